@@ -1,0 +1,98 @@
+import type { Answer } from "../finding.ts";
+import type { Shot } from "../shot.ts";
+
+/** What a shot is for. */
+export const roles = ["lock", "spread", "bulk", "dropper", "telltale", "anchor"] as const;
+export type Role = (typeof roles)[number];
+
+/** A shot in its place on the line. `fromHookMm` is along the line, from the bend of the hook. */
+export interface PlacedShot extends Shot {
+  readonly role: Role;
+  readonly fromHookMm: number;
+}
+
+/** The telltale: the lowest shot, by default just above the hook length's loop. */
+export interface Telltale {
+  readonly size: string;
+  /** Only where the rig says so: a shot on the hook length weakens light line. */
+  readonly fromHookMm?: number;
+}
+
+/** Equal gaps from the telltale up to the float (`strung out`) or evenly down the whole line (`shirt button`). */
+export interface StrungOutSpec {
+  readonly kind: "strung out";
+  readonly size: string;
+  readonly gapMm: number;
+  readonly telltale: Telltale;
+}
+
+/** Most of the line's load in one group, droppers below it. */
+export interface BulkSpec {
+  readonly kind: "bulk";
+  /** Sizes the bulk may be made of. */
+  readonly sizes: readonly string[];
+  /** Share of the float's pull in the bulk; floats without a lock put all that is left there. */
+  readonly share: number;
+  /** Height of the lowest bulk shot above the hook. */
+  readonly fromHookMm: number;
+  /** From the bulk down. */
+  readonly droppers: readonly string[];
+  readonly telltale: Telltale;
+}
+
+/** A bulk opened out over a length, so that the weight builds up as a fish lifts it. */
+export interface SpreadBulkSpec extends Omit<BulkSpec, "kind"> {
+  readonly kind: "spread bulk";
+  readonly overMm: number;
+}
+
+/** Like buttons on a shirt: the whole load in equal steps. Tapered: gaps and sizes fall towards the hook. */
+export interface ShirtButtonSpec {
+  readonly kind: "shirt button" | "tapered shirt button";
+  readonly sizes: readonly string[];
+  readonly telltale: Telltale;
+}
+
+/** One heavy shot on the bed near the hook, which the fish lifts. */
+export interface LiftSpec {
+  readonly kind: "lift";
+  readonly anchor: string;
+  readonly fromHookMm: number;
+}
+
+/** Everything at the float: a slow natural fall near the surface. */
+export interface AllAtFloatSpec {
+  readonly kind: "all at the float";
+}
+
+export type PatternSpec =
+  | StrungOutSpec
+  | BulkSpec
+  | SpreadBulkSpec
+  | ShirtButtonSpec
+  | LiftSpec
+  | AllAtFloatSpec;
+
+export type PatternKind = PatternSpec["kind"];
+
+/** What a pattern has to work with. */
+export interface PatternRoom {
+  /** Float's lower eye (or stop knot) to hook, along the line. */
+  readonly floatToHookMm: number;
+  readonly hookLengthMm: number;
+  /** Pull that is left for shot once hook and bait hang [g]. */
+  readonly pullG: number;
+  /** Whether shot lock the float: then what the line does not carry goes there. */
+  readonly locked: boolean;
+  /** The shot of a size from the tub, or undefined where the tub has none. */
+  readonly shotOf: (size: string) => Shot | undefined;
+  readonly pullOf: (shot: Shot) => number;
+  /** The best mix of these sizes for a pull, by the rule of `loading.ts`. */
+  readonly choose: (sizes: readonly string[], pullG: number) => readonly Shot[];
+}
+
+/** Pattern × room → the shot on the line from the hook up; the lock is chosen afterwards from what is left. */
+export type PlacePattern<S extends PatternSpec> = (
+  spec: S,
+  room: PatternRoom,
+) => Answer<readonly PlacedShot[]>;

@@ -1,0 +1,99 @@
+/**
+ * A drawing as plain data in millimetres, x to the right and y down from the top left corner. Three painters turn it
+ * into SVG with text, SVG with outlines and PDF; nothing else knows how a picture is made.
+ */
+
+/** Inks by meaning; `palette.ts` gives each its colour on screen and its grey in print. */
+export type Ink = "ink" | "soft" | "faint" | "paper" | "accent" | "water";
+
+/** Faces of the one family that every page and card uses. */
+export type Face = "regular" | "bold" | "italic";
+
+export interface Stroke {
+  readonly ink: Ink;
+  readonly widthMm: number;
+  /** Dash and gap lengths in millimetres, in turn. */
+  readonly dashMm?: readonly number[];
+  readonly cap?: "butt" | "round";
+}
+
+/** Outline commands with absolute coordinates: move, line, cubic curve, close. */
+export type PathStep =
+  | readonly ["M", number, number]
+  | readonly ["L", number, number]
+  | readonly ["C", number, number, number, number, number, number]
+  | readonly ["Z"];
+
+export interface PathItem {
+  readonly kind: "path";
+  readonly steps: readonly PathStep[];
+  readonly fill?: Ink;
+  readonly stroke?: Stroke;
+}
+
+export interface CircleItem {
+  readonly kind: "circle";
+  readonly cxMm: number;
+  readonly cyMm: number;
+  readonly radiusMm: number;
+  readonly fill?: Ink;
+  readonly stroke?: Stroke;
+}
+
+/** One line of text; `yMm` is its baseline, `sizeMm` its em. */
+export interface TextItem {
+  readonly kind: "text";
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly text: string;
+  readonly sizeMm: number;
+  readonly face: Face;
+  readonly ink: Ink;
+  readonly anchor: "start" | "middle" | "end";
+}
+
+/** Parts of a picture or page that belong together, moved as one. */
+export interface GroupItem {
+  readonly kind: "group";
+  readonly xMm: number;
+  readonly yMm: number;
+  /** What the group is to a reader, for the tags of the PDF; none means part of what is around it. */
+  readonly role?: Role;
+  /** Text in place of a picture, for `role: "Figure"`. */
+  readonly alt?: string;
+  /** Decoration: skipped by screen readers and by tags. */
+  readonly artifact?: boolean;
+  readonly items: readonly Item[];
+}
+
+/** Structure types of ISO 32000-1, section 14.8.4, that are used here. */
+export type Role =
+  | "Sect"
+  | "H1"
+  | "H2"
+  | "H3"
+  | "P"
+  | "L"
+  | "LI"
+  | "LBody"
+  | "Figure"
+  | "Caption"
+  | "Table"
+  | "TR"
+  | "TH"
+  | "TD";
+
+export type Item = PathItem | CircleItem | TextItem | GroupItem;
+
+/** A finished picture: its size, what it shows in words, and its marks. */
+export interface Drawing {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly title: string;
+  /** The picture told to somebody who cannot see it, from the same figures. */
+  readonly description: string;
+  readonly items: readonly Item[];
+}
+
+/** Width of a line of text [mm]; given to drawings so that they run with any source of font metrics. */
+export type MeasureText = (text: string, sizeMm: number, face: Face) => number;

@@ -1,0 +1,31 @@
+/** The value that fills a gap in a sentence. */
+export type WordValue = string | number;
+
+/**
+ * The fixed words of one language: `words("rig.depth", { depth: "1.5 m" })`. The key names a sentence in
+ * `content/words/<language>.yaml` by its path, gaps are written `{depth}`.
+ */
+export type Words = (key: string, values?: Readonly<Record<string, WordValue>>) => string;
+
+/** A tree of sentences as it is written in a words file. */
+export interface WordTree {
+  readonly [key: string]: string | WordTree;
+}
+
+/**
+ * Words from a tree of sentences.
+ *
+ * @throws Error where a key names no sentence or a gap has no value: a fault of the code, found by the tests.
+ */
+export function makeWords(tree: WordTree): Words {
+  return (key, values = {}) => {
+    let node: string | WordTree | undefined = tree;
+    for (const part of key.split(".")) node = typeof node === "object" ? node[part] : undefined;
+    if (typeof node !== "string") throw new Error(`no words for "${key}"`);
+    return node.replace(/\{(\w+)\}/g, (_, gap: string) => {
+      const value = values[gap];
+      if (value === undefined) throw new Error(`no value for "{${gap}}" in the words "${key}"`);
+      return String(value);
+    });
+  };
+}

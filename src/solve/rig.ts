@@ -1,0 +1,88 @@
+import type { Float } from "../core/float.ts";
+import type { PatternSpec } from "../core/patterns/pattern.ts";
+import type { Tub } from "../core/shot.ts";
+import type { Water } from "../core/water.ts";
+
+/** Where a figure comes from; the page shows it beside the figure. */
+export const bases = ["published", "common practice", "from memory", "measured"] as const;
+export type Basis = (typeof bases)[number];
+
+/** A line as its spool label has it. */
+export interface Line {
+  /** Breaking strain as a mass hung on it [g]. */
+  readonly strengthG: number;
+  readonly diameterMm: number;
+}
+
+export interface Hook {
+  readonly size: number;
+  readonly massG: number;
+  readonly basis: Basis;
+}
+
+/** A hook bait, with its fall where somebody measured it. */
+export interface Bait {
+  readonly id: string;
+  readonly title: string;
+  readonly massG: number;
+  readonly densityKgM3: number;
+  /** Measured fall speed of the bare bait [m/s]. */
+  readonly fallMs?: number;
+  readonly basis: Basis;
+}
+
+/** Loose feed: what, how much at a time, how often. */
+export interface Feed {
+  readonly what: string;
+  readonly portionMl: number;
+  readonly everyS: number;
+  readonly note?: string;
+}
+
+/** Where the hook is set against the bed. */
+export const settings = ["dead depth", "over depth", "off bottom", "up in the water"] as const;
+export type Setting = (typeof settings)[number];
+
+/** A knot between two parts of the line and the share of the line's strength it leaves. */
+export interface Knot {
+  readonly id: string;
+  readonly title: string;
+  readonly strengthShareLow: number;
+  readonly strengthShareHigh: number;
+  readonly basis: Basis;
+}
+
+/**
+ * A rig with every name looked up: all that solving needs, and nothing of where it was written. The command line
+ * makes it from content, the browser from content and a form.
+ */
+export interface Rig {
+  readonly id: string;
+  readonly title: string;
+  readonly purpose: string;
+  readonly water: "still" | "flowing";
+  readonly float: Float;
+  readonly mainLine: Line;
+  readonly hookLine: Line;
+  /** Hook length, from loop to bend of the hook. */
+  readonly hookLengthMm: number;
+  readonly hook: Hook;
+  readonly bait: Bait;
+  readonly feed: Feed;
+  readonly setting: Setting;
+  /** Line beyond the depth (over depth > 0, off bottom or up in the water < 0). */
+  readonly overdepthMm: number;
+  readonly depthsMm: readonly number[];
+  readonly pattern: PatternSpec;
+  readonly tub: Tub;
+  readonly scaleId: string;
+  readonly scaleTitle: string;
+  readonly conditions: Water;
+  /** Surface pace of flowing water [m/s]; the paces the rig is for. Empty for still water. */
+  readonly pacesMs: readonly number[];
+  readonly rodLengthMm: number;
+  readonly knots: readonly {
+    readonly where: "hook" | "hook length loop" | "main line loop";
+    readonly knot: Knot;
+  }[];
+}

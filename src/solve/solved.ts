@@ -1,0 +1,61 @@
+import type { Finding } from "../core/finding.ts";
+import type { PlacedShot } from "../core/patterns/pattern.ts";
+import type { Rig } from "./rig.ts";
+
+/** A shot in its place, with what the drawing and the tables need of it. */
+export interface SolvedShot extends PlacedShot {
+  readonly pullG: number;
+  readonly diameterMm: number;
+}
+
+export const floatStates = ["hangs", "rests on the bed", "drags under"] as const;
+export type FloatState = (typeof floatStates)[number];
+
+/** One line of the depth guide: the hook set this much beyond the depth, and what the float then says. */
+export interface GuideStep {
+  readonly overdepthMm: number;
+  readonly state: FloatState;
+  /** Sizes resting on the bed, from the hook up. */
+  readonly shotOnBed: readonly string[];
+  /** Null where the float is dragged under. */
+  readonly tipShowingMm: number | null;
+}
+
+/** What one change of load does to the tip. */
+export interface TipState {
+  readonly load: "too little" | "right" | "too much";
+  readonly changeG: number;
+  readonly tipShowingMm: number;
+}
+
+/** The rig made up for one depth. */
+export interface SolvedDepth {
+  readonly depthMm: number;
+  readonly overdepthMm: number;
+  /** Surface to the float's lower eye at the tip shown. */
+  readonly draughtMm: number;
+  readonly floatToHookMm: number;
+  /** From the hook up; lock shot last. */
+  readonly shot: readonly SolvedShot[];
+  readonly massG: number;
+  readonly pullG: number;
+  readonly sparePullG: number;
+  readonly tipShowingMm: number;
+  readonly tipUncertaintyMm: number;
+  /** Share of the shot's pull that locks the float; 0 without lock shot. */
+  readonly lockShare: number;
+  readonly depthGuide: readonly GuideStep[];
+  readonly tipStates: readonly TipState[];
+  readonly findings: readonly Finding[];
+}
+
+/** A rig with its sums done, for every depth that it is for. */
+export interface SolvedRig {
+  readonly rig: Rig;
+  readonly floatPullG: number;
+  readonly floatLengthMm: number;
+  readonly floatMassG: number;
+  readonly hookAndBaitPullG: number;
+  readonly depths: readonly SolvedDepth[];
+  readonly findings: readonly Finding[];
+}
