@@ -1,0 +1,104 @@
+import type { Root } from "mdast";
+import type { Float } from "../core/float.ts";
+import type { ShotScale, Tub } from "../core/shot.ts";
+import type { Water } from "../core/water.ts";
+import type { WordTree } from "../report/words.ts";
+import type { Bait, Basis, Hook, Knot, Rig } from "../solve/rig.ts";
+
+/** The rule on lead weights in force where the guide is used. */
+export interface LeadRule {
+  readonly place: string;
+  /** Lead shot up to this mass may be used. */
+  readonly allowedUpToG: number;
+  /** Lead weights heavier than this may be used; none where lead is not allowed at all above the small shot. */
+  readonly allowedAboveG?: number;
+  readonly source: string;
+  /** ISO date on which somebody last read the rule. */
+  readonly checked: string;
+}
+
+export const unitChoices = ["metric first", "metric", "imperial"] as const;
+export type UnitChoice = (typeof unitChoices)[number];
+
+/** `content/guide.yaml`. */
+export interface Guide {
+  readonly title: string;
+  readonly publisher: string;
+  /** Where the site will be served; without it there are no QR codes. */
+  readonly siteAddress?: string;
+  readonly language: string;
+  readonly units: UnitChoice;
+  readonly scaleId: string;
+  readonly tubId: string;
+  readonly leadRule: LeadRule;
+  readonly conditions: Water;
+  readonly paper: "A4" | "Letter";
+  readonly rodLengthMm: number;
+  /** ISO date printed on cards and pages. */
+  readonly edition: string;
+}
+
+/** A Markdown page with its place in the guide. */
+export interface Prose {
+  /** File name without its ending. */
+  readonly id: string;
+  /** Path below the content folder, for messages. */
+  readonly path: string;
+  readonly title: string;
+  readonly summary: string;
+  readonly body: Root;
+}
+
+export interface Lesson extends Prose {
+  readonly order: number;
+  /** The shape of the course: lessons with the same part stand together. */
+  readonly part: string;
+}
+
+export const levels = ["first", "beginner", "next"] as const;
+
+/** A rig with what a coach says of it. */
+export interface RigEntry extends Prose {
+  readonly rig: Rig;
+  readonly level: (typeof levels)[number];
+  /** Kinds of fish it is meant for. */
+  readonly catches: readonly string[];
+  readonly useWhen: readonly string[];
+  readonly notWhen: readonly string[];
+  /** What to change first when no bites come. */
+  readonly changeFirst: readonly string[];
+}
+
+export interface FloatEntry extends Prose {
+  readonly float: Float;
+  /** The capacity as it is written on the float, such as `2 AAA`. */
+  readonly marking: string;
+  readonly basis: Basis;
+}
+
+export interface ScaleEntry extends ShotScale {
+  readonly source: string;
+  readonly basis: Basis;
+}
+
+export interface TubEntry {
+  readonly id: string;
+  readonly title: string;
+  readonly tub: Tub;
+}
+
+/** Everything read from the content folders, checked and with its names looked up. */
+export interface Library {
+  readonly guide: Guide;
+  readonly words: WordTree;
+  readonly scales: readonly ScaleEntry[];
+  readonly tubs: readonly TubEntry[];
+  readonly floats: readonly FloatEntry[];
+  readonly baits: readonly Bait[];
+  readonly hooks: readonly Hook[];
+  readonly knots: readonly Knot[];
+  readonly rigs: readonly RigEntry[];
+  readonly lessons: readonly Lesson[];
+  /** Single pages such as `safety`. */
+  readonly pages: readonly Prose[];
+}
