@@ -1,0 +1,35 @@
+import { setTimeout as wait } from "node:timers/promises";
+import chromium from "@sparticuz/chromium";
+import { type Browser, chromium as engine } from "playwright-core";
+
+/**
+ * Starts the packaged browser, or says why it cannot run here. Tests that need it are counted as skipped then:
+ *
+ *     const started = await startBrowser();
+ *     describe.skipIf("reason" in started)(`in a browser${"reason" in started ? `: ${started.reason}` : ""}`, …)
+ */
+export async function startBrowser(): Promise<{ browser: Browser } | { reason: string }> {
+  let reason = "";
+  // Another test file may still be unpacking the browser, so a first failure is not the last word.
+  for (let attempt = 0; attempt < 3; attempt++) {
+    try {
+      const executablePath = await chromium.executablePath();
+      const browser = await engine.launch({
+        executablePath,
+        args: [
+          "--headless=shell",
+          "--no-sandbox",
+          "--no-zygote",
+          "--disable-gpu",
+          "--font-render-hinting=none",
+        ],
+      });
+      return { browser };
+    } catch (error) {
+      reason = String(error instanceof Error ? error.message : error).split("\n")[0]!;
+      await wait(1500);
+    }
+  }
+  process.stderr.write(`The packaged browser does not run here, so its tests are skipped: ${reason}\n`);
+  return { reason };
+}
