@@ -1,0 +1,80 @@
+import type { Drawing, Item, PathStep, Stroke, TextItem } from "./model.ts";
+import { colourOf, type Theme } from "./palette.ts";
+
+export interface SvgOptions {
+  /** Starts every id, so that several drawings can stand in one page. */
+  readonly idPrefix: string;
+  readonly theme?: Theme;
+}
+
+/** The family's name for style sheets and font look-up. */
+export const fontFamily = "IBM Plex Sans";
+
+/**
+ * A drawing as SVG with real text, a title and a description. Only presentation attributes, so that a page with a
+ * strict content security policy may hold it.
+ */
+export function drawingToSvg(drawing: Drawing, { idPrefix, theme = "page" }: SvgOptions): string {
+  const width = round(drawing.widthMm);
+  const height = round(drawing.heightMm);
+  const title = `${idPrefix}-1`;
+  const description = `${idPrefix}-2`;
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}"`,
+    ` role="img" aria-labelledby="${title}" aria-describedby="${description}" font-family="${fontFamily}, sans-serif">`,
+    `<title id="${title}">${escaped(drawing.title)}</title>`,
+    `<desc id="${description}">${escaped(drawing.description)}</desc>`,
+    ...drawing.items.map((item) => itemToSvg(item, theme)),
+    "</svg>",
+  ].join("\n");
+}
+
+function itemToSvg(item: Item, theme: Theme): string {
+  switch (item.kind) {
+    case "path":
+      return `<path d="${pathData(item.steps)}"${paint(item, theme)}/>`;
+    case "circle":
+      return `<circle cx="${round(item.cxMm)}" cy="${round(item.cyMm)}" r="${round(item.radiusMm)}"${paint(item, theme)}/>`;
+    case "text":
+      return textToSvg(item, theme);
+    case "group": {
+      const at = item.xMm || item.yMm ? ` transform="translate(${round(item.xMm)} ${round(item.yMm)})"` : "";
+      const hidden = item.artifact ? ' aria-hidden="true"' : "";
+      return `<g${at}${hidden}>\n${item.items.map((inner) => itemToSvg(inner, theme)).join("\n")}\n</g>`;
+    }
+  }
+}
+
+const faces = { regular: "", bold: ' font-weight="600"', italic: ' font-style="italic"' };
+const anchors = { start: "", middle: ' text-anchor="middle"', end: ' text-anchor="end"' };
+
+function textToSvg(item: TextItem, theme: Theme): string {
+  const place = `x="${round(item.xMm)}" y="${round(item.yMm)}" font-size="${round(item.sizeMm)}"`;
+  const look = `${faces[item.face]}${anchors[item.anchor]} fill="${colourOf(item.ink, theme)}"`;
+  return `<text ${place}${look}>${escaped(item.text)}</text>`;
+}
+
+function paint(item: { fill?: TextItem["ink"]; stroke?: Stroke }, theme: Theme): string {
+  const fill = item.fill ? colourOf(item.fill, theme) : "none";
+  if (!item.stroke) return ` fill="${fill}"`;
+  const { ink, widthMm, dashMm, cap } = item.stroke;
+  const dash = dashMm ? ` stroke-dasharray="${dashMm.map(round).join(" ")}"` : "";
+  const ends = cap === "round" ? ' stroke-linecap="round" stroke-linejoin="round"' : "";
+  return ` fill="${fill}" stroke="${colourOf(ink, theme)}" stroke-width="${round(widthMm)}"${dash}${ends}`;
+}
+
+/** Path steps as the data of an SVG path. */
+export function pathData(steps: readonly PathStep[]): string {
+  return steps.map(([letter, ...numbers]) => letter + numbers.map(round).join(" ")).join("");
+}
+
+/** Two decimals: a hundredth of a millimetre is less than any printer's dot. */
+function round(value: number): string {
+  return String(Math.round(value * 100) / 100 || 0);
+}
+
+const entities: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
+
+function escaped(text: string): string {
+  return text.replace(/[&<>"]/g, (character) => entities[character]!);
+}

@@ -1,0 +1,55 @@
+// Reads the advance widths of the faces in use from their font files and writes src/drawing/font-widths.ts, so that
+// drawings can be laid out where no font file is at hand (in the browser, in the core's own tests).
+import { readFileSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import fontkit from "@pdf-lib/fontkit";
+
+const require = createRequire(import.meta.url);
+const folder = require.resolve("@expo-google-fonts/ibm-plex-sans/package.json").replace(/package\.json$/, "");
+const faces = {
+  regular: "400Regular/IBMPlexSans_400Regular.ttf",
+  bold: "600SemiBold/IBMPlexSans_600SemiBold.ttf",
+  italic: "400Regular_Italic/IBMPlexSans_400Regular_Italic.ttf",
+};
+
+/** Basic Latin, Latin-1, Latin Extended-A, then the signs used in print. */
+const ranges = [
+  [0x20, 0x7e],
+  [0xa0, 0x17f],
+];
+const signs = "–—‘’‚“”„†•…‰′″⁄€№™←↑→↓−≈≠≤≥⅓⅔⅛⅜⅝⅞";
+const characters = ranges
+  .flatMap(([from, to]) => Array.from({ length: to - from + 1 }, (_, i) => String.fromCodePoint(from + i)))
+  .concat([...signs]);
+
+const tables = Object.entries(faces).map(([face, file]) => {
+  const font = fontkit.create(readFileSync(folder + file));
+  const rows = characters
+    .filter((character) => font.hasGlyphForCodePoint(character.codePointAt(0)))
+    .map((character) => {
+      const code = character.codePointAt(0);
+      const width = Math.round((font.glyphForCodePoint(code).advanceWidth / font.unitsPerEm) * 1000);
+      return [code, width];
+    });
+  const byWidth = new Map();
+  for (const [code, width] of rows)
+    byWidth.set(width, (byWidth.get(width) ?? "") + String.fromCodePoint(code));
+  const lines = [...byWidth]
+    .sort(([a], [b]) => a - b)
+    .map(([width, text]) => `    [${width}, ${JSON.stringify(text)}],`);
+  return `  ${face}: [\n${lines.join("\n")}\n  ],`;
+});
+
+writeFileSync(
+  "src/drawing/font-widths.ts",
+  `import type { Face } from "./model.ts";
+
+/**
+ * Advance widths of IBM Plex Sans in thousandths of an em, each with the characters that have it.
+ * Made by tools/font-widths.mjs from the font files; do not edit.
+ */
+export const advanceWidths: Readonly<Record<Face, readonly (readonly [number, string])[]>> = {
+${tables.join("\n")}
+};
+`,
+);
