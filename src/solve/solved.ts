@@ -1,31 +1,16 @@
+import type { GuideStep } from "../core/depth-guide.ts";
 import type { Finding } from "../core/finding.ts";
 import type { PlacedShot } from "../core/patterns/pattern.ts";
+import type { TipState } from "../core/tip.ts";
 import type { Rig } from "./rig.ts";
+
+export { type FloatState, floatStates, type GuideStep } from "../core/depth-guide.ts";
+export type { TipState } from "../core/tip.ts";
 
 /** A shot in its place, with what the drawing and the tables need of it. */
 export interface SolvedShot extends PlacedShot {
   readonly pullG: number;
   readonly diameterMm: number;
-}
-
-export const floatStates = ["hangs", "rests on the bed", "drags under"] as const;
-export type FloatState = (typeof floatStates)[number];
-
-/** One line of the depth guide: the hook set this much beyond the depth, and what the float then says. */
-export interface GuideStep {
-  readonly overdepthMm: number;
-  readonly state: FloatState;
-  /** Sizes resting on the bed, from the hook up. */
-  readonly shotOnBed: readonly string[];
-  /** Null where the float is dragged under. */
-  readonly tipShowingMm: number | null;
-}
-
-/** What one change of load does to the tip. */
-export interface TipState {
-  readonly load: "too little" | "right" | "too much";
-  readonly changeG: number;
-  readonly tipShowingMm: number;
 }
 
 /** The rig made up for one depth. */

@@ -152,12 +152,21 @@ function sampleDepth(
     tipUncertaintyMm: 4,
     lockShare: lock / pull,
     depthGuide: [
-      { overdepthMm: 0, state: "hangs", shotOnBed: [], tipShowingMm },
+      {
+        overdepthMm: 0,
+        floatToHookMm: depthMm - draughtMm,
+        state: "rests on the bed",
+        shotOnBed: [],
+        tipShowingMm,
+        advice: "start-here",
+      },
       {
         overdepthMm: lowest.fromHookMm + 20,
+        floatToHookMm: depthMm - draughtMm + lowest.fromHookMm + 20,
         state: rig.water === "still" ? "rests on the bed" : "drags under",
         shotOnBed: [lowest.size],
         tipShowingMm: rig.water === "still" ? tipShowingMm + 8 : null,
+        advice: rig.water === "still" ? "read-the-tip" : "raise-the-hook",
       },
     ],
     tipStates: [
