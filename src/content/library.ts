@@ -2,6 +2,8 @@ import type { Root } from "mdast";
 import type { Float } from "../core/float.ts";
 import type { ShotScale, Tub } from "../core/shot.ts";
 import type { Water } from "../core/water.ts";
+import type { UnitChoice } from "../report/figures.ts";
+import type { Place } from "../report/message.ts";
 import type { WordTree } from "../report/words.ts";
 import type { Bait, Basis, Hook, Knot, Rig } from "../solve/rig.ts";
 
@@ -16,9 +18,6 @@ export interface LeadRule {
   /** ISO date on which somebody last read the rule. */
   readonly checked: string;
 }
-
-export const unitChoices = ["metric first", "metric", "imperial"] as const;
-export type UnitChoice = (typeof unitChoices)[number];
 
 /** `content/guide.yaml`. */
 export interface Guide {
@@ -42,7 +41,7 @@ export interface Guide {
 export interface Prose {
   /** File name without its ending. */
   readonly id: string;
-  /** Path below the content folder, for messages. */
+  /** Path as its author knows it, for messages. */
   readonly path: string;
   readonly title: string;
   readonly summary: string;
@@ -57,8 +56,12 @@ export interface Lesson extends Prose {
 
 export const levels = ["first", "beginner", "next"] as const;
 
+/** Where the value at a path of a file's data stands. */
+export type PlaceOf = (path: readonly (string | number)[]) => Place;
+
 /** A rig with what a coach says of it. */
 export interface RigEntry extends Prose {
+  readonly placeOf: PlaceOf;
   readonly rig: Rig;
   readonly level: (typeof levels)[number];
   /** Kinds of fish it is meant for. */
@@ -70,6 +73,7 @@ export interface RigEntry extends Prose {
 }
 
 export interface FloatEntry extends Prose {
+  readonly placeOf: PlaceOf;
   readonly float: Float;
   /** The capacity as it is written on the float, such as `2 AAA`. */
   readonly marking: string;
@@ -84,7 +88,36 @@ export interface ScaleEntry extends ShotScale {
 export interface TubEntry {
   readonly id: string;
   readonly title: string;
+  readonly scaleId: string;
   readonly tub: Tub;
+}
+
+export interface BaitEntry {
+  readonly bait: Bait;
+  readonly notes: Root;
+}
+
+/** What a kind of fish asks of a rig. */
+export interface Species {
+  readonly id: string;
+  readonly title: string;
+  readonly asks: string;
+  readonly notes: Root;
+}
+
+/** A word of the glossary. */
+export interface Term {
+  readonly term: string;
+  readonly meaning: string;
+  /** Other forms of the word that mean the same. */
+  readonly also: readonly string[];
+}
+
+/** What the float does, why, likeliest first, and what to do. */
+export interface Trouble {
+  readonly sign: string;
+  readonly causes: readonly string[];
+  readonly remedies: readonly string[];
 }
 
 /** Everything read from the content folders, checked and with its names looked up. */
@@ -94,11 +127,15 @@ export interface Library {
   readonly scales: readonly ScaleEntry[];
   readonly tubs: readonly TubEntry[];
   readonly floats: readonly FloatEntry[];
-  readonly baits: readonly Bait[];
+  readonly baits: readonly BaitEntry[];
   readonly hooks: readonly Hook[];
   readonly knots: readonly Knot[];
   readonly rigs: readonly RigEntry[];
   readonly lessons: readonly Lesson[];
   /** Single pages such as `safety`. */
   readonly pages: readonly Prose[];
+  readonly species: readonly Species[];
+  /** In order of their terms. */
+  readonly glossary: readonly Term[];
+  readonly troubles: readonly Trouble[];
 }

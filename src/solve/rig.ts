@@ -74,6 +74,8 @@ export interface Rig {
   readonly overdepthMm: number;
   readonly depthsMm: readonly number[];
   readonly pattern: PatternSpec;
+  /** Least share of the load that locks the float, by pull; 0 for floats that shot do not hold. */
+  readonly lockShareMin: number;
   readonly tub: Tub;
   readonly scaleId: string;
   readonly scaleTitle: string;

@@ -1,0 +1,125 @@
+import type { Guide, ScaleEntry } from "../content/library.ts";
+import { lengthMm, tipDiameterMm } from "../core/float.ts";
+import { ballDiameterMm, metalDensityKgM3, metals, pullShare } from "../core/shot.ts";
+import type { OutputFile } from "../markup/output.ts";
+import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
+
+/** Enough digits to do sums with, few enough that two machines agree. */
+function rounded(value: number, digits = 6): number {
+  const factor = 10 ** digits;
+  return Math.round(value * factor) / factor + 0;
+}
+
+const cm = (mm: number) => rounded(mm / 10, 4);
+
+/** Everything computed for a rig, with the unit in each field's name. */
+export function rigData(solved: SolvedRig) {
+  const { rig } = solved;
+  const { float } = rig;
+  return {
+    id: rig.id,
+    title: rig.title,
+    purpose: rig.purpose,
+    water: rig.water,
+    shotScale: rig.scaleTitle,
+    waterTempC: rig.conditions.tempC,
+    salinity: rig.conditions.salinity,
+    float: {
+      id: float.id,
+      title: float.title,
+      attachment: float.attachment,
+      capacityG: rounded(float.capacityG),
+      capacityMetal: float.capacityMetal,
+      capacityBasis: float.capacityBasis,
+      selfLoadG: rounded(float.selfLoadG),
+      pullG: rounded(solved.floatPullG),
+      lengthMm: lengthMm(float),
+      tipDiameterMm: tipDiameterMm(float),
+      massG: rounded(solved.floatMassG),
+    },
+    mainLine: { strengthG: rounded(rig.mainLine.strengthG, 3), diameterMm: rig.mainLine.diameterMm },
+    hookLength: { strengthG: rounded(rig.hookLine.strengthG, 3), diameterMm: rig.hookLine.diameterMm },
+    hookLengthCm: cm(rig.hookLengthMm),
+    hook: { size: rig.hook.size, massG: rig.hook.massG, basis: rig.hook.basis },
+    bait: { id: rig.bait.id, title: rig.bait.title, massG: rig.bait.massG, basis: rig.bait.basis },
+    hookAndBaitPullG: rounded(solved.hookAndBaitPullG),
+    feed: rig.feed,
+    pattern: rig.pattern.kind,
+    depths: solved.depths.map(depthData),
+  };
+}
+
+function depthData(depth: SolvedDepth) {
+  return {
+    depthCm: cm(depth.depthMm),
+    overdepthCm: cm(depth.overdepthMm),
+    draughtCm: cm(depth.draughtMm),
+    floatToHookCm: cm(depth.floatToHookMm),
+    shot: depth.shot.map(({ size, massG, metal, role, fromHookMm, diameterMm }) => ({
+      size,
+      massG: rounded(massG),
+      metal,
+      role,
+      fromHookCm: cm(fromHookMm),
+      diameterMm: rounded(diameterMm, 2),
+    })),
+    massG: rounded(depth.massG),
+    pullG: rounded(depth.pullG),
+    sparePullG: rounded(depth.sparePullG),
+    tipShowingMm: rounded(depth.tipShowingMm, 3),
+    tipUncertaintyMm: rounded(depth.tipUncertaintyMm, 3),
+    lockShare: rounded(depth.lockShare, 4),
+    depthGuide: depth.depthGuide.map((step) => ({
+      overdepthCm: cm(step.overdepthMm),
+      state: step.state,
+      shotOnBed: step.shotOnBed,
+      tipShowingMm: step.tipShowingMm === null ? null : rounded(step.tipShowingMm, 3),
+    })),
+    tipStates: depth.tipStates.map(({ load, changeG, tipShowingMm }) => ({
+      load,
+      changeG: rounded(changeG),
+      tipShowingMm: rounded(tipShowingMm, 3),
+    })),
+    findings: depth.findings,
+  };
+}
+
+/** Every scale with the diameters that its masses make in each metal. */
+export function shotData(scales: readonly ScaleEntry[], guide: Guide) {
+  return {
+    waterTempC: guide.conditions.tempC,
+    salinity: guide.conditions.salinity,
+    metals: metals.map((metal) => ({
+      metal,
+      densityKgM3: metalDensityKgM3[metal],
+      pullPerMass: rounded(pullShare(metalDensityKgM3[metal], guide.conditions)),
+    })),
+    scales: scales.map((scale) => ({
+      id: scale.id,
+      title: scale.title,
+      source: scale.source,
+      basis: scale.basis,
+      sizes: scale.sizes.map(({ name, massG }) => ({
+        size: name,
+        massG: rounded(massG),
+        diameterMm: Object.fromEntries(
+          metals.map((metal) => [metal, rounded(ballDiameterMm(massG, metal), 3)]),
+        ),
+      })),
+    })),
+  };
+}
+
+function jsonFile(path: string, data: unknown): OutputFile {
+  return { path, content: `${JSON.stringify(data, null, 2)}\n` };
+}
+
+/** `data/rigs/<id>.json` for every rig, and `data/shot.json`. */
+export function* dataFiles(
+  solved: readonly SolvedRig[],
+  scales: readonly ScaleEntry[],
+  guide: Guide,
+): Iterable<OutputFile> {
+  for (const rig of solved) yield jsonFile(`data/rigs/${rig.rig.id}.json`, rigData(rig));
+  yield jsonFile("data/shot.json", shotData(scales, guide));
+}

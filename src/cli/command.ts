@@ -1,0 +1,26 @@
+import type { Command } from "commander";
+
+/** How a run ended, for scripts. */
+export const exitCodes = { fine: 0, contentErrors: 1, usage: 2, fault: 70 } as const;
+
+/** The command was asked for something it cannot do; the message says what to ask instead. */
+export class UsageError extends Error {}
+
+/** Where a command speaks: results to one, reports to the other. */
+export interface Terminal {
+  result(text: string): void;
+  report(text: string): void;
+}
+
+/** One command of the command line; each has a file of its own and a line in the table of `main.ts`. */
+export interface CliCommand {
+  readonly name: string;
+  /** Adds summary, arguments and options. */
+  describe(command: Command): Command;
+  /** @returns the exit code */
+  run(
+    args: readonly string[],
+    options: Readonly<Record<string, unknown>>,
+    terminal: Terminal,
+  ): Promise<number>;
+}

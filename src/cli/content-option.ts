@@ -1,0 +1,23 @@
+import { existsSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import type { Command } from "commander";
+import { UsageError } from "./command.ts";
+
+/** Adds the option that names the content folders; later ones win file by file. */
+export function withContentOption(command: Command): Command {
+  return command.option("--content <folder...>", "folders to read, later ones winning file by file");
+}
+
+/** The folders asked for; without any, `content` here, or else the guide that comes with the package. */
+export function contentFolders(options: Readonly<Record<string, unknown>>): readonly string[] {
+  const asked = options.content as readonly string[] | undefined;
+  if (asked) {
+    for (const folder of asked) {
+      if (!existsSync(folder)) throw new UsageError(`there is no folder ${folder}; name one with --content`);
+    }
+    return asked;
+  }
+  if (existsSync("content")) return ["content"];
+  return [join(dirname(fileURLToPath(import.meta.url)), "..", "content")];
+}

@@ -1,0 +1,128 @@
+import type { z } from "zod";
+import type { PatternSpec } from "../../core/patterns/pattern.ts";
+import type { Hook, Rig } from "../../solve/rig.ts";
+import type { BaitEntry, FloatEntry, Guide, PlaceOf, RigEntry, ScaleEntry, TubEntry } from "../library.ts";
+import type { Reading, ReadProse } from "../reading.ts";
+import type { loadingSchema, rigSchema } from "../schema/rig-schema.ts";
+
+/** What a rig's names are looked up in. */
+export interface Shelves {
+  readonly floats: ReadonlyMap<string, FloatEntry>;
+  readonly baits: ReadonlyMap<string, BaitEntry>;
+  readonly hooks: ReadonlyMap<number, Hook>;
+  readonly scale: ScaleEntry;
+  readonly tub: TubEntry;
+  readonly guide: Guide;
+}
+
+/** A rig with its names looked up; undefined where one of them is not there. */
+export function linkRig(
+  read: ReadProse<z.output<typeof rigSchema>>,
+  shelves: Shelves,
+  reading: Reading,
+): RigEntry | undefined {
+  const { id, value, yaml } = read;
+  const { guide, scale, tub } = shelves;
+  const float = reading.lookUp(shelves.floats, value.float, "float", yaml.placeOf(["float"]));
+  const bait = reading.lookUp(shelves.baits, value.bait, "bait", yaml.placeOf(["bait"]));
+  const hooks = new Map([...shelves.hooks].map(([size, hook]) => [String(size), hook]));
+  const hook = reading.lookUp(hooks, String(value.hook), "hook size", yaml.placeOf(["hook"]));
+  checkSizes(value.loading, scale, yaml.placeOf, reading);
+  if (!float || !bait || !hook) return undefined;
+  const { feed } = value;
+  const rig: Rig = {
+    id,
+    title: value.title,
+    purpose: value.purpose,
+    water: value.water,
+    float: float.float,
+    mainLine: { strengthG: value["main-line"].strength, diameterMm: value["main-line"].diameter },
+    hookLine: { strengthG: value["hook-length"].strength, diameterMm: value["hook-length"].diameter },
+    hookLengthMm: value["hook-length"].length,
+    hook,
+    bait: bait.bait,
+    feed: {
+      what: feed.what,
+      portionMl: feed.portion,
+      everyS: feed.every,
+      ...(feed.note && { note: feed.note }),
+    },
+    setting: value.setting,
+    overdepthMm: value.overdepth,
+    depthsMm: value.depths,
+    pattern: patternOf(value.loading),
+    lockShareMin: "lock-share" in value.loading ? value.loading["lock-share"] : 0,
+    tub: tub.tub,
+    scaleId: scale.id,
+    scaleTitle: scale.title,
+    conditions: guide.conditions,
+    pacesMs: value.paces,
+    rodLengthMm: guide.rodLengthMm,
+    knots: [],
+  };
+  return {
+    id,
+    path: read.source.file,
+    title: value.title,
+    summary: value.purpose,
+    body: read.body,
+    rig,
+    placeOf: yaml.placeOf,
+    level: value.level,
+    catches: value.catches,
+    useWhen: value["use-when"],
+    notWhen: value["not-when"],
+    changeFirst: value["change-first"],
+  };
+}
+
+type Loading = z.output<typeof loadingSchema>;
+
+/** The loading as the core knows it. */
+function patternOf(loading: Loading): PatternSpec {
+  switch (loading.pattern) {
+    case "strung out":
+      return { kind: "strung out", size: loading.size, gapMm: loading.gap, telltale: telltaleOf(loading) };
+    case "bulk":
+      return { kind: "bulk", ...bulkOf(loading) };
+    case "spread bulk":
+      return { kind: "spread bulk", ...bulkOf(loading), overMm: loading.over };
+    case "shirt button":
+    case "tapered shirt button":
+      return { kind: loading.pattern, sizes: loading.sizes, telltale: telltaleOf(loading) };
+    case "lift":
+      return { kind: "lift", anchor: loading.anchor, fromHookMm: loading["from-hook"] };
+    case "all at the float":
+      return { kind: "all at the float" };
+  }
+}
+
+type WithTelltale = Extract<Loading, { telltale: unknown }>;
+
+function telltaleOf({ telltale }: WithTelltale) {
+  const fromHookMm = telltale["from-hook"];
+  return { size: telltale.size, ...(fromHookMm !== undefined && { fromHookMm }) };
+}
+
+function bulkOf(loading: Extract<Loading, { droppers: unknown }>) {
+  return {
+    sizes: loading.sizes,
+    share: loading.share ?? 1,
+    fromHookMm: loading["from-hook"],
+    droppers: loading.droppers,
+    telltale: telltaleOf(loading),
+  };
+}
+
+/** Every size a loading names must be in the scale. */
+function checkSizes(loading: Loading, scale: ScaleEntry, placeOf: PlaceOf, reading: Reading): void {
+  const sizes = new Map(scale.sizes.map((size) => [size.name, size]));
+  const check = (name: string, ...path: (string | number)[]): void => {
+    reading.lookUp(sizes, name, `shot in the scale "${scale.title}" called`, placeOf(["loading", ...path]));
+  };
+  if ("size" in loading) check(loading.size, "size");
+  if ("sizes" in loading) for (const [at, name] of loading.sizes.entries()) check(name, "sizes", at);
+  if ("droppers" in loading) for (const [at, name] of loading.droppers.entries()) check(name, "droppers", at);
+  if ("anchor" in loading) check(loading.anchor, "anchor");
+  if ("telltale" in loading) check(loading.telltale.size, "telltale", "size");
+}

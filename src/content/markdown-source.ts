@@ -1,0 +1,47 @@
+import type { Root, Yaml } from "mdast";
+import remarkDirective from "remark-directive";
+import remarkFrontmatter from "remark-frontmatter";
+import remarkGfm from "remark-gfm";
+import remarkParse from "remark-parse";
+import { unified } from "unified";
+import type { Message } from "../report/message.ts";
+import { readYaml, type YamlSource } from "./yaml-source.ts";
+
+const parser = unified()
+  .use(remarkParse)
+  .use(remarkFrontmatter, ["yaml"])
+  .use(remarkGfm)
+  .use(remarkDirective);
+
+/** A Markdown file: its front matter as data and its body as a tree. */
+export interface MarkdownSource {
+  readonly front: YamlSource;
+  readonly body: Root;
+  readonly messages: readonly Message[];
+}
+
+/** Reads a Markdown file with a front matter between `---` lines. */
+export function readMarkdown(text: string, file: string): MarkdownSource {
+  const root = parser.parse(text);
+  const front = root.children[0];
+  if (front?.type !== "yaml") {
+    const message: Message = {
+      severity: "error",
+      place: { file, line: 1, column: 1 },
+      code: "no-front-matter",
+      values: {},
+    };
+    return { front: readYaml("", file), body: root, messages: [message] };
+  }
+  const source = readYaml((front as Yaml).value, file, front.position!.start.line);
+  return {
+    front: source,
+    body: { type: "root", children: root.children.slice(1) },
+    messages: source.messages,
+  };
+}
+
+/** A piece of Markdown inside a YAML value, as a tree. */
+export function parseMarkdown(text: string): Root {
+  return parser.parse(text);
+}

@@ -1,0 +1,139 @@
+import { z } from "zod";
+import type { Message, Staged } from "../report/message.ts";
+import { makeWords, type WordTree } from "../report/words.ts";
+import type { Guide, Library, Prose } from "./library.ts";
+import { linkFloat } from "./link/float-link.ts";
+import { linkRig } from "./link/rig-link.ts";
+import { linkScale, linkTub } from "./link/shot-link.ts";
+import { parseMarkdown } from "./markdown-source.ts";
+import { Reading, type ReadProse } from "./reading.ts";
+import { guideSchema } from "./schema/guide-schema.ts";
+import { glossarySchema, speciesSchema, troublesSchema } from "./schema/reference-schema.ts";
+import { lessonSchema, pageSchema, rigSchema } from "./schema/rig-schema.ts";
+import { baitSchema, floatSchema, hooksSchema, scaleSchema, tubSchema } from "./schema/tackle-schema.ts";
+import type { Source } from "./world.ts";
+
+/**
+ * The content as one checked value: every file held against its schema, every name looked up. The library is there
+ * only when no message is an error; all errors of all files are found in one run.
+ */
+export function readLibrary(sources: ReadonlyMap<string, Source>): Staged<Library | undefined> {
+  const words = readWords(sources);
+  if (!words.value) return { value: undefined, messages: words.messages };
+  const reading = new Reading(sources, makeWords(words.value));
+  const library = linkLibrary(reading, words.value);
+  const failed = reading.messages.some(({ severity }) => severity === "error");
+  return { value: failed ? undefined : library, messages: reading.messages };
+}
+
+const wordTreeSchema: z.ZodType<WordTree> = z.lazy(() =>
+  z.record(z.string(), z.union([z.string(), wordTreeSchema])),
+);
+
+/** The words come first: the reasons of everything else are worded with them. */
+function readWords(sources: ReadonlyMap<string, Source>): { value?: WordTree; messages: readonly Message[] } {
+  const reading = new Reading(sources, makeWords({}));
+  const need = "every fixed word on pages and cards stands there";
+  const read = reading.file("words/en.yaml", wordTreeSchema, need);
+  return { ...(read && { value: read.value }), messages: reading.messages };
+}
+
+function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
+  const guideRead = reading.file(
+    "guide.yaml",
+    guideSchema,
+    "it names the guide, its units, scale, tub and lead rule",
+  );
+  const hooksRead = reading.file("hooks.yaml", hooksSchema, "it lists hook sizes and what they weigh");
+  const baitReads = reading.folder("baits", baitSchema);
+  const scales = byId(reading.folder("shot", scaleSchema).map((read) => linkScale(read, reading)));
+  const tubs = byId(reading.folder("tubs", tubSchema).map((read) => linkTub(read, scales, reading)));
+  const floatReads = reading.folder("floats", floatSchema);
+  const rigReads = reading.prose("rigs", rigSchema);
+  const lessonReads = reading.prose("lessons", lessonSchema);
+  const pageReads = reading.prose("pages", pageSchema);
+  const speciesReads = reading.folder("species", speciesSchema);
+  const glossary = reading.optionalFile("glossary.yaml", glossarySchema)?.value ?? [];
+  const troubles = reading.optionalFile("troubles.yaml", troublesSchema)?.value ?? [];
+  if (!guideRead || !hooksRead) return undefined;
+
+  const { value: typed, yaml } = guideRead;
+  const scale = reading.lookUp(scales, typed["shot-scale"], "shot scale", yaml.placeOf(["shot-scale"]));
+  const tub = reading.lookUp(tubs, typed.tub, "tub", yaml.placeOf(["tub"]));
+  if (!scale || !tub) return undefined;
+
+  const guide = guideOf(typed);
+  const floats = byId(floatReads.flatMap((read) => linkFloat(read, scale, reading) ?? []));
+  const baits = byId(
+    baitReads.map(({ id, value }) => ({
+      id,
+      bait: {
+        id,
+        title: value.title,
+        massG: value.mass,
+        densityKgM3: value.density,
+        basis: value.basis,
+        ...(value.fall !== undefined && { fallMs: value.fall }),
+      },
+      notes: parseMarkdown(value.notes),
+    })),
+  );
+  const hooks = new Map(hooksRead.value.map(({ size, mass, basis }) => [size, { size, massG: mass, basis }]));
+  const shelves = { floats, baits, hooks, scale, tub, guide };
+  return {
+    guide,
+    words,
+    scales: [...scales.values()],
+    tubs: [...tubs.values()],
+    floats: [...floats.values()],
+    baits: [...baits.values()],
+    hooks: [...hooks.values()],
+    knots: [],
+    rigs: rigReads.flatMap((read) => linkRig(read, shelves, reading) ?? []),
+    lessons: lessonReads
+      .map((read) => ({ ...proseOf(read), order: read.value.order, part: read.value.part }))
+      .sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1)),
+    pages: pageReads.map(proseOf),
+    species: speciesReads.map(({ id, value }) => ({
+      id,
+      title: value.title,
+      asks: value.asks,
+      notes: parseMarkdown(value.notes),
+    })),
+    glossary: [...glossary].sort((a, b) => (a.term.toLowerCase() < b.term.toLowerCase() ? -1 : 1)),
+    troubles: troubles.map(({ sign, causes, do: remedies }) => ({ sign, causes, remedies })),
+  };
+}
+
+function guideOf(typed: z.output<typeof guideSchema>): Guide {
+  const lead = typed["lead-rule"];
+  return {
+    title: typed.title,
+    publisher: typed.publisher,
+    ...(typed["site-address"] !== undefined && { siteAddress: typed["site-address"] }),
+    language: typed.language,
+    units: typed.units,
+    scaleId: typed["shot-scale"],
+    tubId: typed.tub,
+    leadRule: {
+      place: lead.place,
+      allowedUpToG: lead["allowed-up-to"],
+      ...(lead["allowed-above"] !== undefined && { allowedAboveG: lead["allowed-above"] }),
+      source: lead.source,
+      checked: lead.checked,
+    },
+    conditions: { tempC: typed["water-temperature"], salinity: typed.salinity },
+    paper: typed.paper,
+    rodLengthMm: typed["rod-length"],
+    edition: typed.edition,
+  };
+}
+
+function proseOf(read: ReadProse<{ title: string; summary: string }>): Prose {
+  const { id, source, value, body } = read;
+  return { id, path: source.file, title: value.title, summary: value.summary, body };
+}
+
+function byId<T extends { readonly id: string }>(entries: readonly T[]): ReadonlyMap<string, T> {
+  return new Map(entries.map((entry) => [entry.id, entry]));
+}

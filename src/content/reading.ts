@@ -1,0 +1,98 @@
+import type { z } from "zod";
+import type { Finding } from "../core/finding.ts";
+import { findingMessage, type Message, type Place } from "../report/message.ts";
+import type { Words } from "../report/words.ts";
+import { type MarkdownSource, readMarkdown } from "./markdown-source.ts";
+import { readSchema } from "./schema/read-schema.ts";
+import type { Source } from "./world.ts";
+import { readYaml, type YamlSource } from "./yaml-source.ts";
+
+/** A file read and held against its schema, with its places at hand. */
+export interface Read<T> {
+  /** File name without folder and ending. */
+  readonly id: string;
+  readonly source: Source;
+  readonly value: T;
+  readonly yaml: YamlSource;
+}
+
+export interface ReadProse<T> extends Read<T> {
+  readonly body: MarkdownSource["body"];
+}
+
+/** Reads the files of the content one by one and keeps every message met. */
+export class Reading {
+  readonly messages: Message[] = [];
+
+  constructor(
+    readonly sources: ReadonlyMap<string, Source>,
+    readonly words: Words,
+  ) {}
+
+  error(place: Place, code: string, values: Message["values"]): void {
+    this.messages.push({ severity: "error", place, code, values });
+  }
+
+  /** Says what the core found, in its own words, at the place of the figure it is about. */
+  finding(finding: Finding, place: Place): void {
+    this.messages.push(findingMessage(finding, place, this.words));
+  }
+
+  /** The YAML file at a path; a message says what it is for where it is missing. */
+  file<T>(path: string, schema: z.ZodType<T>, need: string): Read<T> | undefined {
+    const source = this.sources.get(path);
+    if (source) return this.#yaml(source, schema);
+    this.error({ file: path }, "missing-file", { path, need });
+    return undefined;
+  }
+
+  optionalFile<T>(path: string, schema: z.ZodType<T>): Read<T> | undefined {
+    const source = this.sources.get(path);
+    return source && this.#yaml(source, schema);
+  }
+
+  /** All YAML files of a folder that hold to the schema. */
+  folder<T>(folder: string, schema: z.ZodType<T>): readonly Read<T>[] {
+    return this.#inFolder(folder, ".yaml").flatMap((source) => this.#yaml(source, schema) ?? []);
+  }
+
+  /** All Markdown files of a folder whose front matter holds to the schema. */
+  prose<T>(folder: string, schema: z.ZodType<T>): readonly ReadProse<T>[] {
+    return this.#inFolder(folder, ".md").flatMap((source) => {
+      const markdown = readMarkdown(source.text, source.file);
+      if (markdown.messages.length > 0) {
+        this.messages.push(...markdown.messages);
+        return [];
+      }
+      const read = this.#hold(source, schema, markdown.front);
+      return read ? [{ ...read, body: markdown.body }] : [];
+    });
+  }
+
+  /** Looks a name up, or says at its place what names there are. */
+  lookUp<T>(found: ReadonlyMap<string, T>, name: string, what: string, place: Place): T | undefined {
+    const value = found.get(name);
+    if (value === undefined) {
+      this.error(place, "unknown-name", { what, found: name, allowed: [...found.keys()] });
+    }
+    return value;
+  }
+
+  #inFolder(folder: string, ending: string): Source[] {
+    return [...this.sources.values()]
+      .filter(({ path }) => path.startsWith(`${folder}/`) && path.endsWith(ending))
+      .sort((a, b) => (a.path < b.path ? -1 : 1));
+  }
+
+  #yaml<T>(source: Source, schema: z.ZodType<T>): Read<T> | undefined {
+    return this.#hold(source, schema, readYaml(source.text, source.file));
+  }
+
+  #hold<T>(source: Source, schema: z.ZodType<T>, yaml: YamlSource): Read<T> | undefined {
+    const { value, messages } = readSchema(schema, yaml);
+    this.messages.push(...messages);
+    if (value === undefined) return undefined;
+    const id = source.path.replace(/^.*\//, "").replace(/\.\w+$/, "");
+    return { id, source, value, yaml };
+  }
+}

@@ -1,0 +1,30 @@
+import { z } from "zod";
+import { unitChoices } from "../../report/figures.ts";
+import { length, mass, massOrNone, temperature } from "./quantity-schema.ts";
+
+const isoDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/, "write the date as 2026-11-20");
+
+/** `content/guide.yaml`. */
+export const guideSchema = z.strictObject({
+  title: z.string(),
+  publisher: z.string(),
+  "site-address": z
+    .url({ protocol: /^https?$/, error: "write the whole address, starting with https://" })
+    .optional(),
+  language: z.string().default("en"),
+  units: z.enum(unitChoices).default("metric first"),
+  "shot-scale": z.string(),
+  tub: z.string(),
+  "lead-rule": z.strictObject({
+    place: z.string(),
+    "allowed-up-to": massOrNone(),
+    "allowed-above": mass().optional(),
+    source: z.string(),
+    checked: isoDate,
+  }),
+  "water-temperature": temperature(),
+  salinity: z.number().min(0).max(42).default(0),
+  paper: z.enum(["A4", "Letter"]).default("A4"),
+  "rod-length": length(),
+  edition: isoDate,
+});

@@ -1,0 +1,54 @@
+import { z } from "zod";
+import { parseQuantity, type QuantityKind, quantityExamples } from "../../core/quantity.ts";
+
+/** A quantity with its unit, read into the core's unit for its kind. */
+export function quantity(kind: QuantityKind, range: { least?: number; above?: number; most?: number } = {}) {
+  return z.unknown().transform((typed, context): number => {
+    const text = typeof typed === "string" || typeof typed === "number" ? String(typed) : "";
+    const read = parseQuantity(kind, text);
+    if (!read.ok) {
+      context.issues.push({
+        code: "custom",
+        input: typed,
+        params: {
+          code: "quantity",
+          kind,
+          problem: read.problem,
+          unit: read.unit,
+          found: text === "" ? JSON.stringify(typed) : text,
+          examples: quantityExamples[kind],
+        },
+      });
+      return z.NEVER;
+    }
+    const bound =
+      range.least !== undefined && read.value < range.least
+        ? "too small"
+        : range.above !== undefined && read.value <= range.above
+          ? "not above nothing"
+          : range.most !== undefined && read.value > range.most
+            ? "too much"
+            : undefined;
+    if (bound !== undefined) {
+      context.issues.push({
+        code: "custom",
+        input: typed,
+        params: { code: "out-of-range", found: text, bound },
+      });
+      return z.NEVER;
+    }
+    return read.value;
+  });
+}
+
+export const length = () => quantity("length", { above: 0 });
+/** A length that may be nothing or negative, such as a setting off the bottom. */
+export const anyLength = () => quantity("length");
+export const mass = () => quantity("mass", { above: 0 });
+export const massOrNone = () => quantity("mass", { least: 0 });
+export const time = () => quantity("time", { above: 0 });
+export const temperature = () => quantity("temperature", { least: 0, most: 40 });
+export const volume = () => quantity("volume", { above: 0 });
+export const pace = () => quantity("pace", { above: 0 });
+export const density = () => quantity("density", { above: 0 });
+export const share = () => quantity("share", { least: 0, most: 1 });

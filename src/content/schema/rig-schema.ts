@@ -1,0 +1,74 @@
+import { z } from "zod";
+import { settings } from "../../solve/rig.ts";
+import { levels } from "../library.ts";
+import { anyLength, length, mass, pace, share, time, volume } from "./quantity-schema.ts";
+
+const line = { strength: mass(), diameter: length() };
+
+const telltale = z.strictObject({ size: z.string(), "from-hook": length().optional() });
+const lockShare = share().default(0);
+const sizes = z.array(z.string()).min(1);
+
+const bulk = {
+  "lock-share": lockShare,
+  sizes,
+  share: share().optional(),
+  "from-hook": length(),
+  droppers: z.array(z.string()),
+  telltale,
+};
+
+/** How the load is shared out between the lock and the line. */
+export const loadingSchema = z.discriminatedUnion("pattern", [
+  z.strictObject({
+    pattern: z.literal("strung out"),
+    "lock-share": lockShare,
+    size: z.string(),
+    gap: length(),
+    telltale,
+  }),
+  z.strictObject({ pattern: z.literal("bulk"), ...bulk }),
+  z.strictObject({ pattern: z.literal("spread bulk"), ...bulk, over: length() }),
+  z.strictObject({ pattern: z.enum(["shirt button", "tapered shirt button"]), sizes, telltale }),
+  z.strictObject({
+    pattern: z.literal("lift"),
+    "lock-share": lockShare,
+    anchor: z.string(),
+    "from-hook": length(),
+  }),
+  z.strictObject({ pattern: z.literal("all at the float"), "lock-share": lockShare }),
+]);
+
+/** Front matter of `content/rigs/*.md`. */
+export const rigSchema = z.strictObject({
+  title: z.string(),
+  purpose: z.string(),
+  water: z.enum(["still", "flowing"]),
+  float: z.string(),
+  "main-line": z.strictObject(line),
+  "hook-length": z.strictObject({ ...line, length: length() }),
+  hook: z.int().min(1).max(30),
+  bait: z.string(),
+  feed: z.strictObject({ what: z.string(), portion: volume(), every: time(), note: z.string().optional() }),
+  setting: z.enum(settings).default("dead depth"),
+  overdepth: anyLength().default(0),
+  depths: z.array(length()).min(1),
+  paces: z.array(pace()).default([]),
+  level: z.enum(levels),
+  catches: z.array(z.string()).min(1),
+  "use-when": z.array(z.string()).min(1),
+  "not-when": z.array(z.string()).min(1),
+  "change-first": z.array(z.string()).min(1),
+  loading: loadingSchema,
+});
+
+/** Front matter of `content/lessons/*.md`. */
+export const lessonSchema = z.strictObject({
+  order: z.int().min(1),
+  part: z.string(),
+  title: z.string(),
+  summary: z.string(),
+});
+
+/** Front matter of `content/pages/*.md`. */
+export const pageSchema = z.strictObject({ title: z.string(), summary: z.string() });

@@ -1,0 +1,74 @@
+import { z } from "zod";
+import { attachments } from "../../core/float.ts";
+import { metals } from "../../core/shot.ts";
+import { bases } from "../../solve/rig.ts";
+import { density, length, mass, massOrNone, pace, quantity } from "./quantity-schema.ts";
+
+const basis = z.enum(bases);
+
+/** `content/shot/*.yaml`: a scale, its sizes by mass or by weighing a number of them. */
+export const scaleSchema = z.strictObject({
+  title: z.string(),
+  source: z.string(),
+  basis,
+  sizes: z
+    .array(
+      z.union([
+        z.strictObject({ name: z.string(), mass: mass(), basis: basis.optional() }),
+        z.strictObject({
+          name: z.string(),
+          weighed: z.strictObject({ count: z.int().min(1), mass: mass() }),
+          basis: basis.optional(),
+        }),
+      ]),
+    )
+    .min(1),
+});
+
+/** `content/tubs/*.yaml`: what is in a box of shot. */
+export const tubSchema = z.strictObject({
+  title: z.string(),
+  scale: z.string(),
+  sizes: z
+    .array(
+      z.strictObject({
+        size: z.string(),
+        metal: z.enum(metals),
+        count: z.union([z.int().min(0), z.literal("plenty")]),
+      }),
+    )
+    .min(1),
+});
+
+/** `content/floats/*.yaml`. */
+export const floatSchema = z.strictObject({
+  title: z.string(),
+  summary: z.string(),
+  kind: z.string(),
+  attachment: z.enum(attachments),
+  "held-by": z.enum(["shot", "rubbers", "stop knot"]),
+  marking: z.string(),
+  "marked-metal": z.enum(metals),
+  "self-load": massOrNone().default(0),
+  "tip-showing": length(),
+  profile: z.array(z.strictObject({ at: quantity("length", { least: 0 }), diameter: length() })).min(2),
+  measured: z.strictObject({ load: z.string(), metal: z.enum(metals), "tip-showing": length() }).optional(),
+  mass: mass().optional(),
+  basis,
+  notes: z.string().default(""),
+});
+
+/** `content/hooks.yaml`. */
+export const hooksSchema = z
+  .array(z.strictObject({ size: z.int().min(1).max(30), mass: mass(), basis }))
+  .min(1);
+
+/** `content/baits/*.yaml`. */
+export const baitSchema = z.strictObject({
+  title: z.string(),
+  mass: mass(),
+  density: density(),
+  fall: pace().optional(),
+  basis,
+  notes: z.string().default(""),
+});

@@ -1,0 +1,81 @@
+import { closest, distance } from "fastest-levenshtein";
+import type { MessageValues, WordedMessage } from "./message.ts";
+
+type Values = MessageValues;
+
+const listed = (list: Values[string] | undefined): readonly string[] => (Array.isArray(list) ? list : []);
+
+/**
+ * "did you mean", where an allowed name is near enough to be a slip of the finger. Names with a digit are never
+ * guessed at: "No 9" for "No 6" would be a wrong rig.
+ */
+function didYouMean(found: string, allowed: readonly string[]): string | undefined {
+  if (allowed.length === 0 || /\d/.test(found)) return undefined;
+  const near = closest(found.toLowerCase(), [...allowed]);
+  const slipsMax = Math.max(1, Math.floor(found.length / 3));
+  return distance(found.toLowerCase(), near.toLowerCase()) <= slipsMax
+    ? `did you mean "${near}"?`
+    : undefined;
+}
+
+const oneOf = (allowed: readonly string[]) => `allowed: ${allowed.join(", ")}`;
+
+/** A wrong name: says what is allowed, and the likely slip first. */
+function wrongName(reason: string, found: string, allowed: readonly string[]): WordedMessage {
+  const guess = didYouMean(found, allowed);
+  return { reason, hint: [guess, oneOf(allowed)].filter((part) => part !== undefined).join(" — ") };
+}
+
+const quantityReasons: Readonly<Record<string, (v: Values) => string>> = {
+  "no number": (v) => `"${v.found}" is no ${v.kind}: it does not start with a number`,
+  "no unit": (v) => `"${v.found}" has no unit`,
+  "unknown unit": (v) => `"${v.unit}" is no unit of ${v.kind}`,
+  "pint of which country": (v) => `"${v.found}": a pint is 568 ml in Britain and 473 ml in the USA`,
+  "not understood": (v) => `"${v.found}" is not understood as a ${v.kind}`,
+};
+
+function wrongQuantity(v: Values): WordedMessage {
+  const examples = listed(v.examples);
+  const bare = v.problem === "no unit" && /^[\d./ ]+$/.test(String(v.found));
+  const hint = bare
+    ? `say which: ${examples.map((example) => `${v.found} ${example.replace(/^[\d./ ]+/, "")}`).join(" or ")}`
+    : `write it like ${examples.join(" or ")}`;
+  return { reason: quantityReasons[String(v.problem)]!(v), hint };
+}
+
+/** The words of every message about content, by code. Reasons of the core come with their own words. */
+const table: Readonly<Record<string, (v: Values) => WordedMessage>> = {
+  "yaml-syntax": (v) => ({ reason: `this is not YAML: ${v.problem}` }),
+  "no-front-matter": () => ({
+    reason: "the file has no front matter",
+    hint: "start it with a line ---, then `title: …`, then a line ---",
+  }),
+  "missing-file": (v) => ({ reason: `there is no ${v.path}`, hint: `add it; ${v.need}` }),
+  "missing-folder": (v) => ({ reason: `there is no folder ${v.path}`, hint: "name one with --content" }),
+  "unknown-key": (v) => wrongName(`unknown key "${v.key}"`, String(v.key), listed(v.allowed)),
+  "missing-key": (v) => ({ reason: `"${v.key}" is missing`, hint: `add a line \`${v.key}: …\`` }),
+  "wrong-type": (v) => ({ reason: `"${v.key}" should be ${v.expected}, but is ${v.found}` }),
+  "not-a-choice": (v) => wrongName(`"${v.key}" cannot be ${v.found}`, String(v.found), listed(v.allowed)),
+  "too-few": (v) => ({ reason: `"${v.key}" needs at least ${v.least}` }),
+  "out-of-range": (v) => ({ reason: `"${v.key}" is ${v.found}, which is ${v.bound}` }),
+  "not-valid": (v) => ({ reason: `"${v.key}": ${v.problem}` }),
+  quantity: wrongQuantity,
+  "unknown-name": (v) => wrongName(`there is no ${v.what} "${v.found}"`, String(v.found), listed(v.allowed)),
+  "duplicate-name": (v) => ({ reason: `"${v.found}" stands here twice` }),
+  "falling-profile": (v) => ({
+    reason: `the profile's points must rise: ${v.at} mm follows ${v.before} mm`,
+    hint: "list them from the lower eye up",
+  }),
+  "bad-link": (v) => ({
+    reason: `nothing is at ${v.link}`,
+    hint: v.hint === undefined ? undefined : String(v.hint),
+  }),
+};
+
+/** The words for a code; a reason that is worded already travels in `values.reason`. */
+export function messageWords(code: string, values: Values): WordedMessage {
+  const words = table[code];
+  if (words) return words(values);
+  if (values.reason === undefined) throw new Error(`no words for the message "${code}"`);
+  return { reason: String(values.reason), hint: values.hint === undefined ? undefined : String(values.hint) };
+}

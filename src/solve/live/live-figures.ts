@@ -1,0 +1,181 @@
+import type { Root, RootContent, Table, TableRow } from "mdast";
+import type { LeafDirective, TextDirective } from "mdast-util-directive";
+import { visit } from "unist-util-visit";
+import type { Library, Prose } from "../../content/library.ts";
+import { parseLoad } from "../../core/load-notation.ts";
+import { parseQuantity } from "../../core/quantity.ts";
+import type { Figures } from "../../report/figures.ts";
+import type { Message } from "../../report/message.ts";
+import type { Words } from "../../report/words.ts";
+import type { SolvedDepth, SolvedRig } from "../solved.ts";
+import { depthGuideTable, shotTable, type TextTable } from "../tables.ts";
+import { type PictureReference, scenes } from "./pictures.ts";
+
+/** What live figures are taken from. */
+export interface LiveContext {
+  readonly library: Library;
+  readonly solved: ReadonlyMap<string, SolvedRig>;
+  readonly words: Words;
+  readonly figures: Figures;
+}
+
+/** What a directive may say is wrong with it: a code of `report/messages.ts` and its values. */
+class Wrong extends Error {
+  constructor(
+    readonly code: string,
+    readonly values: Message["values"],
+  ) {
+    super(code);
+  }
+}
+
+type Attributes = (name: string) => string;
+
+/** Directives inside a sentence: attributes → text. */
+const inline: Readonly<Record<string, (at: Attributes, context: LiveContext) => string>> = {
+  marking: (at, { library }) => named(library.floats, at("float"), "float").marking,
+  weight: (at, { library, figures }) => {
+    const scale = named(library.scales, library.guide.scaleId, "shot scale");
+    const load = parseLoad(at("load"), scale);
+    if (!load.ok) throw new Wrong("unknown-name", { what: "load", found: at("load"), allowed: [] });
+    return figures.mass(load.value.massG);
+  },
+  figure: (at, context) => {
+    const depth = depthOf(at, context);
+    const wanted = at("of");
+    const figure = Object.hasOwn(depthFigures, wanted) ? depthFigures[wanted] : undefined;
+    if (!figure) throw unknown("figure", wanted, Object.keys(depthFigures));
+    return figure(depth, context.figures);
+  },
+};
+
+const depthFigures: Readonly<Record<string, (depth: SolvedDepth, figures: Figures) => string>> = {
+  tip: (depth, figures) => figures.tip(depth.tipShowingMm),
+  draught: (depth, figures) => figures.gap(depth.draughtMm),
+  "float-to-hook": (depth, figures) => figures.depth(depth.floatToHookMm),
+  "lock-share": (depth, figures) => figures.share(depth.lockShare),
+  spare: (depth, figures) => figures.mass(depth.sparePullG),
+  "shot-count": (depth) => String(depth.shot.length),
+};
+
+/** Directives on a line of their own that become tables. */
+const tables: Readonly<Record<string, (at: Attributes, context: LiveContext) => TextTable>> = {
+  "shot-table": (at, context) => shotTable(rigOf(at, context), context),
+  "depth-guide": (at, context) => depthGuideTable(depthOf(at, context), context),
+  "shot-sizes": (_, { library, words, figures }) => {
+    const scale = named(library.scales, library.guide.scaleId, "shot scale");
+    return {
+      head: [words("table.size"), words("table.mass")],
+      rows: scale.sizes.map(({ name, massG }) => [name, figures.mass(massG)]),
+    };
+  },
+};
+
+/** Directives on a line of their own that become pictures. */
+const pictures: Readonly<Record<string, (at: Attributes, context: LiveContext) => PictureReference>> = {
+  "rig-drawing": (at, context) => ({
+    picture: "rig-drawing",
+    rig: rigOf(at, context).rig.id,
+    depthMm: depthOf(at, context).depthMm,
+  }),
+  "float-drawing": (at, { library }) => ({
+    picture: "float-drawing",
+    float: named(library.floats, at("float"), "float").id,
+  }),
+  "float-states": (at, context) => ({ picture: "float-states", rig: rigOf(at, context).rig.id }),
+  knot: (at, { library }) => ({ picture: "knot", knot: named(library.knots, at("knot"), "knot").id }),
+  scene: (at) => {
+    const scene = scenes.find((known) => known === at("scene"));
+    if (!scene) throw unknown("scene", at("scene"), scenes);
+    return { picture: "scene", scene };
+  },
+};
+
+function unknown(what: string, found: string, allowed: readonly string[]): Wrong {
+  return new Wrong("unknown-name", { what, found, allowed });
+}
+
+function named<T extends { readonly id: string }>(entries: readonly T[], id: string, what: string): T {
+  const found = entries.find((entry) => entry.id === id);
+  if (found) return found;
+  throw unknown(
+    what,
+    id,
+    entries.map((entry) => entry.id),
+  );
+}
+
+function rigOf(at: Attributes, { solved }: LiveContext): SolvedRig {
+  const found = solved.get(at("rig"));
+  if (!found) throw unknown("rig", at("rig"), [...solved.keys()]);
+  return found;
+}
+
+function depthOf(at: Attributes, context: LiveContext): SolvedDepth {
+  const rig = rigOf(at, context);
+  const typed = at("depth");
+  const wanted = parseQuantity("length", typed);
+  const found = wanted.ok && rig.depths.find(({ depthMm }) => Math.abs(depthMm - wanted.value) < 1);
+  if (!found) {
+    const depths = rig.depths.map(({ depthMm }) => context.figures.shortDepth(depthMm));
+    throw unknown(`depth of "${rig.rig.id}"`, typed, depths);
+  }
+  return found;
+}
+
+/**
+ * A text with its directives made into figures, tables and pictures. A reference to something that is not there is an
+ * error at its place; the text around it stays.
+ */
+export function withLiveFigures(
+  prose: Prose,
+  context: LiveContext,
+): { readonly value: Root; readonly messages: readonly Message[] } {
+  const root = structuredClone(prose.body);
+  const messages: Message[] = [];
+  visit(root, (node, index, parent) => {
+    if (node.type !== "textDirective" && node.type !== "leafDirective" && node.type !== "containerDirective")
+      return;
+    if (!parent || index === undefined) return;
+    try {
+      const made = expanded(node as TextDirective | LeafDirective, context);
+      parent.children[index] = made as never;
+    } catch (error) {
+      if (!(error instanceof Wrong)) throw error;
+      const { line, column } = node.position!.start;
+      messages.push({
+        severity: "error",
+        place: { file: prose.path, line, column },
+        code: error.code,
+        values: error.values,
+      });
+    }
+  });
+  return { value: root, messages };
+}
+
+function expanded(node: TextDirective | LeafDirective, context: LiveContext): RootContent {
+  const at: Attributes = (name) => {
+    const value = node.attributes?.[name];
+    if (value === undefined || value === null || value === "") throw new Wrong("missing-key", { key: name });
+    return value;
+  };
+  if (node.type === "textDirective") {
+    const make = Object.hasOwn(inline, node.name) ? inline[node.name] : undefined;
+    if (!make) throw unknown("figure directive", node.name, Object.keys(inline));
+    return { type: "text", value: make(at, context) };
+  }
+  if (Object.hasOwn(tables, node.name)) return tableNode(tables[node.name]!(at, context));
+  if (Object.hasOwn(pictures, node.name)) {
+    return { type: "picture", reference: pictures[node.name]!(at, context) };
+  }
+  throw unknown("block directive", node.name, [...Object.keys(tables), ...Object.keys(pictures)]);
+}
+
+function tableNode({ head, rows }: TextTable): Table {
+  const row = (cells: readonly string[]): TableRow => ({
+    type: "tableRow",
+    children: cells.map((value) => ({ type: "tableCell", children: [{ type: "text", value }] })),
+  });
+  return { type: "table", align: [], children: [row(head), ...rows.map(row)] };
+}

@@ -1,0 +1,26 @@
+/** A picture that a text asks for, with every name in it known to be there. */
+export type PictureReference =
+  | { readonly picture: "rig-drawing"; readonly rig: string; readonly depthMm: number }
+  | { readonly picture: "float-drawing"; readonly float: string }
+  | { readonly picture: "float-states"; readonly rig: string }
+  | { readonly picture: "knot"; readonly knot: string }
+  | { readonly picture: "scene"; readonly scene: Scene };
+
+/** Pictures of the bank that belong to no one rig. */
+export const scenes = ["swim", "make-up", "sink-the-line"] as const;
+export type Scene = (typeof scenes)[number];
+
+/** Where a picture goes in a text, once its reference is known to be good. */
+export interface PictureNode {
+  readonly type: "picture";
+  readonly reference: PictureReference;
+}
+
+declare module "mdast" {
+  interface RootContentMap {
+    picture: PictureNode;
+  }
+  interface BlockContentMap {
+    picture: PictureNode;
+  }
+}

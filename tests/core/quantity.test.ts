@@ -1,0 +1,99 @@
+import convert from "convert";
+import { describe, expect, it } from "vitest";
+import { type ParsedQuantity, parseQuantity, type QuantityKind } from "../../src/core/quantity.ts";
+
+const value = (kind: QuantityKind, text: string): number => {
+  const read = parseQuantity(kind, text);
+  if (!read.ok) throw new Error(`${text}: ${read.problem}`);
+  return read.value;
+};
+
+const problem = (read: ParsedQuantity) => (read.ok ? `read as ${read.value}` : read.problem);
+
+describe("quantities agree with the convert package", () => {
+  it.each([
+    ["6 ft", convert(6, "feet").to("millimeters")],
+    ["3 yd", convert(3, "yards").to("millimeters")],
+    ["7 in", convert(7, "inches").to("millimeters")],
+    ["30 cm", convert(30, "centimeters").to("millimeters")],
+    ["1.5m", convert(1.5, "meters").to("millimeters")],
+  ])("length %s", (text, mm) => expect(value("length", text)).toBeCloseTo(mm, 9));
+
+  it.each([
+    ["4 lb", convert(4, "pounds").to("grams")],
+    ["2 oz", convert(2, "ounces").to("grams")],
+    ["0.4 g", 0.4],
+    ["1.8 kg", convert(1.8, "kilograms").to("grams")],
+    ["12.5 gr", convert(12.5, "grains").to("grams")],
+  ])("mass %s", (text, g) => expect(value("mass", text)).toBeCloseTo(g, 9));
+
+  it.each([
+    ["2 US pints", convert(2, "pints").to("milliliters")],
+    ["2 imperial pints", convert(2, "imperial pints").to("milliliters")],
+    ["1.5 l", convert(1.5, "liters").to("milliliters")],
+  ])("volume %s", (text, ml) => expect(value("volume", text)).toBeCloseTo(ml, 6));
+
+  it.each([
+    ["50 F", convert(50, "fahrenheit").to("celsius")],
+    ["-4 °F", convert(-4, "fahrenheit").to("celsius")],
+    ["12 C", 12],
+  ])("temperature %s", (text, c) => expect(value("temperature", text)).toBeCloseTo(c, 9));
+});
+
+describe("quantities in the forms people type", () => {
+  it("adds up feet and inches, pounds and ounces", () => {
+    expect(value("length", "4 ft 6 in")).toBeCloseTo(54 * 25.4, 9);
+    expect(value("length", "5' 10\"")).toBeCloseTo(70 * 25.4, 9);
+    expect(value("mass", "1 lb 12 oz")).toBeCloseTo(28 * 28.349523125, 9);
+  });
+
+  it("counts a minus for the whole sum", () => {
+    expect(value("length", "-1 ft 6 in")).toBeCloseTo(-18 * 25.4, 9);
+  });
+
+  it("reads fractions", () => {
+    expect(value("length", "1/2 in")).toBeCloseTo(12.7, 9);
+    expect(value("length", "1 1/2 in")).toBeCloseTo(38.1, 9);
+    expect(value("share", "2/3")).toBeCloseTo(2 / 3, 12);
+  });
+
+  it("reads a pace as a way in a time", () => {
+    expect(value("pace", "10 m in 25 s")).toBeCloseTo(0.4, 12);
+    expect(value("pace", "10 yd in 25 s")).toBeCloseTo(0.36576, 9);
+    expect(value("pace", "30 cm in 6 s")).toBeCloseTo(0.05, 12);
+    expect(value("pace", "0.4 m/s")).toBe(0.4);
+  });
+
+  it("reads densities and shares", () => {
+    expect(value("density", "1.02 g/cm3")).toBeCloseTo(1020, 9);
+    expect(value("share", "70 %")).toBeCloseTo(0.7, 12);
+  });
+});
+
+describe("what is no quantity is said to be none", () => {
+  it.each<[QuantityKind, string, string]>([
+    ["length", "30", "no unit"],
+    ["length", "deep", "no number"],
+    ["length", "", "no number"],
+    ["length", "30 stones", "unknown unit"],
+    ["length", "30 constructor", "unknown unit"],
+    ["length", "3 m deep", "not understood"],
+    ["volume", "2 pints", "pint of which country"],
+    ["mass", "4 cm", "unknown unit"],
+    ["temperature", "12", "no unit"],
+    ["temperature", "12 K", "unknown unit"],
+    ["share", "0.7", "no unit"],
+    ["pace", "10 m in 0 s", "not understood"],
+    ["pace", "10 in 25 s", "no unit"],
+    ["length", "1/0 m", "no number"],
+  ])("%s %s: %s", (kind, text, expected) => {
+    expect(problem(parseQuantity(kind, text))).toBe(expected);
+  });
+
+  it("gives examples of what is right", () => {
+    expect(parseQuantity("length", "30")).toMatchObject({
+      ok: false,
+      examples: expect.arrayContaining(["30 cm"]),
+    });
+  });
+});
