@@ -1,0 +1,104 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { dirname, join, normalize } from "node:path";
+import { describe, expect, it } from "vitest";
+
+const root = join(import.meta.dirname, "../..");
+
+interface Rule {
+  readonly values: ReadonlySet<string>;
+  readonly types: ReadonlySet<string>;
+}
+
+/** The table of rooms as it stands in DEVELOPERS.md. */
+function readRules(): ReadonlyMap<string, Rule> {
+  const lines = readFileSync(join(root, "DEVELOPERS.md"), "utf8").split("\n");
+  const rows = lines
+    .map((line) => /^\| `((?:src\/)?\w+)` \|.*\| ([^|]+) \|$/.exec(line))
+    .filter((row) => row !== null);
+  return new Map(
+    rows.map(([, room, allowed]) => {
+      const entries = allowed!.trim() === "nothing" ? [] : allowed!.split(",").map((entry) => entry.trim());
+      const types = entries.filter((entry) => entry.startsWith("types of ")).map((entry) => entry.slice(9));
+      return [
+        roomOf(`${room}/x`)!,
+        { values: new Set(entries.filter((e) => !e.startsWith("types of "))), types: new Set(types) },
+      ];
+    }),
+  );
+}
+
+const roomOf = (path: string): string | undefined =>
+  /^(?:src\/(\w+)|(templates))\//.exec(path)?.slice(1).find(Boolean);
+
+interface Import {
+  readonly from: string;
+  readonly to: string;
+  readonly typeOnly: boolean;
+}
+
+const importPattern = /^(?:import|export)\s+(type\s+)?(\{[^}]*\}|[^"';]*?)\s*(?:from\s+)?"([^"]+)"/gm;
+
+function importsOf(path: string): Import[] {
+  const text = readFileSync(join(root, path), "utf8");
+  return [...text.matchAll(importPattern)].flatMap(([, type, names, target]) => {
+    if (!target!.startsWith(".")) return [];
+    const named = /^\{([^}]*)\}$/.exec(names!.trim())?.[1];
+    const eachType = named?.split(",").every((name) => name.trim() === "" || name.trim().startsWith("type "));
+    const to = normalize(join(dirname(path), target!)).replaceAll("\\", "/");
+    return [{ from: path, to, typeOnly: type !== undefined || eachType === true }];
+  });
+}
+
+const files = ["src", "templates"].flatMap((folder) =>
+  readdirSync(join(root, folder), { recursive: true, encoding: "utf8" })
+    .map((path) => `${folder}/${path.replaceAll("\\", "/")}`)
+    .filter((path) => /\.tsx?$/.test(path)),
+);
+
+describe("the rooms of the house", () => {
+  const rules = readRules();
+  const crossing = files
+    .flatMap(importsOf)
+    .filter(({ from, to }) => roomOf(to) && roomOf(from) !== roomOf(to));
+
+  it("are all in the table", () => {
+    expect([...new Set(files.map(roomOf))].filter((room) => !rules.has(room!))).toEqual([]);
+  });
+
+  it("import only what the table allows", () => {
+    expect(files.length).toBeGreaterThan(20);
+    const wrong = crossing.filter(({ from, to, typeOnly }) => {
+      const rule = rules.get(roomOf(from)!)!;
+      const target = roomOf(to)!;
+      return !(rule.values.has(target) || (typeOnly && rule.types.has(target)));
+    });
+    expect(wrong.map(({ from, to }) => `${from} imports ${to}`)).toEqual([]);
+  });
+
+  it("form no circle of values", () => {
+    const edges = new Map<string, Set<string>>();
+    for (const { from, to, typeOnly } of files.flatMap(importsOf)) {
+      if (!typeOnly) edges.set(from, (edges.get(from) ?? new Set()).add(to));
+    }
+    expect(findCircle(edges)).toEqual([]);
+  });
+});
+
+function findCircle(edges: ReadonlyMap<string, ReadonlySet<string>>): string[] {
+  const done = new Set<string>();
+  const visit = (file: string, trail: readonly string[]): string[] => {
+    if (trail.includes(file)) return [...trail.slice(trail.indexOf(file)), file];
+    if (done.has(file)) return [];
+    done.add(file);
+    for (const next of edges.get(file) ?? []) {
+      const circle = visit(next, [...trail, file]);
+      if (circle.length > 0) return circle;
+    }
+    return [];
+  };
+  for (const file of edges.keys()) {
+    const circle = visit(file, []);
+    if (circle.length > 0) return circle;
+  }
+  return [];
+}
