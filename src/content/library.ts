@@ -1,11 +1,12 @@
 import type { Root } from "mdast";
+import type { Basis } from "../core/basis.ts";
 import type { Float } from "../core/float.ts";
 import type { ShotScale, Tub } from "../core/shot.ts";
 import type { Water } from "../core/water.ts";
 import type { UnitChoice } from "../report/figures.ts";
 import type { Place } from "../report/message.ts";
 import type { WordTree } from "../report/words.ts";
-import type { Bait, Basis, Hook, Knot, Rig } from "../solve/rig.ts";
+import type { Bait, Hook, Knot, Rig } from "../solve/rig.ts";
 
 /** The rule on lead weights in force where the guide is used. */
 export interface LeadRule {

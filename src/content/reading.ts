@@ -1,6 +1,8 @@
 import type { z } from "zod";
 import type { Finding } from "../core/finding.ts";
-import { findingMessage, type Message, type Place } from "../report/message.ts";
+import { makeFigures } from "../report/figures.ts";
+import type { Message, Place } from "../report/message.ts";
+import { findingMessage } from "../report/reason.ts";
 import type { Words } from "../report/words.ts";
 import { type MarkdownSource, readMarkdown } from "./markdown-source.ts";
 import { readSchema } from "./schema/read-schema.ts";
@@ -35,7 +37,7 @@ export class Reading {
 
   /** Says what the core found, in its own words, at the place of the figure it is about. */
   finding(finding: Finding, place: Place): void {
-    this.messages.push(findingMessage(finding, place, this.words));
+    this.messages.push(findingMessage(finding, place, this.words, makeFigures("metric first", this.words)));
   }
 
   /** The YAML file at a path; a message says what it is for where it is missing. */

@@ -1,6 +1,4 @@
-import type { Finding } from "../core/finding.ts";
 import { messageWords } from "./messages.ts";
-import type { Words } from "./words.ts";
 
 /** What a message is about, for its words to speak of. */
 export type MessageValues = Readonly<Record<string, string | number | readonly string[]>>;
@@ -35,12 +33,6 @@ export interface WordedMessage {
 
 export function worded(message: Message): WordedMessage {
   return messageWords(message.code, message.values);
-}
-
-/** What the core found, as a message at the place of the figure that it is about. */
-export function findingMessage(finding: Finding, place: Place, words: Words): Message {
-  const reason = words(`reason.${finding.code}`, finding.values);
-  return { severity: finding.severity, place, code: finding.code, values: { reason } };
 }
 
 export function hasErrors(messages: readonly Message[]): boolean {

@@ -37,8 +37,9 @@ const quantityReasons: Readonly<Record<string, (v: Values) => string>> = {
 function wrongQuantity(v: Values): WordedMessage {
   const examples = listed(v.examples);
   const bare = v.problem === "no unit" && /^[\d./ ]+$/.test(String(v.found));
+  const units = examples.flatMap((example) => /^[\d.]+ (\D+)$/.exec(example)?.[1] ?? []);
   const hint = bare
-    ? `say which: ${examples.map((example) => `${v.found} ${example.replace(/^[\d./ ]+/, "")}`).join(" or ")}`
+    ? `say which: ${units.map((unit) => `${v.found} ${unit}`).join(" or ")}`
     : `write it like ${examples.join(" or ")}`;
   return { reason: quantityReasons[String(v.problem)]!(v), hint };
 }

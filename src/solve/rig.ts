@@ -1,11 +1,9 @@
+import type { Basis } from "../core/basis.ts";
 import type { Float } from "../core/float.ts";
 import type { PatternSpec } from "../core/patterns/pattern.ts";
+import type { Setting } from "../core/setting.ts";
 import type { Tub } from "../core/shot.ts";
 import type { Water } from "../core/water.ts";
-
-/** Where a figure comes from; the page shows it beside the figure. */
-export const bases = ["published", "common practice", "from memory", "measured"] as const;
-export type Basis = (typeof bases)[number];
 
 /** A line as its spool label has it. */
 export interface Line {
@@ -38,10 +36,6 @@ export interface Feed {
   readonly everyS: number;
   readonly note?: string;
 }
-
-/** Where the hook is set against the bed. */
-export const settings = ["dead depth", "over depth", "off bottom", "up in the water"] as const;
-export type Setting = (typeof settings)[number];
 
 /** A knot between two parts of the line and the share of the line's strength it leaves. */
 export interface Knot {

@@ -36,7 +36,8 @@ interface Import {
   readonly typeOnly: boolean;
 }
 
-const importPattern = /^(?:import|export)\s+(type\s+)?(\{[^}]*\}|[^"';]*?)\s*(?:from\s+)?"([^"]+)"/gm;
+const importPattern =
+  /^(?:import|export)\s+(type\s+)?(\{[^}]*\}|\*(?:\s+as\s+\w+)?|\w+(?:,\s*\{[^}]*\})?)\s+from\s+"([^"]+)"/gm;
 
 function importsOf(path: string): Import[] {
   const text = readFileSync(join(root, path), "utf8");

@@ -121,6 +121,7 @@ function sampleRig(
     scaleTitle: "Round figures of the trade",
     conditions,
     rodLengthMm: 3600,
+    lockShareMin: 0,
     knots: [
       { where: "hook length loop", knot: loop },
       { where: "main line loop", knot: loop },

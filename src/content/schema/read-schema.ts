@@ -45,20 +45,11 @@ function issueMessages(issue: Issue, schema: z.ZodType, source: YamlSource): Mes
     case "invalid_value":
       return [error("not-a-choice", { key, found: shown(found), allowed: issue.values.map(String) })];
     case "invalid_union": {
-      const options = discriminatorOptions(schema, source.data, path);
       const name = issue.discriminator;
-      if (name === undefined || options.length === 0)
-        return [error("wrong-type", { key, expected: "something else", found: shown(found) })];
-      const chosen = valueAt(found, [name]);
-      return chosen === undefined
-        ? [error("missing-key", { key: name })]
-        : [
-            error(
-              "not-a-choice",
-              { key: name, found: shown(chosen), allowed: options },
-              source.placeOf([...path, name]),
-            ),
-          ];
+      const options = name === undefined ? [] : discriminatorOptions(schema, source.data, path.slice(0, -1));
+      return options.length > 0
+        ? [error("not-a-choice", { key, found: shown(found), allowed: options })]
+        : [error("wrong-type", { key, expected: "of another form", found: shown(found) })];
     }
     case "invalid_type":
       return [

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { settings } from "../../solve/rig.ts";
+import { settings } from "../../core/setting.ts";
 import { levels } from "../library.ts";
 import { anyLength, length, mass, pace, share, time, volume } from "./quantity-schema.ts";
 

@@ -1,0 +1,131 @@
+import { describe, expect, it } from "vitest";
+import { readLibrary } from "../../src/content/read-library.ts";
+import { formatReport } from "../../src/report/reporter.ts";
+import { contentWith, edited, sourcesOf } from "../support/smallest-content.ts";
+
+/** What the reader says of the smallest content with these changes. */
+const report = (changes: Record<string, string | null>) =>
+  formatReport(readLibrary(sourcesOf(contentWith(changes))).messages);
+
+const rig = (from: string, to: string) => report(edited("rigs/plain.md", from, to));
+
+describe("content that is right", () => {
+  it("is read without a word", () => {
+    const { value, messages } = readLibrary(sourcesOf(contentWith()));
+    expect(messages).toEqual([]);
+    expect(value?.rigs.map(({ rig }) => rig.id)).toEqual(["plain"]);
+  });
+});
+
+describe("content that is wrong is reported with its place and what to do", () => {
+  it("a bare number", () => {
+    expect(rig("length: 30 cm", "length: 30")).toBe(`content/rigs/plain.md
+   7:59  error    "30" has no unit  [quantity]
+         hint: say which: 30 cm or 30 m or 30 ft
+1 error, 0 warnings
+`);
+  });
+
+  it("a pint that does not say whose", () => {
+    expect(rig("portion: 10 ml", "portion: 2 pints")).toBe(`content/rigs/plain.md
+  10:31  error    "2 pints": a pint is 568 ml in Britain and 473 ml in the USA  [quantity]
+         hint: write it like 10 ml or 1 l or 2 imperial pints or 2 US pints
+1 error, 0 warnings
+`);
+  });
+
+  it("an unknown key", () => {
+    expect(rig("hook: 16", "hok: 16")).toBe(`content/rigs/plain.md
+    2:1  error    "hook" is missing  [missing-key]
+         hint: add a line \`hook: …\`
+    8:1  error    unknown key "hok"  [unknown-key]
+         hint: did you mean "hook"? — allowed: title, purpose, water, float, main-line, hook-length, hook, bait, feed, setting, overdepth, depths, paces, level, catches, use-when, not-when, change-first, loading
+2 errors, 0 warnings
+`);
+  });
+
+  it("a pattern that is not known", () => {
+    expect(rig("pattern: strung out", "pattern: strungout")).toBe(`content/rigs/plain.md
+  18:12  error    "pattern" cannot be strungout  [not-a-choice]
+         hint: did you mean "strung out"? — allowed: strung out, bulk, spread bulk, shirt button, tapered shirt button, lift, all at the float
+1 error, 0 warnings
+`);
+  });
+
+  it("a key that belongs to another pattern", () => {
+    expect(rig("gap: 25 cm", "gap: 25 cm\n  droppers: [No 8]")).toBe(`content/rigs/plain.md
+   22:3  error    unknown key "droppers"  [unknown-key]
+         hint: allowed: pattern, lock-share, size, gap, telltale
+1 error, 0 warnings
+`);
+  });
+
+  it("a float that is not there", () => {
+    expect(rig("float: waggler", "float: wagler")).toBe(`content/rigs/plain.md
+    5:8  error    there is no float "wagler"  [unknown-name]
+         hint: did you mean "waggler"? — allowed: waggler
+1 error, 0 warnings
+`);
+  });
+
+  it("a shot size that the scale does not have, without guessing at its number", () => {
+    expect(rig("telltale: { size: No 10 }", "telltale: { size: No 11 }")).toBe(`content/rigs/plain.md
+  22:21  error    there is no shot in the scale "plain figures" called "No 11"  [unknown-name]
+         hint: allowed: BB, No 4, No 6, No 8, No 10
+1 error, 0 warnings
+`);
+  });
+
+  it("text that is not YAML", () => {
+    expect(report({ "hooks.yaml": "- { size: 16\n" })).toContain("content/hooks.yaml\n");
+    expect(report({ "hooks.yaml": "- { size: 16\n" })).toContain("this is not YAML");
+  });
+
+  it("a file without front matter", () => {
+    expect(report({ "lessons/first.md": "# First\n" })).toBe(`content/lessons/first.md
+    1:1  error    the file has no front matter  [no-front-matter]
+         hint: start it with a line ---, then \`title: …\`, then a line ---
+1 error, 0 warnings
+`);
+  });
+
+  it("a guide that is missing", () => {
+    expect(report({ "guide.yaml": null })).toBe(`guide.yaml
+         error    there is no guide.yaml  [missing-file]
+         hint: add it; it names the guide, its units, scale, tub and lead rule
+1 error, 0 warnings
+`);
+  });
+
+  it("a profile that does not rise", () => {
+    expect(report(edited("floats/waggler.yaml", "at: 200 mm", "at: 0 mm"))).toContain(
+      "  11:11  error    the profile's points must rise: 0 mm follows 0 mm  [falling-profile]",
+    );
+  });
+
+  it("all errors of all files in one run, in order", () => {
+    const all = report({
+      ...edited("rigs/plain.md", "water: still", "water: wet"),
+      ...edited("floats/waggler.yaml", "attachment: bottom", "attachment: top"),
+      ...edited("hooks.yaml", "0.03 g", "0.03"),
+    });
+    expect(all.match(/^content\S+/gm)).toEqual([
+      "content/floats/waggler.yaml",
+      "content/hooks.yaml",
+      "content/rigs/plain.md",
+    ]);
+    expect(all).toContain("3 errors, 0 warnings");
+  });
+});
+
+describe("places are kept through anchors and merged keys", () => {
+  it("points at the anchored value, once", () => {
+    const floats = edited(
+      "floats/waggler.yaml",
+      "  - { at: 0 mm, diameter: 4.5 mm }\n  - { at: 200 mm, diameter: 4.5 mm }",
+      "  - &end { at: 0 mm, diameter: 4.5 }\n  - { <<: *end, at: 200 mm }",
+    );
+    expect(report(floats).match(/error {4}/g)?.length).toBeGreaterThan(0);
+    expect(report(floats)).toContain('  10:32  error    "4.5" has no unit');
+  });
+});
