@@ -1,0 +1,72 @@
+/** A stretch of line between two things on it. */
+export interface Stretch {
+  /** True length [mm]. */
+  readonly lengthMm: number;
+  /** The least it may measure on the drawing [mm]. */
+  readonly leastMm: number;
+}
+
+export interface DrawnStretch {
+  readonly drawnMm: number;
+  /** Shortened: not to the scale of the others, to be marked as such. */
+  readonly broken: boolean;
+}
+
+/** A stretch this much longer than the next longest tells nothing by its length and is shortened. */
+const breakRatio = 2.2;
+/** How long a shortened stretch is drawn, against the longest that is to scale. */
+const brokenRatio = 1.25;
+/** A stretch this short next to the longest is never what the longest is measured against. */
+const negligibleShare = 0.02;
+/** Shorten more and the picture is no longer of this rig. */
+const mostBroken = 2;
+
+/**
+ * Draws stretches of line to one scale in the room there is, so that together they fill it. A stretch far longer than
+ * every other is shortened, which leaves more room for the lower rig; short ones are held at their least.
+ *
+ * @returns undefined where even the least lengths do not fit
+ */
+export function scaleStretches(
+  stretches: readonly Stretch[],
+  roomMm: number,
+): { drawn: DrawnStretch[]; scale: number } | undefined {
+  const sorted = stretches.map(({ lengthMm }) => lengthMm).sort((a, b) => b - a);
+  const longest = sorted[0] ?? 0;
+  const shortened = sorted.findIndex((length, i) => {
+    const next = sorted[i + 1] ?? 0;
+    return i < mostBroken && next > longest * negligibleShare && length > breakRatio * next;
+  });
+  const next = shortened < 0 ? longest : sorted[shortened + 1]!;
+  const lengths = stretches.map(({ lengthMm }) => (lengthMm > next ? next * brokenRatio : lengthMm));
+
+  const least = stretches.reduce((sum, { leastMm }) => sum + leastMm, 0);
+  if (least > roomMm + 1e-9) return undefined;
+  const scale = fillingScale(
+    lengths,
+    stretches.map(({ leastMm }) => leastMm),
+    roomMm,
+  );
+  const drawn = stretches.map(({ lengthMm, leastMm }, i) => ({
+    drawnMm: Math.max(leastMm, scale * lengths[i]!),
+    broken: lengthMm > next,
+  }));
+  return { drawn, scale };
+}
+
+/** The scale at which `Σ max(least, scale · length)` is the room: held ones are taken out until none is left to hold. */
+function fillingScale(lengths: readonly number[], least: readonly number[], roomMm: number): number {
+  const held = new Set<number>();
+  for (;;) {
+    let room = roomMm;
+    let length = 0;
+    for (const [i, one] of lengths.entries()) {
+      if (held.has(i)) room -= least[i]!;
+      else length += one;
+    }
+    const scale = length > 0 ? Math.max(0, room / length) : 0;
+    const more = lengths.findIndex((one, i) => !held.has(i) && scale * one < least[i]! - 1e-12);
+    if (more < 0) return scale;
+    held.add(more);
+  }
+}

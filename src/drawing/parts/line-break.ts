@@ -1,0 +1,20 @@
+import { type Point, point, polygon, polyline, thin } from "../items.ts";
+import type { Part } from "./part.ts";
+
+interface LineBreak {
+  readonly at: Point;
+}
+
+/** Half the height of the mark. */
+export const lineBreakHalfMm = 1.3;
+
+/** Two slanted strokes with nothing between: here a stretch of bare line is left out. */
+export const lineBreak: Part<LineBreak> = {
+  draw: ({ at: { xMm, yMm } }) => {
+    const slant = (y: number) => [point(xMm - 1.6, y + 0.5), point(xMm + 1.6, y - 0.5)];
+    const [a, b] = slant(yMm - 0.6);
+    const [c, d] = slant(yMm + 0.6);
+    return [polygon([a!, b!, d!, c!], "paper"), polyline([a!, b!], thin), polyline([c!, d!], thin)];
+  },
+  sample: { at: point(15, 10) },
+};

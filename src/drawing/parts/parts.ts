@@ -1,0 +1,26 @@
+import { bed } from "./bed.ts";
+import { bracket } from "./bracket.ts";
+import { floatBody } from "./float-body.ts";
+import { flowArrow } from "./flow-arrow.ts";
+import { hook } from "./hook.ts";
+import { lineBreak } from "./line-break.ts";
+import { loopJoin } from "./loop-join.ts";
+import { rubber } from "./rubber.ts";
+import { shot } from "./shot.ts";
+import { stopKnot } from "./stop-knot.ts";
+import { waterSurface } from "./water-surface.ts";
+
+/** Every part that drawings are put together from. A new one is a file here and a line in this table. */
+export const parts = {
+  bed,
+  bracket,
+  floatBody,
+  flowArrow,
+  hook,
+  lineBreak,
+  loopJoin,
+  rubber,
+  shot,
+  stopKnot,
+  waterSurface,
+};

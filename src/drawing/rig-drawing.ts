@@ -1,0 +1,163 @@
+import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
+import { point, polyline, rectangle, text, thinSoft } from "./items.ts";
+import type { Box, DrawingKit } from "./kit.ts";
+import { leading } from "./label-text.ts";
+import type { Drawing, Item } from "./model.ts";
+import { bedThicknessMm } from "./parts/bed.ts";
+import { parts } from "./parts/parts.ts";
+import { placeRigLabels } from "./rig-label-layout.ts";
+import { fewerLabels, type LabelChoice, type RigLabel, rigLabels } from "./rig-labels.ts";
+import { lineBelowFloat, lineToRod } from "./rig-line.ts";
+import { planRig, type RigPlan } from "./rig-plan.ts";
+import { lineShot, rigDescription, rigTitle } from "./rig-words.ts";
+import { rotated } from "./transform.ts";
+
+/** The rig as it is set, or the same rig with its float moved on the line. */
+export const rigVariants = ["set", "over depth", "up in the water"] as const;
+export type RigVariant = (typeof rigVariants)[number];
+
+export interface RigDrawingOptions {
+  /** `distances`: shot and distances only, for a small card; `full`: every part named. */
+  readonly labels: LabelChoice;
+  readonly textMm: number;
+  readonly variant?: RigVariant;
+}
+
+/**
+ * A rig made up for one depth, from the surface to the bed: distances from the hook, the lower rig larger than the
+ * bare line above it, long bare line shortened. Labels never overlap; where the box is short of room the least
+ * needed go first and neighbouring shot share one.
+ *
+ * @throws Error where the box is too small for the rig's parts or for a single label
+ */
+export function drawRig(
+  rig: SolvedRig,
+  depth: SolvedDepth,
+  box: Box,
+  kit: DrawingKit,
+  options: RigDrawingOptions,
+): Drawing {
+  const overdepthMm = variantOverdepthMm(depth, options.variant ?? "set");
+  let labels: RigLabel[] | undefined = rigLabels(rig, depth, overdepthMm, options.labels, kit);
+  while (labels) {
+    const items = tryDraw(rig, depth, overdepthMm, box, kit, options, labels);
+    if (items)
+      return {
+        ...box,
+        title: rigTitle(rig, depth, kit),
+        description: rigDescription(rig, depth, overdepthMm, kit),
+        items,
+      };
+    labels = fewerLabels(labels, rig.rig.hookLengthMm, kit);
+  }
+  throw new Error(`no room to draw ${rig.rig.id} in ${box.widthMm} × ${box.heightMm} mm`);
+}
+
+/** Line beyond the depth in a variant: moving the float on the line moves no shot below it. */
+export function variantOverdepthMm(depth: SolvedDepth, variant: RigVariant): number {
+  switch (variant) {
+    case "set":
+      return depth.overdepthMm;
+    case "over depth": {
+      const rests = depth.depthGuide.find((step) => step.shotOnBed.length > 0);
+      return rests?.overdepthMm ?? depth.overdepthMm + 100;
+    }
+    case "up in the water": {
+      const highestMm = Math.max(0, ...lineShot(depth).map((shot) => shot.fromHookMm));
+      const leastToHookMm = Math.max(highestMm + 100, (depth.floatToHookMm + depth.draughtMm) / 2);
+      return Math.min(depth.overdepthMm, leastToHookMm + depth.draughtMm - depth.depthMm);
+    }
+  }
+}
+
+function tryDraw(
+  rig: SolvedRig,
+  depth: SolvedDepth,
+  overdepthMm: number,
+  box: Box,
+  kit: DrawingKit,
+  { labels: choice, textMm }: RigDrawingOptions,
+  labels: readonly RigLabel[],
+): Item[] | undefined {
+  const flowing = rig.rig.water === "flowing";
+  const rowMm = textMm * leading;
+  const rowsAbove = (flowing ? 1 : 0) + (choice === "full" ? 1 : 0);
+  const rowsBelow =
+    1 + labels.filter((label) => label.fromHookMm >= 0 && label.toHookMm < overdepthMm).length;
+  const room = { aboveMm: rowsAbove * rowMm, belowMm: bedThicknessMm + 0.8 + rowsBelow * rowMm };
+  const plan = planRig(rig, depth, overdepthMm, box, room);
+  const placed = plan && placeRigLabels(plan, labels, textMm, kit);
+  if (!placed) return undefined;
+  return [
+    rectangle(0, plan.surfaceMm, box.widthMm, plan.bedMm - plan.surfaceMm, { fill: "water" }),
+    ...parts.bed.draw({ leftMm: 0, rightMm: box.widthMm, yMm: plan.bedMm }),
+    ...parts.waterSurface.draw({ leftMm: 0, rightMm: box.widthMm, yMm: plan.surfaceMm }),
+    ...lineToRod(plan),
+    ...lineBelowFloat(plan),
+    ...marks(plan),
+    ...placed,
+    ...captions(plan, depth, flowing, choice, textMm, kit),
+  ];
+}
+
+function marks(plan: RigPlan): Item[] {
+  const { float, floatAt } = plan;
+  const items: Item[] = [
+    ...parts.floatBody.draw({
+      profile: float.profile,
+      tipMm: float.tipShowingMm,
+      eye: float.attachment !== "top and bottom",
+      at: floatAt,
+      lengthScale: plan.floatLengthScale,
+      widthScale: plan.floatWidthScale,
+    }),
+  ];
+  if (plan.clearance) {
+    const { fromMm, toMm } = plan.clearance;
+    const x = floatAt.xMm;
+    items.push(polyline([point(x, fromMm + 0.6), point(x, toMm)], { ...thinSoft, dashMm: [0.4, 0.9] }));
+    if (plan.clearance.broken) items.push(...parts.lineBreak.draw({ at: point(x, (fromMm + toMm) / 2) }));
+  }
+  for (const mark of plan.marks) {
+    if (mark.kind === "shot") items.push(...parts.shot.draw(mark));
+    if (mark.kind === "loop")
+      items.push(...parts.loopJoin.draw({ at: mark.at, heightMm: 2 * mark.radiusMm }));
+    if (mark.kind === "hook") {
+      const hook = parts.hook.draw({ bend: mark.at, heightMm: plan.hookHeightMm });
+      items.push(...(mark.lying ? rotated(hook, -90, mark.at) : hook));
+    }
+  }
+  return items;
+}
+
+/** What stands above the surface and below the bed. */
+function captions(
+  plan: RigPlan,
+  depth: SolvedDepth,
+  flowing: boolean,
+  choice: LabelChoice,
+  textMm: number,
+  { words, figures, measure }: DrawingKit,
+): Item[] {
+  const { box } = plan;
+  const rowMm = textMm * leading;
+  const bed = words("drawing.rig.bed", { depth: figures.shortDepth(depth.depthMm) });
+  const items: Item[] = [text(point(0.5, box.heightMm - 0.28 * textMm), bed, textMm, { ink: "soft" })];
+  if (flowing) {
+    const flow = words("drawing.rig.flow");
+    const left = plan.floatAt.xMm + 5;
+    items.push(
+      text(point(left, 0.85 * textMm), flow, textMm, { ink: "soft" }),
+      ...parts.flowArrow.draw({
+        from: point(left + measure(flow, textMm, "regular") + 1.2, 0.55 * textMm),
+        lengthMm: 9,
+      }),
+    );
+  }
+  if (choice === "full") {
+    const tip = words("drawing.rig.tip", { tip: figures.tip(depth.tipShowingMm) });
+    const baseline = (flowing ? rowMm : 0) + 0.85 * textMm;
+    items.push(text(point(plan.floatAt.xMm + 4, baseline), tip, textMm, { ink: "soft" }));
+  }
+  return items;
+}

@@ -1,0 +1,141 @@
+import { type Point, point, polyline, thinSoft } from "./items.ts";
+import type { DrawingKit } from "./kit.ts";
+import { placeInOrder } from "./label-placement.ts";
+import { type LabelText, layLabel, leading, paintLabel } from "./label-text.ts";
+import type { Item } from "./model.ts";
+import { bedThicknessMm } from "./parts/bed.ts";
+import { bracketDepthMm } from "./parts/bracket.ts";
+import { parts } from "./parts/parts.ts";
+import type { RigLabel } from "./rig-labels.ts";
+import type { PlacedMark, RigPlan } from "./rig-plan.ts";
+
+/** What a label points at on the drawing. */
+interface Target {
+  readonly label: RigLabel;
+  readonly at: Point;
+  readonly lying: boolean;
+  readonly bracket?: { readonly fromMm: number; readonly toMm: number };
+}
+
+/** Room for the leaders between the rig and its labels. */
+const leaderMm = 4.5;
+const marginMm = 0.5;
+/** Room around text that no other mark may enter. */
+const clearMm = 0.6;
+
+/** Places and paints every label with its leader; undefined where they do not fit. */
+export function placeRigLabels(
+  plan: RigPlan,
+  labels: readonly RigLabel[],
+  textMm: number,
+  kit: DrawingKit,
+): Item[] | undefined {
+  const targets = labels.map((label) => target(plan, label));
+  const hanging = targets.filter((one) => !one.lying).reverse();
+  const lying = targets.filter((one) => one.lying);
+  const column = placeColumn(plan, hanging, textMm, kit);
+  const rows = placeRows(plan, lying, textMm, kit);
+  return column && rows && [...column, ...rows];
+}
+
+function target(plan: RigPlan, label: RigLabel): Target {
+  const x = plan.floatAt.xMm;
+  if (label.about === "clearance") {
+    const { fromMm, toMm } = plan.clearance!;
+    return { label, at: point(x + 0.8, (fromMm + toMm) / 2), lying: false };
+  }
+  if (label.about === "draught") {
+    const widest = Math.max(...plan.float.profile.map((p) => p.diameterMm)) * plan.floatWidthScale;
+    return {
+      label,
+      at: point(x + widest / 2 + 0.6, (plan.surfaceMm + plan.floatAt.yMm) / 2),
+      lying: false,
+    };
+  }
+  const marks = marksOf(plan, label);
+  const lower = marks[0]!;
+  const upper = marks.at(-1)!;
+  if (lower.lying) return { label, at: lower.at, lying: true };
+  const right = Math.max(...marks.map((mark) => mark.at.xMm + reachMm(plan, mark)));
+  const middle = (lower.at.yMm + upper.at.yMm) / 2 - (lower.kind === "hook" ? plan.hookHeightMm / 2 : 0);
+  if (marks.length === 1) return { label, at: point(right + 0.5, middle), lying: false };
+  return {
+    label,
+    at: point(right + 0.6 + bracketDepthMm, middle),
+    lying: false,
+    bracket: { fromMm: upper.at.yMm - upper.radiusMm, toMm: lower.at.yMm + lower.radiusMm },
+  };
+}
+
+function marksOf(plan: RigPlan, label: RigLabel): PlacedMark[] {
+  if (label.group) {
+    const shots = new Set<unknown>(label.group.shots);
+    return plan.marks.filter((mark) => mark.shot && shots.has(mark.shot));
+  }
+  return plan.marks.filter((mark) => mark.kind === label.about);
+}
+
+/** How far a mark reaches to the right of the line. */
+function reachMm(plan: RigPlan, mark: PlacedMark): number {
+  return mark.kind === "hook" ? 0.55 * plan.hookHeightMm + 0.3 : mark.radiusMm;
+}
+
+/** Labels beside the hanging rig, in one column below the surface, from the top down. */
+function placeColumn(
+  plan: RigPlan,
+  targets: readonly Target[],
+  textMm: number,
+  { measure }: DrawingKit,
+): Item[] | undefined {
+  const left = Math.max(...targets.map((one) => one.at.xMm), plan.floatAt.xMm + 1) + leaderMm;
+  const roomMm = plan.box.widthMm - marginMm - left;
+  const laid = targets.map((one) => layLabel(one.label.runs, roomMm, textMm, measure));
+  if (laid.some((label) => label.widthMm > roomMm)) return undefined;
+  const wanted = targets.map((one, i) => ({ atMm: one.at.yMm, sizeMm: laid[i]!.heightMm }));
+  const lying = plan.marks.some((mark) => mark.lying);
+  const bottom = plan.bedMm - clearMm - (lying ? lyingHeightMm(plan) : 0);
+  const places = placeInOrder(wanted, plan.surfaceMm + clearMm, bottom, 0.15 * textMm);
+  if (!places) return undefined;
+  return targets.flatMap((one, i) => {
+    const bend = left - leaderMm + 0.8;
+    const leader = [one.at, point(Math.max(bend, one.at.xMm), one.at.yMm), point(left - 0.7, places[i]!)];
+    const bracket = one.bracket
+      ? parts.bracket.draw({ xMm: one.at.xMm - bracketDepthMm, ...one.bracket })
+      : [];
+    return [...bracket, polyline(leader, thinSoft), ...paintLabel(laid[i]!, left, places[i]!, measure)];
+  });
+}
+
+/** How high the parts that lie on the bed stand. */
+function lyingHeightMm(plan: RigPlan): number {
+  const lying = plan.marks.filter((mark) => mark.lying);
+  return Math.max(0.55 * plan.hookHeightMm, ...lying.map((mark) => 2 * mark.radiusMm));
+}
+
+/**
+ * Labels of what lies on the bed, in rows below it: the one furthest right in the top row, so that no leader runs
+ * through another label.
+ */
+function placeRows(
+  plan: RigPlan,
+  targets: readonly Target[],
+  textMm: number,
+  { measure }: DrawingKit,
+): Item[] | undefined {
+  const items: Item[] = [];
+  const right = plan.box.widthMm - marginMm;
+  let top = plan.bedMm + bedThicknessMm + 0.5;
+  for (const one of [...targets].sort((a, b) => b.at.xMm - a.at.xMm)) {
+    const left = one.at.xMm + 1.6;
+    const label: LabelText = layLabel(one.label.runs, right - left, textMm, measure);
+    if (label.widthMm > right - left || label.lines.length > 1) return undefined;
+    const middle = top + label.heightMm / 2;
+    const x = one.at.xMm;
+    items.push(
+      polyline([point(x, one.at.yMm + 0.4), point(x, middle), point(left - 0.4, middle)], thinSoft),
+      ...paintLabel(label, left, middle, measure),
+    );
+    top += textMm * leading;
+  }
+  return items;
+}

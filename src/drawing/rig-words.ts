@@ -1,0 +1,95 @@
+import type { SolvedDepth, SolvedRig, SolvedShot } from "../solve/solved.ts";
+import type { DrawingKit } from "./kit.ts";
+import { together } from "./label-text.ts";
+import { countSizes, type GroupedShot, groupShot, type ShotGroup } from "./shot-groups.ts";
+
+/** Shot counted by size, as labels have them: `2 × BB + No 8`; a count and its size stay on one line. */
+export function shotLabel(shots: readonly GroupedShot[], { words }: DrawingKit): string {
+  return countSizes(shots)
+    .map(({ count, size }) => (count === 1 ? size : words("drawing.shot.several", { count, size })))
+    .map(together)
+    .join(words("drawing.shot.and"));
+}
+
+/** The same to be read out: `2 BB and one No 8`. */
+export function spokenShot(shots: readonly GroupedShot[], { words }: DrawingKit): string {
+  return countSizes(shots)
+    .map(({ count, size }) =>
+      words(count === 1 ? "drawing.shot.spokenOne" : "drawing.shot.spokenSeveral", { count, size }),
+    )
+    .join(words("drawing.shot.spokenAnd"));
+}
+
+/** Shot on the line below the float, from the hook up. */
+export function lineShot(depth: SolvedDepth): SolvedShot[] {
+  return depth.shot.filter((shot) => shot.role !== "lock");
+}
+
+export function lockShot(depth: SolvedDepth): SolvedShot[] {
+  return depth.shot.filter((shot) => shot.role === "lock");
+}
+
+/** Title of a rig's drawing. */
+export function rigTitle({ rig }: SolvedRig, depth: SolvedDepth, { words, figures }: DrawingKit): string {
+  return words("drawing.rig.title", { rig: rig.title, depth: figures.shortDepth(depth.depthMm) });
+}
+
+/** The rig told from the hook up, from the same figures as the drawing. */
+export function rigDescription(
+  { rig }: SolvedRig,
+  depth: SolvedDepth,
+  overdepthMm: number,
+  kit: DrawingKit,
+): string {
+  const { words, figures } = kit;
+  const floatToHookMm = depth.depthMm + overdepthMm - depth.draughtMm;
+  const lock = lockShot(depth);
+  const told = [
+    ...groupShot(lineShot(depth)).map((group) => ({
+      fromHookMm: group.shots[0]!.fromHookMm,
+      words: spokenGroup(group, kit),
+    })),
+    {
+      fromHookMm: rig.hookLengthMm,
+      words: spokenAt(rig.hookLengthMm, words("drawing.rig.spokenLoop"), kit),
+    },
+  ].sort((a, b) => a.fromHookMm - b.fromHookMm);
+  const float =
+    lock.length > 0
+      ? words("drawing.rig.spokenFloatLocked", { what: spokenShot(lock, kit) })
+      : words("drawing.rig.spokenFloat");
+  return words("drawing.rig.description", {
+    rig: rig.title,
+    depth: figures.shortDepth(depth.depthMm),
+    line: [...told.map((one) => one.words), spokenAt(floatToHookMm, float, kit)].join("; "),
+    tip: words("drawing.rig.spokenTip", { tip: figures.tip(depth.tipShowingMm) }),
+    hook: hookPlace(overdepthMm, kit),
+  });
+}
+
+function spokenAt(fromHookMm: number, what: string, { words, figures }: DrawingKit): string {
+  return words("drawing.rig.spokenAt", { from: figures.shortGap(fromHookMm), what });
+}
+
+function spokenGroup(group: ShotGroup, kit: DrawingKit): string {
+  const { words, figures } = kit;
+  const from = figures.shortGap(group.shots[0]!.fromHookMm);
+  const to = figures.shortGap(group.shots.at(-1)!.fromHookMm);
+  const what = spokenShot(group.shots, kit);
+  switch (group.kind) {
+    case "single":
+      return words("drawing.rig.spokenAt", { from, what });
+    case "together":
+      return words("drawing.rig.spokenAt", { from, what: words("drawing.rig.spokenTogether", { what }) });
+    case "run":
+      return words("drawing.rig.spokenRun", { from, to, what, gap: figures.shortGap(group.gapMm) });
+    case "mixed":
+      return words("drawing.rig.spokenFromTo", { from, to, what });
+  }
+}
+
+function hookPlace(overdepthMm: number, { words, figures }: DrawingKit): string {
+  const gap = figures.shortGap(Math.abs(overdepthMm));
+  if (overdepthMm === 0) return words("drawing.rig.onBed");
+  return words(overdepthMm > 0 ? "drawing.rig.overBed" : "drawing.rig.offBed", { gap });
+}

@@ -1,0 +1,88 @@
+/** A shot as far as grouping needs it. */
+export interface GroupedShot {
+  readonly size: string;
+  readonly fromHookMm: number;
+  readonly massG: number;
+}
+
+/**
+ * Shot that are told as one: a single one, several pinched on together, a run of equal shot at equal gaps, or
+ * whatever neighbours had to share a label.
+ */
+export interface ShotGroup<S extends GroupedShot = GroupedShot> {
+  readonly kind: "single" | "together" | "run" | "mixed";
+  /** From the hook up. */
+  readonly shots: readonly S[];
+  /** Gap of a run [mm]; 0 for the others. */
+  readonly gapMm: number;
+}
+
+/** Shot closer than this stand together: about what the largest shot and a finger's grip take up. */
+const togetherMm = 20;
+/** Gaps that are the same to the centimetre are equal. */
+const sameGapMm = 6;
+const leastInRun = 3;
+
+/** Groups shot on the line, given from the hook up. */
+export function groupShot<S extends GroupedShot>(shots: readonly S[]): ShotGroup<S>[] {
+  return joinRuns(joinTogether(shots));
+}
+
+function joinTogether<S extends GroupedShot>(shots: readonly S[]): ShotGroup<S>[] {
+  const groups: S[][] = [];
+  for (const shot of shots) {
+    const below = groups.at(-1)?.at(-1);
+    if (below && shot.fromHookMm - below.fromHookMm < togetherMm) groups.at(-1)!.push(shot);
+    else groups.push([shot]);
+  }
+  return groups.map((group) => ({ kind: group.length > 1 ? "together" : "single", shots: group, gapMm: 0 }));
+}
+
+function joinRuns<S extends GroupedShot>(groups: readonly ShotGroup<S>[]): ShotGroup<S>[] {
+  const joined: ShotGroup<S>[] = [];
+  for (let i = 0; i < groups.length; ) {
+    const run = runFrom(groups, i);
+    if (run.length >= leastInRun) {
+      const gapMm = (run.at(-1)!.fromHookMm - run[0]!.fromHookMm) / (run.length - 1);
+      joined.push({ kind: "run", shots: run, gapMm });
+      i += run.length;
+    } else {
+      joined.push(groups[i]!);
+      i += 1;
+    }
+  }
+  return joined;
+}
+
+/** The longest run of equal single shot at equal gaps that starts here. */
+function runFrom<S extends GroupedShot>(groups: readonly ShotGroup<S>[], start: number): S[] {
+  const run: S[] = [];
+  for (const group of groups.slice(start)) {
+    if (group.kind !== "single") break;
+    const shot = group.shots[0]!;
+    const [first, second] = run;
+    if (first && shot.size !== first.size) break;
+    if (second) {
+      const gap = second.fromHookMm - first!.fromHookMm;
+      if (Math.abs(shot.fromHookMm - run.at(-1)!.fromHookMm - gap) > sameGapMm) break;
+    }
+    run.push(shot);
+  }
+  return run;
+}
+
+/** Two neighbouring groups under one label. */
+export function mergeGroups<S extends GroupedShot>(lower: ShotGroup<S>, upper: ShotGroup<S>): ShotGroup<S> {
+  return { kind: "mixed", shots: [...lower.shots, ...upper.shots], gapMm: 0 };
+}
+
+/** How many of each size, heaviest first. */
+export function countSizes(shots: readonly GroupedShot[]): { size: string; count: number }[] {
+  const counts = new Map<string, { size: string; count: number; massG: number }>();
+  for (const { size, massG } of shots) {
+    const entry = counts.get(size) ?? { size, count: 0, massG };
+    entry.count += 1;
+    counts.set(size, entry);
+  }
+  return [...counts.values()].sort((a, b) => b.massG - a.massG).map(({ size, count }) => ({ size, count }));
+}
