@@ -1,3 +1,4 @@
+import { lengthMm } from "../core/float.ts";
 import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
 import { point, polyline, rectangle, text, thinSoft } from "./items.ts";
 import type { Box, DrawingKit } from "./kit.ts";
@@ -5,7 +6,7 @@ import { leading } from "./label-text.ts";
 import type { Drawing, Item } from "./model.ts";
 import { bedThicknessMm } from "./parts/bed.ts";
 import { parts } from "./parts/parts.ts";
-import { placeRigLabels } from "./rig-label-layout.ts";
+import { captionMm, placeRigLabels, rowGapMm } from "./rig-label-layout.ts";
 import { fewerLabels, type LabelChoice, type RigLabel, rigLabels } from "./rig-labels.ts";
 import { lineBelowFloat, lineToRod } from "./rig-line.ts";
 import { planRig, type RigPlan } from "./rig-plan.ts";
@@ -82,12 +83,15 @@ function tryDraw(
   const flowing = rig.rig.water === "flowing";
   const rowMm = textMm * leading;
   const rowsAbove = (flowing ? 1 : 0) + (choice === "full" ? 1 : 0);
-  const rowsBelow =
-    1 + labels.filter((label) => label.fromHookMm >= 0 && label.toHookMm < overdepthMm).length;
-  const room = { aboveMm: rowsAbove * rowMm, belowMm: bedThicknessMm + 0.8 + rowsBelow * rowMm };
-  const plan = planRig(rig, depth, overdepthMm, box, room);
-  const placed = plan && placeRigLabels(plan, labels, textMm, kit);
+  const lying = labels.filter((label) => label.fromHookMm >= 0 && label.toHookMm < overdepthMm).length;
+  const placed = placeWithRows(lying, (rowsBelow) => {
+    const belowMm = bedThicknessMm + rowGapMm + 0.1 + rowsBelow * rowMm + captionMm(textMm);
+    const plan = planRig(rig, depth, overdepthMm, box, { aboveMm: rowsAbove * rowMm, belowMm });
+    const items = plan && placeRigLabels(plan, labels, textMm, kit);
+    return items && { plan, items };
+  });
   if (!placed) return undefined;
+  const { plan } = placed;
   return [
     rectangle(0, plan.surfaceMm, box.widthMm, plan.bedMm - plan.surfaceMm, { fill: "water" }),
     ...parts.bed.draw({ leftMm: 0, rightMm: box.widthMm, yMm: plan.bedMm }),
@@ -95,9 +99,18 @@ function tryDraw(
     ...lineToRod(plan),
     ...lineBelowFloat(plan),
     ...marks(plan),
-    ...placed,
+    ...placed.items,
     ...captions(plan, depth, flowing, choice, textMm, kit),
   ];
+}
+
+/** Below the bed each label has at least a row; broken into lines they need a few more. */
+function placeWithRows<T>(labels: number, place: (rows: number) => T | undefined): T | undefined {
+  for (let rows = labels; rows <= 3 * labels; rows += 1) {
+    const placed = place(rows);
+    if (placed) return placed;
+  }
+  return undefined;
 }
 
 function marks(plan: RigPlan): Item[] {
@@ -157,7 +170,10 @@ function captions(
   if (choice === "full") {
     const tip = words("drawing.rig.tip", { tip: figures.tip(depth.tipShowingMm) });
     const baseline = (flowing ? rowMm : 0) + 0.85 * textMm;
-    items.push(text(point(plan.floatAt.xMm + 4, baseline), tip, textMm, { ink: "soft" }));
+    const left = plan.floatAt.xMm + 5;
+    const tipTop = plan.floatAt.yMm - lengthMm(plan.float) * plan.floatLengthScale;
+    const leader = [point(left - 0.6, baseline - 0.3 * textMm), point(plan.floatAt.xMm + 0.8, tipTop - 0.3)];
+    items.push(polyline(leader, thinSoft), text(point(left, baseline), tip, textMm, { ink: "soft" }));
   }
   return items;
 }

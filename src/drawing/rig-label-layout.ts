@@ -20,8 +20,15 @@ interface Target {
 /** Room for the leaders between the rig and its labels. */
 const leaderMm = 4.5;
 const marginMm = 0.5;
+/** Between the bed's hatching and the first row below it. */
+export const rowGapMm = 0.5;
 /** Room around text that no other mark may enter. */
 const clearMm = 0.6;
+
+/** Height of the row at the foot that names the bed. */
+export function captionMm(textMm: number): number {
+  return textMm * leading;
+}
 
 /** Places and paints every label with its leader; undefined where they do not fit. */
 export function placeRigLabels(
@@ -34,7 +41,7 @@ export function placeRigLabels(
   const hanging = targets.filter((one) => !one.lying).reverse();
   const lying = targets.filter((one) => one.lying);
   const column = placeColumn(plan, hanging, textMm, kit);
-  const rows = placeRows(plan, lying, textMm, kit);
+  const rows = placeRows(plan, lying, textMm, plan.box.heightMm - captionMm(textMm), kit);
   return column && rows && [...column, ...rows];
 }
 
@@ -120,22 +127,24 @@ function placeRows(
   plan: RigPlan,
   targets: readonly Target[],
   textMm: number,
+  bottomMm: number,
   { measure }: DrawingKit,
 ): Item[] | undefined {
   const items: Item[] = [];
   const right = plan.box.widthMm - marginMm;
-  let top = plan.bedMm + bedThicknessMm + 0.5;
+  let top = plan.bedMm + bedThicknessMm + rowGapMm;
   for (const one of [...targets].sort((a, b) => b.at.xMm - a.at.xMm)) {
     const left = one.at.xMm + 1.6;
     const label: LabelText = layLabel(one.label.runs, right - left, textMm, measure);
-    if (label.widthMm > right - left || label.lines.length > 1) return undefined;
+    if (label.widthMm > right - left) return undefined;
     const middle = top + label.heightMm / 2;
+    const first = top + (textMm * leading) / 2;
     const x = one.at.xMm;
     items.push(
-      polyline([point(x, one.at.yMm + 0.4), point(x, middle), point(left - 0.4, middle)], thinSoft),
+      polyline([point(x, one.at.yMm + 0.4), point(x, first), point(left - 0.4, first)], thinSoft),
       ...paintLabel(label, left, middle, measure),
     );
-    top += textMm * leading;
+    top += label.heightMm;
   }
-  return items;
+  return top <= bottomMm + 0.01 ? items : undefined;
 }

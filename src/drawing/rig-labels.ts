@@ -98,7 +98,7 @@ function groupLabel(group: ShotGroup, hookLengthMm: number, kit: DrawingKit): Ri
   const to = figures.shortGap(toHookMm);
   const shot = shotLabel(group.shots, kit);
   const spread = group.kind === "run" || group.kind === "mixed";
-  const distance = spread && from !== to ? words("drawing.rig.fromTo", { from, to }) : from;
+  const distance = spread && from !== to ? words("drawing.rig.fromTo", unitOnce(from, to)) : from;
   const what =
     group.kind === "run"
       ? words("drawing.rig.run", { shot, gap: together(figures.shortGap(group.gapMm)) })
@@ -106,6 +106,12 @@ function groupLabel(group: ShotGroup, hookLengthMm: number, kit: DrawingKit): Ri
         ? words("drawing.rig.atLoop", { shot })
         : shot;
   return { about: "shot", fromHookMm, toHookMm, runs: distanceFirst(distance, what), group };
+}
+
+/** Two figures in one unit name it once: `56–206 cm`. */
+function unitOnce(from: string, to: string): { from: string; to: string } {
+  const unit = /\s\D+$/.exec(to)?.[0];
+  return { from: unit && from.endsWith(unit) ? from.slice(0, -unit.length) : from, to };
 }
 
 function distanceFirst(distance: string, what: string): Run[] {

@@ -54,6 +54,8 @@ const leastFloatWidthMm = 2.4;
 /** Gap of bare line [mm] above which two marks are drawn apart. */
 const apartMm = 20;
 const loopHalfMm = 1.5;
+/** Bare line above the hook: enough for its strand to be told from the main line's. */
+const leastBareMm = 5;
 
 /** Places a rig made up for one depth; undefined where the box is too small for it. */
 export function planRig(
@@ -75,8 +77,8 @@ export function planRig(
   const hookHeightMm = Math.min(5, Math.max(2.8, 0.045 * box.heightMm));
   const floatToHookMm = depth.depthMm + overdepthMm - depth.draughtMm;
 
+  const { below, above } = lockSides(depth);
   for (let shotScale = Math.min(1, Math.max(0.45, box.heightMm / 150)); shotScale > 0.2; shotScale *= 0.85) {
-    const { below, above } = lockSides(depth, shotScale);
     const features = lineFeatures(rig.hookLengthMm, depth, floatToHookMm, below, shotScale);
     const placed = placeFeatures(features, overdepthMm, floatAt, bedMm, hookHeightMm, box);
     if (!placed) continue;
@@ -101,7 +103,7 @@ function shotRadiusMm(shot: SolvedShot, scale: number): number {
 }
 
 /** Lock shot below and above the eye: in turn, heaviest first, so that the halves weigh about the same. */
-function lockSides(depth: SolvedDepth, _scale: number) {
+function lockSides(depth: SolvedDepth) {
   const lock = depth.shot.filter((s) => s.role === "lock").sort((a, b) => b.massG - a.massG);
   const sides = { below: [] as SolvedShot[], above: [] as SolvedShot[] };
   let belowG = 0;
@@ -147,7 +149,9 @@ function lineFeatures(
 /** Room that two neighbours need from middle to middle. */
 function leastApartMm(lower: Feature, upper: Feature, hookHeightMm: number): number {
   const ends = (lower.kind === "hook" ? hookHeightMm : lower.radiusMm) + upper.radiusMm;
-  return ends + (upper.fromHookMm - lower.fromHookMm > apartMm ? 0.9 : 0.15);
+  const long = upper.fromHookMm - lower.fromHookMm > apartMm;
+  if (lower.kind === "hook" && long) return ends + leastBareMm;
+  return ends + (long ? 0.9 : 0.15);
 }
 
 function stretchesBetween(features: readonly Feature[], hookHeightMm: number) {
