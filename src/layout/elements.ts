@@ -1,0 +1,84 @@
+import type { Face, Ink, Item, Role } from "../drawing/model.ts";
+import { type Child, type Element, jsx } from "../markup/jsx-runtime.ts";
+
+/** A printer's point [mm]. Source: the DTP point, 1/72 inch. */
+export const mmPerPoint = 25.4 / 72;
+
+/** A column of a grid: its width [mm], or its share of what is left. */
+export type Column = number | `${number}fr`;
+
+/**
+ * How a box lays out what is in it: flexbox and grid by their CSS names, lengths in millimetres. There is nothing to
+ * paint with here on purpose: paint is data on the box, so that screen, preview and print get the same marks.
+ */
+export interface LayoutStyle {
+  readonly direction?: "row" | "column";
+  readonly columns?: readonly Column[];
+  readonly gap?: number;
+  readonly padding?: number;
+  readonly paddingTop?: number;
+  readonly paddingBottom?: number;
+  readonly paddingLeft?: number;
+  readonly paddingRight?: number;
+  readonly marginTop?: number;
+  readonly marginBottom?: number;
+  readonly marginLeft?: number;
+  readonly width?: number;
+  readonly height?: number;
+  readonly minHeight?: number;
+  readonly grow?: number;
+  readonly align?: "start" | "center" | "end" | "stretch" | "baseline";
+  readonly justify?: "start" | "center" | "end" | "between";
+  readonly textAlign?: "left" | "center" | "right";
+  readonly sizePt?: number;
+  /** Distance between baselines as a multiple of the size of the type. */
+  readonly lineHeight?: number;
+  readonly face?: Face;
+}
+
+export interface Rule {
+  readonly widthMm: number;
+  readonly ink: Ink;
+}
+
+export interface Paint {
+  readonly fill?: Ink;
+  readonly ruleAbove?: Rule;
+  readonly ruleBelow?: Rule;
+  readonly frame?: Rule;
+}
+
+/** Marks for a box of this size, with the top left corner at 0, 0. */
+export type Draw = (widthMm: number, heightMm: number) => readonly Item[];
+
+export interface BoxProps {
+  readonly style?: LayoutStyle;
+  readonly paint?: Paint;
+  /** Ink of the text in the box. */
+  readonly ink?: Ink;
+  /** What the box is to a reader; none means part of what is around it. */
+  readonly role?: Role;
+  readonly alt?: string;
+  /** Decoration that readers skip, such as a page number. */
+  readonly artifact?: boolean;
+  readonly draw?: Draw;
+  /** Name of what stands here, for messages about text that does not fit. */
+  readonly field?: string;
+  readonly children?: Child;
+}
+
+/** A box of a page: either text, with `Inline` for words in another face, or boxes. */
+export function Box(props: BoxProps): Element {
+  return jsx("box", { ...props });
+}
+
+export interface InlineProps {
+  readonly face?: Face;
+  readonly ink?: Ink;
+  readonly children?: Child;
+}
+
+/** Words in another face or ink within a line. */
+export function Inline(props: InlineProps): Element {
+  return jsx("inline", { ...props });
+}

@@ -1,0 +1,72 @@
+import fontkit from "@pdf-lib/fontkit";
+import type { Face, MeasureText } from "../drawing/model.ts";
+
+export const faces = ["regular", "bold", "italic"] as const satisfies readonly Face[];
+
+/** What is used of a font: its shaping of a line and its glyphs' outlines, in units of its em. */
+export interface Typeface {
+  readonly bytes: Uint8Array;
+  readonly postscriptName: string;
+  readonly unitsPerEm: number;
+  /** Glyphs of a line with ligatures and kerning, at unscaled advances. */
+  layout(text: string): GlyphRun;
+}
+
+export interface GlyphRun {
+  readonly glyphs: readonly Glyph[];
+  readonly positions: readonly { readonly xAdvance: number; readonly xOffset: number; readonly yOffset: number }[];
+  readonly advanceWidth: number;
+}
+
+export interface Glyph {
+  readonly id: number;
+  readonly advanceWidth: number;
+  readonly path: {
+    readonly commands: readonly { readonly command: string; readonly args: readonly number[] }[];
+  };
+}
+
+/** The one family in its three faces. */
+export interface Fonts {
+  readonly faces: Readonly<Record<Face, Typeface>>;
+  readonly measure: MeasureText;
+}
+
+/**
+ * Fonts from the bytes of their files (TrueType, static).
+ *
+ * @throws Error where the bytes are no font.
+ */
+export function makeFonts(bytes: Readonly<Record<Face, Uint8Array>>): Fonts {
+  const made = {
+    regular: makeTypeface(bytes.regular),
+    bold: makeTypeface(bytes.bold),
+    italic: makeTypeface(bytes.italic),
+  };
+  return {
+    faces: made,
+    measure: (text, sizeMm, face) => {
+      const font = made[face];
+      return (font.layout(text).advanceWidth * sizeMm) / font.unitsPerEm;
+    },
+  };
+}
+
+function makeTypeface(bytes: Uint8Array): Typeface {
+  // The types of the package leave out the drawing commands of a path.
+  const font = fontkit.create(bytes as never) as unknown as Omit<Typeface, "bytes">;
+  const known = new Map<string, GlyphRun>();
+  return {
+    bytes,
+    postscriptName: font.postscriptName,
+    unitsPerEm: font.unitsPerEm,
+    layout: (text) => {
+      let run = known.get(text);
+      if (run === undefined) {
+        run = font.layout(text);
+        known.set(text, run);
+      }
+      return run;
+    },
+  };
+}

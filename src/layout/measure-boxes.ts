@@ -1,0 +1,197 @@
+import satori from "satori";
+import type { LayoutStyle } from "./elements.ts";
+import type { Fonts } from "./fonts.ts";
+import type { BoxNode } from "./nodes.ts";
+
+/** satori rounds baselines to whole units, so it works in hundredths of a millimetre. */
+const unitsPerMm = 100;
+
+/** A laid-out box in page coordinates [mm]. */
+export interface Rectangle {
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+/** A piece of a line, at most a word: where it starts on its baseline. */
+export interface TextPiece {
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly text: string;
+}
+
+export interface MeasuredBoxes {
+  readonly boxes: ReadonlyMap<string, Rectangle>;
+  /** In the order of the tree. */
+  readonly pieces: readonly TextPiece[];
+}
+
+/**
+ * Lays boxes out with satori: flexbox, grid and line breaking. Without a height the page is as long as what is in it.
+ *
+ * @throws Error where a style is unknown to satori or the fonts lack a sign: faults of a template or of content,
+ * worded as satori words them.
+ */
+export async function measureBoxes(
+  root: BoxNode,
+  size: { readonly widthMm: number; readonly heightMm?: number },
+  fonts: Fonts,
+): Promise<MeasuredBoxes> {
+  const boxes = new Map<string, Rectangle>();
+  const svg = await satori(satoriTree(root) as never, {
+    width: units(size.widthMm),
+    ...(size.heightMm === undefined ? {} : { height: units(size.heightMm) }),
+    fonts: satoriFonts(fonts),
+    embedFont: false,
+    pointScaleFactor: 0,
+    onNodeDetected: (node) => {
+      if (node.key === null || node.key === undefined) return;
+      boxes.set(String(node.key), {
+        xMm: node.left / unitsPerMm,
+        yMm: node.top / unitsPerMm,
+        widthMm: node.width / unitsPerMm,
+        heightMm: node.height / unitsPerMm,
+      });
+    },
+    onStyleError: (error: unknown) => {
+      throw error;
+    },
+    loadAdditionalAsset: (_code: string, text: string) => {
+      throw new Error(`the fonts have no sign for "${text}"`);
+    },
+  } as Parameters<typeof satori>[1]).catch((error: unknown) => {
+    // The error's own stack quotes the whole minified source of satori.
+    throw new Error(error instanceof Error ? error.message : String(error));
+  });
+  return { boxes, pieces: piecesOf(svg) };
+}
+
+const fontLists = new WeakMap<Fonts, unknown>();
+
+/** satori keeps what it has read of fonts by the identity of the list. */
+function satoriFonts(fonts: Fonts): never {
+  let list = fontLists.get(fonts);
+  if (list === undefined) {
+    const { regular, bold, italic } = fonts.faces;
+    list = [
+      { name: "text", data: regular.bytes, weight: 400, style: "normal" },
+      { name: "text", data: bold.bytes, weight: 600, style: "normal" },
+      { name: "text", data: italic.bytes, weight: 400, style: "italic" },
+    ];
+    fontLists.set(fonts, list);
+  }
+  return list as never;
+}
+
+interface SatoriNode {
+  readonly type: string;
+  readonly key: string | null;
+  readonly props: { readonly style: Record<string, unknown>; readonly children?: unknown };
+}
+
+function satoriTree(box: BoxNode): SatoriNode {
+  return {
+    type: "div",
+    key: box.key,
+    props: {
+      style: satoriStyle(box),
+      children:
+        box.runs.length > 0
+          ? box.runs.map((run) => ({
+              type: "span",
+              key: null,
+              props: {
+                style: {
+                  fontWeight: run.face === "bold" ? 600 : 400,
+                  fontStyle: run.face === "italic" ? "italic" : "normal",
+                  fontSize: units(run.sizeMm),
+                },
+                children: run.text,
+              },
+            }))
+          : box.boxes.map(satoriTree),
+    },
+  };
+}
+
+const flexWords = {
+  start: "flex-start",
+  end: "flex-end",
+  center: "center",
+  stretch: "stretch",
+  baseline: "baseline",
+  between: "space-between",
+} as const;
+
+function satoriStyle(box: BoxNode): Record<string, unknown> {
+  const style: LayoutStyle = box.props.style ?? {};
+  const isText = box.runs.length > 0;
+  const out: Record<string, unknown> = {
+    display: isText ? "block" : style.columns ? "grid" : "flex",
+    boxSizing: "border-box",
+    fontFamily: "text",
+    flexShrink: 0,
+    minWidth: 0,
+  };
+  if (!isText && !style.columns) out.flexDirection = style.direction ?? "column";
+  if (isText) out.fontSize = units(box.runs[0]!.sizeMm);
+  if (style.columns) {
+    out.gridTemplateColumns = style.columns.map((c) => (typeof c === "number" ? `${units(c)}px` : c)).join(" ");
+  }
+  for (const name of lengths) {
+    const value = style[name];
+    if (value !== undefined) out[name] = units(value);
+  }
+  if (style.grow !== undefined) {
+    out.flexGrow = style.grow;
+    out.flexShrink = 1;
+    out.flexBasis = 0;
+  }
+  if (style.align) out.alignItems = flexWords[style.align];
+  if (style.justify) out.justifyContent = flexWords[style.justify];
+  if (style.textAlign) out.textAlign = style.textAlign;
+  if (style.lineHeight) out.lineHeight = style.lineHeight;
+  return out;
+}
+
+const lengths = [
+  "gap",
+  "padding",
+  "paddingTop",
+  "paddingBottom",
+  "paddingLeft",
+  "paddingRight",
+  "marginTop",
+  "marginBottom",
+  "marginLeft",
+  "width",
+  "height",
+  "minHeight",
+] as const satisfies readonly (keyof LayoutStyle)[];
+
+/** Hundredths of a millimetre, whole thousandths of them, so that no sum leaves a tail of digits behind. */
+function units(mm: number): number {
+  return Math.round(mm * unitsPerMm * 1000) / 1000;
+}
+
+/** What satori is allowed to write: text, and masks that nothing uses. */
+const unusedMask = /<mask id="[^"]*"><rect [^>]*\/><\/mask>|<g\/>|<\/?svg[^>]*>/g;
+const textElement = /<text x="([^"]*)" y="([^"]*)"[^>]*>([^<]*)<\/text>/g;
+
+function piecesOf(svg: string): TextPiece[] {
+  const pieces = [...svg.matchAll(textElement)].map(([, x, y, text]) => ({
+    xMm: Number(x) / unitsPerMm,
+    yMm: Number(y) / unitsPerMm,
+    text: unescapeXml(text!),
+  }));
+  const rest = svg.replace(textElement, "").replace(unusedMask, "").trim();
+  if (rest !== "") throw new Error(`satori painted something: ${rest.slice(0, 200)}`);
+  return pieces;
+}
+
+const entities: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">", quot: '"', apos: "'", "#39": "'" };
+
+function unescapeXml(text: string): string {
+  return text.replace(/&(#?\w+);/g, (whole, name: string) => entities[name] ?? whole);
+}

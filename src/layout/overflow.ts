@@ -1,0 +1,67 @@
+import type { MeasureText, TextItem } from "../drawing/model.ts";
+import type { Rectangle } from "./measure-boxes.ts";
+
+/** Something that does not fit its box. */
+export interface Overflow {
+  readonly field: string;
+  readonly direction: "across" | "down";
+  readonly overMm: number;
+}
+
+/** Rounding of satori's units, and nothing that can be seen. */
+const toleranceMm = 0.03;
+
+/** Parts of the em above and below the baseline that capitals and descenders of text take. */
+const ascentEm = 0.7;
+const descentEm = 0.22;
+
+/** How far a box sticks out of the box around it. */
+export function boxOverflow(field: string, box: Rectangle, around: Rectangle): Overflow[] {
+  return excess(field, box, around);
+}
+
+/** How far lines of text stick out of their box. */
+export function textOverflow(
+  field: string,
+  lines: readonly TextItem[],
+  box: Rectangle,
+  measure: MeasureText,
+): Overflow[] {
+  return lines.flatMap((line) =>
+    excess(
+      field,
+      {
+        xMm: line.xMm,
+        yMm: line.yMm - ascentEm * line.sizeMm,
+        widthMm: measure(line.text.trimEnd(), line.sizeMm, line.face),
+        heightMm: (ascentEm + descentEm) * line.sizeMm,
+      },
+      box,
+    ),
+  );
+}
+
+function excess(field: string, inner: Rectangle, outer: Rectangle): Overflow[] {
+  const across = Math.max(
+    outer.xMm - inner.xMm,
+    inner.xMm + inner.widthMm - (outer.xMm + outer.widthMm),
+  );
+  const down = Math.max(
+    outer.yMm - inner.yMm,
+    inner.yMm + inner.heightMm - (outer.yMm + outer.heightMm),
+  );
+  const found: Overflow[] = [];
+  if (across > toleranceMm) found.push({ field, direction: "across", overMm: across });
+  if (down > toleranceMm) found.push({ field, direction: "down", overMm: down });
+  return found;
+}
+
+/** The worst of each field and direction, in the order met. */
+export function worst(overflows: readonly Overflow[]): Overflow[] {
+  const kept = new Map<string, Overflow>();
+  for (const overflow of overflows) {
+    const key = `${overflow.field} ${overflow.direction}`;
+    if (overflow.overMm > (kept.get(key)?.overMm ?? 0)) kept.set(key, overflow);
+  }
+  return [...kept.values()];
+}
