@@ -14,7 +14,11 @@ export interface Typeface {
 
 export interface GlyphRun {
   readonly glyphs: readonly Glyph[];
-  readonly positions: readonly { readonly xAdvance: number; readonly xOffset: number; readonly yOffset: number }[];
+  readonly positions: readonly {
+    readonly xAdvance: number;
+    readonly xOffset: number;
+    readonly yOffset: number;
+  }[];
   readonly advanceWidth: number;
 }
 

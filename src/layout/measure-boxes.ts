@@ -39,28 +39,31 @@ export async function measureBoxes(
   fonts: Fonts,
 ): Promise<MeasuredBoxes> {
   const boxes = new Map<string, Rectangle>();
-  const svg = await satori(satoriTree(root) as never, {
-    width: units(size.widthMm),
-    ...(size.heightMm === undefined ? {} : { height: units(size.heightMm) }),
-    fonts: satoriFonts(fonts),
-    embedFont: false,
-    pointScaleFactor: 0,
-    onNodeDetected: (node) => {
-      if (node.key === null || node.key === undefined) return;
-      boxes.set(String(node.key), {
-        xMm: node.left / unitsPerMm,
-        yMm: node.top / unitsPerMm,
-        widthMm: node.width / unitsPerMm,
-        heightMm: node.height / unitsPerMm,
-      });
-    },
-    onStyleError: (error: unknown) => {
-      throw error;
-    },
-    loadAdditionalAsset: (_code: string, text: string) => {
-      throw new Error(`the fonts have no sign for "${text}"`);
-    },
-  } as Parameters<typeof satori>[1]).catch((error: unknown) => {
+  const svg = await satori(
+    satoriTree(root) as never,
+    {
+      width: units(size.widthMm),
+      ...(size.heightMm === undefined ? {} : { height: units(size.heightMm) }),
+      fonts: satoriFonts(fonts),
+      embedFont: false,
+      pointScaleFactor: 0,
+      onNodeDetected: (node) => {
+        if (node.key === null || node.key === undefined) return;
+        boxes.set(String(node.key), {
+          xMm: node.left / unitsPerMm,
+          yMm: node.top / unitsPerMm,
+          widthMm: node.width / unitsPerMm,
+          heightMm: node.height / unitsPerMm,
+        });
+      },
+      onStyleError: (error: unknown) => {
+        throw error;
+      },
+      loadAdditionalAsset: (_code: string, text: string) => {
+        throw new Error(`the fonts have no sign for "${text}"`);
+      },
+    } as Parameters<typeof satori>[1],
+  ).catch((error: unknown) => {
     // The error's own stack quotes the whole minified source of satori.
     throw new Error(error instanceof Error ? error.message : String(error));
   });
@@ -137,7 +140,9 @@ function satoriStyle(box: BoxNode): Record<string, unknown> {
   if (!isText && !style.columns) out.flexDirection = style.direction ?? "column";
   if (isText) out.fontSize = units(box.runs[0]!.sizeMm);
   if (style.columns) {
-    out.gridTemplateColumns = style.columns.map((c) => (typeof c === "number" ? `${units(c)}px` : c)).join(" ");
+    out.gridTemplateColumns = style.columns
+      .map((c) => (typeof c === "number" ? `${units(c)}px` : c))
+      .join(" ");
   }
   for (const name of lengths) {
     const value = style[name];
@@ -190,7 +195,14 @@ function piecesOf(svg: string): TextPiece[] {
   return pieces;
 }
 
-const entities: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">", quot: '"', apos: "'", "#39": "'" };
+const entities: Readonly<Record<string, string>> = {
+  amp: "&",
+  lt: "<",
+  gt: ">",
+  quot: '"',
+  apos: "'",
+  "#39": "'",
+};
 
 function unescapeXml(text: string): string {
   return text.replace(/&(#?\w+);/g, (whole, name: string) => entities[name] ?? whole);

@@ -111,4 +111,3 @@ function normalise(text: string): string {
 export function unbroken(text: string): string {
   return text.replace(/ /g, "\u00A0");
 }
-

@@ -42,14 +42,8 @@ export function textOverflow(
 }
 
 function excess(field: string, inner: Rectangle, outer: Rectangle): Overflow[] {
-  const across = Math.max(
-    outer.xMm - inner.xMm,
-    inner.xMm + inner.widthMm - (outer.xMm + outer.widthMm),
-  );
-  const down = Math.max(
-    outer.yMm - inner.yMm,
-    inner.yMm + inner.heightMm - (outer.yMm + outer.heightMm),
-  );
+  const across = Math.max(outer.xMm - inner.xMm, inner.xMm + inner.widthMm - (outer.xMm + outer.widthMm));
+  const down = Math.max(outer.yMm - inner.yMm, inner.yMm + inner.heightMm - (outer.yMm + outer.heightMm));
   const found: Overflow[] = [];
   if (across > toleranceMm) found.push({ field, direction: "across", overMm: across });
   if (down > toleranceMm) found.push({ field, direction: "down", overMm: down });

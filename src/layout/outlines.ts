@@ -1,0 +1,57 @@
+import type { Item, PathStep, Stroke } from "../drawing/model.ts";
+import { colourOf, type Theme } from "../drawing/palette.ts";
+import type { Fonts } from "./fonts.ts";
+import { type PaperSide, placing } from "./paper.ts";
+import { lineOutlines } from "./shape-line.ts";
+
+/**
+ * A side of paper as SVG with every letter as its outline, so that it looks the same wherever it is painted. The
+ * ground is the palette's paper.
+ */
+export function paperToOutlineSvg(side: PaperSide, fonts: Fonts, theme: Theme = "print"): string {
+  const { widthMm, heightMm } = side;
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${widthMm}mm" height="${heightMm}mm" viewBox="0 0 ${widthMm} ${heightMm}">`,
+    `<rect width="${widthMm}" height="${heightMm}" fill="${colourOf("paper", theme)}"/>`,
+    ...side.parts.map(
+      (part) =>
+        `<g transform="matrix(${placing(part).map(fine).join(" ")})">${paint(part.items, fonts, theme)}</g>`,
+    ),
+    "</svg>",
+  ].join("\n");
+}
+
+function paint(items: readonly Item[], fonts: Fonts, theme: Theme): string {
+  return items.map((item) => itemToSvg(item, fonts, theme)).join("\n");
+}
+
+function itemToSvg(item: Item, fonts: Fonts, theme: Theme): string {
+  switch (item.kind) {
+    case "path":
+      return `<path d="${pathData(item.steps)}"${look(item, theme)}/>`;
+    case "circle":
+      return `<circle cx="${fine(item.cxMm)}" cy="${fine(item.cyMm)}" r="${fine(item.radiusMm)}"${look(item, theme)}/>`;
+    case "text":
+      return `<path d="${pathData(lineOutlines(item, fonts))}" fill="${colourOf(item.ink, theme)}"/>`;
+    case "group":
+      return `<g transform="translate(${fine(item.xMm)} ${fine(item.yMm)})">${paint(item.items, fonts, theme)}</g>`;
+  }
+}
+
+function look(item: { fill?: Stroke["ink"]; stroke?: Stroke }, theme: Theme): string {
+  const fill = item.fill ? colourOf(item.fill, theme) : "none";
+  if (!item.stroke) return ` fill="${fill}"`;
+  const { ink, widthMm, dashMm, cap } = item.stroke;
+  const dash = dashMm ? ` stroke-dasharray="${dashMm.map(fine).join(" ")}"` : "";
+  const ends = cap === "round" ? ' stroke-linecap="round" stroke-linejoin="round"' : "";
+  return ` fill="${fill}" stroke="${colourOf(ink, theme)}" stroke-width="${fine(widthMm)}"${dash}${ends}`;
+}
+
+function pathData(steps: readonly PathStep[]): string {
+  return steps.map(([letter, ...numbers]) => letter + numbers.map(fine).join(" ")).join("");
+}
+
+/** A tenth of a micrometre: letters keep their shape at any size they are looked at. */
+function fine(value: number): string {
+  return String(Math.round(value * 1e4) / 1e4 || 0);
+}

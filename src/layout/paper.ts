@@ -1,0 +1,55 @@
+import type { Item } from "../drawing/model.ts";
+
+/** Clockwise, in degrees. */
+export type QuarterTurn = 0 | 90 | 180 | 270;
+
+/** Something laid out, put on a piece of paper: its top left corner after turning is at `xMm`, `yMm`. */
+export interface Placed {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly items: readonly Item[];
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly turn: QuarterTurn;
+}
+
+/** One side of paper with what is printed on it. */
+export interface PaperSide {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  /** How a viewer turns the side to show it the right way up. */
+  readonly viewTurn: QuarterTurn;
+  readonly parts: readonly Placed[];
+}
+
+interface Page {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly items: readonly Item[];
+}
+
+/** A page as a side of paper of its own size. */
+export function asPaper({ widthMm, heightMm, items }: Page): PaperSide {
+  return { widthMm, heightMm, viewTurn: 0, parts: [{ widthMm, heightMm, items, xMm: 0, yMm: 0, turn: 0 }] };
+}
+
+/** a b c d e f of `x' = a·x + c·y + e`, `y' = b·x + d·y + f` [mm]. */
+export type Matrix = readonly [number, number, number, number, number, number];
+
+/** Moves marks of a placed page to where it lies on the paper. */
+export function placing({ xMm: x, yMm: y, widthMm: w, heightMm: h, turn }: Placed): Matrix {
+  switch (turn) {
+    case 0:
+      return [1, 0, 0, 1, x, y];
+    case 90:
+      return [0, 1, -1, 0, x + h, y];
+    case 180:
+      return [-1, 0, 0, -1, x + w, y + h];
+    case 270:
+      return [0, -1, 1, 0, x, y + w];
+  }
+}
+
+export function moved([a, b, c, d, e, f]: Matrix, xMm: number, yMm: number): { xMm: number; yMm: number } {
+  return { xMm: a * xMm + c * yMm + e, yMm: b * xMm + d * yMm + f };
+}

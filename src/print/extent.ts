@@ -1,0 +1,75 @@
+import type { Item } from "../drawing/model.ts";
+import type { Fonts } from "../layout/fonts.ts";
+import { shapeLine } from "../layout/shape-line.ts";
+
+export interface Extent {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+/** The room that marks take [mm]; curves count by their control points. Undefined without marks. */
+export function extentOf(items: readonly Item[], fonts: Fonts): Extent | undefined {
+  let all: Extent | undefined;
+  for (const item of items) {
+    const one = extentOfItem(item, fonts);
+    if (one) all = all ? union(all, one) : one;
+  }
+  return all;
+}
+
+function union(a: Extent, b: Extent): Extent {
+  return {
+    left: Math.min(a.left, b.left),
+    top: Math.min(a.top, b.top),
+    right: Math.max(a.right, b.right),
+    bottom: Math.max(a.bottom, b.bottom),
+  };
+}
+
+function extentOfItem(item: Item, fonts: Fonts): Extent | undefined {
+  switch (item.kind) {
+    case "path": {
+      const numbers = item.steps.flatMap(([, ...values]) => values);
+      const half = (item.stroke?.widthMm ?? 0) / 2;
+      const xs = numbers.filter((_, i) => i % 2 === 0);
+      const ys = numbers.filter((_, i) => i % 2 === 1);
+      return {
+        left: Math.min(...xs) - half,
+        top: Math.min(...ys) - half,
+        right: Math.max(...xs) + half,
+        bottom: Math.max(...ys) + half,
+      };
+    }
+    case "circle": {
+      const radius = item.radiusMm + (item.stroke?.widthMm ?? 0) / 2;
+      return {
+        left: item.cxMm - radius,
+        top: item.cyMm - radius,
+        right: item.cxMm + radius,
+        bottom: item.cyMm + radius,
+      };
+    }
+    case "text": {
+      const { xMm } = shapeLine(item, fonts);
+      return {
+        left: xMm,
+        top: item.yMm - 0.8 * item.sizeMm,
+        right: xMm + fonts.measure(item.text, item.sizeMm, item.face),
+        bottom: item.yMm + 0.25 * item.sizeMm,
+      };
+    }
+    case "group": {
+      const inner = extentOf(item.items, fonts);
+      return (
+        inner && {
+          left: inner.left + item.xMm,
+          top: inner.top + item.yMm,
+          right: inner.right + item.xMm,
+          bottom: inner.bottom + item.yMm,
+        }
+      );
+    }
+  }
+}

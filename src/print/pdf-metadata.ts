@@ -1,0 +1,100 @@
+import { type PDFContext, PDFHexString, PDFName, PDFNumber, type PDFRef, PDFString } from "pdf-lib";
+import type { Heading } from "./pdf-page.ts";
+
+/** What a document says of itself. */
+export interface DocumentFacts {
+  readonly title: string;
+  readonly author: string;
+  readonly subject?: string;
+  /** BCP 47, such as `en-GB`. */
+  readonly language: string;
+  /** Day it was made, `2026-05-01`. */
+  readonly date: string;
+}
+
+export const producer = "dotdown";
+
+/**
+ * The XMP packet: the same facts as the information dictionary, for programs that read XML, and the mark of PDF/UA-1.
+ * Sources: ISO 16684-1 (packet), ISO 14289-1 section 5 (identifier).
+ */
+export function xmpPacket({ title, author, subject, language, date }: DocumentFacts): string {
+  const time = `${date}T00:00:00Z`;
+  const languageText = (text: string) =>
+    `<rdf:Alt><rdf:li xml:lang="x-default">${escaped(text)}</rdf:li></rdf:Alt>`;
+  return `<?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
+<x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
+<rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/" xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/">
+<dc:format>application/pdf</dc:format>
+<dc:title>${languageText(title)}</dc:title>
+<dc:creator><rdf:Seq><rdf:li>${escaped(author)}</rdf:li></rdf:Seq></dc:creator>
+${subject === undefined ? "" : `<dc:description>${languageText(subject)}</dc:description>\n`}<dc:language><rdf:Bag><rdf:li>${escaped(language)}</rdf:li></rdf:Bag></dc:language>
+<xmp:CreateDate>${time}</xmp:CreateDate>
+<xmp:ModifyDate>${time}</xmp:ModifyDate>
+<xmp:CreatorTool>${producer}</xmp:CreatorTool>
+<pdf:Producer>${producer}</pdf:Producer>
+<pdfuaid:part>1</pdfuaid:part>
+</rdf:Description>
+</rdf:RDF></x:xmpmeta>
+<?xpacket end="r"?>`;
+}
+
+const entities: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;" };
+
+function escaped(text: string): string {
+  return text.replace(/[&<>]/g, (sign) => entities[sign]!);
+}
+
+interface OutlineNode {
+  readonly heading: Heading;
+  readonly children: OutlineNode[];
+}
+
+/** The outline: headings as bookmarks, nested by level. Source: ISO 32000-1, section 12.3.3. */
+export function writeOutline(context: PDFContext, headings: readonly Heading[]): PDFRef | undefined {
+  if (headings.length === 0) return undefined;
+  const rootRef = context.nextRef();
+  const { first, last, count } = writeLevel(context, rootRef, nested(headings));
+  context.assign(rootRef, context.obj({ Type: "Outlines", First: first, Last: last, Count: count }));
+  return rootRef;
+}
+
+function nested(headings: readonly Heading[]): OutlineNode[] {
+  const roots: OutlineNode[] = [];
+  const open: OutlineNode[] = [];
+  for (const heading of headings) {
+    const node: OutlineNode = { heading, children: [] };
+    while (open.length > 0 && open[open.length - 1]!.heading.level >= heading.level) open.pop();
+    (open[open.length - 1]?.children ?? roots).push(node);
+    open.push(node);
+  }
+  return roots;
+}
+
+function writeLevel(context: PDFContext, parent: PDFRef, nodes: readonly OutlineNode[]) {
+  const refs = nodes.map(() => context.nextRef());
+  let count = nodes.length;
+  nodes.forEach(({ heading, children }, i) => {
+    const dict = context.obj({
+      Title: PDFHexString.fromText(heading.text),
+      Parent: parent,
+      Dest: [heading.page, PDFName.of("XYZ"), null, heading.topPt, null],
+    });
+    if (i > 0) dict.set(PDFName.of("Prev"), refs[i - 1]!);
+    if (i < nodes.length - 1) dict.set(PDFName.of("Next"), refs[i + 1]!);
+    if (children.length > 0) {
+      const level = writeLevel(context, refs[i]!, children);
+      dict.set(PDFName.of("First"), level.first);
+      dict.set(PDFName.of("Last"), level.last);
+      dict.set(PDFName.of("Count"), PDFNumber.of(level.count));
+      count += level.count;
+    }
+    context.assign(refs[i]!, dict);
+  });
+  return { first: refs[0]!, last: refs[refs.length - 1]!, count };
+}
+
+/** A date of the information dictionary. */
+export function pdfDate(date: string): PDFString {
+  return PDFString.of(`D:${date.replaceAll("-", "")}000000Z`);
+}

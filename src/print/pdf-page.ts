@@ -1,0 +1,165 @@
+import type { PDFRef } from "pdf-lib";
+import type { GroupItem, Item } from "../drawing/model.ts";
+import type { Fonts } from "../layout/fonts.ts";
+import { type Matrix, moved, type PaperSide, placing } from "../layout/paper.ts";
+import { extentOf } from "./extent.ts";
+import type { ContentWriter } from "./pdf-content.ts";
+import type { StructureElement, StructureTree } from "./pdf-structure.ts";
+
+export const pointsPerMm = 72 / 25.4;
+
+/** A heading met while painting, for the outline. */
+export interface Heading {
+  readonly level: number;
+  readonly text: string;
+  readonly page: PDFRef;
+  readonly topPt: number;
+}
+
+interface Around {
+  readonly element?: StructureElement;
+  /** From here to the paper, for boxes and headings. */
+  readonly toPaper: Matrix;
+}
+
+/** Paints one side of paper into a content stream and the structure tree; gives back the headings on it. */
+export function paintSide(
+  side: PaperSide,
+  page: PDFRef,
+  writer: ContentWriter,
+  tree: StructureTree,
+  fonts: Fonts,
+): Heading[] {
+  const pageNumber = tree.nextPage();
+  const headings: Heading[] = [];
+
+  const paintItems = (items: readonly Item[], around: Around): void => {
+    for (const run of runsOfKind(items)) {
+      if (run[0]!.kind === "group") paintGroup(run[0] as GroupItem, around);
+      else if (run[0]!.kind === "text") paintLines(run, around);
+      else writer.artifact(() => paintPlain(run));
+    }
+  };
+
+  const paintLines = (lines: readonly Item[], { element }: Around): void => {
+    if (element === undefined)
+      throw new Error(`text without a role on the page: ${JSON.stringify(lines[0])}`);
+    writer.marked(element.role, tree.mark(pageNumber, page, element), () => paintPlain(lines));
+  };
+
+  const paintGroup = (group: GroupItem, around: Around): void => {
+    const shift: Matrix = [1, 0, 0, 1, group.xMm, group.yMm];
+    const inside: Around = { ...around, toPaper: times(around.toPaper, shift) };
+    writer.moved(shift, () => {
+      if (group.artifact) {
+        writer.artifact(() => paintPlain(group.items));
+      } else if (group.role === "Figure") {
+        paintFigure(group, inside);
+      } else if (group.role) {
+        const element = (around.element ?? tree.document).child(group.role);
+        if (group.role === "TR") scopeHeaders(group);
+        if (group.role === "TH") element.headerOf(scopes.get(group) ?? "Row");
+        if (/^H[1-6]$/.test(group.role)) headings.push(heading(group, inside));
+        paintItems(group.items, { ...inside, element });
+      } else {
+        paintItems(group.items, inside);
+      }
+    });
+  };
+
+  const paintFigure = (group: GroupItem, inside: Around): void => {
+    if (!group.alt) throw new Error("a figure without alternative text");
+    const element = (inside.element ?? tree.document).child("Figure");
+    element.alternative(group.alt);
+    const extent = extentOf(group.items, fonts);
+    if (extent) {
+      const a = moved(inside.toPaper, extent.left, extent.top);
+      const b = moved(inside.toPaper, extent.right, extent.bottom);
+      element.box([
+        pt(Math.min(a.xMm, b.xMm)),
+        pt(side.heightMm - Math.max(a.yMm, b.yMm)),
+        pt(Math.max(a.xMm, b.xMm)),
+        pt(side.heightMm - Math.min(a.yMm, b.yMm)),
+      ]);
+    }
+    // A space ends each label, or labels run together when they are copied.
+    writer.marked("Figure", tree.mark(pageNumber, page, element), () => paintPlain(group.items, " "));
+  };
+
+  /** Marks without tags of their own. */
+  const paintPlain = (items: readonly Item[], after = ""): void => {
+    for (const item of items) {
+      if (item.kind === "text") {
+        writer.line(item, after);
+      } else if (item.kind === "group") {
+        writer.moved([1, 0, 0, 1, item.xMm, item.yMm], () => paintPlain(item.items, after));
+      } else {
+        writer.shape(item);
+      }
+    }
+  };
+
+  const scopes = new Map<GroupItem, "Row" | "Column">();
+
+  /** A row of nothing but headers heads its columns; a header among other cells heads its row. */
+  const scopeHeaders = (row: GroupItem): void => {
+    const cells = row.items.filter(
+      (item): item is GroupItem => item.kind === "group" && item.role !== undefined,
+    );
+    const scope = cells.every((cell) => cell.role === "TH") ? "Column" : "Row";
+    for (const cell of cells) scopes.set(cell, scope);
+  };
+
+  const heading = (group: GroupItem, inside: Around): Heading => {
+    const extent = extentOf(group.items, fonts);
+    const top = extent ? moved(inside.toPaper, extent.left, extent.top).yMm : 0;
+    return {
+      level: Number(group.role!.slice(1)),
+      text: wordsOf(group.items).trim(),
+      page,
+      topPt: pt(side.heightMm - top),
+    };
+  };
+
+  writer.moved([pointsPerMm, 0, 0, -pointsPerMm, 0, side.heightMm * pointsPerMm], () => {
+    for (const part of side.parts) {
+      const matrix = placing(part);
+      writer.moved(matrix, () => paintItems(part.items, { toPaper: matrix }));
+    }
+  });
+  return headings;
+}
+
+function pt(mm: number): number {
+  return Math.round(mm * pointsPerMm * 1e3) / 1e3;
+}
+
+function times([a, b, c, d, e, f]: Matrix, [a2, b2, c2, d2, e2, f2]: Matrix): Matrix {
+  return [
+    a * a2 + c * b2,
+    b * a2 + d * b2,
+    a * c2 + c * d2,
+    b * c2 + d * d2,
+    a * e2 + c * f2 + e,
+    b * e2 + d * f2 + f,
+  ];
+}
+
+/** Groups alone; neighbouring lines together, neighbouring shapes together. */
+function runsOfKind(items: readonly Item[]): Item[][] {
+  const runs: Item[][] = [];
+  let before = "";
+  for (const item of items) {
+    const kind = item.kind === "circle" ? "path" : item.kind;
+    if (kind === before && kind !== "group") runs[runs.length - 1]!.push(item);
+    else runs.push([item]);
+    before = kind;
+  }
+  return runs;
+}
+
+function wordsOf(items: readonly Item[]): string {
+  return items
+    .map((item) => (item.kind === "text" ? item.text : item.kind === "group" ? wordsOf(item.items) : ""))
+    .join("");
+}
