@@ -67,7 +67,8 @@ function makeTypeface(bytes: Uint8Array): Typeface {
     layout: (text) => {
       let run = known.get(text);
       if (run === undefined) {
-        run = font.layout(text);
+        // A no-break space has done its work once lines are set, and as a space of its own it hinders searching.
+        run = font.layout(text.replaceAll("\u00A0", " "));
         known.set(text, run);
       }
       return run;

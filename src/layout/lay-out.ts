@@ -1,6 +1,6 @@
 import type { GroupItem, Item, PathItem } from "../drawing/model.ts";
+import type { Paint, Rule } from "../markup/boxes.ts";
 import type { Element } from "../markup/jsx-runtime.ts";
-import type { Paint, Rule } from "./elements.ts";
 import type { Fonts } from "./fonts.ts";
 import { measureBoxes, type Rectangle } from "./measure-boxes.ts";
 import { type BoxNode, boxTree } from "./nodes.ts";

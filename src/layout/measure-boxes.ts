@@ -1,5 +1,5 @@
 import satori from "satori";
-import type { LayoutStyle } from "./elements.ts";
+import type { LayoutStyle } from "../markup/boxes.ts";
 import type { Fonts } from "./fonts.ts";
 import type { BoxNode } from "./nodes.ts";
 

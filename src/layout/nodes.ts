@@ -1,6 +1,6 @@
 import type { Face, Ink } from "../drawing/model.ts";
+import { type BoxProps, type InlineProps, mmPerPoint } from "../markup/boxes.ts";
 import type { Child, Element } from "../markup/jsx-runtime.ts";
-import { type BoxProps, type InlineProps, mmPerPoint } from "./elements.ts";
 
 /** Words in one face, size and ink. */
 export interface TextRun {

@@ -11,9 +11,12 @@ export interface Overflow {
 /** Rounding of satori's units, and nothing that can be seen. */
 const toleranceMm = 0.03;
 
-/** Parts of the em above and below the baseline that capitals and descenders of text take. */
+/**
+ * Parts of the em above and below the baseline that must be inside. Descenders may hang into the space that a box keeps
+ * below its last line.
+ */
 const ascentEm = 0.7;
-const descentEm = 0.22;
+const descentEm = 0.12;
 
 /** How far a box sticks out of the box around it. */
 export function boxOverflow(field: string, box: Rectangle, around: Rectangle): Overflow[] {

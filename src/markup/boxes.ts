@@ -1,5 +1,5 @@
 import type { Face, Ink, Item, Role } from "../drawing/model.ts";
-import { type Child, type Element, jsx } from "../markup/jsx-runtime.ts";
+import { type Child, type Element, jsx } from "./jsx-runtime.ts";
 
 /** A printer's point [mm]. Source: the DTP point, 1/72 inch. */
 export const mmPerPoint = 25.4 / 72;

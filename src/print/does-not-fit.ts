@@ -1,0 +1,26 @@
+import type { Overflow } from "../layout/overflow.ts";
+import type { Words } from "../report/words.ts";
+
+/** Something on a card or handout that is larger than its place. */
+export interface DoesNotFit extends Overflow {
+  /** What it is printed for: a rig's or lesson's id. */
+  readonly of: string;
+  readonly format: string;
+  readonly side: string;
+}
+
+/** Thrown before anything is printed, with all that does not fit. */
+export class DoesNotFitError extends Error {
+  override readonly name = "DoesNotFitError";
+
+  constructor(
+    readonly problems: readonly DoesNotFit[],
+    words: Words,
+  ) {
+    super(problems.map((problem) => worded(problem, words)).join("\n"));
+  }
+}
+
+function worded({ of, format, side, field, direction, overMm }: DoesNotFit, words: Words): string {
+  return words(`card.does-not-fit.${direction}`, { of, format, side, field, over: overMm.toFixed(1) });
+}

@@ -1,0 +1,47 @@
+import type { Words } from "../report/words.ts";
+import type { SolvedDepth, SolvedShot } from "../solve/solved.ts";
+
+/** Words that stay on one line together. */
+export function unbroken(text: string): string {
+  return text.replace(/ /g, "\u00A0");
+}
+
+/** A load as it is written on floats and tubs, heaviest size first: `2 AAA + 3 No 8`. Breaks only after a plus. */
+export function loadText(shot: readonly SolvedShot[], words: Words): string {
+  const bySize = new Map<string, { count: number; massG: number }>();
+  for (const { size, massG } of shot) {
+    bySize.set(size, { count: (bySize.get(size)?.count ?? 0) + 1, massG });
+  }
+  if (bySize.size === 0) return words("card.no-shot");
+  return [...bySize]
+    .sort(([, a], [, b]) => b.massG - a.massG)
+    .map(([size, { count }]) => unbroken(`${count} ${size}`))
+    .join("\u00A0+ ");
+}
+
+export function lockShot(depth: SolvedDepth): SolvedShot[] {
+  return depth.shot.filter((shot) => shot.role === "lock");
+}
+
+export function lineShot(depth: SolvedDepth): SolvedShot[] {
+  return depth.shot.filter((shot) => shot.role !== "lock");
+}
+
+/** The metal of every size that a rig uses, heaviest size first: `AAA, BB: tin; No 10: lead`. */
+export function metalText(depths: readonly SolvedDepth[], words: Words): string {
+  const all = depths.flatMap((depth) => depth.shot).sort((a, b) => b.massG - a.massG);
+  const sizesByMetal = new Map<string, Set<string>>();
+  for (const { metal, size } of all) {
+    sizesByMetal.set(metal, (sizesByMetal.get(metal) ?? new Set()).add(size));
+  }
+  if (sizesByMetal.size === 1)
+    return words("card.all-one-metal", { metal: words(`card.metal.${all[0]!.metal}`) });
+  return [...sizesByMetal]
+    .map(([metal, sizes]) =>
+      words("card.sizes-of-metal", {
+        sizes: [...sizes].map(unbroken).join(", "),
+        metal: words(`card.metal.${metal}`),
+      }),
+    )
+    .join("; ");
+}

@@ -1,0 +1,115 @@
+import { Box, type Draw, mmPerPoint } from "../../src/markup/boxes.ts";
+import type { CardContent } from "../../src/print/card-content.ts";
+import type { Words } from "../../src/report/words.ts";
+import { Table } from "../table.tsx";
+
+/** The pocket card. Size: ISO/IEC 7810:2019, ID-1. Type and depths: the guide's own rule for this format. */
+export const id1 = {
+  widthMm: 85.6,
+  heightMm: 53.98,
+  marginMm: 2.6,
+  figurePt: 9,
+  wordPt: 8,
+  depthsMax: 3,
+} as const;
+
+export interface Picture {
+  readonly alt: string;
+  readonly draw: Draw;
+}
+
+/** Front, held upright: nothing but the name and the drawing with its distances. */
+export function Id1Front({ card, picture }: { card: CardContent; picture: Picture }) {
+  return (
+    <Box role="Sect" style={{ padding: id1.marginMm, sizePt: id1.figurePt, lineHeight: 1.15 }}>
+      <Box role="H1" field="title" style={{ face: "bold" }}>
+        {card.title}
+      </Box>
+      <Box
+        role="Figure"
+        alt={picture.alt}
+        field="drawing"
+        style={{ grow: 1, marginTop: 1 }}
+        draw={picture.draw}
+      />
+    </Box>
+  );
+}
+
+export interface Id1BackProps {
+  readonly card: CardContent;
+  readonly words: Words;
+  /** Drawn where the card says where its page is; without it there is a box to write in. */
+  readonly code?: Picture & { readonly sizeMm: number };
+}
+
+const small = { sizePt: id1.wordPt, lineHeight: 1.1 };
+const figure = { sizePt: id1.figurePt, lineHeight: 1.1 };
+
+/** Back, held lying: what to put on the line and where to set the float, by depth. */
+export function Id1Back({ card, words, code }: Id1BackProps) {
+  const { depths } = card;
+  const cells = (pick: (depth: CardContent["depths"][number]) => string) => depths.map(pick);
+  return (
+    <Box role="Sect" style={{ padding: id1.marginMm, justify: "between" }}>
+      <Box style={{ direction: "row", justify: "between", align: "baseline" }}>
+        <Box role="H2" field="title" style={{ ...figure, face: "bold" }}>
+          {card.title}
+        </Box>
+        <Box role="P" field="publisher" style={small}>
+          {card.publisher}
+        </Box>
+      </Box>
+      <Table
+        field="shot table"
+        nameWidth={19}
+        gap={0.2}
+        nameStyle={small}
+        cellStyle={figure}
+        head={[words("card.depth"), ...cells((d) => d.depth)]}
+        rows={[
+          { name: words("card.set-float-at"), cells: cells((d) => d.setFloatAt), field: "float setting" },
+          ...(depths[0]?.lock === undefined
+            ? []
+            : [{ name: words("card.lock"), cells: cells((d) => d.lock ?? ""), field: "locking shot" }]),
+          { name: words("card.on-line"), cells: cells((d) => d.onLine), field: "shot on the line" },
+          { name: words("card.tip"), cells: cells((d) => d.tip), field: "tip showing" },
+        ]}
+      />
+      <Box role="P" field="line and hook" style={figure}>
+        {`${card.mainLine}. ${card.hookLength}. ${card.hook}.`}
+      </Box>
+      <Box style={{ direction: "row", gap: 2, align: "end" }}>
+        <Box style={{ grow: 1, gap: 0.4 }}>
+          <Box role="P" field="shot scale and metal" style={small}>
+            {card.shot}
+          </Box>
+          <Box role="P" field="caution" style={{ ...small, face: "bold" }}>
+            {card.caution}
+          </Box>
+        </Box>
+        {code ? (
+          <Box
+            role="Figure"
+            alt={code.alt}
+            field="code"
+            style={{ width: code.sizeMm, height: code.sizeMm }}
+            draw={code.draw}
+          />
+        ) : (
+          <Box
+            role="P"
+            field="box to write in"
+            style={{ ...small, width: 17, height: 13, padding: 0.8 }}
+            paint={{ frame: { widthMm: 0.35, ink: "ink" } }}
+          >
+            {words("card.write-depth")}
+          </Box>
+        )}
+      </Box>
+    </Box>
+  );
+}
+
+/** Size of a line of the figures' type [mm], for drawings. */
+export const id1FigureMm = id1.figurePt * mmPerPoint;

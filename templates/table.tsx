@@ -1,0 +1,61 @@
+import { Box, type LayoutStyle } from "../src/markup/boxes.ts";
+
+const hairline = { widthMm: 0.25, ink: "soft" } as const;
+const heavy = { widthMm: 0.5, ink: "ink" } as const;
+
+export interface TableProps {
+  /** Width of the first column [mm], which names the rows. */
+  readonly nameWidth: number;
+  readonly head: readonly string[];
+  readonly rows: readonly {
+    readonly name: string;
+    readonly cells: readonly string[];
+    readonly field: string;
+  }[];
+  readonly nameStyle: LayoutStyle;
+  readonly cellStyle: LayoutStyle;
+  readonly gap: number;
+  readonly field: string;
+}
+
+/** A table with a heading row, and a name at the start of each row; the other columns share the width. */
+export function Table({ nameWidth, head, rows, nameStyle, cellStyle, gap, field }: TableProps) {
+  const pad = { paddingTop: gap, paddingBottom: gap };
+  return (
+    <Box role="Table" field={field}>
+      <Box role="TR" style={{ direction: "row", align: "end" }} paint={{ ruleBelow: heavy }}>
+        {head.map((text, i) => (
+          <Box
+            key={String(i)}
+            role="TH"
+            style={{
+              ...(i === 0 ? { ...nameStyle, width: nameWidth } : { ...cellStyle, grow: 1, paddingLeft: 1 }),
+              ...pad,
+              face: "bold",
+            }}
+          >
+            {text}
+          </Box>
+        ))}
+      </Box>
+      {rows.map(({ name, cells, field: row }, r) => (
+        <Box
+          key={row}
+          role="TR"
+          field={row}
+          style={{ direction: "row" }}
+          paint={r < rows.length - 1 ? { ruleBelow: hairline } : {}}
+        >
+          <Box role="TH" style={{ ...nameStyle, ...pad, width: nameWidth }}>
+            {name}
+          </Box>
+          {cells.map((text, i) => (
+            <Box key={String(i)} role="TD" style={{ ...cellStyle, ...pad, grow: 1, paddingLeft: 1 }}>
+              {text}
+            </Box>
+          ))}
+        </Box>
+      ))}
+    </Box>
+  );
+}
