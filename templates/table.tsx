@@ -22,12 +22,12 @@ export interface TableProps {
 export function Table({ nameWidth, head, rows, nameStyle, cellStyle, gap, field }: TableProps) {
   const pad = { paddingTop: gap, paddingBottom: gap };
   return (
-    <Box role="Table" field={field}>
-      <Box role="TR" style={{ direction: "row", align: "end" }} paint={{ ruleBelow: heavy }}>
+    <Box tag="Table" field={field}>
+      <Box tag="TR" style={{ direction: "row", align: "end" }} paint={{ ruleBelow: heavy }}>
         {head.map((text, i) => (
           <Box
             key={String(i)}
-            role="TH"
+            tag="TH"
             style={{
               ...(i === 0 ? { ...nameStyle, width: nameWidth } : { ...cellStyle, grow: 1, paddingLeft: 1 }),
               ...pad,
@@ -41,16 +41,16 @@ export function Table({ nameWidth, head, rows, nameStyle, cellStyle, gap, field 
       {rows.map(({ name, cells, field: row }, r) => (
         <Box
           key={row}
-          role="TR"
+          tag="TR"
           field={row}
           style={{ direction: "row" }}
           paint={r < rows.length - 1 ? { ruleBelow: hairline } : {}}
         >
-          <Box role="TH" style={{ ...nameStyle, ...pad, width: nameWidth }}>
+          <Box tag="TH" style={{ ...nameStyle, ...pad, width: nameWidth }}>
             {name}
           </Box>
           {cells.map((text, i) => (
-            <Box key={String(i)} role="TD" style={{ ...cellStyle, ...pad, grow: 1, paddingLeft: 1 }}>
+            <Box key={String(i)} tag="TD" style={{ ...cellStyle, ...pad, grow: 1, paddingLeft: 1 }}>
               {text}
             </Box>
           ))}

@@ -61,7 +61,7 @@ export async function layOut(tree: Element, size: PageSize, fonts: Fonts): Promi
   return { widthMm: size.widthMm, heightMm, items, overflows: worst(overflows) };
 }
 
-function grouped({ props: { role, alt, artifact } }: BoxNode, items: Item[]): Item[] {
+function grouped({ props: { tag: role, alt, artifact } }: BoxNode, items: Item[]): Item[] {
   if (role === undefined && !artifact) return items;
   const group: GroupItem = {
     kind: "group",

@@ -56,8 +56,8 @@ export interface BoxProps {
   readonly paint?: Paint;
   /** Ink of the text in the box. */
   readonly ink?: Ink;
-  /** What the box is to a reader; none means part of what is around it. */
-  readonly role?: Role;
+  /** What the box is to a reader, as the PDF tags it; none means part of what is around it. */
+  readonly tag?: Role;
   readonly alt?: string;
   /** Decoration that readers skip, such as a page number. */
   readonly artifact?: boolean;

@@ -48,10 +48,10 @@ export interface Grid {
  * across, so that the backs meet the fronts whichever edge the sheet is turned on.
  */
 export function sheetGrid(paper: Size, cell: Size, footMm: number): Grid {
-  const fit = (roomMm: number, sizeMm: number) =>
+  const howMany = (roomMm: number, sizeMm: number) =>
     Math.floor((roomMm + cardGapMm) / (sizeMm + cardGapMm) + 1e-9);
-  const columns = fit(paper.widthMm - 2 * unprintableMm, cell.widthMm);
-  const rows = fit(paper.heightMm - 2 * unprintableMm - footMm, cell.heightMm);
+  const columns = howMany(paper.widthMm - 2 * unprintableMm, cell.widthMm);
+  const rows = howMany(paper.heightMm - 2 * unprintableMm - footMm, cell.heightMm);
   const extent = (count: number, sizeMm: number) => count * sizeMm + (count - 1) * cardGapMm;
   return {
     columns,

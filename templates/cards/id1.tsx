@@ -1,3 +1,4 @@
+import type { Item } from "../../src/drawing/model.ts";
 import { Box, type Draw, mmPerPoint } from "../../src/markup/boxes.ts";
 import type { CardContent } from "../../src/print/card-content.ts";
 import type { Words } from "../../src/report/words.ts";
@@ -18,15 +19,32 @@ export interface Picture {
   readonly draw: Draw;
 }
 
+/** Where a hole may be punched, at the top right of both faces [mm]; words keep clear of it. */
+export const punch = { diameterMm: 5, edgeMm: 1.5 } as const;
+
+/** Room that the words of the first line leave at their right. */
+const clearOfPunchMm = punch.edgeMm + punch.diameterMm + 0.5 - id1.marginMm;
+
+function punchMark(widthMm: number): Item[] {
+  const radiusMm = punch.diameterMm / 2;
+  const middle = punch.edgeMm + radiusMm;
+  const stroke = { ink: "ink", widthMm: 0.15, dashMm: [0.6, 0.6] } as const;
+  return [{ kind: "circle", cxMm: widthMm - middle, cyMm: middle, radiusMm, stroke }];
+}
+
 /** Front, held upright: nothing but the name and the drawing with its distances. */
 export function Id1Front({ card, picture }: { card: CardContent; picture: Picture }) {
   return (
-    <Box role="Sect" style={{ padding: id1.marginMm, sizePt: id1.figurePt, lineHeight: 1.15 }}>
-      <Box role="H1" field="title" style={{ face: "bold" }}>
+    <Box
+      tag="Sect"
+      style={{ padding: id1.marginMm, sizePt: id1.figurePt, lineHeight: 1.15 }}
+      draw={punchMark}
+    >
+      <Box tag="H1" field="title" style={{ face: "bold", paddingRight: clearOfPunchMm }}>
         {card.title}
       </Box>
       <Box
-        role="Figure"
+        tag="Figure"
         alt={picture.alt}
         field="drawing"
         style={{ grow: 1, marginTop: 1 }}
@@ -51,12 +69,12 @@ export function Id1Back({ card, words, code }: Id1BackProps) {
   const { depths } = card;
   const cells = (pick: (depth: CardContent["depths"][number]) => string) => depths.map(pick);
   return (
-    <Box role="Sect" style={{ padding: id1.marginMm, justify: "between" }}>
-      <Box style={{ direction: "row", justify: "between", align: "baseline" }}>
-        <Box role="H2" field="title" style={{ ...figure, face: "bold" }}>
+    <Box tag="Sect" style={{ padding: id1.marginMm, justify: "between" }} draw={punchMark}>
+      <Box style={{ direction: "row", justify: "between", align: "baseline", paddingRight: clearOfPunchMm }}>
+        <Box tag="H1" field="title" style={{ ...figure, face: "bold" }}>
           {card.title}
         </Box>
-        <Box role="P" field="publisher" style={small}>
+        <Box tag="P" field="publisher" style={small}>
           {card.publisher}
         </Box>
       </Box>
@@ -76,21 +94,21 @@ export function Id1Back({ card, words, code }: Id1BackProps) {
           { name: words("card.tip"), cells: cells((d) => d.tip), field: "tip showing" },
         ]}
       />
-      <Box role="P" field="line and hook" style={figure}>
+      <Box tag="P" field="line and hook" style={figure}>
         {`${card.mainLine}. ${card.hookLength}. ${card.hook}.`}
       </Box>
       <Box style={{ direction: "row", gap: 2, align: "end" }}>
         <Box style={{ grow: 1, gap: 0.4 }}>
-          <Box role="P" field="shot scale and metal" style={small}>
+          <Box tag="P" field="shot scale and metal" style={small}>
             {card.shot}
           </Box>
-          <Box role="P" field="caution" style={{ ...small, face: "bold" }}>
+          <Box tag="P" field="caution" style={{ ...small, face: "bold" }}>
             {card.caution}
           </Box>
         </Box>
         {code ? (
           <Box
-            role="Figure"
+            tag="Figure"
             alt={code.alt}
             field="code"
             style={{ width: code.sizeMm, height: code.sizeMm }}
@@ -98,7 +116,7 @@ export function Id1Back({ card, words, code }: Id1BackProps) {
           />
         ) : (
           <Box
-            role="P"
+            tag="P"
             field="box to write in"
             style={{ ...small, width: 17, height: 13, padding: 0.8 }}
             paint={{ frame: { widthMm: 0.35, ink: "ink" } }}

@@ -5,7 +5,7 @@ export function SheetNote({ lines }: { lines: readonly string[] }) {
   return (
     <Box style={{ sizePt: 8, lineHeight: 1.2 }}>
       {lines.map((line) => (
-        <Box key={line} role="P" field="sheet note" style={{ textAlign: "center" }}>
+        <Box key={line} tag="P" field="sheet note" style={{ textAlign: "center" }}>
           {line}
         </Box>
       ))}
