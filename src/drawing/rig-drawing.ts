@@ -10,12 +10,9 @@ import { captionMm, placeRigLabels, rowGapMm } from "./rig-label-layout.ts";
 import { fewerLabels, type LabelChoice, type RigLabel, rigLabels } from "./rig-labels.ts";
 import { lineBelowFloat, lineToRod } from "./rig-line.ts";
 import { planRig, type RigPlan } from "./rig-plan.ts";
-import { lineShot, rigDescription, rigTitle } from "./rig-words.ts";
+import { moveFloat, type RigVariant } from "./rig-variants.ts";
+import { rigDescription, rigTitle } from "./rig-words.ts";
 import { rotated } from "./transform.ts";
-
-/** The rig as it is set, or the same rig with its float moved on the line. */
-export const rigVariants = ["set", "over depth", "up in the water"] as const;
-export type RigVariant = (typeof rigVariants)[number];
 
 export interface RigDrawingOptions {
   /** `distances`: shot and distances only, for a small card; `full`: every part named. */
@@ -33,20 +30,20 @@ export interface RigDrawingOptions {
  */
 export function drawRig(
   rig: SolvedRig,
-  depth: SolvedDepth,
+  solvedDepth: SolvedDepth,
   box: Box,
   kit: DrawingKit,
   options: RigDrawingOptions,
 ): Drawing {
-  const overdepthMm = variantOverdepthMm(depth, options.variant ?? "set");
-  let labels: RigLabel[] | undefined = rigLabels(rig, depth, overdepthMm, options.labels, kit);
+  const depth = moveFloat(rig, solvedDepth, options.variant ?? "set");
+  let labels: RigLabel[] | undefined = rigLabels(rig, depth, options.labels, kit);
   while (labels) {
-    const items = tryDraw(rig, depth, overdepthMm, box, kit, options, labels);
+    const items = tryDraw(rig, depth, box, kit, options, labels);
     if (items)
       return {
         ...box,
         title: rigTitle(rig, depth, kit),
-        description: rigDescription(rig, depth, overdepthMm, kit),
+        description: rigDescription(rig, depth, kit),
         items,
       };
     labels = fewerLabels(labels, rig.rig.hookLengthMm, kit);
@@ -54,27 +51,9 @@ export function drawRig(
   throw new Error(`no room to draw ${rig.rig.id} in ${box.widthMm} × ${box.heightMm} mm`);
 }
 
-/** Line beyond the depth in a variant: moving the float on the line moves no shot below it. */
-export function variantOverdepthMm(depth: SolvedDepth, variant: RigVariant): number {
-  switch (variant) {
-    case "set":
-      return depth.overdepthMm;
-    case "over depth": {
-      const rests = depth.depthGuide.find((step) => step.shotOnBed.length > 0);
-      return rests?.overdepthMm ?? depth.overdepthMm + 100;
-    }
-    case "up in the water": {
-      const highestMm = Math.max(0, ...lineShot(depth).map((shot) => shot.fromHookMm));
-      const leastToHookMm = Math.max(highestMm + 100, (depth.floatToHookMm + depth.draughtMm) / 2);
-      return Math.min(depth.overdepthMm, leastToHookMm + depth.draughtMm - depth.depthMm);
-    }
-  }
-}
-
 function tryDraw(
   rig: SolvedRig,
   depth: SolvedDepth,
-  overdepthMm: number,
   box: Box,
   kit: DrawingKit,
   { labels: choice, textMm }: RigDrawingOptions,
@@ -83,10 +62,10 @@ function tryDraw(
   const flowing = rig.rig.water === "flowing";
   const rowMm = textMm * leading;
   const rowsAbove = (flowing ? 1 : 0) + (choice === "full" ? 1 : 0);
-  const lying = labels.filter((label) => label.fromHookMm >= 0 && label.toHookMm < overdepthMm).length;
+  const lying = labels.filter((label) => label.fromHookMm >= 0 && label.toHookMm < depth.overdepthMm).length;
   const placed = placeWithRows(lying, (rowsBelow) => {
     const belowMm = bedThicknessMm + rowGapMm + 0.1 + rowsBelow * rowMm + captionMm(textMm);
-    const plan = planRig(rig, depth, overdepthMm, box, { aboveMm: rowsAbove * rowMm, belowMm });
+    const plan = planRig(rig, depth, box, { aboveMm: rowsAbove * rowMm, belowMm });
     const items = plan && placeRigLabels(plan, labels, textMm, kit);
     return items && { plan, items };
   });

@@ -24,13 +24,12 @@ const atLoopMm = 20;
 export function rigLabels(
   { rig }: SolvedRig,
   depth: SolvedDepth,
-  overdepthMm: number,
   choice: LabelChoice,
   kit: DrawingKit,
 ): RigLabel[] {
   const { words, figures } = kit;
   const groups = groupShot(lineShot(depth));
-  const floatToHookMm = depth.depthMm + overdepthMm - depth.draughtMm;
+  const { floatToHookMm, overdepthMm } = depth;
   const labels: RigLabel[] = groups.map((group) => groupLabel(group, rig.hookLengthMm, kit));
   const lock = lockShot(depth);
   labels.push({
@@ -108,10 +107,11 @@ function groupLabel(group: ShotGroup, hookLengthMm: number, kit: DrawingKit): Ri
   return { about: "shot", fromHookMm, toHookMm, runs: distanceFirst(distance, what), group };
 }
 
-/** Two figures in one unit name it once: `56–206 cm`. */
+/** Two plain figures in one unit name it once: `56–206 cm`, but `4 ft 2 in–5 ft`. */
 function unitOnce(from: string, to: string): { from: string; to: string } {
-  const unit = /\s\D+$/.exec(to)?.[0];
-  return { from: unit && from.endsWith(unit) ? from.slice(0, -unit.length) : from, to };
+  const plain = /^([\d.]+)(\s\D+)$/;
+  const [, number, unit] = plain.exec(from) ?? [];
+  return { from: number && unit === plain.exec(to)?.[2] ? number : from, to };
 }
 
 function distanceFirst(distance: string, what: string): Run[] {

@@ -1,7 +1,7 @@
 import { lengthMm } from "../core/float.ts";
+import { diameterAtMm } from "../core/profile.ts";
 import { type Point, point, polyline } from "./items.ts";
 import type { Item, PathStep } from "./model.ts";
-import { diameterAt } from "./parts/float-body.ts";
 import { hookEye } from "./parts/hook.ts";
 import { parts } from "./parts/parts.ts";
 import type { PlacedMark, RigPlan } from "./rig-plan.ts";
@@ -90,7 +90,7 @@ function fromEye(plan: RigPlan, stopKnot: boolean): Item[] {
 function alongFloat(plan: RigPlan): Item[] {
   const { float, floatAt, floatLengthScale, floatWidthScale } = plan;
   const height = (atMm: number) => floatAt.yMm - atMm * floatLengthScale;
-  const width = (atMm: number) => diameterAt(float.profile, atMm) * floatWidthScale;
+  const width = (atMm: number) => diameterAtMm(float.profile, atMm) * floatWidthScale;
   const lower = 0.07 * lengthMm(float);
   const upper = lengthMm(float) - float.tipShowingMm - 0.05 * lengthMm(float);
   const side = (atMm: number) => point(floatAt.xMm - width(atMm) / 2 - 0.25, height(atMm));

@@ -61,7 +61,6 @@ const leastBareMm = 5;
 export function planRig(
   { rig }: SolvedRig,
   depth: SolvedDepth,
-  overdepthMm: number,
   box: Box,
   room: PlanRoom,
 ): RigPlan | undefined {
@@ -75,12 +74,11 @@ export function planRig(
   const x = Math.min(16, Math.max(float.attachment === "top and bottom" ? 7 : 9, 0.17 * box.widthMm));
   const floatAt = point(x, surfaceMm + depth.draughtMm * floatLengthScale);
   const hookHeightMm = Math.min(5, Math.max(2.8, 0.045 * box.heightMm));
-  const floatToHookMm = depth.depthMm + overdepthMm - depth.draughtMm;
 
   const { below, above } = lockSides(depth);
   for (let shotScale = Math.min(1, Math.max(0.45, box.heightMm / 150)); shotScale > 0.2; shotScale *= 0.85) {
-    const features = lineFeatures(rig.hookLengthMm, depth, floatToHookMm, below, shotScale);
-    const placed = placeFeatures(features, overdepthMm, floatAt, bedMm, hookHeightMm, box);
+    const features = lineFeatures(rig.hookLengthMm, depth, below, shotScale);
+    const placed = placeFeatures(features, depth.overdepthMm, floatAt, bedMm, hookHeightMm, box);
     if (!placed) continue;
     return {
       box,
@@ -124,7 +122,6 @@ function lockSides(depth: SolvedDepth) {
 function lineFeatures(
   hookLengthMm: number,
   depth: SolvedDepth,
-  floatToHookMm: number,
   lockBelow: readonly SolvedShot[],
   shotScale: number,
 ): Feature[] {
@@ -141,8 +138,8 @@ function lineFeatures(
   return [
     { kind: "hook", fromHookMm: 0, radiusMm: 0 },
     ...line.sort((a, b) => a.fromHookMm - b.fromHookMm),
-    ...[...lockBelow].reverse().map((s) => shotFeature(s, floatToHookMm)),
-    { kind: "eye", fromHookMm: floatToHookMm, radiusMm: floatEyeRadiusMm },
+    ...[...lockBelow].reverse().map((s) => shotFeature(s, depth.floatToHookMm)),
+    { kind: "eye", fromHookMm: depth.floatToHookMm, radiusMm: floatEyeRadiusMm },
   ];
 }
 

@@ -35,14 +35,9 @@ export function rigTitle({ rig }: SolvedRig, depth: SolvedDepth, { words, figure
 }
 
 /** The rig told from the hook up, from the same figures as the drawing. */
-export function rigDescription(
-  { rig }: SolvedRig,
-  depth: SolvedDepth,
-  overdepthMm: number,
-  kit: DrawingKit,
-): string {
+export function rigDescription({ rig }: SolvedRig, depth: SolvedDepth, kit: DrawingKit): string {
   const { words, figures } = kit;
-  const floatToHookMm = depth.depthMm + overdepthMm - depth.draughtMm;
+  const { floatToHookMm, overdepthMm } = depth;
   const lock = lockShot(depth);
   const told = [
     ...groupShot(lineShot(depth)).map((group) => ({

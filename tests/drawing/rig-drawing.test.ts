@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { drawRig, type RigDrawingOptions, rigVariants } from "../../src/drawing/rig-drawing.ts";
+import { drawRig, type RigDrawingOptions } from "../../src/drawing/rig-drawing.ts";
+import { rigVariants } from "../../src/drawing/rig-variants.ts";
 import {
   marksThroughTexts,
   outOfFrame,

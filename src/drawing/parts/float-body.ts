@@ -1,10 +1,10 @@
-import type { ProfilePoint } from "../../core/float.ts";
+import { diameterAtMm, type Profile, type ProfilePoint, topMm } from "../../core/profile.ts";
 import { circle, type Point, point, polygon, thin } from "../items.ts";
 import type { Item } from "../model.ts";
 import type { Part } from "./part.ts";
 
 interface FloatBody {
-  readonly profile: readonly ProfilePoint[];
+  readonly profile: Profile;
   /** Length of tip in the accent, counted from the top [mm of the float]. */
   readonly tipMm: number;
   /** Whether it ends in an eye that the line runs through. */
@@ -18,19 +18,9 @@ interface FloatBody {
 
 export const floatEyeRadiusMm = 0.55;
 
-/** Diameter at a height, between the points of the profile. */
-export function diameterAt(profile: readonly ProfilePoint[], atMm: number): number {
-  const upper = profile.findIndex((p) => p.atMm >= atMm);
-  if (upper <= 0) return profile.at(upper < 0 ? -1 : 0)!.diameterMm;
-  const a = profile[upper - 1]!;
-  const b = profile[upper]!;
-  const share = b.atMm > a.atMm ? (atMm - a.atMm) / (b.atMm - a.atMm) : 1;
-  return a.diameterMm + share * (b.diameterMm - a.diameterMm);
-}
-
 /** The part of a profile between two heights. */
-export function cutProfile(profile: readonly ProfilePoint[], fromMm: number, toMm: number): ProfilePoint[] {
-  const end = (atMm: number) => ({ atMm, diameterMm: diameterAt(profile, atMm) });
+export function cutProfile(profile: Profile, fromMm: number, toMm: number): ProfilePoint[] {
+  const end = (atMm: number) => ({ atMm, diameterMm: diameterAtMm(profile, atMm) });
   return [end(fromMm), ...profile.filter((p) => p.atMm > fromMm && p.atMm < toMm), end(toMm)];
 }
 
@@ -44,7 +34,7 @@ export const floatBody: Part<FloatBody> = {
         );
       return [...side(-1), ...side(1).reverse()];
     };
-    const top = profile.at(-1)!.atMm;
+    const top = topMm(profile);
     const items: Item[] = [
       polygon(outline(cutProfile(profile, 0, top - tipMm)), "paper", thin),
       polygon(outline(cutProfile(profile, top - tipMm, top)), "accent", thin),
