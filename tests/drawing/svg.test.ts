@@ -1,0 +1,53 @@
+import { expect, test } from "vitest";
+import type { Drawing } from "../../src/drawing/model.ts";
+import { drawingToSvg } from "../../src/drawing/svg.ts";
+
+const drawing: Drawing = {
+  widthMm: 20,
+  heightMm: 10,
+  title: "Ledge & hook",
+  description: 'Under 1 m < "deep"',
+  items: [
+    {
+      kind: "path",
+      steps: [["M", 0, 0], ["L", 1.23456, -0.001], ["C", 1, 2, 3, 4, 5, 6], ["Z"]],
+      fill: "water",
+      stroke: { ink: "ink", widthMm: 0.35, dashMm: [1.6, 0.8], cap: "round" },
+    },
+    {
+      kind: "group",
+      xMm: 2,
+      yMm: 0,
+      artifact: true,
+      items: [{ kind: "circle", cxMm: 1, cyMm: 1, radiusMm: 0.5, fill: "accent" }],
+    },
+    {
+      kind: "text",
+      xMm: 3,
+      yMm: 4,
+      text: "30 cm <b>",
+      sizeMm: 3.175,
+      face: "bold",
+      ink: "soft",
+      anchor: "end",
+    },
+  ],
+};
+
+test("a drawing becomes SVG with its title, description and real text", async () => {
+  const svg = drawingToSvg(drawing, { idPrefix: "rig", theme: "light" });
+  await expect(svg).toMatchFileSnapshot("../golden/drawing/painter.svg");
+});
+
+test("left to the page, colours are custom properties and nothing needs a style", () => {
+  const svg = drawingToSvg(drawing, { idPrefix: "rig" });
+  expect(svg).toContain('fill="var(--drawing-water,#dfeaf0)"');
+  expect(svg).not.toMatch(/style|<script| on\w+=/);
+});
+
+test("two drawings in one page share no id", () => {
+  const ids = (prefix: string) =>
+    [...drawingToSvg(drawing, { idPrefix: prefix }).matchAll(/ id="([^"]+)"/g)].map((match) => match[1]);
+  expect(ids("a")).toEqual(["a-1", "a-2"]);
+  expect(ids("b").some((id) => ids("a").includes(id))).toBe(false);
+});
