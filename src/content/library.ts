@@ -1,6 +1,7 @@
 import type { Root } from "mdast";
 import type { Basis } from "../core/basis.ts";
 import type { Float } from "../core/float.ts";
+import type { LeadRule } from "../core/lead-rule.ts";
 import type { ShotScale, Tub } from "../core/shot.ts";
 import type { Water } from "../core/water.ts";
 import type { UnitChoice } from "../report/figures.ts";
@@ -8,17 +9,7 @@ import type { Place } from "../report/message.ts";
 import type { WordTree } from "../report/words.ts";
 import type { Bait, Hook, Knot, Rig } from "../solve/rig.ts";
 
-/** The rule on lead weights in force where the guide is used. */
-export interface LeadRule {
-  readonly place: string;
-  /** Lead shot up to this mass may be used. */
-  readonly allowedUpToG: number;
-  /** Lead weights heavier than this may be used; none where lead is not allowed at all above the small shot. */
-  readonly allowedAboveG?: number;
-  readonly source: string;
-  /** ISO date on which somebody last read the rule. */
-  readonly checked: string;
-}
+export type { LeadRule } from "../core/lead-rule.ts";
 
 /** `content/guide.yaml`. */
 export interface Guide {

@@ -1,3 +1,24 @@
-/** Where the hook is set against the bed. */
+import { type Finding, noAnswer } from "./finding.ts";
+
+/** Where the hook is set against the bed; dead depth, the hook just on it, where nothing else is said. */
 export const settings = ["dead depth", "over depth", "off bottom", "up in the water"] as const;
 export type Setting = (typeof settings)[number];
+
+/** Sign of the overdepth that each setting means. */
+const overdepthSign: Readonly<Record<Setting, number>> = {
+  "dead depth": 0,
+  "over depth": 1,
+  "off bottom": -1,
+  "up in the water": -1,
+};
+
+/**
+ * Whether a setting and its overdepth say the same: dead depth 0, over depth more, off bottom and up in the water
+ * less.
+ *
+ * @param overdepthMm line beyond the depth [mm]
+ */
+export function checkSetting(setting: Setting, overdepthMm: number): readonly Finding[] {
+  if (Math.sign(overdepthMm) === overdepthSign[setting]) return [];
+  return noAnswer("setting-against-overdepth", { setting, overdepthMm }).findings;
+}

@@ -1,16 +1,16 @@
 import type { Basis } from "../core/basis.ts";
+import type { Feed } from "../core/feed.ts";
 import type { Float } from "../core/float.ts";
+import type { TiedKnot } from "../core/knots.ts";
+import type { Line } from "../core/line.ts";
 import type { PatternSpec } from "../core/patterns/pattern.ts";
 import type { Setting } from "../core/setting.ts";
 import type { Tub } from "../core/shot.ts";
 import type { Water } from "../core/water.ts";
 
-/** A line as its spool label has it. */
-export interface Line {
-  /** Breaking strain as a mass hung on it [g]. */
-  readonly strengthG: number;
-  readonly diameterMm: number;
-}
+export type { Feed } from "../core/feed.ts";
+export type { Knot } from "../core/knots.ts";
+export type { Line } from "../core/line.ts";
 
 export interface Hook {
   readonly size: number;
@@ -26,23 +26,6 @@ export interface Bait {
   readonly densityKgM3: number;
   /** Measured fall speed of the bare bait [m/s]. */
   readonly fallMs?: number;
-  readonly basis: Basis;
-}
-
-/** Loose feed: what, how much at a time, how often. */
-export interface Feed {
-  readonly what: string;
-  readonly portionMl: number;
-  readonly everyS: number;
-  readonly note?: string;
-}
-
-/** A knot between two parts of the line and the share of the line's strength it leaves. */
-export interface Knot {
-  readonly id: string;
-  readonly title: string;
-  readonly strengthShareLow: number;
-  readonly strengthShareHigh: number;
   readonly basis: Basis;
 }
 
@@ -77,8 +60,5 @@ export interface Rig {
   /** Surface pace of flowing water [m/s]; the paces the rig is for. Empty for still water. */
   readonly pacesMs: readonly number[];
   readonly rodLengthMm: number;
-  readonly knots: readonly {
-    readonly where: "hook" | "hook length loop" | "main line loop";
-    readonly knot: Knot;
-  }[];
+  readonly knots: readonly TiedKnot[];
 }
