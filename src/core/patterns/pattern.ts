@@ -1,5 +1,6 @@
 import type { Answer } from "../finding.ts";
-import type { Shot } from "../shot.ts";
+import type { Shot, Tub } from "../shot.ts";
+import type { Water } from "../water.ts";
 
 /** What a shot is for. */
 export const roles = ["lock", "spread", "bulk", "dropper", "telltale", "anchor"] as const;
@@ -18,11 +19,13 @@ export interface Telltale {
   readonly fromHookMm?: number;
 }
 
-/** Equal gaps from the telltale up to the float (`strung out`) or evenly down the whole line (`shirt button`). */
+/** Equal gaps from the telltale up to the float. */
 export interface StrungOutSpec {
   readonly kind: "strung out";
   readonly size: string;
   readonly gapMm: number;
+  /** Other sizes that may help to make up the load of a float without a lock. */
+  readonly alsoSizes?: readonly string[];
   readonly telltale: Telltale;
 }
 
@@ -77,18 +80,20 @@ export type PatternKind = PatternSpec["kind"];
 
 /** What a pattern has to work with. */
 export interface PatternRoom {
+  /** Depth of the water, for saying what depth a pattern needs. */
+  readonly depthMm: number;
   /** Float's lower eye (or stop knot) to hook, along the line. */
   readonly floatToHookMm: number;
+  /** Hook length, from loop to bend of the hook. */
   readonly hookLengthMm: number;
   /** Pull that is left for shot once hook and bait hang [g]. */
   readonly pullG: number;
   /** Whether shot lock the float: then what the line does not carry goes there. */
   readonly locked: boolean;
-  /** The shot of a size from the tub, or undefined where the tub has none. */
-  readonly shotOf: (size: string) => Shot | undefined;
-  readonly pullOf: (shot: Shot) => number;
-  /** The best mix of these sizes for a pull, by the rule of `loading.ts`. */
-  readonly choose: (sizes: readonly string[], pullG: number) => readonly Shot[];
+  /** Largest pull that may go on the line of a locked float, what its least lock leaves [g]. */
+  readonly linePullMaxG: number;
+  readonly tub: Tub;
+  readonly water: Water;
 }
 
 /** Pattern × room → the shot on the line from the hook up; the lock is chosen afterwards from what is left. */

@@ -1,0 +1,220 @@
+import { type Answer, answer, type Finding, noAnswer, warning } from "./finding.ts";
+import { bestDivision, type DividedMix, startsFor } from "./loading/best-division.ts";
+import { closestSums, type MetalSums, metalSums } from "./loading/sums.ts";
+import { metalDensityKgM3, metals, pullG, pullShare, type Shot, type Tub } from "./shot.ts";
+import { type Water, waterDensityKgM3 } from "./water.ts";
+
+/** What rounding may add to a pull [g]. */
+export const pullToleranceG = 1e-9;
+
+/** Shot are known to the milligram, so on the bank pulls this close are equal [g]. */
+export const bankToleranceG = 0.001;
+
+/** Largest pull that a mix is chosen for [g]; no float of this kind of fishing carries as much. */
+export const targetPullMaxG = 50;
+
+/** How the shot are grouped: pinched on either side of the float's eye, or together. */
+export type Split = "halves" | "one group";
+
+/** What a mix is chosen for. */
+export interface Choice {
+  readonly tub: Tub;
+  /** Pull that the shot should come to, and must not exceed [g]. */
+  readonly targetPullG: number;
+  readonly water: Water;
+  /** Sizes that may be used; all in the tub where not given. */
+  readonly sizes?: readonly string[];
+  readonly split: Split;
+  readonly maxCount?: number;
+  /** Pulls this close count as equal [g]: 1e-9 where not given. */
+  readonly withinG?: number;
+}
+
+/** A mix of shot from a tub. */
+export interface Mix {
+  /** Heaviest first. */
+  readonly shot: readonly Shot[];
+  readonly pullG: number;
+  readonly massG: number;
+  /** Target less pull: never below 0 by more than the tolerance. */
+  readonly sparePullG: number;
+  /** The halves either side of the float's eye, the one that pulls harder first. */
+  readonly halves?: readonly [readonly Shot[], readonly Shot[]];
+}
+
+/** A mass to the milligram, as every sum takes it [g]. */
+export function toMilligram(massG: number): number {
+  return Math.round(massG * 1000) / 1000;
+}
+
+/** Pull of some shot together [g], masses to the milligram. */
+export function totalPullG(shot: readonly Shot[], water: Water): number {
+  return shot.reduce((sum, { massG, metal }) => sum + pullG(toMilligram(massG), metal, water), 0);
+}
+
+/**
+ * The best mix of shot for a pull. In this order: the total pull closest to the target without exceeding it; with
+ * halves, a shot on each side of the eye where that can be; fewest shot; halves as nearly equal in pull as can be;
+ * fewest sizes (a size in another metal is another one); then more of the heavier shot, one metal after another in
+ * the order of `metals`. Masses are taken to the milligram and pulls within `withinG` count as equal; within that
+ * the answer is exact.
+ *
+ * @returns the mix, with a warning where the tub runs out before the target (`loading.tub-runs-out`) and where a
+ * single shot has to lock the float (`loading.one-sided-lock`); no answer where the tub has no shot to choose from
+ * (`loading.no-shot`), where the smallest is too heavy (`loading.nothing-fits`) or where a figure makes no sense
+ * (`loading.bad-target`, `loading.bad-shot`).
+ */
+export function chooseShot(choice: Choice): Answer<Mix> {
+  const { tub, targetPullG, water, sizes, split } = choice;
+  const { maxCount = Number.POSITIVE_INFINITY, withinG = pullToleranceG } = choice;
+  if (!(targetPullG >= 0 && targetPullG <= targetPullMaxG) || !(maxCount >= 0)) {
+    return noAnswer("loading.bad-target", { targetPullG, mostPullG: targetPullMaxG });
+  }
+  if (!Number.isFinite(waterDensityKgM3(water))) {
+    return noAnswer("loading.bad-water", { tempC: water.tempC, salinity: water.salinity });
+  }
+  const bad = tub.find(({ massG, count }) => !(toMilligram(massG) > 0 && massG < 1000) || !(count >= 0));
+  if (bad) return noAnswer("loading.bad-shot", { size: bad.size, massG: bad.massG, count: bad.count });
+
+  const usable = tub.filter(({ size, count }) => count >= 1 && (sizes === undefined || sizes.includes(size)));
+  const smallest = lightestPull(usable, water);
+  if (smallest === undefined) return noAnswer("loading.no-shot", { sizes: (sizes ?? []).join(", ") });
+  if (maxCount < 1 || smallest.pullG > targetPullG + pullToleranceG) {
+    return noAnswer("loading.nothing-fits", {
+      targetPullG,
+      smallestSize: smallest.shot.size,
+      smallestPullG: smallest.pullG,
+    });
+  }
+
+  const sums = sumsByMetal(usable, water, targetPullG);
+  const best = bestMix(sums, targetPullG, withinG, maxCount, split === "halves");
+  return described(best, choice, usable);
+}
+
+/** The best of the mixes whose pulls tie for the closest. */
+function bestMix(
+  sums: readonly MetalSums[],
+  targetPullG: number,
+  withinG: number,
+  maxCount: number,
+  halves: boolean,
+): DividedMix {
+  const tied = closestSums(sums, targetPullG + pullToleranceG, withinG, maxCount).map((units) => {
+    const starts = startsFor(sums, units, maxCount, halves);
+    return { units, starts, count: starts.reduce((sum, start) => sum + start.count, 0) };
+  });
+  // A lock of one shot goes last, however few that is.
+  const order = (count: number) => (halves && count === 1 ? Number.POSITIVE_INFINITY : count);
+  const fewest = tied.reduce((least, { count }) => Math.min(least, order(count)), Number.POSITIVE_INFINITY);
+  const divided = tied
+    .filter(({ count }) => order(count) === fewest)
+    .map(({ units, starts }) => bestDivision(sums, units, starts, withinG, halves));
+  const leastG = Math.min(...divided.map(({ differenceG }) => differenceG));
+  return divided
+    .filter(({ differenceG }) => differenceG <= leastG + withinG)
+    .reduce((a, b) => (b.kindsUsed < a.kindsUsed ? b : a));
+}
+
+function sumsByMetal(usable: Tub, water: Water, targetPullG: number): MetalSums[] {
+  return metals
+    .map((metal) => ({ metal, stock: usable.filter((one) => one.metal === metal) }))
+    .filter(({ stock }) => stock.length > 0)
+    .map(({ metal, stock }) =>
+      metalSums(
+        stock
+          .map(({ size, massG, count }) => ({
+            shot: { size, massG: toMilligram(massG), metal },
+            massMg: Math.round(massG * 1000),
+            count: Math.floor(count),
+          }))
+          .sort((a, b) => b.massMg - a.massMg || compareText(a.shot.size, b.shot.size)),
+        pullShare(metalDensityKgM3[metal], water),
+        targetPullG + pullToleranceG,
+      ),
+    );
+}
+
+function described(best: DividedMix, choice: Choice, usable: Tub): Answer<Mix> {
+  const { targetPullG, water, split } = choice;
+  const halves = [heaviestFirst(best.heavier), heaviestFirst(best.lighter)] as const;
+  const shot = heaviestFirst([...best.heavier, ...best.lighter]);
+  const mixPullG = totalPullG(shot, water);
+  const sparePullG = targetPullG - mixPullG;
+  const findings: Finding[] = [];
+  const unused = lightestPull(tubWithout(usable, shot), water);
+  if (unused === undefined && sparePullG > pullToleranceG) {
+    findings.push(warning("loading.tub-runs-out", { targetPullG, pullG: mixPullG, sparePullG }));
+  }
+  if (split === "halves" && shot.length === 1) {
+    findings.push(warning("loading.one-sided-lock", { size: shot[0]!.size, pullG: mixPullG }));
+  }
+  return answer(
+    {
+      shot,
+      pullG: mixPullG,
+      massG: shot.reduce((sum, one) => sum + one.massG, 0),
+      sparePullG,
+      ...(split === "halves" ? { halves } : {}),
+    },
+    findings,
+  );
+}
+
+/** The shot that pulls least, or undefined where there are none. */
+function lightestPull(tub: Tub, water: Water): { shot: Shot; pullG: number } | undefined {
+  let least: { shot: Shot; pullG: number } | undefined;
+  for (const shot of tub) {
+    const onePullG = pullG(toMilligram(shot.massG), shot.metal, water);
+    if (least === undefined || onePullG < least.pullG) least = { shot, pullG: onePullG };
+  }
+  return least;
+}
+
+/** Shot in the order they are told: heaviest first, metals in the order of `metals`. */
+export function heaviestFirst<S extends Shot>(shot: readonly S[]): S[] {
+  return [...shot].sort(
+    (a, b) =>
+      b.massG - a.massG || metals.indexOf(a.metal) - metals.indexOf(b.metal) || compareText(a.size, b.size),
+  );
+}
+
+function compareText(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}
+
+/** What is left in the tub when these shot have been taken out; used-up compartments are left out. */
+export function tubWithout(tub: Tub, taken: readonly Shot[]): Tub {
+  const counts = tub.map((one) => one.count);
+  for (const shot of taken) {
+    const at = tub.findIndex((one, i) => counts[i]! >= 1 && sameShot(one, shot));
+    if (at >= 0) counts[at]!--;
+  }
+  return tub.map((one, i) => ({ ...one, count: counts[i]! })).filter((one) => one.count >= 1);
+}
+
+function sameShot(a: Shot, b: Shot): boolean {
+  return a.size === b.size && a.metal === b.metal && toMilligram(a.massG) === toMilligram(b.massG);
+}
+
+/**
+ * The lock for a float once the line's shot are in place: what is left of the pull, from what is left in the tub.
+ *
+ * @param floatPullG pull of all shot together [g]
+ */
+export function lockFor(
+  tub: Tub,
+  onLine: readonly Shot[],
+  floatPullG: number,
+  water: Water,
+  sizes?: readonly string[],
+): Answer<Mix> {
+  return chooseShot({
+    tub: tubWithout(tub, onLine),
+    targetPullG: floatPullG - totalPullG(onLine, water),
+    water,
+    split: "halves",
+    withinG: bankToleranceG,
+    ...(sizes ? { sizes } : {}),
+  });
+}

@@ -1,0 +1,168 @@
+import type { Shot } from "../shot.ts";
+import { halvesOf, type Start, startOf, startOfSeveral, type Way, waysToDivide } from "./divide.ts";
+import type { MetalSums } from "./sums.ts";
+
+/** A mix with the figures that say which of two is better. */
+export interface DividedMix {
+  readonly differenceG: number;
+  readonly kindsUsed: number;
+  readonly heavier: readonly Shot[];
+  readonly lighter: readonly Shot[];
+}
+
+/** One way for each metal, and on which side of the float the heavier half of each goes. */
+interface Pick {
+  readonly ways: readonly Way[];
+  readonly differenceG: number;
+  readonly kindsUsed: number;
+  readonly signs: readonly number[];
+}
+
+/**
+ * The best mix for given sums of the metals: halves as nearly equal in pull as can be, then fewest kinds.
+ *
+ * @param units the sum of each metal
+ * @param starts where the making of each begins
+ * @param halves false to leave the mix in one group
+ */
+export function bestDivision(
+  metals: readonly MetalSums[],
+  units: readonly number[],
+  starts: readonly Start[],
+  toleranceG: number,
+  halves: boolean,
+): DividedMix {
+  const enoughG = halves ? balancedDifferenceG(metals, units, starts) : 0;
+
+  const waysOf = metals.map((metal, k) => {
+    const othersG = metals.reduce((sum, one, j) => sum + (j === k ? 0 : units[j]! * one.unitPullG), 0);
+    const most = Math.floor((othersG + enoughG + toleranceG) / metal.unitPullG);
+    return waysToDivide(metal, starts[k]!, units[k]!, most, halves);
+  });
+  const best = bestPick(metals, waysOf, toleranceG);
+  const { heavier, lighter } = shotOf(metals, best);
+  return {
+    differenceG: Math.abs(best.differenceG),
+    kindsUsed: best.kindsUsed,
+    heavier,
+    lighter,
+  };
+}
+
+/** The choice of one way for each metal that leaves the least difference, then uses the fewest kinds. */
+function bestPick(metals: readonly MetalSums[], waysOf: readonly Way[][], toleranceG: number): Pick {
+  const last = metals.length - 1;
+  const lastUnitG = metals[last]!.unitPullG;
+  const lastWays = [...waysOf[last]!].sort((a, b) => a.differenceUnits - b.differenceUnits);
+
+  /** Goes through the choices; of the last metal only those ways that come nearest to evening out the others. */
+  const visit = (k: number, pick: Pick, within: () => number, found: (pick: Pick) => void) => {
+    if (k < last) {
+      for (const way of waysOf[k]!) {
+        const ownG = way.differenceUnits * metals[k]!.unitPullG;
+        visit(k + 1, extended(pick, way, ownG, 1), within, found);
+        if (k > 0 && ownG > 0) visit(k + 1, extended(pick, way, ownG, -1), within, found);
+      }
+      return;
+    }
+    const wantedG = Math.abs(pick.differenceG);
+    const sign = pick.differenceG > 0 ? -1 : 1;
+    const from = firstAtLeast(lastWays, (wantedG - within()) / lastUnitG);
+    for (let i = from; i < lastWays.length; i++) {
+      const ownG = lastWays[i]!.differenceUnits * lastUnitG;
+      if (ownG - wantedG > within()) return;
+      found(extended(pick, lastWays[i]!, ownG, sign));
+    }
+  };
+  const none: Pick = { ways: [], differenceG: 0, kindsUsed: 0, signs: [] };
+  let least = Number.POSITIVE_INFINITY;
+  visit(
+    0,
+    none,
+    () => least,
+    (pick) => {
+      least = Math.min(least, Math.abs(pick.differenceG));
+    },
+  );
+  let best: Pick | undefined;
+  visit(
+    0,
+    none,
+    () => least + toleranceG,
+    (pick) => {
+      if (best === undefined || pick.kindsUsed < best.kindsUsed) best = pick;
+    },
+  );
+  return best!;
+}
+
+function extended(pick: Pick, way: Way, ownG: number, sign: number): Pick {
+  return {
+    ways: [...pick.ways, way],
+    differenceG: pick.differenceG + sign * ownG,
+    kindsUsed: pick.kindsUsed + way.kindsUsed,
+    signs: [...pick.signs, sign],
+  };
+}
+
+/** Index of the first way, sorted by difference, whose difference is at least `units`. */
+function firstAtLeast(ways: readonly Way[], units: number): number {
+  let low = 0;
+  let high = ways.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (ways[middle]!.differenceUnits < units) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** Where each metal begins so that, with halves, no mix of one shot is taken while two would do. */
+export function startsFor(
+  metals: readonly MetalSums[],
+  units: readonly number[],
+  maxCount: number,
+  halves: boolean,
+): Start[] {
+  const starts = metals.map((metal, k) => startOf(metal, units[k]!));
+  if (!halves || starts.reduce((sum, start) => sum + start.count, 0) !== 1) return starts;
+  const alone = starts.findIndex((start) => start.count === 1);
+  const several = startOfSeveral(metals[alone]!, units[alone]!);
+  if (several === undefined || several.count > maxCount) return starts;
+  return starts.map((start, k) => (k === alone ? several : start));
+}
+
+/** A difference that can surely be had: the shot of one mix dealt out, heaviest first, to the lighter side [g]. */
+function balancedDifferenceG(
+  metals: readonly MetalSums[],
+  units: readonly number[],
+  starts: readonly Start[],
+): number {
+  const pullsG: number[] = [];
+  metals.forEach((metal, k) => {
+    const way = waysToDivide(metal, starts[k]!, units[k]!, 0, false)[0]!;
+    halvesOf(metal, way).heavier.forEach((count, kind) => {
+      for (let n = 0; n < count; n++) pullsG.push(metal.kinds[kind]!.units * metal.unitPullG);
+    });
+  });
+  pullsG.sort((a, b) => b - a);
+  return pullsG.reduce((difference, pullG) => Math.abs(difference - pullG), 0);
+}
+
+/** The shot of a choice, the half that pulls harder first. */
+function shotOf(metals: readonly MetalSums[], pick: Pick): { heavier: Shot[]; lighter: Shot[] } {
+  const sides: [Shot[], Shot[]] = [[], []];
+  metals.forEach((metal, k) => {
+    const counts = halvesOf(metal, pick.ways[k]!);
+    const flip = pick.signs[k]! < 0;
+    metal.kinds.forEach(({ shot }, kind) => {
+      const [first, second] = flip
+        ? [counts.lighter[kind]!, counts.heavier[kind]!]
+        : [counts.heavier[kind]!, counts.lighter[kind]!];
+      for (let n = 0; n < first; n++) sides[0].push(shot);
+      for (let n = 0; n < second; n++) sides[1].push(shot);
+    });
+  });
+  const [one, other] = sides;
+  return pick.differenceG < 0 ? { heavier: other, lighter: one } : { heavier: one, lighter: other };
+}

@@ -1,0 +1,120 @@
+import { type MetalSums, unreachable } from "./sums.ts";
+
+/** One way to make a sum, and to divide it in two. A chain, from the heaviest kind to the lightest. */
+export interface Way {
+  readonly before: Way | null;
+  readonly kind: number;
+  readonly count: number;
+  /** How many of them go to the half that was the heavier one so far. */
+  readonly toHeavier: number;
+  /** Whether the other half becomes the heavier one by it. */
+  readonly turns: boolean;
+  readonly leftUnits: number;
+  /** Heavier half less lighter half. */
+  readonly differenceUnits: number;
+  readonly kindsUsed: number;
+}
+
+/** Where the making of a sum begins, and how many shot it takes. */
+export interface Start {
+  readonly kind: number;
+  readonly count: number;
+}
+
+/** The start for the fewest shot that make a sum. */
+export function startOf(sums: MetalSums, units: number): Start {
+  return { kind: 0, count: sums.fewest[0]![units]! };
+}
+
+/** The start for the fewest shot, at least two, that make a sum; undefined where only one shot does. */
+export function startOfSeveral(sums: MetalSums, units: number): Start | undefined {
+  // Two or more shot that make the sum are each lighter than it.
+  const lighter = sums.kinds.findIndex((kind) => kind.units < units);
+  if (lighter < 0) return undefined;
+  const count = sums.fewest[lighter]![units]!;
+  return count === unreachable ? undefined : { kind: lighter, count };
+}
+
+/**
+ * Every difference that the halves of a sum can have when it is made with the fewest shot; for each the way with the
+ * fewest kinds, and of those the one with more of the heavier shot.
+ *
+ * A sum made with the fewest shot has only parts made with the fewest shot, so the tables say at once which counts
+ * of a kind can belong to it.
+ *
+ * @param mostDifferenceUnits larger differences are of no interest; 0 with `halves` false
+ * @param halves false to leave the sum in one group
+ */
+export function waysToDivide(
+  sums: MetalSums,
+  start: Start,
+  units: number,
+  mostDifferenceUnits: number,
+  halves: boolean,
+): Way[] {
+  const width = units + 1;
+  let ways: Way[] = [
+    {
+      before: null,
+      kind: -1,
+      count: 0,
+      toHeavier: 0,
+      turns: false,
+      leftUnits: units,
+      differenceUnits: 0,
+      kindsUsed: 0,
+    },
+  ];
+  for (let kind = start.kind; kind < sums.kinds.length; kind++) {
+    const { units: each, count: stocked } = sums.kinds[kind]!;
+    const here = sums.fewest[kind]!;
+    const further = sums.fewest[kind + 1]!;
+    // Ways come in order of preference among those that use as many kinds, and so do their successors.
+    const next = new Map<number, Way>();
+    for (const before of ways) {
+      const { leftUnits } = before;
+      for (let count = Math.min(stocked, Math.floor(leftUnits / each)); count >= 0; count--) {
+        const left = leftUnits - count * each;
+        if (count + further[left]! !== here[leftUnits]) continue;
+        const kindsUsed = before.kindsUsed + (count > 0 ? 1 : 0);
+        for (let toHeavier = halves ? 0 : count; toHeavier <= count; toHeavier++) {
+          const signed = halves ? before.differenceUnits + (2 * toHeavier - count) * each : 0;
+          const differenceUnits = Math.abs(signed);
+          if (differenceUnits - left > mostDifferenceUnits) continue;
+          const key = left * width + differenceUnits;
+          const known = next.get(key);
+          if (known !== undefined) {
+            if (known.kindsUsed <= kindsUsed) continue;
+            next.delete(key);
+          }
+          next.set(key, {
+            before,
+            kind,
+            count,
+            toHeavier,
+            turns: signed < 0,
+            leftUnits: left,
+            differenceUnits,
+            kindsUsed,
+          });
+        }
+      }
+    }
+    ways = [...next.values()];
+  }
+  return ways;
+}
+
+/** Counts of every kind in the heavier and in the lighter half of a way. */
+export function halvesOf(sums: MetalSums, way: Way): { heavier: number[]; lighter: number[] } {
+  const steps: Way[] = [];
+  for (let step: Way = way; step.before !== null; step = step.before) steps.push(step);
+  let heavier = new Array<number>(sums.kinds.length).fill(0);
+  let lighter = new Array<number>(sums.kinds.length).fill(0);
+  for (const step of steps.reverse()) {
+    heavier[step.kind] = step.toHeavier;
+    lighter[step.kind] = step.count - step.toHeavier;
+    if (step.turns) [heavier, lighter] = [lighter, heavier];
+  }
+  return { heavier, lighter };
+}

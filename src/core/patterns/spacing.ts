@@ -1,0 +1,99 @@
+import type { Shot } from "../shot.ts";
+import { aboveLoopMm, apartMm, floatClearMm, highestMm } from "./clearance.ts";
+import type { PatternRoom } from "./pattern.ts";
+
+/** Places from the hook up, or the height that the highest of them would need. */
+export type Places =
+  | { readonly ok: true; readonly atMm: readonly number[] }
+  | { readonly ok: false; readonly neededMm: number };
+
+/** A group of shot, given from the hook up, each touching the next. */
+export function stackedMm(shot: readonly Shot[], lowestMm: number): number[] {
+  const atMm: number[] = [];
+  shot.forEach((one, i) => {
+    atMm.push(i === 0 ? lowestMm : atMm[i - 1]! + apartMm(shot[i - 1]!, one));
+  });
+  return atMm;
+}
+
+/**
+ * Shot spread between the lowest shot and the float, each gap in proportion to its weight. Above a telltale on the
+ * hook length the others start at the loop's upper side, if the first of them would otherwise stand below it.
+ *
+ * @param shot from the hook up, without the lowest
+ * @param weights one for the gap below each shot and one for the gap up to the float
+ */
+export function spreadMm(
+  lowest: Shot,
+  lowestMm: number,
+  shot: readonly Shot[],
+  weights: readonly number[],
+  room: PatternRoom,
+): Places {
+  const fromLowest = scaled(lowest, lowestMm, shot, weights, room);
+  const loopMm = aboveLoopMm(room);
+  const [first, ...others] = shot;
+  if (lowestMm >= loopMm || first === undefined) return fromLowest;
+  if (fromLowest.ok && fromLowest.atMm[0]! >= loopMm) return fromLowest;
+  const rest = scaled(first, loopMm, others, weights.slice(1), room);
+  return rest.ok ? { ok: true, atMm: [loopMm, ...rest.atMm] } : rest;
+}
+
+function scaled(
+  lowest: Shot,
+  lowestMm: number,
+  shot: readonly Shot[],
+  weights: readonly number[],
+  room: PatternRoom,
+): Places {
+  const upTo = (count: number) => weights.slice(0, count).reduce((sum, weight) => sum + weight, 0);
+  const wholeWeight = upTo(shot.length + 1);
+  const shotWeight = upTo(shot.length);
+  const evenMm = (room.floatToHookMm - lowestMm) / wholeWeight;
+  const clearMm = shotWeight > 0 ? (highestMm(room) - lowestMm) / shotWeight : evenMm;
+  const unitMm = Math.min(evenMm, clearMm);
+
+  const leastUnitMm = Math.max(
+    0,
+    ...shot.map((one, i) => apartMm(i === 0 ? lowest : shot[i - 1]!, one) / weights[i]!),
+  );
+  if (unitMm < leastUnitMm || lowestMm > highestMm(room)) {
+    return {
+      ok: false,
+      neededMm: lowestMm + Math.max(leastUnitMm * shotWeight, leastUnitMm * wholeWeight - floatClearMm),
+    };
+  }
+  return { ok: true, atMm: shot.map((_, i) => lowestMm + unitMm * upTo(i + 1)) };
+}
+
+/**
+ * Droppers evenly between the group above and the telltale. With a telltale on the hook length they keep above the
+ * loop where there is room for them; where the group stands right above the loop, they go down the hook length too.
+ * None of them comes to stand on the knot.
+ *
+ * @param count how many
+ * @param leastMm least gap between neighbours
+ */
+export function droppersMm(
+  count: number,
+  telltaleMm: number,
+  groupMm: number,
+  leastMm: number,
+  room: PatternRoom,
+): number[] {
+  const even = Array.from(
+    { length: count },
+    (_, i) => telltaleMm + ((groupMm - telltaleMm) * (i + 1)) / (count + 1),
+  );
+  const loopMm = aboveLoopMm(room);
+  if (telltaleMm >= loopMm || even.every((atMm) => atMm >= loopMm)) return even;
+  const gapMm = (groupMm - loopMm) / count;
+  if (gapMm >= Math.max(leastMm, dropperGapMinMm)) {
+    return Array.from({ length: count }, (_, i) => loopMm + gapMm * i);
+  }
+  const belowLoopMm = 2 * room.hookLengthMm - loopMm;
+  return even.map((atMm) => (atMm > belowLoopMm && atMm < loopMm ? belowLoopMm : atMm));
+}
+
+/** Droppers closer than this to each other act as one (common practice, no source). */
+export const dropperGapMinMm = 50;

@@ -1,0 +1,327 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { fullTub, sameLoadFrom } from "../../src/core/loading/alternatives.ts";
+import { chooseShot, lockFor, type Mix, type Split, tubWithout } from "../../src/core/loading.ts";
+import {
+  type Metal,
+  metals,
+  pullG,
+  type Shot,
+  type ShotScale,
+  type StockedShot,
+} from "../../src/core/shot.ts";
+import { randomInstance, seededRandom, tradeMassesG, tradeShot, tradeTub } from "./loading-instances.ts";
+
+const water = { tempC: 10, salinity: 0 };
+const toleranceG = 1e-9;
+
+function pull(shot: Shot): number {
+  return pullG(shot.massG, shot.metal, water);
+}
+
+function chosen(tub: readonly StockedShot[], targetPullG: number, split: Split = "halves"): Mix {
+  const choice = chooseShot({ tub, targetPullG, water, split });
+  if (!choice.ok) throw new Error(JSON.stringify(choice.findings));
+  return choice.value;
+}
+
+function names(shot: readonly Shot[]): string[] {
+  return shot.map(({ size }) => size);
+}
+
+/** Figures of a mix in the order in which they count: less is better. */
+interface Rank {
+  readonly sparePullG: number;
+  readonly oneSided: number;
+  readonly count: number;
+  readonly differenceG: number;
+  readonly kinds: number;
+}
+
+function rankOf(first: readonly Shot[], second: readonly Shot[], targetPullG: number): Rank {
+  const sum = (shot: readonly Shot[]) => shot.reduce((total, one) => total + pull(one), 0);
+  const all = [...first, ...second];
+  return {
+    sparePullG: targetPullG - sum(all),
+    oneSided: all.length === 1 ? 1 : 0,
+    count: all.length,
+    differenceG: Math.abs(sum(first) - sum(second)),
+    kinds: new Set(all.map((one) => `${one.size} ${one.metal}`)).size,
+  };
+}
+
+function goesBefore(a: Rank, b: Rank): boolean {
+  for (const key of ["sparePullG", "oneSided", "count", "differenceG", "kinds"] as const) {
+    if (Math.abs(a[key] - b[key]) > toleranceG) return a[key] < b[key];
+  }
+  return false;
+}
+
+/** The best rank of all mixes and all ways to divide them, by going through every one. */
+function bestByExhaustiveSearch(tub: readonly StockedShot[], targetPullG: number): Rank {
+  let best: Rank | undefined;
+  const first: Shot[] = [];
+  const second: Shot[] = [];
+  const visit = (at: number, leftG: number) => {
+    if (at === tub.length) {
+      const rank = rankOf(first, second, targetPullG);
+      if (rank.count > 0 && (best === undefined || goesBefore(rank, best))) best = rank;
+      return;
+    }
+    const stocked = tub[at]!;
+    for (let inFirst = 0; inFirst <= stocked.count; inFirst++) {
+      for (let inSecond = 0; inFirst + inSecond <= stocked.count; inSecond++) {
+        const takenG = (inFirst + inSecond) * pull(stocked);
+        if (takenG > leftG + toleranceG) break;
+        for (let n = 0; n < inFirst; n++) first.push(stocked);
+        for (let n = 0; n < inSecond; n++) second.push(stocked);
+        visit(at + 1, leftG - takenG);
+        first.length -= inFirst;
+        second.length -= inSecond;
+      }
+    }
+  };
+  visit(0, targetPullG);
+  return best!;
+}
+
+const smallTub = fc
+  .uniqueArray(
+    fc.record({
+      size: fc.constantFrom(...Object.keys(tradeMassesG)),
+      metal: fc.constantFrom<Metal>("lead", "tin", "tungsten"),
+      count: fc.integer({ min: 1, max: 3 }),
+      offMg: fc.oneof(fc.constant(0), fc.integer({ min: -4, max: 9 })),
+    }),
+    { minLength: 1, maxLength: 5, selector: ({ size, metal }) => `${size} ${metal}` },
+  )
+  .map((kinds) =>
+    kinds.map(({ size, metal, count, offMg }) => ({
+      size,
+      metal,
+      count,
+      massG: Math.round(tradeMassesG[size]! * 1000 + offMg) / 1000,
+    })),
+  );
+
+describe("the best mix of shot", () => {
+  it("is the best of all mixes and all ways to divide them, small tubs gone through one by one", () => {
+    fc.assert(
+      fc.property(smallTub, fc.double({ min: 0.02, max: 4, noNaN: true }), (tub, targetPullG) => {
+        const choice = chooseShot({ tub, targetPullG, water, split: "halves" });
+        if (!choice.ok) {
+          expect(Math.min(...tub.map(pull))).toBeGreaterThan(targetPullG);
+          return;
+        }
+        const [first, second] = choice.value.halves!;
+        const rank = rankOf(first, second, targetPullG);
+        const best = bestByExhaustiveSearch(tub, targetPullG);
+        expect({ rank, better: goesBefore(best, rank) }).toEqual({ rank, better: false });
+        expect(goesBefore(rank, best)).toBe(false);
+      }),
+      { numRuns: 600, seed: 20 },
+    );
+  });
+
+  it("ties the halves of trade sizes as a search of every mix does", () => {
+    const random = seededRandom(7);
+    for (let n = 0; n < 300; n++) {
+      const tub = tradeTub(
+        Object.fromEntries(
+          ["AAA", "BB", "No 1", "No 4", "No 6"].map((size) => [size, 1 + Math.floor(3 * random())]),
+        ),
+      );
+      const targetPullG =
+        Math.round(20 * (0.1 + 2 * random())) * 0.05 * pull({ ...tradeShot("AAA"), massG: 1 });
+      const [first, second] = chosen(tub, targetPullG).halves!;
+      const rank = rankOf(first, second, targetPullG);
+      const best = bestByExhaustiveSearch(tub, targetPullG);
+      expect([goesBefore(best, rank), goesBefore(rank, best)]).toEqual([false, false]);
+    }
+  });
+});
+
+describe("choosing the shot", () => {
+  const ofLead = (massG: number) => pullG(massG, "lead", water);
+
+  it("locks a 2 AAA float with one AAA on each side, though one SSG would pull as much", () => {
+    // 2 × 0.8 g = 1.6 g of lead; in water 1.6 · (1 − 999.7026/11340) = 1.6 · 0.9118428 = 1.4589485 g.
+    const mix = chosen(tradeTub({ SSG: 5, AAA: 5, BB: 5 }, "lead"), ofLead(1.6));
+    expect(names(mix.shot)).toEqual(["AAA", "AAA"]);
+    expect(mix.halves!.map(names)).toEqual([["AAA"], ["AAA"]]);
+    expect(mix.pullG).toBeCloseTo(1.4589485, 6);
+    expect(mix.sparePullG).toBeCloseTo(0, 9);
+    expect(names(chosen(tradeTub({ SSG: 5, AAA: 5 }, "lead"), ofLead(1.6), "one group").shot)).toEqual([
+      "SSG",
+    ]);
+  });
+
+  it("makes do without AAA when the tub has run out of them", () => {
+    const mix = chosen(tradeTub({ BB: 3, "No 4": 10 }, "lead"), ofLead(1.6));
+    // Fewest: 3 BB and 2 No 4 (1.2 + 0.4 g); halves 0.8 and 0.8 g.
+    expect(names(mix.shot)).toEqual(["BB", "BB", "BB", "No 4", "No 4"]);
+    expect(mix.halves!.map(names)).toEqual([
+      ["BB", "BB"],
+      ["BB", "No 4", "No 4"],
+    ]);
+  });
+
+  it("halves evenly first and then keeps to fewer sizes", () => {
+    // 0.8 g in three shot: 0.4 + 0.3 + 0.1 g halves evenly with three sizes, 0.4 + 0.2 + 0.2 g with two.
+    const tub = tradeTub({ BB: 1, "No 1": 1, "No 4": 2, "No 6": 1 }, "lead");
+    expect(names(chosen(tub, ofLead(0.8)).shot)).toEqual(["BB", "No 4", "No 4"]);
+    // 0.7 g in two: 0.4 + 0.3 g. In three, when there is one BB too few: 0.3 + 0.2 + 0.2 g, 0.4 against 0.3 g.
+    expect(names(chosen(tub, ofLead(0.7)).shot)).toEqual(["BB", "No 1"]);
+    expect(names(chosen(tub.slice(1), ofLead(0.7)).halves![0])).toEqual(["No 4", "No 4"]);
+  });
+
+  it("warns where a single shot has to lock the float", () => {
+    const choice = chooseShot({ tub: tradeTub({ AAA: 1 }), targetPullG: 0.8, water, split: "halves" });
+    expect(choice.findings.map(({ code }) => code)).toContain("loading.one-sided-lock");
+  });
+
+  it("warns in figures where the tub runs out", () => {
+    const tub = tradeTub({ BB: 2, "No 8": 1 }, "lead");
+    const choice = chooseShot({ tub, targetPullG: 2, water, split: "halves" });
+    expect(choice.ok && names(choice.value.shot)).toEqual(["BB", "BB", "No 8"]);
+    const found = choice.findings.find(({ code }) => code === "loading.tub-runs-out")!;
+    expect(found.values.pullG).toBeCloseTo(ofLead(0.86), 9);
+    expect(found.values.sparePullG).toBeCloseTo(2 - ofLead(0.86), 9);
+  });
+
+  it("says in figures that nothing fits", () => {
+    const choice = chooseShot({
+      tub: tradeTub({ BB: 2, "No 8": 9 }, "lead"),
+      targetPullG: 0.05,
+      water,
+      split: "halves",
+    });
+    expect(choice.ok).toBe(false);
+    expect(choice.findings[0]!.code).toBe("loading.nothing-fits");
+    expect(choice.findings[0]!.values).toMatchObject({ targetPullG: 0.05, smallestSize: "No 8" });
+    expect(choice.findings[0]!.values.smallestPullG).toBeCloseTo(ofLead(0.06), 9);
+  });
+
+  it.each([
+    ["a tub with no shot", [], 1, "loading.no-shot"],
+    ["a tub with none of the sizes", tradeTub({ SSG: 3 }), 1, "loading.no-shot"],
+    ["used-up compartments", tradeTub({ AAA: 0 }), 1, "loading.no-shot"],
+    ["a capacity smaller than hook and bait", tradeTub({ AAA: 1 }), -0.2, "loading.bad-target"],
+    ["no figure", tradeTub({ AAA: 1 }), Number.NaN, "loading.bad-target"],
+    ["more than any float carries", tradeTub({ AAA: 1 }), 1e6, "loading.bad-target"],
+    ["a shot without weight", [{ ...tradeShot("AAA"), massG: 0, count: 1 }], 1, "loading.bad-shot"],
+    ["a count below nothing", [{ ...tradeShot("AAA"), count: -1 }], 1, "loading.bad-shot"],
+    [
+      "a weight that is no number",
+      [{ ...tradeShot("AAA"), massG: Number.NaN, count: 1 }],
+      1,
+      "loading.bad-shot",
+    ],
+  ])("answers %s with a finding", (_, tub, targetPullG, code) => {
+    const choice = chooseShot({ tub, targetPullG, water, split: "halves", sizes: ["AAA"] });
+    expect(choice.ok).toBe(false);
+    expect(choice.findings.map((found) => found.code)).toEqual([code]);
+  });
+
+  it("answers water without a temperature with a finding", () => {
+    const choice = chooseShot({
+      tub: tradeTub({ AAA: 1 }),
+      targetPullG: 1,
+      water: { tempC: Number.NaN, salinity: 0 },
+      split: "halves",
+    });
+    expect(choice.findings.map(({ code }) => code)).toEqual(["loading.bad-water"]);
+  });
+
+  it("gives the same mix however the tub is laid out", () => {
+    const random = seededRandom(11);
+    for (let n = 0; n < 40; n++) {
+      const { tub, targetPullG } = randomInstance(random);
+      const first = chooseShot({ tub, targetPullG, water, split: "halves" });
+      const turned = chooseShot({ tub: [...tub].reverse(), targetPullG, water, split: "halves" });
+      expect(turned).toEqual(first);
+    }
+  });
+
+  it("never takes more than the tub holds nor more shot than allowed", () => {
+    const random = seededRandom(12);
+    for (let n = 0; n < 100; n++) {
+      const { tub, targetPullG } = randomInstance(random);
+      const maxCount = 1 + Math.floor(12 * random());
+      const choice = chooseShot({ tub, targetPullG, water, split: "halves", maxCount });
+      if (!choice.ok) continue;
+      const { shot, halves, sparePullG } = choice.value;
+      expect(shot.length).toBeLessThanOrEqual(maxCount);
+      expect(sparePullG).toBeGreaterThan(-toleranceG);
+      expect(halves![0].length + halves![1].length).toBe(shot.length);
+      for (const { size, metal, count } of tub) {
+        expect(shot.filter((one) => one.size === size && one.metal === metal).length).toBeLessThanOrEqual(
+          count,
+        );
+      }
+    }
+  });
+
+  it("takes pulls within a milligram as equal where asked, and then fewer shot", () => {
+    // A tin SSG pulls 1.380491 g, 20 lead No 8 and a tin No 4 come nearer to 1.3810 by 0.4 mg.
+    const tub = [...tradeTub({ SSG: 2 }), ...tradeTub({ "No 8": 30, "No 13": 30 }, "lead")];
+    const targetPullG = pull(tradeShot("SSG")) + 0.0009;
+    const close = chooseShot({ tub, targetPullG, water, split: "one group", withinG: 0.001 });
+    expect(close.ok && names(close.value.shot)).toEqual(["SSG"]);
+  });
+});
+
+describe("the lock", () => {
+  it("carries what the line leaves, out of what the line leaves in the tub", () => {
+    const tub = tradeTub({ BB: 4, "No 4": 4, "No 8": 6 }, "lead");
+    const onLine = [tradeShot("No 4", "lead"), tradeShot("No 8", "lead")];
+    const lock = lockFor(tub, onLine, pullG(1.6, "lead", water), water);
+    // 1.6 − 0.2 − 0.06 = 1.34 g: 3 BB and 2 No 8 are 1.32 g; the tub's 3 No 4 do not come nearer.
+    expect(lock.ok && names(lock.value.shot)).toEqual(["BB", "BB", "BB", "No 8", "No 8"]);
+    expect(lock.ok && lock.value.massG).toBeCloseTo(1.32, 9);
+  });
+
+  it("counts a tub down shot by shot", () => {
+    const tub = tradeTub({ BB: 2, "No 8": 1 });
+    const shot = [tradeShot("BB"), tradeShot("No 8")];
+    expect(tubWithout(tub, shot)).toEqual(tradeTub({ BB: 1 }));
+    expect(tubWithout(tub, [tradeShot("BB", "lead")])).toEqual(tub);
+  });
+});
+
+describe("the same load from another tub", () => {
+  const gunScale: ShotScale = {
+    id: "gun",
+    title: "English gun numbers",
+    sizes: [
+      { name: "AAA", massG: 0.81 },
+      { name: "BB", massG: 0.404 },
+      { name: "1", massG: 0.283 },
+      { name: "4", massG: 0.167 },
+      { name: "6", massG: 0.103 },
+      { name: "8", massG: 0.064 },
+    ],
+  };
+  const tradeSizes: ShotScale = {
+    id: "trade",
+    title: "trade figures",
+    sizes: Object.entries(tradeMassesG).map(([name, massG]) => ({ name, massG })),
+  };
+
+  it("keeps the pull within the smallest shot in every metal and scale", () => {
+    const load = fc.array(fc.constantFrom(...Object.keys(tradeMassesG)), { minLength: 1, maxLength: 8 });
+    fc.assert(
+      fc.property(load, fc.constantFrom(...metals), fc.boolean(), (sizes, metal, gun) => {
+        const shot = sizes.map((size) => tradeShot(size, "lead"));
+        const targetPullG = shot.reduce((sum, one) => sum + pull(one), 0);
+        const tub = fullTub(gun ? gunScale : tradeSizes, metal);
+        const smallestPullG = Math.min(...tub.map(pull));
+        const { other } = sameLoadFrom(shot, { other: tub }, water, "halves");
+        if (targetPullG < smallestPullG) return;
+        expect(other.ok && other.value.sparePullG).toBeGreaterThan(-toleranceG);
+        expect(other.ok && other.value.sparePullG).toBeLessThan(smallestPullG);
+      }),
+      { numRuns: 300, seed: 5 },
+    );
+  });
+});
