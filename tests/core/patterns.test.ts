@@ -147,12 +147,12 @@ describe("bulk", () => {
   it("says what depth would do where the water is too shallow", () => {
     const found = placePattern(spec, { ...stick, depthMm: 800, floatToHookMm: 780 }).findings[0]!;
     expect(found.code).toBe("pattern.too-shallow");
-    const { depthNeededMm, floatToHookNeededMm } = found.values as Record<string, number>;
-    expect(depthNeededMm! - 800).toBeCloseTo(floatToHookNeededMm! - 780, 9);
-    expect(codes(spec, { ...stick, depthMm: depthNeededMm!, floatToHookMm: floatToHookNeededMm! })).toEqual(
+    const { neededDepthMm, neededFloatToHookMm } = found.values as Record<string, number>;
+    expect(neededDepthMm! - 800).toBeCloseTo(neededFloatToHookMm! - 780, 9);
+    expect(codes(spec, { ...stick, depthMm: neededDepthMm!, floatToHookMm: neededFloatToHookMm! })).toEqual(
       [],
     );
-    expect(codes(spec, { ...stick, depthMm: 800, floatToHookMm: floatToHookNeededMm! - 1 })).toEqual([
+    expect(codes(spec, { ...stick, depthMm: 800, floatToHookMm: neededFloatToHookMm! - 1 })).toEqual([
       "pattern.too-shallow",
     ]);
   });
@@ -375,8 +375,8 @@ describe("every pattern", () => {
         const found = placePattern(spec, room).findings.find(({ code }) => code === "pattern.too-shallow");
         if (!found) return;
         met++;
-        const { depthNeededMm, floatToHookNeededMm } = found.values as Record<string, number>;
-        const deeper = { ...room, depthMm: depthNeededMm!, floatToHookMm: floatToHookNeededMm! + 1e-6 };
+        const { neededDepthMm, neededFloatToHookMm } = found.values as Record<string, number>;
+        const deeper = { ...room, depthMm: neededDepthMm!, floatToHookMm: neededFloatToHookMm! + 1e-6 };
         expect(codes(spec, deeper)).not.toContain("pattern.too-shallow");
       }),
       { numRuns: 3000, seed: 10 },

@@ -40,14 +40,14 @@ export function clearOfKnot(
 
 /** No answer because a shot finds no place below the float: what would do. */
 export function tooShallow(kind: PatternKind, role: Role, highestNeededMm: number, room: PatternRoom) {
-  const floatToHookNeededMm = highestNeededMm + floatClearMm;
+  const neededFloatToHookMm = highestNeededMm + floatClearMm;
   return noAnswer("pattern.too-shallow", {
     pattern: kind,
     role,
     depthMm: room.depthMm,
-    depthNeededMm: room.depthMm + floatToHookNeededMm - room.floatToHookMm,
+    neededDepthMm: room.depthMm + neededFloatToHookMm - room.floatToHookMm,
     floatToHookMm: room.floatToHookMm,
-    floatToHookNeededMm,
+    neededFloatToHookMm,
   });
 }
 
