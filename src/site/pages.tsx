@@ -1,0 +1,87 @@
+import { FloatsPage } from "../../templates/pages/floats.tsx";
+import { HomePage } from "../../templates/pages/home.tsx";
+import { LessonListPage, LessonPage } from "../../templates/pages/lessons.tsx";
+import {
+  BaitsPage,
+  KnotsPage,
+  PrintablesPage,
+  ProsePage,
+  SearchPage,
+} from "../../templates/pages/reference.tsx";
+import { RigPage } from "../../templates/pages/rig.tsx";
+import { RigListPage } from "../../templates/pages/rig-list.tsx";
+import { ShotPage } from "../../templates/pages/shot.tsx";
+import { type Section, sitePaths } from "../../templates/pages/view.ts";
+import type { SiteInput } from "./input.ts";
+import type { Page } from "./page.ts";
+
+/** Every page of the site, in the order of the course. */
+export function pagesOf({ library, solved, kit }: SiteInput): Page[] {
+  const say = (key: string) => kit.words(`page.${key}`);
+  const list = (name: string, path: string, body: Page["body"], section?: Section): Page => ({
+    path,
+    title: say(`${name}.title`),
+    description: say(`${name}.description`),
+    section,
+    kind: "page",
+    body,
+  });
+  return [
+    {
+      path: sitePaths.home,
+      title: library.guide.title,
+      description: say("home.lead"),
+      body: (view) => <HomePage view={view} />,
+    },
+    list("lessons", sitePaths.lessons, (view) => <LessonListPage view={view} />, "lessons"),
+    ...library.lessons.map(
+      (lesson): Page => ({
+        path: sitePaths.lesson(lesson.id),
+        title: lesson.title,
+        description: lesson.summary,
+        section: "lessons",
+        kind: "lesson",
+        body: (view) => <LessonPage view={view} lesson={lesson} />,
+      }),
+    ),
+    {
+      ...list("rigs", sitePaths.rigs, (view) => <RigListPage view={view} />, "rigs"),
+      scripts: ["filters.js"],
+    },
+    ...library.rigs.flatMap((entry): Page[] => {
+      const sums = solved.get(entry.id);
+      if (!sums) return [];
+      return [
+        {
+          path: sitePaths.rig(entry.id),
+          title: entry.title,
+          description: entry.rig.purpose,
+          section: "rigs",
+          kind: "rig",
+          scripts: ["rig.js"],
+          body: (view) => <RigPage view={view} entry={entry} solved={sums} />,
+        },
+      ];
+    }),
+    list("floats", sitePaths.floats, (view) => <FloatsPage view={view} />, "floats"),
+    list("shot", sitePaths.shot, (view) => <ShotPage view={view} />),
+    list("knots", sitePaths.knots, (view) => <KnotsPage view={view} />),
+    list("baits", sitePaths.baits, (view) => <BaitsPage view={view} />),
+    ...library.pages.map(
+      (prose): Page => ({
+        path: sitePaths.page(prose.id),
+        title: prose.title,
+        description: prose.summary,
+        section: prose.id === "safety" ? "safety" : undefined,
+        kind: "page",
+        body: (view) => <ProsePage view={view} prose={prose} />,
+      }),
+    ),
+    list("printables", sitePaths.printables, (view) => <PrintablesPage view={view} />),
+    {
+      ...list("search", sitePaths.search, (view) => <SearchPage view={view} />, "search"),
+      kind: undefined,
+      scripts: ["search-index.js", "search.js"],
+    },
+  ];
+}

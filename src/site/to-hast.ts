@@ -1,0 +1,37 @@
+import type { ElementContent, Properties } from "hast";
+import type { Child, Element } from "../markup/jsx-runtime.ts";
+
+/**
+ * An element tree as HTML nodes, function components called on the way. Attributes keep the names they have in HTML.
+ * `<raw-html html={…}/>` stands for markup that is already text, such as a painted drawing.
+ */
+export function toHast(child: Child): ElementContent[] {
+  if (child === null || child === undefined || typeof child === "boolean") return [];
+  if (typeof child === "string" || typeof child === "number") return [{ type: "text", value: String(child) }];
+  if (isList(child)) return child.flatMap(toHast);
+  return elementToHast(child);
+}
+
+function elementToHast({ type, props }: Element): ElementContent[] {
+  if (typeof type === "function") return toHast((type as (props: unknown) => Child)(props));
+  if (type === "raw-html") return [{ type: "raw", value: String(props.html) } as unknown as ElementContent];
+  const { children, ...properties } = props;
+  return [
+    { type: "element", tagName: type, properties: properties as Properties, children: toHast(children) },
+  ];
+}
+
+function isList(child: Element | readonly Child[]): child is readonly Child[] {
+  return Array.isArray(child);
+}
+
+/** HTML nodes as an element tree, so that Markdown can stand inside a template. */
+export function fromHast(node: ElementContent): Child {
+  if (node.type === "text") return node.value;
+  if (node.type !== "element") return null;
+  return {
+    type: node.tagName,
+    key: null,
+    props: { ...node.properties, children: node.children.map(fromHast) },
+  };
+}

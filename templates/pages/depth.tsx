@@ -1,0 +1,166 @@
+import type { GuideStep, SolvedDepth, SolvedRig } from "../../src/solve/solved.ts";
+import { countSizes, groupShot, loadText } from "./shot-groups.ts";
+import type { Voice } from "./view.ts";
+
+export interface DepthProps {
+  readonly voice: Voice;
+  readonly solved: SolvedRig;
+  readonly depth: SolvedDepth;
+}
+
+/** Anchor of a depth on its rig's page. */
+export function depthId(depth: SolvedDepth): string {
+  return `depth-${Math.round(depth.depthMm / 10)}`;
+}
+
+/** A rig made up for one depth: picture, settings, where each shot goes, and what the float says. */
+export function DepthPart({ voice, solved, depth }: DepthProps) {
+  const { say, figures } = voice;
+  const id = depthId(depth);
+  return (
+    <section class="depth" id={id} aria-labelledby={`${id}-title`}>
+      <h3 id={`${id}-title`}>{say("rig.in-depth", { depth: figures.depth(depth.depthMm) })}</h3>
+      <div class="depth-columns">
+        <div class="picture">
+          <raw-html html={voice.drawRig(solved, depth, id)} />
+        </div>
+        <div>
+          <KeyFigures voice={voice} solved={solved} depth={depth} />
+          <ShotTable voice={voice} solved={solved} depth={depth} />
+        </div>
+      </div>
+      <GuideTable voice={voice} solved={solved} depth={depth} />
+      <TipTable voice={voice} solved={solved} depth={depth} />
+      <Findings voice={voice} solved={solved} depth={depth} />
+    </section>
+  );
+}
+
+function KeyFigures({ voice: { say, figures }, depth }: DepthProps) {
+  return (
+    <dl class="key-figures">
+      <div>
+        <dt>{say("rig.float-to-hook")}</dt>
+        <dd>{figures.depth(depth.floatToHookMm)}</dd>
+      </div>
+      <div>
+        <dt>{say("rig.tip-showing")}</dt>
+        <dd>
+          {figures.tip(depth.tipShowingMm)}
+          <small>{say("rig.give-or-take", { band: figures.tip(depth.tipUncertaintyMm) })}</small>
+        </dd>
+      </div>
+      <div>
+        <dt>{say("rig.shot-in-all")}</dt>
+        <dd>{figures.mass(depth.massG)}</dd>
+      </div>
+    </dl>
+  );
+}
+
+function ShotTable({ voice: { say, figures }, depth }: DepthProps) {
+  const groups = groupShot(depth.shot).reverse();
+  return (
+    <table>
+      <caption>{say("rig.shot-caption")}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{say("rig.shot")}</th>
+          <th scope="col">{say("rig.up-from-hook")}</th>
+          <th scope="col">{say("rig.what-for")}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {groups.map((group) => (
+          <tr>
+            <th scope="row">{loadText(group.sizes)}</th>
+            <td>{group.role === "lock" ? say("rig.at-float") : figures.gap(group.fromHookMm)}</td>
+            <td>{say(`role.${group.role}`)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function GuideTable({ voice, depth }: DepthProps) {
+  const { say, figures } = voice;
+  return (
+    <table>
+      <caption>{say("rig.guide-caption")}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{say("rig.hook-set")}</th>
+          <th scope="col">{say("rig.float-to-hook")}</th>
+          <th scope="col">{say("rig.float-does")}</th>
+          <th scope="col">{say("rig.tip")}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {depth.depthGuide.map((step) => (
+          <tr class={step.overdepthMm === depth.overdepthMm ? "chosen" : undefined}>
+            <th scope="row">
+              {hookSet(voice, step)}
+              {step.overdepthMm === depth.overdepthMm && <span class="mark">{say("rig.set-here")}</span>}
+            </th>
+            <td>{figures.depth(depth.depthMm + step.overdepthMm - depth.draughtMm)}</td>
+            <td>{whatFloatDoes(voice, step)}</td>
+            <td>{step.tipShowingMm === null ? say("rig.tip-under") : figures.tip(step.tipShowingMm)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function hookSet({ say, figures }: Voice, { overdepthMm }: GuideStep): string {
+  if (Math.abs(overdepthMm) < 5) return say("rig.hook-just-touching");
+  const gap = figures.gap(Math.abs(overdepthMm));
+  return overdepthMm < 0 ? say("rig.hook-off-bottom", { gap }) : say("rig.hook-over-depth", { gap });
+}
+
+function whatFloatDoes({ say }: Voice, step: GuideStep): string {
+  const state = say(`state.${step.state.replaceAll(" ", "-")}`);
+  if (step.shotOnBed.length === 0) return state;
+  const shot = loadText(countSizes(step.shotOnBed.map((size) => ({ size }))));
+  return `${state}. ${say("rig.on-the-bed", { shot })}`;
+}
+
+
+function TipTable({ voice: { say, figures }, depth }: DepthProps) {
+  return (
+    <table>
+      <caption>{say("rig.tip-caption")}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{say("rig.load")}</th>
+          <th scope="col">{say("rig.tip")}</th>
+          <th scope="col">{say("rig.do")}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {depth.tipStates.map(({ load, changeG, tipShowingMm }) => {
+          const key = load.replaceAll(" ", "-");
+          return (
+            <tr>
+              <th scope="row">{say(`load.${key}`)}</th>
+              <td>{figures.tip(tipShowingMm)}</td>
+              <td>{say(`load.${key}-do`, { change: figures.mass(Math.abs(changeG)) })}</td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}
+
+function Findings({ voice, depth }: DepthProps) {
+  if (depth.findings.length === 0) return null;
+  return (
+    <ul class="findings">
+      {depth.findings.map(({ code, values }) => (
+        <li>{voice.words(`reason.${code}`, values)}</li>
+      ))}
+    </ul>
+  );
+}

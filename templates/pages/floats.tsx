@@ -1,0 +1,81 @@
+import type { FloatEntry } from "../../src/content/library.ts";
+import { sitePaths, type View } from "./view.ts";
+
+/** Every float: what it is for, what it takes, and the rigs that use it. */
+export function FloatsPage({ view }: { view: View }) {
+  const { say, library } = view;
+  return (
+    <>
+      <header class="page-head">
+        <h1>{say("floats.title")}</h1>
+        <p class="lead">{say("floats.lead")}</p>
+      </header>
+      <nav class="on-page" aria-label={say("on-this-page")}>
+        <ul>
+          {library.floats.map(({ float }) => (
+            <li>
+              <a href={`#${float.id}`}>{float.title}</a>
+            </li>
+          ))}
+        </ul>
+      </nav>
+      {library.floats.map((entry) => (
+        <FloatPart view={view} entry={entry} />
+      ))}
+    </>
+  );
+}
+
+function FloatPart({ view, entry }: { view: View; entry: FloatEntry }) {
+  const { say, figures, library, href } = view;
+  const { float } = entry;
+  const rigs = library.rigs.filter(({ rig }) => rig.float.id === float.id);
+  const top = float.profile.at(-1)!;
+  const rows: [string, string][] = [
+    [say("floats.held"), say(`attachment.${float.attachment.replaceAll(" ", "-")}`)],
+    [
+      say("floats.takes"),
+      say(`floats.takes-${float.capacityBasis}`, {
+        marking: entry.marking,
+        mass: figures.mass(float.capacityG),
+        metal: say(`metal.${float.capacityMetal}`),
+      }),
+    ],
+    [say("floats.tip-then"), figures.tip(float.tipShowingMm)],
+    [say("floats.length"), figures.gap(top.atMm)],
+    [say("floats.tip-diameter"), figures.diameter(top.diameterMm)],
+    ...(float.selfLoadG > 0
+      ? [[say("floats.self-load"), figures.mass(float.selfLoadG)] as [string, string]]
+      : []),
+    [say("floats.basis"), say(`basis.${entry.basis.replaceAll(" ", "-")}`)],
+  ];
+  return (
+    <section class="float" aria-labelledby={float.id}>
+      <h2 id={float.id}>{float.title}</h2>
+      <p class="lead">{entry.summary}</p>
+      <table class="pairs">
+        <caption class="unseen">{float.title}</caption>
+        <tbody>
+          {rows.map(([name, value]) => (
+            <tr>
+              <th scope="row">{name}</th>
+              <td>{value}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {view.markdown(entry, { level: 3, idPrefix: `${float.id}-` })}
+      {rigs.length > 0 && (
+        <p>
+          {say("floats.used-by")}{" "}
+          {rigs.map(({ id, title }, index) => (
+            <>
+              {index > 0 && ", "}
+              <a href={href(sitePaths.rig(id))}>{title}</a>
+            </>
+          ))}
+        </p>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,67 @@
+import type { Lesson } from "../../src/content/library.ts";
+import { sitePaths, type View } from "./view.ts";
+
+/** The course in its order, part by part. */
+export function LessonListPage({ view }: { view: View }) {
+  const { say, href, library } = view;
+  const parts = [...new Set(library.lessons.map(({ part }) => part))];
+  return (
+    <>
+      <header class="page-head">
+        <h1>{say("lessons.title")}</h1>
+        <p class="lead">{say("lessons.lead")}</p>
+      </header>
+      {parts.map((part, index) => (
+        <section aria-labelledby={`part-${index + 1}`}>
+          <h2 id={`part-${index + 1}`}>{part}</h2>
+          <ol class="course" start={library.lessons.findIndex((lesson) => lesson.part === part) + 1}>
+            {library.lessons
+              .filter((lesson) => lesson.part === part)
+              .map((lesson) => (
+                <li>
+                  <a href={href(sitePaths.lesson(lesson.id))}>{lesson.title}</a>
+                  <p>{lesson.summary}</p>
+                </li>
+              ))}
+          </ol>
+        </section>
+      ))}
+    </>
+  );
+}
+
+/** One lesson, with the way back and on. */
+export function LessonPage({ view, lesson }: { view: View; lesson: Lesson }) {
+  const { say, href, library } = view;
+  const index = library.lessons.indexOf(lesson);
+  const before = library.lessons[index - 1];
+  const after = library.lessons[index + 1];
+  return (
+    <article class="prose">
+      <header class="page-head">
+        <p class="where">
+          {say("lessons.count", { number: index + 1, total: library.lessons.length, part: lesson.part })}
+        </p>
+        <h1>{lesson.title}</h1>
+        <p class="lead">{lesson.summary}</p>
+      </header>
+      {view.markdown(lesson)}
+      <nav class="onward" aria-label={say("lessons.onward")}>
+        {before && (
+          <a rel="prev" href={href(sitePaths.lesson(before.id))}>
+            <span>{say("lessons.previous")}</span> {before.title}
+          </a>
+        )}
+        {after ? (
+          <a rel="next" href={href(sitePaths.lesson(after.id))}>
+            <span>{say("lessons.next")}</span> {after.title}
+          </a>
+        ) : (
+          <a rel="next" href={href(sitePaths.rigs)}>
+            <span>{say("lessons.next")}</span> {say("rigs.title")}
+          </a>
+        )}
+      </nav>
+    </article>
+  );
+}

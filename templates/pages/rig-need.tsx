@@ -1,0 +1,129 @@
+import type { RigEntry } from "../../src/content/library.ts";
+import type { SolvedRig } from "../../src/solve/solved.ts";
+import { countSizes } from "./shot-groups.ts";
+import { sitePaths, type View } from "./view.ts";
+
+interface NeedProps {
+  readonly view: View;
+  readonly entry: RigEntry;
+  readonly solved: SolvedRig;
+}
+
+/** What to have in the box before the rig is made. */
+export function WhatYouNeed({ view, entry, solved }: NeedProps) {
+  const { say, figures, href } = view;
+  const { rig } = entry;
+  const rows: [string, unknown][] = [
+    [say("need.main-line"), lineText(view, rig.mainLine)],
+    [
+      say("need.hook-length"),
+      say("need.hook-length-text", {
+        length: figures.gap(rig.hookLengthMm),
+        line: lineText(view, rig.hookLine),
+      }),
+    ],
+    [
+      say("need.float"),
+      <a href={href(`${sitePaths.floats}#${rig.float.id}`)}>
+        {say("need.float-text", {
+          float: rig.float.title,
+          marking: marking(view, rig.float.id),
+        })}
+      </a>,
+    ],
+    [
+      say("need.shot"),
+      <ul class="plain">
+        {mostShot(solved).map(({ size, count, metal }) => (
+          <li>{say("need.shot-text", { count, size, metal: say(`metal.${metal}`) })}</li>
+        ))}
+      </ul>,
+    ],
+    [say("need.hook"), say("need.hook-text", { size: rig.hook.size })],
+    [say("need.bait"), <a href={href(`${sitePaths.baits}#${rig.bait.id}`)}>{rig.bait.title}</a>],
+    [say("need.feed"), rig.feed.what],
+    [say("need.tools"), say(rig.water === "flowing" ? "need.tools-flowing" : "need.tools-still")],
+  ];
+  return (
+    <section aria-labelledby="need">
+      <h2 id="need">{say("need.title")}</h2>
+      <table class="pairs">
+        <caption class="unseen">{say("need.title")}</caption>
+        <tbody>
+          {rows.map(([name, what]) => (
+            <tr>
+              <th scope="row">{name}</th>
+              <td>{what as string}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function lineText({ say, figures }: View, line: { strengthG: number; diameterMm: number }): string {
+  return say("need.line-text", {
+    strength: figures.strength(line.strengthG),
+    diameter: figures.diameter(line.diameterMm),
+  });
+}
+
+function marking({ library, figures }: View, floatId: string): string {
+  const entry = library.floats.find(({ float }) => float.id === floatId);
+  return entry?.marking ?? figures.mass(0);
+}
+
+/** The most of each size and metal that any depth asks for, heaviest first. */
+function mostShot(solved: SolvedRig): { size: string; metal: string; count: number }[] {
+  const most = new Map<string, { size: string; metal: string; count: number; massG: number }>();
+  for (const { shot } of solved.depths) {
+    for (const { size, count } of countSizes(shot)) {
+      const { metal, massG } = shot.find((one) => one.size === size)!;
+      const known = most.get(size);
+      if (!known || known.count < count) most.set(size, { size, metal, count, massG });
+    }
+  }
+  return [...most.values()].sort((a, b) => b.massG - a.massG);
+}
+
+/** The order in which the rig is put together. */
+export function MakeItUp({ view, solved }: NeedProps) {
+  const { say } = view;
+  return (
+    <section aria-labelledby="make">
+      <h2 id="make">{say("make.title")}</h2>
+      <ol class="steps">
+        {steps(view, solved).map((step) => (
+          <li>{step}</li>
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+function steps({ say, figures }: View, { rig, depths }: SolvedRig): string[] {
+  const first = depths[0]!;
+  const knot = (where: (typeof rig.knots)[number]["where"]) =>
+    rig.knots.find((one) => one.where === where)?.knot.title;
+  const hold = rig.float.heldByShot ? "shot" : "stops";
+  const loop = knot("main line loop");
+  const hookKnot = knot("hook");
+  const locks = first.shot.some(({ role }) => role === "lock");
+  return [
+    say(
+      rig.float.attachment === "bottom"
+        ? `make.float-bottom-${hold}`
+        : `make.float-${rig.float.attachment.replaceAll(" ", "-")}`,
+    ),
+    ...(loop ? [say("make.loop", { knot: loop })] : []),
+    ...(hookKnot
+      ? [say("make.hook", { knot: hookKnot, size: rig.hook.size, length: figures.gap(rig.hookLengthMm) })]
+      : []),
+    say("make.join"),
+    ...(locks ? [say("make.lock")] : []),
+    say("make.line-shot"),
+    say("make.plumb"),
+    say("make.check-tip", { tip: figures.tip(first.tipShowingMm) }),
+  ];
+}

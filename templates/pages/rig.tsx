@@ -1,0 +1,177 @@
+import type { RigEntry } from "../../src/content/library.ts";
+import type { SolvedRig } from "../../src/solve/solved.ts";
+import { DepthPart, depthId } from "./depth.tsx";
+import { MakeItUp, WhatYouNeed } from "./rig-need.tsx";
+import { countSizes, loadText } from "./shot-groups.ts";
+import { sitePaths, type View } from "./view.ts";
+
+export interface RigProps {
+  readonly view: View;
+  readonly entry: RigEntry;
+  readonly solved: SolvedRig;
+}
+
+/** One rig: what it is, what to get, how to put it together, and its figures at every depth it is for. */
+export function RigPage({ view, entry, solved }: RigProps) {
+  const { say, href } = view;
+  const cards = view.printables.filter(({ rigId }) => rigId === entry.id);
+  return (
+    <article class="rig">
+      <header class="page-head">
+        <h1>{entry.title}</h1>
+        <p class="lead">{entry.rig.purpose}</p>
+        <RigMarks view={view} entry={entry} />
+        {cards.map((card) => (
+          <p>
+            <a class="button" href={href(card.path)}>
+              {say(`printables.get-${card.kind}`)}
+            </a>
+          </p>
+        ))}
+      </header>
+      <When view={view} entry={entry} />
+      <WhatYouNeed view={view} entry={entry} solved={solved} />
+      <MakeItUp view={view} entry={entry} solved={solved} />
+      <Depths view={view} entry={entry} solved={solved} />
+      <FeedPart view={view} entry={entry} solved={solved} />
+      <section aria-labelledby="notes">
+        <h2 id="notes">{say("rig.notes")}</h2>
+        {view.markdown(entry, { level: 3, idPrefix: "notes-" })}
+      </section>
+      <LeadNote view={view} />
+    </article>
+  );
+}
+
+/** The marks a reader picks a rig by. */
+export function RigMarks({ view, entry }: { view: View; entry: RigEntry }) {
+  const { say, figures } = view;
+  const { rig } = entry;
+  const shallow = Math.min(...rig.depthsMm);
+  const deep = Math.max(...rig.depthsMm);
+  return (
+    <ul class="marks">
+      <li>{say(`level.${entry.level}`)}</li>
+      <li>{say(`water.${rig.water}`)}</li>
+      <li>{say("rig.depth-range", { from: figures.shortDepth(shallow), to: figures.shortDepth(deep) })}</li>
+      <li>{say(`pattern.${rig.pattern.kind.replaceAll(" ", "-")}`)}</li>
+      {entry.catches.length > 0 && <li>{say("rig.catches", { fish: entry.catches.join(", ") })}</li>}
+    </ul>
+  );
+}
+
+function When({ view: { say }, entry }: { view: View; entry: RigEntry }) {
+  const lists = [
+    ["when", entry.useWhen],
+    ["not-when", entry.notWhen],
+    ["change-first", entry.changeFirst],
+  ] as const;
+  return (
+    <div class="side-by-side">
+      {lists
+        .filter(([, items]) => items.length > 0)
+        .map(([key, items]) => (
+          <section aria-labelledby={key}>
+            <h2 id={key}>{say(`rig.${key}`)}</h2>
+            <ul>
+              {items.map((item) => (
+                <li>{item}</li>
+              ))}
+            </ul>
+          </section>
+        ))}
+    </div>
+  );
+}
+
+function Depths({ view, solved }: RigProps) {
+  const { say, figures } = view;
+  return (
+    <section aria-labelledby="depths" class="depths">
+      <h2 id="depths">{say("rig.depths")}</h2>
+      <nav class="depth-picker" aria-label={say("rig.pick-depth")}>
+        <p>{say("rig.pick-depth")}</p>
+        <ul>
+          {solved.depths.map((depth) => (
+            <li>
+              <a href={`#${depthId(depth)}`}>{figures.shortDepth(depth.depthMm)}</a>
+            </li>
+          ))}
+        </ul>
+      </nav>
+      {solved.depths.map((depth) => (
+        <DepthPart voice={view} solved={solved} depth={depth} />
+      ))}
+      <AtAGlance view={view} solved={solved} />
+    </section>
+  );
+}
+
+function AtAGlance({ view: { say, figures }, solved }: { view: View; solved: SolvedRig }) {
+  return (
+    <div class="scroll" role="region" aria-label={say("rig.all-depths")} tabindex="0">
+      <table>
+        <caption>{say("rig.all-depths")}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{say("rig.depth")}</th>
+            <th scope="col">{say("rig.float-to-hook")}</th>
+            <th scope="col">{say("rig.lock")}</th>
+            <th scope="col">{say("rig.down-the-line")}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {solved.depths.map((depth) => (
+            <tr>
+              <th scope="row">{figures.shortDepth(depth.depthMm)}</th>
+              <td>{figures.shortDepth(depth.floatToHookMm)}</td>
+              <td>{loadOf(depth.shot.filter(({ role }) => role === "lock")) || say("rig.no-lock")}</td>
+              <td>{loadOf(depth.shot.filter(({ role }) => role !== "lock"))}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+function loadOf(shot: SolvedRig["depths"][number]["shot"]): string {
+  return loadText(countSizes([...shot].reverse()));
+}
+
+function FeedPart({ view: { say, figures }, entry: { rig } }: RigProps) {
+  const { feed } = rig;
+  return (
+    <section aria-labelledby="feed">
+      <h2 id="feed">{say("rig.feed")}</h2>
+      <p>
+        {say("rig.feed-text", {
+          what: feed.what,
+          portion: figures.volume(feed.portionMl),
+          every: figures.time(feed.everyS),
+        })}
+      </p>
+      {feed.note && <p>{feed.note}</p>}
+    </section>
+  );
+}
+
+function LeadNote({ view: { say, figures, library, href } }: { view: View }) {
+  const { leadRule } = library.guide;
+  return (
+    <aside class="note" aria-labelledby="lead">
+      <h2 id="lead">{say("lead.title")}</h2>
+      <p>
+        {say(leadRule.allowedAboveG === undefined ? "lead.rule-below" : "lead.rule-between", {
+          place: leadRule.place,
+          upTo: figures.mass(leadRule.allowedUpToG),
+          above: figures.mass(leadRule.allowedAboveG ?? 0),
+          checked: leadRule.checked,
+        })}
+      </p>
+      <p>
+        <a href={href(sitePaths.safety)}>{say("lead.more")}</a>
+      </p>
+    </aside>
+  );
+}

@@ -1,0 +1,138 @@
+import type { Child } from "../../src/markup/jsx-runtime.ts";
+import { sections, sitePaths, type Section, type View } from "./view.ts";
+
+/** Only our own files, nothing inline: a page cannot be made to run or fetch anything else. */
+const contentSecurityPolicy = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self'",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "manifest-src 'self'",
+  "worker-src 'self'",
+  "form-action 'self'",
+  "base-uri 'none'",
+].join("; ");
+
+export interface ShellProps {
+  readonly view: View;
+  readonly title: string;
+  readonly description: string;
+  readonly section?: Section;
+  readonly scripts: readonly string[];
+  readonly children?: Child;
+}
+
+/** A whole document: head, menu, the page itself and the list of all pages at its foot. */
+export function Shell({ view, title, description, section, scripts, children }: ShellProps) {
+  const { library, say, href, path } = view;
+  const { guide } = library;
+  const isHome = path === sitePaths.home;
+  const address = guide.siteAddress && new URL(path.replace(/^site\//, ""), guide.siteAddress).href;
+  return (
+    <html lang={guide.language}>
+      <head>
+        <meta charset="utf-8" />
+        <meta http-equiv="Content-Security-Policy" content={contentSecurityPolicy} />
+        <meta name="viewport" content="width=device-width, initial-scale=1" />
+        <title>{isHome ? title : `${title} · ${say("short-title")}`}</title>
+        <meta name="description" content={description} />
+        <meta name="color-scheme" content="light dark" />
+        <meta name="theme-color" content="#0d3b40" />
+        <meta property="og:title" content={title} />
+        <meta property="og:description" content={description} />
+        <meta property="og:type" content={isHome ? "website" : "article"} />
+        {address && <meta property="og:url" content={address} />}
+        {address && <link rel="canonical" href={address} />}
+        <link rel="stylesheet" href={href(sitePaths.asset("site.css"))} />
+        <link rel="icon" type="image/svg+xml" href={href(sitePaths.asset("icon.svg"))} />
+        <link rel="manifest" href={href("site/manifest.webmanifest")} />
+        {guide.siteAddress && (
+          <link rel="alternate" type="application/atom+xml" title={guide.title} href={href("site/feed.xml")} />
+        )}
+        {["page.js", ...scripts].map((name) => (
+          <script defer src={href(sitePaths.asset(name))} />
+        ))}
+      </head>
+      <body>
+        <a class="skip" href="#main">
+          {say("skip")}
+        </a>
+        <header class="masthead">
+          <a class="brand" href={href(sitePaths.home)} aria-current={isHome ? "page" : undefined}>
+            <span class="brand-float" aria-hidden="true" />
+            {guide.title}
+          </a>
+          <Menu view={view} section={section} />
+        </header>
+        <main id="main" tabindex="-1">
+          {children}
+        </main>
+        <Foot view={view} />
+      </body>
+    </html>
+  );
+}
+
+const menuTargets: Record<Section, string> = {
+  lessons: sitePaths.lessons,
+  rigs: sitePaths.rigs,
+  floats: sitePaths.floats,
+  safety: sitePaths.safety,
+  search: sitePaths.search,
+};
+
+function Menu({ view, section }: { view: View; section?: Section }) {
+  return (
+    <nav class="menu" aria-label={view.say("menu.name")}>
+      <ul>
+        {sections.map((name) => (
+          <li>
+            <a href={view.href(menuTargets[name])} aria-current={currentMark(view.path, name, section)}>
+              {view.say(`menu.${name}`)}
+            </a>
+          </li>
+        ))}
+      </ul>
+    </nav>
+  );
+}
+
+function currentMark(path: string, name: Section, section?: Section): string | undefined {
+  if (path === menuTargets[name]) return "page";
+  return section === name ? "true" : undefined;
+}
+
+function Foot({ view }: { view: View }) {
+  const { say, href, library } = view;
+  const links: [string, string][] = [
+    [sitePaths.home, say("menu.home")],
+    [sitePaths.lessons, say("menu.lessons")],
+    [sitePaths.rigs, say("menu.rigs")],
+    [sitePaths.floats, say("menu.floats")],
+    [sitePaths.shot, say("menu.shot")],
+    [sitePaths.knots, say("menu.knots")],
+    [sitePaths.baits, say("menu.baits")],
+    ...library.pages.map((page): [string, string] => [sitePaths.page(page.id), page.title]),
+    [sitePaths.printables, say("menu.printables")],
+    [sitePaths.search, say("menu.search")],
+  ];
+  return (
+    <footer class="foot">
+      <nav aria-label={say("foot.name")}>
+        <ul>
+          {links.map(([target, words]) => (
+            <li>
+              <a href={href(target)} aria-current={view.path === target ? "page" : undefined}>
+                {words}
+              </a>
+            </li>
+          ))}
+        </ul>
+      </nav>
+      <p>{say("foot.not-a-coach")}</p>
+      <p>{say("foot.imprint", { publisher: library.guide.publisher, edition: library.guide.edition })}</p>
+    </footer>
+  );
+}

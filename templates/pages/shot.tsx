@@ -1,0 +1,117 @@
+import type { ScaleEntry } from "../../src/content/library.ts";
+import { sitePaths, type View } from "./view.ts";
+
+/** Scales that differ by less than this share say the same for fishing. */
+const agreeingShare = 0.05;
+
+/** Shot sizes: the guide's own scale, the scales side by side, and what the shot are made of. */
+export function ShotPage({ view }: { view: View }) {
+  const { say, library, href } = view;
+  return (
+    <>
+      <header class="page-head">
+        <h1>{say("shot.title")}</h1>
+        <p class="lead">{say("shot.lead")}</p>
+      </header>
+      <section aria-labelledby="side-by-side">
+        <h2 id="side-by-side">{say("shot.side-by-side")}</h2>
+        <p>{say("shot.side-by-side-lead")}</p>
+        <ScaleTable view={view} />
+      </section>
+      {library.scales.map((scale) => (
+        <section aria-labelledby={scale.id}>
+          <h2 id={scale.id}>{scale.title}</h2>
+          {scale.id === library.guide.scaleId && (
+            <p>
+              <strong>{say("shot.in-use")}</strong>
+            </p>
+          )}
+          <p>{scale.source}</p>
+          <p>{say("shot.basis", { basis: say(`basis.${scale.basis.replaceAll(" ", "-")}`) })}</p>
+        </section>
+      ))}
+      <section aria-labelledby="metals">
+        <h2 id="metals">{say("shot.metals")}</h2>
+        <p>{say("shot.metals-lead")}</p>
+        <TubTable view={view} />
+        <p>
+          <a href={href(sitePaths.safety)}>{say("lead.more")}</a>
+        </p>
+      </section>
+    </>
+  );
+}
+
+function ScaleTable({ view: { say, figures, library } }: { view: View }) {
+  const names = [...new Set(library.scales.flatMap(({ sizes }) => sizes.map(({ name }) => name)))];
+  const rows = names
+    .map((name) => ({ name, masses: library.scales.map((scale) => massIn(scale, name)) }))
+    .sort((a, b) => heaviest(b.masses) - heaviest(a.masses));
+  return (
+    <div class="scroll" role="region" aria-label={say("shot.side-by-side")} tabindex="0">
+      <table>
+        <caption>{say("shot.caption")}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{say("shot.size")}</th>
+            {library.scales.map(({ title }) => (
+              <th scope="col">{title}</th>
+            ))}
+            <th scope="col">{say("shot.agree")}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ name, masses }) => (
+            <tr>
+              <th scope="row">{name}</th>
+              {masses.map((mass) => (
+                <td>{mass === undefined ? say("shot.not-in-scale") : figures.mass(mass)}</td>
+              ))}
+              <td>{disagreement(masses) > agreeingShare ? say("shot.disagree") : ""}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+function massIn(scale: ScaleEntry, name: string): number | undefined {
+  return scale.sizes.find((size) => size.name === name)?.massG;
+}
+
+function heaviest(masses: readonly (number | undefined)[]): number {
+  return Math.max(...masses.map((mass) => mass ?? 0));
+}
+
+/** How far apart the scales that know a size are, as a share of the heaviest. */
+function disagreement(masses: readonly (number | undefined)[]): number {
+  const known = masses.filter((mass) => mass !== undefined);
+  return 1 - Math.min(...known) / Math.max(...known);
+}
+
+function TubTable({ view: { say, figures, library } }: { view: View }) {
+  return library.tubs.map(({ id, title, tub }) => (
+    <div class="scroll" role="region" aria-label={title} tabindex="0" id={`tub-${id}`}>
+      <table>
+        <caption>{title}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{say("shot.size")}</th>
+            <th scope="col">{say("shot.metal")}</th>
+            <th scope="col">{say("shot.mass")}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {tub.map(({ size, metal, massG }) => (
+            <tr>
+              <th scope="row">{size}</th>
+              <td>{say(`metal.${metal}`)}</td>
+              <td>{figures.mass(massG)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  ));
+}

@@ -1,0 +1,62 @@
+import type { Library, Prose } from "../../src/content/library.ts";
+import type { Child } from "../../src/markup/jsx-runtime.ts";
+import type { Figures } from "../../src/report/figures.ts";
+import type { Words, WordValue } from "../../src/report/words.ts";
+import type { SolvedDepth, SolvedRig } from "../../src/solve/solved.ts";
+
+/** What parts of pages need to speak; the browser has it too. */
+export interface Voice {
+  readonly figures: Figures;
+  /** A fixed word of the pages: the key is looked up below `page.`. */
+  readonly say: (key: string, values?: Readonly<Record<string, WordValue>>) => string;
+  /** Words from any section, such as reasons. */
+  readonly words: Words;
+  /** The picture of a rig at one depth, as SVG. */
+  readonly drawRig: (rig: SolvedRig, depth: SolvedDepth, idPrefix: string) => string;
+}
+
+/** What a page template is given besides its own subject. */
+export interface View extends Voice {
+  readonly library: Library;
+  readonly solved: ReadonlyMap<string, SolvedRig>;
+  readonly printables: readonly Printable[];
+  /** Path of this page below the output folder. */
+  readonly path: string;
+  /** Address of a file below the output folder, with an anchor or not, as seen from this page. */
+  readonly href: (target: string) => string;
+  /** Markdown as an element tree; `level` is the heading level its first headings get. */
+  readonly markdown: (prose: Prose, options?: { level?: number; idPrefix?: string }) => Child;
+}
+
+/** A file to print and what a reader must know before printing it. */
+export interface Printable {
+  /** Path below the output folder, such as `cards/stick.pdf`. */
+  readonly path: string;
+  readonly title: string;
+  readonly kind: "card" | "sheet" | "handout";
+  /** Rig that the file is about. */
+  readonly rigId?: string;
+  readonly sizeBytes: number;
+}
+
+/** Places in the main menu; a page outside them has none. */
+export const sections = ["lessons", "rigs", "floats", "safety", "search"] as const;
+export type Section = (typeof sections)[number];
+
+/** Where each page stands below the output folder. */
+export const sitePaths = {
+  home: "site/index.html",
+  lessons: "site/lessons/index.html",
+  lesson: (id: string) => `site/lessons/${id}.html`,
+  rigs: "site/rigs/index.html",
+  rig: (id: string) => `site/rigs/${id}.html`,
+  floats: "site/floats.html",
+  shot: "site/shot.html",
+  knots: "site/knots.html",
+  baits: "site/baits.html",
+  printables: "site/printables.html",
+  safety: "site/safety.html",
+  search: "site/search.html",
+  page: (id: string) => `site/${id}.html`,
+  asset: (name: string) => `site/assets/${name}`,
+} as const;
