@@ -14,8 +14,8 @@ export interface MarkdownOptions {
   readonly level: number;
   /** Put before the ids of headings, where a page holds more than one text. */
   readonly idPrefix: string;
-  /** Name of a table that scrolls sideways, for screen readers. */
-  readonly tableName: string;
+  /** Name of the nth table, for screen readers: it may scroll sideways. */
+  readonly tableName: (number: number) => string;
   readonly href: (target: string) => string;
 }
 
@@ -26,10 +26,11 @@ export function markdownToHast(body: MarkdownRoot, options: MarkdownOptions): El
     .use(rehypeSlug, { prefix: options.idPrefix })
     .runSync(structuredClone(body)) as Root;
   placeHeadings(tree, options.level);
+  let tables = 0;
   visit(tree, "element", (node, index, parent) => {
     if (node.tagName === "a") redirect(node, options);
     if (node.tagName === "table" && parent && index !== undefined) {
-      parent.children[index] = scrollBox(node, options.tableName);
+      parent.children[index] = scrollBox(node, options.tableName(++tables));
       return "skip";
     }
   });
@@ -56,6 +57,6 @@ function redirect(link: Element, { contentPath, href }: MarkdownOptions): void {
 }
 
 function scrollBox(table: Element, name: string): Element {
-  const properties = { className: ["scroll"], role: "region", ariaLabel: name, tabIndex: 0 };
-  return { type: "element", tagName: "div", properties, children: [table] };
+  const properties = { className: ["scroll"], ariaLabel: name, tabIndex: 0 };
+  return { type: "element", tagName: "section", properties, children: [table] };
 }

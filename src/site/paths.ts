@@ -9,13 +9,19 @@ export function relativeHref(from: string, target: string): string {
   return posix.relative(posix.dirname(from), path) + hash;
 }
 
+/** Where a file below `site/` is found once the site is served. */
+export function publicAddress(path: string, siteAddress: string): string {
+  const base = siteAddress.endsWith("/") ? siteAddress : `${siteAddress}/`;
+  return new URL(path.replace(/^site\//, ""), base).href;
+}
+
 /**
- * Page that shows a content file, or undefined where none does: authors link `../rigs/stick.md`, readers get
- * `../rigs/stick.html`.
+ * Page that shows a file of the content folder, or undefined where none does. Authors may write a link as the file
+ * (`../rigs/stick.md`) or as the page (`../rigs/stick.html`).
  */
 export function pageOfContent(contentPath: string): string | undefined {
-  const [, folder, id] = /^([\w-]+)\/([\w-]+)\.(?:md|yaml)$/.exec(contentPath) ?? [];
-  if (folder === undefined || id === undefined) return undefined;
+  const [, folder = "pages", id] = /^(?:([\w-]+)\/)?([\w-]+)\.(?:md|yaml|html)$/.exec(contentPath) ?? [];
+  if (id === undefined) return undefined;
   const pages: Record<string, string> = {
     rigs: sitePaths.rig(id),
     lessons: sitePaths.lesson(id),

@@ -98,10 +98,10 @@ function GuideTable({ voice, depth }: DepthProps) {
       </thead>
       <tbody>
         {depth.depthGuide.map((step) => (
-          <tr class={step.overdepthMm === depth.overdepthMm ? "chosen" : undefined}>
+          <tr class={isChosen(step, depth) ? "chosen" : undefined}>
             <th scope="row">
               {hookSet(voice, step)}
-              {step.overdepthMm === depth.overdepthMm && <span class="mark">{say("rig.set-here")}</span>}
+              {isChosen(step, depth) && <span class="mark">{say("rig.set-here")}</span>}
             </th>
             <td>{figures.depth(depth.depthMm + step.overdepthMm - depth.draughtMm)}</td>
             <td>{whatFloatDoes(voice, step)}</td>
@@ -111,6 +111,11 @@ function GuideTable({ voice, depth }: DepthProps) {
       </tbody>
     </table>
   );
+}
+
+/** Whether the rig itself is set so: less apart than anybody can set a float. */
+function isChosen(step: GuideStep, depth: SolvedDepth): boolean {
+  return Math.abs(step.overdepthMm - depth.overdepthMm) < 5;
 }
 
 function hookSet({ say, figures }: Voice, { overdepthMm }: GuideStep): string {
@@ -125,7 +130,6 @@ function whatFloatDoes({ say }: Voice, step: GuideStep): string {
   const shot = loadText(countSizes(step.shotOnBed.map((size) => ({ size }))));
   return `${state}. ${say("rig.on-the-bed", { shot })}`;
 }
-
 
 function TipTable({ voice: { say, figures }, depth }: DepthProps) {
   return (

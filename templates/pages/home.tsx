@@ -54,7 +54,13 @@ export function RigQuestions({ view, target }: { view: View; target: string }) {
   const patterns = unique(library.rigs.map(({ rig }) => rig.pattern.kind));
   const isList = view.path === target;
   return (
-    <form class="questions" method="get" action={href(target)} aria-label={say("filter.name")}>
+    <form
+      class="questions"
+      method="get"
+      action={href(target)}
+      aria-label={say("filter.name")}
+      hidden={isList}
+    >
       <Choice
         name="water"
         label={say("filter.water")}
@@ -120,7 +126,7 @@ function Choice({ name, label, any, options }: ChoiceProps) {
 export function RigSummary({ view, entry, level }: { view: View; entry: RigEntry; level: 2 | 3 }) {
   const { href } = view;
   const { rig } = entry;
-  const Heading = `h${level}`;
+  const link = <a href={href(sitePaths.rig(entry.id))}>{entry.title}</a>;
   return (
     <article
       class="rig-summary"
@@ -130,9 +136,7 @@ export function RigSummary({ view, entry, level }: { view: View; entry: RigEntry
       data-level={entry.level}
       data-catch={entry.catches.join("|")}
     >
-      <Heading>
-        <a href={href(sitePaths.rig(entry.id))}>{entry.title}</a>
-      </Heading>
+      {level === 2 ? <h2>{link}</h2> : <h3>{link}</h3>}
       <p>{rig.purpose}</p>
       <RigMarks view={view} entry={entry} />
     </article>

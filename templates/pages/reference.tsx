@@ -23,7 +23,7 @@ export function BaitsPage({ view }: { view: View }) {
         <h1>{say("baits.title")}</h1>
         <p class="lead">{say("baits.lead")}</p>
       </header>
-      <div class="scroll" role="region" aria-label={say("baits.title")} tabindex="0">
+      <section class="scroll" aria-label={say("baits.title")} tabindex="0">
         <table>
           <caption class="unseen">{say("baits.title")}</caption>
           <thead>
@@ -49,7 +49,7 @@ export function BaitsPage({ view }: { view: View }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
     </>
   );
 }
@@ -63,7 +63,7 @@ export function KnotsPage({ view }: { view: View }) {
         <h1>{say("knots.title")}</h1>
         <p class="lead">{say("knots.lead")}</p>
       </header>
-      <div class="scroll" role="region" aria-label={say("knots.title")} tabindex="0">
+      <section class="scroll" aria-label={say("knots.title")} tabindex="0">
         <table>
           <caption>{say("knots.caption")}</caption>
           <thead>
@@ -88,7 +88,7 @@ export function KnotsPage({ view }: { view: View }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
     </>
   );
 }
@@ -134,18 +134,26 @@ export function SearchPage({ view }: { view: View }) {
       <header class="page-head">
         <h1>{say("search.title")}</h1>
       </header>
-      <form
-        id="search"
-        role="search"
-        method="get"
-        action={href(sitePaths.search)}
-        data-none={say("search.none")}
-        data-some={say("search.some")}
-      >
-        <label for="query">{say("search.label")}</label>
-        <input id="query" name="q" type="search" autocomplete="off" autocapitalize="none" spellcheck="false" />
-        <button type="submit">{say("search.go")}</button>
-      </form>
+      <search>
+        <form
+          id="search"
+          method="get"
+          action={href(sitePaths.search)}
+          data-none={say("search.none")}
+          data-some={say("search.some", { count: "{count}" })}
+        >
+          <label for="query">{say("search.label")}</label>
+          <input
+            id="query"
+            name="q"
+            type="search"
+            autocomplete="off"
+            autocapitalize="none"
+            spellcheck="false"
+          />
+          <button type="submit">{say("search.go")}</button>
+        </form>
+      </search>
       <p id="search-count" role="status" />
       <ol id="search-results" class="results" />
       <noscript>

@@ -6,7 +6,9 @@ const easiestFirst = ["first", "beginner", "next"];
 /** Every rig, easiest first; the filters need the page's script and hide themselves without it. */
 export function RigListPage({ view }: { view: View }) {
   const { say, library } = view;
-  const rigs = [...library.rigs].sort((a, b) => easiestFirst.indexOf(a.level) - easiestFirst.indexOf(b.level));
+  const rigs = [...library.rigs].sort(
+    (a, b) => easiestFirst.indexOf(a.level) - easiestFirst.indexOf(b.level),
+  );
   return (
     <>
       <header class="page-head">
@@ -14,7 +16,12 @@ export function RigListPage({ view }: { view: View }) {
         <p class="lead">{say("rigs.lead")}</p>
       </header>
       <RigQuestions view={view} target={sitePaths.rigs} />
-      <p id="filter-result" role="status" data-some={say("filter.some")} data-none={say("filter.none")} />
+      <p
+        id="filter-result"
+        role="status"
+        data-some={say("filter.some", { count: "{count}" })}
+        data-none={say("filter.none")}
+      />
       <div id="rig-list">
         {rigs.map((entry) => (
           <RigSummary view={view} entry={entry} level={2} />

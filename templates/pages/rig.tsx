@@ -99,6 +99,7 @@ function Depths({ view, solved }: RigProps) {
           ))}
         </ul>
       </nav>
+      <p id="depth-shown" class="unseen" role="status" />
       {solved.depths.map((depth) => (
         <DepthPart voice={view} solved={solved} depth={depth} />
       ))}
@@ -109,7 +110,7 @@ function Depths({ view, solved }: RigProps) {
 
 function AtAGlance({ view: { say, figures }, solved }: { view: View; solved: SolvedRig }) {
   return (
-    <div class="scroll" role="region" aria-label={say("rig.all-depths")} tabindex="0">
+    <section class="scroll" aria-label={say("rig.all-depths")} tabindex="0">
       <table>
         <caption>{say("rig.all-depths")}</caption>
         <thead>
@@ -131,12 +132,12 @@ function AtAGlance({ view: { say, figures }, solved }: { view: View; solved: Sol
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }
 
 function loadOf(shot: SolvedRig["depths"][number]["shot"]): string {
-  return loadText(countSizes([...shot].reverse()));
+  return loadText(countSizes([...shot].sort((a, b) => b.massG - a.massG)));
 }
 
 function FeedPart({ view: { say, figures }, entry: { rig } }: RigProps) {

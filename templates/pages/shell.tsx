@@ -1,5 +1,5 @@
 import type { Child } from "../../src/markup/jsx-runtime.ts";
-import { sections, sitePaths, type Section, type View } from "./view.ts";
+import { type Section, sections, sitePaths, type View } from "./view.ts";
 
 /** Only our own files, nothing inline: a page cannot be made to run or fetch anything else. */
 const contentSecurityPolicy = [
@@ -28,8 +28,8 @@ export interface ShellProps {
 export function Shell({ view, title, description, section, scripts, children }: ShellProps) {
   const { library, say, href, path } = view;
   const { guide } = library;
+  const { address } = view;
   const isHome = path === sitePaths.home;
-  const address = guide.siteAddress && new URL(path.replace(/^site\//, ""), guide.siteAddress).href;
   return (
     <html lang={guide.language}>
       <head>
@@ -49,7 +49,12 @@ export function Shell({ view, title, description, section, scripts, children }: 
         <link rel="icon" type="image/svg+xml" href={href(sitePaths.asset("icon.svg"))} />
         <link rel="manifest" href={href("site/manifest.webmanifest")} />
         {guide.siteAddress && (
-          <link rel="alternate" type="application/atom+xml" title={guide.title} href={href("site/feed.xml")} />
+          <link
+            rel="alternate"
+            type="application/atom+xml"
+            title={guide.title}
+            href={href("site/feed.xml")}
+          />
         )}
         {["page.js", ...scripts].map((name) => (
           <script defer src={href(sitePaths.asset(name))} />

@@ -48,7 +48,7 @@ function ScaleTable({ view: { say, figures, library } }: { view: View }) {
     .map((name) => ({ name, masses: library.scales.map((scale) => massIn(scale, name)) }))
     .sort((a, b) => heaviest(b.masses) - heaviest(a.masses));
   return (
-    <div class="scroll" role="region" aria-label={say("shot.side-by-side")} tabindex="0">
+    <section class="scroll" aria-label={say("shot.caption")} tabindex="0">
       <table>
         <caption>{say("shot.caption")}</caption>
         <thead>
@@ -72,7 +72,7 @@ function ScaleTable({ view: { say, figures, library } }: { view: View }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }
 
@@ -92,7 +92,7 @@ function disagreement(masses: readonly (number | undefined)[]): number {
 
 function TubTable({ view: { say, figures, library } }: { view: View }) {
   return library.tubs.map(({ id, title, tub }) => (
-    <div class="scroll" role="region" aria-label={title} tabindex="0" id={`tub-${id}`}>
+    <section class="scroll" aria-label={title} tabindex="0" id={`tub-${id}`}>
       <table>
         <caption>{title}</caption>
         <thead>
@@ -112,6 +112,6 @@ function TubTable({ view: { say, figures, library } }: { view: View }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   ));
 }

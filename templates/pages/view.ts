@@ -22,6 +22,8 @@ export interface View extends Voice {
   readonly printables: readonly Printable[];
   /** Path of this page below the output folder. */
   readonly path: string;
+  /** Where this page is found once the site is served, where that is known. */
+  readonly address?: string;
   /** Address of a file below the output folder, with an anchor or not, as seen from this page. */
   readonly href: (target: string) => string;
   /** Markdown as an element tree; `level` is the heading level its first headings get. */

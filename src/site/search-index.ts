@@ -1,0 +1,35 @@
+import type { SiteInput } from "./input.ts";
+import type { Page } from "./page.ts";
+import { textOf } from "./render.ts";
+import { viewOf } from "./view.ts";
+
+/** One page as the search knows it. */
+export interface SearchEntry {
+  readonly id: number;
+  /** Address below the site's folder. */
+  readonly address: string;
+  readonly title: string;
+  readonly summary: string;
+  readonly kind: string;
+  readonly text: string;
+}
+
+/**
+ * The pages' words as a script that sets one global: opened from disk, a page may load a script but fetch nothing.
+ */
+export function searchIndexScript(pages: readonly Page[], input: SiteInput): string {
+  const entries: SearchEntry[] = pages.flatMap((page, id) => {
+    if (!page.kind) return [];
+    return [
+      {
+        id,
+        address: page.path.replace(/^site\//, ""),
+        title: page.title,
+        summary: page.description,
+        kind: input.kit.words(`page.search.kind-${page.kind}`),
+        text: textOf(page.body(viewOf(page.path, input))),
+      },
+    ];
+  });
+  return `var dotdownSearch = ${JSON.stringify(entries)};\n`;
+}

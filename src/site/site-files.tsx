@@ -1,0 +1,53 @@
+import { Shell } from "../../templates/pages/shell.tsx";
+import { sitePaths } from "../../templates/pages/view.ts";
+import { paletteCss } from "../drawing/palette.ts";
+import type { OutputFile } from "../markup/output.ts";
+import type { SiteInput } from "./input.ts";
+import { listings } from "./listings.tsx";
+import { manifest, OfflineList } from "./offline.ts";
+import type { Page } from "./page.ts";
+import { pagesOf } from "./pages.tsx";
+import { renderDocument } from "./render.ts";
+import { searchIndexScript } from "./search-index.ts";
+import { viewOf } from "./view.ts";
+
+/** Every file of the site, below `site/`. */
+export async function* siteFiles(input: SiteInput): AsyncIterable<OutputFile> {
+  const offline = new OfflineList();
+  for (const file of shownFiles(input)) {
+    offline.add(file);
+    yield file;
+  }
+  yield* listings(pagesOf(input), input);
+  yield offline.serviceWorker(input.assets.get(workerAsset) ?? "", input);
+}
+
+const workerAsset = "service-worker.js";
+
+/** What a reader's browser loads, all of it kept for use offline. */
+function* shownFiles(input: SiteInput): Iterable<OutputFile> {
+  const pages = pagesOf(input);
+  for (const page of pages) yield { path: page.path, content: pageHtml(page, input) };
+  for (const [name, content] of input.assets) {
+    if (name === workerAsset) continue;
+    const isStyle = name === "site.css";
+    yield { path: sitePaths.asset(name), content: isStyle ? `${content}\n${paletteCss()}\n` : content };
+  }
+  yield { path: sitePaths.asset("search-index.js"), content: searchIndexScript(pages, input) };
+  yield manifest(input);
+}
+
+function pageHtml(page: Page, input: SiteInput): string {
+  const view = viewOf(page.path, input);
+  return renderDocument(
+    <Shell
+      view={view}
+      title={page.title}
+      description={page.description}
+      section={page.section}
+      scripts={page.scripts ?? []}
+    >
+      {page.body(view)}
+    </Shell>,
+  );
+}

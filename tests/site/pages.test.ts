@@ -1,0 +1,92 @@
+import { HtmlValidate } from "html-validate";
+import { beforeAll, describe, expect, test } from "vitest";
+import { siteFiles } from "../../src/site/site-files.tsx";
+import { brokenLinks } from "../support/links.ts";
+import { sampleLibrary, sampleSite } from "./sample-site.ts";
+
+const files = new Map<string, string | Uint8Array>();
+
+beforeAll(async () => {
+  const input = await sampleSite();
+  for await (const { path, content } of siteFiles(input)) files.set(path, content);
+  for (const { path } of input.printables) files.set(path, "");
+});
+
+function page(path: string): string {
+  return String(files.get(path));
+}
+
+describe("the pages of the site", () => {
+  test("there is one for every rig, lesson and page of the library, and the lists", () => {
+    const pages = [...files.keys()].filter((path) => path.endsWith(".html")).sort();
+    expect(pages).toEqual([
+      "site/baits.html",
+      "site/floats.html",
+      "site/index.html",
+      "site/knots.html",
+      "site/lessons/first.html",
+      "site/lessons/index.html",
+      "site/lessons/second.html",
+      "site/printables.html",
+      "site/rigs/avon-bulk.html",
+      "site/rigs/index.html",
+      "site/rigs/stick-shirt-button.html",
+      "site/rigs/waggler-strung-out.html",
+      "site/safety.html",
+      "site/search.html",
+      "site/shot.html",
+    ]);
+  });
+
+  test("every page is valid HTML by the rules of html-validate", async () => {
+    const validator = new HtmlValidate({ extends: ["html-validate:standard", "html-validate:a11y"] });
+    for (const [path, content] of files) {
+      if (!path.endsWith(".html")) continue;
+      const report = await validator.validateString(String(content), path);
+      const complaints = report.results.flatMap(({ messages }) =>
+        messages.map(
+          ({ line, column, ruleId, message }) => `${path}:${line}:${column} ${ruleId}: ${message}`,
+        ),
+      );
+      expect(complaints).toEqual([]);
+    }
+  });
+
+  test("every link and anchor leads to something, and none leaves the guide", () => {
+    expect(brokenLinks(files, sampleLibrary.guide.siteAddress)).toEqual([]);
+  });
+
+  test("no page holds a script or a style of its own", () => {
+    for (const [path, content] of files) {
+      if (!path.endsWith(".html")) continue;
+      expect(String(content), path).not.toMatch(/<script(?![^>]* src=)|<style|\sstyle=|\son[a-z]+=/);
+    }
+  });
+
+  test("a rig's page gives the figures of every depth", () => {
+    const html = page("site/rigs/waggler-strung-out.html");
+    expect(html).toContain('id="depth-150"');
+    expect(html).toContain('id="depth-300"');
+    // Float to hook 2815 mm and the lock of two BB and two No 4, as the sample rig has them.
+    expect(html).toContain("2.81 m");
+    expect(html).toContain("2 BB + 2 No 4");
+  });
+
+  test("a rig's page links its card, and a rig without a card links none", () => {
+    expect(page("site/rigs/waggler-strung-out.html")).toContain('href="../../cards/waggler-strung-out.pdf"');
+    expect(page("site/rigs/avon-bulk.html")).not.toContain(".pdf");
+  });
+
+  test("links between content files lead to the pages that show them", () => {
+    const html = page("site/lessons/first.html");
+    expect(html).toContain('href="../safety.html"');
+    expect(html).toContain('href="../rigs/waggler-strung-out.html#notes-how-it-works"');
+    expect(html).toContain('href="second.html"');
+  });
+
+  test("the scales that differ on a size are named, those that agree are not", () => {
+    const rows = page("site/shot.html").split("<tr>");
+    expect(rows.find((row) => row.includes("No 8"))).toContain("they differ");
+    expect(rows.find((row) => row.includes("AAA"))).not.toContain("they differ");
+  });
+});

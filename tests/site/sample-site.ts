@@ -1,0 +1,136 @@
+import { readFileSync } from "node:fs";
+import type { Root } from "mdast";
+import remarkGfm from "remark-gfm";
+import remarkParse from "remark-parse";
+import { unified } from "unified";
+import { parse } from "yaml";
+import type { Library, Prose, RigEntry } from "../../src/content/library.ts";
+import type { SiteInput } from "../../src/site/input.ts";
+import type { SolvedRig } from "../../src/solve/solved.ts";
+import { siteAssets } from "../../tools/site-assets.mjs";
+import { drawingKit } from "../support/drawing-kit.ts";
+import { sampleAvon, sampleRigs, sampleStick, sampleWaggler } from "../support/sample-rig.ts";
+
+function markdown(text: string): Root {
+  return unified().use(remarkParse).use(remarkGfm).parse(text);
+}
+
+function prose(folder: string, id: string, title: string, text: string): Prose {
+  return { id, path: `${folder}/${id}.md`, title, summary: `About: ${title}.`, body: markdown(text) };
+}
+
+function rigEntry({ rig }: SolvedRig, level: RigEntry["level"], catches: string[]): RigEntry {
+  return {
+    ...prose("rigs", rig.id, rig.title, "## How it works\n\nSlowly.\n\n### In wind\n\nSink the line."),
+    rig,
+    level,
+    catches,
+    useWhen: ["The water is calm."],
+    notWhen: ["It blows."],
+    changeFirst: ["Go shallower."],
+  };
+}
+
+const lessonText = `## First
+
+Read the [safety page](../pages/safety.md) and the [waggler](../rigs/waggler-strung-out.md#notes-how-it-works).
+
+| Size | What it is |
+| --- | --- |
+| AAA | large |
+
+## Then
+
+See [the next](../lessons/second.html).`;
+
+/** A small library around the sample rigs. */
+export const sampleLibrary: Library = {
+  guide: {
+    title: "Float Fishing from the First Knot",
+    publisher: "Sallowmere Junior Anglers",
+    siteAddress: "https://sallowmere.example/guide/",
+    language: "en",
+    units: "metric",
+    scaleId: "round",
+    tubId: "full",
+    leadRule: {
+      place: "England and Wales",
+      allowedUpToG: 0.06,
+      allowedAboveG: 28.35,
+      source: "sample",
+      checked: "2026-11-20",
+    },
+    conditions: { tempC: 12, salinity: 0 },
+    paper: "A4",
+    rodLengthMm: 3600,
+    edition: "2026-11-20",
+  },
+  words: parse(readFileSync("content/words/en.yaml", "utf8")),
+  scales: [
+    {
+      id: "round",
+      title: "Round figures",
+      source: "Sample.",
+      basis: "common practice",
+      sizes: [
+        { name: "AAA", massG: 0.8 },
+        { name: "No 8", massG: 0.06 },
+      ],
+    },
+    {
+      id: "other",
+      title: "Another scale",
+      source: "Sample.",
+      basis: "from memory",
+      sizes: [
+        { name: "AAA", massG: 0.81 },
+        { name: "No 8", massG: 0.07 },
+        { name: "LG", massG: 3 },
+      ],
+    },
+  ],
+  tubs: [{ id: "full", title: "Full tub", tub: sampleWaggler.rig.tub }],
+  floats: sampleRigs.map(({ rig: { float } }) => ({
+    ...prose("floats", float.id, float.title, "It stands up."),
+    float,
+    marking: "2 AAA",
+    basis: "from memory",
+  })),
+  baits: [sampleWaggler.rig.bait, { ...sampleWaggler.rig.bait, id: "corn", title: "Corn", fallMs: 0.1 }],
+  hooks: [],
+  knots: [sampleWaggler.rig.knots[0]!.knot],
+  rigs: [
+    rigEntry(sampleWaggler, "first", ["roach", "rudd"]),
+    rigEntry(sampleStick, "next", ["dace"]),
+    rigEntry(sampleAvon, "next", ["chub"]),
+  ],
+  lessons: [
+    { ...prose("lessons", "first", "Tie a loop", lessonText), order: 10, part: "Knots" },
+    {
+      ...prose("lessons", "second", "Shot the float", "## Only\n\nBack to [the first](first.md)."),
+      order: 20,
+      part: "Shot",
+    },
+  ],
+  pages: [prose("pages", "safety", "Stay safe", "## Rules\n\n- Ask first.\n\n## Water\n\nKeep back.")],
+};
+
+/** All that the site is made from, with the real style sheet, fonts and scripts. */
+export async function sampleSite(): Promise<SiteInput> {
+  return {
+    library: sampleLibrary,
+    solved: new Map(sampleRigs.map((solved) => [solved.rig.id, solved])),
+    kit: drawingKit,
+    assets: await siteAssets(),
+    printables: [
+      {
+        path: "cards/waggler-strung-out.pdf",
+        title: "Waggler strung out",
+        kind: "card",
+        rigId: "waggler-strung-out",
+        sizeBytes: 20000,
+      },
+      { path: "cards/all.pdf", title: "All cards", kind: "sheet", sizeBytes: 90000 },
+    ],
+  };
+}

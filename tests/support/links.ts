@@ -1,0 +1,28 @@
+import { posix } from "node:path";
+
+/**
+ * Links of the pages among these files (path → content) that lead to no file, no anchor, or another host than the
+ * guide's own, whose folder is `site/`.
+ */
+export function brokenLinks(files: ReadonlyMap<string, string | Uint8Array>, siteAddress?: string): string[] {
+  const idsOf = new Map<string, Set<string>>();
+  for (const [path, content] of files) {
+    if (path.endsWith(".html")) {
+      idsOf.set(path, new Set([...String(content).matchAll(/\sid="?([^"\s>]+)/g)].map((match) => match[1]!)));
+    }
+  }
+  const broken: string[] = [];
+  for (const path of idsOf.keys()) {
+    for (const [, address] of String(files.get(path)).matchAll(/\s(?:href|src|action)="([^"]*)"/g)) {
+      const [target = "", anchor] = address!.replaceAll("&amp;", "&").split("#");
+      if (siteAddress !== undefined && target.startsWith(siteAddress)) {
+        if (!files.has(target.replace(siteAddress, "site/"))) broken.push(`${path}: ${address}`);
+        continue;
+      }
+      const file = target === "" ? path : posix.join(posix.dirname(path), target);
+      const known = files.has(file) && (anchor === undefined || idsOf.get(file)?.has(anchor) === true);
+      if (!known) broken.push(`${path}: ${address}`);
+    }
+  }
+  return broken;
+}
