@@ -86,12 +86,11 @@ function ShotTable({ voice: { say, figures }, depth }: DepthProps) {
 function GuideTable({ voice, depth }: DepthProps) {
   const { say, figures } = voice;
   return (
-    <table>
+    <table class="guide">
       <caption>{say("rig.guide-caption")}</caption>
       <thead>
         <tr>
           <th scope="col">{say("rig.hook-set")}</th>
-          <th scope="col">{say("rig.float-to-hook")}</th>
           <th scope="col">{say("rig.float-does")}</th>
           <th scope="col">{say("rig.tip")}</th>
         </tr>
@@ -101,9 +100,13 @@ function GuideTable({ voice, depth }: DepthProps) {
           <tr class={isChosen(step, depth) ? "chosen" : undefined}>
             <th scope="row">
               {hookSet(voice, step)}
+              <span class="beside">
+                {say("rig.line-to-hook", {
+                  length: figures.depth(depth.depthMm + step.overdepthMm - depth.draughtMm),
+                })}
+              </span>
               {isChosen(step, depth) && <span class="mark">{say("rig.set-here")}</span>}
             </th>
-            <td>{figures.depth(depth.depthMm + step.overdepthMm - depth.draughtMm)}</td>
             <td>{whatFloatDoes(voice, step)}</td>
             <td>{step.tipShowingMm === null ? say("rig.tip-under") : figures.tip(step.tipShowingMm)}</td>
           </tr>

@@ -29,10 +29,13 @@ export function RigPage({ view, entry, solved }: RigProps) {
           </p>
         ))}
       </header>
-      <When view={view} entry={entry} />
-      <WhatYouNeed view={view} entry={entry} solved={solved} />
-      <MakeItUp view={view} entry={entry} solved={solved} />
+      <OnThisPage view={view} />
       <Depths view={view} entry={entry} solved={solved} />
+      <div class="side-by-side">
+        <WhatYouNeed view={view} entry={entry} solved={solved} />
+        <MakeItUp view={view} entry={entry} solved={solved} />
+      </div>
+      <When view={view} entry={entry} />
       <FeedPart view={view} entry={entry} solved={solved} />
       <section aria-labelledby="notes">
         <h2 id="notes">{say("rig.notes")}</h2>
@@ -40,6 +43,27 @@ export function RigPage({ view, entry, solved }: RigProps) {
       </section>
       <LeadNote view={view} />
     </article>
+  );
+}
+
+function OnThisPage({ view: { say } }: { view: View }) {
+  const parts = [
+    ["depths", say("rig.depths")],
+    ["need", say("need.title")],
+    ["make", say("make.title")],
+    ["feed", say("rig.feed")],
+    ["notes", say("rig.notes")],
+  ] as const;
+  return (
+    <nav class="on-page" aria-label={say("on-this-page")}>
+      <ul>
+        {parts.map(([id, name]) => (
+          <li>
+            <a href={`#${id}`}>{name}</a>
+          </li>
+        ))}
+      </ul>
+    </nav>
   );
 }
 
