@@ -1,6 +1,7 @@
 // Bundles the command into dist/dotdown.js; packages from npm stay outside it.
-import { rmSync } from "node:fs";
+import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { build } from "esbuild";
+import { siteAssets } from "./site-assets.mjs";
 
 rmSync("dist", { recursive: true, force: true });
 
@@ -18,3 +19,6 @@ await build({
   sourcemap: true,
   logLevel: "warning",
 });
+
+mkdirSync("dist/site-assets");
+for (const [name, content] of await siteAssets()) writeFileSync(`dist/site-assets/${name}`, content);

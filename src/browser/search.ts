@@ -1,5 +1,5 @@
 import MiniSearch from "minisearch";
-import type { SearchEntry } from "../site/search-index.ts";
+import type { SearchEntry } from "../../templates/pages/view.ts";
 
 /** Set by `search-index.js`, which stands before this script. */
 declare const dotdownSearch: readonly SearchEntry[];

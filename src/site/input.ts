@@ -1,9 +1,8 @@
 import type { Root } from "mdast";
 import type { Printable } from "../../templates/pages/view.ts";
 import type { Library, Prose } from "../content/library.ts";
-import type { MeasureText } from "../drawing/model.ts";
-import type { Figures } from "../report/figures.ts";
-import type { Words } from "../report/words.ts";
+import type { Finding } from "../core/finding.ts";
+import type { DrawingKit } from "../drawing/kit.ts";
 import type { SolvedRig } from "../solve/solved.ts";
 
 /** A change worth telling readers of the feed. */
@@ -21,11 +20,13 @@ export interface SiteInput {
   readonly library: Library;
   /** By rig id. */
   readonly solved: ReadonlyMap<string, SolvedRig>;
-  readonly kit: { readonly words: Words; readonly figures: Figures; readonly measure: MeasureText };
+  readonly kit: DrawingKit;
   /** Style sheet, fonts and page scripts by file name, made when the tool is compiled. */
   readonly assets: ReadonlyMap<string, string | Uint8Array>;
   readonly printables: readonly Printable[];
   readonly changes?: readonly SiteChange[];
-  /** Puts live figures into a lesson or page. */
-  readonly expandDirectives?: (prose: Prose) => Root;
+  /** A text with its live figures put in. */
+  readonly liveBody: (prose: Prose) => Root;
+  /** What the core found, as a sentence. */
+  readonly reason: (finding: Finding) => string;
 }

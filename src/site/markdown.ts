@@ -5,11 +5,13 @@ import rehypeSlug from "rehype-slug";
 import remarkRehype from "remark-rehype";
 import { unified } from "unified";
 import { visit } from "unist-util-visit";
+import type { PictureNode, PictureReference } from "../solve/live/pictures.ts";
+import { linkTerms, type TermLink } from "./glossary-links.ts";
 import { pageOfContent } from "./paths.ts";
 
 export interface MarkdownOptions {
-  /** Path of the Markdown file below the content folder, which its links start from. */
-  readonly contentPath: string;
+  /** Path of the Markdown file; its last folder says what it is, and its links start from there. */
+  readonly path: string;
   /** Heading level that the file's highest headings get. */
   readonly level: number;
   /** Put before the ids of headings, where a page holds more than one text. */
@@ -17,15 +19,31 @@ export interface MarkdownOptions {
   /** Name of the nth table, for screen readers: it may scroll sideways. */
   readonly tableName: (number: number) => string;
   readonly href: (target: string) => string;
+  /** A picture as SVG. */
+  readonly picture: (reference: PictureReference, idPrefix: string) => string | undefined;
+  /** Words of the glossary; the first of each in the text becomes a link. */
+  readonly terms: readonly TermLink[];
 }
 
 /** Markdown as HTML nodes: links lead to pages, headings have ids and fit their place, wide tables scroll alone. */
 export function markdownToHast(body: MarkdownRoot, options: MarkdownOptions): ElementContent[] {
+  let pictures = 0;
+  const picture = (_: unknown, node: PictureNode): Element | undefined => {
+    const svg = options.picture(node.reference, `${options.idPrefix}picture-${++pictures}`);
+    if (svg === undefined) return undefined;
+    return {
+      type: "element",
+      tagName: "figure",
+      properties: { className: ["picture"] },
+      children: [{ type: "raw", value: svg }],
+    };
+  };
   const tree = unified()
-    .use(remarkRehype)
+    .use(remarkRehype, { handlers: { picture } })
     .use(rehypeSlug, { prefix: options.idPrefix })
     .runSync(structuredClone(body)) as Root;
   placeHeadings(tree, options.level);
+  linkTerms(tree, options.terms);
   let tables = 0;
   visit(tree, "element", (node, index, parent) => {
     if (node.tagName === "a") redirect(node, options);
@@ -48,11 +66,12 @@ function placeHeadings(tree: Root, level: number): void {
   }
 }
 
-function redirect(link: Element, { contentPath, href }: MarkdownOptions): void {
+function redirect(link: Element, { path, href }: MarkdownOptions): void {
   const address = String(link.properties.href ?? "");
-  const [path = "", anchor] = address.split("#");
-  if (path === "" || /^[a-z]+:/i.test(path)) return;
-  const page = pageOfContent(posix.join(posix.dirname(contentPath), path));
+  const [target = "", anchor] = address.split("#");
+  if (target === "" || /^[a-z]+:/i.test(target)) return;
+  const folder = posix.basename(posix.dirname(path));
+  const page = pageOfContent(posix.join(folder, target));
   if (page) link.properties.href = href(anchor === undefined ? page : `${page.split("#")[0]}#${anchor}`);
 }
 

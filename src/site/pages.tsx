@@ -3,10 +3,13 @@ import { HomePage } from "../../templates/pages/home.tsx";
 import { LessonListPage, LessonPage } from "../../templates/pages/lessons.tsx";
 import {
   BaitsPage,
+  FishPage,
+  GlossaryPage,
   KnotsPage,
   PrintablesPage,
   ProsePage,
   SearchPage,
+  TroublesPage,
 } from "../../templates/pages/reference.tsx";
 import { RigPage } from "../../templates/pages/rig.tsx";
 import { RigListPage } from "../../templates/pages/rig-list.tsx";
@@ -67,6 +70,13 @@ export function pagesOf({ library, solved, kit }: SiteInput): Page[] {
     list("shot", sitePaths.shot, (view) => <ShotPage view={view} />),
     list("knots", sitePaths.knots, (view) => <KnotsPage view={view} />),
     list("baits", sitePaths.baits, (view) => <BaitsPage view={view} />),
+    ...(library.species.length > 0 ? [list("fish", sitePaths.fish, (view) => <FishPage view={view} />)] : []),
+    ...(library.troubles.length > 0
+      ? [list("troubles", sitePaths.troubles, (view) => <TroublesPage view={view} />)]
+      : []),
+    ...(library.glossary.length > 0
+      ? [list("glossary", sitePaths.glossary, (view) => <GlossaryPage view={view} />)]
+      : []),
     ...library.pages.map(
       (prose): Page => ({
         path: sitePaths.page(prose.id),

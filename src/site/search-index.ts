@@ -1,18 +1,8 @@
+import type { SearchEntry } from "../../templates/pages/view.ts";
 import type { SiteInput } from "./input.ts";
 import type { Page } from "./page.ts";
 import { textOf } from "./render.ts";
 import { viewOf } from "./view.ts";
-
-/** One page as the search knows it. */
-export interface SearchEntry {
-  readonly id: number;
-  /** Address below the site's folder. */
-  readonly address: string;
-  readonly title: string;
-  readonly summary: string;
-  readonly kind: string;
-  readonly text: string;
-}
 
 /**
  * The pages' words as a script that sets one global: opened from disk, a page may load a script but fetch nothing.

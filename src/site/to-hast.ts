@@ -1,9 +1,24 @@
 import type { ElementContent, Properties } from "hast";
 import type { Child, Element } from "../markup/jsx-runtime.ts";
 
+/** Markup that is already text, such as a painted drawing. */
+export interface RawHtml {
+  readonly type: "raw";
+  readonly value: string;
+}
+
+declare module "hast" {
+  interface ElementContentMap {
+    raw: RawHtml;
+  }
+  interface RootContentMap {
+    raw: RawHtml;
+  }
+}
+
 /**
  * An element tree as HTML nodes, function components called on the way. Attributes keep the names they have in HTML.
- * `<raw-html html={…}/>` stands for markup that is already text, such as a painted drawing.
+ * `<raw-html html={…}/>` stands for markup that is already text.
  */
 export function toHast(child: Child): ElementContent[] {
   if (child === null || child === undefined || typeof child === "boolean") return [];
@@ -14,7 +29,7 @@ export function toHast(child: Child): ElementContent[] {
 
 function elementToHast({ type, props }: Element): ElementContent[] {
   if (typeof type === "function") return toHast((type as (props: unknown) => Child)(props));
-  if (type === "raw-html") return [{ type: "raw", value: String(props.html) } as unknown as ElementContent];
+  if (type === "raw-html") return [{ type: "raw", value: String(props.html) }];
   const { children, ...properties } = props;
   return [
     { type: "element", tagName: type, properties: properties as Properties, children: toHast(children) },
@@ -27,11 +42,18 @@ function isList(child: Element | readonly Child[]): child is readonly Child[] {
 
 /** HTML nodes as an element tree, so that Markdown can stand inside a template. */
 export function fromHast(node: ElementContent): Child {
-  if (node.type === "text") return node.value;
-  if (node.type !== "element") return null;
-  return {
-    type: node.tagName,
-    key: null,
-    props: { ...node.properties, children: node.children.map(fromHast) },
-  };
+  switch (node.type) {
+    case "text":
+      return node.value;
+    case "raw":
+      return { type: "raw-html", key: null, props: { html: node.value } };
+    case "element":
+      return {
+        type: node.tagName,
+        key: null,
+        props: { ...node.properties, children: node.children.map(fromHast) },
+      };
+    default:
+      return null;
+  }
 }

@@ -1,14 +1,19 @@
-import type { View } from "../../templates/pages/view.ts";
+import { sitePaths, termId, type View } from "../../templates/pages/view.ts";
 import type { SiteInput } from "./input.ts";
 import { markdownToHast } from "./markdown.ts";
 import { publicAddress, relativeHref } from "./paths.ts";
+import { prosePicture, rigPicture } from "./pictures.ts";
 import { fromHast } from "./to-hast.ts";
 
 /** What templates are given, for the page at this path. */
 export function viewOf(path: string, input: SiteInput): View {
-  const { library, solved, kit, printables, expandDirectives } = input;
+  const { library, solved, kit, printables, liveBody, reason } = input;
   const say: View["say"] = (key, values) => kit.words(`page.${key}`, values);
   const href = (target: string) => relativeHref(path, target);
+  const terms = library.glossary.map(({ term, also }) => ({
+    forms: [term, ...also],
+    address: href(`${sitePaths.glossary}#${termId(term)}`),
+  }));
   return {
     library,
     solved,
@@ -17,16 +22,18 @@ export function viewOf(path: string, input: SiteInput): View {
     address: library.guide.siteAddress && publicAddress(path, library.guide.siteAddress),
     href,
     say,
-    words: kit.words,
+    reason,
     figures: kit.figures,
-    drawRig: () => "",
-    markdown: (prose, { level = 2, idPrefix = "" } = {}) =>
-      markdownToHast(expandDirectives?.(prose) ?? prose.body, {
-        contentPath: prose.path,
+    drawRig: (rig, depth, idPrefix) => rigPicture(rig, depth, kit, idPrefix),
+    markdown: (text, { level = 2, idPrefix = "" } = {}) =>
+      markdownToHast("title" in text ? liveBody(text) : text.body, {
+        path: text.path,
         level,
         idPrefix,
         tableName: (number) => say("table", { number }),
         href,
+        picture: (reference, prefix) => prosePicture(reference, input, prefix),
+        terms: path === sitePaths.glossary ? [] : terms,
       }).map(fromHast),
   };
 }

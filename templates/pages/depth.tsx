@@ -1,5 +1,5 @@
 import type { GuideStep, SolvedDepth, SolvedRig } from "../../src/solve/solved.ts";
-import { countSizes, groupShot, loadText } from "./shot-groups.ts";
+import { shotRows } from "./shot-groups.ts";
 import type { Voice } from "./view.ts";
 
 export interface DepthProps {
@@ -59,7 +59,7 @@ function KeyFigures({ voice: { say, figures }, depth }: DepthProps) {
 }
 
 function ShotTable({ voice: { say, figures }, depth }: DepthProps) {
-  const groups = groupShot(depth.shot).reverse();
+  const rows = shotRows(depth.shot);
   return (
     <table>
       <caption>{say("rig.shot-caption")}</caption>
@@ -71,11 +71,11 @@ function ShotTable({ voice: { say, figures }, depth }: DepthProps) {
         </tr>
       </thead>
       <tbody>
-        {groups.map((group) => (
+        {rows.map(({ role, load, fromHookMm }) => (
           <tr>
-            <th scope="row">{loadText(group.sizes)}</th>
-            <td>{group.role === "lock" ? say("rig.at-float") : figures.gap(group.fromHookMm)}</td>
-            <td>{say(`role.${group.role}`)}</td>
+            <th scope="row">{load}</th>
+            <td>{role === "lock" ? say("rig.at-float") : figures.gap(fromHookMm)}</td>
+            <td>{say(`role.${role}`)}</td>
           </tr>
         ))}
       </tbody>
@@ -130,8 +130,15 @@ function hookSet({ say, figures }: Voice, { overdepthMm }: GuideStep): string {
 function whatFloatDoes({ say }: Voice, step: GuideStep): string {
   const state = say(`state.${step.state.replaceAll(" ", "-")}`);
   if (step.shotOnBed.length === 0) return state;
-  const shot = loadText(countSizes(step.shotOnBed.map((size) => ({ size }))));
+  const shot = counted(step.shotOnBed);
   return `${state}. ${say("rig.on-the-bed", { shot })}`;
+}
+
+/** `2 No 8 + 1 No 10` from the names one by one. */
+function counted(sizes: readonly string[]): string {
+  return [...new Set(sizes)]
+    .map((size) => `${sizes.filter((one) => one === size).length} ${size}`.replaceAll(" ", "\u00a0"))
+    .join(" + ");
 }
 
 function TipTable({ voice: { say, figures }, depth }: DepthProps) {
@@ -165,8 +172,8 @@ function Findings({ voice, depth }: DepthProps) {
   if (depth.findings.length === 0) return null;
   return (
     <ul class="findings">
-      {depth.findings.map(({ code, values }) => (
-        <li>{voice.words(`reason.${code}`, values)}</li>
+      {depth.findings.map((finding) => (
+        <li>{voice.reason(finding)}</li>
       ))}
     </ul>
   );

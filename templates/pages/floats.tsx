@@ -47,7 +47,7 @@ function FloatPart({ view, entry }: { view: View; entry: FloatEntry }) {
     ...(float.selfLoadG > 0
       ? [[say("floats.self-load"), figures.mass(float.selfLoadG)] as [string, string]]
       : []),
-    [say("floats.basis"), say(`basis.${entry.basis.replaceAll(" ", "-")}`)],
+    [say("basis.title"), say(`basis.${entry.basis.replaceAll(" ", "-")}`)],
   ];
   return (
     <section class="float" aria-labelledby={float.id}>

@@ -1,5 +1,5 @@
 import type { Prose } from "../../src/content/library.ts";
-import { sitePaths, type View } from "./view.ts";
+import { sitePaths, termId, type View } from "./view.ts";
 
 /** A page that is all Markdown, such as safety. */
 export function ProsePage({ view, prose }: { view: View; prose: Prose }) {
@@ -23,33 +23,134 @@ export function BaitsPage({ view }: { view: View }) {
         <h1>{say("baits.title")}</h1>
         <p class="lead">{say("baits.lead")}</p>
       </header>
-      <section class="scroll" aria-label={say("baits.title")} tabindex="0">
-        <table>
-          <caption class="unseen">{say("baits.title")}</caption>
-          <thead>
-            <tr>
-              <th scope="col">{say("baits.bait")}</th>
-              <th scope="col">{say("baits.mass")}</th>
-              <th scope="col">{say("baits.fall")}</th>
-              <th scope="col">{say("baits.basis")}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {library.baits.map((bait) => (
-              <tr id={bait.id}>
-                <th scope="row">{bait.title}</th>
+      {library.baits.map(({ bait, notes }) => (
+        <section aria-labelledby={bait.id}>
+          <h2 id={bait.id}>{bait.title}</h2>
+          <table class="pairs">
+            <caption class="unseen">{bait.title}</caption>
+            <tbody>
+              <tr>
+                <th scope="row">{say("baits.mass")}</th>
                 <td>{figures.mass(bait.massG)}</td>
+              </tr>
+              <tr>
+                <th scope="row">{say("baits.fall")}</th>
                 <td>
                   {bait.fallMs === undefined
                     ? say("baits.not-timed")
                     : say("baits.fall-text", { time: figures.time(1 / bait.fallMs) })}
                 </td>
+              </tr>
+              <tr>
+                <th scope="row">{say("basis.title")}</th>
                 <td>{say(`basis.${bait.basis.replaceAll(" ", "-")}`)}</td>
               </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
+            </tbody>
+          </table>
+          {view.markdown(
+            { path: `baits/${bait.id}.yaml`, body: notes },
+            { level: 3, idPrefix: `${bait.id}-` },
+          )}
+        </section>
+      ))}
+    </>
+  );
+}
+
+/** Kinds of fish and what each asks of a rig. */
+export function FishPage({ view }: { view: View }) {
+  const { say, library, href } = view;
+  return (
+    <>
+      <header class="page-head">
+        <h1>{say("fish.title")}</h1>
+        <p class="lead">{say("fish.lead")}</p>
+      </header>
+      {library.species.map(({ id, title, asks, notes }) => {
+        const rigs = library.rigs.filter(({ catches }) =>
+          catches.some((fish) => fish.toLowerCase() === title.toLowerCase()),
+        );
+        return (
+          <section aria-labelledby={id}>
+            <h2 id={id}>{title}</h2>
+            <p>{asks}</p>
+            {view.markdown({ path: `species/${id}.yaml`, body: notes }, { level: 3, idPrefix: `${id}-` })}
+            {rigs.length > 0 && (
+              <>
+                <p>{say("fish.rigs")}</p>
+                <ul class="files">
+                  {rigs.map((rig) => (
+                    <li>
+                      <a href={href(sitePaths.rig(rig.id))}>{rig.title}</a>
+                    </li>
+                  ))}
+                </ul>
+              </>
+            )}
+          </section>
+        );
+      })}
+    </>
+  );
+}
+
+/** The words of the trade. */
+export function GlossaryPage({ view: { say, library } }: { view: View }) {
+  return (
+    <>
+      <header class="page-head">
+        <h1>{say("glossary.title")}</h1>
+        <p class="lead">{say("glossary.lead")}</p>
+      </header>
+      <dl class="glossary">
+        {library.glossary.map(({ term, meaning, also }) => (
+          <div id={termId(term)}>
+            <dt>
+              {term}
+              {also.length > 0 && <span>{say("glossary.also", { also: also.join(", ") })}</span>}
+            </dt>
+            <dd>{meaning}</dd>
+          </div>
+        ))}
+      </dl>
+    </>
+  );
+}
+
+/** What the float does, what it means, and what to do. */
+export function TroublesPage({ view: { say, library } }: { view: View }) {
+  return (
+    <>
+      <header class="page-head">
+        <h1>{say("troubles.title")}</h1>
+        <p class="lead">{say("troubles.lead")}</p>
+      </header>
+      {library.troubles.map(({ sign, causes, remedies }) => {
+        const id = termId(sign);
+        return (
+          <section aria-labelledby={id}>
+            <h2 id={id}>{sign}</h2>
+            <div class="side-by-side">
+              <div>
+                <h3>{say("troubles.means")}</h3>
+                <ol>
+                  {causes.map((cause) => (
+                    <li>{cause}</li>
+                  ))}
+                </ol>
+              </div>
+              <div>
+                <h3>{say("troubles.do")}</h3>
+                <ol>
+                  {remedies.map((remedy) => (
+                    <li>{remedy}</li>
+                  ))}
+                </ol>
+              </div>
+            </div>
+          </section>
+        );
+      })}
     </>
   );
 }
@@ -70,7 +171,7 @@ export function KnotsPage({ view }: { view: View }) {
             <tr>
               <th scope="col">{say("knots.knot")}</th>
               <th scope="col">{say("knots.share")}</th>
-              <th scope="col">{say("baits.basis")}</th>
+              <th scope="col">{say("basis.title")}</th>
             </tr>
           </thead>
           <tbody>

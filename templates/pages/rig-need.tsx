@@ -1,6 +1,6 @@
 import type { RigEntry } from "../../src/content/library.ts";
+import { countSizes } from "../../src/drawing/shot-groups.ts";
 import type { SolvedRig } from "../../src/solve/solved.ts";
-import { countSizes } from "./shot-groups.ts";
 import { sitePaths, type View } from "./view.ts";
 
 interface NeedProps {

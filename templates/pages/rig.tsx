@@ -2,7 +2,7 @@ import type { RigEntry } from "../../src/content/library.ts";
 import type { SolvedRig } from "../../src/solve/solved.ts";
 import { DepthPart, depthId } from "./depth.tsx";
 import { MakeItUp, WhatYouNeed } from "./rig-need.tsx";
-import { countSizes, loadText } from "./shot-groups.ts";
+import { loadText } from "./shot-groups.ts";
 import { sitePaths, type View } from "./view.ts";
 
 export interface RigProps {
@@ -77,7 +77,11 @@ export function RigMarks({ view, entry }: { view: View; entry: RigEntry }) {
     <ul class="marks">
       <li>{say(`level.${entry.level}`)}</li>
       <li>{say(`water.${rig.water}`)}</li>
-      <li>{say("rig.depth-range", { from: figures.shortDepth(shallow), to: figures.shortDepth(deep) })}</li>
+      <li>
+        {shallow === deep
+          ? say("rig.one-depth", { depth: figures.shortDepth(deep) })
+          : say("rig.depth-range", { from: figures.shortDepth(shallow), to: figures.shortDepth(deep) })}
+      </li>
       <li>{say(`pattern.${rig.pattern.kind.replaceAll(" ", "-")}`)}</li>
       {entry.catches.length > 0 && <li>{say("rig.catches", { fish: entry.catches.join(", ") })}</li>}
     </ul>
@@ -150,18 +154,14 @@ function AtAGlance({ view: { say, figures }, solved }: { view: View; solved: Sol
             <tr>
               <th scope="row">{figures.shortDepth(depth.depthMm)}</th>
               <td>{figures.shortDepth(depth.floatToHookMm)}</td>
-              <td>{loadOf(depth.shot.filter(({ role }) => role === "lock")) || say("rig.no-lock")}</td>
-              <td>{loadOf(depth.shot.filter(({ role }) => role !== "lock"))}</td>
+              <td>{loadText(depth.shot.filter(({ role }) => role === "lock")) || say("rig.no-lock")}</td>
+              <td>{loadText(depth.shot.filter(({ role }) => role !== "lock"))}</td>
             </tr>
           ))}
         </tbody>
       </table>
     </section>
   );
-}
-
-function loadOf(shot: SolvedRig["depths"][number]["shot"]): string {
-  return loadText(countSizes([...shot].sort((a, b) => b.massG - a.massG)));
 }
 
 function FeedPart({ view: { say, figures }, entry: { rig } }: RigProps) {

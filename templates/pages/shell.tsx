@@ -111,7 +111,7 @@ function currentMark(path: string, name: Section, section?: Section): string | u
 
 function Foot({ view }: { view: View }) {
   const { say, href, library } = view;
-  const links: [string, string][] = [
+  const links: (readonly [string, string])[] = [
     [sitePaths.home, say("menu.home")],
     [sitePaths.lessons, say("menu.lessons")],
     [sitePaths.rigs, say("menu.rigs")],
@@ -119,7 +119,10 @@ function Foot({ view }: { view: View }) {
     [sitePaths.shot, say("menu.shot")],
     [sitePaths.knots, say("menu.knots")],
     [sitePaths.baits, say("menu.baits")],
-    ...library.pages.map((page): [string, string] => [sitePaths.page(page.id), page.title]),
+    ...(library.species.length > 0 ? [[sitePaths.fish, say("fish.title")] as const] : []),
+    ...(library.troubles.length > 0 ? [[sitePaths.troubles, say("troubles.title")] as const] : []),
+    ...(library.glossary.length > 0 ? [[sitePaths.glossary, say("glossary.title")] as const] : []),
+    ...library.pages.map((page) => [sitePaths.page(page.id), page.title] as const),
     [sitePaths.printables, say("menu.printables")],
     [sitePaths.search, say("menu.search")],
   ];

@@ -1,49 +1,30 @@
+import { countSizes, groupShot } from "../../src/drawing/shot-groups.ts";
 import type { SolvedShot } from "../../src/solve/solved.ts";
 
-/** Shot that sit together on the line and are put on together. */
-export interface ShotGroup {
+/** Shot that are put on together: a row of the table. */
+export interface ShotRow {
   readonly role: SolvedShot["role"];
-  /** Sizes with how many of each, in the order met going up the line. */
-  readonly sizes: readonly { readonly size: string; readonly count: number }[];
-  readonly count: number;
+  readonly load: string;
   /** The lowest of them, from the hook. */
   readonly fromHookMm: number;
-  readonly toHookMm: number;
 }
 
-/** Shot closer to the next than this count as one group: they are pushed up against each other. */
-const touchingMm = 15;
-
-/** The shot of a rig from the hook up, those of a lock or a bulk taken together. */
-export function groupShot(shot: readonly SolvedShot[]): ShotGroup[] {
-  const groups: SolvedShot[][] = [];
-  for (const one of shot) {
-    const last = groups.at(-1);
-    const neighbour = last?.at(-1);
-    const together =
-      neighbour !== undefined &&
-      neighbour.role === one.role &&
-      Math.abs(one.fromHookMm - neighbour.fromHookMm) < touchingMm;
-    if (last && together) last.push(one);
-    else groups.push([one]);
-  }
-  return groups.map((group) => ({
-    role: group[0]!.role,
-    sizes: countSizes(group),
-    count: group.length,
-    fromHookMm: group[0]!.fromHookMm,
-    toHookMm: group.at(-1)!.fromHookMm,
+/** The shot of a rig from the float down; those that touch share a row, each of a run has its own. */
+export function shotRows(shot: readonly SolvedShot[]): ShotRow[] {
+  const lock = shot.filter(({ role }) => role === "lock");
+  const onLine = groupShot(shot.filter(({ role }) => role !== "lock")).flatMap(({ kind, shots }) =>
+    kind === "run" ? shots.map((one) => [one]) : [shots],
+  );
+  return [...onLine, ...(lock.length > 0 ? [lock] : [])].reverse().map((shots) => ({
+    role: shots[0]!.role,
+    load: loadText(shots),
+    fromHookMm: shots[0]!.fromHookMm,
   }));
 }
 
-/** How many of each size, in the order first met. */
-export function countSizes(shot: readonly { size: string }[]): { size: string; count: number }[] {
-  const counts = new Map<string, number>();
-  for (const { size } of shot) counts.set(size, (counts.get(size) ?? 0) + 1);
-  return [...counts].map(([size, count]) => ({ size, count }));
-}
-
-/** `2 AAA + 3 No 8`: the notation of the trade. */
-export function loadText(sizes: readonly { size: string; count: number }[]): string {
-  return sizes.map(({ size, count }) => `${count} ${size}`).join(" + ");
+/** `2 AAA + 3 No 8`, the notation of the trade, with spaces at which no line breaks. */
+export function loadText(shots: readonly SolvedShot[]): string {
+  return countSizes(shots)
+    .map(({ size, count }) => `${count} ${size}`.replaceAll(" ", "\u00a0"))
+    .join(" + ");
 }

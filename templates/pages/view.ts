@@ -1,7 +1,9 @@
+import type { Root } from "mdast";
 import type { Library, Prose } from "../../src/content/library.ts";
+import type { Finding } from "../../src/core/finding.ts";
 import type { Child } from "../../src/markup/jsx-runtime.ts";
 import type { Figures } from "../../src/report/figures.ts";
-import type { Words, WordValue } from "../../src/report/words.ts";
+import type { WordValue } from "../../src/report/words.ts";
 import type { SolvedDepth, SolvedRig } from "../../src/solve/solved.ts";
 
 /** What parts of pages need to speak; the browser has it too. */
@@ -9,8 +11,8 @@ export interface Voice {
   readonly figures: Figures;
   /** A fixed word of the pages: the key is looked up below `page.`. */
   readonly say: (key: string, values?: Readonly<Record<string, WordValue>>) => string;
-  /** Words from any section, such as reasons. */
-  readonly words: Words;
+  /** What the core found, as a sentence. */
+  readonly reason: (finding: Finding) => string;
   /** The picture of a rig at one depth, as SVG. */
   readonly drawRig: (rig: SolvedRig, depth: SolvedDepth, idPrefix: string) => string;
 }
@@ -26,8 +28,17 @@ export interface View extends Voice {
   readonly address?: string;
   /** Address of a file below the output folder, with an anchor or not, as seen from this page. */
   readonly href: (target: string) => string;
-  /** Markdown as an element tree; `level` is the heading level its first headings get. */
-  readonly markdown: (prose: Prose, options?: { level?: number; idPrefix?: string }) => Child;
+  /**
+   * Markdown as an element tree; `level` is the heading level its first headings get. A whole page or rig gets its
+   * live figures, a note has none.
+   */
+  readonly markdown: (text: Prose | Note, options?: { level?: number; idPrefix?: string }) => Child;
+}
+
+/** A short text beside an entry, such as what a bait is like. */
+export interface Note {
+  readonly path: string;
+  readonly body: Root;
 }
 
 /** A file to print and what a reader must know before printing it. */
@@ -56,9 +67,31 @@ export const sitePaths = {
   shot: "site/shot.html",
   knots: "site/knots.html",
   baits: "site/baits.html",
+  glossary: "site/glossary.html",
+  troubles: "site/what-the-float-says.html",
+  fish: "site/fish.html",
   printables: "site/printables.html",
   safety: "site/safety.html",
   search: "site/search.html",
   page: (id: string) => `site/${id}.html`,
   asset: (name: string) => `site/assets/${name}`,
 } as const;
+
+/** Anchor of a word in the glossary. */
+export function termId(term: string): string {
+  return term
+    .toLowerCase()
+    .replace(/[^\p{L}\d]+/gu, "-")
+    .replace(/^-|-$/g, "");
+}
+
+/** One page as the search knows it. */
+export interface SearchEntry {
+  readonly id: number;
+  /** Address below the site's folder. */
+  readonly address: string;
+  readonly title: string;
+  readonly summary: string;
+  readonly kind: string;
+  readonly text: string;
+}

@@ -21,7 +21,9 @@ describe("the pages of the site", () => {
     const pages = [...files.keys()].filter((path) => path.endsWith(".html")).sort();
     expect(pages).toEqual([
       "site/baits.html",
+      "site/fish.html",
       "site/floats.html",
+      "site/glossary.html",
       "site/index.html",
       "site/knots.html",
       "site/lessons/first.html",
@@ -35,6 +37,7 @@ describe("the pages of the site", () => {
       "site/safety.html",
       "site/search.html",
       "site/shot.html",
+      "site/what-the-float-says.html",
     ]);
   });
 
@@ -69,7 +72,7 @@ describe("the pages of the site", () => {
     expect(html).toContain('id="depth-300"');
     // Float to hook 2815 mm and the lock of two BB and two No 4, as the sample rig has them.
     expect(html).toContain("2.81 m");
-    expect(html).toContain("2 BB + 2 No 4");
+    expect(html).toContain("2\u00a0BB + 2\u00a0No\u00a04");
   });
 
   test("a rig's page links its card, and a rig without a card links none", () => {

@@ -5,6 +5,7 @@ import remarkParse from "remark-parse";
 import { unified } from "unified";
 import { parse } from "yaml";
 import type { Library, Prose, RigEntry } from "../../src/content/library.ts";
+import { reasonText } from "../../src/report/reason.ts";
 import type { SiteInput } from "../../src/site/input.ts";
 import type { SolvedRig } from "../../src/solve/solved.ts";
 import { siteAssets } from "../../tools/site-assets.mjs";
@@ -23,6 +24,7 @@ function rigEntry({ rig }: SolvedRig, level: RigEntry["level"], catches: string[
   return {
     ...prose("rigs", rig.id, rig.title, "## How it works\n\nSlowly.\n\n### In wind\n\nSink the line."),
     rig,
+    placeOf,
     level,
     catches,
     useWhen: ["The water is calm."],
@@ -33,7 +35,7 @@ function rigEntry({ rig }: SolvedRig, level: RigEntry["level"], catches: string[
 
 const lessonText = `## First
 
-Read the [safety page](../pages/safety.md) and the [waggler](../rigs/waggler-strung-out.md#notes-how-it-works).
+Tie the hook length. Then read the [safety page](../pages/safety.md) and the [waggler](../rigs/waggler-strung-out.md#notes-how-it-works).
 
 | Size | What it is |
 | --- | --- |
@@ -41,7 +43,9 @@ Read the [safety page](../pages/safety.md) and the [waggler](../rigs/waggler-str
 
 ## Then
 
-See [the next](../lessons/second.html).`;
+See [the next](../lessons/second.html). A hook link is weaker. The Tip shows.`;
+
+const placeOf = () => ({ file: "sample", line: 1, column: 1 });
 
 /** A small library around the sample rigs. */
 export const sampleLibrary: Library = {
@@ -89,14 +93,21 @@ export const sampleLibrary: Library = {
       ],
     },
   ],
-  tubs: [{ id: "full", title: "Full tub", tub: sampleWaggler.rig.tub }],
+  tubs: [{ id: "full", title: "Full tub", scaleId: "round", tub: sampleWaggler.rig.tub }],
   floats: sampleRigs.map(({ rig: { float } }) => ({
     ...prose("floats", float.id, float.title, "It stands up."),
+    placeOf,
     float,
     marking: "2 AAA",
     basis: "from memory",
   })),
-  baits: [sampleWaggler.rig.bait, { ...sampleWaggler.rig.bait, id: "corn", title: "Corn", fallMs: 0.1 }],
+  baits: [
+    { bait: sampleWaggler.rig.bait, notes: markdown("It wriggles.") },
+    {
+      bait: { ...sampleWaggler.rig.bait, id: "corn", title: "Corn", fallMs: 0.1 },
+      notes: markdown("Sweet."),
+    },
+  ],
   hooks: [],
   knots: [sampleWaggler.rig.knots[0]!.knot],
   rigs: [
@@ -112,6 +123,12 @@ export const sampleLibrary: Library = {
       part: "Shot",
     },
   ],
+  species: [{ id: "roach", title: "Roach", asks: "A slow fall.", notes: markdown("They shoal.") }],
+  glossary: [
+    { term: "Hook length", meaning: "The last, weaker piece of line.", also: ["hook link"] },
+    { term: "Tip", meaning: "The part of a float that shows.", also: [] },
+  ],
+  troubles: [{ sign: "The tip rises", causes: ["A fish lifts a shot."], remedies: ["Strike."] }],
   pages: [prose("pages", "safety", "Stay safe", "## Rules\n\n- Ask first.\n\n## Water\n\nKeep back.")],
 };
 
@@ -122,6 +139,8 @@ export async function sampleSite(): Promise<SiteInput> {
     solved: new Map(sampleRigs.map((solved) => [solved.rig.id, solved])),
     kit: drawingKit,
     assets: await siteAssets(),
+    liveBody: ({ body }) => body,
+    reason: (finding) => reasonText(finding, drawingKit.words, drawingKit.figures),
     printables: [
       {
         path: "cards/waggler-strung-out.pdf",

@@ -1,0 +1,176 @@
+import { readFileSync, rmSync } from "node:fs";
+import { createRequire } from "node:module";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import type { BrowserContext, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { OutputFile } from "../../src/markup/output.ts";
+import { siteFiles } from "../../src/site/site-files.tsx";
+import { startBrowser } from "../support/browser.ts";
+import { writeToNewFolder } from "../support/site-folder.ts";
+import { sampleSite } from "./sample-site.ts";
+
+const started = await startBrowser();
+const reason = "reason" in started ? ` (skipped: ${started.reason})` : "";
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () => {
+  if ("reason" in started) return;
+  const { browser } = started;
+  const said: string[] = [];
+  const asked: string[] = [];
+  const pages: string[] = [];
+  let folder: string;
+  let context: BrowserContext;
+  let page: Page;
+
+  beforeAll(async () => {
+    const files: OutputFile[] = [];
+    for await (const file of siteFiles(await sampleSite())) files.push(file);
+    pages.push(...files.map(({ path }) => path).filter((path) => path.endsWith(".html")));
+    folder = await writeToNewFolder(files);
+    context = await browser.newContext({ viewport: { width: 360, height: 740 } });
+    page = await context.newPage();
+    page.on("console", (message) => said.push(`${page.url()}: ${message.text()}`));
+    page.on("pageerror", (error) => said.push(`${page.url()}: ${error.message}`));
+    page.on("request", (request) => asked.push(request.url()));
+  });
+
+  afterAll(async () => {
+    await browser.close();
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  async function open(path: string): Promise<void> {
+    const [file = "", query] = path.split("?");
+    await page.goto(pathToFileURL(join(folder, file)).href + (query === undefined ? "" : `?${query}`));
+  }
+
+  test("every page opens without a message and asks for nothing but its own files", async () => {
+    for (const path of pages) await open(path);
+    expect(said).toEqual([]);
+    expect(asked.filter((url) => !url.startsWith(pathToFileURL(folder).href))).toEqual([]);
+  });
+
+  test.each(["light", "dark"] as const)(
+    "no page breaks a rule of axe-core in the %s theme",
+    async (colorScheme) => {
+      await page.emulateMedia({ colorScheme });
+      const broken: string[] = [];
+      for (const path of pages) {
+        await open(path);
+        // By the debugger, as the pages' own policy lets no foreign script in.
+        await page.evaluate(axe);
+        const rules = await page.evaluate(async () => {
+          const { violations } = await (window as unknown as { axe: typeof import("axe-core") }).axe.run(
+            document,
+            {
+              resultTypes: ["violations"],
+            runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"],
+            },
+          );
+          return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
+        });
+        broken.push(...rules.map((rule) => `${path}: ${rule}`));
+      }
+      expect(broken).toEqual([]);
+    },
+    120_000,
+  );
+
+  test("no page scrolls sideways at 320 px, nor at 1280 px with text at twice its size", async () => {
+    const wide: string[] = [];
+    for (const [width, rootSize] of [
+      [320, "100%"],
+      [1280, "225%"],
+    ] as const) {
+      await page.setViewportSize({ width, height: 740 });
+      for (const path of pages) {
+        await open(path);
+        const over = await page.evaluate((size) => {
+          if (size !== "100%") document.documentElement.style.fontSize = size;
+          return document.documentElement.scrollWidth - innerWidth;
+        }, rootSize);
+        if (over > 0) wide.push(`${path} at ${width} px: ${over} px too wide`);
+      }
+    }
+    await page.setViewportSize({ width: 360, height: 740 });
+    expect(wide).toEqual([]);
+  });
+
+  test("everything to press outside running text is at least 24 px wide and high", async () => {
+    const small: string[] = [];
+    for (const path of pages) {
+      await open(path);
+      const found = await page.evaluate(() =>
+        [...document.querySelectorAll<HTMLElement>("a, button, select, input")]
+          // WCAG 2.2, success criterion 2.5.8, leaves out links in a sentence.
+          .filter(
+            (node) =>
+              !node.closest("p, li li, td, dd") && !node.matches(".skip, .prose li a, section li a.term"),
+          )
+          .map((node) => ({ text: node.outerHTML, box: node.getBoundingClientRect() }))
+          .filter(({ box }) => box.width > 0 && (box.width < 24 || box.height < 24))
+          .map(({ text }) => text),
+      );
+      small.push(...found.map((text) => `${path}: ${text}`));
+    }
+    expect(small).toEqual([]);
+  });
+
+  test("the picker shows one depth at a time and keeps it in the address", async () => {
+    await open("site/rigs/waggler-strung-out.html");
+    expect(await page.isVisible("#depth-150")).toBe(true);
+    expect(await page.isVisible("#depth-300")).toBe(false);
+    await page.focus('.depth-picker a[href="#depth-300"]');
+    await page.keyboard.press("Enter");
+    expect(await page.isVisible("#depth-150")).toBe(false);
+    expect(await page.isVisible("#depth-300")).toBe(true);
+    expect(page.url()).toMatch(/#depth-300$/);
+    await page.reload();
+    expect(await page.isVisible("#depth-300")).toBe(true);
+    expect(await page.getAttribute('.depth-picker a[href="#depth-300"]', "aria-current")).toBe("true");
+  });
+
+  test("without scripts every depth is there to read", async () => {
+    const plain = await browser.newContext({ javaScriptEnabled: false });
+    const bare = await plain.newPage();
+    await bare.goto(pathToFileURL(join(folder, "site/rigs/waggler-strung-out.html")).href);
+    expect(await bare.isVisible("#depth-150")).toBe(true);
+    expect(await bare.isVisible("#depth-300")).toBe(true);
+    await plain.close();
+  });
+
+  test("the questions on the first page lead to the rigs that fit, by keyboard", async () => {
+    await open("site/index.html");
+    await page.focus("#choose-water");
+    await page.keyboard.press("R");
+    await page.focus(".questions button");
+    await page.keyboard.press("Enter");
+    await page.waitForURL(/rigs\/index\.html\?water=flowing/);
+    const shown = await page.locator("#rig-list article:visible h2").allTextContents();
+    expect(shown).toEqual(["Stick float, shirt button", "Avon, bulk and droppers"]);
+    expect(await page.textContent("#filter-result")).toBe("Rigs shown: 2");
+  });
+
+  test("the filters say so when nothing fits", async () => {
+    await open("site/rigs/index.html?water=still&catch=chub");
+    expect(await page.locator("#rig-list article:visible").count()).toBe(0);
+    expect(await page.textContent("#filter-result")).toContain("No rig fits");
+  });
+
+  test("the search finds a rig by its title and a lesson by a word in it", async () => {
+    await open("site/search.html?q=shirt+button");
+    expect(await page.locator("#search-results a").first().textContent()).toBe("Stick float, shirt button");
+    await page.fill("#query", "weaker");
+    expect(await page.locator("#search-results a").allTextContents()).toContain("Tie a loop");
+    await page.click("#search-results a >> text=Tie a loop");
+    await page.waitForURL(/lessons\/first\.html$/);
+  });
+
+  test("the search says so when nothing is found", async () => {
+    await open("site/search.html?q=xylophone");
+    expect(await page.locator("#search-results li").count()).toBe(0);
+    expect(await page.textContent("#search-count")).toContain("Nothing found");
+  });
+});

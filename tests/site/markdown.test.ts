@@ -1,0 +1,64 @@
+import type { Root } from "mdast";
+import remarkParse from "remark-parse";
+import { unified } from "unified";
+import { expect, test } from "vitest";
+import { type MarkdownOptions, markdownToHast } from "../../src/site/markdown.ts";
+import { renderDocument } from "../../src/site/render.ts";
+import { fromHast } from "../../src/site/to-hast.ts";
+
+function html(text: string, options: Partial<MarkdownOptions> = {}): string {
+  const body: Root = unified().use(remarkParse).parse(text);
+  const nodes = markdownToHast(body, {
+    path: "content/lessons/first.md",
+    level: 2,
+    idPrefix: "",
+    tableName: (number) => `Table ${number}`,
+    href: (target) => target,
+    picture: () => undefined,
+    terms: [],
+    ...options,
+  });
+  return renderDocument(nodes.map(fromHast)).replace("<!doctype html>", "");
+}
+
+const terms = [
+  { forms: ["hook length", "hook link"], address: "#hook-length" },
+  { forms: ["hook"], address: "#hook" },
+];
+
+test("a link to a content file leads to its page, with its anchor", () => {
+  expect(html("[x](../rigs/stick.md#notes-a)")).toContain('href="site/rigs/stick.html#notes-a"');
+});
+
+test("a link to an entry of a list leads to its place on the list", () => {
+  expect(html("[x](../floats/stick.yaml)")).toContain('href="site/floats.html#stick"');
+});
+
+test("a link to another host and a link within the page stay as they are", () => {
+  expect(html("[x](https://a.example/b.md) [y](#z)")).toMatch(
+    /href="https:\/\/a\.example\/b\.md".*href="#z"/,
+  );
+});
+
+test("the highest heading of a text gets the level of its place", () => {
+  expect(html("# A\n\n## B", { level: 3, idPrefix: "n-" })).toMatch(/<h3 id="n-a">A<\/h3>\s*<h4 id="n-b">B/);
+});
+
+test("the first use of a word of the glossary is a link, the next is not", () => {
+  const made = html("A hook length. Another hook length.", { terms });
+  expect(made.match(/href="#hook-length"/g)).toHaveLength(1);
+});
+
+test("the longest word wins, and forms of one word count as one", () => {
+  const made = html("A Hook length and a hook link.", { terms });
+  expect(made).toContain('<a class="term" href="#hook-length">Hook length</a>');
+  expect(made).not.toContain('href="#hook"');
+});
+
+test("words in headings, links, code and inside other words stay plain", () => {
+  expect(html("# hook\n\n[hook](#a) `hook` hooked un-hook", { terms })).not.toContain('class="term"');
+});
+
+test("markup in the text of a lesson is not passed on", () => {
+  expect(html("<script>alert(1)</script> a < b")).not.toContain("<script>");
+});
