@@ -14,7 +14,6 @@ export interface Body {
 
 /** A single weight ready to move through water: the sums of `Body` that do not change on the way. */
 export interface Sinker {
-  readonly massG: number;
   /** Mass with the water that must be moved along with it, half of what it displaces. */
   readonly movedMassG: number;
   /** Weight in water [µN]; below 0 for a body that floats. */
@@ -47,7 +46,7 @@ export function sinkerOf(body: Body, water: Water): Sinker {
     body.fallMs === undefined
       ? { kind: "ball", diameterMm: Math.cbrt((6 * volumeMm3) / Math.PI) }
       : { kind: "area", areaMm2: areaForFallMm2(weightUn, body.fallMs, water) };
-  return { massG: body.massG, movedMassG: body.massG + displacedG / 2, weightUn, drag };
+  return { movedMassG: body.massG + displacedG / 2, weightUn, drag };
 }
 
 /** Drag area [mm²] that holds a weight in water to a fall: `2W / ρw²`. */

@@ -1,0 +1,117 @@
+import { type Body, gravityMmS2, type Sinker, shotBody, sinkerOf } from "../body-fall.ts";
+import { type Fluid, fluidOf } from "../drag.ts";
+import type { Metal } from "../shot.ts";
+import type { Water } from "../water.ts";
+import type { Chain, ChainLink, ChainNode } from "./chain.ts";
+
+/** Density of nylon line [kg/m³]: 1120–1150 in the usual tables. */
+export const lineDensityKgM3 = 1140;
+
+/** A shot on the line as the sums of sinking need it. */
+export interface HangingShot {
+  readonly massG: number;
+  readonly metal: Metal;
+  /** Along the line from the bend of the hook; at or beyond the float's eye it locks the float. */
+  readonly fromHookMm: number;
+}
+
+/** A float lying on the water: held by the rod, or free to slide with its own mass and drag area. */
+export type FloatOnWater =
+  | "held"
+  | {
+      readonly massG: number;
+      /** Drag coefficient × frontal area, in square centimetres. */
+      readonly dragAreaCm2: number;
+    };
+
+/** Everything of a rig that decides how it sinks. */
+export interface SinkingRig {
+  readonly shot: readonly HangingShot[];
+  /** Line from the float's lower eye (or stop knot) to the hook. */
+  readonly floatToHookMm: number;
+  /** Surface to the float's lower eye. */
+  readonly draughtMm: number;
+  readonly depthMm: number;
+  readonly mainLineDiameterMm: number;
+  readonly hookLineDiameterMm: number;
+  readonly hookLengthMm: number;
+  readonly bait: Body;
+  readonly hookMassG: number;
+  readonly float: FloatOnWater;
+  readonly water: Water;
+}
+
+/**
+ * The chain that stands for a rig: the float below the surface is its first, rigid link; then line cut at every shot
+ * and at the loop of the hook length, and into pieces no longer than `pieceMm`; the hook with the bait is its last node.
+ */
+export function chainOfRig(rig: SinkingRig, pieceMm: number): Chain {
+  const { water } = rig;
+  const fluid = fluidOf(water);
+  const eyeMm = rig.floatToHookMm;
+  const hook = rig.hookMassG > 0 ? [sinkerOf(shotBody(rig.hookMassG, "steel"), water)] : [];
+  const bait = sinkerOf(rig.bait, water);
+
+  const places = [...new Set([eyeMm, rig.hookLengthMm, 0, ...rig.shot.map((shot) => shot.fromHookMm)])]
+    .filter((place) => place >= 0 && place <= eyeMm)
+    .sort((a, b) => b - a);
+  const links: ChainLink[] = [];
+  const placesBelow: number[] = [];
+  if (rig.draughtMm > 0) {
+    links.push({ lengthMm: rig.draughtMm, diameterMm: 0 });
+    placesBelow.push(eyeMm);
+  }
+  for (let i = 1; i < places.length; i++) {
+    const from = places[i - 1]!;
+    const gap = from - places[i]!;
+    const diameterMm = from <= rig.hookLengthMm ? rig.hookLineDiameterMm : rig.mainLineDiameterMm;
+    const pieces = Math.ceil(gap / pieceMm);
+    for (let piece = 1; piece <= pieces; piece++) {
+      links.push({ lengthMm: gap / pieces, diameterMm });
+      placesBelow.push(piece === pieces ? places[i]! : from - (gap * piece) / pieces);
+    }
+  }
+
+  const nodes = links.map((link, i): ChainNode => {
+    const place = placesBelow[i]!;
+    const sinkers = rig.shot
+      .filter((shot) => (place === eyeMm ? shot.fromHookMm >= eyeMm : shot.fromHookMm === place))
+      .map((shot) => sinkerOf(shotBody(shot.massG, shot.metal), water));
+    if (place === 0) sinkers.push(bait, ...hook);
+    return nodeOf(sinkers, [lineLump(link, fluid), lineLump(links[i + 1], fluid)]);
+  });
+  return {
+    top:
+      rig.float === "held"
+        ? { kind: "held" }
+        : { kind: "sliding", massG: rig.float.massG, dragAreaMm2: rig.float.dragAreaCm2 * 100 },
+    nodes,
+    links,
+    fluid,
+    bedMm: rig.depthMm,
+  };
+}
+
+interface LineLump {
+  readonly massG: number;
+  readonly displacedG: number;
+}
+
+/** Half of a piece of line, which each of its ends carries. A cylinder takes along as much water as it displaces. */
+function lineLump(link: ChainLink | undefined, fluid: Fluid): LineLump {
+  const volumeMm3 = link ? ((Math.PI / 4) * link.diameterMm ** 2 * link.lengthMm) / 2 : 0;
+  return { massG: volumeMm3 * lineDensityKgM3 * 1e-6, displacedG: volumeMm3 * fluid.densityGMm3 };
+}
+
+function nodeOf(sinkers: readonly Sinker[], lumps: readonly LineLump[]): ChainNode {
+  const total = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0);
+  return {
+    movedMassG:
+      total(sinkers.map((sinker) => sinker.movedMassG)) +
+      total(lumps.map((lump) => lump.massG + lump.displacedG)),
+    weightUn:
+      total(sinkers.map((sinker) => sinker.weightUn)) +
+      total(lumps.map((lump) => (lump.massG - lump.displacedG) * gravityMmS2)),
+    drags: sinkers.map((sinker) => sinker.drag),
+  };
+}
