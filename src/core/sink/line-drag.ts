@@ -10,7 +10,8 @@ const places = [0.5 - Math.sqrt(1 / 12), 0.5 + Math.sqrt(1 / 12)] as const;
  * leverage is a cubic along the piece for a constant coefficient, and two Gauss points take it exactly: a piece that
  * swings about its end needs no division for its drag. (Lumped at the ends it would come out half as large again.)
  *
- * The drag across the line and along it are taken apart by the direction at the start of the step. Of a slack piece,
+ * The drag across the line and along it are taken apart by the direction at the start of the step, and the friction
+ * along it, which hardly depends on the speed but in proportion, by the speed then. Of a slack piece,
  * drawn out to a share r of its length, a part r lies along the chord; the rest trails in loops behind what pulls it,
  * and follows its own track, so it resists along itself only.
  */
@@ -22,16 +23,19 @@ export function makeLineDrag(
 ) {
   // Across the line, as the tensor (xx, xy, yy) that leaves of a speed what goes across the line.
   const across = new Float64Array(3 * links.length);
+  const axialPerMm = new Float64Array(links.length);
 
-  function setDirections({ x, y }: ChainState): void {
+  function prepare({ x, y, vx, vy }: ChainState): void {
     for (let i = 0; i < links.length; i++) {
       const dx = x[i + 1]! - x[i]!;
       const dy = y[i + 1]! - y[i]!;
-      const chord = Math.hypot(dx, dy);
+      const chord = Math.sqrt(dx * dx + dy * dy);
       const share = chord > 0 ? Math.min(1, chord / links[i]!.lengthMm) / (chord * chord) : 0;
       across[3 * i] = share * dy * dy;
       across[3 * i + 1] = -share * dx * dy;
       across[3 * i + 2] = share * dx * dx;
+      const speed = Math.sqrt((vx[i]! + vx[i + 1]!) ** 2 + (vy[i]! + vy[i + 1]!) ** 2) / 2;
+      axialPerMm[i] = axialDragGMmS(links[i]!.diameterMm || 1, speed, fluid);
     }
   }
 
@@ -62,8 +66,7 @@ export function makeLineDrag(
     const acrossX = nxx * ux + nxy * uy;
     const acrossY = nxy * ux + nyy * uy;
     const across2 = Math.max(0, ux * acrossX + uy * acrossY);
-    const along2 = Math.max(0, ux * ux + uy * uy - across2);
-    const axial = lengthMm * axialDragGMmS(diameterMm, Math.sqrt(along2), fluid);
+    const axial = lengthMm * axialPerMm[link]!;
     // What goes across resists this much more than what goes along.
     const cross = lengthMm * crossFlowDragGMmS(diameterMm, Math.sqrt(across2), fluid) - axial;
     const more = across2 > 0 ? (0.6 * cross) / across2 : 0;
@@ -95,5 +98,5 @@ export function makeLineDrag(
     band[bandWidth * (lower + 1) + lower - upper]! += ul * kyy;
   }
 
-  return { setDirections, add };
+  return { prepare, add };
 }

@@ -18,9 +18,8 @@ import { bandWidth, solveBanded } from "./banded.ts";
 import type { Chain, ChainState } from "./chain.ts";
 import { makeLineDrag } from "./line-drag.ts";
 
-const roundsMax = 25;
 /** Speed [mm/s] by which the last round may still change a node. */
-const settledMmS = 1e-4;
+const settledMmS = 1e-2;
 /** Share of its length by which a link may be too long. */
 const tooLongShare = 1e-9;
 
@@ -48,6 +47,8 @@ export function makeStepper(chain: Chain): Stepper {
   const vy = new Float64Array(size);
   const tension = new Float64Array(size);
   const taut = new Uint8Array(size);
+  // Line that goes taut or slack is found from its neighbours, one link a round.
+  const roundsMax = 2 * size + 20;
   const lineDrag = makeLineDrag(links, fluid, band, right);
 
   /** Adds a drag `force` along (vx, vy) whose size is `perSpeed` times the speed, and its slope. */
@@ -80,7 +81,7 @@ export function makeStepper(chain: Chain): Stepper {
       addDrag(0, perSpeed, perSpeed);
     }
     for (const { node, drag } of dragged) {
-      const speed = Math.hypot(vx[node]!, vy[node]!);
+      const speed = Math.sqrt(vx[node]! ** 2 + vy[node]! ** 2);
       const perSpeed = bodyDragGS(drag, speed, fluid);
       // Over split shot's range the coefficient hardly changes, so drag per speed rises with the speed itself.
       addDrag(node, perSpeed, 0.9 * perSpeed);
@@ -97,7 +98,7 @@ export function makeStepper(chain: Chain): Stepper {
       }
       const dx = state.x[i]! + stepS * vx[i]! - state.x[i - 1]! - stepS * vx[i - 1]!;
       const dy = state.y[i]! + stepS * vy[i]! - state.y[i - 1]! - stepS * vy[i - 1]!;
-      const length = Math.hypot(dx, dy);
+      const length = Math.sqrt(dx * dx + dy * dy);
       const nx = dx / length;
       const ny = dy / length;
       const pull = tension[i]!;
@@ -161,7 +162,7 @@ export function makeStepper(chain: Chain): Stepper {
       } else {
         const dx = state.x[i]! + stepS * vx[i]! - state.x[i - 1]! - stepS * vx[i - 1]!;
         const dy = state.y[i]! + stepS * vy[i]! - state.y[i - 1]! - stepS * vy[i - 1]!;
-        if (Math.hypot(dx, dy) <= links[i - 1]!.lengthMm * (1 + tooLongShare)) continue;
+        if (Math.sqrt(dx * dx + dy * dy) <= links[i - 1]!.lengthMm * (1 + tooLongShare)) continue;
         taut[i] = 1;
         changed = true;
       }
@@ -198,7 +199,7 @@ export function makeStepper(chain: Chain): Stepper {
       taut[i] = tension[i]! > 0 ? 1 : 0;
       if (state.onBed[i]) vx[i] = vy[i] = 0;
     }
-    lineDrag.setDirections(state);
+    lineDrag.prepare(state);
     sortLinks(state, stepS);
     for (let round = 0; round < roundsMax; round++) {
       const change = solveRound(state, stepS);
