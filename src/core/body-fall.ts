@@ -36,14 +36,14 @@ export function timedFallMs(fallMm: number, timeS: number): number {
 
 /**
  * A body in this water. The drag area of a body with a measured fall is the one at which its weight in water just
- * keeps that fall.
+ * keeps that fall; one that floats in this water is taken for a ball.
  */
 export function sinkerOf(body: Body, water: Water): Sinker {
   const weightUn = body.massG * pullShare(body.densityKgM3, water) * gravityMmS2;
   const displacedG = (body.massG * waterDensityKgM3(water)) / body.densityKgM3;
   const volumeMm3 = body.massG / (body.densityKgM3 * 1e-6);
   const drag: DragLaw =
-    body.fallMs === undefined
+    body.fallMs === undefined || weightUn <= 0
       ? { kind: "ball", diameterMm: Math.cbrt((6 * volumeMm3) / Math.PI) }
       : { kind: "area", areaMm2: areaForFallMm2(weightUn, body.fallMs, water) };
   return { movedMassG: body.massG + displacedG / 2, weightUn, drag };

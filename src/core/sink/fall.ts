@@ -2,7 +2,7 @@ import { type Chain, type ChainState, chainEnergy, restingChain } from "./chain.
 import { makeStepper } from "./step.ts";
 
 /** How finely a fall is stepped: the position error allowed in a single step, as a share of the line's length. */
-export const stepErrorShare = 2e-4;
+export const stepErrorShare = 3e-4;
 const firstStepS = 1e-3;
 const shortestStepS = 1e-7;
 /** Steps after which a chain that still has not got there never will. */

@@ -14,7 +14,7 @@
  * metric must hold the drag.
  */
 import { bodyDragGS } from "../drag.ts";
-import { bandWidth, solveBanded } from "./banded.ts";
+import { bandWidth, column, padding, solveBanded } from "./banded.ts";
 import type { Chain, ChainState } from "./chain.ts";
 import { makeLineDrag } from "./line-drag.ts";
 
@@ -26,13 +26,10 @@ const tooLongShare = 1e-9;
 /** Moves the state on by a step [s]; false where no balance was found, with the state as it was. */
 export type Stepper = (state: ChainState, stepS: number) => boolean;
 
-/** Index of a node's speed along x in the system; along y it is the next, the tension above it the one after. */
-const column = (node: number) => (node === 0 ? 0 : 3 * node - 2);
-
 export function makeStepper(chain: Chain): Stepper {
   const { nodes, links, fluid, top } = chain;
   const size = nodes.length + 1;
-  const unknowns = 3 * nodes.length + 1;
+  const rows = padding + 3 * nodes.length + 1;
   const movedMassG = new Float64Array(size);
   const weightUn = new Float64Array(size);
   movedMassG[0] = top.kind === "sliding" ? top.massG : 0;
@@ -41,15 +38,15 @@ export function makeStepper(chain: Chain): Stepper {
     weightUn[i + 1] = node.weightUn;
   });
   const dragged = nodes.flatMap(({ drags }, i) => drags.map((drag) => ({ node: i + 1, drag })));
-  const band = new Float64Array(bandWidth * unknowns);
-  const right = new Float64Array(unknowns);
+  const band = new Float64Array(bandWidth * rows);
+  const right = new Float64Array(rows);
   const vx = new Float64Array(size);
   const vy = new Float64Array(size);
   const tension = new Float64Array(size);
   const taut = new Uint8Array(size);
   // Line that goes taut or slack is found from its neighbours, one link a round.
   const roundsMax = 2 * size + 20;
-  const lineDrag = makeLineDrag(links, fluid, band, right);
+  const lineDrag = makeLineDrag(chain, band, right);
 
   /** Adds a drag `force` along (vx, vy) whose size is `perSpeed` times the speed, and its slope. */
   function addDrag(node: number, perSpeed: number, slopePerSpeed: number): void {
@@ -135,7 +132,7 @@ export function makeStepper(chain: Chain): Stepper {
   function hold(index: number): void {
     for (let k = 1; k < bandWidth; k++) {
       band[bandWidth * index + k] = 0;
-      if (index + k < unknowns) band[bandWidth * (index + k) + k] = 0;
+      if (index + k < rows) band[bandWidth * (index + k) + k] = 0;
     }
     band[bandWidth * index] = 1;
     right[index] = 0;
@@ -177,7 +174,7 @@ export function makeStepper(chain: Chain): Stepper {
     lineDrag.add(vx, vy);
     addTension(state, stepS);
     holdFixed(state);
-    solveBanded(band, right, unknowns);
+    solveBanded(band, right, rows);
     let change = 0;
     for (let i = 0; i < size; i++) {
       const at = column(i);
@@ -199,7 +196,7 @@ export function makeStepper(chain: Chain): Stepper {
       taut[i] = tension[i]! > 0 ? 1 : 0;
       if (state.onBed[i]) vx[i] = vy[i] = 0;
     }
-    lineDrag.prepare(state);
+    lineDrag.prepare(state, stepS);
     sortLinks(state, stepS);
     for (let round = 0; round < roundsMax; round++) {
       const change = solveRound(state, stepS);

@@ -41,11 +41,17 @@ export interface SinkingRig {
   readonly water: Water;
 }
 
+export interface RigChain {
+  readonly chain: Chain;
+  /** Place along the line of each entry of the chain's state: the top, then every node. */
+  readonly fromHookMm: readonly number[];
+}
+
 /**
  * The chain that stands for a rig: the float below the surface is its first, rigid link; then line cut at every shot
  * and at the loop of the hook length, and into pieces no longer than `pieceMm`; the hook with the bait is its last node.
  */
-export function chainOfRig(rig: SinkingRig, pieceMm: number): Chain {
+export function chainOfRig(rig: SinkingRig, pieceMm: number): RigChain {
   const { water } = rig;
   const fluid = fluidOf(water);
   const eyeMm = rig.floatToHookMm;
@@ -80,7 +86,7 @@ export function chainOfRig(rig: SinkingRig, pieceMm: number): Chain {
     if (place === 0) sinkers.push(bait, ...hook);
     return nodeOf(sinkers, [lineLump(link, fluid), lineLump(links[i + 1], fluid)]);
   });
-  return {
+  const chain: Chain = {
     top:
       rig.float === "held"
         ? { kind: "held" }
@@ -90,6 +96,7 @@ export function chainOfRig(rig: SinkingRig, pieceMm: number): Chain {
     fluid,
     bedMm: rig.depthMm,
   };
+  return { chain, fromHookMm: [eyeMm + rig.draughtMm, ...placesBelow] };
 }
 
 interface LineLump {

@@ -1,0 +1,112 @@
+import { type Answer, answer, noAnswer } from "../finding.ts";
+import { chainOfRig, type SinkingRig } from "./chain-of-rig.ts";
+import { type ChainShape, letFall } from "./fall.ts";
+
+/** How the rig lands: drawn out along the surface away from the float, or dropped in a heap beside it. */
+export const landings = ["straight", "heap"] as const;
+export type Landing = (typeof landings)[number];
+
+/** A point of the line at one moment. */
+export interface LinePoint {
+  readonly fromHookMm: number;
+  /** Away from where the float landed. */
+  readonly xMm: number;
+  readonly depthMm: number;
+}
+
+export interface LineShape {
+  readonly timeS: number;
+  /** From the surface above the float down to the hook. */
+  readonly points: readonly LinePoint[];
+}
+
+/** How a rig sinks. */
+export interface Sink {
+  readonly landing: Landing;
+  /** Depth at which the bait ends: what hangs below the surface, or the bed. */
+  readonly hangMm: number;
+  /** Time for the bait to each tenth of the hang; the last is taken at 98 %, since the end is approached ever slower. */
+  readonly tenthsS: readonly number[];
+  /** Time the bait spends in the upper, the middle and the lower third (to 98 %). */
+  readonly thirdsS: readonly [number, number, number];
+  /** The line when the bait passes each tenth. */
+  readonly shapes: readonly LineShape[];
+}
+
+/** Share of the hang that stands for the last tenth. */
+export const lastTenthShare = 0.98;
+/** Longest piece of line; with the step of `fall.ts`, half of both moves every time by less than 2 %. */
+export const pieceMm = 60;
+const longestFallS = 600;
+
+/** Finer sums than usual, to see how far they have converged. */
+export interface SinkFineness {
+  readonly pieceMm: number;
+  readonly stepErrorShare: number;
+}
+
+/**
+ * How long a rig's bait takes to sink, from rest at the surface with the float lying beside.
+ *
+ * Drag of each shot as a lone ball, of the line across and along itself, of the bait by its measured fall or as a
+ * ball; a float that slides is dragged towards the rig. Left out: wind, waves, shelter of shot close together, the
+ * stiffness of the line and the splash.
+ *
+ * @returns times [s]; an error `sink.input` where a measure is no positive number, `sink.never` where the bait does not
+ * get down within ten minutes (it floats, or nothing pulls it down)
+ */
+export function sinkOfRig(rig: SinkingRig, landing: Landing, fineness?: SinkFineness): Answer<Sink> {
+  const wrong = firstWrongMeasure(rig);
+  if (wrong !== undefined) return noAnswer("sink.input", { measure: wrong });
+  const hangMm = Math.min(rig.draughtMm + rig.floatToHookMm, rig.depthMm);
+  const tenths = Array.from({ length: 10 }, (_, i) => hangMm * (i < 9 ? (i + 1) / 10 : lastTenthShare));
+  const marks = [...tenths, hangMm / 3, (2 * hangMm) / 3].sort((a, b) => a - b);
+  const { chain, fromHookMm } = chainOfRig(rig, fineness?.pieceMm ?? pieceMm);
+  const { passes } = letFall(chain, marks, longestFallS, {
+    drawnOut: landing === "straight" ? 1 : 0,
+    stepErrorShare: fineness?.stepErrorShare,
+  });
+  if (passes.length < marks.length)
+    return noAnswer("sink.never", { reachedShare: passes.length / marks.length });
+  const at = (depthMm: number) => passes[marks.indexOf(depthMm)]!;
+  const third = at(hangMm / 3).timeS;
+  const twoThirds = at((2 * hangMm) / 3).timeS;
+  const last = at(tenths[9]!).timeS;
+  return answer({
+    landing,
+    hangMm,
+    tenthsS: tenths.map((depth) => at(depth).timeS),
+    thirdsS: [third, twoThirds - third, last - twoThirds],
+    shapes: tenths.map((depth) => lineShape(at(depth), fromHookMm)),
+  });
+}
+
+function lineShape({ timeS, xMm, yMm }: ChainShape, fromHookMm: readonly number[]): LineShape {
+  const points = fromHookMm.map((from, i) => ({ fromHookMm: from, xMm: xMm[i]!, depthMm: yMm[i]! }));
+  return { timeS, points };
+}
+
+function firstWrongMeasure(rig: SinkingRig): string | undefined {
+  const positive = (value: number | undefined) =>
+    value === undefined || (Number.isFinite(value) && value > 0);
+  const zeroOrMore = (value: number) => Number.isFinite(value) && value >= 0;
+  const checks: readonly (readonly [string, boolean])[] = [
+    ["floatToHookMm", positive(rig.floatToHookMm)],
+    ["depthMm", positive(rig.depthMm)],
+    ["draughtMm", zeroOrMore(rig.draughtMm)],
+    ["hookLengthMm", zeroOrMore(rig.hookLengthMm)],
+    ["mainLineDiameterMm", positive(rig.mainLineDiameterMm)],
+    ["hookLineDiameterMm", positive(rig.hookLineDiameterMm)],
+    ["hookMassG", zeroOrMore(rig.hookMassG)],
+    ["baitMassG", positive(rig.bait.massG)],
+    ["baitDensityKgM3", positive(rig.bait.densityKgM3)],
+    ["baitFallMs", positive(rig.bait.fallMs)],
+    ["shotMassG", rig.shot.every((shot) => positive(shot.massG))],
+    ["shotFromHookMm", rig.shot.every((shot) => zeroOrMore(shot.fromHookMm))],
+    ["floatMassG", rig.float === "held" || positive(rig.float.massG)],
+    ["floatDragAreaCm2", rig.float === "held" || zeroOrMore(rig.float.dragAreaCm2)],
+    ["tempC", Number.isFinite(rig.water.tempC)],
+    ["salinity", zeroOrMore(rig.water.salinity)],
+  ];
+  return checks.find(([, right]) => !right)?.[0];
+}
