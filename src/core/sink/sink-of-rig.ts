@@ -36,7 +36,7 @@ export interface Sink {
 /** Share of the hang that stands for the last tenth. */
 export const lastTenthShare = 0.98;
 /** Longest piece of line; with the step of `fall.ts`, half of both moves every time by less than 2 %. */
-export const pieceMm = 60;
+export const pieceMm = 50;
 const longestFallS = 600;
 
 /** Finer sums than usual, to see how far they have converged. */

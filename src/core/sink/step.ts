@@ -139,7 +139,7 @@ export function makeStepper(chain: Chain): Stepper {
   }
 
   function holdFixed(state: ChainState): void {
-    if (top.kind === "held") hold(0);
+    if (top.kind === "held") hold(column(0));
     for (let i = 1; i < size; i++) {
       if (!state.onBed[i]) continue;
       hold(column(i));
