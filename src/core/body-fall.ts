@@ -57,11 +57,11 @@ function areaForFallMm2(weightUn: number, fallMs: number, water: Water): number 
 /**
  * Steady fall of a body.
  *
- * @returns speed [m/s]; an error `fall.floats` for a body no denser than the water
+ * @returns speed [m/s]; an error `fall-floats` for a body no denser than the water
  */
 export function terminalFallMs(body: Body, water: Water): Answer<number> {
   const sinker = sinkerOf(body, water);
-  if (!(sinker.weightUn > 0)) return noAnswer("fall.floats", { densityKgM3: body.densityKgM3 });
+  if (!(sinker.weightUn > 0)) return noAnswer("fall-floats", { densityKgM3: body.densityKgM3 });
   return answer(terminalMmS(sinker, water) / 1000);
 }
 
@@ -85,11 +85,11 @@ function terminalMmS({ weightUn, drag }: Sinker, water: Water): number {
  * run-up of a light ball, a few hundredths of a second, somewhat short.
  *
  * @param fallMm how deep [mm], 0 or more
- * @returns time [s]; an error `fall.floats` for a body no denser than the water
+ * @returns time [s]; an error `fall-floats` for a body no denser than the water
  */
 export function fallTimeS(body: Body, fallMm: number, water: Water): Answer<number> {
   const sinker = sinkerOf(body, water);
-  if (!(sinker.weightUn > 0)) return noAnswer("fall.floats", { densityKgM3: body.densityKgM3 });
+  if (!(sinker.weightUn > 0)) return noAnswer("fall-floats", { densityKgM3: body.densityKgM3 });
   if (!(fallMm > 0)) return answer(0);
   const fluid = fluidOf(water);
   const terminal = terminalMmS(sinker, water);

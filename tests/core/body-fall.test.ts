@@ -66,7 +66,7 @@ test("bread that floats has no fall, and says so", () => {
   const crust: Body = { massG: 0.3, densityKgM3: 400 };
   for (const found of [terminalFallMs(crust, cold), fallTimeS(crust, 1000, cold)]) {
     expect(found.ok).toBe(false);
-    expect(found.findings[0]?.code).toBe("fall.floats");
+    expect(found.findings[0]?.code).toBe("fall-floats");
   }
 });
 

@@ -52,12 +52,12 @@ export interface SinkFineness {
  * ball; a float that slides is dragged towards the rig. Left out: wind, waves, shelter of shot close together, the
  * stiffness of the line and the splash.
  *
- * @returns times [s]; an error `sink.input` where a measure is no positive number, `sink.never` where the bait does not
+ * @returns times [s]; an error `sink-measure` where a measure is no positive number, `sink-never` where the bait does not
  * get down within ten minutes (it floats, or nothing pulls it down)
  */
 export function sinkOfRig(rig: SinkingRig, landing: Landing, fineness?: SinkFineness): Answer<Sink> {
   const wrong = firstWrongMeasure(rig);
-  if (wrong !== undefined) return noAnswer("sink.input", { measure: wrong });
+  if (wrong !== undefined) return noAnswer("sink-measure", { measure: wrong });
   const hangMm = Math.min(rig.draughtMm + rig.floatToHookMm, rig.depthMm);
   const tenths = Array.from({ length: 10 }, (_, i) => hangMm * (i < 9 ? (i + 1) / 10 : lastTenthShare));
   const marks = [...tenths, hangMm / 3, (2 * hangMm) / 3].sort((a, b) => a - b);
@@ -66,8 +66,7 @@ export function sinkOfRig(rig: SinkingRig, landing: Landing, fineness?: SinkFine
     drawnOut: landing === "straight" ? 1 : 0,
     stepErrorShare: fineness?.stepErrorShare,
   });
-  if (passes.length < marks.length)
-    return noAnswer("sink.never", { reachedShare: passes.length / marks.length });
+  if (passes.length < marks.length) return noAnswer("sink-never");
   const at = (depthMm: number) => passes[marks.indexOf(depthMm)]!;
   const third = at(hangMm / 3).timeS;
   const twoThirds = at((2 * hangMm) / 3).timeS;

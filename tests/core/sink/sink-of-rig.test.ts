@@ -113,7 +113,7 @@ test("a bait that floats never gets down, and says so", () => {
     "straight",
   );
   expect(found.ok).toBe(false);
-  expect(found.findings[0]!.code).toBe("sink.never");
+  expect(found.findings[0]!.code).toBe("sink-never");
 });
 
 test("a rig without shot sinks by its bait alone", () => {
@@ -131,5 +131,5 @@ test.each([
 ] as const)("a wrong %s is named", (measure, changes) => {
   const found = sinkOfRig(rigWith(strungOut, changes), "straight");
   expect(found.ok).toBe(false);
-  expect(found.findings[0]).toMatchObject({ code: "sink.input", values: { measure } });
+  expect(found.findings[0]).toMatchObject({ code: "sink-measure", values: { measure } });
 });
