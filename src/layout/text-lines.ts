@@ -2,8 +2,11 @@ import type { MeasureText, TextItem } from "../drawing/model.ts";
 import type { TextPiece } from "./measure-boxes.ts";
 import type { TextRun } from "./nodes.ts";
 
-/** How far a word may be moved when its line is set as one piece [mm]: below what any printer resolves. */
-const shiftMaxMm = 0.02;
+/**
+ * How far a word may move when its line is set as one piece [mm]. satori kerns within its pieces only, and makes
+ * punctuation a piece of its own; a whole line is kerned through, which draws its words a little together.
+ */
+const shiftMaxMm = 0.5;
 
 /** Takes the pieces of a page in turn, and puts the spaces back that line breaking left out. */
 export class PieceReader {

@@ -99,7 +99,7 @@ export function Id1Back({ card, words, code }: Id1BackProps) {
       </Box>
       <Box style={{ direction: "row", gap: 2, align: "end" }}>
         <Box style={{ grow: 1, gap: 0.4 }}>
-          <Box tag="P" field="shot scale and metal" style={small}>
+          <Box tag="P" field="shot scale and metal" style={figure}>
             {card.shot}
           </Box>
           <Box tag="P" field="caution" style={{ ...small, face: "bold" }}>

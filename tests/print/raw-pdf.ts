@@ -1,0 +1,152 @@
+import {
+  decodePDFRawStream,
+  PDFArray,
+  PDFDict,
+  PDFDocument,
+  PDFHexString,
+  PDFName,
+  PDFNumber,
+  type PDFObject,
+  type PDFPage,
+  PDFRawStream,
+  PDFRef,
+  PDFString,
+} from "pdf-lib";
+import { type PaintedPiece, paintedPieces } from "./content-stream.ts";
+import { type RawFont, rawFont } from "./raw-font.ts";
+
+/** A structure element as it stands in the file. */
+export interface RawElement {
+  readonly ref: string;
+  readonly type: string;
+  readonly parent: string;
+  readonly kids: readonly RawElement[];
+  readonly alt?: string;
+  readonly scope?: string;
+  readonly box?: readonly number[];
+  /** Marked content right below it: the page's reference and the number of the piece there. */
+  readonly content: readonly { readonly page: string; readonly mcid: number }[];
+}
+
+export interface RawPage {
+  readonly ref: string;
+  readonly structParents: number | undefined;
+  readonly tabs: string | undefined;
+  readonly annotations: number;
+  readonly xObjects: number;
+  readonly pieces: readonly PaintedPiece[];
+  readonly fonts: ReadonlyMap<string, RawFont>;
+}
+
+export interface RawPdf {
+  readonly header: string;
+  readonly catalog: PDFDict;
+  readonly encrypted: boolean;
+  readonly root: RawElement;
+  readonly roleMap: boolean;
+  readonly pages: readonly RawPage[];
+  /** `StructParents` of a page → the owner of each of its pieces. */
+  readonly owners: ReadonlyMap<number, readonly string[]>;
+  readonly xmp: string;
+}
+
+/** Reads what stands in the objects of a PDF, with nothing made good. */
+export async function rawPdf(bytes: Uint8Array): Promise<RawPdf> {
+  const document = await PDFDocument.load(bytes, { updateMetadata: false });
+  const { catalog, context } = document;
+  const treeRoot = catalog.lookup(PDFName.of("StructTreeRoot"), PDFDict);
+  const [first, ...others] = treeRoot.lookup(PDFName.of("K"), PDFArray).asArray();
+  if (others.length > 0) throw new Error("more than one root element");
+  const metadata = catalog.lookup(PDFName.of("Metadata"));
+  return {
+    header: new TextDecoder("latin1").decode(bytes.subarray(0, 8)),
+    catalog,
+    encrypted: context.trailerInfo.Encrypt !== undefined,
+    root: element(treeRoot, first as PDFRef, "StructTreeRoot"),
+    roleMap: treeRoot.has(PDFName.of("RoleMap")),
+    pages: document.getPages().map(rawPage),
+    owners: ownersOf(treeRoot),
+    xmp: metadata instanceof PDFRawStream ? streamText(metadata) : "",
+  };
+}
+
+/** The value of a name, string, number or boolean of a dictionary, as text. */
+export function entry(dict: PDFDict | undefined, key: string): string | undefined {
+  return plainText(dict?.lookup(PDFName.of(key)));
+}
+
+function plainText(object: PDFObject | undefined): string | undefined {
+  if (object instanceof PDFString || object instanceof PDFHexString) return object.decodeText();
+  if (object instanceof PDFName) return object.decodeText();
+  return object?.toString();
+}
+
+function streamText(stream: PDFRawStream): string {
+  return new TextDecoder().decode(decodePDFRawStream(stream).decode());
+}
+
+function element(from: PDFDict, ref: PDFRef, parent: string): RawElement {
+  const dict = from.context.lookup(ref, PDFDict);
+  if (String(dict.get(PDFName.of("P"))) === "") throw new Error("an element without a parent");
+  const kids = dict.lookupMaybe(PDFName.of("K"), PDFArray)?.asArray() ?? [];
+  const attributes = dict.lookupMaybe(PDFName.of("A"), PDFDict);
+  const page = String(dict.get(PDFName.of("Pg")));
+  const type = entry(dict, "S")!;
+  const box = attributes?.lookupMaybe(PDFName.of("BBox"), PDFArray);
+  const alt = entry(dict, "Alt");
+  const scope = entry(attributes, "Scope");
+  return {
+    ref: String(ref),
+    type,
+    parent,
+    kids: kids.filter((kid) => kid instanceof PDFRef).map((kid) => element(dict, kid as PDFRef, type)),
+    content: kids.flatMap((kid) => {
+      if (kid instanceof PDFNumber) return [{ page, mcid: kid.asNumber() }];
+      if (!(kid instanceof PDFDict)) return [];
+      return [{ page: String(kid.get(PDFName.of("Pg"))), mcid: Number(entry(kid, "MCID")) }];
+    }),
+    ...(alt !== undefined && { alt }),
+    ...(scope !== undefined && { scope }),
+    ...(box && { box: box.asArray().map((n) => (n as PDFNumber).asNumber()) }),
+  };
+}
+
+function ownersOf(treeRoot: PDFDict): Map<number, string[]> {
+  const numbers = treeRoot.lookup(PDFName.of("ParentTree"), PDFDict).lookup(PDFName.of("Nums"), PDFArray);
+  const owners = new Map<number, string[]>();
+  for (let i = 0; i < numbers.size(); i += 2) {
+    owners.set(
+      numbers.lookup(i, PDFNumber).asNumber(),
+      numbers
+        .lookup(i + 1, PDFArray)
+        .asArray()
+        .map(String),
+    );
+  }
+  return owners;
+}
+
+/** The library makes an array of a single stream as it opens a page. */
+function contentOf(page: PDFDict): string {
+  const contents = page.lookup(PDFName.of("Contents"));
+  const streams =
+    contents instanceof PDFArray ? contents.asArray().map((ref) => page.context.lookup(ref)) : [contents];
+  return streams.map((stream) => streamText(stream as PDFRawStream)).join("\n");
+}
+
+function rawPage({ node, ref }: PDFPage): RawPage {
+  const resources = node.Resources();
+  const fonts = resources?.lookupMaybe(PDFName.of("Font"), PDFDict);
+  const structParents = entry(node, "StructParents");
+  return {
+    ref: String(ref),
+    structParents: structParents === undefined ? undefined : Number(structParents),
+    tabs: entry(node, "Tabs"),
+    annotations: node.lookupMaybe(PDFName.of("Annots"), PDFArray)?.size() ?? 0,
+    xObjects: resources?.lookupMaybe(PDFName.of("XObject"), PDFDict)?.keys().length ?? 0,
+    pieces: paintedPieces(contentOf(node)),
+    fonts: new Map(
+      (fonts?.keys() ?? []).map((name) => [name.decodeText(), rawFont(fonts!.lookup(name, PDFDict))]),
+    ),
+  };
+}

@@ -1,0 +1,110 @@
+import { getDocument, OPS } from "pdfjs-dist/legacy/build/pdf.mjs";
+
+/** A node of the structure tree as the reader hands it on. */
+export interface TreeNode {
+  readonly role: string;
+  readonly alt?: string;
+  readonly children: readonly TreeNode[];
+  /** Words of the marked content right below this node, in order. */
+  readonly text: string;
+}
+
+export interface ReadPage {
+  /** Left, bottom, right and top of the page's box [pt]. */
+  readonly box: readonly number[];
+  readonly turn: number;
+  /** Pieces of text in the order they are painted. */
+  readonly text: string;
+  /** Heights of type met [pt]. */
+  readonly sizes: readonly number[];
+  readonly tree: TreeNode | null;
+  readonly operators: readonly string[];
+}
+
+export interface ReadPdf {
+  readonly pages: readonly ReadPage[];
+  readonly info: Readonly<Record<string, unknown>>;
+  readonly marked: boolean;
+  readonly outline: readonly string[];
+  readonly viewerPreferences: Readonly<Record<string, unknown>> | null;
+}
+
+/** Opens a PDF with an independent reader. */
+export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
+  const document = await getDocument({ data: bytes.slice(), verbosity: 0, useSystemFonts: false }).promise;
+  const pages: ReadPage[] = [];
+  for (let n = 1; n <= document.numPages; n++) pages.push(await readPage(await document.getPage(n)));
+  const { info } = await document.getMetadata();
+  const outline = await document.getOutline();
+  return {
+    pages,
+    info: info as Record<string, unknown>,
+    marked: ((await document.getMarkInfo()) as { Marked?: boolean } | null)?.Marked ?? false,
+    outline: (outline ?? []).map((entry) => entry.title),
+    viewerPreferences: (await document.getViewerPreferences()) as Record<string, unknown> | null,
+  };
+}
+
+type Page = Awaited<ReturnType<Awaited<ReturnType<typeof getDocument>["promise"]>["getPage"]>>;
+
+async function readPage(page: Page): Promise<ReadPage> {
+  const { items } = await page.getTextContent({ includeMarkedContent: true });
+  const textById = new Map<string, string>();
+  const open: string[] = [];
+  const sizes = new Set<number>();
+  let text = "";
+  for (const item of items) {
+    if ("str" in item) {
+      const words = item.str + (item.hasEOL ? "\n" : "");
+      text += words;
+      const id = open[open.length - 1];
+      if (id) textById.set(id, (textById.get(id) ?? "") + words);
+      const [a, b] = item.transform as number[];
+      if (item.str.trim() !== "") sizes.add(Math.round(Math.hypot(a!, b!) * 100) / 100);
+    } else if (item.type === "endMarkedContent") {
+      open.pop();
+    } else {
+      open.push(item.id ?? "");
+    }
+  }
+  const { fnArray } = await page.getOperatorList();
+  const names = Object.fromEntries(Object.entries(OPS).map(([name, code]) => [code, name]));
+  return {
+    box: page.view,
+    turn: page.rotate,
+    text: plain(text),
+    sizes: [...sizes].sort((x, y) => x - y),
+    tree: node(await page.getStructTree(), textById),
+    operators: fnArray.map((code) => names[code] ?? String(code)),
+  };
+}
+
+interface RawNode {
+  readonly role?: string;
+  readonly alt?: string;
+  readonly type?: string;
+  readonly id?: string;
+  readonly children?: readonly RawNode[];
+}
+
+function node(raw: RawNode | null, textById: ReadonlyMap<string, string>): TreeNode | null {
+  if (raw === null) return null;
+  const children = raw.children ?? [];
+  return {
+    role: raw.role ?? "",
+    ...(raw.alt !== undefined && { alt: raw.alt }),
+    children: children.filter((c) => c.role !== undefined).map((c) => node(c, textById)!),
+    text: plain(children.map((c) => (c.type === "content" ? (textById.get(c.id ?? "") ?? "") : "")).join("")),
+  };
+}
+
+/** Words with single spaces between them. */
+export function plain(text: string): string {
+  return text.replace(/\s+/g, " ").trim();
+}
+
+/** All nodes of a role, in reading order. */
+export function nodesOf(tree: TreeNode | null, role: string): TreeNode[] {
+  if (tree === null) return [];
+  return [...(tree.role === role ? [tree] : []), ...tree.children.flatMap((child) => nodesOf(child, role))];
+}

@@ -1,0 +1,57 @@
+import type { Guide, RigEntry } from "../../src/content/library.ts";
+import type { OutputFile } from "../../src/markup/output.ts";
+import { type PrintInput, printFiles } from "../../src/print/print-files.ts";
+import type { SolvedRig } from "../../src/solve/solved.ts";
+import { drawingKit } from "../support/drawing-kit.ts";
+import { sampleRigs } from "../support/sample-rig.ts";
+
+export const sampleGuide: Guide = {
+  title: "Float Fishing at Mallow Pool",
+  publisher: "Sallowmere Junior Anglers",
+  language: "en",
+  units: "metric",
+  scaleId: "trade",
+  tubId: "tub",
+  leadRule: { place: "here", allowedUpToG: 0.06, source: "none", checked: "2026-05-01" },
+  conditions: { tempC: 15, salinity: 0 },
+  paper: "A4",
+  rodLengthMm: 3600,
+  edition: "2026-05-01",
+};
+
+export function sampleInput(guide: Partial<Guide> = {}, rigs: readonly SolvedRig[] = sampleRigs): PrintInput {
+  return {
+    guide: { ...sampleGuide, ...guide },
+    rigs: rigs.map((solved) => ({ entry: entryOf(solved), solved })),
+    lessons: [],
+    kit: drawingKit,
+    date: "2026-05-01",
+  };
+}
+
+function entryOf({ rig }: SolvedRig): RigEntry {
+  const { id, title, purpose } = rig;
+  return {
+    id,
+    path: `rigs/${id}.md`,
+    placeOf: () => ({ file: `rigs/${id}.md` }),
+    title,
+    summary: purpose,
+    body: { type: "root", children: [] },
+    rig,
+    level: "first",
+    catches: ["roach"],
+    useWhen: ["The water is calm."],
+    notWhen: ["The wind is up."],
+    changeFirst: ["Move the telltale."],
+  };
+}
+
+/** Everything printed, by path. */
+export async function printed(input: PrintInput): Promise<Map<string, Uint8Array>> {
+  const files = new Map<string, Uint8Array>();
+  for await (const { path, content } of printFiles(input) as AsyncIterable<OutputFile>) {
+    files.set(path, typeof content === "string" ? new TextEncoder().encode(content) : content);
+  }
+  return files;
+}
