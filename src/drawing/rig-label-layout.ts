@@ -1,24 +1,18 @@
-import { type Point, point, polyline, thinSoft } from "./items.ts";
+import { point, polyline, thinSoft } from "./items.ts";
 import type { DrawingKit } from "./kit.ts";
-import { placeInOrder } from "./label-placement.ts";
+import { type ColumnLabel, labelColumn, leaderMm } from "./label-column.ts";
 import { type LabelText, layLabel, leading, paintLabel } from "./label-text.ts";
 import type { Item } from "./model.ts";
 import { bedThicknessMm } from "./parts/bed.ts";
 import { bracketDepthMm } from "./parts/bracket.ts";
-import { parts } from "./parts/parts.ts";
 import type { RigLabel } from "./rig-labels.ts";
 import type { PlacedMark, RigPlan } from "./rig-plan.ts";
 
 /** What a label points at on the drawing. */
-interface Target {
-  readonly label: RigLabel;
-  readonly at: Point;
+interface Target extends ColumnLabel {
   readonly lying: boolean;
-  readonly bracket?: { readonly fromMm: number; readonly toMm: number };
 }
 
-/** Room for the leaders between the rig and its labels. */
-const leaderMm = 4.5;
 const marginMm = 0.5;
 /** Between the bed's hatching and the first row below it. */
 export const rowGapMm = 0.5;
@@ -47,14 +41,15 @@ export function placeRigLabels(
 
 function target(plan: RigPlan, label: RigLabel): Target {
   const x = plan.floatAt.xMm;
+  const { runs } = label;
   if (label.about === "clearance") {
     const { fromMm, toMm } = plan.clearance!;
-    return { label, at: point(x + 0.8, (fromMm + toMm) / 2), lying: false };
+    return { runs, at: point(x + 0.8, (fromMm + toMm) / 2), lying: false };
   }
   if (label.about === "draught") {
     const widest = Math.max(...plan.float.profile.map((p) => p.diameterMm)) * plan.floatWidthScale;
     return {
-      label,
+      runs,
       at: point(x + widest / 2 + 0.6, (plan.surfaceMm + plan.floatAt.yMm) / 2),
       lying: false,
     };
@@ -62,12 +57,12 @@ function target(plan: RigPlan, label: RigLabel): Target {
   const marks = marksOf(plan, label);
   const lower = marks[0]!;
   const upper = marks.at(-1)!;
-  if (lower.lying) return { label, at: lower.at, lying: true };
+  if (lower.lying) return { runs, at: lower.at, lying: true };
   const right = Math.max(...marks.map((mark) => mark.at.xMm + reachMm(plan, mark)));
   const middle = (lower.at.yMm + upper.at.yMm) / 2 - (lower.kind === "hook" ? plan.hookHeightMm / 2 : 0);
-  if (marks.length === 1) return { label, at: point(right + 0.5, middle), lying: false };
+  if (marks.length === 1) return { runs, at: point(right + 0.5, middle), lying: false };
   return {
-    label,
+    runs,
     at: point(right + 0.6 + bracketDepthMm, middle),
     lying: false,
     bracket: { fromMm: upper.at.yMm - upper.radiusMm, toMm: lower.at.yMm + lower.radiusMm },
@@ -94,23 +89,15 @@ function placeColumn(
   textMm: number,
   { measure }: DrawingKit,
 ): Item[] | undefined {
-  const left = Math.max(...targets.map((one) => one.at.xMm), plan.floatAt.xMm + 1) + leaderMm;
-  const roomMm = plan.box.widthMm - marginMm - left;
-  const laid = targets.map((one) => layLabel(one.label.runs, roomMm, textMm, measure));
-  if (laid.some((label) => label.widthMm > roomMm)) return undefined;
-  const wanted = targets.map((one, i) => ({ atMm: one.at.yMm, sizeMm: laid[i]!.heightMm }));
   const lying = plan.marks.some((mark) => mark.lying);
-  const bottom = plan.bedMm - clearMm - (lying ? lyingHeightMm(plan) : 0);
-  const places = placeInOrder(wanted, plan.surfaceMm + clearMm, bottom, 0.15 * textMm);
-  if (!places) return undefined;
-  return targets.flatMap((one, i) => {
-    const bend = left - leaderMm + 0.8;
-    const leader = [one.at, point(Math.max(bend, one.at.xMm), one.at.yMm), point(left - 0.7, places[i]!)];
-    const bracket = one.bracket
-      ? parts.bracket.draw({ xMm: one.at.xMm - bracketDepthMm, ...one.bracket })
-      : [];
-    return [...bracket, polyline(leader, thinSoft), ...paintLabel(laid[i]!, left, places[i]!, measure)];
-  });
+  const column = {
+    leftMm: Math.max(...targets.map((one) => one.at.xMm), plan.floatAt.xMm + 1) + leaderMm,
+    rightMm: plan.box.widthMm - marginMm,
+    topMm: plan.surfaceMm + clearMm,
+    bottomMm: plan.bedMm - clearMm - (lying ? lyingHeightMm(plan) : 0),
+    textMm,
+  };
+  return labelColumn(targets, column, measure);
 }
 
 /** How high the parts that lie on the bed stand. */
@@ -135,7 +122,7 @@ function placeRows(
   let top = plan.bedMm + bedThicknessMm + rowGapMm;
   for (const one of [...targets].sort((a, b) => b.at.xMm - a.at.xMm)) {
     const left = one.at.xMm + 1.6;
-    const label: LabelText = layLabel(one.label.runs, right - left, textMm, measure);
+    const label: LabelText = layLabel(one.runs, right - left, textMm, measure);
     if (label.widthMm > right - left) return undefined;
     const middle = top + label.heightMm / 2;
     const first = top + (textMm * leading) / 2;

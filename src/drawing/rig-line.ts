@@ -1,5 +1,5 @@
-import { lengthMm } from "../core/float.ts";
 import { diameterAtMm } from "../core/profile.ts";
+import { rubberHeightsMm } from "./float-parts.ts";
 import { type Point, point, polyline } from "./items.ts";
 import type { Item, PathStep } from "./model.ts";
 import { hookEye } from "./parts/hook.ts";
@@ -91,8 +91,7 @@ function alongFloat(plan: RigPlan): Item[] {
   const { float, floatAt, floatLengthScale, floatWidthScale } = plan;
   const height = (atMm: number) => floatAt.yMm - atMm * floatLengthScale;
   const width = (atMm: number) => diameterAtMm(float.profile, atMm) * floatWidthScale;
-  const lower = 0.07 * lengthMm(float);
-  const upper = lengthMm(float) - float.tipShowingMm - 0.05 * lengthMm(float);
+  const [lower, upper] = rubberHeightsMm(float);
   const side = (atMm: number) => point(floatAt.xMm - width(atMm) / 2 - 0.25, height(atMm));
   const between = float.profile.map((p) => p.atMm).filter((atMm) => atMm > lower && atMm < upper);
   const line = [

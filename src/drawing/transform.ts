@@ -5,14 +5,18 @@ import type { Item, PathStep } from "./model.ts";
  * Items turned about a point, clockwise by an angle [degrees]. Text keeps upright and moves with its anchor.
  */
 export function rotated(items: readonly Item[], degrees: number, about: Point): Item[] {
+  return mapped(items, (at) => rotatedPoint(at, degrees, about));
+}
+
+/** A point turned about another, clockwise [degrees]. */
+export function rotatedPoint({ xMm, yMm }: Point, degrees: number, about: Point): Point {
   const angle = (degrees * Math.PI) / 180;
-  const cos = Math.cos(angle);
-  const sin = Math.sin(angle);
-  return mapped(items, ({ xMm, yMm }) => {
-    const x = xMm - about.xMm;
-    const y = yMm - about.yMm;
-    return point(about.xMm + x * cos - y * sin, about.yMm + x * sin + y * cos);
-  });
+  const x = xMm - about.xMm;
+  const y = yMm - about.yMm;
+  return point(
+    about.xMm + x * Math.cos(angle) - y * Math.sin(angle),
+    about.yMm + x * Math.sin(angle) + y * Math.cos(angle),
+  );
 }
 
 function mapped(items: readonly Item[], move: (at: Point) => Point): Item[] {

@@ -1,0 +1,145 @@
+import { liftMm } from "../core/tip.ts";
+import type { SolvedDepth, SolvedRig, SolvedShot, TipState } from "../solve/solved.ts";
+import type { DrawingKit } from "./kit.ts";
+import { moveFloat } from "./rig-variants.ts";
+import { lineShot, spokenShot } from "./rig-words.ts";
+
+/** How a float stands or moves, and what the line below it does. */
+export interface FloatPose {
+  /** Tip above the water [mm of the float]; null where it is under. */
+  readonly tipMm: number | null;
+  /** Lean to the right from upright [degrees]. */
+  readonly leanDegrees: number;
+  readonly line:
+    | "hanging"
+    | "plummet hanging"
+    | "plummet standing"
+    | "plummet slack"
+    | "lifted"
+    | "on the bed";
+  /** Where the bait is, to the side of the float, as a share of the panel's width. */
+  readonly baitAside: number;
+  readonly moving?: "down" | "up" | "right";
+  readonly drift?: "wind" | "flow";
+  /** Fills the gaps of the caption. */
+  readonly values: Readonly<Record<string, string>>;
+  /** Key of the caption, where it is not `caption`. */
+  readonly caption?: string;
+}
+
+/** Undefined where a rig has no such state. */
+type PoseOf = (solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit) => FloatPose | undefined;
+
+const upright = { leanDegrees: 0, baitAside: 0, line: "hanging" } as const;
+
+function tipState(depth: SolvedDepth, load: TipState["load"]): TipState | undefined {
+  return depth.tipStates.find((state) => state.load === load);
+}
+
+function lowestShot(depth: SolvedDepth): SolvedShot | undefined {
+  return lineShot(depth)[0];
+}
+
+/** Every state that is drawn, by its key under `drawing.state` in the words. */
+const poses = {
+  "too-little-shot": (_, depth, { figures }) => {
+    const state = tipState(depth, "too little");
+    if (!state) return undefined;
+    const values = { shot: figures.mass(-state.changeG), tip: figures.tip(state.tipShowingMm) };
+    return { ...upright, tipMm: state.tipShowingMm, values };
+  },
+  right: (_, depth, { figures }) => ({
+    ...upright,
+    tipMm: depth.tipShowingMm,
+    values: { tip: figures.tip(depth.tipShowingMm) },
+  }),
+  "too-much-shot": (_, depth, { figures }) => {
+    const state = tipState(depth, "too much");
+    if (!state) return undefined;
+    const values = { shot: figures.mass(state.changeG), tip: figures.tip(state.tipShowingMm) };
+    return state.tipShowingMm > 0
+      ? { ...upright, tipMm: state.tipShowingMm, values }
+      : { ...upright, tipMm: null, values, caption: "under" };
+  },
+  "too-shallow": () => ({ ...upright, tipMm: null, line: "plummet hanging", values: {} }),
+  "depth-right": (_, depth) => ({
+    ...upright,
+    tipMm: depth.tipShowingMm,
+    line: "plummet standing",
+    values: {},
+  }),
+  "too-deep": ({ rig }) => ({
+    tipMm: rig.float.tipShowingMm,
+    leanDegrees: 78,
+    line: "plummet slack",
+    baitAside: 0.2,
+    values: {},
+  }),
+  "bite-under": () => ({ ...upright, tipMm: null, moving: "down", baitAside: 0.06, values: {} }),
+  "lift-bite": ({ rig, hookAndBaitPullG }, depth, { figures }) => {
+    const lowest = lowestShot(depth);
+    if (!lowest || rig.water !== "still") return undefined;
+    const loadG = depth.pullG + hookAndBaitPullG;
+    const tipMm = depth.tipShowingMm + liftMm(rig.float, loadG, lowest.pullG, rig.conditions);
+    const values = {
+      shot: lowest.size,
+      tip: figures.tip(tipMm),
+      before: figures.tip(depth.tipShowingMm),
+    };
+    return { ...upright, tipMm, line: "lifted", moving: "up", values };
+  },
+  "dragged-sideways": (_, depth) => ({
+    tipMm: depth.tipShowingMm * 0.6,
+    leanDegrees: -24,
+    line: "hanging",
+    baitAside: 0.3,
+    moving: "right",
+    values: {},
+  }),
+  "laid-on": (solved, depth, kit) => {
+    if (solved.rig.water !== "still") return undefined;
+    const laid = moveFloat(solved, depth, "over depth");
+    const resting = lineShot(laid).filter((shot) => shot.fromHookMm <= laid.overdepthMm);
+    if (resting.length === 0) return undefined;
+    const values = {
+      shot: spokenShot(resting, kit),
+      gap: kit.figures.shortGap(laid.overdepthMm),
+      tip: kit.figures.tip(laid.tipShowingMm),
+    };
+    return {
+      tipMm: laid.tipShowingMm,
+      leanDegrees: 6,
+      line: "on the bed",
+      baitAside: -0.3,
+      drift: "wind",
+      values,
+    };
+  },
+  "held-by-the-bed": ({ rig }, depth) => {
+    const lowest = lowestShot(depth);
+    if (!lowest || rig.water !== "flowing") return undefined;
+    return {
+      tipMm: null,
+      leanDegrees: 24,
+      line: "on the bed",
+      baitAside: -0.3,
+      drift: "flow",
+      values: { shot: lowest.size },
+    };
+  },
+} satisfies Record<string, PoseOf>;
+
+export type FloatPicture = keyof typeof poses;
+
+export const floatPictures = Object.keys(poses) as FloatPicture[];
+
+/** A float's pose in one of the states, from the rig's figures; undefined where the rig has no such state. */
+export function floatPose(
+  picture: FloatPicture,
+  solved: SolvedRig,
+  depth: SolvedDepth,
+  kit: DrawingKit,
+): FloatPose | undefined {
+  const pose: PoseOf = poses[picture];
+  return pose(solved, depth, kit);
+}
