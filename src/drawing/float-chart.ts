@@ -7,12 +7,20 @@ import type { Drawing, Item } from "./model.ts";
 import { floatEyeRadiusMm } from "./parts/float-body.ts";
 import { parts } from "./parts/parts.ts";
 
-/** Between a float's foot and its name, and between the names and the line that states the scale. */
+/** Between a float's foot and its name, and between rows. */
 const gapMm = 1.5;
+/** Least room for a name, in ems: two words of it side by side are wanted, one must fit. */
+const slotEms = 6.5;
+
+/** A float with its name and what it takes, each on lines of its own. */
+interface Entry {
+  readonly float: Float;
+  readonly names: readonly LabelText[];
+}
 
 /**
- * Floats side by side to one scale, hung in the water as they stand with their shot on, for comparing their size.
- * As high as it needs to be, at most as high as the box.
+ * Floats side by side to one scale, in rows, hung in the water as they stand with their shot on, for comparing their
+ * size. As high as it needs to be, at most as high as the box.
  *
  * @throws Error where the box is too small
  */
@@ -23,55 +31,84 @@ export function drawFloatChart(
   { textMm }: FloatTextOptions = { textMm: 3.5 },
 ): Drawing {
   const { words, figures, measure } = kit;
-  const slotMm = box.widthMm / floats.length;
+  const columns = Math.min(floats.length, Math.max(1, Math.floor(box.widthMm / (slotEms * textMm))));
+  const rowCount = Math.ceil(floats.length / columns);
+  const perRow = Math.ceil(floats.length / rowCount);
+  const slotMm = box.widthMm / perRow;
   const lay = (text: string, face: "bold" | "regular") =>
-    layLabel([{ text, face }], slotMm - 2, textMm, measure);
-  const names = floats.map((float) => [
-    lay(float.title, "bold"),
-    lay(words("drawing.float.takes", { capacity: figures.mass(float.capacityG) }), "regular"),
-  ]);
-  const heightOf = (name: readonly LabelText[]) => name.reduce((sum, part) => sum + part.heightMm, 0);
-  const namesMm = Math.max(...names.map(heightOf));
-  const captionMm = textMm * leading;
-  const aboveMm = Math.max(...floats.map((float) => float.tipShowingMm));
-  const belowMm = Math.max(...floats.map((float) => lengthMm(float) - float.tipShowingMm));
-  const textsMm = gapMm + namesMm + gapMm + captionMm + 0.5;
-  const scale = floatScales.find(
-    (one) => 1.5 + (aboveMm + belowMm) * one.scale + 2 * floatEyeRadiusMm + textsMm <= box.heightMm,
+    layLabel([{ text, face }], slotMm - 1.5, textMm, measure);
+  const entries = floats.map(
+    (float): Entry => ({
+      float,
+      names: [
+        lay(float.title, "bold"),
+        lay(words("drawing.float.takes", { capacity: figures.mass(float.capacityG) }), "regular"),
+      ],
+    }),
   );
-  if (!scale || names.flat().some((name) => name.widthMm > slotMm - 2))
+  const rows = Array.from({ length: rowCount }, (_, i) => entries.slice(i * perRow, (i + 1) * perRow));
+  const captionMm = textMm * leading + 0.5;
+  const wide = entries.some(({ names }) => names.some((name) => name.widthMm > slotMm - 1.5));
+  const scale = floatScales.find(
+    (one) => rows.reduce((sum, row) => sum + rowHeightMm(row, one.scale), captionMm) <= box.heightMm,
+  );
+  if (!scale || wide)
     throw new Error(`no room for a chart of ${floats.length} floats in ${box.widthMm} × ${box.heightMm} mm`);
 
-  const waterMm = 1.5 + aboveMm * scale.scale;
-  const lowest = waterMm + belowMm * scale.scale + 2 * floatEyeRadiusMm;
-  const items: Item[] = [...parts.waterSurface.draw({ leftMm: 0, rightMm: box.widthMm, yMm: waterMm })];
-  for (const [i, float] of floats.entries()) {
+  const items: Item[] = [];
+  let top = 0;
+  for (const row of rows) {
+    items.push(...drawRow(row, scale.scale, { topMm: top, slotMm, widthMm: box.widthMm }, kit));
+    top += rowHeightMm(row, scale.scale);
+  }
+  const drawnAt = words("drawing.float.chartScale", { scale: words(`drawing.float.scale.${scale.name}`) });
+  const caption = layLabel([{ text: drawnAt, ink: "soft" }], box.widthMm - 1, textMm, measure);
+  items.push(...paintLabel(caption, 0.5, top + caption.heightMm / 2, measure));
+  return {
+    widthMm: box.widthMm,
+    heightMm: top + captionMm,
+    title: words("drawing.float.chart"),
+    description: floats.map((float) => describeFloat(float, kit)).join(" "),
+    items,
+  };
+}
+
+const aboveMm = (row: readonly Entry[]) => Math.max(...row.map(({ float }) => float.tipShowingMm));
+const belowMm = (row: readonly Entry[]) =>
+  Math.max(...row.map(({ float }) => lengthMm(float) - float.tipShowingMm));
+const namesMm = (names: readonly LabelText[]) => names.reduce((sum, name) => sum + name.heightMm, 0);
+
+function rowHeightMm(row: readonly Entry[], scale: number): number {
+  const floatsMm = (aboveMm(row) + belowMm(row)) * scale + 2 * floatEyeRadiusMm;
+  return gapMm + floatsMm + gapMm + Math.max(...row.map(({ names }) => namesMm(names))) + gapMm;
+}
+
+function drawRow(
+  row: readonly Entry[],
+  scale: number,
+  { topMm, slotMm, widthMm }: { topMm: number; slotMm: number; widthMm: number },
+  { measure }: DrawingKit,
+): Item[] {
+  const waterMm = topMm + gapMm + aboveMm(row) * scale;
+  const lowest = waterMm + belowMm(row) * scale + 2 * floatEyeRadiusMm;
+  const items: Item[] = [...parts.waterSurface.draw({ leftMm: 0, rightMm: widthMm, yMm: waterMm })];
+  for (const [i, { float, names }] of row.entries()) {
+    const x = (i + 0.5) * slotMm;
     items.push(
       ...parts.floatBody.draw({
         profile: float.profile,
         tipMm: float.tipShowingMm,
         eye: float.attachment !== "top and bottom",
-        at: point((i + 0.5) * slotMm, waterMm + (lengthMm(float) - float.tipShowingMm) * scale.scale),
-        lengthScale: scale.scale,
-        widthScale: scale.scale,
+        at: point(x, waterMm + (lengthMm(float) - float.tipShowingMm) * scale),
+        lengthScale: scale,
+        widthScale: scale,
       }),
     );
     let top = lowest + gapMm;
-    for (const name of names[i]!) {
-      const left = (i + 0.5) * slotMm - name.widthMm / 2;
-      items.push(...paintLabel(name, left, top + name.heightMm / 2, measure));
+    for (const name of names) {
+      items.push(...paintLabel(name, x - name.widthMm / 2, top + name.heightMm / 2, measure));
       top += name.heightMm;
     }
   }
-  const drawnAt = words("drawing.float.chartScale", { scale: words(`drawing.float.scale.${scale.name}`) });
-  const caption = layLabel([{ text: drawnAt, ink: "soft" }], box.widthMm - 1, textMm, measure);
-  const captionTop = lowest + gapMm + namesMm + gapMm;
-  items.push(...paintLabel(caption, 0.5, captionTop + caption.heightMm / 2, measure));
-  return {
-    widthMm: box.widthMm,
-    heightMm: captionTop + caption.heightMm + 0.5,
-    title: words("drawing.float.chart"),
-    description: floats.map((float) => describeFloat(float, kit)).join(" "),
-    items,
-  };
+  return items;
 }

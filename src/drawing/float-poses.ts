@@ -2,7 +2,7 @@ import { liftMm } from "../core/tip.ts";
 import type { SolvedDepth, SolvedRig, SolvedShot, TipState } from "../solve/solved.ts";
 import type { DrawingKit } from "./kit.ts";
 import { moveFloat } from "./rig-variants.ts";
-import { lineShot, spokenShot } from "./rig-words.ts";
+import { lineShot, shotLabel } from "./rig-words.ts";
 
 /** How a float stands or moves, and what the line below it does. */
 export interface FloatPose {
@@ -81,12 +81,17 @@ const poses = {
     if (!lowest || rig.water !== "still") return undefined;
     const loadG = depth.pullG + hookAndBaitPullG;
     const tipMm = depth.tipShowingMm + liftMm(rig.float, loadG, lowest.pullG, rig.conditions);
-    const values = {
-      shot: lowest.size,
-      tip: figures.tip(tipMm),
-      before: figures.tip(depth.tipShowingMm),
+    const tip = figures.tip(tipMm);
+    const before = figures.tip(depth.tipShowingMm);
+    const caption = tip === before ? "little" : "caption";
+    return {
+      ...upright,
+      tipMm,
+      line: "lifted",
+      moving: "up",
+      caption,
+      values: { shot: lowest.size, tip, before },
     };
-    return { ...upright, tipMm, line: "lifted", moving: "up", values };
   },
   "dragged-sideways": (_, depth) => ({
     tipMm: depth.tipShowingMm * 0.6,
@@ -102,7 +107,7 @@ const poses = {
     const resting = lineShot(laid).filter((shot) => shot.fromHookMm <= laid.overdepthMm);
     if (resting.length === 0) return undefined;
     const values = {
-      shot: spokenShot(resting, kit),
+      shot: shotLabel(resting, kit),
       gap: kit.figures.shortGap(laid.overdepthMm),
       tip: kit.figures.tip(laid.tipShowingMm),
     };

@@ -9,7 +9,7 @@ import { bedThicknessMm } from "./parts/bed.ts";
 import { floatEyeRadiusMm } from "./parts/float-body.ts";
 import { parts } from "./parts/parts.ts";
 import { strandStrokes } from "./strands.ts";
-import { rotated, rotatedPoint } from "./transform.ts";
+import { mirrored, rotated, rotatedPoint } from "./transform.ts";
 
 export interface StateOptions {
   readonly textMm: number;
@@ -103,7 +103,8 @@ function panel(
   const { float } = solved.rig;
   const scale = Math.min(0.5, 19 / lengthMm(float));
   const widest = Math.max(...float.profile.map((p) => p.diameterMm));
-  const water = point(widthMm * (0.5 - pose.baitAside / 2), surfaceMm);
+  const flatMm = lengthMm(float) * scale * Math.sin((pose.leanDegrees * Math.PI) / 180);
+  const water = point(widthMm * (0.5 - pose.baitAside / 2) + flatMm / 2, surfaceMm);
   const tipTop = pose.tipMm === null ? surfaceMm + 2.2 : surfaceMm - pose.tipMm * scale;
   const foot = point(water.xMm, tipTop + lengthMm(float) * scale);
   const body = parts.floatBody.draw({
@@ -114,7 +115,8 @@ function panel(
     lengthScale: scale,
     widthScale: Math.max(scale, 2 / widest),
   });
-  const eye = rotatedPoint(point(foot.xMm, foot.yMm + floatEyeRadiusMm), pose.leanDegrees, water);
+  const eyeMm = float.attachment === "top and bottom" ? 0 : floatEyeRadiusMm;
+  const eye = rotatedPoint(point(foot.xMm, foot.yMm + eyeMm), pose.leanDegrees, water);
   const items: Item[] = [
     rectangle(0, surfaceMm, widthMm, bedMm - surfaceMm, { fill: "water" }),
     ...parts.bed.draw({ leftMm: 0, rightMm: widthMm, yMm: bedMm }),
@@ -124,14 +126,12 @@ function panel(
   ];
   if (pose.tipMm === null) items.push(...parts.ripples.draw({ at: water }));
   if (pose.moving) items.push(...movement(pose.moving, water));
-  if (pose.drift === "flow")
-    items.push(...parts.flowArrow.draw({ from: point(2, surfaceMm + 6), lengthMm: 8 }));
-  if (pose.drift === "wind") {
-    const said = words("drawing.state.wind");
+  if (pose.drift) {
+    const said = words(`drawing.drift.${pose.drift}`);
     const right = 2 + measure(said, textMm, "regular");
     items.push(
       text(point(2, surfaceMm - 4.5), said, textMm, { ink: "soft" }),
-      ...arrow(point(right + 1, surfaceMm - 5.5), point(right + 8, surfaceMm - 5.5), bold, 2.6),
+      ...parts.flowArrow.draw({ from: point(right + 1, surfaceMm - 5.5), lengthMm: 7 }),
     );
   }
   return items;
@@ -178,7 +178,7 @@ function lineAndEnd(pose: FloatPose, depth: SolvedDepth, eye: Point, widthMm: nu
       return [
         polyline([eye, touch, hookTop], stroke),
         ...shotAt(point(touch.xMm - 0.4, bedMm - radiusMm)),
-        ...rotated(parts.hook.draw({ bend, heightMm: hookMm }), 90, bend),
+        ...rotated(mirrored(parts.hook.draw({ bend, heightMm: hookMm }), bend.xMm), 90, bend),
       ];
     }
     case "plummet hanging":

@@ -136,7 +136,7 @@ function captions(
   const bed = words("drawing.rig.bed", { depth: figures.shortDepth(depth.depthMm) });
   const items: Item[] = [text(point(0.5, box.heightMm - 0.28 * textMm), bed, textMm, { ink: "soft" })];
   if (flowing) {
-    const flow = words("drawing.rig.flow");
+    const flow = words("drawing.drift.flow");
     const left = plan.floatAt.xMm + 5;
     items.push(
       text(point(left, 0.85 * textMm), flow, textMm, { ink: "soft" }),

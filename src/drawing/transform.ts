@@ -8,6 +8,11 @@ export function rotated(items: readonly Item[], degrees: number, about: Point): 
   return mapped(items, (at) => rotatedPoint(at, degrees, about));
 }
 
+/** Items turned over left to right about an upright line. */
+export function mirrored(items: readonly Item[], aboutXMm: number): Item[] {
+  return mapped(items, ({ xMm, yMm }) => point(2 * aboutXMm - xMm, yMm));
+}
+
 /** A point turned about another, clockwise [degrees]. */
 export function rotatedPoint({ xMm, yMm }: Point, degrees: number, about: Point): Point {
   const angle = (degrees * Math.PI) / 180;
