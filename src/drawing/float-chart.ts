@@ -1,5 +1,6 @@
 import { type Float, lengthMm } from "../core/float.ts";
 import { describeFloat, type FloatTextOptions, floatScales } from "./float-drawing.ts";
+import { floatLook } from "./float-parts.ts";
 import { point } from "./items.ts";
 import type { Box, DrawingKit } from "./kit.ts";
 import { type LabelText, layLabel, leading, paintLabel } from "./label-text.ts";
@@ -96,9 +97,7 @@ function drawRow(
     const x = (i + 0.5) * slotMm;
     items.push(
       ...parts.floatBody.draw({
-        profile: float.profile,
-        tipMm: float.tipShowingMm,
-        eye: float.attachment !== "top and bottom",
+        ...floatLook(float),
         at: point(x, waterMm + (lengthMm(float) - float.tipShowingMm) * scale),
         lengthScale: scale,
         widthScale: scale,
@@ -106,7 +105,7 @@ function drawRow(
     );
     let top = lowest + gapMm;
     for (const name of names) {
-      items.push(...paintLabel(name, x - name.widthMm / 2, top + name.heightMm / 2, measure));
+      items.push(...paintLabel(name, x, top + name.heightMm / 2, measure, "middle"));
       top += name.heightMm;
     }
   }

@@ -1,6 +1,6 @@
 import { type Float, lengthMm } from "../core/float.ts";
 import { diameterAtMm } from "../core/profile.ts";
-import { floatParts, rubberHeightsMm, thicknessMm } from "./float-parts.ts";
+import { floatLook, floatParts, rubberHeightsMm, thicknessMm } from "./float-parts.ts";
 import { point } from "./items.ts";
 import type { Box, DrawingKit } from "./kit.ts";
 import { type ColumnLabel, labelColumn, leaderMm } from "./label-column.ts";
@@ -91,9 +91,7 @@ function floatAtScale(float: Float, { scale }: Scale, topMm: number): Item[] {
     ...parts.dimension.draw({ xMm: 4, fromMm: topMm, toMm: foot }),
     ...parts.waterSurface.draw({ leftMm: 7, rightMm: leftMm + 9, yMm: mark }),
     ...parts.floatBody.draw({
-      profile: float.profile,
-      tipMm: float.tipShowingMm,
-      eye: float.attachment !== "top and bottom",
+      ...floatLook(float),
       at: point(leftMm, foot),
       lengthScale: scale,
       widthScale: scale,

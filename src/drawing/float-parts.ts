@@ -35,6 +35,21 @@ function crossing(profile: Profile, lower: number, upper: number, diameterMm: nu
   return a.atMm + share * (b.atMm - a.atMm);
 }
 
+/** How much of its foot a built-in load takes up on the drawing [mm of the float]. */
+function loadMm(float: Float): number {
+  return float.selfLoadG > 0 ? loadShare * lengthMm(float) : 0;
+}
+
+/** What the mark of a float is drawn from. */
+export function floatLook(float: Float) {
+  return {
+    profile: float.profile,
+    tipMm: float.tipShowingMm,
+    loadMm: loadMm(float),
+    eye: float.attachment !== "top and bottom",
+  };
+}
+
 /** The parts of a float from the top down, found from its outline. */
 export function floatParts(float: Float): FloatPart[] {
   const top = lengthMm(float);
@@ -45,7 +60,7 @@ export function floatParts(float: Float): FloatPart[] {
     { name: "tip", fromMm: tipFrom, toMm: top },
     { name: "body", fromMm: bodyFrom, toMm: tipFrom },
   ];
-  const load = float.selfLoadG > 0 ? loadShare * top : 0;
+  const load = loadMm(float);
   if (bodyFrom > load)
     found.push({ name: bodyFrom >= stemShare * top ? "stem" : "base", fromMm: load, toMm: bodyFrom });
   if (load > 0) found.push({ name: "load", fromMm: 0, toMm: load });

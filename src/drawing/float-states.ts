@@ -1,5 +1,6 @@
 import { lengthMm } from "../core/float.ts";
 import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
+import { floatLook } from "./float-parts.ts";
 import { type FloatPicture, type FloatPose, floatPictures, floatPose } from "./float-poses.ts";
 import { arrow, bold, type Point, point, polyline, rectangle, text } from "./items.ts";
 import type { Box, DrawingKit } from "./kit.ts";
@@ -108,9 +109,7 @@ function panel(
   const tipTop = pose.tipMm === null ? surfaceMm + 2.2 : surfaceMm - pose.tipMm * scale;
   const foot = point(water.xMm, tipTop + lengthMm(float) * scale);
   const body = parts.floatBody.draw({
-    profile: float.profile,
-    tipMm: float.tipShowingMm,
-    eye: float.attachment !== "top and bottom",
+    ...floatLook(float),
     at: foot,
     lengthScale: scale,
     widthScale: Math.max(scale, 2 / widest),

@@ -71,17 +71,25 @@ function joinLikeRuns(line: readonly Run[]): Run[] {
   return joined;
 }
 
-/** Paints a label with its left edge and vertical middle at a point. */
-export function paintLabel(label: LabelText, leftMm: number, middleMm: number, measure: MeasureText): Item[] {
+/** Paints a label with its left edge, or the middle of each line, and its vertical middle at a point. */
+export function paintLabel(
+  label: LabelText,
+  xMm: number,
+  middleMm: number,
+  measure: MeasureText,
+  align: "start" | "middle" = "start",
+): Item[] {
   const { sizeMm, lines } = label;
   const space = measure(" ", sizeMm, "regular");
+  const widthOf = (run: Run) => measure(run.text, sizeMm, run.face ?? "regular");
   const top = middleMm - label.heightMm / 2;
   return lines.flatMap((line, i) => {
     const baseline = top + sizeMm * (leading * (i + 0.5) + middleRise);
-    let x = leftMm;
+    const lineMm = line.reduce((sum, run) => sum + widthOf(run) + space, -space);
+    let x = align === "start" ? xMm : xMm - lineMm / 2;
     return line.map((run) => {
       const item = text(point(x, baseline), run.text, sizeMm, run);
-      x += measure(run.text, sizeMm, run.face ?? "regular") + space;
+      x += widthOf(run) + space;
       return item;
     });
   });

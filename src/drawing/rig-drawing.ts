@@ -1,5 +1,6 @@
 import { lengthMm } from "../core/float.ts";
 import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
+import { floatLook } from "./float-parts.ts";
 import { point, polyline, rectangle, text, thinSoft } from "./items.ts";
 import type { Box, DrawingKit } from "./kit.ts";
 import { leading } from "./label-text.ts";
@@ -96,9 +97,7 @@ function marks(plan: RigPlan): Item[] {
   const { float, floatAt } = plan;
   const items: Item[] = [
     ...parts.floatBody.draw({
-      profile: float.profile,
-      tipMm: float.tipShowingMm,
-      eye: float.attachment !== "top and bottom",
+      ...floatLook(float),
       at: floatAt,
       lengthScale: plan.floatLengthScale,
       widthScale: plan.floatWidthScale,

@@ -7,6 +7,8 @@ interface FloatBody {
   readonly profile: Profile;
   /** Length of tip in the accent, counted from the top [mm of the float]. */
   readonly tipMm: number;
+  /** Length of foot that holds a built-in load [mm of the float]. */
+  readonly loadMm: number;
   /** Whether it ends in an eye that the line runs through. */
   readonly eye: boolean;
   /** Where the lower end of the profile is. */
@@ -24,9 +26,9 @@ export function cutProfile(profile: Profile, fromMm: number, toMm: number): Prof
   return [end(fromMm), ...profile.filter((p) => p.atMm > fromMm && p.atMm < toMm), end(toMm)];
 }
 
-/** A float from its profile, standing up: body in outline, tip filled. */
+/** A float from its profile, standing up: body in outline, tip in the accent, a built-in load black. */
 export const floatBody: Part<FloatBody> = {
-  draw: ({ profile, tipMm, eye, at, lengthScale, widthScale }) => {
+  draw: ({ profile, tipMm, loadMm, eye, at, lengthScale, widthScale }) => {
     const outline = (points: readonly ProfilePoint[]) => {
       const side = (sign: 1 | -1) =>
         points.map((p) =>
@@ -39,6 +41,7 @@ export const floatBody: Part<FloatBody> = {
       polygon(outline(cutProfile(profile, 0, top - tipMm)), "paper", thin),
       polygon(outline(cutProfile(profile, top - tipMm, top)), "accent", thin),
     ];
+    if (loadMm > 0) items.push(polygon(outline(cutProfile(profile, 0, loadMm)), "ink", thin));
     if (eye) {
       const middle = point(at.xMm, at.yMm + floatEyeRadiusMm);
       items.push(circle(middle, floatEyeRadiusMm, { fill: "paper", stroke: thin }));
@@ -54,6 +57,7 @@ export const floatBody: Part<FloatBody> = {
       { atMm: 150, diameterMm: 3 },
     ],
     tipMm: 20,
+    loadMm: 20,
     eye: true,
     at: point(15, 18),
     lengthScale: 0.11,
