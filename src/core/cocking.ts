@@ -1,3 +1,4 @@
+import { type Finding, warning } from "./finding.ts";
 import { type Float, floatMassG, lengthMm, waterInG } from "./float.ts";
 import { momentBelowMm4, topMm, volumeBelowMm3 } from "./profile.ts";
 import { loadForTipG, tipShowingMm } from "./tip.ts";
@@ -48,4 +49,16 @@ export function cockingPullG(float: Float, water: Water): number | null {
     else fallsAtMm = halfMm;
   }
   return Math.max(0, loadForTipG(float, standsAtMm, water));
+}
+
+/**
+ * Whether the lock alone makes the float stand, as it must from the moment it lands until the rest has sunk.
+ *
+ * @param lockPullG pull of the lock shot [g]; for a float that shot do not hold, of everything that hangs from it
+ * @returns a warning where it does not
+ */
+export function checkCocking(float: Float, lockPullG: number, water: Water): readonly Finding[] {
+  if (cocks(float, lockPullG, water)) return [];
+  const neededG = cockingPullG(float, water);
+  return neededG === null ? [] : [warning("lock-does-not-cock", { lockPullG, neededG })];
 }

@@ -192,14 +192,14 @@ function guideOverdepthsMm(
 function guideFault({ float, water, depthMm, shot, hookAndBaitPullG }: DepthGuideInput) {
   const floatFaults = checkFloat(float, water).filter(({ severity }) => severity === "error");
   if (floatFaults.length > 0) return { ok: false as const, findings: floatFaults };
-  if (!(depthMm > 0 && depthMm < Infinity)) return noAnswer("depth-not-positive", { depthMm });
+  if (!(depthMm > 0 && depthMm < Infinity)) return noAnswer("depth-not-positive");
   const bad = shot.find(
     ({ massG, fromHookMm }) => !(massG > 0 && fromHookMm >= 0 && massG + fromHookMm < Infinity),
   );
-  if (bad)
-    return noAnswer("shot-not-on-line", { size: bad.size, massG: bad.massG, fromHookMm: bad.fromHookMm });
+  if (bad) return noAnswer("shot-not-on-line", { size: bad.size });
   const capacityPullG = floatPullG(float, water);
-  if (!(hookAndBaitPullG < capacityPullG)) {
+  if (!Number.isFinite(hookAndBaitPullG)) return noAnswer("hook-and-bait-figure");
+  if (hookAndBaitPullG >= capacityPullG) {
     return noAnswer("capacity-below-hook-and-bait", { pullG: capacityPullG, hookAndBaitPullG });
   }
   return undefined;

@@ -26,9 +26,9 @@ export interface SessionFeed {
  */
 export function feedForSession({ portionMl, everyS }: Feed, hours: number): Answer<SessionFeed> {
   if (!(portionMl > 0 && portionMl < Infinity && everyS > 0 && everyS < Infinity)) {
-    return noAnswer("feed-rate", { portionMl, everyS });
+    return noAnswer("feed-rate");
   }
-  if (!(hours > 0 && hours < Infinity)) return noAnswer("session-length", { hours });
+  if (!(hours > 0 && hours < Infinity)) return noAnswer("session-length");
   // A share of the interval too small to measure keeps rounding from adding a portion.
   const portions = Math.ceil((hours * 3600) / everyS - 1e-9);
   const volumeMl = portions * portionMl;

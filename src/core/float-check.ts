@@ -11,7 +11,7 @@ import {
   waterInG,
 } from "./float.ts";
 import { volumeBelowMm3 } from "./profile.ts";
-import type { Water } from "./water.ts";
+import { type Water, waterDensityKgM3 } from "./water.ts";
 
 /**
  * Mean densities that a float can have [kg/m³]: below the lightest balsa and quill, above the densest loaded stick
@@ -23,29 +23,30 @@ export const floatDensityMaxKgM3 = 900;
 /** How far a weighed float may be from its figures, as a share of the water it displaces at its mark. */
 const weighedToleranceShare = 0.15;
 
+/** Whether a figure can be meant: nothing at all, or between a nanometre (or microgram) and a kilometre (or tonne). */
+const canBeMeant = (figure: number) => figure === 0 || (Math.abs(figure) >= 1e-6 && Math.abs(figure) <= 1e6);
+
 /** The first thing wrong with a float's outline and marks, as no sums can be done with them. */
 function outlineFault(float: Float): readonly Finding[] {
   const { profile, tipShowingMm, capacityG, selfLoadG, weighedMassG } = float;
   const fault = (code: string, values: Finding["values"] = {}) => noAnswer(code, values).findings;
-  if (profile.length < 2 || profile[0]!.atMm !== 0) return fault("float-profile-short");
-  if (!(tipDiameterMm(float) > 0)) return fault("float-tip-zero", { diameterMm: tipDiameterMm(float) });
+  const figures = [tipShowingMm, capacityG, selfLoadG, weighedMassG ?? 1];
+  for (const { atMm, diameterMm } of profile) figures.push(atMm, diameterMm);
+  if (!figures.every(canBeMeant)) return fault("float-figure");
+  if (lengthMm(float) <= 0 || profile[0]!.atMm !== 0) return fault("float-profile-short");
+  if (tipDiameterMm(float) <= 0) return fault("float-tip-zero");
   for (const [i, { atMm, diameterMm }] of profile.entries()) {
     const beforeMm = profile[i - 1]?.atMm ?? 0;
-    if (!(atMm >= beforeMm && atMm < Infinity)) return fault("float-profile-falls", { atMm, beforeMm });
+    if (atMm < beforeMm) return fault("float-profile-falls", { atMm, beforeMm });
     const pointedFoot = i === 0 && diameterMm === 0;
-    if (!((diameterMm > 0 && diameterMm < Infinity) || pointedFoot)) {
-      return fault("float-profile-diameter", { atMm, diameterMm });
-    }
+    if (diameterMm <= 0 && !pointedFoot) return fault("float-profile-diameter", { atMm });
   }
-  if (!(lengthMm(float) > 0)) return fault("float-profile-short");
-  if (!(tipShowingMm > 0 && tipShowingMm < lengthMm(float))) {
+  if (tipShowingMm <= 0 || tipShowingMm >= lengthMm(float)) {
     return fault("float-tip-showing", { tipShowingMm, lengthMm: lengthMm(float) });
   }
-  if (!(capacityG > 0 && capacityG < Infinity)) return fault("float-capacity", { capacityG });
-  if (!(selfLoadG >= 0 && selfLoadG < Infinity)) return fault("float-self-load", { selfLoadG });
-  if (weighedMassG !== undefined && !(weighedMassG > 0 && weighedMassG < Infinity)) {
-    return fault("float-weighed-mass", { weighedMassG });
-  }
+  if (capacityG <= 0) return fault("float-capacity");
+  if (selfLoadG < 0) return fault("float-self-load");
+  if (weighedMassG !== undefined && weighedMassG <= 0) return fault("float-weighed-mass");
   return [];
 }
 
@@ -83,6 +84,8 @@ function weighedDoubt(float: Float, water: Water): readonly Finding[] {
  * @returns findings; none for a sound float
  */
 export function checkFloat(float: Float, water: Water): readonly Finding[] {
+  const densityKgM3 = waterDensityKgM3(water);
+  if (!(densityKgM3 > 900 && densityKgM3 < 1100)) return noAnswer("water-figure").findings;
   const outline = outlineFault(float);
   if (outline.length > 0) return outline;
   const density = densityFault(float, water);
@@ -90,7 +93,7 @@ export function checkFloat(float: Float, water: Water): readonly Finding[] {
   const doubt = weighedDoubt(float, water);
   const massG = floatMassG(float, water);
   if (float.selfLoadG >= massG) {
-    return [...noAnswer("float-self-load", { selfLoadG: float.selfLoadG, massG }).findings, ...doubt];
+    return [...noAnswer("float-self-load").findings, ...doubt];
   }
   const cockingG = cockingPullG(float, water);
   const fullPullG = floatPullG(float, water);

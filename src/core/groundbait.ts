@@ -32,7 +32,7 @@ export interface Groundbait {
  */
 export function groundbait(balls: number, ballDiameterMm = groundbaitBallMm): Answer<Groundbait> {
   if (!(balls >= 1 && balls < Infinity && ballDiameterMm > 0 && ballDiameterMm < Infinity)) {
-    return noAnswer("groundbait-balls", { balls, ballDiameterMm });
+    return noAnswer("groundbait-balls");
   }
   const wetMl = (balls * (Math.PI / 6) * ballDiameterMm ** 3) / 1000;
   const dryG = (gPerMl: number, waterShare: number) => (wetMl * gPerMl) / (1 + waterShare);

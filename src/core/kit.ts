@@ -35,12 +35,12 @@ export function kitFor(
   spareShare: number,
   perPacket: PerPacket,
 ): Answer<readonly KitLine[]> {
-  if (!(Number.isInteger(learners) && learners >= 1)) return noAnswer("kit-learners", { learners });
-  if (!(spareShare >= 0 && spareShare < Infinity)) return noAnswer("kit-spares", { spareShare });
+  if (!(Number.isInteger(learners) && learners >= 1)) return noAnswer("kit-learners");
+  if (!(spareShare >= 0 && spareShare < Infinity)) return noAnswer("kit-spares");
   const sums = new Map<string, KitNeed>();
   for (const need of rigs.flat()) {
     if (!(need.count >= 0 && need.count < Infinity)) {
-      return noAnswer("kit-count", { name: need.name, count: need.count });
+      return noAnswer("kit-count", { name: need.name });
     }
     const key = `${need.kind}|${need.name}`;
     sums.set(key, { ...need, count: (sums.get(key)?.count ?? 0) + need.count });
@@ -48,7 +48,7 @@ export function kitFor(
   const lines: KitLine[] = [];
   for (const need of sums.values()) {
     const size = perPacket(need);
-    if (!(size > 0 && size < Infinity)) return noAnswer("kit-packet", { name: need.name, perPacket: size });
+    if (!(size > 0 && size < Infinity)) return noAnswer("kit-packet", { name: need.name });
     // A share of a piece too small to count keeps rounding from buying one more.
     const count = Math.ceil(need.count * learners * (1 + spareShare) - 1e-9);
     const packets = Math.ceil(count / size - 1e-9);

@@ -72,15 +72,12 @@ function weakestG(parts: readonly ChainPart[], part: ChainPart["part"], bound: "
 export function lineChain({ mainLine, hookLine, knots }: LineChainInput): Answer<LineChain> {
   const lines = { "main line": mainLine, "hook length": hookLine };
   for (const [part, { strengthG }] of Object.entries(lines)) {
-    if (!(strengthG > 0 && strengthG < Infinity)) return noAnswer("line-strength", { part, strengthG });
+    if (!(strengthG > 0 && strengthG < Infinity)) return noAnswer("line-strength", { part });
   }
   const badKnot = knots.find(
     ({ knot: { strengthShareLow: low, strengthShareHigh: high } }) => !(low > 0 && low <= high && high <= 1),
   );
-  if (badKnot) {
-    const { title, strengthShareLow: lowShare, strengthShareHigh: highShare } = badKnot.knot;
-    return noAnswer("knot-share", { knot: title, lowShare, highShare });
-  }
+  if (badKnot) return noAnswer("knot-share", { knot: badKnot.knot.title });
 
   const bare = (["main line", "hook length"] as const).map((part): ChainPart => {
     const { strengthG } = lines[part];

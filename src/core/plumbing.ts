@@ -48,9 +48,9 @@ export function plumbingSteps(
   guessMm = firstGuessMm,
   withinMm = plumbedWithinMm,
 ): Answer<readonly PlumbingStep[]> {
-  if (!(depthMm > 0 && depthMm < Infinity)) return noAnswer("depth-not-positive", { depthMm });
+  if (!(depthMm > 0 && depthMm < Infinity)) return noAnswer("depth-not-positive");
   if (!(guessMm < Infinity && depthMm <= triesMax * guessMm && withinMm >= 1)) {
-    return noAnswer("plumbing-guess", { guessMm, withinMm });
+    return noAnswer("plumbing-guess");
   }
   const steps: PlumbingStep[] = [];
   let settingMm = guessMm;
@@ -122,7 +122,7 @@ export function choosePlummet(
   water: Water,
 ): Answer<PlummetChoice> {
   const bad = box.find(({ massG }) => !(massG > 0 && massG < Infinity));
-  if (bad) return noAnswer("plummet-weight", { massG: bad.massG });
+  if (bad) return noAnswer("plummet-weight");
   const neededG = lightestPlummetG(float, keptPullG, metal, water);
   const byWeight = [...box].sort((a, b) => a.massG - b.massG);
   const plummet = byWeight.find(
@@ -165,10 +165,10 @@ export function feelForBed(
   guessMm = firstGuessMm,
   stepMm = feelStepMm,
 ): Answer<FeltBed> {
-  if (!(depthMm > 0 && depthMm < Infinity)) return noAnswer("depth-not-positive", { depthMm });
+  if (!(depthMm > 0 && depthMm < Infinity)) return noAnswer("depth-not-positive");
   const wayMm = Math.abs(depthMm + lowestShotMm - guessMm);
   if (!(guessMm > 0 && lowestShotMm >= 0 && stepMm > 0 && wayMm <= triesMax * stepMm)) {
-    return noAnswer("plumbing-guess", { guessMm, withinMm: stepMm });
+    return noAnswer("plumbing-guess");
   }
   const run = (settingMm: number): FeelingStep => ({
     settingMm,

@@ -24,6 +24,24 @@ export function slidingLoadMinG(depthMm: number): number {
   return depthMm <= 14 * mmPerFoot ? 2.4 : 3.2;
 }
 
+/** What a sliding float needs beside a rod's reach. */
+export interface SlidingSetup {
+  /** The stop knot that the float's eye slides up to, where a fixed float's eye would be [mm]. */
+  readonly stopKnotFromHookMm: number;
+  /** Two knots a few millimetres apart hold better than one. Common practice, no source. */
+  readonly stopKnots: 2;
+  readonly loadMinG: number;
+}
+
+/**
+ * Stop knot and least load of a sliding float.
+ *
+ * @param floatToHookMm float's lower eye at rest to hook [mm]
+ */
+export function slidingSetup(depthMm: number, floatToHookMm: number): SlidingSetup {
+  return { stopKnotFromHookMm: floatToHookMm, stopKnots: 2, loadMinG: slidingLoadMinG(depthMm) };
+}
+
 /**
  * Whether the rod can fish a float so far from the hook: a fixed float needs rod enough, a sliding float load
  * enough.
@@ -77,7 +95,7 @@ export function recordDepth(
     ["record-rod", ringToTipMm],
     ["record-hand-span", handSpanMm],
   ] as const) {
-    if (!(mm > 0 && mm < Infinity)) return noAnswer(code, { lengthMm: mm });
+    if (!(mm > 0 && mm < Infinity)) return noAnswer(code);
   }
   const rodLengths = Math.ceil(floatToHookMm / ringToTipMm) - 1;
   const handSpans = Math.floor(floatToHookMm / handSpanMm);

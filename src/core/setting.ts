@@ -20,5 +20,5 @@ const overdepthSign: Readonly<Record<Setting, number>> = {
  */
 export function checkSetting(setting: Setting, overdepthMm: number): readonly Finding[] {
   if (Math.sign(overdepthMm) === overdepthSign[setting]) return [];
-  return noAnswer("setting-against-overdepth", { setting, overdepthMm }).findings;
+  return noAnswer("setting-against-overdepth", { setting }).findings;
 }

@@ -1,6 +1,6 @@
 import type { Figures } from "../report/figures.ts";
 import type { Words } from "../report/words.ts";
-import type { SolvedDepth, SolvedRig, SolvedShot } from "./solved.ts";
+import type { GuideStep, SolvedDepth, SolvedRig, SolvedShot } from "./solved.ts";
 
 /** A table as text: what is in its head row and in the rows below. */
 export interface TextTable {
@@ -76,13 +76,17 @@ export function depthGuideTable(depth: SolvedDepth, { words, figures }: TableKit
     if (Math.abs(mm) < 0.5) return words("table.at-the-bed");
     return words(mm < 0 ? "table.off-the-bed" : "table.over-the-bed", { gap: figures.gap(Math.abs(mm)) });
   };
+  const tip = ({ state, tipShowingMm }: GuideStep): string => {
+    if (tipShowingMm !== null) return figures.tip(tipShowingMm);
+    return words(state === "lies flat" ? "table.flat" : "table.under");
+  };
   return {
     head: [words("table.hook-set"), words("table.state"), words("table.on-the-bed"), words("table.tip")],
     rows: depth.depthGuide.map((step) => [
       place(step.overdepthMm),
       words(`state.${step.state}`),
       step.shotOnBed.length === 0 ? words("table.none") : step.shotOnBed.join(", "),
-      step.tipShowingMm === null ? words("table.under") : figures.tip(step.tipShowingMm),
+      tip(step),
     ]),
   };
 }

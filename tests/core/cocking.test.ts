@@ -1,13 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cockingPullG, cocks } from "../../src/core/cocking.ts";
+import { checkCocking, cockingPullG, cocks } from "../../src/core/cocking.ts";
 import { floatPullG } from "../../src/core/float.ts";
 import { pool, stick, straightQuill, tippedFloat } from "./floats.ts";
 
 fc.configureGlobal({ seed: 20, numRuns: 200 });
 
 describe("whether a float stands", () => {
-  // The straight quill weighs 2.17244 g with its centre at 100 mm: 217.244 g·mm about the eye. Standing h deep it
+  // A textbook rod of relative density s, hinged at its foot, stands in water deeper than L · √s (statics of floating
+  // bodies; from memory). Here 2.17244 g on 3.92582 g of water: s = 0.553374, 200 mm · √s = 148.778 mm.
+  // The same by moments: the straight quill weighs 2.17244 g with its centre at 100 mm: 217.244 g·mm about the eye. Standing h deep it
   // displaces 0.0196292 g a millimetre, centre at h/2: 0.0098146 · h² g·mm. Equal at h = √22134.7 = 148.777 mm, which
   // displaces 2.92038 g: from a load of 2.92038 − 2.17244 = 0.74794 g on it stands.
   it("follows from the centres of mass and buoyancy of a straight quill", () => {
@@ -24,6 +26,17 @@ describe("whether a float stands", () => {
   // With all of its weight in its foot nothing turns it over.
   it("needs none where the whole weight is in the foot", () => {
     expect(cockingPullG({ ...straightQuill, selfLoadG: 2.17 }, pool)).toBe(0);
+  });
+
+  it("is asked of the lock alone", () => {
+    expect(checkCocking(straightQuill, 0.8, pool)).toEqual([]);
+    const [finding] = checkCocking(straightQuill, 0.5, pool);
+    expect(finding).toMatchObject({
+      code: "lock-does-not-cock",
+      severity: "warning",
+      values: { lockPullG: 0.5 },
+    });
+    expect(finding!.values.neededG).toBeCloseTo(0.74794, 3);
   });
 
   it("stays true as load is added", () => {

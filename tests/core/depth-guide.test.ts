@@ -101,8 +101,10 @@ describe("the draught", () => {
   it("counts towards the depth of the hook, or every setting is a float's length out", () => {
     const load = floatPullG(straightQuill, pool);
     expect(draughtMm(straightQuill, load, pool)).toBeCloseTo(185, 9);
-    const step = at({ depthMm: 1000, shot: [lead("AAA", 1.6, 815, "lock")] }, 0);
-    expect(step.floatToHookMm).toBeCloseTo(815, 9);
+    const rig = { depthMm: 1000, shot: [lead("AAA", 1.6, 815, "lock")] };
+    expect(at(rig, 0).floatToHookMm).toBeCloseTo(815, 9);
+    // A metre of line below the float, as if it had no draught, lays 185 mm of it on the bed.
+    expect(at(rig, 185).floatToHookMm).toBeCloseTo(1000, 9);
   });
 });
 
@@ -237,6 +239,8 @@ describe("a guide that cannot be had", () => {
     ["depth-not-positive", { depthMm: Number.NaN }],
     ["depth-below-draught", { depthMm: 150 }],
     ["capacity-below-hook-and-bait", { hookAndBaitPullG: 2 }],
+    ["hook-and-bait-figure", { hookAndBaitPullG: Number.NaN }],
+    ["water-figure", { water: { tempC: Number.NaN, salinity: 0 } }],
     ["shot-not-on-line", { shot: [lead("AAA", 1.6, -5, "lock")] }],
     ["shot-above-float", { depthMm: 1000, shot: [...shot, lead("No 8", 0.06, 5000, "telltale")] }],
     ["load-does-not-cock", { shot: [lead("No 8", 0.06, 80, "telltale")] }],

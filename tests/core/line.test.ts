@@ -1,8 +1,9 @@
 import convert from "convert";
 import { describe, expect, it } from "vitest";
 import { type Knot, lineChain, type TiedKnot } from "../../src/core/knots.ts";
-import { lineClass, lineClasses } from "../../src/core/line.ts";
+import { lineClass, lineClasses, linePullG } from "../../src/core/line.ts";
 import { gPerPound } from "../../src/core/units.ts";
+import { pool } from "./floats.ts";
 
 describe("line classes", () => {
   // IGFA line classes: kilograms, the pounds they are called, and their exact pounds cut to three digits.
@@ -35,6 +36,13 @@ describe("line classes", () => {
     expect(lineClass(60001)).toBe(undefined);
     expect(lineClass(0)).toBe(undefined);
     expect(lineClass(Number.NaN)).toBe(undefined);
+  });
+});
+
+describe("line in the water", () => {
+  // π/4 · 0.15² · 1000 mm³ · 1.14 mg/mm³ = 20.15 mg in air; 1 − 999.70/1140 = 12.307 % of it: 2.48 mg.
+  it("pulls 0.0025 g a metre in 0.15 mm nylon, next to nothing", () => {
+    expect(linePullG({ strengthG: 1000, diameterMm: 0.15 }, 1000, pool)).toBeCloseTo(0.00248, 5);
   });
 });
 

@@ -1,5 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { checkReach, fixedFloatLimitMm, recordDepth, slidingLoadMinG } from "../../src/core/rod-reach.ts";
+import {
+  checkReach,
+  fixedFloatLimitMm,
+  recordDepth,
+  slidingLoadMinG,
+  slidingSetup,
+} from "../../src/core/rod-reach.ts";
 import { straightQuill } from "./floats.ts";
 
 const slider = { ...straightQuill, attachment: "sliding" as const };
@@ -19,6 +25,7 @@ describe("the reach of a rod", () => {
   it("asks a sliding float for 2.4 g to 14 ft and 3.2 g beyond (common practice, no source)", () => {
     expect(slidingLoadMinG(4267)).toBe(2.4);
     expect(slidingLoadMinG(4268)).toBe(3.2);
+    expect(slidingSetup(4268, 4100)).toEqual({ stopKnotFromHookMm: 4100, stopKnots: 2, loadMinG: 3.2 });
     expect(checkReach(slider, 4000, 3800, 3600, 2.4)).toEqual([]);
     expect(checkReach(slider, 4000, 3800, 3600, 1.6)[0]!.code).toBe("sliding-float-too-light");
   });
