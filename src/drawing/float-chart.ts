@@ -3,7 +3,7 @@ import { describeFloat, type FloatTextOptions, floatScales } from "./float-drawi
 import { floatLook } from "./float-parts.ts";
 import { point } from "./items.ts";
 import type { Box, DrawingKit } from "./kit.ts";
-import { type LabelText, layLabel, leading, paintLabel } from "./label-text.ts";
+import { type LabelText, layLabel, paintLabel } from "./label-text.ts";
 import type { Drawing, Item } from "./model.ts";
 import { floatEyeRadiusMm } from "./parts/float-body.ts";
 import { parts } from "./parts/parts.ts";
@@ -48,11 +48,14 @@ export function drawFloatChart(
     }),
   );
   const rows = Array.from({ length: rowCount }, (_, i) => entries.slice(i * perRow, (i + 1) * perRow));
-  const captionMm = textMm * leading + 0.5;
+  const captionAt = ({ name }: (typeof floatScales)[number]) => {
+    const drawnAt = words("drawing.float.chartScale", { scale: words(`drawing.float.scale.${name}`) });
+    return layLabel([{ text: drawnAt, ink: "soft" }], box.widthMm - 1, textMm, measure);
+  };
+  const heightMm = (one: (typeof floatScales)[number]) =>
+    rows.reduce((sum, row) => sum + rowHeightMm(row, one.scale), captionAt(one).heightMm + 0.5);
   const wide = entries.some(({ names }) => names.some((name) => name.widthMm > slotMm - 1.5));
-  const scale = floatScales.find(
-    (one) => rows.reduce((sum, row) => sum + rowHeightMm(row, one.scale), captionMm) <= box.heightMm,
-  );
+  const scale = floatScales.find((one) => heightMm(one) <= box.heightMm);
   if (!scale || wide)
     throw new Error(`no room for a chart of ${floats.length} floats in ${box.widthMm} × ${box.heightMm} mm`);
 
@@ -62,12 +65,11 @@ export function drawFloatChart(
     items.push(...drawRow(row, scale.scale, { topMm: top, slotMm, widthMm: box.widthMm }, kit));
     top += rowHeightMm(row, scale.scale);
   }
-  const drawnAt = words("drawing.float.chartScale", { scale: words(`drawing.float.scale.${scale.name}`) });
-  const caption = layLabel([{ text: drawnAt, ink: "soft" }], box.widthMm - 1, textMm, measure);
+  const caption = captionAt(scale);
   items.push(...paintLabel(caption, 0.5, top + caption.heightMm / 2, measure));
   return {
     widthMm: box.widthMm,
-    heightMm: top + captionMm,
+    heightMm: heightMm(scale),
     title: words("drawing.float.chart"),
     description: floats.map((float) => describeFloat(float, kit)).join(" "),
     items,

@@ -8,7 +8,7 @@ export function shotLabel(shots: readonly GroupedShot[], { words }: DrawingKit):
   return countSizes(shots)
     .map(({ count, size }) => (count === 1 ? size : words("drawing.shot.several", { count, size })))
     .map(together)
-    .join(words("drawing.shot.and"));
+    .join(`${together(" ")}${words("drawing.shot.and").trim()} `);
 }
 
 /** The same to be read out: `2 BB and one No 8`. */

@@ -1,5 +1,6 @@
 import { bed } from "./bed.ts";
 import { bracket } from "./bracket.ts";
+import { checkBar } from "./check-bar.ts";
 import { dimension } from "./dimension.ts";
 import { floatBody } from "./float-body.ts";
 import { flowArrow } from "./flow-arrow.ts";
@@ -17,6 +18,7 @@ import { waterSurface } from "./water-surface.ts";
 export const parts = {
   bed,
   bracket,
+  checkBar,
   dimension,
   floatBody,
   flowArrow,

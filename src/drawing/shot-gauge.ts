@@ -1,0 +1,102 @@
+import { ballDiameterMm, type Metal, type ShotSize } from "../core/shot.ts";
+import { circle, point, polyline, text, thin } from "./items.ts";
+import type { Box, DrawingKit } from "./kit.ts";
+import { leading } from "./label-text.ts";
+import type { Drawing, Item } from "./model.ts";
+import { checkBarMm } from "./parts/check-bar.ts";
+import { parts } from "./parts/parts.ts";
+
+export interface GaugeOptions {
+  readonly textMm: number;
+}
+
+const padMm = 1.2;
+
+/**
+ * Shot at true size: for each size and metal a ring whose outer edge is the shot's diameter, from its mass and the
+ * metal's density, with a bar that shows whether the sheet was printed at its true size. As high as it needs to be.
+ *
+ * @param box its width; its height is the most that the gauge may take
+ * @throws Error where the box is too small
+ */
+export function drawShotGauge(
+  sizes: readonly ShotSize[],
+  metals: readonly Metal[],
+  box: Box,
+  kit: DrawingKit,
+  { textMm }: GaugeOptions = { textMm: 3.5 },
+): Drawing {
+  const { words, figures, measure } = kit;
+  const lineMm = textMm * leading;
+  const diameter = (size: ShotSize, metal: Metal) => ballDiameterMm(size.massG, metal);
+  const names = sizes.map(({ name }) => name);
+  const masses = sizes.map(({ massG }) => figures.mass(massG));
+  const widest = (said: readonly string[], face: "bold" | "regular") =>
+    Math.max(...said.map((one) => measure(one, textMm, face)));
+  const nameMm = widest(names, "bold") + 3;
+  const massMm = widest(masses, "regular") + 4;
+  const columnMm = (box.widthMm - nameMm - massMm) / metals.length;
+  const largest = Math.max(...sizes.flatMap((size) => metals.map((metal) => diameter(size, metal))));
+  const figureMm = widest(
+    sizes.flatMap((size) => metals.map((metal) => figures.diameter(toTenth(diameter(size, metal))))),
+    "regular",
+  );
+
+  const items: Item[] = metals.map((metal, i) =>
+    text(point(nameMm + massMm + i * columnMm, lineMm * 0.8), words(`drawing.gauge.metal.${metal}`), textMm, {
+      face: "bold",
+    }),
+  );
+  let top = lineMm + padMm;
+  for (const [row, size] of sizes.entries()) {
+    const heightMm = Math.max(lineMm, ...metals.map((metal) => diameter(size, metal))) + padMm;
+    const middle = top + heightMm / 2;
+    const baseline = middle + 0.35 * textMm;
+    items.push(
+      text(point(0, baseline), names[row]!, textMm, { face: "bold" }),
+      text(point(nameMm, baseline), masses[row]!, textMm),
+    );
+    for (const [i, metal] of metals.entries()) {
+      const mm = diameter(size, metal);
+      const left = nameMm + massMm + i * columnMm;
+      const ring = (mm - thin.widthMm) / 2;
+      items.push(
+        circle(point(left + largest / 2, middle), ring, { stroke: thin }),
+        text(point(left + largest + 1.2, baseline), figures.diameter(toTenth(mm)), textMm, { ink: "soft" }),
+      );
+    }
+    top += heightMm;
+    items.push(polyline([point(0, top), point(box.widthMm, top)], { ink: "faint", widthMm: thin.widthMm }));
+  }
+  top += 4;
+  items.push(...parts.checkBar.draw({ at: point(0, top), words: words("drawing.gauge.bar"), textMm }));
+  const heightMm = top + 3 + lineMm;
+  if (columnMm < largest + 1.2 + figureMm + 2 || box.widthMm < checkBarMm || heightMm > box.heightMm)
+    throw new Error(`no room for a shot gauge in ${box.widthMm} × ${box.heightMm} mm`);
+  return {
+    widthMm: box.widthMm,
+    heightMm,
+    title: words("drawing.gauge.title"),
+    description: sizes.map((size) => told(size, metals, kit)).join(" "),
+    items,
+  };
+}
+
+function told(size: ShotSize, metals: readonly Metal[], { words, figures }: DrawingKit): string {
+  const diameters = metals.map((metal) =>
+    words("drawing.gauge.toldMetal", {
+      metal: words(`drawing.gauge.metal.${metal}`),
+      diameter: figures.diameter(toTenth(ballDiameterMm(size.massG, metal))),
+    }),
+  );
+  return words("drawing.gauge.told", {
+    size: size.name,
+    mass: figures.mass(size.massG),
+    diameters: diameters.join(", "),
+  });
+}
+
+/** A ring cannot be compared by eye finer than a tenth of a millimetre. */
+function toTenth(mm: number): number {
+  return Math.round(mm * 10) / 10;
+}

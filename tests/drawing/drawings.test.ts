@@ -1,0 +1,94 @@
+import { describe, expect, test } from "vitest";
+import { ballDiameterMm } from "../../src/core/shot.ts";
+import { drawFloatChart } from "../../src/drawing/float-chart.ts";
+import { drawFloat } from "../../src/drawing/float-drawing.ts";
+import { floatPictures } from "../../src/drawing/float-poses.ts";
+import { drawFloatState, drawFloatStates } from "../../src/drawing/float-states.ts";
+import { drawPatternChart } from "../../src/drawing/pattern-chart.ts";
+import { drawShotGauge } from "../../src/drawing/shot-gauge.ts";
+import {
+  flatItems,
+  marksThroughTexts,
+  outOfFrame,
+  overlappingTexts,
+  thinnestStrokeMm,
+} from "../support/drawing-checks.ts";
+import { drawingKit } from "../support/drawing-kit.ts";
+import { avon, sampleRigs, sampleStick, sampleWaggler, stick, waggler } from "../support/sample-rig.ts";
+
+const floats = [waggler, stick, avon];
+const sizes = Object.entries({ SSG: 1.6, BB: 0.4, "No 8": 0.06, "No 13": 0.01 }).map(([name, massG]) => ({
+  name,
+  massG,
+}));
+const drawings = [
+  ...floats.map((float) => drawFloat(float, { widthMm: 70, heightMm: 220 }, drawingKit)),
+  ...floats.map((float) => drawFloat(float, { widthMm: 60, heightMm: 115 }, drawingKit, { textMm: 3.2 })),
+  drawFloatChart(floats, { widthMm: 90, heightMm: 150 }, drawingKit, { textMm: 3.2 }),
+  drawPatternChart(
+    sampleRigs.map((rig) => ({ rig, depth: rig.depths[0]! })),
+    { widthMm: 160, heightMm: 130 },
+    drawingKit,
+    { textMm: 3.5 },
+  ),
+  drawShotGauge(sizes, ["lead", "tin", "tungsten"], { widthMm: 120, heightMm: 100 }, drawingKit),
+  ...sampleRigs.map((rig) =>
+    drawFloatStates(rig, rig.depths[0]!, { widthMm: 90 }, drawingKit, { textMm: 3.3, panelMm: 40 }),
+  ),
+];
+
+describe("floats, states, charts and gauge", () => {
+  test.each(drawings)("$title: text is clear of text and marks, all in the frame", (drawing) => {
+    expect(outOfFrame(drawing)).toEqual([]);
+    expect(overlappingTexts(drawing)).toEqual([]);
+    expect(marksThroughTexts(drawing)).toEqual([]);
+    expect(thinnestStrokeMm(drawing)).toBeGreaterThanOrEqual(0.35);
+    expect(drawing.description).not.toBe("");
+  });
+
+  test("a float in a tall enough box is as long as it is", () => {
+    const drawing = drawFloat(waggler, { widthMm: 70, heightMm: 220 }, drawingKit);
+    const outline = flatItems(drawing.items).filter((item) => item.kind === "path" && item.fill);
+    const heights = outline.flatMap((item) =>
+      item.kind === "path" ? item.steps.flatMap((step) => (step[0] === "Z" ? [] : [step[2]])) : [],
+    );
+    expect(Math.max(...heights) - Math.min(...heights)).toBeCloseTo(200, 6);
+  });
+
+  test("a ring of the gauge is as wide as its shot, outside its stroke", () => {
+    const drawing = drawShotGauge(sizes, ["tin"], { widthMm: 120, heightMm: 100 }, drawingKit);
+    const rings = flatItems(drawing.items).filter((item) => item.kind === "circle");
+    expect(rings.map((ring) => 2 * ring.radiusMm + ring.stroke!.widthMm)).toEqual(
+      sizes.map(({ massG }) => expect.closeTo(ballDiameterMm(massG, "tin"), 9)),
+    );
+  });
+
+  test("the gauge's check bar is 100 mm long", () => {
+    const drawing = drawShotGauge(sizes, ["tin"], { widthMm: 120, heightMm: 100 }, drawingKit);
+    const lengths = flatItems(drawing.items).flatMap((item) =>
+      item.kind === "path" && item.stroke?.ink === "ink" && item.steps[1]?.[0] === "L"
+        ? [Math.abs(item.steps[1][1] - (item.steps[0] as readonly ["M", number, number])[1])]
+        : [],
+    );
+    expect(Math.max(...lengths)).toBe(100);
+  });
+
+  test("still water has no shot dragging the float under, running water no float laid on", () => {
+    const has = (rig: typeof sampleStick) =>
+      floatPictures.filter((picture) =>
+        drawFloatState(picture, rig, rig.depths[0]!, 42, drawingKit, { textMm: 3.3 }),
+      );
+    expect(has(sampleWaggler)).toContain("laid-on");
+    expect(has(sampleWaggler)).not.toContain("held-by-the-bed");
+    expect(has(sampleStick)).toContain("held-by-the-bed");
+    expect(has(sampleStick)).not.toContain("laid-on");
+  });
+
+  test("a box without room for the picture is refused with its size", () => {
+    expect(() => drawFloat(waggler, { widthMm: 20, heightMm: 30 }, drawingKit)).toThrow("20 × 30 mm");
+    expect(() => drawFloatChart(floats, { widthMm: 20, heightMm: 30 }, drawingKit)).toThrow("20 × 30 mm");
+    expect(() => drawShotGauge(sizes, ["tin"], { widthMm: 80, heightMm: 90 }, drawingKit)).toThrow(
+      "80 × 90 mm",
+    );
+  });
+});

@@ -1,0 +1,73 @@
+import { readdirSync, statSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { drawFloatChart } from "../../src/drawing/float-chart.ts";
+import { drawFloat } from "../../src/drawing/float-drawing.ts";
+import { drawFloatState } from "../../src/drawing/float-states.ts";
+import type { Drawing } from "../../src/drawing/model.ts";
+import { drawPatternChart } from "../../src/drawing/pattern-chart.ts";
+import { drawRig } from "../../src/drawing/rig-drawing.ts";
+import { drawShotGauge } from "../../src/drawing/shot-gauge.ts";
+import { drawingKit } from "../support/drawing-kit.ts";
+import { drawingText } from "../support/drawing-text.ts";
+import { avon, sampleAvon, sampleStick, sampleWaggler, stick, waggler } from "../support/sample-rig.ts";
+
+const folder = "tests/golden/drawing";
+const card = { widthMm: 48, heightMm: 78 };
+const onCard = { labels: "distances", textMm: 3.175 } as const;
+const [shallow, deep] = sampleWaggler.depths;
+
+/** One case a file. */
+const cases: Readonly<Record<string, () => Drawing>> = {
+  "waggler-on-card": () => drawRig(sampleWaggler, deep!, card, drawingKit, onCard),
+  "waggler-on-page": () =>
+    drawRig(sampleWaggler, shallow!, { widthMm: 100, heightMm: 140 }, drawingKit, {
+      labels: "full",
+      textMm: 4,
+    }),
+  "waggler-over-depth": () =>
+    drawRig(sampleWaggler, shallow!, card, drawingKit, { ...onCard, variant: "over depth" }),
+  "stick-in-flow": () => drawRig(sampleStick, sampleStick.depths[1]!, card, drawingKit, onCard),
+  "avon-up-in-the-water": () =>
+    drawRig(sampleAvon, sampleAvon.depths[0]!, card, drawingKit, { ...onCard, variant: "up in the water" }),
+  "float-waggler": () => drawFloat(waggler, { widthMm: 70, heightMm: 220 }, drawingKit),
+  "float-chart": () =>
+    drawFloatChart([waggler, stick, avon], { widthMm: 90, heightMm: 150 }, drawingKit, { textMm: 3.2 }),
+  "float-state-laid-on": () =>
+    drawFloatState("laid-on", sampleWaggler, shallow!, 42, drawingKit, { textMm: 3.3 })!,
+  "float-state-held-by-the-bed": () =>
+    drawFloatState("held-by-the-bed", sampleStick, sampleStick.depths[0]!, 42, drawingKit, { textMm: 3.3 })!,
+  "pattern-chart": () =>
+    drawPatternChart(
+      [
+        { rig: sampleWaggler, depth: shallow! },
+        { rig: sampleAvon, depth: sampleAvon.depths[0]! },
+      ],
+      { widthMm: 110, heightMm: 120 },
+      drawingKit,
+      { textMm: 3.5 },
+    ),
+  "shot-gauge": () =>
+    drawShotGauge(
+      [
+        { name: "BB", massG: 0.4 },
+        { name: "No 8", massG: 0.06 },
+      ],
+      ["lead", "tin"],
+      { widthMm: 105, heightMm: 60 },
+      drawingKit,
+    ),
+};
+
+describe("golden drawings", () => {
+  test.each(Object.entries(cases))("%s is as it was looked at", async (name, draw) => {
+    await expect(drawingText(draw())).toMatchFileSnapshot(`../golden/drawing/${name}.txt`);
+  });
+
+  test("every golden file has a case and is small", () => {
+    const files = readdirSync(folder, { withFileTypes: true }).filter((entry) => entry.isFile());
+    const expected = [...Object.keys(cases).map((name) => `${name}.txt`), "painter.svg"];
+    expect(files.map((entry) => entry.name).sort()).toEqual(expected.sort());
+    for (const { name } of files) expect(statSync(join(folder, name)).size).toBeLessThanOrEqual(20 * 1024);
+  });
+});
