@@ -24,6 +24,8 @@ export const guideAdvices = [
   "ease-back",
   /** The load takes the float under until a shot rests: go deeper until the tip shows. */
   "deepen-till-tip-shows",
+  /** The load takes the float under whatever rests: take shot off. */
+  "take-shot-off",
   /** Too little hangs from the float to make it stand: far too deep. */
   "far-too-deep",
   /** Running water, bait brushing the bed: hold back gently. */
@@ -136,22 +138,23 @@ function stillReading({ float, water }: DepthGuideInput, hang: Hanging, overdept
   const { riseMm, touching, partly } = restAt(hang.resting, overdepthMm);
   const shotOnBed = touching.flatMap(({ size }) => size ?? []);
   if (hang.sunk && riseMm <= 0) {
-    return { state: "drags under", tipShowingMm: null, advice: "deepen-till-tip-shows", shotOnBed };
+    const canRise = hang.resting.some(({ restsMm, fromHookMm }) => restsMm > fromHookMm);
+    const advice = canRise ? "deepen-till-tip-shows" : "take-shot-off";
+    return { state: "drags under", tipShowingMm: null, advice, shotOnBed };
   }
   const showingMm = hang.tipMm + riseMm;
   if (!cocks(float, loadForTipG(float, showingMm, water), water)) {
     return { state: "lies flat", tipShowingMm: null, advice: "far-too-deep", shotOnBed };
   }
   if (overdepthMm < 0) return { state: "hangs", tipShowingMm: showingMm, advice: "deepen", shotOnBed };
-  const advice =
-    overdepthMm === 0
-      ? "start-here"
-      : shotOnBed.length === 0
-        ? "bait-on-bed"
-        : partly
-          ? "read-the-tip"
-          : "ease-back";
+  const advice = restingAdvice(overdepthMm, shotOnBed.length > 0, partly);
   return { state: "rests on the bed", tipShowingMm: showingMm, advice, shotOnBed };
+}
+
+function restingAdvice(overdepthMm: number, shotOnBed: boolean, partly: boolean): GuideAdvice {
+  if (overdepthMm === 0) return "start-here";
+  if (!shotOnBed) return "bait-on-bed";
+  return partly ? "read-the-tip" : "ease-back";
 }
 
 function flowingReading(hang: Hanging, overdepthMm: number): Reading {
@@ -159,7 +162,8 @@ function flowingReading(hang: Hanging, overdepthMm: number): Reading {
     size !== null && fromHookMm <= overdepthMm ? [size] : [],
   );
   if (hang.sunk || shotOnBed.length > 0) {
-    return { state: "drags under", tipShowingMm: null, advice: "raise-the-hook", shotOnBed };
+    const advice = hang.sunk ? "take-shot-off" : "raise-the-hook";
+    return { state: "drags under", tipShowingMm: null, advice, shotOnBed };
   }
   return overdepthMm < 0
     ? { state: "hangs", tipShowingMm: hang.tipMm, advice: "deepen", shotOnBed }

@@ -122,6 +122,17 @@ describe("a lift rig", () => {
   });
 });
 
+describe("a float with too much shot at its lock", () => {
+  it("is under at every depth, and wants shot taken off", () => {
+    const rig = { shot: [lead("No 8", 0.06, 80, "telltale"), lead("AAA", 2.4, 1800, "lock")] };
+    for (const flowing of [false, true]) {
+      for (const step of guide({ ...rig, flowing })) {
+        expect(step).toMatchObject({ state: "drags under", tipShowingMm: null, advice: "take-shot-off" });
+      }
+    }
+  });
+});
+
 describe("a floating bait", () => {
   it("is held down by the lowest shot and comes off the float with it", () => {
     const rig = {
