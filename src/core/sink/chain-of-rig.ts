@@ -1,19 +1,7 @@
-import { type Body, gravityMmS2, type Sinker, shotBody, sinkerOf } from "../body-fall.ts";
+import { gravityMmS2, type Sinker, shotBody, sinkerOf } from "../body-fall.ts";
 import { type Fluid, fluidOf } from "../drag.ts";
-import type { Metal } from "../shot.ts";
-import type { Water } from "../water.ts";
+import { type HangingRig, lineDensityKgM3 } from "../hanging-rig.ts";
 import type { Chain, ChainLink, ChainNode } from "./chain.ts";
-
-/** Density of nylon line [kg/m³]: 1120–1150 in the usual tables. */
-export const lineDensityKgM3 = 1140;
-
-/** A shot on the line as the sums of sinking need it. */
-export interface HangingShot {
-  readonly massG: number;
-  readonly metal: Metal;
-  /** Along the line from the bend of the hook; at or beyond the float's eye it locks the float. */
-  readonly fromHookMm: number;
-}
 
 /** A float lying on the water: held by the rod, or free to slide with its own mass and drag area. */
 export type FloatOnWater =
@@ -24,21 +12,9 @@ export type FloatOnWater =
       readonly dragAreaCm2: number;
     };
 
-/** Everything of a rig that decides how it sinks. */
-export interface SinkingRig {
-  readonly shot: readonly HangingShot[];
-  /** Line from the float's lower eye (or stop knot) to the hook. */
-  readonly floatToHookMm: number;
-  /** Surface to the float's lower eye. */
-  readonly draughtMm: number;
-  readonly depthMm: number;
-  readonly mainLineDiameterMm: number;
-  readonly hookLineDiameterMm: number;
-  readonly hookLengthMm: number;
-  readonly bait: Body;
-  readonly hookMassG: number;
+/** A rig that lands on the water and sinks. */
+export interface SinkingRig extends HangingRig {
   readonly float: FloatOnWater;
-  readonly water: Water;
 }
 
 export interface RigChain {

@@ -1,4 +1,5 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
+import { isPositive, isZeroOrMore, wrongMeasure } from "../hanging-rig.ts";
 import { chainOfRig, type SinkingRig } from "./chain-of-rig.ts";
 import { type ChainShape, letFall } from "./fall.ts";
 
@@ -25,16 +26,17 @@ export interface Sink {
   readonly landing: Landing;
   /** Depth at which the bait ends: what hangs below the surface, or the bed. */
   readonly hangMm: number;
-  /** Time for the bait to each tenth of the hang; the last is taken at 98 %, since the end is approached ever slower. */
+  /** Share of the hang that stands for the last tenth: the end itself is approached ever slower. */
+  readonly lastShare: number;
+  /** Time for the bait to each tenth of the hang; the last is taken at `lastShare`. */
   readonly tenthsS: readonly number[];
-  /** Time the bait spends in the upper, the middle and the lower third (to 98 %). */
+  /** Time the bait spends in the upper, the middle and the lower third (to `lastShare`). */
   readonly thirdsS: readonly [number, number, number];
   /** The line when the bait passes each tenth. */
   readonly shapes: readonly LineShape[];
 }
 
-/** Share of the hang that stands for the last tenth. */
-export const lastTenthShare = 0.98;
+const lastTenthShare = 0.98;
 /** Longest piece of line; with the step of `fall.ts`, half of both moves every time by less than 2 %. */
 export const pieceMm = 50;
 const longestFallS = 600;
@@ -52,12 +54,12 @@ export interface SinkFineness {
  * ball; a float that slides is dragged towards the rig. Left out: wind, waves, shelter of shot close together, the
  * stiffness of the line and the splash.
  *
- * @returns times [s]; an error `sink-measure` where a measure is no positive number, `sink-never` where the bait does not
+ * @returns times [s]; an error `rig-measure` where a measure is no positive number, `sink-never` where the bait does not
  * get down within ten minutes (it floats, or nothing pulls it down)
  */
 export function sinkOfRig(rig: SinkingRig, landing: Landing, fineness?: SinkFineness): Answer<Sink> {
-  const wrong = firstWrongMeasure(rig);
-  if (wrong !== undefined) return noAnswer("sink-measure", { measure: wrong });
+  const wrong = wrongSinkMeasure(rig);
+  if (wrong !== undefined) return noAnswer("rig-measure", { measure: wrong });
   const hangMm = Math.min(rig.draughtMm + rig.floatToHookMm, rig.depthMm);
   const tenths = Array.from({ length: 10 }, (_, i) => hangMm * (i < 9 ? (i + 1) / 10 : lastTenthShare));
   const marks = [...tenths, hangMm / 3, (2 * hangMm) / 3].sort((a, b) => a - b);
@@ -74,6 +76,7 @@ export function sinkOfRig(rig: SinkingRig, landing: Landing, fineness?: SinkFine
   return answer({
     landing,
     hangMm,
+    lastShare: lastTenthShare,
     tenthsS: tenths.map((depth) => at(depth).timeS),
     thirdsS: [third, twoThirds - third, last - twoThirds],
     shapes: tenths.map((depth) => lineShape(at(depth), fromHookMm)),
@@ -85,27 +88,10 @@ function lineShape({ timeS, xMm, yMm }: ChainShape, fromHookMm: readonly number[
   return { timeS, points };
 }
 
-function firstWrongMeasure(rig: SinkingRig): string | undefined {
-  const positive = (value: number | undefined) =>
-    value === undefined || (Number.isFinite(value) && value > 0);
-  const zeroOrMore = (value: number) => Number.isFinite(value) && value >= 0;
-  const checks: readonly (readonly [string, boolean])[] = [
-    ["floatToHookMm", positive(rig.floatToHookMm)],
-    ["depthMm", positive(rig.depthMm)],
-    ["draughtMm", zeroOrMore(rig.draughtMm)],
-    ["hookLengthMm", zeroOrMore(rig.hookLengthMm)],
-    ["mainLineDiameterMm", positive(rig.mainLineDiameterMm)],
-    ["hookLineDiameterMm", positive(rig.hookLineDiameterMm)],
-    ["hookMassG", zeroOrMore(rig.hookMassG)],
-    ["baitMassG", positive(rig.bait.massG)],
-    ["baitDensityKgM3", positive(rig.bait.densityKgM3)],
-    ["baitFallMs", positive(rig.bait.fallMs)],
-    ["shotMassG", rig.shot.every((shot) => positive(shot.massG))],
-    ["shotFromHookMm", rig.shot.every((shot) => zeroOrMore(shot.fromHookMm))],
-    ["floatMassG", rig.float === "held" || positive(rig.float.massG)],
-    ["floatDragAreaCm2", rig.float === "held" || zeroOrMore(rig.float.dragAreaCm2)],
-    ["tempC", Number.isFinite(rig.water.tempC)],
-    ["salinity", zeroOrMore(rig.water.salinity)],
-  ];
-  return checks.find(([, right]) => !right)?.[0];
+function wrongSinkMeasure(rig: SinkingRig): string | undefined {
+  if (rig.float !== "held") {
+    if (!isPositive(rig.float.massG)) return "floatMassG";
+    if (!isZeroOrMore(rig.float.dragAreaCm2)) return "floatDragAreaCm2";
+  }
+  return wrongMeasure(rig);
 }

@@ -131,5 +131,5 @@ test.each([
 ] as const)("a wrong %s is named", (measure, changes) => {
   const found = sinkOfRig(rigWith(strungOut, changes), "straight");
   expect(found.ok).toBe(false);
-  expect(found.findings[0]).toMatchObject({ code: "sink-measure", values: { measure } });
+  expect(found.findings[0]).toMatchObject({ code: "rig-measure", values: { measure } });
 });

@@ -1,0 +1,76 @@
+import { type Body, fallTimeS } from "../body-fall.ts";
+import { type Answer, answer, noAnswer } from "../finding.ts";
+import type { Water } from "../water.ts";
+import { meanPaceShare } from "./profile.ts";
+
+/**
+ * How far loose feed drifts while it sinks to the bed: `∫u(z)dz / w`, which for the power profile is
+ * `pace · depth / ((1 + n) · fall)`.
+ *
+ * The grains fall at their steady pace from the surface on and go along with the water at once.
+ *
+ * @param paceMs surface pace [m/s], 0 or more
+ * @param fallMs steady fall of the feed in still water [m/s], above 0
+ * @returns drift [mm]; an error `feed-drift` for what cannot be
+ */
+export function feedDriftMm(paceMs: number, depthMm: number, fallMs: number): Answer<number> {
+  if (!(paceMs >= 0 && depthMm > 0 && fallMs > 0)) return noAnswer("feed-drift");
+  return answer((meanPaceShare * paceMs * depthMm) / fallMs);
+}
+
+/** Where the bait is to catch: under a float held still, or where a float run through from here will be. */
+export type CatchingSpot =
+  | { readonly kind: "held"; readonly leadMm: number }
+  | { readonly kind: "downstream"; readonly distanceMm: number };
+
+/**
+ * Where to throw loose feed so that it reaches the bed at the catching spot.
+ *
+ * @returns distance upstream of the float (held) or of where the float is put in (run through) [mm]; below 0 is
+ * downstream
+ */
+export function feedUpstreamMm(driftMm: number, spot: CatchingSpot): number {
+  return driftMm - (spot.kind === "held" ? spot.leadMm : spot.distanceMm);
+}
+
+/** Drift of the feed for each pace (rows) and depth (columns) [mm]. */
+export function feedDriftTable(
+  pacesMs: readonly number[],
+  depthsMm: readonly number[],
+  fallMs: number,
+): Answer<readonly (readonly number[])[]> {
+  const table: number[][] = [];
+  for (const paceMs of pacesMs) {
+    const row: number[] = [];
+    for (const depthMm of depthsMm) {
+      const drift = feedDriftMm(paceMs, depthMm, fallMs);
+      if (!drift.ok) return drift;
+      row.push(drift.value);
+    }
+    table.push(row);
+  }
+  return answer(table);
+}
+
+/** A ball of groundbait as a body. */
+export function groundbaitBall(diameterMm: number, densityKgM3: number): Body {
+  return { massG: densityKgM3 * 1e-6 * (Math.PI / 6) * diameterMm ** 3, densityKgM3 };
+}
+
+/** How a ball of groundbait gets down. */
+export interface BallFall {
+  readonly timeS: number;
+  /** How far it drifts, taken along at the water's mean pace. */
+  readonly driftMm: number;
+}
+
+/**
+ * Fall of a ball that holds together until it is on the bed.
+ *
+ * @returns an error `fall-floats` for a ball no denser than the water
+ */
+export function ballFall(ball: Body, depthMm: number, paceMs: number, water: Water): Answer<BallFall> {
+  const time = fallTimeS(ball, depthMm, water);
+  if (!time.ok) return time;
+  return answer({ timeS: time.value, driftMm: meanPaceShare * paceMs * 1000 * time.value });
+}

@@ -1,0 +1,72 @@
+import { expect, test } from "vitest";
+import {
+  ballFall,
+  feedDriftMm,
+  feedDriftTable,
+  feedUpstreamMm,
+  groundbaitBall,
+} from "../../../src/core/flow/feed-drift.ts";
+import { meanPaceShare, paceAtMmS, timedPaceMs } from "../../../src/core/flow/profile.ts";
+import { valueIn } from "../sink/rigs.ts";
+
+/** ∫u dz / w by Simpson's rule, with the depth counted so that the profile's steep end at the bed is evened out. */
+function driftByIntegralMm(paceMs: number, depthMm: number, fallMs: number): number {
+  const n = 2000;
+  const f = (t: number) => {
+    const height = t ** 7;
+    return paceAtMmS(depthMm * (1 - height), depthMm, paceMs * 1000) * 7 * t ** 6 * depthMm;
+  };
+  let sum = f(0) + f(1);
+  for (let i = 1; i < n; i++) sum += (i % 2 ? 4 : 2) * f(i / n);
+  return sum / (3 * n) / (fallMs * 1000);
+}
+
+test.each([
+  [0.4, 2000, 0.05],
+  [0.1, 600, 0.12],
+  [1.2, 4500, 0.3],
+])("feed at %d m/s in %d mm drifts as the power profile's closed form has it", (paceMs, depthMm, fallMs) => {
+  const drift = valueIn(feedDriftMm(paceMs, depthMm, fallMs));
+  expect(Math.abs(drift / driftByIntegralMm(paceMs, depthMm, fallMs) - 1)).toBeLessThan(1e-6);
+});
+
+test("10 m in 25 s is 0.4 m/s, and the mean over the depth is that of gauging with floats", () => {
+  expect(timedPaceMs(10_000, 25)).toBeCloseTo(0.4, 12);
+  // River gauging multiplies a surface float's pace by 0.85–0.88 (from memory).
+  expect(meanPaceShare).toBeGreaterThan(0.85);
+  expect(meanPaceShare).toBeLessThan(0.88);
+});
+
+test("the throw goes upstream of where the bait hangs", () => {
+  const drift = valueIn(feedDriftMm(0.2, 1500, 0.05));
+  expect(drift).toBeCloseTo(5250, 6);
+  expect(feedUpstreamMm(drift, { kind: "held", leadMm: 250 })).toBeCloseTo(5000, 6);
+  expect(feedUpstreamMm(drift, { kind: "downstream", distanceMm: 8000 })).toBeCloseTo(-2750, 6);
+});
+
+test("the table runs over paces and depths", () => {
+  const table = valueIn(feedDriftTable([0.1, 0.2], [1000, 2000, 3000], 0.05));
+  expect(table).toHaveLength(2);
+  expect(table[1]![2]).toBeCloseTo(6 * table[0]![0]!, 9);
+});
+
+test("a ball of groundbait gets down in seconds and drifts a fraction of what loose feed does", () => {
+  const water = { tempC: 12, salinity: 0 };
+  const fall = valueIn(ballFall(groundbaitBall(60, 1250), 2000, 0.3, water));
+  // Steady fall √(4/3·g·d·(ρ−1)/C) with C = 0.47: about 0.65 m/s.
+  expect(fall.timeS).toBeGreaterThan(2000 / 650);
+  expect(fall.timeS).toBeLessThan(1.2 * (2000 / 650) + 0.2);
+  expect(fall.driftMm).toBeLessThan(0.15 * valueIn(feedDriftMm(0.3, 2000, 0.05)));
+  const floats = ballFall(groundbaitBall(60, 990), 2000, 0.3, water);
+  expect(floats.ok ? "" : floats.findings[0]!.code).toBe("fall-floats");
+});
+
+test("feed that does not fall has no drift", () => {
+  for (const found of [
+    feedDriftMm(0.3, 2000, 0),
+    feedDriftMm(-1, 2000, 0.1),
+    feedDriftTable([0.1], [0], 0.1),
+  ]) {
+    expect(found.ok).toBe(false);
+  }
+});
