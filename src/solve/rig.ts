@@ -2,8 +2,10 @@ import type { Basis } from "../core/basis.ts";
 import type { Feed } from "../core/feed.ts";
 import type { Float } from "../core/float.ts";
 import type { TiedKnot } from "../core/knots.ts";
+import type { LeadRule } from "../core/lead-rule.ts";
 import type { Line } from "../core/line.ts";
 import type { PatternSpec } from "../core/patterns/pattern.ts";
+import type { Plummet } from "../core/plumbing.ts";
 import type { Setting } from "../core/setting.ts";
 import type { Tub } from "../core/shot.ts";
 import type { Water } from "../core/water.ts";
@@ -60,5 +62,10 @@ export interface Rig {
   /** Surface pace of flowing water [m/s]; the paces the rig is for. Empty for still water. */
   readonly pacesMs: readonly number[];
   readonly rodLengthMm: number;
+  /** Tip that should show, where it is not the float's own mark. */
+  readonly tipWantedMm?: number;
   readonly knots: readonly TiedKnot[];
+  readonly leadRule: LeadRule;
+  /** Plummets in the box, to plumb the depth with. */
+  readonly plummets: readonly Plummet[];
 }

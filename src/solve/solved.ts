@@ -1,11 +1,14 @@
 import type { GuideStep } from "../core/depth-guide.ts";
+import type { SessionFeed } from "../core/feed.ts";
 import type { Finding } from "../core/finding.ts";
+import type { LineChain } from "../core/knots.ts";
 import type { PlacedShot } from "../core/patterns/pattern.ts";
-import type { TipState } from "../core/tip.ts";
+import type { Plummet, PlumbingStep } from "../core/plumbing.ts";
+import type { ShotEffect, TipState } from "../core/tip.ts";
 import type { Rig } from "./rig.ts";
 
 export { type FloatState, floatStates, type GuideStep } from "../core/depth-guide.ts";
-export type { TipState } from "../core/tip.ts";
+export type { ShotEffect, TipState } from "../core/tip.ts";
 
 /** A shot in its place, with what the drawing and the tables need of it. */
 export interface SolvedShot extends PlacedShot {
@@ -31,7 +34,20 @@ export interface SolvedDepth {
   readonly lockShare: number;
   readonly depthGuide: readonly GuideStep[];
   readonly tipStates: readonly TipState[];
+  /** What one more or one fewer of each size in the tub does to the tip. */
+  readonly shotEffects: readonly ShotEffect[];
+  readonly plumbing: Plumbing;
   readonly findings: readonly Finding[];
+}
+
+/** Finding this depth with a plummet. */
+export interface Plumbing {
+  /** From the first guess, halving. */
+  readonly steps: readonly PlumbingStep[];
+  /** Lightest plummet that sinks the float with all but two of the small lock shot off [g]. */
+  readonly plummetNeededG: number;
+  /** The lightest in the box that will do. */
+  readonly plummet?: Plummet;
 }
 
 /** A rig with its sums done, for every depth that it is for. */
@@ -41,6 +57,9 @@ export interface SolvedRig {
   readonly floatLengthMm: number;
   readonly floatMassG: number;
   readonly hookAndBaitPullG: number;
+  readonly lineChain: LineChain;
+  readonly sessionFeed: SessionFeed;
+  readonly sessionHours: number;
   readonly depths: readonly SolvedDepth[];
   readonly findings: readonly Finding[];
 }

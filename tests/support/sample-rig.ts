@@ -170,6 +170,7 @@ function sampleDepth(
         advice: rig.water === "still" ? "read-the-tip" : "raise-the-hook",
       },
     ],
+    shotEffects: [],
     tipStates: [
       { load: "too little", changeG: -0.1, tipShowingMm: tipShowingMm + 25 },
       { load: "right", changeG: 0, tipShowingMm },

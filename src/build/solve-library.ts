@@ -1,0 +1,33 @@
+import type { Library, RigEntry } from "../content/library.ts";
+import type { Finding } from "../core/finding.ts";
+import type { Figures } from "../report/figures.ts";
+import type { Message, Staged } from "../report/message.ts";
+import { findingMessage } from "../report/reason.ts";
+import type { Words } from "../report/words.ts";
+import { solveRig } from "../solve/solve-rig.ts";
+import type { SolvedRig } from "../solve/solved.ts";
+
+/** Front matter that a reason is about; the loading where nothing else is named. */
+const placeOfReason: readonly (readonly [RegExp, string])[] = [
+  [/^(float|capacity)-/, "float"],
+  [/^depth-/, "depths"],
+];
+
+/** The sums of every rig; what they found stands at the part of the rig's file that it is about. */
+export function solveLibrary(library: Library, words: Words, figures: Figures): Staged<readonly SolvedRig[]> {
+  const messages: Message[] = [];
+  const solved = library.rigs.flatMap((entry) => {
+    const rig = solveRig(entry.rig);
+    const told = new Map(rig.findings.map((finding) => [JSON.stringify(finding), finding]));
+    for (const finding of told.values()) {
+      messages.push(findingMessage(finding, placeOf(entry, finding), words, figures));
+    }
+    return rig.ok ? [rig.value] : [];
+  });
+  return { value: solved, messages };
+}
+
+function placeOf(entry: RigEntry, { code }: Finding) {
+  const key = placeOfReason.find(([pattern]) => pattern.test(code))?.[1] ?? "loading";
+  return entry.placeOf([key]);
+}

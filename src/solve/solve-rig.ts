@@ -1,0 +1,143 @@
+import { depthGuide } from "../core/depth-guide.ts";
+import { type Answer, answer, noAnswer } from "../core/finding.ts";
+import { floatMassG, lengthMm } from "../core/float.ts";
+import { checkFloat } from "../core/float-check.ts";
+import { lockFor, totalPullG } from "../core/loading.ts";
+import type { PlacedShot } from "../core/patterns/pattern.ts";
+import { placePattern } from "../core/patterns/table.ts";
+import { ballDiameterMm, metalDensityKgM3, pullG, pullShare, type Shot } from "../core/shot.ts";
+import { tipUncertaintyMm } from "../core/surface-tension.ts";
+import { loadForTipG, shotEffects, tipShowingMm, tipStates } from "../core/tip.ts";
+import type { Water } from "../core/water.ts";
+import type { Bait, Hook, Rig } from "./rig.ts";
+import type { SolvedDepth, SolvedRig, SolvedShot } from "./solved.ts";
+
+/** Pull of hook and bait on the float [g]; a bait that floats takes some of the hook's away. */
+export function hookAndBaitPullG(hook: Hook, bait: Bait, water: Water): number {
+  const baitPullG = bait.massG * pullShare(bait.densityKgM3, water);
+  return hook.massG * pullShare(metalDensityKgM3.steel, water) + baitPullG;
+}
+
+/**
+ * All sums of a rig, for every depth that it is for. A depth that cannot be had is left out and its reason is among
+ * the findings.
+ */
+export function solveRig(rig: Rig): Answer<SolvedRig> {
+  const { float, conditions } = rig;
+  const floatFindings = checkFloat(float, conditions);
+  if (floatFindings.some(({ severity }) => severity === "error"))
+    return { ok: false, findings: floatFindings };
+  const wantedMm = rig.tipWantedMm ?? float.tipShowingMm;
+  if (!(wantedMm > 0 && wantedMm < lengthMm(float))) {
+    return noAnswer("float-tip-showing", { lengthMm: lengthMm(float), tipShowingMm: wantedMm });
+  }
+  const pullOfFloatG = loadForTipG(float, wantedMm, conditions);
+  const pullOfBaitG = hookAndBaitPullG(rig.hook, rig.bait, conditions);
+  if (pullOfBaitG >= pullOfFloatG) {
+    return noAnswer("capacity-below-hook-and-bait", { hookAndBaitPullG: pullOfBaitG, pullG: pullOfFloatG });
+  }
+  const depths = rig.depthsMm.map((depthMm) => solveDepth(rig, depthMm, pullOfFloatG, pullOfBaitG));
+  const solved: SolvedRig = {
+    rig,
+    floatPullG: pullOfFloatG,
+    floatLengthMm: lengthMm(float),
+    floatMassG: floatMassG(float, conditions),
+    hookAndBaitPullG: pullOfBaitG,
+    depths: depths.flatMap((depth) => (depth.ok ? [depth.value] : [])),
+    findings: floatFindings,
+  };
+  const findings = [...floatFindings, ...depths.flatMap((depth) => depth.findings)];
+  return solved.depths.length > 0 ? answer(solved, findings) : { ok: false, findings };
+}
+
+function solveDepth(
+  rig: Rig,
+  depthMm: number,
+  pullOfFloatG: number,
+  pullOfBaitG: number,
+): Answer<SolvedDepth> {
+  const { float, conditions } = rig;
+  // The mark's draught places the shot; the tip that they then show moves the float by a few millimetres at most.
+  const wantedMm = rig.tipWantedMm ?? float.tipShowingMm;
+  const nominalMm = depthMm + rig.overdepthMm - (lengthMm(float) - wantedMm);
+  const placed = placedShot(rig, depthMm, nominalMm, pullOfFloatG - pullOfBaitG);
+  if (!placed.ok) return placed;
+  const pullOfShotG = totalPullG(placed.value, conditions);
+  const hangingG = pullOfShotG + pullOfBaitG;
+  const showingMm = tipShowingMm(float, hangingG, conditions) ?? 0;
+  const draughtMm = lengthMm(float) - showingMm;
+  const floatToHookMm = depthMm + rig.overdepthMm - draughtMm;
+  const shot = placed.value.map((one) => solvedShot(one, floatToHookMm, conditions));
+  const guide = depthGuide({
+    float,
+    water: conditions,
+    flowing: rig.water === "flowing",
+    depthMm,
+    shot,
+    hookAndBaitPullG: pullOfBaitG,
+    settingMm: rig.overdepthMm,
+  });
+  if (!guide.ok) return guide;
+  const smallest = rig.tub.reduce<Shot | undefined>((a, b) => (a && a.massG <= b.massG ? a : b), undefined);
+  const findings = [...placed.findings, ...guide.findings];
+  return answer(
+    {
+      depthMm,
+      overdepthMm: rig.overdepthMm,
+      draughtMm,
+      floatToHookMm,
+      shot,
+      massG: shot.reduce((sum, { massG }) => sum + massG, 0),
+      pullG: pullOfShotG,
+      sparePullG: pullOfFloatG - pullOfShotG - pullOfBaitG,
+      tipShowingMm: showingMm,
+      tipUncertaintyMm: tipUncertaintyMm(float, conditions, showingMm),
+      lockShare: lockPullG(shot) / pullOfShotG || 0,
+      depthGuide: guide.value,
+      tipStates: smallest ? tipStates(float, hangingG, smallest, conditions) : [],
+      shotEffects: shotEffects(float, hangingG, rig.tub, conditions),
+      findings,
+    },
+    findings,
+  );
+}
+
+const lockPullG = (shot: readonly SolvedShot[]) =>
+  shot.filter(({ role }) => role === "lock").reduce((sum, { pullG }) => sum + pullG, 0);
+
+/** The pattern's shot down the line, and the lock from what is left; lock shot stand at the float. */
+function placedShot(
+  rig: Rig,
+  depthMm: number,
+  floatToHookMm: number,
+  pullForShotG: number,
+): Answer<readonly PlacedShot[]> {
+  const { float, tub, conditions, pattern } = rig;
+  const locked = float.heldByShot;
+  const line = placePattern(pattern, {
+    depthMm,
+    floatToHookMm,
+    hookLengthMm: rig.hookLengthMm,
+    pullG: pullForShotG,
+    linePullMaxG: locked ? (1 - rig.lockShareMin) * pullForShotG : pullForShotG,
+    locked,
+    tub,
+    water: conditions,
+  });
+  if (!line.ok || !locked) return line;
+  const lock = lockFor(tub, line.value, pullForShotG, conditions);
+  if (!lock.ok) return { ok: false, findings: [...line.findings, ...lock.findings] };
+  const atFloat = lock.value.shot.map(
+    (shot): PlacedShot => ({ ...shot, role: "lock", fromHookMm: floatToHookMm }),
+  );
+  return answer([...line.value, ...atFloat], [...line.findings, ...lock.findings]);
+}
+
+function solvedShot(shot: PlacedShot, floatToHookMm: number, water: Water): SolvedShot {
+  return {
+    ...shot,
+    fromHookMm: shot.role === "lock" ? floatToHookMm : shot.fromHookMm,
+    pullG: pullG(shot.massG, shot.metal, water),
+    diameterMm: ballDiameterMm(shot.massG, shot.metal),
+  };
+}
