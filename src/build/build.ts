@@ -4,6 +4,8 @@ import { readSources, type World } from "../content/world.ts";
 import { measureText } from "../drawing/font-metrics.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import type { OutputFile } from "../markup/output.ts";
+import { DoesNotFitError } from "../print/does-not-fit.ts";
+import { printFiles } from "../print/print-files.ts";
 import { makeFigures } from "../report/figures.ts";
 import { hasErrors, type Staged } from "../report/message.ts";
 import { makeWords } from "../report/words.ts";
@@ -36,7 +38,23 @@ export async function solveContent(
   return { value: hasErrors(all) ? undefined : { library, rigs: solved.value, kit }, messages: all };
 }
 
-/** Solved rigs → data, cards and pages, one file at a time. */
-export async function* outputFiles({ library, rigs }: Solved): AsyncIterable<OutputFile> {
-  yield* dataFiles(rigs, library.scales, library.guide);
+/** Something in the content that only shows when pages and cards are laid out. */
+export class ContentError extends Error {}
+
+/**
+ * Solved rigs → data, cards and pages, one file at a time.
+ *
+ * @param date day the files are dated, `2026-11-20`
+ * @throws ContentError where something does not fit its card
+ */
+export async function* outputFiles({ library, rigs, kit }: Solved, date: string): AsyncIterable<OutputFile> {
+  const { guide, lessons } = library;
+  yield* dataFiles(rigs, library.scales, guide);
+  const entries = new Map(library.rigs.map((entry) => [entry.rig.id, entry]));
+  const printed = rigs.map((solved) => ({ solved, entry: entries.get(solved.rig.id)! }));
+  try {
+    yield* printFiles({ guide, rigs: printed, lessons, kit, date });
+  } catch (error) {
+    throw error instanceof DoesNotFitError ? new ContentError(error.message) : error;
+  }
 }

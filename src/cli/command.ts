@@ -8,11 +8,11 @@ export class UsageError extends Error {}
 
 /** Where a command speaks: results to one, reports to the other. */
 export interface Terminal {
-  result(text: string): void;
-  report(text: string): void;
+  result(text: string): unknown;
+  report(text: string): unknown;
 }
 
-/** One command of the command line; each has a file of its own and a line in the table of `main.ts`. */
+/** One command of the command line; each has a file of its own and a line in the table of `run.ts`. */
 export interface CliCommand {
   readonly name: string;
   /** Adds summary, arguments and options. */
