@@ -10,7 +10,9 @@ import type { SolvedRig } from "../solve/solved.ts";
 /** Front matter that a reason is about; the loading where nothing else is named. */
 const placeOfReason: readonly (readonly [RegExp, string])[] = [
   [/^(float|capacity)-/, "float"],
-  [/^depth-/, "depths"],
+  [/^(depth|sliding)-/, "depths"],
+  [/^feed-/, "feed"],
+  [/^main-line-/, "main-line"],
 ];
 
 /** The sums of every rig; what they found stands at the part of the rig's file that it is about. */
@@ -20,7 +22,9 @@ export function solveLibrary(library: Library, words: Words, figures: Figures): 
     const rig = solveRig(entry.rig);
     const told = new Map(rig.findings.map((finding) => [JSON.stringify(finding), finding]));
     for (const finding of told.values()) {
-      messages.push(findingMessage(finding, placeOf(entry, finding), words, figures));
+      const message = findingMessage(finding, placeOf(entry, finding), words, figures);
+      const breach = finding.code === "lead-not-allowed";
+      messages.push(breach ? { ...message, severity: library.guide.leadBreach } : message);
     }
     return rig.ok ? [rig.value] : [];
   });

@@ -2,6 +2,7 @@ import type { Root } from "mdast";
 import type { Basis } from "../core/basis.ts";
 import type { Float } from "../core/float.ts";
 import type { LeadRule } from "../core/lead-rule.ts";
+import type { Plummet } from "../core/plumbing.ts";
 import type { ShotScale, Tub } from "../core/shot.ts";
 import type { Water } from "../core/water.ts";
 import type { UnitChoice } from "../report/figures.ts";
@@ -22,6 +23,9 @@ export interface Guide {
   readonly scaleId: string;
   readonly tubId: string;
   readonly leadRule: LeadRule;
+  /** Whether a rig that breaks the lead rule stops the build. */
+  readonly leadBreach: "error" | "warning";
+  readonly plummets: readonly Plummet[];
   readonly conditions: Water;
   readonly paper: "A4" | "Letter";
   readonly rodLengthMm: number;

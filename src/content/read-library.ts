@@ -122,6 +122,8 @@ function guideOf(typed: z.output<typeof guideSchema>): Guide {
       source: lead.source,
       checked: lead.checked,
     },
+    leadBreach: typed["lead-breach"],
+    plummets: typed.plummets.map(({ mass, metal }) => ({ massG: mass, metal })),
     conditions: { tempC: typed["water-temperature"], salinity: typed.salinity },
     paper: typed.paper,
     rodLengthMm: typed["rod-length"],

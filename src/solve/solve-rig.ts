@@ -1,16 +1,24 @@
 import { depthGuide } from "../core/depth-guide.ts";
+import { checkFeed, feedForSession } from "../core/feed.ts";
 import { type Answer, answer, noAnswer } from "../core/finding.ts";
 import { floatMassG, lengthMm } from "../core/float.ts";
 import { checkFloat } from "../core/float-check.ts";
+import { lineChain } from "../core/knots.ts";
+import { checkLead } from "../core/lead-rule.ts";
 import { lockFor, totalPullG } from "../core/loading.ts";
 import type { PlacedShot } from "../core/patterns/pattern.ts";
 import { placePattern } from "../core/patterns/table.ts";
+import { choosePlummet, plumbingLockPullG, plumbingSteps } from "../core/plumbing.ts";
+import { checkReach } from "../core/rod-reach.ts";
 import { ballDiameterMm, metalDensityKgM3, pullG, pullShare, type Shot } from "../core/shot.ts";
 import { tipUncertaintyMm } from "../core/surface-tension.ts";
 import { loadForTipG, shotEffects, tipShowingMm, tipStates } from "../core/tip.ts";
 import type { Water } from "../core/water.ts";
 import type { Bait, Hook, Rig } from "./rig.ts";
-import type { SolvedDepth, SolvedRig, SolvedShot } from "./solved.ts";
+import type { Plumbing, SolvedDepth, SolvedRig, SolvedShot } from "./solved.ts";
+
+/** A session as feed is reckoned for it [h]. Common practice, no source. */
+export const sessionHours = 4;
 
 /** Pull of hook and bait on the float [g]; a bait that floats takes some of the hook's away. */
 export function hookAndBaitPullG(hook: Hook, bait: Bait, water: Water): number {
@@ -36,6 +44,11 @@ export function solveRig(rig: Rig): Answer<SolvedRig> {
   if (pullOfBaitG >= pullOfFloatG) {
     return noAnswer("capacity-below-hook-and-bait", { hookAndBaitPullG: pullOfBaitG, pullG: pullOfFloatG });
   }
+  const chain = lineChain(rig);
+  const feed = feedForSession(rig.feed, sessionHours);
+  if (!chain.ok) return chain;
+  if (!feed.ok) return feed;
+  const ofRig = [...floatFindings, ...chain.findings, ...checkFeed(rig.feed, rig.pattern.kind, rig.water)];
   const depths = rig.depthsMm.map((depthMm) => solveDepth(rig, depthMm, pullOfFloatG, pullOfBaitG));
   const solved: SolvedRig = {
     rig,
@@ -43,10 +56,13 @@ export function solveRig(rig: Rig): Answer<SolvedRig> {
     floatLengthMm: lengthMm(float),
     floatMassG: floatMassG(float, conditions),
     hookAndBaitPullG: pullOfBaitG,
+    lineChain: chain.value,
+    sessionFeed: feed.value,
+    sessionHours,
     depths: depths.flatMap((depth) => (depth.ok ? [depth.value] : [])),
-    findings: floatFindings,
+    findings: ofRig,
   };
-  const findings = [...floatFindings, ...depths.flatMap((depth) => depth.findings)];
+  const findings = [...ofRig, ...depths.flatMap((depth) => depth.findings)];
   return solved.depths.length > 0 ? answer(solved, findings) : { ok: false, findings };
 }
 
@@ -79,7 +95,16 @@ function solveDepth(
   });
   if (!guide.ok) return guide;
   const smallest = rig.tub.reduce<Shot | undefined>((a, b) => (a && a.massG <= b.massG ? a : b), undefined);
-  const findings = [...placed.findings, ...guide.findings];
+  const plumbing = solvePlumbing(rig, depthMm, shot);
+  if (!plumbing.ok) return plumbing;
+  const massG = shot.reduce((sum, one) => sum + one.massG, 0);
+  const findings = [
+    ...placed.findings,
+    ...guide.findings,
+    ...plumbing.findings,
+    ...checkLead(shot, rig.leadRule),
+    ...checkReach(float, depthMm, floatToHookMm, rig.rodLengthMm, massG),
+  ];
   return answer(
     {
       depthMm,
@@ -87,7 +112,7 @@ function solveDepth(
       draughtMm,
       floatToHookMm,
       shot,
-      massG: shot.reduce((sum, { massG }) => sum + massG, 0),
+      massG,
       pullG: pullOfShotG,
       sparePullG: pullOfFloatG - pullOfShotG - pullOfBaitG,
       tipShowingMm: showingMm,
@@ -96,10 +121,27 @@ function solveDepth(
       depthGuide: guide.value,
       tipStates: smallest ? tipStates(float, hangingG, smallest, conditions) : [],
       shotEffects: shotEffects(float, hangingG, rig.tub, conditions),
+      plumbing: plumbing.value,
       findings,
     },
     findings,
   );
+}
+
+/** Plummets are bought in a metal that every rule allows. */
+const plummetMetal = "zinc";
+
+function solvePlumbing(rig: Rig, depthMm: number, shot: readonly SolvedShot[]): Answer<Plumbing> {
+  const { float, conditions, plummets } = rig;
+  const steps = plumbingSteps(depthMm);
+  if (!steps.ok) return steps;
+  const keptPullG = plumbingLockPullG(shot, conditions);
+  const choice = choosePlummet(float, keptPullG, plummets, plummetMetal, conditions);
+  if (!choice.ok) return choice;
+  const { plummet, neededG } = choice.value;
+  const plumbing = { steps: steps.value, plummetNeededG: neededG, ...(plummet && { plummet }) };
+  // An empty box says nothing about a plummet that will not do.
+  return answer(plumbing, plummets.length > 0 ? choice.findings : []);
 }
 
 const lockPullG = (shot: readonly SolvedShot[]) =>

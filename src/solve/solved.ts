@@ -3,7 +3,7 @@ import type { SessionFeed } from "../core/feed.ts";
 import type { Finding } from "../core/finding.ts";
 import type { LineChain } from "../core/knots.ts";
 import type { PlacedShot } from "../core/patterns/pattern.ts";
-import type { Plummet, PlumbingStep } from "../core/plumbing.ts";
+import type { PlumbingStep, Plummet } from "../core/plumbing.ts";
 import type { ShotEffect, TipState } from "../core/tip.ts";
 import type { Rig } from "./rig.ts";
 

@@ -1,4 +1,6 @@
+import { feedForSession } from "../../src/core/feed.ts";
 import type { Float } from "../../src/core/float.ts";
+import { lineChain } from "../../src/core/knots.ts";
 import type { PatternSpec, PlacedShot } from "../../src/core/patterns/pattern.ts";
 import { ballDiameterMm, type Metal, pullG } from "../../src/core/shot.ts";
 import type { Rig } from "../../src/solve/rig.ts";
@@ -121,6 +123,8 @@ function sampleRig(
     scaleTitle: "Round figures of the trade",
     conditions,
     rodLengthMm: 3600,
+    leadRule: { place: "Testland", allowedUpToG: 0.06, source: "made up", checked: "2026-11-20" },
+    plummets: [],
     lockShareMin: 0,
     knots: [
       { where: "hook length loop", knot: loop },
@@ -171,6 +175,7 @@ function sampleDepth(
       },
     ],
     shotEffects: [],
+    plumbing: { steps: [], plummetNeededG: 0 },
     tipStates: [
       { load: "too little", changeG: -0.1, tipShowingMm: tipShowingMm + 25 },
       { load: "right", changeG: 0, tipShowingMm },
@@ -182,7 +187,21 @@ function sampleDepth(
 
 function solved(rig: Rig, floatMassG: number, floatPullG: number, depths: readonly SolvedDepth[]): SolvedRig {
   const floatLengthMm = rig.float.profile.at(-1)!.atMm;
-  return { rig, floatPullG, floatLengthMm, floatMassG, hookAndBaitPullG: 0.03, depths, findings: [] };
+  const chain = lineChain(rig);
+  const feed = feedForSession(rig.feed, 4);
+  if (!chain.ok || !feed.ok) throw new Error("the sample rig has no line or no feed");
+  return {
+    rig,
+    floatPullG,
+    floatLengthMm,
+    floatMassG,
+    hookAndBaitPullG: 0.03,
+    lineChain: chain.value,
+    sessionFeed: feed.value,
+    sessionHours: 4,
+    depths,
+    findings: [],
+  };
 }
 
 /** A waggler locked by shot, the rest strung out; dead depth, one shallow and one deep. */

@@ -59,6 +59,8 @@ export function linkRig(
     pacesMs: value.paces,
     rodLengthMm: guide.rodLengthMm,
     knots: [],
+    leadRule: guide.leadRule,
+    plummets: guide.plummets,
   };
   return {
     id,

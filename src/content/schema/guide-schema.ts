@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { metals } from "../../core/shot.ts";
 import { unitChoices } from "../../report/figures.ts";
 import { length, mass, massOrNone, temperature } from "./quantity-schema.ts";
 
@@ -22,6 +23,8 @@ export const guideSchema = z.strictObject({
     source: z.string(),
     checked: isoDate,
   }),
+  "lead-breach": z.enum(["error", "warning"]).default("warning"),
+  plummets: z.array(z.strictObject({ mass: mass(), metal: z.enum(metals) })).default([]),
   "water-temperature": temperature(),
   salinity: z.number().min(0).max(42).default(0),
   paper: z.enum(["A4", "Letter"]).default("A4"),
