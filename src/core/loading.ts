@@ -7,8 +7,11 @@ import { type Water, waterDensityKgM3 } from "./water.ts";
 /** What rounding may add to a pull [g]. */
 export const pullToleranceG = 1e-9;
 
-/** Shot are known to the milligram, so on the bank pulls this close are equal [g]. */
-export const bankToleranceG = 0.001;
+/**
+ * On the bank, pulls that differ by less than the smallest shot that is made (No 13: 0.01 g of lead, a pull of 0.009 g)
+ * are equal: without this a mix of fifteen shot would win over three by a tenth of a milligram [g].
+ */
+export const bankToleranceG = 0.008;
 
 /** Largest pull that a mix is chosen for [g]; no float of this kind of fishing carries as much. */
 export const targetPullMaxG = 50;
