@@ -66,7 +66,7 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
             document,
             {
               resultTypes: ["violations"],
-            runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"],
+              runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"],
             },
           );
           return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);

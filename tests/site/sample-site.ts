@@ -64,6 +64,8 @@ export const sampleLibrary: Library = {
       source: "sample",
       checked: "2026-11-20",
     },
+    leadBreach: "warning",
+    plummets: [],
     conditions: { tempC: 12, salinity: 0 },
     paper: "A4",
     rodLengthMm: 3600,
