@@ -1,0 +1,207 @@
+import { describe, expect, it } from "vitest";
+import type { KnotPicture, PathPart } from "../../../src/content/knot-picture.ts";
+import { checkKnot } from "../../../src/drawing/knots/check.ts";
+import { crossingsOf } from "../../../src/drawing/knots/crossings.ts";
+import { directionAt, placeAt } from "../../../src/drawing/knots/curve.ts";
+import { drawKnot, drawKnotStep, fitFrame, stepStrands } from "../../../src/drawing/knots/draw-knot.ts";
+import { drawingKit } from "../../support/drawing-kit.ts";
+import { flatItems, outsideOf, textBoxes } from "../../support/drawing-marks.ts";
+import { knots, readKnot } from "../../support/knots.ts";
+import { inked, raster } from "../../support/raster.ts";
+
+const card = { widthMm: 48, heightMm: 34 };
+const phone = { widthMm: 90, heightMm: 60 };
+const sheet = { widthMm: 170, heightMm: 110 };
+const boxes = [card, phone, sheet];
+
+const steps = knots.flatMap((knot) => knot.steps.map((_, index) => [knot.id, index] as const));
+
+/** A knot of one step with these paths. */
+function loose(...paths: PathPart[][]): KnotPicture {
+  return {
+    id: "loose",
+    title: "Loose line",
+    joins: "nothing",
+    frame: [40, 20],
+    steps: [
+      {
+        caption: "Lay it down.",
+        strands: paths.map((path, i) => ({ name: `strand ${i + 1}`, pattern: "line", path })),
+        objects: [],
+        arrows: [],
+        labels: [],
+      },
+    ],
+  };
+}
+
+describe("checking a knot", () => {
+  it.each(knots.map((knot) => [knot.id, knot] as const))("finds nothing wrong with %s", (_, knot) => {
+    expect(checkKnot(knot)).toEqual([]);
+  });
+
+  it("refuses two strands that cross without saying which is on top, and says where", () => {
+    const across: PathPart[] = [
+      [20, 2],
+      [20, 18],
+    ];
+    const level: PathPart[] = [
+      [2, 8],
+      [38, 8],
+    ];
+    expect(checkKnot(loose(level, across))).toMatchObject([
+      {
+        code: "knot-crossing-undeclared",
+        severity: "error",
+        values: { knot: "loose", step: 1, x: 20, y: 8 },
+      },
+    ]);
+  });
+
+  it("refuses a strand that crosses itself without saying which part is on top", () => {
+    const found = checkKnot(
+      loose([
+        [4, 4],
+        [20, 16],
+        [36, 16],
+        [36, 4],
+        [20, 4],
+        [4, 16],
+      ]),
+    );
+    expect(found.map(({ code }) => code)).toEqual(["knot-crossing-undeclared"]);
+  });
+
+  it("takes the same crossing with a height for one of the strands", () => {
+    expect(
+      checkKnot(
+        loose(
+          [
+            [2, 8],
+            [38, 8],
+          ],
+          [
+            [20, 2, 1],
+            [20, 18, 1],
+          ],
+        ),
+      ),
+    ).toEqual([]);
+  });
+
+  it("refuses a strand that leaves the frame", () => {
+    const found = checkKnot(
+      loose([
+        [2, 8],
+        [41, 8],
+      ]),
+    );
+    expect(found).toMatchObject([{ code: "knot-outside-frame", values: { strand: "strand 1" } }]);
+  });
+});
+
+describe.each(steps)("%s, step index %i", (id, index) => {
+  const knot = readKnot(id);
+
+  it("has no stroke under 0.35 mm and nothing outside its box, at card and page size", () => {
+    for (const box of boxes) {
+      const drawing = drawKnotStep(knot, index, box, drawingKit);
+      for (const item of flatItems(drawing.items)) {
+        if (item.kind !== "text" && item.stroke) expect(item.stroke.widthMm).toBeGreaterThanOrEqual(0.35);
+      }
+      expect(outsideOf(drawing, drawingKit.measure), `${box.widthMm} mm wide`).toEqual([]);
+    }
+  });
+
+  it("keeps labels off the strands and off each other", () => {
+    for (const box of boxes) {
+      const labels = textBoxes(drawKnotStep(knot, index, box, drawingKit).items, drawingKit.measure);
+      const { strands, eyes, shanks } = stepStrands(knot.steps[index]!, fitFrame(knot.frame, box));
+      for (const label of labels) {
+        const covered = [...strands, ...eyes, ...shanks].filter(({ curve, widthMm }) =>
+          curve.samples.some(
+            ({ x, y }) =>
+              x > label.left - widthMm / 2 &&
+              x < label.right + widthMm / 2 &&
+              y > label.top - widthMm / 2 &&
+              y < label.bottom + widthMm / 2,
+          ),
+        );
+        expect(
+          covered.map(({ name }) => name),
+          `${label.text}, ${box.widthMm} mm wide`,
+        ).toEqual([]);
+      }
+      for (const [i, a] of labels.entries()) {
+        for (const b of labels.slice(i + 1)) {
+          const clear = a.right < b.left || b.right < a.left || a.bottom < b.top || b.bottom < a.top;
+          expect(clear, `${a.text} and ${b.text}, ${box.widthMm} mm wide`).toBe(true);
+        }
+      }
+    }
+  });
+
+  it("tells what it shows: the joint, the caption and every label", () => {
+    const step = knot.steps[index]!;
+    const { title, description } = drawKnotStep(knot, index, card, drawingKit);
+    expect(title).toBe(`${knot.title}, step ${index + 1} of ${knot.steps.length}`);
+    for (const told of [knot.joins, step.caption, ...step.labels.map(({ text }) => text)]) {
+      expect(description).toContain(told);
+    }
+  });
+});
+
+describe("drawing strands", () => {
+  it("draws every step of a knot to the same scale", () => {
+    expect(drawKnot(readKnot("half-blood"), card, drawingKit)).toHaveLength(4);
+    expect(() => drawKnotStep(readKnot("half-blood"), 4, card, drawingKit)).toThrow(RangeError);
+  });
+
+  const copy = { dpi: 300, box: { widthMm: 90, heightMm: 52 } };
+
+  it("leaves white on both sides of the strand on top, where the one below is broken", () => {
+    const knot = readKnot("loop-to-loop");
+    const picture = raster(drawKnotStep(knot, 0, copy.box, drawingKit), copy.dpi);
+    const { strands } = stepStrands(knot.steps[0]!, fitFrame(knot.frame, copy.box));
+    const crossings = crossingsOf(strands);
+    expect(crossings).toHaveLength(2);
+    for (const { x, y, over, under } of crossings) {
+      const [top, bottom] = [strands[over.strand]!, strands[under.strand]!];
+      const across = { x: -over.direction.y, y: over.direction.x };
+      const beside = top.widthMm / 2 + 0.22;
+      for (const side of [1, -1]) {
+        expect(inked(picture, x + side * beside * across.x, y + side * beside * across.y)).toBe(false);
+      }
+      const further = directionAt(bottom.curve, under.s);
+      expect(inked(picture, x + 3 * further.x, y + 3 * further.y)).toBe(true);
+    }
+  });
+
+  it("tells line, hook length and tag end apart in a black-and-white copy", () => {
+    const inkAlong = (id: string, index: number, name: string, from: number, to: number) => {
+      const knot = readKnot(id);
+      const picture = raster(drawKnotStep(knot, index, copy.box, drawingKit), copy.dpi);
+      const { strands } = stepStrands(knot.steps[index]!, fitFrame(knot.frame, copy.box));
+      const { curve } = strands.find((strand) => strand.name === name)!;
+      const places = Array.from({ length: 200 }, (_, i) =>
+        placeAt(curve, curve.length * (from + ((to - from) * i) / 199)),
+      );
+      const marks = places.map(({ x, y }) => inked(picture, x, y));
+      return {
+        share: marks.filter(Boolean).length / marks.length,
+        changes: marks.filter((mark, i) => i > 0 && mark !== marks[i - 1]).length,
+      };
+    };
+    const line = inkAlong("stop-knot", 0, "main line", 0.02, 0.6);
+    const hookLength = inkAlong("half-blood", 0, "hook length", 0.02, 0.4);
+    const tag = inkAlong("half-blood", 0, "hook length", 0.8, 0.98);
+    const cord = inkAlong("stop-knot", 0, "cord", 0.02, 0.3);
+    expect(line).toEqual({ share: 1, changes: 0 });
+    expect(hookLength).toEqual({ share: 0, changes: 0 });
+    for (const barred of [tag, cord]) {
+      expect(barred.changes).toBeGreaterThan(10);
+      expect(barred.share).toBeGreaterThan(0.15);
+      expect(barred.share).toBeLessThan(0.85);
+    }
+  });
+});

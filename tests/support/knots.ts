@@ -1,0 +1,15 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { parse } from "yaml";
+import type { KnotPicture } from "../../src/content/knot-picture.ts";
+import { knotSchema } from "../../src/content/knot-schema.ts";
+
+const folder = "content/knots";
+
+export function readKnot(id: string): KnotPicture {
+  return { id, ...knotSchema.parse(parse(readFileSync(`${folder}/${id}.yaml`, "utf8"))) };
+}
+
+/** Every knot that is shipped. */
+export const knots: readonly KnotPicture[] = readdirSync(folder)
+  .sort()
+  .map((file) => readKnot(file.replace(/\.yaml$/, "")));
