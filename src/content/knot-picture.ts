@@ -1,4 +1,4 @@
-import type { Basis } from "../solve/rig.ts";
+import type { Basis } from "../core/basis.ts";
 
 /**
  * Knots as step pictures. Lengths are in units of the knot's own frame, x to the right and y down; the drawing code

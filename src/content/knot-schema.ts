@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { bases } from "../solve/rig.ts";
+import { bases } from "../core/basis.ts";
 import { facings, type KnotPicture, strandPatterns } from "./knot-picture.ts";
 
 const flat = z.tuple([z.number(), z.number()]);

@@ -1,11 +1,16 @@
 import { describe, expect, it } from "vitest";
 import type { KnotPicture, PathPart } from "../../../src/content/knot-picture.ts";
-import { checkKnot } from "../../../src/drawing/knots/check.ts";
+import { checkKnot, knotFaultWords } from "../../../src/drawing/knots/check.ts";
 import { crossingsOf } from "../../../src/drawing/knots/crossings.ts";
 import { directionAt, placeAt } from "../../../src/drawing/knots/curve.ts";
 import { drawKnot, drawKnotStep, fitFrame, stepStrands } from "../../../src/drawing/knots/draw-knot.ts";
+import {
+  marksThroughTexts,
+  outOfFrame,
+  overlappingTexts,
+  thinnestStrokeMm,
+} from "../../support/drawing-checks.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
-import { flatItems, outsideOf, textBoxes } from "../../support/drawing-marks.ts";
 import { knots, readKnot } from "../../support/knots.ts";
 import { inked, raster } from "../../support/raster.ts";
 
@@ -49,13 +54,11 @@ describe("checking a knot", () => {
       [2, 8],
       [38, 8],
     ];
-    expect(checkKnot(loose(level, across))).toMatchObject([
-      {
-        code: "knot-crossing-undeclared",
-        severity: "error",
-        values: { knot: "loose", step: 1, x: 20, y: 8 },
-      },
-    ]);
+    const faults = checkKnot(loose(level, across));
+    expect(faults).toEqual([{ kind: "crossing", step: 1, strand: "strand 1", x: 20, y: 8 }]);
+    expect(knotFaultWords(faults[0]!, drawingKit.words)).toBe(
+      "Step 1: the strand 1 crosses at 20, 8 and nothing says which strand is on top. Give one of them a height there.",
+    );
   });
 
   it("refuses a strand that crosses itself without saying which part is on top", () => {
@@ -69,7 +72,7 @@ describe("checking a knot", () => {
         [4, 16],
       ]),
     );
-    expect(found.map(({ code }) => code)).toEqual(["knot-crossing-undeclared"]);
+    expect(found.map(({ kind }) => kind)).toEqual(["crossing"]);
   });
 
   it("takes the same crossing with a height for one of the strands", () => {
@@ -96,49 +99,19 @@ describe("checking a knot", () => {
         [41, 8],
       ]),
     );
-    expect(found).toMatchObject([{ code: "knot-outside-frame", values: { strand: "strand 1" } }]);
+    expect(found).toMatchObject([{ kind: "outside", strand: "strand 1", y: 8 }]);
   });
 });
 
 describe.each(steps)("%s, step index %i", (id, index) => {
   const knot = readKnot(id);
 
-  it("has no stroke under 0.35 mm and nothing outside its box, at card and page size", () => {
-    for (const box of boxes) {
-      const drawing = drawKnotStep(knot, index, box, drawingKit);
-      for (const item of flatItems(drawing.items)) {
-        if (item.kind !== "text" && item.stroke) expect(item.stroke.widthMm).toBeGreaterThanOrEqual(0.35);
-      }
-      expect(outsideOf(drawing, drawingKit.measure), `${box.widthMm} mm wide`).toEqual([]);
-    }
-  });
-
-  it("keeps labels off the strands and off each other", () => {
-    for (const box of boxes) {
-      const labels = textBoxes(drawKnotStep(knot, index, box, drawingKit).items, drawingKit.measure);
-      const { strands, eyes, shanks } = stepStrands(knot.steps[index]!, fitFrame(knot.frame, box));
-      for (const label of labels) {
-        const covered = [...strands, ...eyes, ...shanks].filter(({ curve, widthMm }) =>
-          curve.samples.some(
-            ({ x, y }) =>
-              x > label.left - widthMm / 2 &&
-              x < label.right + widthMm / 2 &&
-              y > label.top - widthMm / 2 &&
-              y < label.bottom + widthMm / 2,
-          ),
-        );
-        expect(
-          covered.map(({ name }) => name),
-          `${label.text}, ${box.widthMm} mm wide`,
-        ).toEqual([]);
-      }
-      for (const [i, a] of labels.entries()) {
-        for (const b of labels.slice(i + 1)) {
-          const clear = a.right < b.left || b.right < a.left || a.bottom < b.top || b.bottom < a.top;
-          expect(clear, `${a.text} and ${b.text}, ${box.widthMm} mm wide`).toBe(true);
-        }
-      }
-    }
+  it.each(boxes)("is clear at $widthMm × $heightMm mm: in its frame, strokes to see, labels free", (box) => {
+    const drawing = drawKnotStep(knot, index, box, drawingKit);
+    expect(outOfFrame(drawing)).toEqual([]);
+    expect(thinnestStrokeMm(drawing)).toBeGreaterThanOrEqual(0.35);
+    expect(overlappingTexts(drawing)).toEqual([]);
+    expect(marksThroughTexts(drawing)).toEqual([]);
   });
 
   it("tells what it shows: the joint, the caption and every label", () => {
