@@ -1,4 +1,6 @@
-import type { Library } from "../content/library.ts";
+import type { Root } from "mdast";
+import type { Printable } from "../../templates/pages/view.ts";
+import type { Library, Prose } from "../content/library.ts";
 import { readLibrary } from "../content/read-library.ts";
 import { readSources, type World } from "../content/world.ts";
 import { measureText } from "../drawing/font-metrics.ts";
@@ -8,7 +10,10 @@ import { DoesNotFitError } from "../print/does-not-fit.ts";
 import { printFiles } from "../print/print-files.ts";
 import { makeFigures } from "../report/figures.ts";
 import { hasErrors, type Staged } from "../report/message.ts";
+import { reasonText } from "../report/reason.ts";
 import { makeWords } from "../report/words.ts";
+import { siteFiles } from "../site/site-files.tsx";
+import { withLiveFigures } from "../solve/live/live-figures.ts";
 import type { SolvedRig } from "../solve/solved.ts";
 import { dataFiles } from "./data.ts";
 import { solveLibrary } from "./solve-library.ts";
@@ -17,6 +22,8 @@ import { solveLibrary } from "./solve-library.ts";
 export interface Solved {
   readonly library: Library;
   readonly rigs: readonly SolvedRig[];
+  /** Every text with its live figures put in. */
+  readonly live: ReadonlyMap<Prose, Root>;
   readonly kit: DrawingKit;
 }
 
@@ -34,27 +41,78 @@ export async function solveContent(
   const words = makeWords(library.words);
   const kit: DrawingKit = { words, figures: makeFigures(library.guide.units, words), measure: measureText };
   const solved = solveLibrary(library, words, kit.figures);
-  const all = [...messages, ...solved.messages];
-  return { value: hasErrors(all) ? undefined : { library, rigs: solved.value, kit }, messages: all };
+  const texts = liveTexts(library, solved.value, kit);
+  const all = [...messages, ...solved.messages, ...texts.messages];
+  if (hasErrors(all)) return { value: undefined, messages: all };
+  return { value: { library, rigs: solved.value, live: texts.value, kit }, messages: all };
+}
+
+/** Texts of the library → the same with live figures; references to what is not there are errors. */
+function liveTexts(
+  library: Library,
+  rigs: readonly SolvedRig[],
+  { words, figures }: DrawingKit,
+): Staged<ReadonlyMap<Prose, Root>> {
+  const solved = new Map(rigs.map((rig) => [rig.rig.id, rig]));
+  const texts: readonly Prose[] = [...library.lessons, ...library.rigs, ...library.pages, ...library.floats];
+  const live = texts.map((prose) => ({
+    prose,
+    ...withLiveFigures(prose, { library, solved, words, figures }),
+  }));
+  return {
+    value: new Map(live.map(({ prose, value }) => [prose, value])),
+    messages: live.flatMap(({ messages }) => messages),
+  };
 }
 
 /** Something in the content that only shows when pages and cards are laid out. */
 export class ContentError extends Error {}
 
+/** What a build is told besides its content. */
+export interface BuildSettings {
+  /** Day the files are dated, `2026-11-20`. */
+  readonly date: string;
+  /** Style sheet, fonts and page scripts by file name, made when the tool is compiled. */
+  readonly siteAssets: ReadonlyMap<string, string | Uint8Array>;
+}
+
 /**
  * Solved rigs → data, cards and pages, one file at a time.
  *
- * @param date day the files are dated, `2026-11-20`
  * @throws ContentError where something does not fit its card
  */
-export async function* outputFiles({ library, rigs, kit }: Solved, date: string): AsyncIterable<OutputFile> {
+export async function* outputFiles(solved: Solved, settings: BuildSettings): AsyncIterable<OutputFile> {
+  const { library, rigs, live, kit } = solved;
   const { guide, lessons } = library;
   yield* dataFiles(rigs, library.scales, guide);
   const entries = new Map(library.rigs.map((entry) => [entry.rig.id, entry]));
-  const printed = rigs.map((solved) => ({ solved, entry: entries.get(solved.rig.id)! }));
+  const printed = rigs.map((one) => ({ solved: one, entry: entries.get(one.rig.id)! }));
+  const printables: Printable[] = [];
   try {
-    yield* printFiles({ guide, rigs: printed, lessons, kit, date });
+    for await (const file of printFiles({ guide, rigs: printed, lessons, kit, date: settings.date })) {
+      if (file.path.endsWith(".pdf")) printables.push(printableOf(file, solved));
+      yield file;
+    }
   } catch (error) {
     throw error instanceof DoesNotFitError ? new ContentError(error.message) : error;
   }
+  yield* siteFiles({
+    library,
+    solved: new Map(rigs.map((rig) => [rig.rig.id, rig])),
+    kit,
+    assets: settings.siteAssets,
+    printables,
+    liveBody: (prose) => live.get(prose) ?? prose.body,
+    reason: (finding) => reasonText(finding, kit.words, kit.figures),
+  });
+}
+
+/** How the site lists a file to print: by its folder, and by what it is named after. */
+function printableOf({ path, content }: OutputFile, { rigs, kit }: Solved): Printable {
+  const sizeBytes = content.length;
+  const [folder, name] = path.replace(/\.pdf$/, "").split("/") as [string, string];
+  const rig = rigs.find(({ rig }) => rig.id === name)?.rig;
+  if (rig) return { path, title: rig.title, kind: "card", rigId: rig.id, sizeBytes };
+  const kind = folder === "cards" ? "sheet" : "handout";
+  return { path, title: kit.words(`printable.${name}`), kind, sizeBytes };
 }

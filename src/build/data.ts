@@ -71,7 +71,9 @@ function depthData(depth: SolvedDepth) {
     lockShare: rounded(depth.lockShare, 4),
     depthGuide: depth.depthGuide.map((step) => ({
       overdepthCm: cm(step.overdepthMm),
-      state: step.state,
+      // A float that lies flat has all its shot on the bed; the format knows three states.
+      state: step.state === "lies flat" ? "rests on the bed" : step.state,
+      floatLiesFlat: step.state === "lies flat",
       shotOnBed: step.shotOnBed,
       tipShowingMm: step.tipShowingMm === null ? null : rounded(step.tipShowingMm, 3),
     })),

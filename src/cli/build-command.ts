@@ -1,6 +1,6 @@
 import { outputFiles, solveContent } from "../build/build.ts";
 import { formatReport } from "../report/reporter.ts";
-import { buildDate } from "./build-date.ts";
+import { buildSettings } from "./build-settings.ts";
 import { type CliCommand, exitCodes } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
@@ -18,7 +18,7 @@ export const buildCommand: CliCommand = {
     if (messages.length > 0) terminal.report(formatReport(messages));
     if (!solved) return exitCodes.contentErrors;
     const out = String(options.out);
-    const count = await writeOutput(out, outputFiles(solved, buildDate(solved)));
+    const count = await writeOutput(out, outputFiles(solved, buildSettings(solved)));
     terminal.result(`${count} files in ${out}; open ${out}/site/index.html\n`);
     return exitCodes.fine;
   },

@@ -1,6 +1,6 @@
 import { outputFiles, solveContent } from "../build/build.ts";
 import { formatReport } from "../report/reporter.ts";
-import { buildDate } from "./build-date.ts";
+import { buildSettings } from "./build-settings.ts";
 import { type CliCommand, exitCodes } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
@@ -16,7 +16,7 @@ export const checkCommand: CliCommand = {
     terminal.report(formatReport(messages));
     if (!solved) return exitCodes.contentErrors;
     let count = 0;
-    for await (const _ of outputFiles(solved, buildDate(solved))) count++;
+    for await (const _ of outputFiles(solved, buildSettings(solved))) count++;
     terminal.result(
       `${solved.rigs.length} rigs, ${solved.library.lessons.length} lessons, ${count} files: fine\n`,
     );

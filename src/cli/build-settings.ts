@@ -1,0 +1,41 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import type { BuildSettings, Solved } from "../build/build.ts";
+import { UsageError } from "./command.ts";
+
+/** All that a build is told besides its content. */
+export function buildSettings(solved: Solved): BuildSettings {
+  return { date: buildDate(solved), siteAssets: siteAssets() };
+}
+
+/**
+ * The day that the files are dated: `SOURCE_DATE_EPOCH` (seconds since 1970, reproducible-builds.org) where it is set,
+ * else the guide's edition, so that two builds of the same content are the same to the byte.
+ */
+function buildDate({ library }: Solved): string {
+  const epoch = process.env.SOURCE_DATE_EPOCH;
+  if (epoch === undefined || epoch === "") return library.guide.edition;
+  const date = new Date(Number(epoch) * 1000);
+  if (!/^\d+$/.test(epoch) || Number.isNaN(date.getTime())) {
+    throw new UsageError(`SOURCE_DATE_EPOCH is ${epoch}; it counts whole seconds since 1970`);
+  }
+  return date.toISOString().slice(0, 10);
+}
+
+/** Style sheet, fonts and page scripts, which `npm run compile` puts beside the command. */
+function siteAssets(): ReadonlyMap<string, string | Uint8Array> {
+  const here = dirname(fileURLToPath(import.meta.url));
+  // Run from its sources, as the tests do, the command finds what was compiled last.
+  const folder = here.endsWith("dist") ? join(here, "site-assets") : join(here, "../../dist/site-assets");
+  return new Map(
+    readdirSync(folder)
+      .sort()
+      .map((name) => [
+        name,
+        /\.(css|js|svg|json)$/.test(name)
+          ? readFileSync(join(folder, name), "utf8")
+          : readFileSync(join(folder, name)),
+      ]),
+  );
+}
