@@ -8,7 +8,8 @@ import type { Water } from "../core/water.ts";
 import type { UnitChoice } from "../report/figures.ts";
 import type { Place } from "../report/message.ts";
 import type { WordTree } from "../report/words.ts";
-import type { Bait, Hook, Knot, Rig } from "../solve/rig.ts";
+import type { Bait, Hook, Rig } from "../solve/rig.ts";
+import type { KnotPicture } from "./knot-picture.ts";
 
 export type { LeadRule } from "../core/lead-rule.ts";
 
@@ -93,6 +94,11 @@ export interface BaitEntry {
   readonly notes: Root;
 }
 
+/** A knot with its step pictures. */
+export interface KnotEntry extends KnotPicture {
+  readonly placeOf: PlaceOf;
+}
+
 /** What a kind of fish asks of a rig. */
 export interface Species {
   readonly id: string;
@@ -125,7 +131,7 @@ export interface Library {
   readonly floats: readonly FloatEntry[];
   readonly baits: readonly BaitEntry[];
   readonly hooks: readonly Hook[];
-  readonly knots: readonly Knot[];
+  readonly knots: readonly KnotEntry[];
   readonly rigs: readonly RigEntry[];
   readonly lessons: readonly Lesson[];
   /** Single pages such as `safety`. */

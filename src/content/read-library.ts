@@ -8,6 +8,7 @@ import { linkScale, linkTub } from "./link/shot-link.ts";
 import { parseMarkdown } from "./markdown-source.ts";
 import { Reading, type ReadProse } from "./reading.ts";
 import { guideSchema } from "./schema/guide-schema.ts";
+import { knotSchema } from "./schema/knot-schema.ts";
 import { glossarySchema, speciesSchema, troublesSchema } from "./schema/reference-schema.ts";
 import { lessonSchema, pageSchema, rigSchema } from "./schema/rig-schema.ts";
 import { baitSchema, floatSchema, hooksSchema, scaleSchema, tubSchema } from "./schema/tackle-schema.ts";
@@ -79,7 +80,12 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
     })),
   );
   const hooks = new Map(hooksRead.value.map(({ size, mass, basis }) => [size, { size, massG: mass, basis }]));
-  const shelves = { floats, baits, hooks, scale, tub, guide };
+  const knots = byId(
+    reading
+      .folder("knots", knotSchema)
+      .map(({ id, value, yaml }) => ({ id, ...value, placeOf: yaml.placeOf })),
+  );
+  const shelves = { floats, baits, hooks, knots, scale, tub, guide };
   return {
     guide,
     words,
@@ -88,7 +94,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
     floats: [...floats.values()],
     baits: [...baits.values()],
     hooks: [...hooks.values()],
-    knots: [],
+    knots: [...knots.values()],
     rigs: rigReads.flatMap((read) => linkRig(read, shelves, reading) ?? []),
     lessons: lessonReads
       .map((read) => ({ ...proseOf(read), order: read.value.order, part: read.value.part }))

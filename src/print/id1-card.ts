@@ -4,7 +4,7 @@ import type { DrawingKit } from "../drawing/kit.ts";
 import { drawRig } from "../drawing/rig-drawing.ts";
 import type { Fonts } from "../layout/fonts.ts";
 import { type LaidOutPage, layOut } from "../layout/lay-out.ts";
-import type { SolvedRig } from "../solve/solved.ts";
+import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
 import { cardContent, threeDepths } from "./card-content.ts";
 import { qrCode } from "./qr-code.ts";
 import type { Card } from "./sheet.ts";
@@ -18,26 +18,52 @@ export interface Id1Faces {
   readonly back: LaidOutPage;
 }
 
+/**
+ * The faces of a pocket card, with as many depths as the back has room for: three, else the shallowest and the deepest,
+ * else the middle one. Depths that are left out stand on the larger cards. Where even one does not fit, the overflows
+ * of its faces say so.
+ */
 export async function layOutId1(
   solved: SolvedRig,
   guide: Guide,
   kit: DrawingKit,
   fonts: Fonts,
 ): Promise<Id1Faces> {
-  const depths = threeDepths(solved.depths);
-  const card = cardContent({ ...solved, depths }, guide, kit);
-  const drawn = depths[Math.floor((depths.length - 1) / 2)]!;
+  const three = threeDepths(solved.depths);
+  const middle = three[Math.floor((three.length - 1) / 2)]!;
+  const choices = [three, ...(three.length > 2 ? [[three[0]!, three[2]!]] : []), [middle]];
+  const front = await layOutFront(solved, middle, guide, kit, fonts);
+  let back: LaidOutPage | undefined;
+  for (const depths of choices) {
+    back = await layOutBack({ ...solved, depths }, guide, kit, fonts);
+    if (back.overflows.length === 0) break;
+  }
+  return { front, back: back! };
+}
+
+function layOutFront(
+  solved: SolvedRig,
+  depth: SolvedDepth,
+  guide: Guide,
+  kit: DrawingKit,
+  fonts: Fonts,
+): Promise<LaidOutPage> {
   const picture = (widthMm: number, heightMm: number) =>
-    drawRig(solved, drawn, { widthMm, heightMm }, kit, { labels: "distances", textMm: id1FigureMm });
-  const front = Id1Front({
-    card,
+    drawRig(solved, depth, { widthMm, heightMm }, kit, { labels: "distances", textMm: id1FigureMm });
+  const face = Id1Front({
+    card: cardContent(solved, guide, kit),
     picture: {
       alt: picture(id1.heightMm - 2 * id1.marginMm, id1.widthMm * 0.85).description,
       draw: (widthMm, heightMm) => picture(widthMm, heightMm).items,
     },
   });
+  return layOut(face, { widthMm: id1.heightMm, heightMm: id1.widthMm }, fonts);
+}
+
+function layOutBack(solved: SolvedRig, guide: Guide, kit: DrawingKit, fonts: Fonts): Promise<LaidOutPage> {
+  const card = cardContent(solved, guide, kit);
   const code = card.address === undefined ? undefined : qrCode(card.address);
-  const back = Id1Back({
+  const face = Id1Back({
     card,
     words: kit.words,
     ...(code && {
@@ -48,10 +74,7 @@ export async function layOutId1(
       },
     }),
   });
-  return {
-    front: await layOut(front, { widthMm: id1.heightMm, heightMm: id1.widthMm }, fonts),
-    back: await layOut(back, { widthMm: id1.widthMm, heightMm: id1.heightMm }, fonts),
-  };
+  return layOut(face, { widthMm: id1.widthMm, heightMm: id1.heightMm }, fonts);
 }
 
 /**

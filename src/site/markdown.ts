@@ -8,6 +8,7 @@ import { visit } from "unist-util-visit";
 import type { PictureNode, PictureReference } from "../solve/live/pictures.ts";
 import { linkTerms, type TermLink } from "./glossary-links.ts";
 import { pageOfContent } from "./paths.ts";
+import type { ProsePicture } from "./pictures.ts";
 
 export interface MarkdownOptions {
   /** Path of the Markdown file; its last folder says what it is, and its links start from there. */
@@ -19,8 +20,8 @@ export interface MarkdownOptions {
   /** Name of the nth table, for screen readers: it may scroll sideways. */
   readonly tableName: (number: number) => string;
   readonly href: (target: string) => string;
-  /** A picture as SVG. */
-  readonly picture: (reference: PictureReference, idPrefix: string) => string | undefined;
+  /** The drawings of a picture as SVG, with their captions. */
+  readonly pictures: (reference: PictureReference, idPrefix: string) => readonly ProsePicture[];
   /** Words of the glossary; the first of each in the text becomes a link. */
   readonly terms: readonly TermLink[];
 }
@@ -28,16 +29,16 @@ export interface MarkdownOptions {
 /** Markdown as HTML nodes: links lead to pages, headings have ids and fit their place, wide tables scroll alone. */
 export function markdownToHast(body: MarkdownRoot, options: MarkdownOptions): ElementContent[] {
   let pictures = 0;
-  const picture = (_: unknown, node: PictureNode): Element | undefined => {
-    const svg = options.picture(node.reference, `${options.idPrefix}picture-${++pictures}`);
-    if (svg === undefined) return undefined;
-    return {
+  const picture = (_: unknown, node: PictureNode): Element[] =>
+    options.pictures(node.reference, `${options.idPrefix}picture-${++pictures}`).map(({ svg, caption }) => ({
       type: "element",
       tagName: "figure",
       properties: { className: ["picture"] },
-      children: [{ type: "raw", value: svg }],
-    };
-  };
+      children: [
+        { type: "raw", value: svg },
+        ...(caption === undefined ? [] : [element("figcaption", [{ type: "text", value: caption }])]),
+      ],
+    }));
   const tree = unified()
     .use(remarkRehype, { handlers: { picture } })
     .use(rehypeSlug, { prefix: options.idPrefix })
@@ -53,6 +54,10 @@ export function markdownToHast(body: MarkdownRoot, options: MarkdownOptions): El
     }
   });
   return tree.children.filter((node): node is ElementContent => node.type !== "doctype");
+}
+
+function element(tagName: string, children: ElementContent[]): Element {
+  return { type: "element", tagName, properties: {}, children };
 }
 
 function placeHeadings(tree: Root, level: number): void {

@@ -1,5 +1,5 @@
 import type { DrawingKit } from "../drawing/kit.ts";
-import type { Drawing } from "../drawing/model.ts";
+import { drawPicture } from "../drawing/pictures.ts";
 import { drawRig } from "../drawing/rig-drawing.ts";
 import { drawingToSvg } from "../drawing/svg.ts";
 import type { PictureReference } from "../solve/live/pictures.ts";
@@ -16,27 +16,26 @@ export function rigPicture(rig: SolvedRig, depth: SolvedDepth, kit: DrawingKit, 
   return drawingToSvg(drawing, { idPrefix });
 }
 
-type Of<K extends PictureReference["picture"]> = Extract<PictureReference, { picture: K }>;
+/** A picture of a text: its drawings as SVG, each with what stands below it. */
+export interface ProsePicture {
+  readonly svg: string;
+  readonly caption?: string;
+}
 
-const painters: {
-  readonly [K in PictureReference["picture"]]?: (reference: Of<K>, input: SiteInput) => Drawing | undefined;
-} = {
-  "rig-drawing": ({ rig, depthMm }, { solved, kit }) => {
-    const found = solved.get(rig);
-    const depth = found?.depths.find((one) => one.depthMm === depthMm);
-    return found && depth && drawRig(found, depth, rigBox, kit, { labels: "full", textMm: labelMm });
-  },
-};
-
-/** A picture that a text asks for, as SVG; none where it cannot be drawn. */
-export function prosePicture(
+/** The drawings of a picture that a text asks for; a knot has one a step, with what to do as its caption. */
+export function prosePictures(
   reference: PictureReference,
   input: SiteInput,
   idPrefix: string,
-): string | undefined {
-  const paint = painters[reference.picture] as
-    | ((reference: PictureReference, input: SiteInput) => Drawing | undefined)
-    | undefined;
-  const drawing = paint?.(reference, input);
-  return drawing && drawingToSvg(drawing, { idPrefix });
+): readonly ProsePicture[] {
+  const room = { widthMm: rigBox.widthMm, textMm: labelMm };
+  const steps =
+    reference.picture === "knot"
+      ? input.library.knots.find(({ id }) => id === reference.knot)?.steps
+      : undefined;
+  return drawPicture(reference, input, room, input.kit).map((drawing, at) => {
+    const caption = steps?.[at]?.caption;
+    const svg = drawingToSvg(drawing, { idPrefix: `${idPrefix}-${at + 1}` });
+    return { svg, ...(caption !== undefined && { caption }) };
+  });
 }

@@ -2,7 +2,7 @@ import { sitePaths, termId, type View } from "../../templates/pages/view.ts";
 import type { SiteInput } from "./input.ts";
 import { markdownToHast } from "./markdown.ts";
 import { publicAddress, relativeHref } from "./paths.ts";
-import { prosePicture, rigPicture } from "./pictures.ts";
+import { prosePictures, rigPicture } from "./pictures.ts";
 import { fromHast } from "./to-hast.ts";
 
 /** What templates are given, for the page at this path. */
@@ -32,7 +32,7 @@ export function viewOf(path: string, input: SiteInput): View {
         idPrefix,
         tableName: (number) => say("table", { number }),
         href,
-        picture: (reference, prefix) => prosePicture(reference, input, prefix),
+        pictures: (reference, prefix) => prosePictures(reference, input, prefix),
         terms: path === sitePaths.glossary ? [] : terms,
       }).map(fromHast),
   };

@@ -179,12 +179,14 @@ export function KnotsPage({ view }: { view: View }) {
               <tr id={knot.id}>
                 <th scope="row">{knot.title}</th>
                 <td>
-                  {say("knots.share-text", {
-                    low: figures.share(knot.strengthShareLow),
-                    high: figures.share(knot.strengthShareHigh),
-                  })}
+                  {knot.strengthShare
+                    ? say("knots.share-text", {
+                        low: figures.share(knot.strengthShare.low),
+                        high: figures.share(knot.strengthShare.high),
+                      })
+                    : say("knots.not-knotted")}
                 </td>
-                <td>{say(`basis.${knot.basis.replaceAll(" ", "-")}`)}</td>
+                <td>{knot.strengthShare && say(`basis.${knot.strengthShare.basis.replaceAll(" ", "-")}`)}</td>
               </tr>
             ))}
           </tbody>

@@ -14,7 +14,7 @@ function html(text: string, options: Partial<MarkdownOptions> = {}): string {
     idPrefix: "",
     tableName: (number) => `Table ${number}`,
     href: (target) => target,
-    picture: () => undefined,
+    pictures: () => [],
     terms: [],
     ...options,
   });

@@ -111,7 +111,17 @@ export const sampleLibrary: Library = {
     },
   ],
   hooks: [],
-  knots: [sampleWaggler.rig.knots[0]!.knot],
+  knots: [
+    {
+      id: "loop",
+      title: "Overhand loop",
+      joins: "loop at the end of a line",
+      strengthShare: { low: 0.6, high: 0.8, basis: "common practice" },
+      frame: [20, 10],
+      steps: [],
+      placeOf,
+    },
+  ],
   rigs: [
     rigEntry(sampleWaggler, "first", ["roach", "rudd"]),
     rigEntry(sampleStick, "next", ["dace"]),

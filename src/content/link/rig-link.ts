@@ -1,7 +1,17 @@
 import type { z } from "zod";
+import type { KnotPlace, TiedKnot } from "../../core/knots.ts";
 import type { PatternSpec } from "../../core/patterns/pattern.ts";
 import type { Hook, Rig } from "../../solve/rig.ts";
-import type { BaitEntry, FloatEntry, Guide, PlaceOf, RigEntry, ScaleEntry, TubEntry } from "../library.ts";
+import type {
+  BaitEntry,
+  FloatEntry,
+  Guide,
+  KnotEntry,
+  PlaceOf,
+  RigEntry,
+  ScaleEntry,
+  TubEntry,
+} from "../library.ts";
 import type { Reading, ReadProse } from "../reading.ts";
 import type { loadingSchema, rigSchema } from "../schema/rig-schema.ts";
 
@@ -10,6 +20,7 @@ export interface Shelves {
   readonly floats: ReadonlyMap<string, FloatEntry>;
   readonly baits: ReadonlyMap<string, BaitEntry>;
   readonly hooks: ReadonlyMap<number, Hook>;
+  readonly knots: ReadonlyMap<string, KnotEntry>;
   readonly scale: ScaleEntry;
   readonly tub: TubEntry;
   readonly guide: Guide;
@@ -58,7 +69,7 @@ export function linkRig(
     conditions: guide.conditions,
     pacesMs: value.paces,
     rodLengthMm: guide.rodLengthMm,
-    knots: [],
+    knots: tiedKnots(read, shelves, reading),
     leadRule: guide.leadRule,
     plummets: guide.plummets,
   };
@@ -76,6 +87,28 @@ export function linkRig(
     notWhen: value["not-when"],
     changeFirst: value["change-first"],
   };
+}
+
+/** The knots that the line's strength hangs on; one whose share of strength nobody gave is left out. */
+function tiedKnots(
+  { value, yaml }: ReadProse<z.output<typeof rigSchema>>,
+  { knots }: Shelves,
+  reading: Reading,
+): readonly TiedKnot[] {
+  const tied = (name: "hook" | "loop", ...places: KnotPlace[]): TiedKnot[] => {
+    const knot = reading.lookUp(knots, value.knots[name], "knot", yaml.placeOf(["knots", name]));
+    if (!knot?.strengthShare) return [];
+    const {
+      id,
+      title,
+      strengthShare: { low, high, basis },
+    } = knot;
+    return places.map((where) => ({
+      where,
+      knot: { id, title, strengthShareLow: low, strengthShareHigh: high, basis },
+    }));
+  };
+  return [...tied("hook", "hook"), ...tied("loop", "hook length loop", "main line loop")];
 }
 
 type Loading = z.output<typeof loadingSchema>;

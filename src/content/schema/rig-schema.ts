@@ -54,6 +54,9 @@ export const rigSchema = z.strictObject({
   overdepth: anyLength().default(0),
   depths: z.array(length()).min(1),
   paces: z.array(pace()).default([]),
+  knots: z
+    .strictObject({ hook: z.string().default("half-blood"), loop: z.string().default("overhand-loop") })
+    .prefault({}),
   level: z.enum(levels),
   catches: z.array(z.string()).min(1),
   "use-when": z.array(z.string()).min(1),
