@@ -1,18 +1,19 @@
 import { SheetNote } from "../../templates/cards/sheet-note.tsx";
 import type { Guide, Lesson, RigEntry } from "../content/library.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
+import type { Fonts } from "../layout/fonts.ts";
 import { layOut } from "../layout/lay-out.ts";
 import { nodeFonts } from "../layout/node-fonts.ts";
 import { drawingToPng } from "../layout/png.ts";
 import type { OutputFile } from "../markup/output.ts";
 import type { SolvedRig } from "../solve/solved.ts";
+import { type CardFormat, cardFormats, type FinishedCard } from "./card-formats.ts";
 import { cardSides } from "./card-sides.ts";
 import { type DoesNotFit, DoesNotFitError } from "./does-not-fit.ts";
-import { type Id1Faces, id1Card, layOutId1 } from "./id1-card.ts";
-import { type PaperName, paperSizes } from "./paper-sizes.ts";
+import { paperSizes } from "./paper-sizes.ts";
 import { paintPdf } from "./pdf.ts";
 import type { DocumentFacts } from "./pdf-metadata.ts";
-import { noteWidthMm, sheets, type Turning, turnings } from "./sheet.ts";
+import { type Card, noteWidthMm, sheets, type Turning, turnings } from "./sheet.ts";
 
 export interface PrintInput {
   readonly guide: Guide;
@@ -21,76 +22,123 @@ export interface PrintInput {
   readonly kit: DrawingKit;
   /** Day the files are dated, `2026-05-01`. */
   readonly date: string;
+  readonly sheets?: SheetChoice;
 }
 
-/** Dots to the inch of the previews. */
-export const previewDpi = 300;
+/** What goes on the sheets of cards. */
+export interface SheetChoice {
+  /** How many of each card; one where nothing is said. */
+  readonly copies?: number;
+  /** Ids of the rigs; all where nothing is said. */
+  readonly rigs?: readonly string[];
+}
 
-const sheetNames: Readonly<Record<Turning, string>> = {
-  "long edge": "cards/sheet.pdf",
-  "short edge": "cards/sheet-short-edge.pdf",
-  fold: "cards/sheet-fold.pdf",
-};
+/** Dots to the inch of the previews: enough to read the smallest type of the pocket card, and half of it for the rest. */
+const pocketPreviewDpi = 300;
+const previewDpi = 150;
+
+/** What all printing needs besides the rigs. */
+interface Press {
+  readonly guide: Guide;
+  readonly kit: DrawingKit;
+  readonly fonts: Fonts;
+  readonly facts: (title: string) => DocumentFacts;
+}
+
+interface Laid {
+  readonly format: CardFormat;
+  readonly solved: SolvedRig;
+  readonly card: FinishedCard;
+}
 
 /**
- * Everything that is printed: a card a rig, the sheets of all cards, and previews.
+ * Everything that is printed: cards of every format for each rig, sheets of them, and previews.
  *
  * @throws DoesNotFitError before the first file, with everything that does not fit
  */
 export async function* printFiles(input: PrintInput): AsyncIterable<OutputFile> {
-  const fonts = nodeFonts();
-  const kit: DrawingKit = { ...input.kit, measure: fonts.measure };
-  const { guide } = input;
-  const { words } = kit;
-  const facts = (title: string): DocumentFacts => ({
-    title,
-    author: guide.publisher,
-    language: guide.language,
-    date: input.date,
-  });
-
-  const faces: { solved: SolvedRig; faces: Id1Faces }[] = [];
+  const press = makePress(input);
+  const laid: Laid[] = [];
   for (const { solved } of input.rigs) {
-    faces.push({ solved, faces: await layOutId1(solved, guide, kit, fonts) });
-  }
-  const problems = faces.flatMap(({ solved, faces: { front, back } }) => [
-    ...front.overflows.map((o): DoesNotFit => ({ ...o, of: solved.rig.id, format: "ID-1", side: "front" })),
-    ...back.overflows.map((o): DoesNotFit => ({ ...o, of: solved.rig.id, format: "ID-1", side: "back" })),
-  ]);
-  if (problems.length > 0) throw new DoesNotFitError(problems, words);
-
-  const cards = faces.map(({ solved, faces: both }) => id1Card(solved.rig.id, both));
-  for (const [i, card] of cards.entries()) {
-    const { solved, faces: both } = faces[i]!;
-    const title = words("card.document", { rig: solved.rig.title });
-    yield { path: `cards/${card.id}.pdf`, content: await paintPdf(cardSides(card), facts(title), fonts) };
-    for (const side of ["front", "back"] as const) {
-      yield {
-        path: `site/previews/${card.id}-${side}.png`,
-        content: drawingToPng(both[side], previewDpi, fonts),
-      };
+    for (const format of cardFormats) {
+      laid.push({ format, solved, card: await format.layOut(solved, press.guide, press.kit, press.fonts) });
     }
   }
+  const problems = laid.flatMap(doesNotFit);
+  if (problems.length > 0) throw new DoesNotFitError(problems, press.kit.words);
+  for (const one of laid) yield* cardFiles(one, press);
+  for (const format of cardFormats) {
+    const cards = laid.filter((one) => one.format === format).map(({ card }) => card.onSheet);
+    yield* sheetFiles(chosen(cards, input.sheets), format, press);
+  }
+}
 
-  const paper = paperSizes[guide.paper satisfies PaperName];
-  for (const turning of turnings) {
-    const key = turning.replace(" ", "-");
-    const note = (name: string) =>
-      layOut(
-        SheetNote({ lines: [words("card.sheet.scale"), words(`card.sheet.${name}`)] }),
-        { widthMm: noteWidthMm(paper) },
-        fonts,
-      );
-    const notes = { front: await note(key), back: await note("back") };
-    const duplex = turning === "fold" ? "one side" : turning;
-    const sides = sheets(cards, paper, turning, notes);
+function makePress({ guide, kit, date }: PrintInput): Press {
+  const fonts = nodeFonts();
+  return {
+    guide,
+    fonts,
+    kit: { ...kit, measure: fonts.measure },
+    facts: (title) => ({ title, author: guide.publisher, language: guide.language, date }),
+  };
+}
+
+function doesNotFit({ format, solved, card }: Laid): DoesNotFit[] {
+  return (["front", "back"] as const).flatMap((side) =>
+    card[side].overflows.map((overflow) => ({ ...overflow, of: solved.rig.id, format: format.name, side })),
+  );
+}
+
+async function* cardFiles({ format, solved, card }: Laid, press: Press): AsyncIterable<OutputFile> {
+  const name = `${solved.rig.id}${format.suffix}`;
+  const title = press.kit.words("card.document", { rig: solved.rig.title });
+  yield {
+    path: `cards/${name}.pdf`,
+    content: await paintPdf(cardSides(card.alone), press.facts(title), press.fonts),
+  };
+  for (const side of ["front", "back"] as const) {
     yield {
-      path: sheetNames[turning],
-      content: await paintPdf(
-        sides,
-        { ...facts(words("card.sheet.document", { guide: guide.title })), duplex },
-        fonts,
-      ),
+      path: `site/previews/${name}-${side}.png`,
+      content: drawingToPng(card[side], format.name === "ID-1" ? pocketPreviewDpi : previewDpi, press.fonts),
+    };
+  }
+}
+
+/** The rigs asked for, each as often as asked for, copies side by side. */
+function chosen(cards: readonly Card[], { copies = 1, rigs }: SheetChoice = {}): Card[] {
+  return cards
+    .filter(({ id }) => rigs === undefined || rigs.includes(id))
+    .flatMap((card) => Array.from({ length: copies }, () => card));
+}
+
+const turningSuffix: Readonly<Record<Turning, string>> = {
+  "long edge": "",
+  "short edge": "-short-edge",
+  fold: "-fold",
+};
+
+async function* sheetFiles(
+  cards: readonly Card[],
+  format: CardFormat,
+  { guide, kit, fonts, facts }: Press,
+): AsyncIterable<OutputFile> {
+  const { words } = kit;
+  const paper = paperSizes[guide.paper];
+  const note = (key: string) =>
+    layOut(
+      SheetNote({ lines: [words("card.sheet.scale"), words(`card.sheet.${key}`)] }),
+      { widthMm: noteWidthMm(paper) },
+      fonts,
+    );
+  for (const turning of turnings) {
+    const notes = { front: await note(turning.replace(" ", "-")), back: await note("back") };
+    const sides = sheets(cards, paper, turning, format.cutting, notes);
+    if (sides.length === 0) continue;
+    const duplex = turning === "fold" ? "one side" : turning;
+    const title = words("card.sheet.document", { guide: guide.title });
+    yield {
+      path: `cards/sheet${format.suffix}${turningSuffix[turning]}.pdf`,
+      content: await paintPdf(sides, { ...facts(title), duplex }, fonts),
     };
   }
 }

@@ -36,16 +36,41 @@ export function cropMarks(cards: readonly MarkedCard[]): Item[] {
   });
 }
 
-/** Dashed lines above and below the middle of each card that is folded there. */
-export function foldMarks(cards: readonly MarkedCard[]): Item[] {
+/** Arms of the crosses where cards meet edge to edge [mm]; they stay in the white that cards keep along their edges. */
+const crossArmMm = 3;
+
+/** A cross at every corner of cards that lie edge to edge, once where corners meet. */
+export function cornerMarks(cards: readonly MarkedCard[]): Item[] {
+  const corners = new Map<string, readonly [number, number]>();
+  for (const { xMm, yMm, widthMm, heightMm } of cards) {
+    for (const x of [xMm, xMm + widthMm]) {
+      for (const y of [yMm, yMm + heightMm]) corners.set(`${x.toFixed(3)} ${y.toFixed(3)}`, [x, y]);
+    }
+  }
+  return [...corners.values()].map(([x, y]) =>
+    lines(
+      [
+        ["M", x - crossArmMm, y],
+        ["L", x + crossArmMm, y],
+        ["M", x, y - crossArmMm],
+        ["L", x, y + crossArmMm],
+      ],
+      cropMark.strokeMm,
+    ),
+  );
+}
+
+/** Dashed lines at both ends of the fold in the middle of each card, outside the card or, edge to edge, inside it. */
+export function foldMarks(cards: readonly MarkedCard[], inside: boolean): Item[] {
   const { offMm, lengthMm, strokeMm } = cropMark;
+  const [from, to] = inside ? [-crossArmMm, 0] : [offMm, offMm + lengthMm];
   return cards.map(({ xMm, yMm, widthMm, heightMm }) => {
     const x = xMm + widthMm / 2;
     const steps: PathStep[] = [
-      ["M", x, yMm - offMm - lengthMm],
-      ["L", x, yMm - offMm],
-      ["M", x, yMm + heightMm + offMm],
-      ["L", x, yMm + heightMm + offMm + lengthMm],
+      ["M", x, yMm - to],
+      ["L", x, yMm - from],
+      ["M", x, yMm + heightMm + from],
+      ["L", x, yMm + heightMm + to],
     ];
     return lines(steps, strokeMm, [0.5, 0.3]);
   });
@@ -54,16 +79,17 @@ export function foldMarks(cards: readonly MarkedCard[]): Item[] {
 export const checkBarLengthMm = 100;
 export const checkBarHeightMm = 4;
 
-/** A bar of exactly 100 mm with a tick every 10 mm, in the middle at `xMm`; it stands on `footMm`. */
-export function checkBar(xMm: number, footMm: number): Item[] {
+/** A bar of exactly 100 mm along `yMm`, its middle at `xMm`, with a tick every 10 mm. */
+export function checkBar(xMm: number, yMm: number, ticks: "up" | "down"): Item[] {
+  const way = ticks === "up" ? -1 : 1;
   const left = xMm - checkBarLengthMm / 2;
   const steps: PathStep[] = [
-    ["M", left, footMm],
-    ["L", left + checkBarLengthMm, footMm],
+    ["M", left, yMm],
+    ["L", left + checkBarLengthMm, yMm],
   ];
   for (let at = 0; at <= checkBarLengthMm; at += 10) {
     const tick = at === 0 || at === checkBarLengthMm ? checkBarHeightMm : at === 50 ? 2.5 : 1.5;
-    steps.push(["M", left + at, footMm], ["L", left + at, footMm - tick]);
+    steps.push(["M", left + at, yMm], ["L", left + at, yMm + way * tick]);
   }
   return [lines(steps, 0.25)];
 }

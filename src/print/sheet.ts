@@ -1,7 +1,14 @@
 import type { Item } from "../drawing/model.ts";
 import type { PaperSide, Placed, QuarterTurn } from "../layout/paper.ts";
 import { unprintableMm } from "./paper-sizes.ts";
-import { checkBar, checkBarHeightMm, cropMarks, foldMarks, type MarkedCard } from "./sheet-marks.ts";
+import {
+  checkBar,
+  checkBarHeightMm,
+  cornerMarks,
+  cropMarks,
+  foldMarks,
+  type MarkedCard,
+} from "./sheet-marks.ts";
 
 interface Size {
   readonly widthMm: number;
@@ -30,7 +37,13 @@ export interface SheetNote extends Size {
   readonly items: readonly Item[];
 }
 
-/** Between two cards [mm]: each can be cut out and sealed with 3 mm of film around it. */
+/**
+ * How cards lie: apart, so that each can be cut out and sealed with film around it, or edge to edge, so that the paper
+ * is halved and halved again.
+ */
+export type Cutting = "apart" | "halving";
+
+/** Between two cards that lie apart [mm]: 3 mm of film for each. */
 export const cardGapMm = 6;
 
 /** Where cards go on a sheet, from its left and top edge. */
@@ -41,25 +54,30 @@ export interface Grid {
   readonly topMm: number;
   readonly cellWidthMm: number;
   readonly cellHeightMm: number;
+  readonly gapMm: number;
 }
 
 /**
- * As many cells as the paper takes inside its unprintable margin with the foot left free, in the middle of the paper
- * across, so that the backs meet the fronts whichever edge the sheet is turned on.
+ * As many cells as the paper takes, in the middle across, so that backs meet fronts. Cards that lie apart keep off the
+ * unprintable margin and the foot of the sheet; halved ones fill the paper, as their content keeps off their edges.
  */
-export function sheetGrid(paper: Size, cell: Size, footMm: number): Grid {
-  const howMany = (roomMm: number, sizeMm: number) =>
-    Math.floor((roomMm + cardGapMm) / (sizeMm + cardGapMm) + 1e-9);
-  const columns = howMany(paper.widthMm - 2 * unprintableMm, cell.widthMm);
-  const rows = howMany(paper.heightMm - 2 * unprintableMm - footMm, cell.heightMm);
-  const extent = (count: number, sizeMm: number) => count * sizeMm + (count - 1) * cardGapMm;
+export function sheetGrid(paper: Size, cell: Size, cutting: Cutting, footMm: number): Grid {
+  const apart = cutting === "apart";
+  const gapMm = apart ? cardGapMm : 0;
+  const edgeMm = apart ? unprintableMm : 0;
+  const heightMm = paper.heightMm - 2 * edgeMm - (apart ? footMm : 0);
+  const howMany = (roomMm: number, sizeMm: number) => Math.floor((roomMm + gapMm) / (sizeMm + gapMm) + 1e-9);
+  const columns = howMany(paper.widthMm - 2 * edgeMm, cell.widthMm);
+  const rows = howMany(heightMm, cell.heightMm);
+  const extent = (count: number, sizeMm: number) => count * sizeMm + (count - 1) * gapMm;
   return {
     columns,
     rows,
     leftMm: (paper.widthMm - extent(columns, cell.widthMm)) / 2,
-    topMm: unprintableMm + (paper.heightMm - 2 * unprintableMm - footMm - extent(rows, cell.heightMm)) / 2,
+    topMm: edgeMm + (heightMm - extent(rows, cell.heightMm)) / 2,
     cellWidthMm: cell.widthMm,
     cellHeightMm: cell.heightMm,
+    gapMm,
   };
 }
 
@@ -76,30 +94,29 @@ export function noteWidthMm(paper: Size): number {
  * Cards of one size laid out on sheets, fronts and backs, with crop marks and a check bar.
  *
  * @param notes words for the foot of a front and of a back
- * @returns sides in the order a printer takes them: front, back, front, back …; only fronts for `fold`
- * @throws Error where the paper takes no card
+ * @returns sides in the order a printer takes them: front, back, front, back …; only fronts for `fold`; none where the
+ * paper is too small for a card
  */
 export function sheets(
   cards: readonly Card[],
   paper: Size,
   turning: Turning,
+  cutting: Cutting,
   notes: { readonly front: SheetNote; readonly back: SheetNote },
 ): PaperSide[] {
   const first = cards[0];
   if (first === undefined) return [];
   const folded = turning === "fold";
   const cell = { widthMm: first.widthMm * (folded ? 2 : 1), heightMm: first.heightMm };
-  const grid = sheetGrid(paper, cell, footHeightMm(notes.front));
+  const grid = sheetGrid(paper, cell, cutting, footHeightMm(notes.front));
   const perSheet = grid.columns * grid.rows;
-  if (perSheet < 1) throw new Error("the paper takes no card");
+  if (perSheet < 1) return [];
   const sides: PaperSide[] = [];
   for (let at = 0; at < cards.length; at += perSheet) {
     const some = cards.slice(at, at + perSheet).map((card, i) => ({ card, cell: cellAt(grid, i) }));
-    if (folded) {
-      sides.push(foldSide(some, paper, notes.front));
-    } else {
-      sides.push(frontSide(some, paper, notes.front), backSide(some, paper, turning, notes.back));
-    }
+    const sheet = { paper, grid, some };
+    if (folded) sides.push(foldSide(sheet, notes.front));
+    else sides.push(frontSide(sheet, notes.front), backSide(sheet, turning, notes.back));
   }
   return sides;
 }
@@ -109,10 +126,16 @@ interface CardInCell {
   readonly cell: { readonly xMm: number; readonly yMm: number };
 }
 
-function cellAt({ columns, leftMm, topMm, cellWidthMm, cellHeightMm }: Grid, i: number): CardInCell["cell"] {
+interface Sheet {
+  readonly paper: Size;
+  readonly grid: Grid;
+  readonly some: readonly CardInCell[];
+}
+
+function cellAt({ columns, leftMm, topMm, cellWidthMm, cellHeightMm, gapMm }: Grid, i: number) {
   return {
-    xMm: leftMm + (i % columns) * (cellWidthMm + cardGapMm),
-    yMm: topMm + Math.floor(i / columns) * (cellHeightMm + cardGapMm),
+    xMm: leftMm + (i % columns) * (cellWidthMm + gapMm),
+    yMm: topMm + Math.floor(i / columns) * (cellHeightMm + gapMm),
   };
 }
 
@@ -120,17 +143,17 @@ function place(face: CardFace, xMm: number, yMm: number): Placed {
   return { ...face, xMm, yMm };
 }
 
-function frontSide(some: readonly CardInCell[], paper: Size, note: SheetNote): PaperSide {
-  const faces = some.map(({ card, cell }) => place(card.front, cell.xMm, cell.yMm));
-  return side(paper, faces, note, some.map(marked), []);
+function frontSide(sheet: Sheet, note: SheetNote): PaperSide {
+  const faces = sheet.some.map(({ card, cell }) => place(card.front, cell.xMm, cell.yMm));
+  return side(sheet, faces, note, cutMarks(sheet, sheet.some.map(marked)));
 }
 
 /** Mirrored across, as the paper's other side is seen; turned on its short edge it also lies upside down. */
-function backSide(some: readonly CardInCell[], paper: Size, turning: Turning, note: SheetNote): PaperSide {
-  const faces = some.map(({ card, cell }) =>
-    place(card.back, paper.widthMm - cell.xMm - card.widthMm, cell.yMm),
+function backSide(sheet: Sheet, turning: Turning, note: SheetNote): PaperSide {
+  const faces = sheet.some.map(({ card, cell }) =>
+    place(card.back, sheet.paper.widthMm - cell.xMm - card.widthMm, cell.yMm),
   );
-  const back = side(paper, faces, note, [], []);
+  const back = side(sheet, faces, note, []);
   return turning === "short edge" ? upsideDown(back) : back;
 }
 
@@ -149,33 +172,51 @@ function upsideDown(side: PaperSide): PaperSide {
 }
 
 /** Front and back side by side, to be folded back along the line between them. */
-function foldSide(some: readonly CardInCell[], paper: Size, note: SheetNote): PaperSide {
-  const faces = some.flatMap(({ card, cell }) => [
+function foldSide(sheet: Sheet, note: SheetNote): PaperSide {
+  const faces = sheet.some.flatMap(({ card, cell }) => [
     place(card.front, cell.xMm, cell.yMm),
     place(card.back, cell.xMm + card.widthMm, cell.yMm),
   ]);
-  const open = some.map((one) => ({ ...marked(one), widthMm: 2 * one.card.widthMm }));
-  return side(paper, faces, note, open, open);
+  const open = sheet.some.map((one) => ({ ...marked(one), widthMm: 2 * one.card.widthMm }));
+  return side(sheet, faces, note, [...cutMarks(sheet, open), ...foldMarks(open, sheet.grid.gapMm === 0)]);
 }
 
 function marked({ card: { widthMm, heightMm }, cell }: CardInCell): MarkedCard {
   return { ...cell, widthMm, heightMm };
 }
 
-function side(
-  paper: Size,
-  faces: readonly Placed[],
-  note: SheetNote,
-  cut: readonly MarkedCard[],
-  folded: readonly MarkedCard[],
-): PaperSide {
+function cutMarks({ grid }: Sheet, cards: readonly MarkedCard[]): Item[] {
+  return grid.gapMm === 0 ? cornerMarks(cards) : cropMarks(cards);
+}
+
+/** From the check bar to the words that explain it. */
+const barToNoteMm = 1.2;
+
+/**
+ * The check bar and its words: at the foot of the sheet where that is free, else at the middle cut, in the white that
+ * cards keep along their edges, the words above it as holes are punched below it.
+ */
+function foot({ paper, grid }: Sheet, note: Size): { noteYMm: number; bar: Item[] } {
+  const { topMm, rows, cellHeightMm, gapMm } = grid;
+  const cardsEndMm = topMm + rows * cellHeightMm + (rows - 1) * gapMm;
+  const middleMm = paper.widthMm / 2;
   const noteYMm = paper.heightMm - unprintableMm - note.heightMm;
-  const marks: Item[] = [
-    ...cropMarks(cut),
-    ...foldMarks(folded),
-    ...checkBar(paper.widthMm / 2, noteYMm - 1.5),
-  ];
+  if (paper.heightMm - unprintableMm - footHeightMm(note) >= cardsEndMm - 1e-6) {
+    return { noteYMm, bar: checkBar(middleMm, noteYMm - barToNoteMm, "up") };
+  }
+  const cutMm = topMm + Math.floor(rows / 2) * cellHeightMm;
+  return { noteYMm: cutMm - barToNoteMm - note.heightMm, bar: checkBar(middleMm, cutMm, "down") };
+}
+
+function side(sheet: Sheet, faces: readonly Placed[], note: SheetNote, cut: readonly Item[]): PaperSide {
+  const { paper } = sheet;
+  const { noteYMm, bar } = foot(sheet, note);
   const whole = { widthMm: paper.widthMm, heightMm: paper.heightMm, xMm: 0, yMm: 0, turn: 0 as const };
-  const foot: Placed = { ...note, xMm: (paper.widthMm - note.widthMm) / 2, yMm: noteYMm, turn: 0 };
-  return { ...paper, viewTurn: 0, parts: [...faces, { ...whole, items: marks }, foot] };
+  const words: Placed = { ...note, xMm: (paper.widthMm - note.widthMm) / 2, yMm: noteYMm, turn: 0 };
+  return {
+    widthMm: paper.widthMm,
+    heightMm: paper.heightMm,
+    viewTurn: 0,
+    parts: [...faces, { ...whole, items: [...cut, ...bar] }, words],
+  };
 }

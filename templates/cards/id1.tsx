@@ -1,8 +1,8 @@
-import type { Item } from "../../src/drawing/model.ts";
 import { Box, type Draw, mmPerPoint } from "../../src/markup/boxes.ts";
 import type { CardContent } from "../../src/print/card-content.ts";
 import type { Words } from "../../src/report/words.ts";
 import { Table } from "../table.tsx";
+import { clearOfPunchMm, punchMark } from "./punch.ts";
 
 /** The pocket card. Size: ISO/IEC 7810:2019, ID-1. Type and depths: the guide's own rule for this format. */
 export const id1 = {
@@ -19,28 +19,15 @@ export interface Picture {
   readonly draw: Draw;
 }
 
-/** Where a hole may be punched, at the top right of both faces [mm]; words keep clear of it. */
-export const punch = { diameterMm: 5, edgeMm: 1.5 } as const;
-
-/** Room that the words of the first line leave at their right. */
-const clearOfPunchMm = punch.edgeMm + punch.diameterMm + 0.5 - id1.marginMm;
-
-function punchMark(widthMm: number): Item[] {
-  const radiusMm = punch.diameterMm / 2;
-  const middle = punch.edgeMm + radiusMm;
-  const stroke = { ink: "ink", widthMm: 0.15, dashMm: [0.6, 0.6] } as const;
-  return [{ kind: "circle", cxMm: widthMm - middle, cyMm: middle, radiusMm, stroke }];
-}
-
 /** Front, held upright: nothing but the name and the drawing with its distances. */
 export function Id1Front({ card, picture }: { card: CardContent; picture: Picture }) {
   return (
     <Box
       tag="Sect"
       style={{ padding: id1.marginMm, sizePt: id1.figurePt, lineHeight: 1.15 }}
-      draw={punchMark}
+      draw={(widthMm) => punchMark(widthMm)}
     >
-      <Box tag="H1" field="title" style={{ face: "bold", paddingRight: clearOfPunchMm }}>
+      <Box tag="H1" field="title" style={{ face: "bold", paddingRight: clearOfPunchMm(id1.marginMm) }}>
         {card.title}
       </Box>
       <Box
@@ -69,8 +56,19 @@ export function Id1Back({ card, words, code }: Id1BackProps) {
   const { depths } = card;
   const cells = (pick: (depth: CardContent["depths"][number]) => string) => depths.map(pick);
   return (
-    <Box tag="Sect" style={{ padding: id1.marginMm, justify: "between" }} draw={punchMark}>
-      <Box style={{ direction: "row", justify: "between", align: "baseline", paddingRight: clearOfPunchMm }}>
+    <Box
+      tag="Sect"
+      style={{ padding: id1.marginMm, justify: "between" }}
+      draw={(widthMm) => punchMark(widthMm)}
+    >
+      <Box
+        style={{
+          direction: "row",
+          justify: "between",
+          align: "baseline",
+          paddingRight: clearOfPunchMm(id1.marginMm),
+        }}
+      >
         <Box tag="H1" field="title" style={{ ...figure, face: "bold" }}>
           {card.title}
         </Box>

@@ -55,7 +55,7 @@ const papers = [
 describe.each(papers)("cards on %s", (_, paper) => {
   test("stay inside the unprintable margin, apart from each other", () => {
     for (const turning of turnings) {
-      for (const side of sheets(cards(8), paper, turning, notes)) {
+      for (const side of sheets(cards(8), paper, turning, "apart", notes)) {
         const boxes = side.parts.filter(isFace).map(covered);
         for (const box of boxes) {
           expect(box.left).toBeGreaterThanOrEqual(unprintableMm);
@@ -78,7 +78,7 @@ describe.each(papers)("cards on %s", (_, paper) => {
   test.each(["long edge", "short edge"] as const)(
     "backs lie behind their fronts, turned on the %s",
     (turning) => {
-      const sides = sheets(cards(8), paper, turning, notes);
+      const sides = sheets(cards(8), paper, turning, "apart", notes);
       expect(sides).toHaveLength(2);
       const [fronts, backs] = sides.map((side) => side.parts.filter(isFace));
       fronts!.forEach((front, i) => {
@@ -97,7 +97,7 @@ describe.each(papers)("cards on %s", (_, paper) => {
 
   test("whatever the turning, the cut card is the same: its top right corners are one corner", () => {
     for (const turning of ["long edge", "short edge"] as const) {
-      const sides = sheets(cards(3), paper, turning, notes);
+      const sides = sheets(cards(3), paper, turning, "apart", notes);
       const [front, back] = sides.map((side) => side.parts.find(isFace)!);
       const frontCorner = moved(placing(front!), front!.widthMm, 0);
       const backCorner = throughPaper(sides[1]!, turning, moved(placing(back!), back!.widthMm, 0));
@@ -107,7 +107,7 @@ describe.each(papers)("cards on %s", (_, paper) => {
   });
 
   test("folded back along its middle, a card is that same card", () => {
-    const [side] = sheets(cards(2), paper, "fold", notes);
+    const [side] = sheets(cards(2), paper, "fold", "apart", notes);
     const [front, back] = side!.parts.filter(isFace);
     const foldX = covered(front!).right;
     expect(covered(back!).left).toBeCloseTo(foldX, 9);
@@ -122,13 +122,72 @@ function sameDot(a: Placed, b: Placed): boolean {
   return JSON.stringify(a.items) === JSON.stringify(b.items);
 }
 
+/** Upright cards of a paper size; turned on their long edge like a page, their backs are the same way up. */
+function pageCards(
+  count: number,
+  { widthMm, heightMm }: { widthMm: number; heightMm: number },
+  lying: boolean,
+): Card[] {
+  const face = { widthMm, heightMm };
+  return cards(count).map(
+    (card): Card => ({
+      id: card.id,
+      widthMm: lying ? heightMm : widthMm,
+      heightMm: lying ? widthMm : heightMm,
+      front: { ...face, items: card.front.items, turn: lying ? 270 : 0 },
+      back: { ...face, items: card.back.items, turn: lying ? 90 : 0 },
+    }),
+  );
+}
+
+describe("cards edge to edge", () => {
+  const { A4, Letter, A6, A5 } = paperSizes;
+
+  // A quarter of A4 is half a millimetre longer than A6: ISO 216 rounds down.
+  test("A6 goes four to an A4 by quartering and two to a Letter", () => {
+    const onA4 = sheets(pageCards(4, A6, false), A4, "long edge", "halving", notes);
+    expect(onA4[0]!.parts.filter(isFace)).toHaveLength(4);
+    const [first] = onA4[0]!.parts.filter(isFace);
+    expect(covered(first!).right).toBeCloseTo(A4.widthMm / 2, 9);
+    expect(covered(first!).bottom).toBeCloseTo(A4.heightMm / 2, 9);
+    const onLetter = sheets(pageCards(4, A6, false), Letter, "long edge", "halving", notes);
+    expect(onLetter.map((side) => side.parts.filter(isFace).length)).toEqual([2, 2, 2, 2]);
+  });
+
+  test("A5 goes two to an A4, lying", () => {
+    expect(sheets(pageCards(2, A5, true), A4, "long edge", "halving", notes)).toHaveLength(2);
+  });
+
+  test.each([
+    ["A6", A6, false],
+    ["A5", A5, true],
+  ] as const)(
+    "the head of an %s back lies behind the head of its front, whatever the turning",
+    (_, size, lying) => {
+      for (const turning of ["long edge", "short edge"] as const) {
+        const sides = sheets(pageCards(2, size, lying), A4, turning, "halving", notes);
+        const [front, back] = sides.map((side) => side.parts.filter(isFace));
+        const partner = back!.find((part) => sameDot(part, front![0]!))!;
+        const corner = (part: Placed, x: number) => moved(placing(part), x, 0);
+        const seen = throughPaper(sides[1]!, turning, corner(partner, partner.widthMm));
+        expect(seen.xMm).toBeCloseTo(corner(front![0]!, 0).xMm, 9);
+        expect(seen.yMm).toBeCloseTo(corner(front![0]!, 0).yMm, 9);
+      }
+    },
+  );
+
+  test("a card too wide to lie beside its back is not made to be folded", () => {
+    expect(sheets(pageCards(2, A5, false), A4, "fold", "halving", notes)).toEqual([]);
+  });
+});
+
 test("more cards than a sheet takes go on more sheets, front and back in turn", () => {
-  const sides = sheets(cards(11), paperSizes.A4, "long edge", notes);
+  const sides = sheets(cards(11), paperSizes.A4, "long edge", "apart", notes);
   expect(sides.map((side) => side.parts.filter(isFace).length)).toEqual([8, 8, 3, 3]);
 });
 
 test("no cards make no sheet", () => {
-  expect(sheets([], paperSizes.A4, "fold", notes)).toEqual([]);
+  expect(sheets([], paperSizes.A4, "fold", "apart", notes)).toEqual([]);
 });
 
 describe("marks", () => {
@@ -150,7 +209,7 @@ describe("marks", () => {
   });
 
   test("the check bar is 100 mm", () => {
-    const [bar] = checkBar(105, 280);
+    const [bar] = checkBar(105, 280, "up");
     const xs = steps(bar!).map((step) => step[1] as number);
     expect(Math.max(...xs) - Math.min(...xs)).toBe(100);
   });

@@ -1,0 +1,182 @@
+import {
+  ReaderBack,
+  type ReaderBackParts,
+  type ReaderFormat,
+  ReaderFront,
+} from "../../templates/cards/reader-card.tsx";
+import type { Guide } from "../content/library.ts";
+import type { DrawingKit } from "../drawing/kit.ts";
+import { drawRig } from "../drawing/rig-drawing.ts";
+import type { Fonts } from "../layout/fonts.ts";
+import { type LaidOutPage, layOut } from "../layout/lay-out.ts";
+import { mmPerPoint } from "../markup/boxes.ts";
+import type { SolvedRig } from "../solve/solved.ts";
+import { type CardContent, type CardDepth, cardContent, threeDepths } from "./card-content.ts";
+import { paperSizes } from "./paper-sizes.ts";
+import { qrCode } from "./qr-code.ts";
+import type { Card } from "./sheet.ts";
+
+/**
+ * Cards to read. Clear print is at least 14 pt, large print at least 16 pt, labels of drawings included.
+ * Source: UKAAF G003, Creating clear print and large print documents, 2019.
+ */
+export const readerFormats: readonly ReaderFormat[] = [
+  {
+    name: "A7",
+    ...paperSizes.A7,
+    marginMm: 4,
+    typePt: 14,
+    nameWidthMm: 17,
+    shortNames: true,
+    stacked: true,
+    boxHeightMm: 14,
+  },
+  {
+    name: "A6",
+    ...paperSizes.A6,
+    marginMm: 8,
+    typePt: 14,
+    nameWidthMm: 17,
+    shortNames: true,
+    stacked: false,
+    boxHeightMm: 16,
+  },
+  {
+    name: "A5",
+    ...paperSizes.A5,
+    marginMm: 10,
+    typePt: 16,
+    nameWidthMm: 37,
+    shortNames: false,
+    stacked: false,
+    boxHeightMm: 20,
+  },
+];
+
+/** Smallest module of a code on these cards [mm] (for telephones; from memory). */
+export const readerModuleMinMm = 0.4;
+
+export interface ReaderFaces {
+  readonly front: LaidOutPage;
+  readonly back: LaidOutPage;
+  /** How many of the `additions` the back has room for. */
+  readonly additions: number;
+}
+
+type Depths = (depths: readonly CardDepth[]) => readonly CardDepth[];
+
+const ends: Depths = (depths) => (depths.length < 3 ? depths : [depths[0]!, depths[depths.length - 1]!]);
+
+const barest: ReaderBackParts = {
+  depths: [],
+  line: false,
+  box: false,
+  setDepth: false,
+  tipSays: false,
+  feed: false,
+  publisher: false,
+};
+
+/**
+ * What a back takes on top of the name, the shot for one depth, scale and metal, and the caution: each in turn for as
+ * long as all before it fit too. The rest is left to the next larger format.
+ */
+export const additions: readonly ((parts: ReaderBackParts, card: CardContent) => ReaderBackParts)[] = [
+  (parts) => ({ ...parts, line: true }),
+  (parts, card) => ({ ...parts, depths: ends(card.depths) }),
+  (parts) => ({ ...parts, box: true }),
+  (parts, card) => ({ ...parts, depths: card.depths }),
+  (parts) => ({ ...parts, setDepth: true }),
+  (parts) => ({ ...parts, tipSays: true }),
+  (parts) => ({ ...parts, feed: true }),
+  (parts) => ({ ...parts, publisher: true }),
+];
+
+export async function layOutReader(
+  solved: SolvedRig,
+  format: ReaderFormat,
+  guide: Guide,
+  kit: DrawingKit,
+  fonts: Fonts,
+): Promise<ReaderFaces> {
+  const depths = threeDepths(solved.depths);
+  const drawnAt = Math.floor((depths.length - 1) / 2);
+  const card = cardContent({ ...solved, depths }, guide, kit);
+  const picture = (widthMm: number, heightMm: number) =>
+    drawRig(solved, depths[drawnAt]!, { widthMm, heightMm }, kit, {
+      labels: "distances",
+      textMm: format.typePt * mmPerPoint,
+    });
+  const front = ReaderFront({
+    card,
+    format,
+    picture: {
+      alt: picture(format.widthMm - 2 * format.marginMm, 0.8 * format.heightMm).description,
+      draw: (widthMm, heightMm) => picture(widthMm, heightMm).items,
+    },
+  });
+  return {
+    front: await layOut(front, format, fonts),
+    ...(await fullestBack(card, card.depths[drawnAt]!, format, kit, fonts)),
+  };
+}
+
+/** The back with the most additions that fit; with none of them where even the barest does not. */
+async function fullestBack(
+  card: CardContent,
+  drawn: CardDepth,
+  format: ReaderFormat,
+  kit: DrawingKit,
+  fonts: Fonts,
+): Promise<{ back: LaidOutPage; additions: number }> {
+  const code = codeOf(card, kit);
+  const layOutWith = (count: number) => {
+    const parts = additions
+      .slice(0, count)
+      .reduce<ReaderBackParts>((sum, add) => add(sum, card), { ...barest, depths: [drawn] });
+    const tree = ReaderBack({ card, format, parts, words: kit.words, ...(code && { code }) });
+    return layOut(tree, format, fonts);
+  };
+  const fits = ({ overflows }: LaidOutPage) => overflows.length === 0;
+  let count = usualAdditions[format.name];
+  let back = await layOutWith(count);
+  while (!fits(back) && count > 0) {
+    count -= 1;
+    back = await layOutWith(count);
+    if (fits(back)) return { back, additions: count };
+  }
+  while (fits(back) && count < additions.length) {
+    const fuller = await layOutWith(count + 1);
+    if (!fits(fuller)) break;
+    back = fuller;
+    count += 1;
+  }
+  return { back, additions: count };
+}
+
+/** Where the search for the fullest back begins; the answer does not depend on it. */
+const usualAdditions: Readonly<Record<ReaderFormat["name"], number>> = { A7: 2, A6: 5, A5: 8 };
+
+function codeOf(card: CardContent, { words }: DrawingKit) {
+  if (card.address === undefined) return undefined;
+  const code = qrCode(card.address);
+  return {
+    alt: words("card.code-alt", { address: card.address }),
+    sizeMm: code.modules * readerModuleMinMm,
+    draw: code.draw,
+  };
+}
+
+/** The card as it lies on a sheet, upright or, to halve the paper, with its head to the left. */
+export function readerCard(id: string, { front, back }: ReaderFaces, lying: boolean): Card {
+  const { widthMm, heightMm } = front;
+  return lying
+    ? {
+        id,
+        widthMm: heightMm,
+        heightMm: widthMm,
+        front: { ...front, turn: 270 },
+        back: { ...back, turn: 90 },
+      }
+    : { id, widthMm, heightMm, front: { ...front, turn: 0 }, back: { ...back, turn: 0 } };
+}
