@@ -105,7 +105,7 @@ function marks(plan: RigPlan): Item[] {
   ];
   if (plan.clearance) {
     const { fromMm, toMm } = plan.clearance;
-    const x = floatAt.xMm;
+    const x = floatAt.xMm + plan.lean(0);
     items.push(polyline([point(x, fromMm + 0.6), point(x, toMm)], { ...thinSoft, dashMm: [0.4, 0.9] }));
     if (plan.clearance.broken) items.push(...parts.lineBreak.draw({ at: point(x, (fromMm + toMm) / 2) }));
   }

@@ -6,7 +6,8 @@ import type { Item } from "./model.ts";
 import { bedThicknessMm } from "./parts/bed.ts";
 import { bracketDepthMm } from "./parts/bracket.ts";
 import type { RigLabel } from "./rig-labels.ts";
-import type { PlacedMark, RigPlan } from "./rig-plan.ts";
+import type { PlacedMark } from "./rig-places.ts";
+import type { RigPlan } from "./rig-plan.ts";
 
 /** What a label points at on the drawing. */
 interface Target extends ColumnLabel {
@@ -44,7 +45,7 @@ function target(plan: RigPlan, label: RigLabel): Target {
   const { runs } = label;
   if (label.about === "clearance") {
     const { fromMm, toMm } = plan.clearance!;
-    return { runs, at: point(x + 0.8, (fromMm + toMm) / 2), lying: false };
+    return { runs, at: point(x + plan.lean(0) + 0.8, (fromMm + toMm) / 2), lying: false };
   }
   if (label.about === "draught") {
     const widest = Math.max(...plan.float.profile.map((p) => p.diameterMm)) * plan.floatWidthScale;

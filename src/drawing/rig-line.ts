@@ -4,15 +4,32 @@ import { type Point, point, polyline } from "./items.ts";
 import type { Item, PathStep } from "./model.ts";
 import { hookEye } from "./parts/hook.ts";
 import { parts } from "./parts/parts.ts";
-import type { PlacedMark, RigPlan } from "./rig-plan.ts";
+import type { PlacedMark } from "./rig-places.ts";
+import type { RigPlan } from "./rig-plan.ts";
 import { strandStrokes } from "./strands.ts";
 
-/** Where the line passes the marks, from the hook up; it meets the hook at its eye. */
+/** Where the line meets a mark: a hook at its eye, what lies on the bed just above it. */
+function linePoint(plan: RigPlan, mark: PlacedMark): Point {
+  const { at, kind, lying } = mark;
+  if (kind === "hook" && !lying) return hookEye({ bend: at, heightMm: plan.hookHeightMm });
+  if (kind === "hook") return point(at.xMm - plan.hookHeightMm, plan.bedMm - 0.4);
+  return lying || kind === "touch" ? point(at.xMm, plan.bedMm - 0.4) : at;
+}
+
+const curvePieces = 6;
+
+/** The line through the marks, from the hook up; between hanging marks it follows the rig's lean. */
 function linePoints(plan: RigPlan, marks: readonly PlacedMark[]): Point[] {
-  return marks.map((mark) => {
-    if (mark.kind === "hook" && !mark.lying) return hookEye({ bend: mark.at, heightMm: plan.hookHeightMm });
-    if (mark.kind === "hook") return point(mark.at.xMm - plan.hookHeightMm, plan.bedMm - 0.4);
-    return mark.lying || mark.kind === "touch" ? point(mark.at.xMm, plan.bedMm - 0.4) : mark.at;
+  return marks.flatMap((upper, i) => {
+    const lower = marks[i - 1];
+    const to = linePoint(plan, upper);
+    if (!lower || lower.lying || lower.kind === "hook") return [to];
+    const from = linePoint(plan, lower);
+    return Array.from({ length: curvePieces }, (_, piece) => {
+      const share = (piece + 1) / curvePieces;
+      const fromHookMm = lower.fromHookMm + share * (upper.fromHookMm - lower.fromHookMm);
+      return point(plan.floatAt.xMm + plan.lean(fromHookMm), from.yMm + share * (to.yMm - from.yMm));
+    });
   });
 }
 

@@ -4,18 +4,18 @@ import { drawRig } from "../../src/drawing/rig-drawing.ts";
 import { strandStrokes } from "../../src/drawing/strands.ts";
 import { flatItems } from "../support/drawing-checks.ts";
 import { drawingKit } from "../support/drawing-kit.ts";
-import { renderGrey } from "../support/rendering.ts";
+import { inked, raster } from "../support/raster.ts";
 import { sampleRigs } from "../support/sample-rig.ts";
 
 /** Stretches of ink along an upright strand in a 300 dpi rendering cut to black and white. */
 function inkRuns(drawing: Drawing, xMm: number, fromMm: number, toMm: number): number {
-  const picture = renderGrey(drawing, 300);
+  const picture = raster(drawing, 300);
   let runs = 0;
-  let inked = false;
-  for (let yMm = fromMm; yMm <= toMm; yMm += 1 / picture.dotsPerMm) {
-    const ink = picture.darkness(xMm, yMm) >= 0.5;
-    if (ink && !inked) runs += 1;
-    inked = ink;
+  let before = false;
+  for (let yMm = fromMm; yMm <= toMm; yMm += 1 / picture.pxPerMm) {
+    const ink = inked(picture, xMm, yMm);
+    if (ink && !before) runs += 1;
+    before = ink;
   }
   return runs;
 }
