@@ -45,7 +45,10 @@ export function lineLean({ rig }: SolvedRig, depth: SolvedDepth): LineLean {
   );
   if (!hang.ok) return upright;
   const points = hang.value.shape;
-  return (fromHookMm) => {
+  // Line that lies on the bed is left out of the balance, which then starts where the line meets the bed.
+  const lyingMm = depth.floatToHookMm - points.at(-1)!.fromHookMm;
+  return (alongMm) => {
+    const fromHookMm = alongMm - lyingMm;
     const above = points.findIndex((point) => point.fromHookMm >= fromHookMm);
     if (above <= 0) return above === 0 ? points[0]!.xMm : 0;
     const [a, b] = [points[above - 1]!, points[above]!];

@@ -1,5 +1,6 @@
 import { lengthMm } from "../core/float.ts";
 import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
+import { type LineLean, lineLean } from "./current-shape.ts";
 import { floatLook } from "./float-parts.ts";
 import { point, polyline, rectangle, text, thinSoft } from "./items.ts";
 import type { Box, DrawingKit } from "./kit.ts";
@@ -13,7 +14,7 @@ import { lineBelowFloat, lineToRod } from "./rig-line.ts";
 import { planRig, type RigPlan } from "./rig-plan.ts";
 import { moveFloat, type RigVariant } from "./rig-variants.ts";
 import { rigDescription, rigTitle } from "./rig-words.ts";
-import { rotated } from "./transform.ts";
+import { mirrored, rotated } from "./transform.ts";
 
 export interface RigDrawingOptions {
   /** `distances`: shot and distances only, for a small card; `full`: every part named. */
@@ -37,9 +38,10 @@ export function drawRig(
   options: RigDrawingOptions,
 ): Drawing {
   const depth = moveFloat(rig, solvedDepth, options.variant ?? "set");
+  const lean = lineLean(rig, depth);
   let labels: RigLabel[] | undefined = rigLabels(rig, depth, options.labels, kit);
   while (labels) {
-    const items = tryDraw(rig, depth, box, kit, options, labels);
+    const items = tryDraw(rig, depth, lean, box, kit, options, labels);
     if (items)
       return {
         ...box,
@@ -55,6 +57,7 @@ export function drawRig(
 function tryDraw(
   rig: SolvedRig,
   depth: SolvedDepth,
+  lean: LineLean,
   box: Box,
   kit: DrawingKit,
   { labels: choice, textMm }: RigDrawingOptions,
@@ -63,10 +66,12 @@ function tryDraw(
   const flowing = rig.rig.water === "flowing";
   const rowMm = textMm * leading;
   const rowsAbove = (flowing ? 1 : 0) + (choice === "full" ? 1 : 0);
-  const lying = labels.filter((label) => label.fromHookMm >= 0 && label.toHookMm < depth.overdepthMm).length;
+  const lying = labels.filter(
+    (label) => label.fromHookMm >= 0 && label.fromHookMm < depth.overdepthMm,
+  ).length;
   const placed = placeWithRows(lying, (rowsBelow) => {
     const belowMm = bedThicknessMm + rowGapMm + 0.1 + rowsBelow * rowMm + captionMm(textMm);
-    const plan = planRig(rig, depth, box, { aboveMm: rowsAbove * rowMm, belowMm });
+    const plan = planRig(rig, depth, lean, box, { aboveMm: rowsAbove * rowMm, belowMm });
     const items = plan && placeRigLabels(plan, labels, textMm, kit);
     return items && { plan, items };
   });
@@ -115,7 +120,11 @@ function marks(plan: RigPlan): Item[] {
       items.push(...parts.loopJoin.draw({ at: mark.at, heightMm: 2 * mark.radiusMm }));
     if (mark.kind === "hook") {
       const hook = parts.hook.draw({ bend: mark.at, heightMm: plan.hookHeightMm });
-      items.push(...(mark.lying ? rotated(hook, -90, mark.at) : hook));
+      const laid =
+        plan.liesTo === "left"
+          ? rotated(mirrored(hook, mark.at.xMm), 90, mark.at)
+          : rotated(hook, -90, mark.at);
+      items.push(...(mark.lying ? laid : hook));
     }
   }
   return items;

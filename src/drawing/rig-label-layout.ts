@@ -91,8 +91,11 @@ function placeColumn(
   { measure }: DrawingKit,
 ): Item[] | undefined {
   const lying = plan.marks.some((mark) => mark.lying);
+  const reaches = plan.marks
+    .filter((mark) => !mark.lying)
+    .map((mark) => mark.at.xMm + Math.max(0.5, reachMm(plan, mark)));
   const column = {
-    leftMm: Math.max(...targets.map((one) => one.at.xMm), plan.floatAt.xMm + 1) + leaderMm,
+    leftMm: Math.max(...targets.map((one) => one.at.xMm), ...reaches) + leaderMm,
     rightMm: plan.box.widthMm - marginMm,
     topMm: plan.surfaceMm + clearMm,
     bottomMm: plan.bedMm - clearMm - (lying ? lyingHeightMm(plan) : 0),

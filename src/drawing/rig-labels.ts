@@ -28,8 +28,8 @@ export function rigLabels(
   kit: DrawingKit,
 ): RigLabel[] {
   const { words, figures } = kit;
-  const groups = groupShot(lineShot(depth));
   const { floatToHookMm, overdepthMm } = depth;
+  const groups = groupShot(lineShot(depth), overdepthMm);
   const labels: RigLabel[] = groups.map((group) => groupLabel(group, rig.hookLengthMm, kit));
   const lock = lockShot(depth);
   labels.push({

@@ -12,7 +12,10 @@ import { strandStrokes } from "./strands.ts";
 function linePoint(plan: RigPlan, mark: PlacedMark): Point {
   const { at, kind, lying } = mark;
   if (kind === "hook" && !lying) return hookEye({ bend: at, heightMm: plan.hookHeightMm });
-  if (kind === "hook") return point(at.xMm - plan.hookHeightMm, plan.bedMm - 0.4);
+  if (kind === "hook") {
+    const shank = plan.liesTo === "left" ? plan.hookHeightMm : -plan.hookHeightMm;
+    return point(at.xMm + shank, plan.bedMm - 0.4);
+  }
   return lying || kind === "touch" ? point(at.xMm, plan.bedMm - 0.4) : at;
 }
 

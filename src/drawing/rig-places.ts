@@ -30,6 +30,8 @@ export interface LinePlaces {
   readonly clearance?: { readonly fromMm: number; readonly toMm: number; readonly broken: boolean };
   /** How far to the right of the float's eye the line is drawn, by its distance from the hook. */
   readonly lean: LineLean;
+  /** Which way what lies on the bed points, from where the line meets it to the hook. */
+  readonly liesTo: "left" | "right";
 }
 
 interface Frame {
@@ -42,11 +44,17 @@ interface Frame {
 /** Gap of bare line [mm] above which two marks are drawn apart. */
 const apartMm = 20;
 /** Bare line above the hook: enough for its strand to be told from the main line's. */
-const leastBareMm = 5;
+const leastBareMm = 6.5;
 
 /** The share of the width that a current may carry the line to the side, and that a lying line may take up. */
 const leanShare = 0.16;
 const lyingShare = 0.42;
+/** Bare line that is seen at least between a hook on the bed and where its line comes down. */
+const bareLyingMm = 2;
+/** Free room at the frame beside a hook on the bed. */
+const edgeMm = 1.5;
+/** Length of line [mm] by which its slant at the bed is judged. */
+const slantOverMm = 50;
 /** What must stay free left of a line that trails behind its float. */
 const leftFreeMm = 4;
 
@@ -64,7 +72,8 @@ export function placeOnLine(
   const clear = overdepthMm < 0 ? [{ lengthMm: -overdepthMm, leastMm: 3 }] : [];
   const scaled = scaleStretches([...clear, ...stretchesBetween(hanging, hookHeightMm)], bedMm - eyeMm);
   if (!scaled) return undefined;
-  const lean = drawnLean(trueLean, hanging, scaled.scale, leanShare * box.widthMm, floatAt.xMm - leftFreeMm);
+  const leftMm = lying.length > 0 ? hookHeightMm + bareLyingMm + edgeMm : leftFreeMm;
+  const lean = drawnLean(trueLean, hanging, scaled.scale, leanShare * box.widthMm, floatAt.xMm - leftMm);
 
   const breaks: Point[] = [];
   const marks: PlacedMark[] = [];
@@ -86,18 +95,25 @@ export function placeOnLine(
     marks.push({ ...feature, at: point(floatAt.xMm + lean(feature.fromHookMm), y), lying: false });
   }
 
-  const run = layRun(lying, touch, scaled.scale, hookHeightMm, lyingShare * box.widthMm);
-  if (!run) return undefined;
   const touchX = floatAt.xMm + lean(overdepthMm);
+  // A line that comes down to the bed slanting to the left goes on to the left, where there is room.
+  const slantsLeft = lean(overdepthMm) < lean(overdepthMm + slantOverMm);
+  const left = slantsLeft ? layRun(lying, touch, scaled.scale, hookHeightMm, touchX - edgeMm) : undefined;
+  const run = left ?? layRun(lying, touch, scaled.scale, hookHeightMm, lyingShare * box.widthMm);
+  if (!run) return undefined;
   const lyingMarks = run.map(({ feature, alongMm }) => ({
     ...feature,
-    at: point(touchX + alongMm, bedMm - Math.max(0.4, feature.kind === "shot" ? feature.radiusMm : 0)),
+    at: point(
+      touchX + (left ? -alongMm : alongMm),
+      bedMm - Math.max(0.4, feature.kind === "shot" ? feature.radiusMm : 0),
+    ),
     lying: true,
   }));
   return {
     marks: [...lyingMarks, ...marks],
     breaks,
     lean,
+    liesTo: left ? "left" : "right",
     ...(clear.length > 0 && {
       clearance: { fromMm: bedMm - clearMm, toMm: bedMm, broken: scaled.drawn[0]!.broken },
     }),
@@ -150,7 +166,11 @@ function layRun(
   roomMm: number,
 ): { feature: Feature; alongMm: number }[] | undefined {
   if (lying.length === 0) return [];
-  const stretches = stretchesBetween([...lying, touch], hookHeightMm);
+  const stretches = stretchesBetween([...lying, touch], hookHeightMm).map((stretch, i) =>
+    lying[i]!.kind === "hook"
+      ? { ...stretch, leastMm: Math.min(stretch.leastMm, hookHeightMm + bareLyingMm) }
+      : stretch,
+  );
   let lengths = stretches.map(({ lengthMm, leastMm }) => Math.max(leastMm, lengthMm * scale));
   if (lengths.reduce((a, b) => a + b, 0) > roomMm) {
     const shrunk = scaleStretches(stretches, roomMm);

@@ -1,6 +1,6 @@
 import { type Float, lengthMm } from "../core/float.ts";
 import type { SolvedDepth, SolvedRig, SolvedShot } from "../solve/solved.ts";
-import { lineLean } from "./current-shape.ts";
+import type { LineLean } from "./current-shape.ts";
 import { type Point, point } from "./items.ts";
 import type { Box } from "./kit.ts";
 import { floatEyeRadiusMm } from "./parts/float-body.ts";
@@ -35,12 +35,12 @@ const leastFloatWidthMm = 2.4;
 const loopHalfMm = 1.5;
 /** Places a rig made up for one depth; undefined where the box is too small for it. */
 export function planRig(
-  solved: SolvedRig,
+  { rig }: SolvedRig,
   depth: SolvedDepth,
+  lean: LineLean,
   box: Box,
   room: PlanRoom,
 ): RigPlan | undefined {
-  const { rig } = solved;
   const { float } = rig;
   const height = box.heightMm - room.aboveMm - room.belowMm;
   const floatLengthScale = Math.min(1, (floatShare * height) / lengthMm(float));
@@ -48,12 +48,11 @@ export function planRig(
   const floatWidthScale = Math.max(floatLengthScale, leastFloatWidthMm / widest);
   const surfaceMm = room.aboveMm + Math.max(1, depth.tipShowingMm * floatLengthScale + 0.6);
   const bedMm = box.heightMm - room.belowMm;
-  const x = Math.min(16, Math.max(float.attachment === "top and bottom" ? 7 : 9, 0.17 * box.widthMm));
+  const x = Math.min(16, Math.max(rig.water === "flowing" ? 11 : 9, 0.17 * box.widthMm));
   const floatAt = point(x, surfaceMm + depth.draughtMm * floatLengthScale);
   const hookHeightMm = Math.min(5, Math.max(2.8, 0.045 * box.heightMm));
 
   const { below, above } = lockSides(depth);
-  const lean = lineLean(solved, depth);
   for (let shotScale = Math.min(1, Math.max(0.45, box.heightMm / 150)); shotScale > 0.2; shotScale *= 0.85) {
     const features = lineFeatures(rig.hookLengthMm, depth, below, shotScale);
     const placed = placeOnLine(features, depth.overdepthMm, lean, { box, floatAt, bedMm, hookHeightMm });

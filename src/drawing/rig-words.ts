@@ -40,7 +40,7 @@ export function rigDescription({ rig }: SolvedRig, depth: SolvedDepth, kit: Draw
   const { floatToHookMm, overdepthMm } = depth;
   const lock = lockShot(depth);
   const told = [
-    ...groupShot(lineShot(depth)).map((group) => ({
+    ...groupShot(lineShot(depth), overdepthMm).map((group) => ({
       fromHookMm: group.shots[0]!.fromHookMm,
       words: spokenGroup(group, kit),
     })),

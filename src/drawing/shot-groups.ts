@@ -23,9 +23,14 @@ const togetherMm = 20;
 const sameGapMm = 6;
 const leastInRun = 3;
 
-/** Groups shot on the line, given from the hook up. */
-export function groupShot<S extends GroupedShot>(shots: readonly S[]): ShotGroup<S>[] {
-  return joinRuns(joinTogether(shots));
+/**
+ * Groups shot on the line, given from the hook up.
+ *
+ * @param lyingMm what is nearer the hook lies on the bed and is never told with what hangs [mm]
+ */
+export function groupShot<S extends GroupedShot>(shots: readonly S[], lyingMm = 0): ShotGroup<S>[] {
+  const lying = shots.filter((shot) => shot.fromHookMm < lyingMm);
+  return [lying, shots.slice(lying.length)].flatMap((side) => joinRuns(joinTogether(side)));
 }
 
 function joinTogether<S extends GroupedShot>(shots: readonly S[]): ShotGroup<S>[] {

@@ -1,0 +1,62 @@
+import { expect, test } from "vitest";
+import { solveContent } from "../../src/build/build.ts";
+import { disk } from "../../src/cli/disk.ts";
+import { drawFloatChart } from "../../src/drawing/float-chart.ts";
+import { drawFloat } from "../../src/drawing/float-drawing.ts";
+import { drawFloatStates } from "../../src/drawing/float-states.ts";
+import type { Drawing } from "../../src/drawing/model.ts";
+import { drawRig } from "../../src/drawing/rig-drawing.ts";
+import { rigVariants } from "../../src/drawing/rig-variants.ts";
+import { drawShotGauge } from "../../src/drawing/shot-gauge.ts";
+import {
+  marksThroughTexts,
+  outOfFrame,
+  overlappingTexts,
+  thinnestStrokeMm,
+} from "../support/drawing-checks.ts";
+
+const { value: solved } = await solveContent(disk, ["content"]);
+if (!solved) throw new Error("the guide's content has errors");
+const { library, rigs, kit } = solved;
+
+function faults(drawing: Drawing): string[] {
+  const thin = thinnestStrokeMm(drawing) < 0.35 ? ["a stroke under 0.35 mm"] : [];
+  return [...outOfFrame(drawing), ...overlappingTexts(drawing), ...marksThroughTexts(drawing), ...thin];
+}
+
+test.each(rigs)("$rig.id is clear at every depth, in every variant, on card and page", (rig) => {
+  expect(rig.depths.length).toBeGreaterThan(0);
+  for (const depth of rig.depths)
+    for (const variant of rigVariants) {
+      const card = drawRig(rig, depth, { widthMm: 48, heightMm: 78 }, kit, {
+        labels: "distances",
+        textMm: 3.175,
+        variant,
+      });
+      const page = drawRig(rig, depth, { widthMm: 100, heightMm: 140 }, kit, {
+        labels: "full",
+        textMm: 4,
+        variant,
+      });
+      expect(faults(card), `card, ${depth.depthMm} mm, ${variant}`).toEqual([]);
+      expect(faults(page), `page, ${depth.depthMm} mm, ${variant}`).toEqual([]);
+    }
+});
+
+test.each(rigs)("$rig.id: its float's states are clear", (rig) => {
+  const states = drawFloatStates(rig, rig.depths[0]!, { widthMm: 90 }, kit, { textMm: 3.3, panelMm: 40 });
+  expect(faults(states)).toEqual([]);
+});
+
+test.each(library.floats)("$id is clear at true size", ({ float }) => {
+  expect(faults(drawFloat(float, { widthMm: 80, heightMm: 260 }, kit))).toEqual([]);
+});
+
+test("the chart of all floats and the gauges of all scales are clear", () => {
+  const floats = library.floats.map((entry) => entry.float);
+  expect(faults(drawFloatChart(floats, { widthMm: 180, heightMm: 260 }, kit, { textMm: 3.2 }))).toEqual([]);
+  for (const scale of library.scales)
+    expect(faults(drawShotGauge(scale.sizes, ["lead", "tin"], { widthMm: 120, heightMm: 270 }, kit))).toEqual(
+      [],
+    );
+});
