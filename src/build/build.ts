@@ -111,8 +111,13 @@ export async function* outputFiles(solved: Solved, settings: BuildSettings): Asy
 function printableOf({ path, content }: OutputFile, { rigs, kit }: Solved): Printable {
   const sizeBytes = content.length;
   const [folder, name] = path.replace(/\.pdf$/, "").split("/") as [string, string];
-  const rig = rigs.find(({ rig }) => rig.id === name)?.rig;
-  if (rig) return { path, title: rig.title, kind: "card", rigId: rig.id, sizeBytes };
+  const [, id, format] = /^(.*?)(?:-(a[5-7]))?$/.exec(name)!;
+  const rig = folder === "cards" ? rigs.find(({ rig }) => rig.id === id)?.rig : undefined;
+  if (rig) {
+    const larger =
+      format && kit.words("printable.larger-card", { rig: rig.title, format: format.toUpperCase() });
+    return { path, title: larger ?? rig.title, kind: "card", rigId: rig.id, sizeBytes };
+  }
   const kind = folder === "cards" ? "sheet" : "handout";
   return { path, title: kit.words(`printable.${name}`), kind, sizeBytes };
 }
