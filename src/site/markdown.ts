@@ -44,10 +44,10 @@ export function markdownToHast(body: MarkdownRoot, options: MarkdownOptions): El
     .use(rehypeSlug, { prefix: options.idPrefix })
     .runSync(structuredClone(body)) as Root;
   placeHeadings(tree, options.level);
+  visit(tree, { tagName: "a" }, (node) => redirect(node as Element, options));
   linkTerms(tree, options.terms);
   let tables = 0;
   visit(tree, "element", (node, index, parent) => {
-    if (node.tagName === "a") redirect(node, options);
     if (node.tagName === "table" && parent && index !== undefined) {
       parent.children[index] = scrollBox(node, options.tableName(++tables));
       return "skip";

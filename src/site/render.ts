@@ -12,12 +12,14 @@ export function renderDocument(html: Child): string {
   return `${writer.stringify(tree)}\n`;
 }
 
-/** The words of an element tree, for the search. */
+/** The words of an element tree, for the search; what is marked `data-unsearched` would only drown them. */
 export function textOf(child: Child): string {
   const parts: string[] = [];
   const walk = (node: ReturnType<typeof toHast>[number]) => {
     if (node.type === "text") parts.push(node.value);
-    if (node.type === "element") node.children.forEach(walk);
+    if (node.type === "element" && node.properties["data-unsearched"] === undefined) {
+      node.children.forEach(walk);
+    }
   };
   toHast(child).forEach(walk);
   return parts.join(" ").replace(/\s+/g, " ").trim();

@@ -17,9 +17,12 @@ export function searchIndexScript(pages: readonly Page[], input: SiteInput): str
         title: page.title,
         summary: page.description,
         kind: input.kit.words(`page.search.kind-${page.kind}`),
-        text: textOf(page.body(viewOf(page.path, input))),
+        text: textOf(page.body({ ...viewOf(page.path, input), drawRig: noPicture, drawFloat: noPicture })),
       },
     ];
   });
   return `var dotdownSearch = ${JSON.stringify(entries)};\n`;
 }
+
+/** Pictures say nothing to the search. */
+const noPicture = () => "";

@@ -2,6 +2,7 @@ import { Shell } from "../../templates/pages/shell.tsx";
 import { sitePaths } from "../../templates/pages/view.ts";
 import { paletteCss } from "../drawing/palette.ts";
 import type { OutputFile } from "../markup/output.ts";
+import { browserData } from "./browser-data.ts";
 import type { SiteInput } from "./input.ts";
 import { listings } from "./listings.tsx";
 import { manifest, OfflineList } from "./offline.ts";
@@ -34,6 +35,7 @@ function* shownFiles(input: SiteInput): Iterable<OutputFile> {
     yield { path: sitePaths.asset(name), content: isStyle ? `${content}\n${paletteCss()}\n` : content };
   }
   yield { path: sitePaths.asset("search-index.js"), content: searchIndexScript(pages, input) };
+  yield* browserData(input);
   yield manifest(input);
 }
 

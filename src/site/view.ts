@@ -1,8 +1,9 @@
+import { floatPicture, rigPicture } from "../../templates/pages/rig-picture.ts";
 import { sitePaths, termId, type View } from "../../templates/pages/view.ts";
 import type { SiteInput } from "./input.ts";
 import { markdownToHast } from "./markdown.ts";
 import { publicAddress, relativeHref } from "./paths.ts";
-import { prosePictures, rigPicture } from "./pictures.ts";
+import { prosePictures } from "./pictures.ts";
 import { fromHast } from "./to-hast.ts";
 
 /** What templates are given, for the page at this path. */
@@ -25,6 +26,7 @@ export function viewOf(path: string, input: SiteInput): View {
     reason,
     figures: kit.figures,
     drawRig: (rig, depth, idPrefix) => rigPicture(rig, depth, kit, idPrefix),
+    drawFloat: (float, idPrefix) => floatPicture(float, kit, idPrefix),
     markdown: (text, { level = 2, idPrefix = "" } = {}) =>
       markdownToHast("title" in text ? liveBody(text) : text.body, {
         path: text.path,

@@ -6,6 +6,8 @@ export interface DepthProps {
   readonly voice: Voice;
   readonly solved: SolvedRig;
   readonly depth: SolvedDepth;
+  /** Anchor, where it is not the depth's own. */
+  readonly id?: string;
 }
 
 /** Anchor of a depth on its rig's page. */
@@ -14,9 +16,8 @@ export function depthId(depth: SolvedDepth): string {
 }
 
 /** A rig made up for one depth: picture, settings, where each shot goes, and what the float says. */
-export function DepthPart({ voice, solved, depth }: DepthProps) {
+export function DepthPart({ voice, solved, depth, id = depthId(depth) }: DepthProps) {
   const { say, figures } = voice;
-  const id = depthId(depth);
   return (
     <section class="depth" id={id} aria-labelledby={`${id}-title`}>
       <h3 id={`${id}-title`}>{say("rig.in-depth", { depth: figures.depth(depth.depthMm) })}</h3>
@@ -27,10 +28,10 @@ export function DepthPart({ voice, solved, depth }: DepthProps) {
         <div>
           <KeyFigures voice={voice} solved={solved} depth={depth} />
           <ShotTable voice={voice} solved={solved} depth={depth} />
+          <TipTable voice={voice} solved={solved} depth={depth} />
         </div>
       </div>
       <GuideTable voice={voice} solved={solved} depth={depth} />
-      <TipTable voice={voice} solved={solved} depth={depth} />
       <Findings voice={voice} solved={solved} depth={depth} />
     </section>
   );
@@ -102,13 +103,20 @@ function GuideTable({ voice, depth }: DepthProps) {
               {hookSet(voice, step)}
               <span class="beside">
                 {say("rig.line-to-hook", {
-                  length: figures.depth(depth.depthMm + step.overdepthMm - depth.draughtMm),
+                  length: figures.shortDepth(step.floatToHookMm),
                 })}
               </span>
               {isChosen(step, depth) && <span class="mark">{say("rig.set-here")}</span>}
             </th>
-            <td>{whatFloatDoes(voice, step)}</td>
-            <td>{step.tipShowingMm === null ? say("rig.tip-under") : figures.tip(step.tipShowingMm)}</td>
+            <td>
+              {whatFloatDoes(voice, step)}
+              <span class="beside">{say(`advice.${step.advice}`)}</span>
+            </td>
+            <td>
+              {step.tipShowingMm === null
+                ? say(`rig.no-tip-${step.state.replaceAll(" ", "-")}`)
+                : figures.tip(step.tipShowingMm)}
+            </td>
           </tr>
         ))}
       </tbody>

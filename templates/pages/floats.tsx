@@ -53,29 +53,36 @@ function FloatPart({ view, entry }: { view: View; entry: FloatEntry }) {
     <section class="float" aria-labelledby={float.id}>
       <h2 id={float.id}>{float.title}</h2>
       <p class="lead">{entry.summary}</p>
-      <table class="pairs">
-        <caption class="unseen">{float.title}</caption>
-        <tbody>
-          {rows.map(([name, value]) => (
-            <tr>
-              <th scope="row">{name}</th>
-              <td>{value}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-      {view.markdown(entry, { level: 3, idPrefix: `${float.id}-` })}
-      {rigs.length > 0 && (
-        <p>
-          {say("floats.used-by")}{" "}
-          {rigs.map(({ id, title }, index) => (
-            <>
-              {index > 0 && ", "}
-              <a href={href(sitePaths.rig(id))}>{title}</a>
-            </>
-          ))}
-        </p>
-      )}
+      <div class="side-by-side">
+        <div class="picture">
+          <raw-html html={view.drawFloat(float, float.id)} />
+        </div>
+        <div>
+          <table class="pairs">
+            <caption class="unseen">{float.title}</caption>
+            <tbody>
+              {rows.map(([name, value]) => (
+                <tr>
+                  <th scope="row">{name}</th>
+                  <td>{value}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+          {view.markdown(entry, { level: 3, idPrefix: `${float.id}-` })}
+          {rigs.length > 0 && (
+            <p>
+              {say("floats.used-by")}{" "}
+              {rigs.map(({ id, title }, index) => (
+                <>
+                  {index > 0 && ", "}
+                  <a href={href(sitePaths.rig(id))}>{title}</a>
+                </>
+              ))}
+            </p>
+          )}
+        </div>
+      </div>
     </section>
   );
 }

@@ -1,6 +1,7 @@
 import type { RigEntry } from "../../src/content/library.ts";
 import type { SolvedRig } from "../../src/solve/solved.ts";
 import { DepthPart, depthId } from "./depth.tsx";
+import { FitPart } from "./fit.tsx";
 import { MakeItUp, WhatYouNeed } from "./rig-need.tsx";
 import { loadText } from "./shot-groups.ts";
 import { sitePaths, type View } from "./view.ts";
@@ -55,7 +56,7 @@ function OnThisPage({ view: { say } }: { view: View }) {
     ["notes", say("rig.notes")],
   ] as const;
   return (
-    <nav class="on-page" aria-label={say("on-this-page")}>
+    <nav class="on-page" aria-label={say("on-this-page")} data-unsearched="">
       <ul>
         {parts.map(([id, name]) => (
           <li>
@@ -112,10 +113,10 @@ function When({ view: { say }, entry }: { view: View; entry: RigEntry }) {
   );
 }
 
-function Depths({ view, solved }: RigProps) {
+function Depths({ view, entry, solved }: RigProps) {
   const { say, figures } = view;
   return (
-    <section aria-labelledby="depths" class="depths">
+    <section aria-labelledby="depths" data-unsearched="">
       <h2 id="depths">{say("rig.depths")}</h2>
       <nav class="depth-picker" aria-label={say("rig.pick-depth")}>
         <p>{say("rig.pick-depth")}</p>
@@ -131,6 +132,7 @@ function Depths({ view, solved }: RigProps) {
       {solved.depths.map((depth) => (
         <DepthPart voice={view} solved={solved} depth={depth} />
       ))}
+      <FitPart view={view} entry={entry} />
       <AtAGlance view={view} solved={solved} />
     </section>
   );
@@ -184,7 +186,7 @@ function FeedPart({ view: { say, figures }, entry: { rig } }: RigProps) {
 function LeadNote({ view: { say, figures, library, href } }: { view: View }) {
   const { leadRule } = library.guide;
   return (
-    <aside class="note" aria-labelledby="lead">
+    <aside class="note" aria-labelledby="lead" data-unsearched="">
       <h2 id="lead">{say("lead.title")}</h2>
       <p>
         {say(leadRule.allowedAboveG === undefined ? "lead.rule-below" : "lead.rule-between", {

@@ -1,6 +1,7 @@
 import type { Root } from "mdast";
 import type { Library, Prose } from "../../src/content/library.ts";
 import type { Finding } from "../../src/core/finding.ts";
+import type { Float } from "../../src/core/float.ts";
 import type { Child } from "../../src/markup/jsx-runtime.ts";
 import type { Figures } from "../../src/report/figures.ts";
 import type { WordValue } from "../../src/report/words.ts";
@@ -22,6 +23,8 @@ export interface View extends Voice {
   readonly library: Library;
   readonly solved: ReadonlyMap<string, SolvedRig>;
   readonly printables: readonly Printable[];
+  /** A float with its parts named, as SVG. */
+  readonly drawFloat: (float: Float, idPrefix: string) => string;
   /** Path of this page below the output folder. */
   readonly path: string;
   /** Where this page is found once the site is served, where that is known. */
@@ -74,6 +77,7 @@ export const sitePaths = {
   safety: "site/safety.html",
   search: "site/search.html",
   page: (id: string) => `site/${id}.html`,
+  rigData: (id: string) => `site/data/${id}.js`,
   asset: (name: string) => `site/assets/${name}`,
 } as const;
 

@@ -6,7 +6,11 @@ import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { OutputFile } from "../../src/markup/output.ts";
 import { siteFiles } from "../../src/site/site-files.tsx";
+import { solveRig } from "../../src/solve/solve-rig.ts";
+import { shotRows } from "../../templates/pages/shot-groups.ts";
 import { startBrowser } from "../support/browser.ts";
+import { drawingKit } from "../support/drawing-kit.ts";
+import { sampleWaggler } from "../support/sample-rig.ts";
 import { writeToNewFolder } from "../support/site-folder.ts";
 import { sampleSite } from "./sample-site.ts";
 
@@ -130,6 +134,59 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     await page.reload();
     expect(await page.isVisible("#depth-300")).toBe(true);
     expect(await page.getAttribute('.depth-picker a[href="#depth-300"]', "aria-current")).toBe("true");
+  });
+
+  test("the guide's own fonts are the ones shown", async () => {
+    await open("site/rigs/waggler-strung-out.html");
+    const loaded = await page.evaluate(async () => {
+      await document.fonts.ready;
+      return [...document.fonts].map(({ family, weight, status }) => `${family} ${weight} ${status}`);
+    });
+    expect(loaded).toEqual(["IBM Plex Sans 400 loaded", "IBM Plex Sans 600 700 loaded"]);
+  });
+
+  test("a rig is fitted to typed figures, and the link brings them back", async () => {
+    await open("site/rigs/waggler-strung-out.html");
+    await page.click("#fit > summary");
+    await page.waitForSelector("#fitted");
+    expect(await page.textContent("#fitted h3")).toBe("Water 1.5 m deep");
+    await page.fill("#fit-depth", "6 ft");
+    await page.fill("#fit-temperature", "50 F");
+    // 6 ft is 1.8288 m (International Yard and Pound Agreement 1959).
+    expect(await page.textContent("#fitted h3")).toBe("Water 1.83 m deep");
+    const expected = solveRig({
+      ...sampleWaggler.rig,
+      depthsMm: [1828.8],
+      conditions: { ...sampleWaggler.rig.conditions, tempC: 10 },
+    });
+    if (!expected.ok) throw new Error("the sample rig does not solve");
+    const [depth] = expected.value.depths;
+    expect(await page.textContent("#fitted .key-figures dd")).toBe(
+      drawingKit.figures.depth(depth!.floatToHookMm),
+    );
+    const rows = await page
+      .locator("#fitted .depth-columns table")
+      .first()
+      .locator("tbody tr th")
+      .allTextContents();
+    expect(rows).toEqual(shotRows(depth!.shot).map(({ load }) => load));
+    expect(await page.locator("#fitted svg").count()).toBe(1);
+    const link = await page.getAttribute("#fit-link", "href");
+    expect(link).toContain("depth=6+ft&temperature=50+F");
+    await page.goto(new URL(link!, page.url()).href);
+    await page.waitForSelector("#fitted");
+    expect(await page.inputValue("#fit-depth")).toBe("6 ft");
+    expect(await page.textContent("#fitted h3")).toBe("Water 1.83 m deep");
+    expect(said).toEqual([]);
+  });
+
+  test("a figure that cannot be read is named, and the rest still counts", async () => {
+    await open("site/rigs/waggler-strung-out.html?depth=2");
+    await page.waitForSelector("#fitted");
+    expect(await page.textContent("#fit-problems")).toContain("Depth: “2” cannot be read");
+    expect(await page.getAttribute("#fit-depth", "aria-invalid")).toBe("true");
+    await page.fill("#fit-depth", "2 m");
+    expect(await page.textContent("#fit-problems")).toBe("");
   });
 
   test("without scripts every depth is there to read", async () => {

@@ -55,7 +55,7 @@ export const sampleLibrary: Library = {
     siteAddress: "https://sallowmere.example/guide/",
     language: "en",
     units: "metric",
-    scaleId: "round",
+    scaleId: "trade",
     tubId: "full",
     leadRule: {
       place: "England and Wales",
@@ -74,14 +74,11 @@ export const sampleLibrary: Library = {
   words: parse(readFileSync("content/words/en.yaml", "utf8")),
   scales: [
     {
-      id: "round",
+      id: "trade",
       title: "Round figures",
       source: "Sample.",
       basis: "common practice",
-      sizes: [
-        { name: "AAA", massG: 0.8 },
-        { name: "No 8", massG: 0.06 },
-      ],
+      sizes: sampleWaggler.rig.tub.map(({ size, massG }) => ({ name: size, massG })),
     },
     {
       id: "other",
@@ -95,7 +92,7 @@ export const sampleLibrary: Library = {
       ],
     },
   ],
-  tubs: [{ id: "full", title: "Full tub", scaleId: "round", tub: sampleWaggler.rig.tub }],
+  tubs: [{ id: "full", title: "Full tub", scaleId: "trade", tub: sampleWaggler.rig.tub }],
   floats: sampleRigs.map(({ rig: { float } }) => ({
     ...prose("floats", float.id, float.title, "It stands up."),
     placeOf,

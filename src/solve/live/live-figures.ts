@@ -177,5 +177,5 @@ function tableNode({ head, rows }: TextTable): Table {
     type: "tableRow",
     children: cells.map((value) => ({ type: "tableCell", children: [{ type: "text", value }] })),
   });
-  return { type: "table", align: [], children: [row(head), ...rows.map(row)] };
+  return { type: "table", align: head.map(() => null), children: [row(head), ...rows.map(row)] };
 }

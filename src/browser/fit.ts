@@ -1,0 +1,112 @@
+import { DepthPart } from "../../templates/pages/depth.tsx";
+import { rigPicture } from "../../templates/pages/rig-picture.ts";
+import type { Voice } from "../../templates/pages/view.ts";
+import type { ShotScale } from "../core/shot.ts";
+import { measureText } from "../drawing/font-metrics.ts";
+import { makeFigures, type UnitChoice, unitChoices } from "../report/figures.ts";
+import { reasonText } from "../report/reason.ts";
+import { makeWords, type WordTree } from "../report/words.ts";
+import type { Rig } from "../solve/rig.ts";
+import { solveRig } from "../solve/solve-rig.ts";
+import { type FieldProblem, fitRig } from "./fit-rig.ts";
+import { toDom } from "./to-dom.ts";
+
+/** Set by the data scripts, which stand before this one. A count that JSON cannot hold came as null. */
+declare const dotdownGuide: {
+  readonly words: WordTree;
+  readonly units: UnitChoice;
+  readonly scales: readonly ShotScale[];
+};
+declare const dotdownRig: Rig;
+
+const form = document.getElementById("fit-form") as HTMLFormElement;
+const result = document.getElementById("fit-result")!;
+const problemList = document.getElementById("fit-problems")!;
+const status = document.getElementById("fit-status")!;
+const link = document.getElementById("fit-link") as HTMLAnchorElement;
+const words = makeWords(dotdownGuide.words);
+const rig: Rig = {
+  ...dotdownRig,
+  tub: dotdownRig.tub.map((shot) => ({ ...shot, count: shot.count ?? Number.POSITIVE_INFINITY })),
+};
+const scale = dotdownGuide.scales.find(({ id }) => id === rig.scaleId)!;
+const fields = [...form.elements].filter(
+  (field): field is HTMLInputElement | HTMLSelectElement => "name" in field && field.name !== "",
+);
+const ownValues = new Map(fields.map((field) => [field.name, field.value]));
+
+function say(key: string, values?: Readonly<Record<string, string | number>>): string {
+  return words(`page.${key}`, values);
+}
+
+function refit(): void {
+  const changed = new Map(
+    fields.filter(({ name, value }) => value !== ownValues.get(name)).map(({ name, value }) => [name, value]),
+  );
+  keepInAddress(changed);
+  const figures = makeFigures(unitsChosen(), words);
+  const kit = { words, figures, measure: measureText };
+  const voice: Voice = {
+    figures,
+    say,
+    reason: (finding) => reasonText(finding, words, figures),
+    drawRig: (solved, depth, idPrefix) => rigPicture(solved, depth, kit, idPrefix),
+  };
+  const fitted = fitRig(rig, scale, changed);
+  showProblems(fitted.problems);
+  const solved = solveRig(fitted.rig);
+  const depth = solved.ok ? solved.value.depths[0] : undefined;
+  if (solved.ok && depth) {
+    const part = DepthPart({ voice, solved: solved.value, depth, id: "fitted" });
+    result.replaceChildren(...toDom(part));
+    status.textContent = say("fit.done", { depth: figures.depth(depth.depthMm) });
+  } else {
+    result.replaceChildren();
+    status.textContent = [say("fit.failed"), ...solved.findings.map(voice.reason)].join(" ");
+  }
+}
+
+function unitsChosen(): UnitChoice {
+  const chosen = (form.elements.namedItem("units") as HTMLSelectElement).value;
+  return unitChoices.find((choice) => choice === chosen) ?? dotdownGuide.units;
+}
+
+function showProblems(problems: readonly FieldProblem[]): void {
+  const wrong = new Set(problems.map(({ field }) => field));
+  for (const field of fields) {
+    if (wrong.has(field.name)) field.setAttribute("aria-invalid", "true");
+    else field.removeAttribute("aria-invalid");
+  }
+  problemList.replaceChildren(
+    ...problems.map(({ field, code, values }) => {
+      const item = document.createElement("li");
+      item.textContent = say(`fit.${code}`, { ...values, name: nameOf(field) });
+      return item;
+    }),
+  );
+}
+
+function nameOf(fieldName: string): string {
+  const field = fields.find(({ name }) => name === fieldName);
+  return field?.getAttribute("aria-label") ?? field?.labels?.[0]?.textContent ?? fieldName;
+}
+
+/** The figures typed stand in the address, so that a coach can send them. */
+function keepInAddress(changed: ReadonlyMap<string, string>): void {
+  const query = new URLSearchParams([...changed]).toString();
+  history.replaceState(null, "", `${location.pathname}${query ? `?${query}` : ""}${location.hash}`);
+  link.href = `${location.pathname}${query ? `?${query}` : ""}#fit`;
+}
+
+for (const [name, value] of new URLSearchParams(location.search)) {
+  const field = fields.find((one) => one.name === name);
+  if (field) field.value = value;
+}
+form.addEventListener("input", refit);
+form.addEventListener("submit", (event) => {
+  event.preventDefault();
+  refit();
+  result.scrollIntoView();
+});
+form.addEventListener("reset", () => setTimeout(refit));
+refit();

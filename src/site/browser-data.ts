@@ -1,0 +1,39 @@
+import { sitePaths } from "../../templates/pages/view.ts";
+import type { ShotScale } from "../core/shot.ts";
+import type { OutputFile } from "../markup/output.ts";
+import type { UnitChoice } from "../report/figures.ts";
+import type { WordTree } from "../report/words.ts";
+import type { SiteInput } from "./input.ts";
+
+/** What the sums in the browser need of the guide. */
+export interface GuideData {
+  readonly words: WordTree;
+  readonly units: UnitChoice;
+  readonly scales: readonly ShotScale[];
+}
+
+/** Words that the sums and drawings of a rig's page use. */
+const sections = ["page", "drawing", "reason", "figures"];
+
+/**
+ * Data for the page scripts as scripts that set one global each: opened from disk a page may load a script but fetch
+ * nothing. A count without end is written as null, JSON having no such number.
+ */
+export function browserData({ library }: SiteInput): OutputFile[] {
+  const guide: GuideData = {
+    words: Object.fromEntries(Object.entries(library.words).filter(([name]) => sections.includes(name))),
+    units: library.guide.units,
+    scales: library.scales.map(({ id, title, sizes }) => ({ id, title, sizes })),
+  };
+  return [
+    { path: sitePaths.asset("guide-data.js"), content: script("dotdownGuide", guide) },
+    ...library.rigs.map(({ rig }) => ({
+      path: sitePaths.rigData(rig.id),
+      content: script("dotdownRig", rig),
+    })),
+  ];
+}
+
+function script(name: string, value: unknown): string {
+  return `var ${name} = ${JSON.stringify(value)};\n`;
+}

@@ -1,0 +1,99 @@
+import { describe, expect, test } from "vitest";
+import { countField, fitRig, metalField } from "../../src/browser/fit-rig.ts";
+import type { ShotScale } from "../../src/core/shot.ts";
+import { sampleStick, sampleWaggler } from "../support/sample-rig.ts";
+
+const { rig } = sampleWaggler;
+const scale: ShotScale = {
+  id: "trade",
+  title: "Round figures",
+  sizes: rig.tub.map(({ size, massG }) => ({ name: size, massG })).concat({ name: "No 12", massG: 0.02 }),
+};
+
+function fitted(answers: Record<string, string>, of = rig) {
+  return fitRig(of, scale, new Map(Object.entries(answers)));
+}
+
+describe("a rig fitted to a reader's figures", () => {
+  test("stays as it is where nothing is typed, at its first depth", () => {
+    const { rig: own, problems } = fitted({});
+    expect(problems).toEqual([]);
+    expect(own).toEqual({ ...rig, depthsMm: [1500] });
+  });
+
+  // Feet and inches: 1 ft = 304.8 mm exactly (International Yard and Pound Agreement 1959); °F: (t − 32) · 5/9.
+  test("takes figures in either system of units", () => {
+    const { rig: own, problems } = fitted({
+      depth: "6 ft",
+      temperature: "50 F",
+      rod: "13 ft",
+      tip: "1/2 in",
+    });
+    expect(problems).toEqual([]);
+    expect(own.depthsMm).toEqual([expect.closeTo(1828.8, 6)]);
+    expect(own.conditions.tempC).toBeCloseTo(10, 10);
+    expect(own.rodLengthMm).toBeCloseTo(3962.4, 6);
+    expect(own.float.tipShowingMm).toBeCloseTo(12.7, 10);
+  });
+
+  test("takes the pace of running water", () => {
+    expect(fitted({ pace: "10 m in 25 s" }, sampleStick.rig).rig.pacesMs).toEqual([0.4]);
+  });
+
+  test("takes a capacity as a load of the rig's scale, with its metal and how it is known", () => {
+    const { rig: own } = fitted({
+      capacity: "1 AAA + 2 BB",
+      "capacity-metal": "tin",
+      "capacity-basis": "measured",
+    });
+    expect(own.float.capacityG).toBeCloseTo(1.6, 12);
+    expect(own.float.capacityMetal).toBe("tin");
+    expect(own.float.capacityBasis).toBe("measured");
+  });
+
+  test("forgets the weight of the float once its capacity is another", () => {
+    const weighed = { ...rig, float: { ...rig.float, weighedMassG: 2.2 } };
+    expect(fitted({ tip: "15 mm" }, weighed).rig.float.weighedMassG).toBe(2.2);
+    expect(fitted({ capacity: "3 AAA" }, weighed).rig.float).not.toHaveProperty("weighedMassG");
+  });
+
+  test("takes what is in the box: counts, sizes left out, sizes added, metals", () => {
+    const { rig: own } = fitted({
+      [countField("BB")]: "3",
+      [countField("No 10")]: "0",
+      [countField("No 12")]: "20",
+      [metalField("No 8")]: "lead",
+    });
+    expect(own.tub.find(({ size }) => size === "BB")?.count).toBe(3);
+    expect(own.tub.find(({ size }) => size === "No 10")).toBeUndefined();
+    expect(own.tub.find(({ size }) => size === "No 12")).toMatchObject({
+      massG: 0.02,
+      metal: "tin",
+      count: 20,
+    });
+    expect(own.tub.find(({ size }) => size === "No 8")?.metal).toBe("lead");
+  });
+
+  test.each([
+    ["depth", "1.8", "not-a-quantity"],
+    ["depth", "deep", "not-a-quantity"],
+    ["depth", "5 cm", "out-of-range"],
+    ["depth", "-2 m", "out-of-range"],
+    ["temperature", "80 C", "out-of-range"],
+    ["pace", "0 m/s", "out-of-range"],
+    ["capacity", "2", "not-a-load"],
+    ["capacity", "3 XYZ", "not-a-load"],
+    [countField("BB"), "two", "not-a-count"],
+    [countField("BB"), "1.5", "not-a-count"],
+  ])("tells that %s cannot be %s and keeps the rig's own figure", (field, typed, code) => {
+    const { rig: own, problems } = fitted({ [field]: typed });
+    expect(problems.map((problem) => [problem.field, problem.code])).toEqual([[field, code]]);
+    expect(own).toEqual({ ...rig, depthsMm: [1500] });
+  });
+
+  test("still uses what can be read beside what cannot", () => {
+    const { rig: own, problems } = fitted({ depth: "2 m", rod: "long" });
+    expect(problems).toHaveLength(1);
+    expect(own.depthsMm).toEqual([2000]);
+  });
+});

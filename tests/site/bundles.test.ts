@@ -1,0 +1,31 @@
+import { beforeAll, expect, test } from "vitest";
+import { siteAssets } from "../../tools/site-assets.mjs";
+
+let assets: Map<string, string | Uint8Array>;
+beforeAll(async () => {
+  assets = await siteAssets();
+});
+
+/** Ceilings a little above what each has grown to, so that a new dependency is noticed. */
+test.each([
+  ["page.js", 1_000],
+  ["filters.js", 3_000],
+  ["rig.js", 3_000],
+  ["search.js", 25_000],
+  ["service-worker.js", 3_000],
+  ["fit.js", 110_000],
+  ["site.css", 20_000],
+  ["plex-regular.woff", 22_000],
+  ["plex-semibold.woff", 22_000],
+])("%s is smaller than %i bytes", (name, ceiling) => {
+  expect(Buffer.byteLength(assets.get(name)!)).toBeLessThan(ceiling);
+});
+
+test("page scripts hold nothing of the command line's tools and open no door to other hosts", () => {
+  for (const [name, content] of assets) {
+    if (!name.endsWith(".js")) continue;
+    for (const word of ['"node:', "zod", "eval(", "new Function", "https://", "import("]) {
+      expect(String(content).includes(word), `${word} in ${name}`).toBe(false);
+    }
+  }
+});

@@ -1,0 +1,39 @@
+import { gzipSync } from "node:zlib";
+import { beforeAll, describe, expect, test } from "vitest";
+import type { OutputFile } from "../../src/markup/output.ts";
+import { brokenLinks } from "../support/links.ts";
+import { realSiteFiles } from "./real-site.ts";
+
+describe("the site of the shipped content", () => {
+  let files: Map<string, OutputFile["content"]>;
+
+  beforeAll(async () => {
+    files = await realSiteFiles();
+  }, 120_000);
+
+  test("every link and anchor leads to something, and none leaves the guide", () => {
+    expect(brokenLinks(files)).toEqual([]);
+  });
+
+  test("a rig's page with all that it loads before anything is opened is under 150 kB as servers send it", () => {
+    const bytes = (path: string) => gzipSync(files.get(path)!).length;
+    const shared = ["site.css", "page.js", "rig.js", "plex-regular.woff", "plex-semibold.woff"]
+      .map((name) => bytes(`site/assets/${name}`))
+      .reduce((sum, size) => sum + size, 0);
+    for (const path of files.keys()) {
+      if (!/^site\/rigs\/(?!index).*\.html$/.test(path)) continue;
+      expect(bytes(path) + shared, path).toBeLessThan(150_000);
+    }
+  });
+
+  test("all that a phone keeps is under 5 MB", () => {
+    const total = [...files].reduce((sum, [, content]) => sum + Buffer.byteLength(content), 0);
+    expect(total).toBeLessThan(5_000_000);
+  });
+
+  test("no page says undefined, NaN or shows a gap that nothing filled", () => {
+    for (const [path, content] of files) {
+      if (path.endsWith(".html")) expect(String(content), path).not.toMatch(/undefined|NaN|\{[a-z]+\}(?!")/i);
+    }
+  });
+});

@@ -1,0 +1,39 @@
+import { solveContent } from "../../src/build/build.ts";
+import { disk } from "../../src/cli/disk.ts";
+import type { OutputFile } from "../../src/markup/output.ts";
+import { reasonText } from "../../src/report/reason.ts";
+import type { SiteInput } from "../../src/site/input.ts";
+import { siteFiles } from "../../src/site/site-files.tsx";
+import { siteAssets } from "../../tools/site-assets.mjs";
+
+/** What the site of the shipped content is made from, with a card for every rig. */
+export async function realSite(): Promise<SiteInput> {
+  const { value, messages } = await solveContent(disk, ["content"]);
+  if (!value) throw new Error(`the content has errors: ${JSON.stringify(messages)}`);
+  const { library, rigs, live, kit } = value;
+  const solved = new Map(rigs.map((rig) => [rig.rig.id, rig]));
+  return {
+    library,
+    solved,
+    kit,
+    assets: await siteAssets(),
+    printables: library.rigs.map(({ id, title }) => ({
+      path: `site/cards/${id}.pdf`,
+      title,
+      kind: "card",
+      rigId: id,
+      sizeBytes: 30_000,
+    })),
+    liveBody: (prose) => live.get(prose) ?? prose.body,
+    reason: (finding) => reasonText(finding, kit.words, kit.figures),
+  };
+}
+
+/** The site of the shipped content: path → content. */
+export async function realSiteFiles(): Promise<Map<string, OutputFile["content"]>> {
+  const input = await realSite();
+  const files = new Map<string, OutputFile["content"]>();
+  for await (const { path, content } of siteFiles(input)) files.set(path, content);
+  for (const { path } of input.printables) files.set(path, "");
+  return files;
+}
