@@ -2,6 +2,7 @@ import type { Guide, ScaleEntry } from "../content/library.ts";
 import { lengthMm, tipDiameterMm } from "../core/float.ts";
 import { ballDiameterMm, metalDensityKgM3, metals, pullShare } from "../core/shot.ts";
 import type { OutputFile } from "../markup/output.ts";
+import type { InWater } from "../solve/in-water.ts";
 import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
 
 /** Enough digits to do sums with, few enough that two machines agree. */
@@ -82,7 +83,43 @@ function depthData(depth: SolvedDepth) {
       changeG: rounded(changeG),
       tipShowingMm: rounded(tipShowingMm, 3),
     })),
+    ...(depth.inWater && inWaterData(depth.inWater)),
     findings: depth.findings,
+  };
+}
+
+const seconds = (s: number) => rounded(s, 3);
+
+function inWaterData({ sink, againstFeed, flow, holdBackMax, assumed }: InWater) {
+  return {
+    sink: sink.map(({ landing, tenthsS, thirdsS }) => ({
+      landing,
+      tenthsS: tenthsS.map(seconds),
+      thirdsS: thirdsS.map(seconds),
+    })),
+    ...(againstFeed && {
+      feedTenthsS: againstFeed.feedTenthsS.map(seconds),
+      baitAgainstFeedByThird: againstFeed.thirds,
+    }),
+    flow: flow.map((figure) => ({
+      paceMs: rounded(figure.paceMs),
+      heldBackShare: figure.heldBackShare,
+      floatPaceMs: rounded(figure.floatPaceMs, 4),
+      leadCm: rounded(figure.leadMm / 10, 2),
+      hookDepthCm: rounded(figure.hookDepthMm / 10, 2),
+      extraDepthCm: figure.extraDepthMm === null ? null : rounded(figure.extraDepthMm / 10, 2),
+      angleAtFloatDeg: rounded(figure.angleAtFloatDeg, 2),
+      feedUpstreamCm: rounded(figure.feedUpstreamMm / 10, 2),
+    })),
+    holdBackMax: holdBackMax.map(({ paceMs, share }) => ({
+      paceMs: rounded(paceMs),
+      share: rounded(share, 3),
+    })),
+    assumed: {
+      floatDragAreaCm2: rounded(assumed.floatDragAreaCm2, 3),
+      floatMassG: rounded(assumed.floatMassG, 4),
+      feedFallMs: rounded(assumed.feedFallMs, 4),
+    },
   };
 }
 

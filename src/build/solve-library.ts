@@ -4,6 +4,7 @@ import type { Figures } from "../report/figures.ts";
 import type { Message, Staged } from "../report/message.ts";
 import { findingMessage } from "../report/reason.ts";
 import type { Words } from "../report/words.ts";
+import { withWater } from "../solve/in-water.ts";
 import { solveRig } from "../solve/solve-rig.ts";
 import type { SolvedRig } from "../solve/solved.ts";
 
@@ -19,8 +20,11 @@ const placeOfReason: readonly (readonly [RegExp, string])[] = [
 export function solveLibrary(library: Library, words: Words, figures: Figures): Staged<readonly SolvedRig[]> {
   const messages: Message[] = [];
   const solved = library.rigs.flatMap((entry) => {
-    const rig = solveRig(entry.rig);
-    const told = new Map(rig.findings.map((finding) => [JSON.stringify(finding), finding]));
+    const dry = solveRig(entry.rig);
+    const rig = dry.ok ? withWater(dry.value) : dry;
+    const told = new Map(
+      [...dry.findings, ...rig.findings].map((finding) => [JSON.stringify(finding), finding]),
+    );
     for (const finding of told.values()) {
       const message = findingMessage(finding, placeOf(entry, finding), words, figures);
       const breach = finding.code === "lead-not-allowed";

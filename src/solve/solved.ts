@@ -5,6 +5,7 @@ import type { LineChain } from "../core/knots.ts";
 import type { PlacedShot } from "../core/patterns/pattern.ts";
 import type { PlumbingStep, Plummet } from "../core/plumbing.ts";
 import type { ShotEffect, TipState } from "../core/tip.ts";
+import type { InWater } from "./in-water.ts";
 import type { Rig } from "./rig.ts";
 
 export { type FloatState, floatStates, type GuideStep } from "../core/depth-guide.ts";
@@ -37,6 +38,8 @@ export interface SolvedDepth {
   /** What one more or one fewer of each size in the tub does to the tip. */
   readonly shotEffects: readonly ShotEffect[];
   readonly plumbing: Plumbing;
+  /** How it sinks and hangs, where that was asked for. */
+  readonly inWater?: InWater;
   readonly findings: readonly Finding[];
 }
 
