@@ -4,6 +4,8 @@ export interface Stretch {
   readonly lengthMm: number;
   /** The least it may measure on the drawing [mm]. */
   readonly leastMm: number;
+  /** Whether it may be shortened. */
+  readonly mayBreak: boolean;
 }
 
 export interface DrawnStretch {
@@ -31,14 +33,15 @@ export function scaleStretches(
   stretches: readonly Stretch[],
   roomMm: number,
 ): { drawn: DrawnStretch[]; scale: number } | undefined {
-  const sorted = stretches.map(({ lengthMm }) => lengthMm).sort((a, b) => b - a);
-  const longest = sorted[0] ?? 0;
-  const shortened = sorted.findIndex((length, i) => {
-    const next = sorted[i + 1] ?? 0;
-    return i < mostBroken && next > longest * negligibleShare && length > breakRatio * next;
+  const sorted = [...stretches].sort((a, b) => b.lengthMm - a.lengthMm);
+  const longestMm = sorted[0]?.lengthMm ?? 0;
+  const lastShortened = sorted.findIndex(({ lengthMm }, i) => {
+    const nextMm = sorted[i + 1]?.lengthMm ?? 0;
+    return i < mostBroken && nextMm > longestMm * negligibleShare && lengthMm > breakRatio * nextMm;
   });
-  const next = shortened < 0 ? longest : sorted[shortened + 1]!;
-  const lengths = stretches.map(({ lengthMm }) => (lengthMm > next ? next * brokenRatio : lengthMm));
+  const shorten = lastShortened >= 0 && sorted.slice(0, lastShortened + 1).every(({ mayBreak }) => mayBreak);
+  const nextMm = shorten ? sorted[lastShortened + 1]!.lengthMm : longestMm;
+  const lengths = stretches.map(({ lengthMm }) => (lengthMm > nextMm ? nextMm * brokenRatio : lengthMm));
 
   const least = stretches.reduce((sum, { leastMm }) => sum + leastMm, 0);
   if (least > roomMm + 1e-9) return undefined;
@@ -49,7 +52,7 @@ export function scaleStretches(
   );
   const drawn = stretches.map(({ lengthMm, leastMm }, i) => ({
     drawnMm: Math.max(leastMm, scale * lengths[i]!),
-    broken: lengthMm > next,
+    broken: lengthMm > nextMm,
   }));
   return { drawn, scale };
 }

@@ -2,7 +2,7 @@ import type { SolvedShot } from "../solve/solved.ts";
 import type { LineLean } from "./current-shape.ts";
 import { type Point, point } from "./items.ts";
 import type { Box } from "./kit.ts";
-import { type DrawnStretch, scaleStretches } from "./line-scale.ts";
+import { type DrawnStretch, type Stretch, scaleStretches } from "./line-scale.ts";
 import { floatEyeRadiusMm } from "./parts/float-body.ts";
 import { lineBreakHalfMm } from "./parts/line-break.ts";
 
@@ -43,6 +43,8 @@ interface Frame {
 
 /** Gap of bare line [mm] above which two marks are drawn apart. */
 const apartMm = 20;
+/** Gap [mm] that may be shortened and then needs room for its mark. */
+const longMm = 300;
 /** Bare line above the hook: enough for its strand to be told from the main line's. */
 const leastBareMm = 6.5;
 
@@ -69,7 +71,7 @@ export function placeOnLine(
   const touch: Feature = { kind: "touch", fromHookMm: overdepthMm, radiusMm: 0 };
   const lying = overdepthMm > 0 ? features.filter((f) => f.fromHookMm < overdepthMm) : [];
   const hanging = [...(lying.length > 0 ? [touch] : []), ...features.slice(lying.length)];
-  const clear = overdepthMm < 0 ? [{ lengthMm: -overdepthMm, leastMm: 3 }] : [];
+  const clear = overdepthMm < 0 ? [{ lengthMm: -overdepthMm, leastMm: 3, mayBreak: true }] : [];
   const scaled = scaleStretches([...clear, ...stretchesBetween(hanging, hookHeightMm)], bedMm - eyeMm);
   if (!scaled) return undefined;
   const leftMm = lying.length > 0 ? hookHeightMm + bareLyingMm + edgeMm : leftFreeMm;
@@ -136,17 +138,23 @@ function drawnLean(
 /** Room that two neighbours need from middle to middle. */
 function leastApartMm(lower: Feature, upper: Feature, hookHeightMm: number): number {
   const ends = (lower.kind === "hook" ? hookHeightMm : lower.radiusMm) + upper.radiusMm;
-  const long = upper.fromHookMm - lower.fromHookMm > apartMm;
-  if (lower.kind === "hook" && long) return ends + leastBareMm;
-  return ends + (long ? 0.9 : 0.15);
+  const lengthMm = upper.fromHookMm - lower.fromHookMm;
+  if (isHookLength(lower, upper) && lengthMm > apartMm) return ends + leastBareMm;
+  return ends + (lengthMm > longMm ? 2 * lineBreakHalfMm + 1 : lengthMm > apartMm ? 0.9 : 0.15);
 }
 
-function stretchesBetween(features: readonly Feature[], hookHeightMm: number) {
+/** Whether a stretch is bare hook length, down to the hook or to where it lies on the bed. */
+function isHookLength(lower: Feature, upper: Feature): boolean {
+  return lower.kind === "hook" || (lower.kind === "touch" && upper.kind === "loop");
+}
+
+function stretchesBetween(features: readonly Feature[], hookHeightMm: number): Stretch[] {
   return features.slice(1).map((upper, i) => {
     const lower = features[i]!;
     return {
       lengthMm: upper.fromHookMm - lower.fromHookMm,
       leastMm: leastApartMm(lower, upper, hookHeightMm),
+      mayBreak: !isHookLength(lower, upper),
     };
   });
 }
