@@ -4,6 +4,17 @@ import type { Source, World } from "../../src/content/world.ts";
 
 const words = readFileSync(join(import.meta.dirname, "../../content/words/en.yaml"), "utf8");
 
+/** A knot of one step, a line laid out. */
+const knot = (title: string) => `title: ${title}
+joins: line to itself
+strength-share: { low: 0.7, high: 0.9, basis: from memory }
+frame: [40, 20]
+steps:
+  - caption: Lay the line out.
+    strands:
+      - { name: line, pattern: line, path: [[5, 10], [35, 10]] }
+`;
+
 /** The least content that builds: one float, one rig, one lesson. */
 const smallest: Readonly<Record<string, string>> = {
   "words/en.yaml": words,
@@ -55,6 +66,8 @@ profile:
   - { at: 200 mm, diameter: 4.5 mm }
 basis: from memory
 `,
+  "knots/half-blood.yaml": knot("Half blood"),
+  "knots/overhand-loop.yaml": knot("Overhand loop"),
   "rigs/plain.md": `---
 title: Plain rig
 purpose: A rig for tests.
