@@ -22,7 +22,7 @@ export function checkKnot(knot: KnotPicture): KnotFault[] {
   return knot.steps.flatMap((step, index) => {
     const { strands, eyes, shanks } = stepStrands(step, { scale: 1, xMm: 0, yMm: 0 });
     const crossing = [...strands, ...eyes];
-    const fault = (kind: KnotFault["kind"], strand: string, at: { x: number; y: number }): KnotFault => ({
+    const wrong = (kind: KnotFault["kind"], strand: string, at: { x: number; y: number }): KnotFault => ({
       kind,
       step: index + 1,
       strand,
@@ -31,10 +31,10 @@ export function checkKnot(knot: KnotPicture): KnotFault[] {
     });
     const undeclared = crossingsOf(crossing)
       .filter(({ declared }) => !declared)
-      .map((at) => fault("crossing", crossing[at.over.strand]!.name, at));
+      .map((at) => wrong("crossing", crossing[at.over.strand]!.name, at));
     const outside = [...crossing, ...shanks].flatMap(({ name, curve }) => {
       const at = curve.samples.find(({ x, y }) => Math.max(-x, x - width, -y, y - height) > frameSlackUnits);
-      return at ? [fault("outside", name, at)] : [];
+      return at ? [wrong("outside", name, at)] : [];
     });
     return [...undeclared, ...outside];
   });

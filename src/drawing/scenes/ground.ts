@@ -1,0 +1,39 @@
+import { bold, type Point, point, polyline, thinSoft } from "../items.ts";
+import type { Item } from "../model.ts";
+
+const hatchMm = 3;
+const hatchDepthMm = 1.6;
+
+/** How far below its line the ground's hatching reaches. */
+export const groundDepthMm = hatchDepthMm + 0.3;
+
+/** Ground along a line of points from left to right: a firm line, hatched below. */
+export function ground(points: readonly Point[]): Item[] {
+  const left = points[0]!.xMm;
+  const right = points[points.length - 1]!.xMm;
+  const hatch: Item[] = [];
+  for (let x = left + hatchMm; x <= right; x += hatchMm) {
+    const top = point(x, heightAt(points, x) + 0.3);
+    const foot = point(x - hatchDepthMm, top.yMm + hatchDepthMm);
+    // On a slope the stroke must stay in the ground.
+    if (foot.yMm > heightAt(points, foot.xMm)) hatch.push(polyline([top, foot], thinSoft));
+  }
+  return [...hatch, polyline(points, bold)];
+}
+
+/** Height of a line of points at a place across; its ends go on level. */
+export function heightAt(points: readonly Point[], xMm: number): number {
+  const after = points.findIndex((p) => p.xMm >= xMm);
+  if (after === -1) return points[points.length - 1]!.yMm;
+  const b = points[after]!;
+  const a = points[after - 1];
+  if (!a) return b.yMm;
+  const span = b.xMm - a.xMm;
+  return span > 0 ? a.yMm + ((b.yMm - a.yMm) * (xMm - a.xMm)) / span : b.yMm;
+}
+
+/** The part of a line of points between two places across. */
+export function between(points: readonly Point[], fromMm: number, toMm: number): Point[] {
+  const end = (xMm: number) => point(xMm, heightAt(points, xMm));
+  return [end(fromMm), ...points.filter((p) => p.xMm > fromMm && p.xMm < toMm), end(toMm)];
+}

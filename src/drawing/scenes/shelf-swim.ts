@@ -1,0 +1,47 @@
+import type { SolvedDepth, SolvedRig } from "../../solve/solved.ts";
+import type { DrawingKit } from "../kit.ts";
+import { moveFloat } from "../rig-variants.ts";
+import type { PlacedRig, Swim } from "./swim.ts";
+
+/** Distances from the bank [mm] that keep the rigs apart in the picture. */
+const shelfEndsMm = 4500;
+const dropEndsMm = 5700;
+const farMm = 14000;
+const placesMm = { shelf: 3000, near: 7800, far: 11600 };
+
+/** Hook above the bed for the rig off bottom [mm]; common practice, no source. */
+const offBottomMm = 100;
+
+/**
+ * A swim made for a rig: a shelf as deep as the shallowest water the rig is for, a ledge, and the deepest beyond it.
+ * The rig stands there at dead depth, off bottom, and laid on as far as its lowest shot needs to rest on the bed.
+ */
+export function shelfSwim(
+  solved: SolvedRig,
+  { words }: DrawingKit,
+): { swim: Swim; rigs: readonly PlacedRig[] } {
+  const shallow = solved.depths[0]!;
+  const deep = solved.depths[solved.depths.length - 1]!;
+  const shelfMm = shallow === deep ? 0.55 * deep.depthMm : shallow.depthMm;
+  const swim: Swim = {
+    title: words("drawing.scenes.swim.shelf"),
+    bed: [
+      { fromBankMm: 0, depthMm: 0.45 * shelfMm },
+      { fromBankMm: 1600, depthMm: shelfMm },
+      { fromBankMm: shelfEndsMm, depthMm: shelfMm },
+      { fromBankMm: dropEndsMm, depthMm: deep.depthMm },
+      { fromBankMm: farMm, depthMm: deep.depthMm },
+    ],
+    ledgeFromBankMm: shelfEndsMm,
+  };
+  const rigs = [
+    { fromBankMm: placesMm.near, solved, depth: setTo(deep, -offBottomMm) },
+    { fromBankMm: placesMm.far, solved, depth: moveFloat(solved, setTo(deep, 0), "over depth") },
+  ];
+  if (shallow === deep) return { swim, rigs };
+  return { swim, rigs: [{ fromBankMm: placesMm.shelf, solved, depth: setTo(shallow, 0) }, ...rigs] };
+}
+
+function setTo(depth: SolvedDepth, overdepthMm: number): SolvedDepth {
+  return { ...depth, overdepthMm, floatToHookMm: depth.depthMm + overdepthMm - depth.draughtMm };
+}

@@ -1,0 +1,181 @@
+import { topMm } from "../../core/profile.ts";
+import type { Rig } from "../../solve/rig.ts";
+import { arrow, type Point, point, polygon, text } from "../items.ts";
+import type { Box, DrawingKit } from "../kit.ts";
+import type { Drawing, Item, PathStep } from "../model.ts";
+import { parts } from "../parts/parts.ts";
+import { strandStrokes } from "../strands.ts";
+import { ground } from "./ground.ts";
+import { sceneTextMm } from "./scene-text.ts";
+
+/** Cast this far beyond the spot [mm]; common practice, no source. */
+export const castBeyondMm = 3000;
+
+export const sinkSteps = ["cast", "dip", "settle"] as const;
+type SinkStep = (typeof sinkSteps)[number];
+
+/** Places across as shares of the width. */
+const bankEnds = 0.16;
+const rodTip = 0.34;
+const spot = 0.7;
+const beyond = 0.88;
+
+const floatMm = { length: 9, width: 1.8 };
+/** Rod tip above the water, step by step; the second is under it. */
+const tipAboveMm: Readonly<Record<SinkStep, number>> = { cast: 8, dip: -4, settle: 0.8 };
+
+/** How to sink the line so that the wind cannot drag the float: cast beyond the spot, dip the tip and reel in, settle. */
+export function drawSinkTheLine(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
+  const { words, figures } = kit;
+  const textMm = sceneTextMm(box);
+  const surfaceMm = Math.max(0.42 * box.heightMm, textMm + 12);
+  return sinkSteps.map((step, index) => ({
+    ...box,
+    title: words("drawing.scenes.sink.title", { step: index + 1, steps: sinkSteps.length }),
+    description: words(`drawing.scenes.sink.do.${step}`, { beyond: figures.shortDepth(castBeyondMm) }),
+    items: [
+      ...bank(box, surfaceMm),
+      ...parts.waterSurface.draw({ leftMm: bankEnds * box.widthMm, rightMm: box.widthMm, yMm: surfaceMm }),
+      ...feedSpot(box, surfaceMm, textMm, words("drawing.scenes.sink.spot")),
+      ...scene(step, rig, box, surfaceMm),
+      ...labels(step, box, surfaceMm, textMm, kit),
+    ],
+  }));
+}
+
+function bank({ widthMm, heightMm }: Box, surfaceMm: number): Item[] {
+  const end = bankEnds * widthMm;
+  const shore = [
+    point(0, surfaceMm - 3),
+    point(0.8 * end, surfaceMm - 3),
+    point(end, surfaceMm),
+    point(end, heightMm),
+  ];
+  return [polygon([...shore, point(0, heightMm)], "paper"), ...ground(shore)];
+}
+
+/** A dotted line down from the surface where the feed goes in. */
+function feedSpot({ widthMm, heightMm }: Box, surfaceMm: number, textMm: number, words: string): Item[] {
+  const x = spot * widthMm;
+  const foot = heightMm - textMm * 1.4;
+  return [
+    {
+      kind: "path",
+      steps: [
+        ["M", x, surfaceMm + floatMm.length + 2],
+        ["L", x, foot],
+      ],
+      stroke: { ink: "soft", widthMm: 0.4, dashMm: [0.8, 0.8] },
+    },
+    text(point(x, heightMm - 0.4 * textMm), words, textMm, { ink: "soft", anchor: "middle" }),
+  ];
+}
+
+function scene(step: SinkStep, rig: Rig, { widthMm }: Box, surfaceMm: number): Item[] {
+  const tip = point(rodTip * widthMm, surfaceMm - tipAboveMm[step]);
+  const floatAt = (step === "cast" ? beyond : spot) * widthMm;
+  const { profile, tipShowingMm } = rig.float;
+  const stretch = floatMm.length / topMm(profile);
+  const foot = point(floatAt, surfaceMm + floatMm.length - tipShowingMm * stretch);
+  const widest = Math.max(...profile.map(({ diameterMm }) => diameterMm));
+  return [
+    ...rod(point(0.05 * widthMm, surfaceMm - 6), tip),
+    { kind: "path", steps: line(step, tip, foot, surfaceMm), stroke: strandStrokes["main line"] },
+    ...parts.floatBody.draw({
+      profile,
+      tipMm: Math.max(tipShowingMm, topMm(profile) * 0.12),
+      loadMm: 0,
+      eye: true,
+      at: foot,
+      lengthScale: stretch,
+      widthScale: floatMm.width / widest,
+    }),
+  ];
+}
+
+/** Tapers to the tip. */
+function rod(butt: Point, tip: Point): Item[] {
+  const [dx, dy] = [tip.xMm - butt.xMm, tip.yMm - butt.yMm];
+  const length = Math.hypot(dx, dy);
+  const across = (half: number) => [(-dy / length) * half, (dx / length) * half] as const;
+  const [bx, by] = across(0.7);
+  const [tx, ty] = across(0.25);
+  return [
+    polygon(
+      [
+        point(butt.xMm + bx, butt.yMm + by),
+        point(tip.xMm + tx, tip.yMm + ty),
+        point(tip.xMm - tx, tip.yMm - ty),
+        point(butt.xMm - bx, butt.yMm - by),
+      ],
+      "ink",
+    ),
+  ];
+}
+
+/** From the rod tip to the float: on the water, straight under it, or hanging under it. */
+function line(step: SinkStep, tip: Point, foot: Point, surfaceMm: number): PathStep[] {
+  const span = foot.xMm - tip.xMm;
+  switch (step) {
+    case "cast": {
+      const down = tip.xMm + 0.16 * span;
+      const last = foot.xMm - 9;
+      return [
+        ["M", tip.xMm, tip.yMm],
+        ["C", tip.xMm + 1, surfaceMm - 1, down - 2, surfaceMm - 0.7, down, surfaceMm - 0.7],
+        ["L", last, surfaceMm - 0.7],
+        ["C", last + 5, surfaceMm - 0.7, foot.xMm - 3, foot.yMm + 0.5, foot.xMm, foot.yMm + 0.5],
+      ];
+    }
+    case "dip":
+      return [
+        ["M", tip.xMm, tip.yMm],
+        ["L", foot.xMm, foot.yMm + 0.5],
+      ];
+    case "settle": {
+      const low = foot.yMm + 2;
+      return [
+        ["M", tip.xMm, tip.yMm],
+        ["C", tip.xMm + 0.25 * span, low, foot.xMm - 0.35 * span, low, foot.xMm, foot.yMm + 0.5],
+      ];
+    }
+  }
+}
+
+/** What moves: the wind over the water, the float drawn back to the spot. */
+function labels(
+  step: SinkStep,
+  { widthMm }: Box,
+  surfaceMm: number,
+  textMm: number,
+  { words }: DrawingKit,
+): Item[] {
+  const windMm = Math.max(textMm + 0.8, surfaceMm - 9);
+  const wind = (from: number) => [
+    text(point(from * widthMm, windMm - 1.4), words("drawing.scenes.sink.wind"), textMm, { ink: "soft" }),
+    ...arrow(
+      point(from * widthMm, windMm),
+      point((from + 0.16) * widthMm, windMm),
+      { ink: "ink", widthMm: 0.6 },
+      2.4,
+    ),
+  ];
+  const accent = { ink: "accent", widthMm: 0.9 } as const;
+  switch (step) {
+    case "cast":
+      return wind(0.52);
+    case "dip": {
+      const y = surfaceMm - 3;
+      const [from, to] = [(spot - 0.04) * widthMm, (spot - 0.2) * widthMm];
+      return [
+        text(point((from + to) / 2, y - 1.8), words("drawing.scenes.sink.reelIn"), textMm, {
+          ink: "soft",
+          anchor: "middle",
+        }),
+        ...arrow(point(from, y), point(to, y), accent, 2.6),
+      ];
+    }
+    case "settle":
+      return wind(0.42);
+  }
+}
