@@ -242,9 +242,9 @@ function pointer(
   const name = (yMm: number) => text(point(labelMm, yMm), words, textMm, { face: "bold", anchor: "middle" });
   const stroke = { ink: "accent", widthMm: 0.6 } as const;
   if (step === "lock") {
-    const tail = bench.lineMm + 1.8 + 0.5 * pointerMm;
+    const tail = bench.lineMm + 4;
     return [
-      name(tail + 0.85 * textMm),
+      name(tail + 0.3 + 0.78 * textMm),
       ...arrow(point(xMm, tail), point(xMm, bench.lineMm + 1.8), stroke, 2),
     ];
   }
