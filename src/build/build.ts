@@ -90,8 +90,11 @@ export async function* outputFiles(solved: Solved, settings: BuildSettings): Asy
   const printables: Printable[] = [];
   try {
     for await (const file of printFiles({ guide, rigs: printed, lessons, kit, date: settings.date })) {
-      if (file.path.endsWith(".pdf")) printables.push(printableOf(file, solved));
       yield file;
+      if (!file.path.endsWith(".pdf")) continue;
+      // The site has its own copy: served alone, or kept on a phone, it reaches nothing outside its folder.
+      printables.push(printableOf(file, solved));
+      yield { ...file, path: `site/${file.path}` };
     }
   } catch (error) {
     throw error instanceof DoesNotFitError ? new ContentError(error.message) : error;
@@ -108,16 +111,17 @@ export async function* outputFiles(solved: Solved, settings: BuildSettings): Asy
 }
 
 /** How the site lists a file to print: by its folder, and by what it is named after. */
-function printableOf({ path, content }: OutputFile, { rigs, kit }: Solved): Printable {
-  const sizeBytes = content.length;
-  const [folder, name] = path.replace(/\.pdf$/, "").split("/") as [string, string];
+function printableOf(file: OutputFile, { rigs, kit }: Solved): Printable {
+  const path = `site/${file.path}`;
+  const sizeBytes = file.content.length;
+  const [folder, name] = file.path.replace(/\.pdf$/, "").split("/") as [string, string];
   const [, id, format] = /^(.*?)(?:-(a[5-7]))?$/.exec(name)!;
   const rig = folder === "cards" ? rigs.find(({ rig }) => rig.id === id)?.rig : undefined;
-  if (rig) {
-    const larger =
-      format && kit.words("printable.larger-card", { rig: rig.title, format: format.toUpperCase() });
-    return { path, title: larger ?? rig.title, kind: "card", rigId: rig.id, sizeBytes };
+  if (!rig) {
+    const kind = folder === "cards" ? "sheet" : "handout";
+    return { path, title: kit.words(`printable.${name}`), kind, sizeBytes };
   }
-  const kind = folder === "cards" ? "sheet" : "handout";
-  return { path, title: kit.words(`printable.${name}`), kind, sizeBytes };
+  if (!format) return { path, title: rig.title, kind: "card", rigId: rig.id, sizeBytes };
+  const title = kit.words("printable.larger-card", { rig: rig.title, format: format.toUpperCase() });
+  return { path, title, kind: "larger-card", rigId: rig.id, sizeBytes };
 }

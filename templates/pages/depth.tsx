@@ -139,7 +139,8 @@ function whatFloatDoes({ say }: Voice, step: GuideStep): string {
   const state = say(`state.${step.state.replaceAll(" ", "-")}`);
   if (step.shotOnBed.length === 0) return state;
   const shot = counted(step.shotOnBed);
-  return `${state}. ${say("rig.on-the-bed", { shot })}`;
+  const lies = step.state === "rests on the bed";
+  return lies ? say("rig.on-the-bed", { shot }) : say("rig.with-on-the-bed", { state, shot });
 }
 
 /** `2 No 8 + 1 No 10` from the names one by one. */
@@ -149,30 +150,39 @@ function counted(sizes: readonly string[]): string {
     .join(" + ");
 }
 
+/** Sizes told in the table of what a shot does: the lightest that the rig itself uses. */
+const sizesTold = 3;
+
 function TipTable({ voice: { say, figures }, depth }: DepthProps) {
+  const used = new Set(depth.shot.map(({ size }) => size));
+  const effects = depth.shotEffects
+    .filter(({ size }) => used.has(size))
+    .sort((a, b) => a.massG - b.massG)
+    .slice(0, sizesTold);
+  const tip = (mm: number | null) => (mm === null ? say("rig.no-tip-drags-under") : figures.tip(mm));
   return (
-    <table>
-      <caption>{say("rig.tip-caption")}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{say("rig.load")}</th>
-          <th scope="col">{say("rig.tip")}</th>
-          <th scope="col">{say("rig.do")}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {depth.tipStates.map(({ load, changeG, tipShowingMm }) => {
-          const key = load.replaceAll(" ", "-");
-          return (
+    <>
+      <table>
+        <caption>{say("rig.tip-caption")}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{say("rig.shot")}</th>
+            <th scope="col">{say("rig.one-fewer")}</th>
+            <th scope="col">{say("rig.one-more")}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {effects.map(({ size, oneFewerMm, oneMoreMm }) => (
             <tr>
-              <th scope="row">{say(`load.${key}`)}</th>
-              <td>{figures.tip(tipShowingMm)}</td>
-              <td>{say(`load.${key}-do`, { change: figures.mass(Math.abs(changeG)) })}</td>
+              <th scope="row">{size.replaceAll(" ", "\u00a0")}</th>
+              <td>{tip(oneFewerMm)}</td>
+              <td>{tip(oneMoreMm)}</td>
             </tr>
-          );
-        })}
-      </tbody>
-    </table>
+          ))}
+        </tbody>
+      </table>
+      <p>{say("rig.tip-lead", { tip: figures.tip(depth.tipShowingMm) })}</p>
+    </>
   );
 }
 

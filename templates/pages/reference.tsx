@@ -1,5 +1,5 @@
 import type { Prose } from "../../src/content/library.ts";
-import { sitePaths, termId, type View } from "./view.ts";
+import { printableKinds, sitePaths, termId, type View } from "./view.ts";
 
 /** A page that is all Markdown, such as safety. */
 export function ProsePage({ view, prose }: { view: View; prose: Prose }) {
@@ -199,9 +199,7 @@ export function KnotsPage({ view }: { view: View }) {
 /** Every file to print, with its size and what to print it on. */
 export function PrintablesPage({ view }: { view: View }) {
   const { say, href, printables } = view;
-  const kinds = (["card", "sheet", "handout"] as const).filter((kind) =>
-    printables.some((file) => file.kind === kind),
-  );
+  const kinds = printableKinds.filter((kind) => printables.some((file) => file.kind === kind));
   return (
     <>
       <header class="page-head">

@@ -15,20 +15,31 @@ export interface RigProps {
 /** One rig: what it is, what to get, how to put it together, and its figures at every depth it is for. */
 export function RigPage({ view, entry, solved }: RigProps) {
   const { say, href } = view;
-  const cards = view.printables.filter(({ rigId }) => rigId === entry.id);
+  const toPrint = view.printables.filter(({ rigId }) => rigId === entry.id);
+  const card = toPrint.find(({ kind }) => kind === "card");
+  const others = toPrint.filter((file) => file !== card);
   return (
     <article class="rig">
       <header class="page-head">
         <h1>{entry.title}</h1>
         <p class="lead">{entry.rig.purpose}</p>
         <RigMarks view={view} entry={entry} />
-        {cards.map((card) => (
+        {card && (
           <p>
             <a class="button" href={href(card.path)}>
-              {say(`printables.get-${card.kind}`)}
+              {say("printables.get-card")}
             </a>
           </p>
-        ))}
+        )}
+        {others.length > 0 && (
+          <ul class="files">
+            {others.map(({ path, title }) => (
+              <li>
+                <a href={href(path)}>{say("printables.get-other", { title })}</a>
+              </li>
+            ))}
+          </ul>
+        )}
       </header>
       <OnThisPage view={view} />
       <Depths view={view} entry={entry} solved={solved} />

@@ -44,12 +44,14 @@ export interface Note {
   readonly body: Root;
 }
 
+export const printableKinds = ["card", "sheet", "larger-card", "handout"] as const;
+
 /** A file to print and what a reader must know before printing it. */
 export interface Printable {
   /** Path below the output folder, such as `cards/stick.pdf`. */
   readonly path: string;
   readonly title: string;
-  readonly kind: "card" | "sheet" | "handout";
+  readonly kind: (typeof printableKinds)[number];
   /** Rig that the file is about. */
   readonly rigId?: string;
   readonly sizeBytes: number;
