@@ -1,5 +1,7 @@
 import { type Answer, answer, type Finding, noAnswer, warning } from "./finding.ts";
 import { bestDivision, type DividedMix, startsFor } from "./loading/best-division.ts";
+import type { Start } from "./loading/divide.ts";
+import { type Fewest, fewestOf } from "./loading/fewest.ts";
 import { closestSums, type MetalSums, metalSums } from "./loading/sums.ts";
 import { metalDensityKgM3, metals, pullG, pullShare, type Shot, type Tub } from "./shot.ts";
 import { type Water, waterDensityKgM3 } from "./water.ts";
@@ -28,7 +30,6 @@ export interface Choice {
   /** Sizes that may be used; all in the tub where not given. */
   readonly sizes?: readonly string[];
   readonly split: Split;
-  readonly maxCount?: number;
   /** Pulls this close count as equal [g]: 1e-9 where not given. */
   readonly withinG?: number;
 }
@@ -69,8 +70,8 @@ export function totalPullG(shot: readonly Shot[], water: Water): number {
  */
 export function chooseShot(choice: Choice): Answer<Mix> {
   const { tub, targetPullG, water, sizes, split } = choice;
-  const { maxCount = Number.POSITIVE_INFINITY, withinG = pullToleranceG } = choice;
-  if (!(targetPullG >= 0 && targetPullG <= targetPullMaxG) || !(maxCount >= 0)) {
+  const { withinG = pullToleranceG } = choice;
+  if (!(targetPullG >= 0 && targetPullG <= targetPullMaxG)) {
     return noAnswer("loading.bad-target", { targetPullG, mostPullG: targetPullMaxG });
   }
   if (!Number.isFinite(waterDensityKgM3(water))) {
@@ -82,7 +83,7 @@ export function chooseShot(choice: Choice): Answer<Mix> {
   const usable = tub.filter(({ size, count }) => count >= 1 && (sizes === undefined || sizes.includes(size)));
   const smallest = lightestPull(usable, water);
   if (smallest === undefined) return noAnswer("loading.no-shot", { sizes: (sizes ?? []).join(", ") });
-  if (maxCount < 1 || smallest.pullG > targetPullG + pullToleranceG) {
+  if (smallest.pullG > targetPullG + pullToleranceG) {
     return noAnswer("loading.nothing-fits", {
       targetPullG,
       smallestSize: smallest.shot.size,
@@ -91,7 +92,7 @@ export function chooseShot(choice: Choice): Answer<Mix> {
   }
 
   const sums = sumsByMetal(usable, water, targetPullG);
-  const best = bestMix(sums, targetPullG, withinG, maxCount, split === "halves");
+  const best = bestMix(sums, targetPullG, withinG, split === "halves");
   return described(best, choice, usable);
 }
 
@@ -100,23 +101,50 @@ function bestMix(
   sums: readonly MetalSums[],
   targetPullG: number,
   withinG: number,
-  maxCount: number,
   halves: boolean,
 ): DividedMix {
-  const tied = closestSums(sums, targetPullG + pullToleranceG, withinG, maxCount).map((units) => {
-    const starts = startsFor(sums, units, maxCount, halves);
-    return { units, starts, count: starts.reduce((sum, start) => sum + start.count, 0) };
-  });
-  // A lock of one shot goes last, however few that is.
-  const order = (count: number) => (halves && count === 1 ? Number.POSITIVE_INFINITY : count);
-  const fewest = tied.reduce((least, { count }) => Math.min(least, order(count)), Number.POSITIVE_INFINITY);
-  const divided = tied
-    .filter(({ count }) => order(count) === fewest)
-    .map(({ units, starts }) => bestDivision(sums, units, starts, withinG, halves));
+  const byMetal = sums.map(fewestOf);
+  const divided = withFewestShot(
+    byMetal,
+    closestSums(sums, targetPullG + pullToleranceG, withinG),
+    halves,
+  ).map(({ units, starts }) => bestDivision(byMetal, units, starts, withinG, halves));
   const leastG = Math.min(...divided.map(({ differenceG }) => differenceG));
   return divided
     .filter(({ differenceG }) => differenceG <= leastG + withinG)
     .reduce((a, b) => (b.kindsUsed < a.kindsUsed ? b : a));
+}
+
+interface Making {
+  readonly units: readonly number[];
+  readonly starts: readonly Start[];
+}
+
+/** Of some sums of the metals, those that take fewest shot; of halves, a mix of one shot goes last. */
+function withFewestShot(
+  byMetal: readonly Fewest[],
+  sums: readonly (readonly number[])[],
+  halves: boolean,
+): Making[] {
+  const inOrder = sums
+    .map((units) => ({
+      units,
+      atLeast: byMetal.reduce((count, metal, k) => count + metal.atLeast(0, units[k]!), 0),
+    }))
+    .sort((a, b) => a.atLeast - b.atLeast);
+  let fewest = Number.POSITIVE_INFINITY;
+  let makings: Making[] = [];
+  for (const { units, atLeast } of inOrder) {
+    if (atLeast > fewest) break;
+    const starts = startsFor(byMetal, units, halves);
+    const count = starts.reduce((sum, start) => sum + start.count, 0);
+    const order = halves && count === 1 ? Number.POSITIVE_INFINITY : count;
+    if (order > fewest) continue;
+    if (order < fewest) makings = [];
+    fewest = order;
+    makings.push({ units, starts });
+  }
+  return makings;
 }
 
 function sumsByMetal(usable: Tub, water: Water, targetPullG: number): MetalSums[] {

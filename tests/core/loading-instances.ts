@@ -43,12 +43,14 @@ export interface Instance {
 }
 
 /**
- * A tub and a float as a shop may have them: some of the sizes, trade figures or weighed to the milligram, one metal
- * or the dust in lead, few or uncounted shot, floats from 0.2 to 10 g.
+ * A tub and a float as a shop may have them: some of the sizes, few or uncounted shot, floats from 0.2 to 10 g. Half
+ * of the tubs hold one metal by trade figures, three in ten one metal weighed to the milligram, two in ten lead dust
+ * beside tin, for floats up to 2.5 g.
  */
 export function randomInstance(random: () => number): Instance {
-  const weighed = random() < 0.3;
-  const mixed = random() < 0.4;
+  const make = random();
+  const weighed = make < 0.3;
+  const mixed = make >= 0.8;
   const tub = Object.entries(tradeMassesG)
     .filter(() => random() < 0.6)
     .map(([size, massG]): StockedShot => {
@@ -58,5 +60,5 @@ export function randomInstance(random: () => number): Instance {
       return { size, massG: mg / 1000, metal, count };
     });
   if (tub.length === 0) return randomInstance(random);
-  return { tub, targetPullG: 0.2 + 9.8 * random() };
+  return { tub, targetPullG: 0.2 + (mixed ? 2.3 : 9.8) * random() };
 }

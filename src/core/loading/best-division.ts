@@ -1,6 +1,6 @@
 import type { Shot } from "../shot.ts";
 import { halvesOf, type Start, startOf, startOfSeveral, type Way, waysToDivide } from "./divide.ts";
-import type { MetalSums } from "./sums.ts";
+import type { Fewest } from "./fewest.ts";
 
 /** A mix with the figures that say which of two is better. */
 export interface DividedMix {
@@ -26,7 +26,7 @@ interface Pick {
  * @param halves false to leave the mix in one group
  */
 export function bestDivision(
-  metals: readonly MetalSums[],
+  metals: readonly Fewest[],
   units: readonly number[],
   starts: readonly Start[],
   toleranceG: number,
@@ -35,8 +35,8 @@ export function bestDivision(
   const enoughG = halves ? balancedDifferenceG(metals, units, starts) : 0;
 
   const waysOf = metals.map((metal, k) => {
-    const othersG = metals.reduce((sum, one, j) => sum + (j === k ? 0 : units[j]! * one.unitPullG), 0);
-    const most = Math.floor((othersG + enoughG + toleranceG) / metal.unitPullG);
+    const othersG = metals.reduce((sum, one, j) => sum + (j === k ? 0 : units[j]! * one.sums.unitPullG), 0);
+    const most = Math.floor((othersG + enoughG + toleranceG) / metal.sums.unitPullG);
     return waysToDivide(metal, starts[k]!, units[k]!, most, halves);
   });
   const best = bestPick(metals, waysOf, toleranceG);
@@ -50,16 +50,16 @@ export function bestDivision(
 }
 
 /** The choice of one way for each metal that leaves the least difference, then uses the fewest kinds. */
-function bestPick(metals: readonly MetalSums[], waysOf: readonly Way[][], toleranceG: number): Pick {
+function bestPick(metals: readonly Fewest[], waysOf: readonly Way[][], toleranceG: number): Pick {
   const last = metals.length - 1;
-  const lastUnitG = metals[last]!.unitPullG;
+  const lastUnitG = metals[last]!.sums.unitPullG;
   const lastWays = [...waysOf[last]!].sort((a, b) => a.differenceUnits - b.differenceUnits);
 
   /** Goes through the choices; of the last metal only those ways that come nearest to evening out the others. */
   const visit = (k: number, pick: Pick, within: () => number, found: (pick: Pick) => void) => {
     if (k < last) {
       for (const way of waysOf[k]!) {
-        const ownG = way.differenceUnits * metals[k]!.unitPullG;
+        const ownG = way.differenceUnits * metals[k]!.sums.unitPullG;
         visit(k + 1, extended(pick, way, ownG, 1), within, found);
         if (k > 0 && ownG > 0) visit(k + 1, extended(pick, way, ownG, -1), within, found);
       }
@@ -118,31 +118,26 @@ function firstAtLeast(ways: readonly Way[], units: number): number {
 }
 
 /** Where each metal begins so that, with halves, no mix of one shot is taken while two would do. */
-export function startsFor(
-  metals: readonly MetalSums[],
-  units: readonly number[],
-  maxCount: number,
-  halves: boolean,
-): Start[] {
+export function startsFor(metals: readonly Fewest[], units: readonly number[], halves: boolean): Start[] {
   const starts = metals.map((metal, k) => startOf(metal, units[k]!));
   if (!halves || starts.reduce((sum, start) => sum + start.count, 0) !== 1) return starts;
   const alone = starts.findIndex((start) => start.count === 1);
   const several = startOfSeveral(metals[alone]!, units[alone]!);
-  if (several === undefined || several.count > maxCount) return starts;
+  if (several === undefined) return starts;
   return starts.map((start, k) => (k === alone ? several : start));
 }
 
 /** A difference that can surely be had: the shot of one mix dealt out, heaviest first, to the lighter side [g]. */
 function balancedDifferenceG(
-  metals: readonly MetalSums[],
+  metals: readonly Fewest[],
   units: readonly number[],
   starts: readonly Start[],
 ): number {
   const pullsG: number[] = [];
   metals.forEach((metal, k) => {
     const way = waysToDivide(metal, starts[k]!, units[k]!, 0, false)[0]!;
-    halvesOf(metal, way).heavier.forEach((count, kind) => {
-      for (let n = 0; n < count; n++) pullsG.push(metal.kinds[kind]!.units * metal.unitPullG);
+    halvesOf(metal.sums, way).heavier.forEach((count, kind) => {
+      for (let n = 0; n < count; n++) pullsG.push(metal.sums.kinds[kind]!.units * metal.sums.unitPullG);
     });
   });
   pullsG.sort((a, b) => b - a);
@@ -150,12 +145,12 @@ function balancedDifferenceG(
 }
 
 /** The shot of a choice, the half that pulls harder first. */
-function shotOf(metals: readonly MetalSums[], pick: Pick): { heavier: Shot[]; lighter: Shot[] } {
+function shotOf(metals: readonly Fewest[], pick: Pick): { heavier: Shot[]; lighter: Shot[] } {
   const sides: [Shot[], Shot[]] = [[], []];
   metals.forEach((metal, k) => {
-    const counts = halvesOf(metal, pick.ways[k]!);
+    const counts = halvesOf(metal.sums, pick.ways[k]!);
     const flip = pick.signs[k]! < 0;
-    metal.kinds.forEach(({ shot }, kind) => {
+    metal.sums.kinds.forEach(({ shot }, kind) => {
       const [first, second] = flip
         ? [counts.lighter[kind]!, counts.heavier[kind]!]
         : [counts.heavier[kind]!, counts.lighter[kind]!];

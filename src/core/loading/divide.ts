@@ -1,4 +1,5 @@
-import { type MetalSums, unreachable } from "./sums.ts";
+import type { Fewest } from "./fewest.ts";
+import type { MetalSums } from "./sums.ts";
 
 /** One way to make a sum, and to divide it in two. A chain, from the heaviest kind to the lightest. */
 export interface Way {
@@ -10,6 +11,7 @@ export interface Way {
   /** Whether the other half becomes the heavier one by it. */
   readonly turns: boolean;
   readonly leftUnits: number;
+  readonly leftShot: number;
   /** Heavier half less lighter half. */
   readonly differenceUnits: number;
   readonly kindsUsed: number;
@@ -22,36 +24,37 @@ export interface Start {
 }
 
 /** The start for the fewest shot that make a sum. */
-export function startOf(sums: MetalSums, units: number): Start {
-  return { kind: 0, count: sums.fewest[0]![units]! };
+export function startOf({ fewest }: Fewest, units: number): Start {
+  return { kind: 0, count: fewest(0, units) };
 }
 
 /** The start for the fewest shot, at least two, that make a sum; undefined where only one shot does. */
-export function startOfSeveral(sums: MetalSums, units: number): Start | undefined {
+export function startOfSeveral({ sums, fewest }: Fewest, units: number): Start | undefined {
   // Two or more shot that make the sum are each lighter than it.
   const lighter = sums.kinds.findIndex((kind) => kind.units < units);
   if (lighter < 0) return undefined;
-  const count = sums.fewest[lighter]![units]!;
-  return count === unreachable ? undefined : { kind: lighter, count };
+  const count = fewest(lighter, units);
+  return Number.isFinite(count) ? { kind: lighter, count } : undefined;
 }
 
 /**
  * Every difference that the halves of a sum can have when it is made with the fewest shot; for each the way with the
  * fewest kinds, and of those the one with more of the heavier shot.
  *
- * A sum made with the fewest shot has only parts made with the fewest shot, so the tables say at once which counts
- * of a kind can belong to it.
+ * A sum made with the fewest shot has only parts made with the fewest shot: a count of a kind belongs to it where the
+ * kinds after it can make the rest with the shot that are left.
  *
  * @param mostDifferenceUnits larger differences are of no interest; 0 with `halves` false
  * @param halves false to leave the sum in one group
  */
 export function waysToDivide(
-  sums: MetalSums,
+  metal: Fewest,
   start: Start,
   units: number,
   mostDifferenceUnits: number,
   halves: boolean,
 ): Way[] {
+  const { sums, canMake, atLeast } = metal;
   const width = units + 1;
   let ways: Way[] = [
     {
@@ -61,21 +64,21 @@ export function waysToDivide(
       toHeavier: 0,
       turns: false,
       leftUnits: units,
+      leftShot: start.count,
       differenceUnits: 0,
       kindsUsed: 0,
     },
   ];
   for (let kind = start.kind; kind < sums.kinds.length; kind++) {
     const { units: each, count: stocked } = sums.kinds[kind]!;
-    const here = sums.fewest[kind]!;
-    const further = sums.fewest[kind + 1]!;
     // Ways come in order of preference among those that use as many kinds, and so do their successors.
     const next = new Map<number, Way>();
     for (const before of ways) {
-      const { leftUnits } = before;
-      for (let count = Math.min(stocked, Math.floor(leftUnits / each)); count >= 0; count--) {
+      const { leftUnits, leftShot } = before;
+      for (let count = Math.min(stocked, leftShot, Math.floor(leftUnits / each)); count >= 0; count--) {
         const left = leftUnits - count * each;
-        if (count + further[left]! !== here[leftUnits]) continue;
+        if (atLeast(kind + 1, left) > leftShot - count) break;
+        if (!canMake(kind + 1, left, leftShot - count)) continue;
         const kindsUsed = before.kindsUsed + (count > 0 ? 1 : 0);
         for (let toHeavier = halves ? 0 : count; toHeavier <= count; toHeavier++) {
           const signed = halves ? before.differenceUnits + (2 * toHeavier - count) * each : 0;
@@ -94,6 +97,7 @@ export function waysToDivide(
             toHeavier,
             turns: signed < 0,
             leftUnits: left,
+            leftShot: leftShot - count,
             differenceUnits,
             kindsUsed,
           });

@@ -16,23 +16,22 @@ export interface MetalSums {
   readonly kinds: readonly Kind[];
   /** Pull of one unit [g]. */
   readonly unitPullG: number;
-  /** Largest sum in the tables [units]. */
+  /** Largest sum in the table [units]. */
   readonly maxUnits: number;
-  /** `fewest[i][s]`: fewest shot of the kinds from `i` on that add up to `s`, or `unreachable`. */
-  readonly fewest: readonly Uint16Array[];
-  /** `nearest[s]`: the largest sum up to `s` that can be made; 0 always can. */
-  readonly nearest: Int32Array;
+  /**
+   * One bit for each sum that can be made; one row for the kinds from each on, and one for none left. A set of bits
+   * takes in a lot of shot by one shift.
+   */
+  readonly reach: Uint32Array;
+  readonly rowWords: number;
 }
-
-/** More shot than any sum takes. */
-export const unreachable = 0xffff;
 
 function greatestCommonDivisor(a: number, b: number): number {
   return b === 0 ? a : greatestCommonDivisor(b, a % b);
 }
 
 /**
- * Tables of the sums of one metal.
+ * The sums of one metal.
  *
  * @param stock shot of one metal, each with its mass [mg], heaviest first, and how many there are
  * @param pullShare pull per mass in air
@@ -57,42 +56,44 @@ export function metalSums(
     kinds.reduce((sum, kind) => sum + kind.units * kind.count, 0),
   );
 
-  const fewest: Uint16Array[] = new Array(kinds.length + 1);
-  let table = new Uint16Array(maxUnits + 1).fill(unreachable);
-  table[0] = 0;
-  fewest[kinds.length] = table;
-  let reach = 0;
+  const rowWords = (maxUnits >> 5) + 1;
+  const reach = new Uint32Array((kinds.length + 1) * rowWords);
+  reach[kinds.length * rowWords] = 1;
   for (let i = kinds.length - 1; i >= 0; i--) {
+    const row = i * rowWords;
+    reach.copyWithin(row, row + rowWords, row + 2 * rowWords);
+    // Lots of 1, 2, 4 … shot and the rest: together they give every number up to the count and no more.
     const { units, count } = kinds[i]!;
-    table = table.slice();
-    reach = Math.min(maxUnits, reach + units * count);
-    addKind(table, units, count, reach);
-    fewest[i] = table;
+    for (let lot = 1, left = count; left > 0; left -= lot, lot *= 2) {
+      addShifted(reach, row, rowWords, Math.min(lot, left) * units);
+    }
   }
-
-  const nearest = new Int32Array(maxUnits + 1);
-  for (let s = 1; s <= maxUnits; s++) nearest[s] = table[s] === unreachable ? nearest[s - 1]! : s;
-  return { kinds, unitPullG, maxUnits, fewest, nearest };
+  return { kinds, unitPullG, maxUnits, reach, rowWords };
 }
 
-/** Adds up to `count` shot of one mass to a table of fewest shot, for sums up to `reach`. */
-function addKind(table: Uint16Array, units: number, count: number, reach: number): void {
-  if (units * count >= reach) {
-    for (let s = units; s <= reach; s++) {
-      const one = table[s - units]! + 1;
-      if (one < table[s]!) table[s] = one;
-    }
-    return;
+/** Adds to a row of bits the same bits moved up. */
+function addShifted(bits: Uint32Array, row: number, rowWords: number, by: number): void {
+  const words = by >> 5;
+  const rest = by & 31;
+  for (let i = rowWords - 1; i >= words; i--) {
+    const from = row + i - words;
+    const carried = rest > 0 && i > words ? bits[from - 1]! >>> (32 - rest) : 0;
+    bits[row + i]! |= (bits[from]! << rest) | carried;
   }
-  // Lots of 1, 2, 4 … shot and the rest: together they give every number up to `count` and no more.
-  for (let lot = 1, left = count; left > 0; left -= lot, lot *= 2) {
-    const taken = Math.min(lot, left);
-    const lotUnits = taken * units;
-    for (let s = reach; s >= lotUnits; s--) {
-      const withLot = table[s - lotUnits]! + taken;
-      if (withLot < table[s]!) table[s] = withLot;
-    }
-  }
+}
+
+/** Whether the kinds from `kind` on can make a sum. */
+export function canReach(sums: MetalSums, kind: number, units: number): boolean {
+  return ((sums.reach[kind * sums.rowWords + (units >> 5)]! >>> (units & 31)) & 1) === 1;
+}
+
+/** The largest sum up to `units` that can be made; 0 always can. */
+export function nearestSum({ reach, maxUnits }: MetalSums, units: number): number {
+  const from = Math.min(units, maxUnits);
+  let word = from >> 5;
+  let bits = reach[word]! & (0xffffffff >>> (31 - (from & 31)));
+  while (bits === 0) bits = reach[--word]!;
+  return word * 32 + 31 - Math.clz32(bits);
 }
 
 /**
@@ -105,50 +106,31 @@ export function closestSums(
   metals: readonly MetalSums[],
   targetPullG: number,
   withinG: number,
-  maxCount: number,
-): number[][] {
+): readonly (readonly number[])[] {
+  const last = metals.length - 1;
   const units = new Array<number>(metals.length).fill(0);
+  let leastG = 0;
+  let found: { readonly pullG: number; readonly units: readonly number[] }[] = [];
 
-  /** Goes through the sums of the metals from `index` on; of the last metal only those that may reach `least()`. */
-  const visit = (index: number, pullG: number, shotLeft: number, least: () => number, found: Found) => {
-    const { unitPullG, maxUnits, nearest, fewest } = metals[index]!;
-    const last = index === metals.length - 1;
-    let sum = nearest[Math.min(maxUnits, Math.floor((targetPullG - pullG) / unitPullG))]!;
+  const visit = (index: number, pullG: number) => {
+    const metal = metals[index]!;
+    let sum = nearestSum(metal, Math.floor((targetPullG - pullG) / metal.unitPullG));
     for (;;) {
-      const totalG = pullG + sum * unitPullG;
-      if (last && totalG < least()) return;
-      const count = fewest[0]![sum]!;
-      if (count <= shotLeft) {
-        units[index] = sum;
-        if (last) found(totalG);
-        else visit(index + 1, totalG, shotLeft - count, least, found);
+      const totalG = pullG + sum * metal.unitPullG;
+      units[index] = sum;
+      if (index < last) visit(index + 1, totalG);
+      else if (totalG < leastG) return;
+      else {
+        found.push({ pullG: totalG, units: units.slice() });
+        if (totalG - withinG > leastG) {
+          leastG = totalG - withinG;
+          found = found.filter((one) => one.pullG >= leastG);
+        }
       }
       if (sum === 0) return;
-      sum = nearest[sum - 1]!;
+      sum = nearestSum(metal, sum - 1);
     }
   };
-
-  let best = 0;
-  visit(
-    0,
-    0,
-    maxCount,
-    () => best,
-    (pullG) => {
-      best = pullG;
-    },
-  );
-  const tied: number[][] = [];
-  visit(
-    0,
-    0,
-    maxCount,
-    () => best - withinG,
-    () => {
-      tied.push(units.slice());
-    },
-  );
-  return tied;
+  visit(0, 0);
+  return found.map((one) => one.units);
 }
-
-type Found = (pullG: number) => void;
