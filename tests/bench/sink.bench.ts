@@ -1,20 +1,31 @@
 import { bench, describe } from "vitest";
 import { chainOfRig } from "../../src/core/sink/chain-of-rig.ts";
-import { landings, pieceMm, sinkOfRig } from "../../src/core/sink/sink-of-rig.ts";
 import { elasticFall } from "../core/sink/elastic-line.ts";
 import { rigWith, strungOut } from "../core/sink/rigs.ts";
+import { bundled } from "./bundled.ts";
+
+const core = await bundled<typeof import("../../src/core/sink/sink-of-rig.ts")>(
+  "src/core/sink/sink-of-rig.ts",
+);
+const rig = rigWith(strungOut);
 
 // Six shot and the bait in 2 m, at the accuracy at which half the step and twice the pieces move no time by 2 %.
-describe("a rig of seven weights sinks in 2 m", () => {
-  const rig = rigWith(strungOut);
+describe("a rig of seven weights sinks in 2 m, both landings", () => {
+  bench("as a rig page asks for it", () => {
+    for (const landing of core.landings) core.sinkOfRig(rig, landing);
+  });
+});
 
-  bench("both landings, as a rig page asks for them", () => {
-    for (const landing of landings) sinkOfRig(rig, landing);
+// An explicit solver must follow every twang of the line, so the pieces are longer here for both.
+describe("the same rig in pieces of 15 cm", () => {
+  const pieceMm = 150;
+
+  bench("the chain", () => {
+    for (const landing of core.landings) core.sinkOfRig(rig, landing, { pieceMm, stepErrorShare: 3e-4 });
   });
 
-  // The same pieces as an elastic line, by the ODEX library; its explicit steps must follow every twang of the line.
   bench(
-    "both landings, an elastic line by an ODE library",
+    "an elastic line by an ODE library",
     () => {
       const { chain } = chainOfRig(rig, pieceMm);
       const tenths = Array.from({ length: 10 }, (_, i) => (i < 9 ? 200 * (i + 1) : 1960));

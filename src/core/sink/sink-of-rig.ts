@@ -32,6 +32,8 @@ export interface Sink {
   readonly tenthsS: readonly number[];
   /** Time the bait spends in the upper, the middle and the lower third (to `lastShare`). */
   readonly thirdsS: readonly [number, number, number];
+  /** The bait's way down in small steps of depth, for a curve. */
+  readonly track: readonly { readonly timeS: number; readonly depthMm: number }[];
   /** The line when the bait passes each tenth. */
   readonly shapes: readonly LineShape[];
 }
@@ -40,6 +42,8 @@ const lastTenthShare = 0.98;
 /** Longest piece of line; with the step of `fall.ts`, half of both moves every time by less than 2 %. */
 export const pieceMm = 50;
 const longestFallS = 600;
+/** Points of the track to each tenth. */
+const trackPerTenth = 4;
 
 /** Finer sums than usual, to see how far they have converged. */
 export interface SinkFineness {
@@ -62,7 +66,11 @@ export function sinkOfRig(rig: SinkingRig, landing: Landing, fineness?: SinkFine
   if (wrong !== undefined) return noAnswer("rig-measure", { measure: wrong });
   const hangMm = Math.min(rig.draughtMm + rig.floatToHookMm, rig.depthMm);
   const tenths = Array.from({ length: 10 }, (_, i) => hangMm * (i < 9 ? (i + 1) / 10 : lastTenthShare));
-  const marks = [...tenths, hangMm / 3, (2 * hangMm) / 3].sort((a, b) => a - b);
+  const track = Array.from(
+    { length: 10 * trackPerTenth },
+    (_, i) => (hangMm * lastTenthShare * (i + 1)) / (10 * trackPerTenth),
+  );
+  const marks = [...tenths, ...track, hangMm / 3, (2 * hangMm) / 3].sort((a, b) => a - b);
   const { chain, fromHookMm } = chainOfRig(rig, fineness?.pieceMm ?? pieceMm);
   const { passes } = letFall(chain, marks, longestFallS, {
     drawnOut: landing === "straight" ? 1 : 0,
@@ -79,6 +87,7 @@ export function sinkOfRig(rig: SinkingRig, landing: Landing, fineness?: SinkFine
     lastShare: lastTenthShare,
     tenthsS: tenths.map((depth) => at(depth).timeS),
     thirdsS: [third, twoThirds - third, last - twoThirds],
+    track: [{ timeS: 0, depthMm: 0 }, ...track.map((depthMm) => ({ timeS: at(depthMm).timeS, depthMm }))],
     shapes: tenths.map((depth) => lineShape(at(depth), fromHookMm)),
   });
 }

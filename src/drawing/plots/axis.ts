@@ -1,0 +1,13 @@
+/**
+ * Steps of 1, 2 and 5 times a power of ten from 0 up, the smallest that keep figures apart.
+ *
+ * @param longest end of the axis, in its own unit
+ * @param lengthMm its length in the drawing
+ * @param roomMm what a figure on it needs
+ */
+export function ticks(longest: number, lengthMm: number, roomMm: number): readonly number[] {
+  const least = (longest * roomMm) / lengthMm;
+  const power = 10 ** Math.floor(Math.log10(least));
+  const step = [1, 2, 5, 10].map((times) => times * power).find((size) => size >= least)!;
+  return Array.from({ length: Math.floor(longest / step + 1e-9) + 1 }, (_, i) => i * step);
+}

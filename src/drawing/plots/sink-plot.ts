@@ -1,0 +1,108 @@
+import type { Sink } from "../../core/sink/sink-of-rig.ts";
+import { boldMm, point, polyline, text, thinMm, thinSoft } from "../items.ts";
+import type { Box, DrawingKit } from "../kit.ts";
+import type { Drawing, Item, Stroke } from "../model.ts";
+import { parts } from "../parts/parts.ts";
+import { ticks } from "./axis.ts";
+import { drawKey, type KeyEntry } from "./curve-key.ts";
+
+/** A rig whose sinking is shown: both landings, or one. */
+export interface SinkCurves {
+  readonly title: string;
+  readonly sinks: readonly Sink[];
+}
+
+export interface SinkPlotOptions {
+  readonly textMm: number;
+}
+
+/** Least height of the plot itself. */
+const leastPlotMm = 25;
+
+/** Thickness tells the rig from the pattern it is held against, dashes tell a heap from a line laid out. */
+function strokeOf(main: boolean, sink: Sink): Stroke {
+  const look: Stroke = main ? { ink: "ink", widthMm: 1.5 * boldMm } : { ink: "soft", widthMm: thinMm };
+  return sink.landing === "heap" ? { ...look, dashMm: [2.2, 1.2] } : look;
+}
+
+/**
+ * How deep the bait is after how long: the rig bold, the pattern it is held against thin; a line laid out straight
+ * unbroken, a heap dashed. Down is down, as in the water.
+ *
+ * @throws Error where the box is too small
+ */
+export function drawSinkPlot(
+  rig: SinkCurves,
+  sister: SinkCurves | undefined,
+  depthMm: number,
+  box: Box,
+  kit: DrawingKit,
+  { textMm }: SinkPlotOptions,
+): Drawing {
+  const { words, figures, measure } = kit;
+  const all = [
+    ...rig.sinks.map((sink) => ({ sink, title: rig.title, stroke: strokeOf(true, sink) })),
+    ...(sister?.sinks ?? []).map((sink) => ({ sink, title: sister!.title, stroke: strokeOf(false, sink) })),
+  ];
+  const longestS = Math.max(...all.map(({ sink }) => sink.tenthsS.at(-1)!));
+  const entries = all.toReversed().map(
+    ({ sink, title, stroke }): KeyEntry => ({
+      stroke,
+      label: words(`drawing.sink.${sink.landing}`, { rig: title }),
+    }),
+  );
+
+  const depths = ticks(depthMm / 1000, 1, 0.2).map((metres) => metres * 1000);
+  const left = Math.max(...depths.map((depth) => measure(figures.shortDepth(depth), textMm, "regular"))) + 2;
+  const top = textMm * 0.6;
+  const keyOf = (topMm: number) =>
+    drawKey(entries, { leftMm: left, topMm, widthMm: box.widthMm - left }, textMm, kit);
+  const axisMm = 2.2 * textMm + 2.5;
+  const foot = box.heightMm - keyOf(0).heightMm - axisMm;
+  const right = box.widthMm - measure("00", textMm, "regular");
+  if (foot - top < leastPlotMm || right - left < leastPlotMm)
+    throw new Error(`no room for a plot of sinking in ${box.widthMm} × ${box.heightMm} mm`);
+  const xOf = (timeS: number) => left + ((right - left) * timeS) / longestS;
+  const yOf = (depth: number) => top + ((foot - top) * depth) / depthMm;
+
+  const caption = words("drawing.sink.time");
+  const items: Item[] = [
+    ...parts.waterSurface.draw({ leftMm: left, rightMm: right, yMm: top }),
+    ...parts.bed.draw({ leftMm: left, rightMm: right, yMm: foot }),
+    ...depths.map((depth) =>
+      text(point(left - 1.5, yOf(depth) + textMm * 0.35), figures.shortDepth(depth), textMm, {
+        anchor: "end",
+      }),
+    ),
+    ...ticks(longestS, right - left, measure("000", textMm, "regular") + 3).flatMap((time): Item[] => [
+      polyline([point(xOf(time), foot), point(xOf(time), foot - 1.5)], thinSoft),
+      text(point(xOf(time), foot + 2 + textMm), String(time), textMm, { anchor: "middle" }),
+    ]),
+    text(point((left + right) / 2, foot + 2 + 2.1 * textMm), caption, textMm, {
+      anchor: "middle",
+      ink: "soft",
+    }),
+    ...all.toReversed().map(({ sink, stroke }) =>
+      polyline(
+        sink.track.map(({ timeS, depthMm }) => point(xOf(timeS), yOf(depthMm))),
+        stroke,
+      ),
+    ),
+    ...keyOf(foot + axisMm).items,
+  ];
+  return {
+    widthMm: box.widthMm,
+    heightMm: box.heightMm,
+    title: words("drawing.sink.title", { rig: rig.title }),
+    description: all
+      .map(({ sink, title }) =>
+        words("drawing.sink.description", {
+          rig: words(`drawing.sink.${sink.landing}`, { rig: title }),
+          half: figures.time(sink.tenthsS[4]!),
+          all: figures.time(sink.tenthsS[9]!),
+        }),
+      )
+      .join(" "),
+    items,
+  };
+}

@@ -1,0 +1,94 @@
+import { describe, expect, test } from "vitest";
+import { hangInCurrent } from "../../../src/core/flow/hang.ts";
+import { landings } from "../../../src/core/sink/sink-of-rig.ts";
+import { ticks } from "../../../src/drawing/plots/axis.ts";
+import { drawHangPlot } from "../../../src/drawing/plots/hang-plot.ts";
+import { drawSinkPlot } from "../../../src/drawing/plots/sink-plot.ts";
+import { bulked, rigWith, sinks, strungOut, valueIn } from "../../core/sink/rigs.ts";
+import {
+  marksThroughTexts,
+  outOfFrame,
+  overlappingTexts,
+  thinnestStrokeMm,
+} from "../../support/drawing-checks.ts";
+import { drawingKit } from "../../support/drawing-kit.ts";
+
+const curves = (title: string, shot: typeof strungOut) => ({
+  title,
+  sinks: landings.map((landing) => sinks(rigWith(shot), landing)),
+});
+const strung = curves("Strung out", strungOut);
+const bulk = curves("Bulk", bulked);
+const rig = {
+  title: "Strung out",
+  depthMm: 2000,
+  draughtMm: 100,
+  shotFromHookMm: strungOut.map((s) => s.fromHookMm),
+};
+const flowRig = { ...rigWith(strungOut, { draughtMm: 100, floatToHookMm: 1900 }), floatDragAreaCm2: 6 };
+const hangs = (paceMs: number, shares = [0, 0.2, 1]) =>
+  shares.map((share) => valueIn(hangInCurrent(flowRig, paceMs, share)));
+const text = { textMm: 3.5 };
+
+const drawings = [
+  drawSinkPlot(strung, bulk, 2000, { widthMm: 100, heightMm: 80 }, drawingKit, text),
+  drawSinkPlot(strung, undefined, 2000, { widthMm: 60, heightMm: 70 }, drawingKit, text),
+  drawSinkPlot(bulk, strung, 2000, { widthMm: 48, heightMm: 78 }, drawingKit, { textMm: 3.175 }),
+  drawHangPlot(rig, hangs(0.2), { widthMm: 100, heightMm: 110 }, drawingKit, text),
+  drawHangPlot(rig, hangs(0.8), { widthMm: 110, heightMm: 80 }, drawingKit, text),
+  drawHangPlot(rig, hangs(0.3, [0]), { widthMm: 48, heightMm: 78 }, drawingKit, { textMm: 3.175 }),
+];
+
+describe("plots", () => {
+  test.each(drawings)("$title: text is clear of text and marks, all in the frame", (drawing) => {
+    expect(outOfFrame(drawing)).toEqual([]);
+    expect(overlappingTexts(drawing)).toEqual([]);
+    expect(marksThroughTexts(drawing)).toEqual([]);
+    expect(thinnestStrokeMm(drawing)).toBeGreaterThanOrEqual(0.35);
+  });
+
+  test("the rig's curves reach the depth at the time they say, the bold one last and on top", () => {
+    const [drawing] = drawings;
+    const lines = drawing!.items.flatMap((item) =>
+      item.kind === "path" && item.steps.length === 41 ? [item] : [],
+    );
+    expect(lines).toHaveLength(4);
+    const ends = lines.map(({ steps }) => steps.at(-1)!.slice(1) as number[]);
+    const times = [...strung.sinks, ...bulk.sinks].toReversed().map((sink) => sink.tenthsS[9]!);
+    const start = (lines[0]!.steps[0]!.slice(1) as number[])[0]!;
+    ends.forEach(([x], i) => {
+      expect((x! - start) / (ends[3]![0]! - start)).toBeCloseTo(times[i]! / times[3]!, 6);
+    });
+    expect(lines[3]!.stroke!.widthMm).toBeGreaterThan(2 * lines[0]!.stroke!.widthMm);
+    expect(lines.map((line) => line.stroke!.dashMm !== undefined)).toEqual([true, false, true, false]);
+  });
+
+  test("a reader who cannot see the plot is told the times", () => {
+    expect(drawings[0]!.description).toMatch(
+      /^Strung out, laid out straight: .* Strung out, in a heap: half-way down after 3 s, all but down after 8 s\. Bulk/,
+    );
+  });
+
+  test("in the current every hold-back has dashes of its own, and words that agree with its lead", () => {
+    const { description, items } = drawings[3]!;
+    expect(description).toMatch(/current, 10 m in 50 s\. run free: bait \d+ cm behind the float/);
+    expect(description).toMatch(/stopped: bait 1\.\d+ m in front of the float, \d+ cm off the bed/);
+    const dashes = items.flatMap((item) =>
+      item.kind === "path" && item.steps.length > 12 ? [JSON.stringify(item.stroke?.dashMm)] : [],
+    );
+    expect(new Set(dashes).size).toBe(3);
+  });
+
+  test.each([
+    ["sink", () => drawSinkPlot(strung, bulk, 2000, { widthMm: 30, heightMm: 40 }, drawingKit, text)],
+    ["hang", () => drawHangPlot(rig, hangs(0.8), { widthMm: 30, heightMm: 40 }, drawingKit, text)],
+  ])("a box too small for a %s plot is refused", (_, draw) => {
+    expect(draw).toThrow(/no room/);
+  });
+
+  test("steps of an axis are 1, 2 or 5 and leave room", () => {
+    expect(ticks(14, 80, 12)).toEqual([0, 5, 10]);
+    expect(ticks(2, 1, 0.2)).toEqual([0, 0.5, 1, 1.5, 2]);
+    expect(ticks(7, 80, 9)).toEqual([0, 1, 2, 3, 4, 5, 6, 7]);
+  });
+});
