@@ -125,14 +125,26 @@ function bank(widthMm: number, surfaceMm: number, edge: Point): Item[] {
   ];
 }
 
-/** How deep it is, under the bed. */
+/** Slopes steeper than this, down for across, are not written under. */
+const steep = 0.5;
+
+/** How deep it is, under the bed; beside a drop it keeps to the ground. */
 function depthText(words: string, xMm: number, bed: readonly Point[], textMm: number, widthMm: number): Item {
-  const under = between(bed, xMm - widthMm / 2 - groundDepthMm, xMm + widthMm / 2 + groundDepthMm);
+  const drop = bed.findIndex((p, i) => {
+    const next = bed[i + 1];
+    return next && next.xMm > xMm && next.yMm - p.yMm > steep * (next.xMm - p.xMm);
+  });
+  const endMm = drop < 0 ? Number.POSITIVE_INFINITY : bed[drop]!.xMm;
+  const x = Math.min(xMm, endMm - widthMm / 2 - groundDepthMm);
+  const under = between(bed, x - widthMm / 2, x + widthMm / 2 + groundDepthMm);
   const lowest = Math.max(...under.map(({ yMm }) => yMm));
-  return text(point(xMm, lowest + groundDepthMm + 0.85 * textMm), words, textMm, { anchor: "middle" });
+  return text(point(x, underMm(lowest, textMm)), words, textMm, { anchor: "middle" });
 }
 
-/** In the ground beside the drop. */
+/** Baseline of a line of text under the bed. */
+const underMm = (bedMm: number, textMm: number) => bedMm + groundDepthMm + 0.85 * textMm;
+
+/** In the ground beside the drop, at its foot but clear of the depth of the shelf. */
 function ledgeText(
   { bed: points, ledgeFromBankMm }: Swim,
   bed: readonly Point[],
@@ -140,9 +152,10 @@ function ledgeText(
   words: string,
 ): Item[] {
   const index = points.findIndex(({ fromBankMm }) => fromBankMm === ledgeFromBankMm);
-  const foot = bed[index + 1];
-  if (index < 0 || !foot) return [];
-  return [text(point(bed[index]!.xMm - 1, foot.yMm), words, textMm, { ink: "soft", anchor: "end" })];
+  const [edge, foot] = [bed[index], bed[index + 1]];
+  if (!edge || !foot) return [];
+  const y = Math.max(foot.yMm, underMm(edge.yMm, textMm) + leading * textMm);
+  return [text(point(edge.xMm - 1, y), words, textMm, { ink: "soft", anchor: "end" })];
 }
 
 function describe(swim: Swim, rigs: readonly PlacedRig[], kit: DrawingKit): string {

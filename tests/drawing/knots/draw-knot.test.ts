@@ -15,7 +15,7 @@ import { knots, readKnot } from "../../support/knots.ts";
 import { inked, raster } from "../../support/raster.ts";
 
 const card = { widthMm: 48, heightMm: 34 };
-const phone = { widthMm: 90, heightMm: 60 };
+const phone = { widthMm: 80, heightMm: 50 };
 const sheet = { widthMm: 170, heightMm: 110 };
 const boxes = [card, phone, sheet];
 

@@ -41,8 +41,8 @@ const texts = (drawing: Drawing) =>
   flatItems(drawing.items).flatMap((item) => (item.kind === "text" ? [item.text] : []));
 
 const swimBoxes = [
-  { widthMm: 80, heightMm: 52 },
-  { widthMm: 100, heightMm: 80 },
+  { widthMm: 55, heightMm: 50 },
+  { widthMm: 80, heightMm: 80 },
   { widthMm: 170, heightMm: 110 },
 ];
 
