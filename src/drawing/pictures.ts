@@ -7,6 +7,7 @@ import type { DrawingKit } from "./kit.ts";
 import { drawKnot } from "./knots/draw-knot.ts";
 import type { Drawing } from "./model.ts";
 import { drawRig } from "./rig-drawing.ts";
+import { drawScene } from "./scenes/draw-scene.ts";
 
 /** What a text's pictures are drawn from. */
 export interface PictureSource {
@@ -56,7 +57,13 @@ const draws: { readonly [K in PictureReference["picture"]]: Draw<K> } = {
     const [frameWidth, frameHeight] = entry.frame;
     return drawKnot(entry, { widthMm, heightMm: (widthMm * frameHeight) / frameWidth }, kit);
   },
-  scene: () => [],
+  scene: ({ scene }, { library, solved }, room, kit) => {
+    // The rig that every reader starts with, where it is one that shot lock.
+    const { rigs } = library;
+    const entry = rigs.find(({ level, rig }) => level === "first" && rig.float.heldByShot) ?? rigs[0];
+    const found = entry && solved.get(entry.rig.id);
+    return found ? drawScene(scene, found, room, kit) : [];
+  },
 };
 
 /** The drawings of a picture that a text asks for: one, or one for each step of a knot. */

@@ -11,7 +11,7 @@ export interface ProsePicture {
   readonly caption?: string;
 }
 
-/** The drawings of a picture that a text asks for; a knot has one a step, with what to do as its caption. */
+/** The drawings of a picture that a text asks for; one shown in steps has what to do as the caption of each. */
 export function prosePictures(
   reference: PictureReference,
   input: SiteInput,
@@ -21,8 +21,10 @@ export function prosePictures(
     reference.picture === "knot"
       ? input.library.knots.find(({ id }) => id === reference.knot)?.steps
       : undefined;
-  return drawPicture(reference, input, pictureRoom, input.kit).map((drawing, at) => {
-    const caption = steps?.[at]?.caption;
+  const drawings = drawPicture(reference, input, pictureRoom, input.kit);
+  const told = reference.picture === "scene" && drawings.length > 1;
+  return drawings.map((drawing, at) => {
+    const caption = steps?.[at]?.caption ?? (told ? drawing.description : undefined);
     const svg = drawingToSvg(joinStrokes(drawing), { idPrefix: `${idPrefix}-${at + 1}` });
     return { svg, ...(caption !== undefined && { caption }) };
   });
