@@ -18,6 +18,14 @@ export interface TableProps {
   readonly field: string;
 }
 
+/** One cell for all columns where they all say the same. */
+function merged(cells: readonly string[]): { text: string; span: number }[] {
+  const [first] = cells;
+  if (first !== undefined && cells.every((text) => text === first))
+    return [{ text: first, span: cells.length }];
+  return cells.map((text) => ({ text, span: 1 }));
+}
+
 /** A table with a heading row, and a name at the start of each row; the other columns share the width. */
 export function Table({ nameWidth, head, rows, nameStyle, cellStyle, gap, field }: TableProps) {
   const pad = { paddingTop: gap, paddingBottom: gap };
@@ -49,8 +57,13 @@ export function Table({ nameWidth, head, rows, nameStyle, cellStyle, gap, field 
           <Box tag="TH" style={{ ...nameStyle, ...pad, width: nameWidth }}>
             {name}
           </Box>
-          {cells.map((text, i) => (
-            <Box key={String(i)} tag="TD" style={{ ...cellStyle, ...pad, grow: 1, paddingLeft: 1 }}>
+          {merged(cells).map(({ text, span }, i) => (
+            <Box
+              key={String(i)}
+              tag="TD"
+              {...(span > 1 && { span })}
+              style={{ ...cellStyle, ...pad, grow: span, paddingLeft: 1 }}
+            >
               {text}
             </Box>
           ))}

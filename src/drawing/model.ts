@@ -61,6 +61,8 @@ export interface GroupItem {
   readonly role?: Role;
   /** Text in place of a picture, for `role: "Figure"`. */
   readonly alt?: string;
+  /** Columns that a table's cell takes up, where it is more than one. */
+  readonly span?: number;
   /** Decoration: skipped by screen readers and by tags. */
   readonly artifact?: boolean;
   readonly items: readonly Item[];

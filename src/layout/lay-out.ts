@@ -1,5 +1,5 @@
 import type { GroupItem, Item, PathItem } from "../drawing/model.ts";
-import type { Paint, Rule } from "../markup/boxes.ts";
+import type { LayoutStyle, Paint, Rule } from "../markup/boxes.ts";
 import type { Element } from "../markup/jsx-runtime.ts";
 import type { Fonts } from "./fonts.ts";
 import { measureBoxes, type Rectangle } from "./measure-boxes.ts";
@@ -44,12 +44,13 @@ export async function layOut(tree: Element, size: PageSize, fonts: Fonts): Promi
     if (box === undefined) throw new Error(`satori left out box ${node.key}, in field "${node.field}"`);
     overflows.push(...boxOverflow(node.field, box, around));
     const lines = reader.lines(node.runs);
-    overflows.push(...textOverflow(node.field, lines, box, fonts.measure));
+    const inside = withoutPadding(box, node.props.style ?? {});
+    overflows.push(...textOverflow(node.field, lines, inside, fonts.measure));
     const items = [
       ...painted(node.props.paint ?? {}, box),
       ...drawn(node, box),
       ...lines,
-      ...node.boxes.flatMap((inner) => marks(inner, box)),
+      ...node.boxes.flatMap((inner) => marks(inner, inside)),
     ];
     return grouped(node, items);
   };
@@ -61,7 +62,19 @@ export async function layOut(tree: Element, size: PageSize, fonts: Fonts): Promi
   return { widthMm: size.widthMm, heightMm, items, overflows: worst(overflows) };
 }
 
-function grouped({ props: { tag: role, alt, artifact } }: BoxNode, items: Item[]): Item[] {
+function withoutPadding(box: Rectangle, style: LayoutStyle): Rectangle {
+  const { padding = 0 } = style;
+  const { paddingLeft: left = padding, paddingRight: right = padding } = style;
+  const { paddingTop: top = padding, paddingBottom: bottom = padding } = style;
+  return {
+    xMm: box.xMm + left,
+    yMm: box.yMm + top,
+    widthMm: box.widthMm - left - right,
+    heightMm: box.heightMm - top - bottom,
+  };
+}
+
+function grouped({ props: { tag: role, alt, artifact, span } }: BoxNode, items: Item[]): Item[] {
   if (role === undefined && !artifact) return items;
   const group: GroupItem = {
     kind: "group",
@@ -70,6 +83,7 @@ function grouped({ props: { tag: role, alt, artifact } }: BoxNode, items: Item[]
     ...(role && { role }),
     ...(alt !== undefined && { alt }),
     ...(artifact && { artifact }),
+    ...(span !== undefined && { span }),
     items,
   };
   return [group];

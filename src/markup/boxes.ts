@@ -59,6 +59,8 @@ export interface BoxProps {
   /** What the box is to a reader, as the PDF tags it; none means part of what is around it. */
   readonly tag?: Role;
   readonly alt?: string;
+  /** Columns that a cell of a table takes up. */
+  readonly span?: number;
   /** Decoration that readers skip, such as a page number. */
   readonly artifact?: boolean;
   readonly draw?: Draw;

@@ -1,12 +1,12 @@
 import { Id1Back, Id1Front, id1, id1FigureMm } from "../../templates/cards/id1.tsx";
 import type { Guide } from "../content/library.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
-import { drawRig } from "../drawing/rig-drawing.ts";
 import type { Fonts } from "../layout/fonts.ts";
 import { type LaidOutPage, layOut } from "../layout/lay-out.ts";
 import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
 import { cardContent, threeDepths } from "./card-content.ts";
 import { qrCode } from "./qr-code.ts";
+import { rigPicture } from "./rig-picture.ts";
 import type { Card } from "./sheet.ts";
 
 /** Smallest module of a code on the pocket card [mm]: 4 dots of a 300 dpi printer; larger cards keep 0.4 mm. */
@@ -41,23 +41,16 @@ export async function layOutId1(
   return { front, back: back! };
 }
 
-function layOutFront(
+async function layOutFront(
   solved: SolvedRig,
   depth: SolvedDepth,
   guide: Guide,
   kit: DrawingKit,
   fonts: Fonts,
 ): Promise<LaidOutPage> {
-  const picture = (widthMm: number, heightMm: number) =>
-    drawRig(solved, depth, { widthMm, heightMm }, kit, { labels: "distances", textMm: id1FigureMm });
-  const face = Id1Front({
-    card: cardContent(solved, guide, kit),
-    picture: {
-      alt: picture(id1.heightMm - 2 * id1.marginMm, id1.widthMm * 0.85).description,
-      draw: (widthMm, heightMm) => picture(widthMm, heightMm).items,
-    },
-  });
-  return layOut(face, { widthMm: id1.heightMm, heightMm: id1.widthMm }, fonts);
+  const picture = rigPicture(solved, depth, kit, id1FigureMm);
+  const face = Id1Front({ card: cardContent(solved, guide, kit), picture });
+  return picture.checked(await layOut(face, { widthMm: id1.heightMm, heightMm: id1.widthMm }, fonts));
 }
 
 function layOutBack(solved: SolvedRig, guide: Guide, kit: DrawingKit, fonts: Fonts): Promise<LaidOutPage> {

@@ -58,6 +58,7 @@ export function paintSide(
       } else if (group.role) {
         const element = (around.element ?? tree.document).child(group.role);
         if (group.role === "TR") scopeHeaders(group);
+        if (group.role === "TD" && group.span) element.spanning(group.span);
         if (group.role === "TH") element.headerOf(scopes.get(group) ?? "Row");
         if (/^H[1-6]$/.test(group.role)) headings.push(heading(group, inside));
         paintItems(group.items, { ...inside, element });

@@ -51,6 +51,10 @@ export class StructureElement {
     this.dict.set(PDFName.of("A"), this.context.obj({ O: "Layout", Placement: "Block", BBox: [...box] }));
   }
 
+  spanning(columns: number): void {
+    this.dict.set(PDFName.of("A"), this.context.obj({ O: "Table", ColSpan: columns }));
+  }
+
   headerOf(scope: "Row" | "Column"): void {
     this.dict.set(PDFName.of("A"), this.context.obj({ O: "Table", Scope: scope }));
   }

@@ -6,7 +6,6 @@ import {
 } from "../../templates/cards/reader-card.tsx";
 import type { Guide } from "../content/library.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
-import { drawRig } from "../drawing/rig-drawing.ts";
 import type { Fonts } from "../layout/fonts.ts";
 import { type LaidOutPage, layOut } from "../layout/lay-out.ts";
 import { mmPerPoint } from "../markup/boxes.ts";
@@ -14,6 +13,7 @@ import type { SolvedRig } from "../solve/solved.ts";
 import { type CardContent, type CardDepth, cardContent, threeDepths } from "./card-content.ts";
 import { paperSizes } from "./paper-sizes.ts";
 import { qrCode } from "./qr-code.ts";
+import { rigPicture } from "./rig-picture.ts";
 import type { Card } from "./sheet.ts";
 
 /**
@@ -102,21 +102,9 @@ export async function layOutReader(
   const depths = threeDepths(solved.depths);
   const drawnAt = Math.floor((depths.length - 1) / 2);
   const card = cardContent({ ...solved, depths }, guide, kit);
-  const picture = (widthMm: number, heightMm: number) =>
-    drawRig(solved, depths[drawnAt]!, { widthMm, heightMm }, kit, {
-      labels: "distances",
-      textMm: format.typePt * mmPerPoint,
-    });
-  const front = ReaderFront({
-    card,
-    format,
-    picture: {
-      alt: picture(format.widthMm - 2 * format.marginMm, 0.8 * format.heightMm).description,
-      draw: (widthMm, heightMm) => picture(widthMm, heightMm).items,
-    },
-  });
+  const picture = rigPicture(solved, depths[drawnAt]!, kit, format.typePt * mmPerPoint);
   return {
-    front: await layOut(front, format, fonts),
+    front: picture.checked(await layOut(ReaderFront({ card, format, picture }), format, fonts)),
     ...(await fullestBack(card, card.depths[drawnAt]!, format, kit, fonts)),
   };
 }

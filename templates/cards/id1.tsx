@@ -62,23 +62,15 @@ export function Id1Back({ card, words, code }: Id1BackProps) {
       draw={(widthMm) => punchMark(widthMm)}
     >
       <Box
-        style={{
-          direction: "row",
-          justify: "between",
-          align: "baseline",
-          paddingRight: clearOfPunchMm(id1.marginMm),
-        }}
+        tag="H1"
+        field="title"
+        style={{ ...figure, face: "bold", paddingRight: clearOfPunchMm(id1.marginMm) }}
       >
-        <Box tag="H1" field="title" style={{ ...figure, face: "bold" }}>
-          {card.title}
-        </Box>
-        <Box tag="P" field="publisher" style={small}>
-          {card.publisher}
-        </Box>
+        {card.title}
       </Box>
       <Table
         field="shot table"
-        nameWidth={19}
+        nameWidth={20}
         gap={0.2}
         nameStyle={small}
         cellStyle={figure}
@@ -102,6 +94,9 @@ export function Id1Back({ card, words, code }: Id1BackProps) {
           </Box>
           <Box tag="P" field="caution" style={{ ...small, face: "bold" }}>
             {card.caution}
+          </Box>
+          <Box tag="P" field="publisher" style={small}>
+            {card.publisher}
           </Box>
         </Box>
         {code ? (

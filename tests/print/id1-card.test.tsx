@@ -78,7 +78,7 @@ describe.each(sampleRigs.map((solved) => [solved.rig.id, solved] as const))("car
         ...lock,
         [words("card.on-line"), ...content.depths.map((d) => d.onLine)],
         [words("card.tip"), ...content.depths.map((d) => d.tip)],
-      ].map((row) => row.map(plain)),
+      ].map((row) => once(row.map(plain))),
     );
   });
 
@@ -86,10 +86,10 @@ describe.each(sampleRigs.map((solved) => [solved.rig.id, solved] as const))("car
     const paragraphs = nodesOf(card().pages[1]!.tree, "P").map((p) => p.text);
     expect(paragraphs).toEqual(
       [
-        content.publisher,
         `${content.mainLine}. ${content.hookLength}. ${content.hook}.`,
         content.shot,
         content.caution,
+        content.publisher,
         drawingKit.words("card.write-depth"),
       ].map(plain),
     );
@@ -112,6 +112,11 @@ describe.each(sampleRigs.map((solved) => [solved.rig.id, solved] as const))("car
     }
   });
 });
+
+/** A row whose cells all say the same says it once. */
+function once([name, ...cells]: readonly string[]): string[] {
+  return [name!, ...(new Set(cells).size === 1 ? [cells[0]!] : cells)];
+}
 
 function linesOf(items: readonly Item[]): TextItem[] {
   return items.flatMap((item) =>
@@ -156,11 +161,19 @@ describe("what does not fit", () => {
     expect(message).toMatch(/waggler-strung-out, ID-1 card, front: title is \d+\.\d mm too wide/);
   });
 
-  test("a table that is too long is found on the back", async () => {
-    const sizes = ["SSG", "AAA", "BB", "No 4", "No 6", "No 8", "No 10"];
-    const shot = [...deep.shot, ...sizes.map((size) => sampleShot(size, "bulk", 800))];
-    const many = { ...sampleAvon, depths: [2400, 2500, 2600].map((depthMm) => ({ ...deep, depthMm, shot })) };
-    const { back } = await layOutId1(many, sampleGuide, drawingKit, nodeFonts());
+  test("words that are too many are found on the back", async () => {
+    const scaleTitle = "Scale of the weights that the club keeps in its hut ".repeat(6);
+    const rig = { ...sampleAvon, rig: { ...sampleAvon.rig, scaleTitle } };
+    const { back } = await layOutId1(rig, sampleGuide, drawingKit, nodeFonts());
     expect(back.overflows.map((o) => o.direction)).toContain("down");
+  });
+
+  test("a drawing with more shot than its side has room for is found on the front", async () => {
+    const sizes = ["SSG", "AAA", "BB", "No 4", "No 6", "No 8", "No 10"];
+    const shot = Array.from({ length: 60 }, (_, i) => sampleShot(sizes[i % 7]!, "spread", 310 + 33 * i));
+    const rig = { ...sampleAvon, depths: [{ ...deep, shot }] };
+    const { front } = await layOutId1(rig, sampleGuide, drawingKit, nodeFonts());
+    expect(front.overflows).toMatchObject([{ field: "drawing", direction: "down" }]);
+    expect(front.overflows[0]!.overMm).toBeGreaterThan(1);
   });
 });

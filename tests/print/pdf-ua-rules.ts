@@ -39,6 +39,10 @@ function parentOnly(type: string, allowed: readonly string[]): UaRule["broken"] 
       .map(named);
 }
 
+function columnsOf(row: RawElement): number {
+  return row.kids.reduce((sum, cell) => sum + cell.span, 0);
+}
+
 function must(holds: (pdf: RawPdf) => boolean, otherwise: string): UaRule["broken"] {
   return (pdf) => (holds(pdf) ? [] : [otherwise]);
 }
@@ -180,7 +184,7 @@ export const uaRules: readonly UaRule[] = [
     says: "all rows of a table have as many cells",
     broken: (pdf) =>
       elements(pdf)
-        .filter(({ type, kids }) => type === "Table" && new Set(kids.map((row) => row.kids.length)).size > 1)
+        .filter(({ type, kids }) => type === "Table" && new Set(kids.map(columnsOf)).size > 1)
         .map(named),
   },
   { id: "7.2-17", says: "a list item stands in a list", broken: parentOnly("LI", ["L"]) },

@@ -23,6 +23,8 @@ export interface RawElement {
   readonly kids: readonly RawElement[];
   readonly alt?: string;
   readonly scope?: string;
+  /** Columns that a cell takes up. */
+  readonly span: number;
   readonly box?: readonly number[];
   /** Marked content right below it: the page's reference and the number of the piece there. */
   readonly content: readonly { readonly page: string; readonly mcid: number }[];
@@ -99,6 +101,7 @@ function element(from: PDFDict, ref: PDFRef, parent: string): RawElement {
     ref: String(ref),
     type,
     parent,
+    span: Number(entry(attributes, "ColSpan") ?? 1),
     kids: kids.filter((kid) => kid instanceof PDFRef).map((kid) => element(dict, kid as PDFRef, type)),
     content: kids.flatMap((kid) => {
       if (kid instanceof PDFNumber) return [{ page, mcid: kid.asNumber() }];
