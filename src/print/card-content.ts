@@ -28,7 +28,7 @@ export interface CardContent {
   readonly setDepth: string;
   readonly recordDepth: string;
   /** What the tip says of the load, and what to do about it. */
-  readonly tipSays: readonly string[];
+  readonly tipSays: string;
   readonly feed: string;
   readonly caution: string;
   readonly publisher: string;
@@ -57,9 +57,9 @@ export function cardContent(solved: SolvedRig, guide: Guide, { words, figures }:
     }),
     hook: unbroken(words("card.hook", { size: rig.hook.size })),
     shot: words("card.shot", { scale: rig.scaleTitle, metals: metalText(solved.depths, words) }),
-    setDepth: words(`card.set-depth.${rig.water}`),
+    setDepth: words(`card.set-depth.${rig.water}`, { step: unbroken(figures.shortGap(50)) }),
     recordDepth: words("card.record-depth"),
-    tipSays: solved.depths.length === 0 ? [] : tipSays(solved.depths[0]!, { words, figures }),
+    tipSays: words("card.tip-says"),
     feed: words("card.feed", {
       what: rig.feed.what,
       portion: unbroken(figures.volume(rig.feed.portionMl)),
@@ -69,20 +69,6 @@ export function cardContent(solved: SolvedRig, guide: Guide, { words, figures }:
     publisher: guide.publisher,
     ...(guide.siteAddress !== undefined && { address: rigAddress(guide.siteAddress, rig.id) }),
   };
-}
-
-/** Less tip than this is none to somebody on the bank. */
-const leastTipMm = 2.5;
-
-function tipSays(depth: SolvedDepth, { words, figures }: Pick<DrawingKit, "words" | "figures">): string[] {
-  return depth.tipStates
-    .filter(({ load }) => load !== "right")
-    .map(({ load, tipShowingMm, changeG }) =>
-      words(`card.tip-says.${tipShowingMm < leastTipMm ? "sunk" : load.replace(" ", "-")}`, {
-        tip: unbroken(figures.tip(tipShowingMm)),
-        change: unbroken(figures.mass(Math.abs(changeG))),
-      }),
-    );
 }
 
 export function rigAddress(siteAddress: string, rigId: string): string {

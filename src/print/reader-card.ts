@@ -46,7 +46,7 @@ export const readerFormats: readonly ReaderFormat[] = [
     ...paperSizes.A5,
     marginMm: 10,
     typePt: 16,
-    nameWidthMm: 37,
+    nameWidthMm: 40,
     shortNames: false,
     stacked: false,
     boxHeightMm: 20,
@@ -72,6 +72,7 @@ const barest: ReaderBackParts = {
   line: false,
   box: false,
   setDepth: false,
+  recordDepth: false,
   tipSays: false,
   feed: false,
   publisher: false,
@@ -86,10 +87,11 @@ export const additions: readonly ((parts: ReaderBackParts, card: CardContent) =>
   (parts, card) => ({ ...parts, depths: ends(card.depths) }),
   (parts) => ({ ...parts, box: true }),
   (parts, card) => ({ ...parts, depths: card.depths }),
-  (parts) => ({ ...parts, setDepth: true }),
   (parts) => ({ ...parts, tipSays: true }),
   (parts) => ({ ...parts, feed: true }),
   (parts) => ({ ...parts, publisher: true }),
+  (parts) => ({ ...parts, setDepth: true }),
+  (parts) => ({ ...parts, recordDepth: true }),
 ];
 
 export async function layOutReader(
@@ -143,7 +145,7 @@ async function fullestBack(
 }
 
 /** Where the search for the fullest back begins; the answer does not depend on it. */
-const usualAdditions: Readonly<Record<ReaderFormat["name"], number>> = { A7: 2, A6: 5, A5: 8 };
+const usualAdditions: Readonly<Record<ReaderFormat["name"], number>> = { A7: 2, A6: 6, A5: 9 };
 
 function codeOf(card: CardContent, { words }: DrawingKit) {
   if (card.address === undefined) return undefined;

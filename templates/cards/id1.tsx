@@ -48,8 +48,8 @@ export interface Id1BackProps {
   readonly code?: Picture & { readonly sizeMm: number };
 }
 
-const small = { sizePt: id1.wordPt, lineHeight: 1.1 };
-const figure = { sizePt: id1.figurePt, lineHeight: 1.1 };
+const small = { sizePt: id1.wordPt, lineHeight: 1.06 };
+const figure = { sizePt: id1.figurePt, lineHeight: 1.06 };
 
 /** Back, held lying: what to put on the line and where to set the float, by depth. */
 export function Id1Back({ card, words, code }: Id1BackProps) {
@@ -84,14 +84,11 @@ export function Id1Back({ card, words, code }: Id1BackProps) {
           { name: words("card.tip"), cells: cells((d) => d.tip), field: "tip showing" },
         ]}
       />
-      <Box tag="P" field="line and hook" style={figure}>
-        {`${card.mainLine}. ${card.hookLength}. ${card.hook}.`}
+      <Box tag="P" field="line, hook, shot scale and metal" style={figure}>
+        {`${card.mainLine}. ${card.hookLength}. ${card.hook}. ${card.shot}`}
       </Box>
       <Box style={{ direction: "row", gap: 2, align: "end" }}>
         <Box style={{ grow: 1, gap: 0.4 }}>
-          <Box tag="P" field="shot scale and metal" style={figure}>
-            {card.shot}
-          </Box>
           <Box tag="P" field="caution" style={{ ...small, face: "bold" }}>
             {card.caution}
           </Box>
@@ -111,7 +108,7 @@ export function Id1Back({ card, words, code }: Id1BackProps) {
           <Box
             tag="P"
             field="box to write in"
-            style={{ ...small, width: 17, height: 13, padding: 0.8 }}
+            style={{ ...small, width: 17, height: 11, padding: 0.8 }}
             paint={{ frame: { widthMm: 0.35, ink: "ink" } }}
           >
             {words("card.write-depth")}

@@ -26,6 +26,7 @@ export interface ReaderBackParts {
   readonly line: boolean;
   readonly box: boolean;
   readonly setDepth: boolean;
+  readonly recordDepth: boolean;
   readonly tipSays: boolean;
   readonly feed: boolean;
   readonly publisher: boolean;
@@ -79,8 +80,9 @@ export function ReaderBack({ card, format, parts, words, code }: ReaderBackProps
       ? [{ field: "line and hook", text: `${card.mainLine}. ${card.hookLength}. ${card.hook}.` }]
       : []),
     { field: "shot scale and metal", text: card.shot },
-    ...(parts.setDepth ? [{ field: "setting the depth", text: `${card.setDepth} ${card.recordDepth}` }] : []),
-    ...(parts.tipSays ? card.tipSays.map((text) => ({ field: "what the tip says", text })) : []),
+    ...(parts.setDepth ? [{ field: "setting the depth", text: card.setDepth }] : []),
+    ...(parts.recordDepth ? [{ field: "recording the depth", text: card.recordDepth }] : []),
+    ...(parts.tipSays ? [{ field: "what the tip says", text: card.tipSays }] : []),
     ...(parts.feed ? [{ field: "feed", text: card.feed }] : []),
   ];
   return (

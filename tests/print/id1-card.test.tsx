@@ -86,8 +86,7 @@ describe.each(sampleRigs.map((solved) => [solved.rig.id, solved] as const))("car
     const paragraphs = nodesOf(card().pages[1]!.tree, "P").map((p) => p.text);
     expect(paragraphs).toEqual(
       [
-        `${content.mainLine}. ${content.hookLength}. ${content.hook}.`,
-        content.shot,
+        `${content.mainLine}. ${content.hookLength}. ${content.hook}. ${content.shot}`,
         content.caution,
         content.publisher,
         drawingKit.words("card.write-depth"),
