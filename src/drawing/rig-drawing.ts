@@ -38,7 +38,8 @@ export function drawRig(
   options: RigDrawingOptions,
 ): Drawing {
   const depth = moveFloat(rig, solvedDepth, options.variant ?? "set");
-  const lean = lineLean(rig, depth);
+  const shape = lineLean(rig, solvedDepth);
+  const lean: LineLean = (fromHookMm) => shape(fromHookMm) - shape(depth.floatToHookMm);
   let labels: RigLabel[] | undefined = rigLabels(rig, depth, options.labels, kit);
   while (labels) {
     const items = tryDraw(rig, depth, lean, box, kit, options, labels);

@@ -41,6 +41,8 @@ export function moveFloat({ rig }: SolvedRig, depth: SolvedDepth, variant: RigVa
   }
 }
 
+/** What was reckoned of the rig in its water holds no longer. */
 function setTo(depth: SolvedDepth, overdepthMm: number) {
-  return { overdepthMm, floatToHookMm: depth.floatToHookMm + overdepthMm - depth.overdepthMm };
+  const floatToHookMm = depth.floatToHookMm + overdepthMm - depth.overdepthMm;
+  return { overdepthMm, floatToHookMm, inWater: undefined };
 }

@@ -1,4 +1,5 @@
 import type { SolvedDepth, SolvedRig, SolvedShot } from "../solve/solved.ts";
+import { drawnHang } from "./current-shape.ts";
 import type { DrawingKit } from "./kit.ts";
 import { together } from "./label-text.ts";
 import { countSizes, type GroupedShot, groupShot, type ShotGroup } from "./shot-groups.ts";
@@ -35,7 +36,8 @@ export function rigTitle({ rig }: SolvedRig, depth: SolvedDepth, { words, figure
 }
 
 /** The rig told from the hook up, from the same figures as the drawing. */
-export function rigDescription({ rig }: SolvedRig, depth: SolvedDepth, kit: DrawingKit): string {
+export function rigDescription(solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit): string {
+  const { rig } = solved;
   const { words, figures } = kit;
   const { floatToHookMm, overdepthMm } = depth;
   const lock = lockShot(depth);
@@ -53,13 +55,16 @@ export function rigDescription({ rig }: SolvedRig, depth: SolvedDepth, kit: Draw
     lock.length > 0
       ? words("drawing.rig.spokenFloatLocked", { what: spokenShot(lock, kit) })
       : words("drawing.rig.spokenFloat");
-  return words("drawing.rig.description", {
+  const said = words("drawing.rig.description", {
     rig: rig.title,
     depth: figures.shortDepth(depth.depthMm),
     line: [...told.map((one) => one.words), spokenAt(floatToHookMm, float, kit)].join("; "),
     tip: words("drawing.rig.spokenTip", { tip: figures.tip(depth.tipShowingMm) }),
     hook: hookPlace(overdepthMm, kit),
   });
+  const hang = drawnHang(solved, depth);
+  if (!hang) return said;
+  return `${said} ${words(hang.leadMm >= 0 ? "drawing.rig.spokenLead" : "drawing.rig.spokenTrail")}`;
 }
 
 function spokenAt(fromHookMm: number, what: string, { words, figures }: DrawingKit): string {

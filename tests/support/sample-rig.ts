@@ -3,6 +3,7 @@ import type { Float } from "../../src/core/float.ts";
 import { lineChain } from "../../src/core/knots.ts";
 import type { PatternSpec, PlacedShot } from "../../src/core/patterns/pattern.ts";
 import { ballDiameterMm, type Metal, pullG } from "../../src/core/shot.ts";
+import { withWater } from "../../src/solve/in-water.ts";
 import type { Rig } from "../../src/solve/rig.ts";
 import type { SolvedDepth, SolvedRig } from "../../src/solve/solved.ts";
 
@@ -190,7 +191,7 @@ function solved(rig: Rig, floatMassG: number, floatPullG: number, depths: readon
   const chain = lineChain(rig);
   const feed = feedForSession(rig.feed, 4);
   if (!chain.ok || !feed.ok) throw new Error("the sample rig has no line or no feed");
-  return {
+  const dry: SolvedRig = {
     rig,
     floatPullG,
     floatLengthMm,
@@ -202,6 +203,8 @@ function solved(rig: Rig, floatMassG: number, floatPullG: number, depths: readon
     depths,
     findings: [],
   };
+  const wet = withWater(dry);
+  return wet.ok ? wet.value : dry;
 }
 
 /** A waggler locked by shot, the rest strung out; dead depth, one shallow and one deep. */
