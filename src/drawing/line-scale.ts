@@ -4,8 +4,8 @@ export interface Stretch {
   readonly lengthMm: number;
   /** The least it may measure on the drawing [mm]. */
   readonly leastMm: number;
-  /** Whether it may be shortened. */
-  readonly mayBreak: boolean;
+  /** The least once it is shortened and marked as such [mm]; none where it may not be. */
+  readonly leastBrokenMm?: number;
 }
 
 export interface DrawnStretch {
@@ -39,37 +39,37 @@ export function scaleStretches(
     const nextMm = sorted[i + 1]?.lengthMm ?? 0;
     return i < mostBroken && nextMm > longestMm * negligibleShare && lengthMm > breakRatio * nextMm;
   });
-  const shorten = lastShortened >= 0 && sorted.slice(0, lastShortened + 1).every(({ mayBreak }) => mayBreak);
+  const shorten =
+    lastShortened >= 0 &&
+    sorted.slice(0, lastShortened + 1).every(({ leastBrokenMm }) => leastBrokenMm !== undefined);
   const nextMm = shorten ? sorted[lastShortened + 1]!.lengthMm : longestMm;
-  const lengths = stretches.map(({ lengthMm }) => (lengthMm > nextMm ? nextMm * brokenRatio : lengthMm));
-
-  const least = stretches.reduce((sum, { leastMm }) => sum + leastMm, 0);
-  if (least > roomMm + 1e-9) return undefined;
-  const scale = fillingScale(
-    lengths,
-    stretches.map(({ leastMm }) => leastMm),
-    roomMm,
+  const wanted = stretches.map(({ lengthMm, leastMm, leastBrokenMm }) =>
+    lengthMm > nextMm
+      ? { lengthMm: nextMm * brokenRatio, leastMm: leastBrokenMm!, broken: true }
+      : { lengthMm, leastMm, broken: false },
   );
-  const drawn = stretches.map(({ lengthMm, leastMm }, i) => ({
-    drawnMm: Math.max(leastMm, scale * lengths[i]!),
-    broken: lengthMm > nextMm,
+  if (wanted.reduce((sum, { leastMm }) => sum + leastMm, 0) > roomMm + 1e-9) return undefined;
+  const scale = fillingScale(wanted, roomMm);
+  const drawn = wanted.map(({ lengthMm, leastMm, broken }) => ({
+    drawnMm: Math.max(leastMm, scale * lengthMm),
+    broken,
   }));
   return { drawn, scale };
 }
 
 /** The scale at which `Σ max(least, scale · length)` is the room: held ones are taken out until none is left to hold. */
-function fillingScale(lengths: readonly number[], least: readonly number[], roomMm: number): number {
-  const held = new Set<number>();
+function fillingScale(stretches: readonly Stretch[], roomMm: number): number {
+  const held = new Set<Stretch>();
   for (;;) {
     let room = roomMm;
     let length = 0;
-    for (const [i, one] of lengths.entries()) {
-      if (held.has(i)) room -= least[i]!;
-      else length += one;
+    for (const one of stretches) {
+      if (held.has(one)) room -= one.leastMm;
+      else length += one.lengthMm;
     }
     const scale = length > 0 ? Math.max(0, room / length) : 0;
-    const more = lengths.findIndex((one, i) => !held.has(i) && scale * one < least[i]! - 1e-12);
-    if (more < 0) return scale;
+    const more = stretches.find((one) => !held.has(one) && scale * one.lengthMm < one.leastMm - 1e-12);
+    if (!more) return scale;
     held.add(more);
   }
 }

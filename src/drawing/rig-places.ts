@@ -43,8 +43,9 @@ interface Frame {
 
 /** Gap of bare line [mm] above which two marks are drawn apart. */
 const apartMm = 20;
-/** Gap [mm] that may be shortened and then needs room for its mark. */
-const longMm = 300;
+/** Between marks that stand apart, and between those that touch. */
+const leastGapMm = 0.9;
+const touchingMm = 0.15;
 /** Bare line above the hook: enough for its strand to be told from the main line's. */
 const leastBareMm = 6.5;
 
@@ -71,7 +72,7 @@ export function placeOnLine(
   const touch: Feature = { kind: "touch", fromHookMm: overdepthMm, radiusMm: 0 };
   const lying = overdepthMm > 0 ? features.filter((f) => f.fromHookMm < overdepthMm) : [];
   const hanging = [...(lying.length > 0 ? [touch] : []), ...features.slice(lying.length)];
-  const clear = overdepthMm < 0 ? [{ lengthMm: -overdepthMm, leastMm: 3, mayBreak: true }] : [];
+  const clear = overdepthMm < 0 ? [{ lengthMm: -overdepthMm, leastMm: 3, leastBrokenMm: 4 }] : [];
   const scaled = scaleStretches([...clear, ...stretchesBetween(hanging, hookHeightMm)], bedMm - eyeMm);
   if (!scaled) return undefined;
   const leftMm = lying.length > 0 ? hookHeightMm + bareLyingMm + edgeMm : leftFreeMm;
@@ -135,14 +136,6 @@ function drawnLean(
   return (fromHookMm) => (lean(fromHookMm) * scale) / shrink;
 }
 
-/** Room that two neighbours need from middle to middle. */
-function leastApartMm(lower: Feature, upper: Feature, hookHeightMm: number): number {
-  const ends = (lower.kind === "hook" ? hookHeightMm : lower.radiusMm) + upper.radiusMm;
-  const lengthMm = upper.fromHookMm - lower.fromHookMm;
-  if (isHookLength(lower, upper) && lengthMm > apartMm) return ends + leastBareMm;
-  return ends + (lengthMm > longMm ? 2 * lineBreakHalfMm + 1 : lengthMm > apartMm ? 0.9 : 0.15);
-}
-
 /** Whether a stretch is bare hook length, down to the hook or to where it lies on the bed. */
 function isHookLength(lower: Feature, upper: Feature): boolean {
   return lower.kind === "hook" || (lower.kind === "touch" && upper.kind === "loop");
@@ -151,11 +144,12 @@ function isHookLength(lower: Feature, upper: Feature): boolean {
 function stretchesBetween(features: readonly Feature[], hookHeightMm: number): Stretch[] {
   return features.slice(1).map((upper, i) => {
     const lower = features[i]!;
-    return {
-      lengthMm: upper.fromHookMm - lower.fromHookMm,
-      leastMm: leastApartMm(lower, upper, hookHeightMm),
-      mayBreak: !isHookLength(lower, upper),
-    };
+    const lengthMm = upper.fromHookMm - lower.fromHookMm;
+    const ends = (lower.kind === "hook" ? hookHeightMm : lower.radiusMm) + upper.radiusMm;
+    const apart = lengthMm > apartMm;
+    if (isHookLength(lower, upper)) return { lengthMm, leastMm: ends + (apart ? leastBareMm : touchingMm) };
+    const leastMm = ends + (apart ? leastGapMm : touchingMm);
+    return { lengthMm, leastMm, leastBrokenMm: ends + 2 * lineBreakHalfMm + 1 };
   });
 }
 

@@ -28,8 +28,12 @@ export interface PlanRoom {
   readonly belowMm: number;
 }
 
-/** Largest share of the height that a float takes up. */
-const floatShare = 0.27;
+/** Share of the height that a float takes up: less where the line below needs the room. */
+const floatShares = [0.27, 0.2, 0.14];
+/** Share of the line from the float to the frame that lock shot may fill. */
+const lockRoomShare = 0.8;
+/** Drawn diameter per diameter of shot, at the least. */
+const leastShotScale = 0.2;
 /** A float is drawn at least this wide at its widest, thinner ones being exaggerated. */
 const leastFloatWidthMm = 2.4;
 const loopHalfMm = 1.5;
@@ -41,36 +45,46 @@ export function planRig(
   box: Box,
   room: PlanRoom,
 ): RigPlan | undefined {
-  const { float } = rig;
+  const { below, above } = lockSides(depth);
+  for (const floatShare of floatShares) {
+    const frame = rigFrame(rig, depth, box, room, floatShare);
+    const { floatAt, surfaceMm } = frame;
+    const roomAboveMm = lockRoomShare * Math.hypot(floatAt.xMm, floatAt.yMm - surfaceMm);
+    const largest = Math.min(1, Math.max(0.45, box.heightMm / 150));
+    for (let shotScale = largest; shotScale > leastShotScale; shotScale *= 0.85) {
+      const lockAboveRadiiMm = above.map((shot) => shotRadiusMm(shot, shotScale));
+      if (lockAboveRadiiMm.reduce((sum, radiusMm) => sum + 2 * radiusMm, 0) > roomAboveMm) continue;
+      const features = lineFeatures(rig.hookLengthMm, depth, below, shotScale);
+      const placed = placeOnLine(features, depth.overdepthMm, lean, frame);
+      if (placed) return { ...frame, lockAboveRadiiMm, ...placed };
+    }
+  }
+  return undefined;
+}
+
+/** Surface, bed and float in the box. */
+function rigFrame(
+  { float, water }: SolvedRig["rig"],
+  depth: SolvedDepth,
+  box: Box,
+  room: PlanRoom,
+  floatShare: number,
+) {
   const height = box.heightMm - room.aboveMm - room.belowMm;
   const floatLengthScale = Math.min(1, (floatShare * height) / lengthMm(float));
   const widest = Math.max(...float.profile.map((p) => p.diameterMm));
-  const floatWidthScale = Math.max(floatLengthScale, leastFloatWidthMm / widest);
   const surfaceMm = room.aboveMm + Math.max(1, depth.tipShowingMm * floatLengthScale + 0.6);
-  const bedMm = box.heightMm - room.belowMm;
-  const x = Math.min(16, Math.max(rig.water === "flowing" ? 11 : 9, 0.17 * box.widthMm));
-  const floatAt = point(x, surfaceMm + depth.draughtMm * floatLengthScale);
-  const hookHeightMm = Math.min(5, Math.max(2.8, 0.045 * box.heightMm));
-
-  const { below, above } = lockSides(depth);
-  for (let shotScale = Math.min(1, Math.max(0.45, box.heightMm / 150)); shotScale > 0.2; shotScale *= 0.85) {
-    const features = lineFeatures(rig.hookLengthMm, depth, below, shotScale);
-    const placed = placeOnLine(features, depth.overdepthMm, lean, { box, floatAt, bedMm, hookHeightMm });
-    if (!placed) continue;
-    return {
-      box,
-      float,
-      surfaceMm,
-      bedMm,
-      floatAt,
-      floatLengthScale,
-      floatWidthScale,
-      hookHeightMm,
-      lockAboveRadiiMm: above.map((shot) => shotRadiusMm(shot, shotScale)),
-      ...placed,
-    };
-  }
-  return undefined;
+  const x = Math.min(16, Math.max(water === "flowing" ? 11 : 9, 0.17 * box.widthMm));
+  return {
+    box,
+    float,
+    surfaceMm,
+    bedMm: box.heightMm - room.belowMm,
+    floatAt: point(x, surfaceMm + depth.draughtMm * floatLengthScale),
+    floatLengthScale,
+    floatWidthScale: Math.max(floatLengthScale, leastFloatWidthMm / widest),
+    hookHeightMm: Math.min(5, Math.max(2.8, 0.045 * box.heightMm)),
+  };
 }
 
 function shotRadiusMm(shot: SolvedShot, scale: number): number {
