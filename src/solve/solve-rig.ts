@@ -14,6 +14,7 @@ import { ballDiameterMm, metalDensityKgM3, pullG, pullShare, type Shot } from ".
 import { tipUncertaintyMm } from "../core/surface-tension.ts";
 import { loadForTipG, shotEffects, tipShowingMm, tipStates } from "../core/tip.ts";
 import type { Water } from "../core/water.ts";
+import { guideRows } from "./guide-rows.ts";
 import type { Bait, Hook, Rig } from "./rig.ts";
 import type { Plumbing, SolvedDepth, SolvedRig, SolvedShot } from "./solved.ts";
 
@@ -119,6 +120,7 @@ function solveDepth(
       tipUncertaintyMm: tipUncertaintyMm(float, conditions, showingMm),
       lockShare: lockPullG(shot) / pullOfShotG || 0,
       depthGuide: guide.value,
+      guideRows: guideRows(guide.value, rig.overdepthMm),
       tipStates: smallest ? tipStates(float, hangingG, smallest, conditions) : [],
       shotEffects: shotEffects(float, hangingG, rig.tub, conditions),
       plumbing: plumbing.value,

@@ -5,6 +5,7 @@ import type { LineChain } from "../core/knots.ts";
 import type { PlacedShot } from "../core/patterns/pattern.ts";
 import type { PlumbingStep, Plummet } from "../core/plumbing.ts";
 import type { ShotEffect, TipState } from "../core/tip.ts";
+import type { GuideRow } from "./guide-rows.ts";
 import type { InWater } from "./in-water.ts";
 import type { Rig } from "./rig.ts";
 
@@ -34,6 +35,8 @@ export interface SolvedDepth {
   /** Share of the shot's pull that locks the float; 0 without lock shot. */
   readonly lockShare: number;
   readonly depthGuide: readonly GuideStep[];
+  /** The depth guide with lines that say the same put together. */
+  readonly guideRows: readonly GuideRow[];
   readonly tipStates: readonly TipState[];
   /** What one more or one fewer of each size in the tub does to the tip. */
   readonly shotEffects: readonly ShotEffect[];

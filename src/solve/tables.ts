@@ -1,5 +1,6 @@
 import type { Figures } from "../report/figures.ts";
 import type { Words } from "../report/words.ts";
+import type { GuideRow } from "./guide-rows.ts";
 import type { GuideStep, SolvedDepth, SolvedRig, SolvedShot } from "./solved.ts";
 
 /** A table as text: what is in its head row and in the rows below. */
@@ -80,10 +81,14 @@ export function depthGuideTable(depth: SolvedDepth, { words, figures }: TableKit
     if (tipShowingMm !== null) return figures.tip(tipShowingMm);
     return words(state === "lies flat" ? "table.flat" : "table.under");
   };
+  const range = ({ overdepthMm, toOverdepthMm }: GuideRow): string =>
+    toOverdepthMm === overdepthMm
+      ? place(overdepthMm)
+      : words("table.from-to", { from: place(overdepthMm), to: place(toOverdepthMm) });
   return {
     head: [words("table.hook-set"), words("table.state"), words("table.on-the-bed"), words("table.tip")],
-    rows: depth.depthGuide.map((step) => [
-      place(step.overdepthMm),
+    rows: depth.guideRows.map((step) => [
+      range(step),
       words(`state.${step.state}`),
       step.shotOnBed.length === 0 ? words("table.none") : step.shotOnBed.join(", "),
       tip(step),

@@ -1,3 +1,4 @@
+import type { GuideRow } from "../../src/solve/guide-rows.ts";
 import type { GuideStep, SolvedDepth, SolvedRig } from "../../src/solve/solved.ts";
 import { shotRows } from "./shot-groups.ts";
 import type { Voice } from "./view.ts";
@@ -97,8 +98,8 @@ function GuideTable({ voice, depth }: DepthProps) {
         </tr>
       </thead>
       <tbody>
-        {depth.depthGuide.map((step) => (
-          <tr class={isChosen(step, depth) ? "chosen" : undefined}>
+        {depth.guideRows.map((step) => (
+          <tr class={step.chosen ? "chosen" : undefined}>
             <th scope="row">
               {hookSet(voice, step)}
               <span class="beside">
@@ -106,7 +107,7 @@ function GuideTable({ voice, depth }: DepthProps) {
                   length: figures.shortDepth(step.floatToHookMm),
                 })}
               </span>
-              {isChosen(step, depth) && <span class="mark">{say("rig.set-here")}</span>}
+              {step.chosen && <span class="mark">{say("rig.set-here")}</span>}
             </th>
             <td>
               {whatFloatDoes(voice, step)}
@@ -124,18 +125,21 @@ function GuideTable({ voice, depth }: DepthProps) {
   );
 }
 
-/** Whether the rig itself is set so: less apart than anybody can set a float. */
-function isChosen(step: GuideStep, depth: SolvedDepth): boolean {
-  return Math.abs(step.overdepthMm - depth.overdepthMm) < 5;
+function hookSet(voice: Voice, { overdepthMm, toOverdepthMm }: GuideRow): string {
+  const from = hookSetAt(voice, overdepthMm);
+  if (toOverdepthMm === overdepthMm) return from;
+  return voice.say("rig.hook-from-to", { from, to: hookSetAt(voice, toOverdepthMm) });
 }
 
-function hookSet({ say, figures }: Voice, { overdepthMm }: GuideStep): string {
+function hookSetAt({ say, figures }: Voice, overdepthMm: number): string {
   if (Math.abs(overdepthMm) < 5) return say("rig.hook-just-touching");
   const gap = figures.gap(Math.abs(overdepthMm));
   return overdepthMm < 0 ? say("rig.hook-off-bottom", { gap }) : say("rig.hook-over-depth", { gap });
 }
 
 function whatFloatDoes({ say }: Voice, step: GuideStep): string {
+  const baitOnly = step.state === "rests on the bed" && step.shotOnBed.length === 0;
+  if (baitOnly) return say("state.bait-on-the-bed");
   const state = say(`state.${step.state.replaceAll(" ", "-")}`);
   if (step.shotOnBed.length === 0) return state;
   const shot = counted(step.shotOnBed);

@@ -3,9 +3,10 @@ import type { Float } from "../../src/core/float.ts";
 import { lineChain } from "../../src/core/knots.ts";
 import type { PatternSpec, PlacedShot } from "../../src/core/patterns/pattern.ts";
 import { ballDiameterMm, type Metal, pullG } from "../../src/core/shot.ts";
+import { guideRows } from "../../src/solve/guide-rows.ts";
 import { withWater } from "../../src/solve/in-water.ts";
 import type { Rig } from "../../src/solve/rig.ts";
-import type { SolvedDepth, SolvedRig } from "../../src/solve/solved.ts";
+import type { GuideStep, SolvedDepth, SolvedRig } from "../../src/solve/solved.ts";
 
 /** Round figures of the trade's scale [g]; sizes below No 8 are tin here as they may not be lead everywhere. */
 const sizeG: Readonly<Record<string, number>> = {
@@ -145,6 +146,24 @@ function sampleDepth(
   const pull = shot.reduce((sum, s) => sum + s.pullG, 0);
   const lock = shot.filter((s) => s.role === "lock").reduce((sum, s) => sum + s.pullG, 0);
   const lowest = shot[0]!;
+  const depthGuide: readonly GuideStep[] = [
+    {
+      overdepthMm: 0,
+      floatToHookMm: depthMm - draughtMm,
+      state: "rests on the bed",
+      shotOnBed: [],
+      tipShowingMm,
+      advice: "start-here",
+    },
+    {
+      overdepthMm: lowest.fromHookMm + 20,
+      floatToHookMm: depthMm - draughtMm + lowest.fromHookMm + 20,
+      state: rig.water === "still" ? "rests on the bed" : "drags under",
+      shotOnBed: [lowest.size],
+      tipShowingMm: rig.water === "still" ? tipShowingMm + 8 : null,
+      advice: rig.water === "still" ? "read-the-tip" : "raise-the-hook",
+    },
+  ];
   return {
     depthMm,
     overdepthMm: rig.overdepthMm,
@@ -157,24 +176,8 @@ function sampleDepth(
     tipShowingMm,
     tipUncertaintyMm: 4,
     lockShare: lock / pull,
-    depthGuide: [
-      {
-        overdepthMm: 0,
-        floatToHookMm: depthMm - draughtMm,
-        state: "rests on the bed",
-        shotOnBed: [],
-        tipShowingMm,
-        advice: "start-here",
-      },
-      {
-        overdepthMm: lowest.fromHookMm + 20,
-        floatToHookMm: depthMm - draughtMm + lowest.fromHookMm + 20,
-        state: rig.water === "still" ? "rests on the bed" : "drags under",
-        shotOnBed: [lowest.size],
-        tipShowingMm: rig.water === "still" ? tipShowingMm + 8 : null,
-        advice: rig.water === "still" ? "read-the-tip" : "raise-the-hook",
-      },
-    ],
+    depthGuide,
+    guideRows: guideRows(depthGuide, rig.overdepthMm),
     shotEffects: [],
     plumbing: { steps: [], plummetNeededG: 0 },
     tipStates: [
