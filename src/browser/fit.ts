@@ -1,13 +1,15 @@
 import { DepthPart } from "../../templates/pages/depth.tsx";
-import { rigPicture } from "../../templates/pages/rig-picture.ts";
+import { hangPicture, rigPicture, sinkPicture } from "../../templates/pages/rig-picture.ts";
 import type { Voice } from "../../templates/pages/view.ts";
 import type { ShotScale } from "../core/shot.ts";
 import { measureText } from "../drawing/font-metrics.ts";
 import { makeFigures, type UnitChoice, unitChoices } from "../report/figures.ts";
 import { reasonText } from "../report/reason.ts";
 import { makeWords, type WordTree } from "../report/words.ts";
+import { solveInWater } from "../solve/in-water.ts";
 import type { Rig } from "../solve/rig.ts";
 import { solveRig } from "../solve/solve-rig.ts";
+import type { SolvedDepth } from "../solve/solved.ts";
 import { type FieldProblem, fitRig } from "./fit-rig.ts";
 import { toDom } from "./to-dom.ts";
 
@@ -35,6 +37,9 @@ const fields = [...form.elements].filter(
 );
 const ownValues = new Map(fields.map((field) => [field.name, field.value]));
 
+const typingPauseMs = 250;
+let inWaterTimer: ReturnType<typeof setTimeout> | undefined;
+
 function say(key: string, values?: Readonly<Record<string, string | number>>): string {
   return words(`page.${key}`, values);
 }
@@ -51,14 +56,23 @@ function refit(): void {
     say,
     reason: (finding) => reasonText(finding, words, figures),
     drawRig: (solved, depth, idPrefix) => rigPicture(solved, depth, kit, idPrefix),
+    drawSink: (solved, depth, idPrefix) => sinkPicture(solved, depth, kit, idPrefix),
+    drawHang: (solved, depth, idPrefix) => hangPicture(solved, depth, kit, idPrefix),
   };
   const fitted = fitRig(rig, scale, changed);
   showProblems(fitted.problems);
   const solved = solveRig(fitted.rig);
   const depth = solved.ok ? solved.value.depths[0] : undefined;
+  clearTimeout(inWaterTimer);
   if (solved.ok && depth) {
-    const part = DepthPart({ voice, solved: solved.value, depth, id: "fitted" });
-    result.replaceChildren(...toDom(part));
+    const show = (made: SolvedDepth) =>
+      result.replaceChildren(...toDom(DepthPart({ voice, solved: solved.value, depth: made, id: "fitted" })));
+    show(depth);
+    // How it sinks takes longer, so it waits until nobody is typing.
+    inWaterTimer = setTimeout(() => {
+      const inWater = solveInWater(solved.value, depth);
+      if (inWater.ok) show({ ...depth, inWater: inWater.value });
+    }, typingPauseMs);
     status.textContent = say("fit.done", { depth: figures.depth(depth.depthMm) });
   } else {
     result.replaceChildren();

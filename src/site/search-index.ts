@@ -17,12 +17,19 @@ export function searchIndexScript(pages: readonly Page[], input: SiteInput): str
         title: page.title,
         summary: page.description,
         kind: input.kit.words(`page.search.kind-${page.kind}`),
-        text: textOf(page.body({ ...viewOf(page.path, input), drawRig: noPicture, drawFloat: noPicture })),
+        text: textOf(page.body({ ...viewOf(page.path, input), ...withoutPictures })),
       },
     ];
   });
   return `var dotdownSearch = ${JSON.stringify(entries)};\n`;
 }
 
-/** Pictures say nothing to the search. */
 const noPicture = () => "";
+
+/** Pictures say nothing to the search. */
+const withoutPictures = {
+  drawRig: noPicture,
+  drawSink: noPicture,
+  drawHang: noPicture,
+  drawFloat: noPicture,
+};

@@ -1,4 +1,4 @@
-import { floatPicture, rigPicture } from "../../templates/pages/rig-picture.ts";
+import { floatPicture, hangPicture, rigPicture, sinkPicture } from "../../templates/pages/rig-picture.ts";
 import { sitePaths, termId, type View } from "../../templates/pages/view.ts";
 import type { SiteInput } from "./input.ts";
 import { markdownToHast } from "./markdown.ts";
@@ -26,6 +26,8 @@ export function viewOf(path: string, input: SiteInput): View {
     reason,
     figures: kit.figures,
     drawRig: (rig, depth, idPrefix) => rigPicture(rig, depth, kit, idPrefix),
+    drawSink: (rig, depth, idPrefix) => sinkPicture(rig, depth, kit, idPrefix),
+    drawHang: (rig, depth, idPrefix) => hangPicture(rig, depth, kit, idPrefix),
     drawFloat: (float, idPrefix) => floatPicture(float, kit, idPrefix),
     markdown: (text, { level = 2, idPrefix = "" } = {}) =>
       markdownToHast("title" in text ? liveBody(text) : text.body, {

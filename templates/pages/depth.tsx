@@ -1,6 +1,7 @@
 import type { GuideRow } from "../../src/solve/guide-rows.ts";
 import type { GuideStep, SolvedDepth, SolvedRig } from "../../src/solve/solved.ts";
-import { shotRows } from "./shot-groups.ts";
+import { InWaterPart } from "./in-water.tsx";
+import { type ShotRow, shotRows } from "./shot-groups.ts";
 import type { Voice } from "./view.ts";
 
 export interface DepthProps {
@@ -33,6 +34,7 @@ export function DepthPart({ voice, solved, depth, id = depthId(depth) }: DepthPr
         </div>
       </div>
       <GuideTable voice={voice} solved={solved} depth={depth} />
+      <InWaterPart voice={voice} solved={solved} depth={depth} id={id} />
       <Findings voice={voice} solved={solved} depth={depth} />
     </section>
   );
@@ -60,7 +62,8 @@ function KeyFigures({ voice: { say, figures }, depth }: DepthProps) {
   );
 }
 
-function ShotTable({ voice: { say, figures }, depth }: DepthProps) {
+function ShotTable({ voice, depth }: DepthProps) {
+  const { say } = voice;
   const rows = shotRows(depth.shot);
   return (
     <table>
@@ -73,16 +76,26 @@ function ShotTable({ voice: { say, figures }, depth }: DepthProps) {
         </tr>
       </thead>
       <tbody>
-        {rows.map(({ role, load, fromHookMm }) => (
+        {rows.map((row) => (
           <tr>
-            <th scope="row">{load}</th>
-            <td>{role === "lock" ? say("rig.at-float") : figures.gap(fromHookMm)}</td>
-            <td>{say(`role.${role}`)}</td>
+            <th scope="row">{row.load}</th>
+            <td>{placeOf(voice, row)}</td>
+            <td>{say(`role.${row.role}`)}</td>
           </tr>
         ))}
       </tbody>
     </table>
   );
+}
+
+function placeOf({ say, figures }: Voice, { role, fromHookMm, toHookMm, gapMm }: ShotRow): string {
+  if (role === "lock") return say("rig.at-float");
+  if (gapMm === 0) return figures.gap(fromHookMm);
+  return say("rig.run", {
+    from: figures.shortGap(fromHookMm),
+    to: figures.shortGap(toHookMm),
+    gap: figures.gap(gapMm),
+  });
 }
 
 function GuideTable({ voice, depth }: DepthProps) {

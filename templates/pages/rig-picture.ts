@@ -2,6 +2,8 @@ import type { Float } from "../../src/core/float.ts";
 import { drawFloat } from "../../src/drawing/float-drawing.ts";
 import { joinStrokes } from "../../src/drawing/join-strokes.ts";
 import type { DrawingKit } from "../../src/drawing/kit.ts";
+import { drawHangPlot } from "../../src/drawing/plots/hang-plot.ts";
+import { drawSinkPlot } from "../../src/drawing/plots/sink-plot.ts";
 import { drawRig } from "../../src/drawing/rig-drawing.ts";
 import { drawingToSvg } from "../../src/drawing/svg.ts";
 import type { SolvedDepth, SolvedRig } from "../../src/solve/solved.ts";
@@ -9,6 +11,7 @@ import type { SolvedDepth, SolvedRig } from "../../src/solve/solved.ts";
 /** Room for a picture in a column of text: on a phone 80 mm become 320 px, so its words are read as 14 px. */
 export const pictureRoom = { widthMm: 80, textMm: 3.5 };
 const rigBox = { widthMm: pictureRoom.widthMm, heightMm: 120 };
+const plotBox = { widthMm: pictureRoom.widthMm, heightMm: 75 };
 const floatBox = { widthMm: pictureRoom.widthMm, heightMm: 150 };
 
 /** A rig at one depth, as SVG whose ids start with the prefix. */
@@ -20,4 +23,32 @@ export function rigPicture(rig: SolvedRig, depth: SolvedDepth, kit: DrawingKit, 
 /** A float with its parts named, as SVG. */
 export function floatPicture(float: Float, kit: DrawingKit, idPrefix: string): string {
   return drawingToSvg(drawFloat(float, floatBox, kit, pictureRoom), { idPrefix });
+}
+
+/** How deep the bait is after how long, as SVG; none where nobody reckoned it. */
+export function sinkPicture(
+  { rig }: SolvedRig,
+  { inWater, depthMm }: SolvedDepth,
+  kit: DrawingKit,
+  idPrefix: string,
+): string | undefined {
+  if (!inWater || inWater.sink.length === 0) return undefined;
+  const curves = { title: rig.title, sinks: inWater.sink };
+  const drawing = drawSinkPlot(curves, undefined, depthMm, plotBox, kit, pictureRoom);
+  return drawingToSvg(joinStrokes(drawing), { idPrefix });
+}
+
+/** The line in the first of the rig's paces, as SVG; none in still water. */
+export function hangPicture(
+  { rig }: SolvedRig,
+  { inWater, depthMm, draughtMm, shot }: SolvedDepth,
+  kit: DrawingKit,
+  idPrefix: string,
+): string | undefined {
+  const [first] = inWater?.flow ?? [];
+  if (!inWater || !first) return undefined;
+  const hangs = inWater.flow.filter(({ paceMs }) => paceMs === first.paceMs);
+  const shotFromHookMm = shot.filter(({ role }) => role !== "lock").map(({ fromHookMm }) => fromHookMm);
+  const hanging = { title: rig.title, depthMm, draughtMm, shotFromHookMm };
+  return drawingToSvg(joinStrokes(drawHangPlot(hanging, hangs, rigBox, kit, pictureRoom)), { idPrefix });
 }

@@ -17,7 +17,7 @@ export function RigPage({ view, entry, solved }: RigProps) {
   const { say, href } = view;
   const toPrint = view.printables.filter(({ rigId }) => rigId === entry.id);
   const card = toPrint.find(({ kind }) => kind === "card");
-  const others = toPrint.filter((file) => file !== card);
+  const hasOthers = toPrint.length > (card ? 1 : 0);
   return (
     <article class="rig">
       <header class="page-head">
@@ -31,14 +31,10 @@ export function RigPage({ view, entry, solved }: RigProps) {
             </a>
           </p>
         )}
-        {others.length > 0 && (
-          <ul class="files">
-            {others.map(({ path, title }) => (
-              <li>
-                <a href={href(path)}>{say("printables.get-other", { title })}</a>
-              </li>
-            ))}
-          </ul>
+        {hasOthers && (
+          <p>
+            <a href={href(sitePaths.printables)}>{say("printables.other-sizes")}</a>
+          </p>
         )}
       </header>
       <OnThisPage view={view} />

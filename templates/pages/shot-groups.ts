@@ -5,21 +5,28 @@ import type { SolvedShot } from "../../src/solve/solved.ts";
 export interface ShotRow {
   readonly role: SolvedShot["role"];
   readonly load: string;
-  /** The lowest of them, from the hook. */
+  /** The lowest and the highest of them, from the hook. */
   readonly fromHookMm: number;
+  readonly toHookMm: number;
+  /** Gap from each to the next of a long run; 0 where they sit together. */
+  readonly gapMm: number;
 }
 
-/** The shot of a rig from the float down; those that touch share a row, each of a run has its own. */
+/** A run of up to this many is measured out one by one; more are told by their gap. */
+const singlesInRun = 5;
+
+/** The shot of a rig from the float down; those that touch share a row, and so does a long run. */
 export function shotRows(shot: readonly SolvedShot[]): ShotRow[] {
   const lock = shot.filter(({ role }) => role === "lock");
-  const onLine = groupShot(shot.filter(({ role }) => role !== "lock")).flatMap(({ kind, shots }) =>
-    kind === "run" ? shots.map((one) => [one]) : [shots],
+  const onLine = groupShot(shot.filter(({ role }) => role !== "lock")).flatMap(({ kind, shots, gapMm }) =>
+    kind === "run" && shots.length <= singlesInRun ? shots.map((one) => row([one])) : [row(shots, gapMm)],
   );
-  return [...onLine, ...(lock.length > 0 ? [lock] : [])].reverse().map((shots) => ({
-    role: shots[0]!.role,
-    load: loadText(shots),
-    fromHookMm: shots[0]!.fromHookMm,
-  }));
+  return [...onLine, ...(lock.length > 0 ? [row(lock)] : [])].reverse();
+}
+
+function row(shots: readonly SolvedShot[], gapMm = 0): ShotRow {
+  const [fromHookMm, toHookMm] = [shots[0]!.fromHookMm, shots.at(-1)!.fromHookMm];
+  return { role: shots[0]!.role, load: loadText(shots), fromHookMm, toHookMm, gapMm };
 }
 
 /** `2 AAA + 3 No 8`, the notation of the trade, with spaces at which no line breaks. */

@@ -16,6 +16,9 @@ export interface Voice {
   readonly reason: (finding: Finding) => string;
   /** The picture of a rig at one depth, as SVG. */
   readonly drawRig: (rig: SolvedRig, depth: SolvedDepth, idPrefix: string) => string;
+  /** How its bait sinks, and how it hangs in a current, as SVG; none where there is nothing to show. */
+  readonly drawSink: (rig: SolvedRig, depth: SolvedDepth, idPrefix: string) => string | undefined;
+  readonly drawHang: (rig: SolvedRig, depth: SolvedDepth, idPrefix: string) => string | undefined;
 }
 
 /** What a page template is given besides its own subject. */
