@@ -16,6 +16,7 @@ import { siteFiles } from "../site/site-files.tsx";
 import { withLiveFigures } from "../solve/live/live-figures.ts";
 import type { SolvedRig } from "../solve/solved.ts";
 import { dataFiles } from "./data.ts";
+import { knotMessages } from "./knot-messages.ts";
 import { solveLibrary } from "./solve-library.ts";
 
 /** Content with its sums done: all that pages, cards and data are made from. */
@@ -42,7 +43,8 @@ export async function solveContent(
   const kit: DrawingKit = { words, figures: makeFigures(library.guide.units, words), measure: measureText };
   const solved = solveLibrary(library, words, kit.figures);
   const texts = liveTexts(library, solved.value, kit);
-  const all = [...messages, ...solved.messages, ...texts.messages];
+  const knots = knotMessages(library, words);
+  const all = [...messages, ...knots, ...solved.messages, ...texts.messages];
   if (hasErrors(all)) return { value: undefined, messages: all };
   return { value: { library, rigs: solved.value, live: texts.value, kit }, messages: all };
 }

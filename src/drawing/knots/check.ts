@@ -5,8 +5,11 @@ import { stepStrands } from "./draw-knot.ts";
 
 /** An error in a knot's steps; the step counts from 1, the place is in units of the knot's frame. */
 export interface KnotFault {
-  /** Strands cross and their heights do not say which is on top, or a strand leaves the frame. */
-  readonly kind: "crossing" | "outside";
+  /**
+   * Strands cross and their heights do not say which is on top; a strand leaves the frame; a strand has not two
+   * places that differ.
+   */
+  readonly kind: "crossing" | "outside" | "short";
   readonly step: number;
   readonly strand: string;
   readonly x: number;
@@ -36,7 +39,10 @@ export function checkKnot(knot: KnotPicture): KnotFault[] {
       const at = curve.samples.find(({ x, y }) => Math.max(-x, x - width, -y, y - height) > frameSlackUnits);
       return at ? [wrong("outside", name, at)] : [];
     });
-    return [...undeclared, ...outside];
+    const short = strands
+      .filter(({ curve }) => curve.length === 0)
+      .map(({ name }) => wrong("short", name, { x: 0, y: 0 }));
+    return [...undeclared, ...outside, ...short];
   });
 }
 

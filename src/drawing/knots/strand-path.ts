@@ -57,6 +57,7 @@ function coilPoints({ from, to, turns, radius, start, first }: Coil): Place[] {
 
 function doubledPoints({ gap, along, loop }: Doubled): Place[] {
   const spine = withoutRepeats(along.flatMap(partPoints));
+  if (spine.length < 2) return [];
   const curve = curveThrough(spine);
   const beside = (offset: number) =>
     marksOf(curve).map((s, i): Place => {

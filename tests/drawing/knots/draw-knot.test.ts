@@ -92,6 +92,20 @@ describe("checking a knot", () => {
     ).toEqual([]);
   });
 
+  it("refuses a strand that goes nowhere, and still draws the rest", () => {
+    const still: PathPart[] = [
+      [5, 5],
+      [5, 5],
+    ];
+    const level: PathPart[] = [
+      [2, 8],
+      [38, 8],
+    ];
+    const knot = loose(still, level);
+    expect(checkKnot(knot).map(({ kind, strand }) => [kind, strand])).toEqual([["short", "strand 1"]]);
+    expect(drawKnotStep(knot, 0, card, drawingKit).items).toHaveLength(1);
+  });
+
   it("refuses a strand that leaves the frame", () => {
     const found = checkKnot(
       loose([
