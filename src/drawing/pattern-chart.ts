@@ -1,29 +1,16 @@
-import { lengthMm } from "../core/float.ts";
+import type { Sink } from "../core/sink/sink-of-rig.ts";
 import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
-import { floatLook } from "./float-parts.ts";
-import { point, polyline, rectangle, text, thin, thinSoft } from "./items.ts";
+import { point, polyline, text, thinSoft } from "./items.ts";
 import type { Box, DrawingKit } from "./kit.ts";
-import { placeInOrder } from "./label-placement.ts";
 import { type LabelText, layLabel, leading, paintLabel } from "./label-text.ts";
 import type { Drawing, Item } from "./model.ts";
 import { bedThicknessMm } from "./parts/bed.ts";
-import { floatEyeRadiusMm } from "./parts/float-body.ts";
-import { parts } from "./parts/parts.ts";
-import { leastShotRadiusMm } from "./parts/shot.ts";
+import { drawPatternColumn, sinkCurve } from "./pattern-column.ts";
 import { lineShot, lockShot, rigDescription, shotLabel } from "./rig-words.ts";
-import { strandStrokes } from "./strands.ts";
-
-/** Room for a plot beside a rig: its top is the surface, its foot the deepest bed of the chart. */
-export interface PlotRoom extends Box {
-  /** The depth that its height stands for [mm of water]. */
-  readonly depthMm: number;
-}
 
 export interface PatternEntry {
   readonly rig: SolvedRig;
   readonly depth: SolvedDepth;
-  /** Draws what stands beside the rig, to the same scale of depth, such as how its bait sinks. */
-  readonly plot?: (room: PlotRoom) => readonly Item[];
 }
 
 export interface PatternChartOptions {
@@ -31,14 +18,14 @@ export interface PatternChartOptions {
 }
 
 const marginMm = 1;
-const shotScale = 0.5;
-const hookMm = 2.6;
+/** The share of its slot that a rig takes up beside its plot of sinking. */
+const rigShare = 0.34;
 /** Steps of the depth scale [mm of water], the first that leaves room between its figures. */
 const steps = [100, 250, 500, 1000, 2000];
 
 /**
  * Shotting patterns next to each other, drawn to one scale of depth, with what is at the float and what is down the
- * line below each.
+ * line below each, and beside each how deep its bait is after how long, to one scale of time.
  *
  * @throws Error where the box is too small
  */
@@ -55,7 +42,10 @@ export function drawPatternChart(
   const captions = entries.map((entry) => caption(entry, slotMm - 2 * marginMm, textMm, kit));
   const captionMm = Math.max(...captions.map((parts) => parts.reduce((sum, one) => sum + one.heightMm, 0)));
   const surfaceMm = 4 + textMm * 0.5;
-  const footMm = box.heightMm - captionMm - bedThicknessMm - 2;
+  const longestS = Math.max(0, ...entries.map((entry) => sinkOf(entry)?.tenthsS.at(-1) ?? 0));
+  const said = longestS > 0 ? words("drawing.pattern.sink") : "";
+  const note = layLabel([{ text: said, ink: "soft" }], box.widthMm - 2 * marginMm, textMm, measure);
+  const footMm = box.heightMm - note.heightMm - captionMm - bedThicknessMm - 2.5;
   const scale = (footMm - surfaceMm) / deepestMm;
   if (captions.flat().some((one) => one.widthMm > slotMm - 2 * marginMm) || scale * deepestMm < 40)
     throw new Error(`no room for ${entries.length} patterns in ${box.widthMm} × ${box.heightMm} mm`);
@@ -64,26 +54,43 @@ export function drawPatternChart(
     ...depthScale(deepestMm, scale, surfaceMm, axisMm, textMm, kit),
     ...entries.flatMap((entry, i) => {
       const left = axisMm + i * slotMm;
-      const rigMm = entry.plot ? slotMm * 0.3 : slotMm;
-      const plotRoom = {
-        widthMm: slotMm - rigMm - marginMm,
-        heightMm: deepestMm * scale,
-        depthMm: deepestMm,
+      const sink = sinkOf(entry);
+      const rigMm = sink ? slotMm * rigShare : slotMm;
+      const column = { leftMm: left, rightMm: left + slotMm - 0.6, xMm: left + rigMm / 2, surfaceMm, scale };
+      const frame = {
+        leftMm: left + rigMm,
+        rightMm: column.rightMm - marginMm,
+        surfaceMm,
+        scale,
+        longestS,
       };
-      const plot = entry.plot?.(plotRoom);
       return [
-        ...drawColumn(entry, { left, right: left + slotMm, x: left + rigMm / 2, surfaceMm, scale }),
-        ...(plot ? [{ kind: "group", xMm: left + rigMm, yMm: surfaceMm, items: plot } as const] : []),
+        ...drawPatternColumn(entry.rig, entry.depth, column),
+        ...(sink ? sinkCurve(sink, frame, textMm, kit) : []),
         ...captionItems(captions[i]!, left + marginMm, footMm + bedThicknessMm + 1.5, kit),
       ];
     }),
+    ...paintLabel(note, marginMm, box.heightMm - note.heightMm / 2 - 0.2, measure),
   ];
   return {
     ...box,
     title: words("drawing.pattern.title"),
-    description: entries.map(({ rig, depth }) => rigDescription(rig, depth, kit)).join(" "),
+    description: entries.map((entry) => told(entry, kit)).join(" "),
     items,
   };
+}
+
+/** How the rig sinks laid out straight, where that was reckoned. */
+function sinkOf({ depth }: PatternEntry): Sink | undefined {
+  return depth.inWater?.sink.find(({ landing }) => landing === "straight");
+}
+
+function told(entry: PatternEntry, kit: DrawingKit): string {
+  const rig = rigDescription(entry.rig, entry.depth, kit);
+  const sink = sinkOf(entry);
+  if (!sink) return rig;
+  const time = kit.figures.time(sink.tenthsS.at(-1)!);
+  return `${rig} ${kit.words("drawing.pattern.spokenSink", { time })}`;
 }
 
 function caption({ rig, depth }: PatternEntry, roomMm: number, textMm: number, kit: DrawingKit): LabelText[] {
@@ -137,46 +144,4 @@ function depthScale(
     );
   }
   return items;
-}
-
-interface ChartColumn {
-  readonly left: number;
-  readonly right: number;
-  /** The rig's line. */
-  readonly x: number;
-  readonly surfaceMm: number;
-  readonly scale: number;
-}
-
-/** One rig to the chart's scale; shot that would cover each other are moved just so far that they do not. */
-function drawColumn({ rig, depth }: PatternEntry, column: ChartColumn): Item[] {
-  const { left, right, x, surfaceMm, scale } = column;
-  const { float, hookLengthMm } = rig.rig;
-  const bedMm = surfaceMm + depth.depthMm * scale;
-  const eyeMm = surfaceMm + depth.draughtMm * scale + floatEyeRadiusMm;
-  const hookTip = Math.min(bedMm - 0.3, eyeMm + depth.floatToHookMm * scale);
-  const y = (fromHookMm: number) => hookTip - fromHookMm * scale;
-  const shots = [...depth.shot].sort((a, b) => b.fromHookMm - a.fromHookMm);
-  const radii = shots.map((one) => Math.max(leastShotRadiusMm, (one.diameterMm / 2) * shotScale));
-  const wanted = shots.map((one, i) => ({ atMm: y(one.fromHookMm), sizeMm: 2 * radii[i]! }));
-  const places = placeInOrder(wanted, eyeMm + floatEyeRadiusMm, hookTip - hookMm, 0.15);
-  if (!places) throw new Error(`no room for the shot of ${rig.rig.id} at ${depth.depthMm} mm`);
-  const loop = y(hookLengthMm);
-  const widest = Math.max(...float.profile.map((p) => p.diameterMm));
-  return [
-    rectangle(left, surfaceMm, right - left - 0.6, bedMm - surfaceMm, { fill: "water" }),
-    ...parts.bed.draw({ leftMm: left, rightMm: right - 0.6, yMm: bedMm }),
-    ...parts.waterSurface.draw({ leftMm: left, rightMm: right - 0.6, yMm: surfaceMm }),
-    polyline([point(x, eyeMm), point(x, loop)], strandStrokes["main line"]),
-    polyline([point(x, loop), point(x, hookTip - hookMm)], strandStrokes["hook length"]),
-    polyline([point(x - 1, loop), point(x + 1, loop)], thin),
-    ...parts.floatBody.draw({
-      ...floatLook(float),
-      at: point(x, surfaceMm + (lengthMm(float) - depth.tipShowingMm) * scale),
-      lengthScale: scale,
-      widthScale: Math.max(scale, 1.8 / widest),
-    }),
-    ...places.flatMap((place, i) => parts.shot.draw({ at: point(x, place), radiusMm: radii[i]! })),
-    ...parts.hook.draw({ bend: point(x, hookTip), heightMm: hookMm }),
-  ];
 }

@@ -5,6 +5,7 @@ import { drawFloatChart } from "../../src/drawing/float-chart.ts";
 import { drawFloat } from "../../src/drawing/float-drawing.ts";
 import { drawFloatStates } from "../../src/drawing/float-states.ts";
 import type { Drawing } from "../../src/drawing/model.ts";
+import { drawPatternChart } from "../../src/drawing/pattern-chart.ts";
 import { drawRig } from "../../src/drawing/rig-drawing.ts";
 import { rigVariants } from "../../src/drawing/rig-variants.ts";
 import { drawShotGauge } from "../../src/drawing/shot-gauge.ts";
@@ -59,4 +60,13 @@ test("the chart of all floats and the gauges of all scales are clear", () => {
     expect(faults(drawShotGauge(scale.sizes, ["lead", "tin"], { widthMm: 120, heightMm: 270 }, kit))).toEqual(
       [],
     );
+});
+
+test.each(["still", "flowing"])("patterns for %s water stand clear beside each other", (water) => {
+  const found = rigs.filter(({ rig }) => rig.water === water);
+  for (let first = 0; first < found.length; first += 3) {
+    const entries = found.slice(first, first + 3).map((rig) => ({ rig, depth: rig.depths[0]! }));
+    const box = { widthMm: 62 * entries.length, heightMm: 150 };
+    expect(faults(drawPatternChart(entries, box, kit, { textMm: 3.5 }))).toEqual([]);
+  }
 });

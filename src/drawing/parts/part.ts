@@ -3,7 +3,7 @@ import type { Item } from "../model.ts";
 /** A mark or part that drawings are put together from. */
 export interface Part<P> {
   /** Its items, in the coordinates of the drawing. */
-  readonly draw: (at: P) => readonly Item[];
+  draw(at: P): readonly Item[];
   /** What the gallery shows of it, in a box of 30 × 20 mm. */
   readonly sample: P;
 }

@@ -1,0 +1,172 @@
+import { mkdirSync, writeFileSync } from "node:fs";
+import { type Solved, solveContent } from "../src/build/build.ts";
+import { disk } from "../src/cli/disk.ts";
+import { drawFloatChart } from "../src/drawing/float-chart.ts";
+import { drawFloat } from "../src/drawing/float-drawing.ts";
+import { drawFloatStates } from "../src/drawing/float-states.ts";
+import { drawKnot } from "../src/drawing/knots/draw-knot.ts";
+import type { Drawing } from "../src/drawing/model.ts";
+import { paletteCss, type Theme } from "../src/drawing/palette.ts";
+import type { Part } from "../src/drawing/parts/part.ts";
+import { parts } from "../src/drawing/parts/parts.ts";
+import { drawPatternChart } from "../src/drawing/pattern-chart.ts";
+import { drawHangPlot } from "../src/drawing/plots/hang-plot.ts";
+import { drawSinkPlot } from "../src/drawing/plots/sink-plot.ts";
+import { drawRig } from "../src/drawing/rig-drawing.ts";
+import { rigVariants } from "../src/drawing/rig-variants.ts";
+import { drawScene } from "../src/drawing/scenes/draw-scene.ts";
+import { drawShotGauge } from "../src/drawing/shot-gauge.ts";
+import { drawingToSvg } from "../src/drawing/svg.ts";
+import { scenes } from "../src/solve/live/pictures.ts";
+
+/** Drawings that belong together on the page. */
+interface Section {
+  readonly title: string;
+  readonly theme: Theme;
+  readonly drawings: readonly Drawing[];
+}
+
+const card = { widthMm: 48, heightMm: 78 };
+const page = { widthMm: 100, heightMm: 140 };
+const phoneMm = 90;
+
+function sections({ library, rigs, kit }: Solved): Section[] {
+  const all = rigs.flatMap((rig) => rig.depths.map((depth) => ({ rig, depth })));
+  const floats = library.floats.map(({ float }) => float);
+  const startRig = rigs.find(({ rig }) => rig.float.heldByShot) ?? rigs[0]!;
+  const onCard = { labels: "distances", textMm: 3.175 } as const;
+  const onPage = { labels: "full", textMm: 4 } as const;
+  const pictureRoom = { widthMm: phoneMm, textMm: 3.5 };
+  const threes = <T>(list: readonly T[]) =>
+    Array.from({ length: Math.ceil(list.length / 3) }, (_, i) => list.slice(3 * i, 3 * i + 3));
+  return [
+    {
+      title: "Rigs on cards, in print",
+      theme: "print",
+      drawings: all.map(({ rig, depth }) => drawRig(rig, depth, card, kit, onCard)),
+    },
+    {
+      title: "The same rigs over depth and up in the water",
+      theme: "print",
+      drawings: rigs.flatMap((rig) =>
+        rigVariants
+          .slice(1)
+          .map((variant) => drawRig(rig, rig.depths[0]!, card, kit, { ...onCard, variant })),
+      ),
+    },
+    {
+      title: "Rigs on pages",
+      theme: "page",
+      drawings: rigs.map((rig) => drawRig(rig, rig.depths.at(-1)!, page, kit, onPage)),
+    },
+    {
+      title: "Patterns",
+      theme: "page",
+      drawings: ["still", "flowing"].flatMap((water) =>
+        threes(rigs.filter(({ rig }) => rig.water === water)).map((group) =>
+          drawPatternChart(
+            group.map((rig) => ({ rig, depth: rig.depths.at(-1)! })),
+            { widthMm: 62 * group.length, heightMm: 150 },
+            kit,
+            { textMm: 3.5 },
+          ),
+        ),
+      ),
+    },
+    {
+      title: "What the float says",
+      theme: "page",
+      drawings: rigs.map((rig) =>
+        drawFloatStates(rig, rig.depths[0]!, { widthMm: phoneMm }, kit, { textMm: 3.3, panelMm: 40 }),
+      ),
+    },
+    {
+      title: "Floats",
+      theme: "page",
+      drawings: [
+        drawFloatChart(floats, { widthMm: 180, heightMm: 260 }, kit, { textMm: 3.2 }),
+        ...floats.map((float) => drawFloat(float, { widthMm: 70, heightMm: 250 }, kit)),
+      ],
+    },
+    {
+      title: "Sinking and hanging",
+      theme: "page",
+      drawings: rigs.flatMap((rig) => waterPlots(rig, kit)),
+    },
+    {
+      title: "Scenes",
+      theme: "page",
+      drawings: scenes.flatMap((scene) => drawScene(scene, startRig, pictureRoom, kit)),
+    },
+    {
+      title: "Knots",
+      theme: "print",
+      drawings: library.knots.flatMap((knot) =>
+        drawKnot(knot, { widthMm: 60, heightMm: (60 * knot.frame[1]) / knot.frame[0] }, kit),
+      ),
+    },
+    {
+      title: "Shot gauges",
+      theme: "print",
+      drawings: library.scales.map((scale) =>
+        drawShotGauge(scale.sizes, ["lead", "tin", "tungsten"], { widthMm: 130, heightMm: 270 }, kit),
+      ),
+    },
+    { title: "Parts", theme: "page", drawings: Object.entries(parts).map(drawPart) },
+  ];
+}
+
+function waterPlots(rig: Solved["rigs"][number], kit: Solved["kit"]): Drawing[] {
+  const depth = rig.depths.at(-1)!;
+  const { inWater } = depth;
+  if (!inWater) return [];
+  const box = { widthMm: phoneMm, heightMm: 90 };
+  const curves = { title: rig.rig.title, sinks: inWater.sink };
+  const fastest = Math.max(...rig.rig.pacesMs);
+  const hangs = inWater.flow.filter(({ paceMs }) => paceMs === fastest);
+  const shotFromHookMm = depth.shot.filter(({ role }) => role !== "lock").map((shot) => shot.fromHookMm);
+  return [
+    drawSinkPlot(curves, undefined, depth.depthMm, box, kit, { textMm: 3.5 }),
+    ...(hangs.length > 0
+      ? [drawHangPlot({ ...depth, title: rig.rig.title, shotFromHookMm }, hangs, box, kit, { textMm: 3.5 })]
+      : []),
+  ];
+}
+
+function drawPart([name, part]: [string, Part<unknown>]): Drawing {
+  return {
+    widthMm: 30,
+    heightMm: 20,
+    title: name,
+    description: name,
+    items: part.draw(part.sample),
+  };
+}
+
+const styles = `
+body{font:16px/1.4 "IBM Plex Sans",sans-serif;margin:1rem;background:var(--drawing-paper);color:var(--drawing-ink)}
+section{display:flex;flex-wrap:wrap;gap:1.5rem;align-items:flex-start}
+figure{margin:0;max-width:100%}
+figure.print{background:#fff}
+svg{display:block;max-width:100%;height:auto;outline:0.3px dotted var(--drawing-faint)}
+figcaption{font-size:.8rem;max-width:25rem;color:var(--drawing-soft)}
+@media print{h2{break-before:page}figure{break-inside:avoid}}`;
+
+function html(found: readonly Section[]): string {
+  const body = found.map(({ title, theme, drawings }, i) => {
+    const figures = drawings.map((drawing, j) => {
+      const svg = drawingToSvg(drawing, { idPrefix: `d${i}-${j}`, theme });
+      const caption = `<b>${drawing.title}.</b> ${drawing.description}`;
+      return `<figure class="${theme}">${svg}<figcaption>${caption}</figcaption></figure>`;
+    });
+    return `<h2>${title}</h2>\n<section>\n${figures.join("\n")}\n</section>`;
+  });
+  const head = `<meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>Gallery</title>`;
+  return `<!doctype html><html lang="en"><head>${head}<style>${paletteCss()}${styles}</style></head><body>\n<h1>Every drawing of the guide</h1>\n${body.join("\n")}\n</body></html>\n`;
+}
+
+const { value } = await solveContent(disk, ["content"]);
+if (!value) throw new Error("the guide's content has errors: run the check first");
+mkdirSync("out/gallery", { recursive: true });
+writeFileSync("out/gallery/index.html", html(sections(value)));
+process.stdout.write("out/gallery/index.html\n");
