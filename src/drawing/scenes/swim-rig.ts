@@ -101,7 +101,8 @@ function linePath(overdepthMm: number, foot: Point, { xMm, bed, scale }: Place) 
     const gapMm = overdepthMm < 0 ? Math.max(leastGapMm, -overdepthMm * scale) : 0;
     return { lying: [], hanging: [point(xMm, bedMm - gapMm), foot] };
   }
-  const lengthMm = Math.max(leastLyingMm, overdepthMm * scale);
+  const roomMm = bed[bed.length - 1]!.xMm - xMm - hookMm - 0.5;
+  const lengthMm = Math.min(roomMm, Math.max(leastLyingMm, overdepthMm * scale));
   // Just off the bed's own line, so that it can be seen.
   const above = bed.map((p) => point(p.xMm, p.yMm - lyingLiftMm));
   const lying = cutPath(between(above, xMm, xMm + lengthMm), 0, lengthMm).reverse();

@@ -65,8 +65,12 @@ export function drawSwim(swim: Swim, rigs: readonly PlacedRig[], box: Box, kit: 
   const surfaceMm = labelsMm + 1.2 + tipsMm;
   const belowMm = groundDepthMm + textMm * leading + marginMm;
   const deepestMm = Math.max(...swim.bed.map(({ depthMm }) => depthMm));
-  const scale = (box.heightMm - surfaceMm - belowMm) / deepestMm;
-  const bed = swim.bed.map((p) => point(across(p.fromBankMm), surfaceMm + p.depthMm * scale));
+  const lay = (roomMm: number) => {
+    const scale = (box.heightMm - surfaceMm - roomMm) / deepestMm;
+    return { scale, bed: swim.bed.map((p) => point(across(p.fromBankMm), surfaceMm + p.depthMm * scale)) };
+  };
+  const ledgeEndsMm = (ledgeMm(swim, lay(belowMm).bed, textMm)?.yMm ?? 0) + 0.3 * textMm;
+  const { scale, bed } = lay(belowMm + Math.max(0, ledgeEndsMm - box.heightMm));
   return {
     ...box,
     title: words("drawing.scenes.swim.title", { swim: swim.title }),
@@ -93,7 +97,7 @@ export function drawSwim(swim: Swim, rigs: readonly PlacedRig[], box: Box, kit: 
         });
         return depthText(deep, x, bed, textMm, measure(deep, textMm, "regular"));
       }),
-      ...ledgeText(swim, bed, textMm, words("drawing.scenes.swim.ledge")),
+      ...ledgeText(ledgeMm(swim, bed, textMm), textMm, words("drawing.scenes.swim.ledge")),
     ],
   };
 }
@@ -144,18 +148,20 @@ function depthText(words: string, xMm: number, bed: readonly Point[], textMm: nu
 /** Baseline of a line of text under the bed. */
 const underMm = (bedMm: number, textMm: number) => bedMm + groundDepthMm + 0.85 * textMm;
 
-/** In the ground beside the drop, at its foot but clear of the depth of the shelf. */
-function ledgeText(
+/** Where the ledge is named: in the ground beside the drop, at its foot but clear of the depth of the shelf. */
+function ledgeMm(
   { bed: points, ledgeFromBankMm }: Swim,
   bed: readonly Point[],
   textMm: number,
-  words: string,
-): Item[] {
+): Point | undefined {
   const index = points.findIndex(({ fromBankMm }) => fromBankMm === ledgeFromBankMm);
   const [edge, foot] = [bed[index], bed[index + 1]];
-  if (!edge || !foot) return [];
-  const y = Math.max(foot.yMm, underMm(edge.yMm, textMm) + leading * textMm);
-  return [text(point(edge.xMm - 1, y), words, textMm, { ink: "soft", anchor: "end" })];
+  if (!edge || !foot) return undefined;
+  return point(edge.xMm - 1, Math.max(foot.yMm, underMm(edge.yMm, textMm) + leading * textMm));
+}
+
+function ledgeText(at: Point | undefined, textMm: number, words: string): Item[] {
+  return at ? [text(at, words, textMm, { ink: "soft", anchor: "end" })] : [];
 }
 
 function describe(swim: Swim, rigs: readonly PlacedRig[], kit: DrawingKit): string {

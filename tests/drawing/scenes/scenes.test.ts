@@ -18,7 +18,7 @@ import {
 } from "../../support/drawing-checks.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
 import { sampleRigs, sampleStick, sampleWaggler } from "../../support/sample-rig.ts";
-import { mallowPool, placed } from "./sample-swim.ts";
+import { mallowPool, placed, setFor } from "./sample-swim.ts";
 
 /** The waggler as a sliding float with a stop knot. */
 const slider: SolvedRig = {
@@ -53,6 +53,17 @@ describe("the cross-section of a swim", () => {
       const { swim, rigs } = shelfSwim(solved, drawingKit);
       expectClear(drawSwim(swim, rigs, box, drawingKit));
     }
+  });
+
+  it.each([
+    [600, 900],
+    [1000, 1100],
+    [1500, 1500],
+    [3000, 5000],
+  ])("is clear from %i to %i mm of water", (shallowMm, deepMm) => {
+    const depths = [...new Set([shallowMm, deepMm])].map((depthMm) => setFor(depthMm, 0).depth);
+    const { swim, rigs } = shelfSwim({ ...sampleWaggler, depths }, drawingKit);
+    for (const box of swimBoxes) expectClear(drawSwim(swim, rigs, box, drawingKit));
   });
 
   it("takes the depth between two points of the bed in proportion, and level beyond its ends", () => {
