@@ -76,7 +76,7 @@ describe("the pages of the site", () => {
   });
 
   test("a rig's page links its card, and a rig without a card links none", () => {
-    expect(page("site/rigs/waggler-strung-out.html")).toContain('href="../../cards/waggler-strung-out.pdf"');
+    expect(page("site/rigs/waggler-strung-out.html")).toContain('href="../cards/waggler-strung-out.pdf"');
     expect(page("site/rigs/avon-bulk.html")).not.toContain(".pdf");
   });
 

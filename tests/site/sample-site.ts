@@ -152,13 +152,13 @@ export async function sampleSite(): Promise<SiteInput> {
     reason: (finding) => reasonText(finding, drawingKit.words, drawingKit.figures),
     printables: [
       {
-        path: "cards/waggler-strung-out.pdf",
+        path: "site/cards/waggler-strung-out.pdf",
         title: "Waggler strung out",
         kind: "card",
         rigId: "waggler-strung-out",
         sizeBytes: 20000,
       },
-      { path: "cards/all.pdf", title: "All cards", kind: "sheet", sizeBytes: 90000 },
+      { path: "site/cards/all.pdf", title: "All cards", kind: "sheet", sizeBytes: 90000 },
     ],
   };
 }

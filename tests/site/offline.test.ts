@@ -1,0 +1,65 @@
+import { rmSync } from "node:fs";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { OutputFile } from "../../src/markup/output.ts";
+import { siteFiles } from "../../src/site/site-files.tsx";
+import { startBrowser } from "../support/browser.ts";
+import { serveFolder } from "../support/serve.ts";
+import { writeToNewFolder } from "../support/site-folder.ts";
+import { sampleSite } from "./sample-site.ts";
+
+const started = await startBrowser();
+const reason = "reason" in started ? ` (skipped: ${started.reason})` : "";
+
+describe.skipIf("reason" in started)(`the site served, then without a network${reason}`, () => {
+  if ("reason" in started) return;
+  const { browser } = started;
+  let folder: string;
+  let server: Awaited<ReturnType<typeof serveFolder>>;
+
+  beforeAll(async () => {
+    const input = await sampleSite();
+    const files: OutputFile[] = input.printables.map(({ path }) => ({ path, content: "%PDF-1.7" }));
+    for await (const file of siteFiles(input)) files.push(file);
+    folder = await writeToNewFolder(files);
+    server = await serveFolder(join(folder, "site"));
+  });
+
+  afterAll(async () => {
+    await browser.close();
+    await server.close();
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  test("after one visit every page, picture, sum and card is there without a network", async () => {
+    const context = await browser.newContext();
+    const page = await context.newPage();
+    const said: string[] = [];
+    page.on("console", (message) => said.push(message.text()));
+    page.on("pageerror", (error) => said.push(error.message));
+    const foreign: string[] = [];
+    page.on("request", (request) => {
+      if (!request.url().startsWith(server.address)) foreign.push(request.url());
+    });
+    await page.goto(server.address);
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+    await context.setOffline(true);
+    await server.close();
+
+    await page.reload();
+    expect(await page.textContent("h1")).toBe("Float Fishing from the First Knot");
+    await page.goto(`${server.address}rigs/waggler-strung-out.html?depth=2+m`);
+    await page.waitForSelector("#fitted");
+    expect(await page.textContent("#fitted h3")).toBe("Water 2 m deep");
+    await page.goto(`${server.address}search.html?q=weaker`);
+    expect(await page.locator("#search-results a").count()).toBeGreaterThan(0);
+    await page.goto(`${server.address}lessons/`);
+    expect(await page.textContent("h1")).toBe("Lessons");
+    const card = await page.evaluate(async () => (await fetch("../cards/waggler-strung-out.pdf")).text());
+    expect(card).toBe("%PDF-1.7");
+    expect(said).toEqual([]);
+    expect(foreign).toEqual([]);
+    await context.close();
+  });
+});

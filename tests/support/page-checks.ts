@@ -1,0 +1,42 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { Page } from "playwright-core";
+
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+/** Rules of WCAG 2.2 AA, and axe-core's best practice, that the open page breaks. */
+export async function brokenRules(page: Page): Promise<string[]> {
+  // By the debugger, as the pages' own policy lets no foreign script in.
+  await page.evaluate(axe);
+  return page.evaluate(async () => {
+    const { violations } = await (window as unknown as { axe: typeof import("axe-core") }).axe.run(document, {
+      preload: false,
+      resultTypes: ["violations"],
+      runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"],
+    });
+    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
+  });
+}
+
+/** By how many pixels the open page is wider than its window, its text at this size of the root. */
+export function overWidthPx(page: Page, rootSize: string): Promise<number> {
+  return page.evaluate((size) => {
+    document.documentElement.style.fontSize = size;
+    return document.documentElement.scrollWidth - innerWidth;
+  }, rootSize);
+}
+
+/**
+ * What is to be pressed on the open page and less than 24 px wide or high. WCAG 2.2, success criterion 2.5.8, leaves
+ * out links in a sentence.
+ */
+export function smallTargets(page: Page): Promise<string[]> {
+  return page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>("a, button, select, input, summary")]
+      .filter((node) => !node.closest("p, td, dd, .prose li, section li:not(:has(> a:only-child))"))
+      .filter((node) => !node.matches(".skip, .term"))
+      .map((node) => ({ text: node.outerHTML, box: node.getBoundingClientRect() }))
+      .filter(({ box }) => box.width > 0 && (box.width < 24 || box.height < 24))
+      .map(({ text }) => text),
+  );
+}
