@@ -22,7 +22,7 @@ const coil = z.strictObject({
 const doubled = z.strictObject({
   doubled: z.strictObject({
     gap: size,
-    along: z.array(z.union([point, coil])).min(1),
+    along: z.array(z.union([point, coil])).min(2),
     loop: z.array(point).min(1),
   }),
 });
