@@ -78,6 +78,8 @@ export type KnotObject =
   | { readonly kind: "cut"; readonly at: KnotPoint; readonly facing: Facing }
   /** A distance to keep; a label says how much. */
   | { readonly kind: "span"; readonly at: KnotPoint; readonly to: KnotPoint }
+  /** The step shows what is wrong. */
+  | { readonly kind: "cross"; readonly at: KnotPoint; readonly size: number }
   /** A drop of water: wet the knot. */
   | { readonly kind: "drop"; readonly at: KnotPoint; readonly size: number };
 

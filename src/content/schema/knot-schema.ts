@@ -49,6 +49,7 @@ const object = z.discriminatedUnion("kind", [
   z.strictObject({ kind: z.literal("tied"), at: point, length: size, width: size }),
   z.strictObject({ kind: z.literal("cut"), at: point, facing }),
   z.strictObject({ kind: z.literal("span"), at: point, to: point }),
+  z.strictObject({ kind: z.literal("cross"), at: point, size }),
   z.strictObject({ kind: z.literal("drop"), at: point, size }),
 ]);
 

@@ -97,6 +97,8 @@ export function inFront(object: KnotObject, fit: Fit, strandMm: number): Item[] 
       return cut(object, fit);
     case "drop":
       return drop(object, fit);
+    case "cross":
+      return cross(object, fit);
     case "span":
       return span(object, fit);
     case "float":
@@ -214,6 +216,18 @@ function cut({ at, facing }: Of<"cut">, fit: Fit): Item[] {
       stroke: { ink: "accent", widthMm: 0.5, dashMm: [0.9, 0.6] },
     },
   ];
+}
+
+function cross({ at, size }: Of<"cross">, fit: Fit): Item[] {
+  const c = place(at);
+  const stroke = (rise: 1 | -1): PathStep[] => {
+    const [a, b] = [-1, 1].map((x) => onPicture(fit, { ...c, x: c.x + x * size, y: c.y + x * rise * size }));
+    return [
+      ["M", a!.x, a!.y],
+      ["L", b!.x, b!.y],
+    ];
+  };
+  return [{ kind: "path", steps: [...stroke(1), ...stroke(-1)], stroke: { ink: "accent", widthMm: 1 } }];
 }
 
 /** A measure: a line between two end marks. */

@@ -194,6 +194,31 @@ describe("loop-to-loop join", () => {
   });
 });
 
+describe("the wrong loop-to-loop join", () => {
+  // A lark's head (cow hitch): the bend of one loop passes in front of its own two legs, behind which it goes round
+  // the other loop (C. W. Ashley 1944, The Ashley Book of Knots, from memory).
+  it("shows one loop doubled back over its own legs and the other one left plain", () => {
+    const { curve } = step("loop-to-loop", 4);
+    const [main, hook] = [curve("main line"), curve("hook length")];
+    expect(selfCrossings(main)).toEqual([]);
+    const own = crossingsOf([{ name: "hook length", curve: hook }]);
+    const middle = hook.length / 2;
+    expect(own).toHaveLength(2);
+    for (const { over, under } of own) {
+      expect(Math.abs(over.s - middle)).toBeLessThan(Math.abs(under.s - middle));
+    }
+    const onMain = crossingsOf([
+      { name: "main line", curve: main },
+      { name: "hook length", curve: hook },
+    ]).filter(({ over, under }) => over.strand !== under.strand);
+    const along = onMain
+      .map(({ over, under }) => (over.strand === 1 ? { s: over.s, top: true } : { s: under.s, top: false }))
+      .sort((a, b) => a.s - b.s)
+      .map(({ top }) => (top ? "over" : "under"));
+    expect(along).toEqual(["over", "under", "under", "over"]);
+  });
+});
+
 describe("stop knot", () => {
   const aside = [
     [130, 80],
