@@ -32,6 +32,7 @@ const phoneMm = 90;
 
 function sections({ library, rigs, kit }: Solved): Section[] {
   const all = rigs.flatMap((rig) => rig.depths.map((depth) => ({ rig, depth })));
+  const byDepth = [...rigs].sort((a, b) => a.depths.at(-1)!.depthMm - b.depths.at(-1)!.depthMm);
   const floats = library.floats.map(({ float }) => float);
   const startRig = rigs.find(({ rig }) => rig.float.heldByShot) ?? rigs[0]!;
   const onCard = { labels: "distances", textMm: 3.175 } as const;
@@ -63,7 +64,7 @@ function sections({ library, rigs, kit }: Solved): Section[] {
       title: "Patterns",
       theme: "page",
       drawings: ["still", "flowing"].flatMap((water) =>
-        threes(rigs.filter(({ rig }) => rig.water === water)).map((group) =>
+        threes(byDepth.filter(({ rig }) => rig.water === water)).map((group) =>
           drawPatternChart(
             group.map((rig) => ({ rig, depth: rig.depths.at(-1)! })),
             { widthMm: 62 * group.length, heightMm: 150 },

@@ -11,7 +11,8 @@ import { parts } from "./parts/parts.ts";
 import { leastShotRadiusMm } from "./parts/shot.ts";
 import { strandStrokes } from "./strands.ts";
 
-const shotScale = 0.5;
+/** Drawn diameter per diameter of shot, the first at which all of them find room. */
+const shotScales = [0.5, 0.4, 0.3];
 const hookMm = 2.6;
 
 /** A rig's place in the chart. */
@@ -32,11 +33,8 @@ export function drawPatternColumn({ rig }: SolvedRig, depth: SolvedDepth, column
   const eyeMm = surfaceMm + depth.draughtMm * scale + floatEyeRadiusMm;
   const hookTip = Math.min(bedMm - 0.3, eyeMm + depth.floatToHookMm * scale);
   const y = (fromHookMm: number) => hookTip - fromHookMm * scale;
-  const shots = [...depth.shot].sort((a, b) => b.fromHookMm - a.fromHookMm);
-  const radii = shots.map((one) => Math.max(leastShotRadiusMm, (one.diameterMm / 2) * shotScale));
-  const wanted = shots.map((one, i) => ({ atMm: y(one.fromHookMm), sizeMm: 2 * radii[i]! }));
-  const places = placeInOrder(wanted, eyeMm + floatEyeRadiusMm, hookTip - hookMm, 0.15);
-  if (!places) throw new Error(`no room for the shot of ${rig.id} at ${depth.depthMm} mm`);
+  const shots = placeShot(depth, y, eyeMm + floatEyeRadiusMm, hookTip - hookMm);
+  if (!shots) throw new Error(`no room for the shot of ${rig.id} at ${depth.depthMm} mm`);
   const loop = y(hookLengthMm);
   const widest = Math.max(...float.profile.map((p) => p.diameterMm));
   return [
@@ -52,9 +50,21 @@ export function drawPatternColumn({ rig }: SolvedRig, depth: SolvedDepth, column
       lengthScale: scale,
       widthScale: Math.max(scale, 1.8 / widest),
     }),
-    ...places.flatMap((place, i) => parts.shot.draw({ at: point(x, place), radiusMm: radii[i]! })),
+    ...shots.flatMap(({ yMm, radiusMm }) => parts.shot.draw({ at: point(x, yMm), radiusMm })),
     ...parts.hook.draw({ bend: point(x, hookTip), heightMm: hookMm }),
   ];
+}
+
+/** Shot from the float down, none covering another, as large as there is room for. */
+function placeShot(depth: SolvedDepth, y: (fromHookMm: number) => number, topMm: number, footMm: number) {
+  const shots = [...depth.shot].sort((a, b) => b.fromHookMm - a.fromHookMm);
+  for (const scale of shotScales) {
+    const radii = shots.map((one) => Math.max(leastShotRadiusMm, (one.diameterMm / 2) * scale));
+    const wanted = shots.map((one, i) => ({ atMm: y(one.fromHookMm), sizeMm: 2 * radii[i]! }));
+    const places = placeInOrder(wanted, topMm, footMm, 0.15);
+    if (places) return places.map((yMm, i) => ({ yMm, radiusMm: radii[i]! }));
+  }
+  return undefined;
 }
 
 /** Where a rig's curve of sinking goes: as high as the water, and as wide as the longest time of the chart. */
