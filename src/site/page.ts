@@ -12,5 +12,7 @@ export interface Page {
   readonly scripts?: readonly string[];
   /** What it is called in the search results; none keeps it out of them. */
   readonly kind?: "lesson" | "rig" | "page";
+  /** Picture for those who share the page, below the output folder. */
+  readonly preview?: string;
   readonly body: (view: View) => Child;
 }

@@ -19,8 +19,9 @@ import type { SiteInput } from "./input.ts";
 import type { Page } from "./page.ts";
 
 /** Every page of the site, in the order of the course. */
-export function pagesOf({ library, solved, kit }: SiteInput): Page[] {
+export function pagesOf({ library, solved, kit, printables }: SiteInput): Page[] {
   const say = (key: string) => kit.words(`page.${key}`);
+  const hasCard = (id: string) => printables.some(({ kind, rigId }) => kind === "card" && rigId === id);
   const list = (name: string, path: string, body: Page["body"], section?: Section): Page => ({
     path,
     title: say(`${name}.title`),
@@ -62,6 +63,7 @@ export function pagesOf({ library, solved, kit }: SiteInput): Page[] {
           section: "rigs",
           kind: "rig",
           scripts: ["rig.js"],
+          ...(hasCard(entry.id) && { preview: sitePaths.preview(entry.id) }),
           body: (view) => <RigPage view={view} entry={entry} solved={sums} />,
         },
       ];

@@ -48,6 +48,7 @@ function pageHtml(page: Page, input: SiteInput): string {
       description={page.description}
       section={page.section}
       scripts={page.scripts ?? []}
+      preview={page.preview}
     >
       {page.body(view)}
     </Shell>,

@@ -9,6 +9,7 @@ import { fromHast } from "./to-hast.ts";
 /** What templates are given, for the page at this path. */
 export function viewOf(path: string, input: SiteInput): View {
   const { library, solved, kit, printables, liveBody, reason } = input;
+  const { siteAddress } = library.guide;
   const say: View["say"] = (key, values) => kit.words(`page.${key}`, values);
   const href = (target: string) => relativeHref(path, target);
   const terms = library.glossary.map(({ term, also }) => ({
@@ -20,7 +21,7 @@ export function viewOf(path: string, input: SiteInput): View {
     solved,
     printables,
     path,
-    address: library.guide.siteAddress && publicAddress(path, library.guide.siteAddress),
+    address: (target) => siteAddress && publicAddress(target, siteAddress),
     href,
     say,
     reason,

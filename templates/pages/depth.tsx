@@ -1,6 +1,7 @@
 import type { GuideRow } from "../../src/solve/guide-rows.ts";
 import type { GuideStep, SolvedDepth, SolvedRig } from "../../src/solve/solved.ts";
 import { InWaterPart } from "./in-water.tsx";
+import { PlumbingPart } from "./plumbing.tsx";
 import { type ShotRow, shotRows } from "./shot-groups.ts";
 import type { Voice } from "./view.ts";
 
@@ -34,6 +35,7 @@ export function DepthPart({ voice, solved, depth, id = depthId(depth) }: DepthPr
         </div>
       </div>
       <GuideTable voice={voice} solved={solved} depth={depth} />
+      <PlumbingPart voice={voice} depth={depth} />
       <InWaterPart voice={voice} solved={solved} depth={depth} id={id} />
       <Findings voice={voice} solved={solved} depth={depth} />
     </section>

@@ -16,7 +16,7 @@ export function InWaterPart({ voice, solved, depth, id }: InWaterProps) {
   const sink = voice.drawSink(solved, depth, `${id}-sink`);
   const hang = voice.drawHang(solved, depth, `${id}-hang`);
   return (
-    <details class="in-water">
+    <details class="more in-water">
       <summary>
         {voice.say(inWater.flow.length > 0 ? "in-water.title-flowing" : "in-water.title-still")}
       </summary>

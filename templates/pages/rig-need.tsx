@@ -58,8 +58,17 @@ export function WhatYouNeed({ view, entry, solved }: NeedProps) {
           ))}
         </tbody>
       </table>
+      <p>{weakestPart(view, solved)}</p>
     </section>
   );
+}
+
+/** Where the line breaks when a fish or a snag is too much for it. */
+function weakestPart({ say, figures }: View, { lineChain }: SolvedRig): string {
+  const { part, knot, lowG, highG } = lineChain.breaksFirst;
+  const range = { low: figures.strength(lowG), high: figures.strength(highG) };
+  const key = `need.breaks-${part.replace(" ", "-")}`;
+  return knot ? say(`${key}-knot`, { ...range, knot: knot.knot.title }) : say(key, range);
 }
 
 function lineText({ say, figures }: View, line: { strengthG: number; diameterMm: number }): string {

@@ -173,7 +173,7 @@ function AtAGlance({ view: { say, figures }, solved }: { view: View; solved: Sol
   );
 }
 
-function FeedPart({ view: { say, figures }, entry: { rig } }: RigProps) {
+function FeedPart({ view: { say, figures }, entry: { rig }, solved }: RigProps) {
   const { feed } = rig;
   return (
     <section aria-labelledby="feed">
@@ -186,6 +186,12 @@ function FeedPart({ view: { say, figures }, entry: { rig } }: RigProps) {
         })}
       </p>
       {feed.note && <p>{feed.note}</p>}
+      <p>
+        {say("rig.feed-session", {
+          hours: solved.sessionHours,
+          volume: figures.volume(solved.sessionFeed.volumeMl),
+        })}
+      </p>
     </section>
   );
 }

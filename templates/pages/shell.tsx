@@ -21,14 +21,16 @@ export interface ShellProps {
   readonly description: string;
   readonly section?: Section;
   readonly scripts: readonly string[];
+  readonly preview?: string;
   readonly children?: Child;
 }
 
 /** A whole document: head, menu, the page itself and the list of all pages at its foot. */
-export function Shell({ view, title, description, section, scripts, children }: ShellProps) {
+export function Shell({ view, title, description, section, scripts, preview, children }: ShellProps) {
   const { library, say, href, path } = view;
   const { guide } = library;
-  const { address } = view;
+  const address = view.address(path);
+  const previewAddress = preview && view.address(preview);
   const isHome = path === sitePaths.home;
   return (
     <html lang={guide.language}>
@@ -44,6 +46,7 @@ export function Shell({ view, title, description, section, scripts, children }: 
         <meta property="og:description" content={description} />
         <meta property="og:type" content={isHome ? "website" : "article"} />
         {address && <meta property="og:url" content={address} />}
+        {previewAddress && <meta property="og:image" content={previewAddress} />}
         {address && <link rel="canonical" href={address} />}
         <link rel="stylesheet" href={href(sitePaths.asset("site.css"))} />
         <link rel="icon" type="image/svg+xml" href={href(sitePaths.asset("icon.svg"))} />

@@ -30,8 +30,8 @@ export interface View extends Voice {
   readonly drawFloat: (float: Float, idPrefix: string) => string;
   /** Path of this page below the output folder. */
   readonly path: string;
-  /** Where this page is found once the site is served, where that is known. */
-  readonly address?: string;
+  /** Where a file below the output folder is found once the site is served; none where nobody knows. */
+  readonly address: (target: string) => string | undefined;
   /** Address of a file below the output folder, with an anchor or not, as seen from this page. */
   readonly href: (target: string) => string;
   /**
@@ -82,6 +82,8 @@ export const sitePaths = {
   safety: "site/safety.html",
   search: "site/search.html",
   page: (id: string) => `site/${id}.html`,
+  /** Front of a rig's card as a picture. */
+  preview: (id: string) => `site/previews/${id}-front.png`,
   rigData: (id: string) => `site/data/${id}.js`,
   asset: (name: string) => `site/assets/${name}`,
 } as const;
