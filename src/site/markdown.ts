@@ -5,10 +5,10 @@ import rehypeSlug from "rehype-slug";
 import remarkRehype from "remark-rehype";
 import { unified } from "unified";
 import { visit } from "unist-util-visit";
+import type { CaptionedPicture } from "../../templates/pages/view.ts";
 import type { PictureNode, PictureReference } from "../solve/live/pictures.ts";
 import { linkTerms, type TermLink } from "./glossary-links.ts";
 import { pageOfContent } from "./paths.ts";
-import type { ProsePicture } from "./pictures.ts";
 
 export interface MarkdownOptions {
   /** Path of the Markdown file; its last folder says what it is, and its links start from there. */
@@ -21,7 +21,7 @@ export interface MarkdownOptions {
   readonly tableName: (number: number) => string;
   readonly href: (target: string) => string;
   /** The drawings of a picture as SVG, with their captions. */
-  readonly pictures: (reference: PictureReference, idPrefix: string) => readonly ProsePicture[];
+  readonly pictures: (reference: PictureReference, idPrefix: string) => readonly CaptionedPicture[];
   /** Words of the glossary; the first of each in the text becomes a link. */
   readonly terms: readonly TermLink[];
 }

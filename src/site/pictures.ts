@@ -1,22 +1,17 @@
 import { pictureRoom } from "../../templates/pages/rig-picture.ts";
+import type { CaptionedPicture } from "../../templates/pages/view.ts";
 import { joinStrokes } from "../drawing/join-strokes.ts";
 import { drawPicture } from "../drawing/pictures.ts";
 import { drawingToSvg } from "../drawing/svg.ts";
 import type { PictureReference } from "../solve/live/pictures.ts";
 import type { SiteInput } from "./input.ts";
 
-/** A picture of a text: its drawings as SVG, each with what stands below it. */
-export interface ProsePicture {
-  readonly svg: string;
-  readonly caption?: string;
-}
-
 /** The drawings of a picture that a text asks for; one shown in steps has what to do as the caption of each. */
 export function prosePictures(
   reference: PictureReference,
   input: SiteInput,
   idPrefix: string,
-): readonly ProsePicture[] {
+): readonly CaptionedPicture[] {
   const steps =
     reference.picture === "knot"
       ? input.library.knots.find(({ id }) => id === reference.knot)?.steps

@@ -32,4 +32,5 @@ const withoutPictures = {
   drawSink: noPicture,
   drawHang: noPicture,
   drawFloat: noPicture,
+  drawKnot: () => [],
 };

@@ -155,7 +155,7 @@ export function TroublesPage({ view: { say, library } }: { view: View }) {
   );
 }
 
-/** Knots with the share of the line's strength that each leaves. */
+/** Knots step by step, with the share of the line's strength that each leaves. */
 export function KnotsPage({ view }: { view: View }) {
   const { say, figures, library } = view;
   return (
@@ -176,8 +176,10 @@ export function KnotsPage({ view }: { view: View }) {
           </thead>
           <tbody>
             {library.knots.map((knot) => (
-              <tr id={knot.id}>
-                <th scope="row">{knot.title}</th>
+              <tr>
+                <th scope="row">
+                  <a href={`#${knot.id}`}>{knot.title}</a>
+                </th>
                 <td>
                   {knot.strengthShare
                     ? say("knots.share-text", {
@@ -192,6 +194,21 @@ export function KnotsPage({ view }: { view: View }) {
           </tbody>
         </table>
       </section>
+      {library.knots.map(({ id, title }) => (
+        <section aria-labelledby={id}>
+          <h2 id={id}>{title}</h2>
+          <ol class="knot-steps">
+            {view.drawKnot(id).map(({ svg, caption }) => (
+              <li>
+                <figure class="picture">
+                  <raw-html html={svg} />
+                  {caption && <figcaption>{caption}</figcaption>}
+                </figure>
+              </li>
+            ))}
+          </ol>
+        </section>
+      ))}
     </>
   );
 }

@@ -26,6 +26,8 @@ export interface View extends Voice {
   readonly library: Library;
   readonly solved: ReadonlyMap<string, SolvedRig>;
   readonly printables: readonly Printable[];
+  /** A knot step by step, as SVG, with what to do at each step. */
+  readonly drawKnot: (knotId: string) => readonly CaptionedPicture[];
   /** A float with its parts named, as SVG. */
   readonly drawFloat: (float: Float, idPrefix: string) => string;
   /** Path of this page below the output folder. */
@@ -39,6 +41,12 @@ export interface View extends Voice {
    * live figures, a note has none.
    */
   readonly markdown: (text: Prose | Note, options?: { level?: number; idPrefix?: string }) => Child;
+}
+
+/** A picture as SVG with what stands below it. */
+export interface CaptionedPicture {
+  readonly svg: string;
+  readonly caption?: string;
 }
 
 /** A short text beside an entry, such as what a bait is like. */
