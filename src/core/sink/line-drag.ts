@@ -51,8 +51,8 @@ export function makeLineDrag({ nodes, links, fluid }: Chain, band: Float64Array,
       const turns = (upper ? 1 : 0) + (lower ? 1 : 0) || 1;
       const turnX = ((upper ? tx[i]! - tx[i - 1]! : 0) + (lower ? tx[i + 1]! - tx[i]! : 0)) / 2;
       const turnY = ((upper ? ty[i]! - ty[i - 1]! : 0) + (lower ? ty[i + 1]! - ty[i]! : 0)) / 2;
-      places.forEach((place, j) => {
-        const from = (place - 0.5) * (2 / turns);
+      for (let j = 0; j < places.length; j++) {
+        const from = (places[j]! - 0.5) * (2 / turns);
         const nx = ty[i]! + from * turnY;
         const ny = -tx[i]! - from * turnX;
         const scale = share[i]! / (nx * nx + ny * ny || 1);
@@ -60,7 +60,7 @@ export function makeLineDrag({ nodes, links, fluid }: Chain, band: Float64Array,
         across[at] = scale * nx * nx;
         across[at + 1] = scale * nx * ny;
         across[at + 2] = scale * ny * ny;
-      });
+      }
     }
   }
 

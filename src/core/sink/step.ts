@@ -19,7 +19,7 @@ import type { Chain, ChainState } from "./chain.ts";
 import { makeLineDrag } from "./line-drag.ts";
 
 /** Speed [mm/s] by which the last round may still change a node. */
-const settledMmS = 1e-2;
+const settledMmS = 5e-2;
 /** Share of its length by which a link may be too long. */
 const tooLongShare = 1e-9;
 
