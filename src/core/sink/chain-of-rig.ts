@@ -17,6 +17,9 @@ export interface SinkingRig extends HangingRig {
   readonly float: FloatOnWater;
 }
 
+/** Longest gap between two shot that is left in one piece, which cannot bend. */
+const stiffGapMm = 15;
+
 export interface RigChain {
   readonly chain: Chain;
   /** Place along the line of each entry of the chain's state: the top, then every node. */
@@ -25,16 +28,27 @@ export interface RigChain {
 
 /**
  * The chain that stands for a rig: the float below the surface is its first, rigid link; then line cut at every shot
- * and at the loop of the hook length, and into pieces no longer than `pieceMm`; the hook with the bait is its last node.
+ * and at the loop of the hook length, and into pieces; the hook with the bait is its last node.
+ *
+ * @param longestPieceMm longest piece of line for the weight in water that hangs below it [g]
  */
-export function chainOfRig(rig: SinkingRig, pieceMm: number): RigChain {
+export function chainOfRig(rig: SinkingRig, longestPieceMm: (weightBelowG: number) => number): RigChain {
   const { water } = rig;
   const fluid = fluidOf(water);
   const eyeMm = rig.floatToHookMm;
   const hook = rig.hookMassG > 0 ? [sinkerOf(shotBody(rig.hookMassG, "steel"), water)] : [];
   const bait = sinkerOf(rig.bait, water);
+  const shot = rig.shot.map(({ massG, metal, fromHookMm }) => ({
+    fromHookMm,
+    sinker: sinkerOf(shotBody(massG, metal), water),
+  }));
+  const weightBelowG = (placeMm: number) =>
+    [bait, ...hook, ...shot.filter((one) => one.fromHookMm <= placeMm).map((one) => one.sinker)].reduce(
+      (sum, { weightUn }) => sum + weightUn,
+      0,
+    ) / gravityMmS2;
 
-  const places = [...new Set([eyeMm, rig.hookLengthMm, 0, ...rig.shot.map((shot) => shot.fromHookMm)])]
+  const places = [...new Set([eyeMm, rig.hookLengthMm, 0, ...shot.map((one) => one.fromHookMm)])]
     .filter((place) => place >= 0 && place <= eyeMm)
     .sort((a, b) => b - a);
   const links: ChainLink[] = [];
@@ -47,7 +61,8 @@ export function chainOfRig(rig: SinkingRig, pieceMm: number): RigChain {
     const from = places[i - 1]!;
     const gap = from - places[i]!;
     const diameterMm = from <= rig.hookLengthMm ? rig.hookLineDiameterMm : rig.mainLineDiameterMm;
-    const pieces = Math.ceil(gap / pieceMm);
+    const needed = Math.ceil(gap / longestPieceMm(weightBelowG(places[i]!)));
+    const pieces = gap > stiffGapMm ? Math.max(2, needed) : needed;
     for (let piece = 1; piece <= pieces; piece++) {
       links.push({ lengthMm: gap / pieces, diameterMm });
       placesBelow.push(piece === pieces ? places[i]! : from - (gap * piece) / pieces);
@@ -56,9 +71,9 @@ export function chainOfRig(rig: SinkingRig, pieceMm: number): RigChain {
 
   const nodes = links.map((link, i): ChainNode => {
     const place = placesBelow[i]!;
-    const sinkers = rig.shot
-      .filter((shot) => (place === eyeMm ? shot.fromHookMm >= eyeMm : shot.fromHookMm === place))
-      .map((shot) => sinkerOf(shotBody(shot.massG, shot.metal), water));
+    const sinkers = shot
+      .filter((one) => (place === eyeMm ? one.fromHookMm >= eyeMm : one.fromHookMm === place))
+      .map((one) => one.sinker);
     if (place === 0) sinkers.push(bait, ...hook);
     return nodeOf(sinkers, [lineLump(link, fluid), lineLump(links[i + 1], fluid)]);
   });

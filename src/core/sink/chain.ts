@@ -16,6 +16,15 @@ export interface ChainLink {
   readonly diameterMm: number;
 }
 
+/** Stiffness of nylon [N/mm²], of the size found for mono lines; it stretches by a few hundredths of a per cent here. */
+const lineModulusNMm2 = 2000;
+
+/** How far a pull of 1 µN stretches a link [mm]; one without drag stands for the float and is rigid. */
+export function stretchMmPerUn({ lengthMm, diameterMm }: ChainLink): number {
+  if (diameterMm === 0) return 0;
+  return lengthMm / (lineModulusNMm2 * 1e6 * (Math.PI / 4) * diameterMm ** 2);
+}
+
 /** What the top of the chain does: stands still, or slides along the surface with its own mass and drag area. */
 export type ChainTop =
   | { readonly kind: "held" }
@@ -64,13 +73,16 @@ export function restingChain(chain: Chain, drawnOut: number): ChainState {
   };
 }
 
-/** Kinetic energy and energy of height, as `µN·mm`; it can only fall. */
+/** Energy of motion, of height and of stretch, in µN·mm; it can only fall. */
 export function chainEnergy(chain: Chain, state: ChainState): number {
   const topMassG = chain.top.kind === "sliding" ? chain.top.massG : 0;
   let energy = (topMassG * state.vx[0]! ** 2) / 2;
   chain.nodes.forEach((node, i) => {
     const speed2 = state.vx[i + 1]! ** 2 + state.vy[i + 1]! ** 2;
     energy += (node.movedMassG * speed2) / 2 - node.weightUn * state.y[i + 1]!;
+  });
+  chain.links.forEach((link, i) => {
+    energy += (stretchMmPerUn(link) * state.tension[i + 1]! ** 2) / 2;
   });
   return energy;
 }

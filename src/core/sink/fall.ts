@@ -1,8 +1,6 @@
 import { type Chain, type ChainState, chainEnergy, restingChain } from "./chain.ts";
 import { makeStepper } from "./step.ts";
 
-/** How finely a fall is stepped: the position error allowed in a single step, as a share of the line's length. */
-export const stepErrorShare = 3e-4;
 const firstStepS = 1e-3;
 const shortestStepS = 1e-7;
 /** Steps after which a chain that still has not got there never will. */
@@ -11,7 +9,8 @@ const stepsMax = 50_000;
 export interface FallOptions {
   /** 1 for a line laid out straight, 0 for a heap. */
   readonly drawnOut: number;
-  readonly stepErrorShare?: number;
+  /** Position error allowed in a single step, as a share of the line's length. */
+  readonly stepErrorShare: number;
   /** Start from here instead of from rest at the surface. */
   readonly start?: ChainState;
   /** Called after every step. */
@@ -49,7 +48,7 @@ export function letFall(
   const state = options.start ?? restingChain(chain, options.drawnOut);
   const step = makeStepper(chain);
   const lineMm = chain.links.reduce((sum, link) => sum + link.lengthMm, 0);
-  const errorMm = (options.stepErrorShare ?? stepErrorShare) * lineMm;
+  const errorMm = options.stepErrorShare * lineMm;
   const last = chain.nodes.length;
   const energy = () => chainEnergy(chain, state);
   const passes: ChainShape[] = [];

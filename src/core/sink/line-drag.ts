@@ -68,6 +68,7 @@ export function makeLineDrag({ nodes, links, fluid }: Chain, band: Float64Array,
   function isSmooth(i: number): boolean {
     return (
       nodes[i]!.drags.length === 0 &&
+      links[i]!.diameterMm > 0 &&
       share[i]! > drawnOutShare &&
       share[i + 1]! > drawnOutShare &&
       tx[i]! * tx[i + 1]! + ty[i]! * ty[i + 1]! > 0

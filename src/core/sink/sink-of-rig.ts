@@ -39,16 +39,30 @@ export interface Sink {
 }
 
 const lastTenthShare = 0.98;
-/** Longest piece of line; with the step of `fall.ts`, half of both moves every time by less than 2 %. */
-export const pieceMm = 50;
+/**
+ * Longest piece of line [mm] for the weight in water below it [g]. The line bends the more sharply the less hangs on it,
+ * so pieces are shortest at the hook. Line in a heap is drawn out along its own track and needs half as many.
+ */
+function longestPieceMm(weightBelowG: number, landing: Landing): number {
+  const laidOut = Math.min(36, Math.max(15, 120 * Math.sqrt(Math.max(0, weightBelowG))));
+  return landing === "straight" ? laidOut : 2 * laidOut;
+}
+
+/**
+ * Position error allowed in a step, as a share of the line's length. With these steps and pieces, half of both moves every
+ * time of the rigs tried by less than 2 %.
+ */
+const stepErrorShare: Readonly<Record<Landing, number>> = { straight: 2e-4, heap: 3e-4 };
+
 const longestFallS = 600;
 /** Points of the track to each tenth. */
 const trackPerTenth = 4;
 
 /** Finer sums than usual, to see how far they have converged. */
 export interface SinkFineness {
-  readonly pieceMm: number;
-  readonly stepErrorShare: number;
+  /** Pieces of line and steps in time, as a share of the usual ones. */
+  readonly pieceShare: number;
+  readonly stepShare: number;
 }
 
 /**
@@ -71,10 +85,14 @@ export function sinkOfRig(rig: SinkingRig, landing: Landing, fineness?: SinkFine
     (_, i) => (hangMm * lastTenthShare * (i + 1)) / (10 * trackPerTenth),
   );
   const marks = [...tenths, ...track, hangMm / 3, (2 * hangMm) / 3].sort((a, b) => a - b);
-  const { chain, fromHookMm } = chainOfRig(rig, fineness?.pieceMm ?? pieceMm);
+  const { chain, fromHookMm } = chainOfRig(
+    rig,
+    (weightBelowG) => longestPieceMm(weightBelowG, landing) * (fineness?.pieceShare ?? 1),
+  );
   const { passes } = letFall(chain, marks, longestFallS, {
     drawnOut: landing === "straight" ? 1 : 0,
-    stepErrorShare: fineness?.stepErrorShare,
+    // The error of a step goes with its square.
+    stepErrorShare: stepErrorShare[landing] * (fineness?.stepShare ?? 1) ** 2,
   });
   if (passes.length < marks.length) return noAnswer("sink-never");
   const at = (depthMm: number) => passes[marks.indexOf(depthMm)]!;

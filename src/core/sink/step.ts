@@ -15,7 +15,7 @@
  */
 import { bodyDragGS } from "../drag.ts";
 import { bandWidth, column, padding, solveBanded } from "./banded.ts";
-import type { Chain, ChainState } from "./chain.ts";
+import { type Chain, type ChainState, stretchMmPerUn } from "./chain.ts";
 import { makeLineDrag } from "./line-drag.ts";
 
 /** Speed [mm/s] by which the last round may still change a node. */
@@ -38,6 +38,7 @@ export function makeStepper(chain: Chain): Stepper {
     weightUn[i + 1] = node.weightUn;
   });
   const dragged = nodes.flatMap(({ drags }, i) => drags.map((drag) => ({ node: i + 1, drag })));
+  const stretch = Float64Array.from(links, stretchMmPerUn);
   const band = new Float64Array(bandWidth * rows);
   const right = new Float64Array(rows);
   const vx = new Float64Array(size);
@@ -100,7 +101,8 @@ export function makeStepper(chain: Chain): Stepper {
       const ny = dy / length;
       const pull = tension[i]!;
       const above = column(i - 1);
-      right[row] = -(length - links[i - 1]!.lengthMm) / stepS;
+      right[row] = (links[i - 1]!.lengthMm + stretch[i - 1]! * pull - length) / stepS;
+      band[bandWidth * row] = -stretch[i - 1]! / stepS;
       right[at]! -= pull * nx;
       right[at + 1]! -= pull * ny;
       right[above]! += pull * nx;
@@ -193,7 +195,12 @@ export function makeStepper(chain: Chain): Stepper {
     vy.set(state.vy);
     tension.set(state.tension);
     for (let i = 1; i < size; i++) {
-      taut[i] = tension[i]! > 0 ? 1 : 0;
+      // The bed may have stopped a node short and left the link above or below it slack.
+      const dx = state.x[i]! - state.x[i - 1]!;
+      const dy = state.y[i]! - state.y[i - 1]!;
+      const drawn = dx * dx + dy * dy > (0.9 * links[i - 1]!.lengthMm) ** 2;
+      taut[i] = drawn && tension[i]! > 0 ? 1 : 0;
+      if (!taut[i]) tension[i] = 0;
       if (state.onBed[i]) vx[i] = vy[i] = 0;
     }
     lineDrag.prepare(state, stepS);

@@ -98,7 +98,7 @@ test("the energy of a chain never grows, whatever the rig, landing and step", ()
       (places, drawnOut, stepErrorShare, pieceMm) => {
         const rig = rigWith(shotAt(places), { floatToHookMm: 1200, depthMm: 1150 });
         let before = 0;
-        const { chain } = chainOfRig(rig, pieceMm);
+        const { chain } = chainOfRig(rig, () => pieceMm);
         letFall(chain, [1100], 3, {
           drawnOut,
           stepErrorShare,

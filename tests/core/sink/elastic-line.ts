@@ -133,7 +133,7 @@ export function compareWithElastic(
 ): number[] {
   const halved = shot.map((one) => ({ ...one, fromHookMm: one.fromHookMm / 2 }));
   const rig = rigWith(halved, { floatToHookMm: 1000, depthMm: 5000, hookLengthMm: 150 });
-  const { chain } = chainOfRig(rig, pieceMm);
+  const { chain } = chainOfRig(rig, () => pieceMm);
   const tenths = Array.from({ length: 10 }, (_, i) => (i < 9 ? 100 * (i + 1) : 980));
   const { passes } = letFall(chain, tenths, 60, { drawnOut, stepErrorShare: 2e-5 });
   const { timesS } = elasticFall(chain, tenths, drawnOut, 1e-4);
