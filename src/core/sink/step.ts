@@ -190,9 +190,17 @@ export function makeStepper(chain: Chain): Stepper {
     return change;
   }
 
+  const beforeX = new Float64Array(size);
+  const beforeY = new Float64Array(size);
+  let beforeS = Number.POSITIVE_INFINITY;
+
   return (state, stepS) => {
-    vx.set(state.vx);
-    vy.set(state.vy);
+    // The first guess goes on as the step before went.
+    const onward = stepS / beforeS;
+    for (let i = 0; i < size; i++) {
+      vx[i] = state.vx[i]! + onward * (state.vx[i]! - beforeX[i]!);
+      vy[i] = state.vy[i]! + onward * (state.vy[i]! - beforeY[i]!);
+    }
     tension.set(state.tension);
     for (let i = 1; i < size; i++) {
       // The bed may have stopped a node short and left the link above or below it slack.
@@ -209,6 +217,9 @@ export function makeStepper(chain: Chain): Stepper {
       const change = solveRound(state, stepS);
       if (!Number.isFinite(change)) return false;
       if (!sortLinks(state, stepS) && change < settledMmS) {
+        beforeX.set(state.vx);
+        beforeY.set(state.vy);
+        beforeS = stepS;
         moveOn(chain, state, stepS, vx, vy, tension);
         return true;
       }

@@ -40,6 +40,21 @@ test("one weight without line drag hangs at tan θ = drag ÷ weight", () => {
   }
 });
 
+test("a bait whose fall was measured hangs at the square of tow over fall", () => {
+  // Its drag is its weight at the pace of its fall, so drag ÷ weight = (tow ÷ fall)².
+  const rig = stick([], {
+    mainLineDiameterMm: 0,
+    hookLineDiameterMm: 0,
+    bait: { massG: 0.1, densityKgM3: 1100, fallMs: 0.08 },
+  });
+  for (const towMmS of [20, 80, 250]) {
+    const line = balanceOf(rig).lineUp(1000, () => towMmS, { kind: "length", lengthMm: 700 });
+    const [hook, eye] = [line.points[0]!, line.points.at(-1)!];
+    const tan = (hook.xMm - eye.xMm) / (hook.depthMm - eye.depthMm);
+    expect(Math.abs(tan / (towMmS / 80) ** 2 - 1)).toBeLessThan(1e-9);
+  }
+});
+
 test.each([50, 150, 400, -300])("line towed at %d mm/s lies as an ODE library has it", (towMmS) => {
   const rig = stick([]);
   const lengthMm = 1500;
