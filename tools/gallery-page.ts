@@ -1,4 +1,6 @@
-import { mkdirSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { dirname, join } from "node:path";
 import { type Solved, solveContent } from "../src/build/build.ts";
 import { disk } from "../src/cli/disk.ts";
 import { drawFloatChart } from "../src/drawing/float-chart.ts";
@@ -16,7 +18,7 @@ import { drawRig } from "../src/drawing/rig-drawing.ts";
 import { rigVariants } from "../src/drawing/rig-variants.ts";
 import { drawScene } from "../src/drawing/scenes/draw-scene.ts";
 import { drawShotGauge } from "../src/drawing/shot-gauge.ts";
-import { drawingToSvg } from "../src/drawing/svg.ts";
+import { drawingToSvg, fontFamily } from "../src/drawing/svg.ts";
 import { scenes } from "../src/solve/live/pictures.ts";
 
 /** Drawings that belong together on the page. */
@@ -144,6 +146,22 @@ function drawPart([name, part]: [string, Part<unknown>]): Drawing {
   };
 }
 
+/** The faces in use, in the page itself so that it can be sent to somebody. */
+function fontFaces(): string {
+  const folder = dirname(
+    createRequire(import.meta.url).resolve("@expo-google-fonts/ibm-plex-sans/package.json"),
+  );
+  const face = (file: string, look: string) => {
+    const data = readFileSync(join(folder, file)).toString("base64");
+    return `@font-face{font-family:"${fontFamily}";${look};src:url(data:font/ttf;base64,${data})}`;
+  };
+  return [
+    face("400Regular/IBMPlexSans_400Regular.ttf", "font-weight:400"),
+    face("600SemiBold/IBMPlexSans_600SemiBold.ttf", "font-weight:600"),
+    face("400Regular_Italic/IBMPlexSans_400Regular_Italic.ttf", "font-weight:400;font-style:italic"),
+  ].join("");
+}
+
 const styles = `
 body{font:16px/1.4 "IBM Plex Sans",sans-serif;margin:1rem;background:var(--drawing-paper);color:var(--drawing-ink)}
 section{display:flex;flex-wrap:wrap;gap:1.5rem;align-items:flex-start}
@@ -163,7 +181,7 @@ function html(found: readonly Section[]): string {
     return `<h2>${title}</h2>\n<section>\n${figures.join("\n")}\n</section>`;
   });
   const head = `<meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>Gallery</title>`;
-  return `<!doctype html><html lang="en"><head>${head}<style>${paletteCss()}${styles}</style></head><body>\n<h1>Every drawing of the guide</h1>\n${body.join("\n")}\n</body></html>\n`;
+  return `<!doctype html><html lang="en"><head>${head}<style>${fontFaces()}${paletteCss()}${styles}</style></head><body>\n<h1>Every drawing of the guide</h1>\n${body.join("\n")}\n</body></html>\n`;
 }
 
 const { value } = await solveContent(disk, ["content"]);

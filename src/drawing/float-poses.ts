@@ -1,5 +1,5 @@
 import { liftMm } from "../core/tip.ts";
-import type { SolvedDepth, SolvedRig, SolvedShot, TipState } from "../solve/solved.ts";
+import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../solve/solved.ts";
 import type { DrawingKit } from "./kit.ts";
 import { moveFloat } from "./rig-variants.ts";
 import { lineShot, shotLabel } from "./rig-words.ts";
@@ -32,8 +32,34 @@ type PoseOf = (solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit) => FloatP
 
 const upright = { leanDegrees: 0, baitAside: 0, line: "hanging" } as const;
 
-function tipState(depth: SolvedDepth, load: TipState["load"]): TipState | undefined {
-  return depth.tipStates.find((state) => state.load === load);
+/** A change of the tip that is seen from the bank [mm]. */
+const seenMm = 10;
+
+/** Less tip than this is as good as none [mm]. */
+const levelMm = 2.5;
+
+/** What is wrong with the load, and the tip that then shows; null where the float goes under. */
+interface WrongLoad {
+  readonly shot: string;
+  readonly tipMm: number | null;
+}
+
+/**
+ * A load that is seen to be too little or too much: by the lightest shot of the tub whose want or excess shows, else
+ * by what the rig's tip states have.
+ */
+function wrongLoad(
+  depth: SolvedDepth,
+  load: "too little" | "too much",
+  { words, figures }: DrawingKit,
+): WrongLoad | undefined {
+  const tipOf = ({ oneFewerMm, oneMoreMm }: ShotEffect) => (load === "too little" ? oneFewerMm : oneMoreMm);
+  const seen = depth.shotEffects
+    .filter((effect) => Math.abs((tipOf(effect) ?? 0) - depth.tipShowingMm) >= seenMm)
+    .sort((a, b) => a.massG - b.massG)[0];
+  if (seen) return { shot: words("drawing.shot.spokenOne", { size: seen.size }), tipMm: tipOf(seen) || null };
+  const state = depth.tipStates.find((one) => one.load === load);
+  return state && { shot: figures.mass(Math.abs(state.changeG)), tipMm: state.tipShowingMm || null };
 }
 
 function lowestShot(depth: SolvedDepth): SolvedShot | undefined {
@@ -42,24 +68,24 @@ function lowestShot(depth: SolvedDepth): SolvedShot | undefined {
 
 /** Every state that is drawn, by its key under `drawing.state` in the words. */
 const poses = {
-  "too-little-shot": (_, depth, { figures }) => {
-    const state = tipState(depth, "too little");
-    if (!state) return undefined;
-    const values = { shot: figures.mass(-state.changeG), tip: figures.tip(state.tipShowingMm) };
-    return { ...upright, tipMm: state.tipShowingMm, values };
+  "too-little-shot": (_, depth, kit) => {
+    const wrong = wrongLoad(depth, "too little", kit);
+    if (!wrong || wrong.tipMm === null) return undefined;
+    const { shot, tipMm } = wrong;
+    return { ...upright, tipMm, values: { shot, tip: kit.figures.tip(tipMm) } };
   },
   right: (_, depth, { figures }) => ({
     ...upright,
     tipMm: depth.tipShowingMm,
     values: { tip: figures.tip(depth.tipShowingMm) },
   }),
-  "too-much-shot": (_, depth, { figures }) => {
-    const state = tipState(depth, "too much");
-    if (!state) return undefined;
-    const values = { shot: figures.mass(state.changeG), tip: figures.tip(state.tipShowingMm) };
-    return state.tipShowingMm > 0
-      ? { ...upright, tipMm: state.tipShowingMm, values }
-      : { ...upright, tipMm: null, values, caption: "under" };
+  "too-much-shot": (_, depth, kit) => {
+    const wrong = wrongLoad(depth, "too much", kit);
+    if (!wrong) return undefined;
+    const { shot, tipMm } = wrong;
+    const pose = { ...upright, tipMm, values: { shot, tip: kit.figures.tip(tipMm ?? 0) } };
+    if (tipMm === null) return { ...pose, caption: "under" };
+    return tipMm < levelMm ? { ...pose, caption: "level" } : pose;
   },
   "too-shallow": () => ({ ...upright, tipMm: null, line: "plummet hanging", values: {} }),
   "depth-right": (_, depth) => ({

@@ -4,7 +4,7 @@ import { floatLook } from "./float-parts.ts";
 import { type FloatPicture, type FloatPose, floatPictures, floatPose } from "./float-poses.ts";
 import { arrow, bold, type Point, point, polyline, rectangle, text } from "./items.ts";
 import type { Box, DrawingKit } from "./kit.ts";
-import { layLabel, paintLabel } from "./label-text.ts";
+import { layLabel, paintLabel, together } from "./label-text.ts";
 import type { Drawing, Item, PathStep } from "./model.ts";
 import { bedThicknessMm } from "./parts/bed.ts";
 import { floatEyeRadiusMm } from "./parts/float-body.ts";
@@ -42,10 +42,11 @@ export function drawFloatState(
   if (!pose) return undefined;
   const { words, measure } = kit;
   const title = words(`drawing.state.${picture}.title`);
-  const said = words(`drawing.state.${picture}.${pose.caption ?? "caption"}`, pose.values);
+  const key = `drawing.state.${picture}.${pose.caption ?? "caption"}`;
+  const glued = Object.entries(pose.values).map(([gap, value]) => [gap, together(value)]);
   const room = widthMm - 2 * marginMm;
   const head = layLabel([{ text: title, face: "bold" }], room, textMm, measure);
-  const caption = layLabel([{ text: said }], room, textMm, measure);
+  const caption = layLabel([{ text: words(key, Object.fromEntries(glued)) }], room, textMm, measure);
   if (Math.max(head.widthMm, caption.widthMm) > room)
     throw new Error(`no room for "${title}" in ${widthMm} mm`);
   const headTop = pictureMm + 1;
@@ -53,7 +54,7 @@ export function drawFloatState(
     widthMm,
     heightMm: headTop + head.heightMm + caption.heightMm + 1,
     title,
-    description: said,
+    description: words(key, pose.values),
     items: [
       ...panel(solved, depth, pose, widthMm, textMm, kit),
       ...paintLabel(head, marginMm, headTop + head.heightMm / 2, measure),

@@ -1,3 +1,4 @@
+import { measureText } from "./font-metrics.ts";
 import type { Drawing, Item, PathStep, Stroke, TextItem } from "./model.ts";
 import { colourOf, type Theme } from "./palette.ts";
 
@@ -48,10 +49,17 @@ function itemToSvg(item: Item, theme: Theme): string {
 const faces = { regular: "", bold: ' font-weight="600"', italic: ' font-style="italic"' };
 const anchors = { start: "", middle: ' text-anchor="middle"', end: ' text-anchor="end"' };
 
+/** On a page the width is given too: until the font is there, or without it, labels keep clear of each other. */
+function widthOf(item: TextItem): string {
+  const width = round(measureText(item.text, item.sizeMm, item.face));
+  return item.text.length > 1 ? ` textLength="${width}" lengthAdjust="spacingAndGlyphs"` : "";
+}
+
 function textToSvg(item: TextItem, theme: Theme): string {
   const place = `x="${round(item.xMm)}" y="${round(item.yMm)}" font-size="${round(item.sizeMm)}"`;
   const look = `${faces[item.face]}${anchors[item.anchor]} fill="${colourOf(item.ink, theme)}"`;
-  return `<text ${place}${look}>${escaped(item.text)}</text>`;
+  const width = theme === "page" ? widthOf(item) : "";
+  return `<text ${place}${width}${look}>${escaped(item.text)}</text>`;
 }
 
 function paint(item: { fill?: TextItem["ink"]; stroke?: Stroke }, theme: Theme): string {

@@ -20,27 +20,25 @@ const { value: solved } = await solveContent(disk, ["content"]);
 if (!solved) throw new Error("the guide's content has errors");
 const { library, rigs, kit } = solved;
 
+const places = [
+  { name: "card", box: { widthMm: 48, heightMm: 78 }, labels: "distances", textMm: 3.175 },
+  { name: "page", box: { widthMm: 100, heightMm: 140 }, labels: "full", textMm: 4 },
+  { name: "phone", box: { widthMm: 80, heightMm: 120 }, labels: "full", textMm: 3.5 },
+] as const;
+
 function faults(drawing: Drawing): string[] {
   const thin = thinnestStrokeMm(drawing) < 0.35 ? ["a stroke under 0.35 mm"] : [];
   return [...outOfFrame(drawing), ...overlappingTexts(drawing), ...marksThroughTexts(drawing), ...thin];
 }
 
-test.each(rigs)("$rig.id is clear at every depth, in every variant, on card and page", (rig) => {
+test.each(rigs)("$rig.id is clear at every depth, in every variant, on card, page and phone", (rig) => {
   expect(rig.depths.length).toBeGreaterThan(0);
   for (const depth of rig.depths)
     for (const variant of rigVariants) {
-      const card = drawRig(rig, depth, { widthMm: 48, heightMm: 78 }, kit, {
-        labels: "distances",
-        textMm: 3.175,
-        variant,
-      });
-      const page = drawRig(rig, depth, { widthMm: 100, heightMm: 140 }, kit, {
-        labels: "full",
-        textMm: 4,
-        variant,
-      });
-      expect(faults(card), `card, ${depth.depthMm} mm, ${variant}`).toEqual([]);
-      expect(faults(page), `page, ${depth.depthMm} mm, ${variant}`).toEqual([]);
+      for (const place of places) {
+        const drawing = drawRig(rig, depth, place.box, kit, { ...place, variant });
+        expect(faults(drawing), `${place.name}, ${depth.depthMm} mm, ${variant}`).toEqual([]);
+      }
     }
 });
 

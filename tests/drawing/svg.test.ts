@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { measureText } from "../../src/drawing/font-metrics.ts";
 import type { Drawing } from "../../src/drawing/model.ts";
 import { drawingToSvg } from "../../src/drawing/svg.ts";
 
@@ -43,6 +44,11 @@ test("left to the page, colours are custom properties and nothing needs a style"
   const svg = drawingToSvg(drawing, { idPrefix: "rig" });
   expect(svg).toContain('fill="var(--drawing-water,#dfeaf0)"');
   expect(svg).not.toMatch(/style|<script| on\w+=/);
+});
+
+test("on a page a text keeps its width whatever font it is shown in", () => {
+  const [, width] = /textLength="([\d.]+)"/.exec(drawingToSvg(drawing, { idPrefix: "rig" })) ?? [];
+  expect(Number(width)).toBeCloseTo(measureText("30 cm <b>", 3.175, "bold"), 2);
 });
 
 test("two drawings in one page share no id", () => {
