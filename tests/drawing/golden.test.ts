@@ -8,6 +8,7 @@ import type { Drawing } from "../../src/drawing/model.ts";
 import { drawPatternChart } from "../../src/drawing/pattern-chart.ts";
 import { drawRig } from "../../src/drawing/rig-drawing.ts";
 import { drawShotGauge } from "../../src/drawing/shot-gauge.ts";
+import type { SolvedDepth } from "../../src/solve/solved.ts";
 import { drawingKit } from "../support/drawing-kit.ts";
 import { drawingText } from "../support/drawing-text.ts";
 import { avon, sampleAvon, sampleStick, sampleWaggler, stick, waggler } from "../support/sample-rig.ts";
@@ -16,6 +17,27 @@ const folder = "tests/golden/drawing";
 const card = { widthMm: 48, heightMm: 78 };
 const onCard = { labels: "distances", textMm: 3.175 } as const;
 const [shallow, deep] = sampleWaggler.depths;
+
+/** The same depth with round figures for the water's part, so that only the drawing decides what the file holds. */
+function inRoundFigures(depth: SolvedDepth): SolvedDepth {
+  const inWater = depth.inWater!;
+  const tenthsS = Array.from({ length: 10 }, (_, i) => (i + 1) ** 2 / 5);
+  const track = [0, ...tenthsS].map((timeS, i) => ({ timeS, depthMm: (depth.depthMm * i) / 10 }));
+  const eyeMm = depth.floatToHookMm;
+  const shape = [0, 0.5, 1].map((share) => ({
+    fromHookMm: share * eyeMm,
+    xMm: (1 - share ** 2) * 400,
+    depthMm: depth.depthMm - share * eyeMm,
+  }));
+  return {
+    ...depth,
+    inWater: {
+      ...inWater,
+      sink: inWater.sink.map((sink) => ({ ...sink, hangMm: depth.depthMm, tenthsS, track })),
+      flow: inWater.flow.map((hang) => ({ ...hang, leadMm: 400, shape })),
+    },
+  };
+}
 
 /** One case a file. */
 const cases: Readonly<Record<string, () => Drawing>> = {
@@ -27,9 +49,13 @@ const cases: Readonly<Record<string, () => Drawing>> = {
     }),
   "waggler-over-depth": () =>
     drawRig(sampleWaggler, shallow!, card, drawingKit, { ...onCard, variant: "over depth" }),
-  "stick-in-flow": () => drawRig(sampleStick, sampleStick.depths[1]!, card, drawingKit, onCard),
+  "stick-in-flow": () =>
+    drawRig(sampleStick, inRoundFigures(sampleStick.depths[1]!), card, drawingKit, onCard),
   "avon-up-in-the-water": () =>
-    drawRig(sampleAvon, sampleAvon.depths[0]!, card, drawingKit, { ...onCard, variant: "up in the water" }),
+    drawRig(sampleAvon, inRoundFigures(sampleAvon.depths[0]!), card, drawingKit, {
+      ...onCard,
+      variant: "up in the water",
+    }),
   "float-waggler": () => drawFloat(waggler, { widthMm: 70, heightMm: 220 }, drawingKit),
   "float-chart": () =>
     drawFloatChart([waggler, stick, avon], { widthMm: 90, heightMm: 150 }, drawingKit, { textMm: 3.2 }),
@@ -40,8 +66,8 @@ const cases: Readonly<Record<string, () => Drawing>> = {
   "pattern-chart": () =>
     drawPatternChart(
       [
-        { rig: sampleWaggler, depth: shallow! },
-        { rig: sampleAvon, depth: sampleAvon.depths[0]! },
+        { rig: sampleWaggler, depth: inRoundFigures(shallow!) },
+        { rig: sampleAvon, depth: inRoundFigures(sampleAvon.depths[0]!) },
       ],
       { widthMm: 110, heightMm: 120 },
       drawingKit,
