@@ -1,5 +1,3 @@
-import { messageWords } from "./messages.ts";
-
 /** What a message is about, for its words to speak of. */
 export type MessageValues = Readonly<Record<string, string | number | readonly string[]>>;
 
@@ -23,16 +21,6 @@ export interface Message {
 export interface Staged<T> {
   readonly value: T;
   readonly messages: readonly Message[];
-}
-
-/** A message as text: the reason, and what to do about it. */
-export interface WordedMessage {
-  readonly reason: string;
-  readonly hint?: string | undefined;
-}
-
-export function worded(message: Message): WordedMessage {
-  return messageWords(message.code, message.values);
 }
 
 export function hasErrors(messages: readonly Message[]): boolean {

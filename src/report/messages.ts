@@ -1,7 +1,13 @@
 import { closest, distance } from "fastest-levenshtein";
-import type { MessageValues, WordedMessage } from "./message.ts";
+import type { Message, MessageValues } from "./message.ts";
 
 type Values = MessageValues;
+
+/** A message as text: the reason, and what to do about it. */
+export interface WordedMessage {
+  readonly reason: string;
+  readonly hint?: string | undefined;
+}
 
 const listed = (list: Values[string] | undefined): readonly string[] => (Array.isArray(list) ? list : []);
 
@@ -73,8 +79,8 @@ const table: Readonly<Record<string, (v: Values) => WordedMessage>> = {
   }),
 };
 
-/** The words for a code; a reason that is worded already travels in `values.reason`. */
-export function messageWords(code: string, values: Values): WordedMessage {
+/** A message as text; a reason that is worded already travels in `values.reason`. */
+export function worded({ code, values }: Message): WordedMessage {
   const words = table[code];
   if (words) return words(values);
   if (values.reason === undefined) throw new Error(`no words for the message "${code}"`);

@@ -1,4 +1,5 @@
-import { type Message, sortedMessages, worded } from "./message.ts";
+import { type Message, sortedMessages } from "./message.ts";
+import { worded } from "./messages.ts";
 
 /**
  * All messages as one report: a heading line a file, a line a message with its place, and a total.
