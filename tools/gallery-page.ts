@@ -138,7 +138,7 @@ function waterPlots(rig: Solved["rigs"][number], kit: Solved["kit"]): Drawing[] 
 
 function drawPart([name, part]: [string, Part<unknown>]): Drawing {
   return {
-    widthMm: 30,
+    widthMm: part.sampleWidthMm ?? 30,
     heightMm: 20,
     title: name,
     description: name,

@@ -23,5 +23,6 @@ export const checkBar: Part<CheckBar> = {
       text(point(xMm, yMm + 0.6 + textMm), words, textMm),
     ];
   },
-  sample: { at: point(-35, 10), words: "", textMm: 3 },
+  sample: { at: point(2, 10), words: "", textMm: 3 },
+  sampleWidthMm: checkBarMm + 4,
 };

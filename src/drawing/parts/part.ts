@@ -4,6 +4,7 @@ import type { Item } from "../model.ts";
 export interface Part<P> {
   /** Its items, in the coordinates of the drawing. */
   draw(at: P): readonly Item[];
-  /** What the gallery shows of it, in a box of 30 × 20 mm. */
+  /** What the gallery shows of it, in a box 20 mm high and 30 mm wide unless it needs more. */
   readonly sample: P;
+  readonly sampleWidthMm?: number;
 }

@@ -1,0 +1,31 @@
+import { readdirSync } from "node:fs";
+import { expect, test } from "vitest";
+import type { Drawing } from "../../src/drawing/model.ts";
+import type { Part } from "../../src/drawing/parts/part.ts";
+import { parts } from "../../src/drawing/parts/parts.ts";
+import { outOfFrame, thinnestStrokeMm } from "../support/drawing-checks.ts";
+
+const table: readonly [string, Part<unknown>][] = Object.entries(parts);
+
+test("every file of a part has its line in the table", () => {
+  const files = readdirSync("src/drawing/parts")
+    .filter((file) => file !== "part.ts" && file !== "parts.ts")
+    .map((file) => file.replace(".ts", "").replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase()));
+  expect(files.sort()).toEqual(Object.keys(parts).sort());
+});
+
+test.each(table)(
+  "%s draws its sample in the sample's box, with no stroke too thin to print",
+  (name, part) => {
+    const drawing: Drawing = {
+      widthMm: part.sampleWidthMm ?? 30,
+      heightMm: 20,
+      title: name,
+      description: name,
+      items: part.draw(part.sample),
+    };
+    expect(drawing.items).not.toHaveLength(0);
+    expect(outOfFrame(drawing)).toEqual([]);
+    expect(thinnestStrokeMm(drawing)).toBeGreaterThanOrEqual(0.35);
+  },
+);
