@@ -5,10 +5,11 @@ import { deflateSync } from "node:zlib";
 import { build } from "esbuild";
 
 const require = createRequire(import.meta.url);
-const scripts = ["page", "filters", "rig", "fit", "search", "service-worker"];
-const fonts = {
-  "plex-regular.woff": "400Regular/IBMPlexSans_400Regular.ttf",
-  "plex-semibold.woff": "600SemiBold/IBMPlexSans_600SemiBold.ttf",
+const scripts = ["page", "filters", "rig", "fit", "card", "search", "service-worker"];
+const fontFiles = {
+  regular: "400Regular/IBMPlexSans_400Regular.ttf",
+  bold: "600SemiBold/IBMPlexSans_600SemiBold.ttf",
+  italic: "400Regular_Italic/IBMPlexSans_400Regular_Italic.ttf",
 };
 
 /** Signs that pages use: Western European Latin, fractions, dashes, quotes and the marks of figures. */
@@ -36,6 +37,10 @@ const fontFeatures = ["kern", "mark", "ccmp", "tnum", "lnum"];
 /** File name → content, for `site/assets/`. */
 export async function siteAssets() {
   const assets = new Map();
+  const fonts = await readFonts();
+  const subset = await subsetter();
+  // Pages have no italic; browsers slant the few words that would need it.
+  for (const name of ["regular", "bold"]) assets.set(`plex-${name}.woff`, woff(subset(fonts[name])));
   const bundles = await build({
     entryPoints: scripts.map((name) => `src/browser/${name}.ts`),
     outdir: "assets",
@@ -46,6 +51,7 @@ export async function siteAssets() {
     format: "iife",
     target: "es2020",
     charset: "utf8",
+    plugins: [fontsWithin(fonts)],
     alias: { "#jsx/jsx-runtime": "./src/markup/jsx-runtime.ts" },
     logLevel: "warning",
   });
@@ -62,15 +68,36 @@ export async function siteAssets() {
   for (const { path, text } of [...bundles.outputFiles, ...style.outputFiles]) {
     assets.set(path.split(/[\\/]/).at(-1), text);
   }
-  const subset = await subsetter();
-  for (const [name, file] of Object.entries(fonts)) {
-    assets.set(
-      name,
-      woff(subset(await readFile(require.resolve(`@expo-google-fonts/ibm-plex-sans/${file}`)))),
-    );
-  }
   assets.set("icon.svg", await readFile("templates/styles/icon.svg", "utf8"));
   return assets;
+}
+
+/** Each face of the family. */
+async function readFonts() {
+  const fonts = {};
+  for (const [name, file] of Object.entries(fontFiles)) {
+    fonts[name] = await readFile(require.resolve(`@expo-google-fonts/ibm-plex-sans/${file}`));
+  }
+  return fonts;
+}
+
+/** The module `card-fonts` of the browser's card: whole fonts, as on the built cards, as bytes within the script. */
+function fontsWithin(fonts) {
+  return {
+    name: "card-fonts",
+    setup(bundle) {
+      bundle.onResolve({ filter: /^card-fonts/ }, ({ path }) => ({ path, namespace: "card-fonts" }));
+      bundle.onLoad({ filter: /^card-fonts$/, namespace: "card-fonts" }, () => ({
+        contents: Object.keys(fonts)
+          .map((name) => `export { default as ${name} } from "card-fonts/${name}";`)
+          .join("\n"),
+      }));
+      bundle.onLoad({ filter: /^card-fonts\//, namespace: "card-fonts" }, ({ path }) => ({
+        contents: fonts[path.split("/")[1]],
+        loader: "binary",
+      }));
+    },
+  };
 }
 
 /** Cuts a font down to `fontSigns`, so that a phone loads a fifth of it. */

@@ -3,28 +3,35 @@ import { hangPicture, rigPicture, sinkPicture } from "../../templates/pages/rig-
 import type { Voice } from "../../templates/pages/view.ts";
 import type { ShotScale } from "../core/shot.ts";
 import { measureText } from "../drawing/font-metrics.ts";
+import type { DrawingKit } from "../drawing/kit.ts";
 import { makeFigures, type UnitChoice, unitChoices } from "../report/figures.ts";
 import { reasonText } from "../report/reason.ts";
 import { makeWords, type WordTree } from "../report/words.ts";
 import { solveInWater } from "../solve/in-water.ts";
 import type { Rig } from "../solve/rig.ts";
 import { solveRig } from "../solve/solve-rig.ts";
-import type { SolvedDepth } from "../solve/solved.ts";
+import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
+import type { MakeCard } from "./card.ts";
 import { type FieldProblem, fitRig } from "./fit-rig.ts";
+import { loadScript } from "./load-script.ts";
 import { toDom } from "./to-dom.ts";
 
 /** Set by the data scripts, which stand before this one. A count that JSON cannot hold came as null. */
 declare const dotdownGuide: {
   readonly words: WordTree;
-  readonly units: UnitChoice;
+  readonly guide: Parameters<MakeCard>[1];
   readonly scales: readonly ShotScale[];
 };
 declare const dotdownRig: Rig;
+/** Set by `card.js`, which is loaded when the first card is asked for. */
+declare const dotdownCard: MakeCard | undefined;
 
 const form = document.getElementById("fit-form") as HTMLFormElement;
 const result = document.getElementById("fit-result")!;
 const problemList = document.getElementById("fit-problems")!;
 const status = document.getElementById("fit-status")!;
+const cardButton = document.getElementById("fit-card") as HTMLButtonElement;
+const cardStatus = document.getElementById("fit-card-status")!;
 const link = document.getElementById("fit-link") as HTMLAnchorElement;
 const words = makeWords(dotdownGuide.words);
 const rig: Rig = {
@@ -36,6 +43,9 @@ const fields = [...form.elements].filter(
   (field): field is HTMLInputElement | HTMLSelectElement => "name" in field && field.name !== "",
 );
 const ownValues = new Map(fields.map((field) => [field.name, field.value]));
+
+/** What the tables show, for the card. */
+let shown: { readonly solved: SolvedRig; readonly kit: DrawingKit } | undefined;
 
 const typingPauseMs = 250;
 let inWaterTimer: ReturnType<typeof setTimeout> | undefined;
@@ -64,7 +74,10 @@ function refit(): void {
   const solved = solveRig(fitted.rig);
   const depth = solved.ok ? solved.value.depths[0] : undefined;
   clearTimeout(inWaterTimer);
+  cardButton.disabled = !solved.ok;
+  cardStatus.textContent = "";
   if (solved.ok && depth) {
+    shown = { solved: solved.value, kit };
     const show = (made: SolvedDepth) =>
       result.replaceChildren(...toDom(DepthPart({ voice, solved: solved.value, depth: made, id: "fitted" })));
     show(depth);
@@ -82,7 +95,7 @@ function refit(): void {
 
 function unitsChosen(): UnitChoice {
   const chosen = (form.elements.namedItem("units") as HTMLSelectElement).value;
-  return unitChoices.find((choice) => choice === chosen) ?? dotdownGuide.units;
+  return unitChoices.find((choice) => choice === chosen) ?? dotdownGuide.guide.units;
 }
 
 function showProblems(problems: readonly FieldProblem[]): void {
@@ -111,6 +124,28 @@ function keepInAddress(changed: ReadonlyMap<string, string>): void {
   history.replaceState(null, "", `${location.pathname}${query ? `?${query}` : ""}${location.hash}`);
   link.href = `${location.pathname}${query ? `?${query}` : ""}#fit`;
 }
+
+async function saveCard(): Promise<void> {
+  if (!shown) return;
+  const { solved, kit } = shown;
+  cardStatus.textContent = say("fit.card-working");
+  try {
+    if (typeof dotdownCard === "undefined") await loadScript(cardButton.dataset.script!);
+    const pdf = await dotdownCard!(solved, dotdownGuide.guide, kit);
+    const address = URL.createObjectURL(new Blob([pdf as BlobPart], { type: "application/pdf" }));
+    const save = document.createElement("a");
+    save.href = address;
+    save.download = `${rig.id}-${Math.round(solved.depths[0]!.depthMm / 10)}.pdf`;
+    save.click();
+    URL.revokeObjectURL(address);
+    cardStatus.textContent = say("fit.card-done");
+  } catch (error) {
+    const reason = error instanceof Error && error.name === "DoesNotFitError" ? error.message : "";
+    cardStatus.textContent = `${say("fit.card-failed")} ${reason}`.trim();
+  }
+}
+
+cardButton.addEventListener("click", saveCard);
 
 for (const [name, value] of new URLSearchParams(location.search)) {
   const field = fields.find((one) => one.name === name);

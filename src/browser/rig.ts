@@ -1,3 +1,5 @@
+import { loadScript } from "./load-script.ts";
+
 /** A rig's page: shows the chosen depth alone and keeps it in the address. */
 const picker = document.querySelector<HTMLElement>(".depth-picker")!;
 const links = [...picker.querySelectorAll("a")];
@@ -41,12 +43,5 @@ if (location.search !== "" || asked === "fit") fit.open = true;
 if (asked === "fit") fit.scrollIntoView();
 
 async function loadFit(): Promise<void> {
-  for (const address of fit.dataset.scripts!.split(" ")) {
-    await new Promise((done) => {
-      const script = document.createElement("script");
-      script.src = address;
-      script.addEventListener("load", done);
-      document.head.append(script);
-    });
-  }
+  for (const address of fit.dataset.scripts!.split(" ")) await loadScript(address);
 }

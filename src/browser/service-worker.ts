@@ -39,7 +39,11 @@ async function answer(request: Request): Promise<Response> {
   if (url.pathname.endsWith("/")) url.pathname += "index.html";
   // The address of a page holds its state; the file is the same.
   const kept = await cache.match(url, { ignoreSearch: true });
-  return kept ?? fetch(request);
+  if (kept) return kept;
+  // What was too large to keep from the start, such as a handout, is kept once somebody asked for it.
+  const fetched = await fetch(request);
+  if (fetched.ok && url.origin === location.origin) await cache.put(url, fetched.clone());
+  return fetched;
 }
 
 /** What is used here of the service worker's own global scope, which the DOM's types leave out. */

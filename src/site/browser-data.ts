@@ -1,19 +1,19 @@
 import { sitePaths } from "../../templates/pages/view.ts";
+import type { Guide } from "../content/library.ts";
 import type { ShotScale } from "../core/shot.ts";
 import type { OutputFile } from "../markup/output.ts";
-import type { UnitChoice } from "../report/figures.ts";
 import type { WordTree } from "../report/words.ts";
 import type { SiteInput } from "./input.ts";
 
 /** What the sums in the browser need of the guide. */
 export interface GuideData {
   readonly words: WordTree;
-  readonly units: UnitChoice;
+  readonly guide: Guide;
   readonly scales: readonly ShotScale[];
 }
 
-/** Words that the sums and drawings of a rig's page use. */
-const sections = ["page", "drawing", "reason", "figures"];
+/** Words that the sums, drawings and card of a rig's page use. */
+const sections = ["page", "drawing", "reason", "figures", "card"];
 
 /**
  * Data for the page scripts as scripts that set one global each: opened from disk a page may load a script but fetch
@@ -22,7 +22,7 @@ const sections = ["page", "drawing", "reason", "figures"];
 export function browserData({ library }: SiteInput): OutputFile[] {
   const guide: GuideData = {
     words: Object.fromEntries(Object.entries(library.words).filter(([name]) => sections.includes(name))),
-    units: library.guide.units,
+    guide: library.guide,
     scales: library.scales.map(({ id, title, sizes }) => ({ id, title, sizes })),
   };
   return [

@@ -16,12 +16,15 @@ import { viewOf } from "./view.ts";
 export async function* siteFiles(input: SiteInput): AsyncIterable<OutputFile> {
   const offline = new OfflineList();
   for (const file of shownFiles(input)) {
-    offline.add(file);
+    if (!onDemand.has(file.path)) offline.add(file);
     yield file;
   }
   yield* listings(pagesOf(input), input);
   yield offline.serviceWorker(input.assets.get(workerAsset) ?? "", input);
 }
+
+/** Too large to keep on a phone before anybody asks for it. */
+const onDemand = new Set([sitePaths.asset("card.js")]);
 
 const workerAsset = "service-worker.js";
 

@@ -69,6 +69,12 @@ export function FitPart({ view, entry }: { view: View; entry: RigEntry }) {
       </form>
       <ul id="fit-problems" class="findings" role="alert" />
       <p id="fit-status" role="status" />
+      <p>
+        <button type="button" id="fit-card" data-script={href(sitePaths.asset("card.js"))} disabled>
+          {say("fit.card")}
+        </button>
+      </p>
+      <p id="fit-card-status" role="status" />
       <div id="fit-result" />
       <p>
         <a id="fit-link" href={href(view.path)}>

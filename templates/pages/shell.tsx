@@ -4,7 +4,8 @@ import { type Section, sections, sitePaths, type View } from "./view.ts";
 /** Only our own files, nothing inline: a page cannot be made to run or fetch anything else. */
 const contentSecurityPolicy = [
   "default-src 'none'",
-  "script-src 'self'",
+  // The layout of the card that a page makes is WebAssembly.
+  "script-src 'self' 'wasm-unsafe-eval'",
   "style-src 'self'",
   "img-src 'self'",
   "font-src 'self'",

@@ -1,18 +1,23 @@
-import { rmSync } from "node:fs";
+import { readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { nodeFonts } from "../../src/layout/node-fonts.ts";
 import type { OutputFile } from "../../src/markup/output.ts";
+import { cardSides } from "../../src/print/card-sides.ts";
+import { id1Card, layOutId1 } from "../../src/print/id1-card.ts";
+import { paintPdf } from "../../src/print/pdf.ts";
 import { siteFiles } from "../../src/site/site-files.tsx";
 import { solveRig } from "../../src/solve/solve-rig.ts";
 import { shotRows } from "../../templates/pages/shot-groups.ts";
+import { readPdf } from "../print/read-pdf.ts";
 import { startBrowser } from "../support/browser.ts";
 import { drawingKit } from "../support/drawing-kit.ts";
 import { brokenRules, overWidthPx, smallTargets } from "../support/page-checks.ts";
 import { sampleWaggler } from "../support/sample-rig.ts";
 import { writeToNewFolder } from "../support/site-folder.ts";
-import { sampleSite } from "./sample-site.ts";
+import { sampleLibrary, sampleSite } from "./sample-site.ts";
 
 const started = await startBrowser();
 const reason = "reason" in started ? ` (skipped: ${started.reason})` : "";
@@ -152,6 +157,27 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     await page.waitForSelector("#fitted");
     expect(await page.inputValue("#fit-depth")).toBe("6 ft");
     expect(await page.textContent("#fitted h3")).toBe("Water 1.83 m deep");
+    expect(said).toEqual([]);
+  });
+
+  test("the card made on the page says what the built card of the same rig says", async () => {
+    const { rig } = sampleWaggler;
+    const solved = solveRig({ ...rig, depthsMm: [2000] });
+    if (!solved.ok) throw new Error("the sample rig does not solve");
+    await open(`site/rigs/${rig.id}.html?depth=2+m`);
+    await page.waitForSelector("#fit-card:enabled");
+    const [download] = await Promise.all([page.waitForEvent("download"), page.click("#fit-card")]);
+    const made = await readPdf(new Uint8Array(readFileSync((await download.path())!)));
+    const fonts = nodeFonts();
+    const faces = await layOutId1(
+      solved.value,
+      sampleLibrary.guide,
+      { ...drawingKit, measure: fonts.measure },
+      fonts,
+    );
+    const facts = { title: "card", author: "nobody", language: "en", date: sampleLibrary.guide.edition };
+    const built = await readPdf(await paintPdf(cardSides(id1Card(rig.id, faces)), facts, fonts));
+    expect(made.pages.map(({ text }) => text)).toEqual(built.pages.map(({ text }) => text));
     expect(said).toEqual([]);
   });
 
