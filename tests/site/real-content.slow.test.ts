@@ -82,13 +82,28 @@ describe.skipIf("reason" in started)(`the shipped content opened from disk${reas
     expect(await onEveryPage(() => smallTargets(page))).toEqual([]);
   });
 
-  test("a rig of every kind of page is fitted without a message", async () => {
+  test("every rig fitted to a depth of its own gives the figures that were built for that depth", async () => {
+    await page.setViewportSize({ width: 1280, height: 900 });
     const rigs = pages.filter((path) => /^site\/rigs\/(?!index)/.test(path));
+    expect(rigs.length).toBeGreaterThanOrEqual(10);
     for (const path of rigs) {
-      await page.goto(`${pathToFileURL(join(folder, path)).href}?temperature=18+C`);
+      const [depth] = await depthsOn(path);
+      await page.goto(`${pathToFileURL(join(folder, path)).href}?depth=${depth! / 100}+m`);
       await page.waitForSelector("#fitted .in-water", { state: "attached" });
       expect(await page.textContent("#fit-problems"), path).toBe("");
+      for (const part of ["h3", ".key-figures", ".depth-columns table", ".guide", ".in-water table"]) {
+        const told = (id: string) => page.locator(`${id} ${part}`).allTextContents();
+        expect(await told("#fitted"), `${part} of ${path}`).toEqual(await told(`#depth-${depth}`));
+      }
     }
     expect(said).toEqual([]);
   });
+
+  /** Depths that a rig's page shows [cm], deepest first. */
+  async function depthsOn(path: string): Promise<number[]> {
+    const ids = [...String(files.get(path)).matchAll(/href="#depth-(\d+)"/g)].map((match) =>
+      Number(match[1]),
+    );
+    return ids.sort((a, b) => b - a);
+  }
 });
