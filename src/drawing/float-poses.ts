@@ -1,3 +1,4 @@
+import { cocks } from "../core/cocking.ts";
 import { liftMm } from "../core/tip.ts";
 import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../solve/solved.ts";
 import type { DrawingKit } from "./kit.ts";
@@ -38,6 +39,9 @@ const seenMm = 10;
 /** Less tip than this is as good as none [mm]. */
 const levelMm = 2.5;
 
+/** A float that lies on the water. */
+const flatDegrees = 78;
+
 /** What is wrong with the load, and the tip that then shows; null where the float goes under. */
 interface WrongLoad {
   readonly shot: string;
@@ -62,24 +66,35 @@ function wrongLoad(
   return state && { shot: figures.mass(Math.abs(state.changeG)), tipMm: state.tipShowingMm || null };
 }
 
+/** Tip that shows as the rig is set, shot on the bed counted off. */
+function setTipMm(solved: SolvedRig, depth: SolvedDepth): number {
+  return moveFloat(solved, depth, "set").tipShowingMm;
+}
+
+/** Whether part of the load lies on the bed as the rig is set: then a shot too many only lies there too. */
+function restsAsSet(solved: SolvedRig, depth: SolvedDepth): boolean {
+  return setTipMm(solved, depth) !== depth.tipShowingMm;
+}
+
 function lowestShot(depth: SolvedDepth): SolvedShot | undefined {
   return lineShot(depth)[0];
 }
 
 /** Every state that is drawn, by its key under `drawing.state` in the words. */
 const poses = {
-  "too-little-shot": (_, depth, kit) => {
+  "too-little-shot": (solved, depth, kit) => {
+    if (restsAsSet(solved, depth)) return undefined;
     const wrong = wrongLoad(depth, "too little", kit);
     if (!wrong || wrong.tipMm === null) return undefined;
     const { shot, tipMm } = wrong;
     return { ...upright, tipMm, values: { shot, tip: kit.figures.tip(tipMm) } };
   },
-  right: (_, depth, { figures }) => ({
-    ...upright,
-    tipMm: depth.tipShowingMm,
-    values: { tip: figures.tip(depth.tipShowingMm) },
-  }),
-  "too-much-shot": (_, depth, kit) => {
+  right: (solved, depth, { figures }) => {
+    const tipMm = setTipMm(solved, depth);
+    return { ...upright, tipMm, values: { tip: figures.tip(tipMm) } };
+  },
+  "too-much-shot": (solved, depth, kit) => {
+    if (restsAsSet(solved, depth)) return undefined;
     const wrong = wrongLoad(depth, "too much", kit);
     if (!wrong) return undefined;
     const { shot, tipMm } = wrong;
@@ -88,39 +103,44 @@ const poses = {
     return tipMm < levelMm ? { ...pose, caption: "level" } : pose;
   },
   "too-shallow": () => ({ ...upright, tipMm: null, line: "plummet hanging", values: {} }),
-  "depth-right": (_, depth) => ({
+  "depth-right": (solved, depth) => ({
     ...upright,
-    tipMm: depth.tipShowingMm,
+    tipMm: setTipMm(solved, depth),
     line: "plummet standing",
     values: {},
   }),
   "too-deep": ({ rig }) => ({
     tipMm: rig.float.tipShowingMm,
-    leanDegrees: 78,
+    leanDegrees: flatDegrees,
     line: "plummet slack",
     baitAside: 0.2,
     values: {},
   }),
   "bite-under": () => ({ ...upright, tipMm: null, moving: "down", baitAside: 0.06, values: {} }),
-  "lift-bite": ({ rig, hookAndBaitPullG }, depth, { figures }) => {
+  "lift-bite": (solved, depth, { figures }) => {
+    const { rig, hookAndBaitPullG } = solved;
     const lowest = lowestShot(depth);
     if (!lowest || rig.water !== "still") return undefined;
     const loadG = depth.pullG + hookAndBaitPullG;
+    const values = { shot: lowest.size };
+    if (!cocks(rig.float, loadG - lowest.pullG, rig.conditions))
+      return {
+        tipMm: rig.float.tipShowingMm,
+        leanDegrees: flatDegrees,
+        line: "lifted",
+        baitAside: 0,
+        moving: "up",
+        caption: "flat",
+        values,
+      };
     const tipMm = depth.tipShowingMm + liftMm(rig.float, loadG, lowest.pullG, rig.conditions);
     const tip = figures.tip(tipMm);
-    const before = figures.tip(depth.tipShowingMm);
+    const before = figures.tip(setTipMm(solved, depth));
     const caption = tip === before ? "little" : "caption";
-    return {
-      ...upright,
-      tipMm,
-      line: "lifted",
-      moving: "up",
-      caption,
-      values: { shot: lowest.size, tip, before },
-    };
+    return { ...upright, tipMm, line: "lifted", moving: "up", caption, values: { ...values, tip, before } };
   },
-  "dragged-sideways": (_, depth) => ({
-    tipMm: depth.tipShowingMm * 0.6,
+  "dragged-sideways": (solved, depth) => ({
+    tipMm: setTipMm(solved, depth) * 0.6,
     leanDegrees: -24,
     line: "hanging",
     baitAside: 0.3,

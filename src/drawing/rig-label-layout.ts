@@ -107,7 +107,7 @@ function placeColumn(
 /** How high the parts that lie on the bed stand. */
 function lyingHeightMm(plan: RigPlan): number {
   const lying = plan.marks.filter((mark) => mark.lying);
-  return Math.max(0.55 * plan.hookHeightMm, ...lying.map((mark) => 2 * mark.radiusMm));
+  return Math.max(0.55 * plan.hookHeightMm + 0.8, ...lying.map((mark) => 2 * mark.radiusMm));
 }
 
 /**

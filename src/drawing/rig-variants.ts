@@ -1,4 +1,4 @@
-import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
+import type { GuideStep, SolvedDepth, SolvedRig } from "../solve/solved.ts";
 import { lineShot } from "./rig-words.ts";
 
 /** The rig as it is set, or the same rig with its float moved on the line. */
@@ -8,25 +8,31 @@ export type RigVariant = (typeof rigVariants)[number];
 /** Bare line that stays between the highest shot and a float that is moved down [mm]. */
 const leastBareMm = 100;
 
+/** Lines of the guide nearer to each other than this are one [mm]. */
+const sameSettingMm = 5;
+
 /**
  * The depth with the float moved on the line, which moves no shot below it. Over depth: so far that the lowest shot
  * comes to rest on the bed (in running water, where that would drag the float under, as far as only the bait
- * does). Up in the water: the bait at half depth, or as near to it as the highest shot allows.
+ * does). Up in the water: the bait at half depth, or as near to it as the highest shot allows. As set, a rig whose shot
+ * rests on the bed shows the tip that its guide has for that.
  */
 export function moveFloat({ rig }: SolvedRig, depth: SolvedDepth, variant: RigVariant): SolvedDepth {
   switch (variant) {
-    case "set":
-      return depth;
+    case "set": {
+      const step = depth.depthGuide.find(
+        (one) => one.shotOnBed.length > 0 && Math.abs(one.overdepthMm - depth.overdepthMm) < sameSettingMm,
+      );
+      return { ...depth, ...risen(depth, step) };
+    }
     case "over depth": {
       const step =
         rig.water === "still"
-          ? depth.depthGuide.find((one) => one.shotOnBed.length > 0)
+          ? lowestRests(depth.depthGuide)
           : depth.depthGuide.findLast((one) => one.state === "rests on the bed");
-      const tipShowingMm = step?.tipShowingMm ?? depth.tipShowingMm;
       return {
         ...depth,
-        tipShowingMm,
-        draughtMm: depth.draughtMm + depth.tipShowingMm - tipShowingMm,
+        ...risen(depth, step),
         ...setTo(depth, step?.overdepthMm ?? depth.overdepthMm),
       };
     }
@@ -39,6 +45,20 @@ export function moveFloat({ rig }: SolvedRig, depth: SolvedDepth, variant: RigVa
       };
     }
   }
+}
+
+/** Where the guide first has the lowest shot wholly on the bed, and the tip as high as that takes it. */
+function lowestRests(guide: readonly GuideStep[]): GuideStep | undefined {
+  const first = guide.find((one) => one.shotOnBed.length > 0);
+  const same = guide.filter((one) => one.shotOnBed.length === first?.shotOnBed.length);
+  const highestMm = Math.max(...same.map((one) => one.tipShowingMm ?? 0));
+  return same.find((one) => (one.tipShowingMm ?? 0) > highestMm - 1) ?? first;
+}
+
+/** The float as it stands at a line of the guide: higher by what the bed has taken off it. */
+function risen(depth: SolvedDepth, step: GuideStep | undefined) {
+  const tipShowingMm = step?.tipShowingMm ?? depth.tipShowingMm;
+  return { tipShowingMm, draughtMm: depth.draughtMm + depth.tipShowingMm - tipShowingMm };
 }
 
 /** What was reckoned of the rig in its water holds no longer. */

@@ -3,6 +3,7 @@ import { lineLean } from "../../src/drawing/current-shape.ts";
 import { floatParts, rubberHeightsMm } from "../../src/drawing/float-parts.ts";
 import { moveFloat, rigVariants } from "../../src/drawing/rig-variants.ts";
 import { lineShot } from "../../src/drawing/rig-words.ts";
+import type { SolvedDepth } from "../../src/solve/solved.ts";
 import {
   avon,
   sampleAvon,
@@ -12,6 +13,11 @@ import {
   stick,
   waggler,
 } from "../support/sample-rig.ts";
+
+const setOverdepth = (depth: SolvedDepth, overdepthMm: number) => ({
+  overdepthMm,
+  floatToHookMm: depth.floatToHookMm + overdepthMm - depth.overdepthMm,
+});
 
 const all = sampleRigs.flatMap((rig) =>
   rig.depths.flatMap((depth) => rigVariants.map((variant) => ({ rig, depth, variant }))),
@@ -32,6 +38,15 @@ test("over depth rests the lowest shot in still water, and in running water neve
   expect(lineShot(still)[0]!.fromHookMm).toBeLessThan(still.overdepthMm);
   const flowing = moveFloat(sampleStick, sampleStick.depths[0]!, "over depth");
   expect(lineShot(flowing)[0]!.fromHookMm).toBeGreaterThan(flowing.overdepthMm);
+});
+
+test("a rig set with shot on the bed stands as high as its guide says", () => {
+  const [first] = sampleWaggler.depths;
+  const laid = { ...first!, ...setOverdepth(first!, 330) };
+  const step = laid.depthGuide.find((one) => one.overdepthMm === 330)!;
+  const drawn = moveFloat(sampleWaggler, laid, "set");
+  expect(drawn.tipShowingMm).toBe(step.tipShowingMm);
+  expect(drawn.draughtMm + drawn.tipShowingMm).toBeCloseTo(first!.draughtMm + first!.tipShowingMm, 9);
 });
 
 test("up in the water lifts the hook to half depth where the shot leave room", () => {
