@@ -89,9 +89,12 @@ export async function* outputFiles(solved: Solved, settings: BuildSettings): Asy
   yield* dataFiles(rigs, library.scales, guide);
   const entries = new Map(library.rigs.map((entry) => [entry.rig.id, entry]));
   const printed = rigs.map((one) => ({ solved: one, entry: entries.get(one.rig.id)! }));
+  const source = { library, solved: new Map(rigs.map((rig) => [rig.rig.id, rig])) };
+  const liveBody = (prose: Prose) => live.get(prose) ?? prose.body;
+  const handouts = { lessons, pictures: source, liveBody };
   const printables: Printable[] = [];
   try {
-    for await (const file of printFiles({ guide, rigs: printed, lessons, kit, date: settings.date })) {
+    for await (const file of printFiles({ guide, rigs: printed, handouts, kit, date: settings.date })) {
       yield file;
       if (!file.path.endsWith(".pdf")) continue;
       // The site has its own copy: served alone, or kept on a phone, it reaches nothing outside its folder.
@@ -102,23 +105,28 @@ export async function* outputFiles(solved: Solved, settings: BuildSettings): Asy
     throw error instanceof DoesNotFitError ? new ContentError(error.message) : error;
   }
   yield* siteFiles({
-    library,
-    solved: new Map(rigs.map((rig) => [rig.rig.id, rig])),
+    ...source,
     kit,
     assets: settings.siteAssets,
     printables,
-    liveBody: (prose) => live.get(prose) ?? prose.body,
+    liveBody,
     reason: (finding) => reasonText(finding, kit.words, kit.figures),
   });
 }
 
 /** How the site lists a file to print: by its folder, and by what it is named after. */
-function printableOf(file: OutputFile, { rigs, kit }: Solved): Printable {
+function printableOf(file: OutputFile, { rigs, library, kit }: Solved): Printable {
   const path = `site/${file.path}`;
   const sizeBytes = file.content.length;
   const [folder, name] = file.path.replace(/\.pdf$/, "").split("/") as [string, string];
   const [, id, format] = /^(.*?)(?:-(a[5-7]))?$/.exec(name)!;
   const rig = folder === "cards" ? rigs.find(({ rig }) => rig.id === id)?.rig : undefined;
+  const [, lessonId, page] = /^(.*)-(a5|a4|half-letter|letter)$/.exec(name) ?? [];
+  const lesson = folder === "handouts" && library.lessons.find(({ id }) => id === lessonId);
+  if (lesson) {
+    const title = kit.words(`printable.lesson.${page}`, { lesson: lesson.title });
+    return { path, title, kind: "handout", sizeBytes };
+  }
   if (!rig) {
     const kind = folder === "cards" ? "sheet" : "handout";
     return { path, title: kit.words(`printable.${name}`), kind, sizeBytes };

@@ -77,6 +77,7 @@ export type Role =
   | "P"
   | "L"
   | "LI"
+  | "Lbl"
   | "LBody"
   | "Figure"
   | "Caption"

@@ -1,7 +1,6 @@
 import { SheetNote } from "../../templates/cards/sheet-note.tsx";
-import type { Guide, Lesson, RigEntry } from "../content/library.ts";
+import type { Guide, RigEntry } from "../content/library.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
-import type { Fonts } from "../layout/fonts.ts";
 import { layOut } from "../layout/lay-out.ts";
 import { nodeFonts } from "../layout/node-fonts.ts";
 import { drawingToPng } from "../layout/png.ts";
@@ -10,15 +9,16 @@ import type { SolvedRig } from "../solve/solved.ts";
 import { type CardFormat, cardFormats, type FinishedCard } from "./card-formats.ts";
 import { cardSides } from "./card-sides.ts";
 import { type DoesNotFit, DoesNotFitError } from "./does-not-fit.ts";
+import { type HandoutInput, handoutFiles, handoutProblems, layOutHandouts } from "./handout/handout-files.ts";
 import { paperSizes } from "./paper-sizes.ts";
 import { paintPdf } from "./pdf.ts";
-import type { DocumentFacts } from "./pdf-metadata.ts";
+import type { Press } from "./press.ts";
 import { type Card, noteWidthMm, sheets, type Turning, turnings } from "./sheet.ts";
 
 export interface PrintInput {
   readonly guide: Guide;
   readonly rigs: readonly { readonly entry: RigEntry; readonly solved: SolvedRig }[];
-  readonly lessons: readonly Lesson[];
+  readonly handouts: HandoutInput;
   readonly kit: DrawingKit;
   /** Day the files are dated, `2026-05-01`. */
   readonly date: string;
@@ -37,14 +37,6 @@ export interface SheetChoice {
 const pocketPreviewDpi = 300;
 const previewDpi = 150;
 
-/** What all printing needs besides the rigs. */
-interface Press {
-  readonly guide: Guide;
-  readonly kit: DrawingKit;
-  readonly fonts: Fonts;
-  readonly facts: (title: string) => DocumentFacts;
-}
-
 interface Laid {
   readonly format: CardFormat;
   readonly solved: SolvedRig;
@@ -52,7 +44,7 @@ interface Laid {
 }
 
 /**
- * Everything that is printed: cards of every format for each rig, sheets of them, and previews.
+ * Everything that is printed: cards of every format for each rig, their previews, sheets of them, and handouts.
  *
  * @throws DoesNotFitError before the first file, with everything that does not fit
  */
@@ -64,13 +56,15 @@ export async function* printFiles(input: PrintInput): AsyncIterable<OutputFile> 
       laid.push({ format, solved, card: await format.layOut(solved, press.guide, press.kit, press.fonts) });
     }
   }
-  const problems = laid.flatMap(doesNotFit);
+  const handouts = await layOutHandouts(input.handouts, press);
+  const problems = [...laid.flatMap(doesNotFit), ...handouts.flatMap(handoutProblems)];
   if (problems.length > 0) throw new DoesNotFitError(problems, press.kit.words);
   for (const one of laid) yield* cardFiles(one, press);
   for (const format of cardFormats) {
     const cards = laid.filter((one) => one.format === format).map(({ card }) => card.onSheet);
     yield* sheetFiles(chosen(cards, input.sheets), format, press);
   }
+  yield* handoutFiles(handouts, press);
 }
 
 function makePress({ guide, kit, date }: PrintInput): Press {

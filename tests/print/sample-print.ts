@@ -1,4 +1,4 @@
-import type { Guide, RigEntry } from "../../src/content/library.ts";
+import type { Guide, Library, RigEntry } from "../../src/content/library.ts";
 import type { OutputFile } from "../../src/markup/output.ts";
 import { type PrintInput, printFiles } from "../../src/print/print-files.ts";
 import type { SolvedRig } from "../../src/solve/solved.ts";
@@ -25,7 +25,11 @@ export function sampleInput(guide: Partial<Guide> = {}, rigs: readonly SolvedRig
   return {
     guide: { ...sampleGuide, ...guide },
     rigs: rigs.map((solved) => ({ entry: entryOf(solved), solved })),
-    lessons: [],
+    handouts: {
+      lessons: [],
+      pictures: { library: {} as Library, solved: new Map() },
+      liveBody: ({ body }) => body,
+    },
     kit: drawingKit,
     date: "2026-05-01",
   };

@@ -1,0 +1,74 @@
+import type { HandoutFormat } from "../../../templates/handouts/format.ts";
+import type { Lesson, Prose } from "../../content/library.ts";
+import type { PictureSource } from "../../drawing/pictures.ts";
+import type { OutputFile } from "../../markup/output.ts";
+import type { DoesNotFit } from "../does-not-fit.ts";
+import { paintPdf } from "../pdf.ts";
+import type { Press } from "../press.ts";
+import { imposeBooklet } from "./booklet.ts";
+import { bookletPages } from "./booklet-pages.ts";
+import { handoutFormats } from "./handout-formats.ts";
+import { type LessonPages, lessonPages } from "./lesson-handout.ts";
+import { handoutPage } from "./page.ts";
+
+/** What handouts are made from besides the press. */
+export interface HandoutInput {
+  readonly lessons: readonly Lesson[];
+  readonly pictures: PictureSource;
+  /** The text of a lesson with its live figures put in. */
+  readonly liveBody: (prose: Prose) => Prose["body"];
+}
+
+/** The lessons laid out in one format. */
+export interface LaidHandouts {
+  readonly format: HandoutFormat;
+  readonly lessons: readonly LessonPages[];
+}
+
+/** All lessons in the small and in the large format of the guide's paper. */
+export async function layOutHandouts(input: HandoutInput, press: Press): Promise<LaidHandouts[]> {
+  const laid: LaidHandouts[] = [];
+  for (const format of handoutFormats[press.guide.paper]) {
+    const lessons: LessonPages[] = [];
+    for (const lesson of [...input.lessons].sort((a, b) => a.order - b.order)) {
+      const body = input.liveBody(lesson);
+      lessons.push(await lessonPages(lesson, body, format, input.pictures, press.kit, press.fonts));
+    }
+    laid.push({ format, lessons });
+  }
+  return laid;
+}
+
+export function handoutProblems({ format, lessons }: LaidHandouts): DoesNotFit[] {
+  return lessons.flatMap(({ lesson, overflows }) =>
+    overflows.map((overflow) => ({ ...overflow, of: lesson.id, format: format.name, side: "handout" })),
+  );
+}
+
+/** Each lesson in both formats, and the whole guide as a booklet: page after page, and laid out to fold. */
+export async function* handoutFiles(laid: readonly LaidHandouts[], press: Press): AsyncIterable<OutputFile> {
+  const { words } = press.kit;
+  for (const { format, lessons } of laid) {
+    for (const { lesson, columns } of lessons) {
+      const sides = columns.map((column, i) =>
+        handoutPage(column, format, {
+          header: press.guide.title,
+          footer: words("handout.page-of", { page: i + 1, pages: columns.length }),
+        }),
+      );
+      yield {
+        path: `handouts/${lesson.id}-${format.name.toLowerCase().replace(" ", "-")}.pdf`,
+        content: await paintPdf(sides, press.facts(lesson.title), press.fonts),
+      };
+    }
+  }
+  const [small] = laid;
+  if (small === undefined || small.lessons.length === 0) return;
+  const pages = await bookletPages(small.lessons, press.guide, small.format, words, press.fonts);
+  const facts = press.facts(words("handout.booklet", { guide: press.guide.title }));
+  yield { path: "handouts/booklet.pdf", content: await paintPdf(pages, facts, press.fonts) };
+  yield {
+    path: "handouts/booklet-to-fold.pdf",
+    content: await paintPdf(imposeBooklet(pages), { ...facts, duplex: "short edge" }, press.fonts),
+  };
+}

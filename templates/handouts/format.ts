@@ -1,0 +1,22 @@
+/** A page of a handout and the type on it. */
+export interface HandoutFormat {
+  readonly name: "A5" | "A4" | "half Letter" | "Letter";
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly sideMm: number;
+  /** Above the first line and below the last one; header and footer stand in there. */
+  readonly topMm: number;
+  readonly bottomMm: number;
+  readonly bodyPt: number;
+}
+
+export function columnWidthMm({ widthMm, sideMm }: HandoutFormat): number {
+  return widthMm - 2 * sideMm;
+}
+
+export function columnHeightMm({ heightMm, topMm, bottomMm }: HandoutFormat): number {
+  return heightMm - topMm - bottomMm;
+}
+
+/** Headings are larger than the body by these factors. */
+export const headingScale = { 1: 1.6, 2: 1.25, 3: 1.1 } as const;
