@@ -10,6 +10,8 @@ export interface Typeface {
   readonly unitsPerEm: number;
   /** Glyphs of a line with ligatures and kerning, at unscaled advances. */
   layout(text: string): GlyphRun;
+  /** The font as its library made it, shaping words once only: for whoever embeds it. */
+  readonly made: object;
 }
 
 export interface GlyphRun {
@@ -58,20 +60,39 @@ export function makeFonts(bytes: Readonly<Record<Face, Uint8Array>>): Fonts {
 
 function makeTypeface(bytes: Uint8Array): Typeface {
   // The types of the package leave out the drawing commands of a path.
-  const font = fontkit.create(bytes as never) as unknown as Omit<Typeface, "bytes">;
+  const font = fontkit.create(bytes as never) as unknown as Omit<Typeface, "bytes" | "made">;
   const known = new Map<string, GlyphRun>();
+  const shaped = (word: string): GlyphRun => {
+    let run = known.get(word);
+    if (run === undefined) {
+      run = font.layout(word);
+      known.set(word, run);
+    }
+    return run;
+  };
   return {
     bytes,
+    made: Object.create(font, { layout: { value: shaped } }),
     postscriptName: font.postscriptName,
     unitsPerEm: font.unitsPerEm,
     layout: (text) => {
-      let run = known.get(text);
-      if (run === undefined) {
-        // A no-break space has done its work once lines are set, and as a space of its own it hinders searching.
-        run = font.layout(text.replaceAll("\u00A0", " "));
-        known.set(text, run);
-      }
-      return run;
+      const runs = wordsOf(text).map(shaped);
+      return {
+        glyphs: runs.flatMap((run) => run.glyphs),
+        positions: runs.flatMap((run) => run.positions),
+        advanceWidth: runs.reduce((sum, run) => sum + run.advanceWidth, 0),
+      };
     },
   };
+}
+
+/**
+ * Words and the spaces between them: each is shaped by itself and kept, as most words come again and again. A no-break
+ * space has done its work once lines are set, and as a sign of its own it would hinder searching.
+ */
+export function wordsOf(text: string): string[] {
+  return text
+    .replaceAll("\u00A0", " ")
+    .split(/( )/)
+    .filter((word) => word !== "");
 }

@@ -11,6 +11,8 @@ export interface Placed {
   readonly xMm: number;
   readonly yMm: number;
   readonly turn: QuarterTurn;
+  /** Enlarged by this factor; only of something that is not turned. */
+  readonly scale?: number;
 }
 
 /** One side of paper with what is printed on it. */
@@ -37,10 +39,10 @@ export function asPaper({ widthMm, heightMm, items }: Page): PaperSide {
 export type Matrix = readonly [number, number, number, number, number, number];
 
 /** Moves marks of a placed page to where it lies on the paper. */
-export function placing({ xMm: x, yMm: y, widthMm: w, heightMm: h, turn }: Placed): Matrix {
+export function placing({ xMm: x, yMm: y, widthMm: w, heightMm: h, turn, scale = 1 }: Placed): Matrix {
   switch (turn) {
     case 0:
-      return [1, 0, 0, 1, x, y];
+      return [scale, 0, 0, scale, x, y];
     case 90:
       return [0, 1, -1, 0, x + h, y];
     case 180:

@@ -3,8 +3,9 @@ import type { TextPiece } from "./measure-boxes.ts";
 import type { TextRun } from "./nodes.ts";
 
 /**
- * How far a word may move when its line is set as one piece [mm]. satori kerns within its pieces only, and makes
- * punctuation a piece of its own; a whole line is kerned through, which draws its words a little together.
+ * How far a word may be from where its line, set as one piece, would have it [mm]. satori kerns within its pieces
+ * only, and makes punctuation a piece of its own; a whole line is kerned through, which draws its words a little
+ * together.
  */
 const shiftMaxMm = 0.5;
 
@@ -28,6 +29,7 @@ export class PieceReader {
     let spaceBefore = false;
     for (const run of runs) {
       let item: TextItem | undefined;
+      let last: TextPiece | undefined;
       let rest = run.text;
       for (;;) {
         const trimmed = rest.trimStart();
@@ -39,7 +41,7 @@ export class PieceReader {
           throw new Error(`satori set "${piece.text}" where "${rest.slice(0, 40)}" should be`);
         }
         rest = rest.slice(piece.text.length);
-        const joined = item && this.join(item, spaceBefore, piece);
+        const joined = item && last && this.join(item, last, spaceBefore, piece);
         if (joined) {
           items[items.length - 1] = joined;
           item = joined;
@@ -48,6 +50,7 @@ export class PieceReader {
           item = { kind: "text", ...run, xMm: piece.xMm, yMm: piece.yMm, text: piece.text, anchor: "start" };
           items.push(item);
         }
+        last = piece;
         spaceBefore = false;
       }
     }
@@ -68,14 +71,13 @@ export class PieceReader {
     return { ...piece, text: piece.text.trim() };
   }
 
-  private join(item: TextItem, space: boolean, piece: TextPiece): TextItem | undefined {
+  /** The piece set on to its line, if it stands where the line goes on. */
+  private join(item: TextItem, last: TextPiece, space: boolean, piece: TextPiece): TextItem | undefined {
     if (piece.yMm !== item.yMm) return undefined;
-    const text = item.text + (space ? " " : "") + piece.text;
-    const x =
-      item.xMm +
-      this.measure(text, item.sizeMm, item.face) -
-      this.measure(piece.text, item.sizeMm, item.face);
-    return Math.abs(x - piece.xMm) <= shiftMaxMm ? { ...item, text } : undefined;
+    const gap = space ? " " : "";
+    const expectedMm = last.xMm + this.measure(last.text + gap, item.sizeMm, item.face);
+    if (Math.abs(piece.xMm - expectedMm) > shiftMaxMm) return undefined;
+    return { ...item, text: item.text + gap + piece.text };
   }
 }
 

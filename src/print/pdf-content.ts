@@ -1,7 +1,7 @@
 import type { PDFFont } from "pdf-lib";
 import type { CircleItem, Face, PathItem, PathStep, Stroke, TextItem } from "../drawing/model.ts";
 import { printGrey } from "../drawing/palette.ts";
-import type { Fonts } from "../layout/fonts.ts";
+import { type Fonts, wordsOf } from "../layout/fonts.ts";
 import type { Matrix } from "../layout/paper.ts";
 import { shapeLine } from "../layout/shape-line.ts";
 
@@ -11,17 +11,20 @@ export type EmbeddedFonts = Readonly<Partial<Record<Face, PDFFont>>>;
 /** Names by which pages call the faces. */
 export const fontNames: Readonly<Record<Face, string>> = { regular: "R", bold: "B", italic: "I" };
 
-/** Writes the operators of one content stream. Source: ISO 32000-1, annex A. */
+/** Writes the operators of one content stream after another. Source: ISO 32000-1, annex A. */
 export class ContentWriter {
   private readonly lines: string[] = [];
+  /** Codes of words met, by face and word. */
+  private readonly codes = new Map<string, string>();
 
   constructor(
     private readonly fonts: Fonts,
     private readonly embedded: EmbeddedFonts,
   ) {}
 
-  text(): string {
-    return `${this.lines.join("\n")}\n`;
+  /** The operators written since the last page. */
+  takePage(): string {
+    return `${this.lines.splice(0).join("\n")}\n`;
   }
 
   /** Everything in between is moved by the matrix. */
@@ -53,12 +56,24 @@ export class ContentWriter {
     this.lines.push(`${steps.map(step).join(" ")} ${operator}`);
   }
 
+  private codesOf(face: Face, word: string): string {
+    const key = `${face} ${word}`;
+    let codes = this.codes.get(key);
+    if (codes === undefined) {
+      codes = this.embedded[face]!.encodeText(word).asString();
+      this.codes.set(key, codes);
+    }
+    return codes;
+  }
+
   /** One line of text with its kerning, and signs after it that take no part in where it stands. */
   line(item: TextItem, after = ""): void {
     const { typeface, xMm } = shapeLine(item, this.fonts);
     const text = item.text + after;
     const run = typeface.layout(text);
-    const codes = this.embedded[item.face]!.encodeText(text).asString();
+    const codes = wordsOf(text)
+      .map((word) => this.codesOf(item.face, word))
+      .join("");
     const perEm = 1000 / typeface.unitsPerEm;
     const parts: string[] = [];
     let open = "";

@@ -1,4 +1,3 @@
-import fontkit from "@pdf-lib/fontkit";
 import { PDFDocument, type PDFFont, PDFHexString, PDFName, PDFString } from "pdf-lib";
 import type { Face, Item } from "../drawing/model.ts";
 import { type Fonts, faces } from "../layout/fonts.ts";
@@ -11,6 +10,8 @@ import { StructureTree } from "./pdf-structure.ts";
 export interface PdfOptions extends DocumentFacts {
   /** How a printer that turns paper over should turn it. */
   readonly duplex?: "long edge" | "short edge" | "one side";
+  /** Pages stand in the order of folding, so the file is for paper alone and claims no PDF/UA. */
+  readonly forFolding?: boolean;
 }
 
 /** A tag per face, as subset fonts carry one. Source: ISO 32000-1, section 9.6.4. */
@@ -29,7 +30,8 @@ export async function paintPdf(
 ): Promise<Uint8Array> {
   const document = await PDFDocument.create({ updateMetadata: false });
   const { context, catalog } = document;
-  document.registerFontkit(fontkit);
+  // Reading a font anew for each document would take longer than all else that is done here.
+  document.registerFontkit({ create: (bytes) => madeFrom(bytes, fonts) as never });
   const used = facesOf(sides);
   const embedded: Partial<Record<Face, PDFFont>> = {};
   for (const face of used) {
@@ -40,12 +42,12 @@ export async function paintPdf(
 
   const tree = new StructureTree(context);
   const headings: Heading[] = [];
+  const writer = new ContentWriter(fonts, embedded);
   sides.forEach((side, i) => {
     const page = document.addPage([points(side.widthMm), points(side.heightMm)]);
-    const writer = new ContentWriter(fonts, embedded);
     headings.push(...paintSide(side, page.ref, writer, tree, fonts));
     const { node } = page;
-    node.set(PDFName.of("Contents"), context.register(context.flateStream(writer.text())));
+    node.set(PDFName.of("Contents"), context.register(context.flateStream(writer.takePage())));
     node.set(PDFName.of("StructParents"), context.obj(i));
     node.set(PDFName.of("Tabs"), PDFName.of("S"));
     if (side.viewTurn !== 0) node.set(PDFName.of("Rotate"), context.obj(side.viewTurn));
@@ -59,7 +61,7 @@ export async function paintPdf(
   const outline = writeOutline(context, headings);
   if (outline) catalog.set(PDFName.of("Outlines"), outline);
   if (headings.length > 1) catalog.set(PDFName.of("PageMode"), PDFName.of("UseOutlines"));
-  const xmp = new TextEncoder().encode(xmpPacket(options));
+  const xmp = new TextEncoder().encode(xmpPacket(options, !options.forFolding));
   catalog.set(
     PDFName.of("Metadata"),
     context.register(context.stream(xmp, { Type: "Metadata", Subtype: "XML" })),
@@ -78,6 +80,12 @@ export async function paintPdf(
   const id = PDFHexString.of(await identifier(sides, options));
   context.trailerInfo.ID = context.obj([id, id]);
   return document.save({ addDefaultPage: false, updateFieldAppearances: false });
+}
+
+function madeFrom(bytes: Uint8Array, fonts: Fonts): object {
+  const face = faces.find((one) => fonts.faces[one].bytes === bytes);
+  if (face === undefined) throw new Error("bytes of no known font");
+  return fonts.faces[face].made;
 }
 
 function viewerPreferences({ duplex }: PdfOptions) {

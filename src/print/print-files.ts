@@ -57,7 +57,7 @@ export async function* printFiles(input: PrintInput): AsyncIterable<OutputFile> 
     }
   }
   const handouts = await layOutHandouts(input.handouts, press);
-  const problems = [...laid.flatMap(doesNotFit), ...handouts.flatMap(handoutProblems)];
+  const problems = [...laid.flatMap(doesNotFit), ...handoutProblems(handouts)];
   if (problems.length > 0) throw new DoesNotFitError(problems, press.kit.words);
   for (const one of laid) yield* cardFiles(one, press);
   for (const format of cardFormats) {

@@ -1,6 +1,6 @@
 /** A page of a handout and the type on it. */
 export interface HandoutFormat {
-  readonly name: "A5" | "A4" | "half Letter" | "Letter";
+  readonly name: "A5" | "half Letter";
   readonly widthMm: number;
   readonly heightMm: number;
   readonly sideMm: number;

@@ -3,7 +3,7 @@ import type { Drawing } from "../../src/drawing/model.ts";
 import { Box, Inline } from "../../src/markup/boxes.ts";
 import type { Child, Element } from "../../src/markup/jsx-runtime.ts";
 import type { PictureNode } from "../../src/solve/live/pictures.ts";
-import { type HandoutFormat, headingScale } from "./format.ts";
+import { columnWidthMm, type HandoutFormat, headingScale } from "./format.ts";
 
 /** A drawing in a text and what stands below it. */
 export interface ProsePicture {
@@ -18,6 +18,9 @@ export interface ProseProps {
   readonly format: HandoutFormat;
   readonly pictures: (node: PictureNode) => readonly ProsePicture[];
 }
+
+/** Between pictures that stand side by side [mm]. */
+const leastGapMm = 3;
 
 const hairline = { widthMm: 0.25, ink: "soft" } as const;
 const heavy = { widthMm: 0.5, ink: "ink" } as const;
@@ -80,7 +83,7 @@ function blockOf(node: RootContent, props: ProseProps): Child {
     case "table":
       return <ProseTable table={node} />;
     case "picture":
-      return <Pictures pictures={props.pictures(node)} />;
+      return <Pictures pictures={props.pictures(node)} format={props.format} />;
     default:
       throw new Error(`no way to print a "${node.type}"`);
   }
@@ -133,29 +136,46 @@ function ProseTable({ table }: { table: Table }) {
   );
 }
 
-/** Shares of the width by the longest cell of each column, none less than a third of the widest. */
+/** Signs of body type that a column of either page takes, at the least. */
+const signsAcross = 50;
+
+/** Shares of the width: each column has room for its longest word, and what is left goes by the longest cell. */
 function columnShares({ children: rows }: Table): number[] {
-  const longest = rows[0]!.children.map((_, i) =>
-    Math.max(...rows.map((row) => lengthOf(row.children[i]?.children ?? []))),
-  );
-  const least = Math.max(...longest) / 3;
-  return longest.map((length) => Math.max(1, Math.round(Math.max(length, least))));
+  const texts = rows[0]!.children.map((_, i) => rows.map((row) => textOf(row.children[i]?.children ?? [])));
+  const words = texts.map((column) => 3 + longest(column.flatMap((text) => text.split(/[\s-]/))));
+  const cells = texts.map((column) => Math.max(1, longest(column)));
+  const free = Math.max(0, signsAcross - sum(words));
+  return words.map((word, i) => Math.round(10 * (word + (free * cells[i]!) / sum(cells))));
 }
 
-function lengthOf(nodes: readonly PhrasingContent[]): number {
-  return nodes.reduce(
-    (sum, node) =>
-      sum + ("children" in node ? lengthOf(node.children) : "value" in node ? node.value.length : 1),
-    0,
-  );
+function longest(texts: readonly string[]): number {
+  return Math.max(...texts.map((text) => text.length));
 }
 
-/** Pictures in steps stand two abreast; each keeps its caption. */
-function Pictures({ pictures }: { pictures: readonly ProsePicture[] }) {
-  const abreast = pictures.length > 1 ? 2 : 1;
-  const rows = pictures.flatMap((_, i) => (i % abreast === 0 ? [pictures.slice(i, i + abreast)] : []));
+function sum(numbers: readonly number[]): number {
+  return numbers.reduce((total, one) => total + one, 0);
+}
+
+function textOf(nodes: readonly PhrasingContent[]): string {
+  return nodes
+    .map((node) => ("children" in node ? textOf(node.children) : "value" in node ? node.value : " "))
+    .join("");
+}
+
+/** Pictures as many abreast as the column is wide; each keeps its caption. */
+function Pictures({ pictures, format }: { pictures: readonly ProsePicture[]; format: HandoutFormat }) {
+  const rows: ProsePicture[][] = [];
+  let freeMm = 0;
+  for (const picture of pictures) {
+    if (picture.drawing.widthMm > freeMm) {
+      rows.push([]);
+      freeMm = columnWidthMm(format);
+    }
+    rows[rows.length - 1]!.push(picture);
+    freeMm -= picture.drawing.widthMm + leastGapMm;
+  }
   return rows.map((row, r) => (
-    <Box key={String(r)} style={{ direction: "row", justify: abreast > 1 ? "between" : "center" }}>
+    <Box key={String(r)} style={{ direction: "row", justify: rows[0]!.length > 1 ? "between" : "center" }}>
       {row.map(({ drawing, caption }, i) => (
         <Box key={String(i)} tag="Sect" style={{ width: drawing.widthMm, gap: 1 }}>
           <Box

@@ -3,10 +3,12 @@ import type { Lesson, Prose } from "../../content/library.ts";
 import type { PictureSource } from "../../drawing/pictures.ts";
 import type { OutputFile } from "../../markup/output.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
+import { paperSizes } from "../paper-sizes.ts";
 import { paintPdf } from "../pdf.ts";
 import type { Press } from "../press.ts";
 import { imposeBooklet } from "./booklet.ts";
 import { bookletPages } from "./booklet-pages.ts";
+import { enlarged } from "./enlarge.ts";
 import { handoutFormats } from "./handout-formats.ts";
 import { type LessonPages, lessonPages } from "./lesson-handout.ts";
 import { handoutPage } from "./page.ts";
@@ -19,24 +21,20 @@ export interface HandoutInput {
   readonly liveBody: (prose: Prose) => Prose["body"];
 }
 
-/** The lessons laid out in one format. */
+/** The lessons laid out on the pages of a format. */
 export interface LaidHandouts {
   readonly format: HandoutFormat;
   readonly lessons: readonly LessonPages[];
 }
 
-/** All lessons in the small and in the large format of the guide's paper. */
-export async function layOutHandouts(input: HandoutInput, press: Press): Promise<LaidHandouts[]> {
-  const laid: LaidHandouts[] = [];
-  for (const format of handoutFormats[press.guide.paper]) {
-    const lessons: LessonPages[] = [];
-    for (const lesson of [...input.lessons].sort((a, b) => a.order - b.order)) {
-      const body = input.liveBody(lesson);
-      lessons.push(await lessonPages(lesson, body, format, input.pictures, press.kit, press.fonts));
-    }
-    laid.push({ format, lessons });
+export async function layOutHandouts(input: HandoutInput, press: Press): Promise<LaidHandouts> {
+  const format = handoutFormats[press.guide.paper];
+  const lessons: LessonPages[] = [];
+  for (const lesson of [...input.lessons].sort((a, b) => a.order - b.order)) {
+    const body = input.liveBody(lesson);
+    lessons.push(await lessonPages(lesson, body, format, input.pictures, press.kit, press.fonts));
   }
-  return laid;
+  return { format, lessons };
 }
 
 export function handoutProblems({ format, lessons }: LaidHandouts): DoesNotFit[] {
@@ -45,30 +43,39 @@ export function handoutProblems({ format, lessons }: LaidHandouts): DoesNotFit[]
   );
 }
 
-/** Each lesson in both formats, and the whole guide as a booklet: page after page, and laid out to fold. */
-export async function* handoutFiles(laid: readonly LaidHandouts[], press: Press): AsyncIterable<OutputFile> {
+/**
+ * Each lesson on half a sheet and enlarged to a whole one, and the whole guide as a booklet: page after page, and laid
+ * out to fold.
+ */
+export async function* handoutFiles(
+  { format, lessons }: LaidHandouts,
+  press: Press,
+): AsyncIterable<OutputFile> {
   const { words } = press.kit;
-  for (const { format, lessons } of laid) {
-    for (const { lesson, columns } of lessons) {
-      const sides = columns.map((column, i) =>
-        handoutPage(column, format, {
-          header: press.guide.title,
-          footer: words("handout.page-of", { page: i + 1, pages: columns.length }),
-        }),
-      );
-      yield {
-        path: `handouts/${lesson.id}-${format.name.toLowerCase().replace(" ", "-")}.pdf`,
-        content: await paintPdf(sides, press.facts(lesson.title), press.fonts),
-      };
-    }
+  const { paper } = press.guide;
+  const fileName = (id: string, page: string) => `handouts/${id}-${page.toLowerCase().replace(" ", "-")}.pdf`;
+  for (const { lesson, columns } of lessons) {
+    const facts = press.facts(lesson.title);
+    const sides = columns.map((column, i) =>
+      handoutPage(column, format, {
+        header: press.guide.title,
+        footer: words("handout.page-of", { page: i + 1, pages: columns.length }),
+      }),
+    );
+    const large = sides.map((side) => enlarged(side, paperSizes[paper]));
+    yield { path: fileName(lesson.id, format.name), content: await paintPdf(sides, facts, press.fonts) };
+    yield { path: fileName(lesson.id, paper), content: await paintPdf(large, facts, press.fonts) };
   }
-  const [small] = laid;
-  if (small === undefined || small.lessons.length === 0) return;
-  const pages = await bookletPages(small.lessons, press.guide, small.format, words, press.fonts);
+  if (lessons.length === 0) return;
+  const pages = await bookletPages(lessons, press.guide, format, words, press.fonts);
   const facts = press.facts(words("handout.booklet", { guide: press.guide.title }));
   yield { path: "handouts/booklet.pdf", content: await paintPdf(pages, facts, press.fonts) };
   yield {
     path: "handouts/booklet-to-fold.pdf",
-    content: await paintPdf(imposeBooklet(pages), { ...facts, duplex: "short edge" }, press.fonts),
+    content: await paintPdf(
+      imposeBooklet(pages),
+      { ...facts, duplex: "short edge", forFolding: true },
+      press.fonts,
+    ),
   };
 }

@@ -1,6 +1,8 @@
 import { columnHeightMm, columnWidthMm, type HandoutFormat } from "../../../templates/handouts/format.ts";
 import { LessonColumn, type ProsePicture } from "../../../templates/handouts/prose.tsx";
 import type { Lesson } from "../../content/library.ts";
+import { floatPictures } from "../../drawing/float-poses.ts";
+import { drawFloatState } from "../../drawing/float-states.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
 import type { Item } from "../../drawing/model.ts";
 import { drawPicture, type PictureSource } from "../../drawing/pictures.ts";
@@ -20,11 +22,11 @@ export interface LessonPages {
   readonly overflows: readonly Overflow[];
 }
 
-/** Share of the column that a picture of each kind is wide; pictures in steps stand two abreast. */
+/** Share of the column that a picture of each kind is wide; steps and states stand two abreast. */
 const pictureShare: Readonly<Record<PictureReference["picture"], number>> = {
   "rig-drawing": 0.72,
   "float-drawing": 0.6,
-  "float-states": 1,
+  "float-states": 0.48,
   knot: 0.48,
   scene: 1,
 };
@@ -59,12 +61,23 @@ function prosePictures(
   source: PictureSource,
   kit: DrawingKit,
 ): ProsePicture[] {
-  const widthMm = columnWidthMm(format) * pictureShare[reference.picture];
+  const room = {
+    widthMm: columnWidthMm(format) * pictureShare[reference.picture],
+    textMm: format.bodyPt * mmPerPoint,
+  };
+  // Each state is a picture of its own, so that a page can end between them.
+  if (reference.picture === "float-states") {
+    const rig = source.solved.get(reference.rig)!;
+    return floatPictures.flatMap((picture) => {
+      const drawing = drawFloatState(picture, rig, rig.depths[0]!, room.widthMm, kit, room);
+      return drawing ? [{ drawing }] : [];
+    });
+  }
   const steps =
     reference.picture === "knot"
       ? source.library.knots.find(({ id }) => id === reference.knot)?.steps
       : undefined;
-  const drawings = drawPicture(reference, source, { widthMm, textMm: format.bodyPt * mmPerPoint }, kit);
+  const drawings = drawPicture(reference, source, room, kit);
   const told = reference.picture === "scene" && drawings.length > 1;
   return drawings.map((drawing, at) => {
     const caption = steps?.[at]?.caption ?? (told ? drawing.description : undefined);

@@ -1,0 +1,162 @@
+import type { Root } from "mdast";
+import remarkGfm from "remark-gfm";
+import remarkParse from "remark-parse";
+import { unified } from "unified";
+import { beforeAll, describe, expect, test } from "vitest";
+import type { Lesson, Library } from "../../../src/content/library.ts";
+import { nodeFonts } from "../../../src/layout/node-fonts.ts";
+import type { OutputFile } from "../../../src/markup/output.ts";
+import { handoutFiles, handoutProblems, layOutHandouts } from "../../../src/print/handout/handout-files.ts";
+import type { Press } from "../../../src/print/press.ts";
+import { drawingKit } from "../../support/drawing-kit.ts";
+import { sampleWaggler } from "../../support/sample-rig.ts";
+import { uaBreaks } from "../pdf-ua-rules.ts";
+import { rawPdf } from "../raw-pdf.ts";
+import { nodesOf, plain, type ReadPdf, readPdf } from "../read-pdf.ts";
+import { sampleGuide } from "../sample-print.ts";
+
+const paragraph = "Lower the rig in at your feet and look at the tip before you cast it anywhere. ";
+const markdown = `
+## Before you cast
+
+${paragraph.repeat(6)}
+
+1. Pinch the shot **lightly**.
+2. Lower it in.
+
+- one
+- two
+
+| Shot | Weight |
+| --- | --- |
+${Array.from({ length: 30 }, (_, i) => `| No ${i + 1} | 0.${i + 10} g |`).join("\n")}
+
+## After
+
+${paragraph.repeat(4)}
+`;
+
+function lesson(id: string, order: number, title: string): Lesson {
+  const body = unified().use(remarkParse).use(remarkGfm).parse(markdown) as Root;
+  body.children.splice(1, 0, {
+    type: "picture",
+    reference: { picture: "rig-drawing", rig: sampleWaggler.rig.id, depthMm: 1500 },
+  });
+  return { id, path: `lessons/${id}.md`, title, summary: "What to do first.", body, order, part: "Start" };
+}
+
+const fonts = nodeFonts();
+const press: Press = {
+  guide: sampleGuide,
+  kit: { ...drawingKit, measure: fonts.measure },
+  fonts,
+  facts: (title) => ({ title, author: sampleGuide.publisher, language: "en", date: "2026-05-01" }),
+};
+const input = {
+  lessons: [lesson("second", 2, "The second lesson"), lesson("first", 1, "The first lesson")],
+  pictures: { library: {} as Library, solved: new Map([[sampleWaggler.rig.id, sampleWaggler]]) },
+  liveBody: ({ body }: { body: Root }) => body,
+};
+
+const files = new Map<string, OutputFile["content"]>();
+let small: ReadPdf;
+
+beforeAll(async () => {
+  const laid = await layOutHandouts(input, press);
+  expect(handoutProblems(laid)).toEqual([]);
+  for await (const { path, content } of handoutFiles(laid, press)) files.set(path, content);
+  small = await readPdf(files.get("handouts/first-a5.pdf") as Uint8Array);
+}, 120_000);
+
+const pagePt = (pdf: ReadPdf) => pdf.pages.map(({ box }) => [box[2]! - box[0]!, box[3]! - box[1]!]);
+
+describe("a lesson", () => {
+  test("comes in A5 and A4, page for page", async () => {
+    const large = await readPdf(files.get("handouts/first-a4.pdf") as Uint8Array);
+    expect(large.pages).toHaveLength(small.pages.length);
+    for (const [width, height] of pagePt(small)) {
+      expect(width).toBeCloseTo((148 * 72) / 25.4, 2);
+      expect(height).toBeCloseTo((210 * 72) / 25.4, 2);
+    }
+    for (const [width] of pagePt(large)) expect(width).toBeCloseTo((210 * 72) / 25.4, 2);
+    expect(large.pages.map((page) => page.text)).toEqual(small.pages.map((page) => page.text));
+    // UKAAF G003 (2019): clear print from 12 pt, large print from 16 pt; header and footer are not for reading.
+    const body = (pdf: ReadPdf) =>
+      Math.min(...pdf.pages.flatMap(({ sizes }) => sizes.filter((size) => size > 9.5 && size !== 12.73)));
+    expect(body(small)).toBeGreaterThanOrEqual(11.99);
+    expect(body(large)).toBeGreaterThanOrEqual(16);
+  });
+
+  test("has all its words in order, headings in the outline, and pages numbered", () => {
+    const paragraphs = small.pages.flatMap(({ tree }) => nodesOf(tree, "P").map((p) => p.text));
+    const text = plain(paragraphs.join(" "));
+    expect(text).toContain(plain(paragraph.repeat(6)));
+    expect(text).toContain(plain(paragraph.repeat(4)));
+    expect(small.outline).toEqual(["The first lesson"]);
+    small.pages.forEach((page, i) => {
+      expect(page.text).toContain(`${i + 1} of ${small.pages.length}`);
+      expect(page.text.startsWith(sampleGuide.title)).toBe(true);
+    });
+  });
+
+  test("has lists with numbers, and a table that repeats its head", () => {
+    const labels = small.pages.flatMap(({ tree }) => nodesOf(tree, "Lbl").map((label) => label.text));
+    expect(labels).toEqual(["1.", "2.", "•", "•"]);
+    const tables = small.pages.flatMap(({ tree }) => nodesOf(tree, "Table"));
+    expect(tables.length).toBeGreaterThan(1);
+    for (const table of tables) {
+      expect(nodesOf(table, "TR")[0]!.children.map((cell) => [cell.role, cell.text])).toEqual([
+        ["TH", "Shot"],
+        ["TH", "Weight"],
+      ]);
+    }
+    const names = tables.flatMap((table) =>
+      nodesOf(table, "TR")
+        .slice(1)
+        .map((row) => row.children[0]!.text),
+    );
+    expect(names).toEqual(Array.from({ length: 30 }, (_, i) => `No ${i + 1}`));
+  });
+
+  test("has its drawing as a figure with words for it", () => {
+    const figures = small.pages.flatMap(({ tree }) => nodesOf(tree, "Figure"));
+    expect(figures).toHaveLength(1);
+    expect(figures[0]!.alt!.length).toBeGreaterThan(20);
+    for (const { operators } of small.pages)
+      expect(operators.filter((name) => /image/i.test(name))).toEqual([]);
+  });
+});
+
+describe("the booklet", () => {
+  test("begins with title and contents, whose page numbers are right", async () => {
+    const booklet = await readPdf(files.get("handouts/booklet.pdf") as Uint8Array);
+    expect(booklet.pages[0]!.text).toContain(sampleGuide.title);
+    const rows = nodesOf(booklet.pages[1]!.tree, "TR").slice(1);
+    const entries = rows.map((row) => row.children.map((cell) => cell.text));
+    expect(entries.map(([title]) => title)).toEqual(["The first lesson", "The second lesson"]);
+    for (const [title, page] of entries) {
+      expect(nodesOf(booklet.pages[Number(page) - 1]!.tree, "H1").map((h) => h.text)).toEqual([title]);
+    }
+  });
+
+  test("to fold has half as many sides, twice as wide", async () => {
+    const [pages, folded] = await Promise.all(
+      ["booklet", "booklet-to-fold"].map((name) => readPdf(files.get(`handouts/${name}.pdf`) as Uint8Array)),
+    );
+    expect(folded!.pages).toHaveLength(Math.ceil(pages!.pages.length / 4) * 2);
+    for (const [width] of pagePt(folded!)) expect(width).toBeCloseTo((2 * 148 * 72) / 25.4, 2);
+    expect(folded!.viewerPreferences).toMatchObject({ Duplex: "DuplexFlipShortEdge" });
+  });
+});
+
+test("every handout in reading order keeps the rules of PDF/UA-1 that a program can check", async () => {
+  expect(files.size).toBe(6);
+  for (const [path, content] of files) {
+    const pdf = await rawPdf(content as Uint8Array);
+    if (path.endsWith("to-fold.pdf")) {
+      expect(pdf.xmp).not.toContain("<pdfuaid:part>");
+      continue;
+    }
+    expect({ path, breaks: uaBreaks(pdf) }).toEqual({ path, breaks: [] });
+  }
+});

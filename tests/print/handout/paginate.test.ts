@@ -1,0 +1,112 @@
+import { describe, expect, test } from "vitest";
+import type { GroupItem, Item, Role, TextItem } from "../../../src/drawing/model.ts";
+import { nodeFonts } from "../../../src/layout/node-fonts.ts";
+import { chunksOf, rowsOf } from "../../../src/print/handout/chunks.ts";
+import { composePage } from "../../../src/print/handout/compose.ts";
+import { paginate } from "../../../src/print/handout/paginate.ts";
+
+const fonts = nodeFonts();
+
+function line(text: string, yMm: number): TextItem {
+  return { kind: "text", xMm: 0, yMm, text, sizeMm: 4, face: "regular", ink: "ink", anchor: "start" };
+}
+
+function group(role: Role, items: readonly Item[]): GroupItem {
+  return { kind: "group", xMm: 0, yMm: 0, role, items };
+}
+
+/** A block of lines 6 mm apart, the first at `fromMm`. */
+function block(role: Role, fromMm: number, texts: readonly string[]): GroupItem {
+  return group(
+    role,
+    texts.map((text, i) => line(text, fromMm + 6 * i)),
+  );
+}
+
+function words(items: readonly Item[]): string[] {
+  return items.flatMap((item) =>
+    item.kind === "text" ? [item.text] : item.kind === "group" ? words(item.items) : [],
+  );
+}
+
+function pagesOf(items: readonly Item[], heightMm: number): string[][] {
+  return paginate(rowsOf(chunksOf(items, fonts)), heightMm).map((page) => words(composePage(page)));
+}
+
+const letters = (count: number) => Array.from({ length: count }, (_, i) => `line ${i + 1}`);
+
+describe("pages", () => {
+  test("hold all lines once, in order", () => {
+    const pages = pagesOf([block("P", 6, letters(23))], 60);
+    expect(pages.length).toBe(3);
+    expect(pages.flat()).toEqual(letters(23));
+  });
+
+  test("do not end with a heading", () => {
+    const items = [block("P", 6, letters(8)), block("H2", 54, ["Heading"]), block("P", 60, letters(4))];
+    const pages = pagesOf(items, 57);
+    expect(pages[0]).toEqual(letters(8));
+    expect(pages[1]![0]).toBe("Heading");
+  });
+
+  test("do not begin or end with a single line of a paragraph", () => {
+    const first = ["a", "b", "c", "d"];
+    const second = ["e", "f", "g"];
+    // Room for five lines: the cut after the first line of the second paragraph is not taken.
+    const pages = pagesOf([block("P", 6, first), block("P", 30, second)], 30);
+    expect(pages).toEqual([first, second]);
+    // Room for six: the cut before the last line of the second paragraph is not taken either.
+    expect(pagesOf([block("P", 6, first), block("P", 30, second)], 36)).toEqual([first, second]);
+  });
+
+  test("repeat the head of a table that goes on", () => {
+    const rows = ["Head", "1", "2", "3", "4", "5"].map((text, i) =>
+      group("TR", [group("TD", [line(text, 6 + 6 * i)])]),
+    );
+    const pages = pagesOf([group("Table", rows)], 20);
+    expect(pages).toEqual([
+      ["Head", "1", "2"],
+      ["Head", "3", "4"],
+      ["Head", "5"],
+    ]);
+  });
+
+  test("do not leave the head of a table alone", () => {
+    const rows = ["Head", "1", "2"].map((text, i) => group("TR", [group("TD", [line(text, 18 + 6 * i)])]));
+    const pages = pagesOf([block("P", 6, ["a", "b"]), group("Table", rows)], 18);
+    expect(pages).toEqual([
+      ["a", "b"],
+      ["Head", "1", "2"],
+    ]);
+  });
+
+  test("keep a picture with its caption", () => {
+    const picture = group("Sect", [
+      group("Figure", [{ kind: "circle", cxMm: 10, cyMm: 30, radiusMm: 8, fill: "ink" }]),
+      block("P", 44, ["caption"]),
+    ]);
+    const pages = paginate(rowsOf(chunksOf([block("P", 6, letters(3)), picture], fonts)), 36);
+    expect(pages.map((page) => words(composePage(page)))).toEqual([letters(3), ["caption"]]);
+    expect(JSON.stringify(composePage(pages[1]!))).toContain("circle");
+  });
+
+  test("begin at the top", () => {
+    const [, second] = paginate(rowsOf(chunksOf([block("P", 6, letters(20))], fonts)), 60);
+    const found: TextItem[] = [];
+    const look = (items: readonly Item[]) => {
+      for (const item of items) {
+        if (item.kind === "text") found.push(item);
+        if (item.kind === "group") look(item.items);
+      }
+    };
+    look(composePage(second!));
+    expect(found[0]!.yMm).toBeGreaterThan(0);
+    expect(found[0]!.yMm).toBeLessThan(6);
+  });
+});
+
+test("a list item's number and its first line are one row", () => {
+  const item = group("LI", [block("Lbl", 6, ["1."]), block("LBody", 6, ["one", "two"])]);
+  const rows = rowsOf(chunksOf([group("L", [item])], fonts));
+  expect(rows.map((row) => row.chunks.length)).toEqual([2, 1]);
+});
