@@ -68,6 +68,7 @@ function depthData(depth: SolvedDepth) {
     pullG: rounded(depth.pullG),
     sparePullG: rounded(depth.sparePullG),
     tipShowingMm: rounded(depth.tipShowingMm, 3),
+    tipAsSetMm: rounded(depth.tipAsSetMm, 3),
     tipUncertaintyMm: rounded(depth.tipUncertaintyMm, 3),
     lockShare: rounded(depth.lockShare, 4),
     depthGuide: depth.depthGuide.map((step) => ({

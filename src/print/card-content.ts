@@ -48,7 +48,7 @@ export function cardContent(solved: SolvedRig, guide: Guide, { words, figures }:
       setFloatAt: unbroken(figures.shortGap(depth.floatToHookMm)),
       ...(rig.float.heldByShot && { lock: loadText(lockShot(depth), words) }),
       onLine: loadText(lineShot(depth), words),
-      tip: unbroken(figures.tip(depth.tipShowingMm)),
+      tip: unbroken(figures.tip(depth.tipAsSetMm)),
     })),
     mainLine: words("card.main-line", { strength: unbroken(figures.strength(rig.mainLine.strengthG)) }),
     hookLength: words("card.hook-length", {

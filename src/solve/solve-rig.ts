@@ -1,4 +1,4 @@
-import { depthGuide } from "../core/depth-guide.ts";
+import { depthGuide, type GuideStep } from "../core/depth-guide.ts";
 import { checkFeed, feedForSession } from "../core/feed.ts";
 import { type Answer, answer, noAnswer } from "../core/finding.ts";
 import { floatMassG, lengthMm } from "../core/float.ts";
@@ -117,6 +117,7 @@ function solveDepth(
       pullG: pullOfShotG,
       sparePullG: pullOfFloatG - pullOfShotG - pullOfBaitG,
       tipShowingMm: showingMm,
+      tipAsSetMm: tipAsSetMm(guide.value, rig.overdepthMm) ?? showingMm,
       tipUncertaintyMm: tipUncertaintyMm(float, conditions, showingMm),
       lockShare: lockPullG(shot) / pullOfShotG || 0,
       depthGuide: guide.value,
@@ -128,6 +129,11 @@ function solveDepth(
     },
     findings,
   );
+}
+
+/** Tip at the rig's own setting, which has a line in the guide unless it is beyond the guide's reach. */
+function tipAsSetMm(guide: readonly GuideStep[], settingMm: number): number | null | undefined {
+  return guide.find(({ overdepthMm }) => Math.abs(overdepthMm - settingMm) < 0.5)?.tipShowingMm;
 }
 
 /** Plummets are bought in a metal that every rule allows. */

@@ -30,7 +30,10 @@ export interface SolvedDepth {
   readonly massG: number;
   readonly pullG: number;
   readonly sparePullG: number;
+  /** Tip above the water while everything hangs clear; 0 where the load takes the float under. */
   readonly tipShowingMm: number;
+  /** Tip as the rig is fished: the same, but for a rig whose setting lays shot on the bed. */
+  readonly tipAsSetMm: number;
   readonly tipUncertaintyMm: number;
   /** Share of the shot's pull that locks the float; 0 without lock shot. */
   readonly lockShare: number;

@@ -57,7 +57,7 @@ export function shotTable(solved: SolvedRig, kit: TableKit): TextTable {
       depth.shot.filter((shot) => !isLock(shot)),
       kit,
     ),
-    figures.tip(depth.tipShowingMm),
+    figures.tip(depth.tipAsSetMm),
   ];
   return {
     head: [

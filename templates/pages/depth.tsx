@@ -52,7 +52,7 @@ function KeyFigures({ voice: { say, figures }, depth }: DepthProps) {
       <div>
         <dt>{say("rig.tip-showing")}</dt>
         <dd>
-          {figures.tip(depth.tipShowingMm)}
+          {figures.tip(depth.tipAsSetMm)}
           <small>{say("rig.give-or-take", { band: figures.tip(depth.tipUncertaintyMm) })}</small>
         </dd>
       </div>
@@ -200,7 +200,7 @@ function TipTable({ voice: { say, figures }, depth }: DepthProps) {
           ))}
         </tbody>
       </table>
-      <p>{say("rig.tip-lead", { tip: figures.tip(depth.tipShowingMm) })}</p>
+      <p>{say("rig.tip-lead", { tip: figures.tip(depth.tipAsSetMm) })}</p>
     </>
   );
 }

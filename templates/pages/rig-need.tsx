@@ -133,6 +133,8 @@ function steps({ say, figures }: View, { rig, depths }: SolvedRig): string[] {
     ...(locks ? [say("make.lock")] : []),
     say("make.line-shot"),
     say("make.plumb"),
-    say("make.check-tip", { tip: figures.tip(first.tipShowingMm) }),
+    first.tipShowingMm > 0
+      ? say("make.check-tip", { tip: figures.tip(first.tipShowingMm) })
+      : say("make.check-tip-under"),
   ];
 }

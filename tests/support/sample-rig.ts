@@ -174,6 +174,7 @@ function sampleDepth(
     pullG: pull,
     sparePullG: 0.02,
     tipShowingMm,
+    tipAsSetMm: tipShowingMm,
     tipUncertaintyMm: 4,
     lockShare: lock / pull,
     depthGuide,

@@ -50,7 +50,7 @@ const inline: Readonly<Record<string, (at: Attributes, context: LiveContext) => 
 };
 
 const depthFigures: Readonly<Record<string, (depth: SolvedDepth, figures: Figures) => string>> = {
-  tip: (depth, figures) => figures.tip(depth.tipShowingMm),
+  tip: (depth, figures) => figures.tip(depth.tipAsSetMm),
   draught: (depth, figures) => figures.gap(depth.draughtMm),
   "float-to-hook": (depth, figures) => figures.depth(depth.floatToHookMm),
   "lock-share": (depth, figures) => figures.share(depth.lockShare),
