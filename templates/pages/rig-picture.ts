@@ -1,4 +1,4 @@
-import type { Float } from "../../src/core/float.ts";
+import { type Float, lengthMm } from "../../src/core/float.ts";
 import { drawFloat } from "../../src/drawing/float-drawing.ts";
 import { joinStrokes } from "../../src/drawing/join-strokes.ts";
 import type { DrawingKit } from "../../src/drawing/kit.ts";
@@ -12,7 +12,11 @@ import type { SolvedDepth, SolvedRig } from "../../src/solve/solved.ts";
 export const pictureRoom = { widthMm: 80, textMm: 3.5 };
 const rigBox = { widthMm: pictureRoom.widthMm, heightMm: 120 };
 const plotBox = { widthMm: pictureRoom.widthMm, heightMm: 75 };
-const floatBox = { widthMm: pictureRoom.widthMm, heightMm: 150 };
+/** A float up to this long is drawn to true size, a longer one to half of it. */
+const trueSizeMm = 110;
+/** What stands above and below a float: room for its eye and the caption. */
+const aroundFloatMm = 24;
+const leastFloatMm = 80;
 
 /** A rig at one depth, as SVG whose ids start with the prefix. */
 export function rigPicture(rig: SolvedRig, depth: SolvedDepth, kit: DrawingKit, idPrefix: string): string {
@@ -22,7 +26,10 @@ export function rigPicture(rig: SolvedRig, depth: SolvedDepth, kit: DrawingKit, 
 
 /** A float with its parts named, as SVG. */
 export function floatPicture(float: Float, kit: DrawingKit, idPrefix: string): string {
-  return drawingToSvg(drawFloat(float, floatBox, kit, pictureRoom), { idPrefix });
+  const { widthMm } = pictureRoom;
+  const drawnMm = lengthMm(float) <= trueSizeMm ? lengthMm(float) : lengthMm(float) / 2;
+  const box = { widthMm, heightMm: Math.max(leastFloatMm, drawnMm + aroundFloatMm) };
+  return drawingToSvg(drawFloat(float, box, kit, pictureRoom), { idPrefix });
 }
 
 /** How deep the bait is after how long, as SVG; none where nobody reckoned it. */

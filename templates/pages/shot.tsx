@@ -67,7 +67,7 @@ function ScaleTable({ view: { say, figures, library } }: { view: View }) {
               {masses.map((mass) => (
                 <td>{mass === undefined ? say("shot.not-in-scale") : figures.mass(mass)}</td>
               ))}
-              <td>{disagreement(masses) > agreeingShare ? say("shot.disagree") : ""}</td>
+              <td>{differ(masses, figures) ? say("shot.disagree") : ""}</td>
             </tr>
           ))}
         </tbody>
@@ -84,10 +84,11 @@ function heaviest(masses: readonly (number | undefined)[]): number {
   return Math.max(...masses.map((mass) => mass ?? 0));
 }
 
-/** How far apart the scales that know a size are, as a share of the heaviest. */
-function disagreement(masses: readonly (number | undefined)[]): number {
+/** Whether the scales that know a size are further apart than matters, and are seen to be. */
+function differ(masses: readonly (number | undefined)[], figures: View["figures"]): boolean {
   const known = masses.filter((mass) => mass !== undefined);
-  return 1 - Math.min(...known) / Math.max(...known);
+  const [least, most] = [Math.min(...known), Math.max(...known)];
+  return 1 - least / most > agreeingShare && figures.mass(least) !== figures.mass(most);
 }
 
 function TubTable({ view: { say, figures, library } }: { view: View }) {
