@@ -127,6 +127,10 @@ function printableOf(file: OutputFile, { rigs, library, kit }: Solved): Printabl
     const title = kit.words(`printable.lesson.${page}`, { lesson: lesson.title });
     return { path, title, kind: "handout", sizeBytes };
   }
+  const stripRig = rigs.find(({ rig }) => name === `strip-${rig.id}`)?.rig;
+  if (stripRig) {
+    return { path, title: kit.words("printable.strip", { rig: stripRig.title }), kind: "handout", sizeBytes };
+  }
   if (!rig) {
     const kind = folder === "cards" ? "sheet" : "handout";
     return { path, title: kit.words(`printable.${name}`), kind, sizeBytes };

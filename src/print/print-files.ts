@@ -14,6 +14,7 @@ import { paperSizes } from "./paper-sizes.ts";
 import { paintPdf } from "./pdf.ts";
 import type { Press } from "./press.ts";
 import { type Card, noteWidthMm, sheets, type Turning, turnings } from "./sheet.ts";
+import { layOutTrueSize, trueSizeFiles, trueSizeProblems } from "./true-size/true-size-files.ts";
 
 export interface PrintInput {
   readonly guide: Guide;
@@ -44,7 +45,7 @@ interface Laid {
 }
 
 /**
- * Everything that is printed: cards of every format for each rig, their previews, sheets of them, and handouts.
+ * Everything that is printed: cards of every format for each rig, their previews, sheets of them, handouts, strips and gauge.
  *
  * @throws DoesNotFitError before the first file, with everything that does not fit
  */
@@ -57,7 +58,11 @@ export async function* printFiles(input: PrintInput): AsyncIterable<OutputFile> 
     }
   }
   const handouts = await layOutHandouts(input.handouts, press);
-  const problems = [...laid.flatMap(doesNotFit), ...handoutProblems(handouts)];
+  const trueSize = await layOutTrueSize(
+    input.rigs.map(({ solved }) => solved),
+    press,
+  );
+  const problems = [...laid.flatMap(doesNotFit), ...handoutProblems(handouts), ...trueSizeProblems(trueSize)];
   if (problems.length > 0) throw new DoesNotFitError(problems, press.kit.words);
   for (const one of laid) yield* cardFiles(one, press);
   for (const format of cardFormats) {
@@ -65,6 +70,7 @@ export async function* printFiles(input: PrintInput): AsyncIterable<OutputFile> 
     yield* sheetFiles(chosen(cards, input.sheets), format, press);
   }
   yield* handoutFiles(handouts, press);
+  yield* trueSizeFiles(trueSize, press);
 }
 
 function makePress({ guide, kit, date }: PrintInput): Press {

@@ -1,0 +1,120 @@
+import { GaugeTable, TrueSizePage } from "../../../templates/handouts/true-size.tsx";
+import { ballDiameterMm, type Tub } from "../../core/shot.ts";
+import { type LaidOutPage, layOut } from "../../layout/lay-out.ts";
+import { asPaper } from "../../layout/paper.ts";
+import { Box } from "../../markup/boxes.ts";
+import type { Element } from "../../markup/jsx-runtime.ts";
+import type { OutputFile } from "../../markup/output.ts";
+import type { SolvedRig } from "../../solve/solved.ts";
+import { threeDepths } from "../card-content.ts";
+import type { DoesNotFit } from "../does-not-fit.ts";
+import { unbroken } from "../load-text.ts";
+import { paperSizes, unprintableMm } from "../paper-sizes.ts";
+import { paintPdf } from "../pdf.ts";
+import type { Press } from "../press.ts";
+import { checkBar, checkBarHeightMm } from "../sheet-marks.ts";
+import { drawStripPiece, stripMarks, stripPieces } from "./strip.ts";
+
+/** A page that is printed true to size. */
+export interface TrueSizeFile {
+  readonly path: string;
+  readonly title: string;
+  readonly of: string;
+  readonly page: LaidOutPage;
+}
+
+const bodyPt = 12;
+const marginMm = unprintableMm + 3;
+/** Length of a piece of the strip, and how many stand side by side on a page [mm]. */
+const pieceMm = 200;
+const piecesMax = 5;
+
+/** The bank strip of each rig, and the gauge of the tub's shot. */
+export async function layOutTrueSize(rigs: readonly SolvedRig[], press: Press): Promise<TrueSizeFile[]> {
+  const files: TrueSizeFile[] = [];
+  for (const solved of rigs) files.push(await stripFile(solved, press));
+  const [first] = rigs;
+  if (first) files.push(await gaugeFile(first.rig.tub, first.rig.scaleTitle, press));
+  return files;
+}
+
+export function trueSizeProblems(files: readonly TrueSizeFile[]): DoesNotFit[] {
+  return files.flatMap(({ of, page }) =>
+    page.overflows.map((overflow) => ({ ...overflow, of, format: "true-size", side: "front" })),
+  );
+}
+
+export async function* trueSizeFiles(
+  files: readonly TrueSizeFile[],
+  press: Press,
+): AsyncIterable<OutputFile> {
+  for (const { path, title, page } of files) {
+    yield { path, content: await paintPdf([asPaper(page)], press.facts(title), press.fonts) };
+  }
+}
+
+async function stripFile(solved: SolvedRig, press: Press): Promise<TrueSizeFile> {
+  const { words, figures } = press.kit;
+  const { rig } = solved;
+  const depths = threeDepths(solved.depths);
+  const depth = depths[Math.floor((depths.length - 1) / 2)]!;
+  const marks = stripMarks(depth, rig.hookLengthMm, press.kit);
+  const pieces = stripPieces(marks, pieceMm, piecesMax);
+  const title = words("handout.strip.title", { rig: rig.title });
+  const widthMm = (paperSizes[press.guide.paper].widthMm - 2 * marginMm) / piecesMax;
+  const figure = Box({
+    tag: "Figure",
+    alt: words("handout.strip.alt", { marks: marks.map(({ label }) => label).join("; ") }),
+    style: { height: pieceMm + 4 },
+    draw: () =>
+      pieces.map((piece, i) => ({
+        kind: "group",
+        xMm: i * widthMm,
+        yMm: 2,
+        items: drawStripPiece(piece, 7),
+      })),
+  });
+  const lines = [words("handout.strip.how", { depth: unbroken(figures.shortDepth(depth.depthMm)) })];
+  return {
+    path: `handouts/strip-${rig.id}.pdf`,
+    title,
+    of: rig.id,
+    page: await layOutPage(title, lines, figure, press),
+  };
+}
+
+async function gaugeFile(tub: Tub, scale: string, press: Press): Promise<TrueSizeFile> {
+  const { words, figures } = press.kit;
+  const title = words("handout.gauge.title");
+  const rows = tub.map(({ size, massG, metal }) => {
+    const diameterMm = ballDiameterMm(massG, metal);
+    const across = unbroken(figures.diameter(diameterMm));
+    return {
+      size: unbroken(size),
+      mass: unbroken(figures.mass(massG)),
+      metal: words(`card.metal.${metal}`),
+      across,
+      diameterMm,
+      alt: words("handout.gauge.alt", { size, across }),
+    };
+  });
+  const head = ["size", "mass", "metal", "across", "disc"].map((key) => words(`handout.gauge.${key}`));
+  const lines = [words("handout.gauge.how", { scale })];
+  const page = await layOutPage(title, lines, GaugeTable({ head, rows }), press);
+  return { path: "handouts/shot-gauge.pdf", title, of: "shot-gauge", page };
+}
+
+function layOutPage(
+  title: string,
+  lines: readonly string[],
+  children: Element,
+  press: Press,
+): Promise<LaidOutPage> {
+  const check = {
+    text: press.kit.words("handout.check"),
+    heightMm: checkBarHeightMm + 1,
+    draw: (widthMm: number, heightMm: number) => checkBar(widthMm / 2, heightMm, "up"),
+  };
+  const paper = paperSizes[press.guide.paper];
+  return layOut(TrueSizePage({ title, lines, bodyPt, marginMm, check, children }), paper, press.fonts);
+}
