@@ -28,6 +28,21 @@ export interface Solved {
   readonly kit: DrawingKit;
 }
 
+/** Content that is right by itself, and how its words and figures are written. */
+export type Read = Pick<Solved, "library" | "kit">;
+
+/** Content folders → sources → library. The value is missing where the content has errors. */
+export async function readContent(
+  world: World,
+  folders: readonly string[],
+): Promise<Staged<Read | undefined>> {
+  const { value: library, messages } = readLibrary(await readSources(world, folders));
+  if (!library) return { value: undefined, messages };
+  const words = makeWords(library.words);
+  const kit: DrawingKit = { words, figures: makeFigures(library.guide.units, words), measure: measureText };
+  return { value: { library, kit }, messages };
+}
+
 /**
  * Content folders → sources → library → solved rigs. The value is missing where the content has errors; every message
  * of every stage that could run is given, whether or not there is a value.
@@ -36,12 +51,10 @@ export async function solveContent(
   world: World,
   folders: readonly string[],
 ): Promise<Staged<Solved | undefined>> {
-  const sources = await readSources(world, folders);
-  const { value: library, messages } = readLibrary(sources);
-  if (!library) return { value: undefined, messages };
-  const words = makeWords(library.words);
-  const kit: DrawingKit = { words, figures: makeFigures(library.guide.units, words), measure: measureText };
-  const solved = solveLibrary(library, words, kit.figures);
+  const { value: read, messages } = await readContent(world, folders);
+  if (!read) return { value: undefined, messages };
+  const { library, kit } = read;
+  const solved = solveLibrary(library, kit.words, kit.figures);
   const texts = liveTexts(library, solved.value, kit);
   const knots = knotMessages(library, words);
   const all = [...messages, ...knots, ...solved.messages, ...texts.messages];

@@ -1,19 +1,21 @@
-import { type Solved, solveContent } from "../build/build.ts";
+import { Option } from "commander";
+import { type Read, readContent } from "../build/build.ts";
 import { rigData } from "../build/data.ts";
-import { linkTub } from "../content/link/shot-link.ts";
-import { Reading } from "../content/reading.ts";
-import { tubSchema } from "../content/schema/tackle-schema.ts";
 import type { Finding } from "../core/finding.ts";
-import { parseQuantity, type QuantityKind } from "../core/quantity.ts";
-import { type Metal, metals, type Tub } from "../core/shot.ts";
+import { metals } from "../core/shot.ts";
+import type { Drawing } from "../drawing/model.ts";
+import { drawRig } from "../drawing/rig-drawing.ts";
+import { hasErrors } from "../report/message.ts";
 import { reasonText } from "../report/reason.ts";
 import { formatReport } from "../report/reporter.ts";
 import type { Rig } from "../solve/rig.ts";
 import { solveRig } from "../solve/solve-rig.ts";
+import type { SolvedRig } from "../solve/solved.ts";
 import { type CliCommand, exitCodes, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
-import { sheetText } from "./sheet-text.ts";
+import { changedRig, lengthAsked, type Options } from "./sheet-options.ts";
+import { depthTold, sheetText } from "./sheet-text.ts";
 
 export const sheetCommand: CliCommand = {
   name: "sheet",
@@ -33,85 +35,48 @@ export const sheetCommand: CliCommand = {
       .option("--temp <temperature>", "in water of this temperature, such as 8C")
       .option("--tip <length>", "with this much tip showing, such as 10mm")
       .option("--rod <length>", "with a rod of this length, such as '11 ft'")
+      .option("--span <length>", "your hand-span, thumb to little finger, to keep a depth by, such as 20cm")
+      .addOption(new Option("--drawing", "the rig's drawing as data, in millimetres").conflicts("json"))
       .option("--json", "as data, with the unit in each field's name"),
   async run([name], options, terminal) {
-    const { value: solved, messages } = await solveContent(disk, contentFolders(options));
-    if (!solved) {
+    const { value: read, messages } = await readContent(disk, contentFolders(options));
+    if (!read || hasErrors(messages)) {
       terminal.report(formatReport(messages));
       return exitCodes.contentErrors;
     }
-    const rig = await changedRig(rigNamed(name!, solved), options, solved);
-    const answer = solveRig(rig);
-    const reasons = (findings: readonly Finding[]) =>
-      findings.map(
-        (finding) => `${finding.severity}: ${reasonText(finding, solved.kit.words, solved.kit.figures)}\n`,
-      );
-    terminal.report([...new Set(reasons(answer.findings))].join(""));
-    if (!answer.ok) return exitCodes.contentErrors;
-    terminal.result(
-      options.json
-        ? `${JSON.stringify(rigData(answer.value), null, 2)}\n`
-        : sheetText(answer.value, solved.kit),
-    );
+    const handSpanMm = lengthAsked(options, "span");
+    const solved = solveRig(await changedRig(rigNamed(name!, read), options, read));
+    const reasons = solved.findings.map((finding) => told(finding, read));
+    terminal.report([...new Set(reasons)].join(""));
+    if (!solved.ok) return exitCodes.contentErrors;
+    terminal.result(outputAsked(solved.value, options, read, handSpanMm));
     return exitCodes.fine;
   },
 };
 
-function rigNamed(name: string, { library }: Solved): Rig {
+function rigNamed(name: string, { library }: Read): Rig {
   const entry = library.rigs.find(({ id }) => id === name);
   if (entry) return entry.rig;
   throw new UsageError(`there is no rig "${name}"; there are ${library.rigs.map(({ id }) => id).join(", ")}`);
 }
 
-type Options = Readonly<Record<string, unknown>>;
-
-/** The rig with what the command line asks for in place of its own figures. */
-async function changedRig(rig: Rig, options: Options, solved: Solved): Promise<Rig> {
-  const depthMm = typed(options, "depth", "length");
-  const tempC = typed(options, "temp", "temperature");
-  const tipMm = typed(options, "tip", "length");
-  const rodLengthMm = typed(options, "rod", "length");
-  const tub = await tubAsked(rig.tub, options, solved);
-  return {
-    ...rig,
-    tub,
-    ...(depthMm !== undefined && { depthsMm: [depthMm] }),
-    ...(rodLengthMm !== undefined && { rodLengthMm }),
-    ...(tipMm !== undefined && { tipWantedMm: tipMm }),
-    ...(tempC !== undefined && { conditions: { ...rig.conditions, tempC } }),
-  };
+function told(finding: Finding, { library, kit }: Read): string {
+  const breach = finding.code === "lead-not-allowed";
+  const severity = breach ? library.guide.leadBreach : finding.severity;
+  return `${severity}: ${reasonText(finding, kit.words, kit.figures)}\n`;
 }
 
-function typed(options: Options, name: string, kind: QuantityKind): number | undefined {
-  const text = options[name];
-  if (text === undefined) return undefined;
-  const read = parseQuantity(kind, String(text));
-  if (read.ok && (kind === "temperature" || read.value > 0)) return read.value;
-  const examples = read.ok ? "more than nothing" : `like ${read.examples.join(" or ")}`;
-  throw new UsageError(`--${name} ${text} is not understood; write it ${examples}`);
+function outputAsked(solved: SolvedRig, options: Options, { library, kit }: Read, handSpanMm?: number) {
+  if (options.json) return asJson(rigData(solved));
+  if (options.drawing) return asJson(drawing(solved, { library, kit }));
+  const span = handSpanMm !== undefined && { handSpanMm };
+  return sheetText(solved, { ...kit, scales: library.scales, ...span });
 }
 
-async function tubAsked(tub: Tub, options: Options, { library, kit }: Solved): Promise<Tub> {
-  const inMetal = (shot: Tub): Tub => {
-    if (options.metal === undefined) return shot;
-    const metal = metals.find((known) => known === options.metal);
-    if (!metal) throw new UsageError(`--metal ${options.metal} is not known; there are ${metals.join(", ")}`);
-    return ofMetal(shot, metal, library.guide.leadRule.allowedUpToG);
-  };
-  if (options.tub === undefined) return inMetal(tub);
-  const file = String(options.tub);
-  const text = await disk.readText(file).catch(() => {
-    throw new UsageError(`there is no tub file ${file}`);
-  });
-  const reading = new Reading(new Map([[file, { path: file, file, text }]]), kit.words);
-  const read = reading.file(file, tubSchema, "");
-  const scales = new Map(library.scales.map((scale) => [scale.id, scale]));
-  const asked = read && linkTub(read, scales, reading).tub;
-  if (!asked || reading.messages.length > 0) throw new UsageError(formatReport(reading.messages).trimEnd());
-  return inMetal(asked);
-}
+const asJson = (data: unknown) => `${JSON.stringify(data, null, 2)}\n`;
 
-/** The tub with everything heavier than the small shot in one metal; dust stays what it is. */
-function ofMetal(tub: Tub, metal: Metal, dustG: number): Tub {
-  return tub.map((shot) => (shot.massG > dustG ? { ...shot, metal } : shot));
+/** The picture of the rig's page, for the depth that the sheet tells of. */
+function drawing(solved: SolvedRig, { kit }: Read): Drawing {
+  const box = { widthMm: 80, heightMm: 120 };
+  return drawRig(solved, depthTold(solved), box, kit, { labels: "full", textMm: 3.5 });
 }

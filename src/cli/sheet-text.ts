@@ -1,83 +1,45 @@
-import type { DrawingKit } from "../drawing/kit.ts";
 import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
-import { depthGuideTable, placesList, shotList, type TextTable } from "../solve/tables.ts";
+import { depthGuideTable, shotTable } from "../solve/tables.ts";
+import { alternativesText } from "./sheet-alternatives.ts";
+import { findDepthText } from "./sheet-find-depth.ts";
+import type { SheetKit } from "./sheet-kit.ts";
+import { columns, section } from "./sheet-layout.ts";
+import { setText } from "./sheet-set.ts";
+import { tackleText } from "./sheet-tackle.ts";
+import { tipText } from "./sheet-tip.ts";
 
-/** One rig's sums as text for a person at a terminal. */
-export function sheetText(solved: SolvedRig, kit: DrawingKit): string {
+/**
+ * One rig's sums for a person at a terminal: first what all depths share and the shot for each, then everything about
+ * one of them.
+ */
+export function sheetText(solved: SolvedRig, kit: SheetKit): string {
   const { words, figures } = kit;
-  const { rig, floatPullG } = solved;
-  const head = [
-    words("sheet.title", { title: rig.title, water: words(`water.${rig.water}`) }),
-    rig.purpose,
-    "",
-    words("sheet.float", {
-      float: rig.float.title,
-      capacity: figures.mass(rig.float.capacityG),
-      metal: words(`metal.${rig.float.capacityMetal}`),
-      basis: words(`capacity-basis.${rig.float.capacityBasis}`),
-      pull: figures.mass(floatPullG),
-    }),
-    words("sheet.line", {
-      main: figures.strength(rig.mainLine.strengthG),
-      hookLine: figures.strength(rig.hookLine.strengthG),
-      length: figures.gap(rig.hookLengthMm),
-      hook: rig.hook.size,
-      bait: rig.bait.title,
-    }),
-    words("sheet.scale", { scale: rig.scaleTitle, temperature: figures.temperature(rig.conditions.tempC) }),
-  ];
-  return `${[head.join("\n"), ...solved.depths.map((depth) => depthText(depth, kit))].join("\n\n")}\n`;
+  const { rig } = solved;
+  const depth = depthTold(solved);
+  const title = words("sheet.title", { title: rig.title, water: words(`water.${rig.water}`) });
+  const shown = { depth: figures.depth(depth.depthMm) };
+  return `${[
+    `${title}\n${rig.purpose}`,
+    tackleText(solved, kit),
+    section(words("sheet.shot"), columns(shotTable(solved, kit))),
+    solved.depths.length > 1 ? words("sheet.one-depth", shown) : "",
+    setText(solved, depth, kit),
+    tipText(solved, depth, kit),
+    findDepthText(solved, depth, kit),
+    section(words("sheet.guide", shown), columns(guideTable(depth, kit))),
+    alternativesText(solved, depth, kit),
+  ]
+    .filter((part) => part !== "")
+    .join("\n\n")}\n`;
 }
 
-function depthText(depth: SolvedDepth, kit: DrawingKit): string {
-  const { words, figures } = kit;
-  const lock = depth.shot.filter(({ role }) => role === "lock");
-  const line = depth.shot.filter(({ role }) => role !== "lock");
-  const lines = [
-    words("sheet.depth", {
-      depth: figures.depth(depth.depthMm),
-      floatToHook: figures.depth(depth.floatToHookMm),
-      draught: figures.gap(depth.draughtMm),
-    }),
-    ...(lock.length > 0
-      ? [words("sheet.lock", { shot: shotList(lock, words), share: figures.share(depth.lockShare) })]
-      : []),
-    words("sheet.on-the-line", { shot: placesList(line, kit) }),
-    words("sheet.load", {
-      mass: figures.mass(depth.massG),
-      pull: figures.mass(depth.pullG),
-      spare: figures.mass(depth.sparePullG),
-      metals: metalList(depth, kit),
-    }),
-    words("sheet.tip", {
-      tip: `${depth.tipShowingMm.toFixed(0)} mm`,
-      band: `${depth.tipUncertaintyMm.toFixed(0)} mm`,
-    }),
-  ];
-  const effects: TextTable = {
-    head: [words("table.size"), words("table.one-fewer"), words("table.one-more")],
-    rows: depth.shotEffects.map(({ size, oneFewerMm, oneMoreMm }) => [
-      size,
-      oneFewerMm === null ? words("table.under") : `${oneFewerMm.toFixed(0)} mm`,
-      oneMoreMm === null ? words("table.under") : `${oneMoreMm.toFixed(0)} mm`,
-    ]),
-  };
-  return [
-    lines.join("\n"),
-    columns(effects),
-    words("sheet.guide"),
-    columns(depthGuideTable(depth, kit)),
-  ].join("\n\n");
+/** The depth that a sheet or a drawing tells of where a rig is for several: the middle one. */
+export function depthTold({ depths }: SolvedRig): SolvedDepth {
+  return depths[Math.floor((depths.length - 1) / 2)]!;
 }
 
-function metalList(depth: SolvedDepth, { words }: DrawingKit): string {
-  return [...new Set(depth.shot.map(({ metal }) => words(`metal.${metal}`)))].join(", ");
-}
-
-/** A table in columns as wide as their longest entry. */
-function columns({ head, rows }: TextTable): string {
-  const widths = head.map((title, at) => Math.max(title.length, ...rows.map((row) => row[at]!.length)));
-  const row = (cells: readonly string[]) =>
-    `  ${cells.map((cell, at) => cell.padEnd(widths[at]!)).join("  ")}`.trimEnd();
-  return [row(head), row(widths.map((width) => "─".repeat(width))), ...rows.map(row)].join("\n");
+function guideTable(depth: SolvedDepth, kit: SheetKit) {
+  const { head, rows } = depthGuideTable(depth, kit);
+  const advice = depth.depthGuide.map((step) => kit.words(`guide-advice.${step.advice}`));
+  return { head: [...head, kit.words("sheet.next")], rows: rows.map((row, at) => [...row, advice[at]!]) };
 }

@@ -217,8 +217,10 @@ function guideFault({ float, water, depthMm, shot, hookAndBaitPullG }: DepthGuid
  * float under. Always `draught + floatToHookMm = depthMm + overdepthMm`, with the draught of the hanging rig (the
  * whole float where its load takes it under). The line is taken to hang straight down.
  *
- * @returns lines by rising overdepth: every 10 cm and wherever something touches or comes to rest; settings that
- *   would push the highest shot on the line into the float are left out
+ * Where the float comes down onto the highest shot it takes them along: gathered at its foot they pull as before.
+ *
+ * @returns lines by rising overdepth: every 10 cm and wherever something touches or comes to rest; only settings that
+ *   bring the hook up to the float are left out
  */
 export function depthGuide(input: DepthGuideInput): Answer<readonly GuideStep[]> {
   const fault = guideFault(input);
@@ -244,5 +246,5 @@ export function depthGuide(input: DepthGuideInput): Answer<readonly GuideStep[]>
     floatToHookMm: depthMm + overdepthMm - hang.draughtMm,
     ...(flowing ? flowingReading(hang, overdepthMm) : stillReading(input, hang, overdepthMm)),
   }));
-  return answer(steps.filter(({ floatToHookMm }) => floatToHookMm > highestMm));
+  return answer(steps.filter(({ floatToHookMm }) => floatToHookMm > 0));
 }

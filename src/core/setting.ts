@@ -22,3 +22,22 @@ export function checkSetting(setting: Setting, overdepthMm: number): readonly Fi
   if (Math.sign(overdepthMm) === overdepthSign[setting]) return [];
   return noAnswer("setting-against-overdepth", { setting }).findings;
 }
+
+/**
+ * Whether the water has room for the float, and for line below it.
+ *
+ * @param draughtMm surface to the float's lower eye [mm]
+ * @returns an error `depth-not-positive`, `depth-below-draught` or `depth-below-setting` where it has none
+ */
+export function checkRoom(
+  depthMm: number,
+  overdepthMm: number,
+  draughtMm: number,
+  lengthMm: number,
+): readonly Finding[] {
+  if (!(depthMm > 0 && depthMm < Infinity)) return noAnswer("depth-not-positive").findings;
+  if (depthMm <= draughtMm) return noAnswer("depth-below-draught", { depthMm, draughtMm, lengthMm }).findings;
+  if (depthMm + overdepthMm > draughtMm) return [];
+  const offBedMm = -overdepthMm;
+  return noAnswer("depth-below-setting", { depthMm, offBedMm, draughtMm }).findings;
+}

@@ -3,11 +3,17 @@ import type { Figures } from "./figures.ts";
 import type { Message, Place } from "./message.ts";
 import type { Words } from "./words.ts";
 
+/** A length as it is told on the bank: a thickness in millimetres, a gap in centimetres, a long line in metres. */
+function lengthShown(mm: number, figures: Figures): string {
+  if (Math.abs(mm) < 20) return figures.diameter(mm);
+  return Math.abs(mm) < 1000 ? figures.gap(mm) : figures.depth(mm);
+}
+
 /** How a value is shown, by the unit at the end of its name. */
 const shownByUnit: readonly (readonly [RegExp, (value: number, figures: Figures) => string])[] = [
   [/DensityKgM3$|^densityKgM3$/, (value) => `${(value / 1000).toFixed(2)} g/cm³`],
   [/DepthMm$|^depthMm$/, (value, figures) => figures.depth(value)],
-  [/Mm$/, (value, figures) => (Math.abs(value) < 20 ? figures.diameter(value) : figures.gap(value))],
+  [/Mm$/, lengthShown],
   [/G$/, (value, figures) => figures.mass(value)],
   [/Ms$/, (value, figures) => figures.pace(value)],
   [/C$/, (value, figures) => figures.temperature(value)],

@@ -1,3 +1,4 @@
+import { checkCocking } from "../core/cocking.ts";
 import { depthGuide, type GuideStep } from "../core/depth-guide.ts";
 import { checkFeed, feedForSession } from "../core/feed.ts";
 import { type Answer, answer, noAnswer } from "../core/finding.ts";
@@ -10,6 +11,7 @@ import type { PlacedShot } from "../core/patterns/pattern.ts";
 import { placePattern } from "../core/patterns/table.ts";
 import { choosePlummet, plumbingLockPullG, plumbingSteps } from "../core/plumbing.ts";
 import { checkReach } from "../core/rod-reach.ts";
+import { checkRoom } from "../core/setting.ts";
 import { ballDiameterMm, metalDensityKgM3, pullG, pullShare, type Shot } from "../core/shot.ts";
 import { tipUncertaintyMm } from "../core/surface-tension.ts";
 import { loadForTipG, shotEffects, tipShowingMm, tipStates } from "../core/tip.ts";
@@ -77,6 +79,8 @@ function solveDepth(
   // The mark's draught places the shot; the tip that they then show moves the float by a few millimetres at most.
   const wantedMm = rig.tipWantedMm ?? float.tipShowingMm;
   const nominalMm = depthMm + rig.overdepthMm - (lengthMm(float) - wantedMm);
+  const noRoom = checkRoom(depthMm, rig.overdepthMm, lengthMm(float) - wantedMm, lengthMm(float));
+  if (noRoom.length > 0) return { ok: false, findings: noRoom };
   const placed = placedShot(rig, depthMm, nominalMm, pullOfFloatG - pullOfBaitG);
   if (!placed.ok) return placed;
   const pullOfShotG = totalPullG(placed.value, conditions);
@@ -103,6 +107,7 @@ function solveDepth(
     ...placed.findings,
     ...guide.findings,
     ...plumbing.findings,
+    ...checkCocking(float, float.heldByShot ? lockPullG(shot) : hangingG, conditions),
     ...checkLead(shot, rig.leadRule),
     ...checkReach(float, depthMm, floatToHookMm, rig.rodLengthMm, massG),
   ];

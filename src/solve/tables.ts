@@ -15,7 +15,7 @@ export interface TableKit {
 }
 
 /** `3 × No 8 + 1 × No 10`, in the order of the shot given. */
-export function shotList(shot: readonly SolvedShot[], words: Words): string {
+export function shotList(shot: readonly Pick<SolvedShot, "size">[], words: Words): string {
   const counts = new Map<string, number>();
   for (const { size } of shot) counts.set(size, (counts.get(size) ?? 0) + 1);
   const parts = [...counts].map(([size, count]) => words("table.count-of-size", { count, size }));

@@ -1,5 +1,5 @@
 import type { Answer } from "../finding.ts";
-import { chooseShot, type Mix, type Split, totalPullG } from "../loading.ts";
+import { bankToleranceG, chooseShot, type Mix, type Split, totalPullG } from "../loading.ts";
 import type { Metal, Shot, ShotScale, Tub } from "../shot.ts";
 import type { Water } from "../water.ts";
 
@@ -27,6 +27,9 @@ export function sameLoadFrom<Name extends string>(
   const targetPullG = totalPullG(load, water);
   const names = Object.keys(tubs) as Name[];
   return Object.fromEntries(
-    names.map((name) => [name, chooseShot({ tub: tubs[name], targetPullG, water, split })]),
+    names.map((name) => [
+      name,
+      chooseShot({ tub: tubs[name], targetPullG, water, split, withinG: bankToleranceG }),
+    ]),
   ) as Record<Name, Answer<Mix>>;
 }

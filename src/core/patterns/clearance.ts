@@ -45,7 +45,8 @@ export function tooShallow(kind: PatternKind, role: Role, highestNeededMm: numbe
     pattern: kind,
     role,
     depthMm: room.depthMm,
-    neededDepthMm: room.depthMm + neededFloatToHookMm - room.floatToHookMm,
+    // To the next centimetre, so that the depth still does when it is told on the bank.
+    neededDepthMm: Math.ceil((room.depthMm + neededFloatToHookMm - room.floatToHookMm) / 10) * 10,
     floatToHookMm: room.floatToHookMm,
     neededFloatToHookMm,
   });

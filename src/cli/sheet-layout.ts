@@ -1,0 +1,34 @@
+import { Help } from "commander";
+import type { TextTable } from "../solve/tables.ts";
+
+/** Width that a sheet keeps to, tables apart [characters]. */
+const sheetWidth = 100;
+const indent = "  ";
+
+/** A part of the sheet under its heading; parts with nothing to say are left out. */
+export function section(title: string, ...parts: readonly string[]): string {
+  const filled = parts.filter((part) => part !== "");
+  return filled.length === 0 ? "" : [title, ...filled].join("\n");
+}
+
+/** Lines with their labels in one column; a text longer than a line goes on below itself. */
+export function labelled(entries: readonly (readonly [label: string, text: string])[]): string {
+  const width = Math.max(0, ...entries.map(([label]) => label.length)) + 2;
+  const wrap = new Help();
+  return entries
+    .flatMap(([label, text]) =>
+      wrap
+        .boxWrap(text, sheetWidth - indent.length - width)
+        .split("\n")
+        .map((line, at) => `${indent}${(at === 0 ? label : "").padEnd(width)}${line}`.trimEnd()),
+    )
+    .join("\n");
+}
+
+/** A table in columns as wide as their longest entry. */
+export function columns({ head, rows }: TextTable): string {
+  const widths = head.map((title, at) => Math.max(title.length, ...rows.map((row) => row[at]!.length)));
+  const row = (cells: readonly string[]) =>
+    `${indent}${cells.map((cell, at) => cell.padEnd(widths[at]!)).join("  ")}`.trimEnd();
+  return [row(head), row(widths.map((width) => "─".repeat(width))), ...rows.map(row)].join("\n");
+}

@@ -1,0 +1,80 @@
+import type { Read } from "../build/build.ts";
+import { linkTub } from "../content/link/shot-link.ts";
+import { Reading } from "../content/reading.ts";
+import { tubSchema } from "../content/schema/tackle-schema.ts";
+import { leadAllowed } from "../core/lead-rule.ts";
+import { parseQuantity, type QuantityKind } from "../core/quantity.ts";
+import { type Metal, metals, type Tub } from "../core/shot.ts";
+import { formatReport } from "../report/reporter.ts";
+import type { Rig } from "../solve/rig.ts";
+import { UsageError } from "./command.ts";
+import { disk } from "./disk.ts";
+
+export type Options = Readonly<Record<string, unknown>>;
+
+/** Temperatures that the sums of the water hold for, as in the guide [°C]. */
+const tempMinC = 0;
+const tempMaxC = 40;
+
+/** The rig with what the command line asks for in place of its own figures. */
+export async function changedRig(rig: Rig, options: Options, read: Read): Promise<Rig> {
+  const depthMm = lengthAsked(options, "depth");
+  const tempC = temperatureAsked(options);
+  const tipMm = lengthAsked(options, "tip");
+  const rodLengthMm = lengthAsked(options, "rod");
+  const tub = await tubAsked(rig.tub, options, read);
+  return {
+    ...rig,
+    tub,
+    ...(depthMm !== undefined && { depthsMm: [depthMm] }),
+    ...(rodLengthMm !== undefined && { rodLengthMm }),
+    ...(tipMm !== undefined && { tipWantedMm: tipMm }),
+    ...(tempC !== undefined && { conditions: { ...rig.conditions, tempC } }),
+  };
+}
+
+/** A length typed after an option; undefined where the option was not given. */
+export function lengthAsked(options: Options, name: string): number | undefined {
+  const mm = quantityAsked(options, name, "length");
+  if (mm === undefined || mm > 0) return mm;
+  throw new UsageError(`--${name} ${options[name]} must be more than nothing`);
+}
+
+function temperatureAsked(options: Options): number | undefined {
+  const tempC = quantityAsked(options, "temp", "temperature");
+  if (tempC === undefined || (tempC >= tempMinC && tempC <= tempMaxC)) return tempC;
+  throw new UsageError(`--temp ${options.temp} is not water to fish in; give ${tempMinC} C to ${tempMaxC} C`);
+}
+
+function quantityAsked(options: Options, name: string, kind: QuantityKind): number | undefined {
+  const text = options[name];
+  if (text === undefined) return undefined;
+  const read = parseQuantity(kind, String(text));
+  if (read.ok) return read.value;
+  throw new UsageError(`--${name} ${text} is not understood; write it like ${read.examples.join(" or ")}`);
+}
+
+async function tubAsked(tub: Tub, options: Options, { library, kit }: Read): Promise<Tub> {
+  const inMetal = (shot: Tub): Tub => {
+    if (options.metal === undefined) return shot;
+    const metal = metals.find((known) => known === options.metal);
+    if (!metal) throw new UsageError(`--metal ${options.metal} is not known; there are ${metals.join(", ")}`);
+    return ofMetal(shot, metal, ({ massG }) => leadAllowed(massG, library.guide.leadRule));
+  };
+  if (options.tub === undefined) return inMetal(tub);
+  const file = String(options.tub);
+  const text = await disk.readText(file).catch(() => {
+    throw new UsageError(`there is no tub file ${file}`);
+  });
+  const reading = new Reading(new Map([[file, { path: file, file, text }]]), kit.words);
+  const read = reading.file(file, tubSchema, "");
+  const scales = new Map(library.scales.map((scale) => [scale.id, scale]));
+  const asked = read && linkTub(read, scales, reading).tub;
+  if (!asked || reading.messages.length > 0) throw new UsageError(formatReport(reading.messages).trimEnd());
+  return inMetal(asked);
+}
+
+/** The tub with everything in one metal but the dust, which stays what it is. */
+function ofMetal(tub: Tub, metal: Metal, isDust: (shot: Tub[number]) => boolean): Tub {
+  return tub.map((shot) => (isDust(shot) ? shot : { ...shot, metal }));
+}

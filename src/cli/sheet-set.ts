@@ -1,0 +1,68 @@
+import { fixedFloatLimitMm, recordDepth, slidingSetup } from "../core/rod-reach.ts";
+import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
+import { labelled, section } from "./sheet-layout.ts";
+import { type SheetKit, tipShown } from "./sheet-kit.ts";
+
+/** Butt to keeper ring: what of a rod's length no depth is kept along [mm]. Common practice, no source. */
+const handleMm = 600;
+
+/** How the rig is set for one depth, whether the rod can fish it, and how the depth is kept for another day. */
+export function setText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): string {
+  const { words, figures } = kit;
+  const { rig } = solved;
+  const gap = figures.gap(Math.abs(depth.overdepthMm));
+  return section(
+    words("sheet.set", { depth: figures.depth(depth.depthMm) }),
+    labelled([
+      [words("sheet.label.setting"), words(`sheet.setting.${rig.setting}`, { gap })],
+      [
+        words("sheet.label.float-to-hook"),
+        words(rig.float.attachment === "sliding" ? "sheet.stop-to-hook" : "sheet.float-to-hook", {
+          floatToHook: figures.depth(depth.floatToHookMm),
+          draught: figures.gap(depth.draughtMm),
+        }),
+      ],
+      [
+        words("sheet.label.load"),
+        words("sheet.load", {
+          mass: figures.mass(depth.massG),
+          pull: figures.mass(depth.pullG),
+          spare: figures.mass(depth.sparePullG),
+          share: figures.share(depth.lockShare),
+        }),
+      ],
+      [words("sheet.label.tip"), tipShown(depth, kit)],
+      [words("sheet.label.rod"), reach(solved, depth, kit)],
+      [words("sheet.label.record"), record(solved, depth, kit)],
+    ]),
+  );
+}
+
+function reach({ rig }: SolvedRig, depth: SolvedDepth, { words, figures }: SheetKit): string {
+  const rod = figures.depth(rig.rodLengthMm);
+  if (rig.float.attachment !== "sliding") {
+    return words("sheet.fixed-float", { rod, limit: figures.depth(fixedFloatLimitMm(rig.rodLengthMm)) });
+  }
+  const { stopKnotFromHookMm, stopKnots, loadMinG } = slidingSetup(depth.depthMm, depth.floatToHookMm);
+  return words("sheet.sliding-float", {
+    stopKnots,
+    stopKnot: figures.depth(stopKnotFromHookMm),
+    load: figures.mass(loadMinG),
+  });
+}
+
+function record({ rig }: SolvedRig, depth: SolvedDepth, kit: SheetKit): string {
+  const { words, figures, handSpanMm } = kit;
+  const ringToTipMm = Math.max(rig.rodLengthMm - handleMm, 1);
+  const kept = recordDepth(depth.floatToHookMm, ringToTipMm, handSpanMm ?? depth.floatToHookMm);
+  if (!kept.ok) return words("table.none");
+  const { rodLengths, markMm, handSpans, restMm } = kept.value;
+  const mark = figures.gap(markMm);
+  const onRod =
+    rodLengths === 0 ? words("sheet.record", { mark }) : words("sheet.record-far", { rodLengths, mark });
+  const spans =
+    handSpanMm === undefined
+      ? words("sheet.record-spans-unknown")
+      : words("sheet.record-spans", { handSpans, rest: figures.gap(restMm) });
+  return `${onRod} ${spans}`;
+}

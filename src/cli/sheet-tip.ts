@@ -1,0 +1,57 @@
+import { liftMm, pullToSinkG } from "../core/tip.ts";
+import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
+import type { TextTable } from "../solve/tables.ts";
+import { columns, labelled, section } from "./sheet-layout.ts";
+import { type SheetKit, tipShown } from "./sheet-kit.ts";
+
+const mm = (length: number) => `${length.toFixed(0)} mm`;
+
+/** What the tip shows: with the right load, with a shot more or fewer, and when a fish is there. */
+export function tipText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): string {
+  const { words, figures } = kit;
+  const { float, conditions } = solved.rig;
+  const loadG = depth.pullG + solved.hookAndBaitPullG;
+  const band = mm(depth.tipUncertaintyMm);
+  const sinkG = pullToSinkG(float, loadG, conditions);
+  const lowest = depth.shot.find(({ role }) => role !== "lock");
+  return section(
+    words("sheet.tip-says"),
+    labelled([
+      [words("sheet.label.right"), words("sheet.tip", { tip: tipShown(depth, kit), band })],
+      ...depth.tipStates
+        .filter(({ load }) => load !== "right")
+        .map(
+          ({ load, changeG, tipShowingMm }) =>
+            [
+              words(`sheet.label.${load}`),
+              words("sheet.tip-off", { change: figures.mass(Math.abs(changeG)), tip: mm(tipShowingMm) }),
+            ] as const,
+        ),
+      ...(sinkG > 0
+        ? [[words("sheet.label.bite"), words("sheet.to-sink", { pull: figures.mass(sinkG) })] as const]
+        : []),
+      ...(lowest && sinkG > 0
+        ? [
+            [
+              words("sheet.label.lift"),
+              words("sheet.lift", {
+                size: lowest.size,
+                lift: mm(liftMm(float, loadG, lowest.pullG, conditions)),
+                band,
+              }),
+            ] as const,
+          ]
+        : []),
+    ]),
+    "",
+    sinkG > 0 ? `\n${columns(effects(depth, kit))}` : "",
+  );
+}
+
+function effects({ shotEffects }: SolvedDepth, { words }: SheetKit): TextTable {
+  const shown = (tipMm: number | null) => (tipMm === null ? words("table.under") : mm(tipMm));
+  return {
+    head: [words("table.size"), words("table.one-fewer"), words("table.one-more")],
+    rows: shotEffects.map(({ size, oneFewerMm, oneMoreMm }) => [size, shown(oneFewerMm), shown(oneMoreMm)]),
+  };
+}
