@@ -56,7 +56,7 @@ export async function solveContent(
   const { library, kit } = read;
   const solved = solveLibrary(library, kit.words, kit.figures);
   const texts = liveTexts(library, solved.value, kit);
-  const knots = knotMessages(library, words);
+  const knots = knotMessages(library, kit.words);
   const all = [...messages, ...knots, ...solved.messages, ...texts.messages];
   if (hasErrors(all)) return { value: undefined, messages: all };
   return { value: { library, rigs: solved.value, live: texts.value, kit }, messages: all };

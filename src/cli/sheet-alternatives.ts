@@ -3,8 +3,8 @@ import { fullTub, sameLoadFrom } from "../core/loading/alternatives.ts";
 import type { Metal, Tub } from "../core/shot.ts";
 import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
 import { shotList } from "../solve/tables.ts";
-import { columns, section } from "./sheet-layout.ts";
 import type { SheetKit } from "./sheet-kit.ts";
+import { columns, section } from "./sheet-layout.ts";
 
 /** Metals soft enough to be pinched on as split shot. Common practice, no source. */
 const splitShotMetals: readonly Metal[] = ["lead", "tin", "bismuth", "tungsten"];

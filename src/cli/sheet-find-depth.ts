@@ -1,7 +1,7 @@
 import { type FeltBed, feelForBed, type PlumbingStep } from "../core/plumbing.ts";
 import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
-import { labelled, section } from "./sheet-layout.ts";
 import type { SheetKit } from "./sheet-kit.ts";
+import { labelled, section } from "./sheet-layout.ts";
 
 /** Finding the depth: with a plummet, and in running water with the rig itself. */
 export function findDepthText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): string {
@@ -21,8 +21,8 @@ export function findDepthText(solved: SolvedRig, depth: SolvedDepth, kit: SheetK
   );
 }
 
-function plummet({ plumbing }: SolvedDepth, { words, figures }: SheetKit): string {
-  const needed = words("sheet.plummet", { mass: figures.mass(plumbing.plummetNeededG) });
+function plummet({ plumbing, lockShare }: SolvedDepth, { words, figures }: SheetKit): string {
+  const needed = words(lockShare > 0 ? "sheet.plummet-locked" : "sheet.plummet", { mass: figures.mass(plumbing.plummetNeededG) });
   if (!plumbing.plummet) return needed;
   const { massG, metal } = plumbing.plummet;
   const use = words("sheet.plummet-in-box", { mass: figures.mass(massG), metal: words(`metal.${metal}`) });

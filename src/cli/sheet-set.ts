@@ -1,7 +1,7 @@
 import { fixedFloatLimitMm, recordDepth, slidingSetup } from "../core/rod-reach.ts";
 import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
-import { labelled, section } from "./sheet-layout.ts";
 import { type SheetKit, tipShown } from "./sheet-kit.ts";
+import { labelled, section } from "./sheet-layout.ts";
 
 /** Butt to keeper ring: what of a rod's length no depth is kept along [mm]. Common practice, no source. */
 const handleMm = 600;
@@ -24,7 +24,7 @@ export function setText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): s
       ],
       [
         words("sheet.label.load"),
-        words("sheet.load", {
+        words(depth.lockShare > 0 ? "sheet.load-locked" : "sheet.load", {
           mass: figures.mass(depth.massG),
           pull: figures.mass(depth.pullG),
           spare: figures.mass(depth.sparePullG),

@@ -1,7 +1,7 @@
 import type { ChainPart } from "../core/knots.ts";
 import type { SolvedRig } from "../solve/solved.ts";
-import { labelled, section } from "./sheet-layout.ts";
 import type { SheetKit } from "./sheet-kit.ts";
+import { labelled, section } from "./sheet-layout.ts";
 
 /** What the rig is made of, which part of its line breaks first, and what its feed comes to. */
 export function tackleText(solved: SolvedRig, kit: SheetKit): string {

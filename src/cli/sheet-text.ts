@@ -40,6 +40,6 @@ export function depthTold({ depths }: SolvedRig): SolvedDepth {
 
 function guideTable(depth: SolvedDepth, kit: SheetKit) {
   const { head, rows } = depthGuideTable(depth, kit);
-  const advice = depth.depthGuide.map((step) => kit.words(`guide-advice.${step.advice}`));
+  const advice = depth.guideRows.map((step) => kit.words(`guide-advice.${step.advice}`));
   return { head: [...head, kit.words("sheet.next")], rows: rows.map((row, at) => [...row, advice[at]!]) };
 }

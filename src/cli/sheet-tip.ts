@@ -1,8 +1,8 @@
 import { liftMm, pullToSinkG } from "../core/tip.ts";
 import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
 import type { TextTable } from "../solve/tables.ts";
-import { columns, labelled, section } from "./sheet-layout.ts";
 import { type SheetKit, tipShown } from "./sheet-kit.ts";
+import { columns, labelled, section } from "./sheet-layout.ts";
 
 const mm = (length: number) => `${length.toFixed(0)} mm`;
 
