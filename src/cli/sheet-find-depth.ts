@@ -22,7 +22,9 @@ export function findDepthText(solved: SolvedRig, depth: SolvedDepth, kit: SheetK
 }
 
 function plummet({ plumbing, lockShare }: SolvedDepth, { words, figures }: SheetKit): string {
-  const needed = words(lockShare > 0 ? "sheet.plummet-locked" : "sheet.plummet", { mass: figures.mass(plumbing.plummetNeededG) });
+  const needed = words(lockShare > 0 ? "sheet.plummet-locked" : "sheet.plummet", {
+    mass: figures.mass(plumbing.plummetNeededG),
+  });
   if (!plumbing.plummet) return needed;
   const { massG, metal } = plumbing.plummet;
   const use = words("sheet.plummet-in-box", { mass: figures.mass(massG), metal: words(`metal.${metal}`) });

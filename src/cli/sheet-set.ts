@@ -1,6 +1,6 @@
 import { fixedFloatLimitMm, recordDepth, slidingSetup } from "../core/rod-reach.ts";
 import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
-import { type SheetKit, tipShown } from "./sheet-kit.ts";
+import type { SheetKit } from "./sheet-kit.ts";
 import { labelled, section } from "./sheet-layout.ts";
 
 /** Butt to keeper ring: what of a rod's length no depth is kept along [mm]. Common practice, no source. */
@@ -31,7 +31,7 @@ export function setText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): s
           share: figures.share(depth.lockShare),
         }),
       ],
-      [words("sheet.label.tip"), tipShown(depth, kit)],
+      [words("sheet.label.tip"), `${depth.tipAsSetMm.toFixed(0)} mm`],
       [words("sheet.label.rod"), reach(solved, depth, kit)],
       [words("sheet.label.record"), record(solved, depth, kit)],
     ]),

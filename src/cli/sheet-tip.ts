@@ -1,7 +1,7 @@
 import { liftMm, pullToSinkG } from "../core/tip.ts";
 import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
 import type { TextTable } from "../solve/tables.ts";
-import { type SheetKit, tipShown } from "./sheet-kit.ts";
+import type { SheetKit } from "./sheet-kit.ts";
 import { columns, labelled, section } from "./sheet-layout.ts";
 
 const mm = (length: number) => `${length.toFixed(0)} mm`;
@@ -17,9 +17,9 @@ export function tipText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): s
   return section(
     words("sheet.tip-says"),
     labelled([
-      [words("sheet.label.right"), words("sheet.tip", { tip: tipShown(depth, kit), band })],
+      [words("sheet.label.right"), words("sheet.tip", { tip: mm(depth.tipAsSetMm), band })],
       ...depth.tipStates
-        .filter(({ load }) => load !== "right")
+        .filter(({ load }) => load !== "right" && sinkG > 0)
         .map(
           ({ load, changeG, tipShowingMm }) =>
             [

@@ -148,7 +148,7 @@ describe("bulk", () => {
     const found = placePattern(spec, { ...stick, depthMm: 800, floatToHookMm: 780 }).findings[0]!;
     expect(found.code).toBe("pattern.too-shallow");
     const { neededDepthMm, neededFloatToHookMm } = found.values as Record<string, number>;
-    expect(neededDepthMm! - 800).toBeCloseTo(neededFloatToHookMm! - 780, 9);
+    expect(neededDepthMm).toBe(Math.ceil((800 + neededFloatToHookMm! - 780) / 10) * 10);
     expect(codes(spec, { ...stick, depthMm: neededDepthMm!, floatToHookMm: neededFloatToHookMm! })).toEqual(
       [],
     );

@@ -1,0 +1,135 @@
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { cli, temporaryFolder, writeContent } from "../support/cli.ts";
+import { contentWith, edited } from "../support/smallest-content.ts";
+
+const content = (changes: Record<string, string | null> = {}) =>
+  writeContent(join(temporaryFolder(), "content"), contentWith(changes));
+
+const sheet = (...options: string[]) => cli("sheet", "plain", "--content", content(), ...options);
+
+describe("the sheet of a rig", () => {
+  it("goes to stdout, with nothing to report of a good rig", async () => {
+    const { code, result, report } = await sheet();
+    expect({ code, report }).toEqual({ code: 0, report: "" });
+    expect(result).toMatch(/^Plain rig — still water\nA rig for tests\.\n/);
+    for (const part of ["Tackle", "Shot, depth by depth", "What the tip says", "Find the depth", "What next"])
+      expect(result).toContain(part);
+  });
+
+  it.each(["1.8m", "1.8 m", "180 cm"])("reads a depth typed as %s", async (depth) => {
+    expect((await sheet("--depth", depth)).result).toContain("Set it for 1.8 m");
+  });
+
+  it("is data with --json, and a drawing in millimetres with --drawing, for the depth asked", async () => {
+    const data = JSON.parse((await sheet("--json", "--depth", "6 ft")).result);
+    expect(data.depths.map(({ depthCm }: { depthCm: number }) => depthCm)).toEqual([182.88]);
+    const drawing = JSON.parse((await sheet("--drawing", "--depth", "2 m")).result);
+    expect(drawing).toMatchObject({ widthMm: 80, title: expect.stringContaining("2 m") });
+    expect(drawing.items.length).toBeGreaterThan(5);
+  });
+
+  it("takes another tub, metal, temperature, tip, rod and hand-span", async () => {
+    const tub = join(temporaryFolder(), "mine.yaml");
+    writeFileSync(
+      tub,
+      "title: mine\nscale: plain\nsizes:\n  - { size: No 8, metal: tin, count: plenty }\n  - { size: No 10, metal: tin, count: plenty }\n",
+    );
+    const sizes = JSON.parse((await sheet("--json", "--tub", tub)).result).depths[0].shot;
+    expect(new Set(sizes.map(({ size }: { size: string }) => size))).toEqual(new Set(["No 8", "No 10"]));
+    const heavy = JSON.parse((await sheet("--json", "--metal", "tungsten")).result).depths[0].shot;
+    for (const { metal, massG } of heavy) expect(metal).toBe(massG > 0.06 ? "tungsten" : "lead");
+    expect(JSON.parse((await sheet("--json", "--temp", "50 F")).result).waterTempC).toBe(10);
+    const { tipShowingMm } = JSON.parse((await sheet("--json", "--tip", "40mm")).result).depths[0];
+    expect(tipShowingMm).toBeGreaterThanOrEqual(40);
+    expect((await sheet("--rod", "1 m")).report).toContain("use a sliding float");
+    expect((await sheet("--span", "20cm")).result).toMatch(/In your hand-spans: \d+, and/);
+  });
+
+  it.each([
+    [["--depth", "-1m"], "--depth -1m must be more than nothing"],
+    [["--depth", "0m"], "--depth 0m must be more than nothing"],
+    [["--depth", "1.8"], "--depth 1.8 is not understood; write it like 30 cm"],
+    [["--depth", "NaN"], "is not understood"],
+    [["--tip", "0mm"], "--tip 0mm must be more than nothing"],
+    [["--temp", "90C"], "--temp 90C is not water to fish in"],
+    [["--metal", "gold"], "--metal gold is not known; there are lead, tin"],
+    [["--tub", "no-such-file"], "there is no tub file no-such-file"],
+    [["--wrong"], "unknown option '--wrong'"],
+    [["--json", "--drawing"], "cannot be used with"],
+    [["extra"], "too many arguments"],
+  ])("answers %j with exit code 2 and what to ask instead", async (options, expected) => {
+    const { code, result, report } = await sheet(...options);
+    expect({ code, result }).toEqual({ code: 2, result: "" });
+    expect(report).toContain(expected);
+    expect(report).not.toMatch(/\n\s+at /);
+  });
+
+  it.each([
+    ["--depth", "10cm", "so it cannot float in 10 cm"],
+    ["--depth", "0.4m", "is too shallow for this pattern"],
+    ["--tip", "900mm", "of tip cannot show"],
+  ])("answers %s %s, which no rig can do, with exit code 1 and the reason", async (name, value, reason) => {
+    const { code, result, report } = await sheet(name, value);
+    expect({ code, result }).toEqual({ code: 1, result: "" });
+    expect(report.replaceAll(/0\.1 m[^)]*\)/g, "10 cm")).toContain(reason);
+    expect(report).not.toMatch(/NaN|undefined|Infinity|\{/);
+  });
+
+  it("knows the rigs by name", async () => {
+    const { code, report } = await cli("sheet", "nothing", "--content", content());
+    expect(code).toBe(2);
+    expect(report).toContain('there is no rig "nothing"; there are plain');
+  });
+});
+
+describe("content with an error", () => {
+  const wrong = () => content(edited("rigs/plain.md", "hook: 16", "hok: 16"));
+
+  it.each([["check"], ["sheet", "plain"]])(
+    "stops %s with exit code 1, its report on stderr",
+    async (...command) => {
+      const { code, result, report } = await cli(...command, "--content", wrong());
+      expect({ code, result }).toEqual({ code: 1, result: "" });
+      expect(report).toMatch(/rigs\/plain\.md\n {4}2:1 {2}error {4}"hook" is missing/);
+    },
+  );
+
+  it("leaves no output, and an earlier one whole", async () => {
+    const folder = temporaryFolder();
+    const out = join(folder, "out");
+    mkdirSync(out);
+    writeFileSync(join(out, "manifest.json"), "{}");
+    writeFileSync(join(out, "page.html"), "earlier");
+    const { code } = await cli("build", "--content", wrong(), "--out", out);
+    expect(code).toBe(1);
+    expect(readFileSync(join(out, "page.html"), "utf8")).toBe("earlier");
+    expect(readdirSync(folder)).toEqual(["out"]);
+    const fresh = join(folder, "fresh");
+    await cli("build", "--content", wrong(), "--out", fresh);
+    expect(existsSync(fresh)).toBe(false);
+  });
+
+  it("may be named before the rig", async () => {
+    expect((await cli("sheet", "--content", content(), "plain")).code).toBe(0);
+  });
+
+  it("is a wrong call where the folder is missing or a file", async () => {
+    const file = join(temporaryFolder(), "file");
+    writeFileSync(file, "");
+    for (const folder of [`${file}-missing`, file]) {
+      const { code, report } = await cli("check", "--content", folder);
+      expect(code).toBe(2);
+      expect(report).toContain(`there is no folder ${folder}`);
+    }
+  });
+});
+
+describe("help", () => {
+  it.each([[], ["build"], ["check"], ["sheet"]])("of %s is as written down", async (...command) => {
+    const { code, result, report } = await cli(...command, "--help");
+    expect({ code, report }).toEqual({ code: 0, report: "" });
+    await expect(result).toMatchFileSnapshot(`../golden/cli/help${command.map((c) => `-${c}`).join("")}.txt`);
+  });
+});
