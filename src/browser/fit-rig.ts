@@ -92,7 +92,18 @@ function fitFloat(
   // Another load means another float of the same shape: the weight of the old one says nothing of it.
   const { weighedMassG, ...shape } = float;
   const weighed = isSame && weighedMassG !== undefined ? { weighedMassG } : {};
-  return { ...shape, ...weighed, capacityG, capacityMetal, capacityBasis, tipShowingMm };
+  const profile = capacityBasis === "marked" ? thickened(float, capacityG) : float.profile;
+  return { ...shape, ...weighed, profile, capacityG, capacityMetal, capacityBasis, tipShowingMm };
+}
+
+/**
+ * A float marked for another load is taken to be as long and as thick in proportion, so that what it pushes aside
+ * grows with its load. A load measured on the float itself leaves its shape alone.
+ */
+function thickened({ profile, capacityG: ownG }: Float, capacityG: number): Float["profile"] {
+  if (capacityG === ownG) return profile;
+  const factor = Math.sqrt(capacityG / ownG);
+  return profile.map(({ atMm, diameterMm }) => ({ atMm, diameterMm: diameterMm * factor }));
 }
 
 const bases = ["marked", "measured"] as const;

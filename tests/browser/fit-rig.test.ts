@@ -51,6 +51,15 @@ describe("a rig fitted to a reader's figures", () => {
     expect(own.float.capacityBasis).toBe("measured");
   });
 
+  test("takes a float marked for twice the load to push twice as much water aside, a measured one to be itself", () => {
+    const area = (float: typeof rig.float) => float.profile.map(({ diameterMm }) => diameterMm ** 2);
+    const twice = fitted({ capacity: "4 AAA" }).rig.float;
+    expect(area(twice)).toEqual(area(rig.float).map((one) => expect.closeTo(2 * one, 9)));
+    expect(twice.profile.map(({ atMm }) => atMm)).toEqual(rig.float.profile.map(({ atMm }) => atMm));
+    const measured = fitted({ capacity: "4 AAA", "capacity-basis": "measured" }).rig.float;
+    expect(measured.profile).toEqual(rig.float.profile);
+  });
+
   test("forgets the weight of the float once its capacity is another", () => {
     const weighed = { ...rig, float: { ...rig.float, weighedMassG: 2.2 } };
     expect(fitted({ tip: "15 mm" }, weighed).rig.float.weighedMassG).toBe(2.2);
