@@ -106,8 +106,3 @@ function normalise(text: string): string {
     .replace(/[\u2010\u2011]/g, "-")
     .replace(/\u00AD/g, "");
 }
-
-/** Text holds together as one word where its spaces are no-break ones: `15 mm` never ends a line after `15`. */
-export function unbroken(text: string): string {
-  return text.replace(/ /g, "\u00A0");
-}

@@ -2,9 +2,11 @@ import jsQR from "jsqr";
 import { PNG } from "pngjs";
 import { describe, expect, test } from "vitest";
 import { nodeFonts } from "../../src/layout/node-fonts.ts";
-import { drawingToPng } from "../../src/layout/png.ts";
-import { id1ModuleMinMm, layOutId1 } from "../../src/print/id1-card.ts";
+import { drawingToPng, paperToPng } from "../../src/layout/png.ts";
+import { id1Card, id1ModuleMinMm, layOutId1 } from "../../src/print/id1-card.ts";
+import { paperSizes } from "../../src/print/paper-sizes.ts";
 import { qrCode } from "../../src/print/qr-code.ts";
+import { sheets } from "../../src/print/sheet.ts";
 import { drawingKit } from "../support/drawing-kit.ts";
 import { sampleWaggler } from "../support/sample-rig.ts";
 import { sampleGuide } from "./sample-print.ts";
@@ -42,6 +44,14 @@ test("the pocket card's code decodes from the card at 300 dpi", async () => {
   expect(decode(drawingToPng(back, 300, fonts))).toBe(address);
   expect(id1ModuleMinMm).toBeGreaterThanOrEqual((4 * 25.4) / 300);
 });
+
+test("and from a sheet of cards at 300 dpi", async () => {
+  const faces = await layOutId1(sampleWaggler, { ...sampleGuide, siteAddress }, drawingKit, fonts);
+  const note = { widthMm: 100, heightMm: 5, items: [] };
+  const card = id1Card("card", faces);
+  const sides = sheets([card], paperSizes.A4, "short edge", "apart", { front: note, back: note });
+  expect(decode(paperToPng(sides[1]!, 300, fonts))).toBe(address);
+}, 60_000);
 
 test("without a site address there is a box to write in", async () => {
   const { back } = await layOutId1(sampleWaggler, sampleGuide, drawingKit, fonts);
