@@ -134,7 +134,7 @@ function printableOf(file: OutputFile, { rigs, library, kit }: Solved): Printabl
   const [folder, name] = file.path.replace(/\.pdf$/, "").split("/") as [string, string];
   const [, id, format] = /^(.*?)(?:-(a[5-7]))?$/.exec(name)!;
   const rig = folder === "cards" ? rigs.find(({ rig }) => rig.id === id)?.rig : undefined;
-  const [, lessonId, page] = /^(.*)-(a5|a4|half-letter|letter)$/.exec(name) ?? [];
+  const [, lessonId, page] = /^(.*?)-(a5|a4|half-letter|letter)$/.exec(name) ?? [];
   const lesson = folder === "handouts" && library.lessons.find(({ id }) => id === lessonId);
   if (lesson) {
     const title = kit.words(`printable.lesson.${page}`, { lesson: lesson.title });
