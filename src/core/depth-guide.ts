@@ -184,7 +184,7 @@ function guideOverdepthsMm(
     (_, i) => i * guideStepMm - guideReachMm,
   );
   const kept: number[] = [];
-  for (const overdepthMm of [0, settingMm, ...events, leastMm, ...steps]) {
+  for (const overdepthMm of [0, settingMm, leastMm, guideReachMm, ...events, ...steps]) {
     const inReach = overdepthMm >= leastMm && overdepthMm <= guideReachMm;
     if (inReach && kept.every((other) => Math.abs(other - overdepthMm) >= guideApartMm))
       kept.push(overdepthMm);

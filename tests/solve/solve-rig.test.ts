@@ -1,0 +1,188 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { readLibrary } from "../../src/content/read-library.ts";
+import type { Metal } from "../../src/core/shot.ts";
+import type { Rig } from "../../src/solve/rig.ts";
+import { solveRig } from "../../src/solve/solve-rig.ts";
+import type { SolvedRig } from "../../src/solve/solved.ts";
+import { pool, stick, straightQuill } from "../core/floats.ts";
+import { tradeMassesG, tradeTub } from "../core/loading-instances.ts";
+import { contentWith, sourcesOf } from "../support/smallest-content.ts";
+
+const plain = readLibrary(sourcesOf(contentWith())).value!.rigs[0]!.rig;
+
+/** Hook and bait that weigh nothing, so that the float's marking is all that counts. */
+const bare: Partial<Rig> = {
+  hook: { ...plain.hook, massG: 0 },
+  bait: { ...plain.bait, massG: 0 },
+  conditions: pool,
+};
+
+const plenty = (metal: Metal, ...sizes: string[]) =>
+  tradeTub(Object.fromEntries(sizes.map((size) => [size, Number.POSITIVE_INFINITY])), metal);
+
+function solved(changes: Partial<Rig>): SolvedRig {
+  const answer = solveRig({ ...plain, ...changes });
+  if (!answer.ok) throw new Error(JSON.stringify(answer.findings));
+  return answer.value;
+}
+
+const sizesOf = ({ depths }: SolvedRig) => depths[0]!.shot.map(({ size }) => size);
+
+describe("a float marked 2 AAA", () => {
+  // Pull of 2 AAA of lead at 10 °C: 1.6 g × (1 − 999.70/11340) = 1.459 g.
+  const allLead: Partial<Rig> = {
+    ...bare,
+    float: straightQuill,
+    pattern: { kind: "all at the float" },
+    tub: plenty("lead", "AAA", "BB"),
+    depthsMm: [1500],
+  };
+
+  it("is locked by one AAA on each side and shows its 15 mm", () => {
+    const rig = solved(allLead);
+    expect(sizesOf(rig)).toEqual(["AAA", "AAA"]);
+    expect(rig.floatPullG).toBeCloseTo(1.459, 3);
+    expect(rig.depths[0]!.tipShowingMm).toBeCloseTo(15, 2);
+  });
+
+  it("hangs 185 mm deep, so that 1.315 m of line reach a bed 1.5 m down", () => {
+    // 200 mm of float less 15 mm of tip = 185 mm; 1500 − 185 = 1315 mm. Without the draught the hook would be 185 mm,
+    // nearly the float's length, too deep.
+    const [depth] = solved(allLead).depths;
+    expect(depth!.draughtMm).toBeCloseTo(185, 2);
+    expect(depth!.floatToHookMm).toBeCloseTo(1315, 2);
+  });
+
+  it("is pulled 5.4 % less by the same weight of tin", () => {
+    // (1 − 999.70/7287) ÷ (1 − 999.70/11340) = 0.86281 ÷ 0.91184 = 0.9462.
+    const pulled = (metal: Metal) =>
+      solved({ ...allLead, tub: tradeTub({ AAA: 2 }, metal) }).depths[0]!.pullG;
+    expect(1 - pulled("tin") / pulled("lead")).toBeCloseTo(0.054, 3);
+  });
+});
+
+it("a stick marked 4 No 4 takes just those, in even steps, without a lock", () => {
+  const rig = solved({
+    ...bare,
+    float: stick,
+    water: "flowing",
+    pattern: { kind: "shirt button", sizes: ["No 4"], telltale: { size: "No 4" } },
+    lockShareMin: 0,
+    tub: plenty("lead", "No 4"),
+    depthsMm: [1500],
+  });
+  const [depth] = rig.depths;
+  expect(sizesOf(rig)).toEqual(["No 4", "No 4", "No 4", "No 4"]);
+  expect(depth!.lockShare).toBe(0);
+  // 140 mm of float less 10 mm of tip = 130 mm of draught.
+  expect(depth!.floatToHookMm).toBeCloseTo(1370, 1);
+});
+
+describe("bad figures give a reason", () => {
+  it.each<[string, Partial<Rig>]>([
+    ["depth-not-positive", { depthsMm: [-1000] }],
+    ["depth-not-positive", { depthsMm: [Number.NaN] }],
+    ["depth-below-draught", { depthsMm: [100] }],
+    ["depth-below-setting", { depthsMm: [1000], setting: "off bottom", overdepthMm: -900 }],
+    ["float-tip-showing", { tipWantedMm: 0 }],
+    ["capacity-below-hook-and-bait", { hook: { ...plain.hook, massG: 5 } }],
+    ["pattern.not-in-tub", { tub: [] }],
+    [
+      "float-tip-zero",
+      {
+        float: {
+          ...plain.float,
+          profile: [
+            { atMm: 0, diameterMm: 4 },
+            { atMm: 200, diameterMm: 0 },
+          ],
+        },
+      },
+    ],
+    ["float-density-marked", { float: { ...plain.float, capacityG: 3.4 } }],
+  ])("%s", (code, changes) => {
+    const answer = solveRig({ ...plain, ...changes });
+    expect(answer.ok).toBe(false);
+    expect(answer.findings.map((finding) => finding.code)).toContain(code);
+  });
+});
+
+describe("any rig that can be had", () => {
+  const tubs = fc
+    .record(
+      Object.fromEntries(
+        Object.keys(tradeMassesG).map((size) => [
+          size,
+          fc.oneof(fc.integer({ min: 0, max: 12 }), fc.constant(Number.POSITIVE_INFINITY)),
+        ]),
+      ),
+    )
+    .chain((counts) =>
+      fc.constantFrom<Metal>("tin", "bismuth", "tungsten").map((metal) => tradeTub(counts, metal)),
+    );
+  const telltale = fc.constantFrom("No 8", "No 10", "No 12").map((size) => ({ size }));
+  const patterns = telltale.chain((tell) =>
+    fc.oneof(
+      fc.record({
+        kind: fc.constant("strung out" as const),
+        size: fc.constantFrom("No 8", "No 6"),
+        gapMm: fc.integer({ min: 100, max: 400 }),
+        telltale: fc.constant(tell),
+      }),
+      fc.record({
+        kind: fc.constant("bulk" as const),
+        sizes: fc.constant(["BB", "No 4", "No 6", "No 8"]),
+        share: fc.double({ min: 0.2, max: 0.5, noNaN: true }),
+        fromHookMm: fc.integer({ min: 400, max: 900 }),
+        droppers: fc.constant(["No 8"]),
+        telltale: fc.constant(tell),
+      }),
+      fc.constant({ kind: "all at the float" as const }),
+    ),
+  );
+  const rigs = fc.record({
+    pattern: patterns,
+    tub: tubs,
+    depthsMm: fc.tuple(fc.integer({ min: 400, max: 8000 })),
+    water: fc.constantFrom("still" as const, "flowing" as const),
+    lockShareMin: fc.double({ min: 0.3, max: 0.9, noNaN: true }),
+  });
+
+  it("keeps to its capacity, its order and its identity, and its guide to the way of the water; or says why not", () => {
+    let had = 0;
+    fc.assert(
+      fc.property(rigs, (changes) => {
+        const answer = solveRig({ ...plain, ...changes });
+        if (!answer.ok) {
+          expect(answer.findings.some(({ severity }) => severity === "error")).toBe(true);
+          expect(JSON.stringify(answer.findings)).not.toContain("null");
+          return;
+        }
+        had++;
+        const { floatPullG, hookAndBaitPullG } = answer.value;
+        const [depth] = answer.value.depths;
+        const { shot, pullG, depthMm, overdepthMm, draughtMm, floatToHookMm, depthGuide } = depth!;
+        expect(pullG + hookAndBaitPullG).toBeLessThanOrEqual(floatPullG + 1e-6);
+        expect(draughtMm + floatToHookMm).toBeCloseTo(depthMm + overdepthMm, 6);
+        const line = shot.filter(({ role }) => role !== "lock");
+        for (let i = 1; i < line.length; i++) {
+          const apartMm = line[i]!.fromHookMm - line[i - 1]!.fromHookMm;
+          expect(apartMm).toBeGreaterThanOrEqual(
+            Math.max(line[i]!.diameterMm, line[i - 1]!.diameterMm) - 1e-6,
+          );
+        }
+        const lowestMm = line[0]?.fromHookMm ?? Number.POSITIVE_INFINITY;
+        const tips = depthGuide.filter(({ state }) => state !== "lies flat");
+        for (let i = 1; i < tips.length; i++) {
+          const before = tips[i - 1]!.tipShowingMm ?? 0;
+          const now = tips[i]!.tipShowingMm ?? 0;
+          if (changes.water === "still") expect(now).toBeGreaterThanOrEqual(before - 1e-6);
+          else if (tips[i - 1]!.overdepthMm >= lowestMm) expect(now).toBeLessThanOrEqual(before + 1e-6);
+        }
+      }),
+      { seed: 7, numRuns: 300 },
+    );
+    expect(had).toBeGreaterThan(60);
+  });
+});
