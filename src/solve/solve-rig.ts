@@ -14,7 +14,7 @@ import { checkReach } from "../core/rod-reach.ts";
 import { checkRoom } from "../core/setting.ts";
 import { ballDiameterMm, metalDensityKgM3, pullG, pullShare, type Shot } from "../core/shot.ts";
 import { tipUncertaintyMm } from "../core/surface-tension.ts";
-import { loadForTipG, shotEffects, tipShowingMm, tipStates } from "../core/tip.ts";
+import { loadForTipG, type ShotEffect, shotEffects, tipShowingMm, tipStates } from "../core/tip.ts";
 import type { Water } from "../core/water.ts";
 import { guideRows } from "./guide-rows.ts";
 import type { Bait, Hook, Rig } from "./rig.ts";
@@ -99,7 +99,8 @@ function solveDepth(
     settingMm: rig.overdepthMm,
   });
   if (!guide.ok) return guide;
-  const smallest = rig.tub.reduce<Shot | undefined>((a, b) => (a && a.massG <= b.massG ? a : b), undefined);
+  const effects = shotEffects(float, hangingG, rig.tub, conditions);
+  const seen = seenShot(effects, showingMm);
   const plumbing = solvePlumbing(rig, depthMm, shot);
   if (!plumbing.ok) return plumbing;
   const massG = shot.reduce((sum, one) => sum + one.massG, 0);
@@ -127,13 +128,22 @@ function solveDepth(
       lockShare: lockPullG(shot) / pullOfShotG || 0,
       depthGuide: guide.value,
       guideRows: guideRows(guide.value, rig.overdepthMm),
-      tipStates: smallest ? tipStates(float, hangingG, smallest, conditions) : [],
-      shotEffects: shotEffects(float, hangingG, rig.tub, conditions),
+      tipStates: seen ? tipStates(float, hangingG, seen, conditions) : [],
+      shotEffects: effects,
       plumbing: plumbing.value,
       findings,
     },
     findings,
   );
+}
+
+/** Least change of the tip that is seen from the bank [mm]. Common practice, no source. */
+const seenTipMm = 5;
+
+/** The lightest shot in the tub that is missed when it is not there; the heaviest where none is. */
+function seenShot(effects: readonly ShotEffect[], showingMm: number): Shot | undefined {
+  const rising = [...effects].sort((a, b) => a.massG - b.massG);
+  return rising.find(({ oneFewerMm }) => (oneFewerMm ?? 0) - showingMm >= seenTipMm) ?? rising.at(-1);
 }
 
 /** Tip at the rig's own setting, which has a line in the guide unless it is beyond the guide's reach. */
