@@ -1,8 +1,7 @@
 import { type Answer, answer, type Finding, noAnswer, warning } from "./finding.ts";
-import { bestDivision, type DividedMix, startsFor } from "./loading/best-division.ts";
-import type { Start } from "./loading/divide.ts";
-import { type Fewest, fewestOf } from "./loading/fewest.ts";
-import { closestSums, type MetalSums, metalSums } from "./loading/sums.ts";
+import type { DividedMix } from "./loading/best-division.ts";
+import { bestMix } from "./loading/best-mix.ts";
+import { type MetalSums, metalSums } from "./loading/sums.ts";
 import { metalDensityKgM3, metals, pullG, pullShare, type Shot, type Tub } from "./shot.ts";
 import { type Water, waterDensityKgM3 } from "./water.ts";
 
@@ -59,18 +58,17 @@ export function totalPullG(shot: readonly Shot[], water: Water): number {
 /**
  * The best mix of shot for a pull. In this order: the total pull closest to the target without exceeding it; with
  * halves, a shot on each side of the eye where that can be; fewest shot; halves as nearly equal in pull as can be;
- * fewest sizes (a size in another metal is another one); then more of the heavier shot, one metal after another in
- * the order of `metals`. Masses are taken to the milligram and pulls within `withinG` count as equal; within that
- * the answer is exact.
+ * fewest sizes (a size in another metal is another one); of pulls that count as equal the closest; then more of the
+ * heavier shot, one metal after another in the order of `metals`. Masses are taken to the milligram and pulls within
+ * `withinG` count as equal; within that the answer is exact.
  *
  * @returns the mix, with a warning where the tub runs out before the target (`loading.tub-runs-out`) and where a
  * single shot has to lock the float (`loading.one-sided-lock`); no answer where the tub has no shot to choose from
  * (`loading.no-shot`), where the smallest is too heavy (`loading.nothing-fits`) or where a figure makes no sense
- * (`loading.bad-target`, `loading.bad-shot`).
+ * (`loading.bad-target`, `loading.bad-shot`, `loading.bad-water`).
  */
 export function chooseShot(choice: Choice): Answer<Mix> {
-  const { tub, targetPullG, water, sizes, split } = choice;
-  const { withinG = pullToleranceG } = choice;
+  const { tub, targetPullG, water, sizes, split, withinG = pullToleranceG } = choice;
   if (!(targetPullG >= 0 && targetPullG <= targetPullMaxG)) {
     return noAnswer("loading.bad-target", { targetPullG, mostPullG: targetPullMaxG });
   }
@@ -91,63 +89,12 @@ export function chooseShot(choice: Choice): Answer<Mix> {
     });
   }
 
-  const sums = sumsByMetal(usable, water, targetPullG);
-  const best = bestMix(sums, targetPullG, withinG, split === "halves");
+  const mostPullG = targetPullG + pullToleranceG;
+  const best = bestMix(sumsByMetal(usable, water, mostPullG), mostPullG, withinG, split === "halves");
   return described(best, choice, usable);
 }
 
-/** The best of the mixes whose pulls tie for the closest. */
-function bestMix(
-  sums: readonly MetalSums[],
-  targetPullG: number,
-  withinG: number,
-  halves: boolean,
-): DividedMix {
-  const byMetal = sums.map(fewestOf);
-  const divided = withFewestShot(
-    byMetal,
-    closestSums(sums, targetPullG + pullToleranceG, withinG),
-    halves,
-  ).map(({ units, starts }) => bestDivision(byMetal, units, starts, withinG, halves));
-  const leastG = Math.min(...divided.map(({ differenceG }) => differenceG));
-  return divided
-    .filter(({ differenceG }) => differenceG <= leastG + withinG)
-    .reduce((a, b) => (b.kindsUsed < a.kindsUsed ? b : a));
-}
-
-interface Making {
-  readonly units: readonly number[];
-  readonly starts: readonly Start[];
-}
-
-/** Of some sums of the metals, those that take fewest shot; of halves, a mix of one shot goes last. */
-function withFewestShot(
-  byMetal: readonly Fewest[],
-  sums: readonly (readonly number[])[],
-  halves: boolean,
-): Making[] {
-  const inOrder = sums
-    .map((units) => ({
-      units,
-      atLeast: byMetal.reduce((count, metal, k) => count + metal.atLeast(0, units[k]!), 0),
-    }))
-    .sort((a, b) => a.atLeast - b.atLeast);
-  let fewest = Number.POSITIVE_INFINITY;
-  let makings: Making[] = [];
-  for (const { units, atLeast } of inOrder) {
-    if (atLeast > fewest) break;
-    const starts = startsFor(byMetal, units, halves);
-    const count = starts.reduce((sum, start) => sum + start.count, 0);
-    const order = halves && count === 1 ? Number.POSITIVE_INFINITY : count;
-    if (order > fewest) continue;
-    if (order < fewest) makings = [];
-    fewest = order;
-    makings.push({ units, starts });
-  }
-  return makings;
-}
-
-function sumsByMetal(usable: Tub, water: Water, targetPullG: number): MetalSums[] {
+function sumsByMetal(usable: Tub, water: Water, mostPullG: number): MetalSums[] {
   return metals
     .map((metal) => ({ metal, stock: usable.filter((one) => one.metal === metal) }))
     .filter(({ stock }) => stock.length > 0)
@@ -161,7 +108,7 @@ function sumsByMetal(usable: Tub, water: Water, targetPullG: number): MetalSums[
           }))
           .sort((a, b) => b.massMg - a.massMg || compareText(a.shot.size, b.shot.size)),
         pullShare(metalDensityKgM3[metal], water),
-        targetPullG + pullToleranceG,
+        mostPullG,
       ),
     );
 }
@@ -232,6 +179,8 @@ function sameShot(a: Shot, b: Shot): boolean {
  * The lock for a float once the line's shot are in place: what is left of the pull, from what is left in the tub.
  *
  * @param floatPullG pull of all shot together [g]
+ * @returns the mix as `chooseShot` gives it, pulls on the bank counting as equal; no answer where the line has taken
+ * the whole pull (`loading.nothing-left-for-lock`)
  */
 export function lockFor(
   tub: Tub,
@@ -240,9 +189,13 @@ export function lockFor(
   water: Water,
   sizes?: readonly string[],
 ): Answer<Mix> {
+  const linePullG = totalPullG(onLine, water);
+  if (floatPullG - linePullG <= pullToleranceG) {
+    return noAnswer("loading.nothing-left-for-lock", { linePullG, floatPullG });
+  }
   return chooseShot({
     tub: tubWithout(tub, onLine),
-    targetPullG: floatPullG - totalPullG(onLine, water),
+    targetPullG: floatPullG - linePullG,
     water,
     split: "halves",
     withinG: bankToleranceG,

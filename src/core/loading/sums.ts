@@ -98,7 +98,7 @@ export function nearestSum({ reach, maxUnits }: MetalSums, units: number): numbe
 
 /**
  * The sums, one for each metal, whose total pull does not exceed the target and is at most `withinG` less than the
- * largest such pull.
+ * largest such pull; closest first.
  *
  * @param targetPullG target, with what it may be exceeded by for the sake of rounding [g]
  */
@@ -132,5 +132,5 @@ export function closestSums(
     }
   };
   visit(0, 0);
-  return found.map((one) => one.units);
+  return found.sort((a, b) => b.pullG - a.pullG).map((one) => one.units);
 }
