@@ -1,7 +1,7 @@
 import { type Answer, answer, type Finding, noAnswer, warning } from "./finding.ts";
 import type { DividedMix } from "./loading/best-division.ts";
 import { bestMix } from "./loading/best-mix.ts";
-import { type MetalSums, metalSums } from "./loading/sums.ts";
+import { heaviestPullG, type MetalSums, metalSums } from "./loading/sums.ts";
 import { metalDensityKgM3, metals, pullG, pullShare, type Shot, type Tub } from "./shot.ts";
 import { type Water, waterDensityKgM3 } from "./water.ts";
 
@@ -59,7 +59,7 @@ export function totalPullG(shot: readonly Shot[], water: Water): number {
  * The best mix of shot for a pull. In this order: the total pull closest to the target without exceeding it; with
  * halves, a shot on each side of the eye where that can be; fewest shot; halves as nearly equal in pull as can be;
  * fewest sizes (a size in another metal is another one); of pulls that count as equal the closest; then more of the
- * heavier shot, one metal after another in the order of `metals`. Masses are taken to the milligram and pulls within
+ * heavier shot, the metal with the heaviest shot first. Masses are taken to the milligram and pulls within
  * `withinG` count as equal; within that the answer is exact.
  *
  * @returns the mix, with a warning where the tub runs out before the target (`loading.tub-runs-out`) and where a
@@ -110,7 +110,9 @@ function sumsByMetal(usable: Tub, water: Water, mostPullG: number): MetalSums[] 
         pullShare(metalDensityKgM3[metal], water),
         mostPullG,
       ),
-    );
+    )
+    .filter(({ kinds }) => kinds.length > 0)
+    .sort((a, b) => heaviestPullG(b) - heaviestPullG(a));
 }
 
 function described(best: DividedMix, choice: Choice, usable: Tub): Answer<Mix> {

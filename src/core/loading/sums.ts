@@ -12,7 +12,7 @@ export interface Kind {
  * greatest milligram figure that divides every mass.
  */
 export interface MetalSums {
-  /** Heaviest first. */
+  /** Those that do not exceed the largest sum, heaviest first. */
   readonly kinds: readonly Kind[];
   /** Pull of one unit [g]. */
   readonly unitPullG: number;
@@ -96,41 +96,28 @@ export function nearestSum({ reach, maxUnits }: MetalSums, units: number): numbe
   return word * 32 + 31 - Math.clz32(bits);
 }
 
-/**
- * The sums, one for each metal, whose total pull does not exceed the target and is at most `withinG` less than the
- * largest such pull; closest first.
- *
- * @param targetPullG target, with what it may be exceeded by for the sake of rounding [g]
- */
-export function closestSums(
-  metals: readonly MetalSums[],
-  targetPullG: number,
-  withinG: number,
-): readonly (readonly number[])[] {
-  const last = metals.length - 1;
-  const units = new Array<number>(metals.length).fill(0);
-  let leastG = 0;
-  let found: { readonly pullG: number; readonly units: readonly number[] }[] = [];
+/** Pull of the heaviest of a metal's shot [g]. */
+export function heaviestPullG({ kinds, unitPullG }: MetalSums): number {
+  return kinds[0]!.units * unitPullG;
+}
 
+/** The largest pull of sums of the metals together that does not exceed a pull [g]. */
+export function closestPullG(metals: readonly MetalSums[], mostPullG: number): number {
+  const last = metals.length - 1;
+  let closestG = 0;
   const visit = (index: number, pullG: number) => {
     const metal = metals[index]!;
-    let sum = nearestSum(metal, Math.floor((targetPullG - pullG) / metal.unitPullG));
+    let sum = nearestSum(metal, Math.floor((mostPullG - pullG) / metal.unitPullG));
+    if (index === last) {
+      closestG = Math.max(closestG, pullG + sum * metal.unitPullG);
+      return;
+    }
     for (;;) {
-      const totalG = pullG + sum * metal.unitPullG;
-      units[index] = sum;
-      if (index < last) visit(index + 1, totalG);
-      else if (totalG < leastG) return;
-      else {
-        found.push({ pullG: totalG, units: units.slice() });
-        if (totalG - withinG > leastG) {
-          leastG = totalG - withinG;
-          found = found.filter((one) => one.pullG >= leastG);
-        }
-      }
+      visit(index + 1, pullG + sum * metal.unitPullG);
       if (sum === 0) return;
       sum = nearestSum(metal, sum - 1);
     }
   };
   visit(0, 0);
-  return found.sort((a, b) => b.pullG - a.pullG).map((one) => one.units);
+  return closestG;
 }
