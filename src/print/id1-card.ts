@@ -5,7 +5,7 @@ import type { Fonts } from "../layout/fonts.ts";
 import { type LaidOutPage, layOut } from "../layout/lay-out.ts";
 import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
 import { cardContent, threeDepths } from "./card-content.ts";
-import { qrCode } from "./qr-code.ts";
+import { qrCode, quietModules } from "./qr-code.ts";
 import { rigPicture } from "./rig-picture.ts";
 import type { Card } from "./sheet.ts";
 
@@ -63,6 +63,7 @@ function layOutBack(solved: SolvedRig, guide: Guide, kit: DrawingKit, fonts: Fon
       code: {
         alt: kit.words("card.code-alt", { address: card.address! }),
         sizeMm: code.modules * id1ModuleMinMm,
+        quietMm: quietModules * id1ModuleMinMm,
         draw: code.draw,
       },
     }),

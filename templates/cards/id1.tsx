@@ -45,7 +45,7 @@ export interface Id1BackProps {
   readonly card: CardContent;
   readonly words: Words;
   /** Drawn where the card says where its page is; without it there is a box to write in. */
-  readonly code?: Picture & { readonly sizeMm: number };
+  readonly code?: Picture & { readonly sizeMm: number; readonly quietMm: number };
 }
 
 const small = { sizePt: id1.wordPt, lineHeight: 1.06 };
@@ -97,13 +97,7 @@ export function Id1Back({ card, words, code }: Id1BackProps) {
           </Box>
         </Box>
         {code ? (
-          <Box
-            tag="Figure"
-            alt={code.alt}
-            field="code"
-            style={{ width: code.sizeMm, height: code.sizeMm }}
-            draw={code.draw}
-          />
+          <Code {...code} />
         ) : (
           <Box
             tag="P"
@@ -116,6 +110,20 @@ export function Id1Back({ card, words, code }: Id1BackProps) {
         )}
       </Box>
     </Box>
+  );
+}
+
+/** A code whose quiet zone lies in the margin of the card and in the gaps around it. */
+function Code({ alt, draw, sizeMm, quietMm }: NonNullable<Id1BackProps["code"]>) {
+  const innerMm = sizeMm - 2 * quietMm;
+  return (
+    <Box
+      tag="Figure"
+      alt={alt}
+      field="code"
+      style={{ width: innerMm, height: innerMm, marginTop: quietMm }}
+      draw={() => [{ kind: "group", xMm: -quietMm, yMm: -quietMm, items: draw(sizeMm, sizeMm) }]}
+    />
   );
 }
 
