@@ -1,6 +1,7 @@
 import { Command, CommanderError } from "commander";
 import packageData from "../../package.json" with { type: "json" };
 import { ContentError } from "../build/build.ts";
+import { WordsError } from "../report/words.ts";
 import { buildCommand } from "./build-command.ts";
 import { checkCommand } from "./check-command.ts";
 import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";
@@ -40,6 +41,12 @@ export async function runCli(args: readonly string[], terminal: Terminal): Promi
     if (error instanceof UsageError) {
       terminal.report(`dotdown: ${error.message}\n`);
       return exitCodes.usage;
+    }
+    if (error instanceof WordsError) {
+      terminal.report(
+        `content/words: ${error.message}; add it, or take the words file that comes with dotdown\n`,
+      );
+      return exitCodes.contentErrors;
     }
     if (error instanceof ContentError) {
       terminal.report(`${error.message}\n`);

@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { existsSync } from "node:fs";
+import { existsSync, statSync } from "node:fs";
 import { mkdir, readdir, rename, rm, writeFile } from "node:fs/promises";
 import { basename, dirname, join, resolve } from "node:path";
 import type { OutputFile } from "../markup/output.ts";
@@ -46,6 +46,7 @@ export async function writeOutput(out: string, files: AsyncIterable<OutputFile>)
 
 async function refuseForeign(target: string, out: string): Promise<void> {
   if (!existsSync(target) || existsSync(join(target, manifestName))) return;
+  if (!statSync(target).isDirectory()) throw new UsageError(`${out} is a file; name a folder with --out`);
   if ((await readdir(target)).length === 0) return;
   throw new UsageError(`${out} holds files that no build wrote; name another folder with --out, or empty it`);
 }

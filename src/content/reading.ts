@@ -91,6 +91,13 @@ export class Reading {
   }
 
   #hold<T>(source: Source, schema: z.ZodType<T>, yaml: YamlSource): Read<T> | undefined {
+    const unread = source.text.indexOf("\uFFFD");
+    if (unread >= 0) {
+      const before = source.text.slice(0, unread).split("\n");
+      const place = { file: source.file, line: before.length, column: before.at(-1)!.length + 1 };
+      this.error(place, "not-utf-8", {});
+      return undefined;
+    }
     const { value, messages } = readSchema(schema, yaml);
     this.messages.push(...messages);
     if (value === undefined) return undefined;

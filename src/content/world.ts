@@ -24,7 +24,9 @@ export async function readSources(
     for (const path of await world.list(folder)) {
       if (!/\.(md|yaml)$/.test(path)) continue;
       const file = `${folder}/${path}`;
-      sources.set(path, { path, file, text: await world.readText(file) });
+      // Some editors begin a file with a byte order mark; it is no part of the text.
+      const text = (await world.readText(file)).replace(/^\uFEFF/, "");
+      sources.set(path, { path, file, text });
     }
   }
   return sources;

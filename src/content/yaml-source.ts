@@ -37,15 +37,23 @@ export function readYaml(text: string, file: string, lineOffset = 0): YamlSource
     const { line, col } = lines.linePos(offset);
     return { file, line: line + lineOffset, column: col };
   };
-  const messages: Message[] = doc.errors.map((error) => ({
+  const fault = (problem: string, offset: number): Message => ({
     severity: "error",
-    place: placeAt(error.pos[0]),
+    place: placeAt(offset),
     code: "yaml-syntax",
-    values: { problem: error.message },
-  }));
+    values: { problem },
+  });
+  const messages = doc.errors.map((error) => fault(error.message, error.pos[0]));
+  let data: unknown;
+  try {
+    if (messages.length === 0) data = doc.toJS({ maxAliasCount: 100 });
+  } catch (error) {
+    // Aliases that point nowhere, or that multiply beyond all measure.
+    messages.push(fault((error as Error).message, 0));
+  }
   const found = (path: readonly PathStep[]) => nearestNode(doc, path);
   return {
-    data: messages.length === 0 ? doc.toJS({ maxAliasCount: 100 }) : undefined,
+    data,
     messages,
     placeOf: (path) => placeAt(found(path)?.range?.[0] ?? 0),
     placeOfKey: (path, key) => {

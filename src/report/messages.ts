@@ -53,6 +53,10 @@ function wrongQuantity(v: Values): WordedMessage {
 /** The words of every message about content, by code. Reasons of the core come with their own words. */
 const table: Readonly<Record<string, (v: Values) => WordedMessage>> = {
   "yaml-syntax": (v) => ({ reason: `this is not YAML: ${v.problem}` }),
+  "not-utf-8": () => ({
+    reason: "a sign here is not UTF-8",
+    hint: "save the file as UTF-8",
+  }),
   "no-front-matter": () => ({
     reason: "the file has no front matter",
     hint: "start it with a line ---, then `title: …`, then a line ---",

@@ -12,19 +12,23 @@ export interface WordTree {
   readonly [key: string]: string | WordTree;
 }
 
+/** A sentence that is asked for is not in the words file, or has a gap that nothing fills. */
+export class WordsError extends Error {}
+
 /**
  * Words from a tree of sentences.
  *
- * @throws Error where a key names no sentence or a gap has no value: a fault of the code, found by the tests.
+ * @throws WordsError where a key names no sentence or a gap has no value; the tests hold the shipped words against the
+ *   code, so it is an author's own words file that lacks something
  */
 export function makeWords(tree: WordTree): Words {
   return (key, values = {}) => {
     let node: string | WordTree | undefined = tree;
     for (const part of key.split(".")) node = typeof node === "object" ? node[part] : undefined;
-    if (typeof node !== "string") throw new Error(`no words for "${key}"`);
+    if (typeof node !== "string") throw new WordsError(`no words for "${key}"`);
     return node.replace(/\{(\w+)\}/g, (_, gap: string) => {
       const value = values[gap];
-      if (value === undefined) throw new Error(`no value for "{${gap}}" in the words "${key}"`);
+      if (value === undefined) throw new WordsError(`no value for "{${gap}}" in the words "${key}"`);
       return String(value);
     });
   };

@@ -49,6 +49,13 @@ describe("writing the output", () => {
     expect(readdirSync(out)).toEqual(["holiday.jpg"]);
   });
 
+  it("does not take a file for a folder", async () => {
+    const out = join(temporaryFolder(), "out");
+    writeFileSync(out, "a file");
+    await expect(writeOutput(out, files(["a.txt", "one"]))).rejects.toThrow(UsageError);
+    expect(readFileSync(out, "utf8")).toBe("a file");
+  });
+
   it("brings back the output of before when a kill fell between the two renames", async () => {
     const folder = temporaryFolder();
     const out = join(folder, "out");

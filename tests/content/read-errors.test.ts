@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { readLibrary } from "../../src/content/read-library.ts";
+import { readSources } from "../../src/content/world.ts";
 import { formatReport } from "../../src/report/reporter.ts";
-import { contentWith, edited, sourcesOf } from "../support/smallest-content.ts";
+import { contentWith, edited, sourcesOf, worldOf } from "../support/smallest-content.ts";
 
 /** What the reader says of the smallest content with these changes. */
 const report = (changes: Record<string, string | null>) =>
@@ -115,6 +116,31 @@ describe("content that is wrong is reported with its place and what to do", () =
       "content/rigs/plain.md",
     ]);
     expect(all).toContain("3 errors, 0 warnings");
+  });
+});
+
+describe("files as editors leave them", () => {
+  it("may begin with a byte order mark and end their lines either way", async () => {
+    const files = contentWith();
+    const marked = Object.fromEntries(
+      Object.entries(files).map(([path, text]) => [path, `\uFEFF${text.replaceAll("\n", "\r\n")}`]),
+    );
+    const { messages } = readLibrary(await readSources(worldOf(marked), ["content"]));
+    expect(messages).toEqual([]);
+  });
+
+  it("must be UTF-8", () => {
+    expect(report(edited("hooks.yaml", "from memory", "from \uFFFDemory"))).toBe(`content/hooks.yaml
+   1:41  error    a sign here is not UTF-8  [not-utf-8]
+         hint: save the file as UTF-8
+1 error, 0 warnings
+`);
+  });
+
+  it("cannot blow up by aliases of aliases", () => {
+    const tens = (of: string) => `[${Array.from({ length: 10 }, () => of).join(", ")}]`;
+    const bomb = `a: &a ${tens("x")}\nb: &b ${tens("*a")}\nc: &c ${tens("*b")}\nd: ${tens("*c")}\n`;
+    expect(report({ "hooks.yaml": bomb })).toContain("this is not YAML: Excessive alias count");
   });
 });
 
