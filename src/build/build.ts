@@ -7,7 +7,7 @@ import { measureText } from "../drawing/font-metrics.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import type { OutputFile } from "../markup/output.ts";
 import { DoesNotFitError } from "../print/does-not-fit.ts";
-import { printFiles } from "../print/print-files.ts";
+import { printFiles, type SheetChoice } from "../print/print-files.ts";
 import { makeFigures } from "../report/figures.ts";
 import { hasErrors, type Staged } from "../report/message.ts";
 import { reasonText } from "../report/reason.ts";
@@ -89,6 +89,8 @@ export interface BuildSettings {
   readonly date: string;
   /** Style sheet, fonts and page scripts by file name, made when the tool is compiled. */
   readonly siteAssets: ReadonlyMap<string, string | Uint8Array>;
+  /** Which cards go on the sheets, and how often; each once where nothing is asked for. */
+  readonly sheets?: SheetChoice;
 }
 
 /**
@@ -107,7 +109,7 @@ export async function* outputFiles(solved: Solved, settings: BuildSettings): Asy
   const handouts = { lessons, pictures: source, liveBody };
   const printables: Printable[] = [];
   try {
-    for await (const file of printFiles({ guide, rigs: printed, handouts, kit, date: settings.date })) {
+    for await (const file of printFiles({ ...settings, guide, rigs: printed, handouts, kit })) {
       yield file;
       if (!file.path.endsWith(".pdf")) continue;
       // The site has its own copy: served alone, or kept on a phone, it reaches nothing outside its folder.

@@ -1,7 +1,7 @@
-import { outputFiles, solveContent } from "../build/build.ts";
+import { type BuildSettings, outputFiles, type Solved, solveContent } from "../build/build.ts";
 import { formatReport } from "../report/reporter.ts";
 import { buildSettings } from "./build-settings.ts";
-import { type CliCommand, exitCodes } from "./command.ts";
+import { type CliCommand, exitCodes, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
 import { writeOutput } from "./staging.ts";
@@ -12,14 +12,32 @@ export const buildCommand: CliCommand = {
     withContentOption(command)
       .summary("make the guide, the cards and the data")
       .description("Reads the content, does the sums and writes the site, the cards and the data.")
-      .option("--out <folder>", "folder to write; replaced as a whole", "out"),
+      .option("--out <folder>", "folder to write; replaced as a whole", "out")
+      .option("--rigs <names>", "only these rigs on the sheets of cards, such as first-session,margin")
+      .option("--copies <number>", "so many copies of each card on the sheets"),
   async run(_args, options, terminal) {
     const { value: solved, messages } = await solveContent(disk, contentFolders(options));
     if (messages.length > 0) terminal.report(formatReport(messages));
     if (!solved) return exitCodes.contentErrors;
     const out = String(options.out);
-    const count = await writeOutput(out, outputFiles(solved, buildSettings(solved)));
+    const settings = { ...buildSettings(solved), sheets: sheetChoice(options, solved) };
+    const count = await writeOutput(out, outputFiles(solved, settings));
     terminal.result(`${count} files in ${out}; open ${out}/site/index.html\n`);
     return exitCodes.fine;
   },
 };
+
+/** The cards asked for on the sheets. */
+function sheetChoice({ rigs, copies }: Options, solved: Solved): NonNullable<BuildSettings["sheets"]> {
+  const names = rigs === undefined ? undefined : String(rigs).split(",");
+  const known = solved.rigs.map(({ rig }) => rig.id);
+  const unknown = names?.find((name) => !known.includes(name));
+  if (unknown !== undefined)
+    throw new UsageError(`there is no rig "${unknown}"; there are ${known.join(", ")}`);
+  if (copies !== undefined && !/^[1-9]\d{0,2}$/.test(String(copies))) {
+    throw new UsageError(`--copies ${copies} is not understood; write a number from 1 to 999`);
+  }
+  return { ...(names && { rigs: names }), ...(copies !== undefined && { copies: Number(copies) }) };
+}
+
+type Options = Readonly<Record<string, unknown>>;
