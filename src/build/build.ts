@@ -1,5 +1,6 @@
 import type { Root } from "mdast";
 import type { Printable } from "../../templates/pages/view.ts";
+import { checkContent } from "../content/checks/table.ts";
 import type { Library, Prose } from "../content/library.ts";
 import { readLibrary } from "../content/read-library.ts";
 import { readSources, type World } from "../content/world.ts";
@@ -15,6 +16,7 @@ import { makeWords } from "../report/words.ts";
 import { siteFiles } from "../site/site-files.tsx";
 import { withLiveFigures } from "../solve/live/live-figures.ts";
 import type { SolvedRig } from "../solve/solved.ts";
+import { checkLinks } from "./check-links.ts";
 import { dataFiles } from "./data.ts";
 import { knotMessages } from "./knot-messages.ts";
 import { solveLibrary } from "./solve-library.ts";
@@ -57,7 +59,11 @@ export async function solveContent(
   const solved = solveLibrary(library, kit.words, kit.figures);
   const texts = liveTexts(library, solved.value, kit);
   const knots = knotMessages(library, kit.words);
-  const all = [...messages, ...knots, ...solved.messages, ...texts.messages];
+  const checked = [
+    ...checkContent({ library, rigs: solved.value, figures: kit.figures }),
+    ...checkLinks(library),
+  ];
+  const all = [...messages, ...knots, ...solved.messages, ...texts.messages, ...checked];
   if (hasErrors(all)) return { value: undefined, messages: all };
   return { value: { library, rigs: solved.value, live: texts.value, kit }, messages: all };
 }

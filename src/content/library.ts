@@ -90,6 +90,8 @@ export interface TubEntry {
 }
 
 export interface BaitEntry {
+  /** Path as its author knows it, for messages. */
+  readonly path: string;
   readonly bait: Bait;
   readonly notes: Root;
 }
@@ -102,6 +104,8 @@ export interface KnotEntry extends KnotPicture {
 /** What a kind of fish asks of a rig. */
 export interface Species {
   readonly id: string;
+  /** Path as its author knows it, for messages. */
+  readonly path: string;
   readonly title: string;
   readonly asks: string;
   readonly notes: Root;
@@ -113,6 +117,7 @@ export interface Term {
   readonly meaning: string;
   /** Other forms of the word that mean the same. */
   readonly also: readonly string[];
+  readonly place: Place;
 }
 
 /** What the float does, why, likeliest first, and what to do. */

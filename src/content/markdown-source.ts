@@ -4,7 +4,8 @@ import remarkFrontmatter from "remark-frontmatter";
 import remarkGfm from "remark-gfm";
 import remarkParse from "remark-parse";
 import { unified } from "unified";
-import type { Message } from "../report/message.ts";
+import { visit } from "unist-util-visit";
+import type { Message, Place } from "../report/message.ts";
 import { readYaml, type YamlSource } from "./yaml-source.ts";
 
 const parser = unified()
@@ -41,7 +42,22 @@ export function readMarkdown(text: string, file: string): MarkdownSource {
   };
 }
 
-/** A piece of Markdown inside a YAML value, as a tree. */
-export function parseMarkdown(text: string): Root {
-  return parser.parse(text);
+/**
+ * A piece of Markdown inside a YAML value, as a tree whose places are those of its file.
+ *
+ * @param at place of the value
+ */
+export function parseNotes(text: string, { line = 1, column = 1 }: Place): Root {
+  const root = parser.parse(text);
+  // Only a block (`notes: |`) ends with a line break; its text starts on the next line, two columns in.
+  const block = text.endsWith("\n");
+  const lines = block ? line : line - 1;
+  const columns = block ? 2 : column - 1;
+  visit(root, ({ position }) => {
+    for (const point of position ? [position.start, position.end] : []) {
+      point.line += lines;
+      point.column += columns;
+    }
+  });
+  return root;
 }

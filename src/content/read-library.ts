@@ -1,12 +1,12 @@
 import { z } from "zod";
 import type { Message, Staged } from "../report/message.ts";
 import { makeWords, type WordTree } from "../report/words.ts";
-import type { Guide, Library, Prose } from "./library.ts";
+import type { Guide, Library, Prose, Term } from "./library.ts";
 import { linkFloat } from "./link/float-link.ts";
 import { linkRig } from "./link/rig-link.ts";
 import { linkScale, linkTub } from "./link/shot-link.ts";
-import { parseMarkdown } from "./markdown-source.ts";
-import { Reading, type ReadProse } from "./reading.ts";
+import { parseNotes } from "./markdown-source.ts";
+import { type Read, Reading, type ReadProse } from "./reading.ts";
 import { guideSchema } from "./schema/guide-schema.ts";
 import { knotSchema } from "./schema/knot-schema.ts";
 import { glossarySchema, speciesSchema, troublesSchema } from "./schema/reference-schema.ts";
@@ -54,7 +54,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
   const lessonReads = reading.prose("lessons", lessonSchema);
   const pageReads = reading.prose("pages", pageSchema);
   const speciesReads = reading.folder("species", speciesSchema);
-  const glossary = reading.optionalFile("glossary.yaml", glossarySchema)?.value ?? [];
+  const glossary = reading.optionalFile("glossary.yaml", glossarySchema);
   const troubles = reading.optionalFile("troubles.yaml", troublesSchema)?.value ?? [];
   if (!guideRead || !hooksRead) return undefined;
 
@@ -66,8 +66,9 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
   const guide = guideOf(typed);
   const floats = byId(floatReads.flatMap((read) => linkFloat(read, scale, reading) ?? []));
   const baits = byId(
-    baitReads.map(({ id, value }) => ({
+    baitReads.map(({ id, source, value, yaml }) => ({
       id,
+      path: source.file,
       bait: {
         id,
         title: value.title,
@@ -76,7 +77,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
         basis: value.basis,
         ...(value.fall !== undefined && { fallMs: value.fall }),
       },
-      notes: parseMarkdown(value.notes),
+      notes: parseNotes(value.notes, yaml.placeOf(["notes"])),
     })),
   );
   const hooks = new Map(hooksRead.value.map(({ size, mass, basis }) => [size, { size, massG: mass, basis }]));
@@ -100,13 +101,14 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
       .map((read) => ({ ...proseOf(read), order: read.value.order, part: read.value.part }))
       .sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1)),
     pages: pageReads.map(proseOf),
-    species: speciesReads.map(({ id, value }) => ({
+    species: speciesReads.map(({ id, source, value, yaml }) => ({
       id,
+      path: source.file,
       title: value.title,
       asks: value.asks,
-      notes: parseMarkdown(value.notes),
+      notes: parseNotes(value.notes, yaml.placeOf(["notes"])),
     })),
-    glossary: [...glossary].sort((a, b) => (a.term.toLowerCase() < b.term.toLowerCase() ? -1 : 1)),
+    glossary: termsOf(glossary).sort((a, b) => (a.term.toLowerCase() < b.term.toLowerCase() ? -1 : 1)),
     troubles: troubles.map(({ sign, causes, do: remedies }) => ({ sign, causes, remedies })),
   };
 }
@@ -135,6 +137,10 @@ function guideOf(typed: z.output<typeof guideSchema>): Guide {
     rodLengthMm: typed["rod-length"],
     edition: typed.edition,
   };
+}
+
+function termsOf(read: Read<z.output<typeof glossarySchema>> | undefined): Term[] {
+  return read?.value.map((term, at) => ({ ...term, place: read.yaml.placeOf([at]) })) ?? [];
 }
 
 function proseOf(read: ReadProse<{ title: string; summary: string }>): Prose {

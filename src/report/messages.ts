@@ -77,6 +77,34 @@ const table: Readonly<Record<string, (v: Values) => WordedMessage>> = {
     reason: `the profile's points must rise: ${v.at} mm follows ${v.before} mm`,
     hint: "list them from the lower eye up",
   }),
+  "hard-to-read": (v) => ({
+    reason: `the lesson needs a reader of ${v.age} (grade ${v.grade}, Flesch–Kincaid); it should stay below grade ${v.gradeBelow}, which is for readers under ${v.ageBelow}`,
+    hint: "this is its hardest paragraph: shorten the sentences, then the words",
+  }),
+  "term-not-explained": (v) => ({
+    reason: `"${v.term}" is brought in as a term, but the glossary does not have it`,
+    hint: "add it to glossary.yaml, or as another form of a word there",
+  }),
+  "term-not-used": (v) => ({
+    reason: `"${v.term}" stands in the glossary and nowhere else`,
+    hint: "use it, add the form that is used under `also`, or take it out",
+  }),
+  "lesson-not-linked": (v) => ({
+    reason: `no text leads to the lesson "${v.title}"`,
+    hint: "link to it from the lesson before it",
+  }),
+  "rig-not-taught": (v) => ({
+    reason: `no lesson teaches "${v.title}"`,
+    hint: "link to it from a lesson, or show its drawing there",
+  }),
+  "typed-figure": (v) => ({
+    reason: `"${String(v.figure).replace(/\s+/g, " ")}" is typed by hand and will go stale`,
+    hint: `write ${v.directive}`,
+  }),
+  "no-basis": (v) => ({
+    reason: `"${v.figure}" is a rule of thumb, and its section does not say where it comes from`,
+    hint: "say that it is published, common practice, from memory or measured, or link to its source",
+  }),
   "bad-link": (v) => ({
     reason: `nothing is at ${v.link}`,
     hint: v.hint === undefined ? undefined : String(v.hint),

@@ -1,5 +1,7 @@
 import { posix } from "node:path";
-import { sitePaths } from "../../templates/pages/view.ts";
+import { sitePaths, termId } from "../../templates/pages/view.ts";
+
+export { sitePaths, termId };
 
 /** Address of one file as seen from another, both below the output folder; an anchor stays. */
 export function relativeHref(from: string, target: string): string {

@@ -101,8 +101,9 @@ export const sampleLibrary: Library = {
     basis: "from memory",
   })),
   baits: [
-    { bait: sampleWaggler.rig.bait, notes: markdown("It wriggles.") },
+    { path: "content/baits/maggot.yaml", bait: sampleWaggler.rig.bait, notes: markdown("It wriggles.") },
     {
+      path: "content/baits/corn.yaml",
       bait: { ...sampleWaggler.rig.bait, id: "corn", title: "Corn", fallMs: 0.1 },
       notes: markdown("Sweet."),
     },
@@ -132,10 +133,23 @@ export const sampleLibrary: Library = {
       part: "Shot",
     },
   ],
-  species: [{ id: "roach", title: "Roach", asks: "A slow fall.", notes: markdown("They shoal.") }],
+  species: [
+    {
+      id: "roach",
+      path: "content/species/roach.yaml",
+      title: "Roach",
+      asks: "A slow fall.",
+      notes: markdown("They shoal."),
+    },
+  ],
   glossary: [
-    { term: "Hook length", meaning: "The last, weaker piece of line.", also: ["hook link"] },
-    { term: "Tip", meaning: "The part of a float that shows.", also: [] },
+    {
+      term: "Hook length",
+      meaning: "The last, weaker piece of line.",
+      also: ["hook link"],
+      place: placeOf(),
+    },
+    { term: "Tip", meaning: "The part of a float that shows.", also: [], place: placeOf() },
   ],
   troubles: [{ sign: "The tip rises", causes: ["A fish lifts a shot."], remedies: ["Strike."] }],
   pages: [prose("pages", "safety", "Stay safe", "## Rules\n\n- Ask first.\n\n## Water\n\nKeep back.")],

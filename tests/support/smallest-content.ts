@@ -103,7 +103,7 @@ summary: A lesson for tests.
 
 ## Words
 
-Some words.
+Some words about the [plain rig](../rigs/plain.md).
 `,
 };
 

@@ -2,7 +2,7 @@ import type { z } from "zod";
 import type { Float } from "../../core/float.ts";
 import { parseLoad } from "../../core/load-notation.ts";
 import type { FloatEntry, ScaleEntry } from "../library.ts";
-import { parseMarkdown } from "../markdown-source.ts";
+import { parseNotes } from "../markdown-source.ts";
 import type { Read, Reading } from "../reading.ts";
 import type { floatSchema } from "../schema/tackle-schema.ts";
 
@@ -47,7 +47,7 @@ export function linkFloat(
     path: source.file,
     title: value.title,
     summary: value.summary,
-    body: parseMarkdown(value.notes),
+    body: parseNotes(value.notes, yaml.placeOf(["notes"])),
     float,
     placeOf: yaml.placeOf,
     marking: value.marking,

@@ -1,3 +1,5 @@
+import type { Node } from "mdast";
+
 /** A picture that a text asks for, with every name in it known to be there. */
 export type PictureReference =
   | { readonly picture: "rig-drawing"; readonly rig: string; readonly depthMm: number }
@@ -11,7 +13,7 @@ export const scenes = ["swim", "make-up", "sink-the-line"] as const;
 export type Scene = (typeof scenes)[number];
 
 /** Where a picture goes in a text, once its reference is known to be good. */
-export interface PictureNode {
+export interface PictureNode extends Node {
   readonly type: "picture";
   readonly reference: PictureReference;
 }
