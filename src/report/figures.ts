@@ -100,13 +100,17 @@ export function makeFigures(units: UnitChoice, words: Words): Figures {
     diameter: (mm) => `${trimmed(mm, 2)} mm`,
     pace: (ms) => one(paceOver(ms, 1000, "m"), paceOver(ms, mmPerYard, "yd")),
     temperature: (c) => shown(`${trimmed(c, 0)} °C`, `${trimmed(fahrenheitFromCelsius(c), 0)} °F`),
-    volume: (ml) =>
-      shown(ml < 1000 ? `${trimmed(ml, 0)} ml` : `${trimmed(ml / 1000, 1)} l`, pints(ml, words)),
+    volume: (ml) => {
+      const metric = ml < 1000 ? `${trimmed(ml, 0)} ml` : `${trimmed(ml / 1000, 1)} l`;
+      // A hundredth of a pint tells nobody anything: a pinch of feed is given in millilitres alone.
+      return ml < 100 ? metric : shown(metric, pints(ml, words));
+    },
     share: (share) => `${trimmed(share * 100, 0)} %`,
     time: (s) => (s < 60 ? `${trimmed(s, 0)} s` : s < 3600 ? minutes(s) : `${trimmed(s / 3600, 1)} h`),
   };
 }
 
 function pints(ml: number, words: Words): string {
-  return words("figures.imperial-pints", { pints: trimmed(ml / mlPerImperialPint, ml < 100 ? 2 : 1) });
+  const count = trimmed(ml / mlPerImperialPint, 1);
+  return count === "1" ? words("figures.imperial-pint") : words("figures.imperial-pints", { pints: count });
 }
