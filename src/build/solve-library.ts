@@ -12,6 +12,7 @@ import type { SolvedRig } from "../solve/solved.ts";
 const placeOfReason: readonly (readonly [RegExp, string])[] = [
   [/^(float|capacity)-/, "float"],
   [/^(depth|sliding)-/, "depths"],
+  [/^setting-/, "overdepth"],
   [/^feed-/, "feed"],
   [/^main-line-/, "main-line"],
 ];

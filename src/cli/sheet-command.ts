@@ -8,6 +8,7 @@ import { drawRig } from "../drawing/rig-drawing.ts";
 import { hasErrors } from "../report/message.ts";
 import { reasonText } from "../report/reason.ts";
 import { formatReport } from "../report/reporter.ts";
+import { withWater } from "../solve/in-water.ts";
 import type { Rig } from "../solve/rig.ts";
 import { solveRig } from "../solve/solve-rig.ts";
 import type { SolvedRig } from "../solve/solved.ts";
@@ -45,8 +46,9 @@ export const sheetCommand: CliCommand = {
       return exitCodes.contentErrors;
     }
     const handSpanMm = lengthAsked(options, "span");
-    const solved = solveRig(await changedRig(rigNamed(name!, read), options, read));
-    const reasons = solved.findings.map((finding) => told(finding, read));
+    const dry = solveRig(await changedRig(rigNamed(name!, read), options, read));
+    const solved = dry.ok ? withWater(dry.value) : dry;
+    const reasons = [...dry.findings, ...solved.findings].map((finding) => told(finding, read));
     terminal.report([...new Set(reasons)].join(""));
     if (!solved.ok) return exitCodes.contentErrors;
     terminal.result(outputAsked(solved.value, options, read, handSpanMm));

@@ -11,7 +11,7 @@ import type { PlacedShot } from "../core/patterns/pattern.ts";
 import { placePattern } from "../core/patterns/table.ts";
 import { choosePlummet, plumbingLockPullG, plumbingSteps } from "../core/plumbing.ts";
 import { checkReach } from "../core/rod-reach.ts";
-import { checkRoom } from "../core/setting.ts";
+import { checkRoom, checkSetting } from "../core/setting.ts";
 import { ballDiameterMm, metalDensityKgM3, pullG, pullShare, type Shot } from "../core/shot.ts";
 import { tipUncertaintyMm } from "../core/surface-tension.ts";
 import { loadForTipG, type ShotEffect, shotEffects, tipShowingMm, tipStates } from "../core/tip.ts";
@@ -38,6 +38,8 @@ export function solveRig(rig: Rig): Answer<SolvedRig> {
   const floatFindings = checkFloat(float, conditions);
   if (floatFindings.some(({ severity }) => severity === "error"))
     return { ok: false, findings: floatFindings };
+  const setting = checkSetting(rig.setting, rig.overdepthMm);
+  if (setting.length > 0) return { ok: false, findings: setting };
   const wantedMm = rig.tipWantedMm ?? float.tipShowingMm;
   if (!(wantedMm > 0 && wantedMm < lengthMm(float))) {
     return noAnswer("float-tip-showing", { lengthMm: lengthMm(float), tipShowingMm: wantedMm });
