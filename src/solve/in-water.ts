@@ -70,7 +70,8 @@ export function solveInWater(solved: SolvedRig, depth: SolvedDepth): Answer<InWa
   return answer({ sink, flow: flow.value, holdBackMax: holdBack.value, assumed });
 }
 
-function hangingRig(rig: Rig, depth: SolvedDepth): HangingRig {
+/** What hangs below the float, as the sums of water and line take it. */
+export function hangingRig(rig: Rig, depth: SolvedDepth): HangingRig {
   const { massG, densityKgM3, fallMs } = rig.bait;
   const bait: Body = { massG, densityKgM3, ...(fallMs !== undefined && { fallMs }) };
   return {
