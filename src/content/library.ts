@@ -120,6 +120,16 @@ export interface Term {
   readonly place: Place;
 }
 
+/** Something new in the guide. */
+export interface Change {
+  /** ISO date. */
+  readonly date: string;
+  readonly title: string;
+  readonly summary: string;
+  /** Page below the site. */
+  readonly page: string;
+}
+
 /** What the float does, why, likeliest first, and what to do. */
 export interface Trouble {
   readonly sign: string;
@@ -145,4 +155,6 @@ export interface Library {
   /** In order of their terms. */
   readonly glossary: readonly Term[];
   readonly troubles: readonly Trouble[];
+  /** Newest first. */
+  readonly changes: readonly Change[];
 }

@@ -9,7 +9,7 @@ import { parseNotes } from "./markdown-source.ts";
 import { type Read, Reading, type ReadProse } from "./reading.ts";
 import { guideSchema } from "./schema/guide-schema.ts";
 import { knotSchema } from "./schema/knot-schema.ts";
-import { glossarySchema, speciesSchema, troublesSchema } from "./schema/reference-schema.ts";
+import { changesSchema, glossarySchema, speciesSchema, troublesSchema } from "./schema/reference-schema.ts";
 import { lessonSchema, pageSchema, rigSchema } from "./schema/rig-schema.ts";
 import { baitSchema, floatSchema, hooksSchema, scaleSchema, tubSchema } from "./schema/tackle-schema.ts";
 import type { Source } from "./world.ts";
@@ -56,6 +56,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
   const speciesReads = reading.folder("species", speciesSchema);
   const glossary = reading.optionalFile("glossary.yaml", glossarySchema);
   const troubles = reading.optionalFile("troubles.yaml", troublesSchema)?.value ?? [];
+  const changes = reading.optionalFile("changes.yaml", changesSchema)?.value ?? [];
   if (!guideRead || !hooksRead) return undefined;
 
   const { value: typed, yaml } = guideRead;
@@ -110,6 +111,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
     })),
     glossary: termsOf(glossary).sort((a, b) => (a.term.toLowerCase() < b.term.toLowerCase() ? -1 : 1)),
     troubles: troubles.map(({ sign, causes, do: remedies }) => ({ sign, causes, remedies })),
+    changes: [...changes].sort((a, b) => (a.date < b.date ? 1 : -1)),
   };
 }
 

@@ -5,16 +5,6 @@ import type { Finding } from "../core/finding.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import type { SolvedRig } from "../solve/solved.ts";
 
-/** A change worth telling readers of the feed. */
-export interface SiteChange {
-  /** ISO date. */
-  readonly date: string;
-  readonly title: string;
-  readonly summary: string;
-  /** Page below the output folder. */
-  readonly path: string;
-}
-
 /** All that the pages are made from. */
 export interface SiteInput {
   readonly library: Library;
@@ -24,7 +14,6 @@ export interface SiteInput {
   /** Style sheet, fonts and page scripts by file name, made when the tool is compiled. */
   readonly assets: ReadonlyMap<string, string | Uint8Array>;
   readonly printables: readonly Printable[];
-  readonly changes?: readonly SiteChange[];
   /** A text with its live figures put in. */
   readonly liveBody: (prose: Prose) => Root;
   /** What the core found, as a sentence. */

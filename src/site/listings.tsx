@@ -39,14 +39,9 @@ function siteMap(pages: readonly Page[], siteAddress: string, { library }: SiteI
 }
 
 /** Source: RFC 4287, the Atom format. */
-function feed(siteAddress: string, { library, changes = [] }: SiteInput) {
-  const { guide } = library;
+function feed(siteAddress: string, { library: { guide, changes } }: SiteInput) {
   const home = publicAddress("site/index.html", siteAddress);
-  const newest =
-    changes
-      .map(({ date }) => date)
-      .sort()
-      .at(-1) ?? guide.edition;
+  const newest = changes[0]?.date ?? guide.edition;
   return (
     <feed xmlns="http://www.w3.org/2005/Atom" xml:lang={guide.language}>
       <id>{home}</id>
@@ -57,12 +52,12 @@ function feed(siteAddress: string, { library, changes = [] }: SiteInput) {
       </author>
       <link rel="alternate" href={home} />
       <link rel="self" href={publicAddress("site/feed.xml", siteAddress)} />
-      {changes.map(({ date, title, summary, path }) => (
+      {changes.map(({ date, title, summary, page }) => (
         <entry>
-          <id>{`${publicAddress(path, siteAddress)}#${date}`}</id>
+          <id>{`${publicAddress(`site/${page}`, siteAddress)}#${date}`}</id>
           <title>{title}</title>
           <updated>{atMidnight(date)}</updated>
-          <link rel="alternate" href={publicAddress(path, siteAddress)} />
+          <link rel="alternate" href={publicAddress(`site/${page}`, siteAddress)} />
           <summary>{summary}</summary>
         </entry>
       ))}

@@ -151,6 +151,9 @@ export const sampleLibrary: Library = {
     },
     { term: "Tip", meaning: "The part of a float that shows.", also: [], place: placeOf() },
   ],
+  changes: [
+    { date: "2026-11-20", title: "A new lesson", summary: "Shot the float.", page: "lessons/second.html" },
+  ],
   troubles: [{ sign: "The tip rises", causes: ["A fish lifts a shot."], remedies: ["Strike."] }],
   pages: [prose("pages", "safety", "Stay safe", "## Rules\n\n- Ask first.\n\n## Water\n\nKeep back.")],
 };

@@ -14,6 +14,18 @@ export const troublesSchema = z.array(
   }),
 );
 
+/** `content/changes.yaml`: what is new in the guide, for those who follow it. */
+export const changesSchema = z.array(
+  z.strictObject({
+    date: z.string().regex(/^\d{4}-\d{2}-\d{2}$/, "write the date as 2026-11-20"),
+    title: z.string(),
+    summary: z.string(),
+    page: z
+      .string()
+      .regex(/^[\w/-]+\.html(#.+)?$/, "name a page of the site, such as rigs/first-session.html"),
+  }),
+);
+
 /** `content/species/*.yaml`. */
 export const speciesSchema = z.strictObject({
   title: z.string(),
