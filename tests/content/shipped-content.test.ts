@@ -1,0 +1,136 @@
+import type { Nodes } from "mdast";
+import { visit } from "unist-util-visit";
+import { beforeAll, describe, expect, it } from "vitest";
+import { type Solved, solveContent } from "../../src/build/build.ts";
+import { disk } from "../../src/cli/disk.ts";
+import type { Message } from "../../src/report/message.ts";
+import { bands } from "./trade-bands.ts";
+
+let messages: readonly Message[];
+let content: Solved;
+
+beforeAll(async () => {
+  const staged = await solveContent(disk, ["content"]);
+  messages = staged.messages;
+  content = staged.value!;
+}, 120_000);
+
+/** Every rig at every depth that it is for, by name. */
+const everyDepth = () =>
+  content.rigs.flatMap((solved) =>
+    solved.depths.map((depth) => ({ solved, depth, at: `${solved.rig.id} in ${depth.depthMm} mm` })),
+  );
+
+/** The words of a text, its headings too, one space apart. */
+function wordsOf(body: Nodes): string {
+  const pieces: string[] = [];
+  visit(body, "text", ({ value }) => {
+    pieces.push(value);
+  });
+  return pieces.join(" ").replace(/\s+/g, " ").trim();
+}
+
+const total = (figures: readonly number[]) => figures.reduce((sum, figure) => sum + figure, 0);
+
+it("is read, solved and checked without a word", () => {
+  expect(messages).toEqual([]);
+});
+
+describe("the sums of every rig at every depth", () => {
+  it("leave out no depth", () => {
+    for (const { rig, depths } of content.rigs) {
+      expect(
+        depths.map(({ depthMm }) => depthMm),
+        rig.id,
+      ).toEqual(rig.depthsMm);
+    }
+    expect(everyDepth().length).toBeGreaterThanOrEqual(3 * content.rigs.length);
+  });
+
+  it("add up: shot, spare pull, lock, draught and line", () => {
+    for (const { solved, depth, at } of everyDepth()) {
+      const { shot } = depth;
+      expect(depth.massG, at).toBeCloseTo(total(shot.map(({ massG }) => massG)), 9);
+      expect(depth.pullG, at).toBeCloseTo(total(shot.map(({ pullG }) => pullG)), 9);
+      const spareG = solved.floatPullG - depth.pullG - solved.hookAndBaitPullG;
+      expect(depth.sparePullG, at).toBeCloseTo(spareG, 9);
+      const lock = shot.filter(({ role }) => role === "lock");
+      expect(depth.lockShare, at).toBeCloseTo(total(lock.map(({ pullG }) => pullG)) / depth.pullG, 9);
+      expect(lock.length > 0, at).toBe(solved.rig.float.heldByShot);
+      expect(depth.draughtMm, at).toBeCloseTo(solved.floatLengthMm - depth.tipShowingMm, 6);
+      expect(depth.draughtMm + depth.floatToHookMm, at).toBeCloseTo(depth.depthMm + depth.overdepthMm, 6);
+    }
+  });
+
+  it("leave the float up, but for the lift rig whose anchor is meant to sink it", () => {
+    for (const { solved, depth, at } of everyDepth()) {
+      if (solved.rig.pattern.kind === "lift") expect(depth.sparePullG, at).toBeLessThan(0);
+      else expect(depth.sparePullG, at).toBeGreaterThanOrEqual(-1e-9);
+    }
+  });
+
+  it("set the shot between hook and float, a diameter apart, never heavier below", () => {
+    for (const { depth, at } of everyDepth()) {
+      const line = depth.shot.filter(({ role }) => role !== "lock");
+      for (const [i, one] of line.entries()) {
+        expect(one.fromHookMm, at).toBeGreaterThan(0);
+        expect(one.fromHookMm, at).toBeLessThan(depth.floatToHookMm);
+        const above = line[i + 1];
+        if (!above) continue;
+        const apartMm = above.fromHookMm - one.fromHookMm;
+        expect(apartMm, at).toBeGreaterThanOrEqual(Math.max(one.diameterMm, above.diameterMm) - 1e-6);
+        expect(above.massG, at).toBeGreaterThanOrEqual(one.massG);
+      }
+    }
+  });
+
+  // Control of Pollution (Anglers' Lead Weights) Regulations 1986 (SI 1986/1992), from memory: no lead weights of more
+  // than 0.06 g and not more than 28.35 g.
+  it("have no lead in any shot heavier than 0.06 g", () => {
+    const heavy = everyDepth().flatMap(({ depth }) => depth.shot.filter(({ massG }) => massG > 0.06 + 1e-9));
+    expect(heavy.length).toBeGreaterThan(100);
+    expect(heavy.filter(({ metal }) => metal === "lead")).toEqual([]);
+  });
+});
+
+describe("what the trade goes by", () => {
+  it.each(bands.map((band) => [`${band.of}, ${band.basis}`, band] as const))(
+    "%s: rigs keep to it or say why not",
+    (_, { ranges, figure, outside }) => {
+      const figures = everyDepth().flatMap(({ solved: { rig }, depth }) => {
+        const value = figure(rig, depth);
+        return value === undefined ? [] : [{ id: rig.id, value }];
+      });
+      expect(figures).not.toEqual([]);
+      // Figures are read to two decimals.
+      const usual = (value: number) =>
+        ranges.some(([from, to]) => value >= from - 0.005 && value <= to + 0.005);
+      const strays = new Set(figures.filter(({ value }) => !usual(value)).map(({ id }) => id));
+      expect([...strays].sort()).toEqual(Object.keys(outside).sort());
+      for (const { id, body } of content.library.rigs.filter(({ id }) => strays.has(id))) {
+        expect(wordsOf(body).toLowerCase(), id).toContain(outside[id]!.toLowerCase());
+      }
+    },
+  );
+});
+
+describe("the course", () => {
+  it("has lessons of 400 to 900 words that end with what went in and what goes wrong", () => {
+    expect(content.library.lessons.length).toBeGreaterThanOrEqual(20);
+    for (const { id, body } of content.library.lessons) {
+      const words = wordsOf(body).split(" ").length;
+      expect(words, id).toBeGreaterThanOrEqual(400);
+      expect(words, id).toBeLessThanOrEqual(900);
+      const headings = body.children.filter(({ type }) => type === "heading").map(wordsOf);
+      expect(headings, id).toEqual(expect.arrayContaining(["You can now", "Common mistakes"]));
+    }
+  });
+
+  it("has rigs, fish, words and remedies enough to teach from", () => {
+    const { rigs, species, glossary, troubles } = content.library;
+    expect(rigs.length).toBeGreaterThanOrEqual(16);
+    expect(species.length).toBeGreaterThanOrEqual(10);
+    expect(glossary.length).toBeGreaterThanOrEqual(120);
+    expect(troubles.length).toBeGreaterThanOrEqual(30);
+  });
+});
