@@ -186,6 +186,6 @@ function html(found: readonly Section[]): string {
 
 const { value } = await solveContent(disk, ["content"]);
 if (!value) throw new Error("the guide's content has errors: run the check first");
-mkdirSync("out/gallery", { recursive: true });
-writeFileSync("out/gallery/index.html", html(sections(value)));
-process.stdout.write("out/gallery/index.html\n");
+mkdirSync("dist/gallery", { recursive: true });
+writeFileSync("dist/gallery/index.html", html(sections(value)));
+process.stdout.write("dist/gallery/index.html\n");

@@ -1,4 +1,4 @@
-// Writes out/gallery/index.html: every drawing of the guide on one page, for a person to look at.
+// Writes dist/gallery/index.html: every drawing of the guide on one page, for a person to look at.
 import { build } from "esbuild";
 
 await build({
