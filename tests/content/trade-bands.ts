@@ -5,7 +5,11 @@ import type { SolvedDepth, SolvedRig, SolvedShot } from "../../src/solve/solved.
 interface Band {
   readonly of: string;
   /** Where the range comes from; none of them has a published source. */
-  readonly basis: "common practice, no source" | "from memory";
+  readonly basis:
+    | "common practice, no source"
+    | "from memory"
+    | "common practice, no source; 80–90 % from memory"
+    | "this guide's own rule";
   /** Usual ranges, both ends in them. */
   readonly ranges: readonly (readonly [from: number, to: number])[];
   /** The figure for a rig at a depth; undefined for rigs that the band is not about. */
@@ -26,10 +30,9 @@ const no4G = 0.2;
 export const bands: readonly Band[] = [
   {
     of: "share of the load that locks a waggler",
-    basis: "common practice, no source",
+    basis: "common practice, no source; 80–90 % from memory",
     ranges: [
       [0.5, 0.75],
-      // From memory.
       [0.8, 0.9],
     ],
     figure: (rig, { lockShare }) => (rig.float.heldByShot ? lockShare : undefined),
@@ -86,7 +89,7 @@ export const bands: readonly Band[] = [
   },
   {
     of: "telltale above the hook length's loop [mm]",
-    basis: "common practice, no source",
+    basis: "this guide's own rule",
     ranges: [[10, 30]],
     figure: (rig, depth) => {
       const aboveLoopMm = (telltale(depth)?.fromHookMm ?? 0) - rig.hookLengthMm;
