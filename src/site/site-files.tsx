@@ -15,11 +15,12 @@ import { viewOf } from "./view.ts";
 /** Every file of the site, below `site/`. */
 export async function* siteFiles(input: SiteInput): AsyncIterable<OutputFile> {
   const offline = new OfflineList();
-  for (const file of shownFiles(input)) {
+  const pages = pagesOf(input);
+  for (const file of shownFiles(pages, input)) {
     if (!onDemand.has(file.path)) offline.add(file);
     yield file;
   }
-  yield* listings(pagesOf(input), input);
+  yield* listings(pages, input);
   yield offline.serviceWorker(input.assets.get(workerAsset) ?? "", input);
 }
 
@@ -29,8 +30,7 @@ const onDemand = new Set([sitePaths.asset("card.js")]);
 const workerAsset = "service-worker.js";
 
 /** What a reader's browser loads, all of it kept for use offline. */
-function* shownFiles(input: SiteInput): Iterable<OutputFile> {
-  const pages = pagesOf(input);
+function* shownFiles(pages: readonly Page[], input: SiteInput): Iterable<OutputFile> {
   for (const page of pages) yield { path: page.path, content: pageHtml(page, input) };
   for (const [name, content] of input.assets) {
     if (name === workerAsset) continue;

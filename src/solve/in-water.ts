@@ -48,7 +48,7 @@ export function solveInWater(solved: SolvedRig, depth: SolvedDepth): Answer<InWa
   const hanging = hangingRig(rig, depth);
   const feed = terminalFallMs(hanging.bait, rig.conditions);
   if (!feed.ok) return feed;
-  const feedFallMs = rig.bait.fallMs ?? feed.value;
+  const feedFallMs = feed.value;
 
   const float = { massG: solved.floatMassG, dragAreaCm2 };
   const sink: Sink[] = [];

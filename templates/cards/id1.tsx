@@ -1,7 +1,8 @@
-import { Box, type Draw, mmPerPoint } from "../../src/markup/boxes.ts";
+import { Box, mmPerPoint } from "../../src/markup/boxes.ts";
 import type { CardContent } from "../../src/print/card-content.ts";
 import type { Words } from "../../src/report/words.ts";
 import { Table } from "../table.tsx";
+import { CardFront, type Picture } from "./front.tsx";
 import { clearOfPunchMm, punchMark } from "./punch.ts";
 
 /** The pocket card. Size: ISO/IEC 7810:2019, ID-1. Type and depths: the guide's own rule for this format. */
@@ -11,34 +12,12 @@ export const id1 = {
   marginMm: 2.6,
   figurePt: 9,
   wordPt: 8,
-  depthsMax: 3,
 } as const;
 
-export interface Picture {
-  readonly alt: string;
-  readonly draw: Draw;
-}
-
-/** Front, held upright: nothing but the name and the drawing with its distances. */
+/** Front, held upright. */
 export function Id1Front({ card, picture }: { card: CardContent; picture: Picture }) {
-  return (
-    <Box
-      tag="Sect"
-      style={{ padding: id1.marginMm, sizePt: id1.figurePt, lineHeight: 1.15 }}
-      draw={(widthMm) => punchMark(widthMm)}
-    >
-      <Box tag="H1" field="title" style={{ face: "bold", paddingRight: clearOfPunchMm(id1.marginMm) }}>
-        {card.title}
-      </Box>
-      <Box
-        tag="Figure"
-        alt={picture.alt}
-        field="drawing"
-        style={{ grow: 1, marginTop: 1 }}
-        draw={picture.draw}
-      />
-    </Box>
-  );
+  const { marginMm, figurePt: typePt } = id1;
+  return CardFront({ title: card.title, picture, marginMm, typePt, lineHeight: 1.15, gapMm: 1 });
 }
 
 export interface Id1BackProps {

@@ -1,7 +1,8 @@
-import { Box, type Draw } from "../../src/markup/boxes.ts";
+import { Box } from "../../src/markup/boxes.ts";
 import type { CardContent, CardDepth } from "../../src/print/card-content.ts";
 import type { Words } from "../../src/report/words.ts";
 import { Table } from "../table.tsx";
+import { CardFront, type Picture } from "./front.tsx";
 import { clearOfPunchMm, punchMark } from "./punch.ts";
 
 /** A card in clear or large print: one size of type for everything, drawing labels included. */
@@ -32,11 +33,6 @@ export interface ReaderBackParts {
   readonly publisher: boolean;
 }
 
-interface Figure {
-  readonly alt: string;
-  readonly draw: Draw;
-}
-
 /** Front: the name and the drawing. */
 export function ReaderFront({
   card,
@@ -45,23 +41,10 @@ export function ReaderFront({
 }: {
   card: CardContent;
   format: ReaderFormat;
-  picture: Figure;
+  picture: Picture;
 }) {
-  const type = { sizePt: format.typePt, lineHeight: 1.2 };
-  return (
-    <Box tag="Sect" style={{ padding: format.marginMm, ...type }} draw={(widthMm) => punchMark(widthMm)}>
-      <Box tag="H1" field="title" style={{ face: "bold", paddingRight: clearOfPunchMm(format.marginMm) }}>
-        {card.title}
-      </Box>
-      <Box
-        tag="Figure"
-        alt={picture.alt}
-        field="drawing"
-        style={{ grow: 1, marginTop: 2 }}
-        draw={picture.draw}
-      />
-    </Box>
-  );
+  const { marginMm, typePt } = format;
+  return CardFront({ title: card.title, picture, marginMm, typePt, lineHeight: 1.2, gapMm: 2 });
 }
 
 export interface ReaderBackProps {
@@ -69,7 +52,7 @@ export interface ReaderBackProps {
   readonly format: ReaderFormat;
   readonly parts: ReaderBackParts;
   readonly words: Words;
-  readonly code?: Figure & { readonly sizeMm: number };
+  readonly code?: Picture & { readonly sizeMm: number };
 }
 
 /** Back: the shot table and, as far as there is room, all else that the card says. */

@@ -1,4 +1,5 @@
 import type { RigEntry } from "../../src/content/library.ts";
+import { LessonItems } from "./lessons.tsx";
 import { RigMarks } from "./rig.tsx";
 import { sitePaths, type View } from "./view.ts";
 
@@ -34,12 +35,7 @@ export function HomePage({ view }: { view: View }) {
       <section aria-labelledby="course">
         <h2 id="course">{say("home.course")}</h2>
         <ol class="course">
-          {library.lessons.map((lesson) => (
-            <li>
-              <a href={href(sitePaths.lesson(lesson.id))}>{lesson.title}</a>
-              <p>{lesson.summary}</p>
-            </li>
-          ))}
+          <LessonItems view={view} lessons={library.lessons} />
         </ol>
       </section>
     </>

@@ -3,7 +3,7 @@ import { sitePaths, type View } from "./view.ts";
 
 /** The course in its order, part by part. */
 export function LessonListPage({ view }: { view: View }) {
-  const { say, href, library } = view;
+  const { say, library } = view;
   const parts = [...new Set(library.lessons.map(({ part }) => part))];
   return (
     <>
@@ -15,19 +15,22 @@ export function LessonListPage({ view }: { view: View }) {
         <section aria-labelledby={`part-${index + 1}`}>
           <h2 id={`part-${index + 1}`}>{part}</h2>
           <ol class="course" start={library.lessons.findIndex((lesson) => lesson.part === part) + 1}>
-            {library.lessons
-              .filter((lesson) => lesson.part === part)
-              .map((lesson) => (
-                <li>
-                  <a href={href(sitePaths.lesson(lesson.id))}>{lesson.title}</a>
-                  <p>{lesson.summary}</p>
-                </li>
-              ))}
+            <LessonItems view={view} lessons={library.lessons.filter((lesson) => lesson.part === part)} />
           </ol>
         </section>
       ))}
     </>
   );
+}
+
+/** Lessons as the entries of a list, each with what it is about. */
+export function LessonItems({ view, lessons }: { view: View; lessons: readonly Lesson[] }) {
+  return lessons.map((lesson) => (
+    <li>
+      <a href={view.href(sitePaths.lesson(lesson.id))}>{lesson.title}</a>
+      <p>{lesson.summary}</p>
+    </li>
+  ));
 }
 
 /** One lesson, with the way back and on. */

@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import type { WordTree } from "../../src/report/words.ts";
+import { sentences } from "../support/words-tree.ts";
 
 const root = (path: string) => join(import.meta.dirname, "../..", path);
 
@@ -10,13 +11,6 @@ const core = readdirSync(root("src/core"), { recursive: true, encoding: "utf8" }
   .filter((path) => path.endsWith(".ts"))
   .map((path) => readFileSync(root(`src/core/${path}`), "utf8"))
   .join("\n");
-
-/** Every sentence of a tree with the path that names it. */
-function sentences(tree: WordTree, path = ""): [string, string][] {
-  return Object.entries(tree).flatMap(([key, node]): [string, string][] =>
-    typeof node === "string" ? [[path + key, node]] : sentences(node, `${path}${key}.`),
-  );
-}
 
 const words = parse(readFileSync(root("content/words/en.yaml"), "utf8")) as { reason: WordTree };
 const reasons = new Map(sentences(words.reason));

@@ -3,17 +3,12 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import type { WordTree } from "../../src/report/words.ts";
+import { sentences } from "../support/words-tree.ts";
 
 const root = join(import.meta.dirname, "../..");
 
-function keysOf(tree: WordTree, path = ""): string[] {
-  return Object.entries(tree).flatMap(([key, node]) =>
-    typeof node === "string" ? [`${path}${key}`] : keysOf(node, `${path}${key}.`),
-  );
-}
-
 const tree = parse(readFileSync(join(root, "content/words/en.yaml"), "utf8")) as WordTree;
-const keys = keysOf(tree);
+const keys = sentences(tree).map(([key]) => key);
 
 const code = ["src", "templates"]
   .flatMap((folder) =>
