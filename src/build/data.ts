@@ -46,7 +46,30 @@ export function rigData(solved: SolvedRig) {
     hookAndBaitPullG: rounded(solved.hookAndBaitPullG),
     feed: rig.feed,
     pattern: rig.pattern.kind,
+    lineChain: lineChainData(solved.lineChain),
+    session: {
+      hours: solved.sessionHours,
+      portions: solved.sessionFeed.portions,
+      feedMl: rounded(solved.sessionFeed.volumeMl, 1),
+      feedImperialPints: rounded(solved.sessionFeed.imperialPints, 2),
+      feedUsPints: rounded(solved.sessionFeed.usPints, 2),
+    },
     depths: solved.depths.map(depthData),
+  };
+}
+
+/** What the line holds, weakest part first, and by how much the main line outlasts the hook length. */
+function lineChainData({ parts, marginLowG, marginMiddleG, marginHighG }: SolvedRig["lineChain"]) {
+  return {
+    parts: parts.map(({ part, knot, lowG, highG }) => ({
+      part,
+      knot: knot && { where: knot.where, title: knot.knot.title },
+      lowG: rounded(lowG, 1),
+      highG: rounded(highG, 1),
+    })),
+    marginLowG: rounded(marginLowG, 1),
+    marginMiddleG: rounded(marginMiddleG, 1),
+    marginHighG: rounded(marginHighG, 1),
   };
 }
 
@@ -84,6 +107,21 @@ function depthData(depth: SolvedDepth) {
       changeG: rounded(changeG),
       tipShowingMm: rounded(tipShowingMm, 3),
     })),
+    shotEffects: depth.shotEffects.map(({ size, metal, oneMoreMm, oneFewerMm }) => ({
+      size,
+      metal,
+      oneMoreMm: oneMoreMm === null ? null : rounded(oneMoreMm, 3),
+      oneFewerMm: oneFewerMm === null ? null : rounded(oneFewerMm, 3),
+    })),
+    plumbing: {
+      plummetNeededG: rounded(depth.plumbing.plummetNeededG, 3),
+      plummet: depth.plumbing.plummet ?? null,
+      // The move says what the float did: deeper where it went under, shallower where it lay flat, 0 at the depth.
+      steps: depth.plumbing.steps.map(({ settingMm, moveMm }) => ({
+        settingCm: cm(settingMm),
+        moveCm: cm(moveMm),
+      })),
+    },
     ...(depth.inWater && inWaterData(depth.inWater)),
     findings: depth.findings,
   };
