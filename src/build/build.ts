@@ -115,12 +115,19 @@ export async function* outputFiles(solved: Solved, settings: BuildSettings): Asy
   const handouts = { lessons, pictures: source, liveBody };
   const printables: Printable[] = [];
   try {
-    for await (const file of printFiles({ ...settings, guide, rigs: printed, handouts, kit })) {
+    for await (const { printable, ...file } of printFiles({
+      ...settings,
+      guide,
+      rigs: printed,
+      handouts,
+      kit,
+    })) {
       yield file;
-      if (!file.path.endsWith(".pdf")) continue;
+      if (!printable) continue;
       // The site has its own copy: served alone, or kept on a phone, it reaches nothing outside its folder.
-      printables.push(printableOf(file, solved));
-      yield { ...file, path: `site/${file.path}` };
+      const copy = { ...file, path: `site/${file.path}` };
+      printables.push({ ...printable, path: copy.path, sizeBytes: file.content.length });
+      yield copy;
     }
   } catch (error) {
     throw error instanceof DoesNotFitError ? new ContentError(error.message) : error;
@@ -133,30 +140,4 @@ export async function* outputFiles(solved: Solved, settings: BuildSettings): Asy
     liveBody,
     reason: (finding) => reasonText(finding, kit.words, kit.figures),
   });
-}
-
-/** How the site lists a file to print: by its folder, and by what it is named after. */
-function printableOf(file: OutputFile, { rigs, library, kit }: Solved): Printable {
-  const path = `site/${file.path}`;
-  const sizeBytes = file.content.length;
-  const [folder, name] = file.path.replace(/\.pdf$/, "").split("/") as [string, string];
-  const [, id, format] = /^(.*?)(?:-(a[5-7]))?$/.exec(name)!;
-  const rig = folder === "cards" ? rigs.find(({ rig }) => rig.id === id)?.rig : undefined;
-  const [, lessonId, page] = /^(.*?)-(a5|a4|half-letter|letter)$/.exec(name) ?? [];
-  const lesson = folder === "handouts" && library.lessons.find(({ id }) => id === lessonId);
-  if (lesson) {
-    const title = kit.words(`printable.lesson.${page}`, { lesson: lesson.title });
-    return { path, title, kind: "handout", sizeBytes };
-  }
-  const stripRig = rigs.find(({ rig }) => name === `strip-${rig.id}`)?.rig;
-  if (stripRig) {
-    return { path, title: kit.words("printable.strip", { rig: stripRig.title }), kind: "handout", sizeBytes };
-  }
-  if (!rig) {
-    const kind = folder === "cards" ? "sheet" : "handout";
-    return { path, title: kit.words(`printable.${name}`), kind, sizeBytes };
-  }
-  if (!format) return { path, title: rig.title, kind: "card", rigId: rig.id, sizeBytes };
-  const title = kit.words("printable.larger-card", { rig: rig.title, format: format.toUpperCase() });
-  return { path, title, kind: "larger-card", rigId: rig.id, sizeBytes };
 }

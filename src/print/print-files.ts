@@ -4,7 +4,6 @@ import type { DrawingKit } from "../drawing/kit.ts";
 import { layOut } from "../layout/lay-out.ts";
 import { nodeFonts } from "../layout/node-fonts.ts";
 import { drawingToPng } from "../layout/png.ts";
-import type { OutputFile } from "../markup/output.ts";
 import type { SolvedRig } from "../solve/solved.ts";
 import { type CardFormat, cardFormats, type FinishedCard } from "./card-formats.ts";
 import { cardSides } from "./card-sides.ts";
@@ -13,6 +12,7 @@ import { type HandoutInput, handoutFiles, handoutProblems, layOutHandouts } from
 import { paperSizes } from "./paper-sizes.ts";
 import { paintPdf } from "./pdf.ts";
 import type { Press } from "./press.ts";
+import type { PrintedFile } from "./printed-file.ts";
 import { type Card, noteWidthMm, sheets, type Turning, turnings } from "./sheet.ts";
 import { layOutTrueSize, trueSizeFiles, trueSizeProblems } from "./true-size/true-size-files.ts";
 
@@ -49,7 +49,7 @@ interface Laid {
  *
  * @throws DoesNotFitError before the first file, with everything that does not fit
  */
-export async function* printFiles(input: PrintInput): AsyncIterable<OutputFile> {
+export async function* printFiles(input: PrintInput): AsyncIterable<PrintedFile> {
   const press = makePress(input);
   const laid: Laid[] = [];
   for (const { solved } of input.rigs) {
@@ -89,12 +89,17 @@ function doesNotFit({ format, solved, card }: Laid): DoesNotFit[] {
   );
 }
 
-async function* cardFiles({ format, solved, card }: Laid, press: Press): AsyncIterable<OutputFile> {
-  const name = `${solved.rig.id}${format.suffix}`;
-  const title = press.kit.words("card.document", { rig: solved.rig.title });
+async function* cardFiles({ format, solved, card }: Laid, press: Press): AsyncIterable<PrintedFile> {
+  const { id: rigId, title: rig } = solved.rig;
+  const { words } = press.kit;
+  const name = `${rigId}${format.suffix}`;
   yield {
     path: `cards/${name}.pdf`,
-    content: await paintPdf(cardSides(card.alone), press.facts(title), press.fonts),
+    content: await paintPdf(cardSides(card.alone), press.facts(words("card.document", { rig })), press.fonts),
+    printable:
+      format.name === "ID-1"
+        ? { kind: "card", rigId, title: rig }
+        : { kind: "larger-card", rigId, title: words("printable.larger-card", { rig, format: format.name }) },
   };
   for (const side of ["front", "back"] as const) {
     yield {
@@ -121,7 +126,7 @@ async function* sheetFiles(
   cards: readonly Card[],
   format: CardFormat,
   { guide, kit, fonts, facts }: Press,
-): AsyncIterable<OutputFile> {
+): AsyncIterable<PrintedFile> {
   const { words } = kit;
   const paper = paperSizes[guide.paper];
   const note = (key: string) =>
@@ -136,9 +141,11 @@ async function* sheetFiles(
     if (sides.length === 0) continue;
     const duplex = turning === "fold" ? "one side" : turning;
     const title = words("card.sheet.document", { guide: guide.title });
+    const name = `sheet${format.suffix}${turningSuffix[turning]}`;
     yield {
-      path: `cards/sheet${format.suffix}${turningSuffix[turning]}.pdf`,
+      path: `cards/${name}.pdf`,
       content: await paintPdf(sides, { ...facts(title), duplex }, fonts),
+      printable: { kind: "sheet", title: words(`printable.${name}`) },
     };
   }
 }

@@ -55,7 +55,7 @@ export interface Note {
   readonly body: Root;
 }
 
-export const printableKinds = ["card", "sheet", "larger-card", "handout"] as const;
+export const printableKinds = ["card", "sheet", "larger-card", "handout", "booklet"] as const;
 
 /** A file to print and what a reader must know before printing it. */
 export interface Printable {

@@ -1,35 +1,63 @@
+import type { GroupItem } from "../../drawing/model.ts";
 import type { PaperSide, Placed } from "../../layout/paper.ts";
+import { sectionMark } from "./section-mark.ts";
 
-/**
- * Pages in the order in which folded sheets hold them, inside one another: the first sheet holds the last page and the
- * first, its back the second and the last but one, and so on inwards. Blank pages fill up to whole sheets at the end.
- *
- * @returns pairs of page numbers from 0, left and right, front and back in turn; undefined is a blank
- */
-export function foldingOrder(pageCount: number): (readonly [number | undefined, number | undefined])[] {
-  const places = Math.ceil(pageCount / 4) * 4;
-  const page = (number: number) => (number < pageCount ? number : undefined);
-  const sides: (readonly [number | undefined, number | undefined])[] = [];
-  for (let first = 0; first < places / 2; first += 2) {
-    sides.push([page(places - 1 - first), page(first)], [page(first + 1), page(places - 2 - first)]);
+/** Sheets of office paper that fold well by hand, one inside the other (common practice, no source). */
+const sheetsInSectionMax = 6;
+
+/** Sheets that are folded together; the booklet is a stack of such sections. */
+export interface Section {
+  /** From 0. */
+  readonly firstPage: number;
+  readonly sheets: number;
+}
+
+/** Pages shared out to as few sections as may be, as equal as may be, the thicker ones first. */
+export function sectionsOf(pageCount: number): Section[] {
+  const sheets = Math.ceil(pageCount / 4);
+  const count = Math.ceil(sheets / sheetsInSectionMax);
+  const thick = sheets % count;
+  const sections: Section[] = [];
+  let firstPage = 0;
+  for (let i = 0; i < count; i++) {
+    const section = { firstPage, sheets: Math.floor(sheets / count) + (i < thick ? 1 : 0) };
+    sections.push(section);
+    firstPage += 4 * section.sheets;
   }
-  return sides;
+  return sections;
 }
 
 /**
- * Pages laid in pairs on sheets twice as wide, to be printed on both sides turned on the short edge and folded in the
- * middle.
+ * Pages in the order in which the folded sheets of a section hold them, inside one another: the first sheet holds its
+ * last page and its first, the sheet's back the second and the last but one, and so on inwards.
+ *
+ * @returns pairs of page numbers from 0, left and right, front and back in turn; numbers beyond the last page are blanks
+ */
+export function foldingOrder({ firstPage, sheets }: Section): (readonly [number, number])[] {
+  const lastPage = firstPage + 4 * sheets - 1;
+  return Array.from({ length: sheets }, (_, sheet) => 2 * sheet).flatMap((inwards) => [
+    [lastPage - inwards, firstPage + inwards] as const,
+    [firstPage + inwards + 1, lastPage - inwards - 1] as const,
+  ]);
+}
+
+/**
+ * Pages laid in pairs on sheets twice as wide, to be printed on both sides turned on the short edge. The first side of
+ * each section, which is outside once it is folded, tells the section's number at the fold.
  */
 export function imposeBooklet(pages: readonly PaperSide[]): PaperSide[] {
   const [first] = pages;
   if (first === undefined) return [];
-  const { widthMm, heightMm } = first;
-  const at = (number: number | undefined, xMm: number): readonly Placed[] =>
-    number === undefined ? [] : pages[number]!.parts.map((part) => ({ ...part, xMm: part.xMm + xMm }));
-  return foldingOrder(pages.length).map(([left, right]) => ({
-    widthMm: 2 * widthMm,
-    heightMm,
-    viewTurn: 0,
-    parts: [...at(left, 0), ...at(right, widthMm)],
-  }));
+  const paper = { widthMm: 2 * first.widthMm, heightMm: first.heightMm };
+  const at = (number: number, xMm: number): readonly Placed[] =>
+    (pages[number]?.parts ?? []).map((part) => ({ ...part, xMm: part.xMm + xMm }));
+  const sections = sectionsOf(pages.length);
+  return sections.flatMap((section, s) =>
+    foldingOrder(section).map(([left, right], side): PaperSide => {
+      const marks: GroupItem[] =
+        side === 0 && sections.length > 1 ? [sectionMark(s + 1, sections.length, paper)] : [];
+      const overAll = { ...paper, xMm: 0, yMm: 0, turn: 0, items: marks } as const;
+      return { ...paper, viewTurn: 0, parts: [...at(left, 0), ...at(right, first.widthMm), overAll] };
+    }),
+  );
 }

@@ -1,12 +1,12 @@
 import type { HandoutFormat } from "../../../templates/handouts/format.ts";
 import type { Lesson, Prose } from "../../content/library.ts";
 import type { PictureSource } from "../../drawing/pictures.ts";
-import type { OutputFile } from "../../markup/output.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
 import { paperSizes } from "../paper-sizes.ts";
 import { paintPdf } from "../pdf.ts";
 import type { Press } from "../press.ts";
-import { imposeBooklet } from "./booklet.ts";
+import type { PrintedFile } from "../printed-file.ts";
+import { imposeBooklet, sectionsOf } from "./booklet.ts";
 import { bookletPages } from "./booklet-pages.ts";
 import { enlarged } from "./enlarge.ts";
 import { handoutFormats } from "./handout-formats.ts";
@@ -50,10 +50,9 @@ export function handoutProblems({ format, lessons }: LaidHandouts): DoesNotFit[]
 export async function* handoutFiles(
   { format, lessons }: LaidHandouts,
   press: Press,
-): AsyncIterable<OutputFile> {
+): AsyncIterable<PrintedFile> {
   const { words } = press.kit;
   const { paper } = press.guide;
-  const fileName = (id: string, page: string) => `handouts/${id}-${page.toLowerCase().replace(" ", "-")}.pdf`;
   for (const { lesson, columns } of lessons) {
     const facts = press.facts(lesson.title);
     const sides = columns.map((column, i) =>
@@ -63,19 +62,43 @@ export async function* handoutFiles(
       }),
     );
     const large = sides.map((side) => enlarged(side, paperSizes[paper]));
-    yield { path: fileName(lesson.id, format.name), content: await paintPdf(sides, facts, press.fonts) };
-    yield { path: fileName(lesson.id, paper), content: await paintPdf(large, facts, press.fonts) };
+    const sizes = [
+      [format.name, sides],
+      [paper, large],
+    ] as const;
+    for (const [size, pages] of sizes) {
+      const name = size.toLowerCase().replace(" ", "-");
+      yield {
+        path: `handouts/${lesson.id}-${name}.pdf`,
+        content: await paintPdf(pages, facts, press.fonts),
+        printable: { kind: "handout", title: words(`printable.lesson.${name}`, { lesson: lesson.title }) },
+      };
+    }
   }
-  if (lessons.length === 0) return;
+  if (lessons.length > 0) yield* bookletFiles(lessons, format, press);
+}
+
+async function* bookletFiles(
+  lessons: readonly LessonPages[],
+  format: HandoutFormat,
+  press: Press,
+): AsyncIterable<PrintedFile> {
+  const { words } = press.kit;
   const pages = await bookletPages(lessons, press.guide, format, words, press.fonts);
   const facts = press.facts(words("handout.booklet", { guide: press.guide.title }));
-  yield { path: "handouts/booklet.pdf", content: await paintPdf(pages, facts, press.fonts) };
+  yield {
+    path: "handouts/booklet.pdf",
+    content: await paintPdf(pages, facts, press.fonts),
+    printable: { kind: "booklet", title: words("printable.booklet") },
+  };
+  const sections = sectionsOf(pages.length);
+  const folded = { ...facts, duplex: "short edge", forFolding: true } as const;
   yield {
     path: "handouts/booklet-to-fold.pdf",
-    content: await paintPdf(
-      imposeBooklet(pages),
-      { ...facts, duplex: "short edge", forFolding: true },
-      press.fonts,
-    ),
+    content: await paintPdf(imposeBooklet(pages), folded, press.fonts),
+    printable: {
+      kind: "booklet",
+      title: words("printable.booklet-to-fold", { sections: sections.length, sheets: sections[0]!.sheets }),
+    },
   };
 }

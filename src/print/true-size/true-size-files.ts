@@ -4,7 +4,6 @@ import { type LaidOutPage, layOut } from "../../layout/lay-out.ts";
 import { asPaper } from "../../layout/paper.ts";
 import { Box } from "../../markup/boxes.ts";
 import type { Element } from "../../markup/jsx-runtime.ts";
-import type { OutputFile } from "../../markup/output.ts";
 import type { SolvedRig } from "../../solve/solved.ts";
 import { threeDepths } from "../card-content.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
@@ -12,6 +11,7 @@ import { unbroken } from "../load-text.ts";
 import { paperSizes, unprintableMm } from "../paper-sizes.ts";
 import { paintPdf } from "../pdf.ts";
 import type { Press } from "../press.ts";
+import type { PrintedFile } from "../printed-file.ts";
 import { checkBar, checkBarHeightMm } from "../sheet-marks.ts";
 import { drawStripPiece, stripMarks, stripPieces } from "./strip.ts";
 
@@ -19,6 +19,8 @@ import { drawStripPiece, stripMarks, stripPieces } from "./strip.ts";
 export interface TrueSizeFile {
   readonly path: string;
   readonly title: string;
+  /** What the list of things to print calls it. */
+  readonly listed: string;
   readonly of: string;
   readonly page: LaidOutPage;
 }
@@ -47,9 +49,13 @@ export function trueSizeProblems(files: readonly TrueSizeFile[]): DoesNotFit[] {
 export async function* trueSizeFiles(
   files: readonly TrueSizeFile[],
   press: Press,
-): AsyncIterable<OutputFile> {
-  for (const { path, title, page } of files) {
-    yield { path, content: await paintPdf([asPaper(page)], press.facts(title), press.fonts) };
+): AsyncIterable<PrintedFile> {
+  for (const { path, title, listed, page } of files) {
+    yield {
+      path,
+      content: await paintPdf([asPaper(page)], press.facts(title), press.fonts),
+      printable: { kind: "handout", title: listed },
+    };
   }
 }
 
@@ -78,6 +84,7 @@ async function stripFile(solved: SolvedRig, press: Press): Promise<TrueSizeFile>
   return {
     path: `handouts/strip-${rig.id}.pdf`,
     title,
+    listed: words("printable.strip", { rig: rig.title }),
     of: rig.id,
     page: await layOutPage(title, lines, figure, press),
   };
@@ -101,7 +108,8 @@ async function gaugeFile(tub: Tub, scale: string, press: Press): Promise<TrueSiz
   const head = ["size", "mass", "metal", "across", "disc"].map((key) => words(`handout.gauge.${key}`));
   const lines = [words("handout.gauge.how", { scale })];
   const page = await layOutPage(title, lines, GaugeTable({ head, rows }), press);
-  return { path: "handouts/shot-gauge.pdf", title, of: "shot-gauge", page };
+  const listed = words("printable.shot-gauge");
+  return { path: "handouts/shot-gauge.pdf", title, listed, of: "shot-gauge", page };
 }
 
 function layOutPage(

@@ -1,0 +1,7 @@
+import type { Printable } from "../../templates/pages/view.ts";
+import type { OutputFile } from "../markup/output.ts";
+
+/** A file of the press; one to print has what the site's list of such files says of it. */
+export interface PrintedFile extends OutputFile {
+  readonly printable?: Omit<Printable, "path" | "sizeBytes">;
+}
