@@ -7,8 +7,12 @@ import { type Browser, chromium as engine } from "playwright-core";
  *
  *     const started = await startBrowser();
  *     describe.skipIf("reason" in started)(`in a browser${"reason" in started ? `: ${started.reason}` : ""}`, …)
+ *
+ * With a port, a tool that measures pages can join in there.
  */
-export async function startBrowser(): Promise<{ browser: Browser } | { reason: string }> {
+export async function startBrowser(
+  debuggingPort?: number,
+): Promise<{ browser: Browser } | { reason: string }> {
   let reason = "";
   // Another test file may still be unpacking the browser, so a first failure is not the last word.
   for (let attempt = 0; attempt < 3; attempt++) {
@@ -22,6 +26,7 @@ export async function startBrowser(): Promise<{ browser: Browser } | { reason: s
           "--no-zygote",
           "--disable-gpu",
           "--font-render-hinting=none",
+          ...(debuggingPort === undefined ? [] : [`--remote-debugging-port=${debuggingPort}`]),
         ],
       });
       return { browser };
