@@ -63,6 +63,8 @@ export interface GroupItem {
   readonly alt?: string;
   /** Columns that a table's cell takes up, where it is more than one. */
   readonly span?: number;
+  /** Groups of one name are one element to a reader, such as a paragraph that goes on over the page. */
+  readonly element?: string;
   /** Decoration: skipped by screen readers and by tags. */
   readonly artifact?: boolean;
   readonly items: readonly Item[];
@@ -75,6 +77,7 @@ export type Role =
   | "H2"
   | "H3"
   | "P"
+  | "BlockQuote"
   | "L"
   | "LI"
   | "Lbl"

@@ -56,7 +56,7 @@ export function paintSide(
       } else if (group.role === "Figure") {
         paintFigure(group, inside);
       } else if (group.role) {
-        const element = (around.element ?? tree.document).child(group.role);
+        const element = tree.element(group.role, around.element, group.element);
         if (group.role === "TR") scopeHeaders(group);
         if (group.role === "TD" && group.span) element.spanning(group.span);
         if (group.role === "TH") element.headerOf(scopes.get(group) ?? "Row");
@@ -70,7 +70,7 @@ export function paintSide(
 
   const paintFigure = (group: GroupItem, inside: Around): void => {
     if (!group.alt) throw new Error("a figure without alternative text");
-    const element = (inside.element ?? tree.document).child("Figure");
+    const element = tree.element("Figure", inside.element);
     element.alternative(group.alt);
     const extent = extentOf(group.items, fonts);
     if (extent) {

@@ -65,10 +65,19 @@ export class StructureTree {
   readonly document: StructureElement;
   private readonly rootRef: PDFRef;
   private readonly owners: PDFRef[][] = [];
+  private readonly named = new Map<string, StructureElement>();
 
   constructor(private readonly context: PDFContext) {
     this.rootRef = context.nextRef();
     this.document = new StructureElement(context, this.rootRef, "Document");
+  }
+
+  /** A new element below a parent, or the one of that name which an earlier part of it began. */
+  element(role: Role, parent = this.document, name?: string): StructureElement {
+    const begun = name === undefined ? undefined : this.named.get(name);
+    const element = begun ?? parent.child(role);
+    if (name !== undefined) this.named.set(name, element);
+    return element;
   }
 
   /** Number of the next page, for its `StructParents`. */

@@ -65,7 +65,9 @@ function blockOf(node: RootContent, props: ProseProps): Child {
       return <Box tag="P">{inline(node.children)}</Box>;
     case "blockquote":
       return (
-        <Box style={{ paddingLeft: 5, gap: 2 }}>{node.children.map((child) => blockOf(child, props))}</Box>
+        <Box tag="BlockQuote" style={{ paddingLeft: 5, gap: 2 }}>
+          {node.children.map((child) => blockOf(child, props))}
+        </Box>
       );
     case "list":
       return (

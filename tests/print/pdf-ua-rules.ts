@@ -19,7 +19,8 @@ function all(element: RawElement): RawElement[] {
   return [element, ...element.kids.flatMap(all)];
 }
 
-function elements(pdf: RawPdf): RawElement[] {
+/** Every element of the structure tree, in reading order. */
+export function elementsOf(pdf: RawPdf): RawElement[] {
   return all(pdf.root);
 }
 
@@ -27,14 +28,14 @@ const named = (element: RawElement) => `${element.type} ${element.ref}`;
 
 function kidsOnly(parent: string, allowed: readonly string[]): UaRule["broken"] {
   return (pdf) =>
-    elements(pdf)
+    elementsOf(pdf)
       .filter(({ type, kids }) => type === parent && kids.some((kid) => !allowed.includes(kid.type)))
       .map(named);
 }
 
 function parentOnly(type: string, allowed: readonly string[]): UaRule["broken"] {
   return (pdf) =>
-    elements(pdf)
+    elementsOf(pdf)
       .filter((element) => element.type === type && !allowed.includes(element.parent))
       .map(named);
 }
@@ -115,7 +116,9 @@ export const uaRules: readonly UaRule[] = [
     says: "all that is painted is an artifact or belongs to an element, and the element knows it",
     broken: (pdf) => {
       const claimed = new Map(
-        elements(pdf).flatMap((e) => e.content.map(({ page, mcid }) => [`${page} ${mcid}`, e.ref] as const)),
+        elementsOf(pdf).flatMap((e) =>
+          e.content.map(({ page, mcid }) => [`${page} ${mcid}`, e.ref] as const),
+        ),
       );
       return pieces(pdf)
         .filter(({ page, piece: { around } }) => {
@@ -137,7 +140,7 @@ export const uaRules: readonly UaRule[] = [
     id: "7.1-5, 7.1-6, 7.1-7",
     says: "elements are of standard types, and none is mapped",
     broken: (pdf) => [
-      ...elements(pdf)
+      ...elementsOf(pdf)
         .filter(({ type }) => !standardTypes.has(type))
         .map(named),
       ...(pdf.roleMap ? ["RoleMap"] : []),
@@ -167,7 +170,7 @@ export const uaRules: readonly UaRule[] = [
   {
     id: "7.1-11",
     says: "there is a structure tree with content",
-    broken: must((pdf) => elements(pdf).some(({ content }) => content.length > 0), "empty tree"),
+    broken: must((pdf) => elementsOf(pdf).some(({ content }) => content.length > 0), "empty tree"),
   },
   {
     id: "7.2-2, 7.2-22, 7.2-29, 7.2-33, 7.2-34",
@@ -183,7 +186,7 @@ export const uaRules: readonly UaRule[] = [
     id: "7.2-15, 7.2-41, 7.2-42, 7.2-43",
     says: "all rows of a table have as many cells",
     broken: (pdf) =>
-      elements(pdf)
+      elementsOf(pdf)
         .filter(({ type, kids }) => type === "Table" && new Set(kids.map(columnsOf)).size > 1)
         .map(named),
   },
@@ -195,7 +198,7 @@ export const uaRules: readonly UaRule[] = [
     id: "7.3-1",
     says: "a figure has alternative text",
     broken: (pdf) =>
-      elements(pdf)
+      elementsOf(pdf)
         .filter(({ type, alt }) => type === "Figure" && !alt)
         .map(named),
   },
@@ -203,7 +206,7 @@ export const uaRules: readonly UaRule[] = [
     id: "7.4.2-1",
     says: "headings begin with the first level and skip none going down",
     broken: (pdf) => {
-      const headings = elements(pdf).filter(({ type }) => /^H[1-6]$/.test(type));
+      const headings = elementsOf(pdf).filter(({ type }) => /^H[1-6]$/.test(type));
       let before = 0;
       return headings.flatMap((heading) => {
         const level = Number(heading.type.slice(1));
@@ -217,7 +220,7 @@ export const uaRules: readonly UaRule[] = [
     id: "7.4.4-1, 7.4.4-2, 7.4.4-3",
     says: "headings are numbered, none is plain H",
     broken: (pdf) =>
-      elements(pdf)
+      elementsOf(pdf)
         .filter(({ type }) => type === "H")
         .map(named),
   },
@@ -225,7 +228,7 @@ export const uaRules: readonly UaRule[] = [
     id: "7.5-1",
     says: "header cells say what they head",
     broken: (pdf) =>
-      elements(pdf)
+      elementsOf(pdf)
         .filter(({ type, scope }) => type === "TH" && !["Row", "Column", "Both"].includes(scope ?? ""))
         .map(named),
   },

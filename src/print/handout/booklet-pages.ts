@@ -7,7 +7,7 @@ import { layOut } from "../../layout/lay-out.ts";
 import type { PaperSide } from "../../layout/paper.ts";
 import type { Words } from "../../report/words.ts";
 import { chunksOf, rowsOf } from "./chunks.ts";
-import { composePage } from "./compose.ts";
+import { composePages } from "./compose.ts";
 import type { LessonPages } from "./lesson-handout.ts";
 import { handoutPage } from "./page.ts";
 import { paginate } from "./paginate.ts";
@@ -70,5 +70,6 @@ async function contentsColumns(
   const head = [words("handout.lesson"), words("handout.page")] as const;
   const tree = ContentsColumn({ format, title: words("handout.contents"), head, entries });
   const column = await layOut(tree, { widthMm: columnWidthMm(format) }, fonts);
-  return paginate(rowsOf(chunksOf(column.items, fonts)), columnHeightMm(format)).map(composePage);
+  const pages = paginate(rowsOf(chunksOf(column.items, fonts)), columnHeightMm(format));
+  return composePages(pages, "contents");
 }

@@ -2,13 +2,39 @@ import type { GroupItem, Item } from "../../drawing/model.ts";
 import type { Chunk } from "./chunks.ts";
 import type { PageRows } from "./paginate.ts";
 
-/** The marks of a page's rows in their groups again, with the first row at the top of the column. */
-export function composePage({ rows, repeatedHead }: PageRows): Item[] {
-  const topMm = rows[0]?.topMm ?? 0;
-  const headMm = repeatedHead ? repeatedHead.bottomMm - repeatedHead.topMm : 0;
-  const body = rows.flatMap((row) => row.chunks).map((chunk) => ({ chunk, byMm: headMm - topMm }));
-  const head = (repeatedHead?.chunks ?? []).map((chunk) => ({ chunk, byMm: -repeatedHead!.topMm }));
-  return regroup([...head, ...body], 0);
+/**
+ * The marks of each page's rows in their groups again, with the first row at the top of the column. A group that goes
+ * on over pages keeps one name on all of them; a table's repeated head is for the eye alone.
+ *
+ * @param name tells the column from others of the same document
+ */
+export function composePages(pages: readonly PageRows[], name: string): Item[][] {
+  const broken = brokenGroups(pages, name);
+  return pages.map(({ rows, repeatedHead }) => {
+    const headMm = repeatedHead ? repeatedHead.bottomMm - repeatedHead.topMm : 0;
+    const byMm = headMm - (rows[0]?.topMm ?? 0);
+    const body = rows.flatMap((row) => row.chunks).map((chunk) => ({ chunk, byMm }));
+    const head = (repeatedHead?.chunks ?? []).flatMap((chunk) =>
+      moved({ chunk, byMm: -repeatedHead!.topMm }),
+    );
+    return [...(head.length > 0 ? [asArtifact(head)] : []), ...regroup(body, 0, broken)];
+  });
+}
+
+/** Names of the groups that stand on more than one page. */
+type BrokenGroups = ReadonlyMap<GroupItem, string>;
+
+function brokenGroups(pages: readonly PageRows[], name: string): BrokenGroups {
+  const firstPage = new Map<GroupItem, number>();
+  const broken = new Map<GroupItem, string>();
+  pages.forEach(({ rows }, page) => {
+    for (const group of rows.flatMap((row) => row.chunks).flatMap((chunk) => chunk.path)) {
+      const first = firstPage.get(group) ?? page;
+      firstPage.set(group, first);
+      if (first !== page && !broken.has(group)) broken.set(group, `${name}/${broken.size + 1}`);
+    }
+  });
+  return broken;
 }
 
 interface Shifted {
@@ -16,16 +42,21 @@ interface Shifted {
   readonly byMm: number;
 }
 
-/** Neighbours in the same group at this depth become one group; two pages of a list are two lists to a reader. */
-function regroup(shifted: readonly Shifted[], depth: number): Item[] {
+/** Neighbours in the same group at this depth become one group. */
+function regroup(shifted: readonly Shifted[], depth: number, broken: BrokenGroups): Item[] {
   const items: Item[] = [];
   let at = 0;
   while (at < shifted.length) {
     const group = shifted[at]!.chunk.path[depth];
     let end = at + 1;
     while (end < shifted.length && group !== undefined && shifted[end]!.chunk.path[depth] === group) end += 1;
-    if (group === undefined) items.push(...moved(shifted[at]!));
-    else items.push({ ...group, items: regroup(shifted.slice(at, end), depth + 1) } satisfies GroupItem);
+    if (group === undefined) {
+      items.push(...moved(shifted[at]!));
+    } else {
+      const name = broken.get(group);
+      const inside = regroup(shifted.slice(at, end), depth + 1, broken);
+      items.push({ ...group, ...(name !== undefined && { element: name }), items: inside });
+    }
     at = end;
   }
   return items;
@@ -36,4 +67,8 @@ function moved({ chunk, byMm }: Shifted): Item[] {
     if (item.kind === "text") return { ...item, yMm: item.yMm + byMm };
     return { kind: "group", xMm: 0, yMm: byMm, items: [item] };
   });
+}
+
+function asArtifact(items: readonly Item[]): GroupItem {
+  return { kind: "group", xMm: 0, yMm: 0, artifact: true, items };
 }

@@ -12,7 +12,7 @@ import type { Overflow } from "../../layout/overflow.ts";
 import { mmPerPoint } from "../../markup/boxes.ts";
 import type { PictureNode, PictureReference } from "../../solve/live/pictures.ts";
 import { chunksOf, rowsOf } from "./chunks.ts";
-import { composePage } from "./compose.ts";
+import { composePages } from "./compose.ts";
 import { type PageRows, paginate } from "./paginate.ts";
 
 /** A lesson cut into pages: the marks of each page's column, from its top left corner. */
@@ -50,7 +50,7 @@ export async function lessonPages(
   const pages = paginate(rowsOf(chunksOf(column.items, fonts)), columnHeightMm(format));
   return {
     lesson,
-    columns: pages.map(composePage),
+    columns: composePages(pages, `lesson/${lesson.id}`),
     overflows: [...column.overflows, ...tooTall(pages, columnHeightMm(format))],
   };
 }

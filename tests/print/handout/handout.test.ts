@@ -1,19 +1,11 @@
-import type { Root } from "mdast";
-import remarkGfm from "remark-gfm";
-import remarkParse from "remark-parse";
-import { unified } from "unified";
 import { beforeAll, describe, expect, test } from "vitest";
-import type { Lesson, Library } from "../../../src/content/library.ts";
-import { nodeFonts } from "../../../src/layout/node-fonts.ts";
-import type { OutputFile } from "../../../src/markup/output.ts";
-import { handoutFiles, handoutProblems, layOutHandouts } from "../../../src/print/handout/handout-files.ts";
-import type { Press } from "../../../src/print/press.ts";
-import { drawingKit } from "../../support/drawing-kit.ts";
+import type { Lesson } from "../../../src/content/library.ts";
 import { sampleWaggler } from "../../support/sample-rig.ts";
 import { uaBreaks } from "../pdf-ua-rules.ts";
 import { rawPdf } from "../raw-pdf.ts";
 import { nodesOf, plain, type ReadPdf, readPdf } from "../read-pdf.ts";
 import { sampleGuide } from "../sample-print.ts";
+import { handoutsOf, sampleLesson, samplePress } from "./sample-lesson.ts";
 
 const paragraph = "Lower the rig in at your feet and look at the tip before you cast it anywhere. ";
 const markdown = `
@@ -37,42 +29,28 @@ ${paragraph.repeat(4)}
 `;
 
 function lesson(id: string, order: number, title: string): Lesson {
-  const body = unified().use(remarkParse).use(remarkGfm).parse(markdown) as Root;
-  body.children.splice(1, 0, {
+  const made = sampleLesson(id, order, title, markdown);
+  made.body.children.splice(1, 0, {
     type: "picture",
     reference: { picture: "rig-drawing", rig: sampleWaggler.rig.id, depthMm: 1500 },
   });
-  return { id, path: `lessons/${id}.md`, title, summary: "What to do first.", body, order, part: "Start" };
+  return made;
 }
 
-const fonts = nodeFonts();
-const press: Press = {
-  guide: sampleGuide,
-  kit: { ...drawingKit, measure: fonts.measure },
-  fonts,
-  facts: (title) => ({ title, author: sampleGuide.publisher, language: "en", date: "2026-05-01" }),
-};
-const input = {
-  lessons: [lesson("second", 2, "The second lesson"), lesson("first", 1, "The first lesson")],
-  pictures: { library: {} as Library, solved: new Map([[sampleWaggler.rig.id, sampleWaggler]]) },
-  liveBody: ({ body }: { body: Root }) => body,
-};
-
-const files = new Map<string, OutputFile["content"]>();
+let files: Map<string, Uint8Array>;
 let small: ReadPdf;
 
 beforeAll(async () => {
-  const laid = await layOutHandouts(input, press);
-  expect(handoutProblems(laid)).toEqual([]);
-  for await (const { path, content } of handoutFiles(laid, press)) files.set(path, content);
-  small = await readPdf(files.get("handouts/first-a5.pdf") as Uint8Array);
+  const lessons = [lesson("second", 2, "The second lesson"), lesson("first", 1, "The first lesson")];
+  files = await handoutsOf(lessons, samplePress());
+  small = await readPdf(files.get("handouts/first-a5.pdf")!);
 }, 120_000);
 
 const pagePt = (pdf: ReadPdf) => pdf.pages.map(({ box }) => [box[2]! - box[0]!, box[3]! - box[1]!]);
 
 describe("a lesson", () => {
   test("comes in A5 and A4, page for page", async () => {
-    const large = await readPdf(files.get("handouts/first-a4.pdf") as Uint8Array);
+    const large = await readPdf(files.get("handouts/first-a4.pdf")!);
     expect(large.pages).toHaveLength(small.pages.length);
     for (const [width, height] of pagePt(small)) {
       expect(width).toBeCloseTo((148 * 72) / 25.4, 2);
@@ -102,19 +80,18 @@ describe("a lesson", () => {
   test("has lists with numbers, and a table that repeats its head", () => {
     const labels = small.pages.flatMap(({ tree }) => nodesOf(tree, "Lbl").map((label) => label.text));
     expect(labels).toEqual(["1.", "2.", "•", "•"]);
-    const tables = small.pages.flatMap(({ tree }) => nodesOf(tree, "Table"));
-    expect(tables.length).toBeGreaterThan(1);
-    for (const table of tables) {
-      expect(nodesOf(table, "TR")[0]!.children.map((cell) => [cell.role, cell.text])).toEqual([
-        ["TH", "Shot"],
-        ["TH", "Weight"],
-      ]);
-    }
-    const names = tables.flatMap((table) =>
-      nodesOf(table, "TR")
-        .slice(1)
-        .map((row) => row.children[0]!.text),
-    );
+    const withRows = small.pages.filter(({ tree }) => nodesOf(tree, "TR").length > 0);
+    expect(withRows.length).toBeGreaterThan(1);
+    for (const { text } of withRows) expect(text).toContain("Shot Weight No");
+    // Only the first head is one to a reader: the others are there for the eye. Rows of other pages come without words.
+    const rows = withRows
+      .flatMap(({ tree }) => nodesOf(tree, "TR"))
+      .filter(({ children }) => children[0]!.text !== "");
+    expect(rows[0]!.children.map((cell) => [cell.role, cell.text])).toEqual([
+      ["TH", "Shot"],
+      ["TH", "Weight"],
+    ]);
+    const names = rows.slice(1).map((row) => row.children[0]!.text);
     expect(names).toEqual(Array.from({ length: 30 }, (_, i) => `No ${i + 1}`));
   });
 
@@ -129,7 +106,7 @@ describe("a lesson", () => {
 
 describe("the booklet", () => {
   test("begins with title and contents, whose page numbers are right", async () => {
-    const booklet = await readPdf(files.get("handouts/booklet.pdf") as Uint8Array);
+    const booklet = await readPdf(files.get("handouts/booklet.pdf")!);
     expect(booklet.pages[0]!.text).toContain(sampleGuide.title);
     const rows = nodesOf(booklet.pages[1]!.tree, "TR").slice(1);
     const entries = rows.map((row) => row.children.map((cell) => cell.text));
@@ -141,7 +118,7 @@ describe("the booklet", () => {
 
   test("to fold has half as many sides, twice as wide", async () => {
     const [pages, folded] = await Promise.all(
-      ["booklet", "booklet-to-fold"].map((name) => readPdf(files.get(`handouts/${name}.pdf`) as Uint8Array)),
+      ["booklet", "booklet-to-fold"].map((name) => readPdf(files.get(`handouts/${name}.pdf`)!)),
     );
     expect(folded!.pages).toHaveLength(Math.ceil(pages!.pages.length / 4) * 2);
     for (const [width] of pagePt(folded!)) expect(width).toBeCloseTo((2 * 148 * 72) / 25.4, 2);
@@ -152,7 +129,7 @@ describe("the booklet", () => {
 test("every handout in reading order keeps the rules of PDF/UA-1 that a program can check", async () => {
   expect(files.size).toBe(6);
   for (const [path, content] of files) {
-    const pdf = await rawPdf(content as Uint8Array);
+    const pdf = await rawPdf(content);
     if (path.endsWith("to-fold.pdf")) {
       expect(pdf.xmp).not.toContain("<pdfuaid:part>");
       continue;

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { GroupItem, Item, Role, TextItem } from "../../../src/drawing/model.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
 import { chunksOf, rowsOf } from "../../../src/print/handout/chunks.ts";
-import { composePage } from "../../../src/print/handout/compose.ts";
+import { composePages } from "../../../src/print/handout/compose.ts";
 import { paginate } from "../../../src/print/handout/paginate.ts";
 
 const fonts = nodeFonts();
@@ -30,7 +30,7 @@ function words(items: readonly Item[]): string[] {
 }
 
 function pagesOf(items: readonly Item[], heightMm: number): string[][] {
-  return paginate(rowsOf(chunksOf(items, fonts)), heightMm).map((page) => words(composePage(page)));
+  return composePages(paginate(rowsOf(chunksOf(items, fonts)), heightMm), "test").map(words);
 }
 
 const letters = (count: number) => Array.from({ length: count }, (_, i) => `line ${i + 1}`);
@@ -86,12 +86,14 @@ describe("pages", () => {
       block("P", 44, ["caption"]),
     ]);
     const pages = paginate(rowsOf(chunksOf([block("P", 6, letters(3)), picture], fonts)), 36);
-    expect(pages.map((page) => words(composePage(page)))).toEqual([letters(3), ["caption"]]);
-    expect(JSON.stringify(composePage(pages[1]!))).toContain("circle");
+    const columns = composePages(pages, "test");
+    expect(columns.map(words)).toEqual([letters(3), ["caption"]]);
+    expect(JSON.stringify(columns[1])).toContain("circle");
   });
 
   test("begin at the top", () => {
-    const [, second] = paginate(rowsOf(chunksOf([block("P", 6, letters(20))], fonts)), 60);
+    const pages = paginate(rowsOf(chunksOf([block("P", 6, letters(20))], fonts)), 60);
+    const [, second] = composePages(pages, "test");
     const found: TextItem[] = [];
     const look = (items: readonly Item[]) => {
       for (const item of items) {
@@ -99,7 +101,7 @@ describe("pages", () => {
         if (item.kind === "group") look(item.items);
       }
     };
-    look(composePage(second!));
+    look(second!);
     expect(found[0]!.yMm).toBeGreaterThan(0);
     expect(found[0]!.yMm).toBeLessThan(6);
   });

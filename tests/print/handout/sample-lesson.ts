@@ -1,0 +1,41 @@
+import type { Root } from "mdast";
+import type { Lesson, Library } from "../../../src/content/library.ts";
+import { readMarkdown } from "../../../src/content/markdown-source.ts";
+import { nodeFonts } from "../../../src/layout/node-fonts.ts";
+import { handoutFiles, handoutProblems, layOutHandouts } from "../../../src/print/handout/handout-files.ts";
+import type { Press } from "../../../src/print/press.ts";
+import { drawingKit } from "../../support/drawing-kit.ts";
+import { sampleWaggler } from "../../support/sample-rig.ts";
+import { sampleGuide } from "../sample-print.ts";
+
+const fonts = nodeFonts();
+
+/** A press for the sample guide, some of it changed. */
+export function samplePress(guide: Partial<Press["guide"]> = {}): Press {
+  return {
+    guide: { ...sampleGuide, ...guide },
+    kit: { ...drawingKit, measure: fonts.measure },
+    fonts,
+    facts: (title) => ({ title, author: sampleGuide.publisher, language: "en", date: "2026-05-01" }),
+  };
+}
+
+export function sampleLesson(id: string, order: number, title: string, markdown: string): Lesson {
+  const { body } = readMarkdown(`---\n---\n${markdown}`, `lessons/${id}.md`);
+  return { id, path: `lessons/${id}.md`, title, summary: "What to do first.", body, order, part: "Start" };
+}
+
+/** All handouts of some lessons, by path, with nothing that does not fit. */
+export async function handoutsOf(lessons: readonly Lesson[], press: Press): Promise<Map<string, Uint8Array>> {
+  const input = {
+    lessons,
+    pictures: { library: {} as Library, solved: new Map([[sampleWaggler.rig.id, sampleWaggler]]) },
+    liveBody: ({ body }: { body: Root }) => body,
+  };
+  const laid = await layOutHandouts(input, press);
+  const problems = handoutProblems(laid);
+  if (problems.length > 0) throw new Error(JSON.stringify(problems));
+  const files = new Map<string, Uint8Array>();
+  for await (const { path, content } of handoutFiles(laid, press)) files.set(path, content as Uint8Array);
+  return files;
+}
