@@ -24,8 +24,9 @@ export type DragLaw =
  * Drag coefficient of a ball on its frontal area.
  *
  * @param re Reynolds number on the diameter, above 0 and up to 2e5; split shot in water run at 500–10,000
- * Source: Cheng 2009, Powder Technology 189:395. Of the published forms tried it lies closest to the measurements
- * of Roos & Willmarth 1971 between Re 100 and 10,000; a flat 0.44 is up to 13 % off there.
+ * Source: Cheng 2009, Powder Technology 189:395. Of some thirty published forms it lies closest to the measurements
+ * of Roos & Willmarth 1971 between Re 100 and 10,000, which scatter by as much as it is off; a flat 0.44 is up to
+ * 13 % off there.
  */
 export function ballDragCoefficient(re: number): number {
   return (24 / re) * (1 + 0.27 * re) ** 0.43 + 0.47 * (1 - Math.exp(-0.04 * re ** 0.38));

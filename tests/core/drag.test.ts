@@ -28,10 +28,16 @@ test("the ball's drag is Cheng's formula", () => {
   expect(ballDragCoefficient(200)).toBeCloseTo(0.7939143028294227, 12);
 });
 
-test("the ball's drag lies within 5 % rms of the measurements between Re 100 and 10,000", () => {
-  const all = errors([...roosWillmarth, ...courseTable], ballDragCoefficient, 100, 10_000);
-  expect(all.length).toBe(78);
-  expect(rms(all)).toBeLessThan(0.05);
+// Roos & Willmarth's eleven points above Re 5000 lie 7 % about their own mean. With them, every published form tried,
+// some thirty from Schiller & Naumann 1933 to Barati et al. 2014, misses their table by 5.06 % rms (Cheng) or more.
+test.each([
+  ["both tables between Re 100 and 10,000", [...roosWillmarth, ...courseTable], 10_000, 78],
+  ["the table of experimental values between Re 100 and 10,000", courseTable, 10_000, 8],
+  ["Roos & Willmarth 1971 between Re 100 and 5000", roosWillmarth, 5000, 59],
+] as const)("the ball's drag lies within 5 %% rms of %s", (_, table, reMax, points) => {
+  const found = errors(table, ballDragCoefficient, 100, reMax);
+  expect(found.length).toBe(points);
+  expect(rms(found)).toBeLessThan(0.05);
 });
 
 test("the ball's drag lies on Roos & Willmarth 1971 between Re 140 and 2000 without a bias", () => {
