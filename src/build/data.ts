@@ -129,13 +129,14 @@ function depthData(depth: SolvedDepth) {
 
 const seconds = (s: number) => rounded(s, 3);
 
-function inWaterData({ sink, againstFeed, flow, holdBackMax, assumed }: InWater) {
+function sinkData({ landing, tenthsS, thirdsS }: InWater["sink"][number]) {
+  return { landing, tenthsS: tenthsS.map(seconds), thirdsS: thirdsS.map(seconds) };
+}
+
+function inWaterData({ sink, sister, againstFeed, flow, holdBackMax, assumed }: InWater) {
   return {
-    sink: sink.map(({ landing, tenthsS, thirdsS }) => ({
-      landing,
-      tenthsS: tenthsS.map(seconds),
-      thirdsS: thirdsS.map(seconds),
-    })),
+    sink: sink.map(sinkData),
+    ...(sister && { sisterPattern: sister.arrangement, sisterSink: sister.sink.map(sinkData) }),
     ...(againstFeed && {
       feedTenthsS: againstFeed.feedTenthsS.map(seconds),
       baitAgainstFeedByThird: againstFeed.thirds,

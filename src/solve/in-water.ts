@@ -6,9 +6,11 @@ import { feedDriftMm, feedUpstreamMm } from "../core/flow/feed-drift.ts";
 import { type FlowHang, hangInCurrent } from "../core/flow/hang.ts";
 import { holdBackShareMax } from "../core/flow/held-float.ts";
 import type { HangingRig } from "../core/hanging-rig.ts";
+import type { FloatOnWater } from "../core/sink/chain-of-rig.ts";
 import { landings, type Sink, sinkOfRig } from "../core/sink/sink-of-rig.ts";
 import { pullToSinkG } from "../core/tip.ts";
 import type { Rig } from "./rig.ts";
+import { type Arrangement, sisterOf } from "./same-shot.ts";
 import type { SolvedDepth, SolvedRig } from "./solved.ts";
 
 /** Shares of the pace by which a float is shown held back: run free, half, stopped. */
@@ -24,6 +26,8 @@ export interface FlowFigure extends FlowHang {
 export interface InWater {
   /** One for each way of landing. */
   readonly sink: readonly Sink[];
+  /** The same shot strung out where the rig gathers them, in a bulk where it strings them out; where there is such. */
+  readonly sister?: Sister;
   /** Loose feed thrown in with the rig, against its bait, in still water; only for still water. */
   readonly againstFeed?: FeedAndBait;
   /** One for each pace and share; empty in still water. */
@@ -36,6 +40,12 @@ export interface InWater {
     /** Steady fall of the loose feed: taken to be that of the hook bait by itself [m/s]. */
     readonly feedFallMs: number;
   };
+}
+
+/** How the bait of the same load sinks in the other pattern. */
+export interface Sister {
+  readonly arrangement: Arrangement;
+  readonly sink: readonly Sink[];
 }
 
 /**
@@ -51,23 +61,45 @@ export function solveInWater(solved: SolvedRig, depth: SolvedDepth): Answer<InWa
   const feedFallMs = feed.value;
 
   const float = { massG: solved.floatMassG, dragAreaCm2 };
+  const sink = sinkBothWays(hanging, float);
+  if (!sink.ok) return sink;
+  const sister = sinkOfSister(rig, depth, hanging, float);
+  if (!sister.ok) return sister;
+  const sinking = { sink: sink.value, ...(sister.value && { sister: sister.value }) };
+  const assumed = { floatDragAreaCm2: dragAreaCm2, floatMassG: solved.floatMassG, feedFallMs };
+  if (rig.water === "still") {
+    const against = feedAndBait(sink.value[0]!, feedFallMs);
+    if (!against.ok) return against;
+    return answer({ ...sinking, againstFeed: against.value, flow: [], holdBackMax: [], assumed });
+  }
+  const flow = flowFigures(rig, depth, { ...hanging, floatDragAreaCm2: dragAreaCm2 }, feedFallMs);
+  if (!flow.ok) return flow;
+  const holdBack = holdBackMax(solved, depth, dragAreaCm2);
+  if (!holdBack.ok) return holdBack;
+  return answer({ ...sinking, flow: flow.value, holdBackMax: holdBack.value, assumed });
+}
+
+function sinkBothWays(hanging: HangingRig, float: FloatOnWater): Answer<readonly Sink[]> {
   const sink: Sink[] = [];
   for (const landing of landings) {
     const one = sinkOfRig({ ...hanging, float }, landing);
     if (!one.ok) return one;
     sink.push(one.value);
   }
-  const assumed = { floatDragAreaCm2: dragAreaCm2, floatMassG: solved.floatMassG, feedFallMs };
-  if (rig.water === "still") {
-    const against = feedAndBait(sink[0]!, feedFallMs);
-    if (!against.ok) return against;
-    return answer({ sink, againstFeed: against.value, flow: [], holdBackMax: [], assumed });
-  }
-  const flow = flowFigures(rig, depth, { ...hanging, floatDragAreaCm2: dragAreaCm2 }, feedFallMs);
-  if (!flow.ok) return flow;
-  const holdBack = holdBackMax(solved, depth, dragAreaCm2);
-  if (!holdBack.ok) return holdBack;
-  return answer({ sink, flow: flow.value, holdBackMax: holdBack.value, assumed });
+  return answer(sink);
+}
+
+function sinkOfSister(
+  rig: Rig,
+  depth: SolvedDepth,
+  hanging: HangingRig,
+  float: FloatOnWater,
+): Answer<Sister | undefined> {
+  const sister = sisterOf(rig, depth);
+  if (!sister) return answer(undefined);
+  const locks = depth.shot.filter(({ role }) => role === "lock");
+  const sink = sinkBothWays({ ...hanging, shot: [...sister.shot, ...locks] }, float);
+  return sink.ok ? answer({ arrangement: sister.arrangement, sink: sink.value }) : sink;
 }
 
 /** What hangs below the float, as the sums of water and line take it. */

@@ -11,7 +11,7 @@ import type { SolvedDepth, SolvedRig } from "../../src/solve/solved.ts";
 /** Room for a picture in a column of text: on a phone 80 mm become 320 px, so its words are read as 14 px. */
 export const pictureRoom = { widthMm: 80, textMm: 3.5 };
 const rigBox = { widthMm: pictureRoom.widthMm, heightMm: 120 };
-const plotBox = { widthMm: pictureRoom.widthMm, heightMm: 75 };
+const plotBox = { widthMm: pictureRoom.widthMm, heightMm: 90 };
 /** A float up to this long is drawn to true size, a longer one to half of it. */
 const trueSizeMm = 110;
 /** What stands above and below a float: room for its eye and the caption. */
@@ -41,7 +41,11 @@ export function sinkPicture(
 ): string | undefined {
   if (!inWater || inWater.sink.length === 0) return undefined;
   const curves = { title: rig.title, sinks: inWater.sink };
-  const drawing = drawSinkPlot(curves, undefined, depthMm, plotBox, kit, pictureRoom);
+  const sister = inWater.sister && {
+    title: kit.words(`drawing.sink.sister.${inWater.sister.arrangement}`),
+    sinks: inWater.sister.sink,
+  };
+  const drawing = drawSinkPlot(curves, sister, depthMm, plotBox, kit, pictureRoom);
   return drawingToSvg(joinStrokes(drawing), { idPrefix });
 }
 

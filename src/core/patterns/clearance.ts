@@ -1,6 +1,6 @@
 import { type Answer, answer, type Finding, noAnswer, warning } from "../finding.ts";
 import { ballDiameterMm, type Shot } from "../shot.ts";
-import type { PatternKind, PatternRoom, PlacedShot, Role } from "./pattern.ts";
+import type { LineRoom, PatternKind, PatternRoom, PlacedShot, Role } from "./pattern.ts";
 
 /** Shot stay this far from a knot (common practice, no source). */
 export const knotClearMm = 15;
@@ -12,12 +12,12 @@ export const floatClearMm = 50;
 export const hookClearMm = 20;
 
 /** Lowest place above the knot of the hook length's loop. */
-export function aboveLoopMm(room: PatternRoom): number {
+export function aboveLoopMm(room: LineRoom): number {
   return room.hookLengthMm + knotClearMm;
 }
 
 /** Highest place for a shot on the line. */
-export function highestMm(room: PatternRoom): number {
+export function highestMm(room: LineRoom): number {
   return room.floatToHookMm - floatClearMm;
 }
 

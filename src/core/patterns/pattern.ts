@@ -78,14 +78,18 @@ export type PatternSpec =
 
 export type PatternKind = PatternSpec["kind"];
 
-/** What a pattern has to work with. */
-export interface PatternRoom {
-  /** Depth of the water, for saying what depth a pattern needs. */
-  readonly depthMm: number;
+/** Line on which shot can stand. */
+export interface LineRoom {
   /** Float's lower eye (or stop knot) to hook, along the line. */
   readonly floatToHookMm: number;
   /** Hook length, from loop to bend of the hook. */
   readonly hookLengthMm: number;
+}
+
+/** What a pattern has to work with. */
+export interface PatternRoom extends LineRoom {
+  /** Depth of the water, for saying what depth a pattern needs. */
+  readonly depthMm: number;
   /** Pull that is left for shot once hook and bait hang [g]. */
   readonly pullG: number;
   /** Whether shot lock the float: then what the line does not carry goes there. */

@@ -1,6 +1,6 @@
 import type { Shot } from "../shot.ts";
 import { aboveLoopMm, apartMm, floatClearMm, highestMm } from "./clearance.ts";
-import type { PatternRoom } from "./pattern.ts";
+import type { LineRoom } from "./pattern.ts";
 
 /** Places from the hook up, or the height that the highest of them would need. */
 export type Places =
@@ -28,7 +28,7 @@ export function spreadMm(
   lowestMm: number,
   shot: readonly Shot[],
   weights: readonly number[],
-  room: PatternRoom,
+  room: LineRoom,
 ): Places {
   const fromLowest = scaled(lowest, lowestMm, shot, weights, room);
   const loopMm = aboveLoopMm(room);
@@ -44,7 +44,7 @@ function scaled(
   lowestMm: number,
   shot: readonly Shot[],
   weights: readonly number[],
-  room: PatternRoom,
+  room: LineRoom,
 ): Places {
   const upTo = (count: number) => weights.slice(0, count).reduce((sum, weight) => sum + weight, 0);
   const wholeWeight = upTo(shot.length + 1);
@@ -79,7 +79,7 @@ export function droppersMm(
   telltaleMm: number,
   groupMm: number,
   leastMm: number,
-  room: PatternRoom,
+  room: LineRoom,
 ): number[] {
   const even = Array.from(
     { length: count },

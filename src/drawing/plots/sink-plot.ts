@@ -1,4 +1,4 @@
-import type { Sink } from "../../core/sink/sink-of-rig.ts";
+import type { Landing, Sink } from "../../core/sink/sink-of-rig.ts";
 import { boldMm, point, polyline, text, thinMm, thinSoft } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, Stroke } from "../model.ts";
@@ -19,15 +19,24 @@ export interface SinkPlotOptions {
 /** Least height of the plot itself. */
 const leastPlotMm = 25;
 
-/** Thickness tells the rig from the pattern it is held against, dashes tell a heap from a line laid out. */
-function strokeOf(main: boolean, sink: Sink): Stroke {
-  const look: Stroke = main ? { ink: "ink", widthMm: 1.5 * boldMm } : { ink: "soft", widthMm: thinMm };
-  return sink.landing === "heap" ? { ...look, dashMm: [2.2, 1.2] } : look;
-}
+/**
+ * Dashes of its own for each curve, so that a print without colour tells them apart; the pattern that the rig is held
+ * against is thin besides.
+ */
+const strokes: Readonly<Record<"rig" | "sister", Readonly<Record<Landing, Stroke>>>> = {
+  rig: {
+    straight: { ink: "ink", widthMm: 1.5 * boldMm },
+    heap: { ink: "ink", widthMm: 1.5 * boldMm, dashMm: [2.2, 1.2] },
+  },
+  sister: {
+    straight: { ink: "soft", widthMm: thinMm, dashMm: [3, 0.9, 0.6, 0.9], cap: "butt" },
+    heap: { ink: "soft", widthMm: thinMm, dashMm: [0.6, 0.9], cap: "butt" },
+  },
+};
 
 /**
- * How deep the bait is after how long: the rig bold, the pattern it is held against thin; a line laid out straight
- * unbroken, a heap dashed. Down is down, as in the water.
+ * How deep the bait is after how long: the rig bold, the pattern it is held against thin. Down is down, as in the
+ * water.
  *
  * @throws Error where the box is too small
  */
@@ -41,8 +50,12 @@ export function drawSinkPlot(
 ): Drawing {
   const { words, figures, measure } = kit;
   const all = [
-    ...rig.sinks.map((sink) => ({ sink, title: rig.title, stroke: strokeOf(true, sink) })),
-    ...(sister?.sinks ?? []).map((sink) => ({ sink, title: sister!.title, stroke: strokeOf(false, sink) })),
+    ...rig.sinks.map((sink) => ({ sink, title: rig.title, stroke: strokes.rig[sink.landing] })),
+    ...(sister?.sinks ?? []).map((sink) => ({
+      sink,
+      title: sister!.title,
+      stroke: strokes.sister[sink.landing],
+    })),
   ];
   const longestS = Math.max(...all.map(({ sink }) => sink.tenthsS.at(-1)!));
   const entries = all.toReversed().map(

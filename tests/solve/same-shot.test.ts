@@ -1,0 +1,51 @@
+import { describe, expect, it } from "vitest";
+import { disk } from "../../src/cli/disk.ts";
+import { readLibrary } from "../../src/content/read-library.ts";
+import { readSources } from "../../src/content/world.ts";
+import { knotClearMm } from "../../src/core/patterns/clearance.ts";
+import { sameShot, sisterOf } from "../../src/solve/same-shot.ts";
+import { solveRig } from "../../src/solve/solve-rig.ts";
+import type { SolvedShot } from "../../src/solve/solved.ts";
+
+const library = readLibrary(await readSources(disk, ["content"])).value!;
+const solved = library.rigs.map(({ rig }) => {
+  const answer = solveRig(rig);
+  if (!answer.ok) throw new Error(JSON.stringify(answer.findings));
+  return answer.value;
+});
+const made = solved.flatMap(({ rig, depths }) =>
+  depths.map((depth) => [`${rig.id} in ${depth.depthMm} mm`, rig, depth] as const),
+);
+const massesG = (shot: readonly SolvedShot[]) => shot.map(({ massG }) => massG).sort();
+const extentMm = (shot: readonly SolvedShot[]) => shot.at(-1)!.fromHookMm - shot[1]!.fromHookMm;
+
+describe.each(made)("%s", (_, rig, depth) => {
+  const ways = sameShot(rig, depth);
+  const line = depth.shot.filter(({ role }) => role !== "lock");
+
+  it("keeps its shot, their order, its telltale, and clear of knot and float, in every way of hanging them", () => {
+    for (const { shot } of ways) {
+      expect(massesG(shot)).toEqual(massesG(line));
+      expect(shot[0]!.fromHookMm).toBe(line[0]!.fromHookMm);
+      expect(shot.at(-1)!.fromHookMm).toBeLessThan(depth.floatToHookMm);
+      for (let i = 1; i < shot.length; i++) {
+        const [below, above] = [shot[i - 1]!, shot[i]!];
+        expect(above.massG).toBeGreaterThanOrEqual(below.massG);
+        expect(above.fromHookMm - below.fromHookMm).toBeGreaterThanOrEqual(above.diameterMm - 1e-9);
+        expect(Math.abs(above.fromHookMm - rig.hookLengthMm)).toBeGreaterThanOrEqual(knotClearMm - 1e-9);
+      }
+    }
+  });
+
+  it("has a sister in the other pattern, unless there is nothing to gather or no room to spread", () => {
+    const sister = sisterOf(rig, depth);
+    const nothing = line.length < 3 || ["lift", "all at the float"].includes(rig.pattern.kind);
+    if (nothing || depth.depthMm >= 1600) expect(sister === undefined).toBe(nothing);
+    if (!sister) return;
+    expect(sister.own).toBe(false);
+    const bulky = rig.pattern.kind.endsWith("bulk");
+    expect(sister.arrangement).toBe(bulky ? "strung out" : "bulk");
+    if (bulky) expect(extentMm(sister.shot)).toBeGreaterThan(extentMm(line));
+    else expect(extentMm(sister.shot)).toBeLessThan(extentMm(line));
+  });
+});
