@@ -108,14 +108,15 @@ function piece(step: MakeUpStep, done: readonly MakeUpStep[], bench: Bench): rea
       return done.includes("hookLength") ? [] : endLoop(line(at.loop));
     case "hookLength":
       return hookLength(bench);
-    case "lock": {
-      const heaviest = Math.max(...lockShot(solved.depths[0]!).map(({ diameterMm }) => diameterMm));
-      return [-1, 1].flatMap((side) =>
-        shotAt(point(x(at.float) + side * lockAsideMm, lineMm), heaviest, bench),
+    case "hold":
+      return done.includes("lock") ? [] : besideTheEye(0, bench);
+    case "lock":
+      return besideTheEye(
+        Math.max(...lockShot(solved.depths[0]!).map(({ diameterMm }) => diameterMm)),
+        bench,
       );
-    }
     case "plummet":
-      return done.includes("shot")
+      return done.at(-1) !== "plummet"
         ? []
         : parts.plummet.draw({
             at: point(x(at.hook) + hookMm / 2, lineMm + plummetMm + 1),
@@ -126,6 +127,13 @@ function piece(step: MakeUpStep, done: readonly MakeUpStep[], bench: Bench): rea
         shotAt(point(shotAcross(shot.fromHookMm, bench), lineMm), shot.diameterMm, bench),
       );
   }
+}
+
+/** A shot on either side of the float's eye. */
+function besideTheEye(diameterMm: number, bench: Bench): readonly Item[] {
+  return [-1, 1].flatMap((side) =>
+    shotAt(point(across(bench, at.float) + side * lockAsideMm, bench.lineMm), diameterMm, bench),
+  );
 }
 
 function shotAt(place: Point, diameterMm: number, { box }: Bench): readonly Item[] {
@@ -214,7 +222,7 @@ function hookLength(bench: Bench): Item[] {
   ];
 }
 
-/** Names what the step adds, with an arrow to it: down from above, or up to the lock shot, which the float stands over. */
+/** Names what the step adds, with an arrow to it: down from above, or up to the shot that the float stands over. */
 function pointer(
   step: MakeUpStep,
   words: string,
@@ -230,6 +238,7 @@ function pointer(
     float: at.float,
     loop: at.loop + 0.03,
     hookLength: (at.loop + at.hook) / 2,
+    hold: at.float,
     lock: at.float,
     plummet: at.hook,
     shot: (at.float + at.loop) / 2,
@@ -241,7 +250,7 @@ function pointer(
   const labelMm = Math.min(bench.box.widthMm - half, Math.max(half, xMm));
   const name = (yMm: number) => text(point(labelMm, yMm), words, textMm, { face: "bold", anchor: "middle" });
   const stroke = { ink: "accent", widthMm: 0.6 } as const;
-  if (step === "lock") {
+  if (step === "hold" || step === "lock") {
     const tail = bench.lineMm + 4;
     return [
       name(tail + 0.3 + 0.78 * textMm),

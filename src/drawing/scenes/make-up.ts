@@ -12,8 +12,9 @@ export type MakeUpStep =
   | "float"
   | "loop"
   | "hookLength"
-  | "lock"
+  | "hold"
   | "plummet"
+  | "lock"
   | "shot";
 
 type Hold = "shot" | "rubbers" | "stopKnot";
@@ -25,7 +26,8 @@ export function holdOf({ float }: Rig): Hold {
 
 /**
  * The order to put a rig together: whatever slides on the line goes on before the loop is tied, rubbers and stop knot
- * before the float, and the shot only when the depth is found.
+ * before the float, and the shot only when the depth is found: till then two small shot hold a float that shot lock,
+ * so that the plummet can sink it and too deep a setting shows.
  */
 export function makeUpSteps({ rig, depths }: SolvedRig): readonly MakeUpStep[] {
   const hold = holdOf(rig);
@@ -41,18 +43,22 @@ export function makeUpSteps({ rig, depths }: SolvedRig): readonly MakeUpStep[] {
     "float",
     "loop",
     "hookLength",
-    ...(hold === "shot" ? (["lock"] as const) : []),
+    ...(hold === "shot" ? (["hold"] as const) : []),
     "plummet",
+    ...(hold === "shot" ? (["lock"] as const) : []),
     ...(shotOnLine ? (["shot"] as const) : []),
   ];
 }
+
+/** Steps that are told in different words for each way to hold the float. */
+const stepsByHold: ReadonlySet<MakeUpStep> = new Set(["float", "plummet", "shot"]);
 
 /** What to do at a step, in a sentence or two. */
 export function makeUpCaption(solved: SolvedRig, step: MakeUpStep, kit: DrawingKit): string {
   const { words, figures } = kit;
   const { rig, depths } = solved;
   const depth = depths[0]!;
-  const key = step === "float" || step === "plummet" ? `${step}.${holdOf(rig)}` : step;
+  const key = stepsByHold.has(step) ? `${step}.${holdOf(rig)}` : step;
   return words(`drawing.scenes.makeUp.do.${key}`, {
     length: figures.shortGap(rig.hookLengthMm),
     lock: spokenShot(lockShot(depth), kit),

@@ -151,10 +151,11 @@ describe("making up a rig", () => {
     expect(steps).not.toContain("lock");
   });
 
-  it("locks a float with shot before the depth is found, and gives it no rubbers", () => {
+  it("holds a float with two small shot till the depth is found, locks it then, and gives it no rubbers", () => {
     const steps = makeUpSteps(sampleWaggler);
-    inOrder(steps, "float", "lock");
-    inOrder(steps, "lock", "plummet");
+    inOrder(steps, "float", "hold");
+    inOrder(steps, "hold", "plummet");
+    inOrder(steps, "plummet", "lock");
     expect(steps).not.toContain("rubbers");
   });
 
@@ -192,12 +193,13 @@ describe("making up a rig", () => {
       ["float"],
       ["loop"],
       ["hook length"],
-      ["lock shot"],
+      ["two small shot"],
       ["plummet"],
+      ["lock shot"],
       ["shot"],
     ]);
     expect(drawings[3]!.description).toContain("30 cm");
-    expect(drawings[4]!.description).toContain("2 BB and 2 No 4");
+    expect(drawings[6]!.description).toContain("2 BB and 2 No 4");
   });
 });
 
