@@ -1,32 +1,59 @@
 import type { Scene } from "../../solve/live/pictures.ts";
 import type { SolvedRig } from "../../solve/solved.ts";
-import type { DrawingKit } from "../kit.ts";
+import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing } from "../model.ts";
+import { drawDisgorger } from "./disgorger.ts";
 import { drawMakeUp } from "./draw-make-up.ts";
+import { drawFeather } from "./feather.ts";
+import { drawLandFish } from "./land-fish.ts";
+import { drawMend } from "./mend.ts";
+import { drawRodAndReel } from "./rod-and-reel.ts";
 import { shelfSwim } from "./shelf-swim.ts";
 import { drawSinkTheLine } from "./sink-the-line.ts";
+import { drawStrike } from "./strike.ts";
 import { drawSwim } from "./swim.ts";
+import { drawWires } from "./wires.ts";
 
-/** Heights for the width of a column of text, and the least that the words leave room in. */
-const heightShares: Readonly<Record<Scene, number>> = { swim: 1, "make-up": 0.37, "sink-the-line": 0.5 };
-const leastMm: Readonly<Record<Scene, number>> = { swim: 50, "make-up": 28, "sink-the-line": 36 };
+interface SceneEntry {
+  /** Height for the width of a column of text. */
+  readonly heightShare: number;
+  /** The least height that the words leave room in [mm]. */
+  readonly leastMm: number;
+  draw(solved: SolvedRig, box: Box, kit: DrawingKit): readonly Drawing[];
+}
 
-/** A scene with a rig in it, for a column of text: one picture, or one a step. */
+/** Every scene; one without its line here does not compile. */
+const entries: Readonly<Record<Scene, SceneEntry>> = {
+  swim: {
+    heightShare: 1,
+    leastMm: 50,
+    draw: (solved, box, kit) => {
+      const { swim, rigs } = shelfSwim(solved, kit);
+      return [drawSwim(swim, rigs, box, kit)];
+    },
+  },
+  "rod-and-reel": { heightShare: 0.86, leastMm: 0, draw: (_, box, kit) => [drawRodAndReel(box, kit)] },
+  "make-up": { heightShare: 0.37, leastMm: 28, draw: drawMakeUp },
+  feather: { heightShare: 0.5, leastMm: 0, draw: ({ rig }, box, kit) => drawFeather(rig, box, kit) },
+  "sink-the-line": {
+    heightShare: 0.5,
+    leastMm: 36,
+    draw: ({ rig }, box, kit) => drawSinkTheLine(rig, box, kit),
+  },
+  mend: { heightShare: 0.47, leastMm: 0, draw: (_, box, kit) => drawMend(box, kit) },
+  strike: { heightShare: 0.54, leastMm: 0, draw: ({ rig }, box, kit) => drawStrike(rig, box, kit) },
+  "land-fish": { heightShare: 0.6, leastMm: 0, draw: (_, box, kit) => drawLandFish(box, kit) },
+  disgorger: { heightShare: 0.46, leastMm: 0, draw: (_, box, kit) => drawDisgorger(box, kit) },
+  wires: { heightShare: 0.6, leastMm: 0, draw: (_, box, kit) => [drawWires(box, kit)] },
+};
+
+/** A scene for a column of text: one picture, or one a step. `solved` is the rig in it, where it shows one. */
 export function drawScene(
   scene: Scene,
   solved: SolvedRig,
   { widthMm }: { readonly widthMm: number },
   kit: DrawingKit,
 ): readonly Drawing[] {
-  const box = { widthMm, heightMm: Math.max(leastMm[scene], widthMm * heightShares[scene]) };
-  switch (scene) {
-    case "swim": {
-      const { swim, rigs } = shelfSwim(solved, kit);
-      return [drawSwim(swim, rigs, box, kit)];
-    }
-    case "make-up":
-      return drawMakeUp(solved, box, kit);
-    case "sink-the-line":
-      return drawSinkTheLine(solved.rig, box, kit);
-  }
+  const { heightShare, leastMm, draw } = entries[scene];
+  return draw(solved, { widthMm, heightMm: Math.max(leastMm, widthMm * heightShare) }, kit);
 }

@@ -1,4 +1,5 @@
-import { bold, type Point, point, polyline, thinSoft } from "../items.ts";
+import { bold, type Point, point, polygon, polyline, thinSoft } from "../items.ts";
+import type { Box } from "../kit.ts";
 import type { Item } from "../model.ts";
 
 const hatchMm = 3;
@@ -19,6 +20,16 @@ export function ground(points: readonly Point[]): Item[] {
     if (foot.yMm > heightAt(points, foot.xMm)) hatch.push(polyline([top, foot], thinSoft));
   }
   return [...hatch, polyline(points, bold)];
+}
+
+/** How high the bank stands above the water. */
+export const bankAboveMm = 3;
+
+/** A bank on the left, level and then falling steeply to the bottom of the picture. */
+export function bank({ heightMm }: Box, surfaceMm: number, endMm: number): Item[] {
+  const top = surfaceMm - bankAboveMm;
+  const shore = [point(0, top), point(0.8 * endMm, top), point(endMm, surfaceMm), point(endMm, heightMm)];
+  return [polygon([...shore, point(0, heightMm)], "paper"), ...ground(shore)];
 }
 
 /** Height of a line of points at a place across; its ends go on level. */

@@ -1,12 +1,15 @@
 import { topMm } from "../../core/profile.ts";
 import type { Rig } from "../../solve/rig.ts";
-import { arrow, type Point, point, polygon, text } from "../items.ts";
+import { arrow, type Point, point, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
-import { ground } from "./ground.ts";
+import { bank } from "./ground.ts";
+import { rod } from "./rod.ts";
 import { sceneTextMm } from "./scene-text.ts";
+import { smallFloat } from "./small-float.ts";
+import { stepPictures } from "./step-pictures.ts";
 
 /** Cast this far beyond the spot [mm]; common practice, no source. */
 export const castBeyondMm = 3000;
@@ -20,7 +23,7 @@ const rodTip = 0.34;
 const spot = 0.7;
 const beyond = 0.88;
 
-const floatMm = { length: 9, width: 1.8 };
+const floatMm = 9;
 /** Rod tip above the water, step by step; the second is under it. */
 const tipAboveMm: Readonly<Record<SinkStep, number>> = { cast: 8, dip: -4, settle: 0.8 };
 
@@ -29,29 +32,14 @@ export function drawSinkTheLine(rig: Rig, box: Box, kit: DrawingKit): Drawing[] 
   const { words, figures } = kit;
   const textMm = sceneTextMm(box);
   const surfaceMm = Math.max(0.42 * box.heightMm, textMm + 12);
-  return sinkSteps.map((step, index) => ({
-    ...box,
-    title: words("drawing.scenes.sink.title", { step: index + 1, steps: sinkSteps.length }),
-    description: words(`drawing.scenes.sink.do.${step}`, { beyond: figures.shortDepth(castBeyondMm) }),
-    items: [
-      ...bank(box, surfaceMm),
-      ...parts.waterSurface.draw({ leftMm: bankEnds * box.widthMm, rightMm: box.widthMm, yMm: surfaceMm }),
-      ...feedSpot(box, surfaceMm, textMm, words("drawing.scenes.sink.spot")),
-      ...scene(step, rig, box, surfaceMm),
-      ...labels(step, box, surfaceMm, textMm, kit),
-    ],
-  }));
-}
-
-function bank({ widthMm, heightMm }: Box, surfaceMm: number): Item[] {
-  const end = bankEnds * widthMm;
-  const shore = [
-    point(0, surfaceMm - 3),
-    point(0.8 * end, surfaceMm - 3),
-    point(end, surfaceMm),
-    point(end, heightMm),
+  const items = (step: SinkStep): Item[] => [
+    ...bank(box, surfaceMm, bankEnds * box.widthMm),
+    ...parts.waterSurface.draw({ leftMm: bankEnds * box.widthMm, rightMm: box.widthMm, yMm: surfaceMm }),
+    ...feedSpot(box, surfaceMm, textMm, words("drawing.scenes.sink.spot")),
+    ...scene(step, rig, box, surfaceMm),
+    ...labels(step, box, surfaceMm, textMm, kit),
   ];
-  return [polygon([...shore, point(0, heightMm)], "paper"), ...ground(shore)];
+  return stepPictures("sink", sinkSteps, box, kit, items, { beyond: figures.shortDepth(castBeyondMm) });
 }
 
 /** A dotted line down from the surface where the feed goes in. */
@@ -62,7 +50,7 @@ function feedSpot({ widthMm, heightMm }: Box, surfaceMm: number, textMm: number,
     {
       kind: "path",
       steps: [
-        ["M", x, surfaceMm + floatMm.length + 2],
+        ["M", x, surfaceMm + floatMm + 2],
         ["L", x, foot],
       ],
       stroke: { ink: "soft", widthMm: 0.4, dashMm: [0.8, 0.8] },
@@ -75,41 +63,12 @@ function scene(step: SinkStep, rig: Rig, { widthMm }: Box, surfaceMm: number): I
   const tip = point(rodTip * widthMm, surfaceMm - tipAboveMm[step]);
   const floatAt = (step === "cast" ? beyond : spot) * widthMm;
   const { profile, tipShowingMm } = rig.float;
-  const stretch = floatMm.length / topMm(profile);
-  const foot = point(floatAt, surfaceMm + floatMm.length - tipShowingMm * stretch);
-  const widest = Math.max(...profile.map(({ diameterMm }) => diameterMm));
+  const stretch = floatMm / topMm(profile);
+  const foot = point(floatAt, surfaceMm + floatMm - tipShowingMm * stretch);
   return [
     ...rod(point(0.05 * widthMm, surfaceMm - 6), tip),
     { kind: "path", steps: line(step, tip, foot, surfaceMm), stroke: strandStrokes["main line"] },
-    ...parts.floatBody.draw({
-      profile,
-      tipMm: Math.max(tipShowingMm, topMm(profile) * 0.12),
-      loadMm: 0,
-      eye: true,
-      at: foot,
-      lengthScale: stretch,
-      widthScale: floatMm.width / widest,
-    }),
-  ];
-}
-
-/** Tapers to the tip. */
-function rod(butt: Point, tip: Point): Item[] {
-  const [dx, dy] = [tip.xMm - butt.xMm, tip.yMm - butt.yMm];
-  const length = Math.hypot(dx, dy);
-  const across = (half: number) => [(-dy / length) * half, (dx / length) * half] as const;
-  const [bx, by] = across(0.7);
-  const [tx, ty] = across(0.25);
-  return [
-    polygon(
-      [
-        point(butt.xMm + bx, butt.yMm + by),
-        point(tip.xMm + tx, tip.yMm + ty),
-        point(tip.xMm - tx, tip.yMm - ty),
-        point(butt.xMm - bx, butt.yMm - by),
-      ],
-      "ink",
-    ),
+    ...smallFloat(rig, foot, floatMm),
   ];
 }
 

@@ -8,8 +8,19 @@ export type PictureReference =
   | { readonly picture: "knot"; readonly knot: string }
   | { readonly picture: "scene"; readonly scene: Scene };
 
-/** Pictures of the bank that belong to no one rig. */
-export const scenes = ["swim", "make-up", "sink-the-line"] as const;
+/** Pictures of tackle, bank and fish that belong to no one rig. */
+export const scenes = [
+  "swim",
+  "rod-and-reel",
+  "make-up",
+  "feather",
+  "sink-the-line",
+  "mend",
+  "strike",
+  "land-fish",
+  "disgorger",
+  "wires",
+] as const;
 export type Scene = (typeof scenes)[number];
 
 /** Where a picture goes in a text, once its reference is known to be good. */

@@ -1,0 +1,66 @@
+import { arrow, circle, type Point, text } from "../items.ts";
+import type { Box, DrawingKit } from "../kit.ts";
+import type { Drawing, Item } from "../model.ts";
+import { parts } from "../parts/parts.ts";
+import { strandStrokes } from "../strands.ts";
+import { ground } from "./ground.ts";
+import { rod } from "./rod.ts";
+import { sceneTextMm } from "./scene-text.ts";
+import { hundredths, stepPictures } from "./step-pictures.ts";
+
+export const mendSteps = ["bow", "lift", "mended"] as const;
+type MendStep = (typeof mendSteps)[number];
+
+const accent = { ink: "accent", widthMm: 0.9 } as const;
+
+/** Mending the line, seen from above: the stream bows the line, the rod lifts it, it lies upstream of the float. */
+export function drawMend(box: Box, kit: DrawingKit): Drawing[] {
+  const { at, mm } = hundredths(box);
+  const { words } = kit;
+  const textMm = sceneTextMm(box);
+  const butt = at(26, 45);
+  const float = at(58, 12);
+
+  const label = (key: string, place: Point, anchor: "start" | "middle" | "end") =>
+    text(place, words(`drawing.scenes.mend.say.${key}`), textMm, { ink: "soft", anchor });
+  const lineTo = (tip: Point, a: Point, b: Point): Item => ({
+    kind: "path",
+    steps: [
+      ["M", tip.xMm, tip.yMm],
+      ["C", a.xMm, a.yMm, b.xMm, b.yMm, float.xMm, float.yMm],
+    ],
+    stroke: strandStrokes["main line"],
+  });
+
+  const scenes: Readonly<Record<MendStep, () => Item[]>> = {
+    bow: () => {
+      const tip = at(34, 32);
+      return [lineTo(tip, at(84, 34), at(84, 20)), ...rod(butt, tip), label("bow", at(78, 32), "start")];
+    },
+    lift: () => {
+      const tip = at(30, 29);
+      return [
+        { ...lineTo(tip, at(84, 34), at(84, 20)), stroke: { ink: "faint", widthMm: 0.5, dashMm: [1, 1] } },
+        lineTo(tip, at(36, 18), at(46, 12)),
+        ...rod(butt, tip),
+        ...arrow(at(72, 26), at(48, 22), accent, 2.6),
+        label("lift", at(70, 35), "start"),
+      ];
+    },
+    mended: () => {
+      const tip = at(27, 29);
+      return [lineTo(tip, at(24, 10), at(42, 6)), ...rod(butt, tip), label("mended", at(30, 8), "end")];
+    },
+  };
+
+  return stepPictures("mend", mendSteps, box, kit, (step) => [
+    ...ground([at(0, 42), at(100, 42)]),
+    ...scenes[step](),
+    // The float from above: a dot in a ring.
+    circle(float, 1.5, { fill: "paper", stroke: { ink: "ink", widthMm: 0.35 } }),
+    circle(float, 0.7, { fill: "accent" }),
+    label("float", at(60, 7.5), "start"),
+    label("stream", at(78, 5.5), "start"),
+    ...parts.flowArrow.draw({ from: at(78, 8), lengthMm: mm(16) }),
+  ]);
+}

@@ -1,0 +1,23 @@
+import { topMm } from "../../core/profile.ts";
+import type { Rig } from "../../solve/rig.ts";
+import type { Point } from "../items.ts";
+import type { Item } from "../model.ts";
+import { parts } from "../parts/parts.ts";
+
+/** Widest part of a float for its length, in pictures where its true shape would be too thin to see. */
+const widthShare = 0.2;
+
+/** A rig's float as a scene shows it: standing on `foot`, of a length that suits the picture. */
+export function smallFloat({ float }: Rig, foot: Point, lengthMm: number): readonly Item[] {
+  const { profile, tipShowingMm } = float;
+  const top = topMm(profile);
+  return parts.floatBody.draw({
+    profile,
+    tipMm: Math.max(tipShowingMm, top * 0.12),
+    loadMm: 0,
+    eye: true,
+    at: foot,
+    lengthScale: lengthMm / top,
+    widthScale: (widthShare * lengthMm) / Math.max(...profile.map(({ diameterMm }) => diameterMm)),
+  });
+}
