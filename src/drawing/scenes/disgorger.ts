@@ -24,11 +24,7 @@ export function drawDisgorger(box: Box, kit: DrawingKit): Drawing[] {
   const hookMm = mm(7);
   /** Shank along the line, bend to the right. */
   const hook = (bend: Point) =>
-    rotated(
-      mirrored(parts.hook.draw({ bend: point(bend.xMm, bend.yMm), heightMm: hookMm }), bend.xMm),
-      -90,
-      bend,
-    );
+    rotated(mirrored(parts.hook.draw({ bend, heightMm: hookMm }), bend.xMm), -90, bend);
   const line = (toX: number) => polyline([at(2, lineY), at(toX, lineY)], strandStrokes["hook length"]);
   const tight = [
     label("tight", at(2, lineY + 10)),
