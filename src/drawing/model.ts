@@ -50,6 +50,8 @@ export interface TextItem {
   readonly face: Face;
   readonly ink: Ink;
   readonly anchor: "start" | "middle" | "end";
+  /** Where the words lead, by its name in the list of links of the document that they stand in. */
+  readonly link?: string;
 }
 
 /** Parts of a picture or page that belong together, moved as one. */
@@ -78,6 +80,7 @@ export type Role =
   | "H3"
   | "P"
   | "BlockQuote"
+  | "Link"
   | "L"
   | "LI"
   | "Lbl"

@@ -8,6 +8,7 @@ export interface TextRun {
   readonly face: Face;
   readonly sizeMm: number;
   readonly ink: Ink;
+  readonly link?: string;
 }
 
 /** A box with its components called and its inherited type worked out; it holds text or boxes, never both. */
@@ -25,6 +26,7 @@ interface Inherited {
   readonly sizeMm: number;
   readonly ink: Ink;
   readonly field: string;
+  readonly link?: string;
 }
 
 /**
@@ -66,10 +68,17 @@ function node(child: Element | string, key: string, around: Inherited): BoxNode 
 
 function runsOf(child: Element | string, around: Inherited): TextRun[] {
   if (typeof child === "string") {
-    return [{ text: normalise(child), face: around.face, sizeMm: around.sizeMm, ink: around.ink }];
+    const { face, sizeMm, ink, link } = around;
+    return [{ text: normalise(child), face, sizeMm, ink, ...(link !== undefined && { link }) }];
   }
   const props = child.props as InlineProps;
-  const here = { ...around, face: props.face ?? around.face, ink: props.ink ?? around.ink };
+  const link = props.link ?? around.link;
+  const here = {
+    ...around,
+    face: props.face ?? around.face,
+    ink: props.ink ?? around.ink,
+    ...(link !== undefined && { link }),
+  };
   return flatten(props.children).flatMap((c) => runsOf(c, here));
 }
 

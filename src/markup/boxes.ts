@@ -77,6 +77,8 @@ export function Box(props: BoxProps): Element {
 export interface InlineProps {
   readonly face?: Face;
   readonly ink?: Ink;
+  /** Where the words lead, by a name that the document's own list of links has. */
+  readonly link?: string;
   readonly children?: Child;
 }
 

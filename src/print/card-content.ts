@@ -1,3 +1,5 @@
+import { publicAddress } from "../../templates/pages/addresses.ts";
+import { sitePaths } from "../../templates/pages/view.ts";
 import type { Guide } from "../content/library.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
@@ -67,12 +69,10 @@ export function cardContent(solved: SolvedRig, guide: Guide, { words, figures }:
     }),
     caution: words("card.caution"),
     publisher: guide.publisher,
-    ...(guide.siteAddress !== undefined && { address: rigAddress(guide.siteAddress, rig.id) }),
+    ...(guide.siteAddress !== undefined && {
+      address: publicAddress(sitePaths.rig(rig.id), guide.siteAddress),
+    }),
   };
-}
-
-export function rigAddress(siteAddress: string, rigId: string): string {
-  return `${siteAddress.replace(/\/$/, "")}/rigs/${rigId}.html`;
 }
 
 /** The depths that a small card carries: the shallowest, the deepest, and the one nearest the middle of the two. */

@@ -1,10 +1,11 @@
-import type { PDFRef } from "pdf-lib";
-import type { GroupItem, Item } from "../drawing/model.ts";
+import type { PDFContext, PDFRef } from "pdf-lib";
+import type { GroupItem, Item, PathItem, TextItem } from "../drawing/model.ts";
 import type { Fonts } from "../layout/fonts.ts";
 import { type Matrix, moved, type PaperSide, placing } from "../layout/paper.ts";
-import { extentOf } from "./extent.ts";
+import { type Extent, extentOf } from "./extent.ts";
 import type { ContentWriter } from "./pdf-content.ts";
-import type { StructureElement, StructureTree } from "./pdf-structure.ts";
+import { type Links, linkAnnotation } from "./pdf-links.ts";
+import type { PointBox, StructureElement, StructureTree } from "./pdf-structure.ts";
 
 export const pointsPerMm = 72 / 25.4;
 
@@ -22,29 +23,53 @@ interface Around {
   readonly toPaper: Matrix;
 }
 
-/** Paints one side of paper into a content stream and the structure tree; gives back the headings on it. */
-export function paintSide(
-  side: PaperSide,
-  page: PDFRef,
-  writer: ContentWriter,
-  tree: StructureTree,
-  fonts: Fonts,
-): Heading[] {
+/** What all sides of a document share. */
+export interface DocumentParts {
+  readonly context: PDFContext;
+  readonly writer: ContentWriter;
+  readonly tree: StructureTree;
+  readonly fonts: Fonts;
+  readonly links: Links;
+  readonly pages: readonly PDFRef[];
+}
+
+/** What a side gives besides its content stream and its part of the structure tree. */
+export interface PaintedSide {
+  /** For the page's `StructParents`. */
+  readonly number: number;
+  readonly headings: readonly Heading[];
+  readonly annotations: readonly PDFRef[];
+}
+
+/** Paints one side of paper into a content stream and the structure tree. */
+export function paintSide(side: PaperSide, page: PDFRef, parts: DocumentParts): PaintedSide {
+  const { context, writer, tree, fonts, links, pages } = parts;
   const pageNumber = tree.nextPage();
   const headings: Heading[] = [];
+  const annotations: PDFRef[] = [];
 
   const paintItems = (items: readonly Item[], around: Around): void => {
-    for (const run of runsOfKind(items)) {
+    for (const run of runsOfKind(items, links)) {
       if (run[0]!.kind === "group") paintGroup(run[0] as GroupItem, around);
-      else if (run[0]!.kind === "text") paintLines(run, around);
+      else if (run[0]!.kind === "text") paintLines(run as TextItem[], around);
       else writer.artifact(() => paintPlain(run));
     }
   };
 
-  const paintLines = (lines: readonly Item[], { element }: Around): void => {
-    if (element === undefined)
-      throw new Error(`text without a role on the page: ${JSON.stringify(lines[0])}`);
-    writer.marked(element.role, tree.mark(pageNumber, page, element), () => paintPlain(lines));
+  const paintLines = (lines: readonly TextItem[], { element, toPaper }: Around): void => {
+    const [first] = lines;
+    if (element === undefined) throw new Error(`text without a role on the page: ${JSON.stringify(first)}`);
+    const target = links[first!.link ?? ""];
+    const owner = target ? element.child("Link") : element;
+    writer.marked(owner.role, tree.mark(pageNumber, page, owner), () => paintPlain(lines));
+    if (!target) return;
+    for (const line of lines) {
+      const words = { ...line, text: line.text.trim() };
+      const extent = extentOf([words], fonts)!;
+      writer.artifact(() => writer.shape(underline(words, extent)));
+      const box = boxOnPage(extent, toPaper);
+      annotations.push(linkAnnotation(context, target, box, page, pages, owner, tree));
+    }
   };
 
   const paintGroup = (group: GroupItem, around: Around): void => {
@@ -73,18 +98,20 @@ export function paintSide(
     const element = tree.element("Figure", inside.element);
     element.alternative(group.alt);
     const extent = extentOf(group.items, fonts);
-    if (extent) {
-      const a = moved(inside.toPaper, extent.left, extent.top);
-      const b = moved(inside.toPaper, extent.right, extent.bottom);
-      element.box([
-        pt(Math.min(a.xMm, b.xMm)),
-        pt(side.heightMm - Math.max(a.yMm, b.yMm)),
-        pt(Math.max(a.xMm, b.xMm)),
-        pt(side.heightMm - Math.min(a.yMm, b.yMm)),
-      ]);
-    }
+    if (extent) element.box(boxOnPage(extent, inside.toPaper));
     // A space ends each label, or labels run together when they are copied.
     writer.marked("Figure", tree.mark(pageNumber, page, element), () => paintPlain(group.items, " "));
+  };
+
+  const boxOnPage = ({ left, top, right, bottom }: Extent, toPaper: Matrix): PointBox => {
+    const a = moved(toPaper, left, top);
+    const b = moved(toPaper, right, bottom);
+    return [
+      pt(Math.min(a.xMm, b.xMm)),
+      pt(side.heightMm - Math.max(a.yMm, b.yMm)),
+      pt(Math.max(a.xMm, b.xMm)),
+      pt(side.heightMm - Math.min(a.yMm, b.yMm)),
+    ];
   };
 
   /** Marks without tags of their own. */
@@ -128,7 +155,7 @@ export function paintSide(
       writer.moved(matrix, () => paintItems(part.items, { toPaper: matrix }));
     }
   });
-  return headings;
+  return { number: pageNumber, headings, annotations };
 }
 
 function pt(mm: number): number {
@@ -146,12 +173,23 @@ function times([a, b, c, d, e, f]: Matrix, [a2, b2, c2, d2, e2, f2]: Matrix): Ma
   ];
 }
 
-/** Groups alone; neighbouring lines together, neighbouring shapes together. */
-function runsOfKind(items: readonly Item[]): Item[][] {
+/** The line below the words of a link. */
+function underline({ yMm, sizeMm }: TextItem, { left, right }: Extent): PathItem {
+  const below = yMm + 0.14 * sizeMm;
+  const steps: PathItem["steps"] = [
+    ["M", left, below],
+    ["L", right, below],
+  ];
+  return { kind: "path", steps, stroke: { ink: "soft", widthMm: 0.04 * sizeMm } };
+}
+
+/** Groups alone; neighbouring lines together unless one is a link, neighbouring shapes together. */
+function runsOfKind(items: readonly Item[], links: Links): Item[][] {
   const runs: Item[][] = [];
   let before = "";
   for (const item of items) {
-    const kind = item.kind === "circle" ? "path" : item.kind;
+    const link = item.kind === "text" && item.link !== undefined && item.link in links ? item.link : "";
+    const kind = item.kind === "circle" ? "path" : item.kind + link;
     if (kind === before && kind !== "group") runs[runs.length - 1]!.push(item);
     else runs.push([item]);
     before = kind;

@@ -43,6 +43,11 @@ export class StructureElement {
     );
   }
 
+  /** Adds something on a page that is no content of it, such as a link's place. */
+  holds(page: PDFRef, object: PDFRef): void {
+    this.kids.push(this.context.obj({ Type: "OBJR", Pg: page, Obj: object }));
+  }
+
   alternative(text: string): void {
     this.dict.set(PDFName.of("Alt"), PDFHexString.fromText(text));
   }
@@ -64,7 +69,8 @@ export class StructureElement {
 export class StructureTree {
   readonly document: StructureElement;
   private readonly rootRef: PDFRef;
-  private readonly owners: PDFRef[][] = [];
+  /** By number: the owners of a page's pieces, or the owner of one object. */
+  private readonly owners: (PDFRef[] | PDFRef)[] = [];
   private readonly named = new Map<string, StructureElement>();
 
   constructor(private readonly context: PDFContext) {
@@ -85,17 +91,22 @@ export class StructureTree {
     return this.owners.push([]) - 1;
   }
 
+  /** Number of an object that an element owns whole, for its `StructParent`. */
+  owned({ ref }: StructureElement): number {
+    return this.owners.push(ref) - 1;
+  }
+
   /** Gives a piece of the page a number and its owner. */
   mark(pageNumber: number, page: PDFRef, owner: StructureElement): number {
-    const mcid = this.owners[pageNumber]!.push(owner.ref) - 1;
+    const mcid = (this.owners[pageNumber] as PDFRef[]).push(owner.ref) - 1;
     owner.content(page, mcid);
     return mcid;
   }
 
   finish(): PDFRef {
-    const numbers = this.owners.flatMap((refs, page) => [
-      page,
-      this.context.register(this.context.obj(refs)),
+    const numbers = this.owners.flatMap((owner, number) => [
+      number,
+      Array.isArray(owner) ? this.context.register(this.context.obj(owner)) : owner,
     ]);
     this.context.assign(
       this.rootRef,

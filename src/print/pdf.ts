@@ -3,6 +3,7 @@ import type { Face, Item } from "../drawing/model.ts";
 import { type Fonts, faces } from "../layout/fonts.ts";
 import type { PaperSide } from "../layout/paper.ts";
 import { ContentWriter, fontNames } from "./pdf-content.ts";
+import type { Links } from "./pdf-links.ts";
 import { type DocumentFacts, pdfDate, producer, writeOutline, xmpPacket } from "./pdf-metadata.ts";
 import { type Heading, paintSide, pointsPerMm } from "./pdf-page.ts";
 import { StructureTree } from "./pdf-structure.ts";
@@ -12,6 +13,8 @@ export interface PdfOptions extends DocumentFacts {
   readonly duplex?: "long edge" | "short edge" | "one side";
   /** Pages stand in the order of folding, so the file is for paper alone and claims no PDF/UA. */
   readonly forFolding?: boolean;
+  /** Words whose link is not among these are plain words. */
+  readonly links?: Links;
 }
 
 /** A tag per face, as subset fonts carry one. Source: ISO 32000-1, section 9.6.4. */
@@ -43,12 +46,22 @@ export async function paintPdf(
   const tree = new StructureTree(context);
   const headings: Heading[] = [];
   const writer = new ContentWriter(fonts, embedded);
+  const pages = sides.map((side) => document.addPage([points(side.widthMm), points(side.heightMm)]));
+  const parts = {
+    context,
+    writer,
+    tree,
+    fonts,
+    links: options.links ?? {},
+    pages: pages.map(({ ref }) => ref),
+  };
   sides.forEach((side, i) => {
-    const page = document.addPage([points(side.widthMm), points(side.heightMm)]);
-    headings.push(...paintSide(side, page.ref, writer, tree, fonts));
-    const { node } = page;
+    const { node, ref } = pages[i]!;
+    const painted = paintSide(side, ref, parts);
+    headings.push(...painted.headings);
     node.set(PDFName.of("Contents"), context.register(context.flateStream(writer.takePage())));
-    node.set(PDFName.of("StructParents"), context.obj(i));
+    node.set(PDFName.of("StructParents"), context.obj(painted.number));
+    if (painted.annotations.length > 0) node.set(PDFName.of("Annots"), context.obj([...painted.annotations]));
     node.set(PDFName.of("Tabs"), PDFName.of("S"));
     if (side.viewTurn !== 0) node.set(PDFName.of("Rotate"), context.obj(side.viewTurn));
     for (const face of used) node.setFontDictionary(PDFName.of(fontNames[face]), embedded[face]!.ref);

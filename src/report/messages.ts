@@ -50,6 +50,22 @@ function wrongQuantity(v: Values): WordedMessage {
   return { reason: quantityReasons[String(v.problem)]!(v), hint };
 }
 
+/** Markdown that neither page nor handout shows, and what to write instead. */
+const leftOut: Readonly<Record<string, WordedMessage>> = {
+  image: {
+    reason: "a picture from a file cannot be shown: all pictures of the guide are drawn",
+    hint: "ask for a drawing on a line of its own, such as ::scene{scene=swim} or ::knot{knot=half-blood}",
+  },
+  html: { reason: "HTML is shown neither on pages nor on paper", hint: "write it in Markdown" },
+  footnote: { reason: "a footnote has no foot to stand at", hint: "say it in the sentence" },
+  "struck out": { reason: "struck-out words are not shown", hint: "take them out, with their ~ signs" },
+  "box to tick": { reason: "a list has no boxes to tick", hint: "take the [ ] out" },
+  container: {
+    reason: "there are no blocks that start with :::",
+    hint: "write it on a line of its own with ::",
+  },
+};
+
 /** The words of every message about content, by code. Reasons of the core come with their own words. */
 const table: Readonly<Record<string, (v: Values) => WordedMessage>> = {
   "yaml-syntax": (v) => ({ reason: `this is not YAML: ${v.problem}` }),
@@ -104,6 +120,11 @@ const table: Readonly<Record<string, (v: Values) => WordedMessage>> = {
   "no-basis": (v) => ({
     reason: `"${v.figure}" is a rule of thumb, and its section does not say where it comes from`,
     hint: "say that it is published, common practice, from memory or measured, or link to its source",
+  }),
+  "markdown-left-out": (v) => leftOut[String(v.construct)]!,
+  "heading-level": (v) => ({
+    reason: `a heading with ${v.found} in a text whose first heading has ${v.highest}`,
+    hint: `use ${v.highest} for the parts of the text and ${v.highest}# for the parts below them`,
   }),
   "bad-link": (v) => ({
     reason: `nothing is at ${v.link}`,

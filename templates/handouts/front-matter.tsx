@@ -1,4 +1,4 @@
-import { Box } from "../../src/markup/boxes.ts";
+import { Box, Inline } from "../../src/markup/boxes.ts";
 import { type HandoutFormat, headingScale } from "./format.ts";
 
 export interface TitlePageProps {
@@ -30,6 +30,7 @@ export function TitlePage({ format, title, publisher, lines }: TitlePageProps) {
 export interface ContentsEntry {
   readonly title: string;
   readonly page: number;
+  readonly link: string;
 }
 
 /** The lessons with the pages they begin on, as a table so that both are read together. */
@@ -62,7 +63,7 @@ export function ContentsColumn({
         {entries.map((entry) => (
           <Box key={entry.title} tag="TR" style={{ direction: "row", align: "end" }}>
             <Box tag="TH" style={{ grow: 1, paddingRight: 3 }}>
-              {entry.title}
+              <Inline link={entry.link}>{entry.title}</Inline>
             </Box>
             <Box tag="TD" style={{ width: numberWidth, textAlign: "right" }}>
               {String(entry.page)}

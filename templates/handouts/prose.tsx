@@ -1,9 +1,12 @@
-import type { ListItem, PhrasingContent, Root, RootContent, Table } from "mdast";
+import type { Code, ListItem, Paragraph, Root, RootContent } from "mdast";
 import type { Drawing } from "../../src/drawing/model.ts";
-import { Box, Inline } from "../../src/markup/boxes.ts";
-import type { Child, Element } from "../../src/markup/jsx-runtime.ts";
+import { Box, mmPerPoint } from "../../src/markup/boxes.ts";
+import type { Child } from "../../src/markup/jsx-runtime.ts";
 import type { PictureNode } from "../../src/solve/live/pictures.ts";
 import { columnWidthMm, type HandoutFormat, headingScale } from "./format.ts";
+import { inline, linesOf } from "./prose-inline.tsx";
+import { ProseTable } from "./prose-table.tsx";
+import { hairline } from "./rules.ts";
 
 /** A drawing in a text and what stands below it. */
 export interface ProsePicture {
@@ -21,9 +24,6 @@ export interface ProseProps {
 
 /** Between pictures that stand side by side [mm]. */
 const leastGapMm = 3;
-
-const hairline = { widthMm: 0.25, ink: "soft" } as const;
-const heavy = { widthMm: 0.5, ink: "ink" } as const;
 
 /** A lesson as one column, as long as it is; it is cut into pages afterwards. */
 export function LessonColumn(props: ProseProps) {
@@ -57,12 +57,12 @@ function blockOf(node: RootContent, props: ProseProps): Child {
   switch (node.type) {
     case "heading":
       return (
-        <Heading level={node.depth === 2 ? 2 : 3} format={props.format}>
+        <Heading level={node.depth === firstDepth(props.body) ? 2 : 3} format={props.format}>
           {inline(node.children)}
         </Heading>
       );
     case "paragraph":
-      return <Box tag="P">{inline(node.children)}</Box>;
+      return <Box tag="P">{broken(node)}</Box>;
     case "blockquote":
       return (
         <Box tag="BlockQuote" style={{ paddingLeft: 5, gap: 2 }}>
@@ -86,9 +86,43 @@ function blockOf(node: RootContent, props: ProseProps): Child {
       return <ProseTable table={node} />;
     case "picture":
       return <Pictures pictures={props.pictures(node)} format={props.format} />;
+    case "code":
+      return <CodeLines code={node} sizePt={props.format.bodyPt} />;
+    case "thematicBreak":
+      return <Box artifact style={{ height: 1 }} paint={{ ruleBelow: hairline }} />;
+    case "html":
+    case "definition":
+      return null;
     default:
       throw new Error(`no way to print a "${node.type}"`);
   }
+}
+
+/** Depth of the highest heading, which the check of the content makes the first. */
+function firstDepth({ children }: Root): number | undefined {
+  for (const node of children) if (node.type === "heading") return node.depth;
+  return undefined;
+}
+
+/** The words of a paragraph, each line that its author broke off in a box of its own. */
+function broken({ children }: Paragraph): Child {
+  const lines = linesOf(children);
+  if (lines.length === 1) return inline(children);
+  return lines.map((line, i) => <Box key={String(i)}>{inline(line)}</Box>);
+}
+
+/** Lines as they were typed; how far they stand in is all that is kept of their spaces. */
+function CodeLines({ code, sizePt }: { code: Code; sizePt: number }) {
+  const emMm = sizePt * mmPerPoint;
+  return (
+    <Box tag="P" style={{ paddingLeft: 5 }}>
+      {code.value.split("\n").map((line, i) => (
+        <Box key={String(i)} style={{ paddingLeft: 0.5 * emMm * line.search(/\S|$/), minHeight: emMm }}>
+          {line.trim()}
+        </Box>
+      ))}
+    </Box>
+  );
 }
 
 function Item({ item, label, props }: { item: ListItem; label: string; props: ProseProps }) {
@@ -101,7 +135,7 @@ function Item({ item, label, props }: { item: ListItem; label: string; props: Pr
       </Box>
       {single ? (
         <Box tag="LBody" style={{ grow: 1 }}>
-          {inline(first.children)}
+          {broken(first)}
         </Box>
       ) : (
         <Box tag="LBody" style={{ grow: 1, gap: 1 }}>
@@ -110,58 +144,6 @@ function Item({ item, label, props }: { item: ListItem; label: string; props: Pr
       )}
     </Box>
   );
-}
-
-function ProseTable({ table }: { table: Table }) {
-  const [head, ...rows] = table.children;
-  const widths = columnShares(table);
-  const cell = (i: number) => ({ grow: widths[i]!, paddingTop: 0.7, paddingBottom: 0.7, paddingRight: 2 });
-  return (
-    <Box tag="Table">
-      <Box tag="TR" style={{ direction: "row", align: "end" }} paint={{ ruleBelow: heavy }}>
-        {head!.children.map(({ children }, i) => (
-          <Box key={String(i)} tag="TH" style={{ ...cell(i), face: "bold" }}>
-            {inline(children)}
-          </Box>
-        ))}
-      </Box>
-      {rows.map((row, r) => (
-        <Box key={String(r)} tag="TR" style={{ direction: "row" }} paint={{ ruleBelow: hairline }}>
-          {row.children.map(({ children }, i) => (
-            <Box key={String(i)} tag={i === 0 ? "TH" : "TD"} style={cell(i)}>
-              {inline(children)}
-            </Box>
-          ))}
-        </Box>
-      ))}
-    </Box>
-  );
-}
-
-/** Signs of body type that a column of either page takes, at the least. */
-const signsAcross = 50;
-
-/** Shares of the width: each column has room for its longest word, and what is left goes by the longest cell. */
-function columnShares({ children: rows }: Table): number[] {
-  const texts = rows[0]!.children.map((_, i) => rows.map((row) => textOf(row.children[i]?.children ?? [])));
-  const words = texts.map((column) => 3 + longest(column.flatMap((text) => text.split(/[\s-]/))));
-  const cells = texts.map((column) => Math.max(1, longest(column)));
-  const free = Math.max(0, signsAcross - sum(words));
-  return words.map((word, i) => Math.round(10 * (word + (free * cells[i]!) / sum(cells))));
-}
-
-function longest(texts: readonly string[]): number {
-  return Math.max(...texts.map((text) => text.length));
-}
-
-function sum(numbers: readonly number[]): number {
-  return numbers.reduce((total, one) => total + one, 0);
-}
-
-function textOf(nodes: readonly PhrasingContent[]): string {
-  return nodes
-    .map((node) => ("children" in node ? textOf(node.children) : "value" in node ? node.value : " "))
-    .join("");
 }
 
 /** Pictures as many abreast as the column is wide; each keeps its caption. */
@@ -191,25 +173,4 @@ function Pictures({ pictures, format }: { pictures: readonly ProsePicture[]; for
       ))}
     </Box>
   ));
-}
-
-function inline(nodes: readonly PhrasingContent[]): Child {
-  return nodes.map((node): Element | string => {
-    switch (node.type) {
-      case "text":
-      case "inlineCode":
-        return node.value.replace(/\s+/g, " ");
-      case "strong":
-        return <Inline face="bold">{inline(node.children)}</Inline>;
-      case "emphasis":
-        return <Inline face="italic">{inline(node.children)}</Inline>;
-      case "link":
-      case "delete":
-        return <Inline>{inline(node.children)}</Inline>;
-      case "break":
-        return " ";
-      default:
-        throw new Error(`no way to print a "${node.type}" in a line`);
-    }
-  });
 }

@@ -28,13 +28,28 @@ export interface RawElement {
   readonly box?: readonly number[];
   /** Marked content right below it: the page's reference and the number of the piece there. */
   readonly content: readonly { readonly page: string; readonly mcid: number }[];
+  /** Annotations right below it. */
+  readonly objects: readonly { readonly page: string; readonly ref: string }[];
+}
+
+/** An annotation of a page, such as a link. */
+export interface RawAnnotation {
+  readonly ref: string;
+  readonly subtype: string;
+  readonly contents: string | undefined;
+  readonly structParent: number | undefined;
+  readonly rect: readonly number[];
+  /** Address that it leads to. */
+  readonly address?: string;
+  /** Reference of the page that it leads to. */
+  readonly target?: string;
 }
 
 export interface RawPage {
   readonly ref: string;
   readonly structParents: number | undefined;
   readonly tabs: string | undefined;
-  readonly annotations: number;
+  readonly annotations: readonly RawAnnotation[];
   readonly xObjects: number;
   readonly pieces: readonly PaintedPiece[];
   readonly fonts: ReadonlyMap<string, RawFont>;
@@ -49,6 +64,8 @@ export interface RawPdf {
   readonly pages: readonly RawPage[];
   /** `StructParents` of a page → the owner of each of its pieces. */
   readonly owners: ReadonlyMap<number, readonly string[]>;
+  /** `StructParent` of an annotation → its owner. */
+  readonly objectOwners: ReadonlyMap<number, string>;
   readonly xmp: string;
 }
 
@@ -67,7 +84,7 @@ export async function rawPdf(bytes: Uint8Array): Promise<RawPdf> {
     root: element(treeRoot, first as PDFRef, "StructTreeRoot"),
     roleMap: treeRoot.has(PDFName.of("RoleMap")),
     pages: document.getPages().map(rawPage),
-    owners: ownersOf(treeRoot),
+    ...ownersOf(treeRoot),
     xmp: metadata instanceof PDFRawStream ? streamText(metadata) : "",
   };
 }
@@ -105,28 +122,54 @@ function element(from: PDFDict, ref: PDFRef, parent: string): RawElement {
     kids: kids.filter((kid) => kid instanceof PDFRef).map((kid) => element(dict, kid as PDFRef, type)),
     content: kids.flatMap((kid) => {
       if (kid instanceof PDFNumber) return [{ page, mcid: kid.asNumber() }];
-      if (!(kid instanceof PDFDict)) return [];
+      if (!(kid instanceof PDFDict) || entry(kid, "Type") !== "MCR") return [];
       return [{ page: String(kid.get(PDFName.of("Pg"))), mcid: Number(entry(kid, "MCID")) }];
     }),
+    objects: kids.flatMap((kid) =>
+      kid instanceof PDFDict && entry(kid, "Type") === "OBJR"
+        ? [{ page: String(kid.get(PDFName.of("Pg"))), ref: String(kid.get(PDFName.of("Obj"))) }]
+        : [],
+    ),
     ...(alt !== undefined && { alt }),
     ...(scope !== undefined && { scope }),
     ...(box && { box: box.asArray().map((n) => (n as PDFNumber).asNumber()) }),
   };
 }
 
-function ownersOf(treeRoot: PDFDict): Map<number, string[]> {
+function ownersOf(treeRoot: PDFDict): Pick<RawPdf, "owners" | "objectOwners"> {
   const numbers = treeRoot.lookup(PDFName.of("ParentTree"), PDFDict).lookup(PDFName.of("Nums"), PDFArray);
   const owners = new Map<number, string[]>();
+  const objectOwners = new Map<number, string>();
+  let before = -1;
   for (let i = 0; i < numbers.size(); i += 2) {
-    owners.set(
-      numbers.lookup(i, PDFNumber).asNumber(),
-      numbers
-        .lookup(i + 1, PDFArray)
-        .asArray()
-        .map(String),
-    );
+    const number = numbers.lookup(i, PDFNumber).asNumber();
+    if (number <= before) throw new Error("numbers of the parent tree do not rise");
+    before = number;
+    const value = numbers.lookup(i + 1);
+    if (value instanceof PDFArray) owners.set(number, value.asArray().map(String));
+    else objectOwners.set(number, String(numbers.get(i + 1)));
   }
-  return owners;
+  return { owners, objectOwners };
+}
+
+function annotation(from: PDFDict, ref: PDFRef): RawAnnotation {
+  const dict = from.context.lookup(ref, PDFDict);
+  const structParent = entry(dict, "StructParent");
+  const action = dict.lookupMaybe(PDFName.of("A"), PDFDict);
+  const address = entry(action, "URI");
+  const target = action?.lookupMaybe(PDFName.of("D"), PDFArray)?.get(0);
+  return {
+    ref: String(ref),
+    subtype: entry(dict, "Subtype")!,
+    contents: entry(dict, "Contents"),
+    structParent: structParent === undefined ? undefined : Number(structParent),
+    rect: dict
+      .lookup(PDFName.of("Rect"), PDFArray)
+      .asArray()
+      .map((n) => (n as PDFNumber).asNumber()),
+    ...(address !== undefined && { address }),
+    ...(target && { target: String(target) }),
+  };
 }
 
 /** The library makes an array of a single stream as it opens a page. */
@@ -145,7 +188,9 @@ function rawPage({ node, ref }: PDFPage): RawPage {
     ref: String(ref),
     structParents: structParents === undefined ? undefined : Number(structParents),
     tabs: entry(node, "Tabs"),
-    annotations: node.lookupMaybe(PDFName.of("Annots"), PDFArray)?.size() ?? 0,
+    annotations: (node.lookupMaybe(PDFName.of("Annots"), PDFArray)?.asArray() ?? []).map((one) =>
+      annotation(node, one as PDFRef),
+    ),
     xObjects: resources?.lookupMaybe(PDFName.of("XObject"), PDFDict)?.keys().length ?? 0,
     pieces: paintedPieces(contentOf(node)),
     fonts: new Map(

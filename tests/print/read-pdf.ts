@@ -15,6 +15,13 @@ export interface ReadPage {
   readonly turn: number;
   /** Pieces of text in the order they are painted. */
   readonly text: string;
+  /** The pieces with the place of their baselines' left end and their width [pt]. */
+  readonly pieces: readonly {
+    readonly text: string;
+    readonly x: number;
+    readonly y: number;
+    readonly width: number;
+  }[];
   /** Heights of type met [pt]. */
   readonly sizes: readonly number[];
   readonly tree: TreeNode | null;
@@ -73,6 +80,11 @@ async function readPage(page: Page): Promise<ReadPage> {
     box: page.view,
     turn: page.rotate,
     text: plain(text),
+    pieces: items.flatMap((item) =>
+      "str" in item
+        ? [{ text: item.str, x: item.transform[4], y: item.transform[5], width: item.width }]
+        : [],
+    ),
     sizes: [...sizes].sort((x, y) => x - y),
     tree: node(await page.getStructTree(), textById),
     operators: fnArray.map((code) => names[code] ?? String(code)),

@@ -1,11 +1,10 @@
 import { columnHeightMm, columnWidthMm, type HandoutFormat } from "../../../templates/handouts/format.ts";
 import { ContentsColumn, TitlePage } from "../../../templates/handouts/front-matter.tsx";
-import type { Guide } from "../../content/library.ts";
+import { sitePaths } from "../../../templates/pages/view.ts";
 import type { Item } from "../../drawing/model.ts";
-import type { Fonts } from "../../layout/fonts.ts";
 import { layOut } from "../../layout/lay-out.ts";
 import type { PaperSide } from "../../layout/paper.ts";
-import type { Words } from "../../report/words.ts";
+import type { Press } from "../press.ts";
 import { chunksOf, rowsOf } from "./chunks.ts";
 import { composePages } from "./compose.ts";
 import type { LessonPages } from "./lesson-handout.ts";
@@ -14,18 +13,24 @@ import { paginate } from "./paginate.ts";
 
 type Column = readonly Item[];
 
+export interface BookletPages {
+  readonly sides: readonly PaperSide[];
+  /** Numbers, from 0, of the pages on which lessons begin, by the paths of their pages on the site. */
+  readonly lessonPages: ReadonlyMap<string, number>;
+}
+
 /** The whole guide as one run of pages: title, contents, then the lessons in order, each from a page of its own. */
 export async function bookletPages(
   lessons: readonly LessonPages[],
-  guide: Guide,
   format: HandoutFormat,
-  words: Words,
-  fonts: Fonts,
-): Promise<PaperSide[]> {
-  const title = await titleColumn(guide, format, words, fonts);
+  press: Press,
+): Promise<BookletPages> {
+  const { guide } = press;
+  const title = await titleColumn(format, press);
   // The contents take as many pages whatever the numbers in them are.
-  const { length } = await contentsColumns(lessons, 0, format, words, fonts);
-  const contents = await contentsColumns(lessons, 1 + length, format, words, fonts);
+  const { length } = await contentsColumns(lessons, beginnings(lessons, 0), format, press);
+  const lessonPages = beginnings(lessons, 1 + length);
+  const contents = await contentsColumns(lessons, lessonPages, format, press);
   const bodies = lessons.flatMap(({ lesson, columns }) =>
     columns.map((column) => ({ column, header: lesson.title })),
   );
@@ -34,12 +39,24 @@ export async function bookletPages(
     ...contents.map((column) => ({ column, header: guide.title })),
     ...bodies,
   ];
-  return headed.map(({ column, header }, i) =>
+  const sides = headed.map(({ column, header }, i) =>
     handoutPage(column, format, { header, footer: i === 0 ? "" : String(i + 1) }),
   );
+  return { sides, lessonPages };
 }
 
-async function titleColumn(guide: Guide, format: HandoutFormat, words: Words, fonts: Fonts): Promise<Column> {
+function beginnings(lessons: readonly LessonPages[], pagesBefore: number): Map<string, number> {
+  const pages = new Map<string, number>();
+  let page = pagesBefore;
+  for (const { lesson, columns } of lessons) {
+    pages.set(sitePaths.lesson(lesson.id), page);
+    page += columns.length;
+  }
+  return pages;
+}
+
+async function titleColumn(format: HandoutFormat, { guide, kit, fonts }: Press): Promise<Column> {
+  const { words } = kit;
   const page = TitlePage({
     format,
     title: guide.title,
@@ -56,16 +73,13 @@ async function titleColumn(guide: Guide, format: HandoutFormat, words: Words, fo
 
 async function contentsColumns(
   lessons: readonly LessonPages[],
-  pagesBefore: number,
+  lessonPages: BookletPages["lessonPages"],
   format: HandoutFormat,
-  words: Words,
-  fonts: Fonts,
+  { kit: { words }, fonts }: Press,
 ): Promise<Column[]> {
-  let page = pagesBefore + 1;
-  const entries = lessons.map(({ lesson, columns }) => {
-    const entry = { title: lesson.title, page };
-    page += columns.length;
-    return entry;
+  const entries = lessons.map(({ lesson: { id, title } }) => {
+    const link = sitePaths.lesson(id);
+    return { title, link, page: lessonPages.get(link)! + 1 };
   });
   const head = [words("handout.lesson"), words("handout.page")] as const;
   const tree = ContentsColumn({ format, title: words("handout.contents"), head, entries });

@@ -11,6 +11,7 @@ import { bookletPages } from "./booklet-pages.ts";
 import { enlarged } from "./enlarge.ts";
 import { handoutFormats } from "./handout-formats.ts";
 import { type LessonPages, lessonPages } from "./lesson-handout.ts";
+import { linksOn } from "./links.ts";
 import { handoutPage } from "./page.ts";
 
 /** What handouts are made from besides the press. */
@@ -66,11 +67,12 @@ export async function* handoutFiles(
       [format.name, sides],
       [paper, large],
     ] as const;
+    const links = linksOn(sides, linkContext(press));
     for (const [size, pages] of sizes) {
       const name = size.toLowerCase().replace(" ", "-");
       yield {
         path: `handouts/${lesson.id}-${name}.pdf`,
-        content: await paintPdf(pages, facts, press.fonts),
+        content: await paintPdf(pages, { ...facts, links }, press.fonts),
         printable: { kind: "handout", title: words(`printable.lesson.${name}`, { lesson: lesson.title }) },
       };
     }
@@ -84,21 +86,26 @@ async function* bookletFiles(
   press: Press,
 ): AsyncIterable<PrintedFile> {
   const { words } = press.kit;
-  const pages = await bookletPages(lessons, press.guide, format, words, press.fonts);
+  const { sides, lessonPages } = await bookletPages(lessons, format, press);
+  const links = linksOn(sides, { ...linkContext(press), pages: lessonPages });
   const facts = press.facts(words("handout.booklet", { guide: press.guide.title }));
   yield {
     path: "handouts/booklet.pdf",
-    content: await paintPdf(pages, facts, press.fonts),
+    content: await paintPdf(sides, { ...facts, links }, press.fonts),
     printable: { kind: "booklet", title: words("printable.booklet") },
   };
-  const sections = sectionsOf(pages.length);
+  const sections = sectionsOf(sides.length);
   const folded = { ...facts, duplex: "short edge", forFolding: true } as const;
   yield {
     path: "handouts/booklet-to-fold.pdf",
-    content: await paintPdf(imposeBooklet(pages), folded, press.fonts),
+    content: await paintPdf(imposeBooklet(sides), folded, press.fonts),
     printable: {
       kind: "booklet",
       title: words("printable.booklet-to-fold", { sections: sections.length, sheets: sections[0]!.sheets }),
     },
   };
+}
+
+function linkContext({ kit: { words }, guide: { siteAddress } }: Press) {
+  return { words, siteAddress };
 }

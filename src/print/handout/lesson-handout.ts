@@ -13,6 +13,7 @@ import { mmPerPoint } from "../../markup/boxes.ts";
 import type { PictureNode, PictureReference } from "../../solve/live/pictures.ts";
 import { chunksOf, rowsOf } from "./chunks.ts";
 import { composePages } from "./compose.ts";
+import { withLinkNames } from "./links.ts";
 import { type PageRows, paginate } from "./paginate.ts";
 
 /** A lesson cut into pages: the marks of each page's column, from its top left corner. */
@@ -43,7 +44,7 @@ export async function lessonPages(
   const { title, summary } = lesson;
   const pictures = (node: PictureNode) => prosePictures(node, format, source, kit);
   const column: LaidOutPage = await layOut(
-    LessonColumn({ title, summary, body, format, pictures }),
+    LessonColumn({ title, summary, body: withLinkNames(body, lesson.id), format, pictures }),
     { widthMm },
     fonts,
   );

@@ -109,7 +109,15 @@ describe("the booklet", () => {
     const booklet = await readPdf(files.get("handouts/booklet.pdf")!);
     expect(booklet.pages[0]!.text).toContain(sampleGuide.title);
     const rows = nodesOf(booklet.pages[1]!.tree, "TR").slice(1);
-    const entries = rows.map((row) => row.children.map((cell) => cell.text));
+    const entries = rows.map((row) =>
+      row.children.map(
+        (cell) =>
+          cell.text +
+          nodesOf(cell, "Link")
+            .map((link) => link.text)
+            .join(""),
+      ),
+    );
     expect(entries.map(([title]) => title)).toEqual(["The first lesson", "The second lesson"]);
     for (const [title, page] of entries) {
       expect(nodesOf(booklet.pages[Number(page) - 1]!.tree, "H1").map((h) => h.text)).toEqual([title]);

@@ -1,6 +1,6 @@
 import { beforeAll, expect, test } from "vitest";
-import { elementsOf } from "../pdf-ua-rules.ts";
 import { type RawPdf, rawPdf } from "../raw-pdf.ts";
+import { elementsOf } from "../ua/rule.ts";
 import { handoutsOf, sampleLesson, samplePress } from "./sample-lesson.ts";
 
 const sentence = "Lower the rig in at your feet and look at the tip before you cast it anywhere. ";

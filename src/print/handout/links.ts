@@ -1,0 +1,68 @@
+import { posix } from "node:path";
+import type { Root } from "mdast";
+import { visit } from "unist-util-visit";
+import { pageOfContent, publicAddress } from "../../../templates/pages/addresses.ts";
+import { sitePaths } from "../../../templates/pages/view.ts";
+import type { Item } from "../../drawing/model.ts";
+import type { PaperSide } from "../../layout/paper.ts";
+import type { Words } from "../../report/words.ts";
+import type { Links, LinkTarget } from "../pdf-links.ts";
+
+const hasScheme = /^[a-z]+:/i;
+
+/**
+ * A lesson's text with each link under the name that documents know it by: the address of another site, or the page of
+ * this guide's site that it leads to. Links by reference become plain ones.
+ */
+export function withLinkNames(body: Root, lessonId: string): Root {
+  const named = structuredClone(body);
+  const addresses = new Map<string, string>();
+  visit(named, "definition", ({ identifier, url }) => {
+    if (!addresses.has(identifier)) addresses.set(identifier, url);
+  });
+  visit(named, "linkReference", ({ identifier, children }, index, parent) => {
+    parent!.children[index!] = { type: "link", url: addresses.get(identifier)!, children };
+    return index;
+  });
+  visit(named, "link", (link) => {
+    link.url = nameOf(link.url, lessonId);
+  });
+  return named;
+}
+
+function nameOf(url: string, lessonId: string): string {
+  if (hasScheme.test(url)) return url;
+  const [file = "", anchor] = url.split("#");
+  const page = file === "" ? sitePaths.lesson(lessonId) : pageOfContent(posix.join("lessons", file))!;
+  return anchor === undefined ? page : `${page.split("#")[0]}#${anchor}`;
+}
+
+/** What the links of a document lead to. */
+export interface LinkContext {
+  readonly words: Words;
+  readonly siteAddress?: string | undefined;
+  /** Numbers, from 0, of the pages of the document that pages of the site stand on, by their paths. */
+  readonly pages?: ReadonlyMap<string, number>;
+}
+
+/** The links on sides of paper; one that leads out of the document and to no site is left out, and stays plain text. */
+export function linksOn(sides: readonly PaperSide[], context: LinkContext): Links {
+  const links: Record<string, LinkTarget> = {};
+  const look = (items: readonly Item[]): void => {
+    for (const item of items) {
+      if (item.kind === "group") look(item.items);
+      if (item.kind !== "text" || item.link === undefined) continue;
+      const target = targetOf(item.link, context);
+      if (target) links[item.link] = target;
+    }
+  };
+  for (const side of sides) for (const part of side.parts) look(part.items);
+  return links;
+}
+
+function targetOf(name: string, { words, siteAddress, pages }: LinkContext): LinkTarget | undefined {
+  const page = pages?.get(name.split("#")[0]!);
+  if (page !== undefined) return { page, about: words("handout.link.page", { page: page + 1 }) };
+  const address = hasScheme.test(name) ? name : siteAddress && publicAddress(name, siteAddress);
+  return address ? { address, about: words("handout.link.address", { address }) } : undefined;
+}

@@ -1,0 +1,56 @@
+import { type PDFContext, PDFHexString, PDFName, type PDFRef, PDFString } from "pdf-lib";
+import type { PointBox, StructureElement, StructureTree } from "./pdf-structure.ts";
+
+/** Where a link leads, and what is told of it to somebody who cannot see the page. */
+export type LinkTarget = { readonly about: string } & (
+  | { readonly address: string }
+  /** A page of the document, from 0. */
+  | { readonly page: number }
+);
+
+/** The links of a document by the names that its words have for them. */
+export type Links = Readonly<Record<string, LinkTarget>>;
+
+/**
+ * A place on a page that leads elsewhere, tied to its element. Sources: ISO 32000-1, sections 12.5.6.5 and 14.7.4.3;
+ * ISO 14289-1, section 7.18.
+ *
+ * @param pages of the document, in order
+ */
+export function linkAnnotation(
+  context: PDFContext,
+  target: LinkTarget,
+  box: PointBox,
+  page: PDFRef,
+  pages: readonly PDFRef[],
+  element: StructureElement,
+  tree: StructureTree,
+): PDFRef {
+  const action =
+    "page" in target
+      ? { S: "GoTo", D: [pages[target.page]!, PDFName.of("Fit")] }
+      : { S: "URI", URI: PDFString.of(plainAddress(target.address)) };
+  const annotation = context.register(
+    context.obj({
+      Type: "Annot",
+      Subtype: "Link",
+      Rect: [...box],
+      Border: [0, 0, 0],
+      F: 4,
+      P: page,
+      Contents: PDFHexString.fromText(target.about),
+      StructParent: tree.owned(element),
+      A: action,
+    }),
+  );
+  element.holds(page, annotation);
+  return annotation;
+}
+
+/** Seven-bit signs, none of them special in a string of the file. */
+function plainAddress(address: string): string {
+  return new URL(address).href.replace(
+    /[()\\]/g,
+    (sign) => `%${sign.charCodeAt(0).toString(16).toUpperCase()}`,
+  );
+}

@@ -1,0 +1,36 @@
+import type { PhrasingContent } from "mdast";
+import { Inline } from "../../src/markup/boxes.ts";
+import type { Child, Element } from "../../src/markup/jsx-runtime.ts";
+
+/** The words of a paragraph, heading or cell in their faces, with their links. */
+export function inline(nodes: readonly PhrasingContent[]): Child {
+  return nodes.map((node): Element | string => {
+    switch (node.type) {
+      case "text":
+      case "inlineCode":
+        return node.value.replace(/\s+/g, " ");
+      case "strong":
+        return <Inline face="bold">{inline(node.children)}</Inline>;
+      case "emphasis":
+        return <Inline face="italic">{inline(node.children)}</Inline>;
+      case "link":
+        return <Inline link={node.url}>{inline(node.children)}</Inline>;
+      case "break":
+        return " ";
+      case "html":
+        return "";
+      default:
+        throw new Error(`no way to print a "${node.type}" in a line`);
+    }
+  });
+}
+
+/** The words of a paragraph as its author broke them into lines. */
+export function linesOf(nodes: readonly PhrasingContent[]): PhrasingContent[][] {
+  const lines: PhrasingContent[][] = [[]];
+  for (const node of nodes) {
+    if (node.type === "break") lines.push([]);
+    else lines[lines.length - 1]!.push(node);
+  }
+  return lines;
+}

@@ -1,0 +1,57 @@
+import type { PhrasingContent, Table } from "mdast";
+import { Box } from "../../src/markup/boxes.ts";
+import { inline } from "./prose-inline.tsx";
+import { hairline, heavy } from "./rules.ts";
+
+/** A table of a text; its first column heads the rows. */
+export function ProseTable({ table }: { table: Table }) {
+  const [head, ...rows] = table.children;
+  const widths = columnShares(table);
+  const cell = (i: number) => ({ grow: widths[i]!, paddingTop: 0.7, paddingBottom: 0.7, paddingRight: 2 });
+  return (
+    <Box tag="Table">
+      <Box tag="TR" style={{ direction: "row", align: "end" }} paint={{ ruleBelow: heavy }}>
+        {head!.children.map(({ children }, i) => (
+          <Box key={String(i)} tag="TH" style={{ ...cell(i), face: "bold" }}>
+            {inline(children)}
+          </Box>
+        ))}
+      </Box>
+      {rows.map((row, r) => (
+        <Box key={String(r)} tag="TR" style={{ direction: "row" }} paint={{ ruleBelow: hairline }}>
+          {row.children.map(({ children }, i) => (
+            <Box key={String(i)} tag={i === 0 ? "TH" : "TD"} style={cell(i)}>
+              {inline(children)}
+            </Box>
+          ))}
+        </Box>
+      ))}
+    </Box>
+  );
+}
+
+/** Signs of body type that a column of either page takes, at the least. */
+const signsAcross = 50;
+
+/** Shares of the width: each column has room for its longest word, and what is left goes by the longest cell. */
+function columnShares({ children: rows }: Table): number[] {
+  const texts = rows[0]!.children.map((_, i) => rows.map((row) => textOf(row.children[i]?.children ?? [])));
+  const words = texts.map((column) => 3 + longest(column.flatMap((text) => text.split(/[\s-]/))));
+  const cells = texts.map((column) => Math.max(1, longest(column)));
+  const free = Math.max(0, signsAcross - sum(words));
+  return words.map((word, i) => Math.round(10 * (word + (free * cells[i]!) / sum(cells))));
+}
+
+function longest(texts: readonly string[]): number {
+  return Math.max(...texts.map((text) => text.length));
+}
+
+function sum(numbers: readonly number[]): number {
+  return numbers.reduce((total, one) => total + one, 0);
+}
+
+function textOf(nodes: readonly PhrasingContent[]): string {
+  return nodes
+    .map((node) => ("children" in node ? textOf(node.children) : "value" in node ? node.value : " "))
+    .join("");
+}
