@@ -25,7 +25,12 @@ function onSite(body: Root): string {
     terms: [],
   };
   const html = renderDocument(markdownToHast(body, options).map(fromHast));
-  return plain(html.replace(/<[^>]*>/g, " ").replace(/&#x3C;/g, "<").replace(/&#x26;/g, "&"));
+  return plain(
+    html
+      .replace(/<[^>]*>/g, " ")
+      .replace(/&#x3C;/g, "<")
+      .replace(/&#x26;/g, "&"),
+  );
 }
 
 /** Source: the constructs of CommonMark 0.31 and GFM 0.29, section by section. */
@@ -40,7 +45,10 @@ const allowed: Readonly<Record<string, readonly [markdown: string, words: readon
   "an indented code block": ["Words:\n\n    tip 2\n      tip 3", ["tip 2", "tip 3"]],
   "a fenced code block": ["```text\nfloat: quill\n\n  tip: 3 mm\n```", ["float: quill", "tip: 3 mm"]],
   "a comment": ["Before. <!-- check this --> After.\n\n<!-- and\nthis -->", ["Before.", "After."]],
-  "a link by reference": ["[The words][a] and [b].\n\n[a]: first.md\n[b]: first.md", ["The words", "and", "b"]],
+  "a link by reference": [
+    "[The words][a] and [b].\n\n[a]: first.md\n[b]: first.md",
+    ["The words", "and", "b"],
+  ],
   "a paragraph over lines": ["One line\ngoes on.", ["One line goes on."]],
   "a table": ["| a | b |\n| :- | -: |\n| cell c | cell d |", ["cell c", "cell d"]],
   "a quotation": ["> Quoted words.\n>\n> - a point\n>\n> > Deeper.", ["Quoted words.", "a point", "Deeper."]],
