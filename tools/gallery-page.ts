@@ -15,11 +15,13 @@ import { drawPatternChart } from "../src/drawing/pattern-chart.ts";
 import { drawHangPlot } from "../src/drawing/plots/hang-plot.ts";
 import { drawSinkPlot } from "../src/drawing/plots/sink-plot.ts";
 import { drawRig } from "../src/drawing/rig-drawing.ts";
-import { rigVariants } from "../src/drawing/rig-variants.ts";
+import { variantsOf } from "../src/drawing/rig-variants.ts";
 import { drawScene } from "../src/drawing/scenes/draw-scene.ts";
+import { holdOf } from "../src/drawing/scenes/make-up.ts";
 import { drawShotGauge } from "../src/drawing/shot-gauge.ts";
 import { drawingToSvg, fontFamily } from "../src/drawing/svg.ts";
 import { scenes } from "../src/solve/live/pictures.ts";
+import type { SolvedRig } from "../src/solve/solved.ts";
 
 /** Drawings that belong together on the page. */
 interface Section {
@@ -52,7 +54,7 @@ function sections({ library, rigs, kit }: Solved): Section[] {
       title: "The same rigs over depth and up in the water",
       theme: "print",
       drawings: rigs.flatMap((rig) =>
-        rigVariants
+        variantsOf(rig, rig.depths[0]!)
           .slice(1)
           .map((variant) => drawRig(rig, rig.depths[0]!, card, kit, { ...onCard, variant })),
       ),
@@ -99,7 +101,10 @@ function sections({ library, rigs, kit }: Solved): Section[] {
     {
       title: "Scenes",
       theme: "page",
-      drawings: scenes.flatMap((scene) => drawScene(scene, startRig, pictureRoom, kit)),
+      drawings: [
+        ...scenes.flatMap((scene) => drawScene(scene, startRig, pictureRoom, kit)),
+        ...otherHolds(rigs).flatMap((rig) => drawScene("make-up", rig, pictureRoom, kit)),
+      ],
     },
     {
       title: "Knots",
@@ -119,7 +124,15 @@ function sections({ library, rigs, kit }: Solved): Section[] {
   ];
 }
 
-function waterPlots(rig: Solved["rigs"][number], kit: Solved["kit"]): Drawing[] {
+/** A rig with rubbers and one with a stop knot, which are made up in another order. */
+function otherHolds(rigs: readonly SolvedRig[]): SolvedRig[] {
+  return (["rubbers", "stopKnot"] as const).flatMap((hold) => {
+    const found = rigs.find(({ rig }) => holdOf(rig) === hold);
+    return found ? [found] : [];
+  });
+}
+
+function waterPlots(rig: SolvedRig, kit: Solved["kit"]): Drawing[] {
   const depth = rig.depths.at(-1)!;
   const { inWater } = depth;
   if (!inWater) return [];

@@ -27,7 +27,7 @@ const marginMm = 0.5;
 
 /**
  * One float to true size with its parts named, the water where it should stand with its shot on; at half or a quarter
- * of its size, and saying so, where the box is too low.
+ * of its size, and saying so, where the box is too low. As high as it needs to be, at most as high as the box.
  *
  * @throws Error where the box is too small
  */
@@ -70,14 +70,18 @@ export function drawFloat(
       measure,
     );
     if (!column) continue;
+    const bottoms = column.map((item) => (item.kind === "text" ? item.yMm + 0.25 * textMm : 0));
+    const footMm = topMm + lengthMm(float) * scale.scale + 2 * floatEyeRadiusMm;
+    const captionMm = Math.max(footMm, ...bottoms) + 2;
     return {
-      ...box,
+      widthMm: box.widthMm,
+      heightMm: captionMm + caption.heightMm + 0.3,
       title: float.title,
       description: describeFloat(float, kit),
       items: [
         ...floatAtScale(float, scale, topMm),
         ...column,
-        ...paintLabel(caption, marginMm, box.heightMm - caption.heightMm / 2 - 0.3, measure),
+        ...paintLabel(caption, marginMm, captionMm + caption.heightMm / 2, measure),
       ],
     };
   }

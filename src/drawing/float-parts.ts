@@ -56,11 +56,11 @@ export function floatParts(float: Float): FloatPart[] {
   const mark = top - float.tipShowingMm;
   const [bodyFrom, bodyTo] = bodyOf(float.profile);
   const tipFrom = Math.min(bodyTo, mark);
+  const load = loadMm(float);
   const found: FloatPart[] = [
     { name: "tip", fromMm: tipFrom, toMm: top },
-    { name: "body", fromMm: bodyFrom, toMm: tipFrom },
+    { name: "body", fromMm: Math.max(bodyFrom, load), toMm: tipFrom },
   ];
-  const load = loadMm(float);
   if (bodyFrom > load)
     found.push({ name: bodyFrom >= stemShare * top ? "stem" : "base", fromMm: load, toMm: bodyFrom });
   if (load > 0) found.push({ name: "load", fromMm: 0, toMm: load });

@@ -80,6 +80,15 @@ function lowestShot(depth: SolvedDepth): SolvedShot | undefined {
   return lineShot(depth)[0];
 }
 
+/** Shot on the line that reaches the bed. */
+function lyingShot(depth: SolvedDepth): SolvedShot[] {
+  return lineShot(depth).filter(({ fromHookMm }) => fromHookMm <= depth.overdepthMm);
+}
+
+function sumPullG(shot: readonly SolvedShot[]): number {
+  return shot.reduce((sum, { pullG }) => sum + pullG, 0);
+}
+
 /** Every state that is drawn, by its key under `drawing.state` in the words. */
 const poses = {
   "too-little-shot": (solved, depth, kit) => {
@@ -119,11 +128,14 @@ const poses = {
   "bite-under": () => ({ ...upright, tipMm: null, moving: "down", baitAside: 0.06, values: {} }),
   "lift-bite": (solved, depth, { figures }) => {
     const { rig, hookAndBaitPullG } = solved;
-    const lowest = lowestShot(depth);
-    if (!lowest || rig.water !== "still") return undefined;
-    const loadG = depth.pullG + hookAndBaitPullG;
-    const values = { shot: lowest.size };
-    if (!cocks(rig.float, loadG - lowest.pullG, rig.conditions))
+    const lying = restsAsSet(solved, depth) ? lyingShot(depth) : [];
+    // What lies on the bed is off the float already: the fish lifts what hangs lowest.
+    const lifted = lineShot(depth).find((shot) => !lying.includes(shot)) ?? lowestShot(depth);
+    if (!lifted || rig.water !== "still") return undefined;
+    const offG = lying.length > 0 && !lying.includes(lifted) ? sumPullG(lying) + hookAndBaitPullG : 0;
+    const loadG = depth.pullG + hookAndBaitPullG - offG;
+    const values = { shot: lifted.size };
+    if (!cocks(rig.float, loadG - lifted.pullG, rig.conditions))
       return {
         tipMm: rig.float.tipShowingMm,
         leanDegrees: flatDegrees,
@@ -133,9 +145,10 @@ const poses = {
         caption: "flat",
         values,
       };
-    const tipMm = depth.tipShowingMm + liftMm(rig.float, loadG, lowest.pullG, rig.conditions);
+    const beforeMm = setTipMm(solved, depth);
+    const tipMm = beforeMm + liftMm(rig.float, loadG, lifted.pullG, rig.conditions);
     const tip = figures.tip(tipMm);
-    const before = figures.tip(setTipMm(solved, depth));
+    const before = figures.tip(beforeMm);
     const caption = tip === before ? "little" : "caption";
     return { ...upright, tipMm, line: "lifted", moving: "up", caption, values: { ...values, tip, before } };
   },
@@ -150,10 +163,10 @@ const poses = {
   "laid-on": (solved, depth, kit) => {
     if (solved.rig.water !== "still") return undefined;
     const laid = moveFloat(solved, depth, "over depth");
-    const resting = lineShot(laid).filter((shot) => shot.fromHookMm <= laid.overdepthMm);
-    if (resting.length === 0) return undefined;
+    const lying = lyingShot(laid);
+    if (lying.length === 0) return undefined;
     const values = {
-      shot: shotLabel(resting, kit),
+      shot: shotLabel(lying, kit),
       gap: kit.figures.shortGap(laid.overdepthMm),
       tip: kit.figures.tip(laid.tipShowingMm),
     };

@@ -6,6 +6,7 @@ import { type LabelText, layLabel, leading, paintLabel } from "./label-text.ts";
 import type { Drawing, Item } from "./model.ts";
 import { bedThicknessMm } from "./parts/bed.ts";
 import { drawPatternColumn, sinkCurve } from "./pattern-column.ts";
+import { moveFloat } from "./rig-variants.ts";
 import { lineShot, lockShot, rigDescription, shotLabel } from "./rig-words.ts";
 
 export interface PatternEntry {
@@ -23,6 +24,11 @@ const rigShare = 0.34;
 /** Steps of the depth scale [mm of water], the first that leaves room between its figures. */
 const steps = [100, 250, 500, 1000, 2000];
 
+/** A rig whose shot rests on the bed as it is set stands higher for it. */
+function asSet({ rig, depth }: PatternEntry): PatternEntry {
+  return { rig, depth: moveFloat(rig, depth, "set") };
+}
+
 /**
  * Shotting patterns next to each other, drawn to one scale of depth, with what is at the float and what is down the
  * line below each, and beside each how deep its bait is after how long, to one scale of time.
@@ -30,12 +36,13 @@ const steps = [100, 250, 500, 1000, 2000];
  * @throws Error where the box is too small
  */
 export function drawPatternChart(
-  entries: readonly PatternEntry[],
+  wanted: readonly PatternEntry[],
   box: Box,
   kit: DrawingKit,
   { textMm }: PatternChartOptions,
 ): Drawing {
   const { words, figures, measure } = kit;
+  const entries = wanted.map(asSet);
   const deepestMm = Math.max(...entries.map(({ depth }) => depth.depthMm));
   const axisMm = measure(figures.shortDepth(deepestMm - (deepestMm % 500) + 250), textMm, "regular") + 3;
   const slotMm = (box.widthMm - axisMm) / entries.length;

@@ -37,7 +37,8 @@ export function drawRig(
   kit: DrawingKit,
   options: RigDrawingOptions,
 ): Drawing {
-  const depth = moveFloat(rig, solvedDepth, options.variant ?? "set");
+  const variant = options.variant ?? "set";
+  const depth = moveFloat(rig, solvedDepth, variant);
   const shape = lineLean(rig, solvedDepth);
   const lean: LineLean = (fromHookMm) => shape(fromHookMm) - shape(depth.floatToHookMm);
   let labels: RigLabel[] | undefined = rigLabels(rig, depth, options.labels, kit);
@@ -46,7 +47,7 @@ export function drawRig(
     if (items)
       return {
         ...box,
-        title: rigTitle(rig, depth, kit),
+        title: rigTitle(rig, depth, variant, kit),
         description: rigDescription(rig, depth, kit),
         items,
       };

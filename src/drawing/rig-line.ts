@@ -102,7 +102,12 @@ function fromEye(plan: RigPlan, stopKnot: boolean): Item[] {
     items.push(...parts.shot.draw({ at: curveAt(curve, along), radiusMm }));
     along += radiusMm;
   }
-  if (stopKnot) items.push(...parts.stopKnot.draw({ at: curvePoint(curve, 0.7) }));
+  if (stopKnot) {
+    const at = curvePoint(curve, 0.7);
+    const next = curvePoint(curve, 0.71);
+    const turnedDegrees = (Math.atan2(at.yMm - next.yMm, at.xMm - next.xMm) * 180) / Math.PI;
+    items.push(...parts.stopKnot.draw({ at, turnedDegrees }));
+  }
   return items;
 }
 

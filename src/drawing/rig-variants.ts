@@ -14,10 +14,14 @@ const sameSettingMm = 5;
 /**
  * The depth with the float moved on the line, which moves no shot below it. Over depth: so far that the lowest shot
  * comes to rest on the bed (in running water, where that would drag the float under, as far as only the bait
- * does). Up in the water: the bait at half depth, or as near to it as the highest shot allows. As set, a rig whose shot
- * rests on the bed shows the tip that its guide has for that.
+ * does); a rig set that far already stays as it is. Up in the water: the bait at half depth, or as near to it as the
+ * highest shot allows. As set, a rig whose shot rests on the bed shows the tip that its guide has for that.
  */
-export function moveFloat({ rig }: SolvedRig, depth: SolvedDepth, variant: RigVariant): SolvedDepth {
+export function moveFloat(
+  { rig }: Pick<SolvedRig, "rig">,
+  depth: SolvedDepth,
+  variant: RigVariant,
+): SolvedDepth {
   switch (variant) {
     case "set": {
       const step = depth.depthGuide.find(
@@ -30,10 +34,11 @@ export function moveFloat({ rig }: SolvedRig, depth: SolvedDepth, variant: RigVa
         rig.water === "still"
           ? lowestRests(depth.depthGuide)
           : depth.depthGuide.findLast((one) => one.state === "rests on the bed");
+      if (!step || step.overdepthMm <= depth.overdepthMm) return moveFloat({ rig }, depth, "set");
       return {
         ...depth,
         ...risen(depth, step),
-        ...setTo(depth, step?.overdepthMm ?? depth.overdepthMm),
+        ...setTo(depth, step.overdepthMm),
       };
     }
     case "up in the water": {
@@ -45,6 +50,21 @@ export function moveFloat({ rig }: SolvedRig, depth: SolvedDepth, variant: RigVa
       };
     }
   }
+}
+
+/**
+ * The variants that a rig has at a depth: over depth where that is farther than it is set, up in the water where its
+ * shot leaves room to get there and the float can carry what hangs below it.
+ */
+export function variantsOf(solved: SolvedRig, depth: SolvedDepth): RigVariant[] {
+  const over = moveFloat(solved, depth, "over depth");
+  const up = moveFloat(solved, depth, "up in the water");
+  const has: Readonly<Record<RigVariant, boolean>> = {
+    set: true,
+    "over depth": over.overdepthMm > depth.overdepthMm,
+    "up in the water": up.overdepthMm < Math.min(0, depth.overdepthMm) && up.tipShowingMm > 0,
+  };
+  return rigVariants.filter((variant) => has[variant]);
 }
 
 /** Where the guide first has the lowest shot wholly on the bed, and the tip as high as that takes it. */

@@ -2,6 +2,7 @@ import type { SolvedDepth, SolvedRig, SolvedShot } from "../solve/solved.ts";
 import { drawnHang } from "./current-shape.ts";
 import type { DrawingKit } from "./kit.ts";
 import { together } from "./label-text.ts";
+import type { RigVariant } from "./rig-variants.ts";
 import { countSizes, type GroupedShot, groupShot, type ShotGroup } from "./shot-groups.ts";
 
 /** Shot counted by size, as labels have them: `2 × BB + No 8`; a count and its size stay on one line. */
@@ -12,13 +13,13 @@ export function shotLabel(shots: readonly GroupedShot[], { words }: DrawingKit):
     .join(`${together(" ")}${words("drawing.shot.and").trim()} `);
 }
 
-/** The same to be read out: `2 BB and one No 8`. */
+/** The same to be read out: `one AAA, 2 BB and one No 8`. */
 export function spokenShot(shots: readonly GroupedShot[], { words }: DrawingKit): string {
-  return countSizes(shots)
-    .map(({ count, size }) =>
-      words(count === 1 ? "drawing.shot.spokenOne" : "drawing.shot.spokenSeveral", { count, size }),
-    )
-    .join(words("drawing.shot.spokenAnd"));
+  const told = countSizes(shots).map(({ count, size }) =>
+    words(count === 1 ? "drawing.shot.spokenOne" : "drawing.shot.spokenSeveral", { count, size }),
+  );
+  const allButLast = told.slice(0, -1).join(words("drawing.shot.spokenComma"));
+  return [allButLast, ...told.slice(-1)].filter(Boolean).join(words("drawing.shot.spokenAnd"));
 }
 
 /** Shot on the line below the float, from the hook up. */
@@ -31,8 +32,16 @@ export function lockShot(depth: SolvedDepth): SolvedShot[] {
 }
 
 /** Title of a rig's drawing. */
-export function rigTitle({ rig }: SolvedRig, depth: SolvedDepth, { words, figures }: DrawingKit): string {
-  return words("drawing.rig.title", { rig: rig.title, depth: figures.shortDepth(depth.depthMm) });
+export function rigTitle(
+  { rig }: SolvedRig,
+  depth: SolvedDepth,
+  variant: RigVariant,
+  { words, figures }: DrawingKit,
+): string {
+  return words(`drawing.rig.title.${variant.replaceAll(" ", "-")}`, {
+    rig: rig.title,
+    depth: figures.shortDepth(depth.depthMm),
+  });
 }
 
 /** The rig told from the hook up, from the same figures as the drawing. */

@@ -3,6 +3,7 @@ import { solveContent } from "../../src/build/build.ts";
 import { disk } from "../../src/cli/disk.ts";
 import { drawFloatChart } from "../../src/drawing/float-chart.ts";
 import { drawFloat } from "../../src/drawing/float-drawing.ts";
+import { floatPose } from "../../src/drawing/float-poses.ts";
 import { drawFloatStates } from "../../src/drawing/float-states.ts";
 import type { Drawing } from "../../src/drawing/model.ts";
 import { drawPatternChart } from "../../src/drawing/pattern-chart.ts";
@@ -46,6 +47,18 @@ test.each(rigs)("$rig.id: its float's states are clear", (rig) => {
   const states = drawFloatStates(rig, rig.depths[0]!, { widthMm: 90 }, kit, { textMm: 3.3, panelMm: 40 });
   expect(faults(states)).toEqual([]);
 });
+
+test.each(rigs.filter(({ rig }) => rig.water === "still"))(
+  "$rig.id: a fish that lifts shot never takes the float down",
+  (rig) => {
+    for (const depth of rig.depths) {
+      const before = floatPose("right", rig, depth, kit)!;
+      const lifted = floatPose("lift-bite", rig, depth, kit);
+      // One that loses its load falls flat.
+      if (lifted?.leanDegrees === 0) expect(lifted.tipMm!).toBeGreaterThanOrEqual(before.tipMm!);
+    }
+  },
+);
 
 test.each(library.floats)("$id is clear at true size", ({ float }) => {
   expect(faults(drawFloat(float, { widthMm: 80, heightMm: 260 }, kit))).toEqual([]);

@@ -1,6 +1,4 @@
-import { readdirSync, statSync } from "node:fs";
-import { join } from "node:path";
-import { describe, expect, test } from "vitest";
+import { describe } from "vitest";
 import { drawFloatChart } from "../../src/drawing/float-chart.ts";
 import { drawFloat } from "../../src/drawing/float-drawing.ts";
 import { drawFloatState } from "../../src/drawing/float-states.ts";
@@ -11,9 +9,9 @@ import { drawShotGauge } from "../../src/drawing/shot-gauge.ts";
 import type { SolvedDepth } from "../../src/solve/solved.ts";
 import { drawingKit } from "../support/drawing-kit.ts";
 import { drawingText } from "../support/drawing-text.ts";
+import { holdAgainstGoldens } from "../support/golden.ts";
 import { avon, sampleAvon, sampleStick, sampleWaggler, stick, waggler } from "../support/sample-rig.ts";
 
-const folder = "tests/golden/drawing";
 const card = { widthMm: 48, heightMm: 78 };
 const onCard = { labels: "distances", textMm: 3.175 } as const;
 const [shallow, deep] = sampleWaggler.depths;
@@ -86,14 +84,6 @@ const cases: Readonly<Record<string, () => Drawing>> = {
 };
 
 describe("golden drawings", () => {
-  test.each(Object.entries(cases))("%s is as it was looked at", async (name, draw) => {
-    await expect(drawingText(draw())).toMatchFileSnapshot(`../golden/drawing/${name}.txt`);
-  });
-
-  test("every golden file has a case and is small", () => {
-    const files = readdirSync(folder, { withFileTypes: true }).filter((entry) => entry.isFile());
-    const expected = [...Object.keys(cases).map((name) => `${name}.txt`), "painter.svg"];
-    expect(files.map((entry) => entry.name).sort()).toEqual(expected.sort());
-    for (const { name } of files) expect(statSync(join(folder, name)).size).toBeLessThanOrEqual(20 * 1024);
-  });
+  const told = Object.entries(cases).map(([name, draw]) => [name, () => drawingText(draw())] as const);
+  holdAgainstGoldens("drawing", Object.fromEntries(told), ["painter.svg"]);
 });

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { lineLean } from "../../src/drawing/current-shape.ts";
 import { floatParts, rubberHeightsMm } from "../../src/drawing/float-parts.ts";
-import { moveFloat, rigVariants } from "../../src/drawing/rig-variants.ts";
+import { moveFloat, rigVariants, variantsOf } from "../../src/drawing/rig-variants.ts";
 import { lineShot } from "../../src/drawing/rig-words.ts";
 import type { SolvedDepth } from "../../src/solve/solved.ts";
 import {
@@ -55,6 +55,17 @@ test("up in the water lifts the hook to half depth where the shot leave room", (
     Math.max(-depth.depthMm / 2, 765 + 100 + depth.draughtMm - depth.depthMm),
     9,
   );
+});
+
+test("a rig has no variant that it is set to already, or that its shot or its float forbid", () => {
+  const [depth] = sampleWaggler.depths;
+  expect(variantsOf(sampleWaggler, depth!)).toEqual(["set", "over depth", "up in the water"]);
+  const laid = { ...depth!, ...setOverdepth(depth!, 330) };
+  expect(variantsOf(sampleWaggler, laid)).not.toContain("over depth");
+  const highest = Math.max(...lineShot(depth!).map((shot) => shot.fromHookMm));
+  const shallow = { ...depth!, depthMm: highest, ...setOverdepth(depth!, 0) };
+  expect(variantsOf(sampleWaggler, shallow)).not.toContain("up in the water");
+  expect(variantsOf(sampleWaggler, { ...depth!, tipShowingMm: 0 })).not.toContain("up in the water");
 });
 
 test("the line hangs straight in still water; in the current it leaves from the eye", () => {

@@ -287,4 +287,14 @@ export const sampleAvon: SolvedRig = (() => {
   return solved(rig, 2.4, 1.5, [sampleDepth(rig, 2500, 150, shot, 20)]);
 })();
 
+/** The waggler as a sliding float with a stop knot. */
+export const sampleSlider: SolvedRig = {
+  ...sampleWaggler,
+  rig: {
+    ...sampleWaggler.rig,
+    title: "Slider",
+    float: { ...sampleWaggler.rig.float, attachment: "sliding", heldByShot: false },
+  },
+};
+
 export const sampleRigs = [sampleWaggler, sampleStick, sampleAvon];

@@ -95,7 +95,7 @@ function piece(step: MakeUpStep, done: readonly MakeUpStep[], bench: Bench): rea
     case "rings":
       return [];
     case "stopKnot":
-      return parts.stopKnot.draw({ at: line(at.stopKnot) });
+      return parts.stopKnot.draw({ at: line(at.stopKnot), turnedDegrees: 0 });
     case "bead":
       return [circle(line(at.bead), 1, { fill: "paper", stroke: thin })];
     case "rubbers":
@@ -244,7 +244,9 @@ function pointer(
     shot: (at.float + at.loop) / 2,
   };
   const standing = step === "float" && holdOf(bench.solved.rig) !== "rubbers";
-  const xMm = across(bench, shares[step]);
+  const shot = lineShot(bench.solved.depths[0]!);
+  const pointedAt = step === "shot" ? shot[Math.floor(shot.length / 2)] : undefined;
+  const xMm = pointedAt ? shotAcross(pointedAt.fromHookMm, bench) : across(bench, shares[step]);
   const tipMm = bench.lineMm - (standing ? bench.floatMm + floatEyeRadiusMm + 0.8 : 3.6);
   const half = measure(words, textMm, "bold") / 2 + 0.5;
   const labelMm = Math.min(bench.box.widthMm - half, Math.max(half, xMm));

@@ -26,6 +26,8 @@ const beyond = 0.88;
 const floatMm = 9;
 /** Rod tip above the water, step by step; the second is under it. */
 const tipAboveMm: Readonly<Record<SinkStep, number>> = { cast: 8, dip: -4, settle: 0.8 };
+/** The hands above the water: high enough that the rod clears the edge of the bank. */
+const buttAboveMm: Readonly<Record<SinkStep, number>> = { cast: 6, dip: 10, settle: 6 };
 
 /** How to sink the line so that the wind cannot drag the float: cast beyond the spot, dip the tip and reel in, settle. */
 export function drawSinkTheLine(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
@@ -66,7 +68,7 @@ function scene(step: SinkStep, rig: Rig, { widthMm }: Box, surfaceMm: number): I
   const stretch = floatMm / topMm(profile);
   const foot = point(floatAt, surfaceMm + floatMm - tipShowingMm * stretch);
   return [
-    ...rod(point(0.05 * widthMm, surfaceMm - 6), tip),
+    ...rod(point(0.05 * widthMm, surfaceMm - buttAboveMm[step]), tip),
     { kind: "path", steps: line(step, tip, foot, surfaceMm), stroke: strandStrokes["main line"] },
     ...smallFloat(rig, foot, floatMm),
   ];

@@ -8,7 +8,6 @@ import { cutPath, pathLengthMm, pointAlong } from "../../../src/drawing/scenes/p
 import { shelfSwim } from "../../../src/drawing/scenes/shelf-swim.ts";
 import { drawSinkTheLine } from "../../../src/drawing/scenes/sink-the-line.ts";
 import { bedDepthMm, drawSwim } from "../../../src/drawing/scenes/swim.ts";
-import type { SolvedRig } from "../../../src/solve/solved.ts";
 import {
   flatItems,
   marksThroughTexts,
@@ -17,18 +16,8 @@ import {
   thinnestStrokeMm,
 } from "../../support/drawing-checks.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
-import { sampleRigs, sampleStick, sampleWaggler } from "../../support/sample-rig.ts";
+import { sampleRigs, sampleSlider, sampleStick, sampleWaggler } from "../../support/sample-rig.ts";
 import { mallowPool, placed, setFor } from "./sample-swim.ts";
-
-/** The waggler as a sliding float with a stop knot. */
-const slider: SolvedRig = {
-  ...sampleWaggler,
-  rig: {
-    ...sampleWaggler.rig,
-    title: "Slider",
-    float: { ...sampleWaggler.rig.float, attachment: "sliding", heldByShot: false },
-  },
-};
 
 function expectClear(drawing: Drawing) {
   expect(outOfFrame(drawing), drawing.title).toEqual([]);
@@ -135,7 +124,7 @@ describe("making up a rig", () => {
 
   // The order is common practice, no source.
   it("puts the float on the line before the loop is tied, however it is held", () => {
-    for (const solved of [...sampleRigs, slider]) {
+    for (const solved of [...sampleRigs, sampleSlider]) {
       const steps = makeUpSteps(solved);
       inOrder(steps, "rings", "float");
       inOrder(steps, "float", "loop");
@@ -160,7 +149,7 @@ describe("making up a rig", () => {
   });
 
   it("puts stop knot, bead and sliding float on in that order", () => {
-    const steps = makeUpSteps(slider);
+    const steps = makeUpSteps(sampleSlider);
     inOrder(steps, "stopKnot", "bead");
     inOrder(steps, "bead", "float");
   });
@@ -181,7 +170,7 @@ describe("making up a rig", () => {
     { widthMm: 90, heightMm: 30 },
     { widthMm: 150, heightMm: 40 },
   ])("is clear at $widthMm × $heightMm mm", (box) => {
-    for (const solved of [...sampleRigs, slider]) {
+    for (const solved of [...sampleRigs, sampleSlider]) {
       for (const drawing of drawMakeUp(solved, box, drawingKit)) expectClear(drawing);
     }
   });

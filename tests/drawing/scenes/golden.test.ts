@@ -1,0 +1,31 @@
+import { describe } from "vitest";
+import type { Drawing } from "../../../src/drawing/model.ts";
+import { drawMakeUp } from "../../../src/drawing/scenes/draw-make-up.ts";
+import { drawSinkTheLine } from "../../../src/drawing/scenes/sink-the-line.ts";
+import { drawSwim } from "../../../src/drawing/scenes/swim.ts";
+import { drawingKit } from "../../support/drawing-kit.ts";
+import { drawingText } from "../../support/drawing-text.ts";
+import { holdAgainstGoldens } from "../../support/golden.ts";
+import { sampleSlider, sampleStick, sampleWaggler } from "../../support/sample-rig.ts";
+import { mallowPool, placed } from "./sample-swim.ts";
+
+const bench = { widthMm: 80, heightMm: 30 };
+const bank = { widthMm: 80, heightMm: 40 };
+const section = { widthMm: 80, heightMm: 80 };
+
+const makeUps = { waggler: sampleWaggler, stick: sampleStick, slider: sampleSlider };
+
+describe("golden scenes", () => {
+  const numbered = (name: string, steps: readonly Drawing[]) =>
+    steps.map((step, i) => [`${name}-${i + 1}`, () => drawingText(step)] as const);
+  const steps = [
+    ...Object.entries(makeUps).flatMap(([rig, solved]) =>
+      numbered(`make-up-${rig}`, drawMakeUp(solved, bench, drawingKit)),
+    ),
+    ...numbered("sink-the-line", drawSinkTheLine(sampleWaggler.rig, bank, drawingKit)),
+  ];
+  holdAgainstGoldens("drawing/scenes", {
+    ...Object.fromEntries(steps),
+    swim: () => drawingText(drawSwim(mallowPool, placed, section, drawingKit)),
+  });
+});
