@@ -26,5 +26,4 @@ form.addEventListener("submit", (event) => {
   show();
   result.scrollIntoView({ block: "nearest" });
 });
-form.hidden = false;
 show();

@@ -32,12 +32,12 @@ addEventListener("hashchange", () => {
 });
 
 const asked = location.hash.slice(1);
+picker.dataset.ready = "";
 show(isDepth(asked) ? asked : links[0]!.hash.slice(1));
 if (isDepth(asked)) picker.scrollIntoView();
 
 /** Fitting needs the sums, so its scripts are loaded when it is first opened. */
 const fit = document.getElementById("fit") as HTMLDetailsElement;
-fit.hidden = false;
 fit.addEventListener("toggle", loadFit, { once: true });
 if (location.search !== "" || asked === "fit") fit.open = true;
 if (asked === "fit") fit.scrollIntoView();

@@ -117,6 +117,8 @@ export interface Term {
   readonly meaning: string;
   /** Other forms of the word that mean the same. */
   readonly also: readonly string[];
+  /** Whether its first use on a page leads to what it means. */
+  readonly link: boolean;
   readonly place: Place;
 }
 

@@ -10,23 +10,28 @@ export interface TermLink {
 /** Text in these already leads somewhere, names something, or is not prose. */
 const leftAlone = new Set(["a", "code", "pre", "h1", "h2", "h3", "h4", "h5", "h6", "th", "figure"]);
 
-/** Makes the first use of each word of the glossary a link to what it means. */
-export function linkTerms(tree: Root, terms: readonly TermLink[]): void {
+/**
+ * Makes the first use of each word of the glossary a link to what it means. One such function serves the texts of one
+ * page, in their order.
+ */
+export function termLinker(terms: readonly TermLink[]): (tree: Root) => void {
   const addressOf = new Map(
     terms.flatMap(({ forms, address }) => forms.map((form) => [form.toLowerCase(), address])),
   );
-  if (addressOf.size === 0) return;
+  if (addressOf.size === 0) return () => undefined;
   const linked = new Set<string>();
   // The longest form first, so that "hook length" is not found as "hook".
   const forms = [...addressOf.keys()].sort((a, b) => b.length - a.length).map(escaped);
   const anyForm = new RegExp(`(?<![\\p{L}\\d-])(?:${forms.join("|")})(?![\\p{L}\\d-])`, "giu");
-  visit(tree, (node, index, parent) => {
-    if (node.type === "element" && leftAlone.has(node.tagName)) return SKIP;
-    if (node.type !== "text" || !parent || index === undefined) return;
-    const parts = splitAtTerms(node.value, anyForm, addressOf, linked);
-    parent.children.splice(index, 1, ...parts);
-    return [SKIP, index + parts.length];
-  });
+  return (tree) => {
+    visit(tree, (node, index, parent) => {
+      if (node.type === "element" && leftAlone.has(node.tagName)) return SKIP;
+      if (node.type !== "text" || !parent || index === undefined) return;
+      const parts = splitAtTerms(node.value, anyForm, addressOf, linked);
+      parent.children.splice(index, 1, ...parts);
+      return [SKIP, index + parts.length];
+    });
+  };
 }
 
 function splitAtTerms(

@@ -7,7 +7,6 @@ import { unified } from "unified";
 import { visit } from "unist-util-visit";
 import type { CaptionedPicture } from "../../templates/pages/view.ts";
 import type { PictureNode, PictureReference } from "../solve/live/pictures.ts";
-import { linkTerms, type TermLink } from "./glossary-links.ts";
 import { pageOfContent } from "./paths.ts";
 
 export interface MarkdownOptions {
@@ -22,8 +21,8 @@ export interface MarkdownOptions {
   readonly href: (target: string) => string;
   /** The drawings of a picture as SVG, with their captions. */
   readonly pictures: (reference: PictureReference, idPrefix: string) => readonly CaptionedPicture[];
-  /** Words of the glossary; the first of each in the text becomes a link. */
-  readonly terms: readonly TermLink[];
+  /** Makes words of the glossary links. */
+  readonly linkTerms: (tree: Root) => void;
 }
 
 /** Markdown as HTML nodes: links lead to pages, headings have ids and fit their place, wide tables scroll alone. */
@@ -45,7 +44,7 @@ export function markdownToHast(body: MarkdownRoot, options: MarkdownOptions): El
     .runSync(structuredClone(body)) as Root;
   placeHeadings(tree, options.level);
   visit(tree, { tagName: "a" }, (node) => redirect(node as Element, options));
-  linkTerms(tree, options.terms);
+  options.linkTerms(tree);
   let tables = 0;
   visit(tree, "element", (node, index, parent) => {
     if (node.tagName === "table" && parent && index !== undefined) {

@@ -1,5 +1,6 @@
 import { floatPicture, hangPicture, rigPicture, sinkPicture } from "../../templates/pages/rig-picture.ts";
 import { sitePaths, termId, type View } from "../../templates/pages/view.ts";
+import { type TermLink, termLinker } from "./glossary-links.ts";
 import type { SiteInput } from "./input.ts";
 import { markdownToHast } from "./markdown.ts";
 import { publicAddress, relativeHref } from "./paths.ts";
@@ -12,10 +13,7 @@ export function viewOf(path: string, input: SiteInput): View {
   const { siteAddress } = library.guide;
   const say: View["say"] = (key, values) => kit.words(`page.${key}`, values);
   const href = (target: string) => relativeHref(path, target);
-  const terms = library.glossary.map(({ term, also }) => ({
-    forms: [term, ...also],
-    address: href(`${sitePaths.glossary}#${termId(term)}`),
-  }));
+  const linkTerms = termLinker(path === sitePaths.glossary ? [] : termsOf(input, href));
   return {
     library,
     solved,
@@ -39,7 +37,16 @@ export function viewOf(path: string, input: SiteInput): View {
         tableName: (number) => say("table", { number }),
         href,
         pictures: (reference, prefix) => prosePictures(reference, input, prefix),
-        terms: path === sitePaths.glossary ? [] : terms,
+        linkTerms,
       }).map(fromHast),
   };
+}
+
+function termsOf({ library }: SiteInput, href: View["href"]): TermLink[] {
+  return library.glossary
+    .filter(({ link }) => link)
+    .map(({ term, also }) => ({
+      forms: [term, ...also],
+      address: href(`${sitePaths.glossary}#${termId(term)}`),
+    }));
 }

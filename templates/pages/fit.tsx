@@ -14,7 +14,7 @@ export function FitPart({ view, entry }: { view: View; entry: RigEntry }) {
   return (
     <details
       id="fit"
-      hidden
+      class="needs-script"
       data-scripts={[sitePaths.asset("guide-data.js"), sitePaths.rigData(rig.id), sitePaths.asset("fit.js")]
         .map(href)
         .join(" ")}

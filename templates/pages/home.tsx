@@ -51,11 +51,10 @@ export function RigQuestions({ view, target }: { view: View; target: string }) {
   const isList = view.path === target;
   return (
     <form
-      class="questions"
+      class={isList ? "questions needs-script" : "questions"}
       method="get"
       action={href(target)}
       aria-label={say("filter.name")}
-      hidden={isList}
     >
       <Choice
         name="water"

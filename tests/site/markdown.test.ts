@@ -2,6 +2,7 @@ import type { Root } from "mdast";
 import remarkParse from "remark-parse";
 import { unified } from "unified";
 import { expect, test } from "vitest";
+import { termLinker } from "../../src/site/glossary-links.ts";
 import { type MarkdownOptions, markdownToHast } from "../../src/site/markdown.ts";
 import { renderDocument } from "../../src/site/render.ts";
 import { fromHast } from "../../src/site/to-hast.ts";
@@ -15,7 +16,7 @@ function html(text: string, options: Partial<MarkdownOptions> = {}): string {
     tableName: (number) => `Table ${number}`,
     href: (target) => target,
     pictures: () => [],
-    terms: [],
+    linkTerms: () => undefined,
     ...options,
   });
   return renderDocument(nodes.map(fromHast)).replace("<!doctype html>", "");
@@ -45,18 +46,28 @@ test("the highest heading of a text gets the level of its place", () => {
 });
 
 test("the first use of a word of the glossary is a link, the next is not", () => {
-  const made = html("A hook length. Another hook length.", { terms });
+  const made = html("A hook length. Another hook length.", { linkTerms: termLinker(terms) });
   expect(made.match(/href="#hook-length"/g)).toHaveLength(1);
 });
 
+test("a word that one text of a page links stays plain in the page's next text", () => {
+  const linkTerms = termLinker(terms);
+  html("A hook length.", { linkTerms });
+  expect(html("A hook length and a hook.", { linkTerms })).toBe(
+    '<p>A hook length and a <a class="term" href="#hook">hook</a>.</p>\n',
+  );
+});
+
 test("the longest word wins, and forms of one word count as one", () => {
-  const made = html("A Hook length and a hook link.", { terms });
+  const made = html("A Hook length and a hook link.", { linkTerms: termLinker(terms) });
   expect(made).toContain('<a class="term" href="#hook-length">Hook length</a>');
   expect(made).not.toContain('href="#hook"');
 });
 
 test("words in headings, links, code and inside other words stay plain", () => {
-  expect(html("# hook\n\n[hook](#a) `hook` hooked un-hook", { terms })).not.toContain('class="term"');
+  expect(html("# hook\n\n[hook](#a) `hook` hooked un-hook", { linkTerms: termLinker(terms) })).not.toContain(
+    'class="term"',
+  );
 });
 
 test("markup in the text of a lesson is not passed on", () => {

@@ -87,6 +87,14 @@ describe("the pages of the site", () => {
     expect(html).toContain('href="second.html"');
   });
 
+  test("a word of the glossary is a link where it is first used, an everyday word never", () => {
+    const html = page("site/lessons/first.html");
+    expect(html.match(/glossary\.html#hook-length"/g)).toHaveLength(1);
+    expect(html).toContain("Tie the ");
+    expect(html).not.toContain("glossary.html#tie");
+    expect(page("site/glossary.html")).toContain('id="tie"');
+  });
+
   test("the scales that differ on a size are named, those that agree are not", () => {
     const rows = page("site/shot.html").split("<tr>");
     expect(rows.find((row) => row.includes("No 8"))).toContain("they differ");

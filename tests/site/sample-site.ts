@@ -147,9 +147,11 @@ export const sampleLibrary: Library = {
       term: "Hook length",
       meaning: "The last, weaker piece of line.",
       also: ["hook link"],
+      link: true,
       place: placeOf(),
     },
-    { term: "Tip", meaning: "The part of a float that shows.", also: [], place: placeOf() },
+    { term: "Tie", meaning: "To make a knot.", also: [], link: false, place: placeOf() },
+    { term: "Tip", meaning: "The part of a float that shows.", also: [], link: true, place: placeOf() },
   ],
   changes: [
     { date: "2026-11-20", title: "A new lesson", summary: "Shot the float.", page: "lessons/second.html" },

@@ -1,8 +1,13 @@
 import { z } from "zod";
 
-/** `content/glossary.yaml`. */
+/** `content/glossary.yaml`. `link: false` keeps everyday words, which have other senses too, from becoming links. */
 export const glossarySchema = z.array(
-  z.strictObject({ term: z.string(), meaning: z.string(), also: z.array(z.string()).default([]) }),
+  z.strictObject({
+    term: z.string(),
+    meaning: z.string(),
+    also: z.array(z.string()).default([]),
+    link: z.boolean().default(true),
+  }),
 );
 
 /** `content/troubles.yaml`: what the float does, why, and what to do. */

@@ -22,7 +22,7 @@ function onSite(body: Root): string {
     tableName: (number: number) => `Table ${number}`,
     href: (target: string) => target,
     pictures: () => [],
-    terms: [],
+    linkTerms: () => undefined,
   };
   const html = renderDocument(markdownToHast(body, options).map(fromHast));
   return plain(
