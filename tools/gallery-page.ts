@@ -12,7 +12,7 @@ import { paletteCss, type Theme } from "../src/drawing/palette.ts";
 import type { Part } from "../src/drawing/parts/part.ts";
 import { parts } from "../src/drawing/parts/parts.ts";
 import { drawPatternChart } from "../src/drawing/pattern-chart.ts";
-import { drawHangPlot } from "../src/drawing/plots/hang-plot.ts";
+import { drawHangPlot, hangPlotRig, hangsAt } from "../src/drawing/plots/hang-plot.ts";
 import { drawSinkPlot } from "../src/drawing/plots/sink-plot.ts";
 import { drawRig } from "../src/drawing/rig-drawing.ts";
 import { variantsOf } from "../src/drawing/rig-variants.ts";
@@ -138,14 +138,10 @@ function waterPlots(rig: SolvedRig, kit: Solved["kit"]): Drawing[] {
   if (!inWater) return [];
   const box = { widthMm: phoneMm, heightMm: 90 };
   const curves = { title: rig.rig.title, sinks: inWater.sink };
-  const fastest = Math.max(...rig.rig.pacesMs);
-  const hangs = inWater.flow.filter(({ paceMs }) => paceMs === fastest);
-  const shotFromHookMm = depth.shot.filter(({ role }) => role !== "lock").map((shot) => shot.fromHookMm);
+  const hangs = hangsAt(depth, Math.max(...rig.rig.pacesMs));
   return [
     drawSinkPlot(curves, undefined, depth.depthMm, box, kit, { textMm: 3.5 }),
-    ...(hangs.length > 0
-      ? [drawHangPlot({ ...depth, title: rig.rig.title, shotFromHookMm }, hangs, box, kit, { textMm: 3.5 })]
-      : []),
+    ...(hangs.length > 0 ? [drawHangPlot(hangPlotRig(rig, depth), hangs, box, kit, { textMm: 3.5 })] : []),
   ];
 }
 

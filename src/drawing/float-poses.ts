@@ -1,5 +1,6 @@
 import { cocks } from "../core/cocking.ts";
 import { liftMm } from "../core/tip.ts";
+import type { StateGroup } from "../solve/live/pictures.ts";
 import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../solve/solved.ts";
 import type { DrawingKit } from "./kit.ts";
 import { moveFloat } from "./rig-variants.ts";
@@ -196,6 +197,14 @@ const poses = {
 export type FloatPicture = keyof typeof poses;
 
 export const floatPictures = Object.keys(poses) as FloatPicture[];
+
+/** The states that a text can ask for together. */
+export const stateGroups: Readonly<Record<StateGroup, readonly FloatPicture[]>> = {
+  load: ["too-little-shot", "right", "too-much-shot"],
+  depth: ["too-shallow", "depth-right", "too-deep"],
+  bites: ["bite-under", "lift-bite", "dragged-sideways", "laid-on", "held-by-the-bed"],
+  all: floatPictures,
+};
 
 /** A float's pose in one of the states, from the rig's figures; undefined where the rig has no such state. */
 export function floatPose(

@@ -16,6 +16,8 @@ export interface PatternEntry {
 
 export interface PatternChartOptions {
   readonly textMm: number;
+  /** End of the scale of time, where several charts share one [s]. */
+  readonly longestS?: number;
 }
 
 const marginMm = 1;
@@ -39,7 +41,7 @@ export function drawPatternChart(
   wanted: readonly PatternEntry[],
   box: Box,
   kit: DrawingKit,
-  { textMm }: PatternChartOptions,
+  { textMm, longestS = longestSinkS(entries) }: PatternChartOptions,
 ): Drawing {
   const { words, figures, measure } = kit;
   const entries = wanted.map(asSet);
@@ -49,7 +51,6 @@ export function drawPatternChart(
   const captions = entries.map((entry) => caption(entry, slotMm - 2 * marginMm, textMm, kit));
   const captionMm = Math.max(...captions.map((parts) => parts.reduce((sum, one) => sum + one.heightMm, 0)));
   const surfaceMm = 4 + textMm * 0.5;
-  const longestS = Math.max(0, ...entries.map((entry) => sinkOf(entry)?.tenthsS.at(-1) ?? 0));
   const said = longestS > 0 ? words("drawing.pattern.sink") : "";
   const note = layLabel([{ text: said, ink: "soft" }], box.widthMm - 2 * marginMm, textMm, measure);
   const footMm = box.heightMm - note.heightMm - captionMm - bedThicknessMm - 2.5;
@@ -85,6 +86,28 @@ export function drawPatternChart(
     description: entries.map((entry) => told(entry, kit)).join(" "),
     items,
   };
+}
+
+/** The longest that a bait of these rigs takes to the bed; 0 where nobody reckoned it [s]. */
+function longestSinkS(entries: readonly PatternEntry[]): number {
+  return Math.max(0, ...entries.map((entry) => sinkOf(entry)?.tenthsS.at(-1) ?? 0));
+}
+
+/** Least room for one pattern, in ems: two words of its caption side by side. */
+const patternEms = 17;
+
+/** The same in as many charts as the width asks for, with one scale of time through all of them. */
+export function drawPatternCharts(
+  entries: readonly PatternEntry[],
+  box: Box,
+  kit: DrawingKit,
+  { textMm }: PatternChartOptions,
+): Drawing[] {
+  const perChart = Math.max(1, Math.floor(box.widthMm / (patternEms * textMm)));
+  const longestS = longestSinkS(entries);
+  return Array.from({ length: Math.ceil(entries.length / perChart) }, (_, i) =>
+    drawPatternChart(entries.slice(i * perChart, (i + 1) * perChart), box, kit, { textMm, longestS }),
+  );
 }
 
 /** How the rig sinks laid out straight, where that was reckoned. */

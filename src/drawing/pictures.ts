@@ -1,11 +1,15 @@
 import type { Library } from "../content/library.ts";
 import type { PictureReference } from "../solve/live/pictures.ts";
-import type { SolvedRig } from "../solve/solved.ts";
+import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
+import { drawFloatChart } from "./float-chart.ts";
 import { drawFloat } from "./float-drawing.ts";
-import { drawFloatStates } from "./float-states.ts";
+import { stateGroups } from "./float-poses.ts";
+import { drawFloatState, drawFloatStates } from "./float-states.ts";
 import type { DrawingKit } from "./kit.ts";
 import { drawKnot } from "./knots/draw-knot.ts";
 import type { Drawing } from "./model.ts";
+import { drawPatternCharts } from "./pattern-chart.ts";
+import { drawHangPlot, hangPlotRig, hangsAt } from "./plots/hang-plot.ts";
 import { drawRig } from "./rig-drawing.ts";
 import { drawScene } from "./scenes/draw-scene.ts";
 
@@ -19,6 +23,14 @@ export interface PictureSource {
 export interface PictureRoom {
   readonly widthMm: number;
   readonly textMm: number;
+  /** The states of a float as pictures of their own, so that a page can end between them. */
+  readonly apart?: boolean;
+}
+
+/** A drawing and what is said below it: what to do, at a step of something. */
+export interface CaptionedDrawing {
+  readonly drawing: Drawing;
+  readonly caption?: string;
 }
 
 type Of<K extends PictureReference["picture"]> = Extract<PictureReference, { picture: K }>;
@@ -28,51 +40,95 @@ type Draw<K extends PictureReference["picture"]> = (
   source: PictureSource,
   room: PictureRoom,
   kit: DrawingKit,
-) => readonly Drawing[];
+) => readonly CaptionedDrawing[];
 
 /** Height of a rig's picture for its width: tall enough for a label at every shot. */
 const rigHeightShare = 1.45;
-/** Height of a knot step for its width, in the proportion of the knot's own frame. */
 const floatHeightMm = 150;
 const statePanelMm = 42;
+/** The most that a chart of floats may take of a page. */
+const chartHeightMm = 200;
+const patternHeightMm = 150;
+
+const alone = (drawing: Drawing): readonly CaptionedDrawing[] => [{ drawing }];
 
 /** Every picture that a text can ask for; one without its line here does not compile. */
 const draws: { readonly [K in PictureReference["picture"]]: Draw<K> } = {
   "rig-drawing": ({ rig, depthMm }, { solved }, { widthMm, textMm }, kit) => {
-    const found = solved.get(rig)!;
-    const depth = found.depths.find((one) => one.depthMm === depthMm)!;
+    const [found, depth] = atDepth(solved, rig, depthMm);
     const box = { widthMm, heightMm: widthMm * rigHeightShare };
-    return [drawRig(found, depth, box, kit, { labels: "full", textMm })];
+    return alone(drawRig(found, depth, box, kit, { labels: "full", textMm }));
   },
   "float-drawing": ({ float }, { library }, { widthMm, textMm }, kit) => {
     const entry = library.floats.find(({ id }) => id === float)!;
-    return [drawFloat(entry.float, { widthMm, heightMm: floatHeightMm }, kit, { textMm })];
+    return alone(drawFloat(entry.float, { widthMm, heightMm: floatHeightMm }, kit, { textMm }));
   },
-  "float-states": ({ rig }, { solved }, { widthMm, textMm }, kit) => {
+  "float-chart": ({ floats }, { library }, { widthMm, textMm }, kit) => {
+    const found = floats.map((id) => library.floats.find((entry) => entry.id === id)!.float);
+    return alone(drawFloatChart(found, { widthMm, heightMm: chartHeightMm }, kit, { textMm }));
+  },
+  "float-states": ({ rig, show }, { solved }, { widthMm, textMm, apart }, kit) => {
     const found = solved.get(rig)!;
-    return [drawFloatStates(found, found.depths[0]!, { widthMm }, kit, { textMm, panelMm: statePanelMm })];
+    const depth = found.depths[0]!;
+    const pictures = stateGroups[show];
+    if (!apart) {
+      const options = { textMm, panelMm: statePanelMm, pictures };
+      return alone(drawFloatStates(found, depth, { widthMm }, kit, options));
+    }
+    return pictures.flatMap((picture) => {
+      const drawing = drawFloatState(picture, found, depth, widthMm, kit, { textMm });
+      return drawing ? [{ drawing }] : [];
+    });
+  },
+  "pattern-chart": ({ rigs, depthMm }, { solved }, { widthMm, textMm }, kit) => {
+    const entries = rigs.map((id) => {
+      const [rig, depth] = atDepth(solved, id, depthMm);
+      return { rig, depth };
+    });
+    const box = { widthMm, heightMm: patternHeightMm };
+    return drawPatternCharts(entries, box, kit, { textMm }).map((drawing) => ({ drawing }));
+  },
+  "hang-plot": ({ rig, depthMm }, { solved }, { widthMm, textMm }, kit) => {
+    const [found, depth] = atDepth(solved, rig, depthMm);
+    const hangs = hangsAt(depth, found.rig.pacesMs[0]!);
+    const box = { widthMm, heightMm: widthMm * rigHeightShare };
+    return alone(drawHangPlot(hangPlotRig(found, depth), hangs, box, kit, { textMm }));
   },
   knot: ({ knot }, { library }, { widthMm }, kit) => {
     const entry = library.knots.find(({ id }) => id === knot)!;
     const [frameWidth, frameHeight] = entry.frame;
-    return drawKnot(entry, { widthMm, heightMm: (widthMm * frameHeight) / frameWidth }, kit);
+    const drawings = drawKnot(entry, { widthMm, heightMm: (widthMm * frameHeight) / frameWidth }, kit);
+    return drawings.map((drawing, at) => ({ drawing, caption: entry.steps[at]!.caption }));
   },
   scene: ({ scene }, { library, solved }, room, kit) => {
     // The rig that every reader starts with, where it is one that shot lock.
     const { rigs } = library;
     const entry = rigs.find(({ level, rig }) => level === "first" && rig.float.heldByShot) ?? rigs[0];
     const found = entry && solved.get(entry.rig.id);
-    return found ? drawScene(scene, found, room, kit) : [];
+    const drawings = found ? drawScene(scene, found, room, kit) : [];
+    return drawings.map((drawing) => ({
+      drawing,
+      ...(drawings.length > 1 && { caption: drawing.description }),
+    }));
   },
 };
 
-/** The drawings of a picture that a text asks for: one, or one for each step of a knot. */
+function atDepth(
+  solved: PictureSource["solved"],
+  id: string,
+  depthMm: number,
+): readonly [SolvedRig, SolvedDepth] {
+  const rig = solved.get(id)!;
+  return [rig, rig.depths.find((one) => one.depthMm === depthMm)!];
+}
+
+/** The drawings of a picture that a text asks for: one, or one for each step or state with what to do there. */
 export function drawPicture(
   reference: PictureReference,
   source: PictureSource,
   room: PictureRoom,
   kit: DrawingKit,
-): readonly Drawing[] {
+): readonly CaptionedDrawing[] {
   const draw = draws[reference.picture] as Draw<PictureReference["picture"]>;
   return draw(reference, source, room, kit);
 }

@@ -1,5 +1,5 @@
 import type { Code, ListItem, Paragraph, Root, RootContent } from "mdast";
-import type { Drawing } from "../../src/drawing/model.ts";
+import type { CaptionedDrawing } from "../../src/drawing/pictures.ts";
 import { Box, mmPerPoint } from "../../src/markup/boxes.ts";
 import type { Child } from "../../src/markup/jsx-runtime.ts";
 import type { PictureNode } from "../../src/solve/live/pictures.ts";
@@ -8,18 +8,12 @@ import { inline, linesOf } from "./prose-inline.tsx";
 import { ProseTable } from "./prose-table.tsx";
 import { hairline } from "./rules.ts";
 
-/** A drawing in a text and what stands below it. */
-export interface ProsePicture {
-  readonly drawing: Drawing;
-  readonly caption?: string;
-}
-
 export interface ProseProps {
   readonly title: string;
   readonly summary: string;
   readonly body: Root;
   readonly format: HandoutFormat;
-  readonly pictures: (node: PictureNode) => readonly ProsePicture[];
+  readonly pictures: (node: PictureNode) => readonly CaptionedDrawing[];
 }
 
 /** Between pictures that stand side by side [mm]. */
@@ -147,8 +141,8 @@ function Item({ item, label, props }: { item: ListItem; label: string; props: Pr
 }
 
 /** Pictures as many abreast as the column is wide; each keeps its caption. */
-function Pictures({ pictures, format }: { pictures: readonly ProsePicture[]; format: HandoutFormat }) {
-  const rows: ProsePicture[][] = [];
+function Pictures({ pictures, format }: { pictures: readonly CaptionedDrawing[]; format: HandoutFormat }) {
+  const rows: CaptionedDrawing[][] = [];
   let freeMm = 0;
   for (const picture of pictures) {
     if (picture.drawing.widthMm > freeMm) {

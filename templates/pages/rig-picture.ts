@@ -2,7 +2,7 @@ import { type Float, lengthMm } from "../../src/core/float.ts";
 import { drawFloat } from "../../src/drawing/float-drawing.ts";
 import { joinStrokes } from "../../src/drawing/join-strokes.ts";
 import type { DrawingKit } from "../../src/drawing/kit.ts";
-import { drawHangPlot } from "../../src/drawing/plots/hang-plot.ts";
+import { drawHangPlot, hangPlotRig, hangsAt } from "../../src/drawing/plots/hang-plot.ts";
 import { drawSinkPlot } from "../../src/drawing/plots/sink-plot.ts";
 import { drawRig } from "../../src/drawing/rig-drawing.ts";
 import { drawingToSvg } from "../../src/drawing/svg.ts";
@@ -51,15 +51,14 @@ export function sinkPicture(
 
 /** The line in the first of the rig's paces, as SVG; none in still water. */
 export function hangPicture(
-  { rig }: SolvedRig,
-  { inWater, depthMm, draughtMm, shot }: SolvedDepth,
+  rig: SolvedRig,
+  depth: SolvedDepth,
   kit: DrawingKit,
   idPrefix: string,
 ): string | undefined {
-  const [first] = inWater?.flow ?? [];
-  if (!inWater || !first) return undefined;
-  const hangs = inWater.flow.filter(({ paceMs }) => paceMs === first.paceMs);
-  const shotFromHookMm = shot.filter(({ role }) => role !== "lock").map(({ fromHookMm }) => fromHookMm);
-  const hanging = { title: rig.title, depthMm, draughtMm, shotFromHookMm };
-  return drawingToSvg(joinStrokes(drawHangPlot(hanging, hangs, rigBox, kit, pictureRoom)), { idPrefix });
+  const [first] = depth.inWater?.flow ?? [];
+  if (!first) return undefined;
+  const hangs = hangsAt(depth, first.paceMs);
+  const drawing = drawHangPlot(hangPlotRig(rig, depth), hangs, rigBox, kit, pictureRoom);
+  return drawingToSvg(joinStrokes(drawing), { idPrefix });
 }

@@ -1,5 +1,6 @@
 import type { FlowHang } from "../../core/flow/hang.ts";
 import type { HangPoint } from "../../core/flow/line-balance.ts";
+import type { SolvedDepth, SolvedRig } from "../../solve/solved.ts";
 import { boldMm, circle, type Point, point, polyline, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, Stroke } from "../model.ts";
@@ -15,6 +16,17 @@ export interface HangPlotRig {
   readonly draughtMm: number;
   /** From the hook up, without those that lock the float. */
   readonly shotFromHookMm: readonly number[];
+}
+
+/** A rig at one depth as the plot needs it. */
+export function hangPlotRig({ rig }: SolvedRig, { depthMm, draughtMm, shot }: SolvedDepth): HangPlotRig {
+  const shotFromHookMm = shot.filter(({ role }) => role !== "lock").map(({ fromHookMm }) => fromHookMm);
+  return { title: rig.title, depthMm, draughtMm, shotFromHookMm };
+}
+
+/** How a rig hangs in one of its paces, for each share held back. */
+export function hangsAt({ inWater }: SolvedDepth, paceMs: number): readonly FlowHang[] {
+  return inWater?.flow.filter((hang) => hang.paceMs === paceMs) ?? [];
 }
 
 export interface HangPlotOptions {

@@ -1,8 +1,6 @@
 import { columnHeightMm, columnWidthMm, type HandoutFormat } from "../../../templates/handouts/format.ts";
-import { LessonColumn, type ProsePicture } from "../../../templates/handouts/prose.tsx";
+import { LessonColumn } from "../../../templates/handouts/prose.tsx";
 import type { Lesson } from "../../content/library.ts";
-import { floatPictures } from "../../drawing/float-poses.ts";
-import { drawFloatState } from "../../drawing/float-states.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
 import type { Item } from "../../drawing/model.ts";
 import { drawPicture, type PictureSource } from "../../drawing/pictures.ts";
@@ -27,7 +25,10 @@ export interface LessonPages {
 const pictureShare: Readonly<Record<PictureReference["picture"], number>> = {
   "rig-drawing": 0.72,
   "float-drawing": 0.6,
+  "float-chart": 1,
   "float-states": 0.48,
+  "pattern-chart": 1,
+  "hang-plot": 0.72,
   knot: 0.48,
   scene: 1,
 };
@@ -42,7 +43,14 @@ export async function lessonPages(
 ): Promise<LessonPages> {
   const widthMm = columnWidthMm(format);
   const { title, summary } = lesson;
-  const pictures = (node: PictureNode) => prosePictures(node, format, source, kit);
+  const pictures = ({ reference }: PictureNode) => {
+    const room = {
+      widthMm: widthMm * pictureShare[reference.picture],
+      textMm: format.bodyPt * mmPerPoint,
+      apart: true,
+    };
+    return drawPicture(reference, source, room, kit);
+  };
   const column: LaidOutPage = await layOut(
     LessonColumn({ title, summary, body: withLinkNames(body, lesson.id), format, pictures }),
     { widthMm },
@@ -54,36 +62,6 @@ export async function lessonPages(
     columns: composePages(pages, `lesson/${lesson.id}`),
     overflows: [...column.overflows, ...tooTall(pages, columnHeightMm(format))],
   };
-}
-
-function prosePictures(
-  { reference }: PictureNode,
-  format: HandoutFormat,
-  source: PictureSource,
-  kit: DrawingKit,
-): ProsePicture[] {
-  const room = {
-    widthMm: columnWidthMm(format) * pictureShare[reference.picture],
-    textMm: format.bodyPt * mmPerPoint,
-  };
-  // Each state is a picture of its own, so that a page can end between them.
-  if (reference.picture === "float-states") {
-    const rig = source.solved.get(reference.rig)!;
-    return floatPictures.flatMap((picture) => {
-      const drawing = drawFloatState(picture, rig, rig.depths[0]!, room.widthMm, kit, room);
-      return drawing ? [{ drawing }] : [];
-    });
-  }
-  const steps =
-    reference.picture === "knot"
-      ? source.library.knots.find(({ id }) => id === reference.knot)?.steps
-      : undefined;
-  const drawings = drawPicture(reference, source, room, kit);
-  const told = reference.picture === "scene" && drawings.length > 1;
-  return drawings.map((drawing, at) => {
-    const caption = steps?.[at]?.caption ?? (told ? drawing.description : undefined);
-    return { drawing, ...(caption !== undefined && { caption }) };
-  });
 }
 
 function tooTall(pages: readonly PageRows[], heightMm: number): Overflow[] {

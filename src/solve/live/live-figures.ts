@@ -9,7 +9,7 @@ import type { Message } from "../../report/message.ts";
 import type { Words } from "../../report/words.ts";
 import type { SolvedDepth, SolvedRig } from "../solved.ts";
 import { depthGuideTable, shotTable, type TextTable } from "../tables.ts";
-import { type PictureReference, scenes } from "./pictures.ts";
+import { type PictureReference, scenes, stateGroups } from "./pictures.ts";
 
 /** What live figures are taken from. */
 export interface LiveContext {
@@ -34,12 +34,9 @@ type Attributes = (name: string) => string;
 /** Directives inside a sentence: attributes → text. */
 const inline: Readonly<Record<string, (at: Attributes, context: LiveContext) => string>> = {
   marking: (at, { library }) => named(library.floats, at("float"), "float").marking,
-  weight: (at, { library, figures }) => {
-    const scale = named(library.scales, library.guide.scaleId, "shot scale");
-    const load = parseLoad(at("load"), scale);
-    if (!load.ok) throw new Wrong("unknown-name", { what: "load", found: at("load"), allowed: [] });
-    return figures.mass(load.value.massG);
-  },
+  "marked-weight": (at, context) =>
+    loadWeight(named(context.library.floats, at("float"), "float").marking, context),
+  weight: (at, context) => loadWeight(at("load"), context),
   figure: (at, context) => {
     const depth = depthOf(at, context);
     const wanted = at("of");
@@ -48,6 +45,14 @@ const inline: Readonly<Record<string, (at: Attributes, context: LiveContext) => 
     return figure(depth, context.figures);
   },
 };
+
+/** What a load such as "2 AAA" weighs on the guide's scale. */
+function loadWeight(typed: string, { library, figures }: LiveContext): string {
+  const scale = named(library.scales, library.guide.scaleId, "shot scale");
+  const load = parseLoad(typed, scale);
+  if (!load.ok) throw unknown("load", typed, []);
+  return figures.mass(load.value.massG);
+}
 
 const depthFigures: Readonly<Record<string, (depth: SolvedDepth, figures: Figures) => string>> = {
   tip: (depth, figures) => figures.tip(depth.tipAsSetMm),
@@ -82,14 +87,41 @@ const pictures: Readonly<Record<string, (at: Attributes, context: LiveContext) =
     picture: "float-drawing",
     float: named(library.floats, at("float"), "float").id,
   }),
-  "float-states": (at, context) => ({ picture: "float-states", rig: rigOf(at, context).rig.id }),
-  knot: (at, { library }) => ({ picture: "knot", knot: named(library.knots, at("knot"), "knot").id }),
-  scene: (at) => {
-    const scene = scenes.find((known) => known === at("scene"));
-    if (!scene) throw unknown("scene", at("scene"), scenes);
-    return { picture: "scene", scene };
+  "float-chart": (at, { library }) => ({
+    picture: "float-chart",
+    floats: list(at("floats")).map((id) => named(library.floats, id, "float").id),
+  }),
+  "float-states": (at, context) => ({
+    picture: "float-states",
+    rig: rigOf(at, context).rig.id,
+    show: oneOf(stateGroups, at("show"), "group of float states"),
+  }),
+  "pattern-chart": (at, context) => {
+    const rigs = list(at("rigs"));
+    const depths = rigs.map((rig) => depthOf((name) => (name === "rig" ? rig : at(name)), context));
+    return { picture: "pattern-chart", rigs, depthMm: depths[0]!.depthMm };
   },
+  "hang-plot": (at, context) => {
+    const { rig } = rigOf(at, context);
+    if (rig.water === "still") throw unknown("rig for running water", rig.id, flowing(context));
+    return { picture: "hang-plot", rig: rig.id, depthMm: depthOf(at, context).depthMm };
+  },
+  knot: (at, { library }) => ({ picture: "knot", knot: named(library.knots, at("knot"), "knot").id }),
+  scene: (at) => ({ picture: "scene", scene: oneOf(scenes, at("scene"), "scene") }),
 };
+
+/** Names with commas or spaces between them. */
+const list = (typed: string): readonly string[] => typed.split(/[\s,]+/).filter(Boolean);
+
+function oneOf<T extends string>(allowed: readonly T[], typed: string, what: string): T {
+  const found = allowed.find((known) => known === typed);
+  if (!found) throw unknown(what, typed, allowed);
+  return found;
+}
+
+function flowing({ solved }: LiveContext): readonly string[] {
+  return [...solved.values()].filter(({ rig }) => rig.water === "flowing").map(({ rig }) => rig.id);
+}
 
 function unknown(what: string, found: string, allowed: readonly string[]): Wrong {
   return new Wrong("unknown-name", { what, found, allowed });
@@ -157,7 +189,7 @@ export function withLiveFigures(
 function expanded(node: TextDirective | LeafDirective, context: LiveContext): RootContent {
   const at: Attributes = (name) => {
     const value = node.attributes?.[name];
-    if (value === undefined || value === null || value === "") throw new Wrong("missing-key", { key: name });
+    if (!value?.trim()) throw new Wrong("missing-key", { key: name });
     return value;
   };
   if (node.type === "textDirective") {

@@ -4,9 +4,16 @@ import type { Node } from "mdast";
 export type PictureReference =
   | { readonly picture: "rig-drawing"; readonly rig: string; readonly depthMm: number }
   | { readonly picture: "float-drawing"; readonly float: string }
-  | { readonly picture: "float-states"; readonly rig: string }
+  | { readonly picture: "float-chart"; readonly floats: readonly string[] }
+  | { readonly picture: "float-states"; readonly rig: string; readonly show: StateGroup }
+  | { readonly picture: "pattern-chart"; readonly rigs: readonly string[]; readonly depthMm: number }
+  | { readonly picture: "hang-plot"; readonly rig: string; readonly depthMm: number }
   | { readonly picture: "knot"; readonly knot: string }
   | { readonly picture: "scene"; readonly scene: Scene };
+
+/** What the float says about the load, about the depth, and with a fish at the bait; or all of it. */
+export const stateGroups = ["load", "depth", "bites", "all"] as const;
+export type StateGroup = (typeof stateGroups)[number];
 
 /** Pictures of tackle, bank and fish that belong to no one rig. */
 export const scenes = [
