@@ -41,7 +41,7 @@ export function drawPatternChart(
   wanted: readonly PatternEntry[],
   box: Box,
   kit: DrawingKit,
-  { textMm, longestS = longestSinkS(entries) }: PatternChartOptions,
+  { textMm, longestS = longestSinkS(wanted) }: PatternChartOptions,
 ): Drawing {
   const { words, figures, measure } = kit;
   const entries = wanted.map(asSet);
