@@ -25,7 +25,23 @@ const ofKind = (kind: string, figure: Band["figure"]): Band["figure"] => {
   return (rig, depth) => (rig.float.kind === kind ? figure(rig, depth) : undefined);
 };
 
+const inStillWater = (pattern: string, figure: Band["figure"]): Band["figure"] => {
+  return (rig, depth) =>
+    rig.water === "still" && rig.pattern.kind === pattern ? figure(rig, depth) : undefined;
+};
+
 const no4G = 0.2;
+const bbG = 0.4;
+const ssgG = 1.6;
+
+/** Hook sizes that go with a bait; 16 is the beginner's for two maggots, and 18 is usual. */
+const hooks = (bait: string, basis: Band["basis"], range: readonly [number, number]): Band => ({
+  of: `size of hook for ${bait}`,
+  basis,
+  ranges: [range],
+  figure: (rig) => (rig.bait.id === bait ? rig.hook.size : undefined),
+  outside: {},
+});
 
 export const bands: readonly Band[] = [
   {
@@ -118,4 +134,75 @@ export const bands: readonly Band[] = [
     figure: ofKind("stick", (rig) => rig.hookLengthMm),
     outside: {},
   },
+  {
+    of: "BB that an Avon takes",
+    basis: "common practice, no source",
+    ranges: [[4, 10]],
+    figure: ofKind("Avon", (rig) => rig.float.capacityG / bbG),
+    outside: {},
+  },
+  {
+    of: "No 8 below the bulk of an Avon",
+    basis: "common practice, no source",
+    ranges: [[2, 4]],
+    figure: ofKind("Avon", (_, { shot }) => shot.filter(({ size }) => size === "No 8").length),
+    outside: {},
+  },
+  {
+    of: "SSG that a sliding float takes",
+    basis: "common practice, no source",
+    ranges: [[1.5, 4]],
+    figure: (rig) => (rig.float.attachment === "sliding" ? rig.float.capacityG / ssgG : undefined),
+    outside: {},
+  },
+  {
+    of: "depth beyond the rod that a float slides for [mm]",
+    basis: "from memory",
+    ranges: [[0, 4000]],
+    figure: (rig, { depthMm }) =>
+      rig.float.attachment === "sliding" ? depthMm - rig.rodLengthMm : undefined,
+    outside: {},
+  },
+  {
+    of: "load of a waggler, 2 BB to 3 SSG [g]",
+    basis: "common practice, no source",
+    ranges: [[2 * bbG, 3 * ssgG]],
+    figure: (rig) => (rig.float.heldByShot ? rig.float.capacityG : undefined),
+    outside: {},
+  },
+  {
+    of: "tip that shows with the load right [mm]",
+    basis: "common practice, no source",
+    ranges: [[10, 20]],
+    figure: (rig) => rig.float.tipShowingMm,
+    outside: { "laid-on-in-wind": "the tip stands higher" },
+  },
+  {
+    of: "seconds between feeds, strung out in still water",
+    basis: "common practice, no source",
+    ranges: [[30, 60]],
+    figure: inStillWater("strung out", ({ feed }) => feed.everyS),
+    outside: { margin: "a dozen grains every five minutes" },
+  },
+  {
+    of: "seconds between feeds, with a bulk in still water",
+    basis: "common practice, no source",
+    ranges: [[1800, 3600]],
+    figure: inStillWater("bulk", ({ feed }) => feed.everyS),
+    outside: { "canal-light": "more often than the handful or two an hour" },
+  },
+  {
+    // Slim sticks are for slow water; chubbers, large Avons and balsas for more pace.
+    of: "fastest pace that a stick is for [m/s]",
+    basis: "common practice, no source",
+    ranges: [[0.2, 0.5]],
+    figure: ofKind("stick", (rig) => Math.max(...rig.pacesMs)),
+    outside: {},
+  },
+  hooks("double-maggot", "common practice, no source", [16, 18]),
+  hooks("maggot", "from memory", [20, 22]),
+  hooks("caster", "from memory", [18, 20]),
+  hooks("sweetcorn", "from memory", [12, 16]),
+  hooks("bread-flake", "from memory", [8, 12]),
+  hooks("worm-piece", "from memory", [8, 14]),
 ];

@@ -55,6 +55,7 @@ export const readingAge: ContentCheck = ({ library }) =>
     });
     if (!(grade >= gradeBelow)) return [];
     const hardest = blocks.reduce((a, b) => (fleschKincaid(b.counts) > fleschKincaid(a.counts) ? b : a));
-    const values = { grade: grade.toFixed(1), age: ageOf(grade), gradeBelow, ageBelow: ageOf(gradeBelow) };
+    const shown = grade.toFixed(1);
+    const values = { grade: shown, age: ageOf(Number(shown)), gradeBelow, ageBelow: ageOf(gradeBelow) };
     return [{ severity: "warning", place: hardest.block.placeAt(0), code: "hard-to-read", values }];
   });
