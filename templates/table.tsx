@@ -31,7 +31,7 @@ export function Table({ nameWidth, head, rows, nameStyle, cellStyle, gap, field 
   const pad = { paddingTop: gap, paddingBottom: gap };
   return (
     <Box tag="Table" field={field}>
-      <Box tag="TR" style={{ direction: "row", align: "end" }} paint={{ ruleBelow: heavy }}>
+      <Box tag="TR" style={{ direction: "row", align: "baseline" }} paint={{ ruleBelow: heavy }}>
         {head.map((text, i) => (
           <Box
             key={String(i)}
@@ -51,7 +51,7 @@ export function Table({ nameWidth, head, rows, nameStyle, cellStyle, gap, field 
           key={row}
           tag="TR"
           field={row}
-          style={{ direction: "row" }}
+          style={{ direction: "row", align: "baseline" }}
           paint={r < rows.length - 1 ? { ruleBelow: hairline } : {}}
         >
           <Box tag="TH" style={{ ...nameStyle, ...pad, width: nameWidth }}>

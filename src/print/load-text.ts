@@ -27,21 +27,26 @@ export function lineShot(depth: SolvedDepth): SolvedShot[] {
   return depth.shot.filter((shot) => shot.role !== "lock");
 }
 
-/** The metal of every size that a rig uses, heaviest size first: `AAA, BB: tin; No 10: lead`. */
+/**
+ * The metal of every size that a rig uses, heaviest size first, the metal of the most sizes last and without naming
+ * them: `AAA: tin; rest lead`.
+ */
 export function metalText(depths: readonly SolvedDepth[], words: Words): string {
   const all = depths.flatMap((depth) => depth.shot).sort((a, b) => b.massG - a.massG);
   const sizesByMetal = new Map<string, Set<string>>();
   for (const { metal, size } of all) {
     sizesByMetal.set(metal, (sizesByMetal.get(metal) ?? new Set()).add(size));
   }
-  if (sizesByMetal.size === 1)
-    return words("card.all-one-metal", { metal: words(`card.metal.${all[0]!.metal}`) });
-  return [...sizesByMetal]
-    .map(([metal, sizes]) =>
-      words("card.sizes-of-metal", {
-        sizes: [...sizes].map(unbroken).join(", "),
-        metal: words(`card.metal.${metal}`),
-      }),
-    )
-    .join("; ");
+  const metals = [...sizesByMetal].map(([metal, sizes]) => ({
+    metal: words(`card.metal.${metal}`),
+    sizes: [...sizes].map(unbroken),
+  }));
+  if (metals.length === 1) return words("card.all-one-metal", { metal: metals[0]!.metal });
+  const rest = metals.reduce((most, one) => (one.sizes.length > most.sizes.length ? one : most));
+  return [
+    ...metals
+      .filter((one) => one !== rest)
+      .map(({ metal, sizes }) => words("card.sizes-of-metal", { sizes: sizes.join(", "), metal })),
+    words("card.rest-of-metal", { metal: rest.metal }),
+  ].join("; ");
 }

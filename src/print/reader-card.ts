@@ -26,7 +26,7 @@ export const readerFormats: readonly ReaderFormat[] = [
     ...paperSizes.A7,
     marginMm: 4,
     typePt: 14,
-    nameWidthMm: 17,
+    nameWidthMm: 19,
     shortNames: true,
     stacked: true,
     boxHeightMm: 14,
@@ -36,7 +36,7 @@ export const readerFormats: readonly ReaderFormat[] = [
     ...paperSizes.A6,
     marginMm: 8,
     typePt: 14,
-    nameWidthMm: 17,
+    nameWidthMm: 19,
     shortNames: true,
     stacked: false,
     boxHeightMm: 16,
@@ -44,12 +44,12 @@ export const readerFormats: readonly ReaderFormat[] = [
   {
     name: "A5",
     ...paperSizes.A5,
-    marginMm: 10,
+    marginMm: 8,
     typePt: 16,
-    nameWidthMm: 40,
+    nameWidthMm: 41,
     shortNames: false,
     stacked: false,
-    boxHeightMm: 20,
+    boxHeightMm: 16,
   },
 ];
 

@@ -63,12 +63,12 @@ export function Id1Back({ card, words, code }: Id1BackProps) {
           { name: words("card.tip"), cells: cells((d) => d.tip), field: "tip showing" },
         ]}
       />
-      <Box tag="P" field="line, hook, shot scale and metal" style={figure}>
-        {`${card.mainLine}. ${card.hookLength}. ${card.hook}. ${card.shot}`}
-      </Box>
       <Box style={{ direction: "row", gap: 2, align: "end" }}>
         <Box style={{ grow: 1, gap: 0.4 }}>
-          <Box tag="P" field="caution" style={{ ...small, face: "bold" }}>
+          <Box tag="P" field="line, hook, shot scale and metal" style={figure}>
+            {`${card.mainLine}. ${card.hookLength}. ${card.hook}. ${card.shot}`}
+          </Box>
+          <Box tag="P" field="caution" style={{ ...small, face: "bold", marginTop: 1 }}>
             {card.caution}
           </Box>
           <Box tag="P" field="publisher" style={small}>
