@@ -1,5 +1,5 @@
 import type { RigEntry } from "../../src/content/library.ts";
-import { LessonItems } from "./lessons.tsx";
+import { CourseAtAGlance } from "./lessons.tsx";
 import { RigMarks } from "./rig.tsx";
 import { sitePaths, type View } from "./view.ts";
 
@@ -29,16 +29,28 @@ export function HomePage({ view }: { view: View }) {
       {firstRig && (
         <section aria-labelledby="first-rig">
           <h2 id="first-rig">{say("home.first-rig")}</h2>
-          <RigSummary view={view} entry={firstRig} level={3} />
+          <div class="side-by-side">
+            <RigSummary view={view} entry={firstRig} level={3} />
+            <FirstRigPicture view={view} entry={firstRig} />
+          </div>
         </section>
       )}
       <section aria-labelledby="course">
         <h2 id="course">{say("home.course")}</h2>
-        <ol class="course">
-          <LessonItems view={view} lessons={library.lessons} />
-        </ol>
+        <CourseAtAGlance view={view} />
       </section>
     </>
+  );
+}
+
+function FirstRigPicture({ view, entry }: { view: View; entry: RigEntry }) {
+  const solved = view.solved.get(entry.id);
+  const depth = solved?.depths[0];
+  if (!solved || !depth) return null;
+  return (
+    <div class="picture">
+      <raw-html html={view.drawRig(solved, depth, entry.id)} />
+    </div>
   );
 }
 

@@ -3,19 +3,23 @@ import { sitePaths, type View } from "./view.ts";
 
 /** The course in its order, part by part. */
 export function LessonListPage({ view }: { view: View }) {
-  const { say, library } = view;
-  const parts = [...new Set(library.lessons.map(({ part }) => part))];
+  const { say } = view;
   return (
     <>
       <header class="page-head">
         <h1>{say("lessons.title")}</h1>
         <p class="lead">{say("lessons.lead")}</p>
       </header>
-      {parts.map((part, index) => (
-        <section aria-labelledby={`part-${index + 1}`}>
-          <h2 id={`part-${index + 1}`}>{part}</h2>
-          <ol class="course" start={library.lessons.findIndex((lesson) => lesson.part === part) + 1}>
-            <LessonItems view={view} lessons={library.lessons.filter((lesson) => lesson.part === part)} />
+      {courseParts(view).map(({ part, firstNumber, lessons }) => (
+        <section aria-labelledby={`part-${firstNumber}`}>
+          <h2 id={`part-${firstNumber}`}>{part}</h2>
+          <ol class="course" start={firstNumber}>
+            {lessons.map((lesson) => (
+              <li>
+                <a href={view.href(sitePaths.lesson(lesson.id))}>{lesson.title}</a>
+                <p>{lesson.summary}</p>
+              </li>
+            ))}
           </ol>
         </section>
       ))}
@@ -23,14 +27,39 @@ export function LessonListPage({ view }: { view: View }) {
   );
 }
 
-/** Lessons as the entries of a list, each with what it is about. */
-export function LessonItems({ view, lessons }: { view: View; lessons: readonly Lesson[] }) {
-  return lessons.map((lesson) => (
-    <li>
-      <a href={view.href(sitePaths.lesson(lesson.id))}>{lesson.title}</a>
-      <p>{lesson.summary}</p>
-    </li>
-  ));
+/** The course by its titles alone, part beside part. */
+export function CourseAtAGlance({ view }: { view: View }) {
+  return (
+    <div class="side-by-side">
+      {courseParts(view).map(({ part, firstNumber, lessons }) => (
+        <div>
+          <h3>{part}</h3>
+          <ol class="course" start={firstNumber}>
+            {lessons.map((lesson) => (
+              <li>
+                <a href={view.href(sitePaths.lesson(lesson.id))}>{lesson.title}</a>
+              </li>
+            ))}
+          </ol>
+        </div>
+      ))}
+    </div>
+  );
+}
+
+interface CoursePart {
+  readonly part: string;
+  /** Number of its first lesson in the whole course. */
+  readonly firstNumber: number;
+  readonly lessons: readonly Lesson[];
+}
+
+function courseParts({ library: { lessons } }: View): CoursePart[] {
+  return [...new Set(lessons.map(({ part }) => part))].map((part) => ({
+    part,
+    firstNumber: lessons.findIndex((lesson) => lesson.part === part) + 1,
+    lessons: lessons.filter((lesson) => lesson.part === part),
+  }));
 }
 
 /** One lesson, with the way back and on. */

@@ -144,7 +144,12 @@ function Foot({ view }: { view: View }) {
         </ul>
       </nav>
       <p>{say("foot.not-a-coach")}</p>
-      <p>{say("foot.imprint", { publisher: library.guide.publisher, edition: library.guide.edition })}</p>
+      <p>
+        {say("foot.imprint", {
+          publisher: library.guide.publisher,
+          edition: library.guide.edition.replaceAll("-", "\u2011"),
+        })}
+      </p>
     </footer>
   );
 }
