@@ -148,7 +148,7 @@ function Depths({ view, entry, solved }: RigProps) {
 function AtAGlance({ view: { say, figures }, solved }: { view: View; solved: SolvedRig }) {
   return (
     <section class="scroll" aria-label={say("rig.all-depths")} tabindex="0">
-      <table>
+      <table class="glance">
         <caption>{say("rig.all-depths")}</caption>
         <thead>
           <tr>
