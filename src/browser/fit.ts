@@ -11,6 +11,7 @@ import { solveInWater } from "../solve/in-water.ts";
 import type { Rig } from "../solve/rig.ts";
 import { solveRig } from "../solve/solve-rig.ts";
 import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
+import { waterText } from "../solve/water-text.ts";
 import type { MakeCard } from "./card.ts";
 import { type FieldProblem, fitRig } from "./fit-rig.ts";
 import { loadScript } from "./load-script.ts";
@@ -65,6 +66,7 @@ function refit(): void {
     figures,
     say,
     reason: (finding) => reasonText(finding, words, figures),
+    inWater: (solved, depth) => waterText(solved, depth, kit),
     drawRig: (solved, depth, idPrefix) => rigPicture(solved, depth, kit, idPrefix),
     drawSink: (solved, depth, idPrefix) => sinkPicture(solved, depth, kit, idPrefix),
     drawHang: (solved, depth, idPrefix) => hangPicture(solved, depth, kit, idPrefix),

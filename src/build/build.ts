@@ -16,6 +16,7 @@ import { makeWords } from "../report/words.ts";
 import { siteFiles } from "../site/site-files.tsx";
 import { withLiveFigures } from "../solve/live/live-figures.ts";
 import type { SolvedRig } from "../solve/solved.ts";
+import { feedText, waterText } from "../solve/water-text.ts";
 import { checkLinks } from "./check-links.ts";
 import { dataFiles } from "./data.ts";
 import { knotMessages } from "./knot-messages.ts";
@@ -138,6 +139,8 @@ export async function* outputFiles(solved: Solved, settings: BuildSettings): Asy
     assets: settings.siteAssets,
     printables,
     liveBody,
+    inWater: (rig, depth) => waterText(rig, depth, kit),
+    feedPlaces: (rig) => feedText(rig, kit),
     reason: (finding) => reasonText(finding, kit.words, kit.figures),
   });
 }

@@ -2,16 +2,10 @@ import type { Guide, ScaleEntry } from "../content/library.ts";
 import { lengthMm, tipDiameterMm } from "../core/float.ts";
 import { ballDiameterMm, metalDensityKgM3, metals, pullShare } from "../core/shot.ts";
 import type { OutputFile } from "../markup/output.ts";
-import type { InWater } from "../solve/in-water.ts";
+import type { Rig } from "../solve/rig.ts";
 import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
-
-/** Enough digits to do sums with, few enough that two machines agree. */
-function rounded(value: number, digits = 6): number {
-  const factor = 10 ** digits;
-  return Math.round(value * factor) / factor + 0;
-}
-
-const cm = (mm: number) => rounded(mm / 10, 4);
+import { cm, rounded } from "./data-figures.ts";
+import { feedData, inWaterData } from "./data-in-water.ts";
 
 /** Everything computed for a rig, with the unit in each field's name. */
 export function rigData(solved: SolvedRig) {
@@ -54,7 +48,8 @@ export function rigData(solved: SolvedRig) {
       feedImperialPints: rounded(solved.sessionFeed.imperialPints, 2),
       feedUsPints: rounded(solved.sessionFeed.usPints, 2),
     },
-    depths: solved.depths.map(depthData),
+    ...feedData(solved),
+    depths: solved.depths.map((depth) => depthData(depth, rig)),
   };
 }
 
@@ -73,7 +68,7 @@ function lineChainData({ parts, marginLowG, marginMiddleG, marginHighG }: Solved
   };
 }
 
-function depthData(depth: SolvedDepth) {
+function depthData(depth: SolvedDepth, rig: Rig) {
   return {
     depthCm: cm(depth.depthMm),
     overdepthCm: cm(depth.overdepthMm),
@@ -122,44 +117,8 @@ function depthData(depth: SolvedDepth) {
         moveCm: cm(moveMm),
       })),
     },
-    ...(depth.inWater && inWaterData(depth.inWater)),
+    ...(depth.inWater && inWaterData(depth.inWater, rig)),
     findings: depth.findings,
-  };
-}
-
-const seconds = (s: number) => rounded(s, 3);
-
-function sinkData({ landing, tenthsS, thirdsS }: InWater["sink"][number]) {
-  return { landing, tenthsS: tenthsS.map(seconds), thirdsS: thirdsS.map(seconds) };
-}
-
-function inWaterData({ sink, sister, againstFeed, flow, holdBackMax, assumed }: InWater) {
-  return {
-    sink: sink.map(sinkData),
-    ...(sister && { sisterPattern: sister.arrangement, sisterSink: sister.sink.map(sinkData) }),
-    ...(againstFeed && {
-      feedTenthsS: againstFeed.feedTenthsS.map(seconds),
-      baitAgainstFeedByThird: againstFeed.thirds,
-    }),
-    flow: flow.map((figure) => ({
-      paceMs: rounded(figure.paceMs),
-      heldBackShare: figure.heldBackShare,
-      floatPaceMs: rounded(figure.floatPaceMs, 4),
-      leadCm: rounded(figure.leadMm / 10, 2),
-      hookDepthCm: rounded(figure.hookDepthMm / 10, 2),
-      extraDepthCm: figure.extraDepthMm === null ? null : rounded(figure.extraDepthMm / 10, 2),
-      angleAtFloatDeg: rounded(figure.angleAtFloatDeg, 2),
-      feedUpstreamCm: rounded(figure.feedUpstreamMm / 10, 2),
-    })),
-    holdBackMax: holdBackMax.map(({ paceMs, share }) => ({
-      paceMs: rounded(paceMs),
-      share: rounded(share, 3),
-    })),
-    assumed: {
-      floatDragAreaCm2: rounded(assumed.floatDragAreaCm2, 3),
-      floatMassG: rounded(assumed.floatMassG, 4),
-      feedFallMs: rounded(assumed.feedFallMs, 4),
-    },
   };
 }
 

@@ -13,7 +13,8 @@ export function section(title: string, ...parts: readonly string[]): string {
 
 /** Lines with their labels in one column; a text longer than a line goes on below itself. */
 export function labelled(entries: readonly (readonly [label: string, text: string])[]): string {
-  const width = Math.max(0, ...entries.map(([label]) => label.length)) + 2;
+  const longest = Math.max(0, ...entries.map(([label]) => label.length));
+  const width = longest === 0 ? 0 : longest + 2;
   const wrap = new Help();
   return entries
     .flatMap(([label, text]) =>
@@ -23,6 +24,11 @@ export function labelled(entries: readonly (readonly [label: string, text: strin
         .map((line, at) => `${indent}${(at === 0 ? label : "").padEnd(width)}${line}`.trimEnd()),
     )
     .join("\n");
+}
+
+/** A sentence or more below a table. */
+export function paragraph(text: string): string {
+  return labelled([["", text]]);
 }
 
 /** A table in columns as wide as their longest entry. */

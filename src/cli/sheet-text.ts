@@ -7,7 +7,7 @@ import { columns, section } from "./sheet-layout.ts";
 import { setText } from "./sheet-set.ts";
 import { tackleText } from "./sheet-tackle.ts";
 import { tipText } from "./sheet-tip.ts";
-import { waterText } from "./sheet-water.ts";
+import { waterPart } from "./sheet-water.ts";
 
 /**
  * One rig's sums for a person at a terminal: first what all depths share and the shot for each, then everything about
@@ -28,7 +28,7 @@ export function sheetText(solved: SolvedRig, kit: SheetKit): string {
     tipText(solved, depth, kit),
     findDepthText(solved, depth, kit),
     section(words("sheet.guide", shown), columns(guideTable(depth, kit))),
-    waterText(depth, kit),
+    waterPart(solved, depth, kit),
     alternativesText(solved, depth, kit),
   ]
     .filter((part) => part !== "")

@@ -1,5 +1,8 @@
 import { type Answer, answer, noAnswer } from "./finding.ts";
+import type { Float } from "./float.ts";
 import { isZeroOrMore } from "./hanging-rig.ts";
+import { liftMm as tipRiseMm } from "./tip.ts";
+import type { Water } from "./water.ts";
 
 /** A shot on the line as a fish feels it. */
 export interface FeltShot {
@@ -10,9 +13,10 @@ export interface FeltShot {
 
 /** The float as its tip answers. */
 export interface BiteFloat {
-  readonly tipDiameterMm: number;
-  /** Length of even tip below the water line that can still come up. */
-  readonly tipBelowMm: number;
+  readonly float: Float;
+  /** All that hangs from it, weighed in water. */
+  readonly loadG: number;
+  readonly water: Water;
 }
 
 /** One centimetre of lift. */
@@ -32,26 +36,21 @@ export interface BiteStep {
  * Bait and hook are off the float at once. A shot hangs on where it was until the fish is as far above it as the line
  * from hook to shot is long, that is at twice the shot's distance from the hook; from there on the fish carries it.
  * So a group of shot comes onto the fish all at once, and the same weight opened out comes on bit by bit. The tip
- * comes up by `weight taken off ÷ (water × area of the tip)`, as far as there is tip to come. Slow lift: drag and
- * inertia of the shot are left out.
+ * comes up by as much float as displaces the weight taken off. Slow lift: drag and inertia of the shot are left out.
  *
  * @param baitAndHookG weight in water of bait and hook
  * @param liftMm how far the fish rises, followed centimetre by centimetre
  * @param riseMs how fast it rises [m/s], above 0
- * @returns an error `bite-measure` for a lift, rise or tip that cannot be
+ * @returns an error `bite-measure` for a lift, rise or load that cannot be
  */
 export function bitePull(
   shot: readonly FeltShot[],
   baitAndHookG: number,
-  float: BiteFloat,
+  { float, loadG, water }: BiteFloat,
   liftMm: number,
   riseMs: number,
-  waterDensityKgM3: number,
 ): Answer<readonly BiteStep[]> {
-  const sound =
-    isZeroOrMore(liftMm) && riseMs > 0 && float.tipDiameterMm > 0 && isZeroOrMore(float.tipBelowMm);
-  if (!sound) return noAnswer("bite-measure");
-  const tipGPerMm = waterDensityKgM3 * 1e-6 * (Math.PI / 4) * float.tipDiameterMm ** 2;
+  if (!(isZeroOrMore(liftMm) && riseMs > 0 && loadG > 0)) return noAnswer("bite-measure");
   const steps = Array.from({ length: Math.floor(liftMm / 10) + 1 }, (_, i) => {
     const lift = 10 * i;
     const carried = shot.filter((one) => 2 * one.fromHookMm <= lift);
@@ -60,7 +59,7 @@ export function bitePull(
       liftMm: lift,
       timeS: lift / 1000 / riseMs,
       feltG,
-      tipRiseMm: Math.min(float.tipBelowMm, Math.max(0, feltG) / tipGPerMm),
+      tipRiseMm: tipRiseMm(float, loadG, Math.min(loadG, Math.max(0, feltG)), water),
     };
   });
   return answer(steps);

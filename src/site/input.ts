@@ -3,7 +3,8 @@ import type { Printable } from "../../templates/pages/view.ts";
 import type { Library, Prose } from "../content/library.ts";
 import type { Finding } from "../core/finding.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
-import type { SolvedRig } from "../solve/solved.ts";
+import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
+import type { TextPart, WaterText } from "../solve/water-text.ts";
 
 /** All that the pages are made from. */
 export interface SiteInput {
@@ -16,6 +17,9 @@ export interface SiteInput {
   readonly printables: readonly Printable[];
   /** A text with its live figures put in. */
   readonly liveBody: (prose: Prose) => Root;
+  /** How a rig is in the water, and where its feed goes in, as text. */
+  readonly inWater: (rig: SolvedRig, depth: SolvedDepth) => WaterText | undefined;
+  readonly feedPlaces: (rig: SolvedRig) => readonly TextPart[];
   /** What the core found, as a sentence. */
   readonly reason: (finding: Finding) => string;
 }

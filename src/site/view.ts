@@ -9,7 +9,7 @@ import { fromHast } from "./to-hast.ts";
 
 /** What templates are given, for the page at this path. */
 export function viewOf(path: string, input: SiteInput): View {
-  const { library, solved, kit, printables, liveBody, reason } = input;
+  const { library, solved, kit, printables, liveBody, reason, inWater, feedPlaces } = input;
   const { siteAddress } = library.guide;
   const say: View["say"] = (key, values) => kit.words(`page.${key}`, values);
   const href = (target: string) => relativeHref(path, target);
@@ -23,6 +23,8 @@ export function viewOf(path: string, input: SiteInput): View {
     href,
     say,
     reason,
+    inWater,
+    feedPlaces,
     figures: kit.figures,
     drawRig: (rig, depth, idPrefix) => rigPicture(rig, depth, kit, idPrefix),
     drawSink: (rig, depth, idPrefix) => sinkPicture(rig, depth, kit, idPrefix),

@@ -2,25 +2,16 @@ import { type Body, terminalFallMs } from "../core/body-fall.ts";
 import { type FeedAndBait, feedAndBait } from "../core/feed-and-bait.ts";
 import { type Answer, answer } from "../core/finding.ts";
 import { floatDragAreaCm2 } from "../core/float-drag.ts";
-import { feedDriftMm, feedUpstreamMm } from "../core/flow/feed-drift.ts";
-import { type FlowHang, hangInCurrent } from "../core/flow/hang.ts";
-import { holdBackShareMax } from "../core/flow/held-float.ts";
 import type { HangingRig } from "../core/hanging-rig.ts";
 import type { FloatOnWater } from "../core/sink/chain-of-rig.ts";
 import { landings, type Sink, sinkOfRig } from "../core/sink/sink-of-rig.ts";
-import { pullToSinkG } from "../core/tip.ts";
+import { type BallDown, ballDown } from "./feed-in-water.ts";
+import { type FlowFigure, flowFigures, type HoldBackMax, holdBackMax } from "./flow-figures.ts";
+import { type LiftAndPull, liftAndPull } from "./lift-and-pull.ts";
 import type { Rig } from "./rig.ts";
 import { type Arrangement, sisterOf } from "./same-shot.ts";
 import type { SolvedDepth, SolvedRig } from "./solved.ts";
-
-/** Shares of the pace by which a float is shown held back: run free, half, stopped. */
-export const heldBackShares = [0, 0.5, 1] as const;
-
-/** How the rig hangs at one pace, held back by one share. */
-export interface FlowFigure extends FlowHang {
-  /** Where loose feed must go in to reach the bed below the bait, upstream of the float. */
-  readonly feedUpstreamMm: number;
-}
+import { type TooLight, tooLight } from "./too-light.ts";
 
 /** How a rig sinks and hangs, and what was assumed for it. */
 export interface InWater {
@@ -30,10 +21,14 @@ export interface InWater {
   readonly sister?: Sister;
   /** Loose feed thrown in with the rig, against its bait, in still water; only for still water. */
   readonly againstFeed?: FeedAndBait;
+  readonly ball: BallDown;
+  /** What a fish feels as it lifts the bait, for each way of hanging the same shot. */
+  readonly lift: readonly LiftAndPull[];
   /** One for each pace and share; empty in still water. */
   readonly flow: readonly FlowFigure[];
-  /** For each of the rig's paces, the share by which the float may be held back before it goes under. */
-  readonly holdBackMax: readonly { readonly paceMs: number; readonly share: number }[];
+  readonly holdBackMax: readonly HoldBackMax[];
+  /** Only for running water, and only where there was time for it. */
+  readonly tooLight?: TooLight;
   readonly assumed: {
     readonly floatDragAreaCm2: number;
     readonly floatMassG: number;
@@ -49,34 +44,40 @@ export interface Sister {
 }
 
 /**
- * How a rig made up for one depth sinks in still water and hangs in its paces. Takes some milliseconds, so the sums of
- * `solveRig` do without it.
+ * How a rig made up for one depth sinks in still water and hangs in its paces. Takes some ten milliseconds, so the sums
+ * of `solveRig` do without it.
  */
 export function solveInWater(solved: SolvedRig, depth: SolvedDepth): Answer<InWater> {
-  const { rig } = solved;
-  const dragAreaCm2 = floatDragAreaCm2(rig.float.profile, depth.draughtMm);
-  const hanging = hangingRig(rig, depth);
+  const { rig, floatMassG } = solved;
+  const { floatDragAreaCm2: dragAreaCm2, ...hanging } = flowRig(rig, depth);
   const feed = terminalFallMs(hanging.bait, rig.conditions);
   if (!feed.ok) return feed;
-  const feedFallMs = feed.value;
-
-  const float = { massG: solved.floatMassG, dragAreaCm2 };
+  const float = { massG: floatMassG, dragAreaCm2 };
   const sink = sinkBothWays(hanging, float);
   if (!sink.ok) return sink;
   const sister = sinkOfSister(rig, depth, hanging, float);
   if (!sister.ok) return sister;
-  const sinking = { sink: sink.value, ...(sister.value && { sister: sister.value }) };
-  const assumed = { floatDragAreaCm2: dragAreaCm2, floatMassG: solved.floatMassG, feedFallMs };
+  const ball = ballDown(depth.depthMm, rig.pacesMs, rig.conditions);
+  if (!ball.ok) return ball;
+  const lift = liftAndPull(solved, depth);
+  if (!lift.ok) return lift;
+  const common = {
+    sink: sink.value,
+    ...(sister.value && { sister: sister.value }),
+    ball: ball.value,
+    lift: lift.value,
+    assumed: { floatDragAreaCm2: dragAreaCm2, floatMassG, feedFallMs: feed.value },
+  };
   if (rig.water === "still") {
-    const against = feedAndBait(sink.value[0]!, feedFallMs);
+    const against = feedAndBait(sink.value[0]!, feed.value);
     if (!against.ok) return against;
-    return answer({ ...sinking, againstFeed: against.value, flow: [], holdBackMax: [], assumed });
+    return answer({ ...common, againstFeed: against.value, flow: [], holdBackMax: [] });
   }
-  const flow = flowFigures(rig, depth, { ...hanging, floatDragAreaCm2: dragAreaCm2 }, feedFallMs);
+  const flow = flowFigures(rig, depth, flowRig(rig, depth), feed.value);
   if (!flow.ok) return flow;
   const holdBack = holdBackMax(solved, depth, dragAreaCm2);
   if (!holdBack.ok) return holdBack;
-  return answer({ ...sinking, flow: flow.value, holdBackMax: holdBack.value, assumed });
+  return answer({ ...common, flow: flow.value, holdBackMax: holdBack.value });
 }
 
 function sinkBothWays(hanging: HangingRig, float: FloatOnWater): Answer<readonly Sink[]> {
@@ -120,48 +121,17 @@ export function hangingRig(rig: Rig, depth: SolvedDepth): HangingRig {
   };
 }
 
-function flowFigures(
-  rig: Rig,
-  depth: SolvedDepth,
-  flowing: HangingRig & { readonly floatDragAreaCm2: number },
-  feedFallMs: number,
-): Answer<readonly FlowFigure[]> {
-  // The bait is meant to be where the setting puts it: at the bed, or above it by what the rig is set off it.
-  const aboveBedMm = Math.max(0, -depth.overdepthMm);
-  const figures: FlowFigure[] = [];
-  for (const paceMs of rig.pacesMs) {
-    const drift = feedDriftMm(paceMs, depth.depthMm, feedFallMs);
-    if (!drift.ok) return drift;
-    for (const share of heldBackShares) {
-      const hang = hangInCurrent(flowing, paceMs, share, aboveBedMm);
-      if (!hang.ok) return hang;
-      const { leadMm } = hang.value;
-      figures.push({ ...hang.value, feedUpstreamMm: feedUpstreamMm(drift.value, { kind: "held", leadMm }) });
-    }
-  }
-  return answer(figures);
+/** The same with what the water finds of the float. */
+function flowRig(rig: Rig, depth: SolvedDepth) {
+  return {
+    ...hangingRig(rig, depth),
+    floatDragAreaCm2: floatDragAreaCm2(rig.float.profile, depth.draughtMm),
+  };
 }
 
-function holdBackMax(
-  { rig, hookAndBaitPullG }: SolvedRig,
-  depth: SolvedDepth,
-  dragAreaCm2: number,
-): Answer<InWater["holdBackMax"]> {
-  const loadG = depth.pullG + hookAndBaitPullG;
-  const tipPullG = pullToSinkG(rig.float, loadG, rig.conditions);
-  const shares: { paceMs: number; share: number }[] = [];
-  for (const paceMs of rig.pacesMs) {
-    const float = { dragAreaCm2, loadG, tipPullG };
-    const share = holdBackShareMax(float, rig.float.attachment, paceMs, rig.conditions);
-    if (!share.ok) return share;
-    shares.push({ paceMs, share: share.value });
-  }
-  return answer(shares);
-}
-
-/** A solved rig with the water's part at every depth, and what was found on the way. */
+/** A solved rig with the water's part at every depth, and what was found on the way: for a build. */
 export function withWater(solved: SolvedRig): Answer<SolvedRig> {
-  const depths = solved.depths.map((depth) => ({ depth, water: solveInWater(solved, depth) }));
+  const depths = solved.depths.map((depth) => ({ depth, water: solveFully(solved, depth) }));
   return answer(
     {
       ...solved,
@@ -171,4 +141,12 @@ export function withWater(solved: SolvedRig): Answer<SolvedRig> {
       water.findings.map((finding) => ({ ...finding, severity: "warning" as const })),
     ),
   );
+}
+
+function solveFully(solved: SolvedRig, depth: SolvedDepth): Answer<InWater> {
+  const { rig } = solved;
+  const water = solveInWater(solved, depth);
+  if (!water.ok || rig.water === "still") return water;
+  const light = tooLight(flowRig(rig, depth), rig.pacesMs);
+  return light.ok ? answer({ ...water.value, tooLight: light.value }, water.findings) : light;
 }

@@ -2,6 +2,7 @@ import type { RigEntry } from "../../src/content/library.ts";
 import type { SolvedRig } from "../../src/solve/solved.ts";
 import { DepthPart, depthId } from "./depth.tsx";
 import { FitPart } from "./fit.tsx";
+import { TextPartView } from "./in-water.tsx";
 import { MakeItUp, WhatYouNeed } from "./rig-need.tsx";
 import { loadText } from "./shot-groups.ts";
 import { sitePaths, type View } from "./view.ts";
@@ -173,7 +174,7 @@ function AtAGlance({ view: { say, figures }, solved }: { view: View; solved: Sol
   );
 }
 
-function FeedPart({ view: { say, figures }, entry: { rig }, solved }: RigProps) {
+function FeedPart({ view: { say, figures, feedPlaces }, entry: { rig }, solved }: RigProps) {
   const { feed } = rig;
   return (
     <section aria-labelledby="feed">
@@ -192,6 +193,9 @@ function FeedPart({ view: { say, figures }, entry: { rig }, solved }: RigProps) 
           volume: figures.volume(solved.sessionFeed.volumeMl),
         })}
       </p>
+      {feedPlaces(solved).map((part) => (
+        <TextPartView part={part} />
+      ))}
     </section>
   );
 }

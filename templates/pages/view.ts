@@ -6,6 +6,7 @@ import type { Child } from "../../src/markup/jsx-runtime.ts";
 import type { Figures } from "../../src/report/figures.ts";
 import type { WordValue } from "../../src/report/words.ts";
 import type { SolvedDepth, SolvedRig } from "../../src/solve/solved.ts";
+import type { TextPart, WaterText } from "../../src/solve/water-text.ts";
 
 /** What parts of pages need to speak; the browser has it too. */
 export interface Voice {
@@ -16,6 +17,8 @@ export interface Voice {
   readonly reason: (finding: Finding) => string;
   /** The picture of a rig at one depth, as SVG. */
   readonly drawRig: (rig: SolvedRig, depth: SolvedDepth, idPrefix: string) => string;
+  /** How it sinks, how its bite feels and how it hangs in a current, as text; none where nobody reckoned it. */
+  readonly inWater: (rig: SolvedRig, depth: SolvedDepth) => WaterText | undefined;
   /** How its bait sinks, and how it hangs in a current, as SVG; none where there is nothing to show. */
   readonly drawSink: (rig: SolvedRig, depth: SolvedDepth, idPrefix: string) => string | undefined;
   readonly drawHang: (rig: SolvedRig, depth: SolvedDepth, idPrefix: string) => string | undefined;
@@ -26,6 +29,8 @@ export interface View extends Voice {
   readonly library: Library;
   readonly solved: ReadonlyMap<string, SolvedRig>;
   readonly printables: readonly Printable[];
+  /** Where its loose feed goes in; nothing in still water. */
+  readonly feedPlaces: (rig: SolvedRig) => readonly TextPart[];
   /** A knot step by step, as SVG, with what to do at each step. */
   readonly drawKnot: (knotId: string) => readonly CaptionedPicture[];
   /** A float with its parts named, as SVG. */

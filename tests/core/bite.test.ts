@@ -1,10 +1,15 @@
 import { expect, test } from "vitest";
 import { bitePull, type FeltShot, hardestStepG } from "../../src/core/bite.ts";
+import { floatPullG } from "../../src/core/float.ts";
+import { pool, tippedFloat } from "./floats.ts";
 import { valueIn } from "./sink/rigs.ts";
 
-const float = { tipDiameterMm: 3, tipBelowMm: 200 };
+const atItsMark = (tipDiameterMm: number) => {
+  const float = tippedFloat(tipDiameterMm);
+  return { float, loadG: floatPullG(float, pool), water: pool };
+};
 const bite = (shot: readonly FeltShot[], baitAndHookG = 0.05) =>
-  valueIn(bitePull(shot, baitAndHookG, float, 1400, 0.2, 1000));
+  valueIn(bitePull(shot, baitAndHookG, atItsMark(3), 1400, 0.2));
 const row = (pullG: number, places: readonly number[]): FeltShot[] =>
   places.map((fromHookMm) => ({ pullG, fromHookMm }));
 
@@ -22,8 +27,8 @@ test("a shot is carried from twice its distance from the hook", () => {
 });
 
 test("the tip comes up by the weight taken off it", () => {
-  // 0.1 g over a tip of 3 mm: 0.1 / (0.001 · π/4 · 9) = 14.1 mm.
-  expect(bite(telltale)[20]!.tipRiseMm).toBeCloseTo(14.147, 3);
+  // 0.1 g over a tip of 3 mm in water of 999.70 kg/m³: 0.1 / (0.0009997 · π/4 · 9) = 14.151 mm.
+  expect(bite(telltale)[20]!.tipRiseMm).toBeCloseTo(14.151, 3);
 });
 
 test("opening out a bulk softens the bite: the same weight, in smaller steps", () => {
@@ -39,12 +44,15 @@ test("strung out the first shot comes on sooner than the bulk does", () => {
   expect(first(spreadBulk)).toBeLessThan(first(bulk));
 });
 
-test("a tip can come up no further than there is of it", () => {
-  const steps = valueIn(bitePull(bulk, 0.05, { tipDiameterMm: 2, tipBelowMm: 60 }, 1200, 0.2, 1000));
-  expect(steps.at(-1)!.tipRiseMm).toBe(60);
+test("once the tip is out, the body comes up by less", () => {
+  // Of 0.85 g a tip of 2 mm and 50 mm takes 0.157 g, its cone of 10 mm up to 12 mm 0.450 g (π/12 · 10 · (4 + 24 + 144)),
+  // and the body of 12 mm the other 0.243 g in 2.15 mm.
+  const heavy = row(0.8, [500]);
+  const steps = valueIn(bitePull(heavy, 0.05, atItsMark(2), 1200, 0.2));
+  expect(steps.at(-1)!.tipRiseMm).toBeCloseTo(62.15, 1);
 });
 
-test("a rise of no pace or a tip of no thickness has no answer", () => {
-  expect(bitePull(bulk, 0.05, float, 1000, 0, 1000).ok).toBe(false);
-  expect(bitePull(bulk, 0.05, { tipDiameterMm: 0, tipBelowMm: 60 }, 1000, 0.2, 1000).ok).toBe(false);
+test("a rise of no pace or a float without a load has no answer", () => {
+  expect(bitePull(bulk, 0.05, atItsMark(3), 1000, 0).ok).toBe(false);
+  expect(bitePull(bulk, 0.05, { ...atItsMark(3), loadG: 0 }, 1000, 0.2).ok).toBe(false);
 });

@@ -4,6 +4,7 @@ import type { OutputFile } from "../../src/markup/output.ts";
 import { reasonText } from "../../src/report/reason.ts";
 import type { SiteInput } from "../../src/site/input.ts";
 import { siteFiles } from "../../src/site/site-files.tsx";
+import { feedText, waterText } from "../../src/solve/water-text.ts";
 import { siteAssets } from "../../tools/site-assets.mjs";
 
 /** What the site of the shipped content is made from, with a card for every rig. */
@@ -25,6 +26,8 @@ export async function realSite(): Promise<SiteInput> {
       sizeBytes: 30_000,
     })),
     liveBody: (prose) => live.get(prose) ?? prose.body,
+    inWater: (rig, depth) => waterText(rig, depth, kit),
+    feedPlaces: (rig) => feedText(rig, kit),
     reason: (finding) => reasonText(finding, kit.words, kit.figures),
   };
 }

@@ -8,6 +8,7 @@ import type { Library, Prose, RigEntry } from "../../src/content/library.ts";
 import { reasonText } from "../../src/report/reason.ts";
 import type { SiteInput } from "../../src/site/input.ts";
 import type { SolvedRig } from "../../src/solve/solved.ts";
+import { feedText, waterText } from "../../src/solve/water-text.ts";
 import { siteAssets } from "../../tools/site-assets.mjs";
 import { drawingKit } from "../support/drawing-kit.ts";
 import { sampleAvon, sampleRigs, sampleStick, sampleWaggler } from "../support/sample-rig.ts";
@@ -168,6 +169,8 @@ export async function sampleSite(): Promise<SiteInput> {
     kit: drawingKit,
     assets: await siteAssets(),
     liveBody: ({ body }) => body,
+    inWater: (rig, depth) => waterText(rig, depth, drawingKit),
+    feedPlaces: (rig) => feedText(rig, drawingKit),
     reason: (finding) => reasonText(finding, drawingKit.words, drawingKit.figures),
     printables: [
       {

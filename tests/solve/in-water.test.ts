@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { readLibrary } from "../../src/content/read-library.ts";
-import { type InWater, solveInWater } from "../../src/solve/in-water.ts";
+import { type InWater, solveInWater, withWater } from "../../src/solve/in-water.ts";
+import { fishRiseMs } from "../../src/solve/lift-and-pull.ts";
 import type { Rig } from "../../src/solve/rig.ts";
 import { solveRig } from "../../src/solve/solve-rig.ts";
+import { mayLiftMm } from "../../src/solve/too-light.ts";
 import { contentWith, sourcesOf } from "../support/smallest-content.ts";
 
 const plainRig = readLibrary(sourcesOf(contentWith())).value!.rigs[0]!.rig;
@@ -35,6 +37,27 @@ describe("a rig in still water", () => {
     expect(sum).toBeCloseTo(straight!.tenthsS[9]!, 9);
   });
 
+  it("has a sister whose bait ends at the same depth", () => {
+    const { sink, sister } = inWater({ depthsMm: [2000] });
+    expect(sister!.sink.map(({ landing, hangMm }) => [landing, hangMm])).toEqual(
+      sink.map(({ landing, hangMm }) => [landing, hangMm]),
+    );
+  });
+
+  it("feels the same at the end of the lift in every way of hanging its shot, in harder steps gathered", () => {
+    const { lift } = inWater({ depthsMm: [2000] });
+    expect(lift.map(({ arrangement }) => arrangement)).toEqual(["strung out", "spread bulk", "bulk"]);
+    const hardest = lift.map(({ hardestStepG }) => hardestStepG);
+    expect(hardest).toEqual(hardest.toSorted((a, b) => a - b));
+    expect(hardest[0]).toBeLessThan(hardest[2]!);
+    const [, spreadBulk, bulk] = lift.map(({ steps }) => steps.at(-1)!.feltG);
+    expect(spreadBulk).toBeCloseTo(bulk!, 9);
+    lift[0]!.steps.forEach(({ liftMm, timeS }, cm) => {
+      expect(liftMm).toBe(10 * cm);
+      expect(timeS).toBeCloseTo(cm / 100 / fishRiseMs, 9);
+    });
+  });
+
   it("has no flow, and says how its bait falls against the feed", () => {
     expect(inWater().flow).toEqual([]);
     expect(inWater().againstFeed?.thirds).toHaveLength(3);
@@ -60,10 +83,28 @@ describe("a rig in running water", () => {
   });
 
   it("lets a float held top and bottom be stopped, where one held by its foot goes under", () => {
-    const atFoot = inWater(flowing).holdBackMax.map(({ share }) => share);
+    const atFoot = inWater(flowing).holdBackMax;
     const float = { ...plainRig.float, attachment: "top and bottom" as const };
-    const atBoth = inWater({ ...flowing, float }).holdBackMax.map(({ share }) => share);
-    expect(atBoth).toEqual([1, 1]);
-    expect(atFoot[1]).toBeLessThan(1);
+    const atBoth = inWater({ ...flowing, float }).holdBackMax;
+    expect(atBoth.map(({ share }) => share)).toEqual([1, 1]);
+    expect(atFoot[1]!.share).toBeLessThan(1);
+    for (const { share, bottomOnlyShare, topAndBottomShare } of atFoot) {
+      expect(share).toBe(bottomOnlyShare);
+      expect(topAndBottomShare).toBe(1);
+    }
+  });
+
+  it("says from which pace it is too light where there is time for it, and what load would do", () => {
+    expect(inWater(flowing).tooLight).toBeUndefined();
+    const solved = solveRig({ ...plainRig, ...flowing });
+    const full = solved.ok ? withWater(solved.value) : solved;
+    const { tooLight, flow } = full.ok ? full.value.depths[0]!.inWater! : {};
+    expect(tooLight!.needed.map(({ paceMs }) => paceMs)).toEqual(flowing.pacesMs);
+    for (const { paceMs, loadShare } of tooLight!.needed) {
+      // Free, the hook hangs no more than the 20 cm higher exactly in the paces that are not too light.
+      const free = flow!.find((figure) => figure.paceMs === paceMs && figure.heldBackShare === 0)!;
+      expect(loadShare === 1).toBe(1000 - free.hookDepthMm <= mayLiftMm);
+      expect(loadShare === 1).toBe(tooLight!.paceMs === null || paceMs < tooLight!.paceMs);
+    }
   });
 });

@@ -2,13 +2,17 @@ import type { Root, RootContent, Table, TableRow } from "mdast";
 import type { LeafDirective, TextDirective } from "mdast-util-directive";
 import { visit } from "unist-util-visit";
 import type { Library, Prose } from "../../content/library.ts";
+import { terminalFallMs } from "../../core/body-fall.ts";
 import { parseLoad } from "../../core/load-notation.ts";
-import { parseQuantity } from "../../core/quantity.ts";
+import { parseQuantity, type QuantityKind } from "../../core/quantity.ts";
 import type { Figures } from "../../report/figures.ts";
 import type { Message } from "../../report/message.ts";
 import type { Words } from "../../report/words.ts";
+import { ballDown, feedTable } from "../feed-in-water.ts";
+import type { InWater } from "../in-water.ts";
 import type { SolvedDepth, SolvedRig } from "../solved.ts";
 import { depthGuideTable, shotTable, type TextTable } from "../tables.ts";
+import { ballTable, feedPlaceTable, holdBackTable, liftTable } from "../water-tables.ts";
 import { type PictureReference, scenes, stateGroups } from "./pictures.ts";
 
 /** What live figures are taken from. */
@@ -67,6 +71,30 @@ const depthFigures: Readonly<Record<string, (depth: SolvedDepth, figures: Figure
 const tables: Readonly<Record<string, (at: Attributes, context: LiveContext) => TextTable>> = {
   "shot-table": (at, context) => shotTable(rigOf(at, context), context),
   "depth-guide": (at, context) => depthGuideTable(depthOf(at, context), context),
+  "lift-and-pull": (at, context) => liftTable(inWaterOf(at, context).lift, context),
+  "hold-back": (at, context) => holdBackTable(inWaterOf(at, context).holdBackMax, context),
+  "feed-places": (at, context) => {
+    const bait = named(
+      context.library.baits.map(({ bait }) => bait),
+      at("bait"),
+      "bait",
+    );
+    const fall = terminalFallMs(bait, context.library.guide.conditions);
+    const feed = fall.ok
+      ? feedTable(fall.value, quantities(at, "pace", "paces"), quantities(at, "length", "depths"))
+      : fall;
+    if (!feed.ok) throw unknown("bait that sinks", at("bait"), []);
+    return feedPlaceTable(feed.value, "spot", context);
+  },
+  "groundbait-fall": (at, context) => {
+    const paces = quantities(at, "pace", "paces");
+    const balls = quantities(at, "length", "depths").map((depthMm) => {
+      const ball = ballDown(depthMm, paces, context.library.guide.conditions);
+      if (!ball.ok) throw unknown("depth", at("depths"), []);
+      return { depthMm, ball: ball.value };
+    });
+    return ballTable(balls, context);
+  },
   "shot-sizes": (_, { library, words, figures }) => {
     const scale = named(library.scales, library.guide.scaleId, "shot scale");
     return {
@@ -153,6 +181,26 @@ function depthOf(at: Attributes, context: LiveContext): SolvedDepth {
     throw unknown(`depth of "${rig.rig.id}"`, typed, depths);
   }
   return found;
+}
+
+function inWaterOf(at: Attributes, context: LiveContext): InWater {
+  const { inWater } = depthOf(at, context);
+  if (!inWater) throw unknown("rig whose bait sinks", at("rig"), []);
+  return inWater;
+}
+
+/** Quantities typed one after another, parted by commas. */
+function quantities(at: Attributes, kind: QuantityKind, name: string): readonly number[] {
+  return at(name)
+    .split(",")
+    .map((typed) => {
+      const read = parseQuantity(kind, typed.trim());
+      if (!read.ok) {
+        const { problem, unit, examples } = read;
+        throw new Wrong("quantity", { problem, unit, kind, examples, found: typed.trim() });
+      }
+      return read.value;
+    });
 }
 
 /**

@@ -1,0 +1,30 @@
+import { type BiteStep, bitePull, hardestStepG } from "../core/bite.ts";
+import { type Answer, answer } from "../core/finding.ts";
+import { type SameShot, sameShot } from "./same-shot.ts";
+import type { SolvedDepth, SolvedRig } from "./solved.ts";
+
+/** How fast a fish rises with the bait [m/s]. From memory. */
+export const fishRiseMs = 0.2;
+
+/** What a fish feels of the rig's shot in one arrangement, and what the tip does. */
+export interface LiftAndPull extends Omit<SameShot, "shot"> {
+  /** Centimetre by centimetre, until it has the last shot or is at the surface. */
+  readonly steps: readonly BiteStep[];
+  readonly hardestStepG: number;
+}
+
+/** One for each way in which the same shot finds room; none for a rig whose shot cannot be gathered or spread. */
+export function liftAndPull(solved: SolvedRig, depth: SolvedDepth): Answer<readonly LiftAndPull[]> {
+  const { rig, hookAndBaitPullG } = solved;
+  const float = { float: rig.float, loadG: depth.pullG + hookAndBaitPullG, water: rig.conditions };
+  const ways = sameShot(rig, depth);
+  const highestMm = Math.max(0, ...ways.flatMap(({ shot }) => shot.map(({ fromHookMm }) => fromHookMm)));
+  const liftMm = Math.min(2 * highestMm, depth.depthMm, depth.draughtMm + depth.floatToHookMm);
+  const found: LiftAndPull[] = [];
+  for (const { arrangement, own, shot } of ways) {
+    const steps = bitePull(shot, hookAndBaitPullG, float, liftMm, fishRiseMs);
+    if (!steps.ok) return steps;
+    found.push({ arrangement, own, steps: steps.value, hardestStepG: hardestStepG(steps.value) });
+  }
+  return answer(found);
+}

@@ -1,0 +1,86 @@
+import { describe, expect, it } from "vitest";
+import { z } from "zod";
+import { readContent } from "../../src/build/build.ts";
+import { rigData } from "../../src/build/data.ts";
+import { disk } from "../../src/cli/disk.ts";
+import { withWater } from "../../src/solve/in-water.ts";
+import { solveRig } from "../../src/solve/solve-rig.ts";
+
+const sink = z.array(
+  z.strictObject({
+    landing: z.enum(["straight", "heap"]),
+    tenthsS: z.array(z.number().positive()).length(10),
+    thirdsS: z.array(z.number().positive()).length(3),
+  }),
+);
+const share = z.number().min(0).max(1);
+
+/** The published form of how a rig is in the water; fields may be added to it, never renamed. */
+const depthInWater = z.object({
+  sink: sink.length(2),
+  sisterPattern: z.enum(["strung out", "bulk"]).optional(),
+  sisterSink: sink.length(2).optional(),
+  groundbaitBall: z.object({ timeS: z.number().positive() }),
+  lift: z.array(
+    z.object({
+      pattern: z.string(),
+      own: z.boolean(),
+      hardestStepG: z.number(),
+      feltGByCm: z.array(z.number()),
+      tipRiseMmByCm: z.array(z.number().min(0)),
+    }),
+  ),
+  flow: z.array(
+    z.object({
+      paceMs: z.number().positive(),
+      heldBackShare: share,
+      leadCm: z.number(),
+      hookDepthCm: z.number().positive(),
+      extraDepthCm: z.number().nullable(),
+      feedUpstreamCm: z.number(),
+    }),
+  ),
+  holdBackMax: z.array(z.object({ paceMs: z.number(), bottomOnlyShare: share, topAndBottomShare: share })),
+  assumed: z.object({
+    floatDragAreaCm2: z.number().positive(),
+    floatMassG: z.number().positive(),
+    feedFallMs: z.number().positive(),
+    mainLineDiameterMm: z.number().positive(),
+    hookLineDiameterMm: z.number().positive(),
+    bait: z.string(),
+    waterTempC: z.number(),
+    fishRiseMs: z.number().positive(),
+  }),
+});
+
+const { value } = await readContent(disk, ["content"]);
+const data = (id: string) => {
+  const { rig } = value!.library.rigs.find((entry) => entry.rig.id === id)!;
+  const dry = solveRig({ ...rig, depthsMm: rig.depthsMm.slice(0, 2) });
+  const solved = dry.ok ? withWater(dry.value) : dry;
+  if (!solved.ok) throw new Error(JSON.stringify(solved.findings));
+  return JSON.parse(JSON.stringify(rigData(solved.value)));
+};
+
+describe("the data of a rig in the water", () => {
+  it("has, in still water, its sinking and its sister's, and no current", () => {
+    for (const depth of data("laid-on-in-wind").depths) {
+      const water = depthInWater.parse(depth);
+      expect(water.sisterPattern).toBe("strung out");
+      expect(water.flow).toEqual([]);
+      expect(water.lift.map(({ own }) => own)).toEqual([false, false, true]);
+    }
+  });
+
+  it("has, in running water, a figure for each pace and hold-back, what load would do, and where feed goes in", () => {
+    const rig = data("stick-shirt-button");
+    for (const depth of rig.depths) {
+      expect(depthInWater.parse(depth).flow).toHaveLength(6);
+      expect(depth.tooLight).toMatchObject({ mayLiftCm: 20, heldBackShare: 0 });
+      expect(depth.tooLight.neededLoadShare).toHaveLength(2);
+    }
+    const { pacesMs, depthsCm, feedFallMs, upstreamOfSpotCm } = rig.feedPlaces;
+    // 7/8 of the surface pace, for as long as the feed falls.
+    expect(upstreamOfSpotCm[1][0]).toBeCloseTo(((7 / 8) * pacesMs[1] * depthsCm[0]) / feedFallMs, 2);
+  });
+});
