@@ -57,12 +57,19 @@ function whereFeed(upstreamMm: number, { words, figures }: TableKit): string {
 /** Between the lines of the table of lift and pull [mm]. */
 const liftStepMm = 200;
 
-/** Grams that a fish feels as it rises with the bait, a column for each way of hanging the same shot. */
+/**
+ * Grams that a fish feels as it rises with the bait, a column for each way of hanging the same shot: from the line
+ * before the first shot comes on to the one after the last.
+ */
 export function liftTable(lift: readonly LiftAndPull[], { words, figures }: TableKit): TextTable {
   const grams = (g: number) => figures.mass(Math.max(0, g));
-  const longestMm = Math.max(0, ...lift.map(lastChangeMm));
-  const lines = Math.ceil(longestMm / liftStepMm) + 1;
-  const atLift = (at: number) => lift.map(({ steps }) => grams((steps[at] ?? steps.at(-1)!).feltG));
+  const changesMm = lift.flatMap(({ steps }) =>
+    steps.flatMap((step, i) => (i > 0 && step.feltG !== steps[i - 1]!.feltG ? [step.liftMm] : [])),
+  );
+  const first = Math.max(0, Math.ceil(Math.min(...changesMm) / liftStepMm) - 1);
+  const last = Math.ceil(Math.max(...changesMm) / liftStepMm);
+  const lines = Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => (first + i) * liftStepMm);
+  const felt = (atMm: number) => lift.map(({ steps }) => grams((steps[atMm / 10] ?? steps.at(-1)!).feltG));
   return {
     head: [
       words("page.in-water.lift.risen"),
@@ -73,21 +80,10 @@ export function liftTable(lift: readonly LiftAndPull[], { words, figures }: Tabl
       ),
     ],
     rows: [
-      ...Array.from({ length: lines }, (_, line) => [
-        figures.shortGap(line * liftStepMm),
-        ...atLift((line * liftStepMm) / 10),
-      ]),
+      ...lines.map((atMm) => [figures.shortGap(atMm), ...felt(atMm)]),
       [words("page.in-water.lift.hardest"), ...lift.map(({ hardestStepG }) => grams(hardestStepG))],
     ],
   };
-}
-
-/** Lift at which a fish takes on the last of the shot that it gets to. */
-function lastChangeMm({ steps }: LiftAndPull): number {
-  return steps.reduce(
-    (last, step, i) => (i > 0 && step.feltG !== steps[i - 1]!.feltG ? step.liftMm : last),
-    0,
-  );
 }
 
 /** Share by which a float may be held back in each pace, at its foot alone and at top and bottom. */

@@ -21,6 +21,7 @@ export function InWaterPart({ voice, solved, depth, id }: InWaterProps) {
         <div>
           <Picture svg={voice.drawSink(solved, depth, `${id}-sink`)} />
           <TextPartView part={sink} />
+          {lift && flow.length > 0 && <TextPartView part={lift} />}
         </div>
         {flow.length > 0 && (
           <div>
@@ -30,7 +31,7 @@ export function InWaterPart({ voice, solved, depth, id }: InWaterProps) {
             ))}
           </div>
         )}
-        {lift && (
+        {lift && flow.length === 0 && (
           <div>
             <TextPartView part={lift} />
           </div>

@@ -46,9 +46,10 @@ describe("what the page and the sheet say of a rig in the water", () => {
 
   it("gives lift and pull a column for each way, with the rig's own marked", () => {
     const { head, rows } = text({ depthsMm: [2000] }).lift!.table;
-    expect(head).toEqual(["It has risen", "Strung out, as here", "Spread bulk", "Bulk"]);
-    expect(rows[1]![0]).toBe("20 cm");
-    expect(rows.at(-1)![0]).toBe("Greatest jump in 1 cm");
+    expect(head).toEqual(["Risen by", "Strung out, as here", "Spread bulk", "Bulk"]);
+    // The telltale stands above the loop of a hook length of 30 cm, so it comes on after 60 cm.
+    expect(rows[0]![0]).toBe("60 cm");
+    expect(rows.at(-1)![0]).toBe("Greatest jump");
   });
 });
 
