@@ -1,39 +1,26 @@
 import type { Root, RootContent, Table, TableRow } from "mdast";
 import type { LeafDirective, TextDirective } from "mdast-util-directive";
 import { visit } from "unist-util-visit";
-import type { Library, Prose } from "../../content/library.ts";
-import { terminalFallMs } from "../../core/body-fall.ts";
+import type { Prose } from "../../content/library.ts";
 import { parseLoad } from "../../core/load-notation.ts";
-import { parseQuantity, type QuantityKind } from "../../core/quantity.ts";
 import type { Figures } from "../../report/figures.ts";
 import type { Message } from "../../report/message.ts";
-import type { Words } from "../../report/words.ts";
-import { ballDown, feedTable } from "../feed-in-water.ts";
-import type { InWater } from "../in-water.ts";
-import type { SolvedDepth, SolvedRig } from "../solved.ts";
-import { depthGuideTable, shotTable, type TextTable } from "../tables.ts";
-import { ballTable, feedPlaceTable, holdBackTable, liftTable } from "../water-tables.ts";
+import type { SolvedDepth } from "../solved.ts";
+import type { TextTable } from "../tables.ts";
+import { tables } from "./live-tables.ts";
 import { type PictureReference, scenes, stateGroups } from "./pictures.ts";
-
-/** What live figures are taken from. */
-export interface LiveContext {
-  readonly library: Library;
-  readonly solved: ReadonlyMap<string, SolvedRig>;
-  readonly words: Words;
-  readonly figures: Figures;
-}
-
-/** What a directive may say is wrong with it: a code of `report/messages.ts` and its values. */
-class Wrong extends Error {
-  constructor(
-    readonly code: string,
-    readonly values: Message["values"],
-  ) {
-    super(code);
-  }
-}
-
-type Attributes = (name: string) => string;
+import {
+  type Attributes,
+  depthOf,
+  type LiveContext,
+  list,
+  mustFlow,
+  named,
+  oneOf,
+  rigOf,
+  unknown,
+  Wrong,
+} from "./references.ts";
 
 /** Directives inside a sentence: attributes → text. */
 const inline: Readonly<Record<string, (at: Attributes, context: LiveContext) => string>> = {
@@ -67,43 +54,6 @@ const depthFigures: Readonly<Record<string, (depth: SolvedDepth, figures: Figure
   "shot-count": (depth) => String(depth.shot.length),
 };
 
-/** Directives on a line of their own that become tables. */
-const tables: Readonly<Record<string, (at: Attributes, context: LiveContext) => TextTable>> = {
-  "shot-table": (at, context) => shotTable(rigOf(at, context), context),
-  "depth-guide": (at, context) => depthGuideTable(depthOf(at, context), context),
-  "lift-and-pull": (at, context) => liftTable(inWaterOf(at, context).lift, context),
-  "hold-back": (at, context) => holdBackTable(inWaterOf(at, context).holdBackMax, context),
-  "feed-places": (at, context) => {
-    const bait = named(
-      context.library.baits.map(({ bait }) => bait),
-      at("bait"),
-      "bait",
-    );
-    const fall = terminalFallMs(bait, context.library.guide.conditions);
-    const feed = fall.ok
-      ? feedTable(fall.value, quantities(at, "pace", "paces"), quantities(at, "length", "depths"))
-      : fall;
-    if (!feed.ok) throw unknown("bait that sinks", at("bait"), []);
-    return feedPlaceTable(feed.value, "spot", context);
-  },
-  "groundbait-fall": (at, context) => {
-    const paces = quantities(at, "pace", "paces");
-    const balls = quantities(at, "length", "depths").map((depthMm) => {
-      const ball = ballDown(depthMm, paces, context.library.guide.conditions);
-      if (!ball.ok) throw unknown("depth", at("depths"), []);
-      return { depthMm, ball: ball.value };
-    });
-    return ballTable(balls, context);
-  },
-  "shot-sizes": (_, { library, words, figures }) => {
-    const scale = named(library.scales, library.guide.scaleId, "shot scale");
-    return {
-      head: [words("table.size"), words("table.mass")],
-      rows: scale.sizes.map(({ name, massG }) => [name, figures.mass(massG)]),
-    };
-  },
-};
-
 /** Directives on a line of their own that become pictures. */
 const pictures: Readonly<Record<string, (at: Attributes, context: LiveContext) => PictureReference>> = {
   "rig-drawing": (at, context) => ({
@@ -131,77 +81,12 @@ const pictures: Readonly<Record<string, (at: Attributes, context: LiveContext) =
   },
   "hang-plot": (at, context) => {
     const { rig } = rigOf(at, context);
-    if (rig.water === "still") throw unknown("rig for running water", rig.id, flowing(context));
+    mustFlow(rig, context);
     return { picture: "hang-plot", rig: rig.id, depthMm: depthOf(at, context).depthMm };
   },
   knot: (at, { library }) => ({ picture: "knot", knot: named(library.knots, at("knot"), "knot").id }),
   scene: (at) => ({ picture: "scene", scene: oneOf(scenes, at("scene"), "scene") }),
 };
-
-/** Names with commas or spaces between them. */
-const list = (typed: string): readonly string[] => typed.split(/[\s,]+/).filter(Boolean);
-
-function oneOf<T extends string>(allowed: readonly T[], typed: string, what: string): T {
-  const found = allowed.find((known) => known === typed);
-  if (!found) throw unknown(what, typed, allowed);
-  return found;
-}
-
-function flowing({ solved }: LiveContext): readonly string[] {
-  return [...solved.values()].filter(({ rig }) => rig.water === "flowing").map(({ rig }) => rig.id);
-}
-
-function unknown(what: string, found: string, allowed: readonly string[]): Wrong {
-  return new Wrong("unknown-name", { what, found, allowed });
-}
-
-function named<T extends { readonly id: string }>(entries: readonly T[], id: string, what: string): T {
-  const found = entries.find((entry) => entry.id === id);
-  if (found) return found;
-  throw unknown(
-    what,
-    id,
-    entries.map((entry) => entry.id),
-  );
-}
-
-function rigOf(at: Attributes, { solved }: LiveContext): SolvedRig {
-  const found = solved.get(at("rig"));
-  if (!found) throw unknown("rig", at("rig"), [...solved.keys()]);
-  return found;
-}
-
-function depthOf(at: Attributes, context: LiveContext): SolvedDepth {
-  const rig = rigOf(at, context);
-  const typed = at("depth");
-  const wanted = parseQuantity("length", typed);
-  const found = wanted.ok && rig.depths.find(({ depthMm }) => Math.abs(depthMm - wanted.value) < 1);
-  if (!found) {
-    const depths = rig.depths.map(({ depthMm }) => context.figures.shortDepth(depthMm));
-    throw unknown(`depth of "${rig.rig.id}"`, typed, depths);
-  }
-  return found;
-}
-
-function inWaterOf(at: Attributes, context: LiveContext): InWater {
-  const { inWater } = depthOf(at, context);
-  if (!inWater) throw unknown("rig whose bait sinks", at("rig"), []);
-  return inWater;
-}
-
-/** Quantities typed one after another, parted by commas. */
-function quantities(at: Attributes, kind: QuantityKind, name: string): readonly number[] {
-  return at(name)
-    .split(",")
-    .map((typed) => {
-      const read = parseQuantity(kind, typed.trim());
-      if (!read.ok) {
-        const { problem, unit, examples } = read;
-        throw new Wrong("quantity", { problem, unit, kind, examples, found: typed.trim() });
-      }
-      return read.value;
-    });
-}
 
 /**
  * A text with its directives made into figures, tables and pictures. A reference to something that is not there is an

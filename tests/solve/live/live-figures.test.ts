@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import type { Paragraph } from "mdast";
+import type { Paragraph, Table, Text } from "mdast";
 import { describe, expect, it } from "vitest";
 import { makeFigures } from "../../../src/report/figures.ts";
 import { makeWords } from "../../../src/report/words.ts";
@@ -52,6 +52,32 @@ describe("live figures in a text", () => {
     const { value, messages } = live(directive);
     expect(messages).toEqual([]);
     expect(value.children[0]).toEqual({ type: "picture", reference });
+  });
+
+  it.each([
+    [
+      '::feed-places{bait=grub paces="10 m in 50 s, 10 m in 25 s" depths="1 m, 2 m"}',
+      ["Surface pace", "10 m in 50 s", "10 m in 25 s"],
+    ],
+    [
+      '::groundbait-fall{paces="10 m in 50 s" depths="1 m, 2 m, 3 m"}',
+      ["Depth of water", "1 m", "2 m", "3 m"],
+    ],
+  ])("makes %s a table", (directive, names) => {
+    const { value, messages } = live(directive);
+    expect(messages).toEqual([]);
+    const rows = (value.children[0] as Table).children;
+    expect(rows.map((row) => (row.children[0]!.children[0] as Text).value)).toEqual(names);
+  });
+
+  it("says at its place what a table asks for that cannot be had", () => {
+    expect(told('::feed-places{bait=grub paces="0.5" depths="1 m"}')).toMatchObject([
+      { at: "8:1", code: "quantity", kind: "pace", found: "0.5", problem: "no unit" },
+    ]);
+    expect(told('::feed-places{bait=grab paces="10 m in 50 s" depths="1 m"}')).toMatchObject([
+      { what: "bait", found: "grab", allowed: ["grub"] },
+    ]);
+    expect(told('::hold-back{rig=plain depth="1 m"}')).toMatchObject([{ what: "rig for running water" }]);
   });
 
   it("says at its place what a directive asks for that is not there, and what there is", () => {
