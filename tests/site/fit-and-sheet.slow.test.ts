@@ -1,0 +1,231 @@
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { pathToFileURL } from "node:url";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { parse } from "yaml";
+import { makeFigures, type UnitChoice } from "../../src/report/figures.ts";
+import { makeWords } from "../../src/report/words.ts";
+import type { SolvedShot } from "../../src/solve/solved.ts";
+import { shotRows } from "../../templates/pages/shot-groups.ts";
+import { startBrowser } from "../support/browser.ts";
+import { cli } from "../support/cli.ts";
+import { writeToNewFolder } from "../support/site-folder.ts";
+import { realSiteFiles } from "./real-site.ts";
+
+/** What a reader with other water and tackle than the rig's types, and how an author writes the same. */
+interface Example {
+  readonly rig: string;
+  readonly units: UnitChoice;
+  readonly depth: string;
+  readonly temperature?: string;
+  readonly rod?: string;
+  readonly pace?: string;
+  /** A load measured on the reader's own float. */
+  readonly measured?: { readonly load: string; readonly metal: string; readonly tip: string };
+  /** The shot in the box: a count of each size, and their metal; sizes that are missing are not there. */
+  readonly box?: { readonly metal: string; readonly counts: Readonly<Record<string, number>> };
+}
+
+const smallBox = {
+  metal: "tin",
+  counts: { AAA: 6, BB: 8, "No 4": 10, "No 6": 10, "No 8": 20, "No 10": 12 },
+};
+
+const examples: readonly Example[] = [
+  { rig: "first-session", units: "metric", depth: "1.35 m", temperature: "17 C" },
+  { rig: "straight-waggler-strung-out", units: "imperial", depth: "5 ft 6 in", temperature: "48 F" },
+  { rig: "straight-waggler-bulk", units: "metric first", depth: "2.2 m", rod: "11 ft", box: smallBox },
+  {
+    rig: "insert-waggler-close-in",
+    units: "imperial",
+    depth: "4 ft",
+    measured: { load: "4 BB + 2 No 8", metal: "tin", tip: "12 mm" },
+  },
+  {
+    rig: "waggler-spread-bulk",
+    units: "metric",
+    depth: "185 cm",
+    measured: { load: "2 AAA + 1 BB", metal: "lead", tip: "15 mm" },
+    box: smallBox,
+  },
+  { rig: "lift-method", units: "imperial", depth: "45 in", temperature: "60 F" },
+  { rig: "loaded-waggler-at-range", units: "metric first", depth: "2.7 m", rod: "4 m", temperature: "5 C" },
+  { rig: "sliding-float-deep", units: "imperial", depth: "15 ft", rod: "12 ft" },
+  { rig: "stick-shirt-button", units: "metric", depth: "1.3 m", pace: "10 m in 30 s", temperature: "9 C" },
+  { rig: "avon-bulk", units: "imperial", depth: "6 ft 3 in", pace: "1.5 ft/s", temperature: "52 F" },
+  {
+    rig: "balsa-spread",
+    units: "metric first",
+    depth: "2.1 m",
+    pace: "0.5 m/s",
+    measured: { load: "5 BB", metal: "lead", tip: "12 mm" },
+  },
+];
+
+const words = makeWords(parse(readFileSync("content/words/en.yaml", "utf8")));
+const started = await startBrowser();
+const reason = "reason" in started ? ` (skipped: ${started.reason})` : "";
+
+describe.skipIf("reason" in started)(`a worked example typed into a rig's page${reason}`, () => {
+  if ("reason" in started) return;
+  const { browser } = started;
+  const own = mkdtempSync(join(tmpdir(), "dotdown-own-"));
+  let folder: string;
+  let page: Page;
+
+  beforeAll(async () => {
+    folder = await writeToNewFolder(
+      [...(await realSiteFiles())].map(([path, content]) => ({ path, content })),
+    );
+    page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
+  });
+
+  afterAll(async () => {
+    await browser.close();
+    rmSync(folder, { recursive: true, force: true });
+    rmSync(own, { recursive: true, force: true });
+  });
+
+  test.each(examples)("gives the figures of the sheet for $rig in $depth", async (example) => {
+    const told = await sheetOf(example, own);
+    await typeInto(page, pathToFileURL(join(folder, `site/rigs/${example.rig}.html`)).href, example);
+    expect(await page.textContent("#fit-problems")).toBe("");
+    expect(await shownOn(page)).toEqual(expected(told, example.units));
+  });
+});
+
+/** The figures of the sheet that are compared, of its one depth. */
+interface Sheet {
+  readonly floatToHookCm: number;
+  readonly tipAsSetMm: number;
+  readonly massG: number;
+  readonly shot: readonly (Omit<SolvedShot, "fromHookMm"> & { readonly fromHookCm: number })[];
+  readonly shotEffects: readonly {
+    readonly size: string;
+    readonly oneMoreMm: number | null;
+    readonly oneFewerMm: number | null;
+  }[];
+  readonly sink: readonly { readonly thirdsS: readonly number[]; readonly tenthsS: readonly number[] }[];
+  readonly flow: readonly { readonly extraDepthCm: number | null }[];
+}
+
+/** What the command line gives for the same example. What is no option of it is written as an author writes it. */
+async function sheetOf(example: Example, folder: string): Promise<Sheet> {
+  const { rig, depth, temperature, rod, pace, measured, box } = example;
+  const content = join(folder, rig);
+  mkdirSync(content, { recursive: true });
+  const rigText = readFileSync(`content/rigs/${rig}.md`, "utf8");
+  if (pace) write(content, `rigs/${rig}.md`, rigText.replace(/^paces:.*$/m, `paces: [${pace}]`));
+  if (measured) {
+    const float = /^float: (\S+)$/m.exec(rigText)![1]!;
+    const { load, metal, tip } = measured;
+    const line = `measured: { load: ${load}, metal: ${metal}, tip-showing: ${tip} }`;
+    write(
+      content,
+      `floats/${float}.yaml`,
+      `${readFileSync(`content/floats/${float}.yaml`, "utf8").trimEnd()}\n${line}\n`,
+    );
+  }
+  const tub = join(content, "tub.yaml");
+  if (box) {
+    const sizes = Object.entries(box.counts).map(
+      ([size, count]) => `  - { size: ${size}, metal: ${box.metal}, count: ${count} }\n`,
+    );
+    write(content, "tub.yaml", `title: Own box\nscale: trade-round\nsizes:\n${sizes.join("")}`);
+  }
+  const { code, result, report } = await cli(
+    ...["sheet", rig, "--json", "--content", "content", "--content", content, "--depth", depth],
+    ...(temperature ? ["--temp", temperature] : []),
+    ...(rod ? ["--rod", rod] : []),
+    ...(box ? ["--tub", tub] : []),
+  );
+  if (code !== 0) throw new Error(report);
+  const { depths } = JSON.parse(result) as { depths: Sheet[] };
+  expect(depths).toHaveLength(1);
+  return depths[0]!;
+}
+
+function write(folder: string, path: string, text: string): void {
+  const file = join(folder, path);
+  mkdirSync(dirname(file), { recursive: true });
+  writeFileSync(file, text);
+}
+
+/** Types the example by hand, field by field. */
+async function typeInto(page: Page, address: string, example: Example): Promise<void> {
+  const { depth, temperature, rod, pace, measured, box, units } = example;
+  await page.goto(address);
+  await page.click("#fit > summary");
+  await page.waitForSelector("#fitted");
+  await page.selectOption("#fit-units", units);
+  if (temperature) await page.fill("#fit-temperature", temperature);
+  if (rod) await page.fill("#fit-rod", rod);
+  if (pace) await page.fill("#fit-pace", pace);
+  if (measured) {
+    await page.fill("#fit-capacity", measured.load);
+    await page.selectOption("#fit-capacity-basis", "measured");
+    await page.selectOption("#fit-capacity-metal", measured.metal);
+    await page.fill("#fit-tip", measured.tip);
+  }
+  if (box) {
+    await page.click("#fit .box > summary");
+    for (const field of await page.locator('#fit [name^="count-"]').all()) {
+      const size = (await field.getAttribute("name"))!.slice("count-".length);
+      await field.fill(String(box.counts[size] ?? 0));
+      if (size in box.counts) await page.selectOption(`#fit [name="metal-${size}"]`, box.metal);
+    }
+  }
+  await page.fill("#fit-depth", depth);
+  await page.waitForSelector("#fitted .in-water", { state: "attached" });
+}
+
+async function shownOn(page: Page) {
+  const texts = (selector: string) => page.locator(`#fitted ${selector}`).allTextContents();
+  const [shot, effects] = [".depth-columns table >> nth=0", ".depth-columns table >> nth=1"];
+  const sink = ".in-water table >> nth=0";
+  return {
+    key: (await texts(".key-figures dd")).map((text) => text.replace(/give or take.*/, "")),
+    loads: await texts(`${shot} >> tbody th`),
+    places: await texts(`${shot} >> tbody td:nth-of-type(1)`),
+    effects: await texts(`${effects} >> tbody tr`),
+    sink: await texts(`${sink} >> tbody tr >> td`),
+    deeper: await page
+      .locator("#fitted .in-water table", { hasText: words("page.in-water.set-deeper") })
+      .locator("tbody tr td:nth-of-type(2)")
+      .allTextContents(),
+  };
+}
+
+/** The sheet's figures in the words of the page. */
+function expected(sheet: Sheet, units: UnitChoice): Awaited<ReturnType<typeof shownOn>> {
+  const figures = makeFigures(units, words);
+  const shot = sheet.shot.map(({ fromHookCm, ...one }) => ({ ...one, fromHookMm: fromHookCm * 10 }));
+  const rows = shotRows(shot);
+  const used = new Map(sheet.shot.map(({ size, massG }) => [size, massG]));
+  const lightest = [...used].sort(([, a], [, b]) => a - b).slice(0, 3);
+  const tip = (mm: number | null) => (mm === null ? words("page.rig.no-tip-drags-under") : figures.tip(mm));
+  return {
+    key: [figures.depth(sheet.floatToHookCm * 10), figures.tip(sheet.tipAsSetMm), figures.mass(sheet.massG)],
+    loads: rows.map(({ load }) => load),
+    places: rows.map(({ role, fromHookMm, toHookMm, gapMm }) => {
+      if (role === "lock") return words("page.rig.at-float");
+      if (gapMm === 0) return figures.gap(fromHookMm);
+      const [from, to] = [figures.shortGap(fromHookMm), figures.shortGap(toHookMm)];
+      return words("page.rig.run", { from, to, gap: figures.gap(gapMm) });
+    }),
+    effects: lightest.map(([size]) => {
+      const { oneFewerMm, oneMoreMm } = sheet.shotEffects.find((effect) => effect.size === size)!;
+      return size.replaceAll(" ", "\u00a0") + tip(oneFewerMm) + tip(oneMoreMm);
+    }),
+    sink: sheet.sink.flatMap(({ thirdsS, tenthsS }) =>
+      [...thirdsS, tenthsS.at(-1)!].map((time) => figures.time(time)),
+    ),
+    deeper: sheet.flow.map(({ extraDepthCm }) =>
+      extraDepthCm === null
+        ? words("page.in-water.not-at-all")
+        : figures.shortGap(Math.max(0, extraDepthCm * 10)),
+    ),
+  };
+}
