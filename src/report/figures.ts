@@ -20,6 +20,8 @@ export interface Figures {
   /** The same without the second system, for labels in drawings. */
   shortDepth(mm: number): string;
   shortGap(mm: number): string;
+  /** Where a hook is set, from the overdepth of the shallowest such setting to that of the deepest: `5 cm over depth`. */
+  hookSet(fromOverdepthMm: number, toOverdepthMm: number): string;
   /** Tip showing, to 5 mm: `15 mm`. */
   tip(mm: number): string;
   /** A weight, to 0.01 g: `1.6 g`. */
@@ -90,6 +92,7 @@ export function makeFigures(units: UnitChoice, words: Words): Figures {
     gap: (mm) => shown(metricLength(mm, "cm"), wholeInches(mm)),
     shortDepth: (mm) => one(metricLength(mm, "m"), feetAndInches(mm)),
     shortGap: (mm) => one(metricLength(mm, "cm"), wholeInches(mm)),
+    hookSet: (from, to) => hookSet(from, to, words, shown),
     tip: (mm) => `${Math.round(mm / 5) * 5} mm`,
     mass: (g) => `${trimmed(g, 2)} g`,
     // Spools and licences speak of pounds wherever float fishing is sold, so pounds come first.
@@ -113,4 +116,30 @@ export function makeFigures(units: UnitChoice, words: Words): Figures {
 function pints(ml: number, words: Words): string {
   const count = trimmed(ml / mlPerImperialPint, 1);
   return count === "1" ? words("figures.imperial-pint") : words("figures.imperial-pints", { pints: count });
+}
+
+/** A hook nearer to the bed than this touches it [mm]. */
+const touchingMm = 5;
+
+function hookSet(
+  fromMm: number,
+  toMm: number,
+  words: Words,
+  shown: (metric: string, imperial: string) => string,
+): string {
+  const run = (length: (mm: number) => string): string => {
+    const [from, to] = [length(Math.abs(fromMm)), length(Math.abs(toMm))];
+    return from === to ? from : words("figures.from-to", { from, to });
+  };
+  const place = (mm: number) =>
+    Math.abs(mm) < touchingMm ? "at-the-bed" : mm < 0 ? "off-the-bed" : "over-depth";
+  if (place(fromMm) !== place(toMm)) {
+    const end = (mm: number) => hookSet(mm, mm, words, shown);
+    return words("figures.from-to", { from: end(fromMm), to: end(toMm) });
+  }
+  const gap = shown(
+    run((mm) => metricLength(mm, "cm")),
+    run(wholeInches),
+  );
+  return words(`figures.${place(fromMm)}`, { gap });
 }

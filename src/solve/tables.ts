@@ -1,6 +1,5 @@
 import type { Figures } from "../report/figures.ts";
 import type { Words } from "../report/words.ts";
-import type { GuideRow } from "./guide-rows.ts";
 import type { GuideStep, SolvedDepth, SolvedRig, SolvedShot } from "./solved.ts";
 
 /** A table as text: what is in its head row and in the rows below. */
@@ -73,22 +72,14 @@ export function shotTable(solved: SolvedRig, kit: TableKit): TextTable {
 
 /** What the float says from well off the bottom to laid on. */
 export function depthGuideTable(depth: SolvedDepth, { words, figures }: TableKit): TextTable {
-  const place = (mm: number): string => {
-    if (Math.abs(mm) < 0.5) return words("table.at-the-bed");
-    return words(mm < 0 ? "table.off-the-bed" : "table.over-the-bed", { gap: figures.gap(Math.abs(mm)) });
-  };
   const tip = ({ state, tipShowingMm }: GuideStep): string => {
     if (tipShowingMm !== null) return figures.tip(tipShowingMm);
     return words(state === "lies flat" ? "table.flat" : "table.under");
   };
-  const range = ({ overdepthMm, toOverdepthMm }: GuideRow): string =>
-    toOverdepthMm === overdepthMm
-      ? place(overdepthMm)
-      : words("table.from-to", { from: place(overdepthMm), to: place(toOverdepthMm) });
   return {
     head: [words("table.hook-set"), words("table.state"), words("table.on-the-bed"), words("table.tip")],
     rows: depth.guideRows.map((step) => [
-      range(step),
+      figures.hookSet(step.overdepthMm, step.toOverdepthMm),
       words(`state.${step.state}`),
       step.shotOnBed.length === 0 ? words("table.none") : step.shotOnBed.join(", "),
       tip(step),

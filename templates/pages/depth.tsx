@@ -1,4 +1,3 @@
-import type { GuideRow } from "../../src/solve/guide-rows.ts";
 import type { GuideStep, SolvedDepth, SolvedRig } from "../../src/solve/solved.ts";
 import { InWaterPart } from "./in-water.tsx";
 import { PlumbingPart } from "./plumbing.tsx";
@@ -116,7 +115,7 @@ function GuideTable({ voice, depth }: DepthProps) {
         {depth.guideRows.map((step) => (
           <tr class={step.chosen ? "chosen" : undefined}>
             <th scope="row">
-              {hookSet(voice, step)}
+              {figures.hookSet(step.overdepthMm, step.toOverdepthMm)}
               <span class="beside">
                 {say("rig.line-to-hook", {
                   length: figures.shortDepth(step.floatToHookMm),
@@ -138,18 +137,6 @@ function GuideTable({ voice, depth }: DepthProps) {
       </tbody>
     </table>
   );
-}
-
-function hookSet(voice: Voice, { overdepthMm, toOverdepthMm }: GuideRow): string {
-  const from = hookSetAt(voice, overdepthMm);
-  if (toOverdepthMm === overdepthMm) return from;
-  return voice.say("rig.hook-from-to", { from, to: hookSetAt(voice, toOverdepthMm) });
-}
-
-function hookSetAt({ say, figures }: Voice, overdepthMm: number): string {
-  if (Math.abs(overdepthMm) < 5) return say("rig.hook-just-touching");
-  const gap = figures.gap(Math.abs(overdepthMm));
-  return overdepthMm < 0 ? say("rig.hook-off-bottom", { gap }) : say("rig.hook-over-depth", { gap });
 }
 
 function whatFloatDoes({ say }: Voice, step: GuideStep): string {

@@ -4,7 +4,14 @@ import { makeFigures } from "../../src/report/figures.ts";
 import { makeWords } from "../../src/report/words.ts";
 
 const words = makeWords({
-  figures: { "imperial-pint": "1 imperial pint", "imperial-pints": "{pints} imperial pints" },
+  figures: {
+    "imperial-pint": "1 imperial pint",
+    "imperial-pints": "{pints} imperial pints",
+    "at-the-bed": "just touching the bed",
+    "off-the-bed": "{gap} off the bed",
+    "over-depth": "{gap} over depth",
+    "from-to": "{from} to {to}",
+  },
 });
 const both = makeFigures("metric first", words);
 const metric = makeFigures("metric", words);
@@ -42,6 +49,16 @@ describe("figures in the units of the guide", () => {
   it("gives a pace as the time over ten metres or yards", () => {
     expect(both.pace(0.4)).toBe("10 m in 25 s");
     expect(imperial.pace(0.36576)).toBe("10 yd in 25 s");
+  });
+
+  it("says where a hook is set in one phrase, with each system once", () => {
+    expect(both.hookSet(0, 0)).toBe("just touching the bed");
+    expect(both.hookSet(50, 50)).toBe("5 cm (2 in) over depth");
+    expect(both.hookSet(-600, -100)).toBe("60 cm to 10 cm (24 in to 4 in) off the bed");
+    expect(metric.hookSet(320, 500)).toBe("32 cm to 50 cm over depth");
+    expect(metric.hookSet(-20, 20)).toBe("2 cm off the bed to 2 cm over depth");
+    // 315 mm and 318 mm are both read as 32 cm.
+    expect(metric.hookSet(315, 318)).toBe("32 cm over depth");
   });
 
   it("writes a length below nothing with a minus sign and no zero below nothing", () => {
