@@ -11,7 +11,7 @@ import type { Drawing } from "../src/drawing/model.ts";
 import { paletteCss, type Theme } from "../src/drawing/palette.ts";
 import type { Part } from "../src/drawing/parts/part.ts";
 import { parts } from "../src/drawing/parts/parts.ts";
-import { drawPatternChart } from "../src/drawing/pattern-chart.ts";
+import { drawPatternCharts } from "../src/drawing/pattern-chart.ts";
 import { drawHangPlot, hangPlotRig, hangsAt } from "../src/drawing/plots/hang-plot.ts";
 import { drawSinkPlot } from "../src/drawing/plots/sink-plot.ts";
 import { drawRig } from "../src/drawing/rig-drawing.ts";
@@ -68,12 +68,11 @@ function sections({ library, rigs, kit }: Solved): Section[] {
       title: "Patterns",
       theme: "page",
       drawings: ["still", "flowing"].flatMap((water) =>
-        threes(byDepth.filter(({ rig }) => rig.water === water)).map((group) =>
-          drawPatternChart(
+        threes(byDepth.filter(({ rig }) => rig.water === water)).flatMap((group) =>
+          drawPatternCharts(
             group.map((rig) => ({ rig, depth: rig.depths.at(-1)! })),
-            { widthMm: 62 * group.length, heightMm: 150 },
+            { ...pictureRoom, waterMm: 100 },
             kit,
-            { textMm: 3.5 },
           ),
         ),
       ),
@@ -89,7 +88,7 @@ function sections({ library, rigs, kit }: Solved): Section[] {
       title: "Floats",
       theme: "page",
       drawings: [
-        drawFloatChart(floats, { widthMm: 180, heightMm: 260 }, kit, { textMm: 3.2 }),
+        drawFloatChart(floats, { widthMm: phoneMm, heightMm: 400 }, kit, pictureRoom),
         ...floats.map((float) => drawFloat(float, { widthMm: 70, heightMm: 250 }, kit)),
       ],
     },

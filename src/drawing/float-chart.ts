@@ -29,7 +29,7 @@ export function drawFloatChart(
   floats: readonly Float[],
   box: Box,
   kit: DrawingKit,
-  { textMm }: FloatTextOptions = { textMm: 3.5 },
+  { textMm, stretched = false }: FloatTextOptions = { textMm: 3.5 },
 ): Drawing {
   const { words, figures, measure } = kit;
   const columns = Math.min(floats.length, Math.max(1, Math.floor(box.widthMm / (slotEms * textMm))));
@@ -49,8 +49,10 @@ export function drawFloatChart(
   );
   const rows = Array.from({ length: rowCount }, (_, i) => entries.slice(i * perRow, (i + 1) * perRow));
   const captionAt = ({ name }: (typeof floatScales)[number]) => {
-    const drawnAt = words("drawing.float.chartScale", { scale: words(`drawing.float.scale.${name}`) });
-    return layLabel([{ text: drawnAt, ink: "soft" }], box.widthMm - 1, textMm, measure);
+    const said = stretched
+      ? words("drawing.float.chartStretched")
+      : words("drawing.float.chartScale", { scale: words(`drawing.float.scale.${name}`) });
+    return layLabel([{ text: said, ink: "soft" }], box.widthMm - 1, textMm, measure);
   };
   const heightMm = (one: (typeof floatScales)[number]) =>
     rows.reduce((sum, row) => sum + rowHeightMm(row, one.scale), captionAt(one).heightMm + 0.5);

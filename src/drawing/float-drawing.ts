@@ -11,6 +11,8 @@ import { parts } from "./parts/parts.ts";
 
 export interface FloatTextOptions {
   readonly textMm: number;
+  /** Shown larger or smaller than it is drawn, as on a page: nothing is said of the size then. */
+  readonly stretched?: boolean;
 }
 
 /** Shares of the true size that a float too long for its box is drawn at; each has a name. */
@@ -35,24 +37,15 @@ export function drawFloat(
   float: Float,
   box: Box,
   kit: DrawingKit,
-  { textMm }: FloatTextOptions = { textMm: 3.5 },
+  { textMm, stretched = false }: FloatTextOptions = { textMm: 3.5 },
 ): Drawing {
   const { words, figures, measure } = kit;
+  const length = figures.diameter(lengthMm(float));
   for (const scale of floatScales) {
-    const caption = layLabel(
-      [
-        {
-          text: words("drawing.float.caption", {
-            length: figures.diameter(lengthMm(float)),
-            scale: words(`drawing.float.scale.${scale.name}`),
-          }),
-          ink: "soft",
-        },
-      ],
-      box.widthMm - 2 * marginMm,
-      textMm,
-      measure,
-    );
+    const said = stretched
+      ? words("drawing.float.stretched", { length })
+      : words("drawing.float.caption", { length, scale: words(`drawing.float.scale.${scale.name}`) });
+    const caption = layLabel([{ text: said, ink: "soft" }], box.widthMm - 2 * marginMm, textMm, measure);
     const topMm = 2.5;
     const lowest = box.heightMm - caption.heightMm - 2.5;
     if (topMm + lengthMm(float) * scale.scale + 2 * floatEyeRadiusMm > lowest) continue;

@@ -67,21 +67,11 @@ function wrongLoad(
   return state && { shot: figures.mass(Math.abs(state.changeG)), tipMm: state.tipShowingMm || null };
 }
 
-/** Tip that shows as the rig is set, shot on the bed counted off. */
-function setTipMm(solved: SolvedRig, depth: SolvedDepth): number {
-  return moveFloat(solved, depth, "set").tipShowingMm;
-}
-
-/** Whether part of the load lies on the bed as the rig is set: then a shot too many only lies there too. */
-function restsAsSet(solved: SolvedRig, depth: SolvedDepth): boolean {
-  return setTipMm(solved, depth) !== depth.tipShowingMm;
-}
-
 function lowestShot(depth: SolvedDepth): SolvedShot | undefined {
   return lineShot(depth)[0];
 }
 
-/** Shot on the line that reaches the bed. */
+/** Shot on the line that reaches the bed. Where there is any, a shot too many only lies there too. */
 function lyingShot(depth: SolvedDepth): SolvedShot[] {
   return lineShot(depth).filter(({ fromHookMm }) => fromHookMm <= depth.overdepthMm);
 }
@@ -92,19 +82,19 @@ function sumPullG(shot: readonly SolvedShot[]): number {
 
 /** Every state that is drawn, by its key under `drawing.state` in the words. */
 const poses = {
-  "too-little-shot": (solved, depth, kit) => {
-    if (restsAsSet(solved, depth)) return undefined;
+  "too-little-shot": (_solved, depth, kit) => {
+    if (lyingShot(depth).length > 0) return undefined;
     const wrong = wrongLoad(depth, "too little", kit);
     if (!wrong || wrong.tipMm === null) return undefined;
     const { shot, tipMm } = wrong;
     return { ...upright, tipMm, values: { shot, tip: kit.figures.tip(tipMm) } };
   },
-  right: (solved, depth, { figures }) => {
-    const tipMm = setTipMm(solved, depth);
+  right: (_solved, depth, { figures }) => {
+    const tipMm = depth.tipAsSetMm;
     return { ...upright, tipMm, values: { tip: figures.tip(tipMm) } };
   },
-  "too-much-shot": (solved, depth, kit) => {
-    if (restsAsSet(solved, depth)) return undefined;
+  "too-much-shot": (_solved, depth, kit) => {
+    if (lyingShot(depth).length > 0) return undefined;
     const wrong = wrongLoad(depth, "too much", kit);
     if (!wrong) return undefined;
     const { shot, tipMm } = wrong;
@@ -113,9 +103,9 @@ const poses = {
     return tipMm < levelMm ? { ...pose, caption: "level" } : pose;
   },
   "too-shallow": () => ({ ...upright, tipMm: null, line: "plummet hanging", values: {} }),
-  "depth-right": (solved, depth) => ({
+  "depth-right": (_solved, depth) => ({
     ...upright,
-    tipMm: setTipMm(solved, depth),
+    tipMm: depth.tipAsSetMm,
     line: "plummet standing",
     values: {},
   }),
@@ -129,7 +119,7 @@ const poses = {
   "bite-under": () => ({ ...upright, tipMm: null, moving: "down", baitAside: 0.06, values: {} }),
   "lift-bite": (solved, depth, { figures }) => {
     const { rig, hookAndBaitPullG } = solved;
-    const lying = restsAsSet(solved, depth) ? lyingShot(depth) : [];
+    const lying = lyingShot(depth);
     // What lies on the bed is off the float already: the fish lifts what hangs lowest.
     const lifted = lineShot(depth).find((shot) => !lying.includes(shot)) ?? lowestShot(depth);
     if (!lifted || rig.water !== "still") return undefined;
@@ -146,15 +136,15 @@ const poses = {
         caption: "flat",
         values,
       };
-    const beforeMm = setTipMm(solved, depth);
+    const beforeMm = depth.tipAsSetMm;
     const tipMm = beforeMm + liftMm(rig.float, loadG, lifted.pullG, rig.conditions);
     const tip = figures.tip(tipMm);
     const before = figures.tip(beforeMm);
     const caption = tip === before ? "little" : "caption";
     return { ...upright, tipMm, line: "lifted", moving: "up", caption, values: { ...values, tip, before } };
   },
-  "dragged-sideways": (solved, depth) => ({
-    tipMm: setTipMm(solved, depth) * 0.6,
+  "dragged-sideways": (_solved, depth) => ({
+    tipMm: depth.tipAsSetMm * 0.6,
     leanDegrees: -24,
     line: "hanging",
     baitAside: 0.3,

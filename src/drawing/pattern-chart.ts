@@ -1,12 +1,12 @@
 import type { Sink } from "../core/sink/sink-of-rig.ts";
 import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
 import { point, polyline, text, thinSoft } from "./items.ts";
-import type { Box, DrawingKit } from "./kit.ts";
+import type { DrawingKit } from "./kit.ts";
 import { type LabelText, layLabel, leading, paintLabel } from "./label-text.ts";
 import type { Drawing, Item } from "./model.ts";
 import { bedThicknessMm } from "./parts/bed.ts";
 import { drawPatternColumn, sinkCurve } from "./pattern-column.ts";
-import { moveFloat } from "./rig-variants.ts";
+import { asSet } from "./rig-variants.ts";
 import { lineShot, lockShot, rigDescription, shotLabel } from "./rig-words.ts";
 
 export interface PatternEntry {
@@ -14,100 +14,115 @@ export interface PatternEntry {
   readonly depth: SolvedDepth;
 }
 
-export interface PatternChartOptions {
+/** Room for the charts: their width, and how high the deepest water is drawn. */
+export interface PatternRoom {
+  readonly widthMm: number;
+  readonly waterMm: number;
   readonly textMm: number;
-  /** End of the scale of time, where several charts share one [s]. */
-  readonly longestS?: number;
 }
 
 const marginMm = 1;
+/** Least width of a pattern with its caption, in ems; where fewer find room, the rest go into further charts. */
+const slotEms = 6;
 /** The share of its slot that a rig takes up beside its plot of sinking. */
 const rigShare = 0.34;
 /** Steps of the depth scale [mm of water], the first that leaves room between its figures. */
 const steps = [100, 250, 500, 1000, 2000];
 
-/** A rig whose shot rests on the bed as it is set stands higher for it. */
-function asSet({ rig, depth }: PatternEntry): PatternEntry {
-  return { rig, depth: moveFloat(rig, depth, "set") };
+/** What charts of one picture share. */
+interface Scales {
+  readonly room: PatternRoom;
+  readonly deepestMm: number;
+  readonly longestS: number;
+  /** Millimetres of paper for each of water. */
+  readonly scale: number;
+  readonly surfaceMm: number;
+  readonly axisMm: number;
+  readonly slotMm: number;
 }
 
 /**
  * Shotting patterns next to each other, drawn to one scale of depth, with what is at the float and what is down the
- * line below each, and beside each how deep its bait is after how long, to one scale of time.
+ * line below each, and beside each how deep its bait is after how long, to one scale of time. In a narrow room there are
+ * several charts, all to the same scales.
  *
- * @throws Error where the box is too small
+ * @throws Error where a word is wider than a pattern
  */
-export function drawPatternChart(
-  wanted: readonly PatternEntry[],
-  box: Box,
+export function drawPatternCharts(
+  patterns: readonly PatternEntry[],
+  room: PatternRoom,
   kit: DrawingKit,
-  { textMm, longestS = longestSinkS(wanted) }: PatternChartOptions,
-): Drawing {
-  const { words, figures, measure } = kit;
-  const entries = wanted.map(asSet);
+): Drawing[] {
+  const { widthMm, waterMm, textMm } = room;
+  // A rig whose shot rests on the bed as it is set stands higher for it.
+  const entries = patterns.map(({ rig, depth }) => ({ rig, depth: asSet(depth) }));
   const deepestMm = Math.max(...entries.map(({ depth }) => depth.depthMm));
-  const axisMm = measure(figures.shortDepth(deepestMm - (deepestMm % 500) + 250), textMm, "regular") + 3;
-  const slotMm = (box.widthMm - axisMm) / entries.length;
-  const captions = entries.map((entry) => caption(entry, slotMm - 2 * marginMm, textMm, kit));
-  const captionMm = Math.max(...captions.map((parts) => parts.reduce((sum, one) => sum + one.heightMm, 0)));
-  const surfaceMm = 4 + textMm * 0.5;
-  const said = longestS > 0 ? words("drawing.pattern.sink") : "";
-  const note = layLabel([{ text: said, ink: "soft" }], box.widthMm - 2 * marginMm, textMm, measure);
-  const footMm = box.heightMm - note.heightMm - captionMm - bedThicknessMm - 2.5;
-  const scale = (footMm - surfaceMm) / deepestMm;
-  if (captions.flat().some((one) => one.widthMm > slotMm - 2 * marginMm) || scale * deepestMm < 40)
-    throw new Error(`no room for ${entries.length} patterns in ${box.widthMm} × ${box.heightMm} mm`);
+  const widestFigure = kit.figures.shortDepth(deepestMm - (deepestMm % 500) + 250);
+  const axisMm = kit.measure(widestFigure, textMm, "regular") + 3;
+  const abreast = Math.max(1, Math.floor((widthMm - axisMm) / (slotEms * textMm)));
+  const charts = Math.ceil(entries.length / abreast);
+  const perChart = Math.ceil(entries.length / charts);
+  const scales: Scales = {
+    room,
+    deepestMm,
+    longestS: Math.max(0, ...entries.map((entry) => sinkOf(entry)?.tenthsS.at(-1) ?? 0)),
+    scale: waterMm / deepestMm,
+    surfaceMm: 4 + textMm * 0.5,
+    axisMm,
+    slotMm: (widthMm - axisMm) / perChart,
+  };
+  return Array.from({ length: charts }, (_, i) =>
+    drawChart(entries.slice(i * perChart, (i + 1) * perChart), scales, kit),
+  );
+}
 
-  const items: Item[] = [
-    ...depthScale(deepestMm, scale, surfaceMm, axisMm, textMm, kit),
-    ...entries.flatMap((entry, i) => {
-      const left = axisMm + i * slotMm;
-      const sink = sinkOf(entry);
-      const rigMm = sink ? slotMm * rigShare : slotMm;
-      const column = { leftMm: left, rightMm: left + slotMm - 0.6, xMm: left + rigMm / 2, surfaceMm, scale };
-      const frame = {
-        leftMm: left + rigMm,
-        rightMm: column.rightMm - marginMm,
-        surfaceMm,
-        scale,
-        longestS,
-      };
-      return [
-        ...drawPatternColumn(entry.rig, entry.depth, column),
-        ...(sink ? sinkCurve(sink, frame, textMm, kit) : []),
-        ...captionItems(captions[i]!, left + marginMm, footMm + bedThicknessMm + 1.5, kit),
-      ];
-    }),
-    ...paintLabel(note, marginMm, box.heightMm - note.heightMm / 2 - 0.2, measure),
-  ];
+function drawChart(entries: readonly PatternEntry[], scales: Scales, kit: DrawingKit): Drawing {
+  const { words, measure } = kit;
+  const { room, longestS, scale, surfaceMm, axisMm, slotMm } = scales;
+  const { widthMm, textMm } = room;
+  const captionRoomMm = slotMm - 2 * marginMm;
+  const captions = entries.map((entry) => caption(entry, captionRoomMm, textMm, kit));
+  if (captions.flat().some((one) => one.widthMm > captionRoomMm))
+    throw new Error(`no room for ${entries.length} patterns in ${widthMm} mm`);
+  const captionMm = Math.max(...captions.map((parts) => parts.reduce((sum, one) => sum + one.heightMm, 0)));
+  const captionTop = surfaceMm + room.waterMm + bedThicknessMm + 1.5;
+  const noteTop = captionTop + captionMm + 1;
+  const said = longestS > 0 ? words("drawing.pattern.sink") : "";
+  const note = layLabel([{ text: said, ink: "soft" }], widthMm - 2 * marginMm, textMm, measure);
   return {
-    ...box,
+    widthMm,
+    heightMm: noteTop + note.heightMm + 0.2,
     title: words("drawing.pattern.title"),
     description: entries.map((entry) => told(entry, kit)).join(" "),
-    items,
+    items: [
+      ...depthScale(scales, kit),
+      ...entries.flatMap((entry, i) => {
+        const left = axisMm + i * slotMm;
+        const sink = sinkOf(entry);
+        const rigMm = sink ? slotMm * rigShare : slotMm;
+        const column = {
+          leftMm: left,
+          rightMm: left + slotMm - 0.6,
+          xMm: left + rigMm / 2,
+          surfaceMm,
+          scale,
+        };
+        const frame = {
+          leftMm: left + rigMm,
+          rightMm: column.rightMm - marginMm,
+          surfaceMm,
+          scale,
+          longestS,
+        };
+        return [
+          ...drawPatternColumn(entry.rig, entry.depth, column),
+          ...(sink ? sinkCurve(sink, frame, textMm, kit) : []),
+          ...captionItems(captions[i]!, left + marginMm, captionTop, kit),
+        ];
+      }),
+      ...paintLabel(note, marginMm, noteTop + note.heightMm / 2, measure),
+    ],
   };
-}
-
-/** The longest that a bait of these rigs takes to the bed; 0 where nobody reckoned it [s]. */
-function longestSinkS(entries: readonly PatternEntry[]): number {
-  return Math.max(0, ...entries.map((entry) => sinkOf(entry)?.tenthsS.at(-1) ?? 0));
-}
-
-/** Least room for one pattern, in ems: two words of its caption side by side. */
-const patternEms = 17;
-
-/** The same in as many charts as the width asks for, with one scale of time through all of them. */
-export function drawPatternCharts(
-  entries: readonly PatternEntry[],
-  box: Box,
-  kit: DrawingKit,
-  { textMm }: PatternChartOptions,
-): Drawing[] {
-  const perChart = Math.max(1, Math.floor(box.widthMm / (patternEms * textMm)));
-  const longestS = longestSinkS(entries);
-  return Array.from({ length: Math.ceil(entries.length / perChart) }, (_, i) =>
-    drawPatternChart(entries.slice(i * perChart, (i + 1) * perChart), box, kit, { textMm, longestS }),
-  );
 }
 
 /** How the rig sinks laid out straight, where that was reckoned. */
@@ -152,14 +167,8 @@ function captionItems(
 }
 
 /** Depths down the left side. */
-function depthScale(
-  deepestMm: number,
-  scale: number,
-  surfaceMm: number,
-  axisMm: number,
-  textMm: number,
-  { figures }: DrawingKit,
-): Item[] {
+function depthScale({ room, deepestMm, scale, surfaceMm, axisMm }: Scales, { figures }: DrawingKit): Item[] {
+  const { textMm } = room;
   const step = steps.find((one) => one * scale >= 2 * textMm * leading) ?? steps.at(-1)!;
   const x = axisMm - 0.8;
   const items: Item[] = [polyline([point(x, surfaceMm), point(x, surfaceMm + deepestMm * scale)], thinSoft)];

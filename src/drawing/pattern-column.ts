@@ -87,8 +87,11 @@ export function sinkCurve(sink: Sink, frame: SinkFrame, textMm: number, kit: Dra
   const foot = at({ timeS: last, depthMm: sink.hangMm });
   const time = figures.time(last);
   const half = measure(time, textMm, "regular") / 2;
-  const middle = Math.min(rightMm - half, Math.max(leftMm + half, foot.xMm));
   const baseline = surfaceMm + 0.5 + textMm;
+  // A bait that sinks fast passes close below the time: that stands clear of its curve.
+  const beside = track.map(at).filter(({ yMm }) => yMm < baseline + textMm);
+  const clearMm = Math.max(leftMm, ...beside.map(({ xMm }) => xMm + 0.8));
+  const middle = Math.min(rightMm - half, Math.max(clearMm + half, foot.xMm));
   return [
     polyline([point(foot.xMm, baseline + 0.3 * textMm), foot], { ...thinSoft, dashMm: [0.8, 0.8] }),
     polyline(track.map(at), { ink: "accent", widthMm: 0.6 }),

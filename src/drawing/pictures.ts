@@ -48,7 +48,8 @@ const floatHeightMm = 150;
 const statePanelMm = 42;
 /** The most that a chart of floats may take of a page. */
 const chartHeightMm = 200;
-const patternHeightMm = 150;
+/** Height of the deepest water in a chart of patterns. */
+const patternWaterMm = 75;
 
 const alone = (drawing: Drawing): readonly CaptionedDrawing[] => [{ drawing }];
 
@@ -61,11 +62,14 @@ const draws: { readonly [K in PictureReference["picture"]]: Draw<K> } = {
   },
   "float-drawing": ({ float }, { library }, { widthMm, textMm }, kit) => {
     const entry = library.floats.find(({ id }) => id === float)!;
-    return alone(drawFloat(entry.float, { widthMm, heightMm: floatHeightMm }, kit, { textMm }));
+    return alone(
+      drawFloat(entry.float, { widthMm, heightMm: floatHeightMm }, kit, { textMm, stretched: true }),
+    );
   },
   "float-chart": ({ floats }, { library }, { widthMm, textMm }, kit) => {
     const found = floats.map((id) => library.floats.find((entry) => entry.id === id)!.float);
-    return alone(drawFloatChart(found, { widthMm, heightMm: chartHeightMm }, kit, { textMm }));
+    const box = { widthMm, heightMm: chartHeightMm };
+    return alone(drawFloatChart(found, box, kit, { textMm, stretched: true }));
   },
   "float-states": ({ rig, show }, { solved }, { widthMm, textMm, apart }, kit) => {
     const found = solved.get(rig)!;
@@ -85,8 +89,8 @@ const draws: { readonly [K in PictureReference["picture"]]: Draw<K> } = {
       const [rig, depth] = atDepth(solved, id, depthMm);
       return { rig, depth };
     });
-    const box = { widthMm, heightMm: patternHeightMm };
-    return drawPatternCharts(entries, box, kit, { textMm }).map((drawing) => ({ drawing }));
+    const room = { widthMm, waterMm: patternWaterMm, textMm };
+    return drawPatternCharts(entries, room, kit).map((drawing) => ({ drawing }));
   },
   "hang-plot": ({ rig, depthMm }, { solved }, { widthMm, textMm }, kit) => {
     const [found, depth] = atDepth(solved, rig, depthMm);

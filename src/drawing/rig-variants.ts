@@ -8,36 +8,25 @@ export type RigVariant = (typeof rigVariants)[number];
 /** Bare line that stays between the highest shot and a float that is moved down [mm]. */
 const leastBareMm = 100;
 
-/** Lines of the guide nearer to each other than this are one [mm]. */
-const sameSettingMm = 5;
-
 /**
  * The depth with the float moved on the line, which moves no shot below it. Over depth: so far that the lowest shot
  * comes to rest on the bed (in running water, where that would drag the float under, as far as only the bait
  * does); a rig set that far already stays as it is. Up in the water: the bait at half depth, or as near to it as the
- * highest shot allows. As set, a rig whose shot rests on the bed shows the tip that its guide has for that.
+ * highest shot allows.
  */
-export function moveFloat(
-  { rig }: Pick<SolvedRig, "rig">,
-  depth: SolvedDepth,
-  variant: RigVariant,
-): SolvedDepth {
+export function moveFloat({ rig }: SolvedRig, depth: SolvedDepth, variant: RigVariant): SolvedDepth {
   switch (variant) {
-    case "set": {
-      const step = depth.depthGuide.find(
-        (one) => one.shotOnBed.length > 0 && Math.abs(one.overdepthMm - depth.overdepthMm) < sameSettingMm,
-      );
-      return { ...depth, ...risen(depth, step) };
-    }
+    case "set":
+      return asSet(depth);
     case "over depth": {
       const step =
         rig.water === "still"
           ? lowestRests(depth.depthGuide)
           : depth.depthGuide.findLast((one) => one.state === "rests on the bed");
-      if (!step || step.overdepthMm <= depth.overdepthMm) return moveFloat({ rig }, depth, "set");
+      if (!step || step.overdepthMm <= depth.overdepthMm) return asSet(depth);
       return {
         ...depth,
-        ...risen(depth, step),
+        ...risen(depth, step.tipShowingMm ?? depth.tipShowingMm),
         ...setTo(depth, step.overdepthMm),
       };
     }
@@ -75,9 +64,12 @@ function lowestRests(guide: readonly GuideStep[]): GuideStep | undefined {
   return same.find((one) => (one.tipShowingMm ?? 0) > highestMm - 1) ?? first;
 }
 
-/** The float as it stands at a line of the guide: higher by what the bed has taken off it. */
-function risen(depth: SolvedDepth, step: GuideStep | undefined) {
-  const tipShowingMm = step?.tipShowingMm ?? depth.tipShowingMm;
+/** The depth with the float as it stands when it is fished: what lies on the bed is off it. */
+export function asSet(depth: SolvedDepth): SolvedDepth {
+  return { ...depth, ...risen(depth, depth.tipAsSetMm) };
+}
+
+function risen(depth: SolvedDepth, tipShowingMm: number) {
   return { tipShowingMm, draughtMm: depth.draughtMm + depth.tipShowingMm - tipShowingMm };
 }
 

@@ -29,7 +29,7 @@ export function floatPicture(float: Float, kit: DrawingKit, idPrefix: string): s
   const { widthMm } = pictureRoom;
   const drawnMm = lengthMm(float) <= trueSizeMm ? lengthMm(float) : lengthMm(float) / 2;
   const box = { widthMm, heightMm: Math.max(leastFloatMm, drawnMm + aroundFloatMm) };
-  return drawingToSvg(drawFloat(float, box, kit, pictureRoom), { idPrefix });
+  return drawingToSvg(drawFloat(float, box, kit, { ...pictureRoom, stretched: true }), { idPrefix });
 }
 
 /** How deep the bait is after how long, as SVG; none where nobody reckoned it. */

@@ -6,11 +6,12 @@ import { drawFloat } from "../../src/drawing/float-drawing.ts";
 import { floatPose } from "../../src/drawing/float-poses.ts";
 import { drawFloatStates } from "../../src/drawing/float-states.ts";
 import type { Drawing } from "../../src/drawing/model.ts";
-import { drawPatternChart } from "../../src/drawing/pattern-chart.ts";
+import { drawPatternCharts } from "../../src/drawing/pattern-chart.ts";
 import { drawRig } from "../../src/drawing/rig-drawing.ts";
 import { rigVariants } from "../../src/drawing/rig-variants.ts";
 import { drawShotGauge } from "../../src/drawing/shot-gauge.ts";
 import {
+  faintTexts,
   marksThroughTexts,
   outOfFrame,
   overlappingTexts,
@@ -29,7 +30,13 @@ const places = [
 
 function faults(drawing: Drawing): string[] {
   const thin = thinnestStrokeMm(drawing) < 0.35 ? ["a stroke under 0.35 mm"] : [];
-  return [...outOfFrame(drawing), ...overlappingTexts(drawing), ...marksThroughTexts(drawing), ...thin];
+  return [
+    ...outOfFrame(drawing),
+    ...overlappingTexts(drawing),
+    ...marksThroughTexts(drawing),
+    ...faintTexts(drawing),
+    ...thin,
+  ];
 }
 
 test.each(rigs)("$rig.id is clear at every depth, in every variant, on card, page and phone", (rig) => {
@@ -79,8 +86,9 @@ test.each(["still", "flowing"])("patterns for %s water stand clear beside each o
     .filter(({ rig }) => rig.water === water)
     .sort((a, b) => a.depths[0]!.depthMm - b.depths[0]!.depthMm);
   for (let first = 0; first < found.length; first += 3) {
-    const entries = found.slice(first, first + 3).map((rig) => ({ rig, depth: rig.depths[0]! }));
-    const box = { widthMm: 62 * entries.length, heightMm: 150 };
-    expect(faults(drawPatternChart(entries, box, kit, { textMm: 3.5 }))).toEqual([]);
+    const patterns = found.slice(first, first + 3).map((rig) => ({ rig, depth: rig.depths[0]! }));
+    for (const widthMm of [80, 170])
+      for (const chart of drawPatternCharts(patterns, { widthMm, waterMm: 110, textMm: 3.5 }, kit))
+        expect(faults(chart)).toEqual([]);
   }
 });

@@ -4,7 +4,8 @@ import { drawFloatChart } from "../../src/drawing/float-chart.ts";
 import { drawFloat } from "../../src/drawing/float-drawing.ts";
 import { floatPictures } from "../../src/drawing/float-poses.ts";
 import { drawFloatState, drawFloatStates } from "../../src/drawing/float-states.ts";
-import { drawPatternChart } from "../../src/drawing/pattern-chart.ts";
+import type { Drawing } from "../../src/drawing/model.ts";
+import { drawPatternCharts } from "../../src/drawing/pattern-chart.ts";
 import { drawShotGauge } from "../../src/drawing/shot-gauge.ts";
 import {
   flatItems,
@@ -21,15 +22,13 @@ const sizes = Object.entries({ SSG: 1.6, BB: 0.4, "No 8": 0.06, "No 13": 0.01 })
   name,
   massG,
 }));
+const patterns = sampleRigs.map((rig) => ({ rig, depth: rig.depths[0]! }));
 const drawings = [
   ...floats.map((float) => drawFloat(float, { widthMm: 70, heightMm: 220 }, drawingKit)),
   ...floats.map((float) => drawFloat(float, { widthMm: 60, heightMm: 115 }, drawingKit, { textMm: 3.2 })),
   drawFloatChart(floats, { widthMm: 90, heightMm: 150 }, drawingKit, { textMm: 3.2 }),
-  drawPatternChart(
-    sampleRigs.map((rig) => ({ rig, depth: rig.depths[0]! })),
-    { widthMm: 160, heightMm: 130 },
-    drawingKit,
-    { textMm: 3.5 },
+  ...[160, 80, 60].flatMap((widthMm) =>
+    drawPatternCharts(patterns, { widthMm, waterMm: 80, textMm: 3.5 }, drawingKit),
   ),
   drawShotGauge(sizes, ["lead", "tin", "tungsten"], { widthMm: 120, heightMm: 100 }, drawingKit),
   ...sampleRigs.map((rig) =>
@@ -44,6 +43,19 @@ describe("floats, states, charts and gauge", () => {
     expect(marksThroughTexts(drawing)).toEqual([]);
     expect(thinnestStrokeMm(drawing)).toBeGreaterThanOrEqual(0.35);
     expect(drawing.description).not.toBe("");
+  });
+
+  test("patterns that find no room side by side go into further charts to the same scale", () => {
+    const room = { waterMm: 80, textMm: 3.5 };
+    const wide = drawPatternCharts(patterns, { widthMm: 160, ...room }, drawingKit);
+    const narrow = drawPatternCharts(patterns, { widthMm: 60, ...room }, drawingKit);
+    expect(wide).toHaveLength(1);
+    expect(narrow).toHaveLength(2);
+    const depths = (drawing: Drawing) =>
+      flatItems(drawing.items).flatMap((item) =>
+        item.kind === "text" && item.anchor === "end" ? [[item.text, item.yMm]] : [],
+      );
+    for (const chart of narrow) expect(depths(chart)).toEqual(depths(wide[0]!));
   });
 
   test("a float in a tall enough box is as long as it is", () => {

@@ -3,7 +3,7 @@ import { drawFloatChart } from "../../src/drawing/float-chart.ts";
 import { drawFloat } from "../../src/drawing/float-drawing.ts";
 import { drawFloatState } from "../../src/drawing/float-states.ts";
 import type { Drawing } from "../../src/drawing/model.ts";
-import { drawPatternChart } from "../../src/drawing/pattern-chart.ts";
+import { drawPatternCharts } from "../../src/drawing/pattern-chart.ts";
 import { drawRig } from "../../src/drawing/rig-drawing.ts";
 import { drawShotGauge } from "../../src/drawing/shot-gauge.ts";
 import type { SolvedDepth } from "../../src/solve/solved.ts";
@@ -62,15 +62,14 @@ const cases: Readonly<Record<string, () => Drawing>> = {
   "float-state-held-by-the-bed": () =>
     drawFloatState("held-by-the-bed", sampleStick, sampleStick.depths[0]!, 42, drawingKit, { textMm: 3.3 })!,
   "pattern-chart": () =>
-    drawPatternChart(
+    drawPatternCharts(
       [
         { rig: sampleWaggler, depth: inRoundFigures(shallow!) },
         { rig: sampleAvon, depth: inRoundFigures(sampleAvon.depths[0]!) },
       ],
-      { widthMm: 110, heightMm: 120 },
+      { widthMm: 110, waterMm: 80, textMm: 3.5 },
       drawingKit,
-      { textMm: 3.5 },
-    ),
+    )[0]!,
   "shot-gauge": () =>
     drawShotGauge(
       [

@@ -42,10 +42,11 @@ test("over depth rests the lowest shot in still water, and in running water neve
 
 test("a rig set with shot on the bed stands as high as its guide says", () => {
   const [first] = sampleWaggler.depths;
-  const laid = { ...first!, ...setOverdepth(first!, 330) };
-  const step = laid.depthGuide.find((one) => one.overdepthMm === 330)!;
+  const tipAsSetMm = first!.depthGuide.find((one) => one.overdepthMm === 330)!.tipShowingMm!;
+  expect(tipAsSetMm).toBeGreaterThan(first!.tipShowingMm);
+  const laid = { ...first!, ...setOverdepth(first!, 330), tipAsSetMm };
   const drawn = moveFloat(sampleWaggler, laid, "set");
-  expect(drawn.tipShowingMm).toBe(step.tipShowingMm);
+  expect(drawn.tipShowingMm).toBe(tipAsSetMm);
   expect(drawn.draughtMm + drawn.tipShowingMm).toBeCloseTo(first!.draughtMm + first!.tipShowingMm, 9);
 });
 

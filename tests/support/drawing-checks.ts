@@ -174,6 +174,13 @@ function name(item: Flat): string {
   return item.kind === "text" ? item.text : JSON.stringify(item).slice(0, 120);
 }
 
+/** Texts in an ink that is not dark enough for words. */
+export function faintTexts(drawing: Drawing): string[] {
+  return flatItems(drawing.items).flatMap((item) =>
+    item.kind === "text" && !["ink", "soft", "accent"].includes(item.ink) ? [item.text] : [],
+  );
+}
+
 /** The thinnest stroke that is drawn [mm]. */
 export function thinnestStrokeMm(drawing: Drawing): number {
   const widths = flatItems(drawing.items).flatMap((item) =>
