@@ -2,13 +2,24 @@ import type { PhrasingContent } from "mdast";
 import { Inline } from "../../src/markup/boxes.ts";
 import type { Child, Element } from "../../src/markup/jsx-runtime.ts";
 
+/**
+ * Words with single spaces, none of which parts a figure from its unit at the end of a line: `10 cm`, `3 ft 3 in`,
+ * `No 8`, `2 × BB`.
+ */
+export function boundText(text: string): string {
+  return text
+    .replace(/\s+/g, " ")
+    .replace(/(?<=\d) (?=(?:mm|cm|m|km|g|kg|ml|l|s|min|h|ft|in|lb|oz|pt|%|°C|×)(?![\p{L}\d]))/gu, "\u00A0")
+    .replace(/(?<=\bft) (?=\d)|(?<=\bNo) (?=\d)|(?<=×) /gu, "\u00A0");
+}
+
 /** The words of a paragraph, heading or cell in their faces, with their links. */
 export function inline(nodes: readonly PhrasingContent[]): Child {
   return nodes.map((node): Element | string => {
     switch (node.type) {
       case "text":
       case "inlineCode":
-        return node.value.replace(/\s+/g, " ");
+        return boundText(node.value);
       case "strong":
         return <Inline face="bold">{inline(node.children)}</Inline>;
       case "emphasis":

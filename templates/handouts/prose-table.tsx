@@ -1,6 +1,6 @@
 import type { PhrasingContent, Table } from "mdast";
 import { Box } from "../../src/markup/boxes.ts";
-import { inline } from "./prose-inline.tsx";
+import { boundText, inline } from "./prose-inline.tsx";
 import { hairline, heavy } from "./rules.ts";
 
 /** A table of a text; its first column heads the rows. */
@@ -36,7 +36,7 @@ const signsAcross = 50;
 /** Shares of the width: each column has room for its longest word, and what is left goes by the longest cell. */
 function columnShares({ children: rows }: Table): number[] {
   const texts = rows[0]!.children.map((_, i) => rows.map((row) => textOf(row.children[i]?.children ?? [])));
-  const words = texts.map((column) => 3 + longest(column.flatMap((text) => text.split(/[\s-]/))));
+  const words = texts.map((column) => 3 + longest(column.flatMap((text) => text.split(/[ \n-]/))));
   const cells = texts.map((column) => Math.max(1, longest(column)));
   const free = Math.max(0, signsAcross - sum(words));
   return words.map((word, i) => Math.round(10 * (word + (free * cells[i]!) / sum(cells))));
@@ -52,6 +52,8 @@ function sum(numbers: readonly number[]): number {
 
 function textOf(nodes: readonly PhrasingContent[]): string {
   return nodes
-    .map((node) => ("children" in node ? textOf(node.children) : "value" in node ? node.value : " "))
+    .map((node) =>
+      "children" in node ? textOf(node.children) : "value" in node ? boundText(node.value) : " ",
+    )
     .join("");
 }

@@ -13,6 +13,8 @@ export interface ProseProps {
   readonly summary: string;
   readonly body: Root;
   readonly format: HandoutFormat;
+  /** Between paragraphs. */
+  readonly gapMm: number;
   readonly pictures: (node: PictureNode) => readonly CaptionedDrawing[];
 }
 
@@ -21,9 +23,9 @@ const leastGapMm = 3;
 
 /** A lesson as one column, as long as it is; it is cut into pages afterwards. */
 export function LessonColumn(props: ProseProps) {
-  const { title, summary, body, format } = props;
+  const { title, summary, body, format, gapMm } = props;
   return (
-    <Box style={{ sizePt: format.bodyPt, lineHeight: 1.35, gap: 2.4 }} field={title}>
+    <Box style={{ sizePt: format.bodyPt, lineHeight: 1.35, gap: gapMm }} field={title}>
       <Heading level={1} format={format}>
         {title}
       </Heading>

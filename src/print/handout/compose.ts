@@ -1,6 +1,6 @@
 import type { GroupItem, Item } from "../../drawing/model.ts";
 import type { Chunk } from "./chunks.ts";
-import type { PageRows } from "./paginate.ts";
+import type { PageRows, TableHead } from "./paginate.ts";
 
 /**
  * The marks of each page's rows in their groups again, with the first row at the top of the column. A group that goes
@@ -11,14 +11,17 @@ import type { PageRows } from "./paginate.ts";
 export function composePages(pages: readonly PageRows[], name: string): Item[][] {
   const broken = brokenGroups(pages, name);
   return pages.map(({ rows, repeatedHead }) => {
-    const headMm = repeatedHead ? repeatedHead.bottomMm - repeatedHead.topMm : 0;
-    const byMm = headMm - (rows[0]?.topMm ?? 0);
+    const byMm = (repeatedHead?.heightMm ?? 0) - (rows[0]?.topMm ?? 0);
     const body = rows.flatMap((row) => row.chunks).map((chunk) => ({ chunk, byMm }));
-    const head = (repeatedHead?.chunks ?? []).flatMap((chunk) =>
-      moved({ chunk, byMm: -repeatedHead!.topMm }),
-    );
+    const head = headItems(repeatedHead);
     return [...(head.length > 0 ? [asArtifact(head)] : []), ...regroup(body, 0, broken)];
   });
+}
+
+function headItems(head: TableHead | undefined): Item[] {
+  if (head === undefined) return [];
+  const { chunks, topMm } = head.row;
+  return chunks.flatMap((chunk) => moved({ chunk, byMm: -topMm }));
 }
 
 /** Names of the groups that stand on more than one page. */

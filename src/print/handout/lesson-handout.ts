@@ -3,12 +3,13 @@ import { LessonColumn } from "../../../templates/handouts/prose.tsx";
 import type { Lesson } from "../../content/library.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
 import type { Item } from "../../drawing/model.ts";
-import { drawPicture, type PictureSource } from "../../drawing/pictures.ts";
+import { type CaptionedDrawing, drawPicture, type PictureSource } from "../../drawing/pictures.ts";
 import type { Fonts } from "../../layout/fonts.ts";
 import { type LaidOutPage, layOut } from "../../layout/lay-out.ts";
 import type { Overflow } from "../../layout/overflow.ts";
 import { mmPerPoint } from "../../markup/boxes.ts";
 import type { PictureNode, PictureReference } from "../../solve/live/pictures.ts";
+import { extentOf } from "../extent.ts";
 import { chunksOf, rowsOf } from "./chunks.ts";
 import { composePages } from "./compose.ts";
 import { withLinkNames } from "./links.ts";
@@ -23,12 +24,12 @@ export interface LessonPages {
 
 /** Share of the column that a picture of each kind is wide; steps and states stand two abreast. */
 const pictureShare: Readonly<Record<PictureReference["picture"], number>> = {
-  "rig-drawing": 0.72,
+  "rig-drawing": 0.64,
   "float-drawing": 0.6,
   "float-chart": 1,
   "float-states": 0.48,
-  "pattern-chart": 1,
-  "hang-plot": 0.72,
+  "pattern-chart": 0.48,
+  "hang-plot": 0.64,
   knot: 0.48,
   scene: 1,
 };
@@ -49,19 +50,50 @@ export async function lessonPages(
       textMm: format.bodyPt * mmPerPoint,
       apart: true,
     };
-    return drawPicture(reference, source, room, kit);
+    const drawings = drawPicture(reference, source, room, kit);
+    // Drawings abreast stay as high as each other.
+    return room.widthMm < widthMm / 2 ? drawings : drawings.map((one) => trimmed(one, fonts));
   };
-  const column: LaidOutPage = await layOut(
-    LessonColumn({ title, summary, body: withLinkNames(body, lesson.id), format, pictures }),
-    { widthMm },
-    fonts,
-  );
-  const pages = paginate(rowsOf(chunksOf(column.items, fonts)), columnHeightMm(format));
+  const props = { title, summary, body: withLinkNames(body, lesson.id), format, pictures };
+  let [column, pages] = await inPages(LessonColumn({ ...props, gapMm: gapsMm.usual }), format, fonts);
+  if (scant(pages, format)) {
+    const closer = await inPages(LessonColumn({ ...props, gapMm: gapsMm.close }), format, fonts);
+    if (closer[1].length < pages.length) [column, pages] = closer;
+  }
   return {
     lesson,
     columns: composePages(pages, `lesson/${lesson.id}`),
     overflows: [...column.overflows, ...tooTall(pages, columnHeightMm(format))],
   };
+}
+
+/** A drawing without the empty room above and below its marks. */
+function trimmed({ drawing, ...rest }: CaptionedDrawing, fonts: Fonts): CaptionedDrawing {
+  const extent = extentOf(drawing.items, fonts);
+  if (!extent) return { drawing, ...rest };
+  const { top, bottom } = extent;
+  const items: Item[] = [{ kind: "group", xMm: 0, yMm: -top, items: drawing.items }];
+  return { drawing: { ...drawing, heightMm: bottom - top, items }, ...rest };
+}
+
+/** Between paragraphs; the closer one where it saves a page with little on it. */
+const gapsMm = { usual: 2.4, close: 1.8 } as const;
+
+/** A last page with less than this share of its height in use is hardly worth its paper. */
+const scantShare = 0.15;
+
+async function inPages(
+  tree: ReturnType<typeof LessonColumn>,
+  format: HandoutFormat,
+  fonts: Fonts,
+): Promise<[LaidOutPage, PageRows[]]> {
+  const column = await layOut(tree, { widthMm: columnWidthMm(format) }, fonts);
+  return [column, paginate(rowsOf(chunksOf(column.items, fonts)), columnHeightMm(format))];
+}
+
+function scant(pages: readonly PageRows[], format: HandoutFormat): boolean {
+  const rows = pages[pages.length - 1]!.rows;
+  return rows[rows.length - 1]!.bottomMm - rows[0]!.topMm < scantShare * columnHeightMm(format);
 }
 
 function tooTall(pages: readonly PageRows[], heightMm: number): Overflow[] {

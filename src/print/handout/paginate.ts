@@ -4,15 +4,21 @@ import type { Row } from "./chunks.ts";
 /** The rows of a page; a table that goes on from the page before has its head repeated above them. */
 export interface PageRows {
   readonly rows: readonly Row[];
-  readonly repeatedHead?: Row;
+  readonly repeatedHead?: TableHead;
 }
 
-/** Lines of a paragraph that stay together at the foot or the head of a page (common practice, no source). */
+export interface TableHead {
+  readonly row: Row;
+  /** From its top to the top of the row below it. */
+  readonly heightMm: number;
+}
+
+/** Lines of a paragraph, or rows of a table, that stay together at either side of a cut (common practice, no source). */
 const leastLines = 2;
 
 /**
- * Cuts a column into pages: headings keep with what follows, at least two lines of a paragraph stand on either side of
- * a cut, tables repeat their head. A row taller than a page gets one of its own and is the caller's to report.
+ * Cuts a column into pages: headings keep with what follows, at least two lines of a paragraph and two rows of a table
+ * stand on either side of a cut, tables repeat their head. A row taller than a page gets one of its own and is the caller's to report.
  */
 export function paginate(rows: readonly Row[], pageHeightMm: number): PageRows[] {
   const pages: PageRows[] = [];
@@ -20,28 +26,30 @@ export function paginate(rows: readonly Row[], pageHeightMm: number): PageRows[]
   let start = 0;
   while (start < rows.length) {
     const head = continuedHead(rows, start, heads);
-    const roomMm = pageHeightMm - (head ? head.bottomMm - head.topMm : 0);
+    const roomMm = pageHeightMm - (head?.heightMm ?? 0);
     const full = firstBeyond(rows, start, roomMm);
-    const cut = goodCut(rows, start, full, heads);
+    const cut = goodCut(rows, start, full);
     pages.push({ rows: rows.slice(start, cut), ...(head && { repeatedHead: head }) });
     start = cut;
   }
   return pages;
 }
 
-function tableHeads(rows: readonly Row[]): Map<GroupItem, Row> {
-  const heads = new Map<GroupItem, Row>();
-  for (const row of rows) if (row.table && !heads.has(row.table)) heads.set(row.table, row);
+type TableHeads = ReadonlyMap<GroupItem, TableHead>;
+
+function tableHeads(rows: readonly Row[]): TableHeads {
+  const heads = new Map<GroupItem, TableHead>();
+  rows.forEach((row, i) => {
+    if (!row.table || heads.has(row.table)) return;
+    heads.set(row.table, { row, heightMm: (rows[i + 1]?.topMm ?? row.bottomMm) - row.topMm });
+  });
   return heads;
 }
 
-function continuedHead(
-  rows: readonly Row[],
-  start: number,
-  heads: ReadonlyMap<GroupItem, Row>,
-): Row | undefined {
+function continuedHead(rows: readonly Row[], start: number, heads: TableHeads): TableHead | undefined {
   const { table } = rows[start]!;
-  return table && heads.get(table) !== rows[start] ? heads.get(table) : undefined;
+  const head = table && heads.get(table);
+  return head?.row === rows[start] ? undefined : head;
 }
 
 function firstBeyond(rows: readonly Row[], start: number, roomMm: number): number {
@@ -51,25 +59,21 @@ function firstBeyond(rows: readonly Row[], start: number, roomMm: number): numbe
 }
 
 /** The last place up to `full` where a page may end; `full` itself where there is none. */
-function goodCut(
-  rows: readonly Row[],
-  start: number,
-  full: number,
-  heads: ReadonlyMap<GroupItem, Row>,
-): number {
+function goodCut(rows: readonly Row[], start: number, full: number): number {
   for (let cut = full; cut > start; cut--) {
-    if (cut === rows.length || mayCut(rows, cut, heads)) return cut;
+    if (cut === rows.length || mayCut(rows, cut)) return cut;
   }
   return full;
 }
 
-function mayCut(rows: readonly Row[], cut: number, heads: ReadonlyMap<GroupItem, Row>): boolean {
+function mayCut(rows: readonly Row[], cut: number): boolean {
   const above = rows[cut - 1]!;
   const below = rows[cut]!;
   if (above.heading) return false;
-  if (above.table) return heads.get(above.table) !== above;
   if (above.block === undefined || above.block !== below.block) return true;
-  return linesOfBlock(rows, cut - 1, -1) >= leastLines && linesOfBlock(rows, cut, 1) >= leastLines;
+  const headLines = above.table ? 1 : 0;
+  const linesAbove = linesOfBlock(rows, cut - 1, -1) - headLines;
+  return linesAbove >= leastLines && linesOfBlock(rows, cut, 1) >= leastLines;
 }
 
 function linesOfBlock(rows: readonly Row[], from: number, step: 1 | -1): number {

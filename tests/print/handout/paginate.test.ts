@@ -29,6 +29,17 @@ function words(items: readonly Item[]): string[] {
   );
 }
 
+/** Heights of the lines of a column, groups' own places added. */
+function baselines(items: readonly Item[], downMm = 0): number[] {
+  return items.flatMap((item) =>
+    item.kind === "text"
+      ? [item.yMm + downMm]
+      : item.kind === "group"
+        ? baselines(item.items, downMm + item.yMm)
+        : [],
+  );
+}
+
 function pagesOf(items: readonly Item[], heightMm: number): string[][] {
   return composePages(paginate(rowsOf(chunksOf(items, fonts)), heightMm), "test").map(words);
 }
@@ -59,16 +70,21 @@ describe("pages", () => {
     expect(pagesOf([block("P", 6, first), block("P", 30, second)], 36)).toEqual([first, second]);
   });
 
-  test("repeat the head of a table that goes on", () => {
+  test("repeat the head of a table that goes on, no row alone at its end, as far below the head as the first", () => {
     const rows = ["Head", "1", "2", "3", "4", "5"].map((text, i) =>
       group("TR", [group("TD", [line(text, 6 + 6 * i)])]),
     );
     const pages = pagesOf([group("Table", rows)], 20);
     expect(pages).toEqual([
       ["Head", "1", "2"],
-      ["Head", "3", "4"],
-      ["Head", "5"],
+      ["Head", "3"],
+      ["Head", "4", "5"],
     ]);
+    const columns = composePages(paginate(rowsOf(chunksOf([group("Table", rows)], fonts)), 20), "test");
+    for (const column of columns) {
+      const [head, first] = baselines(column);
+      expect(first! - head!).toBeCloseTo(6, 9);
+    }
   });
 
   test("do not leave the head of a table alone", () => {
