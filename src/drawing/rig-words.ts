@@ -72,7 +72,7 @@ export function rigDescription(solved: SolvedRig, depth: SolvedDepth, kit: Drawi
     hook: hookPlace(overdepthMm, kit),
   });
   const hang = drawnHang(solved, depth);
-  if (!hang) return said;
+  if (!hang) return rig.water === "flowing" ? `${said} ${words("drawing.rig.spokenFlow")}` : said;
   return `${said} ${words(hang.leadMm >= 0 ? "drawing.rig.spokenLead" : "drawing.rig.spokenTrail")}`;
 }
 

@@ -17,6 +17,7 @@ import {
   overlappingTexts,
   thinnestStrokeMm,
 } from "../support/drawing-checks.ts";
+import { inkRuns, strand } from "../support/ink-runs.ts";
 
 const { value: solved } = await solveContent(disk, ["content"]);
 if (!solved) throw new Error("the guide's content has errors");
@@ -27,6 +28,8 @@ const places = [
   { name: "page", box: { widthMm: 100, heightMm: 140 }, labels: "full", textMm: 4 },
   { name: "phone", box: { widthMm: 80, heightMm: 120 }, labels: "full", textMm: 3.5 },
 ] as const;
+
+const [card] = places;
 
 function faults(drawing: Drawing): string[] {
   const thin = thinnestStrokeMm(drawing) < 0.35 ? ["a stroke under 0.35 mm"] : [];
@@ -48,6 +51,18 @@ test.each(rigs)("$rig.id is clear at every depth, in every variant, on card, pag
         expect(faults(drawing), `${place.name}, ${depth.depthMm} mm, ${variant}`).toEqual([]);
       }
     }
+});
+
+// A 300 dpi rendering cut to black and white: what a copier makes of a card.
+test.each(rigs)("$rig.id: at every depth the hook length is seen to be dashed, the line not", (rig) => {
+  for (const depth of rig.depths) {
+    const drawn = drawRig(rig, depth, card.box, kit, card);
+    const dashes = inkRuns(drawn, strand(drawn, "hook length"), 1.7);
+    expect(dashes, `${depth.depthMm} mm`).toBeGreaterThanOrEqual(2);
+    // The break of a long line and the slits of its shot may part it.
+    const parts = inkRuns(drawn, strand(drawn, "main line"), 1.7);
+    expect(parts, `${depth.depthMm} mm`).toBeLessThanOrEqual(2 + depth.shot.length);
+  }
 });
 
 test.each(rigs)("$rig.id: its float's states are clear", (rig) => {

@@ -87,7 +87,8 @@ export function drawHangPlot(
   const at = (place: Point) => point(originX + scale * place.xMm, top + scale * place.yMm);
   const spot = (one: HangPoint) => at(point(one.xMm, one.depthMm));
 
-  const flow = words("drawing.hang.flow", { pace: figures.pace(hangs[0]?.paceMs ?? 0) });
+  const pace = figures.pace(hangs[0]?.paceMs ?? 0);
+  const flow = words("drawing.hang.flow", { pace });
   const items: Item[] = [
     ...parts.flowArrow.draw({ from: point(0.5, 0.7 * textMm), lengthMm: flowMm }),
     text(point(flowMm + 2.5, 1.05 * textMm), flow, textMm),
@@ -108,7 +109,7 @@ export function drawHangPlot(
     widthMm: box.widthMm,
     heightMm: foot + bedThicknessMm + 1.5 + keyOf(0).heightMm,
     title: words("drawing.hang.title", { rig: rig.title }),
-    description: [`${flow}.`, ...told.map((one) => `${one}.`)].join(" "),
+    description: words("drawing.hang.description", { pace, hangs: told.join("; ") }),
     items,
   };
 }

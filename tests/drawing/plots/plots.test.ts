@@ -71,7 +71,9 @@ describe("plots", () => {
 
   test("in the current every hold-back has dashes of its own, and words that agree with its lead", () => {
     const { description, items } = drawings[3]!;
-    expect(description).toMatch(/current, 10 m in 50 s\. run free: bait \d+ cm behind the float/);
+    expect(description).toMatch(
+      /to the right, 10 m in 50 s\. With the float run free: bait \d+ cm behind the float/,
+    );
     expect(description).toMatch(/stopped: bait 1\.\d+ m in front of the float, \d+ cm off the bed/);
     const dashes = items.flatMap((item) =>
       item.kind === "path" && item.steps.length > 12 ? [JSON.stringify(item.stroke?.dashMm)] : [],
