@@ -7,16 +7,30 @@ import type { SiteInput } from "./input.ts";
 export class OfflineList {
   readonly #paths: string[] = [];
   readonly #hash: Hash = createHash("sha256");
+  #bytes = 0;
+
+  constructor({ printables }: SiteInput) {
+    const cards = printables.filter(({ path, kind }) => kind === "card" && path.startsWith("site/"));
+    for (const { path, sizeBytes } of cards) this.#add(path, String(sizeBytes), sizeBytes);
+  }
 
   add({ path, content }: OutputFile): void {
+    this.#add(path, content, Buffer.byteLength(content));
+  }
+
+  #add(path: string, content: OutputFile["content"], bytes: number): void {
     this.#paths.push(path);
     this.#hash.update(path).update("\0").update(content).update("\0");
+    this.#bytes += bytes;
+  }
+
+  /** Room that all files so far take on the phone [byte]. */
+  get bytes(): number {
+    return this.#bytes;
   }
 
   /** The service worker of this edition; `program` is its compiled script. */
-  serviceWorker(program: string | Uint8Array, { printables }: SiteInput): OutputFile {
-    const cards = printables.filter(({ path, kind }) => kind === "card" && path.startsWith("site/"));
-    for (const { path, sizeBytes } of cards) this.add({ path, content: String(sizeBytes) });
+  serviceWorker(program: string | Uint8Array): OutputFile {
     const files = this.#paths.map((path) => relative("site", path)).sort();
     const edition = this.#hash.digest("hex").slice(0, 16);
     const list = `var guideFiles=${JSON.stringify(files)},guideEdition=${JSON.stringify(edition)};\n`;

@@ -1,10 +1,10 @@
 import { FloatsPage } from "../../templates/pages/floats.tsx";
+import { GlossaryPage } from "../../templates/pages/glossary.tsx";
 import { HomePage } from "../../templates/pages/home.tsx";
 import { LessonListPage, LessonPage } from "../../templates/pages/lessons.tsx";
 import {
   BaitsPage,
   FishPage,
-  GlossaryPage,
   KnotsPage,
   PrintablesPage,
   ProsePage,

@@ -21,6 +21,7 @@ export function viewOf(path: string, input: SiteInput): View {
     path,
     address: (target) => siteAddress && publicAddress(target, siteAddress),
     href,
+    keptBytes: 0,
     say,
     reason,
     inWater,

@@ -39,8 +39,21 @@ export function HomePage({ view }: { view: View }) {
         <h2 id="course">{say("home.course")}</h2>
         <CourseAtAGlance view={view} />
       </section>
+      <section aria-labelledby="offline">
+        <h2 id="offline">{say("home.offline")}</h2>
+        <p>{say("home.offline-how", { size: megabytesKept(view) })}</p>
+        <p>{say("home.offline-install")}</p>
+      </section>
     </>
   );
+}
+
+/** More than this page itself takes [byte]. */
+const ownRoomBytes = 50_000;
+
+/** Rounded up, so that nobody is promised too little. */
+function megabytesKept({ keptBytes }: View): string {
+  return (Math.ceil((keptBytes + ownRoomBytes) / 1e5) / 10).toFixed(1);
 }
 
 function FirstRigPicture({ view, entry }: { view: View; entry: RigEntry }) {

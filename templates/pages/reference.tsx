@@ -94,29 +94,6 @@ export function FishPage({ view }: { view: View }) {
   );
 }
 
-/** The words of the trade. */
-export function GlossaryPage({ view: { say, library } }: { view: View }) {
-  return (
-    <>
-      <header class="page-head">
-        <h1>{say("glossary.title")}</h1>
-        <p class="lead">{say("glossary.lead")}</p>
-      </header>
-      <dl class="glossary">
-        {library.glossary.map(({ term, meaning, also }) => (
-          <div id={termId(term)}>
-            <dt>
-              {term}
-              {also.length > 0 && <span>{say("glossary.also", { also: also.join(", ") })}</span>}
-            </dt>
-            <dd>{meaning}</dd>
-          </div>
-        ))}
-      </dl>
-    </>
-  );
-}
-
 /** What the float does, what it means, and what to do. */
 export function TroublesPage({ view: { say, library } }: { view: View }) {
   return (

@@ -37,6 +37,8 @@ export interface View extends Voice {
   readonly drawFloat: (float: Float, idPrefix: string) => string;
   /** Path of this page below the output folder. */
   readonly path: string;
+  /** Room that the files written so far take on a phone that keeps the guide [byte]. */
+  readonly keptBytes: number;
   /** Where a file below the output folder is found once the site is served; none where nobody knows. */
   readonly address: (target: string) => string | undefined;
   /** Address of a file below the output folder, with an anchor or not, as seen from this page. */

@@ -1,0 +1,37 @@
+import { termId, type View } from "./view.ts";
+
+/** The words of the trade. */
+export function GlossaryPage({ view: { say, library } }: { view: View }) {
+  const letter = (term: string) => term[0]!.toUpperCase();
+  const firsts = library.glossary.filter(
+    ({ term }, at, all) => at === 0 || letter(term) !== letter(all[at - 1]!.term),
+  );
+  return (
+    <>
+      <header class="page-head">
+        <h1>{say("glossary.title")}</h1>
+        <p class="lead">{say("glossary.lead")}</p>
+      </header>
+      <nav class="letters" aria-label={say("on-this-page")}>
+        <ul>
+          {firsts.map(({ term }) => (
+            <li>
+              <a href={`#${termId(term)}`}>{letter(term)}</a>
+            </li>
+          ))}
+        </ul>
+      </nav>
+      <dl class="glossary">
+        {library.glossary.map(({ term, meaning, also }) => (
+          <div id={termId(term)}>
+            <dt>
+              {term}
+              {also.length > 0 && <span>{say("glossary.also", { also: also.join(", ") })}</span>}
+            </dt>
+            <dd>{meaning}</dd>
+          </div>
+        ))}
+      </dl>
+    </>
+  );
+}

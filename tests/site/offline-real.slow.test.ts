@@ -1,0 +1,101 @@
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { readPdf } from "../print/read-pdf.ts";
+import { startBrowser } from "../support/browser.ts";
+import { cli } from "../support/cli.ts";
+import { serveFolder } from "../support/serve.ts";
+
+const started = await startBrowser();
+const reason = "reason" in started ? ` (skipped: ${started.reason})` : "";
+
+describe.skipIf("reason" in started)(`the shipped guide after one visit, without a network${reason}`, () => {
+  if ("reason" in started) return;
+  const { browser } = started;
+  const folder = mkdtempSync(join(tmpdir(), "dotdown-built-"));
+  const site = join(folder, "out/site");
+  let server: Awaited<ReturnType<typeof serveFolder>>;
+
+  beforeAll(async () => {
+    const { code, report } = await cli("build", "--content", "content", "--out", join(folder, "out"));
+    if (code !== 0) throw new Error(report);
+    server = await serveFolder(site);
+  });
+
+  afterAll(async () => {
+    await browser.close();
+    await server.close();
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  test("every page opens, a rig never seen is fitted, its card opens, and all is as small as the page says", async () => {
+    const context = await browser.newContext({ viewport: { width: 360, height: 740 } });
+    const page = await context.newPage();
+    const said: string[] = [];
+    page.on("console", (message) => said.push(`${page.url()}: ${message.text()}`));
+    page.on("pageerror", (error) => said.push(`${page.url()}: ${error.message}`));
+    await page.goto(server.address);
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+    await context.setOffline(true);
+    await server.close();
+
+    await page.reload();
+    const title = await page.textContent("h1");
+    const stated = Number(/([\d.]+) MB/.exec((await page.textContent("main"))!)![1]);
+    await page.click("#first-rig ~ * a");
+    await page.waitForSelector(".depth-picker");
+    expect(title).toBe("Float Fishing from the First Knot");
+
+    const files = keptFiles(site);
+    for (const path of files.filter((file) => file.endsWith(".html"))) {
+      const answer = await page.goto(server.address + path);
+      expect(answer?.status(), path).toBe(200);
+      expect(await page.textContent("h1"), path).not.toBe("");
+    }
+
+    const cards = files.filter((file) => file.endsWith(".pdf"));
+    expect(cards.length).toBeGreaterThanOrEqual(10);
+    for (const path of cards) {
+      const bytes = await page.evaluate(async (address) => {
+        const answer = await fetch(address);
+        return [...new Uint8Array(await answer.arrayBuffer())];
+      }, server.address + path);
+      expect(Buffer.from(bytes).equals(readFileSync(join(site, path))), path).toBe(true);
+    }
+    expect((await readPdf(new Uint8Array(readFileSync(join(site, cards[0]!))))).pages).toHaveLength(2);
+
+    await page.goto(`${server.address}rigs/avon-bulk.html?depth=2.1+m`);
+    await page.waitForSelector("#fitted");
+    expect(await page.textContent("#fitted h3")).toContain("2.1 m");
+
+    const keptMb = (await keptBytes(page)) / 1e6;
+    expect(keptMb).toBeLessThan(5);
+    expect(keptMb).toBeLessThanOrEqual(stated);
+    expect(keptMb).toBeGreaterThan(stated - 0.2);
+    expect(said).toEqual([]);
+    await context.close();
+  });
+});
+
+/** What the service worker keeps from the start. */
+function keptFiles(site: string): string[] {
+  const worker = readFileSync(join(site, "sw.js"), "utf8");
+  return JSON.parse(/guideFiles=(\[.*?\])/.exec(worker)![1]!) as string[];
+}
+
+/** Bytes of all that the open page's browser keeps of the guide. */
+function keptBytes(page: Page): Promise<number> {
+  return page.evaluate(async () => {
+    let bytes = 0;
+    for (const name of await caches.keys()) {
+      const cache = await caches.open(name);
+      for (const request of await cache.keys()) {
+        bytes += (await (await cache.match(request))!.arrayBuffer()).byteLength;
+      }
+    }
+    return bytes;
+  });
+}
