@@ -13,11 +13,13 @@ export interface TableKit {
   readonly figures: Figures;
 }
 
-/** `3 × No 8 + 1 × No 10`, in the order of the shot given. */
+/** `3 × No 8 + No 10`, in the order of the shot given. */
 export function shotList(shot: readonly Pick<SolvedShot, "size">[], words: Words): string {
   const counts = new Map<string, number>();
   for (const { size } of shot) counts.set(size, (counts.get(size) ?? 0) + 1);
-  const parts = [...counts].map(([size, count]) => words("table.count-of-size", { count, size }));
+  const parts = [...counts].map(([size, count]) =>
+    count === 1 ? size : words("table.count-of-size", { count, size }),
+  );
   return parts.length === 0 ? words("table.none") : parts.join(" + ");
 }
 
@@ -49,8 +51,8 @@ export function shotTable(solved: SolvedRig, kit: TableKit): TextTable {
   const { words, figures } = kit;
   const locked = solved.depths.some(({ shot }) => shot.some(isLock));
   const row = (depth: SolvedDepth): string[] => [
-    figures.depth(depth.depthMm),
-    figures.depth(depth.floatToHookMm),
+    figures.shortDepth(depth.depthMm),
+    figures.shortDepth(depth.floatToHookMm),
     ...(locked ? [shotList(depth.shot.filter(isLock), words)] : []),
     placesList(
       depth.shot.filter((shot) => !isLock(shot)),

@@ -137,10 +137,16 @@ function expanded(node: TextDirective | LeafDirective, context: LiveContext): Ro
   throw unknown("block directive", node.name, [...Object.keys(tables), ...Object.keys(pictures)]);
 }
 
+/** Spaces inside a figure with its unit, a count with what is counted, a size: narrow columns break elsewhere. */
+const glued = /(?<=\d) (?=(?:mm|cm|m|ft|in|g|kg|lb|s)\b|×)|(?<=×) |(?<=\bNo) (?=\d)/g;
+
 function tableNode({ head, rows }: TextTable): Table {
   const row = (cells: readonly string[]): TableRow => ({
     type: "tableRow",
-    children: cells.map((value) => ({ type: "tableCell", children: [{ type: "text", value }] })),
+    children: cells.map((value) => ({
+      type: "tableCell",
+      children: [{ type: "text", value: value.replace(glued, "\u00a0") }],
+    })),
   });
   return { type: "table", align: head.map(() => null), children: [row(head), ...rows.map(row)] };
 }

@@ -59,15 +59,23 @@ describe("live figures in a text", () => {
       '::feed-places{bait=grub paces="10 m in 50 s, 10 m in 25 s" depths="1 m, 2 m"}',
       ["Surface pace", "10 m in 50 s", "10 m in 25 s"],
     ],
-    [
-      '::groundbait-fall{paces="10 m in 50 s" depths="1 m, 2 m, 3 m"}',
-      ["Depth of water", "1 m", "2 m", "3 m"],
-    ],
+    ['::groundbait-fall{paces="10 m in 50 s" depths="1 m, 2 m, 3 m"}', ["Depth", "1 m", "2 m", "3 m"]],
   ])("makes %s a table", (directive, names) => {
     const { value, messages } = live(directive);
     expect(messages).toEqual([]);
     const rows = (value.children[0] as Table).children;
-    expect(rows.map((row) => (row.children[0]!.children[0] as Text).value)).toEqual(names);
+    const cells = rows.map((row) => (row.children[0]!.children[0] as Text).value);
+    expect(cells.map((cell) => cell.replaceAll("\u00a0", " "))).toEqual(names);
+  });
+
+  it("breaks no cell of a table inside a figure with its unit or a size", () => {
+    const { value } = live("::shot-table{rig=plain}");
+    const cells = (value.children[0] as Table).children
+      .slice(1)
+      .flatMap((row) => row.children.map((cell) => (cell.children[0] as Text).value));
+    expect(cells).toContain("1.5\u00a0m");
+    expect(cells.some((cell) => /No\u00a08/.test(cell))).toBe(true);
+    for (const cell of cells) expect(cell).not.toMatch(/\d (m|cm|mm)\b|No \d|× /);
   });
 
   it("says at its place what a table asks for that cannot be had", () => {
