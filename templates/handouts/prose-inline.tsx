@@ -3,14 +3,14 @@ import { Inline } from "../../src/markup/boxes.ts";
 import type { Child, Element } from "../../src/markup/jsx-runtime.ts";
 
 /**
- * Words with single spaces, none of which parts a figure from its unit at the end of a line: `10 cm`, `3 ft 3 in`,
+ * Words with single spaces, none of which parts a figure from its unit at the end of a line: `10 cm`, `3 ft`,
  * `No 8`, `2 × BB`.
  */
 export function boundText(text: string): string {
   return text
     .replace(/\s+/g, " ")
     .replace(/(?<=\d) (?=(?:mm|cm|m|km|g|kg|ml|l|s|min|h|ft|in|lb|oz|pt|%|°C|×)(?![\p{L}\d]))/gu, "\u00A0")
-    .replace(/(?<=\bft) (?=\d)|(?<=\bNo) (?=\d)|(?<=×) /gu, "\u00A0");
+    .replace(/(?<=\bNo) (?=\d)|(?<=×) /gu, "\u00A0");
 }
 
 /** The words of a paragraph, heading or cell in their faces, with their links. */

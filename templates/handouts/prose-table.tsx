@@ -31,12 +31,12 @@ export function ProseTable({ table }: { table: Table }) {
 }
 
 /** Signs of body type that a column of either page takes, at the least. */
-const signsAcross = 50;
+const signsAcross = 52;
 
 /** Shares of the width: each column has room for its longest word, and what is left goes by the longest cell. */
 function columnShares({ children: rows }: Table): number[] {
   const texts = rows[0]!.children.map((_, i) => rows.map((row) => textOf(row.children[i]?.children ?? [])));
-  const words = texts.map((column) => 3 + longest(column.flatMap((text) => text.split(/[ \n-]/))));
+  const words = texts.map((column) => 2 + longest(column.flatMap((text) => text.split(/[ \n-]/))));
   const cells = texts.map((column) => Math.max(1, longest(column)));
   const free = Math.max(0, signsAcross - sum(words));
   return words.map((word, i) => Math.round(10 * (word + (free * cells[i]!) / sum(cells))));
