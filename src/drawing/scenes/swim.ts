@@ -1,5 +1,5 @@
 import type { SolvedDepth, SolvedRig } from "../../solve/solved.ts";
-import { type Point, point, polygon, polyline, text } from "../items.ts";
+import { type Point, point, polygon, polyline, text, thinSoft } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import { layLabel, leading, paintLabel, type Run, together } from "../label-text.ts";
 import type { Drawing, Item } from "../model.ts";
@@ -97,7 +97,7 @@ export function drawSwim(swim: Swim, rigs: readonly PlacedRig[], box: Box, kit: 
         });
         return depthText(deep, x, bed, textMm, measure(deep, textMm, "regular"));
       }),
-      ...ledgeText(ledgeMm(swim, bed, textMm), textMm, words("drawing.scenes.swim.ledge")),
+      ...ledgeText(ledgeMm(swim, bed, textMm), bed, textMm, words("drawing.scenes.swim.ledge")),
     ],
   };
 }
@@ -160,8 +160,17 @@ function ledgeMm(
   return point(edge.xMm - 1, Math.max(foot.yMm, underMm(edge.yMm, textMm) + leading * textMm));
 }
 
-function ledgeText(at: Point | undefined, textMm: number, words: string): Item[] {
-  return at ? [text(at, words, textMm, { ink: "soft", anchor: "end" })] : [];
+/** The name of the ledge, with a leader to the drop where it stands beside it. */
+function ledgeText(at: Point | undefined, bed: readonly Point[], textMm: number, words: string): Item[] {
+  if (!at) return [];
+  const name = text(at, words, textMm, { ink: "soft", anchor: "end" });
+  const middleMm = at.yMm - 0.3 * textMm;
+  const foot = bed.findIndex(({ xMm, yMm }) => xMm > at.xMm + 1 && yMm > middleMm);
+  const [above, below] = [bed[foot - 1], bed[foot]];
+  if (!above || !below || above.yMm > middleMm) return [name];
+  const share = (middleMm - above.yMm) / (below.yMm - above.yMm);
+  const dropMm = above.xMm + share * (below.xMm - above.xMm);
+  return [name, polyline([point(at.xMm + 0.7, middleMm), point(dropMm - 0.3, middleMm)], thinSoft)];
 }
 
 function describe(swim: Swim, rigs: readonly PlacedRig[], kit: DrawingKit): string {
