@@ -1,4 +1,4 @@
-import { fits } from "./rig-filter.ts";
+import { nearest } from "./rig-filter.ts";
 
 /** The list of rigs: shows those that fit the questions, and keeps the answers in the address. */
 const form = document.querySelector<HTMLFormElement>("form.questions")!;
@@ -8,12 +8,22 @@ const choices = [...form.querySelectorAll("select")];
 
 function show(): void {
   const wanted = Object.fromEntries(choices.map(({ name, value }) => [name, value]));
-  for (const rig of rigs) rig.hidden = !fits(rig.dataset, wanted);
-  const count = rigs.filter(({ hidden }) => !hidden).length;
-  const { some = "", none = "" } = result.dataset;
-  result.textContent = count > 0 ? some.replace("{count}", String(count)) : none;
+  const { shown, left } = nearest(
+    rigs.map(({ dataset }) => dataset),
+    wanted,
+  );
+  for (const [at, rig] of rigs.entries()) rig.hidden = !shown[at];
+  const count = shown.filter(Boolean).length;
+  const { some = "", nearest: letGo = "" } = result.dataset;
+  const told = some.replace("{count}", String(count));
+  result.textContent =
+    left.length === 0 ? told : `${told}. ${letGo.replace("{left}", left.map(questionOf).join(" "))}`;
   const answers = new URLSearchParams(Object.entries(wanted).filter(([, value]) => value !== ""));
   history.replaceState(null, "", `?${answers}`);
+}
+
+function questionOf(name: string): string {
+  return choices.find((choice) => choice.name === name)?.labels[0]?.textContent ?? name;
 }
 
 for (const [name, value] of new URLSearchParams(location.search)) {

@@ -7,6 +7,32 @@ export type RigWishes = Readonly<Record<string, string>>;
 /** A rig set for one depth does for water this much shallower or deeper. */
 const depthSlackMm = 300;
 
+/** Questions that are let go, the least weighty first, where no rig fits them all. */
+const letGo = ["method", "level", "catch", "depth", "water"] as const;
+
+export interface Nearest {
+  /** For each rig, whether it is shown. */
+  readonly shown: readonly boolean[];
+  /** Questions whose answers had to be let go. */
+  readonly left: readonly string[];
+}
+
+/** The rigs that fit every answer, or else as many as it takes to show one. */
+export function nearest(rigs: readonly RigMarks[], wishes: RigWishes): Nearest {
+  const left: string[] = [];
+  let asked = wishes;
+  for (const question of [undefined, ...letGo]) {
+    if (question !== undefined) {
+      if (!asked[question]) continue;
+      asked = { ...asked, [question]: "" };
+      left.push(question);
+    }
+    const shown = rigs.map((marks) => fits(marks, asked));
+    if (shown.includes(true)) return { shown, left };
+  }
+  return { shown: rigs.map(() => false), left };
+}
+
 /** Whether a rig fits every answer given. */
 export function fits(marks: RigMarks, wishes: RigWishes): boolean {
   const { water, method, level, depth, catch: fish } = wishes;

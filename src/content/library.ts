@@ -107,6 +107,8 @@ export interface Species {
   /** Path as its author knows it, for messages. */
   readonly path: string;
   readonly title: string;
+  /** Other names by which rigs say that they catch it. */
+  readonly also: readonly string[];
   readonly asks: string;
   readonly notes: Root;
 }

@@ -109,6 +109,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
       id,
       path: source.file,
       title: value.title,
+      also: value.also,
       asks: value.asks,
       notes: parseNotes(value.notes, yaml.placeOf(["notes"])),
     })),

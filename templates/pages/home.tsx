@@ -1,4 +1,5 @@
 import type { RigEntry } from "../../src/content/library.ts";
+import { kindsCaught } from "./catches.ts";
 import { CourseAtAGlance } from "./lessons.tsx";
 import { RigMarks } from "./rig.tsx";
 import { sitePaths, type View } from "./view.ts";
@@ -71,7 +72,7 @@ function FirstRigPicture({ view, entry }: { view: View; entry: RigEntry }) {
 export function RigQuestions({ view, target }: { view: View; target: string }) {
   const { say, href, library, figures } = view;
   const depths = unique(library.rigs.flatMap(({ rig }) => rig.depthsMm)).sort((a, b) => a - b);
-  const fish = unique(library.rigs.flatMap(({ catches }) => catches)).sort();
+  const fish = unique(library.rigs.flatMap((entry) => kindsCaught(library, entry))).sort();
   const patterns = unique(library.rigs.map(({ rig }) => rig.pattern.kind));
   const isList = view.path === target;
   return (
@@ -144,7 +145,7 @@ function Choice({ name, label, any, options }: ChoiceProps) {
 
 /** A rig in a list: its name, purpose and marks, with what the filters look at. */
 export function RigSummary({ view, entry, level }: { view: View; entry: RigEntry; level: 2 | 3 }) {
-  const { href } = view;
+  const { href, library } = view;
   const { rig } = entry;
   const link = <a href={href(sitePaths.rig(entry.id))}>{entry.title}</a>;
   return (
@@ -154,7 +155,7 @@ export function RigSummary({ view, entry, level }: { view: View; entry: RigEntry
       data-depths={rig.depthsMm.map((depth) => Math.round(depth)).join(" ")}
       data-method={rig.pattern.kind}
       data-level={entry.level}
-      data-catch={entry.catches.join("|")}
+      data-catch={kindsCaught(library, entry).join("|")}
     >
       {level === 2 ? <h2>{link}</h2> : <h3>{link}</h3>}
       <p>{rig.purpose}</p>

@@ -1,4 +1,5 @@
 import type { Prose } from "../../src/content/library.ts";
+import { kindsCaught } from "./catches.ts";
 import { printableKinds, sitePaths, termId, type View } from "./view.ts";
 
 /** A page that is all Markdown, such as safety. */
@@ -67,9 +68,7 @@ export function FishPage({ view }: { view: View }) {
         <p class="lead">{say("fish.lead")}</p>
       </header>
       {library.species.map(({ id, title, asks, notes }) => {
-        const rigs = library.rigs.filter(({ catches }) =>
-          catches.some((fish) => fish.toLowerCase() === title.toLowerCase()),
-        );
+        const rigs = library.rigs.filter((rig) => kindsCaught(library, rig).includes(title));
         return (
           <section aria-labelledby={id}>
             <h2 id={id}>{title}</h2>

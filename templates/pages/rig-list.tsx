@@ -20,7 +20,7 @@ export function RigListPage({ view }: { view: View }) {
         id="filter-result"
         role="status"
         data-some={say("filter.some", { count: "{count}" })}
-        data-none={say("filter.none")}
+        data-nearest={say("filter.nearest", { left: "{left}" })}
       />
       <div id="rig-list">
         {rigs.map((entry) => (

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { fits } from "../../src/browser/rig-filter.ts";
+import { fits, nearest } from "../../src/browser/rig-filter.ts";
 
 const rig = {
   water: "still",
@@ -38,5 +38,41 @@ describe("a rig in the list", () => {
     ["3301", false],
   ])("for a depth of %s mm, within 30 cm of what it is for, is shown: %s", (depth, shown) => {
     expect(fits(rig, { depth })).toBe(shown);
+  });
+});
+
+describe("a list of rigs", () => {
+  const river = { ...rig, water: "flowing", catch: "chub" };
+
+  test("shows those that fit every answer", () => {
+    expect(nearest([rig, river], { water: "flowing", catch: "chub" })).toEqual({
+      shown: [false, true],
+      left: [],
+    });
+  });
+
+  test("lets the fish go before the depth, and the water last", () => {
+    expect(nearest([rig, river], { water: "flowing", catch: "roach", depth: "2000" })).toEqual({
+      shown: [false, true],
+      left: ["catch"],
+    });
+    expect(nearest([rig, river], { water: "flowing", catch: "roach", depth: "9000" })).toEqual({
+      shown: [false, true],
+      left: ["catch", "depth"],
+    });
+    expect(nearest([rig], { water: "flowing", level: "", method: "strung out" })).toEqual({
+      shown: [true],
+      left: ["method", "water"],
+    });
+  });
+
+  test("every set of answers leads to a rig", () => {
+    for (const water of ["", "still", "flowing"]) {
+      for (const depth of ["", "200", "1500", "12000"]) {
+        for (const fish of ["", "roach", "chub", "pike"]) {
+          expect(nearest([rig, river], { water, depth, catch: fish }).shown).toContain(true);
+        }
+      }
+    }
   });
 });

@@ -213,10 +213,14 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     expect(await page.textContent("#filter-result")).toBe("Rigs shown: 2");
   });
 
-  test("the filters say so when nothing fits", async () => {
+  test("where no rig fits every answer, the filters show the nearest and say what they let go", async () => {
     await open("site/rigs/index.html?water=still&catch=chub");
-    expect(await page.locator("#rig-list article:visible").count()).toBe(0);
-    expect(await page.textContent("#filter-result")).toContain("No rig fits");
+    expect(await page.locator("#rig-list article:visible h2").allTextContents()).toEqual([
+      sampleWaggler.rig.title,
+    ]);
+    expect(await page.textContent("#filter-result")).toBe(
+      "Rigs shown: 1. No rig fits every answer, so these are the nearest. Not asked: What would you like to catch?",
+    );
   });
 
   test("the search finds a rig by its title and a lesson by a word in it", async () => {

@@ -139,6 +139,7 @@ export const sampleLibrary: Library = {
       id: "roach",
       path: "content/species/roach.yaml",
       title: "Roach",
+      also: ["small roach"],
       asks: "A slow fall.",
       notes: markdown("They shoal."),
     },

@@ -31,9 +31,10 @@ export const changesSchema = z.array(
   }),
 );
 
-/** `content/species/*.yaml`. */
+/** `content/species/*.yaml`; `also` has other names by which rigs say that they catch it. */
 export const speciesSchema = z.strictObject({
   title: z.string(),
+  also: z.array(z.string()).default([]),
   asks: z.string(),
   notes: z.string().default(""),
 });
