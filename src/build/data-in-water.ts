@@ -1,7 +1,7 @@
 import { groundbaitBallMm } from "../core/groundbait.ts";
 import { downTheSwimMm, feedTable, groundbaitBallKgM3 } from "../solve/feed-in-water.ts";
 import type { InWater } from "../solve/in-water.ts";
-import { fishRiseMs, type LiftAndPull } from "../solve/lift-and-pull.ts";
+import { fishRiseMs, knockMm, type LiftAndPull } from "../solve/lift-and-pull.ts";
 import type { Rig } from "../solve/rig.ts";
 import type { SolvedRig } from "../solve/solved.ts";
 import { mayLiftMm, type TooLight } from "../solve/too-light.ts";
@@ -83,6 +83,7 @@ function assumedData({ assumed }: InWater, rig: Rig) {
     baitFallMs: rig.bait.fallMs ?? null,
     waterTempC: rig.conditions.tempC,
     fishRiseMs,
+    hardestStepWithinCm: cm(knockMm),
     groundbaitBall: { diameterMm: groundbaitBallMm, densityKgM3: groundbaitBallKgM3 },
   };
 }

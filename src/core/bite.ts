@@ -65,10 +65,12 @@ export function bitePull(
   return answer(steps);
 }
 
-/** Greatest jump in what the fish feels between one centimetre and the next [g]: how hard a bite comes. */
-export function hardestStepG(steps: readonly BiteStep[]): number {
-  return steps.reduce(
-    (most, step, i) => (i > 0 ? Math.max(most, step.feltG - steps[i - 1]!.feltG) : most),
-    0,
-  );
+/**
+ * How hard a bite comes: the most that what the fish feels grows by while it rises by so much [g].
+ *
+ * @param withinMm whole centimetres [mm]
+ */
+export function hardestStepG(steps: readonly BiteStep[], withinMm: number): number {
+  const back = Math.round(withinMm / 10);
+  return steps.reduce((most, { feltG }, i) => Math.max(most, feltG - steps[Math.max(0, i - back)]!.feltG), 0);
 }

@@ -6,10 +6,14 @@ import type { SolvedDepth, SolvedRig } from "./solved.ts";
 /** How fast a fish rises with the bait [m/s]. From memory. */
 export const fishRiseMs = 0.2;
 
+/** Rise over which a growing weight is felt as one knock, a quarter of a second at that pace [mm]. Our own choice. */
+export const knockMm = 50;
+
 /** What a fish feels of the rig's shot in one arrangement, and what the tip does. */
 export interface LiftAndPull extends Omit<SameShot, "shot"> {
   /** Centimetre by centimetre, until it has the last shot or is at the surface. */
   readonly steps: readonly BiteStep[];
+  /** The most that it grows by within `knockMm`. */
   readonly hardestStepG: number;
 }
 
@@ -24,7 +28,7 @@ export function liftAndPull(solved: SolvedRig, depth: SolvedDepth): Answer<reado
   for (const { arrangement, own, shot } of ways) {
     const steps = bitePull(shot, hookAndBaitPullG, float, liftMm, fishRiseMs);
     if (!steps.ok) return steps;
-    found.push({ arrangement, own, steps: steps.value, hardestStepG: hardestStepG(steps.value) });
+    found.push({ arrangement, own, steps: steps.value, hardestStepG: hardestStepG(steps.value, knockMm) });
   }
   return answer(found);
 }

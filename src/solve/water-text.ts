@@ -1,7 +1,7 @@
 import { groundbaitBallMm } from "../core/groundbait.ts";
 import { downTheSwimMm, feedTable } from "./feed-in-water.ts";
 import type { InWater } from "./in-water.ts";
-import { fishRiseMs } from "./lift-and-pull.ts";
+import { fishRiseMs, knockMm } from "./lift-and-pull.ts";
 import { bulkGains } from "./sister-verdict.ts";
 import type { SolvedDepth, SolvedRig } from "./solved.ts";
 import type { TableKit, TextTable } from "./tables.ts";
@@ -47,7 +47,12 @@ export function waterText(
   const lift = inWater.lift.length > 1 && {
     caption: words("page.in-water.lift.caption"),
     table: liftTable(inWater.lift, kit),
-    notes: [words("page.in-water.lift.note", { rise: figures.shortGap(1000 * fishRiseMs) })],
+    notes: [
+      words("page.in-water.lift.note", {
+        rise: figures.shortGap(1000 * fishRiseMs),
+        knock: figures.shortGap(knockMm),
+      }),
+    ],
   };
   const assumed = words("page.in-water.assumed", {
     area: inWater.assumed.floatDragAreaCm2.toFixed(1),

@@ -32,10 +32,16 @@ test("the tip comes up by the weight taken off it", () => {
 });
 
 test("opening out a bulk softens the bite: the same weight, in smaller steps", () => {
-  expect(hardestStepG(bite(bulk))).toBeCloseTo(0.8, 9);
-  expect(hardestStepG(bite(spreadBulk))).toBeCloseTo(0.2, 9);
-  expect(hardestStepG(bite(strung))).toBeCloseTo(0.2, 9);
+  expect(hardestStepG(bite(bulk), 10)).toBeCloseTo(0.8, 9);
+  expect(hardestStepG(bite(spreadBulk), 10)).toBeCloseTo(0.2, 9);
+  expect(hardestStepG(bite(strung), 10)).toBeCloseTo(0.2, 9);
   for (const shot of [bulk, spreadBulk]) expect(bite(shot).at(-1)!.feltG).toBeCloseTo(0.9, 9);
+});
+
+test("shot that touch come on as one to a fish that rises by 5 cm, and as several by the centimetre", () => {
+  const touching = row(0.2, [500, 506, 512, 518]);
+  expect(hardestStepG(bite(touching), 10)).toBeCloseTo(0.2, 9);
+  expect(hardestStepG(bite(touching), 50)).toBeCloseTo(0.8, 9);
 });
 
 test("strung out the first shot comes on sooner than the bulk does", () => {

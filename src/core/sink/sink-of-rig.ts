@@ -40,19 +40,26 @@ export interface Sink {
 
 const lastTenthShare = 0.98;
 /**
- * Longest piece of line [mm] for the weight in water below it [g]. The line bends the more sharply the less hangs on it,
- * so pieces are shortest at the hook. Line in a heap is drawn out along its own track and needs half as many.
+ * Pieces of line for each way of landing. The line bends the more sharply the less hangs on it, so pieces are shortest at
+ * the hook. Line in a heap is drawn out along its own track: what carries shot may be longer there, but the pieces near
+ * the hook are jerked straight and need to be short.
  */
+const pieces: Readonly<Record<Landing, { leastMm: number; perRootG: number; mostMm: number }>> = {
+  straight: { leastMm: 11, perRootG: 90, mostMm: 27 },
+  heap: { leastMm: 15, perRootG: 120, mostMm: 72 },
+};
+
+/** Longest piece of line [mm] for the weight in water below it [g]. */
 function longestPieceMm(weightBelowG: number, landing: Landing): number {
-  const laidOut = Math.min(36, Math.max(15, 120 * Math.sqrt(Math.max(0, weightBelowG))));
-  return landing === "straight" ? laidOut : 2 * laidOut;
+  const { leastMm, perRootG, mostMm } = pieces[landing];
+  return Math.min(mostMm, Math.max(leastMm, perRootG * Math.sqrt(Math.max(0, weightBelowG))));
 }
 
 /**
- * Position error allowed in a step, as a share of the line's length. With these steps and pieces, half of both moves every
- * time of the rigs tried by less than 2 %.
+ * Position error allowed in a step, as a share of the line's length. With these steps and pieces, half of both moves
+ * every time of the rigs tried by less than 2 %.
  */
-const stepErrorShare: Readonly<Record<Landing, number>> = { straight: 2e-4, heap: 3e-4 };
+const stepErrorShare: Readonly<Record<Landing, number>> = { straight: 2e-4, heap: 1.5e-4 };
 
 const longestFallS = 600;
 /** Points of the track to each tenth. */
