@@ -31,7 +31,7 @@ export class ContentWriter {
   moved(matrix: Matrix, write: () => void): void {
     const [a, b, c, d, e, f] = matrix;
     const still = a === 1 && b === 0 && c === 0 && d === 1 && e === 0 && f === 0;
-    if (!still) this.lines.push(`q ${matrix.map(number).join(" ")} cm`);
+    if (!still) this.lines.push(`q ${matrix.map(factor).join(" ")} cm`);
     write();
     if (!still) this.lines.push("Q");
   }
@@ -119,7 +119,16 @@ function circleSteps({ cxMm: x, cyMm: y, radiusMm: r }: CircleItem): PathStep[] 
 }
 
 /** Four decimals and never an exponent. */
-export function number(value: number): string {
-  const rounded = Math.round(value * 1e4) / 1e4 || 0;
-  return Math.abs(rounded) < 1e-3 ? rounded.toFixed(4) : String(rounded);
+function number(value: number): string {
+  return decimal(value, 4);
+}
+
+/** Nine decimals, as a factor stretches whole pages: a length of 300 mm is off by less than a nanometre. */
+function factor(value: number): string {
+  return decimal(value, 9);
+}
+
+function decimal(value: number, places: number): string {
+  const text = value.toFixed(places).replace(/\.?0+$/, "");
+  return text === "-0" ? "0" : text;
 }

@@ -51,6 +51,8 @@ export interface RawPage {
   readonly tabs: string | undefined;
   readonly annotations: readonly RawAnnotation[];
   readonly xObjects: number;
+  /** The content stream, unpacked. */
+  readonly content: string;
   readonly pieces: readonly PaintedPiece[];
   readonly fonts: ReadonlyMap<string, RawFont>;
 }
@@ -182,6 +184,7 @@ function contentOf(page: PDFDict): string {
 
 function rawPage({ node, ref }: PDFPage): RawPage {
   const resources = node.Resources();
+  const content = contentOf(node);
   const fonts = resources?.lookupMaybe(PDFName.of("Font"), PDFDict);
   const structParents = entry(node, "StructParents");
   return {
@@ -192,7 +195,8 @@ function rawPage({ node, ref }: PDFPage): RawPage {
       annotation(node, one as PDFRef),
     ),
     xObjects: resources?.lookupMaybe(PDFName.of("XObject"), PDFDict)?.keys().length ?? 0,
-    pieces: paintedPieces(contentOf(node)),
+    content,
+    pieces: paintedPieces(content),
     fonts: new Map(
       (fonts?.keys() ?? []).map((name) => [name.decodeText(), rawFont(fonts!.lookup(name, PDFDict))]),
     ),
