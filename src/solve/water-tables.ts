@@ -6,6 +6,10 @@ import type { TableKit, TextTable } from "./tables.ts";
 
 /** Less than a beginner can see from the bank. */
 const nowhereMm = 50;
+/** Nobody throws feed, or sees where it goes in, to less than this [mm]. */
+const thrownMm = 500;
+
+const thrown = (mm: number): number => Math.round(mm / thrownMm) * thrownMm;
 
 /** How long the bait takes through each third of the depth, for both ways of landing. */
 export function sinkTable(sink: InWater["sink"], { words, figures }: TableKit): TextTable {
@@ -49,8 +53,8 @@ function whereBait({ leadMm }: FlowFigure, { words, figures }: TableKit): string
 }
 
 function whereFeed(upstreamMm: number, { words, figures }: TableKit): string {
-  if (Math.abs(upstreamMm) < nowhereMm) return words("page.in-water.at-float");
-  const gap = figures.shortDepth(Math.abs(upstreamMm));
+  if (thrown(upstreamMm) === 0) return words("page.in-water.at-float");
+  const gap = figures.shortDepth(Math.abs(thrown(upstreamMm)));
   return words(`page.in-water.${upstreamMm > 0 ? "upstream" : "downstream"}`, { gap });
 }
 
@@ -60,8 +64,14 @@ const liftStepMm = 200;
 /**
  * Grams that a fish feels as it rises with the bait, a column for each way of hanging the same shot: from the line
  * before the first shot comes on to the one after the last.
+ *
+ * @param markOwn whether to say which of them is the rig's, where the table stands beside it
  */
-export function liftTable(lift: readonly LiftAndPull[], { words, figures }: TableKit): TextTable {
+export function liftTable(
+  lift: readonly LiftAndPull[],
+  { words, figures }: TableKit,
+  markOwn: boolean,
+): TextTable {
   const grams = (g: number) => figures.mass(Math.max(0, g));
   const changesMm = lift.flatMap(({ steps }) =>
     steps.flatMap((step, i) => (i > 0 && step.feltG !== steps[i - 1]!.feltG ? [step.liftMm] : [])),
@@ -74,7 +84,7 @@ export function liftTable(lift: readonly LiftAndPull[], { words, figures }: Tabl
     head: [
       words("page.in-water.lift.risen"),
       ...lift.map(({ arrangement, own }) =>
-        own
+        own && markOwn
           ? words("page.in-water.lift.own", { pattern: words(`page.in-water.lift.${arrangement}`) })
           : words(`page.in-water.lift.${arrangement}`),
       ),
@@ -107,8 +117,9 @@ export function feedPlaceTable(feed: FeedTable, from: "spot" | "start", kit: Tab
   const { words, figures } = kit;
   const placesMm = from === "spot" ? feed.upstreamOfSpotMm : feed.upstreamOfStartMm;
   const place = (mm: number) => {
-    if (from === "spot") return figures.shortDepth(mm);
-    return words(`page.in-water.${mm > 0 ? "up" : "down"}`, { gap: figures.shortDepth(Math.abs(mm)) });
+    if (from === "spot") return figures.shortDepth(thrown(mm));
+    const gap = figures.shortDepth(Math.abs(thrown(mm)));
+    return words(`page.in-water.${mm > 0 ? "up" : "down"}`, { gap });
   };
   return {
     head: [
@@ -134,7 +145,7 @@ export function ballTable(
     rows: balls.map(({ depthMm, ball }) => [
       figures.shortDepth(depthMm),
       figures.time(ball.timeS),
-      ...ball.drifts.map(({ driftMm }) => figures.shortDepth(driftMm)),
+      ...ball.drifts.map(({ driftMm }) => figures.shortDepth(Math.round(driftMm / 100) * 100)),
     ]),
   };
 }

@@ -46,7 +46,7 @@ export function waterText(
   }));
   const lift = inWater.lift.length > 1 && {
     caption: words("page.in-water.lift.caption"),
-    table: liftTable(inWater.lift, kit),
+    table: liftTable(inWater.lift, kit, true),
     notes: [
       words("page.in-water.lift.note", {
         rise: figures.shortGap(1000 * fishRiseMs),
@@ -125,7 +125,7 @@ function feedNotes({ againstFeed, ball }: InWater, { words, figures }: TableKit)
         .map(({ paceMs, driftMm }) =>
           words("page.in-water.ball-drifts", {
             pace: figures.pace(paceMs),
-            drift: figures.shortDepth(driftMm),
+            drift: figures.shortDepth(Math.round(driftMm / 100) * 100),
           }),
         )
         .join(""),

@@ -81,10 +81,11 @@ describe("whether a bulk gains anything", () => {
 
 it("feed places are told upstream of the spot, and up or down the stream from where the float goes in", () => {
   // 7/8 · 0.2 m/s · 1.5 m ÷ 0.05 m/s = 5.25 m, which is 0.25 m upstream of a start 5 m above the spot.
+  // Told to the half metre to which it can be thrown.
   const feed = valueIn(feedTable(0.05, [0.2, 0.1], [1500]));
   expect(feedPlaceTable(feed, "spot", kit).rows).toEqual([
-    ["10 m in 50 s", "5.25 m"],
-    ["10 m in 100 s", "2.63 m"],
+    ["10 m in 50 s", "5.5 m"],
+    ["10 m in 100 s", "2.5 m"],
   ]);
-  expect(feedPlaceTable(feed, "start", kit).rows.map((row) => row[1])).toEqual(["0.25 m up", "2.38 m down"]);
+  expect(feedPlaceTable(feed, "start", kit).rows.map((row) => row[1])).toEqual(["0.5 m up", "2.5 m down"]);
 });

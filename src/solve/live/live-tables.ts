@@ -21,7 +21,7 @@ export const tables: Readonly<Record<string, (at: Attributes, context: LiveConte
   "lift-and-pull": (at, context) => {
     const { lift } = inWaterOf(at, context);
     if (lift.length < 2) throw unknown("rig whose shot can be gathered or spread", at("rig"), []);
-    return liftTable(lift, context);
+    return liftTable(lift, context, false);
   },
   "hold-back": (at, context) => {
     mustFlow(rigOf(at, context).rig, context);
