@@ -39,14 +39,22 @@ export function cropMarks(cards: readonly MarkedCard[]): Item[] {
 /** Arms of the crosses where cards meet edge to edge [mm]; they stay in the white that cards keep along their edges. */
 const crossArmMm = 3;
 
-/** A cross at every corner of cards that lie edge to edge, once where corners meet. */
-export function cornerMarks(cards: readonly MarkedCard[]): Item[] {
+/**
+ * A cross at every corner of cards that lie edge to edge, once where corners meet.
+ *
+ * @param bar middle of a check bar that marks the cut where it lies; a cross would run through its words
+ */
+export function cornerMarks(
+  cards: readonly MarkedCard[],
+  bar?: { readonly xMm: number; readonly yMm: number },
+): Item[] {
   const corners = new Map<string, readonly [number, number]>();
   for (const { xMm, yMm, widthMm, heightMm } of cards) {
     for (const x of [xMm, xMm + widthMm]) {
-      for (const y of [yMm, yMm + heightMm]) corners.set(`${x.toFixed(3)} ${y.toFixed(3)}`, [x, y]);
+      for (const y of [yMm, yMm + heightMm]) corners.set(cornerKey(x, y), [x, y]);
     }
   }
+  if (bar) corners.delete(cornerKey(bar.xMm, bar.yMm));
   return [...corners.values()].map(([x, y]) =>
     lines(
       [
@@ -58,6 +66,10 @@ export function cornerMarks(cards: readonly MarkedCard[]): Item[] {
       cropMark.strokeMm,
     ),
   );
+}
+
+function cornerKey(xMm: number, yMm: number): string {
+  return `${xMm.toFixed(3)} ${yMm.toFixed(3)}`;
 }
 
 /** Dashed lines at both ends of the fold in the middle of each card, outside the card or, edge to edge, inside it. */

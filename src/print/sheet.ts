@@ -145,7 +145,7 @@ function place(face: CardFace, xMm: number, yMm: number): Placed {
 
 function frontSide(sheet: Sheet, note: SheetNote): PaperSide {
   const faces = sheet.some.map(({ card, cell }) => place(card.front, cell.xMm, cell.yMm));
-  return side(sheet, faces, note, cutMarks(sheet, sheet.some.map(marked)));
+  return side(sheet, faces, note, cutMarks(sheet, note, sheet.some.map(marked)));
 }
 
 /** Mirrored across, as the paper's other side is seen; turned on its short edge it also lies upside down. */
@@ -178,15 +178,25 @@ function foldSide(sheet: Sheet, note: SheetNote): PaperSide {
     place(card.back, cell.xMm + card.widthMm, cell.yMm),
   ]);
   const open = sheet.some.map((one) => ({ ...marked(one), widthMm: 2 * one.card.widthMm }));
-  return side(sheet, faces, note, [...cutMarks(sheet, open), ...foldMarks(open, sheet.grid.gapMm === 0)]);
+  return side(sheet, faces, note, [
+    ...cutMarks(sheet, note, open),
+    ...foldMarks(open, sheet.grid.gapMm === 0),
+  ]);
 }
 
 function marked({ card: { widthMm, heightMm }, cell }: CardInCell): MarkedCard {
   return { ...cell, widthMm, heightMm };
 }
 
-function cutMarks({ grid }: Sheet, cards: readonly MarkedCard[]): Item[] {
-  return grid.gapMm === 0 ? cornerMarks(cards) : cropMarks(cards);
+function cutMarks(sheet: Sheet, note: Size, cards: readonly MarkedCard[]): Item[] {
+  return sheet.grid.gapMm === 0 ? cornerMarks(cards, foot(sheet, note).onCut) : cropMarks(cards);
+}
+
+interface Foot {
+  readonly noteYMm: number;
+  readonly bar: Item[];
+  /** Middle of a bar that lies along a cut. */
+  readonly onCut?: { readonly xMm: number; readonly yMm: number };
 }
 
 /** From the check bar to the words that explain it. */
@@ -196,7 +206,7 @@ const barToNoteMm = 1.2;
  * The check bar and its words: at the foot of the sheet where that is free, else at the middle cut, in the white that
  * cards keep along their edges, the words above it as holes are punched below it.
  */
-function foot({ paper, grid }: Sheet, note: Size): { noteYMm: number; bar: Item[] } {
+function foot({ paper, grid }: Sheet, note: Size): Foot {
   const { topMm, rows, cellHeightMm, gapMm } = grid;
   const cardsEndMm = topMm + rows * cellHeightMm + (rows - 1) * gapMm;
   const middleMm = paper.widthMm / 2;
@@ -205,7 +215,11 @@ function foot({ paper, grid }: Sheet, note: Size): { noteYMm: number; bar: Item[
     return { noteYMm, bar: checkBar(middleMm, noteYMm - barToNoteMm, "up") };
   }
   const cutMm = topMm + Math.floor(rows / 2) * cellHeightMm;
-  return { noteYMm: cutMm - barToNoteMm - note.heightMm, bar: checkBar(middleMm, cutMm, "down") };
+  return {
+    noteYMm: cutMm - barToNoteMm - note.heightMm,
+    bar: checkBar(middleMm, cutMm, "down"),
+    onCut: { xMm: middleMm, yMm: cutMm },
+  };
 }
 
 function side(sheet: Sheet, faces: readonly Placed[], note: SheetNote, cut: readonly Item[]): PaperSide {

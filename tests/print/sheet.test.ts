@@ -3,7 +3,7 @@ import type { Item, PathItem } from "../../src/drawing/model.ts";
 import { moved, type PaperSide, type Placed, placing } from "../../src/layout/paper.ts";
 import { paperSizes, unprintableMm } from "../../src/print/paper-sizes.ts";
 import { type Card, cardGapMm, sheets, turnings } from "../../src/print/sheet.ts";
-import { checkBar, cropMark, cropMarks } from "../../src/print/sheet-marks.ts";
+import { checkBar, cornerMarks, cropMark, cropMarks } from "../../src/print/sheet-marks.ts";
 
 const note = { widthMm: 190, heightMm: 7, items: [] };
 const notes = { front: note, back: note };
@@ -205,6 +205,22 @@ describe("marks", () => {
       const off = Math.max(10 - x!, x! - 95.6, 20 - y!, y! - 73.98);
       expect(off).toBeGreaterThanOrEqual(cropMark.offMm - 1e-9);
       expect(off).toBeLessThanOrEqual(cardGapMm / 2 + 1e-9);
+    }
+  });
+
+  test("a bar along the middle cut stands in for the cross there, which would run through its words", () => {
+    const { A4, A6 } = paperSizes;
+    const quarters = [0, 1].flatMap((row) =>
+      [0, 1].map((column) => ({ ...A6, xMm: column * A6.widthMm, yMm: row * A6.heightMm })),
+    );
+    const middle = { xMm: A4.widthMm / 2, yMm: A6.heightMm };
+    expect(cornerMarks(quarters)).toHaveLength(9);
+    const marks = cornerMarks(quarters, middle);
+    expect(marks).toHaveLength(8);
+    for (const mark of marks) {
+      const [, x] = steps(mark)[0] as [string, number, number];
+      const y = (steps(mark)[0] as [string, number, number])[2];
+      expect([x + 3, y]).not.toEqual([middle.xMm, middle.yMm]);
     }
   });
 
