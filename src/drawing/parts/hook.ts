@@ -13,7 +13,7 @@ export function hookEye({ bend, heightMm }: HookMark): Point {
   return point(bend.xMm, bend.yMm - heightMm);
 }
 
-/** A hook with its shank up the line, its point to the right and a small barb. */
+/** A barbless hook with its shank up the line and its point to the right. */
 export const hook: Part<HookMark> = {
   draw: ({ bend, heightMm: h }) => {
     const { xMm: x, yMm } = bend;
@@ -23,8 +23,7 @@ export const hook: Part<HookMark> = {
       ["M", x, yMm - h],
       ["L", x, y - 0.3 * h],
       ["C", x, y + 0.1 * h, x + width, y + 0.1 * h, x + width, y - 0.3 * h],
-      ["L", x + width, y - 0.55 * h],
-      ["L", x + 0.7 * width, y - 0.4 * h],
+      ["L", x + 0.92 * width, y - 0.6 * h],
     ];
     return [{ kind: "path", steps, stroke: { ink: "accent", widthMm: 0.5, cap: "round" } }];
   },

@@ -48,6 +48,18 @@ export function drawFeather(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
     ),
   ];
 
+  /** Where the foot of the float is once it stands. */
+  const standing = point(at(74, 0).xMm, surfaceMm + mm(6));
+  const afloat = (step: FeatherStep, below: readonly Item[]): Item[] => {
+    const dips = point(at(70, 0).xMm, surfaceMm - 0.7);
+    return [
+      line([curve(at(44, 31), at(60, 31), dips), ["L", standing.xMm, standing.yMm]]),
+      ...smallFloat(rig, standing, mm(9)),
+      ...below,
+      label(step, at(66, 25)),
+    ];
+  };
+
   const scenes: Readonly<Record<FeatherStep, () => Item[]>> = {
     flight: () => {
       const float = at(66, 16);
@@ -70,30 +82,8 @@ export function drawFeather(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
         label("slow", at(66, 7)),
       ];
     },
-    landed: () => {
-      const float = point(at(74, 0).xMm, surfaceMm + mm(6));
-      return [
-        line([
-          curve(at(44, 31), at(60, 31), point(at(70, 0).xMm, surfaceMm - 0.7)),
-          ["L", float.xMm, float.yMm],
-        ]),
-        ...smallFloat(rig, float, mm(9)),
-        ...tail(float, at(95, 36)),
-        label("landed", at(66, 25)),
-      ];
-    },
-    heap: () => {
-      const float = point(at(74, 0).xMm, surfaceMm + mm(6));
-      return [
-        line([
-          curve(at(44, 31), at(60, 31), point(at(70, 0).xMm, surfaceMm - 0.7)),
-          ["L", float.xMm, float.yMm],
-        ]),
-        ...smallFloat(rig, float, mm(9)),
-        ...loops(float, mm(1)),
-        label("heap", at(66, 25)),
-      ];
-    },
+    landed: () => afloat("landed", tail(standing, at(95, 36))),
+    heap: () => afloat("heap", loops(standing, mm(1))),
   };
 
   return stepPictures("feather", featherSteps, box, kit, (step) => [
