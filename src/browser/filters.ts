@@ -36,4 +36,7 @@ form.addEventListener("submit", (event) => {
   show();
   result.scrollIntoView({ block: "nearest" });
 });
+// Whoever comes with answers wants the rigs, not the questions.
+const cameWithAnswers = location.search !== "";
 show();
+if (cameWithAnswers) result.scrollIntoView();

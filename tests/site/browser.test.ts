@@ -211,6 +211,9 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     const shown = await page.locator("#rig-list article:visible h2").allTextContents();
     expect(shown).toEqual(["Stick float, shirt button", "Avon, bulk and droppers"]);
     expect(await page.textContent("#filter-result")).toBe("Rigs shown: 2");
+    const firstRig = page.locator("#rig-list article:visible").first();
+    // In the upper half of the phone's screen, past the questions.
+    await expect.poll(async () => (await firstRig.boundingBox())!.y).toBeLessThan(740 / 2);
   });
 
   test("where no rig fits every answer, the filters show the nearest and say what they let go", async () => {

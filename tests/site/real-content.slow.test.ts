@@ -5,7 +5,8 @@ import { HtmlValidate } from "html-validate";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startBrowser } from "../support/browser.ts";
-import { brokenRules, overWidthPx, smallTargets } from "../support/page-checks.ts";
+import { brokenRules, clippedText, overWidthPx, smallTargets } from "../support/page-checks.ts";
+import { serveFolder } from "../support/serve.ts";
 import { writeToNewFolder } from "../support/site-folder.ts";
 import { realSiteFiles } from "./real-site.ts";
 
@@ -28,11 +29,15 @@ test("every page of the shipped content is valid HTML by the rules of html-valid
   expect(complaints).toEqual([]);
 });
 
-describe.skipIf("reason" in started)(`the shipped content opened from disk${reason}`, () => {
+const ways = ["opened from disk", "served"] as const;
+
+describe.skipIf("reason" in started)(`the shipped content in a browser${reason}`, () => {
   if ("reason" in started) return;
   const { browser } = started;
   const said: string[] = [];
+  const asked: string[] = [];
   let folder: string;
+  let server: Awaited<ReturnType<typeof serveFolder>>;
   let page: Page;
 
   beforeAll(async () => {
@@ -40,42 +45,53 @@ describe.skipIf("reason" in started)(`the shipped content opened from disk${reas
     page = await browser.newPage({ viewport: { width: 360, height: 740 } });
     page.on("console", (message) => said.push(`${page.url()}: ${message.text()}`));
     page.on("pageerror", (error) => said.push(`${page.url()}: ${error.message}`));
+    page.on("request", (request) => asked.push(request.url()));
+    server = await serveFolder(folder);
   });
 
   afterAll(async () => {
     await browser.close();
+    await server.close();
     rmSync(folder, { recursive: true, force: true });
   });
 
-  async function onEveryPage(look: (path: string) => Promise<readonly string[]>): Promise<string[]> {
+  async function onEveryPage(
+    look: () => Promise<readonly string[]>,
+    way: (typeof ways)[number] = "opened from disk",
+  ): Promise<string[]> {
     const found: string[] = [];
     for (const path of pages) {
-      await page.goto(pathToFileURL(join(folder, path)).href);
-      found.push(...(await look(path)).map((what) => `${path}: ${what}`));
+      await page.goto(way === "served" ? server.address + path : pathToFileURL(join(folder, path)).href);
+      found.push(...(await look()).map((what) => `${path}: ${what}`));
     }
     return found;
   }
 
-  test.each(["light", "dark"] as const)(
-    "no page breaks a rule of axe-core in the %s theme",
-    async (theme) => {
+  test.each(ways.flatMap((way) => [[way, "light"] as const, [way, "dark"] as const]))(
+    "%s, no page breaks a rule of axe-core in the %s theme, says a word or asks another host",
+    async (way, theme) => {
       await page.emulateMedia({ colorScheme: theme });
-      expect(await onEveryPage(() => brokenRules(page))).toEqual([]);
+      expect(await onEveryPage(() => brokenRules(page), way)).toEqual([]);
       expect(said).toEqual([]);
+      const own = [pathToFileURL(folder).href, server.address];
+      expect(asked.filter((url) => !own.some((start) => url.startsWith(start)))).toEqual([]);
     },
   );
 
   test.each([
     [320, "112.5%"],
     [1280, "225%"],
-  ] as const)("no page scrolls sideways at %i px with its text at %s", async (width, rootSize) => {
-    await page.setViewportSize({ width, height: 740 });
-    const wide = await onEveryPage(async () => {
-      const over = await overWidthPx(page, rootSize);
-      return over > 0 ? [`${over} px too wide`] : [];
-    });
-    expect(wide).toEqual([]);
-  });
+  ] as const)(
+    "no page scrolls sideways or clips text at %i px with its text at %s",
+    async (width, rootSize) => {
+      await page.setViewportSize({ width, height: 740 });
+      const wide = await onEveryPage(async () => {
+        const over = await overWidthPx(page, rootSize);
+        return [...(over > 0 ? [`${over} px too wide`] : []), ...(await clippedText(page))];
+      });
+      expect(wide).toEqual([]);
+    },
+  );
 
   test("everything to press outside running text is at least 24 px wide and high", async () => {
     await page.setViewportSize({ width: 360, height: 740 });

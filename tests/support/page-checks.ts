@@ -26,6 +26,16 @@ export function overWidthPx(page: Page, rootSize: string): Promise<number> {
   }, rootSize);
 }
 
+/** Text of the open page that does not fit its box and can neither be seen beside it nor scrolled to. */
+export function clippedText(page: Page): Promise<string[]> {
+  return page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>("body *:not(.unseen, .skip, svg *)")]
+      .filter((node) => /hidden|clip/.test(getComputedStyle(node).overflow) && node.textContent !== "")
+      .filter((node) => node.scrollWidth > node.clientWidth + 1 || node.scrollHeight > node.clientHeight + 1)
+      .map((node) => node.outerHTML.slice(0, 120)),
+  );
+}
+
 /**
  * What is to be pressed on the open page and less than 24 px wide or high. WCAG 2.2, success criterion 2.5.8, leaves
  * out links in a sentence.
