@@ -3,6 +3,7 @@ import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import { type Solved, solveContent } from "../src/build/build.ts";
 import { disk } from "../src/cli/disk.ts";
+import { variantsOf } from "../src/core/moved-float.ts";
 import { drawFloatChart } from "../src/drawing/float-chart.ts";
 import { drawFloat } from "../src/drawing/float-drawing.ts";
 import { drawFloatStates } from "../src/drawing/float-states.ts";
@@ -15,7 +16,6 @@ import { drawPatternCharts } from "../src/drawing/pattern-chart.ts";
 import { drawHangPlot, hangPlotRig, hangsAt } from "../src/drawing/plots/hang-plot.ts";
 import { drawSinkPlot } from "../src/drawing/plots/sink-plot.ts";
 import { drawRig } from "../src/drawing/rig-drawing.ts";
-import { variantsOf } from "../src/drawing/rig-variants.ts";
 import { drawScene } from "../src/drawing/scenes/draw-scene.ts";
 import { holdOf } from "../src/drawing/scenes/make-up.ts";
 import { drawShotGauge } from "../src/drawing/shot-gauge.ts";
@@ -54,7 +54,7 @@ function sections({ library, rigs, kit }: Solved): Section[] {
       title: "The same rigs over depth and up in the water",
       theme: "print",
       drawings: rigs.flatMap((rig) =>
-        variantsOf(rig, rig.depths[0]!)
+        variantsOf(rig.depths[0]!, rig.rig.water)
           .slice(1)
           .map((variant) => drawRig(rig, rig.depths[0]!, card, kit, { ...onCard, variant })),
       ),

@@ -1,9 +1,9 @@
 import { cocks } from "../core/cocking.ts";
+import { moveFloat } from "../core/moved-float.ts";
 import { liftMm } from "../core/tip.ts";
 import type { StateGroup } from "../solve/live/pictures.ts";
 import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../solve/solved.ts";
 import type { DrawingKit } from "./kit.ts";
-import { moveFloat } from "./rig-variants.ts";
 import { lineShot, shotLabel } from "./rig-words.ts";
 
 /** How a float stands or moves, and what the line below it does. */
@@ -153,7 +153,7 @@ const poses = {
   }),
   "laid-on": (solved, depth, kit) => {
     if (solved.rig.water !== "still") return undefined;
-    const laid = moveFloat(solved, depth, "over depth");
+    const laid = moveFloat(depth, solved.rig.water, "over depth");
     const lying = lyingShot(laid);
     if (lying.length === 0) return undefined;
     const values = {

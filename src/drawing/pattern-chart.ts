@@ -1,3 +1,4 @@
+import { asSet } from "../core/moved-float.ts";
 import type { Sink } from "../core/sink/sink-of-rig.ts";
 import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
 import { point, polyline, text, thinSoft } from "./items.ts";
@@ -6,7 +7,6 @@ import { type LabelText, layLabel, leading, paintLabel } from "./label-text.ts";
 import type { Drawing, Item } from "./model.ts";
 import { bedThicknessMm } from "./parts/bed.ts";
 import { drawPatternColumn, sinkCurve } from "./pattern-column.ts";
-import { asSet } from "./rig-variants.ts";
 import { lineShot, lockShot, rigDescription, shotLabel } from "./rig-words.ts";
 
 export interface PatternEntry {

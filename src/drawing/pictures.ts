@@ -55,10 +55,10 @@ const alone = (drawing: Drawing): readonly CaptionedDrawing[] => [{ drawing }];
 
 /** Every picture that a text can ask for; one without its line here does not compile. */
 const draws: { readonly [K in PictureReference["picture"]]: Draw<K> } = {
-  "rig-drawing": ({ rig, depthMm }, { solved }, { widthMm, textMm }, kit) => {
+  "rig-drawing": ({ rig, depthMm, variant }, { solved }, { widthMm, textMm }, kit) => {
     const [found, depth] = atDepth(solved, rig, depthMm);
     const box = { widthMm, heightMm: widthMm * rigHeightShare };
-    return alone(drawRig(found, depth, box, kit, { labels: "full", textMm }));
+    return alone(drawRig(found, depth, box, kit, { labels: "full", textMm, variant }));
   },
   "float-drawing": ({ float }, { library }, { widthMm, textMm }, kit) => {
     const entry = library.floats.find(({ id }) => id === float)!;

@@ -1,4 +1,5 @@
 import { lengthMm } from "../core/float.ts";
+import { moveFloat, type RigVariant } from "../core/moved-float.ts";
 import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
 import { type LineLean, lineLean } from "./current-shape.ts";
 import { floatLook } from "./float-parts.ts";
@@ -12,7 +13,6 @@ import { captionMm, placeRigLabels, rowGapMm } from "./rig-label-layout.ts";
 import { fewerLabels, type LabelChoice, type RigLabel, rigLabels } from "./rig-labels.ts";
 import { lineBelowFloat, lineToRod } from "./rig-line.ts";
 import { planRig, type RigPlan } from "./rig-plan.ts";
-import { moveFloat, type RigVariant } from "./rig-variants.ts";
 import { rigDescription, rigTitle } from "./rig-words.ts";
 import { mirrored, rotated } from "./transform.ts";
 
@@ -38,7 +38,7 @@ export function drawRig(
   options: RigDrawingOptions,
 ): Drawing {
   const variant = options.variant ?? "set";
-  const depth = moveFloat(rig, solvedDepth, variant);
+  const depth = moveFloat(solvedDepth, rig.rig.water, variant);
   const shape = lineLean(rig, solvedDepth);
   const lean: LineLean = (fromHookMm) => shape(fromHookMm) - shape(depth.floatToHookMm);
   let labels: RigLabel[] | undefined = rigLabels(rig, depth, options.labels, kit);

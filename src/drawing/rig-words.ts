@@ -1,8 +1,8 @@
+import type { RigVariant } from "../core/moved-float.ts";
 import type { SolvedDepth, SolvedRig, SolvedShot } from "../solve/solved.ts";
 import { drawnHang } from "./current-shape.ts";
 import type { DrawingKit } from "./kit.ts";
 import { together } from "./label-text.ts";
-import type { RigVariant } from "./rig-variants.ts";
 import { countSizes, type GroupedShot, groupShot, type ShotGroup } from "./shot-groups.ts";
 
 /** Shot counted by size, as labels have them: `2 × BB + No 8`; a count and its size stay on one line. */

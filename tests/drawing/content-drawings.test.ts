@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { solveContent } from "../../src/build/build.ts";
 import { disk } from "../../src/cli/disk.ts";
+import { rigVariants } from "../../src/core/moved-float.ts";
 import { drawFloatChart } from "../../src/drawing/float-chart.ts";
 import { drawFloat } from "../../src/drawing/float-drawing.ts";
 import { floatPose } from "../../src/drawing/float-poses.ts";
@@ -8,7 +9,6 @@ import { drawFloatStates } from "../../src/drawing/float-states.ts";
 import type { Drawing } from "../../src/drawing/model.ts";
 import { drawPatternCharts } from "../../src/drawing/pattern-chart.ts";
 import { drawRig } from "../../src/drawing/rig-drawing.ts";
-import { rigVariants } from "../../src/drawing/rig-variants.ts";
 import { drawShotGauge } from "../../src/drawing/shot-gauge.ts";
 import {
   faintTexts,

@@ -58,7 +58,7 @@ test("floats, one by one and side by side, are read on a phone", () => {
 test.each(rigs)("$rig.id, its float's states, its plots and its pattern are read on a phone", (rig) => {
   const [depth] = rig.depths;
   const { depthMm } = depth!;
-  expectReadable({ picture: "rig-drawing", rig: rig.rig.id, depthMm });
+  expectReadable({ picture: "rig-drawing", rig: rig.rig.id, depthMm, variant: "set" });
   expectReadable({ picture: "float-states", rig: rig.rig.id, show: "all" });
   expectReadable({ picture: "pattern-chart", rigs: [rig.rig.id], depthMm });
   const drawn = [rigPicture, sinkPicture, hangPicture].map((draw) => draw(rig, depth!, kit, "r"));

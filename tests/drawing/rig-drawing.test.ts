@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { rigVariants } from "../../src/core/moved-float.ts";
 import { drawRig, type RigDrawingOptions } from "../../src/drawing/rig-drawing.ts";
-import { rigVariants } from "../../src/drawing/rig-variants.ts";
 import {
   flatItems,
   marksThroughTexts,

@@ -1,6 +1,6 @@
+import { moveFloat } from "../../core/moved-float.ts";
 import type { SolvedDepth, SolvedRig } from "../../solve/solved.ts";
 import type { DrawingKit } from "../kit.ts";
-import { moveFloat } from "../rig-variants.ts";
 import type { PlacedRig, Swim } from "./swim.ts";
 
 /** Distances from the bank [mm] that keep the rigs apart in the picture. */
@@ -36,7 +36,7 @@ export function shelfSwim(
   };
   const rigs = [
     { fromBankMm: placesMm.near, solved, depth: setTo(deep, -offBottomMm) },
-    { fromBankMm: placesMm.far, solved, depth: moveFloat(solved, setTo(deep, 0), "over depth") },
+    { fromBankMm: placesMm.far, solved, depth: moveFloat(setTo(deep, 0), solved.rig.water, "over depth") },
   ];
   if (shallow === deep) return { swim, rigs };
   return { swim, rigs: [{ fromBankMm: placesMm.shelf, solved, depth: setTo(shallow, 0) }, ...rigs] };

@@ -3,6 +3,7 @@ import type { LeafDirective, TextDirective } from "mdast-util-directive";
 import { visit } from "unist-util-visit";
 import type { Prose } from "../../content/library.ts";
 import { parseLoad } from "../../core/load-notation.ts";
+import { variantsOf } from "../../core/moved-float.ts";
 import type { Figures } from "../../report/figures.ts";
 import type { Message } from "../../report/message.ts";
 import type { SolvedDepth } from "../solved.ts";
@@ -56,11 +57,12 @@ const depthFigures: Readonly<Record<string, (depth: SolvedDepth, figures: Figure
 
 /** Directives on a line of their own that become pictures. */
 const pictures: Readonly<Record<string, (at: Attributes, context: LiveContext) => PictureReference>> = {
-  "rig-drawing": (at, context) => ({
-    picture: "rig-drawing",
-    rig: rigOf(at, context).rig.id,
-    depthMm: depthOf(at, context).depthMm,
-  }),
+  "rig-drawing": (at, context) => {
+    const { rig } = rigOf(at, context);
+    const depth = depthOf(at, context);
+    const variant = oneOf(variantsOf(depth, rig.water), at("variant", "set"), `variant of "${rig.id}"`);
+    return { picture: "rig-drawing", rig: rig.id, depthMm: depth.depthMm, variant };
+  },
   "float-drawing": (at, { library }) => ({
     picture: "float-drawing",
     float: named(library.floats, at("float"), "float").id,
@@ -120,8 +122,8 @@ export function withLiveFigures(
 }
 
 function expanded(node: TextDirective | LeafDirective, context: LiveContext): RootContent {
-  const at: Attributes = (name) => {
-    const value = node.attributes?.[name];
+  const at: Attributes = (name, otherwise) => {
+    const value = node.attributes?.[name] ?? otherwise;
     if (!value?.trim()) throw new Wrong("missing-key", { key: name });
     return value;
   };

@@ -1,8 +1,14 @@
 import type { Node } from "mdast";
+import type { RigVariant } from "../../core/moved-float.ts";
 
 /** A picture that a text asks for, with every name in it known to be there. */
 export type PictureReference =
-  | { readonly picture: "rig-drawing"; readonly rig: string; readonly depthMm: number }
+  | {
+      readonly picture: "rig-drawing";
+      readonly rig: string;
+      readonly depthMm: number;
+      readonly variant: RigVariant;
+    }
   | { readonly picture: "float-drawing"; readonly float: string }
   | { readonly picture: "float-chart"; readonly floats: readonly string[] }
   | { readonly picture: "float-states"; readonly rig: string; readonly show: StateGroup }

@@ -25,8 +25,8 @@ export class Wrong extends Error {
   }
 }
 
-/** What a directive says of itself, by name; an attribute that is missing is an error. */
-export type Attributes = (name: string) => string;
+/** What a directive says of itself, by name; an attribute that is missing is an error, unless something stands in for it. */
+export type Attributes = (name: string, otherwise?: string) => string;
 
 /** Names with commas or spaces between them. */
 export const list = (typed: string): readonly string[] => typed.split(/[\s,]+/).filter(Boolean);

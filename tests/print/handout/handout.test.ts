@@ -32,7 +32,7 @@ function lesson(id: string, order: number, title: string): Lesson {
   const made = sampleLesson(id, order, title, markdown);
   made.body.children.splice(1, 0, {
     type: "picture",
-    reference: { picture: "rig-drawing", rig: sampleWaggler.rig.id, depthMm: 1500 },
+    reference: { picture: "rig-drawing", rig: sampleWaggler.rig.id, depthMm: 1500, variant: "set" },
   });
   return made;
 }

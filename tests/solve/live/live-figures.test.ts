@@ -39,7 +39,14 @@ describe("live figures in a text", () => {
   });
 
   it.each([
-    ['::rig-drawing{rig=plain depth="1.5 m"}', { picture: "rig-drawing", rig: "plain", depthMm: 1500 }],
+    [
+      '::rig-drawing{rig=plain depth="1.5 m"}',
+      { picture: "rig-drawing", rig: "plain", depthMm: 1500, variant: "set" },
+    ],
+    [
+      '::rig-drawing{rig=plain depth="1.5 m" variant="over depth"}',
+      { picture: "rig-drawing", rig: "plain", depthMm: 1500, variant: "over depth" },
+    ],
     ['::float-chart{floats="waggler, waggler"}', { picture: "float-chart", floats: ["waggler", "waggler"] }],
     ["::float-states{rig=plain show=depth}", { picture: "float-states", rig: "plain", show: "depth" }],
     [
@@ -95,6 +102,13 @@ describe("live figures in a text", () => {
     expect(told('::rig-drawing{rig=plane depth="1 m"}')).toEqual(unknown("rig", "plane", ["plain"]));
     expect(told('::rig-drawing{rig=plain depth="9 m"}')).toMatchObject([
       { found: "9 m", allowed: ["1 m", "1.5 m"] },
+    ]);
+    expect(told('::rig-drawing{rig=plain depth="1 m" variant="upside down"}')).toMatchObject([
+      {
+        what: 'variant of "plain"',
+        found: "upside down",
+        allowed: expect.arrayContaining(["set", "over depth"]),
+      },
     ]);
     expect(told('::float-chart{floats="waggler, wagler"}')).toEqual(unknown("float", "wagler", ["waggler"]));
     expect(told("::float-states{rig=plain show=fish}")).toEqual(

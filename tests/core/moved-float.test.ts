@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
+import { moveFloat, rigVariants, variantsOf } from "../../src/core/moved-float.ts";
 import { lineLean } from "../../src/drawing/current-shape.ts";
 import { floatParts, rubberHeightsMm } from "../../src/drawing/float-parts.ts";
-import { moveFloat, rigVariants, variantsOf } from "../../src/drawing/rig-variants.ts";
 import { lineShot } from "../../src/drawing/rig-words.ts";
 import type { SolvedDepth } from "../../src/solve/solved.ts";
 import {
@@ -26,7 +26,7 @@ const all = sampleRigs.flatMap((rig) =>
 test.each(all)(
   "$rig.rig.id, $variant: float-to-hook moves with the overdepth, no shot below the float",
   ({ rig, depth, variant }) => {
-    const moved = moveFloat(rig, depth, variant);
+    const moved = moveFloat(depth, rig.rig.water, variant);
     expect(moved.floatToHookMm - depth.floatToHookMm).toBeCloseTo(moved.overdepthMm - depth.overdepthMm, 9);
     expect(lineShot(moved)).toEqual(lineShot(depth));
     for (const shot of lineShot(moved)) expect(shot.fromHookMm).toBeLessThan(moved.floatToHookMm);
@@ -34,9 +34,9 @@ test.each(all)(
 );
 
 test("over depth rests the lowest shot in still water, and in running water never one", () => {
-  const still = moveFloat(sampleWaggler, sampleWaggler.depths[0]!, "over depth");
+  const still = moveFloat(sampleWaggler.depths[0]!, sampleWaggler.rig.water, "over depth");
   expect(lineShot(still)[0]!.fromHookMm).toBeLessThan(still.overdepthMm);
-  const flowing = moveFloat(sampleStick, sampleStick.depths[0]!, "over depth");
+  const flowing = moveFloat(sampleStick.depths[0]!, sampleStick.rig.water, "over depth");
   expect(lineShot(flowing)[0]!.fromHookMm).toBeGreaterThan(flowing.overdepthMm);
 });
 
@@ -45,14 +45,14 @@ test("a rig set with shot on the bed stands as high as its guide says", () => {
   const tipAsSetMm = first!.depthGuide.find((one) => one.overdepthMm === 330)!.tipShowingMm!;
   expect(tipAsSetMm).toBeGreaterThan(first!.tipShowingMm);
   const laid = { ...first!, ...setOverdepth(first!, 330), tipAsSetMm };
-  const drawn = moveFloat(sampleWaggler, laid, "set");
+  const drawn = moveFloat(laid, sampleWaggler.rig.water, "set");
   expect(drawn.tipShowingMm).toBe(tipAsSetMm);
   expect(drawn.draughtMm + drawn.tipShowingMm).toBeCloseTo(first!.draughtMm + first!.tipShowingMm, 9);
 });
 
 test("up in the water lifts the hook to half depth where the shot leave room", () => {
   const depth = sampleAvon.depths[0]!;
-  expect(moveFloat(sampleAvon, depth, "up in the water").overdepthMm).toBeCloseTo(
+  expect(moveFloat(depth, sampleAvon.rig.water, "up in the water").overdepthMm).toBeCloseTo(
     Math.max(-depth.depthMm / 2, 765 + 100 + depth.draughtMm - depth.depthMm),
     9,
   );
@@ -60,13 +60,13 @@ test("up in the water lifts the hook to half depth where the shot leave room", (
 
 test("a rig has no variant that it is set to already, or that its shot or its float forbid", () => {
   const [depth] = sampleWaggler.depths;
-  expect(variantsOf(sampleWaggler, depth!)).toEqual(["set", "over depth", "up in the water"]);
+  expect(variantsOf(depth!, "still")).toEqual(["set", "over depth", "up in the water"]);
   const laid = { ...depth!, ...setOverdepth(depth!, 330) };
-  expect(variantsOf(sampleWaggler, laid)).not.toContain("over depth");
+  expect(variantsOf(laid, "still")).not.toContain("over depth");
   const highest = Math.max(...lineShot(depth!).map((shot) => shot.fromHookMm));
   const shallow = { ...depth!, depthMm: highest, ...setOverdepth(depth!, 0) };
-  expect(variantsOf(sampleWaggler, shallow)).not.toContain("up in the water");
-  expect(variantsOf(sampleWaggler, { ...depth!, tipShowingMm: 0 })).not.toContain("up in the water");
+  expect(variantsOf(shallow, "still")).not.toContain("up in the water");
+  expect(variantsOf({ ...depth!, tipShowingMm: 0 }, "still")).not.toContain("up in the water");
 });
 
 test("the line hangs straight in still water; in the current it leaves from the eye", () => {

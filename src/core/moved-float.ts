@@ -1,9 +1,28 @@
-import type { GuideStep, SolvedDepth, SolvedRig } from "../solve/solved.ts";
-import { lineShot } from "./rig-words.ts";
+import type { GuideStep } from "./depth-guide.ts";
+import type { PlacedShot } from "./patterns/pattern.ts";
 
 /** The rig as it is set, or the same rig with its float moved on the line. */
 export const rigVariants = ["set", "over depth", "up in the water"] as const;
 export type RigVariant = (typeof rigVariants)[number];
+
+/** A rig set for one depth, as far as moving its float goes. */
+export interface SetRig {
+  readonly depthMm: number;
+  readonly overdepthMm: number;
+  /** Surface to the float's lower eye at the tip shown. */
+  readonly draughtMm: number;
+  readonly floatToHookMm: number;
+  readonly shot: readonly Pick<PlacedShot, "role" | "fromHookMm">[];
+  /** Tip above the water while everything hangs clear. */
+  readonly tipShowingMm: number;
+  /** Tip as the rig is fished. */
+  readonly tipAsSetMm: number;
+  readonly depthGuide: readonly GuideStep[];
+  /** What was reckoned of the rig in its water. */
+  readonly inWater?: unknown;
+}
+
+type Water = "still" | "flowing";
 
 /** Bare line that stays between the highest shot and a float that is moved down [mm]. */
 const leastBareMm = 100;
@@ -14,13 +33,13 @@ const leastBareMm = 100;
  * does); a rig set that far already stays as it is. Up in the water: the bait at half depth, or as near to it as the
  * highest shot allows.
  */
-export function moveFloat({ rig }: SolvedRig, depth: SolvedDepth, variant: RigVariant): SolvedDepth {
+export function moveFloat<T extends SetRig>(depth: T, water: Water, variant: RigVariant): T {
   switch (variant) {
     case "set":
       return asSet(depth);
     case "over depth": {
       const step =
-        rig.water === "still"
+        water === "still"
           ? lowestRests(depth.depthGuide)
           : depth.depthGuide.findLast((one) => one.state === "rests on the bed");
       if (!step || step.overdepthMm <= depth.overdepthMm) return asSet(depth);
@@ -31,7 +50,8 @@ export function moveFloat({ rig }: SolvedRig, depth: SolvedDepth, variant: RigVa
       };
     }
     case "up in the water": {
-      const highestMm = Math.max(0, ...lineShot(depth).map((shot) => shot.fromHookMm));
+      const hanging = depth.shot.filter(({ role }) => role !== "lock");
+      const highestMm = Math.max(0, ...hanging.map((shot) => shot.fromHookMm));
       const leastMm = highestMm + leastBareMm + depth.draughtMm - depth.depthMm;
       return {
         ...depth,
@@ -45,9 +65,9 @@ export function moveFloat({ rig }: SolvedRig, depth: SolvedDepth, variant: RigVa
  * The variants that a rig has at a depth: over depth where that is farther than it is set, up in the water where its
  * shot leaves room to get there and the float can carry what hangs below it.
  */
-export function variantsOf(solved: SolvedRig, depth: SolvedDepth): RigVariant[] {
-  const over = moveFloat(solved, depth, "over depth");
-  const up = moveFloat(solved, depth, "up in the water");
+export function variantsOf(depth: SetRig, water: Water): RigVariant[] {
+  const over = moveFloat(depth, water, "over depth");
+  const up = moveFloat(depth, water, "up in the water");
   const has: Readonly<Record<RigVariant, boolean>> = {
     set: true,
     "over depth": over.overdepthMm > depth.overdepthMm,
@@ -65,16 +85,16 @@ function lowestRests(guide: readonly GuideStep[]): GuideStep | undefined {
 }
 
 /** The depth with the float as it stands when it is fished: what lies on the bed is off it. */
-export function asSet(depth: SolvedDepth): SolvedDepth {
+export function asSet<T extends SetRig>(depth: T): T {
   return { ...depth, ...risen(depth, depth.tipAsSetMm) };
 }
 
-function risen(depth: SolvedDepth, tipShowingMm: number) {
+function risen(depth: SetRig, tipShowingMm: number) {
   return { tipShowingMm, draughtMm: depth.draughtMm + depth.tipShowingMm - tipShowingMm };
 }
 
 /** What was reckoned of the rig in its water holds no longer. */
-function setTo(depth: SolvedDepth, overdepthMm: number) {
+function setTo(depth: SetRig, overdepthMm: number) {
   const floatToHookMm = depth.floatToHookMm + overdepthMm - depth.overdepthMm;
   return { overdepthMm, floatToHookMm, inWater: undefined };
 }
