@@ -22,10 +22,15 @@ export const floatScales = [
   { scale: 0.25, name: "quarter" },
 ] as const;
 
-type Scale = (typeof floatScales)[number];
+interface Scale {
+  readonly scale: number;
+}
 
 const leftMm = 14;
 const marginMm = 0.5;
+
+/** For a drawing that is stretched on its page no scale is claimed, so it need not be a round one. */
+const stretchedScales = Array.from({ length: 45 }, (_, i) => ({ scale: 1 - 0.02 * i }));
 
 /**
  * One float to true size with its parts named, the water where it should stand with its shot on; at half or a quarter
@@ -41,10 +46,11 @@ export function drawFloat(
 ): Drawing {
   const { words, figures, measure } = kit;
   const length = figures.diameter(lengthMm(float));
-  for (const scale of floatScales) {
-    const said = stretched
-      ? words("drawing.float.stretched", { length })
-      : words("drawing.float.caption", { length, scale: words(`drawing.float.scale.${scale.name}`) });
+  for (const scale of stretched ? stretchedScales : floatScales) {
+    const said =
+      "name" in scale
+        ? words("drawing.float.caption", { length, scale: words(`drawing.float.scale.${scale.name}`) })
+        : words("drawing.float.stretched", { length });
     const caption = layLabel([{ text: said, ink: "soft" }], box.widthMm - 2 * marginMm, textMm, measure);
     const topMm = 2.5;
     const lowest = box.heightMm - caption.heightMm - 2.5;

@@ -25,6 +25,8 @@ export interface PictureRoom {
   readonly textMm: number;
   /** The states of a float as pictures of their own, so that a page can end between them. */
   readonly apart?: boolean;
+  /** The most that one float may take of the height, where pages are short. */
+  readonly floatHeightMm?: number;
 }
 
 /** A drawing and what is said below it: what to do, at a step of something. */
@@ -43,8 +45,8 @@ type Draw<K extends PictureReference["picture"]> = (
 ) => readonly CaptionedDrawing[];
 
 /** Height of a rig's picture for its width: tall enough for a label at every shot. */
-const rigHeightShare = 1.45;
-const floatHeightMm = 150;
+const rigHeightShare = 1.3;
+const floatHeightMm = 120;
 const statePanelMm = 42;
 /** The most that a chart of floats may take of a page. */
 const chartHeightMm = 200;
@@ -60,11 +62,10 @@ const draws: { readonly [K in PictureReference["picture"]]: Draw<K> } = {
     const box = { widthMm, heightMm: widthMm * rigHeightShare };
     return alone(drawRig(found, depth, box, kit, { labels: "full", textMm, variant }));
   },
-  "float-drawing": ({ float }, { library }, { widthMm, textMm }, kit) => {
+  "float-drawing": ({ float }, { library }, { widthMm, textMm, ...room }, kit) => {
     const entry = library.floats.find(({ id }) => id === float)!;
-    return alone(
-      drawFloat(entry.float, { widthMm, heightMm: floatHeightMm }, kit, { textMm, stretched: true }),
-    );
+    const box = { widthMm, heightMm: room.floatHeightMm ?? floatHeightMm };
+    return alone(drawFloat(entry.float, box, kit, { textMm, stretched: true }));
   },
   "float-chart": ({ floats }, { library }, { widthMm, textMm }, kit) => {
     const found = floats.map((id) => library.floats.find((entry) => entry.id === id)!.float);

@@ -25,14 +25,17 @@ export interface LessonPages {
 /** Share of the column that a picture of each kind is wide; steps and states stand two abreast. */
 const pictureShare: Readonly<Record<PictureReference["picture"], number>> = {
   "rig-drawing": 0.64,
-  "float-drawing": 0.6,
+  "float-drawing": 1,
   "float-chart": 1,
   "float-states": 0.48,
-  "pattern-chart": 0.48,
+  "pattern-chart": 1,
   "hang-plot": 0.64,
   knot: 0.48,
-  scene: 1,
+  scene: 0.75,
 };
+
+/** Two floats with their headings and what is said of them stand on a page. */
+const floatHeightMm = 62;
 
 export async function lessonPages(
   lesson: Lesson,
@@ -49,6 +52,7 @@ export async function lessonPages(
       widthMm: widthMm * pictureShare[reference.picture],
       textMm: format.bodyPt * mmPerPoint,
       apart: true,
+      floatHeightMm,
     };
     const drawings = drawPicture(reference, source, room, kit);
     // Drawings abreast stay as high as each other.
