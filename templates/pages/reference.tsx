@@ -101,6 +101,15 @@ export function TroublesPage({ view: { say, library } }: { view: View }) {
         <h1>{say("troubles.title")}</h1>
         <p class="lead">{say("troubles.lead")}</p>
       </header>
+      <nav class="on-page signs" aria-label={say("on-this-page")}>
+        <ul>
+          {library.troubles.map(({ sign }) => (
+            <li>
+              <a href={`#${termId(sign)}`}>{sign}</a>
+            </li>
+          ))}
+        </ul>
+      </nav>
       {library.troubles.map(({ sign, causes, remedies }) => {
         const id = termId(sign);
         return (
