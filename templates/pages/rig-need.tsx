@@ -130,9 +130,10 @@ function steps({ say, figures }: View, { rig, depths }: SolvedRig): string[] {
       ? [say("make.hook", { knot: hookKnot, size: rig.hook.size, length: figures.gap(rig.hookLengthMm) })]
       : []),
     say("make.join"),
-    ...(locks ? [say("make.lock")] : []),
-    say("make.line-shot"),
+    ...(locks ? [say("make.hold")] : []),
     say("make.plumb"),
+    ...(locks ? [say("make.lock")] : []),
+    ...(first.shot.some(({ role }) => role !== "lock") ? [say("make.line-shot")] : []),
     first.tipShowingMm > 0
       ? say("make.check-tip", { tip: figures.tip(first.tipShowingMm) })
       : say("make.check-tip-under"),
