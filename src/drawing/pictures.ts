@@ -48,8 +48,8 @@ type Draw<K extends PictureReference["picture"]> = (
 const rigHeightShare = 1.3;
 const floatHeightMm = 120;
 const statePanelMm = 42;
-/** The most that a chart of floats may take of a page. */
-const chartHeightMm = 200;
+/** The most that a chart takes for each three floats: two such rows stand on a page. */
+const chartRowMm = 100;
 /** Height of the deepest water in a chart of patterns. */
 const patternWaterMm = 75;
 
@@ -69,7 +69,7 @@ const draws: { readonly [K in PictureReference["picture"]]: Draw<K> } = {
   },
   "float-chart": ({ floats }, { library }, { widthMm, textMm }, kit) => {
     const found = floats.map((id) => library.floats.find((entry) => entry.id === id)!.float);
-    const box = { widthMm, heightMm: chartHeightMm };
+    const box = { widthMm, heightMm: chartRowMm * Math.ceil(floats.length / 3) };
     return alone(drawFloatChart(found, box, kit, { textMm, stretched: true }));
   },
   "float-states": ({ rig, show }, { solved }, { widthMm, textMm, apart }, kit) => {

@@ -30,6 +30,8 @@ export function viewOf(path: string, input: SiteInput): View {
     drawRig: (rig, depth, idPrefix) => rigPicture(rig, depth, kit, idPrefix),
     drawSink: (rig, depth, idPrefix) => sinkPicture(rig, depth, kit, idPrefix),
     drawHang: (rig, depth, idPrefix) => hangPicture(rig, depth, kit, idPrefix),
+    drawFloatChart: (floats) =>
+      prosePictures({ picture: "float-chart", floats }, input, "side-by-side")[0]!.svg,
     drawKnot: (knot) => prosePictures({ picture: "knot", knot }, input, knot),
     drawFloat: (float, idPrefix) => floatPicture(float, kit, idPrefix),
     markdown: (text, { level = 2, idPrefix = "" } = {}) =>

@@ -4,6 +4,7 @@ import { sitePaths, type View } from "./view.ts";
 /** Every float: what it is for, what it takes, and the rigs that use it. */
 export function FloatsPage({ view }: { view: View }) {
   const { say, library } = view;
+  const bySize = library.floats.toSorted((a, b) => a.float.capacityG - b.float.capacityG);
   return (
     <>
       <header class="page-head">
@@ -17,11 +18,20 @@ export function FloatsPage({ view }: { view: View }) {
               <a href={`#${float.id}`}>{float.title}</a>
             </li>
           ))}
+          <li>
+            <a href="#side-by-side">{say("floats.side-by-side")}</a>
+          </li>
         </ul>
       </nav>
       {library.floats.map((entry) => (
         <FloatPart view={view} entry={entry} />
       ))}
+      <section aria-labelledby="side-by-side">
+        <h2 id="side-by-side">{say("floats.side-by-side")}</h2>
+        <div class="picture">
+          <raw-html html={view.drawFloatChart(bySize.map(({ float }) => float.id))} />
+        </div>
+      </section>
     </>
   );
 }

@@ -33,6 +33,8 @@ export interface View extends Voice {
   readonly feedPlaces: (rig: SolvedRig) => readonly TextPart[];
   /** A knot step by step, as SVG, with what to do at each step. */
   readonly drawKnot: (knotId: string) => readonly CaptionedPicture[];
+  /** Floats side by side to one scale, as SVG. */
+  readonly drawFloatChart: (floatIds: readonly string[]) => string;
   /** A float with its parts named, as SVG. */
   readonly drawFloat: (float: Float, idPrefix: string) => string;
   /** Path of this page below the output folder. */
