@@ -30,7 +30,9 @@ export function pagesOf({ library, solved, kit, printables }: SiteInput): Page[]
     kind: "page",
     body,
   });
-  return [
+  const carded = library.rigs.filter(({ id }) => hasCard(id));
+  const shared = carded.find(({ level }) => level === "first") ?? carded[0];
+  const pages: Page[] = [
     {
       path: sitePaths.home,
       title: library.guide.title,
@@ -96,4 +98,6 @@ export function pagesOf({ library, solved, kit, printables }: SiteInput): Page[]
       scripts: ["search-index.js", "search.js"],
     },
   ];
+  // A page without a picture of its own shows the card of the rig that everybody starts with.
+  return pages.map((page) => ({ ...(shared && { preview: sitePaths.preview(shared.id) }), ...page }));
 }

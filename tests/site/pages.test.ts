@@ -108,3 +108,39 @@ test("the feed tells what is new, with the address of its page", () => {
   expect(feed).toContain('href="https://sallowmere.example/guide/lessons/second.html"');
   expect(feed).toContain("<updated>2026-11-20T00:00:00Z</updated>");
 });
+
+/** Where the sample guide says that it is served. */
+const published = (path: string) => `${sampleLibrary.guide.siteAddress}${path.replace("site/", "")}`;
+
+// Source: the sitemaps.org protocol 0.9: one <url> with its <loc> for each page, dates as W3C dates.
+test("the site map has every page once, at its published address, with the day of the edition", () => {
+  const map = page("site/sitemap.xml");
+  const places = [...map.matchAll(/<loc>([^<]*)<\/loc>/g)].map(([, place]) => place);
+  const pages = [...files.keys()].filter((path) => path.endsWith(".html"));
+  expect(places.toSorted()).toEqual(pages.map(published).toSorted());
+  expect(map.match(/<lastmod>\d{4}-\d\d-\d\d<\/lastmod>/g)).toHaveLength(pages.length);
+});
+
+// Source: the Open Graph protocol, basic metadata: title, type, url and image, the last two as whole addresses.
+test("every page has a title, a description, its address and a picture for sharing", () => {
+  const told = (html: string, property: string) =>
+    html.match(new RegExp(`<meta property="og:${property}" content="([^"]+)"`))?.[1];
+  for (const path of [...files.keys()].filter((one) => one.endsWith(".html"))) {
+    expect(told(page(path), "title"), path).toBeTruthy();
+    expect(told(page(path), "description"), path).toBeTruthy();
+    expect(told(page(path), "type"), path).toMatch(/^(website|article)$/);
+    expect(told(page(path), "url"), path).toBe(published(path));
+    // The one rig of the sample that has a card.
+    expect(told(page(path), "image"), path).toBe(published("site/previews/waggler-strung-out-front.png"));
+  }
+});
+
+// Source: W3C Web Application Manifest; a browser that installs asks for a name, icons, a start and a display mode.
+test("the manifest has what a phone needs to put the guide on its home screen", () => {
+  const manifest = JSON.parse(page("site/manifest.webmanifest"));
+  expect(manifest).toMatchObject({ name: sampleLibrary.guide.title, display: "standalone", scope: "./" });
+  expect(manifest.short_name.length).toBeLessThanOrEqual(30);
+  expect(files.has(`site/${manifest.start_url}`)).toBe(true);
+  expect(manifest.icons.length).toBeGreaterThan(0);
+  expect(page("site/index.html")).toContain('rel="manifest" href="manifest.webmanifest"');
+});
