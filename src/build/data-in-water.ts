@@ -1,10 +1,10 @@
 import { groundbaitBallMm } from "../core/groundbait.ts";
 import { downTheSwimMm, feedTable, groundbaitBallKgM3 } from "../solve/feed-in-water.ts";
-import type { InWater } from "../solve/in-water.ts";
-import { fishRiseMs, knockMm, type LiftAndPull } from "../solve/lift-and-pull.ts";
+import { fishRiseMs, knockMm } from "../solve/lift-and-pull.ts";
 import type { Rig } from "../solve/rig.ts";
 import type { SolvedRig } from "../solve/solved.ts";
-import { mayLiftMm, type TooLight } from "../solve/too-light.ts";
+import type { InWater, LiftAndPull, TooLight } from "../solve/solved-in-water.ts";
+import { mayLiftMm } from "../solve/too-light.ts";
 import { cm, rounded } from "./data-figures.ts";
 
 const seconds = (s: number) => rounded(s, 3);

@@ -2,6 +2,7 @@ import { type Answer, answer } from "../core/finding.ts";
 import { ballFall, feedDriftTable, feedUpstreamMm, groundbaitBall } from "../core/flow/feed-drift.ts";
 import { groundbaitBallMm } from "../core/groundbait.ts";
 import type { Water } from "../core/water.ts";
+import type { BallDown } from "./solved-in-water.ts";
 
 /** A wet ball between 1100 and 1400. From memory. */
 export const groundbaitBallKgM3 = 1250;
@@ -30,12 +31,6 @@ export function feedTable(
   const spot = { kind: "downstream", distanceMm: downTheSwimMm } as const;
   const fromStart = drift.value.map((row) => row.map((driftMm) => feedUpstreamMm(driftMm, spot)));
   return answer({ fallMs, pacesMs, depthsMm, upstreamOfSpotMm: drift.value, upstreamOfStartMm: fromStart });
-}
-
-/** A ball of groundbait that holds together down to the bed, and how far it drifts in each pace. */
-export interface BallDown {
-  readonly timeS: number;
-  readonly drifts: readonly { readonly paceMs: number; readonly driftMm: number }[];
 }
 
 export function ballDown(depthMm: number, pacesMs: readonly number[], water: Water): Answer<BallDown> {

@@ -1,30 +1,15 @@
 import { type Answer, answer } from "../core/finding.ts";
 import { feedDriftMm, feedUpstreamMm } from "../core/flow/feed-drift.ts";
-import { type FlowHang, hangInCurrent } from "../core/flow/hang.ts";
+import { hangInCurrent } from "../core/flow/hang.ts";
 import { holdBackShareMax } from "../core/flow/held-float.ts";
 import type { FlowRig } from "../core/flow/line-balance.ts";
 import { pullToSinkG } from "../core/tip.ts";
 import type { Rig } from "./rig.ts";
 import type { SolvedDepth, SolvedRig } from "./solved.ts";
+import type { FlowFigure, HoldBackMax } from "./solved-in-water.ts";
 
 /** Shares of the pace by which a float is shown held back: run free, half, stopped. */
 export const heldBackShares = [0, 0.5, 1] as const;
-
-/** How the rig hangs at one pace, held back by one share. */
-export interface FlowFigure extends FlowHang {
-  /** Where loose feed must go in to reach the bed below the bait, upstream of the float. */
-  readonly feedUpstreamMm: number;
-}
-
-/** Shares of a pace by which a float may be held back before it goes under; 1 where it may be stopped. */
-export interface HoldBackMax {
-  readonly paceMs: number;
-  /** As this rig's float is fixed. */
-  readonly share: number;
-  /** The same float fixed at its foot alone, and at top and bottom. */
-  readonly bottomOnlyShare: number;
-  readonly topAndBottomShare: number;
-}
 
 /** One figure for each of the rig's paces and each share held back. */
 export function flowFigures(

@@ -1,47 +1,18 @@
 import { type Body, terminalFallMs } from "../core/body-fall.ts";
-import { type FeedAndBait, feedAndBait } from "../core/feed-and-bait.ts";
+import { feedAndBait } from "../core/feed-and-bait.ts";
 import { type Answer, answer } from "../core/finding.ts";
 import { floatDragAreaCm2 } from "../core/float-drag.ts";
 import type { HangingRig } from "../core/hanging-rig.ts";
 import type { FloatOnWater } from "../core/sink/chain-of-rig.ts";
 import { landings, type Sink, sinkOfRig } from "../core/sink/sink-of-rig.ts";
-import { type BallDown, ballDown } from "./feed-in-water.ts";
-import { type FlowFigure, flowFigures, type HoldBackMax, holdBackMax } from "./flow-figures.ts";
-import { type LiftAndPull, liftAndPull } from "./lift-and-pull.ts";
+import { ballDown } from "./feed-in-water.ts";
+import { flowFigures, holdBackMax } from "./flow-figures.ts";
+import { liftAndPull } from "./lift-and-pull.ts";
 import type { Rig } from "./rig.ts";
-import { type Arrangement, sisterOf } from "./same-shot.ts";
+import { sisterOf } from "./same-shot.ts";
 import type { SolvedDepth, SolvedRig } from "./solved.ts";
-import { type TooLight, tooLight } from "./too-light.ts";
-
-/** How a rig sinks and hangs, and what was assumed for it. */
-export interface InWater {
-  /** One for each way of landing. */
-  readonly sink: readonly Sink[];
-  /** The same shot strung out where the rig gathers them, in a bulk where it strings them out; where there is such. */
-  readonly sister?: Sister;
-  /** Loose feed thrown in with the rig, against its bait, in still water; only for still water. */
-  readonly againstFeed?: FeedAndBait;
-  readonly ball: BallDown;
-  /** What a fish feels as it lifts the bait, for each way of hanging the same shot. */
-  readonly lift: readonly LiftAndPull[];
-  /** One for each pace and share; empty in still water. */
-  readonly flow: readonly FlowFigure[];
-  readonly holdBackMax: readonly HoldBackMax[];
-  /** Only for running water, and only where there was time for it. */
-  readonly tooLight?: TooLight;
-  readonly assumed: {
-    readonly floatDragAreaCm2: number;
-    readonly floatMassG: number;
-    /** Steady fall of the loose feed: taken to be that of the hook bait by itself [m/s]. */
-    readonly feedFallMs: number;
-  };
-}
-
-/** How the bait of the same load sinks in the other pattern. */
-export interface Sister {
-  readonly arrangement: Arrangement;
-  readonly sink: readonly Sink[];
-}
+import type { InWater, Sister } from "./solved-in-water.ts";
+import { tooLight } from "./too-light.ts";
 
 /**
  * How a rig made up for one depth sinks in still water and hangs in its paces. Takes some ten milliseconds, so the sums

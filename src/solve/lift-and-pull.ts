@@ -1,21 +1,14 @@
-import { type BiteStep, bitePull, hardestStepG } from "../core/bite.ts";
+import { bitePull, hardestStepG } from "../core/bite.ts";
 import { type Answer, answer } from "../core/finding.ts";
-import { type SameShot, sameShot } from "./same-shot.ts";
+import { sameShot } from "./same-shot.ts";
 import type { SolvedDepth, SolvedRig } from "./solved.ts";
+import type { LiftAndPull } from "./solved-in-water.ts";
 
 /** How fast a fish rises with the bait [m/s]. From memory. */
 export const fishRiseMs = 0.2;
 
 /** Rise over which a growing weight is felt as one knock, a quarter of a second at that pace [mm]. Our own choice. */
 export const knockMm = 50;
-
-/** What a fish feels of the rig's shot in one arrangement, and what the tip does. */
-export interface LiftAndPull extends Omit<SameShot, "shot"> {
-  /** Centimetre by centimetre, until it has the last shot or is at the surface. */
-  readonly steps: readonly BiteStep[];
-  /** The most that it grows by within `knockMm`. */
-  readonly hardestStepG: number;
-}
 
 /** One for each way in which the same shot finds room; none for a rig whose shot cannot be gathered or spread. */
 export function liftAndPull(solved: SolvedRig, depth: SolvedDepth): Answer<readonly LiftAndPull[]> {

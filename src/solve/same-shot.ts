@@ -3,10 +3,7 @@ import type { LineRoom, PatternKind } from "../core/patterns/pattern.ts";
 import { spreadMm, stackedMm } from "../core/patterns/spacing.ts";
 import type { Rig } from "./rig.ts";
 import type { SolvedDepth, SolvedShot } from "./solved.ts";
-
-/** Ways to hang the same shot, from the softest bite to the hardest. */
-export const arrangements = ["strung out", "spread bulk", "bulk"] as const;
-export type Arrangement = (typeof arrangements)[number];
+import { type Arrangement, arrangements } from "./solved-in-water.ts";
 
 /** What each pattern comes nearest to; none where no shot on the line could be gathered or spread. */
 const nearest: Readonly<Record<PatternKind, Arrangement | undefined>> = {

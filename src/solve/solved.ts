@@ -6,8 +6,8 @@ import type { PlacedShot } from "../core/patterns/pattern.ts";
 import type { PlumbingStep, Plummet } from "../core/plumbing.ts";
 import type { ShotEffect, TipState } from "../core/tip.ts";
 import type { GuideRow } from "./guide-rows.ts";
-import type { InWater } from "./in-water.ts";
 import type { Rig } from "./rig.ts";
+import type { InWater } from "./solved-in-water.ts";
 
 export { type FloatState, floatStates, type GuideStep } from "../core/depth-guide.ts";
 export type { ShotEffect, TipState } from "../core/tip.ts";

@@ -1,7 +1,5 @@
-import type { BallDown, FeedTable } from "./feed-in-water.ts";
-import type { FlowFigure, HoldBackMax } from "./flow-figures.ts";
-import type { InWater } from "./in-water.ts";
-import type { LiftAndPull } from "./lift-and-pull.ts";
+import type { FeedTable } from "./feed-in-water.ts";
+import type { BallDown, FlowFigure, HoldBackMax, InWater, LiftAndPull } from "./solved-in-water.ts";
 import type { TableKit, TextTable } from "./tables.ts";
 
 /** Less than a beginner can see from the bank. */

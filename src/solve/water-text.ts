@@ -1,9 +1,9 @@
 import { groundbaitBallMm } from "../core/groundbait.ts";
 import { downTheSwimMm, feedTable } from "./feed-in-water.ts";
-import type { InWater } from "./in-water.ts";
 import { fishRiseMs, knockMm } from "./lift-and-pull.ts";
 import { bulkGains } from "./sister-verdict.ts";
 import type { SolvedDepth, SolvedRig } from "./solved.ts";
+import type { InWater } from "./solved-in-water.ts";
 import type { TableKit, TextTable } from "./tables.ts";
 import { mayLiftMm } from "./too-light.ts";
 import { feedPlaceTable, flowTable, liftTable, sinkTable } from "./water-tables.ts";

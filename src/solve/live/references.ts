@@ -3,9 +3,9 @@ import { parseQuantity, type QuantityKind } from "../../core/quantity.ts";
 import type { Figures } from "../../report/figures.ts";
 import type { Message } from "../../report/message.ts";
 import type { Words } from "../../report/words.ts";
-import type { InWater } from "../in-water.ts";
 import type { Rig } from "../rig.ts";
 import type { SolvedDepth, SolvedRig } from "../solved.ts";
+import type { InWater } from "../solved-in-water.ts";
 
 /** What live figures are taken from. */
 export interface LiveContext {
