@@ -34,7 +34,8 @@ export interface Fall {
  * Lets a chain fall until its last node has passed every depth.
  *
  * The step is chosen so that the position error of each step, `½h|Δv|` for backward Euler, stays near a set
- * share of the line's length. The errors of one sign add up to no more than the change of speed they come from.
+ * share of the line's length. The errors of one sign add up to no more than the change of speed they come from. No
+ * step carries a node further past the bed than that.
  *
  * @param depthsMm rising depths of the last node [mm]
  * @param longestS time after which to give up [s]
@@ -61,6 +62,7 @@ export function letFall(
     before.y.set(state.y);
     before.vx.set(state.vx);
     before.vy.set(state.vy);
+    stepS = Math.min(stepS, untilBedS(chain, state, errorMm));
     while (!step(state, stepS)) {
       stepS /= 4;
       if (stepS < shortestStepS) return { passes, steps };
@@ -88,6 +90,19 @@ export function letFall(
     stepS *= Math.min(1.5, Math.max(0.3, wanted));
   }
   return { passes, steps };
+}
+
+/**
+ * Time after which the first node that sinks is at the bed, or past it by the error allowed: the bed stops a node at the
+ * end of a step, so a longer one would stop it late, and what hangs on it would fall on for as long.
+ */
+function untilBedS({ bedMm }: Chain, { y, vy, onBed }: ChainState, errorMm: number): number {
+  let soonestS = Number.POSITIVE_INFINITY;
+  for (let i = 1; i < y.length; i++) {
+    if (onBed[i] || vy[i]! <= 0) continue;
+    soonestS = Math.min(soonestS, (bedMm - y[i]! + errorMm) / vy[i]!);
+  }
+  return soonestS;
 }
 
 function shapeBetween(

@@ -82,6 +82,24 @@ test("a weight on slack line falls from rest as v∞ tanh(g′t/v∞)", () => {
   expect(worst).toBeLessThan(1e-4);
 });
 
+// Closed form: the fall of the test above, integrated: y = v∞²/g′ · ln cosh(g′t/v∞).
+test("the bed stops a weight when it gets there, however long the steps have become", () => {
+  const bedMm = 1000;
+  const chain = { ...tethered(1500, 2000, 0.3, 10), bedMm };
+  const terminalMmS = Math.sqrt((2 * 2000) / (fluid.densityGMm3 * 10));
+  const gMmS2 = 2000 / 0.3;
+  const exactS = (terminalMmS / gMmS2) * Math.acosh(Math.exp((gMmS2 * bedMm) / terminalMmS ** 2));
+  let stoppedS = Number.NaN;
+  letFall(chain, [bedMm], 10, {
+    drawnOut: 0,
+    stepErrorShare: 1e-4,
+    onStep: (state, timeS) => {
+      if (state.onBed[1] && Number.isNaN(stoppedS)) stoppedS = timeS;
+    },
+  });
+  expect(Math.abs(stoppedS / exactS - 1)).toBeLessThan(0.002);
+});
+
 test("the energy of a chain never grows, whatever the rig, landing and step", () => {
   const shot = fc.array(
     fc.tuple(fc.double({ min: 0.01, max: 2, noNaN: true }), fc.integer({ min: 30, max: 1200 })),
