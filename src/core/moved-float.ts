@@ -43,20 +43,14 @@ export function moveFloat<T extends SetRig>(depth: T, water: Water, variant: Rig
           ? lowestRests(depth.depthGuide)
           : depth.depthGuide.findLast((one) => one.state === "rests on the bed");
       if (!step || step.overdepthMm <= depth.overdepthMm) return asSet(depth);
-      return {
-        ...depth,
-        ...risen(depth, step.tipShowingMm ?? depth.tipShowingMm),
-        ...setTo(depth, step.overdepthMm),
-      };
+      const moved = setTo(depth, step.overdepthMm);
+      return { ...moved, ...risen(depth, step.tipShowingMm ?? depth.tipShowingMm) };
     }
     case "up in the water": {
       const hanging = depth.shot.filter(({ role }) => role !== "lock");
       const highestMm = Math.max(0, ...hanging.map((shot) => shot.fromHookMm));
       const leastMm = highestMm + leastBareMm + depth.draughtMm - depth.depthMm;
-      return {
-        ...depth,
-        ...setTo(depth, Math.min(depth.overdepthMm, Math.max(-depth.depthMm / 2, leastMm))),
-      };
+      return setTo(depth, Math.min(depth.overdepthMm, Math.max(-depth.depthMm / 2, leastMm)));
     }
   }
 }
@@ -93,8 +87,12 @@ function risen(depth: SetRig, tipShowingMm: number) {
   return { tipShowingMm, draughtMm: depth.draughtMm + depth.tipShowingMm - tipShowingMm };
 }
 
-/** What was reckoned of the rig in its water holds no longer. */
-function setTo(depth: SetRig, overdepthMm: number) {
+/**
+ * The depth with the float moved to another overdepth; what was reckoned of the rig in its water holds no longer.
+ *
+ * @param overdepthMm line beyond the depth, below 0 off the bed [mm]
+ */
+export function setTo<T extends SetRig>(depth: T, overdepthMm: number): T {
   const floatToHookMm = depth.floatToHookMm + overdepthMm - depth.overdepthMm;
-  return { overdepthMm, floatToHookMm, inWater: undefined };
+  return { ...depth, overdepthMm, floatToHookMm, inWater: undefined };
 }

@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { readPdf } from "../print/read-pdf.ts";
 import { startBrowser } from "../support/browser.ts";
 import { cli } from "../support/cli.ts";
+import { goOffline } from "../support/go-offline.ts";
 import { serveFolder } from "../support/serve.ts";
 
 const started = await startBrowser();
@@ -36,11 +37,7 @@ describe.skipIf("reason" in started)(`the shipped guide after one visit, without
     const said: string[] = [];
     page.on("console", (message) => said.push(`${page.url()}: ${message.text()}`));
     page.on("pageerror", (error) => said.push(`${page.url()}: ${error.message}`));
-    await page.goto(server.address);
-    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
-    await context.setOffline(true);
-    await server.close();
+    await goOffline(page, server);
 
     await page.reload();
     const title = await page.textContent("h1");

@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { OutputFile } from "../../src/markup/output.ts";
 import { siteFiles } from "../../src/site/site-files.tsx";
 import { startBrowser } from "../support/browser.ts";
+import { goOffline } from "../support/go-offline.ts";
 import { serveFolder } from "../support/serve.ts";
 import { writeToNewFolder } from "../support/site-folder.ts";
 import { sampleSite } from "./sample-site.ts";
@@ -41,11 +42,7 @@ describe.skipIf("reason" in started)(`the site served, then without a network${r
     page.on("request", (request) => {
       if (!request.url().startsWith(server.address)) foreign.push(request.url());
     });
-    await page.goto(server.address);
-    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
-    await context.setOffline(true);
-    await server.close();
+    await goOffline(page, server);
 
     await page.reload();
     expect(await page.textContent("h1")).toBe("Float Fishing from the First Knot");

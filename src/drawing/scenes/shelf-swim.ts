@@ -1,5 +1,5 @@
-import { moveFloat } from "../../core/moved-float.ts";
-import type { SolvedDepth, SolvedRig } from "../../solve/solved.ts";
+import { moveFloat, setTo } from "../../core/moved-float.ts";
+import type { SolvedRig } from "../../solve/solved.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { PlacedRig, Swim } from "./swim.ts";
 
@@ -40,8 +40,4 @@ export function shelfSwim(
   ];
   if (shallow === deep) return { swim, rigs };
   return { swim, rigs: [{ fromBankMm: placesMm.shelf, solved, depth: setTo(shallow, 0) }, ...rigs] };
-}
-
-function setTo(depth: SolvedDepth, overdepthMm: number): SolvedDepth {
-  return { ...depth, overdepthMm, floatToHookMm: depth.depthMm + overdepthMm - depth.draughtMm };
 }
