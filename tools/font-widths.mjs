@@ -1,4 +1,4 @@
-// Reads the advance widths of the faces in use from their font files and writes src/drawing/font-widths.ts, so that
+// Reads the advance widths of the faces in use from their font files and writes src/drawing/labels/font-widths.ts, so that
 // drawings can be laid out where no font file is at hand (in the browser, in the core's own tests).
 import { readFileSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
@@ -41,7 +41,7 @@ const tables = Object.entries(faces).map(([face, file]) => {
 });
 
 writeFileSync(
-  "src/drawing/font-widths.ts",
+  "src/drawing/labels/font-widths.ts",
   `import type { Face } from "./model.ts";
 
 /**

@@ -3,25 +3,25 @@ import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import { type Solved, solveContent } from "../src/build/build.ts";
 import { disk } from "../src/cli/disk.ts";
-import { variantsOf } from "../src/core/moved-float.ts";
-import { drawFloatChart } from "../src/drawing/float-chart.ts";
-import { drawFloat } from "../src/drawing/float-drawing.ts";
-import { drawFloatStates } from "../src/drawing/float-states.ts";
+import { variantsOf } from "../src/core/float/moved-float.ts";
+import { drawFloatChart } from "../src/drawing/float/float-chart.ts";
+import { drawFloat } from "../src/drawing/float/float-drawing.ts";
+import { drawFloatStates } from "../src/drawing/float/float-states.ts";
 import { drawKnot } from "../src/drawing/knots/draw-knot.ts";
 import type { Drawing } from "../src/drawing/model.ts";
 import { paletteCss, type Theme } from "../src/drawing/palette.ts";
 import type { Part } from "../src/drawing/parts/part.ts";
 import { parts } from "../src/drawing/parts/parts.ts";
-import { drawPatternCharts } from "../src/drawing/pattern-chart.ts";
+import { drawPatternCharts } from "../src/drawing/patterns/pattern-chart.ts";
 import { drawHangPlot, hangPlotRig, hangsAt } from "../src/drawing/plots/hang-plot.ts";
 import { drawSinkPlot } from "../src/drawing/plots/sink-plot.ts";
-import { drawRig } from "../src/drawing/rig-drawing.ts";
+import { drawRig } from "../src/drawing/rig/rig-drawing.ts";
 import { drawScene } from "../src/drawing/scenes/draw-scene.ts";
 import { holdOf } from "../src/drawing/scenes/make-up.ts";
 import { drawShotGauge } from "../src/drawing/shot-gauge.ts";
 import { drawingToSvg, fontFamily } from "../src/drawing/svg.ts";
-import { scenes } from "../src/solve/live/pictures.ts";
-import type { SolvedRig } from "../src/solve/solved.ts";
+import { scenes } from "../src/model/pictures.ts";
+import type { SolvedRig } from "../src/model/solved.ts";
 
 /** Drawings that belong together on the page. */
 interface Section {

@@ -1,11 +1,11 @@
 import { bold, italic, regular } from "card-fonts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { makeFonts } from "../layout/fonts.ts";
-import { cardSides } from "../print/card-sides.ts";
+import type { SolvedRig } from "../model/solved.ts";
+import { cardSides } from "../print/cards/card-sides.ts";
+import { id1Card, layOutId1 } from "../print/cards/id1-card.ts";
 import { DoesNotFitError } from "../print/does-not-fit.ts";
-import { id1Card, layOutId1 } from "../print/id1-card.ts";
-import { paintPdf } from "../print/pdf.ts";
-import type { SolvedRig } from "../solve/solved.ts";
+import { paintPdf } from "../print/pdf/pdf.ts";
 
 type Guide = Parameters<typeof layOutId1>[1];
 

@@ -1,8 +1,8 @@
-import type { Float } from "../core/float.ts";
-import { parseLoad } from "../core/load-notation.ts";
+import type { Float } from "../core/float/float.ts";
 import { parseQuantity, type QuantityKind } from "../core/quantity.ts";
-import { type Metal, metals, type ShotScale, type StockedShot } from "../core/shot.ts";
-import type { Rig } from "../solve/rig.ts";
+import { parseLoad } from "../core/tackle/load-notation.ts";
+import { type Metal, metals, type ShotScale, type StockedShot } from "../core/tackle/shot.ts";
+import type { Rig } from "../model/rig.ts";
 
 /** What the reader typed, field by field; a field that is missing or empty leaves the rig as it is. */
 export type FitAnswers = ReadonlyMap<string, string>;

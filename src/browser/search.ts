@@ -1,5 +1,5 @@
 import MiniSearch from "minisearch";
-import type { SearchEntry } from "../../templates/pages/view.ts";
+import type { SearchEntry } from "../model/search-entry.ts";
 
 /** Set by `search-index.js`, which stands before this script. */
 declare const dotdownSearch: readonly SearchEntry[];

@@ -1,25 +1,27 @@
 import type { Root } from "mdast";
-import type { Printable } from "../../templates/pages/view.ts";
-import { checkContent } from "../content/checks/table.ts";
-import type { Library, Prose } from "../content/library.ts";
+import { knotMessages } from "../checks/knots.ts";
+import { checkLinks } from "../checks/links.ts";
+import { checkMarkdown } from "../checks/markdown-allowed.ts";
+import { checkContent } from "../checks/table.ts";
+import { allTexts } from "../checks/texts.ts";
 import { readLibrary } from "../content/read-library.ts";
 import { readSources, type World } from "../content/world.ts";
-import { measureText } from "../drawing/font-metrics.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
+import { measureText } from "../drawing/labels/font-metrics.ts";
 import type { OutputFile } from "../markup/output.ts";
+import type { Library, Prose } from "../model/library.ts";
+import { hasErrors, type Staged } from "../model/message.ts";
+import type { Printable } from "../model/printable.ts";
+import type { SolvedRig } from "../model/solved.ts";
 import { DoesNotFitError } from "../print/does-not-fit.ts";
 import { printFiles, type SheetChoice } from "../print/print-files.ts";
-import { makeFigures } from "../report/figures.ts";
-import { hasErrors, type Staged } from "../report/message.ts";
-import { reasonText } from "../report/reason.ts";
-import { makeWords } from "../report/words.ts";
 import { siteFiles } from "../site/site-files.tsx";
-import { withLiveFigures } from "../solve/live/live-figures.ts";
-import type { SolvedRig } from "../solve/solved.ts";
-import { feedText, waterText } from "../solve/water-text.ts";
-import { checkLinks } from "./check-links.ts";
+import { makeFigures } from "../words/figures.ts";
+import { withLiveFigures } from "../words/live/live-figures.ts";
+import { reasonText } from "../words/reason.ts";
+import { feedText, waterText } from "../words/water-text.ts";
+import { makeWords } from "../words/words.ts";
 import { dataFiles } from "./data.ts";
-import { knotMessages } from "./knot-messages.ts";
 import { solveLibrary } from "./solve-library.ts";
 
 /** Content with its sums done: all that pages, cards and data are made from. */
@@ -41,9 +43,12 @@ export async function readContent(
 ): Promise<Staged<Read | undefined>> {
   const { value: library, messages } = readLibrary(await readSources(world, folders));
   if (!library) return { value: undefined, messages };
+  const markdown = allTexts(library).flatMap(checkMarkdown);
+  const all = [...messages, ...markdown];
+  if (hasErrors(markdown)) return { value: undefined, messages: all };
   const words = makeWords(library.words);
   const kit: DrawingKit = { words, figures: makeFigures(library.guide.units, words), measure: measureText };
-  return { value: { library, kit }, messages };
+  return { value: { library, kit }, messages: all };
 }
 
 /**

@@ -1,9 +1,9 @@
-import { groundbaitBallMm } from "../core/groundbait.ts";
+import { groundbaitBallMm } from "../core/feed/groundbait.ts";
+import type { InWater, LiftAndPull, TooLight } from "../model/in-water.ts";
+import type { Rig } from "../model/rig.ts";
+import type { SolvedRig } from "../model/solved.ts";
 import { downTheSwimMm, feedTable, groundbaitBallKgM3 } from "../solve/feed-in-water.ts";
 import { fishRiseMs, knockMm } from "../solve/lift-and-pull.ts";
-import type { Rig } from "../solve/rig.ts";
-import type { SolvedRig } from "../solve/solved.ts";
-import type { InWater, LiftAndPull, TooLight } from "../solve/solved-in-water.ts";
 import { mayLiftMm } from "../solve/too-light.ts";
 import { cm, rounded } from "./data-figures.ts";
 

@@ -1,9 +1,9 @@
-import type { Guide, ScaleEntry } from "../content/library.ts";
-import { lengthMm, tipDiameterMm } from "../core/float.ts";
-import { ballDiameterMm, metalDensityKgM3, metals, pullShare } from "../core/shot.ts";
+import { lengthMm, tipDiameterMm } from "../core/float/float.ts";
+import { ballDiameterMm, metalDensityKgM3, metals, pullShare } from "../core/tackle/shot.ts";
 import type { OutputFile } from "../markup/output.ts";
-import type { Rig } from "../solve/rig.ts";
-import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
+import type { Guide, ScaleEntry } from "../model/library.ts";
+import type { Rig } from "../model/rig.ts";
+import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { cm, rounded } from "./data-figures.ts";
 import { feedData, inWaterData } from "./data-in-water.ts";
 

@@ -1,12 +1,12 @@
-import type { Library, RigEntry } from "../content/library.ts";
 import type { Finding } from "../core/finding.ts";
-import type { Figures } from "../report/figures.ts";
-import type { Message, Staged } from "../report/message.ts";
-import { findingMessage } from "../report/reason.ts";
-import type { Words } from "../report/words.ts";
+import type { Library, RigEntry } from "../model/library.ts";
+import type { Message, Staged } from "../model/message.ts";
+import type { SolvedRig } from "../model/solved.ts";
 import { withWater } from "../solve/in-water.ts";
 import { solveRig } from "../solve/solve-rig.ts";
-import type { SolvedRig } from "../solve/solved.ts";
+import type { Figures } from "../words/figures.ts";
+import { findingMessage } from "../words/reason.ts";
+import type { Words } from "../words/words.ts";
 
 /** Front matter that a reason is about; the loading where nothing else is named. */
 const placeOfReason: readonly (readonly [RegExp, string])[] = [

@@ -1,5 +1,5 @@
 import { type BuildSettings, outputFiles, type Solved, solveContent } from "../build/build.ts";
-import { formatReport } from "../report/reporter.ts";
+import { formatReport } from "../checks/reporter.ts";
 import { buildSettings } from "./build-settings.ts";
 import { type CliCommand, exitCodes, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";

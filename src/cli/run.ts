@@ -1,7 +1,7 @@
 import { Command, CommanderError } from "commander";
 import packageData from "../../package.json" with { type: "json" };
 import { ContentError } from "../build/build.ts";
-import { WordsError } from "../report/words.ts";
+import { WordsError } from "../words/words.ts";
 import { buildCommand } from "./build-command.ts";
 import { checkCommand } from "./check-command.ts";
 import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";

@@ -1,8 +1,8 @@
-import { leadAllowed } from "../core/lead-rule.ts";
 import { fullTub, sameLoadFrom } from "../core/loading/alternatives.ts";
-import type { Metal, Tub } from "../core/shot.ts";
-import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
-import { shotList } from "../solve/tables.ts";
+import { leadAllowed } from "../core/tackle/lead-rule.ts";
+import type { Metal, Tub } from "../core/tackle/shot.ts";
+import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
+import { shotList } from "../words/tables.ts";
 import type { SheetKit } from "./sheet-kit.ts";
 import { columns, section } from "./sheet-layout.ts";
 

@@ -1,5 +1,5 @@
-import { type FeltBed, feelForBed, type PlumbingStep } from "../core/plumbing.ts";
-import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
+import { type FeltBed, feelForBed, type PlumbingStep } from "../core/depth/plumbing.ts";
+import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import type { SheetKit } from "./sheet-kit.ts";
 import { labelled, section } from "./sheet-layout.ts";
 

@@ -1,4 +1,4 @@
-import type { ShotScale } from "../core/shot.ts";
+import type { ShotScale } from "../core/tackle/shot.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 
 /** What a sheet needs besides the rig. */

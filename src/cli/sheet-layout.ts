@@ -1,5 +1,5 @@
 import { Help } from "commander";
-import type { TextTable } from "../solve/tables.ts";
+import type { TextTable } from "../words/tables.ts";
 
 /** Width that a sheet keeps to, tables apart [characters]. */
 const sheetWidth = 100;

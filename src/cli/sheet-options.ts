@@ -1,12 +1,12 @@
 import type { Read } from "../build/build.ts";
+import { formatReport } from "../checks/reporter.ts";
 import { linkTub } from "../content/link/shot-link.ts";
 import { Reading } from "../content/reading.ts";
 import { tubSchema } from "../content/schema/tackle-schema.ts";
-import { leadAllowed } from "../core/lead-rule.ts";
 import { parseQuantity, type QuantityKind } from "../core/quantity.ts";
-import { type Metal, metals, type Tub } from "../core/shot.ts";
-import { formatReport } from "../report/reporter.ts";
-import type { Rig } from "../solve/rig.ts";
+import { leadAllowed } from "../core/tackle/lead-rule.ts";
+import { type Metal, metals, type Tub } from "../core/tackle/shot.ts";
+import type { Rig } from "../model/rig.ts";
 import { UsageError } from "./command.ts";
 import { disk } from "./disk.ts";
 

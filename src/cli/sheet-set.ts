@@ -1,5 +1,5 @@
-import { fixedFloatLimitMm, recordDepth, slidingSetup } from "../core/rod-reach.ts";
-import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
+import { fixedFloatLimitMm, recordDepth, slidingSetup } from "../core/depth/rod-reach.ts";
+import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import type { SheetKit } from "./sheet-kit.ts";
 import { labelled, section } from "./sheet-layout.ts";
 

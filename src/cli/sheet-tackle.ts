@@ -1,5 +1,5 @@
-import type { ChainPart } from "../core/knots.ts";
-import type { SolvedRig } from "../solve/solved.ts";
+import type { ChainPart } from "../core/tackle/knots.ts";
+import type { SolvedRig } from "../model/solved.ts";
 import type { SheetKit } from "./sheet-kit.ts";
 import { labelled, section } from "./sheet-layout.ts";
 

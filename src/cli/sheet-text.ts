@@ -1,5 +1,5 @@
-import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
-import { depthGuideTable, shotTable } from "../solve/tables.ts";
+import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
+import { depthGuideTable, shotTable } from "../words/tables.ts";
 import { alternativesText } from "./sheet-alternatives.ts";
 import { findDepthText } from "./sheet-find-depth.ts";
 import type { SheetKit } from "./sheet-kit.ts";

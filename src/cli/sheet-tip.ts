@@ -1,6 +1,6 @@
-import { liftMm, pullToSinkG } from "../core/tip.ts";
-import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
-import type { TextTable } from "../solve/tables.ts";
+import { liftMm, pullToSinkG } from "../core/float/tip.ts";
+import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
+import type { TextTable } from "../words/tables.ts";
 import type { SheetKit } from "./sheet-kit.ts";
 import { columns, labelled, section } from "./sheet-layout.ts";
 

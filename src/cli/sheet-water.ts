@@ -1,5 +1,5 @@
-import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
-import { feedText, type TextPart, waterText } from "../solve/water-text.ts";
+import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
+import { feedText, type TextPart, waterText } from "../words/water-text.ts";
 import type { SheetKit } from "./sheet-kit.ts";
 import { columns, paragraph, section } from "./sheet-layout.ts";
 

@@ -5,7 +5,7 @@ import remarkGfm from "remark-gfm";
 import remarkParse from "remark-parse";
 import { unified } from "unified";
 import { visit } from "unist-util-visit";
-import type { Message, Place } from "../report/message.ts";
+import type { Message, Place } from "../model/message.ts";
 import { readYaml, type YamlSource } from "./yaml-source.ts";
 
 const parser = unified()

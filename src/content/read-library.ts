@@ -1,12 +1,11 @@
 import { z } from "zod";
-import type { Message, Staged } from "../report/message.ts";
-import { makeWords, type WordTree } from "../report/words.ts";
-import { allTexts } from "./checks/texts.ts";
-import type { Guide, Library, Prose, Term } from "./library.ts";
+import type { Guide, Library, Prose, Term } from "../model/library.ts";
+import type { Message, Staged } from "../model/message.ts";
+import type { WordTree } from "../model/word-tree.ts";
+import { makeWords } from "../words/words.ts";
 import { linkFloat } from "./link/float-link.ts";
 import { linkRig } from "./link/rig-link.ts";
 import { linkScale, linkTub } from "./link/shot-link.ts";
-import { checkMarkdown } from "./markdown-allowed.ts";
 import { parseNotes } from "./markdown-source.ts";
 import { type Read, Reading, type ReadProse } from "./reading.ts";
 import { guideSchema } from "./schema/guide-schema.ts";
@@ -25,7 +24,6 @@ export function readLibrary(sources: ReadonlyMap<string, Source>): Staged<Librar
   if (!words.value) return { value: undefined, messages: words.messages };
   const reading = new Reading(sources, makeWords(words.value));
   const library = linkLibrary(reading, words.value);
-  if (library) reading.messages.push(...allTexts(library).flatMap(checkMarkdown));
   const failed = reading.messages.some(({ severity }) => severity === "error");
   return { value: failed ? undefined : library, messages: reading.messages };
 }

@@ -1,9 +1,9 @@
 import type { z } from "zod";
 import type { Finding } from "../core/finding.ts";
-import { makeFigures } from "../report/figures.ts";
-import type { Message, Place } from "../report/message.ts";
-import { findingMessage } from "../report/reason.ts";
-import type { Words } from "../report/words.ts";
+import type { Message, Place } from "../model/message.ts";
+import { makeFigures } from "../words/figures.ts";
+import { findingMessage } from "../words/reason.ts";
+import type { Words } from "../words/words.ts";
 import { type MarkdownSource, readMarkdown } from "./markdown-source.ts";
 import { readSchema } from "./schema/read-schema.ts";
 import type { Source } from "./world.ts";

@@ -10,7 +10,7 @@ import {
   type Pair,
   parseDocument,
 } from "yaml";
-import type { Message, Place } from "../report/message.ts";
+import type { Message, Place } from "../model/message.ts";
 
 type PathStep = string | number;
 

@@ -1,5 +1,5 @@
-import type { Figures } from "../report/figures.ts";
-import type { Words } from "../report/words.ts";
+import type { Figures } from "../words/figures.ts";
+import type { Words } from "../words/words.ts";
 import type { MeasureText } from "./model.ts";
 
 /** What every drawing is handed besides its data: the fixed words, how figures are written, and how wide text is. */

@@ -1,16 +1,16 @@
-import type { Library } from "../content/library.ts";
-import type { PictureReference } from "../solve/live/pictures.ts";
-import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
-import { drawFloatChart } from "./float-chart.ts";
-import { drawFloat } from "./float-drawing.ts";
-import { stateGroups } from "./float-poses.ts";
-import { drawFloatState, drawFloatStates } from "./float-states.ts";
+import type { Library } from "../model/library.ts";
+import type { PictureReference } from "../model/pictures.ts";
+import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
+import { drawFloatChart } from "./float/float-chart.ts";
+import { drawFloat } from "./float/float-drawing.ts";
+import { stateGroups } from "./float/float-poses.ts";
+import { drawFloatState, drawFloatStates } from "./float/float-states.ts";
 import type { DrawingKit } from "./kit.ts";
 import { drawKnot } from "./knots/draw-knot.ts";
 import type { Drawing } from "./model.ts";
-import { drawPatternCharts } from "./pattern-chart.ts";
+import { drawPatternCharts } from "./patterns/pattern-chart.ts";
 import { drawHangPlot, hangPlotRig, hangsAt } from "./plots/hang-plot.ts";
-import { drawRig } from "./rig-drawing.ts";
+import { drawRig } from "./rig/rig-drawing.ts";
 import { drawScene } from "./scenes/draw-scene.ts";
 
 /** What a text's pictures are drawn from. */

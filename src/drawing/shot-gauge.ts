@@ -1,7 +1,7 @@
-import { ballDiameterMm, type Metal, type ShotSize } from "../core/shot.ts";
+import { ballDiameterMm, type Metal, type ShotSize } from "../core/tackle/shot.ts";
 import { circle, point, polyline, text, thin } from "./items.ts";
 import type { Box, DrawingKit } from "./kit.ts";
-import { leading } from "./label-text.ts";
+import { leading } from "./labels/label-text.ts";
 import type { Drawing, Item } from "./model.ts";
 import { checkBarMm } from "./parts/check-bar.ts";
 import { parts } from "./parts/parts.ts";

@@ -1,4 +1,4 @@
-import { measureText } from "./font-metrics.ts";
+import { measureText } from "./labels/font-metrics.ts";
 import type { Drawing, Item, PathStep, Stroke, TextItem } from "./model.ts";
 import { colourOf, type Theme } from "./palette.ts";
 

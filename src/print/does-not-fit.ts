@@ -1,5 +1,5 @@
 import type { Overflow } from "../layout/overflow.ts";
-import type { Words } from "../report/words.ts";
+import type { Words } from "../words/words.ts";
 
 /** Something on a card or handout that is larger than its place. */
 export interface DoesNotFit extends Overflow {

@@ -1,7 +1,7 @@
-import type { Guide } from "../content/library.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import type { Fonts } from "../layout/fonts.ts";
-import type { DocumentFacts } from "./pdf-metadata.ts";
+import type { Guide } from "../model/library.ts";
+import type { DocumentFacts } from "./pdf/pdf-metadata.ts";
 
 /** What all printing needs, whatever is printed. */
 export interface Press {

@@ -1,19 +1,19 @@
 import { SheetNote } from "../../templates/cards/sheet-note.tsx";
-import type { Guide, RigEntry } from "../content/library.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { layOut } from "../layout/lay-out.ts";
 import { nodeFonts } from "../layout/node-fonts.ts";
 import { drawingToPng } from "../layout/png.ts";
-import type { SolvedRig } from "../solve/solved.ts";
-import { type CardFormat, cardFormats, type FinishedCard } from "./card-formats.ts";
-import { cardSides } from "./card-sides.ts";
+import type { Guide, RigEntry } from "../model/library.ts";
+import type { SolvedRig } from "../model/solved.ts";
+import { type CardFormat, cardFormats, type FinishedCard } from "./cards/card-formats.ts";
+import { cardSides } from "./cards/card-sides.ts";
 import { type DoesNotFit, DoesNotFitError } from "./does-not-fit.ts";
 import { type HandoutInput, handoutFiles, handoutProblems, layOutHandouts } from "./handout/handout-files.ts";
-import { paperSizes } from "./paper-sizes.ts";
-import { paintPdf } from "./pdf.ts";
+import { paintPdf } from "./pdf/pdf.ts";
 import type { Press } from "./press.ts";
 import type { PrintedFile } from "./printed-file.ts";
-import { type Card, noteWidthMm, sheets, type Turning, turnings } from "./sheet.ts";
+import { paperSizes } from "./sheets/paper-sizes.ts";
+import { type Card, noteWidthMm, sheets, type Turning, turnings } from "./sheets/sheet.ts";
 import { layOutTrueSize, trueSizeFiles, trueSizeProblems } from "./true-size/true-size-files.ts";
 
 export interface PrintInput {

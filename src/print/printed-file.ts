@@ -1,5 +1,5 @@
-import type { Printable } from "../../templates/pages/view.ts";
 import type { OutputFile } from "../markup/output.ts";
+import type { Printable } from "../model/printable.ts";
 
 /** A file of the press; one to print has what the site's list of such files says of it. */
 export interface PrintedFile extends OutputFile {

@@ -1,8 +1,8 @@
-import { sitePaths } from "../../templates/pages/view.ts";
-import type { Guide } from "../content/library.ts";
-import type { ShotScale } from "../core/shot.ts";
+import type { ShotScale } from "../core/tackle/shot.ts";
 import type { OutputFile } from "../markup/output.ts";
-import type { WordTree } from "../report/words.ts";
+import { sitePaths } from "../model/addresses.ts";
+import type { Guide } from "../model/library.ts";
+import type { WordTree } from "../model/word-tree.ts";
 import type { SiteInput } from "./input.ts";
 
 /** What the sums in the browser need of the guide. */

@@ -1,10 +1,10 @@
 import type { Root } from "mdast";
-import type { Printable } from "../../templates/pages/view.ts";
-import type { Library, Prose } from "../content/library.ts";
 import type { Finding } from "../core/finding.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
-import type { SolvedDepth, SolvedRig } from "../solve/solved.ts";
-import type { TextPart, WaterText } from "../solve/water-text.ts";
+import type { Library, Prose } from "../model/library.ts";
+import type { Printable } from "../model/printable.ts";
+import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
+import type { TextPart, WaterText } from "../words/water-text.ts";
 
 /** All that the pages are made from. */
 export interface SiteInput {

@@ -2,9 +2,9 @@ import rehypeStringify from "rehype-stringify";
 import { unified } from "unified";
 import type { Child } from "../markup/jsx-runtime.ts";
 import type { OutputFile } from "../markup/output.ts";
+import { publicAddress } from "../model/addresses.ts";
 import type { SiteInput } from "./input.ts";
 import type { Page } from "./page.ts";
-import { publicAddress } from "./paths.ts";
 import { toHast } from "./to-hast.ts";
 
 const writer = unified().use(rehypeStringify, { closeSelfClosing: true, characterReferences: {} });

@@ -6,8 +6,8 @@ import remarkRehype from "remark-rehype";
 import { unified } from "unified";
 import { visit } from "unist-util-visit";
 import type { CaptionedPicture } from "../../templates/pages/view.ts";
-import type { PictureNode, PictureReference } from "../solve/live/pictures.ts";
-import { pageOfContent } from "./paths.ts";
+import { pageOfContent } from "../model/addresses.ts";
+import type { PictureNode, PictureReference } from "../model/pictures.ts";
 
 export interface MarkdownOptions {
   /** Path of the Markdown file; its last folder says what it is, and its links start from there. */

@@ -14,7 +14,8 @@ import {
 import { RigPage } from "../../templates/pages/rig.tsx";
 import { RigListPage } from "../../templates/pages/rig-list.tsx";
 import { ShotPage } from "../../templates/pages/shot.tsx";
-import { type Section, sitePaths } from "../../templates/pages/view.ts";
+import type { Section } from "../../templates/pages/view.ts";
+import { sitePaths } from "../model/addresses.ts";
 import type { SiteInput } from "./input.ts";
 import type { Page } from "./page.ts";
 

@@ -1,8 +1,5 @@
 import { posix } from "node:path";
 
-export { pageOfContent, publicAddress } from "../../templates/pages/addresses.ts";
-export { sitePaths, termId } from "../../templates/pages/view.ts";
-
 /** Address of one file as seen from another, both below the output folder; an anchor stays. */
 export function relativeHref(from: string, target: string): string {
   const [path = "", anchor] = target.split("#");

@@ -3,7 +3,7 @@ import type { CaptionedPicture } from "../../templates/pages/view.ts";
 import { joinStrokes } from "../drawing/join-strokes.ts";
 import { drawPicture } from "../drawing/pictures.ts";
 import { drawingToSvg } from "../drawing/svg.ts";
-import type { PictureReference } from "../solve/live/pictures.ts";
+import type { PictureReference } from "../model/pictures.ts";
 import type { SiteInput } from "./input.ts";
 
 /** The drawings of a picture that a text asks for, as SVG. */

@@ -1,4 +1,4 @@
-import type { SearchEntry } from "../../templates/pages/view.ts";
+import type { SearchEntry } from "../model/search-entry.ts";
 import type { SiteInput } from "./input.ts";
 import type { Page } from "./page.ts";
 import { textOf } from "./render.ts";

@@ -1,7 +1,7 @@
 import { Shell } from "../../templates/pages/shell.tsx";
-import { sitePaths } from "../../templates/pages/view.ts";
 import { paletteCss } from "../drawing/palette.ts";
 import type { OutputFile } from "../markup/output.ts";
+import { sitePaths } from "../model/addresses.ts";
 import { browserData } from "./browser-data.ts";
 import type { SiteInput } from "./input.ts";
 import { listings } from "./listings.tsx";

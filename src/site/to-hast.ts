@@ -1,20 +1,7 @@
 import type { ElementContent, Properties } from "hast";
+// The type of markup that is already text, `raw`, comes with it.
+import type {} from "remark-rehype";
 import type { Child, Element } from "../markup/jsx-runtime.ts";
-
-/** Markup that is already text, such as a painted drawing. */
-export interface RawHtml {
-  readonly type: "raw";
-  readonly value: string;
-}
-
-declare module "hast" {
-  interface ElementContentMap {
-    raw: RawHtml;
-  }
-  interface RootContentMap {
-    raw: RawHtml;
-  }
-}
 
 /**
  * An element tree as HTML nodes, function components called on the way. Attributes keep the names they have in HTML.

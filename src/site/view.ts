@@ -1,9 +1,10 @@
 import { floatPicture, hangPicture, rigPicture, sinkPicture } from "../../templates/pages/rig-picture.ts";
-import { sitePaths, termId, type View } from "../../templates/pages/view.ts";
+import type { View } from "../../templates/pages/view.ts";
+import { publicAddress, sitePaths, termId } from "../model/addresses.ts";
 import { type TermLink, termLinker } from "./glossary-links.ts";
 import type { SiteInput } from "./input.ts";
 import { markdownToHast } from "./markdown.ts";
-import { publicAddress, relativeHref } from "./paths.ts";
+import { relativeHref } from "./paths.ts";
 import { prosePictures } from "./pictures.ts";
 import { fromHast } from "./to-hast.ts";
 

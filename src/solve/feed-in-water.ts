@@ -1,8 +1,8 @@
+import { groundbaitBallMm } from "../core/feed/groundbait.ts";
 import { type Answer, answer } from "../core/finding.ts";
 import { ballFall, feedDriftTable, feedUpstreamMm, groundbaitBall } from "../core/flow/feed-drift.ts";
-import { groundbaitBallMm } from "../core/groundbait.ts";
-import type { Water } from "../core/water.ts";
-import type { BallDown } from "./solved-in-water.ts";
+import type { Water } from "../core/water/water.ts";
+import type { BallDown } from "../model/in-water.ts";
 
 /** A wet ball between 1100 and 1400. From memory. */
 export const groundbaitBallKgM3 = 1250;

@@ -1,12 +1,12 @@
 import { type Answer, answer } from "../core/finding.ts";
+import { pullToSinkG } from "../core/float/tip.ts";
 import { feedDriftMm, feedUpstreamMm } from "../core/flow/feed-drift.ts";
 import { hangInCurrent } from "../core/flow/hang.ts";
 import { holdBackShareMax } from "../core/flow/held-float.ts";
 import type { FlowRig } from "../core/flow/line-balance.ts";
-import { pullToSinkG } from "../core/tip.ts";
-import type { Rig } from "./rig.ts";
-import type { SolvedDepth, SolvedRig } from "./solved.ts";
-import type { FlowFigure, HoldBackMax } from "./solved-in-water.ts";
+import type { FlowFigure, HoldBackMax } from "../model/in-water.ts";
+import type { Rig } from "../model/rig.ts";
+import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 
 /** Shares of the pace by which a float is shown held back: run free, half, stopped. */
 export const heldBackShares = [0, 0.5, 1] as const;

@@ -1,17 +1,17 @@
-import { type Body, terminalFallMs } from "../core/body-fall.ts";
-import { feedAndBait } from "../core/feed-and-bait.ts";
+import { feedAndBait } from "../core/feed/feed-and-bait.ts";
 import { type Answer, answer } from "../core/finding.ts";
-import { floatDragAreaCm2 } from "../core/float-drag.ts";
-import type { HangingRig } from "../core/hanging-rig.ts";
+import { floatDragAreaCm2 } from "../core/float/float-drag.ts";
+import type { HangingRig } from "../core/flow/hanging-rig.ts";
+import { type Body, terminalFallMs } from "../core/sink/body-fall.ts";
 import type { FloatOnWater } from "../core/sink/chain-of-rig.ts";
 import { landings, type Sink, sinkOfRig } from "../core/sink/sink-of-rig.ts";
+import type { InWater, Sister } from "../model/in-water.ts";
+import type { Rig } from "../model/rig.ts";
+import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { ballDown } from "./feed-in-water.ts";
 import { flowFigures, holdBackMax } from "./flow-figures.ts";
 import { liftAndPull } from "./lift-and-pull.ts";
-import type { Rig } from "./rig.ts";
 import { sisterOf } from "./same-shot.ts";
-import type { SolvedDepth, SolvedRig } from "./solved.ts";
-import type { InWater, Sister } from "./solved-in-water.ts";
 import { tooLight } from "./too-light.ts";
 
 /**

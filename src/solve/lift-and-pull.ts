@@ -1,8 +1,8 @@
-import { bitePull, hardestStepG } from "../core/bite.ts";
 import { type Answer, answer } from "../core/finding.ts";
+import { bitePull, hardestStepG } from "../core/float/bite.ts";
+import type { LiftAndPull } from "../model/in-water.ts";
+import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { sameShot } from "./same-shot.ts";
-import type { SolvedDepth, SolvedRig } from "./solved.ts";
-import type { LiftAndPull } from "./solved-in-water.ts";
 
 /** How fast a fish rises with the bait [m/s]. From memory. */
 export const fishRiseMs = 0.2;

@@ -1,9 +1,9 @@
 import { aboveLoopMm, apartMm, highestMm } from "../core/patterns/clearance.ts";
 import type { LineRoom, PatternKind } from "../core/patterns/pattern.ts";
 import { spreadMm, stackedMm } from "../core/patterns/spacing.ts";
-import type { Rig } from "./rig.ts";
-import type { SolvedDepth, SolvedShot } from "./solved.ts";
-import { type Arrangement, arrangements } from "./solved-in-water.ts";
+import { type Arrangement, arrangements } from "../model/in-water.ts";
+import type { Rig } from "../model/rig.ts";
+import type { SolvedDepth, SolvedShot } from "../model/solved.ts";
 
 /** What each pattern comes nearest to; none where no shot on the line could be gathered or spread. */
 const nearest: Readonly<Record<PatternKind, Arrangement | undefined>> = {

@@ -1,4 +1,4 @@
-import type { InWater, Sister } from "./solved-in-water.ts";
+import type { InWater, Sister } from "../model/in-water.ts";
 
 /** For which ways of landing a bulk brings the bait down sooner than the same shot strung out. */
 export type BulkGains = "both" | "straight" | "heap" | "nothing";

@@ -1,7 +1,7 @@
 import { type Answer, answer } from "../core/finding.ts";
 import type { FlowRig } from "../core/flow/line-balance.ts";
 import { neededLoadShare, tooLightPaceMs } from "../core/flow/too-light.ts";
-import type { TooLight } from "./solved-in-water.ts";
+import type { TooLight } from "../model/in-water.ts";
 
 /** How far the current may lift the bait of a float that runs free [mm]. Common practice, no source. */
 export const mayLiftMm = 200;

@@ -1,6 +1,6 @@
 import { Box, mmPerPoint } from "../../src/markup/boxes.ts";
-import type { CardContent } from "../../src/print/card-content.ts";
-import type { Words } from "../../src/report/words.ts";
+import type { CardContent } from "../../src/model/card-content.ts";
+import type { Words } from "../../src/words/words.ts";
 import { Table } from "../table.tsx";
 import { CardFront, type Picture } from "./front.tsx";
 import { clearOfPunchMm, punchMark } from "./punch.ts";

@@ -1,6 +1,6 @@
 import { Box } from "../../src/markup/boxes.ts";
-import type { CardContent, CardDepth } from "../../src/print/card-content.ts";
-import type { Words } from "../../src/report/words.ts";
+import type { CardContent, CardDepth } from "../../src/model/card-content.ts";
+import type { Words } from "../../src/words/words.ts";
 import { Table } from "../table.tsx";
 import { CardFront, type Picture } from "./front.tsx";
 import { clearOfPunchMm, punchMark } from "./punch.ts";

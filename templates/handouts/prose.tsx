@@ -2,7 +2,7 @@ import type { Code, ListItem, Paragraph, Root, RootContent } from "mdast";
 import type { CaptionedDrawing } from "../../src/drawing/pictures.ts";
 import { Box, mmPerPoint } from "../../src/markup/boxes.ts";
 import type { Child } from "../../src/markup/jsx-runtime.ts";
-import type { PictureNode } from "../../src/solve/live/pictures.ts";
+import type { PictureNode } from "../../src/model/pictures.ts";
 import { columnWidthMm, type HandoutFormat, headingScale } from "./format.ts";
 import { inline, linesOf } from "./prose-inline.tsx";
 import { ProseTable } from "./prose-table.tsx";

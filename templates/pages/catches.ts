@@ -1,4 +1,4 @@
-import type { Library, RigEntry } from "../../src/content/library.ts";
+import type { Library, RigEntry } from "../../src/model/library.ts";
 
 /** Kinds of fish that a rig is for, by the names of the guide's list of fish; one that is not on it keeps its own. */
 export function kindsCaught({ species }: Pick<Library, "species">, { catches }: RigEntry): string[] {

@@ -1,4 +1,4 @@
-import type { GuideStep, SolvedDepth, SolvedRig } from "../../src/solve/solved.ts";
+import type { GuideStep, SolvedDepth, SolvedRig } from "../../src/model/solved.ts";
 import { InWaterPart } from "./in-water.tsx";
 import { PlumbingPart } from "./plumbing.tsx";
 import { type ShotRow, shotRows } from "./shot-groups.ts";

@@ -1,8 +1,9 @@
-import type { RigEntry } from "../../src/content/library.ts";
-import { metals } from "../../src/core/shot.ts";
+import { metals } from "../../src/core/tackle/shot.ts";
 import { fahrenheitFromCelsius } from "../../src/core/units.ts";
 import type { Child } from "../../src/markup/jsx-runtime.ts";
-import { sitePaths, type View } from "./view.ts";
+import { sitePaths } from "../../src/model/addresses.ts";
+import type { RigEntry } from "../../src/model/library.ts";
+import type { View } from "./view.ts";
 
 const units = ["metric first", "metric", "imperial"] as const;
 

@@ -1,5 +1,6 @@
-import type { FloatEntry } from "../../src/content/library.ts";
-import { sitePaths, type View } from "./view.ts";
+import { sitePaths } from "../../src/model/addresses.ts";
+import type { FloatEntry } from "../../src/model/library.ts";
+import type { View } from "./view.ts";
 
 /** Every float: what it is for, what it takes, and the rigs that use it. */
 export function FloatsPage({ view }: { view: View }) {

@@ -1,4 +1,5 @@
-import { termId, type View } from "./view.ts";
+import { termId } from "../../src/model/addresses.ts";
+import type { View } from "./view.ts";
 
 /** The words of the trade. */
 export function GlossaryPage({ view: { say, library } }: { view: View }) {

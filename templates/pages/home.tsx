@@ -1,8 +1,9 @@
-import type { RigEntry } from "../../src/content/library.ts";
+import { sitePaths } from "../../src/model/addresses.ts";
+import type { RigEntry } from "../../src/model/library.ts";
 import { kindsCaught } from "./catches.ts";
 import { CourseAtAGlance } from "./lessons.tsx";
 import { RigMarks } from "./rig.tsx";
-import { sitePaths, type View } from "./view.ts";
+import type { View } from "./view.ts";
 
 /** The way in: three questions to a first rig, then the lessons. */
 export function HomePage({ view }: { view: View }) {

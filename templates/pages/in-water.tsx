@@ -1,5 +1,5 @@
-import type { SolvedDepth, SolvedRig } from "../../src/solve/solved.ts";
-import type { TextPart } from "../../src/solve/water-text.ts";
+import type { SolvedDepth, SolvedRig } from "../../src/model/solved.ts";
+import type { TextPart } from "../../src/words/water-text.ts";
 import type { Voice } from "./view.ts";
 
 interface InWaterProps {

@@ -1,5 +1,6 @@
-import type { Lesson } from "../../src/content/library.ts";
-import { sitePaths, type View } from "./view.ts";
+import { sitePaths } from "../../src/model/addresses.ts";
+import type { Lesson } from "../../src/model/library.ts";
+import type { View } from "./view.ts";
 
 /** The course in its order, part by part. */
 export function LessonListPage({ view }: { view: View }) {

@@ -1,4 +1,4 @@
-import type { SolvedDepth } from "../../src/solve/solved.ts";
+import type { SolvedDepth } from "../../src/model/solved.ts";
 import type { Voice } from "./view.ts";
 
 /** Finding this depth with a plummet, try by try. */

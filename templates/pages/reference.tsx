@@ -1,6 +1,8 @@
-import type { Prose } from "../../src/content/library.ts";
+import { sitePaths, termId } from "../../src/model/addresses.ts";
+import type { Prose } from "../../src/model/library.ts";
+import { printableKinds } from "../../src/model/printable.ts";
 import { kindsCaught } from "./catches.ts";
-import { printableKinds, sitePaths, termId, type View } from "./view.ts";
+import type { View } from "./view.ts";
 
 /** A page that is all Markdown, such as safety. */
 export function ProsePage({ view, prose }: { view: View; prose: Prose }) {

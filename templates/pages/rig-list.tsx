@@ -1,5 +1,6 @@
+import { sitePaths } from "../../src/model/addresses.ts";
 import { RigQuestions, RigSummary } from "./home.tsx";
-import { sitePaths, type View } from "./view.ts";
+import type { View } from "./view.ts";
 
 const easiestFirst = ["first", "beginner", "next"];
 

@@ -1,7 +1,8 @@
-import type { RigEntry } from "../../src/content/library.ts";
-import { countSizes } from "../../src/drawing/shot-groups.ts";
-import type { SolvedRig } from "../../src/solve/solved.ts";
-import { sitePaths, type View } from "./view.ts";
+import { countSizes } from "../../src/drawing/rig/shot-groups.ts";
+import { sitePaths } from "../../src/model/addresses.ts";
+import type { RigEntry } from "../../src/model/library.ts";
+import type { SolvedRig } from "../../src/model/solved.ts";
+import type { View } from "./view.ts";
 
 interface NeedProps {
   readonly view: View;

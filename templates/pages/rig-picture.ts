@@ -1,12 +1,12 @@
-import { type Float, lengthMm } from "../../src/core/float.ts";
-import { drawFloat } from "../../src/drawing/float-drawing.ts";
+import { type Float, lengthMm } from "../../src/core/float/float.ts";
+import { drawFloat } from "../../src/drawing/float/float-drawing.ts";
 import { joinStrokes } from "../../src/drawing/join-strokes.ts";
 import type { DrawingKit } from "../../src/drawing/kit.ts";
 import { drawHangPlot, hangPlotRig, hangsAt } from "../../src/drawing/plots/hang-plot.ts";
 import { drawSinkPlot } from "../../src/drawing/plots/sink-plot.ts";
-import { drawRig } from "../../src/drawing/rig-drawing.ts";
+import { drawRig } from "../../src/drawing/rig/rig-drawing.ts";
 import { drawingToSvg } from "../../src/drawing/svg.ts";
-import type { SolvedDepth, SolvedRig } from "../../src/solve/solved.ts";
+import type { SolvedDepth, SolvedRig } from "../../src/model/solved.ts";
 
 /** Room for a picture in a column of text: on a phone 80 mm become 320 px, so its words are read as 14 px. */
 export const pictureRoom = { widthMm: 80, textMm: 3.5 };

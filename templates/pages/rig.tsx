@@ -1,11 +1,12 @@
-import type { RigEntry } from "../../src/content/library.ts";
-import type { SolvedRig } from "../../src/solve/solved.ts";
+import { sitePaths } from "../../src/model/addresses.ts";
+import type { RigEntry } from "../../src/model/library.ts";
+import type { SolvedRig } from "../../src/model/solved.ts";
 import { DepthPart, depthId } from "./depth.tsx";
 import { FitPart } from "./fit.tsx";
 import { TextPartView } from "./in-water.tsx";
 import { MakeItUp, WhatYouNeed } from "./rig-need.tsx";
 import { loadText } from "./shot-groups.ts";
-import { sitePaths, type View } from "./view.ts";
+import type { View } from "./view.ts";
 
 export interface RigProps {
   readonly view: View;

@@ -1,5 +1,6 @@
 import type { Child } from "../../src/markup/jsx-runtime.ts";
-import { type Section, sections, sitePaths, type View } from "./view.ts";
+import { sitePaths } from "../../src/model/addresses.ts";
+import { type Section, sections, type View } from "./view.ts";
 
 /** Only our own files, nothing inline: a page cannot be made to run or fetch anything else. */
 const contentSecurityPolicy = [

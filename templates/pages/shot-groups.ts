@@ -1,5 +1,5 @@
-import { countSizes, groupShot } from "../../src/drawing/shot-groups.ts";
-import type { SolvedShot } from "../../src/solve/solved.ts";
+import { countSizes, groupShot } from "../../src/drawing/rig/shot-groups.ts";
+import type { SolvedShot } from "../../src/model/solved.ts";
 
 /** Shot that are put on together: a row of the table. */
 export interface ShotRow {

@@ -1,5 +1,6 @@
-import type { ScaleEntry } from "../../src/content/library.ts";
-import { sitePaths, type View } from "./view.ts";
+import { sitePaths } from "../../src/model/addresses.ts";
+import type { ScaleEntry } from "../../src/model/library.ts";
+import type { View } from "./view.ts";
 
 /** Scales that differ by less than this share say the same for fishing. */
 const agreeingShare = 0.05;

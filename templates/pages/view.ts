@@ -1,12 +1,13 @@
 import type { Root } from "mdast";
-import type { Library, Prose } from "../../src/content/library.ts";
 import type { Finding } from "../../src/core/finding.ts";
-import type { Float } from "../../src/core/float.ts";
+import type { Float } from "../../src/core/float/float.ts";
 import type { Child } from "../../src/markup/jsx-runtime.ts";
-import type { Figures } from "../../src/report/figures.ts";
-import type { WordValue } from "../../src/report/words.ts";
-import type { SolvedDepth, SolvedRig } from "../../src/solve/solved.ts";
-import type { TextPart, WaterText } from "../../src/solve/water-text.ts";
+import type { Library, Prose } from "../../src/model/library.ts";
+import type { Printable } from "../../src/model/printable.ts";
+import type { SolvedDepth, SolvedRig } from "../../src/model/solved.ts";
+import type { Figures } from "../../src/words/figures.ts";
+import type { TextPart, WaterText } from "../../src/words/water-text.ts";
+import type { WordValue } from "../../src/words/words.ts";
 
 /** What parts of pages need to speak; the browser has it too. */
 export interface Voice {
@@ -64,62 +65,6 @@ export interface Note {
   readonly body: Root;
 }
 
-export const printableKinds = ["card", "sheet", "larger-card", "handout", "booklet"] as const;
-
-/** A file to print and what a reader must know before printing it. */
-export interface Printable {
-  /** Path below the output folder, such as `cards/stick.pdf`. */
-  readonly path: string;
-  readonly title: string;
-  readonly kind: (typeof printableKinds)[number];
-  /** Rig that the file is about. */
-  readonly rigId?: string;
-  readonly sizeBytes: number;
-}
-
 /** Places in the main menu; a page outside them has none. */
 export const sections = ["lessons", "rigs", "floats", "safety", "search"] as const;
 export type Section = (typeof sections)[number];
-
-/** Where each page stands below the output folder. */
-export const sitePaths = {
-  home: "site/index.html",
-  lessons: "site/lessons/index.html",
-  lesson: (id: string) => `site/lessons/${id}.html`,
-  rigs: "site/rigs/index.html",
-  rig: (id: string) => `site/rigs/${id}.html`,
-  floats: "site/floats.html",
-  shot: "site/shot.html",
-  knots: "site/knots.html",
-  baits: "site/baits.html",
-  glossary: "site/glossary.html",
-  troubles: "site/what-the-float-says.html",
-  fish: "site/fish.html",
-  printables: "site/printables.html",
-  safety: "site/safety.html",
-  search: "site/search.html",
-  page: (id: string) => `site/${id}.html`,
-  /** Front of a rig's card as a picture. */
-  preview: (id: string) => `site/previews/${id}-front.png`,
-  rigData: (id: string) => `site/data/${id}.js`,
-  asset: (name: string) => `site/assets/${name}`,
-} as const;
-
-/** Anchor of a word in the glossary. */
-export function termId(term: string): string {
-  return term
-    .toLowerCase()
-    .replace(/[^\p{L}\d]+/gu, "-")
-    .replace(/^-|-$/g, "");
-}
-
-/** One page as the search knows it. */
-export interface SearchEntry {
-  readonly id: number;
-  /** Address below the site's folder. */
-  readonly address: string;
-  readonly title: string;
-  readonly summary: string;
-  readonly kind: string;
-  readonly text: string;
-}

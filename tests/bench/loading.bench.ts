@@ -1,5 +1,5 @@
 import { bench, describe } from "vitest";
-import { chooseShot } from "../../src/core/loading.ts";
+import { chooseShot } from "../../src/core/loading/loading.ts";
 import { randomInstance, seededRandom } from "../core/loading-instances.ts";
 import { integerProgram } from "../support/highs-loading.ts";
 

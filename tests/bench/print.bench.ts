@@ -1,9 +1,9 @@
 import { bench, describe } from "vitest";
 import { nodeFonts } from "../../src/layout/node-fonts.ts";
 import { paperToPng } from "../../src/layout/png.ts";
-import { cardSides } from "../../src/print/card-sides.ts";
-import { id1Card, layOutId1 } from "../../src/print/id1-card.ts";
-import { paintPdf } from "../../src/print/pdf.ts";
+import { cardSides } from "../../src/print/cards/card-sides.ts";
+import { id1Card, layOutId1 } from "../../src/print/cards/id1-card.ts";
+import { paintPdf } from "../../src/print/pdf/pdf.ts";
 import { sampleGuide } from "../print/sample-print.ts";
 import { drawingKit } from "../support/drawing-kit.ts";
 import { sampleWaggler } from "../support/sample-rig.ts";

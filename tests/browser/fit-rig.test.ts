@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { countField, fitRig, metalField } from "../../src/browser/fit-rig.ts";
-import type { ShotScale } from "../../src/core/shot.ts";
+import type { ShotScale } from "../../src/core/tackle/shot.ts";
 import { sampleStick, sampleWaggler } from "../support/sample-rig.ts";
 
 const { rig } = sampleWaggler;

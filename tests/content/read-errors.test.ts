@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { formatReport } from "../../src/checks/reporter.ts";
 import { readLibrary } from "../../src/content/read-library.ts";
 import { readSources } from "../../src/content/world.ts";
-import { formatReport } from "../../src/report/reporter.ts";
 import { contentWith, edited, sourcesOf, worldOf } from "../support/smallest-content.ts";
 
 /** What the reader says of the smallest content with these changes. */

@@ -3,7 +3,7 @@ import { visit } from "unist-util-visit";
 import { beforeAll, describe, expect, it } from "vitest";
 import { type Solved, solveContent } from "../../src/build/build.ts";
 import { disk } from "../../src/cli/disk.ts";
-import type { Message } from "../../src/report/message.ts";
+import type { Message } from "../../src/model/message.ts";
 import { bands } from "./trade-bands.ts";
 
 let messages: readonly Message[];

@@ -1,5 +1,5 @@
 import { mmPerFoot } from "../../src/core/units.ts";
-import type { SolvedDepth, SolvedRig, SolvedShot } from "../../src/solve/solved.ts";
+import type { SolvedDepth, SolvedRig, SolvedShot } from "../../src/model/solved.ts";
 
 /** A figure that the trade has a usual range for. */
 interface Band {

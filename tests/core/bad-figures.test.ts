@@ -1,16 +1,16 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { depthGuide } from "../../src/core/depth-guide.ts";
-import { feedForSession } from "../../src/core/feed.ts";
+import { depthGuide } from "../../src/core/depth/depth-guide.ts";
+import { feelForBed, plumbingSteps } from "../../src/core/depth/plumbing.ts";
+import { recordDepth } from "../../src/core/depth/rod-reach.ts";
+import { feedForSession } from "../../src/core/feed/feed.ts";
+import { groundbait } from "../../src/core/feed/groundbait.ts";
 import type { Finding } from "../../src/core/finding.ts";
-import { attachments, type Float } from "../../src/core/float.ts";
-import { checkFloat } from "../../src/core/float-check.ts";
-import { groundbait } from "../../src/core/groundbait.ts";
-import { kitFor } from "../../src/core/kit.ts";
-import { lineChain } from "../../src/core/knots.ts";
-import { feelForBed, plumbingSteps } from "../../src/core/plumbing.ts";
-import { recordDepth } from "../../src/core/rod-reach.ts";
-import { metals } from "../../src/core/shot.ts";
+import { attachments, type Float } from "../../src/core/float/float.ts";
+import { checkFloat } from "../../src/core/float/float-check.ts";
+import { kitFor } from "../../src/core/tackle/kit.ts";
+import { lineChain } from "../../src/core/tackle/knots.ts";
+import { metals } from "../../src/core/tackle/shot.ts";
 import { pool, straightQuill } from "./floats.ts";
 
 fc.configureGlobal({ seed: 20, numRuns: 200 });

@@ -1,5 +1,5 @@
-import type { Float } from "../../src/core/float.ts";
-import type { Water } from "../../src/core/water.ts";
+import type { Float } from "../../src/core/float/float.ts";
+import type { Water } from "../../src/core/water/water.ts";
 
 /** Invented floats for the tests; figures chosen so that the sums can be done by hand. */
 

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { chooseShot } from "../../src/core/loading.ts";
+import { chooseShot } from "../../src/core/loading/loading.ts";
 import { type IntegerProgram, integerProgram } from "../support/highs-loading.ts";
 import { randomInstance, seededRandom } from "./loading-instances.ts";
 

@@ -1,4 +1,4 @@
-import type { Metal, Shot, StockedShot } from "../../src/core/shot.ts";
+import type { Metal, Shot, StockedShot } from "../../src/core/tackle/shot.ts";
 
 /** Trade figures of split shot [g]: common practice, no source. */
 export const tradeMassesG: Readonly<Record<string, number>> = {

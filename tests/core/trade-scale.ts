@@ -1,4 +1,4 @@
-import type { ShotScale } from "../../src/core/shot.ts";
+import type { ShotScale } from "../../src/core/tackle/shot.ts";
 import { tradeMassesG } from "./loading-instances.ts";
 
 /** The trade's figures as a scale: common practice, no source. */

@@ -1,14 +1,14 @@
 import { expect, test } from "vitest";
 import { solveContent } from "../../src/build/build.ts";
 import { disk } from "../../src/cli/disk.ts";
-import { rigVariants } from "../../src/core/moved-float.ts";
-import { drawFloatChart } from "../../src/drawing/float-chart.ts";
-import { drawFloat } from "../../src/drawing/float-drawing.ts";
-import { floatPose } from "../../src/drawing/float-poses.ts";
-import { drawFloatStates } from "../../src/drawing/float-states.ts";
+import { rigVariants } from "../../src/core/float/moved-float.ts";
+import { drawFloatChart } from "../../src/drawing/float/float-chart.ts";
+import { drawFloat } from "../../src/drawing/float/float-drawing.ts";
+import { floatPose } from "../../src/drawing/float/float-poses.ts";
+import { drawFloatStates } from "../../src/drawing/float/float-states.ts";
 import type { Drawing } from "../../src/drawing/model.ts";
-import { drawPatternCharts } from "../../src/drawing/pattern-chart.ts";
-import { drawRig } from "../../src/drawing/rig-drawing.ts";
+import { drawPatternCharts } from "../../src/drawing/patterns/pattern-chart.ts";
+import { drawRig } from "../../src/drawing/rig/rig-drawing.ts";
 import { drawShotGauge } from "../../src/drawing/shot-gauge.ts";
 import {
   faintTexts,

@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { ballDiameterMm } from "../../src/core/shot.ts";
-import { drawFloatChart } from "../../src/drawing/float-chart.ts";
-import { drawFloat } from "../../src/drawing/float-drawing.ts";
-import { floatPictures } from "../../src/drawing/float-poses.ts";
-import { drawFloatState, drawFloatStates } from "../../src/drawing/float-states.ts";
+import { ballDiameterMm } from "../../src/core/tackle/shot.ts";
+import { drawFloatChart } from "../../src/drawing/float/float-chart.ts";
+import { drawFloat } from "../../src/drawing/float/float-drawing.ts";
+import { floatPictures } from "../../src/drawing/float/float-poses.ts";
+import { drawFloatState, drawFloatStates } from "../../src/drawing/float/float-states.ts";
 import type { Drawing } from "../../src/drawing/model.ts";
-import { drawPatternCharts } from "../../src/drawing/pattern-chart.ts";
+import { drawPatternCharts } from "../../src/drawing/patterns/pattern-chart.ts";
 import { drawShotGauge } from "../../src/drawing/shot-gauge.ts";
 import {
   flatItems,

@@ -1,12 +1,12 @@
 import { describe } from "vitest";
-import { drawFloatChart } from "../../src/drawing/float-chart.ts";
-import { drawFloat } from "../../src/drawing/float-drawing.ts";
-import { drawFloatState } from "../../src/drawing/float-states.ts";
+import { drawFloatChart } from "../../src/drawing/float/float-chart.ts";
+import { drawFloat } from "../../src/drawing/float/float-drawing.ts";
+import { drawFloatState } from "../../src/drawing/float/float-states.ts";
 import type { Drawing } from "../../src/drawing/model.ts";
-import { drawPatternCharts } from "../../src/drawing/pattern-chart.ts";
-import { drawRig } from "../../src/drawing/rig-drawing.ts";
+import { drawPatternCharts } from "../../src/drawing/patterns/pattern-chart.ts";
+import { drawRig } from "../../src/drawing/rig/rig-drawing.ts";
 import { drawShotGauge } from "../../src/drawing/shot-gauge.ts";
-import type { SolvedDepth } from "../../src/solve/solved.ts";
+import type { SolvedDepth } from "../../src/model/solved.ts";
 import { drawingKit } from "../support/drawing-kit.ts";
 import { drawingText } from "../support/drawing-text.ts";
 import { holdAgainstGoldens } from "../support/golden.ts";

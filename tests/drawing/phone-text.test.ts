@@ -3,7 +3,7 @@ import { solveContent } from "../../src/build/build.ts";
 import { disk } from "../../src/cli/disk.ts";
 import { drawPicture } from "../../src/drawing/pictures.ts";
 import { drawingToSvg } from "../../src/drawing/svg.ts";
-import { type PictureReference, scenes } from "../../src/solve/live/pictures.ts";
+import { type PictureReference, scenes } from "../../src/model/pictures.ts";
 import {
   floatPicture,
   hangPicture,

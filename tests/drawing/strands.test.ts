@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { PathItem } from "../../src/drawing/model.ts";
-import { drawRig } from "../../src/drawing/rig-drawing.ts";
+import { drawRig } from "../../src/drawing/rig/rig-drawing.ts";
 import { strandStrokes } from "../../src/drawing/strands.ts";
 import { drawingKit } from "../support/drawing-kit.ts";
 import { inkRuns, strand } from "../support/ink-runs.ts";

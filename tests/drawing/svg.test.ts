@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { measureText } from "../../src/drawing/font-metrics.ts";
+import { measureText } from "../../src/drawing/labels/font-metrics.ts";
 import type { Drawing } from "../../src/drawing/model.ts";
 import { drawingToSvg } from "../../src/drawing/svg.ts";
 

@@ -76,6 +76,27 @@ describe("the rooms of the house", () => {
     expect(wrong.map(({ from, to }) => `${from} imports ${to}`)).toEqual([]);
   });
 
+  it("are allowed nothing that none of their files imports", () => {
+    const used = (from: string, to: string, typeOnly: boolean) =>
+      crossing.some(
+        (one) => roomOf(one.from) === from && roomOf(one.to) === to && (typeOnly || !one.typeOnly),
+      );
+    const unused = [...rules].flatMap(([room, { values, types }]) => [
+      ...[...values].filter((to) => !used(room, to, false)).map((to) => `${room} needs no values of ${to}`),
+      ...[...types].filter((to) => !used(room, to, true)).map((to) => `${room} needs no types of ${to}`),
+    ]);
+    expect(unused).toEqual([]);
+  });
+
+  it("form no circle of rooms, not of types either", () => {
+    const edges = new Map<string, Set<string>>();
+    for (const { from, to } of crossing) {
+      const room = roomOf(from)!;
+      edges.set(room, (edges.get(room) ?? new Set()).add(roomOf(to)!));
+    }
+    expect(findCircle(edges)).toEqual([]);
+  });
+
   it("form no circle of files, not of types either", () => {
     const edges = new Map<string, Set<string>>();
     for (const { from, to } of files.flatMap(importsOf)) {

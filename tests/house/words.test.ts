@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
-import type { WordTree } from "../../src/report/words.ts";
+import type { WordTree } from "../../src/model/word-tree.ts";
 import { sentences } from "../support/words-tree.ts";
 
 const root = join(import.meta.dirname, "../..");

@@ -1,7 +1,7 @@
-import type { Guide, Library, RigEntry } from "../../src/content/library.ts";
 import type { OutputFile } from "../../src/markup/output.ts";
+import type { Guide, Library, RigEntry } from "../../src/model/library.ts";
+import type { SolvedRig } from "../../src/model/solved.ts";
 import { type PrintInput, printFiles } from "../../src/print/print-files.ts";
-import type { SolvedRig } from "../../src/solve/solved.ts";
 import { drawingKit } from "../support/drawing-kit.ts";
 import { sampleRigs } from "../support/sample-rig.ts";
 

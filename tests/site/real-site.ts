@@ -1,10 +1,10 @@
 import { solveContent } from "../../src/build/build.ts";
 import { disk } from "../../src/cli/disk.ts";
 import type { OutputFile } from "../../src/markup/output.ts";
-import { reasonText } from "../../src/report/reason.ts";
 import type { SiteInput } from "../../src/site/input.ts";
 import { siteFiles } from "../../src/site/site-files.tsx";
-import { feedText, waterText } from "../../src/solve/water-text.ts";
+import { reasonText } from "../../src/words/reason.ts";
+import { feedText, waterText } from "../../src/words/water-text.ts";
 import { siteAssets } from "../../tools/site-assets.mjs";
 
 /** What the site of the shipped content is made from, with a card for every rig. */

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { disk } from "../../src/cli/disk.ts";
 import { readLibrary } from "../../src/content/read-library.ts";
 import { readSources } from "../../src/content/world.ts";
-import { floatDragAreaCm2 } from "../../src/core/float-drag.ts";
+import { floatDragAreaCm2 } from "../../src/core/float/float-drag.ts";
 import { landings, type SinkFineness, sinkOfRig } from "../../src/core/sink/sink-of-rig.ts";
 import { hangingRig } from "../../src/solve/in-water.ts";
 import { sisterOf } from "../../src/solve/same-shot.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { GuideStep } from "../../src/core/depth-guide.ts";
+import type { GuideStep } from "../../src/core/depth/depth-guide.ts";
 import { guideRows } from "../../src/solve/guide-rows.ts";
 
 const step = (overdepthMm: number, changes: Partial<GuideStep> = {}): GuideStep => ({

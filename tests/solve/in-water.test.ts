@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { readLibrary } from "../../src/content/read-library.ts";
+import type { InWater } from "../../src/model/in-water.ts";
+import type { Rig } from "../../src/model/rig.ts";
 import { solveInWater, withWater } from "../../src/solve/in-water.ts";
 import { fishRiseMs } from "../../src/solve/lift-and-pull.ts";
-import type { Rig } from "../../src/solve/rig.ts";
 import { solveRig } from "../../src/solve/solve-rig.ts";
-import type { InWater } from "../../src/solve/solved-in-water.ts";
 import { mayLiftMm } from "../../src/solve/too-light.ts";
 import { contentWith, sourcesOf } from "../support/smallest-content.ts";
 

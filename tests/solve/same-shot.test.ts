@@ -3,9 +3,9 @@ import { disk } from "../../src/cli/disk.ts";
 import { readLibrary } from "../../src/content/read-library.ts";
 import { readSources } from "../../src/content/world.ts";
 import { knotClearMm } from "../../src/core/patterns/clearance.ts";
+import type { SolvedShot } from "../../src/model/solved.ts";
 import { sameShot, sisterOf } from "../../src/solve/same-shot.ts";
 import { solveRig } from "../../src/solve/solve-rig.ts";
-import type { SolvedShot } from "../../src/solve/solved.ts";
 
 const library = readLibrary(await readSources(disk, ["content"])).value!;
 const solved = library.rigs.map(({ rig }) => {

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readLibrary } from "../../src/content/read-library.ts";
-import type { Metal } from "../../src/core/shot.ts";
-import type { Rig } from "../../src/solve/rig.ts";
+import type { Metal } from "../../src/core/tackle/shot.ts";
+import type { Rig } from "../../src/model/rig.ts";
+import type { SolvedRig } from "../../src/model/solved.ts";
 import { solveRig } from "../../src/solve/solve-rig.ts";
-import type { SolvedRig } from "../../src/solve/solved.ts";
 import { pool, stick, straightQuill } from "../core/floats.ts";
 import { tradeMassesG, tradeTub } from "../core/loading-instances.ts";
 import { contentWith, sourcesOf } from "../support/smallest-content.ts";

@@ -1,4 +1,4 @@
-import { measureText } from "../../src/drawing/font-metrics.ts";
+import { measureText } from "../../src/drawing/labels/font-metrics.ts";
 import type { Drawing, Item, PathItem, PathStep, TextItem } from "../../src/drawing/model.ts";
 
 interface Rect {

@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { parse } from "yaml";
-import { measureText } from "../../src/drawing/font-metrics.ts";
 import type { DrawingKit } from "../../src/drawing/kit.ts";
-import { makeFigures } from "../../src/report/figures.ts";
-import { makeWords } from "../../src/report/words.ts";
+import { measureText } from "../../src/drawing/labels/font-metrics.ts";
+import { makeFigures } from "../../src/words/figures.ts";
+import { makeWords } from "../../src/words/words.ts";
 
 const words = makeWords(parse(readFileSync("content/words/en.yaml", "utf8")));
 

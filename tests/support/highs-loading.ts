@@ -1,6 +1,6 @@
 import loadHighs from "highs";
-import { metalDensityKgM3, pullShare, type StockedShot } from "../../src/core/shot.ts";
-import type { Water } from "../../src/core/water.ts";
+import { metalDensityKgM3, pullShare, type StockedShot } from "../../src/core/tackle/shot.ts";
+import type { Water } from "../../src/core/water/water.ts";
 
 /** The largest pull that does not exceed the target, as HiGHS finds it, a library for integer programs. */
 export type IntegerProgram = (tub: readonly StockedShot[], targetPullG: number, water: Water) => number;

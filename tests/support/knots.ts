@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { parse } from "yaml";
-import type { KnotPicture } from "../../src/content/knot-picture.ts";
 import { knotSchema } from "../../src/content/schema/knot-schema.ts";
+import type { KnotPicture } from "../../src/model/knot-picture.ts";
 
 const folder = "content/knots";
 

@@ -1,12 +1,12 @@
-import { feedForSession } from "../../src/core/feed.ts";
-import type { Float } from "../../src/core/float.ts";
-import { lineChain } from "../../src/core/knots.ts";
+import { feedForSession } from "../../src/core/feed/feed.ts";
+import type { Float } from "../../src/core/float/float.ts";
 import type { PatternSpec, PlacedShot } from "../../src/core/patterns/pattern.ts";
-import { ballDiameterMm, type Metal, pullG } from "../../src/core/shot.ts";
+import { lineChain } from "../../src/core/tackle/knots.ts";
+import { ballDiameterMm, type Metal, pullG } from "../../src/core/tackle/shot.ts";
+import type { Rig } from "../../src/model/rig.ts";
+import type { GuideStep, SolvedDepth, SolvedRig } from "../../src/model/solved.ts";
 import { guideRows } from "../../src/solve/guide-rows.ts";
 import { withWater } from "../../src/solve/in-water.ts";
-import type { Rig } from "../../src/solve/rig.ts";
-import type { GuideStep, SolvedDepth, SolvedRig } from "../../src/solve/solved.ts";
 
 /** Round figures of the trade's scale [g]; sizes below No 8 are tin here as they may not be lead everywhere. */
 const sizeG: Readonly<Record<string, number>> = {

@@ -1,4 +1,4 @@
-import type { WordTree } from "../../src/report/words.ts";
+import type { WordTree } from "../../src/model/word-tree.ts";
 
 /** Every sentence of a tree of words with the path that names it. */
 export function sentences(tree: WordTree, path = ""): [string, string][] {

@@ -1,7 +1,7 @@
 import type { z } from "zod";
-import type { Float } from "../../core/float.ts";
-import { parseLoad } from "../../core/load-notation.ts";
-import type { FloatEntry, ScaleEntry } from "../library.ts";
+import type { Float } from "../../core/float/float.ts";
+import { parseLoad } from "../../core/tackle/load-notation.ts";
+import type { FloatEntry, ScaleEntry } from "../../model/library.ts";
 import { parseNotes } from "../markdown-source.ts";
 import type { Read, Reading } from "../reading.ts";
 import type { floatSchema } from "../schema/tackle-schema.ts";

@@ -1,7 +1,6 @@
 import type { z } from "zod";
-import type { KnotPlace, TiedKnot } from "../../core/knots.ts";
 import type { PatternSpec } from "../../core/patterns/pattern.ts";
-import type { Hook, Rig } from "../../solve/rig.ts";
+import type { KnotPlace, TiedKnot } from "../../core/tackle/knots.ts";
 import type {
   BaitEntry,
   FloatEntry,
@@ -11,7 +10,8 @@ import type {
   RigEntry,
   ScaleEntry,
   TubEntry,
-} from "../library.ts";
+} from "../../model/library.ts";
+import type { Hook, Rig } from "../../model/rig.ts";
 import type { Reading, ReadProse } from "../reading.ts";
 import type { loadingSchema, rigSchema } from "../schema/rig-schema.ts";
 

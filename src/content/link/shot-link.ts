@@ -1,6 +1,6 @@
 import type { z } from "zod";
-import type { StockedShot } from "../../core/shot.ts";
-import type { ScaleEntry, TubEntry } from "../library.ts";
+import type { StockedShot } from "../../core/tackle/shot.ts";
+import type { ScaleEntry, TubEntry } from "../../model/library.ts";
 import type { Read, Reading } from "../reading.ts";
 import type { scaleSchema, tubSchema } from "../schema/tackle-schema.ts";
 

@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { metals } from "../../core/shot.ts";
-import { unitChoices } from "../../report/figures.ts";
+import { metals } from "../../core/tackle/shot.ts";
+import { unitChoices } from "../../model/unit-choice.ts";
 import { length, mass, massOrNone, temperature } from "./quantity-schema.ts";
 
 const isoDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/, "write the date as 2026-11-20");

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { bases } from "../../core/basis.ts";
-import { facings, type KnotPicture, strandPatterns } from "../knot-picture.ts";
+import { facings, type KnotPicture, strandPatterns } from "../../model/knot-picture.ts";
 
 const flat = z.tuple([z.number(), z.number()]);
 const point = z.union([flat, z.tuple([z.number(), z.number(), z.number()])]);

@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import type { Message } from "../../report/message.ts";
+import type { Message } from "../../model/message.ts";
 import type { YamlSource } from "../yaml-source.ts";
 
 type Issue = z.core.$ZodIssue;

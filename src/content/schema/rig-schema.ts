@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { settings } from "../../core/setting.ts";
-import { levels } from "../library.ts";
+import { settings } from "../../core/depth/setting.ts";
+import { levels } from "../../model/library.ts";
 import { anyLength, length, mass, pace, share, time, volume } from "./quantity-schema.ts";
 
 const line = { strength: mass(), diameter: length() };

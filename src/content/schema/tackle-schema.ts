@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { bases } from "../../core/basis.ts";
-import { attachments } from "../../core/float.ts";
-import { metals } from "../../core/shot.ts";
+import { attachments } from "../../core/float/float.ts";
+import { metals } from "../../core/tackle/shot.ts";
 import { density, length, mass, massOrNone, pace, quantity } from "./quantity-schema.ts";
 
 const basis = z.enum(bases);

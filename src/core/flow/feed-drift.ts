@@ -1,6 +1,6 @@
-import { type Body, fallTimeS } from "../body-fall.ts";
 import { type Answer, answer, noAnswer } from "../finding.ts";
-import type { Water } from "../water.ts";
+import { type Body, fallTimeS } from "../sink/body-fall.ts";
+import type { Water } from "../water/water.ts";
 import { meanPaceShare } from "./profile.ts";
 
 /**

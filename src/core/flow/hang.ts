@@ -1,5 +1,5 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
-import { isZeroOrMore, wrongMeasure } from "../hanging-rig.ts";
+import { isZeroOrMore, wrongMeasure } from "./hanging-rig.ts";
 import { type Balance, balanceOf, type FlowRig, type HangingLine, type HangPoint } from "./line-balance.ts";
 import { paceAtMmS } from "./profile.ts";
 import { root } from "./root.ts";

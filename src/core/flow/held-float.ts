@@ -1,8 +1,8 @@
-import { fluidOf } from "../drag.ts";
 import { type Answer, answer, noAnswer } from "../finding.ts";
-import type { Attachment } from "../float.ts";
+import type { Attachment } from "../float/float.ts";
 import { gravityMs2 } from "../units.ts";
-import type { Water } from "../water.ts";
+import { fluidOf } from "../water/drag.ts";
+import type { Water } from "../water/water.ts";
 import { root } from "./root.ts";
 
 /** A float that is held back against the flow. */

@@ -3,9 +3,16 @@
  * below it: weights pull down, the water pushes along the flow by how much faster it runs than the float moves. The line
  * lies along that pull.
  */
-import { gravityMmS2, shotBody, sinkerOf } from "../body-fall.ts";
-import { axialDragGMmS, bodyDragGS, crossFlowDragGMmS, type DragLaw, type Fluid, fluidOf } from "../drag.ts";
-import { type HangingRig, lineDensityKgM3 } from "../hanging-rig.ts";
+import { gravityMmS2, shotBody, sinkerOf } from "../sink/body-fall.ts";
+import {
+  axialDragGMmS,
+  bodyDragGS,
+  crossFlowDragGMmS,
+  type DragLaw,
+  type Fluid,
+  fluidOf,
+} from "../water/drag.ts";
+import { type HangingRig, lineDensityKgM3 } from "./hanging-rig.ts";
 
 /** A rig in running water. */
 export interface FlowRig extends HangingRig {

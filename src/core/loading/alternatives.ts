@@ -1,7 +1,7 @@
 import type { Answer } from "../finding.ts";
-import { bankToleranceG, chooseShot, type Mix, type Split, totalPullG } from "../loading.ts";
-import type { Metal, Shot, ShotScale, Tub } from "../shot.ts";
-import type { Water } from "../water.ts";
+import type { Metal, Shot, ShotScale, Tub } from "../tackle/shot.ts";
+import type { Water } from "../water/water.ts";
+import { bankToleranceG, chooseShot, type Mix, type Split, totalPullG } from "./loading.ts";
 
 /** A shop that never runs out: every size of a scale in one metal. */
 export function fullTub(scale: ShotScale, metal: Metal): Tub {

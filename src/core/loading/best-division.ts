@@ -1,4 +1,4 @@
-import type { Shot } from "../shot.ts";
+import type { Shot } from "../tackle/shot.ts";
 import { halvesOf, type Start, startOf, startOfSeveral, type Way, waysToDivide } from "./divide.ts";
 import type { Fewest } from "./fewest.ts";
 

@@ -1,4 +1,4 @@
-import type { Shot } from "../shot.ts";
+import type { Shot } from "../tackle/shot.ts";
 
 /** Some shot of one size and metal, its mass in whole units of its metal's sums. */
 export interface Kind {

@@ -1,5 +1,5 @@
 import { type Answer, noAnswer, warning } from "../finding.ts";
-import type { Shot } from "../shot.ts";
+import type { Shot } from "../tackle/shot.ts";
 import { aboveLoopMm, apartMm, checked, knotClearMm } from "./clearance.ts";
 import type { BulkSpec, PatternRoom, PlacedShot, PlacePattern, SpreadBulkSpec } from "./pattern.ts";
 import { droppersMm, stackedMm } from "./spacing.ts";

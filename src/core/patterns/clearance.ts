@@ -1,5 +1,5 @@
 import { type Answer, answer, type Finding, noAnswer, warning } from "../finding.ts";
-import { ballDiameterMm, type Shot } from "../shot.ts";
+import { ballDiameterMm, type Shot } from "../tackle/shot.ts";
 import type { LineRoom, PatternKind, PatternRoom, PlacedShot, Role } from "./pattern.ts";
 
 /** Shot stay this far from a knot (common practice, no source). */

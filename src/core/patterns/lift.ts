@@ -1,5 +1,5 @@
 import { noAnswer, warning } from "../finding.ts";
-import { totalPullG } from "../loading.ts";
+import { totalPullG } from "../loading/loading.ts";
 import { checked, clearOfKnot } from "./clearance.ts";
 import type { LiftSpec, PlacedShot, PlacePattern } from "./pattern.ts";
 import { oneOf } from "./supply.ts";

@@ -1,6 +1,6 @@
 import type { Answer } from "../finding.ts";
-import type { Shot, Tub } from "../shot.ts";
-import type { Water } from "../water.ts";
+import type { Shot, Tub } from "../tackle/shot.ts";
+import type { Water } from "../water/water.ts";
 
 /** What a shot is for. */
 export const roles = ["lock", "spread", "bulk", "dropper", "telltale", "anchor"] as const;

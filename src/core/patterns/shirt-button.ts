@@ -1,5 +1,5 @@
 import type { Answer } from "../finding.ts";
-import type { Shot } from "../shot.ts";
+import type { Shot } from "../tackle/shot.ts";
 import { checked, tooShallow } from "./clearance.ts";
 import type { PatternRoom, PlacedShot, PlacePattern, ShirtButtonSpec } from "./pattern.ts";
 import { spreadMm } from "./spacing.ts";

@@ -1,4 +1,4 @@
-import type { Shot } from "../shot.ts";
+import type { Shot } from "../tackle/shot.ts";
 import { aboveLoopMm, apartMm, floatClearMm, highestMm } from "./clearance.ts";
 import type { LineRoom } from "./pattern.ts";
 

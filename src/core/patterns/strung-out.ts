@@ -1,6 +1,6 @@
 import { answer, noAnswer } from "../finding.ts";
-import { totalPullG, tubWithout } from "../loading.ts";
-import type { Shot } from "../shot.ts";
+import { totalPullG, tubWithout } from "../loading/loading.ts";
+import type { Shot } from "../tackle/shot.ts";
 import { aboveLoopMm, apartMm, checked, highestMm, tooShallow } from "./clearance.ts";
 import type { PatternRoom, PlacedShot, PlacePattern, StrungOutSpec } from "./pattern.ts";
 import { mainGroup, type Named, oneOf, takeNamed } from "./supply.ts";

@@ -1,6 +1,6 @@
 import { type Answer, answer, type Finding, noAnswer, warning } from "../finding.ts";
-import { bankToleranceG, chooseShot, toMilligram, totalPullG, tubWithout } from "../loading.ts";
-import type { Shot, Tub } from "../shot.ts";
+import { bankToleranceG, chooseShot, toMilligram, totalPullG, tubWithout } from "../loading/loading.ts";
+import type { Shot, Tub } from "../tackle/shot.ts";
 import { aboveLoopMm, clearOfKnot } from "./clearance.ts";
 import type { PatternRoom, Telltale } from "./pattern.ts";
 

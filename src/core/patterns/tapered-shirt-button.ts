@@ -1,6 +1,6 @@
 import { type Answer, answer } from "../finding.ts";
-import { bankToleranceG, heaviestFirst, totalPullG, tubWithout } from "../loading.ts";
-import type { Shot, Tub } from "../shot.ts";
+import { bankToleranceG, heaviestFirst, totalPullG, tubWithout } from "../loading/loading.ts";
+import type { Shot, Tub } from "../tackle/shot.ts";
 import type { PatternRoom, PlacePattern, ShirtButtonSpec } from "./pattern.ts";
 import { placeButtons } from "./shirt-button.ts";
 import { mainGroup, type Named, oneOf } from "./supply.ts";

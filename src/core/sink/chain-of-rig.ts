@@ -1,6 +1,6 @@
-import { gravityMmS2, type Sinker, shotBody, sinkerOf } from "../body-fall.ts";
-import { type Fluid, fluidOf } from "../drag.ts";
-import { type HangingRig, lineDensityKgM3 } from "../hanging-rig.ts";
+import { type HangingRig, lineDensityKgM3 } from "../flow/hanging-rig.ts";
+import { type Fluid, fluidOf } from "../water/drag.ts";
+import { gravityMmS2, type Sinker, shotBody, sinkerOf } from "./body-fall.ts";
 import type { Chain, ChainLink, ChainNode } from "./chain.ts";
 
 /** A float lying on the water: held by the rod, or free to slide with its own mass and drag area. */

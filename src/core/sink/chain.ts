@@ -1,4 +1,4 @@
-import type { DragLaw, Fluid } from "../drag.ts";
+import type { DragLaw, Fluid } from "../water/drag.ts";
 
 /** A point of the line that carries weight: a shot, the bait, or a lump of the line itself. */
 export interface ChainNode {

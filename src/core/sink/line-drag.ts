@@ -1,4 +1,4 @@
-import { axialDragGMmS, crossFlowDragGMmS } from "../drag.ts";
+import { axialDragGMmS, crossFlowDragGMmS } from "../water/drag.ts";
 import { bandWidth, column } from "./banded.ts";
 import type { Chain, ChainState } from "./chain.ts";
 

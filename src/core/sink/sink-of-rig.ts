@@ -1,5 +1,5 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
-import { isPositive, isZeroOrMore, wrongMeasure } from "../hanging-rig.ts";
+import { isPositive, isZeroOrMore, wrongMeasure } from "../flow/hanging-rig.ts";
 import { chainOfRig, type SinkingRig } from "./chain-of-rig.ts";
 import { type ChainShape, letFall } from "./fall.ts";
 

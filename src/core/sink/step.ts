@@ -13,7 +13,7 @@
  * the other, or weighted by mass alone, converges for light line between heavy shot to far slower falls: the
  * metric must hold the drag.
  */
-import { bodyDragGS } from "../drag.ts";
+import { bodyDragGS } from "../water/drag.ts";
 import { bandWidth, column, padding, solveBanded } from "./banded.ts";
 import { type Chain, type ChainState, stretchMmPerUn } from "./chain.ts";
 import { makeLineDrag } from "./line-drag.ts";

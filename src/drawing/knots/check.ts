@@ -1,5 +1,5 @@
-import type { KnotPicture } from "../../content/knot-picture.ts";
-import type { Words } from "../../report/words.ts";
+import type { KnotPicture } from "../../model/knot-picture.ts";
+import type { Words } from "../../words/words.ts";
 import { crossingsOf } from "./crossings.ts";
 import { stepStrands } from "./draw-knot.ts";
 

@@ -1,4 +1,4 @@
-import type { KnotArrow, KnotLabel, KnotPicture, KnotStep } from "../../content/knot-picture.ts";
+import type { KnotArrow, KnotLabel, KnotPicture, KnotStep } from "../../model/knot-picture.ts";
 import { arrowHead, point, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item } from "../model.ts";

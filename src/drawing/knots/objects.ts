@@ -1,4 +1,4 @@
-import type { Facing, KnotObject } from "../../content/knot-picture.ts";
+import type { Facing, KnotObject } from "../../model/knot-picture.ts";
 import { circle, point, polygon, thin, thinMm } from "../items.ts";
 import type { Item, PathStep } from "../model.ts";
 import { type Curve, curveThrough, type Place, wholePath } from "./curve.ts";

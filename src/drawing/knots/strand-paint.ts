@@ -1,4 +1,4 @@
-import type { StrandPattern } from "../../content/knot-picture.ts";
+import type { StrandPattern } from "../../model/knot-picture.ts";
 import { thinMm } from "../items.ts";
 import type { Ink, Item, PathStep } from "../model.ts";
 import type { Crossing } from "./crossings.ts";

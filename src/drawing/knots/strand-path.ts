@@ -1,4 +1,4 @@
-import type { Coil, Doubled, KnotPoint, PathPart } from "../../content/knot-picture.ts";
+import type { Coil, Doubled, KnotPoint, PathPart } from "../../model/knot-picture.ts";
 import { curveThrough, directionAt, marksOf, type Place, withoutRepeats } from "./curve.ts";
 
 /** Control points of a strand, and from which of them on it is the tag end. */

@@ -1,4 +1,4 @@
-import { diameterAtMm, type Profile, type ProfilePoint, topMm } from "../../core/profile.ts";
+import { diameterAtMm, type Profile, type ProfilePoint, topMm } from "../../core/float/profile.ts";
 import { circle, type Point, point, polygon, thin } from "../items.ts";
 import type { Item } from "../model.ts";
 import type { Part } from "./part.ts";

@@ -1,6 +1,6 @@
 import { point, polyline } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
-import { layLabel, paintLabel } from "../label-text.ts";
+import { layLabel, paintLabel } from "../labels/label-text.ts";
 import type { Item, Stroke } from "../model.ts";
 
 /** What a curve looks like and what it is. */

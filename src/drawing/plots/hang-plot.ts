@@ -1,6 +1,6 @@
 import type { FlowHang } from "../../core/flow/hang.ts";
 import type { HangPoint } from "../../core/flow/line-balance.ts";
-import type { SolvedDepth, SolvedRig } from "../../solve/solved.ts";
+import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { boldMm, circle, type Point, point, polyline, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, Stroke } from "../model.ts";

@@ -1,12 +1,12 @@
-import { topMm } from "../../core/profile.ts";
-import type { SolvedRig } from "../../solve/solved.ts";
+import { topMm } from "../../core/float/profile.ts";
+import type { SolvedRig } from "../../model/solved.ts";
 import { arrow, circle, type Point, point, polygon, polyline, text, thin } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item } from "../model.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
 import { parts } from "../parts/parts.ts";
 import { leastShotRadiusMm } from "../parts/shot.ts";
-import { lineShot, lockShot } from "../rig-words.ts";
+import { lineShot, lockShot } from "../rig/rig-words.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotated } from "../transform.ts";
 import { holdOf, type MakeUpStep, makeUpCaption, makeUpSteps } from "./make-up.ts";

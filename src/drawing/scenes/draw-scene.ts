@@ -1,5 +1,5 @@
-import type { Scene } from "../../solve/live/pictures.ts";
-import type { SolvedRig } from "../../solve/solved.ts";
+import type { Scene } from "../../model/pictures.ts";
+import type { SolvedRig } from "../../model/solved.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing } from "../model.ts";
 import { drawDisgorger } from "./disgorger.ts";

@@ -1,7 +1,7 @@
-import type { Rig } from "../../solve/rig.ts";
-import type { SolvedRig } from "../../solve/solved.ts";
+import type { Rig } from "../../model/rig.ts";
+import type { SolvedRig } from "../../model/solved.ts";
 import type { DrawingKit } from "../kit.ts";
-import { lineShot, lockShot, spokenShot } from "../rig-words.ts";
+import { lineShot, lockShot, spokenShot } from "../rig/rig-words.ts";
 
 /** What each step of making up a rig puts on the line. */
 export type MakeUpStep =

@@ -1,5 +1,5 @@
-import { moveFloat, setTo } from "../../core/moved-float.ts";
-import type { SolvedRig } from "../../solve/solved.ts";
+import { moveFloat, setTo } from "../../core/float/moved-float.ts";
+import type { SolvedRig } from "../../model/solved.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { PlacedRig, Swim } from "./swim.ts";
 

@@ -1,5 +1,5 @@
-import { topMm } from "../../core/profile.ts";
-import type { Rig } from "../../solve/rig.ts";
+import { topMm } from "../../core/float/profile.ts";
+import type { Rig } from "../../model/rig.ts";
 import { arrow, type Point, point, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";

@@ -1,5 +1,5 @@
-import { topMm } from "../../core/profile.ts";
-import type { Rig } from "../../solve/rig.ts";
+import { topMm } from "../../core/float/profile.ts";
+import type { Rig } from "../../model/rig.ts";
 import type { Point } from "../items.ts";
 import type { Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";

@@ -1,4 +1,4 @@
-import type { Rig } from "../../solve/rig.ts";
+import type { Rig } from "../../model/rig.ts";
 import { arrow, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";

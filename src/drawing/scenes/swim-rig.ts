@@ -1,5 +1,5 @@
-import { topMm } from "../../core/profile.ts";
-import type { SolvedDepth, SolvedRig } from "../../solve/solved.ts";
+import { topMm } from "../../core/float/profile.ts";
+import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { type Point, point, polyline } from "../items.ts";
 import type { Item } from "../model.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";

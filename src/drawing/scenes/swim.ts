@@ -1,7 +1,7 @@
-import type { SolvedDepth, SolvedRig } from "../../solve/solved.ts";
+import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { type Point, point, polygon, polyline, text, thinSoft } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
-import { layLabel, leading, paintLabel, type Run, together } from "../label-text.ts";
+import { layLabel, leading, paintLabel, type Run, together } from "../labels/label-text.ts";
 import type { Drawing, Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { between, ground, groundDepthMm, heightAt } from "./ground.ts";

@@ -1,9 +1,9 @@
 import { columnHeightMm, columnWidthMm, type HandoutFormat } from "../../../templates/handouts/format.ts";
 import { ContentsColumn, TitlePage } from "../../../templates/handouts/front-matter.tsx";
-import { sitePaths } from "../../../templates/pages/view.ts";
 import type { Item } from "../../drawing/model.ts";
 import { layOut } from "../../layout/lay-out.ts";
 import type { PaperSide } from "../../layout/paper.ts";
+import { sitePaths } from "../../model/addresses.ts";
 import type { Press } from "../press.ts";
 import { chunksOf, rowsOf } from "./chunks.ts";
 import { composePages } from "./compose.ts";

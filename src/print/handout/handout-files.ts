@@ -1,11 +1,11 @@
 import type { HandoutFormat } from "../../../templates/handouts/format.ts";
-import type { Lesson, Prose } from "../../content/library.ts";
 import type { PictureSource } from "../../drawing/pictures.ts";
+import type { Lesson, Prose } from "../../model/library.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
-import { paperSizes } from "../paper-sizes.ts";
-import { paintPdf } from "../pdf.ts";
+import { paintPdf } from "../pdf/pdf.ts";
 import type { Press } from "../press.ts";
 import type { PrintedFile } from "../printed-file.ts";
+import { paperSizes } from "../sheets/paper-sizes.ts";
 import { imposeBooklet, sectionsOf } from "./booklet.ts";
 import { bookletPages } from "./booklet-pages.ts";
 import { enlarged } from "./enlarge.ts";

@@ -1,5 +1,5 @@
 import type { HandoutFormat } from "../../../templates/handouts/format.ts";
-import { paperSizes } from "../paper-sizes.ts";
+import { paperSizes } from "../sheets/paper-sizes.ts";
 
 /**
  * The page that handouts are laid out on for each paper, half of a sheet. Type is the 12 pt of clear print.

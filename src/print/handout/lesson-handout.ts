@@ -1,6 +1,5 @@
 import { columnHeightMm, columnWidthMm, type HandoutFormat } from "../../../templates/handouts/format.ts";
 import { LessonColumn } from "../../../templates/handouts/prose.tsx";
-import type { Lesson } from "../../content/library.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
 import type { Item } from "../../drawing/model.ts";
 import { type CaptionedDrawing, drawPicture, type PictureSource } from "../../drawing/pictures.ts";
@@ -8,7 +7,8 @@ import type { Fonts } from "../../layout/fonts.ts";
 import { type LaidOutPage, layOut } from "../../layout/lay-out.ts";
 import type { Overflow } from "../../layout/overflow.ts";
 import { mmPerPoint } from "../../markup/boxes.ts";
-import type { PictureNode, PictureReference } from "../../solve/live/pictures.ts";
+import type { Lesson } from "../../model/library.ts";
+import type { PictureNode, PictureReference } from "../../model/pictures.ts";
 import { extentOf } from "../extent.ts";
 import { chunksOf, rowsOf } from "./chunks.ts";
 import { composePages } from "./compose.ts";

@@ -1,12 +1,11 @@
 import { posix } from "node:path";
 import type { Root } from "mdast";
 import { visit } from "unist-util-visit";
-import { pageOfContent, publicAddress } from "../../../templates/pages/addresses.ts";
-import { sitePaths } from "../../../templates/pages/view.ts";
 import type { Item } from "../../drawing/model.ts";
 import type { PaperSide } from "../../layout/paper.ts";
-import type { Words } from "../../report/words.ts";
-import type { Links, LinkTarget } from "../pdf-links.ts";
+import { pageOfContent, publicAddress, sitePaths } from "../../model/addresses.ts";
+import type { Words } from "../../words/words.ts";
+import type { Links, LinkTarget } from "../pdf/pdf-links.ts";
 
 const hasScheme = /^[a-z]+:/i;
 

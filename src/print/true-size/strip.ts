@@ -1,8 +1,8 @@
 import type { DrawingKit } from "../../drawing/kit.ts";
 import type { Item, PathStep, TextItem } from "../../drawing/model.ts";
 import { mmPerPoint } from "../../markup/boxes.ts";
-import type { SolvedDepth, SolvedShot } from "../../solve/solved.ts";
-import { unbroken } from "../load-text.ts";
+import type { SolvedDepth, SolvedShot } from "../../model/solved.ts";
+import { unbroken } from "../../words/load-text.ts";
 
 /** A mark of the strip: everything at one distance from the hook. */
 export interface StripMark {

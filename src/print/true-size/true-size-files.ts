@@ -1,18 +1,18 @@
 import { GaugeTable, TrueSizePage } from "../../../templates/handouts/true-size.tsx";
-import { ballDiameterMm, type Tub } from "../../core/shot.ts";
+import { ballDiameterMm, type Tub } from "../../core/tackle/shot.ts";
 import { type LaidOutPage, layOut } from "../../layout/lay-out.ts";
 import { asPaper } from "../../layout/paper.ts";
 import { Box } from "../../markup/boxes.ts";
 import type { Element } from "../../markup/jsx-runtime.ts";
-import type { SolvedRig } from "../../solve/solved.ts";
-import { threeDepths } from "../card-content.ts";
+import type { SolvedRig } from "../../model/solved.ts";
+import { unbroken } from "../../words/load-text.ts";
+import { threeDepths } from "../cards/card-content.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
-import { unbroken } from "../load-text.ts";
-import { paperSizes, unprintableMm } from "../paper-sizes.ts";
-import { paintPdf } from "../pdf.ts";
+import { paintPdf } from "../pdf/pdf.ts";
 import type { Press } from "../press.ts";
 import type { PrintedFile } from "../printed-file.ts";
-import { checkBar, checkBarHeightMm } from "../sheet-marks.ts";
+import { paperSizes, unprintableMm } from "../sheets/paper-sizes.ts";
+import { checkBar, checkBarHeightMm } from "../sheets/sheet-marks.ts";
 import { drawStripPiece, stripMarks, stripPieces } from "./strip.ts";
 
 /** A page that is printed true to size. */

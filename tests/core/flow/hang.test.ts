@@ -1,15 +1,15 @@
 import { expect, test } from "vitest";
-import { gravityMmS2, sinkerOf } from "../../../src/core/body-fall.ts";
+import { hangInCurrent } from "../../../src/core/flow/hang.ts";
+import { lineDensityKgM3 } from "../../../src/core/flow/hanging-rig.ts";
+import { balanceOf, type FlowRig } from "../../../src/core/flow/line-balance.ts";
+import { neededLoadShare, tooLightPaceMs } from "../../../src/core/flow/too-light.ts";
+import { gravityMmS2, sinkerOf } from "../../../src/core/sink/body-fall.ts";
 import {
   axialDragGMmS,
   ballDragCoefficient,
   crossFlowDragCoefficient,
   fluidOf,
-} from "../../../src/core/drag.ts";
-import { hangInCurrent } from "../../../src/core/flow/hang.ts";
-import { balanceOf, type FlowRig } from "../../../src/core/flow/line-balance.ts";
-import { neededLoadShare, tooLightPaceMs } from "../../../src/core/flow/too-light.ts";
-import { lineDensityKgM3 } from "../../../src/core/hanging-rig.ts";
+} from "../../../src/core/water/drag.ts";
 import { odeSolver } from "../ode.ts";
 import { bulked, rigWith, shotAt, strungOut, valueIn } from "../sink/rigs.ts";
 

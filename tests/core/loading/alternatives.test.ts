@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { fullTub, sameLoadFrom } from "../../../src/core/loading/alternatives.ts";
-import { metals, type ShotScale } from "../../../src/core/shot.ts";
+import { metals, type ShotScale } from "../../../src/core/tackle/shot.ts";
 import { tradeMassesG, tradeShot } from "../loading-instances.ts";
 import { pull, toleranceG, water } from "./choices.ts";
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { chooseShot } from "../../../src/core/loading.ts";
-import type { Metal, Shot, StockedShot } from "../../../src/core/shot.ts";
+import { chooseShot } from "../../../src/core/loading/loading.ts";
+import type { Metal, Shot, StockedShot } from "../../../src/core/tackle/shot.ts";
 import { seededRandom, tradeMassesG, tradeShot, tradeTub } from "../loading-instances.ts";
 import { chosen, pull, toleranceG, water } from "./choices.ts";
 

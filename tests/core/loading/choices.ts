@@ -1,5 +1,5 @@
-import { chooseShot, type Mix, type Split } from "../../../src/core/loading.ts";
-import { pullG, type Shot, type StockedShot } from "../../../src/core/shot.ts";
+import { chooseShot, type Mix, type Split } from "../../../src/core/loading/loading.ts";
+import { pullG, type Shot, type StockedShot } from "../../../src/core/tackle/shot.ts";
 
 export const water = { tempC: 10, salinity: 0 };
 export const toleranceG = 1e-9;

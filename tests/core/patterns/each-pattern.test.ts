@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { totalPullG } from "../../../src/core/loading.ts";
+import { totalPullG } from "../../../src/core/loading/loading.ts";
 import type { PatternSpec } from "../../../src/core/patterns/pattern.ts";
 import { placePattern } from "../../../src/core/patterns/table.ts";
 import { tradeTub } from "../loading-instances.ts";

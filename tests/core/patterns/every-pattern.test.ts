@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { totalPullG, tubWithout } from "../../../src/core/loading.ts";
+import { totalPullG, tubWithout } from "../../../src/core/loading/loading.ts";
 import { floatClearMm, knotClearMm } from "../../../src/core/patterns/clearance.ts";
 import type { PatternRoom, PatternSpec } from "../../../src/core/patterns/pattern.ts";
 import { patternKinds, placePattern } from "../../../src/core/patterns/table.ts";
-import { ballDiameterMm } from "../../../src/core/shot.ts";
+import { ballDiameterMm } from "../../../src/core/tackle/shot.ts";
 import { tradeShot, tradeTub } from "../loading-instances.ts";
 import { codes, everySize, lead, stick, waggler, water } from "./rooms.ts";
 

@@ -1,6 +1,6 @@
 import type { PatternRoom, PatternSpec, PlacedShot } from "../../../src/core/patterns/pattern.ts";
 import { placePattern } from "../../../src/core/patterns/table.ts";
-import { pullG } from "../../../src/core/shot.ts";
+import { pullG } from "../../../src/core/tackle/shot.ts";
 import { tradeTub } from "../loading-instances.ts";
 
 export const water = { tempC: 10, salinity: 0 };

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { fluidOf } from "../../../src/core/drag.ts";
 import { type Chain, restingChain } from "../../../src/core/sink/chain.ts";
 import { chainOfRig } from "../../../src/core/sink/chain-of-rig.ts";
 import { letFall } from "../../../src/core/sink/fall.ts";
 import { makeStepper } from "../../../src/core/sink/step.ts";
+import { fluidOf } from "../../../src/core/water/drag.ts";
 import { rigWith, shotAt } from "./rigs.ts";
 
 const fluid = fluidOf({ tempC: 15, salinity: 0 });

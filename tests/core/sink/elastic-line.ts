@@ -1,14 +1,14 @@
+import type { HangingShot } from "../../../src/core/flow/hanging-rig.ts";
+import type { Chain } from "../../../src/core/sink/chain.ts";
+import { chainOfRig } from "../../../src/core/sink/chain-of-rig.ts";
+import { letFall } from "../../../src/core/sink/fall.ts";
 import {
   axialDragGMmS,
   ballDragCoefficient,
   crossFlowDragCoefficient,
   type DragLaw,
   type Fluid,
-} from "../../../src/core/drag.ts";
-import type { HangingShot } from "../../../src/core/hanging-rig.ts";
-import type { Chain } from "../../../src/core/sink/chain.ts";
-import { chainOfRig } from "../../../src/core/sink/chain-of-rig.ts";
-import { letFall } from "../../../src/core/sink/fall.ts";
+} from "../../../src/core/water/drag.ts";
 import { odeSolver } from "../ode.ts";
 import { rigWith } from "./rigs.ts";
 

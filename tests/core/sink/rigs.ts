@@ -1,9 +1,9 @@
 import type { Answer } from "../../../src/core/finding.ts";
-import type { HangingShot } from "../../../src/core/hanging-rig.ts";
-import type { Metal } from "../../../src/core/shot.ts";
+import type { HangingShot } from "../../../src/core/flow/hanging-rig.ts";
 import type { SinkingRig } from "../../../src/core/sink/chain-of-rig.ts";
 import type { Landing, Sink, SinkFineness } from "../../../src/core/sink/sink-of-rig.ts";
 import { sinkOfRig } from "../../../src/core/sink/sink-of-rig.ts";
+import type { Metal } from "../../../src/core/tackle/shot.ts";
 
 /** Shot at these distances from the hook, `[mass in g, distance in mm]`. */
 export function shotAt(places: readonly (readonly [number, number])[], metal: Metal = "lead"): HangingShot[] {

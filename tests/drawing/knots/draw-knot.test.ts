@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import type { KnotPicture, PathPart } from "../../../src/content/knot-picture.ts";
 import { checkKnot, knotFaultWords } from "../../../src/drawing/knots/check.ts";
 import { crossingsOf } from "../../../src/drawing/knots/crossings.ts";
 import { directionAt, placeAt } from "../../../src/drawing/knots/curve.ts";
 import { drawKnot, drawKnotStep, fitFrame, stepStrands } from "../../../src/drawing/knots/draw-knot.ts";
+import type { KnotPicture, PathPart } from "../../../src/model/knot-picture.ts";
 import {
   marksThroughTexts,
   outOfFrame,

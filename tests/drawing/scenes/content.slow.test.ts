@@ -2,7 +2,7 @@ import { expect, it } from "vitest";
 import { solveContent } from "../../../src/build/build.ts";
 import { disk } from "../../../src/cli/disk.ts";
 import { drawScene } from "../../../src/drawing/scenes/draw-scene.ts";
-import { scenes } from "../../../src/solve/live/pictures.ts";
+import { scenes } from "../../../src/model/pictures.ts";
 import {
   marksThroughTexts,
   outOfFrame,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { drawScene } from "../../../src/drawing/scenes/draw-scene.ts";
-import { scenes } from "../../../src/solve/live/pictures.ts";
+import { scenes } from "../../../src/model/pictures.ts";
 import {
   marksThroughTexts,
   outOfFrame,

@@ -4,7 +4,7 @@ import { drawMakeUp } from "../../../src/drawing/scenes/draw-make-up.ts";
 import { drawScene } from "../../../src/drawing/scenes/draw-scene.ts";
 import { drawSinkTheLine } from "../../../src/drawing/scenes/sink-the-line.ts";
 import { drawSwim } from "../../../src/drawing/scenes/swim.ts";
-import { type Scene, scenes } from "../../../src/solve/live/pictures.ts";
+import { type Scene, scenes } from "../../../src/model/pictures.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
 import { drawingText } from "../../support/drawing-text.ts";
 import { holdAgainstGoldens } from "../../support/golden.ts";

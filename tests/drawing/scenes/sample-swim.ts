@@ -1,5 +1,5 @@
 import type { PlacedRig, Swim } from "../../../src/drawing/scenes/swim.ts";
-import type { SolvedDepth, SolvedRig } from "../../../src/solve/solved.ts";
+import type { SolvedDepth, SolvedRig } from "../../../src/model/solved.ts";
 import { sampleWaggler } from "../../support/sample-rig.ts";
 
 /** An invented still water: a shelf along the bank, a ledge, and a deep part that slopes gently. */

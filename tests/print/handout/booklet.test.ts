@@ -3,7 +3,7 @@ import type { GroupItem, PathItem, TextItem } from "../../../src/drawing/model.t
 import { asPaper } from "../../../src/layout/paper.ts";
 import { foldingOrder, imposeBooklet, sectionsOf } from "../../../src/print/handout/booklet.ts";
 import { enlarged } from "../../../src/print/handout/enlarge.ts";
-import { paperSizes } from "../../../src/print/paper-sizes.ts";
+import { paperSizes } from "../../../src/print/sheets/paper-sizes.ts";
 
 type Side = readonly [number, number];
 

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import type { Lesson } from "../../../src/content/library.ts";
+import type { Lesson } from "../../../src/model/library.ts";
 import { sampleWaggler } from "../../support/sample-rig.ts";
 import { uaBreaks } from "../pdf-ua-rules.ts";
 import { rawPdf } from "../raw-pdf.ts";

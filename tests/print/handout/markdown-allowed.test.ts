@@ -1,17 +1,24 @@
 import type { Root } from "mdast";
 import { describe, expect, test } from "vitest";
-import { isComment } from "../../../src/content/markdown-allowed.ts";
-import { readLibrary } from "../../../src/content/read-library.ts";
-import { formatReport } from "../../../src/report/reporter.ts";
+import { readContent } from "../../../src/build/build.ts";
+import { isComment } from "../../../src/checks/markdown-allowed.ts";
+import { formatReport } from "../../../src/checks/reporter.ts";
+
 import { markdownToHast } from "../../../src/site/markdown.ts";
 import { renderDocument } from "../../../src/site/render.ts";
 import { fromHast } from "../../../src/site/to-hast.ts";
-import { lesson } from "../../content/checks/checked.ts";
-import { contentWith, sourcesOf } from "../../support/smallest-content.ts";
+import { lesson } from "../../checks/checked.ts";
+import { contentWith, worldOf } from "../../support/smallest-content.ts";
 import { plain, readPdf } from "../read-pdf.ts";
 import { handoutsOf, samplePress } from "./sample-lesson.ts";
 
-const read = (markdown: string) => readLibrary(sourcesOf(contentWith(lesson(markdown))));
+const readFiles = (changes: Parameters<typeof contentWith>[0]) =>
+  readContent(worldOf(contentWith(changes)), ["content"]);
+
+const read = async (markdown: string) => {
+  const { value, messages } = await readFiles(lesson(markdown));
+  return { value: value?.library, messages };
+};
 
 /** The words of a text as its page on the site has them. */
 function onSite(body: Root): string {
@@ -78,7 +85,7 @@ const allowed: Readonly<Record<string, readonly [markdown: string, words: readon
 
 describe("what is allowed stands on the page and in the handout", () => {
   test.each(Object.entries(allowed))("%s", async (_, [markdown, words]) => {
-    const { value, messages } = read(markdown);
+    const { value, messages } = await read(markdown);
     expect(messages).toEqual([]);
     const [first] = value!.lessons;
     const files = await handoutsOf([first!], samplePress());
@@ -91,7 +98,7 @@ describe("what is allowed stands on the page and in the handout", () => {
   });
 
   test("lines that an author broke off stay broken off", async () => {
-    const files = await handoutsOf(read("One line\\\nand the next").value!.lessons, samplePress());
+    const files = await handoutsOf((await read("One line\\\nand the next")).value!.lessons, samplePress());
     const { pieces } = (await readPdf(files.get("handouts/first-a5.pdf")!)).pages[0]!;
     const y = (text: string) => pieces.find((piece) => piece.text.startsWith(text))!.y;
     expect(y("One line")).toBeGreaterThan(y("and the next"));
@@ -129,18 +136,18 @@ const leftOut: Readonly<Record<string, readonly [markdown: string, at: string, .
 };
 
 describe("what is not is an error at its place, before anything is made", () => {
-  test.each(Object.entries(leftOut))("%s", (_, [markdown, at, ...said]) => {
-    const { value, messages } = read(markdown);
+  test.each(Object.entries(leftOut))("%s", async (_, [markdown, at, ...said]) => {
+    const { value, messages } = await read(markdown);
     expect(value).toBeUndefined();
     const report = formatReport(messages);
     expect(report).toMatch(new RegExp(`^content/lessons/first\\.md\n +${at}  error`));
     for (const part of said) expect(report).toContain(part);
   });
 
-  test("in notes beside an entry too", () => {
+  test("in notes beside an entry too", async () => {
     const bait =
       "title: grub\nmass: 0.05 g\ndensity: 1.02 g/cm3\nbasis: from memory\nnotes: A ~~dead~~ grub.\n";
-    const { messages } = readLibrary(sourcesOf(contentWith({ "baits/grub.yaml": bait })));
+    const { messages } = await readFiles({ "baits/grub.yaml": bait });
     expect(messages.map(({ place, code }) => [place.file, place.line, place.column, code])).toEqual([
       ["content/baits/grub.yaml", 5, 10, "markdown-left-out"],
     ]);

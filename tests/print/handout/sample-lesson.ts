@@ -1,7 +1,7 @@
 import type { Root } from "mdast";
-import type { Lesson, Library } from "../../../src/content/library.ts";
 import { readMarkdown } from "../../../src/content/markdown-source.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
+import type { Lesson, Library } from "../../../src/model/library.ts";
 import { handoutFiles, handoutProblems, layOutHandouts } from "../../../src/print/handout/handout-files.ts";
 import type { Press } from "../../../src/print/press.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";

@@ -1,0 +1,81 @@
+import type { Nodes, Paragraph, Root } from "mdast";
+import { EXIT, SKIP, visit } from "unist-util-visit";
+import type { Place } from "../model/message.ts";
+
+/** A paragraph or a table cell: words that are read in one go. */
+export interface Block {
+  readonly kind: "paragraph" | "list item" | "table cell";
+  /** Its words; a live figure in a sentence is one character, `liveFigure`. */
+  readonly text: string;
+  /** Place of a character of the text; 0 is the start of the block. */
+  placeAt(offset: number): Place;
+}
+
+/** Stands in a block's text for a figure that the tool puts in. */
+export const liveFigure = "\uFFFC";
+
+/** The blocks of a text in order: no headings, no code, no directives that stand alone. */
+export function blocksOf(body: Nodes, file: string): readonly Block[] {
+  const blocks: Block[] = [];
+  visit(body, (node, _, parent) => {
+    if (node.type === "heading" || node.type === "leafDirective") return SKIP;
+    if (node.type !== "paragraph" && node.type !== "tableCell") return;
+    const kind =
+      node.type === "tableCell" ? "table cell" : parent?.type === "listItem" ? "list item" : "paragraph";
+    blocks.push(blockOf(node, kind, file));
+    return SKIP;
+  });
+  return blocks;
+}
+
+function blockOf(block: Paragraph | Nodes, kind: Block["kind"], file: string): Block {
+  const left = block.position!.start.column;
+  const pieces: { at: number; text: string; line: number; column: number }[] = [];
+  let text = "";
+  visit(block, (node) => {
+    const piece = node.type === "textDirective" ? liveFigure : "value" in node ? String(node.value) : "";
+    if (piece !== "") pieces.push({ at: text.length, text: piece, ...node.position!.start });
+    text += piece;
+    return node.type === "textDirective" ? SKIP : undefined;
+  });
+  return {
+    kind,
+    text,
+    placeAt(offset) {
+      const piece = pieces.findLast(({ at }) => at <= offset);
+      if (!piece) return { file, line: block.position!.start.line, column: left };
+      const before = piece.text.slice(0, offset - piece.at).split("\n");
+      const last = before[before.length - 1]!.length;
+      const line = piece.line + before.length - 1;
+      return { file, line, column: before.length === 1 ? piece.column + last : left + last };
+    },
+  };
+}
+
+/** Sentences of a block with where each starts. A figure's decimal point ends none. */
+export function sentencesOf({ text }: Block): readonly { readonly at: number; readonly text: string }[] {
+  return [...text.matchAll(/\S[\s\S]*?(?:[.!?](?=\s|$)|$)/g)].map(({ 0: sentence, index }) => ({
+    at: index,
+    text: sentence,
+  }));
+}
+
+/** The parts of a text between its headings. */
+export function sectionsOf(body: Root): readonly Root[] {
+  const sections: Root["children"][] = [[]];
+  for (const node of body.children) {
+    if (node.type === "heading") sections.push([]);
+    sections[sections.length - 1]!.push(node);
+  }
+  return sections.filter((children) => children.length > 0).map((children) => ({ type: "root", children }));
+}
+
+/** Whether a text has a node that a test holds for. */
+export function hasNode(body: Nodes, test: (node: Nodes) => boolean): boolean {
+  let found = false;
+  visit(body, (node) => {
+    found ||= test(node);
+    return found ? EXIT : undefined;
+  });
+  return found;
+}

@@ -1,0 +1,55 @@
+import type { Nodes } from "mdast";
+import { visit } from "unist-util-visit";
+import type { Message } from "../model/message.ts";
+import type { Text } from "./texts.ts";
+
+/** What Markdown has and page or paper have not; `messages.ts` says of each what to write instead. */
+function leftOut(node: Nodes): string | undefined {
+  switch (node.type) {
+    case "image":
+    case "imageReference":
+      return "image";
+    case "html":
+      return isComment(node.value) ? undefined : "html";
+    case "footnoteReference":
+    case "footnoteDefinition":
+      return "footnote";
+    case "delete":
+      return "struck out";
+    case "listItem":
+      return typeof node.checked === "boolean" ? "box to tick" : undefined;
+    case "containerDirective":
+      return "container";
+    default:
+      return undefined;
+  }
+}
+
+/** A note to other authors, which no reader sees. */
+export function isComment(html: string): boolean {
+  return /^(?:<!--(?:(?!-->)[\s\S])*-->\s*)+$/.test(html.trim());
+}
+
+/**
+ * Markdown that a page or a handout could not show, each an error at its place: pictures that are files, HTML,
+ * footnotes, struck-out words, boxes to tick, and headings of more than two levels. The rest of CommonMark and the
+ * tables of GFM are for both alike.
+ */
+export function checkMarkdown({ path, body }: Text): readonly Message[] {
+  const messages: Message[] = [];
+  const error = (node: Nodes, code: string, values: Message["values"]) => {
+    const { line, column } = node.position!.start;
+    messages.push({ severity: "error", place: { file: path, line, column }, code, values });
+  };
+  let highest: number | undefined;
+  visit(body, (node) => {
+    const construct = leftOut(node);
+    if (construct !== undefined) error(node, "markdown-left-out", { construct });
+    if (node.type !== "heading") return;
+    highest ??= node.depth;
+    if (node.depth < highest || node.depth > highest + 1) {
+      error(node, "heading-level", { found: "#".repeat(node.depth), highest: "#".repeat(highest) });
+    }
+  });
+  return messages;
+}

@@ -1,0 +1,141 @@
+import { closest, distance } from "fastest-levenshtein";
+import type { Message, MessageValues } from "../model/message.ts";
+
+type Values = MessageValues;
+
+/** A message as text: the reason, and what to do about it. */
+export interface WordedMessage {
+  readonly reason: string;
+  readonly hint?: string | undefined;
+}
+
+const listed = (list: Values[string] | undefined): readonly string[] => (Array.isArray(list) ? list : []);
+
+/**
+ * "did you mean", where an allowed name is near enough to be a slip of the finger. Names with a digit are never
+ * guessed at: "No 9" for "No 6" would be a wrong rig.
+ */
+function didYouMean(found: string, allowed: readonly string[]): string | undefined {
+  if (allowed.length === 0 || /\d/.test(found)) return undefined;
+  const near = closest(found.toLowerCase(), [...allowed]);
+  const slipsMax = Math.max(1, Math.floor(found.length / 3));
+  return distance(found.toLowerCase(), near.toLowerCase()) <= slipsMax
+    ? `did you mean "${near}"?`
+    : undefined;
+}
+
+const oneOf = (allowed: readonly string[]) => `allowed: ${allowed.join(", ")}`;
+
+/** A wrong name: says what is allowed, and the likely slip first. */
+function wrongName(reason: string, found: string, allowed: readonly string[]): WordedMessage {
+  const guess = didYouMean(found, allowed);
+  return { reason, hint: [guess, oneOf(allowed)].filter((part) => part !== undefined).join(" — ") };
+}
+
+const quantityReasons: Readonly<Record<string, (v: Values) => string>> = {
+  "no number": (v) => `"${v.found}" is no ${v.kind}: it does not start with a number`,
+  "no unit": (v) => `"${v.found}" has no unit`,
+  "unknown unit": (v) => `"${v.unit}" is no unit of ${v.kind}`,
+  "pint of which country": (v) => `"${v.found}": a pint is 568 ml in Britain and 473 ml in the USA`,
+  "not understood": (v) => `"${v.found}" is not understood as a ${v.kind}`,
+};
+
+function wrongQuantity(v: Values): WordedMessage {
+  const examples = listed(v.examples);
+  const bare = v.problem === "no unit" && /^[\d./ ]+$/.test(String(v.found));
+  const units = examples.flatMap((example) => /^[\d.]+ (\D+)$/.exec(example)?.[1] ?? []);
+  const hint = bare
+    ? `say which: ${units.map((unit) => `${v.found} ${unit}`).join(" or ")}`
+    : `write it like ${examples.join(" or ")}`;
+  return { reason: quantityReasons[String(v.problem)]!(v), hint };
+}
+
+/** Markdown that neither page nor handout shows, and what to write instead. */
+const leftOut: Readonly<Record<string, WordedMessage>> = {
+  image: {
+    reason: "a picture from a file cannot be shown: all pictures of the guide are drawn",
+    hint: "ask for a drawing on a line of its own, such as ::scene{scene=swim} or ::knot{knot=half-blood}",
+  },
+  html: { reason: "HTML is shown neither on pages nor on paper", hint: "write it in Markdown" },
+  footnote: { reason: "a footnote has no foot to stand at", hint: "say it in the sentence" },
+  "struck out": { reason: "struck-out words are not shown", hint: "take them out, with their ~ signs" },
+  "box to tick": { reason: "a list has no boxes to tick", hint: "take the [ ] out" },
+  container: {
+    reason: "there are no blocks that start with :::",
+    hint: "write it on a line of its own with ::",
+  },
+};
+
+/** The words of every message about content, by code. Reasons of the core come with their own words. */
+const table: Readonly<Record<string, (v: Values) => WordedMessage>> = {
+  "yaml-syntax": (v) => ({ reason: `this is not YAML: ${v.problem}` }),
+  "not-utf-8": () => ({
+    reason: "a sign here is not UTF-8",
+    hint: "save the file as UTF-8",
+  }),
+  "no-front-matter": () => ({
+    reason: "the file has no front matter",
+    hint: "start it with a line ---, then `title: …`, then a line ---",
+  }),
+  "missing-file": (v) => ({ reason: `there is no ${v.path}`, hint: `add it; ${v.need}` }),
+  "missing-folder": (v) => ({ reason: `there is no folder ${v.path}`, hint: "name one with --content" }),
+  "unknown-key": (v) => wrongName(`unknown key "${v.key}"`, String(v.key), listed(v.allowed)),
+  "missing-key": (v) => ({ reason: `"${v.key}" is missing`, hint: `add a line \`${v.key}: …\`` }),
+  "wrong-type": (v) => ({ reason: `"${v.key}" should be ${v.expected}, but is ${v.found}` }),
+  "not-a-choice": (v) => wrongName(`"${v.key}" cannot be ${v.found}`, String(v.found), listed(v.allowed)),
+  "too-few": (v) => ({ reason: `"${v.key}" needs at least ${v.least}` }),
+  "out-of-range": (v) => ({ reason: `"${v.key}" is ${v.found}, which is ${v.bound}` }),
+  "not-valid": (v) => ({ reason: `"${v.key}": ${v.problem}` }),
+  quantity: wrongQuantity,
+  "unknown-name": (v) => wrongName(`there is no ${v.what} "${v.found}"`, String(v.found), listed(v.allowed)),
+  "duplicate-name": (v) => ({ reason: `"${v.found}" stands here twice` }),
+  "falling-profile": (v) => ({
+    reason: `the profile's points must rise: ${v.at} mm follows ${v.before} mm`,
+    hint: "list them from the lower eye up",
+  }),
+  "hard-to-read": (v) => ({
+    reason: `the lesson needs a reader of ${v.age} (grade ${v.grade}, Flesch–Kincaid); it should stay below grade ${v.gradeBelow}, which is for readers under ${v.ageBelow}`,
+    hint: "this is its hardest paragraph: shorten the sentences, then the words",
+  }),
+  "term-not-explained": (v) => ({
+    reason: `"${v.term}" is brought in as a term, but the glossary does not have it`,
+    hint: "add it to glossary.yaml, or as another form of a word there",
+  }),
+  "term-not-used": (v) => ({
+    reason: `"${v.term}" stands in the glossary and nowhere else`,
+    hint: "use it, add the form that is used under `also`, or take it out",
+  }),
+  "lesson-not-linked": (v) => ({
+    reason: `no text leads to the lesson "${v.title}"`,
+    hint: "link to it from the lesson before it",
+  }),
+  "rig-not-taught": (v) => ({
+    reason: `no lesson teaches "${v.title}"`,
+    hint: "link to it from a lesson, or show its drawing there",
+  }),
+  "typed-figure": (v) => ({
+    reason: `"${String(v.figure).replace(/\s+/g, " ")}" is typed by hand and will go stale`,
+    hint: `write ${v.directive}`,
+  }),
+  "no-basis": (v) => ({
+    reason: `"${v.figure}" is a rule of thumb, and its section does not say where it comes from`,
+    hint: "say that it is published, common practice, from memory or measured, or link to its source",
+  }),
+  "markdown-left-out": (v) => leftOut[String(v.construct)]!,
+  "heading-level": (v) => ({
+    reason: `a heading with ${v.found} in a text whose first heading has ${v.highest}`,
+    hint: `use ${v.highest} for the parts of the text and ${v.highest}# for the parts below them`,
+  }),
+  "bad-link": (v) => ({
+    reason: `nothing is at ${v.link}`,
+    hint: v.hint === undefined ? undefined : String(v.hint),
+  }),
+};
+
+/** A message as text; a reason that is worded already travels in `values.reason`. */
+export function worded({ code, values }: Message): WordedMessage {
+  const words = table[code];
+  if (words) return words(values);
+  if (values.reason === undefined) throw new Error(`no words for the message "${code}"`);
+  return { reason: String(values.reason), hint: values.hint === undefined ? undefined : String(values.hint) };
+}

@@ -1,0 +1,24 @@
+import type { Message } from "../model/message.ts";
+import type { Checked, ContentCheck } from "./check.ts";
+import { missingBasis } from "./missing-basis.ts";
+import { readingAge } from "./reading-age.ts";
+import { typedFigures } from "./typed-figures.ts";
+import { unexplainedTerms } from "./unexplained-terms.ts";
+import { unlinkedLessons } from "./unlinked-lessons.ts";
+import { untaughtRigs } from "./untaught-rigs.ts";
+import { unusedTerms } from "./unused-terms.ts";
+
+/** All checks of content that is otherwise right. */
+export const contentChecks = {
+  "reading age": readingAge,
+  "unexplained terms": unexplainedTerms,
+  "unused terms": unusedTerms,
+  "unlinked lessons": unlinkedLessons,
+  "untaught rigs": untaughtRigs,
+  "typed figures": typedFigures,
+  "missing basis": missingBasis,
+} satisfies Readonly<Record<string, ContentCheck>>;
+
+export function checkContent(checked: Checked): readonly Message[] {
+  return Object.values(contentChecks).flatMap((check: ContentCheck) => check(checked));
+}

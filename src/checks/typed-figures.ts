@@ -1,0 +1,128 @@
+import { parseLoad } from "../core/tackle/load-notation.ts";
+import type { ShotScale } from "../core/tackle/shot.ts";
+import type { FloatEntry, Prose } from "../model/library.ts";
+import type { Message } from "../model/message.ts";
+import type { SolvedRig } from "../model/solved.ts";
+import type { Figures } from "../words/figures.ts";
+import { blocksOf, sentencesOf } from "./blocks.ts";
+import type { Checked, ContentCheck } from "./check.ts";
+import { linkedFiles, liveAttributes, pageTexts } from "./texts.ts";
+
+/** A figure in a sentence that the tool could put in, and the directive that does. */
+interface Typed {
+  readonly at: number;
+  readonly figure: string;
+  readonly directive: string;
+}
+
+/**
+ * Figures typed by hand that the tool knows: they go stale when a float, a scale or a rig changes. To keep false alarms
+ * few a figure is only held against what its own sentence is about.
+ */
+export const typedFigures: ContentCheck = (checked) => {
+  const scale = checked.library.scales.find(({ id }) => id === checked.library.guide.scaleId)!;
+  return [...pageTexts(checked.library), ...checked.library.floats].flatMap((prose) => {
+    const rigs = rigsOf(prose, checked);
+    return blocksOf(prose.body, prose.path).flatMap((block) =>
+      sentencesOf(block).flatMap(({ at, text }) =>
+        [
+          ...typedWeights(text, scale),
+          ...typedMarkings(text, floatsOf(text, prose, checked), scale),
+          ...typedDepths(text, rigs, checked.figures),
+        ].map(
+          (typed): Message => ({
+            severity: "warning",
+            place: block.placeAt(at + typed.at),
+            code: "typed-figure",
+            values: { figure: typed.figure, directive: typed.directive },
+          }),
+        ),
+      ),
+    );
+  });
+};
+
+/** Loads in a sentence: `2 AAA`, `one BB`, a bare `No 4`. */
+function loadsIn(sentence: string, scale: ShotScale) {
+  const sizes = scale.sizes.map(({ name }) => name.replace(" ", "\\s")).sort((a, b) => b.length - a.length);
+  const load = new RegExp(`(?:(\\d+)\\s?)?\\b(${sizes.join("|")})(?![\\p{L}\\d])`, "gu");
+  return [...sentence.matchAll(load)].flatMap(({ 0: found, 1: count, 2: size, index }) => {
+    const text = `${count ?? 1} ${size!.replace(/\s/, " ")}`;
+    const parsed = parseLoad(text, scale);
+    return parsed.ok
+      ? [{ at: index, found, text, massG: parsed.value.massG, counted: count !== undefined }]
+      : [];
+  });
+}
+
+/** The weight of a size or load, beside its name: `a BB weighs 0.4 g`. */
+function typedWeights(sentence: string, scale: ShotScale): Typed[] {
+  const loads = loadsIn(sentence, scale);
+  return [...sentence.matchAll(/(\d+(?:\.\d+)?)\sg(?![\p{L}])/gu)].flatMap(
+    ({ 0: figure, 1: grams, index }) => {
+      const load = loads.find(({ massG }) => Math.abs(massG - Number(grams)) < 1e-6);
+      return load ? [{ at: index, figure, directive: `:weight[]{load="${load.text}"}` }] : [];
+    },
+  );
+}
+
+/** What is written on a float that the sentence is about: `the stick is marked 4 No 4`. */
+function typedMarkings(sentence: string, floats: readonly FloatEntry[], scale: ShotScale): Typed[] {
+  const loads = loadsIn(sentence, scale).filter(({ counted }) => counted);
+  return floats.flatMap(({ id, marking }) =>
+    loads
+      .filter(({ text }) => text === marking)
+      .map(({ at, found }) => ({ at, figure: found, directive: `:marking[]{float=${id}}` })),
+  );
+}
+
+/** Floats that a sentence names, and where it speaks of a marking, those that its text is about. */
+function floatsOf(sentence: string, prose: Prose, { library }: Checked): readonly FloatEntry[] {
+  const said = sentence.toLowerCase().replace(/\s+/g, " ");
+  const marked = /\bmark(?:ed|ing|s)?\b/.test(said);
+  const shown = liveAttributes(prose, "float");
+  return library.floats.filter((entry) => {
+    const { id, title, path } = entry;
+    if (said.includes(title.toLowerCase()) || path === prose.path) return true;
+    const own = library.rigs.some((rig) => rig.path === prose.path && rig.rig.float.id === id);
+    return marked && (own || shown.has(id));
+  });
+}
+
+/** Rigs that a text is about, leads to or shows. */
+function rigsOf(prose: Prose, { library, rigs }: Checked): readonly SolvedRig[] {
+  const own = library.rigs.find(({ path }) => path === prose.path)?.id;
+  const linked = linkedFiles(prose);
+  const shown = liveAttributes(prose, "rig");
+  return rigs.filter(({ rig: { id } }) => id === own || shown.has(id) || linked.has(`rigs/${id}`));
+}
+
+/** The draught or the distance from float to hook of a rig at one of its depths, in a sentence that speaks of it. */
+function typedDepths(sentence: string, rigs: readonly SolvedRig[], figures: Figures): Typed[] {
+  const wanted = [
+    {
+      of: "draught",
+      said: /\bdraught\b/i,
+      shown: (d: SolvedRig["depths"][number]) => figures.gap(d.draughtMm),
+    },
+    {
+      of: "float-to-hook",
+      said: /\bfloat\s(?:to|and)\s(?:the\s)?hook\b/i,
+      shown: (d: SolvedRig["depths"][number]) => figures.depth(d.floatToHookMm),
+    },
+  ].filter(({ said }) => said.test(sentence));
+  const lengths = [...sentence.matchAll(/\d+(?:\.\d+)?\s(?:m|cm)(?![\p{L}])/gu)];
+  return lengths.flatMap(({ 0: figure, index }) => {
+    const plain = figure.replace(/\s/, " ");
+    for (const { of, shown } of wanted) {
+      for (const { rig, depths } of rigs) {
+        // The guide may show feet behind metres; the metres alone are the same figure.
+        const depth = depths.find((one) => shown(one).split(" (")[0] === plain);
+        if (!depth) continue;
+        const at = figures.shortDepth(depth.depthMm);
+        return [{ at: index, figure, directive: `:figure[]{rig=${rig.id} depth="${at}" of=${of}}` }];
+      }
+    }
+    return [];
+  });
+}

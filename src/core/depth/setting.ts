@@ -1,0 +1,43 @@
+import { type Finding, noAnswer } from "../finding.ts";
+
+/** Where the hook is set against the bed; dead depth, the hook just on it, where nothing else is said. */
+export const settings = ["dead depth", "over depth", "off bottom", "up in the water"] as const;
+export type Setting = (typeof settings)[number];
+
+/** Sign of the overdepth that each setting means. */
+const overdepthSign: Readonly<Record<Setting, number>> = {
+  "dead depth": 0,
+  "over depth": 1,
+  "off bottom": -1,
+  "up in the water": -1,
+};
+
+/**
+ * Whether a setting and its overdepth say the same: dead depth 0, over depth more, off bottom and up in the water
+ * less.
+ *
+ * @param overdepthMm line beyond the depth [mm]
+ */
+export function checkSetting(setting: Setting, overdepthMm: number): readonly Finding[] {
+  if (Math.sign(overdepthMm) === overdepthSign[setting]) return [];
+  return noAnswer("setting-against-overdepth", { setting }).findings;
+}
+
+/**
+ * Whether the water has room for the float, and for line below it.
+ *
+ * @param draughtMm surface to the float's lower eye [mm]
+ * @returns an error `depth-not-positive`, `depth-below-draught` or `depth-below-setting` where it has none
+ */
+export function checkRoom(
+  depthMm: number,
+  overdepthMm: number,
+  draughtMm: number,
+  lengthMm: number,
+): readonly Finding[] {
+  if (!(depthMm > 0 && depthMm < Infinity)) return noAnswer("depth-not-positive").findings;
+  if (depthMm <= draughtMm) return noAnswer("depth-below-draught", { depthMm, draughtMm, lengthMm }).findings;
+  if (depthMm + overdepthMm > draughtMm) return [];
+  const offBedMm = -overdepthMm;
+  return noAnswer("depth-below-setting", { depthMm, offBedMm, draughtMm }).findings;
+}

@@ -1,0 +1,71 @@
+import { type Answer, answer, type Finding, noAnswer, warning } from "../finding.ts";
+import type { PatternKind } from "../patterns/pattern.ts";
+import { mlPerImperialPint, mlPerUsPint } from "../units.ts";
+
+/** Loose feed: what, how much at a time, how often. */
+export interface Feed {
+  readonly what: string;
+  readonly portionMl: number;
+  readonly everyS: number;
+  readonly note?: string;
+}
+
+/** Bait for a session. */
+export interface SessionFeed {
+  readonly portions: number;
+  readonly volumeMl: number;
+  readonly imperialPints: number;
+  readonly usPints: number;
+}
+
+/**
+ * Bait that a rate of feeding uses up: one portion at the start, and one each time the interval is over before the
+ * end.
+ *
+ * @param hours length of the session [h]
+ */
+export function feedForSession({ portionMl, everyS }: Feed, hours: number): Answer<SessionFeed> {
+  if (!(portionMl > 0 && portionMl < Infinity && everyS > 0 && everyS < Infinity)) {
+    return noAnswer("feed-rate");
+  }
+  if (!(hours > 0 && hours < Infinity)) return noAnswer("session-length");
+  // A share of the interval too small to measure keeps rounding from adding a portion.
+  const portions = Math.ceil((hours * 3600) / everyS - 1e-9);
+  const volumeMl = portions * portionMl;
+  return answer({
+    portions,
+    volumeMl,
+    imperialPints: volumeMl / mlPerImperialPint,
+    usPints: volumeMl / mlPerUsPint,
+  });
+}
+
+/** How each pattern wants its feed: a falling bait little and often, a bait on the bed seldom and more. */
+const feedWanted: Readonly<Record<PatternKind, "often" | "seldom" | "either">> = {
+  "strung out": "often",
+  bulk: "seldom",
+  "spread bulk": "seldom",
+  "shirt button": "often",
+  "tapered shirt button": "often",
+  lift: "either",
+  "all at the float": "often",
+};
+
+/** Between often and seldom [s]. Common practice, no source: a pinch every half minute, or a handful or two an hour. */
+export const feedOftenS = 300;
+
+/**
+ * Whether the feed suits the pattern. In running water each run down the swim wants its feed, so a bulk may be fed
+ * often there.
+ *
+ * @returns a warning where it does not
+ */
+export function checkFeed(feed: Feed, pattern: PatternKind, water: "still" | "flowing"): readonly Finding[] {
+  const wanted = feedWanted[pattern];
+  const { everyS } = feed;
+  if (wanted === "often" && everyS > feedOftenS) return [warning("feed-too-seldom", { pattern, everyS })];
+  if (wanted === "seldom" && water === "still" && everyS < feedOftenS) {
+    return [warning("feed-too-often", { pattern, everyS })];
+  }
+  return [];
+}

@@ -1,0 +1,98 @@
+import type { GuideStep } from "../depth/depth-guide.ts";
+import type { PlacedShot } from "../patterns/pattern.ts";
+
+/** The rig as it is set, or the same rig with its float moved on the line. */
+export const rigVariants = ["set", "over depth", "up in the water"] as const;
+export type RigVariant = (typeof rigVariants)[number];
+
+/** A rig set for one depth, as far as moving its float goes. */
+export interface SetRig {
+  readonly depthMm: number;
+  readonly overdepthMm: number;
+  /** Surface to the float's lower eye at the tip shown. */
+  readonly draughtMm: number;
+  readonly floatToHookMm: number;
+  readonly shot: readonly Pick<PlacedShot, "role" | "fromHookMm">[];
+  /** Tip above the water while everything hangs clear. */
+  readonly tipShowingMm: number;
+  /** Tip as the rig is fished. */
+  readonly tipAsSetMm: number;
+  readonly depthGuide: readonly GuideStep[];
+  /** What was reckoned of the rig in its water. */
+  readonly inWater?: unknown;
+}
+
+type Water = "still" | "flowing";
+
+/** Bare line that stays between the highest shot and a float that is moved down [mm]. */
+const leastBareMm = 100;
+
+/**
+ * The depth with the float moved on the line, which moves no shot below it. Over depth: so far that the lowest shot
+ * comes to rest on the bed (in running water, where that would drag the float under, as far as only the bait
+ * does); a rig set that far already stays as it is. Up in the water: the bait at half depth, or as near to it as the
+ * highest shot allows.
+ */
+export function moveFloat<T extends SetRig>(depth: T, water: Water, variant: RigVariant): T {
+  switch (variant) {
+    case "set":
+      return asSet(depth);
+    case "over depth": {
+      const step =
+        water === "still"
+          ? lowestRests(depth.depthGuide)
+          : depth.depthGuide.findLast((one) => one.state === "rests on the bed");
+      if (!step || step.overdepthMm <= depth.overdepthMm) return asSet(depth);
+      const moved = setTo(depth, step.overdepthMm);
+      return { ...moved, ...risen(depth, step.tipShowingMm ?? depth.tipShowingMm) };
+    }
+    case "up in the water": {
+      const hanging = depth.shot.filter(({ role }) => role !== "lock");
+      const highestMm = Math.max(0, ...hanging.map((shot) => shot.fromHookMm));
+      const leastMm = highestMm + leastBareMm + depth.draughtMm - depth.depthMm;
+      return setTo(depth, Math.min(depth.overdepthMm, Math.max(-depth.depthMm / 2, leastMm)));
+    }
+  }
+}
+
+/**
+ * The variants that a rig has at a depth: over depth where that is farther than it is set, up in the water where its
+ * shot leaves room to get there and the float can carry what hangs below it.
+ */
+export function variantsOf(depth: SetRig, water: Water): RigVariant[] {
+  const over = moveFloat(depth, water, "over depth");
+  const up = moveFloat(depth, water, "up in the water");
+  const has: Readonly<Record<RigVariant, boolean>> = {
+    set: true,
+    "over depth": over.overdepthMm > depth.overdepthMm,
+    "up in the water": up.overdepthMm < Math.min(0, depth.overdepthMm) && up.tipShowingMm > 0,
+  };
+  return rigVariants.filter((variant) => has[variant]);
+}
+
+/** Where the guide first has the lowest shot wholly on the bed, and the tip as high as that takes it. */
+function lowestRests(guide: readonly GuideStep[]): GuideStep | undefined {
+  const first = guide.find((one) => one.shotOnBed.length > 0);
+  const same = guide.filter((one) => one.shotOnBed.length === first?.shotOnBed.length);
+  const highestMm = Math.max(...same.map((one) => one.tipShowingMm ?? 0));
+  return same.find((one) => (one.tipShowingMm ?? 0) > highestMm - 1) ?? first;
+}
+
+/** The depth with the float as it stands when it is fished: what lies on the bed is off it. */
+export function asSet<T extends SetRig>(depth: T): T {
+  return { ...depth, ...risen(depth, depth.tipAsSetMm) };
+}
+
+function risen(depth: SetRig, tipShowingMm: number) {
+  return { tipShowingMm, draughtMm: depth.draughtMm + depth.tipShowingMm - tipShowingMm };
+}
+
+/**
+ * The depth with the float moved to another overdepth; what was reckoned of the rig in its water holds no longer.
+ *
+ * @param overdepthMm line beyond the depth, below 0 off the bed [mm]
+ */
+export function setTo<T extends SetRig>(depth: T, overdepthMm: number): T {
+  const floatToHookMm = depth.floatToHookMm + overdepthMm - depth.overdepthMm;
+  return { ...depth, overdepthMm, floatToHookMm, inWater: undefined };
+}

@@ -1,0 +1,118 @@
+import { pullG, type Shot } from "../tackle/shot.ts";
+import { type Water, waterDensityKgM3 } from "../water/water.ts";
+import { type Float, floatPullG, lengthMm, volumeAtMarkMm3, waterInG } from "./float.ts";
+import { heightOfVolumeMm, volumeBelowMm3 } from "./profile.ts";
+
+/**
+ * Tip above the water at a load.
+ *
+ * The water line is where the volume below it displaces what is carried: at the mark the pull at capacity, and
+ * `1/ρ` more volume for each gram more. Surface tension is left out; `tipUncertaintyMm` gives its band.
+ *
+ * @param loadPullG pull of everything that hangs from the float [g]
+ * @returns tip showing [mm], from 0 to the float's length; null where the load takes the float under
+ */
+export function tipShowingMm(float: Float, loadPullG: number, water: Water): number | null {
+  const moreG = loadPullG - floatPullG(float, water);
+  const volumeMm3 = volumeAtMarkMm3(float) + moreG / (waterDensityKgM3(water) * 1e-6);
+  // Written so that a figure that is no number counts as gone under.
+  if (!(volumeMm3 <= volumeBelowMm3(float.profile, lengthMm(float)))) return null;
+  return lengthMm(float) - heightOfVolumeMm(float.profile, volumeMm3);
+}
+
+/**
+ * Load that leaves so much tip above the water: the inverse of `tipShowingMm`.
+ *
+ * @param showingMm tip showing [mm], 0 to the float's length
+ * @returns pull [g]
+ */
+export function loadForTipG(float: Float, showingMm: number, water: Water): number {
+  const volumeMm3 = volumeBelowMm3(float.profile, lengthMm(float) - showingMm);
+  return floatPullG(float, water) + waterInG(volumeMm3 - volumeAtMarkMm3(float), water);
+}
+
+/**
+ * Surface to the float's lower eye while it stands.
+ *
+ * @param loadPullG pull of everything that hangs from the float [g]
+ * @returns draught [mm]: length less tip showing; the whole length where the load takes the float under
+ */
+export function draughtMm(float: Float, loadPullG: number, water: Water): number {
+  return lengthMm(float) - (tipShowingMm(float, loadPullG, water) ?? 0);
+}
+
+/**
+ * Pull, beyond the load, that takes the tip just under: what a fish must do.
+ *
+ * @returns pull [g]; below 0 where the load has taken the float under already
+ */
+export function pullToSinkG(float: Float, loadPullG: number, water: Water): number {
+  return loadForTipG(float, 0, water) - loadPullG;
+}
+
+/**
+ * How far the float lifts when part of the load is taken off it, such as a telltale by a fish: on a straight tip
+ * `pull / (ρ · tip area)`, else through the profile.
+ *
+ * @param takenPullG pull taken off [g]
+ * @returns lift [mm], from just under where the load had taken the float under
+ */
+export function liftMm(float: Float, loadPullG: number, takenPullG: number, water: Water): number {
+  const before = tipShowingMm(float, loadPullG, water) ?? 0;
+  return (tipShowingMm(float, loadPullG - takenPullG, water) ?? 0) - before;
+}
+
+/** What one change of load does to the tip. */
+export interface TipState {
+  readonly load: "too little" | "right" | "too much";
+  /** Change of the shot's weight in air [g]. */
+  readonly changeG: number;
+  /** 0 where the float goes under. */
+  readonly tipShowingMm: number;
+}
+
+/**
+ * The three pictures of a float: a shot too few, right, and a shot too many.
+ *
+ * @param loadPullG pull of everything that hangs from the float [g] when it is right
+ * @param shot the shot that is missing or too many
+ */
+export function tipStates(float: Float, loadPullG: number, shot: Shot, water: Water): readonly TipState[] {
+  const shotPullG = pullG(shot.massG, shot.metal, water);
+  const state = (load: TipState["load"], sign: number): TipState => ({
+    load,
+    changeG: sign * shot.massG,
+    tipShowingMm: tipShowingMm(float, loadPullG + sign * shotPullG, water) ?? 0,
+  });
+  return [state("too little", -1), state("right", 0), state("too much", 1)];
+}
+
+/** What one shot of a size does to the tip, put on or taken off. */
+export interface ShotEffect extends Shot {
+  /** Null where one more takes the float under. */
+  readonly oneMoreMm: number | null;
+  readonly oneFewerMm: number | null;
+}
+
+/**
+ * Tip showing with one more and with one fewer of each shot.
+ *
+ * @param loadPullG pull of everything that hangs from the float [g]
+ */
+export function shotEffects(
+  float: Float,
+  loadPullG: number,
+  shots: readonly Shot[],
+  water: Water,
+): readonly ShotEffect[] {
+  return shots.map(({ size, massG, metal }) => {
+    const shotPullG = pullG(massG, metal, water);
+    return {
+      size,
+      massG,
+      metal,
+      oneMoreMm: tipShowingMm(float, loadPullG + shotPullG, water),
+      oneFewerMm: tipShowingMm(float, loadPullG - shotPullG, water),
+    };
+  });
+}

@@ -1,0 +1,58 @@
+import { type Answer, answer, noAnswer } from "../finding.ts";
+
+export const kitKinds = ["float", "shot", "hook", "hook length", "line"] as const;
+export type KitKind = (typeof kitKinds)[number];
+
+/** One thing that a rig uses up; `count` is in pieces, for line in metres. */
+export interface KitNeed {
+  readonly kind: KitKind;
+  /** What to ask for in the shop, such as `No 8, lead` or `hook 18`. */
+  readonly name: string;
+  readonly count: number;
+}
+
+/** One line of the shopping list. */
+export interface KitLine extends KitNeed {
+  /** Needed for all learners, spares included. */
+  readonly packets: number;
+  readonly perPacket: number;
+  readonly bought: number;
+}
+
+/** How a thing is sold; 1 where it comes singly. */
+export type PerPacket = (need: KitNeed) => number;
+
+/**
+ * Shopping list for a session: every learner ties every rig, with spares, rounded up to whole packets.
+ *
+ * @param learners how many [1 and more]
+ * @param rigs what each rig takes; a thing that several rigs use is added up
+ * @param spareShare extra on top, 0.5 for half as much again
+ */
+export function kitFor(
+  learners: number,
+  rigs: readonly (readonly KitNeed[])[],
+  spareShare: number,
+  perPacket: PerPacket,
+): Answer<readonly KitLine[]> {
+  if (!(Number.isInteger(learners) && learners >= 1)) return noAnswer("kit-learners");
+  if (!(spareShare >= 0 && spareShare < Infinity)) return noAnswer("kit-spares");
+  const sums = new Map<string, KitNeed>();
+  for (const need of rigs.flat()) {
+    if (!(need.count >= 0 && need.count < Infinity)) {
+      return noAnswer("kit-count", { name: need.name });
+    }
+    const key = `${need.kind}|${need.name}`;
+    sums.set(key, { ...need, count: (sums.get(key)?.count ?? 0) + need.count });
+  }
+  const lines: KitLine[] = [];
+  for (const need of sums.values()) {
+    const size = perPacket(need);
+    if (!(size > 0 && size < Infinity)) return noAnswer("kit-packet", { name: need.name });
+    // A share of a piece too small to count keeps rounding from buying one more.
+    const count = Math.ceil(need.count * learners * (1 + spareShare) - 1e-9);
+    const packets = Math.ceil(count / size - 1e-9);
+    lines.push({ ...need, count, packets, perPacket: size, bought: packets * size });
+  }
+  return answer(lines.sort((a, b) => kitKinds.indexOf(a.kind) - kitKinds.indexOf(b.kind)));
+}

@@ -1,0 +1,36 @@
+import { type Finding, warning } from "../finding.ts";
+import type { Shot } from "./shot.ts";
+
+/** The rule on lead weights in force where the guide is used. */
+export interface LeadRule {
+  readonly place: string;
+  /** Lead shot up to this mass may be used. */
+  readonly allowedUpToG: number;
+  /** Lead weights heavier than this may be used; none where lead is not allowed at all above the small shot. */
+  readonly allowedAboveG?: number;
+  readonly source: string;
+  /** ISO date on which somebody last read the rule. */
+  readonly checked: string;
+}
+
+/**
+ * Whether a rule lets a lead weight be used. The stated mass counts, not the ball's diameter: a lead ball of the
+ * English No 8 diameter weighs 0.064 g and is yet named as 0.06 g.
+ *
+ * @param massG stated mass [g]; at the lower bound itself it may be used, at the upper bound itself it may not
+ */
+export function leadAllowed(massG: number, { allowedUpToG, allowedAboveG }: LeadRule): boolean {
+  return massG <= allowedUpToG || (allowedAboveG !== undefined && massG > allowedAboveG);
+}
+
+/** A warning for each size of lead shot that the rule forbids, heaviest first. */
+export function checkLead(shot: readonly Shot[], rule: LeadRule): readonly Finding[] {
+  const forbidden = new Map(
+    shot
+      .filter(({ metal, massG }) => metal === "lead" && !leadAllowed(massG, rule))
+      .map(({ size, massG }) => [`${size} ${massG}`, { size, massG }] as const),
+  );
+  return [...forbidden.values()]
+    .sort((a, b) => b.massG - a.massG)
+    .map(({ size, massG }) => warning("lead-not-allowed", { size, massG, place: rule.place }));
+}

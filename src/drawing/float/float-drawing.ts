@@ -1,0 +1,178 @@
+import { type Float, lengthMm } from "../../core/float/float.ts";
+import { diameterAtMm } from "../../core/float/profile.ts";
+import { point } from "../items.ts";
+import type { Box, DrawingKit } from "../kit.ts";
+import { type ColumnLabel, labelColumn, leaderMm } from "../labels/label-column.ts";
+import { layLabel, paintLabel } from "../labels/label-text.ts";
+import type { Drawing, Item } from "../model.ts";
+import { floatEyeRadiusMm } from "../parts/float-body.ts";
+import { parts } from "../parts/parts.ts";
+import { floatLook, floatParts, rubberHeightsMm, thicknessMm } from "./float-parts.ts";
+
+export interface FloatTextOptions {
+  readonly textMm: number;
+  /** Shown larger or smaller than it is drawn, as on a page: nothing is said of the size then. */
+  readonly stretched?: boolean;
+}
+
+/** Shares of the true size that a float too long for its box is drawn at; each has a name. */
+export const floatScales = [
+  { scale: 1, name: "true" },
+  { scale: 0.5, name: "half" },
+  { scale: 0.25, name: "quarter" },
+] as const;
+
+interface Scale {
+  readonly scale: number;
+}
+
+const leftMm = 14;
+const marginMm = 0.5;
+
+/** For a drawing that is stretched on its page no scale is claimed, so it need not be a round one. */
+const stretchedScales = Array.from({ length: 45 }, (_, i) => ({ scale: 1 - 0.02 * i }));
+
+/**
+ * One float to true size with its parts named, the water where it should stand with its shot on; at half or a quarter
+ * of its size, and saying so, where the box is too low. As high as it needs to be, at most as high as the box.
+ *
+ * @throws Error where the box is too small
+ */
+export function drawFloat(
+  float: Float,
+  box: Box,
+  kit: DrawingKit,
+  { textMm, stretched = false }: FloatTextOptions = { textMm: 3.5 },
+): Drawing {
+  const { words, figures, measure } = kit;
+  const length = figures.diameter(lengthMm(float));
+  for (const scale of stretched ? stretchedScales : floatScales) {
+    const said =
+      "name" in scale
+        ? words("drawing.float.caption", { length, scale: words(`drawing.float.scale.${scale.name}`) })
+        : words("drawing.float.stretched", { length });
+    const caption = layLabel([{ text: said, ink: "soft" }], box.widthMm - 2 * marginMm, textMm, measure);
+    const topMm = 2.5;
+    const lowest = box.heightMm - caption.heightMm - 2.5;
+    if (topMm + lengthMm(float) * scale.scale + 2 * floatEyeRadiusMm > lowest) continue;
+    const labels = floatLabels(float, scale, topMm, kit);
+    const reach = Math.max(...labels.map((label) => label.at.xMm));
+    const column = labelColumn(
+      labels,
+      {
+        leftMm: reach + leaderMm,
+        rightMm: box.widthMm - marginMm,
+        topMm: 0.3,
+        bottomMm: lowest + 1.5,
+        textMm,
+      },
+      measure,
+    );
+    if (!column) continue;
+    const bottoms = column.map((item) => (item.kind === "text" ? item.yMm + 0.25 * textMm : 0));
+    const footMm = topMm + lengthMm(float) * scale.scale + 2 * floatEyeRadiusMm;
+    const captionMm = Math.max(footMm, ...bottoms) + 2;
+    return {
+      widthMm: box.widthMm,
+      heightMm: captionMm + caption.heightMm + 0.3,
+      title: float.title,
+      description: describeFloat(float, kit),
+      items: [
+        ...floatAtScale(float, scale, topMm),
+        ...column,
+        ...paintLabel(caption, marginMm, captionMm + caption.heightMm / 2, measure),
+      ],
+    };
+  }
+  throw new Error(`no room to draw ${float.id} in ${box.widthMm} × ${box.heightMm} mm`);
+}
+
+function floatAtScale(float: Float, { scale }: Scale, topMm: number): Item[] {
+  const foot = topMm + lengthMm(float) * scale;
+  const mark = topMm + float.tipShowingMm * scale;
+  const items: Item[] = [
+    ...parts.dimension.draw({ xMm: 4, fromMm: topMm, toMm: foot }),
+    ...parts.waterSurface.draw({ leftMm: 7, rightMm: leftMm + 9, yMm: mark }),
+    ...parts.floatBody.draw({
+      ...floatLook(float),
+      at: point(leftMm, foot),
+      lengthScale: scale,
+      widthScale: scale,
+    }),
+  ];
+  if (float.attachment === "top and bottom")
+    for (const atMm of rubberHeightsMm(float)) {
+      const widthMm = diameterAtMm(float.profile, atMm) * scale + 1.2;
+      items.push(...parts.rubber.draw({ at: point(leftMm, foot - atMm * scale), widthMm }));
+    }
+  return items;
+}
+
+/** Names of the parts from the top down. */
+function floatLabels(
+  float: Float,
+  { scale }: Scale,
+  topMm: number,
+  { words, figures }: DrawingKit,
+): ColumnLabel[] {
+  const foot = topMm + lengthMm(float) * scale;
+  const height = (atMm: number) => foot - atMm * scale;
+  const edge = (atMm: number) => leftMm + (diameterAtMm(float.profile, atMm) / 2) * scale + 0.6;
+  const mark = lengthMm(float) - float.tipShowingMm;
+  const named = floatParts(float).map((part) => {
+    const middle = part.name === "tip" ? mark + float.tipShowingMm / 2 : (part.fromMm + part.toMm) / 2;
+    const thickness = figures.diameter(toTenth(thicknessMm(float, part)));
+    return {
+      at: point(edge(middle), height(middle)),
+      runs: [
+        { text: words(`drawing.float.part.${part.name}`), face: "bold" as const },
+        { text: words(`drawing.float.about.${part.name}`, { thickness }) },
+      ],
+    };
+  });
+  const water = {
+    at: point(leftMm + 9.6, height(mark)),
+    runs: [{ text: words("drawing.float.water", { tip: figures.tip(float.tipShowingMm) }) }],
+  };
+  const held =
+    float.attachment === "top and bottom"
+      ? rubberHeightsMm(float).map((atMm) => ({
+          at: point(edge(atMm) + 0.8, height(atMm)),
+          runs: [{ text: words("drawing.float.rubber") }],
+        }))
+      : [
+          {
+            at: point(leftMm + 2 * floatEyeRadiusMm, foot + floatEyeRadiusMm),
+            runs: [{ text: words(`drawing.float.eye.${eyeUse(float)}`) }],
+          },
+        ];
+  return [...named, water, ...held].sort((a, b) => a.at.yMm - b.at.yMm);
+}
+
+/** Nobody measures a float finer than a tenth of a millimetre. */
+function toTenth(mm: number): number {
+  return Math.round(mm * 10) / 10;
+}
+
+function eyeUse(float: Float): "sliding" | "locked" | "stopped" {
+  if (float.attachment === "sliding") return "sliding";
+  return float.heldByShot ? "locked" : "stopped";
+}
+
+/** A float in words. */
+export function describeFloat(float: Float, { words, figures }: DrawingKit): string {
+  const told = floatParts(float).map((part) =>
+    words("drawing.float.toldPart", {
+      part: words(`drawing.float.part.${part.name}`),
+      length: figures.diameter(Math.round(part.toMm - part.fromMm)),
+      thickness: figures.diameter(toTenth(thicknessMm(float, part))),
+    }),
+  );
+  return words("drawing.float.description", {
+    float: float.title,
+    length: figures.diameter(lengthMm(float)),
+    capacity: figures.mass(float.capacityG),
+    tip: figures.tip(float.tipShowingMm),
+    parts: told.join("; "),
+  });
+}

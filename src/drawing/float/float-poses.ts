@@ -1,0 +1,208 @@
+import { cocks } from "../../core/float/cocking.ts";
+import { moveFloat } from "../../core/float/moved-float.ts";
+import { liftMm } from "../../core/float/tip.ts";
+import type { StateGroup } from "../../model/pictures.ts";
+import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
+import type { DrawingKit } from "../kit.ts";
+import { lineShot, shotLabel } from "../rig/rig-words.ts";
+
+/** How a float stands or moves, and what the line below it does. */
+export interface FloatPose {
+  /** Tip above the water [mm of the float]; null where it is under. */
+  readonly tipMm: number | null;
+  /** Lean to the right from upright [degrees]. */
+  readonly leanDegrees: number;
+  readonly line:
+    | "hanging"
+    | "plummet hanging"
+    | "plummet standing"
+    | "plummet slack"
+    | "lifted"
+    | "on the bed";
+  /** Where the bait is, to the side of the float, as a share of the panel's width. */
+  readonly baitAside: number;
+  readonly moving?: "down" | "up" | "right";
+  readonly drift?: "wind" | "flow";
+  /** Fills the gaps of the caption. */
+  readonly values: Readonly<Record<string, string>>;
+  /** Key of the caption, where it is not `caption`. */
+  readonly caption?: string;
+}
+
+/** Undefined where a rig has no such state. */
+type PoseOf = (solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit) => FloatPose | undefined;
+
+const upright = { leanDegrees: 0, baitAside: 0, line: "hanging" } as const;
+
+/** A change of the tip that is seen from the bank [mm]. */
+const seenMm = 10;
+
+/** Less tip than this is as good as none [mm]. */
+const levelMm = 2.5;
+
+/** A float that lies on the water. */
+const flatDegrees = 78;
+
+/** What is wrong with the load, and the tip that then shows; null where the float goes under. */
+interface WrongLoad {
+  readonly shot: string;
+  readonly tipMm: number | null;
+}
+
+/**
+ * A load that is seen to be too little or too much: by the lightest shot of the tub whose want or excess shows, else
+ * by what the rig's tip states have.
+ */
+function wrongLoad(
+  depth: SolvedDepth,
+  load: "too little" | "too much",
+  { words, figures }: DrawingKit,
+): WrongLoad | undefined {
+  const tipOf = ({ oneFewerMm, oneMoreMm }: ShotEffect) => (load === "too little" ? oneFewerMm : oneMoreMm);
+  const seen = depth.shotEffects
+    .filter((effect) => Math.abs((tipOf(effect) ?? 0) - depth.tipShowingMm) >= seenMm)
+    .sort((a, b) => a.massG - b.massG)[0];
+  if (seen) return { shot: words("drawing.shot.spokenOne", { size: seen.size }), tipMm: tipOf(seen) || null };
+  const state = depth.tipStates.find((one) => one.load === load);
+  return state && { shot: figures.mass(Math.abs(state.changeG)), tipMm: state.tipShowingMm || null };
+}
+
+function lowestShot(depth: SolvedDepth): SolvedShot | undefined {
+  return lineShot(depth)[0];
+}
+
+/** Shot on the line that reaches the bed. Where there is any, a shot too many only lies there too. */
+function lyingShot(depth: SolvedDepth): SolvedShot[] {
+  return lineShot(depth).filter(({ fromHookMm }) => fromHookMm <= depth.overdepthMm);
+}
+
+function sumPullG(shot: readonly SolvedShot[]): number {
+  return shot.reduce((sum, { pullG }) => sum + pullG, 0);
+}
+
+/** Every state that is drawn, by its key under `drawing.state` in the words. */
+const poses = {
+  "too-little-shot": (_solved, depth, kit) => {
+    if (lyingShot(depth).length > 0) return undefined;
+    const wrong = wrongLoad(depth, "too little", kit);
+    if (!wrong || wrong.tipMm === null) return undefined;
+    const { shot, tipMm } = wrong;
+    return { ...upright, tipMm, values: { shot, tip: kit.figures.tip(tipMm) } };
+  },
+  right: (_solved, depth, { figures }) => {
+    const tipMm = depth.tipAsSetMm;
+    return { ...upright, tipMm, values: { tip: figures.tip(tipMm) } };
+  },
+  "too-much-shot": (_solved, depth, kit) => {
+    if (lyingShot(depth).length > 0) return undefined;
+    const wrong = wrongLoad(depth, "too much", kit);
+    if (!wrong) return undefined;
+    const { shot, tipMm } = wrong;
+    const pose = { ...upright, tipMm, values: { shot, tip: kit.figures.tip(tipMm ?? 0) } };
+    if (tipMm === null) return { ...pose, caption: "under" };
+    return tipMm < levelMm ? { ...pose, caption: "level" } : pose;
+  },
+  "too-shallow": () => ({ ...upright, tipMm: null, line: "plummet hanging", values: {} }),
+  "depth-right": (_solved, depth) => ({
+    ...upright,
+    tipMm: depth.tipAsSetMm,
+    line: "plummet standing",
+    values: {},
+  }),
+  "too-deep": ({ rig }) => ({
+    tipMm: rig.float.tipShowingMm,
+    leanDegrees: flatDegrees,
+    line: "plummet slack",
+    baitAside: 0.2,
+    values: {},
+  }),
+  "bite-under": () => ({ ...upright, tipMm: null, moving: "down", baitAside: 0.06, values: {} }),
+  "lift-bite": (solved, depth, { figures }) => {
+    const { rig, hookAndBaitPullG } = solved;
+    const lying = lyingShot(depth);
+    // What lies on the bed is off the float already: the fish lifts what hangs lowest.
+    const lifted = lineShot(depth).find((shot) => !lying.includes(shot)) ?? lowestShot(depth);
+    if (!lifted || rig.water !== "still") return undefined;
+    const offG = lying.length > 0 && !lying.includes(lifted) ? sumPullG(lying) + hookAndBaitPullG : 0;
+    const loadG = depth.pullG + hookAndBaitPullG - offG;
+    const values = { shot: lifted.size };
+    if (!cocks(rig.float, loadG - lifted.pullG, rig.conditions))
+      return {
+        tipMm: rig.float.tipShowingMm,
+        leanDegrees: flatDegrees,
+        line: "lifted",
+        baitAside: 0,
+        moving: "up",
+        caption: "flat",
+        values,
+      };
+    const beforeMm = depth.tipAsSetMm;
+    const tipMm = beforeMm + liftMm(rig.float, loadG, lifted.pullG, rig.conditions);
+    const tip = figures.tip(tipMm);
+    const before = figures.tip(beforeMm);
+    const caption = tip === before ? "little" : "caption";
+    return { ...upright, tipMm, line: "lifted", moving: "up", caption, values: { ...values, tip, before } };
+  },
+  "dragged-sideways": (_solved, depth) => ({
+    tipMm: depth.tipAsSetMm * 0.6,
+    leanDegrees: -24,
+    line: "hanging",
+    baitAside: 0.3,
+    moving: "right",
+    values: {},
+  }),
+  "laid-on": (solved, depth, kit) => {
+    if (solved.rig.water !== "still") return undefined;
+    const laid = moveFloat(depth, solved.rig.water, "over depth");
+    const lying = lyingShot(laid);
+    if (lying.length === 0) return undefined;
+    const values = {
+      shot: shotLabel(lying, kit),
+      gap: kit.figures.shortGap(laid.overdepthMm),
+      tip: kit.figures.tip(laid.tipShowingMm),
+    };
+    return {
+      tipMm: laid.tipShowingMm,
+      leanDegrees: 6,
+      line: "on the bed",
+      baitAside: -0.3,
+      drift: "wind",
+      values,
+    };
+  },
+  "held-by-the-bed": ({ rig }, depth) => {
+    const lowest = lowestShot(depth);
+    if (!lowest || rig.water !== "flowing") return undefined;
+    return {
+      tipMm: null,
+      leanDegrees: 24,
+      line: "on the bed",
+      baitAside: -0.3,
+      drift: "flow",
+      values: { shot: lowest.size },
+    };
+  },
+} satisfies Record<string, PoseOf>;
+
+export type FloatPicture = keyof typeof poses;
+
+export const floatPictures = Object.keys(poses) as FloatPicture[];
+
+/** The states that a text can ask for together. */
+export const stateGroups: Readonly<Record<StateGroup, readonly FloatPicture[]>> = {
+  load: ["too-little-shot", "right", "too-much-shot"],
+  depth: ["too-shallow", "depth-right", "too-deep"],
+  bites: ["bite-under", "lift-bite", "dragged-sideways", "laid-on", "held-by-the-bed"],
+  all: floatPictures,
+};
+
+/** A float's pose in one of the states, from the rig's figures; undefined where the rig has no such state. */
+export function floatPose(
+  picture: FloatPicture,
+  solved: SolvedRig,
+  depth: SolvedDepth,
+  kit: DrawingKit,
+): FloatPose | undefined {
+  const pose: PoseOf = poses[picture];
+  return pose(solved, depth, kit);
+}

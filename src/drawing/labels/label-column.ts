@@ -1,0 +1,51 @@
+import { type Point, point, polyline, thinSoft } from "../items.ts";
+import type { Item, MeasureText } from "../model.ts";
+import { bracketDepthMm } from "../parts/bracket.ts";
+import { parts } from "../parts/parts.ts";
+import { placeInOrder } from "./label-placement.ts";
+import { layLabel, paintLabel, type Run } from "./label-text.ts";
+
+/** What a label says and where its leader starts; with a bracket where it stands for a stretch. */
+export interface ColumnLabel {
+  readonly runs: readonly Run[];
+  readonly at: Point;
+  readonly bracket?: { readonly fromMm: number; readonly toMm: number };
+}
+
+export interface Column {
+  /** Left edge of the text. */
+  readonly leftMm: number;
+  readonly rightMm: number;
+  readonly topMm: number;
+  readonly bottomMm: number;
+  readonly textMm: number;
+}
+
+/** Room for the leaders between a picture and its labels. */
+export const leaderMm = 4.5;
+
+/**
+ * Labels in one column to the right of what they name, from the top down, each with a leader that bends in the room
+ * left of the column. Undefined where they do not fit.
+ */
+export function labelColumn(
+  labels: readonly ColumnLabel[],
+  { leftMm, rightMm, topMm, bottomMm, textMm }: Column,
+  measure: MeasureText,
+): Item[] | undefined {
+  const roomMm = rightMm - leftMm;
+  const laid = labels.map((label) => layLabel(label.runs, roomMm, textMm, measure));
+  if (laid.some((label) => label.widthMm > roomMm)) return undefined;
+  const wanted = labels.map((label, i) => ({ atMm: label.at.yMm, sizeMm: laid[i]!.heightMm }));
+  const places = placeInOrder(wanted, topMm, bottomMm, 0.15 * textMm);
+  if (!places) return undefined;
+  const bendMm = leftMm - leaderMm + 0.8;
+  return labels.flatMap(({ at, bracket }, i) => {
+    const leader = [at, point(Math.max(bendMm, at.xMm), at.yMm), point(leftMm - 0.7, places[i]!)];
+    return [
+      ...(bracket ? parts.bracket.draw({ xMm: at.xMm - bracketDepthMm, ...bracket }) : []),
+      polyline(leader, thinSoft),
+      ...paintLabel(laid[i]!, leftMm, places[i]!, measure),
+    ];
+  });
+}

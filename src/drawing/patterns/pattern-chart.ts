@@ -1,0 +1,186 @@
+import { asSet } from "../../core/float/moved-float.ts";
+import type { Sink } from "../../core/sink/sink-of-rig.ts";
+import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
+import { point, polyline, text, thinSoft } from "../items.ts";
+import type { DrawingKit } from "../kit.ts";
+import { type LabelText, layLabel, leading, paintLabel } from "../labels/label-text.ts";
+import type { Drawing, Item } from "../model.ts";
+import { bedThicknessMm } from "../parts/bed.ts";
+import { lineShot, lockShot, rigDescription, shotLabel } from "../rig/rig-words.ts";
+import { drawPatternColumn, sinkCurve } from "./pattern-column.ts";
+
+export interface PatternEntry {
+  readonly rig: SolvedRig;
+  readonly depth: SolvedDepth;
+}
+
+/** Room for the charts: their width, and how high the deepest water is drawn. */
+export interface PatternRoom {
+  readonly widthMm: number;
+  readonly waterMm: number;
+  readonly textMm: number;
+}
+
+const marginMm = 1;
+/** Least width of a pattern with its caption, in ems; where fewer find room, the rest go into further charts. */
+const slotEms = 6;
+/** The share of its slot that a rig takes up beside its plot of sinking. */
+const rigShare = 0.34;
+/** Steps of the depth scale [mm of water], the first that leaves room between its figures. */
+const steps = [100, 250, 500, 1000, 2000];
+
+/** What charts of one picture share. */
+interface Scales {
+  readonly room: PatternRoom;
+  readonly deepestMm: number;
+  readonly longestS: number;
+  /** Millimetres of paper for each of water. */
+  readonly scale: number;
+  readonly surfaceMm: number;
+  readonly axisMm: number;
+  readonly slotMm: number;
+}
+
+/**
+ * Shotting patterns next to each other, drawn to one scale of depth, with what is at the float and what is down the
+ * line below each, and beside each how deep its bait is after how long, to one scale of time. In a narrow room there are
+ * several charts, all to the same scales.
+ *
+ * @throws Error where a word is wider than a pattern
+ */
+export function drawPatternCharts(
+  patterns: readonly PatternEntry[],
+  room: PatternRoom,
+  kit: DrawingKit,
+): Drawing[] {
+  const { widthMm, waterMm, textMm } = room;
+  // A rig whose shot rests on the bed as it is set stands higher for it.
+  const entries = patterns.map(({ rig, depth }) => ({ rig, depth: asSet(depth) }));
+  const deepestMm = Math.max(...entries.map(({ depth }) => depth.depthMm));
+  const widestFigure = kit.figures.shortDepth(deepestMm - (deepestMm % 500) + 250);
+  const axisMm = kit.measure(widestFigure, textMm, "regular") + 3;
+  const abreast = Math.max(1, Math.floor((widthMm - axisMm) / (slotEms * textMm)));
+  const charts = Math.ceil(entries.length / abreast);
+  const perChart = Math.ceil(entries.length / charts);
+  const scales: Scales = {
+    room,
+    deepestMm,
+    longestS: Math.max(0, ...entries.map((entry) => sinkOf(entry)?.tenthsS.at(-1) ?? 0)),
+    scale: waterMm / deepestMm,
+    surfaceMm: 4 + textMm * 0.5,
+    axisMm,
+    slotMm: (widthMm - axisMm) / perChart,
+  };
+  return Array.from({ length: charts }, (_, i) =>
+    drawChart(entries.slice(i * perChart, (i + 1) * perChart), scales, kit),
+  );
+}
+
+function drawChart(entries: readonly PatternEntry[], scales: Scales, kit: DrawingKit): Drawing {
+  const { words, measure } = kit;
+  const { room, longestS, scale, surfaceMm, axisMm, slotMm } = scales;
+  const { widthMm, textMm } = room;
+  const captionRoomMm = slotMm - 2 * marginMm;
+  const captions = entries.map((entry) => caption(entry, captionRoomMm, textMm, kit));
+  if (captions.flat().some((one) => one.widthMm > captionRoomMm))
+    throw new Error(`no room for ${entries.length} patterns in ${widthMm} mm`);
+  const captionMm = Math.max(...captions.map((parts) => parts.reduce((sum, one) => sum + one.heightMm, 0)));
+  const captionTop = surfaceMm + room.waterMm + bedThicknessMm + 1.5;
+  const noteTop = captionTop + captionMm + 1;
+  const said = longestS > 0 ? words("drawing.pattern.sink") : "";
+  const note = layLabel([{ text: said, ink: "soft" }], widthMm - 2 * marginMm, textMm, measure);
+  return {
+    widthMm,
+    heightMm: noteTop + note.heightMm + 0.2,
+    title: words("drawing.pattern.title"),
+    description: entries.map((entry) => told(entry, kit)).join(" "),
+    items: [
+      ...depthScale(scales, kit),
+      ...entries.flatMap((entry, i) => {
+        const left = axisMm + i * slotMm;
+        const sink = sinkOf(entry);
+        const rigMm = sink ? slotMm * rigShare : slotMm;
+        const column = {
+          leftMm: left,
+          rightMm: left + slotMm - 0.6,
+          xMm: left + rigMm / 2,
+          surfaceMm,
+          scale,
+        };
+        const frame = {
+          leftMm: left + rigMm,
+          rightMm: column.rightMm - marginMm,
+          surfaceMm,
+          scale,
+          longestS,
+        };
+        return [
+          ...drawPatternColumn(entry.rig, entry.depth, column),
+          ...(sink ? sinkCurve(sink, frame, textMm, kit) : []),
+          ...captionItems(captions[i]!, left + marginMm, captionTop, kit),
+        ];
+      }),
+      ...paintLabel(note, marginMm, noteTop + note.heightMm / 2, measure),
+    ],
+  };
+}
+
+/** How the rig sinks laid out straight, where that was reckoned. */
+function sinkOf({ depth }: PatternEntry): Sink | undefined {
+  return depth.inWater?.sink.find(({ landing }) => landing === "straight");
+}
+
+function told(entry: PatternEntry, kit: DrawingKit): string {
+  const rig = rigDescription(entry.rig, entry.depth, kit);
+  const sink = sinkOf(entry);
+  if (!sink) return rig;
+  const time = kit.figures.time(sink.tenthsS.at(-1)!);
+  return `${rig} ${kit.words("drawing.pattern.spokenSink", { time })}`;
+}
+
+function caption({ rig, depth }: PatternEntry, roomMm: number, textMm: number, kit: DrawingKit): LabelText[] {
+  const { words, measure } = kit;
+  const lock = lockShot(depth);
+  const line = lineShot(depth);
+  const said = [
+    lock.length > 0 ? words("drawing.pattern.lock", { shot: shotLabel(lock, kit) }) : undefined,
+    line.length > 0 ? words("drawing.pattern.line", { shot: shotLabel(line, kit) }) : undefined,
+  ];
+  return [
+    layLabel([{ text: rig.rig.title, face: "bold" }], roomMm, textMm, measure),
+    ...said.flatMap((one) => (one ? [layLabel([{ text: one }], roomMm, textMm, measure)] : [])),
+  ];
+}
+
+function captionItems(
+  labels: readonly LabelText[],
+  leftMm: number,
+  topMm: number,
+  { measure }: DrawingKit,
+): Item[] {
+  let top = topMm;
+  return labels.flatMap((label) => {
+    const middle = top + label.heightMm / 2;
+    top += label.heightMm;
+    return paintLabel(label, leftMm, middle, measure);
+  });
+}
+
+/** Depths down the left side. */
+function depthScale({ room, deepestMm, scale, surfaceMm, axisMm }: Scales, { figures }: DrawingKit): Item[] {
+  const { textMm } = room;
+  const step = steps.find((one) => one * scale >= 2 * textMm * leading) ?? steps.at(-1)!;
+  const x = axisMm - 0.8;
+  const items: Item[] = [polyline([point(x, surfaceMm), point(x, surfaceMm + deepestMm * scale)], thinSoft)];
+  for (let depthMm = 0; depthMm <= deepestMm + 1; depthMm += step) {
+    const y = surfaceMm + depthMm * scale;
+    items.push(
+      polyline([point(x - 1.2, y), point(x, y)], thinSoft),
+      text(point(x - 1.8, y + 0.35 * textMm), figures.shortDepth(depthMm), textMm, {
+        anchor: "end",
+        ink: "soft",
+      }),
+    );
+  }
+  return items;
+}

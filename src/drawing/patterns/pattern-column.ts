@@ -1,0 +1,100 @@
+import { lengthMm } from "../../core/float/float.ts";
+import type { Sink } from "../../core/sink/sink-of-rig.ts";
+import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
+import { floatLook } from "../float/float-parts.ts";
+import { point, polyline, rectangle, text, thin, thinSoft } from "../items.ts";
+import type { DrawingKit } from "../kit.ts";
+import { placeInOrder } from "../labels/label-placement.ts";
+import type { Item } from "../model.ts";
+import { floatEyeRadiusMm } from "../parts/float-body.ts";
+import { parts } from "../parts/parts.ts";
+import { leastShotRadiusMm } from "../parts/shot.ts";
+import { strandStrokes } from "../strands.ts";
+
+/** Drawn diameter per diameter of shot, the first at which all of them find room. */
+const shotScales = [0.5, 0.4, 0.3];
+const hookMm = 2.6;
+
+/** A rig's place in the chart. */
+export interface ChartColumn {
+  readonly leftMm: number;
+  readonly rightMm: number;
+  /** The rig's line. */
+  readonly xMm: number;
+  readonly surfaceMm: number;
+  readonly scale: number;
+}
+
+/** One rig to the chart's scale; shot that would cover each other are moved just so far that they do not. */
+export function drawPatternColumn({ rig }: SolvedRig, depth: SolvedDepth, column: ChartColumn): Item[] {
+  const { leftMm, rightMm, xMm: x, surfaceMm, scale } = column;
+  const { float, hookLengthMm } = rig;
+  const bedMm = surfaceMm + depth.depthMm * scale;
+  const eyeMm = surfaceMm + depth.draughtMm * scale + floatEyeRadiusMm;
+  const hookTip = Math.min(bedMm - 0.3, eyeMm + depth.floatToHookMm * scale);
+  const y = (fromHookMm: number) => hookTip - fromHookMm * scale;
+  const shots = placeShot(depth, y, eyeMm + floatEyeRadiusMm, hookTip - hookMm);
+  if (!shots) throw new Error(`no room for the shot of ${rig.id} at ${depth.depthMm} mm`);
+  const loop = y(hookLengthMm);
+  const widest = Math.max(...float.profile.map((p) => p.diameterMm));
+  return [
+    rectangle(leftMm, surfaceMm, rightMm - leftMm, bedMm - surfaceMm, { fill: "water" }),
+    ...parts.bed.draw({ leftMm, rightMm, yMm: bedMm }),
+    ...parts.waterSurface.draw({ leftMm, rightMm, yMm: surfaceMm }),
+    polyline([point(x, eyeMm), point(x, loop)], strandStrokes["main line"]),
+    polyline([point(x, loop), point(x, hookTip - hookMm)], strandStrokes["hook length"]),
+    polyline([point(x - 1, loop), point(x + 1, loop)], thin),
+    ...parts.floatBody.draw({
+      ...floatLook(float),
+      at: point(x, surfaceMm + (lengthMm(float) - depth.tipShowingMm) * scale),
+      lengthScale: scale,
+      widthScale: Math.max(scale, 1.8 / widest),
+    }),
+    ...shots.flatMap(({ yMm, radiusMm }) => parts.shot.draw({ at: point(x, yMm), radiusMm })),
+    ...parts.hook.draw({ bend: point(x, hookTip), heightMm: hookMm }),
+  ];
+}
+
+/** Shot from the float down, none covering another, as large as there is room for. */
+function placeShot(depth: SolvedDepth, y: (fromHookMm: number) => number, topMm: number, footMm: number) {
+  const shots = [...depth.shot].sort((a, b) => b.fromHookMm - a.fromHookMm);
+  for (const scale of shotScales) {
+    const radii = shots.map((one) => Math.max(leastShotRadiusMm, (one.diameterMm / 2) * scale));
+    const wanted = shots.map((one, i) => ({ atMm: y(one.fromHookMm), sizeMm: 2 * radii[i]! }));
+    const places = placeInOrder(wanted, topMm, footMm, 0.15);
+    if (places) return places.map((yMm, i) => ({ yMm, radiusMm: radii[i]! }));
+  }
+  return undefined;
+}
+
+/** Where a rig's curve of sinking goes: as high as the water, and as wide as the longest time of the chart. */
+export interface SinkFrame {
+  readonly leftMm: number;
+  readonly rightMm: number;
+  readonly surfaceMm: number;
+  readonly scale: number;
+  readonly longestS: number;
+}
+
+/** How deep the bait is after how long, with the time it takes at the end. */
+export function sinkCurve(sink: Sink, frame: SinkFrame, textMm: number, kit: DrawingKit): Item[] {
+  const { leftMm, rightMm, surfaceMm, scale, longestS } = frame;
+  const { figures, measure } = kit;
+  const at = ({ timeS, depthMm }: Sink["track"][number]) =>
+    point(leftMm + ((rightMm - leftMm) * timeS) / longestS, surfaceMm + depthMm * scale);
+  const last = sink.tenthsS.at(-1)!;
+  const track = sink.track.filter(({ timeS }) => timeS <= last);
+  const foot = at({ timeS: last, depthMm: sink.hangMm });
+  const time = figures.time(last);
+  const half = measure(time, textMm, "regular") / 2;
+  const baseline = surfaceMm + 0.5 + textMm;
+  // A bait that sinks fast passes close below the time: that stands clear of its curve.
+  const beside = track.map(at).filter(({ yMm }) => yMm < baseline + textMm);
+  const clearMm = Math.max(leftMm, ...beside.map(({ xMm }) => xMm + 0.8));
+  const middle = Math.min(rightMm - half, Math.max(clearMm + half, foot.xMm));
+  return [
+    polyline([point(foot.xMm, baseline + 0.3 * textMm), foot], { ...thinSoft, dashMm: [0.8, 0.8] }),
+    polyline(track.map(at), { ink: "accent", widthMm: 0.6 }),
+    text(point(middle, baseline), time, textMm, { anchor: "middle" }),
+  ];
+}

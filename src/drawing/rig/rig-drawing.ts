@@ -1,0 +1,168 @@
+import { lengthMm } from "../../core/float/float.ts";
+import { moveFloat, type RigVariant } from "../../core/float/moved-float.ts";
+import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
+import { floatLook } from "../float/float-parts.ts";
+import { point, polyline, rectangle, text, thinSoft } from "../items.ts";
+import type { Box, DrawingKit } from "../kit.ts";
+import { leading } from "../labels/label-text.ts";
+import type { Drawing, Item } from "../model.ts";
+import { bedThicknessMm } from "../parts/bed.ts";
+import { parts } from "../parts/parts.ts";
+import { mirrored, rotated } from "../transform.ts";
+import { type LineLean, lineLean } from "./current-shape.ts";
+import { captionMm, placeRigLabels, rowGapMm } from "./rig-label-layout.ts";
+import { fewerLabels, type LabelChoice, type RigLabel, rigLabels } from "./rig-labels.ts";
+import { lineBelowFloat, lineToRod } from "./rig-line.ts";
+import { planRig, type RigPlan } from "./rig-plan.ts";
+import { rigDescription, rigTitle } from "./rig-words.ts";
+
+export interface RigDrawingOptions {
+  /** `distances`: shot and distances only, for a small card; `full`: every part named. */
+  readonly labels: LabelChoice;
+  readonly textMm: number;
+  readonly variant?: RigVariant;
+}
+
+/**
+ * A rig made up for one depth, from the surface to the bed: distances from the hook, the lower rig larger than the
+ * bare line above it, long bare line shortened. Labels never overlap; where the box is short of room the least
+ * needed go first and neighbouring shot share one.
+ *
+ * @throws Error where the box is too small for the rig's parts or for a single label
+ */
+export function drawRig(
+  rig: SolvedRig,
+  solvedDepth: SolvedDepth,
+  box: Box,
+  kit: DrawingKit,
+  options: RigDrawingOptions,
+): Drawing {
+  const variant = options.variant ?? "set";
+  const depth = moveFloat(solvedDepth, rig.rig.water, variant);
+  const shape = lineLean(rig, solvedDepth);
+  const lean: LineLean = (fromHookMm) => shape(fromHookMm) - shape(depth.floatToHookMm);
+  let labels: RigLabel[] | undefined = rigLabels(rig, depth, options.labels, kit);
+  while (labels) {
+    const items = tryDraw(rig, depth, lean, box, kit, options, labels);
+    if (items)
+      return {
+        ...box,
+        title: rigTitle(rig, depth, variant, kit),
+        description: rigDescription(rig, depth, kit),
+        items,
+      };
+    labels = fewerLabels(labels, rig.rig.hookLengthMm, kit);
+  }
+  throw new Error(`no room to draw ${rig.rig.id} in ${box.widthMm} × ${box.heightMm} mm`);
+}
+
+function tryDraw(
+  rig: SolvedRig,
+  depth: SolvedDepth,
+  lean: LineLean,
+  box: Box,
+  kit: DrawingKit,
+  { labels: choice, textMm }: RigDrawingOptions,
+  labels: readonly RigLabel[],
+): Item[] | undefined {
+  const flowing = rig.rig.water === "flowing";
+  const rowMm = textMm * leading;
+  const rowsAbove = (flowing ? 1 : 0) + (choice === "full" ? 1 : 0);
+  const lying = labels.filter(
+    (label) => label.fromHookMm >= 0 && label.fromHookMm < depth.overdepthMm,
+  ).length;
+  const placed = placeWithRows(lying, (rowsBelow) => {
+    const belowMm = bedThicknessMm + rowGapMm + 0.1 + rowsBelow * rowMm + captionMm(textMm);
+    const plan = planRig(rig, depth, lean, box, { aboveMm: rowsAbove * rowMm, belowMm });
+    const items = plan && placeRigLabels(plan, labels, textMm, kit);
+    return items && { plan, items };
+  });
+  if (!placed) return undefined;
+  const { plan } = placed;
+  return [
+    rectangle(0, plan.surfaceMm, box.widthMm, plan.bedMm - plan.surfaceMm, { fill: "water" }),
+    ...parts.bed.draw({ leftMm: 0, rightMm: box.widthMm, yMm: plan.bedMm }),
+    ...parts.waterSurface.draw({ leftMm: 0, rightMm: box.widthMm, yMm: plan.surfaceMm }),
+    ...lineToRod(plan),
+    ...lineBelowFloat(plan),
+    ...marks(plan),
+    ...placed.items,
+    ...captions(plan, depth, flowing, choice, textMm, kit),
+  ];
+}
+
+/** Below the bed each label has at least a row; broken into lines they need a few more. */
+function placeWithRows<T>(labels: number, place: (rows: number) => T | undefined): T | undefined {
+  for (let rows = labels; rows <= 3 * labels; rows += 1) {
+    const placed = place(rows);
+    if (placed) return placed;
+  }
+  return undefined;
+}
+
+function marks(plan: RigPlan): Item[] {
+  const { float, floatAt } = plan;
+  const items: Item[] = [
+    ...parts.floatBody.draw({
+      ...floatLook(float),
+      at: floatAt,
+      lengthScale: plan.floatLengthScale,
+      widthScale: plan.floatWidthScale,
+    }),
+  ];
+  if (plan.clearance) {
+    const { fromMm, toMm } = plan.clearance;
+    const x = floatAt.xMm + plan.lean(0);
+    items.push(polyline([point(x, fromMm + 0.6), point(x, toMm)], { ...thinSoft, dashMm: [0.4, 0.9] }));
+    if (plan.clearance.broken) items.push(...parts.lineBreak.draw({ at: point(x, (fromMm + toMm) / 2) }));
+  }
+  for (const mark of plan.marks) {
+    if (mark.kind === "shot") items.push(...parts.shot.draw(mark));
+    if (mark.kind === "loop")
+      items.push(...parts.loopJoin.draw({ at: mark.at, heightMm: 2 * mark.radiusMm }));
+    if (mark.kind === "hook") {
+      const hook = parts.hook.draw({ bend: mark.at, heightMm: plan.hookHeightMm });
+      const laid =
+        plan.liesTo === "left"
+          ? rotated(mirrored(hook, mark.at.xMm), 90, mark.at)
+          : rotated(hook, -90, mark.at);
+      items.push(...(mark.lying ? laid : hook));
+    }
+  }
+  return items;
+}
+
+/** What stands above the surface and below the bed. */
+function captions(
+  plan: RigPlan,
+  depth: SolvedDepth,
+  flowing: boolean,
+  choice: LabelChoice,
+  textMm: number,
+  { words, figures, measure }: DrawingKit,
+): Item[] {
+  const { box } = plan;
+  const rowMm = textMm * leading;
+  const bed = words("drawing.rig.bed", { depth: figures.shortDepth(depth.depthMm) });
+  const items: Item[] = [text(point(0.5, box.heightMm - 0.28 * textMm), bed, textMm, { ink: "soft" })];
+  if (flowing) {
+    const flow = words("drawing.drift.flow");
+    const left = plan.floatAt.xMm + 5;
+    items.push(
+      text(point(left, 0.85 * textMm), flow, textMm, { ink: "soft" }),
+      ...parts.flowArrow.draw({
+        from: point(left + measure(flow, textMm, "regular") + 1.2, 0.55 * textMm),
+        lengthMm: 9,
+      }),
+    );
+  }
+  if (choice === "full") {
+    const tip = words("drawing.rig.tip", { tip: figures.tip(depth.tipShowingMm) });
+    const baseline = (flowing ? rowMm : 0) + 0.85 * textMm;
+    const left = plan.floatAt.xMm + 5;
+    const tipTop = plan.floatAt.yMm - lengthMm(plan.float) * plan.floatLengthScale;
+    const leader = [point(left - 0.6, baseline - 0.3 * textMm), point(plan.floatAt.xMm + 0.8, tipTop - 0.3)];
+    items.push(polyline(leader, thinSoft), text(point(left, baseline), tip, textMm, { ink: "soft" }));
+  }
+  return items;
+}

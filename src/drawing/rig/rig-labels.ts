@@ -1,0 +1,148 @@
+import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
+import type { DrawingKit } from "../kit.ts";
+import { type Run, together } from "../labels/label-text.ts";
+import { lineShot, lockShot, shotLabel } from "./rig-words.ts";
+import { groupShot, mergeGroups, type ShotGroup } from "./shot-groups.ts";
+
+/** What a label is about; `rank` says which goes first where room is short (none: never). */
+export interface RigLabel {
+  readonly about: "hook" | "shot" | "loop" | "eye" | "draught" | "clearance";
+  readonly runs: readonly Run[];
+  /** The stretch of line it belongs to [mm from the hook]. */
+  readonly fromHookMm: number;
+  readonly toHookMm: number;
+  readonly rank?: number;
+  readonly group?: ShotGroup;
+}
+
+export type LabelChoice = "full" | "distances";
+
+/** A shot this close above the loop needs no second label for the loop. */
+const atLoopMm = 20;
+
+/** Labels of a rig below the surface, from the hook up. */
+export function rigLabels(
+  { rig }: SolvedRig,
+  depth: SolvedDepth,
+  choice: LabelChoice,
+  kit: DrawingKit,
+): RigLabel[] {
+  const { words, figures } = kit;
+  const { floatToHookMm, overdepthMm } = depth;
+  const groups = groupShot(lineShot(depth), overdepthMm);
+  const labels: RigLabel[] = groups.map((group) => groupLabel(group, rig.hookLengthMm, kit));
+  const lock = lockShot(depth);
+  labels.push({
+    about: "eye",
+    fromHookMm: floatToHookMm,
+    toHookMm: floatToHookMm,
+    runs: distanceFirst(
+      figures.shortGap(floatToHookMm),
+      lock.length > 0
+        ? words("drawing.rig.floatLocked", { shot: shotLabel(lock, kit) })
+        : words("drawing.rig.float"),
+    ),
+  });
+  if (overdepthMm < 0)
+    labels.push({
+      about: "clearance",
+      fromHookMm: -1,
+      toHookMm: -1,
+      runs: [{ text: words("drawing.rig.clear", { gap: together(figures.shortGap(-overdepthMm)) }) }],
+    });
+  if (choice === "full") labels.push(...fullLabels(rig, depth, floatToHookMm, groups, kit));
+  return labels.sort((a, b) => a.fromHookMm - b.fromHookMm);
+}
+
+function fullLabels(
+  rig: SolvedRig["rig"],
+  depth: SolvedDepth,
+  floatToHookMm: number,
+  groups: readonly ShotGroup[],
+  { words, figures }: DrawingKit,
+): RigLabel[] {
+  const hook = words("drawing.rig.hook", { size: rig.hook.size, bait: rig.bait.title.toLowerCase() });
+  const draught = words("drawing.rig.draught", { length: together(figures.shortGap(depth.draughtMm)) });
+  const labels: RigLabel[] = [
+    { about: "hook", fromHookMm: 0, toHookMm: 0, runs: [{ text: hook }], rank: 1 },
+    {
+      about: "draught",
+      fromHookMm: floatToHookMm + 1,
+      toHookMm: floatToHookMm + 1,
+      runs: [{ text: draught, ink: "soft" }],
+      rank: 3,
+    },
+  ];
+  if (!groups.some((group) => isAtLoop(group, rig.hookLengthMm)))
+    labels.push({
+      about: "loop",
+      fromHookMm: rig.hookLengthMm,
+      toHookMm: rig.hookLengthMm,
+      runs: distanceFirst(figures.shortGap(rig.hookLengthMm), words("drawing.rig.loop")),
+      rank: 2,
+    });
+  return labels;
+}
+
+function isAtLoop(group: ShotGroup, hookLengthMm: number): boolean {
+  const above = group.shots[0]!.fromHookMm - hookLengthMm;
+  return group.kind === "single" && above >= 0 && above < atLoopMm;
+}
+
+function groupLabel(group: ShotGroup, hookLengthMm: number, kit: DrawingKit): RigLabel {
+  const { words, figures } = kit;
+  const fromHookMm = group.shots[0]!.fromHookMm;
+  const toHookMm = group.shots.at(-1)!.fromHookMm;
+  const from = figures.shortGap(fromHookMm);
+  const to = figures.shortGap(toHookMm);
+  const shot = shotLabel(group.shots, kit);
+  const spread = group.kind === "run" || group.kind === "mixed";
+  const distance = spread && from !== to ? words("drawing.rig.fromTo", unitOnce(from, to)) : from;
+  const what =
+    group.kind === "run"
+      ? words("drawing.rig.run", { shot, gap: together(figures.shortGap(group.gapMm)) })
+      : isAtLoop(group, hookLengthMm)
+        ? words("drawing.rig.atLoop", { shot })
+        : shot;
+  return { about: "shot", fromHookMm, toHookMm, runs: distanceFirst(distance, what), group };
+}
+
+/** Two plain figures in one unit name it once: `56–206 cm`, but `4 ft 2 in–5 ft`. */
+function unitOnce(from: string, to: string): { from: string; to: string } {
+  const plain = /^([\d.]+)(\s\D+)$/;
+  const [, number, unit] = plain.exec(from) ?? [];
+  return { from: number && unit === plain.exec(to)?.[2] ? number : from, to };
+}
+
+function distanceFirst(distance: string, what: string): Run[] {
+  return [{ text: together(distance), face: "bold" }, { text: what }];
+}
+
+/**
+ * The same labels with less to say: first those that can be spared, by rank, then neighbouring shot under one label.
+ * Undefined where nothing is left to give up.
+ */
+export function fewerLabels(
+  labels: readonly RigLabel[],
+  hookLengthMm: number,
+  kit: DrawingKit,
+): RigLabel[] | undefined {
+  const worst = Math.max(...labels.map((label) => label.rank ?? 0));
+  if (worst > 0) return labels.filter((label) => label.rank !== worst);
+  const pair = narrowestPair(labels);
+  if (pair === undefined) return undefined;
+  const merged = mergeGroups(labels[pair]!.group!, labels[pair + 1]!.group!);
+  return [...labels.slice(0, pair), groupLabel(merged, hookLengthMm, kit), ...labels.slice(pair + 2)];
+}
+
+/** The two neighbouring shot labels that together span the least line. */
+function narrowestPair(labels: readonly RigLabel[]): number | undefined {
+  let best: { at: number; spanMm: number } | undefined;
+  for (const [at, lower] of labels.entries()) {
+    const upper = labels[at + 1];
+    if (!lower.group || !upper?.group) continue;
+    const spanMm = upper.toHookMm - lower.fromHookMm;
+    if (!best || spanMm < best.spanMm) best = { at, spanMm };
+  }
+  return best?.at;
+}

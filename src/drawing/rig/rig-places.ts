@@ -1,0 +1,186 @@
+import type { SolvedShot } from "../../model/solved.ts";
+import { type Point, point } from "../items.ts";
+import type { Box } from "../kit.ts";
+import { floatEyeRadiusMm } from "../parts/float-body.ts";
+import { lineBreakHalfMm } from "../parts/line-break.ts";
+import type { LineLean } from "./current-shape.ts";
+import { type DrawnStretch, type Stretch, scaleStretches } from "./line-scale.ts";
+
+/** Something on the line below the float, with its place on the drawing. */
+export interface PlacedMark {
+  readonly kind: "hook" | "shot" | "loop" | "touch" | "eye";
+  readonly fromHookMm: number;
+  readonly at: Point;
+  readonly radiusMm: number;
+  /** On the bed rather than hanging. */
+  readonly lying: boolean;
+  readonly shot?: SolvedShot;
+}
+
+/** What is on the line, before it has a place on the drawing. */
+export type Feature = Pick<PlacedMark, "kind" | "fromHookMm" | "shot" | "radiusMm">;
+
+/** Where the line below the float and all that is on it are drawn. */
+export interface LinePlaces {
+  /** From the hook up to the float's eye. */
+  readonly marks: readonly PlacedMark[];
+  /** Middles of shortened stretches. */
+  readonly breaks: readonly Point[];
+  /** Empty water between hook and bed. */
+  readonly clearance?: { readonly fromMm: number; readonly toMm: number; readonly broken: boolean };
+  /** How far to the right of the float's eye the line is drawn, by its distance from the hook. */
+  readonly lean: LineLean;
+  /** Which way what lies on the bed points, from where the line meets it to the hook. */
+  readonly liesTo: "left" | "right";
+}
+
+interface Frame {
+  readonly box: Box;
+  readonly floatAt: Point;
+  readonly bedMm: number;
+  readonly hookHeightMm: number;
+}
+
+/** Gap of bare line [mm] above which two marks are drawn apart. */
+const apartMm = 20;
+/** Between marks that stand apart, and between those that touch. */
+const leastGapMm = 0.9;
+const touchingMm = 0.15;
+/** Bare line above the hook: enough for its strand to be told from the main line's. */
+const leastBareMm = 6.5;
+
+/** The share of the width that a current may carry the line to the side, and that a lying line may take up. */
+const leanShare = 0.16;
+const lyingShare = 0.42;
+/** Bare line that is seen at least between a hook on the bed and where its line comes down. */
+const bareLyingMm = 2;
+/** Free room at the frame beside a hook on the bed. */
+const edgeMm = 1.5;
+/** Length of line [mm] by which its slant at the bed is judged. */
+const slantOverMm = 50;
+/** What must stay free left of a line that trails behind its float. */
+const leftFreeMm = 4;
+
+/** Places what is on the line, given from the hook up; undefined where there is too little room. */
+export function placeOnLine(
+  features: readonly Feature[],
+  overdepthMm: number,
+  trueLean: LineLean,
+  { box, floatAt, bedMm, hookHeightMm }: Frame,
+): LinePlaces | undefined {
+  const eyeMm = floatAt.yMm + floatEyeRadiusMm;
+  const touch: Feature = { kind: "touch", fromHookMm: overdepthMm, radiusMm: 0 };
+  const lying = overdepthMm > 0 ? features.filter((f) => f.fromHookMm < overdepthMm) : [];
+  const hanging = [...(lying.length > 0 ? [touch] : []), ...features.slice(lying.length)];
+  const clear = overdepthMm < 0 ? [{ lengthMm: -overdepthMm, leastMm: 3, leastBrokenMm: 4 }] : [];
+  const scaled = scaleStretches([...clear, ...stretchesBetween(hanging, hookHeightMm)], bedMm - eyeMm);
+  if (!scaled) return undefined;
+  const leftMm = lying.length > 0 ? hookHeightMm + bareLyingMm + edgeMm : leftFreeMm;
+  const lean = drawnLean(trueLean, hanging, scaled.scale, leanShare * box.widthMm, floatAt.xMm - leftMm);
+
+  const breaks: Point[] = [];
+  const marks: PlacedMark[] = [];
+  const drawn = scaled.drawn.slice(clear.length);
+  const clearMm = clear.length > 0 ? scaled.drawn[0]!.drawnMm : 0;
+  let y = bedMm - clearMm;
+  for (const [i, feature] of hanging.entries()) {
+    const below = drawn[i - 1];
+    if (below) {
+      const lower = hanging[i - 1]!;
+      if (below.broken) {
+        const upMm = breakPlace(below, lower, hookHeightMm);
+        const share = upMm / below.drawnMm;
+        const fromHookMm = lower.fromHookMm + share * (feature.fromHookMm - lower.fromHookMm);
+        breaks.push(point(floatAt.xMm + lean(fromHookMm), y - upMm));
+      }
+      y -= below.drawnMm;
+    }
+    marks.push({ ...feature, at: point(floatAt.xMm + lean(feature.fromHookMm), y), lying: false });
+  }
+
+  const touchX = floatAt.xMm + lean(overdepthMm);
+  // A line that comes down to the bed slanting to the left goes on to the left, where there is room.
+  const slantsLeft = lean(overdepthMm) < lean(overdepthMm + slantOverMm);
+  const left = slantsLeft ? layRun(lying, touch, scaled.scale, hookHeightMm, touchX - edgeMm) : undefined;
+  const run = left ?? layRun(lying, touch, scaled.scale, hookHeightMm, lyingShare * box.widthMm);
+  if (!run) return undefined;
+  const lyingMarks = run.map(({ feature, alongMm }) => ({
+    ...feature,
+    at: point(
+      touchX + (left ? -alongMm : alongMm),
+      bedMm - Math.max(0.4, feature.kind === "shot" ? feature.radiusMm : 0),
+    ),
+    lying: true,
+  }));
+  return {
+    marks: [...lyingMarks, ...marks],
+    breaks,
+    lean,
+    liesTo: left ? "left" : "right",
+    ...(clear.length > 0 && {
+      clearance: { fromMm: bedMm - clearMm, toMm: bedMm, broken: scaled.drawn[0]!.broken },
+    }),
+  };
+}
+
+/** The line's lean to the scale of the drawing, or less where it would take the line out of its room. */
+function drawnLean(
+  lean: LineLean,
+  hanging: readonly Feature[],
+  scale: number,
+  rightMm: number,
+  leftMm: number,
+): LineLean {
+  const offs = hanging.map(({ fromHookMm }) => lean(fromHookMm) * scale);
+  const shrink = Math.max(1, Math.max(...offs) / rightMm, -Math.min(...offs) / leftMm);
+  return (fromHookMm) => (lean(fromHookMm) * scale) / shrink;
+}
+
+/** Whether a stretch is bare hook length, down to the hook or to where it lies on the bed. */
+function isHookLength(lower: Feature, upper: Feature): boolean {
+  return lower.kind === "hook" || (lower.kind === "touch" && upper.kind === "loop");
+}
+
+function stretchesBetween(features: readonly Feature[], hookHeightMm: number): Stretch[] {
+  return features.slice(1).map((upper, i) => {
+    const lower = features[i]!;
+    const lengthMm = upper.fromHookMm - lower.fromHookMm;
+    const ends = (lower.kind === "hook" ? hookHeightMm : lower.radiusMm) + upper.radiusMm;
+    const apart = lengthMm > apartMm;
+    if (isHookLength(lower, upper)) return { lengthMm, leastMm: ends + (apart ? leastBareMm : touchingMm) };
+    const leastMm = ends + (apart ? leastGapMm : touchingMm);
+    return { lengthMm, leastMm, leastBrokenMm: ends + 2 * lineBreakHalfMm + 1 };
+  });
+}
+
+/** The middle of the bare line in a shortened stretch, from its lower end. */
+function breakPlace(stretch: DrawnStretch, lower: Feature, hookHeightMm: number): number {
+  const start = lower.kind === "hook" ? hookHeightMm : lower.radiusMm;
+  return Math.max((stretch.drawnMm + start) / 2, start + lineBreakHalfMm);
+}
+
+/** What lies on the bed, from the hook inwards, with its distance from where the line meets the bed. */
+function layRun(
+  lying: readonly Feature[],
+  touch: Feature,
+  scale: number,
+  hookHeightMm: number,
+  roomMm: number,
+): { feature: Feature; alongMm: number }[] | undefined {
+  if (lying.length === 0) return [];
+  const stretches = stretchesBetween([...lying, touch], hookHeightMm).map((stretch, i) =>
+    lying[i]!.kind === "hook"
+      ? { ...stretch, leastMm: Math.min(stretch.leastMm, hookHeightMm + bareLyingMm) }
+      : stretch,
+  );
+  let lengths = stretches.map(({ lengthMm, leastMm }) => Math.max(leastMm, lengthMm * scale));
+  if (lengths.reduce((a, b) => a + b, 0) > roomMm) {
+    const shrunk = scaleStretches(stretches, roomMm);
+    if (!shrunk) return undefined;
+    lengths = shrunk.drawn.map(({ drawnMm }) => drawnMm);
+  }
+  return lying.map((feature, i) => ({
+    feature,
+    alongMm: lengths.slice(i).reduce((a, b) => a + b, 0),
+  }));
+}

@@ -1,0 +1,135 @@
+import { type Float, lengthMm } from "../../core/float/float.ts";
+import type { SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
+import { type Point, point } from "../items.ts";
+import type { Box } from "../kit.ts";
+import { floatEyeRadiusMm } from "../parts/float-body.ts";
+import { leastShotRadiusMm } from "../parts/shot.ts";
+import type { LineLean } from "./current-shape.ts";
+import { type Feature, type LinePlaces, placeOnLine } from "./rig-places.ts";
+
+/** Where everything of a rig stands on the drawing; marks and labels are painted from it. */
+export interface RigPlan extends LinePlaces {
+  readonly box: Box;
+  readonly float: Float;
+  readonly surfaceMm: number;
+  readonly bedMm: number;
+  /** The float's lower end. */
+  readonly floatAt: Point;
+  readonly floatLengthScale: number;
+  readonly floatWidthScale: number;
+  readonly hookHeightMm: number;
+  /** Lock shot on the line that leaves the float towards the rod, from the eye on. */
+  readonly lockAboveRadiiMm: readonly number[];
+}
+
+/** Rows of text that the plan leaves free above the surface and below the bed. */
+export interface PlanRoom {
+  readonly aboveMm: number;
+  readonly belowMm: number;
+}
+
+/** Share of the height that a float takes up: less where the line below needs the room. */
+const floatShares = [0.27, 0.2, 0.14];
+/** Share of the line from the float to the frame that lock shot may fill. */
+const lockRoomShare = 0.8;
+/** Drawn diameter per diameter of shot, at the least. */
+const leastShotScale = 0.2;
+/** A float is drawn at least this wide at its widest, thinner ones being exaggerated. */
+const leastFloatWidthMm = 2.4;
+const loopHalfMm = 1.5;
+/** Places a rig made up for one depth; undefined where the box is too small for it. */
+export function planRig(
+  { rig }: SolvedRig,
+  depth: SolvedDepth,
+  lean: LineLean,
+  box: Box,
+  room: PlanRoom,
+): RigPlan | undefined {
+  const { below, above } = lockSides(depth);
+  for (const floatShare of floatShares) {
+    const frame = rigFrame(rig, depth, box, room, floatShare);
+    const { floatAt, surfaceMm } = frame;
+    const roomAboveMm = lockRoomShare * Math.hypot(floatAt.xMm, floatAt.yMm - surfaceMm);
+    const largest = Math.min(1, Math.max(0.45, box.heightMm / 150));
+    for (let shotScale = largest; shotScale > leastShotScale; shotScale *= 0.85) {
+      const lockAboveRadiiMm = above.map((shot) => shotRadiusMm(shot, shotScale));
+      if (lockAboveRadiiMm.reduce((sum, radiusMm) => sum + 2 * radiusMm, 0) > roomAboveMm) continue;
+      const features = lineFeatures(rig.hookLengthMm, depth, below, shotScale);
+      const placed = placeOnLine(features, depth.overdepthMm, lean, frame);
+      if (placed) return { ...frame, lockAboveRadiiMm, ...placed };
+    }
+  }
+  return undefined;
+}
+
+/** Surface, bed and float in the box. */
+function rigFrame(
+  { float, water }: SolvedRig["rig"],
+  depth: SolvedDepth,
+  box: Box,
+  room: PlanRoom,
+  floatShare: number,
+) {
+  const height = box.heightMm - room.aboveMm - room.belowMm;
+  const floatLengthScale = Math.min(1, (floatShare * height) / lengthMm(float));
+  const widest = Math.max(...float.profile.map((p) => p.diameterMm));
+  const surfaceMm = room.aboveMm + Math.max(1, depth.tipShowingMm * floatLengthScale + 0.6);
+  const x = Math.min(16, Math.max(water === "flowing" ? 11 : 9, 0.17 * box.widthMm));
+  return {
+    box,
+    float,
+    surfaceMm,
+    bedMm: box.heightMm - room.belowMm,
+    floatAt: point(x, surfaceMm + depth.draughtMm * floatLengthScale),
+    floatLengthScale,
+    floatWidthScale: Math.max(floatLengthScale, leastFloatWidthMm / widest),
+    hookHeightMm: Math.min(5, Math.max(2.8, 0.045 * box.heightMm)),
+  };
+}
+
+function shotRadiusMm(shot: SolvedShot, scale: number): number {
+  return Math.max(leastShotRadiusMm, (shot.diameterMm / 2) * scale);
+}
+
+/** Lock shot below and above the eye: in turn, heaviest first, so that the halves weigh about the same. */
+function lockSides(depth: SolvedDepth) {
+  const lock = depth.shot.filter((s) => s.role === "lock").sort((a, b) => b.massG - a.massG);
+  const sides = { below: [] as SolvedShot[], above: [] as SolvedShot[] };
+  let belowG = 0;
+  let aboveG = 0;
+  for (const shot of lock) {
+    if (belowG <= aboveG) {
+      sides.below.push(shot);
+      belowG += shot.massG;
+    } else {
+      sides.above.push(shot);
+      aboveG += shot.massG;
+    }
+  }
+  return sides;
+}
+
+/** Everything on the line below the float, from the hook up. */
+function lineFeatures(
+  hookLengthMm: number,
+  depth: SolvedDepth,
+  lockBelow: readonly SolvedShot[],
+  shotScale: number,
+): Feature[] {
+  const shotFeature = (shot: SolvedShot, fromHookMm: number): Feature => ({
+    kind: "shot",
+    fromHookMm,
+    shot,
+    radiusMm: shotRadiusMm(shot, shotScale),
+  });
+  const line: Feature[] = [
+    { kind: "loop", fromHookMm: hookLengthMm, radiusMm: loopHalfMm },
+    ...depth.shot.filter((s) => s.role !== "lock").map((s) => shotFeature(s, s.fromHookMm)),
+  ];
+  return [
+    { kind: "hook", fromHookMm: 0, radiusMm: 0 },
+    ...line.sort((a, b) => a.fromHookMm - b.fromHookMm),
+    ...[...lockBelow].reverse().map((s) => shotFeature(s, depth.floatToHookMm)),
+    { kind: "eye", fromHookMm: depth.floatToHookMm, radiusMm: floatEyeRadiusMm },
+  ];
+}

@@ -1,0 +1,164 @@
+import type { Root } from "mdast";
+import type { Basis } from "../core/basis.ts";
+import type { Plummet } from "../core/depth/plumbing.ts";
+import type { Float } from "../core/float/float.ts";
+import type { LeadRule } from "../core/tackle/lead-rule.ts";
+import type { ShotScale, Tub } from "../core/tackle/shot.ts";
+import type { Water } from "../core/water/water.ts";
+import type { KnotPicture } from "./knot-picture.ts";
+import type { Place } from "./message.ts";
+import type { Bait, Hook, Rig } from "./rig.ts";
+import type { UnitChoice } from "./unit-choice.ts";
+import type { WordTree } from "./word-tree.ts";
+
+export type { LeadRule } from "../core/tackle/lead-rule.ts";
+
+/** `content/guide.yaml`. */
+export interface Guide {
+  readonly title: string;
+  readonly publisher: string;
+  /** Where the site will be served; without it there are no QR codes. */
+  readonly siteAddress?: string;
+  readonly language: string;
+  readonly units: UnitChoice;
+  readonly scaleId: string;
+  readonly tubId: string;
+  readonly leadRule: LeadRule;
+  /** Whether a rig that breaks the lead rule stops the build. */
+  readonly leadBreach: "error" | "warning";
+  readonly plummets: readonly Plummet[];
+  readonly conditions: Water;
+  readonly paper: "A4" | "Letter";
+  readonly rodLengthMm: number;
+  /** ISO date printed on cards and pages. */
+  readonly edition: string;
+}
+
+/** A Markdown page with its place in the guide. */
+export interface Prose {
+  /** File name without its ending. */
+  readonly id: string;
+  /** Path as its author knows it, for messages. */
+  readonly path: string;
+  readonly title: string;
+  readonly summary: string;
+  readonly body: Root;
+}
+
+export interface Lesson extends Prose {
+  readonly order: number;
+  /** The shape of the course: lessons with the same part stand together. */
+  readonly part: string;
+}
+
+export const levels = ["first", "beginner", "next"] as const;
+
+/** Where the value at a path of a file's data stands. */
+export type PlaceOf = (path: readonly (string | number)[]) => Place;
+
+/** A rig with what a coach says of it. */
+export interface RigEntry extends Prose {
+  readonly placeOf: PlaceOf;
+  readonly rig: Rig;
+  readonly level: (typeof levels)[number];
+  /** Kinds of fish it is meant for. */
+  readonly catches: readonly string[];
+  readonly useWhen: readonly string[];
+  readonly notWhen: readonly string[];
+  /** What to change first when no bites come. */
+  readonly changeFirst: readonly string[];
+}
+
+export interface FloatEntry extends Prose {
+  readonly placeOf: PlaceOf;
+  readonly float: Float;
+  /** The capacity as it is written on the float, such as `2 AAA`. */
+  readonly marking: string;
+  readonly basis: Basis;
+}
+
+export interface ScaleEntry extends ShotScale {
+  readonly source: string;
+  readonly basis: Basis;
+}
+
+export interface TubEntry {
+  readonly id: string;
+  readonly title: string;
+  readonly scaleId: string;
+  readonly tub: Tub;
+}
+
+export interface BaitEntry {
+  /** Path as its author knows it, for messages. */
+  readonly path: string;
+  readonly bait: Bait;
+  readonly notes: Root;
+}
+
+/** A knot with its step pictures. */
+export interface KnotEntry extends KnotPicture {
+  readonly placeOf: PlaceOf;
+}
+
+/** What a kind of fish asks of a rig. */
+export interface Species {
+  readonly id: string;
+  /** Path as its author knows it, for messages. */
+  readonly path: string;
+  readonly title: string;
+  /** Other names by which rigs say that they catch it. */
+  readonly also: readonly string[];
+  readonly asks: string;
+  readonly notes: Root;
+}
+
+/** A word of the glossary. */
+export interface Term {
+  readonly term: string;
+  readonly meaning: string;
+  /** Other forms of the word that mean the same. */
+  readonly also: readonly string[];
+  /** Whether its first use on a page leads to what it means. */
+  readonly link: boolean;
+  readonly place: Place;
+}
+
+/** Something new in the guide. */
+export interface Change {
+  /** ISO date. */
+  readonly date: string;
+  readonly title: string;
+  readonly summary: string;
+  /** Page below the site. */
+  readonly page: string;
+}
+
+/** What the float does, why, likeliest first, and what to do. */
+export interface Trouble {
+  readonly sign: string;
+  readonly causes: readonly string[];
+  readonly remedies: readonly string[];
+}
+
+/** Everything read from the content folders, checked and with its names looked up. */
+export interface Library {
+  readonly guide: Guide;
+  readonly words: WordTree;
+  readonly scales: readonly ScaleEntry[];
+  readonly tubs: readonly TubEntry[];
+  readonly floats: readonly FloatEntry[];
+  readonly baits: readonly BaitEntry[];
+  readonly hooks: readonly Hook[];
+  readonly knots: readonly KnotEntry[];
+  readonly rigs: readonly RigEntry[];
+  readonly lessons: readonly Lesson[];
+  /** Single pages such as `safety`. */
+  readonly pages: readonly Prose[];
+  readonly species: readonly Species[];
+  /** In order of their terms. */
+  readonly glossary: readonly Term[];
+  readonly troubles: readonly Trouble[];
+  /** Newest first. */
+  readonly changes: readonly Change[];
+}

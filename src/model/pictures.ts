@@ -1,0 +1,52 @@
+import type { Node } from "mdast";
+import type { RigVariant } from "../core/float/moved-float.ts";
+
+/** A picture that a text asks for, with every name in it known to be there. */
+export type PictureReference =
+  | {
+      readonly picture: "rig-drawing";
+      readonly rig: string;
+      readonly depthMm: number;
+      readonly variant: RigVariant;
+    }
+  | { readonly picture: "float-drawing"; readonly float: string }
+  | { readonly picture: "float-chart"; readonly floats: readonly string[] }
+  | { readonly picture: "float-states"; readonly rig: string; readonly show: StateGroup }
+  | { readonly picture: "pattern-chart"; readonly rigs: readonly string[]; readonly depthMm: number }
+  | { readonly picture: "hang-plot"; readonly rig: string; readonly depthMm: number }
+  | { readonly picture: "knot"; readonly knot: string }
+  | { readonly picture: "scene"; readonly scene: Scene };
+
+/** What the float says about the load, about the depth, and with a fish at the bait; or all of it. */
+export const stateGroups = ["load", "depth", "bites", "all"] as const;
+export type StateGroup = (typeof stateGroups)[number];
+
+/** Pictures of tackle, bank and fish that belong to no one rig. */
+export const scenes = [
+  "swim",
+  "rod-and-reel",
+  "make-up",
+  "feather",
+  "sink-the-line",
+  "mend",
+  "strike",
+  "land-fish",
+  "disgorger",
+  "wires",
+] as const;
+export type Scene = (typeof scenes)[number];
+
+/** Where a picture goes in a text, once its reference is known to be good. */
+export interface PictureNode extends Node {
+  readonly type: "picture";
+  readonly reference: PictureReference;
+}
+
+declare module "mdast" {
+  interface RootContentMap {
+    picture: PictureNode;
+  }
+  interface BlockContentMap {
+    picture: PictureNode;
+  }
+}

@@ -1,0 +1,71 @@
+import type { Basis } from "../core/basis.ts";
+import type { Plummet } from "../core/depth/plumbing.ts";
+import type { Setting } from "../core/depth/setting.ts";
+import type { Feed } from "../core/feed/feed.ts";
+import type { Float } from "../core/float/float.ts";
+import type { PatternSpec } from "../core/patterns/pattern.ts";
+import type { TiedKnot } from "../core/tackle/knots.ts";
+import type { LeadRule } from "../core/tackle/lead-rule.ts";
+import type { Line } from "../core/tackle/line.ts";
+import type { Tub } from "../core/tackle/shot.ts";
+import type { Water } from "../core/water/water.ts";
+
+export type { Feed } from "../core/feed/feed.ts";
+export type { Knot } from "../core/tackle/knots.ts";
+export type { Line } from "../core/tackle/line.ts";
+
+export interface Hook {
+  readonly size: number;
+  readonly massG: number;
+  readonly basis: Basis;
+}
+
+/** A hook bait, with its fall where somebody measured it. */
+export interface Bait {
+  readonly id: string;
+  readonly title: string;
+  readonly massG: number;
+  readonly densityKgM3: number;
+  /** Measured fall speed of the bare bait [m/s]. */
+  readonly fallMs?: number;
+  readonly basis: Basis;
+}
+
+/**
+ * A rig with every name looked up: all that solving needs, and nothing of where it was written. The command line
+ * makes it from content, the browser from content and a form.
+ */
+export interface Rig {
+  readonly id: string;
+  readonly title: string;
+  readonly purpose: string;
+  readonly water: "still" | "flowing";
+  readonly float: Float;
+  readonly mainLine: Line;
+  readonly hookLine: Line;
+  /** Hook length, from loop to bend of the hook. */
+  readonly hookLengthMm: number;
+  readonly hook: Hook;
+  readonly bait: Bait;
+  readonly feed: Feed;
+  readonly setting: Setting;
+  /** Line beyond the depth (over depth > 0, off bottom or up in the water < 0). */
+  readonly overdepthMm: number;
+  readonly depthsMm: readonly number[];
+  readonly pattern: PatternSpec;
+  /** Least share of the load that locks the float, by pull; 0 for floats that shot do not hold. */
+  readonly lockShareMin: number;
+  readonly tub: Tub;
+  readonly scaleId: string;
+  readonly scaleTitle: string;
+  readonly conditions: Water;
+  /** Surface pace of flowing water [m/s]; the paces the rig is for. Empty for still water. */
+  readonly pacesMs: readonly number[];
+  readonly rodLengthMm: number;
+  /** Tip that should show, where it is not the float's own mark. */
+  readonly tipWantedMm?: number;
+  readonly knots: readonly TiedKnot[];
+  readonly leadRule: LeadRule;
+  /** Plummets in the box, to plumb the depth with. */
+  readonly plummets: readonly Plummet[];
+}

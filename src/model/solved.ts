@@ -1,0 +1,74 @@
+import type { GuideStep } from "../core/depth/depth-guide.ts";
+import type { PlumbingStep, Plummet } from "../core/depth/plumbing.ts";
+import type { SessionFeed } from "../core/feed/feed.ts";
+import type { Finding } from "../core/finding.ts";
+import type { ShotEffect, TipState } from "../core/float/tip.ts";
+import type { PlacedShot } from "../core/patterns/pattern.ts";
+import type { LineChain } from "../core/tackle/knots.ts";
+import type { GuideRow } from "./guide-row.ts";
+import type { InWater } from "./in-water.ts";
+import type { Rig } from "./rig.ts";
+
+export { type FloatState, floatStates, type GuideStep } from "../core/depth/depth-guide.ts";
+export type { ShotEffect, TipState } from "../core/float/tip.ts";
+
+/** A shot in its place, with what the drawing and the tables need of it. */
+export interface SolvedShot extends PlacedShot {
+  readonly pullG: number;
+  readonly diameterMm: number;
+}
+
+/** The rig made up for one depth. */
+export interface SolvedDepth {
+  readonly depthMm: number;
+  readonly overdepthMm: number;
+  /** Surface to the float's lower eye at the tip shown. */
+  readonly draughtMm: number;
+  readonly floatToHookMm: number;
+  /** From the hook up; lock shot last. */
+  readonly shot: readonly SolvedShot[];
+  readonly massG: number;
+  readonly pullG: number;
+  readonly sparePullG: number;
+  /** Tip above the water while everything hangs clear; 0 where the load takes the float under. */
+  readonly tipShowingMm: number;
+  /** Tip as the rig is fished: the same, but for a rig whose setting lays shot on the bed. */
+  readonly tipAsSetMm: number;
+  readonly tipUncertaintyMm: number;
+  /** Share of the shot's pull that locks the float; 0 without lock shot. */
+  readonly lockShare: number;
+  readonly depthGuide: readonly GuideStep[];
+  /** The depth guide with lines that say the same put together. */
+  readonly guideRows: readonly GuideRow[];
+  readonly tipStates: readonly TipState[];
+  /** What one more or one fewer of each size in the tub does to the tip. */
+  readonly shotEffects: readonly ShotEffect[];
+  readonly plumbing: Plumbing;
+  /** How it sinks and hangs, where that was asked for. */
+  readonly inWater?: InWater;
+  readonly findings: readonly Finding[];
+}
+
+/** Finding this depth with a plummet. */
+export interface Plumbing {
+  /** From the first guess, halving. */
+  readonly steps: readonly PlumbingStep[];
+  /** Lightest plummet that sinks the float with all but two of the small lock shot off [g]. */
+  readonly plummetNeededG: number;
+  /** The lightest in the box that will do. */
+  readonly plummet?: Plummet;
+}
+
+/** A rig with its sums done, for every depth that it is for. */
+export interface SolvedRig {
+  readonly rig: Rig;
+  readonly floatPullG: number;
+  readonly floatLengthMm: number;
+  readonly floatMassG: number;
+  readonly hookAndBaitPullG: number;
+  readonly lineChain: LineChain;
+  readonly sessionFeed: SessionFeed;
+  readonly sessionHours: number;
+  readonly depths: readonly SolvedDepth[];
+  readonly findings: readonly Finding[];
+}

@@ -1,0 +1,60 @@
+import type { DrawingKit } from "../../drawing/kit.ts";
+import type { Item } from "../../drawing/model.ts";
+import { drawRig } from "../../drawing/rig/rig-drawing.ts";
+import type { LaidOutPage } from "../../layout/lay-out.ts";
+import type { Overflow } from "../../layout/overflow.ts";
+import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
+
+/** A rig's drawing for the box that it is given on a card. */
+export interface RigPicture {
+  readonly alt: string;
+  draw(widthMm: number, heightMm: number): readonly Item[];
+  /** The page with what the drawing lacked in room, once it was drawn. */
+  checked(page: LaidOutPage): LaidOutPage;
+}
+
+/** Room that any rig can be drawn and told in [mm]. */
+const ampleMm = 400;
+/** Steps in which the height that a drawing needs is looked for [mm]. */
+const stepMm = 2;
+
+/**
+ * The drawing of a rig made up for one depth, with shot and distances only.
+ *
+ * @param textMm size of its labels [mm]
+ */
+export function rigPicture(
+  solved: SolvedRig,
+  depth: SolvedDepth,
+  kit: DrawingKit,
+  textMm: number,
+): RigPicture {
+  const drawn = (widthMm: number, heightMm: number) =>
+    drawRig(solved, depth, { widthMm, heightMm }, kit, { labels: "distances", textMm });
+  const overflows: Overflow[] = [];
+  return {
+    alt: drawn(ampleMm, ampleMm).description,
+    draw: (widthMm, heightMm) => {
+      try {
+        return drawn(widthMm, heightMm).items;
+      } catch {
+        const neededMm = heightNeeded(heightMm, (height) => drawn(widthMm, height));
+        overflows.push({ field: "drawing", direction: "down", overMm: neededMm - heightMm });
+        return [];
+      }
+    },
+    checked: (page) => ({ ...page, overflows: [...page.overflows, ...overflows] }),
+  };
+}
+
+function heightNeeded(fromMm: number, draw: (heightMm: number) => unknown): number {
+  for (let heightMm = fromMm + stepMm; heightMm < ampleMm; heightMm += stepMm) {
+    try {
+      draw(heightMm);
+      return heightMm;
+    } catch {
+      // Still too low: the next step is tried.
+    }
+  }
+  return ampleMm;
+}

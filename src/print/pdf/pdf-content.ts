@@ -1,0 +1,134 @@
+import type { PDFFont } from "pdf-lib";
+import type { CircleItem, Face, PathItem, PathStep, Stroke, TextItem } from "../../drawing/model.ts";
+import { printGrey } from "../../drawing/palette.ts";
+import { type Fonts, wordsOf } from "../../layout/fonts.ts";
+import type { Matrix } from "../../layout/paper.ts";
+import { shapeLine } from "../../layout/shape-line.ts";
+
+/** The faces that a document uses, as it embeds them. */
+export type EmbeddedFonts = Readonly<Partial<Record<Face, PDFFont>>>;
+
+/** Names by which pages call the faces. */
+export const fontNames: Readonly<Record<Face, string>> = { regular: "R", bold: "B", italic: "I" };
+
+/** Writes the operators of one content stream after another. Source: ISO 32000-1, annex A. */
+export class ContentWriter {
+  private readonly lines: string[] = [];
+  /** Codes of words met, by face and word. */
+  private readonly codes = new Map<string, string>();
+
+  constructor(
+    private readonly fonts: Fonts,
+    private readonly embedded: EmbeddedFonts,
+  ) {}
+
+  /** The operators written since the last page. */
+  takePage(): string {
+    return `${this.lines.splice(0).join("\n")}\n`;
+  }
+
+  /** Everything in between is moved by the matrix. */
+  moved(matrix: Matrix, write: () => void): void {
+    const [a, b, c, d, e, f] = matrix;
+    const still = a === 1 && b === 0 && c === 0 && d === 1 && e === 0 && f === 0;
+    if (!still) this.lines.push(`q ${matrix.map(factor).join(" ")} cm`);
+    write();
+    if (!still) this.lines.push("Q");
+  }
+
+  marked(tag: string, mcid: number, write: () => void): void {
+    this.lines.push(`/${tag} <</MCID ${mcid}>> BDC`);
+    write();
+    this.lines.push("EMC");
+  }
+
+  artifact(write: () => void): void {
+    this.lines.push("/Artifact BMC");
+    write();
+    this.lines.push("EMC");
+  }
+
+  shape(item: PathItem | CircleItem): void {
+    const steps = item.kind === "path" ? item.steps : circleSteps(item);
+    if (item.fill) this.lines.push(`${number(printGrey(item.fill))} g`);
+    if (item.stroke) this.lines.push(strokeState(item.stroke));
+    const operator = item.fill ? (item.stroke ? "B" : "f") : item.stroke ? "S" : "n";
+    this.lines.push(`${steps.map(step).join(" ")} ${operator}`);
+  }
+
+  private codesOf(face: Face, word: string): string {
+    const key = `${face} ${word}`;
+    let codes = this.codes.get(key);
+    if (codes === undefined) {
+      codes = this.embedded[face]!.encodeText(word).asString();
+      this.codes.set(key, codes);
+    }
+    return codes;
+  }
+
+  /** One line of text with its kerning, and signs after it that take no part in where it stands. */
+  line(item: TextItem, after = ""): void {
+    const { typeface, xMm } = shapeLine(item, this.fonts);
+    const text = item.text + after;
+    const run = typeface.layout(text);
+    const codes = wordsOf(text)
+      .map((word) => this.codesOf(item.face, word))
+      .join("");
+    const perEm = 1000 / typeface.unitsPerEm;
+    const parts: string[] = [];
+    let open = "";
+    run.glyphs.forEach((glyph, i) => {
+      open += codes.slice(4 * i, 4 * i + 4);
+      const kern = (glyph.advanceWidth - run.positions[i]!.xAdvance) * perEm;
+      if (kern !== 0 && i < run.glyphs.length - 1) {
+        parts.push(`<${open}>`, number(kern));
+        open = "";
+      }
+    });
+    parts.push(`<${open}>`);
+    this.lines.push(
+      `BT ${number(printGrey(item.ink))} g /${fontNames[item.face]} ${number(item.sizeMm)} Tf ` +
+        `1 0 0 -1 ${number(xMm)} ${number(item.yMm)} Tm [${parts.join("")}] TJ ET`,
+    );
+  }
+}
+
+function strokeState({ ink, widthMm, dashMm, cap }: Stroke): string {
+  const round = cap === "round" ? 1 : 0;
+  return `${number(printGrey(ink))} G ${number(widthMm)} w ${round} J ${round} j [${(dashMm ?? []).map(number).join(" ")}] 0 d`;
+}
+
+function step([letter, ...numbers]: PathStep): string {
+  const operator = { M: "m", L: "l", C: "c", Z: "h" }[letter];
+  return [...numbers.map(number), operator].join(" ");
+}
+
+/** Handle length of the cubic curve nearest to a quarter of a circle: `4/3·(√2 − 1)`, off by 0.03 % of the radius. */
+const quarterHandle = (4 / 3) * (Math.SQRT2 - 1);
+
+function circleSteps({ cxMm: x, cyMm: y, radiusMm: r }: CircleItem): PathStep[] {
+  const k = quarterHandle * r;
+  return [
+    ["M", x + r, y],
+    ["C", x + r, y + k, x + k, y + r, x, y + r],
+    ["C", x - k, y + r, x - r, y + k, x - r, y],
+    ["C", x - r, y - k, x - k, y - r, x, y - r],
+    ["C", x + k, y - r, x + r, y - k, x + r, y],
+    ["Z"],
+  ];
+}
+
+/** Four decimals and never an exponent. */
+function number(value: number): string {
+  return decimal(value, 4);
+}
+
+/** Nine decimals, as a factor stretches whole pages: a length of 300 mm is off by less than a nanometre. */
+function factor(value: number): string {
+  return decimal(value, 9);
+}
+
+function decimal(value: number, places: number): string {
+  const text = value.toFixed(places).replace(/\.?0+$/, "");
+  return text === "-0" ? "0" : text;
+}

@@ -1,0 +1,142 @@
+import {
+  fahrenheitFromCelsius,
+  gPerOunce,
+  gPerPound,
+  mlPerImperialPint,
+  mmPerInch,
+  mmPerYard,
+} from "../core/units.ts";
+import type { UnitChoice } from "../model/unit-choice.ts";
+import type { Words } from "./words.ts";
+
+/**
+ * Quantities as a reader sees them: rounded for the bank, in the units of the guide ("metric first" puts imperial
+ * beside). Rounding happens here and nowhere earlier.
+ */
+export interface Figures {
+  /** A water depth: `1.5 m (4 ft 11 in)`. */
+  depth(mm: number): string;
+  /** A distance along the line, to the centimetre: `30 cm (12 in)`. */
+  gap(mm: number): string;
+  /** The same without the second system, for labels in drawings. */
+  shortDepth(mm: number): string;
+  shortGap(mm: number): string;
+  /** Where a hook is set, from the overdepth of the shallowest such setting to that of the deepest: `5 cm over depth`. */
+  hookSet(fromOverdepthMm: number, toOverdepthMm: number): string;
+  /** Tip showing, to 5 mm: `15 mm`. */
+  tip(mm: number): string;
+  /** A weight, to 0.01 g: `1.6 g`. */
+  mass(g: number): string;
+  /** A breaking strain: `4 lb (1.8 kg)`. */
+  strength(g: number): string;
+  /** A small size such as a line's or shot's diameter: `0.16 mm`. */
+  diameter(mm: number): string;
+  /** A surface pace: `10 m in 25 s`. */
+  pace(ms: number): string;
+  temperature(c: number): string;
+  volume(ml: number): string;
+  /** A share of one: `70 %`. */
+  share(share: number): string;
+  /** A time: `45 s`, `2 min 30 s`. */
+  time(s: number): string;
+}
+
+/** Trailing zeros say nothing at the bank. */
+const trimmed = (value: number, digits: number): string => {
+  const text = value.toFixed(digits);
+  const short = text.includes(".") ? text.replace(/\.?0+$/, "") : text;
+  return (short === "-0" ? "0" : short).replace("-", "−");
+};
+
+const metricLength = (mm: number, unit: "m" | "cm"): string =>
+  unit === "m" ? `${trimmed(mm / 1000, 2)} m` : `${trimmed(mm / 10, 0)} cm`;
+
+function feetAndInches(mm: number): string {
+  const inches = Math.round(Math.abs(mm) / mmPerInch);
+  const sign = mm < 0 && inches > 0 ? "−" : "";
+  const feet = Math.floor(inches / 12);
+  const rest = inches % 12;
+  if (feet === 0) return `${sign}${rest} in`;
+  return rest === 0 ? `${sign}${feet} ft` : `${sign}${feet} ft ${rest} in`;
+}
+
+function wholeInches(mm: number): string {
+  const inches = mm / mmPerInch;
+  return Math.abs(inches) < 4 ? `${trimmed(Math.round(inches * 4) / 4, 2)} in` : `${trimmed(inches, 0)} in`;
+}
+
+/** The pace as an angler takes it: how long a float needs for ten metres or yards. */
+function paceOver(ms: number, wayMm: number, unit: string): string {
+  return `10 ${unit} in ${trimmed((10 * wayMm) / 1000 / ms, 0)} s`;
+}
+
+const minutes = (s: number): string => {
+  const rest = Math.round(s) % 60;
+  const min = Math.floor(Math.round(s) / 60);
+  return rest === 0 ? `${min} min` : `${min} min ${rest} s`;
+};
+
+/** Figures in the units of a guide. */
+export function makeFigures(units: UnitChoice, words: Words): Figures {
+  /** Both systems as the guide wants them. */
+  const shown = (metric: string, imperial: string): string =>
+    units === "metric" ? metric : units === "imperial" ? imperial : `${metric} (${imperial})`;
+  const one = (metric: string, imperial: string): string => (units === "imperial" ? imperial : metric);
+  const pounds = (g: number) =>
+    g < gPerPound ? `${trimmed(g / gPerOunce, 0)} oz` : `${trimmed(g / gPerPound, 1)} lb`;
+  return {
+    depth: (mm) => shown(metricLength(mm, "m"), feetAndInches(mm)),
+    gap: (mm) => shown(metricLength(mm, "cm"), wholeInches(mm)),
+    shortDepth: (mm) => one(metricLength(mm, "m"), feetAndInches(mm)),
+    shortGap: (mm) => one(metricLength(mm, "cm"), wholeInches(mm)),
+    hookSet: (from, to) => hookSet(from, to, words, shown),
+    tip: (mm) => `${Math.round(mm / 5) * 5} mm`,
+    mass: (g) => `${trimmed(g, 2)} g`,
+    // Spools and licences speak of pounds wherever float fishing is sold, so pounds come first.
+    strength: (g) => {
+      if (units === "metric") return `${trimmed(g / 1000, 2)} kg`;
+      return units === "imperial" ? pounds(g) : `${pounds(g)} (${trimmed(g / 1000, 1)} kg)`;
+    },
+    diameter: (mm) => `${trimmed(mm, 2)} mm`,
+    pace: (ms) => one(paceOver(ms, 1000, "m"), paceOver(ms, mmPerYard, "yd")),
+    temperature: (c) => shown(`${trimmed(c, 0)} °C`, `${trimmed(fahrenheitFromCelsius(c), 0)} °F`),
+    volume: (ml) => {
+      const metric = ml < 1000 ? `${trimmed(ml, 0)} ml` : `${trimmed(ml / 1000, 1)} l`;
+      // A hundredth of a pint tells nobody anything: a pinch of feed is given in millilitres alone.
+      return ml < 100 ? metric : shown(metric, pints(ml, words));
+    },
+    share: (share) => `${trimmed(share * 100, 0)} %`,
+    time: (s) => (s < 60 ? `${trimmed(s, 0)} s` : s < 3600 ? minutes(s) : `${trimmed(s / 3600, 1)} h`),
+  };
+}
+
+function pints(ml: number, words: Words): string {
+  const count = trimmed(ml / mlPerImperialPint, 1);
+  return count === "1" ? words("figures.imperial-pint") : words("figures.imperial-pints", { pints: count });
+}
+
+/** A hook nearer to the bed than this touches it [mm]. */
+const touchingMm = 5;
+
+function hookSet(
+  fromMm: number,
+  toMm: number,
+  words: Words,
+  shown: (metric: string, imperial: string) => string,
+): string {
+  const run = (length: (mm: number) => string): string => {
+    const [from, to] = [length(Math.abs(fromMm)), length(Math.abs(toMm))];
+    return from === to ? from : words("figures.from-to", { from, to });
+  };
+  const place = (mm: number) =>
+    Math.abs(mm) < touchingMm ? "at-the-bed" : mm < 0 ? "off-the-bed" : "over-depth";
+  if (place(fromMm) !== place(toMm)) {
+    const end = (mm: number) => hookSet(mm, mm, words, shown);
+    return words("figures.from-to", { from: end(fromMm), to: end(toMm) });
+  }
+  const gap = shown(
+    run((mm) => metricLength(mm, "cm")),
+    run(wholeInches),
+  );
+  return words(`figures.${place(fromMm)}`, { gap });
+}

@@ -1,0 +1,154 @@
+import type { Root, RootContent, Table, TableRow } from "mdast";
+import type { LeafDirective, TextDirective } from "mdast-util-directive";
+import { visit } from "unist-util-visit";
+import { variantsOf } from "../../core/float/moved-float.ts";
+import { parseLoad } from "../../core/tackle/load-notation.ts";
+import type { Prose } from "../../model/library.ts";
+import type { Message } from "../../model/message.ts";
+import { type PictureReference, scenes, stateGroups } from "../../model/pictures.ts";
+import type { SolvedDepth } from "../../model/solved.ts";
+import type { Figures } from "../figures.ts";
+import type { TextTable } from "../tables.ts";
+import { tables } from "./live-tables.ts";
+import {
+  type Attributes,
+  depthOf,
+  type LiveContext,
+  list,
+  mustFlow,
+  named,
+  oneOf,
+  rigOf,
+  unknown,
+  Wrong,
+} from "./references.ts";
+
+/** Directives inside a sentence: attributes → text. */
+const inline: Readonly<Record<string, (at: Attributes, context: LiveContext) => string>> = {
+  marking: (at, { library }) => named(library.floats, at("float"), "float").marking,
+  "marked-weight": (at, context) =>
+    loadWeight(named(context.library.floats, at("float"), "float").marking, context),
+  weight: (at, context) => loadWeight(at("load"), context),
+  figure: (at, context) => {
+    const depth = depthOf(at, context);
+    const wanted = at("of");
+    const figure = Object.hasOwn(depthFigures, wanted) ? depthFigures[wanted] : undefined;
+    if (!figure) throw unknown("figure", wanted, Object.keys(depthFigures));
+    return figure(depth, context.figures);
+  },
+};
+
+/** What a load such as "2 AAA" weighs on the guide's scale. */
+function loadWeight(typed: string, { library, figures }: LiveContext): string {
+  const scale = named(library.scales, library.guide.scaleId, "shot scale");
+  const load = parseLoad(typed, scale);
+  if (!load.ok) throw unknown("load", typed, []);
+  return figures.mass(load.value.massG);
+}
+
+const depthFigures: Readonly<Record<string, (depth: SolvedDepth, figures: Figures) => string>> = {
+  tip: (depth, figures) => figures.tip(depth.tipAsSetMm),
+  draught: (depth, figures) => figures.gap(depth.draughtMm),
+  "float-to-hook": (depth, figures) => figures.depth(depth.floatToHookMm),
+  "lock-share": (depth, figures) => figures.share(depth.lockShare),
+  spare: (depth, figures) => figures.mass(depth.sparePullG),
+  "shot-count": (depth) => String(depth.shot.length),
+};
+
+/** Directives on a line of their own that become pictures. */
+const pictures: Readonly<Record<string, (at: Attributes, context: LiveContext) => PictureReference>> = {
+  "rig-drawing": (at, context) => {
+    const { rig } = rigOf(at, context);
+    const depth = depthOf(at, context);
+    const variant = oneOf(variantsOf(depth, rig.water), at("variant", "set"), `variant of "${rig.id}"`);
+    return { picture: "rig-drawing", rig: rig.id, depthMm: depth.depthMm, variant };
+  },
+  "float-drawing": (at, { library }) => ({
+    picture: "float-drawing",
+    float: named(library.floats, at("float"), "float").id,
+  }),
+  "float-chart": (at, { library }) => ({
+    picture: "float-chart",
+    floats: list(at("floats")).map((id) => named(library.floats, id, "float").id),
+  }),
+  "float-states": (at, context) => ({
+    picture: "float-states",
+    rig: rigOf(at, context).rig.id,
+    show: oneOf(stateGroups, at("show"), "group of float states"),
+  }),
+  "pattern-chart": (at, context) => {
+    const rigs = list(at("rigs"));
+    const depths = rigs.map((rig) => depthOf((name) => (name === "rig" ? rig : at(name)), context));
+    return { picture: "pattern-chart", rigs, depthMm: depths[0]!.depthMm };
+  },
+  "hang-plot": (at, context) => {
+    const { rig } = rigOf(at, context);
+    mustFlow(rig, context);
+    return { picture: "hang-plot", rig: rig.id, depthMm: depthOf(at, context).depthMm };
+  },
+  knot: (at, { library }) => ({ picture: "knot", knot: named(library.knots, at("knot"), "knot").id }),
+  scene: (at) => ({ picture: "scene", scene: oneOf(scenes, at("scene"), "scene") }),
+};
+
+/**
+ * A text with its directives made into figures, tables and pictures. A reference to something that is not there is an
+ * error at its place; the text around it stays.
+ */
+export function withLiveFigures(
+  prose: Prose,
+  context: LiveContext,
+): { readonly value: Root; readonly messages: readonly Message[] } {
+  const root = structuredClone(prose.body);
+  const messages: Message[] = [];
+  visit(root, (node, index, parent) => {
+    if (node.type !== "textDirective" && node.type !== "leafDirective" && node.type !== "containerDirective")
+      return;
+    if (!parent || index === undefined) return;
+    try {
+      const made = expanded(node as TextDirective | LeafDirective, context);
+      parent.children[index] = made as never;
+    } catch (error) {
+      if (!(error instanceof Wrong)) throw error;
+      const { line, column } = node.position!.start;
+      messages.push({
+        severity: "error",
+        place: { file: prose.path, line, column },
+        code: error.code,
+        values: error.values,
+      });
+    }
+  });
+  return { value: root, messages };
+}
+
+function expanded(node: TextDirective | LeafDirective, context: LiveContext): RootContent {
+  const at: Attributes = (name, otherwise) => {
+    const value = node.attributes?.[name] ?? otherwise;
+    if (!value?.trim()) throw new Wrong("missing-key", { key: name });
+    return value;
+  };
+  if (node.type === "textDirective") {
+    const make = Object.hasOwn(inline, node.name) ? inline[node.name] : undefined;
+    if (!make) throw unknown("figure directive", node.name, Object.keys(inline));
+    return { type: "text", value: make(at, context) };
+  }
+  if (Object.hasOwn(tables, node.name)) return tableNode(tables[node.name]!(at, context));
+  if (Object.hasOwn(pictures, node.name)) {
+    return { type: "picture", reference: pictures[node.name]!(at, context) };
+  }
+  throw unknown("block directive", node.name, [...Object.keys(tables), ...Object.keys(pictures)]);
+}
+
+/** Spaces inside a figure with its unit, a count with what is counted, a size: narrow columns break elsewhere. */
+const glued = /(?<=\d) (?=(?:mm|cm|m|ft|in|g|kg|lb|s)\b|×)|(?<=×) |(?<=\bNo) (?=\d)/g;
+
+function tableNode({ head, rows }: TextTable): Table {
+  const row = (cells: readonly string[]): TableRow => ({
+    type: "tableRow",
+    children: cells.map((value) => ({
+      type: "tableCell",
+      children: [{ type: "text", value: value.replace(glued, "\u00a0") }],
+    })),
+  });
+  return { type: "table", align: head.map(() => null), children: [row(head), ...rows.map(row)] };
+}

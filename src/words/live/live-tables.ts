@@ -1,0 +1,59 @@
+import { terminalFallMs } from "../../core/sink/body-fall.ts";
+import { ballDown, feedTable } from "../../solve/feed-in-water.ts";
+import { depthGuideTable, shotTable, type TextTable } from "../tables.ts";
+import { ballTable, feedPlaceTable, holdBackTable, liftTable } from "../water-tables.ts";
+import {
+  type Attributes,
+  depthOf,
+  inWaterOf,
+  type LiveContext,
+  mustFlow,
+  named,
+  quantities,
+  rigOf,
+  unknown,
+} from "./references.ts";
+
+/** Directives on a line of their own that become tables. */
+export const tables: Readonly<Record<string, (at: Attributes, context: LiveContext) => TextTable>> = {
+  "shot-table": (at, context) => shotTable(rigOf(at, context), context),
+  "depth-guide": (at, context) => depthGuideTable(depthOf(at, context), context),
+  "lift-and-pull": (at, context) => {
+    const { lift } = inWaterOf(at, context);
+    if (lift.length < 2) throw unknown("rig whose shot can be gathered or spread", at("rig"), []);
+    return liftTable(lift, context, false);
+  },
+  "hold-back": (at, context) => {
+    mustFlow(rigOf(at, context).rig, context);
+    return holdBackTable(inWaterOf(at, context).holdBackMax, context);
+  },
+  "feed-places": (at, context) => {
+    const bait = named(
+      context.library.baits.map(({ bait }) => bait),
+      at("bait"),
+      "bait",
+    );
+    const fall = terminalFallMs(bait, context.library.guide.conditions);
+    const feed = fall.ok
+      ? feedTable(fall.value, quantities(at, "pace", "paces"), quantities(at, "length", "depths"))
+      : fall;
+    if (!feed.ok) throw unknown("bait that sinks", at("bait"), []);
+    return feedPlaceTable(feed.value, "spot", context);
+  },
+  "groundbait-fall": (at, context) => {
+    const paces = quantities(at, "pace", "paces");
+    const balls = quantities(at, "length", "depths").map((depthMm) => {
+      const ball = ballDown(depthMm, paces, context.library.guide.conditions);
+      if (!ball.ok) throw unknown("depth", at("depths"), []);
+      return { depthMm, ball: ball.value };
+    });
+    return ballTable(balls, context);
+  },
+  "shot-sizes": (_, { library, words, figures }) => {
+    const scale = named(library.scales, library.guide.scaleId, "shot scale");
+    return {
+      head: [words("table.size"), words("table.mass")],
+      rows: scale.sizes.map(({ name, massG }) => [name, figures.mass(massG)]),
+    };
+  },
+};

@@ -1,0 +1,101 @@
+import { parseQuantity, type QuantityKind } from "../../core/quantity.ts";
+import type { InWater } from "../../model/in-water.ts";
+import type { Library } from "../../model/library.ts";
+import type { Message } from "../../model/message.ts";
+import type { Rig } from "../../model/rig.ts";
+import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
+import type { Figures } from "../figures.ts";
+import type { Words } from "../words.ts";
+
+/** What live figures are taken from. */
+export interface LiveContext {
+  readonly library: Library;
+  readonly solved: ReadonlyMap<string, SolvedRig>;
+  readonly words: Words;
+  readonly figures: Figures;
+}
+
+/** What a directive may say is wrong with it: a code of `report/messages.ts` and its values. */
+export class Wrong extends Error {
+  constructor(
+    readonly code: string,
+    readonly values: Message["values"],
+  ) {
+    super(code);
+  }
+}
+
+/** What a directive says of itself, by name; an attribute that is missing is an error, unless something stands in for it. */
+export type Attributes = (name: string, otherwise?: string) => string;
+
+/** Names with commas or spaces between them. */
+export const list = (typed: string): readonly string[] => typed.split(/[\s,]+/).filter(Boolean);
+
+export function oneOf<T extends string>(allowed: readonly T[], typed: string, what: string): T {
+  const found = allowed.find((known) => known === typed);
+  if (!found) throw unknown(what, typed, allowed);
+  return found;
+}
+
+export function unknown(what: string, found: string, allowed: readonly string[]): Wrong {
+  return new Wrong("unknown-name", { what, found, allowed });
+}
+
+export function named<T extends { readonly id: string }>(entries: readonly T[], id: string, what: string): T {
+  const found = entries.find((entry) => entry.id === id);
+  if (found) return found;
+  throw unknown(
+    what,
+    id,
+    entries.map((entry) => entry.id),
+  );
+}
+
+export function rigOf(at: Attributes, { solved }: LiveContext): SolvedRig {
+  const found = solved.get(at("rig"));
+  if (!found) throw unknown("rig", at("rig"), [...solved.keys()]);
+  return found;
+}
+
+/** Stops at a rig for still water, of which the water's flow says nothing. */
+export function mustFlow({ id, water }: Rig, { solved }: LiveContext): void {
+  if (water === "flowing") return;
+  const flowing = [...solved.values()].filter(({ rig }) => rig.water === "flowing");
+  throw unknown(
+    "rig for running water",
+    id,
+    flowing.map(({ rig }) => rig.id),
+  );
+}
+
+export function depthOf(at: Attributes, context: LiveContext): SolvedDepth {
+  const rig = rigOf(at, context);
+  const typed = at("depth");
+  const wanted = parseQuantity("length", typed);
+  const found = wanted.ok && rig.depths.find(({ depthMm }) => Math.abs(depthMm - wanted.value) < 1);
+  if (!found) {
+    const depths = rig.depths.map(({ depthMm }) => context.figures.shortDepth(depthMm));
+    throw unknown(`depth of "${rig.rig.id}"`, typed, depths);
+  }
+  return found;
+}
+
+export function inWaterOf(at: Attributes, context: LiveContext): InWater {
+  const { inWater } = depthOf(at, context);
+  if (!inWater) throw unknown("rig whose bait sinks", at("rig"), []);
+  return inWater;
+}
+
+/** Quantities typed one after another, parted by commas. */
+export function quantities(at: Attributes, kind: QuantityKind, name: string): readonly number[] {
+  return at(name)
+    .split(",")
+    .map((typed) => {
+      const read = parseQuantity(kind, typed.trim());
+      if (!read.ok) {
+        const { problem, unit, examples } = read;
+        throw new Wrong("quantity", { problem, unit, kind, examples, found: typed.trim() });
+      }
+      return read.value;
+    });
+}

@@ -1,0 +1,156 @@
+import { groundbaitBallMm } from "../core/feed/groundbait.ts";
+import type { InWater } from "../model/in-water.ts";
+import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
+import { downTheSwimMm, feedTable } from "../solve/feed-in-water.ts";
+import { fishRiseMs, knockMm } from "../solve/lift-and-pull.ts";
+import { bulkGains } from "../solve/sister-verdict.ts";
+import { mayLiftMm } from "../solve/too-light.ts";
+import type { TableKit, TextTable } from "./tables.ts";
+import { feedPlaceTable, flowTable, liftTable, sinkTable } from "./water-tables.ts";
+
+/** A table with its caption and what is to be said below it. */
+export interface TextPart {
+  readonly caption: string;
+  readonly table: TextTable;
+  readonly notes: readonly string[];
+}
+
+/** How a rig sinks, how its bite feels and how it hangs in each of its paces, as text for page and sheet alike. */
+export interface WaterText {
+  readonly sink: TextPart;
+  readonly lift?: TextPart;
+  /** One for each pace. */
+  readonly flow: readonly TextPart[];
+}
+
+/** @returns none where the water's part was not reckoned */
+export function waterText(
+  { rig }: SolvedRig,
+  { inWater }: SolvedDepth,
+  kit: TableKit,
+): WaterText | undefined {
+  if (!inWater) return undefined;
+  const { words, figures } = kit;
+  const paces = [...new Set(inWater.flow.map(({ paceMs }) => paceMs))];
+  const flow = paces.map((paceMs, i) => ({
+    caption: words("page.in-water.flow-caption", { pace: figures.pace(paceMs) }),
+    table: flowTable(
+      inWater.flow.filter((figure) => figure.paceMs === paceMs),
+      kit,
+    ),
+    notes: [
+      ...holdBackNote(inWater, paceMs, kit),
+      ...neededNote(inWater, paceMs, kit),
+      ...(i === paces.length - 1 ? tooLightNote(inWater, kit) : []),
+    ],
+  }));
+  const lift = inWater.lift.length > 1 && {
+    caption: words("page.in-water.lift.caption"),
+    table: liftTable(inWater.lift, kit, true),
+    notes: [
+      words("page.in-water.lift.note", {
+        rise: figures.shortGap(1000 * fishRiseMs),
+        knock: figures.shortGap(knockMm),
+      }),
+    ],
+  };
+  const assumed = words("page.in-water.assumed", {
+    area: inWater.assumed.floatDragAreaCm2.toFixed(1),
+    mass: figures.mass(inWater.assumed.floatMassG),
+    fall: (inWater.assumed.feedFallMs * 100).toFixed(0),
+    main: figures.diameter(rig.mainLine.diameterMm),
+    hook: figures.diameter(rig.hookLine.diameterMm),
+    bait: rig.bait.title,
+    temperature: figures.temperature(rig.conditions.tempC),
+  });
+  return {
+    sink: {
+      caption: words("page.in-water.sink-caption"),
+      table: sinkTable(inWater.sink, kit),
+      notes: [...sisterNotes(inWater, kit), ...feedNotes(inWater, kit), assumed],
+    },
+    ...(lift && { lift }),
+    flow,
+  };
+}
+
+/** Where loose feed goes in at each depth and pace of the rig; nothing in still water. */
+export function feedText({ rig, depths }: SolvedRig, kit: TableKit): readonly TextPart[] {
+  const { words, figures } = kit;
+  const fallMs = depths[0]?.inWater?.assumed.feedFallMs;
+  if (rig.pacesMs.length === 0 || fallMs === undefined) return [];
+  const feed = feedTable(
+    fallMs,
+    rig.pacesMs,
+    depths.map(({ depthMm }) => depthMm),
+  );
+  if (!feed.ok) return [];
+  return [
+    {
+      caption: words("page.in-water.feed-spot"),
+      table: feedPlaceTable(feed.value, "spot", kit),
+      notes: [words("page.in-water.feed-note", { fall: (fallMs * 100).toFixed(0) })],
+    },
+    {
+      caption: words("page.in-water.feed-start", { distance: figures.shortDepth(downTheSwimMm) }),
+      table: feedPlaceTable(feed.value, "start", kit),
+      notes: [],
+    },
+  ];
+}
+
+/** What the same shot would do in the other pattern, and whether a bulk is worth it here. */
+function sisterNotes({ sink, sister }: InWater, { words, figures }: TableKit): string[] {
+  if (!sister) return [];
+  const [straight, heap] = sister.sink.map(({ tenthsS }) => figures.time(tenthsS.at(-1)!));
+  return [
+    words(`page.in-water.sister.${sister.arrangement}`, { straight: straight!, heap: heap! }),
+    words(`page.in-water.bulk-gains.${bulkGains(sink, sister)}`),
+  ];
+}
+
+/** Whether the bait falls through the feed or under it, and how a ball of groundbait gets down. */
+function feedNotes({ againstFeed, ball }: InWater, { words, figures }: TableKit): string[] {
+  const against = againstFeed?.thirds.map((how) => words(`page.in-water.against.${how}`));
+  const [upper, middle, lower] = against ?? [];
+  const alike = new Set(against).size === 1;
+  return [
+    ...(upper && middle && lower
+      ? [words(`page.in-water.against.${alike ? "all" : "thirds"}`, { upper, middle, lower })]
+      : []),
+    words("page.in-water.ball", {
+      size: `${groundbaitBallMm} mm`,
+      time: figures.time(ball.timeS),
+      drift: ball.drifts
+        .map(({ paceMs, driftMm }) =>
+          words("page.in-water.ball-drifts", {
+            pace: figures.pace(paceMs),
+            drift: figures.shortDepth(Math.round(driftMm / 100) * 100),
+          }),
+        )
+        .join(""),
+    }),
+  ];
+}
+
+function holdBackNote({ holdBackMax }: InWater, paceMs: number, { words, figures }: TableKit): string[] {
+  const most = holdBackMax.find((one) => one.paceMs === paceMs);
+  if (!most) return [];
+  const stands = most.bottomOnlyShare === 1 ? "either" : "bottom-only";
+  return [words(`page.in-water.hold-back.${stands}`, { share: figures.share(most.bottomOnlyShare) })];
+}
+
+function neededNote({ tooLight }: InWater, paceMs: number, { words, figures }: TableKit): string[] {
+  const needed = tooLight?.needed.find((one) => one.paceMs === paceMs);
+  if (!needed || needed.loadShare === 1) return [];
+  const lift = figures.shortGap(mayLiftMm);
+  if (needed.loadShare === null) return [words("page.in-water.load-none", { lift })];
+  return [words("page.in-water.load-needed", { times: needed.loadShare.toFixed(1), lift })];
+}
+
+function tooLightNote({ tooLight }: InWater, { words, figures }: TableKit): string[] {
+  if (!tooLight) return [];
+  const lift = figures.shortGap(mayLiftMm);
+  if (tooLight.paceMs === null) return [words("page.in-water.never-too-light", { lift })];
+  return [words("page.in-water.too-light", { lift, pace: figures.pace(tooLight.paceMs) })];
+}

@@ -1,0 +1,32 @@
+import type { WordTree } from "../model/word-tree.ts";
+
+/** The value that fills a gap in a sentence. */
+export type WordValue = string | number;
+
+/**
+ * The fixed words of one language: `words("rig.depth", { depth: "1.5 m" })`. The key names a sentence in
+ * `content/words/<language>.yaml` by its path, gaps are written `{depth}`.
+ */
+export type Words = (key: string, values?: Readonly<Record<string, WordValue>>) => string;
+
+/** A sentence that is asked for is not in the words file, or has a gap that nothing fills. */
+export class WordsError extends Error {}
+
+/**
+ * Words from a tree of sentences.
+ *
+ * @throws WordsError where a key names no sentence or a gap has no value; the tests hold the shipped words against the
+ *   code, so it is an author's own words file that lacks something
+ */
+export function makeWords(tree: WordTree): Words {
+  return (key, values = {}) => {
+    let node: string | WordTree | undefined = tree;
+    for (const part of key.split(".")) node = typeof node === "object" ? node[part] : undefined;
+    if (typeof node !== "string") throw new WordsError(`no words for "${key}"`);
+    return node.replace(/\{(\w+)\}/g, (_, gap: string) => {
+      const value = values[gap];
+      if (value === undefined) throw new WordsError(`no value for "{${gap}}" in the words "${key}"`);
+      return String(value);
+    });
+  };
+}

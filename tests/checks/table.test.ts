@@ -1,0 +1,30 @@
+import { expect, it } from "vitest";
+import { checkContent, contentChecks } from "../../src/checks/table.ts";
+import { checkedOf, lesson } from "./checked.ts";
+
+it("finds nothing in the smallest content", () => {
+  expect(checkContent(checkedOf({}))).toEqual([]);
+});
+
+it("runs every check and only warns", () => {
+  const messages = checkContent(
+    checkedOf({
+      ...lesson(
+        "Notwithstanding considerable *understanding*, a BB weighs 0.4 g and interpretation necessitates 80 % deliberation.",
+      ),
+      "lessons/second.md": "---\norder: 2\npart: Start\ntitle: Second\nsummary: More.\n---\n\nWords.\n",
+      "glossary.yaml": "- { term: eddy, meaning: Water that turns. }\n",
+    }),
+  );
+  expect(messages.map(({ code }) => code).sort()).toEqual([
+    "hard-to-read",
+    "lesson-not-linked",
+    "no-basis",
+    "rig-not-taught",
+    "term-not-explained",
+    "term-not-used",
+    "typed-figure",
+  ]);
+  expect(messages).toHaveLength(Object.keys(contentChecks).length);
+  expect(new Set(messages.map(({ severity }) => severity))).toEqual(new Set(["warning"]));
+});

@@ -1,0 +1,272 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { type DepthGuideInput, depthGuide, type GuideStep } from "../../../src/core/depth/depth-guide.ts";
+import { type Float, floatPullG } from "../../../src/core/float/float.ts";
+import { draughtMm, tipShowingMm } from "../../../src/core/float/tip.ts";
+import type { PlacedShot } from "../../../src/core/patterns/pattern.ts";
+import { pullG } from "../../../src/core/tackle/shot.ts";
+import { pool, stick, straightQuill, tippedFloat } from "../floats.ts";
+
+fc.configureGlobal({ seed: 20, numRuns: 200 });
+
+const lead = (size: string, massG: number, fromHookMm: number, role: PlacedShot["role"]): PlacedShot => ({
+  size,
+  massG,
+  metal: "lead",
+  role,
+  fromHookMm,
+});
+
+function guide(input: Partial<DepthGuideInput>): readonly GuideStep[] {
+  const result = depthGuide({
+    float: straightQuill,
+    water: pool,
+    flowing: false,
+    depthMm: 2000,
+    shot: [],
+    hookAndBaitPullG: 0,
+    ...input,
+  });
+  if (!result.ok) throw new Error(result.findings.map(({ code }) => code).join());
+  return result.value;
+}
+
+/** The line at an overdepth; `settingMm` has made sure that there is one. */
+const at = (input: Partial<DepthGuideInput>, overdepthMm: number): GuideStep =>
+  guide({ ...input, settingMm: overdepthMm }).find((step) => step.overdepthMm === overdepthMm)!;
+
+describe("a 1.5 mm tip with a No 8 at 8 cm in still water", () => {
+  // The rest of the capacity locks the float: 4 g − 0.06 g at the float.
+  const float = tippedFloat(1.5);
+  const rig = {
+    float,
+    shot: [lead("No 8", 0.06, 80, "telltale"), lead("rest", 3.94, 1820, "lock")],
+  };
+
+  // Whole pull 0.06 g · 0.911843 = 0.054711 g = 54.727 mm³; tip area π/4 · 2.25 = 1.76715 mm²: 30.97 mm.
+  it.each([
+    [70, 0],
+    [80, 0],
+    [90, 10],
+    [100, 20],
+    [111, 30.97],
+    [200, 30.97],
+    [600, 30.97],
+  ])("at %d mm over depth shows %d mm more", (overdepthMm, moreMm) => {
+    expect(at(rig, overdepthMm).tipShowingMm).toBeCloseTo(100 + moreMm, 2);
+  });
+
+  it("has a line where the shot touches and where it wholly rests", () => {
+    const events = guide(rig).map(({ overdepthMm }) => overdepthMm);
+    expect(events).toContain(80);
+    expect(events.some((mm) => Math.abs(mm - 110.97) < 0.01)).toBe(true);
+    expect(at(rig, 70).shotOnBed).toEqual([]);
+    expect(at(rig, 80).shotOnBed).toEqual(["No 8"]);
+  });
+
+  it("says what to do next", () => {
+    expect(at(rig, -100).advice).toBe("deepen");
+    expect(at(rig, 0).advice).toBe("start-here");
+    expect(at(rig, 70).advice).toBe("bait-on-bed");
+    expect(at(rig, 90).advice).toBe("read-the-tip");
+    expect(at(rig, 200).advice).toBe("ease-back");
+  });
+
+  // Hook and bait of 0.02 g pull: 20.006 mm³/1.76715 mm² = 11.321 mm, off the float from 11.3 mm over depth.
+  // The No 8 then touches at 80 + 11.321 mm.
+  it("rises first by the hook and bait, which lie on the bed from dead depth on", () => {
+    const lighter = { ...float, capacityG: 4 + 0.02 / 0.911843 };
+    const withBait = { ...rig, float: lighter, hookAndBaitPullG: 0.02 };
+    expect(at(withBait, 0).tipShowingMm).toBeCloseTo(100, 2);
+    expect(at(withBait, 5).tipShowingMm).toBeCloseTo(105, 2);
+    expect(at(withBait, 60).tipShowingMm).toBeCloseTo(111.321, 2);
+    expect(at(withBait, 90).tipShowingMm).toBeCloseTo(111.321, 2);
+    expect(at(withBait, 95).tipShowingMm).toBeCloseTo(115, 2);
+  });
+
+  it("drags under in running water as soon as the shot touches, though the bait may trip along", () => {
+    const flowing = { ...rig, flowing: true };
+    expect(at(flowing, 40)).toMatchObject({ state: "rests on the bed", advice: "trip-the-bait" });
+    expect(at(flowing, 40).tipShowingMm).toBeCloseTo(100, 6);
+    expect(at(flowing, 90)).toMatchObject({
+      state: "drags under",
+      tipShowingMm: null,
+      advice: "raise-the-hook",
+    });
+  });
+});
+
+describe("the draught", () => {
+  // The straight quill has 185 of its 200 mm under water: in 1 m the hook hangs 815 mm below its eye.
+  it("counts towards the depth of the hook, or every setting is a float's length out", () => {
+    const load = floatPullG(straightQuill, pool);
+    expect(draughtMm(straightQuill, load, pool)).toBeCloseTo(185, 9);
+    const rig = { depthMm: 1000, shot: [lead("AAA", 1.6, 815, "lock")] };
+    expect(at(rig, 0).floatToHookMm).toBeCloseTo(815, 9);
+    // A metre of line below the float, as if it had no draught, lays 185 mm of it on the bed.
+    expect(at(rig, 185).floatToHookMm).toBeCloseTo(1000, 9);
+  });
+});
+
+describe("a lift rig", () => {
+  // 1.6 g to the mark, 0.4 g more takes the quill under by 0.364737 − 0.294438 = 0.070299 g. The anchor shot touches
+  // at 50 mm and takes that off at once; then 19.635 mm² of water line carry the rest millimetre for millimetre.
+  it("is under until its anchor touches, then shows tip as it is set deeper", () => {
+    const rig = { shot: [lead("BB", 0.4, 50, "anchor"), lead("AAA", 1.6, 1800, "lock")] };
+    expect(at(rig, 20)).toMatchObject({ state: "drags under", tipShowingMm: null });
+    expect(at(rig, 20).advice).toBe("deepen-till-tip-shows");
+    expect(at(rig, 60).tipShowingMm).toBeCloseTo(10, 6);
+    // Whole pull 18.581 mm above the mark's 15 mm less 33.581 mm in all: it rests from 50 + 33.581 mm.
+    expect(at(rig, 100).tipShowingMm).toBeCloseTo(15, 6);
+    expect(at(rig, 100).shotOnBed).toEqual(["BB"]);
+  });
+});
+
+describe("a float with too much shot at its lock", () => {
+  it("is under at every depth, and wants shot taken off", () => {
+    const rig = { shot: [lead("No 8", 0.06, 80, "telltale"), lead("AAA", 2.4, 1800, "lock")] };
+    for (const flowing of [false, true]) {
+      for (const step of guide({ ...rig, flowing })) {
+        expect(step).toMatchObject({ state: "drags under", tipShowingMm: null, advice: "take-shot-off" });
+      }
+    }
+  });
+});
+
+describe("a floating bait", () => {
+  it("is held down by the lowest shot and comes off the float with it", () => {
+    const rig = {
+      float: { ...tippedFloat(1.5), capacityG: 3.9 },
+      hookAndBaitPullG: -0.02,
+      shot: [lead("No 8", 0.06, 80, "telltale"), lead("rest", 3.85, 1800, "lock")],
+    };
+    const hanging = at(rig, 0).tipShowingMm!;
+    expect(at(rig, 60).tipShowingMm).toBeCloseTo(hanging, 9);
+    // (0.054711 − 0.02) g over 1.76715 mm² · 0.9997: 19.648 mm.
+    expect(at(rig, 200).tipShowingMm! - hanging).toBeCloseTo(19.648, 2);
+  });
+});
+
+describe("a float with its whole load on the bed", () => {
+  it("lies flat, and the guide says how far too deep that is", () => {
+    const rig = { float: stick, shot: [lead("No 4", 0.4, 200, "bulk"), lead("No 4", 0.4, 205, "bulk")] };
+    expect(at(rig, 300)).toMatchObject({ state: "lies flat", tipShowingMm: null, advice: "far-too-deep" });
+  });
+});
+
+/** Rigs of up to six shot on the line, with a lock that brings the float near its mark. */
+const rigs = fc
+  .record({
+    float: fc.oneof(
+      fc.constant<Float>(straightQuill),
+      fc.double({ min: 1, max: 5, noNaN: true }).map((d) => tippedFloat(d)),
+    ),
+    depthMm: fc.double({ min: 700, max: 5000, noNaN: true }),
+    hookAndBaitPullG: fc.double({ min: -0.02, max: 0.2, noNaN: true }),
+    line: fc.array(
+      fc.record({
+        massG: fc.constantFrom(0.02, 0.04, 0.06, 0.1, 0.2),
+        fromHookMm: fc.double({ min: 20, max: 300, noNaN: true }),
+      }),
+      { minLength: 1, maxLength: 6 },
+    ),
+    spareG: fc.double({ min: -0.2, max: 0.2, noNaN: true }),
+  })
+  .map(({ line, spareG, ...rig }) => {
+    const shot = line.map(({ massG, fromHookMm }) => lead("shot", massG, fromHookMm, "spread"));
+    const left =
+      rig.float.capacityG - spareG - rig.hookAndBaitPullG - shot.reduce((sum, s) => sum + s.massG, 0);
+    return { ...rig, shot: left > 0 ? [...shot, lead("lock", left, 600, "lock")] : shot };
+  });
+
+describe("any rig", () => {
+  it("in still water never shows less tip as it is set deeper", () => {
+    fc.assert(
+      fc.property(rigs, (rig) => {
+        const tips = guide(rig).flatMap(({ tipShowingMm: mm }) => mm ?? []);
+        expect(tips.every((mm, i) => i === 0 || mm >= tips[i - 1]! - 1e-9)).toBe(true);
+      }),
+    );
+  });
+
+  it("in running water never rises once its lowest shot touches", () => {
+    fc.assert(
+      fc.property(rigs, (rig) => {
+        const lowest = Math.min(...rig.shot.map(({ fromHookMm }) => fromHookMm));
+        for (const step of guide({ ...rig, flowing: true })) {
+          if (step.overdepthMm >= lowest)
+            expect(step).toMatchObject({ state: "drags under", tipShowingMm: null });
+        }
+      }),
+    );
+  });
+
+  it("keeps draught + float to hook = depth + overdepth, and its lines in order and apart", () => {
+    fc.assert(
+      fc.property(rigs, fc.boolean(), (rig, flowing) => {
+        const total = rig.shot.reduce((sum, s) => sum + pullG(s.massG, s.metal, pool), rig.hookAndBaitPullG);
+        const draught = draughtMm(rig.float, total, pool);
+        const steps = guide({ ...rig, flowing });
+        for (const [i, step] of steps.entries()) {
+          expect(draught + step.floatToHookMm).toBeCloseTo(rig.depthMm + step.overdepthMm, 6);
+          if (i > 0) expect(step.overdepthMm - steps[i - 1]!.overdepthMm).toBeGreaterThanOrEqual(5);
+        }
+      }),
+    );
+  });
+
+  it("balances: what the float carries and what the bed carries make up the load", () => {
+    fc.assert(
+      fc.property(rigs, fc.double({ min: 0, max: 600, noNaN: true }), (rig, settingMm) => {
+        const total = rig.shot.reduce((sum, s) => sum + pullG(s.massG, s.metal, pool), rig.hookAndBaitPullG);
+        const hangingTip = tipShowingMm(rig.float, total, pool);
+        const step = guide({ ...rig, settingMm }).find(({ overdepthMm }) => overdepthMm === settingMm);
+        if (!step || step.tipShowingMm === null || hangingTip === null || rig.hookAndBaitPullG < 0) return;
+        // The line below the float is slack by the overdepth less the rise; what is nearer the hook than that lies
+        // on the bed, what is further hangs.
+        const slack = settingMm - (step.tipShowingMm - hangingTip);
+        const line = rig.shot.filter(({ role }) => role !== "lock");
+        const pulls = (kept: (mm: number) => boolean) =>
+          [
+            { fromHookMm: 0, pull: rig.hookAndBaitPullG },
+            ...line.map((s) => ({ ...s, pull: pullG(s.massG, s.metal, pool) })),
+          ]
+            .filter(({ fromHookMm }) => kept(fromHookMm))
+            .reduce((sum, { pull }) => sum + pull, 0);
+        const wholly = pulls((mm) => mm < slack - 1e-6);
+        const atMost = pulls((mm) => mm < slack + 1e-6);
+        const restingTip = (off: number) => tipShowingMm(rig.float, total - off, pool)!;
+        expect(step.tipShowingMm).toBeGreaterThanOrEqual(restingTip(wholly) - 1e-6);
+        expect(step.tipShowingMm).toBeLessThanOrEqual(restingTip(atMost) + 1e-6);
+      }),
+    );
+  });
+});
+
+describe("a guide that cannot be had", () => {
+  const shot = [lead("AAA", 1.6, 815, "lock")];
+  it.each<[string, Partial<DepthGuideInput>]>([
+    ["depth-not-positive", { depthMm: -1 }],
+    ["depth-not-positive", { depthMm: Number.NaN }],
+    ["depth-below-draught", { depthMm: 150 }],
+    ["capacity-below-hook-and-bait", { hookAndBaitPullG: 2 }],
+    ["hook-and-bait-figure", { hookAndBaitPullG: Number.NaN }],
+    ["water-figure", { water: { tempC: Number.NaN, salinity: 0 } }],
+    ["shot-not-on-line", { shot: [lead("AAA", 1.6, -5, "lock")] }],
+    ["shot-above-float", { depthMm: 1000, shot: [...shot, lead("No 8", 0.06, 5000, "telltale")] }],
+    ["load-does-not-cock", { shot: [lead("No 8", 0.06, 80, "telltale")] }],
+    ["float-tip-zero", { float: tippedFloat(0) }],
+  ])("says %s", (code, input) => {
+    const result = depthGuide({
+      float: straightQuill,
+      water: pool,
+      flowing: false,
+      depthMm: 2000,
+      shot,
+      hookAndBaitPullG: 0,
+      ...input,
+    });
+    expect(result.ok).toBe(false);
+    expect(result.findings.map((finding) => finding.code)).toEqual([code]);
+  });
+});

@@ -1,0 +1,141 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import {
+  choosePlummet,
+  feelForBed,
+  lightestPlummetG,
+  plumbingLockPullG,
+  plumbingMovesMm,
+  plumbingSteps,
+} from "../../../src/core/depth/plumbing.ts";
+import { tipShowingMm } from "../../../src/core/float/tip.ts";
+import type { PlacedShot } from "../../../src/core/patterns/pattern.ts";
+import { pullG } from "../../../src/core/tackle/shot.ts";
+import { pool, stick, straightQuill } from "../floats.ts";
+
+fc.configureGlobal({ seed: 20, numRuns: 200 });
+
+describe("plumbing", () => {
+  it("moves by half a metre, a quarter and so on, to within 2 cm", () => {
+    expect(plumbingMovesMm()).toEqual([500, 250, 125, 62.5, 31.25, 15.625]);
+  });
+
+  it("finds 1.6 m from a first guess of 1 m", () => {
+    // 1.0 under, 2.0 flat, 1.5 under, 1.75 flat, 1.625 flat by 25 mm, 1.5625 under, 1.59375 within 2 cm.
+    const steps = plumbingSteps(1600);
+    expect(steps.ok && steps.value.map(({ settingMm, sign }) => [settingMm, sign])).toEqual([
+      [1000, "goes under"],
+      [2000, "lies flat"],
+      [1500, "goes under"],
+      [1750, "lies flat"],
+      [1625, "lies flat"],
+      [1562.5, "goes under"],
+      [1593.75, "shows its mark"],
+    ]);
+  });
+
+  it("ends within 2 cm of any depth, each move leading to the next try", () => {
+    fc.assert(
+      fc.property(fc.double({ min: 50, max: 9000, noNaN: true }), (depthMm) => {
+        const result = plumbingSteps(depthMm);
+        if (!result.ok) throw new Error("no steps");
+        const steps = result.value;
+        expect(Math.abs(steps.at(-1)!.settingMm - depthMm)).toBeLessThanOrEqual(20);
+        for (let i = 1; i < steps.length; i++) {
+          expect(steps[i]!.settingMm).toBe(steps[i - 1]!.settingMm + steps[i - 1]!.moveMm);
+          expect(steps[i]!.settingMm).toBeGreaterThan(0);
+        }
+      }),
+    );
+  });
+
+  it.each([
+    [-1, 1000, 20, "depth-not-positive"],
+    [Number.NaN, 1000, 20, "depth-not-positive"],
+    [1500, 0, 20, "plumbing-guess"],
+    [1500, 1, 20, "plumbing-guess"],
+    [1500, 1000, 0, "plumbing-guess"],
+  ])("of %d mm from %d to within %d says %s", (depthMm, guessMm, withinMm, code) => {
+    const result = plumbingSteps(depthMm, guessMm, withinMm);
+    expect(result.ok).toBe(false);
+    expect(result.findings[0]!.code).toBe(code);
+  });
+});
+
+const lock = (massG: number): PlacedShot => ({
+  size: "shot",
+  massG,
+  metal: "lead",
+  role: "lock",
+  fromHookMm: 900,
+});
+
+describe("the plummet", () => {
+  it("is weighed against the two smallest lock shot alone", () => {
+    const shot = [lock(0.8), lock(0.1), lock(0.06), { ...lock(0.04), role: "telltale" as const }];
+    expect(plumbingLockPullG(shot, pool)).toBeCloseTo(pullG(0.16, "lead", pool), 12);
+    expect(plumbingLockPullG([], pool)).toBe(0);
+  });
+
+  // The straight quill holds up 3.92582 g of water whole (3926.99 mm³), less its own 2.17244 g: 1.75338 g sink it.
+  // With 0.12 g of lead left on, 0.10942 g of pull, 1.64396 g are missing: 1.64396/0.911843 = 1.80290 g of lead.
+  it("for the straight quill with two No 8 left on must weigh 1.8 g in lead", () => {
+    expect(lightestPlummetG(straightQuill, pullG(0.12, "lead", pool), "lead", pool)).toBeCloseTo(1.8029, 3);
+  });
+
+  it("just sinks the float, and one a little lighter does not", () => {
+    const kept = pullG(0.12, "lead", pool);
+    for (const float of [straightQuill, stick]) {
+      const least = lightestPlummetG(float, kept, "brass", pool);
+      expect(tipShowingMm(float, kept + pullG(least * 1.001, "brass", pool), pool)).toBeNull();
+      expect(tipShowingMm(float, kept + pullG(least * 0.999, "brass", pool), pool)).not.toBeNull();
+    }
+  });
+
+  it("is the lightest in the box that will do", () => {
+    const box = [14, 2, 7, 1].map((massG) => ({ massG, metal: "brass" as const }));
+    const choice = choosePlummet(straightQuill, 0, box, "brass", pool);
+    expect(choice.ok && choice.value.plummet?.massG).toBe(2);
+    expect(choice.findings).toEqual([]);
+  });
+
+  it("brings a warning where none in the box will do", () => {
+    const box = [{ massG: 1, metal: "brass" as const }];
+    const choice = choosePlummet(straightQuill, 0, box, "brass", pool);
+    expect(choice.ok && choice.value.plummet).toBe(undefined);
+    expect(choice.findings[0]).toMatchObject({ code: "plummet-too-light", values: { heaviestG: 1 } });
+    expect(choosePlummet(straightQuill, 0, [], "brass", pool).findings[0]!.code).toBe("plummet-too-light");
+  });
+
+  it("must weigh something", () => {
+    const choice = choosePlummet(straightQuill, 0, [{ massG: Number.NaN, metal: "lead" }], "lead", pool);
+    expect(choice.findings[0]!.code).toBe("plummet-weight");
+  });
+});
+
+describe("running water without a plummet", () => {
+  // 1.2 m deep, lowest shot 15 cm from the hook: it touches from a setting of 1.35 m on.
+  it("goes deeper until the float is pulled down, then raises the hook 2 to 5 cm", () => {
+    const bed = feelForBed(1200, 150);
+    expect(bed.ok && bed.value.runs.map(({ settingMm, pulledDown }) => [settingMm, pulledDown])).toEqual([
+      [1000, false],
+      [1100, false],
+      [1200, false],
+      [1300, false],
+      [1400, true],
+    ]);
+    expect(bed.ok && [bed.value.fishFromMm, bed.value.fishToMm]).toEqual([1350, 1380]);
+  });
+
+  it("comes shallower where the first guess drags", () => {
+    const bed = feelForBed(750, 100);
+    expect(bed.ok && bed.value.runs.map(({ settingMm }) => settingMm)).toEqual([1000, 900, 800]);
+    expect(bed.ok && bed.value.fishToMm).toBe(880);
+  });
+
+  it("does not search for a depth that cannot be", () => {
+    expect(feelForBed(0, 100).findings[0]!.code).toBe("depth-not-positive");
+    expect(feelForBed(1000, 100, 1000, 0).findings[0]!.code).toBe("plumbing-guess");
+    expect(feelForBed(1e7, 100).findings[0]!.code).toBe("plumbing-guess");
+  });
+});

@@ -1,0 +1,31 @@
+import { expect, test } from "vitest";
+import { feedAndBait } from "../../../src/core/feed/feed-and-bait.ts";
+import { bulked, rigWith, sinks, strungOut, valueIn } from "../sink/rigs.ts";
+
+test("a bulk takes the bait down through slow feed, and behind stones", () => {
+  const sink = sinks(rigWith(bulked), "heap");
+  const slow = valueIn(feedAndBait(sink, 0.05));
+  expect(slow.thirds).toEqual(["through the feed", "through the feed", "through the feed"]);
+  expect(slow.feedTenthsS[4]).toBeCloseTo(1000 / 50, 9);
+  expect(slow.soonerS[9]).toBeCloseTo((0.98 * 2000) / 50 - sink.tenthsS[9]!, 9);
+  expect(valueIn(feedAndBait(sink, 2)).thirds).toEqual([
+    "behind the feed",
+    "behind the feed",
+    "behind the feed",
+  ]);
+});
+
+test("in the lower third a strung-out bait keeps nearer to the feed than a bulked one", () => {
+  const ratio = (shot: typeof strungOut) => {
+    const sink = sinks(rigWith(shot), "straight");
+    return valueIn(feedAndBait(sink, 0.1)).soonerS[9]!;
+  };
+  expect(ratio(strungOut)).toBeLessThan(ratio(bulked));
+});
+
+test("feed at the bait's own pace goes with it", () => {
+  const sink = sinks(rigWith(strungOut), "heap");
+  const lowerPaceMs = ((0.98 - 2 / 3) * 2000) / 1000 / sink.thirdsS[2];
+  expect(valueIn(feedAndBait(sink, lowerPaceMs)).thirds[2]).toBe("with the feed");
+  expect(feedAndBait(sink, 0).ok).toBe(false);
+});

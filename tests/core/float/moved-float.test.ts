@@ -1,0 +1,91 @@
+import { expect, test } from "vitest";
+import { moveFloat, rigVariants, variantsOf } from "../../../src/core/float/moved-float.ts";
+import { floatParts, rubberHeightsMm } from "../../../src/drawing/float/float-parts.ts";
+import { lineLean } from "../../../src/drawing/rig/current-shape.ts";
+import { lineShot } from "../../../src/drawing/rig/rig-words.ts";
+import type { SolvedDepth } from "../../../src/model/solved.ts";
+import {
+  avon,
+  sampleAvon,
+  sampleRigs,
+  sampleStick,
+  sampleWaggler,
+  stick,
+  waggler,
+} from "../../support/sample-rig.ts";
+
+const setOverdepth = (depth: SolvedDepth, overdepthMm: number) => ({
+  overdepthMm,
+  floatToHookMm: depth.floatToHookMm + overdepthMm - depth.overdepthMm,
+});
+
+const all = sampleRigs.flatMap((rig) =>
+  rig.depths.flatMap((depth) => rigVariants.map((variant) => ({ rig, depth, variant }))),
+);
+
+test.each(all)(
+  "$rig.rig.id, $variant: float-to-hook moves with the overdepth, no shot below the float",
+  ({ rig, depth, variant }) => {
+    const moved = moveFloat(depth, rig.rig.water, variant);
+    expect(moved.floatToHookMm - depth.floatToHookMm).toBeCloseTo(moved.overdepthMm - depth.overdepthMm, 9);
+    expect(lineShot(moved)).toEqual(lineShot(depth));
+    for (const shot of lineShot(moved)) expect(shot.fromHookMm).toBeLessThan(moved.floatToHookMm);
+  },
+);
+
+test("over depth rests the lowest shot in still water, and in running water never one", () => {
+  const still = moveFloat(sampleWaggler.depths[0]!, sampleWaggler.rig.water, "over depth");
+  expect(lineShot(still)[0]!.fromHookMm).toBeLessThan(still.overdepthMm);
+  const flowing = moveFloat(sampleStick.depths[0]!, sampleStick.rig.water, "over depth");
+  expect(lineShot(flowing)[0]!.fromHookMm).toBeGreaterThan(flowing.overdepthMm);
+});
+
+test("a rig set with shot on the bed stands as high as its guide says", () => {
+  const [first] = sampleWaggler.depths;
+  const tipAsSetMm = first!.depthGuide.find((one) => one.overdepthMm === 330)!.tipShowingMm!;
+  expect(tipAsSetMm).toBeGreaterThan(first!.tipShowingMm);
+  const laid = { ...first!, ...setOverdepth(first!, 330), tipAsSetMm };
+  const drawn = moveFloat(laid, sampleWaggler.rig.water, "set");
+  expect(drawn.tipShowingMm).toBe(tipAsSetMm);
+  expect(drawn.draughtMm + drawn.tipShowingMm).toBeCloseTo(first!.draughtMm + first!.tipShowingMm, 9);
+});
+
+test("up in the water lifts the hook to half depth where the shot leave room", () => {
+  const depth = sampleAvon.depths[0]!;
+  expect(moveFloat(depth, sampleAvon.rig.water, "up in the water").overdepthMm).toBeCloseTo(
+    Math.max(-depth.depthMm / 2, 765 + 100 + depth.draughtMm - depth.depthMm),
+    9,
+  );
+});
+
+test("a rig has no variant that it is set to already, or that its shot or its float forbid", () => {
+  const [depth] = sampleWaggler.depths;
+  expect(variantsOf(depth!, "still")).toEqual(["set", "over depth", "up in the water"]);
+  const laid = { ...depth!, ...setOverdepth(depth!, 330) };
+  expect(variantsOf(laid, "still")).not.toContain("over depth");
+  const highest = Math.max(...lineShot(depth!).map((shot) => shot.fromHookMm));
+  const shallow = { ...depth!, depthMm: highest, ...setOverdepth(depth!, 0) };
+  expect(variantsOf(shallow, "still")).not.toContain("up in the water");
+  expect(variantsOf({ ...depth!, tipShowingMm: 0 }, "still")).not.toContain("up in the water");
+});
+
+test("the line hangs straight in still water; in the current it leaves from the eye", () => {
+  expect(lineLean(sampleWaggler, sampleWaggler.depths[0]!)(500)).toBe(0);
+  const depth = sampleStick.depths[0]!;
+  const lean = lineLean(sampleStick, depth);
+  expect(lean(depth.floatToHookMm)).toBeCloseTo(0, 6);
+  const hang = depth.inWater!.flow.find(({ heldBackShare }) => heldBackShare === 0.5)!;
+  const lyingMm = depth.floatToHookMm - hang.shape.at(-1)!.fromHookMm;
+  expect(lean(lyingMm)).toBeCloseTo(hang.leadMm, 6);
+});
+
+test("the parts of a float are found from its outline, from the top down", () => {
+  const told = (float: typeof waggler) =>
+    floatParts(float).map((part) => `${part.name} ${Math.round(part.fromMm)}–${Math.round(part.toMm)}`);
+  expect(told(waggler)).toEqual(["tip 185–200", "body 0–185"]);
+  expect(told(stick)).toEqual(["tip 142–150", "body 77–142", "stem 0–77"]);
+  expect(told(avon)).toEqual(["tip 119–170", "body 79–119", "stem 0–79"]);
+  const [lower, upper] = rubberHeightsMm(avon);
+  expect(lower).toBeGreaterThan(0);
+  expect(upper).toBeLessThan(150);
+});

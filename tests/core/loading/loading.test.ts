@@ -1,0 +1,176 @@
+import { describe, expect, it } from "vitest";
+import { chooseShot, lockFor, tubWithout } from "../../../src/core/loading/loading.ts";
+import { pullG } from "../../../src/core/tackle/shot.ts";
+import { randomInstance, seededRandom, tradeShot, tradeTub } from "../loading-instances.ts";
+import { chosen, names, pull, toleranceG, water } from "./choices.ts";
+
+describe("choosing the shot", () => {
+  const ofLead = (massG: number) => pullG(massG, "lead", water);
+
+  it("locks a 2 AAA float with one AAA on each side, though one SSG would pull as much", () => {
+    // 2 × 0.8 g = 1.6 g of lead; in water 1.6 · (1 − 999.7026/11340) = 1.6 · 0.9118428 = 1.4589485 g.
+    const mix = chosen(tradeTub({ SSG: 5, AAA: 5, BB: 5 }, "lead"), ofLead(1.6));
+    expect(names(mix.shot)).toEqual(["AAA", "AAA"]);
+    expect(mix.halves!.map(names)).toEqual([["AAA"], ["AAA"]]);
+    expect(mix.pullG).toBeCloseTo(1.4589485, 6);
+    expect(mix.sparePullG).toBeCloseTo(0, 9);
+    expect(names(chosen(tradeTub({ SSG: 5, AAA: 5 }, "lead"), ofLead(1.6), "one group").shot)).toEqual([
+      "SSG",
+    ]);
+  });
+
+  it("makes do without AAA when the tub has run out of them", () => {
+    const mix = chosen(tradeTub({ BB: 3, "No 4": 10 }, "lead"), ofLead(1.6));
+    // Fewest: 3 BB and 2 No 4 (1.2 + 0.4 g); halves 0.8 and 0.8 g.
+    expect(names(mix.shot)).toEqual(["BB", "BB", "BB", "No 4", "No 4"]);
+    expect(mix.halves!.map(names)).toEqual([
+      ["BB", "BB"],
+      ["BB", "No 4", "No 4"],
+    ]);
+  });
+
+  it("halves evenly first and then keeps to fewer sizes", () => {
+    // 0.8 g in three shot: 0.4 + 0.3 + 0.1 g halves evenly with three sizes, 0.4 + 0.2 + 0.2 g with two.
+    const tub = tradeTub({ BB: 1, "No 1": 1, "No 4": 2, "No 6": 1 }, "lead");
+    expect(names(chosen(tub, ofLead(0.8)).shot)).toEqual(["BB", "No 4", "No 4"]);
+    // 0.7 g in two: 0.4 + 0.3 g. In three, when there is one BB too few: 0.3 + 0.2 + 0.2 g, 0.4 against 0.3 g.
+    expect(names(chosen(tub, ofLead(0.7)).shot)).toEqual(["BB", "No 1"]);
+    expect(names(chosen(tub.slice(1), ofLead(0.7)).halves![0])).toEqual(["No 4", "No 4"]);
+  });
+
+  it("warns where a single shot has to lock the float", () => {
+    const choice = chooseShot({ tub: tradeTub({ AAA: 1 }), targetPullG: 0.8, water, split: "halves" });
+    expect(choice.findings.map(({ code }) => code)).toContain("loading.one-sided-lock");
+  });
+
+  it("warns in figures where the tub runs out", () => {
+    const tub = tradeTub({ BB: 2, "No 8": 1 }, "lead");
+    const choice = chooseShot({ tub, targetPullG: 2, water, split: "halves" });
+    expect(choice.ok && names(choice.value.shot)).toEqual(["BB", "BB", "No 8"]);
+    const found = choice.findings.find(({ code }) => code === "loading.tub-runs-out")!;
+    expect(found.values.pullG).toBeCloseTo(ofLead(0.86), 9);
+    expect(found.values.sparePullG).toBeCloseTo(2 - ofLead(0.86), 9);
+  });
+
+  it("says in figures that nothing fits", () => {
+    const choice = chooseShot({
+      tub: tradeTub({ BB: 2, "No 8": 9 }, "lead"),
+      targetPullG: 0.05,
+      water,
+      split: "halves",
+    });
+    expect(choice.ok).toBe(false);
+    expect(choice.findings[0]!.code).toBe("loading.nothing-fits");
+    expect(choice.findings[0]!.values).toMatchObject({ targetPullG: 0.05, smallestSize: "No 8" });
+    expect(choice.findings[0]!.values.smallestPullG).toBeCloseTo(ofLead(0.06), 9);
+  });
+
+  it.each([
+    ["a tub with no shot", [], 1, "loading.no-shot"],
+    ["a tub with none of the sizes", tradeTub({ SSG: 3 }), 1, "loading.no-shot"],
+    ["used-up compartments", tradeTub({ AAA: 0 }), 1, "loading.no-shot"],
+    ["a capacity smaller than hook and bait", tradeTub({ AAA: 1 }), -0.2, "loading.bad-target"],
+    ["no figure", tradeTub({ AAA: 1 }), Number.NaN, "loading.bad-target"],
+    ["more than any float carries", tradeTub({ AAA: 1 }), 1e6, "loading.bad-target"],
+    ["a shot without weight", [{ ...tradeShot("AAA"), massG: 0, count: 1 }], 1, "loading.bad-shot"],
+    ["a count below nothing", [{ ...tradeShot("AAA"), count: -1 }], 1, "loading.bad-shot"],
+    [
+      "a weight that is no number",
+      [{ ...tradeShot("AAA"), massG: Number.NaN, count: 1 }],
+      1,
+      "loading.bad-shot",
+    ],
+  ])("answers %s with a finding", (_, tub, targetPullG, code) => {
+    const choice = chooseShot({ tub, targetPullG, water, split: "halves", sizes: ["AAA"] });
+    expect(choice.ok).toBe(false);
+    expect(choice.findings.map((found) => found.code)).toEqual([code]);
+  });
+
+  it("answers water without a temperature with a finding", () => {
+    const choice = chooseShot({
+      tub: tradeTub({ AAA: 1 }),
+      targetPullG: 1,
+      water: { tempC: Number.NaN, salinity: 0 },
+      split: "halves",
+    });
+    expect(choice.findings.map(({ code }) => code)).toEqual(["loading.bad-water"]);
+  });
+
+  it("gives the same mix however the tub is laid out", () => {
+    const random = seededRandom(11);
+    for (let n = 0; n < 40; n++) {
+      const { tub, targetPullG } = randomInstance(random);
+      const first = chooseShot({ tub, targetPullG, water, split: "halves" });
+      const turned = chooseShot({ tub: [...tub].reverse(), targetPullG, water, split: "halves" });
+      expect(turned).toEqual(first);
+    }
+  });
+
+  it("never takes more than the tub holds", () => {
+    const random = seededRandom(12);
+    for (let n = 0; n < 100; n++) {
+      const { tub, targetPullG } = randomInstance(random);
+      const choice = chooseShot({ tub, targetPullG, water, split: "halves" });
+      if (!choice.ok) continue;
+      const { shot, halves, sparePullG } = choice.value;
+      expect(sparePullG).toBeGreaterThan(-toleranceG);
+      expect(halves![0].length + halves![1].length).toBe(shot.length);
+      for (const { size, metal, count } of tub) {
+        expect(shot.filter((one) => one.size === size && one.metal === metal).length).toBeLessThanOrEqual(
+          count,
+        );
+      }
+    }
+  });
+
+  it("takes fewer shot where pulls that close are to count as equal", () => {
+    // Tin SSG 1.6 · 0.86281 = 1.3805 g and lead No 8 0.06 · 0.91184 = 0.0547 g: 1.4352 g with two shot, 4.8 mg short
+    // of 1.44 g. The exact choice comes nearer by heaps of dust.
+    const plenty = Number.POSITIVE_INFINITY;
+    const tub = [
+      ...tradeTub({ SSG: plenty, AAA: plenty, BB: plenty, "No 1": plenty, "No 4": plenty, "No 6": plenty }),
+      ...tradeTub({ "No 8": plenty, "No 9": plenty, "No 10": plenty, "No 12": plenty }, "lead"),
+    ];
+    const exact = chooseShot({ tub, targetPullG: 1.44, water, split: "halves" });
+    const close = chooseShot({ tub, targetPullG: 1.44, water, split: "halves", withinG: 0.005 });
+    expect(close.ok && names(close.value.shot)).toEqual(["SSG", "No 8"]);
+    expect(close.ok && close.value.sparePullG).toBeCloseTo(0.0048, 4);
+    expect(exact.ok && exact.value.shot.length).toBeGreaterThan(12);
+    expect(exact.ok && exact.value.sparePullG).toBeLessThan(0.001);
+  });
+
+  it("counts no pull as equal that is further off than it says", () => {
+    const random = seededRandom(13);
+    for (let n = 0; n < 100; n++) {
+      const { tub, targetPullG } = randomInstance(random);
+      const exact = chooseShot({ tub, targetPullG, water, split: "halves" });
+      const close = chooseShot({ tub, targetPullG, water, split: "halves", withinG: 0.005 });
+      if (!exact.ok || !close.ok) continue;
+      expect(close.value.sparePullG - exact.value.sparePullG).toBeLessThanOrEqual(0.005 + toleranceG);
+      expect(close.value.shot.length).toBeLessThanOrEqual(exact.value.shot.length);
+    }
+  });
+});
+
+describe("the lock", () => {
+  it("carries what the line leaves, out of what the line leaves in the tub", () => {
+    const tub = tradeTub({ BB: 4, "No 4": 4, "No 8": 6 }, "lead");
+    const onLine = [tradeShot("No 4", "lead"), tradeShot("No 8", "lead")];
+    const lock = lockFor(tub, onLine, pullG(1.6, "lead", water), water);
+    // 1.6 − 0.2 − 0.06 = 1.34 g: 3 BB and 2 No 8 are 1.32 g; the tub's 3 No 4 do not come nearer.
+    expect(lock.ok && names(lock.value.shot)).toEqual(["BB", "BB", "BB", "No 8", "No 8"]);
+    expect(lock.ok && lock.value.massG).toBeCloseTo(1.32, 9);
+  });
+
+  it("says so where the line has taken everything", () => {
+    const lock = lockFor(tradeTub({ BB: 4 }), [tradeShot("SSG")], pull(tradeShot("SSG")), water);
+    expect(lock.findings.map(({ code }) => code)).toEqual(["loading.nothing-left-for-lock"]);
+  });
+
+  it("counts a tub down shot by shot", () => {
+    const tub = tradeTub({ BB: 2, "No 8": 1 });
+    const shot = [tradeShot("BB"), tradeShot("No 8")];
+    expect(tubWithout(tub, shot)).toEqual(tradeTub({ BB: 1 }));
+    expect(tubWithout(tub, [tradeShot("BB", "lead")])).toEqual(tub);
+  });
+});

@@ -1,0 +1,45 @@
+import { describe, expect, it } from "vitest";
+import { type KitNeed, kitFor } from "../../../src/core/tackle/kit.ts";
+
+const waggler: KitNeed[] = [
+  { kind: "shot", name: "No 8, lead", count: 3 },
+  { kind: "hook", name: "hook 18", count: 1 },
+  { kind: "float", name: "Straight waggler", count: 1 },
+];
+const lift: KitNeed[] = [
+  { kind: "shot", name: "No 8, lead", count: 2 },
+  { kind: "hook", name: "hook 14", count: 1 },
+];
+const perPacket = ({ kind }: KitNeed) =>
+  ({ float: 1, shot: 50, hook: 10, "hook length": 10, line: 100 })[kind];
+
+describe("kit for a session", () => {
+  // Eight learners, half as much again: No 8 (3 + 2) · 8 · 1.5 = 60, two packets of 50; hooks 8 · 1.5 = 12 of each
+  // size, two packets of ten; floats 12, singly.
+  it("is learners times rigs with spares, in whole packets", () => {
+    const kit = kitFor(8, [waggler, lift], 0.5, perPacket);
+    expect(
+      kit.ok && kit.value.map(({ name, count, packets, bought }) => [name, count, packets, bought]),
+    ).toEqual([
+      ["Straight waggler", 12, 12, 12],
+      ["No 8, lead", 60, 2, 100],
+      ["hook 18", 12, 2, 20],
+      ["hook 14", 12, 2, 20],
+    ]);
+  });
+
+  it("does not buy one more for a rounding error", () => {
+    // 10 · 1.1 is 11.000000000000002 in binary.
+    const kit = kitFor(10, [[{ kind: "hook", name: "hook 18", count: 1 }]], 0.1, () => 1);
+    expect(kit.ok && kit.value[0]!.count).toBe(11);
+  });
+
+  it("wants learners, spares, counts and packets that can be", () => {
+    const code = (...of: Parameters<typeof kitFor>) => kitFor(...of).findings[0]?.code;
+    expect(code(0, [waggler], 0.5, perPacket)).toBe("kit-learners");
+    expect(code(1.5, [waggler], 0.5, perPacket)).toBe("kit-learners");
+    expect(code(8, [waggler], -1, perPacket)).toBe("kit-spares");
+    expect(code(8, [[{ kind: "hook", name: "hook", count: -1 }]], 0.5, perPacket)).toBe("kit-count");
+    expect(code(8, [waggler], 0.5, () => 0)).toBe("kit-packet");
+  });
+});

@@ -1,0 +1,108 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { rigVariants } from "../../../src/core/float/moved-float.ts";
+import { drawRig, type RigDrawingOptions } from "../../../src/drawing/rig/rig-drawing.ts";
+import {
+  flatItems,
+  marksThroughTexts,
+  outOfFrame,
+  overlappingTexts,
+  thinnestStrokeMm,
+} from "../../support/drawing-checks.ts";
+import { drawingKit } from "../../support/drawing-kit.ts";
+import { sampleRigs, sampleShot } from "../../support/sample-rig.ts";
+
+/** The drawing's place on an upright ISO/IEC 7810 ID-1 card, and on a page. 9 pt is 3.175 mm. */
+const places = [
+  { name: "card", box: { widthMm: 48, heightMm: 78 }, labels: "distances", textMm: 3.175 },
+  { name: "page", box: { widthMm: 100, heightMm: 140 }, labels: "full", textMm: 4 },
+] as const satisfies readonly (Omit<RigDrawingOptions, "variant"> & { name: string; box: object })[];
+
+const cases = sampleRigs.flatMap((solved) =>
+  solved.depths.flatMap((depth) =>
+    places.flatMap((place) =>
+      rigVariants.map((variant) => ({
+        name: `${solved.rig.id} in ${depth.depthMm} mm, ${variant}, on a ${place.name}`,
+        drawing: () => drawRig(solved, depth, place.box, drawingKit, { ...place, variant }),
+      })),
+    ),
+  ),
+);
+
+describe("rig drawings", () => {
+  test.each(cases)("$name: no label overlaps or leaves the frame", ({ drawing }) => {
+    const drawn = drawing();
+    expect(outOfFrame(drawn)).toEqual([]);
+    expect(overlappingTexts(drawn)).toEqual([]);
+    expect(marksThroughTexts(drawn)).toEqual([]);
+    expect(thinnestStrokeMm(drawn)).toBeGreaterThanOrEqual(0.35);
+  });
+
+  test.each(places)(
+    "on a $name all stays clear with up to twelve shot at the float and ten down the line, whatever they are",
+    (place) => {
+      const size = fc.constantFrom("SSG", "AAA", "BB", "No 4", "No 6", "No 8", "No 10");
+      const rig = fc.record({
+        base: fc.nat({ max: sampleRigs.length - 1 }),
+        lock: fc.array(size, { maxLength: 12 }),
+        line: fc.array(fc.tuple(size, fc.integer({ min: 3, max: 600 })), { minLength: 0, maxLength: 10 }),
+        bareMm: fc.integer({ min: 60, max: 3000 }),
+        overdepthMm: fc.constantFrom(-400, -50, 0, 40, 200),
+      });
+      fc.assert(
+        fc.property(rig, ({ base: which, lock, line, bareMm, overdepthMm }) => {
+          const base = sampleRigs[which]!;
+          let fromHookMm = 20;
+          const shots = line.map(([name, gapMm]) => {
+            fromHookMm += gapMm;
+            return sampleShot(name, "spread", fromHookMm);
+          });
+          const floatToHookMm = Math.max(fromHookMm, base.rig.hookLengthMm) + bareMm;
+          const locked = base.rig.float.heldByShot ? lock : [];
+          const first = base.depths[0]!;
+          const depth = {
+            ...first,
+            overdepthMm,
+            floatToHookMm,
+            depthMm: floatToHookMm + first.draughtMm - overdepthMm,
+            shot: [...shots, ...locked.map((name) => sampleShot(name, "lock", floatToHookMm))],
+          };
+          const drawn = drawRig(base, depth, place.box, drawingKit, place);
+          expect(outOfFrame(drawn)).toEqual([]);
+          expect(overlappingTexts(drawn)).toEqual([]);
+          expect(marksThroughTexts(drawn)).toEqual([]);
+        }),
+        { numRuns: 80, seed: 11 },
+      );
+    },
+  );
+
+  test("every shot of the rig is drawn, at a size that rises with its diameter", () => {
+    const solved = sampleRigs[0]!;
+    const depth = solved.depths[1]!;
+    const drawn = drawRig(solved, depth, { widthMm: 100, heightMm: 140 }, drawingKit, {
+      labels: "full",
+      textMm: 4,
+    });
+    const radii = flatItems(drawn.items)
+      .flatMap((item) => (item.kind === "circle" && item.fill === "ink" ? [item.radiusMm] : []))
+      .sort((a, b) => a - b);
+    const diameters = depth.shot.map((shot) => shot.diameterMm).sort((a, b) => a - b);
+    expect(radii).toHaveLength(diameters.length);
+    const ratios = radii.map((radius, i) => (2 * radius) / diameters[i]!);
+    expect(Math.max(...ratios)).toBeCloseTo(Math.min(...ratios), 9);
+  });
+
+  test("the description tells the rig from the hook up", () => {
+    const solved = sampleRigs[0]!;
+    const drawn = drawRig(solved, solved.depths[1]!, { widthMm: 48, heightMm: 78 }, drawingKit, {
+      labels: "distances",
+      textMm: 3.175,
+    });
+    expect(drawn.description).toBe(
+      "Waggler strung out: for water 3 m deep. From the hook up: 30 cm, the loop of the hook length; 31 cm, one No 10; " +
+        "56 cm to 206 cm, 7 No 8, 25 cm apart; 282 cm, the float, locked by 2 BB and 2 No 4. " +
+        "15 mm of the tip shows above the water. The hook just touches the bed.",
+    );
+  });
+});

@@ -1,0 +1,49 @@
+import { expect, test } from "vitest";
+import {
+  countSizes,
+  type GroupedShot,
+  groupShot,
+  mergeGroups,
+} from "../../../src/drawing/rig/shot-groups.ts";
+
+const shot = (size: string, fromHookMm: number, massG = 0.06): GroupedShot => ({ size, fromHookMm, massG });
+const told = (groups: ReturnType<typeof groupShot>) =>
+  groups.map(
+    ({ kind, shots, gapMm }) => `${kind} ${shots.map((one) => one.fromHookMm).join(" ")} / ${gapMm}`,
+  );
+
+test("three or more equal shot at equal gaps are a run, two are not", () => {
+  const run = [300, 550, 800, 1050].map((at) => shot("No 8", at));
+  expect(told(groupShot(run))).toEqual(["run 300 550 800 1050 / 250"]);
+  expect(told(groupShot(run.slice(0, 2)))).toEqual(["single 300 / 0", "single 550 / 0"]);
+});
+
+test("another size or another gap ends a run", () => {
+  const shots = [shot("No 10", 100), ...[300, 500, 700].map((at) => shot("No 8", at)), shot("No 8", 1200)];
+  expect(told(groupShot(shots))).toEqual(["single 100 / 0", "run 300 500 700 / 200", "single 1200 / 0"]);
+});
+
+test("gaps that agree to the centimetre are equal", () => {
+  const shots = [300, 547, 799].map((at) => shot("No 8", at));
+  expect(told(groupShot(shots))).toEqual(["run 300 547 799 / 249.5"]);
+});
+
+test("shot within a finger's width stand together whatever their size", () => {
+  const shots = [shot("No 8", 300), shot("BB", 750, 0.4), shot("BB", 755, 0.4), shot("SSG", 765, 1.6)];
+  expect(told(groupShot(shots))).toEqual(["single 300 / 0", "together 750 755 765 / 0"]);
+});
+
+test("what lies on the bed is never told with what hangs", () => {
+  const run = [100, 300, 500, 700].map((at) => shot("No 8", at));
+  expect(told(groupShot(run, 200))).toEqual(["single 100 / 0", "run 300 500 700 / 200"]);
+});
+
+test("merged groups keep every shot, and sizes are counted heaviest first", () => {
+  const [lower, upper] = groupShot([shot("No 8", 300), shot("BB", 750, 0.4), shot("BB", 755, 0.4)]);
+  const merged = mergeGroups(lower!, upper!);
+  expect(merged.kind).toBe("mixed");
+  expect(countSizes(merged.shots)).toEqual([
+    { size: "BB", count: 2 },
+    { size: "No 8", count: 1 },
+  ]);
+});

@@ -1,0 +1,60 @@
+import jsQR from "jsqr";
+import { PNG } from "pngjs";
+import { describe, expect, test } from "vitest";
+import { nodeFonts } from "../../../src/layout/node-fonts.ts";
+import { drawingToPng, paperToPng } from "../../../src/layout/png.ts";
+import { id1Card, id1ModuleMinMm, layOutId1 } from "../../../src/print/cards/id1-card.ts";
+import { qrCode } from "../../../src/print/cards/qr-code.ts";
+import { paperSizes } from "../../../src/print/sheets/paper-sizes.ts";
+import { sheets } from "../../../src/print/sheets/sheet.ts";
+import { drawingKit } from "../../support/drawing-kit.ts";
+import { sampleWaggler } from "../../support/sample-rig.ts";
+import { sampleGuide } from "../sample-print.ts";
+
+const fonts = nodeFonts();
+const siteAddress = "https://sallowmere.example/floats/";
+const address = "https://sallowmere.example/floats/rigs/waggler-strung-out.html";
+
+function decode(png: Uint8Array): string | undefined {
+  const { data, width, height } = PNG.sync.read(Buffer.from(png));
+  return jsQR(new Uint8ClampedArray(data), width, height)?.data;
+}
+
+describe("a code", () => {
+  test("decodes at 300 dpi", () => {
+    const code = qrCode(address);
+    const page = { widthMm: 16, heightMm: 16, items: code.draw(16) };
+    expect(decode(drawingToPng(page, 300, fonts))).toBe(address);
+  });
+
+  // Source: ISO/IEC 18004: (17 + 4·version) modules and a quiet zone of 4 modules on every side.
+  test("has a quiet zone of 4 modules", () => {
+    const code = qrCode(address);
+    expect((code.modules - 8 - 17) % 4).toBe(0);
+    const [path] = code.draw(code.modules);
+    const numbers = path!.kind === "path" ? path!.steps.flatMap(([, ...at]) => at as number[]) : [];
+    expect(Math.min(...numbers)).toBe(4);
+    expect(Math.max(...numbers)).toBe(code.modules - 4);
+  });
+});
+
+test("the pocket card's code decodes from the card at 300 dpi", async () => {
+  const { back } = await layOutId1(sampleWaggler, { ...sampleGuide, siteAddress }, drawingKit, fonts);
+  expect(back.overflows).toEqual([]);
+  expect(decode(drawingToPng(back, 300, fonts))).toBe(address);
+  expect(id1ModuleMinMm).toBeGreaterThanOrEqual((4 * 25.4) / 300);
+});
+
+test("and from a sheet of cards at 300 dpi", async () => {
+  const faces = await layOutId1(sampleWaggler, { ...sampleGuide, siteAddress }, drawingKit, fonts);
+  const note = { widthMm: 100, heightMm: 5, items: [] };
+  const card = id1Card("card", faces);
+  const sides = sheets([card], paperSizes.A4, "short edge", "apart", { front: note, back: note });
+  expect(decode(paperToPng(sides[1]!, 300, fonts))).toBe(address);
+}, 60_000);
+
+test("without a site address there is a box to write in", async () => {
+  const { back } = await layOutId1(sampleWaggler, sampleGuide, drawingKit, fonts);
+  expect(JSON.stringify(back.items)).toContain(drawingKit.words("card.write-depth").split(" ")[0]);
+  expect(decode(drawingToPng(back, 300, fonts))).toBeUndefined();
+});

@@ -1,0 +1,232 @@
+import { describe, expect, test } from "vitest";
+import type { Item, PathItem } from "../../../src/drawing/model.ts";
+import { moved, type PaperSide, type Placed, placing } from "../../../src/layout/paper.ts";
+import { paperSizes, unprintableMm } from "../../../src/print/sheets/paper-sizes.ts";
+import { type Card, cardGapMm, sheets, turnings } from "../../../src/print/sheets/sheet.ts";
+import { checkBar, cornerMarks, cropMark, cropMarks } from "../../../src/print/sheets/sheet-marks.ts";
+
+const note = { widthMm: 190, heightMm: 7, items: [] };
+const notes = { front: note, back: note };
+
+/** Cards whose faces each hold one dot, off the middle, so that turning and mirroring show. */
+function cards(count: number): Card[] {
+  const dot = (id: number): Item => ({
+    kind: "circle",
+    cxMm: 10,
+    cyMm: 4,
+    radiusMm: 1 + id / 100,
+    fill: "ink",
+  });
+  return Array.from({ length: count }, (_, i) => ({
+    id: `card-${i}`,
+    widthMm: 85.6,
+    heightMm: 53.98,
+    front: { widthMm: 53.98, heightMm: 85.6, items: [dot(i)], turn: 270 },
+    back: { widthMm: 85.6, heightMm: 53.98, items: [dot(i)], turn: 0 },
+  }));
+}
+
+const isFace = (part: Placed) => part.items.length === 1 && part.items[0]!.kind === "circle";
+
+/** The rectangle that a placed face covers, by its corners. */
+function covered(part: Placed) {
+  const corners = [moved(placing(part), 0, 0), moved(placing(part), part.widthMm, part.heightMm)];
+  const xs = corners.map((corner) => corner.xMm);
+  const ys = corners.map((corner) => corner.yMm);
+  return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+}
+
+/** A point of the back as it is seen through the paper from the front, after turning on an edge. */
+function throughPaper(
+  paper: PaperSide,
+  turning: "long edge" | "short edge",
+  at: { xMm: number; yMm: number },
+) {
+  return turning === "long edge"
+    ? { xMm: paper.widthMm - at.xMm, yMm: at.yMm }
+    : { xMm: at.xMm, yMm: paper.heightMm - at.yMm };
+}
+
+const papers = [
+  ["A4", paperSizes.A4],
+  ["Letter", paperSizes.Letter],
+] as const;
+
+describe.each(papers)("cards on %s", (_, paper) => {
+  test("stay inside the unprintable margin, apart from each other", () => {
+    for (const turning of turnings) {
+      for (const side of sheets(cards(8), paper, turning, "apart", notes)) {
+        const boxes = side.parts.filter(isFace).map(covered);
+        for (const box of boxes) {
+          expect(box.left).toBeGreaterThanOrEqual(unprintableMm);
+          expect(box.top).toBeGreaterThanOrEqual(unprintableMm);
+          expect(paper.widthMm - box.right).toBeGreaterThanOrEqual(unprintableMm);
+          expect(paper.heightMm - box.bottom).toBeGreaterThanOrEqual(unprintableMm);
+        }
+        for (const [i, a] of boxes.entries()) {
+          for (const b of boxes.slice(i + 1)) {
+            const across = Math.max(b.left - a.right, a.left - b.right);
+            const down = Math.max(b.top - a.bottom, a.top - b.bottom);
+            const touching = turning === "fold" && Math.abs(across) < 1e-6 && Math.abs(a.top - b.top) < 1e-6;
+            if (!touching) expect(Math.max(across, down)).toBeGreaterThan(cardGapMm - 1e-6);
+          }
+        }
+      }
+    }
+  });
+
+  test.each(["long edge", "short edge"] as const)(
+    "backs lie behind their fronts, turned on the %s",
+    (turning) => {
+      const sides = sheets(cards(8), paper, turning, "apart", notes);
+      expect(sides).toHaveLength(2);
+      const [fronts, backs] = sides.map((side) => side.parts.filter(isFace));
+      fronts!.forEach((front, i) => {
+        const back = backs!.find((part) => sameDot(part, front))!;
+        const box = covered(back);
+        const a = throughPaper(sides[1]!, turning, { xMm: box.left, yMm: box.top });
+        const b = throughPaper(sides[1]!, turning, { xMm: box.right, yMm: box.bottom });
+        const want = covered(front);
+        expect(Math.min(a.xMm, b.xMm), `card ${i}`).toBeCloseTo(want.left, 9);
+        expect(Math.max(a.xMm, b.xMm)).toBeCloseTo(want.right, 9);
+        expect(Math.min(a.yMm, b.yMm)).toBeCloseTo(want.top, 9);
+        expect(Math.max(a.yMm, b.yMm)).toBeCloseTo(want.bottom, 9);
+      });
+    },
+  );
+
+  test("whatever the turning, the cut card is the same: its top right corners are one corner", () => {
+    for (const turning of ["long edge", "short edge"] as const) {
+      const sides = sheets(cards(3), paper, turning, "apart", notes);
+      const [front, back] = sides.map((side) => side.parts.find(isFace)!);
+      const frontCorner = moved(placing(front!), front!.widthMm, 0);
+      const backCorner = throughPaper(sides[1]!, turning, moved(placing(back!), back!.widthMm, 0));
+      expect(backCorner.xMm).toBeCloseTo(frontCorner.xMm, 9);
+      expect(backCorner.yMm).toBeCloseTo(frontCorner.yMm, 9);
+    }
+  });
+
+  test("folded back along its middle, a card is that same card", () => {
+    const [side] = sheets(cards(2), paper, "fold", "apart", notes);
+    const [front, back] = side!.parts.filter(isFace);
+    const foldX = covered(front!).right;
+    expect(covered(back!).left).toBeCloseTo(foldX, 9);
+    const frontCorner = moved(placing(front!), front!.widthMm, 0);
+    const backCorner = moved(placing(back!), back!.widthMm, 0);
+    expect(2 * foldX - backCorner.xMm).toBeCloseTo(frontCorner.xMm, 9);
+    expect(backCorner.yMm).toBeCloseTo(frontCorner.yMm, 9);
+  });
+});
+
+function sameDot(a: Placed, b: Placed): boolean {
+  return JSON.stringify(a.items) === JSON.stringify(b.items);
+}
+
+/** Upright cards of a paper size; turned on their long edge like a page, their backs are the same way up. */
+function pageCards(
+  count: number,
+  { widthMm, heightMm }: { widthMm: number; heightMm: number },
+  lying: boolean,
+): Card[] {
+  const face = { widthMm, heightMm };
+  return cards(count).map(
+    (card): Card => ({
+      id: card.id,
+      widthMm: lying ? heightMm : widthMm,
+      heightMm: lying ? widthMm : heightMm,
+      front: { ...face, items: card.front.items, turn: lying ? 270 : 0 },
+      back: { ...face, items: card.back.items, turn: lying ? 90 : 0 },
+    }),
+  );
+}
+
+describe("cards edge to edge", () => {
+  const { A4, Letter, A6, A5 } = paperSizes;
+
+  // A quarter of A4 is half a millimetre longer than A6: ISO 216 rounds down.
+  test("A6 goes four to an A4 by quartering and two to a Letter", () => {
+    const onA4 = sheets(pageCards(4, A6, false), A4, "long edge", "halving", notes);
+    expect(onA4[0]!.parts.filter(isFace)).toHaveLength(4);
+    const [first] = onA4[0]!.parts.filter(isFace);
+    expect(covered(first!).right).toBeCloseTo(A4.widthMm / 2, 9);
+    expect(covered(first!).bottom).toBeCloseTo(A4.heightMm / 2, 9);
+    const onLetter = sheets(pageCards(4, A6, false), Letter, "long edge", "halving", notes);
+    expect(onLetter.map((side) => side.parts.filter(isFace).length)).toEqual([2, 2, 2, 2]);
+  });
+
+  test("A5 goes two to an A4, lying", () => {
+    expect(sheets(pageCards(2, A5, true), A4, "long edge", "halving", notes)).toHaveLength(2);
+  });
+
+  test.each([
+    ["A6", A6, false],
+    ["A5", A5, true],
+  ] as const)(
+    "the head of an %s back lies behind the head of its front, whatever the turning",
+    (_, size, lying) => {
+      for (const turning of ["long edge", "short edge"] as const) {
+        const sides = sheets(pageCards(2, size, lying), A4, turning, "halving", notes);
+        const [front, back] = sides.map((side) => side.parts.filter(isFace));
+        const partner = back!.find((part) => sameDot(part, front![0]!))!;
+        const corner = (part: Placed, x: number) => moved(placing(part), x, 0);
+        const seen = throughPaper(sides[1]!, turning, corner(partner, partner.widthMm));
+        expect(seen.xMm).toBeCloseTo(corner(front![0]!, 0).xMm, 9);
+        expect(seen.yMm).toBeCloseTo(corner(front![0]!, 0).yMm, 9);
+      }
+    },
+  );
+
+  test("a card too wide to lie beside its back is not made to be folded", () => {
+    expect(sheets(pageCards(2, A5, false), A4, "fold", "halving", notes)).toEqual([]);
+  });
+});
+
+test("more cards than a sheet takes go on more sheets, front and back in turn", () => {
+  const sides = sheets(cards(11), paperSizes.A4, "long edge", "apart", notes);
+  expect(sides.map((side) => side.parts.filter(isFace).length)).toEqual([8, 8, 3, 3]);
+});
+
+test("no cards make no sheet", () => {
+  expect(sheets([], paperSizes.A4, "fold", "apart", notes)).toEqual([]);
+});
+
+describe("marks", () => {
+  const steps = (item: Item) => (item as PathItem).steps;
+
+  test("crop marks stand in line with the card's edges, off its corners, and shorter than half the gap", () => {
+    const [mark] = cropMarks([{ xMm: 10, yMm: 20, widthMm: 85.6, heightMm: 53.98 }]);
+    expect(steps(mark!)).toHaveLength(16);
+    for (const [letter, ...at] of steps(mark!)) {
+      const [x, y] = at as number[];
+      expect(["M", "L"]).toContain(letter);
+      const onEdgeAcross = [10, 95.6].some((edge) => Math.abs(x! - edge) < 1e-9);
+      const onEdgeDown = [20, 73.98].some((edge) => Math.abs(y! - edge) < 1e-9);
+      expect(onEdgeAcross || onEdgeDown).toBe(true);
+      const off = Math.max(10 - x!, x! - 95.6, 20 - y!, y! - 73.98);
+      expect(off).toBeGreaterThanOrEqual(cropMark.offMm - 1e-9);
+      expect(off).toBeLessThanOrEqual(cardGapMm / 2 + 1e-9);
+    }
+  });
+
+  test("a bar along the middle cut stands in for the cross there, which would run through its words", () => {
+    const { A4, A6 } = paperSizes;
+    const quarters = [0, 1].flatMap((row) =>
+      [0, 1].map((column) => ({ ...A6, xMm: column * A6.widthMm, yMm: row * A6.heightMm })),
+    );
+    const middle = { xMm: A4.widthMm / 2, yMm: A6.heightMm };
+    expect(cornerMarks(quarters)).toHaveLength(9);
+    const marks = cornerMarks(quarters, middle);
+    expect(marks).toHaveLength(8);
+    for (const mark of marks) {
+      const [, x] = steps(mark)[0] as [string, number, number];
+      const y = (steps(mark)[0] as [string, number, number])[2];
+      expect([x + 3, y]).not.toEqual([middle.xMm, middle.yMm]);
+    }
+  });
+
+  test("the check bar is 100 mm", () => {
+    const [bar] = checkBar(105, 280, "up");
+    const xs = steps(bar!).map((step) => step[1] as number);
+    expect(Math.max(...xs) - Math.min(...xs)).toBe(100);
+  });
+});

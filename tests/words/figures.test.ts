@@ -1,0 +1,68 @@
+import convert from "convert";
+import { describe, expect, it } from "vitest";
+import { makeFigures } from "../../src/words/figures.ts";
+import { makeWords } from "../../src/words/words.ts";
+
+const words = makeWords({
+  figures: {
+    "imperial-pint": "1 imperial pint",
+    "imperial-pints": "{pints} imperial pints",
+    "at-the-bed": "just touching the bed",
+    "off-the-bed": "{gap} off the bed",
+    "over-depth": "{gap} over depth",
+    "from-to": "{from} to {to}",
+  },
+});
+const both = makeFigures("metric first", words);
+const metric = makeFigures("metric", words);
+const imperial = makeFigures("imperial", words);
+
+describe("figures in the units of the guide", () => {
+  it("puts imperial beside metric where the guide is metric first", () => {
+    expect(both.depth(1500)).toBe("1.5 m (4 ft 11 in)");
+    expect(both.gap(300)).toBe("30 cm (12 in)");
+    expect(both.temperature(10)).toBe("10 °C (50 °F)");
+  });
+
+  it("shows one system where the guide asks for one", () => {
+    expect(metric.depth(1500)).toBe("1.5 m");
+    expect(imperial.depth(convert(6, "feet").to("millimeters"))).toBe("6 ft");
+    expect(imperial.gap(convert(3.5, "inches").to("millimeters"))).toBe("3.5 in");
+  });
+
+  it("speaks of line in pounds, as spools do", () => {
+    expect(both.strength(convert(4, "pounds").to("grams"))).toBe("4 lb (1.8 kg)");
+    expect(both.strength(convert(12, "ounces").to("grams"))).toBe("12 oz (0.3 kg)");
+  });
+
+  it("gives a pinch of feed in millilitres alone, a session's in pints too", () => {
+    expect(both.volume(5)).toBe("5 ml");
+    expect(both.volume(convert(2, "imperial pints").to("milliliters"))).toBe("1.1 l (2 imperial pints)");
+    expect(both.volume(568.26125)).toBe("568 ml (1 imperial pint)");
+  });
+
+  it("rounds the tip to 5 mm and no finer", () => {
+    expect(both.tip(12.4)).toBe("10 mm");
+    expect(both.tip(12.6)).toBe("15 mm");
+  });
+
+  it("gives a pace as the time over ten metres or yards", () => {
+    expect(both.pace(0.4)).toBe("10 m in 25 s");
+    expect(imperial.pace(0.36576)).toBe("10 yd in 25 s");
+  });
+
+  it("says where a hook is set in one phrase, with each system once", () => {
+    expect(both.hookSet(0, 0)).toBe("just touching the bed");
+    expect(both.hookSet(50, 50)).toBe("5 cm (2 in) over depth");
+    expect(both.hookSet(-600, -100)).toBe("60 cm to 10 cm (24 in to 4 in) off the bed");
+    expect(metric.hookSet(320, 500)).toBe("32 cm to 50 cm over depth");
+    expect(metric.hookSet(-20, 20)).toBe("2 cm off the bed to 2 cm over depth");
+    // 315 mm and 318 mm are both read as 32 cm.
+    expect(metric.hookSet(315, 318)).toBe("32 cm over depth");
+  });
+
+  it("writes a length below nothing with a minus sign and no zero below nothing", () => {
+    expect(metric.gap(-100)).toBe("−10 cm");
+    expect(metric.gap(-1)).toBe("0 cm");
+  });
+});

@@ -1,0 +1,147 @@
+import { readFileSync } from "node:fs";
+import type { Paragraph, Table, Text } from "mdast";
+import { describe, expect, it } from "vitest";
+import { makeFigures } from "../../../src/words/figures.ts";
+import { withLiveFigures } from "../../../src/words/live/live-figures.ts";
+import { makeWords } from "../../../src/words/words.ts";
+import { checkedOf, lesson } from "../../checks/checked.ts";
+
+/** The first lesson with this text made live; its first line is line 8 of the file. */
+function live(body: string) {
+  const { library, rigs } = checkedOf(lesson(body));
+  const words = makeWords(library.words);
+  return withLiveFigures(library.lessons[0]!, {
+    library,
+    solved: new Map(rigs.map((solved) => [solved.rig.id, solved])),
+    words,
+    figures: makeFigures("metric first", words),
+  });
+}
+
+const told = (body: string) =>
+  live(body).messages.map(({ place: { line, column }, code, values }) => ({
+    at: `${line}:${column}`,
+    code,
+    ...values,
+  }));
+
+describe("live figures in a text", () => {
+  it("puts figures where a sentence asks for them", () => {
+    const { value, messages } = live(
+      'It is marked :marking[]{float=waggler}, so :weight[]{load="4 BB"} or :marked-weight[]{float=waggler}.',
+    );
+    expect(messages).toEqual([]);
+    const sentence = (value.children[0] as Paragraph).children
+      .map((node) => "value" in node && node.value)
+      .join("");
+    // Four of the smallest content's BB of 0.4 g.
+    expect(sentence).toBe("It is marked 4 BB, so 1.6 g or 1.6 g.");
+  });
+
+  it.each([
+    [
+      '::rig-drawing{rig=plain depth="1.5 m"}',
+      { picture: "rig-drawing", rig: "plain", depthMm: 1500, variant: "set" },
+    ],
+    [
+      '::rig-drawing{rig=plain depth="1.5 m" variant="over depth"}',
+      { picture: "rig-drawing", rig: "plain", depthMm: 1500, variant: "over depth" },
+    ],
+    ['::float-chart{floats="waggler, waggler"}', { picture: "float-chart", floats: ["waggler", "waggler"] }],
+    ["::float-states{rig=plain show=depth}", { picture: "float-states", rig: "plain", show: "depth" }],
+    [
+      '::pattern-chart{rigs="plain plain" depth="1 m"}',
+      { picture: "pattern-chart", rigs: ["plain", "plain"], depthMm: 1000 },
+    ],
+    ["::knot{knot=half-blood}", { picture: "knot", knot: "half-blood" }],
+    ["::scene{scene=mend}", { picture: "scene", scene: "mend" }],
+  ])("makes %s a reference to a picture", (directive, reference) => {
+    const { value, messages } = live(directive);
+    expect(messages).toEqual([]);
+    expect(value.children[0]).toEqual({ type: "picture", reference });
+  });
+
+  it.each([
+    [
+      '::feed-places{bait=grub paces="10 m in 50 s, 10 m in 25 s" depths="1 m, 2 m"}',
+      ["Surface pace", "10 m in 50 s", "10 m in 25 s"],
+    ],
+    ['::groundbait-fall{paces="10 m in 50 s" depths="1 m, 2 m, 3 m"}', ["Depth", "1 m", "2 m", "3 m"]],
+  ])("makes %s a table", (directive, names) => {
+    const { value, messages } = live(directive);
+    expect(messages).toEqual([]);
+    const rows = (value.children[0] as Table).children;
+    const cells = rows.map((row) => (row.children[0]!.children[0] as Text).value);
+    expect(cells.map((cell) => cell.replaceAll("\u00a0", " "))).toEqual(names);
+  });
+
+  it("breaks no cell of a table inside a figure with its unit or a size", () => {
+    const { value } = live("::shot-table{rig=plain}");
+    const cells = (value.children[0] as Table).children
+      .slice(1)
+      .flatMap((row) => row.children.map((cell) => (cell.children[0] as Text).value));
+    expect(cells).toContain("1.5\u00a0m");
+    expect(cells.some((cell) => /No\u00a08/.test(cell))).toBe(true);
+    for (const cell of cells) expect(cell).not.toMatch(/\d (m|cm|mm)\b|No \d|× /);
+  });
+
+  it("says at its place what a table asks for that cannot be had", () => {
+    expect(told('::feed-places{bait=grub paces="0.5" depths="1 m"}')).toMatchObject([
+      { at: "8:1", code: "quantity", kind: "pace", found: "0.5", problem: "no unit" },
+    ]);
+    expect(told('::feed-places{bait=grab paces="10 m in 50 s" depths="1 m"}')).toMatchObject([
+      { what: "bait", found: "grab", allowed: ["grub"] },
+    ]);
+    expect(told('::hold-back{rig=plain depth="1 m"}')).toMatchObject([{ what: "rig for running water" }]);
+  });
+
+  it("says at its place what a directive asks for that is not there, and what there is", () => {
+    const unknown = (what: string, found: string, allowed: readonly string[]) => [
+      { at: "8:1", code: "unknown-name", what, found, allowed },
+    ];
+    expect(told('::rig-drawing{rig=plane depth="1 m"}')).toEqual(unknown("rig", "plane", ["plain"]));
+    expect(told('::rig-drawing{rig=plain depth="9 m"}')).toMatchObject([
+      { found: "9 m", allowed: ["1 m", "1.5 m"] },
+    ]);
+    expect(told('::rig-drawing{rig=plain depth="1 m" variant="upside down"}')).toMatchObject([
+      {
+        what: 'variant of "plain"',
+        found: "upside down",
+        allowed: expect.arrayContaining(["set", "over depth"]),
+      },
+    ]);
+    expect(told('::float-chart{floats="waggler, wagler"}')).toEqual(unknown("float", "wagler", ["waggler"]));
+    expect(told("::float-states{rig=plain show=fish}")).toEqual(
+      unknown("group of float states", "fish", ["load", "depth", "bites", "all"]),
+    );
+    expect(told('::pattern-chart{rigs="plain other" depth="1 m"}')).toEqual(
+      unknown("rig", "other", ["plain"]),
+    );
+    expect(told('::hang-plot{rig=plain depth="1 m"}')).toEqual(unknown("rig for running water", "plain", []));
+    expect(told("::scene{scene=sunset}")).toMatchObject([
+      { code: "unknown-name", what: "scene", found: "sunset" },
+    ]);
+    expect(told("::pictures{}")).toMatchObject([
+      { code: "unknown-name", what: "block directive", found: "pictures" },
+    ]);
+    expect(told("A :figures[]{rig=plain} in a line.")).toMatchObject([
+      { at: "8:3", what: "figure directive" },
+    ]);
+  });
+
+  it("has every directive in the README", () => {
+    const readme = readFileSync("README.md", "utf8");
+    const names = [...told("::nothing{}"), ...told("A :nothing[]{} here.")].flatMap(
+      (one) => (one as unknown as { allowed: readonly string[] }).allowed,
+    );
+    expect(names.length).toBeGreaterThan(10);
+    for (const name of names) expect(readme).toMatch(new RegExp(`\\W${name}(\\[\\])?\\{`));
+  });
+
+  it("asks for an attribute that is not there", () => {
+    expect(told("::float-states{rig=plain}")).toEqual([{ at: "8:1", code: "missing-key", key: "show" }]);
+    expect(told('::pattern-chart{rigs=" " depth="1 m"}')).toEqual([
+      { at: "8:1", code: "missing-key", key: "rigs" },
+    ]);
+  });
+});
