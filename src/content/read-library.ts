@@ -88,7 +88,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
       .folder("knots", knotSchema)
       .map(({ id, value, yaml }) => ({ id, ...value, placeOf: yaml.placeOf })),
   );
-  const shelves = { floats, baits, hooks, knots, scale, tub, guide };
+  const shelves = { floats, baits, hooks, knots, scale, tubs, guide };
   return {
     guide,
     words,

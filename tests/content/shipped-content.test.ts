@@ -84,12 +84,24 @@ describe("the sums of every rig at every depth", () => {
     }
   });
 
-  // Control of Pollution (Anglers' Lead Weights) Regulations 1986 (SI 1986/1992), from memory: no lead weights of more
-  // than 0.06 g and not more than 28.35 g.
-  it("have no lead in any shot heavier than 0.06 g", () => {
-    const heavy = everyDepth().flatMap(({ depth }) => depth.shot.filter(({ massG }) => massG > 0.06 + 1e-9));
-    expect(heavy.length).toBeGreaterThan(100);
-    expect(heavy.filter(({ metal }) => metal === "lead")).toEqual([]);
+  // Tin may be used everywhere; some countries allow no lead at all, however small. Common practice, no source.
+  it("are of tin to the smallest shot, and so is all that the tubs hold", () => {
+    const used = everyDepth().flatMap(({ depth }) => depth.shot);
+    const held = content.library.tubs.flatMap(({ tub }) => tub);
+    expect(used.length).toBeGreaterThan(400);
+    expect(new Set([...used, ...held].map(({ metal }) => metal))).toEqual(new Set(["tin"]));
+  });
+
+  it("need the shot of the beginner's tub alone for the first rig and most others", () => {
+    const { tub } = content.library.tubs.find(({ id }) => id === "beginner")!;
+    const held = new Map(tub.map(({ size, count }) => [size, count]));
+    const fromIt = content.rigs.filter(({ depths }) =>
+      depths.every(({ shot }) =>
+        shot.every(({ size }) => shot.filter((one) => one.size === size).length <= (held.get(size) ?? 0)),
+      ),
+    );
+    expect(fromIt.map(({ rig }) => rig.id)).toContain("first-session");
+    expect(fromIt.length).toBeGreaterThan(content.rigs.length / 2);
   });
 });
 

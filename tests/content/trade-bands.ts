@@ -55,6 +55,7 @@ export const bands: readonly Band[] = [
     outside: {
       "insert-waggler-close-in": "more than the usual three quarters of the load is at the float",
       "loaded-waggler-at-range": "often more than the half to three quarters that is common practice",
+      margin: "Nearly all the load is at the float",
       "pellet-waggler-shallow": "Every shot is at the float",
     },
   },

@@ -22,7 +22,7 @@ export interface Shelves {
   readonly hooks: ReadonlyMap<number, Hook>;
   readonly knots: ReadonlyMap<string, KnotEntry>;
   readonly scale: ScaleEntry;
-  readonly tub: TubEntry;
+  readonly tubs: ReadonlyMap<string, TubEntry>;
   readonly guide: Guide;
 }
 
@@ -33,13 +33,14 @@ export function linkRig(
   reading: Reading,
 ): RigEntry | undefined {
   const { id, value, yaml } = read;
-  const { guide, scale, tub } = shelves;
+  const { guide, scale } = shelves;
   const float = reading.lookUp(shelves.floats, value.float, "float", yaml.placeOf(["float"]));
   const bait = reading.lookUp(shelves.baits, value.bait, "bait", yaml.placeOf(["bait"]));
   const hooks = new Map([...shelves.hooks].map(([size, hook]) => [String(size), hook]));
   const hook = reading.lookUp(hooks, String(value.hook), "hook size", yaml.placeOf(["hook"]));
+  const tub = reading.lookUp(shelves.tubs, value.tub ?? guide.tubId, "tub", yaml.placeOf(["tub"]));
   checkSizes(value.loading, scale, yaml.placeOf, reading);
-  if (!float || !bait || !hook) return undefined;
+  if (!float || !bait || !hook || !tub) return undefined;
   const { feed } = value;
   const rig: Rig = {
     id,

@@ -57,6 +57,7 @@ export const rigSchema = z.strictObject({
   knots: z
     .strictObject({ hook: z.string().default("half-blood"), loop: z.string().default("overhand-loop") })
     .prefault({}),
+  tub: z.string().optional(),
   level: z.enum(levels),
   catches: z.array(z.string()).min(1),
   "use-when": z.array(z.string()).min(1),

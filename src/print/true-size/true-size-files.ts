@@ -1,5 +1,5 @@
 import { GaugeTable, TrueSizePage } from "../../../templates/handouts/true-size.tsx";
-import { ballDiameterMm, type Tub } from "../../core/tackle/shot.ts";
+import { ballDiameterMm, type Shot } from "../../core/tackle/shot.ts";
 import { type LaidOutPage, layOut } from "../../layout/lay-out.ts";
 import { asPaper } from "../../layout/paper.ts";
 import { Box } from "../../markup/boxes.ts";
@@ -31,13 +31,21 @@ const marginMm = unprintableMm + 3;
 const pieceMm = 200;
 const piecesMax = 5;
 
-/** The bank strip of each rig, and the gauge of the tub's shot. */
+/** The bank strip of each rig, and the gauge of all the shot in their tubs. */
 export async function layOutTrueSize(rigs: readonly SolvedRig[], press: Press): Promise<TrueSizeFile[]> {
   const files: TrueSizeFile[] = [];
   for (const solved of rigs) files.push(await stripFile(solved, press));
   const [first] = rigs;
-  if (first) files.push(await gaugeFile(first.rig.tub, first.rig.scaleTitle, press));
+  if (first) files.push(await gaugeFile(everyShot(rigs), first.rig.scaleTitle, press));
   return files;
+}
+
+/** Each size of the rigs' tubs once in each metal, heaviest first. */
+function everyShot(rigs: readonly SolvedRig[]): readonly Shot[] {
+  const kinds = rigs.flatMap(({ rig }) =>
+    rig.tub.map((shot) => [`${shot.size} ${shot.metal}`, shot] as const),
+  );
+  return [...new Map(kinds).values()].sort((a, b) => b.massG - a.massG);
 }
 
 export function trueSizeProblems(files: readonly TrueSizeFile[]): DoesNotFit[] {
@@ -90,10 +98,10 @@ async function stripFile(solved: SolvedRig, press: Press): Promise<TrueSizeFile>
   };
 }
 
-async function gaugeFile(tub: Tub, scale: string, press: Press): Promise<TrueSizeFile> {
+async function gaugeFile(shot: readonly Shot[], scale: string, press: Press): Promise<TrueSizeFile> {
   const { words, figures } = press.kit;
   const title = words("handout.gauge.title");
-  const rows = tub.map(({ size, massG, metal }) => {
+  const rows = shot.map(({ size, massG, metal }) => {
     const diameterMm = ballDiameterMm(massG, metal);
     const across = unbroken(figures.diameter(diameterMm));
     return {
