@@ -43,5 +43,11 @@ if (location.search !== "" || asked === "fit") fit.open = true;
 if (asked === "fit") fit.scrollIntoView();
 
 async function loadFit(): Promise<void> {
-  for (const address of fit.dataset.scripts!.split(" ")) await loadScript(address);
+  const { scripts = "", notLoaded = "" } = fit.dataset;
+  try {
+    for (const address of scripts.split(" ")) await loadScript(address);
+  } catch {
+    // The scripts of this page's edition went with it, and those of the next are not for this page.
+    fit.querySelector("p")!.textContent = notLoaded;
+  }
 }

@@ -1,56 +1,111 @@
 /**
- * Keeps the whole guide on the phone after the first visit. The build writes the list of files and a name for this
- * edition in front of this script, so a new edition is a new script and gets a cache of its own.
+ * Keeps the whole guide on the phone after the first visit. The build writes the list of files, each with its hash, and
+ * a name for this edition in front of this script, so a new edition is a new script and gets a cache of its own. A
+ * script answers from its own cache only, and the next takes over when no page of this one is open any more: no page
+ * ever meets the data of another edition.
  */
-declare const guideFiles: readonly string[];
+declare const guideFiles: FileHashes;
+/** Too large to keep from the start, such as handouts: kept once somebody asked for them. */
+declare const guideFilesOnDemand: FileHashes;
 declare const guideEdition: string;
 
-const worker = self as unknown as ServiceWorkerScope;
-const cacheName = `guide-${guideEdition}`;
+/** The start of each file's SHA-256, by its address below the guide. */
+type FileHashes = Readonly<Record<string, string>>;
 
-worker.addEventListener("install", (event) => {
-  event.waitUntil(
-    (async () => {
-      const cache = await caches.open(cacheName);
-      await cache.addAll(guideFiles.map((file) => new Request(file, { cache: "reload" })));
-      await worker.skipWaiting();
-    })(),
-  );
-});
+const worker = self as unknown as ServiceWorkerScope;
+const { scope } = worker.registration;
+/** Several guides may be served from one host; each knows its own by the address it is served at. */
+const cachesOfGuide = `guide ${scope} `;
+const cacheName = cachesOfGuide + guideEdition;
+const onDemand = new Map(
+  Object.entries(guideFilesOnDemand).map(([file, hash]) => [new URL(file, scope).href, hash]),
+);
+
+const takeOver = "take over";
+
+worker.addEventListener("install", (event) => event.waitUntil(keepAll()));
 
 worker.addEventListener("activate", (event) => {
   event.waitUntil(
     (async () => {
       for (const name of await caches.keys()) {
-        if (name.startsWith("guide-") && name !== cacheName) await caches.delete(name);
+        if (name.startsWith(cachesOfGuide) && name !== cacheName) await caches.delete(name);
       }
       await worker.clients.claim();
     })(),
   );
 });
 
+worker.addEventListener("message", ({ data }) => {
+  if (data === takeOver) void worker.skipWaiting();
+});
+
 worker.addEventListener("fetch", (event) => {
   if (event.request.method === "GET") event.respondWith(answer(event.request));
 });
 
+/** All of the edition or nothing: a server in the middle of an upload has files of two, and is asked again next time. */
+async function keepAll(): Promise<void> {
+  const cache = await caches.open(cacheName);
+  try {
+    await Promise.all(
+      Object.entries(guideFiles).map(async ([file, hash]) => {
+        const address = new URL(file, scope);
+        const response = await fetch(address, { cache: "reload" });
+        const bytes = await response.arrayBuffer();
+        if (!response.ok || (await hashOf(bytes)) !== hash) throw new Error(`${file} is not of this edition`);
+        await cache.put(address, responseOf(bytes, response));
+      }),
+    );
+  } catch (error) {
+    await caches.delete(cacheName);
+    throw error;
+  }
+}
+
 async function answer(request: Request): Promise<Response> {
+  const { waiting } = worker.registration;
+  if (request.mode === "navigate" && waiting && (await worker.clients.matchAll()).length < 2) {
+    // The reader goes from the only open page to the next: the time for a new edition, whose script is asked again.
+    waiting.postMessage(takeOver);
+    return new Response("", { headers: { refresh: "0" } });
+  }
   const cache = await caches.open(cacheName);
   const url = new URL(request.url);
   if (url.pathname.endsWith("/")) url.pathname += "index.html";
   // The address of a page holds its state; the file is the same.
   const kept = await cache.match(url, { ignoreSearch: true });
   if (kept) return kept;
-  // What was too large to keep from the start, such as a handout, is kept once somebody asked for it.
-  const fetched = await fetch(request);
-  if (fetched.ok && url.origin === location.origin) await cache.put(url, fetched.clone());
-  return fetched;
+  const response = await fetch(request);
+  const hash = onDemand.get(url.origin + url.pathname);
+  if (hash === undefined || response.status !== 200) return response;
+  const bytes = await response.arrayBuffer();
+  if ((await hashOf(bytes)) === hash) await cache.put(url, responseOf(bytes, response));
+  return responseOf(bytes, response);
+}
+
+/** A response of these bytes, already unpacked: the server's own may have been led elsewhere, and answers for no page. */
+function responseOf(bytes: ArrayBuffer, { headers }: Response): Response {
+  const plain = new Headers(headers);
+  for (const name of ["content-encoding", "content-length"]) plain.delete(name);
+  return new Response(bytes, { headers: plain });
+}
+
+async function hashOf(bytes: ArrayBuffer): Promise<string> {
+  const hash = new Uint8Array(await crypto.subtle.digest("SHA-256", bytes));
+  return [...hash.subarray(0, 16)].map((byte) => byte.toString(16).padStart(2, "0")).join("");
 }
 
 /** What is used here of the service worker's own global scope, which the DOM's types leave out. */
 interface ServiceWorkerScope {
-  readonly clients: { claim(): Promise<void> };
+  readonly registration: {
+    readonly scope: string;
+    readonly waiting: { postMessage(message: string): void } | null;
+  };
+  readonly clients: { claim(): Promise<void>; matchAll(): Promise<readonly unknown[]> };
   skipWaiting(): Promise<void>;
   addEventListener(type: "install" | "activate", listener: (event: LifeEvent) => void): void;
+  addEventListener(type: "message", listener: (event: { readonly data: unknown }) => void): void;
   addEventListener(type: "fetch", listener: (event: FetchEventLike) => void): void;
 }
 

@@ -15,6 +15,7 @@ import type { Printable } from "../model/printable.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import { DoesNotFitError } from "../print/does-not-fit.ts";
 import { printFiles, type SheetChoice } from "../print/print-files.ts";
+import { fileHash } from "../site/file-hash.ts";
 import { siteFiles } from "../site/site-files.tsx";
 import { makeFigures } from "../words/figures.ts";
 import { withLiveFigures } from "../words/live/live-figures.ts";
@@ -132,7 +133,8 @@ export async function* outputFiles(solved: Solved, settings: BuildSettings): Asy
       if (!printable) continue;
       // The site has its own copy: served alone, or kept on a phone, it reaches nothing outside its folder.
       const copy = { ...file, path: `site/${file.path}` };
-      printables.push({ ...printable, path: copy.path, sizeBytes: file.content.length });
+      const { length: sizeBytes } = file.content;
+      printables.push({ ...printable, path: copy.path, sizeBytes, hash: fileHash(file.content) });
       yield copy;
     }
   } catch (error) {

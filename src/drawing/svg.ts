@@ -18,8 +18,8 @@ export const fontFamily = "IBM Plex Sans";
 export function drawingToSvg(drawing: Drawing, { idPrefix, theme = "page" }: SvgOptions): string {
   const width = round(drawing.widthMm);
   const height = round(drawing.heightMm);
-  const title = `${idPrefix}-1`;
-  const description = `${idPrefix}-2`;
+  const title = escaped(`${idPrefix}-1`);
+  const description = escaped(`${idPrefix}-2`);
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}"`,
     ` role="img" aria-labelledby="${title}" aria-describedby="${description}" font-family="${fontFamily}, sans-serif">`,

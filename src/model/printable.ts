@@ -9,4 +9,6 @@ export interface Printable {
   /** Rig that the file is about. */
   readonly rigId?: string;
   readonly sizeBytes: number;
+  /** The start of its SHA-256, for phones that keep it. */
+  readonly hash: string;
 }

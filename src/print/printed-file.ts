@@ -3,5 +3,5 @@ import type { Printable } from "../model/printable.ts";
 
 /** A file of the press; one to print has what the site's list of such files says of it. */
 export interface PrintedFile extends OutputFile {
-  readonly printable?: Omit<Printable, "path" | "sizeBytes">;
+  readonly printable?: Omit<Printable, "path" | "sizeBytes" | "hash">;
 }

@@ -14,6 +14,8 @@ export interface SiteInput {
   readonly kit: DrawingKit;
   /** Style sheet, fonts and page scripts by file name, made when the tool is compiled. */
   readonly assets: ReadonlyMap<string, string | Uint8Array>;
+  /** Names with their hash in them, by the plain paths of scripts and style sheet below the output folder. */
+  readonly stamped?: ReadonlyMap<string, string>;
   readonly printables: readonly Printable[];
   /** A text with its live figures put in. */
   readonly liveBody: (prose: Prose) => Root;

@@ -1,26 +1,32 @@
-import { createHash, type Hash } from "node:crypto";
 import { relative } from "node:path/posix";
 import type { OutputFile } from "../markup/output.ts";
+import { fileHash } from "./file-hash.ts";
 import type { SiteInput } from "./input.ts";
 
-/** Gathers what a phone keeps for the bank: every file of the site, its cards too. */
+/** Gathers what a phone keeps for the bank: every file of the site, its cards too; what is large only once asked for. */
 export class OfflineList {
-  readonly #paths: string[] = [];
-  readonly #hash: Hash = createHash("sha256");
+  readonly #kept = new Map<string, string>();
+  readonly #onDemand = new Map<string, string>();
   #bytes = 0;
 
   constructor({ printables }: SiteInput) {
-    const cards = printables.filter(({ path, kind }) => kind === "card" && path.startsWith("site/"));
-    for (const { path, sizeBytes } of cards) this.#add(path, String(sizeBytes), sizeBytes);
+    for (const { path, kind, sizeBytes, hash } of printables) {
+      if (!path.startsWith("site/")) continue;
+      if (kind === "card") this.#keep(path, hash, sizeBytes);
+      else this.#onDemand.set(path, hash);
+    }
   }
 
   add({ path, content }: OutputFile): void {
-    this.#add(path, content, Buffer.byteLength(content));
+    this.#keep(path, fileHash(content), Buffer.byteLength(content));
   }
 
-  #add(path: string, content: OutputFile["content"], bytes: number): void {
-    this.#paths.push(path);
-    this.#hash.update(path).update("\0").update(content).update("\0");
+  addOnDemand({ path, content }: OutputFile): void {
+    this.#onDemand.set(path, fileHash(content));
+  }
+
+  #keep(path: string, hash: string, bytes: number): void {
+    this.#kept.set(path, hash);
     this.#bytes += bytes;
   }
 
@@ -31,11 +37,18 @@ export class OfflineList {
 
   /** The service worker of this edition; `program` is its compiled script. */
   serviceWorker(program: string | Uint8Array): OutputFile {
-    const files = this.#paths.map((path) => relative("site", path)).sort();
-    const edition = this.#hash.digest("hex").slice(0, 16);
-    const list = `var guideFiles=${JSON.stringify(files)},guideEdition=${JSON.stringify(edition)};\n`;
+    const files = hashList(this.#kept);
+    const onDemand = hashList(this.#onDemand);
+    const edition = fileHash(files + onDemand);
+    const list = `var guideFiles=${files},guideFilesOnDemand=${onDemand},guideEdition=${JSON.stringify(edition)};\n`;
     return { path: "site/sw.js", content: list + program };
   }
+}
+
+/** Hashes by the addresses of their files below the site, as JSON. */
+function hashList(files: ReadonlyMap<string, string>): string {
+  const byAddress = [...files].map(([path, hash]) => [relative("site", path), hash] as const);
+  return JSON.stringify(Object.fromEntries(byAddress.sort(([a], [b]) => (a < b ? -1 : 1))));
 }
 
 /** What a phone needs to put the guide on its home screen. */

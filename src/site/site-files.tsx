@@ -3,6 +3,7 @@ import { paletteCss } from "../drawing/palette.ts";
 import type { OutputFile } from "../markup/output.ts";
 import { sitePaths } from "../model/addresses.ts";
 import { browserData } from "./browser-data.ts";
+import { fileHash } from "./file-hash.ts";
 import type { SiteInput } from "./input.ts";
 import { listings } from "./listings.tsx";
 import { manifest, OfflineList } from "./offline.ts";
@@ -13,11 +14,17 @@ import { searchIndexScript } from "./search-index.ts";
 import { viewOf } from "./view.ts";
 
 /** Every file of the site, below `site/`. */
-export async function* siteFiles(input: SiteInput): AsyncIterable<OutputFile> {
+export async function* siteFiles(given: SiteInput): AsyncIterable<OutputFile> {
+  const pages = pagesOf(given);
+  const { files, input } = loadedFiles(pages, given);
   const offline = new OfflineList(input);
-  const pages = pagesOf(input);
-  for (const file of shownFiles(pages, input, offline)) {
-    if (!onDemand.has(file.path)) offline.add(file);
+  for (const file of files) {
+    if (file.path === input.stamped?.get(cardScript)) offline.addOnDemand(file);
+    else offline.add(file);
+    yield file;
+  }
+  for (const file of pageFiles(pages, input, offline)) {
+    offline.add(file);
     yield file;
   }
   yield* listings(pages, input);
@@ -25,25 +32,40 @@ export async function* siteFiles(input: SiteInput): AsyncIterable<OutputFile> {
 }
 
 /** Too large to keep on a phone before anybody asks for it. */
-const onDemand = new Set([sitePaths.asset("card.js")]);
+const cardScript = sitePaths.asset("card.js");
 
 const workerAsset = "service-worker.js";
 
-/** What a reader's browser loads, all of it kept for use offline. */
-function* shownFiles(pages: readonly Page[], input: SiteInput, offline: OfflineList): Iterable<OutputFile> {
+/**
+ * What pages load. Scripts and the style sheet stand under names that hold their hash: a page that is open while a new
+ * edition comes finds those it was made for, or none, and never those of the other.
+ */
+function loadedFiles(pages: readonly Page[], input: SiteInput): { files: OutputFile[]; input: SiteInput } {
+  const plain: OutputFile[] = [
+    ...[...input.assets].flatMap(([name, content]) => {
+      if (name === workerAsset) return [];
+      const isStyle = name === "site.css";
+      return { path: sitePaths.asset(name), content: isStyle ? `${content}\n${paletteCss()}\n` : content };
+    }),
+    { path: sitePaths.asset("search-index.js"), content: searchIndexScript(pages, input) },
+    ...browserData(input),
+  ];
+  const stamped = new Map(
+    plain
+      .filter(({ path }) => /\.(?:js|css)$/.test(path))
+      .map(({ path, content }) => [path, path.replace(/\.(?=\w+$)/, `.${fileHash(content)}.`)]),
+  );
+  const files = plain.map(({ path, content }) => ({ path: stamped.get(path) ?? path, content }));
+  return { files, input: { ...input, stamped } };
+}
+
+function* pageFiles(pages: readonly Page[], input: SiteInput, offline: OfflineList): Iterable<OutputFile> {
   const pageFile = (page: Page): OutputFile => ({
     path: page.path,
     content: pageHtml(page, input, offline.bytes),
   });
   const isHome = ({ path }: Page) => path === sitePaths.home;
   for (const page of pages.filter((one) => !isHome(one))) yield pageFile(page);
-  for (const [name, content] of input.assets) {
-    if (name === workerAsset) continue;
-    const isStyle = name === "site.css";
-    yield { path: sitePaths.asset(name), content: isStyle ? `${content}\n${paletteCss()}\n` : content };
-  }
-  yield { path: sitePaths.asset("search-index.js"), content: searchIndexScript(pages, input) };
-  yield* browserData(input);
   yield manifest(input);
   // The first page tells how much a phone keeps, so it comes last.
   for (const page of pages.filter(isHome)) yield pageFile(page);
@@ -58,6 +80,7 @@ function pageHtml(page: Page, input: SiteInput, keptBytes: number): string {
       description={page.description}
       section={page.section}
       scripts={page.scripts ?? []}
+      makesCards={page.makesCards ?? false}
       preview={page.preview}
     >
       {page.body(view)}

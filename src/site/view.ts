@@ -10,10 +10,10 @@ import { fromHast } from "./to-hast.ts";
 
 /** What templates are given, for the page at this path. */
 export function viewOf(path: string, input: SiteInput): View {
-  const { library, solved, kit, printables, liveBody, reason, inWater, feedPlaces } = input;
+  const { library, solved, kit, printables, liveBody, reason, inWater, feedPlaces, stamped } = input;
   const { siteAddress } = library.guide;
   const say: View["say"] = (key, values) => kit.words(`page.${key}`, values);
-  const href = (target: string) => relativeHref(path, target);
+  const href = (target: string) => relativeHref(path, stamped?.get(target) ?? target);
   const linkTerms = termLinker(path === sitePaths.glossary ? [] : termsOf(input, href));
   return {
     library,

@@ -19,6 +19,7 @@ export function FitPart({ view, entry }: { view: View; entry: RigEntry }) {
       data-scripts={[sitePaths.asset("guide-data.js"), sitePaths.rigData(rig.id), sitePaths.asset("fit.js")]
         .map(href)
         .join(" ")}
+      data-not-loaded={say("fit.not-loaded")}
     >
       <summary>{say("fit.title")}</summary>
       <p>{say("fit.lead")}</p>

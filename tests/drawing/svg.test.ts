@@ -57,3 +57,11 @@ test("two drawings in one page share no id", () => {
   expect(ids("a")).toEqual(["a-1", "a-2"]);
   expect(ids("b").some((id) => ids("a").includes(id))).toBe(false);
 });
+
+test("a name with signs of markup stays within its id", () => {
+  const hostile = '"><img src=x onerror=alert(1)>&';
+  expect(drawingToSvg(drawing, { idPrefix: hostile })).toContain(
+    'aria-labelledby="&quot;&gt;&lt;img src=x onerror=alert(1)&gt;&amp;-1"',
+  );
+  expect(drawingToSvg(drawing, { idPrefix: hostile })).not.toContain("<img");
+});

@@ -80,7 +80,7 @@ describe.skipIf("reason" in started)(`the shipped guide after one visit, without
 /** What the service worker keeps from the start. */
 function keptFiles(site: string): string[] {
   const worker = readFileSync(join(site, "sw.js"), "utf8");
-  return JSON.parse(/guideFiles=(\[.*?\])/.exec(worker)![1]!) as string[];
+  return Object.keys(JSON.parse(/guideFiles=(\{.*?\})/.exec(worker)![1]!) as object);
 }
 
 /** Bytes of all that the open page's browser keeps of the guide. */

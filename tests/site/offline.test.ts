@@ -7,7 +7,7 @@ import { startBrowser } from "../support/browser.ts";
 import { goOffline } from "../support/go-offline.ts";
 import { serveFolder } from "../support/serve.ts";
 import { writeToNewFolder } from "../support/site-folder.ts";
-import { sampleSite } from "./sample-site.ts";
+import { samplePdf, sampleSite } from "./sample-site.ts";
 
 const started = await startBrowser();
 const reason = "reason" in started ? ` (skipped: ${started.reason})` : "";
@@ -20,7 +20,7 @@ describe.skipIf("reason" in started)(`the site served, then without a network${r
 
   beforeAll(async () => {
     const input = await sampleSite();
-    const files: OutputFile[] = input.printables.map(({ path }) => ({ path, content: "%PDF-1.7" }));
+    const files: OutputFile[] = input.printables.map(({ path }) => ({ path, content: samplePdf }));
     for await (const file of siteFiles(input)) files.push(file);
     folder = await writeToNewFolder(files);
     server = await serveFolder(join(folder, "site"));
@@ -54,7 +54,7 @@ describe.skipIf("reason" in started)(`the site served, then without a network${r
     await page.goto(`${server.address}lessons/`);
     expect(await page.textContent("h1")).toBe("Lessons");
     const card = await page.evaluate(async () => (await fetch("../cards/waggler-strung-out.pdf")).text());
-    expect(card).toBe("%PDF-1.7");
+    expect(card).toBe(samplePdf);
     expect(said).toEqual([]);
     expect(foreign).toEqual([]);
     await context.close();

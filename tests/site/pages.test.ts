@@ -55,6 +55,17 @@ describe("the pages of the site", () => {
     }
   });
 
+  test("no page may run or load anything but the guide's own files; programs for cards only where cards are made", () => {
+    for (const [path, content] of files) {
+      if (!path.endsWith(".html")) continue;
+      const [, written] = /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(String(content))!;
+      const policy = written!.replaceAll("&#x27;", "'");
+      expect(policy, path).toMatch(/^default-src 'none'; script-src 'self'/);
+      expect(policy, path).not.toMatch(/unsafe-inline|unsafe-hashes|'unsafe-eval'|https?:|data:|blob:|\*/);
+      expect(policy.includes("wasm-unsafe-eval"), path).toBe(/^site\/rigs\/(?!index)/.test(path));
+    }
+  });
+
   test("every link and anchor leads to something, and none leaves the guide", () => {
     expect(brokenLinks(files, sampleLibrary.guide.siteAddress)).toEqual([]);
   });

@@ -1,6 +1,7 @@
 import { solveContent } from "../../src/build/build.ts";
 import { disk } from "../../src/cli/disk.ts";
 import type { OutputFile } from "../../src/markup/output.ts";
+import { fileHash } from "../../src/site/file-hash.ts";
 import type { SiteInput } from "../../src/site/input.ts";
 import { siteFiles } from "../../src/site/site-files.tsx";
 import { reasonText } from "../../src/words/reason.ts";
@@ -24,6 +25,7 @@ export async function realSite(): Promise<SiteInput> {
       kind: "card",
       rigId: id,
       sizeBytes: 30_000,
+      hash: fileHash(""),
     })),
     liveBody: (prose) => live.get(prose) ?? prose.body,
     inWater: (rig, depth) => waterText(rig, depth, kit),

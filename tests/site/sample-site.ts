@@ -6,6 +6,7 @@ import { unified } from "unified";
 import { parse } from "yaml";
 import type { Library, Prose, RigEntry } from "../../src/model/library.ts";
 import type { SolvedRig } from "../../src/model/solved.ts";
+import { fileHash } from "../../src/site/file-hash.ts";
 import type { SiteInput } from "../../src/site/input.ts";
 import { reasonText } from "../../src/words/reason.ts";
 import { feedText, waterText } from "../../src/words/water-text.ts";
@@ -162,6 +163,9 @@ export const sampleLibrary: Library = {
   pages: [prose("pages", "safety", "Stay safe", "## Rules\n\n- Ask first.\n\n## Water\n\nKeep back.")],
 };
 
+/** Stands for what is printed. */
+export const samplePdf = "%PDF-1.7";
+
 /** All that the site is made from, with the real style sheet, fonts and scripts. */
 export async function sampleSite(): Promise<SiteInput> {
   return {
@@ -180,8 +184,15 @@ export async function sampleSite(): Promise<SiteInput> {
         kind: "card",
         rigId: "waggler-strung-out",
         sizeBytes: 20000,
+        hash: fileHash(samplePdf),
       },
-      { path: "site/cards/all.pdf", title: "All cards", kind: "sheet", sizeBytes: 90000 },
+      {
+        path: "site/cards/all.pdf",
+        title: "All cards",
+        kind: "sheet",
+        sizeBytes: 90000,
+        hash: fileHash(samplePdf),
+      },
     ],
   };
 }
