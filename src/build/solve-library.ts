@@ -1,21 +1,24 @@
-import type { Finding } from "../core/finding.ts";
-import type { Library, RigEntry } from "../model/library.ts";
+import { findingTable, type Subject } from "../core/finding-table.ts";
+import type { Library } from "../model/library.ts";
 import type { Message, Staged } from "../model/message.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import { withWater } from "../solve/in-water.ts";
 import { solveRig } from "../solve/solve-rig.ts";
 import type { Figures } from "../words/figures.ts";
-import { findingMessage } from "../words/reason.ts";
+import { findingMessage, severityOf } from "../words/reason.ts";
 import type { Words } from "../words/words.ts";
 
-/** Front matter that a reason is about; the loading where nothing else is named. */
-const placeOfReason: readonly (readonly [RegExp, string])[] = [
-  [/^(float|capacity)-/, "float"],
-  [/^(depth|sliding)-/, "depths"],
-  [/^setting-/, "overdepth"],
-  [/^feed-/, "feed"],
-  [/^main-line-/, "main-line"],
-];
+/** Front matter that a finding is about. */
+const frontMatter: Readonly<Record<Subject, readonly string[]>> = {
+  float: ["float"],
+  depth: ["depths"],
+  setting: ["overdepth"],
+  bait: ["bait"],
+  feed: ["feed"],
+  line: ["main-line"],
+  loading: ["loading"],
+  rig: [],
+};
 
 /** The sums of every rig; what they found stands at the part of the rig's file that it is about. */
 export function solveLibrary(library: Library, words: Words, figures: Figures): Staged<readonly SolvedRig[]> {
@@ -27,16 +30,13 @@ export function solveLibrary(library: Library, words: Words, figures: Figures): 
       [...dry.findings, ...rig.findings].map((finding) => [JSON.stringify(finding), finding]),
     );
     for (const finding of told.values()) {
-      const message = findingMessage(finding, placeOf(entry, finding), words, figures);
-      const breach = finding.code === "lead-not-allowed";
-      messages.push(breach ? { ...message, severity: library.guide.leadBreach } : message);
+      const place = entry.placeOf(frontMatter[findingTable[finding.code].subject]);
+      messages.push({
+        ...findingMessage(finding, place, words, figures),
+        severity: severityOf(finding, library.guide),
+      });
     }
     return rig.ok ? [rig.value] : [];
   });
   return { value: solved, messages };
-}
-
-function placeOf(entry: RigEntry, { code }: Finding) {
-  const key = placeOfReason.find(([pattern]) => pattern.test(code))?.[1] ?? "loading";
-  return entry.placeOf([key]);
 }

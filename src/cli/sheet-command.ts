@@ -11,7 +11,7 @@ import type { Rig } from "../model/rig.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import { withWater } from "../solve/in-water.ts";
 import { solveRig } from "../solve/solve-rig.ts";
-import { reasonText } from "../words/reason.ts";
+import { reasonText, severityOf } from "../words/reason.ts";
 import { type CliCommand, exitCodes, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
@@ -63,9 +63,7 @@ function rigNamed(name: string, { library }: Read): Rig {
 }
 
 function told(finding: Finding, { library, kit }: Read): string {
-  const breach = finding.code === "lead-not-allowed";
-  const severity = breach ? library.guide.leadBreach : finding.severity;
-  return `${severity}: ${reasonText(finding, kit.words, kit.figures)}\n`;
+  return `${severityOf(finding, library.guide)}: ${reasonText(finding, kit.words, kit.figures)}\n`;
 }
 
 function outputAsked(solved: SolvedRig, options: Options, { library, kit }: Read, handSpanMm?: number) {

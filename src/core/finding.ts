@@ -1,13 +1,26 @@
+import { findingTable, type ValueKind } from "./finding-table.ts";
+
+/** Names what was found: a row of `findingTable`, and a sentence in `content/words` under `reason.`. */
+export type FindingCode = keyof typeof findingTable;
+
+/** Values that fill the gaps of a code's sentence; numbers are in the unit at the end of their names. */
+export type FindingValues<C extends FindingCode> = {
+  readonly [N in keyof (typeof findingTable)[C]["values"]]: (typeof findingTable)[C]["values"][N] extends "text"
+    ? string
+    : number;
+};
+
 /**
- * What the core says when a figure cannot be had or should not be trusted. The core never words it: `code` names a
- * sentence in `content/words` under `reason.`, `values` fill its gaps. Numbers keep the unit in their name.
+ * What the core says when a figure cannot be had or should not be trusted. The core never words it: that is done from
+ * its code and values. An error means no answer; a warning comes with one.
  */
-export interface Finding {
-  readonly code: string;
-  /** An error means no answer; a warning comes with one. */
-  readonly severity: "error" | "warning";
-  readonly values: Readonly<Record<string, number | string>>;
-}
+export type Finding = {
+  [C in FindingCode]: {
+    readonly code: C;
+    readonly severity: "error" | "warning";
+    readonly values: FindingValues<C>;
+  };
+}[FindingCode];
 
 /** An answer with what was found on the way; `value` is missing exactly when one of the findings is an error. */
 export type Answer<T> =
@@ -19,12 +32,27 @@ export function answer<T>(value: T, findings: readonly Finding[] = []): Answer<T
   return { ok: true, value, findings };
 }
 
+/** The values of a code; a code without any is given none. */
+type Given<C extends FindingCode> = keyof FindingValues<C> extends never ? [] : [FindingValues<C>];
+
+const finding = (severity: Finding["severity"], code: FindingCode, values: object = {}) =>
+  ({ code, severity, values }) as Finding;
+
 /** No answer, and why. */
-export function noAnswer(code: string, values: Finding["values"] = {}): { ok: false; findings: Finding[] } {
-  return { ok: false, findings: [{ code, severity: "error", values }] };
+export function noAnswer<C extends FindingCode>(
+  code: C,
+  ...values: Given<C>
+): { ok: false; findings: Finding[] } {
+  return { ok: false, findings: [finding("error", code, values[0])] };
 }
 
 /** A finding that comes with an answer. */
-export function warning(code: string, values: Finding["values"] = {}): Finding {
-  return { code, severity: "warning", values };
+export function warning<C extends FindingCode>(code: C, ...values: Given<C>): Finding {
+  return finding("warning", code, values[0]);
+}
+
+/** Values of a finding with what each of them is. */
+export function kindedValues({ code, values }: Finding): (readonly [string, ValueKind, number | string])[] {
+  const kinds: Readonly<Record<string, ValueKind>> = findingTable[code].values;
+  return Object.entries(values).map(([name, value]) => [name, kinds[name]!, value]);
 }

@@ -1,4 +1,6 @@
-import type { Finding } from "../core/finding.ts";
+import { type Finding, kindedValues } from "../core/finding.ts";
+import type { ValueKind } from "../core/finding-table.ts";
+import type { Guide } from "../model/library.ts";
 import type { Message, Place } from "../model/message.ts";
 import type { Figures } from "./figures.ts";
 import type { Words } from "./words.ts";
@@ -9,28 +11,31 @@ function lengthShown(mm: number, figures: Figures): string {
   return Math.abs(mm) < 1000 ? figures.gap(mm) : figures.depth(mm);
 }
 
-/** How a value is shown, by the unit at the end of its name. */
-const shownByUnit: readonly (readonly [RegExp, (value: number, figures: Figures) => string])[] = [
-  [/DensityKgM3$|^densityKgM3$/, (value) => `${(value / 1000).toFixed(2)} g/cm³`],
-  [/DepthMm$|^depthMm$/, (value, figures) => figures.depth(value)],
-  [/Mm$/, lengthShown],
-  [/G$/, (value, figures) => figures.mass(value)],
-  [/Ms$/, (value, figures) => figures.pace(value)],
-  [/C$/, (value, figures) => figures.temperature(value)],
-  [/Ml$/, (value, figures) => figures.volume(value)],
-  [/S$/, (value, figures) => figures.time(value)],
-  [/[sS]hare$/, (value, figures) => figures.share(value)],
-];
+/** How each kind of value is shown. */
+const shown: Readonly<Record<Exclude<ValueKind, "text">, (value: number, figures: Figures) => string>> = {
+  number: (value) => String(value),
+  length: lengthShown,
+  depth: (mm, figures) => figures.depth(mm),
+  mass: (g, figures) => figures.mass(g),
+  density: (kgM3) => `${(kgM3 / 1000).toFixed(2)} g/cm³`,
+  time: (s, figures) => figures.time(s),
+  share: (share, figures) => figures.share(share),
+  pace: (ms, figures) => figures.pace(ms),
+  temperature: (c, figures) => figures.temperature(c),
+};
 
 /** What the core found, as a sentence with its figures rounded and in the units of the guide. */
 export function reasonText(finding: Finding, words: Words, figures: Figures): string {
-  const values = Object.fromEntries(
-    Object.entries(finding.values).map(([name, value]) => {
-      const show = typeof value === "number" && shownByUnit.find(([unit]) => unit.test(name))?.[1];
-      return [name, show ? show(value as number, figures) : value];
-    }),
-  );
-  return words(`reason.${finding.code}`, values);
+  const values = kindedValues(finding).map(([name, kind, value]) => [
+    name,
+    kind === "text" || typeof value === "string" ? value : shown[kind](value, figures),
+  ]);
+  return words(`reason.${finding.code}`, Object.fromEntries(values));
+}
+
+/** A breach of the lead rule is as bad as the guide says; all else is what the core makes of it. */
+export function severityOf(finding: Finding, { leadBreach }: Pick<Guide, "leadBreach">): Finding["severity"] {
+  return finding.code === "lead-not-allowed" ? leadBreach : finding.severity;
 }
 
 /** What the core found, as a message at the place of the figure that it is about. */

@@ -29,24 +29,23 @@ const canBeMeant = (figure: number) => figure === 0 || (Math.abs(figure) >= 1e-6
 /** The first thing wrong with a float's outline and marks, as no sums can be done with them. */
 function outlineFault(float: Float): readonly Finding[] {
   const { profile, tipShowingMm, capacityG, selfLoadG, weighedMassG } = float;
-  const fault = (code: string, values: Finding["values"] = {}) => noAnswer(code, values).findings;
   const figures = [tipShowingMm, capacityG, selfLoadG, weighedMassG ?? 1];
   for (const { atMm, diameterMm } of profile) figures.push(atMm, diameterMm);
-  if (!figures.every(canBeMeant)) return fault("float-figure");
-  if (lengthMm(float) <= 0 || profile[0]!.atMm !== 0) return fault("float-profile-short");
-  if (tipDiameterMm(float) <= 0) return fault("float-tip-zero");
+  if (!figures.every(canBeMeant)) return noAnswer("float-figure").findings;
+  if (lengthMm(float) <= 0 || profile[0]!.atMm !== 0) return noAnswer("float-profile-short").findings;
+  if (tipDiameterMm(float) <= 0) return noAnswer("float-tip-zero").findings;
   for (const [i, { atMm, diameterMm }] of profile.entries()) {
     const beforeMm = profile[i - 1]?.atMm ?? 0;
-    if (atMm < beforeMm) return fault("float-profile-falls", { atMm, beforeMm });
+    if (atMm < beforeMm) return noAnswer("float-profile-falls", { atMm, beforeMm }).findings;
     const pointedFoot = i === 0 && diameterMm === 0;
-    if (diameterMm <= 0 && !pointedFoot) return fault("float-profile-diameter", { atMm });
+    if (diameterMm <= 0 && !pointedFoot) return noAnswer("float-profile-diameter", { atMm }).findings;
   }
   if (tipShowingMm <= 0 || tipShowingMm >= lengthMm(float)) {
-    return fault("float-tip-showing", { tipShowingMm, lengthMm: lengthMm(float) });
+    return noAnswer("float-tip-showing", { tipShowingMm, lengthMm: lengthMm(float) }).findings;
   }
-  if (capacityG <= 0) return fault("float-capacity");
-  if (selfLoadG < 0) return fault("float-self-load");
-  if (weighedMassG !== undefined && weighedMassG <= 0) return fault("float-weighed-mass");
+  if (capacityG <= 0) return noAnswer("float-capacity").findings;
+  if (selfLoadG < 0) return noAnswer("float-self-load").findings;
+  if (weighedMassG !== undefined && weighedMassG <= 0) return noAnswer("float-weighed-mass").findings;
   return [];
 }
 
@@ -55,15 +54,11 @@ function densityFault(float: Float, water: Water): readonly Finding[] {
   const massG = floatMassG(float, water);
   const densityKgM3 = (massG / volumeBelowMm3(float.profile, lengthMm(float))) * 1e6;
   if (densityKgM3 >= floatDensityMinKgM3 && densityKgM3 <= floatDensityMaxKgM3) return [];
-  const weigh =
-    float.weighedMassG !== undefined
-      ? "float-density-weighed"
-      : float.capacityBasis === "marked"
-        ? "float-density-marked"
-        : "float-density-measured";
-  const { capacityG } = float;
+  if (float.weighedMassG !== undefined)
+    return noAnswer("float-density-weighed", { densityKgM3, massG }).findings;
+  const { capacityG, capacityBasis } = float;
   const displacedG = waterInG(volumeAtMarkMm3(float), water);
-  return noAnswer(weigh, { densityKgM3, massG, capacityG, displacedG }).findings;
+  return noAnswer(`float-density-${capacityBasis}`, { densityKgM3, massG, capacityG, displacedG }).findings;
 }
 
 /** Weighed mass against profile and capacity; the mark wins, so this only asks to look again. */

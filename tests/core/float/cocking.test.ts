@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { checkCocking, cockingPullG, cocks } from "../../../src/core/float/cocking.ts";
 import { floatPullG } from "../../../src/core/float/float.ts";
+import { valuesOf } from "../../support/findings.ts";
 import { pool, stick, straightQuill, tippedFloat } from "../floats.ts";
 
 fc.configureGlobal({ seed: 20, numRuns: 200 });
@@ -36,7 +37,7 @@ describe("whether a float stands", () => {
       severity: "warning",
       values: { lockPullG: 0.5 },
     });
-    expect(finding!.values.neededG).toBeCloseTo(0.74794, 3);
+    expect(valuesOf([finding!], "lock-does-not-cock").neededG).toBeCloseTo(0.74794, 3);
   });
 
   it("stays true as load is added", () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Float } from "../../../src/core/float/float.ts";
 import { checkFloat } from "../../../src/core/float/float-check.ts";
+import { valuesOf } from "../../support/findings.ts";
 import { pool, stick, straightQuill, tippedFloat } from "../floats.ts";
 
 const codes = (float: Float) => checkFloat(float, pool).map(({ code }) => code);
@@ -75,6 +76,6 @@ describe("a float that never cocks", () => {
     const thickTop = tippedFloat(9, { capacityG: 1.5 });
     const [finding] = checkFloat(thickTop, pool);
     expect(finding).toMatchObject({ code: "float-never-cocks", severity: "error" });
-    expect(finding!.values.pullG).toBeCloseTo(1.5 * 0.911843, 4);
+    expect(valuesOf([finding!], "float-never-cocks").pullG).toBeCloseTo(1.5 * 0.911843, 4);
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { chooseShot, lockFor, tubWithout } from "../../../src/core/loading/loading.ts";
 import { pullG } from "../../../src/core/tackle/shot.ts";
+import { valuesOf } from "../../support/findings.ts";
 import { randomInstance, seededRandom, tradeShot, tradeTub } from "../loading-instances.ts";
 import { chosen, names, pull, toleranceG, water } from "./choices.ts";
 
@@ -47,9 +48,9 @@ describe("choosing the shot", () => {
     const tub = tradeTub({ BB: 2, "No 8": 1 }, "lead");
     const choice = chooseShot({ tub, targetPullG: 2, water, split: "halves" });
     expect(choice.ok && names(choice.value.shot)).toEqual(["BB", "BB", "No 8"]);
-    const found = choice.findings.find(({ code }) => code === "loading.tub-runs-out")!;
-    expect(found.values.pullG).toBeCloseTo(ofLead(0.86), 9);
-    expect(found.values.sparePullG).toBeCloseTo(2 - ofLead(0.86), 9);
+    const { pullG, sparePullG } = valuesOf(choice.findings, "loading.tub-runs-out");
+    expect(pullG).toBeCloseTo(ofLead(0.86), 9);
+    expect(sparePullG).toBeCloseTo(2 - ofLead(0.86), 9);
   });
 
   it("says in figures that nothing fits", () => {
@@ -62,7 +63,7 @@ describe("choosing the shot", () => {
     expect(choice.ok).toBe(false);
     expect(choice.findings[0]!.code).toBe("loading.nothing-fits");
     expect(choice.findings[0]!.values).toMatchObject({ targetPullG: 0.05, smallestSize: "No 8" });
-    expect(choice.findings[0]!.values.smallestPullG).toBeCloseTo(ofLead(0.06), 9);
+    expect(valuesOf(choice.findings, "loading.nothing-fits").smallestPullG).toBeCloseTo(ofLead(0.06), 9);
   });
 
   it.each([

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parseLoad } from "../../../src/core/tackle/load-notation.ts";
 import type { ShotScale } from "../../../src/core/tackle/shot.ts";
+import { valuesOf } from "../../support/findings.ts";
 import { tradeScale } from "../trade-scale.ts";
 
 function massG(text: string, scale = tradeScale): number {
@@ -53,7 +54,9 @@ describe("a load as it is written", () => {
     const found = refusal("2 SA");
     expect(found.code).toBe("load.unknown-size");
     expect(found.values).toMatchObject({ size: "SA", scale: "trade figures" });
-    expect(found.values.sizes).toBe("SSG, AAA, BB, No 1, No 4, No 6, No 8, No 9, No 10, No 11, No 12, No 13");
+    expect(valuesOf([found], "load.unknown-size").sizes).toBe(
+      "SSG, AAA, BB, No 1, No 4, No 6, No 8, No 9, No 10, No 11, No 12, No 13",
+    );
   });
 
   it.each([
