@@ -97,6 +97,7 @@ export const findingTable = {
   "loading.nothing-left-for-lock": about("loading", { linePullG: "mass", floatPullG: "mass" }),
   "loading.one-sided-lock": about("loading", { size: "text", pullG: "mass" }),
   "loading.tub-runs-out": about("loading", { targetPullG: "mass", pullG: "mass", sparePullG: "mass" }),
+  "loading.uneven-lock": about("loading", { heavierPullG: "mass", lighterPullG: "mass" }),
   "lock-does-not-cock": about("loading", { lockPullG: "mass", neededG: "mass" }),
   "pattern.anchor-too-light": about("loading", { size: "text", pullG: "mass", floatPullG: "mass" }),
   "pattern.bad-length": about("loading", { what: "text", lengthMm: "length" }),

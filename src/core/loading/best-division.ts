@@ -14,18 +14,28 @@ export interface DividedMix {
 interface Pick {
   readonly ways: readonly Way[];
   readonly differenceG: number;
+  readonly shotUsed: number;
   readonly kindsUsed: number;
   readonly signs: readonly number[];
 }
 
+/** The heavier half of near-equal ones pulls at most this share of the whole. Common practice, no source. */
+export const nearEqualShareMax = 0.6;
+
+/** The largest difference between halves that are near-equal [g]. */
+export function nearEqualDifferenceG(pullG: number): number {
+  return (2 * nearEqualShareMax - 1) * pullG;
+}
+
 /**
- * The best mix for given sums of the metals: halves as nearly equal in pull as can be, then fewest kinds.
+ * The best mix for given sums of the metals when each is made with its fewest shot: halves as nearly equal in pull as
+ * can be, then fewest kinds.
  *
  * @param units the sum of each metal
  * @param starts where the making of each begins
  * @param halves false to leave the mix in one group
  */
-export function bestDivision(
+export function fewestDivision(
   metals: readonly Fewest[],
   units: readonly number[],
   starts: readonly Start[],
@@ -33,30 +43,78 @@ export function bestDivision(
   halves: boolean,
 ): DividedMix {
   const enoughG = halves ? balancedDifferenceG(metals, units, starts) : 0;
-
-  const waysOf = metals.map((metal, k) => {
-    const othersG = metals.reduce((sum, one, j) => sum + (j === k ? 0 : units[j]! * one.sums.unitPullG), 0);
-    const most = Math.floor((othersG + enoughG + toleranceG) / metal.sums.unitPullG);
-    return waysToDivide(metal, starts[k]!, units[k]!, most, halves);
-  });
-  const best = bestPick(metals, waysOf, toleranceG);
-  const { heavier, lighter } = shotOf(metals, best);
-  return {
-    differenceG: Math.abs(best.differenceG),
-    kindsUsed: best.kindsUsed,
-    heavier,
-    lighter,
-  };
+  const waysOf = waysWithin(metals, units, starts, enoughG + toleranceG, halves);
+  return dividedMix(metals, bestPick(metals, waysOf, enoughG, Number.POSITIVE_INFINITY, toleranceG)!);
 }
 
-/** The choice of one way for each metal that leaves the least difference, then uses the fewest kinds. */
-function bestPick(metals: readonly Fewest[], waysOf: readonly Way[][], toleranceG: number): Pick {
+/**
+ * The best near-equal halves for given sums of the metals: fewest shot, then most nearly equal, then fewest kinds.
+ *
+ * @param mostShot shot that may be used in all
+ * @returns undefined where so few shot have no such halves
+ */
+export function nearEqualDivision(
+  metals: readonly Fewest[],
+  units: readonly number[],
+  mostShot: number,
+  toleranceG: number,
+): DividedMix | undefined {
+  const fewest = metals.map((metal, k) => metal.fewest(0, units[k]!));
+  const spare = mostShot - fewest.reduce((sum, count) => sum + count, 0);
+  const starts = fewest.map((count): Start => ({ kind: 0, count: count + spare }));
+  const pullG = metals.reduce((sum, { sums }, k) => sum + units[k]! * sums.unitPullG, 0);
+  const mostG = nearEqualDifferenceG(pullG) + pullRoundingG;
+  const pick = bestPick(metals, waysWithin(metals, units, starts, mostG, true), mostG, mostShot, toleranceG);
+  return pick && dividedMix(metals, pick);
+}
+
+/** What rounding may add to a difference [g]. */
+const pullRoundingG = 1e-9;
+
+/** The ways of each metal that the others can even out to a difference. */
+function waysWithin(
+  metals: readonly Fewest[],
+  units: readonly number[],
+  starts: readonly Start[],
+  mostG: number,
+  halves: boolean,
+): readonly Way[][] {
+  return metals.map((metal, k) => {
+    const othersG = metals.reduce((sum, one, j) => sum + (j === k ? 0 : units[j]! * one.sums.unitPullG), 0);
+    const most = Math.floor((othersG + mostG) / metal.sums.unitPullG);
+    return waysToDivide(metal, starts[k]!, units[k]!, most, halves);
+  });
+}
+
+function dividedMix(metals: readonly Fewest[], pick: Pick): DividedMix {
+  const { heavier, lighter } = shotOf(metals, pick);
+  return { differenceG: Math.abs(pick.differenceG), kindsUsed: pick.kindsUsed, heavier, lighter };
+}
+
+/**
+ * The choice of one way for each metal with the fewest shot, then the least difference, then the fewest kinds.
+ *
+ * @param mostG larger differences are of no interest
+ * @param mostShot nor are mixes of more shot
+ * @returns undefined where there is none
+ */
+function bestPick(
+  metals: readonly Fewest[],
+  waysOf: readonly Way[][],
+  mostG: number,
+  mostShot: number,
+  toleranceG: number,
+): Pick | undefined {
   const last = metals.length - 1;
   const lastUnitG = metals[last]!.sums.unitPullG;
   const lastWays = [...waysOf[last]!].sort((a, b) => a.differenceUnits - b.differenceUnits);
 
+  const none: Pick = { ways: [], differenceG: 0, shotUsed: 0, kindsUsed: 0, signs: [] };
+  let fewest = mostShot;
+
   /** Goes through the choices; of the last metal only those ways that come nearest to evening out the others. */
   const visit = (k: number, pick: Pick, within: () => number, found: (pick: Pick) => void) => {
+    if (pick.shotUsed > fewest) return;
     if (k < last) {
       for (const way of waysOf[k]!) {
         const ownG = way.differenceUnits * metals[k]!.sums.unitPullG;
@@ -74,32 +132,36 @@ function bestPick(metals: readonly Fewest[], waysOf: readonly Way[][], tolerance
       found(extended(pick, lastWays[i]!, ownG, sign));
     }
   };
-  const none: Pick = { ways: [], differenceG: 0, kindsUsed: 0, signs: [] };
-  let least = Number.POSITIVE_INFINITY;
+  let leastG = Number.POSITIVE_INFINITY;
   visit(
     0,
     none,
-    () => least,
-    (pick) => {
-      least = Math.min(least, Math.abs(pick.differenceG));
+    () => mostG + toleranceG,
+    ({ shotUsed, differenceG }) => {
+      if (shotUsed < fewest) leastG = Number.POSITIVE_INFINITY;
+      if (shotUsed <= fewest) leastG = Math.min(leastG, Math.abs(differenceG));
+      fewest = Math.min(fewest, shotUsed);
     },
   );
+  if (leastG === Number.POSITIVE_INFINITY) return undefined;
   let best: Pick | undefined;
   visit(
     0,
     none,
-    () => least + toleranceG,
+    () => leastG + toleranceG,
     (pick) => {
+      if (pick.shotUsed > fewest) return;
       if (best === undefined || pick.kindsUsed < best.kindsUsed) best = pick;
     },
   );
-  return best!;
+  return best;
 }
 
 function extended(pick: Pick, way: Way, ownG: number, sign: number): Pick {
   return {
     ways: [...pick.ways, way],
     differenceG: pick.differenceG + sign * ownG,
+    shotUsed: pick.shotUsed + way.shotUsed,
     kindsUsed: pick.kindsUsed + way.kindsUsed,
     signs: [...pick.signs, sign],
   };

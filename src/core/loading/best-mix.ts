@@ -1,10 +1,10 @@
-import { bestDivision, type DividedMix, startsFor } from "./best-division.ts";
-import type { Start } from "./divide.ts";
+import { type DividedMix, fewestDivision, nearEqualDivision, startsFor } from "./best-division.ts";
 import { type Fewest, fewestOf } from "./fewest.ts";
 import { closestPullG, heaviestPullG, type MetalSums, nearestSum } from "./sums.ts";
 
 /**
- * The best of the mixes whose pulls tie for the closest: fewest shot, halves most nearly equal, fewest kinds, closest.
+ * The best of the mixes whose pulls tie for the closest. With halves: near-equal ones where that can be, fewest shot,
+ * halves most nearly equal, fewest kinds, closest. In one group: fewest shot, fewest kinds, closest.
  *
  * @param sums of each metal, the one with the heaviest shot first
  * @param mostPullG target, with what it may be exceeded by for the sake of rounding [g]
@@ -17,46 +17,118 @@ export function bestMix(
   withinG: number,
   halves: boolean,
 ): DividedMix {
-  const metals = sums.map(fewestOf);
-  const leastPullG = closestPullG(sums, mostPullG) - withinG;
-  const divided = withFewestShot(metals, leastPullG, mostPullG, halves)
-    .sort((a, b) => b.pullG - a.pullG)
-    .map(({ units, starts }) => bestDivision(metals, units, starts, withinG, halves));
+  const range: PullRange = {
+    metals: sums.map(fewestOf),
+    leastPullG: closestPullG(sums, mostPullG) - withinG,
+    mostPullG,
+  };
+  return (halves && nearEqualMix(range, withinG)) || mixOfFewest(range, withinG, halves);
+}
+
+/** The sums that count as closest, and the metals that make them. */
+interface PullRange {
+  readonly metals: readonly Fewest[];
+  readonly leastPullG: number;
+  readonly mostPullG: number;
+}
+
+/** A sum for each metal. */
+interface Making {
+  readonly pullG: number;
+  readonly units: readonly number[];
+}
+
+/** Least difference, then fewest kinds, then closest pull. */
+function bestOf(divided: readonly DividedMix[], withinG: number): DividedMix {
   const leastG = Math.min(...divided.map(({ differenceG }) => differenceG));
   return divided
     .filter(({ differenceG }) => differenceG <= leastG + withinG)
     .reduce((a, b) => (b.kindsUsed < a.kindsUsed ? b : a));
 }
 
-/** A sum for each metal, and where the making of each begins. */
-interface Making {
-  readonly pullG: number;
-  readonly units: readonly number[];
-  readonly starts: readonly Start[];
+/**
+ * The mix of fewest shot that has near-equal halves. A few shot more than the fewest mostly do; where they do not, twice
+ * as many more are allowed until the tub has no more to give.
+ *
+ * @returns undefined where no mix has such halves
+ */
+function nearEqualMix(range: PullRange, withinG: number): DividedMix | undefined {
+  const { metals } = range;
+  let fewest = Number.POSITIVE_INFINITY;
+  eachMaking(
+    range,
+    () => fewest,
+    (_, count) => {
+      fewest = Math.min(fewest, count);
+    },
+  );
+  const most = metals.reduce((sum, metal) => sum + mostShot(metal), 0);
+  for (let more = 0; ; more = Math.max(1, 2 * more)) {
+    const makings: Making[] = [];
+    let limit = fewest + more;
+    eachMaking(
+      range,
+      () => limit,
+      (making) => makings.push(making),
+    );
+    let found: DividedMix[] = [];
+    for (const { units } of makings.sort((a, b) => b.pullG - a.pullG)) {
+      const divided = nearEqualDivision(metals, units, limit, withinG);
+      if (divided === undefined) continue;
+      const count = divided.heavier.length + divided.lighter.length;
+      if (count < limit) found = [];
+      limit = count;
+      found.push(divided);
+    }
+    if (found.length > 0) return bestOf(found, withinG);
+    if (limit >= most) return undefined;
+  }
 }
 
-/** Of the sums whose pull is in a range, those that take fewest shot; of halves, a mix of one shot goes last. */
-function withFewestShot(
-  metals: readonly Fewest[],
-  leastPullG: number,
-  mostPullG: number,
-  halves: boolean,
-): Making[] {
+/** The most shot that can make a sum of a metal. */
+function mostShot({ sums: { kinds, maxUnits } }: Fewest): number {
+  const all = kinds.reduce((sum, { count }) => sum + count, 0);
+  return Math.min(all, Math.floor(maxUnits / kinds.at(-1)!.units));
+}
+
+/** The mix of fewest shot; of halves, a mix of one shot goes last. */
+function mixOfFewest(range: PullRange, withinG: number, halves: boolean): DividedMix {
+  const { metals } = range;
+  let fewest = Number.POSITIVE_INFINITY;
+  let makings: Making[] = [];
+  eachMaking(
+    range,
+    () => fewest,
+    (making) => {
+      const count = startsFor(metals, making.units, halves).reduce((sum, start) => sum + start.count, 0);
+      const order = halves && count === 1 ? Number.POSITIVE_INFINITY : count;
+      if (order > fewest) return;
+      if (order < fewest) makings = [];
+      fewest = order;
+      makings.push(making);
+    },
+  );
+  const divided = makings
+    .sort((a, b) => b.pullG - a.pullG)
+    .map(({ units }) => fewestDivision(metals, units, startsFor(metals, units, halves), withinG, halves));
+  return bestOf(divided, withinG);
+}
+
+/**
+ * Goes through the sums of the metals whose pull together is in the range and that so many shot or fewer can make.
+ *
+ * @param limit the most shot, asked for anew each time
+ * @param found told of each with the fewest shot that make it
+ */
+function eachMaking(
+  { metals, leastPullG, mostPullG }: PullRange,
+  limit: () => number,
+  found: (making: Making, count: number) => void,
+): void {
   const last = metals.length - 1;
   const heaviestG = metals.map(({ sums }) => heaviestPullG(sums));
   const units = new Array<number>(metals.length).fill(0);
-  let fewest = Number.POSITIVE_INFINITY;
-  let makings: Making[] = [];
 
-  const consider = (pullG: number) => {
-    const starts = startsFor(metals, units, halves);
-    const count = starts.reduce((sum, start) => sum + start.count, 0);
-    const order = halves && count === 1 ? Number.POSITIVE_INFINITY : count;
-    if (order > fewest) return;
-    if (order < fewest) makings = [];
-    fewest = order;
-    makings.push({ pullG, units: units.slice(), starts });
-  };
   const visit = (index: number, pullG: number, atLeast: number) => {
     const { sums, atLeast: atLeastFor } = metals[index]!;
     const heaviestLeftG = Math.max(...heaviestG.slice(index + 1));
@@ -66,13 +138,15 @@ function withFewestShot(
       if (index === last && totalG < leastPullG) return;
       const soFar = atLeast + atLeastFor(0, sum);
       units[index] = sum;
-      if (index === last) {
-        if (soFar <= fewest) consider(totalG);
-      } else if (soFar + (leastPullG - totalG) / heaviestLeftG <= fewest) visit(index + 1, totalG, soFar);
+      if (index < last) {
+        if (soFar + (leastPullG - totalG) / heaviestLeftG <= limit()) visit(index + 1, totalG, soFar);
+      } else if (soFar <= limit()) {
+        const count = metals.reduce((all, metal, k) => all + metal.fewest(0, units[k]!), 0);
+        if (count <= limit()) found({ pullG: totalG, units: units.slice() }, count);
+      }
       if (sum === 0) return;
       sum = nearestSum(sums, sum - 1);
     }
   };
   visit(0, 0, 0);
-  return makings;
 }

@@ -11,7 +11,7 @@ export interface Way {
   /** Whether the other half becomes the heavier one by it. */
   readonly turns: boolean;
   readonly leftUnits: number;
-  readonly leftShot: number;
+  readonly shotUsed: number;
   /** Heavier half less lighter half. */
   readonly differenceUnits: number;
   readonly kindsUsed: number;
@@ -38,12 +38,12 @@ export function startOfSeveral({ sums, fewest }: Fewest, units: number): Start |
 }
 
 /**
- * Every difference that the halves of a sum can have when it is made with the fewest shot; for each the way with the
- * fewest kinds, and of those the one with more of the heavier shot.
+ * Every difference that the halves of a sum can have when it is made with so many shot or fewer; for each the way with
+ * the fewest shot, of those the one with the fewest kinds, and of those the one with more of the heavier shot.
  *
- * A sum made with the fewest shot has only parts made with the fewest shot: a count of a kind belongs to it where the
- * kinds after it can make the rest with the shot that are left.
+ * A count of a kind belongs to a way where the kinds after it can make the rest with the shot that are left.
  *
+ * @param start the most shot, and the heaviest kind they may be of
  * @param mostDifferenceUnits larger differences are of no interest; 0 with `halves` false
  * @param halves false to leave the sum in one group
  */
@@ -64,21 +64,23 @@ export function waysToDivide(
       toHeavier: 0,
       turns: false,
       leftUnits: units,
-      leftShot: start.count,
+      shotUsed: 0,
       differenceUnits: 0,
       kindsUsed: 0,
     },
   ];
   for (let kind = start.kind; kind < sums.kinds.length; kind++) {
     const { units: each, count: stocked } = sums.kinds[kind]!;
-    // Ways come in order of preference among those that use as many kinds, and so do their successors.
+    // Ways come in order of preference among those of as many shot and kinds, and so do their successors.
     const next = new Map<number, Way>();
     for (const before of ways) {
-      const { leftUnits, leftShot } = before;
+      const { leftUnits } = before;
+      const leftShot = start.count - before.shotUsed;
       for (let count = Math.min(stocked, leftShot, Math.floor(leftUnits / each)); count >= 0; count--) {
         const left = leftUnits - count * each;
         if (atLeast(kind + 1, left) > leftShot - count) break;
         if (!canMake(kind + 1, left, leftShot - count)) continue;
+        const shotUsed = before.shotUsed + count;
         const kindsUsed = before.kindsUsed + (count > 0 ? 1 : 0);
         for (let toHeavier = halves ? 0 : count; toHeavier <= count; toHeavier++) {
           const signed = halves ? before.differenceUnits + (2 * toHeavier - count) * each : 0;
@@ -87,7 +89,8 @@ export function waysToDivide(
           const key = left * width + differenceUnits;
           const known = next.get(key);
           if (known !== undefined) {
-            if (known.kindsUsed <= kindsUsed) continue;
+            const fewer = shotUsed - known.shotUsed;
+            if (fewer > 0 || (fewer === 0 && known.kindsUsed <= kindsUsed)) continue;
             next.delete(key);
           }
           next.set(key, {
@@ -97,7 +100,7 @@ export function waysToDivide(
             toHeavier,
             turns: signed < 0,
             leftUnits: left,
-            leftShot: leftShot - count,
+            shotUsed,
             differenceUnits,
             kindsUsed,
           });

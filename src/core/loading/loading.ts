@@ -1,7 +1,7 @@
 import { type Answer, answer, type Finding, noAnswer, warning } from "../finding.ts";
 import { metalDensityKgM3, metals, pullG, pullShare, type Shot, type Tub } from "../tackle/shot.ts";
 import { type Water, waterDensityKgM3 } from "../water/water.ts";
-import type { DividedMix } from "./best-division.ts";
+import { type DividedMix, nearEqualDifferenceG } from "./best-division.ts";
 import { bestMix } from "./best-mix.ts";
 import { heaviestPullG, type MetalSums, metalSums } from "./sums.ts";
 
@@ -57,13 +57,13 @@ export function totalPullG(shot: readonly Shot[], water: Water): number {
 
 /**
  * The best mix of shot for a pull. In this order: the total pull closest to the target without exceeding it; with
- * halves, a shot on each side of the eye where that can be; fewest shot; halves as nearly equal in pull as can be;
- * fewest sizes (a size in another metal is another one); of pulls that count as equal the closest; then more of the
+ * halves, near-equal ones, none pulling more than 60 % of the whole; where no mix has such, a shot on each side of the
+ * eye; fewest shot; halves as nearly equal in pull as can be; fewest sizes (a size in another metal is another one); of pulls that count as equal the closest; then more of the
  * heavier shot, the metal with the heaviest shot first. Masses are taken to the milligram and pulls within
  * `withinG` count as equal; within that the answer is exact.
  *
  * @returns the mix, with a warning where the tub runs out before the target (`loading.tub-runs-out`) and where a
- * single shot has to lock the float (`loading.one-sided-lock`); no answer where the tub has no shot to choose from
+ * single shot (`loading.one-sided-lock`) or unequal groups (`loading.uneven-lock`) have to lock the float; no answer where the tub has no shot to choose from
  * (`loading.no-shot`), where the smallest is too heavy (`loading.nothing-fits`) or where a figure makes no sense
  * (`loading.bad-target`, `loading.bad-shot`, `loading.bad-water`).
  */
@@ -128,6 +128,9 @@ function described(best: DividedMix, choice: Choice, usable: Tub): Answer<Mix> {
   }
   if (split === "halves" && shot.length === 1) {
     findings.push(warning("loading.one-sided-lock", { size: shot[0]!.size, pullG: mixPullG }));
+  } else if (split === "halves" && best.differenceG > nearEqualDifferenceG(mixPullG) + pullToleranceG) {
+    const [heavier, lighter] = halves.map((half) => totalPullG(half, water));
+    findings.push(warning("loading.uneven-lock", { heavierPullG: heavier!, lighterPullG: lighter! }));
   }
   return answer(
     {

@@ -8,6 +8,8 @@ import { chosen, pull, toleranceG, water } from "./choices.ts";
 /** Figures of a mix in the order in which they count: less is better. */
 interface Rank {
   readonly sparePullG: number;
+  /** 1 where one half pulls more than 60 % of the whole: common practice, no source. */
+  readonly uneven: number;
   readonly oneSided: number;
   readonly count: number;
   readonly differenceG: number;
@@ -19,6 +21,7 @@ function rankOf(first: readonly Shot[], second: readonly Shot[], targetPullG: nu
   const all = [...first, ...second];
   return {
     sparePullG: targetPullG - sum(all),
+    uneven: Math.max(sum(first), sum(second)) > 0.6 * sum(all) + toleranceG ? 1 : 0,
     oneSided: all.length === 1 ? 1 : 0,
     count: all.length,
     differenceG: Math.abs(sum(first) - sum(second)),
@@ -27,7 +30,7 @@ function rankOf(first: readonly Shot[], second: readonly Shot[], targetPullG: nu
 }
 
 function goesBefore(a: Rank, b: Rank): boolean {
-  for (const key of ["sparePullG", "oneSided", "count", "differenceG", "kinds"] as const) {
+  for (const key of ["sparePullG", "uneven", "oneSided", "count", "differenceG", "kinds"] as const) {
     if (Math.abs(a[key] - b[key]) > toleranceG) return a[key] < b[key];
   }
   return false;

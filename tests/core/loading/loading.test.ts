@@ -39,6 +39,37 @@ describe("choosing the shot", () => {
     expect(names(chosen(tub.slice(1), ofLead(0.7)).halves![0])).toEqual(["No 4", "No 4"]);
   });
 
+  it("takes more shot rather than halves that nobody can pinch evenly", () => {
+    // 1.74 g of tin: SSG, No 6 and No 10 would be the fewest, 1.6 g against 0.14 g.
+    const plenty = Number.POSITIVE_INFINITY;
+    const tub = tradeTub({ SSG: plenty, AAA: plenty, "No 6": plenty, "No 10": plenty });
+    const mix = chosen(tub, pullG(1.74, "tin", water));
+    expect(mix.halves!.map(names)).toEqual([
+      ["AAA", "No 6"],
+      ["AAA", "No 10"],
+    ]);
+  });
+
+  it("warns, with the pull of either, where no mix has near-equal halves", () => {
+    const choice = chooseShot({
+      tub: tradeTub({ SSG: 1, "No 8": 2 }, "lead"),
+      targetPullG: ofLead(1.72),
+      water,
+      split: "halves",
+    });
+    expect(choice.ok && names(choice.value.shot)).toEqual(["SSG", "No 8", "No 8"]);
+    expect(choice.findings).toEqual([
+      {
+        code: "loading.uneven-lock",
+        severity: "warning",
+        values: {
+          heavierPullG: expect.closeTo(ofLead(1.6), 9) as number,
+          lighterPullG: expect.closeTo(ofLead(0.12), 9) as number,
+        },
+      },
+    ]);
+  });
+
   it("warns where a single shot has to lock the float", () => {
     const choice = chooseShot({ tub: tradeTub({ AAA: 1 }), targetPullG: 0.8, water, split: "halves" });
     expect(choice.findings.map(({ code }) => code)).toContain("loading.one-sided-lock");
@@ -132,8 +163,8 @@ describe("choosing the shot", () => {
       ...tradeTub({ SSG: plenty, AAA: plenty, BB: plenty, "No 1": plenty, "No 4": plenty, "No 6": plenty }),
       ...tradeTub({ "No 8": plenty, "No 9": plenty, "No 10": plenty, "No 12": plenty }, "lead"),
     ];
-    const exact = chooseShot({ tub, targetPullG: 1.44, water, split: "halves" });
-    const close = chooseShot({ tub, targetPullG: 1.44, water, split: "halves", withinG: 0.005 });
+    const exact = chooseShot({ tub, targetPullG: 1.44, water, split: "one group" });
+    const close = chooseShot({ tub, targetPullG: 1.44, water, split: "one group", withinG: 0.005 });
     expect(close.ok && names(close.value.shot)).toEqual(["SSG", "No 8"]);
     expect(close.ok && close.value.sparePullG).toBeCloseTo(0.0048, 4);
     expect(exact.ok && exact.value.shot.length).toBeGreaterThan(12);
@@ -158,8 +189,9 @@ describe("the lock", () => {
     const tub = tradeTub({ BB: 4, "No 4": 4, "No 8": 6 }, "lead");
     const onLine = [tradeShot("No 4", "lead"), tradeShot("No 8", "lead")];
     const lock = lockFor(tub, onLine, pullG(1.6, "lead", water), water);
-    // 1.6 − 0.2 − 0.06 = 1.34 g: 3 BB and 2 No 8 are 1.32 g; the tub's 3 No 4 do not come nearer.
-    expect(lock.ok && names(lock.value.shot)).toEqual(["BB", "BB", "BB", "No 8", "No 8"]);
+    // 1.6 − 0.2 − 0.06 = 1.34 g. Fewest for 1.32 g are 3 BB and 2 No 8, at best 0.8 against 0.52 g, 60.6 %. With one
+    // shot more, 2 BB, 2 No 4 and 2 No 8, both groups have 0.66 g.
+    expect(lock.ok && names(lock.value.shot)).toEqual(["BB", "BB", "No 4", "No 4", "No 8", "No 8"]);
     expect(lock.ok && lock.value.massG).toBeCloseTo(1.32, 9);
   });
 
