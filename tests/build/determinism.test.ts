@@ -1,24 +1,8 @@
-import { createHash } from "node:crypto";
-import { readdirSync, readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { expect, it, onTestFinished } from "vitest";
 import { cli, temporaryFolder, writeContent } from "../support/cli.ts";
+import { hashesBelow } from "../support/files-below.ts";
 import { contentWith } from "../support/smallest-content.ts";
-
-/** Every file below a folder with the SHA-256 of its bytes. */
-function hashes(folder: string): Record<string, string> {
-  const files = readdirSync(folder, { recursive: true, encoding: "utf8" }).filter((path) =>
-    statSync(join(folder, path)).isFile(),
-  );
-  return Object.fromEntries(
-    files.sort().map((path) => [
-      path,
-      createHash("sha256")
-        .update(readFileSync(join(folder, path)))
-        .digest("hex"),
-    ]),
-  );
-}
 
 /** A build of the smallest content in a folder of its own, on a machine of this place and language. */
 async function build(zone: string, language: string): Promise<Record<string, string>> {
@@ -40,7 +24,7 @@ async function build(zone: string, language: string): Promise<Record<string, str
     out,
   );
   expect({ code, report }).toEqual({ code: 0, report: "" });
-  return hashes(out);
+  return hashesBelow(out);
 }
 
 it("gives the same bytes in another folder, time zone and language, PDFs included", async () => {

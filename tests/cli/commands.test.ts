@@ -1,7 +1,8 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { cli, temporaryFolder, writeContent } from "../support/cli.ts";
+import { hashesBelow } from "../support/files-below.ts";
 import { contentWith, edited } from "../support/smallest-content.ts";
 
 const content = (changes: Record<string, string | null> = {}) =>
@@ -99,12 +100,11 @@ describe("content with an error", () => {
   it("leaves no output, and an earlier one whole", async () => {
     const folder = temporaryFolder();
     const out = join(folder, "out");
-    mkdirSync(out);
-    writeFileSync(join(out, "manifest.json"), "{}");
-    writeFileSync(join(out, "page.html"), "earlier");
+    await cli("build", "--content", content(), "--out", out);
+    const earlier = hashesBelow(out);
     const { code } = await cli("build", "--content", wrong(), "--out", out);
     expect(code).toBe(1);
-    expect(readFileSync(join(out, "page.html"), "utf8")).toBe("earlier");
+    expect(hashesBelow(out)).toEqual(earlier);
     expect(readdirSync(folder)).toEqual(["out"]);
     const fresh = join(folder, "fresh");
     await cli("build", "--content", wrong(), "--out", fresh);

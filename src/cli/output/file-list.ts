@@ -1,0 +1,80 @@
+import { createHash } from "node:crypto";
+import { lstatSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { type Fingerprint, fingerprintOf, fingerprintOnDisk, sameContent } from "./fingerprint.ts";
+import { type Entry, walk } from "./walk.ts";
+
+/** Files by their path below a folder, with `/`. */
+export type FileList = ReadonlyMap<string, Fingerprint>;
+
+/** The file in an output that lists all others, and so tells what a build may replace. */
+export const listName = "dotdown-files.json";
+
+/** The list as text: who wrote it, every path with its size and hash, and a hash over all of that. */
+export function listText(files: FileList): string {
+  const sorted = [...files].sort(([a], [b]) => (a < b ? -1 : 1));
+  const signed = {
+    tool: "dotdown",
+    format: 1,
+    files: Object.fromEntries(
+      sorted.map(([path, { bytes, sha256 }]): [string, Fingerprint] => [path, { bytes, sha256 }]),
+    ),
+  };
+  const sha256 = createHash("sha256").update(JSON.stringify(signed)).digest("hex");
+  return `${JSON.stringify({ ...signed, sha256 }, null, 2)}\n`;
+}
+
+/** The list that a text is; undefined where it is not, byte for byte, what {@link listText} writes. */
+function parseList(text: string): FileList | undefined {
+  try {
+    const files: FileList = new Map(Object.entries(JSON.parse(text).files as Record<string, Fingerprint>));
+    return listText(files) === text ? files : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/** The files that the list in a folder accounts for, the list among them; undefined where no build wrote one. */
+export function readList(folder: string): FileList | undefined {
+  const file = join(folder, listName);
+  if (!lstatSync(file, { throwIfNoEntry: false })?.isFile()) return undefined;
+  const text = readFileSync(file, "utf8");
+  const list = parseList(text);
+  return list && new Map([...list, [listName, fingerprintOf(text)]]);
+}
+
+/** Where a folder and a list differ. */
+export interface Differences {
+  /** In the folder, but not in the list: files, links, and empty folders. */
+  readonly unknown: readonly string[];
+  /** In both, with other content. */
+  readonly changed: readonly string[];
+  /** In the list only. */
+  readonly missing: readonly string[];
+}
+
+export function differences(folder: string, list: FileList): Differences {
+  const folders = foldersOf(list);
+  const entries = walk(folder);
+  const isKnown = ({ path, kind }: Entry) =>
+    kind === "file" ? list.has(path) : kind === "folder" && (folders.has(path) || holdsAny(entries, path));
+  const files = entries.filter((entry) => entry.kind === "file" && isKnown(entry)).map(({ path }) => path);
+  const found = new Set(files);
+  return {
+    unknown: entries.filter((entry) => !isKnown(entry)).map(({ path }) => path),
+    changed: files.filter((path) => !sameContent(fingerprintOnDisk(join(folder, path)), list.get(path)!)),
+    missing: [...list.keys()].filter((path) => !found.has(path)),
+  };
+}
+
+const holdsAny = (entries: readonly Entry[], folder: string) =>
+  entries.some(({ path }) => path.startsWith(`${folder}/`));
+
+/** Every folder that a listed file is in. */
+export function foldersOf(list: FileList): ReadonlySet<string> {
+  const folders = new Set<string>();
+  for (const path of list.keys())
+    for (let at = path.indexOf("/"); at !== -1; at = path.indexOf("/", at + 1))
+      folders.add(path.slice(0, at));
+  return folders;
+}

@@ -1,0 +1,99 @@
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { writeOutput } from "../../../src/cli/output/write-output.ts";
+import type { OutputFile } from "../../../src/markup/output.ts";
+import { temporaryFolder } from "../../support/cli.ts";
+
+async function* files(...entries: [string, string][]): AsyncIterable<OutputFile> {
+  for (const [path, content] of entries) yield { path, content };
+}
+
+async function* failing(): AsyncIterable<OutputFile> {
+  yield { path: "a.txt", content: "half" };
+  throw new Error("no more");
+}
+
+const told: string[] = [];
+const write = (out: string, content: AsyncIterable<OutputFile>) =>
+  writeOutput({ out, contentFolders: [], tell: (line) => told.push(line) }, content);
+
+describe("writing the output", () => {
+  it("writes every file, and a list with their sizes and hashes", async () => {
+    const out = join(temporaryFolder(), "out");
+    expect(await write(out, files(["a.txt", "one"], ["b/c.txt", "two"]))).toBe(2);
+    expect(readFileSync(join(out, "b/c.txt"), "utf8")).toBe("two");
+    // SHA-256 of "one", computed with a general tool: printf one | sha256sum
+    expect(JSON.parse(readFileSync(join(out, "dotdown-files.json"), "utf8"))).toMatchObject({
+      tool: "dotdown",
+      files: {
+        "a.txt": { bytes: 3, sha256: "7692c3ad3540bb803c020b3aee66cd8887123234ea0c6e7143c0add73ff431ed" },
+      },
+    });
+  });
+
+  it("replaces an earlier output as a whole", async () => {
+    const out = join(temporaryFolder(), "out");
+    await write(out, files(["old/old.txt", "old"]));
+    await write(out, files(["new.txt", "new"]));
+    expect(readdirSync(out).sort()).toEqual(["dotdown-files.json", "new.txt"]);
+    expect(readdirSync(dirname(out))).toEqual(["out"]);
+  });
+
+  it("replaces an empty folder, and an output of which a file was taken away", async () => {
+    const out = join(temporaryFolder(), "out");
+    mkdirSync(out);
+    await write(out, files(["a.txt", "one"], ["b.txt", "two"]));
+    rmSync(join(out, "a.txt"));
+    await write(out, files(["a.txt", "three"]));
+    expect(readFileSync(join(out, "a.txt"), "utf8")).toBe("three");
+    expect(readdirSync(dirname(out))).toEqual(["out"]);
+  });
+
+  it("leaves an earlier output whole, and nothing else, when a file fails", async () => {
+    const folder = temporaryFolder();
+    const out = join(folder, "out");
+    await write(out, files(["old.txt", "old"]));
+    await expect(write(out, failing())).rejects.toThrow("no more");
+    expect(readFileSync(join(out, "old.txt"), "utf8")).toBe("old");
+    expect(readdirSync(folder)).toEqual(["out"]);
+  });
+
+  it("does not let two files have one address", async () => {
+    const folder = temporaryFolder();
+    const out = join(folder, "out");
+    for (const same of ["a.txt", "A.txt"])
+      await expect(write(out, files(["a.txt", "one"], [same, "two"]))).rejects.toThrow(
+        `make the file ${same}`,
+      );
+    expect(readdirSync(folder)).toEqual([]);
+  });
+
+  it("notices what somebody put into the output while it was built", async () => {
+    const folder = temporaryFolder();
+    const out = join(folder, "out");
+    await write(out, files(["old.txt", "old"]));
+    async function* meanwhile(): AsyncIterable<OutputFile> {
+      yield { path: "new.txt", content: "new" };
+      writeFileSync(join(out, "notes.txt"), "mine");
+    }
+    await expect(write(out, meanwhile())).rejects.toThrow("notes.txt (no build wrote it)");
+    expect(readdirSync(out).sort()).toEqual(["dotdown-files.json", "notes.txt", "old.txt"]);
+    expect(readdirSync(folder)).toEqual(["out"]);
+  });
+
+  it("notices that a file is not as it was written", async () => {
+    const folder = temporaryFolder();
+    const out = join(folder, "out");
+    await write(out, files(["old.txt", "old"]));
+    async function* spoilt(): AsyncIterable<OutputFile> {
+      yield { path: "new.txt", content: "new" };
+      const [work] = readdirSync(folder).filter((name) => name !== "out");
+      writeFileSync(join(folder, work!, "next/new.txt"), "now");
+    }
+    await expect(write(out, spoilt())).rejects.toThrow("is not as it was written");
+    expect(readFileSync(join(out, "old.txt"), "utf8")).toBe("old");
+    // What somebody wrote stays, wherever they wrote it.
+    expect(told.pop()).toMatch(/next\/new\.txt was not written by a build; it is kept there$/);
+  });
+});
