@@ -5,6 +5,7 @@ export type ValueKind =
   | "length" // mm, along the line or of a thing
   | "depth" // mm of water
   | "mass" // g, of a thing or of what it pulls
+  | "stated mass" // g, as a scale or a rule states it
   | "density" // kg/m³
   | "time" // s
   | "share" // of one
@@ -70,7 +71,12 @@ export const findingTable = {
   "knot-share": about("line", { knot: "text" }),
   "line-strength": about("line", { part: "text" }),
   "main-line-weak-link": about("line", { mainG: "mass", hookG: "mass" }),
-  "lead-not-allowed": about("loading", { size: "text", massG: "mass", place: "text" }),
+  "lead-not-allowed": about("loading", {
+    size: "text",
+    massG: "stated mass",
+    allowedUpToG: "stated mass",
+    place: "text",
+  }),
   "load-does-not-cock": about("loading", { pullG: "mass", neededPullG: "mass" }),
   "load.bare-number": about("loading", { term: "text", text: "text", scale: "text", sizes: "text" }),
   "load.no-count": about("loading", { term: "text", text: "text", size: "text" }),

@@ -30,7 +30,7 @@ export function drawShotGauge(
   const lineMm = textMm * leading;
   const diameter = (size: ShotSize, metal: Metal) => ballDiameterMm(size.massG, metal);
   const names = sizes.map(({ name }) => name);
-  const masses = sizes.map(({ massG }) => figures.mass(massG));
+  const masses = sizes.map(({ massG }) => figures.statedMass(massG));
   const widest = (said: readonly string[], face: "bold" | "regular") =>
     Math.max(...said.map((one) => measure(one, textMm, face)));
   const nameMm = widest(names, "bold") + 3;
@@ -91,7 +91,7 @@ function told(size: ShotSize, metals: readonly Metal[], { words, figures }: Draw
   );
   return words("drawing.gauge.told", {
     size: size.name,
-    mass: figures.mass(size.massG),
+    mass: figures.statedMass(size.massG),
     diameters: diameters.join(", "),
   });
 }

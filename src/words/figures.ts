@@ -27,6 +27,8 @@ export interface Figures {
   tip(mm: number): string;
   /** A weight, to 0.01 g: `1.6 g`. */
   mass(g: number): string;
+  /** A weight as a scale or a rule states it, which may be finer than the bank needs: `0.0635 g`. */
+  statedMass(g: number): string;
   /** A breaking strain: `4 lb (1.8 kg)`. */
   strength(g: number): string;
   /** A small size such as a line's or shot's diameter: `0.16 mm`. */
@@ -92,6 +94,7 @@ export function makeFigures(units: UnitChoice, words: Words): Figures {
     hookSet: (from, to) => hookSet(from, to, words, shown),
     tip: (mm) => `${Math.round(mm / 5) * 5} mm`,
     mass: (g) => `${trimmed(g, 2)} g`,
+    statedMass: (g) => `${trimmed(g, 4)} g`,
     // Spools and licences speak of pounds wherever float fishing is sold, so pounds come first.
     strength: (g) => {
       if (units === "metric") return `${trimmed(g / 1000, 2)} kg`;

@@ -17,6 +17,7 @@ const shown: Readonly<Record<Exclude<ValueKind, "text">, (value: number, figures
   length: lengthShown,
   depth: (mm, figures) => figures.depth(mm),
   mass: (g, figures) => figures.mass(g),
+  "stated mass": (g, figures) => figures.statedMass(g),
   density: (kgM3) => `${(kgM3 / 1000).toFixed(2)} g/cm³`,
   time: (s, figures) => figures.time(s),
   share: (share, figures) => figures.share(share),

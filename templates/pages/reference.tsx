@@ -34,7 +34,7 @@ export function BaitsPage({ view }: { view: View }) {
             <tbody>
               <tr>
                 <th scope="row">{say("baits.mass")}</th>
-                <td>{figures.mass(bait.massG)}</td>
+                <td>{figures.statedMass(bait.massG)}</td>
               </tr>
               <tr>
                 <th scope="row">{say("baits.fall")}</th>

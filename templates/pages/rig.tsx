@@ -209,8 +209,8 @@ function LeadNote({ view: { say, figures, library, href } }: { view: View }) {
       <p>
         {say(leadRule.allowedAboveG === undefined ? "lead.rule-below" : "lead.rule-between", {
           place: leadRule.place,
-          upTo: figures.mass(leadRule.allowedUpToG),
-          above: figures.mass(leadRule.allowedAboveG ?? 0),
+          upTo: figures.statedMass(leadRule.allowedUpToG),
+          above: figures.statedMass(leadRule.allowedAboveG ?? 0),
           checked: leadRule.checked,
         })}
       </p>

@@ -66,7 +66,7 @@ function ScaleTable({ view: { say, figures, library } }: { view: View }) {
             <tr>
               <th scope="row">{name}</th>
               {masses.map((mass) => (
-                <td>{mass === undefined ? say("shot.not-in-scale") : figures.mass(mass)}</td>
+                <td>{mass === undefined ? say("shot.not-in-scale") : figures.statedMass(mass)}</td>
               ))}
               <td>{differ(masses, figures) ? say("shot.disagree") : ""}</td>
             </tr>
@@ -89,7 +89,7 @@ function heaviest(masses: readonly (number | undefined)[]): number {
 function differ(masses: readonly (number | undefined)[], figures: View["figures"]): boolean {
   const known = masses.filter((mass) => mass !== undefined);
   const [least, most] = [Math.min(...known), Math.max(...known)];
-  return 1 - least / most > agreeingShare && figures.mass(least) !== figures.mass(most);
+  return 1 - least / most > agreeingShare && figures.statedMass(least) !== figures.statedMass(most);
 }
 
 function TubTable({ view: { say, figures, library } }: { view: View }) {
@@ -109,7 +109,7 @@ function TubTable({ view: { say, figures, library } }: { view: View }) {
             <tr>
               <th scope="row">{size}</th>
               <td>{say(`metal.${metal}`)}</td>
-              <td>{figures.mass(massG)}</td>
+              <td>{figures.statedMass(massG)}</td>
             </tr>
           ))}
         </tbody>

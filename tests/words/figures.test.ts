@@ -46,6 +46,15 @@ describe("figures in the units of the guide", () => {
     expect(both.tip(12.6)).toBe("15 mm");
   });
 
+  it("states a weight as finely as a scale or a rule does", () => {
+    expect([0.0635, 0.06, 1.6, 28.35].map(both.statedMass)).toEqual([
+      "0.0635 g",
+      "0.06 g",
+      "1.6 g",
+      "28.35 g",
+    ]);
+  });
+
   it("gives a pace as the time over ten metres or yards", () => {
     expect(both.pace(0.4)).toBe("10 m in 25 s");
     expect(imperial.pace(0.36576)).toBe("10 yd in 25 s");

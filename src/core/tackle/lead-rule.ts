@@ -14,8 +14,8 @@ export interface LeadRule {
 }
 
 /**
- * Whether a rule lets a lead weight be used. The stated mass counts, not the ball's diameter: a lead ball of the
- * English No 8 diameter weighs 0.064 g and is yet named as 0.06 g.
+ * Whether a rule lets a lead weight be used. The stated mass counts: a No 8 may be used where its scale says 0.06 g,
+ * and not where it says 0.0635 g.
  *
  * @param massG stated mass [g]; at the lower bound itself it may be used, at the upper bound itself it may not
  */
@@ -32,5 +32,8 @@ export function checkLead(shot: readonly Shot[], rule: LeadRule): readonly Findi
   );
   return [...forbidden.values()]
     .sort((a, b) => b.massG - a.massG)
-    .map(({ size, massG }) => warning("lead-not-allowed", { size, massG, place: rule.place }));
+    .map(({ size, massG }) => {
+      const { allowedUpToG, place } = rule;
+      return warning("lead-not-allowed", { size, massG, allowedUpToG, place });
+    });
 }

@@ -106,7 +106,7 @@ async function gaugeFile(shot: readonly Shot[], scale: string, press: Press): Pr
     const across = unbroken(figures.diameter(diameterMm));
     return {
       size: unbroken(size),
-      mass: unbroken(figures.mass(massG)),
+      mass: unbroken(figures.statedMass(massG)),
       metal: words(`card.metal.${metal}`),
       across,
       diameterMm,

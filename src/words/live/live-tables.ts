@@ -53,7 +53,7 @@ export const tables: Readonly<Record<string, (at: Attributes, context: LiveConte
     const scale = named(library.scales, library.guide.scaleId, "shot scale");
     return {
       head: [words("table.size"), words("table.mass")],
-      rows: scale.sizes.map(({ name, massG }) => [name, figures.mass(massG)]),
+      rows: scale.sizes.map(({ name, massG }) => [name, figures.statedMass(massG)]),
     };
   },
 };

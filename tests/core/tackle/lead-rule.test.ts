@@ -53,12 +53,12 @@ describe("the rule on lead", () => {
       {
         code: "lead-not-allowed",
         severity: "warning",
-        values: { size: "BB", massG: 0.4, place: "England and Wales" },
+        values: { size: "BB", massG: 0.4, allowedUpToG: 0.06, place: "England and Wales" },
       },
       {
         code: "lead-not-allowed",
         severity: "warning",
-        values: { size: "No 4", massG: 0.2, place: "England and Wales" },
+        values: { size: "No 4", massG: 0.2, allowedUpToG: 0.06, place: "England and Wales" },
       },
     ]);
   });
