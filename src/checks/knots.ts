@@ -1,17 +1,14 @@
 import { checkKnot, knotFaultWords } from "../drawing/knots/check.ts";
 import type { Library } from "../model/library.ts";
-import type { Message } from "../model/message.ts";
+import { type Message, message } from "../model/message.ts";
 import type { Words } from "../words/words.ts";
 
 /** What is wrong with the step pictures of the knots, each error at its step. */
 export function knotMessages({ knots }: Pick<Library, "knots">, words: Words): Message[] {
   return knots.flatMap((knot) =>
-    checkKnot(knot).map(
-      (fault): Message => ({
-        severity: "error",
-        place: knot.placeOf(["steps", fault.step - 1]),
-        code: `knot-${fault.kind}`,
-        values: { reason: knotFaultWords(fault, words) },
+    checkKnot(knot).map((fault) =>
+      message(`knot-${fault.kind}`, knot.placeOf(["steps", fault.step - 1]), {
+        reason: knotFaultWords(fault, words),
       }),
     ),
   );

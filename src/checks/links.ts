@@ -5,7 +5,7 @@ import { unified } from "unified";
 import { visit } from "unist-util-visit";
 import { pageOfContent, sitePaths, termId } from "../model/addresses.ts";
 import type { Library, Prose } from "../model/library.ts";
-import type { Message } from "../model/message.ts";
+import { type Message, message, type Place } from "../model/message.ts";
 import { allTexts, type Text } from "./texts.ts";
 
 /** Links between texts of the content that lead to no page or to no place on it: each is an error at its link. */
@@ -15,10 +15,9 @@ export function checkLinks(library: Library): readonly Message[] {
     const messages: Message[] = [];
     visit(text.body, ["link", "definition"], (node) => {
       if (node.type !== "link" && node.type !== "definition") return;
-      const wrong = wrongLink(node.url, text, pages);
-      if (!wrong) return;
       const { line, column } = node.position!.start;
-      messages.push({ severity: "error", place: { file: text.path, line, column }, ...wrong });
+      const wrong = wrongLink(node.url, text, pages, { file: text.path, line, column });
+      if (wrong) messages.push(wrong);
     });
     return messages;
   });
@@ -27,17 +26,15 @@ export function checkLinks(library: Library): readonly Message[] {
 /** Anchors by page; every page that the site will have is there. */
 type Pages = ReadonlyMap<string, ReadonlySet<string>>;
 
-function wrongLink(url: string, text: Text, pages: Pages): Pick<Message, "code" | "values"> | undefined {
+function wrongLink(url: string, text: Text, pages: Pages, place: Place): Message | undefined {
   if (/^[a-z]+:/i.test(url)) return undefined;
   const own = contentPath(text.path);
   const [file = "", anchor] = url.split("#");
   const target = file === "" ? own : posix.join(posix.dirname(own), file);
   const [page, entry] = (pageOfContent(target) ?? "").split("#") as [string, string?];
   const anchors = pages.get(page);
-  const unknown = (what: string, found: string, allowed: Iterable<string>) => ({
-    code: "unknown-name",
-    values: { what, found, allowed: [...allowed].sort() },
-  });
+  const unknown = (what: string, found: string, allowed: Iterable<string>) =>
+    message("unknown-name", place, { what, found, allowed: [...allowed].sort() });
   if (!anchors) {
     const folder = posix.dirname(target);
     const near = [...pages.keys()].map((known) => posix.relative("site", known));
@@ -45,7 +42,7 @@ function wrongLink(url: string, text: Text, pages: Pages): Pick<Message, "code" 
     const names = siblings.map((known) => posix.basename(known, ".html"));
     return names.length > 0
       ? unknown(`page in ${folder}`, posix.basename(target).replace(/\.\w+$/, ""), names)
-      : { code: "bad-link", values: { link: url } };
+      : message("bad-link", place, { link: url });
   }
   const wanted = anchor ?? entry;
   if (wanted === undefined || wanted === "" || anchors.has(wanted)) return undefined;

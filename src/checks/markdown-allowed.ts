@@ -1,10 +1,11 @@
 import type { Nodes } from "mdast";
 import { visit } from "unist-util-visit";
-import type { Message } from "../model/message.ts";
+import { type Message, message, type Place } from "../model/message.ts";
+import type { LeftOut } from "../model/message-table.ts";
 import type { Text } from "./texts.ts";
 
 /** What Markdown has and page or paper have not; `messages.ts` says of each what to write instead. */
-function leftOut(node: Nodes): string | undefined {
+function leftOut(node: Nodes): LeftOut | undefined {
   switch (node.type) {
     case "image":
     case "imageReference":
@@ -37,18 +38,19 @@ export function isComment(html: string): boolean {
  */
 export function checkMarkdown({ path, body }: Text): readonly Message[] {
   const messages: Message[] = [];
-  const error = (node: Nodes, code: string, values: Message["values"]) => {
+  const placeOf = (node: Nodes): Place => {
     const { line, column } = node.position!.start;
-    messages.push({ severity: "error", place: { file: path, line, column }, code, values });
+    return { file: path, line, column };
   };
   let highest: number | undefined;
   visit(body, (node) => {
     const construct = leftOut(node);
-    if (construct !== undefined) error(node, "markdown-left-out", { construct });
+    if (construct !== undefined) messages.push(message("markdown-left-out", placeOf(node), { construct }));
     if (node.type !== "heading") return;
     highest ??= node.depth;
     if (node.depth < highest || node.depth > highest + 1) {
-      error(node, "heading-level", { found: "#".repeat(node.depth), highest: "#".repeat(highest) });
+      const values = { found: "#".repeat(node.depth), highest: "#".repeat(highest) };
+      messages.push(message("heading-level", placeOf(node), values));
     }
   });
   return messages;

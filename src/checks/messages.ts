@@ -1,15 +1,18 @@
 import { closest, distance } from "fastest-levenshtein";
-import type { Message, MessageValues } from "../model/message.ts";
-
-type Values = MessageValues;
+import type { QuantityProblem } from "../core/quantity.ts";
+import type { Message } from "../model/message.ts";
+import {
+  type LeftOut,
+  type MessageCode,
+  type MessageValues,
+  messageSeverity,
+} from "../model/message-table.ts";
 
 /** A message as text: the reason, and what to do about it. */
 export interface WordedMessage {
   readonly reason: string;
   readonly hint?: string | undefined;
 }
-
-const listed = (list: Values[string] | undefined): readonly string[] => (Array.isArray(list) ? list : []);
 
 /**
  * "did you mean", where an allowed name is near enough to be a slip of the finger. Names with a digit are never
@@ -32,7 +35,7 @@ function wrongName(reason: string, found: string, allowed: readonly string[]): W
   return { reason, hint: [guess, oneOf(allowed)].filter((part) => part !== undefined).join(" — ") };
 }
 
-const quantityReasons: Readonly<Record<string, (v: Values) => string>> = {
+const quantityReasons: Readonly<Record<QuantityProblem, (v: MessageValues["quantity"]) => string>> = {
   "no number": (v) => `"${v.found}" is no ${v.kind}: it does not start with a number`,
   "no unit": (v) => `"${v.found}" has no unit`,
   "unknown unit": (v) => `"${v.unit}" is no unit of ${v.kind}`,
@@ -40,18 +43,18 @@ const quantityReasons: Readonly<Record<string, (v: Values) => string>> = {
   "not understood": (v) => `"${v.found}" is not understood as a ${v.kind}`,
 };
 
-function wrongQuantity(v: Values): WordedMessage {
-  const examples = listed(v.examples);
-  const bare = v.problem === "no unit" && /^[\d./ ]+$/.test(String(v.found));
+function wrongQuantity(v: MessageValues["quantity"]): WordedMessage {
+  const { examples } = v;
+  const bare = v.problem === "no unit" && /^[\d./ ]+$/.test(v.found);
   const units = examples.flatMap((example) => /^[\d.]+ (\D+)$/.exec(example)?.[1] ?? []);
   const hint = bare
     ? `say which: ${units.map((unit) => `${v.found} ${unit}`).join(" or ")}`
     : `write it like ${examples.join(" or ")}`;
-  return { reason: quantityReasons[String(v.problem)]!(v), hint };
+  return { reason: quantityReasons[v.problem](v), hint };
 }
 
 /** Markdown that neither page nor handout shows, and what to write instead. */
-const leftOut: Readonly<Record<string, WordedMessage>> = {
+const leftOut: Readonly<Record<LeftOut, WordedMessage>> = {
   image: {
     reason: "a picture from a file cannot be shown: all pictures of the guide are drawn",
     hint: "ask for a drawing on a line of its own, such as ::scene{scene=swim} or ::knot{knot=half-blood}",
@@ -66,8 +69,13 @@ const leftOut: Readonly<Record<string, WordedMessage>> = {
   },
 };
 
-/** The words of every message about content, by code. Reasons of the core come with their own words. */
-const table: Readonly<Record<string, (v: Values) => WordedMessage>> = {
+/** A sentence that came with its own words. */
+function asWorded({ reason }: { readonly reason: string }): WordedMessage {
+  return { reason };
+}
+
+/** The words of every message about content, by code. */
+const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessage } = {
   "yaml-syntax": (v) => ({ reason: `this is not YAML: ${v.problem}` }),
   "not-utf-8": () => ({
     reason: "a sign here is not UTF-8",
@@ -78,16 +86,15 @@ const table: Readonly<Record<string, (v: Values) => WordedMessage>> = {
     hint: "start it with a line ---, then `title: …`, then a line ---",
   }),
   "missing-file": (v) => ({ reason: `there is no ${v.path}`, hint: `add it; ${v.need}` }),
-  "missing-folder": (v) => ({ reason: `there is no folder ${v.path}`, hint: "name one with --content" }),
-  "unknown-key": (v) => wrongName(`unknown key "${v.key}"`, String(v.key), listed(v.allowed)),
+  "unknown-key": (v) => wrongName(`unknown key "${v.key}"`, v.key, v.allowed),
   "missing-key": (v) => ({ reason: `"${v.key}" is missing`, hint: `add a line \`${v.key}: …\`` }),
   "wrong-type": (v) => ({ reason: `"${v.key}" should be ${v.expected}, but is ${v.found}` }),
-  "not-a-choice": (v) => wrongName(`"${v.key}" cannot be ${v.found}`, String(v.found), listed(v.allowed)),
+  "not-a-choice": (v) => wrongName(`"${v.key}" cannot be ${v.found}`, v.found, v.allowed),
   "too-few": (v) => ({ reason: `"${v.key}" needs at least ${v.least}` }),
   "out-of-range": (v) => ({ reason: `"${v.key}" is ${v.found}, which is ${v.bound}` }),
   "not-valid": (v) => ({ reason: `"${v.key}": ${v.problem}` }),
   quantity: wrongQuantity,
-  "unknown-name": (v) => wrongName(`there is no ${v.what} "${v.found}"`, String(v.found), listed(v.allowed)),
+  "unknown-name": (v) => wrongName(`there is no ${v.what} "${v.found}"`, v.found, v.allowed),
   "duplicate-name": (v) => ({ reason: `"${v.found}" stands here twice` }),
   "falling-profile": (v) => ({
     reason: `the profile's points must rise: ${v.at} mm follows ${v.before} mm`,
@@ -114,28 +121,28 @@ const table: Readonly<Record<string, (v: Values) => WordedMessage>> = {
     hint: "link to it from a lesson, or show its drawing there",
   }),
   "typed-figure": (v) => ({
-    reason: `"${String(v.figure).replace(/\s+/g, " ")}" is typed by hand and will go stale`,
+    reason: `"${v.figure.replace(/\s+/g, " ")}" is typed by hand and will go stale`,
     hint: `write ${v.directive}`,
   }),
   "no-basis": (v) => ({
     reason: `"${v.figure}" is a rule of thumb, and its section does not say where it comes from`,
     hint: "say that it is published, common practice, from memory or measured, or link to its source",
   }),
-  "markdown-left-out": (v) => leftOut[String(v.construct)]!,
+  "markdown-left-out": (v) => leftOut[v.construct],
   "heading-level": (v) => ({
     reason: `a heading with ${v.found} in a text whose first heading has ${v.highest}`,
     hint: `use ${v.highest} for the parts of the text and ${v.highest}# for the parts below them`,
   }),
-  "bad-link": (v) => ({
-    reason: `nothing is at ${v.link}`,
-    hint: v.hint === undefined ? undefined : String(v.hint),
-  }),
+  "bad-link": (v) => ({ reason: `nothing is at ${v.link}` }),
+  "knot-crossing": asWorded,
+  "knot-outside": asWorded,
+  "knot-short": asWorded,
 };
 
-/** A message as text; a reason that is worded already travels in `values.reason`. */
+const isContents = (code: Message["code"]): code is MessageCode => code in messageSeverity;
+
+/** A message as text. */
 export function worded({ code, values }: Message): WordedMessage {
-  const words = table[code];
-  if (words) return words(values);
-  if (values.reason === undefined) throw new Error(`no words for the message "${code}"`);
-  return { reason: String(values.reason), hint: values.hint === undefined ? undefined : String(values.hint) };
+  const words = isContents(code) ? (table[code] as (v: unknown) => WordedMessage) : asWorded;
+  return words(values as never);
 }

@@ -1,6 +1,6 @@
 import type { Nodes } from "mdast";
 import { bases } from "../core/basis.ts";
-import type { Message } from "../model/message.ts";
+import { type Message, message } from "../model/message.ts";
 import { type Block, blocksOf, hasNode, sectionsOf } from "./blocks.ts";
 import type { ContentCheck } from "./check.ts";
 import { pageTexts } from "./texts.ts";
@@ -47,5 +47,5 @@ function ruleIn(block: Block): Message[] {
   const rule = ruleOfThumb.exec(block.text);
   if (!rule) return [];
   const values = { figure: rule[0].replace(/\s+/g, " ") };
-  return [{ severity: "warning", place: block.placeAt(rule.index), code: "no-basis", values }];
+  return [message("no-basis", block.placeAt(rule.index), values)];
 }

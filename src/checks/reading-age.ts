@@ -3,6 +3,7 @@ import { toString as wordOf } from "nlcst-to-string";
 import { ParseEnglish } from "parse-english";
 import { syllable } from "syllable";
 import { visit } from "unist-util-visit";
+import { message } from "../model/message.ts";
 import { type Block, blocksOf, liveFigure } from "./blocks.ts";
 import type { ContentCheck } from "./check.ts";
 
@@ -57,5 +58,5 @@ export const readingAge: ContentCheck = ({ library }) =>
     const hardest = blocks.reduce((a, b) => (fleschKincaid(b.counts) > fleschKincaid(a.counts) ? b : a));
     const shown = grade.toFixed(1);
     const values = { grade: shown, age: ageOf(Number(shown)), gradeBelow, ageBelow: ageOf(gradeBelow) };
-    return [{ severity: "warning", place: hardest.block.placeAt(0), code: "hard-to-read", values }];
+    return [message("hard-to-read", hardest.block.placeAt(0), values)];
   });

@@ -1,7 +1,7 @@
 import { parseLoad } from "../core/tackle/load-notation.ts";
 import type { ShotScale } from "../core/tackle/shot.ts";
 import type { FloatEntry, Prose } from "../model/library.ts";
-import type { Message } from "../model/message.ts";
+import { message } from "../model/message.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import type { Figures } from "../words/figures.ts";
 import { blocksOf, sentencesOf } from "./blocks.ts";
@@ -29,13 +29,8 @@ export const typedFigures: ContentCheck = (checked) => {
           ...typedWeights(text, scale),
           ...typedMarkings(text, floatsOf(text, prose, checked), scale),
           ...typedDepths(text, rigs, checked.figures),
-        ].map(
-          (typed): Message => ({
-            severity: "warning",
-            place: block.placeAt(at + typed.at),
-            code: "typed-figure",
-            values: { figure: typed.figure, directive: typed.directive },
-          }),
+        ].map(({ figure, directive, ...typed }) =>
+          message("typed-figure", block.placeAt(at + typed.at), { figure, directive }),
         ),
       ),
     );

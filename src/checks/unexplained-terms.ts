@@ -1,7 +1,7 @@
 import type { Link, Paragraph, Parents, PhrasingContent } from "mdast";
 import { toString as textOf } from "mdast-util-to-string";
 import { visit } from "unist-util-visit";
-import type { Message } from "../model/message.ts";
+import { type Message, message } from "../model/message.ts";
 import type { ContentCheck } from "./check.ts";
 import { formsOf } from "./glossary-forms.ts";
 import { pageTexts } from "./texts.ts";
@@ -24,8 +24,7 @@ export const unexplainedTerms: ContentCheck = ({ library }) => {
         const term = textOf(node);
         if (known.has(term.toLowerCase())) return;
         const { line, column } = node.position!.start;
-        const place = { file: path, line, column };
-        messages.push({ severity: "warning", place, code: "term-not-explained", values: { term } });
+        messages.push(message("term-not-explained", { file: path, line, column }, { term }));
       });
     });
     return messages;

@@ -1,19 +1,15 @@
+import { message } from "../model/message.ts";
 import type { ContentCheck } from "./check.ts";
 import { allTexts, linkedFiles } from "./texts.ts";
 
 /** Lessons that no other text leads to. The first is where the course starts. */
 export const unlinkedLessons: ContentCheck = ({ library }) => {
   const links = allTexts(library).map((text) => ({ path: text.path, files: linkedFiles(text) }));
-  return library.lessons.slice(1).flatMap(({ id, path, title }) =>
-    links.some((link) => link.path !== path && link.files.has(`lessons/${id}`))
-      ? []
-      : [
-          {
-            severity: "warning",
-            place: { file: path, line: 1, column: 1 },
-            code: "lesson-not-linked",
-            values: { title },
-          },
-        ],
-  );
+  return library.lessons
+    .slice(1)
+    .flatMap(({ id, path, title }) =>
+      links.some((link) => link.path !== path && link.files.has(`lessons/${id}`))
+        ? []
+        : [message("lesson-not-linked", { file: path, line: 1, column: 1 }, { title })],
+    );
 };

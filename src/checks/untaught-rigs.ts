@@ -1,3 +1,4 @@
+import { message } from "../model/message.ts";
 import type { ContentCheck } from "./check.ts";
 import { linkedFiles, liveAttributes } from "./texts.ts";
 
@@ -10,8 +11,6 @@ export const untaughtRigs: ContentCheck = ({ library }) => {
     ]),
   );
   return library.rigs.flatMap(({ id, title, placeOf }) =>
-    taught.has(`rigs/${id}`)
-      ? []
-      : [{ severity: "warning", place: placeOf(["title"]), code: "rig-not-taught", values: { title } }],
+    taught.has(`rigs/${id}`) ? [] : [message("rig-not-taught", placeOf(["title"]), { title })],
   );
 };

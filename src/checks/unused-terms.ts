@@ -1,6 +1,7 @@
 import type { Root } from "mdast";
 import { visit } from "unist-util-visit";
 import type { Library } from "../model/library.ts";
+import { message } from "../model/message.ts";
 import type { WordTree } from "../model/word-tree.ts";
 import type { ContentCheck } from "./check.ts";
 import { formsOf } from "./glossary-forms.ts";
@@ -20,9 +21,7 @@ export const unusedTerms: ContentCheck = ({ library }) => {
     );
     const used =
       anyForm.test(texts) || meanings.some((meaning, other) => other !== at && anyForm.test(meaning));
-    return used
-      ? []
-      : [{ severity: "warning", place: term.place, code: "term-not-used", values: { term: term.term } }];
+    return used ? [] : [message("term-not-used", term.place, { term: term.term })];
   });
 };
 

@@ -5,7 +5,7 @@ import remarkGfm from "remark-gfm";
 import remarkParse from "remark-parse";
 import { unified } from "unified";
 import { visit } from "unist-util-visit";
-import type { Message, Place } from "../model/message.ts";
+import { type Message, message, type Place } from "../model/message.ts";
 import { readYaml, type YamlSource } from "./yaml-source.ts";
 
 const parser = unified()
@@ -26,13 +26,8 @@ export function readMarkdown(text: string, file: string): MarkdownSource {
   const root = parser.parse(text);
   const front = root.children[0];
   if (front?.type !== "yaml") {
-    const message: Message = {
-      severity: "error",
-      place: { file, line: 1, column: 1 },
-      code: "no-front-matter",
-      values: {},
-    };
-    return { front: readYaml("", file), body: root, messages: [message] };
+    const missing = message("no-front-matter", { file, line: 1, column: 1 }, {});
+    return { front: readYaml("", file), body: root, messages: [missing] };
   }
   const source = readYaml((front as Yaml).value, file, front.position!.start.line);
   return {

@@ -1,6 +1,7 @@
 import type { z } from "zod";
 import type { Finding } from "../core/finding.ts";
-import type { Message, Place } from "../model/message.ts";
+import { type Message, message, type Place } from "../model/message.ts";
+import type { MessageCode, MessageValues } from "../model/message-table.ts";
 import { makeFigures } from "../words/figures.ts";
 import { findingMessage } from "../words/reason.ts";
 import type { Words } from "../words/words.ts";
@@ -31,8 +32,8 @@ export class Reading {
     readonly words: Words,
   ) {}
 
-  error(place: Place, code: string, values: Message["values"]): void {
-    this.messages.push({ severity: "error", place, code, values });
+  error<C extends MessageCode>(place: Place, code: C, values: MessageValues[C]): void {
+    this.messages.push(message(code, place, values));
   }
 
   /** Says what the core found, in its own words, at the place of the figure it is about. */

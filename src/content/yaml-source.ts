@@ -10,7 +10,7 @@ import {
   type Pair,
   parseDocument,
 } from "yaml";
-import type { Message, Place } from "../model/message.ts";
+import { type Message, message, type Place } from "../model/message.ts";
 
 type PathStep = string | number;
 
@@ -37,12 +37,7 @@ export function readYaml(text: string, file: string, lineOffset = 0): YamlSource
     const { line, col } = lines.linePos(offset);
     return { file, line: line + lineOffset, column: col };
   };
-  const fault = (problem: string, offset: number): Message => ({
-    severity: "error",
-    place: placeAt(offset),
-    code: "yaml-syntax",
-    values: { problem },
-  });
+  const fault = (problem: string, offset: number) => message("yaml-syntax", placeAt(offset), { problem });
   const messages = doc.errors.map((error) => fault(error.message, error.pos[0]));
   let data: unknown;
   try {

@@ -1,5 +1,5 @@
-/** What a message is about, for its words to speak of. */
-export type MessageValues = Readonly<Record<string, string | number | readonly string[]>>;
+import type { FindingCode } from "../core/finding.ts";
+import { type MessageCode, type MessageValues, messageSeverity, type Severity } from "./message-table.ts";
 
 /** Where in the content something stands; line and column count from 1. */
 export interface Place {
@@ -8,13 +8,30 @@ export interface Place {
   readonly column?: number;
 }
 
-/** Something to tell the author: data first, words last (`messages.ts`). */
-export interface Message {
-  readonly severity: "error" | "warning";
+/** Something to tell the author about content: data first, words last. */
+type ContentMessage = {
+  [C in MessageCode]: {
+    readonly severity: Severity;
+    readonly place: Place;
+    /** Names the sentence, and is printed behind it. */
+    readonly code: C;
+    readonly values: MessageValues[C];
+  };
+}[MessageCode];
+
+/** What the core found, worded already. */
+interface FoundMessage {
+  readonly severity: Severity;
   readonly place: Place;
-  /** Names the sentence in `messages.ts` and is printed behind it. */
-  readonly code: string;
-  readonly values: MessageValues;
+  readonly code: FindingCode;
+  readonly values: { readonly reason: string };
+}
+
+export type Message = ContentMessage | FoundMessage;
+
+/** A message about content, as bad as its code says. */
+export function message<C extends MessageCode>(code: C, place: Place, values: MessageValues[C]): Message {
+  return { severity: messageSeverity[code], place, code, values } as ContentMessage;
 }
 
 /** What a stage gives: its value, and what it has to tell. */

@@ -1,5 +1,11 @@
 import { z } from "zod";
 import { parseQuantity, type QuantityKind, quantityExamples } from "../../core/quantity.ts";
+import type { MessageValues } from "../../model/message-table.ts";
+
+/** What is wrong with a quantity, for a message about the key that it stands at. */
+export type QuantityFault =
+  | { readonly code: "quantity"; readonly values: MessageValues["quantity"] }
+  | { readonly code: "out-of-range"; readonly values: Omit<MessageValues["out-of-range"], "key"> };
 
 /** A quantity with its unit, read into the core's unit for its kind. */
 export function quantity(kind: QuantityKind, range: { least?: number; above?: number; most?: number } = {}) {
@@ -12,12 +18,14 @@ export function quantity(kind: QuantityKind, range: { least?: number; above?: nu
         input: typed,
         params: {
           code: "quantity",
-          kind,
-          problem: read.problem,
-          unit: read.unit,
-          found: text === "" ? JSON.stringify(typed) : text,
-          examples: quantityExamples[kind],
-        },
+          values: {
+            kind,
+            problem: read.problem,
+            unit: read.unit,
+            found: text === "" ? JSON.stringify(typed) : text,
+            examples: quantityExamples[kind],
+          },
+        } satisfies QuantityFault,
       });
       return z.NEVER;
     }
@@ -33,7 +41,7 @@ export function quantity(kind: QuantityKind, range: { least?: number; above?: nu
       context.issues.push({
         code: "custom",
         input: typed,
-        params: { code: "out-of-range", found: text, bound },
+        params: { code: "out-of-range", values: { found: text, bound } } satisfies QuantityFault,
       });
       return z.NEVER;
     }

@@ -1,6 +1,8 @@
 import type { z } from "zod";
-import type { Message } from "../../model/message.ts";
+import { type Message, message } from "../../model/message.ts";
+import type { MessageCode, MessageValues } from "../../model/message-table.ts";
 import type { YamlSource } from "../yaml-source.ts";
+import type { QuantityFault } from "./quantity-schema.ts";
 
 type Issue = z.core.$ZodIssue;
 type Path = readonly (string | number)[];
@@ -25,12 +27,8 @@ export function readSchema<T>(
 function issueMessages(issue: Issue, schema: z.ZodType, source: YamlSource): Message[] {
   const path = issue.path as Path;
   const key = path.length === 0 ? "the file" : String(path[path.length - 1]);
-  const error = (code: string, values: Message["values"], place = source.placeOf(path)): Message => ({
-    severity: "error",
-    place,
-    code,
-    values,
-  });
+  const error = <C extends MessageCode>(code: C, values: MessageValues[C], place = source.placeOf(path)) =>
+    message(code, place, values);
   const found = valueAt(source.data, path);
   if (found === undefined && path.length > 0) {
     return [error("missing-key", { key }, source.placeOf(path.slice(0, -1)))];
@@ -63,8 +61,10 @@ function issueMessages(issue: Issue, schema: z.ZodType, source: YamlSource): Mes
       return [error("too-few", { key, least: Number(issue.minimum) })];
     case "custom":
       if (issue.params?.code !== undefined) {
-        const { code, ...values } = issue.params as { code: string } & Record<string, string | number>;
-        return [error(code, { key, ...values })];
+        const fault = issue.params as QuantityFault;
+        return fault.code === "quantity"
+          ? [error("quantity", fault.values)]
+          : [error("out-of-range", { key, ...fault.values })];
       }
       return [error("not-valid", { key, problem: issue.message })];
     default:

@@ -4,7 +4,7 @@ import { visit } from "unist-util-visit";
 import { variantsOf } from "../../core/float/moved-float.ts";
 import { parseLoad } from "../../core/tackle/load-notation.ts";
 import type { Prose } from "../../model/library.ts";
-import type { Message } from "../../model/message.ts";
+import { type Message, message } from "../../model/message.ts";
 import { type PictureReference, scenes, stateGroups } from "../../model/pictures.ts";
 import type { SolvedDepth } from "../../model/solved.ts";
 import type { Figures } from "../figures.ts";
@@ -110,12 +110,7 @@ export function withLiveFigures(
     } catch (error) {
       if (!(error instanceof Wrong)) throw error;
       const { line, column } = node.position!.start;
-      messages.push({
-        severity: "error",
-        place: { file: prose.path, line, column },
-        code: error.code,
-        values: error.values,
-      });
+      messages.push(message(error.code, { file: prose.path, line, column }, error.values));
     }
   });
   return { value: root, messages };

@@ -1,7 +1,7 @@
 import { parseQuantity, type QuantityKind } from "../../core/quantity.ts";
 import type { InWater } from "../../model/in-water.ts";
 import type { Library } from "../../model/library.ts";
-import type { Message } from "../../model/message.ts";
+import type { MessageCode, MessageValues } from "../../model/message-table.ts";
 import type { Rig } from "../../model/rig.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import type { Figures } from "../figures.ts";
@@ -15,11 +15,11 @@ export interface LiveContext {
   readonly figures: Figures;
 }
 
-/** What a directive may say is wrong with it: a code of `report/messages.ts` and its values. */
-export class Wrong extends Error {
+/** What a directive may say is wrong with it. */
+export class Wrong<C extends MessageCode = MessageCode> extends Error {
   constructor(
-    readonly code: string,
-    readonly values: Message["values"],
+    readonly code: C,
+    readonly values: MessageValues[C],
   ) {
     super(code);
   }
@@ -37,7 +37,7 @@ export function oneOf<T extends string>(allowed: readonly T[], typed: string, wh
   return found;
 }
 
-export function unknown(what: string, found: string, allowed: readonly string[]): Wrong {
+export function unknown(what: string, found: string, allowed: readonly string[]): Wrong<"unknown-name"> {
   return new Wrong("unknown-name", { what, found, allowed });
 }
 

@@ -1,0 +1,88 @@
+import type { QuantityKind, QuantityProblem } from "../core/quantity.ts";
+
+type Names = readonly string[];
+type None = Readonly<Record<never, never>>;
+/** A sentence that is already worded. */
+type Worded = { readonly reason: string };
+
+/** Every message about content: what it is about, for its words to speak of. */
+export interface MessageValues {
+  readonly "yaml-syntax": { readonly problem: string };
+  readonly "not-utf-8": None;
+  readonly "no-front-matter": None;
+  readonly "missing-file": { readonly path: string; readonly need: string };
+  readonly "unknown-key": { readonly key: string; readonly allowed: Names };
+  readonly "missing-key": { readonly key: string };
+  readonly "wrong-type": { readonly key: string; readonly expected: string; readonly found: string };
+  readonly "not-a-choice": { readonly key: string; readonly found: string; readonly allowed: Names };
+  readonly "too-few": { readonly key: string; readonly least: number };
+  readonly "out-of-range": { readonly key: string; readonly found: string; readonly bound: string };
+  readonly "not-valid": { readonly key: string; readonly problem: string };
+  readonly quantity: {
+    readonly kind: QuantityKind;
+    readonly problem: QuantityProblem;
+    readonly unit: string;
+    readonly found: string;
+    readonly examples: Names;
+  };
+  readonly "unknown-name": { readonly what: string; readonly found: string; readonly allowed: Names };
+  readonly "duplicate-name": { readonly found: string };
+  readonly "falling-profile": { readonly at: number; readonly before: number };
+  readonly "hard-to-read": {
+    readonly grade: string;
+    readonly age: number;
+    readonly gradeBelow: number;
+    readonly ageBelow: number;
+  };
+  readonly "term-not-explained": { readonly term: string };
+  readonly "term-not-used": { readonly term: string };
+  readonly "lesson-not-linked": { readonly title: string };
+  readonly "rig-not-taught": { readonly title: string };
+  readonly "typed-figure": { readonly figure: string; readonly directive: string };
+  readonly "no-basis": { readonly figure: string };
+  readonly "markdown-left-out": { readonly construct: LeftOut };
+  readonly "heading-level": { readonly found: string; readonly highest: string };
+  readonly "bad-link": { readonly link: string };
+  readonly "knot-crossing": Worded;
+  readonly "knot-outside": Worded;
+  readonly "knot-short": Worded;
+}
+
+export type MessageCode = keyof MessageValues;
+
+/** Markdown that neither page nor handout shows. */
+export type LeftOut = "image" | "html" | "footnote" | "struck out" | "box to tick" | "container";
+
+export type Severity = "error" | "warning";
+
+/** How bad each is: an error stops the build. */
+export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
+  "yaml-syntax": "error",
+  "not-utf-8": "error",
+  "no-front-matter": "error",
+  "missing-file": "error",
+  "unknown-key": "error",
+  "missing-key": "error",
+  "wrong-type": "error",
+  "not-a-choice": "error",
+  "too-few": "error",
+  "out-of-range": "error",
+  "not-valid": "error",
+  quantity: "error",
+  "unknown-name": "error",
+  "duplicate-name": "error",
+  "falling-profile": "error",
+  "hard-to-read": "warning",
+  "term-not-explained": "warning",
+  "term-not-used": "warning",
+  "lesson-not-linked": "warning",
+  "rig-not-taught": "warning",
+  "typed-figure": "warning",
+  "no-basis": "warning",
+  "markdown-left-out": "error",
+  "heading-level": "error",
+  "bad-link": "error",
+  "knot-crossing": "error",
+  "knot-outside": "error",
+  "knot-short": "error",
+};
