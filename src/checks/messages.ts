@@ -126,7 +126,11 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
   }),
   "no-basis": (v) => ({
     reason: `"${v.figure}" is a rule of thumb, and its section does not say where it comes from`,
-    hint: "say that it is published, common practice, from memory or measured, or link to its source",
+    hint: "put :basis[]{of=practice} or :basis[]{of=memory} after it, or say where it is published, or link to its source",
+  }),
+  "basis-in-words": (v) => ({
+    reason: `"${v.found}" is said in a sentence`,
+    hint: `put ${v.directive} after the figure`,
   }),
   "markdown-left-out": (v) => leftOut[v.construct],
   "heading-level": (v) => ({

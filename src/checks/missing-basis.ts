@@ -25,20 +25,24 @@ const ruleOfThumb = new RegExp(
   "iu",
 );
 
+/** A basis by its name, which is for the ones that have no sign, and for the page that explains them. */
 const basis = new RegExp(bases.join("|").replaceAll(" ", "\\s"), "i");
+
+const sign = (node: Nodes) => node.type === "textDirective" && node.name === "basis";
 
 /** A text leads outside: the figure has a source that can be looked up. */
 const citation = (node: Nodes) => node.type === "link" && /^https?:/.test(node.url);
 
 /**
- * Rules of thumb whose section says nothing of where they come from: no basis by its name, no link to a source. The
+ * Rules of thumb whose section says nothing of where they come from: no sign, no basis by its name, no link to a source. The
  * section is the measure since one sentence often speaks for the figures around it.
  */
 export const missingBasis: ContentCheck = ({ library }) =>
   pageTexts(library).flatMap(({ path, body }) =>
     sectionsOf(body).flatMap((section) => {
       const blocks = blocksOf(section, path);
-      if (blocks.some(({ text }) => basis.test(text)) || hasNode(section, citation)) return [];
+      const said = hasNode(section, (node) => sign(node) || citation(node));
+      if (said || blocks.some(({ text }) => basis.test(text))) return [];
       return blocks.flatMap(ruleIn).slice(0, 1);
     }),
   );

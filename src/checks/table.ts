@@ -1,4 +1,5 @@
 import type { Message } from "../model/message.ts";
+import { basisInWords } from "./basis-in-words.ts";
 import type { Checked, ContentCheck } from "./check.ts";
 import { missingBasis } from "./missing-basis.ts";
 import { readingAge } from "./reading-age.ts";
@@ -17,6 +18,7 @@ export const contentChecks = {
   "untaught rigs": untaughtRigs,
   "typed figures": typedFigures,
   "missing basis": missingBasis,
+  "basis in words": basisInWords,
 } satisfies Readonly<Record<string, ContentCheck>>;
 
 export function checkContent(checked: Checked): readonly Message[] {

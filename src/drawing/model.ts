@@ -52,6 +52,8 @@ export interface TextItem {
   readonly anchor: "start" | "middle" | "end";
   /** Where the words lead, by its name in the list of links of the document that they stand in. */
   readonly link?: string;
+  /** What is read out in place of the text, where that is a sign. */
+  readonly spoken?: string;
 }
 
 /** Parts of a picture or page that belong together, moved as one. */

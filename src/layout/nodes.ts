@@ -9,6 +9,7 @@ export interface TextRun {
   readonly sizeMm: number;
   readonly ink: Ink;
   readonly link?: string;
+  readonly spoken?: string;
 }
 
 /** A box with its components called and its inherited type worked out; it holds text or boxes, never both. */
@@ -27,6 +28,7 @@ interface Inherited {
   readonly ink: Ink;
   readonly field: string;
   readonly link?: string;
+  readonly spoken?: string;
 }
 
 /**
@@ -68,8 +70,8 @@ function node(child: Element | string, key: string, around: Inherited): BoxNode 
 
 function runsOf(child: Element | string, around: Inherited): TextRun[] {
   if (typeof child === "string") {
-    const { face, sizeMm, ink, link } = around;
-    return [{ text: normalise(child), face, sizeMm, ink, ...(link !== undefined && { link }) }];
+    const { field: _, ...style } = around;
+    return [{ text: normalise(child), ...style }];
   }
   const props = child.props as InlineProps;
   const link = props.link ?? around.link;
@@ -78,6 +80,7 @@ function runsOf(child: Element | string, around: Inherited): TextRun[] {
     face: props.face ?? around.face,
     ink: props.ink ?? around.ink,
     ...(link !== undefined && { link }),
+    ...(props.spoken !== undefined && { spoken: props.spoken }),
   };
   return flatten(props.children).flatMap((c) => runsOf(c, here));
 }

@@ -79,6 +79,8 @@ export interface InlineProps {
   readonly ink?: Ink;
   /** Where the words lead, by a name that the document's own list of links has. */
   readonly link?: string;
+  /** What is read out in place of the words. */
+  readonly spoken?: string;
   readonly children?: Child;
 }
 

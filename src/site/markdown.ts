@@ -7,6 +7,7 @@ import { unified } from "unified";
 import { visit } from "unist-util-visit";
 import type { CaptionedPicture } from "../../templates/pages/view.ts";
 import { pageOfContent } from "../model/addresses.ts";
+import type { BasisSign } from "../model/basis-sign.ts";
 import type { PictureNode, PictureReference } from "../model/pictures.ts";
 
 export interface MarkdownOptions {
@@ -39,7 +40,7 @@ export function markdownToHast(body: MarkdownRoot, options: MarkdownOptions): El
       ],
     }));
   const tree = unified()
-    .use(remarkRehype, { handlers: { picture } })
+    .use(remarkRehype, { handlers: { picture, basisSign } })
     .use(rehypeSlug, { prefix: options.idPrefix })
     .runSync(structuredClone(body)) as Root;
   placeHeadings(tree, options.level);
@@ -53,6 +54,12 @@ export function markdownToHast(body: MarkdownRoot, options: MarkdownOptions): El
     }
   });
   return tree.children.filter((node): node is ElementContent => node.type !== "doctype");
+}
+
+/** Read out as its name; a click leads to what it means. */
+function basisSign(_: unknown, { sign, spoken, url }: BasisSign): Element {
+  const properties = { className: ["basis"], href: url, title: spoken, ariaLabel: spoken };
+  return { type: "element", tagName: "a", properties, children: [{ type: "text", value: sign }] };
 }
 
 function element(tagName: string, children: ElementContent[]): Element {

@@ -26,6 +26,8 @@ export function inline(nodes: readonly PhrasingContent[]): Child {
         return <Inline face="italic">{inline(node.children)}</Inline>;
       case "link":
         return <Inline link={node.url}>{inline(node.children)}</Inline>;
+      case "basisSign":
+        return <Inline spoken={node.spoken}>{node.sign}</Inline>;
       case "break":
         return " ";
       case "html":

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { basisInWords } from "../../src/checks/basis-in-words.ts";
 import { missingBasis } from "../../src/checks/missing-basis.ts";
 import { typedFigures } from "../../src/checks/typed-figures.ts";
 import { checkedOf, lesson, toldBy } from "./checked.ts";
@@ -68,8 +69,10 @@ describe("missing basis", () => {
   });
 
   it.each([
-    ["says common practice", "Lay on 5 cm to 30 cm.\n\nThat is common\npractice."],
-    ["says from memory", "From memory, lock 80 % of it."],
+    ["has a sign", "Lay on 5 cm to 30 cm:basis[]{of=practice}."],
+    ["has another sign", "Lock 80 %:basis[]{of=memory} of it."],
+    ["says published", "Lay on 5 cm to 30 cm.\n\nThat is\npublished."],
+    ["says measured", "As measured, lock 80 % of it."],
     ["leads to a source", "Lock 80 % of it, as [a table](https://example.org/table) says."],
     ["has no rule of thumb", "The rod is 3 m long. Two or three of us went."],
   ])("lets a section pass that %s", (_, body) => {
@@ -79,7 +82,30 @@ describe("missing basis", () => {
   it("takes a basis for its own section alone, and warns once in each", () => {
     const sections = (basis: string) =>
       `## One\n\nThat is ${basis}.\n\n## Two\n\nLock 80 % of it, every 45 s.`;
-    expect(told(sections("common practice"))).toMatchObject([{ figure: "80 %" }]);
+    expect(told(sections("measured"))).toMatchObject([{ figure: "80 %" }]);
+    expect(told(sections("3 m:basis[]{of=practice}"))).toMatchObject([{ figure: "80 %" }]);
     expect(told("See [the rig](../rigs/plain.md): lock 80 % of it.")).toHaveLength(1);
+  });
+});
+
+describe("basis in words", () => {
+  const told = (body: string) => toldBy(basisInWords, lesson(body));
+
+  it.each([
+    ["Lay on 5 cm, as is common\npractice.", 20, "common practice", ":basis[]{of=practice}"],
+    ["From memory, lock 80 % of it.", 1, "From memory", ":basis[]{of=memory}"],
+  ])("warns of %j, and names the sign for it", (body, column, found, directive) => {
+    expect(told(body)).toEqual([
+      { at: `content/lessons/first.md:8:${column}`, code: "basis-in-words", found, directive },
+    ]);
+  });
+
+  it("lets a sign pass, a figure that is published, and the page that explains the signs", () => {
+    expect(told("Lay on 5 cm:basis[]{of=practice}. A published figure is 6 cm.")).toEqual([]);
+    const page = (name: string) => ({
+      [`pages/${name}.md`]: "---\ntitle: Figures\nsummary: S.\n---\n\nThat is common practice.\n",
+    });
+    expect(toldBy(basisInWords, page("about-figures"))).toEqual([]);
+    expect(toldBy(basisInWords, page("safety"))).toHaveLength(1);
   });
 });

@@ -12,11 +12,13 @@ it("runs every check and only warns", () => {
       ...lesson(
         "Notwithstanding considerable *understanding*, a BB weighs 0.4 g and interpretation necessitates 80 % deliberation.",
       ),
-      "lessons/second.md": "---\norder: 2\npart: Start\ntitle: Second\nsummary: More.\n---\n\nWords.\n",
+      "lessons/second.md":
+        "---\norder: 2\npart: Start\ntitle: Second\nsummary: More.\n---\n\nThat is from memory.\n",
       "glossary.yaml": "- { term: eddy, meaning: Water that turns. }\n",
     }),
   );
   expect(messages.map(({ code }) => code).sort()).toEqual([
+    "basis-in-words",
     "hard-to-read",
     "lesson-not-linked",
     "no-basis",

@@ -1,4 +1,4 @@
-import type { Root } from "mdast";
+import type { Paragraph, Root } from "mdast";
 import remarkParse from "remark-parse";
 import { unified } from "unified";
 import { expect, test } from "vitest";
@@ -7,8 +7,8 @@ import { type MarkdownOptions, markdownToHast } from "../../src/site/markdown.ts
 import { renderDocument } from "../../src/site/render.ts";
 import { fromHast } from "../../src/site/to-hast.ts";
 
-function html(text: string, options: Partial<MarkdownOptions> = {}): string {
-  const body: Root = unified().use(remarkParse).parse(text);
+function html(text: string | Root, options: Partial<MarkdownOptions> = {}): string {
+  const body = typeof text === "string" ? unified().use(remarkParse).parse(text) : text;
   const nodes = markdownToHast(body, {
     path: "content/lessons/first.md",
     level: 2,
@@ -72,4 +72,16 @@ test("words in headings, links, code and inside other words stay plain", () => {
 
 test("markup in the text of a lesson is not passed on", () => {
   expect(html("<script>alert(1)</script> a < b")).not.toContain("<script>");
+});
+
+test("a sign for where a figure comes from is a link with a name to where it is explained", () => {
+  const body: Root = unified().use(remarkParse).parse("It is 5 cm");
+  const sign = { type: "basisSign", sign: "†", spoken: "(common practice)" } as const;
+  (body.children[0] as Paragraph).children.push({
+    ...sign,
+    url: "../pages/about-figures.md#common-practice",
+  });
+  expect(html(body, { linkTerms: termLinker([{ forms: ["†"], address: "#x" }]) })).toBe(
+    '<p>It is 5 cm<a class="basis" href="site/about-figures.html#common-practice" title="(common practice)" aria-label="(common practice)">†</a></p>\n',
+  );
 });

@@ -10,6 +10,7 @@ import { composePages } from "./compose.ts";
 import type { LessonPages } from "./lesson-handout.ts";
 import { handoutPage } from "./page.ts";
 import { paginate } from "./paginate.ts";
+import { signNotes } from "./sign-notes.ts";
 
 type Column = readonly Item[];
 
@@ -40,7 +41,11 @@ export async function bookletPages(
     ...bodies,
   ];
   const sides = headed.map(({ column, header }, i) =>
-    handoutPage(column, format, { header, footer: i === 0 ? "" : String(i + 1) }),
+    handoutPage(column, format, {
+      header,
+      footer: i === 0 ? "" : String(i + 1),
+      notes: signNotes(column, press.kit.words),
+    }),
   );
   return { sides, lessonPages };
 }

@@ -13,6 +13,7 @@ import { handoutFormats } from "./handout-formats.ts";
 import { type LessonPages, lessonPages } from "./lesson-handout.ts";
 import { linksOn } from "./links.ts";
 import { handoutPage } from "./page.ts";
+import { signNotes } from "./sign-notes.ts";
 
 /** What handouts are made from besides the press. */
 export interface HandoutInput {
@@ -59,6 +60,7 @@ export async function* handoutFiles(
     const sides = columns.map((column, i) =>
       handoutPage(column, format, {
         header: press.guide.title,
+        notes: signNotes(column, words),
         footer: words("handout.page-of", { page: i + 1, pages: columns.length }),
       }),
     );

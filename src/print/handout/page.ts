@@ -7,6 +7,8 @@ import { mmPerPoint } from "../../markup/boxes.ts";
 export interface PageEdges {
   readonly header: string;
   readonly footer: string;
+  /** What the signs in the column mean. */
+  readonly notes: string;
 }
 
 const edgePt = 9;
@@ -14,25 +16,27 @@ const edgePt = 9;
 /** A page of a handout: its column, and header and footer, which readers skip. */
 export function handoutPage(column: readonly Item[], format: HandoutFormat, edges: PageEdges): PaperSide {
   const { widthMm, heightMm, sideMm, topMm, bottomMm } = format;
+  const below = heightMm - bottomMm;
   const inColumn: GroupItem = { kind: "group", xMm: sideMm, yMm: topMm, items: column };
   const items = [
     edge(edges.header, sideMm, topMm - 7, "start"),
     inColumn,
-    edge(edges.footer, widthMm / 2, heightMm - bottomMm + 9, "middle"),
+    ...(edges.notes === "" ? [] : [notesAt(edges.notes, sideMm, below + 5)]),
+    edge(edges.footer, widthMm / 2, below + 9, "middle"),
   ];
   return asPaper({ widthMm, heightMm, items });
 }
 
 function edge(text: string, xMm: number, yMm: number, anchor: TextItem["anchor"]): GroupItem {
-  const line: TextItem = {
-    kind: "text",
-    xMm,
-    yMm,
-    text,
-    sizeMm: edgePt * mmPerPoint,
-    face: "regular",
-    ink: "soft",
-    anchor,
-  };
-  return { kind: "group", xMm: 0, yMm: 0, artifact: true, items: [line] };
+  return { kind: "group", xMm: 0, yMm: 0, artifact: true, items: [edgeLine(text, xMm, yMm, anchor)] };
+}
+
+/** Unlike header and footer these are read, once for each page. */
+function notesAt(text: string, xMm: number, yMm: number): GroupItem {
+  return { kind: "group", xMm: 0, yMm: 0, role: "P", items: [edgeLine(text, xMm, yMm, "start")] };
+}
+
+function edgeLine(text: string, xMm: number, yMm: number, anchor: TextItem["anchor"]): TextItem {
+  const sizeMm = edgePt * mmPerPoint;
+  return { kind: "text", xMm, yMm, text, sizeMm, face: "regular", ink: "soft", anchor };
 }

@@ -1,4 +1,4 @@
-import type { PDFFont } from "pdf-lib";
+import { type PDFFont, PDFHexString } from "pdf-lib";
 import type { CircleItem, Face, PathItem, PathStep, Stroke, TextItem } from "../../drawing/model.ts";
 import { printGrey } from "../../drawing/palette.ts";
 import { type Fonts, wordsOf } from "../../layout/fonts.ts";
@@ -86,11 +86,18 @@ export class ContentWriter {
       }
     });
     parts.push(`<${open}>`);
+    if (item.spoken !== undefined) this.lines.push(`/Span <</ActualText ${spokenInstead(item)}>> BDC`);
     this.lines.push(
       `BT ${number(printGrey(item.ink))} g /${fontNames[item.face]} ${number(item.sizeMm)} Tf ` +
         `1 0 0 -1 ${number(xMm)} ${number(item.yMm)} Tm [${parts.join("")}] TJ ET`,
     );
+    if (item.spoken !== undefined) this.lines.push("EMC");
   }
+}
+
+/** What is read out, or copied, in place of a sign that stands right behind a word. */
+function spokenInstead({ spoken, text }: TextItem): PDFHexString {
+  return PDFHexString.fromText(` ${spoken}${text.endsWith(" ") ? " " : ""}`);
 }
 
 function strokeState({ ink, widthMm, dashMm, cap }: Stroke): string {

@@ -3,12 +3,14 @@ import type { LeafDirective, TextDirective } from "mdast-util-directive";
 import { visit } from "unist-util-visit";
 import { variantsOf } from "../../core/float/moved-float.ts";
 import { parseLoad } from "../../core/tackle/load-notation.ts";
+import type { BasisSign } from "../../model/basis-sign.ts";
 import type { Prose } from "../../model/library.ts";
 import { type Message, message } from "../../model/message.ts";
 import { type PictureReference, scenes, stateGroups } from "../../model/pictures.ts";
 import type { SolvedDepth } from "../../model/solved.ts";
 import type { Figures } from "../figures.ts";
 import type { TextTable } from "../tables.ts";
+import { basisSign } from "./basis-sign.ts";
 import { tables } from "./live-tables.ts";
 import {
   type Attributes,
@@ -23,8 +25,9 @@ import {
   Wrong,
 } from "./references.ts";
 
-/** Directives inside a sentence: attributes → text. */
-const inline: Readonly<Record<string, (at: Attributes, context: LiveContext) => string>> = {
+/** Directives inside a sentence: attributes → text, or a sign beside it. */
+const inline: Readonly<Record<string, (at: Attributes, context: LiveContext) => string | BasisSign>> = {
+  basis: basisSign,
   marking: (at, { library }) => named(library.floats, at("float"), "float").marking,
   "marked-weight": (at, context) =>
     loadWeight(named(context.library.floats, at("float"), "float").marking, context),
@@ -125,7 +128,8 @@ function expanded(node: TextDirective | LeafDirective, context: LiveContext): Ro
   if (node.type === "textDirective") {
     const make = Object.hasOwn(inline, node.name) ? inline[node.name] : undefined;
     if (!make) throw unknown("figure directive", node.name, Object.keys(inline));
-    return { type: "text", value: make(at, context) };
+    const made = make(at, context);
+    return typeof made === "string" ? { type: "text", value: made } : made;
   }
   if (Object.hasOwn(tables, node.name)) return tableNode(tables[node.name]!(at, context));
   if (Object.hasOwn(pictures, node.name)) {

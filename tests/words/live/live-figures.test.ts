@@ -7,8 +7,8 @@ import { makeWords } from "../../../src/words/words.ts";
 import { checkedOf, lesson } from "../../checks/checked.ts";
 
 /** The first lesson with this text made live; its first line is line 8 of the file. */
-function live(body: string) {
-  const { library, rigs } = checkedOf(lesson(body));
+function live(body: string, others: Readonly<Record<string, string>> = {}) {
+  const { library, rigs } = checkedOf({ ...lesson(body), ...others });
   const words = makeWords(library.words);
   return withLiveFigures(library.lessons[0]!, {
     library,
@@ -18,8 +18,8 @@ function live(body: string) {
   });
 }
 
-const told = (body: string) =>
-  live(body).messages.map(({ place: { line, column }, code, values }) => ({
+const told = (body: string, others?: Readonly<Record<string, string>>) =>
+  live(body, others).messages.map(({ place: { line, column }, code, values }) => ({
     at: `${line}:${column}`,
     code,
     ...values,
@@ -36,6 +36,46 @@ describe("live figures in a text", () => {
       .join("");
     // Four of the smallest content's BB of 0.4 g.
     expect(sentence).toBe("It is marked 4 BB, so 1.6 g or 1.6 g.");
+  });
+
+  const aboutFigures = {
+    "pages/about-figures.md":
+      "---\ntitle: Figures\nsummary: Where they come from.\n---\n\n## Common practice\n\nMany do it.\n",
+  };
+
+  it("puts a sign for where a figure comes from, read out as its name, and leads to what it means", () => {
+    const { value, messages } = live(
+      "Lay on 5 cm to 30 cm:basis[]{of=practice}, or 50 cm:basis[]{of=memory}.",
+      aboutFigures,
+    );
+    expect(messages).toEqual([]);
+    expect((value.children[0] as Paragraph).children).toMatchObject([
+      { type: "text", value: "Lay on 5 cm to 30 cm" },
+      {
+        type: "basisSign",
+        sign: "†",
+        spoken: "(common practice)",
+        url: "../pages/about-figures.md#common-practice",
+      },
+      { type: "text", value: ", or 50 cm" },
+      { type: "basisSign", sign: "‡", spoken: "(from memory)", url: "../pages/about-figures.md#from-memory" },
+      { type: "text", value: "." },
+    ]);
+  });
+
+  it("has no sign for a basis that needs none, nor without the page that explains it", () => {
+    expect(told("It is 5 cm:basis[]{of=measured} long.", aboutFigures)).toEqual([
+      {
+        at: "8:11",
+        code: "unknown-name",
+        what: "basis that has a sign",
+        found: "measured",
+        allowed: ["practice", "memory"],
+      },
+    ]);
+    expect(told("It is 5 cm:basis[]{of=practice} long.")).toEqual([
+      { at: "8:11", code: "unknown-name", what: "page", found: "about-figures", allowed: [] },
+    ]);
   });
 
   it.each([

@@ -1,0 +1,27 @@
+import { basisPage, signedBases } from "../core/basis.ts";
+import { blocksOf } from "./blocks.ts";
+import type { ContentCheck } from "./check.ts";
+import { pageTexts } from "./texts.ts";
+
+/** How a sentence says what a sign says. */
+const said = Object.entries(signedBases).map(([of, basis]) => ({
+  of,
+  phrase: new RegExp(`\\b${basis.replace(" ", "\\s+")}\\b`, "giu"),
+}));
+
+/** Sentences that say where a figure comes from, where a sign beside it is quieter; not on the page that explains it. */
+export const basisInWords: ContentCheck = ({ library }) =>
+  [...pageTexts(library), ...library.floats]
+    .filter((text) => text !== library.pages.find(({ id }) => id === basisPage))
+    .flatMap(({ path, body }) =>
+      blocksOf(body, path).flatMap((block) =>
+        said.flatMap(({ of, phrase }) =>
+          [...block.text.matchAll(phrase)].map(({ 0: found, index }) => ({
+            severity: "warning" as const,
+            place: block.placeAt(index),
+            code: "basis-in-words",
+            values: { found: found.replace(/\s+/g, " "), directive: `:basis[]{of=${of}}` },
+          })),
+        ),
+      ),
+    );
