@@ -1,4 +1,5 @@
 import { basisPage, signedBases } from "../core/basis.ts";
+import { message } from "../model/message.ts";
 import { blocksOf } from "./blocks.ts";
 import type { ContentCheck } from "./check.ts";
 import { pageTexts } from "./texts.ts";
@@ -16,12 +17,10 @@ export const basisInWords: ContentCheck = ({ library }) =>
     .flatMap(({ path, body }) =>
       blocksOf(body, path).flatMap((block) =>
         said.flatMap(({ of, phrase }) =>
-          [...block.text.matchAll(phrase)].map(({ 0: found, index }) => ({
-            severity: "warning" as const,
-            place: block.placeAt(index),
-            code: "basis-in-words",
-            values: { found: found.replace(/\s+/g, " "), directive: `:basis[]{of=${of}}` },
-          })),
+          [...block.text.matchAll(phrase)].map(({ 0: found, index }) => {
+            const values = { found: found.replace(/\s+/g, " "), directive: `:basis[]{of=${of}}` };
+            return message("basis-in-words", block.placeAt(index), values);
+          }),
         ),
       ),
     );

@@ -40,6 +40,7 @@ export interface MessageValues {
   readonly "rig-not-taught": { readonly title: string };
   readonly "typed-figure": { readonly figure: string; readonly directive: string };
   readonly "no-basis": { readonly figure: string };
+  readonly "basis-in-words": { readonly found: string; readonly directive: string };
   readonly "markdown-left-out": { readonly construct: LeftOut };
   readonly "heading-level": { readonly found: string; readonly highest: string };
   readonly "bad-link": { readonly link: string };
@@ -79,6 +80,7 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "rig-not-taught": "warning",
   "typed-figure": "warning",
   "no-basis": "warning",
+  "basis-in-words": "warning",
   "markdown-left-out": "error",
   "heading-level": "error",
   "bad-link": "error",
