@@ -9,7 +9,7 @@ import { readSources, type World } from "../content/world.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { measureText } from "../drawing/labels/font-metrics.ts";
 import type { OutputFile } from "../markup/output.ts";
-import type { Library, Prose } from "../model/library.ts";
+import type { Library, MarkdownText } from "../model/library.ts";
 import { hasErrors, type Staged } from "../model/message.ts";
 import type { Printable } from "../model/printable.ts";
 import type { SolvedRig } from "../model/solved.ts";
@@ -30,7 +30,7 @@ export interface Solved {
   readonly library: Library;
   readonly rigs: readonly SolvedRig[];
   /** Every text with its live figures put in. */
-  readonly live: ReadonlyMap<Prose, Root>;
+  readonly live: ReadonlyMap<Root, Root>;
   readonly kit: DrawingKit;
 }
 
@@ -80,15 +80,14 @@ function liveTexts(
   library: Library,
   rigs: readonly SolvedRig[],
   { words, figures }: DrawingKit,
-): Staged<ReadonlyMap<Prose, Root>> {
+): Staged<ReadonlyMap<Root, Root>> {
   const solved = new Map(rigs.map((rig) => [rig.rig.id, rig]));
-  const texts: readonly Prose[] = [...library.lessons, ...library.rigs, ...library.pages, ...library.floats];
-  const live = texts.map((prose) => ({
-    prose,
-    ...withLiveFigures(prose, { library, solved, words, figures }),
+  const live = allTexts(library).map((text) => ({
+    body: text.body,
+    ...withLiveFigures(text, { library, solved, words, figures }),
   }));
   return {
-    value: new Map(live.map(({ prose, value }) => [prose, value])),
+    value: new Map(live.map(({ body, value }) => [body, value])),
     messages: live.flatMap(({ messages }) => messages),
   };
 }
@@ -118,7 +117,7 @@ export async function* outputFiles(solved: Solved, settings: BuildSettings): Asy
   const entries = new Map(library.rigs.map((entry) => [entry.rig.id, entry]));
   const printed = rigs.map((one) => ({ solved: one, entry: entries.get(one.rig.id)! }));
   const source = { library, solved: new Map(rigs.map((rig) => [rig.rig.id, rig])) };
-  const liveBody = (prose: Prose) => live.get(prose) ?? prose.body;
+  const liveBody = ({ body }: MarkdownText) => live.get(body) ?? body;
   const handouts = { lessons, pictures: source, liveBody };
   const printables: Printable[] = [];
   try {

@@ -33,10 +33,10 @@ function blockOf(block: Paragraph | Nodes, kind: Block["kind"], file: string): B
   const pieces: { at: number; text: string; line: number; column: number }[] = [];
   let text = "";
   visit(block, (node) => {
-    const piece = node.type === "textDirective" ? liveFigure : "value" in node ? String(node.value) : "";
+    const figure = node.type === "textDirective" && node.children.length === 0;
+    const piece = figure ? liveFigure : "value" in node ? String(node.value) : "";
     if (piece !== "") pieces.push({ at: text.length, text: piece, ...node.position!.start });
     text += piece;
-    return node.type === "textDirective" ? SKIP : undefined;
   });
   return {
     kind,

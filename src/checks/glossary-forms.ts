@@ -1,8 +1,8 @@
 import type { Term } from "../model/library.ts";
 
 /** Every way a word of the glossary may be written, in small letters: itself, its other forms, and their plurals. */
-export function formsOf({ term, also }: Pick<Term, "term" | "also">): readonly string[] {
-  return [term, ...also].flatMap((form) => {
+export function formsOf({ term, also, unlinked }: Term): readonly string[] {
+  return [term, ...also, ...unlinked].flatMap((form) => {
     const one = form.toLowerCase();
     return [one, plural(one)];
   });

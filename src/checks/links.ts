@@ -4,9 +4,9 @@ import remarkRehype from "remark-rehype";
 import { unified } from "unified";
 import { visit } from "unist-util-visit";
 import { pageOfContent, sitePaths, termId } from "../model/addresses.ts";
-import type { Library, Prose } from "../model/library.ts";
+import type { Library, MarkdownText, Prose } from "../model/library.ts";
 import { type Message, message, type Place } from "../model/message.ts";
-import { allTexts, type Text } from "./texts.ts";
+import { allTexts } from "./texts.ts";
 
 /** Links between texts of the content that lead to no page or to no place on it: each is an error at its link. */
 export function checkLinks(library: Library): readonly Message[] {
@@ -26,7 +26,7 @@ export function checkLinks(library: Library): readonly Message[] {
 /** Anchors by page; every page that the site will have is there. */
 type Pages = ReadonlyMap<string, ReadonlySet<string>>;
 
-function wrongLink(url: string, text: Text, pages: Pages, place: Place): Message | undefined {
+function wrongLink(url: string, text: MarkdownText, pages: Pages, place: Place): Message | undefined {
   if (/^[a-z]+:/i.test(url)) return undefined;
   const own = contentPath(text.path);
   const [file = "", anchor] = url.split("#");

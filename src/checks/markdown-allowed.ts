@@ -1,8 +1,8 @@
 import type { Nodes } from "mdast";
 import { visit } from "unist-util-visit";
+import type { MarkdownText } from "../model/library.ts";
 import { type Message, message, type Place } from "../model/message.ts";
 import type { LeftOut } from "../model/message-table.ts";
-import type { Text } from "./texts.ts";
 
 /** What Markdown has and page or paper have not; `messages.ts` says of each what to write instead. */
 function leftOut(node: Nodes): LeftOut | undefined {
@@ -36,7 +36,7 @@ export function isComment(html: string): boolean {
  * footnotes, struck-out words, boxes to tick, and headings of more than two levels. The rest of CommonMark and the
  * tables of GFM are for both alike.
  */
-export function checkMarkdown({ path, body }: Text): readonly Message[] {
+export function checkMarkdown({ path, body }: MarkdownText): readonly Message[] {
   const messages: Message[] = [];
   const placeOf = (node: Nodes): Place => {
     const { line, column } = node.position!.start;

@@ -1,14 +1,7 @@
 import { posix } from "node:path";
-import type { Root } from "mdast";
 import type { TextDirective } from "mdast-util-directive";
 import { visit } from "unist-util-visit";
-import type { Library, Prose } from "../model/library.ts";
-
-/** Any Markdown of the content and the file it stands in. */
-export interface Text {
-  readonly path: string;
-  readonly body: Root;
-}
+import type { Library, MarkdownText, Prose } from "../model/library.ts";
 
 /** The texts that readers read as pages. */
 export function pageTexts({ lessons, rigs, pages }: Library): readonly Prose[] {
@@ -16,13 +9,13 @@ export function pageTexts({ lessons, rigs, pages }: Library): readonly Prose[] {
 }
 
 /** Every Markdown of the content, notes beside entries too. */
-export function allTexts(library: Library): readonly Text[] {
+export function allTexts(library: Library): readonly MarkdownText[] {
   const notes = [...library.baits, ...library.species].map(({ path, notes }) => ({ path, body: notes }));
   return [...pageTexts(library), ...library.floats, ...notes];
 }
 
 /** Files of the content that a text leads to, as `rigs/stick`, whether it names the file or its page. */
-export function linkedFiles({ path, body }: Text): ReadonlySet<string> {
+export function linkedFiles({ path, body }: MarkdownText): ReadonlySet<string> {
   const folder = posix.basename(posix.dirname(path));
   const files = new Set<string>();
   visit(body, "link", ({ url }) => {
@@ -32,7 +25,7 @@ export function linkedFiles({ path, body }: Text): ReadonlySet<string> {
 }
 
 /** Values that the live figures of a text have for an attribute, such as the rigs they are about. */
-export function liveAttributes({ body }: Text, name: string): ReadonlySet<string> {
+export function liveAttributes({ body }: MarkdownText, name: string): ReadonlySet<string> {
   const values = new Set<string>();
   visit(body, (node) => {
     const value = node.type.endsWith("Directive") ? (node as TextDirective).attributes?.[name] : undefined;

@@ -134,6 +134,8 @@ function guideOf(typed: z.output<typeof guideSchema>): Guide {
       source: lead.source,
       checked: lead.checked,
     },
+    rules: typed.rules,
+    contacts: typed.contacts.map(({ when, who, number }) => ({ when, who, ...(number && { number }) })),
     leadBreach: typed["lead-breach"],
     plummets: typed.plummets.map(({ mass, metal }) => ({ massG: mass, metal })),
     conditions: { tempC: typed["water-temperature"], salinity: typed.salinity },

@@ -24,6 +24,10 @@ export interface Guide {
   readonly scaleId: string;
   readonly tubId: string;
   readonly leadRule: LeadRule;
+  /** What else the law, and public advice, of the place say, in whole sentences that texts ask for by name. */
+  readonly rules: Readonly<Record<string, string>>;
+  /** Whom to ring, in the order of a list to keep by the water. */
+  readonly contacts: readonly Contact[];
   /** Whether a rig that breaks the lead rule stops the build. */
   readonly leadBreach: "error" | "warning";
   readonly plummets: readonly Plummet[];
@@ -34,15 +38,28 @@ export interface Guide {
   readonly edition: string;
 }
 
-/** A Markdown page with its place in the guide. */
-export interface Prose {
-  /** File name without its ending. */
-  readonly id: string;
+/** Whom to ring when something has happened. */
+export interface Contact {
+  readonly when: string;
+  /** Their role, such as the owner of the water. */
+  readonly who: string;
+  /** Where it is the same everywhere the guide is used; else readers write their own. */
+  readonly number?: string;
+}
+
+/** Any Markdown of the content and the file it stands in. */
+export interface MarkdownText {
   /** Path as its author knows it, for messages. */
   readonly path: string;
+  readonly body: Root;
+}
+
+/** A Markdown page with its place in the guide. */
+export interface Prose extends MarkdownText {
+  /** File name without its ending. */
+  readonly id: string;
   readonly title: string;
   readonly summary: string;
-  readonly body: Root;
 }
 
 export interface Lesson extends Prose {
@@ -119,6 +136,8 @@ export interface Term {
   readonly meaning: string;
   /** Other forms of the word that mean the same. */
   readonly also: readonly string[];
+  /** Forms of which a reader should know, but which mean other things too and never become links. */
+  readonly unlinked: readonly string[];
   /** Whether its first use on a page leads to what it means. */
   readonly link: boolean;
   readonly place: Place;

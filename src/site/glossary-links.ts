@@ -1,4 +1,4 @@
-import type { ElementContent, Root, Text } from "hast";
+import type { Element, ElementContent, Root, Text } from "hast";
 import { SKIP, visit } from "unist-util-visit";
 
 /** A word of the glossary and where it is explained. */
@@ -25,13 +25,25 @@ export function termLinker(terms: readonly TermLink[]): (tree: Root) => void {
   const anyForm = new RegExp(`(?<![\\p{L}\\d-])(?:${forms.join("|")})(?![\\p{L}\\d-])`, "giu");
   return (tree) => {
     visit(tree, (node, index, parent) => {
-      if (node.type === "element" && leftAlone.has(node.tagName)) return SKIP;
+      if (node.type === "element") {
+        // A text that leads to a word's meaning itself has said it.
+        if (node.tagName === "a") linked.add(String(node.properties.href));
+        if (leftAlone.has(node.tagName)) return SKIP;
+        if (!isUnlinked(node) || !parent || index === undefined) return;
+        parent.children.splice(index, 1, ...node.children);
+        return [SKIP, index + node.children.length];
+      }
       if (node.type !== "text" || !parent || index === undefined) return;
       const parts = splitAtTerms(node.value, anyForm, addressOf, linked);
       parent.children.splice(index, 1, ...parts);
       return [SKIP, index + parts.length];
     });
   };
+}
+
+/** Words that their author says have another sense here; nobody else needs to know, so the mark goes. */
+function isUnlinked({ properties: { className } }: Element): boolean {
+  return Array.isArray(className) && className.includes("unlinked");
 }
 
 function splitAtTerms(

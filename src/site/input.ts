@@ -1,7 +1,7 @@
 import type { Root } from "mdast";
 import type { Finding } from "../core/finding.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
-import type { Library, Prose } from "../model/library.ts";
+import type { Library, MarkdownText } from "../model/library.ts";
 import type { Printable } from "../model/printable.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import type { TextPart, WaterText } from "../words/water-text.ts";
@@ -18,7 +18,7 @@ export interface SiteInput {
   readonly stamped?: ReadonlyMap<string, string>;
   readonly printables: readonly Printable[];
   /** A text with its live figures put in. */
-  readonly liveBody: (prose: Prose) => Root;
+  readonly liveBody: (text: MarkdownText) => Root;
   /** How a rig is in the water, and where its feed goes in, as text. */
   readonly inWater: (rig: SolvedRig, depth: SolvedDepth) => WaterText | undefined;
   readonly feedPlaces: (rig: SolvedRig) => readonly TextPart[];

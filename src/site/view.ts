@@ -36,7 +36,7 @@ export function viewOf(path: string, input: SiteInput): View {
     drawKnot: (knot) => prosePictures({ picture: "knot", knot }, input, knot),
     drawFloat: (float, idPrefix) => floatPicture(float, kit, idPrefix),
     markdown: (text, { level = 2, idPrefix = "" } = {}) =>
-      markdownToHast("title" in text ? liveBody(text) : text.body, {
+      markdownToHast(liveBody(text), {
         path: text.path,
         level,
         idPrefix,

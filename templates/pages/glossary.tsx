@@ -23,15 +23,18 @@ export function GlossaryPage({ view: { say, library } }: { view: View }) {
         </ul>
       </nav>
       <dl class="glossary">
-        {library.glossary.map(({ term, meaning, also }) => (
-          <div id={termId(term)}>
-            <dt>
-              {term}
-              {also.length > 0 && <span>{say("glossary.also", { also: also.join(", ") })}</span>}
-            </dt>
-            <dd>{meaning}</dd>
-          </div>
-        ))}
+        {library.glossary.map(({ term, meaning, also, unlinked }) => {
+          const forms = [...also, ...unlinked];
+          return (
+            <div id={termId(term)}>
+              <dt>
+                {term}
+                {forms.length > 0 && <span>{say("glossary.also", { also: forms.join(", ") })}</span>}
+              </dt>
+              <dd>{meaning}</dd>
+            </div>
+          );
+        })}
       </dl>
     </>
   );

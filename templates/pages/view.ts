@@ -1,8 +1,7 @@
-import type { Root } from "mdast";
 import type { Finding } from "../../src/core/finding.ts";
 import type { Float } from "../../src/core/float/float.ts";
 import type { Child } from "../../src/markup/jsx-runtime.ts";
-import type { Library, Prose } from "../../src/model/library.ts";
+import type { Library, MarkdownText } from "../../src/model/library.ts";
 import type { Printable } from "../../src/model/printable.ts";
 import type { SolvedDepth, SolvedRig } from "../../src/model/solved.ts";
 import type { Figures } from "../../src/words/figures.ts";
@@ -46,23 +45,14 @@ export interface View extends Voice {
   readonly address: (target: string) => string | undefined;
   /** Address of a file below the output folder, with an anchor or not, as seen from this page. */
   readonly href: (target: string) => string;
-  /**
-   * Markdown as an element tree; `level` is the heading level its first headings get. A whole page or rig gets its
-   * live figures, a note has none.
-   */
-  readonly markdown: (text: Prose | Note, options?: { level?: number; idPrefix?: string }) => Child;
+  /** Markdown with its live figures as an element tree; `level` is the heading level its first headings get. */
+  readonly markdown: (text: MarkdownText, options?: { level?: number; idPrefix?: string }) => Child;
 }
 
 /** A picture as SVG with what stands below it. */
 export interface CaptionedPicture {
   readonly svg: string;
   readonly caption?: string;
-}
-
-/** A short text beside an entry, such as what a bait is like. */
-export interface Note {
-  readonly path: string;
-  readonly body: Root;
 }
 
 /** Places in the main menu; a page outside them has none. */

@@ -13,6 +13,8 @@ export const sampleGuide: Guide = {
   scaleId: "trade",
   tubId: "tub",
   leadRule: { place: "here", allowedUpToG: 0.06, source: "none", checked: "2026-05-01" },
+  rules: {},
+  contacts: [],
   leadBreach: "warning",
   plummets: [],
   conditions: { tempC: 15, salinity: 0 },

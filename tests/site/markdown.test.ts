@@ -64,6 +64,30 @@ test("the longest word wins, and forms of one word count as one", () => {
   expect(made).not.toContain('href="#hook"');
 });
 
+test("a text that leads to a word's meaning itself gets no second link to it", () => {
+  const made = html("A [hook](#hook). Another hook.", { linkTerms: termLinker(terms) });
+  expect(made).toBe('<p>A <a href="#hook">hook</a>. Another hook.</p>\n');
+});
+
+test("words that their author marks as of another sense stay plain, and the next in the glossary's sense is a link", () => {
+  const marked: Root = {
+    type: "root",
+    children: [
+      {
+        type: "paragraph",
+        children: [
+          { type: "text", value: "Off the " },
+          { type: "text", value: "hook", data: { hName: "span", hProperties: { className: ["unlinked"] } } },
+          { type: "text", value: ", a hook." },
+        ],
+      },
+    ],
+  };
+  expect(html(marked, { linkTerms: termLinker(terms) })).toBe(
+    '<p>Off the hook, a <a class="term" href="#hook">hook</a>.</p>\n',
+  );
+});
+
 test("words in headings, links, code and inside other words stay plain", () => {
   expect(html("# hook\n\n[hook](#a) `hook` hooked un-hook", { linkTerms: termLinker(terms) })).not.toContain(
     'class="term"',

@@ -27,7 +27,7 @@ export async function realSite(): Promise<SiteInput> {
       sizeBytes: 30_000,
       hash: fileHash(""),
     })),
-    liveBody: (prose) => live.get(prose) ?? prose.body,
+    liveBody: ({ body }) => live.get(body) ?? body,
     inWater: (rig, depth) => waterText(rig, depth, kit),
     feedPlaces: (rig) => feedText(rig, kit),
     reason: (finding) => reasonText(finding, kit.words, kit.figures),

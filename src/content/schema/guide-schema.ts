@@ -23,6 +23,16 @@ export const guideSchema = z.strictObject({
     source: z.string(),
     checked: isoDate,
   }),
+  rules: z
+    .record(
+      z.string().regex(/^[a-z][a-z-]*$/, "name a rule in small letters, such as close-season"),
+      z.string(),
+    )
+    .refine((rules) => !("lead" in rules || "place" in rules), "lead and place are taken from lead-rule")
+    .default({}),
+  contacts: z
+    .array(z.strictObject({ when: z.string(), who: z.string(), number: z.string().optional() }))
+    .default([]),
   "lead-breach": z.enum(["error", "warning"]).default("warning"),
   plummets: z.array(z.strictObject({ mass: mass(), metal: z.enum(metals) })).default([]),
   "water-temperature": temperature(),

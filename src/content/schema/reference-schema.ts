@@ -1,11 +1,15 @@
 import { z } from "zod";
 
-/** `content/glossary.yaml`. `link: false` keeps everyday words, which have other senses too, from becoming links. */
+/**
+ * `content/glossary.yaml`. `link: false` keeps everyday words, which have other senses too, from becoming links;
+ * `unlinked` does so for some forms of a word only (a canal's lock is no locking shot).
+ */
 export const glossarySchema = z.array(
   z.strictObject({
     term: z.string(),
     meaning: z.string(),
     also: z.array(z.string()).default([]),
+    unlinked: z.array(z.string()).default([]),
     link: z.boolean().default(true),
   }),
 );

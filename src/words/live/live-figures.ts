@@ -1,14 +1,16 @@
 import type { Root, RootContent, Table, TableRow } from "mdast";
 import type { LeafDirective, TextDirective } from "mdast-util-directive";
+import { toString as textOf } from "mdast-util-to-string";
 import { visit } from "unist-util-visit";
 import { variantsOf } from "../../core/float/moved-float.ts";
 import { parseLoad } from "../../core/tackle/load-notation.ts";
 import type { BasisSign } from "../../model/basis-sign.ts";
-import type { Prose } from "../../model/library.ts";
+import type { Guide, MarkdownText } from "../../model/library.ts";
 import { type Message, message } from "../../model/message.ts";
 import { type PictureReference, scenes, stateGroups } from "../../model/pictures.ts";
 import type { SolvedDepth } from "../../model/solved.ts";
 import type { Figures } from "../figures.ts";
+import { leadRuleText } from "../lead-rule-text.ts";
 import type { TextTable } from "../tables.ts";
 import { basisSign } from "./basis-sign.ts";
 import { tables } from "./live-tables.ts";
@@ -25,8 +27,13 @@ import {
   Wrong,
 } from "./references.ts";
 
-/** Directives inside a sentence: attributes → text, or a sign beside it. */
-const inline: Readonly<Record<string, (at: Attributes, context: LiveContext) => string | BasisSign>> = {
+/** Words that stand here in another sense than the glossary's, as a canal's lock does; pages make them no link. */
+const unlinkedWords = "plain";
+
+type Inline = (at: Attributes, context: LiveContext, label: string) => string | BasisSign;
+
+/** Directives inside a sentence: attributes, and the words between the brackets, → text, or a sign beside it. */
+const inline: Readonly<Record<string, Inline>> = {
   basis: basisSign,
   marking: (at, { library }) => named(library.floats, at("float"), "float").marking,
   "marked-weight": (at, context) =>
@@ -38,6 +45,22 @@ const inline: Readonly<Record<string, (at: Attributes, context: LiveContext) => 
     const figure = Object.hasOwn(depthFigures, wanted) ? depthFigures[wanted] : undefined;
     if (!figure) throw unknown("figure", wanted, Object.keys(depthFigures));
     return figure(depth, context.figures);
+  },
+  rule: (at, { library: { guide }, words, figures }) => {
+    const { leadRule } = guide;
+    const rules: Guide["rules"] = {
+      ...guide.rules,
+      place: leadRule.place,
+      lead: leadRuleText(leadRule, words, figures),
+    };
+    const wanted = at("of");
+    const found = Object.hasOwn(rules, wanted) ? rules[wanted] : undefined;
+    if (found === undefined) throw unknown("rule of the guide", wanted, Object.keys(rules));
+    return found;
+  },
+  [unlinkedWords]: (_, __, label) => {
+    if (label.trim() === "") throw new Wrong("missing-key", { key: "[…]" });
+    return label;
   },
 };
 
@@ -98,10 +121,10 @@ const pictures: Readonly<Record<string, (at: Attributes, context: LiveContext) =
  * error at its place; the text around it stays.
  */
 export function withLiveFigures(
-  prose: Prose,
+  { path, body }: MarkdownText,
   context: LiveContext,
 ): { readonly value: Root; readonly messages: readonly Message[] } {
-  const root = structuredClone(prose.body);
+  const root = structuredClone(body);
   const messages: Message[] = [];
   visit(root, (node, index, parent) => {
     if (node.type !== "textDirective" && node.type !== "leafDirective" && node.type !== "containerDirective")
@@ -113,11 +136,14 @@ export function withLiveFigures(
     } catch (error) {
       if (!(error instanceof Wrong)) throw error;
       const { line, column } = node.position!.start;
-      messages.push(message(error.code, { file: prose.path, line, column }, error.values));
+      messages.push(message(error.code, { file: path, line, column }, error.values));
     }
   });
   return { value: root, messages };
 }
+
+/** Tells the pages to leave a text alone. */
+const unlinked = { hName: "span", hProperties: { className: ["unlinked"] } };
 
 function expanded(node: TextDirective | LeafDirective, context: LiveContext): RootContent {
   const at: Attributes = (name, otherwise) => {
@@ -128,8 +154,9 @@ function expanded(node: TextDirective | LeafDirective, context: LiveContext): Ro
   if (node.type === "textDirective") {
     const make = Object.hasOwn(inline, node.name) ? inline[node.name] : undefined;
     if (!make) throw unknown("figure directive", node.name, Object.keys(inline));
-    const made = make(at, context);
-    return typeof made === "string" ? { type: "text", value: made } : made;
+    const made = make(at, context, textOf(node));
+    if (typeof made !== "string") return made;
+    return { type: "text", value: made, ...(node.name === unlinkedWords && { data: unlinked }) };
   }
   if (Object.hasOwn(tables, node.name)) return tableNode(tables[node.name]!(at, context));
   if (Object.hasOwn(pictures, node.name)) {

@@ -49,6 +49,14 @@ export const tables: Readonly<Record<string, (at: Attributes, context: LiveConte
     });
     return ballTable(balls, context);
   },
+  contacts: (_, { library, words }) => ({
+    head: [words("table.when"), words("table.who"), words("table.number")],
+    rows: library.guide.contacts.map(({ when, who, number }) => [
+      when,
+      who,
+      number ?? words("table.number-to-write"),
+    ]),
+  }),
   "shot-sizes": (_, { library, words, figures }) => {
     const scale = named(library.scales, library.guide.scaleId, "shot scale");
     return {

@@ -1,10 +1,12 @@
 import { readFileSync } from "node:fs";
 import type { Paragraph, Table, Text } from "mdast";
+import { toString as textOf } from "mdast-util-to-string";
 import { describe, expect, it } from "vitest";
 import { makeFigures } from "../../../src/words/figures.ts";
 import { withLiveFigures } from "../../../src/words/live/live-figures.ts";
 import { makeWords } from "../../../src/words/words.ts";
 import { checkedOf, lesson } from "../../checks/checked.ts";
+import { edited } from "../../support/smallest-content.ts";
 
 /** The first lesson with this text made live; its first line is line 8 of the file. */
 function live(body: string, others: Readonly<Record<string, string>> = {}) {
@@ -17,6 +19,9 @@ function live(body: string, others: Readonly<Record<string, string>> = {}) {
     figures: makeFigures("metric first", words),
   });
 }
+
+/** The guide with a line more. */
+const guideWith = (line: string) => edited("guide.yaml", "edition:", `${line}\nedition:`);
 
 const told = (body: string, others?: Readonly<Record<string, string>>) =>
   live(body, others).messages.map(({ place: { line, column }, code, values }) => ({
@@ -76,6 +81,37 @@ describe("live figures in a text", () => {
     expect(told("It is 5 cm:basis[]{of=practice} long.")).toEqual([
       { at: "8:11", code: "unknown-name", what: "page", found: "about-figures", allowed: [] },
     ]);
+  });
+
+  it("says what the guide's rules say, the one on lead from its figures", () => {
+    const { value, messages } = live(
+      "So: :rule[]{of=lead} It is the rule of :rule[]{of=place}. :rule[]{of=season}",
+      guideWith("rules: { season: Rest in May. }"),
+    );
+    expect(messages).toEqual([]);
+    // The smallest content's rule: up to 0.06 g or above 28.35 g.
+    expect(textOf(value)).toBe(
+      "So: In Testland lead weights may be used only up to 0.06 g or above 28.35 g. Everything between must be of another metal. It is the rule of Testland. Rest in May.",
+    );
+  });
+
+  it("lists whom to ring, with room for a number that is local", () => {
+    const contacts = "contacts: [{ when: Fire, who: Help, number: '112' }, { when: Oil, who: The owner }]";
+    const { value } = live("::contacts{}", guideWith(contacts));
+    const cells = (value.children[0] as Table).children.map((row) =>
+      row.children.map((cell) => textOf(cell)),
+    );
+    expect(cells[1]).toEqual(["Fire", "Help", "112"]);
+    expect(cells[2]).toEqual(["Oil", "The owner", expect.stringMatching(/_{10}/)]);
+  });
+
+  it("keeps words that have another sense here, and marks them for the pages", () => {
+    const { value } = live("Wait for the :plain[lock].");
+    expect(textOf(value)).toBe("Wait for the lock.");
+    expect((value.children[0] as Paragraph).children[1]).toMatchObject({
+      value: "lock",
+      data: { hName: "span" },
+    });
   });
 
   it.each([
@@ -175,7 +211,7 @@ describe("live figures in a text", () => {
       (one) => (one as unknown as { allowed: readonly string[] }).allowed,
     );
     expect(names.length).toBeGreaterThan(10);
-    for (const name of names) expect(readme).toMatch(new RegExp(`\\W${name}(\\[\\])?\\{`));
+    for (const name of names) expect(readme).toMatch(new RegExp(`\\W${name}(?:\\[\\])?[{[]`));
   });
 
   it("asks for an attribute that is not there", () => {
