@@ -3,7 +3,7 @@ import { ballDiameterMm, metalDensityKgM3, metals, pullShare } from "../core/tac
 import type { OutputFile } from "../markup/output.ts";
 import type { Guide, ScaleEntry } from "../model/library.ts";
 import type { Rig } from "../model/rig.ts";
-import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
+import { allShot, type SolvedDepth, type SolvedRig } from "../model/solved.ts";
 import { cm, rounded } from "./data-figures.ts";
 import { feedData, inWaterData } from "./data-in-water.ts";
 
@@ -74,7 +74,7 @@ function depthData(depth: SolvedDepth, rig: Rig) {
     overdepthCm: cm(depth.overdepthMm),
     draughtCm: cm(depth.draughtMm),
     floatToHookCm: cm(depth.floatToHookMm),
-    shot: depth.shot.map(({ size, massG, metal, role, fromHookMm, diameterMm }) => ({
+    shot: allShot(depth).map(({ size, massG, metal, role, fromHookMm, diameterMm }) => ({
       size,
       massG: rounded(massG),
       metal,

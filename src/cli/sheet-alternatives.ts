@@ -16,8 +16,8 @@ const splitShotMetals: readonly Metal[] = ["lead", "tin", "bismuth", "tungsten"]
 export function alternativesText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): string {
   const { words, figures, scales } = kit;
   const { rig } = solved;
-  const lock = depth.shot.filter(({ role }) => role === "lock");
-  const load = lock.length > 0 ? lock : depth.shot;
+  const lock = depth.lockShot;
+  const load = lock.length > 0 ? lock : depth.lineShot;
   const shops = splitShotMetals.flatMap((metal) => scales.map((scale) => ({ metal, scale })));
   const tubs = Object.fromEntries(
     shops.map(({ metal, scale }, at) => [at, allowed(fullTub(scale, metal), metal, solved)]),

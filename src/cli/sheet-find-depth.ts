@@ -6,7 +6,7 @@ import { labelled, section } from "./sheet-layout.ts";
 /** Finding the depth: with a plummet, and in running water with the rig itself. */
 export function findDepthText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): string {
   const { words } = kit;
-  const lowest = depth.shot.find(({ role }) => role !== "lock");
+  const lowest = depth.lineShot[0];
   const felt =
     solved.rig.water === "flowing" ? feelForBed(depth.depthMm, lowest?.fromHookMm ?? 0) : undefined;
   return section(

@@ -1,5 +1,5 @@
 import type { ChainPart } from "../core/tackle/knots.ts";
-import type { SolvedRig } from "../model/solved.ts";
+import { allShot, type SolvedRig } from "../model/solved.ts";
 import type { SheetKit } from "./sheet-kit.ts";
 import { labelled, section } from "./sheet-layout.ts";
 
@@ -8,7 +8,7 @@ export function tackleText(solved: SolvedRig, kit: SheetKit): string {
   const { words, figures } = kit;
   const { rig, floatPullG } = solved;
   const { float } = rig;
-  const metals = [...new Set(solved.depths.flatMap(({ shot }) => shot.map(({ metal }) => metal)))];
+  const metals = [...new Set(solved.depths.flatMap((depth) => allShot(depth).map(({ metal }) => metal)))];
   return section(
     words("sheet.tackle"),
     labelled([

@@ -13,7 +13,7 @@ export function tipText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): s
   const loadG = depth.pullG + solved.hookAndBaitPullG;
   const band = mm(depth.tipUncertaintyMm);
   const sinkG = pullToSinkG(float, loadG, conditions);
-  const lowest = depth.shot.find(({ role }) => role !== "lock");
+  const lowest = depth.lineShot[0];
   return section(
     words("sheet.tip-says"),
     labelled([

@@ -25,8 +25,10 @@ export interface SolvedDepth {
   /** Surface to the float's lower eye at the tip shown. */
   readonly draughtMm: number;
   readonly floatToHookMm: number;
-  /** From the hook up; lock shot last. */
-  readonly shot: readonly SolvedShot[];
+  /** Shot on the line, from the hook up. */
+  readonly lineShot: readonly SolvedShot[];
+  /** Shot that lock the float, heaviest first; none where no shot hold it. */
+  readonly lockShot: readonly SolvedShot[];
   readonly massG: number;
   readonly pullG: number;
   readonly sparePullG: number;
@@ -47,6 +49,14 @@ export interface SolvedDepth {
   /** How it sinks and hangs, where that was asked for. */
   readonly inWater?: InWater;
   readonly findings: readonly Finding[];
+}
+
+/** Every shot of the rig, from the hook up; lock shot last. */
+export function allShot({
+  lineShot,
+  lockShot,
+}: Pick<SolvedDepth, "lineShot" | "lockShot">): readonly SolvedShot[] {
+  return [...lineShot, ...lockShot];
 }
 
 /** Finding this depth with a plummet. */

@@ -7,7 +7,7 @@ import type { FloatOnWater } from "../core/sink/chain-of-rig.ts";
 import { landings, type Sink, sinkOfRig } from "../core/sink/sink-of-rig.ts";
 import type { InWater, Sister } from "../model/in-water.ts";
 import type { Rig } from "../model/rig.ts";
-import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
+import { allShot, type SolvedDepth, type SolvedRig } from "../model/solved.ts";
 import { ballDown } from "./feed-in-water.ts";
 import { flowFigures, holdBackMax } from "./flow-figures.ts";
 import { liftAndPull } from "./lift-and-pull.ts";
@@ -69,8 +69,7 @@ function sinkOfSister(
 ): Answer<Sister | undefined> {
   const sister = sisterOf(rig, depth);
   if (!sister) return answer(undefined);
-  const locks = depth.shot.filter(({ role }) => role === "lock");
-  const sink = sinkBothWays({ ...hanging, shot: [...sister.shot, ...locks] }, float);
+  const sink = sinkBothWays({ ...hanging, shot: [...sister.shot, ...depth.lockShot] }, float);
   return sink.ok ? answer({ arrangement: sister.arrangement, sink: sink.value }) : sink;
 }
 
@@ -79,7 +78,7 @@ export function hangingRig(rig: Rig, depth: SolvedDepth): HangingRig {
   const { massG, densityKgM3, fallMs } = rig.bait;
   const bait: Body = { massG, densityKgM3, ...(fallMs !== undefined && { fallMs }) };
   return {
-    shot: depth.shot,
+    shot: allShot(depth),
     floatToHookMm: depth.floatToHookMm,
     draughtMm: depth.draughtMm,
     depthMm: depth.depthMm,

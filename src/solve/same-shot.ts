@@ -38,7 +38,7 @@ export interface SameShot {
  */
 export function sameShot(rig: Rig, depth: SolvedDepth): readonly SameShot[] {
   const own = nearest[rig.pattern.kind];
-  const line = depth.shot.filter(({ role }) => role !== "lock");
+  const line = depth.lineShot;
   const [telltale, ...others] = line;
   if (!own || !telltale || others.length < 2) return [];
   const room = { floatToHookMm: depth.floatToHookMm, hookLengthMm: rig.hookLengthMm };

@@ -91,6 +91,9 @@ function solveDepth(
   const draughtMm = lengthMm(float) - showingMm;
   const floatToHookMm = depthMm + rig.overdepthMm - draughtMm;
   const shot = placed.value.map((one) => solvedShot(one, floatToHookMm, conditions));
+  const lineShot = shot.filter(({ role }) => role !== "lock");
+  const lockShot = shot.filter(({ role }) => role === "lock");
+  const lockPullG = lockShot.reduce((sum, one) => sum + one.pullG, 0);
   const guide = depthGuide({
     float,
     water: conditions,
@@ -110,7 +113,7 @@ function solveDepth(
     ...placed.findings,
     ...guide.findings,
     ...plumbing.findings,
-    ...checkCocking(float, float.heldByShot ? lockPullG(shot) : hangingG, conditions),
+    ...checkCocking(float, float.heldByShot ? lockPullG : hangingG, conditions),
     ...checkLead(shot, rig.leadRule),
     ...checkReach(float, depthMm, floatToHookMm, rig.rodLengthMm, massG),
   ];
@@ -120,14 +123,15 @@ function solveDepth(
       overdepthMm: rig.overdepthMm,
       draughtMm,
       floatToHookMm,
-      shot,
+      lineShot,
+      lockShot,
       massG,
       pullG: pullOfShotG,
       sparePullG: pullOfFloatG - pullOfShotG - pullOfBaitG,
       tipShowingMm: showingMm,
       tipAsSetMm: tipAsSetMm(guide.value, rig.overdepthMm) ?? showingMm,
       tipUncertaintyMm: tipUncertaintyMm(float, conditions, showingMm),
-      lockShare: lockPullG(shot) / pullOfShotG || 0,
+      lockShare: lockPullG / pullOfShotG || 0,
       depthGuide: guide.value,
       guideRows: guideRows(guide.value, rig.overdepthMm),
       tipStates: seen ? tipStates(float, hangingG, seen, conditions) : [],
@@ -168,9 +172,6 @@ function solvePlumbing(rig: Rig, depthMm: number, shot: readonly SolvedShot[]): 
   // An empty box says nothing about a plummet that will not do.
   return answer(plumbing, plummets.length > 0 ? choice.findings : []);
 }
-
-const lockPullG = (shot: readonly SolvedShot[]) =>
-  shot.filter(({ role }) => role === "lock").reduce((sum, { pullG }) => sum + pullG, 0);
 
 /** The pattern's shot down the line, and the lock from what is left; lock shot stand at the float. */
 function placedShot(

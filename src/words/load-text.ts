@@ -1,4 +1,4 @@
-import type { SolvedDepth, SolvedShot } from "../model/solved.ts";
+import { allShot, type SolvedDepth, type SolvedShot } from "../model/solved.ts";
 import type { Words } from "./words.ts";
 
 /** Words that stay on one line together. */
@@ -19,20 +19,12 @@ export function loadText(shot: readonly SolvedShot[], words: Words): string {
     .join("\u00A0+ ");
 }
 
-export function lockShot(depth: SolvedDepth): SolvedShot[] {
-  return depth.shot.filter((shot) => shot.role === "lock");
-}
-
-export function lineShot(depth: SolvedDepth): SolvedShot[] {
-  return depth.shot.filter((shot) => shot.role !== "lock");
-}
-
 /**
  * The metal of every size that a rig uses, heaviest size first, the metal of the most sizes last and without naming
  * them: `AAA: tin; rest lead`.
  */
 export function metalText(depths: readonly SolvedDepth[], words: Words): string {
-  const all = depths.flatMap((depth) => depth.shot).sort((a, b) => b.massG - a.massG);
+  const all = depths.flatMap(allShot).sort((a, b) => b.massG - a.massG);
   const sizesByMetal = new Map<string, Set<string>>();
   for (const { metal, size } of all) {
     sizesByMetal.set(metal, (sizesByMetal.get(metal) ?? new Set()).add(size));

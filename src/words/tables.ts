@@ -44,20 +44,15 @@ export function placesList(shot: readonly SolvedShot[], { words, figures }: Tabl
   return parts.length === 0 ? words("table.none") : parts.join("; ");
 }
 
-const isLock = ({ role }: SolvedShot) => role === "lock";
-
 /** A row a depth: where to set the float, what locks it, what hangs on the line, what the tip shows. */
 export function shotTable(solved: SolvedRig, kit: TableKit): TextTable {
   const { words, figures } = kit;
-  const locked = solved.depths.some(({ shot }) => shot.some(isLock));
+  const locked = solved.depths.some(({ lockShot }) => lockShot.length > 0);
   const row = (depth: SolvedDepth): string[] => [
     figures.shortDepth(depth.depthMm),
     figures.shortDepth(depth.floatToHookMm),
-    ...(locked ? [shotList(depth.shot.filter(isLock), words)] : []),
-    placesList(
-      depth.shot.filter((shot) => !isLock(shot)),
-      kit,
-    ),
+    ...(locked ? [shotList(depth.lockShot, words)] : []),
+    placesList(depth.lineShot, kit),
     figures.tip(depth.tipAsSetMm),
   ];
   return {

@@ -1,4 +1,4 @@
-import type { GuideStep, SolvedDepth, SolvedRig } from "../../src/model/solved.ts";
+import { allShot, type GuideStep, type SolvedDepth, type SolvedRig } from "../../src/model/solved.ts";
 import { InWaterPart } from "./in-water.tsx";
 import { PlumbingPart } from "./plumbing.tsx";
 import { type ShotRow, shotRows } from "./shot-groups.ts";
@@ -65,7 +65,7 @@ function KeyFigures({ voice: { say, figures }, depth }: DepthProps) {
 
 function ShotTable({ voice, depth }: DepthProps) {
   const { say } = voice;
-  const rows = shotRows(depth.shot);
+  const rows = shotRows(depth);
   return (
     <table>
       <caption>{say("rig.shot-caption")}</caption>
@@ -160,7 +160,7 @@ function counted(sizes: readonly string[]): string {
 const sizesTold = 3;
 
 function TipTable({ voice: { say, figures }, depth }: DepthProps) {
-  const used = new Set(depth.shot.map(({ size }) => size));
+  const used = new Set(allShot(depth).map(({ size }) => size));
   const effects = depth.shotEffects
     .filter(({ size }) => used.has(size))
     .sort((a, b) => a.massG - b.massG)

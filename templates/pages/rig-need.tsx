@@ -1,7 +1,7 @@
 import { countSizes } from "../../src/drawing/rig/shot-groups.ts";
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { RigEntry } from "../../src/model/library.ts";
-import type { SolvedRig } from "../../src/model/solved.ts";
+import { allShot, type SolvedRig } from "../../src/model/solved.ts";
 import type { View } from "./view.ts";
 
 interface NeedProps {
@@ -87,7 +87,7 @@ function marking({ library, figures }: View, floatId: string): string {
 /** The most of each size and metal that any depth asks for, heaviest first. */
 function mostShot(solved: SolvedRig): { size: string; metal: string; count: number }[] {
   const most = new Map<string, { size: string; metal: string; count: number; massG: number }>();
-  for (const { shot } of solved.depths) {
+  for (const shot of solved.depths.map(allShot)) {
     for (const { size, count } of countSizes(shot)) {
       const { metal, massG } = shot.find((one) => one.size === size)!;
       const known = most.get(size);
@@ -119,7 +119,7 @@ function steps({ say, figures }: View, { rig, depths }: SolvedRig): string[] {
   const hold = rig.float.heldByShot ? "shot" : "stops";
   const loop = knot("main line loop");
   const hookKnot = knot("hook");
-  const locks = first.shot.some(({ role }) => role === "lock");
+  const locks = first.lockShot.length > 0;
   return [
     say(
       rig.float.attachment === "bottom"
@@ -134,7 +134,7 @@ function steps({ say, figures }: View, { rig, depths }: SolvedRig): string[] {
     ...(locks ? [say("make.hold")] : []),
     say("make.plumb"),
     ...(locks ? [say("make.lock")] : []),
-    ...(first.shot.some(({ role }) => role !== "lock") ? [say("make.line-shot")] : []),
+    ...(first.lineShot.length > 0 ? [say("make.line-shot")] : []),
     first.tipShowingMm > 0
       ? say("make.check-tip", { tip: figures.tip(first.tipShowingMm) })
       : say("make.check-tip-under"),

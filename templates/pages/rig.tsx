@@ -165,8 +165,8 @@ function AtAGlance({ view: { say, figures }, solved }: { view: View; solved: Sol
             <tr>
               <th scope="row">{figures.shortDepth(depth.depthMm)}</th>
               <td>{figures.shortDepth(depth.floatToHookMm)}</td>
-              <td>{loadText(depth.shot.filter(({ role }) => role === "lock")) || say("rig.no-lock")}</td>
-              <td>{loadText(depth.shot.filter(({ role }) => role !== "lock"))}</td>
+              <td>{loadText(depth.lockShot) || say("rig.no-lock")}</td>
+              <td>{loadText(depth.lineShot)}</td>
             </tr>
           ))}
         </tbody>

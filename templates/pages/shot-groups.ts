@@ -1,5 +1,5 @@
 import { countSizes, groupShot } from "../../src/drawing/rig/shot-groups.ts";
-import type { SolvedShot } from "../../src/model/solved.ts";
+import type { SolvedDepth, SolvedShot } from "../../src/model/solved.ts";
 
 /** Shot that are put on together: a row of the table. */
 export interface ShotRow {
@@ -16,12 +16,11 @@ export interface ShotRow {
 const singlesInRun = 5;
 
 /** The shot of a rig from the float down; those that touch share a row, and so does a long run. */
-export function shotRows(shot: readonly SolvedShot[]): ShotRow[] {
-  const lock = shot.filter(({ role }) => role === "lock");
-  const onLine = groupShot(shot.filter(({ role }) => role !== "lock")).flatMap(({ kind, shots, gapMm }) =>
+export function shotRows({ lineShot, lockShot }: Pick<SolvedDepth, "lineShot" | "lockShot">): ShotRow[] {
+  const onLine = groupShot(lineShot).flatMap(({ kind, shots, gapMm }) =>
     kind === "run" && shots.length <= singlesInRun ? shots.map((one) => row([one])) : [row(shots, gapMm)],
   );
-  return [...onLine, ...(lock.length > 0 ? [row(lock)] : [])].reverse();
+  return [...onLine, ...(lockShot.length > 0 ? [row(lockShot)] : [])].reverse();
 }
 
 function row(shots: readonly SolvedShot[], gapMm = 0): ShotRow {

@@ -4,6 +4,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { type Solved, solveContent } from "../../src/build/build.ts";
 import { disk } from "../../src/cli/disk.ts";
 import type { Message } from "../../src/model/message.ts";
+import { allShot } from "../../src/model/solved.ts";
 import { bands } from "./trade-bands.ts";
 
 let messages: readonly Message[];
@@ -49,12 +50,13 @@ describe("the sums of every rig at every depth", () => {
 
   it("add up: shot, spare pull, lock, draught and line", () => {
     for (const { solved, depth, at } of everyDepth()) {
-      const { shot } = depth;
+      const shot = allShot(depth);
       expect(depth.massG, at).toBeCloseTo(total(shot.map(({ massG }) => massG)), 9);
       expect(depth.pullG, at).toBeCloseTo(total(shot.map(({ pullG }) => pullG)), 9);
       const spareG = solved.floatPullG - depth.pullG - solved.hookAndBaitPullG;
       expect(depth.sparePullG, at).toBeCloseTo(spareG, 9);
-      const lock = shot.filter(({ role }) => role === "lock");
+      const lock = depth.lockShot;
+      expect(new Set(lock.map(({ role }) => role)).size, at).toBe(lock.length > 0 ? 1 : 0);
       expect(depth.lockShare, at).toBeCloseTo(total(lock.map(({ pullG }) => pullG)) / depth.pullG, 9);
       expect(lock.length > 0, at).toBe(solved.rig.float.heldByShot);
       expect(depth.draughtMm, at).toBeCloseTo(solved.floatLengthMm - depth.tipShowingMm, 6);
@@ -71,7 +73,7 @@ describe("the sums of every rig at every depth", () => {
 
   it("set the shot between hook and float, a diameter apart, never heavier below", () => {
     for (const { depth, at } of everyDepth()) {
-      const line = depth.shot.filter(({ role }) => role !== "lock");
+      const line = depth.lineShot;
       for (const [i, one] of line.entries()) {
         expect(one.fromHookMm, at).toBeGreaterThan(0);
         expect(one.fromHookMm, at).toBeLessThan(depth.floatToHookMm);
@@ -86,7 +88,7 @@ describe("the sums of every rig at every depth", () => {
 
   // Tin may be used everywhere; some countries allow no lead at all, however small. Common practice, no source.
   it("are of tin to the smallest shot, and so is all that the tubs hold", () => {
-    const used = everyDepth().flatMap(({ depth }) => depth.shot);
+    const used = everyDepth().flatMap(({ depth }) => allShot(depth));
     const held = content.library.tubs.flatMap(({ tub }) => tub);
     expect(used.length).toBeGreaterThan(400);
     expect(new Set([...used, ...held].map(({ metal }) => metal))).toEqual(new Set(["tin"]));
@@ -96,9 +98,11 @@ describe("the sums of every rig at every depth", () => {
     const { tub } = content.library.tubs.find(({ id }) => id === "beginner")!;
     const held = new Map(tub.map(({ size, count }) => [size, count]));
     const fromIt = content.rigs.filter(({ depths }) =>
-      depths.every(({ shot }) =>
-        shot.every(({ size }) => shot.filter((one) => one.size === size).length <= (held.get(size) ?? 0)),
-      ),
+      depths
+        .map(allShot)
+        .every((shot) =>
+          shot.every(({ size }) => shot.filter((one) => one.size === size).length <= (held.get(size) ?? 0)),
+        ),
     );
     expect(fromIt.map(({ rig }) => rig.id)).toContain("first-session");
     expect(fromIt.length).toBeGreaterThan(content.rigs.length / 2);

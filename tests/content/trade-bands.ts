@@ -18,8 +18,8 @@ interface Band {
   readonly outside: Readonly<Record<string, string>>;
 }
 
-const telltale = ({ shot }: SolvedDepth): SolvedShot | undefined =>
-  shot.find(({ role }) => role === "telltale");
+const telltale = ({ lineShot }: SolvedDepth): SolvedShot | undefined =>
+  lineShot.find(({ role }) => role === "telltale");
 
 const ofKind = (kind: string, figure: Band["figure"]): Band["figure"] => {
   return (rig, depth) => (rig.float.kind === kind ? figure(rig, depth) : undefined);
@@ -81,7 +81,7 @@ export const bands: readonly Band[] = [
     of: "bulk of an Avon above the hook [mm]",
     basis: "common practice, no source",
     ranges: [[600, 900]],
-    figure: ofKind("Avon", (_, { shot }) => shot.find(({ role }) => role === "bulk")?.fromHookMm),
+    figure: ofKind("Avon", (_, { lineShot }) => lineShot.find(({ role }) => role === "bulk")?.fromHookMm),
     outside: {},
   },
   {
@@ -118,7 +118,7 @@ export const bands: readonly Band[] = [
     of: "anchor of a lift rig above the hook [mm]",
     basis: "from memory",
     ranges: [[25, 50]],
-    figure: (_, { shot }) => shot.find(({ role }) => role === "anchor")?.fromHookMm,
+    figure: (_, { lineShot }) => lineShot.find(({ role }) => role === "anchor")?.fromHookMm,
     outside: {},
   },
   {
@@ -146,7 +146,7 @@ export const bands: readonly Band[] = [
     of: "No 8 below the bulk of an Avon",
     basis: "common practice, no source",
     ranges: [[2, 4]],
-    figure: ofKind("Avon", (_, { shot }) => shot.filter(({ size }) => size === "No 8").length),
+    figure: ofKind("Avon", (_, { lineShot }) => lineShot.filter(({ size }) => size === "No 8").length),
     outside: {},
   },
   {

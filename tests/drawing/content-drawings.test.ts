@@ -10,6 +10,7 @@ import type { Drawing } from "../../src/drawing/model.ts";
 import { drawPatternCharts } from "../../src/drawing/patterns/pattern-chart.ts";
 import { drawRig } from "../../src/drawing/rig/rig-drawing.ts";
 import { drawShotGauge } from "../../src/drawing/shot-gauge.ts";
+import { allShot } from "../../src/model/solved.ts";
 import {
   faintTexts,
   marksThroughTexts,
@@ -61,7 +62,7 @@ test.each(rigs)("$rig.id: at every depth the hook length is seen to be dashed, t
     expect(dashes, `${depth.depthMm} mm`).toBeGreaterThanOrEqual(2);
     // The break of a long line and the slits of its shot may part it.
     const parts = inkRuns(drawn, strand(drawn, "main line"), 1.7);
-    expect(parts, `${depth.depthMm} mm`).toBeLessThanOrEqual(2 + depth.shot.length);
+    expect(parts, `${depth.depthMm} mm`).toBeLessThanOrEqual(2 + allShot(depth).length);
   }
 });
 

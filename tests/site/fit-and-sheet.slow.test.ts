@@ -203,7 +203,10 @@ async function shownOn(page: Page) {
 function expected(sheet: Sheet, units: UnitChoice): Awaited<ReturnType<typeof shownOn>> {
   const figures = makeFigures(units, words);
   const shot = sheet.shot.map(({ fromHookCm, ...one }) => ({ ...one, fromHookMm: fromHookCm * 10 }));
-  const rows = shotRows(shot);
+  const [lockShot, lineShot] = [true, false].map((lock) =>
+    shot.filter(({ role }) => (role === "lock") === lock),
+  );
+  const rows = shotRows({ lineShot: lineShot!, lockShot: lockShot! });
   const used = new Map(sheet.shot.map(({ size, massG }) => [size, massG]));
   const lightest = [...used].sort(([, a], [, b]) => a - b).slice(0, 3);
   const tip = (mm: number | null) => (mm === null ? words("page.rig.no-tip-drags-under") : figures.tip(mm));

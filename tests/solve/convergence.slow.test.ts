@@ -4,6 +4,7 @@ import { readLibrary } from "../../src/content/read-library.ts";
 import { readSources } from "../../src/content/world.ts";
 import { floatDragAreaCm2 } from "../../src/core/float/float-drag.ts";
 import { landings, type SinkFineness, sinkOfRig } from "../../src/core/sink/sink-of-rig.ts";
+import { allShot } from "../../src/model/solved.ts";
 import { hangingRig } from "../../src/solve/in-water.ts";
 import { sisterOf } from "../../src/solve/same-shot.ts";
 import { solveRig } from "../../src/solve/solve-rig.ts";
@@ -19,8 +20,11 @@ describe.each(library.rigs.map(({ rig }) => [rig.id, rig] as const))("%s", (_, r
   const { floatMassG, depths } = solved.value;
   const hung = depths.flatMap((depth) => {
     const sister = sisterOf(rig, depth);
-    const locks = depth.shot.filter(({ role }) => role === "lock");
-    return [{ depth, shot: depth.shot }, ...(sister ? [{ depth, shot: [...sister.shot, ...locks] }] : [])];
+    const locks = depth.lockShot;
+    return [
+      { depth, shot: allShot(depth) },
+      ...(sister ? [{ depth, shot: [...sister.shot, ...locks] }] : []),
+    ];
   });
 
   it.each(landings)(

@@ -21,7 +21,7 @@ const extentMm = (shot: readonly SolvedShot[]) => shot.at(-1)!.fromHookMm - shot
 
 describe.each(made)("%s", (_, rig, depth) => {
   const ways = sameShot(rig, depth);
-  const line = depth.shot.filter(({ role }) => role !== "lock");
+  const line = depth.lineShot;
 
   it("keeps its shot, their order, its telltale, and clear of knot and float, in every way of hanging them", () => {
     for (const { shot } of ways) {

@@ -4,6 +4,7 @@ import { readLibrary } from "../../src/content/read-library.ts";
 import type { Metal } from "../../src/core/tackle/shot.ts";
 import type { Rig } from "../../src/model/rig.ts";
 import type { SolvedRig } from "../../src/model/solved.ts";
+import { allShot } from "../../src/model/solved.ts";
 import { solveRig } from "../../src/solve/solve-rig.ts";
 import { pool, stick, straightQuill } from "../core/floats.ts";
 import { tradeMassesG, tradeTub } from "../core/loading-instances.ts";
@@ -27,7 +28,7 @@ function solved(changes: Partial<Rig>): SolvedRig {
   return answer.value;
 }
 
-const sizesOf = ({ depths }: SolvedRig) => depths[0]!.shot.map(({ size }) => size);
+const sizesOf = ({ depths }: SolvedRig) => allShot(depths[0]!).map(({ size }) => size);
 
 describe("a float marked 2 AAA", () => {
   // Pull of 2 AAA of lead at 10 °C: 1.6 g × (1 − 999.70/11340) = 1.459 g.
@@ -162,10 +163,9 @@ describe("any rig that can be had", () => {
         had++;
         const { floatPullG, hookAndBaitPullG } = answer.value;
         const [depth] = answer.value.depths;
-        const { shot, pullG, depthMm, overdepthMm, draughtMm, floatToHookMm, depthGuide } = depth!;
+        const { lineShot: line, pullG, depthMm, overdepthMm, draughtMm, floatToHookMm, depthGuide } = depth!;
         expect(pullG + hookAndBaitPullG).toBeLessThanOrEqual(floatPullG + 1e-6);
         expect(draughtMm + floatToHookMm).toBeCloseTo(depthMm + overdepthMm, 6);
-        const line = shot.filter(({ role }) => role !== "lock");
         for (let i = 1; i < line.length; i++) {
           const apartMm = line[i]!.fromHookMm - line[i - 1]!.fromHookMm;
           expect(apartMm).toBeGreaterThanOrEqual(

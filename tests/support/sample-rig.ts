@@ -4,7 +4,7 @@ import type { PatternSpec, PlacedShot } from "../../src/core/patterns/pattern.ts
 import { lineChain } from "../../src/core/tackle/knots.ts";
 import { ballDiameterMm, type Metal, pullG } from "../../src/core/tackle/shot.ts";
 import type { Rig } from "../../src/model/rig.ts";
-import type { GuideStep, SolvedDepth, SolvedRig } from "../../src/model/solved.ts";
+import type { GuideStep, SolvedDepth, SolvedRig, SolvedShot } from "../../src/model/solved.ts";
 import { guideRows } from "../../src/solve/guide-rows.ts";
 import { withWater } from "../../src/solve/in-water.ts";
 
@@ -140,11 +140,11 @@ function sampleDepth(
   rig: Rig,
   depthMm: number,
   draughtMm: number,
-  shot: SolvedDepth["shot"],
+  shot: readonly SolvedShot[],
   tipShowingMm: number,
 ): SolvedDepth {
   const pull = shot.reduce((sum, s) => sum + s.pullG, 0);
-  const lock = shot.filter((s) => s.role === "lock").reduce((sum, s) => sum + s.pullG, 0);
+  const lockShot = shot.filter((s) => s.role === "lock");
   const lowest = shot[0]!;
   const depthGuide: readonly GuideStep[] = [
     {
@@ -169,14 +169,15 @@ function sampleDepth(
     overdepthMm: rig.overdepthMm,
     draughtMm,
     floatToHookMm: depthMm + rig.overdepthMm - draughtMm,
-    shot,
+    lineShot: shot.filter((s) => s.role !== "lock"),
+    lockShot,
     massG: shot.reduce((sum, s) => sum + s.massG, 0),
     pullG: pull,
     sparePullG: 0.02,
     tipShowingMm,
     tipAsSetMm: tipShowingMm,
     tipUncertaintyMm: 4,
-    lockShare: lock / pull,
+    lockShare: lockShot.reduce((sum, s) => sum + s.pullG, 0) / pull,
     depthGuide,
     guideRows: guideRows(depthGuide, rig.overdepthMm),
     shotEffects: [],

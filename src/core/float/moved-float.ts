@@ -12,7 +12,7 @@ export interface SetRig {
   /** Surface to the float's lower eye at the tip shown. */
   readonly draughtMm: number;
   readonly floatToHookMm: number;
-  readonly shot: readonly Pick<PlacedShot, "role" | "fromHookMm">[];
+  readonly lineShot: readonly Pick<PlacedShot, "fromHookMm">[];
   /** Tip above the water while everything hangs clear. */
   readonly tipShowingMm: number;
   /** Tip as the rig is fished. */
@@ -47,8 +47,7 @@ export function moveFloat<T extends SetRig>(depth: T, water: Water, variant: Rig
       return { ...moved, ...risen(depth, step.tipShowingMm ?? depth.tipShowingMm) };
     }
     case "up in the water": {
-      const hanging = depth.shot.filter(({ role }) => role !== "lock");
-      const highestMm = Math.max(0, ...hanging.map((shot) => shot.fromHookMm));
+      const highestMm = Math.max(0, ...depth.lineShot.map((shot) => shot.fromHookMm));
       const leastMm = highestMm + leastBareMm + depth.draughtMm - depth.depthMm;
       return setTo(depth, Math.min(depth.overdepthMm, Math.max(-depth.depthMm / 2, leastMm)));
     }

@@ -4,7 +4,7 @@ import { liftMm } from "../../core/float/tip.ts";
 import type { StateGroup } from "../../model/pictures.ts";
 import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
 import type { DrawingKit } from "../kit.ts";
-import { lineShot, shotLabel } from "../rig/rig-words.ts";
+import { shotLabel } from "../rig/rig-words.ts";
 
 /** How a float stands or moves, and what the line below it does. */
 export interface FloatPose {
@@ -68,12 +68,12 @@ function wrongLoad(
 }
 
 function lowestShot(depth: SolvedDepth): SolvedShot | undefined {
-  return lineShot(depth)[0];
+  return depth.lineShot[0];
 }
 
 /** Shot on the line that reaches the bed. Where there is any, a shot too many only lies there too. */
 function lyingShot(depth: SolvedDepth): SolvedShot[] {
-  return lineShot(depth).filter(({ fromHookMm }) => fromHookMm <= depth.overdepthMm);
+  return depth.lineShot.filter(({ fromHookMm }) => fromHookMm <= depth.overdepthMm);
 }
 
 function sumPullG(shot: readonly SolvedShot[]): number {
@@ -121,7 +121,7 @@ const poses = {
     const { rig, hookAndBaitPullG } = solved;
     const lying = lyingShot(depth);
     // What lies on the bed is off the float already: the fish lifts what hangs lowest.
-    const lifted = lineShot(depth).find((shot) => !lying.includes(shot)) ?? lowestShot(depth);
+    const lifted = depth.lineShot.find((shot) => !lying.includes(shot)) ?? lowestShot(depth);
     if (!lifted || rig.water !== "still") return undefined;
     const offG = lying.length > 0 && !lying.includes(lifted) ? sumPullG(lying) + hookAndBaitPullG : 0;
     const loadG = depth.pullG + hookAndBaitPullG - offG;

@@ -149,7 +149,7 @@ function movement(moving: NonNullable<FloatPose["moving"]>, { xMm, yMm }: Point)
 function lineAndEnd(pose: FloatPose, depth: SolvedDepth, eye: Point, widthMm: number): Item[] {
   const stroke = strandStrokes["main line"];
   const baitX = widthMm * (0.5 + pose.baitAside / 2);
-  const lowest = depth.shot[0];
+  const lowest = depth.lineShot[0];
   const radiusMm = lowest ? Math.min(1.2, Math.max(0.7, lowest.diameterMm * 0.3)) : 0;
   const shotAt = (at: Point) => (lowest ? parts.shot.draw({ at, radiusMm }) : []);
   switch (pose.line) {

@@ -6,7 +6,7 @@ import type { DrawingKit } from "../kit.ts";
 import { type LabelText, layLabel, leading, paintLabel } from "../labels/label-text.ts";
 import type { Drawing, Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
-import { lineShot, lockShot, rigDescription, shotLabel } from "../rig/rig-words.ts";
+import { rigDescription, shotLabel } from "../rig/rig-words.ts";
 import { drawPatternColumn, sinkCurve } from "./pattern-column.ts";
 
 export interface PatternEntry {
@@ -140,8 +140,8 @@ function told(entry: PatternEntry, kit: DrawingKit): string {
 
 function caption({ rig, depth }: PatternEntry, roomMm: number, textMm: number, kit: DrawingKit): LabelText[] {
   const { words, measure } = kit;
-  const lock = lockShot(depth);
-  const line = lineShot(depth);
+  const lock = depth.lockShot;
+  const line = depth.lineShot;
   const said = [
     lock.length > 0 ? words("drawing.pattern.lock", { shot: shotLabel(lock, kit) }) : undefined,
     line.length > 0 ? words("drawing.pattern.line", { shot: shotLabel(line, kit) }) : undefined,

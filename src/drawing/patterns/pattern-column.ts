@@ -1,6 +1,6 @@
 import { lengthMm } from "../../core/float/float.ts";
 import type { Sink } from "../../core/sink/sink-of-rig.ts";
-import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
+import { allShot, type SolvedDepth, type SolvedRig } from "../../model/solved.ts";
 import { floatLook } from "../float/float-parts.ts";
 import { point, polyline, rectangle, text, thin, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
@@ -57,7 +57,7 @@ export function drawPatternColumn({ rig }: SolvedRig, depth: SolvedDepth, column
 
 /** Shot from the float down, none covering another, as large as there is room for. */
 function placeShot(depth: SolvedDepth, y: (fromHookMm: number) => number, topMm: number, footMm: number) {
-  const shots = [...depth.shot].sort((a, b) => b.fromHookMm - a.fromHookMm);
+  const shots = [...allShot(depth)].sort((a, b) => b.fromHookMm - a.fromHookMm);
   for (const scale of shotScales) {
     const radii = shots.map((one) => Math.max(leastShotRadiusMm, (one.diameterMm / 2) * scale));
     const wanted = shots.map((one, i) => ({ atMm: y(one.fromHookMm), sizeMm: 2 * radii[i]! }));

@@ -19,8 +19,8 @@ export interface HangPlotRig {
 }
 
 /** A rig at one depth as the plot needs it. */
-export function hangPlotRig({ rig }: SolvedRig, { depthMm, draughtMm, shot }: SolvedDepth): HangPlotRig {
-  const shotFromHookMm = shot.filter(({ role }) => role !== "lock").map(({ fromHookMm }) => fromHookMm);
+export function hangPlotRig({ rig }: SolvedRig, { depthMm, draughtMm, lineShot }: SolvedDepth): HangPlotRig {
+  const shotFromHookMm = lineShot.map(({ fromHookMm }) => fromHookMm);
   return { title: rig.title, depthMm, draughtMm, shotFromHookMm };
 }
 

@@ -1,7 +1,7 @@
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import type { DrawingKit } from "../kit.ts";
 import { type Run, together } from "../labels/label-text.ts";
-import { lineShot, lockShot, shotLabel } from "./rig-words.ts";
+import { shotLabel } from "./rig-words.ts";
 import { groupShot, mergeGroups, type ShotGroup } from "./shot-groups.ts";
 
 /** What a label is about; `rank` says which goes first where room is short (none: never). */
@@ -29,9 +29,9 @@ export function rigLabels(
 ): RigLabel[] {
   const { words, figures } = kit;
   const { floatToHookMm, overdepthMm } = depth;
-  const groups = groupShot(lineShot(depth), overdepthMm);
+  const groups = groupShot(depth.lineShot, overdepthMm);
   const labels: RigLabel[] = groups.map((group) => groupLabel(group, rig.hookLengthMm, kit));
-  const lock = lockShot(depth);
+  const lock = depth.lockShot;
   labels.push({
     about: "eye",
     fromHookMm: floatToHookMm,

@@ -93,7 +93,7 @@ function shotRadiusMm(shot: SolvedShot, scale: number): number {
 
 /** Lock shot below and above the eye: in turn, heaviest first, so that the halves weigh about the same. */
 function lockSides(depth: SolvedDepth) {
-  const lock = depth.shot.filter((s) => s.role === "lock").sort((a, b) => b.massG - a.massG);
+  const lock = [...depth.lockShot].sort((a, b) => b.massG - a.massG);
   const sides = { below: [] as SolvedShot[], above: [] as SolvedShot[] };
   let belowG = 0;
   let aboveG = 0;
@@ -124,7 +124,7 @@ function lineFeatures(
   });
   const line: Feature[] = [
     { kind: "loop", fromHookMm: hookLengthMm, radiusMm: loopHalfMm },
-    ...depth.shot.filter((s) => s.role !== "lock").map((s) => shotFeature(s, s.fromHookMm)),
+    ...depth.lineShot.map((s) => shotFeature(s, s.fromHookMm)),
   ];
   return [
     { kind: "hook", fromHookMm: 0, radiusMm: 0 },

@@ -1,5 +1,5 @@
 import type { RigVariant } from "../../core/float/moved-float.ts";
-import type { SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
+import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import type { DrawingKit } from "../kit.ts";
 import { together } from "../labels/label-text.ts";
 import { drawnHang } from "./current-shape.ts";
@@ -22,15 +22,6 @@ export function spokenShot(shots: readonly GroupedShot[], { words }: DrawingKit)
   return [allButLast, ...told.slice(-1)].filter(Boolean).join(words("drawing.shot.spokenAnd"));
 }
 
-/** Shot on the line below the float, from the hook up. */
-export function lineShot(depth: SolvedDepth): SolvedShot[] {
-  return depth.shot.filter((shot) => shot.role !== "lock");
-}
-
-export function lockShot(depth: SolvedDepth): SolvedShot[] {
-  return depth.shot.filter((shot) => shot.role === "lock");
-}
-
 /** Title of a rig's drawing. */
 export function rigTitle(
   { rig }: SolvedRig,
@@ -49,9 +40,9 @@ export function rigDescription(solved: SolvedRig, depth: SolvedDepth, kit: Drawi
   const { rig } = solved;
   const { words, figures } = kit;
   const { floatToHookMm, overdepthMm } = depth;
-  const lock = lockShot(depth);
+  const lock = depth.lockShot;
   const told = [
-    ...groupShot(lineShot(depth), overdepthMm).map((group) => ({
+    ...groupShot(depth.lineShot, overdepthMm).map((group) => ({
       fromHookMm: group.shots[0]!.fromHookMm,
       words: spokenGroup(group, kit),
     })),

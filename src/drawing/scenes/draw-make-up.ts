@@ -6,7 +6,7 @@ import type { Drawing, Item } from "../model.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
 import { parts } from "../parts/parts.ts";
 import { leastShotRadiusMm } from "../parts/shot.ts";
-import { lineShot, lockShot } from "../rig/rig-words.ts";
+
 import { strandStrokes } from "../strands.ts";
 import { rotated } from "../transform.ts";
 import { holdOf, type MakeUpStep, makeUpCaption, makeUpSteps } from "./make-up.ts";
@@ -111,10 +111,7 @@ function piece(step: MakeUpStep, done: readonly MakeUpStep[], bench: Bench): rea
     case "hold":
       return done.includes("lock") ? [] : besideTheEye(0, bench);
     case "lock":
-      return besideTheEye(
-        Math.max(...lockShot(solved.depths[0]!).map(({ diameterMm }) => diameterMm)),
-        bench,
-      );
+      return besideTheEye(Math.max(...solved.depths[0]!.lockShot.map(({ diameterMm }) => diameterMm)), bench);
     case "plummet":
       return done.at(-1) !== "plummet"
         ? []
@@ -123,7 +120,7 @@ function piece(step: MakeUpStep, done: readonly MakeUpStep[], bench: Bench): rea
             heightMm: plummetMm,
           });
     case "shot":
-      return lineShot(solved.depths[0]!).flatMap((shot) =>
+      return solved.depths[0]!.lineShot.flatMap((shot) =>
         shotAt(point(shotAcross(shot.fromHookMm, bench), lineMm), shot.diameterMm, bench),
       );
   }
@@ -244,7 +241,7 @@ function pointer(
     shot: (at.float + at.loop) / 2,
   };
   const standing = step === "float" && holdOf(bench.solved.rig) !== "rubbers";
-  const shot = lineShot(bench.solved.depths[0]!);
+  const shot = bench.solved.depths[0]!.lineShot;
   const pointedAt = step === "shot" ? shot[Math.floor(shot.length / 2)] : undefined;
   const xMm = pointedAt ? shotAcross(pointedAt.fromHookMm, bench) : across(bench, shares[step]);
   const tipMm = bench.lineMm - (standing ? bench.floatMm + floatEyeRadiusMm + 0.8 : 3.6);

@@ -1,7 +1,7 @@
 import type { Rig } from "../../model/rig.ts";
 import type { SolvedRig } from "../../model/solved.ts";
 import type { DrawingKit } from "../kit.ts";
-import { lineShot, lockShot, spokenShot } from "../rig/rig-words.ts";
+import { spokenShot } from "../rig/rig-words.ts";
 
 /** What each step of making up a rig puts on the line. */
 export type MakeUpStep =
@@ -36,7 +36,7 @@ export function makeUpSteps({ rig, depths }: SolvedRig): readonly MakeUpStep[] {
     rubbers: ["rubbers"],
     stopKnot: ["stopKnot", "bead"],
   };
-  const shotOnLine = depths.some((depth) => lineShot(depth).length > 0);
+  const shotOnLine = depths.some((depth) => depth.lineShot.length > 0);
   return [
     "rings",
     ...first[hold],
@@ -61,7 +61,7 @@ export function makeUpCaption(solved: SolvedRig, step: MakeUpStep, kit: DrawingK
   const key = stepsByHold.has(step) ? `${step}.${holdOf(rig)}` : step;
   return words(`drawing.scenes.makeUp.do.${key}`, {
     length: figures.shortGap(rig.hookLengthMm),
-    lock: spokenShot(lockShot(depth), kit),
-    shot: spokenShot(lineShot(depth), kit),
+    lock: spokenShot(depth.lockShot, kit),
+    shot: spokenShot(depth.lineShot, kit),
   });
 }

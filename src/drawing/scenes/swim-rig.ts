@@ -59,8 +59,8 @@ export function swimRig(solved: SolvedRig, depth: SolvedDepth, place: Place): It
     polyline(cutPath(path, 0, loop), strandStrokes["hook length"]),
     ...parts.loopJoin.draw({ at: pointAlong(path, loop), heightMm: 2.4 }),
     ...(lying.length > 0 ? lyingHook(path[0]!) : parts.hook.draw({ bend: path[0]!, heightMm: hookMm })),
-    ...depth.shot.flatMap(({ role, fromHookMm, diameterMm }) =>
-      role === "lock" ? [] : shotAt(pointAlong(path, drawn(fromHookMm)), diameterMm),
+    ...depth.lineShot.flatMap(({ fromHookMm, diameterMm }) =>
+      shotAt(pointAlong(path, drawn(fromHookMm)), diameterMm),
     ),
     ...lock(depth, foot),
     ...parts.floatBody.draw({
@@ -81,11 +81,8 @@ function shotAt(at: Point, diameterMm: number): readonly Item[] {
 }
 
 /** The heaviest lock shot either side of the float's eye, for all of them. */
-function lock({ shot }: SolvedDepth, foot: Point): Item[] {
-  const heaviest = Math.max(
-    0,
-    ...shot.filter(({ role }) => role === "lock").map(({ diameterMm }) => diameterMm),
-  );
+function lock({ lockShot }: SolvedDepth, foot: Point): Item[] {
+  const heaviest = Math.max(0, ...lockShot.map(({ diameterMm }) => diameterMm));
   if (heaviest === 0) return [];
   return [-1, 1].flatMap((side) =>
     shotAt(point(foot.xMm + side * lockAsideMm, foot.yMm + floatEyeRadiusMm), heaviest),

@@ -1,7 +1,7 @@
 import type { DrawingKit } from "../../drawing/kit.ts";
 import type { Item, PathStep, TextItem } from "../../drawing/model.ts";
 import { mmPerPoint } from "../../markup/boxes.ts";
-import type { SolvedDepth, SolvedShot } from "../../model/solved.ts";
+import type { SolvedDepth } from "../../model/solved.ts";
 import { unbroken } from "../../words/load-text.ts";
 
 /** A mark of the strip: everything at one distance from the hook. */
@@ -24,7 +24,7 @@ export function stripMarks(
   { words, figures }: DrawingKit,
 ): StripMark[] {
   const places = new Map<number, string[]>([[hookLengthMm, [words("handout.strip.loop")]]]);
-  for (const shot of depth.shot.filter(isOnLine)) {
+  for (const shot of depth.lineShot) {
     places.set(shot.fromHookMm, [...(places.get(shot.fromHookMm) ?? []), shot.size]);
   }
   return [...places]
@@ -33,10 +33,6 @@ export function stripMarks(
       fromHookMm,
       label: unbroken(`${figures.shortGap(fromHookMm)} ${names.join(" + ")}`),
     }));
-}
-
-function isOnLine({ role }: SolvedShot): boolean {
-  return role !== "lock";
 }
 
 /**

@@ -8,7 +8,7 @@ import type { BasisSign } from "../../model/basis-sign.ts";
 import type { Guide, MarkdownText } from "../../model/library.ts";
 import { type Message, message } from "../../model/message.ts";
 import { type PictureReference, scenes, stateGroups } from "../../model/pictures.ts";
-import type { SolvedDepth } from "../../model/solved.ts";
+import { allShot, type SolvedDepth } from "../../model/solved.ts";
 import type { Figures } from "../figures.ts";
 import { leadRuleText } from "../lead-rule-text.ts";
 import type { TextTable } from "../tables.ts";
@@ -78,7 +78,7 @@ const depthFigures: Readonly<Record<string, (depth: SolvedDepth, figures: Figure
   "float-to-hook": (depth, figures) => figures.depth(depth.floatToHookMm),
   "lock-share": (depth, figures) => figures.share(depth.lockShare),
   spare: (depth, figures) => figures.mass(depth.sparePullG),
-  "shot-count": (depth) => String(depth.shot.length),
+  "shot-count": (depth) => String(allShot(depth).length),
 };
 
 /** Directives on a line of their own that become pictures. */

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { moveFloat, rigVariants, variantsOf } from "../../../src/core/float/moved-float.ts";
 import { floatParts, rubberHeightsMm } from "../../../src/drawing/float/float-parts.ts";
 import { lineLean } from "../../../src/drawing/rig/current-shape.ts";
-import { lineShot } from "../../../src/drawing/rig/rig-words.ts";
+
 import type { SolvedDepth } from "../../../src/model/solved.ts";
 import {
   avon,
@@ -28,16 +28,16 @@ test.each(all)(
   ({ rig, depth, variant }) => {
     const moved = moveFloat(depth, rig.rig.water, variant);
     expect(moved.floatToHookMm - depth.floatToHookMm).toBeCloseTo(moved.overdepthMm - depth.overdepthMm, 9);
-    expect(lineShot(moved)).toEqual(lineShot(depth));
-    for (const shot of lineShot(moved)) expect(shot.fromHookMm).toBeLessThan(moved.floatToHookMm);
+    expect(moved.lineShot).toEqual(depth.lineShot);
+    for (const shot of moved.lineShot) expect(shot.fromHookMm).toBeLessThan(moved.floatToHookMm);
   },
 );
 
 test("over depth rests the lowest shot in still water, and in running water never one", () => {
   const still = moveFloat(sampleWaggler.depths[0]!, sampleWaggler.rig.water, "over depth");
-  expect(lineShot(still)[0]!.fromHookMm).toBeLessThan(still.overdepthMm);
+  expect(still.lineShot[0]!.fromHookMm).toBeLessThan(still.overdepthMm);
   const flowing = moveFloat(sampleStick.depths[0]!, sampleStick.rig.water, "over depth");
-  expect(lineShot(flowing)[0]!.fromHookMm).toBeGreaterThan(flowing.overdepthMm);
+  expect(flowing.lineShot[0]!.fromHookMm).toBeGreaterThan(flowing.overdepthMm);
 });
 
 test("a rig set with shot on the bed stands as high as its guide says", () => {
@@ -63,7 +63,7 @@ test("a rig has no variant that it is set to already, or that its shot or its fl
   expect(variantsOf(depth!, "still")).toEqual(["set", "over depth", "up in the water"]);
   const laid = { ...depth!, ...setOverdepth(depth!, 330) };
   expect(variantsOf(laid, "still")).not.toContain("over depth");
-  const highest = Math.max(...lineShot(depth!).map((shot) => shot.fromHookMm));
+  const highest = Math.max(...depth!.lineShot.map((shot) => shot.fromHookMm));
   const shallow = { ...depth!, depthMm: highest, ...setOverdepth(depth!, 0) };
   expect(variantsOf(shallow, "still")).not.toContain("up in the water");
   expect(variantsOf({ ...depth!, tipShowingMm: 0 }, "still")).not.toContain("up in the water");

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { rigVariants } from "../../../src/core/float/moved-float.ts";
 import { drawRig, type RigDrawingOptions } from "../../../src/drawing/rig/rig-drawing.ts";
+import { allShot } from "../../../src/model/solved.ts";
 import {
   flatItems,
   marksThroughTexts,
@@ -87,7 +88,9 @@ describe("rig drawings", () => {
     const radii = flatItems(drawn.items)
       .flatMap((item) => (item.kind === "circle" && item.fill === "ink" ? [item.radiusMm] : []))
       .sort((a, b) => a - b);
-    const diameters = depth.shot.map((shot) => shot.diameterMm).sort((a, b) => a - b);
+    const diameters = allShot(depth)
+      .map((shot) => shot.diameterMm)
+      .sort((a, b) => a - b);
     expect(radii).toHaveLength(diameters.length);
     const ratios = radii.map((radius, i) => (2 * radius) / diameters[i]!);
     expect(Math.max(...ratios)).toBeCloseTo(Math.min(...ratios), 9);

@@ -19,8 +19,8 @@ export const mallowPool: Swim = {
 export function setFor(depthMm: number, overdepthMm: number): { solved: SolvedRig; depth: SolvedDepth } {
   const depth = sampleWaggler.depths[0]!;
   const floatToHookMm = depthMm + overdepthMm - depth.draughtMm;
-  const shot = depth.shot.filter(({ role, fromHookMm }) => role === "lock" || fromHookMm < floatToHookMm);
-  return { solved: sampleWaggler, depth: { ...depth, depthMm, overdepthMm, floatToHookMm, shot } };
+  const lineShot = depth.lineShot.filter(({ fromHookMm }) => fromHookMm < floatToHookMm);
+  return { solved: sampleWaggler, depth: { ...depth, depthMm, overdepthMm, floatToHookMm, lineShot } };
 }
 
 export const placed: readonly PlacedRig[] = [

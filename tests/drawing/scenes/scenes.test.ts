@@ -159,7 +159,7 @@ describe("making up a rig", () => {
       ...sampleWaggler,
       depths: sampleWaggler.depths.map((depth) => ({
         ...depth,
-        shot: depth.shot.filter(({ role }) => role === "lock"),
+        lineShot: [],
       })),
     };
     expect(makeUpSteps(atFloat)).not.toContain("shot");

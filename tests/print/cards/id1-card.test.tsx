@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import type { Item, TextItem } from "../../../src/drawing/model.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
 import { mmPerPoint } from "../../../src/markup/boxes.ts";
+import { allShot } from "../../../src/model/solved.ts";
 import { cardContent, threeDepths } from "../../../src/print/cards/card-content.ts";
 import { cardSides } from "../../../src/print/cards/card-sides.ts";
 import { id1Card, layOutId1 } from "../../../src/print/cards/id1-card.ts";
@@ -53,7 +54,7 @@ describe.each(sampleRigs.map((solved) => [solved.rig.id, solved] as const))("car
     expect(nodesOf(front.tree, "H1").map((h) => h.text)).toEqual([content.title]);
     expect(nodesOf(front.tree, "Figure")).toHaveLength(1);
     expect(nodesOf(front.tree, "P")).toHaveLength(0);
-    for (const { role, fromHookMm } of solved.depths[0]!.shot) {
+    for (const { role, fromHookMm } of allShot(solved.depths[0]!)) {
       if (role === "telltale") expect(front.text).toContain(drawingKit.figures.shortGap(fromHookMm));
     }
   });
@@ -169,8 +170,8 @@ describe("what does not fit", () => {
 
   test("a drawing with more shot than its side has room for is found on the front", async () => {
     const sizes = ["SSG", "AAA", "BB", "No 4", "No 6", "No 8", "No 10"];
-    const shot = Array.from({ length: 60 }, (_, i) => sampleShot(sizes[i % 7]!, "spread", 310 + 33 * i));
-    const rig = { ...sampleAvon, depths: [{ ...deep, shot }] };
+    const lineShot = Array.from({ length: 60 }, (_, i) => sampleShot(sizes[i % 7]!, "spread", 310 + 33 * i));
+    const rig = { ...sampleAvon, depths: [{ ...deep, lineShot }] };
     const { front } = await layOutId1(rig, sampleGuide, drawingKit, nodeFonts());
     expect(front.overflows).toMatchObject([{ field: "drawing", direction: "down" }]);
     expect(front.overflows[0]!.overMm).toBeGreaterThan(1);

@@ -34,7 +34,7 @@ describe("the bank strip", () => {
   const pieces = stripPieces(marks, 200, 5);
 
   test("marks the loop and every shot on the line, none of the lock", () => {
-    const onLine = depth.shot.filter(({ role }) => role !== "lock").map(({ fromHookMm }) => fromHookMm);
+    const onLine = depth.lineShot.map(({ fromHookMm }) => fromHookMm);
     expect(marks.map(({ fromHookMm }) => fromHookMm)).toEqual([300, ...onLine].sort((a, b) => a - b));
     expect(pieces.flatMap((piece) => piece.marks)).toEqual(marks);
   });
