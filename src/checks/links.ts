@@ -3,8 +3,9 @@ import rehypeSlug from "rehype-slug";
 import remarkRehype from "remark-rehype";
 import { unified } from "unified";
 import { visit } from "unist-util-visit";
-import { pageOfContent, sitePaths, termId } from "../model/addresses.ts";
+import { sitePaths, termId } from "../model/addresses.ts";
 import type { Library, MarkdownText, Prose } from "../model/library.ts";
+import { linkSchemes, parseLink } from "../model/links.ts";
 import { type Message, message, type Place } from "../model/message.ts";
 import { allTexts } from "./texts.ts";
 
@@ -27,31 +28,41 @@ export function checkLinks(library: Library): readonly Message[] {
 type Pages = ReadonlyMap<string, ReadonlySet<string>>;
 
 function wrongLink(url: string, text: MarkdownText, pages: Pages, place: Place): Message | undefined {
-  if (/^[a-z]+:/i.test(url)) return undefined;
-  const own = contentPath(text.path);
-  const [file = "", anchor] = url.split("#");
-  const target = file === "" ? own : posix.join(posix.dirname(own), file);
-  const [page, entry] = (pageOfContent(target) ?? "").split("#") as [string, string?];
-  const anchors = pages.get(page);
-  const unknown = (what: string, found: string, allowed: Iterable<string>) =>
-    message("unknown-name", place, { what, found, allowed: [...allowed].sort() });
-  if (!anchors) {
-    const folder = posix.dirname(target);
-    const near = [...pages.keys()].map((known) => posix.relative("site", known));
-    const siblings = near.filter((known) => posix.dirname(known) === (folder === "pages" ? "." : folder));
-    const names = siblings.map((known) => posix.basename(known, ".html"));
-    return names.length > 0
-      ? unknown(`page in ${folder}`, posix.basename(target).replace(/\.\w+$/, ""), names)
-      : message("bad-link", place, { link: url });
+  const link = parseLink(url, text.path);
+  switch (link.kind) {
+    case "outside":
+      return undefined;
+    case "scheme":
+      return message("link-scheme", place, { scheme: link.scheme, allowed: linkSchemes });
+    case "no address":
+      return message("no-address", place, { link: url });
+    case "no page":
+      return noPage(url, link.folder, link.name.replace(/\.\w+$/, ""), pages, place);
+    case "page": {
+      const { page, anchor } = link;
+      const anchors = pages.get(page);
+      if (!anchors) {
+        const { dir, name } = posix.parse(posix.relative("site", page));
+        return noPage(url, dir === "" ? "pages" : dir, name, pages, place);
+      }
+      if (anchor === undefined || anchors.has(anchor)) return undefined;
+      return unknownName(`place on the page ${posix.basename(page)}`, anchor, anchors, place);
+    }
   }
-  const wanted = anchor ?? entry;
-  if (wanted === undefined || wanted === "" || anchors.has(wanted)) return undefined;
-  return unknown(`place on the page ${posix.basename(page)}`, wanted, anchors);
 }
 
-/** Path below the content folder: the last folder and the file. */
-function contentPath(path: string): string {
-  return posix.join(posix.basename(posix.dirname(path)), posix.basename(path));
+/** A page that is not there, with those that are. */
+function noPage(url: string, folder: string, name: string, pages: Pages, place: Place): Message {
+  const near = [...pages.keys()].map((known) => posix.relative("site", known));
+  const siblings = near.filter((known) => posix.dirname(known) === (folder === "pages" ? "." : folder));
+  const names = siblings.map((known) => posix.basename(known, ".html"));
+  return names.length > 0
+    ? unknownName(`page in ${folder}`, name, names, place)
+    : message("bad-link", place, { link: url });
+}
+
+function unknownName(what: string, found: string, allowed: Iterable<string>, place: Place): Message {
+  return message("unknown-name", place, { what, found, allowed: [...allowed].sort() });
 }
 
 function pagesOf(library: Library): Pages {

@@ -137,6 +137,14 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
     reason: `a heading with ${v.found} in a text whose first heading has ${v.highest}`,
     hint: `use ${v.highest} for the parts of the text and ${v.highest}# for the parts below them`,
   }),
+  "link-scheme": (v) => ({
+    reason: `a guide follows no "${v.scheme}:" links`,
+    hint: `allowed: ${v.allowed.map((scheme) => `${scheme}:`).join(", ")} and files of the guide`,
+  }),
+  "no-address": (v) => ({
+    reason: `${v.link} is no address`,
+    hint: "write it whole, such as https://example.org/page",
+  }),
   "bad-link": (v) => ({ reason: `nothing is at ${v.link}` }),
   "knot-crossing": asWorded,
   "knot-outside": asWorded,

@@ -1,7 +1,7 @@
-import { posix } from "node:path";
 import type { TextDirective } from "mdast-util-directive";
 import { visit } from "unist-util-visit";
 import type { Library, MarkdownText, Prose } from "../model/library.ts";
+import { parseLink } from "../model/links.ts";
 
 /** The texts that readers read as pages. */
 export function pageTexts({ lessons, rigs, pages }: Library): readonly Prose[] {
@@ -14,14 +14,14 @@ export function allTexts(library: Library): readonly MarkdownText[] {
   return [...pageTexts(library), ...library.floats, ...notes];
 }
 
-/** Files of the content that a text leads to, as `rigs/stick`, whether it names the file or its page. */
-export function linkedFiles({ path, body }: MarkdownText): ReadonlySet<string> {
-  const folder = posix.basename(posix.dirname(path));
-  const files = new Set<string>();
+/** Pages of the guide that a text leads to. */
+export function linkedPages({ path, body }: MarkdownText): ReadonlySet<string> {
+  const pages = new Set<string>();
   visit(body, "link", ({ url }) => {
-    if (!/^[a-z]+:/i.test(url)) files.add(posix.join(folder, url.replace(/(?:\.(?:md|html))?(?:#.*)?$/, "")));
+    const link = parseLink(url, path);
+    if (link.kind === "page") pages.add(link.page);
   });
-  return files;
+  return pages;
 }
 
 /** Values that the live figures of a text have for an attribute, such as the rigs they are about. */

@@ -1,12 +1,13 @@
 import { parseLoad } from "../core/tackle/load-notation.ts";
 import type { ShotScale } from "../core/tackle/shot.ts";
+import { sitePaths } from "../model/addresses.ts";
 import type { FloatEntry, Prose } from "../model/library.ts";
 import { message } from "../model/message.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import type { Figures } from "../words/figures.ts";
 import { blocksOf, sentencesOf } from "./blocks.ts";
 import type { Checked, ContentCheck } from "./check.ts";
-import { linkedFiles, liveAttributes, pageTexts } from "./texts.ts";
+import { linkedPages, liveAttributes, pageTexts } from "./texts.ts";
 
 /** A figure in a sentence that the tool could put in, and the directive that does. */
 interface Typed {
@@ -87,9 +88,9 @@ function floatsOf(sentence: string, prose: Prose, { library }: Checked): readonl
 /** Rigs that a text is about, leads to or shows. */
 function rigsOf(prose: Prose, { library, rigs }: Checked): readonly SolvedRig[] {
   const own = library.rigs.find(({ path }) => path === prose.path)?.id;
-  const linked = linkedFiles(prose);
+  const linked = linkedPages(prose);
   const shown = liveAttributes(prose, "rig");
-  return rigs.filter(({ rig: { id } }) => id === own || shown.has(id) || linked.has(`rigs/${id}`));
+  return rigs.filter(({ rig: { id } }) => id === own || shown.has(id) || linked.has(sitePaths.rig(id)));
 }
 
 /** The draught or the distance from float to hook of a rig at one of its depths, in a sentence that speaks of it. */

@@ -1,14 +1,15 @@
+import { sitePaths } from "../model/addresses.ts";
 import { message } from "../model/message.ts";
 import type { ContentCheck } from "./check.ts";
-import { allTexts, linkedFiles } from "./texts.ts";
+import { allTexts, linkedPages } from "./texts.ts";
 
 /** Lessons that no other text leads to. The first is where the course starts. */
 export const unlinkedLessons: ContentCheck = ({ library }) => {
-  const links = allTexts(library).map((text) => ({ path: text.path, files: linkedFiles(text) }));
+  const links = allTexts(library).map((text) => ({ path: text.path, pages: linkedPages(text) }));
   return library.lessons
     .slice(1)
     .flatMap(({ id, path, title }) =>
-      links.some((link) => link.path !== path && link.files.has(`lessons/${id}`))
+      links.some((link) => link.path !== path && link.pages.has(sitePaths.lesson(id)))
         ? []
         : [message("lesson-not-linked", { file: path, line: 1, column: 1 }, { title })],
     );

@@ -1,16 +1,17 @@
+import { sitePaths } from "../model/addresses.ts";
 import { message } from "../model/message.ts";
 import type { ContentCheck } from "./check.ts";
-import { linkedFiles, liveAttributes } from "./texts.ts";
+import { linkedPages, liveAttributes } from "./texts.ts";
 
 /** Rigs that no lesson leads to or shows. */
 export const untaughtRigs: ContentCheck = ({ library }) => {
   const taught = new Set(
     library.lessons.flatMap((lesson) => [
-      ...linkedFiles(lesson),
-      ...[...liveAttributes(lesson, "rig")].map((id) => `rigs/${id}`),
+      ...linkedPages(lesson),
+      ...[...liveAttributes(lesson, "rig")].map(sitePaths.rig),
     ]),
   );
   return library.rigs.flatMap(({ id, title, placeOf }) =>
-    taught.has(`rigs/${id}`) ? [] : [message("rig-not-taught", placeOf(["title"]), { title })],
+    taught.has(sitePaths.rig(id)) ? [] : [message("rig-not-taught", placeOf(["title"]), { title })],
   );
 };

@@ -43,6 +43,8 @@ export interface MessageValues {
   readonly "basis-in-words": { readonly found: string; readonly directive: string };
   readonly "markdown-left-out": { readonly construct: LeftOut };
   readonly "heading-level": { readonly found: string; readonly highest: string };
+  readonly "link-scheme": { readonly scheme: string; readonly allowed: Names };
+  readonly "no-address": { readonly link: string };
   readonly "bad-link": { readonly link: string };
   readonly "knot-crossing": Worded;
   readonly "knot-outside": Worded;
@@ -83,6 +85,8 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "basis-in-words": "warning",
   "markdown-left-out": "error",
   "heading-level": "error",
+  "link-scheme": "error",
+  "no-address": "error",
   "bad-link": "error",
   "knot-crossing": "error",
   "knot-outside": "error",

@@ -1,4 +1,3 @@
-import { posix } from "node:path";
 import type { Element, ElementContent, Root } from "hast";
 import type { Root as MarkdownRoot } from "mdast";
 import rehypeSlug from "rehype-slug";
@@ -6,8 +5,8 @@ import remarkRehype from "remark-rehype";
 import { unified } from "unified";
 import { visit } from "unist-util-visit";
 import type { CaptionedPicture } from "../../templates/pages/view.ts";
-import { pageOfContent } from "../model/addresses.ts";
 import type { BasisSign } from "../model/basis-sign.ts";
+import { parseLink } from "../model/links.ts";
 import type { PictureNode, PictureReference } from "../model/pictures.ts";
 
 export interface MarkdownOptions {
@@ -42,9 +41,8 @@ export function markdownToHast(body: MarkdownRoot, options: MarkdownOptions): El
   const tree = unified()
     .use(remarkRehype, { handlers: { picture, basisSign } })
     .use(rehypeSlug, { prefix: options.idPrefix })
-    .runSync(structuredClone(body)) as Root;
+    .runSync(withAddresses(body, options)) as Root;
   placeHeadings(tree, options.level);
-  visit(tree, { tagName: "a" }, (node) => redirect(node as Element, options));
   options.linkTerms(tree);
   let tables = 0;
   visit(tree, "element", (node, index, parent) => {
@@ -77,13 +75,21 @@ function placeHeadings(tree: Root, level: number): void {
   }
 }
 
-function redirect(link: Element, { path, href }: MarkdownOptions): void {
-  const address = String(link.properties.href ?? "");
-  const [target = "", anchor] = address.split("#");
-  if (target === "" || /^[a-z]+:/i.test(target)) return;
-  const folder = posix.basename(posix.dirname(path));
-  const page = pageOfContent(posix.join(folder, target));
-  if (page) link.properties.href = href(anchor === undefined ? page : `${page.split("#")[0]}#${anchor}`);
+/** A text whose links are addresses as seen from the page. */
+function withAddresses(body: MarkdownRoot, { path, href }: MarkdownOptions): MarkdownRoot {
+  const leading = structuredClone(body);
+  visit(leading, ["link", "definition"], (node) => {
+    if (node.type === "link" || node.type === "definition") node.url = addressOf(node.url, path, href);
+  });
+  return leading;
+}
+
+function addressOf(url: string, path: string, href: MarkdownOptions["href"]): string {
+  const link = parseLink(url, path);
+  if (link.kind === "outside") return link.address;
+  // Links that lead nowhere are errors of the content, found before any page is made.
+  if (link.kind !== "page") return "";
+  return href(link.anchor === undefined ? link.page : `${link.page}#${link.anchor}`);
 }
 
 function scrollBox(table: Element, name: string): Element {

@@ -54,6 +54,31 @@ describe("links", () => {
     expect(messages[0]!.severity).toBe("error");
   });
 
+  it.each(["javascript:alert(1)", "data:text/html,x", "vbscript:x", "file:///etc/x"])(
+    "by %s are errors that name what is allowed",
+    (url) => {
+      const [message] = told(`See [this](${url}).`);
+      expect(message!.severity).toBe("error");
+      expect(brief(message!)).toEqual({
+        at: "content/lessons/first.md:8:5",
+        code: "link-scheme",
+        scheme: url.split(":")[0],
+        allowed: ["http", "https", "mailto"],
+      });
+    },
+  );
+
+  it.each([
+    ["http://", "no-address"],
+    ["http://x:99999/", "no-address"],
+    ["../constructor/x.md", "bad-link"],
+    ["../__proto__/x.md", "bad-link"],
+  ])("to %s are errors, not faults", (url, code) => {
+    expect(told(`See [this](${url}).`).map(brief)).toMatchObject([
+      { at: "content/lessons/first.md:8:5", code, link: url },
+    ]);
+  });
+
   it("to a folder that has no pages are errors", () => {
     expect(told("See [this](../nets/landing.md).").map(brief)).toEqual([
       { at: "content/lessons/first.md:8:5", code: "bad-link", link: "../nets/landing.md" },

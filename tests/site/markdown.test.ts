@@ -4,6 +4,7 @@ import { unified } from "unified";
 import { expect, test } from "vitest";
 import { termLinker } from "../../src/site/glossary-links.ts";
 import { type MarkdownOptions, markdownToHast } from "../../src/site/markdown.ts";
+import { relativeHref } from "../../src/site/paths.ts";
 import { renderDocument } from "../../src/site/render.ts";
 import { fromHast } from "../../src/site/to-hast.ts";
 
@@ -36,9 +37,15 @@ test("a link to an entry of a list leads to its place on the list", () => {
 });
 
 test("a link to another host and a link within the page stay as they are", () => {
-  expect(html("[x](https://a.example/b.md) [y](#z)")).toMatch(
+  const href = (target: string) => relativeHref("site/lessons/first.html", target);
+  expect(html("[x](https://a.example/b.md) [y](#z)", { href })).toMatch(
     /href="https:\/\/a\.example\/b\.md".*href="#z"/,
   );
+});
+
+test("a link by a scheme that no guide follows leads nowhere, by reference too", () => {
+  const page = html("[x](javascript:alert(1)) [y][z]\n\n[z]: data:text/html,x");
+  expect(page).not.toMatch(/javascript:|data:/);
 });
 
 test("the highest heading of a text gets the level of its place", () => {

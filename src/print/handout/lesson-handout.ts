@@ -58,7 +58,7 @@ export async function lessonPages(
     // Drawings abreast stay as high as each other.
     return room.widthMm < widthMm / 2 ? drawings : drawings.map((one) => trimmed(one, fonts));
   };
-  const props = { title, summary, body: withLinkNames(body, lesson.id), format, pictures };
+  const props = { title, summary, body: withLinkNames(lesson, body), format, pictures };
   let [column, pages] = await inPages(LessonColumn({ ...props, gapMm: gapsMm.usual }), format, fonts);
   if (scant(pages, format)) {
     const closer = await inPages(LessonColumn({ ...props, gapMm: gapsMm.close }), format, fonts);

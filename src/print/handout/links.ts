@@ -1,19 +1,18 @@
-import { posix } from "node:path";
 import type { Root } from "mdast";
 import { visit } from "unist-util-visit";
 import type { Item } from "../../drawing/model.ts";
 import type { PaperSide } from "../../layout/paper.ts";
-import { pageOfContent, publicAddress, sitePaths } from "../../model/addresses.ts";
+import { publicAddress } from "../../model/addresses.ts";
+import type { Lesson } from "../../model/library.ts";
+import { parseLink } from "../../model/links.ts";
 import type { Words } from "../../words/words.ts";
 import type { Links, LinkTarget } from "../pdf/pdf-links.ts";
-
-const hasScheme = /^[a-z]+:/i;
 
 /**
  * A lesson's text with each link under the name that documents know it by: the address of another site, or the page of
  * this guide's site that it leads to. Links by reference become plain ones.
  */
-export function withLinkNames(body: Root, lessonId: string): Root {
+export function withLinkNames({ path }: Lesson, body: Root): Root {
   const named = structuredClone(body);
   const addresses = new Map<string, string>();
   visit(named, "definition", ({ identifier, url }) => {
@@ -24,17 +23,20 @@ export function withLinkNames(body: Root, lessonId: string): Root {
     return index;
   });
   visit(named, "link", (link) => {
-    link.url = nameOf(link.url, lessonId);
+    link.url = nameOf(link.url, path);
   });
   return named;
 }
 
-function nameOf(url: string, lessonId: string): string {
-  if (hasScheme.test(url)) return url;
-  const [file = "", anchor] = url.split("#");
-  const page = file === "" ? sitePaths.lesson(lessonId) : pageOfContent(posix.join("lessons", file))!;
-  return anchor === undefined ? page : `${page.split("#")[0]}#${anchor}`;
+/** A page of the site by its path, with an anchor or not; a way out by its address; nothing for what leads nowhere. */
+function nameOf(url: string, path: string): string {
+  const link = parseLink(url, path);
+  if (link.kind === "outside") return link.address;
+  if (link.kind !== "page") return "";
+  return link.anchor === undefined ? link.page : `${link.page}#${link.anchor}`;
 }
+
+const isWithin = (name: string) => name.startsWith("site/");
 
 /** What the links of a document lead to. */
 export interface LinkContext {
@@ -46,13 +48,13 @@ export interface LinkContext {
 
 /** The links on sides of paper; one that leads out of the document and to no site is left out, and stays plain text. */
 export function linksOn(sides: readonly PaperSide[], context: LinkContext): Links {
-  const links: Record<string, LinkTarget> = {};
+  const links = new Map<string, LinkTarget>();
   const look = (items: readonly Item[]): void => {
     for (const item of items) {
       if (item.kind === "group") look(item.items);
       if (item.kind !== "text" || item.link === undefined) continue;
       const target = targetOf(item.link, context);
-      if (target) links[item.link] = target;
+      if (target) links.set(item.link, target);
     }
   };
   for (const side of sides) for (const part of side.parts) look(part.items);
@@ -62,6 +64,6 @@ export function linksOn(sides: readonly PaperSide[], context: LinkContext): Link
 function targetOf(name: string, { words, siteAddress, pages }: LinkContext): LinkTarget | undefined {
   const page = pages?.get(name.split("#")[0]!);
   if (page !== undefined) return { page, about: words("handout.link.page", { page: page + 1 }) };
-  const address = hasScheme.test(name) ? name : siteAddress && publicAddress(name, siteAddress);
+  const address = isWithin(name) ? siteAddress && publicAddress(name, siteAddress) : name;
   return address ? { address, about: words("handout.link.address", { address }) } : undefined;
 }

@@ -9,7 +9,7 @@ export type LinkTarget = { readonly about: string } & (
 );
 
 /** The links of a document by the names that its words have for them. */
-export type Links = Readonly<Record<string, LinkTarget>>;
+export type Links = ReadonlyMap<string, LinkTarget>;
 
 /**
  * A place on a page that leads elsewhere, tied to its element. Sources: ISO 32000-1, sections 12.5.6.5 and 14.7.4.3;
@@ -47,10 +47,7 @@ export function linkAnnotation(
   return annotation;
 }
 
-/** Seven-bit signs, none of them special in a string of the file. */
+/** An address whose signs are seven-bit already, with none that is special in a string of the file. */
 function plainAddress(address: string): string {
-  return new URL(address).href.replace(
-    /[()\\]/g,
-    (sign) => `%${sign.charCodeAt(0).toString(16).toUpperCase()}`,
-  );
+  return address.replace(/[()\\]/g, (sign) => `%${sign.charCodeAt(0).toString(16).toUpperCase()}`);
 }

@@ -59,7 +59,7 @@ export function paintSide(side: PaperSide, page: PDFRef, parts: DocumentParts): 
   const paintLines = (lines: readonly TextItem[], { element, toPaper }: Around): void => {
     const [first] = lines;
     if (element === undefined) throw new Error(`text without a role on the page: ${JSON.stringify(first)}`);
-    const target = links[first!.link ?? ""];
+    const target = links.get(first!.link ?? "");
     const owner = target ? element.child("Link") : element;
     writer.marked(owner.role, tree.mark(pageNumber, page, owner), () => paintPlain(lines));
     if (!target) return;
@@ -188,7 +188,7 @@ function runsOfKind(items: readonly Item[], links: Links): Item[][] {
   const runs: Item[][] = [];
   let before = "";
   for (const item of items) {
-    const link = item.kind === "text" && item.link !== undefined && item.link in links ? item.link : "";
+    const link = item.kind === "text" && item.link !== undefined && links.has(item.link) ? item.link : "";
     const kind = item.kind === "circle" ? "path" : item.kind + link;
     if (kind === before && kind !== "group") runs[runs.length - 1]!.push(item);
     else runs.push([item]);

@@ -52,7 +52,7 @@ export async function paintPdf(
     writer,
     tree,
     fonts,
-    links: options.links ?? {},
+    links: options.links ?? new Map(),
     pages: pages.map(({ ref }) => ref),
   };
   sides.forEach((side, i) => {
