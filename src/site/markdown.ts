@@ -38,8 +38,9 @@ export function markdownToHast(body: MarkdownRoot, options: MarkdownOptions): El
         ...(caption === undefined ? [] : [element("figcaption", [{ type: "text", value: caption }])]),
       ],
     }));
+  const sign = (_: unknown, node: BasisSign) => basisSign(node, addressOf(node.url, options));
   const tree = unified()
-    .use(remarkRehype, { handlers: { picture, basisSign } })
+    .use(remarkRehype, { handlers: { picture, basisSign: sign } })
     .use(rehypeSlug, { prefix: options.idPrefix })
     .runSync(withAddresses(body, options)) as Root;
   placeHeadings(tree, options.level);
@@ -55,8 +56,8 @@ export function markdownToHast(body: MarkdownRoot, options: MarkdownOptions): El
 }
 
 /** Read out as its name; a click leads to what it means. */
-function basisSign(_: unknown, { sign, spoken, url }: BasisSign): Element {
-  const properties = { className: ["basis"], href: url, title: spoken, ariaLabel: spoken };
+function basisSign({ sign, spoken }: BasisSign, href: string): Element {
+  const properties = { className: ["basis"], href, title: spoken, ariaLabel: spoken };
   return { type: "element", tagName: "a", properties, children: [{ type: "text", value: sign }] };
 }
 
@@ -76,15 +77,15 @@ function placeHeadings(tree: Root, level: number): void {
 }
 
 /** A text whose links are addresses as seen from the page. */
-function withAddresses(body: MarkdownRoot, { path, href }: MarkdownOptions): MarkdownRoot {
+function withAddresses(body: MarkdownRoot, options: MarkdownOptions): MarkdownRoot {
   const leading = structuredClone(body);
   visit(leading, ["link", "definition"], (node) => {
-    if (node.type === "link" || node.type === "definition") node.url = addressOf(node.url, path, href);
+    if (node.type === "link" || node.type === "definition") node.url = addressOf(node.url, options);
   });
   return leading;
 }
 
-function addressOf(url: string, path: string, href: MarkdownOptions["href"]): string {
+function addressOf(url: string, { path, href }: MarkdownOptions): string {
   const link = parseLink(url, path);
   if (link.kind === "outside") return link.address;
   // Links that lead nowhere are errors of the content, found before any page is made.
