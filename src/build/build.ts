@@ -18,6 +18,7 @@ import { printFiles, type SheetChoice } from "../print/print-files.ts";
 import { fileHash } from "../site/file-hash.ts";
 import { siteFiles } from "../site/site-files.tsx";
 import { makeFigures } from "../words/figures.ts";
+import { guideAdvice } from "../words/guide-text.ts";
 import { withLiveFigures } from "../words/live/live-figures.ts";
 import { reasonText } from "../words/reason.ts";
 import { feedText, waterText } from "../words/water-text.ts";
@@ -148,5 +149,6 @@ export async function* outputFiles(solved: Solved, settings: BuildSettings): Asy
     inWater: (rig, depth) => waterText(rig, depth, kit),
     feedPlaces: (rig) => feedText(rig, kit),
     reason: (finding) => reasonText(finding, kit.words, kit.figures),
+    advice: (row) => guideAdvice(row, kit),
   });
 }

@@ -96,6 +96,8 @@ function depthData(depth: SolvedDepth, rig: Rig) {
       floatLiesFlat: step.state === "lies flat",
       shotOnBed: step.shotOnBed,
       tipShowingMm: step.tipShowingMm === null ? null : rounded(step.tipShowingMm, 3),
+      advice: step.advice,
+      moveCm: cm(step.moveMm),
     })),
     tipStates: depth.tipStates.map(({ load, changeG, tipShowingMm }) => ({
       load,

@@ -1,4 +1,5 @@
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
+import { guideAdvice } from "../words/guide-text.ts";
 import { depthGuideTable, shotTable } from "../words/tables.ts";
 import { alternativesText } from "./sheet-alternatives.ts";
 import { findDepthText } from "./sheet-find-depth.ts";
@@ -42,6 +43,6 @@ export function depthTold({ depths }: SolvedRig): SolvedDepth {
 
 function guideTable(depth: SolvedDepth, kit: SheetKit) {
   const { head, rows } = depthGuideTable(depth, kit);
-  const advice = depth.guideRows.map((step) => kit.words(`guide-advice.${step.advice}`));
+  const advice = depth.guideRows.map((row) => guideAdvice(row, kit));
   return { head: [...head, kit.words("sheet.next")], rows: rows.map((row, at) => [...row, advice[at]!]) };
 }

@@ -1,4 +1,4 @@
-import type { GuideStep } from "../core/depth/depth-guide.ts";
+import type { GuideStep } from "../core/depth/guide-step.ts";
 import type { PlumbingStep, Plummet } from "../core/depth/plumbing.ts";
 import type { SessionFeed } from "../core/feed/feed.ts";
 import type { Finding } from "../core/finding.ts";
@@ -9,7 +9,7 @@ import type { GuideRow } from "./guide-row.ts";
 import type { InWater } from "./in-water.ts";
 import type { Rig } from "./rig.ts";
 
-export { type FloatState, floatStates, type GuideStep } from "../core/depth/depth-guide.ts";
+export { type FloatState, floatStates, type GuideStep } from "../core/depth/guide-step.ts";
 export type { ShotEffect, TipState } from "../core/float/tip.ts";
 
 /** A shot in its place, with what the drawing and the tables need of it. */

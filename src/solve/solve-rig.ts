@@ -1,4 +1,5 @@
-import { depthGuide, type GuideStep } from "../core/depth/depth-guide.ts";
+import { depthGuide } from "../core/depth/depth-guide.ts";
+import type { GuideStep } from "../core/depth/guide-step.ts";
 import { choosePlummet, plumbingLockPullG, plumbingSteps } from "../core/depth/plumbing.ts";
 import { checkReach } from "../core/depth/rod-reach.ts";
 import { checkRoom, checkSetting } from "../core/depth/setting.ts";
@@ -133,7 +134,7 @@ function solveDepth(
       tipUncertaintyMm: tipUncertaintyMm(float, conditions, showingMm),
       lockShare: lockPullG / pullOfShotG || 0,
       depthGuide: guide.value,
-      guideRows: guideRows(guide.value, rig.overdepthMm),
+      guideRows: guideRows(guide.value),
       tipStates: seen ? tipStates(float, hangingG, seen, conditions) : [],
       shotEffects: effects,
       plumbing: plumbing.value,

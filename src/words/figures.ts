@@ -21,6 +21,8 @@ export interface Figures {
   /** The same without the second system, for labels in drawings. */
   shortDepth(mm: number): string;
   shortGap(mm: number): string;
+  /** A short length from one end of a range to the other: `10 cm to 20 cm`, or one where both are told alike. */
+  gapRange(fromMm: number, toMm: number): string;
   /** Where a hook is set, from the overdepth of the shallowest such setting to that of the deepest: `5 cm over depth`. */
   hookSet(fromOverdepthMm: number, toOverdepthMm: number): string;
   /** Tip showing, to 5 mm: `15 mm`. */
@@ -90,6 +92,7 @@ export function makeFigures(units: UnitChoice, words: Words): Figures {
     depth: (mm) => shown(metricLength(mm, "m"), feetAndInches(mm)),
     gap: (mm) => shown(metricLength(mm, "cm"), wholeInches(mm)),
     shortDepth: (mm) => one(metricLength(mm, "m"), feetAndInches(mm)),
+    gapRange: (from, to) => gapRange(from, to, words, shown),
     shortGap: (mm) => one(metricLength(mm, "cm"), wholeInches(mm)),
     hookSet: (from, to) => hookSet(from, to, words, shown),
     tip: (mm) => `${Math.round(mm / 5) * 5} mm`,
@@ -127,19 +130,28 @@ function hookSet(
   words: Words,
   shown: (metric: string, imperial: string) => string,
 ): string {
-  const run = (length: (mm: number) => string): string => {
-    const [from, to] = [length(Math.abs(fromMm)), length(Math.abs(toMm))];
-    return from === to ? from : words("figures.from-to", { from, to });
-  };
   const place = (mm: number) =>
     Math.abs(mm) < touchingMm ? "at-the-bed" : mm < 0 ? "off-the-bed" : "over-depth";
   if (place(fromMm) !== place(toMm)) {
     const end = (mm: number) => hookSet(mm, mm, words, shown);
     return words("figures.from-to", { from: end(fromMm), to: end(toMm) });
   }
-  const gap = shown(
+  const gap = gapRange(Math.abs(fromMm), Math.abs(toMm), words, shown);
+  return words(`figures.${place(fromMm)}`, { gap });
+}
+
+function gapRange(
+  fromMm: number,
+  toMm: number,
+  words: Words,
+  shown: (metric: string, imperial: string) => string,
+): string {
+  const run = (length: (mm: number) => string): string => {
+    const [from, to] = [length(fromMm), length(toMm)];
+    return from === to ? from : words("figures.from-to", { from, to });
+  };
+  return shown(
     run((mm) => metricLength(mm, "cm")),
     run(wholeInches),
   );
-  return words(`figures.${place(fromMm)}`, { gap });
 }

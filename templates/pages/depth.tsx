@@ -113,7 +113,7 @@ function GuideTable({ voice, depth }: DepthProps) {
       </thead>
       <tbody>
         {depth.guideRows.map((step) => (
-          <tr class={step.chosen ? "chosen" : undefined}>
+          <tr class={step.advice === "start-here" ? "chosen" : undefined}>
             <th scope="row">
               {figures.hookSet(step.overdepthMm, step.toOverdepthMm)}
               <span class="beside">
@@ -121,11 +121,10 @@ function GuideTable({ voice, depth }: DepthProps) {
                   length: figures.shortDepth(step.floatToHookMm),
                 })}
               </span>
-              {step.chosen && <span class="mark">{say("rig.set-here")}</span>}
             </th>
             <td>
               {whatFloatDoes(voice, step)}
-              <span class="beside">{say(`advice.${step.advice}`)}</span>
+              <span class="beside">{voice.advice(step)}</span>
             </td>
             <td>
               {step.tipShowingMm === null

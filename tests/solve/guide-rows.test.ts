@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { GuideStep } from "../../src/core/depth/depth-guide.ts";
+import type { GuideStep } from "../../src/core/depth/guide-step.ts";
 import { guideRows } from "../../src/solve/guide-rows.ts";
 
 const step = (overdepthMm: number, changes: Partial<GuideStep> = {}): GuideStep => ({
@@ -8,12 +8,13 @@ const step = (overdepthMm: number, changes: Partial<GuideStep> = {}): GuideStep 
   state: "hangs",
   shotOnBed: [],
   tipShowingMm: 15,
-  advice: "deepen",
+  advice: "go-deeper",
+  moveMm: -overdepthMm,
   ...changes,
 });
 
-const ranges = (steps: readonly GuideStep[], settingMm = 0) =>
-  guideRows(steps, settingMm).map(({ overdepthMm, toOverdepthMm }) => [overdepthMm, toOverdepthMm]);
+const ranges = (steps: readonly GuideStep[]) =>
+  guideRows(steps).map(({ overdepthMm, toOverdepthMm }) => [overdepthMm, toOverdepthMm]);
 
 describe("lines of the depth guide that say the same", () => {
   it("become one", () => {
@@ -38,8 +39,11 @@ describe("lines of the depth guide that say the same", () => {
     expect(ranges([under(300, ["No 8"]), under(400, ["No 8", "No 8"])])).toEqual([[300, 400]]);
   });
 
-  it("leave the rig's own setting a line to itself", () => {
-    const rows = guideRows([step(-100), step(1), step(100)], 0);
-    expect(rows.map(({ chosen }) => chosen)).toEqual([false, true, false]);
+  it("leave the line to start at by itself, and keep the move from either end", () => {
+    const rows = guideRows([step(-200), step(-100), step(0, { advice: "start-here", moveMm: 0 })]);
+    expect(rows.map(({ advice, moveMm, toMoveMm }) => [advice, moveMm, toMoveMm])).toEqual([
+      ["go-deeper", 200, 100],
+      ["start-here", 0, 0],
+    ]);
   });
 });

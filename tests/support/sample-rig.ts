@@ -154,6 +154,7 @@ function sampleDepth(
       shotOnBed: [],
       tipShowingMm,
       advice: "start-here",
+      moveMm: 0,
     },
     {
       overdepthMm: lowest.fromHookMm + 20,
@@ -161,7 +162,8 @@ function sampleDepth(
       state: rig.water === "still" ? "rests on the bed" : "drags under",
       shotOnBed: [lowest.size],
       tipShowingMm: rig.water === "still" ? tipShowingMm + 8 : null,
-      advice: rig.water === "still" ? "read-the-tip" : "raise-the-hook",
+      advice: "go-shallower",
+      moveMm: -lowest.fromHookMm - 20,
     },
   ];
   return {
@@ -179,7 +181,7 @@ function sampleDepth(
     tipUncertaintyMm: 4,
     lockShare: lockShot.reduce((sum, s) => sum + s.pullG, 0) / pull,
     depthGuide,
-    guideRows: guideRows(depthGuide, rig.overdepthMm),
+    guideRows: guideRows(depthGuide),
     shotEffects: [],
     plumbing: { steps: [], plummetNeededG: 0 },
     tipStates: [

@@ -1,52 +1,13 @@
-import { type Answer, answer, noAnswer } from "../finding.ts";
+import { type Answer, answer, type Finding, noAnswer, warning } from "../finding.ts";
 import { cockingPullG, cocks } from "../float/cocking.ts";
 import { type Float, floatPullG, lengthMm } from "../float/float.ts";
 import { checkFloat } from "../float/float-check.ts";
-import { draughtMm, loadForTipG, tipShowingMm } from "../float/tip.ts";
+import { draughtMm, loadForTipG } from "../float/tip.ts";
 import type { PlacedShot } from "../patterns/pattern.ts";
 import { pullG } from "../tackle/shot.ts";
 import type { Water } from "../water/water.ts";
-
-export const floatStates = ["hangs", "rests on the bed", "drags under", "lies flat"] as const;
-export type FloatState = (typeof floatStates)[number];
-
-/** What to do next; each names a sentence in `content/words` under `guide-advice.`. */
-export const guideAdvices = [
-  /** Hook clear of the bed: go deeper by the step in hand to find it. */
-  "deepen",
-  /** Hook just on the bed: dead depth, the place to start. */
-  "start-here",
-  /** Bait on the bed, every shot clear of it. */
-  "bait-on-bed",
-  /** The lowest shot that touches is partly on the bed: tip and overdepth rise together. */
-  "read-the-tip",
-  /** Shot wholly on the bed and the tip still: bites are slow to show, go shallower. */
-  "ease-back",
-  /** The load takes the float under until a shot rests: go deeper until the tip shows. */
-  "deepen-till-tip-shows",
-  /** The load takes the float under whatever rests: take shot off. */
-  "take-shot-off",
-  /** Too little hangs from the float to make it stand: far too deep. */
-  "far-too-deep",
-  /** Running water, bait brushing the bed: hold back gently. */
-  "trip-the-bait",
-  /** Running water, a shot caught on the bed: raise the hook 2–5 cm. */
-  "raise-the-hook",
-] as const;
-export type GuideAdvice = (typeof guideAdvices)[number];
-
-/** One line of the depth guide: the hook set this much beyond the depth, and what the float then says. */
-export interface GuideStep {
-  readonly overdepthMm: number;
-  /** Float's lower eye to the hook, along the line. */
-  readonly floatToHookMm: number;
-  readonly state: FloatState;
-  /** Sizes that touch the bed, from the hook up. */
-  readonly shotOnBed: readonly string[];
-  /** Null where the float is taken under or lies flat. */
-  readonly tipShowingMm: number | null;
-  readonly advice: GuideAdvice;
-}
+import type { GuideReading, GuideStep } from "./guide-step.ts";
+import { type HangingLoad, type StillHang, stillHang, stillReading } from "./still-reading.ts";
 
 export interface DepthGuideInput {
   readonly float: Float;
@@ -57,135 +18,70 @@ export interface DepthGuideInput {
   /** Every shot, the lock too. */
   readonly shot: readonly PlacedShot[];
   readonly hookAndBaitPullG: number;
-  /** The rig's own overdepth, which then has a line of its own [mm]. */
-  readonly settingMm?: number;
+  /** The rig's own overdepth: where to start, where the float can be fished so [mm]. */
+  readonly settingMm: number;
 }
 
-/** How far the guide reaches to either side of dead depth, and how often it has a line [mm]. */
+/** How far the guide reaches at least to either side of dead depth, and how often it has a line [mm]. */
 export const guideReachMm = 600;
 const guideStepMm = 100;
 /** Lines nearer to each other than this would print alike [mm]. */
 const guideApartMm = 5;
+/** The farthest over depth that a guide is made for [mm]: more line than any rig lays on the bed. */
+const overdepthMaxMm = 10_000;
 
-/** Something that comes to rest on the bed as the hook is set deeper. */
-interface Resting {
-  readonly size: string | null;
-  /** Overdepth at which it touches, and from which all its pull is off the float [mm]. */
-  readonly touchesMm: number;
-  readonly restsMm: number;
-  readonly fromHookMm: number;
-}
-
-/** The float over still water: its hanging tip, and what its line brings to the bed. */
-interface Hanging {
-  readonly sunk: boolean;
-  readonly tipMm: number;
-  readonly draughtMm: number;
-  readonly resting: readonly Resting[];
-}
+/** Least tip that is seen from the bank [mm]. Common practice, no source. */
+const seenTipMm = 5;
 
 /**
  * What hangs below the float, from the hook up. A bait that floats lifts the lowest shot: it is held down by it and
  * comes off the float with it.
  */
-function hangingLoads({ shot, hookAndBaitPullG, water }: DepthGuideInput) {
+function hangingLoads({ shot, hookAndBaitPullG, water }: DepthGuideInput): readonly HangingLoad[] {
   const line = shot
     .filter(({ role }) => role !== "lock")
     .map(({ size, massG, metal, fromHookMm }) => ({ size, fromHookMm, pullG: pullG(massG, metal, water) }))
     .sort((a, b) => a.fromHookMm - b.fromHookMm);
-  const loads: { size: string | null; fromHookMm: number; pullG: number }[] = [];
   let liftG = 0;
-  for (const load of [{ size: null, fromHookMm: 0, pullG: hookAndBaitPullG }, ...line]) {
+  return [{ size: null, fromHookMm: 0, pullG: hookAndBaitPullG }, ...line].map((load) => {
     const netG = load.pullG + liftG;
     liftG = Math.min(0, netG);
-    loads.push({ ...load, pullG: Math.max(0, netG) });
-  }
-  return loads;
+    return { ...load, pullG: Math.max(0, netG) };
+  });
+}
+
+function flowingReading({ resting, tipMm, sunk }: StillHang, overdepthMm: number): GuideReading {
+  const shotOnBed = resting.flatMap(({ size, fromHookMm }) =>
+    size !== null && fromHookMm <= overdepthMm ? [size] : [],
+  );
+  if (sunk || shotOnBed.length > 0) return { state: "drags under", tipShowingMm: null, shotOnBed };
+  return { state: overdepthMm < 0 ? "hangs" : "rests on the bed", tipShowingMm: tipMm, shotOnBed };
 }
 
 /**
- * The float with everything hanging, and where each load touches and rests. With the hook set δ too deep and the
- * float risen by r, a load at a from the hook touches once δ − r = a. From there r = δ − a, until all its pull is
- * off; then the float stands still, so the next touches at its own distance plus the rise so far.
+ * Overdepths worth a line: the rig's own, dead depth, every 10 cm, and where something touches or rests. The guide
+ * reaches 60 cm to either side (half the depth, if that is less, off the bed), on to the rig's own setting, and in still
+ * water until the first shot wholly rests.
  */
-function hanging(input: DepthGuideInput, totalPullG: number): Hanging {
-  const { float, water } = input;
-  const hangingTip = tipShowingMm(float, totalPullG, water);
-  const tipMm = hangingTip ?? 0;
-  let offG = 0;
-  let riseMm = 0;
-  const resting = hangingLoads(input).map((load) => {
-    const touchesMm = load.fromHookMm + riseMm;
-    offG += load.pullG;
-    riseMm = Math.max(riseMm, (tipShowingMm(float, totalPullG - offG, water) ?? 0) - tipMm);
-    return { ...load, touchesMm, restsMm: load.fromHookMm + riseMm };
-  });
-  const sunk = hangingTip === null;
-  return { sunk, tipMm, draughtMm: draughtMm(float, totalPullG, water), resting };
-}
-
-/** Rise of the float in still water at an overdepth [mm], and what touches the bed there. */
-function restAt(resting: readonly Resting[], overdepthMm: number) {
-  const last = resting.findLast(({ touchesMm }) => touchesMm <= overdepthMm);
-  const riseMm = last ? Math.min(overdepthMm, last.restsMm) - last.fromHookMm : 0;
-  const touching = resting.filter(({ fromHookMm }) => last && fromHookMm <= last.fromHookMm);
-  return { riseMm, touching, partly: last !== undefined && overdepthMm < last.restsMm };
-}
-
-type Reading = Pick<GuideStep, "state" | "tipShowingMm" | "advice" | "shotOnBed">;
-
-function stillReading({ float, water }: DepthGuideInput, hang: Hanging, overdepthMm: number): Reading {
-  const { riseMm, touching, partly } = restAt(hang.resting, overdepthMm);
-  const shotOnBed = touching.flatMap(({ size }) => size ?? []);
-  if (hang.sunk && riseMm <= 0) {
-    const canRise = hang.resting.some(({ restsMm, fromHookMm }) => restsMm > fromHookMm);
-    const advice = canRise ? "deepen-till-tip-shows" : "take-shot-off";
-    return { state: "drags under", tipShowingMm: null, advice, shotOnBed };
-  }
-  const showingMm = hang.tipMm + riseMm;
-  if (!cocks(float, loadForTipG(float, showingMm, water), water)) {
-    return { state: "lies flat", tipShowingMm: null, advice: "far-too-deep", shotOnBed };
-  }
-  if (overdepthMm < 0) return { state: "hangs", tipShowingMm: showingMm, advice: "deepen", shotOnBed };
-  const advice = restingAdvice(overdepthMm, shotOnBed.length > 0, partly);
-  return { state: "rests on the bed", tipShowingMm: showingMm, advice, shotOnBed };
-}
-
-function restingAdvice(overdepthMm: number, shotOnBed: boolean, partly: boolean): GuideAdvice {
-  if (overdepthMm === 0) return "start-here";
-  if (!shotOnBed) return "bait-on-bed";
-  return partly ? "read-the-tip" : "ease-back";
-}
-
-function flowingReading(hang: Hanging, overdepthMm: number): Reading {
-  const shotOnBed = hang.resting.flatMap(({ size, fromHookMm }) =>
-    size !== null && fromHookMm <= overdepthMm ? [size] : [],
-  );
-  if (hang.sunk || shotOnBed.length > 0) {
-    const advice = hang.sunk ? "take-shot-off" : "raise-the-hook";
-    return { state: "drags under", tipShowingMm: null, advice, shotOnBed };
-  }
-  return overdepthMm < 0
-    ? { state: "hangs", tipShowingMm: hang.tipMm, advice: "deepen", shotOnBed }
-    : { state: "rests on the bed", tipShowingMm: hang.tipMm, advice: "trip-the-bait", shotOnBed };
-}
-
-/** Overdepths worth a line: every 10 cm, dead depth, the rig's own, and where something touches or rests. */
 function guideOverdepthsMm(
-  { depthMm, settingMm = 0, flowing }: DepthGuideInput,
-  { resting }: Hanging,
+  { depthMm, settingMm, flowing }: DepthGuideInput,
+  { resting }: StillHang,
 ): number[] {
-  const leastMm = -Math.min(guideReachMm, depthMm / 2);
+  const firstShot = resting.find(({ size }) => size !== null);
+  const leastMm = Math.min(settingMm, -Math.min(guideReachMm, depthMm / 2));
+  const restsMm = flowing ? 0 : Math.min(firstShot?.restsMm ?? 0, overdepthMaxMm);
+  const mostMm = Math.max(settingMm, guideReachMm, restsMm);
   const events = flowing
     ? resting.map(({ fromHookMm }) => fromHookMm)
     : resting.flatMap(({ touchesMm, restsMm }) => [restsMm, touchesMm]);
+  const firstMm = Math.ceil(leastMm / guideStepMm) * guideStepMm;
   const steps = Array.from(
-    { length: (2 * guideReachMm) / guideStepMm + 1 },
-    (_, i) => i * guideStepMm - guideReachMm,
+    { length: Math.floor((mostMm - firstMm) / guideStepMm) + 1 },
+    (_, i) => firstMm + i * guideStepMm,
   );
   const kept: number[] = [];
-  for (const overdepthMm of [0, settingMm, leastMm, guideReachMm, ...events, ...steps]) {
-    const inReach = overdepthMm >= leastMm && overdepthMm <= guideReachMm;
+  for (const overdepthMm of [settingMm, 0, leastMm, mostMm, ...events, ...steps]) {
+    const inReach = overdepthMm >= leastMm && overdepthMm <= mostMm;
     if (inReach && kept.every((other) => Math.abs(other - overdepthMm) >= guideApartMm))
       kept.push(overdepthMm);
   }
@@ -193,10 +89,11 @@ function guideOverdepthsMm(
 }
 
 /** What stands in the way of a guide. */
-function guideFault({ float, water, depthMm, shot, hookAndBaitPullG }: DepthGuideInput) {
+function guideFault({ float, water, depthMm, shot, hookAndBaitPullG, settingMm }: DepthGuideInput) {
   const floatFaults = checkFloat(float, water).filter(({ severity }) => severity === "error");
   if (floatFaults.length > 0) return { ok: false as const, findings: floatFaults };
   if (!(depthMm > 0 && depthMm < Infinity)) return noAnswer("depth-not-positive");
+  if (!(settingMm > -depthMm && settingMm <= overdepthMaxMm)) return noAnswer("setting-figure");
   const bad = shot.find(
     ({ massG, fromHookMm }) => !(massG > 0 && fromHookMm >= 0 && massG + fromHookMm < Infinity),
   );
@@ -210,7 +107,8 @@ function guideFault({ float, water, depthMm, shot, hookAndBaitPullG }: DepthGuid
 }
 
 /**
- * The depth read off the float, from 60 cm (or half the depth, if less) off the bottom to 60 cm over depth.
+ * The depth read off the float, from 60 cm (or half the depth, if less) off the bottom to 60 cm over depth, and on to
+ * the rig's own setting and the first shot at rest where those are farther.
  *
  * Still water: what rests on the bed comes off the float, bait and hook from dead depth on, then the shot one after
  * the other; the line below is slack. Running water: the bait may trip along the bed, but a shot there drags the
@@ -219,17 +117,25 @@ function guideFault({ float, water, depthMm, shot, hookAndBaitPullG }: DepthGuid
  *
  * Where the float comes down onto the highest shot it takes them along: gathered at its foot they pull as before.
  *
+ * One line says to start there: that of the rig's own setting or, with a warning, the nearest where the float shows a
+ * tip. Every other says how much deeper or shallower that is.
+ *
  * @returns lines by rising overdepth: every 10 cm and wherever something touches or comes to rest; only settings that
- *   bring the hook up to the float are left out
+ *   bring the hook up to the float are left out. No answer where the load takes the float under at every one.
  */
 export function depthGuide(input: DepthGuideInput): Answer<readonly GuideStep[]> {
   const fault = guideFault(input);
   if (fault) return fault;
-  const { float, water, flowing, depthMm, shot } = input;
+  const { float, water, flowing, depthMm, shot, settingMm } = input;
   const totalPullG = shot.reduce((sum, s) => sum + pullG(s.massG, s.metal, water), input.hookAndBaitPullG);
-  const hang = hanging(input, totalPullG);
-  if (hang.draughtMm >= depthMm) {
-    return noAnswer("depth-below-draught", { depthMm, draughtMm: hang.draughtMm, lengthMm: lengthMm(float) });
+  const hang = stillHang(float, water, hangingLoads(input), totalPullG);
+  const hangingDraughtMm = draughtMm(float, totalPullG, water);
+  if (hangingDraughtMm >= depthMm) {
+    return noAnswer("depth-below-draught", {
+      depthMm,
+      draughtMm: hangingDraughtMm,
+      lengthMm: lengthMm(float),
+    });
   }
   if (!cocks(float, totalPullG, water)) {
     return noAnswer("load-does-not-cock", {
@@ -238,13 +144,42 @@ export function depthGuide(input: DepthGuideInput): Answer<readonly GuideStep[]>
     });
   }
   const highestMm = Math.max(...hang.resting.map(({ fromHookMm }) => fromHookMm));
-  const roomMm = depthMm + guideReachMm - hang.draughtMm;
+  const roomMm = depthMm + Math.max(settingMm, guideReachMm) - hangingDraughtMm;
   if (highestMm >= roomMm)
     return noAnswer("shot-above-float", { fromHookMm: highestMm, floatToHookMm: roomMm });
-  const steps = guideOverdepthsMm(input, hang).map((overdepthMm) => ({
-    overdepthMm,
-    floatToHookMm: depthMm + overdepthMm - hang.draughtMm,
-    ...(flowing ? flowingReading(hang, overdepthMm) : stillReading(input, hang, overdepthMm)),
-  }));
-  return answer(steps.filter(({ floatToHookMm }) => floatToHookMm > 0));
+  const readings = guideOverdepthsMm(input, hang)
+    .map((overdepthMm) => ({
+      overdepthMm,
+      floatToHookMm: depthMm + overdepthMm - hangingDraughtMm,
+      ...(flowing ? flowingReading(hang, overdepthMm) : stillReading(float, water, hang, overdepthMm)),
+    }))
+    .filter(({ floatToHookMm }) => floatToHookMm > 0);
+  const startMm = startingPointMm(readings, settingMm);
+  if (startMm === undefined) {
+    return noAnswer("load-sinks-float", { pullG: totalPullG, mostPullG: loadForTipG(float, 0, water) });
+  }
+  return answer(
+    readings.map((reading) => advised(reading, startMm)),
+    settingFindings(settingMm, startMm),
+  );
+}
+
+type PlacedReading = Omit<GuideStep, "advice" | "moveMm">;
+
+/** The setting nearest to the rig's own at which the float shows a tip. */
+function startingPointMm(readings: readonly PlacedReading[], settingMm: number): number | undefined {
+  const fished = readings.filter(({ tipShowingMm }) => (tipShowingMm ?? 0) >= seenTipMm);
+  const offMm = ({ overdepthMm }: PlacedReading) => Math.abs(overdepthMm - settingMm);
+  return fished.sort((a, b) => offMm(a) - offMm(b))[0]?.overdepthMm;
+}
+
+function settingFindings(settingMm: number, startMm: number): readonly Finding[] {
+  if (startMm > settingMm) return [warning("setting-too-shallow", { deeperMm: startMm - settingMm })];
+  return startMm < settingMm ? [warning("setting-too-deep", { shallowerMm: settingMm - startMm })] : [];
+}
+
+function advised(reading: PlacedReading, startMm: number): GuideStep {
+  const moveMm = startMm - reading.overdepthMm;
+  const advice = moveMm === 0 ? "start-here" : moveMm > 0 ? "go-deeper" : "go-shallower";
+  return { ...reading, advice, moveMm };
 }

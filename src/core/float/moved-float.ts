@@ -1,4 +1,4 @@
-import type { GuideStep } from "../depth/depth-guide.ts";
+import type { GuideStep } from "../depth/guide-step.ts";
 import type { PlacedShot } from "../patterns/pattern.ts";
 
 /** The rig as it is set, or the same rig with its float moved on the line. */

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type DepthGuideInput, depthGuide, type GuideStep } from "../../../src/core/depth/depth-guide.ts";
+import { type DepthGuideInput, depthGuide } from "../../../src/core/depth/depth-guide.ts";
+import type { GuideStep } from "../../../src/core/depth/guide-step.ts";
 import { type Float, floatPullG } from "../../../src/core/float/float.ts";
 import { draughtMm, tipShowingMm } from "../../../src/core/float/tip.ts";
 import type { PlacedShot } from "../../../src/core/patterns/pattern.ts";
@@ -17,16 +18,19 @@ const lead = (size: string, massG: number, fromHookMm: number, role: PlacedShot[
   fromHookMm,
 });
 
+/** A bare float in 2 m of still water. */
+const still: DepthGuideInput = {
+  float: straightQuill,
+  water: pool,
+  flowing: false,
+  depthMm: 2000,
+  shot: [],
+  hookAndBaitPullG: 0,
+  settingMm: 0,
+};
+
 function guide(input: Partial<DepthGuideInput>): readonly GuideStep[] {
-  const result = depthGuide({
-    float: straightQuill,
-    water: pool,
-    flowing: false,
-    depthMm: 2000,
-    shot: [],
-    hookAndBaitPullG: 0,
-    ...input,
-  });
+  const result = depthGuide({ ...still, ...input });
   if (!result.ok) throw new Error(result.findings.map(({ code }) => code).join());
   return result.value;
 }
@@ -64,12 +68,24 @@ describe("a 1.5 mm tip with a No 8 at 8 cm in still water", () => {
     expect(at(rig, 80).shotOnBed).toEqual(["No 8"]);
   });
 
-  it("says what to do next", () => {
-    expect(at(rig, -100).advice).toBe("deepen");
-    expect(at(rig, 0).advice).toBe("start-here");
-    expect(at(rig, 70).advice).toBe("bait-on-bed");
-    expect(at(rig, 90).advice).toBe("read-the-tip");
-    expect(at(rig, 200).advice).toBe("ease-back");
+  it.each([0, -20, 300, 900, -1000])(
+    "set at %d mm over depth starts there alone, and says from every other line how far that is",
+    (settingMm) => {
+      const steps = guide({ ...rig, settingMm });
+      const starts = steps.filter(({ advice }) => advice === "start-here");
+      expect(starts.map(({ overdepthMm }) => overdepthMm)).toEqual([settingMm]);
+      for (const { overdepthMm, moveMm, advice } of steps) {
+        expect(overdepthMm + moveMm).toBe(settingMm);
+        if (moveMm !== 0) expect(advice).toBe(moveMm > 0 ? "go-deeper" : "go-shallower");
+      }
+    },
+  );
+
+  it("reaches until the first shot rests, however long the hook length", () => {
+    const far = { ...rig, shot: [lead("No 8", 0.06, 640, "telltale"), lead("rest", 3.94, 1820, "lock")] };
+    const deepest = guide(far).at(-1)!;
+    expect(deepest.overdepthMm).toBeCloseTo(670.97, 1);
+    expect(deepest).toMatchObject({ shotOnBed: ["No 8"], advice: "go-shallower" });
   });
 
   // Hook and bait of 0.02 g pull: 20.006 mm³/1.76715 mm² = 11.321 mm, off the float from 11.3 mm over depth.
@@ -86,12 +102,11 @@ describe("a 1.5 mm tip with a No 8 at 8 cm in still water", () => {
 
   it("drags under in running water as soon as the shot touches, though the bait may trip along", () => {
     const flowing = { ...rig, flowing: true };
-    expect(at(flowing, 40)).toMatchObject({ state: "rests on the bed", advice: "trip-the-bait" });
+    expect(at(flowing, 40)).toMatchObject({ state: "rests on the bed" });
     expect(at(flowing, 40).tipShowingMm).toBeCloseTo(100, 6);
     expect(at(flowing, 90)).toMatchObject({
       state: "drags under",
       tipShowingMm: null,
-      advice: "raise-the-hook",
     });
   });
 });
@@ -114,21 +129,36 @@ describe("a lift rig", () => {
   it("is under until its anchor touches, then shows tip as it is set deeper", () => {
     const rig = { shot: [lead("BB", 0.4, 50, "anchor"), lead("AAA", 1.6, 1800, "lock")] };
     expect(at(rig, 20)).toMatchObject({ state: "drags under", tipShowingMm: null });
-    expect(at(rig, 20).advice).toBe("deepen-till-tip-shows");
     expect(at(rig, 60).tipShowingMm).toBeCloseTo(10, 6);
     // Whole pull 18.581 mm above the mark's 15 mm less 33.581 mm in all: it rests from 50 + 33.581 mm.
     expect(at(rig, 100).tipShowingMm).toBeCloseTo(15, 6);
     expect(at(rig, 100).shotOnBed).toEqual(["BB"]);
   });
+
+  it("set too shallow starts at the nearest line that shows a tip, and says so", () => {
+    const shot = [lead("BB", 0.4, 50, "anchor"), lead("AAA", 1.6, 1800, "lock")];
+    const result = depthGuide({ ...still, shot, settingMm: 20 });
+    const start = result.ok && result.value.find(({ advice }) => advice === "start-here");
+    expect(start).toMatchObject({ state: "rests on the bed", shotOnBed: ["BB"] });
+    expect(result.findings).toEqual([
+      {
+        code: "setting-too-shallow",
+        severity: "warning",
+        values: { deeperMm: (start as GuideStep).overdepthMm - 20 },
+      },
+    ]);
+  });
 });
 
 describe("a float with too much shot at its lock", () => {
-  it("is under at every depth, and wants shot taken off", () => {
-    const rig = { shot: [lead("No 8", 0.06, 80, "telltale"), lead("AAA", 2.4, 1800, "lock")] };
+  it("has no guide, as it is under at every depth; what is too much, taken off, brings the tip to the water", () => {
+    const line = lead("No 8", 0.06, 80, "telltale");
     for (const flowing of [false, true]) {
-      for (const step of guide({ ...rig, flowing })) {
-        expect(step).toMatchObject({ state: "drags under", tipShowingMm: null, advice: "take-shot-off" });
-      }
+      const result = depthGuide({ ...still, flowing, shot: [line, lead("AAA", 2.4, 1800, "lock")] });
+      const [finding] = result.findings;
+      expect(finding).toMatchObject({ code: "load-sinks-float", severity: "error" });
+      const { pullG: allG, mostPullG } = finding!.values as { pullG: number; mostPullG: number };
+      expect(tipShowingMm(straightQuill, allG - (allG - mostPullG), pool)).toBeCloseTo(0, 6);
     }
   });
 });
@@ -150,9 +180,29 @@ describe("a floating bait", () => {
 describe("a float with its whole load on the bed", () => {
   it("lies flat, and the guide says how far too deep that is", () => {
     const rig = { float: stick, shot: [lead("No 4", 0.4, 200, "bulk"), lead("No 4", 0.4, 205, "bulk")] };
-    expect(at(rig, 300)).toMatchObject({ state: "lies flat", tipShowingMm: null, advice: "far-too-deep" });
+    const steps = guide(rig);
+    expect(steps.find(({ overdepthMm }) => overdepthMm === 300)).toMatchObject({
+      state: "lies flat",
+      tipShowingMm: null,
+      advice: "go-shallower",
+    });
+  });
+
+  it("set so, starts at the nearest line that shows a tip, and says so", () => {
+    const shot = [lead("No 4", 0.4, 200, "bulk"), lead("No 4", 0.4, 205, "bulk")];
+    const result = depthGuide({ ...still, float: stick, shot, settingMm: 300 });
+    const start = result.ok && result.value.find(({ advice }) => advice === "start-here");
+    expect(start && start.tipShowingMm).toBeGreaterThan(5);
+    expect(result.findings.map(({ code }) => code)).toEqual(["setting-too-deep"]);
   });
 });
+
+/** The lines of a guide; none for a rig that takes its float under wherever it is set. */
+function guideOrSunk(input: Partial<DepthGuideInput>): readonly GuideStep[] {
+  const result = depthGuide({ ...still, ...input });
+  if (!result.ok) expect(result.findings.map(({ code }) => code)).toEqual(["load-sinks-float"]);
+  return result.ok ? result.value : [];
+}
 
 /** Rigs of up to six shot on the line, with a lock that brings the float near its mark. */
 const rigs = fc
@@ -183,7 +233,7 @@ describe("any rig", () => {
   it("in still water never shows less tip as it is set deeper", () => {
     fc.assert(
       fc.property(rigs, (rig) => {
-        const tips = guide(rig).flatMap(({ tipShowingMm: mm }) => mm ?? []);
+        const tips = guideOrSunk(rig).flatMap(({ tipShowingMm: mm }) => mm ?? []);
         expect(tips.every((mm, i) => i === 0 || mm >= tips[i - 1]! - 1e-9)).toBe(true);
       }),
     );
@@ -193,7 +243,7 @@ describe("any rig", () => {
     fc.assert(
       fc.property(rigs, (rig) => {
         const lowest = Math.min(...rig.shot.map(({ fromHookMm }) => fromHookMm));
-        for (const step of guide({ ...rig, flowing: true })) {
+        for (const step of guideOrSunk({ ...rig, flowing: true })) {
           if (step.overdepthMm >= lowest)
             expect(step).toMatchObject({ state: "drags under", tipShowingMm: null });
         }
@@ -206,7 +256,7 @@ describe("any rig", () => {
       fc.property(rigs, fc.boolean(), (rig, flowing) => {
         const total = rig.shot.reduce((sum, s) => sum + pullG(s.massG, s.metal, pool), rig.hookAndBaitPullG);
         const draught = draughtMm(rig.float, total, pool);
-        const steps = guide({ ...rig, flowing });
+        const steps = guideOrSunk({ ...rig, flowing });
         for (const [i, step] of steps.entries()) {
           expect(draught + step.floatToHookMm).toBeCloseTo(rig.depthMm + step.overdepthMm, 6);
           if (i > 0) expect(step.overdepthMm - steps[i - 1]!.overdepthMm).toBeGreaterThanOrEqual(5);
@@ -220,7 +270,7 @@ describe("any rig", () => {
       fc.property(rigs, fc.double({ min: 0, max: 600, noNaN: true }), (rig, settingMm) => {
         const total = rig.shot.reduce((sum, s) => sum + pullG(s.massG, s.metal, pool), rig.hookAndBaitPullG);
         const hangingTip = tipShowingMm(rig.float, total, pool);
-        const step = guide({ ...rig, settingMm }).find(({ overdepthMm }) => overdepthMm === settingMm);
+        const step = guideOrSunk({ ...rig, settingMm }).find(({ overdepthMm }) => overdepthMm === settingMm);
         if (!step || step.tipShowingMm === null || hangingTip === null || rig.hookAndBaitPullG < 0) return;
         // The line below the float is slack by the overdepth less the rise; what is nearer the hook than that lies
         // on the bed, what is further hangs.
@@ -250,6 +300,7 @@ describe("a guide that cannot be had", () => {
     ["depth-not-positive", { depthMm: Number.NaN }],
     ["depth-below-draught", { depthMm: 150 }],
     ["capacity-below-hook-and-bait", { hookAndBaitPullG: 2 }],
+    ["setting-figure", { settingMm: Number.NaN }],
     ["hook-and-bait-figure", { hookAndBaitPullG: Number.NaN }],
     ["water-figure", { water: { tempC: Number.NaN, salinity: 0 } }],
     ["shot-not-on-line", { shot: [lead("AAA", 1.6, -5, "lock")] }],
@@ -257,15 +308,7 @@ describe("a guide that cannot be had", () => {
     ["load-does-not-cock", { shot: [lead("No 8", 0.06, 80, "telltale")] }],
     ["float-tip-zero", { float: tippedFloat(0) }],
   ])("says %s", (code, input) => {
-    const result = depthGuide({
-      float: straightQuill,
-      water: pool,
-      flowing: false,
-      depthMm: 2000,
-      shot,
-      hookAndBaitPullG: 0,
-      ...input,
-    });
+    const result = depthGuide({ ...still, shot, ...input });
     expect(result.ok).toBe(false);
     expect(result.findings.map((finding) => finding.code)).toEqual([code]);
   });
