@@ -2,7 +2,7 @@
 // drawings can be laid out where no font file is at hand (in the browser, in the core's own tests).
 import { readFileSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import fontkit from "@pdf-lib/fontkit";
+import * as fontkit from "fontkit";
 
 const require = createRequire(import.meta.url);
 const folder = require.resolve("@expo-google-fonts/ibm-plex-sans/package.json").replace(/package\.json$/, "");

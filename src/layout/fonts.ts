@@ -1,4 +1,4 @@
-import fontkit from "@pdf-lib/fontkit";
+import * as fontkit from "fontkit";
 import type { Face, MeasureText } from "../drawing/model.ts";
 
 export const faces = ["regular", "bold", "italic"] as const satisfies readonly Face[];

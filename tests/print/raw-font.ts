@@ -1,5 +1,5 @@
-import fontkit from "@pdf-lib/fontkit";
-import { decodePDFRawStream, PDFArray, PDFDict, PDFName, PDFNumber, PDFRawStream } from "pdf-lib";
+import { decodePDFRawStream, PDFArray, PDFDict, PDFName, PDFNumber, PDFRawStream } from "@cantoo/pdf-lib";
+import * as fontkit from "fontkit";
 
 /** A composite font as it stands in the file. */
 export interface RawFont {

@@ -11,7 +11,7 @@ import {
   PDFRawStream,
   PDFRef,
   PDFString,
-} from "pdf-lib";
+} from "@cantoo/pdf-lib";
 import { type PaintedPiece, paintedPieces } from "./content-stream.ts";
 import { type RawFont, rawFont } from "./raw-font.ts";
 

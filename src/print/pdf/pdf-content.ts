@@ -1,4 +1,4 @@
-import { type PDFFont, PDFHexString } from "pdf-lib";
+import { type PDFFont, PDFHexString } from "@cantoo/pdf-lib";
 import type { CircleItem, Face, PathItem, PathStep, Stroke, TextItem } from "../../drawing/model.ts";
 import { printGrey } from "../../drawing/palette.ts";
 import { type Fonts, wordsOf } from "../../layout/fonts.ts";

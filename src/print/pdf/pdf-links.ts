@@ -1,4 +1,4 @@
-import { type PDFContext, PDFHexString, PDFName, type PDFRef, PDFString } from "pdf-lib";
+import { type PDFContext, PDFHexString, PDFName, type PDFRef, PDFString } from "@cantoo/pdf-lib";
 import type { PointBox, StructureElement, StructureTree } from "./pdf-structure.ts";
 
 /** Where a link leads, and what is told of it to somebody who cannot see the page. */

@@ -1,4 +1,4 @@
-import { type PDFContext, PDFHexString, PDFName, PDFNumber, type PDFRef, PDFString } from "pdf-lib";
+import { type PDFContext, PDFHexString, PDFName, PDFNumber, type PDFRef, PDFString } from "@cantoo/pdf-lib";
 import type { Heading } from "./pdf-page.ts";
 
 /** What a document says of itself. */

@@ -1,4 +1,4 @@
-import type { PDFContext, PDFRef } from "pdf-lib";
+import type { PDFContext, PDFRef } from "@cantoo/pdf-lib";
 import type { GroupItem, Item, PathItem, TextItem } from "../../drawing/model.ts";
 import type { Fonts } from "../../layout/fonts.ts";
 import { type Matrix, moved, type PaperSide, placing } from "../../layout/paper.ts";

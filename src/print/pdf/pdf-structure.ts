@@ -6,7 +6,7 @@ import {
   PDFName,
   PDFNumber,
   type PDFRef,
-} from "pdf-lib";
+} from "@cantoo/pdf-lib";
 import type { Role } from "../../drawing/model.ts";
 
 /** A rectangle in the points of a page, from its bottom left corner. */

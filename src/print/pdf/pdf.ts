@@ -1,4 +1,4 @@
-import { PDFDocument, type PDFFont, PDFHexString, PDFName, PDFString } from "pdf-lib";
+import { PDFDocument, type PDFFont, PDFHexString, PDFName, PDFString } from "@cantoo/pdf-lib";
 import type { Face, Item } from "../../drawing/model.ts";
 import { type Fonts, faces } from "../../layout/fonts.ts";
 import type { PaperSide } from "../../layout/paper.ts";

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import fontkit from "@pdf-lib/fontkit";
+import * as fontkit from "fontkit";
 import { describe, expect, test } from "vitest";
 import { measureText } from "../../../src/drawing/labels/font-metrics.ts";
 import { advanceWidths } from "../../../src/drawing/labels/font-widths.ts";
@@ -16,7 +16,7 @@ const files: Readonly<Record<Face, string>> = {
 };
 const faces = Object.entries(files).map(([face, file]) => ({
   face: face as Face,
-  font: fontkit.create(readFileSync(folder + file)),
+  font: fontkit.create(readFileSync(folder + file)) as fontkit.Font,
 }));
 
 /** What the font itself makes of a line, kerning included [em]. */

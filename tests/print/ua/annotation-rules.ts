@@ -1,4 +1,4 @@
-import { PDFName } from "pdf-lib";
+import { PDFName } from "@cantoo/pdf-lib";
 import { elementsOf, type UaRule } from "./rule.ts";
 
 /** Links, the only annotations there are; and no forms. */

@@ -1,4 +1,4 @@
-import { PDFDict, PDFName } from "pdf-lib";
+import { PDFDict, PDFName } from "@cantoo/pdf-lib";
 import { entry, type RawPdf } from "../raw-pdf.ts";
 import { must, type UaRule } from "./rule.ts";
 
