@@ -96,9 +96,26 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
   quantity: wrongQuantity,
   "unknown-name": (v) => wrongName(`there is no ${v.what} "${v.found}"`, v.found, v.allowed),
   "duplicate-name": (v) => ({ reason: `"${v.found}" stands here twice` }),
+  "band-upside-down": (v) => ({
+    reason: `the second of "${v.key}" is less than the first`,
+    hint: "write the least strength first, then the most",
+  }),
   "falling-profile": (v) => ({
     reason: `the profile's points must rise: ${v.at} mm follows ${v.before} mm`,
     hint: "list them from the lower eye up",
+  }),
+  "line-too-light": (v) => ({
+    reason: `a ${v.line} of ${v.found} is too light for ${v.fish}, which asks for ${v.allowed}${v.underShot}`,
+    hint: "give the rig a stronger line, or take the fish out of `catches`",
+  }),
+  "line-too-heavy": (v) => ({
+    reason: `a ${v.line} of ${v.found} is too heavy for ${v.fish}, which asks for ${v.allowed}`,
+    hint: "give the rig a finer line, or take the fish out of `catches`",
+  }),
+  "fish-without-line": (v) => wrongName(`lines.yaml says no line for "${v.fish}"`, v.fish, v.allowed),
+  "rig-not-for-fish": (v) => ({
+    reason: `the notes on ${v.fish} lead to "${v.rig}", which does not name it under \`catches\``,
+    hint: `rigs that name it: ${v.allowed.join(", ") || "none"}`,
   }),
   "hard-to-read": (v) => ({
     reason: `the lesson needs a reader of ${v.age} (grade ${v.grade}, Flesch–Kincaid); it should stay below grade ${v.gradeBelow}, which is for readers under ${v.ageBelow}`,

@@ -1,8 +1,10 @@
 import type { Message } from "../model/message.ts";
 import { basisInWords } from "./basis-in-words.ts";
 import type { Checked, ContentCheck } from "./check.ts";
+import { lineForFish } from "./line-for-fish.ts";
 import { missingBasis } from "./missing-basis.ts";
 import { readingAge } from "./reading-age.ts";
+import { rigsForFish } from "./rigs-for-fish.ts";
 import { typedFigures } from "./typed-figures.ts";
 import { unexplainedTerms } from "./unexplained-terms.ts";
 import { unlinkedLessons } from "./unlinked-lessons.ts";
@@ -17,6 +19,8 @@ export const contentChecks = {
   "unlinked lessons": unlinkedLessons,
   "untaught rigs": untaughtRigs,
   "typed figures": typedFigures,
+  "line for fish": lineForFish,
+  "rigs for fish": rigsForFish,
   "missing basis": missingBasis,
   "basis in words": basisInWords,
 } satisfies Readonly<Record<string, ContentCheck>>;

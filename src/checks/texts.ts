@@ -2,6 +2,7 @@ import type { TextDirective } from "mdast-util-directive";
 import { visit } from "unist-util-visit";
 import type { Library, MarkdownText, Prose } from "../model/library.ts";
 import { parseLink } from "../model/links.ts";
+import type { Place } from "../model/message.ts";
 
 /** The texts that readers read as pages. */
 export function pageTexts({ lessons, rigs, pages }: Library): readonly Prose[] {
@@ -14,14 +15,23 @@ export function allTexts(library: Library): readonly MarkdownText[] {
   return [...pageTexts(library), ...library.floats, ...notes];
 }
 
-/** Pages of the guide that a text leads to. */
-export function linkedPages({ path, body }: MarkdownText): ReadonlySet<string> {
-  const pages = new Set<string>();
-  visit(body, "link", ({ url }) => {
+/** Links of a text to pages of the guide. */
+export function pageLinks({
+  path,
+  body,
+}: MarkdownText): readonly { readonly page: string; readonly place: Place }[] {
+  const links: { page: string; place: Place }[] = [];
+  visit(body, "link", ({ url, position }) => {
     const link = parseLink(url, path);
-    if (link.kind === "page") pages.add(link.page);
+    const { line, column } = position!.start;
+    if (link.kind === "page") links.push({ page: link.page, place: { file: path, line, column } });
   });
-  return pages;
+  return links;
+}
+
+/** Pages of the guide that a text leads to. */
+export function linkedPages(text: MarkdownText): ReadonlySet<string> {
+  return new Set(pageLinks(text).map(({ page }) => page));
 }
 
 /** Values that the live figures of a text have for an attribute, such as the rigs they are about. */

@@ -4,13 +4,20 @@ import type { Message, Staged } from "../model/message.ts";
 import type { WordTree } from "../model/word-tree.ts";
 import { makeWords } from "../words/words.ts";
 import { linkFloat } from "./link/float-link.ts";
+import { linkLines } from "./link/line-link.ts";
 import { linkRig } from "./link/rig-link.ts";
 import { linkScale, linkTub } from "./link/shot-link.ts";
 import { parseNotes } from "./markdown-source.ts";
 import { type Read, Reading, type ReadProse } from "./reading.ts";
 import { guideSchema } from "./schema/guide-schema.ts";
 import { knotSchema } from "./schema/knot-schema.ts";
-import { changesSchema, glossarySchema, speciesSchema, troublesSchema } from "./schema/reference-schema.ts";
+import {
+  changesSchema,
+  glossarySchema,
+  linesSchema,
+  speciesSchema,
+  troublesSchema,
+} from "./schema/reference-schema.ts";
 import { lessonSchema, pageSchema, rigSchema } from "./schema/rig-schema.ts";
 import { baitSchema, floatSchema, hooksSchema, scaleSchema, tubSchema } from "./schema/tackle-schema.ts";
 import type { Source } from "./world.ts";
@@ -55,6 +62,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
   const lessonReads = reading.prose("lessons", lessonSchema);
   const pageReads = reading.prose("pages", pageSchema);
   const speciesReads = reading.folder("species", speciesSchema);
+  const linesRead = reading.optionalFile("lines.yaml", linesSchema);
   const glossary = reading.optionalFile("glossary.yaml", glossarySchema);
   const troubles = reading.optionalFile("troubles.yaml", troublesSchema)?.value ?? [];
   const changes = reading.optionalFile("changes.yaml", changesSchema)?.value ?? [];
@@ -88,6 +96,14 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
       .folder("knots", knotSchema)
       .map(({ id, value, yaml }) => ({ id, ...value, placeOf: yaml.placeOf })),
   );
+  const species = speciesReads.map(({ id, source, value, yaml }) => ({
+    id,
+    path: source.file,
+    title: value.title,
+    also: value.also,
+    asks: value.asks,
+    notes: parseNotes(value.notes, yaml.placeOf(["notes"])),
+  }));
   const shelves = { floats, baits, hooks, knots, scale, tubs, guide };
   return {
     guide,
@@ -103,14 +119,8 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
       .map((read) => ({ ...proseOf(read), order: read.value.order, part: read.value.part }))
       .sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1)),
     pages: pageReads.map(proseOf),
-    species: speciesReads.map(({ id, source, value, yaml }) => ({
-      id,
-      path: source.file,
-      title: value.title,
-      also: value.also,
-      asks: value.asks,
-      notes: parseNotes(value.notes, yaml.placeOf(["notes"])),
-    })),
+    species,
+    ...(linesRead && { lines: linkLines(linesRead, species, reading) }),
     glossary: termsOf(glossary).sort((a, b) => (a.term.toLowerCase() < b.term.toLowerCase() ? -1 : 1)),
     troubles: troubles.map(({ sign, causes, do: remedies }) => ({ sign, causes, remedies })),
     changes: [...changes].sort((a, b) => (a.date < b.date ? 1 : -1)),

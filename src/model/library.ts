@@ -130,6 +130,28 @@ export interface Species {
   readonly notes: Root;
 }
 
+/** Breaking strains between which a line suits a fish. */
+export interface StrengthBand {
+  readonly leastG: number;
+  readonly mostG: number;
+}
+
+/** The line that a kind of fish asks for, by the name that rigs call it. */
+export interface LineForFish {
+  readonly fish: string;
+  readonly mainLine: StrengthBand;
+  readonly hookLine: StrengthBand;
+}
+
+/** `content/lines.yaml`: how strong line is for each kind of fish. */
+export interface LineTable {
+  readonly basis: Basis;
+  readonly source: string;
+  /** Share of its strength that a line keeps where a shot is pinched on it. */
+  readonly leftUnderShot: number;
+  readonly rows: readonly LineForFish[];
+}
+
 /** A word of the glossary. */
 export interface Term {
   readonly term: string;
@@ -175,6 +197,7 @@ export interface Library {
   /** Single pages such as `safety`. */
   readonly pages: readonly Prose[];
   readonly species: readonly Species[];
+  readonly lines?: LineTable;
   /** In order of their terms. */
   readonly glossary: readonly Term[];
   readonly troubles: readonly Trouble[];

@@ -5,6 +5,14 @@ type None = Readonly<Record<never, never>>;
 /** A sentence that is already worded. */
 type Worded = { readonly reason: string };
 
+/** A line of a rig, and the breaking strains between which it suits a fish that the rig is for. */
+interface LineAgainstFish {
+  readonly line: "main line" | "hook length";
+  readonly found: string;
+  readonly fish: string;
+  readonly allowed: string;
+}
+
 /** Every message about content: what it is about, for its words to speak of. */
 export interface MessageValues {
   readonly "yaml-syntax": { readonly problem: string };
@@ -28,6 +36,11 @@ export interface MessageValues {
   readonly "unknown-name": { readonly what: string; readonly found: string; readonly allowed: Names };
   readonly "duplicate-name": { readonly found: string };
   readonly "falling-profile": { readonly at: number; readonly before: number };
+  readonly "band-upside-down": { readonly key: string };
+  readonly "line-too-light": LineAgainstFish & { readonly underShot: string };
+  readonly "line-too-heavy": LineAgainstFish;
+  readonly "fish-without-line": { readonly fish: string; readonly allowed: Names };
+  readonly "rig-not-for-fish": { readonly fish: string; readonly rig: string; readonly allowed: Names };
   readonly "hard-to-read": {
     readonly grade: string;
     readonly age: number;
@@ -75,6 +88,11 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "unknown-name": "error",
   "duplicate-name": "error",
   "falling-profile": "error",
+  "band-upside-down": "error",
+  "line-too-light": "warning",
+  "line-too-heavy": "warning",
+  "fish-without-line": "warning",
+  "rig-not-for-fish": "warning",
   "hard-to-read": "warning",
   "term-not-explained": "warning",
   "term-not-used": "warning",

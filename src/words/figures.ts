@@ -33,6 +33,8 @@ export interface Figures {
   statedMass(g: number): string;
   /** A breaking strain: `4 lb (1.8 kg)`. */
   strength(g: number): string;
+  /** Breaking strains from one to another: `3 lb to 6 lb (1.4 kg to 2.7 kg)`. */
+  strengthBand(fromG: number, toG: number): string;
   /** A small size such as a line's or shot's diameter: `0.16 mm`. */
   diameter(mm: number): string;
   /** A surface pace: `10 m in 25 s`. */
@@ -102,6 +104,13 @@ export function makeFigures(units: UnitChoice, words: Words): Figures {
     strength: (g) => {
       if (units === "metric") return `${trimmed(g / 1000, 2)} kg`;
       return units === "imperial" ? pounds(g) : `${pounds(g)} (${trimmed(g / 1000, 1)} kg)`;
+    },
+    strengthBand: (fromG, toG) => {
+      const run = (shownAs: (g: number) => string) =>
+        words("figures.from-to", { from: shownAs(fromG), to: shownAs(toG) });
+      const kilograms = run((g) => `${trimmed(g / 1000, 1)} kg`);
+      if (units === "metric") return kilograms;
+      return units === "imperial" ? run(pounds) : `${run(pounds)} (${kilograms})`;
     },
     diameter: (mm) => `${trimmed(mm, 2)} mm`,
     pace: (ms) => one(paceOver(ms, 1000, "m"), paceOver(ms, mmPerYard, "yd")),

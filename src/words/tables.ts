@@ -1,3 +1,4 @@
+import type { LineTable, StrengthBand } from "../model/library.ts";
 import type { GuideStep, SolvedDepth, SolvedRig, SolvedShot } from "../model/solved.ts";
 import type { Figures } from "./figures.ts";
 import type { Words } from "./words.ts";
@@ -66,6 +67,17 @@ export function shotTable(solved: SolvedRig, kit: TableKit): TextTable {
     rows: solved.depths.map(row),
   };
 }
+
+/** The line that each kind of fish asks for. */
+export function lineTable({ rows }: LineTable, { words, figures }: TableKit): TextTable {
+  const band = ({ leastG, mostG }: StrengthBand) => figures.strengthBand(leastG, mostG);
+  return {
+    head: [words("table.fish"), words("table.main-line"), words("table.hook-length")],
+    rows: rows.map(({ fish, mainLine, hookLine }) => [capital(fish), band(mainLine), band(hookLine)]),
+  };
+}
+
+const capital = (name: string) => name.charAt(0).toUpperCase() + name.slice(1);
 
 /** What the float says from well off the bottom to laid on. */
 export function depthGuideTable(depth: SolvedDepth, { words, figures }: TableKit): TextTable {

@@ -1,5 +1,5 @@
 import { sitePaths, termId } from "../../src/model/addresses.ts";
-import type { Prose } from "../../src/model/library.ts";
+import type { Library, LineForFish, Prose } from "../../src/model/library.ts";
 import { printableKinds } from "../../src/model/printable.ts";
 import { kindsCaught } from "./catches.ts";
 import type { View } from "./view.ts";
@@ -62,19 +62,36 @@ export function BaitsPage({ view }: { view: View }) {
 
 /** Kinds of fish and what each asks of a rig. */
 export function FishPage({ view }: { view: View }) {
-  const { say, library, href } = view;
+  const { say, figures, library, href } = view;
   return (
     <>
       <header class="page-head">
         <h1>{say("fish.title")}</h1>
         <p class="lead">{say("fish.lead")}</p>
+        {library.lines && (
+          <p>
+            {say("fish.line-basis", {
+              basis: say(`basis.${library.lines.basis.replaceAll(" ", "-")}`),
+              source: library.lines.source,
+            })}
+          </p>
+        )}
       </header>
-      {library.species.map(({ id, title, asks, notes }) => {
+      {library.species.map(({ id, title, also, asks, notes }) => {
         const rigs = library.rigs.filter((rig) => kindsCaught(library, rig).includes(title));
         return (
           <section aria-labelledby={id}>
             <h2 id={id}>{title}</h2>
             <p>{asks}</p>
+            {lineOf(library, [title, ...also]).map(({ fish, mainLine, hookLine }) => (
+              <p>
+                {say("fish.line", {
+                  fish,
+                  main: figures.strengthBand(mainLine.leastG, mainLine.mostG),
+                  hook: figures.strengthBand(hookLine.leastG, hookLine.mostG),
+                })}
+              </p>
+            ))}
             {view.markdown({ path: `species/${id}.yaml`, body: notes }, { level: 3, idPrefix: `${id}-` })}
             {rigs.length > 0 && (
               <>
@@ -93,6 +110,12 @@ export function FishPage({ view }: { view: View }) {
       })}
     </>
   );
+}
+
+/** The line that a fish asks for, by each of its names that has one. */
+function lineOf({ lines }: Library, names: readonly string[]): readonly LineForFish[] {
+  const known = names.map((name) => name.toLowerCase());
+  return lines?.rows.filter(({ fish }) => known.includes(fish.toLowerCase())) ?? [];
 }
 
 /** What the float does, what it means, and what to do. */

@@ -14,6 +14,11 @@ it("runs every check and only warns", () => {
       ),
       "lessons/second.md":
         "---\norder: 2\npart: Start\ntitle: Second\nsummary: More.\n---\n\nThat is from memory.\n",
+      "species/roach.yaml": "title: Roach\nasks: A bait.\n",
+      "species/tench.yaml":
+        'title: Tench\nasks: A bait.\nnotes: "Use the [plain rig](../rigs/plain.html)."\n',
+      "lines.yaml":
+        "basis: from memory\nsource: made up\nleft-under-shot: 80 %\nfish: [{ fish: roach, main-line: [4 lb, 4 lb], hook-length: [4 lb, 4 lb] }]\n",
       "glossary.yaml": "- { term: eddy, meaning: Water that turns. }\n",
     }),
   );
@@ -21,7 +26,9 @@ it("runs every check and only warns", () => {
     "basis-in-words",
     "hard-to-read",
     "lesson-not-linked",
+    "line-too-light",
     "no-basis",
+    "rig-not-for-fish",
     "rig-not-taught",
     "term-not-explained",
     "term-not-used",

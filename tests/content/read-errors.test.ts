@@ -19,6 +19,23 @@ describe("content that is right", () => {
 });
 
 describe("content that is wrong is reported with its place and what to do", () => {
+  it("line for a fish that nobody knows, and strengths the wrong way round", () => {
+    const lines = `basis: from memory
+source: made up for tests
+left-under-shot: 80 %
+fish:
+  - { fish: roch, main-line: [2 lb, 5 lb], hook-length: [3 lb, 1 lb] }
+`;
+    const species = { "species/roach.yaml": "title: Roach\nasks: A bait.\n" };
+    expect(report({ ...species, "lines.yaml": lines })).toBe(`content/lines.yaml
+   5:13  error    there is no fish "roch"  [unknown-name]
+         hint: did you mean "roach"? — allowed: roach
+   5:57  error    the second of "hook-length" is less than the first  [band-upside-down]
+         hint: write the least strength first, then the most
+2 errors, 0 warnings
+`);
+  });
+
   it("a bare number", () => {
     expect(rig("length: 30 cm", "length: 30")).toBe(`content/rigs/plain.md
    7:59  error    "30" has no unit  [quantity]

@@ -54,7 +54,7 @@ export const bands: readonly Band[] = [
     figure: (rig, { lockShare }) => (rig.float.heldByShot ? lockShare : undefined),
     outside: {
       "insert-waggler-close-in": "more than the usual three quarters of the load is at the float",
-      "loaded-waggler-at-range": "often more than the half to three quarters that is common practice",
+      "loaded-waggler-at-range": "often more than the usual half to three quarters",
       margin: "Nearly all the load is at the float",
       "pellet-waggler-shallow": "Every shot is at the float",
     },

@@ -1,4 +1,6 @@
 import { z } from "zod";
+import { bases } from "../../core/basis.ts";
+import { mass, share } from "./quantity-schema.ts";
 
 /**
  * `content/glossary.yaml`. `link: false` keeps everyday words, which have other senses too, from becoming links;
@@ -41,4 +43,16 @@ export const speciesSchema = z.strictObject({
   also: z.array(z.string()).default([]),
   asks: z.string(),
   notes: z.string().default(""),
+});
+
+const strengths = z.tuple([mass(), mass()]);
+
+/** `content/lines.yaml`: the least and the most that line for each kind of fish should break at. */
+export const linesSchema = z.strictObject({
+  basis: z.enum(bases),
+  source: z.string(),
+  "left-under-shot": share(),
+  fish: z
+    .array(z.strictObject({ fish: z.string(), "main-line": strengths, "hook-length": strengths }))
+    .min(1),
 });

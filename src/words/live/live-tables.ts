@@ -1,6 +1,6 @@
 import { terminalFallMs } from "../../core/sink/body-fall.ts";
 import { ballDown, feedTable } from "../../solve/feed-in-water.ts";
-import { depthGuideTable, shotTable, type TextTable } from "../tables.ts";
+import { depthGuideTable, lineTable, shotTable, type TextTable } from "../tables.ts";
 import { ballTable, feedPlaceTable, holdBackTable, liftTable } from "../water-tables.ts";
 import {
   type Attributes,
@@ -57,6 +57,11 @@ export const tables: Readonly<Record<string, (at: Attributes, context: LiveConte
       number ?? words("table.number-to-write"),
     ]),
   }),
+  "line-for-fish": (_, context) => {
+    const { lines } = context.library;
+    if (!lines) throw unknown("table of line", "lines.yaml", []);
+    return lineTable(lines, context);
+  },
   "shot-sizes": (_, { library, words, figures }) => {
     const scale = named(library.scales, library.guide.scaleId, "shot scale");
     return {

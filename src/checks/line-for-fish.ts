@@ -1,0 +1,69 @@
+import type { LineForFish, LineTable, RigEntry, StrengthBand } from "../model/library.ts";
+import { type Message, message } from "../model/message.ts";
+import type { SolvedRig } from "../model/solved.ts";
+import type { Figures } from "../words/figures.ts";
+import type { ContentCheck } from "./check.ts";
+
+/**
+ * Lines of a rig that are too light or too heavy for a fish it is said to catch. A hook length with a shot on it must
+ * be so much stronger that what is left under the shot will do.
+ */
+export const lineForFish: ContentCheck = ({ library: { rigs, lines }, rigs: solved, figures }) =>
+  lines
+    ? rigs.flatMap((entry) =>
+        fishOf(entry, lines).flatMap((found) =>
+          "code" in found ? [found] : lineAgainst(found, entry, lines, solved, figures),
+        ),
+      )
+    : [];
+
+/** What the table says of each fish of a rig, or that it says nothing. */
+function fishOf({ catches, placeOf }: RigEntry, { rows }: LineTable): readonly (LineForFish | Message)[] {
+  return catches.map((fish, at) => {
+    const row = rows.find((one) => one.fish.toLowerCase() === fish.toLowerCase());
+    const allowed = rows.map((one) => one.fish);
+    return row ?? message("fish-without-line", placeOf(["catches", at]), { fish, allowed });
+  });
+}
+
+function lineAgainst(
+  { fish, mainLine, hookLine }: LineForFish,
+  { id, rig, placeOf }: RigEntry,
+  { leftUnderShot }: LineTable,
+  solved: readonly SolvedRig[],
+  figures: Figures,
+): readonly Message[] {
+  const hasShot = shotOnHookLength(solved.find((one) => one.rig.id === id));
+  const parts = [
+    { line: "main line", key: "main-line", strengthG: rig.mainLine.strengthG, band: mainLine, left: 1 },
+    {
+      line: "hook length",
+      key: "hook-length",
+      strengthG: rig.hookLine.strengthG,
+      band: hookLine,
+      left: hasShot ? leftUnderShot : 1,
+    },
+  ] as const;
+  return parts.flatMap(({ line, key, strengthG, band, left }) => {
+    const place = placeOf([key, "strength"]);
+    const told = { line, found: figures.strength(strengthG), fish, allowed: bandText(band, figures) };
+    if (strengthG * left < band.leastG - roundingG) {
+      const underShot =
+        left < 1 ? ` and keeps ${figures.share(left)} of its strength under the shot on it` : "";
+      return [message("line-too-light", place, { ...told, underShot })];
+    }
+    return strengthG > band.mostG + roundingG ? [message("line-too-heavy", place, told)] : [];
+  });
+}
+
+/** Pounds and kilograms that mean the same line differ by less [g]. */
+const roundingG = 30;
+
+const bandText = ({ leastG, mostG }: StrengthBand, figures: Figures) => figures.strengthBand(leastG, mostG);
+
+/** Whether a rig has a shot below the loop of its hook length, at any of its depths. */
+function shotOnHookLength(solved: SolvedRig | undefined): boolean {
+  if (!solved) return false;
+  const { depths, rig } = solved;
+  return depths.some(({ lineShot }) => lineShot.some(({ fromHookMm }) => fromHookMm < rig.hookLengthMm));
+}
