@@ -42,7 +42,7 @@ export function rigData(solved: SolvedRig) {
     pattern: rig.pattern.kind,
     lineChain: lineChainData(solved.lineChain),
     session: {
-      hours: solved.sessionHours,
+      hours: rig.feed.forS / 3600,
       portions: solved.sessionFeed.portions,
       feedMl: rounded(solved.sessionFeed.volumeMl, 1),
       feedImperialPints: rounded(solved.sessionFeed.imperialPints, 2),

@@ -72,12 +72,12 @@ function partName({ part, knot }: ChainPart, { words }: SheetKit): string {
   });
 }
 
-function feed({ rig, sessionFeed, sessionHours }: SolvedRig, { words, figures }: SheetKit): string {
+function feed({ rig, sessionFeed }: SolvedRig, { words, figures }: SheetKit): string {
   return words("sheet.feed", {
     portion: figures.volume(rig.feed.portionMl),
     what: rig.feed.what,
     every: figures.time(rig.feed.everyS),
-    hours: sessionHours,
+    session: figures.time(rig.feed.forS),
     volume: figures.volume(sessionFeed.volumeMl),
   });
 }

@@ -78,7 +78,6 @@ export interface SolvedRig {
   readonly hookAndBaitPullG: number;
   readonly lineChain: LineChain;
   readonly sessionFeed: SessionFeed;
-  readonly sessionHours: number;
   readonly depths: readonly SolvedDepth[];
   readonly findings: readonly Finding[];
 }

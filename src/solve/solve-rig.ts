@@ -21,9 +21,6 @@ import type { Bait, Hook, Rig } from "../model/rig.ts";
 import type { Plumbing, SolvedDepth, SolvedRig, SolvedShot } from "../model/solved.ts";
 import { guideRows } from "./guide-rows.ts";
 
-/** A session as feed is reckoned for it [h]. Common practice, no source. */
-export const sessionHours = 4;
-
 /** Pull of hook and bait on the float [g]; a bait that floats takes some of the hook's away. */
 export function hookAndBaitPullG(hook: Hook, bait: Bait, water: Water): number {
   const baitPullG = bait.massG * pullShare(bait.densityKgM3, water);
@@ -51,7 +48,7 @@ export function solveRig(rig: Rig): Answer<SolvedRig> {
     return noAnswer("capacity-below-hook-and-bait", { hookAndBaitPullG: pullOfBaitG, pullG: pullOfFloatG });
   }
   const chain = lineChain(rig);
-  const feed = feedForSession(rig.feed, sessionHours);
+  const feed = feedForSession(rig.feed);
   if (!chain.ok) return chain;
   if (!feed.ok) return feed;
   const ofRig = [...floatFindings, ...chain.findings, ...checkFeed(rig.feed, rig.pattern.kind, rig.water)];
@@ -64,7 +61,6 @@ export function solveRig(rig: Rig): Answer<SolvedRig> {
     hookAndBaitPullG: pullOfBaitG,
     lineChain: chain.value,
     sessionFeed: feed.value,
-    sessionHours,
     depths: depths.flatMap((depth) => (depth.ok ? [depth.value] : [])),
     findings: ofRig,
   };

@@ -190,7 +190,7 @@ function FeedPart({ view: { say, figures, feedPlaces }, entry: { rig }, solved }
       {feed.note && <p>{feed.note}</p>}
       <p>
         {say("rig.feed-session", {
-          hours: solved.sessionHours,
+          session: figures.time(feed.forS),
           volume: figures.volume(solved.sessionFeed.volumeMl),
         })}
       </p>

@@ -45,19 +45,12 @@ const hooks = (bait: string, basis: Band["basis"], range: readonly [number, numb
 
 export const bands: readonly Band[] = [
   {
+    // Half to three quarters are common practice, eight or nine tenths from memory; the course teaches both ends.
     of: "share of the load that locks a waggler",
     basis: "common practice, no source; 80–90 % from memory",
-    ranges: [
-      [0.5, 0.75],
-      [0.8, 0.9],
-    ],
+    ranges: [[0.5, 0.9]],
     figure: (rig, { lockShare }) => (rig.float.heldByShot ? lockShare : undefined),
-    outside: {
-      "insert-waggler-close-in": "more than the usual three quarters of the load is at the float",
-      "loaded-waggler-at-range": "often more than the usual half to three quarters",
-      margin: "Nearly all the load is at the float",
-      "pellet-waggler-shallow": "Every shot is at the float",
-    },
+    outside: { "pellet-waggler-shallow": "Every shot is at the float" },
   },
   {
     of: "No 4 that a stick takes for each foot of depth",

@@ -94,7 +94,7 @@ describe("figures that cannot be give a reason, never a throw and never what is 
       fc.property(figure, figure, figure, (a, b, c) => {
         expectAnswerOrReason(plumbingSteps(a, b, c));
         expectAnswerOrReason(feelForBed(a, b, 1000, c));
-        expectAnswerOrReason(feedForSession({ what: "any", portionMl: a, everyS: b }, c));
+        expectAnswerOrReason(feedForSession({ what: "any", portionMl: a, everyS: b, forS: c }));
         expectAnswerOrReason(groundbait(a, b));
         expectAnswerOrReason(recordDepth(a, b, c));
         expectAnswerOrReason(kitFor(a, [[{ kind: "hook", name: "any", count: b }]], c, () => 10));

@@ -119,7 +119,7 @@ function sampleRig(
     hookLine: { strengthG: 1361, diameterMm: 0.14 },
     hook: { size: 16, massG: 0.03, basis },
     bait: { id: "maggot", title: "Maggot", massG: 0.04, densityKgM3: 1020, basis },
-    feed: { what: "maggots", portionMl: 10, everyS: 60 },
+    feed: { what: "maggots", portionMl: 10, everyS: 60, forS: 4 * 3600 },
     tub,
     scaleId: "trade",
     scaleTitle: "Round figures of the trade",
@@ -196,7 +196,7 @@ function sampleDepth(
 function solved(rig: Rig, floatMassG: number, floatPullG: number, depths: readonly SolvedDepth[]): SolvedRig {
   const floatLengthMm = rig.float.profile.at(-1)!.atMm;
   const chain = lineChain(rig);
-  const feed = feedForSession(rig.feed, 4);
+  const feed = feedForSession(rig.feed);
   if (!chain.ok || !feed.ok) throw new Error("the sample rig has no line or no feed");
   const dry: SolvedRig = {
     rig,
@@ -206,7 +206,6 @@ function solved(rig: Rig, floatMassG: number, floatPullG: number, depths: readon
     hookAndBaitPullG: 0.03,
     lineChain: chain.value,
     sessionFeed: feed.value,
-    sessionHours: 4,
     depths,
     findings: [],
   };

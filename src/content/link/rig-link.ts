@@ -57,6 +57,7 @@ export function linkRig(
       what: feed.what,
       portionMl: feed.portion,
       everyS: feed.every,
+      forS: feed.for,
       ...(feed.note && { note: feed.note }),
     },
     setting: value.setting,

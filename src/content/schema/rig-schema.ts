@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { settings } from "../../core/depth/setting.ts";
+import { usualSessionS } from "../../core/feed/feed.ts";
 import { levels } from "../../model/library.ts";
 import { anyLength, length, mass, pace, share, time, volume } from "./quantity-schema.ts";
 
@@ -49,7 +50,13 @@ export const rigSchema = z.strictObject({
   "hook-length": z.strictObject({ ...line, length: length() }),
   hook: z.int().min(1).max(30),
   bait: z.string(),
-  feed: z.strictObject({ what: z.string(), portion: volume(), every: time(), note: z.string().optional() }),
+  feed: z.strictObject({
+    what: z.string(),
+    portion: volume(),
+    every: time(),
+    for: time().default(usualSessionS),
+    note: z.string().optional(),
+  }),
   setting: z.enum(settings).default("dead depth"),
   overdepth: anyLength().default(0),
   depths: z.array(length()).min(1),

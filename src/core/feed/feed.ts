@@ -2,11 +2,16 @@ import { type Answer, answer, type Finding, noAnswer, warning } from "../finding
 import type { PatternKind } from "../patterns/pattern.ts";
 import { mlPerImperialPint, mlPerUsPint } from "../units.ts";
 
+/** A session as feed is reckoned for it, where a rig does not say another [s]. Common practice, no source. */
+export const usualSessionS = 4 * 3600;
+
 /** Loose feed: what, how much at a time, how often. */
 export interface Feed {
   readonly what: string;
   readonly portionMl: number;
   readonly everyS: number;
+  /** Length of the session that it is meant for. */
+  readonly forS: number;
   readonly note?: string;
 }
 
@@ -19,18 +24,16 @@ export interface SessionFeed {
 }
 
 /**
- * Bait that a rate of feeding uses up: one portion at the start, and one each time the interval is over before the
- * end.
- *
- * @param hours length of the session [h]
+ * Bait that a rate of feeding uses up in its session: one portion at the start, and one each time the interval is over
+ * before the end.
  */
-export function feedForSession({ portionMl, everyS }: Feed, hours: number): Answer<SessionFeed> {
+export function feedForSession({ portionMl, everyS, forS }: Feed): Answer<SessionFeed> {
   if (!(portionMl > 0 && portionMl < Infinity && everyS > 0 && everyS < Infinity)) {
     return noAnswer("feed-rate");
   }
-  if (!(hours > 0 && hours < Infinity)) return noAnswer("session-length");
+  if (!(forS > 0 && forS < Infinity)) return noAnswer("session-length");
   // A share of the interval too small to measure keeps rounding from adding a portion.
-  const portions = Math.ceil((hours * 3600) / everyS - 1e-9);
+  const portions = Math.ceil(forS / everyS - 1e-9);
   const volumeMl = portions * portionMl;
   return answer({
     portions,

@@ -101,3 +101,16 @@ export function lineChain({ mainLine, hookLine, knots }: LineChainInput): Answer
   };
   return answer(chain, mainG > hookG ? [] : [warning("main-line-weak-link", { mainG, hookG })]);
 }
+
+/** What the weakest part of the line holds if its knot turns out as bad as is known of it [g]. */
+export function weakestAtWorstG({ parts }: LineChain): number {
+  return Math.min(...parts.map(({ lowG }) => lowG));
+}
+
+/** Share of that at which the clutch gives line, so that a jerk does not part it (common practice, no source). */
+const clutchShare = 0.75;
+
+/** Water in a bottle that a clutch should just let go [ml], 1 ml to the gram, rounded down to what a jug shows. */
+export function clutchWaterMl(chain: LineChain): number {
+  return Math.floor((clutchShare * weakestAtWorstG(chain)) / 50) * 50;
+}

@@ -3,12 +3,13 @@ import type { LeafDirective, TextDirective } from "mdast-util-directive";
 import { toString as textOf } from "mdast-util-to-string";
 import { visit } from "unist-util-visit";
 import { variantsOf } from "../../core/float/moved-float.ts";
+import { clutchWaterMl, weakestAtWorstG } from "../../core/tackle/knots.ts";
 import { parseLoad } from "../../core/tackle/load-notation.ts";
 import type { BasisSign } from "../../model/basis-sign.ts";
 import type { Guide, MarkdownText } from "../../model/library.ts";
 import { type Message, message } from "../../model/message.ts";
 import { type PictureReference, scenes, stateGroups } from "../../model/pictures.ts";
-import { allShot, type SolvedDepth } from "../../model/solved.ts";
+import { allShot, type SolvedDepth, type SolvedRig } from "../../model/solved.ts";
 import type { Figures } from "../figures.ts";
 import { leadRuleText } from "../lead-rule-text.ts";
 import type { TextTable } from "../tables.ts";
@@ -40,11 +41,13 @@ const inline: Readonly<Record<string, Inline>> = {
     loadWeight(named(context.library.floats, at("float"), "float").marking, context),
   weight: (at, context) => loadWeight(at("load"), context),
   figure: (at, context) => {
-    const depth = depthOf(at, context);
     const wanted = at("of");
-    const figure = Object.hasOwn(depthFigures, wanted) ? depthFigures[wanted] : undefined;
-    if (!figure) throw unknown("figure", wanted, Object.keys(depthFigures));
-    return figure(depth, context.figures);
+    const ofRig = Object.hasOwn(rigFigures, wanted) ? rigFigures[wanted] : undefined;
+    if (ofRig) return ofRig(rigOf(at, context), context.figures);
+    const depth = depthOf(at, context);
+    const ofDepth = Object.hasOwn(depthFigures, wanted) ? depthFigures[wanted] : undefined;
+    if (!ofDepth) throw unknown("figure", wanted, [...Object.keys(depthFigures), ...Object.keys(rigFigures)]);
+    return ofDepth(depth, context.figures);
   },
   rule: (at, { library: { guide }, words, figures }) => {
     const { leadRule } = guide;
@@ -71,6 +74,14 @@ function loadWeight(typed: string, { library, figures }: LiveContext): string {
   if (!load.ok) throw unknown("load", typed, []);
   return figures.mass(load.value.massG);
 }
+
+/** Figures of a rig that are the same at each of its depths. */
+const rigFigures: Readonly<Record<string, (rig: SolvedRig, figures: Figures) => string>> = {
+  session: ({ rig }, figures) => figures.time(rig.feed.forS),
+  feed: ({ sessionFeed }, figures) => figures.volume(sessionFeed.volumeMl),
+  weakest: ({ lineChain }, figures) => figures.strength(weakestAtWorstG(lineChain)),
+  clutch: ({ lineChain }, figures) => figures.volume(clutchWaterMl(lineChain)),
+};
 
 const depthFigures: Readonly<Record<string, (depth: SolvedDepth, figures: Figures) => string>> = {
   tip: (depth, figures) => figures.tip(depth.tipAsSetMm),

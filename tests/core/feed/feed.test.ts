@@ -3,13 +3,18 @@ import { describe, expect, it } from "vitest";
 import { checkFeed, feedForSession } from "../../../src/core/feed/feed.ts";
 import { groundbait } from "../../../src/core/feed/groundbait.ts";
 
-const feed = (portionMl: number, everyS: number) => ({ what: "maggots", portionMl, everyS });
+const feed = (portionMl: number, everyS: number, hours = 4) => ({
+  what: "maggots",
+  portionMl,
+  everyS,
+  forS: hours * 3600,
+});
 
 describe("feed for a session", () => {
   // A 3 ml pinch every 45 s is 80 an hour: 4 h take 320 pinches, 960 ml; 960/568.26125 = 1.689 imperial pints,
   // 960/473.176473 = 2.029 US pints.
   it("is rate times hours, in millilitres and both pints", () => {
-    const session = feedForSession(feed(3, 45), 4);
+    const session = feedForSession(feed(3, 45));
     expect(session).toMatchObject({ ok: true, value: { portions: 320, volumeMl: 960 } });
     expect(session.ok && session.value.imperialPints).toBeCloseTo(1.689, 3);
     expect(session.ok && session.value.usPints).toBeCloseTo(2.029, 3);
@@ -17,8 +22,8 @@ describe("feed for a session", () => {
   });
 
   it("counts the portion that an interval begun still wants", () => {
-    expect(feedForSession(feed(250, 1800), 4)).toMatchObject({ value: { portions: 8 } });
-    expect(feedForSession(feed(250, 1800), 4.1)).toMatchObject({ value: { portions: 9 } });
+    expect(feedForSession(feed(250, 1800))).toMatchObject({ value: { portions: 8 } });
+    expect(feedForSession(feed(250, 1800, 4.1))).toMatchObject({ value: { portions: 9 } });
   });
 
   it.each([
@@ -27,7 +32,7 @@ describe("feed for a session", () => {
     [3, Number.NaN, 4, "feed-rate"],
     [3, 45, -1, "session-length"],
   ])("of %d ml every %d s for %d h says %s", (portionMl, everyS, hours, code) => {
-    expect(feedForSession(feed(portionMl, everyS), hours).findings[0]!.code).toBe(code);
+    expect(feedForSession(feed(portionMl, everyS, hours)).findings[0]!.code).toBe(code);
   });
 });
 

@@ -1,6 +1,12 @@
 import convert from "convert";
 import { describe, expect, it } from "vitest";
-import { type Knot, lineChain, type TiedKnot } from "../../../src/core/tackle/knots.ts";
+import {
+  clutchWaterMl,
+  type Knot,
+  lineChain,
+  type TiedKnot,
+  weakestAtWorstG,
+} from "../../../src/core/tackle/knots.ts";
 import { lineClass, lineClasses, linePullG } from "../../../src/core/tackle/line.ts";
 import { gPerPound } from "../../../src/core/units.ts";
 import { pool } from "../floats.ts";
@@ -78,6 +84,9 @@ describe("the line as a chain", () => {
     expect(breaksFirst).toMatchObject({ part: "hook length", knot: { where: "hook length loop" } });
     expect(breaksFirst.lowG / gPerPound).toBeCloseTo(1.5, 9);
     expect(breaksFirst.highG / gPerPound).toBeCloseTo(2.85, 9);
+    // The clutch gives line first: three quarters of 1.5 lb are 510 g, so half a litre of water.
+    expect(weakestAtWorstG(chain.value) / gPerPound).toBeCloseTo(1.5, 9);
+    expect(clutchWaterMl(chain.value)).toBe(500);
     expect(marginMiddleG / gPerPound).toBeCloseTo(0.725, 9);
     expect(marginLowG / gPerPound).toBeCloseTo(-0.7, 9);
     expect(marginHighG / gPerPound).toBeCloseTo(2.3, 9);

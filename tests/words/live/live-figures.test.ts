@@ -43,6 +43,20 @@ describe("live figures in a text", () => {
     expect(sentence).toBe("It is marked 4 BB, so 1.6 g or 1.6 g.");
   });
 
+  it("puts figures of a whole rig, which need no depth", () => {
+    const { value, messages } = live(
+      "Feed :figure[]{rig=plain of=feed} in :figure[]{rig=plain of=session}. A knot may hold only " +
+        ":figure[]{rig=plain of=weakest}, so let :figure[]{rig=plain of=clutch} of water go.",
+    );
+    expect(messages).toEqual([]);
+    // 10 ml every 45 s are 800 ml an hour; 3 lb of hook length at 70 % in its worst knot, and three quarters of those
+    // 953 g.
+    expect(textOf(value)).toBe(
+      "Feed 3.2 l (5.6 imperial pints) in 4 h. A knot may hold only 2.1 lb (1 kg), so let 700 ml (1.2 imperial pints) of water go.",
+    );
+    expect(told("It is :figure[]{rig=plain of=tip}.")).toMatchObject([{ code: "missing-key", key: "depth" }]);
+  });
+
   const aboutFigures = {
     "pages/about-figures.md":
       "---\ntitle: Figures\nsummary: Where they come from.\n---\n\n## Common practice\n\nMany do it.\n",
