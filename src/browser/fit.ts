@@ -63,7 +63,7 @@ function refit(): void {
     fields.filter(({ name, value }) => value !== ownValues.get(name)).map(({ name, value }) => [name, value]),
   );
   keepInAddress(changed);
-  const figures = makeFigures(unitsChosen(), words);
+  const figures = makeFigures(unitsChosen(), words, dotdownGuide.guide.language);
   const kit = { words, figures, measure: measureText };
   const voice: Voice = {
     figures,

@@ -48,8 +48,13 @@ export async function readContent(
   const markdown = allTexts(library).flatMap(checkMarkdown);
   const all = [...messages, ...markdown];
   if (hasErrors(markdown)) return { value: undefined, messages: all };
+  const { guide } = library;
   const words = makeWords(library.words);
-  const kit: DrawingKit = { words, figures: makeFigures(library.guide.units, words), measure: measureText };
+  const kit: DrawingKit = {
+    words,
+    figures: makeFigures(guide.units, words, guide.language),
+    measure: measureText,
+  };
   return { value: { library, kit }, messages: all };
 }
 

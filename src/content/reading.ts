@@ -38,7 +38,9 @@ export class Reading {
 
   /** Says what the core found, in its own words, at the place of the figure it is about. */
   finding(finding: Finding, place: Place): void {
-    this.messages.push(findingMessage(finding, place, this.words, makeFigures("metric first", this.words)));
+    this.messages.push(
+      findingMessage(finding, place, this.words, makeFigures("metric first", this.words, "en")),
+    );
   }
 
   /** The YAML file at a path; a message says what it is for where it is missing. */

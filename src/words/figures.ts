@@ -7,6 +7,7 @@ import {
   mmPerYard,
 } from "../core/units.ts";
 import type { UnitChoice } from "../model/unit-choice.ts";
+import { makeNumberText, type NumberText } from "./number-text.ts";
 import type { Words } from "./words.ts";
 
 /**
@@ -43,19 +44,11 @@ export interface Figures {
   volume(ml: number): string;
   /** A share of one: `70 %`. */
   share(share: number): string;
+  /** A number without a unit, with at most so many decimals. */
+  number(value: number, digits: number): string;
   /** A time: `45 s`, `2 min 30 s`. */
   time(s: number): string;
 }
-
-/** Trailing zeros say nothing at the bank. */
-const trimmed = (value: number, digits: number): string => {
-  const text = value.toFixed(digits);
-  const short = text.includes(".") ? text.replace(/\.?0+$/, "") : text;
-  return (short === "-0" ? "0" : short).replace("-", "−");
-};
-
-const metricLength = (mm: number, unit: "m" | "cm"): string =>
-  unit === "m" ? `${trimmed(mm / 1000, 2)} m` : `${trimmed(mm / 10, 0)} cm`;
 
 function feetAndInches(mm: number): string {
   const inches = Math.round(Math.abs(mm) / mmPerInch);
@@ -66,14 +59,14 @@ function feetAndInches(mm: number): string {
   return rest === 0 ? `${sign}${feet} ft` : `${sign}${feet} ft ${rest} in`;
 }
 
-function wholeInches(mm: number): string {
+function wholeInches(mm: number, number: NumberText): string {
   const inches = mm / mmPerInch;
-  return Math.abs(inches) < 4 ? `${trimmed(Math.round(inches * 4) / 4, 2)} in` : `${trimmed(inches, 0)} in`;
+  return Math.abs(inches) < 4 ? `${number(Math.round(inches * 4) / 4, 2)} in` : `${number(inches, 0)} in`;
 }
 
 /** The pace as an angler takes it: how long a float needs for ten metres or yards. */
-function paceOver(ms: number, wayMm: number, unit: string): string {
-  return `10 ${unit} in ${trimmed((10 * wayMm) / 1000 / ms, 0)} s`;
+function paceOver(ms: number, wayMm: number, unit: string, number: NumberText): string {
+  return `10 ${unit} in ${number((10 * wayMm) / 1000 / ms, 0)} s`;
 }
 
 const minutes = (s: number): string => {
@@ -82,85 +75,88 @@ const minutes = (s: number): string => {
   return rest === 0 ? `${min} min` : `${min} min ${rest} s`;
 };
 
-/** Figures in the units of a guide. */
-export function makeFigures(units: UnitChoice, words: Words): Figures {
+/** Figures in the units and the language (a BCP 47 tag) of a guide. */
+export function makeFigures(units: UnitChoice, words: Words, language: string): Figures {
+  const number = makeNumberText(language);
+  const metres = (mm: number) => `${number(mm / 1000, 2)} m`;
+  const centimetres = (mm: number) => `${number(mm / 10, 0)} cm`;
+  const inches = (mm: number) => wholeInches(mm, number);
   /** Both systems as the guide wants them. */
   const shown = (metric: string, imperial: string): string =>
     units === "metric" ? metric : units === "imperial" ? imperial : `${metric} (${imperial})`;
+  const gaps: Gaps = { words, shown, centimetres, inches };
   const one = (metric: string, imperial: string): string => (units === "imperial" ? imperial : metric);
   const pounds = (g: number) =>
-    g < gPerPound ? `${trimmed(g / gPerOunce, 0)} oz` : `${trimmed(g / gPerPound, 1)} lb`;
+    g < gPerPound ? `${number(g / gPerOunce, 0)} oz` : `${number(g / gPerPound, 1)} lb`;
   return {
-    depth: (mm) => shown(metricLength(mm, "m"), feetAndInches(mm)),
-    gap: (mm) => shown(metricLength(mm, "cm"), wholeInches(mm)),
-    shortDepth: (mm) => one(metricLength(mm, "m"), feetAndInches(mm)),
-    gapRange: (from, to) => gapRange(from, to, words, shown),
-    shortGap: (mm) => one(metricLength(mm, "cm"), wholeInches(mm)),
-    hookSet: (from, to) => hookSet(from, to, words, shown),
+    number,
+    depth: (mm) => shown(metres(mm), feetAndInches(mm)),
+    gap: (mm) => shown(centimetres(mm), inches(mm)),
+    shortDepth: (mm) => one(metres(mm), feetAndInches(mm)),
+    gapRange: (from, to) => gapRange(from, to, gaps),
+    shortGap: (mm) => one(centimetres(mm), inches(mm)),
+    hookSet: (from, to) => hookSet(from, to, gaps),
     tip: (mm) => `${Math.round(mm / 5) * 5} mm`,
-    mass: (g) => `${trimmed(g, 2)} g`,
-    statedMass: (g) => `${trimmed(g, 4)} g`,
+    mass: (g) => `${number(g, 2)} g`,
+    statedMass: (g) => `${number(g, 4)} g`,
     // Spools and licences speak of pounds wherever float fishing is sold, so pounds come first.
     strength: (g) => {
-      if (units === "metric") return `${trimmed(g / 1000, 2)} kg`;
-      return units === "imperial" ? pounds(g) : `${pounds(g)} (${trimmed(g / 1000, 1)} kg)`;
+      if (units === "metric") return `${number(g / 1000, 2)} kg`;
+      return units === "imperial" ? pounds(g) : `${pounds(g)} (${number(g / 1000, 1)} kg)`;
     },
     strengthBand: (fromG, toG) => {
       const run = (shownAs: (g: number) => string) =>
         words("figures.from-to", { from: shownAs(fromG), to: shownAs(toG) });
-      const kilograms = run((g) => `${trimmed(g / 1000, 1)} kg`);
+      const kilograms = run((g) => `${number(g / 1000, 1)} kg`);
       if (units === "metric") return kilograms;
       return units === "imperial" ? run(pounds) : `${run(pounds)} (${kilograms})`;
     },
-    diameter: (mm) => `${trimmed(mm, 2)} mm`,
-    pace: (ms) => one(paceOver(ms, 1000, "m"), paceOver(ms, mmPerYard, "yd")),
-    temperature: (c) => shown(`${trimmed(c, 0)} °C`, `${trimmed(fahrenheitFromCelsius(c), 0)} °F`),
+    diameter: (mm) => `${number(mm, 2)} mm`,
+    pace: (ms) => one(paceOver(ms, 1000, "m", number), paceOver(ms, mmPerYard, "yd", number)),
+    temperature: (c) => shown(`${number(c, 0)} °C`, `${number(fahrenheitFromCelsius(c), 0)} °F`),
     volume: (ml) => {
-      const metric = ml < 1000 ? `${trimmed(ml, 0)} ml` : `${trimmed(ml / 1000, 1)} l`;
+      const metric = ml < 1000 ? `${number(ml, 0)} ml` : `${number(ml / 1000, 1)} l`;
       // A hundredth of a pint tells nobody anything: a pinch of feed is given in millilitres alone.
-      return ml < 100 ? metric : shown(metric, pints(ml, words));
+      return ml < 100 ? metric : shown(metric, pints(ml, words, number));
     },
-    share: (share) => `${trimmed(share * 100, 0)} %`,
-    time: (s) => (s < 60 ? `${trimmed(s, 0)} s` : s < 3600 ? minutes(s) : `${trimmed(s / 3600, 1)} h`),
+    share: (share) => `${number(share * 100, 0)} %`,
+    time: (s) => (s < 60 ? `${number(s, 0)} s` : s < 3600 ? minutes(s) : `${number(s / 3600, 1)} h`),
   };
 }
 
-function pints(ml: number, words: Words): string {
-  const count = trimmed(ml / mlPerImperialPint, 1);
+function pints(ml: number, words: Words, number: NumberText): string {
+  const count = number(ml / mlPerImperialPint, 1);
   return count === "1" ? words("figures.imperial-pint") : words("figures.imperial-pints", { pints: count });
+}
+
+/** What it takes to word a short length. */
+interface Gaps {
+  readonly words: Words;
+  /** Both systems as the guide wants them. */
+  readonly shown: (metric: string, imperial: string) => string;
+  readonly centimetres: (mm: number) => string;
+  readonly inches: (mm: number) => string;
 }
 
 /** A hook nearer to the bed than this touches it [mm]. */
 const touchingMm = 5;
 
-function hookSet(
-  fromMm: number,
-  toMm: number,
-  words: Words,
-  shown: (metric: string, imperial: string) => string,
-): string {
+function hookSet(fromMm: number, toMm: number, gaps: Gaps): string {
+  const { words } = gaps;
   const place = (mm: number) =>
     Math.abs(mm) < touchingMm ? "at-the-bed" : mm < 0 ? "off-the-bed" : "over-depth";
   if (place(fromMm) !== place(toMm)) {
-    const end = (mm: number) => hookSet(mm, mm, words, shown);
+    const end = (mm: number) => hookSet(mm, mm, gaps);
     return words("figures.from-to", { from: end(fromMm), to: end(toMm) });
   }
-  const gap = gapRange(Math.abs(fromMm), Math.abs(toMm), words, shown);
+  const gap = gapRange(Math.abs(fromMm), Math.abs(toMm), gaps);
   return words(`figures.${place(fromMm)}`, { gap });
 }
 
-function gapRange(
-  fromMm: number,
-  toMm: number,
-  words: Words,
-  shown: (metric: string, imperial: string) => string,
-): string {
+function gapRange(fromMm: number, toMm: number, { words, shown, centimetres, inches }: Gaps): string {
   const run = (length: (mm: number) => string): string => {
     const [from, to] = [length(fromMm), length(toMm)];
     return from === to ? from : words("figures.from-to", { from, to });
   };
-  return shown(
-    run((mm) => metricLength(mm, "cm")),
-    run(wholeInches),
-  );
+  return shown(run(centimetres), run(inches));
 }

@@ -13,12 +13,12 @@ function lengthShown(mm: number, figures: Figures): string {
 
 /** How each kind of value is shown. */
 const shown: Readonly<Record<Exclude<ValueKind, "text">, (value: number, figures: Figures) => string>> = {
-  number: (value) => String(value),
+  number: (value, figures) => figures.number(value, 3),
   length: lengthShown,
   depth: (mm, figures) => figures.depth(mm),
   mass: (g, figures) => figures.mass(g),
   "stated mass": (g, figures) => figures.statedMass(g),
-  density: (kgM3) => `${(kgM3 / 1000).toFixed(2)} g/cm³`,
+  density: (kgM3, figures) => `${figures.number(kgM3 / 1000, 2)} g/cm³`,
   time: (s, figures) => figures.time(s),
   share: (share, figures) => figures.share(share),
   pace: (ms, figures) => figures.pace(ms),

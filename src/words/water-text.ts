@@ -55,9 +55,9 @@ export function waterText(
     ],
   };
   const assumed = words("page.in-water.assumed", {
-    area: inWater.assumed.floatDragAreaCm2.toFixed(1),
+    area: figures.number(inWater.assumed.floatDragAreaCm2, 1),
     mass: figures.mass(inWater.assumed.floatMassG),
-    fall: (inWater.assumed.feedFallMs * 100).toFixed(0),
+    fall: figures.number(inWater.assumed.feedFallMs * 100, 0),
     main: figures.diameter(rig.mainLine.diameterMm),
     hook: figures.diameter(rig.hookLine.diameterMm),
     bait: rig.bait.title,
@@ -89,7 +89,7 @@ export function feedText({ rig, depths }: SolvedRig, kit: TableKit): readonly Te
     {
       caption: words("page.in-water.feed-spot"),
       table: feedPlaceTable(feed.value, "spot", kit),
-      notes: [words("page.in-water.feed-note", { fall: (fallMs * 100).toFixed(0) })],
+      notes: [words("page.in-water.feed-note", { fall: kit.figures.number(fallMs * 100, 0) })],
     },
     {
       caption: words("page.in-water.feed-start", { distance: figures.shortDepth(downTheSwimMm) }),
@@ -145,7 +145,7 @@ function neededNote({ tooLight }: InWater, paceMs: number, { words, figures }: T
   if (!needed || needed.loadShare === 1) return [];
   const lift = figures.shortGap(mayLiftMm);
   if (needed.loadShare === null) return [words("page.in-water.load-none", { lift })];
-  return [words("page.in-water.load-needed", { times: needed.loadShare.toFixed(1), lift })];
+  return [words("page.in-water.load-needed", { times: figures.number(needed.loadShare, 1), lift })];
 }
 
 function tooLightNote({ tooLight }: InWater, { words, figures }: TableKit): string[] {

@@ -201,7 +201,7 @@ async function shownOn(page: Page) {
 
 /** The sheet's figures in the words of the page. */
 function expected(sheet: Sheet, units: UnitChoice): Awaited<ReturnType<typeof shownOn>> {
-  const figures = makeFigures(units, words);
+  const figures = makeFigures(units, words, "en");
   const shot = sheet.shot.map(({ fromHookCm, ...one }) => ({ ...one, fromHookMm: fromHookCm * 10 }));
   const [lockShot, lineShot] = [true, false].map((lock) =>
     shot.filter(({ role }) => (role === "lock") === lock),

@@ -8,4 +8,8 @@ import { makeWords } from "../../src/words/words.ts";
 const words = makeWords(parse(readFileSync("content/words/en.yaml", "utf8")));
 
 /** What drawings are handed in tests: the guide's own words, metric figures. */
-export const drawingKit: DrawingKit = { words, figures: makeFigures("metric", words), measure: measureText };
+export const drawingKit: DrawingKit = {
+  words,
+  figures: makeFigures("metric", words, "en"),
+  measure: measureText,
+};

@@ -13,9 +13,9 @@ const words = makeWords({
     "from-to": "{from} to {to}",
   },
 });
-const both = makeFigures("metric first", words);
-const metric = makeFigures("metric", words);
-const imperial = makeFigures("imperial", words);
+const both = makeFigures("metric first", words, "en");
+const metric = makeFigures("metric", words, "en");
+const imperial = makeFigures("imperial", words, "en");
 
 describe("figures in the units of the guide", () => {
   it("puts imperial beside metric where the guide is metric first", () => {
@@ -73,5 +73,24 @@ describe("figures in the units of the guide", () => {
   it("writes a length below nothing with a minus sign and no zero below nothing", () => {
     expect(metric.gap(-100)).toBe("−10 cm");
     expect(metric.gap(-1)).toBe("0 cm");
+  });
+});
+
+/** Decimal signs. Source: Unicode CLDR, numbers of the locales `de` and `fr`. */
+describe("figures in the language of the guide", () => {
+  it.each([
+    ["en", "0.16 mm"],
+    ["de", "0,16 mm"],
+    ["fr", "0,16 mm"],
+  ])("has the decimal sign of %s", (language, shown) => {
+    expect(makeFigures("metric", words, language).diameter(0.16)).toBe(shown);
+  });
+
+  it("parts no thousands and writes a true minus", () => {
+    expect(metric.number(-12345.678, 1)).toBe("−12345.7");
+  });
+
+  it("writes no minus before nothing", () => {
+    expect(metric.number(-0.004, 2)).toBe("0");
   });
 });

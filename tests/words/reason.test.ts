@@ -7,7 +7,7 @@ import { makeWords } from "../../src/words/words.ts";
 import { contentWith, sourcesOf } from "../support/smallest-content.ts";
 
 const words = makeWords(readLibrary(sourcesOf(contentWith())).value!.words);
-const figures = makeFigures("metric first", words);
+const figures = makeFigures("metric first", words, "en");
 
 describe("the breach of the rule on lead", () => {
   const rule: LeadRule = { place: "Testland", allowedUpToG: 0.06, source: "made up", checked: "2026-11-20" };

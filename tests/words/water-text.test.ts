@@ -14,7 +14,7 @@ import { contentWith, sourcesOf } from "../support/smallest-content.ts";
 
 const library = readLibrary(sourcesOf(contentWith())).value!;
 const words = makeWords(library.words);
-const kit = { words, figures: makeFigures("metric", words) };
+const kit = { words, figures: makeFigures("metric", words, "en") };
 
 function text(changes: Partial<Rig> = {}) {
   const solved = valueIn(withWater(valueIn(solveRig({ ...library.rigs[0]!.rig, ...changes }))));

@@ -6,13 +6,24 @@ import { length, mass, massOrNone, temperature } from "./quantity-schema.ts";
 const isoDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/, "write the date as 2026-11-20");
 
 /** `content/guide.yaml`. */
+/** A BCP 47 tag: it says how numbers are written, and screen readers speak by it. */
+const languageTag = () => z.string().refine(isLanguageTag, "is no language tag; write one like en or de-AT");
+
+function isLanguageTag(typed: string): boolean {
+  try {
+    return Intl.getCanonicalLocales(typed).length === 1;
+  } catch {
+    return false;
+  }
+}
+
 export const guideSchema = z.strictObject({
   title: z.string(),
   publisher: z.string(),
   "site-address": z
     .url({ protocol: /^https?$/, error: "write the whole address, starting with https://" })
     .optional(),
-  language: z.string().default("en"),
+  language: languageTag().default("en"),
   units: z.enum(unitChoices).default("metric first"),
   "shot-scale": z.string(),
   tub: z.string(),

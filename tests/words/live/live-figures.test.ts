@@ -16,7 +16,7 @@ function live(body: string, others: Readonly<Record<string, string>> = {}) {
     library,
     solved: new Map(rigs.map((solved) => [solved.rig.id, solved])),
     words,
-    figures: makeFigures("metric first", words),
+    figures: makeFigures("metric first", words, "en"),
   });
 }
 

@@ -1,0 +1,21 @@
+/** A number with at most so many decimals, as the language writes it. */
+export type NumberText = (value: number, digits: number) => string;
+
+/**
+ * Numbers as a language writes them: its decimal sign, no zeros behind it that say nothing at the bank, no signs
+ * between thousands, a true minus.
+ *
+ * @throws RangeError where the language is no BCP 47 tag
+ */
+export function makeNumberText(language: string): NumberText {
+  const formats = new Map<number, Intl.NumberFormat>();
+  const format = (digits: number) => {
+    const known = formats.get(digits);
+    if (known) return known;
+    const options = { maximumFractionDigits: digits, useGrouping: false, signDisplay: "negative" } as const;
+    const made = new Intl.NumberFormat(language, options);
+    formats.set(digits, made);
+    return made;
+  };
+  return (value, digits) => format(digits).format(value).replace("-", "−");
+}
