@@ -85,6 +85,15 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
     reason: "the file has no front matter",
     hint: "start it with a line ---, then `title: …`, then a line ---",
   }),
+  "file-too-deep": (v) => ({
+    reason: `the file stands in a folder below ${v.folder}/`,
+    hint: `move it up into ${v.folder}/, or out of the content`,
+  }),
+  "file-name": (v) => v,
+  "address-taken": (v) => ({
+    reason: `what is made of this file comes out at ${v.address}, which is taken by ${v.by}`,
+    hint: "call the file something else; letters that differ by case only are the same on some systems",
+  }),
   "missing-file": (v) => ({ reason: `there is no ${v.path}`, hint: `add it; ${v.need}` }),
   "unknown-key": (v) => wrongName(`unknown key "${v.key}"`, v.key, v.allowed),
   "missing-key": (v) => ({ reason: `"${v.key}" is missing`, hint: `add a line \`${v.key}: …\`` }),

@@ -1,11 +1,13 @@
 import type { z } from "zod";
 import type { Finding } from "../core/finding.ts";
+import { addressesOf, ownAddresses } from "../model/content-addresses.ts";
 import { type Message, message, type Place } from "../model/message.ts";
 import type { MessageCode, MessageValues } from "../model/message-table.ts";
 import { makeFigures } from "../words/figures.ts";
 import { findingMessage } from "../words/reason.ts";
 import type { Words } from "../words/words.ts";
 import { type MarkdownSource, readMarkdown } from "./markdown-source.ts";
+import { folded, nameProblem } from "./names.ts";
 import { readSchema } from "./schema/read-schema.ts";
 import type { Source } from "./world.ts";
 import { readYaml, type YamlSource } from "./yaml-source.ts";
@@ -26,6 +28,8 @@ export interface ReadProse<T> extends Read<T> {
 /** Reads the files of the content one by one and keeps every message met. */
 export class Reading {
   readonly messages: Message[] = [];
+  /** Files by the addresses that are made of them, folded; what is the guide's own is nobody's to take. */
+  readonly #taken = new Map(ownAddresses.map((address) => [folded(address), "the guide itself"]));
 
   constructor(
     readonly sources: ReadonlyMap<string, Source>,
@@ -83,10 +87,34 @@ export class Reading {
     return value;
   }
 
+  /** Files of a folder whose names may be addresses; a message for each that may not. */
   #inFolder(folder: string, ending: string): Source[] {
     return [...this.sources.values()]
       .filter(({ path }) => path.startsWith(`${folder}/`) && path.endsWith(ending))
-      .sort((a, b) => (a.path < b.path ? -1 : 1));
+      .sort((a, b) => (a.path < b.path ? -1 : 1))
+      .filter((source) => this.#hasAddress(folder, source));
+  }
+
+  #hasAddress(folder: string, { path, file }: Source): boolean {
+    const place = { file, line: 1, column: 1 };
+    if (path.lastIndexOf("/") > folder.length) {
+      this.error(place, "file-too-deep", { folder });
+      return false;
+    }
+    const problem = nameProblem(fileId(path));
+    if (problem) {
+      this.error(place, "file-name", problem);
+      return false;
+    }
+    for (const address of addressesOf(folder, fileId(path))) {
+      const by = this.#taken.get(folded(address));
+      if (by !== undefined) {
+        this.error(place, "address-taken", { address, by });
+        break;
+      }
+      this.#taken.set(folded(address), file);
+    }
+    return true;
   }
 
   #yaml<T>(source: Source, schema: z.ZodType<T>): Read<T> | undefined {
@@ -104,7 +132,14 @@ export class Reading {
     const { value, messages } = readSchema(schema, yaml);
     this.messages.push(...messages);
     if (value === undefined) return undefined;
-    const id = source.path.replace(/^.*\//, "").replace(/\.\w+$/, "");
-    return { id, source, value, yaml };
+    return { id: fileId(source.path), source, value, yaml };
   }
+}
+
+/** Name of a file without folder and ending, in the one form of its letters that addresses have. */
+function fileId(path: string): string {
+  return path
+    .replace(/^.*\//s, "")
+    .replace(/\.\w+$/, "")
+    .normalize("NFC");
 }

@@ -22,6 +22,37 @@ export const sitePaths = {
   asset: (name: string) => `site/assets/${name}`,
 } as const;
 
+/** What the names of a card's files end in, by its format; nothing for the pocket card. */
+export const cardSuffixes = { "ID-1": "", A7: "-a7", A6: "-a6", A5: "-a5" } as const;
+
+/** What the names of sheets end in, by the way their paper is turned to print the backs. */
+export const turningSuffixes = { "long edge": "", "short edge": "-short-edge", fold: "-fold" } as const;
+
+/** What the names of handouts end in, by their paper. */
+export const handoutSizes = { A5: "a5", A4: "a4", "half Letter": "half-letter", Letter: "letter" } as const;
+
+type CardFormatName = keyof typeof cardSuffixes;
+
+/** Where each file to print stands below the output folder; the site has a copy of each. */
+export const printPaths = {
+  card: (rigId: string, format: CardFormatName) => `cards/${rigId}${cardSuffixes[format]}.pdf`,
+  preview: (rigId: string, format: CardFormatName, side: "front" | "back") =>
+    `site/previews/${rigId}${cardSuffixes[format]}-${side}.png`,
+  sheet: (format: CardFormatName, turning: keyof typeof turningSuffixes) =>
+    `cards/${sheetName(format, turning)}.pdf`,
+  handout: (lessonId: string, size: (typeof handoutSizes)[keyof typeof handoutSizes]) =>
+    `handouts/${lessonId}-${size}.pdf`,
+  strip: (rigId: string) => `handouts/strip-${rigId}.pdf`,
+  shotGauge: "handouts/shot-gauge.pdf",
+  booklet: "handouts/booklet.pdf",
+  bookletToFold: "handouts/booklet-to-fold.pdf",
+} as const;
+
+/** Name of a sheet of cards, as its file and its title know it. */
+export function sheetName(format: CardFormatName, turning: keyof typeof turningSuffixes): string {
+  return `sheet${cardSuffixes[format]}${turningSuffixes[turning]}`;
+}
+
 /** Anchor of a word in the glossary. */
 export function termId(term: string): string {
   return term

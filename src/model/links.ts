@@ -1,4 +1,4 @@
-import { sitePaths } from "./addresses.ts";
+import { pagePlaces } from "./content-addresses.ts";
 
 /** Where a link of a text leads. */
 export type Link =
@@ -44,7 +44,7 @@ function linkWithin(url: string, textPath: string): Link {
   const own = textPath.split("/").slice(-2);
   const [folder = "", name = ""] = file === "" ? own : resolved(own[0]!, file);
   const [, id, ending] = /^([\p{L}\p{M}\p{N}_-]+)\.(md|yaml|html)$/u.exec(name) ?? [];
-  const target = id === undefined || ending === undefined ? undefined : pageOf.get(folder)?.(id);
+  const target = id === undefined || ending === undefined ? undefined : pagePlaces.get(folder)?.(id);
   if (!target) return { kind: "no page", folder, name };
   const place = anchor ?? target.entry;
   return { kind: "page", page: target.page, ...(place !== undefined && place !== "" && { anchor: place }) };
@@ -68,21 +68,3 @@ function resolved(folder: string, path: string): readonly [string, string] {
   const name = steps.pop() ?? "";
   return [steps.length === 0 ? "pages" : steps.join("/"), name];
 }
-
-interface PagePlace {
-  readonly page: string;
-  /** Anchor of what the file is about, where it has no page of its own. */
-  readonly entry?: string;
-}
-
-/** Page that shows a file, by its folder of the content. */
-const pageOf: ReadonlyMap<string, (id: string) => PagePlace> = new Map([
-  ["rigs", (id) => ({ page: sitePaths.rig(id) })],
-  ["lessons", (id) => ({ page: sitePaths.lesson(id) })],
-  ["pages", (id) => ({ page: sitePaths.page(id) })],
-  ["floats", (id) => ({ page: sitePaths.floats, entry: id })],
-  ["shot", (id) => ({ page: sitePaths.shot, entry: id })],
-  ["baits", (id) => ({ page: sitePaths.baits, entry: id })],
-  ["knots", (id) => ({ page: sitePaths.knots, entry: id })],
-  ["species", (id) => ({ page: sitePaths.fish, entry: id })],
-]);

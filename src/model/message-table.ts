@@ -18,6 +18,9 @@ export interface MessageValues {
   readonly "yaml-syntax": { readonly problem: string };
   readonly "not-utf-8": None;
   readonly "no-front-matter": None;
+  readonly "file-too-deep": { readonly folder: string };
+  readonly "file-name": { readonly reason: string; readonly hint: string };
+  readonly "address-taken": { readonly address: string; readonly by: string };
   readonly "missing-file": { readonly path: string; readonly need: string };
   readonly "unknown-key": { readonly key: string; readonly allowed: Names };
   readonly "missing-key": { readonly key: string };
@@ -76,6 +79,9 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "yaml-syntax": "error",
   "not-utf-8": "error",
   "no-front-matter": "error",
+  "file-too-deep": "error",
+  "file-name": "error",
+  "address-taken": "error",
   "missing-file": "error",
   "unknown-key": "error",
   "missing-key": "error",

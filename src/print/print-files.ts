@@ -3,6 +3,7 @@ import type { DrawingKit } from "../drawing/kit.ts";
 import { layOut } from "../layout/lay-out.ts";
 import { nodeFonts } from "../layout/node-fonts.ts";
 import { drawingToPng } from "../layout/png.ts";
+import { printPaths, sheetName } from "../model/addresses.ts";
 import type { Guide, RigEntry } from "../model/library.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import { type CardFormat, cardFormats, type FinishedCard } from "./cards/card-formats.ts";
@@ -13,7 +14,7 @@ import { paintPdf } from "./pdf/pdf.ts";
 import type { Press } from "./press.ts";
 import type { PrintedFile } from "./printed-file.ts";
 import { paperSizes } from "./sheets/paper-sizes.ts";
-import { type Card, noteWidthMm, sheets, type Turning, turnings } from "./sheets/sheet.ts";
+import { type Card, noteWidthMm, sheets, turnings } from "./sheets/sheet.ts";
 import { layOutTrueSize, trueSizeFiles, trueSizeProblems } from "./true-size/true-size-files.ts";
 
 export interface PrintInput {
@@ -92,9 +93,8 @@ function doesNotFit({ format, solved, card }: Laid): DoesNotFit[] {
 async function* cardFiles({ format, solved, card }: Laid, press: Press): AsyncIterable<PrintedFile> {
   const { id: rigId, title: rig } = solved.rig;
   const { words } = press.kit;
-  const name = `${rigId}${format.suffix}`;
   yield {
-    path: `cards/${name}.pdf`,
+    path: printPaths.card(rigId, format.name),
     content: await paintPdf(cardSides(card.alone), press.facts(words("card.document", { rig })), press.fonts),
     printable:
       format.name === "ID-1"
@@ -103,7 +103,7 @@ async function* cardFiles({ format, solved, card }: Laid, press: Press): AsyncIt
   };
   for (const side of ["front", "back"] as const) {
     yield {
-      path: `site/previews/${name}-${side}.png`,
+      path: printPaths.preview(rigId, format.name, side),
       content: drawingToPng(card[side], format.name === "ID-1" ? pocketPreviewDpi : previewDpi, press.fonts),
     };
   }
@@ -115,12 +115,6 @@ function chosen(cards: readonly Card[], { copies = 1, rigs }: SheetChoice = {}):
     .filter(({ id }) => rigs === undefined || rigs.includes(id))
     .flatMap((card) => Array.from({ length: copies }, () => card));
 }
-
-const turningSuffix: Readonly<Record<Turning, string>> = {
-  "long edge": "",
-  "short edge": "-short-edge",
-  fold: "-fold",
-};
 
 async function* sheetFiles(
   cards: readonly Card[],
@@ -141,11 +135,10 @@ async function* sheetFiles(
     if (sides.length === 0) continue;
     const duplex = turning === "fold" ? "one side" : turning;
     const title = words("card.sheet.document", { guide: guide.title });
-    const name = `sheet${format.suffix}${turningSuffix[turning]}`;
     yield {
-      path: `cards/${name}.pdf`,
+      path: printPaths.sheet(format.name, turning),
       content: await paintPdf(sides, { ...facts(title), duplex }, fonts),
-      printable: { kind: "sheet", title: words(`printable.${name}`) },
+      printable: { kind: "sheet", title: words(`printable.${sheetName(format.name, turning)}`) },
     };
   }
 }

@@ -1,6 +1,7 @@
 import type { DrawingKit } from "../../drawing/kit.ts";
 import type { Fonts } from "../../layout/fonts.ts";
 import type { LaidOutPage } from "../../layout/lay-out.ts";
+import type { cardSuffixes } from "../../model/addresses.ts";
 import type { Guide } from "../../model/library.ts";
 import type { SolvedRig } from "../../model/solved.ts";
 import type { Card, Cutting } from "../sheets/sheet.ts";
@@ -17,9 +18,7 @@ export interface FinishedCard {
 }
 
 export interface CardFormat {
-  readonly name: "ID-1" | "A7" | "A6" | "A5";
-  /** What its files are called after: nothing for the pocket card. */
-  readonly suffix: string;
+  readonly name: keyof typeof cardSuffixes;
   readonly cutting: Cutting;
   layOut(solved: SolvedRig, guide: Guide, kit: DrawingKit, fonts: Fonts): Promise<FinishedCard>;
 }
@@ -28,7 +27,6 @@ export interface CardFormat {
 export const cardFormats: readonly CardFormat[] = [
   {
     name: "ID-1",
-    suffix: "",
     cutting: "apart",
     layOut: async (solved, guide, kit, fonts) => {
       const faces = await layOutId1(solved, guide, kit, fonts);
@@ -39,7 +37,6 @@ export const cardFormats: readonly CardFormat[] = [
   ...readerFormats.map(
     (format): CardFormat => ({
       name: format.name,
-      suffix: `-${format.name.toLowerCase()}`,
       cutting: format.name === "A7" ? "apart" : "halving",
       layOut: async (solved, guide, kit, fonts) => {
         const faces = await layOutReader(solved, format, guide, kit, fonts);

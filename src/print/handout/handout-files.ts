@@ -1,5 +1,6 @@
 import type { HandoutFormat } from "../../../templates/handouts/format.ts";
 import type { PictureSource } from "../../drawing/pictures.ts";
+import { handoutSizes, printPaths } from "../../model/addresses.ts";
 import type { Lesson, Prose } from "../../model/library.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
 import { paintPdf } from "../pdf/pdf.ts";
@@ -71,9 +72,9 @@ export async function* handoutFiles(
     ] as const;
     const links = linksOn(sides, linkContext(press));
     for (const [size, pages] of sizes) {
-      const name = size.toLowerCase().replace(" ", "-");
+      const name = handoutSizes[size];
       yield {
-        path: `handouts/${lesson.id}-${name}.pdf`,
+        path: printPaths.handout(lesson.id, name),
         content: await paintPdf(pages, { ...facts, links }, press.fonts),
         printable: { kind: "handout", title: words(`printable.lesson.${name}`, { lesson: lesson.title }) },
       };
@@ -92,14 +93,14 @@ async function* bookletFiles(
   const links = linksOn(sides, { ...linkContext(press), pages: lessonPages });
   const facts = press.facts(words("handout.booklet", { guide: press.guide.title }));
   yield {
-    path: "handouts/booklet.pdf",
+    path: printPaths.booklet,
     content: await paintPdf(sides, { ...facts, links }, press.fonts),
     printable: { kind: "booklet", title: words("printable.booklet") },
   };
   const sections = sectionsOf(sides.length);
   const folded = { ...facts, duplex: "short edge", forFolding: true } as const;
   yield {
-    path: "handouts/booklet-to-fold.pdf",
+    path: printPaths.bookletToFold,
     content: await paintPdf(imposeBooklet(sides), folded, press.fonts),
     printable: {
       kind: "booklet",

@@ -4,6 +4,7 @@ import { type LaidOutPage, layOut } from "../../layout/lay-out.ts";
 import { asPaper } from "../../layout/paper.ts";
 import { Box } from "../../markup/boxes.ts";
 import type { Element } from "../../markup/jsx-runtime.ts";
+import { printPaths } from "../../model/addresses.ts";
 import type { SolvedRig } from "../../model/solved.ts";
 import { unbroken } from "../../words/load-text.ts";
 import { threeDepths } from "../cards/card-content.ts";
@@ -90,7 +91,7 @@ async function stripFile(solved: SolvedRig, press: Press): Promise<TrueSizeFile>
   });
   const lines = [words("handout.strip.how", { depth: unbroken(figures.shortDepth(depth.depthMm)) })];
   return {
-    path: `handouts/strip-${rig.id}.pdf`,
+    path: printPaths.strip(rig.id),
     title,
     listed: words("printable.strip", { rig: rig.title }),
     of: rig.id,
@@ -117,7 +118,7 @@ async function gaugeFile(shot: readonly Shot[], scale: string, press: Press): Pr
   const lines = [words("handout.gauge.how", { scale })];
   const page = await layOutPage(title, lines, GaugeTable({ head, rows }), press);
   const listed = words("printable.shot-gauge");
-  return { path: "handouts/shot-gauge.pdf", title, listed, of: "shot-gauge", page };
+  return { path: printPaths.shotGauge, title, listed, of: "shot-gauge", page };
 }
 
 function layOutPage(
