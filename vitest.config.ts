@@ -1,9 +1,13 @@
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { defineConfig } from "vitest/config";
 
 const slow = "tests/**/*.slow.test.{ts,tsx}";
 
 export default defineConfig({
   test: {
+    // Builds note where they work; not in the home of whoever tests.
+    env: { XDG_STATE_HOME: join(tmpdir(), "dotdown-tests") },
     projects: [
       {
         extends: true,

@@ -70,7 +70,7 @@ export async function solveContent(
   const { value: read, messages } = await readContent(world, folders);
   if (!read) return { value: undefined, messages };
   const { library, kit } = read;
-  const solved = solveLibrary(library, kit.words, kit.figures);
+  const solved = await solveLibrary(library, kit.words, kit.figures);
   const texts = liveTexts(library, solved.value, kit);
   const knots = knotMessages(library, kit.words);
   const checked = [

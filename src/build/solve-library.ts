@@ -20,10 +20,19 @@ const frontMatter: Readonly<Record<Subject, readonly string[]>> = {
   rig: [],
 };
 
-/** The sums of every rig; what they found stands at the part of the rig's file that it is about. */
-export function solveLibrary(library: Library, words: Words, figures: Figures): Staged<readonly SolvedRig[]> {
+/**
+ * The sums of every rig; what they found stands at the part of the rig's file that it is about. Between two rigs the
+ * process may turn to what else it is asked, such as to stop.
+ */
+export async function solveLibrary(
+  library: Library,
+  words: Words,
+  figures: Figures,
+): Promise<Staged<readonly SolvedRig[]>> {
   const messages: Message[] = [];
-  const solved = library.rigs.flatMap((entry) => {
+  const solved: SolvedRig[] = [];
+  for (const entry of library.rigs) {
+    await new Promise((turn) => setImmediate(turn));
     const dry = solveRig(entry.rig);
     const rig = dry.ok ? withWater(dry.value) : dry;
     const told = new Map(
@@ -36,7 +45,7 @@ export function solveLibrary(library: Library, words: Words, figures: Figures): 
         severity: severityOf(finding, library.guide),
       });
     }
-    return rig.ok ? [rig.value] : [];
-  });
+    if (rig.ok) solved.push(rig.value);
+  }
   return { value: solved, messages };
 }

@@ -4,7 +4,7 @@ import { buildSettings } from "./build-settings.ts";
 import { type CliCommand, exitCodes, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
-import { writeOutput } from "./output/write-output.ts";
+import { withOutput } from "./output/with-output.ts";
 
 export const buildCommand: CliCommand = {
   name: "build",
@@ -16,16 +16,19 @@ export const buildCommand: CliCommand = {
       .option("--rigs <names>", "only these rigs on the sheets of cards, such as first-session,margin")
       .option("--copies <number>", "so many copies of each card on the sheets"),
   async run(_args, options, terminal) {
-    const folders = contentFolders(options);
-    const { value: solved, messages } = await solveContent(disk, folders);
-    if (messages.length > 0) terminal.report(formatReport(messages));
-    if (!solved) return exitCodes.contentErrors;
     const out = String(options.out);
+    const content = contentFolders(options);
     const tell = (line: string) => terminal.report(`dotdown: ${line}\n`);
-    const settings = { ...buildSettings(solved), sheets: sheetChoice(options, solved) };
-    const count = await writeOutput({ out, contentFolders: folders, tell }, outputFiles(solved, settings));
-    terminal.result(`${count} files in ${out}; open ${out}/site/index.html\n`);
-    return exitCodes.fine;
+    // The folder is claimed before the content is read: who builds last has read last.
+    return withOutput({ out, contentFolders: content, tell }, async (output) => {
+      const { value: solved, messages } = await solveContent(disk, content);
+      if (messages.length > 0) terminal.report(formatReport(messages));
+      if (!solved) return exitCodes.contentErrors;
+      const settings = { ...buildSettings(solved), sheets: sheetChoice(options, solved) };
+      const count = await output.replace(outputFiles(solved, settings));
+      terminal.result(`${count} files in ${out}; open ${out}/site/index.html\n`);
+      return exitCodes.fine;
+    });
   },
 };
 

@@ -5,6 +5,8 @@ import { WordsError } from "../words/words.ts";
 import { buildCommand } from "./build-command.ts";
 import { checkCommand } from "./check-command.ts";
 import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";
+import { clearLeftovers } from "./output/leftovers.ts";
+import { rememberedFolders } from "./output/notes.ts";
 import { sheetCommand } from "./sheet-command.ts";
 
 const commands: readonly CliCommand[] = [buildCommand, checkCommand, sheetCommand];
@@ -19,7 +21,12 @@ function program(terminal: Terminal, onRun: (code: number) => void): Command {
     .configureOutput({ writeOut: terminal.result, writeErr: terminal.report });
   for (const { name, describe, run } of commands) {
     const command = describe(root.command(name));
-    command.action(async () => onRun(await run(command.args, command.opts(), terminal)));
+    command.action(async () => {
+      clearLeftovers([process.cwd(), ...rememberedFolders()], (line) =>
+        terminal.report(`dotdown: ${line}\n`),
+      );
+      onRun(await run(command.args, command.opts(), terminal));
+    });
   }
   return root;
 }

@@ -2,7 +2,7 @@ import { lstatSync, readdirSync, readlinkSync, realpathSync, statSync } from "no
 import { homedir } from "node:os";
 import { dirname, join, resolve } from "node:path";
 import { UsageError } from "../command.ts";
-import { differences, type FileList, readList } from "./file-list.ts";
+import { differences, readList } from "./file-list.ts";
 
 /** So many files are named in a message; a longer list hides its advice. */
 const namedMax = 10;
@@ -13,22 +13,21 @@ const namedMax = 10;
  *
  * @param target absolute path
  * @param out the folder as it was asked for
- * @returns what the folder holds
  * @throws UsageError with what is in the way, and what to do
  */
-export function requireOwnFolder(target: string, out: string): FileList {
+export function requireOwnFolder(target: string, out: string): void {
   const found = lstatSync(target, { throwIfNoEntry: false });
-  if (!found) return new Map();
+  if (!found) return;
   if (found.isSymbolicLink())
     throw new UsageError(
       `${out} is a link to ${readlinkSync(target)}; nothing is written through links: name that folder itself with --out`,
     );
   if (!found.isDirectory()) throw new UsageError(`${out} is a file; name a folder with --out`);
-  if (readdirSync(target).length === 0) return new Map();
+  if (readdirSync(target).length === 0) return;
   const list = readList(target);
   if (!list) throw new UsageError(noList(target, out));
   const { unknown, changed } = differences(target, list);
-  if (unknown.length + changed.length === 0) return list;
+  if (unknown.length + changed.length === 0) return;
   const lines = [
     ...unknown.map((path) => `${path} (no build wrote it)`),
     ...changed.map((path) => `${path} (changed since)`),

@@ -1,91 +1,113 @@
-import { randomBytes } from "node:crypto";
 import {
   appendFileSync,
   lstatSync,
   mkdirSync,
+  readdirSync,
   readFileSync,
+  renameSync,
   rmdirSync,
   unlinkSync,
-  writeFileSync,
 } from "node:fs";
-import { dirname, join } from "node:path";
-import { ContentError } from "../../build/build.ts";
-import type { OutputFile } from "../../markup/output.ts";
-import { type FileList, listName, listText, readList } from "./file-list.ts";
-import { type Fingerprint, fingerprintOf } from "./fingerprint.ts";
+import { basename, dirname, join } from "node:path";
+import { type FileList, readList } from "./file-list.ts";
+import type { Fingerprint } from "./fingerprint.ts";
+import { forget, remember } from "./notes.ts";
+import { type Owner, outputKey, ownerOf, workName } from "./owner.ts";
 import { removeListed } from "./remove-listed.ts";
 
-/** A folder beside the output that one build makes for itself, and what is in it. */
+/** A folder beside the output that one build makes for itself: its lock, its journal, and what is not yet in place. */
 export interface WorkFolder {
   readonly path: string;
-  /** The output to be. */
-  readonly next: string;
-  /** The output that was, while the two are swapped. */
-  readonly before: string;
-  /** A line for each file of `next`, written before the file is. */
-  readonly log: string;
+  readonly owner: Owner;
 }
 
-export const workFolderAt = (path: string): WorkFolder => ({
-  path,
-  next: join(path, "next"),
-  before: join(path, "before"),
-  log: join(path, "log"),
-});
+/** The output to be. */
+export const nextIn = (work: WorkFolder) => join(work.path, "next");
+/** The output that was, while the two are swapped. */
+export const beforeIn = (work: WorkFolder) => join(work.path, "before");
+/** What the build is about to do, a line each, written before it is done. */
+const journalIn = (work: WorkFolder) => join(work.path, "journal");
+
+type JournalLine =
+  | readonly ["output", string]
+  | readonly ["file", string, Fingerprint]
+  | readonly ["in place"];
 
 /** Makes a work folder; its name is new, so nothing that was there before is ever written to or deleted. */
-export function makeWorkFolder(parent: string): WorkFolder {
-  const work = workFolderAt(join(parent, `.dotdown-${randomBytes(8).toString("hex")}`));
+export function makeWorkFolder(parent: string, output: string): WorkFolder {
+  const work = workFolderAt(join(parent, workName(outputKey(output))))!;
   mkdirSync(work.path);
+  remember(work.path);
+  note(work, ["output", output]);
   return work;
 }
 
-/**
- * Writes all files and their list into the next output.
- *
- * @returns the list, with itself in it
- * @throws ContentError where two files have one address, on disks that do not tell large letters from small ones too
- */
-export async function writeNext(work: WorkFolder, files: AsyncIterable<OutputFile>): Promise<FileList> {
-  const list = new Map<string, Fingerprint>();
-  const addresses = new Set<string>();
-  const write = ({ path, content }: OutputFile) => {
-    const folded = path.normalize("NFC").toLowerCase();
-    if (addresses.has(folded))
-      throw new ContentError(`two things in the content make the file ${path}; rename one`);
-    addresses.add(folded);
-    const fingerprint = fingerprintOf(content);
-    appendFileSync(work.log, `${JSON.stringify([path, fingerprint])}\n`);
-    const file = join(work.next, path);
-    mkdirSync(dirname(file), { recursive: true });
-    writeFileSync(file, content, { flag: "wx" });
-    list.set(path, fingerprint);
-  };
-  mkdirSync(work.next);
-  for await (const file of files) write(file);
-  write({ path: listName, content: listText(list) });
-  return list;
+/** The work folder of this path; undefined where its name is not one. */
+export function workFolderAt(path: string): WorkFolder | undefined {
+  const owner = ownerOf(basename(path));
+  return owner && { path, owner };
 }
 
-/** The files that the log says were being written; a last line that was cut off is of a file not yet begun. */
-function logged(work: WorkFolder): FileList {
-  if (!lstatSync(work.log, { throwIfNoEntry: false })?.isFile()) return new Map();
-  const lines = readFileSync(work.log, "utf8").split("\n").slice(0, -1);
-  return new Map(lines.map((line) => JSON.parse(line) as [string, Fingerprint]));
+/** The work folders beside each other in a folder; none where it is not there. */
+export function workFoldersIn(parent: string): WorkFolder[] {
+  if (!lstatSync(parent, { throwIfNoEntry: false })) return [];
+  return readdirSync(parent, { withFileTypes: true }).flatMap((entry) => {
+    const work = entry.isDirectory() ? workFolderAt(join(parent, entry.name)) : undefined;
+    return work ? [work] : [];
+  });
+}
+
+/** Writes a line into the journal. */
+export function note(work: WorkFolder, line: JournalLine): void {
+  appendFileSync(journalIn(work), `${JSON.stringify(line)}\n`);
+}
+
+/** The lines of the journal; one that was cut off tells of something not yet begun. */
+function journal(work: WorkFolder): readonly JournalLine[] {
+  if (!lstatSync(journalIn(work), { throwIfNoEntry: false })?.isFile()) return [];
+  return readFileSync(journalIn(work), "utf8")
+    .split("\n")
+    .flatMap((line) => {
+      try {
+        return [JSON.parse(line)];
+      } catch {
+        return [];
+      }
+    });
+}
+
+/** The name of the output that is written; undefined where the build was stopped before it said so. */
+export const outputOf = (work: WorkFolder) =>
+  journal(work).flatMap((line) => (line[0] === "output" ? [line[1]] : []))[0];
+
+/** Whether the next output was put in the place of the old one, which is then no longer needed. */
+export const isInPlace = (work: WorkFolder) => journal(work).some(([what]) => what === "in place");
+
+/** The files that were being written for the next output. */
+function written(work: WorkFolder): FileList {
+  return new Map(journal(work).flatMap((line) => (line[0] === "file" ? [[line[1], line[2]] as const] : [])));
 }
 
 /**
- * Deletes a work folder with what builds wrote into it.
+ * Deletes a work folder with what builds wrote into it. Where somebody else put something there, it is kept under a
+ * name that no build looks for.
  *
- * @returns paths of what somebody else put there, which stay with it
+ * @returns where it is kept; undefined where it is gone
  */
-export function removeWorkFolder(work: WorkFolder): readonly string[] {
+export function removeWorkFolder(work: WorkFolder): string | undefined {
   const stayed = [
-    ...removeListed(work.next, logged(work), true).map((path) => join(work.next, path)),
-    ...removeListed(work.before, readList(work.before) ?? new Map()).map((path) => join(work.before, path)),
+    ...removeListed(nextIn(work), written(work), true),
+    ...removeListed(beforeIn(work), readList(beforeIn(work)) ?? new Map()),
   ];
-  if (stayed.length > 0) return stayed;
-  if (lstatSync(work.log, { throwIfNoEntry: false })) unlinkSync(work.log);
+  const others = readdirSync(work.path).filter((name) => join(work.path, name) !== journalIn(work));
+  if (stayed.length > 0 || others.length > 0) {
+    const kept = join(dirname(work.path), basename(work.path).replace(".dotdown-", "dotdown-kept-"));
+    renameSync(work.path, kept);
+    forget(work.path);
+    return kept;
+  }
+  if (lstatSync(journalIn(work), { throwIfNoEntry: false })) unlinkSync(journalIn(work));
   rmdirSync(work.path);
-  return [];
+  forget(work.path);
+  return undefined;
 }

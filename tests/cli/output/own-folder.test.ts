@@ -13,7 +13,7 @@ import { homedir } from "node:os";
 import { join, parse, relative } from "node:path";
 import { beforeEach, describe, expect, it } from "vitest";
 import { UsageError } from "../../../src/cli/command.ts";
-import { writeOutput } from "../../../src/cli/output/write-output.ts";
+import { withOutput } from "../../../src/cli/output/with-output.ts";
 import type { OutputFile } from "../../../src/markup/output.ts";
 import { temporaryFolder, writeContent } from "../../support/cli.ts";
 import { hashesBelow } from "../../support/files-below.ts";
@@ -35,7 +35,9 @@ async function* files(title: string): AsyncIterable<OutputFile> {
 }
 
 const build = (to = out, title = "Test guide") =>
-  writeOutput({ out: to, contentFolders: [content], tell: expect.unreachable }, files(title));
+  withOutput({ out: to, contentFolders: [content], tell: expect.unreachable }, ({ replace }) =>
+    replace(files(title)),
+  );
 
 /** A build that must be refused, with nothing written, deleted or left behind. */
 async function expectRefused(to: string, ...reasons: (string | RegExp)[]): Promise<void> {

@@ -1,7 +1,7 @@
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { writeOutput } from "../../../src/cli/output/write-output.ts";
+import { withOutput } from "../../../src/cli/output/with-output.ts";
 import type { OutputFile } from "../../../src/markup/output.ts";
 import { temporaryFolder } from "../../support/cli.ts";
 
@@ -16,7 +16,7 @@ async function* failing(): AsyncIterable<OutputFile> {
 
 const told: string[] = [];
 const write = (out: string, content: AsyncIterable<OutputFile>) =>
-  writeOutput({ out, contentFolders: [], tell: (line) => told.push(line) }, content);
+  withOutput({ out, contentFolders: [], tell: (line) => told.push(line) }, ({ replace }) => replace(content));
 
 describe("writing the output", () => {
   it("writes every file, and a list with their sizes and hashes", async () => {
@@ -91,9 +91,11 @@ describe("writing the output", () => {
       const [work] = readdirSync(folder).filter((name) => name !== "out");
       writeFileSync(join(folder, work!, "next/new.txt"), "now");
     }
-    await expect(write(out, spoilt())).rejects.toThrow("is not as it was written");
+    await expect(write(out, spoilt())).rejects.toThrow("new.txt was changed by something else");
     expect(readFileSync(join(out, "old.txt"), "utf8")).toBe("old");
     // What somebody wrote stays, wherever they wrote it.
-    expect(told.pop()).toMatch(/next\/new\.txt was not written by a build; it is kept there$/);
+    expect(told.pop()).toMatch(/^what no build wrote was found beside the output, and is kept in /);
+    const kept = readdirSync(folder).find((name) => name.startsWith("dotdown-kept-"))!;
+    expect(readFileSync(join(folder, kept, "next/new.txt"), "utf8")).toBe("now");
   });
 });

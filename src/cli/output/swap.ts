@@ -1,0 +1,61 @@
+import { lstatSync, renameSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { differences, type FileList, readList } from "./file-list.ts";
+import { beforeIn, isInPlace, nextIn, note, outputOf, type WorkFolder } from "./work-folder.ts";
+
+const isThere = (path: string) => lstatSync(path, { throwIfNoEntry: false }) !== undefined;
+
+/**
+ * Puts the next output in the place of the old one. It is held against its list before and after; where it is not what
+ * was written, the old one stays or comes back.
+ */
+export function swap(work: WorkFolder, target: string, list: FileList): void {
+  const [next, before] = [nextIn(work), beforeIn(work)];
+  requireWhole(next, list);
+  const replaces = isThere(target);
+  if (replaces) renameSync(target, before);
+  let isIn = false;
+  try {
+    renameSync(next, target);
+    isIn = true;
+    requireWhole(target, list);
+    note(work, ["in place"]);
+  } catch (error) {
+    if (isIn) renameSync(target, next);
+    if (replaces) renameSync(before, target);
+    throw error;
+  }
+}
+
+/** What lies in the output is not what was written there: the disk, or somebody else, changed it. */
+export class SpoiltError extends Error {}
+
+function requireWhole(folder: string, list: FileList): void {
+  const { unknown, changed, missing } = differences(folder, list);
+  const wrong = [...unknown, ...changed, ...missing];
+  if (wrong.length > 0)
+    throw new SpoiltError(`${wrong[0]} was changed by something else while it was written`);
+}
+
+function isWhole(folder: string): boolean {
+  const list = readList(folder);
+  return list !== undefined && Object.values(differences(folder, list)).every((paths) => paths.length === 0);
+}
+
+/**
+ * Takes up a swap that was stopped between its two moves: finishes it where the next output is whole, else puts the
+ * old one back.
+ *
+ * @returns what was done, for the person who sees it; undefined where there was nothing to do
+ */
+export function endSwap(work: WorkFolder): string | undefined {
+  const output = outputOf(work);
+  if (output === undefined || !isThere(beforeIn(work)) || isInPlace(work)) return undefined;
+  const target = join(dirname(work.path), output);
+  if (isThere(target)) return undefined;
+  const isNew = isWhole(nextIn(work));
+  renameSync(isNew ? nextIn(work) : beforeIn(work), target);
+  return isNew
+    ? `a build was stopped while it put its output in place; that is done now, in ${target}`
+    : `a build was stopped while it put its output in place; the old one is back in ${target}`;
+}

@@ -1,0 +1,105 @@
+import { mkdirSync, rmdirSync, utimesSync } from "node:fs";
+import { dirname } from "node:path";
+import type { OutputFile } from "../../markup/output.ts";
+import { claim } from "./claim.ts";
+import { clearLeftovers, endWork, type Tell } from "./leftovers.ts";
+import { refuseProtected, requireOwnFolder, truePlace } from "./own-folder.ts";
+import { signEveryMs } from "./owner.ts";
+import { onSignal } from "./signals.ts";
+import { stage } from "./stage.ts";
+import { swap } from "./swap.ts";
+import type { WorkFolder } from "./work-folder.ts";
+
+/** Where an output is to be written. */
+export interface Place {
+  /** The output folder as it was asked for. */
+  readonly out: string;
+  /** Never written to. */
+  readonly contentFolders: readonly string[];
+  readonly tell: Tell;
+}
+
+/** An output folder that no other build writes to meanwhile. */
+export interface ClaimedOutput {
+  /**
+   * Writes all files into a folder beside the output folder and swaps the two at the end, so that the output is the
+   * old one or the new one and never half of each.
+   *
+   * @returns how many files were written
+   */
+  replace(files: AsyncIterable<OutputFile>): Promise<number>;
+}
+
+/**
+ * Waits until an output folder is free, keeps it for a piece of work, and clears up after that, whether it went well,
+ * failed, or was stopped by a signal.
+ *
+ * @throws UsageError where the output folder holds something that no build wrote
+ */
+export async function withOutput<T>(
+  { out, contentFolders, tell }: Place,
+  run: (output: ClaimedOutput) => Promise<T>,
+): Promise<T> {
+  const target = truePlace(out);
+  const parent = dirname(target);
+  refuseProtected(target, out, contentFolders);
+  clearLeftovers([parent], tell);
+  requireOwnFolder(target, out);
+  const firstMade = mkdirSync(parent, { recursive: true });
+  let work: WorkFolder | undefined;
+  const clearUp = () => {
+    if (work) release(work, tell);
+    if (firstMade !== undefined) removeEmpty(parent, firstMade);
+  };
+  const offSignal = onSignal(clearUp);
+  try {
+    work = await claim(target, out, tell);
+    const claimed = work;
+    const sign = setInterval(() => showSign(claimed), signEveryMs).unref();
+    try {
+      return await run({
+        async replace(files) {
+          const list = await stage(claimed, files);
+          requireOwnFolder(target, out);
+          swap(claimed, target, list);
+          return list.size - 1;
+        },
+      });
+    } finally {
+      clearInterval(sign);
+    }
+  } finally {
+    offSignal();
+    clearUp();
+  }
+}
+
+/** Ends a build's work; where that cannot be done now, the next command of any kind does it. */
+function release(work: WorkFolder, tell: Tell): void {
+  try {
+    endWork(work, tell);
+  } catch (error) {
+    tell(`${work.path} cannot be cleared up now (${(error as Error).message}); the next command tries again`);
+  }
+}
+
+/** Tells others that this build is alive. */
+function showSign(work: WorkFolder): void {
+  try {
+    utimesSync(work.path, new Date(), new Date());
+  } catch {
+    // Where the folder was taken away, moving its content will fail, and that is told.
+  }
+}
+
+/** Deletes the folders that were made on the way to an output, as far as they are still empty. */
+function removeEmpty(from: string, to: string): void {
+  for (let folder = from; ; folder = dirname(folder)) {
+    try {
+      rmdirSync(folder);
+    } catch {
+      return;
+    }
+    if (folder === to) return;
+  }
+}
