@@ -2,7 +2,6 @@ import { fullTub, sameLoadFrom } from "../core/loading/alternatives.ts";
 import { leadAllowed } from "../core/tackle/lead-rule.ts";
 import type { Metal, Tub } from "../core/tackle/shot.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
-import { shotList } from "../words/tables.ts";
 import type { SheetKit } from "./sheet-kit.ts";
 import { columns, section } from "./sheet-layout.ts";
 
@@ -28,7 +27,7 @@ export function alternativesText(solved: SolvedRig, depth: SolvedDepth, kit: She
     const mix = answers[at]!;
     if (!mix.ok) return [];
     const { shot, massG, sparePullG } = mix.value;
-    const cells = [shotList(shot, words), figures.mass(massG), figures.mass(sparePullG)];
+    const cells = [figures.shot(shot), figures.mass(massG), figures.mass(sparePullG)];
     return [[words(`metal.${metal}`), scale.title, ...cells]];
   });
   const head = ["metal", "scale", "shot", "mass", "short"].map((cell) => words(`sheet.other-shot.${cell}`));

@@ -33,7 +33,8 @@ export function sheetText(solved: SolvedRig, kit: SheetKit): string {
     alternativesText(solved, depth, kit),
   ]
     .filter((part) => part !== "")
-    .join("\n\n")}\n`;
+    .join("\n\n")
+    .replaceAll("\u00a0", " ")}\n`;
 }
 
 /** The depth that a sheet or a drawing tells of where a rig is for several: the middle one. */

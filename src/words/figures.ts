@@ -1,3 +1,4 @@
+import type { CountedShot, GroupedShot } from "../core/tackle/shot-groups.ts";
 import {
   fahrenheitFromCelsius,
   gPerOunce,
@@ -8,6 +9,7 @@ import {
 } from "../core/units.ts";
 import type { UnitChoice } from "../model/unit-choice.ts";
 import { makeNumberText, type NumberText } from "./number-text.ts";
+import { placesText, shotText } from "./shot-text.ts";
 import type { Words } from "./words.ts";
 
 /**
@@ -24,6 +26,12 @@ export interface Figures {
   shortGap(mm: number): string;
   /** A short length from one end of a range to the other: `10 cm to 20 cm`, or one where both are told alike. */
   gapRange(fromMm: number, toMm: number): string;
+  /** From one distance along the line to another: `52–112 cm`; one alone where both are written the same. */
+  shortGaps(fromMm: number, toMm: number): string;
+  /** A load, heaviest size first: `AAA + 2 × No 1 + No 8`. */
+  shot(shots: readonly CountedShot[]): string;
+  /** Shot on the line with their places, from the hook up: `No 10 at 32 cm; 4 × No 8 at 52–112 cm`. */
+  shotPlaces(line: readonly GroupedShot[]): string;
   /** Where a hook is set, from the overdepth of the shallowest such setting to that of the deepest: `5 cm over depth`. */
   hookSet(fromOverdepthMm: number, toOverdepthMm: number): string;
   /** Tip showing, to 5 mm: `15 mm`. */
@@ -88,13 +96,23 @@ export function makeFigures(units: UnitChoice, words: Words, language: string): 
   const one = (metric: string, imperial: string): string => (units === "imperial" ? imperial : metric);
   const pounds = (g: number) =>
     g < gPerPound ? `${number(g / gPerOunce, 0)} oz` : `${number(g / gPerPound, 1)} lb`;
+  const shortGap = (mm: number) => one(centimetres(mm), inches(mm));
+  const shortGaps = (fromMm: number, toMm: number) => {
+    if (shortGap(fromMm) === shortGap(toMm)) return shortGap(fromMm);
+    const [from, to] = unitOnce([shortGap(fromMm), shortGap(toMm)]);
+    return words("figures.range", { from: from!, to: to! });
+  };
   return {
     number,
     depth: (mm) => shown(metres(mm), feetAndInches(mm)),
     gap: (mm) => shown(centimetres(mm), inches(mm)),
     shortDepth: (mm) => one(metres(mm), feetAndInches(mm)),
     gapRange: (from, to) => gapRange(from, to, gaps),
-    shortGap: (mm) => one(centimetres(mm), inches(mm)),
+    shortGap,
+    shortGaps,
+    shot: (shots) => shotText(shots, words),
+    shotPlaces: (line) =>
+      placesText(line, { range: shortGaps, list: (mm) => unitOnce(mm.map(shortGap)).join(", ") }, words),
     hookSet: (from, to) => hookSet(from, to, gaps),
     tip: (mm) => `${Math.round(mm / 5) * 5} mm`,
     mass: (g) => `${number(g, 2)} g`,
@@ -122,6 +140,14 @@ export function makeFigures(units: UnitChoice, words: Words, language: string): 
     share: (share) => `${number(share * 100, 0)} %`,
     time: (s) => (s < 60 ? `${number(s, 0)} s` : s < 3600 ? minutes(s) : `${number(s / 3600, 1)} h`),
   };
+}
+
+/** Plain figures in one unit name it once, at the last: `56` and `206 cm`; but `4 ft 2 in` and `5 ft`. */
+function unitOnce(figures: readonly string[]): string[] {
+  const plain = figures.map((figure) => /^([\d.,]+)(\s\D+)$/.exec(figure));
+  const unit = plain[0]?.[2];
+  if (!unit || plain.some((one) => one?.[2] !== unit)) return [...figures];
+  return plain.map((one, at) => (at < figures.length - 1 ? one![1]! : one![0]));
 }
 
 function pints(ml: number, words: Words, number: NumberText): string {

@@ -1,5 +1,6 @@
+import { shotNamed } from "../core/tackle/shot-groups.ts";
 import type { LineTable, StrengthBand } from "../model/library.ts";
-import type { GuideStep, SolvedDepth, SolvedRig, SolvedShot } from "../model/solved.ts";
+import type { GuideStep, SolvedDepth, SolvedRig } from "../model/solved.ts";
 import type { Figures } from "./figures.ts";
 import type { Words } from "./words.ts";
 
@@ -14,37 +15,6 @@ export interface TableKit {
   readonly figures: Figures;
 }
 
-/** `3 × No 8 + No 10`, in the order of the shot given. */
-export function shotList(shot: readonly Pick<SolvedShot, "size">[], words: Words): string {
-  const counts = new Map<string, number>();
-  for (const { size } of shot) counts.set(size, (counts.get(size) ?? 0) + 1);
-  const parts = [...counts].map(([size, count]) =>
-    count === 1 ? size : words("table.count-of-size", { count, size }),
-  );
-  return parts.length === 0 ? words("table.none") : parts.join(" + ");
-}
-
-/** Shot on the line one group after another, from the hook up: `No 10 at 30 cm, 3 × No 8 at 60, 85 and 110 cm`. */
-export function placesList(shot: readonly SolvedShot[], { words, figures }: TableKit): string {
-  const groups: { size: string; at: number[] }[] = [];
-  for (const { size, fromHookMm } of shot) {
-    const last = groups[groups.length - 1];
-    if (last?.size === size) last.at.push(fromHookMm);
-    else groups.push({ size, at: [fromHookMm] });
-  }
-  const parts = groups.map(({ size, at }) => {
-    const from = figures.shortGap(at[0]!);
-    if (at.length === 1) return words("table.shot-at", { size, at: from });
-    return words("table.shot-between", {
-      count: at.length,
-      size,
-      from,
-      to: figures.shortGap(at[at.length - 1]!),
-    });
-  });
-  return parts.length === 0 ? words("table.none") : parts.join("; ");
-}
-
 /** A row a depth: where to set the float, what locks it, what hangs on the line, what the tip shows. */
 export function shotTable(solved: SolvedRig, kit: TableKit): TextTable {
   const { words, figures } = kit;
@@ -52,8 +22,8 @@ export function shotTable(solved: SolvedRig, kit: TableKit): TextTable {
   const row = (depth: SolvedDepth): string[] => [
     figures.shortDepth(depth.depthMm),
     figures.shortDepth(depth.floatToHookMm),
-    ...(locked ? [shotList(depth.lockShot, words)] : []),
-    placesList(depth.lineShot, kit),
+    ...(locked ? [figures.shot(depth.lockShot)] : []),
+    figures.shotPlaces(depth.lineShot),
     figures.tip(depth.tipAsSetMm),
   ];
   return {
@@ -90,7 +60,7 @@ export function depthGuideTable(depth: SolvedDepth, { words, figures }: TableKit
     rows: depth.guideRows.map((step) => [
       figures.hookSet(step.overdepthMm, step.toOverdepthMm),
       words(`state.${step.state}`),
-      step.shotOnBed.length === 0 ? words("table.none") : step.shotOnBed.join(", "),
+      figures.shot(shotNamed(step.shotOnBed, depth.lineShot)),
       tip(step),
     ]),
   };

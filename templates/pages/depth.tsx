@@ -1,3 +1,4 @@
+import { shotNamed } from "../../src/core/tackle/shot-groups.ts";
 import { allShot, type GuideStep, type SolvedDepth, type SolvedRig } from "../../src/model/solved.ts";
 import { InWaterPart } from "./in-water.tsx";
 import { PlumbingPart } from "./plumbing.tsx";
@@ -79,7 +80,7 @@ function ShotTable({ voice, depth }: DepthProps) {
       <tbody>
         {rows.map((row) => (
           <tr>
-            <th scope="row">{row.load}</th>
+            <th scope="row">{voice.figures.shot(row.shots)}</th>
             <td>{placeOf(voice, row)}</td>
             <td>{say(`role.${row.role}`)}</td>
           </tr>
@@ -123,7 +124,7 @@ function GuideTable({ voice, depth }: DepthProps) {
               </span>
             </th>
             <td>
-              {whatFloatDoes(voice, step)}
+              {whatFloatDoes(voice, step, depth)}
               <span class="beside">{voice.advice(step)}</span>
             </td>
             <td>
@@ -138,21 +139,14 @@ function GuideTable({ voice, depth }: DepthProps) {
   );
 }
 
-function whatFloatDoes({ say }: Voice, step: GuideStep): string {
+function whatFloatDoes({ say, figures }: Voice, step: GuideStep, { lineShot }: SolvedDepth): string {
   const baitOnly = step.state === "rests on the bed" && step.shotOnBed.length === 0;
   if (baitOnly) return say("state.bait-on-the-bed");
   const state = say(`state.${step.state.replaceAll(" ", "-")}`);
   if (step.shotOnBed.length === 0) return state;
-  const shot = counted(step.shotOnBed);
+  const shot = figures.shot(shotNamed(step.shotOnBed, lineShot));
   const lies = step.state === "rests on the bed";
   return lies ? say("rig.on-the-bed", { shot }) : say("rig.with-on-the-bed", { state, shot });
-}
-
-/** `2 No 8 + 1 No 10` from the names one by one. */
-function counted(sizes: readonly string[]): string {
-  return [...new Set(sizes)]
-    .map((size) => `${sizes.filter((one) => one === size).length} ${size}`.replaceAll(" ", "\u00a0"))
-    .join(" + ");
 }
 
 /** Sizes told in the table of what a shot does: the lightest that the rig itself uses. */

@@ -1,7 +1,6 @@
-import { countSizes } from "../../src/drawing/rig/shot-groups.ts";
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { RigEntry } from "../../src/model/library.ts";
-import { allShot, type SolvedRig } from "../../src/model/solved.ts";
+import { allShot, type SolvedRig, type SolvedShot } from "../../src/model/solved.ts";
 import type { View } from "./view.ts";
 
 interface NeedProps {
@@ -35,8 +34,10 @@ export function WhatYouNeed({ view, entry, solved }: NeedProps) {
     [
       say("need.shot"),
       <ul class="plain">
-        {mostShot(solved).map(({ size, count, metal }) => (
-          <li>{say("need.shot-text", { count, size, metal: say(`metal.${metal}`) })}</li>
+        {mostShot(solved).map((alike) => (
+          <li>
+            {say("need.shot-text", { shot: figures.shot(alike), metal: say(`metal.${alike[0]!.metal}`) })}
+          </li>
         ))}
       </ul>,
     ],
@@ -84,17 +85,18 @@ function marking({ library, figures }: View, floatId: string): string {
   return entry?.marking ?? figures.mass(0);
 }
 
-/** The most of each size and metal that any depth asks for, heaviest first. */
-function mostShot(solved: SolvedRig): { size: string; metal: string; count: number }[] {
-  const most = new Map<string, { size: string; metal: string; count: number; massG: number }>();
-  for (const shot of solved.depths.map(allShot)) {
-    for (const { size, count } of countSizes(shot)) {
-      const { metal, massG } = shot.find((one) => one.size === size)!;
-      const known = most.get(size);
-      if (!known || known.count < count) most.set(size, { size, metal, count, massG });
+/** The most of each size and metal that any depth asks for, heaviest first; each as the shot themselves. */
+function mostShot({ depths }: SolvedRig): (readonly SolvedShot[])[] {
+  const most = new Map<string, readonly SolvedShot[]>();
+  for (const depth of depths) {
+    const shot = allShot(depth);
+    for (const { size, metal } of shot) {
+      const alike = shot.filter((one) => one.size === size && one.metal === metal);
+      const kind = `${size} ${metal}`;
+      if (alike.length > (most.get(kind)?.length ?? 0)) most.set(kind, alike);
     }
   }
-  return [...most.values()].sort((a, b) => b.massG - a.massG);
+  return [...most.values()].sort(([a], [b]) => b!.massG - a!.massG);
 }
 
 /** The order in which the rig is put together. */

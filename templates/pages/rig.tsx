@@ -5,7 +5,6 @@ import { DepthPart, depthId } from "./depth.tsx";
 import { FitPart } from "./fit.tsx";
 import { TextPartView } from "./in-water.tsx";
 import { MakeItUp, WhatYouNeed } from "./rig-need.tsx";
-import { loadText } from "./shot-groups.ts";
 import type { View } from "./view.ts";
 
 export interface RigProps {
@@ -165,8 +164,8 @@ function AtAGlance({ view: { say, figures }, solved }: { view: View; solved: Sol
             <tr>
               <th scope="row">{figures.shortDepth(depth.depthMm)}</th>
               <td>{figures.shortDepth(depth.floatToHookMm)}</td>
-              <td>{loadText(depth.lockShot) || say("rig.no-lock")}</td>
-              <td>{loadText(depth.lineShot)}</td>
+              <td>{figures.shot(depth.lockShot)}</td>
+              <td>{figures.shotPlaces(depth.lineShot)}</td>
             </tr>
           ))}
         </tbody>

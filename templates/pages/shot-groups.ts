@@ -1,10 +1,10 @@
-import { countSizes, groupShot } from "../../src/drawing/rig/shot-groups.ts";
+import { groupShot } from "../../src/core/tackle/shot-groups.ts";
 import type { SolvedDepth, SolvedShot } from "../../src/model/solved.ts";
 
 /** Shot that are put on together: a row of the table. */
 export interface ShotRow {
   readonly role: SolvedShot["role"];
-  readonly load: string;
+  readonly shots: readonly SolvedShot[];
   /** The lowest and the highest of them, from the hook. */
   readonly fromHookMm: number;
   readonly toHookMm: number;
@@ -25,12 +25,5 @@ export function shotRows({ lineShot, lockShot }: Pick<SolvedDepth, "lineShot" | 
 
 function row(shots: readonly SolvedShot[], gapMm = 0): ShotRow {
   const [fromHookMm, toHookMm] = [shots[0]!.fromHookMm, shots.at(-1)!.fromHookMm];
-  return { role: shots[0]!.role, load: loadText(shots), fromHookMm, toHookMm, gapMm };
-}
-
-/** `2 AAA + 3 No 8`, the notation of the trade, with spaces at which no line breaks. */
-export function loadText(shots: readonly SolvedShot[]): string {
-  return countSizes(shots)
-    .map(({ size, count }) => `${count} ${size}`.replaceAll(" ", "\u00a0"))
-    .join(" + ");
+  return { role: shots[0]!.role, shots, fromHookMm, toHookMm, gapMm };
 }

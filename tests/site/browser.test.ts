@@ -151,7 +151,7 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
       .first()
       .locator("tbody tr th")
       .allTextContents();
-    expect(rows).toEqual(shotRows(depth!).map(({ load }) => load));
+    expect(rows).toEqual(shotRows(depth!).map(({ shots }) => drawingKit.figures.shot(shots)));
     expect(await page.locator("#fitted svg").count()).toBe(1);
     const link = await page.getAttribute("#fit-link", "href");
     expect(link).toContain("depth=6+ft&temperature=50+F");

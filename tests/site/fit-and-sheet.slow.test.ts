@@ -212,7 +212,7 @@ function expected(sheet: Sheet, units: UnitChoice): Awaited<ReturnType<typeof sh
   const tip = (mm: number | null) => (mm === null ? words("page.rig.no-tip-drags-under") : figures.tip(mm));
   return {
     key: [figures.depth(sheet.floatToHookCm * 10), figures.tip(sheet.tipAsSetMm), figures.mass(sheet.massG)],
-    loads: rows.map(({ load }) => load),
+    loads: rows.map(({ shots }) => figures.shot(shots)),
     places: rows.map(({ role, fromHookMm, toHookMm, gapMm }) => {
       if (role === "lock") return words("page.rig.at-float");
       if (gapMm === 0) return figures.gap(fromHookMm);

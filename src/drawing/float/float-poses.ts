@@ -4,7 +4,6 @@ import { liftMm } from "../../core/float/tip.ts";
 import type { StateGroup } from "../../model/pictures.ts";
 import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
 import type { DrawingKit } from "../kit.ts";
-import { shotLabel } from "../rig/rig-words.ts";
 
 /** How a float stands or moves, and what the line below it does. */
 export interface FloatPose {
@@ -62,7 +61,7 @@ function wrongLoad(
   const seen = depth.shotEffects
     .filter((effect) => Math.abs((tipOf(effect) ?? 0) - depth.tipShowingMm) >= seenMm)
     .sort((a, b) => a.massG - b.massG)[0];
-  if (seen) return { shot: words("drawing.shot.spokenOne", { size: seen.size }), tipMm: tipOf(seen) || null };
+  if (seen) return { shot: words("drawing.state.one-shot", { size: seen.size }), tipMm: tipOf(seen) || null };
   const state = depth.tipStates.find((one) => one.load === load);
   return state && { shot: figures.mass(Math.abs(state.changeG)), tipMm: state.tipShowingMm || null };
 }
@@ -157,7 +156,7 @@ const poses = {
     const lying = lyingShot(laid);
     if (lying.length === 0) return undefined;
     const values = {
-      shot: shotLabel(lying, kit),
+      shot: kit.figures.shot(lying),
       gap: kit.figures.shortGap(laid.overdepthMm),
       tip: kit.figures.tip(laid.tipShowingMm),
     };

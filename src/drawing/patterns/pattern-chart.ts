@@ -6,7 +6,7 @@ import type { DrawingKit } from "../kit.ts";
 import { type LabelText, layLabel, leading, paintLabel } from "../labels/label-text.ts";
 import type { Drawing, Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
-import { rigDescription, shotLabel } from "../rig/rig-words.ts";
+import { rigDescription } from "../rig/rig-words.ts";
 import { drawPatternColumn, sinkCurve } from "./pattern-column.ts";
 
 export interface PatternEntry {
@@ -139,12 +139,12 @@ function told(entry: PatternEntry, kit: DrawingKit): string {
 }
 
 function caption({ rig, depth }: PatternEntry, roomMm: number, textMm: number, kit: DrawingKit): LabelText[] {
-  const { words, measure } = kit;
+  const { words, figures, measure } = kit;
   const lock = depth.lockShot;
   const line = depth.lineShot;
   const said = [
-    lock.length > 0 ? words("drawing.pattern.lock", { shot: shotLabel(lock, kit) }) : undefined,
-    line.length > 0 ? words("drawing.pattern.line", { shot: shotLabel(line, kit) }) : undefined,
+    lock.length > 0 ? words("drawing.pattern.lock", { shot: figures.shot(lock) }) : undefined,
+    line.length > 0 ? words("drawing.pattern.line", { shot: figures.shot(line) }) : undefined,
   ];
   return [
     layLabel([{ text: rig.rig.title, face: "bold" }], roomMm, textMm, measure),

@@ -1,8 +1,7 @@
+import { groupShot, mergeGroups, type ShotGroup } from "../../core/tackle/shot-groups.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import type { DrawingKit } from "../kit.ts";
 import { type Run, together } from "../labels/label-text.ts";
-import { shotLabel } from "./rig-words.ts";
-import { groupShot, mergeGroups, type ShotGroup } from "./shot-groups.ts";
 
 /** What a label is about; `rank` says which goes first where room is short (none: never). */
 export interface RigLabel {
@@ -39,7 +38,7 @@ export function rigLabels(
     runs: distanceFirst(
       figures.shortGap(floatToHookMm),
       lock.length > 0
-        ? words("drawing.rig.floatLocked", { shot: shotLabel(lock, kit) })
+        ? words("drawing.rig.floatLocked", { shot: figures.shot(lock) })
         : words("drawing.rig.float"),
     ),
   });
@@ -93,11 +92,9 @@ function groupLabel(group: ShotGroup, hookLengthMm: number, kit: DrawingKit): Ri
   const { words, figures } = kit;
   const fromHookMm = group.shots[0]!.fromHookMm;
   const toHookMm = group.shots.at(-1)!.fromHookMm;
-  const from = figures.shortGap(fromHookMm);
-  const to = figures.shortGap(toHookMm);
-  const shot = shotLabel(group.shots, kit);
+  const shot = figures.shot(group.shots);
   const spread = group.kind === "run" || group.kind === "mixed";
-  const distance = spread && from !== to ? words("drawing.rig.fromTo", unitOnce(from, to)) : from;
+  const distance = spread ? figures.shortGaps(fromHookMm, toHookMm) : figures.shortGap(fromHookMm);
   const what =
     group.kind === "run"
       ? words("drawing.rig.run", { shot, gap: together(figures.shortGap(group.gapMm)) })
@@ -105,13 +102,6 @@ function groupLabel(group: ShotGroup, hookLengthMm: number, kit: DrawingKit): Ri
         ? words("drawing.rig.atLoop", { shot })
         : shot;
   return { about: "shot", fromHookMm, toHookMm, runs: distanceFirst(distance, what), group };
-}
-
-/** Two plain figures in one unit name it once: `56–206 cm`, but `4 ft 2 in–5 ft`. */
-function unitOnce(from: string, to: string): { from: string; to: string } {
-  const plain = /^([\d.]+)(\s\D+)$/;
-  const [, number, unit] = plain.exec(from) ?? [];
-  return { from: number && unit === plain.exec(to)?.[2] ? number : from, to };
 }
 
 function distanceFirst(distance: string, what: string): Run[] {

@@ -1,26 +1,8 @@
 import type { RigVariant } from "../../core/float/moved-float.ts";
+import { groupShot, type ShotGroup } from "../../core/tackle/shot-groups.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import type { DrawingKit } from "../kit.ts";
-import { together } from "../labels/label-text.ts";
 import { drawnHang } from "./current-shape.ts";
-import { countSizes, type GroupedShot, groupShot, type ShotGroup } from "./shot-groups.ts";
-
-/** Shot counted by size, as labels have them: `2 × BB + No 8`; a count and its size stay on one line. */
-export function shotLabel(shots: readonly GroupedShot[], { words }: DrawingKit): string {
-  return countSizes(shots)
-    .map(({ count, size }) => (count === 1 ? size : words("drawing.shot.several", { count, size })))
-    .map(together)
-    .join(`${together(" ")}${words("drawing.shot.and").trim()} `);
-}
-
-/** The same to be read out: `one AAA, 2 BB and one No 8`. */
-export function spokenShot(shots: readonly GroupedShot[], { words }: DrawingKit): string {
-  const told = countSizes(shots).map(({ count, size }) =>
-    words(count === 1 ? "drawing.shot.spokenOne" : "drawing.shot.spokenSeveral", { count, size }),
-  );
-  const allButLast = told.slice(0, -1).join(words("drawing.shot.spokenComma"));
-  return [allButLast, ...told.slice(-1)].filter(Boolean).join(words("drawing.shot.spokenAnd"));
-}
 
 /** Title of a rig's drawing. */
 export function rigTitle(
@@ -53,7 +35,7 @@ export function rigDescription(solved: SolvedRig, depth: SolvedDepth, kit: Drawi
   ].sort((a, b) => a.fromHookMm - b.fromHookMm);
   const float =
     lock.length > 0
-      ? words("drawing.rig.spokenFloatLocked", { what: spokenShot(lock, kit) })
+      ? words("drawing.rig.spokenFloatLocked", { what: kit.figures.shot(lock) })
       : words("drawing.rig.spokenFloat");
   const said = words("drawing.rig.description", {
     rig: rig.title,
@@ -75,7 +57,7 @@ function spokenGroup(group: ShotGroup, kit: DrawingKit): string {
   const { words, figures } = kit;
   const from = figures.shortGap(group.shots[0]!.fromHookMm);
   const to = figures.shortGap(group.shots.at(-1)!.fromHookMm);
-  const what = spokenShot(group.shots, kit);
+  const what = figures.shot(group.shots);
   switch (group.kind) {
     case "single":
       return words("drawing.rig.spokenAt", { from, what });

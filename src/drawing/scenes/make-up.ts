@@ -1,7 +1,6 @@
 import type { Rig } from "../../model/rig.ts";
 import type { SolvedRig } from "../../model/solved.ts";
 import type { DrawingKit } from "../kit.ts";
-import { spokenShot } from "../rig/rig-words.ts";
 
 /** What each step of making up a rig puts on the line. */
 export type MakeUpStep =
@@ -61,7 +60,7 @@ export function makeUpCaption(solved: SolvedRig, step: MakeUpStep, kit: DrawingK
   const key = stepsByHold.has(step) ? `${step}.${holdOf(rig)}` : step;
   return words(`drawing.scenes.makeUp.do.${key}`, {
     length: figures.shortGap(rig.hookLengthMm),
-    lock: spokenShot(depth.lockShot, kit),
-    shot: spokenShot(depth.lineShot, kit),
+    lock: figures.shot(depth.lockShot),
+    shot: figures.shotPlaces(depth.lineShot),
   });
 }

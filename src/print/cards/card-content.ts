@@ -3,7 +3,7 @@ import { publicAddress, sitePaths } from "../../model/addresses.ts";
 import type { CardContent } from "../../model/card-content.ts";
 import type { Guide } from "../../model/library.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
-import { loadText, metalText, unbroken } from "../../words/load-text.ts";
+import { metalText, unbroken } from "../../words/shot-text.ts";
 
 export function cardContent(solved: SolvedRig, guide: Guide, { words, figures }: DrawingKit): CardContent {
   const { rig } = solved;
@@ -15,8 +15,8 @@ export function cardContent(solved: SolvedRig, guide: Guide, { words, figures }:
     depths: solved.depths.map((depth) => ({
       depth: unbroken(figures.shortDepth(depth.depthMm)),
       setFloatAt: unbroken(figures.shortGap(depth.floatToHookMm)),
-      ...(rig.float.heldByShot && { lock: loadText(depth.lockShot, words) }),
-      onLine: loadText(depth.lineShot, words),
+      ...(rig.float.heldByShot && { lock: figures.shot(depth.lockShot) }),
+      onLine: figures.shot(depth.lineShot),
       tip: unbroken(figures.tip(depth.tipAsSetMm)),
     })),
     mainLine: words("card.main-line", { strength: unbroken(figures.strength(rig.mainLine.strengthG)) }),

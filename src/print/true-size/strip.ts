@@ -1,8 +1,8 @@
 import type { DrawingKit } from "../../drawing/kit.ts";
 import type { Item, PathStep, TextItem } from "../../drawing/model.ts";
 import { mmPerPoint } from "../../markup/boxes.ts";
-import type { SolvedDepth } from "../../model/solved.ts";
-import { unbroken } from "../../words/load-text.ts";
+import type { SolvedDepth, SolvedShot } from "../../model/solved.ts";
+import { unbroken } from "../../words/shot-text.ts";
 
 /** A mark of the strip: everything at one distance from the hook. */
 export interface StripMark {
@@ -23,16 +23,17 @@ export function stripMarks(
   hookLengthMm: number,
   { words, figures }: DrawingKit,
 ): StripMark[] {
-  const places = new Map<number, string[]>([[hookLengthMm, [words("handout.strip.loop")]]]);
+  const places = new Map<number, SolvedShot[]>([[hookLengthMm, []]]);
   for (const shot of depth.lineShot) {
-    places.set(shot.fromHookMm, [...(places.get(shot.fromHookMm) ?? []), shot.size]);
+    places.set(shot.fromHookMm, [...(places.get(shot.fromHookMm) ?? []), shot]);
   }
   return [...places]
     .sort(([a], [b]) => a - b)
-    .map(([fromHookMm, names]) => ({
-      fromHookMm,
-      label: unbroken(`${figures.shortGap(fromHookMm)} ${names.join(" + ")}`),
-    }));
+    .map(([fromHookMm, shots]) => {
+      const loop = fromHookMm === hookLengthMm ? [words("handout.strip.loop")] : [];
+      const told = [...loop, ...(shots.length > 0 ? [figures.shot(shots)] : [])].join(" + ");
+      return { fromHookMm, label: unbroken(`${figures.shortGap(fromHookMm)} ${told}`) };
+    });
 }
 
 /**

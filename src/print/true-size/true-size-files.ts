@@ -6,7 +6,7 @@ import { Box } from "../../markup/boxes.ts";
 import type { Element } from "../../markup/jsx-runtime.ts";
 import { printPaths } from "../../model/addresses.ts";
 import type { SolvedRig } from "../../model/solved.ts";
-import { unbroken } from "../../words/load-text.ts";
+import { unbroken } from "../../words/shot-text.ts";
 import { threeDepths } from "../cards/card-content.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
 import { paintPdf } from "../pdf/pdf.ts";

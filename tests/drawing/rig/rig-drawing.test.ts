@@ -102,9 +102,9 @@ describe("rig drawings", () => {
       labels: "distances",
       textMm: 3.175,
     });
-    expect(drawn.description).toBe(
-      "Waggler strung out: for water 3 m deep. From the hook up: 30 cm, the loop of the hook length; 31 cm, one No 10; " +
-        "56 cm to 206 cm, 7 No 8, 25 cm apart; 282 cm, the float, locked by 2 BB and 2 No 4. " +
+    expect(drawn.description.replaceAll("\u00a0", " ")).toBe(
+      "Waggler strung out: for water 3 m deep. From the hook up: 30 cm, the loop of the hook length; 31 cm, No 10; " +
+        "56 cm to 206 cm, 7 × No 8, 25 cm apart; 282 cm, the float, locked by 2 × BB + 2 × No 4. " +
         "15 mm of the tip shows above the water. The hook just touches the bed.",
     );
   });

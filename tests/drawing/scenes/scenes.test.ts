@@ -188,7 +188,7 @@ describe("making up a rig", () => {
       ["shot"],
     ]);
     expect(drawings[3]!.description).toContain("30 cm");
-    expect(drawings[6]!.description).toContain("2 BB and 2 No 4");
+    expect(drawings[6]!.description).toContain("2\u00a0×\u00a0BB");
   });
 });
 

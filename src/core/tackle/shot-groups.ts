@@ -1,9 +1,10 @@
+import type { PlacedShot } from "../patterns/pattern.ts";
+
+/** A shot as far as counting needs it. */
+export type CountedShot = Pick<PlacedShot, "size" | "massG">;
+
 /** A shot as far as grouping needs it. */
-export interface GroupedShot {
-  readonly size: string;
-  readonly fromHookMm: number;
-  readonly massG: number;
-}
+export type GroupedShot = CountedShot & Pick<PlacedShot, "role" | "fromHookMm">;
 
 /**
  * Shot that are told as one: a single one, several pinched on together, a run of equal shot at equal gaps, or
@@ -24,7 +25,8 @@ const sameGapMm = 6;
 const leastInRun = 3;
 
 /**
- * Groups shot on the line, given from the hook up.
+ * Groups shot on the line, given from the hook up. Shot with different roles are never told as one, but where they had
+ * to share a label.
  *
  * @param lyingMm what is nearer the hook lies on the bed and is never told with what hangs [mm]
  */
@@ -37,7 +39,8 @@ function joinTogether<S extends GroupedShot>(shots: readonly S[]): ShotGroup<S>[
   const groups: S[][] = [];
   for (const shot of shots) {
     const below = groups.at(-1)?.at(-1);
-    if (below && shot.fromHookMm - below.fromHookMm < togetherMm) groups.at(-1)!.push(shot);
+    const near = below && shot.fromHookMm - below.fromHookMm < togetherMm;
+    if (near && shot.role === below.role) groups.at(-1)!.push(shot);
     else groups.push([shot]);
   }
   return groups.map((group) => ({ kind: group.length > 1 ? "together" : "single", shots: group, gapMm: 0 }));
@@ -66,7 +69,7 @@ function runFrom<S extends GroupedShot>(groups: readonly ShotGroup<S>[], start: 
     if (group.kind !== "single") break;
     const shot = group.shots[0]!;
     const [first, second] = run;
-    if (first && shot.size !== first.size) break;
+    if (first && (shot.size !== first.size || shot.role !== first.role)) break;
     if (second) {
       const gap = second.fromHookMm - first!.fromHookMm;
       if (Math.abs(shot.fromHookMm - run.at(-1)!.fromHookMm - gap) > sameGapMm) break;
@@ -82,7 +85,7 @@ export function mergeGroups<S extends GroupedShot>(lower: ShotGroup<S>, upper: S
 }
 
 /** How many of each size, heaviest first. */
-export function countSizes(shots: readonly GroupedShot[]): { size: string; count: number }[] {
+export function countSizes(shots: readonly CountedShot[]): { size: string; count: number }[] {
   const counts = new Map<string, { size: string; count: number; massG: number }>();
   for (const { size, massG } of shots) {
     const entry = counts.get(size) ?? { size, count: 0, massG };
@@ -90,4 +93,9 @@ export function countSizes(shots: readonly GroupedShot[]): { size: string; count
     counts.set(size, entry);
   }
   return [...counts.values()].sort((a, b) => b.massG - a.massG).map(({ size, count }) => ({ size, count }));
+}
+
+/** The shot that a list of size names means, each a shot of its size. */
+export function shotNamed<S extends CountedShot>(names: readonly string[], shots: readonly S[]): S[] {
+  return names.flatMap((name) => shots.find(({ size }) => size === name) ?? []);
 }

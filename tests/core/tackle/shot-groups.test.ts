@@ -4,9 +4,14 @@ import {
   type GroupedShot,
   groupShot,
   mergeGroups,
-} from "../../../src/drawing/rig/shot-groups.ts";
+} from "../../../src/core/tackle/shot-groups.ts";
 
-const shot = (size: string, fromHookMm: number, massG = 0.06): GroupedShot => ({ size, fromHookMm, massG });
+const shot = (size: string, fromHookMm: number, massG = 0.06): GroupedShot => ({
+  size,
+  fromHookMm,
+  massG,
+  role: "spread",
+});
 const told = (groups: ReturnType<typeof groupShot>) =>
   groups.map(
     ({ kind, shots, gapMm }) => `${kind} ${shots.map((one) => one.fromHookMm).join(" ")} / ${gapMm}`,
@@ -31,6 +36,14 @@ test("gaps that agree to the centimetre are equal", () => {
 test("shot within a finger's width stand together whatever their size", () => {
   const shots = [shot("No 8", 300), shot("BB", 750, 0.4), shot("BB", 755, 0.4), shot("SSG", 765, 1.6)];
   expect(told(groupShot(shots))).toEqual(["single 300 / 0", "together 750 755 765 / 0"]);
+});
+
+test("a telltale is never told with the shot above it, near or in step as they may be", () => {
+  const telltale: GroupedShot = { ...shot("No 8", 300), role: "telltale" };
+  const near = [telltale, shot("No 8", 310), shot("No 8", 319)];
+  expect(told(groupShot(near))).toEqual(["single 300 / 0", "together 310 319 / 0"]);
+  const inStep = [telltale, ...[400, 500, 600].map((at) => shot("No 8", at))];
+  expect(told(groupShot(inStep))).toEqual(["single 300 / 0", "run 400 500 600 / 100"]);
 });
 
 test("what lies on the bed is never told with what hangs", () => {
