@@ -1,4 +1,3 @@
-import { fleschKincaid } from "flesch-kincaid";
 import { toString as wordOf } from "nlcst-to-string";
 import { ParseEnglish } from "parse-english";
 import { syllable } from "syllable";
@@ -38,24 +37,23 @@ function isProse({ kind, text }: Block): boolean {
 }
 
 /**
- * Lessons that are hard to read for eleven- to twelve-year-olds, with the place of their hardest paragraph.
- *
- * Grade of Flesch and Kincaid: 0.39 · words/sentence + 11.8 · syllables/word − 15.59. Source: Kincaid, Fishburne,
- * Rogers and Chissom 1975, Research Branch Report 8-75, Naval Technical Training Command.
+ * Grade of Flesch and Kincaid. Source: Kincaid, Fishburne, Rogers and Chissom 1975, Research Branch Report 8-75, Naval
+ * Technical Training Command.
  */
+export function gradeOf({ sentence, word, syllable }: Counts): number {
+  return 0.39 * (word / sentence) + 11.8 * (syllable / word) - 15.59;
+}
+
+/** Lessons that are hard to read for eleven- to twelve-year-olds, with the place of their hardest paragraph. */
 export const readingAge: ContentCheck = ({ library }) =>
   library.lessons.flatMap(({ path, body }) => {
     const blocks = blocksOf(body, path)
       .filter(isProse)
       .map((block) => ({ block, counts: countsOf(block.text.replaceAll(liveFigure, "some")) }));
     const total = (count: keyof Counts) => blocks.reduce((sum, { counts }) => sum + counts[count], 0);
-    const grade = fleschKincaid({
-      sentence: total("sentence"),
-      word: total("word"),
-      syllable: total("syllable"),
-    });
+    const grade = gradeOf({ sentence: total("sentence"), word: total("word"), syllable: total("syllable") });
     if (!(grade >= gradeBelow)) return [];
-    const hardest = blocks.reduce((a, b) => (fleschKincaid(b.counts) > fleschKincaid(a.counts) ? b : a));
+    const hardest = blocks.reduce((a, b) => (gradeOf(b.counts) > gradeOf(a.counts) ? b : a));
     const shown = grade.toFixed(1);
     const values = { grade: shown, age: ageOf(Number(shown)), gradeBelow, ageBelow: ageOf(gradeBelow) };
     return [message("hard-to-read", hardest.block.placeAt(0), values)];

@@ -1,4 +1,4 @@
-import { Help } from "commander";
+import wrapAnsi from "wrap-ansi";
 import type { TextTable } from "../words/tables.ts";
 
 /** Width that a sheet keeps to, tables apart [characters]. */
@@ -15,11 +15,9 @@ export function section(title: string, ...parts: readonly string[]): string {
 export function labelled(entries: readonly (readonly [label: string, text: string])[]): string {
   const longest = Math.max(0, ...entries.map(([label]) => label.length));
   const width = longest === 0 ? 0 : longest + 2;
-  const wrap = new Help();
   return entries
     .flatMap(([label, text]) =>
-      wrap
-        .boxWrap(text, sheetWidth - indent.length - width)
+      wrapAnsi(text, sheetWidth - indent.length - width)
         .split("\n")
         .map((line, at) => `${indent}${(at === 0 ? label : "").padEnd(width)}${line}`.trimEnd()),
     )
