@@ -17,7 +17,7 @@ export const buildCommand: CliCommand = {
       .option("--copies <number>", "so many copies of each card on the sheets"),
   async run(_args, options, terminal) {
     const out = String(options.out);
-    const content = contentFolders(options);
+    const content = await contentFolders(options);
     const tell = (line: string) => terminal.report(`dotdown: ${line}\n`);
     // The folder is claimed before the content is read: who builds last has read last.
     return withOutput({ out, contentFolders: content, tell }, async (output) => {

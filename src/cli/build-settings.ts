@@ -2,7 +2,8 @@ import { readdirSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { BuildSettings, Solved } from "../build/build.ts";
-import { UsageError } from "./command.ts";
+import { exitCodes, UsageError } from "./command.ts";
+import { Trouble } from "./trouble.ts";
 
 /** All that a build is told besides its content. */
 export function buildSettings(solved: Solved): BuildSettings {
@@ -28,14 +29,17 @@ function siteAssets(): ReadonlyMap<string, string | Uint8Array> {
   const here = dirname(fileURLToPath(import.meta.url));
   // Run from its sources, as the tests do, the command finds what was compiled last.
   const folder = here.endsWith("dist") ? join(here, "site-assets") : join(here, "../../dist/site-assets");
-  return new Map(
-    readdirSync(folder)
-      .sort()
-      .map((name) => [
-        name,
-        /\.(css|js|svg|json)$/.test(name)
-          ? readFileSync(join(folder, name), "utf8")
-          : readFileSync(join(folder, name)),
-      ]),
-  );
+  try {
+    return new Map(
+      readdirSync(folder)
+        .sort()
+        .map((name) => [name, readAsset(join(folder, name))]),
+    );
+  } catch (error) {
+    const reason = `dotdown is not installed whole: ${(error as Error).message}`;
+    throw new Trouble(`${reason}; nothing was written. To go on, install it again`, exitCodes.unreadable);
+  }
 }
+
+const readAsset = (file: string) =>
+  /\.(css|js|svg|json)$/.test(file) ? readFileSync(file, "utf8") : readFileSync(file);

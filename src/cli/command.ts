@@ -1,7 +1,17 @@
 import type { Command } from "commander";
 
 /** How a run ended, for scripts. */
-export const exitCodes = { fine: 0, contentErrors: 1, usage: 2, fault: 70 } as const;
+export const exitCodes = {
+  fine: 0,
+  contentErrors: 1,
+  usage: 2,
+  // From here on as in sysexits.h (4.3BSD): EX_NOINPUT, EX_SOFTWARE, EX_CANTCREAT, EX_IOERR, EX_TEMPFAIL.
+  unreadable: 66,
+  fault: 70,
+  unwritable: 73,
+  diskGaveOut: 74,
+  tryAgain: 75,
+} as const;
 
 /** The command was asked for something it cannot do; the message says what to ask instead. */
 export class UsageError extends Error {}

@@ -3,6 +3,7 @@ import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Command } from "commander";
 import { UsageError } from "./command.ts";
+import { reading } from "./trouble.ts";
 
 /** Adds the option that names a content folder, as often as it is given. */
 export function withContentOption(command: Command): Command {
@@ -12,15 +13,16 @@ export function withContentOption(command: Command): Command {
 }
 
 /** The folders asked for; without any, `content` here, or else the guide that comes with the package. */
-export function contentFolders(options: Readonly<Record<string, unknown>>): readonly string[] {
+export async function contentFolders(options: Readonly<Record<string, unknown>>): Promise<readonly string[]> {
   const asked = options.content as readonly string[] | undefined;
-  if (asked) {
-    for (const folder of asked) {
-      if (!statSync(folder, { throwIfNoEntry: false })?.isDirectory())
-        throw new UsageError(`there is no folder ${folder}; name one with --content`);
-    }
-    return asked;
+  const folders = asked ?? (existsSync("content") ? ["content"] : [guideOfThePackage()]);
+  for (const folder of folders) {
+    const found = await reading(folder, () => statSync(folder, { throwIfNoEntry: false }));
+    if (!found) throw new UsageError(`there is no folder ${folder}; name one with --content`);
+    if (!found.isDirectory())
+      throw new UsageError(`${folder} is a file; name the folder that it is in with --content`);
   }
-  if (existsSync("content")) return ["content"];
-  return [join(dirname(fileURLToPath(import.meta.url)), "..", "content")];
+  return folders;
 }
+
+const guideOfThePackage = () => join(dirname(fileURLToPath(import.meta.url)), "..", "content");

@@ -1,15 +1,56 @@
-import { readdir, readFile } from "node:fs/promises";
-import { join, sep } from "node:path";
-import type { World } from "../content/world.ts";
+import { lstat, readdir, readFile } from "node:fs/promises";
+import { join } from "node:path";
+import type { ListedFile, World } from "../content/world.ts";
+import { exitCodes } from "./command.ts";
+import { listName } from "./output/file-list.ts";
+import { reading, Trouble } from "./trouble.ts";
 
 /** The disk as the build sees it. */
 export const disk: World = {
   async list(folder) {
-    const entries = await readdir(folder, { recursive: true, withFileTypes: true });
-    const files = entries
-      .filter((entry) => entry.isFile())
-      .map((entry) => join(entry.parentPath, entry.name));
-    return files.map((file) => file.slice(join(folder, sep).length).replaceAll(sep, "/")).sort();
+    const files = await listBelow(folder, "");
+    return files.sort((a, b) => (a.path < b.path ? -1 : 1));
   },
-  readText: (path) => readFile(path, "utf8"),
+  readText: (path) => reading(path, () => unlessGone(readFile(path, "utf8"), undefined)),
 };
+
+/** What is read, or something else where it has vanished. */
+const unlessGone = <T, U>(read: Promise<T>, otherwise: U): Promise<T | U> =>
+  read.catch((error) => {
+    if (error.code === "ENOENT") return otherwise;
+    throw error;
+  });
+
+/**
+ * The files of a folder and all below it. What is hidden is passed over, as editors and file managers keep their own
+ * there, and so is the output of a build.
+ *
+ * @throws Trouble at a link: through one, somebody else's text could get into a guide unseen
+ */
+async function listBelow(folder: string, below: string): Promise<ListedFile[]> {
+  const here = join(folder, below);
+  const entries = await reading(here, () => {
+    const found = readdir(here, { withFileTypes: true });
+    return below === "" ? found : unlessGone(found, []);
+  });
+  if (entries.some(({ name }) => name === listName)) return [];
+  const files: ListedFile[] = [];
+  for (const entry of entries.filter(({ name }) => !name.startsWith("."))) {
+    const path = below === "" ? entry.name : `${below}/${entry.name}`;
+    if (entry.isSymbolicLink())
+      throw new Trouble(
+        `${join(folder, path)} is a link, and content is not read through links; nothing was written. To go on, put there what it leads to`,
+        exitCodes.unreadable,
+      );
+    if (entry.isDirectory()) files.push(...(await listBelow(folder, path)));
+    if (entry.isFile()) {
+      const bytes = await reading(join(folder, path), () =>
+        unlessGone(sizeOf(join(folder, path)), undefined),
+      );
+      if (bytes !== undefined) files.push({ path, bytes });
+    }
+  }
+  return files;
+}
+
+const sizeOf = async (file: string) => (await lstat(file)).size;

@@ -1,6 +1,20 @@
+import { exitCodes } from "./command.ts";
 import { runCli } from "./run.ts";
 
-process.exitCode = await runCli(process.argv.slice(2), {
+let code: number = exitCodes.fine;
+
+// Whoever reads the results may stop when they have enough; that is no error, and the exit code stays the command's.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code === "EPIPE") return;
+  process.stderr.write(`dotdown: the results cannot be written: ${error.message}\n`);
+  code = exitCodes.diskGaveOut;
+  process.exitCode = code;
+});
+// Nobody is left to tell that they do not listen.
+process.stderr.on("error", () => {});
+
+const ran = await runCli(process.argv.slice(2), {
   result: (text) => process.stdout.write(text),
   report: (text) => process.stderr.write(text),
 });
+process.exitCode = code || ran;

@@ -1,6 +1,7 @@
 import { Command, CommanderError } from "commander";
 import packageData from "../../package.json" with { type: "json" };
 import { ContentError } from "../build/build.ts";
+import { ChangingContentError } from "../content/world.ts";
 import { WordsError } from "../words/words.ts";
 import { buildCommand } from "./build-command.ts";
 import { checkCommand } from "./check-command.ts";
@@ -8,6 +9,7 @@ import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command
 import { clearLeftovers } from "./output/leftovers.ts";
 import { rememberedFolders } from "./output/notes.ts";
 import { sheetCommand } from "./sheet-command.ts";
+import { systemTrouble } from "./trouble.ts";
 
 const commands: readonly CliCommand[] = [buildCommand, checkCommand, sheetCommand];
 
@@ -31,6 +33,37 @@ function program(terminal: Terminal, onRun: (code: number) => void): Command {
   return root;
 }
 
+/** What is said of an error, and the exit code. */
+function endedBy(error: unknown): { code: number; text: string } {
+  if (error instanceof UsageError) return { code: exitCodes.usage, text: `dotdown: ${error.message}` };
+  if (error instanceof ContentError) return { code: exitCodes.contentErrors, text: error.message };
+  if (error instanceof WordsError)
+    return {
+      code: exitCodes.contentErrors,
+      text: `content/words: ${error.message}; add it, or take the words file that comes with dotdown`,
+    };
+  if (error instanceof ChangingContentError)
+    return {
+      code: exitCodes.tryAgain,
+      text: `dotdown: the content ${error.message}; nothing was written. Wait until it is at rest, and try again`,
+    };
+  const trouble = systemTrouble(error);
+  if (trouble) return { code: trouble.exitCode, text: `dotdown: ${trouble.message}` };
+  return { code: exitCodes.fault, text: faultText(error) };
+}
+
+/** A fault of the tool, with what those who mend it need to know. */
+function faultText(error: unknown): string {
+  const detail = error instanceof Error ? (error.stack ?? error.message) : String(error);
+  const { platform, arch, version } = process;
+  return [
+    "dotdown: this is a fault of ours, not of your content; the output is as it was before.",
+    "Please report it to whoever gave you dotdown: send these lines, the command, and the content if you may.",
+    `dotdown ${packageData.version}, Node ${version}, ${platform} ${arch}`,
+    detail,
+  ].join("\n");
+}
+
 /**
  * Runs the command line.
  *
@@ -43,25 +76,12 @@ export async function runCli(args: readonly string[], terminal: Terminal): Promi
     await program(terminal, (ran) => {
       code = ran;
     }).parseAsync(args, { from: "user" });
+    return code;
   } catch (error) {
+    // What commander has to say it has said.
     if (error instanceof CommanderError) return error.exitCode === 0 ? exitCodes.fine : exitCodes.usage;
-    if (error instanceof UsageError) {
-      terminal.report(`dotdown: ${error.message}\n`);
-      return exitCodes.usage;
-    }
-    if (error instanceof WordsError) {
-      terminal.report(
-        `content/words: ${error.message}; add it, or take the words file that comes with dotdown\n`,
-      );
-      return exitCodes.contentErrors;
-    }
-    if (error instanceof ContentError) {
-      terminal.report(`${error.message}\n`);
-      return exitCodes.contentErrors;
-    }
-    const detail = error instanceof Error ? (error.stack ?? error.message) : String(error);
-    terminal.report(`dotdown: this is a fault of ours, not of your content\n${detail}\n`);
-    return exitCodes.fault;
+    const ended = endedBy(error);
+    terminal.report(`${ended.text}\n`);
+    return ended.code;
   }
-  return code;
 }

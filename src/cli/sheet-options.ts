@@ -63,9 +63,8 @@ async function tubAsked(tub: Tub, options: Options, { library, kit }: Read): Pro
   };
   if (options.tub === undefined) return inMetal(tub);
   const file = String(options.tub);
-  const text = await disk.readText(file).catch(() => {
-    throw new UsageError(`there is no tub file ${file}`);
-  });
+  const text = await disk.readText(file);
+  if (text === undefined) throw new UsageError(`there is no tub file ${file}`);
   const reading = new Reading(new Map([[file, { path: file, file, text }]]), kit.words);
   const read = reading.file(file, tubSchema, "");
   const scales = new Map(library.scales.map((scale) => [scale.id, scale]));

@@ -1,8 +1,17 @@
+/** A file as a listing shows it. */
+export interface ListedFile {
+  /** Path below the folder that was listed, with `/`. */
+  readonly path: string;
+  /** Size, known before the file is read. */
+  readonly bytes: number;
+}
+
 /** The outside world as reading content needs it; tests put a made-up one in its place. */
 export interface World {
-  /** Paths of all files below a folder, relative to it, with `/`, in code-unit order. Throws where there is none. */
-  list(folder: string): Promise<readonly string[]>;
-  readText(path: string): Promise<string>;
+  /** All files below a folder, by path in code-unit order. Throws where there is no such folder. */
+  list(folder: string): Promise<readonly ListedFile[]>;
+  /** Undefined where the file has vanished since it was listed. */
+  readText(path: string): Promise<string | undefined>;
 }
 
 /** A file of the content, with the path to name it by in messages. */
@@ -14,20 +23,62 @@ export interface Source {
   readonly text: string;
 }
 
-/** All text files below the content folders; a file in a later folder stands in for one of the same path before it. */
-export async function readSources(
-  world: World,
-  folders: readonly string[],
-): Promise<ReadonlyMap<string, Source>> {
+export type Sources = ReadonlyMap<string, Source>;
+
+/** The content would not keep still for as long as it takes to read it. */
+export class ChangingContentError extends Error {
+  constructor(readonly files: readonly string[]) {
+    super(`changed each time it was read: ${files.join(", ")}`);
+  }
+}
+
+/** So often is content read that changes meanwhile, with so much time between [ms]. */
+const passesMax = 20;
+const pauseMs = 100;
+
+/**
+ * All text files below the content folders; a file in a later folder stands in for one of the same path before it.
+ *
+ * They are read until two readings on end agree. At the moment between these two all files were as they are given, so
+ * no guide mixes what stood there before and after somebody changed several files.
+ *
+ * @throws ChangingContentError
+ */
+export async function readSources(world: World, folders: readonly string[]): Promise<Sources> {
+  let sources = await readOnce(world, folders);
+  let changed: readonly string[] = [];
+  for (let pass = 1; pass < passesMax; pass++) {
+    const again = await readOnce(world, folders);
+    changed = differing(sources, again);
+    if (changed.length === 0) return sources;
+    sources = again;
+    await new Promise((turn) => setTimeout(turn, pauseMs));
+  }
+  throw new ChangingContentError(changed);
+}
+
+async function readOnce(world: World, folders: readonly string[]): Promise<Sources> {
   const sources = new Map<string, Source>();
   for (const folder of folders) {
-    for (const path of await world.list(folder)) {
+    for (const { path } of await world.list(folder)) {
       if (!/\.(md|yaml)$/.test(path)) continue;
       const file = `${folder}/${path}`;
+      const text = await world.readText(file);
+      if (text === undefined) continue;
       // Some editors begin a file with a byte order mark; it is no part of the text.
-      const text = (await world.readText(file)).replace(/^\uFEFF/, "");
-      sources.set(path, { path, file, text });
+      sources.set(path, { path, file, text: text.replace(/^\uFEFF/, "") });
     }
   }
   return sources;
+}
+
+/** The files that are in one reading only, or not the same in both. */
+function differing(before: Sources, after: Sources): string[] {
+  const all = new Map([...before, ...after]);
+  return [...all]
+    .filter(([path]) => {
+      const [one, other] = [before.get(path), after.get(path)];
+      return one?.file !== other?.file || one?.text !== other?.text;
+    })
+    .map(([, { file }]) => file);
 }

@@ -118,11 +118,12 @@ describe("content with an error", () => {
   it("is a wrong call where the folder is missing or a file", async () => {
     const file = join(temporaryFolder(), "file");
     writeFileSync(file, "");
-    for (const folder of [`${file}-missing`, file]) {
-      const { code, report } = await cli("check", "--content", folder);
-      expect(code).toBe(2);
-      expect(report).toContain(`there is no folder ${folder}`);
-    }
+    const missing = await cli("check", "--content", `${file}-missing`);
+    expect(missing).toMatchObject({ code: 2, result: "" });
+    expect(missing.report).toContain(`there is no folder ${file}-missing`);
+    const isFile = await cli("check", "--content", file);
+    expect(isFile).toMatchObject({ code: 2, result: "" });
+    expect(isFile.report).toContain(`${file} is a file; name the folder that it is in`);
   });
 });
 

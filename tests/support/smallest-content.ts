@@ -134,7 +134,10 @@ export function sourcesOf(files: Readonly<Record<string, string>>): ReadonlyMap<
 /** A world that holds only these files, in one folder called `content`. */
 export function worldOf(files: Readonly<Record<string, string>>): World {
   return {
-    list: async () => Object.keys(files).sort(),
-    readText: async (path) => files[path.replace(/^content\//, "")]!,
+    list: async () =>
+      Object.entries(files)
+        .map(([path, text]) => ({ path, bytes: Buffer.byteLength(text) }))
+        .sort((a, b) => (a.path < b.path ? -1 : 1)),
+    readText: async (path) => files[path.replace(/^content\//, "")],
   };
 }

@@ -82,6 +82,7 @@ export function refuseProtected(target: string, out: string, contentFolders: rea
 
 /** The output folder's true place: links on the way to it are followed, the folder itself is not. */
 export function truePlace(out: string): string {
+  if (out === "") throw new UsageError("--out is empty; name a folder with it");
   const asked = resolve(out);
   let existing = dirname(asked);
   while (!statSync(existing, { throwIfNoEntry: false }) && dirname(existing) !== existing)

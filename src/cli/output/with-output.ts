@@ -1,13 +1,15 @@
-import { mkdirSync, rmdirSync, utimesSync } from "node:fs";
+import { existsSync, mkdirSync, rmdirSync, utimesSync } from "node:fs";
 import { dirname } from "node:path";
 import type { OutputFile } from "../../markup/output.ts";
+import { exitCodes } from "../command.ts";
+import { Trouble, writeTrouble } from "../trouble.ts";
 import { claim } from "./claim.ts";
 import { clearLeftovers, endWork, type Tell } from "./leftovers.ts";
 import { refuseProtected, requireOwnFolder, truePlace } from "./own-folder.ts";
 import { signEveryMs } from "./owner.ts";
 import { onSignal } from "./signals.ts";
 import { stage } from "./stage.ts";
-import { swap } from "./swap.ts";
+import { SpoiltError, swap } from "./swap.ts";
 import type { WorkFolder } from "./work-folder.ts";
 
 /** Where an output is to be written. */
@@ -35,42 +37,58 @@ export interface ClaimedOutput {
  * failed, or was stopped by a signal.
  *
  * @throws UsageError where the output folder holds something that no build wrote
+ * @throws Trouble where the system does not let it be written
  */
-export async function withOutput<T>(
-  { out, contentFolders, tell }: Place,
-  run: (output: ClaimedOutput) => Promise<T>,
-): Promise<T> {
+export async function withOutput<T>(place: Place, run: (output: ClaimedOutput) => Promise<T>): Promise<T> {
+  const { out, tell } = place;
+  const writing = <R>(write: () => R | Promise<R>) => inOwnWords(out, write);
+  const { target, firstMade } = await writing(() => prepare(place));
+  let work: WorkFolder | undefined;
+  const clearUp = () => {
+    if (work) release(work, tell);
+    if (firstMade !== undefined) removeEmpty(dirname(target), firstMade);
+  };
+  const offSignal = onSignal(clearUp);
+  try {
+    const claimed = await writing(() => claim(target, out, tell));
+    work = claimed;
+    const sign = setInterval(() => showSign(claimed), signEveryMs).unref();
+    const replace = (files: AsyncIterable<OutputFile>) =>
+      writing(async () => {
+        const list = await stage(claimed, files);
+        requireOwnFolder(target, out);
+        swap(claimed, target, list);
+        return list.size - 1;
+      });
+    return await run({ replace }).finally(() => clearInterval(sign));
+  } finally {
+    offSignal();
+    clearUp();
+  }
+}
+
+/** Finds the output folder's true place, refuses what is not the tool's to replace, and makes the way there. */
+function prepare({ out, contentFolders, tell }: Place) {
   const target = truePlace(out);
   const parent = dirname(target);
   refuseProtected(target, out, contentFolders);
   clearLeftovers([parent], tell);
   requireOwnFolder(target, out);
-  const firstMade = mkdirSync(parent, { recursive: true });
-  let work: WorkFolder | undefined;
-  const clearUp = () => {
-    if (work) release(work, tell);
-    if (firstMade !== undefined) removeEmpty(parent, firstMade);
-  };
-  const offSignal = onSignal(clearUp);
+  return { target, firstMade: mkdirSync(parent, { recursive: true }) };
+}
+
+/** Does something to an output, and tells what comes between in words that help. */
+async function inOwnWords<T>(out: string, act: () => T | Promise<T>): Promise<T> {
   try {
-    work = await claim(target, out, tell);
-    const claimed = work;
-    const sign = setInterval(() => showSign(claimed), signEveryMs).unref();
-    try {
-      return await run({
-        async replace(files) {
-          const list = await stage(claimed, files);
-          requireOwnFolder(target, out);
-          swap(claimed, target, list);
-          return list.size - 1;
-        },
-      });
-    } finally {
-      clearInterval(sign);
-    }
-  } finally {
-    offSignal();
-    clearUp();
+    return await act();
+  } catch (error) {
+    const kept = existsSync(out) ? "what is there is as it was" : "nothing was written";
+    throw error instanceof SpoiltError
+      ? new Trouble(
+          `${out} cannot be written: ${error.message}; ${kept}. To go on, build again`,
+          exitCodes.tryAgain,
+        )
+      : writeTrouble(error, out, kept);
   }
 }
 
