@@ -32,6 +32,7 @@ export function rigData(solved: SolvedRig) {
       tipDiameterMm: tipDiameterMm(float),
       massG: rounded(solved.floatMassG),
     },
+    outfit: rig.outfit,
     mainLine: { strengthG: rounded(rig.mainLine.strengthG, 3), diameterMm: rig.mainLine.diameterMm },
     hookLength: { strengthG: rounded(rig.hookLine.strengthG, 3), diameterMm: rig.hookLine.diameterMm },
     hookLengthCm: cm(rig.hookLengthMm),
@@ -119,6 +120,13 @@ function depthData(depth: SolvedDepth, rig: Rig) {
         moveCm: cm(moveMm),
       })),
     },
+    ...(depth.whip && {
+      whip: {
+        lineCm: cm(depth.whip.lineMm),
+        tipToWaterCm: cm(depth.whip.tipToWaterMm),
+        reachCm: cm(depth.whip.reachMm),
+      },
+    }),
     ...(depth.inWater && inWaterData(depth.inWater, rig)),
     findings: depth.findings,
   };

@@ -40,6 +40,15 @@ export function setText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): s
 
 function reach({ rig }: SolvedRig, depth: SolvedDepth, { words, figures }: SheetKit): string {
   const rod = figures.depth(rig.rodLengthMm);
+  if (depth.whip) {
+    const { lineMm, tipToWaterMm, reachMm } = depth.whip;
+    return words("sheet.whip", {
+      whip: rod,
+      line: figures.depth(lineMm),
+      tipToWater: figures.depth(tipToWaterMm),
+      reach: figures.depth(reachMm),
+    });
+  }
   if (rig.float.attachment !== "sliding") {
     return words("sheet.fixed-float", { rod, limit: figures.depth(fixedFloatLimitMm(rig.rodLengthMm)) });
   }
@@ -53,13 +62,16 @@ function reach({ rig }: SolvedRig, depth: SolvedDepth, { words, figures }: Sheet
 
 function record({ rig }: SolvedRig, depth: SolvedDepth, kit: SheetKit): string {
   const { words, figures, handSpanMm } = kit;
-  const ringToTipMm = Math.max(rig.rodLengthMm - handleMm, 1);
+  const whip = rig.outfit === "whip";
+  const ringToTipMm = whip ? rig.rodLengthMm : Math.max(rig.rodLengthMm - handleMm, 1);
   const kept = recordDepth(depth.floatToHookMm, ringToTipMm, handSpanMm ?? depth.floatToHookMm);
   if (!kept.ok) return words("table.none");
   const { rodLengths, markMm, handSpans, restMm } = kept.value;
   const mark = figures.gap(markMm);
   const onRod =
-    rodLengths === 0 ? words("sheet.record", { mark }) : words("sheet.record-far", { rodLengths, mark });
+    rodLengths > 0
+      ? words("sheet.record-far", { rodLengths, mark })
+      : words(whip ? "sheet.record-whip" : "sheet.record", { mark });
   const spans =
     handSpanMm === undefined
       ? words("sheet.record-spans-unknown")

@@ -64,6 +64,8 @@ export const findingTable = {
   "setting-figure": about("setting", {}),
   "setting-too-deep": about("setting", { shallowerMm: "length" }),
   "setting-too-shallow": about("setting", { deeperMm: "length" }),
+  "whip-sliding-float": about("depth", {}),
+  "whip-too-short": about("depth", { hookDepthMm: "depth", limitMm: "depth", whipMm: "length" }),
   "setting-against-overdepth": about("setting", { setting: "text" }),
   "fall-floats": about("bait", { densityKgM3: "density" }),
   "hook-and-bait-figure": about("bait", {}),

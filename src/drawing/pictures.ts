@@ -11,7 +11,7 @@ import type { Drawing } from "./model.ts";
 import { drawPatternCharts } from "./patterns/pattern-chart.ts";
 import { drawHangPlot, hangPlotRig, hangsAt } from "./plots/hang-plot.ts";
 import { drawRig } from "./rig/rig-drawing.ts";
-import { drawScene } from "./scenes/draw-scene.ts";
+import { drawScene, rigInScene } from "./scenes/draw-scene.ts";
 
 /** What a text's pictures are drawn from. */
 export interface PictureSource {
@@ -106,9 +106,7 @@ const draws: { readonly [K in PictureReference["picture"]]: Draw<K> } = {
     return drawings.map((drawing, at) => ({ drawing, caption: entry.steps[at]!.caption }));
   },
   scene: ({ scene }, { library, solved }, room, kit) => {
-    // The rig that every reader starts with, where it is one that shot lock.
-    const { rigs } = library;
-    const entry = rigs.find(({ level, rig }) => level === "first" && rig.float.heldByShot) ?? rigs[0];
+    const entry = rigInScene(scene, library.rigs);
     const found = entry && solved.get(entry.rig.id);
     const drawings = found ? drawScene(scene, found, room, kit) : [];
     return drawings.map((drawing) => ({

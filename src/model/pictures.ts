@@ -33,6 +33,10 @@ export const scenes = [
   "land-fish",
   "disgorger",
   "wires",
+  "whip",
+  "fill-the-reel",
+  "read-a-swim",
+  "back-shot",
 ] as const;
 export type Scene = (typeof scenes)[number];
 

@@ -1,6 +1,7 @@
 import type { Basis } from "../core/basis.ts";
 import type { Plummet } from "../core/depth/plumbing.ts";
 import type { Setting } from "../core/depth/setting.ts";
+import type { Outfit } from "../core/depth/whip.ts";
 import type { Feed } from "../core/feed/feed.ts";
 import type { Float } from "../core/float/float.ts";
 import type { PatternSpec } from "../core/patterns/pattern.ts";
@@ -61,6 +62,8 @@ export interface Rig {
   readonly conditions: Water;
   /** Surface pace of flowing water [m/s]; the paces the rig is for. Empty for still water. */
   readonly pacesMs: readonly number[];
+  readonly outfit: Outfit;
+  /** Of the rod, or of the whip. */
   readonly rodLengthMm: number;
   /** Tip that should show, where it is not the float's own mark. */
   readonly tipWantedMm?: number;

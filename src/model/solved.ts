@@ -1,5 +1,6 @@
 import type { GuideStep } from "../core/depth/guide-step.ts";
 import type { PlumbingStep, Plummet } from "../core/depth/plumbing.ts";
+import type { WhipLine } from "../core/depth/whip.ts";
 import type { SessionFeed } from "../core/feed/feed.ts";
 import type { Finding } from "../core/finding.ts";
 import type { ShotEffect, TipState } from "../core/float/tip.ts";
@@ -46,6 +47,8 @@ export interface SolvedDepth {
   /** What one more or one fewer of each size in the tub does to the tip. */
   readonly shotEffects: readonly ShotEffect[];
   readonly plumbing: Plumbing;
+  /** The line of a rig that is fished with a whip. */
+  readonly whip?: WhipLine;
   /** How it sinks and hangs, where that was asked for. */
   readonly inWater?: InWater;
   readonly findings: readonly Finding[];

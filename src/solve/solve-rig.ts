@@ -3,6 +3,7 @@ import type { GuideStep } from "../core/depth/guide-step.ts";
 import { choosePlummet, plumbingLockPullG, plumbingSteps } from "../core/depth/plumbing.ts";
 import { checkReach } from "../core/depth/rod-reach.ts";
 import { checkRoom, checkSetting } from "../core/depth/setting.ts";
+import { checkWhip, whipLine } from "../core/depth/whip.ts";
 import { checkFeed, feedForSession } from "../core/feed/feed.ts";
 import { type Answer, answer, noAnswer } from "../core/finding.ts";
 import { checkCocking } from "../core/float/cocking.ts";
@@ -86,7 +87,8 @@ function solveDepth(
   const hangingG = pullOfShotG + pullOfBaitG;
   const showingMm = tipShowingMm(float, hangingG, conditions) ?? 0;
   const draughtMm = lengthMm(float) - showingMm;
-  const floatToHookMm = depthMm + rig.overdepthMm - draughtMm;
+  const hookDepthMm = depthMm + rig.overdepthMm;
+  const floatToHookMm = hookDepthMm - draughtMm;
   const shot = placed.value.map((one) => solvedShot(one, floatToHookMm, conditions));
   const lineShot = shot.filter(({ role }) => role !== "lock");
   const lockShot = shot.filter(({ role }) => role === "lock");
@@ -112,7 +114,9 @@ function solveDepth(
     ...plumbing.findings,
     ...checkCocking(float, float.heldByShot ? lockPullG : hangingG, conditions),
     ...checkLead(shot, rig.leadRule),
-    ...checkReach(float, depthMm, floatToHookMm, rig.rodLengthMm, massG),
+    ...(rig.outfit === "whip"
+      ? checkWhip(float, hookDepthMm, rig.rodLengthMm)
+      : checkReach(float, depthMm, floatToHookMm, rig.rodLengthMm, massG)),
   ];
   return answer(
     {
@@ -134,6 +138,7 @@ function solveDepth(
       tipStates: seen ? tipStates(float, hangingG, seen, conditions) : [],
       shotEffects: effects,
       plumbing: plumbing.value,
+      ...(rig.outfit === "whip" && { whip: whipLine(rig.rodLengthMm, hookDepthMm) }),
       findings,
     },
     findings,

@@ -65,3 +65,16 @@ export function depthGuideTable(depth: SolvedDepth, { words, figures }: TableKit
     ]),
   };
 }
+
+/** A row a depth: how a whip's line is shared out, and how far from its butt the float can stand. */
+export function whipTable({ depths }: SolvedRig, { words, figures }: TableKit): TextTable {
+  const head = ["depth", "float-to-hook", "tip-to-water", "reach"];
+  return {
+    head: head.map((key) => words(`table.${key}`)),
+    rows: depths.map(({ depthMm, floatToHookMm, whip }) => [
+      figures.shortDepth(depthMm),
+      figures.shortDepth(floatToHookMm),
+      ...[whip!.tipToWaterMm, whip!.reachMm].map((mm) => figures.shortDepth(mm)),
+    ]),
+  };
+}

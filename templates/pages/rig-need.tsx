@@ -14,6 +14,7 @@ export function WhatYouNeed({ view, entry, solved }: NeedProps) {
   const { say, figures, href } = view;
   const { rig } = entry;
   const rows: [string, unknown][] = [
+    ...whipRow(view, solved),
     [say("need.main-line"), lineText(view, rig.mainLine)],
     [
       say("need.hook-length"),
@@ -63,6 +64,14 @@ export function WhatYouNeed({ view, entry, solved }: NeedProps) {
       <p>{weakestPart(view, solved)}</p>
     </section>
   );
+}
+
+/** How long the whip and its line are, for a rig without a reel. */
+function whipRow({ say, figures }: View, { rig, depths }: SolvedRig): [string, string][] {
+  const whip = depths[0]?.whip;
+  if (!whip) return [];
+  const values = { whip: figures.depth(rig.rodLengthMm), line: figures.depth(whip.lineMm) };
+  return [[say("need.whip"), say("need.whip-text", values)]];
 }
 
 /** Where the line breaks when a fish or a snag is too much for it. */
@@ -128,6 +137,7 @@ function steps({ say, figures }: View, { rig, depths }: SolvedRig): string[] {
         ? `make.float-bottom-${hold}`
         : `make.float-${rig.float.attachment.replaceAll(" ", "-")}`,
     ),
+    ...(first.whip ? [say("make.whip", { line: figures.depth(first.whip.lineMm) })] : []),
     ...(loop ? [say("make.loop", { knot: loop })] : []),
     ...(hookKnot
       ? [say("make.hook", { knot: hookKnot, size: rig.hook.size, length: figures.gap(rig.hookLengthMm) })]

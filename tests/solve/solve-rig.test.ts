@@ -30,6 +30,19 @@ function solved(changes: Partial<Rig>): SolvedRig {
 
 const sizesOf = ({ depths }: SolvedRig) => allShot(depths[0]!).map(({ size }) => size);
 
+describe("a rig that is fished with a whip", () => {
+  it("shares the whip's line between water and air, and says where it is too short", () => {
+    // A whip of 3 m has 2.7 m of line. In 1 m of water 1.7 m are left; in 2.3 m only 40 cm, and half a metre is needed.
+    const whip = solved({ outfit: "whip", rodLengthMm: 3000, depthsMm: [1000, 2300] });
+    expect(whip.depths.map((depth) => depth.whip?.tipToWaterMm)).toEqual([1700, 400]);
+    expect(whip.depths.map(({ findings }) => findings.map(({ code }) => code))).toEqual([
+      expect.not.arrayContaining(["whip-too-short"]),
+      expect.arrayContaining(["whip-too-short"]),
+    ]);
+    expect(solved({ depthsMm: [1000] }).depths[0]!.whip).toBeUndefined();
+  });
+});
+
 describe("a float marked 2 AAA", () => {
   // Pull of 2 AAA of lead at 10 °C: 1.6 g × (1 − 999.70/11340) = 1.459 g.
   const allLead: Partial<Rig> = {

@@ -124,6 +124,7 @@ function sampleRig(
     scaleId: "trade",
     scaleTitle: "Round figures of the trade",
     conditions,
+    outfit: "rod and reel",
     rodLengthMm: 3600,
     leadRule: { place: "Testland", allowedUpToG: 0.06, source: "made up", checked: "2026-11-20" },
     plummets: [],

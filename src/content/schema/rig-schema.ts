@@ -61,6 +61,7 @@ export const rigSchema = z.strictObject({
   overdepth: anyLength().default(0),
   depths: z.array(length()).min(1),
   paces: z.array(pace()).default([]),
+  whip: length().optional(),
   knots: z
     .strictObject({ hook: z.string().default("half-blood"), loop: z.string().default("overhand-loop") })
     .prefault({}),

@@ -1,17 +1,23 @@
+import type { RigEntry } from "../../model/library.ts";
 import type { Scene } from "../../model/pictures.ts";
+import type { Rig } from "../../model/rig.ts";
 import type { SolvedRig } from "../../model/solved.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing } from "../model.ts";
+import { drawBackShot } from "./back-shot.ts";
 import { drawDisgorger } from "./disgorger.ts";
 import { drawMakeUp } from "./draw-make-up.ts";
 import { drawFeather } from "./feather.ts";
+import { drawFillTheReel } from "./fill-the-reel.ts";
 import { drawLandFish } from "./land-fish.ts";
 import { drawMend } from "./mend.ts";
+import { drawReadASwim } from "./read-a-swim.ts";
 import { drawRodAndReel } from "./rod-and-reel.ts";
 import { shelfSwim } from "./shelf-swim.ts";
 import { drawSinkTheLine } from "./sink-the-line.ts";
 import { drawStrike } from "./strike.ts";
 import { drawSwim } from "./swim.ts";
+import { drawWhip } from "./whip.ts";
 import { drawWires } from "./wires.ts";
 
 interface SceneEntry {
@@ -19,6 +25,8 @@ interface SceneEntry {
   readonly heightShare: number;
   /** The least height that the words leave room in [mm]. */
   readonly leastMm: number;
+  /** Whether a rig is of the kind in the picture; one that shot lock where nothing is said. */
+  suits?(rig: Rig): boolean;
   draw(solved: SolvedRig, box: Box, kit: DrawingKit): readonly Drawing[];
 }
 
@@ -44,8 +52,23 @@ const entries: Readonly<Record<Scene, SceneEntry>> = {
   strike: { heightShare: 0.54, leastMm: 0, draw: ({ rig }, box, kit) => drawStrike(rig, box, kit) },
   "land-fish": { heightShare: 0.6, leastMm: 0, draw: (_, box, kit) => drawLandFish(box, kit) },
   disgorger: { heightShare: 0.46, leastMm: 0, draw: (_, box, kit) => drawDisgorger(box, kit) },
+  whip: {
+    heightShare: 0.66,
+    leastMm: 0,
+    suits: ({ outfit }) => outfit === "whip",
+    draw: ({ rig }, box, kit) => drawWhip(rig, box, kit),
+  },
+  "fill-the-reel": { heightShare: 0.48, leastMm: 0, draw: (_, box, kit) => drawFillTheReel(box, kit) },
+  "read-a-swim": { heightShare: 0.9, leastMm: 0, draw: (_, box, kit) => drawReadASwim(box, kit) },
+  "back-shot": { heightShare: 0.52, leastMm: 0, draw: ({ rig }, box, kit) => drawBackShot(rig, box, kit) },
   wires: { heightShare: 0.6, leastMm: 0, draw: (_, box, kit) => [drawWires(box, kit)] },
 };
+
+/** Of the rigs that beginners start with, the one that a scene shows; the first of all where none is of its kind. */
+export function rigInScene(scene: Scene, rigs: readonly RigEntry[]): RigEntry | undefined {
+  const { suits = ({ float }: Rig) => float.heldByShot } = entries[scene];
+  return rigs.find(({ level, rig }) => level === "first" && suits(rig)) ?? rigs[0];
+}
 
 /** A scene for a column of text: one picture, or one a step. `solved` is the rig in it, where it shows one. */
 export function drawScene(

@@ -9,13 +9,13 @@ const widthShare = 0.2;
 
 /** A rig's float as a scene shows it: standing on `foot`, of a length that suits the picture. */
 export function smallFloat({ float }: Rig, foot: Point, lengthMm: number): readonly Item[] {
-  const { profile, tipShowingMm } = float;
+  const { profile, tipShowingMm, attachment } = float;
   const top = topMm(profile);
   return parts.floatBody.draw({
     profile,
     tipMm: Math.max(tipShowingMm, top * 0.12),
     loadMm: 0,
-    eye: true,
+    eye: attachment !== "top and bottom",
     at: foot,
     lengthScale: lengthMm / top,
     widthScale: (widthShare * lengthMm) / Math.max(...profile.map(({ diameterMm }) => diameterMm)),

@@ -19,7 +19,7 @@ export function cardContent(solved: SolvedRig, guide: Guide, { words, figures }:
       onLine: figures.shot(depth.lineShot),
       tip: unbroken(figures.tip(depth.tipAsSetMm)),
     })),
-    mainLine: words("card.main-line", { strength: unbroken(figures.strength(rig.mainLine.strengthG)) }),
+    mainLine: mainLineText(solved, { words, figures }),
     hookLength: words("card.hook-length", {
       strength: unbroken(figures.strength(rig.hookLine.strengthG)),
       length: unbroken(figures.shortGap(rig.hookLengthMm)),
@@ -40,6 +40,18 @@ export function cardContent(solved: SolvedRig, guide: Guide, { words, figures }:
       address: publicAddress(sitePaths.rig(rig.id), guide.siteAddress),
     }),
   };
+}
+
+/** The main line; a whip has just so much of it. */
+function mainLineText(
+  { rig, depths }: SolvedRig,
+  { words, figures }: Pick<DrawingKit, "words" | "figures">,
+): string {
+  const strength = unbroken(figures.strength(rig.mainLine.strengthG));
+  const whip = depths[0]?.whip;
+  if (!whip) return words("card.main-line", { strength });
+  const [length, line] = [rig.rodLengthMm, whip.lineMm].map((mm) => unbroken(figures.shortDepth(mm)));
+  return words("card.whip-line", { strength, whip: length!, line: line! });
 }
 
 /** The depths that a small card carries: the shallowest, the deepest, and the one nearest the middle of the two. */

@@ -1,6 +1,6 @@
 import { terminalFallMs } from "../../core/sink/body-fall.ts";
 import { ballDown, feedTable } from "../../solve/feed-in-water.ts";
-import { depthGuideTable, lineTable, shotTable, type TextTable } from "../tables.ts";
+import { depthGuideTable, lineTable, shotTable, type TextTable, whipTable } from "../tables.ts";
 import { ballTable, feedPlaceTable, holdBackTable, liftTable } from "../water-tables.ts";
 import {
   type Attributes,
@@ -48,6 +48,16 @@ export const tables: Readonly<Record<string, (at: Attributes, context: LiveConte
       return { depthMm, ball: ball.value };
     });
     return ballTable(balls, context);
+  },
+  "whip-line": (at, context) => {
+    const solved = rigOf(at, context);
+    if (solved.rig.outfit === "whip") return whipTable(solved, context);
+    const whips = [...context.solved.values()].filter(({ rig }) => rig.outfit === "whip");
+    throw unknown(
+      "rig for a whip",
+      solved.rig.id,
+      whips.map(({ rig }) => rig.id),
+    );
   },
   contacts: (_, { library, words }) => ({
     head: [words("table.when"), words("table.who"), words("table.number")],

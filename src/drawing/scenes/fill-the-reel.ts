@@ -1,0 +1,83 @@
+import { arrow, bold, circle, type Point, polyline, rectangle, text, thin, thinSoft } from "../items.ts";
+import type { Box, DrawingKit } from "../kit.ts";
+import type { Drawing, Item, PathStep } from "../model.ts";
+import { strandStrokes } from "../strands.ts";
+import { sceneTextMm } from "./scene-text.ts";
+import { hundredths, stepPictures } from "./step-pictures.ts";
+
+export const fillSteps = ["noose", "wind", "level"] as const;
+type FillStep = (typeof fillSteps)[number];
+
+const accent = { ink: "accent", widthMm: 0.9 } as const;
+
+/** How full a spool is: the line's half thickness as a share of the rim's. */
+const levels = { little: 0.5, right: 0.88, much: 1.12 } as const;
+
+/** Filling a reel: the line tied on with a noose, wound on under a wet cloth, and how full the spool should be. */
+export function drawFillTheReel(box: Box, kit: DrawingKit): Drawing[] {
+  const { at, mm } = hundredths(box);
+  const textMm = sceneTextMm(box);
+  const label = (key: string, place: Point, anchor: "start" | "middle" | "end" = "middle") =>
+    text(place, kit.words(`drawing.scenes.fill.say.${key}`), textMm, { ink: "soft", anchor });
+  const path = (from: Point, steps: readonly PathStep[]): Item => ({
+    kind: "path",
+    steps: [["M", from.xMm, from.yMm], ...steps],
+    stroke: strandStrokes["main line"],
+  });
+  const curve = (a: Point, b: Point, c: Point): PathStep => ["C", a.xMm, a.yMm, b.xMm, b.yMm, c.xMm, c.yMm];
+
+  /** A spool from the side, its front rim to the right; `full` is how far the line on it reaches to the rim. */
+  const spool = (x: number, y: number, half: number, full: number): Item[] => {
+    const top = y - half * full;
+    const bottom = y + half * full;
+    return [
+      rectangle(mm(x), mm(top), mm(12), mm(bottom - top), { fill: "paper", stroke: thin }),
+      ...[2, 4, 6, 8, 10].map((step) => polyline([at(x + step, top), at(x + step, bottom)], thinSoft)),
+      ...[x - 2, x + 12].map((left) =>
+        rectangle(mm(left), mm(y - half), mm(2), mm(2 * half), { fill: "paper", stroke: bold }),
+      ),
+    ];
+  };
+
+  const scenes: Readonly<Record<FillStep, () => Item[]>> = {
+    // A bare spool with the noose round it, end-on to the knot.
+    noose: () => {
+      const knot = at(52, 21);
+      return [
+        ...spool(28, 24, 14, 0.35),
+        path(at(33, 19), [curve(at(36, 16), at(46, 18), knot)]),
+        path(at(33, 29), [curve(at(36, 32), at(46, 26), knot)]),
+        circle(knot, Math.max(0.9, mm(1.2)), { fill: "ink" }),
+        path(knot, [["L", at(96, 14).xMm, at(96, 14).yMm]]),
+        ...arrow(at(70, 24), at(90, 21), accent, 2.6),
+        label("noose", at(60, 33), "start"),
+        label("spool", at(35, 45)),
+      ];
+    },
+    // The shop's spool on a pencil, a hand with a cloth, the reel.
+    wind: () => [
+      circle(at(16, 22), mm(11), { fill: "paper", stroke: bold }),
+      circle(at(16, 22), mm(8), { stroke: thinSoft }),
+      circle(at(16, 22), mm(1.6), { fill: "ink" }),
+      label("new", at(16, 41)),
+      path(at(16, 11), [["L", at(80, 18).xMm, at(80, 18).yMm]]),
+      rectangle(mm(44), mm(10.4), mm(10), mm(8), { fill: "paper", stroke: bold }),
+      label("cloth", at(49, 28)),
+      ...spool(74, 24, 9, 0.7),
+      ...arrow(at(58, 9), at(70, 10.3), accent, 2.6),
+      label("reel", at(80, 41)),
+    ],
+    level: () => [
+      ...([10, 44, 78] as const).flatMap((x, i) => {
+        const key = (["little", "right", "much"] as const)[i]!;
+        return [...spool(x, 20, 12, levels[key]), label(key, at(x + 6, 41))];
+      }),
+      // Line that rubs on the rim, line that lifts clear of it, loops that fall off.
+      path(at(22, 14), [curve(at(23, 9), at(25, 7), at(34, 5))]),
+      path(at(56, 9.6), [["L", at(68, 5).xMm, at(68, 5).yMm]]),
+      path(at(90, 7), [curve(at(99, 3), at(99, 14), at(92.4, 16))]),
+      path(at(90, 12), [curve(at(98, 14), at(98, 28), at(92.4, 30))]),
+    ],
+  };
+  return stepPictures("fill", fillSteps, box, kit, (step) => scenes[step]());
+}

@@ -1,0 +1,177 @@
+import { arrow, bold, circle, type Point, polygon, polyline, text, thin, thinSoft } from "../items.ts";
+import type { Box, DrawingKit } from "../kit.ts";
+import type { Drawing, Item, PathStep } from "../model.ts";
+import { parts } from "../parts/parts.ts";
+import { ground } from "./ground.ts";
+import { sceneTextMm } from "./scene-text.ts";
+import { type Hundredths, hundredths, stepPictures } from "./step-pictures.ts";
+
+export const readSteps = ["pool", "river"] as const;
+type ReadStep = (typeof readSteps)[number];
+
+type Anchor = "start" | "middle" | "end";
+
+/** Where fish are likely, seen from above: along the bank of a pool, and in a bend of a river. */
+export function drawReadASwim(box: Box, kit: DrawingKit): Drawing[] {
+  const grid = hundredths(box);
+  const textMm = sceneTextMm(box);
+  const label = (key: string, [x, y]: readonly [number, number], anchor: Anchor = "middle") =>
+    text(grid.at(x, y), kit.words(`drawing.scenes.read.say.${key}`), textMm, { face: "bold", anchor });
+  const scenes: Readonly<Record<ReadStep, () => Item[]>> = {
+    pool: () => [...pool(grid), ...poolNames.map(([key, place, anchor]) => label(key, place, anchor))],
+    river: () => [...river(grid), ...riverNames.map(([key, place, anchor]) => label(key, place, anchor))],
+  };
+  return stepPictures("read", readSteps, box, kit, (step) => scenes[step]());
+}
+
+type Name = readonly [key: string, place: readonly [number, number], anchor?: Anchor];
+
+const poolNames: readonly Name[] = [
+  ["wind", [20, 7], "end"],
+  ["inflow", [76, 9], "end"],
+  ["bubbles", [46, 27]],
+  ["lilies", [24, 45]],
+  ["shelf", [46, 63]],
+  ["tree", [86, 58]],
+  ["reeds", [14, 74]],
+  ["you", [50, 86]],
+];
+
+function pool(grid: Hundredths): Item[] {
+  const { at, mm } = grid;
+  return [
+    ...ground([at(0, 78), at(38, 78), at(62, 78), at(100, 78)]),
+    // The edge of the shelf.
+    smooth(grid, [0, 58], [30, 50], [60, 62], [100, 38], { ink: "soft", widthMm: 0.5, dashMm: [1.6, 1.2] }),
+    ...[4, 7, 10, 13, 16, 19, 22, 25].flatMap((x, i) => reed(at(x, 67.5 - (i % 2) * 2), mm(2))),
+    ...[
+      [18, 33],
+      [24, 31],
+      [30, 34],
+      [21, 37.5],
+      [27.5, 38],
+    ].map(([x, y]) => circle(at(x!, y!), mm(2.6), { fill: "paper", stroke: thin })),
+    ...tree(grid, 88, 70, 9),
+    ...[
+      [42, 20],
+      [45, 17],
+      [48.5, 20.5],
+      [51, 17.5],
+    ].map(([x, y]) => circle(at(x!, y!), Math.max(0.5, mm(0.8)), { stroke: thin })),
+    ...arrow(at(22, 5.4), at(42, 5.4), { ink: "ink", widthMm: 0.6 }, 2.4),
+    // A ditch that runs in.
+    ...arrow(at(98, 3), at(84, 14), { ink: "accent", widthMm: 0.9 }, 2.6),
+    ...seat(grid, 50, 79.5),
+  ];
+}
+
+const riverNames: readonly Name[] = [
+  ["stream", [4, 22], "start"],
+  ["bush", [44, 13], "start"],
+  ["boulder", [71, 31], "start"],
+  ["crease", [80, 55]],
+  ["slack", [82, 70]],
+  ["you", [30, 88]],
+];
+
+function river(grid: Hundredths): Item[] {
+  const { at, mm } = grid;
+  return [
+    ...ground([at(0, 80), at(44, 80), at(52, 72), at(58, 66), at(61, 72), at(66, 82), at(100, 83)]),
+    // The far bank, the other way up.
+    smooth(grid, [0, 2], [30, 4], [66, 1], [100, 4], bold),
+    ...tree(grid, 36, 9.4, 6),
+    ...[25, 40, 55].flatMap((y) => parts.flowArrow.draw({ from: at(4, y), lengthMm: mm(18) })),
+    // Behind the point quick water meets slow water, and the slow water turns back.
+    smooth(grid, [59, 65], [70, 59], [84, 58], [100, 60], {
+      ink: "accent",
+      widthMm: 0.6,
+      dashMm: [1.6, 1.2],
+    }),
+    curl(grid, 76, 76),
+    boulder(grid, 62, 29),
+    curl(grid, 70, 38),
+    ...seat(grid, 30, 81.5),
+  ];
+}
+
+function boulder({ at }: Hundredths, x: number, y: number): Item {
+  const outline = [
+    [-5, 2],
+    [-4, -3],
+    [0, -4.5],
+    [4.5, -2.5],
+    [5.5, 1.5],
+    [1, 4],
+  ] as const;
+  return polygon(
+    outline.map(([dx, dy]) => at(x + dx, y + dy)),
+    "paper",
+    bold,
+  );
+}
+
+function smooth(
+  { at }: Hundredths,
+  from: readonly [number, number],
+  a: readonly [number, number],
+  b: readonly [number, number],
+  to: readonly [number, number],
+  stroke: Extract<Item, { kind: "path" }>["stroke"],
+): Item {
+  const [p, q, r, s] = [from, a, b, to].map(([x, y]) => at(x, y)) as [Point, Point, Point, Point];
+  const steps: PathStep[] = [
+    ["M", p.xMm, p.yMm],
+    ["C", q.xMm, q.yMm, r.xMm, r.yMm, s.xMm, s.yMm],
+  ];
+  return { kind: "path", steps, stroke: stroke! };
+}
+
+/** One stalk with a leaf to each side. */
+function reed({ xMm, yMm }: Point, mm: number): Item[] {
+  return [-0.5, 0, 0.5].map((lean) =>
+    polyline(
+      [
+        { xMm, yMm },
+        { xMm: xMm + lean * mm, yMm: yMm - 1.6 * mm },
+      ],
+      thin,
+    ),
+  );
+}
+
+/** A crown from above, with its shade on the water. */
+function tree({ at, mm }: Hundredths, x: number, y: number, size: number): Item[] {
+  return [
+    circle(at(x, y), mm(size), { fill: "water", stroke: thinSoft }),
+    ...[0, 1, 2, 3, 4, 5].map((i) => {
+      const turn = (i * Math.PI) / 3;
+      const [dx, dy] = [Math.cos(turn), Math.sin(turn)];
+      return polyline(
+        [at(x + 0.3 * size * dx, y + 0.3 * size * dy), at(x + 0.85 * size * dx, y + 0.85 * size * dy)],
+        thin,
+      );
+    }),
+  ];
+}
+
+/** Water that turns round on itself. */
+function curl({ at }: Hundredths, x: number, y: number): Item {
+  const [a, b, c, d] = [at(x + 4, y), at(x + 4, y - 4), at(x - 4, y - 4), at(x - 3, y + 1)];
+  return {
+    kind: "path",
+    steps: [
+      ["M", a.xMm, a.yMm],
+      ["C", b.xMm, b.yMm, c.xMm, c.yMm, d.xMm, d.yMm],
+    ],
+    stroke: thin,
+  };
+}
+
+/** Where you sit: a dot in a ring, with the way you look. */
+function seat({ at, mm }: Hundredths, x: number, y: number): Item[] {
+  return [
+    circle(at(x, y), Math.max(1, mm(1.8)), { fill: "accent" }),
+    ...arrow(at(x, y - 3), at(x, y - 11), { ink: "accent", widthMm: 0.9 }, 2.6),
+  ];
+}

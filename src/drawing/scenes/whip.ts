@@ -1,0 +1,110 @@
+import type { Rig } from "../../model/rig.ts";
+import { arrow, type Point, point, polyline, text } from "../items.ts";
+import type { Box, DrawingKit } from "../kit.ts";
+import type { Drawing, Item, PathStep } from "../model.ts";
+import { parts } from "../parts/parts.ts";
+import { strandStrokes } from "../strands.ts";
+import { rotated } from "../transform.ts";
+import { angler } from "./angler.ts";
+import { fish } from "./fish.ts";
+import { bank } from "./ground.ts";
+import { rod } from "./rod.ts";
+import { sceneTextMm } from "./scene-text.ts";
+import { smallFloat } from "./small-float.ts";
+import { hundredths, stepPictures } from "./step-pictures.ts";
+
+export const whipSteps = ["hold", "swing", "lie", "hand"] as const;
+type WhipStep = (typeof whipSteps)[number];
+
+const accent = { ink: "accent", widthMm: 0.9 } as const;
+
+/** A whip's line is nearly as long as the whip in every step: swung out, laid down, and a fish swung to the hand. */
+export function drawWhip(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
+  const { at, mm } = hundredths(box);
+  const textMm = sceneTextMm(box);
+  const surfaceMm = mm(50);
+  const grip = at(20, 38);
+
+  const label = (key: WhipStep, place: Point, anchor: "start" | "middle" | "end" = "start") =>
+    text(place, kit.words(`drawing.scenes.whip.say.${key}`), textMm, { ink: "soft", anchor });
+  const line = (from: Point, ...steps: readonly PathStep[]): Item => ({
+    kind: "path",
+    steps: [["M", from.xMm, from.yMm], ...steps],
+    stroke: strandStrokes["main line"],
+  });
+  /** Two shot and the hook at the end of a straight stretch of line. */
+  const tail = (from: Point, to: Point): Item[] => [
+    polyline([from, to], strandStrokes["main line"]),
+    ...[0.35, 0.7].flatMap((share) =>
+      parts.shot.draw({
+        at: point(from.xMm + (to.xMm - from.xMm) * share, from.yMm + (to.yMm - from.yMm) * share),
+        radiusMm: 0.7,
+      }),
+    ),
+    ...parts.hook.draw({ bend: point(to.xMm, to.yMm + 2.4), heightMm: 2.4 }),
+  ];
+
+  const scenes: Readonly<Record<WhipStep, () => Item[]>> = {
+    hold: () => {
+      const tip = at(47, 14);
+      const hand = at(28, 36);
+      return [
+        ...rod(grip, tip),
+        polyline([at(13, 33), hand], { ink: "ink", widthMm: Math.max(0.6, mm(1.6)), cap: "round" }),
+        line(tip, ["C", at(46, 26).xMm, at(46, 26).yMm, at(38, 34).xMm, at(38, 34).yMm, hand.xMm, hand.yMm]),
+        ...tail(hand, at(29, 45)),
+        label("hold", at(52, 30)),
+      ];
+    },
+    swing: () => {
+      const tip = at(45, 12);
+      const float = at(57, 30);
+      return [
+        ...rod(grip, tip),
+        polyline([tip, float], strandStrokes["main line"]),
+        // In flight the float lies along the line.
+        ...rotated(smallFloat(rig, float, mm(7)), -34, float),
+        ...tail(float, at(63, 39)),
+        ...arrow(at(70, 42), at(86, 37), accent, 2.6),
+        label("swing", at(66, 30)),
+      ];
+    },
+    lie: () => {
+      const tip = at(55, 46);
+      const foot = at(80, 56);
+      return [
+        ...rod(grip, tip),
+        // To the rubber under the float's tip, and down along it.
+        line(tip, [
+          "C",
+          at(64, 50).xMm,
+          at(64, 50).yMm,
+          at(74, 50).xMm,
+          at(74, 50).yMm,
+          at(80, 51).xMm,
+          at(80, 51).yMm,
+        ]),
+        ...smallFloat(rig, foot, mm(9)),
+        polyline([foot, at(80, 66)], strandStrokes["main line"]),
+        label("lie", at(62, 42)),
+      ];
+    },
+    hand: () => {
+      const tip = at(25, 3);
+      const mouth = at(31, 36);
+      return [
+        ...rod(grip, tip, at(19, 17)),
+        polyline([tip, mouth], strandStrokes["main line"]),
+        ...fish(mouth, mm(9)),
+        polyline([at(13, 33), at(30, 36)], { ink: "ink", widthMm: Math.max(0.6, mm(1.6)), cap: "round" }),
+        label("hand", at(44, 30)),
+      ];
+    },
+  };
+  return stepPictures("whip", whipSteps, box, kit, (step) => [
+    ...bank(box, surfaceMm, mm(26)),
+    ...parts.waterSurface.draw({ leftMm: mm(26), rightMm: box.widthMm, yMm: surfaceMm }),
+    ...angler({ hips: at(11, 40.5), heightMm: mm(22), hands: grip, sits: true }),
+    ...scenes[step](),
+  ]);
+}
