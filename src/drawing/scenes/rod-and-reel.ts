@@ -29,6 +29,7 @@ const reelParts = {
   bailArm: { part: [64, 43.4], word: [72, 41], anchor: "start" },
   spool: { part: [58.5, 57], word: [78, 53.5], anchor: "start" },
   clutch: { part: [68, 60], word: [78, 65], anchor: "start" },
+  antiReverse: { part: [40.4, 69], word: [47, 77], anchor: "start" },
 } as const;
 
 /** A rod with its reel on, and the reel again larger, with their parts named. */
@@ -96,7 +97,8 @@ function largeReel({ at, mm }: Hundredths): Item[] {
     // Crank and knob.
     polyline([at(33, 58), at(25, 69)], { ink: "ink", widthMm: Math.max(0.9, mm(1.4)), cap: "round" }),
     rectangle(mm(20), mm(67), mm(5.4), mm(5.4), { fill: "paper", stroke: bold }),
-    // Body, the rotor that carries the bail arm, spool with line on it, clutch knob.
+    // Lever of the anti-reverse, body, the rotor that carries the bail arm, spool with line on it, clutch knob.
+    polyline([at(38, 64), at(40.4, 69)], { ink: "ink", widthMm: Math.max(0.7, mm(1.1)), cap: "round" }),
     circle(at(35, 57), mm(8.4), { fill: "paper", stroke: bold }),
     polygon(cone(at(41, 57), at(49, 57), 9.4), "paper", bold),
     rectangle(mm(49), mm(49.6), mm(2), mm(14.8), { fill: "paper", stroke: bold }),

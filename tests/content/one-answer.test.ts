@@ -1,0 +1,65 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+
+/** What the course answers once, however many texts ask: a learner follows the nearest one. */
+const content = "content";
+const texts = readdirSync(content, { recursive: true, encoding: "utf8" })
+  .filter((name) => /\.(?:md|yaml)$/.test(name))
+  .map((name) => ({ name, text: plain(readFileSync(join(content, name), "utf8")) }));
+
+/** Words one space apart, without signs, links and marks. */
+function plain(source: string): string {
+  return source
+    .replace(/:[\w-]+\[[^\]]*\]\{[^}]*\}/g, "")
+    .replace(/\]\([^)]*\)|[*[\]]/g, "")
+    .replace(/\s+/g, " ");
+}
+
+const places = (pattern: RegExp) =>
+  texts.flatMap(({ name, text }) => [...text.matchAll(pattern)].map(({ 0: found }) => ({ name, found })));
+
+test("no bites at dead depth: ten minutes, 20 cm shallower, 20 cm more, then 5 cm over depth", () => {
+  const asked = [
+    ...places(/\bNo bites\. Wait .{0,260}/g),
+    ...places(/## No bites .{0,260}/g),
+    ...places(/\bwith no bite, .{0,260}/g),
+    ...places(/- No bites for .{0,120}/g),
+    ...places(/sign: No bites at all .{0,460}/g),
+  ];
+  expect(new Set(asked.map(({ name }) => name)).size).toBeGreaterThanOrEqual(7);
+  for (const { name, found } of asked) {
+    expect(found, name).toMatch(/(?:20 cm.{0,20}shallower|[Ss]hallower by 20 cm).*20 cm more.*5 cm over/);
+    expect(found, name).toMatch(/\bten minutes\b/i);
+  }
+});
+
+test("a change is given ten minutes", () => {
+  const given = places(/\b(?:give (?:it|each change)|try it) ([\w-]+ (?:minutes|casts|times|runs))\b/gi);
+  expect(given.length).toBeGreaterThanOrEqual(3);
+  for (const { name, found } of given) expect(found, name).toMatch(/ten minutes$/);
+});
+
+test("nobody counts before a lift, and a big bait alone is waited for", () => {
+  expect(places(/\bcount to \w+[^.]*\b(?:lift|strike)/gi)).toEqual([]);
+  const waits = places(/[^.]*\bwhen the float keeps going\b/g);
+  expect(waits.length).toBeGreaterThanOrEqual(2);
+  for (const { name, found } of waits) expect(found, name).toMatch(/big bait|bread/i);
+});
+
+test("more than half of the load locks a waggler, and the two groups are told as the card gives them", () => {
+  expect(places(/three quarters[^.]*\b(?:at the float|load|lock)/g)).toEqual([]);
+  expect(places(/more than half[^.]*\b(?:at the float|load|weight)/gi).length).toBeGreaterThanOrEqual(3);
+  expect(places(/an equal shot/gi)).toEqual([]);
+});
+
+test("two rubbers hold a float, a third is the spare", () => {
+  expect(
+    places(/\b(?:two or three|three) (?:soft )?(?:float )?(?:rubbers?|rings)\b|\buse three\b/gi),
+  ).toEqual([]);
+});
+
+test("a step to find the depth starts at a metre", () => {
+  expect(places(/\bbig steps?\b[^.]*\b\d+ cm/gi)).toEqual([]);
+  expect(places(/a whole metre deeper/gi).length).toBeGreaterThanOrEqual(1);
+});
