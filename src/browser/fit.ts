@@ -11,8 +11,8 @@ import type { WordTree } from "../model/word-tree.ts";
 import { solveInWater } from "../solve/in-water.ts";
 import { solveRig } from "../solve/solve-rig.ts";
 import { makeFigures } from "../words/figures.ts";
-import { guideAdvice } from "../words/guide-text.ts";
 import { reasonText } from "../words/reason.ts";
+import { rigTexts } from "../words/rig-texts.ts";
 import { waterText } from "../words/water-text.ts";
 import { makeWords } from "../words/words.ts";
 import type { MakeCard } from "./card.ts";
@@ -69,7 +69,7 @@ function refit(): void {
     figures,
     say,
     reason: (finding) => reasonText(finding, words, figures),
-    advice: (row) => guideAdvice(row, { words, figures }),
+    told: rigTexts({ words, figures }),
     inWater: (solved, depth) => waterText(solved, depth, kit),
     drawRig: (solved, depth, idPrefix) => rigPicture(solved, depth, kit, idPrefix),
     drawSink: (solved, depth, idPrefix) => sinkPicture(solved, depth, kit, idPrefix),

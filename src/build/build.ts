@@ -19,9 +19,9 @@ import { printFiles, type SheetChoice } from "../print/print-files.ts";
 import { fileHash } from "../site/file-hash.ts";
 import { siteFiles } from "../site/site-files.tsx";
 import { makeFigures } from "../words/figures.ts";
-import { guideAdvice } from "../words/guide-text.ts";
 import { withLiveFigures } from "../words/live/live-figures.ts";
 import { reasonText } from "../words/reason.ts";
+import { rigTexts } from "../words/rig-texts.ts";
 import { feedText, waterText } from "../words/water-text.ts";
 import { makeWords } from "../words/words.ts";
 import { dataFiles } from "./data.ts";
@@ -166,6 +166,6 @@ async function* filesOf(solved: Solved, settings: BuildSettings): AsyncIterable<
     inWater: (rig, depth) => waterText(rig, depth, kit),
     feedPlaces: (rig) => feedText(rig, kit),
     reason: (finding) => reasonText(finding, kit.words, kit.figures),
-    advice: (row) => guideAdvice(row, kit),
+    told: rigTexts(kit),
   });
 }

@@ -1,3 +1,4 @@
+import { movedPart } from "../core/depth/setting.ts";
 import { lengthMm, tipDiameterMm } from "../core/float/float.ts";
 import { ballDiameterMm, metalDensityKgM3, metals, pullShare } from "../core/tackle/shot.ts";
 import type { OutputFile } from "../markup/output.ts";
@@ -41,6 +42,7 @@ export function rigData(solved: SolvedRig) {
     hookAndBaitPullG: rounded(solved.hookAndBaitPullG),
     feed: rig.feed,
     pattern: rig.pattern.kind,
+    moved: movedPart(rig.float),
     lineChain: lineChainData(solved.lineChain),
     session: {
       hours: rig.feed.forS / 3600,
@@ -87,9 +89,14 @@ function depthData(depth: SolvedDepth, rig: Rig) {
     pullG: rounded(depth.pullG),
     sparePullG: rounded(depth.sparePullG),
     tipShowingMm: rounded(depth.tipShowingMm, 3),
+    tipSetBy: depth.tipSetBy,
     tipAsSetMm: rounded(depth.tipAsSetMm, 3),
     tipUncertaintyMm: rounded(depth.tipUncertaintyMm, 3),
     lockShare: rounded(depth.lockShare, 4),
+    lock: {
+      aboveEye: depth.lock.above.map(({ size }) => size),
+      belowEye: depth.lock.below.map(({ size }) => size),
+    },
     depthGuide: depth.depthGuide.map((step) => ({
       overdepthCm: cm(step.overdepthMm),
       // A float that lies flat has all its shot on the bed; the format knows three states.
@@ -109,14 +116,17 @@ function depthData(depth: SolvedDepth, rig: Rig) {
       size,
       metal,
       oneMoreMm: oneMoreMm === null ? null : rounded(oneMoreMm, 3),
-      oneFewerMm: oneFewerMm === null ? null : rounded(oneFewerMm, 3),
+      // Missing for a size that the rig does not carry, null where the float lies flat without it.
+      ...(oneFewerMm !== undefined && { oneFewerMm: oneFewerMm === null ? null : rounded(oneFewerMm, 3) }),
     })),
     plumbing: {
       plummetNeededG: rounded(depth.plumbing.plummetNeededG, 3),
       plummet: depth.plumbing.plummet ?? null,
-      // The move says what the float did: deeper where it went under, shallower where it lay flat, 0 at the depth.
-      steps: depth.plumbing.steps.map(({ settingMm, moveMm }) => ({
+      keptOnFloat: depth.plumbing.kept.map(({ size }) => size),
+      tooDeep: depth.plumbing.tooDeep,
+      steps: depth.plumbing.steps.map(({ settingMm, sign, moveMm }) => ({
         settingCm: cm(settingMm),
+        sign,
         moveCm: cm(moveMm),
       })),
     },

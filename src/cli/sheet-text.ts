@@ -1,5 +1,5 @@
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
-import { guideAdvice } from "../words/guide-text.ts";
+import { rigTexts } from "../words/rig-texts.ts";
 import { depthGuideTable, shotTable } from "../words/tables.ts";
 import { alternativesText } from "./sheet-alternatives.ts";
 import { findDepthText } from "./sheet-find-depth.ts";
@@ -44,6 +44,6 @@ export function depthTold({ depths }: SolvedRig): SolvedDepth {
 
 function guideTable(depth: SolvedDepth, kit: SheetKit) {
   const { head, rows } = depthGuideTable(depth, kit);
-  const advice = depth.guideRows.map((row) => guideAdvice(row, kit));
+  const advice = depth.guideRows.map((row) => rigTexts(kit).advice(row));
   return { head: [...head, kit.words("sheet.next")], rows: rows.map((row, at) => [...row, advice[at]!]) };
 }

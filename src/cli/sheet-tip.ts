@@ -44,14 +44,16 @@ export function tipText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): s
         : []),
     ]),
     "",
-    sinkG > 0 ? `\n${columns(effects(depth, kit))}` : "",
+    depth.shotEffects.length > 0 ? `\n${columns(effects(depth, kit))}` : "",
   );
 }
 
 function effects({ shotEffects }: SolvedDepth, { words }: SheetKit): TextTable {
-  const shown = (tipMm: number | null) => (tipMm === null ? words("table.under") : mm(tipMm));
+  const more = (tipMm: number | null) => (tipMm === null ? words("table.under") : mm(tipMm));
+  const fewer = (tipMm: number | null | undefined) =>
+    tipMm === undefined ? words("table.none") : tipMm === null ? words("table.flat") : mm(tipMm);
   return {
     head: [words("table.size"), words("table.one-fewer"), words("table.one-more")],
-    rows: shotEffects.map(({ size, oneFewerMm, oneMoreMm }) => [size, shown(oneFewerMm), shown(oneMoreMm)]),
+    rows: shotEffects.map(({ size, oneFewerMm, oneMoreMm }) => [size, fewer(oneFewerMm), more(oneMoreMm)]),
   };
 }

@@ -4,6 +4,7 @@ export type ValueKind =
   | "number"
   | "length" // mm, along the line or of a thing
   | "depth" // mm of water
+  | "tip" // mm of a float above the water
   | "mass" // g, of a thing or of what it pulls
   | "stated mass" // g, as a scale or a rule states it
   | "density" // kg/m³
@@ -77,6 +78,19 @@ export const findingTable = {
   "knot-share": about("line", { knot: "text" }),
   "line-strength": about("line", { part: "text" }),
   "main-line-weak-link": about("line", { mainG: "mass", hookG: "mass" }),
+  "tip-off-mark": about("loading", { tipMm: "tip", wantedMm: "tip", missingG: "mass" }),
+  "tip-off-mark-add": about("loading", {
+    tipMm: "tip",
+    wantedMm: "tip",
+    size: "text",
+    thenMm: "tip",
+  }),
+  "tip-off-mark-buy": about("loading", {
+    tipMm: "tip",
+    wantedMm: "tip",
+    size: "text",
+    thenMm: "tip",
+  }),
   "lead-not-allowed": about("loading", {
     size: "text",
     massG: "stated mass",
@@ -120,6 +134,8 @@ export const findingTable = {
     hookLengthMm: "length",
     atLeastMm: "length",
   }),
+  "pattern.gap-closed": about("loading", { askedMm: "length", gapMm: "length" }),
+  "pattern.group-of-one": about("loading", { pattern: "text", size: "text" }),
   "pattern.grows-towards-hook": about("loading", {
     role: "text",
     size: "text",

@@ -8,7 +8,7 @@ import type { PatternSpec } from "../core/patterns/pattern.ts";
 import type { TiedKnot } from "../core/tackle/knots.ts";
 import type { LeadRule } from "../core/tackle/lead-rule.ts";
 import type { Line } from "../core/tackle/line.ts";
-import type { Tub } from "../core/tackle/shot.ts";
+import type { ShotScale, Tub } from "../core/tackle/shot.ts";
 import type { Water } from "../core/water/water.ts";
 
 export type { Feed } from "../core/feed/feed.ts";
@@ -59,6 +59,8 @@ export interface Rig {
   readonly tub: Tub;
   readonly scaleId: string;
   readonly scaleTitle: string;
+  /** What the scale has, in the tub or not. */
+  readonly scaleSizes: ShotScale["sizes"];
   readonly conditions: Water;
   /** Surface pace of flowing water [m/s]; the paces the rig is for. Empty for still water. */
   readonly pacesMs: readonly number[];

@@ -3,15 +3,17 @@ import type { PlumbingStep, Plummet } from "../core/depth/plumbing.ts";
 import type { WhipLine } from "../core/depth/whip.ts";
 import type { SessionFeed } from "../core/feed/feed.ts";
 import type { Finding } from "../core/finding.ts";
-import type { ShotEffect, TipState } from "../core/float/tip.ts";
+import type { ShotEffect, TipState } from "../core/float/shot-effects.ts";
+import type { LockGroups } from "../core/loading/loading.ts";
 import type { PlacedShot } from "../core/patterns/pattern.ts";
 import type { LineChain } from "../core/tackle/knots.ts";
+import type { Shot } from "../core/tackle/shot.ts";
 import type { GuideRow } from "./guide-row.ts";
 import type { InWater } from "./in-water.ts";
 import type { Rig } from "./rig.ts";
 
 export { type FloatState, floatStates, type GuideStep } from "../core/depth/guide-step.ts";
-export type { ShotEffect, TipState } from "../core/float/tip.ts";
+export type { ShotEffect, TipState } from "../core/float/shot-effects.ts";
 
 /** A shot in its place, with what the drawing and the tables need of it. */
 export interface SolvedShot extends PlacedShot {
@@ -30,6 +32,8 @@ export interface SolvedDepth {
   readonly lineShot: readonly SolvedShot[];
   /** Shot that lock the float, heaviest first; none where no shot hold it. */
   readonly lockShot: readonly SolvedShot[];
+  /** The same in the groups that are pinched on either side of the float's eye. */
+  readonly lock: LockGroups;
   readonly massG: number;
   readonly pullG: number;
   readonly sparePullG: number;
@@ -38,13 +42,16 @@ export interface SolvedDepth {
   /** Tip as the rig is fished: the same, but for a rig whose setting lays shot on the bed. */
   readonly tipAsSetMm: number;
   readonly tipUncertaintyMm: number;
+  /** Shot set the tip, or the depth does where the rig lays shot on the bed: then none is added or taken for it. */
+  readonly tipSetBy: "shot" | "depth";
   /** Share of the shot's pull that locks the float; 0 without lock shot. */
   readonly lockShare: number;
   readonly depthGuide: readonly GuideStep[];
   /** The depth guide with lines that say the same put together. */
   readonly guideRows: readonly GuideRow[];
+  /** None where the depth sets the tip. */
   readonly tipStates: readonly TipState[];
-  /** What one more or one fewer of each size in the tub does to the tip. */
+  /** What one more of each size in the tub does to the tip, and one fewer of each on the rig; as above. */
   readonly shotEffects: readonly ShotEffect[];
   readonly plumbing: Plumbing;
   /** The line of a rig that is fished with a whip. */
@@ -66,7 +73,11 @@ export function allShot({
 export interface Plumbing {
   /** From the first guess, halving. */
   readonly steps: readonly PlumbingStep[];
-  /** Lightest plummet that sinks the float with all but two of the small lock shot off [g]. */
+  /** Lock shot that stay on the float for it; the rest, and those of the line, are off. */
+  readonly kept: readonly Shot[];
+  /** What the float does when it is set much too deep. */
+  readonly tooDeep: "lies flat" | "stands too high";
+  /** Lightest plummet that sinks the float with those alone [g]. */
   readonly plummetNeededG: number;
   /** The lightest in the box that will do. */
   readonly plummet?: Plummet;

@@ -13,7 +13,7 @@ export interface GuideData {
 }
 
 /** Words that the sums, drawings and card of a rig's page use. */
-const sections = ["page", "drawing", "reason", "guide-advice", "figures", "card"];
+const sections = ["page", "drawing", "reason", "told", "metal", "figures", "card"];
 
 /**
  * Data for the page scripts as scripts that set one global each: opened from disk a page may load a script but fetch

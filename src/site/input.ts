@@ -1,10 +1,10 @@
 import type { Root } from "mdast";
 import type { Finding } from "../core/finding.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
-import type { GuideRow } from "../model/guide-row.ts";
 import type { Library, MarkdownText } from "../model/library.ts";
 import type { Printable } from "../model/printable.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
+import type { RigTexts } from "../words/rig-texts.ts";
 import type { TextPart, WaterText } from "../words/water-text.ts";
 
 /** All that the pages are made from. */
@@ -25,6 +25,6 @@ export interface SiteInput {
   readonly feedPlaces: (rig: SolvedRig) => readonly TextPart[];
   /** What the core found, as a sentence. */
   readonly reason: (finding: Finding) => string;
-  /** What a line of the depth guide tells to do. */
-  readonly advice: (row: GuideRow) => string;
+  /** What is said of a rig in more than one place. */
+  readonly told: RigTexts;
 }

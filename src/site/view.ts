@@ -10,7 +10,7 @@ import { fromHast } from "./to-hast.ts";
 
 /** What templates are given, for the page at this path. */
 export function viewOf(path: string, input: SiteInput): View {
-  const { library, solved, kit, printables, liveBody, reason, advice, inWater, feedPlaces, stamped } = input;
+  const { library, solved, kit, printables, liveBody, reason, told, inWater, feedPlaces, stamped } = input;
   const { siteAddress } = library.guide;
   const say: View["say"] = (key, values) => kit.words(`page.${key}`, values);
   const href = (target: string) => relativeHref(path, stamped?.get(target) ?? target);
@@ -25,7 +25,7 @@ export function viewOf(path: string, input: SiteInput): View {
     keptBytes: 0,
     say,
     reason,
-    advice,
+    told,
     inWater,
     feedPlaces,
     figures: kit.figures,

@@ -1,3 +1,4 @@
+import type { LockGroups } from "../core/loading/loading.ts";
 import type { CountedShot, GroupedShot } from "../core/tackle/shot-groups.ts";
 import {
   fahrenheitFromCelsius,
@@ -9,7 +10,7 @@ import {
 } from "../core/units.ts";
 import type { UnitChoice } from "../model/unit-choice.ts";
 import { makeNumberText, type NumberText } from "./number-text.ts";
-import { placesText, shotText } from "./shot-text.ts";
+import { lockText, placesText, shotText } from "./shot-text.ts";
 import type { Words } from "./words.ts";
 
 /**
@@ -30,6 +31,8 @@ export interface Figures {
   shortGaps(fromMm: number, toMm: number): string;
   /** A load, heaviest size first: `AAA + 2 × No 1 + No 8`. */
   shot(shots: readonly CountedShot[]): string;
+  /** What is pinched on either side of a float's eye: `2 × BB above, AAA below`. */
+  lock(lock: LockGroups): string;
   /** Shot on the line with their places, from the hook up: `No 10 at 32 cm; 4 × No 8 at 52–112 cm`. */
   shotPlaces(line: readonly GroupedShot[]): string;
   /** Where a hook is set, from the overdepth of the shallowest such setting to that of the deepest: `5 cm over depth`. */
@@ -111,6 +114,7 @@ export function makeFigures(units: UnitChoice, words: Words, language: string): 
     shortGap,
     shortGaps,
     shot: (shots) => shotText(shots, words),
+    lock: (lock) => lockText(lock, words),
     shotPlaces: (line) =>
       placesText(line, { range: shortGaps, list: (mm) => unitOnce(mm.map(shortGap)).join(", ") }, words),
     hookSet: (from, to) => hookSet(from, to, gaps),

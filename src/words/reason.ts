@@ -16,6 +16,7 @@ const shown: Readonly<Record<Exclude<ValueKind, "text">, (value: number, figures
   number: (value, figures) => figures.number(value, 3),
   length: lengthShown,
   depth: (mm, figures) => figures.depth(mm),
+  tip: (mm, figures) => figures.tip(mm),
   mass: (g, figures) => figures.mass(g),
   "stated mass": (g, figures) => figures.statedMass(g),
   density: (kgM3, figures) => `${figures.number(kgM3 / 1000, 2)} g/cm³`,

@@ -1,3 +1,4 @@
+import type { LockGroups } from "../core/loading/loading.ts";
 import {
   type CountedShot,
   countSizes,
@@ -19,6 +20,13 @@ export function shotText(shots: readonly CountedShot[], words: Words): string {
   return countSizes(shots)
     .map(({ count, size }) => unbroken(count === 1 ? size : words("figures.several-shot", { count, size })))
     .join("\u00A0+ ");
+}
+
+/** A lock in its two groups: `2 × BB above, AAA below`. */
+export function lockText({ below, above }: LockGroups, words: Words): string {
+  if (below.length === 0) return words("figures.no-shot");
+  const told = { above: shotText(above, words), below: shotText(below, words) };
+  return words(above.length > 0 ? "figures.lock-groups" : "figures.lock-one-sided", told);
 }
 
 /** How distances from the hook are written: a run from one to another, and several one by one. */

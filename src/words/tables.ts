@@ -1,3 +1,4 @@
+import { movedPart } from "../core/depth/setting.ts";
 import { shotNamed } from "../core/tackle/shot-groups.ts";
 import type { LineTable, StrengthBand } from "../model/library.ts";
 import type { GuideStep, SolvedDepth, SolvedRig } from "../model/solved.ts";
@@ -22,14 +23,14 @@ export function shotTable(solved: SolvedRig, kit: TableKit): TextTable {
   const row = (depth: SolvedDepth): string[] => [
     figures.shortDepth(depth.depthMm),
     figures.shortDepth(depth.floatToHookMm),
-    ...(locked ? [figures.shot(depth.lockShot)] : []),
+    ...(locked ? [figures.lock(depth.lock)] : []),
     figures.shotPlaces(depth.lineShot),
     figures.tip(depth.tipAsSetMm),
   ];
   return {
     head: [
       words("table.depth"),
-      words("table.float-to-hook"),
+      words(`told.measured-from.${movedPart(solved.rig.float)}`),
       ...(locked ? [words("table.lock")] : []),
       words("table.line-shot"),
       words("table.tip"),

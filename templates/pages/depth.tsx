@@ -42,11 +42,11 @@ export function DepthPart({ voice, solved, depth, id = depthId(depth) }: DepthPr
   );
 }
 
-function KeyFigures({ voice: { say, figures }, depth }: DepthProps) {
+function KeyFigures({ voice: { say, figures, told }, solved, depth }: DepthProps) {
   return (
     <dl class="key-figures">
       <div>
-        <dt>{say("rig.float-to-hook")}</dt>
+        <dt>{told.measuredFrom(solved)}</dt>
         <dd>{figures.depth(depth.floatToHookMm)}</dd>
       </div>
       <div>
@@ -81,7 +81,7 @@ function ShotTable({ voice, depth }: DepthProps) {
         {rows.map((row) => (
           <tr>
             <th scope="row">{voice.figures.shot(row.shots)}</th>
-            <td>{placeOf(voice, row)}</td>
+            <td>{row.role === "lock" ? voice.figures.lock(depth.lock) : placeOf(voice, row)}</td>
             <td>{say(`role.${row.role}`)}</td>
           </tr>
         ))}
@@ -90,8 +90,7 @@ function ShotTable({ voice, depth }: DepthProps) {
   );
 }
 
-function placeOf({ say, figures }: Voice, { role, fromHookMm, toHookMm, gapMm }: ShotRow): string {
-  if (role === "lock") return say("rig.at-float");
+function placeOf({ say, figures }: Voice, { fromHookMm, toHookMm, gapMm }: ShotRow): string {
   if (gapMm === 0) return figures.gap(fromHookMm);
   return say("rig.run", {
     from: figures.shortGap(fromHookMm),
@@ -100,8 +99,8 @@ function placeOf({ say, figures }: Voice, { role, fromHookMm, toHookMm, gapMm }:
   });
 }
 
-function GuideTable({ voice, depth }: DepthProps) {
-  const { say, figures } = voice;
+function GuideTable({ voice, solved, depth }: DepthProps) {
+  const { say, figures, told } = voice;
   return (
     <table class="guide">
       <caption>{say("rig.guide-caption")}</caption>
@@ -118,14 +117,12 @@ function GuideTable({ voice, depth }: DepthProps) {
             <th scope="row">
               {figures.hookSet(step.overdepthMm, step.toOverdepthMm)}
               <span class="beside">
-                {say("rig.line-to-hook", {
-                  length: figures.shortDepth(step.floatToHookMm),
-                })}
+                {told.measuredFrom(solved)} {figures.shortDepth(step.floatToHookMm)}
               </span>
             </th>
             <td>
               {whatFloatDoes(voice, step, depth)}
-              <span class="beside">{voice.advice(step)}</span>
+              <span class="beside">{told.advice(step)}</span>
             </td>
             <td>
               {step.tipShowingMm === null
@@ -152,13 +149,15 @@ function whatFloatDoes({ say, figures }: Voice, step: GuideStep, { lineShot }: S
 /** Sizes told in the table of what a shot does: the lightest that the rig itself uses. */
 const sizesTold = 3;
 
-function TipTable({ voice: { say, figures }, depth }: DepthProps) {
+function TipTable({ voice: { say, figures, told }, depth }: DepthProps) {
   const used = new Set(allShot(depth).map(({ size }) => size));
   const effects = depth.shotEffects
     .filter(({ size }) => used.has(size))
     .sort((a, b) => a.massG - b.massG)
     .slice(0, sizesTold);
-  const tip = (mm: number | null) => (mm === null ? say("rig.no-tip-drags-under") : figures.tip(mm));
+  const tip = (mm: number | null | undefined, none: string) =>
+    typeof mm === "number" ? figures.tip(mm) : say(none);
+  if (effects.length === 0) return <p>{told.tip(depth)}</p>;
   return (
     <>
       <table>
@@ -174,13 +173,13 @@ function TipTable({ voice: { say, figures }, depth }: DepthProps) {
           {effects.map(({ size, oneFewerMm, oneMoreMm }) => (
             <tr>
               <th scope="row">{size.replaceAll(" ", "\u00a0")}</th>
-              <td>{tip(oneFewerMm)}</td>
-              <td>{tip(oneMoreMm)}</td>
+              <td>{tip(oneFewerMm, "rig.no-tip-lies-flat")}</td>
+              <td>{tip(oneMoreMm, "rig.no-tip-drags-under")}</td>
             </tr>
           ))}
         </tbody>
       </table>
-      <p>{say("rig.tip-lead", { tip: figures.tip(depth.tipAsSetMm) })}</p>
+      <p>{told.tip(depth)}</p>
     </>
   );
 }

@@ -2,20 +2,13 @@ import type { SolvedDepth } from "../../src/model/solved.ts";
 import type { Voice } from "./view.ts";
 
 /** Finding this depth with a plummet, try by try. */
-export function PlumbingPart({ voice: { say, figures }, depth }: { voice: Voice; depth: SolvedDepth }) {
-  const { steps, plummetNeededG, plummet } = depth.plumbing;
-  if (steps.length === 0) return null;
+export function PlumbingPart({ voice: { say, told }, depth }: { voice: Voice; depth: SolvedDepth }) {
+  const { plummet, tries } = told.plumbing(depth.plumbing);
+  if (tries.length === 0) return null;
   return (
     <details class="more">
       <summary>{say("plumbing.title")}</summary>
-      <p>
-        {plummet
-          ? say("plumbing.plummet", {
-              mass: figures.mass(plummet.massG),
-              metal: say(`metal.${plummet.metal}`),
-            })
-          : say("plumbing.no-plummet", { mass: figures.mass(plummetNeededG) })}
-      </p>
+      <p>{plummet}</p>
       <table>
         <caption>{say("plumbing.caption")}</caption>
         <thead>
@@ -26,17 +19,11 @@ export function PlumbingPart({ voice: { say, figures }, depth }: { voice: Voice;
           </tr>
         </thead>
         <tbody>
-          {steps.map(({ settingMm, sign, moveMm }) => (
+          {tries.map(({ set, sign, next }) => (
             <tr>
-              <th scope="row">{figures.shortDepth(settingMm)}</th>
-              <td>{say(`plumbing.${sign.replaceAll(" ", "-")}`)}</td>
-              <td>
-                {moveMm === 0
-                  ? say("plumbing.done")
-                  : say(moveMm > 0 ? "plumbing.deeper" : "plumbing.shallower", {
-                      gap: figures.shortGap(Math.abs(moveMm)),
-                    })}
-              </td>
+              <th scope="row">{set}</th>
+              <td>{sign}</td>
+              <td>{next}</td>
             </tr>
           ))}
         </tbody>

@@ -1,3 +1,4 @@
+import { movedPart } from "../../src/core/depth/setting.ts";
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { RigEntry } from "../../src/model/library.ts";
 import { allShot, type SolvedRig, type SolvedShot } from "../../src/model/solved.ts";
@@ -127,7 +128,7 @@ function steps({ say, figures }: View, { rig, depths }: SolvedRig): string[] {
   const first = depths[0]!;
   const knot = (where: (typeof rig.knots)[number]["where"]) =>
     rig.knots.find((one) => one.where === where)?.knot.title;
-  const hold = rig.float.heldByShot ? "shot" : "stops";
+  const hold = rig.float.heldByShot ? "shot" : "rubber";
   const loop = knot("main line loop");
   const hookKnot = knot("hook");
   const locks = first.lockShot.length > 0;
@@ -143,9 +144,9 @@ function steps({ say, figures }: View, { rig, depths }: SolvedRig): string[] {
       ? [say("make.hook", { knot: hookKnot, size: rig.hook.size, length: figures.gap(rig.hookLengthMm) })]
       : []),
     say("make.join"),
-    ...(locks ? [say("make.hold")] : []),
-    say("make.plumb"),
-    ...(locks ? [say("make.lock")] : []),
+    ...(locks ? [say("make.hold", { kept: figures.shot(first.plumbing.kept) })] : []),
+    say(`make.plumb.${movedPart(rig.float)}`),
+    ...(locks ? [say("make.lock", { lock: figures.lock(first.lock) })] : []),
     ...(first.lineShot.length > 0 ? [say("make.line-shot")] : []),
     first.tipShowingMm > 0
       ? say("make.check-tip", { tip: figures.tip(first.tipShowingMm) })

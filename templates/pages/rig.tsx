@@ -146,7 +146,7 @@ function Depths({ view, entry, solved }: RigProps) {
   );
 }
 
-function AtAGlance({ view: { say, figures }, solved }: { view: View; solved: SolvedRig }) {
+function AtAGlance({ view: { say, figures, told }, solved }: { view: View; solved: SolvedRig }) {
   return (
     <section class="scroll" aria-label={say("rig.all-depths")} tabindex="0">
       <table class="glance">
@@ -154,7 +154,7 @@ function AtAGlance({ view: { say, figures }, solved }: { view: View; solved: Sol
         <thead>
           <tr>
             <th scope="col">{say("rig.depth")}</th>
-            <th scope="col">{say("rig.float-to-hook")}</th>
+            <th scope="col">{told.measuredFrom(solved)}</th>
             <th scope="col">{say("rig.lock")}</th>
             <th scope="col">{say("rig.down-the-line")}</th>
           </tr>
@@ -164,7 +164,7 @@ function AtAGlance({ view: { say, figures }, solved }: { view: View; solved: Sol
             <tr>
               <th scope="row">{figures.shortDepth(depth.depthMm)}</th>
               <td>{figures.shortDepth(depth.floatToHookMm)}</td>
-              <td>{figures.shot(depth.lockShot)}</td>
+              <td>{figures.lock(depth.lock)}</td>
               <td>{figures.shotPlaces(depth.lineShot)}</td>
             </tr>
           ))}

@@ -1,11 +1,11 @@
 import type { Finding } from "../../src/core/finding.ts";
 import type { Float } from "../../src/core/float/float.ts";
 import type { Child } from "../../src/markup/jsx-runtime.ts";
-import type { GuideRow } from "../../src/model/guide-row.ts";
 import type { Library, MarkdownText } from "../../src/model/library.ts";
 import type { Printable } from "../../src/model/printable.ts";
 import type { SolvedDepth, SolvedRig } from "../../src/model/solved.ts";
 import type { Figures } from "../../src/words/figures.ts";
+import type { RigTexts } from "../../src/words/rig-texts.ts";
 import type { TextPart, WaterText } from "../../src/words/water-text.ts";
 import type { WordValue } from "../../src/words/words.ts";
 
@@ -16,8 +16,8 @@ export interface Voice {
   readonly say: (key: string, values?: Readonly<Record<string, WordValue>>) => string;
   /** What the core found, as a sentence. */
   readonly reason: (finding: Finding) => string;
-  /** What a line of the depth guide tells to do. */
-  readonly advice: (row: GuideRow) => string;
+  /** What is said of a rig in more than one place. */
+  readonly told: RigTexts;
   /** The picture of a rig at one depth, as SVG. */
   readonly drawRig: (rig: SolvedRig, depth: SolvedDepth, idPrefix: string) => string;
   /** How it sinks, how its bite feels and how it hangs in a current, as text; none where nobody reckoned it. */

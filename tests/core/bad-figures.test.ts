@@ -92,7 +92,9 @@ describe("figures that cannot be give a reason, never a throw and never what is 
   it("for plumbing, feed, groundbait, knots, kit and records", () => {
     fc.assert(
       fc.property(figure, figure, figure, (a, b, c) => {
-        expectAnswerOrReason(plumbingSteps(a, b, c));
+        expectAnswerOrReason(
+          plumbingSteps({ float: straightQuill, water: pool, markMm: 15, keptPullG: 0.1 }, a, b, c),
+        );
         expectAnswerOrReason(feelForBed(a, b, 1000, c));
         expectAnswerOrReason(feedForSession({ what: "any", portionMl: a, everyS: b, forS: c }));
         expectAnswerOrReason(groundbait(a, b));

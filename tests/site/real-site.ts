@@ -4,8 +4,8 @@ import type { OutputFile } from "../../src/markup/output.ts";
 import { fileHash } from "../../src/site/file-hash.ts";
 import type { SiteInput } from "../../src/site/input.ts";
 import { siteFiles } from "../../src/site/site-files.tsx";
-import { guideAdvice } from "../../src/words/guide-text.ts";
 import { reasonText } from "../../src/words/reason.ts";
+import { rigTexts } from "../../src/words/rig-texts.ts";
 import { feedText, waterText } from "../../src/words/water-text.ts";
 import { siteAssets } from "../../tools/site-assets.mjs";
 
@@ -32,7 +32,7 @@ export async function realSite(): Promise<SiteInput> {
     inWater: (rig, depth) => waterText(rig, depth, kit),
     feedPlaces: (rig) => feedText(rig, kit),
     reason: (finding) => reasonText(finding, kit.words, kit.figures),
-    advice: (row) => guideAdvice(row, kit),
+    told: rigTexts(kit),
   };
 }
 

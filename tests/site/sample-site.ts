@@ -8,8 +8,8 @@ import type { Library, Prose, RigEntry } from "../../src/model/library.ts";
 import type { SolvedRig } from "../../src/model/solved.ts";
 import { fileHash } from "../../src/site/file-hash.ts";
 import type { SiteInput } from "../../src/site/input.ts";
-import { guideAdvice } from "../../src/words/guide-text.ts";
 import { reasonText } from "../../src/words/reason.ts";
+import { rigTexts } from "../../src/words/rig-texts.ts";
 import { feedText, waterText } from "../../src/words/water-text.ts";
 import { siteAssets } from "../../tools/site-assets.mjs";
 import { drawingKit } from "../support/drawing-kit.ts";
@@ -188,7 +188,7 @@ export async function sampleSite(): Promise<SiteInput> {
     inWater: (rig, depth) => waterText(rig, depth, drawingKit),
     feedPlaces: (rig) => feedText(rig, drawingKit),
     reason: (finding) => reasonText(finding, drawingKit.words, drawingKit.figures),
-    advice: (row) => guideAdvice(row, drawingKit),
+    told: rigTexts(drawingKit),
     printables: [
       {
         path: "site/cards/waggler-strung-out.pdf",

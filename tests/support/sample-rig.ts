@@ -123,6 +123,7 @@ function sampleRig(
     tub,
     scaleId: "trade",
     scaleTitle: "Round figures of the trade",
+    scaleSizes: [],
     conditions,
     outfit: "rod and reel",
     rodLengthMm: 3600,
@@ -174,6 +175,11 @@ function sampleDepth(
     floatToHookMm: depthMm + rig.overdepthMm - draughtMm,
     lineShot: shot.filter((s) => s.role !== "lock"),
     lockShot,
+    lock: {
+      below: lockShot.filter((_, at) => at % 2 === 0),
+      above: lockShot.filter((_, at) => at % 2 === 1),
+    },
+    tipSetBy: "shot",
     massG: shot.reduce((sum, s) => sum + s.massG, 0),
     pullG: pull,
     sparePullG: 0.02,
@@ -184,7 +190,7 @@ function sampleDepth(
     depthGuide,
     guideRows: guideRows(depthGuide),
     shotEffects: [],
-    plumbing: { steps: [], plummetNeededG: 0 },
+    plumbing: { steps: [], kept: lockShot.slice(-2), tooDeep: "lies flat", plummetNeededG: 0 },
     tipStates: [
       { load: "too little", changeG: -0.1, tipShowingMm: tipShowingMm + 25 },
       { load: "right", changeG: 0, tipShowingMm },

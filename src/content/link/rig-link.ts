@@ -68,6 +68,7 @@ export function linkRig(
     tub: tub.tub,
     scaleId: scale.id,
     scaleTitle: scale.title,
+    scaleSizes: scale.sizes,
     conditions: guide.conditions,
     pacesMs: value.paces,
     outfit: value.whip === undefined ? "rod and reel" : "whip",

@@ -1,8 +1,9 @@
 import { type Answer, answer, noAnswer, warning } from "../finding.ts";
+import { cocks } from "../float/cocking.ts";
 import type { Float } from "../float/float.ts";
-import { pullToSinkG } from "../float/tip.ts";
-import type { PlacedShot } from "../patterns/pattern.ts";
-import { type Metal, metalDensityKgM3, pullG, pullShare } from "../tackle/shot.ts";
+import { loadForTipG, pullToSinkG, tipShowingMm } from "../float/tip.ts";
+import type { LockGroups } from "../loading/loading.ts";
+import { type Metal, metalDensityKgM3, pullShare, type Shot } from "../tackle/shot.ts";
 import type { Water } from "../water/water.ts";
 
 /** First guess at a depth, and how near is near enough [mm]. Common practice, no source. */
@@ -13,8 +14,24 @@ export const plumbedWithinMm = 20;
 const triesMax = 100;
 
 /** What the float says with a plummet on the hook. */
-export const plumbingSigns = ["goes under", "shows its mark", "lies flat"] as const;
+export const plumbingSigns = [
+  "goes under",
+  "stands too low",
+  "shows its mark",
+  "stands too high",
+  "lies flat",
+] as const;
 export type PlumbingSign = (typeof plumbingSigns)[number];
+
+/** A float as it is plumbed with. */
+export interface PlumbedFloat {
+  readonly float: Float;
+  readonly water: Water;
+  /** Tip that the rig shows when it is fished [mm]. */
+  readonly markMm: number;
+  /** Pull of the shot that stay on the float [g]. */
+  readonly keptPullG: number;
+}
 
 /** One try: the hook set for this depth, what the float says, and the move to the next try (deeper > 0). */
 export interface PlumbingStep {
@@ -36,14 +53,35 @@ export function plumbingMovesMm(guessMm = firstGuessMm, withinMm = plumbedWithin
 }
 
 /**
- * The tries that find a depth with a plummet. Under water means too shallow, flat means too deep. Until the float
- * first lies flat the hook goes deeper by the whole guess; from then on each move is half the last.
+ * What the float says with the hook set so much too deep. With the plummet on the bed and the line tight the tip shows
+ * its mark and what is set too deep, until the line goes slack and only the shot kept on the float pull at it: they
+ * stand it up, or they do not and it falls over.
+ *
+ * @param offMm how much too deep the hook is set, below 0 too shallow [mm]
+ * @param withinMm how near to the mark counts as right [mm]
+ */
+export function plumbingSign(plumbed: PlumbedFloat, offMm: number, withinMm = plumbedWithinMm): PlumbingSign {
+  const { float, water, markMm, keptPullG } = plumbed;
+  if (markMm + offMm <= 0) return "goes under";
+  const slackTipMm = tipShowingMm(float, keptPullG, water) ?? 0;
+  const tipMm = Math.min(markMm + offMm, slackTipMm);
+  if (!cocks(float, loadForTipG(float, tipMm, water), water)) return "lies flat";
+  if (Math.abs(offMm) <= withinMm) return "shows its mark";
+  return offMm > 0 ? "stands too high" : "stands too low";
+}
+
+const tooShallow: readonly PlumbingSign[] = ["goes under", "stands too low"];
+
+/**
+ * The tries that find a depth with a plummet. Until the float first stands too high or lies flat the hook goes deeper by
+ * the whole guess; from then on each move is half the last.
  *
  * @param depthMm the depth there is [mm]
  * @param guessMm first setting [mm]
  * @param withinMm how near the last setting must be [mm]
  */
 export function plumbingSteps(
+  plumbed: PlumbedFloat,
   depthMm: number,
   guessMm = firstGuessMm,
   withinMm = plumbedWithinMm,
@@ -56,37 +94,33 @@ export function plumbingSteps(
   let settingMm = guessMm;
   let sizeMm = guessMm;
   let beenTooDeep = false;
-  for (;;) {
-    const offMm = settingMm - depthMm;
-    if (Math.abs(offMm) <= withinMm) {
-      return answer([...steps, { settingMm, sign: "shows its mark", moveMm: 0 }]);
-    }
-    beenTooDeep ||= offMm > 0;
+  while (steps.length < 2 * triesMax) {
+    const sign = plumbingSign(plumbed, settingMm - depthMm, withinMm);
+    if (sign === "shows its mark") return answer([...steps, { settingMm, sign, moveMm: 0 }]);
+    const deeper = tooShallow.includes(sign);
+    beenTooDeep ||= !deeper;
     if (beenTooDeep) sizeMm /= 2;
-    const moveMm = offMm > 0 ? -sizeMm : sizeMm;
-    steps.push({ settingMm, sign: offMm > 0 ? "lies flat" : "goes under", moveMm });
+    const moveMm = deeper ? sizeMm : -sizeMm;
+    steps.push({ settingMm, sign, moveMm });
     settingMm += moveMm;
   }
+  return noAnswer("plumbing-guess");
 }
 
 /**
- * Pull that stays on the float for plumbing: the two smallest of its lock shot, all else taken off.
+ * Lock shot that stay on the float for plumbing, so that it keeps its place on the line: the lightest on either side of
+ * its eye.
  *
- * @returns pull [g]; 0 for a float that rubbers or a stop knot hold
+ * @returns none for a float that rubbers or a stop knot hold
  */
-export function plumbingLockPullG(shot: readonly PlacedShot[], water: Water): number {
-  return shot
-    .filter(({ role }) => role === "lock")
-    .map(({ massG, metal }) => pullG(massG, metal, water))
-    .sort((a, b) => a - b)
-    .slice(0, 2)
-    .reduce((sum, pull) => sum + pull, 0);
+export function keptForPlumbing<S extends Shot>({ below, above }: LockGroups<S>): readonly S[] {
+  return [below, above].flatMap((group) => group.toSorted((a, b) => a.massG - b.massG).slice(0, 1));
 }
 
 /**
  * The lightest plummet that takes the float under.
  *
- * @param keptPullG pull left on the float while plumbing [g], see `plumbingLockPullG`
+ * @param keptPullG pull left on the float while plumbing [g], see `keptForPlumbing`
  * @returns mass in air [g]
  */
 export function lightestPlummetG(float: Float, keptPullG: number, metal: Metal, water: Water): number {

@@ -1,4 +1,13 @@
 import { type Finding, noAnswer } from "../finding.ts";
+import type { Float } from "../float/float.ts";
+
+/** What is moved along the line to set the depth, and what the line to the hook is measured from. */
+export type MovedPart = "float" | "stop knot";
+
+/** A float that slides is held by its stop knot; any other is moved itself. */
+export function movedPart({ attachment }: Float): MovedPart {
+  return attachment === "sliding" ? "stop knot" : "float";
+}
 
 /** Where the hook is set against the bed; dead depth, the hook just on it, where nothing else is said. */
 export const settings = ["dead depth", "over depth", "off bottom", "up in the water"] as const;

@@ -1,4 +1,3 @@
-import { pullG, type Shot } from "../tackle/shot.ts";
 import { type Water, waterDensityKgM3 } from "../water/water.ts";
 import { type Float, floatPullG, lengthMm, volumeAtMarkMm3, waterInG } from "./float.ts";
 import { heightOfVolumeMm, volumeBelowMm3 } from "./profile.ts";
@@ -60,59 +59,4 @@ export function pullToSinkG(float: Float, loadPullG: number, water: Water): numb
 export function liftMm(float: Float, loadPullG: number, takenPullG: number, water: Water): number {
   const before = tipShowingMm(float, loadPullG, water) ?? 0;
   return (tipShowingMm(float, loadPullG - takenPullG, water) ?? 0) - before;
-}
-
-/** What one change of load does to the tip. */
-export interface TipState {
-  readonly load: "too little" | "right" | "too much";
-  /** Change of the shot's weight in air [g]. */
-  readonly changeG: number;
-  /** 0 where the float goes under. */
-  readonly tipShowingMm: number;
-}
-
-/**
- * The three pictures of a float: a shot too few, right, and a shot too many.
- *
- * @param loadPullG pull of everything that hangs from the float [g] when it is right
- * @param shot the shot that is missing or too many
- */
-export function tipStates(float: Float, loadPullG: number, shot: Shot, water: Water): readonly TipState[] {
-  const shotPullG = pullG(shot.massG, shot.metal, water);
-  const state = (load: TipState["load"], sign: number): TipState => ({
-    load,
-    changeG: sign * shot.massG,
-    tipShowingMm: tipShowingMm(float, loadPullG + sign * shotPullG, water) ?? 0,
-  });
-  return [state("too little", -1), state("right", 0), state("too much", 1)];
-}
-
-/** What one shot of a size does to the tip, put on or taken off. */
-export interface ShotEffect extends Shot {
-  /** Null where one more takes the float under. */
-  readonly oneMoreMm: number | null;
-  readonly oneFewerMm: number | null;
-}
-
-/**
- * Tip showing with one more and with one fewer of each shot.
- *
- * @param loadPullG pull of everything that hangs from the float [g]
- */
-export function shotEffects(
-  float: Float,
-  loadPullG: number,
-  shots: readonly Shot[],
-  water: Water,
-): readonly ShotEffect[] {
-  return shots.map(({ size, massG, metal }) => {
-    const shotPullG = pullG(massG, metal, water);
-    return {
-      size,
-      massG,
-      metal,
-      oneMoreMm: tipShowingMm(float, loadPullG + shotPullG, water),
-      oneFewerMm: tipShowingMm(float, loadPullG - shotPullG, water),
-    };
-  });
 }

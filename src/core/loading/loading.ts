@@ -33,6 +33,13 @@ export interface Choice {
   readonly withinG?: number;
 }
 
+/** The shot that lock a float: pinched below its eye, towards the hook, and above it. */
+export interface LockGroups<S extends Shot = Shot> {
+  /** The group that pulls harder. */
+  readonly below: readonly S[];
+  readonly above: readonly S[];
+}
+
 /** A mix of shot from a tub. */
 export interface Mix {
   /** Heaviest first. */

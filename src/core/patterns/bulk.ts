@@ -45,6 +45,8 @@ export function placeGroup(
   if (!main.ok) return main;
 
   const group = [...main.value].reverse();
+  const alone =
+    group.length === 1 ? [warning("pattern.group-of-one", { pattern: spec.kind, size: group[0]!.size })] : [];
   const lower = [...droppers].reverse();
   const chain = [telltale, ...lower, group[0]!];
   const leastMm = Math.max(...chain.slice(1).map((one, i) => apartMm(chain[i]!, one)));
@@ -55,5 +57,5 @@ export function placeGroup(
     ...lower.map((one, i): PlacedShot => ({ ...one, role: "dropper", fromHookMm: lowerMm[i]! })),
     ...group.map((one, i): PlacedShot => ({ ...one, role: "bulk", fromHookMm: groupAtMm[i]! })),
   ];
-  return checked(spec.kind, placed, room, [...named.findings, ...moved, ...main.findings]);
+  return checked(spec.kind, placed, room, [...named.findings, ...moved, ...main.findings, ...alone]);
 }

@@ -1,4 +1,4 @@
-import { answer, noAnswer } from "../finding.ts";
+import { answer, noAnswer, warning } from "../finding.ts";
 import { totalPullG, tubWithout } from "../loading/loading.ts";
 import type { Shot } from "../tackle/shot.ts";
 import { aboveLoopMm, apartMm, checked, highestMm, tooShallow } from "./clearance.ts";
@@ -33,7 +33,8 @@ export const placeStrungOut: PlacePattern<StrungOutSpec> = (spec, room) => {
     { ...telltale, role: "telltale", fromHookMm: telltaleMm },
     ...spreadShot.map((one, i): PlacedShot => ({ ...one, role: "spread", fromHookMm: firstMm + gapMm * i })),
   ];
-  return checked(spec.kind, placed, room, [...named.findings, ...main.findings]);
+  const closed = gapMm < spec.gapMm ? [warning("pattern.gap-closed", { askedMm: spec.gapMm, gapMm })] : [];
+  return checked(spec.kind, placed, room, [...named.findings, ...main.findings, ...closed]);
 };
 
 function asManyAsGo(spec: StrungOutSpec, named: Named, firstMm: number, room: PatternRoom) {

@@ -1,7 +1,10 @@
+import { movedPart } from "../../core/depth/setting.ts";
 import { cocks } from "../../core/float/cocking.ts";
 import { moveFloat } from "../../core/float/moved-float.ts";
-import { liftMm } from "../../core/float/tip.ts";
+import { liftMm, tipShowingMm } from "../../core/float/tip.ts";
+import { totalPullG } from "../../core/loading/loading.ts";
 import type { StateGroup } from "../../model/pictures.ts";
+import type { Rig } from "../../model/rig.ts";
 import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
 import type { DrawingKit } from "../kit.ts";
 
@@ -58,7 +61,11 @@ function wrongLoad(
   { words, figures }: DrawingKit,
 ): WrongLoad | undefined {
   const tipOf = ({ oneFewerMm, oneMoreMm }: ShotEffect) => (load === "too little" ? oneFewerMm : oneMoreMm);
-  const seen = depth.shotEffects
+  // What the float lies flat without, or what the rig does not carry, is no picture of a shot too few.
+  const told = depth.shotEffects.filter(
+    (effect) => load === "too much" || typeof effect.oneFewerMm === "number",
+  );
+  const seen = told
     .filter((effect) => Math.abs((tipOf(effect) ?? 0) - depth.tipShowingMm) >= seenMm)
     .sort((a, b) => a.massG - b.massG)[0];
   if (seen) return { shot: words("drawing.state.one-shot", { size: seen.size }), tipMm: tipOf(seen) || null };
@@ -78,6 +85,8 @@ function lyingShot(depth: SolvedDepth): SolvedShot[] {
 function sumPullG(shot: readonly SolvedShot[]): number {
   return shot.reduce((sum, { pullG }) => sum + pullG, 0);
 }
+
+const moved = ({ float }: Rig, { words }: DrawingKit) => ({ moved: words(`told.moved.${movedPart(float)}`) });
 
 /** Every state that is drawn, by its key under `drawing.state` in the words. */
 const poses = {
@@ -101,20 +110,27 @@ const poses = {
     if (tipMm === null) return { ...pose, caption: "under" };
     return tipMm < levelMm ? { ...pose, caption: "level" } : pose;
   },
-  "too-shallow": () => ({ ...upright, tipMm: null, line: "plummet hanging", values: {} }),
+  "too-shallow": ({ rig }, _depth, kit) => ({
+    ...upright,
+    tipMm: null,
+    line: "plummet hanging",
+    values: moved(rig, kit),
+  }),
   "depth-right": (_solved, depth) => ({
     ...upright,
     tipMm: depth.tipAsSetMm,
     line: "plummet standing",
     values: {},
   }),
-  "too-deep": ({ rig }) => ({
-    tipMm: rig.float.tipShowingMm,
-    leanDegrees: flatDegrees,
-    line: "plummet slack",
-    baitAside: 0.2,
-    values: {},
-  }),
+  "too-deep": ({ rig }, { plumbing }, kit) => {
+    const slack = { line: "plummet slack", baitAside: 0.2, values: moved(rig, kit) } as const;
+    if (plumbing.tooDeep === "lies flat") {
+      return { ...slack, tipMm: rig.float.tipShowingMm, leanDegrees: flatDegrees };
+    }
+    const keptPullG = totalPullG(plumbing.kept, rig.conditions);
+    const tipMm = tipShowingMm(rig.float, keptPullG, rig.conditions);
+    return { ...slack, tipMm, leanDegrees: 0, caption: "high" };
+  },
   "bite-under": () => ({ ...upright, tipMm: null, moving: "down", baitAside: 0.06, values: {} }),
   "lift-bite": (solved, depth, { figures }) => {
     const { rig, hookAndBaitPullG } = solved;

@@ -1,3 +1,4 @@
+import { movedPart } from "../../core/depth/setting.ts";
 import { groupShot, mergeGroups, type ShotGroup } from "../../core/tackle/shot-groups.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import type { DrawingKit } from "../kit.ts";
@@ -39,7 +40,7 @@ export function rigLabels(
       figures.shortGap(floatToHookMm),
       lock.length > 0
         ? words("drawing.rig.floatLocked", { shot: figures.shot(lock) })
-        : words("drawing.rig.float"),
+        : words(`drawing.rig.held.${movedPart(rig.float)}`),
     ),
   });
   if (overdepthMm < 0)

@@ -1,3 +1,4 @@
+import { movedPart } from "../../core/depth/setting.ts";
 import type { RigVariant } from "../../core/float/moved-float.ts";
 import { groupShot, type ShotGroup } from "../../core/tackle/shot-groups.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
@@ -35,8 +36,8 @@ export function rigDescription(solved: SolvedRig, depth: SolvedDepth, kit: Drawi
   ].sort((a, b) => a.fromHookMm - b.fromHookMm);
   const float =
     lock.length > 0
-      ? words("drawing.rig.spokenFloatLocked", { what: kit.figures.shot(lock) })
-      : words("drawing.rig.spokenFloat");
+      ? words("drawing.rig.spokenFloatLocked", { what: figures.lock(depth.lock) })
+      : words(`drawing.rig.spokenHeld.${movedPart(rig.float)}`);
   const said = words("drawing.rig.description", {
     rig: rig.title,
     depth: figures.shortDepth(depth.depthMm),

@@ -60,7 +60,8 @@ export function makeUpCaption(solved: SolvedRig, step: MakeUpStep, kit: DrawingK
   const key = stepsByHold.has(step) ? `${step}.${holdOf(rig)}` : step;
   return words(`drawing.scenes.makeUp.do.${key}`, {
     length: figures.shortGap(rig.hookLengthMm),
-    lock: figures.shot(depth.lockShot),
+    kept: figures.shot(depth.plumbing.kept),
+    lock: figures.lock(depth.lock),
     shot: figures.shotPlaces(depth.lineShot),
   });
 }

@@ -192,7 +192,7 @@ describe("a float with its whole load on the bed", () => {
     const shot = [lead("No 4", 0.4, 200, "bulk"), lead("No 4", 0.4, 205, "bulk")];
     const result = depthGuide({ ...still, float: stick, shot, settingMm: 300 });
     const start = result.ok && result.value.find(({ advice }) => advice === "start-here");
-    expect(start && start.tipShowingMm).toBeGreaterThan(5);
+    expect((start as GuideStep).tipShowingMm).toBeGreaterThan(5);
     expect(result.findings.map(({ code }) => code)).toEqual(["setting-too-deep"]);
   });
 });

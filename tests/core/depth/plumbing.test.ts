@@ -3,17 +3,48 @@ import { describe, expect, it } from "vitest";
 import {
   choosePlummet,
   feelForBed,
+  keptForPlumbing,
   lightestPlummetG,
-  plumbingLockPullG,
+  type PlumbedFloat,
   plumbingMovesMm,
+  plumbingSign,
   plumbingSteps,
 } from "../../../src/core/depth/plumbing.ts";
 import { tipShowingMm } from "../../../src/core/float/tip.ts";
-import type { PlacedShot } from "../../../src/core/patterns/pattern.ts";
-import { pullG } from "../../../src/core/tackle/shot.ts";
+import { pullG, type Shot } from "../../../src/core/tackle/shot.ts";
 import { pool, stick, straightQuill } from "../floats.ts";
 
 fc.configureGlobal({ seed: 20, numRuns: 200 });
+
+/** The straight quill with nothing on it falls over as soon as nothing pulls at its foot. */
+const bare: PlumbedFloat = { float: straightQuill, water: pool, markMm: 15, keptPullG: 0 };
+
+describe("what the float says with a plummet on the hook", () => {
+  // The quill stands with more than half its load, and 15 mm of it show: set 15 mm too shallow it is under.
+  it.each([
+    [-100, "goes under"],
+    [-16, "goes under"],
+    [-14, "shows its mark"],
+    [0, "shows its mark"],
+    [20, "shows its mark"],
+    [1000, "lies flat"],
+  ])("set %d mm too deep: %s", (offMm, sign) => {
+    expect(plumbingSign(bare, offMm)).toBe(sign);
+  });
+
+  it("stands too high where the shot that stay on it hold it up", () => {
+    const kept = { ...bare, keptPullG: pullG(1.2, "lead", pool) };
+    expect(plumbingSign(kept, 1000)).toBe("stands too high");
+    // 0.4 g less than its mark: 18.581 mm of tip more, and no more than that however deep.
+    expect(plumbingSign(kept, 21)).toBe("stands too high");
+  });
+
+  it("stands too low before it goes under where much of its tip should show", () => {
+    const tall = { ...bare, markMm: 60 };
+    expect(plumbingSign(tall, -40)).toBe("stands too low");
+    expect(plumbingSign(tall, -61)).toBe("goes under");
+  });
+});
 
 describe("plumbing", () => {
   it("moves by half a metre, a quarter and so on, to within 2 cm", () => {
@@ -21,14 +52,14 @@ describe("plumbing", () => {
   });
 
   it("finds 1.6 m from a first guess of 1 m", () => {
-    // 1.0 under, 2.0 flat, 1.5 under, 1.75 flat, 1.625 flat by 25 mm, 1.5625 under, 1.59375 within 2 cm.
-    const steps = plumbingSteps(1600);
+    // 1.0 under, 2.0 flat, 1.5 under, 1.75 flat, 1.625 too high by 25 mm, 1.5625 under, 1.59375 within 2 cm.
+    const steps = plumbingSteps(bare, 1600);
     expect(steps.ok && steps.value.map(({ settingMm, sign }) => [settingMm, sign])).toEqual([
       [1000, "goes under"],
       [2000, "lies flat"],
       [1500, "goes under"],
       [1750, "lies flat"],
-      [1625, "lies flat"],
+      [1625, "stands too high"],
       [1562.5, "goes under"],
       [1593.75, "shows its mark"],
     ]);
@@ -37,7 +68,7 @@ describe("plumbing", () => {
   it("ends within 2 cm of any depth, each move leading to the next try", () => {
     fc.assert(
       fc.property(fc.double({ min: 50, max: 9000, noNaN: true }), (depthMm) => {
-        const result = plumbingSteps(depthMm);
+        const result = plumbingSteps(bare, depthMm);
         if (!result.ok) throw new Error("no steps");
         const steps = result.value;
         expect(Math.abs(steps.at(-1)!.settingMm - depthMm)).toBeLessThanOrEqual(20);
@@ -56,27 +87,27 @@ describe("plumbing", () => {
     [1500, 1, 20, "plumbing-guess"],
     [1500, 1000, 0, "plumbing-guess"],
   ])("of %d mm from %d to within %d says %s", (depthMm, guessMm, withinMm, code) => {
-    const result = plumbingSteps(depthMm, guessMm, withinMm);
+    const result = plumbingSteps(bare, depthMm, guessMm, withinMm);
     expect(result.ok).toBe(false);
     expect(result.findings[0]!.code).toBe(code);
   });
 });
 
-const lock = (massG: number): PlacedShot => ({
-  size: "shot",
-  massG,
-  metal: "lead",
-  role: "lock",
-  fromHookMm: 900,
+const lock = (massG: number): Shot => ({ size: `${massG} g`, massG, metal: "lead" });
+
+describe("the shot that stay on for plumbing", () => {
+  it("are the lightest on either side of the float's eye", () => {
+    const kept = keptForPlumbing({
+      below: [lock(0.8), lock(0.1)],
+      above: [lock(0.4), lock(0.4), lock(0.06)],
+    });
+    expect(kept).toEqual([lock(0.1), lock(0.06)]);
+    expect(keptForPlumbing({ below: [lock(0.8)], above: [] })).toEqual([lock(0.8)]);
+    expect(keptForPlumbing({ below: [], above: [] })).toEqual([]);
+  });
 });
 
 describe("the plummet", () => {
-  it("is weighed against the two smallest lock shot alone", () => {
-    const shot = [lock(0.8), lock(0.1), lock(0.06), { ...lock(0.04), role: "telltale" as const }];
-    expect(plumbingLockPullG(shot, pool)).toBeCloseTo(pullG(0.16, "lead", pool), 12);
-    expect(plumbingLockPullG([], pool)).toBe(0);
-  });
-
   // The straight quill holds up 3.92582 g of water whole (3926.99 mm³), less its own 2.17244 g: 1.75338 g sink it.
   // With 0.12 g of lead left on, 0.10942 g of pull, 1.64396 g are missing: 1.64396/0.911843 = 1.80290 g of lead.
   it("for the straight quill with two No 8 left on must weigh 1.8 g in lead", () => {

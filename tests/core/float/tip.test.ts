@@ -1,16 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { floatMassG, floatPullG, lengthMm } from "../../../src/core/float/float.ts";
-import {
-  draughtMm,
-  liftMm,
-  loadForTipG,
-  pullToSinkG,
-  shotEffects,
-  tipShowingMm,
-  tipStates,
-} from "../../../src/core/float/tip.ts";
-import { pullG } from "../../../src/core/tackle/shot.ts";
+import { shotEffects, tipStates } from "../../../src/core/float/shot-effects.ts";
+import { draughtMm, liftMm, loadForTipG, pullToSinkG, tipShowingMm } from "../../../src/core/float/tip.ts";
+import { pullG, type Shot } from "../../../src/core/tackle/shot.ts";
 import { pool, stick, straightQuill, tippedFloat } from "../floats.ts";
 
 fc.configureGlobal({ seed: 20, numRuns: 200 });
@@ -34,9 +27,20 @@ describe("a straight quill marked 2 AAA", () => {
   // A No 8 (0.06 g lead) pulls 0.054711 g = 54.727 mm³ of water: 54.727/19.635 = 2.787 mm.
   it("sinks 2.8 mm for a No 8 more and rises as much for one fewer", () => {
     const no8 = { size: "No 8", massG: 0.06, metal: "lead" } as const;
-    const [effect] = shotEffects(straightQuill, floatPullG(straightQuill, pool), [no8], pool);
+    const [effect] = shotEffects(straightQuill, floatPullG(straightQuill, pool), [no8], [no8], pool);
     expect(effect!.oneMoreMm).toBeCloseTo(15 - 2.787, 3);
     expect(effect!.oneFewerMm).toBeCloseTo(15 + 2.787, 3);
+  });
+
+  it("tells one fewer only of a shot that it carries, and none where it lies flat without it", () => {
+    const full = floatPullG(straightQuill, pool);
+    const aaa = { size: "AAA", massG: 0.8, metal: "lead" } as const;
+    const ssg = { size: "SSG", massG: 1.6, metal: "lead" } as const;
+    const fewer = (carried: readonly Shot[]) =>
+      shotEffects(straightQuill, full, [ssg], carried, pool).map((effect) => effect.oneFewerMm);
+    expect(fewer([aaa])).toEqual([undefined]);
+    // Without any load a float of one thickness has nothing that could make it stand.
+    expect(fewer([ssg])).toEqual([null]);
   });
 
   // 15 mm · 19.635 mm² = 294.52 mm³ = 0.29444 g of water.

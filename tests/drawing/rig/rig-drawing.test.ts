@@ -104,7 +104,7 @@ describe("rig drawings", () => {
     });
     expect(drawn.description.replaceAll("\u00a0", " ")).toBe(
       "Waggler strung out: for water 3 m deep. From the hook up: 30 cm, the loop of the hook length; 31 cm, No 10; " +
-        "56 cm to 206 cm, 7 × No 8, 25 cm apart; 282 cm, the float, locked by 2 × BB + 2 × No 4. " +
+        "56 cm to 206 cm, 7 × No 8, 25 cm apart; 282 cm, the float, locked by BB + No 4 above, BB + No 4 below. " +
         "15 mm of the tip shows above the water. The hook just touches the bed.",
     );
   });

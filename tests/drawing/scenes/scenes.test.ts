@@ -188,7 +188,7 @@ describe("making up a rig", () => {
       ["shot"],
     ]);
     expect(drawings[3]!.description).toContain("30 cm");
-    expect(drawings[6]!.description).toContain("2\u00a0×\u00a0BB");
+    expect(drawings[6]!.description).toContain("BB\u00a0+ No\u00a04 above, BB\u00a0+ No\u00a04 below");
   });
 });
 

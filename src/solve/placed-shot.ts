@@ -1,0 +1,57 @@
+import { type Answer, answer } from "../core/finding.ts";
+import { heaviestFirst, type LockGroups, lockFor } from "../core/loading/loading.ts";
+import type { PlacedShot } from "../core/patterns/pattern.ts";
+import { placePattern } from "../core/patterns/table.ts";
+import { ballDiameterMm, pullG, type Shot } from "../core/tackle/shot.ts";
+import type { Rig } from "../model/rig.ts";
+import type { SolvedShot } from "../model/solved.ts";
+
+/** A rig's shot: the pattern's down the line, and those that lock the float. */
+export interface RigShot {
+  readonly lineShot: readonly PlacedShot[];
+  readonly lock: LockGroups;
+}
+
+/** The pattern's shot down the line, and the lock from what is left. */
+export function rigShot(
+  rig: Rig,
+  depthMm: number,
+  floatToHookMm: number,
+  pullForShotG: number,
+): Answer<RigShot> {
+  const { float, tub, conditions, pattern } = rig;
+  const locked = float.heldByShot;
+  const line = placePattern(pattern, {
+    depthMm,
+    floatToHookMm,
+    hookLengthMm: rig.hookLengthMm,
+    pullG: pullForShotG,
+    linePullMaxG: locked ? (1 - rig.lockShareMin) * pullForShotG : pullForShotG,
+    locked,
+    tub,
+    water: conditions,
+  });
+  if (!line.ok) return line;
+  if (!locked) return answer({ lineShot: line.value, lock: { below: [], above: [] } }, line.findings);
+  const lock = lockFor(tub, line.value, pullForShotG, conditions);
+  const findings = [...line.findings, ...lock.findings];
+  if (!lock.ok) return { ok: false, findings };
+  const [below, above] = lock.value.halves!;
+  return answer({ lineShot: line.value, lock: { below, above } }, findings);
+}
+
+/** The lock's shot in their place at the float, heaviest first. */
+export function atFloat({ below, above }: LockGroups, floatToHookMm: number): PlacedShot[] {
+  return heaviestFirst([...below, ...above]).map((shot) => inLock(shot, floatToHookMm));
+}
+
+const inLock = (shot: Shot, fromHookMm: number): PlacedShot => ({ ...shot, role: "lock", fromHookMm });
+
+/** Shot in their places, with what the drawing and the tables need of them. */
+export function solvedShot(placed: readonly PlacedShot[], { conditions }: Rig): readonly SolvedShot[] {
+  return placed.map((shot) => ({
+    ...shot,
+    pullG: pullG(shot.massG, shot.metal, conditions),
+    diameterMm: ballDiameterMm(shot.massG, shot.metal),
+  }));
+}

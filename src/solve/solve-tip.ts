@@ -1,0 +1,66 @@
+import type { GuideStep } from "../core/depth/guide-step.ts";
+import type { Finding } from "../core/finding.ts";
+import { type ShotEffect, shotEffects, tipStates } from "../core/float/shot-effects.ts";
+import { tipShowingMm } from "../core/float/tip.ts";
+import { checkTipMark } from "../core/float/tip-off-mark.ts";
+import { tubWithout } from "../core/loading/loading.ts";
+import type { Shot } from "../core/tackle/shot.ts";
+import { tipUncertaintyMm } from "../core/water/surface-tension.ts";
+import type { Rig } from "../model/rig.ts";
+import type { SolvedDepth } from "../model/solved.ts";
+
+/** Least change of the tip that is seen from the bank [mm]. Common practice, no source. */
+const seenTipMm = 5;
+
+type ToldTip = Pick<
+  SolvedDepth,
+  "tipAsSetMm" | "tipUncertaintyMm" | "tipSetBy" | "tipStates" | "shotEffects"
+>;
+
+/**
+ * What the tip shows, what sets it, and what a shot more or less would do. A rig whose setting lays shot on the bed takes
+ * its tip from the depth: a shot added there only lies down or tightens the line.
+ *
+ * @param hangingG pull of everything that hangs from the float while nothing rests [g]
+ * @param wantedMm tip wanted while nothing rests [mm]
+ * @param start where the rig is set
+ * @param shot all of it
+ */
+export function solveTip(
+  rig: Rig,
+  hangingG: number,
+  wantedMm: number,
+  start: GuideStep,
+  shot: readonly Shot[],
+): { readonly told: ToldTip; readonly findings: readonly Finding[] } {
+  const { float, conditions, tub } = rig;
+  const showingMm = tipShowingMm(float, hangingG, conditions) ?? 0;
+  const uncertaintyMm = tipUncertaintyMm(float, conditions, showingMm);
+  const common = { tipAsSetMm: start.tipShowingMm ?? showingMm, tipUncertaintyMm: uncertaintyMm };
+  if (start.shotOnBed.length > 0) {
+    return { told: { ...common, tipSetBy: "depth", tipStates: [], shotEffects: [] }, findings: [] };
+  }
+  const effects = shotEffects(float, hangingG, tub, shot, conditions);
+  const seen = seenShot(effects, showingMm);
+  const left = tubWithout(tub, shot);
+  const forSale = rig.scaleSizes
+    .filter(({ name }) => tub.every(({ size }) => size !== name))
+    .map(({ name, massG }): Shot => ({ size: name, massG, metal: tub[0]!.metal }));
+  const findings = checkTipMark({
+    float,
+    water: conditions,
+    loadPullG: hangingG,
+    wantedMm,
+    uncertaintyMm,
+    left,
+    forSale,
+  });
+  const states = seen ? tipStates(float, hangingG, seen, conditions) : [];
+  return { told: { ...common, tipSetBy: "shot", tipStates: states, shotEffects: effects }, findings };
+}
+
+/** The lightest shot that the rig carries and that is missed when it is not there. */
+function seenShot(effects: readonly ShotEffect[], showingMm: number): Shot | undefined {
+  const rising = [...effects].sort((a, b) => a.massG - b.massG);
+  return rising.find(({ oneFewerMm }) => (oneFewerMm ?? 0) - showingMm >= seenTipMm);
+}

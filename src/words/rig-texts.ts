@@ -1,0 +1,64 @@
+import { movedPart } from "../core/depth/setting.ts";
+import type { GuideRow } from "../model/guide-row.ts";
+import type { Plumbing, SolvedDepth, SolvedRig } from "../model/solved.ts";
+import type { TableKit } from "./tables.ts";
+
+/** Finding a depth with a plummet, in words. */
+export interface PlumbingText {
+  readonly plummet: string;
+  readonly tries: readonly { readonly set: string; readonly sign: string; readonly next: string }[];
+}
+
+/** What is said of a rig in more than one place, worded once for page, card, sheet and drawing. */
+export interface RigTexts {
+  /** What a line of the depth guide tells to do: where to start, or how much deeper or shallower that is. */
+  readonly advice: (row: GuideRow) => string;
+  readonly plumbing: (plumbing: Plumbing) => PlumbingText;
+  /** `Float to hook`, or what else the line is measured from. */
+  readonly measuredFrom: (rig: SolvedRig) => string;
+  /** What the tip should show, and what to do where it does not. */
+  readonly tip: (depth: SolvedDepth) => string;
+}
+
+/** The texts in one language and its figures. */
+export function rigTexts(kit: TableKit): RigTexts {
+  const { words, figures } = kit;
+  return {
+    advice: ({ advice, moveMm, toMoveMm }) => {
+      const ends = [Math.abs(moveMm), Math.abs(toMoveMm)];
+      return words(`told.advice.${advice}`, {
+        move: figures.gapRange(Math.min(...ends), Math.max(...ends)),
+      });
+    },
+    plumbing: (plumbing) => plumbingText(plumbing, kit),
+    measuredFrom: ({ rig }) => words(`told.measured-from.${movedPart(rig.float)}`),
+    tip: ({ tipAsSetMm, tipSetBy }) => words(`told.tip-set-by.${tipSetBy}`, { tip: figures.tip(tipAsSetMm) }),
+  };
+}
+
+function plumbingText({ plummet, plummetNeededG, kept, steps }: Plumbing, kit: TableKit): PlumbingText {
+  const { words, figures } = kit;
+  const left =
+    kept.length === 0
+      ? words("told.plumbing.bare")
+      : words("told.plumbing.kept", { shot: figures.shot(kept) });
+  return {
+    plummet: plummet
+      ? words("told.plumbing.plummet", {
+          mass: figures.mass(plummet.massG),
+          metal: words(`metal.${plummet.metal}`),
+          left,
+        })
+      : words("told.plumbing.no-plummet", { mass: figures.mass(plummetNeededG), left }),
+    tries: steps.map(({ settingMm, sign, moveMm }) => ({
+      set: figures.shortDepth(settingMm),
+      sign: words(`told.plumbing.sign.${sign}`),
+      next:
+        moveMm === 0
+          ? words("told.plumbing.done")
+          : words(moveMm > 0 ? "told.plumbing.deeper" : "told.plumbing.shallower", {
+              gap: figures.shortGap(Math.abs(moveMm)),
+            }),
+    })),
+  };
+}
