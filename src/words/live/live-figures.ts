@@ -49,6 +49,19 @@ const inline: Readonly<Record<string, Inline>> = {
     if (!ofDepth) throw unknown("figure", wanted, [...Object.keys(depthFigures), ...Object.keys(rigFigures)]);
     return ofDepth(depth, context.figures);
   },
+  "one-more": (at, context) => {
+    const { shotEffects } = depthOf(at, context);
+    const wanted = at("size");
+    const effect = shotEffects.find(({ size }) => size === wanted);
+    if (!effect) {
+      throw unknown(
+        "size in the rig's tub",
+        wanted,
+        shotEffects.map(({ size }) => size),
+      );
+    }
+    return effect.oneMoreMm === null ? context.words("table.under") : context.figures.tip(effect.oneMoreMm);
+  },
   rule: (at, { library: { guide }, words, figures }) => {
     const { leadRule } = guide;
     const rules: Guide["rules"] = {

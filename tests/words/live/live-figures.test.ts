@@ -97,6 +97,19 @@ describe("live figures in a text", () => {
     ]);
   });
 
+  it("tells the tip with one more shot on, and only of a size that the rig's tub has", () => {
+    // A bare tube of 4.5 mm: one No 8 of 0.06 g of lead pulls 0.0547 g, which is 3.4 mm of 15.9 mm².
+    const shown = (directive: string) => textOf(live(directive).value);
+    const figure = (directive: string) => Number.parseFloat(shown(directive));
+    const asSet = figure(':figure[]{rig=plain depth="1 m" of=tip}');
+    const more = figure(':one-more[]{rig=plain depth="1 m" size="No 8"}');
+    expect(asSet - more).toBeGreaterThanOrEqual(0);
+    expect(asSet - more).toBeLessThanOrEqual(5);
+    // 0.36 g are 23 mm of it, more than shows.
+    expect(shown(':one-more[]{rig=plain depth="1 m" size=BB}')).toBe("under");
+    expect(told(':one-more[]{rig=plain depth="1 m" size=SSG}')).toMatchObject([{ found: "SSG" }]);
+  });
+
   it("says what the guide's rules say, the one on lead from its figures", () => {
     const { value, messages } = live(
       "So: :rule[]{of=lead} It is the rule of :rule[]{of=place}. :rule[]{of=season}",
