@@ -122,6 +122,18 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
     hint: "give the rig a finer line, or take the fish out of `catches`",
   }),
   "fish-without-line": (v) => wrongName(`lines.yaml says no line for "${v.fish}"`, v.fish, v.allowed),
+  "not-in-kit": (v) => ({
+    reason: `the rig takes ${v.what} ${v.found}, which is not in the kit "${v.kit}": ${v.allowed}`,
+    hint: "change the rig, add it to the kit, or take the rig out of the kit's `rigs`",
+  }),
+  "rig-without-kit": (v) => ({
+    reason: `"${v.title}" is a first rig, and no kit is for it`,
+    hint: `name it under \`rigs\` of a kit: ${v.kits.join(", ")}`,
+  }),
+  "size-in-no-tub": (v) => ({
+    reason: `the text speaks of ${v.size}, which is not in "${v.tub}"`,
+    hint: `sizes there: ${v.allowed.join(", ")}`,
+  }),
   "rig-not-for-fish": (v) => ({
     reason: `the notes on ${v.fish} lead to "${v.rig}", which does not name it under \`catches\``,
     hint: `rigs that name it: ${v.allowed.join(", ") || "none"}`,

@@ -1,10 +1,12 @@
 import type { Message } from "../model/message.ts";
 import { basisInWords } from "./basis-in-words.ts";
 import type { Checked, ContentCheck } from "./check.ts";
+import { kitForRig } from "./kit-for-rig.ts";
 import { lineForFish } from "./line-for-fish.ts";
 import { missingBasis } from "./missing-basis.ts";
 import { readingAge } from "./reading-age.ts";
 import { rigsForFish } from "./rigs-for-fish.ts";
+import { sizeInTub } from "./size-in-tub.ts";
 import { typedFigures } from "./typed-figures.ts";
 import { unexplainedTerms } from "./unexplained-terms.ts";
 import { unlinkedLessons } from "./unlinked-lessons.ts";
@@ -20,6 +22,8 @@ export const contentChecks = {
   "untaught rigs": untaughtRigs,
   "typed figures": typedFigures,
   "line for fish": lineForFish,
+  "kit for rig": kitForRig,
+  "size in tub": sizeInTub,
   "rigs for fish": rigsForFish,
   "missing basis": missingBasis,
   "basis in words": basisInWords,

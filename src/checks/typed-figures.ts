@@ -7,6 +7,7 @@ import type { SolvedRig } from "../model/solved.ts";
 import type { Figures } from "../words/figures.ts";
 import { blocksOf, sentencesOf } from "./blocks.ts";
 import type { Checked, ContentCheck } from "./check.ts";
+import { shotNames } from "./shot-names.ts";
 import { linkedPages, liveAttributes, pageTexts } from "./texts.ts";
 
 /** A figure in a sentence that the tool could put in, and the directive that does. */
@@ -40,9 +41,7 @@ export const typedFigures: ContentCheck = (checked) => {
 
 /** Loads in a sentence: `2 AAA`, `one BB`, a bare `No 4`. */
 function loadsIn(sentence: string, scale: ShotScale) {
-  const sizes = scale.sizes.map(({ name }) => name.replace(" ", "\\s")).sort((a, b) => b.length - a.length);
-  const load = new RegExp(`(?:(\\d+)\\s?)?\\b(${sizes.join("|")})(?![\\p{L}\\d])`, "gu");
-  return [...sentence.matchAll(load)].flatMap(({ 0: found, 1: count, 2: size, index }) => {
+  return [...sentence.matchAll(shotNames(scale))].flatMap(({ 0: found, 1: count, 2: size, index }) => {
     const text = `${count ?? 1} ${size!.replace(/\s/, " ")}`;
     const parsed = parseLoad(text, scale);
     return parsed.ok

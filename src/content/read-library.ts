@@ -1,9 +1,10 @@
 import { z } from "zod";
-import type { Guide, Library, Prose, Term } from "../model/library.ts";
+import type { Guide, Library, Prose, Term, Trouble } from "../model/library.ts";
 import type { Message, Staged } from "../model/message.ts";
 import type { WordTree } from "../model/word-tree.ts";
 import { makeWords } from "../words/words.ts";
 import { linkFloat } from "./link/float-link.ts";
+import { linkKit } from "./link/kit-link.ts";
 import { linkLines } from "./link/line-link.ts";
 import { linkRig } from "./link/rig-link.ts";
 import { linkScale, linkTub } from "./link/shot-link.ts";
@@ -19,7 +20,14 @@ import {
   troublesSchema,
 } from "./schema/reference-schema.ts";
 import { lessonSchema, pageSchema, rigSchema } from "./schema/rig-schema.ts";
-import { baitSchema, floatSchema, hooksSchema, scaleSchema, tubSchema } from "./schema/tackle-schema.ts";
+import {
+  baitSchema,
+  floatSchema,
+  hooksSchema,
+  kitSchema,
+  scaleSchema,
+  tubSchema,
+} from "./schema/tackle-schema.ts";
 import type { Source } from "./world.ts";
 
 /**
@@ -59,12 +67,13 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
   const tubs = byId(reading.folder("tubs", tubSchema).map((read) => linkTub(read, scales, reading)));
   const floatReads = reading.folder("floats", floatSchema);
   const rigReads = reading.prose("rigs", rigSchema);
+  const kitReads = reading.folder("kits", kitSchema);
   const lessonReads = reading.prose("lessons", lessonSchema);
   const pageReads = reading.prose("pages", pageSchema);
   const speciesReads = reading.folder("species", speciesSchema);
   const linesRead = reading.optionalFile("lines.yaml", linesSchema);
   const glossary = reading.optionalFile("glossary.yaml", glossarySchema);
-  const troubles = reading.optionalFile("troubles.yaml", troublesSchema)?.value ?? [];
+  const troublesRead = reading.optionalFile("troubles.yaml", troublesSchema);
   const changes = reading.optionalFile("changes.yaml", changesSchema)?.value ?? [];
   if (!guideRead || !hooksRead) return undefined;
 
@@ -105,6 +114,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
     notes: parseNotes(value.notes, yaml.placeOf(["notes"])),
   }));
   const shelves = { floats, baits, hooks, knots, scale, tubs, guide };
+  const rigs = byId(rigReads.flatMap((read) => linkRig(read, shelves, reading) ?? []));
   return {
     guide,
     words,
@@ -114,7 +124,8 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
     baits: [...baits.values()],
     hooks: [...hooks.values()],
     knots: [...knots.values()],
-    rigs: rigReads.flatMap((read) => linkRig(read, shelves, reading) ?? []),
+    rigs: [...rigs.values()],
+    kits: kitReads.flatMap((read) => linkKit(read, shelves, rigs, reading) ?? []),
     lessons: lessonReads
       .map((read) => ({ ...proseOf(read), order: read.value.order, part: read.value.part }))
       .sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1)),
@@ -122,7 +133,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
     species,
     ...(linesRead && { lines: linkLines(linesRead, species, reading) }),
     glossary: termsOf(glossary).sort((a, b) => (a.term.toLowerCase() < b.term.toLowerCase() ? -1 : 1)),
-    troubles: troubles.map(({ sign, causes, do: remedies }) => ({ sign, causes, remedies })),
+    troubles: troublesOf(troublesRead),
     changes: [...changes].sort((a, b) => (a.date < b.date ? 1 : -1)),
   };
 }
@@ -157,6 +168,17 @@ function guideOf(typed: z.output<typeof guideSchema>): Guide {
 
 function termsOf(read: Read<z.output<typeof glossarySchema>> | undefined): Term[] {
   return read?.value.map((term, at) => ({ ...term, place: read.yaml.placeOf([at]) })) ?? [];
+}
+
+function troublesOf(read: Read<z.output<typeof troublesSchema>> | undefined): Trouble[] {
+  return (
+    read?.value.map(({ sign, causes, do: remedies }, at) => ({
+      place: read.yaml.placeOf([at]),
+      sign,
+      causes,
+      remedies,
+    })) ?? []
+  );
 }
 
 function proseOf(read: ReadProse<{ title: string; summary: string }>): Prose {

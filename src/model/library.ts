@@ -113,6 +113,19 @@ export interface BaitEntry {
   readonly notes: Root;
 }
 
+/** `content/kits/*.yaml`: tackle that a learner is told to bring, and the rigs that it must do for. */
+export interface Kit {
+  readonly id: string;
+  readonly title: string;
+  readonly rigIds: readonly string[];
+  readonly floats: readonly FloatEntry[];
+  readonly tub: TubEntry;
+  readonly hooks: readonly Hook[];
+  readonly mainLineG: number;
+  readonly hookLineG: number;
+  readonly baits: readonly BaitEntry[];
+}
+
 /** A knot with its step pictures. */
 export interface KnotEntry extends KnotPicture {
   readonly placeOf: PlaceOf;
@@ -177,6 +190,7 @@ export interface Change {
 
 /** What the float does, why, likeliest first, and what to do. */
 export interface Trouble {
+  readonly place: Place;
   readonly sign: string;
   readonly causes: readonly string[];
   readonly remedies: readonly string[];
@@ -193,6 +207,7 @@ export interface Library {
   readonly hooks: readonly Hook[];
   readonly knots: readonly KnotEntry[];
   readonly rigs: readonly RigEntry[];
+  readonly kits: readonly Kit[];
   readonly lessons: readonly Lesson[];
   /** Single pages such as `safety`. */
   readonly pages: readonly Prose[];

@@ -43,6 +43,14 @@ export interface MessageValues {
   readonly "line-too-light": LineAgainstFish & { readonly underShot: string };
   readonly "line-too-heavy": LineAgainstFish;
   readonly "fish-without-line": { readonly fish: string; readonly allowed: Names };
+  readonly "not-in-kit": {
+    readonly what: "float" | "hook" | "bait" | "main line" | "hook length" | "shot";
+    readonly found: string;
+    readonly kit: string;
+    readonly allowed: string;
+  };
+  readonly "rig-without-kit": { readonly title: string; readonly kits: Names };
+  readonly "size-in-no-tub": { readonly size: string; readonly tub: string; readonly allowed: Names };
   readonly "rig-not-for-fish": { readonly fish: string; readonly rig: string; readonly allowed: Names };
   readonly "hard-to-read": {
     readonly grade: string;
@@ -98,6 +106,9 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "line-too-light": "warning",
   "line-too-heavy": "warning",
   "fish-without-line": "warning",
+  "not-in-kit": "warning",
+  "rig-without-kit": "warning",
+  "size-in-no-tub": "warning",
   "rig-not-for-fish": "warning",
   "hard-to-read": "warning",
   "term-not-explained": "warning",

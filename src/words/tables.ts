@@ -1,6 +1,6 @@
 import { movedPart } from "../core/depth/setting.ts";
 import { shotNamed } from "../core/tackle/shot-groups.ts";
-import type { LineTable, StrengthBand } from "../model/library.ts";
+import type { Kit, LineTable, StrengthBand } from "../model/library.ts";
 import type { GuideStep, SolvedDepth, SolvedRig } from "../model/solved.ts";
 import type { Figures } from "./figures.ts";
 import type { Words } from "./words.ts";
@@ -36,6 +36,26 @@ export function shotTable(solved: SolvedRig, kit: TableKit): TextTable {
       words("table.tip"),
     ],
     rows: solved.depths.map(row),
+  };
+}
+
+/** What a learner brings. */
+export function kitTable(
+  { floats, tub, hooks, mainLineG, hookLineG, baits }: Kit,
+  { words, figures }: TableKit,
+): TextTable {
+  const sizes = [...new Set(tub.tub.map(({ size }) => size))];
+  const list = (of: readonly (string | number)[]) => of.join(", ");
+  return {
+    head: [words("table.tackle"), words("table.bring")],
+    rows: [
+      [words("table.floats"), list(floats.map(({ title }) => title))],
+      [words("table.shot"), words("table.tub", { title: tub.title, sizes: list(sizes) })],
+      [words("table.main-line"), figures.strength(mainLineG)],
+      [words("table.hook-length"), figures.strength(hookLineG)],
+      [words("table.hooks"), list(hooks.map(({ size }) => size))],
+      [words("table.bait"), list(baits.map(({ bait }) => bait.title))],
+    ],
   };
 }
 

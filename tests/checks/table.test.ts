@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import { checkContent, contentChecks } from "../../src/checks/table.ts";
+import { edited } from "../support/smallest-content.ts";
 import { checkedOf, lesson } from "./checked.ts";
 
 it("finds nothing in the smallest content", () => {
@@ -14,11 +15,15 @@ it("runs every check and only warns", () => {
       ),
       "lessons/second.md":
         "---\norder: 2\npart: Start\ntitle: Second\nsummary: More.\n---\n\nThat is from memory.\n",
+      "kits/wrong.yaml":
+        "title: Wrong\nrigs: [plain]\nfloats: [waggler]\ntub: box\nhooks: [16]\nmain-line: 5 lb\nhook-length: 3 lb\nbaits: [grub]\n",
+      "troubles.yaml": "- { sign: It sinks., causes: [Shot.], do: [Add a No 1.] }\n",
       "species/roach.yaml": "title: Roach\nasks: A bait.\n",
       "species/tench.yaml":
         'title: Tench\nasks: A bait.\nnotes: "Use the [plain rig](../rigs/plain.html)."\n',
       "lines.yaml":
         "basis: from memory\nsource: made up\nleft-under-shot: 80 %\nfish: [{ fish: roach, main-line: [4 lb, 4 lb], hook-length: [4 lb, 4 lb] }]\n",
+      ...edited("shot/plain.yaml", "sizes:\n", "sizes:\n  - { name: No 1, mass: 0.3 g }\n"),
       "glossary.yaml": "- { term: eddy, meaning: Water that turns. }\n",
     }),
   );
@@ -28,8 +33,10 @@ it("runs every check and only warns", () => {
     "lesson-not-linked",
     "line-too-light",
     "no-basis",
+    "not-in-kit",
     "rig-not-for-fish",
     "rig-not-taught",
+    "size-in-no-tub",
     "term-not-explained",
     "term-not-used",
     "typed-figure",

@@ -125,6 +125,7 @@ export const sampleLibrary: Library = {
       placeOf,
     },
   ],
+  kits: [],
   rigs: [
     rigEntry(sampleWaggler, "first", ["roach", "rudd"]),
     rigEntry(sampleStick, "next", ["dace"]),
@@ -170,7 +171,9 @@ export const sampleLibrary: Library = {
   changes: [
     { date: "2026-11-20", title: "A new lesson", summary: "Shot the float.", page: "lessons/second.html" },
   ],
-  troubles: [{ sign: "The tip rises", causes: ["A fish lifts a shot."], remedies: ["Strike."] }],
+  troubles: [
+    { place: placeOf(), sign: "The tip rises", causes: ["A fish lifts a shot."], remedies: ["Strike."] },
+  ],
   pages: [prose("pages", "safety", "Stay safe", "## Rules\n\n- Ask first.\n\n## Water\n\nKeep back.")],
 };
 

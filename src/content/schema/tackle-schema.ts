@@ -63,6 +63,18 @@ export const hooksSchema = z
   .array(z.strictObject({ size: z.int().min(1).max(30), mass: mass(), basis }))
   .min(1);
 
+/** `content/kits/*.yaml`: what a learner brings, and for which rigs. */
+export const kitSchema = z.strictObject({
+  title: z.string(),
+  rigs: z.array(z.string()).min(1),
+  floats: z.array(z.string()).min(1),
+  tub: z.string(),
+  hooks: z.array(z.int().min(1).max(30)).min(1),
+  "main-line": mass(),
+  "hook-length": mass(),
+  baits: z.array(z.string()).min(1),
+});
+
 /** `content/baits/*.yaml`. */
 export const baitSchema = z.strictObject({
   title: z.string(),
