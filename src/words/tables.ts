@@ -88,10 +88,14 @@ export function depthGuideTable(depth: SolvedDepth, { words, figures }: TableKit
 }
 
 /** A row a depth: how a whip's line is shared out, and how far from its butt the float can stand. */
-export function whipTable({ depths }: SolvedRig, { words, figures }: TableKit): TextTable {
-  const head = ["depth", "float-to-hook", "tip-to-water", "reach"];
+export function whipTable({ rig, depths }: SolvedRig, { words, figures }: TableKit): TextTable {
   return {
-    head: head.map((key) => words(`table.${key}`)),
+    head: [
+      words("table.depth"),
+      words(`told.measured-from.${movedPart(rig.float)}`),
+      words("table.tip-to-water"),
+      words("table.reach"),
+    ],
     rows: depths.map(({ depthMm, floatToHookMm, whip }) => [
       figures.shortDepth(depthMm),
       figures.shortDepth(floatToHookMm),

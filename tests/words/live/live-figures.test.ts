@@ -132,6 +132,25 @@ describe("live figures in a text", () => {
     expect(cells[2]).toEqual(["Oil", "The owner", expect.stringMatching(/_{10}/)]);
   });
 
+  it("shares out a whip's line at each depth, and says so of a whip alone", () => {
+    const { value, messages } = live(
+      "::whip-line{rig=plain}",
+      edited("rigs/plain.md", "water: still", "water: still\nwhip: 4 m"),
+    );
+    expect(messages).toEqual([]);
+    const cells = (value.children[0] as Table).children.map((row) =>
+      row.children.map((cell) => textOf(cell)),
+    );
+    // 3.7 m of line: 2.7 m above 1 m of water, and 4 m of whip beyond that.
+    expect(cells.map(([depth, , above, reach]) => [depth, above, reach]).slice(1)).toEqual(
+      [
+        ["1 m", "2.7 m", "6.7 m"],
+        ["1.5 m", "2.2 m", "6.2 m"],
+      ].map((row) => row.map((cell) => cell.replace(" ", "\u00a0"))),
+    );
+    expect(told("::whip-line{rig=plain}")).toMatchObject([{ what: "rig for a whip", found: "plain" }]);
+  });
+
   it("keeps words that have another sense here, and marks them for the pages", () => {
     const { value } = live("Wait for the :plain[lock].");
     expect(textOf(value)).toBe("Wait for the lock.");
