@@ -39,7 +39,7 @@ export interface SolvedDepth {
   readonly sparePullG: number;
   /** Tip above the water while everything hangs clear; 0 where the load takes the float under. */
   readonly tipShowingMm: number;
-  /** Tip as the rig is fished: the same, but for a rig whose setting lays shot on the bed. */
+  /** Tip as the rig is fished: the same, but for a rig whose setting lays shot on the bed; 0 where it shows none. */
   readonly tipAsSetMm: number;
   readonly tipUncertaintyMm: number;
   /** Shot set the tip, or the depth does where the rig lays shot on the bed: then none is added or taken for it. */

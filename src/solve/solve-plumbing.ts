@@ -6,7 +6,8 @@ import {
   plumbingSteps,
 } from "../core/depth/plumbing.ts";
 import { type Answer, answer } from "../core/finding.ts";
-import { type LockGroups, totalPullG } from "../core/loading/loading.ts";
+import { totalPullG } from "../core/loading/loading.ts";
+import type { Shot } from "../core/tackle/shot.ts";
 import type { Rig } from "../model/rig.ts";
 import type { Plumbing } from "../model/solved.ts";
 
@@ -17,9 +18,14 @@ const plummetMetal = "zinc";
 const farTooDeepMm = 1000;
 
 /** Finding the depth of a rig with a plummet. */
-export function solvePlumbing(rig: Rig, depthMm: number, markMm: number, lock: LockGroups): Answer<Plumbing> {
+export function solvePlumbing(
+  rig: Rig,
+  depthMm: number,
+  markMm: number,
+  lockShot: readonly Shot[],
+): Answer<Plumbing> {
   const { float, conditions, plummets } = rig;
-  const kept = keptForPlumbing(lock);
+  const kept = keptForPlumbing(lockShot);
   const keptPullG = totalPullG(kept, conditions);
   const plumbed: PlumbedFloat = { float, water: conditions, markMm, keptPullG };
   const steps = plumbingSteps(plumbed, depthMm);

@@ -102,9 +102,9 @@ function solveDepth(
     settingMm: rig.overdepthMm,
   });
   if (!guide.ok) return guide;
-  const start = guide.value.find(({ advice }) => advice === "start-here")!;
-  const tip = solveTip(rig, hangingG, wantedMm, start, shot);
-  const plumbing = solvePlumbing(rig, depthMm, wantedMm, lock);
+  const set = guide.value.find(({ overdepthMm }) => overdepthMm === rig.overdepthMm)!;
+  const tip = solveTip(rig, hangingG, wantedMm, set, shot);
+  const plumbing = solvePlumbing(rig, depthMm, wantedMm, lockShot);
   if (!plumbing.ok) return plumbing;
   const massG = shot.reduce((sum, one) => sum + one.massG, 0);
   const findings = [

@@ -1,4 +1,4 @@
-import type { GuideStep } from "../core/depth/guide-step.ts";
+import type { GuideReading } from "../core/depth/guide-step.ts";
 import type { Finding } from "../core/finding.ts";
 import { type ShotEffect, shotEffects, tipStates } from "../core/float/shot-effects.ts";
 import { tipShowingMm } from "../core/float/tip.ts";
@@ -23,21 +23,21 @@ type ToldTip = Pick<
  *
  * @param hangingG pull of everything that hangs from the float while nothing rests [g]
  * @param wantedMm tip wanted while nothing rests [mm]
- * @param start where the rig is set
+ * @param set what the float says where the rig is set
  * @param shot all of it
  */
 export function solveTip(
   rig: Rig,
   hangingG: number,
   wantedMm: number,
-  start: GuideStep,
+  set: GuideReading,
   shot: readonly Shot[],
 ): { readonly told: ToldTip; readonly findings: readonly Finding[] } {
   const { float, conditions, tub } = rig;
   const showingMm = tipShowingMm(float, hangingG, conditions) ?? 0;
   const uncertaintyMm = tipUncertaintyMm(float, conditions, showingMm);
-  const common = { tipAsSetMm: start.tipShowingMm ?? showingMm, tipUncertaintyMm: uncertaintyMm };
-  if (start.shotOnBed.length > 0) {
+  const common = { tipAsSetMm: set.tipShowingMm ?? 0, tipUncertaintyMm: uncertaintyMm };
+  if (set.shotOnBed.length > 0) {
     return { told: { ...common, tipSetBy: "depth", tipStates: [], shotEffects: [] }, findings: [] };
   }
   const effects = shotEffects(float, hangingG, tub, shot, conditions);

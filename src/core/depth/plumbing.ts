@@ -2,7 +2,6 @@ import { type Answer, answer, noAnswer, warning } from "../finding.ts";
 import { cocks } from "../float/cocking.ts";
 import type { Float } from "../float/float.ts";
 import { loadForTipG, pullToSinkG, tipShowingMm } from "../float/tip.ts";
-import type { LockGroups } from "../loading/loading.ts";
 import { type Metal, metalDensityKgM3, pullShare, type Shot } from "../tackle/shot.ts";
 import type { Water } from "../water/water.ts";
 
@@ -108,13 +107,13 @@ export function plumbingSteps(
 }
 
 /**
- * Lock shot that stay on the float for plumbing, so that it keeps its place on the line: the lightest on either side of
- * its eye.
+ * Lock shot that stay on the float for plumbing, one on either side of its eye, so that it keeps its place on the line:
+ * the two lightest, as the less stays on the plainer a float shows that it is set too deep.
  *
  * @returns none for a float that rubbers or a stop knot hold
  */
-export function keptForPlumbing<S extends Shot>({ below, above }: LockGroups<S>): readonly S[] {
-  return [below, above].flatMap((group) => group.toSorted((a, b) => a.massG - b.massG).slice(0, 1));
+export function keptForPlumbing<S extends Shot>(lockShot: readonly S[]): readonly S[] {
+  return lockShot.toSorted((a, b) => a.massG - b.massG).slice(0, 2);
 }
 
 /**

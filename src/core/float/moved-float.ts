@@ -69,12 +69,17 @@ export function variantsOf(depth: SetRig, water: Water): RigVariant[] {
   return rigVariants.filter((variant) => has[variant]);
 }
 
-/** Where the guide first has the lowest shot wholly on the bed, and the tip as high as that takes it. */
+/**
+ * Where the guide first has the lowest shot wholly on the bed, and the tip as high as that takes it; none where the float
+ * then lies flat.
+ */
 function lowestRests(guide: readonly GuideStep[]): GuideStep | undefined {
   const first = guide.find((one) => one.shotOnBed.length > 0);
-  const same = guide.filter((one) => one.shotOnBed.length === first?.shotOnBed.length);
-  const highestMm = Math.max(...same.map((one) => one.tipShowingMm ?? 0));
-  return same.find((one) => (one.tipShowingMm ?? 0) > highestMm - 1) ?? first;
+  const same = guide.filter(
+    (one) => one.shotOnBed.length === first?.shotOnBed.length && one.tipShowingMm !== null,
+  );
+  const highestMm = Math.max(...same.map((one) => one.tipShowingMm!));
+  return same.find((one) => one.tipShowingMm! > highestMm - 1);
 }
 
 /** The depth with the float as it stands when it is fished: what lies on the bed is off it. */

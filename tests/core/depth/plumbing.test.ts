@@ -96,14 +96,11 @@ describe("plumbing", () => {
 const lock = (massG: number): Shot => ({ size: `${massG} g`, massG, metal: "lead" });
 
 describe("the shot that stay on for plumbing", () => {
-  it("are the lightest on either side of the float's eye", () => {
-    const kept = keptForPlumbing({
-      below: [lock(0.8), lock(0.1)],
-      above: [lock(0.4), lock(0.4), lock(0.06)],
-    });
-    expect(kept).toEqual([lock(0.1), lock(0.06)]);
-    expect(keptForPlumbing({ below: [lock(0.8)], above: [] })).toEqual([lock(0.8)]);
-    expect(keptForPlumbing({ below: [], above: [] })).toEqual([]);
+  it("are the two lightest of the lock", () => {
+    const kept = keptForPlumbing([lock(0.8), lock(0.4), lock(0.4), lock(0.1), lock(0.06)]);
+    expect(kept).toEqual([lock(0.06), lock(0.1)]);
+    expect(keptForPlumbing([lock(0.8)])).toEqual([lock(0.8)]);
+    expect(keptForPlumbing([])).toEqual([]);
   });
 });
 
