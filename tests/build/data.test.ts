@@ -58,6 +58,8 @@ const rigFile = z.object({
           z.object({
             overdepthCm: z.number(),
             state: z.enum(["hangs", "rests on the bed", "drags under"]),
+            advice: z.enum(["start-here", "go-deeper", "go-shallower"]),
+            moveCm: z.number(),
             shotOnBed: z.array(z.string()),
             tipShowingMm: z.number().nullable(),
           }),
@@ -97,22 +99,32 @@ describe.each(rigs.map((one) => [one.rig.id, one] as const))("the data of %s", (
     if (line.length > 0) expect(line.at(-1)).toBeLessThan(floatToHookCm);
   });
 
-  it("guides from 60 cm or half the depth off the bottom to 60 cm over depth", () => {
-    for (const { depthCm, draughtCm, depthGuide } of data.depths) {
-      const reachCm = Math.min(60, depthCm / 2);
+  it("guides from 60 cm or half the depth off the bottom to 60 cm over depth, and as far as the rig is set", () => {
+    for (const { depthCm, draughtCm, overdepthCm, depthGuide } of data.depths) {
+      const leastCm = Math.min(overdepthCm, -Math.min(60, depthCm / 2));
       // A hook that would come up to the float cannot be set.
-      if (depthCm - reachCm > draughtCm) expect(depthGuide[0]!.overdepthCm).toBeCloseTo(-reachCm, 3);
-      expect(depthGuide.at(-1)!.overdepthCm).toBeCloseTo(60, 3);
+      if (depthCm + leastCm > draughtCm) expect(depthGuide[0]!.overdepthCm).toBeCloseTo(leastCm, 3);
+      expect(depthGuide.at(-1)!.overdepthCm).toBeGreaterThanOrEqual(Math.max(60, overdepthCm) - 0.001);
       for (const { state, tipShowingMm } of depthGuide) {
+        expect(["hangs", "rests on the bed", "drags under"]).toContain(state);
         if (state === "drags under") expect(tipShowingMm).toBeNull();
         if (state === "hangs") expect(tipShowingMm).not.toBeNull();
       }
     }
   });
+
+  it("starts the guide of every depth at one line, to which every other leads", () => {
+    for (const { depthGuide } of data.depths) {
+      const starts = depthGuide.filter(({ advice }) => advice === "start-here");
+      expect(starts).toHaveLength(1);
+      for (const { overdepthCm, moveCm } of depthGuide)
+        expect(overdepthCm + moveCm).toBeCloseTo(starts[0]!.overdepthCm, 3);
+    }
+  });
 });
 
-it("knows no other state than the three of the format, and no figure that is none", () => {
-  for (const { text } of rigs) expect(text).not.toMatch(/lies flat|NaN|Infinity|undefined/);
+it("knows no figure that is none", () => {
+  for (const { text } of rigs) expect(text).not.toMatch(/NaN|Infinity|undefined/);
 });
 
 it("has the scales in shot.json", () => {
