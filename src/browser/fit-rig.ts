@@ -5,7 +5,7 @@ import { type Metal, metals, type ShotScale, type StockedShot } from "../core/ta
 import type { Rig } from "../model/rig.ts";
 
 /** What the reader typed, field by field; a field that is missing or empty leaves the rig as it is. */
-export type FitAnswers = ReadonlyMap<string, string>;
+type FitAnswers = ReadonlyMap<string, string>;
 
 /** Why a field cannot be used: `code` names the words below `page.fit.`. */
 export interface FieldProblem {
@@ -14,7 +14,7 @@ export interface FieldProblem {
   readonly values: Readonly<Record<string, string>>;
 }
 
-export interface FittedRig {
+interface FittedRig {
   readonly rig: Rig;
   readonly problems: readonly FieldProblem[];
 }

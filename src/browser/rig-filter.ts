@@ -1,8 +1,8 @@
 /** What a rig in the list says of itself: see `RigSummary`. */
-export type RigMarks = Readonly<Record<string, string | undefined>>;
+type RigMarks = Readonly<Record<string, string | undefined>>;
 
 /** The answers; an empty one asks nothing. */
-export type RigWishes = Readonly<Record<string, string>>;
+type RigWishes = Readonly<Record<string, string>>;
 
 /** A rig set for one depth does for water this much shallower or deeper. */
 const depthSlackMm = 300;
@@ -10,7 +10,7 @@ const depthSlackMm = 300;
 /** Questions that are let go, the least weighty first, where no rig fits them all. */
 const letGo = ["method", "level", "catch", "depth", "water"] as const;
 
-export interface Nearest {
+interface Nearest {
   /** For each rig, whether it is shown. */
   readonly shown: readonly boolean[];
   /** Questions whose answers had to be let go. */

@@ -143,7 +143,7 @@ function depthData(depth: SolvedDepth, rig: Rig) {
 }
 
 /** Every scale with the diameters that its masses make in each metal. */
-export function shotData(scales: readonly ScaleEntry[], guide: Guide) {
+function shotData(scales: readonly ScaleEntry[], guide: Guide) {
   return {
     waterTempC: guide.conditions.tempC,
     salinity: guide.conditions.salinity,

@@ -9,7 +9,7 @@ import {
 } from "../model/message-table.ts";
 
 /** A message as text: the reason, and what to do about it. */
-export interface WordedMessage {
+interface WordedMessage {
   readonly reason: string;
   readonly hint?: string | undefined;
 }

@@ -40,7 +40,7 @@ function isProse({ kind, text }: Block): boolean {
  * Grade of Flesch and Kincaid. Source: Kincaid, Fishburne, Rogers and Chissom 1975, Research Branch Report 8-75, Naval
  * Technical Training Command.
  */
-export function gradeOf({ sentence, word, syllable }: Counts): number {
+function gradeOf({ sentence, word, syllable }: Counts): number {
   return 0.39 * (word / sentence) + 11.8 * (syllable / word) - 15.59;
 }
 

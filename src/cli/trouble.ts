@@ -128,7 +128,7 @@ function meaningOf(error: unknown): Meaning | undefined {
 }
 
 /** A system's error in reading something, as a person can understand it; what is none stays as it is. */
-export function readTrouble(error: unknown, what: string): unknown {
+function readTrouble(error: unknown, what: string): unknown {
   const meaning = meaningOf(error);
   if (!meaning) return error;
   const path = error instanceof Error && "path" in error ? error.path : what;

@@ -1,7 +1,7 @@
 import { limits } from "./limits.ts";
 
 /** What is wrong with the name of a file, as its message says it. */
-export interface NameProblem {
+interface NameProblem {
   readonly reason: string;
   readonly hint: string;
 }

@@ -23,7 +23,7 @@ export interface Source {
   readonly text: string;
 }
 
-export type Sources = ReadonlyMap<string, Source>;
+type Sources = ReadonlyMap<string, Source>;
 
 /** The content would not keep still for as long as it takes to read it. */
 export class ChangingContentError extends Error {

@@ -11,7 +11,7 @@ import {
 } from "./units.ts";
 
 /** Kinds of quantity a person types; each is read into the core's own unit, named here. */
-export const coreUnits = {
+const coreUnits = {
   length: "mm",
   mass: "g",
   time: "s",

@@ -20,7 +20,7 @@ export interface PictureSource {
 }
 
 /** Room for a picture in a column of text, and the size of the words in it. */
-export interface PictureRoom {
+interface PictureRoom {
   readonly widthMm: number;
   readonly textMm: number;
   /** The states of a float as pictures of their own, so that a page can end between them. */

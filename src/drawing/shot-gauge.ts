@@ -6,7 +6,7 @@ import type { Drawing, Item } from "./model.ts";
 import { checkBarMm } from "./parts/check-bar.ts";
 import { parts } from "./parts/parts.ts";
 
-export interface GaugeOptions {
+interface GaugeOptions {
   readonly textMm: number;
 }
 

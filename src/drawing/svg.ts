@@ -2,7 +2,7 @@ import { measureText } from "./labels/font-metrics.ts";
 import type { Drawing, Item, PathStep, Stroke, TextItem } from "./model.ts";
 import { colourOf, type Theme } from "./palette.ts";
 
-export interface SvgOptions {
+interface SvgOptions {
   /** Starts every id, so that several drawings can stand in one page. */
   readonly idPrefix: string;
   readonly theme?: Theme;

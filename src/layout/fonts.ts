@@ -24,7 +24,7 @@ export interface GlyphRun {
   readonly advanceWidth: number;
 }
 
-export interface Glyph {
+interface Glyph {
   readonly id: number;
   readonly advanceWidth: number;
   readonly path: {

@@ -7,7 +7,7 @@ import { type BoxNode, boxTree } from "./nodes.ts";
 import { boxOverflow, type Overflow, textOverflow, worst } from "./overflow.ts";
 import { PieceReader } from "./text-lines.ts";
 
-export interface PageSize {
+interface PageSize {
   readonly widthMm: number;
   /** None: as long as what is on it. */
   readonly heightMm?: number;

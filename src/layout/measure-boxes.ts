@@ -21,7 +21,7 @@ export interface TextPiece {
   readonly text: string;
 }
 
-export interface MeasuredBoxes {
+interface MeasuredBoxes {
   readonly boxes: ReadonlyMap<string, Rectangle>;
   /** In the order of the tree. */
   readonly pieces: readonly TextPiece[];

@@ -2,7 +2,7 @@ import type { PathStep, TextItem } from "../drawing/model.ts";
 import type { Fonts, GlyphRun, Typeface } from "./fonts.ts";
 
 /** A line of text shaped: its glyphs, and where it starts once its anchor is taken off. */
-export interface ShapedLine {
+interface ShapedLine {
   readonly typeface: Typeface;
   readonly run: GlyphRun;
   readonly xMm: number;

@@ -5,7 +5,7 @@ import { type Child, type Element, jsx } from "./jsx-runtime.ts";
 export const mmPerPoint = 25.4 / 72;
 
 /** A column of a grid: its width [mm], or its share of what is left. */
-export type Column = number | `${number}fr`;
+type Column = number | `${number}fr`;
 
 /**
  * How a box lays out what is in it: flexbox and grid by their CSS names, lengths in millimetres. There is nothing to

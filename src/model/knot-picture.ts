@@ -36,7 +36,7 @@ export type PathPart = KnotPoint | { readonly coil: Coil } | { readonly doubled:
 export const strandPatterns = ["line", "hook length", "cord"] as const;
 export type StrandPattern = (typeof strandPatterns)[number];
 
-export interface KnotStrand {
+interface KnotStrand {
   readonly name: string;
   readonly pattern: StrandPattern;
   readonly path: readonly PathPart[];

@@ -39,7 +39,7 @@ export interface Guide {
 }
 
 /** Whom to ring when something has happened. */
-export interface Contact {
+interface Contact {
   readonly when: string;
   /** Their role, such as the owner of the water. */
   readonly who: string;
@@ -179,7 +179,7 @@ export interface Term {
 }
 
 /** Something new in the guide. */
-export interface Change {
+interface Change {
   /** ISO date. */
   readonly date: string;
   readonly title: string;

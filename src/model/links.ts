@@ -1,7 +1,7 @@
 import { pagePlaces } from "./content-addresses.ts";
 
 /** Where a link of a text leads. */
-export type Link =
+type Link =
   /** Out of the guide, as a whole address with nothing but plain signs in it. */
   | { readonly kind: "outside"; readonly address: string }
   /** To a page of the guide; nobody has looked yet whether it is there. */

@@ -6,7 +6,7 @@ import type { WordTree } from "../model/word-tree.ts";
 import type { SiteInput } from "./input.ts";
 
 /** What the sums in the browser need of the guide. */
-export interface GuideData {
+interface GuideData {
   readonly words: WordTree;
   readonly guide: Guide;
   readonly scales: readonly ShotScale[];

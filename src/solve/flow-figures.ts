@@ -9,7 +9,7 @@ import type { Rig } from "../model/rig.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 
 /** Shares of the pace by which a float is shown held back: run free, half, stopped. */
-export const heldBackShares = [0, 0.5, 1] as const;
+const heldBackShares = [0, 0.5, 1] as const;
 
 /** One figure for each of the rig's paces and each share held back. */
 export function flowFigures(

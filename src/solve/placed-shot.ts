@@ -7,7 +7,7 @@ import type { Rig } from "../model/rig.ts";
 import type { SolvedShot } from "../model/solved.ts";
 
 /** A rig's shot: the pattern's down the line, and those that lock the float. */
-export interface RigShot {
+interface RigShot {
   readonly lineShot: readonly PlacedShot[];
   readonly lock: LockGroups;
 }

@@ -22,7 +22,7 @@ const bulkShare = 1 / 4;
 const openedMm = 50;
 
 /** A rig's own shot, hung in one of the ways. */
-export interface SameShot {
+interface SameShot {
   readonly arrangement: Arrangement;
   /** Whether this is how the rig has it. */
   readonly own: boolean;

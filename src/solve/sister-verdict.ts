@@ -1,7 +1,7 @@
 import type { InWater, Sister } from "../model/in-water.ts";
 
 /** For which ways of landing a bulk brings the bait down sooner than the same shot strung out. */
-export type BulkGains = "both" | "straight" | "heap" | "nothing";
+type BulkGains = "both" | "straight" | "heap" | "nothing";
 
 /** Less than this share is no gain: it is about what the sums are good for. Our own bound. */
 const leastGainShare = 0.05;

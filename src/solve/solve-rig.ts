@@ -21,7 +21,7 @@ import { solvePlumbing } from "./solve-plumbing.ts";
 import { solveTip } from "./solve-tip.ts";
 
 /** Pull of hook and bait on the float [g]; a bait that floats takes some of the hook's away. */
-export function hookAndBaitPullG(hook: Hook, bait: Bait, water: Water): number {
+function hookAndBaitPullG(hook: Hook, bait: Bait, water: Water): number {
   const baitPullG = bait.massG * pullShare(bait.densityKgM3, water);
   return hook.massG * pullShare(metalDensityKgM3.steel, water) + baitPullG;
 }

@@ -4,7 +4,7 @@ import type { Plumbing, SolvedDepth, SolvedRig } from "../model/solved.ts";
 import type { TableKit } from "./tables.ts";
 
 /** Finding a depth with a plummet, in words. */
-export interface PlumbingText {
+interface PlumbingText {
   readonly plummet: string;
   readonly tries: readonly { readonly set: string; readonly sign: string; readonly next: string }[];
 }

@@ -30,7 +30,7 @@ export function lockText({ below, above }: LockGroups, words: Words): string {
 }
 
 /** How distances from the hook are written: a run from one to another, and several one by one. */
-export interface DistancesText {
+interface DistancesText {
   readonly range: (fromMm: number, toMm: number) => string;
   readonly list: (distancesMm: readonly number[]) => string;
 }

@@ -7,7 +7,7 @@ export interface Picture {
   readonly draw: Draw;
 }
 
-export interface CardFrontProps {
+interface CardFrontProps {
   readonly title: string;
   readonly picture: Picture;
   readonly marginMm: number;

@@ -20,7 +20,7 @@ export function Id1Front({ card, picture }: { card: CardContent; picture: Pictur
   return CardFront({ title: card.title, picture, marginMm, typePt, lineHeight: 1.15, gapMm: 1 });
 }
 
-export interface Id1BackProps {
+interface Id1BackProps {
   readonly card: CardContent;
   readonly words: Words;
   /** Drawn where the card says where its page is; without it there is a box to write in. */

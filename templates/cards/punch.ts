@@ -4,7 +4,7 @@ import type { Item } from "../../src/drawing/model.ts";
  * Where a hole may be punched, in one corner of a card [mm]; words keep clear of it. It is at the top right of the
  * front; on the back that is the top left of a card turned over like a page.
  */
-export const punch = { diameterMm: 5, edgeMm: 1.5 } as const;
+const punch = { diameterMm: 5, edgeMm: 1.5 } as const;
 
 /** Room that words in the first line leave beside the hole, inside this margin. */
 export function clearOfPunchMm(marginMm: number): number {

@@ -47,7 +47,7 @@ export function ReaderFront({
   return CardFront({ title: card.title, picture, marginMm, typePt, lineHeight: 1.2, gapMm: 2 });
 }
 
-export interface ReaderBackProps {
+interface ReaderBackProps {
   readonly card: CardContent;
   readonly format: ReaderFormat;
   readonly parts: ReaderBackParts;

@@ -1,7 +1,7 @@
 import { Box, Inline } from "../../src/markup/boxes.ts";
 import { type HandoutFormat, headingScale } from "./format.ts";
 
-export interface TitlePageProps {
+interface TitlePageProps {
   readonly format: HandoutFormat;
   readonly title: string;
   readonly publisher: string;
@@ -27,7 +27,7 @@ export function TitlePage({ format, title, publisher, lines }: TitlePageProps) {
   );
 }
 
-export interface ContentsEntry {
+interface ContentsEntry {
   readonly title: string;
   readonly page: number;
   readonly link: string;

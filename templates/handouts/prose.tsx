@@ -8,7 +8,7 @@ import { inline, linesOf } from "./prose-inline.tsx";
 import { ProseTable } from "./prose-table.tsx";
 import { hairline } from "./rules.ts";
 
-export interface ProseProps {
+interface ProseProps {
   readonly title: string;
   readonly summary: string;
   readonly body: Root;

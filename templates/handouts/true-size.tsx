@@ -4,7 +4,7 @@ import { Box, type Draw } from "../../src/markup/boxes.ts";
 const heavy = { widthMm: 0.5, ink: "ink" } as const;
 const hairline = { widthMm: 0.25, ink: "soft" } as const;
 
-export interface TrueSizePageProps {
+interface TrueSizePageProps {
   readonly title: string;
   readonly lines: readonly string[];
   readonly bodyPt: number;
@@ -36,7 +36,7 @@ export function TrueSizePage({ title, lines, bodyPt, marginMm, check, children }
   );
 }
 
-export interface GaugeRow {
+interface GaugeRow {
   readonly size: string;
   readonly mass: string;
   readonly metal: string;

@@ -5,7 +5,7 @@ import { PlumbingPart } from "./plumbing.tsx";
 import { type ShotRow, shotRows } from "./shot-groups.ts";
 import type { Voice } from "./view.ts";
 
-export interface DepthProps {
+interface DepthProps {
   readonly voice: Voice;
   readonly solved: SolvedRig;
   readonly depth: SolvedDepth;

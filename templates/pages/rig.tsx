@@ -7,7 +7,7 @@ import { TextPartView } from "./in-water.tsx";
 import { MakeItUp, WhatYouNeed } from "./rig-need.tsx";
 import type { View } from "./view.ts";
 
-export interface RigProps {
+interface RigProps {
   readonly view: View;
   readonly entry: RigEntry;
   readonly solved: SolvedRig;

@@ -21,7 +21,7 @@ const contentSecurityPolicy = (makesCards: boolean) =>
     "base-uri 'none'",
   ].join("; ");
 
-export interface ShellProps {
+interface ShellProps {
   readonly view: View;
   readonly title: string;
   readonly description: string;

@@ -44,7 +44,7 @@ export function readList(folder: string): FileList | undefined {
 }
 
 /** Where a folder and a list differ. */
-export interface Differences {
+interface Differences {
   /** In the folder, but not in the list: files, links, and empty folders. */
   readonly unknown: readonly string[];
   /** In both, with other content. */

@@ -13,7 +13,7 @@ import { SpoiltError, swap } from "./swap.ts";
 import type { WorkFolder } from "./work-folder.ts";
 
 /** Where an output is to be written. */
-export interface Place {
+interface Place {
   /** The output folder as it was asked for. */
   readonly out: string;
   /** Never written to. */
@@ -22,7 +22,7 @@ export interface Place {
 }
 
 /** An output folder that no other build writes to meanwhile. */
-export interface ClaimedOutput {
+interface ClaimedOutput {
   /**
    * Writes all files into a folder beside the output folder and swaps the two at the end, so that the output is the
    * old one or the new one and never half of each.

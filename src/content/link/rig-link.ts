@@ -16,7 +16,7 @@ import type { Reading, ReadProse } from "../reading.ts";
 import type { loadingSchema, rigSchema } from "../schema/rig-schema.ts";
 
 /** What a rig's names are looked up in. */
-export interface Shelves {
+interface Shelves {
   readonly floats: ReadonlyMap<string, FloatEntry>;
   readonly baits: ReadonlyMap<string, BaitEntry>;
   readonly hooks: ReadonlyMap<number, Hook>;

@@ -23,7 +23,7 @@ export interface DepthGuideInput {
 }
 
 /** How far the guide reaches at least to either side of dead depth, and how often it has a line [mm]. */
-export const guideReachMm = 600;
+const guideReachMm = 600;
 const guideStepMm = 100;
 /** Lines nearer to each other than this would print alike [mm]. */
 const guideApartMm = 5;

@@ -3,8 +3,8 @@ export const floatStates = ["hangs", "rests on the bed", "drags under", "lies fl
 export type FloatState = (typeof floatStates)[number];
 
 /** What to do next; each names a sentence in `content/words` under `guide-advice.`. */
-export const guideAdvices = ["start-here", "go-deeper", "go-shallower"] as const;
-export type GuideAdvice = (typeof guideAdvices)[number];
+const guideAdvices = ["start-here", "go-deeper", "go-shallower"] as const;
+type GuideAdvice = (typeof guideAdvices)[number];
 
 /** What a float says with the hook set so far beyond the depth. */
 export interface GuideReading {

@@ -6,21 +6,21 @@ import { type Metal, metalDensityKgM3, pullShare, type Shot } from "../tackle/sh
 import type { Water } from "../water/water.ts";
 
 /** First guess at a depth, and how near is near enough [mm]. Common practice, no source. */
-export const firstGuessMm = 1000;
-export const plumbedWithinMm = 20;
+const firstGuessMm = 1000;
+const plumbedWithinMm = 20;
 
 /** Tries after which a first guess or a step was too small to search with. */
 const triesMax = 100;
 
 /** What the float says with a plummet on the hook. */
-export const plumbingSigns = [
+const plumbingSigns = [
   "goes under",
   "stands too low",
   "shows its mark",
   "stands too high",
   "lies flat",
 ] as const;
-export type PlumbingSign = (typeof plumbingSigns)[number];
+type PlumbingSign = (typeof plumbingSigns)[number];
 
 /** A float as it is plumbed with. */
 export interface PlumbedFloat {
@@ -133,7 +133,7 @@ export interface Plummet {
 }
 
 /** The plummet to use for a float. */
-export interface PlummetChoice {
+interface PlummetChoice {
   /** Lightest in the box that takes the float under; none where none does. */
   readonly plummet: Plummet | undefined;
   /** Lightest of the metal asked for that would do [g]. */
@@ -167,12 +167,12 @@ export function choosePlummet(
 }
 
 /** How far the hook goes deeper at a time without a plummet, and comes up again off the bed [mm]. */
-export const feelStepMm = 100;
-export const bedRaiseLowMm = 20;
-export const bedRaiseHighMm = 50;
+const feelStepMm = 100;
+const bedRaiseLowMm = 20;
+const bedRaiseHighMm = 50;
 
 /** One run down the swim: the hook set for this depth, and whether the float was pulled down. */
-export interface FeelingStep {
+interface FeelingStep {
   readonly settingMm: number;
   readonly pulledDown: boolean;
 }

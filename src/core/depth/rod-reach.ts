@@ -3,7 +3,7 @@ import type { Float } from "../float/float.ts";
 import { mmPerFoot } from "../units.ts";
 
 /** Line that must stay between float and rod tip to cast and to land a fish [mm]. Common practice, no source. */
-export const reachSpareMm = 300;
+const reachSpareMm = 300;
 
 /**
  * The most line between a fixed float and the hook with which a rod can still cast and bring a fish to the net.
@@ -25,7 +25,7 @@ export function slidingLoadMinG(depthMm: number): number {
 }
 
 /** What a sliding float needs beside a rod's reach. */
-export interface SlidingSetup {
+interface SlidingSetup {
   /** The stop knot that the float's eye slides up to, where a fixed float's eye would be [mm]. */
   readonly stopKnotFromHookMm: number;
   /** Two knots a few millimetres apart hold better than one. Common practice, no source. */
@@ -67,7 +67,7 @@ export function checkReach(
 }
 
 /** A depth kept for another day. */
-export interface DepthRecord {
+interface DepthRecord {
   /** Rod lengths that the line goes up and down before the last stretch; 0 for a fixed float. */
   readonly rodLengths: number;
   /** Place of the float's lower eye on the rod, from the keeper ring [mm]; the mark goes here. */

@@ -2,7 +2,7 @@ import { type Finding, noAnswer } from "../finding.ts";
 import type { Float } from "../float/float.ts";
 
 /** What is moved along the line to set the depth, and what the line to the hook is measured from. */
-export type MovedPart = "float" | "stop knot";
+type MovedPart = "float" | "stop knot";
 
 /** A float that slides is held by its stop knot; any other is moved itself. */
 export function movedPart({ attachment }: Float): MovedPart {

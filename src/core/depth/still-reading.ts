@@ -14,7 +14,7 @@ export interface HangingLoad {
 }
 
 /** A load that comes to rest on the bed as the hook is set deeper. */
-export interface Resting extends HangingLoad {
+interface Resting extends HangingLoad {
   /** Overdepth at which it touches, and from which all its pull is off the float [mm]. */
   readonly touchesMm: number;
   readonly restsMm: number;

@@ -2,7 +2,7 @@ import { type Finding, warning } from "../finding.ts";
 import type { Float } from "../float/float.ts";
 
 /** What catches the fish: a rod whose reel gives and takes line, or a whip with its line tied to the tip. */
-export const outfits = ["rod and reel", "whip"] as const;
+const outfits = ["rod and reel", "whip"] as const;
 export type Outfit = (typeof outfits)[number];
 
 /**

@@ -2,7 +2,7 @@ import { type Answer, answer, noAnswer } from "../finding.ts";
 import type { Sink } from "../sink/sink-of-rig.ts";
 
 /** The bait against loose feed: it overtakes it, keeps with it, or is left behind. */
-export type Against = "through the feed" | "with the feed" | "behind the feed";
+type Against = "through the feed" | "with the feed" | "behind the feed";
 
 export interface FeedAndBait {
   /** Time of the feed to each tenth of the bait's hang, in still water. */

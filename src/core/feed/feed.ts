@@ -55,7 +55,7 @@ const feedWanted: Readonly<Record<PatternKind, "often" | "seldom" | "either">> =
 };
 
 /** Between often and seldom [s]. Common practice, no source: a pinch every half minute, or a handful or two an hour. */
-export const feedOftenS = 300;
+const feedOftenS = 300;
 
 /**
  * Whether the feed suits the pattern. In running water each run down the swim wants its feed, so a bulk may be fed

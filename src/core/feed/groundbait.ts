@@ -12,7 +12,7 @@ const heldBackShare = 0.25;
 const ordinaryTripDryG = 1000;
 
 /** What to mix for a session's balls. */
-export interface Groundbait {
+interface Groundbait {
   readonly balls: number;
   readonly wetMl: number;
   readonly dryLowG: number;

@@ -12,7 +12,7 @@ export interface FeltShot {
 }
 
 /** The float as its tip answers. */
-export interface BiteFloat {
+interface BiteFloat {
   readonly float: Float;
   /** All that hangs from it, weighed in water. */
   readonly loadG: number;

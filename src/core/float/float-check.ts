@@ -17,8 +17,8 @@ import { volumeBelowMm3 } from "./profile.ts";
  * Mean densities that a float can have [kg/m³]: below the lightest balsa and quill, above the densest loaded stick
  * that still floats well. Common practice, no source.
  */
-export const floatDensityMinKgM3 = 80;
-export const floatDensityMaxKgM3 = 900;
+const floatDensityMinKgM3 = 80;
+const floatDensityMaxKgM3 = 900;
 
 /** How far a weighed float may be from its figures, as a share of the water it displaces at its mark. */
 const weighedToleranceShare = 0.15;

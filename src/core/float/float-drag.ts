@@ -4,10 +4,10 @@ import type { Profile } from "./profile.ts";
  * Drag coefficient of an upright float on its frontal area: 1.1 for a long cylinder at Reynolds numbers of some
  * hundreds, times 0.8 for a length of twenty to forty diameters. Source of both: Wieselsberger 1922 (NACA TN-84).
  */
-export const floatDragCoefficient = 0.9;
+const floatDragCoefficient = 0.9;
 
 /** Area of a float seen from the side, from its lower eye up to a height [mm²]. */
-export function frontalAreaMm2(profile: Profile, heightMm: number): number {
+function frontalAreaMm2(profile: Profile, heightMm: number): number {
   return profile.slice(1).reduce((area, upper, index) => {
     const lower = profile[index]!;
     const stretchMm = Math.min(heightMm, upper.atMm) - lower.atMm;

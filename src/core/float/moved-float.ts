@@ -6,7 +6,7 @@ export const rigVariants = ["set", "over depth", "up in the water"] as const;
 export type RigVariant = (typeof rigVariants)[number];
 
 /** A rig set for one depth, as far as moving its float goes. */
-export interface SetRig {
+interface SetRig {
   readonly depthMm: number;
   readonly overdepthMm: number;
   /** Surface to the float's lower eye at the tip shown. */

@@ -5,12 +5,12 @@ import type { Float } from "./float.ts";
 import { loadForTipG, tipShowingMm } from "./tip.ts";
 
 /** A tip so far from the mark that is wanted is wrong to the eye [mm]: twice what a card tells it to. Our own choice. */
-export const tipOffMarkMm = 10;
+const tipOffMarkMm = 10;
 /** A shot that brings the tip nearer by less than this is not worth a word [mm]. */
 const worthMm = 5;
 
 /** The tip of a made-up rig, and what could be added to it. */
-export interface MarkedTip {
+interface MarkedTip {
   readonly float: Float;
   readonly water: Water;
   /** Pull of everything that hangs from the float [g]. */

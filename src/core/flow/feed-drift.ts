@@ -19,7 +19,7 @@ export function feedDriftMm(paceMs: number, depthMm: number, fallMs: number): An
 }
 
 /** Where the bait is to catch: under a float held still, or where a float run through from here will be. */
-export type CatchingSpot =
+type CatchingSpot =
   | { readonly kind: "held"; readonly leadMm: number }
   | { readonly kind: "downstream"; readonly distanceMm: number };
 
@@ -58,7 +58,7 @@ export function groundbaitBall(diameterMm: number, densityKgM3: number): Body {
 }
 
 /** How a ball of groundbait gets down. */
-export interface BallFall {
+interface BallFall {
   readonly timeS: number;
   /** How far it drifts, taken along at the water's mean pace. */
   readonly driftMm: number;

@@ -16,7 +16,7 @@ export interface HeldFloat {
 }
 
 /** What the flow does to a held float. */
-export interface HeldBack {
+interface HeldBack {
   /** How far it leans from upright. */
   readonly leanDeg: number;
   /** Push of the flow downwards, weighed; below 0 where it lifts the float. */

@@ -42,7 +42,7 @@ interface Hung {
 }
 
 /** Where the integration stops: at a length of line, or at a depth (but never beyond a length). */
-export type LineEnd =
+type LineEnd =
   | { readonly kind: "length"; readonly lengthMm: number }
   | { readonly kind: "depth"; readonly depthMm: number; readonly longestMm: number };
 

@@ -5,7 +5,7 @@
  * Source: power-law profile with exponent 1/7 (Prandtl's seventh-root law); it puts the mean over the depth at 7/8 of
  * the surface, and river gauging by floats uses 0.85–0.88 (from memory).
  */
-export const profileExponent = 1 / 7;
+const profileExponent = 1 / 7;
 
 /** Mean pace over the depth as a share of the surface's. */
 export const meanPaceShare = 1 / (1 + profileExponent);

@@ -3,9 +3,9 @@ import { hangInCurrent } from "./hang.ts";
 import type { FlowRig } from "./line-balance.ts";
 
 /** Fastest pace looked at [m/s]; nobody fishes a float in more. */
-export const fastestPaceMs = 3;
+const fastestPaceMs = 3;
 /** Heaviest load looked at, as a multiple of the rig's own. */
-export const heaviestLoadShare = 30;
+const heaviestLoadShare = 30;
 
 /** Height by which the current lifts the hook above where it hangs in still water [mm]. */
 function liftMm(rig: FlowRig, paceMs: number, heldBackShare: number): Answer<number> {

@@ -20,7 +20,7 @@ interface Pick {
 }
 
 /** The heavier half of near-equal ones pulls at most this share of the whole. Common practice, no source. */
-export const nearEqualShareMax = 0.6;
+const nearEqualShareMax = 0.6;
 
 /** The largest difference between halves that are near-equal [g]. */
 export function nearEqualDifferenceG(pullG: number): number {

@@ -6,7 +6,7 @@ import { bestMix } from "./best-mix.ts";
 import { heaviestPullG, type MetalSums, metalSums } from "./sums.ts";
 
 /** What rounding may add to a pull [g]. */
-export const pullToleranceG = 1e-9;
+const pullToleranceG = 1e-9;
 
 /**
  * On the bank, pulls that differ by less than the smallest shot that is made (No 13: 0.01 g of lead, a pull of 0.009 g)
@@ -15,13 +15,13 @@ export const pullToleranceG = 1e-9;
 export const bankToleranceG = 0.008;
 
 /** Largest pull that a mix is chosen for [g]; no float of this kind of fishing carries as much. */
-export const targetPullMaxG = 50;
+const targetPullMaxG = 50;
 
 /** How the shot are grouped: pinched on either side of the float's eye, or together. */
 export type Split = "halves" | "one group";
 
 /** What a mix is chosen for. */
-export interface Choice {
+interface Choice {
   readonly tub: Tub;
   /** Pull that the shot should come to, and must not exceed [g]. */
   readonly targetPullG: number;

@@ -1,7 +1,7 @@
 import type { Shot } from "../tackle/shot.ts";
 
 /** Some shot of one size and metal, its mass in whole units of its metal's sums. */
-export interface Kind {
+interface Kind {
   readonly shot: Shot;
   readonly units: number;
   readonly count: number;

@@ -9,7 +9,7 @@ export const knotClearMm = 15;
 export const floatClearMm = 50;
 
 /** Shot stay at least this far from the hook (common practice, no source). */
-export const hookClearMm = 20;
+const hookClearMm = 20;
 
 /** Lowest place above the knot of the hook length's loop. */
 export function aboveLoopMm(room: LineRoom): number {

@@ -3,7 +3,7 @@ import type { Shot, Tub } from "../tackle/shot.ts";
 import type { Water } from "../water/water.ts";
 
 /** What a shot is for. */
-export const roles = ["lock", "spread", "bulk", "dropper", "telltale", "anchor"] as const;
+const roles = ["lock", "spread", "bulk", "dropper", "telltale", "anchor"] as const;
 export type Role = (typeof roles)[number];
 
 /** A shot in its place on the line. `fromHookMm` is along the line, from the bend of the hook. */

@@ -3,7 +3,7 @@ import { aboveLoopMm, apartMm, floatClearMm, highestMm } from "./clearance.ts";
 import type { LineRoom } from "./pattern.ts";
 
 /** Places from the hook up, or the height that the highest of them would need. */
-export type Places =
+type Places =
   | { readonly ok: true; readonly atMm: readonly number[] }
   | { readonly ok: false; readonly neededMm: number };
 
@@ -96,4 +96,4 @@ export function droppersMm(
 }
 
 /** Droppers closer than this to each other act as one (common practice, no source). */
-export const dropperGapMinMm = 50;
+const dropperGapMinMm = 50;

@@ -5,7 +5,7 @@ import { aboveLoopMm, clearOfKnot } from "./clearance.ts";
 import type { PatternRoom, Telltale } from "./pattern.ts";
 
 /** Pull that the line may carry [g]: all of it where no shot lock the float. */
-export function linePullG(room: PatternRoom): number {
+function linePullG(room: PatternRoom): number {
   return room.locked ? Math.min(room.linePullMaxG, room.pullG) : room.pullG;
 }
 

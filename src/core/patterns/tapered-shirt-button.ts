@@ -6,7 +6,7 @@ import { placeButtons } from "./shirt-button.ts";
 import { mainGroup, type Named, oneOf } from "./supply.ts";
 
 /** The gap to the float is so many times the lowest gap (common practice, no source). */
-export const taper = 3;
+const taper = 3;
 
 /**
  * The whole load of the line from the telltale to the float, gaps and sizes falling towards the hook: gaps in even

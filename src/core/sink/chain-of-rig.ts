@@ -20,7 +20,7 @@ export interface SinkingRig extends HangingRig {
 /** Longest gap between two shot that is left in one piece, which cannot bend. */
 const stiffGapMm = 15;
 
-export interface RigChain {
+interface RigChain {
   readonly chain: Chain;
   /** Place along the line of each entry of the chain's state: the top, then every node. */
   readonly fromHookMm: readonly number[];

@@ -26,7 +26,7 @@ export function stretchMmPerUn({ lengthMm, diameterMm }: ChainLink): number {
 }
 
 /** What the top of the chain does: stands still, or slides along the surface with its own mass and drag area. */
-export type ChainTop =
+type ChainTop =
   | { readonly kind: "held" }
   | { readonly kind: "sliding"; readonly massG: number; readonly dragAreaMm2: number };
 

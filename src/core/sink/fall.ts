@@ -6,7 +6,7 @@ const shortestStepS = 1e-7;
 /** Steps after which a chain that still has not got there never will. */
 const stepsMax = 50_000;
 
-export interface FallOptions {
+interface FallOptions {
   /** 1 for a line laid out straight, 0 for a heap. */
   readonly drawnOut: number;
   /** Position error allowed in a single step, as a share of the line's length. */
@@ -25,7 +25,7 @@ export interface ChainShape {
 }
 
 /** Times at which the last node passed each depth, with the chain's shape then; undefined for depths never reached. */
-export interface Fall {
+interface Fall {
   readonly passes: readonly (ChainShape | undefined)[];
   readonly steps: number;
 }

@@ -8,14 +8,14 @@ export const landings = ["straight", "heap"] as const;
 export type Landing = (typeof landings)[number];
 
 /** A point of the line at one moment. */
-export interface LinePoint {
+interface LinePoint {
   readonly fromHookMm: number;
   /** Away from where the float landed. */
   readonly xMm: number;
   readonly depthMm: number;
 }
 
-export interface LineShape {
+interface LineShape {
   readonly timeS: number;
   /** From the surface above the float down to the hook. */
   readonly points: readonly LinePoint[];

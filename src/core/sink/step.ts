@@ -24,7 +24,7 @@ const settledMmS = 5e-2;
 const tooLongShare = 1e-9;
 
 /** Moves the state on by a step [s]; false where no balance was found, with the state as it was. */
-export type Stepper = (state: ChainState, stepS: number) => boolean;
+type Stepper = (state: ChainState, stepS: number) => boolean;
 
 export function makeStepper(chain: Chain): Stepper {
   const { nodes, links, fluid, top } = chain;

@@ -1,7 +1,7 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
 
-export const kitKinds = ["float", "shot", "hook", "hook length", "line"] as const;
-export type KitKind = (typeof kitKinds)[number];
+const kitKinds = ["float", "shot", "hook", "hook length", "line"] as const;
+type KitKind = (typeof kitKinds)[number];
 
 /** One thing that a rig uses up; `count` is in pieces, for line in metres. */
 export interface KitNeed {
@@ -12,7 +12,7 @@ export interface KitNeed {
 }
 
 /** One line of the shopping list. */
-export interface KitLine extends KitNeed {
+interface KitLine extends KitNeed {
   /** Needed for all learners, spares included. */
   readonly packets: number;
   readonly perPacket: number;
@@ -20,7 +20,7 @@ export interface KitLine extends KitNeed {
 }
 
 /** How a thing is sold; 1 where it comes singly. */
-export type PerPacket = (need: KitNeed) => number;
+type PerPacket = (need: KitNeed) => number;
 
 /**
  * Shopping list for a session: every learner ties every rig, with spares, rounded up to whole packets.

@@ -12,7 +12,7 @@ export interface Knot {
 }
 
 /** Places for a knot, and the line that it weakens. */
-export const knotPlaces = ["hook", "hook length loop", "main line loop"] as const;
+const knotPlaces = ["hook", "hook length loop", "main line loop"] as const;
 export type KnotPlace = (typeof knotPlaces)[number];
 
 export interface TiedKnot {
@@ -21,7 +21,7 @@ export interface TiedKnot {
 }
 
 /** Main line to hook, as far as it can break. */
-export interface LineChainInput {
+interface LineChainInput {
   readonly mainLine: Line;
   readonly hookLine: Line;
   readonly knots: readonly TiedKnot[];

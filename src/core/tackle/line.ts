@@ -23,7 +23,7 @@ export function linePullG({ diameterMm }: Line, lengthMm: number, water: Water):
 }
 
 /** A class of line for records: it must break, wet, below its kilograms; pounds are what it is called. */
-export interface LineClass {
+interface LineClass {
   readonly kg: number;
   readonly lb: number;
 }

@@ -3,7 +3,7 @@ import { parseQuantity } from "../quantity.ts";
 import type { ShotScale, ShotSize } from "./shot.ts";
 
 /** A term of a load: so many shot of a size, or a mass in grams (once, without a size). */
-export interface LoadPart {
+interface LoadPart {
   readonly count: number;
   readonly size?: string;
   /** Mass of one [g]. */
@@ -11,7 +11,7 @@ export interface LoadPart {
 }
 
 /** A load as it is written on a float or in a rig. */
-export interface Load {
+interface Load {
   readonly massG: number;
   readonly parts: readonly LoadPart[];
 }
@@ -81,7 +81,7 @@ function unreadable(term: string, text: string, scale: ShotScale) {
 }
 
 /** The size of a name as people write it: `No 8`, `no8`, `No. 8`. */
-export function sizeNamed(name: string, scale: ShotScale): ShotSize | undefined {
+function sizeNamed(name: string, scale: ShotScale): ShotSize | undefined {
   const wanted = plain(name);
   return scale.sizes.find((size) => plain(size.name) === wanted);
 }

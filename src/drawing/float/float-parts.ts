@@ -1,10 +1,10 @@
 import { type Float, lengthMm } from "../../core/float/float.ts";
 import { diameterAtMm, type Profile } from "../../core/float/profile.ts";
 
-export const floatPartNames = ["tip", "body", "stem", "base", "load"] as const;
+const floatPartNames = ["tip", "body", "stem", "base", "load"] as const;
 
 /** A part of a float as the trade names it, by its place above the lower eye. */
-export interface FloatPart {
+interface FloatPart {
   readonly name: (typeof floatPartNames)[number];
   readonly fromMm: number;
   readonly toMm: number;

@@ -12,7 +12,7 @@ import { mirrored, rotated, rotatedPoint } from "../transform.ts";
 import { floatLook } from "./float-parts.ts";
 import { type FloatPicture, type FloatPose, floatPictures, floatPose } from "./float-poses.ts";
 
-export interface StateOptions {
+interface StateOptions {
   readonly textMm: number;
 }
 

@@ -4,7 +4,7 @@ import { crossingsOf } from "./crossings.ts";
 import { stepStrands } from "./draw-knot.ts";
 
 /** An error in a knot's steps; the step counts from 1, the place is in units of the knot's frame. */
-export interface KnotFault {
+interface KnotFault {
   /**
    * Strands cross and their heights do not say which is on top; a strand leaves the frame; a strand has not two
    * places that differ.

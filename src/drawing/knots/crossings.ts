@@ -1,7 +1,7 @@
 import type { Curve, Sample } from "./curve.ts";
 
 /** A strand as the crossings see it. */
-export interface NamedCurve {
+interface NamedCurve {
   readonly name: string;
   readonly curve: Curve;
 }
@@ -26,7 +26,7 @@ export interface Crossing {
 }
 
 /** Strands closer than this in height do not say which is on top. */
-export const heightApart = 0.5;
+const heightApart = 0.5;
 
 /** Every place where strands cross on the paper, each other or themselves, in the order of the strands. */
 export function crossingsOf(strands: readonly NamedCurve[]): Crossing[] {

@@ -2,7 +2,7 @@ import type { Coil, Doubled, KnotPoint, PathPart } from "../../model/knot-pictur
 import { curveThrough, directionAt, marksOf, type Place, withoutRepeats } from "./curve.ts";
 
 /** Control points of a strand, and from which of them on it is the tag end. */
-export interface StrandPath {
+interface StrandPath {
   readonly points: readonly Place[];
   /** Index into `points`; none where no tag end is shown. */
   readonly tagFrom?: number;

@@ -12,7 +12,7 @@ export interface ColumnLabel {
   readonly bracket?: { readonly fromMm: number; readonly toMm: number };
 }
 
-export interface Column {
+interface Column {
   /** Left edge of the text. */
   readonly leftMm: number;
   readonly rightMm: number;

@@ -21,7 +21,7 @@ interface FloatBody {
 export const floatEyeRadiusMm = 0.55;
 
 /** The part of a profile between two heights. */
-export function cutProfile(profile: Profile, fromMm: number, toMm: number): ProfilePoint[] {
+function cutProfile(profile: Profile, fromMm: number, toMm: number): ProfilePoint[] {
   const end = (atMm: number) => ({ atMm, diameterMm: diameterAtMm(profile, atMm) });
   return [end(fromMm), ...profile.filter((p) => p.atMm > fromMm && p.atMm < toMm), end(toMm)];
 }

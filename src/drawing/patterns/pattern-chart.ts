@@ -9,13 +9,13 @@ import { bedThicknessMm } from "../parts/bed.ts";
 import { rigDescription } from "../rig/rig-words.ts";
 import { drawPatternColumn, sinkCurve } from "./pattern-column.ts";
 
-export interface PatternEntry {
+interface PatternEntry {
   readonly rig: SolvedRig;
   readonly depth: SolvedDepth;
 }
 
 /** Room for the charts: their width, and how high the deepest water is drawn. */
-export interface PatternRoom {
+interface PatternRoom {
   readonly widthMm: number;
   readonly waterMm: number;
   readonly textMm: number;

@@ -16,7 +16,7 @@ const shotScales = [0.5, 0.4, 0.3];
 const hookMm = 2.6;
 
 /** A rig's place in the chart. */
-export interface ChartColumn {
+interface ChartColumn {
   readonly leftMm: number;
   readonly rightMm: number;
   /** The rig's line. */
@@ -68,7 +68,7 @@ function placeShot(depth: SolvedDepth, y: (fromHookMm: number) => number, topMm:
 }
 
 /** Where a rig's curve of sinking goes: as high as the water, and as wide as the longest time of the chart. */
-export interface SinkFrame {
+interface SinkFrame {
   readonly leftMm: number;
   readonly rightMm: number;
   readonly surfaceMm: number;

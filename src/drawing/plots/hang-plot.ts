@@ -10,7 +10,7 @@ import { leastShotRadiusMm } from "../parts/shot.ts";
 import { drawKey } from "./curve-key.ts";
 
 /** What hangs in the current, and how deep the water is. */
-export interface HangPlotRig {
+interface HangPlotRig {
   readonly title: string;
   readonly depthMm: number;
   readonly draughtMm: number;
@@ -29,7 +29,7 @@ export function hangsAt({ inWater }: SolvedDepth, paceMs: number): readonly Flow
   return inWater?.flow.filter((hang) => hang.paceMs === paceMs) ?? [];
 }
 
-export interface HangPlotOptions {
+interface HangPlotOptions {
   readonly textMm: number;
 }
 

@@ -7,12 +7,12 @@ import { ticks } from "./axis.ts";
 import { drawKey, type KeyEntry } from "./curve-key.ts";
 
 /** A rig whose sinking is shown: both landings, or one. */
-export interface SinkCurves {
+interface SinkCurves {
   readonly title: string;
   readonly sinks: readonly Sink[];
 }
 
-export interface SinkPlotOptions {
+interface SinkPlotOptions {
   readonly textMm: number;
 }
 

@@ -23,7 +23,7 @@ export interface RigPlan extends LinePlaces {
 }
 
 /** Rows of text that the plan leaves free above the surface and below the bed. */
-export interface PlanRoom {
+interface PlanRoom {
   readonly aboveMm: number;
   readonly belowMm: number;
 }

@@ -10,11 +10,11 @@ import { sceneTextMm } from "./scene-text.ts";
 import { smallFloat } from "./small-float.ts";
 import { hundredths, stepPictures } from "./step-pictures.ts";
 
-export const backShotSteps = ["without", "with"] as const;
+const backShotSteps = ["without", "with"] as const;
 type BackShotStep = (typeof backShotSteps)[number];
 
 /** From the float to the back shot, along the line [mm]. Common practice, no source. */
-export const backShotFromFloatMm = 400;
+const backShotFromFloatMm = 400;
 
 /** The line from rod to float: on the water where the wind has hold of it, and drawn under by a shot behind the float. */
 export function drawBackShot(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {

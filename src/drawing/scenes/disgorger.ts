@@ -7,7 +7,7 @@ import { mirrored, rotated } from "../transform.ts";
 import { sceneTextMm } from "./scene-text.ts";
 import { type Hundredths, hundredths, stepPictures } from "./step-pictures.ts";
 
-export const disgorgerSteps = ["on-the-line", "push", "out"] as const;
+const disgorgerSteps = ["on-the-line", "push", "out"] as const;
 type DisgorgerStep = (typeof disgorgerSteps)[number];
 
 const accent = { ink: "accent", widthMm: 0.9 } as const;

@@ -11,7 +11,7 @@ import { sceneTextMm } from "./scene-text.ts";
 import { smallFloat } from "./small-float.ts";
 import { hundredths, stepPictures } from "./step-pictures.ts";
 
-export const featherSteps = ["flight", "slow", "landed", "heap"] as const;
+const featherSteps = ["flight", "slow", "landed", "heap"] as const;
 type FeatherStep = (typeof featherSteps)[number];
 
 const accent = { ink: "accent", widthMm: 0.9 } as const;

@@ -5,7 +5,7 @@ import { strandStrokes } from "../strands.ts";
 import { sceneTextMm } from "./scene-text.ts";
 import { hundredths, stepPictures } from "./step-pictures.ts";
 
-export const fillSteps = ["noose", "wind", "level"] as const;
+const fillSteps = ["noose", "wind", "level"] as const;
 type FillStep = (typeof fillSteps)[number];
 
 const accent = { ink: "accent", widthMm: 0.9 } as const;

@@ -23,7 +23,7 @@ export function ground(points: readonly Point[]): Item[] {
 }
 
 /** How high the bank stands above the water. */
-export const bankAboveMm = 3;
+const bankAboveMm = 3;
 
 /** A bank on the left, level and then falling steeply to the bottom of the picture. */
 export function bank({ heightMm }: Box, surfaceMm: number, endMm: number): Item[] {

@@ -11,7 +11,7 @@ import { rod } from "./rod.ts";
 import { sceneTextMm } from "./scene-text.ts";
 import { type Hundredths, hundredths, stepPictures } from "./step-pictures.ts";
 
-export const landSteps = ["play", "sink-net", "lift-net"] as const;
+const landSteps = ["play", "sink-net", "lift-net"] as const;
 type LandStep = (typeof landSteps)[number];
 
 const accent = { ink: "accent", widthMm: 0.9 } as const;

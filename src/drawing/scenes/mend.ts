@@ -8,7 +8,7 @@ import { rod } from "./rod.ts";
 import { sceneTextMm } from "./scene-text.ts";
 import { hundredths, stepPictures } from "./step-pictures.ts";
 
-export const mendSteps = ["bow", "lift", "mended"] as const;
+const mendSteps = ["bow", "lift", "mended"] as const;
 type MendStep = (typeof mendSteps)[number];
 
 const accent = { ink: "accent", widthMm: 0.9 } as const;

@@ -6,7 +6,7 @@ import { ground } from "./ground.ts";
 import { sceneTextMm } from "./scene-text.ts";
 import { type Hundredths, hundredths, stepPictures } from "./step-pictures.ts";
 
-export const readSteps = ["pool", "river"] as const;
+const readSteps = ["pool", "river"] as const;
 type ReadStep = (typeof readSteps)[number];
 
 type Anchor = "start" | "middle" | "end";

@@ -12,9 +12,9 @@ import { smallFloat } from "./small-float.ts";
 import { stepPictures } from "./step-pictures.ts";
 
 /** Cast this far beyond the spot [mm]; common practice, no source. */
-export const castBeyondMm = 3000;
+const castBeyondMm = 3000;
 
-export const sinkSteps = ["cast", "dip", "settle"] as const;
+const sinkSteps = ["cast", "dip", "settle"] as const;
 type SinkStep = (typeof sinkSteps)[number];
 
 /** Places across as shares of the width. */

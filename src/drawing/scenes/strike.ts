@@ -11,7 +11,7 @@ import { sceneTextMm } from "./scene-text.ts";
 import { smallFloat } from "./small-float.ts";
 import { hundredths, stepPictures } from "./step-pictures.ts";
 
-export const strikeSteps = ["ready", "lift"] as const;
+const strikeSteps = ["ready", "lift"] as const;
 type StrikeStep = (typeof strikeSteps)[number];
 
 /** The strike: rod low and line nearly straight while you wait, then one firm lift that takes up the slack. */

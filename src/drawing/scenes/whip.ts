@@ -13,7 +13,7 @@ import { sceneTextMm } from "./scene-text.ts";
 import { smallFloat } from "./small-float.ts";
 import { hundredths, stepPictures } from "./step-pictures.ts";
 
-export const whipSteps = ["hold", "swing", "lie", "hand"] as const;
+const whipSteps = ["hold", "swing", "lie", "hand"] as const;
 type WhipStep = (typeof whipSteps)[number];
 
 const accent = { ink: "accent", widthMm: 0.9 } as const;

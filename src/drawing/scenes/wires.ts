@@ -11,7 +11,7 @@ import { hundredths } from "./step-pictures.ts";
  * Least distance from overhead wires to a rod [mm]; published safety advice of the electricity networks in the United
  * Kingdom.
  */
-export const wiresAwayMm = 30_000;
+const wiresAwayMm = 30_000;
 
 /** Fish well away from overhead wires, and carry the rod flat under them. */
 export function drawWires(box: Box, kit: DrawingKit): Drawing {

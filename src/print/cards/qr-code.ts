@@ -5,7 +5,7 @@ import type { Item, PathStep } from "../../drawing/model.ts";
 export const quietModules = 4;
 
 /** A QR code as squares to be drawn at any size. */
-export interface QrCode {
+interface QrCode {
   /** Modules across, the quiet zone included. */
   readonly modules: number;
   draw(widthMm: number): readonly Item[];

@@ -57,7 +57,7 @@ export const readerFormats: readonly ReaderFormat[] = [
 /** Smallest module of a code on these cards [mm] (for telephones; from memory). */
 export const readerModuleMinMm = 0.4;
 
-export interface ReaderFaces {
+interface ReaderFaces {
   readonly front: LaidOutPage;
   readonly back: LaidOutPage;
   /** How many of the `additions` the back has room for. */

@@ -6,7 +6,7 @@ import type { Overflow } from "../../layout/overflow.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 
 /** A rig's drawing for the box that it is given on a card. */
-export interface RigPicture {
+interface RigPicture {
   readonly alt: string;
   draw(widthMm: number, heightMm: number): readonly Item[];
   /** The page with what the drawing lacked in room, once it was drawn. */

@@ -14,7 +14,7 @@ import { signNotes } from "./sign-notes.ts";
 
 type Column = readonly Item[];
 
-export interface BookletPages {
+interface BookletPages {
   readonly sides: readonly PaperSide[];
   /** Numbers, from 0, of the pages on which lessons begin, by the paths of their pages on the site. */
   readonly lessonPages: ReadonlyMap<string, number>;

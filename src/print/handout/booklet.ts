@@ -6,7 +6,7 @@ import { sectionMark } from "./section-mark.ts";
 const sheetsInSectionMax = 6;
 
 /** Sheets that are folded together; the booklet is a stack of such sections. */
-export interface Section {
+interface Section {
   /** From 0. */
   readonly firstPage: number;
   readonly sheets: number;

@@ -25,7 +25,7 @@ export interface HandoutInput {
 }
 
 /** The lessons laid out on the pages of a format. */
-export interface LaidHandouts {
+interface LaidHandouts {
   readonly format: HandoutFormat;
   readonly lessons: readonly LessonPages[];
 }

@@ -39,7 +39,7 @@ function nameOf(url: string, path: string): string {
 const isWithin = (name: string) => name.startsWith("site/");
 
 /** What the links of a document lead to. */
-export interface LinkContext {
+interface LinkContext {
   readonly words: Words;
   readonly siteAddress?: string | undefined;
   /** Numbers, from 0, of the pages of the document that pages of the site stand on, by their paths. */

@@ -4,7 +4,7 @@ import { asPaper, type PaperSide } from "../../layout/paper.ts";
 import { mmPerPoint } from "../../markup/boxes.ts";
 
 /** What stands above and below the column of a page. */
-export interface PageEdges {
+interface PageEdges {
   readonly header: string;
   readonly footer: string;
   /** What the signs in the column mean. */

@@ -6,7 +6,7 @@ import type { Matrix } from "../../layout/paper.ts";
 import { shapeLine } from "../../layout/shape-line.ts";
 
 /** The faces that a document uses, as it embeds them. */
-export type EmbeddedFonts = Readonly<Partial<Record<Face, PDFFont>>>;
+type EmbeddedFonts = Readonly<Partial<Record<Face, PDFFont>>>;
 
 /** Names by which pages call the faces. */
 export const fontNames: Readonly<Record<Face, string>> = { regular: "R", bold: "B", italic: "I" };

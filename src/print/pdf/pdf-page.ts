@@ -24,7 +24,7 @@ interface Around {
 }
 
 /** What all sides of a document share. */
-export interface DocumentParts {
+interface DocumentParts {
   readonly context: PDFContext;
   readonly writer: ContentWriter;
   readonly tree: StructureTree;
@@ -34,7 +34,7 @@ export interface DocumentParts {
 }
 
 /** What a side gives besides its content stream and its part of the structure tree. */
-export interface PaintedSide {
+interface PaintedSide {
   /** For the page's `StructParents`. */
   readonly number: number;
   readonly headings: readonly Heading[];

@@ -8,7 +8,7 @@ import { type DocumentFacts, pdfDate, producer, writeOutline, xmpPacket } from "
 import { type Heading, paintSide, pointsPerMm } from "./pdf-page.ts";
 import { StructureTree } from "./pdf-structure.ts";
 
-export interface PdfOptions extends DocumentFacts {
+interface PdfOptions extends DocumentFacts {
   /** How a printer that turns paper over should turn it. */
   readonly duplex?: "long edge" | "short edge" | "one side";
   /** Pages stand in the order of folding, so the file is for paper alone and claims no PDF/UA. */

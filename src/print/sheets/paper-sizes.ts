@@ -8,7 +8,5 @@ export const paperSizes = {
   "half Letter": { widthMm: 139.7, heightMm: 215.9 },
 } as const;
 
-export type PaperName = keyof typeof paperSizes;
-
 /** What home printers leave white along every edge: a quarter of an inch. */
 export const unprintableMm = 6.35;

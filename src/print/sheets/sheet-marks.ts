@@ -88,7 +88,7 @@ export function foldMarks(cards: readonly MarkedCard[], inside: boolean): Item[]
   });
 }
 
-export const checkBarLengthMm = 100;
+const checkBarLengthMm = 100;
 export const checkBarHeightMm = 4;
 
 /** A bar of exactly 100 mm along `yMm`, its middle at `xMm`, with a tick every 10 mm. */

@@ -30,10 +30,10 @@ export interface Card extends Size {
 
 /** How the sheet gets its backs: a printer turns it on an edge, or it is printed on one side and folded. */
 export const turnings = ["long edge", "short edge", "fold"] as const;
-export type Turning = (typeof turnings)[number];
+type Turning = (typeof turnings)[number];
 
 /** A line of words for the foot of a sheet, laid out as wide as `noteWidthMm`. */
-export interface SheetNote extends Size {
+interface SheetNote extends Size {
   readonly items: readonly Item[];
 }
 
@@ -47,7 +47,7 @@ export type Cutting = "apart" | "halving";
 export const cardGapMm = 6;
 
 /** Where cards go on a sheet, from its left and top edge. */
-export interface Grid {
+interface Grid {
   readonly columns: number;
   readonly rows: number;
   readonly leftMm: number;
@@ -61,7 +61,7 @@ export interface Grid {
  * As many cells as the paper takes, in the middle across, so that backs meet fronts. Cards that lie apart keep off the
  * unprintable margin and the foot of the sheet; halved ones fill the paper, as their content keeps off their edges.
  */
-export function sheetGrid(paper: Size, cell: Size, cutting: Cutting, footMm: number): Grid {
+function sheetGrid(paper: Size, cell: Size, cutting: Cutting, footMm: number): Grid {
   const apart = cutting === "apart";
   const gapMm = apart ? cardGapMm : 0;
   const edgeMm = apart ? unprintableMm : 0;
@@ -82,7 +82,7 @@ export function sheetGrid(paper: Size, cell: Size, cutting: Cutting, footMm: num
 }
 
 /** Room at the foot of a sheet for the check bar and the note below it [mm]. */
-export function footHeightMm(note: Size): number {
+function footHeightMm(note: Size): number {
   return checkBarHeightMm + note.heightMm + 3;
 }
 

@@ -5,13 +5,13 @@ import type { SolvedDepth, SolvedShot } from "../../model/solved.ts";
 import { unbroken } from "../../words/shot-text.ts";
 
 /** A mark of the strip: everything at one distance from the hook. */
-export interface StripMark {
+interface StripMark {
   readonly fromHookMm: number;
   readonly label: string;
 }
 
 /** The strip is cut into pieces that are laid end to end. */
-export interface StripPiece {
+interface StripPiece {
   readonly fromMm: number;
   readonly toMm: number;
   readonly marks: readonly StripMark[];

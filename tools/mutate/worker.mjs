@@ -1,0 +1,51 @@
+// Runs test files with one mutant after another switched on; a process of its own, so that one that hangs can be ended.
+import { createVitest } from "vitest/node";
+import { instrumented } from "./mutants.mjs";
+
+const { paths } = JSON.parse(process.env.MUTATE);
+
+const plugin = {
+  name: "mutants",
+  enforce: "pre",
+  transform(source, id) {
+    const path = id.split("?")[0];
+    const first = paths[path];
+    return first === undefined ? undefined : { code: instrumented(path, source, first).code, map: null };
+  },
+};
+
+const vitest = await createVitest(
+  "test",
+  {
+    watch: false,
+    root: process.cwd(),
+    config: "tools/mutate/vitest.config.ts",
+    reporters: [{}],
+    maxWorkers: 1,
+    silent: true,
+  },
+  { plugins: [plugin] },
+);
+await vitest.standalone();
+const project = vitest.projects[0];
+
+/** Whether the tests still pass with this mutant. */
+async function passes({ mutant, reachedPath, files }) {
+  project.provide("mutant", mutant);
+  project.provide("reachedPath", reachedPath);
+  for (const file of files) {
+    const run = await vitest.runTestSpecifications([project.createSpecification(file)]);
+    if (run.unhandledErrors.length > 0 || !run.testModules.every((one) => one.ok())) return false;
+  }
+  return true;
+}
+
+process.on("message", async (job) => {
+  try {
+    process.send({ passes: await passes(job) });
+  } catch (error) {
+    process.send({ fault: String(error?.stack ?? error) });
+  }
+});
+process.on("disconnect", () => process.exit(0));
+process.send({ ready: true });
