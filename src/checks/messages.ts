@@ -158,6 +158,10 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
     reason: `no lesson teaches "${v.title}"`,
     hint: "link to it from a lesson, or show its drawing there",
   }),
+  "setting-in-note": (v) => ({
+    reason: `the note says "${v.found}", but the rig is set ${v.setting}`,
+    hint: "let the note say how the rig is set, or give the other way as a change to try",
+  }),
   "typed-figure": (v) => ({
     reason: `"${v.figure.replace(/\s+/g, " ")}" is typed by hand and will go stale`,
     hint: `write ${v.directive}`,

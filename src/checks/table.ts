@@ -6,6 +6,7 @@ import { lineForFish } from "./line-for-fish.ts";
 import { missingBasis } from "./missing-basis.ts";
 import { readingAge } from "./reading-age.ts";
 import { rigsForFish } from "./rigs-for-fish.ts";
+import { settingInNote } from "./setting-in-note.ts";
 import { sizeInTub } from "./size-in-tub.ts";
 import { typedFigures } from "./typed-figures.ts";
 import { unexplainedTerms } from "./unexplained-terms.ts";
@@ -24,6 +25,7 @@ export const contentChecks = {
   "line for fish": lineForFish,
   "kit for rig": kitForRig,
   "size in tub": sizeInTub,
+  "setting in note": settingInNote,
   "rigs for fish": rigsForFish,
   "missing basis": missingBasis,
   "basis in words": basisInWords,

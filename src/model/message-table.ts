@@ -62,6 +62,7 @@ export interface MessageValues {
   readonly "term-not-used": { readonly term: string };
   readonly "lesson-not-linked": { readonly title: string };
   readonly "rig-not-taught": { readonly title: string };
+  readonly "setting-in-note": { readonly found: string; readonly setting: string };
   readonly "typed-figure": { readonly figure: string; readonly directive: string };
   readonly "no-basis": { readonly figure: string };
   readonly "basis-in-words": { readonly found: string; readonly directive: string };
@@ -115,6 +116,7 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "term-not-used": "warning",
   "lesson-not-linked": "warning",
   "rig-not-taught": "warning",
+  "setting-in-note": "warning",
   "typed-figure": "warning",
   "no-basis": "warning",
   "basis-in-words": "warning",

@@ -24,6 +24,7 @@ it("runs every check and only warns", () => {
       "lines.yaml":
         "basis: from memory\nsource: made up\nleft-under-shot: 80 %\nfish: [{ fish: roach, main-line: [4 lb, 4 lb], hook-length: [4 lb, 4 lb] }]\n",
       ...edited("shot/plain.yaml", "sizes:\n", "sizes:\n  - { name: No 1, mass: 0.3 g }\n"),
+      ...edited("rigs/plain.md", "Notes.", "Fish it over depth."),
       "glossary.yaml": "- { term: eddy, meaning: Water that turns. }\n",
     }),
   );
@@ -36,6 +37,7 @@ it("runs every check and only warns", () => {
     "not-in-kit",
     "rig-not-for-fish",
     "rig-not-taught",
+    "setting-in-note",
     "size-in-no-tub",
     "term-not-explained",
     "term-not-used",
