@@ -29,7 +29,7 @@ beforeAll(async () => {
   for (const solved of rigs) {
     const faces = await layOutId1(solved, sampleGuide, drawingKit, fonts);
     const { id, title } = solved.rig;
-    const facts = { title, author: "Sallowmere", language: "en", date: "2026-05-01" };
+    const facts = { title, author: "Makebelieve", language: "en", date: "2026-05-01" };
     printed.push({ id, faces, pdf: await paintPdf(cardSides(id1Card(id, faces)), facts, fonts) });
   }
 }, 60_000);

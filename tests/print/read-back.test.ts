@@ -12,7 +12,7 @@ import { printed, sampleInput } from "./sample-print.ts";
 import { lengthOf, segmentsOf } from "./segments.ts";
 import { elementsOf } from "./ua/rule.ts";
 
-const site = "https://sallowmere.example";
+const site = "https://makebelieve.example";
 /** Points of a millimetre. Source: ISO 32000-1, section 8.3.2.3: 72 to the inch. */
 const pt = 72 / 25.4;
 const papers = ["A4", "Letter"] as const;

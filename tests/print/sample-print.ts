@@ -6,8 +6,8 @@ import { drawingKit } from "../support/drawing-kit.ts";
 import { sampleRigs } from "../support/sample-rig.ts";
 
 export const sampleGuide: Guide = {
-  title: "Float Fishing at Mallow Pool",
-  publisher: "Sallowmere Junior Anglers",
+  title: "Float Fishing at Makebelieve Pool",
+  publisher: "Makebelieve Junior Anglers",
   language: "en",
   units: "metric",
   scaleId: "trade",

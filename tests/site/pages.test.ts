@@ -117,7 +117,7 @@ describe("the pages of the site", () => {
 test("the feed tells what is new, with the address of its page", () => {
   const feed = page("site/feed.xml");
   expect(feed).toContain("<title>A new lesson</title>");
-  expect(feed).toContain('href="https://sallowmere.example/guide/lessons/second.html"');
+  expect(feed).toContain('href="https://makebelieve.example/guide/lessons/second.html"');
   expect(feed).toContain("<updated>2026-11-20T00:00:00Z</updated>");
 });
 

@@ -54,8 +54,8 @@ const placeOf = () => ({ file: "sample", line: 1, column: 1 });
 export const sampleLibrary: Library = {
   guide: {
     title: "Float Fishing from the First Knot",
-    publisher: "Sallowmere Junior Anglers",
-    siteAddress: "https://sallowmere.example/guide/",
+    publisher: "Makebelieve Junior Anglers",
+    siteAddress: "https://makebelieve.example/guide/",
     language: "en",
     units: "metric",
     scaleId: "trade",

@@ -9,7 +9,7 @@ import { drawingKit } from "../../support/drawing-kit.ts";
 import { drawingText } from "../../support/drawing-text.ts";
 import { holdAgainstGoldens } from "../../support/golden.ts";
 import { sampleSlider, sampleStick, sampleWaggler } from "../../support/sample-rig.ts";
-import { mallowPool, placed } from "./sample-swim.ts";
+import { makebelievePool, placed } from "./sample-swim.ts";
 
 const bench = { widthMm: 80, heightMm: 30 };
 const bank = { widthMm: 80, heightMm: 40 };
@@ -34,6 +34,6 @@ describe("golden scenes", () => {
   ];
   holdAgainstGoldens("drawing/scenes", {
     ...Object.fromEntries(steps),
-    swim: () => drawingText(drawSwim(mallowPool, placed, section, drawingKit)),
+    swim: () => drawingText(drawSwim(makebelievePool, placed, section, drawingKit)),
   });
 });

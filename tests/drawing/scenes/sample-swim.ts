@@ -3,8 +3,8 @@ import type { SolvedDepth, SolvedRig } from "../../../src/model/solved.ts";
 import { sampleWaggler } from "../../support/sample-rig.ts";
 
 /** An invented still water: a shelf along the bank, a ledge, and a deep part that slopes gently. */
-export const mallowPool: Swim = {
-  title: "Mallow Pool, the shelf",
+export const makebelievePool: Swim = {
+  title: "Makebelieve Pool, the shelf",
   bed: [
     { fromBankMm: 0, depthMm: 500 },
     { fromBankMm: 1500, depthMm: 1000 },

@@ -17,7 +17,7 @@ import {
 } from "../../support/drawing-checks.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
 import { sampleRigs, sampleSlider, sampleStick, sampleWaggler } from "../../support/sample-rig.ts";
-import { mallowPool, placed, setFor } from "./sample-swim.ts";
+import { makebelievePool, placed, setFor } from "./sample-swim.ts";
 
 function expectClear(drawing: Drawing) {
   expect(outOfFrame(drawing), drawing.title).toEqual([]);
@@ -37,7 +37,7 @@ const swimBoxes = [
 
 describe("the cross-section of a swim", () => {
   it.each(swimBoxes)("is clear at $widthMm × $heightMm mm", (box) => {
-    expectClear(drawSwim(mallowPool, placed, box, drawingKit));
+    expectClear(drawSwim(makebelievePool, placed, box, drawingKit));
     for (const solved of sampleRigs) {
       const { swim, rigs } = shelfSwim(solved, drawingKit);
       expectClear(drawSwim(swim, rigs, box, drawingKit));
@@ -56,13 +56,13 @@ describe("the cross-section of a swim", () => {
   });
 
   it("takes the depth between two points of the bed in proportion, and level beyond its ends", () => {
-    expect(bedDepthMm(mallowPool, 3000)).toBe(1050);
-    expect(bedDepthMm(mallowPool, 5000)).toBe(1500);
-    expect(bedDepthMm(mallowPool, 20000)).toBe(2100);
+    expect(bedDepthMm(makebelievePool, 3000)).toBe(1050);
+    expect(bedDepthMm(makebelievePool, 5000)).toBe(1500);
+    expect(bedDepthMm(makebelievePool, 20000)).toBe(2100);
   });
 
   it("shows and tells the same settings and depths", () => {
-    const drawing = drawSwim(mallowPool, placed, swimBoxes[1]!, drawingKit);
+    const drawing = drawSwim(makebelievePool, placed, swimBoxes[1]!, drawingKit);
     const shown = texts(drawing).join(" ");
     for (const words of ["dead depth", "off bottom", "laid on", "1.05 m", "1.95 m", "2.04 m"]) {
       expect(shown).toContain(words);
@@ -74,7 +74,7 @@ describe("the cross-section of a swim", () => {
 
   it("lets the hook touch the bed at dead depth, hang above it off bottom and lie beyond the float laid on", () => {
     const box = swimBoxes[2]!;
-    const drawing = drawSwim(mallowPool, placed, box, drawingKit);
+    const drawing = drawSwim(makebelievePool, placed, box, drawingKit);
     const hooks = flatItems(drawing.items).flatMap((item) =>
       item.kind === "path" && item.stroke?.ink === "accent" ? [item] : [],
     );
@@ -108,7 +108,7 @@ describe("the cross-section of a swim", () => {
 /** The longest unbroken line of many points: the bed. */
 function bedOf(drawing: Drawing): Point[] {
   const lines = flatItems(drawing.items).flatMap((item) =>
-    item.kind === "path" && item.stroke?.widthMm === 0.6 && item.steps.length === mallowPool.bed.length
+    item.kind === "path" && item.stroke?.widthMm === 0.6 && item.steps.length === makebelievePool.bed.length
       ? [item.steps]
       : [],
   );

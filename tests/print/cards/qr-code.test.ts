@@ -12,8 +12,8 @@ import { sampleWaggler } from "../../support/sample-rig.ts";
 import { sampleGuide } from "../sample-print.ts";
 
 const fonts = nodeFonts();
-const siteAddress = "https://sallowmere.example/floats/";
-const address = "https://sallowmere.example/floats/rigs/waggler-strung-out.html";
+const siteAddress = "https://makebelieve.example/floats/";
+const address = "https://makebelieve.example/floats/rigs/waggler-strung-out.html";
 
 function decode(png: Uint8Array): string | undefined {
   const { data, width, height } = PNG.sync.read(Buffer.from(png));

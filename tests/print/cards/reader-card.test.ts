@@ -70,10 +70,10 @@ test("a larger format never says less", async () => {
 
 test("codes keep modules of 0.4 mm and decode at 300 dpi", async () => {
   expect(readerModuleMinMm).toBeGreaterThanOrEqual(0.4);
-  const guide = { ...sampleGuide, siteAddress: "https://sallowmere.example" };
+  const guide = { ...sampleGuide, siteAddress: "https://makebelieve.example" };
   const { back } = await layOutReader(sampleWaggler, readerFormats[2]!, guide, drawingKit, fonts);
   const { data, width, height } = PNG.sync.read(Buffer.from(drawingToPng(back, 300, fonts)));
   expect(jsQR(new Uint8ClampedArray(data), width, height)?.data).toBe(
-    "https://sallowmere.example/rigs/waggler-strung-out.html",
+    "https://makebelieve.example/rigs/waggler-strung-out.html",
   );
 });

@@ -17,7 +17,7 @@ const lessons = () => [
   sampleLesson("second", 2, "The second lesson", "## Part\n\nWords, and [back](first.md)."),
 ];
 
-const site = "https://sallowmere.example/guide";
+const site = "https://makebelieve.example/guide";
 let alone: Map<string, Uint8Array>;
 let published: Map<string, Uint8Array>;
 

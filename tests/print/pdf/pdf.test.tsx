@@ -14,12 +14,12 @@ import { readPdf } from "../read-pdf.ts";
 import { printed, sampleGuide, sampleInput } from "../sample-print.ts";
 
 const fonts = nodeFonts();
-const facts = { title: "Läng & <deep>", author: "Sallowmere", language: "en-GB", date: "2026-05-01" };
+const facts = { title: "Läng & <deep>", author: "Makebelieve", language: "en-GB", date: "2026-05-01" };
 let files: Map<string, Uint8Array>;
 
 beforeAll(async () => {
   files = await printed(
-    sampleInput({ siteAddress: "https://sallowmere.example" }, [sampleWaggler, sampleAvon]),
+    sampleInput({ siteAddress: "https://makebelieve.example" }, [sampleWaggler, sampleAvon]),
   );
 }, 120_000);
 
@@ -93,7 +93,7 @@ describe("metadata", () => {
     const { info, marked } = await readPdf(await paintPdf([page([words("P", "Word")])], facts, fonts));
     expect(info).toMatchObject({
       Title: "Läng & <deep>",
-      Author: "Sallowmere",
+      Author: "Makebelieve",
       CreationDate: "D:20260501000000Z",
       ModDate: "D:20260501000000Z",
       Language: "en-GB",
