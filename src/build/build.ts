@@ -24,6 +24,7 @@ import { reasonText } from "../words/reason.ts";
 import { rigTexts } from "../words/rig-texts.ts";
 import { feedText, waterText } from "../words/water-text.ts";
 import { makeWords } from "../words/words.ts";
+import { ContentError } from "./content-error.ts";
 import { dataFiles } from "./data.ts";
 import { solveLibrary } from "./solve-library.ts";
 
@@ -98,9 +99,6 @@ function liveTexts(
     messages: live.flatMap(({ messages }) => messages),
   };
 }
-
-/** Something in the content that only shows when pages and cards are laid out. */
-export class ContentError extends Error {}
 
 /** What a build is told besides its content. */
 export interface BuildSettings {

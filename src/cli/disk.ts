@@ -11,7 +11,9 @@ export const disk: World = {
     const files = await listBelow(folder, "");
     return files.sort((a, b) => (a.path < b.path ? -1 : 1));
   },
-  readText: (path) => reading(path, () => unlessGone(readFile(path, "utf8"), undefined)),
+  // Read as bytes first: a text that is too long for the system is then told apart from a fault.
+  readText: (path) =>
+    reading(path, async () => (await unlessGone(readFile(path), undefined))?.toString("utf8")),
 };
 
 /** What is read, or something else where it has vanished. */

@@ -1,6 +1,6 @@
 import { Command, CommanderError } from "commander";
 import packageData from "../../package.json" with { type: "json" };
-import { ContentError } from "../build/build.ts";
+import { ContentError } from "../build/content-error.ts";
 import { ChangingContentError } from "../content/world.ts";
 import { WordsError } from "../words/words.ts";
 import { buildCommand } from "./build-command.ts";

@@ -39,13 +39,14 @@ export function endWork(work: WorkFolder, tell: Tell): void {
 /** Takes a dead owner's work folder over by its name: of all who try at once, one succeeds. */
 function adopt(dead: WorkFolder): WorkFolder | undefined {
   const path = join(dirname(dead.path), workName(dead.owner.output));
+  remember(path);
   try {
     renameSync(dead.path, path);
   } catch (error) {
+    forget(path);
     if ((error as NodeJS.ErrnoException).code === "ENOENT") return undefined;
     throw error;
   }
-  remember(path);
   forget(dead.path);
   return workFolderAt(path);
 }

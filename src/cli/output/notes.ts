@@ -9,7 +9,7 @@ import {
 } from "node:fs";
 import { homedir } from "node:os";
 import { basename, dirname, join } from "node:path";
-import { ownerOf } from "./owner.ts";
+import { isAlive, ownerOf } from "./owner.ts";
 
 /**
  * Notes of which work folders there are, so that a command that knows nothing of an output can clear up after a build
@@ -31,6 +31,7 @@ function ifAllowed(act: () => void): void {
   }
 }
 
+/** To be called before the folder is made, so that there is none without a note. */
 export function remember(workFolder: string): void {
   ifAllowed(() => {
     mkdirSync(notesFolder(), { recursive: true });
@@ -43,14 +44,15 @@ export function forget(workFolder: string): void {
   ifAllowed(() => rmdirSync(notesFolder()));
 }
 
-/** The folders in which there may be work folders; notes of such as are gone are dropped. */
+/** The folders in which there may be work folders; notes of such as are gone, with their owners, are dropped. */
 export function rememberedFolders(): ReadonlySet<string> {
   const folders = new Set<string>();
   ifAllowed(() => {
-    for (const name of readdirSync(notesFolder()).filter(ownerOf)) {
+    for (const name of readdirSync(notesFolder())) {
+      const owner = ownerOf(name);
       const workFolder = readFileSync(join(notesFolder(), name), "utf8");
       if (lstatSync(workFolder, { throwIfNoEntry: false })) folders.add(dirname(workFolder));
-      else forget(workFolder);
+      else if (owner && !isAlive(owner, workFolder)) forget(join(notesFolder(), name));
     }
   });
   return folders;

@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
-import { ContentError } from "../../build/build.ts";
+import { ContentError } from "../../build/content-error.ts";
 import type { OutputFile } from "../../markup/output.ts";
 import { type FileList, listName, listText } from "./file-list.ts";
 import { type Fingerprint, fingerprintOf } from "./fingerprint.ts";

@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, rmdirSync, utimesSync } from "node:fs";
+import { existsSync, mkdirSync, rmdirSync, statSync, utimesSync } from "node:fs";
 import { dirname } from "node:path";
 import type { OutputFile } from "../../markup/output.ts";
 import { exitCodes } from "../command.ts";
@@ -74,7 +74,20 @@ function prepare({ out, contentFolders, tell }: Place) {
   refuseProtected(target, out, contentFolders);
   clearLeftovers([parent], tell);
   requireOwnFolder(target, out);
-  return { target, firstMade: mkdirSync(parent, { recursive: true }) };
+  return { target, firstMade: makeWay(parent) };
+}
+
+/**
+ * Makes a folder and those that it is in, as far as they are not there; one by one, as then the system says what is in
+ * the way.
+ *
+ * @returns the outermost one that was made
+ */
+function makeWay(folder: string): string | undefined {
+  if (statSync(folder, { throwIfNoEntry: false })) return undefined;
+  const outermost = makeWay(dirname(folder));
+  mkdirSync(folder);
+  return outermost ?? folder;
 }
 
 /** Does something to an output, and tells what comes between in words that help. */

@@ -36,9 +36,15 @@ type JournalLine =
 /** Makes a work folder; its name is new, so nothing that was there before is ever written to or deleted. */
 export function makeWorkFolder(parent: string, output: string): WorkFolder {
   const work = workFolderAt(join(parent, workName(outputKey(output))))!;
-  mkdirSync(work.path);
   remember(work.path);
-  note(work, ["output", output]);
+  try {
+    mkdirSync(work.path);
+    note(work, ["output", output]);
+  } catch (error) {
+    if (lstatSync(work.path, { throwIfNoEntry: false })) removeWorkFolder(work);
+    else forget(work.path);
+    throw error;
+  }
   return work;
 }
 

@@ -1,0 +1,139 @@
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { build as bundle } from "esbuild";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { temporaryFolder } from "../../support/cli.ts";
+import { expectWhole } from "../../support/output/whole.ts";
+import { run } from "../../support/run-process.ts";
+
+/**
+ * Builds and clearings up of which each step on the disk goes wrong in turn: what is promised holds for all of them,
+ * not for those alone that a random moment meets.
+ */
+
+const support = join(import.meta.dirname, "../../support/output");
+const faults = join(support, "fault-at-step.mjs");
+let tools: string;
+let driver: string;
+beforeAll(async () => {
+  tools = mkdtempSync(join(tmpdir(), "dotdown-"));
+  driver = join(tools, "driver.mjs");
+  await bundle({
+    entryPoints: [join(support, "driver.ts")],
+    outfile: driver,
+    bundle: true,
+    packages: "external",
+    platform: "node",
+    format: "esm",
+  });
+});
+
+afterAll(() => rmSync(tools, { recursive: true }));
+
+/** A folder of its own for one trial, and its driver. */
+function trial(template?: string) {
+  const folder = join(temporaryFolder(), "trial");
+  if (template) cpSync(template, folder, { recursive: true });
+  else mkdirSync(folder);
+  const out = join(folder, "out");
+  const state = join(folder, "../state");
+  /** Runs the driver in a place where it finds no output by itself; its notes alone lead it there. */
+  const drive = (args: readonly string[], fault = "", at = 0) =>
+    run(process.execPath, ["--import", faults, driver, ...args], tools, {
+      env: { XDG_STATE_HOME: state, FAULT: fault, FAULT_AT: String(at) },
+    });
+  return {
+    folder,
+    out,
+    build: (title: string, fault?: string, at?: number) => drive(["build", out, title], fault, at),
+    clear: (fault?: string, at?: number) => drive(["clear"], fault, at),
+    title: () => readFileSync(join(out, "site/index.html"), "utf8").split(" ")[0],
+    state: () => (existsSync(join(state, "dotdown")) ? readdirSync(join(state, "dotdown")) : []),
+  };
+}
+
+/** A folder with an output, to begin trials from. */
+async function withOldOutput(): Promise<string> {
+  const { folder, build } = trial();
+  expect(await build("old")).toMatchObject({ code: 0, stderr: "" });
+  return folder;
+}
+
+const stepsOf = (stdout: string) => Number(/(\d+) steps/.exec(stdout)![1]);
+
+describe.each(["kill", "torn"])("a build whose process ends at some step (%s)", (fault) => {
+  it.each([
+    ["an old output", true],
+    ["no output yet", false],
+  ])("where there is %s, leaves one whole, and the next command clears up", async (_, isOld) => {
+    const old = isOld ? await withOldOutput() : undefined;
+    const steps = stepsOf((await trial(old).build("new")).stdout);
+    expect(steps).toBeGreaterThan(20);
+    const left = new Set<string | undefined>();
+    for (let at = 1; at <= steps; at++) {
+      const { folder, out, build, clear, title, state } = trial(old);
+      expect(await build("new", fault, at), `step ${at}`).toMatchObject({ code: null });
+      if (existsSync(out)) expectWhole(out);
+      expect(await clear(), `step ${at}`).toMatchObject({ code: 0 });
+      if (isOld || existsSync(out)) {
+        expectWhole(out);
+        left.add(title());
+      } else left.add("none");
+      expect(readdirSync(folder), `step ${at}`).toEqual(existsSync(out) ? ["out"] : []);
+      expect(state(), `step ${at}`).toEqual([]);
+    }
+    expect([...left].sort()).toEqual(isOld ? ["new", "old"] : ["new", "none"]);
+  });
+});
+
+describe("a clearing up whose process ends at some step", () => {
+  it("is taken up by the next one", async () => {
+    const old = await withOldOutput();
+    /** A build that was stopped between the two moves of its swap; found by trying each step. */
+    const stopped = async () => {
+      for (let at = swapAt; ; at++) {
+        const one = trial(old);
+        await one.build("new", "kill", at);
+        swapAt = at;
+        if (!existsSync(one.out)) return one;
+      }
+    };
+    let swapAt = 1;
+    const steps = stepsOf((await (await stopped()).clear()).stdout);
+    expect(steps).toBeGreaterThan(5);
+    for (let at = 1; at <= steps; at++) {
+      const { folder, out, clear, title } = await stopped();
+      expect(await clear("kill", at), `step ${at}`).toMatchObject({ code: null });
+      expect(await clear(), `step ${at}`).toMatchObject({ code: 0 });
+      expectWhole(out);
+      expect(title(), `step ${at}`).toBe("new");
+      expect(readdirSync(folder), `step ${at}`).toEqual(["out"]);
+    }
+  });
+});
+
+describe.each(["EIO", "EIO+", "EACCES", "EROFS+", "ENOSPC+"])(
+  "a build that the system answers with %s at some step",
+  (fault) => {
+    it("keeps the old output or has the new one, and says which", async () => {
+      const old = await withOldOutput();
+      const steps = stepsOf((await trial(old).build("new")).stdout);
+      for (let at = 1; at <= steps; at++) {
+        const { folder, out, build, clear, title } = trial(old);
+        const { code, stderr } = await build("new", fault, at);
+        if (code === 1)
+          expect(stderr, `step ${at}`).toMatch(/^Trouble: .*out cannot be written: .* To go on, /m);
+        else expect(code, `step ${at}`).toBe(0);
+        if (!fault.endsWith("+") && !stderr.includes("cannot be cleared up now"))
+          expect(readdirSync(folder), `step ${at}`).toEqual(["out"]);
+        // Where the system does not even allow the old output back, the next command puts it back.
+        if (!existsSync(out)) expect(fault.at(-1), `step ${at}`).toBe("+");
+        expect(await clear(), `step ${at}`).toMatchObject({ code: 0 });
+        expectWhole(out);
+        if (code === 0) expect(title(), `step ${at}`).toBe("new");
+        expect(readdirSync(folder), `step ${at}`).toEqual(["out"]);
+      }
+    });
+  },
+);

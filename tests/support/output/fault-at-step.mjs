@@ -1,0 +1,38 @@
+// Loaded before a program: counts its steps on the disk and lets one of them, or all from there on, go wrong.
+// FAULT says how: kill (dead before the step), torn (dead in the middle of it), or the code of an error, once, or with
+// a + behind it from then on. FAULT_AT says at which step; the number of steps is printed in the end.
+import fs from "node:fs";
+import { syncBuiltinESMExports } from "node:module";
+
+const { FAULT = "", FAULT_AT = "0" } = process.env;
+const code = FAULT.replace("+", "");
+const isLasting = FAULT.endsWith("+");
+let steps = 0;
+
+const die = () => process.kill(process.pid, "SIGKILL");
+
+for (const name of [
+  "mkdirSync",
+  "rmdirSync",
+  "renameSync",
+  "unlinkSync",
+  "writeFileSync",
+  "appendFileSync",
+]) {
+  const step = fs[name];
+  fs[name] = (path, ...more) => {
+    steps++;
+    if (steps === Number(FAULT_AT) && FAULT === "kill") die();
+    if (steps === Number(FAULT_AT) && FAULT === "torn") {
+      const [content, ...options] = more;
+      if (name === "writeFileSync" || name === "appendFileSync")
+        step(path, content.slice(0, content.length / 2), ...options);
+      die();
+    }
+    if (/^E/.test(code) && (isLasting ? steps >= Number(FAULT_AT) : steps === Number(FAULT_AT)))
+      throw Object.assign(new Error(`${code}: ${name} ${path}`), { code, syscall: name, path });
+    return step(path, ...more);
+  };
+}
+syncBuiltinESMExports();
+process.on("exit", () => process.stdout.write(`${steps} steps\n`));
