@@ -3,6 +3,7 @@ import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { build } from "esbuild";
 import { nodeBundle } from "./bundle-options.mjs";
 import { siteAssets } from "./site-assets.mjs";
+import "./word-keys.mjs";
 
 rmSync("dist", { recursive: true, force: true });
 

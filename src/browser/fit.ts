@@ -1,6 +1,6 @@
 import { DepthPart } from "../../templates/pages/depth.tsx";
 import { hangPicture, rigPicture, sinkPicture } from "../../templates/pages/rig-picture.ts";
-import type { Voice } from "../../templates/pages/view.ts";
+import type { PageKey, Voice } from "../../templates/pages/view.ts";
 import type { ShotScale } from "../core/tackle/shot.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { measureText } from "../drawing/labels/font-metrics.ts";
@@ -54,7 +54,7 @@ let shown: { readonly solved: SolvedRig; readonly kit: DrawingKit } | undefined;
 const typingPauseMs = 250;
 let inWaterTimer: ReturnType<typeof setTimeout> | undefined;
 
-function say(key: string, values?: Readonly<Record<string, string | number>>): string {
+function say(key: PageKey, values?: Readonly<Record<string, string | number>>): string {
   return words(`page.${key}`, values);
 }
 

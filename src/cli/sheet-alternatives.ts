@@ -30,7 +30,9 @@ export function alternativesText(solved: SolvedRig, depth: SolvedDepth, kit: She
     const cells = [figures.shot(shot), figures.mass(massG), figures.mass(sparePullG)];
     return [[words(`metal.${metal}`), scale.title, ...cells]];
   });
-  const head = ["metal", "scale", "shot", "mass", "short"].map((cell) => words(`sheet.other-shot.${cell}`));
+  const head = (["metal", "scale", "shot", "mass", "short"] as const).map((cell) =>
+    words(`sheet.other-shot.${cell}`),
+  );
   const title = words(lock.length > 0 ? "sheet.other-lock" : "sheet.other-load", {
     depth: figures.depth(depth.depthMm),
   });

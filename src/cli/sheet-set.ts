@@ -1,5 +1,6 @@
 import { fixedFloatLimitMm, recordDepth, slidingSetup } from "../core/depth/rod-reach.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
+import { keyOf } from "../words/words.ts";
 import type { SheetKit } from "./sheet-kit.ts";
 import { labelled, section } from "./sheet-layout.ts";
 
@@ -14,7 +15,7 @@ export function setText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): s
   return section(
     words("sheet.set", { depth: figures.depth(depth.depthMm) }),
     labelled([
-      [words("sheet.label.setting"), words(`sheet.setting.${rig.setting}`, { gap })],
+      [words("sheet.label.setting"), words(`sheet.setting.${keyOf(rig.setting)}`, { gap })],
       [
         words("sheet.label.float-to-hook"),
         words(rig.float.attachment === "sliding" ? "sheet.stop-to-hook" : "sheet.float-to-hook", {

@@ -1,5 +1,6 @@
 import type { ChainPart } from "../core/tackle/knots.ts";
 import { allShot, type SolvedRig } from "../model/solved.ts";
+import { keyOf } from "../words/words.ts";
 import type { SheetKit } from "./sheet-kit.ts";
 import { labelled, section } from "./sheet-layout.ts";
 
@@ -64,10 +65,10 @@ function breaksFirst({ lineChain: { breaksFirst, marginMiddleG } }: SolvedRig, k
 }
 
 function partName({ part, knot }: ChainPart, { words }: SheetKit): string {
-  if (!knot) return words(`sheet.part.${part}`);
+  if (!knot) return words(`sheet.part.${keyOf(part)}`);
   return words("sheet.part-at", {
-    part: words(`sheet.part.${part}`),
-    where: words(`sheet.knot-at.${knot.where}`),
+    part: words(`sheet.part.${keyOf(part)}`),
+    where: words(`sheet.knot-at.${keyOf(knot.where)}`),
     knot: knot.knot.title,
   });
 }

@@ -1,6 +1,7 @@
 import { liftMm, pullToSinkG } from "../core/float/tip.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import type { TextTable } from "../words/tables.ts";
+import { keyOf } from "../words/words.ts";
 import type { SheetKit } from "./sheet-kit.ts";
 import { columns, labelled, section } from "./sheet-layout.ts";
 
@@ -23,7 +24,7 @@ export function tipText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): s
         .map(
           ({ load, changeG, tipShowingMm }) =>
             [
-              words(`sheet.label.${load}`),
+              words(`sheet.label.${keyOf(load)}`),
               words("sheet.tip-off", { change: figures.mass(Math.abs(changeG)), tip: mm(tipShowingMm) }),
             ] as const,
         ),

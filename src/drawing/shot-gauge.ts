@@ -84,7 +84,7 @@ export function drawShotGauge(
 
 function told(size: ShotSize, metals: readonly Metal[], { words, figures }: DrawingKit): string {
   const diameters = metals.map((metal) =>
-    words("drawing.gauge.toldMetal", {
+    words("drawing.gauge.told-metal", {
       metal: words(`drawing.gauge.metal.${metal}`),
       diameter: figures.diameter(toTenth(ballDiameterMm(size.massG, metal))),
     }),

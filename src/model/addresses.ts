@@ -49,8 +49,8 @@ export const printPaths = {
 } as const;
 
 /** Name of a sheet of cards, as its file and its title know it. */
-export function sheetName(format: CardFormatName, turning: keyof typeof turningSuffixes): string {
-  return `sheet${cardSuffixes[format]}${turningSuffixes[turning]}`;
+export function sheetName(format: CardFormatName, turning: keyof typeof turningSuffixes) {
+  return `sheet${cardSuffixes[format]}${turningSuffixes[turning]}` as const;
 }
 
 /** Anchor of a word in the glossary. */

@@ -9,7 +9,7 @@ export type Arrangement = (typeof arrangements)[number];
 
 /** How the bait of the same load sinks in the other pattern. */
 export interface Sister {
-  readonly arrangement: Arrangement;
+  readonly arrangement: Exclude<Arrangement, "spread bulk">;
   readonly sink: readonly Sink[];
 }
 

@@ -6,6 +6,8 @@ import { drawingToPng } from "../layout/png.ts";
 import { printPaths, sheetName } from "../model/addresses.ts";
 import type { Guide, RigEntry } from "../model/library.ts";
 import type { SolvedRig } from "../model/solved.ts";
+import type { WordKeyIn } from "../words/words.ts";
+import { keyOf } from "../words/words.ts";
 import { type CardFormat, cardFormats, type FinishedCard } from "./cards/card-formats.ts";
 import { cardSides } from "./cards/card-sides.ts";
 import { type DoesNotFit, DoesNotFitError } from "./does-not-fit.ts";
@@ -123,14 +125,14 @@ async function* sheetFiles(
 ): AsyncIterable<PrintedFile> {
   const { words } = kit;
   const paper = paperSizes[guide.paper];
-  const note = (key: string) =>
+  const note = (key: WordKeyIn<"card.sheet">) =>
     layOut(
       SheetNote({ lines: [words("card.sheet.scale"), words(`card.sheet.${key}`)] }),
       { widthMm: noteWidthMm(paper) },
       fonts,
     );
   for (const turning of turnings) {
-    const notes = { front: await note(turning.replace(" ", "-")), back: await note("back") };
+    const notes = { front: await note(keyOf(turning)), back: await note("back") };
     const sides = sheets(cards, paper, turning, format.cutting, notes);
     if (sides.length === 0) continue;
     const duplex = turning === "fold" ? "one side" : turning;

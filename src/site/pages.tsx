@@ -14,16 +14,19 @@ import {
 import { RigPage } from "../../templates/pages/rig.tsx";
 import { RigListPage } from "../../templates/pages/rig-list.tsx";
 import { ShotPage } from "../../templates/pages/shot.tsx";
-import type { Section } from "../../templates/pages/view.ts";
+import type { PageKey, Section } from "../../templates/pages/view.ts";
 import { sitePaths } from "../model/addresses.ts";
 import type { SiteInput } from "./input.ts";
 import type { Page } from "./page.ts";
 
+/** Pages that list what there is, by the part of the words that has their title. */
+type ListPage = PageKey extends infer Key ? (Key extends `${infer Name}.description` ? Name : never) : never;
+
 /** Every page of the site, in the order of the course. */
 export function pagesOf({ library, solved, kit, printables }: SiteInput): Page[] {
-  const say = (key: string) => kit.words(`page.${key}`);
+  const say = (key: PageKey) => kit.words(`page.${key}`);
   const hasCard = (id: string) => printables.some(({ kind, rigId }) => kind === "card" && rigId === id);
-  const list = (name: string, path: string, body: Page["body"], section?: Section): Page => ({
+  const list = (name: ListPage, path: string, body: Page["body"], section?: Section): Page => ({
     path,
     title: say(`${name}.title`),
     description: say(`${name}.description`),

@@ -1,6 +1,7 @@
 import { aboveLoopMm, apartMm, highestMm } from "../core/patterns/clearance.ts";
 import type { LineRoom, PatternKind } from "../core/patterns/pattern.ts";
 import { spreadMm, stackedMm } from "../core/patterns/spacing.ts";
+import type { Sister } from "../model/in-water.ts";
 import { type Arrangement, arrangements } from "../model/in-water.ts";
 import type { Rig } from "../model/rig.ts";
 import type { SolvedDepth, SolvedShot } from "../model/solved.ts";
@@ -59,12 +60,15 @@ export function sameShot(rig: Rig, depth: SolvedDepth): readonly SameShot[] {
 const extentMm = (shot: readonly SolvedShot[]) => shot.at(-1)!.fromHookMm - shot[1]!.fromHookMm;
 
 /** The pattern a rig is held against: its shot in a bulk where they are strung out, strung out where they are not. */
-export function sisterOf(rig: Rig, depth: SolvedDepth): SameShot | undefined {
+export function sisterOf(
+  rig: Rig,
+  depth: SolvedDepth,
+): (Pick<SameShot, "shot"> & Pick<Sister, "arrangement">) | undefined {
   const ways = sameShot(rig, depth);
-  const wanted = ways.some(({ own, arrangement }) => own && arrangement === "strung out")
-    ? "bulk"
-    : "strung out";
-  return ways.find(({ arrangement }) => arrangement === wanted);
+  const strungOut = ways.some(({ own, arrangement }) => own && arrangement === "strung out");
+  const arrangement = strungOut ? "bulk" : "strung out";
+  const way = ways.find((one) => one.arrangement === arrangement);
+  return way && { arrangement, shot: way.shot };
 }
 
 function spread(

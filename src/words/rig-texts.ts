@@ -2,6 +2,7 @@ import { movedPart } from "../core/depth/setting.ts";
 import type { GuideRow } from "../model/guide-row.ts";
 import type { Plumbing, SolvedDepth, SolvedRig } from "../model/solved.ts";
 import type { TableKit } from "./tables.ts";
+import { keyOf } from "./words.ts";
 
 /** Finding a depth with a plummet, in words. */
 interface PlumbingText {
@@ -31,7 +32,7 @@ export function rigTexts(kit: TableKit): RigTexts {
       });
     },
     plumbing: (plumbing) => plumbingText(plumbing, kit),
-    measuredFrom: ({ rig }) => words(`told.measured-from.${movedPart(rig.float)}`),
+    measuredFrom: ({ rig }) => words(`told.measured-from.${keyOf(movedPart(rig.float))}`),
     tip: ({ tipAsSetMm, tipSetBy }) => words(`told.tip-set-by.${tipSetBy}`, { tip: figures.tip(tipAsSetMm) }),
   };
 }
@@ -52,7 +53,7 @@ function plumbingText({ plummet, plummetNeededG, kept, steps }: Plumbing, kit: T
       : words("told.plumbing.no-plummet", { mass: figures.mass(plummetNeededG), left }),
     tries: steps.map(({ settingMm, sign, moveMm }) => ({
       set: figures.shortDepth(settingMm),
-      sign: words(`told.plumbing.sign.${sign}`),
+      sign: words(`told.plumbing.sign.${keyOf(sign)}`),
       next:
         moveMm === 0
           ? words("told.plumbing.done")

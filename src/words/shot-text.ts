@@ -1,4 +1,5 @@
 import type { LockGroups } from "../core/loading/loading.ts";
+import type { Metal } from "../core/tackle/shot.ts";
 import {
   type CountedShot,
   countSizes,
@@ -70,7 +71,7 @@ function joinSingles(groups: readonly ShotGroup[]): readonly ShotGroup[] {
  */
 export function metalText(depths: readonly SolvedDepth[], words: Words): string {
   const all = depths.flatMap(allShot).sort((a, b) => b.massG - a.massG);
-  const sizesByMetal = new Map<string, Set<string>>();
+  const sizesByMetal = new Map<Metal, Set<string>>();
   for (const { metal, size } of all) {
     sizesByMetal.set(metal, (sizesByMetal.get(metal) ?? new Set()).add(size));
   }

@@ -4,6 +4,7 @@ import type { Kit, LineTable, StrengthBand } from "../model/library.ts";
 import type { GuideStep, SolvedDepth, SolvedRig } from "../model/solved.ts";
 import type { Figures } from "./figures.ts";
 import type { Words } from "./words.ts";
+import { keyOf } from "./words.ts";
 
 /** A table as text: what is in its head row and in the rows below. */
 export interface TextTable {
@@ -30,7 +31,7 @@ export function shotTable(solved: SolvedRig, kit: TableKit): TextTable {
   return {
     head: [
       words("table.depth"),
-      words(`told.measured-from.${movedPart(solved.rig.float)}`),
+      words(`told.measured-from.${keyOf(movedPart(solved.rig.float))}`),
       ...(locked ? [words("table.lock")] : []),
       words("table.line-shot"),
       words("table.tip"),
@@ -80,7 +81,7 @@ export function depthGuideTable(depth: SolvedDepth, { words, figures }: TableKit
     head: [words("table.hook-set"), words("table.state"), words("table.on-the-bed"), words("table.tip")],
     rows: depth.guideRows.map((step) => [
       figures.hookSet(step.overdepthMm, step.toOverdepthMm),
-      words(`state.${step.state}`),
+      words(`state.${keyOf(step.state)}`),
       figures.shot(shotNamed(step.shotOnBed, depth.lineShot)),
       tip(step),
     ]),
@@ -92,7 +93,7 @@ export function whipTable({ rig, depths }: SolvedRig, { words, figures }: TableK
   return {
     head: [
       words("table.depth"),
-      words(`told.measured-from.${movedPart(rig.float)}`),
+      words(`told.measured-from.${keyOf(movedPart(rig.float))}`),
       words("table.tip-to-water"),
       words("table.reach"),
     ],

@@ -1,6 +1,7 @@
 import type { BallDown, FlowFigure, HoldBackMax, InWater, LiftAndPull } from "../model/in-water.ts";
 import type { FeedTable } from "../solve/feed-in-water.ts";
 import type { TableKit, TextTable } from "./tables.ts";
+import { keyOf } from "./words.ts";
 
 /** Less than a beginner can see from the bank. */
 const nowhereMm = 50;
@@ -11,7 +12,7 @@ const thrown = (mm: number): number => Math.round(mm / thrownMm) * thrownMm;
 
 /** How long the bait takes through each third of the depth, for both ways of landing. */
 export function sinkTable(sink: InWater["sink"], { words, figures }: TableKit): TextTable {
-  const head = ["landing", "upper", "middle", "lower", "in-all"];
+  const head = ["landing", "upper", "middle", "lower", "in-all"] as const;
   return {
     head: head.map((key) => words(`page.in-water.${key}`)),
     rows: sink.map(({ landing, thirdsS, tenthsS }) => [
@@ -24,7 +25,7 @@ export function sinkTable(sink: InWater["sink"], { words, figures }: TableKit): 
 /** What the bait, the setting and the feed do for each share held back, in one pace. */
 export function flowTable(flow: readonly FlowFigure[], kit: TableKit): TextTable {
   const { words, figures } = kit;
-  const head = ["held", "bait", "set-deeper", "feed"];
+  const head = ["held", "bait", "set-deeper", "feed"] as const;
   return {
     head: head.map((key) => words(`page.in-water.${key}`)),
     rows: flow.map((figure) => [
@@ -83,8 +84,8 @@ export function liftTable(
       words("page.in-water.lift.risen"),
       ...lift.map(({ arrangement, own }) =>
         own && markOwn
-          ? words("page.in-water.lift.own", { pattern: words(`page.in-water.lift.${arrangement}`) })
-          : words(`page.in-water.lift.${arrangement}`),
+          ? words("page.in-water.lift.own", { pattern: words(`page.in-water.lift.${keyOf(arrangement)}`) })
+          : words(`page.in-water.lift.${keyOf(arrangement)}`),
       ),
     ],
     rows: [
@@ -101,7 +102,7 @@ export function holdBackTable(shares: readonly HoldBackMax[], { words, figures }
       ? words("page.in-water.may-be-stopped")
       : words("page.in-water.goes-under", { share: figures.share(share) });
   return {
-    head: ["pace", "bottom-only", "top-and-bottom"].map((key) => words(`page.in-water.${key}`)),
+    head: (["pace", "bottom-only", "top-and-bottom"] as const).map((key) => words(`page.in-water.${key}`)),
     rows: shares.map(({ paceMs, bottomOnlyShare, topAndBottomShare }) => [
       figures.pace(paceMs),
       stands(bottomOnlyShare),

@@ -7,6 +7,7 @@ import { bulkGains } from "../solve/sister-verdict.ts";
 import { mayLiftMm } from "../solve/too-light.ts";
 import type { TableKit, TextTable } from "./tables.ts";
 import { feedPlaceTable, flowTable, liftTable, sinkTable } from "./water-tables.ts";
+import { keyOf } from "./words.ts";
 
 /** A table with its caption and what is to be said below it. */
 export interface TextPart {
@@ -104,14 +105,14 @@ function sisterNotes({ sink, sister }: InWater, { words, figures }: TableKit): s
   if (!sister) return [];
   const [straight, heap] = sister.sink.map(({ tenthsS }) => figures.time(tenthsS.at(-1)!));
   return [
-    words(`page.in-water.sister.${sister.arrangement}`, { straight: straight!, heap: heap! }),
+    words(`page.in-water.sister.${keyOf(sister.arrangement)}`, { straight: straight!, heap: heap! }),
     words(`page.in-water.bulk-gains.${bulkGains(sink, sister)}`),
   ];
 }
 
 /** Whether the bait falls through the feed or under it, and how a ball of groundbait gets down. */
 function feedNotes({ againstFeed, ball }: InWater, { words, figures }: TableKit): string[] {
-  const against = againstFeed?.thirds.map((how) => words(`page.in-water.against.${how}`));
+  const against = againstFeed?.thirds.map((how) => words(`page.in-water.against.${keyOf(how)}`));
   const [upper, middle, lower] = against ?? [];
   const alike = new Set(against).size === 1;
   return [

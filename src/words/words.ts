@@ -1,4 +1,5 @@
 import type { WordTree } from "../model/word-tree.ts";
+import type { WordKey } from "./word-key.ts";
 
 /** The value that fills a gap in a sentence. */
 export type WordValue = string | number;
@@ -7,7 +8,7 @@ export type WordValue = string | number;
  * The fixed words of one language: `words("rig.depth", { depth: "1.5 m" })`. The key names a sentence in
  * `content/words/<language>.yaml` by its path, gaps are written `{depth}`.
  */
-export type Words = (key: string, values?: Readonly<Record<string, WordValue>>) => string;
+export type Words = (key: WordKey, values?: Readonly<Record<string, WordValue>>) => string;
 
 /** A sentence that is asked for is not in the words file, or has a gap that nothing fills. */
 export class WordsError extends Error {}
@@ -29,4 +30,20 @@ export function makeWords(tree: WordTree): Words {
       return String(value);
     });
   };
+}
+
+/** Keys below one part of the words file, without the name of that part. */
+export type WordKeyIn<Part extends string> = WordKey extends infer Key
+  ? Key extends `${Part}.${infer Rest}`
+    ? Rest
+    : never
+  : never;
+
+/** A name of the model as a part of a key: `rests on the bed` is `rests-on-the-bed`. */
+type Hyphened<Name extends string> = Name extends `${infer First} ${infer Rest}`
+  ? `${First}-${Hyphened<Rest>}`
+  : Name;
+
+export function keyOf<Name extends string>(name: Name): Hyphened<Name> {
+  return name.replaceAll(" ", "-") as Hyphened<Name>;
 }

@@ -1,6 +1,6 @@
 import { Box } from "../../src/markup/boxes.ts";
 import type { CardContent, CardDepth } from "../../src/model/card-content.ts";
-import type { Words } from "../../src/words/words.ts";
+import type { WordKeyIn, Words } from "../../src/words/words.ts";
 import { Table } from "../table.tsx";
 import { CardFront, type Picture } from "./front.tsx";
 import { clearOfPunchMm, punchMark } from "./punch.ts";
@@ -167,7 +167,7 @@ function StackedTable({ depths, format, words }: TableProps) {
 }
 
 function rowsOf(words: Words, { shortNames }: ReaderFormat, depths: readonly CardDepth[]) {
-  const row = (name: string, field: string, pick: (depth: CardDepth) => string) => ({
+  const row = (name: WordKeyIn<"card.short">, field: string, pick: (depth: CardDepth) => string) => ({
     name: words(shortNames ? `card.short.${name}` : `card.${name}`),
     field,
     cells: depths.map(pick),

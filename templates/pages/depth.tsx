@@ -1,9 +1,10 @@
 import { shotNamed } from "../../src/core/tackle/shot-groups.ts";
 import { allShot, type GuideStep, type SolvedDepth, type SolvedRig } from "../../src/model/solved.ts";
+import { keyOf } from "../../src/words/words.ts";
 import { InWaterPart } from "./in-water.tsx";
 import { PlumbingPart } from "./plumbing.tsx";
 import { type ShotRow, shotRows } from "./shot-groups.ts";
-import type { Voice } from "./view.ts";
+import type { PageKey, Voice } from "./view.ts";
 
 interface DepthProps {
   readonly voice: Voice;
@@ -126,7 +127,7 @@ function GuideTable({ voice, solved, depth }: DepthProps) {
             </td>
             <td>
               {step.tipShowingMm === null
-                ? say(`rig.no-tip-${step.state.replaceAll(" ", "-")}`)
+                ? say(`rig.no-tip-${keyOf(step.state)}`)
                 : figures.tip(step.tipShowingMm)}
             </td>
           </tr>
@@ -139,7 +140,7 @@ function GuideTable({ voice, solved, depth }: DepthProps) {
 function whatFloatDoes({ say, figures }: Voice, step: GuideStep, { lineShot }: SolvedDepth): string {
   const baitOnly = step.state === "rests on the bed" && step.shotOnBed.length === 0;
   if (baitOnly) return say("state.bait-on-the-bed");
-  const state = say(`state.${step.state.replaceAll(" ", "-")}`);
+  const state = say(`state.${keyOf(step.state)}`);
   if (step.shotOnBed.length === 0) return state;
   const shot = figures.shot(shotNamed(step.shotOnBed, lineShot));
   const lies = step.state === "rests on the bed";
@@ -155,7 +156,7 @@ function TipTable({ voice: { say, figures, told }, depth }: DepthProps) {
     .filter(({ size }) => used.has(size))
     .sort((a, b) => a.massG - b.massG)
     .slice(0, sizesTold);
-  const tip = (mm: number | null | undefined, none: string) =>
+  const tip = (mm: number | null | undefined, none: PageKey) =>
     typeof mm === "number" ? figures.tip(mm) : say(none);
   if (effects.length === 0) return <p>{told.tip(depth)}</p>;
   return (

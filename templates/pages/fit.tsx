@@ -3,6 +3,7 @@ import { fahrenheitFromCelsius } from "../../src/core/units.ts";
 import type { Child } from "../../src/markup/jsx-runtime.ts";
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { RigEntry } from "../../src/model/library.ts";
+import { keyOf } from "../../src/words/words.ts";
 import type { View } from "./view.ts";
 
 const units = ["metric first", "metric", "imperial"] as const;
@@ -56,7 +57,7 @@ export function FitPart({ view, entry }: { view: View; entry: RigEntry }) {
             say={say}
             name="units"
             chosen={library.guide.units}
-            options={units.map((choice) => [choice, say(`fit.units-${choice.replaceAll(" ", "-")}`)])}
+            options={units.map((choice) => [choice, say(`fit.units-${keyOf(choice)}`)])}
           />
         </fieldset>
         <details class="box">
@@ -89,7 +90,19 @@ export function FitPart({ view, entry }: { view: View; entry: RigEntry }) {
 
 type Say = View["say"];
 
-function Field({ say, name, value }: { say: Say; name: string; value: string }) {
+/** A field of the form: the words of the form have its label. */
+type FieldName =
+  | "depth"
+  | "temperature"
+  | "pace"
+  | "capacity"
+  | "capacity-basis"
+  | "capacity-metal"
+  | "tip"
+  | "rod"
+  | "units";
+
+function Field({ say, name, value }: { say: Say; name: FieldName; value: string }) {
   const id = `fit-${name}`;
   return (
     <p>
@@ -101,7 +114,7 @@ function Field({ say, name, value }: { say: Say; name: string; value: string }) 
 
 interface SelectProps {
   readonly say: Say;
-  readonly name: string;
+  readonly name: FieldName;
   readonly chosen: string;
   readonly options: readonly (readonly [value: string, words: string])[];
 }

@@ -1,5 +1,6 @@
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { FloatEntry } from "../../src/model/library.ts";
+import { keyOf } from "../../src/words/words.ts";
 import type { View } from "./view.ts";
 
 /** Every float: what it is for, what it takes, and the rigs that use it. */
@@ -43,7 +44,7 @@ function FloatPart({ view, entry }: { view: View; entry: FloatEntry }) {
   const rigs = library.rigs.filter(({ rig }) => rig.float.id === float.id);
   const top = float.profile.at(-1)!;
   const rows: [string, string][] = [
-    [say("floats.held"), say(`attachment.${float.attachment.replaceAll(" ", "-")}`)],
+    [say("floats.held"), say(`attachment.${keyOf(float.attachment)}`)],
     [
       say("floats.takes"),
       say(`floats.takes-${float.capacityBasis}`, {
@@ -58,7 +59,7 @@ function FloatPart({ view, entry }: { view: View; entry: FloatEntry }) {
     ...(float.selfLoadG > 0
       ? [[say("floats.self-load"), figures.mass(float.selfLoadG)] as [string, string]]
       : []),
-    [say("basis.title"), say(`basis.${entry.basis.replaceAll(" ", "-")}`)],
+    [say("basis.title"), say(`basis.${keyOf(entry.basis)}`)],
   ];
   return (
     <section class="float" aria-labelledby={float.id}>

@@ -1,5 +1,6 @@
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { RigEntry } from "../../src/model/library.ts";
+import { keyOf } from "../../src/words/words.ts";
 import { kindsCaught } from "./catches.ts";
 import { CourseAtAGlance } from "./lessons.tsx";
 import { RigMarks } from "./rig.tsx";
@@ -107,7 +108,7 @@ export function RigQuestions({ view, target }: { view: View; target: string }) {
             name="method"
             label={say("filter.method")}
             any={say("filter.any")}
-            options={patterns.map((kind) => [kind, say(`pattern.${kind.replaceAll(" ", "-")}`)])}
+            options={patterns.map((kind) => [kind, say(`pattern.${keyOf(kind)}`)])}
           />
           <Choice
             name="level"

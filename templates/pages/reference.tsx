@@ -1,6 +1,7 @@
 import { sitePaths, termId } from "../../src/model/addresses.ts";
 import type { Library, LineForFish, Prose } from "../../src/model/library.ts";
 import { printableKinds } from "../../src/model/printable.ts";
+import { keyOf } from "../../src/words/words.ts";
 import { kindsCaught } from "./catches.ts";
 import type { View } from "./view.ts";
 
@@ -46,7 +47,7 @@ export function BaitsPage({ view }: { view: View }) {
               </tr>
               <tr>
                 <th scope="row">{say("basis.title")}</th>
-                <td>{say(`basis.${bait.basis.replaceAll(" ", "-")}`)}</td>
+                <td>{say(`basis.${keyOf(bait.basis)}`)}</td>
               </tr>
             </tbody>
           </table>
@@ -71,7 +72,7 @@ export function FishPage({ view }: { view: View }) {
         {library.lines && (
           <p>
             {say("fish.line-basis", {
-              basis: say(`basis.${library.lines.basis.replaceAll(" ", "-")}`),
+              basis: say(`basis.${keyOf(library.lines.basis)}`),
               source: library.lines.source,
             })}
           </p>
@@ -198,7 +199,7 @@ export function KnotsPage({ view }: { view: View }) {
                       })
                     : say("knots.not-knotted")}
                 </td>
-                <td>{knot.strengthShare && say(`basis.${knot.strengthShare.basis.replaceAll(" ", "-")}`)}</td>
+                <td>{knot.strengthShare && say(`basis.${keyOf(knot.strengthShare.basis)}`)}</td>
               </tr>
             ))}
           </tbody>

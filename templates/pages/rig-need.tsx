@@ -2,6 +2,7 @@ import { movedPart } from "../../src/core/depth/setting.ts";
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { RigEntry } from "../../src/model/library.ts";
 import { allShot, type SolvedRig, type SolvedShot } from "../../src/model/solved.ts";
+import { keyOf } from "../../src/words/words.ts";
 import type { View } from "./view.ts";
 
 interface NeedProps {
@@ -79,7 +80,7 @@ function whipRow({ say, figures }: View, { rig, depths }: SolvedRig): [string, s
 function weakestPart({ say, figures }: View, { lineChain }: SolvedRig): string {
   const { part, knot, lowG, highG } = lineChain.breaksFirst;
   const range = { low: figures.strength(lowG), high: figures.strength(highG) };
-  const key = `need.breaks-${part.replace(" ", "-")}`;
+  const key = `need.breaks-${keyOf(part)}` as const;
   return knot ? say(`${key}-knot`, { ...range, knot: knot.knot.title }) : say(key, range);
 }
 
@@ -129,15 +130,12 @@ function steps({ say, figures }: View, { rig, depths }: SolvedRig): string[] {
   const knot = (where: (typeof rig.knots)[number]["where"]) =>
     rig.knots.find((one) => one.where === where)?.knot.title;
   const hold = rig.float.heldByShot ? "shot" : "rubber";
+  const { attachment } = rig.float;
   const loop = knot("main line loop");
   const hookKnot = knot("hook");
   const locks = first.lockShot.length > 0;
   return [
-    say(
-      rig.float.attachment === "bottom"
-        ? `make.float-bottom-${hold}`
-        : `make.float-${rig.float.attachment.replaceAll(" ", "-")}`,
-    ),
+    say(attachment === "bottom" ? `make.float-bottom-${hold}` : `make.float-${keyOf(attachment)}`),
     ...(first.whip ? [say("make.whip", { line: figures.depth(first.whip.lineMm) })] : []),
     ...(loop ? [say("make.loop", { knot: loop })] : []),
     ...(hookKnot
@@ -145,7 +143,7 @@ function steps({ say, figures }: View, { rig, depths }: SolvedRig): string[] {
       : []),
     say("make.join"),
     ...(locks ? [say("make.hold", { kept: figures.shot(first.plumbing.kept) })] : []),
-    say(`make.plumb.${movedPart(rig.float)}`),
+    say(`make.plumb.${keyOf(movedPart(rig.float))}`),
     ...(locks ? [say("make.lock", { lock: figures.lock(first.lock) })] : []),
     ...(first.lineShot.length > 0 ? [say("make.line-shot")] : []),
     first.tipShowingMm > 0

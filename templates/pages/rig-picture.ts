@@ -7,6 +7,7 @@ import { drawSinkPlot } from "../../src/drawing/plots/sink-plot.ts";
 import { drawRig } from "../../src/drawing/rig/rig-drawing.ts";
 import { drawingToSvg } from "../../src/drawing/svg.ts";
 import type { SolvedDepth, SolvedRig } from "../../src/model/solved.ts";
+import { keyOf } from "../../src/words/words.ts";
 
 /** Room for a picture in a column of text: on a phone 80 mm become 320 px, so its words are read as 14 px. */
 export const pictureRoom = { widthMm: 80, textMm: 3.5 };
@@ -42,7 +43,7 @@ export function sinkPicture(
   if (!inWater || inWater.sink.length === 0) return undefined;
   const curves = { title: rig.title, sinks: inWater.sink };
   const sister = inWater.sister && {
-    title: kit.words(`drawing.sink.sister.${inWater.sister.arrangement}`),
+    title: kit.words(`drawing.sink.sister.${keyOf(inWater.sister.arrangement)}`),
     sinks: inWater.sister.sink,
   };
   const drawing = drawSinkPlot(curves, sister, depthMm, plotBox, kit, pictureRoom);

@@ -1,6 +1,7 @@
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { RigEntry } from "../../src/model/library.ts";
 import type { SolvedRig } from "../../src/model/solved.ts";
+import { keyOf } from "../../src/words/words.ts";
 import { DepthPart, depthId } from "./depth.tsx";
 import { FitPart } from "./fit.tsx";
 import { TextPartView } from "./in-water.tsx";
@@ -91,7 +92,7 @@ export function RigMarks({ view, entry }: { view: View; entry: RigEntry }) {
           ? say("rig.one-depth", { depth: figures.shortDepth(deep) })
           : say("rig.depth-range", { from: figures.shortDepth(shallow), to: figures.shortDepth(deep) })}
       </li>
-      <li>{say(`pattern.${rig.pattern.kind.replaceAll(" ", "-")}`)}</li>
+      <li>{say(`pattern.${keyOf(rig.pattern.kind)}`)}</li>
       {entry.catches.length > 0 && <li>{say("rig.catches", { fish: entry.catches.join(", ") })}</li>}
     </ul>
   );

@@ -1,5 +1,6 @@
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { ScaleEntry } from "../../src/model/library.ts";
+import { keyOf } from "../../src/words/words.ts";
 import type { View } from "./view.ts";
 
 /** Scales that differ by less than this share say the same for fishing. */
@@ -28,7 +29,7 @@ export function ShotPage({ view }: { view: View }) {
             </p>
           )}
           <p>{scale.source}</p>
-          <p>{say("shot.basis", { basis: say(`basis.${scale.basis.replaceAll(" ", "-")}`) })}</p>
+          <p>{say("shot.basis", { basis: say(`basis.${keyOf(scale.basis)}`) })}</p>
         </section>
       ))}
       <section aria-labelledby="metals">

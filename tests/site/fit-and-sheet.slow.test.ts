@@ -103,6 +103,7 @@ interface Sheet {
   readonly tipAsSetMm: number;
   readonly massG: number;
   readonly shot: readonly (Omit<SolvedShot, "fromHookMm"> & { readonly fromHookCm: number })[];
+  readonly lock: Readonly<Record<"aboveEye" | "belowEye", readonly string[]>>;
   readonly shotEffects: readonly {
     readonly size: string;
     readonly oneMoreMm: number | null;
@@ -206,6 +207,9 @@ function expected(sheet: Sheet, units: UnitChoice): Awaited<ReturnType<typeof sh
   const [lockShot, lineShot] = [true, false].map((lock) =>
     shot.filter(({ role }) => (role === "lock") === lock),
   );
+  const { lock } = sheet;
+  const sized = (sizes: readonly string[]) =>
+    sizes.map((size) => lockShot!.find((one) => one.size === size)!);
   const rows = shotRows({ lineShot: lineShot!, lockShot: lockShot! });
   const used = new Map(sheet.shot.map(({ size, massG }) => [size, massG]));
   const lightest = [...used].sort(([, a], [, b]) => a - b).slice(0, 3);
@@ -214,7 +218,7 @@ function expected(sheet: Sheet, units: UnitChoice): Awaited<ReturnType<typeof sh
     key: [figures.depth(sheet.floatToHookCm * 10), figures.tip(sheet.tipAsSetMm), figures.mass(sheet.massG)],
     loads: rows.map(({ shots }) => figures.shot(shots)),
     places: rows.map(({ role, fromHookMm, toHookMm, gapMm }) => {
-      if (role === "lock") return words("page.rig.at-float");
+      if (role === "lock") return figures.lock({ above: sized(lock.aboveEye), below: sized(lock.belowEye) });
       if (gapMm === 0) return figures.gap(fromHookMm);
       const [from, to] = [figures.shortGap(fromHookMm), figures.shortGap(toHookMm)];
       return words("page.rig.run", { from, to, gap: figures.gap(gapMm) });

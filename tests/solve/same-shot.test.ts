@@ -42,7 +42,6 @@ describe.each(made)("%s", (_, rig, depth) => {
     const nothing = line.length < 3 || ["lift", "all at the float"].includes(rig.pattern.kind);
     if (nothing || depth.depthMm >= 1600) expect(sister === undefined).toBe(nothing);
     if (!sister) return;
-    expect(sister.own).toBe(false);
     const bulky = rig.pattern.kind.endsWith("bulk");
     expect(sister.arrangement).toBe(bulky ? "strung out" : "bulk");
     if (bulky) expect(extentMm(sister.shot)).toBeGreaterThan(extentMm(line));

@@ -50,8 +50,8 @@ export function drawFloatChart(
   const rows = Array.from({ length: rowCount }, (_, i) => entries.slice(i * perRow, (i + 1) * perRow));
   const captionAt = ({ name }: (typeof floatScales)[number]) => {
     const said = stretched
-      ? words("drawing.float.chartStretched")
-      : words("drawing.float.chartScale", { scale: words(`drawing.float.scale.${name}`) });
+      ? words("drawing.float.chart-stretched")
+      : words("drawing.float.chart-scale", { scale: words(`drawing.float.scale.${name}`) });
     return layLabel([{ text: said, ink: "soft" }], box.widthMm - 1, textMm, measure);
   };
   const heightMm = (one: (typeof floatScales)[number]) =>

@@ -162,7 +162,7 @@ function eyeUse(float: Float): "sliding" | "locked" | "stopped" {
 /** A float in words. */
 export function describeFloat(float: Float, { words, figures }: DrawingKit): string {
   const told = floatParts(float).map((part) =>
-    words("drawing.float.toldPart", {
+    words("drawing.float.told-part", {
       part: words(`drawing.float.part.${part.name}`),
       length: figures.diameter(Math.round(part.toMm - part.fromMm)),
       thickness: figures.diameter(toTenth(thicknessMm(float, part))),

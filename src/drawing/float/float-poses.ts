@@ -6,6 +6,7 @@ import { totalPullG } from "../../core/loading/loading.ts";
 import type { StateGroup } from "../../model/pictures.ts";
 import type { Rig } from "../../model/rig.ts";
 import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
+import { keyOf } from "../../words/words.ts";
 import type { DrawingKit } from "../kit.ts";
 
 /** How a float stands or moves, and what the line below it does. */
@@ -28,7 +29,7 @@ export interface FloatPose {
   /** Fills the gaps of the caption. */
   readonly values: Readonly<Record<string, string>>;
   /** Key of the caption, where it is not `caption`. */
-  readonly caption?: string;
+  readonly caption?: "under" | "level" | "high" | "flat" | "little" | "caption";
 }
 
 /** Undefined where a rig has no such state. */
@@ -86,7 +87,9 @@ function sumPullG(shot: readonly SolvedShot[]): number {
   return shot.reduce((sum, { pullG }) => sum + pullG, 0);
 }
 
-const moved = ({ float }: Rig, { words }: DrawingKit) => ({ moved: words(`told.moved.${movedPart(float)}`) });
+const moved = ({ float }: Rig, { words }: DrawingKit) => ({
+  moved: words(`told.moved.${keyOf(movedPart(float))}`),
+});
 
 /** Every state that is drawn, by its key under `drawing.state` in the words. */
 const poses = {

@@ -1,5 +1,6 @@
 import { lengthMm } from "../../core/float/float.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
+import type { WordKey } from "../../words/word-key.ts";
 import { arrow, bold, type Point, point, polyline, rectangle, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import { layLabel, paintLabel, together } from "../labels/label-text.ts";
@@ -42,7 +43,7 @@ export function drawFloatState(
   if (!pose) return undefined;
   const { words, measure } = kit;
   const title = words(`drawing.state.${picture}.title`);
-  const key = `drawing.state.${picture}.${pose.caption ?? "caption"}`;
+  const key = `drawing.state.${picture}.${pose.caption ?? "caption"}` as WordKey;
   const glued = Object.entries(pose.values).map(([gap, value]) => [gap, together(value)]);
   const room = widthMm - 2 * marginMm;
   const head = layLabel([{ text: title, face: "bold" }], room, textMm, measure);

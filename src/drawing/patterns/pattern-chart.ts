@@ -135,7 +135,7 @@ function told(entry: PatternEntry, kit: DrawingKit): string {
   const sink = sinkOf(entry);
   if (!sink) return rig;
   const time = kit.figures.time(sink.tenthsS.at(-1)!);
-  return `${rig} ${kit.words("drawing.pattern.spokenSink", { time })}`;
+  return `${rig} ${kit.words("drawing.pattern.spoken-sink", { time })}`;
 }
 
 function caption({ rig, depth }: PatternEntry, roomMm: number, textMm: number, kit: DrawingKit): LabelText[] {

@@ -1,6 +1,7 @@
 import { movedPart } from "../../core/depth/setting.ts";
 import { groupShot, mergeGroups, type ShotGroup } from "../../core/tackle/shot-groups.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
+import { keyOf } from "../../words/words.ts";
 import type { DrawingKit } from "../kit.ts";
 import { type Run, together } from "../labels/label-text.ts";
 
@@ -39,8 +40,8 @@ export function rigLabels(
     runs: distanceFirst(
       figures.shortGap(floatToHookMm),
       lock.length > 0
-        ? words("drawing.rig.floatLocked", { shot: figures.shot(lock) })
-        : words(`drawing.rig.held.${movedPart(rig.float)}`),
+        ? words("drawing.rig.float-locked", { shot: figures.shot(lock) })
+        : words(`drawing.rig.held.${keyOf(movedPart(rig.float))}`),
     ),
   });
   if (overdepthMm < 0)
@@ -100,7 +101,7 @@ function groupLabel(group: ShotGroup, hookLengthMm: number, kit: DrawingKit): Ri
     group.kind === "run"
       ? words("drawing.rig.run", { shot, gap: together(figures.shortGap(group.gapMm)) })
       : isAtLoop(group, hookLengthMm)
-        ? words("drawing.rig.atLoop", { shot })
+        ? words("drawing.rig.at-loop", { shot })
         : shot;
   return { about: "shot", fromHookMm, toHookMm, runs: distanceFirst(distance, what), group };
 }

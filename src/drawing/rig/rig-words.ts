@@ -2,6 +2,7 @@ import { movedPart } from "../../core/depth/setting.ts";
 import type { RigVariant } from "../../core/float/moved-float.ts";
 import { groupShot, type ShotGroup } from "../../core/tackle/shot-groups.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
+import { keyOf } from "../../words/words.ts";
 import type { DrawingKit } from "../kit.ts";
 import { drawnHang } from "./current-shape.ts";
 
@@ -12,7 +13,7 @@ export function rigTitle(
   variant: RigVariant,
   { words, figures }: DrawingKit,
 ): string {
-  return words(`drawing.rig.title.${variant.replaceAll(" ", "-")}`, {
+  return words(`drawing.rig.title.${keyOf(variant)}`, {
     rig: rig.title,
     depth: figures.shortDepth(depth.depthMm),
   });
@@ -31,27 +32,27 @@ export function rigDescription(solved: SolvedRig, depth: SolvedDepth, kit: Drawi
     })),
     {
       fromHookMm: rig.hookLengthMm,
-      words: spokenAt(rig.hookLengthMm, words("drawing.rig.spokenLoop"), kit),
+      words: spokenAt(rig.hookLengthMm, words("drawing.rig.spoken-loop"), kit),
     },
   ].sort((a, b) => a.fromHookMm - b.fromHookMm);
   const float =
     lock.length > 0
-      ? words("drawing.rig.spokenFloatLocked", { what: figures.lock(depth.lock) })
-      : words(`drawing.rig.spokenHeld.${movedPart(rig.float)}`);
+      ? words("drawing.rig.spoken-float-locked", { what: figures.lock(depth.lock) })
+      : words(`drawing.rig.spoken-held.${keyOf(movedPart(rig.float))}`);
   const said = words("drawing.rig.description", {
     rig: rig.title,
     depth: figures.shortDepth(depth.depthMm),
     line: [...told.map((one) => one.words), spokenAt(floatToHookMm, float, kit)].join("; "),
-    tip: words("drawing.rig.spokenTip", { tip: figures.tip(depth.tipShowingMm) }),
+    tip: words("drawing.rig.spoken-tip", { tip: figures.tip(depth.tipShowingMm) }),
     hook: hookPlace(overdepthMm, kit),
   });
   const hang = drawnHang(solved, depth);
-  if (!hang) return rig.water === "flowing" ? `${said} ${words("drawing.rig.spokenFlow")}` : said;
-  return `${said} ${words(hang.leadMm >= 0 ? "drawing.rig.spokenLead" : "drawing.rig.spokenTrail")}`;
+  if (!hang) return rig.water === "flowing" ? `${said} ${words("drawing.rig.spoken-flow")}` : said;
+  return `${said} ${words(hang.leadMm >= 0 ? "drawing.rig.spoken-lead" : "drawing.rig.spoken-trail")}`;
 }
 
 function spokenAt(fromHookMm: number, what: string, { words, figures }: DrawingKit): string {
-  return words("drawing.rig.spokenAt", { from: figures.shortGap(fromHookMm), what });
+  return words("drawing.rig.spoken-at", { from: figures.shortGap(fromHookMm), what });
 }
 
 function spokenGroup(group: ShotGroup, kit: DrawingKit): string {
@@ -61,18 +62,18 @@ function spokenGroup(group: ShotGroup, kit: DrawingKit): string {
   const what = figures.shot(group.shots);
   switch (group.kind) {
     case "single":
-      return words("drawing.rig.spokenAt", { from, what });
+      return words("drawing.rig.spoken-at", { from, what });
     case "together":
-      return words("drawing.rig.spokenAt", { from, what: words("drawing.rig.spokenTogether", { what }) });
+      return words("drawing.rig.spoken-at", { from, what: words("drawing.rig.spoken-together", { what }) });
     case "run":
-      return words("drawing.rig.spokenRun", { from, to, what, gap: figures.shortGap(group.gapMm) });
+      return words("drawing.rig.spoken-run", { from, to, what, gap: figures.shortGap(group.gapMm) });
     case "mixed":
-      return words("drawing.rig.spokenFromTo", { from, to, what });
+      return words("drawing.rig.spoken-from-to", { from, to, what });
   }
 }
 
 function hookPlace(overdepthMm: number, { words, figures }: DrawingKit): string {
   const gap = figures.shortGap(Math.abs(overdepthMm));
-  if (overdepthMm === 0) return words("drawing.rig.onBed");
-  return words(overdepthMm > 0 ? "drawing.rig.overBed" : "drawing.rig.offBed", { gap });
+  if (overdepthMm === 0) return words("drawing.rig.on-bed");
+  return words(overdepthMm > 0 ? "drawing.rig.over-bed" : "drawing.rig.off-bed", { gap });
 }

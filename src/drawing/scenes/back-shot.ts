@@ -1,4 +1,5 @@
 import type { Rig } from "../../model/rig.ts";
+import type { WordKeyIn } from "../../words/words.ts";
 import { arrow, type Point, point, polyline, text, thinSoft } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
@@ -25,8 +26,11 @@ export function drawBackShot(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
   const tip = at(34, 17);
   const foot = at(82, 29);
   const values = { distance: figures.shortGap(backShotFromFloatMm) };
-  const label = (key: string, place: Point, anchor: "start" | "middle" | "end" = "start") =>
-    text(place, words(`drawing.scenes.backShot.say.${key}`, values), textMm, { ink: "soft", anchor });
+  const label = (
+    key: WordKeyIn<"drawing.scenes.back-shot.say">,
+    place: Point,
+    anchor: "start" | "middle" | "end" = "start",
+  ) => text(place, words(`drawing.scenes.back-shot.say.${key}`, values), textMm, { ink: "soft", anchor });
   const line = (steps: readonly PathStep[]): Item => ({
     kind: "path",
     steps: [["M", tip.xMm, tip.yMm], ...steps],
@@ -43,7 +47,7 @@ export function drawBackShot(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
       ]),
       ...arrow(at(88, 16), at(99, 16), { ink: "accent", widthMm: 0.9 }, 2.6),
       label("drags", at(99, 12), "end"),
-      label("onTop", at(59, 27), "middle"),
+      label("on-top", at(59, 27), "middle"),
     ],
     with: () => {
       const shot = at(64, 35);
@@ -58,7 +62,7 @@ export function drawBackShot(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
     },
   };
   return stepPictures(
-    "backShot",
+    "back-shot",
     backShotSteps,
     box,
     kit,
@@ -69,7 +73,7 @@ export function drawBackShot(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
       ...scenes[step](),
       ...smallFloat(rig, foot, mm(11)),
       polyline([foot, point(foot.xMm, box.heightMm)], strandStrokes["main line"]),
-      text(at(40, 6), words("drawing.scenes.backShot.say.wind"), textMm, { ink: "soft", anchor: "end" }),
+      text(at(40, 6), words("drawing.scenes.back-shot.say.wind"), textMm, { ink: "soft", anchor: "end" }),
       ...arrow(at(42, 4.6), at(60, 4.6), { ink: "ink", widthMm: 0.6 }, 2.4),
     ],
     values,

@@ -1,3 +1,4 @@
+import type { WordKeyIn } from "../../words/words.ts";
 import { arrow, bold, circle, type Point, point, polyline, rectangle, text, thin } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathItem } from "../model.ts";
@@ -19,8 +20,11 @@ export function drawDisgorger(box: Box, kit: DrawingKit): Drawing[] {
   const grid = hundredths(box);
   const { at, mm } = grid;
   const textMm = sceneTextMm(box);
-  const label = (key: string, place: Point, anchor: "start" | "middle" | "end" = "start") =>
-    text(place, kit.words(`drawing.scenes.disgorger.say.${key}`), textMm, { ink: "soft", anchor });
+  const label = (
+    key: WordKeyIn<"drawing.scenes.disgorger.say">,
+    place: Point,
+    anchor: "start" | "middle" | "end" = "start",
+  ) => text(place, kit.words(`drawing.scenes.disgorger.say.${key}`), textMm, { ink: "soft", anchor });
   const hookMm = mm(7);
   /** Shank along the line, bend to the right. */
   const hook = (bend: Point) =>

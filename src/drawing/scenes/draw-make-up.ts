@@ -46,10 +46,10 @@ export function drawMakeUp(solved: SolvedRig, box: Box, kit: DrawingKit): Drawin
     const textMm = sceneTextMm(box);
     const lineMm = box.heightMm - belowMm;
     const bench = { solved, box, lineMm, floatMm: Math.min(14, lineMm - textMm - pointerMm - 2.5) };
-    const part = kit.words(`drawing.scenes.makeUp.part.${step}`);
+    const part = kit.words(`drawing.scenes.make-up.part.${step}`);
     return {
       ...box,
-      title: kit.words("drawing.scenes.makeUp.title", {
+      title: kit.words("drawing.scenes.make-up.title", {
         rig: solved.rig.title,
         step: index + 1,
         steps: steps.length,
@@ -94,7 +94,7 @@ function piece(step: MakeUpStep, done: readonly MakeUpStep[], bench: Bench): rea
   switch (step) {
     case "rings":
       return [];
-    case "stopKnot":
+    case "stop-knot":
       return parts.stopKnot.draw({ at: line(at.stopKnot), turnedDegrees: 0 });
     case "bead":
       return [circle(line(at.bead), 1, { fill: "paper", stroke: thin })];
@@ -105,8 +105,8 @@ function piece(step: MakeUpStep, done: readonly MakeUpStep[], bench: Bench): rea
         ? [...lyingFloat(bench), ...rubbers(bench)]
         : standingFloat(bench);
     case "loop":
-      return done.includes("hookLength") ? [] : endLoop(line(at.loop));
-    case "hookLength":
+      return done.includes("hook-length") ? [] : endLoop(line(at.loop));
+    case "hook-length":
       return hookLength(bench);
     case "hold":
       return done.includes("lock") ? [] : besideTheEye(0, bench);
@@ -230,11 +230,11 @@ function pointer(
   const shares: Readonly<Record<MakeUpStep, number>> = {
     rings: at.ring,
     rubbers: at.float,
-    stopKnot: at.stopKnot,
+    "stop-knot": at.stopKnot,
     bead: at.bead,
     float: at.float,
     loop: at.loop + 0.03,
-    hookLength: (at.loop + at.hook) / 2,
+    "hook-length": (at.loop + at.hook) / 2,
     hold: at.float,
     lock: at.float,
     plummet: at.hook,

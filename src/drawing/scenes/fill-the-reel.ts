@@ -1,3 +1,4 @@
+import type { WordKeyIn } from "../../words/words.ts";
 import { arrow, bold, circle, type Point, polyline, rectangle, text, thin, thinSoft } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
@@ -17,8 +18,11 @@ const levels = { little: 0.5, right: 0.88, much: 1.12 } as const;
 export function drawFillTheReel(box: Box, kit: DrawingKit): Drawing[] {
   const { at, mm } = hundredths(box);
   const textMm = sceneTextMm(box);
-  const label = (key: string, place: Point, anchor: "start" | "middle" | "end" = "middle") =>
-    text(place, kit.words(`drawing.scenes.fill.say.${key}`), textMm, { ink: "soft", anchor });
+  const label = (
+    key: WordKeyIn<"drawing.scenes.fill.say">,
+    place: Point,
+    anchor: "start" | "middle" | "end" = "middle",
+  ) => text(place, kit.words(`drawing.scenes.fill.say.${key}`), textMm, { ink: "soft", anchor });
   const path = (from: Point, steps: readonly PathStep[]): Item => ({
     kind: "path",
     steps: [["M", from.xMm, from.yMm], ...steps],

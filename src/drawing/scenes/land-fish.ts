@@ -1,3 +1,4 @@
+import type { WordKeyIn } from "../../words/words.ts";
 import { arrow, type Point, polyline, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathItem } from "../model.ts";
@@ -26,8 +27,11 @@ export function drawLandFish(box: Box, kit: DrawingKit): Drawing[] {
   const tip = at(56, 12);
   const bentTowards = at(34, 2);
 
-  const label = (key: string, place: Point, anchor: "start" | "middle" | "end" = "start") =>
-    text(place, kit.words(`drawing.scenes.land.say.${key}`), textMm, { ink: "soft", anchor });
+  const label = (
+    key: WordKeyIn<"drawing.scenes.land.say">,
+    place: Point,
+    anchor: "start" | "middle" | "end" = "start",
+  ) => text(place, kit.words(`drawing.scenes.land.say.${key}`), textMm, { ink: "soft", anchor });
   const lineTo = (nose: Point) => polyline([tip, nose], strandStrokes["main line"]);
   const swimming = (nose: Point, degrees: number) => rotated(fish(nose, mm(18)), degrees, nose);
 

@@ -6,21 +6,21 @@ import type { DrawingKit } from "../kit.ts";
 export type MakeUpStep =
   | "rings"
   | "rubbers"
-  | "stopKnot"
+  | "stop-knot"
   | "bead"
   | "float"
   | "loop"
-  | "hookLength"
+  | "hook-length"
   | "hold"
   | "plummet"
   | "lock"
   | "shot";
 
-type Hold = "shot" | "rubbers" | "stopKnot";
+type Hold = "shot" | "rubbers" | "stop-knot";
 
 export function holdOf({ float }: Rig): Hold {
   if (float.heldByShot) return "shot";
-  return float.attachment === "sliding" ? "stopKnot" : "rubbers";
+  return float.attachment === "sliding" ? "stop-knot" : "rubbers";
 }
 
 /**
@@ -33,7 +33,7 @@ export function makeUpSteps({ rig, depths }: SolvedRig): readonly MakeUpStep[] {
   const first: Readonly<Record<Hold, readonly MakeUpStep[]>> = {
     shot: [],
     rubbers: ["rubbers"],
-    stopKnot: ["stopKnot", "bead"],
+    "stop-knot": ["stop-knot", "bead"],
   };
   const shotOnLine = depths.some((depth) => depth.lineShot.length > 0);
   return [
@@ -41,7 +41,7 @@ export function makeUpSteps({ rig, depths }: SolvedRig): readonly MakeUpStep[] {
     ...first[hold],
     "float",
     "loop",
-    "hookLength",
+    "hook-length",
     ...(hold === "shot" ? (["hold"] as const) : []),
     "plummet",
     ...(hold === "shot" ? (["lock"] as const) : []),
@@ -50,15 +50,16 @@ export function makeUpSteps({ rig, depths }: SolvedRig): readonly MakeUpStep[] {
 }
 
 /** Steps that are told in different words for each way to hold the float. */
-const stepsByHold: ReadonlySet<MakeUpStep> = new Set(["float", "plummet", "shot"]);
+type StepByHold = "float" | "plummet" | "shot";
+const byHold = (step: MakeUpStep): step is StepByHold => /^(?:float|plummet|shot)$/.test(step);
 
 /** What to do at a step, in a sentence or two. */
 export function makeUpCaption(solved: SolvedRig, step: MakeUpStep, kit: DrawingKit): string {
   const { words, figures } = kit;
   const { rig, depths } = solved;
   const depth = depths[0]!;
-  const key = stepsByHold.has(step) ? `${step}.${holdOf(rig)}` : step;
-  return words(`drawing.scenes.makeUp.do.${key}`, {
+  const key = byHold(step) ? (`${step}.${holdOf(rig)}` as const) : step;
+  return words(`drawing.scenes.make-up.do.${key}`, {
     length: figures.shortGap(rig.hookLengthMm),
     kept: figures.shot(depth.plumbing.kept),
     lock: figures.lock(depth.lock),

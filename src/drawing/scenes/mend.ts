@@ -1,3 +1,4 @@
+import type { WordKeyIn } from "../../words/words.ts";
 import { arrow, circle, type Point, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item } from "../model.ts";
@@ -21,8 +22,11 @@ export function drawMend(box: Box, kit: DrawingKit): Drawing[] {
   const butt = at(26, 45);
   const float = at(58, 12);
 
-  const label = (key: string, place: Point, anchor: "start" | "middle" | "end") =>
-    text(place, words(`drawing.scenes.mend.say.${key}`), textMm, { ink: "soft", anchor });
+  const label = (
+    key: WordKeyIn<"drawing.scenes.mend.say">,
+    place: Point,
+    anchor: "start" | "middle" | "end",
+  ) => text(place, words(`drawing.scenes.mend.say.${key}`), textMm, { ink: "soft", anchor });
   const lineTo = (tip: Point, a: Point, b: Point): Item => ({
     kind: "path",
     steps: [

@@ -1,3 +1,4 @@
+import type { WordKeyIn } from "../../words/words.ts";
 import { arrow, bold, circle, type Point, polygon, polyline, text, thin, thinSoft } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
@@ -15,8 +16,11 @@ type Anchor = "start" | "middle" | "end";
 export function drawReadASwim(box: Box, kit: DrawingKit): Drawing[] {
   const grid = hundredths(box);
   const textMm = sceneTextMm(box);
-  const label = (key: string, [x, y]: readonly [number, number], anchor: Anchor = "middle") =>
-    text(grid.at(x, y), kit.words(`drawing.scenes.read.say.${key}`), textMm, { face: "bold", anchor });
+  const label = (
+    key: WordKeyIn<"drawing.scenes.read.say">,
+    [x, y]: readonly [number, number],
+    anchor: Anchor = "middle",
+  ) => text(grid.at(x, y), kit.words(`drawing.scenes.read.say.${key}`), textMm, { face: "bold", anchor });
   const scenes: Readonly<Record<ReadStep, () => Item[]>> = {
     pool: () => [...pool(grid), ...poolNames.map(([key, place, anchor]) => label(key, place, anchor))],
     river: () => [...river(grid), ...riverNames.map(([key, place, anchor]) => label(key, place, anchor))],
@@ -24,7 +28,11 @@ export function drawReadASwim(box: Box, kit: DrawingKit): Drawing[] {
   return stepPictures("read", readSteps, box, kit, (step) => scenes[step]());
 }
 
-type Name = readonly [key: string, place: readonly [number, number], anchor?: Anchor];
+type Name = readonly [
+  key: WordKeyIn<"drawing.scenes.read.say">,
+  place: readonly [number, number],
+  anchor?: Anchor,
+];
 
 const poolNames: readonly Name[] = [
   ["wind", [20, 7], "end"],

@@ -1,3 +1,4 @@
+import type { WordKeyIn } from "../../words/words.ts";
 import {
   bold,
   circle,
@@ -26,10 +27,10 @@ const reelX = 19;
 /** Parts of the reel: what its word stands beside and where the word goes, in hundredths of the width. */
 const reelParts = {
   handle: { part: [22, 70], word: [14, 82], anchor: "middle" },
-  bailArm: { part: [64, 43.4], word: [72, 41], anchor: "start" },
+  "bail-arm": { part: [64, 43.4], word: [72, 41], anchor: "start" },
   spool: { part: [58.5, 57], word: [78, 53.5], anchor: "start" },
   clutch: { part: [68, 60], word: [78, 65], anchor: "start" },
-  antiReverse: { part: [40.4, 69], word: [47, 77], anchor: "start" },
+  "anti-reverse": { part: [40.4, 69], word: [47, 77], anchor: "start" },
 } as const;
 
 /** A rod with its reel on, and the reel again larger, with their parts named. */
@@ -38,8 +39,8 @@ export function drawRodAndReel(box: Box, kit: DrawingKit): Drawing {
   const grid = hundredths(box);
   return {
     ...box,
-    title: words("drawing.scenes.rodAndReel.title"),
-    description: words("drawing.scenes.rodAndReel.do.parts"),
+    title: words("drawing.scenes.rod-and-reel.title"),
+    description: words("drawing.scenes.rod-and-reel.do.parts"),
     items: [
       ...wholeRod(grid),
       ...rodNames(grid, sceneTextMm(box), kit),
@@ -67,8 +68,12 @@ function wholeRod({ at, mm }: Hundredths): Item[] {
 }
 
 function rodNames({ at }: Hundredths, textMm: number, { words }: DrawingKit): Item[] {
-  const name = (key: string, x: number, y: number, anchor: "start" | "middle" | "end") =>
-    text(at(x, y), words(`drawing.scenes.rodAndReel.${key}`), textMm, { face: "bold", anchor });
+  const name = (
+    key: WordKeyIn<"drawing.scenes.rod-and-reel">,
+    x: number,
+    y: number,
+    anchor: "start" | "middle" | "end",
+  ) => text(at(x, y), words(`drawing.scenes.rod-and-reel.${key}`), textMm, { face: "bold", anchor });
   return [
     name("grip", 4, 8, "start"),
     polyline([at(8, 9.5), at(8, rodY - 1.8)], thinSoft),
@@ -125,12 +130,13 @@ function bailArm({ at }: Hundredths): Item {
 }
 
 function reelNames({ at, mm }: Hundredths, textMm: number, { words }: DrawingKit): Item[] {
-  return Object.entries(reelParts).flatMap(([key, { part, word, anchor }]) => {
+  return (Object.keys(reelParts) as (keyof typeof reelParts)[]).flatMap((key) => {
+    const { part, word, anchor } = reelParts[key];
     const [x, y] = word;
     const tip = at(part[0], part[1]);
     const from = anchor === "middle" ? at(x + 3, y - 5) : at(x - 1, y - 1.4);
     return [
-      text(at(x, y), words(`drawing.scenes.rodAndReel.${key}`), textMm, { face: "bold", anchor }),
+      text(at(x, y), words(`drawing.scenes.rod-and-reel.${key}`), textMm, { face: "bold", anchor }),
       polyline([from, tip], thinSoft),
       circle(tip, Math.max(0.4, mm(0.5)), { fill: "ink" }),
     ];

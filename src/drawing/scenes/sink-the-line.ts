@@ -129,7 +129,7 @@ function labels(
       const y = surfaceMm - 3;
       const [from, to] = [(spot - 0.04) * widthMm, (spot - 0.2) * widthMm];
       return [
-        text(point((from + to) / 2, y - 1.8), words("drawing.scenes.sink.reelIn"), textMm, {
+        text(point((from + to) / 2, y - 1.8), words("drawing.scenes.sink.reel-in"), textMm, {
           ink: "soft",
           anchor: "middle",
         }),

@@ -1,11 +1,20 @@
+import type { WordKey } from "../../words/word-key.ts";
+import type { WordKeyIn } from "../../words/words.ts";
 import type { Point } from "../items.ts";
 import { point } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item } from "../model.ts";
 
+/** Scenes with a caption for each of their steps. */
+type SteppedScene = WordKey extends infer Key
+  ? Key extends `drawing.scenes.${infer Scene}.do.${string}`
+    ? Scene
+    : never
+  : never;
+
 /** A scene told in steps: one picture for each, its title and its caption from the words of that scene. */
-export function stepPictures<S extends string>(
-  scene: string,
+export function stepPictures<Scene extends SteppedScene, S extends WordKeyIn<`drawing.scenes.${Scene}.do`>>(
+  scene: Scene,
   steps: readonly S[],
   box: Box,
   { words }: DrawingKit,
@@ -14,8 +23,8 @@ export function stepPictures<S extends string>(
 ): Drawing[] {
   return steps.map((step, index) => ({
     ...box,
-    title: words(`drawing.scenes.${scene}.title`, { step: index + 1, steps: steps.length }),
-    description: words(`drawing.scenes.${scene}.do.${step}`, values),
+    title: words(`drawing.scenes.${scene}.title` as WordKey, { step: index + 1, steps: steps.length }),
+    description: words(`drawing.scenes.${scene}.do.${step}` as WordKey, values),
     items: itemsOf(step),
   }));
 }

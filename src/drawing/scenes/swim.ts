@@ -108,14 +108,14 @@ function labelRoomMm(rigsAtMm: readonly number[], atMm: number, widthMm: number)
   return Math.min(...apart, 2 * atMm, Math.max(2 * (widthMm - atMm), 18)) - 2;
 }
 
-function settingOf({ depth: { overdepthMm } }: PlacedRig): "deadDepth" | "offBottom" | "laidOn" {
-  if (overdepthMm === 0) return "deadDepth";
-  return overdepthMm < 0 ? "offBottom" : "laidOn";
+function settingOf({ depth: { overdepthMm } }: PlacedRig): "dead-depth" | "off-bottom" | "laid-on" {
+  if (overdepthMm === 0) return "dead-depth";
+  return overdepthMm < 0 ? "off-bottom" : "laid-on";
 }
 
 function hookPlace(rig: PlacedRig, { words, figures }: DrawingKit): string {
   const gap = together(figures.shortGap(Math.abs(rig.depth.overdepthMm)));
-  return words(`drawing.scenes.swim.${settingOf(rig)}Hook`, { gap });
+  return words(`drawing.scenes.swim.${settingOf(rig)}-hook`, { gap });
 }
 
 /** The bank, a little above the water, hatched as ground is. */
@@ -180,7 +180,7 @@ function describe(swim: Swim, rigs: readonly PlacedRig[], kit: DrawingKit): stri
   const [edge, foot] = [swim.bed[index], swim.bed[index + 1]];
   if (edge && foot) {
     told.push(
-      words("drawing.scenes.swim.spokenLedge", {
+      words("drawing.scenes.swim.spoken-ledge", {
         distance: figures.shortDepth(edge.fromBankMm),
         shallow: figures.shortDepth(edge.depthMm),
         deep: figures.shortDepth(foot.depthMm),
@@ -189,7 +189,7 @@ function describe(swim: Swim, rigs: readonly PlacedRig[], kit: DrawingKit): stri
   }
   for (const rig of rigs) {
     told.push(
-      words("drawing.scenes.swim.spokenRig", {
+      words("drawing.scenes.swim.spoken-rig", {
         distance: figures.shortDepth(rig.fromBankMm),
         depth: figures.shortDepth(bedDepthMm(swim, rig.fromBankMm)),
         rig: rig.solved.rig.title,

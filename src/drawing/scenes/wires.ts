@@ -1,3 +1,4 @@
+import type { WordKeyIn } from "../../words/words.ts";
 import { arrow, bold, type Point, polyline, text, thin } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item } from "../model.ts";
@@ -20,7 +21,7 @@ export function drawWires(box: Box, kit: DrawingKit): Drawing {
   const textMm = sceneTextMm(box);
   const away = figures.shortDepth(wiresAwayMm);
   const groundY = 46;
-  const label = (key: string, place: Point, anchor: "start" | "middle" | "end") =>
+  const label = (key: WordKeyIn<"drawing.scenes.wires">, place: Point, anchor: "start" | "middle" | "end") =>
     text(place, words(`drawing.scenes.wires.${key}`, { away }), textMm, { face: "bold", anchor });
   const pole = (x: number): Item[] => [
     polyline([at(x, groundY), at(x, 8)], { ink: "ink", widthMm: 1.2 }),

@@ -1,11 +1,11 @@
-import { signedBases } from "../../core/basis.ts";
+import { type SignedBasis, signedBases } from "../../core/basis.ts";
 import type { Item } from "../../drawing/model.ts";
 import type { Words } from "../../words/words.ts";
 
 /** What the signs beside the figures of a column mean, on one line; nothing where it has none. */
 export function signNotes(column: readonly Item[], words: Words): string {
   const spoken = spokenIn(column);
-  return Object.keys(signedBases)
+  return (Object.keys(signedBases) as SignedBasis[])
     .filter((of) => spoken.has(words(`basis-sign.${of}.spoken`)))
     .map((of) => `${words(`basis-sign.${of}.sign`)} ${words(`basis-sign.${of}.note`)}`)
     .join("   ");

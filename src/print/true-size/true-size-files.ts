@@ -114,7 +114,9 @@ async function gaugeFile(shot: readonly Shot[], scale: string, press: Press): Pr
       alt: words("handout.gauge.alt", { size, across }),
     };
   });
-  const head = ["size", "mass", "metal", "across", "disc"].map((key) => words(`handout.gauge.${key}`));
+  const head = (["size", "mass", "metal", "across", "disc"] as const).map((key) =>
+    words(`handout.gauge.${key}`),
+  );
   const lines = [words("handout.gauge.how", { scale })];
   const page = await layOutPage(title, lines, GaugeTable({ head, rows }), press);
   const listed = words("printable.shot-gauge");

@@ -128,8 +128,8 @@ describe("making up a rig", () => {
       const steps = makeUpSteps(solved);
       inOrder(steps, "rings", "float");
       inOrder(steps, "float", "loop");
-      inOrder(steps, "loop", "hookLength");
-      inOrder(steps, "hookLength", "plummet");
+      inOrder(steps, "loop", "hook-length");
+      inOrder(steps, "hook-length", "plummet");
       inOrder(steps, "plummet", "shot");
     }
   });
@@ -150,7 +150,7 @@ describe("making up a rig", () => {
 
   it("puts stop knot, bead and sliding float on in that order", () => {
     const steps = makeUpSteps(sampleSlider);
-    inOrder(steps, "stopKnot", "bead");
+    inOrder(steps, "stop-knot", "bead");
     inOrder(steps, "bead", "float");
   });
 
