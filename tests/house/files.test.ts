@@ -48,7 +48,7 @@ describe("the files of the house", () => {
     const long = files.filter(
       ({ path, text }) => /^(?:src|templates|tools)\//.test(path) && lines(text) > lengthLimit,
     );
-    expect(long.map(({ path }) => path)).toEqual(Object.keys(mayBeLong));
+    expect(long.map(({ path }) => path).sort()).toEqual(Object.keys(mayBeLong).sort());
   });
 
   test("leave nothing to do later", () => {
