@@ -52,6 +52,8 @@ export async function withOutput<T>(place: Place, run: (output: ClaimedOutput) =
   try {
     const claimed = await writing(() => claim(target, out, tell));
     work = claimed;
+    // Before all the work, and again before the swap: not while another build may be at its own.
+    await writing(() => requireOwnFolder(target, out));
     const sign = setInterval(() => showSign(claimed), signEveryMs).unref();
     const replace = (files: AsyncIterable<OutputFile>) =>
       writing(async () => {
@@ -67,13 +69,12 @@ export async function withOutput<T>(place: Place, run: (output: ClaimedOutput) =
   }
 }
 
-/** Finds the output folder's true place, refuses what is not the tool's to replace, and makes the way there. */
+/** Finds the output folder's true place, refuses what no build may replace, and makes the way there. */
 function prepare({ out, contentFolders, tell }: Place) {
   const target = truePlace(out);
   const parent = dirname(target);
   refuseProtected(target, out, contentFolders);
   clearLeftovers([parent], tell);
-  requireOwnFolder(target, out);
   return { target, firstMade: makeWay(parent) };
 }
 
@@ -86,7 +87,12 @@ function prepare({ out, contentFolders, tell }: Place) {
 function makeWay(folder: string): string | undefined {
   if (statSync(folder, { throwIfNoEntry: false })) return undefined;
   const outermost = makeWay(dirname(folder));
-  mkdirSync(folder);
+  try {
+    mkdirSync(folder);
+  } catch (error) {
+    if (outermost !== undefined) removeEmpty(dirname(folder), outermost);
+    throw error;
+  }
   return outermost ?? folder;
 }
 

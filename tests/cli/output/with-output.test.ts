@@ -59,6 +59,16 @@ describe("writing the output", () => {
     expect(readdirSync(folder)).toEqual(["out"]);
   });
 
+  it("leaves no folder on the way to an output that cannot be written", async () => {
+    const folder = temporaryFolder();
+    const out = join(folder, "a/b", "x".repeat(300), "out");
+    await expect(write(out, files(["a.txt", "one"]))).rejects.toThrow(
+      "the name is too long; nothing was written",
+    );
+    await expect(write(join(folder, "a/b/out"), failing())).rejects.toThrow("no more");
+    expect(readdirSync(folder)).toEqual([]);
+  });
+
   it("does not let two files have one address", async () => {
     const folder = temporaryFolder();
     const out = join(folder, "out");
