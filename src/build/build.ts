@@ -134,7 +134,7 @@ async function* filesOf(solved: Solved, settings: BuildSettings): AsyncIterable<
   const printed = rigs.map((one) => ({ solved: one, entry: entries.get(one.rig.id)! }));
   const source = { library, solved: new Map(rigs.map((rig) => [rig.rig.id, rig])) };
   const liveBody = ({ body }: MarkdownText) => live.get(body) ?? body;
-  const handouts = { lessons, pictures: source, liveBody };
+  const handouts = { lessons, pages: library.pages, pictures: source, liveBody };
   const printables: Printable[] = [];
   try {
     for await (const { printable, ...file } of printFiles({

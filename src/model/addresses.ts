@@ -30,6 +30,7 @@ export const turningSuffixes = { "long edge": "", "short edge": "-short-edge", f
 
 /** What the names of handouts end in, by their paper. */
 export const handoutSizes = { A5: "a5", A4: "a4", "half Letter": "half-letter", Letter: "letter" } as const;
+export type HandoutSize = (typeof handoutSizes)[keyof typeof handoutSizes];
 
 type CardFormatName = keyof typeof cardSuffixes;
 
@@ -40,8 +41,8 @@ export const printPaths = {
     `site/previews/${rigId}${cardSuffixes[format]}-${side}.png`,
   sheet: (format: CardFormatName, turning: keyof typeof turningSuffixes) =>
     `cards/${sheetName(format, turning)}.pdf`,
-  handout: (lessonId: string, size: (typeof handoutSizes)[keyof typeof handoutSizes]) =>
-    `handouts/${lessonId}-${size}.pdf`,
+  handout: (lessonId: string, size: HandoutSize) => `handouts/${lessonId}-${size}.pdf`,
+  pageHandout: (pageId: string, size: HandoutSize) => `handouts/page-${pageId}-${size}.pdf`,
   strip: (rigId: string) => `handouts/strip-${rigId}.pdf`,
   shotGauge: "handouts/shot-gauge.pdf",
   booklet: "handouts/booklet.pdf",

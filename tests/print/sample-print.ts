@@ -29,6 +29,7 @@ export function sampleInput(guide: Partial<Guide> = {}, rigs: readonly SolvedRig
     rigs: rigs.map((solved) => ({ entry: entryOf(solved), solved })),
     handouts: {
       lessons: [],
+      pages: [],
       pictures: { library: {} as Library, solved: new Map() },
       liveBody: ({ body }) => body,
     },

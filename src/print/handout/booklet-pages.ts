@@ -3,40 +3,40 @@ import { ContentsColumn, TitlePage } from "../../../templates/handouts/front-mat
 import type { Item } from "../../drawing/model.ts";
 import { layOut } from "../../layout/lay-out.ts";
 import type { PaperSide } from "../../layout/paper.ts";
-import { sitePaths } from "../../model/addresses.ts";
 import type { Press } from "../press.ts";
 import { chunksOf, rowsOf } from "./chunks.ts";
 import { composePages } from "./compose.ts";
-import type { LessonPages } from "./lesson-handout.ts";
 import { handoutPage } from "./page.ts";
 import { paginate } from "./paginate.ts";
 import { signNotes } from "./sign-notes.ts";
+import type { TextPages } from "./text-handout.ts";
+import { ownersLines } from "./to-fill-in.ts";
 
 type Column = readonly Item[];
 
 interface BookletPages {
   readonly sides: readonly PaperSide[];
-  /** Numbers, from 0, of the pages on which lessons begin, by the paths of their pages on the site. */
-  readonly lessonPages: ReadonlyMap<string, number>;
+  /** Numbers, from 0, of the pages on which texts begin, by the paths of their pages on the site. */
+  readonly textPages: ReadonlyMap<string, number>;
 }
 
-/** The whole guide as one run of pages: title, contents, then the lessons in order, each from a page of its own. */
+/** The whole guide as one run of pages: title, contents, then the texts in order, each from a page of its own. */
 export async function bookletPages(
-  lessons: readonly LessonPages[],
+  texts: readonly TextPages[],
   format: HandoutFormat,
   press: Press,
 ): Promise<BookletPages> {
   const { guide } = press;
   const title = await titleColumn(format, press);
   // The contents take as many pages whatever the numbers in them are.
-  const { length } = await contentsColumns(lessons, beginnings(lessons, 0), format, press);
-  const lessonPages = beginnings(lessons, 1 + length);
-  const contents = await contentsColumns(lessons, lessonPages, format, press);
-  const bodies = lessons.flatMap(({ lesson, columns }) =>
-    columns.map((column) => ({ column, header: lesson.title })),
+  const { length } = await contentsColumns(texts, beginnings(texts, 0), format, press);
+  const textPages = beginnings(texts, 1 + length);
+  const contents = await contentsColumns(texts, textPages, format, press);
+  const bodies = texts.flatMap(({ text, columns }) =>
+    columns.map((column) => ({ column, header: text.title })),
   );
   const headed = [
-    { column: title, header: "" },
+    { column: title, header: ownersLines(format, press.kit) },
     ...contents.map((column) => ({ column, header: guide.title })),
     ...bodies,
   ];
@@ -47,14 +47,14 @@ export async function bookletPages(
       notes: signNotes(column, press.kit.words),
     }),
   );
-  return { sides, lessonPages };
+  return { sides, textPages };
 }
 
-function beginnings(lessons: readonly LessonPages[], pagesBefore: number): Map<string, number> {
+function beginnings(texts: readonly TextPages[], pagesBefore: number): Map<string, number> {
   const pages = new Map<string, number>();
   let page = pagesBefore;
-  for (const { lesson, columns } of lessons) {
-    pages.set(sitePaths.lesson(lesson.id), page);
+  for (const { page: path, columns } of texts) {
+    pages.set(path, page);
     page += columns.length;
   }
   return pages;
@@ -77,16 +77,17 @@ async function titleColumn(format: HandoutFormat, { guide, kit, fonts }: Press):
 }
 
 async function contentsColumns(
-  lessons: readonly LessonPages[],
-  lessonPages: BookletPages["lessonPages"],
+  texts: readonly TextPages[],
+  textPages: BookletPages["textPages"],
   format: HandoutFormat,
   { kit: { words }, fonts }: Press,
 ): Promise<Column[]> {
-  const entries = lessons.map(({ lesson: { id, title } }) => {
-    const link = sitePaths.lesson(id);
-    return { title, link, page: lessonPages.get(link)! + 1 };
-  });
-  const head = [words("handout.lesson"), words("handout.page")] as const;
+  const entries = texts.map(({ text: { title }, page: link }) => ({
+    title,
+    link,
+    page: textPages.get(link)! + 1,
+  }));
+  const head = [words("handout.text"), words("handout.page")] as const;
   const tree = ContentsColumn({ format, title: words("handout.contents"), head, entries });
   const column = await layOut(tree, { widthMm: columnWidthMm(format) }, fonts);
   const pages = paginate(rowsOf(chunksOf(column.items, fonts)), columnHeightMm(format));

@@ -3,16 +3,16 @@ import { visit } from "unist-util-visit";
 import type { Item } from "../../drawing/model.ts";
 import type { PaperSide } from "../../layout/paper.ts";
 import { publicAddress } from "../../model/addresses.ts";
-import type { Lesson } from "../../model/library.ts";
+import type { MarkdownText } from "../../model/library.ts";
 import { parseLink } from "../../model/links.ts";
 import type { Words } from "../../words/words.ts";
 import type { Links, LinkTarget } from "../pdf/pdf-links.ts";
 
 /**
- * A lesson's text with each link under the name that documents know it by: the address of another site, or the page of
+ * A text with each link under the name that documents know it by: the address of another site, or the page of
  * this guide's site that it leads to. Links by reference become plain ones.
  */
-export function withLinkNames({ path }: Lesson, body: Root): Root {
+export function withLinkNames({ path }: Pick<MarkdownText, "path">, body: Root): Root {
   const named = structuredClone(body);
   const addresses = new Map<string, string>();
   visit(named, "definition", ({ identifier, url }) => {

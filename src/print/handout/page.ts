@@ -5,7 +5,7 @@ import { mmPerPoint } from "../../markup/boxes.ts";
 
 /** What stands above and below the column of a page. */
 interface PageEdges {
-  readonly header: string;
+  readonly header: string | GroupItem;
   readonly footer: string;
   /** What the signs in the column mean. */
   readonly notes: string;
@@ -19,7 +19,7 @@ export function handoutPage(column: readonly Item[], format: HandoutFormat, edge
   const below = heightMm - bottomMm;
   const inColumn: GroupItem = { kind: "group", xMm: sideMm, yMm: topMm, items: column };
   const items = [
-    edge(edges.header, sideMm, topMm - 7, "start"),
+    typeof edges.header === "string" ? edge(edges.header, sideMm, topMm - 7, "start") : edges.header,
     inColumn,
     ...(edges.notes === "" ? [] : [notesAt(edges.notes, sideMm, below + 5)]),
     edge(edges.footer, widthMm / 2, below + 9, "middle"),

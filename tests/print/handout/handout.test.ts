@@ -73,8 +73,22 @@ describe("a lesson", () => {
     expect(small.outline).toEqual(["The first lesson"]);
     small.pages.forEach((page, i) => {
       expect(page.text).toContain(`${i + 1} of ${small.pages.length}`);
-      expect(page.text.startsWith(sampleGuide.title)).toBe(true);
+      expect(page.text.includes(sampleGuide.title)).toBe(true);
+      expect(page.text.startsWith(sampleGuide.title)).toBe(i > 0);
     });
+  });
+
+  test("has lines on its first page for a name, a place and a telephone number, which readers skip", () => {
+    const [first, ...others] = small.pages;
+    for (const label of ["Name", "Where we meet", "Telephone"]) {
+      expect(first!.text).toContain(label);
+      expect(
+        nodesOf(first!.tree, "P")
+          .map(({ text }) => text)
+          .join(" "),
+      ).not.toContain(label);
+      for (const { text } of others) expect(text).not.toContain(label);
+    }
   });
 
   test("has lists with numbers, and a table that repeats its head", () => {

@@ -86,6 +86,23 @@ describe("links of the booklet", () => {
     expect(found).toEqual([one, two, one, ...outside, one]);
   });
 
+  test("lead to the single pages too, which come after the lessons", async () => {
+    const lesson = sampleLesson(
+      "first",
+      1,
+      "The first lesson",
+      "Read how to [stay safe](../pages/safety.md).",
+    );
+    const safety = { ...sampleLesson("safety", 1, "Stay safe", "Look up."), path: "pages/safety.md" };
+    const files = await handoutsOf([lesson], samplePress(), [safety]);
+    expect([...files.keys()].filter((path) => path.includes("safety"))).toEqual([
+      "handouts/page-safety-a5.pdf",
+      "handouts/page-safety-a4.pdf",
+    ]);
+    // Title, contents, lesson, page: from the contents to both, from the lesson to the page.
+    expect(leads(await raw(files, "booklet"))).toEqual([3, 4, 4]);
+  });
+
   test("say in words where they lead", async () => {
     const pdf = await raw(alone, "booklet");
     const said = pdf.pages.flatMap(({ annotations }) => annotations.map(({ contents }) => contents));

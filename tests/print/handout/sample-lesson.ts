@@ -1,7 +1,7 @@
 import type { Root } from "mdast";
 import { readMarkdown } from "../../../src/content/markdown-source.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
-import type { Lesson, Library } from "../../../src/model/library.ts";
+import type { Lesson, Library, Prose } from "../../../src/model/library.ts";
 import { handoutFiles, handoutProblems, layOutHandouts } from "../../../src/print/handout/handout-files.ts";
 import type { Press } from "../../../src/print/press.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
@@ -25,10 +25,15 @@ export function sampleLesson(id: string, order: number, title: string, markdown:
   return { id, path: `lessons/${id}.md`, title, summary: "What to do first.", body, order, part: "Start" };
 }
 
-/** All handouts of some lessons, by path, with nothing that does not fit. */
-export async function handoutsOf(lessons: readonly Lesson[], press: Press): Promise<Map<string, Uint8Array>> {
+/** All handouts of some lessons and pages, by path, with nothing that does not fit. */
+export async function handoutsOf(
+  lessons: readonly Lesson[],
+  press: Press,
+  pages: readonly Prose[] = [],
+): Promise<Map<string, Uint8Array>> {
   const input = {
     lessons,
+    pages,
     pictures: { library: {} as Library, solved: new Map([[sampleWaggler.rig.id, sampleWaggler]]) },
     liveBody: ({ body }: { body: Root }) => body,
   };

@@ -7,7 +7,8 @@ import type { Fonts } from "../../layout/fonts.ts";
 import { type LaidOutPage, layOut } from "../../layout/lay-out.ts";
 import type { Overflow } from "../../layout/overflow.ts";
 import { mmPerPoint } from "../../markup/boxes.ts";
-import type { Lesson } from "../../model/library.ts";
+import type { HandoutSize } from "../../model/addresses.ts";
+import type { Prose } from "../../model/library.ts";
 import type { PictureNode, PictureReference } from "../../model/pictures.ts";
 import { extentOf } from "../extent.ts";
 import { chunksOf, rowsOf } from "./chunks.ts";
@@ -15,9 +16,16 @@ import { composePages } from "./compose.ts";
 import { withLinkNames } from "./links.ts";
 import { type PageRows, paginate } from "./paginate.ts";
 
-/** A lesson cut into pages: the marks of each page's column, from its top left corner. */
-export interface LessonPages {
-  readonly lesson: Lesson;
+/** A lesson, or a single page such as safety, with where it stands on the site and what its handouts are called. */
+export interface HandoutText {
+  readonly text: Prose;
+  /** Path of its page below the output folder. */
+  readonly page: string;
+  readonly path: (size: HandoutSize) => string;
+}
+
+/** A text cut into pages: the marks of each page's column, from its top left corner. */
+export interface TextPages extends HandoutText {
   readonly columns: readonly (readonly Item[])[];
   readonly overflows: readonly Overflow[];
 }
@@ -37,16 +45,16 @@ const pictureShare: Readonly<Record<PictureReference["picture"], number>> = {
 /** Two floats with their headings and what is said of them stand on a page. */
 const floatHeightMm = 62;
 
-export async function lessonPages(
-  lesson: Lesson,
-  body: Lesson["body"],
+export async function textPages(
+  handout: HandoutText,
+  body: Prose["body"],
   format: HandoutFormat,
   source: PictureSource,
   kit: DrawingKit,
   fonts: Fonts,
-): Promise<LessonPages> {
+): Promise<TextPages> {
   const widthMm = columnWidthMm(format);
-  const { title, summary } = lesson;
+  const { id, title, summary } = handout.text;
   const pictures = ({ reference }: PictureNode) => {
     const room = {
       widthMm: widthMm * pictureShare[reference.picture],
@@ -58,15 +66,15 @@ export async function lessonPages(
     // Drawings abreast stay as high as each other.
     return room.widthMm < widthMm / 2 ? drawings : drawings.map((one) => trimmed(one, fonts));
   };
-  const props = { title, summary, body: withLinkNames(lesson, body), format, pictures };
+  const props = { title, summary, body: withLinkNames(handout.text, body), format, pictures };
   let [column, pages] = await inPages(LessonColumn({ ...props, gapMm: gapsMm.usual }), format, fonts);
   if (scant(pages, format)) {
     const closer = await inPages(LessonColumn({ ...props, gapMm: gapsMm.close }), format, fonts);
     if (closer[1].length < pages.length) [column, pages] = closer;
   }
   return {
-    lesson,
-    columns: composePages(pages, `lesson/${lesson.id}`),
+    ...handout,
+    columns: composePages(pages, `text/${id}`),
     overflows: [...column.overflows, ...tooTall(pages, columnHeightMm(format))],
   };
 }
