@@ -28,7 +28,7 @@ function* typed(text: string): Generator<{ script: string } | { command: string;
   }
 }
 
-describe.each(["README.md", "DEVELOPERS.md"])("%s", (name) => {
+describe.each(["README.md", "DEVELOPERS.md", "docs/promises.md"])("%s", (name) => {
   const text = read(name);
   const all = [...typed(text)];
 

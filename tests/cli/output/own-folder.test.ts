@@ -54,6 +54,7 @@ describe("an output folder that is not a build's own is refused", () => {
     ["with the files of a person", { "holiday.jpg": "mine" }],
     ["with an empty manifest.json of another tool", { "manifest.json": "", "holiday.jpg": "mine" }],
     ["with an empty list", { "dotdown-files.json": "", "holiday.jpg": "mine" }],
+    ["with a folder in the place of its list", { "dotdown-files.json/holiday.jpg": "mine" }],
     ["with a list that is no list", { "dotdown-files.json": "[null]", "holiday.jpg": "mine" }],
     ["that holds a list alone", { "dotdown-files.json": '{ "tool": "dotdown", "format": 1, "files": {} }' }],
   ])("%s", async (_, files) => {
