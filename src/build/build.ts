@@ -4,7 +4,6 @@ import { checkLinks } from "../checks/links.ts";
 import { checkMarkdown } from "../checks/markdown-allowed.ts";
 import { checkContent } from "../checks/table.ts";
 import { allTexts } from "../checks/texts.ts";
-import { folded } from "../content/names.ts";
 import { readLibrary } from "../content/read-library.ts";
 import { readSources, type World } from "../content/world.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
@@ -116,17 +115,6 @@ export interface BuildSettings {
  * @throws ContentError where something does not fit its card
  */
 export async function* outputFiles(solved: Solved, settings: BuildSettings): AsyncIterable<OutputFile> {
-  const addresses = new Set<string>();
-  for await (const file of filesOf(solved, settings)) {
-    const address = folded(file.path);
-    // Names of content files are held apart where they are read, so this is a fault of what made the files.
-    if (addresses.has(address)) throw new Error(`two files come out at ${file.path}`);
-    addresses.add(address);
-    yield file;
-  }
-}
-
-async function* filesOf(solved: Solved, settings: BuildSettings): AsyncIterable<OutputFile> {
   const { library, rigs, live, kit } = solved;
   const { guide, lessons } = library;
   yield* dataFiles(rigs, library.scales, guide);

@@ -1,5 +1,6 @@
 import { closest, distance } from "fastest-levenshtein";
 import type { QuantityProblem } from "../core/quantity.ts";
+import { limits } from "../model/limits.ts";
 import type { Message } from "../model/message.ts";
 import {
   type LeftOut,
@@ -84,6 +85,10 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
   "no-front-matter": () => ({
     reason: "the file has no front matter",
     hint: "start it with a line ---, then `title: …`, then a line ---",
+  }),
+  "too-much": (v) => ({
+    reason: `${v.found} ${limits[v.limit].of}; the most is ${limits[v.limit].most}`,
+    hint: limits[v.limit].instead,
   }),
   "file-too-deep": (v) => ({
     reason: `the file stands in a folder below ${v.folder}/`,

@@ -65,7 +65,7 @@ async function tubAsked(tub: Tub, options: Options, { library, kit }: Read): Pro
   const file = String(options.tub);
   const text = await disk.readText(file);
   if (text === undefined) throw new UsageError(`there is no tub file ${file}`);
-  const reading = new Reading(new Map([[file, { path: file, file, text }]]), kit.words);
+  const reading = new Reading(new Map([[file, { path: file, file, text, bytes: text.length }]]), kit.words);
   const read = reading.file(file, tubSchema, "");
   const scales = new Map(library.scales.map((scale) => [scale.id, scale]));
   const asked = read && linkTub(read, scales, reading).tub;

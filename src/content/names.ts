@@ -1,5 +1,3 @@
-import { limits } from "./limits.ts";
-
 /** What is wrong with the name of a file, as its message says it. */
 interface NameProblem {
   readonly reason: string;
@@ -23,9 +21,6 @@ export function nameProblem(name: string): NameProblem | undefined {
   if (odd !== undefined) return { reason: `the file's name has ${signShown(odd)} in it`, hint };
   if (!/^[\p{L}\p{N}_]/u.test(plain))
     return { reason: "the file's name does not start with a letter or digit", hint };
-  if (plain.length > limits.nameSigns) {
-    return { reason: `the file's name has ${plain.length} signs`, hint: `the most is ${limits.nameSigns}` };
-  }
   if (devices.test(folded(plain))) {
     return { reason: "some systems keep this name for a device", hint: "call the file something else" };
   }

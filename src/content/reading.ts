@@ -1,6 +1,7 @@
 import type { z } from "zod";
 import type { Finding } from "../core/finding.ts";
 import { addressesOf, ownAddresses } from "../model/content-addresses.ts";
+import { limits } from "../model/limits.ts";
 import { type Message, message, type Place } from "../model/message.ts";
 import type { MessageCode, MessageValues } from "../model/message-table.ts";
 import { makeFigures } from "../words/figures.ts";
@@ -9,6 +10,7 @@ import type { Words } from "../words/words.ts";
 import { type MarkdownSource, readMarkdown } from "./markdown-source.ts";
 import { folded, nameProblem } from "./names.ts";
 import { readSchema } from "./schema/read-schema.ts";
+import { tooMuch, tooMuchToParse } from "./text-limits.ts";
 import type { Source } from "./world.ts";
 import { readYaml, type YamlSource } from "./yaml-source.ts";
 
@@ -68,6 +70,7 @@ export class Reading {
   /** All Markdown files of a folder whose front matter holds to the schema. */
   prose<T>(folder: string, schema: z.ZodType<T>): readonly ReadProse<T>[] {
     return this.#inFolder(folder, ".md").flatMap((source) => {
+      if (!this.#mayParse(source)) return [];
       const markdown = readMarkdown(source.text, source.file);
       if (markdown.messages.length > 0) {
         this.messages.push(...markdown.messages);
@@ -101,12 +104,17 @@ export class Reading {
       this.error(place, "file-too-deep", { folder });
       return false;
     }
-    const problem = nameProblem(fileId(path));
+    const id = fileId(path);
+    if (id.length > limits.nameSigns.most) {
+      this.messages.push(tooMuch("nameSigns", id.length, place));
+      return false;
+    }
+    const problem = nameProblem(id);
     if (problem) {
       this.error(place, "file-name", problem);
       return false;
     }
-    for (const address of addressesOf(folder, fileId(path))) {
+    for (const address of addressesOf(folder, id)) {
       const by = this.#taken.get(folded(address));
       if (by !== undefined) {
         this.error(place, "address-taken", { address, by });
@@ -117,7 +125,14 @@ export class Reading {
     return true;
   }
 
+  #mayParse(source: Source): boolean {
+    const beyond = tooMuchToParse(source);
+    if (beyond) this.messages.push(beyond);
+    return !beyond;
+  }
+
   #yaml<T>(source: Source, schema: z.ZodType<T>): Read<T> | undefined {
+    if (!this.#mayParse(source)) return undefined;
     return this.#hold(source, schema, readYaml(source.text, source.file));
   }
 

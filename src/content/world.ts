@@ -1,3 +1,5 @@
+import { limits } from "../model/limits.ts";
+
 /** A file as a listing shows it. */
 export interface ListedFile {
   /** Path below the folder that was listed, with `/`. */
@@ -20,7 +22,9 @@ export interface Source {
   readonly path: string;
   /** Path as the author knows it. */
   readonly file: string;
+  /** Empty where the file, or all that were read before it, are longer than `limits` have it. */
   readonly text: string;
+  readonly bytes: number;
 }
 
 type Sources = ReadonlyMap<string, Source>;
@@ -59,14 +63,20 @@ export async function readSources(world: World, folders: readonly string[]): Pro
 
 async function readOnce(world: World, folders: readonly string[]): Promise<Sources> {
   const sources = new Map<string, Source>();
+  let allBytes = 0;
   for (const folder of folders) {
-    for (const { path } of await world.list(folder)) {
+    for (const { path, bytes } of await world.list(folder)) {
       if (!/\.(md|yaml)$/.test(path)) continue;
       const file = `${folder}/${path}`;
-      const text = await world.readText(file);
+      const mayRead =
+        bytes <= limits.fileBytes.most &&
+        allBytes + bytes <= limits.contentBytes.most &&
+        sources.size < limits.files.most;
+      const text = mayRead ? await world.readText(file) : "";
       if (text === undefined) continue;
+      allBytes += bytes;
       // Some editors begin a file with a byte order mark; it is no part of the text.
-      sources.set(path, { path, file, text: text.replace(/^\uFEFF/, "") });
+      sources.set(path, { path, file, text: text.replace(/^\uFEFF/, ""), bytes });
     }
   }
   return sources;

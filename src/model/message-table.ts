@@ -1,4 +1,5 @@
 import type { QuantityKind, QuantityProblem } from "../core/quantity.ts";
+import type { LimitName } from "./limits.ts";
 
 type Names = readonly string[];
 type None = Readonly<Record<never, never>>;
@@ -18,6 +19,7 @@ export interface MessageValues {
   readonly "yaml-syntax": { readonly problem: string };
   readonly "not-utf-8": None;
   readonly "no-front-matter": None;
+  readonly "too-much": { readonly limit: LimitName; readonly found: number };
   readonly "file-too-deep": { readonly folder: string };
   readonly "file-name": { readonly reason: string; readonly hint: string };
   readonly "address-taken": { readonly address: string; readonly by: string };
@@ -88,6 +90,7 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "yaml-syntax": "error",
   "not-utf-8": "error",
   "no-front-matter": "error",
+  "too-much": "error",
   "file-too-deep": "error",
   "file-name": "error",
   "address-taken": "error",

@@ -127,7 +127,10 @@ export function edited(path: string, from: string, to: string): Record<string, s
 /** Content as sources, named below `content/`. */
 export function sourcesOf(files: Readonly<Record<string, string>>): ReadonlyMap<string, Source> {
   return new Map(
-    Object.entries(files).map(([path, text]) => [path, { path, file: `content/${path}`, text }]),
+    Object.entries(files).map(([path, text]) => [
+      path,
+      { path, file: `content/${path}`, text, bytes: Buffer.byteLength(text) },
+    ]),
   );
 }
 

@@ -1,0 +1,141 @@
+/** The most that content may have of something. */
+interface Limit {
+  readonly most: number;
+  /** What is counted, as a message says it. */
+  readonly of: string;
+  /** What to do about more. */
+  readonly instead: string;
+  /** Why there is an end, and why it lies there. */
+  readonly reason: string;
+}
+
+/**
+ * All limits of content. What goes beyond one is an error with its place before anything is made of it, so that no
+ * content takes more than a gigabyte of memory, or twenty seconds for a page, on a slow machine. Each lies several times
+ * beyond the largest that the shipped guide has.
+ */
+export const limits = {
+  files: {
+    most: 2000,
+    of: "files in the content",
+    instead: "take out what is not of the guide",
+    reason: "all of them are in memory at once; a folder named by mistake has more",
+  },
+  contentBytes: {
+    most: 10_000_000,
+    of: "bytes in all files of the content",
+    instead: "take out what is not of the guide",
+    reason: "all of them are in memory at once, each about fifty times its size as a tree",
+  },
+  fileBytes: {
+    most: 200_000,
+    of: "bytes in the file",
+    instead: "part it into several files",
+    reason: "a lesson of an hour's reading has a third of this",
+  },
+  nameSigns: {
+    most: 60,
+    of: "signs in the file's name",
+    instead: "call it by fewer",
+    reason: "with what stands before and behind it, a path stays below the 260 signs of older systems",
+  },
+  lineSigns: {
+    most: 10_000,
+    of: "signs in a line",
+    instead: "break the line",
+    reason: "no editor shows more, and nested marks in one line cost their square",
+  },
+  indent: {
+    most: 80,
+    of: "columns before the first sign of a line",
+    instead: "nest less",
+    reason: "each level costs all those below it again",
+  },
+  marksAbreast: {
+    most: 10,
+    of: "marks of quotes and lists at the start of a line",
+    instead: "nest less",
+    reason: "each level costs all those below it again, and a thousand end the reader's stack",
+  },
+  parts: {
+    most: 1000,
+    of: "parts between empty lines",
+    instead: "part the text into several files",
+    reason: "to lay out a page takes the square of its parts",
+  },
+  marks: {
+    most: 1000,
+    of: "marks such as * and [ between two empty lines",
+    instead: "write it with fewer marks, or part it by empty lines",
+    reason: "pairing marks takes the square of their number",
+  },
+  entries: {
+    most: 8000,
+    of: "keys and entries in the file",
+    instead: "part it into several files",
+    reason: "to find keys that stand twice takes the square of their number",
+  },
+  brackets: {
+    most: 20,
+    of: "brackets within each other",
+    instead: "nest less",
+    reason: "a reader of nested brackets has a stack that ends; content has three levels",
+  },
+  aliases: {
+    most: 100,
+    of: "times that one anchor is repeated",
+    instead: "write the values out, or part them into several files",
+    reason: "aliases of aliases multiply: nine levels of nine are 400 million values",
+  },
+  depth: {
+    most: 16,
+    of: "levels within each other",
+    instead: "nest less",
+    reason: "a column has no room for more, and layout takes a level's cost for each around it",
+  },
+  blockWords: {
+    most: 1000,
+    of: "words in one paragraph, cell or value",
+    instead: "part it into paragraphs",
+    reason: "layout of a paragraph takes the square of its words: five thousand take a gigabyte",
+  },
+  wordSigns: {
+    most: 200,
+    of: "signs without a space",
+    instead: "break it by spaces",
+    reason: "a column holds about 55; fifty thousand end the layout engine",
+  },
+  blocks: {
+    most: 1000,
+    of: "paragraphs, list entries, headings and rows in one text",
+    instead: "part the text into several files",
+    reason: "to lay out a page takes the square of its blocks",
+  },
+  tableRows: {
+    most: 200,
+    of: "rows in a table",
+    instead: "part it into several tables",
+    reason: "a thousand rows took twelve seconds; a page of paper has about thirty",
+  },
+  tableColumns: {
+    most: 12,
+    of: "columns in a table",
+    instead: "part it into several tables",
+    reason: "a column of paper has room for about six",
+  },
+  listEntries: {
+    most: 2000,
+    of: "entries in a list",
+    instead: "take out what is not needed",
+    reason: "a glossary of a whole trade has half of this",
+  },
+  codeAddressSigns: {
+    most: 200,
+    of: "signs in the address of the site",
+    instead: "serve the guide at a shorter address",
+    reason:
+      "with a rig's page behind it, a code on a pocket card still has modules that a telephone can read",
+  },
+} as const satisfies Readonly<Record<string, Limit>>;
+
+export type LimitName = keyof typeof limits;
