@@ -1,5 +1,6 @@
 // Reads the advance widths of the faces in use from their font files and writes src/drawing/labels/font-widths.ts, so that
-// drawings can be laid out where no font file is at hand (in the browser, in the core's own tests).
+// drawings can be laid out where no font file is at hand (in the browser, in the core's own tests), and the signs that
+// all faces have into src/model/font-signs.ts, so that content is held against them before anything is laid out.
 import { readFileSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import * as fontkit from "fontkit";
@@ -42,7 +43,7 @@ const tables = Object.entries(faces).map(([face, file]) => {
 
 writeFileSync(
   "src/drawing/labels/font-widths.ts",
-  `import type { Face } from "./model.ts";
+  `import type { Face } from "../model.ts";
 
 /**
  * Advance widths of IBM Plex Sans in thousandths of an em, each with the characters that have it.
@@ -51,5 +52,30 @@ writeFileSync(
 export const advanceWidths: Readonly<Record<Face, readonly (readonly [number, string])[]>> = {
 ${tables.join("\n")}
 };
+`,
+);
+
+const fonts = Object.values(faces).map((file) => fontkit.create(readFileSync(folder + file)));
+const shared = fonts[0].characterSet.filter((code) => fonts.every((font) => font.hasGlyphForCodePoint(code)));
+// Invisible signs, marks on their own, private signs and spaces but the two usual ones are nothing to lay out.
+const isShown = (code) =>
+  !/[\p{C}\p{M}\p{Z}\uFFFD]/u.test(String.fromCodePoint(code)) || code === 0x20 || code === 0xa0;
+const shown = [...new Set(shared)].filter(isShown).sort((a, b) => a - b);
+const runs = shown.reduce((found, code) => {
+  const last = found.at(-1);
+  if (last?.[1] === code - 1) last[1] = code;
+  else found.push([code, code]);
+  return found;
+}, []);
+
+writeFileSync(
+  "src/model/font-signs.ts",
+  `/**
+ * The signs that IBM Plex Sans has in all faces in use, as first and last code point of each run of them.
+ * Made by tools/font-widths.mjs from the font files; do not edit.
+ */
+export const fontSigns: readonly (readonly [number, number])[] = [
+${runs.map(([first, last]) => `  [0x${first.toString(16)}, 0x${last.toString(16)}],`).join("\n")}
+];
 `,
 );

@@ -12,7 +12,9 @@ import { allTexts } from "./texts.ts";
 /** Links between texts of the content that lead to no page or to no place on it: each is an error at its link. */
 export function checkLinks(library: Library): readonly Message[] {
   const pages = pagesOf(library);
-  return allTexts(library).flatMap((text) => {
+  const changes = library.changes.filter(({ page }) => !pages.has(`site/${page.split("#")[0]}`));
+  const gone = changes.map(({ page, place }) => message("bad-link", place, { link: page }));
+  const wrong = allTexts(library).flatMap((text) => {
     const messages: Message[] = [];
     visit(text.body, ["link", "definition"], (node) => {
       if (node.type !== "link" && node.type !== "definition") return;
@@ -22,6 +24,7 @@ export function checkLinks(library: Library): readonly Message[] {
     });
     return messages;
   });
+  return [...gone, ...wrong];
 }
 
 /** Anchors by page; every page that the site will have is there. */

@@ -42,6 +42,7 @@ const quantityReasons: Readonly<Record<QuantityProblem, (v: MessageValues["quant
   "unknown unit": (v) => `"${v.unit}" is no unit of ${v.kind}`,
   "pint of which country": (v) => `"${v.found}": a pint is 568 ml in Britain and 473 ml in the USA`,
   "not understood": (v) => `"${v.found}" is not understood as a ${v.kind}`,
+  "beyond measure": (v) => `"${v.found}" is a ${v.kind} beyond all measure`,
 };
 
 function wrongQuantity(v: MessageValues["quantity"]): WordedMessage {
@@ -89,6 +90,10 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
   "too-much": (v) => ({
     reason: `${v.found} ${limits[v.limit].of}; the most is ${limits[v.limit].most}`,
     hint: limits[v.limit].instead,
+  }),
+  "no-sign": (v) => ({
+    reason: `the fonts of the guide have no sign for "${v.sign}" (${v.number})`,
+    hint: "say it in words, in Latin, Greek or Cyrillic letters",
   }),
   "file-too-deep": (v) => ({
     reason: `the file stands in a folder below ${v.folder}/`,

@@ -1,6 +1,7 @@
 import type { Root } from "mdast";
 import { visit } from "unist-util-visit";
 import type { Library } from "../model/library.ts";
+import { literal } from "../model/literal.ts";
 import { message } from "../model/message.ts";
 import type { WordTree } from "../model/word-tree.ts";
 import type { ContentCheck } from "./check.ts";
@@ -16,7 +17,7 @@ export const unusedTerms: ContentCheck = ({ library }) => {
   const meanings = library.glossary.map(({ meaning }) => meaning.toLowerCase());
   return library.glossary.flatMap((term, at) => {
     const anyForm = new RegExp(
-      `(?<![\\p{L}\\d])(?:${formsOf(term).map(escaped).join("|")})(?![\\p{L}\\d])`,
+      `(?<![\\p{L}\\d])(?:${formsOf(term).map(literal).join("|")})(?![\\p{L}\\d])`,
       "u",
     );
     const used =
@@ -24,10 +25,6 @@ export const unusedTerms: ContentCheck = ({ library }) => {
     return used ? [] : [message("term-not-used", term.place, { term: term.term })];
   });
 };
-
-function escaped(form: string): string {
-  return form.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
-}
 
 /** All that readers see of the content but for the glossary itself. */
 function writtenTexts(library: Library): readonly string[] {

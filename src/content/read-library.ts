@@ -1,5 +1,7 @@
 import { z } from "zod";
+import { termId } from "../model/addresses.ts";
 import type { Guide, Library, Prose, Term, Trouble } from "../model/library.ts";
+import { limits } from "../model/limits.ts";
 import type { Message, Staged } from "../model/message.ts";
 import type { WordTree } from "../model/word-tree.ts";
 import { makeWords } from "../words/words.ts";
@@ -9,6 +11,7 @@ import { linkLines } from "./link/line-link.ts";
 import { linkRig } from "./link/rig-link.ts";
 import { linkScale, linkTub } from "./link/shot-link.ts";
 import { parseNotes } from "./markdown-source.ts";
+import { folded } from "./names.ts";
 import { type Read, Reading, type ReadProse } from "./reading.ts";
 import { guideSchema } from "./schema/guide-schema.ts";
 import { knotSchema } from "./schema/knot-schema.ts";
@@ -28,13 +31,16 @@ import {
   scaleSchema,
   tubSchema,
 } from "./schema/tackle-schema.ts";
-import type { Source } from "./world.ts";
+import { tooMuch } from "./text-limits.ts";
+import type { Sources } from "./world.ts";
 
 /**
  * The content as one checked value: every file held against its schema, every name looked up. The library is there
  * only when no message is an error; all errors of all files are found in one run.
  */
-export function readLibrary(sources: ReadonlyMap<string, Source>): Staged<Library | undefined> {
+export function readLibrary(sources: Sources): Staged<Library | undefined> {
+  const beyond = tooMuchToRead(sources);
+  if (beyond) return { value: undefined, messages: [beyond] };
   const words = readWords(sources);
   if (!words.value) return { value: undefined, messages: words.messages };
   const reading = new Reading(sources, makeWords(words.value));
@@ -43,12 +49,26 @@ export function readLibrary(sources: ReadonlyMap<string, Source>): Staged<Librar
   return { value: failed ? undefined : library, messages: reading.messages };
 }
 
+/** More content than is read at all, at the file where it goes beyond. */
+function tooMuchToRead(sources: Sources): Message | undefined {
+  let bytes = 0;
+  for (const [at, source] of [...sources.values()].entries()) {
+    bytes += source.bytes;
+    const { file } = source;
+    if (at + 1 > limits.files.most) return tooMuch("files", sources.size, { file });
+    if (source.bytes <= limits.fileBytes.most && bytes > limits.contentBytes.most) {
+      return tooMuch("contentBytes", bytes, { file });
+    }
+  }
+  return undefined;
+}
+
 const wordTreeSchema: z.ZodType<WordTree> = z.lazy(() =>
   z.record(z.string(), z.union([z.string(), wordTreeSchema])),
 );
 
 /** The words come first: the reasons of everything else are worded with them. */
-function readWords(sources: ReadonlyMap<string, Source>): { value?: WordTree; messages: readonly Message[] } {
+function readWords(sources: Sources): { value?: WordTree; messages: readonly Message[] } {
   const reading = new Reading(sources, makeWords({}));
   const need = "every fixed word on pages and cards stands there";
   const read = reading.file("words/en.yaml", wordTreeSchema, need);
@@ -74,7 +94,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
   const linesRead = reading.optionalFile("lines.yaml", linesSchema);
   const glossary = reading.optionalFile("glossary.yaml", glossarySchema);
   const troublesRead = reading.optionalFile("troubles.yaml", troublesSchema);
-  const changes = reading.optionalFile("changes.yaml", changesSchema)?.value ?? [];
+  const changes = reading.optionalFile("changes.yaml", changesSchema);
   if (!guideRead || !hooksRead) return undefined;
 
   const { value: typed, yaml } = guideRead;
@@ -132,9 +152,13 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
     pages: pageReads.map(proseOf),
     species,
     ...(linesRead && { lines: linkLines(linesRead, species, reading) }),
-    glossary: termsOf(glossary).sort((a, b) => (a.term.toLowerCase() < b.term.toLowerCase() ? -1 : 1)),
+    glossary: termsOf(glossary, reading).sort((a, b) =>
+      a.term.toLowerCase() < b.term.toLowerCase() ? -1 : 1,
+    ),
     troubles: troublesOf(troublesRead),
-    changes: [...changes].sort((a, b) => (a.date < b.date ? 1 : -1)),
+    changes: (changes?.value ?? [])
+      .map((change, at) => ({ ...change, place: changes!.yaml.placeOf([at, "page"]) }))
+      .sort((a, b) => (a.date < b.date ? 1 : -1)),
   };
 }
 
@@ -166,8 +190,17 @@ function guideOf(typed: z.output<typeof guideSchema>): Guide {
   };
 }
 
-function termsOf(read: Read<z.output<typeof glossarySchema>> | undefined): Term[] {
-  return read?.value.map((term, at) => ({ ...term, place: read.yaml.placeOf([at]) })) ?? [];
+/** The words of the glossary; two that come out at one anchor are an error at the second. */
+function termsOf(read: Read<z.output<typeof glossarySchema>> | undefined, reading: Reading): Term[] {
+  if (!read) return [];
+  const anchors = new Set<string>();
+  return read.value.map((term, at) => {
+    const anchor = folded(termId(term.term));
+    const place = read.yaml.placeOf([at]);
+    if (anchors.has(anchor)) reading.error(place, "duplicate-name", { found: term.term });
+    anchors.add(anchor);
+    return { ...term, place };
+  });
 }
 
 function troublesOf(read: Read<z.output<typeof troublesSchema>> | undefined): Trouble[] {

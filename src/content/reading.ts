@@ -10,7 +10,8 @@ import type { Words } from "../words/words.ts";
 import { type MarkdownSource, readMarkdown } from "./markdown-source.ts";
 import { folded, nameProblem } from "./names.ts";
 import { readSchema } from "./schema/read-schema.ts";
-import { tooMuch, tooMuchToParse } from "./text-limits.ts";
+import { tooMuch, tooMuchToLayOut, tooMuchToParse } from "./text-limits.ts";
+import { checkSigns, checkValues } from "./value-limits.ts";
 import type { Source } from "./world.ts";
 import { readYaml, type YamlSource } from "./yaml-source.ts";
 
@@ -76,6 +77,8 @@ export class Reading {
         this.messages.push(...markdown.messages);
         return [];
       }
+      const beyond = tooMuchToLayOut(markdown.body, source.file);
+      this.messages.push(...(beyond ? [beyond] : checkSigns(markdown.body, source)));
       const read = this.#hold(source, schema, markdown.front);
       return read ? [{ ...read, body: markdown.body }] : [];
     });
@@ -144,6 +147,9 @@ export class Reading {
       this.error(place, "not-utf-8", {});
       return undefined;
     }
+    const beyond = checkValues(yaml, source);
+    this.messages.push(...beyond);
+    if (beyond.length > 0) return undefined;
     const { value, messages } = readSchema(schema, yaml);
     this.messages.push(...messages);
     if (value === undefined) return undefined;

@@ -10,6 +10,7 @@ import {
   type Pair,
   parseDocument,
 } from "yaml";
+import { limits } from "../model/limits.ts";
 import { type Message, message, type Place } from "../model/message.ts";
 
 type PathStep = string | number;
@@ -32,16 +33,16 @@ export interface YamlSource {
  */
 export function readYaml(text: string, file: string, lineOffset = 0): YamlSource {
   const lines = new LineCounter();
-  const doc = parseDocument(text, { lineCounter: lines, prettyErrors: false });
+  const doc = parseDocument(text, { lineCounter: lines, prettyErrors: false, resolveKnownTags: false });
   const placeAt = (offset: number): Place => {
     const { line, col } = lines.linePos(offset);
     return { file, line: line + lineOffset, column: col };
   };
   const fault = (problem: string, offset: number) => message("yaml-syntax", placeAt(offset), { problem });
-  const messages = doc.errors.map((error) => fault(error.message, error.pos[0]));
+  const messages = [...doc.errors, ...doc.warnings].map((error) => fault(error.message, error.pos[0]));
   let data: unknown;
   try {
-    if (messages.length === 0) data = doc.toJS({ maxAliasCount: 100 });
+    if (messages.length === 0) data = doc.toJS({ maxAliasCount: limits.aliases.most });
   } catch (error) {
     // Aliases that point nowhere, or that multiply beyond all measure.
     messages.push(fault((error as Error).message, 0));

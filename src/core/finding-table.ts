@@ -22,6 +22,7 @@ const about = <S extends Subject, const V extends Values>(subject: S, values: V)
 
 /** Everything that the core can find, with what each is about and the values that its sentence may tell. */
 export const findingTable = {
+  "beyond-reckoning": about("rig", {}),
   "capacity-below-hook-and-bait": about("float", { pullG: "mass", hookAndBaitPullG: "mass" }),
   "float-capacity": about("float", {}),
   "float-density-marked": about("float", {

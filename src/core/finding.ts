@@ -27,16 +27,33 @@ export type Answer<T> =
   | { readonly ok: true; readonly value: T; readonly findings: readonly Finding[] }
   | { readonly ok: false; readonly findings: readonly Finding[] };
 
-/** An answer, with any warnings met. */
+/**
+ * An answer, with any warnings met. Every answer of the core is made here, and none holds a figure that is no number or
+ * has no end: figures that are far out of sense make it a reason instead. Only a count in a tub may have no end.
+ */
 export function answer<T>(value: T, findings: readonly Finding[] = []): Answer<T> {
-  return { ok: true, value, findings };
+  return allFinite(value) ? { ok: true, value, findings } : noAnswer("beyond-reckoning");
+}
+
+function allFinite(value: unknown, name = ""): boolean {
+  if (typeof value === "number") {
+    return Number.isFinite(value) || (name === "count" && value === Number.POSITIVE_INFINITY);
+  }
+  if (typeof value !== "object" || value === null) return true;
+  for (const key in value) {
+    if (!allFinite((value as Record<string, unknown>)[key], key)) return false;
+  }
+  return true;
 }
 
 /** The values of a code; a code without any is given none. */
 type Given<C extends FindingCode> = keyof FindingValues<C> extends never ? [] : [FindingValues<C>];
 
+/** What was found; where one of its figures has no end, there is no sentence but this one. */
 const finding = (severity: Finding["severity"], code: FindingCode, values: object = {}) =>
-  ({ code, severity, values }) as Finding;
+  (allFinite(values)
+    ? { code, severity, values }
+    : { code: "beyond-reckoning", severity, values: {} }) as Finding;
 
 /** No answer, and why. */
 export function noAnswer<C extends FindingCode>(

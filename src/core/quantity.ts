@@ -29,7 +29,24 @@ export type QuantityProblem =
   | "no unit"
   | "unknown unit"
   | "pint of which country"
-  | "not understood";
+  | "not understood"
+  | "beyond measure";
+
+/**
+ * The most of each kind, in the core's unit, either way from nothing; whatever is less than a thousand-millionth of it, and not
+ * nothing, is no measure either. Far beyond what is fished, and near enough for every sum to have an end.
+ */
+export const quantityMost: Readonly<Record<QuantityKind, number>> = {
+  length: 1_000_000, // a kilometre
+  mass: 1_000_000, // a tonne
+  time: 1_000_000, // eleven days
+  temperature: 1000,
+  volume: 1_000_000, // a cubic metre
+  pace: 100,
+  density: 100_000,
+  share: 1000,
+};
+const leastShare = 1e-9;
 
 export type ParsedQuantity =
   | { readonly ok: true; readonly value: number }
@@ -214,6 +231,10 @@ const readers: Readonly<Record<QuantityKind, (text: string) => number | ParsedPr
  */
 export function parseQuantity(kind: QuantityKind, text: string): ParsedQuantity {
   const read = readers[kind](text.trim());
-  if (typeof read === "number") return { ok: true, value: read };
+  if (typeof read === "number") {
+    const size = Math.abs(read) / quantityMost[kind];
+    if (size === 0 || (size >= leastShare && size <= 1)) return { ok: true, value: read };
+    return { ok: false, problem: "beyond measure", unit: "", examples: quantityExamples[kind] };
+  }
   return { ok: false, problem: read.problem, unit: read.unit, examples: quantityExamples[kind] };
 }

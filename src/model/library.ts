@@ -186,6 +186,7 @@ interface Change {
   readonly summary: string;
   /** Page below the site. */
   readonly page: string;
+  readonly place: Place;
 }
 
 /** What the float does, why, likeliest first, and what to do. */

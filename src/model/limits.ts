@@ -129,7 +129,7 @@ export const limits = {
     instead: "take out what is not needed",
     reason: "a glossary of a whole trade has half of this",
   },
-  codeAddressSigns: {
+  addressSigns: {
     most: 200,
     of: "signs in the address of the site",
     instead: "serve the guide at a shorter address",

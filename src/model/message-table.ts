@@ -20,6 +20,7 @@ export interface MessageValues {
   readonly "not-utf-8": None;
   readonly "no-front-matter": None;
   readonly "too-much": { readonly limit: LimitName; readonly found: number };
+  readonly "no-sign": { readonly sign: string; readonly number: string };
   readonly "file-too-deep": { readonly folder: string };
   readonly "file-name": { readonly reason: string; readonly hint: string };
   readonly "address-taken": { readonly address: string; readonly by: string };
@@ -91,6 +92,7 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "not-utf-8": "error",
   "no-front-matter": "error",
   "too-much": "error",
+  "no-sign": "error",
   "file-too-deep": "error",
   "file-name": "error",
   "address-taken": "error",

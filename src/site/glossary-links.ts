@@ -1,5 +1,6 @@
 import type { Element, ElementContent, Root, Text } from "hast";
 import { SKIP, visit } from "unist-util-visit";
+import { literal } from "../model/literal.ts";
 
 /** A word of the glossary and where it is explained. */
 export interface TermLink {
@@ -21,7 +22,7 @@ export function termLinker(terms: readonly TermLink[]): (tree: Root) => void {
   if (addressOf.size === 0) return () => undefined;
   const linked = new Set<string>();
   // The longest form first, so that "hook length" is not found as "hook".
-  const forms = [...addressOf.keys()].sort((a, b) => b.length - a.length).map(escaped);
+  const forms = [...addressOf.keys()].sort((a, b) => b.length - a.length).map(literal);
   const anyForm = new RegExp(`(?<![\\p{L}\\d-])(?:${forms.join("|")})(?![\\p{L}\\d-])`, "giu");
   return (tree) => {
     visit(tree, (node, index, parent) => {
@@ -68,8 +69,4 @@ function splitAtTerms(
 
 function plain(value: string): Text {
   return { type: "text", value };
-}
-
-function escaped(form: string): string {
-  return form.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
 }

@@ -67,7 +67,7 @@ describe("the name of a file of the content", () => {
       "1:1 error the file's name does not start with a letter or digit [file-name]",
     ]);
     expect(told(`rigs/${"x".repeat(61)}.md`, rig)).toEqual([
-      "1:1 error the file's name has 61 signs [file-name]",
+      "1:1 error 61 signs in the file's name; the most is 60 [too-much]",
     ]);
   });
 

@@ -169,7 +169,13 @@ export const sampleLibrary: Library = {
     },
   ],
   changes: [
-    { date: "2026-11-20", title: "A new lesson", summary: "Shot the float.", page: "lessons/second.html" },
+    {
+      date: "2026-11-20",
+      title: "A new lesson",
+      summary: "Shot the float.",
+      page: "lessons/second.html",
+      place: placeOf(),
+    },
   ],
   troubles: [
     { place: placeOf(), sign: "The tip rises", causes: ["A fish lifts a shot."], remedies: ["Strike."] },

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { metals } from "../../core/tackle/shot.ts";
+import { limits } from "../../model/limits.ts";
 import { unitChoices } from "../../model/unit-choice.ts";
 import { length, mass, massOrNone, temperature } from "./quantity-schema.ts";
 
@@ -22,6 +23,10 @@ export const guideSchema = z.strictObject({
   publisher: z.string(),
   "site-address": z
     .url({ protocol: /^https?$/, error: "write the whole address, starting with https://" })
+    .refine(
+      (address) => address.length <= limits.addressSigns.most && !/[?#@]/.test(address),
+      `give a plain address of at most ${limits.addressSigns.most} signs, without ?, # and @`,
+    )
     .optional(),
   language: languageTag().default("en"),
   units: z.enum(unitChoices).default("metric first"),

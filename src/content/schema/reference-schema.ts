@@ -2,15 +2,18 @@ import { z } from "zod";
 import { bases } from "../../core/basis.ts";
 import { mass, share } from "./quantity-schema.ts";
 
+/** A word that can be an anchor and be found in a text. */
+const term = z.string().regex(/[\p{L}\d]/u, "has no letter and no digit");
+
 /**
  * `content/glossary.yaml`. `link: false` keeps everyday words, which have other senses too, from becoming links;
  * `unlinked` does so for some forms of a word only (a canal's lock is no locking shot).
  */
 export const glossarySchema = z.array(
   z.strictObject({
-    term: z.string(),
+    term,
     meaning: z.string(),
-    also: z.array(z.string()).default([]),
+    also: z.array(term).default([]),
     unlinked: z.array(z.string()).default([]),
     link: z.boolean().default(true),
   }),

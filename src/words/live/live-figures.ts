@@ -119,7 +119,7 @@ const pictures: Readonly<Record<string, (at: Attributes, context: LiveContext) =
   }),
   "float-chart": (at, { library }) => ({
     picture: "float-chart",
-    floats: list(at("floats")).map((id) => named(library.floats, id, "float").id),
+    floats: list(at, "floats").map((id) => named(library.floats, id, "float").id),
   }),
   "float-states": (at, context) => ({
     picture: "float-states",
@@ -127,7 +127,7 @@ const pictures: Readonly<Record<string, (at: Attributes, context: LiveContext) =
     show: oneOf(stateGroups, at("show"), "group of float states"),
   }),
   "pattern-chart": (at, context) => {
-    const rigs = list(at("rigs"));
+    const rigs = list(at, "rigs");
     const depths = rigs.map((rig) => depthOf((name) => (name === "rig" ? rig : at(name)), context));
     return { picture: "pattern-chart", rigs, depthMm: depths[0]!.depthMm };
   },

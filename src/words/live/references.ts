@@ -28,8 +28,26 @@ export class Wrong<C extends MessageCode = MessageCode> extends Error {
 /** What a directive says of itself, by name; an attribute that is missing is an error, unless something stands in for it. */
 export type Attributes = (name: string, otherwise?: string) => string;
 
-/** Names with commas or spaces between them. */
-export const list = (typed: string): readonly string[] => typed.split(/[\s,]+/).filter(Boolean);
+/** As many as a picture or a table has room for. */
+const abreastMax = 12;
+
+/** Names with commas or spaces between them; at least one. */
+export function list(at: Attributes, name: string): readonly string[] {
+  const names = at(name)
+    .split(/[\s,]+/)
+    .filter(Boolean);
+  if (names.length === 0) throw new Wrong("missing-key", { key: name });
+  return fewEnough(names, name);
+}
+
+function fewEnough<T>(values: readonly T[], name: string): readonly T[] {
+  if (values.length <= abreastMax) return values;
+  throw new Wrong("out-of-range", {
+    key: name,
+    found: `${values.length} long`,
+    bound: `more than ${abreastMax}`,
+  });
+}
 
 export function oneOf<T extends string>(allowed: readonly T[], typed: string, what: string): T {
   const found = allowed.find((known) => known === typed);
@@ -86,16 +104,19 @@ export function inWaterOf(at: Attributes, context: LiveContext): InWater {
   return inWater;
 }
 
-/** Quantities typed one after another, parted by commas. */
+/** Quantities more than nothing, typed one after another, parted by commas. */
 export function quantities(at: Attributes, kind: QuantityKind, name: string): readonly number[] {
-  return at(name)
+  const values = at(name)
     .split(",")
-    .map((typed) => {
-      const read = parseQuantity(kind, typed.trim());
+    .map((part) => {
+      const typed = part.trim();
+      const read = parseQuantity(kind, typed);
       if (!read.ok) {
         const { problem, unit, examples } = read;
-        throw new Wrong("quantity", { problem, unit, kind, examples, found: typed.trim() });
+        throw new Wrong("quantity", { problem, unit, kind, examples, found: typed });
       }
-      return read.value;
+      if (read.value > 0) return read.value;
+      throw new Wrong("out-of-range", { key: name, found: typed, bound: "not above nothing" });
     });
+  return fewEnough(values, name);
 }

@@ -102,7 +102,7 @@ describe("choosing the shot", () => {
     ["a tub with none of the sizes", tradeTub({ SSG: 3 }), 1, "loading.no-shot"],
     ["used-up compartments", tradeTub({ AAA: 0 }), 1, "loading.no-shot"],
     ["a capacity smaller than hook and bait", tradeTub({ AAA: 1 }), -0.2, "loading.bad-target"],
-    ["no figure", tradeTub({ AAA: 1 }), Number.NaN, "loading.bad-target"],
+    ["no figure", tradeTub({ AAA: 1 }), Number.NaN, "beyond-reckoning"],
     ["more than any float carries", tradeTub({ AAA: 1 }), 1e6, "loading.bad-target"],
     ["a shot without weight", [{ ...tradeShot("AAA"), massG: 0, count: 1 }], 1, "loading.bad-shot"],
     ["a count below nothing", [{ ...tradeShot("AAA"), count: -1 }], 1, "loading.bad-shot"],
@@ -110,7 +110,7 @@ describe("choosing the shot", () => {
       "a weight that is no number",
       [{ ...tradeShot("AAA"), massG: Number.NaN, count: 1 }],
       1,
-      "loading.bad-shot",
+      "beyond-reckoning",
     ],
   ])("answers %s with a finding", (_, tub, targetPullG, code) => {
     const choice = chooseShot({ tub, targetPullG, water, split: "halves", sizes: ["AAA"] });
@@ -125,7 +125,7 @@ describe("choosing the shot", () => {
       water: { tempC: Number.NaN, salinity: 0 },
       split: "halves",
     });
-    expect(choice.findings.map(({ code }) => code)).toEqual(["loading.bad-water"]);
+    expect(choice.findings.map(({ code }) => code)).toEqual(["beyond-reckoning"]);
   });
 
   it("gives the same mix however the tub is laid out", () => {

@@ -134,7 +134,7 @@ describe("every pattern", () => {
 
   it.each([
     ["a length below nothing", { floatToHookMm: -5 }, "pattern.bad-length"],
-    ["a depth that is no number", { depthMm: Number.NaN }, "pattern.bad-length"],
+    ["a depth that is no number", { depthMm: Number.NaN }, "beyond-reckoning"],
     ["a capacity smaller than hook and bait", { pullG: -0.1 }, "pattern.no-pull-left"],
     ["an empty tub", { tub: [] }, "pattern.not-in-tub"],
     ["a telltale too heavy for the line", { linePullMaxG: 0.01 }, "pattern.too-heavy-for-line"],

@@ -1,0 +1,87 @@
+import type { Nodes } from "mdast";
+import { visit } from "unist-util-visit";
+import { fontSigns } from "../model/font-signs.ts";
+import { limits } from "../model/limits.ts";
+import { type Message, message, type Place } from "../model/message.ts";
+import { beyondInValue, tooMuch } from "./text-limits.ts";
+import type { Source } from "./world.ts";
+import type { YamlSource } from "./yaml-source.ts";
+
+/**
+ * What the values of a YAML text hold that cannot be set: too many words or levels, or signs that the fonts lack. One
+ * message a value.
+ */
+export function checkValues(yaml: YamlSource, source: Source): readonly Message[] {
+  const messages: Message[] = [];
+  const look = (value: unknown, path: readonly (string | number)[]): void => {
+    if (path.length > limits.depth.most) {
+      // An alias within what it stands for has no end.
+      if (messages.length === 0)
+        messages.push(tooMuch("depth", path.length, yaml.placeOf(path.slice(0, -1))));
+      return;
+    }
+    if (typeof value === "string") messages.push(...checkValue(value, yaml.placeOf(path), source));
+    if (typeof value !== "object" || value === null) return;
+    if (Array.isArray(value) && value.length > limits.listEntries.most) {
+      messages.push(tooMuch("listEntries", value.length, yaml.placeOf(path)));
+      return;
+    }
+    for (const [key, inner] of Object.entries(value)) {
+      if (messages.length > limits.depth.most) return;
+      look(inner, [...path, Array.isArray(value) ? Number(key) : key]);
+    }
+  };
+  look(yaml.data, []);
+  return messages;
+}
+
+function checkValue(value: string, place: Place, source: Source): readonly Message[] {
+  const beyond = beyondInValue(value);
+  if (beyond) return [tooMuch(beyond.limit, beyond.found, place)];
+  const sign = missingSign(value);
+  return sign === undefined ? [] : [noSign(sign, place, source)];
+}
+
+/** Signs of a text that the fonts lack, each the first of its piece. */
+export function checkSigns(body: Nodes, source: Source): readonly Message[] {
+  const messages: Message[] = [];
+  visit(body, (node) => {
+    if (!("value" in node) || node.type === "html") return;
+    const sign = missingSign(node.value);
+    if (sign === undefined) return;
+    const { line, column } = node.position!.start;
+    messages.push(noSign(sign, { file: source.file, line, column }, source));
+  });
+  return messages;
+}
+
+function noSign(sign: string, from: Place, source: Source): Message {
+  const number = `U+${sign.codePointAt(0)!.toString(16).toUpperCase().padStart(4, "0")}`;
+  return message("no-sign", placeOfSign(sign, from, source), { sign, number });
+}
+
+const known = new Set(
+  fontSigns.flatMap(([first, last]) => Array.from({ length: last - first + 1 }, (_, i) => first + i)),
+);
+/** Ends of lines, indents, and a hyphen that shows at the end of a line only: layout takes them out. */
+const takenOut = new Set([..."\n\r\t\u00ad"].map((sign) => sign.codePointAt(0)!));
+
+/** The first sign of a text that no face has. */
+function missingSign(text: string): string | undefined {
+  for (const sign of text.normalize("NFC")) {
+    const code = sign.codePointAt(0)!;
+    if (!known.has(code) && !takenOut.has(code)) return sign;
+  }
+  return undefined;
+}
+
+/** Where a sign stands in its file, from a place on; that place where it is written in another way, such as an escape. */
+function placeOfSign(sign: string, from: Place, { text }: Source): Place {
+  const lines = text.split(/\r\n?|\n/);
+  const { line = 1, column = 1 } = from;
+  for (let at = line - 1; at < lines.length; at++) {
+    const found = lines[at]!.indexOf(sign, at === line - 1 ? column - 1 : 0);
+    if (found >= 0) return { file: from.file, line: at + 1, column: found + 1 };
+  }
+  return from;
+}
