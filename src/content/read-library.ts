@@ -32,13 +32,13 @@ import {
   tubSchema,
 } from "./schema/tackle-schema.ts";
 import { tooMuch } from "./text-limits.ts";
-import type { Sources } from "./world.ts";
+import type { Source } from "./world.ts";
 
 /**
  * The content as one checked value: every file held against its schema, every name looked up. The library is there
  * only when no message is an error; all errors of all files are found in one run.
  */
-export function readLibrary(sources: Sources): Staged<Library | undefined> {
+export function readLibrary(sources: ReadonlyMap<string, Source>): Staged<Library | undefined> {
   const beyond = tooMuchToRead(sources);
   if (beyond) return { value: undefined, messages: [beyond] };
   const words = readWords(sources);
@@ -50,7 +50,7 @@ export function readLibrary(sources: Sources): Staged<Library | undefined> {
 }
 
 /** More content than is read at all, at the file where it goes beyond. */
-function tooMuchToRead(sources: Sources): Message | undefined {
+function tooMuchToRead(sources: ReadonlyMap<string, Source>): Message | undefined {
   let bytes = 0;
   for (const [at, source] of [...sources.values()].entries()) {
     bytes += source.bytes;
@@ -68,7 +68,7 @@ const wordTreeSchema: z.ZodType<WordTree> = z.lazy(() =>
 );
 
 /** The words come first: the reasons of everything else are worded with them. */
-function readWords(sources: Sources): { value?: WordTree; messages: readonly Message[] } {
+function readWords(sources: ReadonlyMap<string, Source>): { value?: WordTree; messages: readonly Message[] } {
   const reading = new Reading(sources, makeWords({}));
   const need = "every fixed word on pages and cards stands there";
   const read = reading.file("words/en.yaml", wordTreeSchema, need);
