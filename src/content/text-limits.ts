@@ -38,7 +38,7 @@ function beyondInLine(content: string, line: number): Beyond | undefined {
 }
 
 /** What Markdown has too much of to be parsed. */
-export function beyondInMarkdown(text: string): Beyond | undefined {
+function beyondInMarkdown(text: string): Beyond | undefined {
   let parts = 0;
   let marks = 0;
   let inPart = false;

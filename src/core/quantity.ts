@@ -36,7 +36,7 @@ export type QuantityProblem =
  * The most of each kind, in the core's unit, either way from nothing; whatever is less than a thousand-millionth of it, and not
  * nothing, is no measure either. Far beyond what is fished, and near enough for every sum to have an end.
  */
-export const quantityMost: Readonly<Record<QuantityKind, number>> = {
+const quantityMost: Readonly<Record<QuantityKind, number>> = {
   length: 1_000_000, // a kilometre
   mass: 1_000_000, // a tonne
   time: 1_000_000, // eleven days

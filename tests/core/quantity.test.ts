@@ -97,3 +97,27 @@ describe("what is no quantity is said to be none", () => {
     });
   });
 });
+
+describe("a figure out of all sense", () => {
+  it.each([
+    ["length", "1001 m"],
+    ["length", `${"9".repeat(400)} m`],
+    ["length", `0.${"0".repeat(20)}1 mm`],
+    ["mass", "1000.1 kg"],
+    ["pace", "101 m/s"],
+    ["share", "1/0"],
+    ["volume", `1${"0".repeat(300)} l`],
+  ] as const)("%s %s is no quantity", (kind, text) => {
+    expect(parseQuantity(kind, text)).toMatchObject({ ok: false });
+  });
+
+  it.each([
+    ["length", "1 km", "unknown unit"],
+    ["length", "1000 m", undefined],
+    ["length", "0 mm", undefined],
+    ["mass", "1000 kg", undefined],
+  ] as const)("%s %s stands at the edge of what is", (kind, text, problem) => {
+    const read = parseQuantity(kind, text);
+    expect(read.ok ? undefined : read.problem).toBe(problem);
+  });
+});
