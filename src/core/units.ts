@@ -26,3 +26,23 @@ export function celsiusFromFahrenheit(tempF: number): number {
 export function fahrenheitFromCelsius(tempC: number): number {
   return (tempC * 9) / 5 + 32;
 }
+
+/**
+ * A number of one unit. A plain number may stand for any of them, as sums give plain numbers; one unit never stands for
+ * another, so a length handed over as a weight does not compile.
+ */
+type Unit<Name extends string> = number & { readonly unit?: Name };
+
+export type Mm = Unit<"mm">;
+export type Cm = Unit<"cm">;
+export type G = Unit<"g">;
+/** Seconds. */
+export type S = Unit<"s">;
+/** Metres a second. */
+export type Ms = Unit<"m/s">;
+/** Degrees Celsius. */
+export type C = Unit<"°C">;
+export type Ml = Unit<"ml">;
+export type KgM3 = Unit<"kg/m³">;
+/** A share of one. */
+export type Share = Unit<"share">;

@@ -2,6 +2,7 @@ import type { FeedAndBait } from "../core/feed/feed-and-bait.ts";
 import type { BiteStep } from "../core/float/bite.ts";
 import type { FlowHang } from "../core/flow/hang.ts";
 import type { Sink } from "../core/sink/sink-of-rig.ts";
+import type { G, Mm, Ms, S, Share } from "../core/units.ts";
 
 /** Ways to hang the same shot, from the softest bite to the hardest. */
 export const arrangements = ["strung out", "spread bulk", "bulk"] as const;
@@ -21,37 +22,37 @@ export interface LiftAndPull {
   /** Centimetre by centimetre, until it has the last shot or is at the surface. */
   readonly steps: readonly BiteStep[];
   /** The most that it grows by within one knock. */
-  readonly hardestStepG: number;
+  readonly hardestStepG: G;
 }
 
 /** How the rig hangs at one pace, held back by one share. */
 export interface FlowFigure extends FlowHang {
   /** Where loose feed must go in to reach the bed below the bait, upstream of the float. */
-  readonly feedUpstreamMm: number;
+  readonly feedUpstreamMm: Mm;
 }
 
 /** Shares of a pace by which a float may be held back before it goes under; 1 where it may be stopped. */
 export interface HoldBackMax {
-  readonly paceMs: number;
+  readonly paceMs: Ms;
   /** As this rig's float is fixed. */
-  readonly share: number;
+  readonly share: Share;
   /** The same float fixed at its foot alone, and at top and bottom. */
-  readonly bottomOnlyShare: number;
-  readonly topAndBottomShare: number;
+  readonly bottomOnlyShare: Share;
+  readonly topAndBottomShare: Share;
 }
 
 /** From which pace a rig is too light, and what load would do in its own paces. */
 export interface TooLight {
   /** Null where no pace that is fished lifts the bait so far. */
-  readonly paceMs: number | null;
+  readonly paceMs: Ms | null;
   /** Load as a multiple of the rig's own shot; 1 where that does, null where no load of shot would. */
-  readonly needed: readonly { readonly paceMs: number; readonly loadShare: number | null }[];
+  readonly needed: readonly { readonly paceMs: Ms; readonly loadShare: Share | null }[];
 }
 
 /** A ball of groundbait that holds together down to the bed, and how far it drifts in each pace. */
 export interface BallDown {
-  readonly timeS: number;
-  readonly drifts: readonly { readonly paceMs: number; readonly driftMm: number }[];
+  readonly timeS: S;
+  readonly drifts: readonly { readonly paceMs: Ms; readonly driftMm: Mm }[];
 }
 
 /** How a rig sinks and hangs, and what was assumed for it. */
@@ -72,8 +73,8 @@ export interface InWater {
   readonly tooLight?: TooLight;
   readonly assumed: {
     readonly floatDragAreaCm2: number;
-    readonly floatMassG: number;
+    readonly floatMassG: G;
     /** Steady fall of the loose feed: taken to be that of the hook bait by itself [m/s]. */
-    readonly feedFallMs: number;
+    readonly feedFallMs: Ms;
   };
 }

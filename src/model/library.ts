@@ -4,6 +4,7 @@ import type { Plummet } from "../core/depth/plumbing.ts";
 import type { Float } from "../core/float/float.ts";
 import type { LeadRule } from "../core/tackle/lead-rule.ts";
 import type { ShotScale, Tub } from "../core/tackle/shot.ts";
+import type { G, Mm } from "../core/units.ts";
 import type { Water } from "../core/water/water.ts";
 import type { KnotPicture } from "./knot-picture.ts";
 import type { Place } from "./message.ts";
@@ -33,7 +34,7 @@ export interface Guide {
   readonly plummets: readonly Plummet[];
   readonly conditions: Water;
   readonly paper: "A4" | "Letter";
-  readonly rodLengthMm: number;
+  readonly rodLengthMm: Mm;
   /** ISO date printed on cards and pages. */
   readonly edition: string;
 }
@@ -121,8 +122,8 @@ export interface Kit {
   readonly floats: readonly FloatEntry[];
   readonly tub: TubEntry;
   readonly hooks: readonly Hook[];
-  readonly mainLineG: number;
-  readonly hookLineG: number;
+  readonly mainLineG: G;
+  readonly hookLineG: G;
   readonly baits: readonly BaitEntry[];
 }
 
@@ -145,8 +146,8 @@ export interface Species {
 
 /** Breaking strains between which a line suits a fish. */
 export interface StrengthBand {
-  readonly leastG: number;
-  readonly mostG: number;
+  readonly leastG: G;
+  readonly mostG: G;
 }
 
 /** The line that a kind of fish asks for, by the name that rigs call it. */

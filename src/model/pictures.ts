@@ -1,19 +1,20 @@
 import type { Node } from "mdast";
 import type { RigVariant } from "../core/float/moved-float.ts";
+import type { Mm } from "../core/units.ts";
 
 /** A picture that a text asks for, with every name in it known to be there. */
 export type PictureReference =
   | {
       readonly picture: "rig-drawing";
       readonly rig: string;
-      readonly depthMm: number;
+      readonly depthMm: Mm;
       readonly variant: RigVariant;
     }
   | { readonly picture: "float-drawing"; readonly float: string }
   | { readonly picture: "float-chart"; readonly floats: readonly string[] }
   | { readonly picture: "float-states"; readonly rig: string; readonly show: StateGroup }
-  | { readonly picture: "pattern-chart"; readonly rigs: readonly string[]; readonly depthMm: number }
-  | { readonly picture: "hang-plot"; readonly rig: string; readonly depthMm: number }
+  | { readonly picture: "pattern-chart"; readonly rigs: readonly string[]; readonly depthMm: Mm }
+  | { readonly picture: "hang-plot"; readonly rig: string; readonly depthMm: Mm }
   | { readonly picture: "knot"; readonly knot: string }
   | { readonly picture: "scene"; readonly scene: Scene };
 

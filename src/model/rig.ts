@@ -9,6 +9,7 @@ import type { TiedKnot } from "../core/tackle/knots.ts";
 import type { LeadRule } from "../core/tackle/lead-rule.ts";
 import type { Line } from "../core/tackle/line.ts";
 import type { ShotScale, Tub } from "../core/tackle/shot.ts";
+import type { G, KgM3, Mm, Ms } from "../core/units.ts";
 import type { Water } from "../core/water/water.ts";
 
 export type { Feed } from "../core/feed/feed.ts";
@@ -17,7 +18,7 @@ export type { Line } from "../core/tackle/line.ts";
 
 export interface Hook {
   readonly size: number;
-  readonly massG: number;
+  readonly massG: G;
   readonly basis: Basis;
 }
 
@@ -25,10 +26,10 @@ export interface Hook {
 export interface Bait {
   readonly id: string;
   readonly title: string;
-  readonly massG: number;
-  readonly densityKgM3: number;
+  readonly massG: G;
+  readonly densityKgM3: KgM3;
   /** Measured fall speed of the bare bait [m/s]. */
-  readonly fallMs?: number;
+  readonly fallMs?: Ms;
   readonly basis: Basis;
 }
 
@@ -45,14 +46,14 @@ export interface Rig {
   readonly mainLine: Line;
   readonly hookLine: Line;
   /** Hook length, from loop to bend of the hook. */
-  readonly hookLengthMm: number;
+  readonly hookLengthMm: Mm;
   readonly hook: Hook;
   readonly bait: Bait;
   readonly feed: Feed;
   readonly setting: Setting;
   /** Line beyond the depth (over depth > 0, off bottom or up in the water < 0). */
-  readonly overdepthMm: number;
-  readonly depthsMm: readonly number[];
+  readonly overdepthMm: Mm;
+  readonly depthsMm: readonly Mm[];
   readonly pattern: PatternSpec;
   /** Least share of the load that locks the float, by pull; 0 for floats that shot do not hold. */
   readonly lockShareMin: number;
@@ -63,12 +64,12 @@ export interface Rig {
   readonly scaleSizes: ShotScale["sizes"];
   readonly conditions: Water;
   /** Surface pace of flowing water [m/s]; the paces the rig is for. Empty for still water. */
-  readonly pacesMs: readonly number[];
+  readonly pacesMs: readonly Ms[];
   readonly outfit: Outfit;
   /** Of the rod, or of the whip. */
-  readonly rodLengthMm: number;
+  readonly rodLengthMm: Mm;
   /** Tip that should show, where it is not the float's own mark. */
-  readonly tipWantedMm?: number;
+  readonly tipWantedMm?: Mm;
   readonly knots: readonly TiedKnot[];
   readonly leadRule: LeadRule;
   /** Plummets in the box, to plumb the depth with. */

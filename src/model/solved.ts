@@ -8,6 +8,7 @@ import type { LockGroups } from "../core/loading/loading.ts";
 import type { PlacedShot } from "../core/patterns/pattern.ts";
 import type { LineChain } from "../core/tackle/knots.ts";
 import type { Shot } from "../core/tackle/shot.ts";
+import type { G, Mm, Share } from "../core/units.ts";
 import type { GuideRow } from "./guide-row.ts";
 import type { InWater } from "./in-water.ts";
 import type { Rig } from "./rig.ts";
@@ -17,35 +18,35 @@ export type { ShotEffect, TipState } from "../core/float/shot-effects.ts";
 
 /** A shot in its place, with what the drawing and the tables need of it. */
 export interface SolvedShot extends PlacedShot {
-  readonly pullG: number;
-  readonly diameterMm: number;
+  readonly pullG: G;
+  readonly diameterMm: Mm;
 }
 
 /** The rig made up for one depth. */
 export interface SolvedDepth {
-  readonly depthMm: number;
-  readonly overdepthMm: number;
+  readonly depthMm: Mm;
+  readonly overdepthMm: Mm;
   /** Surface to the float's lower eye at the tip shown. */
-  readonly draughtMm: number;
-  readonly floatToHookMm: number;
+  readonly draughtMm: Mm;
+  readonly floatToHookMm: Mm;
   /** Shot on the line, from the hook up. */
   readonly lineShot: readonly SolvedShot[];
   /** Shot that lock the float, heaviest first; none where no shot hold it. */
   readonly lockShot: readonly SolvedShot[];
   /** The same in the groups that are pinched on either side of the float's eye. */
   readonly lock: LockGroups;
-  readonly massG: number;
-  readonly pullG: number;
-  readonly sparePullG: number;
+  readonly massG: G;
+  readonly pullG: G;
+  readonly sparePullG: G;
   /** Tip above the water while everything hangs clear; 0 where the load takes the float under. */
-  readonly tipShowingMm: number;
+  readonly tipShowingMm: Mm;
   /** Tip as the rig is fished: the same, but for a rig whose setting lays shot on the bed; 0 where it shows none. */
-  readonly tipAsSetMm: number;
-  readonly tipUncertaintyMm: number;
+  readonly tipAsSetMm: Mm;
+  readonly tipUncertaintyMm: Mm;
   /** Shot set the tip, or the depth does where the rig lays shot on the bed: then none is added or taken for it. */
   readonly tipSetBy: "shot" | "depth";
   /** Share of the shot's pull that locks the float; 0 without lock shot. */
-  readonly lockShare: number;
+  readonly lockShare: Share;
   readonly depthGuide: readonly GuideStep[];
   /** The depth guide with lines that say the same put together. */
   readonly guideRows: readonly GuideRow[];
@@ -78,7 +79,7 @@ export interface Plumbing {
   /** What the float does when it is set much too deep. */
   readonly tooDeep: "lies flat" | "stands too high";
   /** Lightest plummet that sinks the float with those alone [g]. */
-  readonly plummetNeededG: number;
+  readonly plummetNeededG: G;
   /** The lightest in the box that will do. */
   readonly plummet?: Plummet;
 }
@@ -86,10 +87,10 @@ export interface Plumbing {
 /** A rig with its sums done, for every depth that it is for. */
 export interface SolvedRig {
   readonly rig: Rig;
-  readonly floatPullG: number;
-  readonly floatLengthMm: number;
-  readonly floatMassG: number;
-  readonly hookAndBaitPullG: number;
+  readonly floatPullG: G;
+  readonly floatLengthMm: Mm;
+  readonly floatMassG: G;
+  readonly hookAndBaitPullG: G;
   readonly lineChain: LineChain;
   readonly sessionFeed: SessionFeed;
   readonly depths: readonly SolvedDepth[];

@@ -1,6 +1,7 @@
 import { groundbaitBallMm } from "../core/feed/groundbait.ts";
 import { type Answer, answer } from "../core/finding.ts";
 import { ballFall, feedDriftTable, feedUpstreamMm, groundbaitBall } from "../core/flow/feed-drift.ts";
+import type { Mm, Ms } from "../core/units.ts";
 import type { Water } from "../core/water/water.ts";
 import type { BallDown } from "../model/in-water.ts";
 
@@ -12,20 +13,16 @@ export const downTheSwimMm = 5000;
 
 /** Where loose feed must go in, a row a pace, a column a depth [mm]. */
 export interface FeedTable {
-  readonly fallMs: number;
-  readonly pacesMs: readonly number[];
-  readonly depthsMm: readonly number[];
+  readonly fallMs: Ms;
+  readonly pacesMs: readonly Ms[];
+  readonly depthsMm: readonly Mm[];
   /** Upstream of the spot at which it is to reach the bed. */
   readonly upstreamOfSpotMm: readonly (readonly number[])[];
   /** Upstream of where a float is put in that catches `downTheSwimMm` further down; below 0 is downstream. */
   readonly upstreamOfStartMm: readonly (readonly number[])[];
 }
 
-export function feedTable(
-  fallMs: number,
-  pacesMs: readonly number[],
-  depthsMm: readonly number[],
-): Answer<FeedTable> {
+export function feedTable(fallMs: Ms, pacesMs: readonly Ms[], depthsMm: readonly Mm[]): Answer<FeedTable> {
   const drift = feedDriftTable(pacesMs, depthsMm, fallMs);
   if (!drift.ok) return drift;
   const spot = { kind: "downstream", distanceMm: downTheSwimMm } as const;
@@ -33,7 +30,7 @@ export function feedTable(
   return answer({ fallMs, pacesMs, depthsMm, upstreamOfSpotMm: drift.value, upstreamOfStartMm: fromStart });
 }
 
-export function ballDown(depthMm: number, pacesMs: readonly number[], water: Water): Answer<BallDown> {
+export function ballDown(depthMm: Mm, pacesMs: readonly Ms[], water: Water): Answer<BallDown> {
   const ball = groundbaitBall(groundbaitBallMm, groundbaitBallKgM3);
   const still = ballFall(ball, depthMm, 0, water);
   if (!still.ok) return still;

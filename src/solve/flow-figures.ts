@@ -4,6 +4,7 @@ import { feedDriftMm, feedUpstreamMm } from "../core/flow/feed-drift.ts";
 import { hangInCurrent } from "../core/flow/hang.ts";
 import { holdBackShareMax } from "../core/flow/held-float.ts";
 import type { FlowRig } from "../core/flow/line-balance.ts";
+import type { Ms } from "../core/units.ts";
 import type { FlowFigure, HoldBackMax } from "../model/in-water.ts";
 import type { Rig } from "../model/rig.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
@@ -16,7 +17,7 @@ export function flowFigures(
   rig: Rig,
   { depthMm, overdepthMm }: SolvedDepth,
   flowing: FlowRig,
-  feedFallMs: number,
+  feedFallMs: Ms,
 ): Answer<readonly FlowFigure[]> {
   // The bait is meant to be where the setting puts it: at the bed, or above it by what the rig is set off it.
   const aboveBedMm = Math.max(0, -overdepthMm);

@@ -3,6 +3,7 @@ import { heaviestFirst, type LockGroups, lockFor } from "../core/loading/loading
 import type { PlacedShot } from "../core/patterns/pattern.ts";
 import { placePattern } from "../core/patterns/table.ts";
 import { ballDiameterMm, pullG, type Shot } from "../core/tackle/shot.ts";
+import type { G, Mm } from "../core/units.ts";
 import type { Rig } from "../model/rig.ts";
 import type { SolvedShot } from "../model/solved.ts";
 
@@ -13,12 +14,7 @@ interface RigShot {
 }
 
 /** The pattern's shot down the line, and the lock from what is left. */
-export function rigShot(
-  rig: Rig,
-  depthMm: number,
-  floatToHookMm: number,
-  pullForShotG: number,
-): Answer<RigShot> {
+export function rigShot(rig: Rig, depthMm: Mm, floatToHookMm: Mm, pullForShotG: G): Answer<RigShot> {
   const { float, tub, conditions, pattern } = rig;
   const locked = float.heldByShot;
   const line = placePattern(pattern, {
@@ -41,11 +37,11 @@ export function rigShot(
 }
 
 /** The lock's shot in their place at the float, heaviest first. */
-export function atFloat({ below, above }: LockGroups, floatToHookMm: number): PlacedShot[] {
+export function atFloat({ below, above }: LockGroups, floatToHookMm: Mm): PlacedShot[] {
   return heaviestFirst([...below, ...above]).map((shot) => inLock(shot, floatToHookMm));
 }
 
-const inLock = (shot: Shot, fromHookMm: number): PlacedShot => ({ ...shot, role: "lock", fromHookMm });
+const inLock = (shot: Shot, fromHookMm: Mm): PlacedShot => ({ ...shot, role: "lock", fromHookMm });
 
 /** Shot in their places, with what the drawing and the tables need of them. */
 export function solvedShot(placed: readonly PlacedShot[], { conditions }: Rig): readonly SolvedShot[] {

@@ -1,6 +1,7 @@
 import { aboveLoopMm, apartMm, highestMm } from "../core/patterns/clearance.ts";
 import type { LineRoom, PatternKind } from "../core/patterns/pattern.ts";
 import { spreadMm, stackedMm } from "../core/patterns/spacing.ts";
+import type { Mm } from "../core/units.ts";
 import type { Sister } from "../model/in-water.ts";
 import { type Arrangement, arrangements } from "../model/in-water.ts";
 import type { Rig } from "../model/rig.ts";
@@ -96,5 +97,5 @@ function gathered(
   return atMm.at(-1)! <= highestMm(room) ? [...below, ...moved(bulk, atMm)] : undefined;
 }
 
-const moved = (shot: readonly SolvedShot[], atMm: readonly number[]) =>
+const moved = (shot: readonly SolvedShot[], atMm: readonly Mm[]) =>
   shot.map((one, i) => ({ ...one, fromHookMm: atMm[i]! }));

@@ -8,6 +8,7 @@ import {
 import { type Answer, answer } from "../core/finding.ts";
 import { totalPullG } from "../core/loading/loading.ts";
 import type { Shot } from "../core/tackle/shot.ts";
+import type { Mm } from "../core/units.ts";
 import type { Rig } from "../model/rig.ts";
 import type { Plumbing } from "../model/solved.ts";
 
@@ -20,8 +21,8 @@ const farTooDeepMm = 1000;
 /** Finding the depth of a rig with a plummet. */
 export function solvePlumbing(
   rig: Rig,
-  depthMm: number,
-  markMm: number,
+  depthMm: Mm,
+  markMm: Mm,
   lockShot: readonly Shot[],
 ): Answer<Plumbing> {
   const { float, conditions, plummets } = rig;

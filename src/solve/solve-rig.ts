@@ -12,6 +12,7 @@ import { totalPullG } from "../core/loading/loading.ts";
 import { lineChain } from "../core/tackle/knots.ts";
 import { checkLead } from "../core/tackle/lead-rule.ts";
 import { metalDensityKgM3, pullShare } from "../core/tackle/shot.ts";
+import type { G, Mm } from "../core/units.ts";
 import type { Water } from "../core/water/water.ts";
 import type { Bait, Hook, Rig } from "../model/rig.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
@@ -67,12 +68,7 @@ export function solveRig(rig: Rig): Answer<SolvedRig> {
   return solved.depths.length > 0 ? answer(solved, findings) : { ok: false, findings };
 }
 
-function solveDepth(
-  rig: Rig,
-  depthMm: number,
-  pullOfFloatG: number,
-  pullOfBaitG: number,
-): Answer<SolvedDepth> {
+function solveDepth(rig: Rig, depthMm: Mm, pullOfFloatG: G, pullOfBaitG: G): Answer<SolvedDepth> {
   const { float, conditions } = rig;
   // The mark's draught places the shot; the tip that they then show moves the float by a few millimetres at most.
   const wantedMm = rig.tipWantedMm ?? float.tipShowingMm;

@@ -5,6 +5,7 @@ import { tipShowingMm } from "../core/float/tip.ts";
 import { checkTipMark } from "../core/float/tip-off-mark.ts";
 import { tubWithout } from "../core/loading/loading.ts";
 import type { Shot } from "../core/tackle/shot.ts";
+import type { G, Mm } from "../core/units.ts";
 import { tipUncertaintyMm } from "../core/water/surface-tension.ts";
 import type { Rig } from "../model/rig.ts";
 import type { SolvedDepth } from "../model/solved.ts";
@@ -28,8 +29,8 @@ type ToldTip = Pick<
  */
 export function solveTip(
   rig: Rig,
-  hangingG: number,
-  wantedMm: number,
+  hangingG: G,
+  wantedMm: Mm,
   set: GuideReading,
   shot: readonly Shot[],
 ): { readonly told: ToldTip; readonly findings: readonly Finding[] } {
@@ -60,7 +61,7 @@ export function solveTip(
 }
 
 /** The lightest shot that the rig carries and that is missed when it is not there. */
-function seenShot(effects: readonly ShotEffect[], showingMm: number): Shot | undefined {
+function seenShot(effects: readonly ShotEffect[], showingMm: Mm): Shot | undefined {
   const rising = [...effects].sort((a, b) => a.massG - b.massG);
   return rising.find(({ oneFewerMm }) => (oneFewerMm ?? 0) - showingMm >= seenTipMm);
 }

@@ -1,5 +1,6 @@
 import type { LockGroups } from "../core/loading/loading.ts";
 import type { CountedShot, GroupedShot } from "../core/tackle/shot-groups.ts";
+import type { C, G, Ml, Mm, Ms, Share } from "../core/units.ts";
 import {
   fahrenheitFromCelsius,
   gPerOunce,
@@ -19,16 +20,16 @@ import type { Words } from "./words.ts";
  */
 export interface Figures {
   /** A water depth: `1.5 m (4 ft 11 in)`. */
-  depth(mm: number): string;
+  depth(mm: Mm): string;
   /** A distance along the line, to the centimetre: `30 cm (12 in)`. */
-  gap(mm: number): string;
+  gap(mm: Mm): string;
   /** The same without the second system, for labels in drawings. */
-  shortDepth(mm: number): string;
-  shortGap(mm: number): string;
+  shortDepth(mm: Mm): string;
+  shortGap(mm: Mm): string;
   /** A short length from one end of a range to the other: `10 cm to 20 cm`, or one where both are told alike. */
-  gapRange(fromMm: number, toMm: number): string;
+  gapRange(fromMm: Mm, toMm: Mm): string;
   /** From one distance along the line to another: `52–112 cm`; one alone where both are written the same. */
-  shortGaps(fromMm: number, toMm: number): string;
+  shortGaps(fromMm: Mm, toMm: Mm): string;
   /** A load, heaviest size first: `AAA + 2 × No 1 + No 8`. */
   shot(shots: readonly CountedShot[]): string;
   /** What is pinched on either side of a float's eye: `2 × BB above, AAA below`. */
@@ -36,32 +37,32 @@ export interface Figures {
   /** Shot on the line with their places, from the hook up: `No 10 at 32 cm; 4 × No 8 at 52–112 cm`. */
   shotPlaces(line: readonly GroupedShot[]): string;
   /** Where a hook is set, from the overdepth of the shallowest such setting to that of the deepest: `5 cm over depth`. */
-  hookSet(fromOverdepthMm: number, toOverdepthMm: number): string;
+  hookSet(fromOverdepthMm: Mm, toOverdepthMm: Mm): string;
   /** Tip showing, to 5 mm: `15 mm`. */
-  tip(mm: number): string;
+  tip(mm: Mm): string;
   /** A weight, to 0.01 g: `1.6 g`. */
-  mass(g: number): string;
+  mass(g: G): string;
   /** A weight as a scale or a rule states it, which may be finer than the bank needs: `0.0635 g`. */
-  statedMass(g: number): string;
+  statedMass(g: G): string;
   /** A breaking strain: `4 lb (1.8 kg)`. */
-  strength(g: number): string;
+  strength(g: G): string;
   /** Breaking strains from one to another: `3 lb to 6 lb (1.4 kg to 2.7 kg)`. */
-  strengthBand(fromG: number, toG: number): string;
+  strengthBand(fromG: G, toG: G): string;
   /** A small size such as a line's or shot's diameter: `0.16 mm`. */
-  diameter(mm: number): string;
+  diameter(mm: Mm): string;
   /** A surface pace: `10 m in 25 s`. */
-  pace(ms: number): string;
-  temperature(c: number): string;
-  volume(ml: number): string;
+  pace(ms: Ms): string;
+  temperature(c: C): string;
+  volume(ml: Ml): string;
   /** A share of one: `70 %`. */
-  share(share: number): string;
+  share(share: Share): string;
   /** A number without a unit, with at most so many decimals. */
   number(value: number, digits: number): string;
   /** A time: `45 s`, `2 min 30 s`. */
   time(s: number): string;
 }
 
-function feetAndInches(mm: number): string {
+function feetAndInches(mm: Mm): string {
   const inches = Math.round(Math.abs(mm) / mmPerInch);
   const sign = mm < 0 && inches > 0 ? "−" : "";
   const feet = Math.floor(inches / 12);
@@ -70,13 +71,13 @@ function feetAndInches(mm: number): string {
   return rest === 0 ? `${sign}${feet} ft` : `${sign}${feet} ft ${rest} in`;
 }
 
-function wholeInches(mm: number, number: NumberText): string {
+function wholeInches(mm: Mm, number: NumberText): string {
   const inches = mm / mmPerInch;
   return Math.abs(inches) < 4 ? `${number(Math.round(inches * 4) / 4, 2)} in` : `${number(inches, 0)} in`;
 }
 
 /** The pace as an angler takes it: how long a float needs for ten metres or yards. */
-function paceOver(ms: number, wayMm: number, unit: string, number: NumberText): string {
+function paceOver(ms: Ms, wayMm: Mm, unit: string, number: NumberText): string {
   return `10 ${unit} in ${number((10 * wayMm) / 1000 / ms, 0)} s`;
 }
 
@@ -89,18 +90,18 @@ const minutes = (s: number): string => {
 /** Figures in the units and the language (a BCP 47 tag) of a guide. */
 export function makeFigures(units: UnitChoice, words: Words, language: string): Figures {
   const number = makeNumberText(language);
-  const metres = (mm: number) => `${number(mm / 1000, 2)} m`;
-  const centimetres = (mm: number) => `${number(mm / 10, 0)} cm`;
-  const inches = (mm: number) => wholeInches(mm, number);
+  const metres = (mm: Mm) => `${number(mm / 1000, 2)} m`;
+  const centimetres = (mm: Mm) => `${number(mm / 10, 0)} cm`;
+  const inches = (mm: Mm) => wholeInches(mm, number);
   /** Both systems as the guide wants them. */
   const shown = (metric: string, imperial: string): string =>
     units === "metric" ? metric : units === "imperial" ? imperial : `${metric} (${imperial})`;
   const gaps: Gaps = { words, shown, centimetres, inches };
   const one = (metric: string, imperial: string): string => (units === "imperial" ? imperial : metric);
-  const pounds = (g: number) =>
+  const pounds = (g: G) =>
     g < gPerPound ? `${number(g / gPerOunce, 0)} oz` : `${number(g / gPerPound, 1)} lb`;
-  const shortGap = (mm: number) => one(centimetres(mm), inches(mm));
-  const shortGaps = (fromMm: number, toMm: number) => {
+  const shortGap = (mm: Mm) => one(centimetres(mm), inches(mm));
+  const shortGaps = (fromMm: Mm, toMm: Mm) => {
     if (shortGap(fromMm) === shortGap(toMm)) return shortGap(fromMm);
     const [from, to] = unitOnce([shortGap(fromMm), shortGap(toMm)]);
     return words("figures.range", { from: from!, to: to! });
@@ -127,7 +128,7 @@ export function makeFigures(units: UnitChoice, words: Words, language: string): 
       return units === "imperial" ? pounds(g) : `${pounds(g)} (${number(g / 1000, 1)} kg)`;
     },
     strengthBand: (fromG, toG) => {
-      const run = (shownAs: (g: number) => string) =>
+      const run = (shownAs: (g: G) => string) =>
         words("figures.from-to", { from: shownAs(fromG), to: shownAs(toG) });
       const kilograms = run((g) => `${number(g / 1000, 1)} kg`);
       if (units === "metric") return kilograms;
@@ -154,7 +155,7 @@ function unitOnce(figures: readonly string[]): string[] {
   return plain.map((one, at) => (at < figures.length - 1 ? one![1]! : one![0]));
 }
 
-function pints(ml: number, words: Words, number: NumberText): string {
+function pints(ml: Ml, words: Words, number: NumberText): string {
   const count = number(ml / mlPerImperialPint, 1);
   return count === "1" ? words("figures.imperial-pint") : words("figures.imperial-pints", { pints: count });
 }
@@ -164,27 +165,27 @@ interface Gaps {
   readonly words: Words;
   /** Both systems as the guide wants them. */
   readonly shown: (metric: string, imperial: string) => string;
-  readonly centimetres: (mm: number) => string;
-  readonly inches: (mm: number) => string;
+  readonly centimetres: (mm: Mm) => string;
+  readonly inches: (mm: Mm) => string;
 }
 
 /** A hook nearer to the bed than this touches it [mm]. */
 const touchingMm = 5;
 
-function hookSet(fromMm: number, toMm: number, gaps: Gaps): string {
+function hookSet(fromMm: Mm, toMm: Mm, gaps: Gaps): string {
   const { words } = gaps;
-  const place = (mm: number) =>
+  const place = (mm: Mm) =>
     Math.abs(mm) < touchingMm ? "at-the-bed" : mm < 0 ? "off-the-bed" : "over-depth";
   if (place(fromMm) !== place(toMm)) {
-    const end = (mm: number) => hookSet(mm, mm, gaps);
+    const end = (mm: Mm) => hookSet(mm, mm, gaps);
     return words("figures.from-to", { from: end(fromMm), to: end(toMm) });
   }
   const gap = gapRange(Math.abs(fromMm), Math.abs(toMm), gaps);
   return words(`figures.${place(fromMm)}`, { gap });
 }
 
-function gapRange(fromMm: number, toMm: number, { words, shown, centimetres, inches }: Gaps): string {
-  const run = (length: (mm: number) => string): string => {
+function gapRange(fromMm: Mm, toMm: Mm, { words, shown, centimetres, inches }: Gaps): string {
+  const run = (length: (mm: Mm) => string): string => {
     const [from, to] = [length(fromMm), length(toMm)];
     return from === to ? from : words("figures.from-to", { from, to });
   };

@@ -7,6 +7,7 @@ import {
   groupShot,
   type ShotGroup,
 } from "../core/tackle/shot-groups.ts";
+import type { Mm } from "../core/units.ts";
 import { allShot, type SolvedDepth } from "../model/solved.ts";
 import type { Words } from "./words.ts";
 
@@ -32,8 +33,8 @@ export function lockText({ below, above }: LockGroups, words: Words): string {
 
 /** How distances from the hook are written: a run from one to another, and several one by one. */
 interface DistancesText {
-  readonly range: (fromMm: number, toMm: number) => string;
-  readonly list: (distancesMm: readonly number[]) => string;
+  readonly range: (fromMm: Mm, toMm: Mm) => string;
+  readonly list: (distancesMm: readonly Mm[]) => string;
 }
 
 /**

@@ -1,3 +1,4 @@
+import type { Mm, Share } from "../core/units.ts";
 import type { BallDown, FlowFigure, HoldBackMax, InWater, LiftAndPull } from "../model/in-water.ts";
 import type { FeedTable } from "../solve/feed-in-water.ts";
 import type { TableKit, TextTable } from "./tables.ts";
@@ -51,7 +52,7 @@ function whereBait({ leadMm }: FlowFigure, { words, figures }: TableKit): string
   });
 }
 
-function whereFeed(upstreamMm: number, { words, figures }: TableKit): string {
+function whereFeed(upstreamMm: Mm, { words, figures }: TableKit): string {
   if (thrown(upstreamMm) === 0) return words("page.in-water.at-float");
   const gap = figures.shortDepth(Math.abs(thrown(upstreamMm)));
   return words(`page.in-water.${upstreamMm > 0 ? "upstream" : "downstream"}`, { gap });
@@ -78,7 +79,7 @@ export function liftTable(
   const first = Math.max(0, Math.ceil(Math.min(...changesMm) / liftStepMm) - 1);
   const last = Math.ceil(Math.max(...changesMm) / liftStepMm);
   const lines = Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => (first + i) * liftStepMm);
-  const felt = (atMm: number) => lift.map(({ steps }) => grams((steps[atMm / 10] ?? steps.at(-1)!).feltG));
+  const felt = (atMm: Mm) => lift.map(({ steps }) => grams((steps[atMm / 10] ?? steps.at(-1)!).feltG));
   return {
     head: [
       words("page.in-water.lift.risen"),
@@ -97,7 +98,7 @@ export function liftTable(
 
 /** Share by which a float may be held back in each pace, at its foot alone and at top and bottom. */
 export function holdBackTable(shares: readonly HoldBackMax[], { words, figures }: TableKit): TextTable {
-  const stands = (share: number) =>
+  const stands = (share: Share) =>
     share === 1
       ? words("page.in-water.may-be-stopped")
       : words("page.in-water.goes-under", { share: figures.share(share) });
@@ -131,7 +132,7 @@ export function feedPlaceTable(feed: FeedTable, from: "spot" | "start", kit: Tab
 
 /** How long a ball of groundbait falls and how far it drifts, a row a depth. */
 export function ballTable(
-  balls: readonly { readonly depthMm: number; readonly ball: BallDown }[],
+  balls: readonly { readonly depthMm: Mm; readonly ball: BallDown }[],
   { words, figures }: TableKit,
 ): TextTable {
   const paces = balls[0]?.ball.drifts ?? [];

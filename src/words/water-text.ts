@@ -1,4 +1,5 @@
 import { groundbaitBallMm } from "../core/feed/groundbait.ts";
+import type { Ms } from "../core/units.ts";
 import type { InWater } from "../model/in-water.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { downTheSwimMm, feedTable } from "../solve/feed-in-water.ts";
@@ -134,14 +135,14 @@ function feedNotes({ againstFeed, ball }: InWater, { words, figures }: TableKit)
   ];
 }
 
-function holdBackNote({ holdBackMax }: InWater, paceMs: number, { words, figures }: TableKit): string[] {
+function holdBackNote({ holdBackMax }: InWater, paceMs: Ms, { words, figures }: TableKit): string[] {
   const most = holdBackMax.find((one) => one.paceMs === paceMs);
   if (!most) return [];
   const stands = most.bottomOnlyShare === 1 ? "either" : "bottom-only";
   return [words(`page.in-water.hold-back.${stands}`, { share: figures.share(most.bottomOnlyShare) })];
 }
 
-function neededNote({ tooLight }: InWater, paceMs: number, { words, figures }: TableKit): string[] {
+function neededNote({ tooLight }: InWater, paceMs: Ms, { words, figures }: TableKit): string[] {
   const needed = tooLight?.needed.find((one) => one.paceMs === paceMs);
   if (!needed || needed.loadShare === 1) return [];
   const lift = figures.shortGap(mayLiftMm);

@@ -1,5 +1,6 @@
 import convert from "convert";
 import { describe, expect, it } from "vitest";
+import type { G, Mm } from "../../src/core/units.ts";
 import { makeFigures } from "../../src/words/figures.ts";
 import { makeWords } from "../../src/words/words.ts";
 
@@ -92,5 +93,18 @@ describe("figures in the language of the guide", () => {
 
   it("writes no minus before nothing", () => {
     expect(metric.number(-0.004, 2)).toBe("0");
+  });
+});
+
+/** The compiler holds this: without the error that it expects, `npm run types` fails. */
+describe("units at the joints between rooms", () => {
+  it("lets no length stand for a weight, no weight for a time", () => {
+    const long: Mm = 1000;
+    const heavy: G = 1;
+    // @ts-expect-error a length is no weight
+    expect(metric.mass(long)).toBe("1000 g");
+    // @ts-expect-error a weight is no time
+    expect(metric.time(heavy)).toBe("1 s");
+    expect(metric.depth(long + 500)).toBe("1.5 m");
   });
 });

@@ -5,6 +5,7 @@ import { checkFloat } from "../float/float-check.ts";
 import { draughtMm, loadForTipG } from "../float/tip.ts";
 import type { PlacedShot } from "../patterns/pattern.ts";
 import { pullG } from "../tackle/shot.ts";
+import type { G, Mm } from "../units.ts";
 import type { Water } from "../water/water.ts";
 import type { GuideReading, GuideStep } from "./guide-step.ts";
 import { type HangingLoad, type StillHang, stillHang, stillReading } from "./still-reading.ts";
@@ -14,12 +15,12 @@ export interface DepthGuideInput {
   readonly water: Water;
   /** Running water drags what touches the bed; still water lets it rest. */
   readonly flowing: boolean;
-  readonly depthMm: number;
+  readonly depthMm: Mm;
   /** Every shot, the lock too. */
   readonly shot: readonly PlacedShot[];
-  readonly hookAndBaitPullG: number;
+  readonly hookAndBaitPullG: G;
   /** The rig's own overdepth: where to start, where the float can be fished so [mm]. */
-  readonly settingMm: number;
+  readonly settingMm: Mm;
 }
 
 /** How far the guide reaches at least to either side of dead depth, and how often it has a line [mm]. */
@@ -50,7 +51,7 @@ function hangingLoads({ shot, hookAndBaitPullG, water }: DepthGuideInput): reado
   });
 }
 
-function flowingReading({ resting, tipMm, sunk }: StillHang, overdepthMm: number): GuideReading {
+function flowingReading({ resting, tipMm, sunk }: StillHang, overdepthMm: Mm): GuideReading {
   const shotOnBed = resting.flatMap(({ size, fromHookMm }) =>
     size !== null && fromHookMm <= overdepthMm ? [size] : [],
   );
@@ -167,18 +168,18 @@ export function depthGuide(input: DepthGuideInput): Answer<readonly GuideStep[]>
 type PlacedReading = Omit<GuideStep, "advice" | "moveMm">;
 
 /** The setting nearest to the rig's own at which the float shows a tip. */
-function startingPointMm(readings: readonly PlacedReading[], settingMm: number): number | undefined {
+function startingPointMm(readings: readonly PlacedReading[], settingMm: Mm): number | undefined {
   const fished = readings.filter(({ tipShowingMm }) => (tipShowingMm ?? 0) >= seenTipMm);
   const offMm = ({ overdepthMm }: PlacedReading) => Math.abs(overdepthMm - settingMm);
   return fished.sort((a, b) => offMm(a) - offMm(b))[0]?.overdepthMm;
 }
 
-function settingFindings(settingMm: number, startMm: number): readonly Finding[] {
+function settingFindings(settingMm: Mm, startMm: Mm): readonly Finding[] {
   if (startMm > settingMm) return [warning("setting-too-shallow", { deeperMm: startMm - settingMm })];
   return startMm < settingMm ? [warning("setting-too-deep", { shallowerMm: settingMm - startMm })] : [];
 }
 
-function advised(reading: PlacedReading, startMm: number): GuideStep {
+function advised(reading: PlacedReading, startMm: Mm): GuideStep {
   const moveMm = startMm - reading.overdepthMm;
   const advice = moveMm === 0 ? "start-here" : moveMm > 0 ? "go-deeper" : "go-shallower";
   return { ...reading, advice, moveMm };

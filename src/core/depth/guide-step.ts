@@ -1,3 +1,4 @@
+import type { Mm } from "../units.ts";
 /** What a float says. */
 export const floatStates = ["hangs", "rests on the bed", "drags under", "lies flat"] as const;
 export type FloatState = (typeof floatStates)[number];
@@ -12,15 +13,15 @@ export interface GuideReading {
   /** Sizes that touch the bed, from the hook up. */
   readonly shotOnBed: readonly string[];
   /** Null where the float is taken under or lies flat. */
-  readonly tipShowingMm: number | null;
+  readonly tipShowingMm: Mm | null;
 }
 
 /** One line of the depth guide: the hook set this much beyond the depth, and what the float then says. */
 export interface GuideStep extends GuideReading {
-  readonly overdepthMm: number;
+  readonly overdepthMm: Mm;
   /** Float's lower eye to the hook, along the line. */
-  readonly floatToHookMm: number;
+  readonly floatToHookMm: Mm;
   readonly advice: GuideAdvice;
   /** From here to the line that says to start there: deeper above 0, shallower below it [mm]. */
-  readonly moveMm: number;
+  readonly moveMm: Mm;
 }

@@ -3,6 +3,7 @@ import { cocks } from "../float/cocking.ts";
 import type { Float } from "../float/float.ts";
 import { loadForTipG, pullToSinkG, tipShowingMm } from "../float/tip.ts";
 import { type Metal, metalDensityKgM3, pullShare, type Shot } from "../tackle/shot.ts";
+import type { G, Mm } from "../units.ts";
 import type { Water } from "../water/water.ts";
 
 /** First guess at a depth, and how near is near enough [mm]. Common practice, no source. */
@@ -27,16 +28,16 @@ export interface PlumbedFloat {
   readonly float: Float;
   readonly water: Water;
   /** Tip that the rig shows when it is fished [mm]. */
-  readonly markMm: number;
+  readonly markMm: Mm;
   /** Pull of the shot that stay on the float [g]. */
-  readonly keptPullG: number;
+  readonly keptPullG: G;
 }
 
 /** One try: the hook set for this depth, what the float says, and the move to the next try (deeper > 0). */
 export interface PlumbingStep {
-  readonly settingMm: number;
+  readonly settingMm: Mm;
   readonly sign: PlumbingSign;
-  readonly moveMm: number;
+  readonly moveMm: Mm;
 }
 
 /**
@@ -59,7 +60,7 @@ export function plumbingMovesMm(guessMm = firstGuessMm, withinMm = plumbedWithin
  * @param offMm how much too deep the hook is set, below 0 too shallow [mm]
  * @param withinMm how near to the mark counts as right [mm]
  */
-export function plumbingSign(plumbed: PlumbedFloat, offMm: number, withinMm = plumbedWithinMm): PlumbingSign {
+export function plumbingSign(plumbed: PlumbedFloat, offMm: Mm, withinMm = plumbedWithinMm): PlumbingSign {
   const { float, water, markMm, keptPullG } = plumbed;
   if (markMm + offMm <= 0) return "goes under";
   const slackTipMm = tipShowingMm(float, keptPullG, water) ?? 0;
@@ -81,7 +82,7 @@ const tooShallow: readonly PlumbingSign[] = ["goes under", "stands too low"];
  */
 export function plumbingSteps(
   plumbed: PlumbedFloat,
-  depthMm: number,
+  depthMm: Mm,
   guessMm = firstGuessMm,
   withinMm = plumbedWithinMm,
 ): Answer<readonly PlumbingStep[]> {
@@ -122,13 +123,13 @@ export function keptForPlumbing<S extends Shot>(lockShot: readonly S[]): readonl
  * @param keptPullG pull left on the float while plumbing [g], see `keptForPlumbing`
  * @returns mass in air [g]
  */
-export function lightestPlummetG(float: Float, keptPullG: number, metal: Metal, water: Water): number {
+export function lightestPlummetG(float: Float, keptPullG: G, metal: Metal, water: Water): number {
   return Math.max(0, pullToSinkG(float, keptPullG, water)) / pullShare(metalDensityKgM3[metal], water);
 }
 
 /** A weight clipped to the hook to find the depth. */
 export interface Plummet {
-  readonly massG: number;
+  readonly massG: G;
   readonly metal: Metal;
 }
 
@@ -137,7 +138,7 @@ interface PlummetChoice {
   /** Lightest in the box that takes the float under; none where none does. */
   readonly plummet: Plummet | undefined;
   /** Lightest of the metal asked for that would do [g]. */
-  readonly neededG: number;
+  readonly neededG: G;
 }
 
 /**
@@ -149,7 +150,7 @@ interface PlummetChoice {
  */
 export function choosePlummet(
   float: Float,
-  keptPullG: number,
+  keptPullG: G,
   box: readonly Plummet[],
   metal: Metal,
   water: Water,
@@ -173,7 +174,7 @@ const bedRaiseHighMm = 50;
 
 /** One run down the swim: the hook set for this depth, and whether the float was pulled down. */
 interface FeelingStep {
-  readonly settingMm: number;
+  readonly settingMm: Mm;
   readonly pulledDown: boolean;
 }
 
@@ -181,8 +182,8 @@ interface FeelingStep {
 export interface FeltBed {
   readonly runs: readonly FeelingStep[];
   /** Raised 2–5 cm off the first setting that was pulled down [mm]. */
-  readonly fishFromMm: number;
-  readonly fishToMm: number;
+  readonly fishFromMm: Mm;
+  readonly fishToMm: Mm;
 }
 
 /**
@@ -193,8 +194,8 @@ export interface FeltBed {
  * @param lowestShotMm distance of the lowest shot from the hook [mm]; 0 where there is none below the float
  */
 export function feelForBed(
-  depthMm: number,
-  lowestShotMm: number,
+  depthMm: Mm,
+  lowestShotMm: Mm,
   guessMm = firstGuessMm,
   stepMm = feelStepMm,
 ): Answer<FeltBed> {
@@ -203,7 +204,7 @@ export function feelForBed(
   if (!(guessMm > 0 && lowestShotMm >= 0 && stepMm > 0 && wayMm <= triesMax * stepMm)) {
     return noAnswer("plumbing-guess");
   }
-  const run = (settingMm: number): FeelingStep => ({
+  const run = (settingMm: Mm): FeelingStep => ({
     settingMm,
     pulledDown: settingMm >= depthMm + lowestShotMm,
   });

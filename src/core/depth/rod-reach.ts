@@ -1,5 +1,6 @@
 import { type Answer, answer, type Finding, noAnswer, warning } from "../finding.ts";
 import type { Float } from "../float/float.ts";
+import type { G, Mm } from "../units.ts";
 import { mmPerFoot } from "../units.ts";
 
 /** Line that must stay between float and rod tip to cast and to land a fish [mm]. Common practice, no source. */
@@ -10,7 +11,7 @@ const reachSpareMm = 300;
  *
  * @returns length [mm]: the rod less about 30 cm, never below 0
  */
-export function fixedFloatLimitMm(rodLengthMm: number): number {
+export function fixedFloatLimitMm(rodLengthMm: Mm): number {
   return Math.max(0, rodLengthMm - reachSpareMm);
 }
 
@@ -20,17 +21,17 @@ export function fixedFloatLimitMm(rodLengthMm: number): number {
  *
  * @returns mass of shot [g]
  */
-export function slidingLoadMinG(depthMm: number): number {
+export function slidingLoadMinG(depthMm: Mm): number {
   return depthMm <= 14 * mmPerFoot ? 2.4 : 3.2;
 }
 
 /** What a sliding float needs beside a rod's reach. */
 interface SlidingSetup {
   /** The stop knot that the float's eye slides up to, where a fixed float's eye would be [mm]. */
-  readonly stopKnotFromHookMm: number;
+  readonly stopKnotFromHookMm: Mm;
   /** Two knots a few millimetres apart hold better than one. Common practice, no source. */
   readonly stopKnots: 2;
-  readonly loadMinG: number;
+  readonly loadMinG: G;
 }
 
 /**
@@ -38,7 +39,7 @@ interface SlidingSetup {
  *
  * @param floatToHookMm float's lower eye at rest to hook [mm]
  */
-export function slidingSetup(depthMm: number, floatToHookMm: number): SlidingSetup {
+export function slidingSetup(depthMm: Mm, floatToHookMm: Mm): SlidingSetup {
   return { stopKnotFromHookMm: floatToHookMm, stopKnots: 2, loadMinG: slidingLoadMinG(depthMm) };
 }
 
@@ -51,10 +52,10 @@ export function slidingSetup(depthMm: number, floatToHookMm: number): SlidingSet
  */
 export function checkReach(
   float: Float,
-  depthMm: number,
-  floatToHookMm: number,
-  rodLengthMm: number,
-  loadG: number,
+  depthMm: Mm,
+  floatToHookMm: Mm,
+  rodLengthMm: Mm,
+  loadG: G,
 ): readonly Finding[] {
   const limitMm = fixedFloatLimitMm(rodLengthMm);
   if (float.attachment !== "sliding") {
@@ -71,10 +72,10 @@ interface DepthRecord {
   /** Rod lengths that the line goes up and down before the last stretch; 0 for a fixed float. */
   readonly rodLengths: number;
   /** Place of the float's lower eye on the rod, from the keeper ring [mm]; the mark goes here. */
-  readonly markMm: number;
+  readonly markMm: Mm;
   /** The line in the user's own hand-spans, and what is left over [mm]. */
   readonly handSpans: number;
-  readonly restMm: number;
+  readonly restMm: Mm;
 }
 
 /**
@@ -85,11 +86,7 @@ interface DepthRecord {
  * @param ringToTipMm keeper ring to rod tip [mm]
  * @param handSpanMm the user's own hand-span, thumb to little finger [mm], as measured
  */
-export function recordDepth(
-  floatToHookMm: number,
-  ringToTipMm: number,
-  handSpanMm: number,
-): Answer<DepthRecord> {
+export function recordDepth(floatToHookMm: Mm, ringToTipMm: Mm, handSpanMm: Mm): Answer<DepthRecord> {
   for (const [code, mm] of [
     ["record-float-to-hook", floatToHookMm],
     ["record-rod", ringToTipMm],

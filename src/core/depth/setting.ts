@@ -1,5 +1,6 @@
 import { type Finding, noAnswer } from "../finding.ts";
 import type { Float } from "../float/float.ts";
+import type { Mm } from "../units.ts";
 
 /** What is moved along the line to set the depth, and what the line to the hook is measured from. */
 type MovedPart = "float" | "stop knot";
@@ -27,7 +28,7 @@ const overdepthSign: Readonly<Record<Setting, number>> = {
  *
  * @param overdepthMm line beyond the depth [mm]
  */
-export function checkSetting(setting: Setting, overdepthMm: number): readonly Finding[] {
+export function checkSetting(setting: Setting, overdepthMm: Mm): readonly Finding[] {
   if (Math.sign(overdepthMm) === overdepthSign[setting]) return [];
   return noAnswer("setting-against-overdepth", { setting }).findings;
 }
@@ -38,12 +39,7 @@ export function checkSetting(setting: Setting, overdepthMm: number): readonly Fi
  * @param draughtMm surface to the float's lower eye [mm]
  * @returns an error `depth-not-positive`, `depth-below-draught` or `depth-below-setting` where it has none
  */
-export function checkRoom(
-  depthMm: number,
-  overdepthMm: number,
-  draughtMm: number,
-  lengthMm: number,
-): readonly Finding[] {
+export function checkRoom(depthMm: Mm, overdepthMm: Mm, draughtMm: Mm, lengthMm: Mm): readonly Finding[] {
   if (!(depthMm > 0 && depthMm < Infinity)) return noAnswer("depth-not-positive").findings;
   if (depthMm <= draughtMm) return noAnswer("depth-below-draught", { depthMm, draughtMm, lengthMm }).findings;
   if (depthMm + overdepthMm > draughtMm) return [];

@@ -1,6 +1,7 @@
 import { cocks } from "../float/cocking.ts";
 import type { Float } from "../float/float.ts";
 import { loadForTipG, tipShowingMm } from "../float/tip.ts";
+import type { G, Mm } from "../units.ts";
 import type { Water } from "../water/water.ts";
 import type { GuideReading } from "./guide-step.ts";
 
@@ -8,22 +9,22 @@ import type { GuideReading } from "./guide-step.ts";
 export interface HangingLoad {
   /** None for hook and bait. */
   readonly size: string | null;
-  readonly fromHookMm: number;
+  readonly fromHookMm: Mm;
   /** What it takes off the float once it rests; never below 0. */
-  readonly pullG: number;
+  readonly pullG: G;
 }
 
 /** A load that comes to rest on the bed as the hook is set deeper. */
 interface Resting extends HangingLoad {
   /** Overdepth at which it touches, and from which all its pull is off the float [mm]. */
-  readonly touchesMm: number;
-  readonly restsMm: number;
+  readonly touchesMm: Mm;
+  readonly restsMm: Mm;
 }
 
 /** The float over still water: its tip while all hangs (none where that takes it under), and what reaches the bed. */
 export interface StillHang {
   readonly sunk: boolean;
-  readonly tipMm: number;
+  readonly tipMm: Mm;
   readonly resting: readonly Resting[];
 }
 
@@ -39,7 +40,7 @@ export function stillHang(
   float: Float,
   water: Water,
   loads: readonly HangingLoad[],
-  totalPullG: number,
+  totalPullG: G,
 ): StillHang {
   const hangingTip = tipShowingMm(float, totalPullG, water);
   const tipMm = hangingTip ?? 0;
@@ -55,7 +56,7 @@ export function stillHang(
 }
 
 /** What the float says in still water with the hook set so far beyond the depth [mm]. */
-export function stillReading(float: Float, water: Water, hang: StillHang, overdepthMm: number): GuideReading {
+export function stillReading(float: Float, water: Water, hang: StillHang, overdepthMm: Mm): GuideReading {
   const { riseMm, touching } = restAt(hang.resting, overdepthMm);
   const shotOnBed = touching.flatMap(({ size }) => size ?? []);
   if (hang.sunk && riseMm <= 0) return { state: "drags under", tipShowingMm: null, shotOnBed };
@@ -67,7 +68,7 @@ export function stillReading(float: Float, water: Water, hang: StillHang, overde
 }
 
 /** Rise of the float at an overdepth [mm], and what touches the bed there. */
-function restAt(resting: readonly Resting[], overdepthMm: number) {
+function restAt(resting: readonly Resting[], overdepthMm: Mm) {
   const last = resting.findLast(({ touchesMm }) => touchesMm <= overdepthMm);
   const riseMm = last ? Math.min(overdepthMm, last.restsMm) - last.fromHookMm : 0;
   const touching = resting.filter(({ fromHookMm }) => last && fromHookMm <= last.fromHookMm);

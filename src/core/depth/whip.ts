@@ -1,5 +1,6 @@
 import { type Finding, warning } from "../finding.ts";
 import type { Float } from "../float/float.ts";
+import type { Mm } from "../units.ts";
 
 /** What catches the fish: a rod whose reel gives and takes line, or a whip with its line tied to the tip. */
 const outfits = ["rod and reel", "whip"] as const;
@@ -17,15 +18,15 @@ const tipToWaterLeastMm = 500;
 /** A whip's line made up for one depth. */
 export interface WhipLine {
   /** From the tip of the whip to the bend of the hook [mm]; the same at every depth. */
-  readonly lineMm: number;
+  readonly lineMm: Mm;
   /** Of that, what is left between tip and water [mm]. */
-  readonly tipToWaterMm: number;
+  readonly tipToWaterMm: Mm;
   /** The furthest that the float can stand from the butt, whip and line in one straight line over the water [mm]. */
-  readonly reachMm: number;
+  readonly reachMm: Mm;
 }
 
 /** Line from the tip of a whip to the hook, so that a fish comes to hand [mm]; never below 0. */
-export function whipLineMm(whipMm: number): number {
+export function whipLineMm(whipMm: Mm): number {
   return Math.max(0, whipMm - handMm);
 }
 
@@ -35,19 +36,19 @@ export function whipLineMm(whipMm: number): number {
  *
  * @param hookDepthMm surface to hook along the line, the depth and the overdepth together [mm]
  */
-export function whipLine(whipMm: number, hookDepthMm: number): WhipLine {
+export function whipLine(whipMm: Mm, hookDepthMm: Mm): WhipLine {
   const lineMm = whipLineMm(whipMm);
   const tipToWaterMm = lineMm - hookDepthMm;
   return { lineMm, tipToWaterMm, reachMm: whipMm + tipToWaterMm };
 }
 
 /** The deepest that a whip can set its hook [mm], along the line from the surface; never below 0. */
-export function whipDepthLimitMm(whipMm: number): number {
+export function whipDepthLimitMm(whipMm: Mm): number {
   return Math.max(0, whipLineMm(whipMm) - tipToWaterLeastMm);
 }
 
 /** Whether a whip can fish a float so: it needs a float that is fixed on the line, and line enough above the water. */
-export function checkWhip({ attachment }: Float, hookDepthMm: number, whipMm: number): readonly Finding[] {
+export function checkWhip({ attachment }: Float, hookDepthMm: Mm, whipMm: Mm): readonly Finding[] {
   const limitMm = whipDepthLimitMm(whipMm);
   return [
     ...(attachment === "sliding" ? [warning("whip-sliding-float")] : []),

@@ -1,14 +1,15 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
 import type { Sink } from "../sink/sink-of-rig.ts";
+import type { Ms, S, Share } from "../units.ts";
 
 /** The bait against loose feed: it overtakes it, keeps with it, or is left behind. */
 type Against = "through the feed" | "with the feed" | "behind the feed";
 
 export interface FeedAndBait {
   /** Time of the feed to each tenth of the bait's hang, in still water. */
-  readonly feedTenthsS: readonly number[];
+  readonly feedTenthsS: readonly S[];
   /** How much sooner than feed thrown in with it the bait is at each tenth; below 0 is later. */
-  readonly soonerS: readonly number[];
+  readonly soonerS: readonly S[];
   /** Bait against feed in the upper, middle and lower third. */
   readonly thirds: readonly [Against, Against, Against];
 }
@@ -22,9 +23,9 @@ const sameShare = 0.15;
  * @param feedFallMs steady fall of the feed [m/s], above 0
  * @returns an error `feed-drift` for a feed that does not fall
  */
-export function feedAndBait(sink: Sink, feedFallMs: number): Answer<FeedAndBait> {
+export function feedAndBait(sink: Sink, feedFallMs: Ms): Answer<FeedAndBait> {
   if (!(feedFallMs > 0)) return noAnswer("feed-drift");
-  const feedTo = (share: number) => (share * sink.hangMm) / 1000 / feedFallMs;
+  const feedTo = (share: Share) => (share * sink.hangMm) / 1000 / feedFallMs;
   const feedTenthsS = sink.tenthsS.map((_, i) => feedTo(i < 9 ? (i + 1) / 10 : sink.lastShare));
   const [upper, middle, lower] = sink.thirdsS;
   return answer({
@@ -38,7 +39,7 @@ export function feedAndBait(sink: Sink, feedFallMs: number): Answer<FeedAndBait>
   });
 }
 
-function against(baitS: number, feedS: number): Against {
+function against(baitS: S, feedS: S): Against {
   if (baitS < feedS / (1 + sameShare)) return "through the feed";
   return baitS <= feedS * (1 + sameShare) ? "with the feed" : "behind the feed";
 }

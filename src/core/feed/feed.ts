@@ -1,5 +1,6 @@
 import { type Answer, answer, type Finding, noAnswer, warning } from "../finding.ts";
 import type { PatternKind } from "../patterns/pattern.ts";
+import type { Ml, S } from "../units.ts";
 import { mlPerImperialPint, mlPerUsPint } from "../units.ts";
 
 /** A session as feed is reckoned for it, where a rig does not say another [s]. Common practice, no source. */
@@ -8,17 +9,17 @@ export const usualSessionS = 4 * 3600;
 /** Loose feed: what, how much at a time, how often. */
 export interface Feed {
   readonly what: string;
-  readonly portionMl: number;
-  readonly everyS: number;
+  readonly portionMl: Ml;
+  readonly everyS: S;
   /** Length of the session that it is meant for. */
-  readonly forS: number;
+  readonly forS: S;
   readonly note?: string;
 }
 
 /** Bait for a session. */
 export interface SessionFeed {
   readonly portions: number;
-  readonly volumeMl: number;
+  readonly volumeMl: Ml;
   readonly imperialPints: number;
   readonly usPints: number;
 }

@@ -1,4 +1,5 @@
 import { type Answer, answer, noAnswer, warning } from "../finding.ts";
+import type { G, Ml, Share } from "../units.ts";
 
 /** A ball about as big as a tennis ball [mm]. Common practice, no source. */
 export const groundbaitBallMm = 65;
@@ -14,13 +15,13 @@ const ordinaryTripDryG = 1000;
 /** What to mix for a session's balls. */
 interface Groundbait {
   readonly balls: number;
-  readonly wetMl: number;
-  readonly dryLowG: number;
-  readonly dryHighG: number;
-  readonly waterLowMl: number;
-  readonly waterHighMl: number;
+  readonly wetMl: Ml;
+  readonly dryLowG: G;
+  readonly dryHighG: G;
+  readonly waterLowMl: Ml;
+  readonly waterHighMl: Ml;
   /** Dry mix to keep back, of the upper figure. */
-  readonly heldBackG: number;
+  readonly heldBackG: G;
 }
 
 /**
@@ -35,7 +36,7 @@ export function groundbait(balls: number, ballDiameterMm = groundbaitBallMm): An
     return noAnswer("groundbait-balls");
   }
   const wetMl = (balls * (Math.PI / 6) * ballDiameterMm ** 3) / 1000;
-  const dryG = (gPerMl: number, waterShare: number) => (wetMl * gPerMl) / (1 + waterShare);
+  const dryG = (gPerMl: Ml, waterShare: Share) => (wetMl * gPerMl) / (1 + waterShare);
   const dryLowG = dryG(wetGPerMlLow, waterShareHigh);
   const dryHighG = dryG(wetGPerMlHigh, waterShareLow);
   const mix: Groundbait = {

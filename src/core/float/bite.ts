@@ -1,5 +1,6 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
 import { isZeroOrMore } from "../flow/hanging-rig.ts";
+import type { G, Mm, Ms, S } from "../units.ts";
 import type { Water } from "../water/water.ts";
 import type { Float } from "./float.ts";
 import { liftMm as tipRiseMm } from "./tip.ts";
@@ -7,27 +8,27 @@ import { liftMm as tipRiseMm } from "./tip.ts";
 /** A shot on the line as a fish feels it. */
 export interface FeltShot {
   /** Weight in water. */
-  readonly pullG: number;
-  readonly fromHookMm: number;
+  readonly pullG: G;
+  readonly fromHookMm: Mm;
 }
 
 /** The float as its tip answers. */
 interface BiteFloat {
   readonly float: Float;
   /** All that hangs from it, weighed in water. */
-  readonly loadG: number;
+  readonly loadG: G;
   readonly water: Water;
 }
 
 /** One centimetre of lift. */
 export interface BiteStep {
-  readonly liftMm: number;
+  readonly liftMm: Mm;
   /** When the fish is there, from the moment it moves. */
-  readonly timeS: number;
+  readonly timeS: S;
   /** What the fish carries of the rig, bait and hook included [g]. */
-  readonly feltG: number;
+  readonly feltG: G;
   /** How far the tip has come up. */
-  readonly tipRiseMm: number;
+  readonly tipRiseMm: Mm;
 }
 
 /**
@@ -45,10 +46,10 @@ export interface BiteStep {
  */
 export function bitePull(
   shot: readonly FeltShot[],
-  baitAndHookG: number,
+  baitAndHookG: G,
   { float, loadG, water }: BiteFloat,
-  liftMm: number,
-  riseMs: number,
+  liftMm: Mm,
+  riseMs: Ms,
 ): Answer<readonly BiteStep[]> {
   if (!(isZeroOrMore(liftMm) && riseMs > 0 && loadG > 0)) return noAnswer("bite-measure");
   const steps = Array.from({ length: Math.floor(liftMm / 10) + 1 }, (_, i) => {
@@ -70,7 +71,7 @@ export function bitePull(
  *
  * @param withinMm whole centimetres [mm]
  */
-export function hardestStepG(steps: readonly BiteStep[], withinMm: number): number {
+export function hardestStepG(steps: readonly BiteStep[], withinMm: Mm): number {
   const back = Math.round(withinMm / 10);
   return steps.reduce((most, { feltG }, i) => Math.max(most, feltG - steps[Math.max(0, i - back)]!.feltG), 0);
 }

@@ -1,4 +1,5 @@
 import { type Finding, warning } from "../finding.ts";
+import type { G, Mm } from "../units.ts";
 import type { Water } from "../water/water.ts";
 import { type Float, floatMassG, lengthMm, waterInG } from "./float.ts";
 import { momentBelowMm4, topMm, volumeBelowMm3 } from "./profile.ts";
@@ -15,7 +16,7 @@ function ownMomentGMm(float: Float, water: Water): number {
 }
 
 /** Moment of the water displaced by the float standing with so much tip above it [g·mm]. */
-function buoyantMomentGMm(float: Float, showingMm: number, water: Water): number {
+function buoyantMomentGMm(float: Float, showingMm: Mm, water: Water): number {
   return waterInG(momentBelowMm4(float.profile, lengthMm(float) - showingMm), water);
 }
 
@@ -26,7 +27,7 @@ function buoyantMomentGMm(float: Float, showingMm: number, water: Water): number
  * @param loadPullG pull of everything that hangs from the float [g]
  * @returns true where it stands, also where the load takes it under
  */
-export function cocks(float: Float, loadPullG: number, water: Water): boolean {
+export function cocks(float: Float, loadPullG: G, water: Water): boolean {
   const showingMm = tipShowingMm(float, loadPullG, water) ?? 0;
   return buoyantMomentGMm(float, showingMm, water) > ownMomentGMm(float, water);
 }
@@ -39,7 +40,7 @@ export function cocks(float: Float, loadPullG: number, water: Water): boolean {
  */
 export function cockingPullG(float: Float, water: Water): number | null {
   const ownMoment = ownMomentGMm(float, water);
-  const stands = (showingMm: number) => buoyantMomentGMm(float, showingMm, water) > ownMoment;
+  const stands = (showingMm: Mm) => buoyantMomentGMm(float, showingMm, water) > ownMoment;
   if (!stands(0)) return null;
   let standsAtMm = 0;
   let fallsAtMm = lengthMm(float);
@@ -57,7 +58,7 @@ export function cockingPullG(float: Float, water: Water): number | null {
  * @param lockPullG pull of the lock shot [g]; for a float that shot do not hold, of everything that hangs from it
  * @returns a warning where it does not
  */
-export function checkCocking(float: Float, lockPullG: number, water: Water): readonly Finding[] {
+export function checkCocking(float: Float, lockPullG: G, water: Water): readonly Finding[] {
   if (cocks(float, lockPullG, water)) return [];
   const neededG = cockingPullG(float, water);
   return neededG === null ? [] : [warning("lock-does-not-cock", { lockPullG, neededG })];

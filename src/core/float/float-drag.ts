@@ -1,3 +1,4 @@
+import type { Mm } from "../units.ts";
 import type { Profile } from "./profile.ts";
 
 /**
@@ -7,7 +8,7 @@ import type { Profile } from "./profile.ts";
 const floatDragCoefficient = 0.9;
 
 /** Area of a float seen from the side, from its lower eye up to a height [mm²]. */
-function frontalAreaMm2(profile: Profile, heightMm: number): number {
+function frontalAreaMm2(profile: Profile, heightMm: Mm): number {
   return profile.slice(1).reduce((area, upper, index) => {
     const lower = profile[index]!;
     const stretchMm = Math.min(heightMm, upper.atMm) - lower.atMm;
@@ -18,6 +19,6 @@ function frontalAreaMm2(profile: Profile, heightMm: number): number {
 }
 
 /** Drag coefficient × frontal area of what is under water [cm²], for a float standing with this draught [mm]. */
-export function floatDragAreaCm2(profile: Profile, draughtMm: number): number {
+export function floatDragAreaCm2(profile: Profile, draughtMm: Mm): number {
   return (floatDragCoefficient * frontalAreaMm2(profile, draughtMm)) / 100;
 }

@@ -1,4 +1,5 @@
 import { type Metal, pullG } from "../tackle/shot.ts";
+import type { G, Mm } from "../units.ts";
 import { freshWaterDensityKgM3, type Water, waterDensityKgM3 } from "../water/water.ts";
 import { type Profile, topMm, volumeBelowMm3 } from "./profile.ts";
 
@@ -20,15 +21,15 @@ export interface Float {
   /** From the lower eye (0) to the top of the tip, rising; two points at one height are a shoulder. */
   readonly profile: Profile;
   /** Shot it takes, weighed in air and of `capacityMetal`, when `tipShowingMm` of tip shows. */
-  readonly capacityG: number;
+  readonly capacityG: G;
   readonly capacityMetal: Metal;
   readonly capacityBasis: "marked" | "measured";
   /** Load built into the foot of the float [g]; part of its own mass, not of its capacity. */
-  readonly selfLoadG: number;
+  readonly selfLoadG: G;
   /** Tip above the water at capacity. */
-  readonly tipShowingMm: number;
+  readonly tipShowingMm: Mm;
   /** The float's own mass where it was weighed; else it follows from the profile. */
-  readonly weighedMassG?: number;
+  readonly weighedMassG?: G;
 }
 
 /** Length from the lower eye to the top of the tip. */

@@ -1,5 +1,6 @@
 import type { GuideStep } from "../depth/guide-step.ts";
 import type { PlacedShot } from "../patterns/pattern.ts";
+import type { Mm } from "../units.ts";
 
 /** The rig as it is set, or the same rig with its float moved on the line. */
 export const rigVariants = ["set", "over depth", "up in the water"] as const;
@@ -7,16 +8,16 @@ export type RigVariant = (typeof rigVariants)[number];
 
 /** A rig set for one depth, as far as moving its float goes. */
 interface SetRig {
-  readonly depthMm: number;
-  readonly overdepthMm: number;
+  readonly depthMm: Mm;
+  readonly overdepthMm: Mm;
   /** Surface to the float's lower eye at the tip shown. */
-  readonly draughtMm: number;
-  readonly floatToHookMm: number;
+  readonly draughtMm: Mm;
+  readonly floatToHookMm: Mm;
   readonly lineShot: readonly Pick<PlacedShot, "fromHookMm">[];
   /** Tip above the water while everything hangs clear. */
-  readonly tipShowingMm: number;
+  readonly tipShowingMm: Mm;
   /** Tip as the rig is fished. */
-  readonly tipAsSetMm: number;
+  readonly tipAsSetMm: Mm;
   readonly depthGuide: readonly GuideStep[];
   /** What was reckoned of the rig in its water. */
   readonly inWater?: unknown;
@@ -87,7 +88,7 @@ export function asSet<T extends SetRig>(depth: T): T {
   return { ...depth, ...risen(depth, depth.tipAsSetMm) };
 }
 
-function risen(depth: SetRig, tipShowingMm: number) {
+function risen(depth: SetRig, tipShowingMm: Mm) {
   return { tipShowingMm, draughtMm: depth.draughtMm + depth.tipShowingMm - tipShowingMm };
 }
 
@@ -96,7 +97,7 @@ function risen(depth: SetRig, tipShowingMm: number) {
  *
  * @param overdepthMm line beyond the depth, below 0 off the bed [mm]
  */
-export function setTo<T extends SetRig>(depth: T, overdepthMm: number): T {
+export function setTo<T extends SetRig>(depth: T, overdepthMm: Mm): T {
   const floatToHookMm = depth.floatToHookMm + overdepthMm - depth.overdepthMm;
   return { ...depth, overdepthMm, floatToHookMm, inWater: undefined };
 }

@@ -1,7 +1,8 @@
+import type { Mm } from "../units.ts";
 /** A point of an outline: its diameter at a height above the lower eye. Straight lines join the points. */
 export interface ProfilePoint {
-  readonly atMm: number;
-  readonly diameterMm: number;
+  readonly atMm: Mm;
+  readonly diameterMm: Mm;
 }
 
 /** A solid of revolution about the float's axis: from the lower eye up, heights never falling. */
@@ -9,9 +10,9 @@ export type Profile = readonly ProfilePoint[];
 
 /** The piece between two points: cylinder, cone or frustum. */
 interface Frustum {
-  readonly fromMm: number;
-  readonly heightMm: number;
-  readonly radiusMm: number;
+  readonly fromMm: Mm;
+  readonly heightMm: Mm;
+  readonly radiusMm: Mm;
   /** Change of the radius with height. */
   readonly slope: number;
 }
@@ -48,7 +49,7 @@ export function topMm(profile: Profile): number {
  * @param heightMm height above the lower eye [mm]; outside the profile the nearer end counts
  * @returns volume [mm³], exact for cylinders, cones and frusta
  */
-export function volumeBelowMm3(profile: Profile, heightMm: number): number {
+export function volumeBelowMm3(profile: Profile, heightMm: Mm): number {
   let volume = 0;
   for (const piece of frusta(profile)) {
     const x = Math.min(heightMm - piece.fromMm, piece.heightMm);
@@ -90,7 +91,7 @@ export function heightOfVolumeMm(profile: Profile, volumeMm3: number): number {
  * @param heightMm height above the lower eye [mm]
  * @returns moment [mm⁴]
  */
-export function momentBelowMm4(profile: Profile, heightMm: number): number {
+export function momentBelowMm4(profile: Profile, heightMm: Mm): number {
   let moment = 0;
   for (const piece of frusta(profile)) {
     const x = Math.min(heightMm - piece.fromMm, piece.heightMm);
@@ -103,7 +104,7 @@ export function momentBelowMm4(profile: Profile, heightMm: number): number {
 }
 
 /** Diameter at a height [mm]; on a shoulder that of the part below it, outside the profile that of the nearer end. */
-export function diameterAtMm(profile: Profile, heightMm: number): number {
+export function diameterAtMm(profile: Profile, heightMm: Mm): number {
   const pieces = frusta(profile);
   const piece = pieces.find(({ fromMm, heightMm: h }) => heightMm <= fromMm + h) ?? pieces.at(-1);
   if (!piece) return 0;

@@ -1,4 +1,5 @@
 import { pullG, type Shot } from "../tackle/shot.ts";
+import type { G, Mm } from "../units.ts";
 import type { Water } from "../water/water.ts";
 import { cocks } from "./cocking.ts";
 import type { Float } from "./float.ts";
@@ -8,9 +9,9 @@ import { tipShowingMm } from "./tip.ts";
 export interface TipState {
   readonly load: "too little" | "right" | "too much";
   /** Change of the shot's weight in air [g]. */
-  readonly changeG: number;
+  readonly changeG: G;
   /** 0 where the float goes under. */
-  readonly tipShowingMm: number;
+  readonly tipShowingMm: Mm;
 }
 
 /**
@@ -19,7 +20,7 @@ export interface TipState {
  * @param loadPullG pull of everything that hangs from the float [g] when it is right
  * @param shot the shot that is missing or too many
  */
-export function tipStates(float: Float, loadPullG: number, shot: Shot, water: Water): readonly TipState[] {
+export function tipStates(float: Float, loadPullG: G, shot: Shot, water: Water): readonly TipState[] {
   const shotPullG = pullG(shot.massG, shot.metal, water);
   const state = (load: TipState["load"], sign: number): TipState => ({
     load,
@@ -32,9 +33,9 @@ export function tipStates(float: Float, loadPullG: number, shot: Shot, water: Wa
 /** What one shot of a size does to the tip, put on or taken off. */
 export interface ShotEffect extends Shot {
   /** Null where one more takes the float under. */
-  readonly oneMoreMm: number | null;
+  readonly oneMoreMm: Mm | null;
   /** Null where the float lies flat without it; none for a size that the rig does not carry. */
-  readonly oneFewerMm?: number | null;
+  readonly oneFewerMm?: Mm | null;
 }
 
 /**
@@ -45,7 +46,7 @@ export interface ShotEffect extends Shot {
  */
 export function shotEffects(
   float: Float,
-  loadPullG: number,
+  loadPullG: G,
   shots: readonly Shot[],
   carried: readonly Shot[],
   water: Water,

@@ -1,5 +1,6 @@
 import { type Finding, warning } from "../finding.ts";
 import { pullG, type Shot } from "../tackle/shot.ts";
+import type { G, Mm } from "../units.ts";
 import type { Water } from "../water/water.ts";
 import type { Float } from "./float.ts";
 import { loadForTipG, tipShowingMm } from "./tip.ts";
@@ -14,10 +15,10 @@ interface MarkedTip {
   readonly float: Float;
   readonly water: Water;
   /** Pull of everything that hangs from the float [g]. */
-  readonly loadPullG: number;
-  readonly wantedMm: number;
+  readonly loadPullG: G;
+  readonly wantedMm: Mm;
   /** As far as the skin of the water may hold the tip off its place [mm]. */
-  readonly uncertaintyMm: number;
+  readonly uncertaintyMm: Mm;
   /** What is left in the tub. */
   readonly left: readonly Shot[];
   /** What the scale has besides. */

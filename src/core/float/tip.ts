@@ -1,3 +1,4 @@
+import type { G, Mm } from "../units.ts";
 import { type Water, waterDensityKgM3 } from "../water/water.ts";
 import { type Float, floatPullG, lengthMm, volumeAtMarkMm3, waterInG } from "./float.ts";
 import { heightOfVolumeMm, volumeBelowMm3 } from "./profile.ts";
@@ -11,7 +12,7 @@ import { heightOfVolumeMm, volumeBelowMm3 } from "./profile.ts";
  * @param loadPullG pull of everything that hangs from the float [g]
  * @returns tip showing [mm], from 0 to the float's length; null where the load takes the float under
  */
-export function tipShowingMm(float: Float, loadPullG: number, water: Water): number | null {
+export function tipShowingMm(float: Float, loadPullG: G, water: Water): number | null {
   const moreG = loadPullG - floatPullG(float, water);
   const volumeMm3 = volumeAtMarkMm3(float) + moreG / (waterDensityKgM3(water) * 1e-6);
   // Written so that a figure that is no number counts as gone under.
@@ -25,7 +26,7 @@ export function tipShowingMm(float: Float, loadPullG: number, water: Water): num
  * @param showingMm tip showing [mm], 0 to the float's length
  * @returns pull [g]
  */
-export function loadForTipG(float: Float, showingMm: number, water: Water): number {
+export function loadForTipG(float: Float, showingMm: Mm, water: Water): number {
   const volumeMm3 = volumeBelowMm3(float.profile, lengthMm(float) - showingMm);
   return floatPullG(float, water) + waterInG(volumeMm3 - volumeAtMarkMm3(float), water);
 }
@@ -36,7 +37,7 @@ export function loadForTipG(float: Float, showingMm: number, water: Water): numb
  * @param loadPullG pull of everything that hangs from the float [g]
  * @returns draught [mm]: length less tip showing; the whole length where the load takes the float under
  */
-export function draughtMm(float: Float, loadPullG: number, water: Water): number {
+export function draughtMm(float: Float, loadPullG: G, water: Water): number {
   return lengthMm(float) - (tipShowingMm(float, loadPullG, water) ?? 0);
 }
 
@@ -45,7 +46,7 @@ export function draughtMm(float: Float, loadPullG: number, water: Water): number
  *
  * @returns pull [g]; below 0 where the load has taken the float under already
  */
-export function pullToSinkG(float: Float, loadPullG: number, water: Water): number {
+export function pullToSinkG(float: Float, loadPullG: G, water: Water): number {
   return loadForTipG(float, 0, water) - loadPullG;
 }
 
@@ -56,7 +57,7 @@ export function pullToSinkG(float: Float, loadPullG: number, water: Water): numb
  * @param takenPullG pull taken off [g]
  * @returns lift [mm], from just under where the load had taken the float under
  */
-export function liftMm(float: Float, loadPullG: number, takenPullG: number, water: Water): number {
+export function liftMm(float: Float, loadPullG: G, takenPullG: G, water: Water): number {
   const before = tipShowingMm(float, loadPullG, water) ?? 0;
   return (tipShowingMm(float, loadPullG - takenPullG, water) ?? 0) - before;
 }

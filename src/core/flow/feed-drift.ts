@@ -1,5 +1,6 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
 import { type Body, fallTimeS } from "../sink/body-fall.ts";
+import type { KgM3, Mm, Ms, S } from "../units.ts";
 import type { Water } from "../water/water.ts";
 import { meanPaceShare } from "./profile.ts";
 
@@ -13,15 +14,15 @@ import { meanPaceShare } from "./profile.ts";
  * @param fallMs steady fall of the feed in still water [m/s], above 0
  * @returns drift [mm]; an error `feed-drift` for what cannot be
  */
-export function feedDriftMm(paceMs: number, depthMm: number, fallMs: number): Answer<number> {
+export function feedDriftMm(paceMs: Ms, depthMm: Mm, fallMs: Ms): Answer<number> {
   if (!(paceMs >= 0 && depthMm > 0 && fallMs > 0)) return noAnswer("feed-drift");
   return answer((meanPaceShare * paceMs * depthMm) / fallMs);
 }
 
 /** Where the bait is to catch: under a float held still, or where a float run through from here will be. */
 type CatchingSpot =
-  | { readonly kind: "held"; readonly leadMm: number }
-  | { readonly kind: "downstream"; readonly distanceMm: number };
+  | { readonly kind: "held"; readonly leadMm: Mm }
+  | { readonly kind: "downstream"; readonly distanceMm: Mm };
 
 /**
  * Where to throw loose feed so that it reaches the bed at the catching spot.
@@ -29,15 +30,15 @@ type CatchingSpot =
  * @returns distance upstream of the float (held) or of where the float is put in (run through) [mm]; below 0 is
  * downstream
  */
-export function feedUpstreamMm(driftMm: number, spot: CatchingSpot): number {
+export function feedUpstreamMm(driftMm: Mm, spot: CatchingSpot): number {
   return driftMm - (spot.kind === "held" ? spot.leadMm : spot.distanceMm);
 }
 
 /** Drift of the feed for each pace (rows) and depth (columns) [mm]. */
 export function feedDriftTable(
-  pacesMs: readonly number[],
-  depthsMm: readonly number[],
-  fallMs: number,
+  pacesMs: readonly Ms[],
+  depthsMm: readonly Mm[],
+  fallMs: Ms,
 ): Answer<readonly (readonly number[])[]> {
   const table: number[][] = [];
   for (const paceMs of pacesMs) {
@@ -53,15 +54,15 @@ export function feedDriftTable(
 }
 
 /** A ball of groundbait as a body. */
-export function groundbaitBall(diameterMm: number, densityKgM3: number): Body {
+export function groundbaitBall(diameterMm: Mm, densityKgM3: KgM3): Body {
   return { massG: densityKgM3 * 1e-6 * (Math.PI / 6) * diameterMm ** 3, densityKgM3 };
 }
 
 /** How a ball of groundbait gets down. */
 interface BallFall {
-  readonly timeS: number;
+  readonly timeS: S;
   /** How far it drifts, taken along at the water's mean pace. */
-  readonly driftMm: number;
+  readonly driftMm: Mm;
 }
 
 /**
@@ -69,7 +70,7 @@ interface BallFall {
  *
  * @returns an error `fall-floats` for a ball no denser than the water
  */
-export function ballFall(ball: Body, depthMm: number, paceMs: number, water: Water): Answer<BallFall> {
+export function ballFall(ball: Body, depthMm: Mm, paceMs: Ms, water: Water): Answer<BallFall> {
   const time = fallTimeS(ball, depthMm, water);
   if (!time.ok) return time;
   return answer({ timeS: time.value, driftMm: meanPaceShare * paceMs * 1000 * time.value });

@@ -1,4 +1,5 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
+import type { Mm, Ms, S, Share } from "../units.ts";
 import { isZeroOrMore, wrongMeasure } from "./hanging-rig.ts";
 import { type Balance, balanceOf, type FlowRig, type HangingLine, type HangPoint } from "./line-balance.ts";
 import { paceAtMmS } from "./profile.ts";
@@ -7,17 +8,17 @@ import { root } from "./root.ts";
 /** How a rig hangs in running water. */
 export interface FlowHang {
   /** Pace at the surface. */
-  readonly paceMs: number;
-  readonly heldBackShare: number;
+  readonly paceMs: Ms;
+  readonly heldBackShare: Share;
   /** Pace of the float over the bed. */
-  readonly floatPaceMs: number;
+  readonly floatPaceMs: Ms;
   /** Bait downstream of the float; below 0 where it trails behind. */
-  readonly leadMm: number;
+  readonly leadMm: Mm;
   /** Depth of the hook below the surface. */
-  readonly hookDepthMm: number;
+  readonly hookDepthMm: Mm;
   readonly touchesBed: boolean;
   /** Line to add so that the hook comes to the wanted height; null where no length of line does it. */
-  readonly extraDepthMm: number | null;
+  readonly extraDepthMm: Mm | null;
   /** Line at the float from upright, positive where it slants downstream going down. */
   readonly angleAtFloatDeg: number;
   /** From the hook up to the float's eye, x downstream of the float. */
@@ -43,8 +44,8 @@ const paceWithinMmS = 0.05;
  */
 export function hangInCurrent(
   rig: FlowRig,
-  paceMs: number,
-  heldBackShare: number,
+  paceMs: Ms,
+  heldBackShare: Share,
   aboveBedMm = 0,
 ): Answer<FlowHang> {
   const wrong = wrongMeasure(rig) ?? (isZeroOrMore(rig.floatDragAreaCm2) ? undefined : "floatDragAreaCm2");
@@ -71,20 +72,20 @@ export function hangInCurrent(
 }
 
 /** Water past the float's frame at a depth. */
-function tow(rig: FlowRig, surfaceMmS: number, floatMmS: number) {
-  return (depthMm: number) => paceAtMmS(depthMm, rig.depthMm, surfaceMmS) - floatMmS;
+function tow(rig: FlowRig, surfaceMmS: S, floatMmS: S) {
+  return (depthMm: Mm) => paceAtMmS(depthMm, rig.depthMm, surfaceMmS) - floatMmS;
 }
 
 function hangAt(
   rig: FlowRig,
   balance: Balance,
-  surfaceMmS: number,
-  floatMmS: number,
+  surfaceMmS: S,
+  floatMmS: S,
 ): { line: HangingLine; touchesBed: boolean } {
   const towMmS = tow(rig, surfaceMmS, floatMmS);
   const lengthMm = rig.floatToHookMm;
-  const lineFrom = (hookDepthMm: number) => balance.lineUp(hookDepthMm, towMmS, { kind: "length", lengthMm });
-  const eyeOff = (hookDepthMm: number) => lineFrom(hookDepthMm).points.at(-1)!.depthMm - rig.draughtMm;
+  const lineFrom = (hookDepthMm: Mm) => balance.lineUp(hookDepthMm, towMmS, { kind: "length", lengthMm });
+  const eyeOff = (hookDepthMm: Mm) => lineFrom(hookDepthMm).points.at(-1)!.depthMm - rig.draughtMm;
   const lowest = rig.draughtMm + lengthMm;
   if (lowest >= rig.depthMm && eyeOff(rig.depthMm) <= 0) {
     // Line is left over: it lies on the bed, and what hangs reaches from there to the eye.
@@ -96,10 +97,10 @@ function hangAt(
 }
 
 /** Pace of a float that runs free [mm/s]. */
-function freePaceMmS(rig: FlowRig, balance: Balance, surfaceMmS: number): number {
+function freePaceMmS(rig: FlowRig, balance: Balance, surfaceMmS: S): number {
   const atFloat = paceAtMmS(rig.draughtMm / 2, rig.depthMm, surfaceMmS);
   const halfDragArea = 0.5 * balance.fluid.densityGMm3 * rig.floatDragAreaCm2 * 100;
-  const pushUn = (floatMmS: number) => {
+  const pushUn = (floatMmS: S) => {
     const past = atFloat - floatMmS;
     return halfDragArea * Math.abs(past) * past + hangAt(rig, balance, surfaceMmS, floatMmS).line.pushUn;
   };
@@ -109,9 +110,9 @@ function freePaceMmS(rig: FlowRig, balance: Balance, surfaceMmS: number): number
 function extraDepthMm(
   rig: FlowRig,
   balance: Balance,
-  surfaceMmS: number,
-  floatMmS: number,
-  hookDepthMm: number,
+  surfaceMmS: S,
+  floatMmS: S,
+  hookDepthMm: Mm,
 ): number | null {
   const longestMm = (1 + longestShare) * rig.depthMm;
   const line = balance.lineUp(hookDepthMm, tow(rig, surfaceMmS, floatMmS), {

@@ -1,5 +1,6 @@
 import type { Body } from "../sink/body-fall.ts";
 import type { Metal } from "../tackle/shot.ts";
+import type { G, Mm } from "../units.ts";
 import type { Water } from "../water/water.ts";
 
 /** Density of nylon line [kg/m³]: 1120–1150 in the usual tables. */
@@ -7,26 +8,26 @@ export const lineDensityKgM3 = 1140;
 
 /** A shot on the line as the sums of water and line need it. */
 export interface HangingShot {
-  readonly massG: number;
+  readonly massG: G;
   readonly metal: Metal;
   /** Along the line from the bend of the hook; at or beyond the float's eye it locks the float. */
-  readonly fromHookMm: number;
+  readonly fromHookMm: Mm;
 }
 
 /** All of a rig that hangs below its float, and the water it hangs in. */
 export interface HangingRig {
   readonly shot: readonly HangingShot[];
   /** Line from the float's lower eye (or stop knot) to the hook. */
-  readonly floatToHookMm: number;
+  readonly floatToHookMm: Mm;
   /** Surface to the float's lower eye. */
-  readonly draughtMm: number;
+  readonly draughtMm: Mm;
   /** Depth of the water. */
-  readonly depthMm: number;
-  readonly mainLineDiameterMm: number;
-  readonly hookLineDiameterMm: number;
-  readonly hookLengthMm: number;
+  readonly depthMm: Mm;
+  readonly mainLineDiameterMm: Mm;
+  readonly hookLineDiameterMm: Mm;
+  readonly hookLengthMm: Mm;
   readonly bait: Body;
-  readonly hookMassG: number;
+  readonly hookMassG: G;
   readonly water: Water;
 }
 

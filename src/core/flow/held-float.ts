@@ -1,5 +1,6 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
 import type { Attachment } from "../float/float.ts";
+import type { G, Ms } from "../units.ts";
 import { gravityMs2 } from "../units.ts";
 import { fluidOf } from "../water/drag.ts";
 import type { Water } from "../water/water.ts";
@@ -10,9 +11,9 @@ export interface HeldFloat {
   /** Drag coefficient × frontal area of its part under water when it stands upright. */
   readonly dragAreaCm2: number;
   /** Load it carries, weighed in water. */
-  readonly loadG: number;
+  readonly loadG: G;
   /** Further pull that takes its tip under. */
-  readonly tipPullG: number;
+  readonly tipPullG: G;
 }
 
 /** What the flow does to a held float. */
@@ -20,7 +21,7 @@ interface HeldBack {
   /** How far it leans from upright. */
   readonly leanDeg: number;
   /** Push of the flow downwards, weighed; below 0 where it lifts the float. */
-  readonly pushedDownG: number;
+  readonly pushedDownG: G;
   readonly goesUnder: boolean;
 }
 
@@ -39,7 +40,7 @@ interface HeldBack {
  * @param pastMs speed of the water past the float [m/s]: its surface pace times the share held back, for a float that
  * else would keep pace
  */
-export function heldBack(float: HeldFloat, attachment: Attachment, pastMs: number, water: Water): HeldBack {
+export function heldBack(float: HeldFloat, attachment: Attachment, pastMs: Ms, water: Water): HeldBack {
   const dragG = upright(float, water) * pastMs * pastMs;
   const byTop = attachment === "top and bottom";
   const turning = (lean: number) => {
@@ -68,7 +69,7 @@ export function heldBack(float: HeldFloat, attachment: Attachment, pastMs: numbe
 export function holdBackShareMax(
   float: HeldFloat,
   attachment: Attachment,
-  paceMs: number,
+  paceMs: Ms,
   water: Water,
 ): Answer<number> {
   if (!(float.loadG > 0 && float.tipPullG > 0 && float.dragAreaCm2 > 0 && paceMs >= 0))

@@ -4,6 +4,7 @@
  * lies along that pull.
  */
 import { gravityMmS2, shotBody, sinkerOf } from "../sink/body-fall.ts";
+import type { Mm, S, Share } from "../units.ts";
 import {
   axialDragGMmS,
   bodyDragGS,
@@ -22,9 +23,9 @@ export interface FlowRig extends HangingRig {
 
 /** A point of the hanging line, x downstream of the hook. */
 export interface HangPoint {
-  readonly fromHookMm: number;
-  readonly xMm: number;
-  readonly depthMm: number;
+  readonly fromHookMm: Mm;
+  readonly xMm: Mm;
+  readonly depthMm: Mm;
 }
 
 /** The line from hook to float, and what it pulls at the float [µN]. */
@@ -36,15 +37,15 @@ export interface HangingLine {
 }
 
 interface Hung {
-  readonly fromHookMm: number;
+  readonly fromHookMm: Mm;
   readonly weightUn: number;
   readonly drags: readonly DragLaw[];
 }
 
 /** Where the integration stops: at a length of line, or at a depth (but never beyond a length). */
 type LineEnd =
-  | { readonly kind: "length"; readonly lengthMm: number }
-  | { readonly kind: "depth"; readonly depthMm: number; readonly longestMm: number };
+  | { readonly kind: "length"; readonly lengthMm: Mm }
+  | { readonly kind: "depth"; readonly depthMm: Mm; readonly longestMm: Mm };
 
 /** Longest fourth-order step along the line, and the most by which the line may turn in one. */
 const stepMm = 100;
@@ -59,7 +60,7 @@ export interface Balance {
    * @param hookDepthMm depth of the hook
    * @param towMmS speed of the water past the float's frame at a depth [mm/s]
    */
-  lineUp(hookDepthMm: number, towMmS: (depthMm: number) => number, end: LineEnd): HangingLine;
+  lineUp(hookDepthMm: Mm, towMmS: (depthMm: Mm) => number, end: LineEnd): HangingLine;
 }
 
 export function balanceOf(rig: FlowRig): Balance {
@@ -85,14 +86,14 @@ export function balanceOf(rig: FlowRig): Balance {
 }
 
 /** Pull on the line and place along it: push along the flow, weight [µN]; x, depth [mm]. */
-type LineState = readonly [pushUn: number, weightUn: number, xMm: number, depthMm: number];
+type LineState = readonly [pushUn: number, weightUn: number, xMm: Mm, depthMm: number];
 
 function lineUp(
   rig: FlowRig,
   hung: readonly Hung[],
   fluid: Fluid,
-  hookDepthMm: number,
-  towMmS: (depthMm: number) => number,
+  hookDepthMm: Mm,
+  towMmS: (depthMm: Mm) => number,
   end: LineEnd,
 ): HangingLine {
   const longest = end.kind === "length" ? end.lengthMm : end.longestMm;
@@ -133,7 +134,7 @@ function longestStepMm([push, weight]: LineState, [morePush, moreWeight]: LineSt
   return turning * stepMm > turnRad * pull2 ? Math.max(1, (turnRad * pull2) / turning) : stepMm;
 }
 
-function withBody([push, weight, x, depth]: LineState, body: Hung, towMmS: number, fluid: Fluid): LineState {
+function withBody([push, weight, x, depth]: LineState, body: Hung, towMmS: S, fluid: Fluid): LineState {
   const drag = body.drags.reduce((sum, law) => sum + bodyDragGS(law, Math.abs(towMmS), fluid), 0);
   return [push + drag * towMmS, weight + body.weightUn, x, depth];
 }
@@ -141,8 +142,8 @@ function withBody([push, weight, x, depth]: LineState, body: Hung, towMmS: numbe
 /** Change of pull and place for each millimetre up the line. */
 function lineSlope(
   [push, weight, , depth]: LineState,
-  diameterMm: number,
-  towMmS: (depthMm: number) => number,
+  diameterMm: Mm,
+  towMmS: (depthMm: Mm) => number,
   fluid: Fluid,
 ): LineState {
   const pull = Math.hypot(push, weight);
@@ -161,7 +162,7 @@ function lineSlope(
 }
 
 function rungeKutta(state: LineState, length: number, slope: (at: LineState) => LineState): LineState {
-  const ahead = (k: LineState, share: number): LineState => [
+  const ahead = (k: LineState, share: Share): LineState => [
     state[0] + share * length * k[0],
     state[1] + share * length * k[1],
     state[2] + share * length * k[2],

@@ -1,3 +1,5 @@
+import type { Mm, S } from "../units.ts";
+
 /**
  * How fast the water runs at each depth. Water slows towards the bed; the power law of the seventh root is the usual
  * form, and the pace at the surface, the one that can be timed, sets it.
@@ -11,12 +13,12 @@ const profileExponent = 1 / 7;
 export const meanPaceShare = 1 / (1 + profileExponent);
 
 /** Surface pace [m/s] from a float timed over a distance: `10 m in 25 s`. */
-export function timedPaceMs(distanceMm: number, timeS: number): number {
+export function timedPaceMs(distanceMm: Mm, timeS: S): number {
   return distanceMm / 1000 / timeS;
 }
 
 /** Pace [mm/s] at a depth below the surface, for a surface pace [mm/s]; 0 at the bed and below. */
-export function paceAtMmS(depthMm: number, waterDepthMm: number, surfaceMmS: number): number {
+export function paceAtMmS(depthMm: Mm, waterDepthMm: Mm, surfaceMmS: S): number {
   const height = 1 - depthMm / waterDepthMm;
   return height > 0 ? surfaceMmS * Math.min(1, height) ** profileExponent : 0;
 }

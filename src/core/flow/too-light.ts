@@ -1,4 +1,5 @@
 import { type Answer, answer } from "../finding.ts";
+import type { Mm, Ms, Share } from "../units.ts";
 import { hangInCurrent } from "./hang.ts";
 import type { FlowRig } from "./line-balance.ts";
 
@@ -8,7 +9,7 @@ const fastestPaceMs = 3;
 const heaviestLoadShare = 30;
 
 /** Height by which the current lifts the hook above where it hangs in still water [mm]. */
-function liftMm(rig: FlowRig, paceMs: number, heldBackShare: number): Answer<number> {
+function liftMm(rig: FlowRig, paceMs: Ms, heldBackShare: Share): Answer<number> {
   const hang = hangInCurrent(rig, paceMs, heldBackShare);
   if (!hang.ok) return hang;
   return answer(Math.min(rig.draughtMm + rig.floatToHookMm, rig.depthMm) - hang.value.hookDepthMm);
@@ -18,12 +19,8 @@ function liftMm(rig: FlowRig, paceMs: number, heldBackShare: number): Answer<num
  * Slowest surface pace [m/s] in which the current lifts the bait by more than it may, to 0.01 m/s; null where no pace
  * up to 3 m/s does.
  */
-export function tooLightPaceMs(
-  rig: FlowRig,
-  heldBackShare: number,
-  mayLiftMm: number,
-): Answer<number | null> {
-  const lifts = (paceMs: number) => liftMm(rig, paceMs, heldBackShare);
+export function tooLightPaceMs(rig: FlowRig, heldBackShare: Share, mayLiftMm: Mm): Answer<number | null> {
+  const lifts = (paceMs: Ms) => liftMm(rig, paceMs, heldBackShare);
   const fastest = lifts(fastestPaceMs);
   if (!fastest.ok) return fastest;
   if (fastest.value <= mayLiftMm) return answer(null);
@@ -36,11 +33,11 @@ export function tooLightPaceMs(
  */
 export function neededLoadShare(
   rig: FlowRig,
-  paceMs: number,
-  heldBackShare: number,
-  mayLiftMm: number,
+  paceMs: Ms,
+  heldBackShare: Share,
+  mayLiftMm: Mm,
 ): Answer<number | null> {
-  const lifts = (share: number) => {
+  const lifts = (share: Share) => {
     const shot = rig.shot.map((one) => ({ ...one, massG: one.massG * share }));
     return liftMm({ ...rig, shot }, paceMs, heldBackShare);
   };
@@ -51,7 +48,7 @@ export function neededLoadShare(
   return answer(firstBeyond(1, heaviestLoadShare, 0.01, (share) => !beyond(lifts(share), mayLiftMm)));
 }
 
-const beyond = (lift: Answer<number>, mayLiftMm: number) => lift.ok && lift.value > mayLiftMm;
+const beyond = (lift: Answer<number>, mayLiftMm: Mm) => lift.ok && lift.value > mayLiftMm;
 
 /** Where a question that is answered no at `low` and yes at `high` turns, by halving. */
 function firstBeyond(low: number, high: number, within: number, isBeyond: (x: number) => boolean): number {

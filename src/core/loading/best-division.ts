@@ -1,10 +1,11 @@
 import type { Shot } from "../tackle/shot.ts";
+import type { G } from "../units.ts";
 import { halvesOf, type Start, startOf, startOfSeveral, type Way, waysToDivide } from "./divide.ts";
 import type { Fewest } from "./fewest.ts";
 
 /** A mix with the figures that say which of two is better. */
 export interface DividedMix {
-  readonly differenceG: number;
+  readonly differenceG: G;
   readonly kindsUsed: number;
   readonly heavier: readonly Shot[];
   readonly lighter: readonly Shot[];
@@ -13,7 +14,7 @@ export interface DividedMix {
 /** One way for each metal, and on which side of the float the heavier half of each goes. */
 interface Pick {
   readonly ways: readonly Way[];
-  readonly differenceG: number;
+  readonly differenceG: G;
   readonly shotUsed: number;
   readonly kindsUsed: number;
   readonly signs: readonly number[];
@@ -23,7 +24,7 @@ interface Pick {
 const nearEqualShareMax = 0.6;
 
 /** The largest difference between halves that are near-equal [g]. */
-export function nearEqualDifferenceG(pullG: number): number {
+export function nearEqualDifferenceG(pullG: G): number {
   return (2 * nearEqualShareMax - 1) * pullG;
 }
 
@@ -39,7 +40,7 @@ export function fewestDivision(
   metals: readonly Fewest[],
   units: readonly number[],
   starts: readonly Start[],
-  toleranceG: number,
+  toleranceG: G,
   halves: boolean,
 ): DividedMix {
   const enoughG = halves ? balancedDifferenceG(metals, units, starts) : 0;
@@ -57,7 +58,7 @@ export function nearEqualDivision(
   metals: readonly Fewest[],
   units: readonly number[],
   mostShot: number,
-  toleranceG: number,
+  toleranceG: G,
 ): DividedMix | undefined {
   const fewest = metals.map((metal, k) => metal.fewest(0, units[k]!));
   const spare = mostShot - fewest.reduce((sum, count) => sum + count, 0);
@@ -76,7 +77,7 @@ function waysWithin(
   metals: readonly Fewest[],
   units: readonly number[],
   starts: readonly Start[],
-  mostG: number,
+  mostG: G,
   halves: boolean,
 ): readonly Way[][] {
   return metals.map((metal, k) => {
@@ -101,9 +102,9 @@ function dividedMix(metals: readonly Fewest[], pick: Pick): DividedMix {
 function bestPick(
   metals: readonly Fewest[],
   waysOf: readonly Way[][],
-  mostG: number,
+  mostG: G,
   mostShot: number,
-  toleranceG: number,
+  toleranceG: G,
 ): Pick | undefined {
   const last = metals.length - 1;
   const lastUnitG = metals[last]!.sums.unitPullG;
@@ -157,7 +158,7 @@ function bestPick(
   return best;
 }
 
-function extended(pick: Pick, way: Way, ownG: number, sign: number): Pick {
+function extended(pick: Pick, way: Way, ownG: G, sign: number): Pick {
   return {
     ways: [...pick.ways, way],
     differenceG: pick.differenceG + sign * ownG,

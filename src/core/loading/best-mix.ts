@@ -1,3 +1,4 @@
+import type { G } from "../units.ts";
 import { type DividedMix, fewestDivision, nearEqualDivision, startsFor } from "./best-division.ts";
 import { type Fewest, fewestOf } from "./fewest.ts";
 import { closestPullG, heaviestPullG, type MetalSums, nearestSum } from "./sums.ts";
@@ -11,12 +12,7 @@ import { closestPullG, heaviestPullG, type MetalSums, nearestSum } from "./sums.
  * @param withinG pulls this close count as equal [g]
  * @param halves false to leave the mix in one group
  */
-export function bestMix(
-  sums: readonly MetalSums[],
-  mostPullG: number,
-  withinG: number,
-  halves: boolean,
-): DividedMix {
+export function bestMix(sums: readonly MetalSums[], mostPullG: G, withinG: G, halves: boolean): DividedMix {
   const range: PullRange = {
     metals: sums.map(fewestOf),
     leastPullG: closestPullG(sums, mostPullG) - withinG,
@@ -28,18 +24,18 @@ export function bestMix(
 /** The sums that count as closest, and the metals that make them. */
 interface PullRange {
   readonly metals: readonly Fewest[];
-  readonly leastPullG: number;
-  readonly mostPullG: number;
+  readonly leastPullG: G;
+  readonly mostPullG: G;
 }
 
 /** A sum for each metal. */
 interface Making {
-  readonly pullG: number;
+  readonly pullG: G;
   readonly units: readonly number[];
 }
 
 /** Least difference, then fewest kinds, then closest pull. */
-function bestOf(divided: readonly DividedMix[], withinG: number): DividedMix {
+function bestOf(divided: readonly DividedMix[], withinG: G): DividedMix {
   const leastG = Math.min(...divided.map(({ differenceG }) => differenceG));
   return divided
     .filter(({ differenceG }) => differenceG <= leastG + withinG)
@@ -52,7 +48,7 @@ function bestOf(divided: readonly DividedMix[], withinG: number): DividedMix {
  *
  * @returns undefined where no mix has such halves
  */
-function nearEqualMix(range: PullRange, withinG: number): DividedMix | undefined {
+function nearEqualMix(range: PullRange, withinG: G): DividedMix | undefined {
   const { metals } = range;
   let fewest = Number.POSITIVE_INFINITY;
   eachMaking(
@@ -92,7 +88,7 @@ function mostShot({ sums: { kinds, maxUnits } }: Fewest): number {
 }
 
 /** The mix of fewest shot; of halves, a mix of one shot goes last. */
-function mixOfFewest(range: PullRange, withinG: number, halves: boolean): DividedMix {
+function mixOfFewest(range: PullRange, withinG: G, halves: boolean): DividedMix {
   const { metals } = range;
   let fewest = Number.POSITIVE_INFINITY;
   let makings: Making[] = [];
@@ -129,7 +125,7 @@ function eachMaking(
   const heaviestG = metals.map(({ sums }) => heaviestPullG(sums));
   const units = new Array<number>(metals.length).fill(0);
 
-  const visit = (index: number, pullG: number, atLeast: number) => {
+  const visit = (index: number, pullG: G, atLeast: number) => {
     const { sums, atLeast: atLeastFor } = metals[index]!;
     const heaviestLeftG = Math.max(...heaviestG.slice(index + 1));
     let sum = nearestSum(sums, Math.floor((mostPullG - pullG) / sums.unitPullG));

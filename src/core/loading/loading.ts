@@ -1,5 +1,6 @@
 import { type Answer, answer, type Finding, noAnswer, warning } from "../finding.ts";
 import { metalDensityKgM3, metals, pullG, pullShare, type Shot, type Tub } from "../tackle/shot.ts";
+import type { G } from "../units.ts";
 import { type Water, waterDensityKgM3 } from "../water/water.ts";
 import { type DividedMix, nearEqualDifferenceG } from "./best-division.ts";
 import { bestMix } from "./best-mix.ts";
@@ -24,13 +25,13 @@ export type Split = "halves" | "one group";
 interface Choice {
   readonly tub: Tub;
   /** Pull that the shot should come to, and must not exceed [g]. */
-  readonly targetPullG: number;
+  readonly targetPullG: G;
   readonly water: Water;
   /** Sizes that may be used; all in the tub where not given. */
   readonly sizes?: readonly string[];
   readonly split: Split;
   /** Pulls this close count as equal [g]: 1e-9 where not given. */
-  readonly withinG?: number;
+  readonly withinG?: G;
 }
 
 /** The shot that lock a float: pinched below its eye, towards the hook, and above it. */
@@ -44,16 +45,16 @@ export interface LockGroups<S extends Shot = Shot> {
 export interface Mix {
   /** Heaviest first. */
   readonly shot: readonly Shot[];
-  readonly pullG: number;
-  readonly massG: number;
+  readonly pullG: G;
+  readonly massG: G;
   /** Target less pull: never below 0 by more than the tolerance. */
-  readonly sparePullG: number;
+  readonly sparePullG: G;
   /** The halves either side of the float's eye, the one that pulls harder first. */
   readonly halves?: readonly [readonly Shot[], readonly Shot[]];
 }
 
 /** A mass to the milligram, as every sum takes it [g]. */
-export function toMilligram(massG: number): number {
+export function toMilligram(massG: G): number {
   return Math.round(massG * 1000) / 1000;
 }
 
@@ -101,7 +102,7 @@ export function chooseShot(choice: Choice): Answer<Mix> {
   return described(best, choice, usable);
 }
 
-function sumsByMetal(usable: Tub, water: Water, mostPullG: number): MetalSums[] {
+function sumsByMetal(usable: Tub, water: Water, mostPullG: G): MetalSums[] {
   return metals
     .map((metal) => ({ metal, stock: usable.filter((one) => one.metal === metal) }))
     .filter(({ stock }) => stock.length > 0)
@@ -197,7 +198,7 @@ function sameShot(a: Shot, b: Shot): boolean {
 export function lockFor(
   tub: Tub,
   onLine: readonly Shot[],
-  floatPullG: number,
+  floatPullG: G,
   water: Water,
   sizes?: readonly string[],
 ): Answer<Mix> {

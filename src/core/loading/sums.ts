@@ -1,4 +1,5 @@
 import type { Shot } from "../tackle/shot.ts";
+import type { G, Share } from "../units.ts";
 
 /** Some shot of one size and metal, its mass in whole units of its metal's sums. */
 interface Kind {
@@ -15,7 +16,7 @@ export interface MetalSums {
   /** Those that do not exceed the largest sum, heaviest first. */
   readonly kinds: readonly Kind[];
   /** Pull of one unit [g]. */
-  readonly unitPullG: number;
+  readonly unitPullG: G;
   /** Largest sum in the table [units]. */
   readonly maxUnits: number;
   /**
@@ -39,8 +40,8 @@ function greatestCommonDivisor(a: number, b: number): number {
  */
 export function metalSums(
   stock: readonly { readonly shot: Shot; readonly massMg: number; readonly count: number }[],
-  pullShare: number,
-  mostPullG: number,
+  pullShare: Share,
+  mostPullG: G,
 ): MetalSums {
   const unitMg = stock.reduce((divisor, { massMg }) => greatestCommonDivisor(divisor, massMg), 0);
   const unitPullG = (unitMg / 1000) * pullShare;
@@ -102,10 +103,10 @@ export function heaviestPullG({ kinds, unitPullG }: MetalSums): number {
 }
 
 /** The largest pull of sums of the metals together that does not exceed a pull [g]. */
-export function closestPullG(metals: readonly MetalSums[], mostPullG: number): number {
+export function closestPullG(metals: readonly MetalSums[], mostPullG: G): number {
   const last = metals.length - 1;
   let closestG = 0;
-  const visit = (index: number, pullG: number) => {
+  const visit = (index: number, pullG: G) => {
     const metal = metals[index]!;
     let sum = nearestSum(metal, Math.floor((mostPullG - pullG) / metal.unitPullG));
     if (index === last) {

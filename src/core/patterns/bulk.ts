@@ -1,5 +1,6 @@
 import { type Answer, noAnswer, warning } from "../finding.ts";
 import type { Shot } from "../tackle/shot.ts";
+import type { Mm } from "../units.ts";
 import { aboveLoopMm, apartMm, checked, knotClearMm } from "./clearance.ts";
 import type { BulkSpec, PatternRoom, PlacedShot, PlacePattern, SpreadBulkSpec } from "./pattern.ts";
 import { droppersMm, stackedMm } from "./spacing.ts";
@@ -16,7 +17,7 @@ export const placeBulk: PlacePattern<BulkSpec> = (spec, room) => placeGroup(spec
 export function placeGroup(
   spec: BulkSpec | SpreadBulkSpec,
   room: PatternRoom,
-  arrange: (shot: readonly Shot[], lowestMm: number) => readonly number[],
+  arrange: (shot: readonly Shot[], lowestMm: Mm) => readonly number[],
 ): Answer<readonly PlacedShot[]> {
   if (!(spec.fromHookMm > 0)) {
     return noAnswer("pattern.bad-length", { what: "bulk", lengthMm: spec.fromHookMm });

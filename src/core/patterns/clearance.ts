@@ -1,5 +1,6 @@
 import { type Answer, answer, type Finding, noAnswer, warning } from "../finding.ts";
 import { ballDiameterMm, type Shot } from "../tackle/shot.ts";
+import type { Mm } from "../units.ts";
 import type { LineRoom, PatternKind, PatternRoom, PlacedShot, Role } from "./pattern.ts";
 
 /** Shot stay this far from a knot (common practice, no source). */
@@ -28,10 +29,10 @@ export function apartMm(a: Shot, b: Shot): number {
 
 /** The nearest place to one that the rig asks for that is clear of the loop's knot, with a warning where moved. */
 export function clearOfKnot(
-  askedMm: number,
+  askedMm: Mm,
   role: Role,
   room: PatternRoom,
-): { readonly atMm: number; readonly findings: readonly Finding[] } {
+): { readonly atMm: Mm; readonly findings: readonly Finding[] } {
   const off = askedMm - room.hookLengthMm;
   if (Math.abs(off) >= knotClearMm) return { atMm: askedMm, findings: [] };
   const atMm = off < 0 ? room.hookLengthMm - knotClearMm : aboveLoopMm(room);
@@ -39,7 +40,7 @@ export function clearOfKnot(
 }
 
 /** No answer because a shot finds no place below the float: what would do. */
-export function tooShallow(kind: PatternKind, role: Role, highestNeededMm: number, room: PatternRoom) {
+export function tooShallow(kind: PatternKind, role: Role, highestNeededMm: Mm, room: PatternRoom) {
   const neededFloatToHookMm = highestNeededMm + floatClearMm;
   return noAnswer("pattern.too-shallow", {
     pattern: kind,

@@ -1,5 +1,6 @@
 import type { Answer } from "../finding.ts";
 import type { Shot, Tub } from "../tackle/shot.ts";
+import type { G, Mm, Share } from "../units.ts";
 import type { Water } from "../water/water.ts";
 
 /** What a shot is for. */
@@ -9,21 +10,21 @@ export type Role = (typeof roles)[number];
 /** A shot in its place on the line. `fromHookMm` is along the line, from the bend of the hook. */
 export interface PlacedShot extends Shot {
   readonly role: Role;
-  readonly fromHookMm: number;
+  readonly fromHookMm: Mm;
 }
 
 /** The telltale: the lowest shot, by default just above the hook length's loop. */
 export interface Telltale {
   readonly size: string;
   /** Only where the rig says so: a shot on the hook length weakens light line. */
-  readonly fromHookMm?: number;
+  readonly fromHookMm?: Mm;
 }
 
 /** Equal gaps from the telltale up to the float. */
 export interface StrungOutSpec {
   readonly kind: "strung out";
   readonly size: string;
-  readonly gapMm: number;
+  readonly gapMm: Mm;
   /** Other sizes that may help to make up the load of a float without a lock. */
   readonly alsoSizes?: readonly string[];
   readonly telltale: Telltale;
@@ -35,9 +36,9 @@ export interface BulkSpec {
   /** Sizes the bulk may be made of. */
   readonly sizes: readonly string[];
   /** Share of the float's pull in the bulk; floats without a lock put all that is left there. */
-  readonly share: number;
+  readonly share: Share;
   /** Height of the lowest bulk shot above the hook. */
-  readonly fromHookMm: number;
+  readonly fromHookMm: Mm;
   /** From the bulk down. */
   readonly droppers: readonly string[];
   readonly telltale: Telltale;
@@ -46,7 +47,7 @@ export interface BulkSpec {
 /** A bulk opened out over a length, so that the weight builds up as a fish lifts it. */
 export interface SpreadBulkSpec extends Omit<BulkSpec, "kind"> {
   readonly kind: "spread bulk";
-  readonly overMm: number;
+  readonly overMm: Mm;
 }
 
 /** Like buttons on a shirt: the whole load in equal steps. Tapered: gaps and sizes fall towards the hook. */
@@ -60,7 +61,7 @@ export interface ShirtButtonSpec {
 export interface LiftSpec {
   readonly kind: "lift";
   readonly anchor: string;
-  readonly fromHookMm: number;
+  readonly fromHookMm: Mm;
 }
 
 /** Everything at the float: a slow natural fall near the surface. */
@@ -81,21 +82,21 @@ export type PatternKind = PatternSpec["kind"];
 /** Line on which shot can stand. */
 export interface LineRoom {
   /** Float's lower eye (or stop knot) to hook, along the line. */
-  readonly floatToHookMm: number;
+  readonly floatToHookMm: Mm;
   /** Hook length, from loop to bend of the hook. */
-  readonly hookLengthMm: number;
+  readonly hookLengthMm: Mm;
 }
 
 /** What a pattern has to work with. */
 export interface PatternRoom extends LineRoom {
   /** Depth of the water, for saying what depth a pattern needs. */
-  readonly depthMm: number;
+  readonly depthMm: Mm;
   /** Pull that is left for shot once hook and bait hang [g]. */
-  readonly pullG: number;
+  readonly pullG: G;
   /** Whether shot lock the float: then what the line does not carry goes there. */
   readonly locked: boolean;
   /** Largest pull that may go on the line of a locked float, what its least lock leaves [g]. */
-  readonly linePullMaxG: number;
+  readonly linePullMaxG: G;
   readonly tub: Tub;
   readonly water: Water;
 }

@@ -1,14 +1,15 @@
 import type { Shot } from "../tackle/shot.ts";
+import type { Mm } from "../units.ts";
 import { aboveLoopMm, apartMm, floatClearMm, highestMm } from "./clearance.ts";
 import type { LineRoom } from "./pattern.ts";
 
 /** Places from the hook up, or the height that the highest of them would need. */
 type Places =
-  | { readonly ok: true; readonly atMm: readonly number[] }
-  | { readonly ok: false; readonly neededMm: number };
+  | { readonly ok: true; readonly atMm: readonly Mm[] }
+  | { readonly ok: false; readonly neededMm: Mm };
 
 /** A group of shot, given from the hook up, each touching the next. */
-export function stackedMm(shot: readonly Shot[], lowestMm: number): number[] {
+export function stackedMm(shot: readonly Shot[], lowestMm: Mm): number[] {
   const atMm: number[] = [];
   shot.forEach((one, i) => {
     atMm.push(i === 0 ? lowestMm : atMm[i - 1]! + apartMm(shot[i - 1]!, one));
@@ -25,7 +26,7 @@ export function stackedMm(shot: readonly Shot[], lowestMm: number): number[] {
  */
 export function spreadMm(
   lowest: Shot,
-  lowestMm: number,
+  lowestMm: Mm,
   shot: readonly Shot[],
   weights: readonly number[],
   room: LineRoom,
@@ -41,7 +42,7 @@ export function spreadMm(
 
 function scaled(
   lowest: Shot,
-  lowestMm: number,
+  lowestMm: Mm,
   shot: readonly Shot[],
   weights: readonly number[],
   room: LineRoom,
@@ -76,9 +77,9 @@ function scaled(
  */
 export function droppersMm(
   count: number,
-  telltaleMm: number,
-  groupMm: number,
-  leastMm: number,
+  telltaleMm: Mm,
+  groupMm: Mm,
+  leastMm: Mm,
   room: LineRoom,
 ): number[] {
   const even = Array.from(

@@ -1,6 +1,7 @@
 import { answer, noAnswer, warning } from "../finding.ts";
 import { totalPullG, tubWithout } from "../loading/loading.ts";
 import type { Shot } from "../tackle/shot.ts";
+import type { Mm } from "../units.ts";
 import { aboveLoopMm, apartMm, checked, highestMm, tooShallow } from "./clearance.ts";
 import type { PatternRoom, PlacedShot, PlacePattern, StrungOutSpec } from "./pattern.ts";
 import { mainGroup, type Named, oneOf, takeNamed } from "./supply.ts";
@@ -37,7 +38,7 @@ export const placeStrungOut: PlacePattern<StrungOutSpec> = (spec, room) => {
   return checked(spec.kind, placed, room, [...named.findings, ...main.findings, ...closed]);
 };
 
-function asManyAsGo(spec: StrungOutSpec, named: Named, firstMm: number, room: PatternRoom) {
+function asManyAsGo(spec: StrungOutSpec, named: Named, firstMm: Mm, room: PatternRoom) {
   const shot: Shot[] = [];
   let { left, pullG } = named;
   for (let atMm = firstMm; atMm <= highestMm(room); atMm += spec.gapMm) {

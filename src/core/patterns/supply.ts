@@ -1,6 +1,7 @@
 import { type Answer, answer, type Finding, noAnswer, warning } from "../finding.ts";
 import { bankToleranceG, chooseShot, toMilligram, totalPullG, tubWithout } from "../loading/loading.ts";
 import type { Shot, Tub } from "../tackle/shot.ts";
+import type { G, Mm } from "../units.ts";
 import { aboveLoopMm, clearOfKnot } from "./clearance.ts";
 import type { PatternRoom, Telltale } from "./pattern.ts";
 
@@ -18,12 +19,12 @@ export function oneOf(tub: Tub, size: string): Shot | undefined {
 /** The shot that a pattern names one by one, taken from the tub before its main group is chosen. */
 export interface Named {
   readonly telltale: Shot;
-  readonly telltaleMm: number;
+  readonly telltaleMm: Mm;
   /** In the order asked for. */
   readonly droppers: readonly Shot[];
   readonly left: Tub;
   /** Pull that the line may still carry [g]. */
-  readonly pullG: number;
+  readonly pullG: G;
 }
 
 /**
@@ -75,7 +76,7 @@ function sizesIn(tub: Tub): string {
 export function mainGroup(
   sizes: readonly string[],
   tub: Tub,
-  targetPullG: number,
+  targetPullG: G,
   below: Shot,
   room: PatternRoom,
 ): Answer<readonly Shot[]> {

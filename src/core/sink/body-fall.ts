@@ -1,21 +1,22 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
 import { type Metal, metalDensityKgM3, pullShare } from "../tackle/shot.ts";
+import type { G, KgM3, Mm, Ms, S, Share } from "../units.ts";
 import { gravityMs2 } from "../units.ts";
 import { bodyDragGS, type DragLaw, fluidOf } from "../water/drag.ts";
 import { type Water, waterDensityKgM3 } from "../water/water.ts";
 
 /** Something that sinks by itself: a bait, a grain of feed, a ball of groundbait, a bare shot. */
 export interface Body {
-  readonly massG: number;
-  readonly densityKgM3: number;
+  readonly massG: G;
+  readonly densityKgM3: KgM3;
   /** Its fall as somebody measured it [m/s]; without it the body is taken for a ball. */
-  readonly fallMs?: number;
+  readonly fallMs?: Ms;
 }
 
 /** A single weight ready to move through water: the sums of `Body` that do not change on the way. */
 export interface Sinker {
   /** Mass with the water that must be moved along with it, half of what it displaces. */
-  readonly movedMassG: number;
+  readonly movedMassG: G;
   /** Weight in water [µN]; below 0 for a body that floats. */
   readonly weightUn: number;
   readonly drag: DragLaw;
@@ -25,12 +26,12 @@ export interface Sinker {
 export const gravityMmS2 = gravityMs2 * 1000;
 
 /** A bare shot as a body. */
-export function shotBody(massG: number, metal: Metal): Body {
+export function shotBody(massG: G, metal: Metal): Body {
   return { massG, densityKgM3: metalDensityKgM3[metal] };
 }
 
 /** Fall speed [m/s] from a fall timed in a jar: `30 cm in 6 s`. */
-export function timedFallMs(fallMm: number, timeS: number): number {
+export function timedFallMs(fallMm: Mm, timeS: S): number {
   return fallMm / 1000 / timeS;
 }
 
@@ -50,7 +51,7 @@ export function sinkerOf(body: Body, water: Water): Sinker {
 }
 
 /** Drag area [mm²] that holds a weight in water to a fall: `2W / ρw²`. */
-function areaForFallMm2(weightUn: number, fallMs: number, water: Water): number {
+function areaForFallMm2(weightUn: number, fallMs: Ms, water: Water): number {
   return (2 * weightUn) / (fluidOf(water).densityGMm3 * (fallMs * 1000) ** 2);
 }
 
@@ -87,7 +88,7 @@ function terminalMmS({ weightUn, drag }: Sinker, water: Water): number {
  * @param fallMm how deep [mm], 0 or more
  * @returns time [s]; an error `fall-floats` for a body no denser than the water
  */
-export function fallTimeS(body: Body, fallMm: number, water: Water): Answer<number> {
+export function fallTimeS(body: Body, fallMm: Mm, water: Water): Answer<number> {
   const sinker = sinkerOf(body, water);
   if (!(sinker.weightUn > 0)) return noAnswer("fall-floats", { densityKgM3: body.densityKgM3 });
   if (!(fallMm > 0)) return answer(0);
@@ -120,7 +121,7 @@ export function fallTimeS(body: Body, fallMm: number, water: Water): Answer<numb
 }
 
 /** Share of a step at which a share of its distance is covered while the speed rises evenly from `from` to `to`. */
-function timeShare(distanceShare: number, from: number, to: number): number {
+function timeShare(distanceShare: Share, from: number, to: number): number {
   const mean = (from + to) / 2;
   const covered = distanceShare * mean;
   return (2 * covered) / (from + Math.sqrt(from * from + 2 * (to - from) * covered));

@@ -1,4 +1,5 @@
 import { type HangingRig, lineDensityKgM3 } from "../flow/hanging-rig.ts";
+import type { G, Mm } from "../units.ts";
 import { type Fluid, fluidOf } from "../water/drag.ts";
 import { gravityMmS2, type Sinker, shotBody, sinkerOf } from "./body-fall.ts";
 import type { Chain, ChainLink, ChainNode } from "./chain.ts";
@@ -7,7 +8,7 @@ import type { Chain, ChainLink, ChainNode } from "./chain.ts";
 export type FloatOnWater =
   | "held"
   | {
-      readonly massG: number;
+      readonly massG: G;
       /** Drag coefficient × frontal area, in square centimetres. */
       readonly dragAreaCm2: number;
     };
@@ -23,7 +24,7 @@ const stiffGapMm = 15;
 interface RigChain {
   readonly chain: Chain;
   /** Place along the line of each entry of the chain's state: the top, then every node. */
-  readonly fromHookMm: readonly number[];
+  readonly fromHookMm: readonly Mm[];
 }
 
 /**
@@ -32,7 +33,7 @@ interface RigChain {
  *
  * @param longestPieceMm longest piece of line for the weight in water that hangs below it [g]
  */
-export function chainOfRig(rig: SinkingRig, longestPieceMm: (weightBelowG: number) => number): RigChain {
+export function chainOfRig(rig: SinkingRig, longestPieceMm: (weightBelowG: G) => number): RigChain {
   const { water } = rig;
   const fluid = fluidOf(water);
   const eyeMm = rig.floatToHookMm;
@@ -42,7 +43,7 @@ export function chainOfRig(rig: SinkingRig, longestPieceMm: (weightBelowG: numbe
     fromHookMm,
     sinker: sinkerOf(shotBody(massG, metal), water),
   }));
-  const weightBelowG = (placeMm: number) =>
+  const weightBelowG = (placeMm: Mm) =>
     [bait, ...hook, ...shot.filter((one) => one.fromHookMm <= placeMm).map((one) => one.sinker)].reduce(
       (sum, { weightUn }) => sum + weightUn,
       0,
@@ -91,8 +92,8 @@ export function chainOfRig(rig: SinkingRig, longestPieceMm: (weightBelowG: numbe
 }
 
 interface LineLump {
-  readonly massG: number;
-  readonly displacedG: number;
+  readonly massG: G;
+  readonly displacedG: G;
 }
 
 /** Half of a piece of line, which each of its ends carries. A cylinder takes along as much water as it displaces. */

@@ -1,9 +1,10 @@
+import type { G, Mm } from "../units.ts";
 import type { DragLaw, Fluid } from "../water/drag.ts";
 
 /** A point of the line that carries weight: a shot, the bait, or a lump of the line itself. */
 export interface ChainNode {
   /** Its mass with the water that must be moved along with it. */
-  readonly movedMassG: number;
+  readonly movedMassG: G;
   /** Weight in water [µN]. */
   readonly weightUn: number;
   /** Drag of what sits there, none for bare line: line drag belongs to the links. */
@@ -12,8 +13,8 @@ export interface ChainNode {
 
 /** A straight piece of line above a node; a diameter of 0 leaves its drag out. */
 export interface ChainLink {
-  readonly lengthMm: number;
-  readonly diameterMm: number;
+  readonly lengthMm: Mm;
+  readonly diameterMm: Mm;
 }
 
 /** Stiffness of nylon [N/mm²], of the size found for mono lines; it stretches by a few hundredths of a per cent here. */
@@ -28,7 +29,7 @@ export function stretchMmPerUn({ lengthMm, diameterMm }: ChainLink): number {
 /** What the top of the chain does: stands still, or slides along the surface with its own mass and drag area. */
 type ChainTop =
   | { readonly kind: "held" }
-  | { readonly kind: "sliding"; readonly massG: number; readonly dragAreaMm2: number };
+  | { readonly kind: "sliding"; readonly massG: G; readonly dragAreaMm2: number };
 
 /**
  * A rig in the water: weights on a line that pulls and never pushes, hung from a point on the surface. `nodes[i]`
@@ -40,7 +41,7 @@ export interface Chain {
   readonly links: readonly ChainLink[];
   readonly fluid: Fluid;
   /** Depth at which things stop; `Infinity` for bottomless water. */
-  readonly bedMm: number;
+  readonly bedMm: Mm;
 }
 
 /**

@@ -1,3 +1,4 @@
+import type { Mm, S, Share } from "../units.ts";
 import { type Chain, type ChainState, chainEnergy, restingChain } from "./chain.ts";
 import { makeStepper } from "./step.ts";
 
@@ -10,18 +11,18 @@ interface FallOptions {
   /** 1 for a line laid out straight, 0 for a heap. */
   readonly drawnOut: number;
   /** Position error allowed in a single step, as a share of the line's length. */
-  readonly stepErrorShare: number;
+  readonly stepErrorShare: Share;
   /** Start from here instead of from rest at the surface. */
   readonly start?: ChainState;
   /** Called after every step. */
-  readonly onStep?: (state: ChainState, timeS: number, energy: () => number) => void;
+  readonly onStep?: (state: ChainState, timeS: S, energy: () => number) => void;
 }
 
 /** The chain at one moment. */
 export interface ChainShape {
-  readonly timeS: number;
-  readonly xMm: readonly number[];
-  readonly yMm: readonly number[];
+  readonly timeS: S;
+  readonly xMm: readonly Mm[];
+  readonly yMm: readonly Mm[];
 }
 
 /** Times at which the last node passed each depth, with the chain's shape then; undefined for depths never reached. */
@@ -40,12 +41,7 @@ interface Fall {
  * @param depthsMm rising depths of the last node [mm]
  * @param longestS time after which to give up [s]
  */
-export function letFall(
-  chain: Chain,
-  depthsMm: readonly number[],
-  longestS: number,
-  options: FallOptions,
-): Fall {
+export function letFall(chain: Chain, depthsMm: readonly Mm[], longestS: S, options: FallOptions): Fall {
   const state = options.start ?? restingChain(chain, options.drawnOut);
   const step = makeStepper(chain);
   const lineMm = chain.links.reduce((sum, link) => sum + link.lengthMm, 0);
@@ -96,7 +92,7 @@ export function letFall(
  * Time after which the first node that sinks is at the bed, or past it by the error allowed: the bed stops a node at the
  * end of a step, so a longer one would stop it late, and what hangs on it would fall on for as long.
  */
-function untilBedS({ bedMm }: Chain, { y, vy, onBed }: ChainState, errorMm: number): number {
+function untilBedS({ bedMm }: Chain, { y, vy, onBed }: ChainState, errorMm: Mm): number {
   let soonestS = Number.POSITIVE_INFINITY;
   for (let i = 1; i < y.length; i++) {
     if (onBed[i] || vy[i]! <= 0) continue;
@@ -108,8 +104,8 @@ function untilBedS({ bedMm }: Chain, { y, vy, onBed }: ChainState, errorMm: numb
 function shapeBetween(
   before: { readonly x: Float64Array; readonly y: Float64Array },
   after: ChainState,
-  share: number,
-  timeS: number,
+  share: Share,
+  timeS: S,
 ): ChainShape {
   const mix = (a: Float64Array, b: Float64Array) =>
     Array.from(a, (value, i) => value + share * (b[i]! - value));

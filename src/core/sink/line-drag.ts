@@ -1,3 +1,4 @@
+import type { Mm, S } from "../units.ts";
 import { axialDragGMmS, crossFlowDragGMmS } from "../water/drag.ts";
 import { bandWidth, column } from "./banded.ts";
 import type { Chain, ChainState } from "./chain.ts";
@@ -33,7 +34,7 @@ export function makeLineDrag({ nodes, links, fluid }: Chain, band: Float64Array,
   const across = new Float64Array(6 * count);
 
   /** Takes directions where the pieces will be after a time at the speeds they have. */
-  function prepare({ x, y, vx, vy }: ChainState, aheadS: number): void {
+  function prepare({ x, y, vx, vy }: ChainState, aheadS: S): void {
     for (let i = 0; i < count; i++) {
       const dx = x[i + 1]! - x[i]! + aheadS * (vx[i + 1]! - vx[i]!);
       const dy = y[i + 1]! - y[i]! + aheadS * (vy[i + 1]! - vy[i]!);
@@ -88,8 +89,8 @@ export function makeLineDrag({ nodes, links, fluid }: Chain, band: Float64Array,
 
   function addPlace(
     link: number,
-    lengthMm: number,
-    diameterMm: number,
+    lengthMm: Mm,
+    diameterMm: Mm,
     gauss: 0 | 1,
     vx: Float64Array,
     vy: Float64Array,

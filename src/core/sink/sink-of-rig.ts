@@ -1,5 +1,6 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
 import { isPositive, isZeroOrMore, wrongMeasure } from "../flow/hanging-rig.ts";
+import type { G, Mm, S, Share } from "../units.ts";
 import { chainOfRig, type SinkingRig } from "./chain-of-rig.ts";
 import { type ChainShape, letFall } from "./fall.ts";
 
@@ -9,14 +10,14 @@ export type Landing = (typeof landings)[number];
 
 /** A point of the line at one moment. */
 interface LinePoint {
-  readonly fromHookMm: number;
+  readonly fromHookMm: Mm;
   /** Away from where the float landed. */
-  readonly xMm: number;
-  readonly depthMm: number;
+  readonly xMm: Mm;
+  readonly depthMm: Mm;
 }
 
 interface LineShape {
-  readonly timeS: number;
+  readonly timeS: S;
   /** From the surface above the float down to the hook. */
   readonly points: readonly LinePoint[];
 }
@@ -25,15 +26,15 @@ interface LineShape {
 export interface Sink {
   readonly landing: Landing;
   /** Depth at which the bait ends: what hangs below the surface, or the bed. */
-  readonly hangMm: number;
+  readonly hangMm: Mm;
   /** Share of the hang that stands for the last tenth: the end itself is approached ever slower. */
-  readonly lastShare: number;
+  readonly lastShare: Share;
   /** Time for the bait to each tenth of the hang; the last is taken at `lastShare`. */
-  readonly tenthsS: readonly number[];
+  readonly tenthsS: readonly S[];
   /** Time the bait spends in the upper, the middle and the lower third (to `lastShare`). */
   readonly thirdsS: readonly [number, number, number];
   /** The bait's way down in small steps of depth, for a curve. */
-  readonly track: readonly { readonly timeS: number; readonly depthMm: number }[];
+  readonly track: readonly { readonly timeS: S; readonly depthMm: Mm }[];
   /** The line when the bait passes each tenth. */
   readonly shapes: readonly LineShape[];
 }
@@ -50,7 +51,7 @@ const pieces: Readonly<Record<Landing, { leastMm: number; perRootG: number; most
 };
 
 /** Longest piece of line [mm] for the weight in water below it [g]. */
-function longestPieceMm(weightBelowG: number, landing: Landing): number {
+function longestPieceMm(weightBelowG: G, landing: Landing): number {
   const { leastMm, perRootG, mostMm } = pieces[landing];
   return Math.min(mostMm, Math.max(leastMm, perRootG * Math.sqrt(Math.max(0, weightBelowG))));
 }
@@ -68,8 +69,8 @@ const trackPerTenth = 4;
 /** Finer sums than usual, to see how far they have converged. */
 export interface SinkFineness {
   /** Pieces of line and steps in time, as a share of the usual ones. */
-  readonly pieceShare: number;
-  readonly stepShare: number;
+  readonly pieceShare: Share;
+  readonly stepShare: Share;
 }
 
 /**
@@ -102,7 +103,7 @@ export function sinkOfRig(rig: SinkingRig, landing: Landing, fineness?: SinkFine
     stepErrorShare: stepErrorShare[landing] * (fineness?.stepShare ?? 1) ** 2,
   });
   if (passes.length < marks.length) return noAnswer("sink-never");
-  const at = (depthMm: number) => passes[marks.indexOf(depthMm)]!;
+  const at = (depthMm: Mm) => passes[marks.indexOf(depthMm)]!;
   const third = at(hangMm / 3).timeS;
   const twoThirds = at((2 * hangMm) / 3).timeS;
   const last = at(tenths[9]!).timeS;
@@ -117,7 +118,7 @@ export function sinkOfRig(rig: SinkingRig, landing: Landing, fineness?: SinkFine
   });
 }
 
-function lineShape({ timeS, xMm, yMm }: ChainShape, fromHookMm: readonly number[]): LineShape {
+function lineShape({ timeS, xMm, yMm }: ChainShape, fromHookMm: readonly Mm[]): LineShape {
   const points = fromHookMm.map((from, i) => ({ fromHookMm: from, xMm: xMm[i]!, depthMm: yMm[i]! }));
   return { timeS, points };
 }

@@ -1,3 +1,4 @@
+import type { S } from "../units.ts";
 /**
  * One step of the chain in time.
  *
@@ -24,7 +25,7 @@ const settledMmS = 5e-2;
 const tooLongShare = 1e-9;
 
 /** Moves the state on by a step [s]; false where no balance was found, with the state as it was. */
-type Stepper = (state: ChainState, stepS: number) => boolean;
+type Stepper = (state: ChainState, stepS: S) => boolean;
 
 export function makeStepper(chain: Chain): Stepper {
   const { nodes, links, fluid, top } = chain;
@@ -64,7 +65,7 @@ export function makeStepper(chain: Chain): Stepper {
     right[at + 1]! -= perSpeed * uy;
   }
 
-  function addInertiaWeightAndDrag(state: ChainState, stepS: number): void {
+  function addInertiaWeightAndDrag(state: ChainState, stepS: S): void {
     for (let i = 0; i < size; i++) {
       const at = column(i);
       const perStep = movedMassG[i]! / stepS;
@@ -86,7 +87,7 @@ export function makeStepper(chain: Chain): Stepper {
     }
   }
 
-  function addTension(state: ChainState, stepS: number): void {
+  function addTension(state: ChainState, stepS: S): void {
     for (let i = 1; i < size; i++) {
       const at = column(i);
       const row = at + 2;
@@ -150,7 +151,7 @@ export function makeStepper(chain: Chain): Stepper {
   }
 
   /** Takes up links that came out too long, lets go of those that would push; whether any changed. */
-  function sortLinks(state: ChainState, stepS: number): boolean {
+  function sortLinks(state: ChainState, stepS: S): boolean {
     let changed = false;
     for (let i = 1; i < size; i++) {
       if (taut[i]) {
@@ -169,7 +170,7 @@ export function makeStepper(chain: Chain): Stepper {
     return changed;
   }
 
-  function solveRound(state: ChainState, stepS: number): number {
+  function solveRound(state: ChainState, stepS: S): number {
     band.fill(0);
     right.fill(0);
     addInertiaWeightAndDrag(state, stepS);
@@ -232,7 +233,7 @@ export function makeStepper(chain: Chain): Stepper {
 function moveOn(
   { bedMm, nodes }: Chain,
   state: ChainState,
-  stepS: number,
+  stepS: S,
   vx: Float64Array,
   vy: Float64Array,
   tension: Float64Array,

@@ -1,4 +1,5 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
+import type { Share } from "../units.ts";
 
 const kitKinds = ["float", "shot", "hook", "hook length", "line"] as const;
 type KitKind = (typeof kitKinds)[number];
@@ -32,7 +33,7 @@ type PerPacket = (need: KitNeed) => number;
 export function kitFor(
   learners: number,
   rigs: readonly (readonly KitNeed[])[],
-  spareShare: number,
+  spareShare: Share,
   perPacket: PerPacket,
 ): Answer<readonly KitLine[]> {
   if (!(Number.isInteger(learners) && learners >= 1)) return noAnswer("kit-learners");

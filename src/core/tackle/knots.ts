@@ -1,5 +1,6 @@
 import type { Basis } from "../basis.ts";
 import { type Answer, answer, noAnswer, warning } from "../finding.ts";
+import type { G } from "../units.ts";
 import type { Line } from "./line.ts";
 
 /** A knot between two parts of the line and the share of the line's strength it leaves. */
@@ -32,9 +33,9 @@ export interface ChainPart {
   readonly part: "main line" | "hook length";
   /** Null for the line between its knots. */
   readonly knot: TiedKnot | null;
-  readonly lowG: number;
-  readonly middleG: number;
-  readonly highG: number;
+  readonly lowG: G;
+  readonly middleG: G;
+  readonly highG: G;
 }
 
 /** The line from rod to hook as a chain. */
@@ -47,9 +48,9 @@ export interface LineChain {
    * and the best hook length knot, with the middle of both ranges, and with the best and the worst. Below 0 the
    * main line breaks first.
    */
-  readonly marginLowG: number;
-  readonly marginMiddleG: number;
-  readonly marginHighG: number;
+  readonly marginLowG: G;
+  readonly marginMiddleG: G;
+  readonly marginHighG: G;
 }
 
 const partOf: Readonly<Record<KnotPlace, ChainPart["part"]>> = {

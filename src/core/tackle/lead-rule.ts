@@ -1,13 +1,14 @@
 import { type Finding, warning } from "../finding.ts";
+import type { G } from "../units.ts";
 import type { Shot } from "./shot.ts";
 
 /** The rule on lead weights in force where the guide is used. */
 export interface LeadRule {
   readonly place: string;
   /** Lead shot up to this mass may be used. */
-  readonly allowedUpToG: number;
+  readonly allowedUpToG: G;
   /** Lead weights heavier than this may be used; none where lead is not allowed at all above the small shot. */
-  readonly allowedAboveG?: number;
+  readonly allowedAboveG?: G;
   readonly source: string;
   /** ISO date on which somebody last read the rule. */
   readonly checked: string;
@@ -19,7 +20,7 @@ export interface LeadRule {
  *
  * @param massG stated mass [g]; at the lower bound itself it may be used, at the upper bound itself it may not
  */
-export function leadAllowed(massG: number, { allowedUpToG, allowedAboveG }: LeadRule): boolean {
+export function leadAllowed(massG: G, { allowedUpToG, allowedAboveG }: LeadRule): boolean {
   return massG <= allowedUpToG || (allowedAboveG !== undefined && massG > allowedAboveG);
 }
 

@@ -1,11 +1,12 @@
+import type { G, Mm } from "../units.ts";
 import type { Water } from "../water/water.ts";
 import { pullShare } from "./shot.ts";
 
 /** A line as its spool label has it. */
 export interface Line {
   /** Breaking strain as a mass hung on it [g]. */
-  readonly strengthG: number;
-  readonly diameterMm: number;
+  readonly strengthG: G;
+  readonly diameterMm: Mm;
 }
 
 /** Dry nylon 6 and 6,6 [kg/m³]: middle of the handbook figures. */
@@ -17,7 +18,7 @@ const nylonDensityKgM3 = 1140;
  *
  * @returns pull [g]
  */
-export function linePullG({ diameterMm }: Line, lengthMm: number, water: Water): number {
+export function linePullG({ diameterMm }: Line, lengthMm: Mm, water: Water): number {
   const massG = (Math.PI / 4) * diameterMm ** 2 * lengthMm * nylonDensityKgM3 * 1e-6;
   return massG * pullShare(nylonDensityKgM3, water);
 }
@@ -49,6 +50,6 @@ export const lineClasses: readonly LineClass[] = [
  * @param strengthG breaking strain, measured wet [g]
  * @returns the class; undefined where it is stronger than every class, or no strength at all
  */
-export function lineClass(strengthG: number): LineClass | undefined {
+export function lineClass(strengthG: G): LineClass | undefined {
   return strengthG > 0 ? lineClasses.find(({ kg }) => strengthG <= kg * 1000) : undefined;
 }

@@ -1,5 +1,6 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
 import { parseQuantity } from "../quantity.ts";
+import type { G } from "../units.ts";
 import type { ShotScale, ShotSize } from "./shot.ts";
 
 /** A term of a load: so many shot of a size, or a mass in grams (once, without a size). */
@@ -7,12 +8,12 @@ interface LoadPart {
   readonly count: number;
   readonly size?: string;
   /** Mass of one [g]. */
-  readonly massG: number;
+  readonly massG: G;
 }
 
 /** A load as it is written on a float or in a rig. */
 interface Load {
-  readonly massG: number;
+  readonly massG: G;
   readonly parts: readonly LoadPart[];
 }
 

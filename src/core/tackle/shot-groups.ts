@@ -1,4 +1,5 @@
 import type { PlacedShot } from "../patterns/pattern.ts";
+import type { Mm } from "../units.ts";
 
 /** A shot as far as counting needs it. */
 export type CountedShot = Pick<PlacedShot, "size" | "massG">;
@@ -15,7 +16,7 @@ export interface ShotGroup<S extends GroupedShot = GroupedShot> {
   /** From the hook up. */
   readonly shots: readonly S[];
   /** Gap of a run [mm]; 0 for the others. */
-  readonly gapMm: number;
+  readonly gapMm: Mm;
 }
 
 /** Shot closer than this stand together: about what the largest shot and a finger's grip take up. */

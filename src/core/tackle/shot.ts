@@ -1,3 +1,4 @@
+import type { G, KgM3, Mm } from "../units.ts";
 import { type Water, waterDensityKgM3 } from "../water/water.ts";
 
 /** What a shot is made of. */
@@ -22,7 +23,7 @@ export const metalDensityKgM3: Readonly<Record<Metal, number>> = {
 /** One size in a shot scale. The same name means another weight in another scale. */
 export interface ShotSize {
   readonly name: string;
-  readonly massG: number;
+  readonly massG: G;
 }
 
 /** A named table of sizes, heaviest first. */
@@ -35,7 +36,7 @@ export interface ShotScale {
 /** A shot of one size and metal. */
 export interface Shot {
   readonly size: string;
-  readonly massG: number;
+  readonly massG: G;
   readonly metal: Metal;
 }
 
@@ -52,21 +53,21 @@ export type Tub = readonly StockedShot[];
  *
  * Source: Archimedes' principle.
  */
-export function pullShare(densityKgM3: number, water: Water): number {
+export function pullShare(densityKgM3: KgM3, water: Water): number {
   return 1 - waterDensityKgM3(water) / densityKgM3;
 }
 
 /** Pull of a mass of this metal on the float [g], in this water. */
-export function pullG(massG: number, metal: Metal, water: Water): number {
+export function pullG(massG: G, metal: Metal, water: Water): number {
   return massG * pullShare(metalDensityKgM3[metal], water);
 }
 
 /** Diameter of a solid ball [mm] from its mass [g] and metal: `(6m/πρ)^⅓`. */
-export function ballDiameterMm(massG: number, metal: Metal): number {
+export function ballDiameterMm(massG: G, metal: Metal): number {
   return Math.cbrt((6 * massG) / (Math.PI * metalDensityKgM3[metal] * 1e-6));
 }
 
 /** Mass of a solid ball [g] from its diameter [mm] and metal. */
-export function ballMassG(diameterMm: number, metal: Metal): number {
+export function ballMassG(diameterMm: Mm, metal: Metal): number {
   return metalDensityKgM3[metal] * 1e-6 * (Math.PI / 6) * diameterMm ** 3;
 }

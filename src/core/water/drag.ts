@@ -1,3 +1,4 @@
+import type { Mm, S } from "../units.ts";
 import { kinematicViscosityMm2S } from "./viscosity.ts";
 import { type Water, waterDensityKgM3 } from "./water.ts";
 
@@ -7,7 +8,7 @@ import { type Water, waterDensityKgM3 } from "./water.ts";
  */
 export interface Fluid {
   readonly densityGMm3: number;
-  readonly viscosityMm2S: number;
+  readonly viscosityMm2S: S;
 }
 
 /** What drag needs to know of the water. */
@@ -17,7 +18,7 @@ export function fluidOf(water: Water): Fluid {
 
 /** How a body resists: as a ball, or with a fixed drag area (drag coefficient × frontal area). */
 export type DragLaw =
-  | { readonly kind: "ball"; readonly diameterMm: number }
+  | { readonly kind: "ball"; readonly diameterMm: Mm }
   | { readonly kind: "area"; readonly areaMm2: number };
 
 /**
@@ -68,7 +69,7 @@ const crossFlowReTimesDrag = tabled(crossFlowDragCoefficient, 0, 900);
  *
  * @returns g/(mm·s)
  */
-export function crossFlowDragGMmS(diameterMm: number, speedMmS: number, fluid: Fluid): number {
+export function crossFlowDragGMmS(diameterMm: Mm, speedMmS: S, fluid: Fluid): number {
   const re = (speedMmS * diameterMm) / fluid.viscosityMm2S;
   return 0.5 * fluid.densityGMm3 * fluid.viscosityMm2S * crossFlowReTimesDrag(re);
 }
@@ -84,7 +85,7 @@ const skinFrictionAtMm = 1000;
  * @returns g/(mm·s)
  * Source: Glauert & Lighthill 1955, Proceedings of the Royal Society A 230:188 (from memory).
  */
-export function axialDragGMmS(diameterMm: number, speedMmS: number, fluid: Fluid): number {
+export function axialDragGMmS(diameterMm: Mm, speedMmS: S, fluid: Fluid): number {
   const nu = fluid.viscosityMm2S;
   const radius2 = (diameterMm * diameterMm) / 4;
   const log = Math.log((4 * nu * skinFrictionAtMm) / (Math.max(speedMmS, 1) * radius2));
@@ -92,7 +93,7 @@ export function axialDragGMmS(diameterMm: number, speedMmS: number, fluid: Fluid
 }
 
 /** Drag of a body per speed: the force is this times the speed [g/s]. */
-export function bodyDragGS(law: DragLaw, speedMmS: number, fluid: Fluid): number {
+export function bodyDragGS(law: DragLaw, speedMmS: S, fluid: Fluid): number {
   if (law.kind === "area") return 0.5 * fluid.densityGMm3 * law.areaMm2 * speedMmS;
   const re = (speedMmS * law.diameterMm) / fluid.viscosityMm2S;
   return (Math.PI / 8) * fluid.densityGMm3 * fluid.viscosityMm2S * law.diameterMm * ballReTimesDrag(re);

@@ -1,5 +1,6 @@
 import { type Float, lengthMm } from "../float/float.ts";
 import { diameterAtMm } from "../float/profile.ts";
+import type { C, Mm } from "../units.ts";
 import { gravityMs2 } from "../units.ts";
 import { type Water, waterDensityKgM3 } from "./water.ts";
 
@@ -10,7 +11,7 @@ import { type Water, waterDensityKgM3 } from "./water.ts";
  * @returns surface tension [mN/m]
  * Source: IAPWS R1-76(2014), from memory.
  */
-export function surfaceTensionMNm(tempC: number): number {
+export function surfaceTensionMNm(tempC: C): number {
   const tau = 1 - (tempC + 273.15) / 647.096;
   return 235.8 * tau ** 1.256 * (1 - 0.625 * tau);
 }
@@ -21,7 +22,7 @@ export function surfaceTensionMNm(tempC: number): number {
  * @param diameterMm diameter at the water line [mm]
  * @returns pull [g]
  */
-export function skinPullG(diameterMm: number, water: Water): number {
+export function skinPullG(diameterMm: Mm, water: Water): number {
   return (Math.PI * diameterMm * surfaceTensionMNm(water.tempC) * 1e-3) / gravityMs2;
 }
 

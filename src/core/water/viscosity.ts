@@ -1,3 +1,4 @@
+import type { C } from "../units.ts";
 import { type Water, waterDensityKgM3 } from "./water.ts";
 
 /**
@@ -7,7 +8,7 @@ import { type Water, waterDensityKgM3 } from "./water.ts";
  * @returns viscosity [mPa·s]
  * Source: IAPWS SR6-08 (2011), equation 7, the simple form for liquid water at normal pressure.
  */
-export function freshWaterViscosityMpas(tempC: number): number {
+export function freshWaterViscosityMpas(tempC: C): number {
   const t = (tempC + 273.15) / 300;
   return 1e-3 * (280.68 * t ** -1.9 + 511.45 * t ** -7.7 + 61.131 * t ** -19.6 + 0.45903 * t ** -40);
 }

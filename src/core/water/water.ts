@@ -1,6 +1,7 @@
+import type { C } from "../units.ts";
 /** The water the rig hangs in. */
 export interface Water {
-  readonly tempC: number;
+  readonly tempC: C;
   /** Practical salinity; 0 is fresh water. */
   readonly salinity: number;
 }
@@ -12,7 +13,7 @@ export interface Water {
  * @returns density [kg/m³]
  * Source: Tanaka et al. 2001, Metrologia 38:301 (the CIPM formula).
  */
-export function freshWaterDensityKgM3(tempC: number): number {
+export function freshWaterDensityKgM3(tempC: C): number {
   const a1 = -3.983035;
   const a2 = 301.797;
   const a3 = 522528.9;
@@ -29,7 +30,7 @@ export function freshWaterDensityKgM3(tempC: number): number {
  * @returns density [kg/m³]
  * Source: UNESCO Technical Papers in Marine Science 44 (Fofonoff & Millard 1983), equations 13–14 (EOS-80).
  */
-export function seaWaterDensityKgM3(tempC: number, salinity: number): number {
+export function seaWaterDensityKgM3(tempC: C, salinity: number): number {
   const t = tempC;
   const s = salinity;
   const pure =
