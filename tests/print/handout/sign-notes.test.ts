@@ -7,7 +7,7 @@ import { nodesOf, type ReadPdf, readPdf } from "../read-pdf.ts";
 import { handoutsOf, sampleLesson, samplePress } from "./sample-lesson.ts";
 
 const words = "Lower the rig in at your feet and look at the tip before you cast it anywhere. ";
-const note = "† common practice, with no source that we know of";
+const note = "† common practice, no source known";
 
 /** A sign in the first paragraph alone, and more than one page. */
 function lessonWithSign(): Lesson {
@@ -20,7 +20,9 @@ function lessonWithSign(): Lesson {
   const figure = lesson.body.children.find(({ type }) => type === "paragraph") as Paragraph;
   figure.children.push(
     { type: "basisSign", sign: "†", spoken: "(common practice)", url: "../pages/about-figures.md" },
-    { type: "text", value: " of tip." },
+    { type: "text", value: " of tip, or 3 mm" },
+    { type: "basisSign", sign: "‡", spoken: "(from memory)", url: "../pages/about-figures.md" },
+    { type: "text", value: "." },
   );
   return lesson;
 }
@@ -43,6 +45,14 @@ test("a sign is explained at the foot of the page it stands on, and on no other"
   expect(booklet.pages.filter(({ text }) => text.includes(note))).toHaveLength(1);
   const notes = nodesOf(read.pages[0]!.tree, "P").filter(({ text }) => text.includes(note));
   expect(notes).toHaveLength(1);
+});
+
+test("the notes of all signs stand on one line, no wider than the text", () => {
+  const { pieces, box } = read.pages[0]!;
+  const first = pieces.find(({ text }) => text.startsWith(note))!;
+  const last = pieces.find(({ text }) => text.includes("‡ from memory, measure your own"))!;
+  expect(last.y).toBe(first.y);
+  expect(last.x + last.width).toBeLessThanOrEqual(box[2]! - box[0]! - first.x);
 });
 
 test("a sign is read out as its name, beside its figure", () => {
