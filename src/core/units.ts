@@ -34,7 +34,6 @@ export function fahrenheitFromCelsius(tempC: number): number {
 type Unit<Name extends string> = number & { readonly unit?: Name };
 
 export type Mm = Unit<"mm">;
-export type Cm = Unit<"cm">;
 export type G = Unit<"g">;
 /** Seconds. */
 export type S = Unit<"s">;

@@ -1,6 +1,6 @@
 import type { LockGroups } from "../core/loading/loading.ts";
 import type { CountedShot, GroupedShot } from "../core/tackle/shot-groups.ts";
-import type { C, G, Ml, Mm, Ms, Share } from "../core/units.ts";
+import type { C, G, Ml, Mm, Ms, S, Share } from "../core/units.ts";
 import {
   fahrenheitFromCelsius,
   gPerOunce,
@@ -59,7 +59,7 @@ export interface Figures {
   /** A number without a unit, with at most so many decimals. */
   number(value: number, digits: number): string;
   /** A time: `45 s`, `2 min 30 s`. */
-  time(s: number): string;
+  time(s: S): string;
 }
 
 function feetAndInches(mm: Mm): string {
