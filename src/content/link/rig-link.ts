@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import type { PatternSpec } from "../../core/patterns/pattern.ts";
+import type { PatternKind, PatternSpec } from "../../core/patterns/pattern.ts";
 import type { KnotPlace, TiedKnot } from "../../core/tackle/knots.ts";
 import type {
   BaitEntry,
@@ -117,8 +117,11 @@ function tiedKnots(
 
 type Loading = z.output<typeof loadingSchema>;
 
+/** Patterns that no front matter can be written for; there must be none, or what follows does not compile. */
+type Unwritten = Exclude<PatternKind, Loading["pattern"]>;
+
 /** The loading as the core knows it. */
-function patternOf(loading: Loading): PatternSpec {
+function patternOf(loading: Loading): [Unwritten] extends [never] ? PatternSpec : never {
   switch (loading.pattern) {
     case "strung out":
       return { kind: "strung out", size: loading.size, gapMm: loading.gap, telltale: telltaleOf(loading) };
