@@ -53,7 +53,9 @@ function blockOf(block: Paragraph | Nodes, kind: Block["kind"], file: string): B
 }
 
 /** Sentences of a block with where each starts. A figure's decimal point ends none. */
-export function sentencesOf({ text }: Block): readonly { readonly at: number; readonly text: string }[] {
+export function sentencesOf({
+  text,
+}: Pick<Block, "text">): readonly { readonly at: number; readonly text: string }[] {
   return [...text.matchAll(/\S[\s\S]*?(?:[.!?](?=\s|$)|$)/g)].map(({ 0: sentence, index }) => ({
     at: index,
     text: sentence,

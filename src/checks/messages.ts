@@ -144,6 +144,10 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
     reason: `the text speaks of ${v.size}, which is not in "${v.tub}"`,
     hint: `sizes there: ${v.allowed.join(", ")}`,
   }),
+  "bait-in-note": (v) => ({
+    reason: `"${v.said}" is said of a rig that ${v.is}`,
+    hint: "say where the bait is, or change how the rig is set",
+  }),
   "rig-not-for-fish": (v) => ({
     reason: `the notes on ${v.fish} lead to "${v.rig}", which does not name it under \`catches\``,
     hint: `rigs that name it: ${v.allowed.join(", ") || "none"}`,

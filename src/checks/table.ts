@@ -1,4 +1,5 @@
 import type { Message } from "../model/message.ts";
+import { baitInNote } from "./bait-in-note.ts";
 import { basisInWords } from "./basis-in-words.ts";
 import type { Checked, ContentCheck } from "./check.ts";
 import { kitForRig } from "./kit-for-rig.ts";
@@ -23,6 +24,7 @@ export const contentChecks = {
   "untaught rigs": untaughtRigs,
   "typed figures": typedFigures,
   "line for fish": lineForFish,
+  "bait in note": baitInNote,
   "kit for rig": kitForRig,
   "size in tub": sizeInTub,
   "setting in note": settingInNote,

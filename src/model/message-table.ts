@@ -54,6 +54,7 @@ export interface MessageValues {
   };
   readonly "rig-without-kit": { readonly title: string; readonly kits: Names };
   readonly "size-in-no-tub": { readonly size: string; readonly tub: string; readonly allowed: Names };
+  readonly "bait-in-note": { readonly said: string; readonly is: string };
   readonly "rig-not-for-fish": { readonly fish: string; readonly rig: string; readonly allowed: Names };
   readonly "hard-to-read": {
     readonly grade: string;
@@ -115,6 +116,7 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "not-in-kit": "warning",
   "rig-without-kit": "warning",
   "size-in-no-tub": "warning",
+  "bait-in-note": "warning",
   "rig-not-for-fish": "warning",
   "hard-to-read": "warning",
   "term-not-explained": "warning",

@@ -39,9 +39,18 @@ describe("a rig's notes against its setting", () => {
     expect(told("Lay the rod over the rest. A fish takes the bait off the hook.")).toEqual([]);
   });
 
+  it("warn of title, purpose and note on feed alike", () => {
+    const changed = (from: string, to: string) => toldBy(settingInNote, edited(rig, from, to));
+    expect(changed("title: Plain rig", "title: Plain rig, laid on")).toMatchObject([
+      { at: "content/rigs/plain.md:2:8", found: "laid on" },
+    ]);
+    expect(changed("A rig for tests.", "Fish over depth.")).toMatchObject([{ found: "over depth" }]);
+    expect(changed("every: 45 s", 'every: 45 s, note: "Set it off the bottom."')).toHaveLength(1);
+  });
+
   it("leave the bait of a rig for running water where the current holds it", () => {
     const { [rig]: flowing } = edited(rig, "water: still", "water: flowing\npaces: [10 m in 40 s]");
-    const changed = flowing!.replace("Notes.", "It runs just off the bed.");
+    const changed = flowing!.replace("Notes.", "It runs just off the bed, often 3 cm off the bed.");
     expect(toldBy(settingInNote, { [rig]: changed })).toEqual([]);
   });
 });

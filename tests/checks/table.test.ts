@@ -24,11 +24,12 @@ it("runs every check and only warns", () => {
       "lines.yaml":
         "basis: from memory\nsource: made up\nleft-under-shot: 80 %\nfish: [{ fish: roach, main-line: [4 lb, 4 lb], hook-length: [4 lb, 4 lb] }]\n",
       ...edited("shot/plain.yaml", "sizes:\n", "sizes:\n  - { name: No 1, mass: 0.3 g }\n"),
-      ...edited("rigs/plain.md", "Notes.", "Fish it over depth."),
+      ...edited("rigs/plain.md", "Notes.", "Fish it over depth. It hangs the bait half way down."),
       "glossary.yaml": "- { term: eddy, meaning: Water that turns. }\n",
     }),
   );
   expect(messages.map(({ code }) => code).sort()).toEqual([
+    "bait-in-note",
     "basis-in-words",
     "hard-to-read",
     "lesson-not-linked",
