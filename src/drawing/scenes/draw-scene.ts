@@ -59,7 +59,7 @@ const entries: Readonly<Record<Scene, SceneEntry>> = {
     draw: ({ rig }, box, kit) => drawWhip(rig, box, kit),
   },
   "fill-the-reel": { heightShare: 0.48, leastMm: 0, draw: (_, box, kit) => drawFillTheReel(box, kit) },
-  "read-a-swim": { heightShare: 0.9, leastMm: 0, draw: (_, box, kit) => drawReadASwim(box, kit) },
+  "read-a-swim": { heightShare: 0.73, leastMm: 0, draw: (_, box, kit) => drawReadASwim(box, kit) },
   "back-shot": { heightShare: 0.52, leastMm: 0, draw: ({ rig }, box, kit) => drawBackShot(rig, box, kit) },
   wires: { heightShare: 0.6, leastMm: 0, draw: (_, box, kit) => [drawWires(box, kit)] },
 };

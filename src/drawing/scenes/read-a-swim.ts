@@ -12,9 +12,13 @@ type ReadStep = (typeof readSteps)[number];
 
 type Anchor = "start" | "middle" | "end";
 
+/** The water is drawn this much less deep than wide, so that a page has room for its words. */
+const flatness = 0.8;
+
 /** Where fish are likely, seen from above: along the bank of a pool, and in a bend of a river. */
 export function drawReadASwim(box: Box, kit: DrawingKit): Drawing[] {
-  const grid = hundredths(box);
+  const { at, mm } = hundredths(box);
+  const grid: Hundredths = { at: (x, y) => at(x, flatness * y), mm };
   const textMm = sceneTextMm(box);
   const label = (
     key: WordKeyIn<"drawing.scenes.read.say">,
@@ -37,12 +41,12 @@ type Name = readonly [
 const poolNames: readonly Name[] = [
   ["wind", [20, 7], "end"],
   ["inflow", [76, 9], "end"],
-  ["bubbles", [46, 27]],
-  ["lilies", [24, 45]],
+  ["bubbles", [46, 28]],
+  ["lilies", [24, 48]],
   ["shelf", [46, 63]],
-  ["tree", [86, 58]],
+  ["tree", [86, 55]],
   ["reeds", [14, 74]],
-  ["you", [50, 86]],
+  ["you", [50, 88]],
 ];
 
 function pool(grid: Hundredths): Item[] {
@@ -59,7 +63,7 @@ function pool(grid: Hundredths): Item[] {
       [21, 37.5],
       [27.5, 38],
     ].map(([x, y]) => circle(at(x!, y!), mm(2.6), { fill: "paper", stroke: thin })),
-    ...tree(grid, 88, 70, 9),
+    ...tree(grid, 88, 69, 8),
     ...[
       [42, 20],
       [45, 17],
@@ -74,12 +78,12 @@ function pool(grid: Hundredths): Item[] {
 }
 
 const riverNames: readonly Name[] = [
-  ["stream", [4, 22], "start"],
-  ["bush", [44, 13], "start"],
+  ["stream", [4, 21], "start"],
+  ["bush", [45, 14], "start"],
   ["boulder", [71, 31], "start"],
   ["crease", [80, 55]],
   ["slack", [82, 70]],
-  ["you", [30, 88]],
+  ["you", [30, 89]],
 ];
 
 function river(grid: Hundredths): Item[] {
@@ -88,7 +92,7 @@ function river(grid: Hundredths): Item[] {
     ...ground([at(0, 80), at(44, 80), at(52, 72), at(58, 66), at(61, 72), at(66, 82), at(100, 83)]),
     // The far bank, the other way up.
     smooth(grid, [0, 2], [30, 4], [66, 1], [100, 4], bold),
-    ...tree(grid, 36, 9.4, 6),
+    ...tree(grid, 36, 11, 6),
     ...[25, 40, 55].flatMap((y) => parts.flowArrow.draw({ from: at(4, y), lengthMm: mm(18) })),
     // Behind the point quick water meets slow water, and the slow water turns back.
     smooth(grid, [59, 65], [70, 59], [84, 58], [100, 60], {

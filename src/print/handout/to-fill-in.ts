@@ -1,5 +1,5 @@
 import { columnWidthMm, type HandoutFormat } from "../../../templates/handouts/format.ts";
-import { thin } from "../../drawing/items.ts";
+import { point, polyline, thin } from "../../drawing/items.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
 import type { GroupItem, Item, MeasureText } from "../../drawing/model.ts";
 import { mmPerPoint } from "../../markup/boxes.ts";
@@ -16,8 +16,8 @@ export function ownersLines(format: HandoutFormat, { words, measure }: DrawingKi
 }
 
 /**
- * Labels side by side, each with a line to write on by hand. They share the width evenly; to a reader of the document
- * they are nothing, as nobody types there.
+ * Labels side by side, each with a line as long as the others' to write on by hand. To a reader of the document they are
+ * nothing, as nobody types there.
  */
 function toFillIn(
   labels: readonly string[],
@@ -25,21 +25,18 @@ function toFillIn(
   measure: MeasureText,
 ): GroupItem {
   const sizeMm = labelPt * mmPerPoint;
-  const partMm = (widthMm + gapsMm.after) / labels.length;
-  const items = labels.flatMap((label, i): Item[] => {
-    const left = xMm + i * partMm;
-    const from = left + measure(label, sizeMm, "regular") + gapsMm.before;
-    const y = yMm + gapsMm.below;
+  const widthsMm = labels.map((label) => measure(label, sizeMm, "regular"));
+  const takenMm = widthsMm.reduce((sum, width) => sum + width + gapsMm.before + gapsMm.after, -gapsMm.after);
+  const lineMm = (widthMm - takenMm) / labels.length;
+  let left = xMm;
+  const items = labels.flatMap((text, i): Item[] => {
+    const at = left;
+    const from = at + widthsMm[i]! + gapsMm.before;
+    left = from + lineMm + gapsMm.after;
+    const line = [point(from, yMm + gapsMm.below), point(from + lineMm, yMm + gapsMm.below)];
     return [
-      { kind: "text", xMm: left, yMm, text: label, sizeMm, face: "regular", ink: "ink", anchor: "start" },
-      {
-        kind: "path",
-        steps: [
-          ["M", from, y],
-          ["L", left + partMm - gapsMm.after, y],
-        ],
-        stroke: thin,
-      },
+      { kind: "text", xMm: at, yMm, text, sizeMm, face: "regular", ink: "ink", anchor: "start" },
+      polyline(line, thin),
     ];
   });
   return { kind: "group", xMm: 0, yMm: 0, artifact: true, items };
