@@ -57,7 +57,7 @@ export interface BallDown {
 
 /** How a rig sinks and hangs, and what was assumed for it. */
 export interface InWater {
-  /** One for each way of landing. */
+  /** One for each way in which the rig can land. */
   readonly sink: readonly Sink[];
   /** The same shot strung out where the rig gathers them, in a bulk where it strings them out; where there is such. */
   readonly sister?: Sister;

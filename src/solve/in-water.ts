@@ -4,7 +4,7 @@ import { floatDragAreaCm2 } from "../core/float/float-drag.ts";
 import type { HangingRig } from "../core/flow/hanging-rig.ts";
 import { type Body, terminalFallMs } from "../core/sink/body-fall.ts";
 import type { FloatOnWater } from "../core/sink/chain-of-rig.ts";
-import { landings, type Sink, sinkOfRig } from "../core/sink/sink-of-rig.ts";
+import { landingsOf, type Sink, sinkOfRig } from "../core/sink/sink-of-rig.ts";
 import type { InWater, Sister } from "../model/in-water.ts";
 import type { Rig } from "../model/rig.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../model/solved.ts";
@@ -24,7 +24,7 @@ export function solveInWater(solved: SolvedRig, depth: SolvedDepth): Answer<InWa
   const feed = terminalFallMs(hanging.bait, rig.conditions);
   if (!feed.ok) return feed;
   const float = { massG: floatMassG, dragAreaCm2 };
-  const sink = sinkBothWays(hanging, float);
+  const sink = sinkEachWay(rig, hanging, float);
   if (!sink.ok) return sink;
   const sister = sinkOfSister(rig, depth, hanging, float);
   if (!sister.ok) return sister;
@@ -51,9 +51,9 @@ export function solveInWater(solved: SolvedRig, depth: SolvedDepth): Answer<InWa
   return answer({ ...common, flow: flow.value, holdBackMax: holdBack.value });
 }
 
-function sinkBothWays(hanging: HangingRig, float: FloatOnWater): Answer<readonly Sink[]> {
+function sinkEachWay(rig: Rig, hanging: HangingRig, float: FloatOnWater): Answer<readonly Sink[]> {
   const sink: Sink[] = [];
-  for (const landing of landings) {
+  for (const landing of landingsOf(rig.float)) {
     const one = sinkOfRig({ ...hanging, float }, landing);
     if (!one.ok) return one;
     sink.push(one.value);
@@ -69,7 +69,7 @@ function sinkOfSister(
 ): Answer<Sister | undefined> {
   const sister = sisterOf(rig, depth);
   if (!sister) return answer(undefined);
-  const sink = sinkBothWays({ ...hanging, shot: [...sister.shot, ...depth.lockShot] }, float);
+  const sink = sinkEachWay(rig, { ...hanging, shot: [...sister.shot, ...depth.lockShot] }, float);
   return sink.ok ? answer({ arrangement: sister.arrangement, sink: sink.value }) : sink;
 }
 

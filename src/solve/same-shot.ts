@@ -36,13 +36,15 @@ interface SameShot {
  * A rig's shot in every way that finds room: the telltale and the lock stay, the others are gathered or spread. A bulk
  * keeps its height when it is opened out; shot that were strung out make a bulk a quarter of the way up.
  *
- * @returns none for a rig with fewer than two shot above its telltale, or with a pattern of its own kind
+ * @returns none for a rig with fewer than two shot above its telltale, with a pattern of its own kind, or whose float
+ *   slides: it needs its bulk to land on and to draw the line through its eye
  */
 export function sameShot(rig: Rig, depth: SolvedDepth): readonly SameShot[] {
   const own = nearest[rig.pattern.kind];
   const line = depth.lineShot;
   const [telltale, ...others] = line;
-  if (!own || !telltale || others.length < 2) return [];
+  const sliding = rig.float.attachment === "sliding";
+  if (!own || sliding || !telltale || others.length < 2) return [];
   const room = { floatToHookMm: depth.floatToHookMm, hookLengthMm: rig.hookLengthMm };
   const placed = (arrangement: Arrangement) =>
     arrangement === "strung out" ? spread(telltale, others, room) : gathered(line, arrangement, room);

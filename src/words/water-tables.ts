@@ -11,7 +11,7 @@ const thrownMm = 500;
 
 const thrown = (mm: number): number => Math.round(mm / thrownMm) * thrownMm;
 
-/** How long the bait takes through each third of the depth, for both ways of landing. */
+/** How long the bait takes through each third of the depth, for each way of landing. */
 export function sinkTable(sink: InWater["sink"], { words, figures }: TableKit): TextTable {
   const head = ["landing", "upper", "middle", "lower", "in-all"] as const;
   return {

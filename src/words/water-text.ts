@@ -1,6 +1,8 @@
 import { groundbaitBallMm } from "../core/feed/groundbait.ts";
+import { landingsOf } from "../core/sink/sink-of-rig.ts";
 import type { Ms } from "../core/units.ts";
 import type { InWater } from "../model/in-water.ts";
+import type { Rig } from "../model/rig.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { downTheSwimMm, feedTable } from "../solve/feed-in-water.ts";
 import { fishRiseMs, knockMm } from "../solve/lift-and-pull.ts";
@@ -69,7 +71,7 @@ export function waterText(
     sink: {
       caption: words("page.in-water.sink-caption"),
       table: sinkTable(inWater.sink, kit),
-      notes: [...sisterNotes(inWater, kit), ...feedNotes(inWater, kit), assumed],
+      notes: [...landingNotes(rig, kit), ...sisterNotes(inWater, kit), ...feedNotes(inWater, kit), assumed],
     },
     ...(lift && { lift }),
     flow,
@@ -99,6 +101,11 @@ export function feedText({ rig, depths }: SolvedRig, kit: TableKit): readonly Te
       notes: [],
     },
   ];
+}
+
+/** Why a sliding float has but one way to land. */
+function landingNotes({ float }: Rig, { words }: TableKit): string[] {
+  return landingsOf(float).includes("straight") ? [] : [words("page.in-water.runs-through-eye")];
 }
 
 /** What the same shot would do in the other pattern, and whether a bulk is worth it here. */

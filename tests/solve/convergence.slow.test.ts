@@ -3,7 +3,7 @@ import { disk } from "../../src/cli/disk.ts";
 import { readLibrary } from "../../src/content/read-library.ts";
 import { readSources } from "../../src/content/world.ts";
 import { floatDragAreaCm2 } from "../../src/core/float/float-drag.ts";
-import { landings, type SinkFineness, sinkOfRig } from "../../src/core/sink/sink-of-rig.ts";
+import { landingsOf, type SinkFineness, sinkOfRig } from "../../src/core/sink/sink-of-rig.ts";
 import { allShot } from "../../src/model/solved.ts";
 import { hangingRig } from "../../src/solve/in-water.ts";
 import { sisterOf } from "../../src/solve/same-shot.ts";
@@ -27,7 +27,7 @@ describe.each(library.rigs.map(({ rig }) => [rig.id, rig] as const))("%s", (_, r
     ];
   });
 
-  it.each(landings)(
+  it.each(landingsOf(rig.float))(
     "sinks, landed %s, in the same times with half the step and twice the pieces",
     (landing) => {
       for (const { depth, shot } of hung) {

@@ -32,6 +32,12 @@ describe("a rig in still water", () => {
     expect(heap!.tenthsS[9]).toBeLessThan(straight!.tenthsS[9]!);
   });
 
+  it("sinks as from a heap alone where the float slides, and has no sister without its bulk", () => {
+    const sliding = inWater({ float: { ...plainRig.float, attachment: "sliding", heldByShot: false } });
+    expect(sliding.sink.map(({ landing }) => landing)).toEqual(["heap"]);
+    expect(sliding.sister).toBe(undefined);
+  });
+
   it("spends its fall in three thirds that add up to the last tenth's time", () => {
     const [straight] = inWater().sink;
     const sum = straight!.thirdsS.reduce((total, third) => total + third, 0);

@@ -39,7 +39,8 @@ describe.each(made)("%s", (_, rig, depth) => {
 
   it("has a sister in the other pattern, unless there is nothing to gather or no room to spread", () => {
     const sister = sisterOf(rig, depth);
-    const nothing = line.length < 3 || ["lift", "all at the float"].includes(rig.pattern.kind);
+    const sliding = rig.float.attachment === "sliding";
+    const nothing = sliding || line.length < 3 || ["lift", "all at the float"].includes(rig.pattern.kind);
     if (nothing || depth.depthMm >= 1600) expect(sister === undefined).toBe(nothing);
     if (!sister) return;
     const bulky = rig.pattern.kind.endsWith("bulk");

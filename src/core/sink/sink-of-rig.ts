@@ -1,4 +1,5 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
+import type { Float } from "../float/float.ts";
 import { isPositive, isZeroOrMore, wrongMeasure } from "../flow/hanging-rig.ts";
 import type { G, Mm, S, Share } from "../units.ts";
 import { chainOfRig, type SinkingRig } from "./chain-of-rig.ts";
@@ -7,6 +8,15 @@ import { type ChainShape, letFall } from "./fall.ts";
 /** How the rig lands: drawn out along the surface away from the float, or dropped in a heap beside it. */
 export const landings = ["straight", "heap"] as const;
 export type Landing = (typeof landings)[number];
+
+/**
+ * The landings that a rig can have. A sliding float lands on its highest shot and the line above them runs through its
+ * eye, so it always sinks as from a heap; what hangs below those shot may be laid out, which moves its times by no more
+ * than the sums are good for.
+ */
+export function landingsOf({ attachment }: Pick<Float, "attachment">): readonly Landing[] {
+  return attachment === "sliding" ? ["heap"] : landings;
+}
 
 /** A point of the line at one moment. */
 interface LinePoint {
@@ -60,7 +70,7 @@ function longestPieceMm(weightBelowG: G, landing: Landing): number {
  * Position error allowed in a step, as a share of the line's length. With these steps and pieces, half of both moves
  * every time of the rigs tried by less than 2 %.
  */
-const stepErrorShare: Readonly<Record<Landing, number>> = { straight: 2e-4, heap: 1.5e-4 };
+const stepErrorShare: Readonly<Record<Landing, number>> = { straight: 2e-4, heap: 0.7e-4 };
 
 const longestFallS = 600;
 /** Points of the track to each tenth. */
