@@ -3,7 +3,7 @@ import { Box, type LayoutStyle } from "../src/markup/boxes.ts";
 const hairline = { widthMm: 0.25, ink: "soft" } as const;
 const heavy = { widthMm: 0.5, ink: "ink" } as const;
 
-interface TableProps {
+export interface TableProps {
   /** Width of the first column [mm], which names the rows. */
   readonly nameWidth: number;
   readonly head: readonly string[];

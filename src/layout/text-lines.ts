@@ -9,6 +9,9 @@ import type { TextRun } from "./nodes.ts";
  */
 const shiftMaxMm = 0.5;
 
+/** The text without what only keeps it on one line. */
+const seen = (text: string) => text.replaceAll("\uFEFF", "");
+
 /** Takes the pieces of a page in turn, and puts the spaces back that line breaking left out. */
 export class PieceReader {
   private at = 0;
@@ -30,7 +33,7 @@ export class PieceReader {
     for (const run of runs) {
       let item: TextItem | undefined;
       let last: TextPiece | undefined;
-      let rest = run.text;
+      let rest = seen(run.text);
       for (;;) {
         const trimmed = rest.trimStart();
         if (trimmed !== rest) spaceBefore = true;
@@ -64,11 +67,12 @@ export class PieceReader {
   }
 
   private next(): TextPiece {
-    while (this.pieces[this.at]?.text.trim() === "") this.at += 1;
+    const words = (piece: TextPiece) => seen(piece.text).trim();
+    while (this.pieces[this.at] && words(this.pieces[this.at]!) === "") this.at += 1;
     const piece = this.pieces[this.at];
     if (piece === undefined) throw new Error("satori left words out");
     this.at += 1;
-    return { ...piece, text: piece.text.trim() };
+    return { ...piece, text: words(piece) };
   }
 
   /** The piece set on to its line, if it stands where the line goes on. */

@@ -32,7 +32,7 @@ export const turningSuffixes = { "long edge": "", "short edge": "-short-edge", f
 export const handoutSizes = { A5: "a5", A4: "a4", "half Letter": "half-letter", Letter: "letter" } as const;
 export type HandoutSize = (typeof handoutSizes)[keyof typeof handoutSizes];
 
-type CardFormatName = keyof typeof cardSuffixes;
+export type CardFormatName = keyof typeof cardSuffixes;
 
 /** Where each file to print stands below the output folder; the site has a copy of each. */
 export const printPaths = {
@@ -50,8 +50,8 @@ export const printPaths = {
 } as const;
 
 /** Name of a sheet of cards, as its file and its title know it. */
-export function sheetName(format: CardFormatName, turning: keyof typeof turningSuffixes) {
-  return `sheet${cardSuffixes[format]}${turningSuffixes[turning]}` as const;
+function sheetName(format: CardFormatName, turning: keyof typeof turningSuffixes): string {
+  return `sheet${cardSuffixes[format]}${turningSuffixes[turning]}`;
 }
 
 /** Anchor of a word in the glossary. */

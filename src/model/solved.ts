@@ -34,7 +34,7 @@ export interface SolvedDepth {
   /** Shot that lock the float, heaviest first; none where no shot hold it. */
   readonly lockShot: readonly SolvedShot[];
   /** The same in the groups that are pinched on either side of the float's eye. */
-  readonly lock: LockGroups;
+  readonly lock: LockGroups<SolvedShot>;
   readonly massG: G;
   readonly pullG: G;
   readonly sparePullG: G;

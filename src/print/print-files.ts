@@ -3,13 +3,13 @@ import type { DrawingKit } from "../drawing/kit.ts";
 import { layOut } from "../layout/lay-out.ts";
 import { nodeFonts } from "../layout/node-fonts.ts";
 import { drawingToPng } from "../layout/png.ts";
-import { printPaths, sheetName } from "../model/addresses.ts";
+import { printPaths } from "../model/addresses.ts";
 import type { Guide, RigEntry } from "../model/library.ts";
 import type { SolvedRig } from "../model/solved.ts";
-import type { WordKeyIn } from "../words/words.ts";
-import { keyOf } from "../words/words.ts";
-import { type CardFormat, cardFormats, type FinishedCard } from "./cards/card-formats.ts";
+import { keyOf, type WordKeyIn } from "../words/words.ts";
+import { allCardFormats, type CardFormat } from "./cards/card-formats.ts";
 import { cardSides } from "./cards/card-sides.ts";
+import { type FinishedCard, layOutCard } from "./cards/lay-out-card.ts";
 import { type DoesNotFit, DoesNotFitError } from "./does-not-fit.ts";
 import { type HandoutInput, handoutFiles, handoutProblems, layOutHandouts } from "./handout/handout-files.ts";
 import { paintPdf } from "./pdf/pdf.ts";
@@ -37,10 +37,6 @@ export interface SheetChoice {
   readonly rigs?: readonly string[];
 }
 
-/** Dots to the inch of the previews: enough to read the smallest type of the pocket card, and half of it for the rest. */
-const pocketPreviewDpi = 300;
-const previewDpi = 150;
-
 interface Laid {
   readonly format: CardFormat;
   readonly solved: SolvedRig;
@@ -56,8 +52,9 @@ export async function* printFiles(input: PrintInput): AsyncIterable<PrintedFile>
   const press = makePress(input);
   const laid: Laid[] = [];
   for (const { solved } of input.rigs) {
-    for (const format of cardFormats) {
-      laid.push({ format, solved, card: await format.layOut(solved, press.guide, press.kit, press.fonts) });
+    for (const format of allCardFormats) {
+      const card = await layOutCard(solved, format, press.guide, press.kit, press.fonts);
+      laid.push({ format, solved, card });
     }
   }
   const handouts = await layOutHandouts(input.handouts, press);
@@ -68,7 +65,7 @@ export async function* printFiles(input: PrintInput): AsyncIterable<PrintedFile>
   const problems = [...laid.flatMap(doesNotFit), ...handoutProblems(handouts), ...trueSizeProblems(trueSize)];
   if (problems.length > 0) throw new DoesNotFitError(problems, press.kit.words);
   for (const one of laid) yield* cardFiles(one, press);
-  for (const format of cardFormats) {
+  for (const format of allCardFormats) {
     const cards = laid.filter((one) => one.format === format).map(({ card }) => card.onSheet);
     yield* sheetFiles(chosen(cards, input.sheets), format, press);
   }
@@ -98,15 +95,16 @@ async function* cardFiles({ format, solved, card }: Laid, press: Press): AsyncIt
   yield {
     path: printPaths.card(rigId, format.name),
     content: await paintPdf(cardSides(card.alone), press.facts(words("card.document", { rig })), press.fonts),
-    printable:
-      format.name === "ID-1"
-        ? { kind: "card", rigId, title: rig }
-        : { kind: "larger-card", rigId, title: words("printable.larger-card", { rig, format: format.name }) },
+    printable: {
+      kind: format.listedAs,
+      rigId,
+      title: words(`printable.${format.listedAs}`, { rig, format: format.name }),
+    },
   };
   for (const side of ["front", "back"] as const) {
     yield {
       path: printPaths.preview(rigId, format.name, side),
-      content: drawingToPng(card[side], format.name === "ID-1" ? pocketPreviewDpi : previewDpi, press.fonts),
+      content: drawingToPng(card[side], format.previewDpi, press.fonts),
     };
   }
 }
@@ -140,7 +138,12 @@ async function* sheetFiles(
     yield {
       path: printPaths.sheet(format.name, turning),
       content: await paintPdf(sides, { ...facts(title), duplex }, fonts),
-      printable: { kind: "sheet", title: words(`printable.${sheetName(format.name, turning)}`) },
+      printable: {
+        kind: "sheet",
+        title: words(`printable.sheet.${format.listedAs}.${keyOf(turning)}`, {
+          format: format.name,
+        }),
+      },
     };
   }
 }

@@ -1,5 +1,5 @@
 import { type Answer, answer } from "../core/finding.ts";
-import { heaviestFirst, type LockGroups, lockFor } from "../core/loading/loading.ts";
+import { type LockGroups, lockFor } from "../core/loading/loading.ts";
 import type { PlacedShot } from "../core/patterns/pattern.ts";
 import { placePattern } from "../core/patterns/table.ts";
 import { ballDiameterMm, pullG, type Shot } from "../core/tackle/shot.ts";
@@ -36,12 +36,15 @@ export function rigShot(rig: Rig, depthMm: Mm, floatToHookMm: Mm, pullForShotG: 
   return answer({ lineShot: line.value, lock: { below, above } }, findings);
 }
 
-/** The lock's shot in their place at the float, heaviest first. */
-export function atFloat({ below, above }: LockGroups, floatToHookMm: Mm): PlacedShot[] {
-  return heaviestFirst([...below, ...above]).map((shot) => inLock(shot, floatToHookMm));
+/** The lock's groups in their place at the float. */
+export function lockAtFloat(lock: LockGroups, floatToHookMm: Mm, rig: Rig): LockGroups<SolvedShot> {
+  const atFloat = (group: readonly Shot[]) =>
+    solvedShot(
+      group.map((shot) => ({ ...shot, role: "lock", fromHookMm: floatToHookMm })),
+      rig,
+    );
+  return { below: atFloat(lock.below), above: atFloat(lock.above) };
 }
-
-const inLock = (shot: Shot, fromHookMm: Mm): PlacedShot => ({ ...shot, role: "lock", fromHookMm });
 
 /** Shot in their places, with what the drawing and the tables need of them. */
 export function solvedShot(placed: readonly PlacedShot[], { conditions }: Rig): readonly SolvedShot[] {

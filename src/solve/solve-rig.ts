@@ -8,7 +8,7 @@ import { checkCocking } from "../core/float/cocking.ts";
 import { floatMassG, lengthMm } from "../core/float/float.ts";
 import { checkFloat } from "../core/float/float-check.ts";
 import { loadForTipG, tipShowingMm } from "../core/float/tip.ts";
-import { totalPullG } from "../core/loading/loading.ts";
+import { heaviestFirst, totalPullG } from "../core/loading/loading.ts";
 import { lineChain } from "../core/tackle/knots.ts";
 import { checkLead } from "../core/tackle/lead-rule.ts";
 import { metalDensityKgM3, pullShare } from "../core/tackle/shot.ts";
@@ -17,7 +17,7 @@ import type { Water } from "../core/water/water.ts";
 import type { Bait, Hook, Rig } from "../model/rig.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { guideRows } from "./guide-rows.ts";
-import { atFloat, rigShot, solvedShot } from "./placed-shot.ts";
+import { lockAtFloat, rigShot, solvedShot } from "./placed-shot.ts";
 import { solvePlumbing } from "./solve-plumbing.ts";
 import { solveTip } from "./solve-tip.ts";
 
@@ -77,15 +77,16 @@ function solveDepth(rig: Rig, depthMm: Mm, pullOfFloatG: G, pullOfBaitG: G): Ans
   if (noRoom.length > 0) return { ok: false, findings: noRoom };
   const placed = rigShot(rig, depthMm, nominalMm, pullOfFloatG - pullOfBaitG);
   if (!placed.ok) return placed;
-  const { lock } = placed.value;
-  const pullOfShotG = totalPullG([...placed.value.lineShot, ...lock.below, ...lock.above], conditions);
+  const { below, above } = placed.value.lock;
+  const pullOfShotG = totalPullG([...placed.value.lineShot, ...below, ...above], conditions);
   const hangingG = pullOfShotG + pullOfBaitG;
   const showingMm = tipShowingMm(float, hangingG, conditions) ?? 0;
   const draughtMm = lengthMm(float) - showingMm;
   const hookDepthMm = depthMm + rig.overdepthMm;
   const floatToHookMm = hookDepthMm - draughtMm;
   const lineShot = solvedShot(placed.value.lineShot, rig);
-  const lockShot = solvedShot(atFloat(lock, floatToHookMm), rig);
+  const lock = lockAtFloat(placed.value.lock, floatToHookMm, rig);
+  const lockShot = heaviestFirst([...lock.below, ...lock.above]);
   const shot = [...lineShot, ...lockShot];
   const lockPullG = totalPullG(lockShot, conditions);
   const guide = depthGuide({

@@ -11,7 +11,7 @@ import {
 } from "../core/units.ts";
 import type { UnitChoice } from "../model/unit-choice.ts";
 import { makeNumberText, type NumberText } from "./number-text.ts";
-import { lockText, placesText, shotText } from "./shot-text.ts";
+import { lockText, placesText, shotText, unbroken } from "./shot-text.ts";
 import type { Words } from "./words.ts";
 
 /**
@@ -104,7 +104,7 @@ export function makeFigures(units: UnitChoice, words: Words, language: string): 
   const shortGaps = (fromMm: Mm, toMm: Mm) => {
     if (shortGap(fromMm) === shortGap(toMm)) return shortGap(fromMm);
     const [from, to] = unitOnce([shortGap(fromMm), shortGap(toMm)]);
-    return words("figures.range", { from: from!, to: to! });
+    return unbroken(words("figures.range", { from: from!, to: to! }));
   };
   return {
     number,
@@ -117,7 +117,11 @@ export function makeFigures(units: UnitChoice, words: Words, language: string): 
     shot: (shots) => shotText(shots, words),
     lock: (lock) => lockText(lock, words),
     shotPlaces: (line) =>
-      placesText(line, { range: shortGaps, list: (mm) => unitOnce(mm.map(shortGap)).join(", ") }, words),
+      placesText(
+        line,
+        { range: shortGaps, list: (mm) => unitOnce(mm.map(shortGap)).map(unbroken).join(", ") },
+        words,
+      ),
     hookSet: (from, to) => hookSet(from, to, gaps),
     tip: (mm) => `${Math.round(mm / 5) * 5} mm`,
     mass: (g) => `${number(g, 2)} g`,

@@ -16,6 +16,11 @@ export function unbroken(text: string): string {
   return text.replace(/ /g, "\u00A0");
 }
 
+/** Ranges that stay on one line: nothing breaks beside their dash. */
+export function unbrokenRanges(text: string): string {
+  return text.replaceAll("–", "\uFEFF–\uFEFF");
+}
+
 /** A load, heaviest size first: `AAA + 2 × No 1 + No 8`. Breaks only after a plus. */
 export function shotText(shots: readonly CountedShot[], words: Words): string {
   if (shots.length === 0) return words("figures.no-shot");
@@ -48,7 +53,7 @@ export function placesText(line: readonly GroupedShot[], told: DistancesText, wo
       kind === "run"
         ? told.range(lowest, highest)
         : told.list(kind === "together" ? [lowest] : shots.map(({ fromHookMm }) => fromHookMm));
-    return words("figures.shot-at", { shot: shotText(shots, words), place: unbroken(places) });
+    return words("figures.shot-at", { shot: shotText(shots, words), place: places });
   });
   return parts.length === 0 ? words("figures.no-shot") : parts.join("; ");
 }

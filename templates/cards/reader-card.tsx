@@ -1,98 +1,77 @@
 import { Box } from "../../src/markup/boxes.ts";
-import type { CardContent, CardDepth } from "../../src/model/card-content.ts";
-import type { WordKeyIn, Words } from "../../src/words/words.ts";
+import type { CardContent } from "../../src/model/card-content.ts";
 import { Table } from "../table.tsx";
-import { CardFront, type Picture } from "./front.tsx";
+import type { CardBackProps, CardFaces } from "./card-faces.ts";
+import { CardFront } from "./front.tsx";
 import { clearOfPunchMm, punchMark } from "./punch.ts";
+import { shotRows } from "./shot-rows.ts";
 
-/** A card in clear or large print: one size of type for everything, drawing labels included. */
-export interface ReaderFormat {
-  readonly name: "A7" | "A6" | "A5";
-  readonly widthMm: number;
-  readonly heightMm: number;
+/** Look of a card in clear or large print: one size of type for everything, drawing labels included. */
+interface ReaderLook {
   readonly marginMm: number;
   readonly typePt: number;
+  readonly lineHeight: number;
   /** Width of the column that names the rows of the shot table [mm]. */
   readonly nameWidthMm: number;
-  /** Whether depths stand one below another, for want of width. */
-  readonly stacked: boolean;
-  /** Whether rows of the table have their short names. */
-  readonly shortNames: boolean;
+  readonly names: "long" | "short";
+  /** Depths of the table: one below another for want of width, or side by side. */
+  readonly depths: "stacked" | "side by side";
+  /** Line, hook and shot scale in one paragraph, or in two. */
+  readonly tackle: "in one" | "in two";
+  /** Between paragraphs [mm]. */
+  readonly gapMm: number;
   readonly boxHeightMm: number;
 }
 
-/** What of a rig stands on the back of a card; what is missing was left to the next larger format. */
-export interface ReaderBackParts {
-  readonly depths: readonly CardDepth[];
-  readonly line: boolean;
-  readonly box: boolean;
-  readonly setDepth: boolean;
-  readonly recordDepth: boolean;
-  readonly tipSays: boolean;
-  readonly feed: boolean;
-  readonly publisher: boolean;
+type BackProps = CardBackProps & { readonly look: ReaderLook };
+
+export function readerFaces(look: ReaderLook): CardFaces {
+  const { marginMm, typePt } = look;
+  return {
+    front: ({ title }, picture) => CardFront({ title, picture, marginMm, typePt, lineHeight: 1.2, gapMm: 2 }),
+    back: (props) => ReaderBack({ ...props, look }),
+  };
 }
 
-/** Front: the name and the drawing. */
-export function ReaderFront({
-  card,
-  format,
-  picture,
-}: {
-  card: CardContent;
-  format: ReaderFormat;
-  picture: Picture;
-}) {
-  const { marginMm, typePt } = format;
-  return CardFront({ title: card.title, picture, marginMm, typePt, lineHeight: 1.2, gapMm: 2 });
-}
-
-interface ReaderBackProps {
-  readonly card: CardContent;
-  readonly format: ReaderFormat;
-  readonly parts: ReaderBackParts;
-  readonly words: Words;
-  readonly code?: Picture & { readonly sizeMm: number };
-}
-
-/** Back: the shot table and, as far as there is room, all else that the card says. */
-export function ReaderBack({ card, format, parts, words, code }: ReaderBackProps) {
-  const type = { sizePt: format.typePt, lineHeight: 1.15 };
+/** The shot table and, as far as there is room, all else that the card says. */
+function ReaderBack(props: BackProps) {
+  const { card, parts, look } = props;
+  const { extras } = parts;
+  const type = { sizePt: look.typePt, lineHeight: look.lineHeight };
   const paragraphs = [
-    ...(parts.line
-      ? [{ field: "line and hook", text: `${card.mainLine}. ${card.hookLength}. ${card.hook}.` }]
-      : []),
-    { field: "shot scale and metal", text: card.shot },
-    ...(parts.setDepth ? [{ field: "setting the depth", text: card.setDepth }] : []),
-    ...(parts.recordDepth ? [{ field: "recording the depth", text: card.recordDepth }] : []),
-    ...(parts.tipSays ? [{ field: "what the tip says", text: card.tipSays }] : []),
-    ...(parts.feed ? [{ field: "feed", text: card.feed }] : []),
+    ...tackle(card, look),
+    ...(extras.has("set-depth") ? [{ field: "setting the depth", text: card.setDepth }] : []),
+    ...(extras.has("record-depth") ? [{ field: "recording the depth", text: card.recordDepth }] : []),
+    ...(extras.has("tip-says") ? [{ field: "what the tip says", text: card.tipSays }] : []),
+    ...(extras.has("feed") ? [{ field: "feed", text: card.feed }] : []),
+  ];
+  const cautions = [
+    ...(card.leadWarning ? [{ field: "rule on lead", text: card.leadWarning }] : []),
+    { field: "caution", text: card.caution },
   ];
   return (
     <Box
       tag="Sect"
-      style={{ padding: format.marginMm, gap: 1.5, ...type }}
+      style={{ padding: look.marginMm, gap: look.gapMm, ...type }}
       draw={(widthMm) => punchMark(widthMm, "left")}
     >
-      <Box tag="H1" field="title" style={{ face: "bold", paddingLeft: clearOfPunchMm(format.marginMm) }}>
+      <Box tag="H1" field="title" style={{ face: "bold", paddingLeft: clearOfPunchMm(look.marginMm) }}>
         {card.title}
       </Box>
-      {format.stacked ? (
-        <StackedTable depths={parts.depths} format={format} words={words} />
-      ) : (
-        <WideTable depths={parts.depths} format={format} words={words} />
-      )}
+      {look.depths === "stacked" ? <StackedTables {...props} /> : <ShotTable {...props} gap={0.6} />}
       {paragraphs.map(({ field, text }) => (
         <Box key={text} tag="P" field={field}>
           {text}
         </Box>
       ))}
-      <Box tag="P" field="caution" style={{ face: "bold" }}>
-        {card.caution}
-      </Box>
+      {cautions.map(({ field, text }) => (
+        <Box key={text} tag="P" field={field} style={{ face: "bold" }}>
+          {text}
+        </Box>
+      ))}
       <Box style={{ grow: 1 }} />
-      {parts.box && <Foot format={format} words={words} code={code} />}
-      {parts.publisher && (
+      {extras.has("box") && <Foot {...props} />}
+      {extras.has("publisher") && (
         <Box tag="P" field="publisher">
           {card.publisher}
         </Box>
@@ -101,13 +80,24 @@ export function ReaderBack({ card, format, parts, words, code }: ReaderBackProps
   );
 }
 
-function Foot({ format, words, code }: Pick<ReaderBackProps, "format" | "words" | "code">) {
+/** What the rig is made of, in two paragraphs or, for want of height, in one. */
+function tackle({ mainLine, hookLength, hook, shot }: CardContent, { tackle: paragraphs }: ReaderLook) {
+  const line = `${mainLine}. ${hookLength}. ${hook}.`;
+  return paragraphs === "in one"
+    ? [{ field: "line, hook, shot scale and metal", text: `${line} ${shot}` }]
+    : [
+        { field: "line and hook", text: line },
+        { field: "shot scale and metal", text: shot },
+      ];
+}
+
+function Foot({ look, words, code }: BackProps) {
   return (
     <Box style={{ direction: "row", gap: 3, align: "end" }}>
       <Box
         tag="P"
         field="box to write in"
-        style={{ grow: 1, height: format.boxHeightMm, padding: 1.5 }}
+        style={{ grow: 1, height: look.boxHeightMm, padding: 1.5 }}
         paint={{ frame: { widthMm: 0.4, ink: "ink" } }}
       >
         {words("card.write-depth")}
@@ -125,58 +115,36 @@ function Foot({ format, words, code }: Pick<ReaderBackProps, "format" | "words" 
   );
 }
 
-interface TableProps {
-  readonly depths: readonly CardDepth[];
-  readonly format: ReaderFormat;
-  readonly words: Words;
-}
-
 /** Depths side by side. */
-function WideTable({ depths, format, words }: TableProps) {
+function ShotTable({ card, parts, words, look, gap }: BackProps & { gap: number }) {
   return (
     <Table
       field="shot table"
-      nameWidth={format.nameWidthMm}
-      gap={0.6}
+      nameWidth={look.nameWidthMm}
+      gap={gap}
       nameStyle={{}}
       cellStyle={{}}
-      head={[words("card.depth"), ...depths.map((d) => d.depth)]}
-      rows={rowsOf(words, format, depths)}
+      {...shotRows(card, parts, words, look.names)}
     />
   );
 }
 
 /** A table for each depth, one below another. */
-function StackedTable({ depths, format, words }: TableProps) {
+function StackedTables(props: BackProps) {
+  const { card, parts, words, look } = props;
   return (
     <Box style={{ gap: 1 }}>
-      {depths.map((depth) => (
+      {parts.depths.map((depth) => (
         <Table
           key={depth.depth}
           field="shot table"
-          nameWidth={format.nameWidthMm}
+          nameWidth={look.nameWidthMm}
           gap={0.2}
           nameStyle={{}}
           cellStyle={{}}
-          head={[words("card.depth"), depth.depth]}
-          rows={rowsOf(words, format, [depth])}
+          {...shotRows(card, { ...parts, depths: [depth] }, words, look.names)}
         />
       ))}
     </Box>
   );
-}
-
-function rowsOf(words: Words, { shortNames }: ReaderFormat, depths: readonly CardDepth[]) {
-  const row = (name: WordKeyIn<"card.short">, field: string, pick: (depth: CardDepth) => string) => ({
-    name: words(shortNames ? `card.short.${name}` : `card.${name}`),
-    field,
-    cells: depths.map(pick),
-  });
-  const locked = depths.some((depth) => depth.lock !== undefined);
-  return [
-    row("set-float-at", "float setting", (d) => d.setFloatAt),
-    ...(locked ? [row("lock", "locking shot", (d) => d.lock ?? "")] : []),
-    row("on-line", "shot on the line", (d) => d.onLine),
-    row("tip", "tip showing", (d) => d.tip),
-  ];
 }

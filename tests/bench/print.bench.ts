@@ -1,8 +1,9 @@
 import { bench, describe } from "vitest";
 import { nodeFonts } from "../../src/layout/node-fonts.ts";
 import { paperToPng } from "../../src/layout/png.ts";
+import { cardFormats } from "../../src/print/cards/card-formats.ts";
 import { cardSides } from "../../src/print/cards/card-sides.ts";
-import { id1Card, layOutId1 } from "../../src/print/cards/id1-card.ts";
+import { layOutCard } from "../../src/print/cards/lay-out-card.ts";
 import { paintPdf } from "../../src/print/pdf/pdf.ts";
 import { sampleGuide } from "../print/sample-print.ts";
 import { drawingKit } from "../support/drawing-kit.ts";
@@ -10,14 +11,14 @@ import { sampleWaggler } from "../support/sample-rig.ts";
 
 const fonts = nodeFonts();
 const kit = { ...drawingKit, measure: fonts.measure };
-const faces = await layOutId1(sampleWaggler, sampleGuide, kit, fonts);
-const sides = cardSides(id1Card(sampleWaggler.rig.id, faces));
+const faces = await layOutCard(sampleWaggler, cardFormats["ID-1"], sampleGuide, kit, fonts);
+const sides = cardSides(faces.alone);
 const facts = { title: "Card", author: "Club", language: "en", date: "2026-05-01" };
 
 /** Where the time of a pocket card goes: laying it out is the measure that the painters are held against. */
 describe("a pocket card", () => {
   bench("laid out", async () => {
-    await layOutId1(sampleWaggler, sampleGuide, kit, fonts);
+    await layOutCard(sampleWaggler, cardFormats["ID-1"], sampleGuide, kit, fonts);
   });
 
   bench("painted as PDF", async () => {

@@ -7,8 +7,9 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { nodeFonts } from "../../src/layout/node-fonts.ts";
 import { drawingToPng } from "../../src/layout/png.ts";
+import { cardFormats } from "../../src/print/cards/card-formats.ts";
 import { cardSides } from "../../src/print/cards/card-sides.ts";
-import { type Id1Faces, id1Card, layOutId1 } from "../../src/print/cards/id1-card.ts";
+import { type FinishedCard, layOutCard } from "../../src/print/cards/lay-out-card.ts";
 import { paintPdf } from "../../src/print/pdf/pdf.ts";
 import { startBrowser } from "../support/browser.ts";
 import { drawingKit } from "../support/drawing-kit.ts";
@@ -23,14 +24,14 @@ const inkMin = 0.02;
 
 const fonts = nodeFonts();
 const rigs = [sampleWaggler, sampleAvon];
-const printed: { id: string; pdf: Uint8Array; faces: Id1Faces }[] = [];
+const printed: { id: string; pdf: Uint8Array; faces: FinishedCard }[] = [];
 
 beforeAll(async () => {
   for (const solved of rigs) {
-    const faces = await layOutId1(solved, sampleGuide, drawingKit, fonts);
+    const faces = await layOutCard(solved, cardFormats["ID-1"], sampleGuide, drawingKit, fonts);
     const { id, title } = solved.rig;
     const facts = { title, author: "Makebelieve", language: "en", date: "2026-05-01" };
-    printed.push({ id, faces, pdf: await paintPdf(cardSides(id1Card(id, faces)), facts, fonts) });
+    printed.push({ id, faces, pdf: await paintPdf(cardSides(faces.alone), facts, fonts) });
   }
 }, 60_000);
 

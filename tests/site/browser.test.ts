@@ -5,8 +5,9 @@ import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { nodeFonts } from "../../src/layout/node-fonts.ts";
 import type { OutputFile } from "../../src/markup/output.ts";
+import { cardFormats } from "../../src/print/cards/card-formats.ts";
 import { cardSides } from "../../src/print/cards/card-sides.ts";
-import { id1Card, layOutId1 } from "../../src/print/cards/id1-card.ts";
+import { layOutCard } from "../../src/print/cards/lay-out-card.ts";
 import { paintPdf } from "../../src/print/pdf/pdf.ts";
 import { siteFiles } from "../../src/site/site-files.tsx";
 import { solveRig } from "../../src/solve/solve-rig.ts";
@@ -171,14 +172,15 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     const [download] = await Promise.all([page.waitForEvent("download"), page.click("#fit-card")]);
     const made = await readPdf(new Uint8Array(readFileSync((await download.path())!)));
     const fonts = nodeFonts();
-    const faces = await layOutId1(
+    const faces = await layOutCard(
       solved.value,
+      cardFormats["ID-1"],
       sampleLibrary.guide,
       { ...drawingKit, measure: fonts.measure },
       fonts,
     );
     const facts = { title: "card", author: "nobody", language: "en", date: sampleLibrary.guide.edition };
-    const built = await readPdf(await paintPdf(cardSides(id1Card(rig.id, faces)), facts, fonts));
+    const built = await readPdf(await paintPdf(cardSides(faces.alone), facts, fonts));
     expect(made.pages.map(({ text }) => text)).toEqual(built.pages.map(({ text }) => text));
     expect(said).toEqual([]);
   });

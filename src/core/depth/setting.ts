@@ -3,7 +3,7 @@ import type { Float } from "../float/float.ts";
 import type { Mm } from "../units.ts";
 
 /** What is moved along the line to set the depth, and what the line to the hook is measured from. */
-type MovedPart = "float" | "stop knot";
+export type MovedPart = "float" | "stop knot";
 
 /** A float that slides is held by its stop knot; any other is moved itself. */
 export function movedPart({ attachment }: Float): MovedPart {

@@ -24,17 +24,23 @@ export function leadAllowed(massG: G, { allowedUpToG, allowedAboveG }: LeadRule)
   return massG <= allowedUpToG || (allowedAboveG !== undefined && massG > allowedAboveG);
 }
 
-/** A warning for each size of lead shot that the rule forbids, heaviest first. */
-export function checkLead(shot: readonly Shot[], rule: LeadRule): readonly Finding[] {
+/** Each size of lead shot that the rule forbids, heaviest first. */
+export function forbiddenLead(
+  shot: readonly Shot[],
+  rule: LeadRule,
+): readonly Pick<Shot, "size" | "massG">[] {
   const forbidden = new Map(
     shot
       .filter(({ metal, massG }) => metal === "lead" && !leadAllowed(massG, rule))
       .map(({ size, massG }) => [`${size} ${massG}`, { size, massG }] as const),
   );
-  return [...forbidden.values()]
-    .sort((a, b) => b.massG - a.massG)
-    .map(({ size, massG }) => {
-      const { allowedUpToG, place } = rule;
-      return warning("lead-not-allowed", { size, massG, allowedUpToG, place });
-    });
+  return [...forbidden.values()].sort((a, b) => b.massG - a.massG);
+}
+
+/** A warning for each size of lead shot that the rule forbids, heaviest first. */
+export function checkLead(shot: readonly Shot[], rule: LeadRule): readonly Finding[] {
+  const { allowedUpToG, place } = rule;
+  return forbiddenLead(shot, rule).map(({ size, massG }) =>
+    warning("lead-not-allowed", { size, massG, allowedUpToG, place }),
+  );
 }

@@ -140,10 +140,9 @@ function told(entry: PatternEntry, kit: DrawingKit): string {
 
 function caption({ rig, depth }: PatternEntry, roomMm: number, textMm: number, kit: DrawingKit): LabelText[] {
   const { words, figures, measure } = kit;
-  const lock = depth.lockShot;
   const line = depth.lineShot;
   const said = [
-    lock.length > 0 ? words("drawing.pattern.lock", { shot: figures.shot(lock) }) : undefined,
+    depth.lockShot.length > 0 ? words("drawing.pattern.lock", { shot: figures.lock(depth.lock) }) : undefined,
     line.length > 0 ? words("drawing.pattern.line", { shot: figures.shot(line) }) : undefined,
   ];
   return [

@@ -32,15 +32,14 @@ export function rigLabels(
   const { floatToHookMm, overdepthMm } = depth;
   const groups = groupShot(depth.lineShot, overdepthMm);
   const labels: RigLabel[] = groups.map((group) => groupLabel(group, rig.hookLengthMm, kit));
-  const lock = depth.lockShot;
   labels.push({
     about: "eye",
     fromHookMm: floatToHookMm,
     toHookMm: floatToHookMm,
     runs: distanceFirst(
       figures.shortGap(floatToHookMm),
-      lock.length > 0
-        ? words("drawing.rig.float-locked", { shot: figures.shot(lock) })
+      depth.lockShot.length > 0
+        ? words("drawing.rig.float-locked", { shot: figures.lock(depth.lock) })
         : words(`drawing.rig.held.${keyOf(movedPart(rig.float))}`),
     ),
   });

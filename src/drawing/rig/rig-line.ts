@@ -88,6 +88,9 @@ function curveAt(curve: readonly [Point, Point, Point, Point], alongMm: number):
   return before;
 }
 
+/** Middle of the eye to that of the stop knot, which rests on it. */
+const stopKnotAboveEyeMm = 1.8;
+
 function fromEye(plan: RigPlan, stopKnot: boolean): Item[] {
   const curve = rodCurve(plan);
   const [a, b, c, d] = curve;
@@ -103,8 +106,9 @@ function fromEye(plan: RigPlan, stopKnot: boolean): Item[] {
     along += radiusMm;
   }
   if (stopKnot) {
-    const at = curvePoint(curve, 0.7);
-    const next = curvePoint(curve, 0.71);
+    // As it is fished: drawn down on to the float's eye.
+    const at = curveAt(curve, stopKnotAboveEyeMm);
+    const next = curveAt(curve, stopKnotAboveEyeMm + 0.2);
     const turnedDegrees = (Math.atan2(at.yMm - next.yMm, at.xMm - next.xMm) * 180) / Math.PI;
     items.push(...parts.stopKnot.draw({ at, turnedDegrees }));
   }

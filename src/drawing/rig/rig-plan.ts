@@ -45,7 +45,7 @@ export function planRig(
   box: Box,
   room: PlanRoom,
 ): RigPlan | undefined {
-  const { below, above } = lockSides(depth);
+  const { below, above } = depth.lock;
   for (const floatShare of floatShares) {
     const frame = rigFrame(rig, depth, box, room, floatShare);
     const { floatAt, surfaceMm } = frame;
@@ -89,24 +89,6 @@ function rigFrame(
 
 function shotRadiusMm(shot: SolvedShot, scale: number): number {
   return Math.max(leastShotRadiusMm, (shot.diameterMm / 2) * scale);
-}
-
-/** Lock shot below and above the eye: in turn, heaviest first, so that the halves weigh about the same. */
-function lockSides(depth: SolvedDepth) {
-  const lock = [...depth.lockShot].sort((a, b) => b.massG - a.massG);
-  const sides = { below: [] as SolvedShot[], above: [] as SolvedShot[] };
-  let belowG = 0;
-  let aboveG = 0;
-  for (const shot of lock) {
-    if (belowG <= aboveG) {
-      sides.below.push(shot);
-      belowG += shot.massG;
-    } else {
-      sides.above.push(shot);
-      aboveG += shot.massG;
-    }
-  }
-  return sides;
 }
 
 /** Everything on the line below the float, from the hook up. */

@@ -24,7 +24,6 @@ export function rigDescription(solved: SolvedRig, depth: SolvedDepth, kit: Drawi
   const { rig } = solved;
   const { words, figures } = kit;
   const { floatToHookMm, overdepthMm } = depth;
-  const lock = depth.lockShot;
   const told = [
     ...groupShot(depth.lineShot, overdepthMm).map((group) => ({
       fromHookMm: group.shots[0]!.fromHookMm,
@@ -36,7 +35,7 @@ export function rigDescription(solved: SolvedRig, depth: SolvedDepth, kit: Drawi
     },
   ].sort((a, b) => a.fromHookMm - b.fromHookMm);
   const float =
-    lock.length > 0
+    depth.lockShot.length > 0
       ? words("drawing.rig.spoken-float-locked", { what: figures.lock(depth.lock) })
       : words(`drawing.rig.spoken-held.${keyOf(movedPart(rig.float))}`);
   const said = words("drawing.rig.description", {

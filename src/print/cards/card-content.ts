@@ -1,22 +1,31 @@
+import { movedPart } from "../../core/depth/setting.ts";
+import { forbiddenLead } from "../../core/tackle/lead-rule.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
 import { publicAddress, sitePaths } from "../../model/addresses.ts";
 import type { CardContent } from "../../model/card-content.ts";
 import type { Guide } from "../../model/library.ts";
-import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
-import { metalText, unbroken } from "../../words/shot-text.ts";
+import { allShot, type SolvedDepth, type SolvedRig } from "../../model/solved.ts";
+import { metalText, unbroken, unbrokenRanges } from "../../words/shot-text.ts";
+import { keyOf } from "../../words/words.ts";
 
-export function cardContent(solved: SolvedRig, guide: Guide, { words, figures }: DrawingKit): CardContent {
+export function cardContent(solved: SolvedRig, guide: Guide, kit: DrawingKit): CardContent {
+  const { words, figures } = kit;
   const { rig } = solved;
+  const moved = movedPart(rig.float);
+  const lead = leadWarning(solved, kit);
   return {
     id: rig.id,
     title: rig.title,
     purpose: rig.purpose,
     float: rig.float.title,
+    moved,
     depths: solved.depths.map((depth) => ({
+      depthMm: depth.depthMm,
       depth: unbroken(figures.shortDepth(depth.depthMm)),
-      setFloatAt: unbroken(figures.shortGap(depth.floatToHookMm)),
-      ...(rig.float.heldByShot && { lock: figures.shot(depth.lockShot) }),
-      onLine: figures.shot(depth.lineShot),
+      setAt: unbroken(figures.shortGap(depth.floatToHookMm)),
+      ...(rig.float.heldByShot && { lock: figures.lock(depth.lock) }),
+      line: figures.shot(depth.lineShot),
+      places: unbrokenRanges(figures.shotPlaces(depth.lineShot)),
       tip: unbroken(figures.tip(depth.tipAsSetMm)),
     })),
     mainLine: mainLineText(solved, { words, figures }),
@@ -26,14 +35,18 @@ export function cardContent(solved: SolvedRig, guide: Guide, { words, figures }:
     }),
     hook: unbroken(words("card.hook", { size: rig.hook.size })),
     shot: words("card.shot", { scale: rig.scaleTitle, metals: metalText(solved.depths, words) }),
-    setDepth: words(`card.set-depth.${rig.water}`, { step: unbroken(figures.shortGap(50)) }),
-    recordDepth: words("card.record-depth"),
-    tipSays: words("card.tip-says"),
+    setDepth: words(`card.set-depth.${rig.water}`, {
+      step: unbroken(figures.shortGap(50)),
+      moved: words(`told.moved.${keyOf(moved)}`),
+    }),
+    recordDepth: words(`card.record-depth.${keyOf(moved)}`),
+    tipSays: words(`card.tip-says.${solved.depths[0]!.tipSetBy}`),
     feed: words("card.feed", {
       what: rig.feed.what,
       portion: unbroken(figures.volume(rig.feed.portionMl)),
       every: unbroken(figures.time(rig.feed.everyS)),
     }),
+    ...(lead && { leadWarning: lead }),
     caution: words("card.caution"),
     publisher: guide.publisher,
     ...(guide.siteAddress !== undefined && {
@@ -52,6 +65,17 @@ function mainLineText(
   if (!whip) return words("card.main-line", { strength });
   const [length, line] = [rig.rodLengthMm, whip.lineMm].map((mm) => unbroken(figures.shortDepth(mm)));
   return words("card.whip-line", { strength, whip: length!, line: line! });
+}
+
+/** What the rule on lead forbids of any depth's shot, with the figures that decide. */
+function leadWarning({ rig, depths }: SolvedRig, { words, figures }: DrawingKit): string | undefined {
+  const { leadRule } = rig;
+  const shot = forbiddenLead(depths.flatMap(allShot), leadRule).map(({ size, massG }) =>
+    words("card.lead-size", { size, mass: figures.statedMass(massG) }),
+  );
+  if (shot.length === 0) return undefined;
+  const upTo = figures.statedMass(leadRule.allowedUpToG);
+  return words("card.lead", { place: leadRule.place, upTo, shot: shot.join(", ") });
 }
 
 /** The depths that a small card carries: the shallowest, the deepest, and the one nearest the middle of the two. */

@@ -59,14 +59,20 @@ describe("rig drawings", () => {
             return sampleShot(name, "spread", fromHookMm);
           });
           const floatToHookMm = Math.max(fromHookMm, base.rig.hookLengthMm) + bareMm;
-          const locked = base.rig.float.heldByShot ? lock : [];
+          const names = base.rig.float.heldByShot ? lock : [];
+          const lockShot = names.map((name) => sampleShot(name, "lock", floatToHookMm));
           const first = base.depths[0]!;
           const depth = {
             ...first,
             overdepthMm,
             floatToHookMm,
             depthMm: floatToHookMm + first.draughtMm - overdepthMm,
-            shot: [...shots, ...locked.map((name) => sampleShot(name, "lock", floatToHookMm))],
+            lineShot: shots,
+            lockShot,
+            lock: {
+              below: lockShot.filter((_, at) => at % 2 === 0),
+              above: lockShot.filter((_, at) => at % 2 === 1),
+            },
           };
           const drawn = drawRig(base, depth, place.box, drawingKit, place);
           expect(outOfFrame(drawn)).toEqual([]);

@@ -4,10 +4,12 @@ import { nodeFonts } from "../../../src/layout/node-fonts.ts";
 import { mmPerPoint } from "../../../src/markup/boxes.ts";
 import { allShot } from "../../../src/model/solved.ts";
 import { cardContent, threeDepths } from "../../../src/print/cards/card-content.ts";
+import { cardFormats } from "../../../src/print/cards/card-formats.ts";
 import { cardSides } from "../../../src/print/cards/card-sides.ts";
-import { id1Card, layOutId1 } from "../../../src/print/cards/id1-card.ts";
+import { type FinishedCard, layOutCard } from "../../../src/print/cards/lay-out-card.ts";
 import { DoesNotFitError } from "../../../src/print/does-not-fit.ts";
 import { paintPdf } from "../../../src/print/pdf/pdf.ts";
+import type { WordKey } from "../../../src/words/word-key.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
 import { sampleAvon, sampleRigs, sampleShot, sampleWaggler } from "../../support/sample-rig.ts";
 import { nodesOf, plain, type ReadPdf, readPdf } from "../read-pdf.ts";
@@ -19,14 +21,16 @@ const hundredthMmPt = (0.01 * 72) / 25.4;
 
 const bytes = new Map<string, Uint8Array>();
 const cards = new Map<string, ReadPdf>();
+const cardsOf = new Map<string, FinishedCard>();
 
 beforeAll(async () => {
   const fonts = nodeFonts();
   for (const solved of sampleRigs) {
     const { id, title } = solved.rig;
-    const faces = await layOutId1(solved, sampleGuide, drawingKit, fonts);
+    const faces = await layOutCard(solved, cardFormats["ID-1"], sampleGuide, drawingKit, fonts);
+    cardsOf.set(id, faces);
     const facts = { title, author: sampleGuide.publisher, language: "en", date: "2026-05-01" };
-    const pdf = await paintPdf(cardSides(id1Card(id, faces)), facts, fonts);
+    const pdf = await paintPdf(cardSides(faces.alone), facts, fonts);
     bytes.set(id, pdf);
     cards.set(id, await readPdf(pdf));
   }
@@ -67,20 +71,27 @@ describe.each(sampleRigs.map((solved) => [solved.rig.id, solved] as const))("car
 
   test("the shot table reads as the rig's figures, in order", () => {
     const rows = nodesOf(card().pages[1]!.tree, "TR").map((row) => row.children.map((cell) => cell.text));
-    const words = drawingKit.words;
-    const lock =
-      content.depths[0]!.lock === undefined
-        ? []
-        : [[words("card.lock"), ...content.depths.map((d) => d.lock!)]];
-    expect(rows).toEqual(
-      [
-        [words("card.depth"), ...content.depths.map((d) => d.depth)],
-        [words("card.set-float-at"), ...content.depths.map((d) => d.setFloatAt)],
-        ...lock,
-        [words("card.on-line"), ...content.depths.map((d) => d.onLine)],
-        [words("card.tip"), ...content.depths.map((d) => d.tip)],
-      ].map((row) => once(row.map(plain))),
-    );
+    const { words } = drawingKit;
+    const told = content.depths.filter(({ depth }) => rows[0]!.includes(plain(depth)));
+    const row = (name: WordKey, pick: (depth: (typeof told)[number]) => string) =>
+      once([words(name), ...told.map(pick)].map(plain));
+    const lock = told[0]!.lock === undefined ? [] : [row("card.long.lock", (d) => d.lock!)];
+    const setting = [
+      row("card.depth", (d) => d.depth),
+      row("card.long.set-at.float", (d) => d.setAt),
+      ...lock,
+    ];
+    const tip = row("card.long.tip", (d) => d.tip);
+    if (told.length === 1) {
+      expect(rows).toEqual([...setting, row("card.long.on-line", (d) => d.line), tip]);
+    } else {
+      expect(rows.slice(0, setting.length + 1)).toEqual([...setting, tip]);
+      const lines = rows.slice(setting.length + 1).map(([, cell]) => cell!);
+      for (const { depth, places } of told) {
+        const own = lines.filter((line) => line.includes(plain(places.replaceAll("\uFEFF", ""))));
+        expect(own.some((line) => lines.length === 1 || line.includes(plain(depth)))).toBe(true);
+      }
+    }
   });
 
   test("the back says line, hook length, hook, scale, metal, caution and publisher", () => {
@@ -89,7 +100,7 @@ describe.each(sampleRigs.map((solved) => [solved.rig.id, solved] as const))("car
       [
         `${content.mainLine}. ${content.hookLength}. ${content.hook}. ${content.shot}`,
         content.caution,
-        content.publisher,
+        ...(cardsOf.get(id)!.taken.includes("publisher") ? [content.publisher] : []),
         drawingKit.words("card.write-depth"),
       ].map(plain),
     );
@@ -97,7 +108,7 @@ describe.each(sampleRigs.map((solved) => [solved.rig.id, solved] as const))("car
   });
 
   test("figures are at least 9 pt and no word is under 8 pt", async () => {
-    const faces = await layOutId1(solved, sampleGuide, drawingKit, nodeFonts());
+    const faces = await layOutCard(solved, cardFormats["ID-1"], sampleGuide, drawingKit, nodeFonts());
     const lines = [...linesOf(faces.front.items), ...linesOf(faces.back.items)];
     for (const { text, sizeMm } of lines) {
       expect(sizeMm / mmPerPoint, text).toBeGreaterThanOrEqual((/\d/.test(text) ? 9 : 8) - 1e-9);
@@ -162,9 +173,9 @@ describe("what does not fit", () => {
   });
 
   test("words that are too many are found on the back", async () => {
-    const scaleTitle = "Scale of the weights that the club keeps in its hut ".repeat(6);
+    const scaleTitle = "Scale of the weights that the club keeps in its hut ".repeat(12);
     const rig = { ...sampleAvon, rig: { ...sampleAvon.rig, scaleTitle } };
-    const { back } = await layOutId1(rig, sampleGuide, drawingKit, nodeFonts());
+    const { back } = await layOutCard(rig, cardFormats["ID-1"], sampleGuide, drawingKit, nodeFonts());
     expect(back.overflows.map((o) => o.direction)).toContain("down");
   });
 
@@ -172,7 +183,7 @@ describe("what does not fit", () => {
     const sizes = ["SSG", "AAA", "BB", "No 4", "No 6", "No 8", "No 10"];
     const lineShot = Array.from({ length: 60 }, (_, i) => sampleShot(sizes[i % 7]!, "spread", 310 + 33 * i));
     const rig = { ...sampleAvon, depths: [{ ...deep, lineShot }] };
-    const { front } = await layOutId1(rig, sampleGuide, drawingKit, nodeFonts());
+    const { front } = await layOutCard(rig, cardFormats["ID-1"], sampleGuide, drawingKit, nodeFonts());
     expect(front.overflows).toMatchObject([{ field: "drawing", direction: "down" }]);
     expect(front.overflows[0]!.overMm).toBeGreaterThan(1);
   });

@@ -3,7 +3,8 @@ import { PNG } from "pngjs";
 import { describe, expect, test } from "vitest";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
 import { drawingToPng, paperToPng } from "../../../src/layout/png.ts";
-import { id1Card, id1ModuleMinMm, layOutId1 } from "../../../src/print/cards/id1-card.ts";
+import { cardFormats } from "../../../src/print/cards/card-formats.ts";
+import { layOutCard } from "../../../src/print/cards/lay-out-card.ts";
 import { qrCode } from "../../../src/print/cards/qr-code.ts";
 import { paperSizes } from "../../../src/print/sheets/paper-sizes.ts";
 import { sheets } from "../../../src/print/sheets/sheet.ts";
@@ -39,22 +40,34 @@ describe("a code", () => {
 });
 
 test("the pocket card's code decodes from the card at 300 dpi", async () => {
-  const { back } = await layOutId1(sampleWaggler, { ...sampleGuide, siteAddress }, drawingKit, fonts);
+  const { back } = await layOutCard(
+    sampleWaggler,
+    cardFormats["ID-1"],
+    { ...sampleGuide, siteAddress },
+    drawingKit,
+    fonts,
+  );
   expect(back.overflows).toEqual([]);
   expect(decode(drawingToPng(back, 300, fonts))).toBe(address);
-  expect(id1ModuleMinMm).toBeGreaterThanOrEqual((4 * 25.4) / 300);
+  expect(cardFormats["ID-1"].moduleMinMm).toBeGreaterThanOrEqual((4 * 25.4) / 300);
 });
 
 test("and from a sheet of cards at 300 dpi", async () => {
-  const faces = await layOutId1(sampleWaggler, { ...sampleGuide, siteAddress }, drawingKit, fonts);
+  const faces = await layOutCard(
+    sampleWaggler,
+    cardFormats["ID-1"],
+    { ...sampleGuide, siteAddress },
+    drawingKit,
+    fonts,
+  );
   const note = { widthMm: 100, heightMm: 5, items: [] };
-  const card = id1Card("card", faces);
+  const card = faces.alone;
   const sides = sheets([card], paperSizes.A4, "short edge", "apart", { front: note, back: note });
   expect(decode(paperToPng(sides[1]!, 300, fonts))).toBe(address);
 }, 60_000);
 
 test("without a site address there is a box to write in", async () => {
-  const { back } = await layOutId1(sampleWaggler, sampleGuide, drawingKit, fonts);
+  const { back } = await layOutCard(sampleWaggler, cardFormats["ID-1"], sampleGuide, drawingKit, fonts);
   expect(JSON.stringify(back.items)).toContain(drawingKit.words("card.write-depth").split(" ")[0]);
   expect(decode(drawingToPng(back, 300, fonts))).toBeUndefined();
 });

@@ -2,7 +2,8 @@ import { beforeAll, describe, expect, test } from "vitest";
 import type { GroupItem, Item } from "../../../src/drawing/model.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
 import { asPaper } from "../../../src/layout/paper.ts";
-import { id1Card, layOutId1 } from "../../../src/print/cards/id1-card.ts";
+import { cardFormats } from "../../../src/print/cards/card-formats.ts";
+import { layOutCard } from "../../../src/print/cards/lay-out-card.ts";
 import { paintPdf } from "../../../src/print/pdf/pdf.ts";
 import { paperSizes } from "../../../src/print/sheets/paper-sizes.ts";
 import { type Card, sheets } from "../../../src/print/sheets/sheet.ts";
@@ -147,7 +148,7 @@ describe("bytes", () => {
   test("each further card on a sheet adds less than 4 kB", async () => {
     const cards: Card[] = [];
     for (const solved of [sampleWaggler, sampleStick, sampleAvon]) {
-      cards.push(id1Card(solved.rig.id, await layOutId1(solved, sampleGuide, drawingKit, fonts)));
+      cards.push((await layOutCard(solved, cardFormats["ID-1"], sampleGuide, drawingKit, fonts)).alone);
     }
     const note = { widthMm: 100, heightMm: 5, items: [] };
     const sizes: number[] = [];

@@ -1,0 +1,73 @@
+import { describe, expect, test } from "vitest";
+import type { Item } from "../../../src/drawing/model.ts";
+import { nodeFonts } from "../../../src/layout/node-fonts.ts";
+import { allShot, type SolvedRig } from "../../../src/model/solved.ts";
+import { cardContent } from "../../../src/print/cards/card-content.ts";
+import { allCardFormats } from "../../../src/print/cards/card-formats.ts";
+import { layOutCard } from "../../../src/print/cards/lay-out-card.ts";
+import { solveRig } from "../../../src/solve/solve-rig.ts";
+import { drawingKit } from "../../support/drawing-kit.ts";
+import { sampleRigs, sampleWaggler } from "../../support/sample-rig.ts";
+import { plain } from "../read-pdf.ts";
+import { sampleGuide } from "../sample-print.ts";
+
+const fonts = nodeFonts();
+
+const wordsOf = (items: readonly Item[]): string[] =>
+  items.flatMap((item) =>
+    item.kind === "text" ? [item.text] : item.kind === "group" ? wordsOf(item.items) : [],
+  );
+
+async function backOf(solved: SolvedRig, format: (typeof allCardFormats)[number]) {
+  const card = await layOutCard(solved, format, sampleGuide, drawingKit, fonts);
+  expect([...card.front.overflows, ...card.back.overflows]).toEqual([]);
+  return { ...card, text: plain(wordsOf(card.back.items).join(" ")) };
+}
+
+/** The same rig with all its shot cast in lead. */
+function inLead({ rig }: SolvedRig): SolvedRig {
+  const tub = rig.tub.map((shot) => ({ ...shot, metal: "lead" as const }));
+  const solved = solveRig({
+    ...rig,
+    tub,
+    leadRule: { ...rig.leadRule, allowedUpToG: 0.06, place: "Sallowmere" },
+  });
+  if (!solved.ok) throw new Error("the rig does not solve in lead");
+  return solved.value;
+}
+
+describe.each(allCardFormats.map((format) => [format.name, format] as const))("%s", (_, format) => {
+  test.each(sampleRigs.map((solved) => [solved.rig.id, solved] as const))(
+    "%s names its line, hook length, hook, shot, tip and caution",
+    async (_id, solved) => {
+      const { text } = await backOf(solved, format);
+      const card = cardContent(solved, sampleGuide, drawingKit);
+      const must = [card.mainLine, card.hookLength, card.hook, card.shot, card.caution, card.depths[0]!.tip];
+      for (const words of must) expect(text).toContain(plain(words));
+    },
+  );
+
+  test.each(sampleRigs.map((solved) => [solved.rig.id, solved] as const))(
+    "%s gives the places of every depth that it tells besides the one that is drawn",
+    async (_id, solved) => {
+      const { text, taken } = await backOf(solved, format);
+      const told = taken.includes("two-depths") && solved.depths.length === 2 ? solved.depths : [];
+      for (const depth of told) {
+        for (const place of drawingKit.figures.shotPlaces(depth.lineShot).split("; ")) {
+          expect(text).toContain(plain(place));
+        }
+      }
+    },
+  );
+
+  test("a rig whose lead the rule forbids says so, with the weight that the rule allows and that of each shot", async () => {
+    const solved = inLead(sampleWaggler);
+    const { text } = await backOf(solved, format);
+    const forbidden = solved.depths.flatMap(allShot).filter(({ massG }) => massG > 0.06);
+    expect(forbidden.length).toBeGreaterThan(1);
+    expect(text).toContain("In Sallowmere lead shot may weigh up to 0.06 g. Use another metal for");
+    for (const { size, massG } of forbidden) {
+      expect(text).toContain(`${size} (${drawingKit.figures.statedMass(massG)})`);
+    }
+  });
+});
