@@ -1,0 +1,334 @@
+import { expect, it } from "vitest";
+import { solveContent } from "../../src/build/build.ts";
+import { formatReport } from "../../src/checks/reporter.ts";
+import type { MessageCode } from "../../src/model/message-table.ts";
+import { contentWith, edited, worldOf } from "../support/smallest-content.ts";
+import { lesson, lessonFile } from "./checked.ts";
+
+type Changes = Readonly<Record<string, string | null>>;
+
+const rig = (from: string, to: string) => edited("rigs/plain.md", from, to);
+const knot = (from: string, to: string) => edited("knots/half-blood.yaml", from, to);
+const lines = (main: string) => ({
+  "species/roach.yaml": "title: Roach\nasks: A bait.\nnotes: Silver.\n",
+  "lines.yaml": `basis: from memory\nsource: made up for tests\nleft-under-shot: 80 %\nfish:\n  - { fish: roach, main-line: [${main}], hook-length: [3 lb, 3 lb] }\n`,
+});
+const kit = (text = "") => ({
+  "kits/box.yaml":
+    `title: Box\nrigs: [plain]\nfloats: [waggler]\ntub: box\nhooks: [16]\nmain-line: 4 lb\nhook-length: 3 lb\nbaits: [grub]\n`.replace(
+      ...(text.split("|") as [string, string]),
+    ),
+});
+/** Content that is wrong in one way each, beside what is said of it; the compiler asks for each message. */
+const cases: { readonly [C in MessageCode]: { readonly of: Changes; readonly says: readonly string[] } } = {
+  "yaml-syntax": {
+    of: rig("hook: 16", "hook: [16"),
+    says: [
+      "content/rigs/plain.md:9:1 error this is not YAML: Flow sequence in block collection must be sufficiently indented and end with a ]",
+    ],
+  },
+  "not-utf-8": {
+    of: lesson("A \uFFFD sign."),
+    says: ["content/lessons/first.md:8:3 error a sign here is not UTF-8", "hint: save the file as UTF-8"],
+  },
+  "no-front-matter": {
+    of: { "lessons/first.md": "Words.\n" },
+    says: [
+      "content/lessons/first.md:1:1 error the file has no front matter",
+      "hint: start it with a line ---, then `title: …`, then a line ---",
+    ],
+  },
+  "too-much": {
+    of: lesson("a".repeat(20_000)),
+    says: [
+      "content/lessons/first.md:8:1 error 20000 signs in a line; the most is 10000",
+      "hint: break the line",
+    ],
+  },
+  "no-sign": {
+    of: lesson("A \u2605 star."),
+    says: [
+      'content/lessons/first.md:8:3 error the fonts of the guide have no sign for "★" (U+2605)',
+      "hint: say it in words, in Latin, Greek or Cyrillic letters",
+    ],
+  },
+  "file-too-deep": {
+    of: { "rigs/old/plain.md": "x" },
+    says: [
+      "content/rigs/old/plain.md:1:1 error the file stands in a folder below rigs/",
+      "hint: move it up into rigs/, or out of the content",
+    ],
+  },
+  "file-name": {
+    of: { "rigs/a b.md": "x" },
+    says: [
+      "content/rigs/a b.md:1:1 error the file's name has a space (U+0020) in it",
+      "hint: call it by letters, digits, - and _ only, such as first-knots",
+    ],
+  },
+  "address-taken": {
+    of: { "pages/floats.md": "---\ntitle: Floats\nsummary: More.\n---\n\nWords.\n" },
+    says: [
+      "content/pages/floats.md:1:1 error what is made of this file comes out at site/floats.html, which is taken by the guide itself",
+      "hint: call the file something else; letters that differ by case only are the same on some systems",
+    ],
+  },
+  "missing-file": {
+    of: { "guide.yaml": null },
+    says: [
+      "guide.yaml: error there is no guide.yaml",
+      "hint: add it; it names the guide, its units, scale, tub and lead rule",
+    ],
+  },
+  "unknown-key": {
+    of: rig("hook: 16", "hook: 16\nhuk: 16"),
+    says: [
+      'content/rigs/plain.md:9:1 error unknown key "huk"',
+      "hint: allowed: title, purpose, water, float, main-line, hook-length, hook, bait, feed, setting, overdepth, depths, paces, whip, knots, tub, level, catches, use-when, not-when, change-first, loading",
+    ],
+  },
+  "missing-key": {
+    of: rig("hook: 16\n", ""),
+    says: ['content/rigs/plain.md:2:1 error "hook" is missing', "hint: add a line `hook: …`"],
+  },
+  "wrong-type": {
+    of: rig("catches: [roach]", "catches: roach"),
+    says: ['content/rigs/plain.md:13:10 error "catches" should be a list, but is roach'],
+  },
+  "not-a-choice": {
+    of: rig("water: still", "water: stil"),
+    says: [
+      'content/rigs/plain.md:4:8 error "water" cannot be stil',
+      'hint: did you mean "still"? — allowed: still, flowing',
+    ],
+  },
+  "too-few": {
+    of: rig("catches: [roach]", "catches: []"),
+    says: ['content/rigs/plain.md:13:10 error "catches" needs at least 1'],
+  },
+  "out-of-range": {
+    of: rig("length: 30 cm", "length: 0 cm"),
+    says: ['content/rigs/plain.md:7:59 error "length" is 0 cm, which is not above nothing'],
+  },
+  "not-valid": {
+    of: edited("guide.yaml", "title: Test guide", "title: Test guide\nlanguage: not a tag"),
+    says: ['content/guide.yaml:2:11 error "language": this is no language tag; write one like en or de-AT'],
+  },
+  quantity: {
+    of: rig("length: 30 cm", "length: 30"),
+    says: ['content/rigs/plain.md:7:59 error "30" has no unit', "hint: say which: 30 cm or 30 m or 30 ft"],
+  },
+  "unknown-name": {
+    of: rig("float: waggler", "float: wagler"),
+    says: [
+      'content/rigs/plain.md:5:8 error there is no float "wagler"',
+      'hint: did you mean "waggler"? — allowed: waggler',
+    ],
+  },
+  "duplicate-name": {
+    of: edited("shot/plain.yaml", "name: No 4", "name: BB"),
+    says: ['content/shot/plain.yaml:6:13 error "BB" stands here twice'],
+  },
+  "falling-profile": {
+    of: edited("floats/waggler.yaml", "at: 200 mm", "at: 0 mm"),
+    says: [
+      "content/floats/waggler.yaml:11:11 error the profile's points must rise: 0 mm follows 0 mm",
+      "hint: list them from the lower eye up",
+    ],
+  },
+  "band-upside-down": {
+    of: lines("5 lb, 4 lb"),
+    says: [
+      'content/lines.yaml:5:31 error the second of "main-line" is less than the first',
+      "hint: write the least strength first, then the most",
+    ],
+  },
+  "line-too-light": {
+    of: lines("5 lb, 8 lb"),
+    says: [
+      "content/rigs/plain.md:6:24 warning a main line of 4 lb (1.8 kg) is too light for roach, which asks for 5 lb to 8 lb (2.3 kg to 3.6 kg)",
+      "hint: give the rig a stronger line, or take the fish out of `catches`",
+    ],
+  },
+  "line-too-heavy": {
+    of: lines("2 lb, 3 lb"),
+    says: [
+      "content/rigs/plain.md:6:24 warning a main line of 4 lb (1.8 kg) is too heavy for roach, which asks for 2 lb to 3 lb (0.9 kg to 1.4 kg)",
+      "hint: give the rig a finer line, or take the fish out of `catches`",
+    ],
+  },
+  "fish-without-line": {
+    of: { ...lines("4 lb, 4 lb"), ...rig("catches: [roach]", "catches: [eel]") },
+    says: ['content/rigs/plain.md:13:11 warning lines.yaml says no line for "eel"', "hint: allowed: roach"],
+  },
+  "not-in-kit": {
+    of: { ...kit("main-line: 4 lb|main-line: 5 lb") },
+    says: [
+      'content/rigs/plain.md:6:24 warning the rig takes main line 4 lb (1.8 kg), which is not in the kit "Box": 5 lb (2.3 kg)',
+      "hint: change the rig, add it to the kit, or take the rig out of the kit's `rigs`",
+    ],
+  },
+  "rig-without-kit": {
+    of: {
+      ...kit("rigs: [plain]|rigs: [other]"),
+      "rigs/other.md": rig("Plain rig", "Other rig")["rigs/plain.md"]!,
+    },
+    says: [
+      'content/rigs/plain.md:2:8 warning "Plain rig" is a first rig, and no kit is for it',
+      "hint: name it under `rigs` of a kit: box",
+    ],
+  },
+  "size-in-no-tub": {
+    of: {
+      ...edited("tubs/box.yaml", "  - { size: No 6, metal: tin, count: plenty }\n", ""),
+      ...lesson("Add a No 6."),
+    },
+    says: [
+      'content/lessons/first.md:8:7 warning the text speaks of No 6, which is not in "box"',
+      "hint: sizes there: BB, No 4, No 8, No 10",
+    ],
+  },
+  "rig-not-for-fish": {
+    of: {
+      "species/perch.yaml": "title: Perch\nasks: A bait.\nnotes: See the [plain rig](../rigs/plain.md).\n",
+    },
+    says: [
+      'content/species/perch.yaml:3:16 warning the notes on perch lead to "Plain rig", which does not name it under `catches`',
+      "hint: rigs that name it: none",
+    ],
+  },
+  "hard-to-read": {
+    of: lesson(
+      "Notwithstanding considerable understanding, interpretation necessitates extraordinary deliberation.",
+    ),
+    says: [
+      "content/lessons/first.md:8:1 warning the lesson needs a reader of 47 (grade 42.8, Flesch–Kincaid); it should stay below grade 7, which is for readers under 12",
+      "hint: this is its hardest paragraph: shorten the sentences, then the words",
+    ],
+  },
+  "term-not-explained": {
+    of: lesson("We call it *dead depth* here."),
+    says: [
+      'content/lessons/first.md:8:12 warning "dead depth" is brought in as a term, but the glossary does not have it',
+      "hint: add it to glossary.yaml, or as another form of a word there",
+    ],
+  },
+  "term-not-used": {
+    of: { "glossary.yaml": "- { term: eddy, meaning: Water that turns. }\n" },
+    says: [
+      'content/glossary.yaml:1:3 warning "eddy" stands in the glossary and nowhere else',
+      "hint: use it, add the form that is used under `also`, or take it out",
+    ],
+  },
+  "lesson-not-linked": {
+    of: { "lessons/second.md": lessonFile(2, "Words.") },
+    says: [
+      'content/lessons/second.md:1:1 warning no text leads to the lesson "Lesson 2"',
+      "hint: link to it from the lesson before it",
+    ],
+  },
+  "rig-not-taught": {
+    of: lesson("Words alone."),
+    says: [
+      'content/rigs/plain.md:2:8 warning no lesson teaches "Plain rig"',
+      "hint: link to it from a lesson, or show its drawing there",
+    ],
+  },
+  "setting-in-note": {
+    of: rig("Notes.", "Set it over depth."),
+    says: [
+      'content/rigs/plain.md:25:8 warning the note says "over depth", but the rig is set dead depth',
+      "hint: let the note say how the rig is set, or give the other way as a change to try",
+    ],
+  },
+  "typed-figure": {
+    of: lesson("One BB weighs 0.4 g."),
+    says: [
+      'content/lessons/first.md:8:15 warning "0.4 g" is typed by hand and will go stale',
+      'hint: write :weight[]{load="1 BB"}',
+    ],
+  },
+  "no-basis": {
+    of: lesson("Put 5 cm to 30 cm of line below it."),
+    says: [
+      'content/lessons/first.md:8:5 warning "5 cm to 30 cm" is a rule of thumb, and its section does not say where it comes from',
+      "hint: put :basis[]{of=practice} or :basis[]{of=memory} after it, or say where it is published, or link to its source",
+    ],
+  },
+  "basis-in-words": {
+    of: lesson("That is common practice."),
+    says: [
+      'content/lessons/first.md:8:9 warning "common practice" is said in a sentence',
+      "hint: put :basis[]{of=practice} after the figure",
+    ],
+  },
+  "markdown-left-out": {
+    of: lesson("Not ~~this~~ that."),
+    says: [
+      "content/lessons/first.md:8:5 error struck-out words are not shown",
+      "hint: take them out, with their ~ signs",
+    ],
+  },
+  "heading-level": {
+    of: lesson("## A\n\n### B\n\n#### C"),
+    says: [
+      "content/lessons/first.md:12:1 error a heading with #### in a text whose first heading has ##",
+      "hint: use ## for the parts of the text and ### for the parts below them",
+    ],
+  },
+  "link-scheme": {
+    of: lesson("[Words](ftp://example.org/file)"),
+    says: [
+      'content/lessons/first.md:8:1 error a guide follows no "ftp:" links',
+      "hint: allowed: http:, https:, mailto: and files of the guide",
+    ],
+  },
+  "no-address": {
+    of: lesson("[Words](http://)"),
+    says: [
+      "content/lessons/first.md:8:1 error http:// is no address",
+      "hint: write it whole, such as https://example.org/page",
+    ],
+  },
+  "bad-link": {
+    of: lesson("[Words](../nowhere/near.md)"),
+    says: ["content/lessons/first.md:8:1 error nothing is at ../nowhere/near.md"],
+  },
+  "knot-crossing": {
+    of: knot(
+      "path: [[5, 10], [35, 10]] }",
+      "path: [[5, 10], [35, 10]] }\n      - { name: tag, pattern: line, path: [[20, 5], [20, 15]] }",
+    ),
+    says: [
+      "content/knots/half-blood.yaml:6:5 error Step 1: the line crosses at 20, 10 and nothing says which strand is on top. Give one of them a height there.",
+    ],
+  },
+  "knot-outside": {
+    of: knot("[35, 10]", "[45, 10]"),
+    says: ["content/knots/half-blood.yaml:6:5 error Step 1: the line leaves the frame at 42.5, 10."],
+  },
+  "knot-short": {
+    of: knot("[35, 10]", "[5, 10]"),
+    says: [
+      "content/knots/half-blood.yaml:6:5 error Step 1: the line goes nowhere. Give its path two places at least.",
+    ],
+  },
+};
+
+/** The line of a report with this code, with its file before it and its hint behind it. */
+function saidOf(report: string, code: string): string[] {
+  const lines = report.split("\n");
+  const at = lines.findIndex((line) => line.endsWith(`  [${code}]`));
+  const file = lines.slice(0, at).findLast((line) => /^\S/.test(line));
+  const said = lines[at]?.trim().replace(`  [${code}]`, "").replace(/ {2,}/g, " ") ?? "nothing";
+  const hint = lines[at + 1]?.trim();
+  return [
+    /^\d/.test(said) ? `${file}:${said}` : `${file}: ${said}`,
+    ...(hint?.startsWith("hint: ") ? [hint] : []),
+  ];
+}
+
+it.each(Object.entries(cases))("%s", async (code, { of, says }) => {
+  const { messages } = await solveContent(worldOf(contentWith(of)), ["content"]);
+  expect(saidOf(formatReport(messages), code)).toEqual(says);
+});
