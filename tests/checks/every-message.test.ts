@@ -241,6 +241,13 @@ const cases: { readonly [C in MessageCode]: { readonly of: Changes; readonly say
       "hint: let the note say how the rig is set, or give the other way as a change to try",
     ],
   },
+  "bait-in-note": {
+    of: rig("Notes.", "The bait hangs half-way down."),
+    says: [
+      'content/rigs/plain.md:25:5 warning "bait hangs half-way down" is said of a rig that is set just touching the bed',
+      "hint: say where the bait is, or change how the rig is set",
+    ],
+  },
   "typed-figure": {
     of: lesson("One BB weighs 0.4 g."),
     says: [

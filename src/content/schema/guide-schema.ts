@@ -8,7 +8,8 @@ const isoDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/, "write the date as 2026-
 
 /** `content/guide.yaml`. */
 /** A BCP 47 tag: it says how numbers are written, and screen readers speak by it. */
-const languageTag = () => z.string().refine(isLanguageTag, "this is no language tag; write one like en or de-AT");
+const languageTag = () =>
+  z.string().refine(isLanguageTag, "this is no language tag; write one like en or de-AT");
 
 function isLanguageTag(typed: string): boolean {
   try {
