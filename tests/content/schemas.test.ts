@@ -1,0 +1,114 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { stringify } from "yaml";
+import { worded } from "../../src/checks/messages.ts";
+import { guideSchema } from "../../src/content/schema/guide-schema.ts";
+import { knotSchema } from "../../src/content/schema/knot-schema.ts";
+import { readSchema } from "../../src/content/schema/read-schema.ts";
+import {
+  changesSchema,
+  glossarySchema,
+  linesSchema,
+  speciesSchema,
+  troublesSchema,
+} from "../../src/content/schema/reference-schema.ts";
+import { lessonSchema, pageSchema, rigSchema } from "../../src/content/schema/rig-schema.ts";
+import {
+  baitSchema,
+  floatSchema,
+  hooksSchema,
+  scaleSchema,
+  tubSchema,
+} from "../../src/content/schema/tackle-schema.ts";
+import { readYaml } from "../../src/content/yaml-source.ts";
+
+const schemas = {
+  guideSchema,
+  knotSchema,
+  changesSchema,
+  glossarySchema,
+  linesSchema,
+  speciesSchema,
+  troublesSchema,
+  lessonSchema,
+  pageSchema,
+  rigSchema,
+  baitSchema,
+  floatSchema,
+  hooksSchema,
+  scaleSchema,
+  tubSchema,
+};
+
+/** Keys that a schema has somewhere, and names that mean something to a program. */
+const keysOf = (schema: object): string[] =>
+  [...JSON.stringify(schema, (_, value) => value).matchAll(/"([a-z][a-z-]*)":/g)].map(([, key]) => key!);
+
+const quantity = fc.constantFrom(
+  "30 cm",
+  "0.4 g",
+  "45 s",
+  "12 C",
+  "10 ml",
+  "10 m in 25 s",
+  "1.02 g/cm3",
+  "70 %",
+  "30",
+  "-1 m",
+);
+const leaf = fc.oneof(
+  quantity,
+  fc.constantFrom(
+    "lead",
+    "tin",
+    "still",
+    "bulk",
+    "lift",
+    "first",
+    "bottom",
+    "shot",
+    "from memory",
+    "2026-11-20",
+    "plenty",
+  ),
+  fc.string(),
+  fc.integer({ min: -5, max: 40 }),
+  fc.constantFrom(null, true, 1e308, -0),
+);
+
+function anyOf(schema: object): fc.Arbitrary<unknown> {
+  const key = fc.constantFrom(
+    ...keysOf(schema),
+    "__proto__",
+    "constructor",
+    "toString",
+    "pattern",
+    "size",
+    "telltale",
+  );
+  const { value } = fc.letrec((tie) => ({
+    value: fc.oneof(
+      { depthSize: "small", withCrossShrink: true },
+      leaf,
+      fc.array(tie("value"), { maxLength: 4 }),
+      fc.dictionary(key, tie("value"), { maxKeys: 12 }),
+    ),
+  }));
+  return fc.oneof(value, fc.dictionary(key, value, { minKeys: 4, maxKeys: 25 }), fc.array(value));
+}
+
+describe("whatever a file holds is a value of its schema, or messages with their places and words", () => {
+  it.each(Object.entries(schemas))("%s", (_, schema) => {
+    fc.assert(
+      fc.property(anyOf(schema), (data) => {
+        const { value, messages } = readSchema(schema, readYaml(stringify(data), "content/any.yaml"));
+        expect(value === undefined).toBe(messages.length > 0);
+        for (const message of messages) {
+          expect(message.place.line).toBeGreaterThan(0);
+          expect(worded(message).reason).not.toMatch(/undefined|\[object/);
+        }
+      }),
+      { seed: 14, numRuns: 150 },
+    );
+  });
+});

@@ -1,0 +1,54 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Choices } from "./random.ts";
+
+const root = join(import.meta.dirname, "../../content");
+
+/** The shipped content: path → text. */
+export const shipped: ReadonlyMap<string, string> = new Map(
+  readdirSync(root, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name))
+    .sort()
+    .map((file) => [file.slice(root.length + 1).replaceAll("\\", "/"), readFileSync(file, "utf8")]),
+);
+
+const below = (folder: string) => [...shipped.keys()].filter((path) => path.startsWith(`${folder}/`));
+
+/** What every guide needs, and what rigs are made of. */
+const always = /^(?:guide|hooks|lines)\.yaml$|^(?:words|shot|tubs|knots|baits|species)\//;
+
+/**
+ * A guide of the shipped content small enough to be read thousands of times: a rig with all floats, a lesson, a page and
+ * species and the lists, with links that led to the rest led out.
+ */
+export function smallGuide(choices: Choices): Map<string, string> {
+  const chosen = ["rigs", "lessons", "pages"].map((folder) => choices.of(below(folder)));
+  const rig = shipped.get(chosen[0]!)!;
+  const float = /^float: (.*)$/m.exec(rig)![1]!;
+  const depth = /^depths: \[([^,\]]*)/m.exec(rig)![1]!;
+  const rigId = chosen[0]!.replace(/^rigs\/|\.md$/g, "");
+  const ownFigures = (text: string) =>
+    text
+      .replace(/\]\((?!https?:)[^)]*\)/g, "](https://example.org/)")
+      .replace(/\b(rigs?)=(?:"[^"]*"|[\w-]+)/g, `$1=${rigId}`)
+      .replace(/\b(floats?)=(?:"[^"]*"|[\w-]+)/g, `$1=${float}`)
+      .replace(/\bdepth="[^"]*"/g, `depth="${depth}"`);
+  const paths = [...shipped.keys()].filter(
+    (path) => always.test(path) || chosen.includes(path) || path === `floats/${float}.yaml`,
+  );
+  const extra = choices.of(["glossary.yaml", "troubles.yaml", "changes.yaml", "glossary.yaml"]);
+  return new Map(
+    [...new Set([...paths, ...(shipped.has(extra) ? [extra] : [])])].map((path) => [
+      path,
+      path.startsWith("words/") ? shipped.get(path)! : ownFigures(shipped.get(path)!),
+    ]),
+  );
+}
+
+/** The words that reasons are told with: enough where nothing is solved, and a third of the time of them all. */
+export const wordsOfReasons = shipped
+  .get("words/en.yaml")!
+  .split(/^(?=\w)/m)
+  .filter((section) => /^(?:reason|figures):/.test(section))
+  .join("");
