@@ -2,6 +2,7 @@ import type { Root } from "mdast";
 import { knotMessages } from "../checks/knots.ts";
 import { checkLinks } from "../checks/links.ts";
 import { checkMarkdown } from "../checks/markdown-allowed.ts";
+import { formatReport } from "../checks/reporter.ts";
 import { checkContent } from "../checks/table.ts";
 import { allTexts } from "../checks/texts.ts";
 import { readLibrary } from "../content/read-library.ts";
@@ -10,10 +11,10 @@ import type { DrawingKit } from "../drawing/kit.ts";
 import { measureText } from "../drawing/labels/font-metrics.ts";
 import type { OutputFile } from "../markup/output.ts";
 import type { Library, MarkdownText } from "../model/library.ts";
-import { hasErrors, type Staged } from "../model/message.ts";
+import { hasErrors, message, type Staged } from "../model/message.ts";
 import type { Printable } from "../model/printable.ts";
 import type { SolvedRig } from "../model/solved.ts";
-import { DoesNotFitError } from "../print/does-not-fit.ts";
+import { DoesNotFitError, doesNotFitText } from "../print/does-not-fit.ts";
 import { printFiles, type SheetChoice } from "../print/print-files.ts";
 import { fileHash } from "../site/file-hash.ts";
 import { siteFiles } from "../site/site-files.tsx";
@@ -141,7 +142,13 @@ export async function* outputFiles(solved: Solved, settings: BuildSettings): Asy
       yield copy;
     }
   } catch (error) {
-    throw error instanceof DoesNotFitError ? new ContentError(error.message) : error;
+    if (!(error instanceof DoesNotFitError)) throw error;
+    const messages = error.problems.map((problem) =>
+      message("does-not-fit", problem.place ?? { file: "guide.yaml" }, {
+        reason: doesNotFitText(problem, kit.words),
+      }),
+    );
+    throw new ContentError(formatReport(messages).trimEnd());
   }
   yield* siteFiles({
     ...source,

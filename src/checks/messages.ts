@@ -205,6 +205,7 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
   "knot-crossing": asWorded,
   "knot-outside": asWorded,
   "knot-short": asWorded,
+  "does-not-fit": (v) => ({ ...v, hint: "say it in fewer or shorter words" }),
 };
 
 const isContents = (code: Message["code"]): code is MessageCode => code in messageSeverity;

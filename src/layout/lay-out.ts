@@ -42,10 +42,13 @@ export async function layOut(tree: Element, size: PageSize, fonts: Fonts): Promi
   const marks = (node: BoxNode, around: Rectangle): Item[] => {
     const box = boxes.get(node.key);
     if (box === undefined) throw new Error(`satori left out box ${node.key}, in field "${node.field}"`);
-    overflows.push(...boxOverflow(node.field, box, around));
     const lines = reader.lines(node.runs);
     const inside = withoutPadding(box, node.props.style ?? {});
-    overflows.push(...textOverflow(node.field, lines, inside, fonts.measure));
+    const over = [
+      ...boxOverflow(node.field, box, around),
+      ...textOverflow(node.field, lines, inside, fonts.measure),
+    ];
+    overflows.push(...over.map((one) => (node.at ? { ...one, at: node.at } : one)));
     const items = [
       ...painted(node.props.paint ?? {}, box),
       ...drawn(node, box),

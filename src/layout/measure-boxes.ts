@@ -1,6 +1,7 @@
 import satori from "satori";
 import type { LayoutStyle } from "../markup/boxes.ts";
 import type { Fonts } from "./fonts.ts";
+import { LayoutEngine } from "./layout-engine.ts";
 import type { BoxNode } from "./nodes.ts";
 
 /** satori rounds baselines to whole units, so it works in hundredths of a millimetre. */
@@ -27,6 +28,8 @@ interface MeasuredBoxes {
   readonly pieces: readonly TextPiece[];
 }
 
+const engine = new LayoutEngine(satori);
+
 /**
  * Lays boxes out with satori: flexbox, grid and line breaking. Without a height the page is as long as what is in it.
  *
@@ -39,7 +42,7 @@ export async function measureBoxes(
   fonts: Fonts,
 ): Promise<MeasuredBoxes> {
   const boxes = new Map<string, Rectangle>();
-  const svg = await satori(
+  const svg = await engine.run(
     satoriTree(root) as never,
     {
       width: units(size.widthMm),
@@ -63,10 +66,7 @@ export async function measureBoxes(
         throw new Error(`the fonts have no sign for "${text}"`);
       },
     } as Parameters<typeof satori>[1],
-  ).catch((error: unknown) => {
-    // The error's own stack quotes the whole minified source of satori.
-    throw new Error(error instanceof Error ? error.message : String(error));
-  });
+  );
   return { boxes, pieces: piecesOf(svg) };
 }
 

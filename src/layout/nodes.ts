@@ -1,5 +1,5 @@
 import type { Face, Ink } from "../drawing/model.ts";
-import { type BoxProps, type InlineProps, mmPerPoint } from "../markup/boxes.ts";
+import { type BoxProps, type InlineProps, mmPerPoint, type TextPlace } from "../markup/boxes.ts";
 import type { Child, Element } from "../markup/jsx-runtime.ts";
 
 /** Words in one face, size and ink. */
@@ -18,6 +18,8 @@ export interface BoxNode {
   readonly props: BoxProps;
   /** Name of the nearest field around it. */
   readonly field: string;
+  /** Place of the nearest words around it that have one. */
+  readonly at?: TextPlace;
   readonly runs: readonly TextRun[];
   readonly boxes: readonly BoxNode[];
 }
@@ -27,6 +29,7 @@ interface Inherited {
   readonly sizeMm: number;
   readonly ink: Ink;
   readonly field: string;
+  readonly at?: TextPlace;
   readonly link?: string;
   readonly spoken?: string;
 }
@@ -53,6 +56,7 @@ function node(child: Element | string, key: string, around: Inherited): BoxNode 
     sizeMm: props.style?.sizePt === undefined ? around.sizeMm : props.style.sizePt * mmPerPoint,
     ink: props.ink ?? around.ink,
     field: props.field ?? around.field,
+    ...((props.at ?? around.at) && { at: props.at ?? around.at! }),
   };
   const children = flatten(props.children);
   const isText = children.some((c) => typeof c === "string" || c.type === "inline");
@@ -63,6 +67,7 @@ function node(child: Element | string, key: string, around: Inherited): BoxNode 
     key,
     props,
     field: here.field,
+    ...(here.at && { at: here.at }),
     runs: isText ? children.flatMap((c) => runsOf(c, here)) : [],
     boxes: isText ? [] : children.map((c, at) => node(c, `${key}.${at}`, here)),
   };
@@ -70,7 +75,7 @@ function node(child: Element | string, key: string, around: Inherited): BoxNode 
 
 function runsOf(child: Element | string, around: Inherited): TextRun[] {
   if (typeof child === "string") {
-    const { field: _, ...style } = around;
+    const { field: _, at: __, ...style } = around;
     return [{ text: normalise(child), ...style }];
   }
   const props = child.props as InlineProps;

@@ -1,4 +1,5 @@
 import type { MeasureText, TextItem } from "../drawing/model.ts";
+import type { TextPlace } from "../markup/boxes.ts";
 import type { Rectangle } from "./measure-boxes.ts";
 
 /** Something that does not fit its box. */
@@ -6,6 +7,8 @@ export interface Overflow {
   readonly field: string;
   readonly direction: "across" | "down";
   readonly overMm: number;
+  /** Where in its file stands what does not fit, where it is known. */
+  readonly at?: TextPlace;
 }
 
 /** Rounding of satori's units, and nothing that can be seen. */
@@ -57,7 +60,7 @@ function excess(field: string, inner: Rectangle, outer: Rectangle): Overflow[] {
 export function worst(overflows: readonly Overflow[]): Overflow[] {
   const kept = new Map<string, Overflow>();
   for (const overflow of overflows) {
-    const key = `${overflow.field} ${overflow.direction}`;
+    const key = `${overflow.field} ${overflow.direction} ${overflow.at?.line ?? ""}`;
     if (overflow.overMm > (kept.get(key)?.overMm ?? 0)) kept.set(key, overflow);
   }
   return [...kept.values()];

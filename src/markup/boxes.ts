@@ -66,7 +66,15 @@ export interface BoxProps {
   readonly draw?: Draw;
   /** Name of what stands here, for messages about text that does not fit. */
   readonly field?: string;
+  /** Where in its file stands what is set here, for the same messages. */
+  readonly at?: TextPlace | undefined;
   readonly children?: Child;
+}
+
+/** Line and column of a file, from 1. */
+export interface TextPlace {
+  readonly line: number;
+  readonly column: number;
 }
 
 /** A box of a page: either text, with `Inline` for words in another face, or boxes. */

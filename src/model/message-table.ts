@@ -78,6 +78,7 @@ export interface MessageValues {
   readonly "knot-crossing": Worded;
   readonly "knot-outside": Worded;
   readonly "knot-short": Worded;
+  readonly "does-not-fit": Worded;
 }
 
 export type MessageCode = keyof MessageValues;
@@ -135,4 +136,5 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "knot-crossing": "error",
   "knot-outside": "error",
   "knot-short": "error",
+  "does-not-fit": "error",
 };

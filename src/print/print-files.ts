@@ -63,7 +63,7 @@ export async function* printFiles(input: PrintInput): AsyncIterable<PrintedFile>
     press,
   );
   const problems = [...laid.flatMap(doesNotFit), ...handoutProblems(handouts), ...trueSizeProblems(trueSize)];
-  if (problems.length > 0) throw new DoesNotFitError(problems, press.kit.words);
+  if (problems.length > 0) throw new DoesNotFitError(problems.map(placedIn(input)), press.kit.words);
   for (const one of laid) yield* cardFiles(one, press);
   for (const format of allCardFormats) {
     const cards = laid.filter((one) => one.format === format).map(({ card }) => card.onSheet);
@@ -71,6 +71,15 @@ export async function* printFiles(input: PrintInput): AsyncIterable<PrintedFile>
   }
   yield* handoutFiles(handouts, press);
   yield* trueSizeFiles(trueSize, press);
+}
+
+/** Finds the rig's file for what stands on a card: at the key of that name, if there is one, or at the top. */
+function placedIn({ rigs }: PrintInput): (problem: DoesNotFit) => DoesNotFit {
+  const entries = new Map(rigs.map(({ entry }) => [entry.id, entry]));
+  return (problem) => {
+    const place = problem.place ?? entries.get(problem.of)?.placeOf([problem.field]);
+    return place ? { ...problem, place } : problem;
+  };
 }
 
 function makePress({ guide, kit, date }: PrintInput): Press {

@@ -9,7 +9,7 @@ export function ProseTable({ table }: { table: Table }) {
   const widths = columnShares(table);
   const cell = (i: number) => ({ grow: widths[i]!, paddingTop: 0.7, paddingBottom: 0.7, paddingRight: 2 });
   return (
-    <Box tag="Table">
+    <Box tag="Table" at={table.position?.start}>
       <Box tag="TR" style={{ direction: "row", align: "end" }} paint={{ ruleBelow: heavy }}>
         {head!.children.map(({ children }, i) => (
           <Box key={String(i)} tag="TH" style={{ ...cell(i), face: "bold" }}>

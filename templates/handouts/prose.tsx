@@ -1,6 +1,6 @@
 import type { Code, ListItem, Paragraph, Root, RootContent } from "mdast";
 import type { CaptionedDrawing } from "../../src/drawing/pictures.ts";
-import { Box, mmPerPoint } from "../../src/markup/boxes.ts";
+import { Box, mmPerPoint, type TextPlace } from "../../src/markup/boxes.ts";
 import type { Child } from "../../src/markup/jsx-runtime.ts";
 import type { PictureNode } from "../../src/model/pictures.ts";
 import { columnWidthMm, type HandoutFormat, headingScale } from "./format.ts";
@@ -58,10 +58,14 @@ function blockOf(node: RootContent, props: ProseProps): Child {
         </Heading>
       );
     case "paragraph":
-      return <Box tag="P">{broken(node)}</Box>;
+      return (
+        <Box tag="P" at={placeOf(node)}>
+          {broken(node)}
+        </Box>
+      );
     case "blockquote":
       return (
-        <Box tag="BlockQuote" style={{ paddingLeft: 5, gap: 2 }}>
+        <Box tag="BlockQuote" at={placeOf(node)} style={{ paddingLeft: 5, gap: 2 }}>
           {node.children.map((child) => blockOf(child, props))}
         </Box>
       );
@@ -94,6 +98,11 @@ function blockOf(node: RootContent, props: ProseProps): Child {
   }
 }
 
+/** Where a part of a text stands in its file; what a live figure made stands nowhere. */
+function placeOf({ position }: RootContent): TextPlace | undefined {
+  return position && { line: position.start.line, column: position.start.column };
+}
+
 /** Depth of the highest heading, which the check of the content makes the first. */
 function firstDepth({ children }: Root): number | undefined {
   for (const node of children) if (node.type === "heading") return node.depth;
@@ -111,7 +120,7 @@ function broken({ children }: Paragraph): Child {
 function CodeLines({ code, sizePt }: { code: Code; sizePt: number }) {
   const emMm = sizePt * mmPerPoint;
   return (
-    <Box tag="P" style={{ paddingLeft: 5 }}>
+    <Box tag="P" at={placeOf(code)} style={{ paddingLeft: 5 }}>
       {code.value.split("\n").map((line, i) => (
         <Box key={String(i)} style={{ paddingLeft: 0.5 * emMm * line.search(/\S|$/), minHeight: emMm }}>
           {line.trim()}
@@ -125,7 +134,7 @@ function Item({ item, label, props }: { item: ListItem; label: string; props: Pr
   const [first, ...others] = item.children;
   const single = first?.type === "paragraph" && others.length === 0;
   return (
-    <Box tag="LI" style={{ direction: "row" }}>
+    <Box tag="LI" at={placeOf(item)} style={{ direction: "row" }}>
       <Box tag="Lbl" style={{ width: 0.55 * props.format.bodyPt }}>
         {label}
       </Box>

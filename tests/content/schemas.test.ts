@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { stringify } from "yaml";
+import type { z } from "zod";
 import { worded } from "../../src/checks/messages.ts";
 import { guideSchema } from "../../src/content/schema/guide-schema.ts";
 import { knotSchema } from "../../src/content/schema/knot-schema.ts";
@@ -101,7 +102,10 @@ describe("whatever a file holds is a value of its schema, or messages with their
   it.each(Object.entries(schemas))("%s", (_, schema) => {
     fc.assert(
       fc.property(anyOf(schema), (data) => {
-        const { value, messages } = readSchema(schema, readYaml(stringify(data), "content/any.yaml"));
+        const { value, messages } = readSchema(
+          schema as z.ZodType,
+          readYaml(stringify(data), "content/any.yaml"),
+        );
         expect(value === undefined).toBe(messages.length > 0);
         for (const message of messages) {
           expect(message.place.line).toBeGreaterThan(0);

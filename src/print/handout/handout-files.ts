@@ -63,7 +63,13 @@ function handoutTexts({ lessons, pages }: HandoutInput): readonly HandoutText[] 
 
 export function handoutProblems({ format, texts }: LaidHandouts): DoesNotFit[] {
   return texts.flatMap(({ text, overflows }) =>
-    overflows.map((overflow) => ({ ...overflow, of: text.id, format: format.name, side: "handout" })),
+    overflows.map((overflow) => ({
+      ...overflow,
+      of: text.id,
+      format: format.name,
+      side: "handout",
+      place: { file: text.path, ...(overflow.at ?? { line: 1, column: 1 }) },
+    })),
   );
 }
 
