@@ -2,7 +2,7 @@ import { groundbaitBallMm } from "../core/feed/groundbait.ts";
 import type { InWater, LiftAndPull, TooLight } from "../model/in-water.ts";
 import type { Rig } from "../model/rig.ts";
 import type { SolvedRig } from "../model/solved.ts";
-import { downTheSwimMm, feedTable, groundbaitBallKgM3 } from "../solve/feed-in-water.ts";
+import { feedTable, groundbaitBallKgM3 } from "../solve/feed-in-water.ts";
 import { fishRiseMs, knockMm } from "../solve/lift-and-pull.ts";
 import { mayLiftMm } from "../solve/too-light.ts";
 import { cm, rounded } from "./data-figures.ts";
@@ -30,9 +30,15 @@ export function inWaterData(water: InWater, rig: Rig) {
       floatPaceMs: rounded(figure.floatPaceMs, 4),
       leadCm: rounded(figure.leadMm / 10, 2),
       hookDepthCm: rounded(figure.hookDepthMm / 10, 2),
+      offBedCm: rounded(figure.offBedMm / 10, 2),
+      promisedOffBedCm: cm(figure.promisedOffBedMm),
       extraDepthCm: figure.extraDepthMm === null ? null : rounded(figure.extraDepthMm / 10, 2),
       angleAtFloatDeg: rounded(figure.angleAtFloatDeg, 2),
-      feedUpstreamCm: rounded(figure.feedUpstreamMm / 10, 2),
+      feedWithCast: {
+        upstreamCm: rounded(figure.feed.upstreamOfCastMm / 10, 2),
+        meetsBelowCm: rounded(figure.feed.belowCastMm / 10, 2),
+        afterS: seconds(figure.feed.afterS),
+      },
     })),
     holdBackMax: holdBackMax.map(({ paceMs, share, bottomOnlyShare, topAndBottomShare }) => ({
       paceMs: rounded(paceMs),
@@ -95,15 +101,13 @@ export function feedData({ rig, depths }: SolvedRig) {
   const depthsMm = depths.map(({ depthMm }) => depthMm);
   const feed = feedTable(fallMs, rig.pacesMs, depthsMm);
   if (!feed.ok) return {};
-  const { upstreamOfSpotMm, upstreamOfStartMm } = feed.value;
+  const { upstreamOfSpotMm } = feed.value;
   return {
     feedPlaces: {
       feedFallMs: rounded(fallMs, 4),
       pacesMs: rig.pacesMs.map((paceMs) => rounded(paceMs)),
       depthsCm: depthsMm.map(cm),
       upstreamOfSpotCm: upstreamOfSpotMm.map((row) => row.map(cm)),
-      spotBelowStartCm: cm(downTheSwimMm),
-      upstreamOfStartCm: upstreamOfStartMm.map((row) => row.map(cm)),
     },
   };
 }

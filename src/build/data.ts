@@ -97,8 +97,15 @@ function depthData(depth: SolvedDepth, rig: Rig) {
       aboveEye: depth.lock.above.map(({ size }) => size),
       belowEye: depth.lock.below.map(({ size }) => size),
     },
+    ...(depth.guidedFlow && {
+      guidedFlow: {
+        paceMs: rounded(depth.guidedFlow.paceMs),
+        heldBackShare: depth.guidedFlow.heldBackShare,
+      },
+    }),
     depthGuide: depth.depthGuide.map((step) => ({
       overdepthCm: cm(step.overdepthMm),
+      hookOffBedCm: cm(step.hookOffBedMm),
       // A float that lies flat has all its shot on the bed; the format knows three states.
       state: step.state === "lies flat" ? "rests on the bed" : step.state,
       floatLiesFlat: step.state === "lies flat",

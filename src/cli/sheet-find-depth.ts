@@ -1,4 +1,5 @@
-import { type FeltBed, feelForBed } from "../core/depth/plumbing.ts";
+import { firstGuessMm } from "../core/depth/plumbing.ts";
+import { type FeltBed, feelForBed, feelStepMm, raiseStepMm } from "../core/flow/feel-for-bed.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { rigTexts } from "../words/rig-texts.ts";
 import type { SheetKit } from "./sheet-kit.ts";
@@ -8,9 +9,8 @@ import { labelled, section } from "./sheet-layout.ts";
 export function findDepthText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): string {
   const { words } = kit;
   const { plummet, tries } = rigTexts(kit).plumbing(depth.plumbing);
-  const lowest = depth.lineShot[0];
-  const felt =
-    solved.rig.water === "flowing" ? feelForBed(depth.depthMm, lowest?.fromHookMm ?? 0) : undefined;
+  const dips = solved.rig.water === "flowing" && depth.depthGuide.find(({ state }) => state !== "hangs");
+  const felt = dips ? feelForBed(depth.depthMm + dips.overdepthMm, firstGuessMm) : undefined;
   return section(
     words("sheet.find-depth"),
     labelled([
@@ -27,12 +27,12 @@ export function findDepthText(solved: SolvedRig, depth: SolvedDepth, kit: SheetK
   );
 }
 
-function feltBed({ runs, fishFromMm, fishToMm }: FeltBed, { words, figures }: SheetKit): string {
-  const found = runs.find(({ pulledDown }) => pulledDown)!;
-  return words(runs[0]!.pulledDown ? "sheet.feel-up" : "sheet.feel-down", {
+function feltBed({ runs, foundMm, cleanMm }: FeltBed, { words, figures }: SheetKit): string {
+  return words(runs[0]!.dips ? "sheet.feel-up" : "sheet.feel-down", {
     first: figures.depth(runs[0]!.settingMm),
-    found: figures.depth(found.settingMm),
-    from: figures.depth(fishFromMm),
-    to: figures.depth(fishToMm),
+    step: figures.shortGap(feelStepMm),
+    found: figures.depth(foundMm),
+    raise: figures.shortGap(raiseStepMm),
+    clean: figures.depth(cleanMm),
   });
 }

@@ -1,5 +1,6 @@
 import type { FeedAndBait } from "../core/feed/feed-and-bait.ts";
 import type { BiteStep } from "../core/float/bite.ts";
+import type { FeedMeeting } from "../core/flow/feed-drift.ts";
 import type { FlowHang } from "../core/flow/hang.ts";
 import type { Sink } from "../core/sink/sink-of-rig.ts";
 import type { G, Mm, Ms, S, Share } from "../core/units.ts";
@@ -27,11 +28,15 @@ export interface LiftAndPull {
 
 /** How the rig hangs at one pace, held back by one share. */
 export interface FlowFigure extends FlowHang {
-  /** Where loose feed must go in to reach the bed below the bait, upstream of the float. */
-  readonly feedUpstreamMm: Mm;
+  /** Height of the hook that `extraDepthMm` is for. */
+  readonly promisedOffBedMm: Mm;
+  /** Line to add so that the hook hangs there, below 0 to take; null where no setting keeps it there. */
+  readonly extraDepthMm: Mm | null;
+  /** Loose feed that is thrown in as the float is cast. */
+  readonly feed: FeedMeeting;
 }
 
-/** Shares of a pace by which a float may be held back before it goes under; 1 where it may be stopped. */
+/** Shares by which a float may be held back before it goes under; 1 where it may be stopped. */
 export interface HoldBackMax {
   readonly paceMs: Ms;
   /** As this rig's float is fixed. */

@@ -9,7 +9,7 @@ import type { TiedKnot } from "../core/tackle/knots.ts";
 import type { LeadRule } from "../core/tackle/lead-rule.ts";
 import type { Line } from "../core/tackle/line.ts";
 import type { ShotScale, Tub } from "../core/tackle/shot.ts";
-import type { G, KgM3, Mm, Ms } from "../core/units.ts";
+import type { G, KgM3, Mm, Ms, Share } from "../core/units.ts";
 import type { Water } from "../core/water/water.ts";
 
 export type { Feed } from "../core/feed/feed.ts";
@@ -67,6 +67,8 @@ export interface Rig {
   readonly pacesMs: readonly Ms[];
   readonly outfit: Outfit;
   /** Of the rod, or of the whip. */
+  /** Share by which its float is held back, where that is what the rig is for. */
+  readonly heldBackShare?: Share;
   readonly rodLengthMm: Mm;
   /** Tip that should show, where it is not the float's own mark. */
   readonly tipWantedMm?: Mm;

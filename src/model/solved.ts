@@ -8,7 +8,7 @@ import type { LockGroups } from "../core/loading/loading.ts";
 import type { PlacedShot } from "../core/patterns/pattern.ts";
 import type { LineChain } from "../core/tackle/knots.ts";
 import type { Shot } from "../core/tackle/shot.ts";
-import type { G, Mm, Share } from "../core/units.ts";
+import type { G, Mm, Ms, Share } from "../core/units.ts";
 import type { GuideRow } from "./guide-row.ts";
 import type { InWater } from "./in-water.ts";
 import type { Rig } from "./rig.ts";
@@ -50,6 +50,8 @@ export interface SolvedDepth {
   readonly depthGuide: readonly GuideStep[];
   /** The depth guide with lines that say the same put together. */
   readonly guideRows: readonly GuideRow[];
+  /** The stream that the guide is for; only in running water. */
+  readonly guidedFlow?: GuidedFlow;
   /** None where the depth sets the tip. */
   readonly tipStates: readonly TipState[];
   /** What one more of each size in the tub does to the tip, and one fewer of each on the rig; as above. */
@@ -68,6 +70,12 @@ export function allShot({
   lockShot,
 }: Pick<SolvedDepth, "lineShot" | "lockShot">): readonly SolvedShot[] {
   return [...lineShot, ...lockShot];
+}
+
+/** A stream, and by which share the float is held back in it. */
+export interface GuidedFlow {
+  readonly paceMs: Ms;
+  readonly heldBackShare: Share;
 }
 
 /** Finding this depth with a plummet. */

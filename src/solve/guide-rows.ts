@@ -12,7 +12,8 @@ export function guideRows(steps: readonly GuideStep[]): readonly GuideRow[] {
   const rows: GuideRow[] = [];
   for (const step of steps) {
     const last = rows.at(-1);
-    const to = { toOverdepthMm: step.overdepthMm, toMoveMm: step.moveMm };
+    const { overdepthMm, moveMm, hookOffBedMm } = step;
+    const to = { toOverdepthMm: overdepthMm, toMoveMm: moveMm, toHookOffBedMm: hookOffBedMm };
     if (last && saysTheSame(last, step)) rows[rows.length - 1] = { ...last, ...to };
     else rows.push({ ...step, ...to });
   }

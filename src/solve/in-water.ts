@@ -1,15 +1,15 @@
 import { feedAndBait } from "../core/feed/feed-and-bait.ts";
 import { type Answer, answer } from "../core/finding.ts";
-import { floatDragAreaCm2 } from "../core/float/float-drag.ts";
 import type { HangingRig } from "../core/flow/hanging-rig.ts";
-import { type Body, terminalFallMs } from "../core/sink/body-fall.ts";
+import { terminalFallMs } from "../core/sink/body-fall.ts";
 import type { FloatOnWater } from "../core/sink/chain-of-rig.ts";
 import { landingsOf, type Sink, sinkOfRig } from "../core/sink/sink-of-rig.ts";
 import type { InWater, Sister } from "../model/in-water.ts";
 import type { Rig } from "../model/rig.ts";
-import { allShot, type SolvedDepth, type SolvedRig } from "../model/solved.ts";
+import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { ballDown } from "./feed-in-water.ts";
-import { flowFigures, holdBackMax } from "./flow-figures.ts";
+import { inFlow } from "./flow-figures.ts";
+import { flowRig } from "./hanging-rig.ts";
 import { liftAndPull } from "./lift-and-pull.ts";
 import { sisterOf } from "./same-shot.ts";
 import { tooLight } from "./too-light.ts";
@@ -44,11 +44,9 @@ export function solveInWater(solved: SolvedRig, depth: SolvedDepth): Answer<InWa
     if (!against.ok) return against;
     return answer({ ...common, againstFeed: against.value, flow: [], holdBackMax: [] });
   }
-  const flow = flowFigures(rig, depth, flowRig(rig, depth), feed.value);
+  const flow = inFlow(solved, depth, feed.value);
   if (!flow.ok) return flow;
-  const holdBack = holdBackMax(solved, depth, dragAreaCm2);
-  if (!holdBack.ok) return holdBack;
-  return answer({ ...common, flow: flow.value, holdBackMax: holdBack.value });
+  return answer({ ...common, flow: flow.value.figures, holdBackMax: flow.value.holdBackMax });
 }
 
 function sinkEachWay(rig: Rig, hanging: HangingRig, float: FloatOnWater): Answer<readonly Sink[]> {
@@ -71,32 +69,6 @@ function sinkOfSister(
   if (!sister) return answer(undefined);
   const sink = sinkEachWay(rig, { ...hanging, shot: [...sister.shot, ...depth.lockShot] }, float);
   return sink.ok ? answer({ arrangement: sister.arrangement, sink: sink.value }) : sink;
-}
-
-/** What hangs below the float, as the sums of water and line take it. */
-export function hangingRig(rig: Rig, depth: SolvedDepth): HangingRig {
-  const { massG, densityKgM3, fallMs } = rig.bait;
-  const bait: Body = { massG, densityKgM3, ...(fallMs !== undefined && { fallMs }) };
-  return {
-    shot: allShot(depth),
-    floatToHookMm: depth.floatToHookMm,
-    draughtMm: depth.draughtMm,
-    depthMm: depth.depthMm,
-    mainLineDiameterMm: rig.mainLine.diameterMm,
-    hookLineDiameterMm: rig.hookLine.diameterMm,
-    hookLengthMm: rig.hookLengthMm,
-    bait,
-    hookMassG: rig.hook.massG,
-    water: rig.conditions,
-  };
-}
-
-/** The same with what the water finds of the float. */
-function flowRig(rig: Rig, depth: SolvedDepth) {
-  return {
-    ...hangingRig(rig, depth),
-    floatDragAreaCm2: floatDragAreaCm2(rig.float.profile, depth.draughtMm),
-  };
 }
 
 /** A solved rig with the water's part at every depth, and what was found on the way: for a build. */

@@ -1,4 +1,3 @@
-import { depthGuide } from "../core/depth/depth-guide.ts";
 import { checkReach } from "../core/depth/rod-reach.ts";
 import { checkRoom, checkSetting } from "../core/depth/setting.ts";
 import { checkWhip, whipLine } from "../core/depth/whip.ts";
@@ -16,6 +15,7 @@ import type { G, Mm } from "../core/units.ts";
 import type { Water } from "../core/water/water.ts";
 import type { Bait, Hook, Rig } from "../model/rig.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
+import { guideOfDepth } from "./guide-of-depth.ts";
 import { guideRows } from "./guide-rows.ts";
 import { lockAtFloat, rigShot, solvedShot } from "./placed-shot.ts";
 import { solvePlumbing } from "./solve-plumbing.ts";
@@ -89,17 +89,9 @@ function solveDepth(rig: Rig, depthMm: Mm, pullOfFloatG: G, pullOfBaitG: G): Ans
   const lockShot = heaviestFirst([...lock.below, ...lock.above]);
   const shot = [...lineShot, ...lockShot];
   const lockPullG = totalPullG(lockShot, conditions);
-  const guide = depthGuide({
-    float,
-    water: conditions,
-    flowing: rig.water === "flowing",
-    depthMm,
-    shot,
-    hookAndBaitPullG: pullOfBaitG,
-    settingMm: rig.overdepthMm,
-  });
+  const guide = guideOfDepth(rig, { depthMm, draughtMm, floatToHookMm, lineShot, lockShot }, pullOfBaitG);
   if (!guide.ok) return guide;
-  const set = guide.value.find(({ overdepthMm }) => overdepthMm === rig.overdepthMm)!;
+  const set = guide.value.steps.find(({ overdepthMm }) => overdepthMm === rig.overdepthMm)!;
   const tip = solveTip(rig, hangingG, wantedMm, set, shot);
   const plumbing = solvePlumbing(rig, depthMm, wantedMm, lockShot);
   if (!plumbing.ok) return plumbing;
@@ -130,8 +122,9 @@ function solveDepth(rig: Rig, depthMm: Mm, pullOfFloatG: G, pullOfBaitG: G): Ans
       tipShowingMm: showingMm,
       ...tip.told,
       lockShare: lockPullG / pullOfShotG || 0,
-      depthGuide: guide.value,
-      guideRows: guideRows(guide.value),
+      depthGuide: guide.value.steps,
+      guideRows: guideRows(guide.value.steps),
+      ...(guide.value.guidedFlow && { guidedFlow: guide.value.guidedFlow }),
       plumbing: plumbing.value,
       ...(rig.outfit === "whip" && { whip: whipLine(rig.rodLengthMm, hookDepthMm) }),
       findings,

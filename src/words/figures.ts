@@ -38,6 +38,8 @@ export interface Figures {
   shotPlaces(line: readonly GroupedShot[]): string;
   /** Where a hook is set, from the overdepth of the shallowest such setting to that of the deepest: `5 cm over depth`. */
   hookSet(fromOverdepthMm: Mm, toOverdepthMm: Mm): string;
+  /** The same in running water, where the line hangs in a curve and its length says nothing of the bed. */
+  lineSet(fromOverdepthMm: Mm, toOverdepthMm: Mm): string;
   /** Tip showing, to 5 mm: `15 mm`. */
   tip(mm: Mm): string;
   /** A weight, to 0.01 g: `1.6 g`. */
@@ -122,7 +124,8 @@ export function makeFigures(units: UnitChoice, words: Words, language: string): 
         { range: shortGaps, list: (mm) => unitOnce(mm.map(shortGap)).map(unbroken).join(", ") },
         words,
       ),
-    hookSet: (from, to) => hookSet(from, to, gaps),
+    hookSet: (from, to) => hookSet(from, to, stillPlaces, gaps),
+    lineSet: (from, to) => hookSet(from, to, flowPlaces, gaps),
     tip: (mm) => `${Math.round(mm / 5) * 5} mm`,
     mass: (g) => `${number(g, 2)} g`,
     statedMass: (g) => `${number(g, 4)} g`,
@@ -176,12 +179,17 @@ interface Gaps {
 /** A hook nearer to the bed than this touches it [mm]. */
 const touchingMm = 5;
 
-function hookSet(fromMm: Mm, toMm: Mm, gaps: Gaps): string {
+/** Names of a line that is too short, right, and too long for the depth. */
+type Places = readonly [short: LinePlace, right: LinePlace, over: LinePlace];
+type LinePlace = "off-the-bed" | "at-the-bed" | "over-depth" | "short-of-depth" | "to-the-depth";
+const stillPlaces: Places = ["off-the-bed", "at-the-bed", "over-depth"];
+const flowPlaces: Places = ["short-of-depth", "to-the-depth", "over-depth"];
+
+function hookSet(fromMm: Mm, toMm: Mm, places: Places, gaps: Gaps): string {
   const { words } = gaps;
-  const place = (mm: Mm) =>
-    Math.abs(mm) < touchingMm ? "at-the-bed" : mm < 0 ? "off-the-bed" : "over-depth";
+  const place = (mm: number) => places[Math.abs(mm) < touchingMm ? 1 : mm < 0 ? 0 : 2];
   if (place(fromMm) !== place(toMm)) {
-    const end = (mm: Mm) => hookSet(mm, mm, gaps);
+    const end = (mm: number) => hookSet(mm, mm, places, gaps);
     return words("figures.from-to", { from: end(fromMm), to: end(toMm) });
   }
   const gap = gapRange(Math.abs(fromMm), Math.abs(toMm), gaps);

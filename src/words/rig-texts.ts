@@ -1,7 +1,8 @@
 import { movedPart } from "../core/depth/setting.ts";
 import type { GuideRow } from "../model/guide-row.ts";
 import type { Plumbing, SolvedDepth, SolvedRig } from "../model/solved.ts";
-import type { TableKit } from "./tables.ts";
+import { guidedFlowText, type RunText, runText } from "./run-text.ts";
+import type { TableKit } from "./table-kit.ts";
 import { keyOf } from "./words.ts";
 
 /** Finding a depth with a plummet, in words. */
@@ -14,6 +15,10 @@ interface PlumbingText {
 export interface RigTexts {
   /** What a line of the depth guide tells to do: where to start, or how much deeper or shallower that is. */
   readonly advice: (row: GuideRow) => string;
+  /** What it says in running water. */
+  readonly run: (row: GuideRow) => RunText;
+  /** For which stream and which holding back the guide is; none in still water. */
+  readonly guidedFlow: (depth: SolvedDepth) => string | undefined;
   readonly plumbing: (plumbing: Plumbing) => PlumbingText;
   /** `Float to hook`, or what else the line is measured from. */
   readonly measuredFrom: (rig: SolvedRig) => string;
@@ -31,6 +36,8 @@ export function rigTexts(kit: TableKit): RigTexts {
         move: figures.gapRange(Math.min(...ends), Math.max(...ends)),
       });
     },
+    run: (row) => runText(row, kit),
+    guidedFlow: (depth) => guidedFlowText(depth, kit),
     plumbing: (plumbing) => plumbingText(plumbing, kit),
     measuredFrom: ({ rig }) => words(`told.measured-from.${keyOf(movedPart(rig.float))}`),
     tip: ({ tipAsSetMm, tipSetBy }) => words(`told.tip-set-by.${tipSetBy}`, { tip: figures.tip(tipAsSetMm) }),

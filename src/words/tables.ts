@@ -2,19 +2,14 @@ import { movedPart } from "../core/depth/setting.ts";
 import { shotNamed } from "../core/tackle/shot-groups.ts";
 import type { Kit, LineTable, StrengthBand } from "../model/library.ts";
 import type { GuideStep, SolvedDepth, SolvedRig } from "../model/solved.ts";
-import type { Figures } from "./figures.ts";
-import type { Words } from "./words.ts";
+import { guidedFlowText, runText } from "./run-text.ts";
+import type { TableKit } from "./table-kit.ts";
 import { keyOf } from "./words.ts";
 
 /** A table as text: what is in its head row and in the rows below. */
 export interface TextTable {
   readonly head: readonly string[];
   readonly rows: readonly (readonly string[])[];
-}
-
-export interface TableKit {
-  readonly words: Words;
-  readonly figures: Figures;
 }
 
 /** A row a depth: where to set the float, what locks it, what hangs on the line, what the tip shows. */
@@ -71,20 +66,32 @@ export function lineTable({ rows }: LineTable, { words, figures }: TableKit): Te
 
 const capital = (name: string) => name.charAt(0).toUpperCase() + name.slice(1);
 
-/** What the float says from well off the bottom to laid on. */
-export function depthGuideTable(depth: SolvedDepth, { words, figures }: TableKit): TextTable {
+/** What the float says from well off the bottom to laid on; in running water with where the bait runs. */
+export function depthGuideTable(depth: SolvedDepth, kit: TableKit): TextTable {
+  const { words, figures } = kit;
   const tip = ({ state, tipShowingMm }: GuideStep): string => {
     if (tipShowingMm !== null) return figures.tip(tipShowingMm);
     return words(state === "lies flat" ? "table.flat" : "table.under");
   };
+  const runs = guidedFlowText(depth, kit);
   return {
-    head: [words("table.hook-set"), words("table.state"), words("table.on-the-bed"), words("table.tip")],
-    rows: depth.guideRows.map((step) => [
-      figures.hookSet(step.overdepthMm, step.toOverdepthMm),
-      words(`state.${keyOf(step.state)}`),
-      figures.shot(shotNamed(step.shotOnBed, depth.lineShot)),
-      tip(step),
-    ]),
+    head: [
+      words("table.hook-set"),
+      runs ?? words("table.state"),
+      ...(runs ? [words("page.in-water.bait")] : []),
+      words("table.on-the-bed"),
+      words("table.tip"),
+    ],
+    rows: depth.guideRows.map((row) => {
+      const run = runs ? runText(row, kit) : undefined;
+      return [
+        run?.setting ?? figures.hookSet(row.overdepthMm, row.toOverdepthMm),
+        run?.float ?? words(`state.${keyOf(row.state)}`),
+        ...(run ? [run.bait] : []),
+        figures.shot(shotNamed(row.shotOnBed, depth.lineShot)),
+        tip(row),
+      ];
+    }),
   };
 }
 

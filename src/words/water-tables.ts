@@ -1,7 +1,8 @@
 import type { Mm, Share } from "../core/units.ts";
 import type { BallDown, FlowFigure, HoldBackMax, InWater, LiftAndPull } from "../model/in-water.ts";
 import type { FeedTable } from "../solve/feed-in-water.ts";
-import type { TableKit, TextTable } from "./tables.ts";
+import type { TableKit } from "./table-kit.ts";
+import type { TextTable } from "./tables.ts";
 import { keyOf } from "./words.ts";
 
 /** Less than a beginner can see from the bank. */
@@ -26,36 +27,54 @@ export function sinkTable(sink: InWater["sink"], { words, figures }: TableKit): 
 /** What the bait, the setting and the feed do for each share held back, in one pace. */
 export function flowTable(flow: readonly FlowFigure[], kit: TableKit): TextTable {
   const { words, figures } = kit;
-  const head = ["held", "bait", "set-deeper", "feed"] as const;
+  const height = figures.shortGap(flow[0]?.promisedOffBedMm ?? 0);
   return {
-    head: head.map((key) => words(`page.in-water.${key}`)),
+    head: [
+      words("page.in-water.held"),
+      words("page.in-water.bait"),
+      words("page.in-water.set", { height }),
+      words("page.in-water.feed"),
+    ],
     rows: flow.map((figure) => [
-      words(`page.in-water.held-${heldBack(figure)}`),
+      held(figure, kit),
       whereBait(figure, kit),
-      figure.extraDepthMm === null
-        ? words("page.in-water.not-at-all")
-        : figures.shortGap(Math.max(0, figure.extraDepthMm)),
-      whereFeed(figure.feedUpstreamMm, kit),
+      howToSet(figure, kit),
+      whereFeed(figure, kit),
     ]),
   };
 }
 
-function heldBack({ heldBackShare }: FlowFigure): "free" | "half" | "stopped" {
-  if (heldBackShare === 0) return "free";
-  return heldBackShare === 1 ? "stopped" : "half";
+function held({ heldBackShare }: FlowFigure, { words, figures }: TableKit): string {
+  if (heldBackShare === 0) return words("page.in-water.held-free");
+  if (heldBackShare === 1) return words("page.in-water.held-stopped");
+  return words("page.in-water.held-back", { share: figures.share(heldBackShare) });
 }
 
-function whereBait({ leadMm }: FlowFigure, { words, figures }: TableKit): string {
-  if (Math.abs(leadMm) < nowhereMm) return words("page.in-water.below");
-  return words(`page.in-water.${leadMm > 0 ? "leads" : "trails"}`, {
-    gap: figures.shortGap(Math.abs(leadMm)),
+function whereBait({ leadMm, offBedMm }: FlowFigure, { words, figures }: TableKit): string {
+  const where = Math.abs(leadMm) < nowhereMm ? "below" : leadMm > 0 ? "leads" : "trails";
+  const place = words(`page.in-water.${where}`, { gap: figures.shortGap(Math.abs(leadMm)) });
+  return offBedMm > 0
+    ? words("page.in-water.runs-off", { place, height: figures.shortGap(offBedMm) })
+    : words("page.in-water.runs-on", { place });
+}
+
+/** Nobody sets a float to less than this [mm]. */
+const setMm = 5;
+
+function howToSet({ extraDepthMm }: FlowFigure, { words, figures }: TableKit): string {
+  if (extraDepthMm === null) return words("page.in-water.not-kept");
+  if (Math.abs(extraDepthMm) < setMm) return words("page.in-water.as-set");
+  const gap = figures.shortGap(Math.abs(extraDepthMm));
+  return words(`page.in-water.${extraDepthMm > 0 ? "set-deeper" : "set-shallower"}`, { gap });
+}
+
+function whereFeed({ feed }: FlowFigure, { words, figures }: TableKit): string {
+  const thrownAt = thrown(feed.upstreamOfCastMm);
+  const where = thrownAt === 0 ? "at-float" : thrownAt > 0 ? "upstream" : "downstream";
+  return words(`page.in-water.${where}`, {
+    gap: figures.shortDepth(Math.abs(thrownAt)),
+    meets: figures.shortDepth(Math.max(0, thrown(feed.belowCastMm))),
   });
-}
-
-function whereFeed(upstreamMm: Mm, { words, figures }: TableKit): string {
-  if (thrown(upstreamMm) === 0) return words("page.in-water.at-float");
-  const gap = figures.shortDepth(Math.abs(thrown(upstreamMm)));
-  return words(`page.in-water.${upstreamMm > 0 ? "upstream" : "downstream"}`, { gap });
 }
 
 /** Between the lines of the table of lift and pull [mm]. */
@@ -112,21 +131,17 @@ export function holdBackTable(shares: readonly HoldBackMax[], { words, figures }
   };
 }
 
-/** Where loose feed goes in, pace by depth: upstream of its spot, or seen from where the float is put in. */
-export function feedPlaceTable(feed: FeedTable, from: "spot" | "start", kit: TableKit): TextTable {
-  const { words, figures } = kit;
-  const placesMm = from === "spot" ? feed.upstreamOfSpotMm : feed.upstreamOfStartMm;
-  const place = (mm: number) => {
-    if (from === "spot") return figures.shortDepth(thrown(mm));
-    const gap = figures.shortDepth(Math.abs(thrown(mm)));
-    return words(`page.in-water.${mm > 0 ? "up" : "down"}`, { gap });
-  };
+/** How far upstream of the place where the fish are loose feed goes in, pace by depth. */
+export function feedPlaceTable(feed: FeedTable, { words, figures }: TableKit): TextTable {
   return {
     head: [
       words("page.in-water.pace"),
       ...feed.depthsMm.map((mm) => words("page.in-water.in-depth", { depth: figures.shortDepth(mm) })),
     ],
-    rows: feed.pacesMs.map((paceMs, row) => [figures.pace(paceMs), ...placesMm[row]!.map(place)]),
+    rows: feed.pacesMs.map((paceMs, row) => [
+      figures.pace(paceMs),
+      ...feed.upstreamOfSpotMm[row]!.map((mm) => figures.shortDepth(thrown(mm))),
+    ]),
   };
 }
 

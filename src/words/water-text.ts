@@ -4,11 +4,12 @@ import type { Ms } from "../core/units.ts";
 import type { InWater } from "../model/in-water.ts";
 import type { Rig } from "../model/rig.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
-import { downTheSwimMm, feedTable } from "../solve/feed-in-water.ts";
+import { feedTable } from "../solve/feed-in-water.ts";
 import { fishRiseMs, knockMm } from "../solve/lift-and-pull.ts";
 import { bulkGains } from "../solve/sister-verdict.ts";
 import { mayLiftMm } from "../solve/too-light.ts";
-import type { TableKit, TextTable } from "./tables.ts";
+import type { TableKit } from "./table-kit.ts";
+import type { TextTable } from "./tables.ts";
 import { feedPlaceTable, flowTable, liftTable, sinkTable } from "./water-tables.ts";
 import { keyOf } from "./words.ts";
 
@@ -80,7 +81,7 @@ export function waterText(
 
 /** Where loose feed goes in at each depth and pace of the rig; nothing in still water. */
 export function feedText({ rig, depths }: SolvedRig, kit: TableKit): readonly TextPart[] {
-  const { words, figures } = kit;
+  const { words } = kit;
   const fallMs = depths[0]?.inWater?.assumed.feedFallMs;
   if (rig.pacesMs.length === 0 || fallMs === undefined) return [];
   const feed = feedTable(
@@ -92,13 +93,8 @@ export function feedText({ rig, depths }: SolvedRig, kit: TableKit): readonly Te
   return [
     {
       caption: words("page.in-water.feed-spot"),
-      table: feedPlaceTable(feed.value, "spot", kit),
+      table: feedPlaceTable(feed.value, kit),
       notes: [words("page.in-water.feed-note", { fall: kit.figures.number(fallMs * 100, 0) })],
-    },
-    {
-      caption: words("page.in-water.feed-start", { distance: figures.shortDepth(downTheSwimMm) }),
-      table: feedPlaceTable(feed.value, "start", kit),
-      notes: [],
     },
   ];
 }

@@ -102,36 +102,42 @@ function placeOf({ say, figures }: Voice, { fromHookMm, toHookMm, gapMm }: ShotR
 
 function GuideTable({ voice, solved, depth }: DepthProps) {
   const { say, figures, told } = voice;
+  const flow = told.guidedFlow(depth);
   return (
     <table class="guide">
-      <caption>{say("rig.guide-caption")}</caption>
+      <caption>{flow ? say("rig.guide-caption-flowing", { flow }) : say("rig.guide-caption")}</caption>
       <thead>
         <tr>
           <th scope="col">{say("rig.hook-set")}</th>
           <th scope="col">{say("rig.float-does")}</th>
+          {flow && <th scope="col">{say("in-water.bait")}</th>}
           <th scope="col">{say("rig.tip")}</th>
         </tr>
       </thead>
       <tbody>
-        {depth.guideRows.map((step) => (
-          <tr class={step.advice === "start-here" ? "chosen" : undefined}>
-            <th scope="row">
-              {figures.hookSet(step.overdepthMm, step.toOverdepthMm)}
-              <span class="beside">
-                {told.measuredFrom(solved)} {figures.shortDepth(step.floatToHookMm)}
-              </span>
-            </th>
-            <td>
-              {whatFloatDoes(voice, step, depth)}
-              <span class="beside">{told.advice(step)}</span>
-            </td>
-            <td>
-              {step.tipShowingMm === null
-                ? say(`rig.no-tip-${keyOf(step.state)}`)
-                : figures.tip(step.tipShowingMm)}
-            </td>
-          </tr>
-        ))}
+        {depth.guideRows.map((step) => {
+          const run = flow ? told.run(step) : undefined;
+          return (
+            <tr class={step.advice === "start-here" ? "chosen" : undefined}>
+              <th scope="row">
+                {run?.setting ?? figures.hookSet(step.overdepthMm, step.toOverdepthMm)}
+                <span class="beside">
+                  {told.measuredFrom(solved)} {figures.shortDepth(step.floatToHookMm)}
+                </span>
+              </th>
+              <td>
+                {run?.float ?? whatFloatDoes(voice, step, depth)}
+                <span class="beside">{told.advice(step)}</span>
+              </td>
+              {run && <td>{run.bait}</td>}
+              <td>
+                {step.tipShowingMm === null
+                  ? say(`rig.no-tip-${keyOf(step.state)}`)
+                  : figures.tip(step.tipShowingMm)}
+              </td>
+            </tr>
+          );
+        })}
       </tbody>
     </table>
   );

@@ -36,8 +36,10 @@ const depthInWater = z.object({
       heldBackShare: share,
       leadCm: z.number(),
       hookDepthCm: z.number().positive(),
+      offBedCm: z.number().min(0),
+      promisedOffBedCm: z.number().positive(),
       extraDepthCm: z.number().nullable(),
-      feedUpstreamCm: z.number(),
+      feedWithCast: z.object({ upstreamCm: z.number(), meetsBelowCm: z.number(), afterS: z.number() }),
     }),
   ),
   holdBackMax: z.array(z.object({ paceMs: z.number(), bottomOnlyShare: share, topAndBottomShare: share })),
@@ -75,7 +77,7 @@ describe("the data of a rig in the water", () => {
   it("has, in running water, a figure for each pace and hold-back, what load would do, and where feed goes in", () => {
     const rig = data("stick-shirt-button");
     for (const depth of rig.depths) {
-      expect(depthInWater.parse(depth).flow).toHaveLength(6);
+      expect(depthInWater.parse(depth).flow).toHaveLength(8);
       expect(depth.tooLight).toMatchObject({ mayLiftCm: 20, heldBackShare: 0 });
       expect(depth.tooLight.neededLoadShare).toHaveLength(2);
     }

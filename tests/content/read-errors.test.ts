@@ -57,7 +57,7 @@ fish:
     2:1  error    "hook" is missing  [missing-key]
          hint: add a line \`hook: …\`
     8:1  error    unknown key "hok"  [unknown-key]
-         hint: did you mean "hook"? — allowed: title, purpose, water, float, main-line, hook-length, hook, bait, feed, setting, overdepth, depths, paces, whip, knots, tub, level, catches, use-when, not-when, change-first, loading
+         hint: did you mean "hook"? — allowed: title, purpose, water, float, main-line, hook-length, hook, bait, feed, setting, overdepth, depths, paces, whip, held-back, knots, tub, level, catches, use-when, not-when, change-first, loading
 2 errors, 0 warnings
 `);
   });

@@ -1,13 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { depthGuide } from "../../src/core/depth/depth-guide.ts";
-import { feelForBed, plumbingSteps } from "../../src/core/depth/plumbing.ts";
+import { plumbingSteps } from "../../src/core/depth/plumbing.ts";
 import { recordDepth } from "../../src/core/depth/rod-reach.ts";
 import { feedForSession } from "../../src/core/feed/feed.ts";
 import { groundbait } from "../../src/core/feed/groundbait.ts";
 import type { Finding } from "../../src/core/finding.ts";
 import { attachments, type Float } from "../../src/core/float/float.ts";
 import { checkFloat } from "../../src/core/float/float-check.ts";
+import { feelForBed } from "../../src/core/flow/feel-for-bed.ts";
 import { kitFor } from "../../src/core/tackle/kit.ts";
 import { lineChain } from "../../src/core/tackle/knots.ts";
 import { metals } from "../../src/core/tackle/shot.ts";
@@ -78,7 +79,6 @@ describe("figures that cannot be give a reason, never a throw and never what is 
         fc.record({
           float: fc.oneof(float, fc.constant(straightQuill)),
           water: fc.oneof(fc.constant(pool), fc.record({ tempC: figure, salinity: figure })),
-          flowing: fc.boolean(),
           depthMm: figure,
           shot: fc.array(shot, { maxLength: 3 }),
           hookAndBaitPullG: fc.oneof(fc.constant(0), figure),
@@ -95,7 +95,7 @@ describe("figures that cannot be give a reason, never a throw and never what is 
         expectAnswerOrReason(
           plumbingSteps({ float: straightQuill, water: pool, markMm: 15, keptPullG: 0.1 }, a, b, c),
         );
-        expectAnswerOrReason(feelForBed(a, b, 1000, c));
+        expectAnswerOrReason(feelForBed(a, b));
         expectAnswerOrReason(feedForSession({ what: "any", portionMl: a, everyS: b, forS: c }));
         expectAnswerOrReason(groundbait(a, b));
         expectAnswerOrReason(recordDepth(a, b, c));

@@ -24,15 +24,15 @@ function inRoundFigures(depth: SolvedDepth): SolvedDepth {
   const eyeMm = depth.floatToHookMm;
   const shape = [0, 0.5, 1].map((share) => ({
     fromHookMm: share * eyeMm,
-    xMm: (1 - share ** 2) * 400,
-    depthMm: depth.depthMm - share * eyeMm,
+    xMm: (share ** 2 - 1) * 400,
+    depthMm: depth.depthMm - 100 - share * (depth.depthMm - 100 - depth.draughtMm),
   }));
   return {
     ...depth,
     inWater: {
       ...inWater,
       sink: inWater.sink.map((sink) => ({ ...sink, hangMm: depth.depthMm, tenthsS, track })),
-      flow: inWater.flow.map((hang) => ({ ...hang, leadMm: 400, shape })),
+      flow: inWater.flow.map((hang) => ({ ...hang, leadMm: -400, offBedMm: 100, shape })),
     },
   };
 }
@@ -49,11 +49,9 @@ const cases: Readonly<Record<string, () => Drawing>> = {
     drawRig(sampleWaggler, shallow!, card, drawingKit, { ...onCard, variant: "over depth" }),
   "stick-in-flow": () =>
     drawRig(sampleStick, inRoundFigures(sampleStick.depths[1]!), card, drawingKit, onCard),
-  "avon-up-in-the-water": () =>
-    drawRig(sampleAvon, inRoundFigures(sampleAvon.depths[0]!), card, drawingKit, {
-      ...onCard,
-      variant: "up in the water",
-    }),
+  "avon-in-flow": () => drawRig(sampleAvon, inRoundFigures(sampleAvon.depths[0]!), card, drawingKit, onCard),
+  "waggler-up-in-the-water": () =>
+    drawRig(sampleWaggler, shallow!, card, drawingKit, { ...onCard, variant: "up in the water" }),
   "float-waggler": () => drawFloat(waggler, { widthMm: 70, heightMm: 220 }, drawingKit),
   "float-chart": () =>
     drawFloatChart([waggler, stick, avon], { widthMm: 90, heightMm: 150 }, drawingKit, { textMm: 3.2 }),

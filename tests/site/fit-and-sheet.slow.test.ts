@@ -194,7 +194,7 @@ async function shownOn(page: Page) {
     effects: await texts(`${effects} >> tbody tr`),
     sink: await texts(`${sink} >> tbody tr >> td`),
     deeper: await page
-      .locator("#fitted .in-water table", { hasText: words("page.in-water.set-deeper") })
+      .locator("#fitted .in-water table", { hasText: words("page.in-water.feed") })
       .locator("tbody tr td:nth-of-type(2)")
       .allTextContents(),
   };
@@ -230,10 +230,11 @@ function expected(sheet: Sheet, units: UnitChoice): Awaited<ReturnType<typeof sh
     sink: sheet.sink.flatMap(({ thirdsS, tenthsS }) =>
       [...thirdsS, tenthsS.at(-1)!].map((time) => figures.time(time)),
     ),
-    deeper: sheet.flow.map(({ extraDepthCm }) =>
-      extraDepthCm === null
-        ? words("page.in-water.not-at-all")
-        : figures.shortGap(Math.max(0, extraDepthCm * 10)),
-    ),
+    deeper: sheet.flow.map(({ extraDepthCm }) => {
+      if (extraDepthCm === null) return words("page.in-water.not-kept");
+      if (Math.abs(extraDepthCm) < 0.5) return words("page.in-water.as-set");
+      const gap = figures.shortGap(Math.abs(extraDepthCm) * 10);
+      return words(`page.in-water.set-${extraDepthCm > 0 ? "deeper" : "shallower"}`, { gap });
+    }),
   };
 }

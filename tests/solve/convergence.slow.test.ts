@@ -5,7 +5,7 @@ import { readSources } from "../../src/content/world.ts";
 import { floatDragAreaCm2 } from "../../src/core/float/float-drag.ts";
 import { landingsOf, type SinkFineness, sinkOfRig } from "../../src/core/sink/sink-of-rig.ts";
 import { allShot } from "../../src/model/solved.ts";
-import { hangingRig } from "../../src/solve/in-water.ts";
+import { hangingRig } from "../../src/solve/hanging-rig.ts";
 import { sisterOf } from "../../src/solve/same-shot.ts";
 import { solveRig } from "../../src/solve/solve-rig.ts";
 

@@ -5,6 +5,7 @@ import { guideRows } from "../../src/solve/guide-rows.ts";
 const step = (overdepthMm: number, changes: Partial<GuideStep> = {}): GuideStep => ({
   overdepthMm,
   floatToHookMm: 1000 + overdepthMm,
+  hookOffBedMm: Math.max(0, -overdepthMm),
   state: "hangs",
   shotOnBed: [],
   tipShowingMm: 15,

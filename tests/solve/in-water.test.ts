@@ -74,7 +74,7 @@ describe("a rig in still water", () => {
 describe("a rig in running water", () => {
   it("has a figure for each pace and each share held back", () => {
     const pairs = inWater(flowing).flow.map(({ paceMs, heldBackShare }) => [paceMs, heldBackShare]);
-    expect(pairs).toEqual([0.2, 0.5].flatMap((pace) => [0, 0.5, 1].map((share) => [pace, share])));
+    expect(pairs).toEqual([0.2, 0.5].flatMap((pace) => [0, 0.1, 0.5, 1].map((share) => [pace, share])));
   });
 
   it("trails when it runs free and leads when it is stopped", () => {
@@ -84,9 +84,14 @@ describe("a rig in running water", () => {
     }
   });
 
-  it("wants its feed the further upstream the faster the water", () => {
-    const free = inWater(flowing).flow.filter(({ heldBackShare }) => heldBackShare === 0);
-    expect(free[1]!.feedUpstreamMm).toBeGreaterThan(free[0]!.feedUpstreamMm);
+  it("wants its feed the further upstream the faster the water and the more it is held back", () => {
+    const { flow } = inWater(flowing);
+    const stopped = flow.filter(({ heldBackShare }) => heldBackShare === 1);
+    expect(stopped[1]!.feed.upstreamOfCastMm).toBeGreaterThan(stopped[0]!.feed.upstreamOfCastMm);
+    for (const paceMs of flowing.pacesMs!) {
+      const places = flow.flatMap((one) => (one.paceMs === paceMs ? [one.feed.upstreamOfCastMm] : []));
+      expect(places).toEqual(places.toSorted((a, b) => a - b));
+    }
   });
 
   it("lets a float held top and bottom be stopped, where one held by its foot goes under", () => {

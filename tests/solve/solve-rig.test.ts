@@ -79,6 +79,7 @@ describe("a float marked 2 AAA", () => {
 it("a stick marked 4 No 4 takes just those, in even steps, without a lock", () => {
   const rig = solved({
     ...bare,
+    bait: { ...plain.bait, massG: 1e-12 },
     float: stick,
     water: "flowing",
     pattern: { kind: "shirt button", sizes: ["No 4"], telltale: { size: "No 4" } },

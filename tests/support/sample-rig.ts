@@ -152,6 +152,7 @@ function sampleDepth(
     {
       overdepthMm: 0,
       floatToHookMm: depthMm - draughtMm,
+      hookOffBedMm: 0,
       state: "rests on the bed",
       shotOnBed: [],
       tipShowingMm,
@@ -161,6 +162,7 @@ function sampleDepth(
     {
       overdepthMm: lowest.fromHookMm + 20,
       floatToHookMm: depthMm - draughtMm + lowest.fromHookMm + 20,
+      hookOffBedMm: 0,
       state: rig.water === "still" ? "rests on the bed" : "drags under",
       shotOnBed: [lowest.size],
       tipShowingMm: rig.water === "still" ? tipShowingMm + 8 : null,

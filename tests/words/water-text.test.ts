@@ -41,7 +41,7 @@ describe("what the page and the sheet say of a rig in the water", () => {
     expect(flow).toHaveLength(2);
     for (const { notes } of flow) expect(notes[0]).toMatch(/foot alone.*top and bottom/);
     expect(flow.at(-1)!.notes.at(-1)).toMatch(/lifts this bait by more than 20 cm/);
-    expect(feed).toHaveLength(2);
+    expect(feed).toHaveLength(1);
   });
 
   it("gives lift and pull a column for each way, with the rig's own marked", () => {
@@ -79,13 +79,12 @@ describe("whether a bulk gains anything", () => {
   });
 });
 
-it("feed places are told upstream of the spot, and up or down the stream from where the float goes in", () => {
-  // 7/8 · 0.2 m/s · 1.5 m ÷ 0.05 m/s = 5.25 m, which is 0.25 m upstream of a start 5 m above the spot.
+it("feed places are told upstream of the place where the fish are", () => {
+  // 7/8 · 0.2 m/s · 1.5 m ÷ 0.05 m/s = 5.25 m.
   // Told to the half metre to which it can be thrown.
   const feed = valueIn(feedTable(0.05, [0.2, 0.1], [1500]));
-  expect(feedPlaceTable(feed, "spot", kit).rows).toEqual([
+  expect(feedPlaceTable(feed, kit).rows).toEqual([
     ["10 m in 50 s", "5.5 m"],
     ["10 m in 100 s", "2.5 m"],
   ]);
-  expect(feedPlaceTable(feed, "start", kit).rows.map((row) => row[1])).toEqual(["0.5 m up", "2.5 m down"]);
 });

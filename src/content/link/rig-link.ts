@@ -73,6 +73,7 @@ export function linkRig(
     pacesMs: value.paces,
     outfit: value.whip === undefined ? "rod and reel" : "whip",
     rodLengthMm: value.whip ?? guide.rodLengthMm,
+    ...(value["held-back"] !== undefined && { heldBackShare: value["held-back"] }),
     knots: tiedKnots(read, shelves, reading),
     leadRule: guide.leadRule,
     plummets: guide.plummets,

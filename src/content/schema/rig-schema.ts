@@ -62,6 +62,7 @@ export const rigSchema = z.strictObject({
   depths: z.array(length()).min(1),
   paces: z.array(pace()).default([]),
   whip: length().optional(),
+  "held-back": share().optional(),
   knots: z
     .strictObject({ hook: z.string().default("half-blood"), loop: z.string().default("overhand-loop") })
     .prefault({}),

@@ -7,14 +7,12 @@ import type { PlacedShot } from "../patterns/pattern.ts";
 import { pullG } from "../tackle/shot.ts";
 import type { G, Mm } from "../units.ts";
 import type { Water } from "../water/water.ts";
-import type { GuideReading, GuideStep } from "./guide-step.ts";
+import type { GuideStep } from "./guide-step.ts";
 import { type HangingLoad, type StillHang, stillHang, stillReading } from "./still-reading.ts";
 
 export interface DepthGuideInput {
   readonly float: Float;
   readonly water: Water;
-  /** Running water drags what touches the bed; still water lets it rest. */
-  readonly flowing: boolean;
   readonly depthMm: Mm;
   /** Every shot, the lock too. */
   readonly shot: readonly PlacedShot[];
@@ -24,10 +22,10 @@ export interface DepthGuideInput {
 }
 
 /** How far the guide reaches at least to either side of dead depth, and how often it has a line [mm]. */
-const guideReachMm = 600;
-const guideStepMm = 100;
+export const guideReachMm = 600;
+export const guideStepMm = 100;
 /** Lines nearer to each other than this would print alike [mm]. */
-const guideApartMm = 5;
+export const guideApartMm = 5;
 /** The farthest over depth that a guide is made for [mm]: more line than any rig lays on the bed. */
 const overdepthMaxMm = 10_000;
 
@@ -51,41 +49,33 @@ function hangingLoads({ shot, hookAndBaitPullG, water }: DepthGuideInput): reado
   });
 }
 
-function flowingReading({ resting, tipMm, sunk }: StillHang, overdepthMm: Mm): GuideReading {
-  const shotOnBed = resting.flatMap(({ size, fromHookMm }) =>
-    size !== null && fromHookMm <= overdepthMm ? [size] : [],
-  );
-  if (sunk || shotOnBed.length > 0) return { state: "drags under", tipShowingMm: null, shotOnBed };
-  return { state: overdepthMm < 0 ? "hangs" : "rests on the bed", tipShowingMm: tipMm, shotOnBed };
-}
-
 /**
  * Overdepths worth a line: the rig's own, dead depth, every 10 cm, and where something touches or rests. The guide
- * reaches 60 cm to either side (half the depth, if that is less, off the bed), on to the rig's own setting, and in still
- * water until the first shot wholly rests.
+ * reaches 60 cm to either side (half the depth, if that is less, off the bed), on to the rig's own setting, and until the
+ * first shot wholly rests.
  */
-function guideOverdepthsMm(
-  { depthMm, settingMm, flowing }: DepthGuideInput,
-  { resting }: StillHang,
-): number[] {
+function guideOverdepthsMm({ depthMm, settingMm }: DepthGuideInput, { resting }: StillHang): number[] {
   const firstShot = resting.find(({ size }) => size !== null);
   const leastMm = Math.min(settingMm, -Math.min(guideReachMm, depthMm / 2));
-  const restsMm = flowing ? 0 : Math.min(firstShot?.restsMm ?? 0, overdepthMaxMm);
+  const restsMm = Math.min(firstShot?.restsMm ?? 0, overdepthMaxMm);
   const mostMm = Math.max(settingMm, guideReachMm, restsMm);
-  const events = flowing
-    ? resting.map(({ fromHookMm }) => fromHookMm)
-    : resting.flatMap(({ touchesMm, restsMm }) => [restsMm, touchesMm]);
+  const events = resting.flatMap(({ touchesMm, restsMm }) => [restsMm, touchesMm]);
   const firstMm = Math.ceil(leastMm / guideStepMm) * guideStepMm;
   const steps = Array.from(
     { length: Math.floor((mostMm - firstMm) / guideStepMm) + 1 },
     (_, i) => firstMm + i * guideStepMm,
   );
+  const inReach = [settingMm, 0, leastMm, mostMm, ...events, ...steps].filter(
+    (overdepthMm) => overdepthMm >= leastMm && overdepthMm <= mostMm,
+  );
+  return apart(inReach);
+}
+
+/** Settings that print apart, by rising overdepth: of those that would not, the one given first. */
+export function apart(settingsMm: readonly Mm[]): number[] {
   const kept: number[] = [];
-  for (const overdepthMm of [settingMm, 0, leastMm, mostMm, ...events, ...steps]) {
-    const inReach = overdepthMm >= leastMm && overdepthMm <= mostMm;
-    if (inReach && kept.every((other) => Math.abs(other - overdepthMm) >= guideApartMm))
-      kept.push(overdepthMm);
-  }
+  for (const one of settingsMm)
+    if (kept.every((other) => Math.abs(other - one) >= guideApartMm)) kept.push(one);
   return kept.sort((a, b) => a - b);
 }
 
@@ -108,13 +98,13 @@ function guideFault({ float, water, depthMm, shot, hookAndBaitPullG, settingMm }
 }
 
 /**
- * The depth read off the float, from 60 cm (or half the depth, if less) off the bottom to 60 cm over depth, and on to
- * the rig's own setting and the first shot at rest where those are farther.
+ * The depth of still water read off the float, from 60 cm (or half the depth, if less) off the bottom to 60 cm over
+ * depth, and on to the rig's own setting and the first shot at rest where those are farther; `flowGuide` is for running
+ * water.
  *
- * Still water: what rests on the bed comes off the float, bait and hook from dead depth on, then the shot one after
- * the other; the line below is slack. Running water: the bait may trip along the bed, but a shot there drags the
- * float under. Always `draught + floatToHookMm = depthMm + overdepthMm`, with the draught of the hanging rig (the
- * whole float where its load takes it under). The line is taken to hang straight down.
+ * What rests on the bed comes off the float, bait and hook from dead depth on, then the shot one after the other; the
+ * line below is slack. Always `draught + floatToHookMm = depthMm + overdepthMm`, with the draught of the hanging rig
+ * (the whole float where its load takes it under). The line is taken to hang straight down.
  *
  * Where the float comes down onto the highest shot it takes them along: gathered at its foot they pull as before.
  *
@@ -125,10 +115,33 @@ function guideFault({ float, water, depthMm, shot, hookAndBaitPullG, settingMm }
  *   bring the hook up to the float are left out. No answer where the load takes the float under at every one.
  */
 export function depthGuide(input: DepthGuideInput): Answer<readonly GuideStep[]> {
+  const hung = hangingFloat(input);
+  if (!hung.ok) return hung;
+  const { float, water, depthMm } = input;
+  const { hang, draughtMm } = hung.value;
+  const readings = guideOverdepthsMm(input, hang)
+    .map((overdepthMm) => ({
+      overdepthMm,
+      floatToHookMm: depthMm + overdepthMm - draughtMm,
+      hookOffBedMm: Math.max(0, -overdepthMm),
+      ...stillReading(float, water, hang, overdepthMm),
+    }))
+    .filter(({ floatToHookMm }) => floatToHookMm > 0);
+  return withAdvice(input, readings, ({ tipShowingMm }) => (tipShowingMm ?? 0) >= seenTipMm);
+}
+
+/** A float with everything hanging clear of the bed. */
+interface HangingFloat {
+  readonly hang: StillHang;
+  readonly draughtMm: Mm;
+}
+
+/** The float with everything hanging, where a guide can be had at all. */
+export function hangingFloat(input: DepthGuideInput): Answer<HangingFloat> {
   const fault = guideFault(input);
   if (fault) return fault;
-  const { float, water, flowing, depthMm, shot, settingMm } = input;
-  const totalPullG = shot.reduce((sum, s) => sum + pullG(s.massG, s.metal, water), input.hookAndBaitPullG);
+  const { float, water, depthMm, settingMm } = input;
+  const totalPullG = totalPull(input);
   const hang = stillHang(float, water, hangingLoads(input), totalPullG);
   const hangingDraughtMm = draughtMm(float, totalPullG, water);
   if (hangingDraughtMm >= depthMm) {
@@ -148,30 +161,43 @@ export function depthGuide(input: DepthGuideInput): Answer<readonly GuideStep[]>
   const roomMm = depthMm + Math.max(settingMm, guideReachMm) - hangingDraughtMm;
   if (highestMm >= roomMm)
     return noAnswer("shot-above-float", { fromHookMm: highestMm, floatToHookMm: roomMm });
-  const readings = guideOverdepthsMm(input, hang)
-    .map((overdepthMm) => ({
-      overdepthMm,
-      floatToHookMm: depthMm + overdepthMm - hangingDraughtMm,
-      ...(flowing ? flowingReading(hang, overdepthMm) : stillReading(float, water, hang, overdepthMm)),
-    }))
-    .filter(({ floatToHookMm }) => floatToHookMm > 0);
-  const startMm = startingPointMm(readings, settingMm);
-  if (startMm === undefined) {
-    return noAnswer("load-sinks-float", { pullG: totalPullG, mostPullG: loadForTipG(float, 0, water) });
-  }
-  return answer(
-    readings.map((reading) => advised(reading, startMm)),
-    settingFindings(settingMm, startMm),
-  );
+  return answer({ hang, draughtMm: hangingDraughtMm });
 }
+
+const totalPull = ({ shot, water, hookAndBaitPullG }: DepthGuideInput) =>
+  shot.reduce((sum, { massG, metal }) => sum + pullG(massG, metal, water), hookAndBaitPullG);
 
 type PlacedReading = Omit<GuideStep, "advice" | "moveMm">;
 
-/** The setting nearest to the rig's own at which the float shows a tip. */
-function startingPointMm(readings: readonly PlacedReading[], settingMm: Mm): number | undefined {
-  const fished = readings.filter(({ tipShowingMm }) => (tipShowingMm ?? 0) >= seenTipMm);
+/**
+ * Every line with what to do from there: start at the rig's own setting or, with a warning, at the nearest that can be
+ * fished.
+ *
+ * @param found what to say of a rig that is not set where to start
+ */
+export function withAdvice(
+  input: DepthGuideInput,
+  readings: readonly PlacedReading[],
+  canBeFished: (reading: PlacedReading) => boolean,
+  found = settingFindings,
+): Answer<readonly GuideStep[]> {
+  const { float, water, settingMm } = input;
+  const startMm = nearestMm(readings.filter(canBeFished), settingMm);
+  if (startMm === undefined) {
+    return noAnswer("load-sinks-float", {
+      pullG: totalPull(input),
+      mostPullG: loadForTipG(float, 0, water),
+    });
+  }
+  return answer(
+    readings.map((reading) => advised(reading, startMm)),
+    found(settingMm, startMm),
+  );
+}
+
+function nearestMm(readings: readonly PlacedReading[], settingMm: Mm): number | undefined {
   const offMm = ({ overdepthMm }: PlacedReading) => Math.abs(overdepthMm - settingMm);
-  return fished.sort((a, b) => offMm(a) - offMm(b))[0]?.overdepthMm;
+  return [...readings].sort((a, b) => offMm(a) - offMm(b))[0]?.overdepthMm;
 }
 
 function settingFindings(settingMm: Mm, startMm: Mm): readonly Finding[] {

@@ -21,6 +21,8 @@ export interface GuideStep extends GuideReading {
   readonly overdepthMm: Mm;
   /** Float's lower eye to the hook, along the line. */
   readonly floatToHookMm: Mm;
+  /** Height of the hook; 0 where its bait is on the bed [mm]. */
+  readonly hookOffBedMm: Mm;
   readonly advice: GuideAdvice;
   /** From here to the line that says to start there: deeper above 0, shallower below it [mm]. */
   readonly moveMm: Mm;

@@ -7,7 +7,7 @@ import type { G, Mm } from "../units.ts";
 import type { Water } from "../water/water.ts";
 
 /** First guess at a depth, and how near is near enough [mm]. Common practice, no source. */
-const firstGuessMm = 1000;
+export const firstGuessMm = 1000;
 const plumbedWithinMm = 20;
 
 /** Tries after which a first guess or a step was too small to search with. */
@@ -165,52 +165,4 @@ export function choosePlummet(
   if (plummet) return answer({ plummet, neededG });
   const heaviestG = byWeight.at(-1)?.massG ?? 0;
   return answer({ plummet, neededG }, [warning("plummet-too-light", { heaviestG, neededG })]);
-}
-
-/** How far the hook goes deeper at a time without a plummet, and comes up again off the bed [mm]. */
-const feelStepMm = 100;
-const bedRaiseLowMm = 20;
-const bedRaiseHighMm = 50;
-
-/** One run down the swim: the hook set for this depth, and whether the float was pulled down. */
-interface FeelingStep {
-  readonly settingMm: Mm;
-  readonly pulledDown: boolean;
-}
-
-/** The bed found without a plummet in running water. */
-export interface FeltBed {
-  readonly runs: readonly FeelingStep[];
-  /** Raised 2–5 cm off the first setting that was pulled down [mm]. */
-  readonly fishFromMm: Mm;
-  readonly fishToMm: Mm;
-}
-
-/**
- * Runs that find the bed of running water with the rig itself: deeper by one step a run until the float is pulled
- * down, or shallower while it is, which is when the lowest shot touches; then raised 2–5 cm.
- *
- * @param depthMm the depth there is [mm]
- * @param lowestShotMm distance of the lowest shot from the hook [mm]; 0 where there is none below the float
- */
-export function feelForBed(
-  depthMm: Mm,
-  lowestShotMm: Mm,
-  guessMm = firstGuessMm,
-  stepMm = feelStepMm,
-): Answer<FeltBed> {
-  if (!(depthMm > 0 && depthMm < Infinity)) return noAnswer("depth-not-positive");
-  const wayMm = Math.abs(depthMm + lowestShotMm - guessMm);
-  if (!(guessMm > 0 && lowestShotMm >= 0 && stepMm > 0 && wayMm <= triesMax * stepMm)) {
-    return noAnswer("plumbing-guess");
-  }
-  const run = (settingMm: Mm): FeelingStep => ({
-    settingMm,
-    pulledDown: settingMm >= depthMm + lowestShotMm,
-  });
-  const runs = [run(guessMm)];
-  const direction = runs[0]!.pulledDown ? -stepMm : stepMm;
-  while (runs.at(-1)!.pulledDown === runs[0]!.pulledDown) runs.push(run(guessMm + runs.length * direction));
-  const foundMm = Math.min(...runs.filter(({ pulledDown }) => pulledDown).map(({ settingMm }) => settingMm));
-  return answer({ runs, fishFromMm: foundMm - bedRaiseHighMm, fishToMm: foundMm - bedRaiseLowMm });
 }

@@ -29,20 +29,18 @@ type Water = "still" | "flowing";
 const leastBareMm = 100;
 
 /**
- * The depth with the float moved on the line, which moves no shot below it. Over depth: so far that the lowest shot
- * comes to rest on the bed (in running water, where that would drag the float under, as far as only the bait
- * does); a rig set that far already stays as it is. Up in the water: the bait at half depth, or as near to it as the
+ * The depth of still water with the float moved on the line, which moves no shot below it; in running water the line
+ * hangs otherwise at every setting, and the rig stays as it is. Over depth: so far that the lowest shot comes to rest on
+ * the bed; a rig set that far already stays as it is. Up in the water: the bait at half depth, or as near to it as the
  * highest shot allows.
  */
 export function moveFloat<T extends SetRig>(depth: T, water: Water, variant: RigVariant): T {
+  if (water === "flowing") return asSet(depth);
   switch (variant) {
     case "set":
       return asSet(depth);
     case "over depth": {
-      const step =
-        water === "still"
-          ? lowestRests(depth.depthGuide)
-          : depth.depthGuide.findLast((one) => one.state === "rests on the bed");
+      const step = lowestRests(depth.depthGuide);
       if (!step || step.overdepthMm <= depth.overdepthMm) return asSet(depth);
       const moved = setTo(depth, step.overdepthMm);
       return { ...moved, ...risen(depth, step.tipShowingMm ?? depth.tipShowingMm) };

@@ -19,19 +19,27 @@ export function feedDriftMm(paceMs: Ms, depthMm: Mm, fallMs: Ms): Answer<number>
   return answer((meanPaceShare * paceMs * depthMm) / fallMs);
 }
 
-/** Where the bait is to catch: under a float held still, or where a float run through from here will be. */
-type CatchingSpot =
-  | { readonly kind: "held"; readonly leadMm: Mm }
-  | { readonly kind: "downstream"; readonly distanceMm: Mm };
+/** Feed and bait that come to the same place of the bed at the same time. */
+export interface FeedMeeting {
+  /** Where the feed goes in, upstream of where the float does; below 0 is downstream [mm]. */
+  readonly upstreamOfCastMm: Mm;
+  /** Where they meet, downstream of where the float goes in [mm]. */
+  readonly belowCastMm: Mm;
+  readonly afterS: S;
+}
 
 /**
- * Where to throw loose feed so that it reaches the bed at the catching spot.
+ * Where to throw loose feed, as the float is cast, for it to come down on the bed where the bait then is: the feed
+ * drifts, and the float goes on meanwhile with its bait behind or ahead of it.
  *
- * @returns distance upstream of the float (held) or of where the float is put in (run through) [mm]; below 0 is
- * downstream
+ * @param driftMm way of the feed along the bed while it sinks
+ * @param afterS time that it takes
+ * @param floatPaceMs pace of the float over the bed [m/s]; 0 where it is stopped
+ * @param leadMm bait downstream of the float; below 0 where it trails
  */
-export function feedUpstreamMm(driftMm: Mm, spot: CatchingSpot): number {
-  return driftMm - (spot.kind === "held" ? spot.leadMm : spot.distanceMm);
+export function meetTheBait(driftMm: Mm, afterS: S, floatPaceMs: Ms, leadMm: Mm): FeedMeeting {
+  const belowCastMm = floatPaceMs * 1000 * afterS + leadMm;
+  return { upstreamOfCastMm: driftMm - belowCastMm, belowCastMm, afterS };
 }
 
 /** Drift of the feed for each pace (rows) and depth (columns) [mm]. */

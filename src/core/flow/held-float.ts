@@ -37,8 +37,7 @@ interface HeldBack {
  *
  * A reckoning of our own from the cross-flow principle (Hoerner); no measurements are known to us.
  *
- * @param pastMs speed of the water past the float [m/s]: its surface pace times the share held back, for a float that
- * else would keep pace
+ * @param pastMs speed of the water past the float [m/s]
  */
 export function heldBack(float: HeldFloat, attachment: Attachment, pastMs: Ms, water: Water): HeldBack {
   const dragG = upright(float, water) * pastMs * pastMs;
@@ -58,25 +57,30 @@ export function heldBack(float: HeldFloat, attachment: Attachment, pastMs: Ms, w
 }
 
 /**
- * Share by which a float may be held back in this pace before it goes under; 1 where it may be stopped.
+ * Share by which a float may be held back before it goes under: how much slower than it runs free; 1 where it may be
+ * stopped, 0 where it may not be held at all.
  *
  * By the foot it goes under at `sin²ψ = tip/(load + tip)`, that is at a drag of `√tip·(load + tip)^1.5 / load`; by the
  * top it never does.
  *
  * @param paceMs surface pace [m/s]
+ * @param freePaceMs pace at which it runs free [m/s], no more than the surface's
  * @returns share 0–1; an error `held-float` for a float that carries nothing or has no tip
  */
 export function holdBackShareMax(
   float: HeldFloat,
   attachment: Attachment,
   paceMs: Ms,
+  freePaceMs: Ms,
   water: Water,
 ): Answer<number> {
-  if (!(float.loadG > 0 && float.tipPullG > 0 && float.dragAreaCm2 > 0 && paceMs >= 0))
-    return noAnswer("held-float");
+  const sound = float.loadG > 0 && float.tipPullG > 0 && float.dragAreaCm2 > 0;
+  if (!(sound && freePaceMs >= 0 && paceMs >= freePaceMs)) return noAnswer("held-float");
   if (attachment === "top and bottom") return answer(1);
   const dragG = (Math.sqrt(float.tipPullG) * (float.loadG + float.tipPullG) ** 1.5) / float.loadG;
-  return answer(Math.min(1, Math.sqrt(dragG / upright(float, water)) / paceMs));
+  const mayPassMs = Math.sqrt(dragG / upright(float, water));
+  if (mayPassMs >= paceMs) return answer(1);
+  return answer(Math.max(0, 1 - (paceMs - mayPassMs) / freePaceMs));
 }
 
 /** Drag of the upright float at 1 m/s, weighed [g]. */

@@ -4,7 +4,7 @@
  * lies along that pull.
  */
 import { gravityMmS2, shotBody, sinkerOf } from "../sink/body-fall.ts";
-import type { Mm, S, Share } from "../units.ts";
+import type { Mm, Share } from "../units.ts";
 import {
   axialDragGMmS,
   bodyDragGS,
@@ -31,6 +31,8 @@ export interface HangPoint {
 /** The line from hook to float, and what it pulls at the float [µN]. */
 export interface HangingLine {
   readonly points: readonly HangPoint[];
+  /** How much of it lies on the bed. */
+  readonly lyingMm: Mm;
   /** Along the flow, on the float; below 0 where the rig holds the float back. */
   readonly pushUn: number;
   readonly weightUn: number;
@@ -42,7 +44,16 @@ interface Hung {
   readonly drags: readonly DragLaw[];
 }
 
-/** Where the integration stops: at a length of line, or at a depth (but never beyond a length). */
+/** Where the line leaves the bed or, where all of it hangs, where its hook is. */
+export interface LineStart {
+  readonly depthMm: Mm;
+  /** Line below that lies on the bed. */
+  readonly lyingMm: Mm;
+  /** Share of the weight of what is on the line just there that the bed carries. */
+  readonly carriedShare: Share;
+}
+
+/** Where the integration stops: at a place on the line, or at a depth (but never beyond a place). */
 type LineEnd =
   | { readonly kind: "length"; readonly lengthMm: Mm }
   | { readonly kind: "depth"; readonly depthMm: Mm; readonly longestMm: Mm };
@@ -54,13 +65,15 @@ const turnRad = 0.1;
 /** A rig made ready for many balances. */
 export interface Balance {
   readonly fluid: Fluid;
+  /** Places on the line of all that hangs on it, from the hook up. */
+  readonly placesMm: readonly Mm[];
   /**
-   * Follows the line up from the hook.
+   * Follows the line up from the hook, or from where it leaves the bed. What lies there is dragged along by the water
+   * alone: the bed's own hold on it is left out.
    *
-   * @param hookDepthMm depth of the hook
    * @param towMmS speed of the water past the float's frame at a depth [mm/s]
    */
-  lineUp(hookDepthMm: Mm, towMmS: (depthMm: Mm) => number, end: LineEnd): HangingLine;
+  lineUp(start: LineStart, towMmS: (depthMm: Mm) => number, end: LineEnd): HangingLine;
 }
 
 export function balanceOf(rig: FlowRig): Balance {
@@ -82,28 +95,44 @@ export function balanceOf(rig: FlowRig): Balance {
       }),
   ].sort((a, b) => a.fromHookMm - b.fromHookMm);
 
-  return { fluid, lineUp: (hookDepthMm, towMmS, end) => lineUp(rig, hung, fluid, hookDepthMm, towMmS, end) };
+  return {
+    fluid,
+    placesMm: hung.map(({ fromHookMm }) => fromHookMm),
+    lineUp: (start, towMmS, end) => lineUp(rig, hung, fluid, start, towMmS, end),
+  };
 }
 
+/** A line whose hook hangs at a depth. */
+export const hangingFrom = (hookDepthMm: Mm): LineStart => ({
+  depthMm: hookDepthMm,
+  lyingMm: 0,
+  carriedShare: 0,
+});
+
 /** Pull on the line and place along it: push along the flow, weight [µN]; x, depth [mm]. */
-type LineState = readonly [pushUn: number, weightUn: number, xMm: Mm, depthMm: number];
+type LineState = readonly [pushUn: number, weightUn: number, xMm: Mm, depthMm: Mm];
 
 function lineUp(
   rig: FlowRig,
   hung: readonly Hung[],
   fluid: Fluid,
-  hookDepthMm: Mm,
+  start: LineStart,
   towMmS: (depthMm: Mm) => number,
   end: LineEnd,
 ): HangingLine {
   const longest = end.kind === "length" ? end.lengthMm : end.longestMm;
-  let state: LineState = [0, 0, 0, hookDepthMm];
-  let fromHook = 0;
-  const points: HangPoint[] = [{ fromHookMm: 0, xMm: 0, depthMm: hookDepthMm }];
+  let state: LineState = [0, 0, 0, start.depthMm];
+  let fromHook = start.lyingMm;
   let next = 0;
+  for (; next < hung.length && hung[next]!.fromHookMm < start.lyingMm; next++) {
+    state = withBody(state, hung[next]!, 1, towMmS(start.depthMm), fluid);
+  }
+  const lying = start.lyingMm > 0 ? [lyingHook(start, state[0])] : [];
+  const points: HangPoint[] = [...lying, { fromHookMm: fromHook, xMm: 0, depthMm: start.depthMm }];
   while (fromHook < longest) {
     for (; next < hung.length && hung[next]!.fromHookMm <= fromHook; next++) {
-      state = withBody(state, hung[next]!, towMmS(state[3]), fluid);
+      const carried = fromHook === start.lyingMm ? start.carriedShare : 0;
+      state = withBody(state, hung[next]!, carried, towMmS(state[3]), fluid);
     }
     const onHookLength = fromHook < rig.hookLengthMm;
     const diameterMm = onHookLength ? rig.hookLineDiameterMm : rig.mainLineDiameterMm;
@@ -125,7 +154,7 @@ function lineUp(
     points.push({ fromHookMm: fromHook, xMm: state[2], depthMm: state[3] });
     if (end.kind === "depth" && state[3] <= end.depthMm + 1e-3) break;
   }
-  return { points, pushUn: state[0], weightUn: state[1] };
+  return { points, lyingMm: start.lyingMm, pushUn: state[0], weightUn: state[1] };
 }
 
 function longestStepMm([push, weight]: LineState, [morePush, moreWeight]: LineState): number {
@@ -134,9 +163,20 @@ function longestStepMm([push, weight]: LineState, [morePush, moreWeight]: LineSt
   return turning * stepMm > turnRad * pull2 ? Math.max(1, (turnRad * pull2) / turning) : stepMm;
 }
 
-function withBody([push, weight, x, depth]: LineState, body: Hung, towMmS: S, fluid: Fluid): LineState {
+function withBody(
+  [push, weight, x, depth]: LineState,
+  body: Hung,
+  carriedShare: Share,
+  towMmS: number,
+  fluid: Fluid,
+): LineState {
   const drag = body.drags.reduce((sum, law) => sum + bodyDragGS(law, Math.abs(towMmS), fluid), 0);
-  return [push + drag * towMmS, weight + body.weightUn, x, depth];
+  return [push + drag * towMmS, weight + (1 - carriedShare) * body.weightUn, x, depth];
+}
+
+/** The hook at the end of line that lies on the bed, on the side to which the water drags it. */
+function lyingHook({ lyingMm, depthMm }: LineStart, pushUn: number): HangPoint {
+  return { fromHookMm: 0, xMm: pushUn < 0 ? -lyingMm : lyingMm, depthMm };
 }
 
 /** Change of pull and place for each millimetre up the line. */

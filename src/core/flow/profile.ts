@@ -7,7 +7,7 @@ import type { Mm, S } from "../units.ts";
  * Source: power-law profile with exponent 1/7 (Prandtl's seventh-root law); it puts the mean over the depth at 7/8 of
  * the surface, and river gauging by floats uses 0.85–0.88 (from memory).
  */
-const profileExponent = 1 / 7;
+export const profileExponent = 1 / 7;
 
 /** Mean pace over the depth as a share of the surface's. */
 export const meanPaceShare = 1 / (1 + profileExponent);
@@ -18,7 +18,7 @@ export function timedPaceMs(distanceMm: Mm, timeS: S): number {
 }
 
 /** Pace [mm/s] at a depth below the surface, for a surface pace [mm/s]; 0 at the bed and below. */
-export function paceAtMmS(depthMm: Mm, waterDepthMm: Mm, surfaceMmS: S): number {
+export function paceAtMmS(depthMm: Mm, waterDepthMm: Mm, surfaceMmS: number): number {
   const height = 1 - depthMm / waterDepthMm;
   return height > 0 ? surfaceMmS * Math.min(1, height) ** profileExponent : 0;
 }

@@ -2,13 +2,21 @@
  * Where a function crosses 0 between two places at which its signs differ: false position with halving of the stale
  * end (the Illinois rule), and the middle where that dawdles.
  *
+ * @param atLow the function's values at the ends, where they are known already
  * @returns the place to within `within`; the end nearer 0 where the signs do not differ
  */
-export function root(f: (x: number) => number, low: number, high: number, within: number): number {
+export function root(
+  f: (x: number) => number,
+  low: number,
+  high: number,
+  within: number,
+  atLow = f(low),
+  atHigh = f(high),
+): number {
   let a = low;
   let b = high;
-  let fa = f(a);
-  let fb = f(b);
+  let fa = atLow;
+  let fb = atHigh;
   if (fa === 0) return a;
   if (fa * fb > 0) return Math.abs(fa) < Math.abs(fb) ? a : b;
   let side = 0;

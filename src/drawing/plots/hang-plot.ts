@@ -24,9 +24,13 @@ export function hangPlotRig({ rig }: SolvedRig, { depthMm, draughtMm, lineShot }
   return { title: rig.title, depthMm, draughtMm, shotFromHookMm };
 }
 
-/** How a rig hangs in one of its paces, for each share held back. */
+/** Run free, held back by half, stopped: told apart at a glance. */
+const sharesShown = [0, 0.5, 1];
+
+/** How a rig hangs in one of its paces, for the shares held back that are shown. */
 export function hangsAt({ inWater }: SolvedDepth, paceMs: number): readonly FlowHang[] {
-  return inWater?.flow.filter((hang) => hang.paceMs === paceMs) ?? [];
+  const shown = ({ heldBackShare }: FlowHang) => sharesShown.includes(heldBackShare);
+  return inWater?.flow.filter((hang) => hang.paceMs === paceMs && shown(hang)) ?? [];
 }
 
 interface HangPlotOptions {
@@ -69,7 +73,7 @@ export function drawHangPlot(
   { textMm }: HangPlotOptions,
 ): Drawing {
   const { words, figures } = kit;
-  const told = hangs.map((hang) => tell(hang, rig, kit));
+  const told = hangs.map((hang) => tell(hang, kit));
   const entries = hangs.map((_, i) => ({ stroke: strokes[i % strokes.length]!, label: told[i]! }));
   const keyOf = (topMm: number) => drawKey(entries, { leftMm: 0, topMm, widthMm: box.widthMm }, textMm, kit);
 
@@ -115,7 +119,7 @@ export function drawHangPlot(
 }
 
 /** How the float is held and where the bait then is. */
-function tell(hang: FlowHang, { depthMm }: HangPlotRig, { words, figures }: DrawingKit): string {
+function tell(hang: FlowHang, { words, figures }: DrawingKit): string {
   const held =
     hang.heldBackShare === 0
       ? words("drawing.hang.free")
@@ -125,9 +129,11 @@ function tell(hang: FlowHang, { depthMm }: HangPlotRig, { words, figures }: Draw
   // To the centimetre, as it is printed, so that words and figures agree.
   const lead = Math.round(hang.leadMm / 10);
   const where = lead === 0 ? "level" : lead > 0 ? "leads" : "trails";
-  const height = Math.round((depthMm - hang.hookDepthMm) / 10);
+  const height = Math.round(hang.offBedMm / 10);
   const length = (mm: number) => (mm < 1000 ? figures.shortGap(mm) : figures.shortDepth(mm));
   const values = { held, gap: length(10 * Math.abs(lead)) };
   const bait = words(`drawing.hang.${where}`, values);
-  return height === 0 ? bait : words("drawing.hang.up", { bait, height: length(10 * height) });
+  return height === 0
+    ? words("drawing.hang.on-bed", { bait })
+    : words("drawing.hang.up", { bait, height: length(10 * height) });
 }

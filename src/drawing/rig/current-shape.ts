@@ -1,31 +1,62 @@
+import type { HangPoint } from "../../core/flow/line-balance.ts";
+import type { FlowFigure } from "../../model/in-water.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 
 /** How far downstream of the float's eye the line is, by its distance from the hook [mm]. */
 export type LineLean = (fromHookMm: number) => number;
 
-/** A float in running water is drawn held back by half, so that the bait is seen to lead it. */
-const heldBackShare = 0.5;
+/** The line below the float as it is drawn. */
+export interface LineShape {
+  readonly lean: LineLean;
+  /** How far up from the hook a place on the line is, by its distance from the hook along it [mm]. */
+  readonly upMm: (fromHookMm: number) => number;
+}
 
-const upright: LineLean = () => 0;
+/** A line that hangs straight down. */
+export const upright: LineShape = { lean: () => 0, upMm: (fromHookMm) => fromHookMm };
 
-/** How the rig hangs as it is drawn: held back by half in the fastest current that it is for; none in still water. */
-export function drawnHang({ rig }: SolvedRig, depth: SolvedDepth) {
-  const paceMs = Math.max(...rig.pacesMs);
-  return depth.inWater?.flow.find((hang) => hang.paceMs === paceMs && hang.heldBackShare === heldBackShare);
+/**
+ * How a rig in running water hangs as it is drawn: in the first of its paces, run free, or held back where that is what
+ * the rig is for; none in still water, and where the rig's hanging was not reckoned.
+ */
+export function drawnHang({ rig }: SolvedRig, { inWater }: SolvedDepth): FlowFigure | undefined {
+  const share = rig.heldBackShare ?? 0;
+  return inWater?.flow.find((hang) => hang.paceMs === rig.pacesMs[0] && hang.heldBackShare === share);
 }
 
 /** Shape of the line in the current; upright in still water, and where the rig's hanging was not reckoned. */
-export function lineLean(solved: SolvedRig, depth: SolvedDepth): LineLean {
+export function lineShape(solved: SolvedRig, depth: SolvedDepth): LineShape {
   const points = drawnHang(solved, depth)?.shape;
   if (!points) return upright;
-  // Line that lies on the bed is left out of the balance, which then starts where the line meets the bed.
-  const lyingMm = depth.floatToHookMm - points.at(-1)!.fromHookMm;
-  return (alongMm) => {
-    const fromHookMm = alongMm - lyingMm;
-    const above = points.findIndex((point) => point.fromHookMm >= fromHookMm);
-    if (above <= 0) return points.at(above)!.xMm;
-    const [a, b] = [points[above - 1]!, points[above]!];
-    const share = (fromHookMm - a.fromHookMm) / (b.fromHookMm - a.fromHookMm || 1);
-    return a.xMm + share * (b.xMm - a.xMm);
+  const hookDepthMm = points[0]!.depthMm;
+  return {
+    lean: (fromHookMm) => between(points, fromHookMm, ({ xMm }) => xMm),
+    upMm: (fromHookMm) => between(points, fromHookMm, ({ depthMm }) => hookDepthMm - depthMm),
   };
+}
+
+function between(points: readonly HangPoint[], fromHookMm: number, value: (at: HangPoint) => number): number {
+  const above = points.findIndex((point) => point.fromHookMm >= fromHookMm);
+  if (above <= 0) return value(points.at(above)!);
+  const [a, b] = [points[above - 1]!, points[above]!];
+  const share = (fromHookMm - a.fromHookMm) / (b.fromHookMm - a.fromHookMm || 1);
+  return value(a) + share * (value(b) - value(a));
+}
+
+/**
+ * The depth with its overdepth read off the drawing: in running water the length of line says nothing of where the
+ * bait is, so that below 0 its hook hangs so far off the bed, and above 0 so much of its line lies there.
+ */
+export function asDrawn(solved: SolvedRig, depth: SolvedDepth): SolvedDepth {
+  if (solved.rig.water === "still") return depth;
+  const hang = drawnHang(solved, depth);
+  const offBedMm = hang ? hang.offBedMm : startOf(depth).hookOffBedMm;
+  return { ...depth, overdepthMm: offBedMm > 0 ? -offBedMm : lyingMm(hang?.shape ?? []) };
+}
+
+const startOf = ({ depthGuide }: SolvedDepth) => depthGuide.find(({ advice }) => advice === "start-here")!;
+
+/** How much line lies on the bed. */
+function lyingMm([hook, next]: readonly HangPoint[]): number {
+  return hook && next && hook.depthMm === next.depthMm ? next.fromHookMm : 0;
 }

@@ -9,7 +9,7 @@ import type { Drawing, Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { parts } from "../parts/parts.ts";
 import { mirrored, rotated } from "../transform.ts";
-import { type LineLean, lineLean } from "./current-shape.ts";
+import { asDrawn, type LineShape, lineShape } from "./current-shape.ts";
 import { captionMm, placeRigLabels, rowGapMm } from "./rig-label-layout.ts";
 import { fewerLabels, type LabelChoice, type RigLabel, rigLabels } from "./rig-labels.ts";
 import { lineBelowFloat, lineToRod } from "./rig-line.ts";
@@ -38,12 +38,11 @@ export function drawRig(
   options: RigDrawingOptions,
 ): Drawing {
   const variant = options.variant ?? "set";
-  const depth = moveFloat(solvedDepth, rig.rig.water, variant);
-  const shape = lineLean(rig, solvedDepth);
-  const lean: LineLean = (fromHookMm) => shape(fromHookMm) - shape(depth.floatToHookMm);
+  const depth = asDrawn(rig, moveFloat(solvedDepth, rig.rig.water, variant));
+  const shape = lineShape(rig, depth);
   let labels: RigLabel[] | undefined = rigLabels(rig, depth, options.labels, kit);
   while (labels) {
-    const items = tryDraw(rig, depth, lean, box, kit, options, labels);
+    const items = tryDraw(rig, depth, shape, box, kit, options, labels);
     if (items)
       return {
         ...box,
@@ -59,7 +58,7 @@ export function drawRig(
 function tryDraw(
   rig: SolvedRig,
   depth: SolvedDepth,
-  lean: LineLean,
+  shape: LineShape,
   box: Box,
   kit: DrawingKit,
   { labels: choice, textMm }: RigDrawingOptions,
@@ -73,7 +72,7 @@ function tryDraw(
   ).length;
   const placed = placeWithRows(lying, (rowsBelow) => {
     const belowMm = bedThicknessMm + rowGapMm + 0.1 + rowsBelow * rowMm + captionMm(textMm);
-    const plan = planRig(rig, depth, lean, box, { aboveMm: rowsAbove * rowMm, belowMm });
+    const plan = planRig(rig, depth, shape, box, { aboveMm: rowsAbove * rowMm, belowMm });
     const items = plan && placeRigLabels(plan, labels, textMm, kit);
     return items && { plan, items };
   });

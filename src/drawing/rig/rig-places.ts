@@ -3,7 +3,7 @@ import { type Point, point } from "../items.ts";
 import type { Box } from "../kit.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
 import { lineBreakHalfMm } from "../parts/line-break.ts";
-import type { LineLean } from "./current-shape.ts";
+import { type LineLean, type LineShape, upright } from "./current-shape.ts";
 import { type DrawnStretch, type Stretch, scaleStretches } from "./line-scale.ts";
 
 /** Something on the line below the float, with its place on the drawing. */
@@ -49,8 +49,13 @@ const touchingMm = 0.15;
 /** Bare line above the hook: enough for its strand to be told from the main line's. */
 const leastBareMm = 6.5;
 
-/** The share of the width that a current may carry the line to the side, and that a lying line may take up. */
-const leanShare = 0.16;
+/**
+ * How far a current may carry the line to the right: what labels leave free, but never less than one share of the width
+ * nor more than another.
+ */
+const leanShares = { least: 0.16, most: 0.3 };
+const labelsMm = 56;
+/** The share of the width that a lying line may take up. */
 const lyingShare = 0.42;
 /** Bare line that is seen at least between a hook on the bed and where its line comes down. */
 const bareLyingMm = 2;
@@ -59,13 +64,13 @@ const edgeMm = 1.5;
 /** Length of line [mm] by which its slant at the bed is judged. */
 const slantOverMm = 50;
 /** What must stay free left of a line that trails behind its float. */
-const leftFreeMm = 4;
+export const leftFreeMm = 4;
 
 /** Places what is on the line, given from the hook up; undefined where there is too little room. */
 export function placeOnLine(
   features: readonly Feature[],
   overdepthMm: number,
-  trueLean: LineLean,
+  shape: LineShape,
   { box, floatAt, bedMm, hookHeightMm }: Frame,
 ): LinePlaces | undefined {
   const eyeMm = floatAt.yMm + floatEyeRadiusMm;
@@ -73,10 +78,10 @@ export function placeOnLine(
   const lying = overdepthMm > 0 ? features.filter((f) => f.fromHookMm < overdepthMm) : [];
   const hanging = [...(lying.length > 0 ? [touch] : []), ...features.slice(lying.length)];
   const clear = overdepthMm < 0 ? [{ lengthMm: -overdepthMm, leastMm: 3, leastBrokenMm: 4 }] : [];
-  const scaled = scaleStretches([...clear, ...stretchesBetween(hanging, hookHeightMm)], bedMm - eyeMm);
+  const scaled = scaleStretches([...clear, ...stretchesBetween(hanging, shape, hookHeightMm)], bedMm - eyeMm);
   if (!scaled) return undefined;
   const leftMm = lying.length > 0 ? hookHeightMm + bareLyingMm + edgeMm : leftFreeMm;
-  const lean = drawnLean(trueLean, hanging, scaled.scale, leanShare * box.widthMm, floatAt.xMm - leftMm);
+  const lean = drawnLean(shape.lean, hanging, scaled.scale, leanRoomMm(box), floatAt.xMm - leftMm);
 
   const breaks: Point[] = [];
   const marks: PlacedMark[] = [];
@@ -123,6 +128,10 @@ export function placeOnLine(
   };
 }
 
+function leanRoomMm({ widthMm }: Box): number {
+  return Math.min(leanShares.most * widthMm, Math.max(leanShares.least * widthMm, widthMm - labelsMm));
+}
+
 /** The line's lean to the scale of the drawing, or less where it would take the line out of its room. */
 function drawnLean(
   lean: LineLean,
@@ -141,10 +150,14 @@ function isHookLength(lower: Feature, upper: Feature): boolean {
   return lower.kind === "hook" || (lower.kind === "touch" && upper.kind === "loop");
 }
 
-function stretchesBetween(features: readonly Feature[], hookHeightMm: number): Stretch[] {
+function stretchesBetween(
+  features: readonly Feature[],
+  { upMm }: LineShape,
+  hookHeightMm: number,
+): Stretch[] {
   return features.slice(1).map((upper, i) => {
     const lower = features[i]!;
-    const lengthMm = upper.fromHookMm - lower.fromHookMm;
+    const lengthMm = upMm(upper.fromHookMm) - upMm(lower.fromHookMm);
     const ends = (lower.kind === "hook" ? hookHeightMm : lower.radiusMm) + upper.radiusMm;
     const apart = lengthMm > apartMm;
     if (isHookLength(lower, upper)) return { lengthMm, leastMm: ends + (apart ? leastBareMm : touchingMm) };
@@ -168,7 +181,7 @@ function layRun(
   roomMm: number,
 ): { feature: Feature; alongMm: number }[] | undefined {
   if (lying.length === 0) return [];
-  const stretches = stretchesBetween([...lying, touch], hookHeightMm).map((stretch, i) =>
+  const stretches = stretchesBetween([...lying, touch], upright, hookHeightMm).map((stretch, i) =>
     lying[i]!.kind === "hook"
       ? { ...stretch, leastMm: Math.min(stretch.leastMm, hookHeightMm + bareLyingMm) }
       : stretch,

@@ -4,8 +4,8 @@ import { type Point, point } from "../items.ts";
 import type { Box } from "../kit.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
 import { leastShotRadiusMm } from "../parts/shot.ts";
-import type { LineLean } from "./current-shape.ts";
-import { type Feature, type LinePlaces, placeOnLine } from "./rig-places.ts";
+import type { LineShape } from "./current-shape.ts";
+import { type Feature, type LinePlaces, leftFreeMm, placeOnLine } from "./rig-places.ts";
 
 /** Where everything of a rig stands on the drawing; marks and labels are painted from it. */
 export interface RigPlan extends LinePlaces {
@@ -37,17 +37,19 @@ const leastShotScale = 0.2;
 /** A float is drawn at least this wide at its widest, thinner ones being exaggerated. */
 const leastFloatWidthMm = 2.4;
 const loopHalfMm = 1.5;
+/** The share of the width that a line which trails behind its float may take up. */
+const trailShare = 0.3;
 /** Places a rig made up for one depth; undefined where the box is too small for it. */
 export function planRig(
   { rig }: SolvedRig,
   depth: SolvedDepth,
-  lean: LineLean,
+  shape: LineShape,
   box: Box,
   room: PlanRoom,
 ): RigPlan | undefined {
   const { below, above } = depth.lock;
   for (const floatShare of floatShares) {
-    const frame = rigFrame(rig, depth, box, room, floatShare);
+    const frame = rigFrame(rig, depth, shape, box, room, floatShare);
     const { floatAt, surfaceMm } = frame;
     const roomAboveMm = lockRoomShare * Math.hypot(floatAt.xMm, floatAt.yMm - surfaceMm);
     const largest = Math.min(1, Math.max(0.45, box.heightMm / 150));
@@ -55,7 +57,7 @@ export function planRig(
       const lockAboveRadiiMm = above.map((shot) => shotRadiusMm(shot, shotScale));
       if (lockAboveRadiiMm.reduce((sum, radiusMm) => sum + 2 * radiusMm, 0) > roomAboveMm) continue;
       const features = lineFeatures(rig.hookLengthMm, depth, below, shotScale);
-      const placed = placeOnLine(features, depth.overdepthMm, lean, frame);
+      const placed = placeOnLine(features, depth.overdepthMm, shape, frame);
       if (placed) return { ...frame, lockAboveRadiiMm, ...placed };
     }
   }
@@ -66,6 +68,7 @@ export function planRig(
 function rigFrame(
   { float, water }: SolvedRig["rig"],
   depth: SolvedDepth,
+  shape: LineShape,
   box: Box,
   room: PlanRoom,
   floatShare: number,
@@ -74,12 +77,15 @@ function rigFrame(
   const floatLengthScale = Math.min(1, (floatShare * height) / lengthMm(float));
   const widest = Math.max(...float.profile.map((p) => p.diameterMm));
   const surfaceMm = room.aboveMm + Math.max(1, depth.tipShowingMm * floatLengthScale + 0.6);
-  const x = Math.min(16, Math.max(water === "flowing" ? 11 : 9, 0.17 * box.widthMm));
+  const bedMm = box.heightMm - room.belowMm;
+  const leastX = Math.min(16, Math.max(water === "flowing" ? 11 : 9, 0.17 * box.widthMm));
+  const trailMm = (-shape.lean(0) * (bedMm - surfaceMm)) / depth.depthMm;
+  const x = Math.max(leastX, Math.min(trailShare * box.widthMm, trailMm + leftFreeMm));
   return {
     box,
     float,
     surfaceMm,
-    bedMm: box.heightMm - room.belowMm,
+    bedMm,
     floatAt: point(x, surfaceMm + depth.draughtMm * floatLengthScale),
     floatLengthScale,
     floatWidthScale: Math.max(floatLengthScale, leastFloatWidthMm / widest),

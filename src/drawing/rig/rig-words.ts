@@ -4,7 +4,7 @@ import { groupShot, type ShotGroup } from "../../core/tackle/shot-groups.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
 import type { DrawingKit } from "../kit.ts";
-import { drawnHang } from "./current-shape.ts";
+import { asDrawn, drawnHang } from "./current-shape.ts";
 
 /** Title of a rig's drawing. */
 export function rigTitle(
@@ -23,7 +23,8 @@ export function rigTitle(
 export function rigDescription(solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit): string {
   const { rig } = solved;
   const { words, figures } = kit;
-  const { floatToHookMm, overdepthMm } = depth;
+  const { floatToHookMm } = depth;
+  const { overdepthMm } = asDrawn(solved, depth);
   const told = [
     ...groupShot(depth.lineShot, overdepthMm).map((group) => ({
       fromHookMm: group.shots[0]!.fromHookMm,
@@ -47,7 +48,16 @@ export function rigDescription(solved: SolvedRig, depth: SolvedDepth, kit: Drawi
   });
   const hang = drawnHang(solved, depth);
   if (!hang) return rig.water === "flowing" ? `${said} ${words("drawing.rig.spoken-flow")}` : said;
-  return `${said} ${words(hang.leadMm >= 0 ? "drawing.rig.spoken-lead" : "drawing.rig.spoken-trail")}`;
+  const { paceMs, heldBackShare, leadMm } = hang;
+  const flow = words(`drawing.rig.spoken-${leadMm >= 0 ? "lead" : "trail"}`, {
+    pace: figures.pace(paceMs),
+    held:
+      heldBackShare === 0
+        ? words("drawing.hang.free")
+        : words("drawing.hang.held", { share: figures.share(heldBackShare) }),
+    gap: figures.shortGap(Math.abs(leadMm)),
+  });
+  return `${said} ${flow}`;
 }
 
 function spokenAt(fromHookMm: number, what: string, { words, figures }: DrawingKit): string {

@@ -1,4 +1,5 @@
 import { movedPart } from "../../core/depth/setting.ts";
+import { feelStepMm, raiseStepMm } from "../../core/flow/feel-for-bed.ts";
 import { forbiddenLead } from "../../core/tackle/lead-rule.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
 import { publicAddress, sitePaths } from "../../model/addresses.ts";
@@ -36,7 +37,8 @@ export function cardContent(solved: SolvedRig, guide: Guide, kit: DrawingKit): C
     hook: unbroken(words("card.hook", { size: rig.hook.size })),
     shot: words("card.shot", { scale: rig.scaleTitle, metals: metalText(solved.depths, words) }),
     setDepth: words(`card.set-depth.${rig.water}`, {
-      step: unbroken(figures.shortGap(50)),
+      lower: unbroken(figures.shortGap(feelStepMm)),
+      raise: unbroken(figures.shortGap(raiseStepMm)),
       moved: words(`told.moved.${keyOf(moved)}`),
     }),
     recordDepth: words(`card.record-depth.${keyOf(moved)}`),

@@ -38,7 +38,7 @@ export const tables: Readonly<Record<string, (at: Attributes, context: LiveConte
       ? feedTable(fall.value, quantities(at, "pace", "paces"), quantities(at, "length", "depths"))
       : fall;
     if (!feed.ok) throw unknown("bait that sinks", at("bait"), []);
-    return feedPlaceTable(feed.value, "spot", context);
+    return feedPlaceTable(feed.value, context);
   },
   "groundbait-fall": (at, context) => {
     const paces = quantities(at, "pace", "paces");

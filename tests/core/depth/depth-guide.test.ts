@@ -22,7 +22,6 @@ const lead = (size: string, massG: number, fromHookMm: number, role: PlacedShot[
 const still: DepthGuideInput = {
   float: straightQuill,
   water: pool,
-  flowing: false,
   depthMm: 2000,
   shot: [],
   hookAndBaitPullG: 0,
@@ -99,16 +98,6 @@ describe("a 1.5 mm tip with a No 8 at 8 cm in still water", () => {
     expect(at(withBait, 90).tipShowingMm).toBeCloseTo(111.321, 2);
     expect(at(withBait, 95).tipShowingMm).toBeCloseTo(115, 2);
   });
-
-  it("drags under in running water as soon as the shot touches, though the bait may trip along", () => {
-    const flowing = { ...rig, flowing: true };
-    expect(at(flowing, 40)).toMatchObject({ state: "rests on the bed" });
-    expect(at(flowing, 40).tipShowingMm).toBeCloseTo(100, 6);
-    expect(at(flowing, 90)).toMatchObject({
-      state: "drags under",
-      tipShowingMm: null,
-    });
-  });
 });
 
 describe("the draught", () => {
@@ -153,13 +142,11 @@ describe("a lift rig", () => {
 describe("a float with too much shot at its lock", () => {
   it("has no guide, as it is under at every depth; what is too much, taken off, brings the tip to the water", () => {
     const line = lead("No 8", 0.06, 80, "telltale");
-    for (const flowing of [false, true]) {
-      const result = depthGuide({ ...still, flowing, shot: [line, lead("AAA", 2.4, 1800, "lock")] });
-      const [finding] = result.findings;
-      expect(finding).toMatchObject({ code: "load-sinks-float", severity: "error" });
-      const { pullG: allG, mostPullG } = finding!.values as { pullG: number; mostPullG: number };
-      expect(tipShowingMm(straightQuill, allG - (allG - mostPullG), pool)).toBeCloseTo(0, 6);
-    }
+    const result = depthGuide({ ...still, shot: [line, lead("AAA", 2.4, 1800, "lock")] });
+    const [finding] = result.findings;
+    expect(finding).toMatchObject({ code: "load-sinks-float", severity: "error" });
+    const { pullG: allG, mostPullG } = finding!.values as { pullG: number; mostPullG: number };
+    expect(tipShowingMm(straightQuill, allG - (allG - mostPullG), pool)).toBeCloseTo(0, 6);
   });
 });
 
@@ -239,24 +226,12 @@ describe("any rig", () => {
     );
   });
 
-  it("in running water never rises once its lowest shot touches", () => {
-    fc.assert(
-      fc.property(rigs, (rig) => {
-        const lowest = Math.min(...rig.shot.map(({ fromHookMm }) => fromHookMm));
-        for (const step of guideOrSunk({ ...rig, flowing: true })) {
-          if (step.overdepthMm >= lowest)
-            expect(step).toMatchObject({ state: "drags under", tipShowingMm: null });
-        }
-      }),
-    );
-  });
-
   it("keeps draught + float to hook = depth + overdepth, and its lines in order and apart", () => {
     fc.assert(
-      fc.property(rigs, fc.boolean(), (rig, flowing) => {
+      fc.property(rigs, (rig) => {
         const total = rig.shot.reduce((sum, s) => sum + pullG(s.massG, s.metal, pool), rig.hookAndBaitPullG);
         const draught = draughtMm(rig.float, total, pool);
-        const steps = guideOrSunk({ ...rig, flowing });
+        const steps = guideOrSunk(rig);
         for (const [i, step] of steps.entries()) {
           expect(draught + step.floatToHookMm).toBeCloseTo(rig.depthMm + step.overdepthMm, 6);
           if (i > 0) expect(step.overdepthMm - steps[i - 1]!.overdepthMm).toBeGreaterThanOrEqual(5);

@@ -2,7 +2,6 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   choosePlummet,
-  feelForBed,
   keptForPlumbing,
   lightestPlummetG,
   type PlumbedFloat,
@@ -138,32 +137,5 @@ describe("the plummet", () => {
   it("must weigh something", () => {
     const choice = choosePlummet(straightQuill, 0, [{ massG: Number.NaN, metal: "lead" }], "lead", pool);
     expect(choice.findings[0]!.code).toBe("plummet-weight");
-  });
-});
-
-describe("running water without a plummet", () => {
-  // 1.2 m deep, lowest shot 15 cm from the hook: it touches from a setting of 1.35 m on.
-  it("goes deeper until the float is pulled down, then raises the hook 2 to 5 cm", () => {
-    const bed = feelForBed(1200, 150);
-    expect(bed.ok && bed.value.runs.map(({ settingMm, pulledDown }) => [settingMm, pulledDown])).toEqual([
-      [1000, false],
-      [1100, false],
-      [1200, false],
-      [1300, false],
-      [1400, true],
-    ]);
-    expect(bed.ok && [bed.value.fishFromMm, bed.value.fishToMm]).toEqual([1350, 1380]);
-  });
-
-  it("comes shallower where the first guess drags", () => {
-    const bed = feelForBed(750, 100);
-    expect(bed.ok && bed.value.runs.map(({ settingMm }) => settingMm)).toEqual([1000, 900, 800]);
-    expect(bed.ok && bed.value.fishToMm).toBe(880);
-  });
-
-  it("does not search for a depth that cannot be", () => {
-    expect(feelForBed(0, 100).findings[0]!.code).toBe("depth-not-positive");
-    expect(feelForBed(1000, 100, 1000, 0).findings[0]!.code).toBe("plumbing-guess");
-    expect(feelForBed(1e7, 100).findings[0]!.code).toBe("plumbing-guess");
   });
 });

@@ -3,8 +3,8 @@ import {
   ballFall,
   feedDriftMm,
   feedDriftTable,
-  feedUpstreamMm,
   groundbaitBall,
+  meetTheBait,
 } from "../../../src/core/flow/feed-drift.ts";
 import { meanPaceShare, paceAtMmS, timedPaceMs } from "../../../src/core/flow/profile.ts";
 import { valueIn } from "../sink/rigs.ts";
@@ -37,11 +37,36 @@ test("10 m in 25 s is 0.4 m/s, and the mean over the depth is that of gauging wi
   expect(meanPaceShare).toBeLessThan(0.88);
 });
 
-test("the throw goes upstream of where the bait hangs", () => {
-  const drift = valueIn(feedDriftMm(0.2, 1500, 0.05));
-  expect(drift).toBeCloseTo(5250, 6);
-  expect(feedUpstreamMm(drift, { kind: "held", leadMm: 250 })).toBeCloseTo(5000, 6);
-  expect(feedUpstreamMm(drift, { kind: "downstream", distanceMm: 8000 })).toBeCloseTo(-2750, 6);
+test("thrown with the cast, feed and bait come to one place of the bed at one time", () => {
+  // Feed followed down step by step through the profile, and a float that goes on all the while.
+  for (const [paceMs, depthMm, fallMs, floatPaceMs, leadMm] of [
+    [0.5, 2000, 0.05, 0.46, -500],
+    [0.5, 2000, 0.05, 0.23, 1140],
+    [0.3, 1200, 0.08, 0, 900],
+  ] as const) {
+    const drift = valueIn(feedDriftMm(paceMs, depthMm, fallMs));
+    const meeting = meetTheBait(drift, depthMm / 1000 / fallMs, floatPaceMs, leadMm);
+    let feedMm = -meeting.upstreamOfCastMm;
+    let timeS = 0;
+    const stepS = 1e-3;
+    for (let down = 0; down < depthMm; down += fallMs * 1000 * stepS) {
+      feedMm += paceAtMmS(down + 500 * fallMs * stepS, depthMm, paceMs * 1000) * stepS;
+      timeS += stepS;
+    }
+    expect(timeS).toBeCloseTo(meeting.afterS, 2);
+    const baitMm = floatPaceMs * 1000 * timeS + leadMm;
+    expect(Math.abs(feedMm - baitMm)).toBeLessThan(20);
+    expect(Math.abs(feedMm - meeting.belowCastMm)).toBeLessThan(20);
+  }
+});
+
+test("feed for a float that runs free goes in at the float, for a stopped one far above it", () => {
+  // 2 m at 10 m in 20 s with maggots at 5 cm a second: 40 s down, 17.5 m along, and a float at 0.46 m/s is 18.4 m on.
+  const drift = valueIn(feedDriftMm(0.5, 2000, 0.05));
+  expect(drift).toBeCloseTo(17_500, 6);
+  expect(meetTheBait(drift, 40, 0.46, -500).upstreamOfCastMm).toBeCloseTo(-400, 6);
+  expect(meetTheBait(drift, 40, 0.23, 1100).upstreamOfCastMm).toBeCloseTo(7200, 6);
+  expect(meetTheBait(drift, 40, 0, 1650).upstreamOfCastMm).toBeCloseTo(15_850, 6);
 });
 
 test("the table runs over paces and depths", () => {

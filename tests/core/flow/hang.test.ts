@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { hangInCurrent } from "../../../src/core/flow/hang.ts";
 import { lineDensityKgM3 } from "../../../src/core/flow/hanging-rig.ts";
-import { balanceOf, type FlowRig } from "../../../src/core/flow/line-balance.ts";
+import { balanceOf, type FlowRig, hangingFrom } from "../../../src/core/flow/line-balance.ts";
 import { neededLoadShare, tooLightPaceMs } from "../../../src/core/flow/too-light.ts";
 import { gravityMmS2, sinkerOf } from "../../../src/core/sink/body-fall.ts";
 import {
@@ -30,7 +30,7 @@ test("one weight without line drag hangs at tan θ = drag ÷ weight", () => {
     const re = (Math.abs(towMmS) * diameterMm) / fluid.viscosityMm2S;
     const dragUn =
       0.5 * fluid.densityGMm3 * (Math.PI / 4) * diameterMm ** 2 * ballDragCoefficient(re) * towMmS ** 2;
-    const line = balanceOf(rig).lineUp(1000, () => towMmS, { kind: "length", lengthMm: 700 });
+    const line = balanceOf(rig).lineUp(hangingFrom(1000), () => towMmS, { kind: "length", lengthMm: 700 });
     const [hook, eye] = [line.points[0]!, line.points.at(-1)!];
     const tan = (hook.xMm - eye.xMm) / (hook.depthMm - eye.depthMm);
     // The ball's drag is tabled to 1e-4, the balance itself is exact.
@@ -48,7 +48,7 @@ test("a bait whose fall was measured hangs at the square of tow over fall", () =
     bait: { massG: 0.1, densityKgM3: 1100, fallMs: 0.08 },
   });
   for (const towMmS of [20, 80, 250]) {
-    const line = balanceOf(rig).lineUp(1000, () => towMmS, { kind: "length", lengthMm: 700 });
+    const line = balanceOf(rig).lineUp(hangingFrom(1000), () => towMmS, { kind: "length", lengthMm: 700 });
     const [hook, eye] = [line.points[0]!, line.points.at(-1)!];
     const tan = (hook.xMm - eye.xMm) / (hook.depthMm - eye.depthMm);
     expect(Math.abs(tan / (towMmS / 80) ** 2 - 1)).toBeLessThan(1e-9);
@@ -58,8 +58,8 @@ test("a bait whose fall was measured hangs at the square of tow over fall", () =
 test.each([50, 150, 400, -300])("line towed at %d mm/s lies as an ODE library has it", (towMmS) => {
   const rig = stick([]);
   const lengthMm = 1500;
-  const line = balanceOf(rig).lineUp(0, () => towMmS, { kind: "length", lengthMm });
-  const bait = balanceOf(rig).lineUp(0, () => towMmS, { kind: "length", lengthMm: 1e-9 });
+  const line = balanceOf(rig).lineUp(hangingFrom(0), () => towMmS, { kind: "length", lengthMm });
+  const bait = balanceOf(rig).lineUp(hangingFrom(0), () => towMmS, { kind: "length", lengthMm: 1e-9 });
   // Angle φ of the line from level and tension T against length: the same forces, in the line's own directions.
   const d = rig.mainLineDiameterMm;
   const lineWeight = (Math.PI / 4) * d * d * (lineDensityKgM3 * 1e-6 - fluid.densityGMm3) * gravityMmS2;
@@ -88,7 +88,6 @@ test("in still water the rig hangs straight down", () => {
   const hang = valueIn(hangInCurrent(stick(bulked, { floatToHookMm: 1700 }), 0, 0));
   expect(hang.hookDepthMm).toBeCloseTo(1800, 1);
   expect(hang.leadMm).toBeCloseTo(0, 6);
-  expect(hang.extraDepthMm).toBeCloseTo(200, 1);
 });
 
 test.each([
@@ -112,25 +111,6 @@ test("a float run free goes a little slower than the surface, and nothing pulls 
   expect(Math.abs(hang.angleAtFloatDeg)).toBeLessThan(5);
 });
 
-test("with the extra depth set, the bait is where it was wanted", () => {
-  for (const aboveBedMm of [0, 100]) {
-    for (const share of [0, 0.2, 0.5]) {
-      const rig = stick(bulked);
-      const { extraDepthMm } = valueIn(hangInCurrent(rig, 0.3, share, aboveBedMm));
-      const longer = stick(bulked, { floatToHookMm: rig.floatToHookMm + extraDepthMm! });
-      // A longer line slows a float run free a little more, so hold it at the pace it had.
-      const before = valueIn(hangInCurrent(rig, 0.3, share)).floatPaceMs;
-      const free = valueIn(hangInCurrent(longer, 0.3, 0)).floatPaceMs;
-      const again = valueIn(hangInCurrent(longer, 0.3, Math.max(0, 1 - before / free)));
-      expect(Math.abs(again.hookDepthMm - (2000 - aboveBedMm))).toBeLessThan(10);
-    }
-  }
-});
-
-test("no length of line helps where the pace is far too much", () => {
-  expect(valueIn(hangInCurrent(stick(strungOut), 0.8, 1)).extraDepthMm).toBeNull();
-});
-
 test("a rig is too light from the pace at which its bait is lifted, and the load found keeps it down", () => {
   const rig = stick(strungOut);
   const paceMs = valueIn(tooLightPaceMs(rig, 0.3, 100))!;
@@ -151,7 +131,7 @@ test("a heavy rig is never too light, and no load of shot stops a bare line in a
 
 test("over depth in still water the hook touches the bed", () => {
   const hang = valueIn(hangInCurrent(stick(bulked, { floatToHookMm: 2200 }), 0.05, 0));
-  expect(hang.touchesBed).toBe(true);
+  expect(hang.offBedMm).toBe(0);
   expect(hang.hookDepthMm).toBe(2000);
 });
 

@@ -21,12 +21,13 @@ test("at the share found the float just goes under, and not before", () => {
       fc.double({ min: 0.5, max: 20, noNaN: true }),
       fc.double({ min: 0.3, max: 10, noNaN: true }),
       fc.double({ min: 0.02, max: 0.5, noNaN: true }),
-      (dragAreaCm2, loadG, tipPullG) => {
+      fc.double({ min: 1.1, max: 1.5, noNaN: true }),
+      (dragAreaCm2, loadG, tipPullG, freeMs) => {
         const held = { dragAreaCm2, loadG, tipPullG };
-        const share = valueIn(holdBackShareMax(held, "bottom", 1.5, water));
-        if (share === 1) return;
-        expect(heldBack(held, "bottom", 1.5 * share * 1.001, water).goesUnder).toBe(true);
-        expect(heldBack(held, "bottom", 1.5 * share * 0.999, water).goesUnder).toBe(false);
+        const share = valueIn(holdBackShareMax(held, "bottom", 1.5, freeMs, water));
+        const past = (heldShare: number) => 1.5 - (1 - heldShare) * freeMs;
+        if (share > 0) expect(heldBack(held, "bottom", past(share) * 0.999, water).goesUnder).toBe(false);
+        if (share < 1) expect(heldBack(held, "bottom", past(share) * 1.001, water).goesUnder).toBe(true);
       },
     ),
     { seed: 7 },
@@ -37,19 +38,19 @@ test("fixed top and bottom the flow lifts it instead, and it may be stopped", ()
   const byTop = heldBack(float, "top and bottom", 0.6, water);
   expect(byTop.pushedDownG).toBeLessThan(0);
   expect(byTop.goesUnder).toBe(false);
-  expect(valueIn(holdBackShareMax(float, "top and bottom", 0.6, water))).toBe(1);
-  expect(valueIn(holdBackShareMax(float, "bottom", 0.6, water))).toBeLessThan(1);
+  expect(valueIn(holdBackShareMax(float, "top and bottom", 0.6, 0.55, water))).toBe(1);
+  expect(valueIn(holdBackShareMax(float, "bottom", 0.6, 0.55, water))).toBeLessThan(1);
 });
 
 test("more load and more tip stand more holding back", () => {
   const share = (changes: Partial<HeldFloat>) =>
-    valueIn(holdBackShareMax({ ...float, ...changes }, "bottom", 1, water));
+    valueIn(holdBackShareMax({ ...float, ...changes }, "bottom", 1, 0.9, water));
   expect(share({ loadG: 4 })).toBeGreaterThan(share({}));
   expect(share({ tipPullG: 0.3 })).toBeGreaterThan(share({}));
   expect(share({ dragAreaCm2: 3 })).toBeGreaterThan(share({}));
 });
 
 test("a float with no load has no answer", () => {
-  const found = holdBackShareMax({ ...float, loadG: 0 }, "bottom", 0.3, water);
+  const found = holdBackShareMax({ ...float, loadG: 0 }, "bottom", 0.3, 0.27, water);
   expect(found.ok).toBe(false);
 });
