@@ -34,6 +34,12 @@ test("no bites at dead depth: ten minutes, 20 cm shallower, 20 cm more, then 5 c
   }
 });
 
+test("bites while the bait sinks in still water: 15 cm shallower", () => {
+  const asked = places(/\bBites (?:on the way down\.|while it sinks\.|only just after the cast).{0,200}/g);
+  expect(asked.length).toBeGreaterThanOrEqual(4);
+  for (const { name, found } of asked) expect(found, name).toMatch(/shallower by 15 cm|15 cm shallower/);
+});
+
 test("a change is given ten minutes", () => {
   const given = places(/\b(?:give (?:it|each change)|try it) ([\w-]+ (?:minutes|casts|times|runs))\b/gi);
   expect(given.length).toBeGreaterThanOrEqual(3);
