@@ -34,12 +34,16 @@ export function flowTable(flow: readonly FlowFigure[], kit: TableKit): TextTable
       words("page.in-water.bait"),
       words("page.in-water.set", { height }),
       words("page.in-water.feed"),
+      words("page.in-water.feed-meets"),
     ],
     rows: flow.map((figure) => [
       held(figure, kit),
       whereBait(figure, kit),
       howToSet(figure, kit),
       whereFeed(figure, kit),
+      words("page.in-water.below-cast", {
+        gap: figures.shortDepth(Math.max(0, thrown(figure.feed.belowCastMm))),
+      }),
     ]),
   };
 }
@@ -71,10 +75,7 @@ function howToSet({ extraDepthMm }: FlowFigure, { words, figures }: TableKit): s
 function whereFeed({ feed }: FlowFigure, { words, figures }: TableKit): string {
   const thrownAt = thrown(feed.upstreamOfCastMm);
   const where = thrownAt === 0 ? "at-float" : thrownAt > 0 ? "upstream" : "downstream";
-  return words(`page.in-water.${where}`, {
-    gap: figures.shortDepth(Math.abs(thrownAt)),
-    meets: figures.shortDepth(Math.max(0, thrown(feed.belowCastMm))),
-  });
+  return words(`page.in-water.${where}`, { gap: figures.shortDepth(Math.abs(thrownAt)) });
 }
 
 /** Between the lines of the table of lift and pull [mm]. */
