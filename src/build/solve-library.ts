@@ -1,3 +1,4 @@
+import { setImmediate as turn } from "node:timers/promises";
 import { findingTable, type Subject } from "../core/finding-table.ts";
 import type { Library } from "../model/library.ts";
 import type { Message, Staged } from "../model/message.ts";
@@ -32,7 +33,7 @@ export async function solveLibrary(
   const messages: Message[] = [];
   const solved: SolvedRig[] = [];
   for (const entry of library.rigs) {
-    await new Promise((turn) => setImmediate(turn));
+    await turn();
     const dry = solveRig(entry.rig);
     const rig = dry.ok ? withWater(dry.value) : dry;
     const told = new Map(

@@ -18,7 +18,6 @@ export const rivalsOf = (work: WorkFolder) =>
 
 /** Ends what a dead build began, and deletes what it left; leaves alone what somebody else is at. */
 export function clearAfter(dead: WorkFolder, tell: Tell): void {
-  if (rivalsOf(dead).some(isAtWork)) return;
   const work = adopt(dead);
   if (!work) return;
   if (rivalsOf(work).some(isAtWork)) {

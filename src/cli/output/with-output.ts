@@ -4,7 +4,7 @@ import type { OutputFile } from "../../markup/output.ts";
 import { exitCodes } from "../command.ts";
 import { Trouble, writeTrouble } from "../trouble.ts";
 import { claim } from "./claim.ts";
-import { clearLeftovers, endWork, type Tell } from "./leftovers.ts";
+import { endWork, type Tell } from "./leftovers.ts";
 import { refuseProtected, requireOwnFolder, truePlace } from "./own-folder.ts";
 import { signEveryMs } from "./owner.ts";
 import { onSignal } from "./signals.ts";
@@ -70,12 +70,10 @@ export async function withOutput<T>(place: Place, run: (output: ClaimedOutput) =
 }
 
 /** Finds the output folder's true place, refuses what no build may replace, and makes the way there. */
-function prepare({ out, contentFolders, tell }: Place) {
+function prepare({ out, contentFolders }: Place) {
   const target = truePlace(out);
-  const parent = dirname(target);
   refuseProtected(target, out, contentFolders);
-  clearLeftovers([parent], tell);
-  return { target, firstMade: makeWay(parent) };
+  return { target, firstMade: makeWay(dirname(target)) };
 }
 
 /**

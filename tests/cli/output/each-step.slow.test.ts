@@ -1,8 +1,10 @@
 import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { setTimeout as pause } from "node:timers/promises";
 import { build as bundle } from "esbuild";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { outputKey, workName } from "../../../src/cli/output/owner.ts";
 import { temporaryFolder } from "../../support/cli.ts";
 import { expectWhole } from "../../support/output/whole.ts";
 import { run } from "../../support/run-process.ts";
@@ -38,14 +40,17 @@ function trial(template?: string) {
   else mkdirSync(folder);
   const out = join(folder, "out");
   const state = join(folder, "../state");
+  const rival = join(folder, workName(outputKey("out")));
   /** Runs the driver in a place where it finds no output by itself; its notes alone lead it there. */
   const drive = (args: readonly string[], fault = "", at = 0) =>
     run(process.execPath, ["--import", faults, driver, ...args], tools, {
-      env: { XDG_STATE_HOME: state, FAULT: fault, FAULT_AT: String(at) },
+      env: { XDG_STATE_HOME: state, FAULT: fault, FAULT_AT: String(at), RIVAL: rival },
     });
   return {
     folder,
     out,
+    /** The work folder of a build that is alive. */
+    rival,
     build: (title: string, fault?: string, at?: number) => drive(["build", out, title], fault, at),
     clear: (fault?: string, at?: number) => drive(["clear"], fault, at),
     title: () => readFileSync(join(out, "site/index.html"), "utf8").split(" ")[0],
@@ -85,6 +90,61 @@ describe.each(["kill", "torn"])("a build whose process ends at some step (%s)", 
     }
     expect([...left].sort()).toEqual(isOld ? ["new", "old"] : ["new", "none"]);
   });
+});
+
+it("a build whose process ends at some step never brings back half of an old output, though the new one be taken away", async () => {
+  const old = await withOldOutput();
+  const steps = stepsOf((await trial(old).build("new")).stdout);
+  for (let at = 1; at <= steps; at++) {
+    const { folder, out, build, clear, title } = trial(old);
+    await build("new", "kill", at);
+    if (!existsSync(out) || title() === "old") continue;
+    rmSync(out, { recursive: true });
+    await clear();
+    if (existsSync(out)) expectWhole(out);
+    else expect(readdirSync(folder), `step ${at}`).toEqual([]);
+  }
+});
+
+it("a build whose output somebody changes as it comes into its place takes the old one back, and keeps the change", async () => {
+  const old = await withOldOutput();
+  const steps = stepsOf((await trial(old).build("new")).stdout);
+  let spoilt = 0;
+  for (let at = 1; at <= steps; at++) {
+    const { folder, out, build, title } = trial(old);
+    const { code, stderr } = await build("new", "spoil", at);
+    if (code === 0) continue;
+    spoilt++;
+    expect(stderr).toMatch(
+      /^Trouble: .*site\/index\.html was changed by something else .*; what is there is as it was/m,
+    );
+    expectWhole(out);
+    expect(title()).toBe("old");
+    const kept = readdirSync(folder).filter((name) => name !== "out");
+    expect(kept).toEqual([expect.stringContaining("dotdown-kept-")]);
+    expect(readFileSync(join(folder, kept[0]!, "next/site/index.html"), "utf8")).toMatch(/more$/);
+  }
+  expect(spoilt).toBe(1);
+});
+
+it("a build that another one comes before at the last moment gives way until that is done", async () => {
+  // The first folders that a build makes are that of its notes and its own.
+  for (const at of [1, 2, 3]) {
+    const { folder, out, rival, build } = trial();
+    const ended = build("new", "rival", at);
+    await pause(1500);
+    if (!existsSync(rival)) {
+      await ended;
+      continue;
+    }
+    expect(existsSync(out), `step ${at}`).toBe(false);
+    rmSync(rival, { recursive: true });
+    expect(await ended, `step ${at}`).toMatchObject({
+      code: 0,
+      stderr: expect.stringContaining("this one waits"),
+    });
+    expect(readdirSync(folder)).toEqual(["out"]);
+  }
 });
 
 describe("a clearing up whose process ends at some step", () => {

@@ -5,6 +5,7 @@ import {
   readdirSync,
   readFileSync,
   realpathSync,
+  renameSync,
   rmSync,
   symlinkSync,
   writeFileSync,
@@ -42,7 +43,11 @@ const build = (to = out, title = "Test guide") =>
 /** A build that must be refused, with nothing written, deleted or left behind. */
 async function expectRefused(to: string, ...reasons: (string | RegExp)[]): Promise<void> {
   const before = hashesBelow(folder);
-  const refused = await build(to).catch((error) => error);
+  const work = { out: to, contentFolders: [content], tell: expect.unreachable };
+  // Before anything else is done, so that nobody waits long to hear it.
+  const refused = await withOutput(work, async () => expect.unreachable()).catch(
+    (error: unknown) => error as Error,
+  );
   expect(refused).toBeInstanceOf(UsageError);
   for (const reason of reasons) expect(refused.message).toMatch(reason);
   expect(hashesBelow(folder)).toEqual(before);
@@ -153,6 +158,13 @@ describe("a place that no build may ever replace is refused", () => {
     ["the working folder", () => ".", "is the working folder"],
     ["what the working folder is in", () => "..", "is a folder that the working folder is in"],
   ])("%s", async (_, place, reason) => expectRefused(place(), new RegExp(reason)));
+
+  it("what the content is truly in, where that is named by a link", async () => {
+    mkdirSync(join(folder, "real"));
+    renameSync(content, join(folder, "real/content"));
+    symlinkSync("real/content", content);
+    await expectRefused(join(folder, "real"), "is a folder that the content folder");
+  });
 
   it("even where it is empty and reached by a link", async () => {
     const home = join(folder, "home");
