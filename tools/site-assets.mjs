@@ -1,10 +1,19 @@
 // Makes what every page of the site loads: the style sheet, the fonts and the page scripts.
+import { existsSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { build } from "esbuild";
 import subsetFont from "subset-font";
+import { billOfMaterials } from "./licences.mjs";
 
 const require = createRequire(import.meta.url);
+const fontPackage = "@expo-google-fonts/ibm-plex-sans";
+/** Where a package lies; some do not let their own description be asked for. */
+const packageFolder = (name) =>
+  require.resolve
+    .paths(name)
+    .map((folder) => `${folder}/${name}`)
+    .find((folder) => existsSync(folder));
 const scripts = ["page", "filters", "rig", "fit", "card", "search", "service-worker"];
 const fontFiles = {
   regular: "400Regular/IBMPlexSans_400Regular.ttf",
@@ -45,6 +54,7 @@ export async function siteAssets() {
     // Opened from disk a page may not load modules.
     format: "iife",
     target: "es2020",
+    metafile: true,
     charset: "utf8",
     plugins: [fontsWithin(fonts)],
     alias: { "#jsx/jsx-runtime": "./src/markup/jsx-runtime.ts" },
@@ -63,6 +73,7 @@ export async function siteAssets() {
   for (const { path, text } of [...bundles.outputFiles, ...style.outputFiles]) {
     assets.set(path.split(/[\\/]/).at(-1), text);
   }
+  assets.set("licences.cdx.json", billOfMaterials([bundles.metafile], [fontPackage], packageFolder));
   assets.set("icon.svg", await readFile("templates/styles/icon.svg", "utf8"));
   return assets;
 }

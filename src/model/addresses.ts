@@ -19,6 +19,8 @@ export const sitePaths = {
   /** Front of a rig's card as a picture. */
   preview: (id: string) => `site/previews/${id}-front.png`,
   rigData: (id: string) => `site/data/${id}.js`,
+  /** What the guide ships of others, with versions and licences. */
+  licences: "site/assets/licences.cdx.json",
   asset: (name: string) => `site/assets/${name}`,
 } as const;
 

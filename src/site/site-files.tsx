@@ -18,8 +18,9 @@ export async function* siteFiles(given: SiteInput): AsyncIterable<OutputFile> {
   const pages = pagesOf(given);
   const { files, input } = loadedFiles(pages, given);
   const offline = new OfflineList(input);
+  const later = new Set(onDemand.map((path) => input.stamped?.get(path) ?? path));
   for (const file of files) {
-    if (file.path === input.stamped?.get(cardScript)) offline.addOnDemand(file);
+    if (later.has(file.path)) offline.addOnDemand(file);
     else offline.add(file);
     yield file;
   }
@@ -32,7 +33,7 @@ export async function* siteFiles(given: SiteInput): AsyncIterable<OutputFile> {
 }
 
 /** Too large to keep on a phone before anybody asks for it. */
-const cardScript = sitePaths.asset("card.js");
+const onDemand = [sitePaths.asset("card.js"), sitePaths.licences];
 
 const workerAsset = "service-worker.js";
 

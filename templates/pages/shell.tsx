@@ -163,7 +163,8 @@ function Foot({ view }: { view: View }) {
         {say("foot.imprint", {
           publisher: library.guide.publisher,
           edition: library.guide.edition.replaceAll("-", "\u2011"),
-        })}
+        })}{" "}
+        <a href={href(sitePaths.licences)}>{say("foot.licences")}</a>
       </p>
     </footer>
   );

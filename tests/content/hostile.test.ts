@@ -233,6 +233,12 @@ describe("what content asks for that cannot be", () => {
     expect(await told(edited("guide.yaml", "title:", `site-address: ${address}\ntitle:`))).toHaveLength(1);
   });
 
+  it("a number of YAML that has no end is told in words", async () => {
+    expect(await told(edited("guide.yaml", "edition: 2026-11-20", "edition: .inf"))).toEqual([
+      '13:10 error "edition" should be a text, but is no number that has an end [wrong-type]',
+    ]);
+  });
+
   it("a word of the glossary without a letter, or two for one anchor, is an error", async () => {
     const glossary = (...terms: string[]) => ({
       "glossary.yaml": terms.map((term) => `- { term: "${term}", meaning: Said. }\n`).join(""),

@@ -85,6 +85,7 @@ const expectedWords: Readonly<Record<string, string>> = {
 function shown(value: unknown): string {
   if (value === null) return "empty";
   if (Array.isArray(value)) return "a list";
+  if (typeof value === "number" && !Number.isFinite(value)) return "no number that has an end";
   return typeof value === "object" ? "a group of keys" : String(value);
 }
 

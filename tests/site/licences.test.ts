@@ -1,0 +1,76 @@
+import { readFileSync } from "node:fs";
+import { beforeAll, describe, expect, it } from "vitest";
+import { siteAssets } from "../../tools/site-assets.mjs";
+
+interface Component {
+  readonly type: string;
+  readonly "bom-ref": string;
+  readonly name: string;
+  readonly version: string;
+  readonly purl: string;
+  readonly author?: string;
+  readonly licenses: readonly {
+    readonly license: { id?: string; name?: string; text?: { content: string } };
+  }[];
+}
+
+let bill: { bomFormat: string; specVersion: string; version: number; components: Component[] };
+let scripts: string;
+beforeAll(async () => {
+  const assets = await siteAssets();
+  bill = JSON.parse(String(assets.get("licences.cdx.json")));
+  scripts = [...assets]
+    .flatMap(([name, content]) => (name.endsWith(".js") ? [String(content)] : []))
+    .join("\n");
+});
+
+const locked = JSON.parse(readFileSync("package-lock.json", "utf8")).packages as Record<
+  string,
+  { version: string; license: string }
+>;
+
+/** Source: CycloneDX 1.6, JSON: its required properties, and package URLs of the purl specification (from memory). */
+describe("the bill of materials of the site", () => {
+  it("is CycloneDX, each package once with what the format asks for", () => {
+    expect(bill).toMatchObject({ bomFormat: "CycloneDX", specVersion: "1.6", version: 1 });
+    const refs = bill.components.map((component) => component["bom-ref"]);
+    expect(new Set(refs).size).toBe(refs.length);
+    for (const { type, name, version, purl } of bill.components) {
+      expect(type).toBe("library");
+      expect(purl).toBe(`pkg:npm/${name.replace("@", "%40")}@${version}`);
+    }
+  });
+
+  it("has the versions and licences of the lock file, each with its words", () => {
+    for (const { name, version, licenses } of bill.components) {
+      const versions = Object.entries(locked).filter(([path]) => path.endsWith(`node_modules/${name}`));
+      expect(
+        versions.map(([, one]) => one.version),
+        name,
+      ).toContain(version);
+      const [{ license } = { license: {} }] = licenses;
+      expect(license.id ?? license.name, name).toMatch(/MIT|BSD|Apache|ISC|OFL|MPL|Zlib|0BSD/);
+    }
+    const wordless = bill.components.filter(({ licenses }) => !licenses[0]!.license.text);
+    // These packages come without a file of their licence; its name and the authors stand for it.
+    expect(wordless.map(({ name }) => name)).toEqual(["brotli", "css-box-shadow", "dfa", "fontkit"]);
+    for (const { name, licenses, author } of wordless) {
+      expect(licenses[0]!.license.id, name).toBe("MIT");
+      expect(author, name).toMatch(/\w/);
+    }
+  });
+
+  it("names all that the scripts are known to hold, and the fonts", () => {
+    const names = bill.components.map(({ name }) => name);
+    const known = [
+      "@expo-google-fonts/ibm-plex-sans",
+      "fontkit",
+      "minisearch",
+      "@cantoo/pdf-lib",
+      "satori",
+      "uqr",
+    ];
+    expect(names).toEqual(expect.arrayContaining(known));
+    expect(scripts.length).toBeGreaterThan(1_000_000);
+  });
+});
