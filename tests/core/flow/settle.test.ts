@@ -1,8 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { freePaceMmS } from "../../../src/core/flow/free-pace.ts";
 import { hangHeld, trot } from "../../../src/core/flow/hang.ts";
+import { lineDensityKgM3 } from "../../../src/core/flow/hanging-rig.ts";
 import { type FlowRig, hangingFrom } from "../../../src/core/flow/line-balance.ts";
 import { settle, streamOf, towOf } from "../../../src/core/flow/settle.ts";
+import { gravityMmS2, shotBody, sinkerOf } from "../../../src/core/sink/body-fall.ts";
+import { axialDragGMmS, bodyDragGS, crossFlowDragCoefficient } from "../../../src/core/water/drag.ts";
+import { odeSolver } from "../ode.ts";
 import { bulked, rigWith, shotAt, strungOut, valueIn } from "../sink/rigs.ts";
 
 const rig = (shot = strungOut, changes: Partial<FlowRig> = {}): FlowRig => ({
@@ -96,6 +100,68 @@ describe("the line of a float that moves along", () => {
     const shotOff = light.shot.filter(({ fromHookMm }) => fromHookMm < less.lyingMm).length;
     expect(shotOff).toBeGreaterThan(0);
     expect(less.weightUn).toBeLessThan(all);
+  });
+});
+
+describe("a whole rig in water that slows towards the bed", () => {
+  // The same forces handed to an ODE library, piece by piece from the hook up: odex, Dormand–Prince.
+  it.each([
+    [0.25, 0, 1080],
+    [0.4, 0.1, 1130],
+    [0.4, 0.5, 1130],
+    [0.6, 1, 1000],
+  ])("hangs at %d m/s, held back by %d, as the library has it", (paceMs, share, lengthMm) => {
+    const stream = streamOf(light, paceMs);
+    const floatMmS = (1 - share) * 0.91 * paceMs * 1000;
+    const tow = towOf(stream, floatMmS);
+    const line = settle(stream, floatMmS, lengthMm);
+    const { fluid } = stream.balance;
+    const bait = sinkerOf(light.bait, light.water);
+    const ends = [bait, sinkerOf(shotBody(light.hookMassG, "steel"), light.water)];
+    const hung = [
+      { at: 0, sinkers: ends },
+      ...light.shot
+        .filter(({ fromHookMm }) => fromHookMm < lengthMm)
+        .map(({ massG, metal, fromHookMm }) => ({
+          at: fromHookMm,
+          sinkers: [sinkerOf(shotBody(massG, metal), light.water)],
+        })),
+    ];
+    let state = [0, 0, 0, line.points[0]!.depthMm];
+    const stops = [...new Set([...hung.map(({ at }) => at), light.hookLengthMm, lengthMm])].sort(
+      (a, b) => a - b,
+    );
+    stops.slice(0, -1).forEach((from, i) => {
+      for (const { sinkers } of hung.filter(({ at }) => at === from)) {
+        for (const { weightUn, drag } of sinkers) {
+          const past = tow(state[3]!);
+          state[0]! += bodyDragGS(drag, Math.abs(past), fluid) * past;
+          state[1]! += weightUn;
+        }
+      }
+      const d = from < light.hookLengthMm ? light.hookLineDiameterMm : light.mainLineDiameterMm;
+      const weight = (Math.PI / 4) * d * d * (lineDensityKgM3 * 1e-6 - fluid.densityGMm3) * gravityMmS2;
+      state = odeSolver(4, 1e-9).solve(
+        (_, [push, down, , depth]) => {
+          const pull = Math.hypot(push!, down!);
+          const [cos, sin] = [push! / pull, down! / pull];
+          const past = tow(depth!);
+          const re = (Math.abs(past * sin) * d) / fluid.viscosityMm2S;
+          const cross =
+            re > 0
+              ? 0.5 * fluid.densityGMm3 * d * crossFlowDragCoefficient(re) * Math.abs(past * sin) * past * sin
+              : 0;
+          const axial = axialDragGMmS(d, Math.abs(past * cos), fluid) * past * cos;
+          return [axial * cos + cross * sin, axial * sin - cross * cos + weight, -cos, -sin];
+        },
+        from,
+        state,
+        stops[i + 1]!,
+      ).y;
+    });
+    const eye = line.points.at(-1)!;
+    expect(Math.hypot(eye.xMm - state[2]!, eye.depthMm - state[3]!)).toBeLessThan(2);
+    expect(Math.abs(line.pushUn - state[0]!)).toBeLessThan(0.005 * Math.hypot(state[0]!, state[1]!));
   });
 });
 
