@@ -1,4 +1,4 @@
-// Runs the fuzz tests longer, or one case of them again: npm run fuzz -- --seed N --count N [--from N]
+// Runs the fuzz tests longer, or one case of them again: npm run fuzz -- --seed N --count N, or --seed N --from CASE --count 1
 import { spawnSync } from "node:child_process";
 import { parseArgs } from "node:util";
 
