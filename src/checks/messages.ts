@@ -117,7 +117,7 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
   "duplicate-name": (v) => ({ reason: `"${v.found}" stands here twice` }),
   "band-upside-down": (v) => ({
     reason: `the second of "${v.key}" is less than the first`,
-    hint: "write the least strength first, then the most",
+    hint: "write the lower first, then the higher",
   }),
   "falling-profile": (v) => ({
     reason: `the profile's points must rise: ${v.at} mm follows ${v.before} mm`,
@@ -147,6 +147,10 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
   "bait-in-note": (v) => ({
     reason: `"${v.said}" is said of a rig that ${v.is}`,
     hint: "say where the bait is, or change how the rig is set",
+  }),
+  "hook-against-bait": (v) => ({
+    reason: `a hook ${v.hook} does not suit ${v.bait}, which asks for ${v.allowed}`,
+    hint: "give the rig another hook or bait, or mend `hooks` of the bait",
   }),
   "rig-not-for-fish": (v) => ({
     reason: `the notes on ${v.fish} lead to "${v.rig}", which does not name it under \`catches\``,

@@ -2,6 +2,7 @@ import type { Message } from "../model/message.ts";
 import { baitInNote } from "./bait-in-note.ts";
 import { basisInWords } from "./basis-in-words.ts";
 import type { Checked, ContentCheck } from "./check.ts";
+import { hookForBait } from "./hook-for-bait.ts";
 import { kitForRig } from "./kit-for-rig.ts";
 import { lineForFish } from "./line-for-fish.ts";
 import { missingBasis } from "./missing-basis.ts";
@@ -25,6 +26,7 @@ export const contentChecks = {
   "typed figures": typedFigures,
   "line for fish": lineForFish,
   "bait in note": baitInNote,
+  "hook for bait": hookForBait,
   "kit for rig": kitForRig,
   "size in tub": sizeInTub,
   "setting in note": settingInNote,

@@ -5,6 +5,7 @@ import { limits } from "../model/limits.ts";
 import type { Message, Staged } from "../model/message.ts";
 import type { WordTree } from "../model/word-tree.ts";
 import { makeWords } from "../words/words.ts";
+import { linkBait } from "./link/bait-link.ts";
 import { linkFloat } from "./link/float-link.ts";
 import { linkKit } from "./link/kit-link.ts";
 import { linkLines } from "./link/line-link.ts";
@@ -104,21 +105,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
 
   const guide = guideOf(typed);
   const floats = byId(floatReads.flatMap((read) => linkFloat(read, scale, reading) ?? []));
-  const baits = byId(
-    baitReads.map(({ id, source, value, yaml }) => ({
-      id,
-      path: source.file,
-      bait: {
-        id,
-        title: value.title,
-        massG: value.mass,
-        densityKgM3: value.density,
-        basis: value.basis,
-        ...(value.fall !== undefined && { fallMs: value.fall }),
-      },
-      notes: parseNotes(value.notes, yaml.placeOf(["notes"])),
-    })),
-  );
+  const baits = byId(baitReads.map((read) => linkBait(read, reading)));
   const hooks = new Map(hooksRead.value.map(({ size, mass, basis }) => [size, { size, massG: mass, basis }]));
   const knots = byId(
     reading

@@ -111,6 +111,8 @@ export interface BaitEntry {
   /** Path as its author knows it, for messages. */
   readonly path: string;
   readonly bait: Bait;
+  /** Sizes of hook that suit it, by their numbers: the largest hook has the lowest. */
+  readonly hooks?: { readonly largest: number; readonly smallest: number };
   readonly notes: Root;
 }
 

@@ -55,6 +55,7 @@ export interface MessageValues {
   readonly "rig-without-kit": { readonly title: string; readonly kits: Names };
   readonly "size-in-no-tub": { readonly size: string; readonly tub: string; readonly allowed: Names };
   readonly "bait-in-note": { readonly said: string; readonly is: string };
+  readonly "hook-against-bait": { readonly hook: number; readonly bait: string; readonly allowed: string };
   readonly "rig-not-for-fish": { readonly fish: string; readonly rig: string; readonly allowed: Names };
   readonly "hard-to-read": {
     readonly grade: string;
@@ -118,6 +119,7 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "rig-without-kit": "warning",
   "size-in-no-tub": "warning",
   "bait-in-note": "warning",
+  "hook-against-bait": "warning",
   "rig-not-for-fish": "warning",
   "hard-to-read": "warning",
   "term-not-explained": "warning",

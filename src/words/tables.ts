@@ -1,6 +1,6 @@
 import { movedPart } from "../core/depth/setting.ts";
 import { shotNamed } from "../core/tackle/shot-groups.ts";
-import type { Kit, LineTable, StrengthBand } from "../model/library.ts";
+import type { BaitEntry, Kit, LineTable, StrengthBand } from "../model/library.ts";
 import type { GuideStep, SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { guidedFlowText, runText } from "./run-text.ts";
 import type { TableKit } from "./table-kit.ts";
@@ -52,6 +52,18 @@ export function kitTable(
       [words("table.hooks"), list(hooks.map(({ size }) => size))],
       [words("table.bait"), list(baits.map(({ bait }) => bait.title))],
     ],
+  };
+}
+
+/** The hooks that suit each bait, by their numbers, the largest hook first. */
+export function hookTable(baits: readonly BaitEntry[], { words }: TableKit): TextTable {
+  const suited = baits.flatMap(({ bait: { title }, hooks }) => (hooks ? [{ title, hooks }] : []));
+  return {
+    head: [words("table.bait"), words("table.hooks")],
+    rows: suited.map(({ title, hooks: { largest, smallest } }) => [
+      title,
+      words("figures.from-to", { from: String(largest), to: String(smallest) }),
+    ]),
   };
 }
 

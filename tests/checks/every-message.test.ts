@@ -87,7 +87,7 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
     of: rig("hook: 16", "hook: 16\nhuk: 16"),
     says: [
       'content/rigs/plain.md:9:1 error unknown key "huk"',
-      "hint: allowed: title, purpose, water, float, main-line, hook-length, hook, bait, feed, setting, overdepth, depths, paces, whip, knots, tub, level, catches, use-when, not-when, change-first, loading",
+      "hint: allowed: title, purpose, water, float, main-line, hook-length, hook, bait, feed, setting, overdepth, depths, paces, whip, held-back, knots, tub, level, catches, use-when, not-when, change-first, loading",
     ],
   },
   "missing-key": {
@@ -143,7 +143,7 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
     of: lines("5 lb, 4 lb"),
     says: [
       'content/lines.yaml:5:31 error the second of "main-line" is less than the first',
-      "hint: write the least strength first, then the most",
+      "hint: write the lower first, then the higher",
     ],
   },
   "line-too-light": {
@@ -189,6 +189,13 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
     says: [
       'content/lessons/first.md:8:7 warning the text speaks of No 6, which is not in "box"',
       "hint: sizes there: BB, No 4, No 8, No 10",
+    ],
+  },
+  "hook-against-bait": {
+    of: edited("baits/grub.yaml", "basis:", "hooks: [18, 20]\nbasis:"),
+    says: [
+      "content/rigs/plain.md:8:7 warning a hook 16 does not suit grub, which asks for 18 to 20",
+      "hint: give the rig another hook or bait, or mend `hooks` of the bait",
     ],
   },
   "rig-not-for-fish": {

@@ -15,6 +15,7 @@ it("runs every check and only warns", () => {
       ),
       "lessons/second.md":
         "---\norder: 2\npart: Start\ntitle: Second\nsummary: More.\n---\n\nThat is from memory.\n",
+      ...edited("baits/grub.yaml", "basis:", "hooks: [20, 22]\nbasis:"),
       "kits/wrong.yaml":
         "title: Wrong\nrigs: [plain]\nfloats: [waggler]\ntub: box\nhooks: [16]\nmain-line: 5 lb\nhook-length: 3 lb\nbaits: [grub]\n",
       "troubles.yaml": "- { sign: It sinks., causes: [Shot.], do: [Add a No 1.] }\n",
@@ -32,6 +33,7 @@ it("runs every check and only warns", () => {
     "bait-in-note",
     "basis-in-words",
     "hard-to-read",
+    "hook-against-bait",
     "lesson-not-linked",
     "line-too-light",
     "no-basis",

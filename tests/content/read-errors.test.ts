@@ -31,9 +31,15 @@ fish:
    5:13  error    there is no fish "roch"  [unknown-name]
          hint: did you mean "roach"? — allowed: roach
    5:57  error    the second of "hook-length" is less than the first  [band-upside-down]
-         hint: write the least strength first, then the most
+         hint: write the lower first, then the higher
 2 errors, 0 warnings
 `);
+  });
+
+  it("hooks for a bait with the smallest first", () => {
+    expect(report(edited("baits/grub.yaml", "basis:", "hooks: [20, 16]\nbasis:"))).toContain(
+      'baits/grub.yaml\n    4:8  error    the second of "hooks" is less than the first',
+    );
   });
 
   it("a bare number", () => {

@@ -5,6 +5,7 @@ import { metals } from "../../core/tackle/shot.ts";
 import { density, length, mass, massOrNone, pace, quantity } from "./quantity-schema.ts";
 
 const basis = z.enum(bases);
+const hookSize = z.int().min(1).max(30);
 
 /** `content/shot/*.yaml`: a scale, its sizes by mass or by weighing a number of them. */
 export const scaleSchema = z.strictObject({
@@ -59,9 +60,7 @@ export const floatSchema = z.strictObject({
 });
 
 /** `content/hooks.yaml`. */
-export const hooksSchema = z
-  .array(z.strictObject({ size: z.int().min(1).max(30), mass: mass(), basis }))
-  .min(1);
+export const hooksSchema = z.array(z.strictObject({ size: hookSize, mass: mass(), basis })).min(1);
 
 /** `content/kits/*.yaml`: what a learner brings, and for which rigs. */
 export const kitSchema = z.strictObject({
@@ -69,18 +68,19 @@ export const kitSchema = z.strictObject({
   rigs: z.array(z.string()).min(1),
   floats: z.array(z.string()).min(1),
   tub: z.string(),
-  hooks: z.array(z.int().min(1).max(30)).min(1),
+  hooks: z.array(hookSize).min(1),
   "main-line": mass(),
   "hook-length": mass(),
   baits: z.array(z.string()).min(1),
 });
 
-/** `content/baits/*.yaml`. */
+/** `content/baits/*.yaml`; `hooks` has the largest hook that suits it, then the smallest. */
 export const baitSchema = z.strictObject({
   title: z.string(),
   mass: mass(),
   density: density(),
   fall: pace().optional(),
+  hooks: z.tuple([hookSize, hookSize]).optional(),
   basis,
   notes: z.string().default(""),
 });

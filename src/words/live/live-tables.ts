@@ -1,6 +1,14 @@
 import { terminalFallMs } from "../../core/sink/body-fall.ts";
 import { ballDown, feedTable } from "../../solve/feed-in-water.ts";
-import { depthGuideTable, kitTable, lineTable, shotTable, type TextTable, whipTable } from "../tables.ts";
+import {
+  depthGuideTable,
+  hookTable,
+  kitTable,
+  lineTable,
+  shotTable,
+  type TextTable,
+  whipTable,
+} from "../tables.ts";
 import { ballTable, feedPlaceTable, holdBackTable, liftTable } from "../water-tables.ts";
 import {
   type Attributes,
@@ -67,6 +75,7 @@ export const tables: Readonly<Record<string, (at: Attributes, context: LiveConte
       number ?? words("table.number-to-write"),
     ]),
   }),
+  "hook-for-bait": (_, context) => hookTable(context.library.baits, context),
   kit: (at, context) => kitTable(named(context.library.kits, at("kit"), "kit"), context),
   "line-for-fish": (_, context) => {
     const { lines } = context.library;
