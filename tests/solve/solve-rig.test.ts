@@ -76,6 +76,21 @@ describe("a float marked 2 AAA", () => {
   });
 });
 
+describe("what sets the tip", () => {
+  it.each([
+    [0, "shot"],
+    [-100, "shot"],
+    [280, "shot"],
+    [400, "depth"],
+  ] as const)("set %d mm over depth, with the lowest shot 31.5 cm up, is the %s", (overdepthMm, by) => {
+    const setting = overdepthMm === 0 ? "dead depth" : overdepthMm > 0 ? "over depth" : "off bottom";
+    const [depth] = solved({ setting, overdepthMm }).depths;
+    expect(depth!.tipSetBy).toBe(by);
+    expect(depth!.shotEffects.length > 0).toBe(by === "shot");
+    expect(depth!.tipStates.length > 0).toBe(by === "shot");
+  });
+});
+
 it("a stick marked 4 No 4 takes just those, in even steps, without a lock", () => {
   const rig = solved({
     ...bare,

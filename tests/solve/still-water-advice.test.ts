@@ -265,5 +265,7 @@ describe("advice in still water closes the loop", () => {
   it("in more than ten thousand places", () => {
     const all = [...held.values()].reduce((sum, one) => sum + one, 0);
     expect(all).toBeGreaterThan(10_000);
+    for (const code of ["setting-too-shallow", "setting-too-deep", "tip-off-mark-add", "tip-off-mark-buy"])
+      expect(held.get(`finding ${code}`), code).toBeGreaterThan(0);
   });
 });

@@ -3,7 +3,7 @@ import type { Mm } from "../units.ts";
 export const floatStates = ["hangs", "rests on the bed", "drags under", "lies flat"] as const;
 export type FloatState = (typeof floatStates)[number];
 
-/** What to do next; each names a sentence in `content/words` under `guide-advice.`. */
+/** What to do next; each names a sentence in `content/words` under `told.advice.`. */
 const guideAdvices = ["start-here", "go-deeper", "go-shallower"] as const;
 type GuideAdvice = (typeof guideAdvices)[number];
 

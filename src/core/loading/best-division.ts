@@ -43,9 +43,9 @@ export function fewestDivision(
   toleranceG: G,
   halves: boolean,
 ): DividedMix {
-  const enoughG = halves ? balancedDifferenceG(metals, units, starts) : 0;
-  const waysOf = waysWithin(metals, units, starts, enoughG + toleranceG, halves);
-  return dividedMix(metals, bestPick(metals, waysOf, enoughG, Number.POSITIVE_INFINITY, toleranceG)!);
+  const mostG = (halves ? balancedDifferenceG(metals, units, starts) : 0) + toleranceG;
+  const waysOf = waysWithin(metals, units, starts, mostG, halves);
+  return dividedMix(metals, bestPick(metals, waysOf, mostG, Number.POSITIVE_INFINITY, toleranceG)!);
 }
 
 /**
@@ -137,7 +137,7 @@ function bestPick(
   visit(
     0,
     none,
-    () => mostG + toleranceG,
+    () => mostG,
     ({ shotUsed, differenceG }) => {
       if (shotUsed < fewest) leastG = Number.POSITIVE_INFINITY;
       if (shotUsed <= fewest) leastG = Math.min(leastG, Math.abs(differenceG));
@@ -149,7 +149,7 @@ function bestPick(
   visit(
     0,
     none,
-    () => leastG + toleranceG,
+    () => Math.min(mostG, leastG + toleranceG),
     (pick) => {
       if (pick.shotUsed > fewest) return;
       if (best === undefined || pick.kindsUsed < best.kindsUsed) best = pick;

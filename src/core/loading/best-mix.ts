@@ -138,7 +138,8 @@ function eachMaking(
         if (soFar + (leastPullG - totalG) / heaviestLeftG <= limit()) visit(index + 1, totalG, soFar);
       } else if (soFar <= limit()) {
         const count = metals.reduce((all, metal, k) => all + metal.fewest(0, units[k]!), 0);
-        if (count <= limit()) found({ pullG: totalG, units: units.slice() }, count);
+        // No shot at all is no mix, however little is wanted.
+        if (count > 0 && count <= limit()) found({ pullG: totalG, units: units.slice() }, count);
       }
       if (sum === 0) return;
       sum = nearestSum(sums, sum - 1);

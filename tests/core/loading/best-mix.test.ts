@@ -36,14 +36,19 @@ function goesBefore(a: Rank, b: Rank): boolean {
   return false;
 }
 
-/** The best rank of all mixes and all ways to divide them, by going through every one. */
-function bestByExhaustiveSearch(tub: readonly StockedShot[], targetPullG: number): Rank {
+/**
+ * The best rank of all mixes and all ways to divide them, by going through every one.
+ *
+ * @param equalG what is short by no more than this counts as equally close
+ */
+function bestByExhaustiveSearch(tub: readonly StockedShot[], targetPullG: number, equalG = 0): Rank {
   let best: Rank | undefined;
   const first: Shot[] = [];
   const second: Shot[] = [];
   const visit = (at: number, leftG: number) => {
     if (at === tub.length) {
-      const rank = rankOf(first, second, targetPullG);
+      const ranked = rankOf(first, second, targetPullG);
+      const rank = ranked.sparePullG <= equalG + toleranceG ? { ...ranked, sparePullG: 0 } : ranked;
       if (rank.count > 0 && (best === undefined || goesBefore(rank, best))) best = rank;
       return;
     }
@@ -99,6 +104,27 @@ describe("the best mix of shot", () => {
         expect(goesBefore(rank, best)).toBe(false);
       }),
       { numRuns: 600, seed: 20 },
+    );
+  });
+
+  it("is near-equal and of fewest shot among all mixes that count as closest on the bank", () => {
+    const withinG = 0.008;
+    fc.assert(
+      fc.property(smallTub, fc.integer({ min: 20, max: 2000 }), (tub, targetMg) => {
+        const targetPullG = targetMg / 1000;
+        const choice = chooseShot({ tub, targetPullG, water, split: "halves", withinG });
+        if (!choice.ok) return;
+        const [first, second] = choice.value.halves!;
+        const { uneven, oneSided, count } = rankOf(first, second, targetPullG);
+        const closestG = bestByExhaustiveSearch(tub, targetPullG).sparePullG;
+        const best = bestByExhaustiveSearch(tub, targetPullG, closestG + withinG);
+        expect({ uneven, oneSided, count }).toEqual({
+          uneven: best.uneven,
+          oneSided: best.oneSided,
+          count: best.count,
+        });
+      }),
+      { numRuns: 600, seed: 21 },
     );
   });
 

@@ -56,6 +56,11 @@ describe("strung out", () => {
       "No 4 spread 1430",
     ]);
     expect(totalPullG(shot, water)).toBeLessThanOrEqual(stick.pullG + 1e-9);
+    // Six gaps from 615 to 1430 mm are 135.8 mm each, not the 300 asked for.
+    const finding = placePattern(whole, stick).findings.find(({ code }) => code === "pattern.gap-closed");
+    expect(finding).toMatchObject({ code: "pattern.gap-closed", values: { askedMm: 300 } });
+    expect((finding!.values as { gapMm: number }).gapMm).toBeCloseTo(815 / 6, 9);
+    expect(codes(spec, waggler)).toEqual([]);
   });
 });
 
@@ -86,6 +91,13 @@ describe("bulk", () => {
     expect(share.slice(3).map(({ size }) => size)).toEqual(["No 8", "No 6"]);
     const most = placed(spec, waggler);
     expect(totalPullG(most, water)).toBeLessThanOrEqual(waggler.linePullMaxG + 1e-9);
+  });
+
+  it("warns where a single shot is all of it", () => {
+    // A tenth of 1.6 g: one No 4 of 0.2 g is too much, a No 6 alone comes nearest.
+    const alone: PatternSpec = { ...spec, sizes: ["No 4", "No 6"], share: 0.1 };
+    expect(codes(alone, waggler)).toEqual(["pattern.group-of-one"]);
+    expect(codes({ ...spec, share: 0.1 }, waggler)).toEqual([]);
   });
 
   it("says what depth would do where the water is too shallow", () => {
