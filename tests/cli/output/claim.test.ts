@@ -83,6 +83,10 @@ describe("builds into one output", () => {
 
 describe("a lock", () => {
   it.each([
+    [
+      "whose process has ended, where its beginning could not be asked",
+      (parts: string[]) => parts.splice(PID, 2, endedPid(), "0"),
+    ],
     ["whose process has ended", (parts: string[]) => parts.splice(PID, 1, endedPid())],
     [
       "whose process number went to a process that began at another time",
