@@ -71,7 +71,7 @@ const odd: readonly string[] = [
   '"',
   "'",
   "\\",
-  "${x}",
+  ["$", "{x}"].join(""),
   "\uFFFD",
   `${"x".repeat(250)}`,
   `${"word ".repeat(1100)}`,

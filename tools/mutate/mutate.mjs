@@ -41,7 +41,7 @@ const testFolders = options.tests?.split(",") ?? mirrors(sources);
 const tests = testsReaching(sources).filter((path) =>
   testFolders.some((folder) => path.startsWith(`${folder}/`)),
 );
-console.error(
+say(
   `${chosen.length} of ${mutants.length} mutants in ${sources.length} files; ${tests.length} test files reach them`,
 );
 
@@ -56,6 +56,15 @@ function mirrors(paths) {
   const rooms = new Set(paths.map((path) => `tests/${path.split("/")[1]}`));
   if (rooms.has("tests/core")) rooms.add("tests/solve");
   return [...rooms];
+}
+
+/** Progress goes to stderr, results to stdout. */
+function say(line) {
+  process.stderr.write(`${line}\n`);
+}
+
+function tell(line) {
+  process.stdout.write(`${line}\n`);
 }
 
 function filesBelow(path) {
@@ -104,6 +113,7 @@ function worker() {
           clearTimeout(timer);
           done(answer);
         });
+        child.send(job);
       });
     },
     stop: () => child?.kill("SIGKILL"),
@@ -118,7 +128,7 @@ async function reachOf(files) {
     const from = performance.now();
     const { passes, fault } = await one.run({ mutant: 0, reachedPath, files: [resolve(file)] }, 300);
     if (!passes) {
-      console.error(`${file} fails without any mutant and is left out${fault ? `: ${fault}` : ""}`);
+      say(`${file} fails without any mutant and is left out${fault ? `: ${fault}` : ""}`);
       return;
     }
     const seconds = (performance.now() - from) / 1000;
@@ -151,19 +161,17 @@ async function runAll(list) {
     const lives =
       files.length === 0 || (await one.run({ mutant: mutant.id, reachedPath: "", files }, limitS)).passes;
     done.push({ ...mutant, lives, reached: files.length });
-    if (done.length % 25 === 0) console.error(`${done.length} of ${list.length}`);
+    if (done.length % 25 === 0) say(`${done.length} of ${list.length}`);
   });
   return done.sort((a, b) => a.id - b.id);
 }
 
 function report(all) {
   for (const { path, line, kind, was, now, reached } of all.filter(({ lives }) => lives)) {
-    console.log(
-      `${path}:${line}  ${kind}  ${was}  →  ${now}${reached === 0 ? "  (no test reaches it)" : ""}`,
-    );
+    tell(`${path}:${line}  ${kind}  ${was}  →  ${now}${reached === 0 ? "  (no test reaches it)" : ""}`);
   }
   const folders = [...new Set(all.map(({ path }) => path.split("/").slice(0, 3).join("/")))];
-  console.log("\n| where | logic killed | constants killed |\n| --- | --- | --- |");
+  tell("\n| where | logic killed | constants killed |\n| --- | --- | --- |");
   for (const where of [...folders, ""]) {
     const here = all.filter(({ path }) => path.startsWith(where));
     const share = (kind) => {
@@ -173,6 +181,6 @@ function report(all) {
         ? "–"
         : `${killed} of ${of.length} (${Math.round((100 * killed) / of.length)} %)`;
     };
-    console.log(`| ${where || "all"} | ${share("logic")} | ${share("constant")} |`);
+    tell(`| ${where || "all"} | ${share("logic")} | ${share("constant")} |`);
   }
 }
