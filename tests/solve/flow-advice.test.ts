@@ -275,16 +275,16 @@ describe("the rigs of the guide", () => {
 
 it("follows enough advice of every kind", () => {
   const least = {
-    "set deeper by": 80,
-    "no setting keeps it there": 8,
-    "line of the guide": 450,
-    "move to where to start": 450,
-    "promise against guide": 20,
-    "feel for the bed": 25,
-    "feed with the cast": 200,
-    "hold back": 60,
-    "too light from": 10,
-    "load needed": 20,
+    "set deeper by": 110,
+    "no setting keeps it there": 12,
+    "line of the guide": 380,
+    "move to where to start": 380,
+    "promise against guide": 18,
+    "feel for the bed": 24,
+    "feed with the cast": 180,
+    "hold back": 40,
+    "too light from": 16,
+    "load needed": 30,
   };
   for (const [advice, times] of Object.entries(least))
     expect(followed.get(advice), advice).toBeGreaterThanOrEqual(times);
