@@ -64,6 +64,7 @@ describe("rig drawings", () => {
           const first = base.depths[0]!;
           const depth = {
             ...first,
+            inWater: undefined,
             overdepthMm,
             floatToHookMm,
             depthMm: floatToHookMm + first.draughtMm - overdepthMm,

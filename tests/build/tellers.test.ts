@@ -1,0 +1,104 @@
+import { beforeAll, describe, expect, test } from "vitest";
+import { rigData } from "../../src/build/data.ts";
+import { allTexts } from "../../src/checks/texts.ts";
+import { sheetText } from "../../src/cli/sheet-text.ts";
+import { drawRig } from "../../src/drawing/rig/rig-drawing.ts";
+import type { SolvedRig } from "../../src/model/solved.ts";
+import { allCardFormats } from "../../src/print/cards/card-formats.ts";
+import type { SiteInput } from "../../src/site/input.ts";
+import { siteFiles } from "../../src/site/site-files.tsx";
+import { shotTable } from "../../src/words/tables.ts";
+import { realSite } from "../site/real-site.ts";
+import { cardStatements } from "../support/tellers/card-statements.ts";
+import { readDescription, readDrawing } from "../support/tellers/read-drawing.ts";
+import { readLesson } from "../support/tellers/read-lesson.ts";
+import { readPage } from "../support/tellers/read-page.ts";
+import { readSheet, readShotTable } from "../support/tellers/read-tables.ts";
+import { agrees, type Statement } from "../support/tellers/statement.ts";
+
+/** Room for a picture as pages, handouts and cards give it. */
+const rooms = [
+  { widthMm: 80, heightMm: 120, labels: "full", textMm: 3.5 },
+  { widthMm: 150, heightMm: 195, labels: "full", textMm: 4.2 },
+  { widthMm: 66, heightMm: 85, labels: "distances", textMm: 4.94 },
+] as const;
+
+let site: SiteInput;
+let rigs: readonly SolvedRig[];
+let held = 0;
+
+/** What an output says of a rig that its data do not. */
+function wrong(solved: SolvedRig, statements: readonly Statement[]): string[] {
+  const rig = rigData(solved);
+  held += statements.length;
+  return statements.filter((one) => !agrees(rig, one)).map((one) => `${rig.id}: ${JSON.stringify(one)}`);
+}
+
+beforeAll(async () => {
+  site = await realSite();
+  rigs = [...site.solved.values()];
+}, 120_000);
+
+describe("of every rig, what its data say is told", () => {
+  test("by the labels, captions and marks of its drawings, and in words to those who do not see them", () => {
+    const told = rigs.flatMap((solved) =>
+      solved.depths.flatMap((depth) =>
+        rooms.flatMap(({ widthMm, heightMm, labels, textMm }) => {
+          const box = { widthMm, heightMm };
+          const drawing = drawRig(solved, depth, box, site.kit, { labels, textMm });
+          return wrong(solved, [
+            ...readDrawing(drawing, "drawing"),
+            ...readDescription(drawing.description, "words for the drawing"),
+          ]);
+        }),
+      ),
+    );
+    expect(told).toEqual([]);
+    expect(held).toBeGreaterThan(1500);
+  });
+
+  test("by its page", async () => {
+    const pages = new Map<string, string>();
+    for await (const { path, content } of siteFiles(site)) pages.set(path, String(content));
+    const before = held;
+    const told = rigs.flatMap((solved) =>
+      wrong(solved, readPage(pages.get(`site/rigs/${solved.rig.id}.html`)!)),
+    );
+    expect(told).toEqual([]);
+    expect(held - before).toBeGreaterThan(700);
+  }, 60_000);
+
+  test("by its sheet, and by the table of its shot in lessons and handouts", () => {
+    const before = held;
+    const told = rigs.flatMap((solved) =>
+      wrong(solved, [
+        ...readSheet(sheetText(solved, { ...site.kit, scales: site.library.scales })),
+        ...readShotTable(shotTable(solved, site.kit), "table"),
+      ]),
+    );
+    expect(told).toEqual([]);
+    expect(held - before).toBeGreaterThan(400);
+  });
+
+  test("by the live figures and tables of lessons, pages and notes", () => {
+    const before = held;
+    const told = allTexts(site.library).flatMap((written) =>
+      readLesson(written.body, site.liveBody(written), written.path).flatMap(([id, statement]) =>
+        wrong(site.solved.get(id)!, [statement]),
+      ),
+    );
+    expect(told).toEqual([]);
+    expect(held - before).toBeGreaterThan(25);
+  });
+
+  test("by its printed card, of one format or the other; all of them are read in a slow test", async () => {
+    const before = held;
+    const told: string[] = [];
+    for (const [at, solved] of rigs.entries()) {
+      const format = allCardFormats[at % allCardFormats.length]!;
+      told.push(...wrong(solved, await cardStatements(solved, format, site)));
+    }
+    expect(told).toEqual([]);
+    expect(held - before).toBeGreaterThan(250);
+  }, 120_000);
+});

@@ -1,0 +1,70 @@
+import { nodesOf, type ReadPdf } from "../../print/read-pdf.ts";
+import { readDescription } from "./read-drawing.ts";
+import { plain, readCm, readLoad, readLock, readMm, readPlaces, readSeconds } from "./read-words.ts";
+import type { Statement } from "./statement.ts";
+
+/** Cells of a row, one for each depth: a cell that spans them is said of each. */
+const each = (cells: readonly string[], depths: number) =>
+  cells.length === depths ? cells : Array.from({ length: depths }, () => cells[0]!);
+
+/** What a printed card says: the words for its drawing, its table, and the paragraphs of its back. */
+export function readCard({ pages }: ReadPdf, teller: string): Statement[] {
+  const [front, back] = pages;
+  const alt = nodesOf(front!.tree, "Figure")[0]!.alt!;
+  const rows = nodesOf(back!.tree, "TR").map((row) => row.children.map((cell) => plain(cell.text)));
+  const paragraphs = nodesOf(back!.tree, "P").map((p) => plain(p.text));
+  return [
+    ...readDescription(alt, teller),
+    ...tablesOf(rows).flatMap((table) => readRows(table, teller)),
+    ...readParagraphs(paragraphs.join(" "), teller),
+  ];
+}
+
+/** Tables below each other, each with its head row. */
+function tablesOf(rows: readonly string[][]): string[][][] {
+  const tables: string[][][] = [];
+  for (const row of rows) {
+    if (row[0] === "Depth") tables.push([row]);
+    else tables.at(-1)!.push(row);
+  }
+  return tables;
+}
+
+function readRows([head, ...rows]: readonly string[][], teller: string): Statement[] {
+  const depths = head!.slice(1).map(readCm);
+  return rows.flatMap(([name, ...cells]) =>
+    depths.flatMap((depthCm, i): Statement[] => {
+      const cell = each(cells, depths.length)[i]!;
+      if (/^(Set the (float|stop knot)|Float|Knot) at$/.test(name!)) {
+        const moved = /knot/i.test(name!) ? "stop knot" : "float";
+        return [{ teller, depthCm, of: "setting", cm: readCm(cell), moved }];
+      }
+      if (/^(Lock the float|Lock)$/.test(name!)) return [{ teller, depthCm, of: "lock", ...readLock(cell) }];
+      if (/^Tip/.test(name!)) return [{ teller, depthCm, of: "tip", mm: readMm(cell) }];
+      const [, told, line] = /^(?:((?:\d+(?:\.\d+)? m(?:, )?)+): )?(.*)$/.exec(cell)!;
+      if (told && !told.split(", ").some((one) => readCm(one) === depthCm)) return [];
+      return line!.includes(" at ")
+        ? [{ teller, depthCm, of: "line placed", groups: readPlaces(line!) }]
+        : [{ teller, depthCm, of: "line counted", counts: readLoad(line!) }];
+    }),
+  );
+}
+
+function readParagraphs(told: string, teller: string): Statement[] {
+  const [, hookLength, hook] = /Hook length .*?, (\d+ cm)\. Hook (\d+)\./.exec(told)!;
+  const [, metals] = /Shot: .*?\. (All \w+|.*?: \w+(?:; rest \w+)?)\./.exec(told)!;
+  const [, ml, every] = /Feed: .*?, (\S+) ml.*? every (.*?)\./.exec(told) ?? [];
+  const tip = /More tip than that showing: (.*?)\./.exec(told)?.[1];
+  return [
+    { teller, of: "tackle", hook: Number(hook), hookLengthCm: readCm(hookLength!) },
+    {
+      teller,
+      of: "metals",
+      metals: [...metals!.matchAll(/(?:All|rest|:) (\w+)/g)].map(([, metal]) => metal!),
+    },
+    ...(ml ? [{ teller, of: "feed" as const, ml: Number(ml), everyS: readSeconds(every!) }] : []),
+    ...(tip
+      ? [{ teller, of: "tip set by" as const, what: tip.includes("add a small shot") ? "shot" : "depth" }]
+      : []),
+  ];
+}

@@ -1,0 +1,86 @@
+import type { Drawing, Item, TextItem } from "../../../src/drawing/model.ts";
+import { plain, readCm, readLoad, readLock, readMm } from "./read-words.ts";
+import type { Statement, ToldGroup } from "./statement.ts";
+
+const textsOf = (items: readonly Item[]): TextItem[] =>
+  items.flatMap((item) => (item.kind === "text" ? [item] : item.kind === "group" ? textsOf(item.items) : []));
+
+/** Labels of a rig's drawing that begin with a distance, each as one text. */
+function labelsOf(drawing: Drawing): string[] {
+  const labels: string[] = [];
+  for (const { face, text } of textsOf(drawing.items)) {
+    if (face === "bold") labels.push(text);
+    else if (labels.length > 0) labels.push(`${labels.pop()} ${text}`);
+  }
+  // What stands in the drawing without a distance follows the last label of its column.
+  return labels.map((label) =>
+    plain(label).replace(
+      / (hook size|\d+ cm off the bed|\d+ cm of the float|bed, |flow|\d+ mm of tip).*$/,
+      "",
+    ),
+  );
+}
+
+/** What the labels of a drawing, its caption and its marks say. */
+export function readDrawing(drawing: Drawing, teller: string): Statement[] {
+  const texts = textsOf(drawing.items).map(({ text }) => plain(text));
+  const depthCm = readCm(/bed, (.*) down/.exec(texts.join(" "))![1]!);
+  const told: Statement[] = [];
+  const groups: ToldGroup[] = [];
+  for (const label of labelsOf(drawing)) {
+    const [, from, to, words] = /^(\d+)(?:–(\d+))? cm (.*)$/.exec(label)!;
+    const cm = Number(from);
+    const held = /^(stop knot, )?float(?:, locked by (.*))?$/.exec(words!);
+    if (held) {
+      told.push({ teller, depthCm, of: "setting", cm, moved: held[1] ? "stop knot" : "float" });
+      if (held[2]) told.push({ teller, depthCm, of: "lock", ...readLock(held[2]) });
+    } else if (!words!.startsWith("loop of the hook length")) {
+      const counts = readLoad(words!.replace(/, just above the loop$|, \d+ cm apart$/, ""));
+      const stretch = to && { stretch: words!.endsWith("apart") ? ("even" as const) : ("uneven" as const) };
+      groups.unshift({ counts, placesCm: to ? [cm, Number(to)] : [cm], ...(stretch || {}) });
+    }
+  }
+  told.push({
+    teller,
+    depthCm,
+    of: "line placed",
+    groups: [...groups].sort((a, b) => a.placesCm[0]! - b.placesCm[0]!),
+  });
+  const tip = /(\d+ mm) of tip shows/.exec(texts.join(" "));
+  if (tip) told.push({ teller, depthCm, of: "tip", mm: readMm(tip[1]!) });
+  const shot = drawing.items.filter((item) => item.kind === "circle" && item.fill === "ink");
+  return [...told, { teller, depthCm, of: "shot drawn", count: shot.length }];
+}
+
+/** What is said of a drawing to those who do not see it. */
+export function readDescription(description: string, teller: string): Statement[] {
+  const told = plain(description);
+  const [, depth, line, rest] = /for water (.*?) deep\. From the hook up: (.*?)\. (.*)$/.exec(told)!;
+  const depthCm = readCm(depth!);
+  const statements: Statement[] = [];
+  const groups: ToldGroup[] = [];
+  for (const part of line!.split("; ")) {
+    const [, from, to, words] = /^(\d+) cm(?: to (\d+) cm)?, (.*)$/.exec(part)!;
+    const cm = Number(from);
+    const held = /^the (float|stop knot)(?:, which holds the float)?(?:, locked by (.*))?$/.exec(words!);
+    if (held) {
+      statements.push({ teller, depthCm, of: "setting", cm, moved: held[1]! });
+      if (held[2]) statements.push({ teller, depthCm, of: "lock", ...readLock(held[2]) });
+    } else if (words !== "the loop of the hook length") {
+      const counts = readLoad(words!.replace(/ together$|, \d+ cm apart$/, ""));
+      groups.push({
+        counts,
+        placesCm: to ? [cm, Number(to)] : [cm],
+        ...(to && { stretch: "even" as const }),
+      });
+    }
+  }
+  statements.push({ teller, depthCm, of: "line placed", groups });
+  const tip = /(\d+ mm) of the tip shows/.exec(rest!);
+  if (tip) statements.push({ teller, depthCm, of: "tip", mm: readMm(tip[1]!) });
+  const [, over] = /(\d+) cm of line lies on the bed/.exec(rest!) ?? [];
+  const [, off] = /The hook hangs (\d+) cm off the bed/.exec(rest!) ?? [];
+  const [, share] = /held back (\d+) %/.exec(rest!) ?? [];
+  const hook = { cm: Number(over ?? -Number(off ?? 0)), heldBackShare: Number(share ?? 0) / 100 };
+  return [...statements, { teller, depthCm, of: "hook over bed", ...hook }];
+}

@@ -1,0 +1,61 @@
+import type { TextTable } from "../../../src/words/tables.ts";
+import { plain, readCm, readHookSet, readLock, readMm, readPlaces, readSeconds } from "./read-words.ts";
+import type { Statement } from "./statement.ts";
+
+/** The table of a rig's shot, depth by depth, as lessons and handouts have it. */
+export function readShotTable({ head, rows }: TextTable, teller: string): Statement[] {
+  const moved = plain(head[1]!)
+    .replace(/ to hook$/, "")
+    .toLowerCase();
+  return rows.flatMap((cells): Statement[] => {
+    const [depth, setting, ...rest] = cells;
+    const [tip, line, lock] = rest.reverse();
+    const depthCm = readCm(depth!);
+    return [
+      { teller, depthCm, of: "setting", cm: readCm(setting!), moved },
+      { teller, depthCm, of: "tip", mm: readMm(tip!) },
+      { teller, depthCm, of: "line placed", groups: readPlaces(line!) },
+      ...(lock === undefined ? [] : [{ teller, depthCm, of: "lock" as const, ...readLock(lock) }]),
+    ];
+  });
+}
+
+/** Rows of a table of the sheet, cut where the rule below its head has its gaps. */
+function columnsOf(sheet: string, heading: string): string[][] {
+  const lines = sheet.slice(sheet.indexOf(`\n${heading}`) + 1).split("\n");
+  const rule = lines.findIndex((line) => /^ *─/.test(line));
+  const widths = [...lines[rule]!.matchAll(/─+/g)].map(
+    ({ index, 0: bar }) => [index, index + bar.length] as const,
+  );
+  const end = lines.indexOf("", rule);
+  return [lines[rule - 1]!, ...lines.slice(rule + 1, end)]
+    .filter((line) => /^ {2}\S/.test(line))
+    .map((line) => widths.map(([from, to]) => line.slice(from, to).trim()));
+}
+
+/** The sheet that the command line prints of a rig; the later half is of one depth. */
+export function readSheet(sheet: string): Statement[] {
+  const teller = "sheet";
+  const [head, ...rows] = columnsOf(sheet, "Shot, depth by depth");
+  const depthCm = readCm(/\nSet it for (.*?) of water/.exec(sheet)![1]!);
+  const guide = columnsOf(sheet, "Too shallow, right, too deep").filter(
+    (row) => row.at(-1) === "Start here.",
+  );
+  if (guide.length !== 1) throw new Error(`${guide.length} rows of the sheet say where to start`);
+  const { fromCm, toCm } = readHookSet(guide[0]![0]!);
+  const [, cm, from] = /\n {2}Line to hook +(\S+ c?m).*? from the (float's lower eye|stop knot)/s.exec(
+    sheet,
+  )!;
+  const [, ml, every] = /\n {2}Feed +(\S+) ml.*? every (.*?):/s.exec(sheet)!;
+  const [, metals] = /\n {2}Shot +by the scale ".*?", (.*?); water/s.exec(sheet)!;
+  const [, hook] = /\n {2}Hook, bait +(\d+),/.exec(sheet)!;
+  const [, hookLength] = /; hook length .*?, (\d+ cm)/s.exec(sheet)!;
+  return [
+    ...readShotTable({ head: head!, rows }, teller),
+    { teller, depthCm, of: "start here", overdepthCm: fromCm, toCm },
+    { teller, depthCm, of: "setting", cm: readCm(cm!), moved: from === "stop knot" ? from : "float" },
+    { teller, of: "feed", ml: Number(ml), everyS: readSeconds(every!) },
+    { teller, of: "metals", metals: plain(metals!).split(", ") },
+    { teller, of: "tackle", hook: Number(hook), hookLengthCm: readCm(hookLength!) },
+  ];
+}

@@ -1,0 +1,133 @@
+import type { rigData } from "../../../src/build/data.ts";
+
+export type RigJson = ReturnType<typeof rigData>;
+export type DepthJson = RigJson["depths"][number];
+
+/** How many of each size. */
+export type Counts = Readonly<Record<string, number>>;
+
+/** Shot told as one, and where: each place, the two ends of a stretch, or the lowest of shot pinched on together. */
+export interface ToldGroup {
+  readonly counts: Counts;
+  readonly placesCm: readonly number[];
+  readonly stretch?: "even" | "uneven";
+}
+
+/** One thing that an output says of a rig. */
+export type Statement = { readonly teller: string; readonly depthCm?: number } & (
+  | { readonly of: "setting"; readonly cm: number; readonly moved?: string }
+  | { readonly of: "tip"; readonly mm: number }
+  /** In running water that of a float held back by a share of the first pace. */
+  | { readonly of: "hook over bed"; readonly cm: number; readonly heldBackShare: number }
+  | { readonly of: "start here"; readonly overdepthCm: number; readonly toCm: number }
+  | { readonly of: "lock"; readonly above: Counts; readonly below: Counts }
+  | { readonly of: "line counted"; readonly counts: Counts }
+  | { readonly of: "line placed"; readonly groups: readonly ToldGroup[] }
+  | { readonly of: "role"; readonly group: ToldGroup; readonly role: string }
+  | { readonly of: "shot drawn"; readonly count: number }
+  | { readonly of: "tip set by"; readonly what: string }
+  | { readonly of: "lock share"; readonly percent: number }
+  | { readonly of: "draught"; readonly cm: number }
+  | { readonly of: "session"; readonly hours: number }
+  | { readonly of: "metals"; readonly metals: readonly string[] }
+  | { readonly of: "feed"; readonly ml: number; readonly everyS: number }
+  | { readonly of: "tackle"; readonly hook: number; readonly hookLengthCm: number }
+);
+
+/** Half of the step to which a figure is rounded for a reader, and a little for the last digit. */
+const halfCm = 0.501;
+const halfTipStepMm = 2.501;
+/** Shot pinched on together are less than this apart [cm]. */
+const togetherCm = 2;
+
+const countsOf = (sizes: readonly string[]): Counts =>
+  Object.fromEntries([...new Set(sizes)].map((size) => [size, sizes.filter((one) => one === size).length]));
+
+const same = (a: Counts, b: Counts) =>
+  JSON.stringify(Object.entries(a).sort()) === JSON.stringify(Object.entries(b).sort());
+const near = (a: number, b: number, within = halfCm) => Math.abs(a - b) <= within;
+const total = (counts: Counts) => Object.values(counts).reduce((sum, count) => sum + count, 0);
+
+type Placed = Pick<DepthJson["shot"][number], "size" | "fromHookCm">;
+
+/** Whether told groups, from the hook up, are the shot of the line in their places. */
+function placedAgree(line: readonly Placed[], groups: readonly ToldGroup[]): boolean {
+  let at = 0;
+  for (const group of groups) {
+    const own = line.slice(at, at + total(group.counts));
+    at += own.length;
+    if (!groupAgrees(own, group)) return false;
+  }
+  return at === line.length;
+}
+
+function groupAgrees(own: readonly Placed[], { counts, placesCm, stretch }: ToldGroup): boolean {
+  if (own.length === 0 || !same(countsOf(own.map(({ size }) => size)), counts)) return false;
+  const cm = own.map(({ fromHookCm }) => fromHookCm);
+  const gaps = cm.slice(1).map((here, i) => here - cm[i]!);
+  if (stretch) {
+    const even = stretch === "uneven" || gaps.every((gap) => near(gap, gaps[0]!, 2 * halfCm));
+    return near(cm[0]!, placesCm[0]!) && near(cm.at(-1)!, placesCm.at(-1)!) && even;
+  }
+  if (placesCm.length === own.length) return cm.every((here, i) => near(here, placesCm[i]!));
+  return placesCm.length === 1 && near(cm[0]!, placesCm[0]!) && gaps.every((gap) => gap < togetherCm);
+}
+
+/** Where the hook is set in still water, and where a current leaves it at the rig's first pace. */
+function hookOverBedCm({ water }: RigJson, depth: DepthJson, share: number): number {
+  const hangs = water === "flowing" ? (depth.flow ?? []) : [];
+  const hang = hangs.find(
+    ({ paceMs, heldBackShare }) => paceMs === hangs[0]!.paceMs && near(heldBackShare, share, 0.01),
+  );
+  return hang ? -hang.offBedCm : depth.overdepthCm;
+}
+
+/** Whether what an output says is what the rig's data say. */
+export function agrees(rig: RigJson, statement: Statement): boolean {
+  const depth = rig.depths.find(({ depthCm }) => near(depthCm, statement.depthCm ?? Number.NaN, 0.1));
+  const line = depth?.shot.filter(({ role }) => role !== "lock") ?? [];
+  switch (statement.of) {
+    case "setting":
+      return near(depth!.floatToHookCm, statement.cm) && (statement.moved ?? rig.moved) === rig.moved;
+    case "tip":
+      return near(depth!.tipAsSetMm, statement.mm, halfTipStepMm);
+    case "hook over bed":
+      return near(hookOverBedCm(rig, depth!, statement.heldBackShare), statement.cm);
+    case "start here":
+      return near(depth!.overdepthCm, statement.overdepthCm) && near(depth!.overdepthCm, statement.toCm);
+    case "lock":
+      return (
+        same(countsOf(depth!.lock.aboveEye), statement.above) &&
+        same(countsOf(depth!.lock.belowEye), statement.below)
+      );
+    case "line counted":
+      return same(countsOf(line.map(({ size }) => size)), statement.counts);
+    case "line placed":
+      return placedAgree(line, statement.groups);
+    case "role": {
+      const own = depth!.shot.filter(({ role }) => role === statement.role);
+      if (statement.role === "lock")
+        return same(countsOf(own.map(({ size }) => size)), statement.group.counts);
+      const from = own.findIndex(({ fromHookCm }) => near(fromHookCm, statement.group.placesCm[0]!));
+      return from >= 0 && groupAgrees(own.slice(from, from + total(statement.group.counts)), statement.group);
+    }
+    case "shot drawn":
+      return depth!.shot.length === statement.count;
+    case "tip set by":
+      return (depth ? [depth] : rig.depths).every(({ tipSetBy }) => tipSetBy === statement.what);
+    case "lock share":
+      return near(100 * depth!.lockShare, statement.percent);
+    case "draught":
+      return near(depth!.draughtCm, statement.cm);
+    case "session":
+      return near(rig.session.hours, statement.hours, 0.051);
+    case "metals": {
+      const metals = rig.depths.flatMap(({ shot }) => shot.map(({ metal }) => metal as string));
+      return [...new Set(metals)].sort().join() === [...new Set(statement.metals)].sort().join();
+    }
+    case "feed":
+      return near(rig.feed.portionMl, statement.ml, 0.501) && near(rig.feed.everyS, statement.everyS, 0.501);
+    case "tackle":
+      return rig.hook.size === statement.hook && near(rig.hookLengthCm, statement.hookLengthCm);
+  }
+}
