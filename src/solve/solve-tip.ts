@@ -42,7 +42,7 @@ export function solveTip(
     return { told: { ...common, tipSetBy: "depth", tipStates: [], shotEffects: [] }, findings: [] };
   }
   const effects = shotEffects(float, hangingG, tub, shot, conditions);
-  const seen = seenShot(effects, showingMm);
+  const seen = seenShot(shotEffects(float, hangingG, tub, tub, conditions), showingMm);
   const left = tubWithout(tub, shot);
   const forSale = rig.scaleSizes
     .filter(({ name }) => tub.every(({ size }) => size !== name))
@@ -60,7 +60,7 @@ export function solveTip(
   return { told: { ...common, tipSetBy: "shot", tipStates: states, shotEffects: effects }, findings };
 }
 
-/** The lightest shot that the rig carries and that is missed when it is not there. */
+/** The lightest shot of the tub that is missed when it is not there, and without which the float still stands. */
 function seenShot(effects: readonly ShotEffect[], showingMm: Mm): Shot | undefined {
   const rising = [...effects].sort((a, b) => a.massG - b.massG);
   return rising.find(({ oneFewerMm }) => (oneFewerMm ?? 0) - showingMm >= seenTipMm);

@@ -89,6 +89,19 @@ describe("what sets the tip", () => {
     expect(depth!.shotEffects.length > 0).toBe(by === "shot");
     expect(depth!.tipStates.length > 0).toBe(by === "shot");
   });
+
+  it("is shown wrong by the lightest shot of the tub that is seen to be missing, on the rig or not", () => {
+    // The quill rises 4.6 mm for 0.1 g of lead: a No 6 is too little to see, a No 4 is not, an AAA is far too much.
+    const tub = plenty("lead", "AAA", "No 4", "No 6");
+    const [depth] = solved({
+      ...bare,
+      float: straightQuill,
+      pattern: { kind: "all at the float" },
+      tub,
+    }).depths;
+    expect(depth!.lockShot.map(({ size }) => size)).toEqual(["AAA", "AAA"]);
+    expect(depth!.tipStates.map(({ changeG }) => changeG)).toEqual([-0.2, 0, 0.2]);
+  });
 });
 
 it("a stick marked 4 No 4 takes just those, in even steps, without a lock", () => {
