@@ -25,10 +25,10 @@ export function setText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): s
       ],
       [
         words("sheet.label.load"),
-        words(depth.lockShare > 0 ? "sheet.load-locked" : "sheet.load", {
+        words(loadKey(depth), {
           mass: figures.mass(depth.massG),
           pull: figures.mass(depth.pullG),
-          spare: figures.mass(depth.sparePullG),
+          spare: figures.mass(Math.abs(depth.sparePullG)),
           share: figures.share(depth.lockShare),
         }),
       ],
@@ -37,6 +37,12 @@ export function setText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): s
       [words("sheet.label.record"), record(solved, depth, kit)],
     ]),
   );
+}
+
+/** A load that pulls more than the float carries rests on the bed in part, as a lift rig's does. */
+function loadKey({ lockShare, tipShowingMm }: SolvedDepth) {
+  if (tipShowingMm === 0) return "sheet.load-over";
+  return lockShare > 0 ? "sheet.load-locked" : "sheet.load";
 }
 
 function reach({ rig }: SolvedRig, depth: SolvedDepth, { words, figures }: SheetKit): string {
