@@ -232,7 +232,7 @@ describe("limits", () => {
       expect(code, stderr).toBeGreaterThan(0);
       expect(code, stderr).toBeLessThan(70);
       expect(stdout).toBe("");
-      expect(stderr).toMatch(/large|at most/);
+      expect(stderr).toMatch(/ bytes .*the most is/);
     }
   });
 });
