@@ -19,6 +19,8 @@ export function readLoad(text: string): Counts {
 /** `BB + No 4 above, AAA below`, or nothing where no shot hold the float. */
 export function readLock(text: string): { above: Counts; below: Counts } {
   if (plain(text) === "none") return { above: {}, below: {} };
+  const alone = /^(.*) on one side alone$/.exec(plain(text))?.[1];
+  if (alone) return { above: {}, below: readLoad(alone) };
   const [, above, below] = /^(.*) above, (.*) below$/.exec(plain(text)) ?? [];
   if (!above || !below) throw new Error(`"${text}" is no lock in two groups`);
   return { above: readLoad(above), below: readLoad(below) };

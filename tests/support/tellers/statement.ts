@@ -93,8 +93,11 @@ export function agrees(rig: RigJson, statement: Statement): boolean {
       return near(depth!.tipAsSetMm, statement.mm, halfTipStepMm);
     case "hook over bed":
       return near(hookOverBedCm(rig, depth!, statement.heldBackShare), statement.cm);
-    case "start here":
-      return near(depth!.overdepthCm, statement.overdepthCm) && near(depth!.overdepthCm, statement.toCm);
+    case "start here": {
+      // The rig's own setting, or the nearest one at which it can be fished.
+      const start = depth!.depthGuide.find(({ advice }) => advice === "start-here")!;
+      return near(start.overdepthCm, statement.overdepthCm) && near(start.overdepthCm, statement.toCm);
+    }
     case "lock":
       return (
         same(countsOf(depth!.lock.aboveEye), statement.above) &&
