@@ -17,6 +17,7 @@ export default defineConfig({
           include: ["tests/**/*.test.{ts,tsx}"],
           exclude: [slow],
           testTimeout: 30_000,
+          hookTimeout: 60_000,
           isolate: false,
         },
       },

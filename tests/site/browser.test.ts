@@ -153,7 +153,8 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
       .locator("tbody tr th")
       .allTextContents();
     expect(rows).toEqual(shotRows(depth!).map(({ shots }) => drawingKit.figures.shot(shots)));
-    expect(await page.locator("#fitted svg").count()).toBe(1);
+    // The picture of the sinking comes a moment later, beside it.
+    expect(await page.locator("#fitted .picture svg").count()).toBe(1);
     const link = await page.getAttribute("#fit-link", "href");
     expect(link).toContain("depth=6+ft&temperature=50+F");
     await page.goto(new URL(link!, page.url()).href);
