@@ -223,8 +223,11 @@ function expected(sheet: Sheet, units: UnitChoice): Awaited<ReturnType<typeof sh
       const [from, to] = [figures.shortGap(fromHookMm), figures.shortGap(toHookMm)];
       return words("page.rig.run", { from, to, gap: figures.gap(gapMm) });
     }),
-    effects: lightest.map(([size]) => {
-      const { oneFewerMm, oneMoreMm } = sheet.shotEffects.find((effect) => effect.size === size)!;
+    // Where the depth sets the tip, no shot is told to.
+    effects: lightest.flatMap(([size]) => {
+      const effect = sheet.shotEffects.find((one) => one.size === size);
+      if (!effect) return [];
+      const { oneFewerMm, oneMoreMm } = effect;
       return size.replaceAll(" ", "\u00a0") + tip(oneFewerMm) + tip(oneMoreMm);
     }),
     sink: sheet.sink.flatMap(({ thirdsS, tenthsS }) =>
