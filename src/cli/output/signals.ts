@@ -2,14 +2,14 @@ const signals = ["SIGINT", "SIGTERM", "SIGHUP"] as const;
 
 /**
  * Does something when the process is asked to stop, and then stops it by the same signal, so that whoever asked sees
- * that it was heard.
+ * that it was heard. Whoever asks again meanwhile does not break it off.
  *
  * @returns what takes the request back
  */
 export function onSignal(act: () => void): () => void {
   const handle = (signal: NodeJS.Signals) => {
-    off();
     act();
+    off();
     process.kill(process.pid, signal);
   };
   const off = () => {

@@ -64,8 +64,9 @@ export async function withOutput<T>(place: Place, run: (output: ClaimedOutput) =
       });
     return await run({ replace }).finally(() => clearInterval(sign));
   } finally {
-    offSignal();
     clearUp();
+    // Not before: a signal that comes while it clears up would end it half done.
+    offSignal();
   }
 }
 

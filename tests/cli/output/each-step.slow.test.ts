@@ -92,6 +92,21 @@ describe.each(["kill", "torn"])("a build whose process ends at some step (%s)", 
   });
 });
 
+it("a build that is asked to stop at some step leaves an output whole and nothing beside it", async () => {
+  const old = await withOldOutput();
+  const steps = stepsOf((await trial(old).build("new")).stdout);
+  const left = new Set<string | undefined>();
+  for (let at = 1; at <= steps; at++) {
+    const { folder, out, build, title, state } = trial(old);
+    await build("new", "stop", at);
+    expectWhole(out);
+    left.add(title());
+    expect(readdirSync(folder), `step ${at}`).toEqual(["out"]);
+    expect(state(), `step ${at}`).toEqual([]);
+  }
+  expect([...left].sort()).toEqual(["new", "old"]);
+});
+
 it("a build whose process ends at some step never brings back half of an old output, though the new one be taken away", async () => {
   const old = await withOldOutput();
   const steps = stepsOf((await trial(old).build("new")).stdout);
