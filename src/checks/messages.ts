@@ -105,6 +105,7 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
     hint: "call the file something else; letters that differ by case only are the same on some systems",
   }),
   "missing-file": (v) => ({ reason: `there is no ${v.path}`, hint: `add it; ${v.need}` }),
+  "file-not-read": (v) => v,
   "unknown-key": (v) => wrongName(`unknown key "${v.key}"`, v.key, v.allowed),
   "missing-key": (v) => ({ reason: `"${v.key}" is missing`, hint: `add a line \`${v.key}: …\`` }),
   "wrong-type": (v) => ({ reason: `"${v.key}" should be ${v.expected}, but is ${v.found}` }),

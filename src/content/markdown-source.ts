@@ -6,6 +6,7 @@ import remarkParse from "remark-parse";
 import { unified } from "unified";
 import { visit } from "unist-util-visit";
 import { type Message, message, type Place } from "../model/message.ts";
+import { withPlainColons } from "./plain-colons.ts";
 import { readYaml, type YamlSource } from "./yaml-source.ts";
 
 const parser = unified()
@@ -23,7 +24,7 @@ export interface MarkdownSource {
 
 /** Reads a Markdown file with a front matter between `---` lines. */
 export function readMarkdown(text: string, file: string): MarkdownSource {
-  const root = parser.parse(text);
+  const root = withPlainColons(parser.parse(text), text);
   const front = root.children[0];
   if (front?.type !== "yaml") {
     const missing = message("no-front-matter", { file, line: 1, column: 1 }, {});
@@ -43,7 +44,7 @@ export function readMarkdown(text: string, file: string): MarkdownSource {
  * @param at place of the value
  */
 export function parseNotes(text: string, { line = 1, column = 1 }: Place): Root {
-  const root = parser.parse(text);
+  const root = withPlainColons(parser.parse(text), text);
   // Only a block (`notes: |`) ends with a line break; its text starts on the next line, two columns in.
   const block = text.endsWith("\n");
   const lines = block ? line : line - 1;

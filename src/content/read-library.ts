@@ -32,6 +32,7 @@ import {
   scaleSchema,
   tubSchema,
 } from "./schema/tackle-schema.ts";
+import { strayFiles } from "./stray-files.ts";
 import { tooMuch } from "./text-limits.ts";
 import type { Source } from "./world.ts";
 
@@ -46,6 +47,7 @@ export function readLibrary(sources: ReadonlyMap<string, Source>): Staged<Librar
   if (!words.value) return { value: undefined, messages: words.messages };
   const reading = new Reading(sources, makeWords(words.value));
   const library = linkLibrary(reading, words.value);
+  reading.messages.push(...strayFiles(sources));
   const failed = reading.messages.some(({ severity }) => severity === "error");
   return { value: failed ? undefined : library, messages: reading.messages };
 }

@@ -22,7 +22,7 @@ export interface Source {
   readonly path: string;
   /** Path as the author knows it. */
   readonly file: string;
-  /** Empty where the file, or all that were read before it, are longer than `limits` have it. */
+  /** Empty where the file is no text of a guide, or where it, or all read before it, are longer than `limits` have it. */
   readonly text: string;
   readonly bytes: number;
 }
@@ -41,7 +41,7 @@ const passesMax = 20;
 const pauseMs = 100;
 
 /**
- * All text files below the content folders; a file in a later folder stands in for one of the same path before it.
+ * All files below the content folders, with the text of those that may be a guide's; a file in a later folder stands in for one of the same path before it.
  *
  * They are read until two readings on end agree. At the moment between these two all files were as they are given, so
  * no guide mixes what stood there before and after somebody changed several files.
@@ -66,8 +66,11 @@ async function readOnce(world: World, folders: readonly string[]): Promise<Sourc
   let allBytes = 0;
   for (const folder of folders) {
     for (const { path, bytes } of await world.list(folder)) {
-      if (!/\.(md|yaml)$/.test(path)) continue;
       const file = `${folder}/${path}`;
+      if (!/\.(md|yaml)$/.test(path)) {
+        sources.set(path, { path, file, text: "", bytes: 0 });
+        continue;
+      }
       const mayRead =
         bytes <= limits.fileBytes.most &&
         allBytes + bytes <= limits.contentBytes.most &&

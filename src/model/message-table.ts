@@ -25,6 +25,7 @@ export interface MessageValues {
   readonly "file-name": { readonly reason: string; readonly hint: string };
   readonly "address-taken": { readonly address: string; readonly by: string };
   readonly "missing-file": { readonly path: string; readonly need: string };
+  readonly "file-not-read": { readonly reason: string; readonly hint: string };
   readonly "unknown-key": { readonly key: string; readonly allowed: Names };
   readonly "missing-key": { readonly key: string };
   readonly "wrong-type": { readonly key: string; readonly expected: string; readonly found: string };
@@ -100,6 +101,7 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "file-name": "error",
   "address-taken": "error",
   "missing-file": "error",
+  "file-not-read": "warning",
   "unknown-key": "error",
   "missing-key": "error",
   "wrong-type": "error",

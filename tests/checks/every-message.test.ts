@@ -83,6 +83,13 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
       "hint: add it; it names the guide, its units, scale, tub and lead rule",
     ],
   },
+  "file-not-read": {
+    of: { "baits/grub.yml": "title: grub\n" },
+    says: [
+      "content/baits/grub.yml: warning the file is not read: files in baits/ end in .yaml",
+      "hint: call it grub.yaml",
+    ],
+  },
   "unknown-key": {
     of: rig("hook: 16", "hook: 16\nhuk: 16"),
     says: [

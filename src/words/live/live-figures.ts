@@ -80,6 +80,9 @@ const inline: Readonly<Record<string, Inline>> = {
   },
 };
 
+/** What a directive inside a sentence may be called. */
+export const inlineNames: readonly string[] = Object.keys(inline);
+
 /** What a load such as "2 AAA" weighs on the guide's scale. */
 function loadWeight(typed: string, { library, figures }: LiveContext): string {
   const scale = named(library.scales, library.guide.scaleId, "shot scale");
@@ -177,7 +180,7 @@ function expanded(node: TextDirective | LeafDirective, context: LiveContext): Ro
   };
   if (node.type === "textDirective") {
     const make = Object.hasOwn(inline, node.name) ? inline[node.name] : undefined;
-    if (!make) throw unknown("figure directive", node.name, Object.keys(inline));
+    if (!make) throw unknown("figure directive", node.name, inlineNames);
     const made = make(at, context, textOf(node));
     if (typeof made !== "string") return made;
     return { type: "text", value: made, ...(node.name === unlinkedWords && { data: unlinked }) };

@@ -1,0 +1,47 @@
+import type { Parent, Root, Text } from "mdast";
+import type { TextDirective } from "mdast-util-directive";
+import { SKIP, visit } from "unist-util-visit";
+import { inlineNames } from "../words/live/live-figures.ts";
+
+/**
+ * A time (`9:30`), a mix (`1:4`) or a word behind a colon is read as a directive without brackets; where none is called
+ * so it is text, and stands in the guide as it was typed.
+ *
+ * @param text what the tree was parsed from
+ */
+export function withPlainColons(root: Root, text: string): Root {
+  const changed = new Set<Parent>();
+  visit(root, "textDirective", (node, index, parent) => {
+    if (!parent || index === undefined || isMeant(node)) return;
+    const { start, end } = node.position!;
+    const value = text.slice(start.offset, end.offset);
+    parent.children[index] = { type: "text", value, position: node.position! };
+    changed.add(parent);
+    return SKIP;
+  });
+  for (const parent of changed) parent.children = joined(parent.children);
+  return root;
+}
+
+/** Whether an author wanted a figure here: it has brackets, or the name of one. */
+function isMeant({ name, position }: TextDirective): boolean {
+  const isBare = position!.end.offset! - position!.start.offset! === name.length + 1;
+  return inlineNames.includes(name) || !(isBare || /^\d/.test(name));
+}
+
+/** Texts beside each other as one, for those who look for words. */
+function joined<Child extends { type: string }>(children: readonly Child[]): Child[] {
+  const whole: Child[] = [];
+  for (const child of children) {
+    const before = whole.at(-1);
+    if (!before || !isText(before) || !isText(child)) {
+      whole.push(child);
+      continue;
+    }
+    const position = { start: before.position!.start, end: child.position!.end };
+    whole[whole.length - 1] = { ...before, value: before.value + child.value, position };
+  }
+  return whole;
+}
+
+const isText = (node: { type: string }): node is Text => node.type === "text";

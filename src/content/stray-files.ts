@@ -1,0 +1,80 @@
+import { distance } from "fastest-levenshtein";
+import { type Message, message } from "../model/message.ts";
+import type { Source } from "./world.ts";
+
+/** What files of each folder end in. */
+const folders: Readonly<Record<string, ".md" | ".yaml">> = {
+  rigs: ".md",
+  lessons: ".md",
+  pages: ".md",
+  floats: ".yaml",
+  shot: ".yaml",
+  tubs: ".yaml",
+  baits: ".yaml",
+  knots: ".yaml",
+  kits: ".yaml",
+  species: ".yaml",
+  words: ".yaml",
+};
+
+/** Files that stand beside the folders. */
+const alone = ["guide", "hooks", "lines", "glossary", "troubles", "changes"].map((name) => `${name}.yaml`);
+
+/** Notes to other authors, which are no part of a guide. */
+const notes = /^(?:readme|licen[cs]e)(?:\.\w+)?$/i;
+
+/** A warning for each file that nothing reads, with what was likely meant. */
+export function strayFiles(sources: ReadonlyMap<string, Source>): readonly Message[] {
+  return [...sources.values()].flatMap(({ path, file }) => {
+    const wrong = strayness(path);
+    return wrong ? [message("file-not-read", { file }, wrong)] : [];
+  });
+}
+
+function strayness(path: string): { reason: string; hint: string } | undefined {
+  const parts = path.split("/");
+  const name = parts.at(-1)!;
+  if (parts.length === 1) return alone.includes(name) || notes.test(name) ? undefined : atTheTop(name);
+  const folder = parts[0]!;
+  const ending = Object.hasOwn(folders, folder) ? folders[folder]! : undefined;
+  if (ending === undefined) return inOtherFolder(folder);
+  return name.endsWith(ending) ? undefined : otherEnding(folder, name, ending);
+}
+
+function atTheTop(name: string): { reason: string; hint: string } {
+  const reason = "the file is not read: it stands outside the folders of the guide";
+  const meant = near(withEnding(name, ".yaml").toLowerCase(), alone);
+  if (meant !== undefined) return { reason, hint: `did you mean ${meant}?` };
+  return /\.(?:md|markdown|txt)$/i.test(name)
+    ? { reason, hint: "move a rig into rigs/, a lesson into lessons/, any other text into pages/" }
+    : { reason, hint: `files that stand here are ${alone.join(", ")}` };
+}
+
+function inOtherFolder(folder: string): { reason: string; hint: string } {
+  const names = Object.keys(folders);
+  const meant = near(folder.toLowerCase(), names);
+  return {
+    reason: `the file is not read: a guide has no folder ${folder}/`,
+    hint: meant === undefined ? `its folders are ${names.join(", ")}` : `did you mean ${meant}/?`,
+  };
+}
+
+function otherEnding(folder: string, name: string, ending: string): { reason: string; hint: string } {
+  const reason = `the file is not read: files in ${folder}/ end in ${ending}`;
+  const isText = /\.(?:ya?ml|md|markdown|txt)$/i.test(name);
+  if (!isText) return { reason, hint: "take it out of the content" };
+  const sameKind = ending === ".yaml" ? /\.ya?ml$/i : /\.(?:md|markdown|md\.txt)$/i;
+  const hint = sameKind.test(name)
+    ? `call it ${withEnding(name, ending)}`
+    : ending === ".yaml"
+      ? "write it as keys and values, without --- lines, and let its name end in .yaml"
+      : "write it as a text whose keys stand between --- lines, and let its name end in .md";
+  return { reason, hint };
+}
+
+const withEnding = (name: string, ending: string) =>
+  `${name.replace(/(?:\.(?:ya?ml|md|markdown|txt))+$/i, "")}${ending}`;
+
+/** The name that a slip of the finger, or one letter of its number, was meant for. */
+const near = (typed: string, names: readonly string[]): string | undefined =>
+  names.find((name) => distance(typed, name) <= 2 && typed[0] === name[0]);
