@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { builtinModules } from "node:module";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { importsOf } from "../../tools/imports.mjs";
 
 const root = join(import.meta.dirname, "../..");
 const read = (path: string) => readFileSync(join(root, path), "utf8");
@@ -21,13 +22,12 @@ const filesOf = (folders: readonly string[]): string[] =>
 function packagesOf(path: string): string[] {
   const text = read(path);
   const named = [
-    ...text.matchAll(/^(?:import|export|\}).*?\bfrom "([^"]+)";$/gm),
-    ...text.matchAll(/^import "([^"]+)";$/gm),
-    ...text.matchAll(/(?:\bimport|\bresolve|\burl\))\(\s*["`]([^"`]+)/g),
+    ...text.matchAll(/(?:\bresolve|\burl\))\(\s*["`]([^"`]+)/g),
     ...text.matchAll(/^declare module "([^"]+)"/gm),
-  ];
-  return named
-    .flatMap(([, name]) => /^(?:@[\w.-]+\/)?[a-z][\w.-]*(?=\/|$)/.exec(name!)?.[0] ?? [])
+  ].map(([, name]) => name!);
+  const imported = importsOf(root, path).filter(({ inside }) => !inside);
+  return [...imported.map(({ to }) => to), ...named]
+    .flatMap((name) => /^(?:@[\w.-]+\/)?[a-z][\w.-]*(?=\/|$)/.exec(name)?.[0] ?? [])
     .filter((name) => !builtinModules.includes(name));
 }
 

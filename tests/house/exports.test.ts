@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { dirname, join, normalize } from "node:path";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { importsOf } from "../../tools/imports.mjs";
 
 const root = join(import.meta.dirname, "../..");
 
@@ -13,24 +14,9 @@ const texts = new Map(files.map((path) => [path, readFileSync(join(root, path), 
 
 /** Names that one file takes from others, as `file name`. */
 function takenBy(path: string, text: string): string[] {
-  const named = [...text.matchAll(/(?:import|export)\s+(?:type\s+)?\{([^}]*)\}\s+from\s+"(\.[^"]+)"/g)];
-  const asked = [...text.matchAll(/\bimport\("(\.[^"]+)"\)/g)];
-  const from = (target: string) => normalize(join(dirname(path), target)).replaceAll("\\", "/");
-  return [
-    ...named.flatMap(([, names, target]) =>
-      names!.split(",").map(
-        (name) =>
-          `${from(target!)} ${
-            name
-              .trim()
-              .replace(/^type /, "")
-              .split(" as ")[0]
-          }`,
-      ),
-    ),
-    // A module that is taken whole: what it gives is used wherever its name stands.
-    ...asked.flatMap(([, target]) => [...text.matchAll(/\w+/g)].map(([word]) => `${from(target!)} ${word}`)),
-  ];
+  // Of a module that is taken whole is used what has its name somewhere in the file.
+  const words = [...text.matchAll(/\w+/g)].map(([word]) => word);
+  return importsOf(root, path).flatMap(({ to, names = words }) => names.map((name) => `${to} ${name}`));
 }
 
 describe("what a file exports", () => {

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { dirname, join, normalize } from "node:path";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { importsOf } from "../../tools/imports.mjs";
 
 const root = join(import.meta.dirname, "../..");
 
@@ -30,37 +31,19 @@ function readRules(): ReadonlyMap<string, Rule> {
 const roomOf = (path: string): string | undefined =>
   /^(?:src\/(\w+)|(templates))\//.exec(path)?.slice(1).find(Boolean);
 
-interface Import {
-  readonly from: string;
-  readonly to: string;
-  readonly typeOnly: boolean;
-}
-
-const importPattern =
-  /^(?:import|export)\s+(type\s+)?(\{[^}]*\}|\*(?:\s+as\s+\w+)?|\w+(?:,\s*\{[^}]*\})?)\s+from\s+"([^"]+)"/gm;
-
-function importsOf(path: string): Import[] {
-  const text = readFileSync(join(root, path), "utf8");
-  return [...text.matchAll(importPattern)].flatMap(([, type, names, target]) => {
-    if (!target!.startsWith(".")) return [];
-    const named = /^\{([^}]*)\}$/.exec(names!.trim())?.[1];
-    const eachType = named?.split(",").every((name) => name.trim() === "" || name.trim().startsWith("type "));
-    const to = normalize(join(dirname(path), target!)).replaceAll("\\", "/");
-    return [{ from: path, to, typeOnly: type !== undefined || eachType === true }];
-  });
-}
-
 const files = ["src", "templates"].flatMap((folder) =>
   readdirSync(join(root, folder), { recursive: true, encoding: "utf8" })
     .map((path) => `${folder}/${path.replaceAll("\\", "/")}`)
     .filter((path) => /\.tsx?$/.test(path)),
 );
 
+const imports = files
+  .flatMap((from) => importsOf(root, from).map((one) => ({ ...one, from })))
+  .filter(({ from, to }) => from !== to);
+
 describe("the rooms of the house", () => {
   const rules = readRules();
-  const crossing = files
-    .flatMap(importsOf)
-    .filter(({ from, to }) => roomOf(to) && roomOf(from) !== roomOf(to));
+  const crossing = imports.filter(({ from, to }) => roomOf(to) && roomOf(from) !== roomOf(to));
 
   it("are all in the table", () => {
     expect([...new Set(files.map(roomOf))].filter((room) => !rules.has(room!))).toEqual([]);
@@ -99,7 +82,7 @@ describe("the rooms of the house", () => {
 
   it("form no circle of files, not of types either", () => {
     const edges = new Map<string, Set<string>>();
-    for (const { from, to } of files.flatMap(importsOf)) {
+    for (const { from, to } of imports) {
       edges.set(from, (edges.get(from) ?? new Set()).add(to));
     }
     expect(findCircle(edges)).toEqual([]);

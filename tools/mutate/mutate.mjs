@@ -1,23 +1,31 @@
 // How much the tests notice: changes the sources one place at a time and runs the tests that reach it.
 //
-//   npm run mutate -- src/core/float src/solve [--sample 200] [--seed 1] [--only logic|constant] [--tests tests/core,tests/solve]
-//     [--jobs 2]
-import { fork } from "node:child_process";
+//   npm run mutate -- PATH… [--logic 250] [--constants 120] [--seed 1] [--tests tests/core,tests/solve] [--jobs 2]
+//     [--again FILE]
+//
+// --logic, --constants  so many of each kind, chosen by chance, the same for the same seed; all without
+// --tests               folders of tests to run; without, those that mirror the sources
+// --again               the mutants that live in the results of an earlier run, kept in FILE
+//
+// Each result is one line on stdout as it comes, the table stands behind the last; progress goes to stderr.
 import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { parseArgs } from "node:util";
+import { eachOf } from "./jobs.mjs";
 import { instrumented } from "./mutants.mjs";
 import { testsReaching } from "./reach.mjs";
+import { livingIn, resultLine, table } from "./results.mjs";
 
 const { values: options, positionals } = parseArgs({
   allowPositionals: true,
   options: {
-    sample: { type: "string" },
+    logic: { type: "string", default: "Infinity" },
+    constants: { type: "string", default: "Infinity" },
     seed: { type: "string", default: "1" },
-    only: { type: "string" },
     tests: { type: "string" },
     jobs: { type: "string", default: "2" },
+    again: { type: "string" },
   },
 });
 if (positionals.length === 0) throw new Error("name files or folders, such as src/core/float");
@@ -33,10 +41,15 @@ for (const path of sources) {
   const found = instrumented(path, readFileSync(path, "utf8"), first).mutants;
   mutants.push(...found.map((mutant) => ({ ...mutant, path })));
 }
-const chosen = sampled(mutants.filter(({ kind }) => options.only === undefined || kind === options.only));
+const chosen =
+  options.again === undefined ? sampled(mutants) : livingIn(readFileSync(options.again, "utf8"), mutants);
 
+// Everything that the tests write goes in here, and is gone at the end.
 const folder = mkdtempSync(join(tmpdir(), "mutants-"));
-const env = { ...process.env, MUTATE: JSON.stringify({ paths }) };
+process.on("exit", () => rmSync(folder, { recursive: true, force: true }));
+const env = { ...process.env, MUTATE: JSON.stringify({ paths }), TMPDIR: folder };
+const jobs = { count: Number(options.jobs), env };
+
 const testFolders = options.tests?.split(",") ?? mirrors(sources);
 const tests = testsReaching(sources).filter((path) =>
   testFolders.some((folder) => path.startsWith(`${folder}/`)),
@@ -44,11 +57,8 @@ const tests = testsReaching(sources).filter((path) =>
 say(
   `${chosen.length} of ${mutants.length} mutants in ${sources.length} files; ${tests.length} test files reach them`,
 );
-
 const reach = await reachOf(tests);
-const results = await runAll(chosen);
-report(results);
-rmSync(folder, { recursive: true });
+tell(`\n${table(await runAll(chosen))}`);
 process.exit(0);
 
 /** The folders of tests that hold these sources: their own rooms, and for the sums what is made of them. */
@@ -58,7 +68,6 @@ function mirrors(paths) {
   return [...rooms];
 }
 
-/** Progress goes to stderr, results to stdout. */
 function say(line) {
   process.stderr.write(`${line}\n`);
 }
@@ -75,112 +84,58 @@ function filesBelow(path) {
     .sort();
 }
 
-/** A part of the mutants by chance, the same for the same seed. */
+/** A part of the mutants of each kind by chance, the same for the same seed. */
 function sampled(all) {
-  if (options.sample === undefined) return all;
   let state = Number(options.seed) >>> 0;
   const next = () => {
     state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
     return state / 2 ** 32;
   };
-  return all
+  const shuffled = all
     .map((mutant) => ({ mutant, at: next() }))
     .sort((a, b) => a.at - b.at)
-    .slice(0, Number(options.sample))
-    .map(({ mutant }) => mutant)
-    .sort((a, b) => a.id - b.id);
+    .map(({ mutant }) => mutant);
+  const left = { logic: Number(options.logic), constant: Number(options.constants) };
+  // In the order of chance, so that a run that is stopped is a smaller sample.
+  return shuffled.filter(({ kind }) => left[kind]-- > 0);
 }
 
-/** A process that runs test files; one that does not answer in time is ended. */
-function worker() {
-  let child;
-  const start = () =>
-    new Promise((done) => {
-      child = fork("tools/mutate/worker.mjs", { env, stdio: ["ignore", "ignore", "ignore", "ipc"] });
-      child.once("message", done);
-    });
-  return {
-    async run(job, limitS) {
-      if (!child?.connected) await start();
-      return new Promise((done) => {
-        const timer = setTimeout(() => {
-          child.removeAllListeners("message");
-          child.kill("SIGKILL");
-          child = undefined;
-          done({ passes: false });
-        }, 1000 * limitS);
-        child.once("message", (answer) => {
-          clearTimeout(timer);
-          done(answer);
-        });
-        child.send(job);
-      });
-    },
-    stop: () => child?.kill("SIGKILL"),
-  };
-}
-
-/** For each mutant the test files that run it, the quickest first. */
+/** For each mutant the test files that run it: its file's own tests, then the quickest first. */
 async function reachOf(files) {
   const found = new Map();
-  await eachOf(files, async (file, one, at) => {
+  await eachOf(files, jobs, async (file, run, at) => {
     const reachedPath = join(folder, `reached-${at}.json`);
     const from = performance.now();
-    const { passes, fault } = await one.run({ mutant: 0, reachedPath, files: [resolve(file)] }, 300);
-    if (!passes) {
-      say(`${file} fails without any mutant and is left out${fault ? `: ${fault}` : ""}`);
+    if ((await run({ mutant: 0, reachedPath, files: [resolve(file)] }, 600)) !== "passes") {
+      say(`${file} fails without any mutant and is left out`);
       return;
     }
     const seconds = (performance.now() - from) / 1000;
+    say(`${file} takes ${seconds.toFixed(1)} s`);
     for (const id of JSON.parse(readFileSync(reachedPath, "utf8"))) {
       found.set(id, [...(found.get(id) ?? []), { file, seconds }]);
     }
   });
-  for (const list of found.values()) list.sort((a, b) => a.seconds - b.seconds);
+  for (const [id, list] of found) {
+    const { path } = mutants[id - 1];
+    const own = (file) =>
+      file.replace(/^tests/, "src").replace(/\.test\.tsx?$/, "") === path.replace(/\.tsx?$/, "");
+    list.sort((a, b) => Number(own(b.file)) - Number(own(a.file)) || a.seconds - b.seconds);
+  }
   return found;
-}
-
-/** Does the same with each of a list, in several processes at a time. */
-async function eachOf(list, act) {
-  const queue = list.map((item, at) => ({ item, at }));
-  await Promise.all(
-    Array.from({ length: Number(options.jobs) }, async () => {
-      const one = worker();
-      for (let next = queue.shift(); next; next = queue.shift()) await act(next.item, one, next.at);
-      one.stop();
-    }),
-  );
 }
 
 async function runAll(list) {
   const done = [];
-  await eachOf(list, async (mutant, one) => {
+  await eachOf(list, jobs, async (mutant, run) => {
     const reached = reach.get(mutant.id) ?? [];
     const limitS = 20 + 4 * reached.reduce((sum, { seconds }) => sum + seconds, 0);
-    const files = reached.map(({ file }) => resolve(file));
-    const lives =
-      files.length === 0 || (await one.run({ mutant: mutant.id, reachedPath: "", files }, limitS)).passes;
-    done.push({ ...mutant, lives, reached: files.length });
+    const job = { mutant: mutant.id, reachedPath: "", files: reached.map(({ file }) => resolve(file)) };
+    const outcome = reached.length === 0 ? "not reached" : await run(job, limitS);
+    const fate = { passes: "lives", fails: "killed" }[outcome] ?? outcome;
+    done.push({ ...mutant, fate });
+    tell(resultLine({ ...mutant, fate }));
     if (done.length % 25 === 0) say(`${done.length} of ${list.length}`);
   });
-  return done.sort((a, b) => a.id - b.id);
-}
-
-function report(all) {
-  for (const { path, line, kind, was, now, reached } of all.filter(({ lives }) => lives)) {
-    tell(`${path}:${line}  ${kind}  ${was}  →  ${now}${reached === 0 ? "  (no test reaches it)" : ""}`);
-  }
-  const folders = [...new Set(all.map(({ path }) => path.split("/").slice(0, 3).join("/")))];
-  tell("\n| where | logic killed | constants killed |\n| --- | --- | --- |");
-  for (const where of [...folders, ""]) {
-    const here = all.filter(({ path }) => path.startsWith(where));
-    const share = (kind) => {
-      const of = here.filter((one) => one.kind === kind);
-      const killed = of.filter(({ lives }) => !lives).length;
-      return of.length === 0
-        ? "–"
-        : `${killed} of ${of.length} (${Math.round((100 * killed) / of.length)} %)`;
-    };
-    tell(`| ${where || "all"} | ${share("logic")} | ${share("constant")} |`);
-  }
+  return done;
 }

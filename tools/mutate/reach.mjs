@@ -1,6 +1,7 @@
 // Which test files read a source, by the imports that lead there.
-import { existsSync, readdirSync, readFileSync } from "node:fs";
-import { dirname, join, normalize } from "node:path";
+import { existsSync, readdirSync } from "node:fs";
+import { join, normalize } from "node:path";
+import { importsOf } from "../imports.mjs";
 
 /** Test files of the quick set from which imports lead to any of these sources, in the order of their names. */
 export function testsReaching(sources) {
@@ -11,7 +12,7 @@ export function testsReaching(sources) {
     if (known.has(path)) return known.get(path);
     if (trail.has(path)) return false;
     trail.add(path);
-    const found = importsOf(path).some((next) => reaches(next, trail));
+    const found = sourcesOf(path).some((next) => reaches(next, trail));
     known.set(path, found);
     return found;
   };
@@ -22,9 +23,8 @@ export function testsReaching(sources) {
     .sort();
 }
 
-function importsOf(path) {
-  if (!existsSync(path)) return [];
-  return [...readFileSync(path, "utf8").matchAll(/(?:from|import\()\s*"(\.[^"]+)"/g)]
-    .map(([, target]) => normalize(join(dirname(path), target)))
-    .filter((target) => /\.tsx?$/.test(target));
-}
+/** Files of the project that a file imports. */
+const sourcesOf = (path) =>
+  importsOf(".", path)
+    .map(({ to }) => to)
+    .filter((to) => /\.tsx?$/.test(to) && existsSync(to));

@@ -1,4 +1,4 @@
-// Runs test files with one mutant after another switched on; a process of its own, so that one that hangs can be ended.
+// Runs test files with one mutant after another switched on, in a process of its own: one that hangs can be ended.
 import { createVitest } from "vitest/node";
 import { instrumented } from "./mutants.mjs";
 
@@ -33,16 +33,13 @@ const project = vitest.projects[0];
 async function passes({ mutant, reachedPath, files }) {
   project.provide("mutant", mutant);
   project.provide("reachedPath", reachedPath);
-  for (const file of files) {
-    const run = await vitest.runTestSpecifications([project.createSpecification(file)]);
-    if (run.unhandledErrors.length > 0 || !run.testModules.every((one) => one.ok())) return false;
-  }
-  return true;
+  const run = await vitest.runTestSpecifications(files.map((file) => project.createSpecification(file)));
+  return run.unhandledErrors.length === 0 && run.testModules.every((one) => one.ok());
 }
 
 process.on("message", async (job) => {
   try {
-    process.send({ passes: await passes(job) });
+    process.send({ outcome: (await passes(job)) ? "passes" : "fails" });
   } catch (error) {
     process.send({ fault: String(error?.stack ?? error) });
   }

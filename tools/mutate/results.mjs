@@ -1,0 +1,47 @@
+// Results of mutants as lines, to be read by people and by a later run.
+
+/** @typedef {import("./mutants.mjs").Mutant & { path: string }} Placed */
+/** @typedef {"killed" | "too long" | "lives" | "not reached"} Fate too long: stopped at its time limit, which a test run would notice */
+
+const lives = (fate) => fate === "lives" || fate === "not reached";
+const change = ({ kind, was, now }) => `${kind}  ${was}  →  ${now}`;
+
+/** @param {Placed & { fate: Fate }} result */
+export const resultLine = (result) =>
+  `${result.fate.padEnd(11)}  ${result.path}:${result.line}  ${change(result)}`;
+
+/**
+ * Mutants that live in the results of an earlier run. Lines may have moved since; the change tells which they are.
+ *
+ * @param {string} text
+ * @param {Placed[]} mutants
+ */
+export function livingIn(text, mutants) {
+  const living = new Set(
+    [...text.matchAll(/^(.{11}) {2}(\S+):\d+ {2}(.+)$/gm)]
+      .filter(([, fate]) => lives(fate.trim()))
+      .map(([, , path, changed]) => `${path} ${changed}`),
+  );
+  return mutants.filter((mutant) => living.has(`${mutant.path} ${change(mutant)}`));
+}
+
+/**
+ * Shares killed, by folder.
+ *
+ * @param {(Placed & { fate: Fate })[]} all
+ */
+export function table(all) {
+  const folders = [...new Set(all.map(({ path }) => path.split("/").slice(0, 3).join("/")))].sort();
+  const rows = [...folders, ""].map((where) => {
+    const here = all.filter(({ path }) => path.startsWith(where));
+    const share = (kind) => {
+      const of = here.filter((one) => one.kind === kind);
+      const killed = of.filter(({ fate }) => !lives(fate)).length;
+      return of.length === 0
+        ? "–"
+        : `${killed} of ${of.length} (${Math.round((100 * killed) / of.length)} %)`;
+    };
+    return `| ${where || "all"} | ${share("logic")} | ${share("constant")} |`;
+  });
+  return ["| where | logic killed | constants killed |", "| --- | --- | --- |", ...rows].join("\n");
+}
