@@ -1,18 +1,25 @@
+import { type Question, readWritten } from "../core/as-written.ts";
 import type { Float } from "../core/float/float.ts";
-import { parseQuantity, type QuantityKind } from "../core/quantity.ts";
 import { parseLoad } from "../core/tackle/load-notation.ts";
 import { type Metal, metals, type ShotScale, type StockedShot } from "../core/tackle/shot.ts";
 import type { Rig } from "../model/rig.ts";
+import type { UnitChoice } from "../model/unit-choice.ts";
+import { questions } from "./questions.ts";
 
-/** What the reader typed, field by field; a field that is missing or empty leaves the rig as it is. */
+/** What the reader typed, field by field; a field that is missing leaves the rig as it is. */
 type FitAnswers = ReadonlyMap<string, string>;
 
 /** Why a field cannot be used: `code` names the words below `page.fit.`. */
-export interface FieldProblem {
-  readonly field: string;
-  readonly code: "not-a-quantity" | "out-of-range" | "not-a-load" | "not-a-count";
-  readonly values: Readonly<Record<string, string>>;
-}
+export type FieldProblem =
+  | {
+      readonly field: keyof typeof questions;
+      readonly code: "not-understood" | "out-of-range" | "missing";
+      readonly typed: string;
+      /** What it was likely meant to say. */
+      readonly meant: readonly string[];
+      readonly question: Question;
+    }
+  | { readonly field: string; readonly code: "not-a-load" | "not-a-count"; readonly typed: string };
 
 interface FittedRig {
   readonly rig: Rig;
@@ -23,36 +30,24 @@ interface FittedRig {
 export const countField = (size: string): string => `count-${size}`;
 export const metalField = (size: string): string => `metal-${size}`;
 
-/** What may be typed [core's unit of the kind], wide enough for any water that is fished with a float. */
-const ranges = {
-  depth: { kind: "length", least: 200, most: 12_000 },
-  tip: { kind: "length", least: 1, most: 100 },
-  temperature: { kind: "temperature", least: 0, most: 40 },
-  pace: { kind: "pace", least: 0.01, most: 3 },
-  rod: { kind: "length", least: 1000, most: 20_000 },
-} as const satisfies Record<string, { kind: QuantityKind; least: number; most: number }>;
-
 /**
- * The rig with a reader's own figures put in. A field that cannot be read is told and left as the rig has it, so that
- * the rest can still be seen.
+ * The rig with a reader's own figures put in. Whoever shows it must ask for `problems` first: a figure that cannot be
+ * read is left as the rig has it, and a rig for another water than was meant is worse than none.
  */
-export function fitRig(rig: Rig, scale: ShotScale, answers: FitAnswers): FittedRig {
+export function fitRig(rig: Rig, scale: ShotScale, answers: FitAnswers, units: UnitChoice): FittedRig {
   const problems: FieldProblem[] = [];
-  const quantity = (field: keyof typeof ranges): number | undefined => {
+  const quantity = (field: keyof typeof questions): number | undefined => {
     const typed = answers.get(field)?.trim();
-    if (!typed) return undefined;
-    const { kind, least, most } = ranges[field];
-    const read = parseQuantity(kind, typed);
-    if (!read.ok) {
-      const examples = read.examples.join(", ");
-      problems.push({ field, code: "not-a-quantity", values: { typed, examples } });
+    if (typed === undefined) return undefined;
+    const question = questions[field](units);
+    if (typed === "") {
+      problems.push({ field, code: "missing", typed, meant: [], question });
       return undefined;
     }
-    if (read.value < least || read.value > most) {
-      problems.push({ field, code: "out-of-range", values: { typed } });
-      return undefined;
-    }
-    return read.value;
+    const read = readWritten(typed, question);
+    if (read.ok) return read.value;
+    problems.push({ field, code: read.code, typed, meant: read.meant, question });
+    return undefined;
   };
   const depthMm = quantity("depth");
   const tempC = quantity("temperature");
@@ -80,7 +75,7 @@ function fitFloat(
 ): Float {
   const typed = answers.get("capacity")?.trim();
   const load = typed ? parseLoad(typed, scale) : undefined;
-  if (typed && !load?.ok) problems.push({ field: "capacity", code: "not-a-load", values: { typed } });
+  if (typed && !load?.ok) problems.push({ field: "capacity", code: "not-a-load", typed });
   const capacityG = load?.ok ? load.value.massG : float.capacityG;
   const capacityMetal = metalFrom(answers.get("capacity-metal")) ?? float.capacityMetal;
   const capacityBasis = bases.find((basis) => basis === answers.get("capacity-basis")) ?? float.capacityBasis;
@@ -114,11 +109,11 @@ function fitTub(rig: Rig, scale: ShotScale, answers: FitAnswers, problems: Field
     const own = rig.tub.find(({ size }) => size === name);
     const typed = answers.get(countField(name))?.trim();
     const count = typed ? Number(typed) : (own?.count ?? 0);
-    if (!Number.isInteger(count) && count !== Number.POSITIVE_INFINITY) {
-      problems.push({ field: countField(name), code: "not-a-count", values: { typed: typed ?? "" } });
+    if (typed && !/^\d+$/.test(typed)) {
+      problems.push({ field: countField(name), code: "not-a-count", typed });
       return own ? [own] : [];
     }
-    if (count <= 0) return [];
+    if (count === 0) return [];
     const metal = metalFrom(answers.get(metalField(name))) ?? own?.metal ?? "tin";
     return [{ size: name, massG, metal, count }];
   });

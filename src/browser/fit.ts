@@ -1,6 +1,7 @@
 import { DepthPart } from "../../templates/pages/depth.tsx";
 import { hangPicture, rigPicture, sinkPicture } from "../../templates/pages/rig-picture.ts";
 import type { PageKey, Voice } from "../../templates/pages/view.ts";
+import type { Question } from "../core/as-written.ts";
 import type { ShotScale } from "../core/tackle/shot.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { measureText } from "../drawing/labels/font-metrics.ts";
@@ -10,7 +11,7 @@ import { type UnitChoice, unitChoices } from "../model/unit-choice.ts";
 import type { WordTree } from "../model/word-tree.ts";
 import { solveInWater } from "../solve/in-water.ts";
 import { solveRig } from "../solve/solve-rig.ts";
-import { makeFigures } from "../words/figures.ts";
+import { type Figures, makeFigures } from "../words/figures.ts";
 import { reasonText } from "../words/reason.ts";
 import { rigTexts } from "../words/rig-texts.ts";
 import { waterText } from "../words/water-text.ts";
@@ -18,6 +19,7 @@ import { makeWords } from "../words/words.ts";
 import type { MakeCard } from "./card.ts";
 import { type FieldProblem, fitRig } from "./fit-rig.ts";
 import { loadScript } from "./load-script.ts";
+import { examples } from "./questions.ts";
 import { toDom } from "./to-dom.ts";
 
 /** Set by the data scripts, which stand before this one. A count that JSON cannot hold came as null. */
@@ -48,10 +50,12 @@ const fields = [...form.elements].filter(
 );
 const ownValues = new Map(fields.map((field) => [field.name, field.value]));
 
-/** What the tables show, for the card. */
+/** What the tables show, for the card; nothing where there are none. */
 let shown: { readonly solved: SolvedRig; readonly kit: DrawingKit } | undefined;
 
 const typingPauseMs = 250;
+/** What is shorter is told as a tip is. */
+const leastDepthMm = 150;
 let inWaterTimer: ReturnType<typeof setTimeout> | undefined;
 
 function say(key: PageKey, values?: Readonly<Record<string, string | number>>): string {
@@ -63,7 +67,8 @@ function refit(): void {
     fields.filter(({ name, value }) => value !== ownValues.get(name)).map(({ name, value }) => [name, value]),
   );
   keepInAddress(changed);
-  const figures = makeFigures(unitsChosen(), words, dotdownGuide.guide.language);
+  const units = unitsChosen();
+  const figures = makeFigures(units, words, dotdownGuide.guide.language);
   const kit = { words, figures, measure: measureText };
   const voice: Voice = {
     figures,
@@ -75,28 +80,42 @@ function refit(): void {
     drawSink: (solved, depth, idPrefix) => sinkPicture(solved, depth, kit, idPrefix),
     drawHang: (solved, depth, idPrefix) => hangPicture(solved, depth, kit, idPrefix),
   };
-  const fitted = fitRig(rig, scale, changed);
-  showProblems(fitted.problems);
-  const solved = solveRig(fitted.rig);
-  const depth = solved.ok ? solved.value.depths[0] : undefined;
   clearTimeout(inWaterTimer);
-  cardButton.disabled = !solved.ok;
   cardStatus.textContent = "";
-  if (solved.ok && depth) {
-    shown = { solved: solved.value, kit };
-    const show = (made: SolvedDepth) =>
-      result.replaceChildren(...toDom(DepthPart({ voice, solved: solved.value, depth: made, id: "fitted" })));
-    show(depth);
-    // How it sinks takes longer, so it waits until nobody is typing.
-    inWaterTimer = setTimeout(() => {
-      const inWater = solveInWater(solved.value, depth);
-      if (inWater.ok) show({ ...depth, inWater: inWater.value });
-    }, typingPauseMs);
-    status.textContent = say("fit.done", { depth: figures.depth(depth.depthMm) });
-  } else {
-    result.replaceChildren();
-    status.textContent = [say("fit.failed"), ...solved.findings.map(voice.reason)].join(" ");
+  const { rig: fitted, problems } = fitRig(rig, scale, changed, units);
+  showProblems(problems, figures);
+  if (problems.length > 0) {
+    showNothing(say("fit.unread"));
+    return;
   }
+  const solved = solveRig(fitted);
+  const depth = solved.ok ? solved.value.depths[0] : undefined;
+  if (!solved.ok || !depth) {
+    showNothing([say("fit.failed"), ...solved.findings.map(voice.reason)].join(" "));
+    return;
+  }
+  shown = { solved: solved.value, kit };
+  cardButton.disabled = false;
+  const show = (made: SolvedDepth) =>
+    result.replaceChildren(...toDom(DepthPart({ voice, solved: solved.value, depth: made, id: "fitted" })));
+  show(depth);
+  // How it sinks takes longer, so it waits until nobody is typing.
+  inWaterTimer = setTimeout(() => {
+    const inWater = solveInWater(solved.value, depth);
+    if (inWater.ok) show({ ...depth, inWater: inWater.value });
+  }, typingPauseMs);
+  status.textContent = [
+    say("fit.done", { depth: figures.depth(depth.depthMm) }),
+    ...depth.findings.map(voice.reason),
+  ].join(" ");
+}
+
+/** No figures, and above all no card, of a water that nobody asked for. */
+function showNothing(why: string): void {
+  shown = undefined;
+  cardButton.disabled = true;
+  result.replaceChildren();
+  status.textContent = why;
 }
 
 function unitsChosen(): UnitChoice {
@@ -104,19 +123,55 @@ function unitsChosen(): UnitChoice {
   return unitChoices.find((choice) => choice === chosen) ?? dotdownGuide.guide.units;
 }
 
-function showProblems(problems: readonly FieldProblem[]): void {
+function showProblems(problems: readonly FieldProblem[], figures: Figures): void {
   const wrong = new Set(problems.map(({ field }) => field));
   for (const field of fields) {
     if (wrong.has(field.name)) field.setAttribute("aria-invalid", "true");
     else field.removeAttribute("aria-invalid");
   }
   problemList.replaceChildren(
-    ...problems.map(({ field, code, values }) => {
+    ...problems.map((problem) => {
       const item = document.createElement("li");
-      item.textContent = say(`fit.${code}`, { ...values, name: nameOf(field) });
+      item.append(problemText(problem, figures), ...("meant" in problem ? buttonsFor(problem) : []));
       return item;
     }),
   );
+}
+
+function problemText(problem: FieldProblem, figures: Figures): string {
+  const { typed } = problem;
+  const name = nameOf(problem.field);
+  if (!("question" in problem)) return say(`fit.${problem.code}`, { name, typed });
+  const { question } = problem;
+  const amount = (value: number) => amountText(question.kind, value, figures);
+  const range = { least: amount(question.least), most: amount(question.most) };
+  return say(`fit.${problem.code}`, {
+    name,
+    typed,
+    ...range,
+    example: examples[problem.field](unitsChosen()),
+  });
+}
+
+function amountText(kind: Question["kind"], value: number, figures: Figures): string {
+  if (kind === "length") return value < leastDepthMm ? figures.tip(value) : figures.depth(value);
+  return kind === "temperature" ? figures.temperature(value) : `${figures.number(value, 2)} m/s`;
+}
+
+/** The readings that were likely meant, one to tap. */
+function buttonsFor({ field, meant }: Extract<FieldProblem, { question: Question }>): HTMLElement[] {
+  return meant.map((text) => {
+    const button = document.createElement("button");
+    button.type = "button";
+    button.textContent = say("fit.did-you-mean", { reading: text });
+    button.addEventListener("click", () => {
+      const input = fields.find(({ name }) => name === field)!;
+      input.value = text;
+      input.focus();
+      refit();
+    });
+    return button;
+  });
 }
 
 function nameOf(fieldName: string): string {

@@ -25,6 +25,7 @@ export function DepthPart({ voice, solved, depth, id = depthId(depth) }: DepthPr
   return (
     <section class="depth" id={id} aria-labelledby={`${id}-title`}>
       <h3 id={`${id}-title`}>{say("rig.in-depth", { depth: figures.depth(depth.depthMm) })}</h3>
+      <Findings voice={voice} solved={solved} depth={depth} />
       <div class="depth-columns">
         <div class="picture">
           <raw-html html={voice.drawRig(solved, depth, id)} />
@@ -38,7 +39,6 @@ export function DepthPart({ voice, solved, depth, id = depthId(depth) }: DepthPr
       <GuideTable voice={voice} solved={solved} depth={depth} />
       <PlumbingPart voice={voice} depth={depth} />
       <InWaterPart voice={voice} solved={solved} depth={depth} id={id} />
-      <Findings voice={voice} solved={solved} depth={depth} />
     </section>
   );
 }

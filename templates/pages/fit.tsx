@@ -70,7 +70,7 @@ export function FitPart({ view, entry }: { view: View; entry: RigEntry }) {
           <button type="reset">{say("fit.reset")}</button>
         </p>
       </form>
-      <ul id="fit-problems" class="findings" role="alert" />
+      <ul id="fit-problems" class="findings" />
       <p id="fit-status" role="status" />
       <p>
         <button type="button" id="fit-card" data-script={href(sitePaths.asset("card.js"))} disabled>

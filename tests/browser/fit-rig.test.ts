@@ -11,7 +11,7 @@ const scale: ShotScale = {
 };
 
 function fitted(answers: Record<string, string>, of = rig) {
-  return fitRig(of, scale, new Map(Object.entries(answers)));
+  return fitRig(of, scale, new Map(Object.entries(answers)), "metric first");
 }
 
 describe("a rig fitted to a reader's figures", () => {
@@ -84,8 +84,9 @@ describe("a rig fitted to a reader's figures", () => {
   });
 
   test.each([
-    ["depth", "1.8", "not-a-quantity"],
-    ["depth", "deep", "not-a-quantity"],
+    ["depth", "6", "not-understood"],
+    ["depth", "deep", "not-understood"],
+    ["depth", " ", "missing"],
     ["depth", "5 cm", "out-of-range"],
     ["depth", "-2 m", "out-of-range"],
     ["temperature", "80 C", "out-of-range"],
@@ -94,6 +95,8 @@ describe("a rig fitted to a reader's figures", () => {
     ["capacity", "3 XYZ", "not-a-load"],
     [countField("BB"), "two", "not-a-count"],
     [countField("BB"), "1.5", "not-a-count"],
+    [countField("BB"), "-3", "not-a-count"],
+    [countField("BB"), "1e1", "not-a-count"],
   ])("tells that %s cannot be %s and keeps the rig's own figure", (field, typed, code) => {
     const { rig: own, problems } = fitted({ [field]: typed });
     expect(problems.map((problem) => [problem.field, problem.code])).toEqual([[field, code]]);

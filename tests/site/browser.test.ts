@@ -186,15 +186,6 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     expect(said).toEqual([]);
   });
 
-  test("a figure that cannot be read is named, and the rest still counts", async () => {
-    await open("site/rigs/waggler-strung-out.html?depth=2");
-    await page.waitForSelector("#fitted");
-    expect(await page.textContent("#fit-problems")).toContain("Depth: “2” cannot be read");
-    expect(await page.getAttribute("#fit-depth", "aria-invalid")).toBe("true");
-    await page.fill("#fit-depth", "2 m");
-    expect(await page.textContent("#fit-problems")).toBe("");
-  });
-
   test("without scripts every depth is there to read", async () => {
     const plain = await browser.newContext({ javaScriptEnabled: false });
     const bare = await plain.newPage();

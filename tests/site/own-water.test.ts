@@ -1,0 +1,120 @@
+import { rmSync } from "node:fs";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { siteFiles } from "../../src/site/site-files.tsx";
+import { startBrowser } from "../support/browser.ts";
+import { depthSpellings } from "../support/depth-spellings.ts";
+import { drawingKit } from "../support/drawing-kit.ts";
+import { writeToNewFolder } from "../support/site-folder.ts";
+import { sampleSite } from "./sample-site.ts";
+
+const started = await startBrowser();
+const reason = "reason" in started ? ` (skipped: ${started.reason})` : "";
+/** The sample rig finds room for its shot from here on [mm]. */
+const leastMadeUpMm = 1000;
+const rigPage = "site/rigs/waggler-strung-out.html";
+
+describe.skipIf("reason" in started)(`a rig's page asked for another water${reason}`, () => {
+  if ("reason" in started) return;
+  const { browser } = started;
+  const said: string[] = [];
+  let folder: string;
+  let page: Page;
+
+  beforeAll(async () => {
+    folder = await writeToNewFolder(siteFiles(await sampleSite()));
+    page = await browser.newPage({ viewport: { width: 360, height: 740 } });
+    page.on("console", (message) => said.push(message.text()));
+    page.on("pageerror", (error) => said.push(error.message));
+  });
+
+  afterAll(async () => {
+    await browser.close();
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  const open = (query: string) => page.goto(pathToFileURL(join(folder, rigPage)).href + query);
+
+  /** What the page shows and offers: the title of the fitted water and whether a card of it may be had. */
+  const shown = () =>
+    page.evaluate(() => ({
+      title: document.querySelector("#fitted h3")?.textContent ?? null,
+      card: !(document.getElementById("fit-card") as HTMLButtonElement).disabled,
+    }));
+
+  test("no way of writing a depth leaves a result or a card for another water", async () => {
+    await open("?depth=1.5+m");
+    await page.waitForSelector("#fitted");
+    const texts = depthSpellings.map(({ text }) => text);
+    const shownFor = await page.evaluate((spellings) => {
+      const field = document.getElementById("fit-depth") as HTMLInputElement;
+      const card = document.getElementById("fit-card") as HTMLButtonElement;
+      return spellings.map((spelling) => {
+        field.value = spelling;
+        field.dispatchEvent(new Event("input", { bubbles: true }));
+        return { title: document.querySelector("#fitted h3")?.textContent ?? null, card: !card.disabled };
+      });
+    }, texts);
+    const wrong = depthSpellings.flatMap(({ text, mm }, at) => {
+      const got = shownFor[at]!;
+      const refused = got.title === null && !got.card;
+      const fits = mm !== null && got.card && got.title === `Water ${drawingKit.figures.depth(mm)} deep`;
+      // The sample rig needs some water to be made up at all.
+      const right = mm === null ? refused : fits || (refused && mm < leastMadeUpMm);
+      return right ? [] : [{ text, mm, ...got }];
+    });
+    expect(wrong).toEqual([]);
+    expect(said).toEqual([]);
+  }, 120_000);
+
+  test("a depth that cannot be read comes back with its range, an example and the likely readings to tap", async () => {
+    await open("?depth=6");
+    await page.waitForSelector("#fit-problems button");
+    expect(await shown()).toEqual({ title: null, card: false });
+    expect(await page.textContent("#fit-problems li")).toContain(
+      "“6” cannot be read, or in more than one way. Write a figure from 0.2 m to 12 m, like 1.7 m.",
+    );
+    expect(await page.getAttribute("#fit-depth", "aria-invalid")).toBe("true");
+    expect(await page.locator("#fit-problems button").allTextContents()).toEqual([
+      "Did you mean 6 m?",
+      "Did you mean 6 ft?",
+    ]);
+    await page.click("text=Did you mean 6 ft?");
+    expect(await shown()).toEqual({ title: "Water 1.83 m deep", card: true });
+    expect(await page.textContent("#fit-problems")).toBe("");
+    expect(await page.getAttribute("#fit-depth", "aria-invalid")).toBe(null);
+  });
+
+  test.each([
+    ["depth", ""],
+    ["rod", "long"],
+    ["temperature", "99"],
+    ["capacity", "3 XYZ"],
+    ["count-AAA", "-3"],
+  ])("%s given as “%s” leaves no card, in the field as in the address", async (name, text) => {
+    await open("?depth=1.5+m");
+    await page.waitForSelector("#fitted");
+    await page.evaluate(() => document.querySelector(".box")?.setAttribute("open", ""));
+    await page.fill(`[name="${name}"]`, text);
+    expect(await shown()).toEqual({ title: null, card: false });
+    await open(`?${new URLSearchParams({ depth: "1.5 m", [name]: text })}`);
+    await page.waitForSelector("#fit-problems li");
+    expect(await shown()).toEqual({ title: null, card: false });
+  });
+
+  test("what the sums warn of stands above the picture and is announced with the result", async () => {
+    await open("?depth=9+m");
+    await page.waitForSelector("#fitted");
+    const warned = await page.locator("#fitted .findings li").allTextContents();
+    expect(warned.join(" ")).toContain("use a sliding float");
+    expect(await page.textContent("#fit-status")).toContain(warned[0]);
+    const places = await page.evaluate(() =>
+      ["#fitted .findings", "#fitted .picture"].map(
+        (found) => document.querySelector(found)!.getBoundingClientRect().top,
+      ),
+    );
+    expect(places[0]).toBeLessThan(places[1]!);
+  });
+});
