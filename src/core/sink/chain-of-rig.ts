@@ -49,34 +49,20 @@ export function chainOfRig(rig: SinkingRig, longestPieceMm: (weightBelowG: G) =>
       0,
     ) / gravityMmS2;
 
-  const places = [...new Set([eyeMm, rig.hookLengthMm, 0, ...shot.map((one) => one.fromHookMm)])]
-    .filter((place) => place >= 0 && place <= eyeMm)
-    .sort((a, b) => b - a);
-  const links: ChainLink[] = [];
-  const placesBelow: number[] = [];
-  if (rig.draughtMm > 0) {
-    links.push({ lengthMm: rig.draughtMm, diameterMm: 0 });
-    placesBelow.push(eyeMm);
-  }
-  for (let i = 1; i < places.length; i++) {
-    const from = places[i - 1]!;
-    const gap = from - places[i]!;
-    const diameterMm = from <= rig.hookLengthMm ? rig.hookLineDiameterMm : rig.mainLineDiameterMm;
-    const needed = Math.ceil(gap / longestPieceMm(weightBelowG(places[i]!)));
-    const pieces = gap > stiffGapMm ? Math.max(2, needed) : needed;
-    for (let piece = 1; piece <= pieces; piece++) {
-      links.push({ lengthMm: gap / pieces, diameterMm });
-      placesBelow.push(piece === pieces ? places[i]! : from - (gap * piece) / pieces);
-    }
-  }
-
-  const nodes = links.map((link, i): ChainNode => {
-    const place = placesBelow[i]!;
+  const pieces = [
+    ...(rig.draughtMm > 0 ? [{ lengthMm: rig.draughtMm, diameterMm: 0, lowerMm: eyeMm }] : []),
+    ...piecesOfLine(
+      rig,
+      shot.map((one) => one.fromHookMm),
+      (placeMm) => longestPieceMm(weightBelowG(placeMm)),
+    ),
+  ];
+  const nodes = pieces.map(({ lowerMm, ...link }, i): ChainNode => {
     const sinkers = shot
-      .filter((one) => (place === eyeMm ? one.fromHookMm >= eyeMm : one.fromHookMm === place))
+      .filter((one) => (lowerMm === eyeMm ? one.fromHookMm >= eyeMm : one.fromHookMm === lowerMm))
       .map((one) => one.sinker);
-    if (place === 0) sinkers.push(bait, ...hook);
-    return nodeOf(sinkers, [lineLump(link, fluid), lineLump(links[i + 1], fluid)]);
+    if (lowerMm === 0) sinkers.push(bait, ...hook);
+    return nodeOf(link, sinkers, [lineLump(link, fluid), lineLump(pieces[i + 1], fluid)]);
   });
   const chain: Chain = {
     top:
@@ -84,11 +70,41 @@ export function chainOfRig(rig: SinkingRig, longestPieceMm: (weightBelowG: G) =>
         ? { kind: "held" }
         : { kind: "sliding", massG: rig.float.massG, dragAreaMm2: rig.float.dragAreaCm2 * 100 },
     nodes,
-    links,
     fluid,
     bedMm: rig.depthMm,
   };
-  return { chain, fromHookMm: [eyeMm + rig.draughtMm, ...placesBelow] };
+  return { chain, fromHookMm: [eyeMm + rig.draughtMm, ...pieces.map(({ lowerMm }) => lowerMm)] };
+}
+
+/** A link with the place of its lower end along the line. */
+interface PlacedLink extends ChainLink {
+  readonly lowerMm: Mm;
+}
+
+/** The line from the float's eye to the hook, cut at every shot and at the loop of the hook length, and into pieces. */
+function piecesOfLine(
+  rig: SinkingRig,
+  shotMm: readonly Mm[],
+  longestPieceMm: (placeMm: Mm) => number,
+): PlacedLink[] {
+  const eyeMm = rig.floatToHookMm;
+  const cuts = [...new Set([rig.hookLengthMm, 0, ...shotMm])]
+    .filter((place) => place >= 0 && place < eyeMm)
+    .sort((a, b) => b - a);
+  const links: PlacedLink[] = [];
+  let from = eyeMm;
+  for (const to of cuts) {
+    const gap = from - to;
+    const diameterMm = from <= rig.hookLengthMm ? rig.hookLineDiameterMm : rig.mainLineDiameterMm;
+    const needed = Math.ceil(gap / longestPieceMm(to));
+    const pieces = gap > stiffGapMm ? Math.max(2, needed) : needed;
+    for (let piece = 1; piece <= pieces; piece++) {
+      const lowerMm = piece === pieces ? to : from - (gap * piece) / pieces;
+      links.push({ lengthMm: gap / pieces, diameterMm, lowerMm });
+    }
+    from = to;
+  }
+  return links;
 }
 
 interface LineLump {
@@ -102,9 +118,10 @@ function lineLump(link: ChainLink | undefined, fluid: Fluid): LineLump {
   return { massG: volumeMm3 * lineDensityKgM3 * 1e-6, displacedG: volumeMm3 * fluid.densityGMm3 };
 }
 
-function nodeOf(sinkers: readonly Sinker[], lumps: readonly LineLump[]): ChainNode {
+function nodeOf(link: ChainLink, sinkers: readonly Sinker[], lumps: readonly LineLump[]): ChainNode {
   const total = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0);
   return {
+    link,
     movedMassG:
       total(sinkers.map((sinker) => sinker.movedMassG)) +
       total(lumps.map((lump) => lump.massG + lump.displacedG)),

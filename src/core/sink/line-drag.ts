@@ -1,14 +1,3 @@
-import type { Mm, S } from "../units.ts";
-import { axialDragGMmS, crossFlowDragGMmS } from "../water/drag.ts";
-import { bandWidth, column } from "./banded.ts";
-import type { Chain, ChainState } from "./chain.ts";
-
-/** Places along a piece, as shares from its upper end, at which the drag is taken: Gauss's two points. */
-const places = [0.5 - Math.sqrt(1 / 12), 0.5 + Math.sqrt(1 / 12)] as const;
-
-/** Share of its length from which a piece counts as drawn out. */
-const drawnOutShare = 0.95;
-
 /**
  * Drag of the line, gathered along each piece. Speed runs evenly from end to end, so drag shared out by leverage is a
  * cubic along the piece for a constant coefficient, and two Gauss points take it exactly: a piece that swings about
@@ -24,118 +13,118 @@ const drawnOutShare = 0.95;
  * share r of its length, a part r lies along the chord; the rest trails in loops behind what pulls it, and follows
  * its own track, so it resists along itself only.
  */
-export function makeLineDrag({ nodes, links, fluid }: Chain, band: Float64Array, right: Float64Array) {
-  const count = links.length;
-  const tx = new Float64Array(count);
-  const ty = new Float64Array(count);
-  const share = new Float64Array(count);
-  const axialPerMm = new Float64Array(count);
-  // Across the line at each Gauss point, as the tensor (xx, xy, yy) that leaves of a speed what goes across the line.
-  const across = new Float64Array(6 * count);
+import type { Mm, S } from "../units.ts";
+import { axialDragGMmS, crossFlowDragGMmS, type Fluid } from "../water/drag.ts";
+import type { DragPlace, TriedLink } from "./step-system.ts";
 
-  /** Takes directions where the pieces will be after a time at the speeds they have. */
-  function prepare({ x, y, vx, vy }: ChainState, aheadS: S): void {
-    for (let i = 0; i < count; i++) {
-      const dx = x[i + 1]! - x[i]! + aheadS * (vx[i + 1]! - vx[i]!);
-      const dy = y[i + 1]! - y[i]! + aheadS * (vy[i + 1]! - vy[i]!);
-      const chord = Math.sqrt(dx * dx + dy * dy);
-      tx[i] = chord > 0 ? dx / chord : 0;
-      ty[i] = chord > 0 ? dy / chord : 0;
-      share[i] = Math.min(1, chord / links[i]!.lengthMm);
-      const speed = Math.sqrt((vx[i]! + vx[i + 1]!) ** 2 + (vy[i]! + vy[i + 1]!) ** 2) / 2;
-      axialPerMm[i] = axialDragGMmS(links[i]!.diameterMm || 1, speed, fluid);
+/** Share of its length from which a piece counts as drawn out. */
+const drawnOutShare = 0.95;
+
+/** Takes directions where the links will be after a time at the speeds they have. */
+export function takeDirections(links: readonly TriedLink[], aheadS: S, fluid: Fluid): void {
+  for (const link of links) takeChord(link, aheadS, fluid);
+  let smoothAbove = false;
+  let aboveX = 0;
+  let aboveY = 0;
+  for (const link of links) {
+    const { next } = link;
+    const smoothBelow = next !== undefined && runsOn(link, next);
+    const belowX = smoothBelow ? next.alongX - link.alongX : 0;
+    const belowY = smoothBelow ? next.alongY - link.alongY : 0;
+    // From the middle of the link to its ends the direction turns by half the difference to the next link's.
+    const turns = (smoothAbove ? 1 : 0) + (smoothBelow ? 1 : 0) || 1;
+    for (const place of link.dragPlaces) {
+      takeAcross(
+        place,
+        link,
+        (place.fromUpper - 0.5) * (2 / turns),
+        (aboveX + belowX) / 2,
+        (aboveY + belowY) / 2,
+      );
     }
-    for (let i = 0; i < count; i++) {
-      const upper = i > 0 && isSmooth(i - 1);
-      const lower = i + 1 < count && isSmooth(i);
-      // From the middle of the piece to its ends the direction turns by half the difference to the next piece's.
-      const turns = (upper ? 1 : 0) + (lower ? 1 : 0) || 1;
-      const turnX = ((upper ? tx[i]! - tx[i - 1]! : 0) + (lower ? tx[i + 1]! - tx[i]! : 0)) / 2;
-      const turnY = ((upper ? ty[i]! - ty[i - 1]! : 0) + (lower ? ty[i + 1]! - ty[i]! : 0)) / 2;
-      for (let j = 0; j < places.length; j++) {
-        const from = (places[j]! - 0.5) * (2 / turns);
-        const nx = ty[i]! + from * turnY;
-        const ny = -tx[i]! - from * turnX;
-        const scale = share[i]! / (nx * nx + ny * ny || 1);
-        const at = 6 * i + 3 * j;
-        across[at] = scale * nx * nx;
-        across[at + 1] = scale * nx * ny;
-        across[at + 2] = scale * ny * ny;
-      }
-    }
+    smoothAbove = smoothBelow;
+    aboveX = belowX;
+    aboveY = belowY;
   }
+}
 
-  /** Whether the line runs on smoothly from a piece to the next: bare, drawn out, and not folded back. */
-  function isSmooth(i: number): boolean {
-    return (
-      nodes[i]!.drags.length === 0 &&
-      links[i]!.diameterMm > 0 &&
-      share[i]! > drawnOutShare &&
-      share[i + 1]! > drawnOutShare &&
-      tx[i]! * tx[i + 1]! + ty[i]! * ty[i + 1]! > 0
-    );
-  }
+function takeChord(link: TriedLink, aheadS: S, fluid: Fluid): void {
+  const upper = link.upper.point;
+  const lower = link.lower.point;
+  const dx = lower.x - upper.x + aheadS * (lower.vx - upper.vx);
+  const dy = lower.y - upper.y + aheadS * (lower.vy - upper.vy);
+  const chord = Math.sqrt(dx * dx + dy * dy);
+  link.alongX = chord > 0 ? dx / chord : 0;
+  link.alongY = chord > 0 ? dy / chord : 0;
+  link.drawnOutShare = Math.min(1, chord / link.lengthMm);
+  const speed = Math.sqrt((upper.vx + lower.vx) ** 2 + (upper.vy + lower.vy) ** 2) / 2;
+  link.axialDragGMmS = axialDragGMmS(link.diameterMm || 1, speed, fluid);
+}
 
-  /** Adds every piece's drag to the right side, and its slope to the band. */
-  function add(vx: Float64Array, vy: Float64Array): void {
-    for (let i = 0; i < links.length; i++) {
-      const { lengthMm, diameterMm } = links[i]!;
-      if (diameterMm > 0) {
-        addPlace(i, lengthMm / 2, diameterMm, 0, vx, vy);
-        addPlace(i, lengthMm / 2, diameterMm, 1, vx, vy);
-      }
-    }
-  }
+/** Whether the line runs on smoothly from a link to the next: bare, drawn out, and not folded back. */
+function runsOn(link: TriedLink, next: TriedLink): boolean {
+  return (
+    link.lower.drags.length === 0 &&
+    link.diameterMm > 0 &&
+    link.drawnOutShare > drawnOutShare &&
+    next.drawnOutShare > drawnOutShare &&
+    link.alongX * next.alongX + link.alongY * next.alongY > 0
+  );
+}
 
-  function addPlace(
-    link: number,
-    lengthMm: Mm,
-    diameterMm: Mm,
-    gauss: 0 | 1,
-    vx: Float64Array,
-    vy: Float64Array,
-  ): void {
-    const place = places[gauss];
-    const above = 1 - place;
-    const ux = above * vx[link]! + place * vx[link + 1]!;
-    const uy = above * vy[link]! + place * vy[link + 1]!;
-    const nxx = across[6 * link + 3 * gauss]!;
-    const nxy = across[6 * link + 3 * gauss + 1]!;
-    const nyy = across[6 * link + 3 * gauss + 2]!;
-    const acrossX = nxx * ux + nxy * uy;
-    const acrossY = nxy * ux + nyy * uy;
-    const across2 = Math.max(0, ux * acrossX + uy * acrossY);
-    const axial = lengthMm * axialPerMm[link]!;
-    // What goes across resists this much more than what goes along.
-    const cross = lengthMm * crossFlowDragGMmS(diameterMm, Math.sqrt(across2), fluid) - axial;
-    const more = across2 > 0 ? (0.6 * cross) / across2 : 0;
-    const kxx = axial + cross * nxx + more * acrossX * acrossX;
-    const kxy = cross * nxy + more * acrossX * acrossY;
-    const kyy = axial + cross * nyy + more * acrossY * acrossY;
-    const fx = axial * ux + cross * acrossX;
-    const fy = axial * uy + cross * acrossY;
+function takeAcross(place: DragPlace, link: TriedLink, from: number, turnX: number, turnY: number): void {
+  const nx = link.alongY + from * turnY;
+  const ny = -link.alongX - from * turnX;
+  const scale = link.drawnOutShare / (nx * nx + ny * ny || 1);
+  place.acrossXx = scale * nx * nx;
+  place.acrossXy = scale * nx * ny;
+  place.acrossYy = scale * ny * ny;
+}
 
-    const upper = column(link);
-    const lower = column(link + 1);
-    right[upper]! -= above * fx;
-    right[lower]! -= place * fx;
-    right[lower + 1]! -= place * fy;
-    const uu = above * above;
-    const ul = above * place;
-    const ll = place * place;
-    band[bandWidth * upper]! += uu * kxx;
-    band[bandWidth * lower]! += ll * kxx;
-    band[bandWidth * (lower + 1)]! += ll * kyy;
-    band[bandWidth * (lower + 1) + 1]! += ll * kxy;
-    band[bandWidth * lower + lower - upper]! += ul * kxx;
-    band[bandWidth * (lower + 1) + lower + 1 - upper]! += ul * kxy;
-    if (link === 0) return;
-    right[upper + 1]! -= above * fy;
-    band[bandWidth * (upper + 1)]! += uu * kyy;
-    band[bandWidth * (upper + 1) + 1]! += uu * kxy;
-    band[bandWidth * lower + lower - upper - 1]! += ul * kxy;
-    band[bandWidth * (lower + 1) + lower - upper]! += ul * kyy;
-  }
+/** Adds a link's drag to the right side, and its slope to the band. */
+export function addLineDrag(link: TriedLink, fluid: Fluid): void {
+  if (link.diameterMm === 0) return;
+  for (const place of link.dragPlaces) addDragAt(place, link, link.lengthMm / 2, fluid);
+}
 
-  return { prepare, add };
+function addDragAt(
+  place: DragPlace,
+  { upper, lower, diameterMm, axialDragGMmS }: TriedLink,
+  lengthMm: Mm,
+  fluid: Fluid,
+) {
+  const { fromUpper: below, acrossXx, acrossXy, acrossYy } = place;
+  const above = 1 - below;
+  const ux = above * upper.vx + below * lower.vx;
+  const uy = above * upper.vy + below * lower.vy;
+  const acrossX = acrossXx * ux + acrossXy * uy;
+  const acrossY = acrossXy * ux + acrossYy * uy;
+  const across2 = Math.max(0, ux * acrossX + uy * acrossY);
+  const axial = lengthMm * axialDragGMmS;
+  // What goes across resists this much more than what goes along.
+  const cross = lengthMm * crossFlowDragGMmS(diameterMm, Math.sqrt(across2), fluid) - axial;
+  const more = across2 > 0 ? (0.6 * cross) / across2 : 0;
+  const kxx = axial + cross * acrossXx + more * acrossX * acrossX;
+  const kxy = cross * acrossXy + more * acrossX * acrossY;
+  const kyy = axial + cross * acrossYy + more * acrossY * acrossY;
+  const fx = axial * ux + cross * acrossX;
+  const fy = axial * uy + cross * acrossY;
+
+  upper.rowX.right -= above * fx;
+  upper.rowY.right -= above * fy;
+  lower.rowX.right -= below * fx;
+  lower.rowY.right -= below * fy;
+  const uu = above * above;
+  const ul = above * below;
+  const ll = below * below;
+  upper.rowX.diagonal += uu * kxx;
+  upper.rowY.diagonal += uu * kyy;
+  upper.rowY.left1 += uu * kxy;
+  lower.rowX.diagonal += ll * kxx;
+  lower.rowY.diagonal += ll * kyy;
+  lower.rowY.left1 += ll * kxy;
+  lower.rowX.left3 += ul * kxx;
+  lower.rowX.left2 += ul * kxy;
+  lower.rowY.left4 += ul * kxy;
+  lower.rowY.left3 += ul * kyy;
 }

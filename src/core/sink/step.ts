@@ -1,4 +1,3 @@
-import type { S } from "../units.ts";
 /**
  * One step of the chain in time.
  *
@@ -14,214 +13,36 @@ import type { S } from "../units.ts";
  * the other, or weighted by mass alone, converges for light line between heavy shot to far slower falls: the
  * metric must hold the drag.
  */
-import { bodyDragGS } from "../water/drag.ts";
-import { bandWidth, column, padding, solveBanded } from "./banded.ts";
-import { type Chain, type ChainState, stretchMmPerUn } from "./chain.ts";
-import { makeLineDrag } from "./line-drag.ts";
+import type { S } from "../units.ts";
+import { bodyDragGS, type Fluid } from "../water/drag.ts";
+import { clearRow, solveBanded } from "./banded.ts";
+import type { ChainState } from "./chain.ts";
+import { addLineDrag, takeDirections } from "./line-drag.ts";
+import { type StepSystem, stepSystem, type TriedLink, type TriedPoint } from "./step-system.ts";
+import { addTension, sortLinks, takeTension } from "./tension.ts";
 
 /** Speed [mm/s] by which the last round may still change a node. */
 const settledMmS = 5e-2;
-/** Share of its length by which a link may be too long. */
-const tooLongShare = 1e-9;
 
 /** Moves the state on by a step [s]; false where no balance was found, with the state as it was. */
-type Stepper = (state: ChainState, stepS: S) => boolean;
+type Stepper = (stepS: S) => boolean;
 
-export function makeStepper(chain: Chain): Stepper {
-  const { nodes, links, fluid, top } = chain;
-  const size = nodes.length + 1;
-  const rows = padding + 3 * nodes.length + 1;
-  const movedMassG = new Float64Array(size);
-  const weightUn = new Float64Array(size);
-  movedMassG[0] = top.kind === "sliding" ? top.massG : 0;
-  nodes.forEach((node, i) => {
-    movedMassG[i + 1] = node.movedMassG;
-    weightUn[i + 1] = node.weightUn;
-  });
-  const dragged = nodes.flatMap(({ drags }, i) => drags.map((drag) => ({ node: i + 1, drag })));
-  const stretch = Float64Array.from(links, stretchMmPerUn);
-  const band = new Float64Array(bandWidth * rows);
-  const right = new Float64Array(rows);
-  const vx = new Float64Array(size);
-  const vy = new Float64Array(size);
-  const tension = new Float64Array(size);
-  const taut = new Uint8Array(size);
+export function makeStepper(state: ChainState): Stepper {
+  const system = stepSystem(state);
   // Line that goes taut or slack is found from its neighbours, one link a round.
-  const roundsMax = 2 * size + 20;
-  const lineDrag = makeLineDrag(chain, band, right);
-
-  /** Adds a drag `force` along (vx, vy) whose size is `perSpeed` times the speed, and its slope. */
-  function addDrag(node: number, perSpeed: number, slopePerSpeed: number): void {
-    const at = column(node);
-    const ux = vx[node]!;
-    const uy = vy[node]!;
-    const speed2 = ux * ux + uy * uy;
-    const more = speed2 > 0 ? slopePerSpeed / speed2 : 0;
-    band[bandWidth * at]! += perSpeed + more * ux * ux;
-    right[at]! -= perSpeed * ux;
-    if (node === 0) return;
-    band[bandWidth * (at + 1)]! += perSpeed + more * uy * uy;
-    band[bandWidth * (at + 1) + 1]! += more * ux * uy;
-    right[at + 1]! -= perSpeed * uy;
-  }
-
-  function addInertiaWeightAndDrag(state: ChainState, stepS: S): void {
-    for (let i = 0; i < size; i++) {
-      const at = column(i);
-      const perStep = movedMassG[i]! / stepS;
-      band[bandWidth * at]! += perStep;
-      right[at]! -= perStep * (vx[i]! - state.vx[i]!);
-      if (i === 0) continue;
-      band[bandWidth * (at + 1)]! += perStep;
-      right[at + 1]! += weightUn[i]! - perStep * (vy[i]! - state.vy[i]!);
-    }
-    if (top.kind === "sliding") {
-      const perSpeed = 0.5 * fluid.densityGMm3 * top.dragAreaMm2 * Math.abs(vx[0]!);
-      addDrag(0, perSpeed, perSpeed);
-    }
-    for (const { node, drag } of dragged) {
-      const speed = Math.sqrt(vx[node]! ** 2 + vy[node]! ** 2);
-      const perSpeed = bodyDragGS(drag, speed, fluid);
-      // Over split shot's range the coefficient hardly changes, so drag per speed rises with the speed itself.
-      addDrag(node, perSpeed, 0.9 * perSpeed);
-    }
-  }
-
-  function addTension(state: ChainState, stepS: S): void {
-    for (let i = 1; i < size; i++) {
-      const at = column(i);
-      const row = at + 2;
-      if (!taut[i]) {
-        band[bandWidth * row] = 1;
-        continue;
-      }
-      const dx = state.x[i]! + stepS * vx[i]! - state.x[i - 1]! - stepS * vx[i - 1]!;
-      const dy = state.y[i]! + stepS * vy[i]! - state.y[i - 1]! - stepS * vy[i - 1]!;
-      const length = Math.sqrt(dx * dx + dy * dy);
-      const nx = dx / length;
-      const ny = dy / length;
-      const pull = tension[i]!;
-      const above = column(i - 1);
-      right[row] = (links[i - 1]!.lengthMm + stretch[i - 1]! * pull - length) / stepS;
-      band[bandWidth * row] = -stretch[i - 1]! / stepS;
-      right[at]! -= pull * nx;
-      right[at + 1]! -= pull * ny;
-      right[above]! += pull * nx;
-      band[bandWidth * row + 2] = nx;
-      band[bandWidth * row + 1] = ny;
-      band[bandWidth * row + row - above] = -nx;
-      // Turning of a taut link: the tension holds it in its direction.
-      const stiff = (stepS * pull) / length;
-      const kxx = stiff * ny * ny;
-      const kxy = -stiff * nx * ny;
-      const kyy = stiff * nx * nx;
-      band[bandWidth * at]! += kxx;
-      band[bandWidth * (at + 1)]! += kyy;
-      band[bandWidth * (at + 1) + 1]! += kxy;
-      band[bandWidth * above]! += kxx;
-      band[bandWidth * at + at - above]! -= kxx;
-      band[bandWidth * (at + 1) + at + 1 - above]! -= kxy;
-      if (i === 1) continue;
-      right[above + 1]! += pull * ny;
-      band[bandWidth * row + row - above - 1] = -ny;
-      band[bandWidth * (above + 1)]! += kyy;
-      band[bandWidth * (above + 1) + 1]! += kxy;
-      band[bandWidth * at + at - above - 1]! -= kxy;
-      band[bandWidth * (at + 1) + at - above]! -= kyy;
-    }
-  }
-
-  /** Leaves an unknown as it is: its row and column are struck out. */
-  function hold(index: number): void {
-    for (let k = 1; k < bandWidth; k++) {
-      band[bandWidth * index + k] = 0;
-      if (index + k < rows) band[bandWidth * (index + k) + k] = 0;
-    }
-    band[bandWidth * index] = 1;
-    right[index] = 0;
-  }
-
-  function holdFixed(state: ChainState): void {
-    if (top.kind === "held") hold(column(0));
-    for (let i = 1; i < size; i++) {
-      if (!state.onBed[i]) continue;
-      hold(column(i));
-      hold(column(i) + 1);
-    }
-  }
-
-  /** Takes up links that came out too long, lets go of those that would push; whether any changed. */
-  function sortLinks(state: ChainState, stepS: S): boolean {
-    let changed = false;
-    for (let i = 1; i < size; i++) {
-      if (taut[i]) {
-        if (tension[i]! >= 0) continue;
-        taut[i] = 0;
-        tension[i] = 0;
-        changed = true;
-      } else {
-        const dx = state.x[i]! + stepS * vx[i]! - state.x[i - 1]! - stepS * vx[i - 1]!;
-        const dy = state.y[i]! + stepS * vy[i]! - state.y[i - 1]! - stepS * vy[i - 1]!;
-        if (Math.sqrt(dx * dx + dy * dy) <= links[i - 1]!.lengthMm * (1 + tooLongShare)) continue;
-        taut[i] = 1;
-        changed = true;
-      }
-    }
-    return changed;
-  }
-
-  function solveRound(state: ChainState, stepS: S): number {
-    band.fill(0);
-    right.fill(0);
-    addInertiaWeightAndDrag(state, stepS);
-    lineDrag.add(vx, vy);
-    addTension(state, stepS);
-    holdFixed(state);
-    solveBanded(band, right, rows);
-    let change = 0;
-    for (let i = 0; i < size; i++) {
-      const at = column(i);
-      vx[i]! += right[at]!;
-      change = Math.max(change, Math.abs(right[at]!));
-      if (i === 0) continue;
-      vy[i]! += right[at + 1]!;
-      change = Math.max(change, Math.abs(right[at + 1]!));
-      if (taut[i]) tension[i]! += right[at + 2]!;
-    }
-    return change;
-  }
-
-  const beforeX = new Float64Array(size);
-  const beforeY = new Float64Array(size);
+  const roundsMax = 2 * system.points.length + 20;
   let beforeS = Number.POSITIVE_INFINITY;
 
-  return (state, stepS) => {
-    // The first guess goes on as the step before went.
-    const onward = stepS / beforeS;
-    for (let i = 0; i < size; i++) {
-      vx[i] = state.vx[i]! + onward * (state.vx[i]! - beforeX[i]!);
-      vy[i] = state.vy[i]! + onward * (state.vy[i]! - beforeY[i]!);
-    }
-    tension.set(state.tension);
-    for (let i = 1; i < size; i++) {
-      // The bed may have stopped a node short and left the link above or below it slack.
-      const dx = state.x[i]! - state.x[i - 1]!;
-      const dy = state.y[i]! - state.y[i - 1]!;
-      const drawn = dx * dx + dy * dy > (0.9 * links[i - 1]!.lengthMm) ** 2;
-      taut[i] = drawn && tension[i]! > 0 ? 1 : 0;
-      if (!taut[i]) tension[i] = 0;
-      if (state.onBed[i]) vx[i] = vy[i] = 0;
-    }
-    lineDrag.prepare(state, stepS);
-    sortLinks(state, stepS);
+  return (stepS) => {
+    firstGuess(system, stepS / beforeS);
+    takeDirections(system.links, stepS, state.chain.fluid);
+    sortLinks(system.links, stepS);
     for (let round = 0; round < roundsMax; round++) {
-      const change = solveRound(state, stepS);
+      const change = solveRound(system, state, stepS);
       if (!Number.isFinite(change)) return false;
-      if (!sortLinks(state, stepS) && change < settledMmS) {
-        beforeX.set(state.vx);
-        beforeY.set(state.vy);
+      if (!sortLinks(system.links, stepS) && change < settledMmS) {
         beforeS = stepS;
-        moveOn(chain, state, stepS, vx, vy, tension);
+        moveOn(system, state.chain.bedMm, stepS);
         return true;
       }
     }
@@ -229,37 +50,105 @@ export function makeStepper(chain: Chain): Stepper {
   };
 }
 
-/** Takes the speeds over, moves every node, and stops what reached the bed. */
-function moveOn(
-  { bedMm, nodes }: Chain,
-  state: ChainState,
-  stepS: S,
-  vx: Float64Array,
-  vy: Float64Array,
-  tension: Float64Array,
-): void {
-  state.vx.set(vx);
-  state.vy.set(vy);
-  state.tension.set(tension);
-  for (let i = 0; i < vx.length; i++) {
-    state.x[i]! += stepS * vx[i]!;
-    state.y[i]! += stepS * vy[i]!;
+/** The chain goes on as the step before went, `onward` times as far; what lies on the bed stays there. */
+function firstGuess({ points, links }: StepSystem, onward: number): void {
+  for (const tried of points) {
+    const { vx, vy, before } = tried.point;
+    tried.vx = vx + onward * (vx - before.vx);
+    tried.vy = vy + onward * (vy - before.vy);
   }
-  for (let i = 1; i < vx.length; i++) {
-    if (state.y[i]! < bedMm) continue;
-    state.y[i] = bedMm;
-    state.vx[i] = 0;
-    state.vy[i] = 0;
-    state.onBed[i] = upwardPullUn(state, i) < nodes[i - 1]!.weightUn ? 1 : 0;
+  for (const link of links) {
+    takeTension(link);
+    const { hung, lower } = link;
+    lower.rowX.held = hung.onBed;
+    lower.rowY.held = hung.onBed;
+    if (hung.onBed) lower.vx = lower.vy = 0;
   }
 }
 
-/** What the links above and below pull a node up with [µN]. */
-function upwardPullUn({ x, y, tension }: ChainState, node: number): number {
-  const along = (link: number, from: number, to: number) => {
-    const length = Math.hypot(x[to]! - x[from]!, y[to]! - y[from]!);
-    return length > 0 ? (tension[link]! * (y[from]! - y[to]!)) / length : 0;
-  };
-  const below = node + 1 < x.length ? along(node + 1, node, node + 1) : 0;
-  return along(node, node, node - 1) + below;
+/** One round of Newton's method: the largest change of a speed [mm/s]. */
+function solveRound({ top, points, links, rows }: StepSystem, { chain }: ChainState, stepS: S): number {
+  const { fluid } = chain;
+  for (const row of rows) clearRow(row);
+  for (const tried of points) addInertiaAndWeight(tried, stepS);
+  if (chain.top.kind === "sliding") {
+    const perSpeed = 0.5 * fluid.densityGMm3 * chain.top.dragAreaMm2 * Math.abs(top.vx);
+    addDrag(top, perSpeed, perSpeed);
+  }
+  for (const tried of points) addBodyDrag(tried, fluid);
+  for (const link of links) addLineDrag(link, fluid);
+  for (const link of links) addTension(link, stepS);
+  solveBanded(rows);
+  let change = 0;
+  for (const tried of points) {
+    tried.vx += tried.rowX.right;
+    tried.vy += tried.rowY.right;
+    change = Math.max(change, Math.abs(tried.rowX.right), Math.abs(tried.rowY.right));
+  }
+  for (const link of links) if (link.taut) link.tensionUn += link.row.right;
+  return change;
+}
+
+function addInertiaAndWeight(
+  { point, movedMassG, weightUn, vx, vy, rowX, rowY }: TriedPoint,
+  stepS: S,
+): void {
+  const perStep = movedMassG / stepS;
+  rowX.diagonal += perStep;
+  rowX.right -= perStep * (vx - point.vx);
+  rowY.diagonal += perStep;
+  rowY.right += weightUn - perStep * (vy - point.vy);
+}
+
+function addBodyDrag(tried: TriedPoint, fluid: Fluid): void {
+  for (const drag of tried.drags) {
+    const perSpeed = bodyDragGS(drag, Math.sqrt(tried.vx ** 2 + tried.vy ** 2), fluid);
+    // Over split shot's range the coefficient hardly changes, so drag per speed rises with the speed itself.
+    addDrag(tried, perSpeed, 0.9 * perSpeed);
+  }
+}
+
+/** Adds a drag against the speed whose size is `perSpeed` times the speed, and its slope. */
+function addDrag({ vx, vy, rowX, rowY }: TriedPoint, perSpeed: number, slopePerSpeed: number): void {
+  const speed2 = vx * vx + vy * vy;
+  const more = speed2 > 0 ? slopePerSpeed / speed2 : 0;
+  rowX.diagonal += perSpeed + more * vx * vx;
+  rowX.right -= perSpeed * vx;
+  rowY.diagonal += perSpeed + more * vy * vy;
+  rowY.left1 += more * vx * vy;
+  rowY.right -= perSpeed * vy;
+}
+
+/** Takes the speeds over, moves every node, and stops what reached the bed. */
+function moveOn({ points, links }: StepSystem, bedMm: number, stepS: S): void {
+  for (const { point, vx, vy } of points) {
+    const { before } = point;
+    before.x = point.x;
+    before.y = point.y;
+    before.vx = point.vx;
+    before.vy = point.vy;
+    point.vx = vx;
+    point.vy = vy;
+    point.x += stepS * vx;
+    point.y += stepS * vy;
+  }
+  for (const { hung, tensionUn } of links) hung.tensionUn = tensionUn;
+  for (const link of links) {
+    const { hung, next } = link;
+    const { point } = hung;
+    if (point.y < bedMm) continue;
+    point.y = bedMm;
+    point.vx = 0;
+    point.vy = 0;
+    const upwardPullUn = liftUn(link) - (next === undefined ? 0 : liftUn(next));
+    hung.onBed = upwardPullUn < hung.node.weightUn;
+  }
+}
+
+/** What a link pulls its lower end up with, and its upper end down [µN]. */
+function liftUn(link: TriedLink): number {
+  const upper = link.upper.point;
+  const lower = link.lower.point;
+  const length = Math.hypot(upper.x - lower.x, upper.y - lower.y);
+  return length > 0 ? (link.tensionUn * (lower.y - upper.y)) / length : 0;
 }

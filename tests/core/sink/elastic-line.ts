@@ -38,7 +38,8 @@ export function elasticFall(
   drawnOut: number,
   tolerance: number,
 ): { timesS: number[]; evaluations: number } {
-  const { nodes, links, fluid, top } = chain;
+  const { nodes, fluid, top } = chain;
+  const links = nodes.map((node) => node.link);
   const n = nodes.length + 1;
   const topMassG = top.kind === "sliding" ? top.massG : 1;
   const massG = [topMassG, ...nodes.map((node) => node.movedMassG)];
