@@ -5,6 +5,7 @@ import { createRequire } from "node:module";
 import { build } from "esbuild";
 import subsetFont from "subset-font";
 import { billOfMaterials } from "./licences.mjs";
+import { plainPrograms } from "./plain-programs.mjs";
 
 const require = createRequire(import.meta.url);
 const fontPackage = "@expo-google-fonts/ibm-plex-sans";
@@ -56,7 +57,7 @@ export async function siteAssets() {
     target: "es2020",
     metafile: true,
     charset: "utf8",
-    plugins: [fontsWithin(fonts)],
+    plugins: [fontsWithin(fonts), plainPrograms(/[\\/]satori[\\/]dist[\\/].*\.js$/)],
     alias: { "#jsx/jsx-runtime": "./src/markup/jsx-runtime.ts" },
     logLevel: "warning",
   });

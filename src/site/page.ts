@@ -10,8 +10,6 @@ export interface Page {
   readonly section?: Section;
   /** Scripts from the assets that the page needs, in order. */
   readonly scripts?: readonly string[];
-  /** Whether its scripts make cards. */
-  readonly makesCards?: boolean;
   /** What it is called in the search results; none keeps it out of them. */
   readonly kind?: "lesson" | "rig" | "page";
   /** Picture for those who share the page, below the output folder. */

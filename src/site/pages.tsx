@@ -69,7 +69,6 @@ export function pagesOf({ library, solved, kit, printables }: SiteInput): Page[]
           section: "rigs",
           kind: "rig",
           scripts: ["rig.js"],
-          makesCards: true,
           ...(hasCard(entry.id) && { preview: sitePaths.preview(entry.id) }),
           body: (view) => <RigPage view={view} entry={entry} solved={sums} />,
         },

@@ -81,7 +81,6 @@ function pageHtml(page: Page, input: SiteInput, keptBytes: number): string {
       description={page.description}
       section={page.section}
       scripts={page.scripts ?? []}
-      makesCards={page.makesCards ?? false}
       preview={page.preview}
     >
       {page.body(view)}

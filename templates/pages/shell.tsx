@@ -2,24 +2,19 @@ import type { Child } from "../../src/markup/jsx-runtime.ts";
 import { sitePaths } from "../../src/model/addresses.ts";
 import { type Section, sections, type View } from "./view.ts";
 
-/**
- * Only our own files, nothing inline: a page cannot be made to run or fetch anything else.
- *
- * @param makesCards whether the page lays cards out, for which there is a program in WebAssembly
- */
-const contentSecurityPolicy = (makesCards: boolean) =>
-  [
-    "default-src 'none'",
-    `script-src 'self'${makesCards ? " 'wasm-unsafe-eval'" : ""}`,
-    "style-src 'self'",
-    "img-src 'self'",
-    "font-src 'self'",
-    "connect-src 'self'",
-    "manifest-src 'self'",
-    "worker-src 'self'",
-    "form-action 'self'",
-    "base-uri 'none'",
-  ].join("; ");
+/** Only our own files, nothing inline: a page cannot be made to run or fetch anything else. */
+const contentSecurityPolicy = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self'",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "manifest-src 'self'",
+  "worker-src 'self'",
+  "form-action 'self'",
+  "base-uri 'none'",
+].join("; ");
 
 interface ShellProps {
   readonly view: View;
@@ -27,22 +22,12 @@ interface ShellProps {
   readonly description: string;
   readonly section?: Section;
   readonly scripts: readonly string[];
-  readonly makesCards: boolean;
   readonly preview?: string;
   readonly children?: Child;
 }
 
 /** A whole document: head, menu, the page itself and the list of all pages at its foot. */
-export function Shell({
-  view,
-  title,
-  description,
-  section,
-  scripts,
-  makesCards,
-  preview,
-  children,
-}: ShellProps) {
+export function Shell({ view, title, description, section, scripts, preview, children }: ShellProps) {
   const { library, say, href, path } = view;
   const { guide } = library;
   const address = view.address(path);
@@ -52,7 +37,7 @@ export function Shell({
     <html lang={guide.language}>
       <head>
         <meta charset="utf-8" />
-        <meta http-equiv="Content-Security-Policy" content={contentSecurityPolicy(makesCards)} />
+        <meta http-equiv="Content-Security-Policy" content={contentSecurityPolicy} />
         <meta name="viewport" content="width=device-width, initial-scale=1" />
         <title>{isHome ? title : `${title} · ${say("short-title")}`}</title>
         <meta name="description" content={description} />

@@ -1,4 +1,8 @@
 import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { dirname, join } from "node:path";
+import { Ajv } from "ajv";
+import formats from "ajv-formats";
 import { beforeAll, describe, expect, it } from "vitest";
 import { siteAssets } from "../../tools/site-assets.mjs";
 
@@ -29,9 +33,32 @@ const locked = JSON.parse(readFileSync("package-lock.json", "utf8")).packages as
   { version: string; license: string }
 >;
 
-/** Source: CycloneDX 1.6, JSON: its required properties, and package URLs of the purl specification (from memory). */
+/** The standard's own schemas in JSON, as its library carries them. */
+const library = dirname(createRequire(import.meta.url).resolve("@cyclonedx/cyclonedx-library/package.json"));
+const schema = (name: string) =>
+  JSON.parse(readFileSync(join(library, `res/schema/${name}.SNAPSHOT.schema.json`), "utf8"));
+
+/** Source: CycloneDX 1.6, its schema in JSON; package URLs by the purl specification (from memory). */
 describe("the bill of materials of the site", () => {
-  it("is CycloneDX, each package once with what the format asks for", () => {
+  it("is CycloneDX by the standard's own schema", () => {
+    // What the schema says for readers alone, and addresses in other scripts, which no package here has.
+    const ajv = new Ajv({ strict: false, formats: { "iri-reference": true, "idn-email": true } });
+    formats.default(ajv);
+    for (const name of ["spdx", "jsf-0.82", "cryptography-defs"]) {
+      ajv.addSchema(schema(name), `http://cyclonedx.org/schema/${name}.SNAPSHOT.schema.json`);
+    }
+    const isBill = ajv.compile(schema("bom-1.6"));
+    isBill(bill);
+    expect(isBill.errors).toBeNull();
+    const [first, ...others] = bill.components;
+    expect(
+      isBill({ ...bill, components: [{ ...first, licenses: [{ license: { id: "no such licence" } }] }] }),
+    ).toBe(false);
+    expect(isBill({ ...bill, components: [{ ...first, type: "thing" }, ...others] })).toBe(false);
+    expect(isBill({ ...bill, version: "1" })).toBe(false);
+  });
+
+  it("names each package once, by its package URL", () => {
     expect(bill).toMatchObject({ bomFormat: "CycloneDX", specVersion: "1.6", version: 1 });
     const refs = bill.components.map((component) => component["bom-ref"]);
     expect(new Set(refs).size).toBe(refs.length);
