@@ -171,6 +171,8 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     await open(`site/rigs/${rig.id}.html?depth=2+m`);
     await page.waitForSelector("#fit-card:enabled");
     const [download] = await Promise.all([page.waitForEvent("download"), page.click("#fit-card")]);
+    // The rig and the depth in centimetres, as the built cards are named.
+    expect(download.suggestedFilename()).toBe(`${rig.id}-200.pdf`);
     const made = await readPdf(new Uint8Array(readFileSync((await download.path())!)));
     const fonts = nodeFonts();
     const faces = await layOutCard(
@@ -227,6 +229,11 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     expect(await page.locator("#search-results a").allTextContents()).toContain("Tie a loop");
     await page.click("#search-results a >> text=Tie a loop");
     await page.waitForURL(/lessons\/first\.html$/);
+  });
+
+  test("the search forgives a slip of the finger", async () => {
+    await open("site/search.html?q=shirt+buton");
+    expect(await page.locator("#search-results a").first().textContent()).toBe("Stick float, shirt button");
   });
 
   test("the search says so when nothing is found", async () => {

@@ -23,6 +23,13 @@ export async function eachOf(list, { count, env }, act) {
   );
 }
 
+/** Each ends a process and all that it started: left alone, one that hangs runs for ever. */
+const stops = new Set();
+process.on("exit", () => {
+  for (const stop of stops) stop();
+});
+for (const signal of ["SIGINT", "SIGTERM"]) process.on(signal, () => process.exit(1));
+
 function worker(env) {
   let child;
   const start = () =>
@@ -40,6 +47,7 @@ function worker(env) {
     if (child) process.kill(-child.pid, "SIGKILL");
     child = undefined;
   };
+  stops.add(stop);
   return {
     async run(job, limitS) {
       if (!child) await start();

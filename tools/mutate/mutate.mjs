@@ -1,14 +1,19 @@
 // How much the tests notice: changes the sources one place at a time and runs the tests that reach it.
 //
 //   npm run mutate -- PATH… [--logic 250] [--constants 120] [--seed 1] [--tests tests/core,tests/solve] [--jobs 2]
-//     [--again FILE]
+//     [--budget 60] [--again FILE] [--reach FILE]
 //
 // --logic, --constants  so many of each kind, chosen by chance, the same for the same seed; all without
 // --tests               folders of tests to run; without, those that mirror the sources
+// --budget              seconds of tests to give each mutant, as they take without one: what nothing has killed by then
+//                       lives; all the tests that reach it without
 // --again               the mutants that live in the results of an earlier run, kept in FILE
 //
+// --reach               what the tests reach is read from FILE, or written there where there is none: for more runs of
+//                       the same sources and tests
+//
 // Each result is one line on stdout as it comes, the table stands behind the last; progress goes to stderr.
-import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { parseArgs } from "node:util";
@@ -25,7 +30,9 @@ const { values: options, positionals } = parseArgs({
     seed: { type: "string", default: "1" },
     tests: { type: "string" },
     jobs: { type: "string", default: "2" },
+    budget: { type: "string", default: "Infinity" },
     again: { type: "string" },
+    reach: { type: "string" },
   },
 });
 if (positionals.length === 0) throw new Error("name files or folders, such as src/core/float");
@@ -57,7 +64,7 @@ const tests = testsReaching(sources).filter((path) =>
 say(
   `${chosen.length} of ${mutants.length} mutants in ${sources.length} files; ${tests.length} test files reach them`,
 );
-const reach = await reachOf(tests);
+const reach = inOrder(await knownReach());
 tell(`\n${table(await runAll(chosen))}`);
 process.exit(0);
 
@@ -100,9 +107,17 @@ function sampled(all) {
   return shuffled.filter(({ kind }) => left[kind]-- > 0);
 }
 
-/** For each mutant the test files that run it: its file's own tests, then the quickest first. */
+/** What each test file reaches, as an earlier run has found it or as it is found now. */
+async function knownReach() {
+  const { reach: path } = options;
+  if (path && existsSync(path)) return JSON.parse(readFileSync(path, "utf8"));
+  const found = await reachOf(tests);
+  if (path) writeFileSync(path, JSON.stringify(found));
+  return found;
+}
+
 async function reachOf(files) {
-  const found = new Map();
+  const found = [];
   await eachOf(files, jobs, async (file, run, at) => {
     const reachedPath = join(folder, `reached-${at}.json`);
     const from = performance.now();
@@ -112,10 +127,17 @@ async function reachOf(files) {
     }
     const seconds = (performance.now() - from) / 1000;
     say(`${file} takes ${seconds.toFixed(1)} s`);
-    for (const id of JSON.parse(readFileSync(reachedPath, "utf8"))) {
-      found.set(id, [...(found.get(id) ?? []), { file, seconds }]);
-    }
+    found.push({ file, seconds, reached: JSON.parse(readFileSync(reachedPath, "utf8")) });
   });
+  return found;
+}
+
+/** For each mutant the test files that run it: its file's own tests, then the quickest first. */
+function inOrder(reach) {
+  const found = new Map();
+  for (const { file, seconds, reached } of reach) {
+    for (const id of reached) found.set(id, [...(found.get(id) ?? []), { file, seconds }]);
+  }
   for (const [id, list] of found) {
     const { path } = mutants[id - 1];
     const own = (file) =>
@@ -125,11 +147,19 @@ async function reachOf(files) {
   return found;
 }
 
+function withinBudget(files) {
+  let spent = 0;
+  return files.filter(({ seconds }, at) => {
+    spent += seconds;
+    return at === 0 || spent <= Number(options.budget);
+  });
+}
+
 async function runAll(list) {
   const done = [];
   await eachOf(list, jobs, async (mutant, run) => {
-    const reached = reach.get(mutant.id) ?? [];
-    const limitS = 20 + 4 * reached.reduce((sum, { seconds }) => sum + seconds, 0);
+    const reached = withinBudget(reach.get(mutant.id) ?? []);
+    const limitS = 10 + 2 * reached.reduce((sum, { seconds }) => sum + seconds, 0);
     const job = { mutant: mutant.id, reachedPath: "", files: reached.map(({ file }) => resolve(file)) };
     const outcome = reached.length === 0 ? "not reached" : await run(job, limitS);
     const fate = { passes: "lives", fails: "killed" }[outcome] ?? outcome;

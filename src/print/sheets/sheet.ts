@@ -44,7 +44,7 @@ interface SheetNote extends Size {
 export type Cutting = "apart" | "halving";
 
 /** Between two cards that lie apart [mm]: 3 mm of film for each. */
-export const cardGapMm = 6;
+const cardGapMm = 6;
 
 /** Where cards go on a sheet, from its left and top edge. */
 interface Grid {
