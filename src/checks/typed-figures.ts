@@ -103,7 +103,7 @@ function typedDepths(sentence: string, rigs: readonly SolvedRig[], figures: Figu
     {
       of: "float-to-hook",
       said: /\bfloat\s(?:to|and)\s(?:the\s)?hook\b/i,
-      shown: (d: SolvedRig["depths"][number]) => figures.depth(d.floatToHookMm),
+      shown: (d: SolvedRig["depths"][number]) => figures.gap(d.floatToHookMm),
     },
   ].filter(({ said }) => said.test(sentence));
   const lengths = [...sentence.matchAll(/\d+(?:\.\d+)?\s(?:m|cm)(?![\p{L}])/gu)];

@@ -19,7 +19,7 @@ export function setText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): s
       [
         words("sheet.label.float-to-hook"),
         words(rig.float.attachment === "sliding" ? "sheet.stop-to-hook" : "sheet.float-to-hook", {
-          floatToHook: figures.depth(depth.floatToHookMm),
+          floatToHook: figures.gap(depth.floatToHookMm),
           draught: figures.gap(depth.draughtMm),
         }),
       ],
@@ -57,12 +57,12 @@ function reach({ rig }: SolvedRig, depth: SolvedDepth, { words, figures }: Sheet
     });
   }
   if (rig.float.attachment !== "sliding") {
-    return words("sheet.fixed-float", { rod, limit: figures.depth(fixedFloatLimitMm(rig.rodLengthMm)) });
+    return words("sheet.fixed-float", { rod, limit: figures.gap(fixedFloatLimitMm(rig.rodLengthMm)) });
   }
   const { stopKnotFromHookMm, stopKnots, loadMinG } = slidingSetup(depth.depthMm, depth.floatToHookMm);
   return words("sheet.sliding-float", {
     stopKnots,
-    stopKnot: figures.depth(stopKnotFromHookMm),
+    stopKnot: figures.gap(stopKnotFromHookMm),
     load: figures.mass(loadMinG),
   });
 }

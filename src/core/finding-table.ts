@@ -3,7 +3,7 @@ export type ValueKind =
   | "text"
   | "number"
   | "length" // mm, along the line or of a thing
-  | "depth" // mm of water
+  | "depth" // mm of water, or of a rod
   | "tip" // mm of a float above the water
   | "mass" // g, of a thing or of what it pulls
   | "stated mass" // g, as a scale or a rule states it
@@ -59,7 +59,7 @@ export const findingTable = {
   "sliding-float-needed": about("depth", {
     floatToHookMm: "length",
     limitMm: "length",
-    rodLengthMm: "length",
+    rodLengthMm: "depth",
   }),
   "sliding-float-too-light": about("depth", { loadG: "mass", neededG: "mass" }),
   "load-sinks-float": about("loading", { pullG: "mass", mostPullG: "mass" }),
@@ -68,7 +68,7 @@ export const findingTable = {
   "setting-too-deep": about("setting", { shallowerMm: "length" }),
   "setting-too-shallow": about("setting", { deeperMm: "length" }),
   "whip-sliding-float": about("depth", {}),
-  "whip-too-short": about("depth", { hookDepthMm: "depth", limitMm: "depth", whipMm: "length" }),
+  "whip-too-short": about("depth", { hookDepthMm: "depth", limitMm: "depth", whipMm: "depth" }),
   "setting-against-overdepth": about("setting", { setting: "text" }),
   "fall-floats": about("bait", { densityKgM3: "density" }),
   "hook-and-bait-figure": about("bait", {}),

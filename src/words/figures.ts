@@ -19,9 +19,12 @@ import type { Words } from "./words.ts";
  * beside). Rounding happens here and nowhere earlier.
  */
 export interface Figures {
-  /** A water depth: `1.5 m (4 ft 11 in)`. */
+  /** A water depth, the depth that a float is set for, a rod, a cast: `1.5 m (4 ft 11 in)`. */
   depth(mm: Mm): string;
-  /** A distance along the line, to the centimetre: `30 cm (12 in)`. */
+  /**
+   * A length along the line, however long, or another small one, to the centimetre: `30 cm (12 in)`. So the same place has
+   * the same figure on page, card, sheet and drawing; water, rods, casts and drift are told in metres, by `depth`.
+   */
   gap(mm: Mm): string;
   /** The same without the second system, for labels in drawings. */
   shortDepth(mm: Mm): string;
@@ -73,8 +76,12 @@ function feetAndInches(mm: Mm): string {
   return rest === 0 ? `${sign}${feet} ft` : `${sign}${feet} ft ${rest} in`;
 }
 
-function wholeInches(mm: Mm, number: NumberText): string {
+/** Inches as far as a tape is read in them, feet beyond. */
+const tapeInches = 72;
+
+function inchesAlong(mm: Mm, number: NumberText): string {
   const inches = mm / mmPerInch;
+  if (Math.abs(inches) > tapeInches) return feetAndInches(mm);
   return Math.abs(inches) < 4 ? `${number(Math.round(inches * 4) / 4, 2)} in` : `${number(inches, 0)} in`;
 }
 
@@ -94,7 +101,7 @@ export function makeFigures(units: UnitChoice, words: Words, language: string): 
   const number = makeNumberText(language);
   const metres = (mm: Mm) => `${number(mm / 1000, 2)} m`;
   const centimetres = (mm: Mm) => `${number(mm / 10, 0)} cm`;
-  const inches = (mm: Mm) => wholeInches(mm, number);
+  const inches = (mm: Mm) => inchesAlong(mm, number);
   /** Both systems as the guide wants them. */
   const shown = (metric: string, imperial: string): string =>
     units === "metric" ? metric : units === "imperial" ? imperial : `${metric} (${imperial})`;

@@ -5,10 +5,9 @@ import type { Message, Place } from "../model/message.ts";
 import type { Figures } from "./figures.ts";
 import type { Words } from "./words.ts";
 
-/** A length as it is told on the bank: a thickness in millimetres, a gap in centimetres, a long line in metres. */
+/** A length as it is told on the bank: a thickness in millimetres, along the line in centimetres. */
 function lengthShown(mm: number, figures: Figures): string {
-  if (Math.abs(mm) < 20) return figures.diameter(mm);
-  return Math.abs(mm) < 1000 ? figures.gap(mm) : figures.depth(mm);
+  return Math.abs(mm) < 20 ? figures.diameter(mm) : figures.gap(mm);
 }
 
 /** How each kind of value is shown. */

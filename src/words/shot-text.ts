@@ -58,14 +58,15 @@ export function placesText(line: readonly GroupedShot[], told: DistancesText, wo
   return parts.length === 0 ? words("figures.no-shot") : parts.join("; ");
 }
 
-/** Neighbours of one size, each in its own place, as one group. */
+/** Neighbours of one size and role, each in its own place, as one group. */
 function joinSingles(groups: readonly ShotGroup[]): readonly ShotGroup[] {
   const joined: ShotGroup[] = [];
   for (const group of groups) {
     const last = joined.at(-1);
-    const alike =
-      last?.kind === "single" && group.kind === "single" && last.shots[0]!.size === group.shots[0]!.size;
-    if (alike) joined[joined.length - 1] = { ...last, shots: [...last.shots, ...group.shots] };
+    const [below, above] = [last?.shots[0], group.shots[0]!];
+    const alike = below?.size === above.size && below.role === above.role;
+    if (last?.kind === "single" && group.kind === "single" && alike)
+      joined[joined.length - 1] = { ...last, shots: [...last.shots, ...group.shots] };
     else joined.push(group);
   }
   return joined;

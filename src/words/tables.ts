@@ -18,7 +18,7 @@ export function shotTable(solved: SolvedRig, kit: TableKit): TextTable {
   const locked = solved.depths.some(({ lockShot }) => lockShot.length > 0);
   const row = (depth: SolvedDepth): string[] => [
     figures.shortDepth(depth.depthMm),
-    figures.shortDepth(depth.floatToHookMm),
+    figures.shortGap(depth.floatToHookMm),
     ...(locked ? [figures.lock(depth.lock)] : []),
     figures.shotPlaces(depth.lineShot),
     figures.tip(depth.tipAsSetMm),
@@ -118,7 +118,7 @@ export function whipTable({ rig, depths }: SolvedRig, { words, figures }: TableK
     ],
     rows: depths.map(({ depthMm, floatToHookMm, whip }) => [
       figures.shortDepth(depthMm),
-      figures.shortDepth(floatToHookMm),
+      figures.shortGap(floatToHookMm),
       ...[whip!.tipToWaterMm, whip!.reachMm].map((mm) => figures.shortDepth(mm)),
     ]),
   };

@@ -48,7 +48,7 @@ function KeyFigures({ voice: { say, figures, told }, solved, depth }: DepthProps
     <dl class="key-figures">
       <div>
         <dt>{told.measuredFrom(solved)}</dt>
-        <dd>{figures.depth(depth.floatToHookMm)}</dd>
+        <dd>{figures.gap(depth.floatToHookMm)}</dd>
       </div>
       <div>
         <dt>{say("rig.tip-showing")}</dt>
@@ -122,7 +122,7 @@ function GuideTable({ voice, solved, depth }: DepthProps) {
               <th scope="row">
                 {run?.setting ?? figures.hookSet(step.overdepthMm, step.toOverdepthMm)}
                 <span class="beside">
-                  {told.measuredFrom(solved)} {figures.shortDepth(step.floatToHookMm)}
+                  {told.measuredFrom(solved)} {figures.shortGap(step.floatToHookMm)}
                 </span>
               </th>
               <td>

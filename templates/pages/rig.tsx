@@ -164,7 +164,7 @@ function AtAGlance({ view: { say, figures, told }, solved }: { view: View; solve
           {solved.depths.map((depth) => (
             <tr>
               <th scope="row">{figures.shortDepth(depth.depthMm)}</th>
-              <td>{figures.shortDepth(depth.floatToHookMm)}</td>
+              <td>{figures.shortGap(depth.floatToHookMm)}</td>
               <td>{figures.lock(depth.lock)}</td>
               <td>{figures.shotPlaces(depth.lineShot)}</td>
             </tr>

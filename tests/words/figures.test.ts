@@ -22,6 +22,8 @@ describe("figures in the units of the guide", () => {
   it("puts imperial beside metric where the guide is metric first", () => {
     expect(both.depth(1500)).toBe("1.5 m (4 ft 11 in)");
     expect(both.gap(300)).toBe("30 cm (12 in)");
+    expect(both.gap(1040)).toBe("104 cm (41 in)");
+    expect(both.gap(4790)).toBe("479 cm (15 ft 9 in)");
     expect(both.temperature(10)).toBe("10 °C (50 °F)");
   });
 

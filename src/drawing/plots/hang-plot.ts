@@ -130,10 +130,9 @@ function tell(hang: FlowHang, { words, figures }: DrawingKit): string {
   const lead = Math.round(hang.leadMm / 10);
   const where = lead === 0 ? "level" : lead > 0 ? "leads" : "trails";
   const height = Math.round(hang.offBedMm / 10);
-  const length = (mm: number) => (mm < 1000 ? figures.shortGap(mm) : figures.shortDepth(mm));
-  const values = { held, gap: length(10 * Math.abs(lead)) };
+  const values = { held, gap: figures.shortGap(10 * Math.abs(lead)) };
   const bait = words(`drawing.hang.${where}`, values);
   return height === 0
     ? words("drawing.hang.on-bed", { bait })
-    : words("drawing.hang.up", { bait, height: length(10 * height) });
+    : words("drawing.hang.up", { bait, height: figures.shortGap(10 * height) });
 }

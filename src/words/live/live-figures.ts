@@ -102,7 +102,7 @@ const rigFigures: Readonly<Record<string, (rig: SolvedRig, figures: Figures) => 
 const depthFigures: Readonly<Record<string, (depth: SolvedDepth, figures: Figures) => string>> = {
   tip: (depth, figures) => figures.tip(depth.tipAsSetMm),
   draught: (depth, figures) => figures.gap(depth.draughtMm),
-  "float-to-hook": (depth, figures) => figures.depth(depth.floatToHookMm),
+  "float-to-hook": (depth, figures) => figures.gap(depth.floatToHookMm),
   "lock-share": (depth, figures) => figures.share(depth.lockShare),
   spare: (depth, figures) => figures.mass(depth.sparePullG),
   "shot-count": (depth) => String(allShot(depth).length),

@@ -74,7 +74,7 @@ describe("plots", () => {
     expect(description).toMatch(
       /to the right, 10 m in 50 s\. With the float run free: bait \d+ cm behind the float/,
     );
-    expect(description).toMatch(/stopped: bait 1\.\d+ m in front of the float, \d+ cm off the bed/);
+    expect(description).toMatch(/stopped: bait 1\d\d cm in front of the float, \d+ cm off the bed/);
     const dashes = items.flatMap((item) =>
       item.kind === "path" && item.steps.length > 12 ? [JSON.stringify(item.stroke?.dashMm)] : [],
     );

@@ -1,6 +1,15 @@
 import { nodesOf, type ReadPdf } from "../../print/read-pdf.ts";
 import { readDescription } from "./read-drawing.ts";
-import { plain, readCm, readLoad, readLock, readMm, readPlaces, readSeconds } from "./read-words.ts";
+import {
+  plain,
+  readCm,
+  readLineCm,
+  readLoad,
+  readLock,
+  readMm,
+  readPlaces,
+  readSeconds,
+} from "./read-words.ts";
 import type { Statement } from "./statement.ts";
 
 /** Cells of a row, one for each depth: a cell that spans them is said of each. */
@@ -37,7 +46,7 @@ function readRows([head, ...rows]: readonly string[][], teller: string): Stateme
       const cell = each(cells, depths.length)[i]!;
       if (/^(Set the (float|stop knot)|Float|Knot) at$/.test(name!)) {
         const moved = /knot/i.test(name!) ? "stop knot" : "float";
-        return [{ teller, depthCm, of: "setting", cm: readCm(cell), moved }];
+        return [{ teller, depthCm, of: "setting", cm: readLineCm(cell), moved }];
       }
       if (/^(Lock the float|Lock)$/.test(name!)) return [{ teller, depthCm, of: "lock", ...readLock(cell) }];
       if (/^Tip/.test(name!)) return [{ teller, depthCm, of: "tip", mm: readMm(cell) }];
@@ -56,7 +65,7 @@ function readParagraphs(told: string, teller: string): Statement[] {
   const [, ml, every] = /Feed: .*?, (\S+) ml.*? every (.*?)\./.exec(told) ?? [];
   const tip = /More tip than that showing: (.*?)\./.exec(told)?.[1];
   return [
-    { teller, of: "tackle", hook: Number(hook), hookLengthCm: readCm(hookLength!) },
+    { teller, of: "tackle", hook: Number(hook), hookLengthCm: readLineCm(hookLength!) },
     {
       teller,
       of: "metals",

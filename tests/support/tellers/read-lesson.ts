@@ -1,7 +1,7 @@
 import type { Nodes, Parent, Root, Table } from "mdast";
 import { toString as textOf } from "mdast-util-to-string";
 import { readShotTable } from "./read-tables.ts";
-import { plain, readCm, readSeconds } from "./read-words.ts";
+import { plain, readCm, readLineCm, readSeconds } from "./read-words.ts";
 import type { Statement } from "./statement.ts";
 
 /** What a text says by its live figures and tables: the rig that each is about, and what stands in its place. */
@@ -29,7 +29,7 @@ function figure(of: string, text: string, told: { teller: string; depthCm?: numb
     case "tip":
       return [{ ...told, of, mm: Number.parseFloat(text) }];
     case "float-to-hook":
-      return [{ ...told, of: "setting", cm: readCm(text) }];
+      return [{ ...told, of: "setting", cm: readLineCm(text) }];
     case "lock-share":
       return [{ ...told, of: "lock share", percent: Number.parseFloat(text) }];
     case "shot-count":

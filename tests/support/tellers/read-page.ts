@@ -2,6 +2,7 @@ import {
   plain,
   readCm,
   readHookSet,
+  readLineCm,
   readLoad,
   readLock,
   readMm,
@@ -60,14 +61,14 @@ function readDepth(section: string): Statement[] {
   const shot = rowsOf(section, "Where the shot go").map((row) => row.map(text));
   const start = rowsOf(section, 'class="guide"').filter((row) => text(row[1]!).includes("Start here"));
   if (start.length !== 1) throw new Error(`${start.length} rows say where to start at ${depthCm} cm`);
-  const { fromCm, toCm } = readHookSet(text(start[0]![0]!));
+  const { fromCm, toCm } = readHookSet(text(start[0]![0]!.replace(/<span class="beside">.*?<\/span>/s, "")));
   const advice = /should show\.(.*?)<\/p>/.exec(section)?.[1] ?? "";
   return [
     {
       teller,
       depthCm,
       of: "setting",
-      cm: readCm(moved[1]!),
+      cm: readLineCm(moved[1]!),
       moved: moved[0]!.replace(/ to hook$/, "").toLowerCase(),
     },
     { teller, depthCm, of: "tip", mm: readMm(tip[1]!) },
@@ -103,7 +104,7 @@ function readGlance(html: string): Statement[] {
     const [depth, setting, lock, line] = cells.map(text);
     const depthCm = readCm(depth!);
     return [
-      { teller, depthCm, of: "setting", cm: readCm(setting!) },
+      { teller, depthCm, of: "setting", cm: readLineCm(setting!) },
       { teller, depthCm, of: "lock", ...readLock(lock!) },
       { teller, depthCm, of: "line placed", groups: readPlaces(line!) },
     ];

@@ -1,5 +1,14 @@
 import type { TextTable } from "../../../src/words/tables.ts";
-import { plain, readCm, readHookSet, readLock, readMm, readPlaces, readSeconds } from "./read-words.ts";
+import {
+  plain,
+  readCm,
+  readHookSet,
+  readLineCm,
+  readLock,
+  readMm,
+  readPlaces,
+  readSeconds,
+} from "./read-words.ts";
 import type { Statement } from "./statement.ts";
 
 /** The table of a rig's shot, depth by depth, as lessons and handouts have it. */
@@ -12,7 +21,7 @@ export function readShotTable({ head, rows }: TextTable, teller: string): Statem
     const [tip, line, lock] = rest.reverse();
     const depthCm = readCm(depth!);
     return [
-      { teller, depthCm, of: "setting", cm: readCm(setting!), moved },
+      { teller, depthCm, of: "setting", cm: readLineCm(setting!), moved },
       { teller, depthCm, of: "tip", mm: readMm(tip!) },
       { teller, depthCm, of: "line placed", groups: readPlaces(line!) },
       ...(lock === undefined ? [] : [{ teller, depthCm, of: "lock" as const, ...readLock(lock) }]),
@@ -53,9 +62,9 @@ export function readSheet(sheet: string): Statement[] {
   return [
     ...readShotTable({ head: head!, rows }, teller),
     { teller, depthCm, of: "start here", overdepthCm: fromCm, toCm },
-    { teller, depthCm, of: "setting", cm: readCm(cm!), moved: from === "stop knot" ? from : "float" },
+    { teller, depthCm, of: "setting", cm: readLineCm(cm!), moved: from === "stop knot" ? from : "float" },
     { teller, of: "feed", ml: Number(ml), everyS: readSeconds(every!) },
     { teller, of: "metals", metals: plain(metals!).split(", ") },
-    { teller, of: "tackle", hook: Number(hook), hookLengthCm: readCm(hookLength!) },
+    { teller, of: "tackle", hook: Number(hook), hookLengthCm: readLineCm(hookLength!) },
   ];
 }

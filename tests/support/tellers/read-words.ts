@@ -33,6 +33,12 @@ export function readCm(text: string): number {
   return Number(number) * (unit === "m" ? 100 : 1);
 }
 
+/** A length along the line, which no output may tell but in centimetres: `104 cm (41 in)`. */
+export function readLineCm(text: string): number {
+  if (!/^\d+ cm\b/.test(plain(text))) throw new Error(`"${text}" is no length along the line in centimetres`);
+  return readCm(text);
+}
+
 export function readMm(text: string): number {
   const [, number] = /^(\d+(?:\.\d+)?) mm\b/.exec(plain(text)) ?? [];
   if (!number) throw new Error(`"${text}" is no length in millimetres`);

@@ -1,0 +1,29 @@
+import { describe, expect, it } from "vitest";
+import type { Role } from "../../src/core/patterns/pattern.ts";
+import { makeFigures } from "../../src/words/figures.ts";
+import { makeWords } from "../../src/words/words.ts";
+
+const words = makeWords({
+  figures: { range: "{from}–{to}", "several-shot": "{count} × {size}", "shot-at": "{shot} at {place}" },
+});
+const { shotPlaces } = makeFigures("metric", words, "en");
+const told = (...line: [size: string, role: Role, fromHookMm: number][]) =>
+  shotPlaces(line.map(([size, role, fromHookMm]) => ({ size, role, fromHookMm, massG: 0.1 }))).replace(
+    /\s/g,
+    " ",
+  );
+
+describe("places of shot on the line", () => {
+  it("are told of the telltale apart from the shot above it, though they are of one size", () => {
+    expect(told(["No 6", "telltale", 315], ["No 6", "spread", 715])).toBe("No 6 at 32 cm; No 6 at 72 cm");
+    expect(told(["No 6", "telltale", 315], ["No 6", "spread", 715], ["No 6", "spread", 1115])).toBe(
+      "No 6 at 32 cm; 2 × No 6 at 72, 112 cm",
+    );
+  });
+
+  it("are in centimetres however long the line is, so that a place has one figure everywhere", () => {
+    expect(told(["No 8", "telltale", 415], ["No 8", "spread", 815], ["No 8", "spread", 2115])).toBe(
+      "No 8 at 42 cm; 2 × No 8 at 82, 212 cm",
+    );
+  });
+});
