@@ -9,6 +9,7 @@ import { readLibrary } from "../content/read-library.ts";
 import { readSources, type World } from "../content/world.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { measureText } from "../drawing/labels/font-metrics.ts";
+import type { PictureSource } from "../drawing/pictures.ts";
 import type { OutputFile } from "../markup/output.ts";
 import type { Library, MarkdownText } from "../model/library.ts";
 import { hasErrors, message, type Staged } from "../model/message.ts";
@@ -26,26 +27,35 @@ import { feedText, waterText } from "../words/water-text.ts";
 import { makeWords } from "../words/words.ts";
 import { ContentError } from "./content-error.ts";
 import { dataFiles } from "./data.ts";
+import { published, rigsAskedFor } from "./publish.ts";
 import { solveLibrary } from "./solve-library.ts";
 
 /** Content with its sums done: all that pages, cards and data are made from. */
 export interface Solved {
+  /** What is published. */
   readonly library: Library;
+  /** What texts draw and reckon from: what is left out of the guide, too. */
+  readonly source: PictureSource;
   readonly rigs: readonly SolvedRig[];
   /** Every text with its live figures put in. */
   readonly live: ReadonlyMap<Root, Root>;
   readonly kit: DrawingKit;
 }
 
-/** Content that is right by itself, and how its words and figures are written. */
+/** Content that is right by itself, left out or not, and how its words and figures are written. */
 export type Read = Pick<Solved, "library" | "kit">;
 
-/** Content folders → sources → library. The value is missing where the content has errors. */
+/**
+ * Content folders → sources → library. The value is missing where the content has errors.
+ *
+ * @param shipped folder of the library that comes with the tool, for a guide of one's own to borrow from
+ */
 export async function readContent(
   world: World,
   folders: readonly string[],
+  shipped?: string,
 ): Promise<Staged<Read | undefined>> {
-  const { value: library, messages } = readLibrary(await readSources(world, folders));
+  const { value: library, messages } = readLibrary(await readSources(world, folders, shipped));
   if (!library) return { value: undefined, messages };
   const markdown = allTexts(library).flatMap(checkMarkdown);
   const all = [...messages, ...markdown];
@@ -67,33 +77,46 @@ export async function readContent(
 export async function solveContent(
   world: World,
   folders: readonly string[],
+  shipped?: string,
 ): Promise<Staged<Solved | undefined>> {
-  const { value: read, messages } = await readContent(world, folders);
+  const { value: read, messages } = await readContent(world, folders, shipped);
   if (!read) return { value: undefined, messages };
-  const { library, kit } = read;
-  const solved = await solveLibrary(library, kit.words, kit.figures);
-  const texts = liveTexts(library, solved.value, kit);
+  const { library: whole, kit } = read;
+  const solved = await solveLibrary({ ...whole, rigs: rigsAskedFor(whole) }, kit.words, kit.figures);
+  const library = published(whole, new Set([...whole.leftOut, ...solved.leftOut]));
+  const rigs = solved.value.filter(({ rig }) => library.rigs.some(({ id }) => id === rig.id));
+  const source = { library: whole, solved: new Map(solved.value.map((rig) => [rig.rig.id, rig])) };
+  const texts = liveTexts(library, source, kit);
   const knots = knotMessages(library, kit.words);
+  const lent = new Set(whole.lent.values());
   const checked = [
-    ...checkContent({ library, rigs: solved.value, figures: kit.figures }),
+    // What is weak in a text that is only lent is not for its borrower to mend.
+    ...checkContent({ library, rigs, figures: kit.figures }).filter(({ place }) => !lent.has(place.file)),
     ...checkLinks(library),
   ];
   const all = [...messages, ...knots, ...solved.messages, ...texts.messages, ...checked];
   if (hasErrors(all)) return { value: undefined, messages: all };
-  return { value: { library, rigs: solved.value, live: texts.value, kit }, messages: all };
+  return { value: { library, source, rigs, live: texts.value, kit }, messages: all };
 }
 
-/** Texts of the library → the same with live figures; references to what is not there are errors. */
+/**
+ * Texts of the library → the same with live figures. References to what is not there are errors; a lent text goes
+ * without what it says there.
+ */
 function liveTexts(
   library: Library,
-  rigs: readonly SolvedRig[],
+  source: PictureSource,
   { words, figures }: DrawingKit,
 ): Staged<ReadonlyMap<Root, Root>> {
-  const solved = new Map(rigs.map((rig) => [rig.rig.id, rig]));
-  const live = allTexts(library).map((text) => ({
-    body: text.body,
-    ...withLiveFigures(text, { library, solved, words, figures }),
-  }));
+  const lent = new Set(library.lent.values());
+  const live = allTexts(library).map((text) => {
+    const isLent = lent.has(text.path);
+    const made = withLiveFigures(text, { ...source, words, figures }, isLent ? "goes" : "stays");
+    const told = isLent
+      ? made.messages.map((of) => message("lent-shortened", of.place, { of }))
+      : made.messages;
+    return { body: text.body, value: made.value, messages: told };
+  });
   return {
     value: new Map(live.map(({ body, value }) => [body, value])),
     messages: live.flatMap(({ messages }) => messages),
@@ -116,12 +139,11 @@ export interface BuildSettings {
  * @throws ContentError where something does not fit its card
  */
 export async function* outputFiles(solved: Solved, settings: BuildSettings): AsyncIterable<OutputFile> {
-  const { library, rigs, live, kit } = solved;
+  const { library, source, rigs, live, kit } = solved;
   const { guide, lessons } = library;
   yield* dataFiles(rigs, library.scales, guide);
   const entries = new Map(library.rigs.map((entry) => [entry.rig.id, entry]));
   const printed = rigs.map((one) => ({ solved: one, entry: entries.get(one.rig.id)! }));
-  const source = { library, solved: new Map(rigs.map((rig) => [rig.rig.id, rig])) };
   const liveBody = ({ body }: MarkdownText) => live.get(body) ?? body;
   const handouts = { lessons, pages: library.pages, pictures: source, liveBody };
   const printables: Printable[] = [];
@@ -151,7 +173,9 @@ export async function* outputFiles(solved: Solved, settings: BuildSettings): Asy
     throw new ContentError(formatReport(messages).trimEnd());
   }
   yield* siteFiles({
-    ...source,
+    library,
+    solved: source.solved,
+    pictures: source,
     kit,
     assets: settings.siteAssets,
     printables,

@@ -4,8 +4,8 @@ import { allShot, type SolvedRig } from "../model/solved.ts";
 import type { Figures } from "../words/figures.ts";
 import type { ContentCheck } from "./check.ts";
 
-/** What a rig takes that is not in the kit which learners bring for it; and first rigs that no kit is for. */
-export const kitForRig: ContentCheck = ({ library: { kits, rigs }, rigs: solved, figures }) => [
+/** What a rig takes that is not in the kit which learners bring for it; and first rigs that no kit of the guide's own is for. */
+export const kitForRig: ContentCheck = ({ library: { kits, rigs, lent }, rigs: solved, figures }) => [
   ...kits.flatMap((kit) =>
     rigs
       .filter(({ id }) => kit.rigIds.includes(id))
@@ -18,7 +18,7 @@ export const kitForRig: ContentCheck = ({ library: { kits, rigs }, rigs: solved,
         ),
       ]),
   ),
-  ...(kits.length === 0 ? [] : rigs)
+  ...(kits.every(({ id }) => lent.has(`kits/${id}`)) ? [] : rigs)
     .filter(({ id, level }) => level === "first" && !kits.some(({ rigIds }) => rigIds.includes(id)))
     .map(({ title, placeOf }) =>
       message("rig-without-kit", placeOf(["title"]), { title, kits: kits.map(({ id }) => id) }),

@@ -27,6 +27,11 @@ export function checkLinks(library: Library): readonly Message[] {
   return [...gone, ...wrong];
 }
 
+/** Whether a link of a text leads to a page or a place that the guide has not. */
+export function leadsNowhere(url: string, text: MarkdownText, pages: Pages): boolean {
+  return wrongLink(url, text, pages, { file: text.path }) !== undefined;
+}
+
 /** Anchors by page; every page that the site will have is there. */
 type Pages = ReadonlyMap<string, ReadonlySet<string>>;
 
@@ -68,7 +73,7 @@ function unknownName(what: string, found: string, allowed: Iterable<string>, pla
   return message("unknown-name", place, { what, found, allowed: [...allowed].sort() });
 }
 
-function pagesOf(library: Library): Pages {
+export function pagesOf(library: Library): Pages {
   const fixed = Object.values(sitePaths).filter((path) => typeof path === "string");
   const pages = new Map<string, Set<string>>(fixed.map((path) => [path, new Set()]));
   const add = (path: string, anchors: readonly string[]) => {

@@ -105,6 +105,14 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
     hint: "call the file something else; letters that differ by case only are the same on some systems",
   }),
   "missing-file": (v) => ({ reason: `there is no ${v.path}`, hint: `add it; ${v.need}` }),
+  "lent-left-out": (v) => ({
+    reason: `the library's file is left out, as it does not go with this guide: ${worded(v.of as Message).reason}`,
+    hint: "choose without it under `library:` in guide.yaml, or put a file of the same name into your own folder",
+  }),
+  "lent-shortened": (v) => ({
+    reason: `what the library's text says here is left out, as it does not go with this guide: ${worded(v.of as Message).reason}`,
+    hint: "put a text of the same name into your own folder to say it otherwise",
+  }),
   "file-not-read": (v) => v,
   "unknown-key": (v) => wrongName(`unknown key "${v.key}"`, v.key, v.allowed),
   "missing-key": (v) => ({ reason: `"${v.key}" is missing`, hint: `add a line \`${v.key}: …\`` }),

@@ -17,18 +17,21 @@ export const buildCommand: CliCommand = {
       .option("--copies <number>", "so many copies of each card on the sheets"),
   async run(_args, options, terminal) {
     const out = String(options.out);
-    const content = await contentFolders(options);
+    const { folders, shipped } = await contentFolders(options);
     const tell = (line: string) => terminal.report(`dotdown: ${line}\n`);
     // The folder is claimed before the content is read: who builds last has read last.
-    return withOutput({ out, contentFolders: content, tell }, async (output) => {
-      const { value: solved, messages } = await solveContent(disk, content);
-      if (messages.length > 0) terminal.report(formatReport(messages));
-      if (!solved) return exitCodes.contentErrors;
-      const settings = { ...buildSettings(solved), sheets: sheetChoice(options, solved) };
-      const count = await output.replace(outputFiles(solved, settings));
-      terminal.result(`${count} files in ${out}; open ${out}/site/index.html\n`);
-      return exitCodes.fine;
-    });
+    return withOutput(
+      { out, contentFolders: [...folders, ...(shipped ? [shipped] : [])], tell },
+      async (output) => {
+        const { value: solved, messages } = await solveContent(disk, folders, shipped);
+        if (messages.length > 0) terminal.report(formatReport(messages));
+        if (!solved) return exitCodes.contentErrors;
+        const settings = { ...buildSettings(solved), sheets: sheetChoice(options, solved) };
+        const count = await output.replace(outputFiles(solved, settings));
+        terminal.result(`${count} files in ${out}; open ${out}/site/index.html\n`);
+        return exitCodes.fine;
+      },
+    );
   },
 };
 

@@ -12,7 +12,8 @@ export const checkCommand: CliCommand = {
       .summary("do all that build does, but write nothing")
       .description("Reads the content, does the sums, lays out every page and card, and says what is wrong."),
   async run(_args, options, terminal) {
-    const { value: solved, messages } = await solveContent(disk, await contentFolders(options));
+    const { folders, shipped } = await contentFolders(options);
+    const { value: solved, messages } = await solveContent(disk, folders, shipped);
     terminal.report(formatReport(messages));
     if (!solved) return exitCodes.contentErrors;
     let count = 0;

@@ -1,4 +1,4 @@
-import { existsSync, statSync } from "node:fs";
+import { existsSync, realpathSync, statSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Command } from "commander";
@@ -12,8 +12,15 @@ export function withContentOption(command: Command): Command {
   return command.option("--content <folder>", about, more);
 }
 
+/** The folders that a guide is read from. */
+interface ContentFolders {
+  readonly folders: readonly string[];
+  /** The guide that comes with the package, where others borrow from it. */
+  readonly shipped?: string;
+}
+
 /** The folders asked for; without any, `content` here, or else the guide that comes with the package. */
-export async function contentFolders(options: Readonly<Record<string, unknown>>): Promise<readonly string[]> {
+export async function contentFolders(options: Readonly<Record<string, unknown>>): Promise<ContentFolders> {
   const asked = options.content as readonly string[] | undefined;
   const folders = asked ?? (existsSync("content") ? ["content"] : [guideOfThePackage()]);
   for (const folder of folders) {
@@ -22,7 +29,14 @@ export async function contentFolders(options: Readonly<Record<string, unknown>>)
     if (!found.isDirectory())
       throw new UsageError(`${folder} is a file; name the folder that it is in with --content`);
   }
-  return folders;
+  const shipped = realpathSync(guideOfThePackage());
+  const own = folders.filter((folder) => realpathSync(folder) !== shipped);
+  if (own.length === 0) return { folders };
+  return { folders: own, shipped: folders.find((folder) => !own.includes(folder)) ?? shipped };
 }
 
-const guideOfThePackage = () => join(dirname(fileURLToPath(import.meta.url)), "..", "content");
+/** Run from its sources, as the tests do, the command stands a folder deeper. */
+function guideOfThePackage(): string {
+  const here = dirname(fileURLToPath(import.meta.url));
+  return join(here, ...(here.endsWith("dist") ? [".."] : ["..", ".."]), "content");
+}

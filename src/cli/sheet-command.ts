@@ -40,7 +40,8 @@ export const sheetCommand: CliCommand = {
       .addOption(new Option("--drawing", "the rig's drawing as data, in millimetres").conflicts("json"))
       .option("--json", "as data, with the unit in each field's name"),
   async run([name], options, terminal) {
-    const { value: read, messages } = await readContent(disk, await contentFolders(options));
+    const { folders, shipped } = await contentFolders(options);
+    const { value: read, messages } = await readContent(disk, folders, shipped);
     if (!read || hasErrors(messages)) {
       terminal.report(formatReport(messages));
       return exitCodes.contentErrors;

@@ -1,10 +1,12 @@
 import { z } from "zod";
 import { termId } from "../model/addresses.ts";
-import type { Guide, Library, Prose, Term, Trouble } from "../model/library.ts";
+import type { Guide, Library, PlaceOf, Prose, Term, Trouble } from "../model/library.ts";
 import { limits } from "../model/limits.ts";
-import type { Message, Staged } from "../model/message.ts";
+import { hasErrors, type Message, message, type Staged } from "../model/message.ts";
 import type { WordTree } from "../model/word-tree.ts";
 import { makeWords } from "../words/words.ts";
+import { leftOutBy } from "./chosen.ts";
+import { guideOver, withoutRefused, wordsOver } from "./layers.ts";
 import { linkBait } from "./link/bait-link.ts";
 import { linkFloat } from "./link/float-link.ts";
 import { linkKit } from "./link/kit-link.ts";
@@ -37,10 +39,12 @@ import { tooMuch } from "./text-limits.ts";
 import type { Source } from "./world.ts";
 
 /**
- * The content as one checked value: every file held against its schema, every name looked up. The library is there
- * only when no message is an error; all errors of all files are found in one run.
+ * The content as one checked value: every file held against its schema, every name looked up. It is there only when no
+ * message is an error; all errors of all files are found in one run. A file that was lent to the guide stops nothing: it
+ * is left out.
  */
-export function readLibrary(sources: ReadonlyMap<string, Source>): Staged<Library | undefined> {
+export function readLibrary(given: ReadonlyMap<string, Source>): Staged<Library | undefined> {
+  const sources = withoutRefused(given);
   const beyond = tooMuchToRead(sources);
   if (beyond) return { value: undefined, messages: [beyond] };
   const words = readWords(sources);
@@ -48,8 +52,30 @@ export function readLibrary(sources: ReadonlyMap<string, Source>): Staged<Librar
   const reading = new Reading(sources, makeWords(words.value));
   const library = linkLibrary(reading, words.value);
   reading.messages.push(...strayFiles(sources));
-  const failed = reading.messages.some(({ severity }) => severity === "error");
-  return { value: failed ? undefined : library, messages: reading.messages };
+  const { broken, messages } = lentWithErrors(sources, reading.messages);
+  if (!library || hasErrors(messages)) return { value: undefined, messages };
+  return { value: { ...library, leftOut: new Set([...library.leftOut, ...broken]) }, messages };
+}
+
+/** Folder and name of a file of the content, as `rigs/stick-tapered`. */
+const keyOf = ({ path }: Source) => path.replace(/\.\w+$/, "").normalize("NFC");
+
+/** Files of the library that do not go with what the guide says elsewhere: each is told once, and stops nothing. */
+function lentWithErrors(
+  sources: ReadonlyMap<string, Source>,
+  messages: readonly Message[],
+): { readonly broken: readonly string[]; readonly messages: readonly Message[] } {
+  const lent = new Map(
+    [...sources.values()].flatMap((source) => (source.fromLibrary ? [[source.file, keyOf(source)]] : [])),
+  );
+  const broken = new Map<string, Message>();
+  const others: Message[] = [];
+  for (const told of messages) {
+    const key = told.severity === "error" ? lent.get(told.place.file) : undefined;
+    if (key === undefined) others.push(told);
+    else if (!broken.has(key)) broken.set(key, message("lent-left-out", told.place, { of: told }));
+  }
+  return { broken: [...broken.keys()], messages: [...others, ...broken.values()] };
 }
 
 /** More content than is read at all, at the file where it goes beyond. */
@@ -74,16 +100,13 @@ const wordTreeSchema: z.ZodType<WordTree> = z.lazy(() =>
 function readWords(sources: ReadonlyMap<string, Source>): { value?: WordTree; messages: readonly Message[] } {
   const reading = new Reading(sources, makeWords({}));
   const need = "every fixed word on pages and cards stands there";
-  const read = reading.file("words/en.yaml", wordTreeSchema, need);
+  const read = reading.layered("words/en.yaml", wordTreeSchema, need, wordsOver);
   return { ...(read && { value: read.value }), messages: reading.messages };
 }
 
 function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
-  const guideRead = reading.file(
-    "guide.yaml",
-    guideSchema,
-    "it names the guide, its units, scale, tub and lead rule",
-  );
+  const need = "it names the guide, its units, scale, tub and lead rule";
+  const guideRead = reading.layered("guide.yaml", guideSchema, need, guideOver);
   const hooksRead = reading.file("hooks.yaml", hooksSchema, "it lists hook sizes and what they weigh");
   const baitReads = reading.folder("baits", baitSchema);
   const scales = byId(reading.folder("shot", scaleSchema).map((read) => linkScale(read, reading)));
@@ -97,7 +120,9 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
   const linesRead = reading.optionalFile("lines.yaml", linesSchema);
   const glossary = reading.optionalFile("glossary.yaml", glossarySchema);
   const troublesRead = reading.optionalFile("troubles.yaml", troublesSchema);
-  const changes = reading.optionalFile("changes.yaml", changesSchema);
+  // News of the library's own edition are none of a guide that only borrows from it.
+  const isNews = !reading.sources.get("changes.yaml")?.fromLibrary;
+  const changes = isNews ? reading.optionalFile("changes.yaml", changesSchema) : undefined;
   if (!guideRead || !hooksRead) return undefined;
 
   const { value: typed, yaml } = guideRead;
@@ -124,7 +149,8 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
   }));
   const shelves = { floats, baits, hooks, knots, scale, tubs, guide };
   const rigs = byId(rigReads.flatMap((read) => linkRig(read, shelves, reading) ?? []));
-  return {
+  const all = {
+    lent: lentFiles(reading.sources),
     guide,
     words,
     scales: [...scales.values()],
@@ -149,6 +175,13 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
       .map((change, at) => ({ ...change, place: changes!.yaml.placeOf([at, "page"]) }))
       .sort((a, b) => (a.date < b.date ? 1 : -1)),
   };
+  const placeOf: PlaceOf = (path) => yaml.placeOf(["library", ...path]);
+  return { ...all, leftOut: leftOutBy(typed.library, all, placeOf, reading) };
+}
+
+function lentFiles(sources: ReadonlyMap<string, Source>): ReadonlyMap<string, string> {
+  const lent = [...sources.values()].filter(({ fromLibrary }) => fromLibrary);
+  return new Map(lent.map((source) => [keyOf(source), source.file]));
 }
 
 function guideOf(typed: z.output<typeof guideSchema>): Guide {

@@ -63,6 +63,34 @@ export class Reading {
     return source && this.#yaml(source, schema);
   }
 
+  /**
+   * The YAML file at a path, laid over the one that it stands in for, and that over the next.
+   *
+   * @param laidOver two of them as one
+   */
+  layered<T>(
+    path: string,
+    schema: z.ZodType<T>,
+    need: string,
+    laidOver: (over: YamlSource, under: YamlSource) => YamlSource,
+  ): Read<T> | undefined {
+    const source = this.sources.get(path);
+    if (!source?.under) return this.file(path, schema, need);
+    const yamls: YamlSource[] = [];
+    for (let layer: Source | undefined = source; layer; layer = layer.under) {
+      if (!this.#mayParse(layer)) return undefined;
+      const yaml = readYaml(layer.text, layer.file);
+      this.messages.push(...yaml.messages);
+      if (yaml.messages.length > 0 || !this.#isSound(layer, yaml)) return undefined;
+      yamls.push(yaml);
+    }
+    return this.#typed(
+      source,
+      schema,
+      yamls.reduceRight((under, over) => laidOver(over, under)),
+    );
+  }
+
   /** All YAML files of a folder that hold to the schema. */
   folder<T>(folder: string, schema: z.ZodType<T>): readonly Read<T>[] {
     return this.#inFolder(folder, ".yaml").flatMap((source) => this.#yaml(source, schema) ?? []);
@@ -140,16 +168,23 @@ export class Reading {
   }
 
   #hold<T>(source: Source, schema: z.ZodType<T>, yaml: YamlSource): Read<T> | undefined {
+    return this.#isSound(source, yaml) ? this.#typed(source, schema, yaml) : undefined;
+  }
+
+  #isSound(source: Source, yaml: YamlSource): boolean {
     const unread = source.text.indexOf("\uFFFD");
     if (unread >= 0) {
       const before = source.text.slice(0, unread).split("\n");
       const place = { file: source.file, line: before.length, column: before.at(-1)!.length + 1 };
       this.error(place, "not-utf-8", {});
-      return undefined;
+      return false;
     }
     const beyond = checkValues(yaml, source);
     this.messages.push(...beyond);
-    if (beyond.length > 0) return undefined;
+    return beyond.length === 0;
+  }
+
+  #typed<T>(source: Source, schema: z.ZodType<T>, yaml: YamlSource): Read<T> | undefined {
     const { value, messages } = readSchema(schema, yaml);
     this.messages.push(...messages);
     if (value === undefined) return undefined;

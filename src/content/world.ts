@@ -25,6 +25,10 @@ export interface Source {
   /** Empty where the file is no text of a guide, or where it, or all read before it, are longer than `limits` have it. */
   readonly text: string;
   readonly bytes: number;
+  /** It comes with the tool; the guide's own folders may say otherwise. */
+  readonly fromLibrary?: true;
+  /** The file that it stands in for, of a folder before its own. */
+  readonly under?: Source;
 }
 
 type Sources = ReadonlyMap<string, Source>;
@@ -41,18 +45,28 @@ const passesMax = 20;
 const pauseMs = 100;
 
 /**
- * All files below the content folders, with the text of those that may be a guide's; a file in a later folder stands in for one of the same path before it.
+ * All files below the content folders, with the text of those that may be a guide's; a file in a later folder stands in
+ * for one of the same path before it.
  *
  * They are read until two readings on end agree. At the moment between these two all files were as they are given, so
  * no guide mixes what stood there before and after somebody changed several files.
  *
+ * @param library folder of the guide that comes with the tool; it stands before all others
  * @throws ChangingContentError
  */
-export async function readSources(world: World, folders: readonly string[]): Promise<Sources> {
-  let sources = await readOnce(world, folders);
+export async function readSources(
+  world: World,
+  folders: readonly string[],
+  library?: string,
+): Promise<Sources> {
+  const layers = [
+    ...(library === undefined ? [] : [{ folder: library, fromLibrary: true as const }]),
+    ...folders.map((folder) => ({ folder })),
+  ];
+  let sources = await readOnce(world, layers);
   let changed: readonly string[] = [];
   for (let pass = 1; pass < passesMax; pass++) {
-    const again = await readOnce(world, folders);
+    const again = await readOnce(world, layers);
     changed = differing(sources, again);
     if (changed.length === 0) return sources;
     sources = again;
@@ -61,14 +75,20 @@ export async function readSources(world: World, folders: readonly string[]): Pro
   throw new ChangingContentError(changed);
 }
 
-async function readOnce(world: World, folders: readonly string[]): Promise<Sources> {
+/** A content folder, and what is kept of it with each of its files. */
+interface Layer {
+  readonly folder: string;
+  readonly fromLibrary?: true;
+}
+
+async function readOnce(world: World, layers: readonly Layer[]): Promise<Sources> {
   const sources = new Map<string, Source>();
   let allBytes = 0;
-  for (const folder of folders) {
+  for (const { folder, ...layer } of layers) {
     for (const { path, bytes } of await world.list(folder)) {
       const file = `${folder}/${path}`;
       if (!/\.(md|yaml)$/.test(path)) {
-        sources.set(path, { path, file, text: "", bytes: 0 });
+        sources.set(path, { path, file, text: "", bytes: 0, ...layer });
         continue;
       }
       const mayRead =
@@ -79,7 +99,15 @@ async function readOnce(world: World, folders: readonly string[]): Promise<Sourc
       if (text === undefined) continue;
       allBytes += bytes;
       // Some editors begin a file with a byte order mark; it is no part of the text.
-      sources.set(path, { path, file, text: text.replace(/^\uFEFF/, ""), bytes });
+      const under = sources.get(path);
+      sources.set(path, {
+        path,
+        file,
+        text: text.replace(/^\uFEFF/, ""),
+        bytes,
+        ...layer,
+        ...(under && { under }),
+      });
     }
   }
   return sources;

@@ -202,6 +202,13 @@ export interface Trouble {
 
 /** Everything read from the content folders, checked and with its names looked up. */
 export interface Library {
+  /**
+   * Files that come from the library that the tool brings to a guide of one's own, as their authors know them, by folder
+   * and name: `rigs/stick-tapered`. None where the library itself is the guide.
+   */
+  readonly lent: ReadonlyMap<string, string>;
+  /** What of these the guide does not take. */
+  readonly leftOut: ReadonlySet<string>;
   readonly guide: Guide;
   readonly words: WordTree;
   readonly scales: readonly ScaleEntry[];

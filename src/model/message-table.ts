@@ -6,6 +6,12 @@ type None = Readonly<Record<never, never>>;
 /** A sentence that is already worded. */
 type Worded = { readonly reason: string };
 
+/** Another message, which would name this table in its type. */
+interface OtherMessage {
+  readonly code: string;
+  readonly values: object;
+}
+
 /** A line of a rig, and the breaking strains between which it suits a fish that the rig is for. */
 interface LineAgainstFish {
   readonly line: "main line" | "hook length";
@@ -25,6 +31,8 @@ export interface MessageValues {
   readonly "file-name": { readonly reason: string; readonly hint: string };
   readonly "address-taken": { readonly address: string; readonly by: string };
   readonly "missing-file": { readonly path: string; readonly need: string };
+  readonly "lent-left-out": { readonly of: OtherMessage };
+  readonly "lent-shortened": { readonly of: OtherMessage };
   readonly "file-not-read": { readonly reason: string; readonly hint: string };
   readonly "unknown-key": { readonly key: string; readonly allowed: Names };
   readonly "missing-key": { readonly key: string };
@@ -101,6 +109,8 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "file-name": "error",
   "address-taken": "error",
   "missing-file": "error",
+  "lent-left-out": "warning",
+  "lent-shortened": "warning",
   "file-not-read": "warning",
   "unknown-key": "error",
   "missing-key": "error",

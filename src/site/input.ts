@@ -1,6 +1,7 @@
 import type { Root } from "mdast";
 import type { Finding } from "../core/finding.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
+import type { PictureSource } from "../drawing/pictures.ts";
 import type { Library, MarkdownText } from "../model/library.ts";
 import type { Printable } from "../model/printable.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
@@ -10,6 +11,8 @@ import type { TextPart, WaterText } from "../words/water-text.ts";
 /** All that the pages are made from. */
 export interface SiteInput {
   readonly library: Library;
+  /** What the pictures of texts are drawn from. */
+  readonly pictures: PictureSource;
   /** By rig id. */
   readonly solved: ReadonlyMap<string, SolvedRig>;
   readonly kit: DrawingKit;

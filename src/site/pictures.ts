@@ -12,7 +12,7 @@ export function prosePictures(
   input: SiteInput,
   idPrefix: string,
 ): readonly CaptionedPicture[] {
-  return drawPicture(reference, input, pictureRoom, input.kit).map(({ drawing, caption }, at) => ({
+  return drawPicture(reference, input.pictures, pictureRoom, input.kit).map(({ drawing, caption }, at) => ({
     svg: drawingToSvg(joinStrokes(drawing), { idPrefix: `${idPrefix}-${at + 1}` }),
     ...(caption !== undefined && { caption }),
   }));

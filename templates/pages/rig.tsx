@@ -6,7 +6,7 @@ import { DepthPart, depthId } from "./depth.tsx";
 import { FitPart } from "./fit.tsx";
 import { TextPartView } from "./in-water.tsx";
 import { MakeItUp, WhatYouNeed } from "./rig-need.tsx";
-import type { View } from "./view.ts";
+import { hasSafety, type View } from "./view.ts";
 
 interface RigProps {
   readonly view: View;
@@ -201,7 +201,8 @@ function FeedPart({ view: { say, figures, feedPlaces }, entry: { rig }, solved }
   );
 }
 
-function LeadNote({ view: { say, figures, library, href } }: { view: View }) {
+function LeadNote({ view }: { view: View }) {
+  const { say, figures, library, href } = view;
   const { leadRule } = library.guide;
   return (
     <aside class="note" aria-labelledby="lead" data-unsearched="">
@@ -214,9 +215,11 @@ function LeadNote({ view: { say, figures, library, href } }: { view: View }) {
           checked: leadRule.checked,
         })}
       </p>
-      <p>
-        <a href={href(sitePaths.safety)}>{say("lead.more")}</a>
-      </p>
+      {hasSafety(view) && (
+        <p>
+          <a href={href(sitePaths.safety)}>{say("lead.more")}</a>
+        </p>
+      )}
     </aside>
   );
 }

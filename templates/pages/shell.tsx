@@ -1,6 +1,6 @@
 import type { Child } from "../../src/markup/jsx-runtime.ts";
 import { sitePaths } from "../../src/model/addresses.ts";
-import { type Section, sections, type View } from "./view.ts";
+import { hasSafety, type Section, sections, type View } from "./view.ts";
 
 /** Only our own files, nothing inline: a page cannot be made to run or fetch anything else. */
 const contentSecurityPolicy = [
@@ -93,10 +93,11 @@ const menuTargets: Record<Section, string> = {
 };
 
 function Menu({ view, section }: { view: View; section?: Section }) {
+  const isThere = (name: Section) => name !== "safety" || hasSafety(view);
   return (
     <nav class="menu" aria-label={view.say("menu.name")}>
       <ul>
-        {sections.map((name) => (
+        {sections.filter(isThere).map((name) => (
           <li>
             <a href={view.href(menuTargets[name])} aria-current={currentMark(view.path, name, section)}>
               {view.say(`menu.${name}`)}

@@ -1,7 +1,7 @@
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { ScaleEntry } from "../../src/model/library.ts";
 import { keyOf } from "../../src/words/words.ts";
-import type { View } from "./view.ts";
+import { hasSafety, type View } from "./view.ts";
 
 /** Scales that differ by less than this share say the same for fishing. */
 const agreeingShare = 0.05;
@@ -36,9 +36,11 @@ export function ShotPage({ view }: { view: View }) {
         <h2 id="metals">{say("shot.metals")}</h2>
         <p>{say("shot.metals-lead")}</p>
         <TubTable view={view} />
-        <p>
-          <a href={href(sitePaths.safety)}>{say("lead.more")}</a>
-        </p>
+        {hasSafety(view) && (
+          <p>
+            <a href={href(sitePaths.safety)}>{say("lead.more")}</a>
+          </p>
+        )}
       </section>
     </>
   );

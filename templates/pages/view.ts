@@ -61,6 +61,9 @@ export interface CaptionedPicture {
   readonly caption?: string;
 }
 
+/** Whether the guide has a page on safety, which menu and notes lead to. */
+export const hasSafety = ({ library }: View) => library.pages.some(({ id }) => id === "safety");
+
 /** Places in the main menu; a page outside them has none. */
 export const sections = ["lessons", "rigs", "floats", "safety", "search"] as const;
 export type Section = (typeof sections)[number];

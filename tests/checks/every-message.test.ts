@@ -19,8 +19,8 @@ const kit = (text = "") => ({
       ...(text.split("|") as [string, string]),
     ),
 });
-/** What only shows when all is laid out has a test with the build. */
-type ReadCode = Exclude<MessageCode, "does-not-fit">;
+/** What only shows when all is laid out, or beside a library to borrow from, has a test with the build. */
+type ReadCode = Exclude<MessageCode, "does-not-fit" | "lent-left-out" | "lent-shortened">;
 
 /** Content that is wrong in one way each, beside what is said of it; the compiler asks for each message. */
 const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: readonly string[] } } = {

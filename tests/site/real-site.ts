@@ -13,11 +13,11 @@ import { siteAssets } from "../../tools/site-assets.mjs";
 export async function realSite(): Promise<SiteInput> {
   const { value, messages } = await solveContent(disk, ["content"]);
   if (!value) throw new Error(`the content has errors: ${JSON.stringify(messages)}`);
-  const { library, rigs, live, kit } = value;
-  const solved = new Map(rigs.map((rig) => [rig.rig.id, rig]));
+  const { library, source, live, kit } = value;
   return {
     library,
-    solved,
+    solved: source.solved,
+    pictures: source,
     kit,
     assets: await siteAssets(),
     printables: library.rigs.map(({ id, title }) => ({

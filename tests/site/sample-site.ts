@@ -52,6 +52,8 @@ const placeOf = () => ({ file: "sample", line: 1, column: 1 });
 
 /** A small library around the sample rigs. */
 export const sampleLibrary: Library = {
+  lent: new Map(),
+  leftOut: new Set(),
   guide: {
     title: "Float Fishing from the First Knot",
     publisher: "Makebelieve Junior Anglers",
@@ -188,9 +190,11 @@ export const samplePdf = "%PDF-1.7";
 
 /** All that the site is made from, with the real style sheet, fonts and scripts. */
 export async function sampleSite(): Promise<SiteInput> {
+  const solved = new Map(sampleRigs.map((one) => [one.rig.id, one]));
   return {
     library: sampleLibrary,
-    solved: new Map(sampleRigs.map((solved) => [solved.rig.id, solved])),
+    solved,
+    pictures: { library: sampleLibrary, solved },
     kit: drawingKit,
     assets: await siteAssets(),
     liveBody: ({ body }) => body,

@@ -31,6 +31,7 @@ lead-rule:
 water-temperature: 10 C
 rod-length: 12 ft
 edition: 2026-11-20
+library: none
 `,
   "hooks.yaml": "- { size: 16, mass: 0.03 g, basis: from memory }\n",
   "baits/grub.yaml": "title: grub\nmass: 0.05 g\ndensity: 1.02 g/cm3\nbasis: from memory\n",

@@ -6,7 +6,6 @@ import { length, mass, massOrNone, temperature } from "./quantity-schema.ts";
 
 const isoDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/, "write the date as 2026-11-20");
 
-/** `content/guide.yaml`. */
 /** A BCP 47 tag: it says how numbers are written, and screen readers speak by it. */
 const languageTag = () =>
   z.string().refine(isLanguageTag, "this is no language tag; write one like en or de-AT");
@@ -19,6 +18,37 @@ function isLanguageTag(typed: string): boolean {
   }
 }
 
+/** What of the shipped library can be chosen, by its folder. */
+export const libraryKinds = [
+  "lessons",
+  "rigs",
+  "floats",
+  "baits",
+  "knots",
+  "species",
+  "kits",
+  "pages",
+] as const;
+
+const choice = z
+  .union([z.enum(["all", "none"]), z.array(z.string())])
+  .meta({ form: "all, none, or a list of names and tags, such as [first-session, beginner]" })
+  .default("all");
+
+/** What the guide takes from the library that comes with the tool. */
+export const librarySchema = z
+  .union([
+    z.literal("none"),
+    z.strictObject(
+      Object.fromEntries(libraryKinds.map((kind) => [kind, choice])) as Record<
+        (typeof libraryKinds)[number],
+        typeof choice
+      >,
+    ),
+  ])
+  .meta({ form: `none, or a group of choices by ${libraryKinds.join(", ")}` });
+
+/** `content/guide.yaml`. */
 export const guideSchema = z.strictObject({
   title: z.string(),
   publisher: z.string(),
@@ -57,4 +87,5 @@ export const guideSchema = z.strictObject({
   paper: z.enum(["A4", "Letter"]).default("A4"),
   "rod-length": length(),
   edition: isoDate,
+  library: librarySchema.prefault({}),
 });

@@ -44,10 +44,18 @@ function issueMessages(issue: Issue, schema: z.ZodType, source: YamlSource): Mes
       return [error("not-a-choice", { key, found: shown(found), allowed: issue.values.map(String) })];
     case "invalid_union": {
       const name = issue.discriminator;
+      const at = schemaAt(schema, source.data, path);
+      const meant = name === undefined && at ? optionLike(definitionOf(at), found) : undefined;
+      if (meant !== undefined) {
+        const within = issue.errors[definitionOf(at!).options!.indexOf(meant)]!;
+        return within.flatMap((inner) =>
+          issueMessages({ ...inner, path: [...path, ...inner.path] } as Issue, schema, source),
+        );
+      }
       const options = name === undefined ? [] : discriminatorOptions(schema, source.data, path.slice(0, -1));
       return options.length > 0
         ? [error("not-a-choice", { key, found: shown(found), allowed: options })]
-        : [error("wrong-type", { key, expected: "of another form", found: shown(found) })];
+        : [error("wrong-type", { key, expected: formAt(schema, source.data, path), found: shown(found) })];
     }
     case "invalid_type":
       return [
@@ -128,6 +136,8 @@ function schemaAt(schema: z.ZodType, data: unknown, path: Path): z.ZodType | und
     return chosen ? schemaAt(chosen, data, path) : path.length === 0 ? bare(schema) : undefined;
   }
   if (path.length === 0) return bare(schema);
+  const like = definition.options && optionLike(definition, data);
+  if (like) return schemaAt(like, data, path);
   const [step, ...rest] = path;
   const next = definition.shape?.[String(step)] ?? definition.element ?? definition.valueType;
   return next ? schemaAt(next, valueAt(data, [step!]), rest) : undefined;
@@ -140,6 +150,13 @@ function optionFor(definition: Definition, data: unknown): z.ZodType | undefined
   );
 }
 
+/** The one option of a union that takes groups, for a group, or lists, for a list. */
+function optionLike(definition: Definition, data: unknown): z.ZodType | undefined {
+  const form = Array.isArray(data) ? "array" : typeof data === "object" && data !== null ? "object" : "";
+  const like = (definition.options ?? []).filter((option) => definitionOf(bare(option)).type === form);
+  return like.length === 1 ? like[0] : undefined;
+}
+
 function choicesOf(option: z.ZodType, discriminator: string): string[] {
   const field = definitionOf(bare(option)).shape?.[discriminator];
   if (!field) return [];
@@ -147,9 +164,16 @@ function choicesOf(option: z.ZodType, discriminator: string): string[] {
   return definition.values?.map(String) ?? Object.values(definition.entries ?? {});
 }
 
+/** What a value of several forms may be, in the words of its schema. */
+function formAt(schema: z.ZodType, data: unknown, path: Path): string {
+  const form = schemaAt(schema, data, path)?.meta()?.form;
+  return typeof form === "string" ? form : "of another form";
+}
+
 function keysAt(schema: z.ZodType, data: unknown, path: Path): string[] {
   const at = schemaAt(schema, data, path);
-  return Object.keys((at && definitionOf(at).shape) ?? {});
+  const group = at && (optionLike(definitionOf(at), valueAt(data, path)) ?? at);
+  return Object.keys((group && definitionOf(bare(group)).shape) ?? {});
 }
 
 function discriminatorOptions(schema: z.ZodType, data: unknown, path: Path): string[] {

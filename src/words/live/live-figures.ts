@@ -1,4 +1,4 @@
-import type { Root, RootContent, Table, TableRow } from "mdast";
+import type { Nodes, Root, RootContent, Table, TableRow } from "mdast";
 import type { LeafDirective, TextDirective } from "mdast-util-directive";
 import { toString as textOf } from "mdast-util-to-string";
 import { visit } from "unist-util-visit";
@@ -27,6 +27,7 @@ import {
   unknown,
   Wrong,
 } from "./references.ts";
+import { without } from "./without.ts";
 
 /** Words that stand here in another sense than the glossary's, as a canal's lock does; pages make them no link. */
 const unlinkedWords = "plain";
@@ -145,14 +146,18 @@ const pictures: Readonly<Record<string, (at: Attributes, context: LiveContext) =
 
 /**
  * A text with its directives made into figures, tables and pictures. A reference to something that is not there is an
- * error at its place; the text around it stays.
+ * error at its place; the text around it stays, or goes with what it was to show.
+ *
+ * @param wrong what becomes of a paragraph, a point of a list or a row of a table with such a reference in it
  */
 export function withLiveFigures(
   { path, body }: MarkdownText,
   context: LiveContext,
+  wrong: "stays" | "goes" = "stays",
 ): { readonly value: Root; readonly messages: readonly Message[] } {
   const root = structuredClone(body);
   const messages: Message[] = [];
+  const gone = new Set<Nodes>();
   visit(root, (node, index, parent) => {
     if (node.type !== "textDirective" && node.type !== "leafDirective" && node.type !== "containerDirective")
       return;
@@ -164,9 +169,10 @@ export function withLiveFigures(
       if (!(error instanceof Wrong)) throw error;
       const { line, column } = node.position!.start;
       messages.push(message(error.code, { file: path, line, column }, error.values));
+      gone.add(node);
     }
   });
-  return { value: root, messages };
+  return { value: wrong === "goes" ? without(root, gone) : root, messages };
 }
 
 /** Tells the pages to leave a text alone. */

@@ -1,0 +1,78 @@
+import type { Source } from "./world.ts";
+import { readYaml, type YamlSource } from "./yaml-source.ts";
+
+type Sources = ReadonlyMap<string, Source>;
+type Group = Readonly<Record<string, unknown>>;
+type Path = readonly (string | number)[];
+
+const isGroup = (value: unknown): value is Group =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+/** The sources without those of the library, where the guide's own `guide.yaml` says `library: none`. */
+export function withoutRefused(sources: Sources): Sources {
+  if (topOf(sources).library !== "none") return sources;
+  const own = [...sources.values()].flatMap((source) => withoutLibrary(source) ?? []);
+  return new Map(own.map((source) => [source.path, source]));
+}
+
+function withoutLibrary(source: Source): Source | undefined {
+  if (source.fromLibrary) return undefined;
+  const { under, ...rest } = source;
+  const below = under && withoutLibrary(under);
+  return { ...rest, ...(below && { under: below }) };
+}
+
+/** What stands in the uppermost `guide.yaml`, before anything is held against it. */
+function topOf(sources: Sources): Group {
+  const { data } = readYaml(sources.get("guide.yaml")?.text ?? "", "guide.yaml");
+  return isGroup(data) ? data : {};
+}
+
+/** What each guide says of itself, and no library for it. */
+const itsOwn = ["title", "publisher", "site-address", "edition"];
+/** What goes with the law of a place. */
+const ofThePlace = ["rules", "contacts"];
+
+/** One `guide.yaml` over another, key by key. Who has a lead rule of their own is elsewhere: other rules go with it. */
+export function guideOver(over: YamlSource, under: YamlSource): YamlSource {
+  const isElsewhere = isGroup(over.data) && "lead-rule" in over.data;
+  const left = new Set([...itsOwn, ...(isElsewhere ? ofThePlace : [])]);
+  const kept = (data: Group) => Object.fromEntries(Object.entries(data).filter(([key]) => !left.has(key)));
+  return laidOver(over, { ...under, data: isGroup(under.data) ? kept(under.data) : under.data }, 1);
+}
+
+/** One file of words over another, word by word. */
+export function wordsOver(over: YamlSource, under: YamlSource): YamlSource {
+  return laidOver(over, under, Number.POSITIVE_INFINITY);
+}
+
+/** One YAML text over another; groups of keys are laid into each other down to a level. */
+function laidOver(over: YamlSource, under: YamlSource, levels: number): YamlSource {
+  const upper = over.data ?? {};
+  if (!isGroup(upper) || !isGroup(under.data)) return over;
+  const ofPath = (path: Path) => {
+    const told = path.slice(0, levels);
+    return has(upper, told) || !has(under.data, told) ? over : under;
+  };
+  return {
+    data: mixed(upper, under.data, levels),
+    messages: [...under.messages, ...over.messages],
+    placeOf: (path) => ofPath(path).placeOf(path),
+    placeOfKey: (path, key) => ofPath([...path, key]).placeOfKey(path, key),
+  };
+}
+
+function mixed(over: Group, under: Group, levels: number): Group {
+  const both: Record<string, unknown> = { ...under };
+  for (const [key, value] of Object.entries(over)) {
+    const below = Object.hasOwn(under, key) ? under[key] : undefined;
+    both[key] = levels > 1 && isGroup(value) && isGroup(below) ? mixed(value, below, levels - 1) : value;
+  }
+  return both;
+}
+
+function has(data: unknown, path: Path): boolean {
+  const [step, ...rest] = path;
+  if (step === undefined) return true;
+  return isGroup(data) && Object.hasOwn(data, step) && has(data[step], rest);
+}
