@@ -20,7 +20,7 @@ interface WordedMessage {
  * guessed at: "No 9" for "No 6" would be a wrong rig.
  */
 function didYouMean(found: string, allowed: readonly string[]): string | undefined {
-  if (allowed.length === 0 || /\d/.test(found)) return undefined;
+  if (/\d/.test(found)) return undefined;
   const near = closest(found.toLowerCase(), [...allowed]);
   const slipsMax = Math.max(1, Math.floor(found.length / 3));
   return distance(found.toLowerCase(), near.toLowerCase()) <= slipsMax
@@ -32,6 +32,7 @@ const oneOf = (allowed: readonly string[]) => `allowed: ${allowed.join(", ")}`;
 
 /** A wrong name: says what is allowed, and the likely slip first. */
 function wrongName(reason: string, found: string, allowed: readonly string[]): WordedMessage {
+  if (allowed.length === 0) return { reason };
   const guess = didYouMean(found, allowed);
   return { reason, hint: [guess, oneOf(allowed)].filter((part) => part !== undefined).join(" — ") };
 }

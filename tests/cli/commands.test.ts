@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { runCli } from "../../src/cli/run.ts";
 import { cli, temporaryFolder, writeContent } from "../support/cli.ts";
 import { hashesBelow } from "../support/files-below.ts";
 import { contentWith, edited } from "../support/smallest-content.ts";
@@ -124,6 +125,26 @@ describe("content with an error", () => {
     const isFile = await cli("check", "--content", file);
     expect(isFile).toMatchObject({ code: 2, result: "" });
     expect(isFile.report).toContain(`${file} is a file; name the folder that it is in`);
+  });
+});
+
+describe("a fault of the tool", () => {
+  it("ends with exit code 70 and what those who mend it need to know", async () => {
+    let report = "";
+    const broken = {
+      result: () => {
+        throw new TypeError("it is broken");
+      },
+      report: (text: string) => {
+        report += text;
+      },
+    };
+    // As in sysexits.h of 4.3BSD: EX_SOFTWARE.
+    expect(await runCli(["sheet", "plain", "--content", content()], broken)).toBe(70);
+    expect(report).toMatch(
+      /^dotdown: this is a fault of ours.*\nPlease report it.*\ndotdown \d+\.\d+\.\d+, Node v/,
+    );
+    expect(report).toMatch(/\nTypeError: it is broken\n +at /);
   });
 });
 

@@ -42,6 +42,17 @@ fish:
     );
   });
 
+  it("a marking that the scale has no size for", () => {
+    expect(
+      report(edited("floats/waggler.yaml", "marking: 4 BB", "marking: 4 SSG")),
+    ).toBe(`content/floats/waggler.yaml
+   6:10  error    the scale "plain figures" has no size "SSG"; it has BB, No 4, No 6, No 8, No 10  [load.unknown-size]
+content/rigs/plain.md
+    5:8  error    there is no float "waggler"  [unknown-name]
+2 errors, 0 warnings
+`);
+  });
+
   it("a bare number", () => {
     expect(rig("length: 30 cm", "length: 30")).toBe(`content/rigs/plain.md
    7:59  error    "30" has no unit  [quantity]

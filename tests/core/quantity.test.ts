@@ -31,6 +31,8 @@ describe("quantities agree with the convert package", () => {
     ["2 US pints", convert(2, "pints").to("milliliters")],
     ["2 imperial pints", convert(2, "imperial pints").to("milliliters")],
     ["1.5 l", convert(1.5, "liters").to("milliliters")],
+    ["2.5 litres", convert(2.5, "liters").to("milliliters")],
+    ["50 cl", convert(50, "centiliters").to("milliliters")],
   ])("volume %s", (text, ml) => expect(value("volume", text)).toBeCloseTo(ml, 6));
 
   it.each([

@@ -7,7 +7,7 @@
 // --tests               folders of tests to run; without, those that mirror the sources
 // --budget              seconds of tests to give each mutant, as they take without one: what nothing has killed by then
 //                       lives; all the tests that reach it without
-// --again               the mutants that live in the results of an earlier run, kept in FILE
+// --again               the mutants that live, or took too long, in the results of an earlier run, kept in FILE
 //
 // --reach               what the tests reach is read from FILE, or written there where there is none: for more runs of
 //                       the same sources and tests
@@ -20,7 +20,7 @@ import { parseArgs } from "node:util";
 import { eachOf } from "./jobs.mjs";
 import { instrumented } from "./mutants.mjs";
 import { testsReaching } from "./reach.mjs";
-import { livingIn, resultLine, table } from "./results.mjs";
+import { openIn, resultLine, table } from "./results.mjs";
 
 const { values: options, positionals } = parseArgs({
   allowPositionals: true,
@@ -49,7 +49,7 @@ for (const path of sources) {
   mutants.push(...found.map((mutant) => ({ ...mutant, path })));
 }
 const chosen =
-  options.again === undefined ? sampled(mutants) : livingIn(readFileSync(options.again, "utf8"), mutants);
+  options.again === undefined ? sampled(mutants) : openIn(readFileSync(options.again, "utf8"), mutants);
 
 // Everything that the tests write goes in here, and is gone at the end.
 const folder = mkdtempSync(join(tmpdir(), "mutants-"));

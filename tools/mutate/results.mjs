@@ -11,18 +11,19 @@ export const resultLine = (result) =>
   `${result.fate.padEnd(11)}  ${result.path}:${result.line}  ${change(result)}`;
 
 /**
- * Mutants that live in the results of an earlier run. Lines may have moved since; the change tells which they are.
+ * Mutants that live in the results of an earlier run, or took too long there. Lines may have moved since; the change
+ * tells which they are.
  *
  * @param {string} text
  * @param {Placed[]} mutants
  */
-export function livingIn(text, mutants) {
-  const living = new Set(
+export function openIn(text, mutants) {
+  const open = new Set(
     [...text.matchAll(/^(.{11}) {2}(\S+):\d+ {2}(.+)$/gm)]
-      .filter(([, fate]) => lives(fate.trim()))
+      .filter(([, fate]) => lives(fate.trim()) || fate.trim() === "too long")
       .map(([, , path, changed]) => `${path} ${changed}`),
   );
-  return mutants.filter((mutant) => living.has(`${mutant.path} ${change(mutant)}`));
+  return mutants.filter((mutant) => open.has(`${mutant.path} ${change(mutant)}`));
 }
 
 /**

@@ -98,7 +98,11 @@ describe("writing the output", () => {
       writeFileSync(join(folder, work!, "next/new.txt"), "now");
     }
     const { ctimeNs } = statSync(out, { bigint: true });
-    await expect(write(out, spoilt())).rejects.toThrow("new.txt was changed by something else");
+    // As in sysexits.h of 4.3BSD: EX_TEMPFAIL.
+    await expect(write(out, spoilt())).rejects.toMatchObject({
+      message: expect.stringContaining("new.txt was changed by something else"),
+      exitCode: 75,
+    });
     expect(readFileSync(join(out, "old.txt"), "utf8")).toBe("old");
     // It was not even moved.
     expect(statSync(out, { bigint: true }).ctimeNs).toBe(ctimeNs);

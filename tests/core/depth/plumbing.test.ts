@@ -126,6 +126,19 @@ describe("the plummet", () => {
     expect(choice.findings).toEqual([]);
   });
 
+  it("is taken for what its own metal pulls, whatever a new one would be made of", () => {
+    // 1.7534 g sink it. In water of 0.9997 g/cm³ 1.95 g of brass (8.5) pull 1.7207 g; of lead (11.34) 1.7781 g.
+    const box = (metal: "brass" | "lead") => [{ massG: 1.95, metal }];
+    for (const asked of ["brass", "lead"] as const) {
+      expect(choosePlummet(straightQuill, 0, box("brass"), asked, pool)).toMatchObject({
+        value: { plummet: undefined },
+      });
+      expect(choosePlummet(straightQuill, 0, box("lead"), asked, pool)).toMatchObject({
+        value: { plummet: { massG: 1.95 } },
+      });
+    }
+  });
+
   it("brings a warning where none in the box will do", () => {
     const box = [{ massG: 1, metal: "brass" as const }];
     const choice = choosePlummet(straightQuill, 0, box, "brass", pool);
