@@ -1,3 +1,5 @@
+import { lengthMm } from "../../src/core/float/float.ts";
+import { floatParts, thicknessMm } from "../../src/drawing/float/float-parts.ts";
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { FloatEntry } from "../../src/model/library.ts";
 import { keyOf } from "../../src/words/words.ts";
@@ -42,7 +44,7 @@ function FloatPart({ view, entry }: { view: View; entry: FloatEntry }) {
   const { say, figures, library, href } = view;
   const { float } = entry;
   const rigs = library.rigs.filter(({ rig }) => rig.float.id === float.id);
-  const top = float.profile.at(-1)!;
+  const [tip] = floatParts(float);
   const rows: [string, string][] = [
     [say("floats.held"), say(`attachment.${keyOf(float.attachment)}`)],
     [
@@ -54,8 +56,8 @@ function FloatPart({ view, entry }: { view: View; entry: FloatEntry }) {
       }),
     ],
     [say("floats.tip-then"), figures.tip(float.tipShowingMm)],
-    [say("floats.length"), figures.gap(top.atMm)],
-    [say("floats.tip-diameter"), figures.diameter(top.diameterMm)],
+    [say("floats.length"), figures.gap(lengthMm(float))],
+    [say("floats.tip-diameter"), figures.diameter(thicknessMm(float, tip!))],
     ...(float.selfLoadG > 0
       ? [[say("floats.self-load"), figures.mass(float.selfLoadG)] as [string, string]]
       : []),

@@ -39,6 +39,16 @@ describe("the site of the shipped content", () => {
     }
   });
 
+  test("a float's page tells the thickness of its tip as the drawing beside it does", () => {
+    const floats = String(files.get("site/floats.html")).split('<section class="float"').slice(1);
+    expect(floats.length).toBeGreaterThan(10);
+    for (const float of floats) {
+      const plain = float.replace(/<[^>]*>/g, " ").replace(/\s+/g, " ");
+      const [, told] = /Tip thickness ([\d.]+ mm)/.exec(plain)!;
+      expect(plain).toContain(`tip ${told} thick`);
+    }
+  });
+
   test("all that a phone keeps is under 5 MB", () => {
     const list = /guideFiles=(\{.*?\})/.exec(String(files.get("site/sw.js")))![1]!;
     const kept = Object.keys(JSON.parse(list) as object).map((path) => files.get(`site/${path}`)!);

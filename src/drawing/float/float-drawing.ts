@@ -121,7 +121,7 @@ function floatLabels(
   const mark = lengthMm(float) - float.tipShowingMm;
   const named = floatParts(float).map((part) => {
     const middle = part.name === "tip" ? mark + float.tipShowingMm / 2 : (part.fromMm + part.toMm) / 2;
-    const thickness = figures.diameter(toTenth(thicknessMm(float, part)));
+    const thickness = figures.diameter(thicknessMm(float, part));
     return {
       at: point(edge(middle), height(middle)),
       runs: [
@@ -149,11 +149,6 @@ function floatLabels(
   return [...named, water, ...held].sort((a, b) => a.at.yMm - b.at.yMm);
 }
 
-/** Nobody measures a float finer than a tenth of a millimetre. */
-function toTenth(mm: number): number {
-  return Math.round(mm * 10) / 10;
-}
-
 function eyeUse(float: Float): "sliding" | "locked" | "stopped" {
   if (float.attachment === "sliding") return "sliding";
   return float.heldByShot ? "locked" : "stopped";
@@ -165,7 +160,7 @@ export function describeFloat(float: Float, { words, figures }: DrawingKit): str
     words("drawing.float.told-part", {
       part: words(`drawing.float.part.${part.name}`),
       length: figures.diameter(Math.round(part.toMm - part.fromMm)),
-      thickness: figures.diameter(toTenth(thicknessMm(float, part))),
+      thickness: figures.diameter(thicknessMm(float, part)),
     }),
   );
   return words("drawing.float.description", {

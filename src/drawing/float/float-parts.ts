@@ -67,10 +67,13 @@ export function floatParts(float: Float): FloatPart[] {
   return found;
 }
 
-/** Thickness of a part [mm]: of the body at its thickest, of the others half-way along. */
+/** Thickness of a part [mm], to a tenth, as nobody measures a float finer: of the body at its thickest, of the others half-way along. */
 export function thicknessMm(float: Float, part: FloatPart): number {
-  if (part.name === "body") return Math.max(...float.profile.map((p) => p.diameterMm));
-  return diameterAtMm(float.profile, (part.fromMm + part.toMm) / 2);
+  const mm =
+    part.name === "body"
+      ? Math.max(...float.profile.map((p) => p.diameterMm))
+      : diameterAtMm(float.profile, (part.fromMm + part.toMm) / 2);
+  return Math.round(mm * 10) / 10;
 }
 
 /** Heights of the rubbers that hold a float at both ends: on its foot and just below the tip. */

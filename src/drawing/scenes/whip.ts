@@ -51,7 +51,7 @@ export function drawWhip(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
       return [
         ...rod(grip, tip),
         polyline([at(13, 33), hand], { ink: "ink", widthMm: Math.max(0.6, mm(1.6)), cap: "round" }),
-        line(tip, ["C", at(46, 26).xMm, at(46, 26).yMm, at(38, 34).xMm, at(38, 34).yMm, hand.xMm, hand.yMm]),
+        line(tip, ["C", at(42, 22).xMm, at(42, 22).yMm, at(36, 30).xMm, at(36, 30).yMm, hand.xMm, hand.yMm]),
         ...tail(hand, at(29, 45)),
         label("hold", at(52, 30)),
       ];

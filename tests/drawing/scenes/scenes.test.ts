@@ -68,7 +68,7 @@ describe("the cross-section of a swim", () => {
       expect(shown).toContain(words);
       expect(drawing.description).toContain(words);
     }
-    expect(drawing.description).toContain("The bed drops from 1.1 m to 1.9 m over a ledge 4.5 m out.");
+    expect(drawing.description).toContain("The bed drops from 1.1 m to 1.9 m down a slope 4.5 m out.");
     expect(drawing.description).toContain("laid on, 20 cm of line on the bed");
   });
 
