@@ -72,6 +72,17 @@ describe("advice for running water, followed", () => {
     expect(solvedRigs(random).length).toBeGreaterThan(0.7 * random.length);
   });
 
+  it("the height is that at which a rig off the bottom is set, and 1 to 3 inches for every other", () => {
+    // Common practice, no source, for both.
+    for (const { depth, flow } of cases) {
+      for (const { promisedOffBedMm } of flow) {
+        if (depth.overdepthMm < 0) expect(depth.overdepthMm + promisedOffBedMm).toBe(0);
+        else expect(Math.abs(promisedOffBedMm - 2 * 25.4)).toBeLessThanOrEqual(25.4);
+      }
+    }
+    expect(cases.some(({ depth }) => depth.overdepthMm < 0)).toBe(true);
+  });
+
   it("a setting said to bring the bait to a height brings it there within 2 cm, to the printed centimetre", () => {
     for (const { solved, depth, flow } of cases) {
       for (const { paceMs, heldBackShare, promisedOffBedMm, extraDepthMm } of flow) {

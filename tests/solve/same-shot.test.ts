@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { afterAll, describe, expect, it } from "vitest";
 import { disk } from "../../src/cli/disk.ts";
 import { readLibrary } from "../../src/content/read-library.ts";
 import { readSources } from "../../src/content/world.ts";
@@ -18,6 +18,9 @@ const made = solved.flatMap(({ rig, depths }) =>
 );
 const massesG = (shot: readonly SolvedShot[]) => shot.map(({ massG }) => massG).sort();
 const extentMm = (shot: readonly SolvedShot[]) => shot.at(-1)!.fromHookMm - shot[1]!.fromHookMm;
+/** Rigs whose bulk is a quarter of the way up. */
+const gathered: string[] = [];
+afterAll(() => expect(gathered.length).toBeGreaterThan(2));
 
 describe.each(made)("%s", (_, rig, depth) => {
   const ways = sameShot(rig, depth);
@@ -34,6 +37,18 @@ describe.each(made)("%s", (_, rig, depth) => {
         expect(above.fromHookMm - below.fromHookMm).toBeGreaterThanOrEqual(above.diameterMm - 1e-9);
         expect(Math.abs(above.fromHookMm - rig.hookLengthMm)).toBeGreaterThanOrEqual(knotClearMm - 1e-9);
       }
+    }
+  });
+
+  it("gathers shot strung out a quarter of the way up to the float", () => {
+    const bulk = ways.find(({ own, arrangement }) => !own && arrangement === "bulk");
+    const lowest = bulk?.shot.find(({ role }) => role !== "telltale");
+    // Common practice, no source; where the loop is higher than that, just above it.
+    const quarterMm = depth.floatToHookMm / 4;
+    const strungOut = ["strung out", "shirt button"].includes(rig.pattern.kind);
+    if (strungOut && lowest && quarterMm > rig.hookLengthMm + 30) {
+      expect(lowest.fromHookMm).toBeCloseTo(quarterMm, 6);
+      gathered.push(rig.id);
     }
   });
 

@@ -82,7 +82,10 @@ export function instrumented(path, source, firstId) {
       }
       case "UnaryExpression":
         if (node.operator === "!") return [logic(text(node.argument))];
-        return node.operator === "-" && node.argument.type !== "Literal" ? [logic(text(node.argument))] : [];
+        if (node.operator !== "-") return [];
+        return node.argument.type === "Literal"
+          ? numberChange(-node.argument.value, parent, key)
+          : [logic(text(node.argument))];
       case "CallExpression": {
         const { callee } = node;
         const other = callee.type === "MemberExpression" && swappedCalls.get(callee.property.name);
@@ -104,12 +107,17 @@ export function instrumented(path, source, firstId) {
 
   function literalChanges(node, parent, key) {
     if (typeof node.value === "boolean") return [{ kind: "logic", now: String(!node.value) }];
-    if (typeof node.value !== "number" || node.value === 0) return [];
+    // A minus belongs to its number.
+    return parent.type === "UnaryExpression" ? [] : numberChange(node.value, parent, key);
+  }
+
+  function numberChange(value, parent, key) {
+    if (typeof value !== "number" || Number.isNaN(value) || value === 0) return [];
     const counts =
       (parent.type === "MemberExpression" && key === "property") ||
       (parent.type === "CallExpression" && countingCalls.test(parent.callee.property?.name ?? "")) ||
       (parent.type === "BinaryExpression" && /\.length$/.test(text(parent.left)));
-    return counts ? [] : [{ kind: "constant", now: String(node.value * 1.05) }];
+    return counts ? [] : [{ kind: "constant", now: String(value * 1.05) }];
   }
 
   // Kept in constants of the module, which cost nothing in loops that run a million times.

@@ -1,12 +1,13 @@
 // How much the tests notice: changes the sources one place at a time and runs the tests that reach it.
 //
 //   npm run mutate -- PATH… [--logic 250] [--constants 120] [--seed 1] [--tests tests/core,tests/solve] [--jobs 2]
-//     [--budget 60] [--again FILE] [--reach FILE]
+//     [--budget 60] [--minutes 10] [--again FILE] [--reach FILE]
 //
 // --logic, --constants  so many of each kind, chosen by chance, the same for the same seed; all without
 // --tests               folders of tests to run; without, those that mirror the sources
 // --budget              seconds of tests to give each mutant, as they take without one: what nothing has killed by then
 //                       lives; all the tests that reach it without
+// --minutes             begins no mutant later than this; those done are a smaller sample
 // --again               the mutants that live, or took too long, in the results of an earlier run, kept in FILE
 //
 // --reach               what the tests reach is read from FILE, or written there where there is none: for more runs of
@@ -31,6 +32,7 @@ const { values: options, positionals } = parseArgs({
     tests: { type: "string" },
     jobs: { type: "string", default: "2" },
     budget: { type: "string", default: "Infinity" },
+    minutes: { type: "string", default: "Infinity" },
     again: { type: "string" },
     reach: { type: "string" },
   },
@@ -103,7 +105,7 @@ function sampled(all) {
     .sort((a, b) => a.at - b.at)
     .map(({ mutant }) => mutant);
   const left = { logic: Number(options.logic), constant: Number(options.constants) };
-  // In the order of chance, so that a run that is stopped is a smaller sample.
+  // In the order of chance, so that a part of them is a sample too.
   return shuffled.filter(({ kind }) => left[kind]-- > 0);
 }
 
@@ -157,7 +159,9 @@ function withinBudget(files) {
 
 async function runAll(list) {
   const done = [];
+  const endsAt = performance.now() + 60_000 * Number(options.minutes);
   await eachOf(list, jobs, async (mutant, run) => {
+    if (performance.now() > endsAt) return;
     const reached = withinBudget(reach.get(mutant.id) ?? []);
     const limitS = 10 + 2 * reached.reduce((sum, { seconds }) => sum + seconds, 0);
     const job = { mutant: mutant.id, reachedPath: "", files: reached.map(({ file }) => resolve(file)) };

@@ -50,6 +50,13 @@ test("more load and more tip stand more holding back", () => {
   expect(share({ dragAreaCm2: 3 })).toBeGreaterThan(share({}));
 });
 
+test("a float that the stream does not take along is held back by all or by nothing", () => {
+  expect(valueIn(holdBackShareMax(float, "bottom", 0.05, 0, water))).toBe(1);
+  expect(valueIn(holdBackShareMax(float, "bottom", 1, 0, water))).toBe(0);
+  expect(holdBackShareMax(float, "bottom", 1, -0.1, water).ok).toBe(false);
+  expect(holdBackShareMax(float, "bottom", 1, 1.1, water).ok).toBe(false);
+});
+
 test("a float with no load has no answer", () => {
   const found = holdBackShareMax({ ...float, loadG: 0 }, "bottom", 0.3, 0.27, water);
   expect(found.ok).toBe(false);

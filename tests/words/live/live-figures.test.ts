@@ -57,6 +57,17 @@ describe("live figures in a text", () => {
     expect(told("It is :figure[]{rig=plain of=tip}.")).toMatchObject([{ code: "missing-key", key: "depth" }]);
   });
 
+  it("puts what a float carries and is not used by the shot, the hook and the bait", () => {
+    const { rigs } = checkedOf({});
+    const [{ floatPullG, hookAndBaitPullG, depths }] = rigs as [(typeof rigs)[number]];
+    const spareG = floatPullG - hookAndBaitPullG - depths[0]!.pullG;
+    const { value } = live('It has :figure[]{rig=plain depth="1 m" of=spare} to spare.');
+    const [, told, sign] = /^It has ([\d.]+)( g) to spare\.$/.exec(textOf(value))!;
+    expect(sign).toBe(" g");
+    // To what the bank tells of a mass.
+    expect(Math.abs(Number(told) - spareG)).toBeLessThanOrEqual(0.005 + 1e-9);
+  });
+
   const aboutFigures = {
     "pages/about-figures.md":
       "---\ntitle: Figures\nsummary: Where they come from.\n---\n\n## Common practice\n\nMany do it.\n",
