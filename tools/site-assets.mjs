@@ -15,7 +15,7 @@ const packageFolder = (name) =>
     .paths(name)
     .map((folder) => `${folder}/${name}`)
     .find((folder) => existsSync(folder));
-const scripts = ["page", "filters", "rig", "fit", "card", "search", "service-worker"];
+const scripts = ["page", "water", "filters", "rig", "fit", "card", "search", "service-worker"];
 const fontFiles = {
   regular: "400Regular/IBMPlexSans_400Regular.ttf",
   bold: "600SemiBold/IBMPlexSans_600SemiBold.ttf",

@@ -1,36 +1,40 @@
-import { nearest } from "./rig-filter.ts";
+import { bestFirst, nearest } from "./rig-filter.ts";
+import { fillIn, form, readAnswers } from "./water-form.ts";
 
 /** The list of rigs: shows those that fit the questions, and keeps the answers in the address. */
-const form = document.querySelector<HTMLFormElement>("form.questions")!;
 const result = document.getElementById("filter-result")!;
-const rigs = [...document.querySelectorAll<HTMLElement>("#rig-list > article")];
-const choices = [...form.querySelectorAll("select")];
+const list = document.getElementById("rig-list")!;
+const rigs = [...list.querySelectorAll<HTMLElement>("article")];
 
 function show(): void {
-  const wanted = Object.fromEntries(choices.map(({ name, value }) => [name, value]));
-  const { shown, left } = nearest(
-    rigs.map(({ dataset }) => dataset),
-    wanted,
-  );
-  for (const [at, rig] of rigs.entries()) rig.hidden = !shown[at];
-  const count = shown.filter(Boolean).length;
+  const { wishes, address, unread } = readAnswers();
+  const marks = rigs.map(({ dataset }) => dataset);
+  const { shown, left } = nearest(marks, wishes);
+  list.append(...bestFirst(marks, wishes).map((at) => rigs[at]!));
+  for (const [at, rig] of rigs.entries()) {
+    rig.hidden = unread || !shown[at];
+    // Whoever has said how deep the water is finds the rig made for it.
+    rig.querySelector("a")!.search = address.toString();
+  }
+  const count = unread ? 0 : shown.filter(Boolean).length;
   const { some = "", nearest: letGo = "" } = result.dataset;
   const told = some.replace("{count}", String(count));
   result.textContent =
     left.length === 0 ? told : `${told}. ${letGo.replace("{left}", left.map(questionOf).join(" "))}`;
-  const answers = new URLSearchParams(Object.entries(wanted).filter(([, value]) => value !== ""));
-  history.replaceState(null, "", `?${answers}`);
+  const { depth, pace, ...others } = wishes;
+  const query = new URLSearchParams([...Object.entries(others), ...address]);
+  history.replaceState(null, "", `?${query}`);
 }
 
 function questionOf(name: string): string {
-  return choices.find((choice) => choice.name === name)?.labels[0]?.textContent ?? name;
+  const field = form.elements.namedItem(name);
+  if (field instanceof RadioNodeList) {
+    return (field[0] as HTMLInputElement).closest("fieldset")!.querySelector("legend")!.textContent!;
+  }
+  return (field as HTMLInputElement).labels?.[0]?.textContent ?? name;
 }
 
-for (const [name, value] of new URLSearchParams(location.search)) {
-  const choice = choices.find((one) => one.name === name);
-  if (choice && [...choice.options].some((option) => option.value === value)) choice.value = value;
-}
-form.addEventListener("change", show);
+form.addEventListener("input", show);
 form.addEventListener("submit", (event) => {
   event.preventDefault();
   show();
@@ -38,5 +42,6 @@ form.addEventListener("submit", (event) => {
 });
 // Whoever comes with answers wants the rigs, not the questions.
 const cameWithAnswers = location.search !== "";
+fillIn();
 show();
 if (cameWithAnswers) result.scrollIntoView();

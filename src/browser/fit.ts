@@ -18,6 +18,7 @@ import { waterText } from "../words/water-text.ts";
 import { makeWords } from "../words/words.ts";
 import type { MakeCard } from "./card.ts";
 import { type FieldProblem, fitRig } from "./fit-rig.ts";
+import { keepAnswers, keptAnswers } from "./kept-answers.ts";
 import { loadScript } from "./load-script.ts";
 import { examples } from "./questions.ts";
 import { toDom } from "./to-dom.ts";
@@ -36,6 +37,9 @@ const form = document.getElementById("fit-form") as HTMLFormElement;
 const result = document.getElementById("fit-result")!;
 const problemList = document.getElementById("fit-problems")!;
 const status = document.getElementById("fit-status")!;
+const said = document.getElementById("fit-said")!;
+const buttons = document.getElementById("fit-buttons")!;
+const slider = document.getElementById("fit-slider") as HTMLInputElement;
 const cardButton = document.getElementById("fit-card") as HTMLButtonElement;
 const cardStatus = document.getElementById("fit-card-status")!;
 const link = document.getElementById("fit-link") as HTMLAnchorElement;
@@ -48,12 +52,15 @@ const scale = dotdownGuide.scales.find(({ id }) => id === rig.scaleId)!;
 const fields = [...form.elements].filter(
   (field): field is HTMLInputElement | HTMLSelectElement => "name" in field && field.name !== "",
 );
-const ownValues = new Map(fields.map((field) => [field.name, field.value]));
+const depthField = fields.find(({ name }) => name === "depth") as HTMLInputElement;
+const sliderStepMm = Number(slider.dataset.stepMm);
 
 /** What the tables show, for the card; nothing where there are none. */
 let shown: { readonly solved: SolvedRig; readonly kit: DrawingKit } | undefined;
 
 const typingPauseMs = 250;
+const announcePauseMs = 700;
+let announceTimer: ReturnType<typeof setTimeout> | undefined;
 /** What is shorter is told as a tip is. */
 const leastDepthMm = 150;
 let inWaterTimer: ReturnType<typeof setTimeout> | undefined;
@@ -64,7 +71,7 @@ function say(key: PageKey, values?: Readonly<Record<string, string | number>>): 
 
 function refit(): void {
   const changed = new Map(
-    fields.filter(({ name, value }) => value !== ownValues.get(name)).map(({ name, value }) => [name, value]),
+    fields.filter((one) => one.value !== ownValue(one)).map(({ name, value }) => [name, value]),
   );
   keepInAddress(changed);
   const units = unitsChosen();
@@ -96,26 +103,57 @@ function refit(): void {
   }
   shown = { solved: solved.value, kit };
   cardButton.disabled = false;
+  buttons.hidden = false;
+  slider.value = String(Math.round(depth.depthMm / sliderStepMm));
+  slider.setAttribute("aria-valuetext", figures.depth(depth.depthMm));
+  keepAnswers(Object.fromEntries(["depth", "pace", "units"].map((name) => [name, changed.get(name)])));
   const show = (made: SolvedDepth) =>
-    result.replaceChildren(...toDom(DepthPart({ voice, solved: solved.value, depth: made, id: "fitted" })));
+    showResult(toDom(DepthPart({ voice, solved: solved.value, depth: made, id: "fitted" })));
   show(depth);
   // How it sinks takes longer, so it waits until nobody is typing.
   inWaterTimer = setTimeout(() => {
     const inWater = solveInWater(solved.value, depth);
     if (inWater.ok) show({ ...depth, inWater: inWater.value });
   }, typingPauseMs);
-  status.textContent = [
-    say("fit.done", { depth: figures.depth(depth.depthMm) }),
-    ...depth.findings.map(voice.reason),
-  ].join(" ");
+  const done = say("fit.done", { depth: figures.depth(depth.depthMm) });
+  status.textContent = done;
+  announce([done, ...depth.findings.map(voice.reason)].join(" "));
+}
+
+/** What a field says where nobody has touched it. */
+function ownValue(field: HTMLInputElement | HTMLSelectElement): string {
+  if (field instanceof HTMLInputElement) return field.defaultValue;
+  return ([...field.options].find(({ defaultSelected }) => defaultSelected) ?? field.options[0]!).value;
+}
+
+/** Parts that the reader has unfolded stay so. */
+function showResult(nodes: readonly Node[]): void {
+  const open = [...result.querySelectorAll("details")].map((part) => part.open);
+  result.replaceChildren(...nodes);
+  for (const [at, part] of [...result.querySelectorAll("details")].entries()) part.open = open[at] ?? false;
+}
+
+/** Read out once nobody types any more. */
+function announce(text: string): void {
+  clearTimeout(announceTimer);
+  announceTimer = setTimeout(() => {
+    said.textContent = text;
+  }, announcePauseMs);
 }
 
 /** No figures, and above all no card, of a water that nobody asked for. */
 function showNothing(why: string): void {
   shown = undefined;
   cardButton.disabled = true;
+  buttons.hidden = true;
   result.replaceChildren();
   status.textContent = why;
+  announce(
+    [...problemList.children]
+      .map(({ firstChild }) => firstChild?.textContent)
+      .concat(why)
+      .join(" "),
+  );
 }
 
 function unitsChosen(): UnitChoice {
@@ -179,11 +217,12 @@ function nameOf(fieldName: string): string {
   return field?.getAttribute("aria-label") ?? field?.labels?.[0]?.textContent ?? fieldName;
 }
 
-/** The figures typed stand in the address, so that a coach can send them. */
+/** The depth and what else was typed stand in the address, so that a coach can send them. */
 function keepInAddress(changed: ReadonlyMap<string, string>): void {
-  const query = new URLSearchParams([...changed]).toString();
-  history.replaceState(null, "", `${location.pathname}${query ? `?${query}` : ""}${location.hash}`);
-  link.href = `${location.pathname}${query ? `?${query}` : ""}#fit`;
+  const query = new URLSearchParams([...new Map([["depth", depthField.value], ...changed])]);
+  const address = `${location.pathname}?${query}`;
+  history.replaceState(null, "", location.hash === "#fit" ? `${address}#fit` : address);
+  link.href = address;
 }
 
 async function saveCard(): Promise<void> {
@@ -208,15 +247,28 @@ async function saveCard(): Promise<void> {
 
 cardButton.addEventListener("click", saveCard);
 
-for (const [name, value] of new URLSearchParams(location.search)) {
+const asked = new URLSearchParams(location.search);
+const untouched = asked.size === 0 && depthField.value === depthField.defaultValue;
+for (const [name, value] of untouched ? Object.entries(keptAnswers()) : asked) {
   const field = fields.find((one) => one.name === name);
   if (field) field.value = value;
 }
 form.addEventListener("input", refit);
+depthField.addEventListener("input", refit);
 form.addEventListener("submit", (event) => {
   event.preventDefault();
   refit();
-  result.scrollIntoView();
+  depthField.scrollIntoView();
 });
 form.addEventListener("reset", () => setTimeout(refit));
-refit();
+
+let frame = 0;
+slider.addEventListener("input", () => {
+  const figures = makeFigures(unitsChosen(), words, dotdownGuide.guide.language);
+  depthField.value = figures.shortDepth(Number(slider.value) * sliderStepMm);
+  cancelAnimationFrame(frame);
+  frame = requestAnimationFrame(refit);
+});
+// Whoever moved the slider first had it moved before this script was there.
+if (slider.value !== slider.defaultValue) slider.dispatchEvent(new Event("input"));
+else refit();

@@ -2,7 +2,7 @@
 type RigMarks = Readonly<Record<string, string | undefined>>;
 
 /** The answers; an empty one asks nothing. */
-type RigWishes = Readonly<Record<string, string>>;
+export type RigWishes = Readonly<Record<string, string>>;
 
 /** A rig set for one depth does for water this much shallower or deeper. */
 const depthSlackMm = 300;
@@ -31,6 +31,30 @@ export function nearest(rigs: readonly RigMarks[], wishes: RigWishes): Nearest {
     if (shown.includes(true)) return { shown, left };
   }
   return { shown: rigs.map(() => false), left };
+}
+
+const levels = ["first", "beginner", "next"];
+
+/** Places of the rigs that fit best, the best first: those for that depth, then for that pace, then the easiest. */
+export function bestFirst(rigs: readonly RigMarks[], wishes: RigWishes): number[] {
+  const { shown } = nearest(rigs, wishes);
+  const rank = (marks: RigMarks) => [
+    outside(wishes.depth, marks.depths),
+    outside(wishes.pace, marks.paces),
+    levels.indexOf(marks.level ?? ""),
+  ];
+  const ranks = rigs.map(rank);
+  return shown
+    .flatMap((is, at) => (is ? [at] : []))
+    .sort((a, b) => ranks[a]!.map((one, at) => one - ranks[b]![at]!).find((by) => by !== 0) ?? a - b);
+}
+
+/** How far a figure is from those that a rig is for; 0 between them, or where none was asked. */
+function outside(wanted: string | undefined, own = ""): number {
+  const figures = own.split(" ").filter(Boolean).map(Number);
+  if (!wanted || figures.length === 0) return 0;
+  const figure = Number(wanted);
+  return Math.max(0, Math.min(...figures) - figure, figure - Math.max(...figures));
 }
 
 /** Whether a rig fits every answer given. */

@@ -1,9 +1,20 @@
+import { keptAnswers } from "./kept-answers.ts";
 import { loadScript } from "./load-script.ts";
+import { selectOnTap } from "./select-on-tap.ts";
 
-/** A rig's page: shows the chosen depth alone and keeps it in the address. */
+/**
+ * A rig's page. Until the reader asks for another water it shows the depths that were built, the chosen one alone; then
+ * the sums are loaded (`fit.ts`), and they show the rig made for the depth in the field.
+ */
 const picker = document.querySelector<HTMLElement>(".depth-picker")!;
 const links = [...picker.querySelectorAll("a")];
 const said = document.getElementById("depth-shown")!;
+const built = document.getElementById("depths-built")!;
+const answer = document.getElementById("fit-answer")!;
+const status = document.getElementById("fit-status")!;
+const field = document.getElementById("fit-depth") as HTMLInputElement;
+const slider = document.getElementById("fit-slider") as HTMLInputElement;
+const fit = document.getElementById("fit") as HTMLDetailsElement;
 
 function show(id: string): void {
   for (const link of links) {
@@ -16,38 +27,59 @@ function show(id: string): void {
   }
 }
 
-function isDepth(id: string): boolean {
-  return links.some(({ hash }) => hash === `#${id}`);
+function linkOf(id: string): HTMLAnchorElement | undefined {
+  return links.find(({ hash }) => hash === `#${id}`);
 }
 
 picker.addEventListener("click", (event) => {
   const link = (event.target as Element).closest("a");
   if (!link) return;
   event.preventDefault();
+  field.value = link.dataset.depth!;
+  if (loading) {
+    field.dispatchEvent(new Event("input", { bubbles: true }));
+    return;
+  }
   history.replaceState(null, "", link.hash);
   show(link.hash.slice(1));
 });
 addEventListener("hashchange", () => {
-  if (isDepth(location.hash.slice(1))) show(location.hash.slice(1));
+  const link = linkOf(location.hash.slice(1));
+  if (!link) return;
+  show(link.hash.slice(1));
+  field.value = link.dataset.depth!;
 });
 
+let loading: Promise<void> | undefined;
+
+/** Loads the sums. Nothing of another water is shown meanwhile. */
+function loadFit(): Promise<void> {
+  loading ??= (async () => {
+    built.hidden = true;
+    for (const link of links) link.removeAttribute("aria-current");
+    status.textContent = answer.dataset.working!;
+    try {
+      for (const address of fit.dataset.scripts!.split(" ")) await loadScript(address);
+    } catch {
+      // The scripts of this page's edition went with it, and those of the next are not for this page.
+      status.textContent = answer.dataset.notLoaded!;
+    }
+  })();
+  return loading;
+}
+
+selectOnTap(field);
 const asked = location.hash.slice(1);
-picker.dataset.ready = "";
-show(isDepth(asked) ? asked : links[0]!.hash.slice(1));
-if (isDepth(asked)) picker.scrollIntoView();
-
-/** Fitting needs the sums, so its scripts are loaded when it is first opened. */
-const fit = document.getElementById("fit") as HTMLDetailsElement;
+const own = linkOf(asked);
+built.dataset.ready = "";
+show((own ?? links[0]!).hash.slice(1));
+if (own) field.value = own.dataset.depth!;
+for (const control of [field, slider]) control.addEventListener("input", loadFit, { once: true });
 fit.addEventListener("toggle", loadFit, { once: true });
-if (location.search !== "" || asked === "fit") fit.open = true;
-if (asked === "fit") fit.scrollIntoView();
-
-async function loadFit(): Promise<void> {
-  const { scripts = "", notLoaded = "" } = fit.dataset;
-  try {
-    for (const address of scripts.split(" ")) await loadScript(address);
-  } catch {
-    // The scripts of this page's edition went with it, and those of the next are not for this page.
-    fit.querySelector("p")!.textContent = notLoaded;
-  }
+if (location.search !== "" || (!own && keptAnswers().depth !== undefined)) loadFit();
+if (asked === "" && new URLSearchParams(location.search).has("depth")) field.scrollIntoView();
+if (own) picker.scrollIntoView();
+if (asked === "fit") {
+  fit.open = true;
+  fit.scrollIntoView();
 }

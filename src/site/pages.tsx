@@ -41,6 +41,7 @@ export function pagesOf({ library, solved, kit, printables }: SiteInput): Page[]
       path: sitePaths.home,
       title: library.guide.title,
       description: say("home.lead"),
+      scripts: ["water.js"],
       body: (view) => <HomePage view={view} />,
     },
     list("lessons", sitePaths.lessons, (view) => <LessonListPage view={view} />, "lessons"),

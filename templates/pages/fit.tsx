@@ -8,11 +8,71 @@ import type { View } from "./view.ts";
 
 const units = ["metric first", "metric", "imperial"] as const;
 
-/** The form for a reader's own water, float, rod and shot box; the page's script shows it and does the sums. */
+/** How far beyond the rig's own depths the slider goes: the field takes more. */
+const sliderReach = { least: 0.5, most: 1.5 };
+/** A step of the slider, in what the reader's units are told to: 5 cm or 2 in. */
+const sliderStepMm = { metric: 50, imperial: 50.8 };
+
+/** The depth of the reader's water as a field and a slider in one; it stays in reach while the page moves. */
+export function WaterBar({ view, entry }: { view: View; entry: RigEntry }) {
+  const { say } = view;
+  const { depthsMm } = entry.rig;
+  const stepMm = sliderStepMm[view.library.guide.units === "imperial" ? "imperial" : "metric"];
+  const steps = (mm: number) => Math.round(mm / stepMm);
+  return (
+    <div class="water-bar needs-script">
+      <label for="fit-depth">{say("fit.depth")}</label>
+      <input
+        id="fit-depth"
+        name="depth"
+        form="fit-form"
+        value={typedDepth(view, depthsMm[0]!)}
+        autocomplete="off"
+        spellcheck="false"
+        aria-describedby="fit-status"
+      />
+      <input
+        id="fit-slider"
+        type="range"
+        form="no-form"
+        aria-label={say("fit.slider")}
+        min={String(steps(Math.min(...depthsMm) * sliderReach.least))}
+        max={String(steps(Math.max(...depthsMm) * sliderReach.most))}
+        value={String(steps(depthsMm[0]!))}
+        data-step-mm={String(stepMm)}
+      />
+    </div>
+  );
+}
+
+/** Where the page's script shows the rig made for the reader's water, and its card. */
+export function FitAnswer({ view: { say, href } }: { view: View }) {
+  return (
+    <div
+      id="fit-answer"
+      class="needs-script"
+      data-working={say("fit.working")}
+      data-not-loaded={say("fit.not-loaded")}
+    >
+      <p id="fit-status" />
+      <p id="fit-said" class="unseen" role="status" />
+      <ul id="fit-problems" class="findings" />
+      <p class="buttons" id="fit-buttons" hidden>
+        <button type="button" id="fit-card" data-script={href(sitePaths.asset("card.js"))} disabled>
+          {say("fit.card")}
+        </button>
+      </p>
+      <p id="fit-card-status" role="status" />
+      <div id="fit-result" />
+    </div>
+  );
+}
+
+/** The form for a reader's own float, rod and shot box; the page's script does the sums. */
 export function FitPart({ view, entry }: { view: View; entry: RigEntry }) {
   const { say, href, library } = view;
   const { rig } = entry;
-  const typed = typedFigures(view);
+  const imperial = library.guide.units === "imperial";
   return (
     <details
       id="fit"
@@ -20,15 +80,13 @@ export function FitPart({ view, entry }: { view: View; entry: RigEntry }) {
       data-scripts={[sitePaths.asset("guide-data.js"), sitePaths.rigData(rig.id), sitePaths.asset("fit.js")]
         .map(href)
         .join(" ")}
-      data-not-loaded={say("fit.not-loaded")}
     >
       <summary>{say("fit.title")}</summary>
       <p>{say("fit.lead")}</p>
-      <form id="fit-form" aria-label={say("fit.title")}>
+      <form id="fit-form" aria-label={say("fit.form-name")}>
         <fieldset>
           <legend>{say("fit.your-water")}</legend>
-          <Field say={say} name="depth" value={typed.depth(rig.depthsMm[0]!)} />
-          <Field say={say} name="temperature" value={typed.temperature(rig.conditions.tempC)} />
+          <Field say={say} name="temperature" value={typedTemperature(rig.conditions.tempC, imperial)} />
           {rig.water === "flowing" && (
             <Field say={say} name="pace" value={rig.pacesMs[0] ? view.figures.pace(rig.pacesMs[0]) : ""} />
           )}
@@ -52,7 +110,7 @@ export function FitPart({ view, entry }: { view: View; entry: RigEntry }) {
         </fieldset>
         <fieldset>
           <legend>{say("fit.your-rod")}</legend>
-          <Field say={say} name="rod" value={typed.depth(rig.rodLengthMm)} />
+          <Field say={say} name="rod" value={typedDepth(view, rig.rodLengthMm)} />
           <Select
             say={say}
             name="units"
@@ -70,15 +128,6 @@ export function FitPart({ view, entry }: { view: View; entry: RigEntry }) {
           <button type="reset">{say("fit.reset")}</button>
         </p>
       </form>
-      <ul id="fit-problems" class="findings" />
-      <p id="fit-status" role="status" />
-      <p>
-        <button type="button" id="fit-card" data-script={href(sitePaths.asset("card.js"))} disabled>
-          {say("fit.card")}
-        </button>
-      </p>
-      <p id="fit-card-status" role="status" />
-      <div id="fit-result" />
       <p>
         <a id="fit-link" href={href(view.path)}>
           {say("fit.link")}
@@ -92,7 +141,6 @@ type Say = View["say"];
 
 /** A field of the form: the words of the form have its label. */
 type FieldName =
-  | "depth"
   | "temperature"
   | "pace"
   | "capacity"
@@ -191,11 +239,10 @@ function markingOf({ library }: View, floatId: string): string {
 }
 
 /** Figures as a reader may type them, in the guide's first system of units. */
-function typedFigures({ figures, library }: View) {
-  const imperial = library.guide.units === "imperial";
-  return {
-    depth: (mm: number) => figures.shortDepth(mm),
-    temperature: (c: number) =>
-      imperial ? `${Math.round(fahrenheitFromCelsius(c))} F` : `${Math.round(c)} C`,
-  };
+export function typedDepth({ figures }: View, mm: number): string {
+  return figures.shortDepth(mm);
+}
+
+function typedTemperature(c: number, imperial: boolean): string {
+  return imperial ? `${Math.round(fahrenheitFromCelsius(c))} F` : `${Math.round(c)} C`;
 }

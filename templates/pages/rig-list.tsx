@@ -1,5 +1,5 @@
-import { sitePaths } from "../../src/model/addresses.ts";
-import { RigQuestions, RigSummary } from "./home.tsx";
+import { RigSummary } from "./home.tsx";
+import { RigQuestions } from "./questions.tsx";
 import type { View } from "./view.ts";
 
 const easiestFirst = ["first", "beginner", "next"];
@@ -16,7 +16,7 @@ export function RigListPage({ view }: { view: View }) {
         <h1>{say("rigs.title")}</h1>
         <p class="lead">{say("rigs.lead")}</p>
       </header>
-      <RigQuestions view={view} target={sitePaths.rigs} />
+      <RigQuestions view={view} />
       <p
         id="filter-result"
         role="status"

@@ -3,7 +3,7 @@ import type { RigEntry } from "../../src/model/library.ts";
 import type { SolvedRig } from "../../src/model/solved.ts";
 import { keyOf } from "../../src/words/words.ts";
 import { DepthPart, depthId } from "./depth.tsx";
-import { FitPart } from "./fit.tsx";
+import { FitAnswer, FitPart, typedDepth, WaterBar } from "./fit.tsx";
 import { TextPartView } from "./in-water.tsx";
 import { MakeItUp, WhatYouNeed } from "./rig-need.tsx";
 import { hasSafety, type View } from "./view.ts";
@@ -14,33 +14,18 @@ interface RigProps {
   readonly solved: SolvedRig;
 }
 
-/** One rig: what it is, what to get, how to put it together, and its figures at every depth it is for. */
+/** One rig: first the reader's water and the rig made for it, then what to get and how to put it together. */
 export function RigPage({ view, entry, solved }: RigProps) {
-  const { say, href } = view;
-  const toPrint = view.printables.filter(({ rigId }) => rigId === entry.id);
-  const card = toPrint.find(({ kind }) => kind === "card");
-  const hasOthers = toPrint.length > (card ? 1 : 0);
+  const { say } = view;
   return (
     <article class="rig">
       <header class="page-head">
         <h1>{entry.title}</h1>
         <p class="lead">{entry.rig.purpose}</p>
-        <RigMarks view={view} entry={entry} />
-        {card && (
-          <p>
-            <a class="button" href={href(card.path)}>
-              {say("printables.get-card")}
-            </a>
-          </p>
-        )}
-        {hasOthers && (
-          <p>
-            <a href={href(sitePaths.printables)}>{say("printables.other-sizes")}</a>
-          </p>
-        )}
       </header>
       <OnThisPage view={view} />
       <Depths view={view} entry={entry} solved={solved} />
+      <RigMarks view={view} entry={entry} />
       <div class="side-by-side">
         <WhatYouNeed view={view} entry={entry} solved={solved} />
         <MakeItUp view={view} entry={entry} solved={solved} />
@@ -56,16 +41,35 @@ export function RigPage({ view, entry, solved }: RigProps) {
   );
 }
 
+/** Cards of the depths that the rig's file names; a fitted rig has a card of its own. */
+function BuiltCards({ view, entry }: { view: View; entry: RigEntry }) {
+  const { say, href } = view;
+  const toPrint = view.printables.filter(({ rigId }) => rigId === entry.id);
+  const card = toPrint.find(({ kind }) => kind === "card");
+  const hasOthers = toPrint.length > (card ? 1 : 0);
+  return (
+    <p class="buttons">
+      {card && (
+        <a class="button" href={href(card.path)}>
+          {say("printables.get-card")}
+        </a>
+      )}
+      {hasOthers && <a href={href(sitePaths.printables)}>{say("printables.other-sizes")}</a>}
+    </p>
+  );
+}
+
 function OnThisPage({ view: { say } }: { view: View }) {
   const parts = [
-    ["depths", say("rig.depths")],
+    ["depths", say("rig.your-water")],
+    ["fit", say("fit.short-title")],
     ["need", say("need.title")],
     ["make", say("make.title")],
     ["feed", say("rig.feed")],
     ["notes", say("rig.notes")],
   ] as const;
   return (
-    <nav class="on-page" aria-label={say("on-this-page")} data-unsearched="">
+    <nav class="on-page in-line" aria-label={say("on-this-page")} data-unsearched="">
       <ul>
         {parts.map(([id, name]) => (
           <li>
@@ -126,21 +130,27 @@ function Depths({ view, entry, solved }: RigProps) {
   const { say, figures } = view;
   return (
     <section aria-labelledby="depths" data-unsearched="">
-      <h2 id="depths">{say("rig.depths")}</h2>
+      <h2 id="depths">{say("rig.pick-depth")}</h2>
+      <WaterBar view={view} entry={entry} />
       <nav class="depth-picker" aria-label={say("rig.pick-depth")}>
-        <p>{say("rig.pick-depth")}</p>
         <ul>
           {solved.depths.map((depth) => (
             <li>
-              <a href={`#${depthId(depth)}`}>{figures.shortDepth(depth.depthMm)}</a>
+              <a href={`#${depthId(depth)}`} data-depth={typedDepth(view, depth.depthMm)}>
+                {figures.shortDepth(depth.depthMm)}
+              </a>
             </li>
           ))}
         </ul>
       </nav>
       <p id="depth-shown" class="unseen" role="status" />
-      {solved.depths.map((depth) => (
-        <DepthPart voice={view} solved={solved} depth={depth} />
-      ))}
+      <FitAnswer view={view} />
+      <div id="depths-built">
+        <BuiltCards view={view} entry={entry} />
+        {solved.depths.map((depth) => (
+          <DepthPart voice={view} solved={solved} depth={depth} />
+        ))}
+      </div>
       <FitPart view={view} entry={entry} />
       <AtAGlance view={view} solved={solved} />
     </section>

@@ -2,7 +2,7 @@ import { readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { BrowserContext, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { nodeFonts } from "../../src/layout/node-fonts.ts";
 import type { OutputFile } from "../../src/markup/output.ts";
 import { cardFormats } from "../../src/print/cards/card-formats.ts";
@@ -49,6 +49,9 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     await browser.close();
     rmSync(folder, { recursive: true, force: true });
   });
+
+  // What one test answers is nothing to the next.
+  beforeEach(() => page.evaluate(() => location.protocol === "file:" && sessionStorage.clear()));
 
   async function open(path: string): Promise<void> {
     const [file = "", query] = path.split("?");
@@ -145,7 +148,7 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     if (!expected.ok) throw new Error("the sample rig does not solve");
     const [depth] = expected.value.depths;
     expect(await page.textContent("#fitted .key-figures dd")).toBe(
-      drawingKit.figures.depth(depth!.floatToHookMm),
+      drawingKit.figures.gap(depth!.floatToHookMm),
     );
     const rows = await page
       .locator("#fitted .depth-columns table")
@@ -197,19 +200,73 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     await plain.close();
   });
 
-  test("the questions on the first page lead to the rigs that fit, by keyboard", async () => {
+  test("the first page leads to the rig for the water in two taps, made for it, by keyboard too", async () => {
     await open("site/index.html");
-    await page.focus("#choose-water");
-    await page.keyboard.press("R");
-    await page.focus(".questions button");
+    await page.click("#water-depth");
+    await page.keyboard.type("1,7 m");
+    await page.click(".questions [type=submit]");
+    await page.waitForSelector("#fitted");
+    expect(page.url()).toMatch(/rigs\/waggler-strung-out\.html\?depth=1%2C7\+m/);
+    expect(await page.textContent("#fitted h3")).toBe("Water 1.7 m deep");
+    // The water and its figures are on the screen, and so is the way to the card.
+    for (const found of ["#fit-depth", "#fit-status", "#fit-card"]) {
+      const box = (await page.locator(found).boundingBox())!;
+      expect(box.y).toBeGreaterThan(0);
+      expect(box.y + box.height).toBeLessThan(740);
+    }
+    await open("site/index.html");
+    await page.focus("[name=water]:checked");
+    await page.keyboard.press("ArrowDown");
+    await page.keyboard.press("Tab");
+    await page.keyboard.type("1.2 m");
     await page.keyboard.press("Enter");
-    await page.waitForURL(/rigs\/index\.html\?water=flowing/);
-    const shown = await page.locator("#rig-list article:visible h2").allTextContents();
-    expect(shown).toEqual(["Stick float, shirt button", "Avon, bulk and droppers"]);
-    expect(await page.textContent("#filter-result")).toBe("Rigs shown: 2");
-    const firstRig = page.locator("#rig-list article:visible").first();
-    // In the upper half of the phone's screen, past the questions.
-    await expect.poll(async () => (await firstRig.boundingBox())!.y).toBeLessThan(740 / 2);
+    await page.waitForSelector("#fitted");
+    expect(page.url()).toMatch(/rigs\/(?:stick|avon).*\.html\?depth=1\.2\+m/);
+  });
+
+  test("what was answered goes along to other pages, and back to the first", async () => {
+    const tab = await context.newPage();
+    const go = (path: string) => tab.goto(pathToFileURL(join(folder, path)).href);
+    await go("site/index.html");
+    await tab.fill("#water-depth", "2.2 m");
+    await go("site/rigs/waggler-strung-out.html");
+    await tab.waitForSelector("#fitted");
+    expect(await tab.textContent("#fitted h3")).toBe("Water 2.2 m deep");
+    await go("site/rigs/index.html");
+    expect(await tab.inputValue("#water-depth")).toBe("2.2 m");
+    expect(await tab.getAttribute("#rig-list article:not([hidden]) a", "href")).toContain("depth=2.2+m");
+    await go("site/index.html");
+    expect(await tab.inputValue("#water-depth")).toBe("2.2 m");
+    await tab.close();
+  });
+
+  test("answers stay on the device only where the reader says so, and go when told", async () => {
+    const tab = await context.newPage();
+    const kept = () => tab.evaluate(() => localStorage.length);
+    await tab.goto(pathToFileURL(join(folder, "site/index.html")).href);
+    await tab.fill("#water-depth", "2.2 m");
+    expect(await kept()).toBe(0);
+    await tab.check("#keep");
+    expect(await kept()).toBe(1);
+    await tab.uncheck("#keep");
+    expect(await kept()).toBe(0);
+    await tab.close();
+  });
+
+  test("a slider moves the depth in the rig's own steps, and the picture with it", async () => {
+    await open("site/rigs/waggler-strung-out.html");
+    await page.focus("#fit-slider");
+    await page.keyboard.press("ArrowRight");
+    await page.waitForSelector("#fitted");
+    expect(await page.inputValue("#fit-depth")).toBe("1.55 m");
+    expect(await page.textContent("#fitted h3")).toBe("Water 1.55 m deep");
+    expect(await page.getAttribute("#fit-slider", "aria-valuetext")).toBe("1.55 m");
+    expect(await page.isVisible("#depth-150")).toBe(false);
+    await page.click('.depth-picker a[href="#depth-300"]');
+    expect(await page.textContent("#fitted h3")).toBe("Water 3 m deep");
+    await page.reload();
+    await page.waitForSelector("#fitted");
+    expect(await page.textContent("#fitted h3")).toBe("Water 3 m deep");
   });
 
   test("where no rig fits every answer, the filters show the nearest and say what they let go", async () => {

@@ -9,11 +9,12 @@ beforeAll(async () => {
 /** Ceilings a little above what each has grown to, so that a new dependency is noticed. */
 test.each([
   ["page.js", 1_000],
-  ["filters.js", 3_000],
-  ["rig.js", 3_000],
+  ["water.js", 12_500],
+  ["filters.js", 12_500],
+  ["rig.js", 4_500],
   ["search.js", 25_000],
   ["service-worker.js", 3_000],
-  ["fit.js", 140_000],
+  ["fit.js", 150_000],
   ["card.js", 4_500_000],
   ["site.css", 20_000],
   ["plex-regular.woff", 22_000],

@@ -96,7 +96,9 @@ describe.skipIf("reason" in started)(`a rig's page asked for another water${reas
   ])("%s given as “%s” leaves no card, in the field as in the address", async (name, text) => {
     await open("?depth=1.5+m");
     await page.waitForSelector("#fitted");
-    await page.evaluate(() => document.querySelector(".box")?.setAttribute("open", ""));
+    await page.evaluate(() => {
+      for (const part of document.querySelectorAll("#fit, #fit details")) part.setAttribute("open", "");
+    });
     await page.fill(`[name="${name}"]`, text);
     expect(await shown()).toEqual({ title: null, card: false });
     await open(`?${new URLSearchParams({ depth: "1.5 m", [name]: text })}`);
@@ -109,7 +111,7 @@ describe.skipIf("reason" in started)(`a rig's page asked for another water${reas
     await page.waitForSelector("#fitted");
     const warned = await page.locator("#fitted .findings li").allTextContents();
     expect(warned.join(" ")).toContain("use a sliding float");
-    expect(await page.textContent("#fit-status")).toContain(warned[0]);
+    await expect.poll(() => page.textContent("#fit-said")).toContain(warned[0]);
     const places = await page.evaluate(() =>
       ["#fitted .findings", "#fitted .picture"].map(
         (found) => document.querySelector(found)!.getBoundingClientRect().top,

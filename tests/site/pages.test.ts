@@ -83,7 +83,7 @@ describe("the pages of the site", () => {
     expect(html).toContain('id="depth-150"');
     expect(html).toContain('id="depth-300"');
     // Float to hook 2815 mm and the lock of two BB and two No 4, as the sample rig has them.
-    expect(html).toContain("2.82 m");
+    expect(html).toContain("282 cm");
     expect(html).toContain("2\u00a0×\u00a0BB\u00a0+ 2\u00a0×\u00a0No\u00a04");
     expect(html).toContain("BB\u00a0+ No\u00a04 above, BB\u00a0+ No\u00a04 below");
   });

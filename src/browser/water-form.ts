@@ -1,0 +1,116 @@
+import { readWritten } from "../core/as-written.ts";
+import { parseQuantity } from "../core/quantity.ts";
+import { mmPerInch } from "../core/units.ts";
+import { unitChoices } from "../model/unit-choice.ts";
+import { isKeptOnDevice, keepAnswers, keepOnDevice, keptAnswers } from "./kept-answers.ts";
+import { questions } from "./questions.ts";
+import type { RigWishes } from "./rig-filter.ts";
+import { selectOnTap } from "./select-on-tap.ts";
+
+export const form = document.querySelector<HTMLFormElement>("form.questions")!;
+const depthField = document.getElementById("water-depth") as HTMLInputElement;
+const slider = document.getElementById("water-slider") as HTMLInputElement;
+const unread = document.getElementById("water-unread")!;
+const pace = document.getElementById("water-pace") as HTMLFieldSetElement;
+const paceWay = document.getElementById("pace-way") as HTMLInputElement;
+const paceTime = document.getElementById("pace-time") as HTMLInputElement;
+const keep = document.getElementById("keep") as HTMLInputElement;
+const units = unitChoices.find((choice) => choice === form.dataset.units) ?? "metric first";
+const stepMm = Number(slider.dataset.stepMm);
+
+interface WaterAnswers {
+  /** As the list of rigs asks for them: depth in mm, pace in m/s. */
+  readonly wishes: RigWishes;
+  /** As the reader gave them, for the address of a rig's page. */
+  readonly address: URLSearchParams;
+  /** Whether something was typed that cannot be read: then there is no answer. */
+  readonly unread: boolean;
+}
+
+/** Reads the form; what cannot be read is said, with the likely readings to tap. */
+export function readAnswers(): WaterAnswers {
+  const given = new FormData(form);
+  const wishes: Record<string, string> = {};
+  for (const [name, value] of given) if (value !== "") wishes[name] = String(value);
+  pace.hidden = wishes.water !== "flowing";
+  const typed = depthField.value.trim();
+  const depth = typed === "" ? undefined : readWritten(typed, questions.depth(units));
+  unread.replaceChildren(...(depth === undefined || depth.ok ? [] : problem(depth.meant)));
+  if (depth?.ok) {
+    wishes.depth = String(Math.round(depth.value));
+    slider.value = String(Math.round(depth.value / stepMm));
+    slider.setAttribute("aria-valuetext", typed);
+  } else delete wishes.depth;
+  if (depth && !depth.ok) depthField.setAttribute("aria-invalid", "true");
+  else depthField.removeAttribute("aria-invalid");
+  const address = new URLSearchParams(typed === "" ? {} : { depth: typed });
+  const runs = paceTyped();
+  if (runs) {
+    wishes.pace = String(runs.ms);
+    address.set("pace", runs.text);
+  }
+  keepAnswers({ depth: typed || undefined, pace: runs?.text, water: wishes.water, catch: wishes.catch });
+  return { wishes, address, unread: depth?.ok === false };
+}
+
+/** The pace of running water, where both its figures are there. */
+function paceTyped(): { readonly text: string; readonly ms: number } | undefined {
+  if (pace.hidden || paceTime.value.trim() === "") return undefined;
+  const text = `${paceWay.value.trim()} in ${paceTime.value.trim().replace(/\s*s?$/, " s")}`;
+  const read = parseQuantity("pace", text);
+  if (read.ok) paceTime.removeAttribute("aria-invalid");
+  else paceTime.setAttribute("aria-invalid", "true");
+  return read.ok ? { text, ms: read.value } : undefined;
+}
+
+function problem(meant: readonly string[]): Node[] {
+  const text = document.createElement("p");
+  text.textContent = [form.dataset.unread, ...(meant.length > 0 ? [form.dataset.meant] : [])].join(" ");
+  const buttons = meant.map((reading) => {
+    const button = document.createElement("button");
+    button.type = "button";
+    button.textContent = reading;
+    button.addEventListener("click", () => {
+      depthField.value = reading;
+      depthField.focus();
+      depthField.dispatchEvent(new Event("input", { bubbles: true }));
+    });
+    return button;
+  });
+  return [text, ...buttons];
+}
+
+/** Depths of the slider as somebody would type them. */
+function depthText(mm: number): string {
+  if (units !== "imperial") return `${Math.round(mm / 10) / 100} m`;
+  const inches = Math.round(mm / mmPerInch);
+  return `${Math.floor(inches / 12)} ft ${inches % 12} in`;
+}
+
+/** Puts in what the address has, or else what is kept. */
+export function fillIn(): void {
+  const asked = new URLSearchParams(location.search);
+  const known = asked.size > 0 ? [...asked] : Object.entries(keptAnswers());
+  for (const [name, value] of known) {
+    const field = form.elements.namedItem(name);
+    if (field instanceof HTMLSelectElement && ![...field.options].some((one) => one.value === value))
+      continue;
+    if (
+      field instanceof RadioNodeList ||
+      field instanceof HTMLSelectElement ||
+      field instanceof HTMLInputElement
+    ) {
+      field.value = value;
+    }
+    const parts = name === "pace" ? /^(.+) in (\d[\d.]*) s$/.exec(value) : null;
+    if (parts) [paceWay.value, paceTime.value] = [parts[1]!, parts[2]!];
+  }
+  keep.checked = isKeptOnDevice();
+}
+
+slider.addEventListener("input", () => {
+  depthField.value = depthText(Number(slider.value) * stepMm);
+  form.dispatchEvent(new Event("input"));
+});
+selectOnTap(depthField);
+keep.addEventListener("change", () => keepOnDevice(keep.checked));
