@@ -20,6 +20,8 @@ export class UsageError extends Error {}
 export interface Terminal {
   result(text: string): unknown;
   report(text: string): unknown;
+  /** Asks whoever sits there; missing where nobody does. */
+  ask?(question: string): Promise<string>;
 }
 
 /** One command of the command line; each has a file of its own and a line in the table of `run.ts`. */

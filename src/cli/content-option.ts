@@ -36,7 +36,7 @@ export async function contentFolders(options: Readonly<Record<string, unknown>>)
 }
 
 /** Run from its sources, as the tests do, the command stands a folder deeper. */
-function guideOfThePackage(): string {
+export function guideOfThePackage(): string {
   const here = dirname(fileURLToPath(import.meta.url));
   return join(here, ...(here.endsWith("dist") ? [".."] : ["..", ".."]), "content");
 }

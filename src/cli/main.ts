@@ -1,7 +1,17 @@
+import { createInterface } from "node:readline/promises";
 import { exitCodes } from "./command.ts";
 import { runCli } from "./run.ts";
 
 let code: number = exitCodes.fine;
+
+async function ask(question: string): Promise<string> {
+  const asked = createInterface({ input: process.stdin, output: process.stderr });
+  try {
+    return await asked.question(question);
+  } finally {
+    asked.close();
+  }
+}
 
 // Whoever reads the results may stop when they have enough; that is no error, and the exit code stays the command's.
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
@@ -16,5 +26,6 @@ process.stderr.on("error", () => {});
 const ran = await runCli(process.argv.slice(2), {
   result: (text) => process.stdout.write(text),
   report: (text) => process.stderr.write(text),
+  ...(process.stdin.isTTY && process.stderr.isTTY && { ask }),
 });
 process.exitCode = code || ran;

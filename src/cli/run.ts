@@ -6,12 +6,22 @@ import { WordsError } from "../words/words.ts";
 import { buildCommand } from "./build-command.ts";
 import { checkCommand } from "./check-command.ts";
 import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";
+import { initCommand } from "./init-command.ts";
+import { newCommand } from "./new-command.ts";
 import { clearLeftovers } from "./output/leftovers.ts";
 import { rememberedFolders } from "./output/notes.ts";
+import { schemaCommand } from "./schema-command.ts";
 import { sheetCommand } from "./sheet-command.ts";
 import { systemTrouble } from "./trouble.ts";
 
-const commands: readonly CliCommand[] = [buildCommand, checkCommand, sheetCommand];
+const commands: readonly CliCommand[] = [
+  initCommand,
+  newCommand,
+  buildCommand,
+  checkCommand,
+  sheetCommand,
+  schemaCommand,
+];
 
 function program(terminal: Terminal, onRun: (code: number) => void): Command {
   const root = new Command("dotdown")

@@ -149,9 +149,14 @@ describe("a fault of the tool", () => {
 });
 
 describe("help", () => {
-  it.each([[], ["build"], ["check"], ["sheet"]])("of %s is as written down", async (...command) => {
-    const { code, result, report } = await cli(...command, "--help");
-    expect({ code, report }).toEqual({ code: 0, report: "" });
-    await expect(result).toMatchFileSnapshot(`../golden/cli/help${command.map((c) => `-${c}`).join("")}.txt`);
-  });
+  it.each([[], ["init"], ["new"], ["build"], ["check"], ["sheet"], ["schema"]])(
+    "of %s is as written down",
+    async (...command) => {
+      const { code, result, report } = await cli(...command, "--help");
+      expect({ code, report }).toEqual({ code: 0, report: "" });
+      await expect(result).toMatchFileSnapshot(
+        `../golden/cli/help${command.map((c) => `-${c}`).join("")}.txt`,
+      );
+    },
+  );
 });

@@ -7,7 +7,7 @@ const root = join(import.meta.dirname, "../..");
 const read = (path: string) => readFileSync(join(root, path), "utf8");
 
 const scripts: Readonly<Record<string, string>> = JSON.parse(read("package.json")).scripts;
-const ownCommands = ["build", "check", "sheet"];
+const ownCommands = ["init", "new", "build", "check", "sheet", "schema"];
 /** npm's own words that a text may name without a script. */
 const npmCommands = ["install", "ci", "pack"];
 
@@ -18,7 +18,7 @@ for (const name of ownCommands) helps.set(name, (await cli(name, "--help")).resu
 function* typed(text: string): Generator<{ script: string } | { command: string; option?: string }> {
   let command = "";
   const pattern =
-    /npx dotdown (?<own>[\w-]+)|npm (?:run )?(?<script>[a-z][\w:]*)|`(?<named>build|check|sheet)[ `]|(?<![\w-])(?<option>--[a-z][\w-]*)/g;
+    /npx dotdown (?<own>[\w-]+)|npm (?:run )?(?<script>[a-z][\w:]*)|`(?<named>init|new|build|check|sheet|schema)[ `]|(?<![\w-])(?<option>--[a-z][\w-]*)/g;
   for (const { groups } of text.matchAll(pattern)) {
     const { own, script, named, option } = groups!;
     if (script) yield { script };

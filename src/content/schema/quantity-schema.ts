@@ -9,7 +9,7 @@ export type QuantityFault =
 
 /** A quantity with its unit, read into the core's unit for its kind. */
 export function quantity(kind: QuantityKind, range: { least?: number; above?: number; most?: number } = {}) {
-  return z.unknown().transform((typed, context): number => {
+  const schema = z.unknown().transform((typed, context): number => {
     const text = typeof typed === "string" || typeof typed === "number" ? String(typed) : "";
     const read = parseQuantity(kind, text);
     if (!read.ok) {
@@ -47,6 +47,8 @@ export function quantity(kind: QuantityKind, range: { least?: number; above?: nu
     }
     return read.value;
   });
+  // For editors: a quantity is typed as a text, and looks like one of these.
+  return schema.meta({ type: "string", like: quantityExamples[kind] });
 }
 
 export const length = () => quantity("length", { above: 0 });

@@ -1,0 +1,106 @@
+import { existsSync, readFileSync } from "node:fs";
+import { basename, join, resolve } from "node:path";
+import { Option } from "commander";
+import { firstRigs, type NewGuide, newGuide } from "../content/start/new-guide.ts";
+import { parseQuantity } from "../core/quantity.ts";
+import { unitChoices } from "../model/unit-choice.ts";
+import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";
+import { guideOfThePackage } from "./content-option.ts";
+import { reading } from "./trouble.ts";
+import { writeNew } from "./write-new.ts";
+
+type Options = Readonly<Record<string, unknown>>;
+
+const waters = ["still", "flowing"] as const;
+
+export const initCommand: CliCommand = {
+  name: "init",
+  describe: (command) =>
+    command
+      .summary("begin a guide of your own")
+      .description(
+        "Writes a small guide of your own into a folder. Asks for what is not given, where there is somebody to ask.",
+      )
+      .argument("[folder]", "folder to begin it in", ".")
+      .option("--title <title>", "name of the guide")
+      .option("--publisher <name>", "who gives it out")
+      .addOption(new Option("--water <water>", "water that you fish").choices(waters))
+      .addOption(new Option("--units <units>", "units that it shows").choices(unitChoices))
+      .addOption(new Option("--paper <paper>", "paper that it is printed on").choices(["A4", "Letter"]))
+      .option("--language <tag>", "its language, such as en or de-AT")
+      .option("--place <place>", "place whose law on lead shot it follows, where that is not the library's")
+      .option("--lead-up-to <weight>", "weight up to which lead shot is allowed there, such as '0.06 g'"),
+  async run([folder = "."], options, terminal) {
+    if (existsSync(join(folder, "content")))
+      throw new UsageError(
+        `${join(folder, "content")} is there already and stays as it is; begin a file of it with dotdown new`,
+      );
+    const told = await toldBy(options, basename(resolve(folder)), terminal);
+    const rig = join(guideOfThePackage(), "rigs", `${firstRigs[told.water]}.md`);
+    const files = newGuide(told, await reading(rig, () => readFileSync(rig, "utf8")));
+    writeNew(folder, files);
+    const names = [...files.keys()].map((path) => `  ${join(folder, path)}\n`).join("");
+    const go = folder === "." ? "" : `cd ${folder}, then `;
+    terminal.result(`${names}Next: ${go}npx dotdown build, and open out/site/index.html\n`);
+    return exitCodes.fine;
+  },
+};
+
+/** What is given, asked for, or else usual. */
+async function toldBy(options: Options, folder: string, terminal: Terminal): Promise<NewGuide> {
+  const answer = async (key: string, question: string, usual: string, allowed?: readonly string[]) => {
+    const given = options[key];
+    if (given !== undefined) return String(given);
+    const choices = allowed ? ` (${allowed.join(", ")})` : "";
+    const typed = (await terminal.ask?.(`${question}${choices} [${usual}]: `))?.trim() || usual;
+    if (allowed && !allowed.includes(typed))
+      throw new UsageError(`${question} ${typed}: there are ${allowed.join(", ")}; nothing was written`);
+    return typed;
+  };
+  const title = await answer("title", "Name of the guide?", `Float fishing at ${folder}`);
+  const publisher = await answer("publisher", "Who gives it out?", folder);
+  const water = await answer("water", "Water?", "still", waters);
+  const units = await answer("units", "Units?", "metric first", unitChoices);
+  const paper = await answer("paper", "Paper?", "A4", ["A4", "Letter"]);
+  const language = languageOf(await answer("language", "Language?", "en"));
+  const place = await answer("place", "Place whose law on lead shot it follows?", theLibrarys);
+  const law = place !== theLibrarys && {
+    place,
+    upTo: massOf(await answer("leadUpTo", "Lead shot allowed there up to?", "0 g")),
+  };
+  const isFlowing = water === "flowing";
+  return {
+    title,
+    publisher,
+    water: isFlowing ? "flowing" : "still",
+    units,
+    paper,
+    language,
+    day: today(),
+    ...(law && { law }),
+  };
+}
+
+const theLibrarys = "as in the library";
+
+function languageOf(typed: string): string {
+  try {
+    return Intl.getCanonicalLocales(typed)[0]!;
+  } catch {
+    throw new UsageError(`--language ${typed} is no language tag; write one like en or de-AT`);
+  }
+}
+
+function massOf(typed: string): string {
+  const read = parseQuantity("mass", typed);
+  if (read.ok && read.value >= 0) return typed;
+  throw new UsageError(
+    `--lead-up-to ${typed} is not understood; write it like 0.06 g, or 0 g where none is allowed`,
+  );
+}
+
+/** The day of the first edition; `SOURCE_DATE_EPOCH` stands in for the clock. */
+function today(): string {
+  const epoch = Number(process.env.SOURCE_DATE_EPOCH || Number.NaN);
+  return new Date(Number.isNaN(epoch) ? Date.now() : epoch * 1000).toISOString().slice(0, 10);
+}

@@ -1,0 +1,76 @@
+import { existsSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { Argument } from "commander";
+import { readContent } from "../build/build.ts";
+import { published } from "../build/publish.ts";
+import { leadsNowhere, pagesOf } from "../checks/links.ts";
+import { formatReport } from "../checks/reporter.ts";
+import { nameProblem } from "../content/names.ts";
+import { copiedRig, newFile, pathOf } from "../content/start/new-file.ts";
+import { type StartKind, startKinds } from "../content/start/start-values.ts";
+import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";
+import { contentFolders, withContentOption } from "./content-option.ts";
+import { disk } from "./disk.ts";
+import { reading } from "./trouble.ts";
+import { writeNew } from "./write-new.ts";
+
+export const newCommand: CliCommand = {
+  name: "new",
+  describe: (command) =>
+    withContentOption(command)
+      .summary("begin a file of your own")
+      .description("Writes a file that builds as it is, every key of it explained, for you to change.")
+      .addArgument(new Argument("<kind>", "what it is").choices(startKinds))
+      .argument("<name>", "the file's name without its ending, such as our-pond")
+      .option("--like <rig>", "a rig that is copied instead, of the library or your own"),
+  async run([kind, name], options, terminal) {
+    const problem = nameProblem(name!);
+    if (problem) throw new UsageError(`${name} cannot be a name: ${problem.reason}; ${problem.hint}`);
+    const folder = ownFolder(options);
+    const path = pathOf(kind as StartKind, name!);
+    const text =
+      options.like === undefined
+        ? newFile(kind as StartKind, name!)
+        : await copyOf(String(options.like), kind!, name!, options, terminal);
+    if (text === undefined) return exitCodes.contentErrors;
+    writeNew(folder, new Map([[path, text]]));
+    terminal.result(`${join(folder, path)} is yours to change; dotdown check says what is wrong with it\n`);
+    return exitCodes.fine;
+  },
+};
+
+type Options = Readonly<Record<string, unknown>>;
+
+/** The folder that a new file is written to: the last one named, or `content` here. */
+function ownFolder(options: Options): string {
+  const named = (options.content as readonly string[] | undefined)?.at(-1);
+  if (named === undefined && !existsSync("content"))
+    throw new UsageError("there is no content folder here; begin a guide with dotdown init");
+  return named ?? "content";
+}
+
+/** The text of another rig as this one's; undefined, and told, where the content has errors. */
+async function copyOf(
+  from: string,
+  kind: string,
+  id: string,
+  options: Options,
+  terminal: Terminal,
+): Promise<string | undefined> {
+  if (kind !== "rig") throw new UsageError(`--like copies a rig; a ${kind} is begun without it`);
+  const { folders, shipped } = await contentFolders(options);
+  const { value: read, messages } = await readContent(disk, folders, shipped);
+  if (!read) {
+    terminal.report(formatReport(messages));
+    return undefined;
+  }
+  const { library } = read;
+  const entry = library.rigs.find((rig) => rig.id === from);
+  if (!entry) {
+    const known = library.rigs.map((rig) => rig.id).join(", ");
+    throw new UsageError(`there is no rig "${from}" to copy; there are ${known}`);
+  }
+  const pages = pagesOf(published(library, library.leftOut));
+  const text = await reading(entry.path, () => readFileSync(entry.path, "utf8"));
+  return copiedRig(text, from, id, (url) => !leadsNowhere(url, entry, pages));
+}

@@ -1,0 +1,66 @@
+import wrap from "wrap-ansi";
+import { formOf, type JsonSchema } from "../schema/json-schema.ts";
+
+/** What stands at each key, as YAML; a group of keys is nested. Keys without a value are left out. */
+export interface StartValues {
+  readonly [key: string]: string | StartValues;
+}
+
+const columns = 100;
+
+/** YAML with every key of a schema, each below a comment that says what it means; keys without a value are comments. */
+export function commentedYaml(schema: JsonSchema, values: StartValues): string {
+  const required = new Set(schema.required ?? []);
+  const keys = Object.entries(schema.properties ?? {});
+  return keys
+    .flatMap(([key, value]) => [...commentOf(value, required.has(key)), ...linesOf(key, value, values[key])])
+    .join("\n");
+}
+
+function commentOf(schema: JsonSchema, isRequired: boolean): readonly string[] {
+  if (schema.description === undefined) return [];
+  const form = formOf(schema);
+  const isClear = form === "a text" || form === "a list" || form.includes("a group");
+  const leave = isRequired ? "" : " May be left out.";
+  const words = `${schema.description}${isClear ? "" : ` Write ${form}.`}${leave}`;
+  return wrap(words, columns - 2, { hard: false })
+    .split("\n")
+    .map((line) => `# ${line}`);
+}
+
+function linesOf(key: string, schema: JsonSchema, value: StartValues[string] | undefined): readonly string[] {
+  if (value === undefined) return [`# ${key}: ${exampleOf(schema)}`];
+  if (typeof value === "string") return `${key}:${value.startsWith("\n") ? "" : " "}${value}`.split("\n");
+  const nested = commentedYaml(optionFor(schema, value), value).split("\n");
+  return [`${key}:`, ...nested.map((line) => `  ${line}`)];
+}
+
+/** The one of several forms that has the keys which are to stand there. */
+function optionFor(schema: JsonSchema, values: StartValues): JsonSchema {
+  const isFor = ({ properties = {} }: JsonSchema) => Object.keys(values).every((key) => key in properties);
+  const says = ({ properties = {} }: JsonSchema) => {
+    const { pattern } = properties;
+    return pattern?.const === values.pattern || (pattern?.enum ?? []).includes(values.pattern ?? "");
+  };
+  const options = schema.oneOf ?? schema.anyOf ?? [schema];
+  const found = options.find((option) => isFor(option) && (!("pattern" in values) || says(option)));
+  return found?.properties?.pattern ? withPatterns(found, options) : (found ?? schema);
+}
+
+/** One form of several, with the name of each at the key that tells them apart. */
+function withPatterns(found: JsonSchema, options: readonly JsonSchema[]): JsonSchema {
+  const patterns = options.map(({ properties }) => properties!.pattern!);
+  const all = patterns.flatMap((one) => one.enum ?? [one.const]);
+  const { description } = found.properties!.pattern!;
+  return {
+    ...found,
+    properties: { ...found.properties, pattern: { ...(description && { description }), enum: all } },
+  };
+}
+
+function exampleOf(schema: JsonSchema): string {
+  if (schema.examples) return schema.examples[0]!;
+  if (schema.enum) return String(schema.enum[0]);
+  if (schema.type === "array") return "[…]";
+  return schema.properties ? "{ … }" : "…";
+}

@@ -1,0 +1,94 @@
+import { jsonSchemaOf } from "../schema/json-schema.ts";
+import { commentedYaml, type StartValues } from "./commented.ts";
+import { copiedRig, newFile } from "./new-file.ts";
+
+/** What a new guide is told. */
+export interface NewGuide {
+  readonly title: string;
+  readonly publisher: string;
+  readonly water: "still" | "flowing";
+  readonly units: string;
+  readonly paper: string;
+  readonly language: string;
+  /** Whose law of lead shot it is, and up to which weight lead may be used; the library's where nobody says. */
+  readonly law?: { readonly place: string; readonly upTo: string };
+  /** ISO date. */
+  readonly day: string;
+}
+
+/** Rigs of the library that a guide begins with, by the water that is fished. */
+export const firstRigs: Readonly<Record<NewGuide["water"], string>> = {
+  still: "first-session",
+  flowing: "stick-shirt-button",
+};
+
+/** Pages of the library that every guide should have: cautions, and what stands behind the figures. */
+const pages = ["safety", "about-figures"];
+
+/**
+ * The files of a guide of one's own, by their paths: as few as it takes.
+ *
+ * @param firstRig text of the rig to begin with
+ */
+export function newGuide(told: NewGuide, firstRig: string): ReadonlyMap<string, string> {
+  const isThere = (url: string) => pages.some((page) => new RegExp(`(?:^|/)${page}\\.`).test(url));
+  return new Map([
+    ["content/guide.yaml", `${commentedYaml(jsonSchemaOf("guide"), guideValues(told))}\n`],
+    ["content/rigs/our-first-rig.md", copiedRig(firstRig, firstRigs[told.water], "our-first-rig", isThere)],
+    [
+      "content/lessons/welcome.md",
+      newFile("lesson", "welcome", { title: "Welcome to our water", part: "Start" }),
+    ],
+    [`content/words/${told.language}.yaml`, words],
+    ["README.md", readme(told)],
+  ]);
+}
+
+/** As YAML reads it, whatever is in it. */
+const quoted = (text: string) => JSON.stringify(text);
+
+function guideValues({ title, publisher, units, paper, language, law, day }: NewGuide): StartValues {
+  return {
+    title: quoted(title),
+    publisher: quoted(publisher),
+    language,
+    units,
+    paper,
+    edition: day,
+    ...(law && {
+      "lead-rule": {
+        place: quoted(law.place),
+        "allowed-up-to": law.upTo,
+        source: quoted("Not looked up yet. Say here where the rule can be read."),
+        checked: day,
+      },
+    }),
+    library: {
+      lessons: "none",
+      rigs: "none",
+      floats: "none",
+      baits: "none",
+      knots: "none",
+      species: "none",
+      kits: "none",
+      pages: `[${pages.join(", ")}]`,
+    },
+  };
+}
+
+const words = `# Words of your own for pages and cards, in place of the usual. Take the # away from all lines of one, and change it.
+# page:
+#   menu:
+#     rigs: Our rigs
+`;
+
+const readme = ({ title }: NewGuide) => `# ${title}
+
+What stands in content/ is yours. Whatever is not there comes from the guide that is shipped with dotdown, as far as
+\`library\` in content/guide.yaml takes it.
+
+- \`npx dotdown check\` says what is wrong, with file and line.
+- \`npx dotdown build\` writes the site, the cards and the handouts to out/.
+- \`npx dotdown new rig our-pond\` begins another rig, \`npx dotdown new rig our-pond --like margin\` copies one.
+- \`npx dotdown schema --keys\` lists every key of every file.
+`;

@@ -1,0 +1,148 @@
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { parse } from "yaml";
+import { runCli } from "../../src/cli/run.ts";
+import { keyReference } from "../../src/content/schema/key-reference.ts";
+import { cli, temporaryFolder, writeContent } from "../support/cli.ts";
+
+const guideIn = (folder: string) => parse(readFileSync(join(folder, "content/guide.yaml"), "utf8"));
+
+describe("init", () => {
+  it("begins a guide with usual answers where nobody can be asked, and says what comes next", async () => {
+    const folder = join(temporaryFolder(), "ours");
+    const { code, result, report } = await cli("init", folder);
+    expect({ code, report }).toEqual({ code: 0, report: "" });
+    expect(guideIn(folder)).toMatchObject({ publisher: "ours", units: "metric first", paper: "A4" });
+    expect(result).toContain(`${folder}/content/rigs/our-first-rig.md\n`);
+    expect(result).toContain("npx dotdown build");
+  });
+
+  it("takes what is given", async () => {
+    const folder = temporaryFolder();
+    const given = ["--title", "T", "--publisher", "P", "--water", "flowing", "--units", "imperial"];
+    const more = ["--paper", "Letter", "--language", "de-at", "--place", "X", "--lead-up-to", "0.06 g"];
+    expect((await cli("init", folder, ...given, ...more)).code).toBe(0);
+    expect(guideIn(folder)).toMatchObject({
+      title: "T",
+      publisher: "P",
+      units: "imperial",
+      paper: "Letter",
+      language: "de-AT",
+      "lead-rule": { place: "X", "allowed-up-to": "0.06 g" },
+    });
+    expect(readFileSync(join(folder, "content/rigs/our-first-rig.md"), "utf8")).toContain("water: flowing");
+    expect(readdirSync(join(folder, "content/words"))).toEqual(["de-AT.yaml"]);
+  });
+
+  it("asks for the rest where somebody sits there", async () => {
+    const folder = temporaryFolder();
+    const asked: string[] = [];
+    const answers = new Map([
+      ["Name of the guide?", "Mine"],
+      ["Water?", "flowing"],
+    ]);
+    const code = await runCli(["init", folder, "--paper", "A4"], {
+      result: () => {},
+      report: () => {},
+      ask: async (question) => {
+        asked.push(question);
+        return answers.get(question.replace(/ [([].*$/, "")) ?? "";
+      },
+    });
+    expect(code).toBe(0);
+    expect(guideIn(folder)).toMatchObject({ title: "Mine", units: "metric first" });
+    expect(asked).toContain("Water? (still, flowing) [still]: ");
+    expect(asked.join("")).not.toContain("Paper?");
+    expect(readFileSync(join(folder, "content/rigs/our-first-rig.md"), "utf8")).toContain("water: flowing");
+  });
+
+  it.each([
+    [["--water", "salt"], "Allowed choices are still, flowing"],
+    [["--language", "not a tag"], "--language not a tag is no language tag"],
+    [["--place", "X", "--lead-up-to", "much"], "--lead-up-to much is not understood"],
+  ])("refuses %j with what to write instead, and writes nothing", async (options, said) => {
+    const folder = temporaryFolder();
+    const { code, report } = await cli("init", folder, ...options);
+    expect(code).toBe(2);
+    expect(report).toContain(said);
+    expect(readdirSync(folder)).toEqual([]);
+  });
+
+  it("leaves a content folder that is there alone", async () => {
+    const folder = temporaryFolder();
+    mkdirSync(join(folder, "content"));
+    const { code, report } = await cli("init", folder);
+    expect(code).toBe(2);
+    expect(report).toContain(
+      "content is there already and stays as it is; begin a file of it with dotdown new",
+    );
+    const other = temporaryFolder();
+    writeFileSync(join(other, "README.md"), "mine");
+    expect((await cli("init", other)).report).toContain("README.md is there already");
+    expect(readdirSync(other)).toEqual(["README.md"]);
+  });
+});
+
+describe("new", () => {
+  it("writes a file of its kind into the content folder, and never over another", async () => {
+    const folder = temporaryFolder();
+    const { code, result } = await cli("new", "bait", "grub", "--content", folder);
+    expect({ code, result }).toMatchObject({ code: 0, result: expect.stringContaining("baits/grub.yaml") });
+    writeFileSync(join(folder, "baits/grub.yaml"), "mine");
+    const again = await cli("new", "bait", "grub", "--content", folder);
+    expect(again.code).toBe(2);
+    expect(again.report).toContain(
+      "baits/grub.yaml is there already and stays as it is; nothing was written",
+    );
+    expect(readFileSync(join(folder, "baits/grub.yaml"), "utf8")).toBe("mine");
+  });
+
+  it("copies a rig of the library, without links to what the guide has not", async () => {
+    const folder = writeContent(temporaryFolder(), {
+      "guide.yaml": "title: T\npublisher: P\nedition: 2026-11-27\nlibrary: { lessons: none }\n",
+    });
+    expect((await cli("new", "rig", "our-margin", "--like", "margin", "--content", folder)).code).toBe(0);
+    const text = readFileSync(join(folder, "rigs/our-margin.md"), "utf8");
+    expect(text).toMatch(/^---\ntitle: Our margin\n/);
+    expect(text).not.toMatch(/rig=margin|\.\.\/lessons\//);
+    expect((await cli("sheet", "our-margin", "--content", folder)).code).toBe(0);
+  });
+
+  it.each([
+    [["boat", "x"], "Allowed choices are rig, float, lesson"],
+    [["rig", "our pond"], "our pond cannot be a name: the file's name has a space"],
+    [["rig", "../pond"], 'the file\'s name has "." (U+002E) in it'],
+    [["rig", "x", "--like", "nothing"], 'there is no rig "nothing" to copy; there are avon-bulk'],
+    [["bait", "x", "--like", "margin"], "--like copies a rig; a bait is begun without it"],
+  ])("refuses %j with what to write instead", async (words, said) => {
+    const folder = temporaryFolder();
+    const { code, report } = await cli("new", ...words, "--content", folder);
+    expect(code).toBe(2);
+    expect(report).toContain(said);
+    expect(readdirSync(folder)).toEqual([]);
+  });
+});
+
+describe("schema", () => {
+  it("writes one file a kind, its own anew, and never over another's", async () => {
+    const folder = join(temporaryFolder(), "schemas");
+    const { code, result } = await cli("schema", "--out", folder);
+    expect({ code, result }).toEqual({ code: 0, result: `11 schemas in ${folder}\n` });
+    expect((await cli("schema", "--out", folder)).code).toBe(0);
+    const rig = join(folder, "rig.schema.json");
+    expect(JSON.parse(readFileSync(rig, "utf8")).properties.hook.description).toContain("Size of hook");
+    writeFileSync(rig, "{}");
+    const refused = await cli("schema", "--out", folder);
+    expect(refused.code).toBe(2);
+    expect(refused.report).toContain("is not of dotdown's making and stays as it is");
+    expect(readFileSync(rig, "utf8")).toBe("{}");
+  });
+
+  it("lists every key as a text to read, which docs/keys.md has", async () => {
+    const { result } = await cli("schema", "--keys");
+    expect(result).toBe(keyReference());
+    await expect(result).toMatchFileSnapshot("../../docs/keys.md");
+    expect(existsSync("schemas")).toBe(false);
+  });
+});

@@ -1,0 +1,102 @@
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { parse } from "yaml";
+import { solveContent } from "../../../src/build/build.ts";
+import { formatReport } from "../../../src/checks/reporter.ts";
+import { disk } from "../../../src/cli/disk.ts";
+import { keysOf } from "../../../src/content/schema/json-schema.ts";
+import { copiedRig, newFile, pathOf, titleOf } from "../../../src/content/start/new-file.ts";
+import { newGuide } from "../../../src/content/start/new-guide.ts";
+import { startKinds } from "../../../src/content/start/start-values.ts";
+import { temporaryFolder, writeContent } from "../../support/cli.ts";
+
+const library = join(import.meta.dirname, "../../../content");
+
+const told = {
+  title: 'The "Pond": # 1',
+  publisher: "Makebelieve Junior Anglers",
+  water: "still",
+  units: "metric",
+  paper: "A4",
+  language: "en",
+  day: "2026-11-27",
+} as const;
+const firstRig = await disk.readText(join(library, "rigs/first-session.md"));
+const begun = Object.fromEntries(newGuide(told, firstRig!));
+
+async function checked(files: Readonly<Record<string, string>>) {
+  const folder = writeContent(temporaryFolder(), { ...begun, ...files });
+  const { value, messages } = await solveContent(disk, [join(folder, "content")], library);
+  return { value, report: formatReport(messages) };
+}
+
+describe("a new guide", () => {
+  it("is ten small files at most, builds as it is, and is called what it was told", async () => {
+    expect(Object.keys(begun).length).toBeLessThanOrEqual(10);
+    const { value, report } = await checked({});
+    expect(report).toBe("0 errors, 0 warnings\n");
+    expect(value!.library.guide).toMatchObject({ title: told.title, units: "metric", edition: told.day });
+    expect(value!.library.rigs.map(({ id, title }) => [id, title])).toEqual([
+      ["our-first-rig", "Our first rig"],
+    ]);
+    expect(value!.library.lessons.map(({ id }) => id)).toEqual(["welcome"]);
+    expect(value!.library.pages.map(({ id }) => id)).toEqual(["about-figures", "safety"]);
+  });
+
+  it("has the lead rule of the place it was told, and not the library's law", () => {
+    const law = { place: "Makebelieve", upTo: "0 g" };
+    const guide = parse(newGuide({ ...told, law }, firstRig!).get("content/guide.yaml")!);
+    expect(guide["lead-rule"]).toMatchObject({
+      place: "Makebelieve",
+      "allowed-up-to": "0 g",
+      checked: told.day,
+    });
+  });
+});
+
+describe("a new file", () => {
+  it("of any kind builds as it is, beside the others", async () => {
+    const files = startKinds.map((kind) => [
+      `content/${pathOf(kind, `my-${kind}`)}`,
+      newFile(kind, `my-${kind}`),
+    ]);
+    const { value, report } = await checked(Object.fromEntries(files));
+    expect(report).toBe("0 errors, 0 warnings\n");
+    expect(value!.library.rigs.map(({ id }) => id)).toContain("my-rig");
+    expect(value!.library.species.map(({ title }) => title)).toContain("My species");
+  });
+
+  it.each(startKinds)("has every key of a %s, set or as a comment", (kind) => {
+    const lines = newFile(kind, "mine").split("\n");
+    const top = keysOf(kind).filter(({ path }) => !path.includes("."));
+    for (const { path } of top)
+      expect(lines.filter((line) => new RegExp(`^(?:# )?${path}:`).test(line))).toHaveLength(1);
+  });
+
+  it("tells units and choices beside each key", () => {
+    const text = newFile("rig", "our-pond");
+    expect(text).toMatch(/# .*Write still or flowing\.\nwater: still\n/);
+    expect(text).toMatch(/# .*such as 0\.4 g, 4 lb, 2 oz\.\n {2}strength: 4 lb\n/);
+    expect(text.replaceAll(/\n +# /g, " ")).toMatch(/strung out or bulk or spread bulk or shirt button/);
+    expect(text).not.toMatch(/[ \t]$/m);
+  });
+});
+
+describe("a copied rig", () => {
+  const text = `---\ntitle: Old\n---\n\nIt is :figure[]{rig=old of=tip} and :figure[]{of=tip rig="old"}.\n\n::pattern-chart{rigs="old older" depth="1 m"}\n\nSee [the\nother](older.html), [safety](../pages/safety.md).\n`;
+
+  it("speaks of itself, and has no link that leads nowhere", () => {
+    expect(copiedRig(text, "old", "our-new", (url) => url.includes("safety"))).toBe(
+      text
+        .replace("title: Old", "title: Our new")
+        .replaceAll("rig=old", "rig=our-new")
+        .replace('rig="old"', 'rig="our-new"')
+        .replace('"old older"', '"our-new older"')
+        .replace("[the\nother](older.html)", "the\nother"),
+    );
+  });
+
+  it("has a title from its name", () => {
+    expect(titleOf("our-big_pond")).toBe("Our big pond");
+  });
+});
