@@ -10,6 +10,7 @@ import { siteFiles } from "../../src/site/site-files.tsx";
 import { shotTable } from "../../src/words/tables.ts";
 import { realSite } from "../site/real-site.ts";
 import { cardStatements } from "../support/tellers/card-statements.ts";
+import { printedHandouts } from "../support/tellers/printed-handouts.ts";
 import { readDescription, readDrawing } from "../support/tellers/read-drawing.ts";
 import { readLesson } from "../support/tellers/read-lesson.ts";
 import { readPage } from "../support/tellers/read-page.ts";
@@ -90,6 +91,20 @@ describe("of every rig, what its data say is told", () => {
     expect(told).toEqual([]);
     expect(held - before).toBeGreaterThan(25);
   });
+
+  test("by the handout of the first session; all of them are read in a slow test", async () => {
+    const before = held;
+    const told: string[] = [];
+    for await (const { path, told: statements } of printedHandouts(
+      site,
+      ({ id }) => id === "your-first-session",
+    )) {
+      expect(statements.length, path).toBeGreaterThan(10);
+      told.push(...statements.flatMap(([id, one]) => wrong(site.solved.get(id)!, [one])));
+    }
+    expect(told).toEqual([]);
+    expect(held - before).toBeGreaterThan(50);
+  }, 60_000);
 
   test("by its printed card, of one format or the other; all of them are read in a slow test", async () => {
     const before = held;

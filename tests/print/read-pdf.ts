@@ -7,6 +7,8 @@ export interface TreeNode {
   readonly children: readonly TreeNode[];
   /** Words of the marked content right below this node, in order. */
   readonly text: string;
+  /** The words of all that is below it, in reading order. */
+  readonly words: string;
 }
 
 export interface ReadPage {
@@ -101,12 +103,18 @@ interface RawNode {
 
 function node(raw: RawNode | null, textById: ReadonlyMap<string, string>): TreeNode | null {
   if (raw === null) return null;
-  const children = raw.children ?? [];
+  const below = (raw.children ?? []).map((c) =>
+    c.role === undefined
+      ? { text: c.type === "content" ? (textById.get(c.id ?? "") ?? "") : "" }
+      : { child: node(c, textById)! },
+  );
+  const children = below.flatMap(({ child }) => child ?? []);
   return {
     role: raw.role ?? "",
     ...(raw.alt !== undefined && { alt: raw.alt }),
-    children: children.filter((c) => c.role !== undefined).map((c) => node(c, textById)!),
-    text: plain(children.map((c) => (c.type === "content" ? (textById.get(c.id ?? "") ?? "") : "")).join("")),
+    children,
+    text: plain(below.map(({ text = "" }) => text).join("")),
+    words: plain(below.map(({ text, child }) => text ?? ` ${child!.words} `).join("")),
   };
 }
 

@@ -1,7 +1,7 @@
 import type { Nodes, Parent, Root, Table } from "mdast";
 import { toString as textOf } from "mdast-util-to-string";
 import { readShotTable } from "./read-tables.ts";
-import { plain, readCm, readLineCm, readSeconds } from "./read-words.ts";
+import { plain, readCm, readLineCm, readMl, readSeconds } from "./read-words.ts";
 import type { Statement } from "./statement.ts";
 
 /** What a text says by its live figures and tables: the rig that each is about, and what stands in its place. */
@@ -24,7 +24,8 @@ export function readLesson(written: Root, live: Root, path: string): [rig: strin
   });
 }
 
-function figure(of: string, text: string, told: { teller: string; depthCm?: number }): Statement[] {
+/** A live figure, as it is told. */
+export function figure(of: string, text: string, told: { teller: string; depthCm?: number }): Statement[] {
   switch (of) {
     case "tip":
       return [{ ...told, of, mm: Number.parseFloat(text) }];
@@ -44,6 +45,10 @@ function figure(of: string, text: string, told: { teller: string; depthCm?: numb
           hours: text.endsWith("h") ? Number.parseFloat(text) : readSeconds(text) / 3600,
         },
       ];
+    case "feed":
+      return [{ ...told, of: "session feed", ml: readMl(text) }];
+    case "weakest":
+      return [{ ...told, of, lb: Number.parseFloat(text) }];
     default:
       return [];
   }

@@ -4,6 +4,7 @@ import {
   readCm,
   readHookSet,
   readLineCm,
+  readLoad,
   readLock,
   readMm,
   readPlaces,
@@ -16,7 +17,8 @@ export function readShotTable({ head, rows }: TextTable, teller: string): Statem
   const moved = plain(head[1]!)
     .replace(/ to hook$/, "")
     .toLowerCase();
-  return rows.flatMap((cells): Statement[] => {
+  const depths: Statement = { teller, of: "all depths", cm: rows.map(([depth]) => readCm(depth!)) };
+  const told = rows.flatMap((cells): Statement[] => {
     const [depth, setting, ...rest] = cells;
     const [tip, line, lock] = rest.reverse();
     const depthCm = readCm(depth!);
@@ -27,6 +29,32 @@ export function readShotTable({ head, rows }: TextTable, teller: string): Statem
       ...(lock === undefined ? [] : [{ teller, depthCm, of: "lock" as const, ...readLock(lock) }]),
     ];
   });
+  return [depths, ...told];
+}
+
+/** How a whip's line is shared out, depth by depth. */
+export function readWhipTable({ rows }: TextTable, teller: string): Statement[] {
+  return rows.flatMap(([depth, setting, tipToWater, reach]): Statement[] => {
+    const depthCm = readCm(depth!);
+    return [
+      { teller, depthCm, of: "setting", cm: readLineCm(setting!), moved: "float" },
+      { teller, depthCm, of: "whip", tipToWaterCm: readCm(tipToWater!), reachCm: readCm(reach!) },
+    ];
+  });
+}
+
+/** A line of a depth guide: setting first, then in running water two columns more, what lies on the bed, and the tip. */
+export function readGuideRow(cells: readonly string[], depthCm: number, teller: string): Statement {
+  const [set, onBed, tip] = [cells[0]!, cells.at(-2)!, cells.at(-1)!];
+  const word = tip === "flat" || tip === "under" ? tip : undefined;
+  return {
+    teller,
+    depthCm,
+    of: "guide",
+    ...readHookSet(set),
+    tip: word ?? readMm(tip),
+    onBed: readLoad(onBed),
+  };
 }
 
 /** Rows of a table of the sheet, cut where the rule below its head has its gaps. */

@@ -45,6 +45,13 @@ export function readMm(text: string): number {
   return Number(number);
 }
 
+/** `480 ml (0.8 imperial pints)`, `1.2 l` */
+export function readMl(text: string): number {
+  const [, number, unit] = /^(\d+(?:\.\d+)?) (ml|l)\b/.exec(plain(text)) ?? [];
+  if (!number) throw new Error(`"${text}" is no volume`);
+  return Number(number) * (unit === "l" ? 1000 : 1);
+}
+
 /** `45 s`, `1 min`, `2 min 30 s` */
 export function readSeconds(text: string): number {
   const [, min, s] = /^(?:(\d+) min)? ?(?:(\d+) s)?/.exec(plain(text)) ?? [];
@@ -72,6 +79,8 @@ export function readPlaces(text: string): ToldGroup[] {
  */
 export function readHookSet(text: string): { fromCm: number; toCm: number } {
   const told = plain(text).replace(/ \([^)]*\)/g, "");
+  const [, shallow, deep] = /^(.*\b(?:bed|depth)) to (.*)$/.exec(told) ?? [];
+  if (shallow && deep) return { fromCm: readHookSet(shallow).fromCm, toCm: readHookSet(deep).toCm };
   const sign = /off the bed|short of the depth/.test(told) ? -1 : 1;
   if (/^just (touching the bed|the depth)\b/.test(told)) return { fromCm: 0, toCm: 0 };
   const [from, to = from] = [...told.matchAll(/(\d+) cm/g)].map(([, cm]) => sign * Number(cm));

@@ -23,6 +23,27 @@ export type Statement = { readonly teller: string; readonly depthCm?: number } &
   | { readonly of: "lock"; readonly above: Counts; readonly below: Counts }
   | { readonly of: "line counted"; readonly counts: Counts }
   | { readonly of: "line placed"; readonly groups: readonly ToldGroup[] }
+  /** A line of a depth guide: from one setting to another the tip shows so much, with that on the bed. */
+  | {
+      readonly of: "guide";
+      readonly fromCm: number;
+      readonly toCm: number;
+      readonly tip: number | "flat" | "under";
+      readonly onBed: Counts;
+    }
+  /** How the bait hangs in a stream: ahead of the float, or behind it with a minus. */
+  | {
+      readonly of: "hang";
+      readonly paceMs: number;
+      readonly heldBackShare: number;
+      readonly leadCm: number;
+      readonly offBedCm: number;
+    }
+  /** The depths of a table that tells of all of them. */
+  | { readonly of: "all depths"; readonly cm: readonly number[] }
+  | { readonly of: "whip"; readonly tipToWaterCm: number; readonly reachCm: number }
+  | { readonly of: "session feed"; readonly ml: number }
+  | { readonly of: "weakest"; readonly lb: number }
   | { readonly of: "role"; readonly group: ToldGroup; readonly role: string }
   | { readonly of: "shot drawn"; readonly count: number }
   | { readonly of: "tip set by"; readonly what: string }
@@ -73,6 +94,27 @@ function groupAgrees(own: readonly Placed[], { counts, placesCm, stretch }: Told
   return placesCm.length === 1 && near(cm[0]!, placesCm[0]!) && gaps.every((gap) => gap < togetherCm);
 }
 
+/** Whether every step of a depth guide between two settings, which are steps of it themselves, says what a line says. */
+function guideAgrees({ depthGuide, shot }: DepthJson, told: Extract<Statement, { of: "guide" }>): boolean {
+  const steps = depthGuide.filter(
+    ({ overdepthCm }) => overdepthCm > told.fromCm - halfCm && overdepthCm < told.toCm + halfCm,
+  );
+  const ends = [steps[0], steps.at(-1)].map((step) => step?.overdepthCm ?? Number.NaN);
+  const size = (names: readonly string[]) => names.filter((name) => shot.some((one) => one.size === name));
+  return (
+    near(ends[0]!, told.fromCm) &&
+    near(ends[1]!, told.toCm) &&
+    steps.every(({ tipShowingMm, floatLiesFlat, shotOnBed }) => {
+      const tip = tipShowingMm === null ? (floatLiesFlat ? "flat" : "under") : tipShowingMm;
+      const tips =
+        typeof tip === "number" && typeof told.tip === "number"
+          ? near(tip, told.tip, halfTipStepMm)
+          : tip === told.tip;
+      return tips && same(countsOf(size(shotOnBed)), told.onBed);
+    })
+  );
+}
+
 /** Where the hook is set in still water, and where a current leaves it at the rig's first pace. */
 function hookOverBedCm({ water }: RigJson, depth: DepthJson, share: number): number {
   const hangs = water === "flowing" ? (depth.flow ?? []) : [];
@@ -107,6 +149,31 @@ export function agrees(rig: RigJson, statement: Statement): boolean {
       return same(countsOf(line.map(({ size }) => size)), statement.counts);
     case "line placed":
       return placedAgree(line, statement.groups);
+    case "guide":
+      return guideAgrees(depth!, statement);
+    case "hang": {
+      const near5 = (a: number, b: number) => near(a, b, 0.05 * b);
+      const hang = depth!.flow!.find(
+        (one) =>
+          near5(one.paceMs, statement.paceMs) && near(one.heldBackShare, statement.heldBackShare, 0.006),
+      );
+      return (
+        hang !== undefined && near(hang.leadCm, statement.leadCm) && near(hang.offBedCm, statement.offBedCm)
+      );
+    }
+    case "all depths":
+      return (
+        rig.depths.length === statement.cm.length &&
+        rig.depths.every(({ depthCm }, at) => near(depthCm, statement.cm[at]!))
+      );
+    case "whip": {
+      const { tipToWaterCm, reachCm } = depth!.whip!;
+      return near(tipToWaterCm, statement.tipToWaterCm) && near(reachCm, statement.reachCm);
+    }
+    case "session feed":
+      return near(rig.session.feedMl, statement.ml);
+    case "weakest":
+      return near(rig.lineChain.parts[0]!.lowG / 453.592, statement.lb, 0.051);
     case "role": {
       const own = depth!.shot.filter(({ role }) => role === statement.role);
       if (statement.role === "lock")

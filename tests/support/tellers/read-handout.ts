@@ -1,0 +1,196 @@
+import type { Nodes } from "mdast";
+import { visit } from "unist-util-visit";
+import type { Prose } from "../../../src/model/library.ts";
+import { nodesOf, type ReadPdf } from "../../print/read-pdf.ts";
+import { readDescription } from "./read-drawing.ts";
+import { figure } from "./read-lesson.ts";
+import { readGuideRow, readShotTable, readWhipTable } from "./read-tables.ts";
+import { plain, readCm } from "./read-words.ts";
+import type { Statement } from "./statement.ts";
+
+type Told = readonly [rig: string, Statement];
+
+/** A directive of a text that names a rig, and maybe one of its depths. */
+interface Asked {
+  readonly name: string;
+  readonly rig: string;
+  readonly depthCm?: number;
+  /** The float moved on its line, as a drawing shows it. */
+  readonly variant?: string;
+}
+
+const depthOf = (depth: string | null | undefined) =>
+  depth ? { depthCm: Math.round(readCm(depth.replace(/(\d)(c?m)/, "$1 $2"))) } : {};
+
+/** What texts ask to have told of a rig, in their order. */
+function asked(texts: readonly Pick<Prose, "body">[]): Asked[] {
+  const found: Asked[] = [];
+  for (const { body } of texts) {
+    visit(body, "leafDirective", ({ name, attributes }) => {
+      const { rig, depth, variant } = attributes ?? {};
+      if (rig) found.push({ name, rig, ...depthOf(depth), ...(variant && { variant }) });
+    });
+  }
+  return found;
+}
+
+/**
+ * What a handout says of rigs once it is printed and read by an independent reader: the words for its pictures, its
+ * tables, and the figures in its sentences. The texts say which rig is asked for where; what is told of it is read from
+ * the paper.
+ *
+ * @param texts as they are written, in the order of the handout
+ * @param rigByTitle the id of the rig of a title
+ */
+export function readHandout(
+  { pages }: ReadPdf,
+  texts: readonly Prose[],
+  rigByTitle: ReadonlyMap<string, string>,
+  teller: string,
+): Told[] {
+  const wanted = asked(texts);
+  const alts = pages.flatMap(({ tree }) =>
+    nodesOf(tree, "Figure").flatMap(({ alt }) => (alt ? [plain(alt)] : [])),
+  );
+  const words = plain(pages.map(({ tree }) => tree?.words ?? "").join(" "));
+  const rows = pages.flatMap(({ tree }) => nodesOf(tree, "TR"));
+  return [
+    ...readDrawings(alts, wanted, rigByTitle, teller),
+    ...readHangs(alts, wanted, teller),
+    ...readTables(
+      rows.map(({ children }) => children.map(({ role, words: cell }) => ({ head: role === "TH", cell }))),
+      wanted,
+      teller,
+    ),
+    ...texts.flatMap((text) => readSentences(text, words, teller)),
+  ];
+}
+
+/** What moving the float changes; the data have a rig as it is set. */
+const movedWithFloat: readonly Statement["of"][] = ["setting", "tip", "hook over bed"];
+
+/** The words for drawings of rigs; of one with its float moved, what that leaves as it is. */
+function readDrawings(
+  alts: readonly string[],
+  wanted: readonly Asked[],
+  rigByTitle: ReadonlyMap<string, string>,
+  teller: string,
+): Told[] {
+  const drawings = wanted.filter(({ name }) => name === "rig-drawing");
+  return alts.flatMap((alt): Told[] => {
+    const title = /^(.*?): for water .* deep\. From the hook up: /.exec(alt)?.[1];
+    if (title === undefined) return [];
+    const rig = rigByTitle.get(title)!;
+    const told = readDescription(alt, teller);
+    const at = drawings.findIndex((one) => one.rig === rig && one.depthCm === told[0]!.depthCm);
+    const [drawn] = at < 0 ? [] : drawings.splice(at, 1);
+    const isMoved = drawn?.variant !== undefined && drawn.variant !== "set";
+    return told.filter(({ of }) => !(isMoved && movedWithFloat.includes(of))).map((one): Told => [rig, one]);
+  });
+}
+
+/** The words for plots of how a line hangs: "The water runs to the right, 10 m in 50 s. With the float run free: …" */
+function readHangs(alts: readonly string[], wanted: readonly Asked[], teller: string): Told[] {
+  const plots = wanted.filter(({ name }) => name === "hang-plot");
+  const told = alts.flatMap(
+    (alt) =>
+      /^The water runs to the right, 10 m in (\d+) s\. With the float (.*)\.$/.exec(alt)?.slice(1) ?? [],
+  );
+  if (told.length !== 2 * plots.length)
+    throw new Error(`${teller}: ${told.length / 2} plots, not ${plots.length}`);
+  return plots.flatMap(({ rig, depthCm }, at) =>
+    told[2 * at + 1]!.split("; ").map((one): Told => {
+      const [, held, lead, side] = /^(.*?): bait (?:level|(\d+) cm (in front of|behind)) (?:the|with)/.exec(
+        one,
+      )!;
+      const share = held === "run free" ? 0 : held === "stopped" ? 1 : Number(/\d+/.exec(held!)) / 100;
+      return [
+        rig,
+        {
+          teller,
+          of: "hang",
+          ...(depthCm !== undefined && { depthCm }),
+          paceMs: 10 / Number(told[2 * at]),
+          heldBackShare: share,
+          leadCm: (side === "behind" ? -1 : 1) * Number(lead ?? 0),
+          offBedCm: Number(/, (\d+) cm off the bed$/.exec(one)?.[1] ?? 0),
+        },
+      ];
+    }),
+  );
+}
+
+interface Cell {
+  readonly head: boolean;
+  readonly cell: string;
+}
+
+/** Tables of a rig by what their heads say, in the order that the texts ask for them. */
+function readTables(rows: readonly (readonly Cell[])[], wanted: readonly Asked[], teller: string): Told[] {
+  const tables: { head: string[]; rows: string[][] }[] = [];
+  for (const row of rows) {
+    const cells = row.map(({ cell }) => cell);
+    // A table that goes on over pages has its other rows there, with nothing in them here.
+    if (cells.every((cell) => cell === "")) continue;
+    if (row.every(({ head }) => head)) tables.push({ head: cells, rows: [] });
+    else tables.at(-1)!.rows.push(cells);
+  }
+  const kinds = {
+    "shot-table": (head: string) => /^Depth\|(Float|Stop knot) to hook\|.*Tip$/.test(head),
+    "depth-guide": (head: string) => head.startsWith("Hook set|"),
+    "whip-line": (head: string) => head.includes("Whip tip to water"),
+  };
+  return Object.entries(kinds).flatMap(([name, isOne]) => {
+    const asks = wanted.filter((one) => one.name === name);
+    const made = tables.filter(({ head }) => isOne(head.join("|")));
+    if (asks.length !== made.length)
+      throw new Error(`${teller}: ${made.length} of ${name}, not ${asks.length}`);
+    return asks.flatMap(({ rig, depthCm }, at): Told[] => {
+      const table = made[at]!;
+      const told =
+        name === "shot-table"
+          ? readShotTable(table, teller)
+          : name === "whip-line"
+            ? readWhipTable(table, teller)
+            : table.rows.map((row) => readGuideRow(row, depthCm!, teller));
+      return told.map((one): Told => [rig, one]);
+    });
+  });
+}
+
+/** A piece of a sentence that may be printed over several lines. */
+const inPrint = (text: string) =>
+  text
+    .split(/\s+/)
+    .map((word) => word.replace(/[.*+?^${}()|[\]\\/]/g, "\\$&"))
+    .join("\\s+");
+
+/** `104 cm (41 in)`: the number with its unit, and what the other system makes of it. */
+const printedFigure = "(\\d[\\d.]*(?:\\s(?:mm|cm|m|%|ml|l|g|kg|lb|oz|h|min|s)(?!\\w))?)(?:\\s\\([^)]*\\))?";
+
+/** The figures of rigs in a text's paragraphs and rows, read from where they stand in the printed words. */
+function readSentences({ body }: Prose, words: string, teller: string): Told[] {
+  const told: Told[] = [];
+  visit(body, ["paragraph", "tableRow"], (block) => {
+    const figures: { rig: string; of: string; depth?: string }[] = [];
+    const pattern = (node: Nodes): string => {
+      if (node.type === "text") return inPrint(node.value);
+      if (node.type !== "textDirective")
+        return "children" in node ? node.children.map(pattern).join("\\s*") : "";
+      const { rig, of, depth } = node.attributes ?? {};
+      if (node.name !== "figure" || !rig || !of)
+        return node.name === "plain" ? node.children.map(pattern).join("") : ".{0,80}?";
+      figures.push({ rig, of, ...(depth && { depth }) });
+      return printedFigure;
+    };
+    const printed = pattern(block as Nodes);
+    if (figures.length === 0) return;
+    const match = new RegExp(printed).exec(words);
+    if (!match) throw new Error(`${teller}: not printed: ${printed}`);
+    figures.forEach(({ rig, of, depth }, at) => {
+      const where = { teller, ...depthOf(depth) };
+      told.push(...figure(of, plain(match[at + 1]!), where).map((one): Told => [rig, one]));
+    });
+  });
+  return told;
+}
