@@ -31,7 +31,7 @@ describe("a value in a sentence", () => {
     ["a temperature", found("loading.bad-water", { tempC: 12, salinity: 0.5 }), "tempC", "12 °C"],
     ["a number", found("loading.bad-water", { tempC: 12, salinity: 0.5 }), "salinity", "0.5"],
     ["a density", found("fall-floats", { densityKgM3: 950 }), "densityKgM3", "0.95 g/cm³"],
-    ["a length", found("pattern.bad-length", { what: "gap", lengthMm: 1500 }), "lengthMm", "1.5 m"],
+    ["a length", found("pattern.bad-length", { what: "gap", lengthMm: 1500 }), "lengthMm", "150 cm"],
     ["a length", found("pattern.bad-length", { what: "gap", lengthMm: 300 }), "lengthMm", "30 cm"],
     ["a length", found("pattern.bad-length", { what: "gap", lengthMm: 4.5 }), "lengthMm", "4.5 mm"],
     ["a depth", found("depth-below-draught", belowDraught), "depthMm", "0.15 m"],

@@ -34,7 +34,9 @@ async function passes({ mutant, reachedPath, files }) {
   project.provide("mutant", mutant);
   project.provide("reachedPath", reachedPath);
   const run = await vitest.runTestSpecifications(files.map((file) => project.createSpecification(file)));
-  return run.unhandledErrors.length === 0 && run.testModules.every((one) => one.ok());
+  // Vitest gives the modules of earlier runs too.
+  const modules = run.testModules.filter(({ moduleId }) => files.includes(moduleId));
+  return run.unhandledErrors.length === 0 && modules.every((one) => one.ok());
 }
 
 process.on("message", async (job) => {
