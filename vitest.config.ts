@@ -6,6 +6,7 @@ const slow = "tests/**/*.slow.test.{ts,tsx}";
 
 export default defineConfig({
   test: {
+    globalSetup: "tests/support/compile-once.ts",
     // Builds note where they work; not in the home of whoever tests.
     env: { XDG_STATE_HOME: join(tmpdir(), "dotdown-tests") },
     projects: [

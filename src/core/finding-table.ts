@@ -53,6 +53,7 @@ export const findingTable = {
   "depth-below-draught": about("depth", { depthMm: "depth", draughtMm: "length", lengthMm: "length" }),
   "depth-below-setting": about("depth", { depthMm: "depth", offBedMm: "length", draughtMm: "length" }),
   "depth-not-positive": about("depth", {}),
+  "depth-too-great": about("depth", { deepestMm: "depth" }),
   "plumbing-guess": about("depth", {}),
   "plummet-too-light": about("depth", { heaviestG: "mass", neededG: "mass" }),
   "plummet-weight": about("depth", {}),

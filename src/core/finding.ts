@@ -28,10 +28,12 @@ export type Answer<T> =
   | { readonly ok: false; readonly findings: readonly Finding[] };
 
 /**
- * An answer, with any warnings met. Every answer of the core is made here, and none holds a figure that is no number or
- * has no end: figures that are far out of sense make it a reason instead. Only a count in a tub may have no end.
+ * An answer, with any warnings met; where an error is among them there is none. Every answer of the core is made here,
+ * and none holds a figure that is no number or has no end: figures that are far out of sense make it a reason instead.
+ * Only a count in a tub may have no end.
  */
 export function answer<T>(value: T, findings: readonly Finding[] = []): Answer<T> {
+  if (findings.some(({ severity }) => severity === "error")) return { ok: false, findings };
   return allFinite(value) ? { ok: true, value, findings } : noAnswer("beyond-reckoning");
 }
 

@@ -28,8 +28,8 @@ function hookAndBaitPullG(hook: Hook, bait: Bait, water: Water): number {
 }
 
 /**
- * All sums of a rig, for every depth that it is for. A depth that cannot be had is left out and its reason is among
- * the findings.
+ * All sums of a rig, for every depth that it is for. Where one of them cannot be had, neither can the rig: its file says
+ * that it is for that depth. The findings tell of every depth.
  */
 export function solveRig(rig: Rig): Answer<SolvedRig> {
   const { float, conditions } = rig;
@@ -64,8 +64,7 @@ export function solveRig(rig: Rig): Answer<SolvedRig> {
     depths: depths.flatMap((depth) => (depth.ok ? [depth.value] : [])),
     findings: ofRig,
   };
-  const findings = [...ofRig, ...depths.flatMap((depth) => depth.findings)];
-  return solved.depths.length > 0 ? answer(solved, findings) : { ok: false, findings };
+  return answer(solved, [...ofRig, ...depths.flatMap((depth) => depth.findings)]);
 }
 
 function solveDepth(rig: Rig, depthMm: Mm, pullOfFloatG: G, pullOfBaitG: G): Answer<SolvedDepth> {

@@ -11,6 +11,18 @@ const content = (changes: Record<string, string | null> = {}) =>
 
 const sheet = (...options: string[]) => cli("sheet", "plain", "--content", content(), ...options);
 
+describe("a rig that cannot be had at one of its depths", () => {
+  it.each([["check"], ["build", "--out", join("no", "such", "folder")], ["sheet", "plain"]])(
+    "has the same reason, once, from %s",
+    async (...command) => {
+      const shallow = content(edited("rigs/plain.md", "depths: [1 m, 1.5 m]", "depths: [1 m, 10 cm]"));
+      const { code, result, report } = await cli(...command, "--content", shallow);
+      expect({ code, result }).toEqual({ code: 1, result: "" });
+      expect(report.match(/The float stands/g), report).toHaveLength(1);
+    },
+  );
+});
+
 describe("the sheet of a rig", () => {
   it("goes to stdout, with nothing to report of a good rig", async () => {
     const { code, result, report } = await sheet();

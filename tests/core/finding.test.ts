@@ -28,3 +28,10 @@ describe("no figure without an end leaves the core", () => {
     });
   });
 });
+
+it("an answer with an error among what was found is none", () => {
+  const [error] = noAnswer("depth-not-positive").findings;
+  const findings = [warning("groundbait-too-much", { dryG: 1 }), error!];
+  expect(answer(1, findings)).toEqual({ ok: false, findings });
+  expect(answer(1, findings.slice(0, 1)).ok).toBe(true);
+});

@@ -16,7 +16,8 @@ export const shipped: ReadonlyMap<string, string> = new Map(
 const below = (folder: string) => [...shipped.keys()].filter((path) => path.startsWith(`${folder}/`));
 
 /** What every guide needs, and what rigs are made of. */
-const always = /^(?:guide|hooks|lines)\.yaml$|^(?:words|shot|tubs|knots|baits|species)\//;
+const always =
+  /^(?:guide|hooks|lines)\.yaml$|^(?:words|shot|tubs|knots|baits|species)\/|^pages\/about-figures\.md$/;
 
 /**
  * A guide of the shipped content small enough to be read thousands of times: a rig with all floats, a lesson, a page and
@@ -28,8 +29,13 @@ export function smallGuide(choices: Choices): Map<string, string> {
   const float = /^float: (.*)$/m.exec(rig)![1]!;
   const depth = /^depths: \[([^,\]]*)/m.exec(rig)![1]!;
   const rigId = chosen[0]!.replace(/^rigs\/|\.md$/g, "");
+  const asksOther = tablesForOthers(rig);
   const ownFigures = (text: string) =>
     text
+      .split("\n")
+      .filter((line) => !asksOther.test(line))
+      .join("\n")
+      .replace(/ variant="[^"]*"/g, "")
       .replace(/\]\((?!https?:)[^)]*\)/g, "](https://example.org/)")
       .replace(/\b(rigs?)=(?:"[^"]*"|[\w-]+)/g, `$1=${rigId}`)
       .replace(/\b(floats?)=(?:"[^"]*"|[\w-]+)/g, `$1=${float}`)
@@ -44,6 +50,14 @@ export function smallGuide(choices: Choices): Map<string, string> {
       path.startsWith("words/") ? shipped.get(path)! : ownFigures(shipped.get(path)!),
     ]),
   );
+}
+
+/** Lines that ask for a table of what the rig is not, or of a kit, which is made up of many. */
+function tablesForOthers(rig: string): RegExp {
+  const names = ["kit"];
+  if (!/^water: flowing$/m.test(rig)) names.push("hold-back", "hang-plot", "lift-and-pull");
+  if (!/^whip:/m.test(rig)) names.push("whip-line");
+  return new RegExp(`^::(?:${names.join("|")})\\{`);
 }
 
 /** The words that reasons are told with: enough where nothing is solved, and a third of the time of them all. */

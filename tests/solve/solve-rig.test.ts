@@ -126,6 +126,9 @@ describe("bad figures give a reason", () => {
   it.each<[string, Partial<Rig>]>([
     ["depth-not-positive", { depthsMm: [-1000] }],
     ["depth-not-positive", { depthsMm: [Number.NaN] }],
+    ["depth-too-great", { depthsMm: [101_000] }],
+    ["depth-too-great", { depthsMm: [Number.MAX_SAFE_INTEGER], water: "flowing", pacesMs: [0.3] }],
+    ["depth-too-great", { depthsMm: [1000], setting: "over depth", overdepthMm: 1e12 }],
     ["depth-below-draught", { depthsMm: [100] }],
     ["depth-below-setting", { depthsMm: [1000], setting: "off bottom", overdepthMm: -900 }],
     ["float-tip-showing", { tipWantedMm: 0 }],
@@ -149,6 +152,13 @@ describe("bad figures give a reason", () => {
     expect(answer.ok).toBe(false);
     expect(answer.findings.map((finding) => finding.code)).toContain(code);
   });
+});
+
+it("a rig that cannot be had at one of its depths has no answer, and the reason of each", () => {
+  const answer = solveRig({ ...plain, depthsMm: [100, 1500, -1] });
+  expect(answer.ok).toBe(false);
+  const errors = answer.findings.filter(({ severity }) => severity === "error");
+  expect(errors.map(({ code }) => code)).toEqual(["depth-below-draught", "depth-not-positive"]);
 });
 
 describe("any rig that can be had", () => {

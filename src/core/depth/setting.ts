@@ -33,14 +33,19 @@ export function checkSetting(setting: Setting, overdepthMm: Mm): readonly Findin
   return noAnswer("setting-against-overdepth", { setting }).findings;
 }
 
+/** Hook or bed farther down than this [mm], no float is fished, and a line has too many pieces for its sums. */
+const deepestMm = 100_000;
+
 /**
  * Whether the water has room for the float, and for line below it.
  *
  * @param draughtMm surface to the float's lower eye [mm]
- * @returns an error `depth-not-positive`, `depth-below-draught` or `depth-below-setting` where it has none
+ * @returns an error `depth-not-positive`, `depth-too-great`, `depth-below-draught` or `depth-below-setting` where it has none
  */
 export function checkRoom(depthMm: Mm, overdepthMm: Mm, draughtMm: Mm, lengthMm: Mm): readonly Finding[] {
   if (!(depthMm > 0 && depthMm < Infinity)) return noAnswer("depth-not-positive").findings;
+  if (Math.max(depthMm, depthMm + overdepthMm) > deepestMm)
+    return noAnswer("depth-too-great", { deepestMm }).findings;
   if (depthMm <= draughtMm) return noAnswer("depth-below-draught", { depthMm, draughtMm, lengthMm }).findings;
   if (depthMm + overdepthMm > draughtMm) return [];
   const offBedMm = -overdepthMm;
