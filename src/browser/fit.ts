@@ -1,6 +1,7 @@
 import { DepthPart } from "../../templates/pages/depth.tsx";
+import { pageWords } from "../../templates/pages/page-words.ts";
 import { hangPicture, rigPicture, sinkPicture } from "../../templates/pages/rig-picture.ts";
-import type { PageKey, Voice } from "../../templates/pages/view.ts";
+import type { Voice } from "../../templates/pages/view.ts";
 import type { Question } from "../core/as-written.ts";
 import type { ShotScale } from "../core/tackle/shot.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
@@ -44,6 +45,7 @@ const cardButton = document.getElementById("fit-card") as HTMLButtonElement;
 const cardStatus = document.getElementById("fit-card-status")!;
 const link = document.getElementById("fit-link") as HTMLAnchorElement;
 const words = makeWords(dotdownGuide.words);
+const say = pageWords(words);
 const rig: Rig = {
   ...dotdownRig,
   tub: dotdownRig.tub.map((shot) => ({ ...shot, count: shot.count ?? Number.POSITIVE_INFINITY })),
@@ -64,10 +66,6 @@ let announceTimer: ReturnType<typeof setTimeout> | undefined;
 /** What is shorter is told as a tip is. */
 const leastDepthMm = 150;
 let inWaterTimer: ReturnType<typeof setTimeout> | undefined;
-
-function say(key: PageKey, values?: Readonly<Record<string, string | number>>): string {
-  return words(`page.${key}`, values);
-}
 
 function refit(): void {
   const changed = new Map(

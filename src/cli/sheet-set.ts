@@ -72,7 +72,7 @@ function record({ rig }: SolvedRig, depth: SolvedDepth, kit: SheetKit): string {
   const whip = rig.outfit === "whip";
   const ringToTipMm = whip ? rig.rodLengthMm : Math.max(rig.rodLengthMm - handleMm, 1);
   const kept = recordDepth(depth.floatToHookMm, ringToTipMm, handSpanMm ?? depth.floatToHookMm);
-  if (!kept.ok) return words("table.none");
+  if (!kept.ok) return words("sheet.record-none");
   const { rodLengths, markMm, handSpans, restMm } = kept.value;
   const mark = figures.gap(markMm);
   const onRod =

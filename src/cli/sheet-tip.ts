@@ -52,7 +52,7 @@ export function tipText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): s
 function effects({ shotEffects }: SolvedDepth, { words }: SheetKit): TextTable {
   const more = (tipMm: number | null) => (tipMm === null ? words("table.under") : mm(tipMm));
   const fewer = (tipMm: number | null | undefined) =>
-    tipMm === undefined ? words("table.not-on-rig") : tipMm === null ? words("table.flat") : mm(tipMm);
+    tipMm === undefined ? words("table.blank") : tipMm === null ? words("table.flat") : mm(tipMm);
   return {
     head: [words("table.size"), words("table.one-fewer"), words("table.one-more")],
     rows: shotEffects.map(({ size, oneFewerMm, oneMoreMm }) => [size, fewer(oneFewerMm), more(oneMoreMm)]),

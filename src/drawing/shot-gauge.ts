@@ -43,7 +43,7 @@ export function drawShotGauge(
   );
 
   const items: Item[] = metals.map((metal, i) =>
-    text(point(nameMm + massMm + i * columnMm, lineMm * 0.8), words(`drawing.gauge.metal.${metal}`), textMm, {
+    text(point(nameMm + massMm + i * columnMm, lineMm * 0.8), words(`metal.${metal}`), textMm, {
       face: "bold",
     }),
   );
@@ -85,7 +85,7 @@ export function drawShotGauge(
 function told(size: ShotSize, metals: readonly Metal[], { words, figures }: DrawingKit): string {
   const diameters = metals.map((metal) =>
     words("drawing.gauge.told-metal", {
-      metal: words(`drawing.gauge.metal.${metal}`),
+      metal: words(`metal.${metal}`),
       diameter: figures.diameter(toTenth(ballDiameterMm(size.massG, metal))),
     }),
   );

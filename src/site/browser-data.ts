@@ -13,7 +13,7 @@ interface GuideData {
 }
 
 /** Words that the sums, drawings and card of a rig's page use. */
-const sections = ["page", "drawing", "reason", "told", "metal", "figures", "card"];
+const sections = ["page", "drawing", "reason", "told", "metal", "table", "figures", "card"];
 
 /**
  * Data for the page scripts as scripts that set one global each: opened from disk a page may load a script but fetch

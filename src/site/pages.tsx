@@ -2,6 +2,7 @@ import { FloatsPage } from "../../templates/pages/floats.tsx";
 import { GlossaryPage } from "../../templates/pages/glossary.tsx";
 import { HomePage } from "../../templates/pages/home.tsx";
 import { LessonListPage, LessonPage } from "../../templates/pages/lessons.tsx";
+import { type PageKey, pageWords } from "../../templates/pages/page-words.ts";
 import {
   BaitsPage,
   FishPage,
@@ -14,7 +15,7 @@ import {
 import { RigPage } from "../../templates/pages/rig.tsx";
 import { RigListPage } from "../../templates/pages/rig-list.tsx";
 import { ShotPage } from "../../templates/pages/shot.tsx";
-import type { PageKey, Section } from "../../templates/pages/view.ts";
+import type { Section } from "../../templates/pages/view.ts";
 import { sitePaths } from "../model/addresses.ts";
 import type { SiteInput } from "./input.ts";
 import type { Page } from "./page.ts";
@@ -24,7 +25,7 @@ type ListPage = PageKey extends infer Key ? (Key extends `${infer Name}.descript
 
 /** Every page of the site, in the order of the course. */
 export function pagesOf({ library, solved, kit, printables }: SiteInput): Page[] {
-  const say = (key: PageKey) => kit.words(`page.${key}`);
+  const say = pageWords(kit.words);
   const hasCard = (id: string) => printables.some(({ kind, rigId }) => kind === "card" && rigId === id);
   const list = (name: ListPage, path: string, body: Page["body"], section?: Section): Page => ({
     path,

@@ -1,3 +1,4 @@
+import { pageWords } from "../../templates/pages/page-words.ts";
 import { floatPicture, hangPicture, rigPicture, sinkPicture } from "../../templates/pages/rig-picture.ts";
 import type { View } from "../../templates/pages/view.ts";
 import { publicAddress, sitePaths, termId } from "../model/addresses.ts";
@@ -12,7 +13,7 @@ import { fromHast } from "./to-hast.ts";
 export function viewOf(path: string, input: SiteInput): View {
   const { library, solved, kit, printables, liveBody, reason, told, inWater, feedPlaces, stamped } = input;
   const { siteAddress } = library.guide;
-  const say: View["say"] = (key, values) => kit.words(`page.${key}`, values);
+  const say = pageWords(kit.words);
   const href = (target: string) => relativeHref(path, stamped?.get(target) ?? target);
   const linkTerms = termLinker(path === sitePaths.glossary ? [] : termsOf(input, href));
   return {

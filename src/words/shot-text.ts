@@ -83,7 +83,7 @@ export function metalText(depths: readonly SolvedDepth[], words: Words): string 
     sizesByMetal.set(metal, (sizesByMetal.get(metal) ?? new Set()).add(size));
   }
   const metals = [...sizesByMetal].map(([metal, sizes]) => ({
-    metal: words(`card.metal.${metal}`),
+    metal: words(`metal.${metal}`),
     sizes: [...sizes].map(unbroken),
   }));
   if (metals.length === 1) return words("card.all-one-metal", { metal: metals[0]!.metal });

@@ -30,7 +30,7 @@ export function flowTable(flow: readonly FlowFigure[], kit: TableKit): TextTable
   const height = figures.shortGap(flow[0]?.promisedOffBedMm ?? 0);
   return {
     head: [
-      words("page.in-water.held"),
+      words("page.rig.float-does"),
       words("page.in-water.bait"),
       words("page.in-water.set", { height }),
       words("page.in-water.feed"),
@@ -69,7 +69,7 @@ function howToSet({ extraDepthMm }: FlowFigure, { words, figures }: TableKit): s
   if (extraDepthMm === null) return words("page.in-water.not-kept");
   if (Math.abs(extraDepthMm) < setMm) return words("page.in-water.as-set");
   const gap = figures.shortGap(Math.abs(extraDepthMm));
-  return words(`page.in-water.${extraDepthMm > 0 ? "set-deeper" : "set-shallower"}`, { gap });
+  return words(`told.plumbing.${extraDepthMm > 0 ? "deeper" : "shallower"}`, { gap });
 }
 
 function whereFeed({ feed }: FlowFigure, { words, figures }: TableKit): string {
@@ -137,7 +137,7 @@ export function feedPlaceTable(feed: FeedTable, { words, figures }: TableKit): T
   return {
     head: [
       words("page.in-water.pace"),
-      ...feed.depthsMm.map((mm) => words("page.in-water.in-depth", { depth: figures.shortDepth(mm) })),
+      ...feed.depthsMm.map((mm) => words("page.rig.one-depth", { depth: figures.shortDepth(mm) })),
     ],
     rows: feed.pacesMs.map((paceMs, row) => [
       figures.pace(paceMs),

@@ -2,9 +2,10 @@ import { shotNamed } from "../../src/core/tackle/shot-groups.ts";
 import { allShot, type GuideStep, type SolvedDepth, type SolvedRig } from "../../src/model/solved.ts";
 import { keyOf } from "../../src/words/words.ts";
 import { InWaterPart } from "./in-water.tsx";
+import type { PageKey } from "./page-words.ts";
 import { PlumbingPart } from "./plumbing.tsx";
 import { type ShotRow, shotRows } from "./shot-groups.ts";
-import type { PageKey, Voice } from "./view.ts";
+import type { Voice } from "./view.ts";
 
 interface DepthProps {
   readonly voice: Voice;
@@ -73,7 +74,7 @@ function ShotTable({ voice, depth }: DepthProps) {
       <caption>{say("rig.shot-caption")}</caption>
       <thead>
         <tr>
-          <th scope="col">{say("rig.shot")}</th>
+          <th scope="col">{say("table.shot")}</th>
           <th scope="col">{say("rig.up-from-hook")}</th>
           <th scope="col">{say("rig.what-for")}</th>
         </tr>
@@ -108,10 +109,10 @@ function GuideTable({ voice, solved, depth }: DepthProps) {
       <caption>{flow ? say("rig.guide-caption-flowing", { flow }) : say("rig.guide-caption")}</caption>
       <thead>
         <tr>
-          <th scope="col">{say("rig.hook-set")}</th>
+          <th scope="col">{say("table.hook-set")}</th>
           <th scope="col">{say("rig.float-does")}</th>
           {flow && <th scope="col">{say("in-water.bait")}</th>}
-          <th scope="col">{say("rig.tip")}</th>
+          <th scope="col">{say("rig.tip-showing")}</th>
         </tr>
       </thead>
       <tbody>
@@ -132,7 +133,7 @@ function GuideTable({ voice, solved, depth }: DepthProps) {
               {run && <td>{run.bait}</td>}
               <td>
                 {step.tipShowingMm === null
-                  ? say(`rig.no-tip-${keyOf(step.state)}`)
+                  ? say(step.state === "lies flat" ? "rig.no-tip-lies-flat" : "rig.no-tip-under")
                   : figures.tip(step.tipShowingMm)}
               </td>
             </tr>
@@ -171,9 +172,9 @@ function TipTable({ voice: { say, figures, told }, depth }: DepthProps) {
         <caption>{say("rig.tip-caption")}</caption>
         <thead>
           <tr>
-            <th scope="col">{say("rig.shot")}</th>
-            <th scope="col">{say("rig.one-fewer")}</th>
-            <th scope="col">{say("rig.one-more")}</th>
+            <th scope="col">{say("table.shot")}</th>
+            <th scope="col">{say("table.one-fewer")}</th>
+            <th scope="col">{say("table.one-more")}</th>
           </tr>
         </thead>
         <tbody>
@@ -181,7 +182,7 @@ function TipTable({ voice: { say, figures, told }, depth }: DepthProps) {
             <tr>
               <th scope="row">{size.replaceAll(" ", "\u00a0")}</th>
               <td>{tip(oneFewerMm, "rig.no-tip-lies-flat")}</td>
-              <td>{tip(oneMoreMm, "rig.no-tip-drags-under")}</td>
+              <td>{tip(oneMoreMm, "rig.no-tip-under")}</td>
             </tr>
           ))}
         </tbody>

@@ -196,9 +196,9 @@ function ShotBox({ view, entry }: { view: View; entry: RigEntry }) {
       <caption class="unseen">{say("fit.your-box")}</caption>
       <thead>
         <tr>
-          <th scope="col">{say("shot.size")}</th>
+          <th scope="col">{say("table.size")}</th>
           <th scope="col">{say("fit.count")}</th>
-          <th scope="col">{say("shot.metal")}</th>
+          <th scope="col">{say("table.metal")}</th>
         </tr>
       </thead>
       <tbody>

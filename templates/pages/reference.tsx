@@ -34,7 +34,7 @@ export function BaitsPage({ view }: { view: View }) {
             <caption class="unseen">{bait.title}</caption>
             <tbody>
               <tr>
-                <th scope="row">{say("baits.mass")}</th>
+                <th scope="row">{say("table.mass")}</th>
                 <td>{figures.statedMass(bait.massG)}</td>
               </tr>
               <tr>

@@ -17,9 +17,9 @@ export function WhatYouNeed({ view, entry, solved }: NeedProps) {
   const { rig } = entry;
   const rows: [string, unknown][] = [
     ...whipRow(view, solved),
-    [say("need.main-line"), lineText(view, rig.mainLine)],
+    [say("table.main-line"), lineText(view, rig.mainLine)],
     [
-      say("need.hook-length"),
+      say("table.hook-length"),
       say("need.hook-length-text", {
         length: figures.gap(rig.hookLengthMm),
         line: lineText(view, rig.hookLine),
@@ -35,7 +35,7 @@ export function WhatYouNeed({ view, entry, solved }: NeedProps) {
       </a>,
     ],
     [
-      say("need.shot"),
+      say("table.shot"),
       <ul class="plain">
         {mostShot(solved).map((alike) => (
           <li>

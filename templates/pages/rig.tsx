@@ -164,7 +164,7 @@ function AtAGlance({ view: { say, figures, told }, solved }: { view: View; solve
         <caption>{say("rig.all-depths")}</caption>
         <thead>
           <tr>
-            <th scope="col">{say("rig.depth")}</th>
+            <th scope="col">{say("table.depth")}</th>
             <th scope="col">{told.measuredFrom(solved)}</th>
             <th scope="col">{say("rig.lock")}</th>
             <th scope="col">{say("rig.down-the-line")}</th>

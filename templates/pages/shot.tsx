@@ -57,7 +57,7 @@ function ScaleTable({ view: { say, figures, library } }: { view: View }) {
         <caption>{say("shot.caption")}</caption>
         <thead>
           <tr>
-            <th scope="col">{say("shot.size")}</th>
+            <th scope="col">{say("table.size")}</th>
             {library.scales.map(({ title }) => (
               <th scope="col">{title}</th>
             ))}
@@ -69,7 +69,7 @@ function ScaleTable({ view: { say, figures, library } }: { view: View }) {
             <tr>
               <th scope="row">{name}</th>
               {masses.map((mass) => (
-                <td>{mass === undefined ? say("shot.not-in-scale") : figures.statedMass(mass)}</td>
+                <td>{mass === undefined ? say("table.blank") : figures.statedMass(mass)}</td>
               ))}
               <td>{differ(masses, figures) ? say("shot.disagree") : ""}</td>
             </tr>
@@ -102,8 +102,8 @@ function TubTable({ view: { say, figures, library } }: { view: View }) {
         <caption>{title}</caption>
         <thead>
           <tr>
-            <th scope="col">{say("shot.size")}</th>
-            <th scope="col">{say("shot.metal")}</th>
+            <th scope="col">{say("table.size")}</th>
+            <th scope="col">{say("table.metal")}</th>
             <th scope="col">{say("shot.mass")}</th>
           </tr>
         </thead>

@@ -7,16 +7,12 @@ import type { SolvedDepth, SolvedRig } from "../../src/model/solved.ts";
 import type { Figures } from "../../src/words/figures.ts";
 import type { RigTexts } from "../../src/words/rig-texts.ts";
 import type { TextPart, WaterText } from "../../src/words/water-text.ts";
-import type { WordKeyIn, WordValue } from "../../src/words/words.ts";
-
-/** A fixed word of the pages, by its key below `page.`. */
-export type PageKey = WordKeyIn<"page">;
+import type { Say } from "./page-words.ts";
 
 /** What parts of pages need to speak; the browser has it too. */
 export interface Voice {
   readonly figures: Figures;
-  /** A fixed word of the pages: the key is looked up below `page.`. */
-  readonly say: (key: PageKey, values?: Readonly<Record<string, WordValue>>) => string;
+  readonly say: Say;
   /** What the core found, as a sentence. */
   readonly reason: (finding: Finding) => string;
   /** What is said of a rig in more than one place. */

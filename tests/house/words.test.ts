@@ -10,6 +10,27 @@ const root = join(import.meta.dirname, "../..");
 const tree = parse(readFileSync(join(root, "content/words/en.yaml"), "utf8")) as WordTree;
 const keys = sentences(tree).map(([key]) => key);
 
+/** Parts that keep words of their own, so that what reads as elsewhere is no copy there. */
+const ownWords = {
+  "card.": "a card's labels are as short as its paper",
+  "drawing.": "a picture's labels stand with the picture",
+  "page.menu.": "the menu may say less than the title of the page it leads to",
+  "sheet.": "a sheet's labels stand in columns of plain text",
+};
+
+/** What else may stand under two keys, and why it means two things. */
+const twoMeanings = {
+  Bait: "what the rig asks for, and a column of the list of baits",
+  Fish: "the page of fish, and the column of fish beside their line",
+  Floats: "the page of floats, and the row of a kit",
+  Page: "what kind of thing was found, and the number at a sheet's foot",
+  Search: "the page, and what its button does",
+  "Spread bulk": "a rig's pattern, and a way to hang the same shot; each list is told whole",
+  "Tip showing then": "a field to fill in, and a figure of a float",
+  "lies flat": "a state, a run and a sign of the plummet; each list is told whole",
+  Depth: "a field to fill in, and the head of a column",
+};
+
 const code = ["src", "templates"]
   .flatMap((folder) =>
     readdirSync(join(root, folder), { recursive: true, encoding: "utf8" }).map((path) =>
@@ -45,5 +66,14 @@ describe("the words file", () => {
     const asks = (key: string) => plainTexts.has(key) || own.some((pattern) => pattern.test(key));
     const used = (key: string) => asks(key) || (key.startsWith("page.") && asks(key.slice("page.".length)));
     expect(keys.filter((key) => !key.startsWith("reason.") && !used(key))).toEqual([]);
+  });
+
+  it("says nothing under two keys that means one thing", () => {
+    const shared = sentences(tree).filter(
+      ([key]) => !Object.keys(ownWords).some((part) => key.startsWith(part)),
+    );
+    const keysOf = new Map<string, string[]>();
+    for (const [key, said] of shared) keysOf.set(said, [...(keysOf.get(said) ?? []), key]);
+    expect([...keysOf].filter(([said, found]) => found.length > 1 && !(said in twoMeanings))).toEqual([]);
   });
 });

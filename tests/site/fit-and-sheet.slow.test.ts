@@ -213,7 +213,7 @@ function expected(sheet: Sheet, units: UnitChoice): Awaited<ReturnType<typeof sh
   const rows = shotRows({ lineShot: lineShot!, lockShot: lockShot! });
   const used = new Map(sheet.shot.map(({ size, massG }) => [size, massG]));
   const lightest = [...used].sort(([, a], [, b]) => a - b).slice(0, 3);
-  const tip = (mm: number | null) => (mm === null ? words("page.rig.no-tip-drags-under") : figures.tip(mm));
+  const tip = (mm: number | null) => (mm === null ? words("page.rig.no-tip-under") : figures.tip(mm));
   return {
     key: [figures.depth(sheet.floatToHookCm * 10), figures.tip(sheet.tipAsSetMm), figures.mass(sheet.massG)],
     loads: rows.map(({ shots }) => figures.shot(shots)),
@@ -237,7 +237,7 @@ function expected(sheet: Sheet, units: UnitChoice): Awaited<ReturnType<typeof sh
       if (extraDepthCm === null) return words("page.in-water.not-kept");
       if (Math.abs(extraDepthCm) < 0.5) return words("page.in-water.as-set");
       const gap = figures.shortGap(Math.abs(extraDepthCm) * 10);
-      return words(`page.in-water.set-${extraDepthCm > 0 ? "deeper" : "shallower"}`, { gap });
+      return words(`told.plumbing.${extraDepthCm > 0 ? "deeper" : "shallower"}`, { gap });
     }),
   };
 }

@@ -48,7 +48,7 @@ export function rigLabels(
       about: "clearance",
       fromHookMm: -1,
       toHookMm: -1,
-      runs: [{ text: words("drawing.rig.clear", { gap: together(figures.shortGap(-overdepthMm)) }) }],
+      runs: [{ text: words("figures.off-the-bed", { gap: together(figures.shortGap(-overdepthMm)) }) }],
     });
   if (choice === "full") labels.push(...fullLabels(rig, depth, floatToHookMm, groups, kit));
   return labels.sort((a, b) => a.fromHookMm - b.fromHookMm);

@@ -108,15 +108,15 @@ async function gaugeFile(shot: readonly Shot[], scale: string, press: Press): Pr
     return {
       size: unbroken(size),
       mass: unbroken(figures.statedMass(massG)),
-      metal: words(`card.metal.${metal}`),
+      metal: words(`metal.${metal}`),
       across,
       diameterMm,
       alt: words("handout.gauge.alt", { size, across }),
     };
   });
-  const head = (["size", "mass", "metal", "across", "disc"] as const).map((key) =>
-    words(`handout.gauge.${key}`),
-  );
+  const head = (
+    ["table.size", "table.mass", "table.metal", "handout.gauge.across", "handout.gauge.disc"] as const
+  ).map((key) => words(key));
   const lines = [words("handout.gauge.how", { scale })];
   const page = await layOutPage(title, lines, GaugeTable({ head, rows }), press);
   const listed = words("printable.shot-gauge");

@@ -31,7 +31,7 @@ describe.each(flowing.map((rig) => [rig.id, rig] as const))("the drawing of %s",
     const gap = figures.shortGap(hang.offBedMm);
     expect(hang.offBedMm).toBeGreaterThan(0);
     expect(drawing.description).toContain(words("drawing.rig.off-bed", { gap }));
-    expect(drawingText(drawing).replaceAll("\u00a0", " ")).toContain(words("drawing.rig.clear", { gap }));
+    expect(drawingText(drawing).replaceAll("\u00a0", " ")).toContain(words("figures.off-the-bed", { gap }));
   });
 
   it("says at which pace, how it is held, and how far its bait leads or trails", () => {
