@@ -61,7 +61,7 @@ function BuiltCards({ view, entry }: { view: View; entry: RigEntry }) {
 
 function OnThisPage({ view: { say } }: { view: View }) {
   const parts = [
-    ["depths", say("rig.your-water")],
+    ["depths", say("fit.your-water")],
     ["fit", say("fit.short-title")],
     ["need", say("need.title")],
     ["make", say("make.title")],

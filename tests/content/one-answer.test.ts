@@ -69,3 +69,16 @@ test("a step to find the depth starts at a metre", () => {
   expect(places(/\bbig steps?\b[^.]*\b\d+ cm/gi)).toEqual([]);
   expect(places(/a whole metre deeper/gi).length).toBeGreaterThanOrEqual(1);
 });
+
+test("for plumbing the two lightest of the locking shot stay on, not the lightest of each group", () => {
+  const told = places(/[^.]*\blightest\b[^.]*\blocking shot\b|[^.]*\blocking shot\b[^.]*\blightest\b/gi);
+  expect(told.length).toBeGreaterThanOrEqual(2);
+  for (const { name, found } of told.filter(({ name }) => name.startsWith("lessons")))
+    expect(found, name).toMatch(/\btwo lightest\b/);
+});
+
+test("a pinch of maggots, 3 ml of the three thousand in an imperial pint, is about fifteen", () => {
+  const told = places(/(?:\bpinch is about|\bpinch of maggots, about|\bPinch each time, about) ([\w-]+)/gi);
+  expect(told.length).toBeGreaterThanOrEqual(3);
+  for (const { name, found } of told) expect(found, name).toMatch(/fifteen$/);
+});
