@@ -103,7 +103,7 @@ describe("choosing the shot", () => {
     ["used-up compartments", tradeTub({ AAA: 0 }), 1, "loading.no-shot"],
     ["a capacity smaller than hook and bait", tradeTub({ AAA: 1 }), -0.2, "loading.bad-target"],
     ["no figure", tradeTub({ AAA: 1 }), Number.NaN, "beyond-reckoning"],
-    ["more than any float carries", tradeTub({ AAA: 1 }), 1e6, "loading.bad-target"],
+    ["more than any float carries", tradeTub({ AAA: 1 }), 51, "loading.bad-target"],
     ["a shot without weight", [{ ...tradeShot("AAA"), massG: 0, count: 1 }], 1, "loading.bad-shot"],
     ["a count below nothing", [{ ...tradeShot("AAA"), count: -1 }], 1, "loading.bad-shot"],
     [
@@ -185,6 +185,16 @@ describe("choosing the shot", () => {
 });
 
 describe("the lock", () => {
+  it("takes only the sizes that it may", () => {
+    const tub = tradeTub({ AAA: 4, BB: 4, "No 4": 8 });
+    const lock = (sizes?: readonly string[]) => {
+      const found = lockFor(tub, [], pullG(1.6, "lead", water), water, sizes);
+      return found.ok ? names(found.value.shot) : found.findings;
+    };
+    expect(lock()).toEqual(["AAA", "AAA"]);
+    expect(lock(["BB", "No 4"])).toEqual(["BB", "BB", "BB", "BB"]);
+  });
+
   it("carries what the line leaves, out of what the line leaves in the tub", () => {
     const tub = tradeTub({ BB: 4, "No 4": 4, "No 8": 6 }, "lead");
     const onLine = [tradeShot("No 4", "lead"), tradeShot("No 8", "lead")];

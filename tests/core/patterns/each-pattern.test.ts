@@ -93,6 +93,18 @@ describe("bulk", () => {
     expect(totalPullG(most, water)).toBeLessThanOrEqual(waggler.linePullMaxG + 1e-9);
   });
 
+  it("leaves out sizes lighter than the heaviest shot below it, be that a dropper", () => {
+    const light: PatternSpec = { ...spec, sizes: ["No 6", "No 10"] };
+    expect(
+      placed(light, stick)
+        .slice(3)
+        .map(({ size }) => size),
+    ).not.toContain("No 10");
+    expect(placePattern(light, stick).findings).toContainEqual(
+      expect.objectContaining({ code: "pattern.size-left-out", values: { size: "No 10", below: "No 8" } }),
+    );
+  });
+
   it("warns where a single shot is all of it", () => {
     // A tenth of 1.6 g: one No 4 of 0.2 g is too much, a No 6 alone comes nearest.
     const alone: PatternSpec = { ...spec, sizes: ["No 4", "No 6"], share: 0.1 };
