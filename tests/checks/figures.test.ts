@@ -36,7 +36,7 @@ describe("typed figures", () => {
     const { rigs, figures } = checkedOf({});
     const { draughtMm, floatToHookMm } = rigs[0]!.depths[1]!;
     const draught = figures.gap(draughtMm).split(" (")[0]!;
-    const line = figures.depth(floatToHookMm).split(" (")[0]!;
+    const line = figures.gap(floatToHookMm).split(" (")[0]!;
     // Depths of 1 m and 1.5 m have the same draught, and the first is named.
     expect(told(`The draught is ${draught} there. ${link}`)).toMatchObject([
       { figure: draught, directive: expect.stringContaining("of=draught") },
@@ -49,7 +49,7 @@ describe("typed figures", () => {
     ]);
     expect(told(`Float to hook is ${line} there.`)).toEqual([]);
     expect(told(`The rod is ${line} long. ${link}`)).toEqual([]);
-    expect(told(`Float to hook is 9.99 m there. ${link}`)).toEqual([]);
+    expect(told(`Float to hook is 999 cm there. ${link}`)).toEqual([]);
   });
 });
 
