@@ -64,6 +64,11 @@ describe("quantities in the forms people type", () => {
     expect(value("pace", "10 yd in 25 s")).toBeCloseTo(0.36576, 9);
     expect(value("pace", "30 cm in 6 s")).toBeCloseTo(0.05, 12);
     expect(value("pace", "0.4 m/s")).toBe(0.4);
+    expect(value("pace", "30 cm/s")).toBeCloseTo(0.3, 12);
+    expect(value("pace", "3.6 km/h")).toBeCloseTo(1, 12);
+    // NIST SP 811, appendix B.8.
+    expect(value("pace", "2 ft/s")).toBeCloseTo(2 * 0.3048, 12);
+    expect(value("pace", "1 mph")).toBeCloseTo(0.44704, 12);
   });
 
   it("reads densities and shares", () => {

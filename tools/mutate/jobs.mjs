@@ -44,7 +44,11 @@ function worker(env) {
     });
   const stop = () => {
     child?.removeAllListeners();
-    if (child) process.kill(-child.pid, "SIGKILL");
+    try {
+      if (child) process.kill(-child.pid, "SIGKILL");
+    } catch {
+      // It has ended by itself.
+    }
     child = undefined;
   };
   stops.add(stop);

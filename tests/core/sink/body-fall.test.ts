@@ -3,7 +3,6 @@ import {
   type Body,
   fallTimeS,
   shotBody,
-  sinkerOf,
   terminalFallMs,
   timedFallMs,
 } from "../../../src/core/sink/body-fall.ts";
@@ -45,8 +44,9 @@ test.each([
 test("from rest, under a constant drag coefficient, depth and time follow the closed form", () => {
   // v = v∞ tanh(g′t/v∞), so depth = v∞²/g′ · ln cosh(g′t/v∞).
   const body: Body = { massG: 0.15, densityKgM3: 1200, fallMs: 0.19 };
-  const { weightUn, movedMassG } = sinkerOf(body, cold);
-  const gMmS2 = weightUn / movedMassG;
+  // A ball moves half of the water that it pushes aside with it. Source: Lamb, Hydrodynamics, 6th edition, article 92.
+  const water = waterDensityKgM3(cold);
+  const gMmS2 = (9806.65 * (1200 - water)) / (1200 + water / 2);
   for (const t of [0.02, 0.05, 0.1, 0.3, 1, 5]) {
     const depthMm = (190 ** 2 / gMmS2) * Math.log(Math.cosh((gMmS2 * t) / 190));
     expect(Math.abs(value(fallTimeS(body, depthMm, cold)) / t - 1)).toBeLessThan(1e-4);

@@ -3,7 +3,13 @@ import type { Item, PathItem } from "../../../src/drawing/model.ts";
 import { moved, type PaperSide, type Placed, placing } from "../../../src/layout/paper.ts";
 import { paperSizes, unprintableMm } from "../../../src/print/sheets/paper-sizes.ts";
 import { type Card, sheets, turnings } from "../../../src/print/sheets/sheet.ts";
-import { checkBar, cornerMarks, cropMark, cropMarks } from "../../../src/print/sheets/sheet-marks.ts";
+import {
+  checkBar,
+  cornerMarks,
+  cropMark,
+  cropMarks,
+  foldMarks,
+} from "../../../src/print/sheets/sheet-marks.ts";
 
 /** 3 mm of laminating film round each card, as much as a laminator needs to seal it. Common practice, no source. */
 const apartMm = 2 * 3;
@@ -191,6 +197,21 @@ test("more cards than a sheet takes go on more sheets, front and back in turn", 
   expect(sides.map((side) => side.parts.filter(isFace).length)).toEqual([8, 8, 3, 3]);
 });
 
+test("papers have the sizes of their standards", () => {
+  // ISO 216:2007; ANSI/ASME Y14.1 for Letter, which is 8.5 × 11 in of 25.4 mm.
+  const sizes = Object.entries(paperSizes).map(([name, { widthMm, heightMm }]) => [name, widthMm, heightMm]);
+  expect(sizes.sort()).toEqual(
+    [
+      ["A4", 210, 297],
+      ["A5", 148, 210],
+      ["A6", 105, 148],
+      ["A7", 74, 105],
+      ["Letter", 215.9, 279.4],
+      ["half Letter", 139.7, 215.9],
+    ].sort(),
+  );
+});
+
 test("no cards make no sheet", () => {
   expect(sheets([], paperSizes.A4, "fold", "apart", notes)).toEqual([]);
 });
@@ -227,6 +248,21 @@ describe("marks", () => {
       const y = (steps(mark)[0] as [string, number, number])[2];
       expect([x + 3, y]).not.toEqual([middle.xMm, middle.yMm]);
     }
+  });
+
+  test("fold marks stand at both ends of the fold, outside a card that lies apart and inside one that does not", () => {
+    const card = { xMm: 10, yMm: 20, widthMm: 100, heightMm: 50 };
+    const places = (inside: boolean) =>
+      steps(foldMarks([card], inside)[0]!).map((step) => step.slice(1) as [number, number]);
+    for (const inside of [false, true]) {
+      const [above, aboveEnd, below, belowEnd] = places(inside);
+      for (const [x] of places(inside)) expect(x).toBe(10 + 100 / 2);
+      // The same at either end.
+      expect(above![1] - 20).toBeCloseTo(20 + 50 - belowEnd![1], 9);
+      expect(aboveEnd![1] - 20).toBeCloseTo(20 + 50 - below![1], 9);
+    }
+    for (const [, y] of places(false)) expect(y < 20 || y > 70).toBe(true);
+    for (const [, y] of places(true)) expect(y >= 20 && y <= 70).toBe(true);
   });
 
   test("the check bar is 100 mm", () => {
