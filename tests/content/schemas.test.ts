@@ -18,10 +18,13 @@ import {
   baitSchema,
   floatSchema,
   hooksSchema,
+  kitSchema,
   scaleSchema,
   tubSchema,
 } from "../../src/content/schema/tackle-schema.ts";
 import { readYaml } from "../../src/content/yaml-source.ts";
+import type { Message } from "../../src/model/message.ts";
+import { validValue } from "./valid-value.ts";
 
 const schemas = {
   guideSchema,
@@ -37,9 +40,20 @@ const schemas = {
   baitSchema,
   floatSchema,
   hooksSchema,
+  kitSchema,
   scaleSchema,
   tubSchema,
 };
+
+const read = (schema: z.ZodType, data: unknown) =>
+  readSchema(schema, readYaml(stringify(data), "content/any.yaml"));
+
+function expectTold(messages: readonly Message[]): void {
+  for (const message of messages) {
+    expect(message.place.line).toBeGreaterThan(0);
+    expect(worded(message).reason).not.toMatch(/undefined|\[object/);
+  }
+}
 
 /** Keys that a schema has somewhere, and names that mean something to a program. */
 const keysOf = (schema: object): string[] =>
@@ -102,17 +116,36 @@ describe("whatever a file holds is a value of its schema, or messages with their
   it.each(Object.entries(schemas))("%s", (_, schema) => {
     fc.assert(
       fc.property(anyOf(schema), (data) => {
-        const { value, messages } = readSchema(
-          schema as z.ZodType,
-          readYaml(stringify(data), "content/any.yaml"),
-        );
+        const { value, messages } = read(schema, data);
         expect(value === undefined).toBe(messages.length > 0);
-        for (const message of messages) {
-          expect(message.place.line).toBeGreaterThan(0);
-          expect(worded(message).reason).not.toMatch(/undefined|\[object/);
-        }
+        expectTold(messages);
       }),
       { seed: 14, numRuns: 150 },
+    );
+  });
+});
+
+describe("what a schema asks for is read, all of it, and one thing wrong in it is told", () => {
+  it.each(Object.entries(schemas))("%s", (_, schema) => {
+    /** What no schema takes, and nothing at all. */
+    const wrong = fc.constantFrom({ "no-such-key": [[]] }, undefined);
+    fc.assert(
+      fc.property(validValue(schema), wrong, fc.nat(), (data, put, number) => {
+        expect(read(schema, data).messages, stringify(data)).toEqual([]);
+        const withChange = (change: Record<string, unknown>) =>
+          Array.isArray(data)
+            ? data.map((entry, at) => (at === number % data.length ? { ...entry, ...change } : entry))
+            : { ...(data as object), ...change };
+        const holder = Array.isArray(data) ? data[number % data.length] : data;
+        const needed = Object.keys(holder ?? {}).filter(
+          (key) => read(schema, withChange({ [key]: undefined })).value === undefined,
+        );
+        if (needed.length === 0) return;
+        const { value, messages } = read(schema, withChange({ [needed[number % needed.length]!]: put }));
+        expect(value).toBeUndefined();
+        expectTold(messages);
+      }),
+      { seed: 14, numRuns: 100 },
     );
   });
 });

@@ -2,9 +2,8 @@ import { z } from "zod";
 import { metals } from "../../core/tackle/shot.ts";
 import { limits } from "../../model/limits.ts";
 import { unitChoices } from "../../model/unit-choice.ts";
+import { date } from "./date-schema.ts";
 import { length, mass, massOrNone, temperature } from "./quantity-schema.ts";
-
-const isoDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/, "write the date as 2026-11-20");
 
 /** A BCP 47 tag: it says how numbers are written, and screen readers speak by it. */
 const languageTag = () =>
@@ -68,7 +67,7 @@ export const guideSchema = z.strictObject({
     "allowed-up-to": massOrNone(),
     "allowed-above": mass().optional(),
     source: z.string(),
-    checked: isoDate,
+    checked: date(),
   }),
   rules: z
     .record(
@@ -86,6 +85,6 @@ export const guideSchema = z.strictObject({
   salinity: z.number().min(0).max(42).default(0),
   paper: z.enum(["A4", "Letter"]).default("A4"),
   "rod-length": length(),
-  edition: isoDate,
+  edition: date(),
   library: librarySchema.prefault({}),
 });

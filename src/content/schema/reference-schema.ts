@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { bases } from "../../core/basis.ts";
+import { date } from "./date-schema.ts";
 import { mass, share } from "./quantity-schema.ts";
 
 /** A word that can be an anchor and be found in a text. */
@@ -31,7 +32,7 @@ export const troublesSchema = z.array(
 /** `content/changes.yaml`: what is new in the guide, for those who follow it. */
 export const changesSchema = z.array(
   z.strictObject({
-    date: z.string().regex(/^\d{4}-\d{2}-\d{2}$/, "write the date as 2026-11-20"),
+    date: date(),
     title: z.string(),
     summary: z.string(),
     page: z
