@@ -30,7 +30,7 @@ describe("what a sentence says of bait and bed", () => {
   });
 });
 
-/** The plain rig, fished in 1 m and 1.5 m, with its setting and some of its words changed. */
+/** The plain rig, fished in 1 m and 1.5 m, or deeper where it is set up in the water, with its setting and some of its words changed. */
 function rig({ set = "", title = "Plain rig", purpose = "A rig for tests.", note = "", notes = "Notes." }) {
   const text = contentWith()
     ["rigs/plain.md"]!.replace("title: Plain rig", `title: ${title}`)
@@ -38,18 +38,20 @@ function rig({ set = "", title = "Plain rig", purpose = "A rig for tests.", note
     .replace("every: 45 s", `every: 45 s, note: "${note}"`)
     .replace("depths:", `${set}depths:`)
     .replace("Notes.", notes);
-  return { "rigs/plain.md": text };
+  return { "rigs/plain.md": set === up ? deeper(text) : text };
 }
 
 const over = "setting: over depth\noverdepth: 5 cm\n";
 const off = "setting: off bottom\noverdepth: -5 cm\n";
-const up = "setting: up in the water\noverdepth: -50 cm\n";
+/** Half way down in 2 m, two thirds in 3 m. */
+const up = "setting: up in the water\noverdepth: -1 m\n";
+const deeper = (text: string) => text.replace("depths: [1 m, 1.5 m]", "depths: [2 m, 3 m]");
 const told = (changes: Parameters<typeof rig>[0]) => toldBy(baitInNote, rig(changes));
 
 describe("what a note says of the bait in still water", () => {
   it.each([
     ["a bait on the bed", { set: over, notes: "The bait lies on the bed." }],
-    ["its own share of the depth", { set: up, notes: "In 1 m of water the bait hangs half way down." }],
+    ["its own share of the depth", { set: up, notes: "In 2 m of water the bait hangs half way down." }],
   ])("may be %s", (_, changes) => {
     expect(told(changes)).toEqual([]);
   });
@@ -66,7 +68,7 @@ describe("what a note says of the bait in still water", () => {
   });
 
   it.each([
-    ["another share of the depth", { set: up, notes: "In 1.5 m of water the bait hangs half way down." }],
+    ["another share of the depth", { set: up, notes: "In 3 m of water the bait hangs half way down." }],
     ["a share that is so in one of its depths alone", { set: up, notes: "The bait hangs half way down." }],
     ["another place, in the purpose", { set: off, purpose: "Keep a bait on the bed." }],
     ["another place, in the note on feed", { set: off, note: "The bait lies on the bottom." }],

@@ -92,20 +92,23 @@ describe.each(["kill", "torn"])("a build whose process ends at some step (%s)", 
   });
 });
 
-it("a build that is asked to stop at some step leaves an output whole and nothing beside it", async () => {
-  const old = await withOldOutput();
-  const steps = stepsOf((await trial(old).build("new")).stdout);
-  const left = new Set<string | undefined>();
-  for (let at = 1; at <= steps; at++) {
-    const { folder, out, build, title, state } = trial(old);
-    await build("new", "stop", at);
-    expectWhole(out);
-    left.add(title());
-    expect(readdirSync(folder), `step ${at}`).toEqual(["out"]);
-    expect(state(), `step ${at}`).toEqual([]);
-  }
-  expect([...left].sort()).toEqual(["new", "old"]);
-});
+it.each(["stop", "stop twice"])(
+  "a build that is asked to %s at some step leaves an output whole and nothing beside it",
+  async (fault) => {
+    const old = await withOldOutput();
+    const steps = stepsOf((await trial(old).build("new")).stdout);
+    const left = new Set<string | undefined>();
+    for (let at = 1; at <= steps; at++) {
+      const { folder, out, build, title, state } = trial(old);
+      await build("new", fault, at);
+      expectWhole(out);
+      left.add(title());
+      expect(readdirSync(folder), `step ${at}`).toEqual(["out"]);
+      expect(state(), `step ${at}`).toEqual([]);
+    }
+    expect([...left].sort()).toEqual(["new", "old"]);
+  },
+);
 
 it("a build whose process ends at some step never brings back half of an old output, though the new one be taken away", async () => {
   const old = await withOldOutput();
@@ -162,7 +165,11 @@ it("a build that another one comes before at the last moment gives way until tha
   }
 });
 
-describe("a clearing up whose process ends at some step", () => {
+describe.each([
+  ["ends", "kill"],
+  ["is asked to stop", "stop"],
+  ["is asked to stop twice", "stop twice"],
+])("a clearing up whose process %s at some step", (_, fault) => {
   it("is taken up by the next one", async () => {
     const old = await withOldOutput();
     /** A build that was stopped between the two moves of its swap; found by trying each step. */
@@ -179,7 +186,8 @@ describe("a clearing up whose process ends at some step", () => {
     expect(steps).toBeGreaterThan(5);
     for (let at = 1; at <= steps; at++) {
       const { folder, out, clear, title } = await stopped();
-      expect(await clear("kill", at), `step ${at}`).toMatchObject({ code: null });
+      const { code } = await clear(fault, at);
+      if (fault === "kill") expect(code, `step ${at}`).toBe(null);
       expect(await clear(), `step ${at}`).toMatchObject({ code: 0 });
       expectWhole(out);
       expect(title(), `step ${at}`).toBe("new");

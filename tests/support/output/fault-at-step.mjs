@@ -1,5 +1,6 @@
 // Loaded before a program: counts its steps on the disk and lets one of them, or all from there on, go wrong.
-// FAULT says how: kill (dead before the step), stop (asked to stop, before the step), torn (dead in the middle of it), spoil (where an output comes into its
+// FAULT says how: kill (dead before the step), stop (asked to stop, before the step), stop twice (and asked once more
+// before the step after it), torn (dead in the middle of it), spoil (where an output comes into its
 // place, somebody changes it), rival (where a folder is made, somebody else makes RIVAL first), or the code of an error,
 // once, or with a + behind it from then on. FAULT_AT says at which step; the number of steps is printed in the end.
 import fs from "node:fs";
@@ -25,7 +26,9 @@ for (const name of [
   fs[name] = (path, ...more) => {
     steps++;
     if (steps === Number(FAULT_AT) && FAULT === "kill") die();
-    if (steps === Number(FAULT_AT) && FAULT === "stop") process.kill(process.pid, "SIGTERM");
+    const asked = steps - Number(FAULT_AT);
+    if ((FAULT === "stop" || FAULT === "stop twice") && asked === 0) process.kill(process.pid, "SIGINT");
+    if (FAULT === "stop twice" && asked === 1) process.kill(process.pid, "SIGINT");
     if (steps === Number(FAULT_AT) && FAULT === "torn") {
       const [content, ...options] = more;
       if (name === "writeFileSync" || name === "appendFileSync")
