@@ -69,7 +69,11 @@ export interface Row {
   readonly block: GroupItem | undefined;
   /** A heading: never the last on a page. */
   readonly heading: boolean;
+  /** A picture with its caption, or several abreast. */
+  readonly picture: boolean;
   readonly table?: GroupItem;
+  /** How far below its place in the column it goes, where it has changed places with a picture [mm]. */
+  readonly shiftMm?: number;
 }
 
 /** Letters of neighbouring lines may reach into each other by this much [mm]. */
@@ -105,6 +109,7 @@ function rowOf(chunk: Chunk): Row {
     chunks: [chunk],
     block: path[path.length - 1],
     heading: /^H[1-3]$/.test(role),
+    picture: role === "Sect" || role === "Figure",
     ...(table && { table }),
   };
 }

@@ -11,8 +11,10 @@ import type { PageRows, TableHead } from "./paginate.ts";
 export function composePages(pages: readonly PageRows[], name: string): Item[][] {
   const broken = brokenGroups(pages, name);
   return pages.map(({ rows, repeatedHead }) => {
-    const byMm = (repeatedHead?.heightMm ?? 0) - (rows[0]?.topMm ?? 0);
-    const body = rows.flatMap((row) => row.chunks).map((chunk) => ({ chunk, byMm }));
+    const topMm = (repeatedHead?.heightMm ?? 0) - (rows[0]?.topMm ?? 0);
+    const body = rows.flatMap(({ chunks, shiftMm = 0 }) =>
+      chunks.map((chunk) => ({ chunk, byMm: topMm + shiftMm })),
+    );
     const head = headItems(repeatedHead);
     return [...(head.length > 0 ? [asArtifact(head)] : []), ...regroup(body, 0, broken)];
   });

@@ -1,5 +1,7 @@
 import type { GroupItem } from "../../drawing/model.ts";
 import type { Row } from "./chunks.ts";
+import { withTextBeforePicture } from "./fill-page.ts";
+import { mayCut } from "./may-cut.ts";
 
 /** The rows of a page; a table that goes on from the page before has its head repeated above them. */
 export interface PageRows {
@@ -13,22 +15,26 @@ export interface TableHead {
   readonly heightMm: number;
 }
 
-/** Lines of a paragraph, or rows of a table, that stay together at either side of a cut (common practice, no source). */
-const leastLines = 2;
-
 /**
  * Cuts a column into pages: headings keep with what follows, at least two lines of a paragraph and two rows of a table
- * stand on either side of a cut, tables repeat their head. A row taller than a page gets one of its own and is the caller's to report.
+ * stand on either side of a cut, tables repeat their head. Where a picture that does not fit would leave much of a page
+ * empty, text that follows it goes before it. A row taller than a page gets one of its own and is the caller's to report.
  */
-export function paginate(rows: readonly Row[], pageHeightMm: number): PageRows[] {
+export function paginate(column: readonly Row[], pageHeightMm: number): PageRows[] {
   const pages: PageRows[] = [];
-  const heads = tableHeads(rows);
+  const heads = tableHeads(column);
+  let rows = column;
   let start = 0;
   while (start < rows.length) {
     const head = continuedHead(rows, start, heads);
     const roomMm = pageHeightMm - (head?.heightMm ?? 0);
     const full = firstBeyond(rows, start, roomMm);
     const cut = goodCut(rows, start, full);
+    const filled = withTextBeforePicture(rows, start, cut, roomMm);
+    if (filled) {
+      rows = filled;
+      continue;
+    }
     pages.push({ rows: rows.slice(start, cut), ...(head && { repeatedHead: head }) });
     start = cut;
   }
@@ -64,21 +70,4 @@ function goodCut(rows: readonly Row[], start: number, full: number): number {
     if (cut === rows.length || mayCut(rows, cut)) return cut;
   }
   return full;
-}
-
-function mayCut(rows: readonly Row[], cut: number): boolean {
-  const above = rows[cut - 1]!;
-  const below = rows[cut]!;
-  if (above.heading) return false;
-  if (above.block === undefined || above.block !== below.block) return true;
-  const headLines = above.table ? 1 : 0;
-  const linesAbove = linesOfBlock(rows, cut - 1, -1) - headLines;
-  return linesAbove >= leastLines && linesOfBlock(rows, cut, 1) >= leastLines;
-}
-
-function linesOfBlock(rows: readonly Row[], from: number, step: 1 | -1): number {
-  const { block } = rows[from]!;
-  let count = 0;
-  for (let at = from; rows[at]?.block === block && rows[at] !== undefined; at += step) count += 1;
-  return count;
 }

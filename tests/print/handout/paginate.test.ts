@@ -107,6 +107,41 @@ describe("pages", () => {
     expect(JSON.stringify(columns[1])).toContain("circle");
   });
 
+  test("fill up before a picture that does not fit with the text behind it", () => {
+    const items = [
+      block("P", 6, ["a", "a", "b"]),
+      group("Sect", [group("Figure", [{ kind: "circle", cxMm: 10, cyMm: 46, radiusMm: 20, fill: "ink" }])]),
+      block("P", 76, ["c", "d", "e", "f", "g", "h", "i", "j"]),
+    ];
+    const rows = rowsOf(chunksOf(items, fonts));
+    const columns = composePages(paginate(rows, 60), "test");
+    // Six lines fit below the three, and the picture has room for the other two.
+    expect(columns.map(words)).toEqual([
+      ["a", "a", "b", "c", "d", "e", "f", "g", "h"],
+      ["i", "j"],
+    ]);
+    expect(JSON.stringify(columns[0])).not.toContain("circle");
+    expect(JSON.stringify(columns[1])).toContain("circle");
+    const [first, second] = columns.map((column) => baselines(column));
+    // As far below each other as in the column: the text below the text as it was below the picture, 10 mm.
+    expect(first!.slice(4).map((y, i) => y - first![i + 3]!)).toEqual(
+      [6, 6, 6, 6, 6].map((gap) => expect.closeTo(gap, 9)),
+    );
+    expect(second![1]! - second![0]!).toBeCloseTo(6, 9);
+    // The lines behind the picture follow it as the first of them did: 10 mm below its foot, which is 40 mm down.
+    expect(second![0]).toBeCloseTo(50, 9);
+  });
+
+  test("keep text behind a picture that leads to another, and headings and tables", () => {
+    const circle = (cyMm: number): GroupItem =>
+      group("Sect", [group("Figure", [{ kind: "circle", cxMm: 10, cyMm, radiusMm: 24, fill: "ink" }])]);
+    const pages = (behind: readonly Item[]) =>
+      pagesOf([block("P", 6, ["a", "b"]), circle(40), ...behind], 60)[0];
+    expect(pages([block("P", 74, ["c", "d"]), circle(110)])).toEqual(["a", "b"]);
+    expect(pages([block("H2", 74, ["c"]), block("P", 80, ["d", "e"])])).toEqual(["a", "b"]);
+    expect(pages([block("P", 74, ["c", "d"]), block("H2", 86, ["e"])])).toEqual(["a", "b", "c", "d"]);
+  });
+
   test("begin at the top", () => {
     const pages = paginate(rowsOf(chunksOf([block("P", 6, letters(20))], fonts)), 60);
     const [, second] = composePages(pages, "test");
