@@ -3,7 +3,7 @@ import type { Finding } from "../../src/core/finding.ts";
 import { moveFloat, variantsOf } from "../../src/core/float/moved-float.ts";
 import { pullG, type Shot } from "../../src/core/tackle/shot.ts";
 import type { Rig } from "../../src/model/rig.ts";
-import type { SolvedDepth, SolvedRig } from "../../src/model/solved.ts";
+import { allShot, type SolvedDepth, type SolvedRig } from "../../src/model/solved.ts";
 import { solveRig } from "../../src/solve/solve-rig.ts";
 import { floatAtRest, type Hung, type Stands } from "../support/still-float.ts";
 import { randomStillRigs, shippedStillRigs } from "../support/still-rigs.ts";
@@ -225,6 +225,26 @@ function expectLock({ rig }: SolvedRig, depth: SolvedDepth, what: string) {
   count("lock in two groups");
 }
 
+/** What the rig is made up from: no more shot than are in the tub, the lock that was asked for, and so few kept for plumbing. */
+function expectMakeUp({ rig }: SolvedRig, depth: SolvedDepth, what: string) {
+  const all = allShot(depth);
+  for (const { size, metal, count: had } of rig.tub) {
+    const used = all.filter((one) => one.size === size && one.metal === metal).length;
+    expect(used, `${what}, ${size}`).toBeLessThanOrEqual(had);
+  }
+  if (depth.lockShot.length === 0) return;
+  const linePullG = pullOf(rig, depth.lineShot);
+  const forShotG = depth.pullG + depth.sparePullG;
+  // The one shot of a lift rig pulls what it pulls.
+  if (rig.pattern.kind !== "lift")
+    expect(linePullG, what).toBeLessThanOrEqual((1 - rig.lockShareMin) * forShotG + 1e-6);
+  const lightest = depth.lockShot.map((one) => pullOf(rig, [one])).sort((a, b) => a - b);
+  const twoG = lightest.slice(0, 2).reduce((sum, one) => sum + one, 0);
+  expect(depth.plumbing.kept.length, what).toBe(Math.min(2, depth.lockShot.length));
+  expect(pullOf(rig, depth.plumbing.kept), what).toBeCloseTo(twoG, 9);
+  count("make-up of a lock");
+}
+
 /** A depth that is said to be too shallow for the pattern: in the depth that would do there is room. */
 function followTooShallow(rig: Rig, findings: readonly Finding[]) {
   for (const finding of findings) {
@@ -248,6 +268,7 @@ function follow(rig: Rig) {
     followShot(answer.value, depth, what);
     followMoves(answer.value, depth, what);
     expectLock(answer.value, depth, what);
+    expectMakeUp(answer.value, depth, what);
     for (const finding of depth.findings) followFinding(answer.value, depth, finding, what);
     count("rig made up for a depth");
   }
