@@ -77,9 +77,9 @@ describe.skipIf("reason" in started)(`one edition after another on a phone${reas
     await page.click("#fit > summary");
     await page.waitForFunction(() => {
       const status = document.getElementById("fit-status")!.textContent;
-      return status !== "" || document.querySelector("#fit p")!.textContent!.includes("load the page again");
+      return status !== "" && status !== document.getElementById("fit-answer")!.dataset.working;
     });
-    return (await page.textContent("#fit-status")) || (await page.textContent("#fit p"))!;
+    return (await page.textContent("#fit-status"))!;
   }
 
   const caches = (page: Page) => page.evaluate(async () => (await window.caches.keys()).sort());

@@ -215,7 +215,7 @@ function expected(sheet: Sheet, units: UnitChoice): Awaited<ReturnType<typeof sh
   const lightest = [...used].sort(([, a], [, b]) => a - b).slice(0, 3);
   const tip = (mm: number | null) => (mm === null ? words("page.rig.no-tip-under") : figures.tip(mm));
   return {
-    key: [figures.depth(sheet.floatToHookCm * 10), figures.tip(sheet.tipAsSetMm), figures.mass(sheet.massG)],
+    key: [figures.gap(sheet.floatToHookCm * 10), figures.tip(sheet.tipAsSetMm), figures.mass(sheet.massG)],
     loads: rows.map(({ shots }) => figures.shot(shots)),
     places: rows.map(({ role, fromHookMm, toHookMm, gapMm }) => {
       if (role === "lock") return figures.lock({ above: sized(lock.aboveEye), below: sized(lock.belowEye) });
