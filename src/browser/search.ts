@@ -1,38 +1,45 @@
-import MiniSearch from "minisearch";
 import type { SearchEntry } from "../model/search-entry.ts";
+import { type FoundSection, makeSearch } from "./find-sections.ts";
 
 /** Set by `search-index.js`, which stands before this script. */
 declare const dotdownSearch: readonly SearchEntry[];
+declare const dotdownSynonyms: readonly (readonly string[])[];
 
 const form = document.getElementById("search") as HTMLFormElement;
 const field = document.getElementById("query") as HTMLInputElement;
 const count = document.getElementById("search-count")!;
 const list = document.getElementById("search-results")!;
 
-const index = new MiniSearch<SearchEntry>({
-  fields: ["title", "summary", "text"],
-  searchOptions: { boost: { title: 4, summary: 2 }, prefix: true, fuzzy: 0.2, combineWith: "AND" },
-});
-index.addAll(dotdownSearch);
+const search = makeSearch(dotdownSearch, dotdownSynonyms);
+const mostShown = 30;
 
 function find(): void {
   const query = field.value.trim();
-  const found = index.search(query).map(({ id }) => dotdownSearch.find((entry) => entry.id === id)!);
-  list.replaceChildren(...found.map(resultItem));
+  const found = search(query);
+  list.replaceChildren(...found.slice(0, mostShown).map(resultItem));
   const { some = "", none = "" } = form.dataset;
   count.textContent =
     query === "" ? "" : found.length > 0 ? some.replace("{count}", String(found.length)) : none;
   history.replaceState(null, "", query === "" ? location.pathname : `?${new URLSearchParams({ q: query })}`);
 }
 
-function resultItem({ address, title, summary, kind }: SearchEntry): HTMLElement {
+function resultItem({ entry, excerpt }: FoundSection): HTMLElement {
   const item = document.createElement("li");
   const link = document.createElement("a");
-  link.href = address;
-  link.textContent = title;
+  link.href = entry.address;
+  link.textContent = entry.heading;
+  const where = document.createElement("p");
+  where.textContent = entry.heading === entry.title ? entry.kind : `${entry.kind} · ${entry.title}`;
   const about = document.createElement("p");
-  about.textContent = `${kind}. ${summary}`;
-  item.append(link, about);
+  about.append(
+    ...excerpt.map(({ text, marked }) => {
+      if (!marked) return text;
+      const mark = document.createElement("mark");
+      mark.textContent = text;
+      return mark;
+    }),
+  );
+  item.append(link, where, about);
   return item;
 }
 

@@ -23,6 +23,7 @@ import {
   glossarySchema,
   linesSchema,
   speciesSchema,
+  synonymsSchema,
   troublesSchema,
 } from "./schema/reference-schema.ts";
 import { lessonSchema, pageSchema, rigSchema } from "./schema/rig-schema.ts";
@@ -120,6 +121,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
   const linesRead = reading.optionalFile("lines.yaml", linesSchema);
   const glossary = reading.optionalFile("glossary.yaml", glossarySchema);
   const troublesRead = reading.optionalFile("troubles.yaml", troublesSchema);
+  const synonyms = reading.optionalFile("synonyms.yaml", synonymsSchema);
   // News of the library's own edition are none of a guide that only borrows from it.
   const isNews = !reading.sources.get("changes.yaml")?.fromLibrary;
   const changes = isNews ? reading.optionalFile("changes.yaml", changesSchema) : undefined;
@@ -171,6 +173,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
       a.term.toLowerCase() < b.term.toLowerCase() ? -1 : 1,
     ),
     troubles: troublesOf(troublesRead),
+    synonyms: synonyms?.value ?? [],
     changes: (changes?.value ?? [])
       .map((change, at) => ({ ...change, place: changes!.yaml.placeOf([at, "page"]) }))
       .sort((a, b) => (a.date < b.date ? 1 : -1)),

@@ -18,7 +18,9 @@ const folders: Readonly<Record<string, ".md" | ".yaml">> = {
 };
 
 /** Files that stand beside the folders. */
-const alone = ["guide", "hooks", "lines", "glossary", "troubles", "changes"].map((name) => `${name}.yaml`);
+const alone = ["guide", "hooks", "lines", "glossary", "troubles", "synonyms", "changes"].map(
+  (name) => `${name}.yaml`,
+);
 
 /** Notes to other authors, which are no part of a guide. */
 const notes = /^(?:readme|licen[cs]e)(?:\.\w+)?$/i;

@@ -227,6 +227,8 @@ export interface Library {
   /** In order of their terms. */
   readonly glossary: readonly Term[];
   readonly troubles: readonly Trouble[];
+  /** Groups of words that the search takes for one another. */
+  readonly synonyms: readonly (readonly string[])[];
   /** Newest first. */
   readonly changes: readonly Change[];
 }

@@ -45,7 +45,11 @@ export function pagesOf({ library, solved, kit, printables }: SiteInput): Page[]
       scripts: ["water.js"],
       body: (view) => <HomePage view={view} />,
     },
-    list("lessons", sitePaths.lessons, (view) => <LessonListPage view={view} />, "lessons"),
+    // Lists of titles say nothing that the pages themselves do not.
+    {
+      ...list("lessons", sitePaths.lessons, (view) => <LessonListPage view={view} />, "lessons"),
+      kind: undefined,
+    },
     ...library.lessons.map(
       (lesson): Page => ({
         path: sitePaths.lesson(lesson.id),
@@ -58,6 +62,7 @@ export function pagesOf({ library, solved, kit, printables }: SiteInput): Page[]
     ),
     {
       ...list("rigs", sitePaths.rigs, (view) => <RigListPage view={view} />, "rigs"),
+      kind: undefined,
       scripts: ["filters.js"],
     },
     ...library.rigs.flatMap((entry): Page[] => {

@@ -1,27 +1,38 @@
+import { sitePaths } from "../model/addresses.ts";
 import type { SearchEntry } from "../model/search-entry.ts";
 import type { SiteInput } from "./input.ts";
 import type { Page } from "./page.ts";
-import { textOf } from "./render.ts";
+import { sectionsOf } from "./render.ts";
 import { viewOf } from "./view.ts";
 
 /**
- * The pages' words as a script that sets one global: opened from disk, a page may load a script but fetch nothing.
+ * The pages' sections, and words that mean the same, as a script that sets two globals: opened from disk, a page may load
+ * a script but fetch nothing.
  */
 export function searchIndexScript(pages: readonly Page[], input: SiteInput): string {
-  const entries: SearchEntry[] = pages.flatMap((page, id) => {
-    if (!page.kind) return [];
-    return [
-      {
-        id,
-        address: page.path.replace(/^site\//, ""),
-        title: page.title,
-        summary: page.description,
-        kind: input.kit.words(`page.search.kind-${page.kind}`),
-        text: textOf(page.body({ ...viewOf(page.path, input), ...withoutPictures })),
-      },
-    ];
-  });
-  return `var dotdownSearch = ${JSON.stringify(entries)};\n`;
+  const entries = pages.flatMap((page) => entriesOf(page, input));
+  const numbered: SearchEntry[] = entries.map((entry, id) => ({ id, ...entry }));
+  const synonyms = JSON.stringify(input.library.synonyms);
+  return `var dotdownSearch = ${JSON.stringify(numbered)}, dotdownSynonyms = ${synonyms};\n`;
+}
+
+const weights: Readonly<Record<string, number>> = { [sitePaths.safety]: 1.7, [sitePaths.troubles]: 1.4 };
+
+function entriesOf(page: Page, input: SiteInput): Omit<SearchEntry, "id">[] {
+  const { kind, title } = page;
+  if (!kind) return [];
+  const file = page.path.replace(/^site\//, "");
+  const body = page.body({ ...viewOf(page.path, input), ...withoutPictures });
+  return sectionsOf(body)
+    .filter(({ heading, text }) => heading !== "" || text !== "")
+    .map(({ anchor, heading, text }) => ({
+      address: anchor === undefined ? file : `${file}#${anchor}`,
+      title,
+      heading: heading || title,
+      kind: input.kit.words(`page.search.kind-${kind}`),
+      text,
+      ...(weights[page.path] !== undefined && { weight: weights[page.path] }),
+    }));
 }
 
 const noPicture = () => "";

@@ -26,8 +26,8 @@ export function GlossaryPage({ view: { say, library } }: { view: View }) {
         {library.glossary.map(({ term, meaning, also, unlinked }) => {
           const forms = [...also, ...unlinked];
           return (
-            <div id={termId(term)}>
-              <dt>
+            <div>
+              <dt id={termId(term)}>
                 {term}
                 {forms.length > 0 && <span>{say("glossary.also", { also: forms.join(", ") })}</span>}
               </dt>

@@ -127,7 +127,7 @@ export function TroublesPage({ view: { say, library } }: { view: View }) {
         <h1>{say("troubles.title")}</h1>
         <p class="lead">{say("troubles.lead")}</p>
       </header>
-      <nav class="on-page signs" aria-label={say("on-this-page")}>
+      <nav class="on-page signs" aria-label={say("on-this-page")} data-unsearched="">
         <ul>
           {library.troubles.map(({ sign }) => (
             <li>

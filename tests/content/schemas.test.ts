@@ -11,6 +11,7 @@ import {
   glossarySchema,
   linesSchema,
   speciesSchema,
+  synonymsSchema,
   troublesSchema,
 } from "../../src/content/schema/reference-schema.ts";
 import { lessonSchema, pageSchema, rigSchema } from "../../src/content/schema/rig-schema.ts";
@@ -33,6 +34,7 @@ const schemas = {
   glossarySchema,
   linesSchema,
   speciesSchema,
+  synonymsSchema,
   troublesSchema,
   lessonSchema,
   pageSchema,

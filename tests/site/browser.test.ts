@@ -279,13 +279,15 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     );
   });
 
-  test("the search finds a rig by its title and a lesson by a word in it", async () => {
+  test("the search finds a rig by its title, and the section of a lesson by a word in it, which it marks", async () => {
     await open("site/search.html?q=shirt+button");
     expect(await page.locator("#search-results a").first().textContent()).toBe("Stick float, shirt button");
     await page.fill("#query", "weaker");
-    expect(await page.locator("#search-results a").allTextContents()).toContain("Tie a loop");
-    await page.click("#search-results a >> text=Tie a loop");
-    await page.waitForURL(/lessons\/first\.html$/);
+    const found = page.locator("#search-results li", { hasText: "Tie a loop" }).first();
+    expect(await found.locator("mark").allTextContents()).toEqual(["weaker"]);
+    await found.locator("a").click();
+    await page.waitForSelector("#then");
+    expect(page.url()).toMatch(/lessons\/first\.html#then$/);
   });
 
   test("the search forgives a slip of the finger", async () => {

@@ -151,6 +151,7 @@ export const sampleLibrary: Library = {
       notes: markdown("They shoal."),
     },
   ],
+  synonyms: [["thunder", "lightning"]],
   glossary: [
     {
       term: "Hook length",
