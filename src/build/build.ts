@@ -2,7 +2,6 @@ import type { Root } from "mdast";
 import { knotMessages } from "../checks/knots.ts";
 import { checkLinks } from "../checks/links.ts";
 import { checkMarkdown } from "../checks/markdown-allowed.ts";
-import { formatReport } from "../checks/reporter.ts";
 import { checkContent } from "../checks/table.ts";
 import { allTexts } from "../checks/texts.ts";
 import { readLibrary } from "../content/read-library.ts";
@@ -170,7 +169,7 @@ export async function* outputFiles(solved: Solved, settings: BuildSettings): Asy
         reason: doesNotFitText(problem, kit.words),
       }),
     );
-    throw new ContentError(formatReport(messages).trimEnd());
+    throw new ContentError(messages);
   }
   yield* siteFiles({
     library,

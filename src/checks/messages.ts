@@ -49,10 +49,13 @@ const quantityReasons: Readonly<Record<QuantityProblem, (v: MessageValues["quant
 function wrongQuantity(v: MessageValues["quantity"]): WordedMessage {
   const { examples } = v;
   const bare = v.problem === "no unit" && /^[\d./ ]+$/.test(v.found);
-  const units = examples.flatMap((example) => /^[\d.]+ (\D+)$/.exec(example)?.[1] ?? []);
-  const hint = bare
-    ? `say which: ${units.map((unit) => `${v.found} ${unit}`).join(" or ")}`
-    : `write it like ${examples.join(" or ")}`;
+  const units = examples.flatMap((example) => /^[\d./]+ (\S+)$/.exec(example)?.[1] ?? []);
+  const hint =
+    v.comma !== undefined
+      ? `a comma parts two of a list; write a point, as in ${v.comma}`
+      : bare && units.length > 0
+        ? `say which: ${units.map((unit) => `${v.found} ${unit}`).join(" or ")}`
+        : `write it like ${examples.join(" or ")}`;
   return { reason: quantityReasons[v.problem](v), hint };
 }
 

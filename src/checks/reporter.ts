@@ -1,4 +1,4 @@
-import { type Message, sortedMessages } from "../model/message.ts";
+import { type Message, type Place, sortedMessages } from "../model/message.ts";
 import { worded } from "./messages.ts";
 
 /**
@@ -10,11 +10,25 @@ import { worded } from "./messages.ts";
  *        hint: shorten it, or raise the last dropper
  * 1 error, 0 warnings
  * ```
+ *
+ * @param lineAt a line of the content; with it each message stands alone, its place such that terminals and editors open
+ *   it, over the line that it is about:
+ *
+ * ```
+ * content/rigs/still-water.md:3:9  error  hook length 40 cm is longer than …   hook-length
+ *     hook-length: { length: 40 cm }
+ *     ^
+ *     hint: shorten it, or raise the last dropper
+ * ```
  */
-export function formatReport(messages: readonly Message[]): string {
+export function formatReport(messages: readonly Message[], lineAt?: LineAt): string {
   const lines: string[] = [];
   let file: string | undefined;
   for (const message of sortedMessages(messages)) {
+    if (lineAt) {
+      lines.push(...withExcerpt(message, lineAt));
+      continue;
+    }
     if (message.place.file !== file) {
       file = message.place.file;
       lines.push(shown(file));
@@ -29,6 +43,42 @@ export function formatReport(messages: readonly Message[]): string {
   const warnings = messages.length - errors;
   lines.push(`${count(errors, "error")}, ${count(warnings, "warning")}`);
   return `${lines.join("\n")}\n`;
+}
+
+/** The text of the line at a place of the content, where there is one. */
+export type LineAt = (place: Place) => string | undefined;
+
+function withExcerpt(message: Message, lineAt: LineAt): readonly string[] {
+  const { severity, code, place } = message;
+  const { file, line, column = 1 } = place;
+  const { reason, hint } = worded(message);
+  const at = line === undefined ? shown(file) : `${shown(file)}:${line}:${column}`;
+  const text = lineAt(place);
+  return [
+    `${at}  ${severity}  ${shown(reason)}  [${code}]`,
+    ...(text === undefined ? [] : excerpt(text, column)),
+    ...(hint === undefined ? [] : [`    hint: ${shown(hint)}`]),
+  ];
+}
+
+/** So much of a long line is shown before the place that is meant, and from there on. */
+const signsBefore = 60;
+const signsAfter = 40;
+
+/** A line of the content with a caret below the column that is meant. */
+function excerpt(line: string, column: number): readonly string[] {
+  const text = line.replaceAll("\t", " ");
+  const from = Math.max(0, column - 1 - signsBefore);
+  const before = shown(`${from > 0 ? "…" : ""}${text.slice(from, column - 1)}`);
+  const rest = text.slice(column - 1, column - 1 + signsAfter);
+  const after = shown(`${rest}${text.length > column - 1 + signsAfter ? "…" : ""}`);
+  return [`    ${before}${after}`, `    ${" ".repeat([...before].length)}^`];
+}
+
+/** A message as one line of JSON, for programs; a code keeps its meaning from one edition of the tool to the next. */
+export function messageAsJson(message: Message): string {
+  const { severity, code, place, values } = message;
+  return JSON.stringify({ severity, code, ...place, ...worded(message), values });
 }
 
 /** More than this of one sentence nobody reads. */

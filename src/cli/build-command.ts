@@ -1,15 +1,15 @@
 import { type BuildSettings, outputFiles, type Solved, solveContent } from "../build/build.ts";
-import { formatReport } from "../checks/reporter.ts";
 import { buildSettings } from "./build-settings.ts";
 import { type CliCommand, exitCodes, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
 import { withOutput } from "./output/with-output.ts";
+import { tell, withReportOptions } from "./report-options.ts";
 
 export const buildCommand: CliCommand = {
   name: "build",
   describe: (command) =>
-    withContentOption(command)
+    withReportOptions(withContentOption(command))
       .summary("make the guide, the cards and the data")
       .description("Reads the content, does the sums and writes the site, the cards and the data.")
       .option("--out <folder>", "folder to write; replaced as a whole", "out")
@@ -18,16 +18,17 @@ export const buildCommand: CliCommand = {
   async run(_args, options, terminal) {
     const out = String(options.out);
     const { folders, shipped } = await contentFolders(options);
-    const tell = (line: string) => terminal.report(`dotdown: ${line}\n`);
+    const say = (line: string) => terminal.report(`dotdown: ${line}\n`);
     // The folder is claimed before the content is read: who builds last has read last.
     return withOutput(
-      { out, contentFolders: [...folders, ...(shipped ? [shipped] : [])], tell },
+      { out, contentFolders: [...folders, ...(shipped ? [shipped] : [])], tell: say },
       async (output) => {
         const { value: solved, messages } = await solveContent(disk, folders, shipped);
-        if (messages.length > 0) terminal.report(formatReport(messages));
-        if (!solved) return exitCodes.contentErrors;
+        const stops = messages.length > 0 && tell(messages, options, terminal);
+        if (stops || !solved) return exitCodes.contentErrors;
         const settings = { ...buildSettings(solved), sheets: sheetChoice(options, solved) };
         const count = await output.replace(outputFiles(solved, settings));
+        if (options.quiet || options.json) return exitCodes.fine;
         terminal.result(`${count} files in ${out}; open ${out}/site/index.html\n`);
         return exitCodes.fine;
       },

@@ -1,26 +1,41 @@
-import { outputFiles, solveContent } from "../build/build.ts";
-import { formatReport } from "../checks/reporter.ts";
+import { outputFiles, type Solved, solveContent } from "../build/build.ts";
+import { ContentError } from "../build/content-error.ts";
+import type { Message } from "../model/message.ts";
 import { buildSettings } from "./build-settings.ts";
 import { type CliCommand, exitCodes } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
+import { tell, withReportOptions } from "./report-options.ts";
 
 export const checkCommand: CliCommand = {
   name: "check",
   describe: (command) =>
-    withContentOption(command)
+    withReportOptions(withContentOption(command))
       .summary("do all that build does, but write nothing")
       .description("Reads the content, does the sums, lays out every page and card, and says what is wrong."),
   async run(_args, options, terminal) {
     const { folders, shipped } = await contentFolders(options);
     const { value: solved, messages } = await solveContent(disk, folders, shipped);
-    terminal.report(formatReport(messages));
-    if (!solved) return exitCodes.contentErrors;
-    let count = 0;
-    for await (const _ of outputFiles(solved, buildSettings(solved))) count++;
-    terminal.result(
-      `${solved.rigs.length} rigs, ${solved.library.lessons.length} lessons, ${count} files: fine\n`,
-    );
+    const laidOut = solved ? await layOut(solved) : { count: 0, messages: [] };
+    const stops = tell([...messages, ...laidOut.messages], options, terminal);
+    if (stops || !solved) return exitCodes.contentErrors;
+    if (options.quiet || options.json) return exitCodes.fine;
+    const { rigs, library } = solved;
+    terminal.result(`${rigs.length} rigs, ${library.lessons.length} lessons, ${laidOut.count} files: fine\n`);
     return exitCodes.fine;
   },
 };
+
+/** How many files a build would write, or what keeps them from being laid out. */
+async function layOut(
+  solved: Solved,
+): Promise<{ readonly count: number; readonly messages: readonly Message[] }> {
+  let count = 0;
+  try {
+    for await (const _ of outputFiles(solved, buildSettings(solved))) count++;
+    return { count, messages: [] };
+  } catch (error) {
+    if (error instanceof ContentError) return { count, messages: error.messages };
+    throw error;
+  }
+}

@@ -11,6 +11,7 @@ import { type StartKind, startKinds } from "../content/start/start-values.ts";
 import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
+import { linesOnDisk } from "./report-options.ts";
 import { reading } from "./trouble.ts";
 import { writeNew } from "./write-new.ts";
 
@@ -61,7 +62,7 @@ async function copyOf(
   const { folders, shipped } = await contentFolders(options);
   const { value: read, messages } = await readContent(disk, folders, shipped);
   if (!read) {
-    terminal.report(formatReport(messages));
+    terminal.report(formatReport(messages, linesOnDisk()));
     return undefined;
   }
   const { library } = read;

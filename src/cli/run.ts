@@ -1,6 +1,7 @@
 import { Command, CommanderError } from "commander";
 import packageData from "../../package.json" with { type: "json" };
 import { ContentError } from "../build/content-error.ts";
+import { formatReport } from "../checks/reporter.ts";
 import { ChangingContentError } from "../content/world.ts";
 import { WordsError } from "../words/words.ts";
 import { buildCommand } from "./build-command.ts";
@@ -10,6 +11,7 @@ import { initCommand } from "./init-command.ts";
 import { newCommand } from "./new-command.ts";
 import { clearLeftovers } from "./output/leftovers.ts";
 import { rememberedFolders } from "./output/notes.ts";
+import { linesOnDisk } from "./report-options.ts";
 import { schemaCommand } from "./schema-command.ts";
 import { sheetCommand } from "./sheet-command.ts";
 import { systemTrouble } from "./trouble.ts";
@@ -46,7 +48,8 @@ function program(terminal: Terminal, onRun: (code: number) => void): Command {
 /** What is said of an error, and the exit code. */
 function endedBy(error: unknown): { code: number; text: string } {
   if (error instanceof UsageError) return { code: exitCodes.usage, text: `dotdown: ${error.message}` };
-  if (error instanceof ContentError) return { code: exitCodes.contentErrors, text: error.message };
+  if (error instanceof ContentError)
+    return { code: exitCodes.contentErrors, text: formatReport(error.messages, linesOnDisk()).trimEnd() };
   if (error instanceof WordsError)
     return {
       code: exitCodes.contentErrors,

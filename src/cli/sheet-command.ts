@@ -15,6 +15,7 @@ import { reasonText, severityOf } from "../words/reason.ts";
 import { type CliCommand, exitCodes, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
+import { linesOnDisk } from "./report-options.ts";
 import { changedRig, lengthAsked, type Options } from "./sheet-options.ts";
 import { depthTold, sheetText } from "./sheet-text.ts";
 
@@ -43,7 +44,7 @@ export const sheetCommand: CliCommand = {
     const { folders, shipped } = await contentFolders(options);
     const { value: read, messages } = await readContent(disk, folders, shipped);
     if (!read || hasErrors(messages)) {
-      terminal.report(formatReport(messages));
+      terminal.report(formatReport(messages, linesOnDisk()));
       return exitCodes.contentErrors;
     }
     const handSpanMm = lengthAsked(options, "span");

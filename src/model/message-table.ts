@@ -47,6 +47,8 @@ export interface MessageValues {
     readonly unit: string;
     readonly found: string;
     readonly examples: Names;
+    /** The quantity with a point, where a comma of a list stands for one. */
+    readonly comma?: string;
   };
   readonly "unknown-name": { readonly what: string; readonly found: string; readonly allowed: Names };
   readonly "duplicate-name": { readonly found: string };

@@ -106,9 +106,42 @@ describe("content with an error", () => {
     async (...command) => {
       const { code, result, report } = await cli(...command, "--content", wrong());
       expect({ code, result }).toEqual({ code: 1, result: "" });
-      expect(report).toMatch(/rigs\/plain\.md\n {4}2:1 {2}error {4}"hook" is missing/);
+      expect(report).toMatch(
+        /rigs\/plain\.md:2:1 {2}error {2}"hook" is missing {2}\[missing-key\]\n {4}title: Plain rig\n {4}\^\n {4}hint: add/,
+      );
     },
   );
+
+  it("is a line of JSON for each message with --json, and nothing else", async () => {
+    const { code, result, report } = await cli("check", "--json", "--content", wrong());
+    expect({ code, report }).toEqual({ code: 1, report: "" });
+    const told = result
+      .trimEnd()
+      .split("\n")
+      .map((line) => JSON.parse(line));
+    expect(told.map(({ code: one }) => one)).toEqual(["missing-key", "unknown-key"]);
+    expect(told[0]).toMatchObject({ severity: "error", line: 2, column: 1, reason: '"hook" is missing' });
+  });
+
+  it("is told with what does not fit in one report", async () => {
+    const title = "Untersuchungskommissionsvorsitzender ".repeat(12);
+    const long = content({
+      ...edited("rigs/plain.md", "title: Plain rig", `title: ${title}`),
+      "baits/worm.yml": "title: worm\n",
+    });
+    const { code, report } = await cli("check", "--content", long);
+    expect(code).toBe(1);
+    expect(report).toMatch(/\[file-not-read\]\n[\s\S]*\[does-not-fit\]\n/);
+    expect(report.match(/\d+ errors?, \d+ warnings?/g)).toHaveLength(1);
+  });
+
+  it("may be a warning that --strict stops at and --quiet leaves out", async () => {
+    const folder = content({ "baits/worm.yml": "title: worm\n" });
+    const strict = await cli("build", "--strict", "--content", folder, "--out", join(folder, "../out"));
+    expect(strict).toMatchObject({ code: 1, report: expect.stringContaining("[file-not-read]") });
+    expect(existsSync(join(folder, "../out"))).toBe(false);
+    expect(await cli("check", "--quiet", "--content", folder)).toEqual({ code: 0, result: "", report: "" });
+  });
 
   it("leaves no output, and an earlier one whole", async () => {
     const folder = temporaryFolder();

@@ -63,7 +63,7 @@ describe.each(kinds)("the schema of a %s", (kind) => {
       /(?:strength|diameter|length|mass|depths|gap)$/.test(path),
     );
     for (const { path, form } of units.filter(({ form: one }) => !one.includes("group")))
-      expect([path, form]).toEqual([path, expect.stringMatching(/such as .*\d (?:cm|g)/)]);
+      expect([path, form]).toEqual([path, expect.stringMatching(/such as .*\d (?:mm|cm|m|lb|g)\b/)]);
   });
 
   it("lists each key with what may stand there", () => {

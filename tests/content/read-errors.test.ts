@@ -61,6 +61,21 @@ content/rigs/plain.md
 `);
   });
 
+  it.each([
+    ["diameter: 0.14 mm", "diameter: 0.14", "say which: 0.14 mm"],
+    ["strength: 4 lb", "strength: 4", "say which: 4 lb or 4 kg"],
+    ["depths: [1 m, 1.5 m]", "depths: [1, 2 m]", "a comma parts two of a list; write a point, as in 1.2 m"],
+    ["depths: [1 m, 1.5 m]", "depths: [1.5, 2.5]", "say which: 1.5 m or 1.5 cm or 1.5 ft"],
+    ["lock-share: 70 %", "lock-share: 70", "say which: 70 %"],
+  ])("a figure without its unit, with those that are usual at its key: %s", (from, to, hint) => {
+    expect(rig(from, to)).toContain(`hint: ${hint}\n`);
+  });
+
+  it("a density without its unit", () => {
+    const bare = edited("baits/grub.yaml", "density: 1.02 g/cm3", "density: 1.02");
+    expect(report(bare)).toContain("hint: say which: 1.02 g/cm3 or 1.02 kg/m3\n");
+  });
+
   it("a pint that does not say whose", () => {
     expect(rig("portion: 10 ml", "portion: 2 pints")).toBe(`content/rigs/plain.md
   10:31  error    "2 pints": a pint is 568 ml in Britain and 473 ml in the USA  [quantity]

@@ -42,6 +42,6 @@ describe("a file that nothing reads", () => {
     const folder = writeContent(temporaryFolder(), contentWith({ "baits/worm.yml": "title: worm\n" }));
     const { code, report } = await cli("check", "--content", folder);
     expect(code).toBe(0);
-    expect(report).toMatch(/baits\/worm\.yml\n +warning {2}the file is not read: .*\[file-not-read\]\n/);
+    expect(report).toMatch(/baits\/worm\.yml {2}warning {2}the file is not read: .*\[file-not-read\]\n/);
   });
 });

@@ -7,8 +7,22 @@ export type QuantityFault =
   | { readonly code: "quantity"; readonly values: MessageValues["quantity"] }
   | { readonly code: "out-of-range"; readonly values: Omit<MessageValues["out-of-range"], "key"> };
 
-/** A quantity with its unit, read into the core's unit for its kind. */
-export function quantity(kind: QuantityKind, range: { least?: number; above?: number; most?: number } = {}) {
+interface Range {
+  readonly least?: number;
+  readonly above?: number;
+  readonly most?: number;
+}
+
+/**
+ * A quantity with its unit, read into the core's unit for its kind.
+ *
+ * @param like how such a quantity is usually written, likeliest first
+ */
+export function quantity(
+  kind: QuantityKind,
+  range: Range = {},
+  like: readonly string[] = quantityExamples[kind],
+) {
   const schema = z.unknown().transform((typed, context): number => {
     const text = typeof typed === "string" || typeof typed === "number" ? String(typed) : "";
     const read = parseQuantity(kind, text);
@@ -23,7 +37,7 @@ export function quantity(kind: QuantityKind, range: { least?: number; above?: nu
             problem: read.problem,
             unit: read.unit,
             found: text === "" ? JSON.stringify(typed) : text,
-            examples: quantityExamples[kind],
+            examples: like,
           },
         } satisfies QuantityFault,
       });
@@ -48,9 +62,17 @@ export function quantity(kind: QuantityKind, range: { least?: number; above?: nu
     return read.value;
   });
   // For editors: a quantity is typed as a text, and looks like one of these.
-  return schema.meta({ type: "string", like: quantityExamples[kind] });
+  return schema.meta({ type: "string", like });
 }
 
+/** How thick line is. */
+export const thickness = () => quantity("length", { above: 0 }, ["0.18 mm"]);
+/** How thick, how high or how far out of the water a float is. */
+export const smallLength = () => quantity("length", { above: 0 }, ["15 mm", "1.5 cm", "1/2 in"]);
+/** What line breaks at. */
+export const strength = () => quantity("mass", { above: 0 }, ["4 lb", "1.8 kg"]);
+/** How deep water is. */
+export const waterDepth = () => quantity("length", { above: 0 }, ["1.5 m", "150 cm", "5 ft"]);
 export const length = () => quantity("length", { above: 0 });
 /** A length that may be nothing or negative, such as a setting off the bottom. */
 export const anyLength = () => quantity("length");

@@ -71,13 +71,23 @@ function issueMessages(issue: Issue, schema: z.ZodType, source: YamlSource): Mes
       if (issue.params?.code !== undefined) {
         const fault = issue.params as QuantityFault;
         return fault.code === "quantity"
-          ? [error("quantity", fault.values)]
+          ? [error("quantity", { ...fault.values, ...decimalComma(source.data, path) })]
           : [error("out-of-range", { key, ...fault.values })];
       }
       return [error("not-valid", { key, problem: issue.message })];
     default:
       return [error("not-valid", { key, problem: issue.message })];
   }
+}
+
+/** `[1,5 m]` is a list of two, and was hardly meant so. */
+function decimalComma(data: unknown, path: Path): { readonly comma?: string } {
+  const at = path.at(-1);
+  if (typeof at !== "number") return {};
+  const list = path.slice(0, -1);
+  const [whole, rest] = [valueAt(data, path), valueAt(data, [...list, at + 1])];
+  const isComma = Number.isInteger(whole) && typeof rest === "string" && /^\d+ *[a-z]/i.test(rest);
+  return isComma ? { comma: `${whole}.${rest}` } : {};
 }
 
 const expectedWords: Readonly<Record<string, string>> = {

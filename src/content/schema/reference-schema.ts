@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { bases } from "../../core/basis.ts";
 import { date } from "./date-schema.ts";
-import { mass, share } from "./quantity-schema.ts";
+import { share, strength } from "./quantity-schema.ts";
 
 /** A word that can be an anchor and be found in a text. */
 const term = z.string().regex(/[\p{L}\d]/u, "has no letter and no digit");
@@ -52,7 +52,7 @@ export const speciesSchema = z.strictObject({
   notes: z.string().default(""),
 });
 
-const strengths = z.tuple([mass(), mass()]);
+const strengths = z.tuple([strength(), strength()]);
 
 /** `content/lines.yaml`: the least and the most that line for each kind of fish should break at. */
 export const linesSchema = z.strictObject({

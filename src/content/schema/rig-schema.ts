@@ -2,9 +2,19 @@ import { z } from "zod";
 import { settings } from "../../core/depth/setting.ts";
 import { usualSessionS } from "../../core/feed/feed.ts";
 import { levels } from "../../model/library.ts";
-import { anyLength, length, mass, pace, share, time, volume } from "./quantity-schema.ts";
+import {
+  anyLength,
+  length,
+  pace,
+  share,
+  strength,
+  thickness,
+  time,
+  volume,
+  waterDepth,
+} from "./quantity-schema.ts";
 
-const line = { strength: mass(), diameter: length() };
+const line = { strength: strength(), diameter: thickness() };
 
 const telltale = z.strictObject({ size: z.string(), "from-hook": length().optional() });
 const lockShare = share().default(0);
@@ -59,7 +69,7 @@ export const rigSchema = z.strictObject({
   }),
   setting: z.enum(settings).default("dead depth"),
   overdepth: anyLength().default(0),
-  depths: z.array(length()).min(1),
+  depths: z.array(waterDepth()).min(1),
   paces: z.array(pace()).default([]),
   whip: length().optional(),
   "held-back": share().optional(),

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { bases } from "../../core/basis.ts";
 import { attachments } from "../../core/float/float.ts";
 import { metals } from "../../core/tackle/shot.ts";
-import { density, length, mass, massOrNone, pace, quantity } from "./quantity-schema.ts";
+import { density, mass, massOrNone, pace, quantity, smallLength, strength } from "./quantity-schema.ts";
 
 const basis = z.enum(bases);
 const hookSize = z.int().min(1).max(30);
@@ -51,9 +51,13 @@ export const floatSchema = z.strictObject({
   marking: z.string(),
   "marked-metal": z.enum(metals),
   "self-load": massOrNone().default(0),
-  "tip-showing": length(),
-  profile: z.array(z.strictObject({ at: quantity("length", { least: 0 }), diameter: length() })).min(2),
-  measured: z.strictObject({ load: z.string(), metal: z.enum(metals), "tip-showing": length() }).optional(),
+  "tip-showing": smallLength(),
+  profile: z
+    .array(z.strictObject({ at: quantity("length", { least: 0 }, ["8 mm"]), diameter: smallLength() }))
+    .min(2),
+  measured: z
+    .strictObject({ load: z.string(), metal: z.enum(metals), "tip-showing": smallLength() })
+    .optional(),
   mass: mass().optional(),
   basis,
   notes: z.string().default(""),
@@ -69,8 +73,8 @@ export const kitSchema = z.strictObject({
   floats: z.array(z.string()).min(1),
   tub: z.string(),
   hooks: z.array(hookSize).min(1),
-  "main-line": mass(),
-  "hook-length": mass(),
+  "main-line": strength(),
+  "hook-length": strength(),
   baits: z.array(z.string()).min(1),
 });
 

@@ -76,7 +76,7 @@ describe("a new file", () => {
   it("tells units and choices beside each key", () => {
     const text = newFile("rig", "our-pond");
     expect(text).toMatch(/# .*Write still or flowing\.\nwater: still\n/);
-    expect(text).toMatch(/# .*such as 0\.4 g, 4 lb, 2 oz\.\n {2}strength: 4 lb\n/);
+    expect(text).toMatch(/# .*such as 4 lb, 1\.8 kg\.\n {2}strength: 4 lb\n/);
     expect(text.replaceAll(/\n +# /g, " ")).toMatch(/strung out or bulk or spread bulk or shirt button/);
     expect(text).not.toMatch(/[ \t]$/m);
   });
