@@ -117,6 +117,13 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
     reason: `what the library's text says here is left out, as it does not go with this guide: ${worded(v.of as Message).reason}`,
     hint: "put a text of the same name into your own folder to say it otherwise",
   }),
+  "words-in-english": (v) => ({
+    reason:
+      v.missing.length === v.all
+        ? `the fixed words of pages and cards stand in English: there are none in "${v.language}"`
+        : `${v.missing.length} of ${v.all} fixed words stand in English for want of any in "${v.language}", the first of them ${v.missing[0]}`,
+    hint: `write them into words/${v.language}.yaml, by the keys of words/en.yaml; as few as you like`,
+  }),
   "file-not-read": (v) => v,
   "unknown-key": (v) => wrongName(`unknown key "${v.key}"`, v.key, v.allowed),
   "missing-key": (v) => ({ reason: `"${v.key}" is missing`, hint: `add a line \`${v.key}: …\`` }),

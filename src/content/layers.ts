@@ -1,3 +1,4 @@
+import type { WordTree } from "../model/word-tree.ts";
 import type { Source } from "./world.ts";
 import { readYaml, type YamlSource } from "./yaml-source.ts";
 
@@ -28,6 +29,15 @@ function topOf(sources: Sources): Group {
   return isGroup(data) ? data : {};
 }
 
+/** The language that the guide is in, as its uppermost `guide.yaml` that names one does. */
+export function languageOf(sources: Sources): string {
+  for (let source = sources.get("guide.yaml"); source; source = source.under) {
+    const { data } = readYaml(source.text, source.file);
+    if (isGroup(data) && typeof data.language === "string") return data.language;
+  }
+  return "en";
+}
+
 /** What each guide says of itself, and no library for it. */
 const itsOwn = ["title", "publisher", "site-address", "edition"];
 /** What goes with the law of a place. */
@@ -44,6 +54,11 @@ export function guideOver(over: YamlSource, under: YamlSource): YamlSource {
 /** One file of words over another, word by word. */
 export function wordsOver(over: YamlSource, under: YamlSource): YamlSource {
   return laidOver(over, under, Number.POSITIVE_INFINITY);
+}
+
+/** The words of one language over those of another, where it lacks some. */
+export function wordTreeOver(over: WordTree, under: WordTree): WordTree {
+  return mixed(over, under, Number.POSITIVE_INFINITY) as WordTree;
 }
 
 /** One YAML text over another; groups of keys are laid into each other down to a level. */

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import type { z } from "zod";
 import { termId } from "../model/addresses.ts";
 import type { Guide, Library, PlaceOf, Prose, Term, Trouble } from "../model/library.ts";
 import { limits } from "../model/limits.ts";
@@ -6,7 +6,7 @@ import { hasErrors, type Message, message, type Staged } from "../model/message.
 import type { WordTree } from "../model/word-tree.ts";
 import { makeWords } from "../words/words.ts";
 import { leftOutBy } from "./chosen.ts";
-import { guideOver, withoutRefused, wordsOver } from "./layers.ts";
+import { guideOver, withoutRefused } from "./layers.ts";
 import { linkBait } from "./link/bait-link.ts";
 import { linkFloat } from "./link/float-link.ts";
 import { linkKit } from "./link/kit-link.ts";
@@ -15,6 +15,7 @@ import { linkRig } from "./link/rig-link.ts";
 import { linkScale, linkTub } from "./link/shot-link.ts";
 import { parseNotes } from "./markdown-source.ts";
 import { folded } from "./names.ts";
+import { readWords } from "./read-words.ts";
 import { type Read, Reading, type ReadProse } from "./reading.ts";
 import { guideSchema } from "./schema/guide-schema.ts";
 import { knotSchema } from "./schema/knot-schema.ts";
@@ -51,6 +52,7 @@ export function readLibrary(given: ReadonlyMap<string, Source>): Staged<Library 
   const words = readWords(sources);
   if (!words.value) return { value: undefined, messages: words.messages };
   const reading = new Reading(sources, makeWords(words.value));
+  reading.messages.push(...words.messages);
   const library = linkLibrary(reading, words.value);
   reading.messages.push(...strayFiles(sources));
   const { broken, messages } = lentWithErrors(sources, reading.messages);
@@ -91,18 +93,6 @@ function tooMuchToRead(sources: ReadonlyMap<string, Source>): Message | undefine
     }
   }
   return undefined;
-}
-
-const wordTreeSchema: z.ZodType<WordTree> = z.lazy(() =>
-  z.record(z.string(), z.union([z.string(), wordTreeSchema])),
-);
-
-/** The words come first: the reasons of everything else are worded with them. */
-function readWords(sources: ReadonlyMap<string, Source>): { value?: WordTree; messages: readonly Message[] } {
-  const reading = new Reading(sources, makeWords({}));
-  const need = "every fixed word on pages and cards stands there";
-  const read = reading.layered("words/en.yaml", wordTreeSchema, need, wordsOver);
-  return { ...(read && { value: read.value }), messages: reading.messages };
 }
 
 function linkLibrary(reading: Reading, words: WordTree): Library | undefined {

@@ -83,6 +83,13 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
       "hint: add it; it names the guide, its units, scale, tub and lead rule",
     ],
   },
+  "words-in-english": {
+    of: edited("guide.yaml", "title: Test guide", "title: Test guide\nlanguage: de"),
+    says: [
+      'content/guide.yaml: warning the fixed words of pages and cards stand in English: there are none in "de"',
+      "hint: write them into words/de.yaml, by the keys of words/en.yaml; as few as you like",
+    ],
+  },
   "file-not-read": {
     of: { "baits/grub.yml": "title: grub\n" },
     says: [

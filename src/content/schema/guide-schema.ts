@@ -5,13 +5,16 @@ import { unitChoices } from "../../model/unit-choice.ts";
 import { date } from "./date-schema.ts";
 import { length, mass, massOrNone, temperature } from "./quantity-schema.ts";
 
+/** Names of those languages that there are. */
+const languageNames = new Intl.DisplayNames("en", { type: "language", fallback: "none" });
+
 /** A BCP 47 tag: it says how numbers are written, and screen readers speak by it. */
 const languageTag = () =>
   z.string().refine(isLanguageTag, "this is no language tag; write one like en or de-AT");
 
 function isLanguageTag(typed: string): boolean {
   try {
-    return Intl.getCanonicalLocales(typed).length === 1;
+    return languageNames.of(typed) !== undefined;
   } catch {
     return false;
   }

@@ -1,0 +1,60 @@
+import { describe, expect, it } from "vitest";
+import { solveContent } from "../../src/build/build.ts";
+import { formatReport } from "../../src/checks/reporter.ts";
+import { borrowing } from "../support/borrowed.ts";
+import { contentWith } from "../support/smallest-content.ts";
+
+const library = contentWith();
+const guide = (language: string) =>
+  library["guide.yaml"]!.replace("library: none\n", `language: ${language}\n`);
+
+async function saying(own: Readonly<Record<string, string>>) {
+  const { value, messages } = await solveContent(borrowing(own, library), ["content"], "library");
+  return { say: value?.kit.words, figures: value?.kit.figures, report: formatReport(messages) };
+}
+
+const rigsWord = (text: string) => `page:\n  menu:\n    rigs: ${text}\n`;
+
+describe("a guide in another language", () => {
+  it("has the words of its own file, and English where it lacks one, which is told once", async () => {
+    const { say, report } = await saying({
+      "guide.yaml": guide("de"),
+      "words/de.yaml": rigsWord("Montagen"),
+    });
+    expect(say!("page.menu.rigs")).toBe("Montagen");
+    expect(say!("page.menu.floats")).toBe("Floats");
+    expect(report).toMatch(
+      /words\/de\.yaml\n +warning {2}(\d{3,}) of \d{4} fixed words stand in English .*"de"/,
+    );
+    expect(report).toContain("0 errors, 1 warning\n");
+  });
+
+  it("has those of its country over those of its language", async () => {
+    const { say } = await saying({
+      "guide.yaml": guide("de-AT"),
+      "words/de.yaml": `${rigsWord("Montagen")}    floats: Posen\n`,
+      "words/de-AT.yaml": rigsWord("Zeuge"),
+    });
+    expect([say!("page.menu.rigs"), say!("page.menu.floats")]).toEqual(["Zeuge", "Posen"]);
+  });
+
+  it("says so where there is no word of it yet, in a file of comments or none", async () => {
+    const none: readonly Readonly<Record<string, string>>[] = [{}, { "words/de.yaml": "# page:\n" }];
+    for (const files of none) {
+      const { report } = await saying({ "guide.yaml": guide("de"), ...files });
+      expect(report).toContain('the fixed words of pages and cards stand in English: there are none in "de"');
+      expect(report).toContain("hint: write them into words/de.yaml");
+      expect(report).toContain("0 errors, 1 warning\n");
+    }
+  });
+
+  it("says nothing in English", async () => {
+    const { report } = await saying({ "guide.yaml": guide("en-GB") });
+    expect(report).toBe("0 errors, 0 warnings\n");
+  });
+
+  it.each(["english", "qqq", "de_DE_x"])("is refused where there is no such language: %s", async (tag) => {
+    const { report } = await saying({ "guide.yaml": guide(tag) });
+    expect(report).toContain('"language": this is no language tag; write one like en or de-AT');
+  });
+});
