@@ -117,6 +117,10 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
     reason: `what the library's text says here is left out, as it does not go with this guide: ${worded(v.of as Message).reason}`,
     hint: "put a text of the same name into your own folder to say it otherwise",
   }),
+  "unlikely-figure": (v) => ({
+    reason: `"${v.key}" comes to ${v.found}; on the bank it is ${v.allowed}`,
+    hint: "look at its unit and its decimal point",
+  }),
   "words-in-english": (v) => ({
     reason:
       v.missing.length === v.all

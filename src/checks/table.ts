@@ -12,6 +12,7 @@ import { settingInNote } from "./setting-in-note.ts";
 import { sizeInTub } from "./size-in-tub.ts";
 import { typedFigures } from "./typed-figures.ts";
 import { unexplainedTerms } from "./unexplained-terms.ts";
+import { unlikelyFigures } from "./unlikely-figures.ts";
 import { unlinkedLessons } from "./unlinked-lessons.ts";
 import { untaughtRigs } from "./untaught-rigs.ts";
 import { unusedTerms } from "./unused-terms.ts";
@@ -31,6 +32,7 @@ export const contentChecks = {
   "size in tub": sizeInTub,
   "setting in note": settingInNote,
   "rigs for fish": rigsForFish,
+  "unlikely figures": unlikelyFigures,
   "missing basis": missingBasis,
   "basis in words": basisInWords,
 } satisfies Readonly<Record<string, ContentCheck>>;

@@ -33,6 +33,7 @@ export interface MessageValues {
   readonly "missing-file": { readonly path: string; readonly need: string };
   readonly "lent-left-out": { readonly of: OtherMessage };
   readonly "lent-shortened": { readonly of: OtherMessage };
+  readonly "unlikely-figure": { readonly key: string; readonly found: string; readonly allowed: string };
   readonly "words-in-english": { readonly language: string; readonly missing: Names; readonly all: number };
   readonly "file-not-read": { readonly reason: string; readonly hint: string };
   readonly "unknown-key": { readonly key: string; readonly allowed: Names };
@@ -114,6 +115,7 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "missing-file": "error",
   "lent-left-out": "warning",
   "lent-shortened": "warning",
+  "unlikely-figure": "warning",
   "words-in-english": "warning",
   "file-not-read": "warning",
   "unknown-key": "error",

@@ -83,6 +83,13 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
       "hint: add it; it names the guide, its units, scale, tub and lead rule",
     ],
   },
+  "unlikely-figure": {
+    of: rig("diameter: 0.18 mm", "diameter: 0.18 cm"),
+    says: [
+      'content/rigs/plain.md:6:40 warning "diameter" comes to 1.8 mm; on the bank it is 0.05 mm to 0.6 mm',
+      "hint: look at its unit and its decimal point",
+    ],
+  },
   "words-in-english": {
     of: edited("guide.yaml", "title: Test guide", "title: Test guide\nlanguage: de"),
     says: [
