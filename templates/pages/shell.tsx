@@ -39,7 +39,7 @@ export function Shell({ view, title, description, section, scripts, preview, chi
         <meta charset="utf-8" />
         <meta http-equiv="Content-Security-Policy" content={contentSecurityPolicy} />
         <meta name="viewport" content="width=device-width, initial-scale=1" />
-        <title>{isHome ? title : `${title} · ${say("short-title")}`}</title>
+        <title>{isHome ? title : `${title} · ${guide.title}`}</title>
         <meta name="description" content={description} />
         <meta name="color-scheme" content="light dark" />
         <meta name="theme-color" content="#0d3b40" />
