@@ -1,6 +1,6 @@
 import { Box, type LayoutStyle } from "../src/markup/boxes.ts";
 
-const hairline = { widthMm: 0.25, ink: "soft" } as const;
+const hairline = { widthMm: 0.25, ink: "ink" } as const;
 const heavy = { widthMm: 0.5, ink: "ink" } as const;
 
 export interface TableProps {
@@ -9,8 +9,10 @@ export interface TableProps {
   readonly head: readonly string[];
   readonly rows: readonly {
     readonly name: string;
+    /** One for each column, or one for all of them. */
     readonly cells: readonly string[];
     readonly field: string;
+    readonly cellStyle?: LayoutStyle;
   }[];
   readonly nameStyle: LayoutStyle;
   readonly cellStyle: LayoutStyle;
@@ -18,16 +20,9 @@ export interface TableProps {
   readonly field: string;
 }
 
-/** One cell for all columns where they all say the same. */
-function merged(cells: readonly string[]): { text: string; span: number }[] {
-  const [first] = cells;
-  if (first !== undefined && cells.every((text) => text === first))
-    return [{ text: first, span: cells.length }];
-  return cells.map((text) => ({ text, span: 1 }));
-}
-
 /** A table with a heading row, and a name at the start of each row; the other columns share the width. */
 export function Table({ nameWidth, head, rows, nameStyle, cellStyle, gap, field }: TableProps) {
+  const columns = head.length - 1;
   const pad = { paddingTop: gap, paddingBottom: gap };
   return (
     <Box tag="Table" field={field}>
@@ -46,7 +41,7 @@ export function Table({ nameWidth, head, rows, nameStyle, cellStyle, gap, field 
           </Box>
         ))}
       </Box>
-      {rows.map(({ name, cells, field: row }, r) => (
+      {rows.map(({ name, cells, field: row, cellStyle: own }, r) => (
         <Box
           key={row}
           tag="TR"
@@ -57,12 +52,12 @@ export function Table({ nameWidth, head, rows, nameStyle, cellStyle, gap, field 
           <Box tag="TH" style={{ ...nameStyle, ...pad, width: nameWidth }}>
             {name}
           </Box>
-          {merged(cells).map(({ text, span }, i) => (
+          {cells.map((text, i) => (
             <Box
               key={String(i)}
               tag="TD"
-              {...(span > 1 && { span })}
-              style={{ ...cellStyle, ...pad, grow: span, paddingLeft: 1 }}
+              {...(cells.length < columns && { span: columns })}
+              style={{ ...cellStyle, ...own, ...pad, grow: 1, paddingLeft: 1 }}
             >
               {text}
             </Box>

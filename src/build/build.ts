@@ -151,6 +151,7 @@ export async function* outputFiles(solved: Solved, settings: BuildSettings): Asy
       ...settings,
       guide,
       rigs: printed,
+      markings: new Map(library.floats.map(({ float, marking }) => [float.id, marking])),
       handouts,
       kit,
     })) {

@@ -27,7 +27,7 @@ export const palettes: Readonly<Record<"light" | "dark" | "print", Colours>> = {
   },
   print: {
     ink: "#000000",
-    soft: "#404040",
+    soft: "#000000",
     faint: "#808080",
     paper: "#ffffff",
     accent: "#000000",

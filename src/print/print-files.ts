@@ -4,7 +4,8 @@ import { layOut } from "../layout/lay-out.ts";
 import { nodeFonts } from "../layout/node-fonts.ts";
 import { drawingToPng } from "../layout/png.ts";
 import { printPaths } from "../model/addresses.ts";
-import type { Guide, RigEntry } from "../model/library.ts";
+import type { CardNotes, CardPart } from "../model/card-content.ts";
+import { type Guide, levels, type RigEntry } from "../model/library.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import { keyOf, type WordKeyIn } from "../words/words.ts";
 import { allCardFormats, type CardFormat } from "./cards/card-formats.ts";
@@ -22,6 +23,8 @@ import { layOutTrueSize, trueSizeFiles, trueSizeProblems } from "./true-size/tru
 export interface PrintInput {
   readonly guide: Guide;
   readonly rigs: readonly { readonly entry: RigEntry; readonly solved: SolvedRig }[];
+  /** What is written on floats, by their ids. */
+  readonly markings: ReadonlyMap<string, string>;
   readonly handouts: HandoutInput;
   readonly kit: DrawingKit;
   /** Day the files are dated, `2026-05-01`. */
@@ -51,10 +54,13 @@ interface Laid {
 export async function* printFiles(input: PrintInput): AsyncIterable<PrintedFile> {
   const press = makePress(input);
   const laid: Laid[] = [];
-  for (const { solved } of input.rigs) {
+  for (const { entry, solved } of input.rigs) {
+    let least: readonly CardPart[] = [];
     for (const format of allCardFormats) {
-      const card = await layOutCard(solved, format, press.guide, press.kit, press.fonts);
+      const wishes = { notes: notesOf(entry, input.markings), least };
+      const card = await layOutCard(solved, format, press.guide, press.kit, press.fonts, wishes);
       laid.push({ format, solved, card });
+      least = card.taken;
     }
   }
   const handouts = await layOutHandouts(input.handouts, press);
@@ -71,6 +77,11 @@ export async function* printFiles(input: PrintInput): AsyncIterable<PrintedFile>
   }
   yield* handoutFiles(handouts, press);
   yield* trueSizeFiles(trueSize, press);
+}
+
+function notesOf({ rig, changeFirst, level }: RigEntry, markings: PrintInput["markings"]): CardNotes {
+  const marking = markings.get(rig.float.id);
+  return { changeFirst, level: levels.indexOf(level) + 1, ...(marking !== undefined && { marking }) };
 }
 
 /** Finds the rig's file for what stands on a card: at the key of that name, if there is one, or at the top. */

@@ -1,5 +1,6 @@
-import type { BackParts, CardContent, CardDepth } from "../../src/model/card-content.ts";
-import { keyOf, type WordKeyIn, type Words } from "../../src/words/words.ts";
+import type { LayoutStyle } from "../../src/markup/boxes.ts";
+import type { CardChoice, CardContent, CardDepth } from "../../src/model/card-content.ts";
+import { keyOf, type Words } from "../../src/words/words.ts";
 import type { TableProps } from "../table.tsx";
 
 type Rows = TableProps["rows"];
@@ -7,39 +8,50 @@ type Rows = TableProps["rows"];
 /** Rows of a card's shot table, a column a depth. */
 export function shotRows(
   { moved }: CardContent,
-  { depths, shot }: Pick<BackParts, "depths" | "shot">,
+  { depths }: CardChoice,
   words: Words,
-  names: "long" | "short",
+  settingStyle: LayoutStyle,
 ): Pick<TableProps, "head" | "rows"> {
-  const row = (name: WordKeyIn<"card.short">, field: string, pick: (depth: CardDepth) => string) => ({
-    name: words(`card.${names}.${name}`),
+  const row = (field: string, name: string, pick: (depth: CardDepth) => string) => ({
+    name,
     field,
     cells: depths.map(pick),
   });
+  const across = (field: string, key: "lock" | "on-line", pick: (depth: CardDepth) => string) =>
+    acrossRows(depths, words, field, key, pick);
   const locked = depths.some(({ lock }) => lock !== undefined);
-  const setting = [
-    row(`set-at.${keyOf(moved)}`, "float setting", ({ setAt }) => setAt),
-    ...(locked ? [row("lock", "locking shot", ({ lock }) => lock ?? "")] : []),
-  ];
-  const tip = row("tip", "tip showing", (depth) => depth.tip);
-  const line: Readonly<Record<BackParts["shot"], () => Rows>> = {
-    "on the front": () => [tip],
-    counted: () => [...setting, row("on-line", "shot on the line", (depth) => depth.line), tip],
-    placed: () => [...setting, tip, ...placeRows(depths, words, words(`card.${names}.on-line`))],
+  return {
+    head: [words("card.depth"), ...depths.map(({ depth }) => depth)],
+    rows: [
+      {
+        ...row("float setting", words(`told.measured-from.${keyOf(moved)}`), ({ setAt }) => setAt),
+        cellStyle: settingStyle,
+      },
+      row("tip showing", words("card.row.tip"), ({ tip }) => tip),
+      ...(locked ? across("locking shot", "lock", ({ lock }) => lock ?? "") : []),
+      ...across("shot on the line", "on-line", ({ places }) => places),
+    ],
   };
-  return { head: [words("card.depth"), ...depths.map(({ depth }) => depth)], rows: line[shot]() };
 }
 
-/** Places of the shot across the table: once where all depths have the same, else a row for each that differs. */
-function placeRows(depths: readonly CardDepth[], words: Words, name: string): Rows {
-  const row = (field: string, text: string) => ({ name, field, cells: depths.map(() => text) });
-  const differing = [...new Set(depths.map(({ places }) => places))];
-  if (differing.length === 1) return [row("shot on the line", differing[0]!)];
-  return differing.map((places) => {
-    const alike = depths.filter((depth) => depth.places === places).map(({ depth }) => depth);
-    return row(
-      `shot on the line, ${alike.join(", ")}`,
-      words("card.in-depths", { depths: alike.join(", "), places }),
-    );
+/** What is too long for a column, across the table: a row for every depth, or one for each that differs. */
+function acrossRows(
+  depths: readonly CardDepth[],
+  words: Words,
+  field: string,
+  key: "lock" | "on-line",
+  pick: (depth: CardDepth) => string,
+): Rows {
+  const name = words(`card.row.${key}`);
+  if (depths.length === 1) return depths.map((depth) => ({ name, field, cells: [pick(depth)] }));
+  const differing = [...new Set(depths.map(pick))];
+  return differing.map((text) => {
+    const alike = depths.filter((depth) => pick(depth) === text).map(({ depth }) => depth);
+    const of = alike.length === depths.length ? words("card.every-depth") : alike.join(", ");
+    return {
+      name: words("card.row.of-depths", { name, depths: of }),
+      field: `${field}, ${of}`,
+      cells: [text],
+    };
   });
 }

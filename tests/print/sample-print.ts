@@ -27,6 +27,7 @@ export function sampleInput(guide: Partial<Guide> = {}, rigs: readonly SolvedRig
   return {
     guide: { ...sampleGuide, ...guide },
     rigs: rigs.map((solved) => ({ entry: entryOf(solved), solved })),
+    markings: new Map(rigs.map(({ rig: { float } }) => [float.id, "2 AAA"])),
     handouts: {
       lessons: [],
       pages: [],

@@ -50,6 +50,13 @@ export function rigLabels(
       toHookMm: -1,
       runs: [{ text: words("figures.off-the-bed", { gap: together(figures.shortGap(-overdepthMm)) }) }],
     });
+  if (choice === "distances")
+    labels.push({
+      about: "hook",
+      fromHookMm: 0,
+      toHookMm: 0,
+      runs: distanceFirst("0", words("drawing.rig.from-here")),
+    });
   if (choice === "full") labels.push(...fullLabels(rig, depth, floatToHookMm, groups, kit));
   return labels.sort((a, b) => a.fromHookMm - b.fromHookMm);
 }

@@ -3,39 +3,49 @@ import { feelStepMm, raiseStepMm } from "../../core/flow/feel-for-bed.ts";
 import { forbiddenLead } from "../../core/tackle/lead-rule.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
 import { publicAddress, sitePaths } from "../../model/addresses.ts";
-import type { CardContent } from "../../model/card-content.ts";
+import type { CardContent, CardDepth, CardNotes } from "../../model/card-content.ts";
 import type { Guide } from "../../model/library.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../../model/solved.ts";
+import { floatSays } from "../../words/float-says.ts";
 import { metalText, unbroken, unbrokenRanges } from "../../words/shot-text.ts";
 import { keyOf } from "../../words/words.ts";
 
-export function cardContent(solved: SolvedRig, guide: Guide, kit: DrawingKit): CardContent {
+/** Everything that can be said of a rig on a card, from the same statements as its page and data. */
+export function cardContent(
+  solved: SolvedRig,
+  guide: Guide,
+  kit: DrawingKit,
+  notes: CardNotes = {},
+): CardContent {
   const { words, figures } = kit;
   const { rig } = solved;
   const moved = movedPart(rig.float);
   const lead = leadWarning(solved, kit);
+  const depths = solved.depths.map((depth) => cardDepth(solved, depth, kit));
+  const drawn = drawnOf(solved.depths);
+  const other = otherDepth(solved, kit);
+  const [change] = notes.changeFirst ?? [];
   return {
     id: rig.id,
     title: rig.title,
-    purpose: rig.purpose,
-    float: rig.float.title,
+    water: rig.water,
+    ...(notes.level !== undefined && { level: notes.level }),
+    float:
+      notes.marking === undefined
+        ? rig.float.title
+        : words("card.float", { float: rig.float.title, marking: unbroken(notes.marking) }),
+    tackle: tackleText(solved, kit),
     moved,
-    depths: solved.depths.map((depth) => ({
-      depthMm: depth.depthMm,
-      depth: unbroken(figures.shortDepth(depth.depthMm)),
-      setAt: unbroken(figures.shortGap(depth.floatToHookMm)),
-      ...(rig.float.heldByShot && { lock: figures.lock(depth.lock) }),
-      line: figures.shot(depth.lineShot),
-      places: unbrokenRanges(figures.shotPlaces(depth.lineShot)),
-      tip: unbroken(figures.tip(depth.tipAsSetMm)),
-    })),
-    mainLine: mainLineText(solved, { words, figures }),
-    hookLength: words("card.hook-length", {
-      strength: unbroken(figures.strength(rig.hookLine.strengthG)),
-      length: unbroken(figures.shortGap(rig.hookLengthMm)),
+    depths,
+    drawn: depths[solved.depths.indexOf(drawn)]!,
+    settingFor: words("card.setting-for", {
+      what: words(`told.measured-from.${keyOf(moved)}`),
+      depth: unbroken(figures.shortDepth(drawn.depthMm)),
     }),
-    hook: unbroken(words("card.hook", { size: rig.hook.size })),
-    shot: words("card.shot", { scale: rig.scaleTitle, metals: metalText(solved.depths, words) }),
+    ...(other && { otherDepth: other }),
+    metal: words("card.metals", { metals: metalText(solved.depths, words) }),
+    floatSays: floatSays(drawn, kit),
+    ...(change !== undefined && { changeFirst: words("card.change-first", { change }) }),
     setDepth: words(`card.set-depth.${rig.water}`, {
       lower: unbroken(figures.shortGap(feelStepMm)),
       raise: unbroken(figures.shortGap(raiseStepMm)),
@@ -57,16 +67,50 @@ export function cardContent(solved: SolvedRig, guide: Guide, kit: DrawingKit): C
   };
 }
 
-/** The main line; a whip has just so much of it. */
-function mainLineText(
-  { rig, depths }: SolvedRig,
-  { words, figures }: Pick<DrawingKit, "words" | "figures">,
-): string {
+function cardDepth({ rig }: SolvedRig, depth: SolvedDepth, { figures }: DrawingKit): CardDepth {
+  return {
+    depthMm: depth.depthMm,
+    depth: unbroken(figures.shortDepth(depth.depthMm)),
+    setAt: unbroken(figures.shortGap(depth.floatToHookMm)),
+    ...(rig.float.heldByShot && { lock: figures.lock(depth.lock) }),
+    places: unbrokenRanges(figures.shotPlaces(depth.lineShot)),
+    tip: unbroken(figures.tip(depth.tipAsSetMm)),
+  };
+}
+
+/** Hook and bait, main line, hook length; a whip has just so much line. */
+function tackleText({ rig, depths }: SolvedRig, { words, figures }: DrawingKit): string {
   const strength = unbroken(figures.strength(rig.mainLine.strengthG));
   const whip = depths[0]?.whip;
-  if (!whip) return words("card.main-line", { strength });
-  const [length, line] = [rig.rodLengthMm, whip.lineMm].map((mm) => unbroken(figures.shortDepth(mm)));
-  return words("card.whip-line", { strength, whip: length!, line: line! });
+  const lengthOf = (mm: number) => unbroken(figures.shortDepth(mm));
+  return words("card.tackle", {
+    hook: unbroken(words("card.hook", { size: rig.hook.size })),
+    bait: rig.bait.title.toLowerCase(),
+    line: whip
+      ? words("card.whip-line", { strength, whip: lengthOf(rig.rodLengthMm), line: lengthOf(whip.lineMm) })
+      : words("card.main-line", { strength }),
+    hookLength: words("card.hook-length", {
+      strength: unbroken(figures.strength(rig.hookLine.strengthG)),
+      length: unbroken(figures.shortGap(rig.hookLengthMm)),
+    }),
+  });
+}
+
+/** `Depth less 16 cm`, where that with the same shot in the same places makes the rig up for any depth. */
+function otherDepth({ rig, depths }: SolvedRig, { words, figures }: DrawingKit): string | undefined {
+  const told = depths.map(({ lineShot, lock, depthMm, floatToHookMm }) =>
+    [
+      figures.shotPlaces(lineShot),
+      figures.lock(lock),
+      figures.shortGap(Math.abs(depthMm - floatToHookMm)),
+    ].join(),
+  );
+  if (depths.length < 2 || new Set(told).size > 1 || depths[0]!.whip) return undefined;
+  const lessMm = depths[0]!.depthMm - depths[0]!.floatToHookMm;
+  return words(`card.other-depth.${lessMm < 0 ? "more" : "less"}`, {
+    what: words(`told.measured-from.${keyOf(movedPart(rig.float))}`).toLowerCase(),
+    gap: unbroken(figures.shortGap(Math.abs(lessMm))),
+  });
 }
 
 /** What the rule on lead forbids of any depth's shot, with the figures that decide. */
@@ -92,4 +136,10 @@ export function threeDepths<D extends Pick<SolvedDepth, "depthMm">>(depths: read
     Math.abs(depth.depthMm - middleMm) < Math.abs(best.depthMm - middleMm) ? depth : best,
   );
   return [first, nearest, last];
+}
+
+/** The depth that the front draws: the middle one of those that a small card carries. */
+export function drawnOf<D extends Pick<SolvedDepth, "depthMm">>(depths: readonly D[]): D {
+  const three = threeDepths(depths);
+  return three[Math.floor((three.length - 1) / 2)]!;
 }

@@ -1,12 +1,9 @@
-import type { CardFaces } from "../../../templates/cards/card-faces.ts";
-import { pocketFaces } from "../../../templates/cards/pocket-card.tsx";
-import { readerFaces } from "../../../templates/cards/reader-card.tsx";
+import type { CardLook } from "../../../templates/cards/card-look.ts";
 import type { QuarterTurn } from "../../layout/paper.ts";
-import { mmPerPoint } from "../../markup/boxes.ts";
 import type { CardFormatName } from "../../model/addresses.ts";
-import type { BackExtra, BackPart } from "../../model/card-content.ts";
+import { type CardPart, depthParts } from "../../model/card-content.ts";
 import type { Printable } from "../../model/printable.ts";
-import { paperSizes } from "../sheets/paper-sizes.ts";
+import { paperSizes, unprintableMm } from "../sheets/paper-sizes.ts";
 import type { Cutting } from "../sheets/sheet.ts";
 
 interface Size {
@@ -25,15 +22,12 @@ export interface CardFormat {
   readonly name: CardFormatName;
   readonly front: Size;
   readonly back: Size;
-  readonly faces: CardFaces;
-  /** Size of the labels of the front's drawing [mm]. */
-  readonly labelMm: number;
+  /** Sizes of type, the largest first: a card has the first in which all that must stand on it fits. */
+  readonly looks: readonly [CardLook, ...CardLook[]];
+  /** What a card of this format has, in smaller type if need be, besides all that the next smaller one has. */
+  readonly least: readonly CardPart[];
   /** Smallest module of a code [mm]. */
   readonly moduleMinMm: number;
-  /** What every back of the format has beyond what every card must say. */
-  readonly always: readonly BackExtra[];
-  /** What a back takes besides: each in turn that fits. The rest is left to the next larger format. */
-  readonly ifItFits: readonly BackPart[];
   /** On paper of its own size, and on a sheet. */
   readonly turns: { readonly alone: Turns; readonly onSheet: Turns };
   readonly cutting: Cutting;
@@ -43,32 +37,53 @@ export interface CardFormat {
 
 /** Size of a pocket card. Source: ISO/IEC 7810:2019, ID-1. */
 const id1 = { widthMm: 85.6, heightMm: 53.98 };
-const pocketLook = { marginMm: 2.6, figurePt: 9, wordPt: 8 };
 
-/** What a card to read takes, the most needed first. */
-const ifItFits: readonly BackPart[] = [
-  "drawn-depth",
-  "two-depths",
-  "box",
-  "three-depths",
-  "tip-says",
-  "feed",
-  "publisher",
-  "set-depth",
-  "record-depth",
-  "every-depth",
-];
+/** No word is smaller, at arm's length. */
+const leastPt = 8;
+
+const pocketLook = (figurePt: number, tackleOn: CardLook["tackleOn"]): CardLook => ({
+  tackleOn,
+  whiteMm: 0,
+  marginMm: 2.6,
+  wordPt: leastPt,
+  figurePt,
+  settingPt: 15,
+  rowSettingPt: 12,
+  lineHeight: 1.06,
+  nameWidthMm: 21,
+  gapMm: 0.6,
+  boxHeightMm: 7,
+  backPunch: "right",
+});
 
 const upright: Turns = { front: 0, back: 0 };
 
 /** What cards to read have in common. */
 const reader = {
   moduleMinMm: 0.4, // for telephones; from memory
-  always: [],
-  ifItFits,
   listedAs: "larger-card",
   previewDpi: 150,
 } as const;
+
+/** Cards to read have one size of type for words and figures, labels of the drawing included. */
+function readerLooks(
+  sizesPt: readonly [number, ...number[]],
+  room: Pick<CardLook, "marginMm" | "whiteMm" | "gapMm" | "boxHeightMm">,
+): readonly [CardLook, ...CardLook[]] {
+  const look = (typePt: number): CardLook => ({
+    ...room,
+    wordPt: typePt,
+    figurePt: typePt,
+    settingPt: Math.max(16, typePt + 4),
+    rowSettingPt: Math.max(12, typePt + 1),
+    lineHeight: 1.12,
+    nameWidthMm: 1.95 * typePt,
+    backPunch: "left",
+    tackleOn: "front",
+  });
+  const [first, ...others] = sizesPt;
+  return [look(first), ...others.map(look)];
+}
 
 /**
  * Clear print is at least 14 pt, large print at least 16 pt, labels of drawings included.
@@ -83,11 +98,9 @@ export const cardFormats: { readonly [Name in CardFormatName]: CardFormat & { re
     name: "ID-1",
     front: { widthMm: id1.heightMm, heightMm: id1.widthMm },
     back: id1,
-    faces: pocketFaces(pocketLook),
-    labelMm: pocketLook.figurePt * mmPerPoint,
+    least: [],
+    looks: [pocketLook(9, "front"), pocketLook(9, "back"), pocketLook(leastPt, "back")],
     moduleMinMm: 0.34, // 4 dots of a 300 dpi printer
-    always: ["box"],
-    ifItFits: ["drawn-depth", "two-depths", "three-depths", "publisher"],
     // The upright front lies with its head to the left: its top right corner and the back's are the same corner of the
     // card, which is kept clear for a punch.
     turns: { alone: { front: 270, back: 0 }, onSheet: { front: 270, back: 0 } },
@@ -100,18 +113,8 @@ export const cardFormats: { readonly [Name in CardFormatName]: CardFormat & { re
     ...reader,
     front: paperSizes.A7,
     back: paperSizes.A7,
-    faces: readerFaces({
-      marginMm: 3.5,
-      typePt: clearPt,
-      lineHeight: 1.1,
-      nameWidthMm: 19,
-      names: "short",
-      depths: "stacked",
-      tackle: "in one",
-      gapMm: 1,
-      boxHeightMm: 14,
-    }),
-    labelMm: clearPt * mmPerPoint,
+    least: ["two-depths"],
+    looks: readerLooks([12, 11, 10, 9], { marginMm: 3.5, whiteMm: 0, gapMm: 0.8, boxHeightMm: 10 }),
     turns: { alone: upright, onSheet: upright },
     cutting: "apart",
   },
@@ -120,18 +123,13 @@ export const cardFormats: { readonly [Name in CardFormatName]: CardFormat & { re
     ...reader,
     front: paperSizes.A6,
     back: paperSizes.A6,
-    faces: readerFaces({
-      marginMm: 8,
-      typePt: clearPt,
-      lineHeight: 1.15,
-      nameWidthMm: 19,
-      names: "short",
-      depths: "side by side",
-      tackle: "in two",
-      gapMm: 1.5,
-      boxHeightMm: 16,
+    least: ["two-depths", "three-depths", "float-says", "change-first"],
+    looks: readerLooks([clearPt, 13, 12, 11, 10], {
+      marginMm: 7,
+      whiteMm: unprintableMm,
+      gapMm: 1.2,
+      boxHeightMm: 12,
     }),
-    labelMm: clearPt * mmPerPoint,
     turns: { alone: upright, onSheet: upright },
     cutting: "halving",
   },
@@ -140,18 +138,13 @@ export const cardFormats: { readonly [Name in CardFormatName]: CardFormat & { re
     ...reader,
     front: paperSizes.A5,
     back: paperSizes.A5,
-    faces: readerFaces({
+    least: [...depthParts, "true-tip", "float-says", "change-first", "box", "code"],
+    looks: readerLooks([largePt, 15, clearPt, 13, 12], {
       marginMm: 8,
-      typePt: largePt,
-      lineHeight: 1.15,
-      nameWidthMm: 41,
-      names: "long",
-      depths: "side by side",
-      tackle: "in two",
+      whiteMm: unprintableMm,
       gapMm: 1.5,
-      boxHeightMm: 16,
+      boxHeightMm: 14,
     }),
-    labelMm: largePt * mmPerPoint,
     // To halve the paper it lies with its head to the left.
     turns: { alone: upright, onSheet: { front: 270, back: 90 } },
     cutting: "halving",

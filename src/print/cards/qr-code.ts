@@ -2,7 +2,7 @@ import { encode } from "uqr";
 import type { Item, PathStep } from "../../drawing/model.ts";
 
 /** Clear modules all round. Source: ISO/IEC 18004, QR code. */
-export const quietModules = 4;
+const quietModules = 4;
 
 /** A QR code as squares to be drawn at any size. */
 interface QrCode {

@@ -22,12 +22,14 @@ const stepMm = 2;
  * The drawing of a rig made up for one depth, with shot and distances only.
  *
  * @param textMm size of its labels [mm]
+ * @param lack whether to find out how much room is lacking, which takes many tries, or only that some is
  */
 export function rigPicture(
   solved: SolvedRig,
   depth: SolvedDepth,
   kit: DrawingKit,
   textMm: number,
+  lack: "measured" | "noticed",
 ): RigPicture {
   const drawn = (widthMm: number, heightMm: number) =>
     drawRig(solved, depth, { widthMm, heightMm }, kit, { labels: "distances", textMm });
@@ -38,8 +40,11 @@ export function rigPicture(
       try {
         return drawn(widthMm, heightMm).items;
       } catch {
-        const neededMm = heightNeeded(heightMm, (height) => drawn(widthMm, height));
-        overflows.push({ field: "drawing", direction: "down", overMm: neededMm - heightMm });
+        const overMm =
+          lack === "measured"
+            ? heightNeeded(heightMm, (height) => drawn(widthMm, height)) - heightMm
+            : stepMm;
+        overflows.push({ field: "drawing", direction: "down", overMm });
         return [];
       }
     },

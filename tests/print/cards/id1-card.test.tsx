@@ -52,12 +52,18 @@ describe.each(sampleRigs.map((solved) => [solved.rig.id, solved] as const))("car
     expect(card().pages.map((page) => page.turn)).toEqual([90, 0]);
   });
 
-  test("the front has the name and the distances and nothing else but the drawing's labels", () => {
+  test("the front has the name, the setting, the float, the tackle and the distances of its drawing", () => {
     const front = card().pages[0]!;
-    expect(front.text.startsWith(content.title)).toBe(true);
+    expect(front.text).toContain(content.title);
     expect(nodesOf(front.tree, "H1").map((h) => h.text)).toEqual([content.title]);
-    expect(nodesOf(front.tree, "Figure")).toHaveLength(1);
-    expect(nodesOf(front.tree, "P")).toHaveLength(0);
+    expect(nodesOf(front.tree, "P").map((p) => p.text)).toEqual(
+      [
+        content.drawn.setAt,
+        content.settingFor,
+        content.float,
+        ...(cardsOf.get(id)!.look.tackleOn === "front" ? [content.tackle] : []),
+      ].map(plain),
+    );
     for (const { role, fromHookMm } of allShot(solved.depths[0]!)) {
       if (role === "telltale") expect(front.text).toContain(drawingKit.figures.shortGap(fromHookMm));
     }
@@ -74,45 +80,44 @@ describe.each(sampleRigs.map((solved) => [solved.rig.id, solved] as const))("car
     const { words } = drawingKit;
     const told = content.depths.filter(({ depth }) => rows[0]!.includes(plain(depth)));
     const row = (name: WordKey, pick: (depth: (typeof told)[number]) => string) =>
-      once([words(name), ...told.map(pick)].map(plain));
-    const lock = told[0]!.lock === undefined ? [] : [row("card.long.lock", (d) => d.lock!)];
-    const setting = [
+      [words(name), ...told.map(pick)].map(plain);
+    expect(told).toContain(content.drawn);
+    expect(rows.slice(0, 3)).toEqual([
       row("card.depth", (d) => d.depth),
-      row("card.long.set-at.float", (d) => d.setAt),
-      ...lock,
-    ];
-    const tip = row("card.long.tip", (d) => d.tip);
-    if (told.length === 1) {
-      expect(rows).toEqual([...setting, row("card.long.on-line", (d) => d.line), tip]);
-    } else {
-      expect(rows.slice(0, setting.length + 1)).toEqual([...setting, tip]);
-      const lines = rows.slice(setting.length + 1).map(([, cell]) => cell!);
-      for (const { depth, places } of told) {
-        const own = lines.filter((line) => line.includes(plain(places.replaceAll("\uFEFF", ""))));
-        expect(own.some((line) => lines.length === 1 || line.includes(plain(depth)))).toBe(true);
-      }
+      row("told.measured-from.float", (d) => d.setAt),
+      row("card.row.tip", (d) => d.tip),
+    ]);
+    for (const { depth, places, lock } of told) {
+      const own = (name: string) =>
+        rows.find(
+          ([of]) =>
+            of === name ||
+            (of!.startsWith(`${name}, `) && (of!.includes("any depth") || of!.includes(plain(depth)))),
+        )?.[1];
+      expect(own("Shot")).toBe(plain(places.replaceAll("\uFEFF", "")));
+      expect(own("Lock")).toBe(lock && plain(lock));
     }
   });
 
-  test("the back says line, hook length, hook, scale, metal, caution and publisher", () => {
+  test("the back says from where the shot are placed, their metal and the caution", () => {
     const paragraphs = nodesOf(card().pages[1]!.tree, "P").map((p) => p.text);
-    expect(paragraphs).toEqual(
-      [
-        `${content.mainLine}. ${content.hookLength}. ${content.hook}. ${content.shot}`,
-        content.caution,
-        ...(cardsOf.get(id)!.taken.includes("publisher") ? [content.publisher] : []),
-        drawingKit.words("card.write-depth"),
-      ].map(plain),
-    );
-    expect(content.shot).toMatch(/tin|lead/);
+    expect(paragraphs.some((text) => text.endsWith(plain(content.metal)))).toBe(true);
+    expect(paragraphs).toContain(plain(content.caution));
+    expect(content.metal).toMatch(/from the bend of the hook.*(tin|lead)/);
   });
 
-  test("figures are at least 9 pt and no word is under 8 pt", async () => {
+  test("no word or figure is under 8 pt, figures of the table are at least 9 pt and the setting is 14 pt to 16 pt", async () => {
     const faces = await layOutCard(solved, cardFormats["ID-1"], sampleGuide, drawingKit, nodeFonts());
     const lines = [...linesOf(faces.front.items), ...linesOf(faces.back.items)];
     for (const { text, sizeMm } of lines) {
-      expect(sizeMm / mmPerPoint, text).toBeGreaterThanOrEqual((/\d/.test(text) ? 9 : 8) - 1e-9);
+      expect(sizeMm / mmPerPoint, text).toBeGreaterThanOrEqual(8 - 1e-9);
     }
+    const pointsOf = (told: string) =>
+      lines.filter(({ text }) => text === told).map(({ sizeMm }) => sizeMm / mmPerPoint);
+    const setting = pointsOf(content.drawn.setAt);
+    expect(Math.max(...setting)).toBeGreaterThanOrEqual(14);
+    expect(Math.max(...setting)).toBeLessThanOrEqual(16);
+    expect(Math.min(...pointsOf(content.drawn.tip))).toBeGreaterThanOrEqual(9 - 1e-9);
     for (const { sizes } of card().pages) expect(Math.min(...sizes)).toBeGreaterThan(7.99);
   });
 
@@ -123,11 +128,6 @@ describe.each(sampleRigs.map((solved) => [solved.rig.id, solved] as const))("car
     }
   });
 });
-
-/** A row whose cells all say the same says it once. */
-function once([name, ...cells]: readonly string[]): string[] {
-  return [name!, ...(new Set(cells).size === 1 ? [cells[0]!] : cells)];
-}
 
 function linesOf(items: readonly Item[]): TextItem[] {
   return items.flatMap((item) =>
@@ -172,11 +172,11 @@ describe("what does not fit", () => {
     expect(message).toMatch(/waggler-strung-out, ID-1 card, front: title is \d+\.\d mm too wide/);
   });
 
-  test("words that are too many are found on the back", async () => {
-    const scaleTitle = "Scale of the weights that the club keeps in its hut ".repeat(12);
-    const rig = { ...sampleAvon, rig: { ...sampleAvon.rig, scaleTitle } };
-    const { back } = await layOutCard(rig, cardFormats["ID-1"], sampleGuide, drawingKit, nodeFonts());
-    expect(back.overflows.map((o) => o.direction)).toContain("down");
+  test("words that are too many are found", async () => {
+    const title = "Float of the kind that the club keeps in its hut ".repeat(12);
+    const rig = { ...sampleAvon, rig: { ...sampleAvon.rig, float: { ...sampleAvon.rig.float, title } } };
+    const { front } = await layOutCard(rig, cardFormats["ID-1"], sampleGuide, drawingKit, nodeFonts());
+    expect(front.overflows.map((o) => o.direction)).toContain("down");
   });
 
   test("a drawing with more shot than its side has room for is found on the front", async () => {

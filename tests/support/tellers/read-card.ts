@@ -4,7 +4,6 @@ import {
   plain,
   readCm,
   readLineCm,
-  readLoad,
   readLock,
   readMm,
   readPlaces,
@@ -21,7 +20,7 @@ export function readCard({ pages }: ReadPdf, teller: string): Statement[] {
   const [front, back] = pages;
   const alt = nodesOf(front!.tree, "Figure")[0]!.alt!;
   const rows = nodesOf(back!.tree, "TR").map((row) => row.children.map((cell) => plain(cell.text)));
-  const paragraphs = nodesOf(back!.tree, "P").map((p) => plain(p.text));
+  const paragraphs = [front!, back!].flatMap(({ tree }) => nodesOf(tree, "P").map((p) => plain(p.text)));
   return [
     ...readDescription(alt, teller),
     ...tablesOf(rows).flatMap((table) => readRows(table, teller)),
@@ -44,24 +43,23 @@ function readRows([head, ...rows]: readonly string[][], teller: string): Stateme
   return rows.flatMap(([name, ...cells]) =>
     depths.flatMap((depthCm, i): Statement[] => {
       const cell = each(cells, depths.length)[i]!;
-      if (/^(Set the (float|stop knot)|Float|Knot) at$/.test(name!)) {
-        const moved = /knot/i.test(name!) ? "stop knot" : "float";
+      const [, what, of] = /^(.*?)(?:, (.*))?$/.exec(name!)!;
+      if (of && of !== "any depth" && !of.split(", ").some((one) => readCm(one) === depthCm)) return [];
+      if (/ to hook$/.test(what!)) {
+        const moved = /knot/i.test(what!) ? "stop knot" : "float";
         return [{ teller, depthCm, of: "setting", cm: readLineCm(cell), moved }];
       }
-      if (/^(Lock the float|Lock)$/.test(name!)) return [{ teller, depthCm, of: "lock", ...readLock(cell) }];
-      if (/^Tip/.test(name!)) return [{ teller, depthCm, of: "tip", mm: readMm(cell) }];
-      const [, told, line] = /^(?:((?:\d+(?:\.\d+)? m(?:, )?)+): )?(.*)$/.exec(cell)!;
-      if (told && !told.split(", ").some((one) => readCm(one) === depthCm)) return [];
-      return line!.includes(" at ")
-        ? [{ teller, depthCm, of: "line placed", groups: readPlaces(line!) }]
-        : [{ teller, depthCm, of: "line counted", counts: readLoad(line!) }];
+      if (what === "Lock") return [{ teller, depthCm, of: "lock", ...readLock(cell) }];
+      if (what === "Tip showing") return [{ teller, depthCm, of: "tip", mm: readMm(cell) }];
+      return [{ teller, depthCm, of: "line placed", groups: readPlaces(cell) }];
     }),
   );
 }
 
 function readParagraphs(told: string, teller: string): Statement[] {
-  const [, hookLength, hook] = /Hook length .*?, (\d+ cm)\. Hook (\d+)\./.exec(told)!;
-  const [, metals] = /Shot: .*?\. (All \w+|.*?: \w+(?:; rest \w+)?)\./.exec(told)!;
+  const [, hook] = /Hook (\d+), /.exec(told)!;
+  const [, hookLength] = /Hook length .*?, (\d+ cm)\./.exec(told)!;
+  const [, metals] = /Shot: (all \w+|.*?: \w+(?:; rest \w+)?)\./.exec(told)!;
   const [, ml, every] = /Feed: .*?, (\S+) ml.*? every (.*?)\./.exec(told) ?? [];
   const tip = /More tip than that showing: (.*?)\./.exec(told)?.[1];
   return [
@@ -69,7 +67,7 @@ function readParagraphs(told: string, teller: string): Statement[] {
     {
       teller,
       of: "metals",
-      metals: [...metals!.matchAll(/(?:All|rest|:) (\w+)/g)].map(([, metal]) => metal!),
+      metals: [...metals!.matchAll(/(?:all|rest|:) (\w+)/g)].map(([, metal]) => metal!),
     },
     ...(ml ? [{ teller, of: "feed" as const, ml: Number(ml), everyS: readSeconds(every!) }] : []),
     ...(tip

@@ -13,12 +13,14 @@ function labelsOf(drawing: Drawing): string[] {
     else if (labels.length > 0) labels.push(`${labels.pop()} ${text}`);
   }
   // What stands in the drawing without a distance follows the last label of its column.
-  return labels.map((label) =>
-    plain(label).replace(
-      / (hook size|\d+ cm off the bed|\d+ cm of the float|bed, |flow|\d+ mm of tip).*$/,
-      "",
-    ),
-  );
+  return labels
+    .map((label) =>
+      plain(label).replace(
+        / (hook size|\d+ cm off the bed|\d+ cm of the float|bed, |flow|\d+ mm of tip).*$/,
+        "",
+      ),
+    )
+    .filter((label) => !label.startsWith("0 bend of the hook"));
 }
 
 /** What the labels of a drawing, its caption and its marks say. */

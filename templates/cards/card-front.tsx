@@ -1,0 +1,76 @@
+import { Box } from "../../src/markup/boxes.ts";
+import type { CardChoice, CardContent } from "../../src/model/card-content.ts";
+import type { CardLook, Picture, SizedPicture } from "./card-look.ts";
+import { clearOfPunchMm, edgeTab, punchMark, ruler, rulerInMm, tabFromMm } from "./card-marks.ts";
+
+export interface CardFrontProps {
+  readonly card: CardContent;
+  readonly choice: CardChoice;
+  readonly look: CardLook;
+  readonly picture: Picture;
+  /** The tip as it should show. */
+  readonly tip: SizedPicture;
+}
+
+/** What to make up, and how far the float is set: a ruler along one edge, the hole's corner kept clear. */
+export function CardFront({ card, choice, look, picture, tip }: CardFrontProps) {
+  const { marginMm, lineHeight } = look;
+  const words = { sizePt: look.wordPt, lineHeight };
+  return (
+    <Box
+      tag="Sect"
+      style={{ padding: marginMm, paddingLeft: Math.max(marginMm, rulerInMm(look)), ...words }}
+      draw={(widthMm, heightMm) => [
+        ...punchMark(widthMm, "right", look),
+        ...ruler(heightMm, look),
+        ...(card.level === undefined
+          ? []
+          : edgeTab(widthMm, tabFromMm(look), { water: card.water, bars: card.level }, look)),
+      ]}
+    >
+      <Box
+        tag="H1"
+        field="title"
+        style={{ sizePt: look.figurePt, face: "bold", paddingRight: clearOfPunchMm(marginMm, look) }}
+      >
+        {card.title}
+      </Box>
+      <Box
+        tag="Figure"
+        alt={picture.alt}
+        field="drawing"
+        style={{ grow: 1, marginTop: 1 }}
+        draw={picture.draw}
+      />
+      <Box style={{ direction: "row", gap: 1.2, align: "center", marginTop: 1 }}>
+        <Box tag="P" field="float setting" style={{ sizePt: look.settingPt, lineHeight: 1.05, face: "bold" }}>
+          {card.drawn.setAt}
+        </Box>
+        <Box tag="P" field="setting" style={{ grow: 1 }}>
+          {card.settingFor}
+        </Box>
+      </Box>
+      <Box style={{ direction: "row", gap: 1.5, align: "end", marginTop: 0.5 }}>
+        <Box style={{ grow: 1 }}>
+          <Box tag="P" field="float" style={{ face: "bold" }}>
+            {card.float}
+          </Box>
+          {look.tackleOn === "front" && (
+            <Box tag="P" field="tackle">
+              {card.tackle}
+            </Box>
+          )}
+        </Box>
+        {choice.parts.has("true-tip") && (
+          <Box
+            tag="Figure"
+            alt={tip.alt}
+            field="true tip"
+            style={{ width: tip.widthMm, height: tip.heightMm }}
+            draw={tip.draw}
+          />
+        )}
+      </Box>
+    </Box>
+  );
+}

@@ -1,0 +1,118 @@
+import type { Item, PathStep } from "../../src/drawing/model.ts";
+import { mmPerPoint } from "../../src/markup/boxes.ts";
+
+/**
+ * Where a hole may be punched, in one corner of a card [mm], in two steps: the paper with an office punch before it is
+ * sealed, the film with a smaller one after that, so that no water gets to the paper.
+ *
+ * Source of the larger hole: ISO 838:1974, 6 mm ± 0.5 mm.
+ */
+const punch = { paperMm: 6, filmMm: 3, edgeMm: 1.5 } as const;
+
+/** What a card carries along its edges, off the white that its printer needs there [mm]. */
+export interface CardEdge {
+  readonly whiteMm: number;
+}
+
+/** Room that words in the first line leave beside the hole, inside this margin. */
+export function clearOfPunchMm(marginMm: number, { whiteMm }: CardEdge): number {
+  return Math.max(0, Math.max(punch.edgeMm, whiteMm) + punch.paperMm + 0.5 - marginMm);
+}
+
+/** At the top right of the front; on the back of a card turned over like a page that is the top left. */
+export function punchMark(widthMm: number, corner: "left" | "right", { whiteMm }: CardEdge): Item[] {
+  const middle = Math.max(punch.edgeMm, whiteMm) + punch.paperMm / 2;
+  const at = { kind: "circle", cxMm: corner === "right" ? widthMm - middle : middle, cyMm: middle } as const;
+  const stroke = { ink: "ink", widthMm: 0.15 } as const;
+  return [
+    { ...at, radiusMm: punch.paperMm / 2, stroke: { ...stroke, dashMm: [0.6, 0.6] } },
+    { ...at, radiusMm: punch.filmMm / 2, stroke },
+  ];
+}
+
+const rulerMm = 80;
+const tickMm = { one: 1.1, five: 1.7, ten: 2.3 } as const;
+const figurePt = 8;
+/** Lines of a ruler, thin enough to leave white between millimetres. */
+const rulerStroke = { ink: "ink", widthMm: 0.2 } as const;
+
+/** How far the ruler and its figures come in from the edge [mm]. */
+export function rulerInMm({ whiteMm }: CardEdge): number {
+  return whiteMm + tickMm.ten + 0.3 + figurePt * mmPerPoint * 0.6 + 0.5;
+}
+
+/** A true ruler of 8 cm along the left edge, 0 at its head. */
+export function ruler(heightMm: number, { whiteMm }: CardEdge): Item[] {
+  const top = (heightMm - rulerMm) / 2;
+  const sizeMm = figurePt * mmPerPoint;
+  const steps: PathStep[] = [];
+  const items: Item[] = [];
+  for (let mm = 0; mm <= rulerMm; mm += 1) {
+    const tick = mm % 10 === 0 ? tickMm.ten : mm % 5 === 0 ? tickMm.five : tickMm.one;
+    steps.push(["M", whiteMm, top + mm], ["L", whiteMm + tick, top + mm]);
+    if (mm % 10 !== 0 || mm === 0 || mm === rulerMm) continue;
+    const xMm = whiteMm + tickMm.ten + 0.3;
+    items.push({
+      kind: "text",
+      xMm,
+      yMm: top + mm + 0.35 * sizeMm,
+      text: String(mm / 10),
+      sizeMm,
+      face: "regular",
+      ink: "ink",
+      anchor: "start",
+    });
+  }
+  return [
+    {
+      kind: "group",
+      xMm: 0,
+      yMm: 0,
+      artifact: true,
+      items: [{ kind: "path", steps, stroke: rulerStroke }, ...items],
+    },
+  ];
+}
+
+/** What a card's edge tells of it: the kind of water by shape, the level by bars. */
+export interface CardTab {
+  readonly water: "still" | "flowing";
+  /** How many bars: from 1, the easiest. */
+  readonly bars: number;
+}
+
+const tab = { widthMm: 1.6, heightMm: 5, barMm: 1.1, gapMm: 1 } as const;
+
+/** A tab on the right edge of the front: a block for still water, an arrow head for running water, bars for the level. */
+export function edgeTab(
+  widthMm: number,
+  fromMm: number,
+  { water, bars }: CardTab,
+  { whiteMm }: CardEdge,
+): Item[] {
+  const right = widthMm - whiteMm;
+  const left = right - tab.widthMm;
+  const block = (top: number, heightMm: number): PathStep[] => [
+    ["M", left, top],
+    ["L", right, top],
+    ["L", right, top + heightMm],
+    ["L", left, top + heightMm],
+    ["Z"],
+  ];
+  const head: PathStep[] = [
+    ["M", left, fromMm],
+    ["L", right, fromMm + tab.heightMm / 2],
+    ["L", left, fromMm + tab.heightMm],
+    ["Z"],
+  ];
+  const steps = water === "still" ? block(fromMm, tab.heightMm) : head;
+  const levels = Array.from({ length: bars }, (_, i) =>
+    block(fromMm + tab.heightMm + tab.gapMm + i * (tab.barMm + tab.gapMm), tab.barMm),
+  ).flat();
+  return [{ kind: "path", steps: [...steps, ...levels], fill: "ink" }];
+}
+
+/** Where the tab begins below the hole [mm]. */
+export function tabFromMm({ whiteMm }: CardEdge): number {
+  return Math.max(punch.edgeMm, whiteMm) + punch.paperMm + 1.5;
+}
