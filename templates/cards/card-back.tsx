@@ -13,7 +13,7 @@ export interface CardCode extends Picture {
   readonly address: string;
 }
 
-export interface CardBackProps {
+interface CardBackProps {
   readonly card: CardContent;
   readonly choice: CardChoice;
   readonly words: Words;

@@ -3,7 +3,7 @@ import type { CardChoice, CardContent } from "../../src/model/card-content.ts";
 import type { CardLook, Picture, SizedPicture } from "./card-look.ts";
 import { clearOfPunchMm, edgeTab, punchMark, ruler, rulerInMm, tabFromMm } from "./card-marks.ts";
 
-export interface CardFrontProps {
+interface CardFrontProps {
   readonly card: CardContent;
   readonly choice: CardChoice;
   readonly look: CardLook;

@@ -75,7 +75,7 @@ export function ruler(heightMm: number, { whiteMm }: CardEdge): Item[] {
 }
 
 /** What a card's edge tells of it: the kind of water by shape, the level by bars. */
-export interface CardTab {
+interface CardTab {
   readonly water: "still" | "flowing";
   /** How many bars: from 1, the easiest. */
   readonly bars: number;

@@ -114,15 +114,8 @@ function cut({ width, height, data }: Dots, [left, bottom, right, top]: readonly
 const isWhite = ({ data }: Dots) => data.every((value) => value > 250);
 
 describe.skipIf(!mutool)("the printed sheet at 300 dpi", () => {
-  // Backs of the sheets for turning; both faces of those to fold. Modules: 0.4 mm, on the pocket card 4 dots.
-  test.each([
-    ["sheet", 2, (4 * 25.4) / dpi],
-    ["sheet-short-edge", 2, (4 * 25.4) / dpi],
-    ["sheet-fold", 1, (4 * 25.4) / dpi],
-    ["sheet-a6", 2, 0.4],
-    ["sheet-a6-short-edge", 2, 0.4],
-    ["sheet-a5", 2, 0.4],
-  ] as const)(
+  // The back of the sheet for turning. Modules: 0.4 mm. On smaller cards a code would take the room of what must stand.
+  test.each([["sheet-a5", 2, 0.4]] as const)(
     "%s has a code for each rig that reads, large enough and clear all round",
     async (name, page, leastMm) => {
       const bytes = files.get("A4")!.get(`cards/${name}.pdf`)!;

@@ -36,7 +36,7 @@ export interface FinishedCard {
   readonly onSheet: Card;
 }
 
-export interface CardWishes {
+interface CardWishes {
   readonly notes?: CardNotes;
   /** What the next smaller card has taken, and this one must therefore have. */
   readonly least?: readonly CardPart[];

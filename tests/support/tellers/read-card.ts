@@ -1,14 +1,6 @@
 import { nodesOf, type ReadPdf } from "../../print/read-pdf.ts";
 import { readDescription } from "./read-drawing.ts";
-import {
-  plain,
-  readCm,
-  readLineCm,
-  readLock,
-  readMm,
-  readPlaces,
-  readSeconds,
-} from "./read-words.ts";
+import { plain, readCm, readLineCm, readLock, readMm, readPlaces, readSeconds } from "./read-words.ts";
 import type { Statement } from "./statement.ts";
 
 /** Cells of a row, one for each depth: a cell that spans them is said of each. */

@@ -1,0 +1,72 @@
+import { beforeAll, describe, expect, test } from "vitest";
+import type { Item, TextItem } from "../../../src/drawing/model.ts";
+import { nodeFonts } from "../../../src/layout/node-fonts.ts";
+import { mmPerPoint } from "../../../src/markup/boxes.ts";
+import { onEveryCard } from "../../../src/model/card-content.ts";
+import { levels } from "../../../src/model/library.ts";
+import type { SolvedRig } from "../../../src/model/solved.ts";
+import { cardContent } from "../../../src/print/cards/card-content.ts";
+import { allCardFormats } from "../../../src/print/cards/card-formats.ts";
+import { type FinishedCard, layOutCard } from "../../../src/print/cards/lay-out-card.ts";
+import type { SiteInput } from "../../../src/site/input.ts";
+import { makeFigures } from "../../../src/words/figures.ts";
+import { realSite } from "../../site/real-site.ts";
+import { plain } from "../read-pdf.ts";
+
+const fonts = nodeFonts();
+let site: SiteInput;
+
+beforeAll(async () => {
+  site = await realSite();
+}, 120_000);
+
+const linesOf = (items: readonly Item[]): TextItem[] =>
+  items.flatMap((item) => (item.kind === "text" ? [item] : item.kind === "group" ? linesOf(item.items) : []));
+
+const bare = (text: string) => plain(text.replaceAll("\uFEFF", "")).replaceAll(/\s+/g, " ").trim();
+
+function textOf({ front, back }: FinishedCard): string {
+  return bare([...linesOf(front.items), ...linesOf(back.items)].map(({ text }) => text.trim()).join(" "));
+}
+
+/** What a coach has written of a rig, and the words and figures in which its cards are told. */
+function told(solved: SolvedRig, units: "metric" | "imperial" | "metric first") {
+  const { library, kit } = site;
+  const { changeFirst, level } = library.rigs.find(({ id }) => id === solved.rig.id)!;
+  const { marking } = library.floats.find(({ float }) => float.id === solved.rig.float.id)!;
+  const figures = makeFigures(units, kit.words, "en");
+  const notes = { marking, changeFirst, level: levels.indexOf(level) + 1 };
+  return { notes, kit: { ...kit, figures, measure: fonts.measure } };
+}
+
+describe.each(["metric", "imperial", "metric first"] as const)("told in %s units", (units) => {
+  test("every rig has on every card what must stand there, and on each larger card all that is on the smaller one", async () => {
+    for (const solved of site.solved.values()) {
+      const { kit, notes } = told(solved, units);
+      const content = cardContent(solved, site.library.guide, kit, notes);
+      let least: FinishedCard["taken"] = [];
+      for (const format of allCardFormats) {
+        const name = `${solved.rig.id}, ${format.name}`;
+        const card = await layOutCard(solved, format, site.library.guide, kit, fonts, { notes, least });
+        expect([...card.front.overflows, ...card.back.overflows], name).toEqual([]);
+        const text = textOf(card);
+        for (const field of onEveryCard) {
+          if (content[field] !== undefined) expect(text, `${name}: ${field}`).toContain(bare(content[field]));
+        }
+        const depths = card.taken.includes("every-depth") ? content.depths : [content.drawn];
+        for (const { depth, setAt, tip, places, lock } of depths) {
+          for (const one of [depth, setAt, tip, places, ...(lock ? [lock] : [])])
+            expect(text, name).toContain(bare(one));
+        }
+        expect(text, name).toContain(`0 ${kit.words("drawing.rig.from-here")}`);
+        expect(card.taken, name).toEqual(expect.arrayContaining([...least]));
+        const sizesPt = [...linesOf(card.front.items), ...linesOf(card.back.items)].map(
+          ({ sizeMm }) => sizeMm / mmPerPoint,
+        );
+        expect(Math.min(...sizesPt), name).toBeGreaterThanOrEqual(8 - 1e-9);
+        least = card.taken;
+      }
+      expect(least, solved.rig.id).toContain("every-depth");
+    }
+  }, 600_000);
+});
