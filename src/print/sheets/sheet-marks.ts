@@ -36,6 +36,32 @@ export function cropMarks(cards: readonly MarkedCard[]): Item[] {
   });
 }
 
+/** Radius of a card's corners [mm]. Source: ISO/IEC 7810:2019, ID-1: 3.18 mm ± 0.30 mm. */
+const cornerRadiusMm = 3.18;
+/** How far the handles of a cubic curve that stands for a quarter of a circle reach, of its radius. */
+const quarterHandle = (4 / 3) * Math.tan(Math.PI / 8);
+
+/** A quarter of a circle in each corner of each card, to be cut along: sharp corners prick the film. */
+export function roundedCorners(cards: readonly MarkedCard[]): Item[] {
+  const handleMm = cornerRadiusMm * (1 - quarterHandle);
+  return cards.map(({ xMm, yMm, widthMm, heightMm }) => {
+    const steps: PathStep[] = [];
+    for (const [x, inX] of [
+      [xMm, 1],
+      [xMm + widthMm, -1],
+    ] as const) {
+      for (const [y, inY] of [
+        [yMm, 1],
+        [yMm + heightMm, -1],
+      ] as const) {
+        const [across, down] = [x + inX * cornerRadiusMm, y + inY * cornerRadiusMm];
+        steps.push(["M", across, y], ["C", x + inX * handleMm, y, x, y + inY * handleMm, x, down]);
+      }
+    }
+    return lines(steps, cropMark.strokeMm);
+  });
+}
+
 /** Arms of the crosses where cards meet edge to edge [mm]; they stay in the white that cards keep along their edges. */
 const crossArmMm = 3;
 

@@ -8,6 +8,7 @@ import {
   cropMarks,
   foldMarks,
   type MarkedCard,
+  roundedCorners,
 } from "./sheet-marks.ts";
 
 interface Size {
@@ -189,7 +190,9 @@ function marked({ card: { widthMm, heightMm }, cell }: CardInCell): MarkedCard {
 }
 
 function cutMarks(sheet: Sheet, note: Size, cards: readonly MarkedCard[]): Item[] {
-  return sheet.grid.gapMm === 0 ? cornerMarks(cards, foot(sheet, note).onCut) : cropMarks(cards);
+  return sheet.grid.gapMm === 0
+    ? cornerMarks(cards, foot(sheet, note).onCut)
+    : [...cropMarks(cards), ...roundedCorners(cards)];
 }
 
 interface Foot {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Item, PathItem } from "../../../src/drawing/model.ts";
+import type { Item, PathItem, PathStep } from "../../../src/drawing/model.ts";
 import { moved, type PaperSide, type Placed, placing } from "../../../src/layout/paper.ts";
 import { paperSizes, unprintableMm } from "../../../src/print/sheets/paper-sizes.ts";
 import { type Card, sheets, turnings } from "../../../src/print/sheets/sheet.ts";
@@ -8,7 +8,7 @@ import {
   cornerMarks,
   cropMark,
   cropMarks,
-  foldMarks,
+import { foldMarks, roundedCorners } from "../../../src/print/sheets/sheet-marks.ts";
 } from "../../../src/print/sheets/sheet-marks.ts";
 
 /** 3 mm of laminating film round each card, as much as a laminator needs to seal it. Common practice, no source. */
@@ -231,6 +231,27 @@ describe("marks", () => {
       const off = Math.max(10 - x!, x! - 95.6, 20 - y!, y! - 73.98);
       expect(off).toBeGreaterThanOrEqual(cropMark.offMm - 1e-9);
       expect(off).toBeLessThanOrEqual(apartMm / 2 + 1e-9);
+    }
+  });
+
+  // Source: ISO/IEC 7810:2019, ID-1: corners are rounded to 3.18 mm ± 0.30 mm.
+  test("each corner is rounded on the cut line, along a circle of the standard's radius", () => {
+    const card = { xMm: 10, yMm: 20, widthMm: 85.6, heightMm: 53.98 };
+    const [mark] = roundedCorners([card]);
+    const curves = steps(mark!).filter(([letter]) => letter === "C");
+    expect(curves).toHaveLength(4);
+    for (const [i, curve] of curves.entries()) {
+      const [, x0, y0] = steps(mark!)[2 * i] as [string, number, number];
+      const [, x1, y1, x2, y2, x3, y3] = curve as Extract<PathStep, readonly ["C", ...number[]]>;
+      const middle = { x: x0, y: y3 };
+      for (const t of [0, 0.25, 0.5, 0.75, 1]) {
+        const bezier = (a: number, b: number, c: number, d: number) =>
+          (1 - t) ** 3 * a + 3 * (1 - t) ** 2 * t * b + 3 * (1 - t) * t * t * c + t ** 3 * d;
+        const radius = Math.hypot(bezier(x0, x1, x2, x3) - middle.x, bezier(y0, y1, y2, y3) - middle.y);
+        expect(radius).toBeCloseTo(3.18, 2);
+      }
+      expect([10, 95.6].some((edge) => Math.abs(x3 - edge) < 1e-9)).toBe(true);
+      expect([20, 73.98].some((edge) => Math.abs(y0 - edge) < 1e-9)).toBe(true);
     }
   });
 
