@@ -16,6 +16,11 @@ export function unbroken(text: string): string {
   return text.replace(/ /g, "\u00A0");
 }
 
+/** Numbers that stay on one line with their unit: `6 ft 11 in` may break after its feet. */
+export function withUnit(text: string): string {
+  return text.replace(/(\d) (?=\D)/g, "$1\u00A0");
+}
+
 /** Ranges that stay on one line: nothing breaks beside their dash. */
 export function unbrokenRanges(text: string): string {
   return text.replaceAll("–", "\uFEFF–\uFEFF");

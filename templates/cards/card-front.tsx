@@ -1,5 +1,6 @@
 import { Box } from "../../src/markup/boxes.ts";
 import type { CardChoice, CardContent } from "../../src/model/card-content.ts";
+import { unbroken } from "../../src/words/shot-text.ts";
 import type { CardLook, Picture, SizedPicture } from "./card-look.ts";
 import { clearOfPunchMm, edgeTab, punchMark, ruler, rulerInMm, tabFromMm } from "./card-marks.ts";
 
@@ -44,7 +45,7 @@ export function CardFront({ card, choice, look, picture, tip }: CardFrontProps) 
       />
       <Box style={{ direction: "row", gap: 1.2, align: "center", marginTop: 1 }}>
         <Box tag="P" field="float setting" style={{ sizePt: look.settingPt, lineHeight: 1.05, face: "bold" }}>
-          {card.drawn.setAt}
+          {unbroken(card.drawn.setAt)}
         </Box>
         <Box tag="P" field="setting" style={{ grow: 1 }}>
           {card.settingFor}

@@ -7,7 +7,7 @@ import type { CardContent, CardDepth, CardNotes } from "../../model/card-content
 import type { Guide } from "../../model/library.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../../model/solved.ts";
 import { floatSays } from "../../words/float-says.ts";
-import { metalText, unbroken, unbrokenRanges } from "../../words/shot-text.ts";
+import { metalText, unbroken, unbrokenRanges, withUnit } from "../../words/shot-text.ts";
 import { keyOf } from "../../words/words.ts";
 
 /** Everything that can be said of a rig on a card, from the same statements as its page and data. */
@@ -70,8 +70,8 @@ export function cardContent(
 function cardDepth({ rig }: SolvedRig, depth: SolvedDepth, { figures }: DrawingKit): CardDepth {
   return {
     depthMm: depth.depthMm,
-    depth: unbroken(figures.shortDepth(depth.depthMm)),
-    setAt: unbroken(figures.shortGap(depth.floatToHookMm)),
+    depth: withUnit(figures.shortDepth(depth.depthMm)),
+    setAt: withUnit(figures.shortGap(depth.floatToHookMm)),
     ...(rig.float.heldByShot && { lock: figures.lock(depth.lock) }),
     places: unbrokenRanges(figures.shotPlaces(depth.lineShot)),
     tip: unbroken(figures.tip(depth.tipAsSetMm)),

@@ -21,7 +21,7 @@ function linesOf(items: readonly Item[]): TextItem[] {
 
 /** Sources: ISO 216 for the sizes; UKAAF G003 (2019): clear print from 14 pt in ideal, large print from 16 pt,
  * which cards have where all that must stand on them leaves room for it. */
-const expected = { A7: [74, 105, 9, 12], A6: [105, 148, 10, 14], A5: [148, 210, 12, 16] } as const;
+const expected = { A7: [74, 105, 8, 12], A6: [105, 148, 10, 14], A5: [148, 210, 12, 16] } as const;
 
 const readerFormats = [cardFormats.A7, cardFormats.A6, cardFormats.A5] as const;
 

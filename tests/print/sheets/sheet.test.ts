@@ -8,7 +8,8 @@ import {
   cornerMarks,
   cropMark,
   cropMarks,
-import { foldMarks, roundedCorners } from "../../../src/print/sheets/sheet-marks.ts";
+  foldMarks,
+  roundedCorners,
 } from "../../../src/print/sheets/sheet-marks.ts";
 
 /** 3 mm of laminating film round each card, as much as a laminator needs to seal it. Common practice, no source. */
