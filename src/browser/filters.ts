@@ -1,20 +1,22 @@
+import { entry } from "../core/lists.ts";
+import { partById, partWithin } from "./page-parts.ts";
 import { bestFirst, nearest } from "./rig-filter.ts";
 import { fillIn, form, readAnswers } from "./water-form.ts";
 
 /** The list of rigs: shows those that fit the questions, and keeps the answers in the address. */
-const result = document.getElementById("filter-result")!;
-const list = document.getElementById("rig-list")!;
+const result = partById("filter-result");
+const list = partById("rig-list");
 const rigs = [...list.querySelectorAll<HTMLElement>("article")];
 
 function show(): void {
   const { wishes, address, unread } = readAnswers();
   const marks = rigs.map(({ dataset }) => dataset);
   const { shown, left } = nearest(marks, wishes);
-  list.append(...bestFirst(marks, wishes).map((at) => rigs[at]!));
+  list.append(...bestFirst(marks, wishes).map((at) => entry(rigs, at)));
   for (const [at, rig] of rigs.entries()) {
     rig.hidden = unread || !shown[at];
     // Whoever has said how deep the water is finds the rig made for it.
-    rig.querySelector("a")!.search = address.toString();
+    partWithin<HTMLAnchorElement>(rig, "a").search = address.toString();
   }
   const count = unread ? 0 : shown.filter(Boolean).length;
   const { some = "", nearest: letGo = "" } = result.dataset;

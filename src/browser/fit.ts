@@ -3,6 +3,7 @@ import { pageWords } from "../../templates/pages/page-words.ts";
 import { hangPicture, rigPicture, sinkPicture } from "../../templates/pages/rig-picture.ts";
 import type { Voice } from "../../templates/pages/view.ts";
 import type { Question } from "../core/as-written.ts";
+import { first, withId } from "../core/lists.ts";
 import type { ShotScale } from "../core/tackle/shot.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { measureText } from "../drawing/labels/font-metrics.ts";
@@ -21,6 +22,7 @@ import type { MakeCard } from "./card.ts";
 import { type FieldProblem, fitRig } from "./fit-rig.ts";
 import { keepAnswers, keptAnswers } from "./kept-answers.ts";
 import { loadScript } from "./load-script.ts";
+import { dataOf, partById } from "./page-parts.ts";
 import { examples } from "./questions.ts";
 import { toDom } from "./to-dom.ts";
 
@@ -35,14 +37,14 @@ declare const dotdownRig: Rig;
 declare const dotdownCard: MakeCard | undefined;
 
 const form = document.getElementById("fit-form") as HTMLFormElement;
-const result = document.getElementById("fit-result")!;
-const problemList = document.getElementById("fit-problems")!;
-const status = document.getElementById("fit-status")!;
-const said = document.getElementById("fit-said")!;
-const buttons = document.getElementById("fit-buttons")!;
+const result = partById("fit-result");
+const problemList = partById("fit-problems");
+const status = partById("fit-status");
+const said = partById("fit-said");
+const buttons = partById("fit-buttons");
 const slider = document.getElementById("fit-slider") as HTMLInputElement;
 const cardButton = document.getElementById("fit-card") as HTMLButtonElement;
-const cardStatus = document.getElementById("fit-card-status")!;
+const cardStatus = partById("fit-card-status");
 const link = document.getElementById("fit-link") as HTMLAnchorElement;
 const words = makeWords(dotdownGuide.words);
 const say = pageWords(words);
@@ -50,7 +52,7 @@ const rig: Rig = {
   ...dotdownRig,
   tub: dotdownRig.tub.map((shot) => ({ ...shot, count: shot.count ?? Number.POSITIVE_INFINITY })),
 };
-const scale = dotdownGuide.scales.find(({ id }) => id === rig.scaleId)!;
+const scale = withId(dotdownGuide.scales, rig.scaleId);
 const fields = [...form.elements].filter(
   (field): field is HTMLInputElement | HTMLSelectElement => "name" in field && field.name !== "",
 );
@@ -121,7 +123,8 @@ function refit(): void {
 /** What a field says where nobody has touched it. */
 function ownValue(field: HTMLInputElement | HTMLSelectElement): string {
   if (field instanceof HTMLInputElement) return field.defaultValue;
-  return ([...field.options].find(({ defaultSelected }) => defaultSelected) ?? field.options[0]!).value;
+  const options = [...field.options];
+  return (options.find(({ defaultSelected }) => defaultSelected) ?? first(options)).value;
 }
 
 /** Parts that the reader has unfolded stay so. */
@@ -228,12 +231,12 @@ async function saveCard(): Promise<void> {
   const { solved, kit } = shown;
   cardStatus.textContent = say("fit.card-working");
   try {
-    if (typeof dotdownCard === "undefined") await loadScript(cardButton.dataset.script!);
+    if (typeof dotdownCard === "undefined") await loadScript(dataOf(cardButton, "script"));
     const pdf = await dotdownCard!(solved, dotdownGuide.guide, kit);
     const address = URL.createObjectURL(new Blob([pdf as BlobPart], { type: "application/pdf" }));
     const save = document.createElement("a");
     save.href = address;
-    save.download = `${rig.id}-${Math.round(solved.depths[0]!.depthMm / 10)}.pdf`;
+    save.download = `${rig.id}-${Math.round(first(solved.depths).depthMm / 10)}.pdf`;
     save.click();
     URL.revokeObjectURL(address);
     cardStatus.textContent = say("fit.card-done");

@@ -1,3 +1,5 @@
+import { entry, paired } from "../core/lists.ts";
+
 /** What a rig in the list says of itself: see `RigSummary`. */
 type RigMarks = Readonly<Record<string, string | undefined>>;
 
@@ -46,7 +48,10 @@ export function bestFirst(rigs: readonly RigMarks[], wishes: RigWishes): number[
   const ranks = rigs.map(rank);
   return shown
     .flatMap((is, at) => (is ? [at] : []))
-    .sort((a, b) => ranks[a]!.map((one, at) => one - ranks[b]![at]!).find((by) => by !== 0) ?? a - b);
+    .sort((a, b) => {
+      const pairs = paired(entry(ranks, a), entry(ranks, b));
+      return pairs.map(([one, other]) => one - other).find((by) => by !== 0) ?? a - b;
+    });
 }
 
 /** How far a figure is from those that a rig is for; 0 between them, or where none was asked. */

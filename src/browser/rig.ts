@@ -1,17 +1,19 @@
+import { first } from "../core/lists.ts";
 import { keptAnswers } from "./kept-answers.ts";
 import { loadScript } from "./load-script.ts";
+import { dataOf, partById, partWithin } from "./page-parts.ts";
 import { selectOnTap } from "./select-on-tap.ts";
 
 /**
  * A rig's page. Until the reader asks for another water it shows the depths that were built, the chosen one alone; then
  * the sums are loaded (`fit.ts`), and they show the rig made for the depth in the field.
  */
-const picker = document.querySelector<HTMLElement>(".depth-picker")!;
+const picker = partWithin<HTMLElement>(document, ".depth-picker");
 const links = [...picker.querySelectorAll("a")];
-const said = document.getElementById("depth-shown")!;
-const built = document.getElementById("depths-built")!;
-const answer = document.getElementById("fit-answer")!;
-const status = document.getElementById("fit-status")!;
+const said = partById("depth-shown");
+const built = partById("depths-built");
+const answer = partById("fit-answer");
+const status = partById("fit-status");
 const field = document.getElementById("fit-depth") as HTMLInputElement;
 const slider = document.getElementById("fit-slider") as HTMLInputElement;
 const fit = document.getElementById("fit") as HTMLDetailsElement;
@@ -21,9 +23,9 @@ function show(id: string): void {
     const chosen = link.hash === `#${id}`;
     if (chosen) link.setAttribute("aria-current", "true");
     else link.removeAttribute("aria-current");
-    const part = document.getElementById(link.hash.slice(1))!;
+    const part = partById(link.hash.slice(1));
     part.hidden = !chosen;
-    if (chosen) said.textContent = part.querySelector("h3")!.textContent;
+    if (chosen) said.textContent = partWithin(part, "h3").textContent;
   }
 }
 
@@ -35,7 +37,7 @@ picker.addEventListener("click", (event) => {
   const link = (event.target as Element).closest("a");
   if (!link) return;
   event.preventDefault();
-  field.value = link.dataset.depth!;
+  field.value = dataOf(link, "depth");
   if (loading) {
     field.dispatchEvent(new Event("input", { bubbles: true }));
     return;
@@ -47,7 +49,7 @@ addEventListener("hashchange", () => {
   const link = linkOf(location.hash.slice(1));
   if (!link) return;
   show(link.hash.slice(1));
-  field.value = link.dataset.depth!;
+  field.value = dataOf(link, "depth");
 });
 
 let loading: Promise<void> | undefined;
@@ -57,12 +59,12 @@ function loadFit(): Promise<void> {
   loading ??= (async () => {
     built.hidden = true;
     for (const link of links) link.removeAttribute("aria-current");
-    status.textContent = answer.dataset.working!;
+    status.textContent = dataOf(answer, "working");
     try {
-      for (const address of fit.dataset.scripts!.split(" ")) await loadScript(address);
+      for (const address of dataOf(fit, "scripts").split(" ")) await loadScript(address);
     } catch {
       // The scripts of this page's edition went with it, and those of the next are not for this page.
-      status.textContent = answer.dataset.notLoaded!;
+      status.textContent = dataOf(answer, "notLoaded");
     }
   })();
   return loading;
@@ -72,8 +74,8 @@ selectOnTap(field);
 const asked = location.hash.slice(1);
 const own = linkOf(asked);
 built.dataset.ready = "";
-show((own ?? links[0]!).hash.slice(1));
-if (own) field.value = own.dataset.depth!;
+show((own ?? first(links)).hash.slice(1));
+if (own) field.value = dataOf(own, "depth");
 for (const control of [field, slider]) control.addEventListener("input", loadFit, { once: true });
 fit.addEventListener("toggle", loadFit, { once: true });
 if (location.search !== "" || (!own && keptAnswers().depth !== undefined)) loadFit();

@@ -1,5 +1,6 @@
 import type { SearchEntry } from "../model/search-entry.ts";
 import { type FoundSection, makeSearch } from "./find-sections.ts";
+import { partById } from "./page-parts.ts";
 
 /** Set by `search-index.js`, which stands before this script. */
 declare const dotdownSearch: readonly SearchEntry[];
@@ -7,8 +8,8 @@ declare const dotdownSynonyms: readonly (readonly string[])[];
 
 const form = document.getElementById("search") as HTMLFormElement;
 const field = document.getElementById("query") as HTMLInputElement;
-const count = document.getElementById("search-count")!;
-const list = document.getElementById("search-results")!;
+const count = partById("search-count");
+const list = partById("search-results");
 
 const search = makeSearch(dotdownSearch, dotdownSynonyms);
 const mostShown = 30;

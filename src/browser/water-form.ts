@@ -3,14 +3,15 @@ import { parseQuantity } from "../core/quantity.ts";
 import { mmPerInch } from "../core/units.ts";
 import { unitChoices } from "../model/unit-choice.ts";
 import { isKeptOnDevice, keepAnswers, keepOnDevice, keptAnswers } from "./kept-answers.ts";
+import { partById, partWithin } from "./page-parts.ts";
 import { questions } from "./questions.ts";
 import type { RigWishes } from "./rig-filter.ts";
 import { selectOnTap } from "./select-on-tap.ts";
 
-export const form = document.querySelector<HTMLFormElement>("form.questions")!;
+export const form = partWithin<HTMLFormElement>(document, "form.questions");
 const depthField = document.getElementById("water-depth") as HTMLInputElement;
 const slider = document.getElementById("water-slider") as HTMLInputElement;
-const unread = document.getElementById("water-unread")!;
+const unread = partById("water-unread");
 const pace = document.getElementById("water-pace") as HTMLFieldSetElement;
 const paceWay = document.getElementById("pace-way") as HTMLInputElement;
 const paceTime = document.getElementById("pace-time") as HTMLInputElement;

@@ -6,6 +6,7 @@ import { checkContent } from "../checks/table.ts";
 import { allTexts } from "../checks/texts.ts";
 import { readLibrary } from "../content/read-library.ts";
 import { readSources, type World } from "../content/world.ts";
+import { known } from "../core/lists.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { measureText } from "../drawing/labels/font-metrics.ts";
 import type { PictureSource } from "../drawing/pictures.ts";
@@ -142,7 +143,7 @@ export async function* outputFiles(solved: Solved, settings: BuildSettings): Asy
   const { guide, lessons } = library;
   yield* dataFiles(rigs, library.scales, guide);
   const entries = new Map(library.rigs.map((entry) => [entry.rig.id, entry]));
-  const printed = rigs.map((one) => ({ solved: one, entry: entries.get(one.rig.id)! }));
+  const printed = rigs.map((one) => ({ solved: one, entry: known(entries, one.rig.id) }));
   const liveBody = ({ body }: MarkdownText) => live.get(body) ?? body;
   const handouts = { lessons, pages: library.pages, pictures: source, liveBody };
   const printables: Printable[] = [];

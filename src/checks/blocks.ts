@@ -1,6 +1,8 @@
 import type { Nodes, Paragraph, Root } from "mdast";
 import { EXIT, SKIP, visit } from "unist-util-visit";
+import { last } from "../core/lists.ts";
 import type { Place } from "../model/message.ts";
+import { positionOf } from "../model/source-position.ts";
 
 /** A paragraph or a table cell: words that are read in one go. */
 export interface Block {
@@ -29,13 +31,13 @@ export function blocksOf(body: Nodes, file: string): readonly Block[] {
 }
 
 function blockOf(block: Paragraph | Nodes, kind: Block["kind"], file: string): Block {
-  const left = block.position!.start.column;
+  const left = positionOf(block).start.column;
   const pieces: { at: number; text: string; line: number; column: number }[] = [];
   let text = "";
   visit(block, (node) => {
     const figure = node.type === "textDirective" && node.children.length === 0;
     const piece = figure ? liveFigure : "value" in node ? String(node.value) : "";
-    if (piece !== "") pieces.push({ at: text.length, text: piece, ...node.position!.start });
+    if (piece !== "") pieces.push({ at: text.length, text: piece, ...positionOf(node).start });
     text += piece;
   });
   return {
@@ -43,11 +45,11 @@ function blockOf(block: Paragraph | Nodes, kind: Block["kind"], file: string): B
     text,
     placeAt(offset) {
       const piece = pieces.findLast(({ at }) => at <= offset);
-      if (!piece) return { file, line: block.position!.start.line, column: left };
+      if (!piece) return { file, line: positionOf(block).start.line, column: left };
       const before = piece.text.slice(0, offset - piece.at).split("\n");
-      const last = before[before.length - 1]!.length;
+      const lastLength = last(before).length;
       const line = piece.line + before.length - 1;
-      return { file, line, column: before.length === 1 ? piece.column + last : left + last };
+      return { file, line, column: before.length === 1 ? piece.column + lastLength : left + lastLength };
     },
   };
 }
@@ -67,7 +69,7 @@ export function sectionsOf(body: Root): readonly Root[] {
   const sections: Root["children"][] = [[]];
   for (const node of body.children) {
     if (node.type === "heading") sections.push([]);
-    sections[sections.length - 1]!.push(node);
+    last(sections).push(node);
   }
   return sections.filter((children) => children.length > 0).map((children) => ({ type: "root", children }));
 }

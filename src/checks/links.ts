@@ -7,6 +7,7 @@ import { sitePaths, termId } from "../model/addresses.ts";
 import type { Library, MarkdownText, Prose } from "../model/library.ts";
 import { linkSchemes, parseLink } from "../model/links.ts";
 import { type Message, message, type Place } from "../model/message.ts";
+import { positionOf } from "../model/source-position.ts";
 import { allTexts } from "./texts.ts";
 
 /** Links between texts of the content that lead to no page or to no place on it: each is an error at its link. */
@@ -18,7 +19,7 @@ export function checkLinks(library: Library): readonly Message[] {
     const messages: Message[] = [];
     visit(text.body, ["link", "definition"], (node) => {
       if (node.type !== "link" && node.type !== "definition") return;
-      const { line, column } = node.position!.start;
+      const { line, column } = positionOf(node).start;
       const wrong = wrongLink(node.url, text, pages, { file: text.path, line, column });
       if (wrong) messages.push(wrong);
     });

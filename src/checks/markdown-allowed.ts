@@ -3,6 +3,7 @@ import { visit } from "unist-util-visit";
 import type { MarkdownText } from "../model/library.ts";
 import { type Message, message, type Place } from "../model/message.ts";
 import type { LeftOut } from "../model/message-table.ts";
+import { positionOf } from "../model/source-position.ts";
 
 /** What Markdown has and page or paper have not; `messages.ts` says of each what to write instead. */
 function leftOut(node: Nodes): LeftOut | undefined {
@@ -39,7 +40,7 @@ export function isComment(html: string): boolean {
 export function checkMarkdown({ path, body }: MarkdownText): readonly Message[] {
   const messages: Message[] = [];
   const placeOf = (node: Nodes): Place => {
-    const { line, column } = node.position!.start;
+    const { line, column } = positionOf(node).start;
     return { file: path, line, column };
   };
   let highest: number | undefined;

@@ -1,3 +1,4 @@
+import { withId } from "../core/lists.ts";
 import type { ShotScale, Tub } from "../core/tackle/shot.ts";
 import type { Library } from "../model/library.ts";
 import { type Message, message, type Place } from "../model/message.ts";
@@ -25,8 +26,8 @@ interface Box {
  * guide's. Sizes that are only spoken of must be in one of the guide's tubs.
  */
 export const sizeInTub: ContentCheck = ({ library }) => {
-  const scale = library.scales.find(({ id }) => id === library.guide.scaleId)!;
-  const own = library.tubs.find(({ id }) => id === library.guide.tubId)!;
+  const scale = withId(library.scales, library.guide.scaleId);
+  const own = withId(library.tubs, library.guide.tubId);
   const any: Box = { title: "all tubs", tub: library.tubs.flatMap(({ tub }) => tub) };
   const told = [
     ...[...library.lessons, ...library.pages].flatMap(({ body, path }) =>

@@ -1,3 +1,4 @@
+import { withId } from "../core/lists.ts";
 import { parseLoad } from "../core/tackle/load-notation.ts";
 import type { ShotScale } from "../core/tackle/shot.ts";
 import { sitePaths } from "../model/addresses.ts";
@@ -22,7 +23,7 @@ interface Typed {
  * few a figure is only held against what its own sentence is about.
  */
 export const typedFigures: ContentCheck = (checked) => {
-  const scale = checked.library.scales.find(({ id }) => id === checked.library.guide.scaleId)!;
+  const scale = withId(checked.library.scales, checked.library.guide.scaleId);
   return [...pageTexts(checked.library), ...checked.library.floats].flatMap((prose) => {
     const rigs = rigsOf(prose, checked);
     return blocksOf(prose.body, prose.path).flatMap((block) =>

@@ -2,6 +2,7 @@ import type { Link, Paragraph, Parents, PhrasingContent } from "mdast";
 import { toString as textOf } from "mdast-util-to-string";
 import { visit } from "unist-util-visit";
 import { type Message, message } from "../model/message.ts";
+import { positionOf } from "../model/source-position.ts";
 import type { ContentCheck } from "./check.ts";
 import { formsOf } from "./glossary-forms.ts";
 import { pageTexts } from "./texts.ts";
@@ -23,7 +24,7 @@ export const unexplainedTerms: ContentCheck = ({ library }) => {
         if (!isTerm(node as PhrasingContent, index, parent as Parents)) return;
         const term = textOf(node);
         if (known.has(term.toLowerCase())) return;
-        const { line, column } = node.position!.start;
+        const { line, column } = positionOf(node).start;
         messages.push(message("term-not-explained", { file: path, line, column }, { term }));
       });
     });

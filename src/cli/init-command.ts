@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { basename, join, resolve } from "node:path";
 import { Option } from "commander";
 import { firstRigs, type NewGuide, newGuide } from "../content/start/new-guide.ts";
+import { first } from "../core/lists.ts";
 import { parseQuantity } from "../core/quantity.ts";
 import { unitChoices } from "../model/unit-choice.ts";
 import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";
@@ -85,7 +86,7 @@ const theLibrarys = "as in the library";
 
 function languageOf(typed: string): string {
   try {
-    return Intl.getCanonicalLocales(typed)[0]!;
+    return first(Intl.getCanonicalLocales(typed));
   } catch {
     throw new UsageError(`--language ${typed} is no language tag; write one like en or de-AT`);
   }

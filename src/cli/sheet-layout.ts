@@ -1,4 +1,5 @@
 import wrapAnsi from "wrap-ansi";
+import { entry } from "../core/lists.ts";
 import type { TextTable } from "../words/tables.ts";
 
 /** Width that a sheet keeps to, tables apart [characters]. */
@@ -31,8 +32,8 @@ export function paragraph(text: string): string {
 
 /** A table in columns as wide as their longest entry. */
 export function columns({ head, rows }: TextTable): string {
-  const widths = head.map((title, at) => Math.max(title.length, ...rows.map((row) => row[at]!.length)));
+  const widths = head.map((title, at) => Math.max(title.length, ...rows.map((row) => entry(row, at).length)));
   const row = (cells: readonly string[]) =>
-    `${indent}${cells.map((cell, at) => cell.padEnd(widths[at]!)).join("  ")}`.trimEnd();
+    `${indent}${cells.map((cell, at) => cell.padEnd(entry(widths, at))).join("  ")}`.trimEnd();
   return [row(head), row(widths.map((width) => "─".repeat(width))), ...rows.map(row)].join("\n");
 }

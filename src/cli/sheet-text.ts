@@ -1,3 +1,4 @@
+import { entry, paired } from "../core/lists.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { rigTexts } from "../words/rig-texts.ts";
 import { depthGuideTable, shotTable } from "../words/tables.ts";
@@ -39,11 +40,14 @@ export function sheetText(solved: SolvedRig, kit: SheetKit): string {
 
 /** The depth that a sheet or a drawing tells of where a rig is for several: the middle one. */
 export function depthTold({ depths }: SolvedRig): SolvedDepth {
-  return depths[Math.floor((depths.length - 1) / 2)]!;
+  return entry(depths, Math.floor((depths.length - 1) / 2));
 }
 
 function guideTable(depth: SolvedDepth, kit: SheetKit) {
   const { head, rows } = depthGuideTable(depth, kit);
   const advice = depth.guideRows.map((row) => rigTexts(kit).advice(row));
-  return { head: [...head, kit.words("sheet.next")], rows: rows.map((row, at) => [...row, advice[at]!]) };
+  return {
+    head: [...head, kit.words("sheet.next")],
+    rows: paired(rows, advice).map(([row, next]) => [...row, next]),
+  };
 }

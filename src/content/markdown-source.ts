@@ -6,6 +6,7 @@ import remarkParse from "remark-parse";
 import { unified } from "unified";
 import { visit } from "unist-util-visit";
 import { type Message, message, type Place } from "../model/message.ts";
+import { positionOf } from "../model/source-position.ts";
 import { withPlainColons } from "./plain-colons.ts";
 import { readYaml, type YamlSource } from "./yaml-source.ts";
 
@@ -30,7 +31,7 @@ export function readMarkdown(text: string, file: string): MarkdownSource {
     const missing = message("no-front-matter", { file, line: 1, column: 1 }, {});
     return { front: readYaml("", file), body: root, messages: [missing] };
   }
-  const source = readYaml((front as Yaml).value, file, front.position!.start.line);
+  const source = readYaml((front as Yaml).value, file, positionOf(front).start.line);
   return {
     front: source,
     body: { type: "root", children: root.children.slice(1) },

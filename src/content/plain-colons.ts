@@ -1,6 +1,7 @@
 import type { Parent, Root, Text } from "mdast";
 import type { TextDirective } from "mdast-util-directive";
 import { SKIP, visit } from "unist-util-visit";
+import { positionOf } from "../model/source-position.ts";
 import { inlineNames } from "../words/live/live-figures.ts";
 
 /**
@@ -13,9 +14,9 @@ export function withPlainColons(root: Root, text: string): Root {
   const changed = new Set<Parent>();
   visit(root, "textDirective", (node, index, parent) => {
     if (!parent || index === undefined || isMeant(node)) return;
-    const { start, end } = node.position!;
-    const value = text.slice(start.offset, end.offset);
-    parent.children[index] = { type: "text", value, position: node.position! };
+    const position = positionOf(node);
+    const value = text.slice(position.start.offset, position.end.offset);
+    parent.children[index] = { type: "text", value, position };
     changed.add(parent);
     return SKIP;
   });
@@ -24,8 +25,10 @@ export function withPlainColons(root: Root, text: string): Root {
 }
 
 /** Whether an author wanted a figure here: it has brackets, or the name of one. */
-function isMeant({ name, position }: TextDirective): boolean {
-  const isBare = position!.end.offset! - position!.start.offset! === name.length + 1;
+function isMeant(node: TextDirective): boolean {
+  const { name } = node;
+  const { start, end } = positionOf(node);
+  const isBare = start.line === end.line && end.column - start.column === name.length + 1;
   return inlineNames.includes(name) || !(isBare || /^\d/.test(name));
 }
 
@@ -38,7 +41,7 @@ function joined<Child extends { type: string }>(children: readonly Child[]): Chi
       whole.push(child);
       continue;
     }
-    const position = { start: before.position!.start, end: child.position!.end };
+    const position = { start: positionOf(before).start, end: positionOf(child).end };
     whole[whole.length - 1] = { ...before, value: before.value + child.value, position };
   }
   return whole;

@@ -1,5 +1,6 @@
 import type { z } from "zod";
 import type { Finding } from "../core/finding.ts";
+import { last } from "../core/lists.ts";
 import { addressesOf, ownAddresses } from "../model/content-addresses.ts";
 import { limits } from "../model/limits.ts";
 import { type Message, message, type Place } from "../model/message.ts";
@@ -175,7 +176,7 @@ export class Reading {
     const unread = source.text.indexOf("\uFFFD");
     if (unread >= 0) {
       const before = source.text.slice(0, unread).split("\n");
-      const place = { file: source.file, line: before.length, column: before.at(-1)!.length + 1 };
+      const place = { file: source.file, line: before.length, column: last(before).length + 1 };
       this.error(place, "not-utf-8", {});
       return false;
     }

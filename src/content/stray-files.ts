@@ -1,4 +1,5 @@
 import { distance } from "fastest-levenshtein";
+import { first, last } from "../core/lists.ts";
 import { type Message, message } from "../model/message.ts";
 import type { Source } from "./world.ts";
 
@@ -35,9 +36,9 @@ export function strayFiles(sources: ReadonlyMap<string, Source>): readonly Messa
 
 function strayness(path: string): { reason: string; hint: string } | undefined {
   const parts = path.split("/");
-  const name = parts.at(-1)!;
+  const name = last(parts);
   if (parts.length === 1) return alone.includes(name) || notes.test(name) ? undefined : atTheTop(name);
-  const folder = parts[0]!;
+  const folder = first(parts);
   const ending = Object.hasOwn(folders, folder) ? folders[folder]! : undefined;
   if (ending === undefined) return inOtherFolder(folder);
   return name.endsWith(ending) ? undefined : otherEnding(folder, name, ending);

@@ -3,6 +3,7 @@ import { visit } from "unist-util-visit";
 import { fontSigns } from "../model/font-signs.ts";
 import { limits } from "../model/limits.ts";
 import { type Message, message, type Place } from "../model/message.ts";
+import { positionOf } from "../model/source-position.ts";
 import { beyondInValue, tooMuch } from "./text-limits.ts";
 import type { Source } from "./world.ts";
 import type { YamlSource } from "./yaml-source.ts";
@@ -49,7 +50,7 @@ export function checkSigns(body: Nodes, source: Source): readonly Message[] {
     if (!("value" in node) || node.type === "html") return;
     const sign = missingSign(node.value);
     if (sign === undefined) return;
-    const { line, column } = node.position!.start;
+    const { line, column } = positionOf(node).start;
     messages.push(noSign(sign, { file: source.file, line, column }, source));
   });
   return messages;

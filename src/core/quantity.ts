@@ -130,17 +130,18 @@ const numberPattern = /^([+-]?(?:\d+\s+\d+\/\d+|\d+\/\d+|\d+(?:\.\d+)?|\.\d+))\s
 function takeNumber(text: string): { value: number; rest: string } | undefined {
   const found = numberPattern.exec(text);
   if (!found) return undefined;
-  const sign = found[1]!.startsWith("-") ? -1 : 1;
-  const size = found[1]!
+  const [whole, digits = ""] = found;
+  const sign = digits.startsWith("-") ? -1 : 1;
+  const size = digits
     .replace(/^[+-]/, "")
     .split(/\s+/)
     .map((part) => {
-      const [top, bottom] = part.split("/").map(Number);
-      return bottom === undefined ? top! : top! / bottom;
+      const [top, bottom] = part.split("/");
+      return bottom === undefined ? Number(top) : Number(top) / Number(bottom);
     })
     .reduce((sum, part) => sum + part, 0);
   if (!Number.isFinite(size)) return undefined;
-  return { value: sign * size, rest: text.slice(found[0].length) };
+  return { value: sign * size, rest: text.slice(whole.length) };
 }
 
 /** One number and its unit from the front of a text; a longer unit name wins over its own beginning. */
@@ -177,11 +178,11 @@ function takeSum(text: string, units: UnitTable): { value: number; rest: string 
 }
 
 function readPace(text: string): number | ParsedProblem {
-  const parts = text.split(/\s+in\s+(?=[\d.])/i);
-  if (parts.length === 2) {
-    const way = readWhole(parts[0]!, lengthUnits);
+  const [length = "", duration, more] = text.split(/\s+in\s+(?=[\d.])/i);
+  if (duration !== undefined && more === undefined) {
+    const way = readWhole(length, lengthUnits);
     if (typeof way !== "number") return way;
-    const time = readWhole(parts[1]!, timeUnits);
+    const time = readWhole(duration, timeUnits);
     if (typeof time !== "number") return time;
     return time > 0 ? way / 1000 / time : { problem: "not understood", unit: text };
   }

@@ -1,3 +1,4 @@
+import { first, known, paired, withId } from "../core/lists.ts";
 import type { Library } from "../model/library.ts";
 import type { PictureReference } from "../model/pictures.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
@@ -63,18 +64,18 @@ const draws: { readonly [K in PictureReference["picture"]]: Draw<K> } = {
     return alone(drawRig(found, depth, box, kit, { labels: "full", textMm, variant }));
   },
   "float-drawing": ({ float }, { library }, { widthMm, textMm, ...room }, kit) => {
-    const entry = library.floats.find(({ id }) => id === float)!;
+    const entry = withId(library.floats, float);
     const box = { widthMm, heightMm: room.floatHeightMm ?? floatHeightMm };
     return alone(drawFloat(entry.float, box, kit, { textMm, stretched: true }));
   },
   "float-chart": ({ floats }, { library }, { widthMm, textMm }, kit) => {
-    const found = floats.map((id) => library.floats.find((entry) => entry.id === id)!.float);
+    const found = floats.map((id) => withId(library.floats, id).float);
     const box = { widthMm, heightMm: chartRowMm * Math.ceil(floats.length / 3) };
     return alone(drawFloatChart(found, box, kit, { textMm, stretched: true }));
   },
   "float-states": ({ rig, show }, { solved }, { widthMm, textMm, apart }, kit) => {
-    const found = solved.get(rig)!;
-    const depth = found.depths[0]!;
+    const found = known(solved, rig);
+    const depth = first(found.depths);
     const pictures = stateGroups[show];
     if (!apart) {
       const options = { textMm, panelMm: statePanelMm, pictures };
@@ -95,15 +96,15 @@ const draws: { readonly [K in PictureReference["picture"]]: Draw<K> } = {
   },
   "hang-plot": ({ rig, depthMm }, { solved }, { widthMm, textMm }, kit) => {
     const [found, depth] = atDepth(solved, rig, depthMm);
-    const hangs = hangsAt(depth, found.rig.pacesMs[0]!);
+    const hangs = hangsAt(depth, first(found.rig.pacesMs));
     const box = { widthMm, heightMm: widthMm * rigHeightShare };
     return alone(drawHangPlot(hangPlotRig(found, depth), hangs, box, kit, { textMm }));
   },
   knot: ({ knot }, { library }, { widthMm }, kit) => {
-    const entry = library.knots.find(({ id }) => id === knot)!;
+    const entry = withId(library.knots, knot);
     const [frameWidth, frameHeight] = entry.frame;
     const drawings = drawKnot(entry, { widthMm, heightMm: (widthMm * frameHeight) / frameWidth }, kit);
-    return drawings.map((drawing, at) => ({ drawing, caption: entry.steps[at]!.caption }));
+    return paired(drawings, entry.steps).map(([drawing, { caption }]) => ({ drawing, caption }));
   },
   scene: ({ scene }, { library, solved }, room, kit) => {
     const entry = rigInScene(scene, library.rigs);
@@ -121,7 +122,7 @@ function atDepth(
   id: string,
   depthMm: number,
 ): readonly [SolvedRig, SolvedDepth] {
-  const rig = solved.get(id)!;
+  const rig = known(solved, id);
   return [rig, rig.depths.find((one) => one.depthMm === depthMm)!];
 }
 

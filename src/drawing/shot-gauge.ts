@@ -1,3 +1,4 @@
+import { entry } from "../core/lists.ts";
 import { ballDiameterMm, type Metal, type ShotSize } from "../core/tackle/shot.ts";
 import { circle, point, polyline, text, thin } from "./items.ts";
 import type { Box, DrawingKit } from "./kit.ts";
@@ -53,8 +54,8 @@ export function drawShotGauge(
     const middle = top + heightMm / 2;
     const baseline = middle + 0.35 * textMm;
     items.push(
-      text(point(0, baseline), names[row]!, textMm, { face: "bold" }),
-      text(point(nameMm, baseline), masses[row]!, textMm),
+      text(point(0, baseline), entry(names, row), textMm, { face: "bold" }),
+      text(point(nameMm, baseline), entry(masses, row), textMm),
     );
     for (const [i, metal] of metals.entries()) {
       const mm = diameter(size, metal);

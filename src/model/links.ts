@@ -1,3 +1,4 @@
+import { first } from "../core/lists.ts";
 import { pagePlaces } from "./content-addresses.ts";
 
 /** Where a link of a text leads. */
@@ -42,7 +43,7 @@ function linkWithin(url: string, textPath: string): Link {
   const plain = decoded(url).normalize("NFC");
   const [file = "", anchor] = plain.split(/#(.*)/s);
   const own = textPath.split("/").slice(-2);
-  const [folder = "", name = ""] = file === "" ? own : resolved(own[0]!, file);
+  const [folder = "", name = ""] = file === "" ? own : resolved(first(own), file);
   const [, id, ending] = /^([\p{L}\p{M}\p{N}_-]+)\.(md|yaml|html)$/u.exec(name) ?? [];
   const target = id === undefined || ending === undefined ? undefined : pagePlaces.get(folder)?.(id);
   if (!target) return { kind: "no page", folder, name };

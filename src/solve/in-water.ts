@@ -1,6 +1,7 @@
 import { feedAndBait } from "../core/feed/feed-and-bait.ts";
 import { type Answer, answer } from "../core/finding.ts";
 import type { HangingRig } from "../core/flow/hanging-rig.ts";
+import { first } from "../core/lists.ts";
 import { terminalFallMs } from "../core/sink/body-fall.ts";
 import type { FloatOnWater } from "../core/sink/chain-of-rig.ts";
 import { landingsOf, type Sink, sinkOfRig } from "../core/sink/sink-of-rig.ts";
@@ -40,7 +41,7 @@ export function solveInWater(solved: SolvedRig, depth: SolvedDepth): Answer<InWa
     assumed: { floatDragAreaCm2: dragAreaCm2, floatMassG, feedFallMs: feed.value },
   };
   if (rig.water === "still") {
-    const against = feedAndBait(sink.value[0]!, feed.value);
+    const against = feedAndBait(first(sink.value), feed.value);
     if (!against.ok) return against;
     return answer({ ...common, againstFeed: against.value, flow: [], holdBackMax: [] });
   }

@@ -1,3 +1,4 @@
+import { first } from "../core/lists.ts";
 import { groupShot } from "../core/tackle/shot-groups.ts";
 import type { SolvedDepth, SolvedShot } from "../model/solved.ts";
 
@@ -18,8 +19,8 @@ export function pinchedTogether({
   if (lockShot.length > 0) return { of: "lock", shot: lockShot };
   const groups = groupShot(lineShot);
   for (const of of ["bulk", "anchor"] as const) {
-    const own = groups.filter(({ shots }) => shots[0]!.role === of);
-    if (own.length === 1 && own[0]!.kind !== "run") return { of, shot: own[0]!.shots };
+    const own = groups.filter(({ shots }) => first(shots).role === of);
+    if (own.length === 1 && first(own).kind !== "run") return { of, shot: first(own).shots };
   }
   return undefined;
 }

@@ -1,3 +1,4 @@
+import { entry, first, last, paired } from "../core/lists.ts";
 import { aboveLoopMm, apartMm, highestMm } from "../core/patterns/clearance.ts";
 import type { LineRoom, PatternKind } from "../core/patterns/pattern.ts";
 import { spreadMm, stackedMm } from "../core/patterns/spacing.ts";
@@ -60,7 +61,7 @@ export function sameShot(rig: Rig, depth: SolvedDepth): readonly SameShot[] {
 }
 
 /** Length of line that the shot above the telltale take up. */
-const extentMm = (shot: readonly SolvedShot[]) => shot.at(-1)!.fromHookMm - shot[1]!.fromHookMm;
+const extentMm = (shot: readonly SolvedShot[]) => last(shot).fromHookMm - entry(shot, 1).fromHookMm;
 
 /** The pattern a rig is held against: its shot in a bulk where they are strung out, strung out where they are not. */
 export function sisterOf(
@@ -92,12 +93,12 @@ function gathered(
   const ownBulk = line.filter(({ role }) => role === "bulk");
   const bulk = ownBulk.length > 0 ? ownBulk : line.slice(1);
   const below = line.filter((shot) => !bulk.includes(shot));
-  const leastMm = Math.max(aboveLoopMm(room), below.at(-1)!.fromHookMm + apartMm(below.at(-1)!, bulk[0]!));
+  const leastMm = Math.max(aboveLoopMm(room), last(below).fromHookMm + apartMm(last(below), first(bulk)));
   const lowestMm = ownBulk[0]?.fromHookMm ?? Math.max(leastMm, bulkShare * room.floatToHookMm);
   const atMm =
     arrangement === "bulk" ? stackedMm(bulk, lowestMm) : bulk.map((_, i) => lowestMm + openedMm * i);
-  return atMm.at(-1)! <= highestMm(room) ? [...below, ...moved(bulk, atMm)] : undefined;
+  return last(atMm) <= highestMm(room) ? [...below, ...moved(bulk, atMm)] : undefined;
 }
 
 const moved = (shot: readonly SolvedShot[], atMm: readonly Mm[]) =>
-  shot.map((one, i) => ({ ...one, fromHookMm: atMm[i]! }));
+  paired(shot, atMm).map(([one, fromHookMm]) => ({ ...one, fromHookMm }));

@@ -1,3 +1,4 @@
+import { entry, last } from "../core/lists.ts";
 import type { InWater, Sister } from "../model/in-water.ts";
 
 /** For which ways of landing a bulk brings the bait down sooner than the same shot strung out. */
@@ -11,7 +12,7 @@ export function bulkGains(own: InWater["sink"], sister: Sister): BulkGains {
   const gathered = sister.arrangement === "strung out" ? own : sister.sink;
   const strungOut = sister.arrangement === "strung out" ? sister.sink : own;
   const [straight, heap] = gathered.map(
-    ({ tenthsS }, i) => tenthsS.at(-1)! < (1 - leastGainShare) * strungOut[i]!.tenthsS.at(-1)!,
+    ({ tenthsS }, i) => last(tenthsS) < (1 - leastGainShare) * last(entry(strungOut, i).tenthsS),
   );
   if (straight && heap) return "both";
   if (straight) return "straight";

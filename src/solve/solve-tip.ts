@@ -3,6 +3,7 @@ import type { Finding } from "../core/finding.ts";
 import { type ShotEffect, shotEffects, tipStates } from "../core/float/shot-effects.ts";
 import { tipShowingMm } from "../core/float/tip.ts";
 import { checkTipMark } from "../core/float/tip-off-mark.ts";
+import { first } from "../core/lists.ts";
 import { tubWithout } from "../core/loading/loading.ts";
 import type { Shot } from "../core/tackle/shot.ts";
 import type { G, Mm } from "../core/units.ts";
@@ -46,7 +47,7 @@ export function solveTip(
   const left = tubWithout(tub, shot);
   const forSale = rig.scaleSizes
     .filter(({ name }) => tub.every(({ size }) => size !== name))
-    .map(({ name, massG }): Shot => ({ size: name, massG, metal: tub[0]!.metal }));
+    .map(({ name, massG }): Shot => ({ size: name, massG, metal: first(tub).metal }));
   const findings = checkTipMark({
     float,
     water: conditions,

@@ -1,3 +1,4 @@
+import { first } from "../core/lists.ts";
 import type { LockGroups } from "../core/loading/loading.ts";
 import type { Metal } from "../core/tackle/shot.ts";
 import {
@@ -53,7 +54,7 @@ interface DistancesText {
  */
 export function placesText(line: readonly GroupedShot[], told: DistancesText, words: Words): string {
   const parts = joinSingles(groupShot(line)).map(({ kind, shots }) => {
-    const [lowest, highest] = [shots[0]!.fromHookMm, shots.at(-1)!.fromHookMm];
+    const [lowest, highest] = [first(shots).fromHookMm, shots.at(-1)!.fromHookMm];
     const places =
       kind === "run"
         ? told.range(lowest, highest)
@@ -68,7 +69,7 @@ function joinSingles(groups: readonly ShotGroup[]): readonly ShotGroup[] {
   const joined: ShotGroup[] = [];
   for (const group of groups) {
     const last = joined.at(-1);
-    const [below, above] = [last?.shots[0], group.shots[0]!];
+    const [below, above] = [last?.shots[0], first(group.shots)];
     const alike = below?.size === above.size && below.role === above.role;
     if (last?.kind === "single" && group.kind === "single" && alike)
       joined[joined.length - 1] = { ...last, shots: [...last.shots, ...group.shots] };
@@ -91,7 +92,7 @@ export function metalText(depths: readonly SolvedDepth[], words: Words): string 
     metal: words(`metal.${metal}`),
     sizes: [...sizes].map(unbroken),
   }));
-  if (metals.length === 1) return words("card.all-one-metal", { metal: metals[0]!.metal });
+  if (metals.length === 1) return words("card.all-one-metal", { metal: first(metals).metal });
   const rest = metals.reduce((most, one) => (one.sizes.length > most.sizes.length ? one : most));
   return [
     ...metals

@@ -1,3 +1,4 @@
+import { entry, last } from "../core/lists.ts";
 import type { Mm, Share } from "../core/units.ts";
 import type { BallDown, FlowFigure, HoldBackMax, InWater, LiftAndPull } from "../model/in-water.ts";
 import type { FeedTable } from "../solve/feed-in-water.ts";
@@ -19,7 +20,7 @@ export function sinkTable(sink: InWater["sink"], { words, figures }: TableKit): 
     head: head.map((key) => words(`page.in-water.${key}`)),
     rows: sink.map(({ landing, thirdsS, tenthsS }) => [
       words(`page.in-water.${landing}`),
-      ...[...thirdsS, tenthsS.at(-1)!].map((time) => figures.time(time)),
+      ...[...thirdsS, last(tenthsS)].map((time) => figures.time(time)),
     ]),
   };
 }
@@ -94,12 +95,12 @@ export function liftTable(
 ): TextTable {
   const grams = (g: number) => figures.mass(Math.max(0, g));
   const changesMm = lift.flatMap(({ steps }) =>
-    steps.flatMap((step, i) => (i > 0 && step.feltG !== steps[i - 1]!.feltG ? [step.liftMm] : [])),
+    steps.flatMap((step, i) => (i > 0 && step.feltG !== entry(steps, i - 1).feltG ? [step.liftMm] : [])),
   );
-  const first = Math.max(0, Math.ceil(Math.min(...changesMm) / liftStepMm) - 1);
-  const last = Math.ceil(Math.max(...changesMm) / liftStepMm);
-  const lines = Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => (first + i) * liftStepMm);
-  const felt = (atMm: Mm) => lift.map(({ steps }) => grams((steps[atMm / 10] ?? steps.at(-1)!).feltG));
+  const from = Math.max(0, Math.ceil(Math.min(...changesMm) / liftStepMm) - 1);
+  const to = Math.ceil(Math.max(...changesMm) / liftStepMm);
+  const lines = Array.from({ length: Math.max(0, to - from + 1) }, (_, i) => (from + i) * liftStepMm);
+  const felt = (atMm: Mm) => lift.map(({ steps }) => grams((steps[atMm / 10] ?? last(steps)).feltG));
   return {
     head: [
       words("page.in-water.lift.risen"),
@@ -141,7 +142,7 @@ export function feedPlaceTable(feed: FeedTable, { words, figures }: TableKit): T
     ],
     rows: feed.pacesMs.map((paceMs, row) => [
       figures.pace(paceMs),
-      ...feed.upstreamOfSpotMm[row]!.map((mm) => figures.shortDepth(thrown(mm))),
+      ...entry(feed.upstreamOfSpotMm, row).map((mm) => figures.shortDepth(thrown(mm))),
     ]),
   };
 }

@@ -1,4 +1,5 @@
 import { groundbaitBallMm } from "../core/feed/groundbait.ts";
+import { entry, last } from "../core/lists.ts";
 import { landingsOf } from "../core/sink/sink-of-rig.ts";
 import type { Ms } from "../core/units.ts";
 import type { InWater } from "../model/in-water.ts";
@@ -107,9 +108,9 @@ function landingNotes({ float }: Rig, { words }: TableKit): string[] {
 /** What the same shot would do in the other pattern, and whether a bulk is worth it here. */
 function sisterNotes({ sink, sister }: InWater, { words, figures }: TableKit): string[] {
   if (!sister) return [];
-  const [straight, heap] = sister.sink.map(({ tenthsS }) => figures.time(tenthsS.at(-1)!));
+  const timeOf = (landing: number) => figures.time(last(entry(sister.sink, landing).tenthsS));
   return [
-    words(`page.in-water.sister.${keyOf(sister.arrangement)}`, { straight: straight!, heap: heap! }),
+    words(`page.in-water.sister.${keyOf(sister.arrangement)}`, { straight: timeOf(0), heap: timeOf(1) }),
     words(`page.in-water.bulk-gains.${bulkGains(sink, sister)}`),
   ];
 }

@@ -1,4 +1,5 @@
 import type { PhrasingContent } from "mdast";
+import { last } from "../../src/core/lists.ts";
 import { Inline } from "../../src/markup/boxes.ts";
 import type { Child, Element } from "../../src/markup/jsx-runtime.ts";
 
@@ -43,7 +44,7 @@ export function linesOf(nodes: readonly PhrasingContent[]): PhrasingContent[][] 
   const lines: PhrasingContent[][] = [[]];
   for (const node of nodes) {
     if (node.type === "break") lines.push([]);
-    else lines[lines.length - 1]!.push(node);
+    else last(lines).push(node);
   }
   return lines;
 }

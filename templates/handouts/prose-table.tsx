@@ -1,17 +1,24 @@
 import type { PhrasingContent, Table } from "mdast";
+import { entry, first, paired } from "../../src/core/lists.ts";
 import { Box } from "../../src/markup/boxes.ts";
 import { boundText, inline } from "./prose-inline.tsx";
 import { hairline, heavy } from "./rules.ts";
 
 /** A table of a text; its first column heads the rows. */
 export function ProseTable({ table }: { table: Table }) {
-  const [head, ...rows] = table.children;
+  const head = first(table.children);
+  const rows = table.children.slice(1);
   const widths = columnShares(table);
-  const cell = (i: number) => ({ grow: widths[i]!, paddingTop: 0.7, paddingBottom: 0.7, paddingRight: 2 });
+  const cell = (i: number) => ({
+    grow: entry(widths, i),
+    paddingTop: 0.7,
+    paddingBottom: 0.7,
+    paddingRight: 2,
+  });
   return (
     <Box tag="Table" at={table.position?.start}>
       <Box tag="TR" style={{ direction: "row", align: "end" }} paint={{ ruleBelow: heavy }}>
-        {head!.children.map(({ children }, i) => (
+        {head.children.map(({ children }, i) => (
           <Box key={String(i)} tag="TH" style={{ ...cell(i), face: "bold" }}>
             {inline(children)}
           </Box>
@@ -35,11 +42,13 @@ const signsAcross = 52;
 
 /** Shares of the width: each column has room for its longest word, and what is left goes by the longest cell. */
 function columnShares({ children: rows }: Table): number[] {
-  const texts = rows[0]!.children.map((_, i) => rows.map((row) => textOf(row.children[i]?.children ?? [])));
+  const texts = first(rows).children.map((_, i) =>
+    rows.map((row) => textOf(row.children[i]?.children ?? [])),
+  );
   const words = texts.map((column) => 2 + longest(column.flatMap((text) => text.split(/[ \n-]/))));
   const cells = texts.map((column) => Math.max(1, longest(column)));
   const free = Math.max(0, signsAcross - sum(words));
-  return words.map((word, i) => Math.round(10 * (word + (free * cells[i]!) / sum(cells))));
+  return paired(words, cells).map(([word, cell]) => Math.round(10 * (word + (free * cell) / sum(cells))));
 }
 
 function longest(texts: readonly string[]): number {

@@ -1,4 +1,5 @@
 import type { Code, ListItem, Paragraph, Root, RootContent } from "mdast";
+import { last } from "../../src/core/lists.ts";
 import type { CaptionedDrawing } from "../../src/drawing/pictures.ts";
 import { Box, mmPerPoint, type TextPlace } from "../../src/markup/boxes.ts";
 import type { Child } from "../../src/markup/jsx-runtime.ts";
@@ -160,7 +161,7 @@ function Pictures({ pictures, format }: { pictures: readonly CaptionedDrawing[];
       rows.push([]);
       freeMm = columnWidthMm(format);
     }
-    rows[rows.length - 1]!.push(picture);
+    last(rows).push(picture);
     freeMm -= picture.drawing.widthMm + leastGapMm;
   }
   return rows.map((row, r) => (

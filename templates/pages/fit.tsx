@@ -1,3 +1,4 @@
+import { first } from "../../src/core/lists.ts";
 import { metals } from "../../src/core/tackle/shot.ts";
 import { fahrenheitFromCelsius } from "../../src/core/units.ts";
 import type { Child } from "../../src/markup/jsx-runtime.ts";
@@ -26,7 +27,7 @@ export function WaterBar({ view, entry }: { view: View; entry: RigEntry }) {
         id="fit-depth"
         name="depth"
         form="fit-form"
-        value={typedDepth(view, depthsMm[0]!)}
+        value={typedDepth(view, first(depthsMm))}
         autocomplete="off"
         spellcheck="false"
         aria-describedby="fit-status"
@@ -38,7 +39,7 @@ export function WaterBar({ view, entry }: { view: View; entry: RigEntry }) {
         aria-label={say("fit.slider")}
         min={String(steps(Math.min(...depthsMm) * sliderReach.least))}
         max={String(steps(Math.max(...depthsMm) * sliderReach.most))}
-        value={String(steps(depthsMm[0]!))}
+        value={String(steps(first(depthsMm)))}
         data-step-mm={String(stepMm)}
       />
     </div>

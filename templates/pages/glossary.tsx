@@ -3,7 +3,7 @@ import type { View } from "./view.ts";
 
 /** The words of the trade. */
 export function GlossaryPage({ view: { say, library } }: { view: View }) {
-  const letter = (term: string) => term[0]!.toUpperCase();
+  const letter = (term: string) => term.charAt(0).toUpperCase();
   const firsts = library.glossary.filter(
     ({ term }, at, all) => at === 0 || letter(term) !== letter(all[at - 1]!.term),
   );

@@ -1,4 +1,5 @@
 import { movedPart } from "../../src/core/depth/setting.ts";
+import { first } from "../../src/core/lists.ts";
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { RigEntry } from "../../src/model/library.ts";
 import { allShot, type SolvedRig, type SolvedShot } from "../../src/model/solved.ts";
@@ -39,7 +40,7 @@ export function WhatYouNeed({ view, entry, solved }: NeedProps) {
       <ul class="plain">
         {mostShot(solved).map((alike) => (
           <li>
-            {say("need.shot-text", { shot: figures.shot(alike), metal: say(`metal.${alike[0]!.metal}`) })}
+            {say("need.shot-text", { shot: figures.shot(alike), metal: say(`metal.${first(alike).metal}`) })}
           </li>
         ))}
       </ul>,
@@ -107,7 +108,7 @@ function mostShot({ depths }: SolvedRig): (readonly SolvedShot[])[] {
       if (alike.length > (most.get(kind)?.length ?? 0)) most.set(kind, alike);
     }
   }
-  return [...most.values()].sort(([a], [b]) => b!.massG - a!.massG);
+  return [...most.values()].sort((a, b) => first(b).massG - first(a).massG);
 }
 
 /** The order in which the rig is put together. */
@@ -126,28 +127,28 @@ export function MakeItUp({ view, solved }: NeedProps) {
 }
 
 function steps({ say, figures }: View, { rig, depths }: SolvedRig): string[] {
-  const first = depths[0]!;
+  const shallowest = first(depths);
   const knot = (where: (typeof rig.knots)[number]["where"]) =>
     rig.knots.find((one) => one.where === where)?.knot.title;
   const hold = rig.float.heldByShot ? "shot" : "rubber";
   const { attachment } = rig.float;
   const loop = knot("main line loop");
   const hookKnot = knot("hook");
-  const locks = first.lockShot.length > 0;
+  const locks = shallowest.lockShot.length > 0;
   return [
     say(attachment === "bottom" ? `make.float-bottom-${hold}` : `make.float-${keyOf(attachment)}`),
-    ...(first.whip ? [say("make.whip", { line: figures.depth(first.whip.lineMm) })] : []),
+    ...(shallowest.whip ? [say("make.whip", { line: figures.depth(shallowest.whip.lineMm) })] : []),
     ...(loop ? [say("make.loop", { knot: loop })] : []),
     ...(hookKnot
       ? [say("make.hook", { knot: hookKnot, size: rig.hook.size, length: figures.gap(rig.hookLengthMm) })]
       : []),
     say("make.join"),
-    ...(locks ? [say("make.hold", { kept: figures.shot(first.plumbing.kept) })] : []),
+    ...(locks ? [say("make.hold", { kept: figures.shot(shallowest.plumbing.kept) })] : []),
     say(`make.plumb.${keyOf(movedPart(rig.float))}`),
-    ...(locks ? [say("make.lock", { lock: figures.lock(first.lock) })] : []),
-    ...(first.lineShot.length > 0 ? [say("make.line-shot")] : []),
-    first.tipShowingMm > 0
-      ? say("make.check-tip", { tip: figures.tip(first.tipShowingMm) })
+    ...(locks ? [say("make.lock", { lock: figures.lock(shallowest.lock) })] : []),
+    ...(shallowest.lineShot.length > 0 ? [say("make.line-shot")] : []),
+    shallowest.tipShowingMm > 0
+      ? say("make.check-tip", { tip: figures.tip(shallowest.tipShowingMm) })
       : say("make.check-tip-under"),
   ];
 }

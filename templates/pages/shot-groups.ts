@@ -1,3 +1,4 @@
+import { first, last } from "../../src/core/lists.ts";
 import { groupShot } from "../../src/core/tackle/shot-groups.ts";
 import type { SolvedDepth, SolvedShot } from "../../src/model/solved.ts";
 
@@ -24,6 +25,6 @@ export function shotRows({ lineShot, lockShot }: Pick<SolvedDepth, "lineShot" | 
 }
 
 function row(shots: readonly SolvedShot[], gapMm = 0): ShotRow {
-  const [fromHookMm, toHookMm] = [shots[0]!.fromHookMm, shots.at(-1)!.fromHookMm];
-  return { role: shots[0]!.role, shots, fromHookMm, toHookMm, gapMm };
+  const [fromHookMm, toHookMm] = [first(shots).fromHookMm, last(shots).fromHookMm];
+  return { role: first(shots).role, shots, fromHookMm, toHookMm, gapMm };
 }

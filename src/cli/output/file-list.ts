@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { lstatSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import { known } from "../../core/lists.ts";
 import { type Fingerprint, fingerprintOf, fingerprintOnDisk, sameContent } from "./fingerprint.ts";
 import { type Entry, walk } from "./walk.ts";
 
@@ -62,7 +63,7 @@ export function differences(folder: string, list: FileList): Differences {
   const found = new Set(files);
   return {
     unknown: entries.filter((entry) => !isKnown(entry)).map(({ path }) => path),
-    changed: files.filter((path) => !sameContent(fingerprintOnDisk(join(folder, path)), list.get(path)!)),
+    changed: files.filter((path) => !sameContent(fingerprintOnDisk(join(folder, path)), known(list, path))),
     missing: [...list.keys()].filter((path) => !found.has(path)),
   };
 }

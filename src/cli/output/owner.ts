@@ -1,6 +1,7 @@
 import { createHash, randomBytes } from "node:crypto";
 import { readFileSync, readlinkSync, statSync } from "node:fs";
 import { hostname } from "node:os";
+import { last } from "../../core/lists.ts";
 
 /** Whose a work folder is. It stands in the folder's name, so that no moment shows a folder without it. */
 export interface Owner {
@@ -27,7 +28,7 @@ const thisHost = short(`${hostname()} ${asked(() => readlinkSync("/proc/self/ns/
 
 /** When a process began, in ticks since its system did: field 22 of proc(5), behind a name that may hold anything. */
 const begun = (pid: number) =>
-  asked(() => Number(readFileSync(`/proc/${pid}/stat`, "latin1").split(") ").at(-1)!.split(" ")[19]), 0);
+  asked(() => Number(last(readFileSync(`/proc/${pid}/stat`, "latin1").split(") ")).split(" ")[19]), 0);
 
 /** What the system answers, or something else where it has no such answer. */
 function asked<T>(question: () => T, otherwise: T): T {

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { first } from "../../core/lists.ts";
 import { fileKinds } from "./file-kinds.ts";
 import { type FileKind, keyNotes } from "./key-notes.ts";
 
@@ -100,7 +101,8 @@ export function formOf(schema: JsonSchema): string {
   if (schema.examples) return `such as ${schema.examples.join(", ")}`;
   const options = schema.anyOf ?? schema.oneOf;
   if (options) return [...new Set(options.map(formOf))].join(" or ");
-  if (schema.prefixItems) return `a list of ${schema.prefixItems.length}; ${formOf(schema.prefixItems[0]!)}`;
+  if (schema.prefixItems)
+    return `a list of ${schema.prefixItems.length}; ${formOf(first(schema.prefixItems))}`;
   const { items } = schema;
   if (items) return formOf(items) === forms.string ? "a list" : `a list; ${formOf(items)}`;
   return forms[schema.type ?? ""] ?? "";

@@ -1,4 +1,5 @@
 import wrap from "wrap-ansi";
+import { first } from "../../core/lists.ts";
 import { formOf, type JsonSchema } from "../schema/json-schema.ts";
 
 /** What stands at each key, as YAML; a group of keys is nested. Keys without a value are left out. */
@@ -59,7 +60,7 @@ function withPatterns(found: JsonSchema, options: readonly JsonSchema[]): JsonSc
 }
 
 function exampleOf(schema: JsonSchema): string {
-  if (schema.examples) return schema.examples[0]!;
+  if (schema.examples) return first(schema.examples);
   if (schema.enum) return String(schema.enum[0]);
   if (schema.type === "array") return "[…]";
   return schema.properties ? "{ … }" : "…";

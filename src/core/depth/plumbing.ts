@@ -2,6 +2,7 @@ import { type Answer, answer, noAnswer, warning } from "../finding.ts";
 import { cocks } from "../float/cocking.ts";
 import type { Float } from "../float/float.ts";
 import { loadForTipG, pullToSinkG, tipShowingMm } from "../float/tip.ts";
+import { last } from "../lists.ts";
 import { type Metal, metalDensityKgM3, pullShare, type Shot } from "../tackle/shot.ts";
 import type { G, Mm } from "../units.ts";
 import type { Water } from "../water/water.ts";
@@ -47,7 +48,7 @@ export interface PlumbingStep {
 export function plumbingMovesMm(guessMm = firstGuessMm, withinMm = plumbedWithinMm): readonly number[] {
   const moves: number[] = [];
   if (!(withinMm > 0 && guessMm > 0 && guessMm < Infinity)) return moves;
-  for (let moveMm = guessMm / 2; moves.length === 0 || moves.at(-1)! > withinMm; moveMm /= 2)
+  for (let moveMm = guessMm / 2; moves.length === 0 || last(moves) > withinMm; moveMm /= 2)
     moves.push(moveMm);
   return moves;
 }

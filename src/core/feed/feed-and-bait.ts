@@ -1,4 +1,5 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
+import { paired } from "../lists.ts";
 import type { Sink } from "../sink/sink-of-rig.ts";
 import type { Ms, S, Share } from "../units.ts";
 
@@ -30,7 +31,7 @@ export function feedAndBait(sink: Sink, feedFallMs: Ms): Answer<FeedAndBait> {
   const [upper, middle, lower] = sink.thirdsS;
   return answer({
     feedTenthsS,
-    soonerS: feedTenthsS.map((time, i) => time - sink.tenthsS[i]!),
+    soonerS: paired(feedTenthsS, sink.tenthsS).map(([feedS, baitS]) => feedS - baitS),
     thirds: [
       against(upper, feedTo(1 / 3)),
       against(middle, feedTo(1 / 3)),

@@ -1,5 +1,6 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
 import { isZeroOrMore } from "../flow/hanging-rig.ts";
+import { entry } from "../lists.ts";
 import type { G, Mm, Ms, S } from "../units.ts";
 import type { Water } from "../water/water.ts";
 import type { Float } from "./float.ts";
@@ -73,5 +74,8 @@ export function bitePull(
  */
 export function hardestStepG(steps: readonly BiteStep[], withinMm: Mm): number {
   const back = Math.round(withinMm / 10);
-  return steps.reduce((most, { feltG }, i) => Math.max(most, feltG - steps[Math.max(0, i - back)]!.feltG), 0);
+  return steps.reduce(
+    (most, { feltG }, i) => Math.max(most, feltG - entry(steps, Math.max(0, i - back)).feltG),
+    0,
+  );
 }

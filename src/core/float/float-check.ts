@@ -1,4 +1,5 @@
 import { type Finding, noAnswer, warning } from "../finding.ts";
+import { first } from "../lists.ts";
 import { type Water, waterDensityKgM3 } from "../water/water.ts";
 import { cockingPullG } from "./cocking.ts";
 import {
@@ -32,7 +33,7 @@ function outlineFault(float: Float): readonly Finding[] {
   const figures = [tipShowingMm, capacityG, selfLoadG, weighedMassG ?? 1];
   for (const { atMm, diameterMm } of profile) figures.push(atMm, diameterMm);
   if (!figures.every(canBeMeant)) return noAnswer("float-figure").findings;
-  if (lengthMm(float) <= 0 || profile[0]!.atMm !== 0) return noAnswer("float-profile-short").findings;
+  if (lengthMm(float) <= 0 || first(profile).atMm !== 0) return noAnswer("float-profile-short").findings;
   if (tipDiameterMm(float) <= 0) return noAnswer("float-tip-zero").findings;
   for (const [i, { atMm, diameterMm }] of profile.entries()) {
     const beforeMm = profile[i - 1]?.atMm ?? 0;

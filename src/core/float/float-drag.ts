@@ -1,3 +1,4 @@
+import { neighbours } from "../lists.ts";
 import type { Mm } from "../units.ts";
 import type { Profile } from "./profile.ts";
 
@@ -9,8 +10,7 @@ const floatDragCoefficient = 0.9;
 
 /** Area of a float seen from the side, from its lower eye up to a height [mm²]. */
 function frontalAreaMm2(profile: Profile, heightMm: Mm): number {
-  return profile.slice(1).reduce((area, upper, index) => {
-    const lower = profile[index]!;
+  return neighbours(profile).reduce((area, [lower, upper]) => {
     const stretchMm = Math.min(heightMm, upper.atMm) - lower.atMm;
     if (stretchMm <= 0) return area;
     const slope = (upper.diameterMm - lower.diameterMm) / (upper.atMm - lower.atMm);

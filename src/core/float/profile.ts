@@ -1,3 +1,4 @@
+import { neighbours } from "../lists.ts";
 import type { Mm } from "../units.ts";
 /** A point of an outline: its diameter at a height above the lower eye. Straight lines join the points. */
 export interface ProfilePoint {
@@ -20,9 +21,7 @@ interface Frustum {
 /** Points at one height are a shoulder: a step in diameter without any height of its own. */
 function frusta(profile: Profile): Frustum[] {
   const pieces: Frustum[] = [];
-  for (let i = 1; i < profile.length; i++) {
-    const below = profile[i - 1]!;
-    const above = profile[i]!;
+  for (const [below, above] of neighbours(profile)) {
     const heightMm = above.atMm - below.atMm;
     if (heightMm > 0) {
       const slope = (above.diameterMm - below.diameterMm) / 2 / heightMm;

@@ -1,4 +1,5 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
+import { last } from "../lists.ts";
 import type { Mm } from "../units.ts";
 
 /** How far the hook goes deeper from run to run without a plummet [mm]. Common practice, no source. */
@@ -37,9 +38,8 @@ export function feelForBed(dipsFromMm: Mm, guessMm: Mm): Answer<FeltBed> {
   if (!canBe(dipsFromMm) || !canBe(guessMm)) return noAnswer("plumbing-guess");
   const run = (settingMm: Mm): FeelingRun => ({ settingMm, dips: settingMm >= dipsFromMm });
   const runs = [run(guessMm)];
-  const last = () => runs.at(-1)!;
-  while (!last().dips) runs.push(run(last().settingMm + feelStepMm));
-  const foundMm = last().settingMm;
-  while (last().dips) runs.push(run(last().settingMm - raiseStepMm));
-  return answer({ runs, foundMm, cleanMm: last().settingMm });
+  while (!last(runs).dips) runs.push(run(last(runs).settingMm + feelStepMm));
+  const foundMm = last(runs).settingMm;
+  while (last(runs).dips) runs.push(run(last(runs).settingMm - raiseStepMm));
+  return answer({ runs, foundMm, cleanMm: last(runs).settingMm });
 }

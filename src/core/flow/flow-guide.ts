@@ -9,6 +9,7 @@ import {
 } from "../depth/depth-guide.ts";
 import type { GuideStep } from "../depth/guide-step.ts";
 import { type Answer, warning } from "../finding.ts";
+import { first, known, neighbours } from "../lists.ts";
 import type { Mm, Ms, Share } from "../units.ts";
 import { type Trotted, trot } from "./hang.ts";
 import type { FlowRig, HangingLine } from "./line-balance.ts";
@@ -96,7 +97,7 @@ function runSetTo(
 ): Run {
   const { depthMm } = stream.rig;
   const line = settle(stream, (1 - heldBackShare) * freeSetToMmS(lengthMm), lengthMm);
-  const heightMm = depthMm - line.points[0]!.depthMm;
+  const heightMm = depthMm - first(line.points).depthMm;
   const shotOnBed = shot
     .filter(({ role, fromHookMm }) => role !== "lock" && depthMm - depthAt(line, fromHookMm) <= bedTouchMm)
     .sort((a, b) => a.fromHookMm - b.fromHookMm)
@@ -112,11 +113,8 @@ function runSetTo(
 
 /** Depth of a place on the line. */
 function depthAt({ points }: HangingLine, fromHookMm: Mm): number {
-  const i = Math.max(
-    1,
-    points.findIndex((point) => point.fromHookMm >= fromHookMm),
-  );
-  const [lower, upper] = [points[i - 1]!, points[i]!];
+  const pairs = neighbours(points);
+  const [lower, upper] = pairs.find(([, point]) => point.fromHookMm >= fromHookMm) ?? first(pairs);
   const share = (fromHookMm - lower.fromHookMm) / (upper.fromHookMm - lower.fromHookMm || 1);
   return lower.depthMm + share * (upper.depthMm - lower.depthMm);
 }
@@ -127,12 +125,11 @@ function changes(
   runAt: (overdepthMm: Mm) => Run,
 ): readonly (readonly [number, Run])[] {
   const settings = [...runs.keys()].sort((a, b) => a - b);
-  return settings.slice(1).flatMap((deeper, i) => {
-    const known = settings[i]!;
-    const { state } = runs.get(known)!;
-    if (state === runs.get(deeper)!.state) return [];
+  return neighbours(settings).flatMap(([shallower, deeper]) => {
+    const { state } = known(runs, shallower);
+    if (state === known(runs, deeper).state) return [];
     // Nothing is looked for where its line would print like one that is there.
-    let same = known + guideApartMm;
+    let same = shallower + guideApartMm;
     let other = deeper - guideApartMm;
     if (other < same || runAt(other).state === state) return [];
     if (runAt(same).state !== state) return [[same, runAt(same)] as const];

@@ -1,4 +1,5 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
+import { first, last } from "../lists.ts";
 import type { Mm, Ms, Share } from "../units.ts";
 import { freePaceBySetting, freePaceMmS } from "./free-pace.ts";
 import { isZeroOrMore, wrongMeasure } from "./hanging-rig.ts";
@@ -72,7 +73,7 @@ export function hangHeld({ stream, freeMmS }: Trotted, heldBackShare: Share): An
   if (!(heldBackShare >= 0 && heldBackShare <= 1)) return noAnswer("flow-pace", { paceMs, heldBackShare });
   const floatMmS = (1 - heldBackShare) * freeMmS;
   const line = settle(stream, floatMmS, rig.floatToHookMm);
-  const [hook, eye] = [line.points[0]!, line.points.at(-1)!];
+  const [hook, eye] = [first(line.points), last(line.points)];
   return answer({
     paceMs,
     heldBackShare,

@@ -1,3 +1,4 @@
+import { first, last } from "../lists.ts";
 import type { Mm, Share } from "../units.ts";
 import { freePaceMmS } from "./free-pace.ts";
 import type { Trotted } from "./hang.ts";
@@ -41,7 +42,7 @@ export function extraDepthMm(
   const lengthFrom = (startMm: Mm, freeOf: (lengthMm: Mm) => number): number | null => {
     let lengthMm = startMm;
     for (let round = 0; round < roundsMax; round++) {
-      const eye = lineTo(stream, hookDepthMm, held(freeOf(lengthMm)), longestMm).points.at(-1)!;
+      const eye = last(lineTo(stream, hookDepthMm, held(freeOf(lengthMm)), longestMm).points);
       if (eye.depthMm > rig.draughtMm + 1) return null;
       const changedMm = Math.abs(eye.fromHookMm - lengthMm);
       lengthMm = eye.fromHookMm;
@@ -53,11 +54,11 @@ export function extraDepthMm(
   if (nearMm === null) return null;
   const exactly = (lengthMm: Mm) => freePaceMmS(stream, lengthMm, freeSetToMmS(lengthMm));
   const lengthMm = lengthFrom(nearMm, exactly);
-  const highestMm = stream.balance.placesMm.at(-1)!;
+  const highestMm = last(stream.balance.placesMm);
   if (lengthMm === null || lengthMm <= highestMm) return null;
   const floatMmS = held(exactly(lengthMm));
   const kept = [lengthMm - setWithinMm, lengthMm + setWithinMm].every((set) => {
-    const hungMm = settle(stream, floatMmS, set).points[0]!.depthMm;
+    const hungMm = first(settle(stream, floatMmS, set).points).depthMm;
     return Math.abs(hungMm - hookDepthMm) <= promisedWithinMm;
   });
   return kept ? lengthMm - rig.floatToHookMm : null;

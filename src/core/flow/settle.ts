@@ -1,3 +1,4 @@
+import { entry, last } from "../lists.ts";
 import type { Mm, Ms, Share } from "../units.ts";
 import {
   type Balance,
@@ -92,12 +93,12 @@ function layDown({ rig, balance }: Stream, towMmS: (depthMm: Mm) => number, leng
  * up to 2 it takes the line to the first shot, up to 3 that shot's weight, and so on.
  */
 function restingStart(placesMm: readonly Mm[], lengthMm: Mm, depthMm: Mm, resting: number): LineStart {
-  const last = Math.min(Math.floor(resting / 2), placesMm.length - 1);
-  const place = placesMm[last]!;
-  const further = resting - 2 * last;
+  const highest = Math.min(Math.floor(resting / 2), placesMm.length - 1);
+  const place = entry(placesMm, highest);
+  const further = resting - 2 * highest;
   if (further <= 1) return { depthMm, lyingMm: place, carriedShare: further };
-  const next = placesMm[last + 1] ?? lengthMm;
+  const next = placesMm[highest + 1] ?? lengthMm;
   return { depthMm, lyingMm: place + (further - 1) * (next - place), carriedShare: 1 };
 }
 
-const eyeDepthMm = (line: HangingLine) => line.points.at(-1)!.depthMm;
+const eyeDepthMm = (line: HangingLine) => last(line.points).depthMm;

@@ -1,5 +1,12 @@
+import { entry, last, paired } from "../lists.ts";
 import type { G } from "../units.ts";
-import { type DividedMix, fewestDivision, nearEqualDivision, startsFor } from "./best-division.ts";
+import {
+  type DividedMix,
+  fewestDivision,
+  type MetalPart,
+  nearEqualDivision,
+  startsFor,
+} from "./best-division.ts";
 import { type Fewest, fewestOf } from "./fewest.ts";
 import { closestPullG, heaviestPullG, type MetalSums, nearestSum } from "./sums.ts";
 
@@ -31,7 +38,7 @@ interface PullRange {
 /** A sum for each metal. */
 interface Making {
   readonly pullG: G;
-  readonly units: readonly number[];
+  readonly parts: readonly MetalPart[];
 }
 
 /** Least difference, then fewest kinds, then closest pull. */
@@ -68,8 +75,8 @@ function nearEqualMix(range: PullRange, withinG: G): DividedMix | undefined {
       (making) => makings.push(making),
     );
     let found: DividedMix[] = [];
-    for (const { units } of makings.sort((a, b) => b.pullG - a.pullG)) {
-      const divided = nearEqualDivision(metals, units, limit, withinG);
+    for (const { parts } of makings.sort((a, b) => b.pullG - a.pullG)) {
+      const divided = nearEqualDivision(parts, limit, withinG);
       if (divided === undefined) continue;
       const count = divided.heavier.length + divided.lighter.length;
       if (count < limit) found = [];
@@ -84,19 +91,18 @@ function nearEqualMix(range: PullRange, withinG: G): DividedMix | undefined {
 /** The most shot that can make a sum of a metal. */
 function mostShot({ sums: { kinds, maxUnits } }: Fewest): number {
   const all = kinds.reduce((sum, { count }) => sum + count, 0);
-  return Math.min(all, Math.floor(maxUnits / kinds.at(-1)!.units));
+  return Math.min(all, Math.floor(maxUnits / last(kinds).units));
 }
 
 /** The mix of fewest shot; of halves, a mix of one shot goes last. */
 function mixOfFewest(range: PullRange, withinG: G, halves: boolean): DividedMix {
-  const { metals } = range;
   let fewest = Number.POSITIVE_INFINITY;
   let makings: Making[] = [];
   eachMaking(
     range,
     () => fewest,
     (making) => {
-      const count = startsFor(metals, making.units, halves).reduce((sum, start) => sum + start.count, 0);
+      const count = startsFor(making.parts, halves).reduce((sum, { start }) => sum + start.count, 0);
       const order = halves && count === 1 ? Number.POSITIVE_INFINITY : count;
       if (order > fewest) return;
       if (order < fewest) makings = [];
@@ -106,7 +112,7 @@ function mixOfFewest(range: PullRange, withinG: G, halves: boolean): DividedMix 
   );
   const divided = makings
     .sort((a, b) => b.pullG - a.pullG)
-    .map(({ units }) => fewestDivision(metals, units, startsFor(metals, units, halves), withinG, halves));
+    .map(({ parts }) => fewestDivision(startsFor(parts, halves), withinG, halves));
   return bestOf(divided, withinG);
 }
 
@@ -121,25 +127,26 @@ function eachMaking(
   limit: () => number,
   found: (making: Making, count: number) => void,
 ): void {
-  const last = metals.length - 1;
+  const lastIndex = metals.length - 1;
   const heaviestG = metals.map(({ sums }) => heaviestPullG(sums));
   const units = new Array<number>(metals.length).fill(0);
 
   const visit = (index: number, pullG: G, atLeast: number) => {
-    const { sums, atLeast: atLeastFor } = metals[index]!;
+    const { sums, atLeast: atLeastFor } = entry(metals, index);
     const heaviestLeftG = Math.max(...heaviestG.slice(index + 1));
     let sum = nearestSum(sums, Math.floor((mostPullG - pullG) / sums.unitPullG));
     for (;;) {
       const totalG = pullG + sum * sums.unitPullG;
-      if (index === last && totalG < leastPullG) return;
+      if (index === lastIndex && totalG < leastPullG) return;
       const soFar = atLeast + atLeastFor(0, sum);
       units[index] = sum;
-      if (index < last) {
+      if (index < lastIndex) {
         if (soFar + (leastPullG - totalG) / heaviestLeftG <= limit()) visit(index + 1, totalG, soFar);
       } else if (soFar <= limit()) {
-        const count = metals.reduce((all, metal, k) => all + metal.fewest(0, units[k]!), 0);
+        const parts = paired(metals, units).map(([of, sumUnits]) => ({ metal: of, units: sumUnits }));
+        const count = parts.reduce((all, part) => all + part.metal.fewest(0, part.units), 0);
         // No shot at all is no mix, however little is wanted.
-        if (count > 0 && count <= limit()) found({ pullG: totalG, units: units.slice() }, count);
+        if (count > 0 && count <= limit()) found({ pullG: totalG, parts }, count);
       }
       if (sum === 0) return;
       sum = nearestSum(sums, sum - 1);

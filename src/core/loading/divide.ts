@@ -1,5 +1,6 @@
+import { entry } from "../lists.ts";
 import type { Fewest } from "./fewest.ts";
-import type { MetalSums } from "./sums.ts";
+import type { Kind, MetalSums } from "./sums.ts";
 
 /** One way to make a sum, and to divide it in two. A chain, from the heaviest kind to the lightest. */
 export interface Way {
@@ -70,7 +71,7 @@ export function waysToDivide(
     },
   ];
   for (let kind = start.kind; kind < sums.kinds.length; kind++) {
-    const { units: each, count: stocked } = sums.kinds[kind]!;
+    const { units: each, count: stocked } = entry(sums.kinds, kind);
     // Ways come in order of preference among those of as many shot and kinds, and so do their successors.
     const next = new Map<number, Way>();
     for (const before of ways) {
@@ -112,16 +113,22 @@ export function waysToDivide(
   return ways;
 }
 
-/** Counts of every kind in the heavier and in the lighter half of a way. */
-export function halvesOf(sums: MetalSums, way: Way): { heavier: number[]; lighter: number[] } {
-  const steps: Way[] = [];
-  for (let step: Way = way; step.before !== null; step = step.before) steps.push(step);
-  let heavier = new Array<number>(sums.kinds.length).fill(0);
-  let lighter = new Array<number>(sums.kinds.length).fill(0);
-  for (const step of steps.reverse()) {
-    heavier[step.kind] = step.toHeavier;
-    lighter[step.kind] = step.count - step.toHeavier;
-    if (step.turns) [heavier, lighter] = [lighter, heavier];
+/** How many of a kind go to each half. */
+interface KindHalves {
+  readonly kind: Kind;
+  readonly heavier: number;
+  readonly lighter: number;
+}
+
+/** The kinds of a way with what goes to its heavier and to its lighter half, heaviest kind first. */
+export function halvesOf({ kinds }: MetalSums, way: Way): KindHalves[] {
+  const halves: KindHalves[] = [];
+  let turned = false;
+  for (let step: Way = way; step.before !== null; step = step.before) {
+    turned = turned !== step.turns;
+    const rest = step.count - step.toHeavier;
+    const [heavier, lighter] = turned ? [rest, step.toHeavier] : [step.toHeavier, rest];
+    halves.push({ kind: entry(kinds, step.kind), heavier, lighter });
   }
-  return { heavier, lighter };
+  return halves.reverse();
 }

@@ -1,3 +1,4 @@
+import { entry } from "../lists.ts";
 import { canReach, type MetalSums } from "./sums.ts";
 
 /** Answers how few shot of one metal make a sum, remembering what it has found. */
@@ -40,7 +41,7 @@ export function fewestOf(sums: MetalSums): Fewest {
     const key = kind * (maxUnits + 1) + units;
     if ((enough.get(key) ?? Number.POSITIVE_INFINITY) <= count) return true;
     if ((tooFew.get(key) ?? -1) >= count) return false;
-    const each = kinds[kind]!;
+    const each = entry(kinds, kind);
     for (let taken = Math.min(each.count, Math.floor(units / each.units)); taken >= 0; taken--) {
       const left = units - taken * each.units;
       // Fewer of the heavier kind never make up for it.

@@ -1,4 +1,5 @@
 import { type Answer, answer, type Finding, noAnswer, warning } from "../finding.ts";
+import { first } from "../lists.ts";
 import { metalDensityKgM3, metals, pullG, pullShare, type Shot, type Tub } from "../tackle/shot.ts";
 import type { G } from "../units.ts";
 import { type Water, waterDensityKgM3 } from "../water/water.ts";
@@ -135,10 +136,15 @@ function described(best: DividedMix, choice: Choice, usable: Tub): Answer<Mix> {
     findings.push(warning("loading.tub-runs-out", { targetPullG, pullG: mixPullG, sparePullG }));
   }
   if (split === "halves" && shot.length === 1) {
-    findings.push(warning("loading.one-sided-lock", { size: shot[0]!.size, pullG: mixPullG }));
+    findings.push(warning("loading.one-sided-lock", { size: first(shot).size, pullG: mixPullG }));
   } else if (split === "halves" && best.differenceG > nearEqualDifferenceG(mixPullG) + pullToleranceG) {
-    const [heavier, lighter] = halves.map((half) => totalPullG(half, water));
-    findings.push(warning("loading.uneven-lock", { heavierPullG: heavier!, lighterPullG: lighter! }));
+    const [heavier, lighter] = halves;
+    findings.push(
+      warning("loading.uneven-lock", {
+        heavierPullG: totalPullG(heavier, water),
+        lighterPullG: totalPullG(lighter, water),
+      }),
+    );
   }
   return answer(
     {
@@ -176,12 +182,12 @@ function compareText(a: string, b: string): number {
 
 /** What is left in the tub when these shot have been taken out; used-up compartments are left out. */
 export function tubWithout(tub: Tub, taken: readonly Shot[]): Tub {
-  const counts = tub.map((one) => one.count);
+  const left = tub.map((one) => ({ ...one }));
   for (const shot of taken) {
-    const at = tub.findIndex((one, i) => counts[i]! >= 1 && sameShot(one, shot));
-    if (at >= 0) counts[at]!--;
+    const own = left.find((one) => one.count >= 1 && sameShot(one, shot));
+    if (own !== undefined) own.count -= 1;
   }
-  return tub.map((one, i) => ({ ...one, count: counts[i]! })).filter((one) => one.count >= 1);
+  return left.filter((one) => one.count >= 1);
 }
 
 function sameShot(a: Shot, b: Shot): boolean {

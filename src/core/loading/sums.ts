@@ -1,8 +1,9 @@
+import { entry, first } from "../lists.ts";
 import type { Shot } from "../tackle/shot.ts";
 import type { G, Share } from "../units.ts";
 
 /** Some shot of one size and metal, its mass in whole units of its metal's sums. */
-interface Kind {
+export interface Kind {
   readonly shot: Shot;
   readonly units: number;
   readonly count: number;
@@ -60,11 +61,10 @@ export function metalSums(
   const rowWords = (maxUnits >> 5) + 1;
   const reach = new Uint32Array((kinds.length + 1) * rowWords);
   reach[kinds.length * rowWords] = 1;
-  for (let i = kinds.length - 1; i >= 0; i--) {
+  for (const [i, { units, count }] of [...kinds.entries()].reverse()) {
     const row = i * rowWords;
     reach.copyWithin(row, row + rowWords, row + 2 * rowWords);
     // Lots of 1, 2, 4 … shot and the rest: together they give every number up to the count and no more.
-    const { units, count } = kinds[i]!;
     for (let lot = 1, left = count; left > 0; left -= lot, lot *= 2) {
       addShifted(reach, row, rowWords, Math.min(lot, left) * units);
     }
@@ -99,17 +99,16 @@ export function nearestSum({ reach, maxUnits }: MetalSums, units: number): numbe
 
 /** Pull of the heaviest of a metal's shot [g]. */
 export function heaviestPullG({ kinds, unitPullG }: MetalSums): number {
-  return kinds[0]!.units * unitPullG;
+  return first(kinds).units * unitPullG;
 }
 
 /** The largest pull of sums of the metals together that does not exceed a pull [g]. */
 export function closestPullG(metals: readonly MetalSums[], mostPullG: G): number {
-  const last = metals.length - 1;
   let closestG = 0;
   const visit = (index: number, pullG: G) => {
-    const metal = metals[index]!;
+    const metal = entry(metals, index);
     let sum = nearestSum(metal, Math.floor((mostPullG - pullG) / metal.unitPullG));
-    if (index === last) {
+    if (index === metals.length - 1) {
       closestG = Math.max(closestG, pullG + sum * metal.unitPullG);
       return;
     }

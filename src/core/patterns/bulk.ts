@@ -1,4 +1,5 @@
 import { type Answer, noAnswer, warning } from "../finding.ts";
+import { first, neighbours, paired } from "../lists.ts";
 import type { Shot } from "../tackle/shot.ts";
 import type { Mm } from "../units.ts";
 import { aboveLoopMm, apartMm, checked, knotClearMm } from "./clearance.ts";
@@ -47,16 +48,22 @@ export function placeGroup(
 
   const group = [...main.value].reverse();
   const alone =
-    group.length === 1 ? [warning("pattern.group-of-one", { pattern: spec.kind, size: group[0]!.size })] : [];
+    group.length === 1
+      ? [warning("pattern.group-of-one", { pattern: spec.kind, size: first(group).size })]
+      : [];
   const lower = [...droppers].reverse();
-  const chain = [telltale, ...lower, group[0]!];
-  const leastMm = Math.max(...chain.slice(1).map((one, i) => apartMm(chain[i]!, one)));
+  const chain = [telltale, ...lower, first(group)];
+  const leastMm = Math.max(...neighbours(chain).map(([lower, upper]) => apartMm(lower, upper)));
   const lowerMm = droppersMm(lower.length, telltaleMm, groupMm, leastMm, room);
   const groupAtMm = arrange(group, groupMm);
   const placed: PlacedShot[] = [
     { ...telltale, role: "telltale", fromHookMm: telltaleMm },
-    ...lower.map((one, i): PlacedShot => ({ ...one, role: "dropper", fromHookMm: lowerMm[i]! })),
-    ...group.map((one, i): PlacedShot => ({ ...one, role: "bulk", fromHookMm: groupAtMm[i]! })),
+    ...paired(lower, lowerMm).map(
+      ([one, fromHookMm]): PlacedShot => ({ ...one, role: "dropper", fromHookMm }),
+    ),
+    ...paired(group, groupAtMm).map(
+      ([one, fromHookMm]): PlacedShot => ({ ...one, role: "bulk", fromHookMm }),
+    ),
   ];
   return checked(spec.kind, placed, room, [...named.findings, ...moved, ...main.findings, ...alone]);
 }

@@ -1,4 +1,5 @@
 import { type Answer, answer, type Finding, noAnswer, warning } from "../finding.ts";
+import { neighbours } from "../lists.ts";
 import { ballDiameterMm, type Shot } from "../tackle/shot.ts";
 import type { Mm } from "../units.ts";
 import type { LineRoom, PatternKind, PatternRoom, PlacedShot, Role } from "./pattern.ts";
@@ -71,9 +72,7 @@ export function checked(
       atLeastMm: hookClearMm,
     });
   }
-  for (let i = 1; i < shot.length; i++) {
-    const below = shot[i - 1]!;
-    const above = shot[i]!;
+  for (const [below, above] of neighbours(shot)) {
     if (below.massG > above.massG) {
       return noAnswer("pattern.grows-towards-hook", {
         role: below.role,

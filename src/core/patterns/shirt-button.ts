@@ -1,4 +1,5 @@
 import type { Answer } from "../finding.ts";
+import { paired } from "../lists.ts";
 import type { Shot } from "../tackle/shot.ts";
 import { checked, tooShallow } from "./clearance.ts";
 import type { PatternRoom, PlacedShot, PlacePattern, ShirtButtonSpec } from "./pattern.ts";
@@ -37,7 +38,9 @@ export function placeButtons(
   if (!places.ok) return tooShallow(spec.kind, "spread", places.neededMm, room);
   const placed: PlacedShot[] = [
     { ...telltale, role: "telltale", fromHookMm: telltaleMm },
-    ...buttons.map((one, i): PlacedShot => ({ ...one, role: "spread", fromHookMm: places.atMm[i]! })),
+    ...paired(buttons, places.atMm).map(
+      ([one, fromHookMm]): PlacedShot => ({ ...one, role: "spread", fromHookMm }),
+    ),
   ];
   return checked(spec.kind, placed, room, [...named.findings, ...main.findings]);
 }

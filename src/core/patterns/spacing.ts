@@ -1,3 +1,4 @@
+import { entry, first, last, neighbours } from "../lists.ts";
 import type { Shot } from "../tackle/shot.ts";
 import type { Mm } from "../units.ts";
 import { aboveLoopMm, apartMm, floatClearMm, highestMm } from "./clearance.ts";
@@ -10,10 +11,8 @@ type Places =
 
 /** A group of shot, given from the hook up, each touching the next. */
 export function stackedMm(shot: readonly Shot[], lowestMm: Mm): number[] {
-  const atMm: number[] = [];
-  shot.forEach((one, i) => {
-    atMm.push(i === 0 ? lowestMm : atMm[i - 1]! + apartMm(shot[i - 1]!, one));
-  });
+  const atMm: number[] = shot.slice(0, 1).map(() => lowestMm);
+  for (const [below, one] of neighbours(shot)) atMm.push(last(atMm) + apartMm(below, one));
   return atMm;
 }
 
@@ -33,10 +32,10 @@ export function spreadMm(
 ): Places {
   const fromLowest = scaled(lowest, lowestMm, shot, weights, room);
   const loopMm = aboveLoopMm(room);
-  const [first, ...others] = shot;
-  if (lowestMm >= loopMm || first === undefined) return fromLowest;
-  if (fromLowest.ok && fromLowest.atMm[0]! >= loopMm) return fromLowest;
-  const rest = scaled(first, loopMm, others, weights.slice(1), room);
+  const [nearest, ...others] = shot;
+  if (lowestMm >= loopMm || nearest === undefined) return fromLowest;
+  if (fromLowest.ok && first(fromLowest.atMm) >= loopMm) return fromLowest;
+  const rest = scaled(nearest, loopMm, others, weights.slice(1), room);
   return rest.ok ? { ok: true, atMm: [loopMm, ...rest.atMm] } : rest;
 }
 
@@ -56,7 +55,7 @@ function scaled(
 
   const leastUnitMm = Math.max(
     0,
-    ...shot.map((one, i) => apartMm(i === 0 ? lowest : shot[i - 1]!, one) / weights[i]!),
+    ...neighbours([lowest, ...shot]).map(([below, one], i) => apartMm(below, one) / entry(weights, i)),
   );
   if (unitMm < leastUnitMm || lowestMm > highestMm(room)) {
     return {

@@ -1,4 +1,5 @@
 import { noAnswer } from "../finding.ts";
+import { neighbours } from "../lists.ts";
 import { placeGroup } from "./bulk.ts";
 import { apartMm } from "./clearance.ts";
 import type { PlacePattern, SpreadBulkSpec } from "./pattern.ts";
@@ -9,7 +10,7 @@ export const placeSpreadBulk: PlacePattern<SpreadBulkSpec> = (spec, room) => {
     return noAnswer("pattern.bad-length", { what: "spread bulk", lengthMm: spec.overMm });
   return placeGroup(spec, room, (shot, lowestMm) => {
     const evenMm = shot.length > 1 ? spec.overMm / (shot.length - 1) : 0;
-    const gapMm = Math.max(evenMm, ...shot.slice(1).map((one, i) => apartMm(shot[i]!, one)));
+    const gapMm = Math.max(evenMm, ...neighbours(shot).map(([below, one]) => apartMm(below, one)));
     return shot.map((_, i) => lowestMm + gapMm * i);
   });
 };

@@ -1,4 +1,5 @@
 import { answer, noAnswer, warning } from "../finding.ts";
+import { neighbours } from "../lists.ts";
 import { totalPullG, tubWithout } from "../loading/loading.ts";
 import type { Shot } from "../tackle/shot.ts";
 import type { Mm } from "../units.ts";
@@ -26,7 +27,7 @@ export const placeStrungOut: PlacePattern<StrungOutSpec> = (spec, room) => {
   const spreadShot = [...main.value].reverse();
   const count = spreadShot.length;
   const gapMm = count > 1 ? Math.min(spec.gapMm, (highestMm(room) - firstMm) / (count - 1)) : spec.gapMm;
-  const leastMm = Math.max(0, ...spreadShot.slice(1).map((one, i) => apartMm(spreadShot[i]!, one)));
+  const leastMm = Math.max(0, ...neighbours(spreadShot).map(([below, one]) => apartMm(below, one)));
   if (count > 0 && (firstMm > highestMm(room) || (count > 1 && gapMm < leastMm))) {
     return tooShallow(spec.kind, "spread", firstMm + leastMm * (count - 1), room);
   }

@@ -1,4 +1,5 @@
 import { type Answer, answer, type Finding, noAnswer, warning } from "../finding.ts";
+import { first } from "../lists.ts";
 import { bankToleranceG, chooseShot, toMilligram, totalPullG, tubWithout } from "../loading/loading.ts";
 import type { Shot, Tub } from "../tackle/shot.ts";
 import type { G, Mm } from "../units.ts";
@@ -53,7 +54,7 @@ export function takeNamed(telltale: Telltale, droppers: readonly string[], room:
       : clearOfKnot(telltale.fromHookMm, "telltale", room);
   return answer(
     {
-      telltale: taken[0]!,
+      telltale: first(taken),
       telltaleMm: atMm,
       droppers: taken.slice(1),
       left,

@@ -23,9 +23,9 @@ export interface ChainShape {
   readonly yMm: readonly Mm[];
 }
 
-/** Times at which the last node passed each depth, with the chain's shape then; undefined for depths never reached. */
+/** Times at which the last node passed each depth, with the chain's shape then; fewer where it never reached them all. */
 interface Fall {
-  readonly passes: readonly (ChainShape | undefined)[];
+  readonly passes: readonly ChainShape[];
   readonly steps: number;
 }
 

@@ -1,6 +1,7 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
 import type { Float } from "../float/float.ts";
 import { isPositive, isZeroOrMore, wrongMeasure } from "../flow/hanging-rig.ts";
+import { known, last, paired } from "../lists.ts";
 import type { G, Mm, S, Share } from "../units.ts";
 import { chainOfRig, type SinkingRig } from "./chain-of-rig.ts";
 import { type ChainShape, letFall } from "./fall.ts";
@@ -113,23 +114,28 @@ export function sinkOfRig(rig: SinkingRig, landing: Landing, fineness?: SinkFine
     stepErrorShare: stepErrorShare[landing] * (fineness?.stepShare ?? 1) ** 2,
   });
   if (passes.length < marks.length) return noAnswer("sink-never");
-  const at = (depthMm: Mm) => passes[marks.indexOf(depthMm)]!;
+  const passOf = new Map(paired(marks, passes));
+  const at = (depthMm: Mm) => known(passOf, depthMm);
   const third = at(hangMm / 3).timeS;
   const twoThirds = at((2 * hangMm) / 3).timeS;
-  const last = at(tenths[9]!).timeS;
+  const lastS = at(last(tenths)).timeS;
   return answer({
     landing,
     hangMm,
     lastShare: lastTenthShare,
     tenthsS: tenths.map((depth) => at(depth).timeS),
-    thirdsS: [third, twoThirds - third, last - twoThirds],
+    thirdsS: [third, twoThirds - third, lastS - twoThirds],
     track: [{ timeS: 0, depthMm: 0 }, ...track.map((depthMm) => ({ timeS: at(depthMm).timeS, depthMm }))],
     shapes: tenths.map((depth) => lineShape(at(depth), fromHookMm)),
   });
 }
 
 function lineShape({ timeS, xMm, yMm }: ChainShape, fromHookMm: readonly Mm[]): LineShape {
-  const points = fromHookMm.map((from, i) => ({ fromHookMm: from, xMm: xMm[i]!, depthMm: yMm[i]! }));
+  const points = paired(fromHookMm, paired(xMm, yMm)).map(([from, [x, y]]) => ({
+    fromHookMm: from,
+    xMm: x,
+    depthMm: y,
+  }));
   return { timeS, points };
 }
 

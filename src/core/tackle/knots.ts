@@ -1,5 +1,6 @@
 import type { Basis } from "../basis.ts";
 import { type Answer, answer, noAnswer, warning } from "../finding.ts";
+import { first } from "../lists.ts";
 import type { G } from "../units.ts";
 import type { Line } from "./line.ts";
 
@@ -95,7 +96,7 @@ export function lineChain({ mainLine, hookLine, knots }: LineChainInput): Answer
   const hookG = weakestG(parts, "hook length", "middleG");
   const chain: LineChain = {
     parts,
-    breaksFirst: parts[0]!,
+    breaksFirst: first(parts),
     marginLowG: weakestG(parts, "main line", "lowG") - weakestG(parts, "hook length", "highG"),
     marginMiddleG: mainG - hookG,
     marginHighG: weakestG(parts, "main line", "highG") - weakestG(parts, "hook length", "lowG"),

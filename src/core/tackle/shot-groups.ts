@@ -1,3 +1,4 @@
+import { entry, first, last } from "../lists.ts";
 import type { PlacedShot } from "../patterns/pattern.ts";
 import type { Mm } from "../units.ts";
 
@@ -41,7 +42,7 @@ function joinTogether<S extends GroupedShot>(shots: readonly S[]): ShotGroup<S>[
   for (const shot of shots) {
     const below = groups.at(-1)?.at(-1);
     const near = below && shot.fromHookMm - below.fromHookMm < togetherMm;
-    if (near && shot.role === below.role) groups.at(-1)!.push(shot);
+    if (near && shot.role === below.role) last(groups).push(shot);
     else groups.push([shot]);
   }
   return groups.map((group) => ({ kind: group.length > 1 ? "together" : "single", shots: group, gapMm: 0 }));
@@ -50,30 +51,30 @@ function joinTogether<S extends GroupedShot>(shots: readonly S[]): ShotGroup<S>[
 function joinRuns<S extends GroupedShot>(groups: readonly ShotGroup<S>[]): ShotGroup<S>[] {
   const joined: ShotGroup<S>[] = [];
   for (let i = 0; i < groups.length; ) {
-    const run = runFrom(groups, i);
+    const run = runFrom(groups.slice(i));
     if (run.length >= leastInRun) {
-      const gapMm = (run.at(-1)!.fromHookMm - run[0]!.fromHookMm) / (run.length - 1);
+      const gapMm = (last(run).fromHookMm - first(run).fromHookMm) / (run.length - 1);
       joined.push({ kind: "run", shots: run, gapMm });
       i += run.length;
     } else {
-      joined.push(groups[i]!);
+      joined.push(entry(groups, i));
       i += 1;
     }
   }
   return joined;
 }
 
-/** The longest run of equal single shot at equal gaps that starts here. */
-function runFrom<S extends GroupedShot>(groups: readonly ShotGroup<S>[], start: number): S[] {
+/** The longest run of equal single shot at equal gaps at the start. */
+function runFrom<S extends GroupedShot>(groups: readonly ShotGroup<S>[]): S[] {
   const run: S[] = [];
-  for (const group of groups.slice(start)) {
+  for (const group of groups) {
     if (group.kind !== "single") break;
-    const shot = group.shots[0]!;
-    const [first, second] = run;
-    if (first && (shot.size !== first.size || shot.role !== first.role)) break;
-    if (second) {
-      const gap = second.fromHookMm - first!.fromHookMm;
-      if (Math.abs(shot.fromHookMm - run.at(-1)!.fromHookMm - gap) > sameGapMm) break;
+    const shot = first(group.shots);
+    const [lowest, second] = run;
+    if (lowest && (shot.size !== lowest.size || shot.role !== lowest.role)) break;
+    if (lowest && second) {
+      const gap = second.fromHookMm - lowest.fromHookMm;
+      if (Math.abs(shot.fromHookMm - last(run).fromHookMm - gap) > sameGapMm) break;
     }
     run.push(shot);
   }

@@ -1,3 +1,4 @@
+import { entry } from "../../core/lists.ts";
 import type { KnotPicture } from "../../model/knot-picture.ts";
 import type { Words } from "../../words/words.ts";
 import { crossingsOf } from "./crossings.ts";
@@ -34,7 +35,7 @@ export function checkKnot(knot: KnotPicture): KnotFault[] {
     });
     const undeclared = crossingsOf(crossing)
       .filter(({ declared }) => !declared)
-      .map((at) => wrong("crossing", crossing[at.over.strand]!.name, at));
+      .map((at) => wrong("crossing", entry(crossing, at.over.strand).name, at));
     const outside = [...crossing, ...shanks].flatMap(({ name, curve }) => {
       const at = curve.samples.find(({ x, y }) => Math.max(-x, x - width, -y, y - height) > frameSlackUnits);
       return at ? [wrong("outside", name, at)] : [];

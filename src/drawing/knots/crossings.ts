@@ -1,3 +1,4 @@
+import { neighbours } from "../../core/lists.ts";
 import type { Curve, Sample } from "./curve.ts";
 
 /** A strand as the crossings see it. */
@@ -31,34 +32,49 @@ const heightApart = 0.5;
 /** Every place where strands cross on the paper, each other or themselves, in the order of the strands. */
 export function crossingsOf(strands: readonly NamedCurve[]): Crossing[] {
   const crossings: Crossing[] = [];
-  for (let a = 0; a < strands.length; a++) {
-    for (let b = a; b < strands.length; b++) crossings.push(...between(strands, a, b));
+  const pieced = strands.map(({ curve }, index) => inPieces(curve, index));
+  for (const one of pieced) {
+    for (const other of pieced.slice(one.index)) crossings.push(...between(one, other));
   }
   return crossings;
 }
 
-function between(strands: readonly NamedCurve[], a: number, b: number): Crossing[] {
-  const first = strands[a]!.curve.samples;
-  const second = strands[b]!.curve.samples;
-  const closed = a === b && strands[a]!.curve.closed;
-  const runs = runsOf(first);
-  const others = a === b ? runs : runsOf(second);
+/** A strand in straight pieces. */
+interface PiecedStrand {
+  /** Its place among the strands. */
+  readonly index: number;
+  readonly closed: boolean;
+  readonly pieces: number;
+  readonly runs: readonly Run[];
+}
+
+/** A straight piece of a strand. */
+interface Piece {
+  /** Its place along the strand. */
+  readonly at: number;
+  readonly from: Sample;
+  readonly to: Sample;
+}
+
+/** Some neighbouring pieces of a strand and the box that they lie in. */
+interface Run {
+  readonly pieces: readonly Piece[];
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+function between(one: PiecedStrand, other: PiecedStrand): Crossing[] {
   const found: Crossing[] = [];
-  for (const run of runs) {
-    for (const other of others) {
-      if (apart(run, other)) continue;
-      for (let i = run.from; i < run.to; i++) {
-        // Neighbouring pieces of one strand meet without crossing; so do the ends of a closed one.
-        const from = a === b ? Math.max(other.from, i + 2) : other.from;
-        const to = closed && i === 0 ? Math.min(other.to, second.length - 2) : other.to;
-        for (let j = from; j < to; j++) {
-          const meet = meeting(first[i]!, first[i + 1]!, second[j]!, second[j + 1]!);
-          if (!meet) continue;
-          const one = pass(a, first[i]!, first[i + 1]!, meet.t);
-          const two = pass(b, second[j]!, second[j + 1]!, meet.u);
-          const [over, under] = one.height >= two.height ? [one, two] : [two, one];
-          const declared = over.height - under.height >= heightApart;
-          found.push({ x: meet.x, y: meet.y, over, under, declared });
+  for (const run of one.runs) {
+    for (const otherRun of other.runs) {
+      if (apart(run, otherRun)) continue;
+      for (const piece of run.pieces) {
+        for (const otherPiece of otherRun.pieces) {
+          if (one === other && !mayCross(piece, otherPiece, one)) continue;
+          const crossing = crossingOf(one.index, piece, other.index, otherPiece);
+          if (crossing) found.push(crossing);
         }
       }
     }
@@ -66,36 +82,42 @@ function between(strands: readonly NamedCurve[], a: number, b: number): Crossing
   return found;
 }
 
-/** Some neighbouring pieces of a strand and the box that they lie in. */
-interface Run {
-  /** Index of the first piece, and of the one after the last. */
-  readonly from: number;
-  readonly to: number;
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
+/** Neighbouring pieces of one strand meet without crossing; so do the ends of a closed one. */
+function mayCross(piece: Piece, later: Piece, { closed, pieces }: PiecedStrand): boolean {
+  return later.at >= piece.at + 2 && !(closed && piece.at === 0 && later.at === pieces - 1);
+}
+
+function crossingOf(a: number, first: Piece, b: number, second: Piece): Crossing | undefined {
+  const meet = meeting(first.from, first.to, second.from, second.to);
+  if (!meet) return undefined;
+  const one = pass(a, first.from, first.to, meet.t);
+  const two = pass(b, second.from, second.to, meet.u);
+  const [over, under] = one.height >= two.height ? [one, two] : [two, one];
+  const declared = over.height - under.height >= heightApart;
+  return { x: meet.x, y: meet.y, over, under, declared };
 }
 
 const piecesPerRun = 12;
 
-function runsOf(samples: readonly Sample[]): Run[] {
+function inPieces({ samples, closed }: Curve, index: number): PiecedStrand {
+  const pieces = neighbours(samples).map(([from, to], at): Piece => ({ at, from, to }));
   const runs: Run[] = [];
-  for (let from = 0; from + 1 < samples.length; from += piecesPerRun) {
-    const to = Math.min(from + piecesPerRun, samples.length - 1);
-    const places = samples.slice(from, to + 1);
-    const xs = places.map(({ x }) => x);
-    const ys = places.map(({ y }) => y);
-    runs.push({
-      from,
-      to,
-      left: Math.min(...xs),
-      right: Math.max(...xs),
-      top: Math.min(...ys),
-      bottom: Math.max(...ys),
-    });
-  }
-  return runs;
+  for (let at = 0; at < pieces.length; at += piecesPerRun)
+    runs.push(runOf(pieces.slice(at, at + piecesPerRun)));
+  return { index, closed, pieces: pieces.length, runs };
+}
+
+function runOf(pieces: readonly Piece[]): Run {
+  const places = pieces.flatMap(({ from, to }) => [from, to]);
+  const xs = places.map(({ x }) => x);
+  const ys = places.map(({ y }) => y);
+  return {
+    pieces,
+    left: Math.min(...xs),
+    right: Math.max(...xs),
+    top: Math.min(...ys),
+    bottom: Math.max(...ys),
+  };
 }
 
 /** Boxes this near count as touching, so that strands which meet at the edge of a box are not missed. */

@@ -1,3 +1,4 @@
+import { entry, first, last } from "../../core/lists.ts";
 import type { PathStep } from "../model.ts";
 
 /** A place on a strand: across the paper and above it, both in millimetres (height in any unit). */
@@ -34,7 +35,7 @@ const apart = (a: Place, b: Place) => Math.hypot(b.x - a.x, b.y - a.y);
 
 /** The points without those that stand where the one before them does. */
 export function withoutRepeats(points: readonly Place[]): Place[] {
-  return points.filter((p, i) => i === 0 || apart(p, points[i - 1]!) > 1e-9);
+  return points.filter((p, i) => i === 0 || apart(p, entry(points, i - 1)) > 1e-9);
 }
 
 /** Weighted sum of places. */
@@ -55,9 +56,9 @@ export function curveThrough(given: readonly Place[], closed = false): Curve {
   const count = points.length;
   const pieces = closed ? count : Math.max(0, count - 1);
   const at = (i: number): Place => {
-    if (closed) return points[(i + count) % count]!;
-    if (i < 0) return mix(points[1]!, points[0]!, 2);
-    return i < count ? points[i]! : mix(points[count - 2]!, points[count - 1]!, 2);
+    if (closed) return entry(points, (i + count) % count);
+    if (i < 0) return mix(entry(points, 1), first(points), 2);
+    return i < count ? entry(points, i) : mix(entry(points, count - 2), last(points), 2);
   };
   const cubics = Array.from({ length: pieces }, (_, i): Cubic => {
     const [p0, p1, p2, p3] = [at(i - 1), at(i), at(i + 1), at(i + 2)];
@@ -88,16 +89,16 @@ export function curveThrough(given: readonly Place[], closed = false): Curve {
 
 /** Distances along the curve of its control points. */
 export function marksOf({ cubics, samples }: Curve): number[] {
-  return [0, ...cubics.map((_, i) => samples[(i + 1) * samplesPerCubic]!.s)];
+  return [0, ...cubics.map((_, i) => entry(samples, (i + 1) * samplesPerCubic).s)];
 }
 
 function measured(cubics: readonly Cubic[], closed: boolean): Curve {
-  const samples: Sample[] = cubics.length > 0 ? [{ ...cubics[0]![0], s: 0 }] : [];
+  const samples: Sample[] = cubics.length > 0 ? [{ ...first(cubics)[0], s: 0 }] : [];
   for (const cubic of cubics) {
     for (let i = 1; i <= samplesPerCubic; i++) {
       const place = split(cubic, i / samplesPerCubic)[0][3];
-      const last = samples[samples.length - 1]!;
-      samples.push({ ...place, s: last.s + apart(last, place) });
+      const before = last(samples);
+      samples.push({ ...place, s: before.s + apart(before, place) });
     }
   }
   return { cubics, samples, length: samples[samples.length - 1]?.s ?? 0, closed };
@@ -121,11 +122,12 @@ function find(curve: Curve, s: number): { piece: number; t: number } {
   let high = samples.length - 1;
   while (high - low > 1) {
     const middle = (low + high) >> 1;
-    if (samples[middle]!.s <= s) low = middle;
+    if (entry(samples, middle).s <= s) low = middle;
     else high = middle;
   }
-  const span = samples[high]!.s - samples[low]!.s;
-  const share = span > 0 ? Math.min(1, Math.max(0, (s - samples[low]!.s) / span)) : 0;
+  const lowS = entry(samples, low).s;
+  const span = entry(samples, high).s - lowS;
+  const share = span > 0 ? Math.min(1, Math.max(0, (s - lowS) / span)) : 0;
   const along = (low + share) / samplesPerCubic;
   const piece = Math.min(curve.cubics.length - 1, Math.floor(along));
   return { piece, t: along - piece };
@@ -134,7 +136,7 @@ function find(curve: Curve, s: number): { piece: number; t: number } {
 /** The place a distance along the curve. */
 export function placeAt(curve: Curve, s: number): Place {
   const { piece, t } = find(curve, s);
-  return split(curve.cubics[piece]!, t)[0][3];
+  return split(entry(curve.cubics, piece), t)[0][3];
 }
 
 /** Unit vector along the curve. */
@@ -152,7 +154,7 @@ export function slice(curve: Curve, from: number, to: number): PathStep[] {
   const end = find(curve, Math.min(curve.length, to));
   const steps: PathStep[] = [];
   for (let piece = start.piece; piece <= end.piece; piece++) {
-    let cubic = curve.cubics[piece]!;
+    let cubic = entry(curve.cubics, piece);
     let t = end.t;
     if (piece === start.piece) {
       cubic = split(cubic, start.t)[1];

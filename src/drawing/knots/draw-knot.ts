@@ -1,3 +1,4 @@
+import { entry, first } from "../../core/lists.ts";
 import type { KnotArrow, KnotLabel, KnotPicture, KnotStep } from "../../model/knot-picture.ts";
 import { arrowHead, point, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
@@ -36,7 +37,7 @@ export function stepStrands(
   const strands = step.strands.map((strand): Strand => {
     const { points, tagFrom } = strandPath(strand.path);
     const curve = curveThrough(points.map((p) => onPicture(fit, p)));
-    const tagFromMm = tagFrom === undefined ? curve.length : marksOf(curve)[tagFrom]!;
+    const tagFromMm = tagFrom === undefined ? curve.length : entry(marksOf(curve), tagFrom);
     return { name: strand.name, pattern: strand.pattern, curve, widthMm, tagFromMm };
   });
   const wireMm = wireShare * widthMm;
@@ -82,7 +83,7 @@ export function drawKnotStep(knot: KnotPicture, stepIndex: number, box: Box, kit
       ...step.objects.flatMap((object) => behind(object, fit)),
       ...paintStrands(shanks, []),
       ...paintStrands(crossing, crossingsOf(crossing)),
-      ...step.objects.flatMap((object) => inFront(object, fit, wireShare * strands[0]!.widthMm)),
+      ...step.objects.flatMap((object) => inFront(object, fit, wireShare * first(strands).widthMm)),
       ...step.arrows.flatMap((arrow) => drawArrow(arrow, fit)),
       ...step.labels.map((label) => drawLabel(label, fit)),
     ],

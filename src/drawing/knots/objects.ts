@@ -1,3 +1,4 @@
+import { last } from "../../core/lists.ts";
 import type { Facing, KnotObject } from "../../model/knot-picture.ts";
 import { circle, point, polygon, thin, thinMm } from "../items.ts";
 import type { Item, PathStep } from "../model.ts";
@@ -141,7 +142,7 @@ function floatBody({ at, length, shape, lying }: Of<"float">, fit: Fit): Item[] 
       curveThrough(rim.map(([up, out]) => put(up, out)).map((p) => ({ x: p.xMm, y: p.yMm, height: 0 }))),
     );
   const [, ...down] = smooth(half.map(([up, out]) => [up, -out] as const).reverse());
-  const [tipAt, tipOut] = half[half.length - 1]!;
+  const [tipAt, tipOut] = last(half);
   const corner = put(tipAt, -tipOut);
   const outline: PathStep[] = [...smooth(half), ["L", corner.xMm, corner.yMm], ...down, ["Z"]];
   return [
@@ -164,14 +165,15 @@ function shot({ at, radius, facing }: Of<"shot">, fit: Fit): Item[] {
   const c = place(at);
   const on = onPicture(fit, c);
   const turn = turned(c, facing);
-  const slit = [turn(-radius * 0.15, 0), turn(radius, 0)].map((p) => onPicture(fit, p));
+  const slitFrom = onPicture(fit, turn(-radius * 0.15, 0));
+  const slitTo = onPicture(fit, turn(radius, 0));
   return [
     circle(point(on.x, on.y), radius * fit.scale, { fill: "ink" }),
     {
       kind: "path",
       steps: [
-        ["M", slit[0]!.x, slit[0]!.y],
-        ["L", slit[1]!.x, slit[1]!.y],
+        ["M", slitFrom.x, slitFrom.y],
+        ["L", slitTo.x, slitTo.y],
       ],
       stroke: { ink: "paper", widthMm: Math.max(thinMm, radius * fit.scale * 0.22) },
     },
@@ -221,10 +223,11 @@ function cut({ at, facing }: Of<"cut">, fit: Fit): Item[] {
 function cross({ at, size }: Of<"cross">, fit: Fit): Item[] {
   const c = place(at);
   const stroke = (rise: 1 | -1): PathStep[] => {
-    const [a, b] = [-1, 1].map((x) => onPicture(fit, { ...c, x: c.x + x * size, y: c.y + x * rise * size }));
+    const end = (x: number) => onPicture(fit, { ...c, x: c.x + x * size, y: c.y + x * rise * size });
+    const [a, b] = [end(-1), end(1)];
     return [
-      ["M", a!.x, a!.y],
-      ["L", b!.x, b!.y],
+      ["M", a.x, a.y],
+      ["L", b.x, b.y],
     ];
   };
   return [{ kind: "path", steps: [...stroke(1), ...stroke(-1)], stroke: { ink: "accent", widthMm: 1 } }];

@@ -1,3 +1,4 @@
+import { entry, paired } from "../../core/lists.ts";
 import type { StrandPattern } from "../../model/knot-picture.ts";
 import { thinMm } from "../items.ts";
 import type { Ink, Item, PathStep } from "../model.ts";
@@ -49,10 +50,8 @@ export function paintStrands(strands: readonly Strand[], crossings: readonly Cro
   const hidden = strands.map((_, index) => hiddenStretches(strands, crossings, index));
   const bridges = crossings.flatMap((crossing) => bridge(strands, hidden, crossing));
   return [
-    ...strands.flatMap((strand, index) =>
-      without({ from: 0, to: strand.curve.length }, hidden[index]!).flatMap(({ from, to }) =>
-        body(strand, from, to),
-      ),
+    ...paired(strands, hidden).flatMap(([strand, gaps]) =>
+      without({ from: 0, to: strand.curve.length }, gaps).flatMap(({ from, to }) => body(strand, from, to)),
     ),
     ...bridges.map(({ strand, from, to }): Item => {
       const stroke = { ink: "paper", widthMm: strand.widthMm + 2 * clearMm } as const;
@@ -78,13 +77,13 @@ function hiddenStretches(
   crossings: readonly Crossing[],
   index: number,
 ): Stretch[] {
-  const { widthMm } = strands[index]!;
+  const { widthMm } = entry(strands, index);
   const breaks = crossings
     .filter(({ under }) => under.strand === index)
     .sort((a, b) => a.under.s - b.under.s)
     .map((crossing) => {
       const { sine, cosine } = slant(crossing);
-      const reach = strands[crossing.over.strand]!.widthMm / 2 + clearMm;
+      const reach = entry(strands, crossing.over.strand).widthMm / 2 + clearMm;
       const slope = (widthMm / 2) * cosine;
       return { s: crossing.under.s, cut: Math.max(0, (reach - slope) / sine), seen: (reach + slope) / sine };
     });
@@ -120,15 +119,15 @@ function bridge(
   crossing: Crossing,
 ): (Stretch & { strand: Strand })[] {
   const { over, under } = crossing;
-  const strand = strands[over.strand]!;
-  const bottom = strands[under.strand]!;
+  const strand = entry(strands, over.strand);
+  const bottom = entry(strands, under.strand);
   const { sine, cosine } = slant(crossing);
   const half = (bottom.widthMm / 2 + clearMm + (strand.widthMm / 2) * cosine) / sine;
   const stretch = {
     from: Math.max(0, over.s - half),
     to: Math.min(strand.curve.length, over.s + half),
   };
-  return without(stretch, hidden[over.strand]!).map((seen) => ({ ...seen, strand }));
+  return without(stretch, entry(hidden, over.strand)).map((seen) => ({ ...seen, strand }));
 }
 
 function body(strand: Strand, from: number, to: number): Item[] {

@@ -1,3 +1,4 @@
+import { entry } from "../../core/lists.ts";
 import type { Coil, Doubled, KnotPoint, PathPart } from "../../model/knot-picture.ts";
 import { curveThrough, directionAt, marksOf, type Place, withoutRepeats } from "./curve.ts";
 
@@ -62,7 +63,7 @@ function doubledPoints({ gap, along, loop }: Doubled): Place[] {
   const beside = (offset: number) =>
     marksOf(curve).map((s, i): Place => {
       const ahead = directionAt(curve, s);
-      const at = spine[i]!;
+      const at = entry(spine, i);
       return { x: at.x + ahead.y * offset, y: at.y - ahead.x * offset, height: at.height };
     });
   return [...beside(gap / 2), ...loop.map(place), ...beside(-gap / 2).reverse()];

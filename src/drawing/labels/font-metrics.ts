@@ -1,3 +1,4 @@
+import { known } from "../../core/lists.ts";
 import type { Face, MeasureText } from "../model.ts";
 import { advanceWidths } from "./font-widths.ts";
 
@@ -16,7 +17,7 @@ const unknownWidth = 1000;
  * that costs).
  */
 export const measureText: MeasureText = (text, sizeMm, face) => {
-  const widths = widthOf.get(face)!;
+  const widths = known(widthOf, face);
   let sum = 0;
   for (const character of text) sum += widths.get(character) ?? unknownWidth;
   return (sum * sizeMm) / 1000;

@@ -1,3 +1,4 @@
+import { paired } from "../../core/lists.ts";
 import { type Point, point, polyline, thinSoft } from "../items.ts";
 import type { Item, MeasureText } from "../model.ts";
 import { bracketDepthMm } from "../parts/bracket.ts";
@@ -36,16 +37,19 @@ export function labelColumn(
   const roomMm = rightMm - leftMm;
   const laid = labels.map((label) => layLabel(label.runs, roomMm, textMm, measure));
   if (laid.some((label) => label.widthMm > roomMm)) return undefined;
-  const wanted = labels.map((label, i) => ({ atMm: label.at.yMm, sizeMm: laid[i]!.heightMm }));
+  const wanted = paired(labels, laid).map(([label, { heightMm }]) => ({
+    atMm: label.at.yMm,
+    sizeMm: heightMm,
+  }));
   const places = placeInOrder(wanted, topMm, bottomMm, 0.15 * textMm);
   if (!places) return undefined;
   const bendMm = leftMm - leaderMm + 0.8;
-  return labels.flatMap(({ at, bracket }, i) => {
-    const leader = [at, point(Math.max(bendMm, at.xMm), at.yMm), point(leftMm - 0.7, places[i]!)];
+  return paired(labels, paired(laid, places)).flatMap(([{ at, bracket }, [label, place]]) => {
+    const leader = [at, point(Math.max(bendMm, at.xMm), at.yMm), point(leftMm - 0.7, place)];
     return [
       ...(bracket ? parts.bracket.draw({ xMm: at.xMm - bracketDepthMm, ...bracket }) : []),
       polyline(leader, thinSoft),
-      ...paintLabel(laid[i]!, leftMm, places[i]!, measure),
+      ...paintLabel(label, leftMm, place, measure),
     ];
   });
 }

@@ -1,3 +1,5 @@
+import { paired } from "../../core/lists.ts";
+
 /** A label before it is placed: where its middle would best be, and how much room it takes. */
 export interface WantedLabel {
   readonly atMm: number;
@@ -31,18 +33,19 @@ export function placeInOrder(
   toMm: number,
   gapMm: number,
 ): number[] | undefined {
-  const offsets: number[] = [];
-  for (const [i, label] of labels.entries()) {
+  let offsetMm = 0;
+  const shifted = labels.map((label, i) => {
     const before = labels[i - 1];
-    offsets.push(before ? offsets[i - 1]! + (before.sizeMm + label.sizeMm) / 2 + gapMm : 0);
-  }
+    if (before) offsetMm = offsetMm + (before.sizeMm + label.sizeMm) / 2 + gapMm;
+    return { label, offsetMm };
+  });
   const lowest = fromMm + (labels[0]?.sizeMm ?? 0) / 2;
-  const highest = toMm - (labels.at(-1)?.sizeMm ?? 0) / 2 - (offsets.at(-1) ?? 0);
+  const highest = toMm - (labels.at(-1)?.sizeMm ?? 0) / 2 - offsetMm;
   if (lowest > highest + 1e-9) return undefined;
 
   const pools: Pool[] = [];
-  for (const [i, label] of labels.entries()) {
-    let pool: Pool = { sum: label.atMm - offsets[i]!, count: 1 };
+  for (const one of shifted) {
+    let pool: Pool = { sum: one.label.atMm - one.offsetMm, count: 1 };
     for (
       let last = pools.at(-1);
       last && last.sum / last.count >= pool.sum / pool.count;
@@ -54,5 +57,7 @@ export function placeInOrder(
     pools.push(pool);
   }
   const places = pools.flatMap(({ sum, count }) => Array<number>(count).fill(sum / count));
-  return places.map((place, i) => Math.min(highest, Math.max(lowest, place)) + offsets[i]!);
+  return paired(places, shifted).map(
+    ([place, one]) => Math.min(highest, Math.max(lowest, place)) + one.offsetMm,
+  );
 }

@@ -11,10 +11,10 @@ export const lineBreakHalfMm = 1.3;
 /** Two slanted strokes with nothing between: here a stretch of bare line is left out. */
 export const lineBreak: Part<LineBreak> = {
   draw: ({ at: { xMm, yMm } }) => {
-    const slant = (y: number) => [point(xMm - 1.6, y + 0.5), point(xMm + 1.6, y - 0.5)];
+    const slant = (y: number): [Point, Point] => [point(xMm - 1.6, y + 0.5), point(xMm + 1.6, y - 0.5)];
     const [a, b] = slant(yMm - 0.6);
     const [c, d] = slant(yMm + 0.6);
-    return [polygon([a!, b!, d!, c!], "paper"), polyline([a!, b!], thin), polyline([c!, d!], thin)];
+    return [polygon([a, b, d, c], "paper"), polyline([a, b], thin), polyline([c, d], thin)];
   },
   sample: { at: point(15, 10) },
 };

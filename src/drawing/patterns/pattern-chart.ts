@@ -1,4 +1,5 @@
 import { asSet } from "../../core/float/moved-float.ts";
+import { last, paired } from "../../core/lists.ts";
 import type { Sink } from "../../core/sink/sink-of-rig.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { point, polyline, text, thinSoft } from "../items.ts";
@@ -96,7 +97,7 @@ function drawChart(entries: readonly PatternEntry[], scales: Scales, kit: Drawin
     description: entries.map((entry) => told(entry, kit)).join(" "),
     items: [
       ...depthScale(scales, kit),
-      ...entries.flatMap((entry, i) => {
+      ...paired(entries, captions).flatMap(([entry, told], i) => {
         const left = axisMm + i * slotMm;
         const sink = sinkOf(entry);
         const rigMm = sink ? slotMm * rigShare : slotMm;
@@ -117,7 +118,7 @@ function drawChart(entries: readonly PatternEntry[], scales: Scales, kit: Drawin
         return [
           ...drawPatternColumn(entry.rig, entry.depth, column),
           ...(sink ? sinkCurve(sink, frame, textMm, kit) : []),
-          ...captionItems(captions[i]!, left + marginMm, captionTop, kit),
+          ...captionItems(told, left + marginMm, captionTop, kit),
         ];
       }),
       ...paintLabel(note, marginMm, noteTop + note.heightMm / 2, measure),
@@ -134,7 +135,7 @@ function told(entry: PatternEntry, kit: DrawingKit): string {
   const rig = rigDescription(entry.rig, entry.depth, kit);
   const sink = sinkOf(entry);
   if (!sink) return rig;
-  const time = kit.figures.time(sink.tenthsS.at(-1)!);
+  const time = kit.figures.time(last(sink.tenthsS));
   return `${rig} ${kit.words("drawing.pattern.spoken-sink", { time })}`;
 }
 
@@ -168,7 +169,7 @@ function captionItems(
 /** Depths down the left side. */
 function depthScale({ room, deepestMm, scale, surfaceMm, axisMm }: Scales, { figures }: DrawingKit): Item[] {
   const { textMm } = room;
-  const step = steps.find((one) => one * scale >= 2 * textMm * leading) ?? steps.at(-1)!;
+  const step = steps.find((one) => one * scale >= 2 * textMm * leading) ?? last(steps);
   const x = axisMm - 0.8;
   const items: Item[] = [polyline([point(x, surfaceMm), point(x, surfaceMm + deepestMm * scale)], thinSoft)];
   for (let depthMm = 0; depthMm <= deepestMm + 1; depthMm += step) {

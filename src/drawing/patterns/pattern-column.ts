@@ -1,4 +1,5 @@
 import { lengthMm } from "../../core/float/float.ts";
+import { last, paired } from "../../core/lists.ts";
 import type { Sink } from "../../core/sink/sink-of-rig.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../../model/solved.ts";
 import { floatLook } from "../float/float-parts.ts";
@@ -60,9 +61,12 @@ function placeShot(depth: SolvedDepth, y: (fromHookMm: number) => number, topMm:
   const shots = [...allShot(depth)].sort((a, b) => b.fromHookMm - a.fromHookMm);
   for (const scale of shotScales) {
     const radii = shots.map((one) => Math.max(leastShotRadiusMm, (one.diameterMm / 2) * scale));
-    const wanted = shots.map((one, i) => ({ atMm: y(one.fromHookMm), sizeMm: 2 * radii[i]! }));
+    const wanted = paired(shots, radii).map(([one, radiusMm]) => ({
+      atMm: y(one.fromHookMm),
+      sizeMm: 2 * radiusMm,
+    }));
     const places = placeInOrder(wanted, topMm, footMm, 0.15);
-    if (places) return places.map((yMm, i) => ({ yMm, radiusMm: radii[i]! }));
+    if (places) return paired(places, radii).map(([yMm, radiusMm]) => ({ yMm, radiusMm }));
   }
   return undefined;
 }
@@ -82,10 +86,10 @@ export function sinkCurve(sink: Sink, frame: SinkFrame, textMm: number, kit: Dra
   const { figures, measure } = kit;
   const at = ({ timeS, depthMm }: Sink["track"][number]) =>
     point(leftMm + ((rightMm - leftMm) * timeS) / longestS, surfaceMm + depthMm * scale);
-  const last = sink.tenthsS.at(-1)!;
-  const track = sink.track.filter(({ timeS }) => timeS <= last);
-  const foot = at({ timeS: last, depthMm: sink.hangMm });
-  const time = figures.time(last);
+  const lastS = last(sink.tenthsS);
+  const track = sink.track.filter(({ timeS }) => timeS <= lastS);
+  const foot = at({ timeS: lastS, depthMm: sink.hangMm });
+  const time = figures.time(lastS);
   const half = measure(time, textMm, "regular") / 2;
   const baseline = surfaceMm + 0.5 + textMm;
   // A bait that sinks fast passes close below the time: that stands clear of its curve.

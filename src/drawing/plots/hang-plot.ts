@@ -1,5 +1,6 @@
 import type { FlowHang } from "../../core/flow/hang.ts";
 import type { HangPoint } from "../../core/flow/line-balance.ts";
+import { entry, first } from "../../core/lists.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { boldMm, circle, type Point, point, polyline, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
@@ -50,11 +51,13 @@ const strokes: readonly Stroke[] = [
   { ink: "ink", widthMm: boldMm, dashMm: [0.7, 1], cap: "butt" },
 ];
 
+const strokeOf = (place: number) => entry(strokes, place % strokes.length);
+
 /** Place on the line at a distance from the hook, between the points that are known. */
 function placeOn(shape: readonly HangPoint[], fromHookMm: number): Point | undefined {
   const i = shape.findIndex((one) => one.fromHookMm >= fromHookMm);
   if (i < 0) return undefined;
-  const [a, b] = [shape[Math.max(0, i - 1)]!, shape[i]!];
+  const [a, b] = [entry(shape, Math.max(0, i - 1)), entry(shape, i)];
   const share = (fromHookMm - a.fromHookMm) / (b.fromHookMm - a.fromHookMm || 1);
   return point(a.xMm + share * (b.xMm - a.xMm), a.depthMm + share * (b.depthMm - a.depthMm));
 }
@@ -74,7 +77,7 @@ export function drawHangPlot(
 ): Drawing {
   const { words, figures } = kit;
   const told = hangs.map((hang) => tell(hang, kit));
-  const entries = hangs.map((_, i) => ({ stroke: strokes[i % strokes.length]!, label: told[i]! }));
+  const entries = told.map((label, i) => ({ stroke: strokeOf(i), label }));
   const keyOf = (topMm: number) => drawKey(entries, { leftMm: 0, topMm, widthMm: box.widthMm }, textMm, kit);
 
   const top = 1.4 * textMm + 1 + tipMm;
@@ -100,12 +103,15 @@ export function drawHangPlot(
     ...parts.bed.draw({ leftMm: 0, rightMm: box.widthMm, yMm: foot }),
     polyline([point(originX, top - tipMm), at(point(0, rig.draughtMm))], { ink: "ink", widthMm: 1.6 }),
     ...hangs.flatMap((hang, i): Item[] => [
-      polyline(hang.shape.map(spot), strokes[i % strokes.length]!),
+      polyline(hang.shape.map(spot), strokeOf(i)),
       ...rig.shotFromHookMm.flatMap((fromHook) => {
         const place = placeOn(hang.shape, fromHook);
         return place ? parts.shot.draw({ at: at(place), radiusMm: 1.4 * leastShotRadiusMm }) : [];
       }),
-      circle(spot(hang.shape[0]!), hookRadiusMm, { fill: "paper", stroke: { ink: "ink", widthMm: boldMm } }),
+      circle(spot(first(hang.shape)), hookRadiusMm, {
+        fill: "paper",
+        stroke: { ink: "ink", widthMm: boldMm },
+      }),
     ]),
     ...keyOf(foot + bedThicknessMm + 1.5).items,
   ];

@@ -1,3 +1,4 @@
+import { entry, last } from "../../core/lists.ts";
 import type { Landing, Sink } from "../../core/sink/sink-of-rig.ts";
 import { boldMm, point, polyline, text, thinMm, thinSoft } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
@@ -57,7 +58,7 @@ export function drawSinkPlot(
       stroke: strokes.sister[sink.landing],
     })),
   ];
-  const longestS = Math.max(...all.map(({ sink }) => sink.tenthsS.at(-1)!));
+  const longestS = Math.max(...all.map(({ sink }) => last(sink.tenthsS)));
   const entries = all.toReversed().map(
     ({ sink, title, stroke }): KeyEntry => ({
       stroke,
@@ -111,8 +112,8 @@ export function drawSinkPlot(
       .map(({ sink, title }) =>
         words("drawing.sink.description", {
           rig: words(`drawing.sink.${sink.landing}`, { rig: title }),
-          half: figures.time(sink.tenthsS[4]!),
-          all: figures.time(sink.tenthsS[9]!),
+          half: figures.time(entry(sink.tenthsS, 4)),
+          all: figures.time(last(sink.tenthsS)),
         }),
       )
       .join(" "),

@@ -1,4 +1,5 @@
 import type { HangPoint } from "../../core/flow/line-balance.ts";
+import { first } from "../../core/lists.ts";
 import type { FlowFigure } from "../../model/in-water.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 
@@ -28,7 +29,7 @@ export function drawnHang({ rig }: SolvedRig, { inWater }: SolvedDepth): FlowFig
 export function lineShape(solved: SolvedRig, depth: SolvedDepth): LineShape {
   const points = drawnHang(solved, depth)?.shape;
   if (!points) return upright;
-  const hookDepthMm = points[0]!.depthMm;
+  const hookDepthMm = first(points).depthMm;
   return {
     lean: (fromHookMm) => between(points, fromHookMm, ({ xMm }) => xMm),
     upMm: (fromHookMm) => between(points, fromHookMm, ({ depthMm }) => hookDepthMm - depthMm),

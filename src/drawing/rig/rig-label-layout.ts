@@ -1,3 +1,4 @@
+import { last } from "../../core/lists.ts";
 import { point, polyline, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import { type ColumnLabel, labelColumn, leaderMm } from "../labels/label-column.ts";
@@ -57,7 +58,7 @@ function target(plan: RigPlan, label: RigLabel): Target {
   }
   const marks = marksOf(plan, label);
   const lower = marks[0]!;
-  const upper = marks.at(-1)!;
+  const upper = last(marks);
   if (lower.lying) return { runs, at: lower.at, lying: true };
   const right = Math.max(...marks.map((mark) => mark.at.xMm + reachMm(plan, mark)));
   const middle = (lower.at.yMm + upper.at.yMm) / 2 - (lower.kind === "hook" ? plan.hookHeightMm / 2 : 0);

@@ -1,4 +1,5 @@
 import { movedPart } from "../../core/depth/setting.ts";
+import { first, last, neighbours } from "../../core/lists.ts";
 import { groupShot, mergeGroups, type ShotGroup } from "../../core/tackle/shot-groups.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
@@ -92,14 +93,14 @@ function fullLabels(
 }
 
 function isAtLoop(group: ShotGroup, hookLengthMm: number): boolean {
-  const above = group.shots[0]!.fromHookMm - hookLengthMm;
+  const above = first(group.shots).fromHookMm - hookLengthMm;
   return group.kind === "single" && above >= 0 && above < atLoopMm;
 }
 
 function groupLabel(group: ShotGroup, hookLengthMm: number, kit: DrawingKit): RigLabel {
   const { words, figures } = kit;
-  const fromHookMm = group.shots[0]!.fromHookMm;
-  const toHookMm = group.shots.at(-1)!.fromHookMm;
+  const fromHookMm = first(group.shots).fromHookMm;
+  const toHookMm = last(group.shots).fromHookMm;
   const shot = figures.shot(group.shots);
   const spread = group.kind === "run" || group.kind === "mixed";
   const distance = spread ? figures.shortGaps(fromHookMm, toHookMm) : figures.shortGap(fromHookMm);
@@ -129,18 +130,17 @@ export function fewerLabels(
   if (worst > 0) return labels.filter((label) => label.rank !== worst);
   const pair = narrowestPair(labels);
   if (pair === undefined) return undefined;
-  const merged = mergeGroups(labels[pair]!.group!, labels[pair + 1]!.group!);
-  return [...labels.slice(0, pair), groupLabel(merged, hookLengthMm, kit), ...labels.slice(pair + 2)];
+  const label = groupLabel(mergeGroups(pair.lower, pair.upper), hookLengthMm, kit);
+  return [...labels.slice(0, pair.at), label, ...labels.slice(pair.at + 2)];
 }
 
 /** The two neighbouring shot labels that together span the least line. */
-function narrowestPair(labels: readonly RigLabel[]): number | undefined {
-  let best: { at: number; spanMm: number } | undefined;
-  for (const [at, lower] of labels.entries()) {
-    const upper = labels[at + 1];
-    if (!lower.group || !upper?.group) continue;
+function narrowestPair(labels: readonly RigLabel[]) {
+  let best: { at: number; spanMm: number; lower: ShotGroup; upper: ShotGroup } | undefined;
+  for (const [at, [lower, upper]] of neighbours(labels).entries()) {
+    if (!lower.group || !upper.group) continue;
     const spanMm = upper.toHookMm - lower.fromHookMm;
-    if (!best || spanMm < best.spanMm) best = { at, spanMm };
+    if (!best || spanMm < best.spanMm) best = { at, spanMm, lower: lower.group, upper: upper.group };
   }
-  return best?.at;
+  return best;
 }

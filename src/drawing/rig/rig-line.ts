@@ -1,4 +1,5 @@
 import { diameterAtMm } from "../../core/float/profile.ts";
+import { last } from "../../core/lists.ts";
 import { rubberHeightsMm } from "../float/float-parts.ts";
 import { type Point, point, polyline } from "../items.ts";
 import type { Item, PathStep } from "../model.ts";
@@ -62,7 +63,7 @@ export function lineToRod(plan: RigPlan): Item[] {
 
 /** Control points of the sunk line that leaves an eye for the rod. */
 function rodCurve(plan: RigPlan): [Point, Point, Point, Point] {
-  const eye = plan.marks.at(-1)!.at;
+  const eye = last(plan.marks).at;
   const x = eye.xMm;
   const end = point(0, plan.surfaceMm + 1.5);
   return [eye, point(0.62 * x, eye.yMm), point(0.3 * x, eye.yMm - 0.2 * (eye.yMm - end.yMm)), end];
@@ -99,7 +100,7 @@ function fromEye(plan: RigPlan, stopKnot: boolean): Item[] {
     ["C", b.xMm, b.yMm, c.xMm, c.yMm, d.xMm, d.yMm],
   ];
   const items: Item[] = [{ kind: "path", steps, stroke: strandStrokes["main line"] }];
-  let along = plan.marks.at(-1)!.radiusMm;
+  let along = last(plan.marks).radiusMm;
   for (const radiusMm of plan.lockAboveRadiiMm) {
     along += radiusMm + 0.1;
     items.push(...parts.shot.draw({ at: curveAt(curve, along), radiusMm }));
@@ -124,7 +125,7 @@ function alongFloat(plan: RigPlan): Item[] {
   const side = (atMm: number) => point(floatAt.xMm - width(atMm) / 2 - 0.25, height(atMm));
   const between = float.profile.map((p) => p.atMm).filter((atMm) => atMm > lower && atMm < upper);
   const line = [
-    plan.marks.at(-1)!.at,
+    last(plan.marks).at,
     side(lower),
     ...between.map(side),
     side(upper),

@@ -1,3 +1,4 @@
+import { first, neighbours, paired } from "../../core/lists.ts";
 import type { SolvedShot } from "../../model/solved.ts";
 import { type Point, point } from "../items.ts";
 import type { Box } from "../kit.ts";
@@ -86,12 +87,12 @@ export function placeOnLine(
   const breaks: Point[] = [];
   const marks: PlacedMark[] = [];
   const drawn = scaled.drawn.slice(clear.length);
-  const clearMm = clear.length > 0 ? scaled.drawn[0]!.drawnMm : 0;
+  const clearMm = clear.length > 0 ? first(scaled.drawn).drawnMm : 0;
   let y = bedMm - clearMm;
   for (const [i, feature] of hanging.entries()) {
     const below = drawn[i - 1];
-    if (below) {
-      const lower = hanging[i - 1]!;
+    const lower = hanging[i - 1];
+    if (below && lower) {
       if (below.broken) {
         const upMm = breakPlace(below, lower, hookHeightMm);
         const share = upMm / below.drawnMm;
@@ -123,7 +124,7 @@ export function placeOnLine(
     lean,
     liesTo: left ? "left" : "right",
     ...(clear.length > 0 && {
-      clearance: { fromMm: bedMm - clearMm, toMm: bedMm, broken: scaled.drawn[0]!.broken },
+      clearance: { fromMm: bedMm - clearMm, toMm: bedMm, broken: first(scaled.drawn).broken },
     }),
   };
 }
@@ -155,8 +156,7 @@ function stretchesBetween(
   { upMm }: LineShape,
   hookHeightMm: number,
 ): Stretch[] {
-  return features.slice(1).map((upper, i) => {
-    const lower = features[i]!;
+  return neighbours(features).map(([lower, upper]) => {
     const lengthMm = upMm(upper.fromHookMm) - upMm(lower.fromHookMm);
     const ends = (lower.kind === "hook" ? hookHeightMm : lower.radiusMm) + upper.radiusMm;
     const apart = lengthMm > apartMm;
@@ -181,8 +181,9 @@ function layRun(
   roomMm: number,
 ): { feature: Feature; alongMm: number }[] | undefined {
   if (lying.length === 0) return [];
-  const stretches = stretchesBetween([...lying, touch], upright, hookHeightMm).map((stretch, i) =>
-    lying[i]!.kind === "hook"
+  const between = stretchesBetween([...lying, touch], upright, hookHeightMm);
+  const stretches = paired(between, lying).map(([stretch, lower]) =>
+    lower.kind === "hook"
       ? { ...stretch, leastMm: Math.min(stretch.leastMm, hookHeightMm + bareLyingMm) }
       : stretch,
   );

@@ -1,5 +1,6 @@
 import { movedPart } from "../../core/depth/setting.ts";
 import type { RigVariant } from "../../core/float/moved-float.ts";
+import { first, last } from "../../core/lists.ts";
 import { groupShot, type ShotGroup } from "../../core/tackle/shot-groups.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
@@ -27,7 +28,7 @@ export function rigDescription(solved: SolvedRig, depth: SolvedDepth, kit: Drawi
   const { overdepthMm } = asDrawn(solved, depth);
   const told = [
     ...groupShot(depth.lineShot, overdepthMm).map((group) => ({
-      fromHookMm: group.shots[0]!.fromHookMm,
+      fromHookMm: first(group.shots).fromHookMm,
       words: spokenGroup(group, kit),
     })),
     {
@@ -66,8 +67,8 @@ function spokenAt(fromHookMm: number, what: string, { words, figures }: DrawingK
 
 function spokenGroup(group: ShotGroup, kit: DrawingKit): string {
   const { words, figures } = kit;
-  const from = figures.shortGap(group.shots[0]!.fromHookMm);
-  const to = figures.shortGap(group.shots.at(-1)!.fromHookMm);
+  const from = figures.shortGap(first(group.shots).fromHookMm);
+  const to = figures.shortGap(last(group.shots).fromHookMm);
   const what = figures.shot(group.shots);
   switch (group.kind) {
     case "single":

@@ -1,4 +1,5 @@
 import { topMm } from "../../core/float/profile.ts";
+import { first } from "../../core/lists.ts";
 import type { SolvedRig } from "../../model/solved.ts";
 import { arrow, circle, type Point, point, polygon, polyline, text, thin } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
@@ -111,7 +112,10 @@ function piece(step: MakeUpStep, done: readonly MakeUpStep[], bench: Bench): rea
     case "hold":
       return done.includes("lock") ? [] : besideTheEye(0, bench);
     case "lock":
-      return besideTheEye(Math.max(...solved.depths[0]!.lockShot.map(({ diameterMm }) => diameterMm)), bench);
+      return besideTheEye(
+        Math.max(...first(solved.depths).lockShot.map(({ diameterMm }) => diameterMm)),
+        bench,
+      );
     case "plummet":
       return done.at(-1) !== "plummet"
         ? []
@@ -120,7 +124,7 @@ function piece(step: MakeUpStep, done: readonly MakeUpStep[], bench: Bench): rea
             heightMm: plummetMm,
           });
     case "shot":
-      return solved.depths[0]!.lineShot.flatMap((shot) =>
+      return first(solved.depths).lineShot.flatMap((shot) =>
         shotAt(point(shotAcross(shot.fromHookMm, bench), lineMm), shot.diameterMm, bench),
       );
   }
@@ -148,7 +152,7 @@ function shotAcross(fromHookMm: number, bench: Bench): number {
     number,
   ];
   if (fromHookMm < rig.hookLengthMm) return hook - (hook - loop) * (fromHookMm / rig.hookLengthMm);
-  const share = (fromHookMm - rig.hookLengthMm) / (depths[0]!.floatToHookMm - rig.hookLengthMm);
+  const share = (fromHookMm - rig.hookLengthMm) / (first(depths).floatToHookMm - rig.hookLengthMm);
   const lying = holdOf(rig) === "rubbers" ? bench.floatMm / 2 : 0;
   const top = float + lying + lockAsideMm + 2 * mostShotRadiusMm;
   const lowest = loop - loopJoinMm / 2 - mostShotRadiusMm;
@@ -241,7 +245,7 @@ function pointer(
     shot: (at.float + at.loop) / 2,
   };
   const standing = step === "float" && holdOf(bench.solved.rig) !== "rubbers";
-  const shot = bench.solved.depths[0]!.lineShot;
+  const shot = first(bench.solved.depths).lineShot;
   const pointedAt = step === "shot" ? shot[Math.floor(shot.length / 2)] : undefined;
   const xMm = pointedAt ? shotAcross(pointedAt.fromHookMm, bench) : across(bench, shares[step]);
   const tipMm = bench.lineMm - (standing ? bench.floatMm + floatEyeRadiusMm + 0.8 : 3.6);

@@ -1,3 +1,4 @@
+import { first, last } from "../../core/lists.ts";
 import { bold, type Point, point, polygon, polyline, thinSoft } from "../items.ts";
 import type { Box } from "../kit.ts";
 import type { Item } from "../model.ts";
@@ -10,8 +11,8 @@ export const groundDepthMm = hatchDepthMm + 0.3;
 
 /** Ground along a line of points from left to right: a firm line, hatched below. */
 export function ground(points: readonly Point[]): Item[] {
-  const left = points[0]!.xMm;
-  const right = points[points.length - 1]!.xMm;
+  const left = first(points).xMm;
+  const right = last(points).xMm;
   const hatch: Item[] = [];
   for (let x = left + hatchMm; x <= right; x += hatchMm) {
     const top = point(x, heightAt(points, x) + 0.3);
@@ -35,7 +36,7 @@ export function bank({ heightMm }: Box, surfaceMm: number, endMm: number): Item[
 /** Height of a line of points at a place across; its ends go on level. */
 export function heightAt(points: readonly Point[], xMm: number): number {
   const after = points.findIndex((p) => p.xMm >= xMm);
-  if (after === -1) return points[points.length - 1]!.yMm;
+  if (after === -1) return last(points).yMm;
   const b = points[after]!;
   const a = points[after - 1];
   if (!a) return b.yMm;

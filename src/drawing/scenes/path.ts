@@ -1,19 +1,20 @@
+import { last, neighbours } from "../../core/lists.ts";
 import { type Point, point } from "../items.ts";
 
 const apart = (a: Point, b: Point) => Math.hypot(b.xMm - a.xMm, b.yMm - a.yMm);
 
 /** Length of a line through points [mm]. */
 export function pathLengthMm(path: readonly Point[]): number {
-  return path.slice(1).reduce((sum, p, i) => sum + apart(path[i]!, p), 0);
+  return neighbours(path).reduce((sum, [a, b]) => sum + apart(a, b), 0);
 }
 
 /** The part of a line through points between two distances from its start. */
 export function cutPath(path: readonly Point[], fromMm: number, toMm: number): Point[] {
   const cut: Point[] = [pointAlong(path, fromMm)];
   let reached = 0;
-  for (let i = 1; i < path.length; i++) {
-    reached += apart(path[i - 1]!, path[i]!);
-    if (reached > fromMm && reached < toMm) cut.push(path[i]!);
+  for (const [a, b] of neighbours(path)) {
+    reached += apart(a, b);
+    if (reached > fromMm && reached < toMm) cut.push(b);
   }
   return [...cut, pointAlong(path, toMm)];
 }
@@ -21,8 +22,7 @@ export function cutPath(path: readonly Point[], fromMm: number, toMm: number): P
 /** The place a distance along a line through points; beyond its ends, the end. */
 export function pointAlong(path: readonly Point[], distanceMm: number): Point {
   let left = Math.max(0, distanceMm);
-  for (let i = 1; i < path.length; i++) {
-    const [a, b] = [path[i - 1]!, path[i]!];
+  for (const [a, b] of neighbours(path)) {
     const length = apart(a, b);
     if (left <= length && length > 0) {
       const share = left / length;
@@ -30,5 +30,5 @@ export function pointAlong(path: readonly Point[], distanceMm: number): Point {
     }
     left -= length;
   }
-  return path[path.length - 1]!;
+  return last(path);
 }

@@ -56,20 +56,20 @@ function pool(grid: Hundredths): Item[] {
     // The edge of the shelf.
     smooth(grid, [0, 58], [30, 50], [60, 62], [100, 38], { ink: "soft", widthMm: 0.5, dashMm: [1.6, 1.2] }),
     ...[4, 7, 10, 13, 16, 19, 22, 25].flatMap((x, i) => reed(at(x, 67.5 - (i % 2) * 2), mm(2))),
-    ...[
+    ...spots([
       [18, 33],
       [24, 31],
       [30, 34],
       [21, 37.5],
       [27.5, 38],
-    ].map(([x, y]) => circle(at(x!, y!), mm(2.6), { fill: "paper", stroke: thin })),
+    ]).map(([x, y]) => circle(at(x, y), mm(2.6), { fill: "paper", stroke: thin })),
     ...tree(grid, 88, 69, 8),
-    ...[
+    ...spots([
       [42, 20],
       [45, 17],
       [48.5, 20.5],
       [51, 17.5],
-    ].map(([x, y]) => circle(at(x!, y!), Math.max(0.5, mm(0.8)), { stroke: thin })),
+    ]).map(([x, y]) => circle(at(x, y), Math.max(0.5, mm(0.8)), { stroke: thin })),
     ...arrow(at(22, 5.4), at(42, 5.4), { ink: "ink", widthMm: 0.6 }, 2.4),
     // A ditch that runs in.
     ...arrow(at(98, 3), at(84, 14), { ink: "accent", widthMm: 0.9 }, 2.6),
@@ -123,20 +123,22 @@ function boulder({ at }: Hundredths, x: number, y: number): Item {
   );
 }
 
+const spots = (places: readonly (readonly [number, number])[]) => places;
+
 function smooth(
   { at }: Hundredths,
   from: readonly [number, number],
   a: readonly [number, number],
   b: readonly [number, number],
   to: readonly [number, number],
-  stroke: Extract<Item, { kind: "path" }>["stroke"],
+  stroke: NonNullable<Extract<Item, { kind: "path" }>["stroke"]>,
 ): Item {
   const [p, q, r, s] = [from, a, b, to].map(([x, y]) => at(x, y)) as [Point, Point, Point, Point];
   const steps: PathStep[] = [
     ["M", p.xMm, p.yMm],
     ["C", q.xMm, q.yMm, r.xMm, r.yMm, s.xMm, s.yMm],
   ];
-  return { kind: "path", steps, stroke: stroke! };
+  return { kind: "path", steps, stroke };
 }
 
 /** One stalk with a leaf to each side. */

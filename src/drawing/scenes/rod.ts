@@ -1,3 +1,4 @@
+import { entry } from "../../core/lists.ts";
 import { type Point, point, polygon } from "../items.ts";
 import type { Item } from "../model.ts";
 
@@ -24,7 +25,7 @@ export function rod(butt: Point, tip: Point, bend?: Point): Item[] {
   const middle = Array.from({ length: rodPieces + 1 }, (_, i) => along(curve, i / rodPieces));
   const side = (sign: 1 | -1) =>
     middle.map((at, i) => {
-      const [from, to] = [middle[Math.max(0, i - 1)]!, middle[Math.min(rodPieces, i + 1)]!];
+      const [from, to] = [entry(middle, Math.max(0, i - 1)), entry(middle, Math.min(rodPieces, i + 1))];
       const length = Math.hypot(to.xMm - from.xMm, to.yMm - from.yMm) || 1;
       const half = (sign * (buttHalfMm + ((tipHalfMm - buttHalfMm) * i) / rodPieces)) / length;
       return point(at.xMm - (to.yMm - from.yMm) * half, at.yMm + (to.xMm - from.xMm) * half);

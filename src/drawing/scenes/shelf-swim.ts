@@ -1,4 +1,5 @@
 import { moveFloat, setTo } from "../../core/float/moved-float.ts";
+import { first, last } from "../../core/lists.ts";
 import type { SolvedRig } from "../../model/solved.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { PlacedRig, Swim } from "./swim.ts";
@@ -20,8 +21,8 @@ export function shelfSwim(
   solved: SolvedRig,
   { words }: DrawingKit,
 ): { swim: Swim; rigs: readonly PlacedRig[] } {
-  const shallow = solved.depths[0]!;
-  const deep = solved.depths[solved.depths.length - 1]!;
+  const shallow = first(solved.depths);
+  const deep = last(solved.depths);
   const shelfMm = shallow === deep ? 0.55 * deep.depthMm : shallow.depthMm;
   const swim: Swim = {
     title: words("drawing.scenes.swim.shelf"),

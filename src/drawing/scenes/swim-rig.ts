@@ -1,4 +1,5 @@
 import { topMm } from "../../core/float/profile.ts";
+import { first, last } from "../../core/lists.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { type Point, point, polyline } from "../items.ts";
 import type { Item } from "../model.ts";
@@ -58,7 +59,7 @@ export function swimRig(solved: SolvedRig, depth: SolvedDepth, place: Place): It
     polyline(cutPath(path, loop, total), strandStrokes["main line"]),
     polyline(cutPath(path, 0, loop), strandStrokes["hook length"]),
     ...parts.loopJoin.draw({ at: pointAlong(path, loop), heightMm: 2.4 }),
-    ...(lying.length > 0 ? lyingHook(path[0]!) : parts.hook.draw({ bend: path[0]!, heightMm: hookMm })),
+    ...(lying.length > 0 ? lyingHook(first(path)) : parts.hook.draw({ bend: first(path), heightMm: hookMm })),
     ...depth.lineShot.flatMap(({ fromHookMm, diameterMm }) =>
       shotAt(pointAlong(path, drawn(fromHookMm)), diameterMm),
     ),
@@ -98,7 +99,7 @@ function linePath(overdepthMm: number, foot: Point, { xMm, bed, scale }: Place) 
     const gapMm = overdepthMm < 0 ? Math.max(leastGapMm, -overdepthMm * scale) : 0;
     return { lying: [], hanging: [point(xMm, bedMm - gapMm), foot] };
   }
-  const roomMm = bed[bed.length - 1]!.xMm - xMm - hookMm - 0.5;
+  const roomMm = last(bed).xMm - xMm - hookMm - 0.5;
   const lengthMm = Math.min(roomMm, Math.max(leastLyingMm, overdepthMm * scale));
   // Just off the bed's own line, so that it can be seen.
   const above = bed.map((p) => point(p.xMm, p.yMm - lyingLiftMm));

@@ -1,3 +1,4 @@
+import { first, last } from "../../core/lists.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { type Point, point, polygon, polyline, text, thinSoft } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
@@ -43,7 +44,7 @@ export function bedDepthMm({ bed }: Swim, fromBankMm: number): number {
 export function drawSwim(swim: Swim, rigs: readonly PlacedRig[], box: Box, kit: DrawingKit): Drawing {
   const { words, figures, measure } = kit;
   const textMm = sceneTextMm(box);
-  const farMm = swim.bed[swim.bed.length - 1]!.fromBankMm;
+  const farMm = last(swim.bed).fromBankMm;
   const bankMm = bankShare * box.widthMm;
   const across = (fromBankMm: number) => bankMm + (fromBankMm / farMm) * (box.widthMm - bankMm);
   const labels = rigs.map((rig) => {
@@ -76,7 +77,7 @@ export function drawSwim(swim: Swim, rigs: readonly PlacedRig[], box: Box, kit: 
     title: words("drawing.scenes.swim.title", { swim: swim.title }),
     description: describe(swim, rigs, kit),
     items: [
-      ...bank(bankMm, surfaceMm, bed[0]!),
+      ...bank(bankMm, surfaceMm, first(bed)),
       ...ground(bed),
       ...parts.waterSurface.draw({ leftMm: bankMm, rightMm: box.widthMm, yMm: surfaceMm }),
       ...rigs.flatMap((rig) =>

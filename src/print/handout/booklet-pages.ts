@@ -1,5 +1,6 @@
 import { columnHeightMm, columnWidthMm, type HandoutFormat } from "../../../templates/handouts/format.ts";
 import { ContentsColumn, TitlePage } from "../../../templates/handouts/front-matter.tsx";
+import { known } from "../../core/lists.ts";
 import type { Item } from "../../drawing/model.ts";
 import { layOut } from "../../layout/lay-out.ts";
 import type { PaperSide } from "../../layout/paper.ts";
@@ -85,7 +86,7 @@ async function contentsColumns(
   const entries = texts.map(({ text: { title }, page: link }) => ({
     title,
     link,
-    page: textPages.get(link)! + 1,
+    page: known(textPages, link) + 1,
   }));
   const head = [words("handout.text"), words("handout.page")] as const;
   const tree = ContentsColumn({ format, title: words("handout.contents"), head, entries });

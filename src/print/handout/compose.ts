@@ -1,3 +1,4 @@
+import { entry } from "../../core/lists.ts";
 import type { GroupItem, Item } from "../../drawing/model.ts";
 import type { Chunk } from "./chunks.ts";
 import type { PageRows, TableHead } from "./paginate.ts";
@@ -52,11 +53,12 @@ function regroup(shifted: readonly Shifted[], depth: number, broken: BrokenGroup
   const items: Item[] = [];
   let at = 0;
   while (at < shifted.length) {
-    const group = shifted[at]!.chunk.path[depth];
+    const group = entry(shifted, at).chunk.path[depth];
     let end = at + 1;
-    while (end < shifted.length && group !== undefined && shifted[end]!.chunk.path[depth] === group) end += 1;
+    while (end < shifted.length && group !== undefined && entry(shifted, end).chunk.path[depth] === group)
+      end += 1;
     if (group === undefined) {
-      items.push(...moved(shifted[at]!));
+      items.push(...moved(entry(shifted, at)));
     } else {
       const name = broken.get(group);
       const inside = regroup(shifted.slice(at, end), depth + 1, broken);

@@ -1,4 +1,5 @@
 import type { HandoutFormat } from "../../../templates/handouts/format.ts";
+import { first } from "../../core/lists.ts";
 import type { PictureSource } from "../../drawing/pictures.ts";
 import type { PaperSide } from "../../layout/paper.ts";
 import { type HandoutSize, handoutSizes, printPaths, sitePaths } from "../../model/addresses.ts";
@@ -142,7 +143,10 @@ async function* bookletFiles(
     content: await paintPdf(imposeBooklet(sides), folded, press.fonts),
     printable: {
       kind: "booklet",
-      title: words("printable.booklet-to-fold", { sections: sections.length, sheets: sections[0]!.sheets }),
+      title: words("printable.booklet-to-fold", {
+        sections: sections.length,
+        sheets: first(sections).sheets,
+      }),
     },
   };
 }

@@ -1,5 +1,6 @@
 import type { Root } from "mdast";
 import { visit } from "unist-util-visit";
+import { first, known } from "../../core/lists.ts";
 import type { Item } from "../../drawing/model.ts";
 import type { PaperSide } from "../../layout/paper.ts";
 import { publicAddress } from "../../model/addresses.ts";
@@ -19,7 +20,7 @@ export function withLinkNames({ path }: Pick<MarkdownText, "path">, body: Root):
     if (!addresses.has(identifier)) addresses.set(identifier, url);
   });
   visit(named, "linkReference", ({ identifier, children }, index, parent) => {
-    parent!.children[index!] = { type: "link", url: addresses.get(identifier)!, children };
+    parent!.children[index!] = { type: "link", url: known(addresses, identifier), children };
     return index;
   });
   visit(named, "link", (link) => {
@@ -62,7 +63,7 @@ export function linksOn(sides: readonly PaperSide[], context: LinkContext): Link
 }
 
 function targetOf(name: string, { words, siteAddress, pages }: LinkContext): LinkTarget | undefined {
-  const page = pages?.get(name.split("#")[0]!);
+  const page = pages?.get(first(name.split("#")));
   if (page !== undefined) return { page, about: words("handout.link.page", { page: page + 1 }) };
   const address = isWithin(name) ? siteAddress && publicAddress(name, siteAddress) : name;
   return address ? { address, about: words("handout.link.address", { address }) } : undefined;

@@ -1,3 +1,4 @@
+import { entry } from "../../core/lists.ts";
 import type { GroupItem } from "../../drawing/model.ts";
 import type { Row } from "./chunks.ts";
 import { withTextBeforePicture } from "./fill-page.ts";
@@ -53,14 +54,14 @@ function tableHeads(rows: readonly Row[]): TableHeads {
 }
 
 function continuedHead(rows: readonly Row[], start: number, heads: TableHeads): TableHead | undefined {
-  const { table } = rows[start]!;
+  const { table } = entry(rows, start);
   const head = table && heads.get(table);
   return head?.row === rows[start] ? undefined : head;
 }
 
 function firstBeyond(rows: readonly Row[], start: number, roomMm: number): number {
   let end = start + 1;
-  while (end < rows.length && rows[end]!.bottomMm - rows[start]!.topMm <= roomMm) end += 1;
+  while (end < rows.length && entry(rows, end).bottomMm - entry(rows, start).topMm <= roomMm) end += 1;
   return end;
 }
 

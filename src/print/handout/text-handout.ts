@@ -1,5 +1,6 @@
 import { columnHeightMm, columnWidthMm, type HandoutFormat } from "../../../templates/handouts/format.ts";
 import { LessonColumn } from "../../../templates/handouts/prose.tsx";
+import { first, last } from "../../core/lists.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
 import type { Item } from "../../drawing/model.ts";
 import { type CaptionedDrawing, drawPicture, type PictureSource } from "../../drawing/pictures.ts";
@@ -104,13 +105,13 @@ async function inPages(
 }
 
 function scant(pages: readonly PageRows[], format: HandoutFormat): boolean {
-  const rows = pages[pages.length - 1]!.rows;
-  return rows[rows.length - 1]!.bottomMm - rows[0]!.topMm < scantShare * columnHeightMm(format);
+  const rows = last(pages).rows;
+  return last(rows).bottomMm - first(rows).topMm < scantShare * columnHeightMm(format);
 }
 
 function tooTall(pages: readonly PageRows[], heightMm: number): Overflow[] {
   return pages.flatMap(({ rows }, i) => {
-    const overMm = rows[rows.length - 1]!.bottomMm - rows[0]!.topMm - heightMm;
+    const overMm = last(rows).bottomMm - first(rows).topMm - heightMm;
     return overMm > 0.03 ? [{ field: `page ${i + 1}`, direction: "down" as const, overMm }] : [];
   });
 }

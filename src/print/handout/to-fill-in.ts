@@ -1,4 +1,5 @@
 import { columnWidthMm, type HandoutFormat } from "../../../templates/handouts/format.ts";
+import { entry } from "../../core/lists.ts";
 import { point, polyline, thin } from "../../drawing/items.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
 import type { GroupItem, Item, MeasureText } from "../../drawing/model.ts";
@@ -31,7 +32,7 @@ function toFillIn(
   let left = xMm;
   const items = labels.flatMap((text, i): Item[] => {
     const at = left;
-    const from = at + widthsMm[i]! + gapsMm.before;
+    const from = at + entry(widthsMm, i) + gapsMm.before;
     left = from + lineMm + gapsMm.after;
     const line = [point(from, yMm + gapsMm.below), point(from + lineMm, yMm + gapsMm.below)];
     return [

@@ -1,4 +1,5 @@
 import { type PDFContext, PDFHexString, PDFName, type PDFRef, PDFString } from "@cantoo/pdf-lib";
+import { entry } from "../../core/lists.ts";
 import type { PointBox, StructureElement, StructureTree } from "./pdf-structure.ts";
 
 /** Where a link leads, and what is told of it to somebody who cannot see the page. */
@@ -28,7 +29,7 @@ export function linkAnnotation(
 ): PDFRef {
   const action =
     "page" in target
-      ? { S: "GoTo", D: [pages[target.page]!, PDFName.of("Fit")] }
+      ? { S: "GoTo", D: [entry(pages, target.page), PDFName.of("Fit")] }
       : { S: "URI", URI: PDFString.of(plainAddress(target.address)) };
   const annotation = context.register(
     context.obj({

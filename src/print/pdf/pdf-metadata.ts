@@ -1,4 +1,5 @@
 import { type PDFContext, PDFHexString, PDFName, PDFNumber, type PDFRef, PDFString } from "@cantoo/pdf-lib";
+import { first, last } from "../../core/lists.ts";
 import type { Heading } from "./pdf-page.ts";
 
 /** What a document says of itself. */
@@ -56,8 +57,11 @@ interface OutlineNode {
 export function writeOutline(context: PDFContext, headings: readonly Heading[]): PDFRef | undefined {
   if (headings.length === 0) return undefined;
   const rootRef = context.nextRef();
-  const { first, last, count } = writeLevel(context, rootRef, nested(headings));
-  context.assign(rootRef, context.obj({ Type: "Outlines", First: first, Last: last, Count: count }));
+  const top = writeLevel(context, rootRef, nested(headings));
+  context.assign(
+    rootRef,
+    context.obj({ Type: "Outlines", First: top.first, Last: top.last, Count: top.count }),
+  );
   return rootRef;
 }
 
@@ -66,34 +70,35 @@ function nested(headings: readonly Heading[]): OutlineNode[] {
   const open: OutlineNode[] = [];
   for (const heading of headings) {
     const node: OutlineNode = { heading, children: [] };
-    while (open.length > 0 && open[open.length - 1]!.heading.level >= heading.level) open.pop();
-    (open[open.length - 1]?.children ?? roots).push(node);
+    while (open.length > 0 && last(open).heading.level >= heading.level) open.pop();
+    (open.at(-1)?.children ?? roots).push(node);
     open.push(node);
   }
   return roots;
 }
 
 function writeLevel(context: PDFContext, parent: PDFRef, nodes: readonly OutlineNode[]) {
-  const refs = nodes.map(() => context.nextRef());
-  let count = nodes.length;
-  nodes.forEach(({ heading, children }, i) => {
+  const level = nodes.map((node) => ({ ...node, ref: context.nextRef() }));
+  let count = level.length;
+  for (const [i, { heading, children, ref }] of level.entries()) {
     const dict = context.obj({
       Title: PDFHexString.fromText(heading.text),
       Parent: parent,
       Dest: [heading.page, PDFName.of("XYZ"), null, heading.topPt, null],
     });
-    if (i > 0) dict.set(PDFName.of("Prev"), refs[i - 1]!);
-    if (i < nodes.length - 1) dict.set(PDFName.of("Next"), refs[i + 1]!);
+    const [before, after] = [level[i - 1], level[i + 1]];
+    if (before) dict.set(PDFName.of("Prev"), before.ref);
+    if (after) dict.set(PDFName.of("Next"), after.ref);
     if (children.length > 0) {
-      const level = writeLevel(context, refs[i]!, children);
-      dict.set(PDFName.of("First"), level.first);
-      dict.set(PDFName.of("Last"), level.last);
-      dict.set(PDFName.of("Count"), PDFNumber.of(level.count));
-      count += level.count;
+      const below = writeLevel(context, ref, children);
+      dict.set(PDFName.of("First"), below.first);
+      dict.set(PDFName.of("Last"), below.last);
+      dict.set(PDFName.of("Count"), PDFNumber.of(below.count));
+      count += below.count;
     }
-    context.assign(refs[i]!, dict);
-  });
-  return { first: refs[0]!, last: refs[refs.length - 1]!, count };
+    context.assign(ref, dict);
+  }
+  return { first: first(level).ref, last: last(level).ref, count };
 }
 
 /** A date of the information dictionary. */

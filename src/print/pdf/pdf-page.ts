@@ -1,4 +1,5 @@
 import type { PDFContext, PDFRef } from "@cantoo/pdf-lib";
+import { last } from "../../core/lists.ts";
 import type { GroupItem, Item, PathItem, TextItem } from "../../drawing/model.ts";
 import type { Fonts } from "../../layout/fonts.ts";
 import { type Matrix, moved, type PaperSide, placing } from "../../layout/paper.ts";
@@ -190,7 +191,7 @@ function runsOfKind(items: readonly Item[], links: Links): Item[][] {
   for (const item of items) {
     const link = item.kind === "text" && item.link !== undefined && links.has(item.link) ? item.link : "";
     const kind = item.kind === "circle" ? "path" : item.kind + link;
-    if (kind === before && kind !== "group") runs[runs.length - 1]!.push(item);
+    if (kind === before && kind !== "group") last(runs).push(item);
     else runs.push([item]);
     before = kind;
   }

@@ -1,4 +1,5 @@
 import { PDFDocument, type PDFFont, PDFHexString, PDFName, PDFString } from "@cantoo/pdf-lib";
+import { entry } from "../../core/lists.ts";
 import type { Face, Item } from "../../drawing/model.ts";
 import { type Fonts, faces } from "../../layout/fonts.ts";
 import type { PaperSide } from "../../layout/paper.ts";
@@ -56,7 +57,7 @@ export async function paintPdf(
     pages: pages.map(({ ref }) => ref),
   };
   sides.forEach((side, i) => {
-    const { node, ref } = pages[i]!;
+    const { node, ref } = entry(pages, i);
     const painted = paintSide(side, ref, parts);
     headings.push(...painted.headings);
     node.set(PDFName.of("Contents"), context.register(context.flateStream(writer.takePage())));

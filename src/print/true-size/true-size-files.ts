@@ -1,4 +1,5 @@
 import { GaugeTable, TrueSizePage } from "../../../templates/handouts/true-size.tsx";
+import { entry } from "../../core/lists.ts";
 import { ballDiameterMm, type Shot } from "../../core/tackle/shot.ts";
 import { type LaidOutPage, layOut } from "../../layout/lay-out.ts";
 import { asPaper } from "../../layout/paper.ts";
@@ -72,7 +73,7 @@ async function stripFile(solved: SolvedRig, press: Press): Promise<TrueSizeFile>
   const { words, figures } = press.kit;
   const { rig } = solved;
   const depths = threeDepths(solved.depths);
-  const depth = depths[Math.floor((depths.length - 1) / 2)]!;
+  const depth = entry(depths, Math.floor((depths.length - 1) / 2));
   const marks = stripMarks(depth, rig.hookLengthMm, press.kit);
   const pieces = stripPieces(marks, pieceMm, piecesMax);
   const title = words("handout.strip.title", { rig: rig.title });

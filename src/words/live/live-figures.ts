@@ -3,6 +3,7 @@ import type { LeafDirective, TextDirective } from "mdast-util-directive";
 import { toString as textOf } from "mdast-util-to-string";
 import { visit } from "unist-util-visit";
 import { variantsOf } from "../../core/float/moved-float.ts";
+import { first } from "../../core/lists.ts";
 import { clutchWaterMl, weakestAtWorstG } from "../../core/tackle/knots.ts";
 import { parseLoad } from "../../core/tackle/load-notation.ts";
 import type { BasisSign } from "../../model/basis-sign.ts";
@@ -10,6 +11,7 @@ import type { Guide, MarkdownText } from "../../model/library.ts";
 import { type Message, message } from "../../model/message.ts";
 import { type PictureReference, scenes, stateGroups } from "../../model/pictures.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../../model/solved.ts";
+import { positionOf } from "../../model/source-position.ts";
 import type { Figures } from "../figures.ts";
 import { leadRuleText } from "../lead-rule-text.ts";
 import type { TextTable } from "../tables.ts";
@@ -133,7 +135,7 @@ const pictures: Readonly<Record<string, (at: Attributes, context: LiveContext) =
   "pattern-chart": (at, context) => {
     const rigs = list(at, "rigs");
     const depths = rigs.map((rig) => depthOf((name) => (name === "rig" ? rig : at(name)), context));
-    return { picture: "pattern-chart", rigs, depthMm: depths[0]!.depthMm };
+    return { picture: "pattern-chart", rigs, depthMm: first(depths).depthMm };
   },
   "hang-plot": (at, context) => {
     const { rig } = rigOf(at, context);
@@ -167,7 +169,7 @@ export function withLiveFigures(
       parent.children[index] = made as never;
     } catch (error) {
       if (!(error instanceof Wrong)) throw error;
-      const { line, column } = node.position!.start;
+      const { line, column } = positionOf(node).start;
       messages.push(message(error.code, { file: path, line, column }, error.values));
       gone.add(node);
     }

@@ -1,0 +1,19 @@
+/** @throws Error where the page has no such part */
+export function partById(id: string): HTMLElement {
+  return must(document.getElementById(id), `#${id}`);
+}
+
+/** @throws Error where there is no such part inside */
+export function partWithin<E extends Element = HTMLElement>(within: ParentNode, selector: string): E {
+  return must(within.querySelector<E>(selector), selector);
+}
+
+function must<E>(part: E | null, name: string): E {
+  if (part === null) throw new Error(`the page has no ${name}`);
+  return part;
+}
+
+/** What a part has in an attribute `data-…`. @throws Error where it has none */
+export function dataOf(part: HTMLElement, name: string): string {
+  return must(part.dataset[name] ?? null, `data of the name ${name}`);
+}

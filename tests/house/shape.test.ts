@@ -1,0 +1,93 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { type Node, parseSync, Visitor } from "oxc-parser";
+import { describe, expect, it } from "vitest";
+
+const root = join(import.meta.dirname, "../..");
+
+const files = ["src", "templates"].flatMap((folder) =>
+  readdirSync(join(root, folder), { recursive: true, encoding: "utf8" })
+    .map((path) => `${folder}/${path.replaceAll("\\", "/")}`)
+    .filter((path) => /\.tsx?$/.test(path)),
+);
+
+const roomOf = (path: string) => path.split("/", path.startsWith("src/") ? 2 : 1).join("/");
+
+/** Assertions that something is there, which the compiler takes on trust. None may be added. */
+const mostAssertions: Readonly<Record<string, number>> = {
+  "src/content": 20,
+  "src/drawing": 20,
+  "src/core": 17,
+  "src/layout": 16,
+  "src/cli": 11,
+  "src/print": 11,
+  "src/words": 10,
+  "src/browser": 9,
+  "src/checks": 8,
+  templates: 3,
+  "src/site": 2,
+  "src/solve": 2,
+};
+
+const mostLines = 60;
+
+/** Functions that are longer, and why they read better whole. */
+const long: Readonly<Record<string, string>> = {
+  "src/build/data.ts depthData": "one object, a line a field",
+  "src/content/link/rig-link.ts linkRig": "one object, each field with the check that it needs",
+  "src/content/read-library.ts linkLibrary": "one object, each kind of file with its links",
+  "src/core/loading/divide.ts waysToDivide": "nested loops whose bounds depend on each other",
+  "src/drawing/plots/sink-plot.ts drawSinkPlot": "from axes to labels, each placed by the one before",
+  "src/drawing/scenes/back-shot.ts drawBackShot": "a picture from back to front",
+  "src/drawing/scenes/feather.ts drawFeather": "a picture from back to front",
+  "src/drawing/scenes/fill-the-reel.ts drawFillTheReel": "a picture from back to front",
+  "src/drawing/scenes/swim.ts drawSwim": "a picture from back to front",
+  "src/drawing/scenes/whip.ts drawWhip": "a picture from back to front",
+  "src/drawing/shot-gauge.ts drawShotGauge": "a picture from back to front",
+  "src/print/pdf/pdf-page.ts paintSide": "painters that share one page",
+  "src/print/pdf/pdf.ts paintPdf": "the parts of a file in the order of the file",
+  "src/site/pages.tsx pagesOf": "a list, each page with its content",
+  "src/solve/solve-rig.ts solveDepth": "the sums of a depth in their order",
+  "src/words/figures.ts makeFigures": "one object, a line a kind of figure",
+  "templates/pages/fit.tsx FitPart": "a page from top to bottom",
+};
+
+const assertions: Record<string, number> = {};
+const lengthy: string[] = [];
+for (const path of files) {
+  const text = readFileSync(join(root, path), "utf8");
+  const lines = (node: Node) => text.slice(node.start, node.end).split("\n").length;
+  const measured = (node: Node, name: string) => {
+    if (lines(node) > mostLines) lengthy.push(`${path} ${name}`);
+  };
+  new Visitor({
+    TSNonNullExpression() {
+      assertions[roomOf(path)] = (assertions[roomOf(path)] ?? 0) + 1;
+    },
+    FunctionDeclaration(node) {
+      measured(node, node.id?.name ?? "");
+    },
+    FunctionExpression(node) {
+      measured(node, node.id?.name ?? "");
+    },
+    ArrowFunctionExpression(node) {
+      measured(node, "=>");
+    },
+  }).visit(parseSync(path, text).program);
+}
+
+describe("the sources", () => {
+  it("are all read", () => {
+    expect(files.length).toBeGreaterThan(300);
+  });
+
+  it("assert that something is there no oftener than before", () => {
+    const over = Object.entries(assertions).filter(([room, count]) => count > (mostAssertions[room] ?? 0));
+    expect(over).toEqual([]);
+    expect(Object.values(mostAssertions).reduce((sum, count) => sum + count, 0)).toBeLessThan(150);
+  });
+
+  it(`have no function over ${mostLines} lines but those that read better whole`, () => {
+    expect(lengthy.sort()).toEqual(Object.keys(long).sort());
+  });
+});
