@@ -18,7 +18,18 @@ export type Subject = "float" | "depth" | "setting" | "bait" | "feed" | "line" |
 
 type Values = Readonly<Record<string, ValueKind>>;
 
-const about = <S extends Subject, const V extends Values>(subject: S, values: V) => ({ subject, values });
+/** A setting of the guide that says how bad a finding is, where that is a matter of the place's rules. */
+type SeverityRule = "leadBreach";
+
+const about = <S extends Subject, const V extends Values>(
+  subject: S,
+  values: V,
+  severity?: SeverityRule,
+) => ({
+  subject,
+  values,
+  severity,
+});
 
 /** Everything that the core can find, with what each is about and the values that its sentence may tell. */
 export const findingTable = {
@@ -94,12 +105,16 @@ export const findingTable = {
     size: "text",
     thenMm: "tip",
   }),
-  "lead-not-allowed": about("loading", {
-    size: "text",
-    massG: "stated mass",
-    allowedUpToG: "stated mass",
-    place: "text",
-  }),
+  "lead-not-allowed": about(
+    "loading",
+    {
+      size: "text",
+      massG: "stated mass",
+      allowedUpToG: "stated mass",
+      place: "text",
+    },
+    "leadBreach",
+  ),
   "load-does-not-cock": about("loading", { pullG: "mass", neededPullG: "mass" }),
   "load.bare-number": about("loading", { term: "text", text: "text", scale: "text", sizes: "text" }),
   "load.no-count": about("loading", { term: "text", text: "text", size: "text" }),

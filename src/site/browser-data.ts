@@ -12,16 +12,14 @@ interface GuideData {
   readonly scales: readonly ShotScale[];
 }
 
-/** Words that the sums, drawings and card of a rig's page use. */
-const sections = ["page", "drawing", "reason", "told", "metal", "table", "figures", "card"];
-
 /**
  * Data for the page scripts as scripts that set one global each: opened from disk a page may load a script but fetch
  * nothing. A count without end is written as null, JSON having no such number.
  */
-export function browserData({ library }: SiteInput): OutputFile[] {
+export function browserData({ library, assets }: Pick<SiteInput, "library" | "assets">): OutputFile[] {
+  const asked = sectionsAskedFor(assets);
   const guide: GuideData = {
-    words: Object.fromEntries(Object.entries(library.words).filter(([name]) => sections.includes(name))),
+    words: Object.fromEntries(Object.entries(library.words).filter(([name]) => asked.has(name))),
     guide: library.guide,
     scales: library.scales.map(({ id, title, sizes }) => ({ id, title, sizes })),
   };
@@ -32,6 +30,12 @@ export function browserData({ library }: SiteInput): OutputFile[] {
       content: script("dotdownRig", rig),
     })),
   ];
+}
+
+/** What stands before the first dot of a text in a page script: among it the section of every word that is asked for. */
+function sectionsAskedFor(assets: SiteInput["assets"]): ReadonlySet<string> {
+  const scripts = [...assets].flatMap(([name, content]) => (name.endsWith(".js") ? [String(content)] : []));
+  return new Set(scripts.flatMap((text) => [...text.matchAll(/["'`]([a-z-]+)\./g)].map(([, name = ""]) => name)));
 }
 
 function script(name: string, value: unknown): string {

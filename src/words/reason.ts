@@ -1,5 +1,5 @@
 import { type Finding, kindedValues } from "../core/finding.ts";
-import type { ValueKind } from "../core/finding-table.ts";
+import { findingTable, type ValueKind } from "../core/finding-table.ts";
 import type { Guide } from "../model/library.ts";
 import type { Message, Place } from "../model/message.ts";
 import type { Figures } from "./figures.ts";
@@ -34,9 +34,10 @@ export function reasonText(finding: Finding, words: Words, figures: Figures): st
   return words(`reason.${finding.code}`, Object.fromEntries(values));
 }
 
-/** A breach of the lead rule is as bad as the guide says; all else is what the core makes of it. */
-export function severityOf(finding: Finding, { leadBreach }: Pick<Guide, "leadBreach">): Finding["severity"] {
-  return finding.code === "lead-not-allowed" ? leadBreach : finding.severity;
+/** As bad as the guide says where its rules decide, else what the core makes of it. */
+export function severityOf(finding: Finding, guide: Pick<Guide, "leadBreach">): Finding["severity"] {
+  const { severity } = findingTable[finding.code];
+  return severity === undefined ? finding.severity : guide[severity];
 }
 
 /** What the core found, as a message at the place of the figure that it is about. */
