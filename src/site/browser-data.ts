@@ -35,7 +35,9 @@ export function browserData({ library, assets }: Pick<SiteInput, "library" | "as
 /** What stands before the first dot of a text in a page script: among it the section of every word that is asked for. */
 function sectionsAskedFor(assets: SiteInput["assets"]): ReadonlySet<string> {
   const scripts = [...assets].flatMap(([name, content]) => (name.endsWith(".js") ? [String(content)] : []));
-  return new Set(scripts.flatMap((text) => [...text.matchAll(/["'`]([a-z-]+)\./g)].map(([, name = ""]) => name)));
+  return new Set(
+    scripts.flatMap((text) => [...text.matchAll(/["'`]([a-z-]+)\./g)].map(([, name = ""]) => name)),
+  );
 }
 
 function script(name: string, value: unknown): string {
