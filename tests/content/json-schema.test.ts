@@ -4,8 +4,9 @@ import { Ajv2020 } from "ajv/dist/2020.js";
 import formats from "ajv-formats";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
+import type { JsonSchema } from "../../src/content/schema/as-json-schema.ts";
 import { fileKinds } from "../../src/content/schema/file-kinds.ts";
-import { type JsonSchema, jsonSchemaOf, keysOf } from "../../src/content/schema/json-schema.ts";
+import { jsonSchemaOf, keysOf } from "../../src/content/schema/json-schema.ts";
 import { type FileKind, keyNotes } from "../../src/content/schema/key-notes.ts";
 
 const content = join(import.meta.dirname, "../../content");

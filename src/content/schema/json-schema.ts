@@ -1,38 +1,12 @@
-import { z } from "zod";
 import { first } from "../../core/lists.ts";
+import { asJsonSchema, type JsonSchema } from "./as-json-schema.ts";
 import { fileKinds } from "./file-kinds.ts";
 import { type FileKind, keyNotes } from "./key-notes.ts";
-
-/** What is used of JSON Schema, draft 2020-12. */
-export interface JsonSchema {
-  readonly description?: string;
-  readonly type?: string;
-  readonly const?: unknown;
-  readonly enum?: readonly unknown[];
-  readonly examples?: readonly string[];
-  readonly default?: unknown;
-  readonly required?: readonly string[];
-  readonly properties?: Readonly<Record<string, JsonSchema>>;
-  readonly items?: JsonSchema;
-  readonly prefixItems?: readonly JsonSchema[];
-  readonly anyOf?: readonly JsonSchema[];
-  readonly oneOf?: readonly JsonSchema[];
-}
 
 /** The schema of a kind of file for editors: the one that content is held against, with what each key means. */
 export function jsonSchemaOf(kind: FileKind): JsonSchema {
   const { schema, needs } = fileKinds[kind];
-  const made = z.toJSONSchema(schema, {
-    unrepresentable: "any",
-    io: "input",
-    override: ({ jsonSchema }) => {
-      const { like } = jsonSchema;
-      if (like === undefined) return;
-      jsonSchema.examples = like as string[];
-      delete jsonSchema.like;
-    },
-  }) as JsonSchema;
-  const noted = withNotes(made, new Map(Object.entries(keyNotes[kind])), "");
+  const noted = withNotes(asJsonSchema(schema), new Map(Object.entries(keyNotes[kind])), "");
   return needs ? { ...noted, required: needs } : noted;
 }
 

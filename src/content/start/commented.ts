@@ -1,6 +1,7 @@
 import wrap from "wrap-ansi";
 import { first } from "../../core/lists.ts";
-import { formOf, type JsonSchema } from "../schema/json-schema.ts";
+import type { JsonSchema } from "../schema/as-json-schema.ts";
+import { formOf } from "../schema/json-schema.ts";
 
 /** What stands at each key, as YAML; a group of keys is nested. Keys without a value are left out. */
 export interface StartValues {
