@@ -2,7 +2,7 @@ import { execFileSync } from "node:child_process";
 import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, describe, expect, it } from "vitest";
+import { afterAll, afterEach, describe, expect, it } from "vitest";
 
 const root = join(import.meta.dirname, "../..");
 const copy = mkdtempSync(join(tmpdir(), "steps-"));
@@ -14,6 +14,13 @@ symlinkSync(join(root, "node_modules"), join(copy, "node_modules"));
 const config = JSON.parse(readFileSync(join(root, "tsconfig.json"), "utf8"));
 writeFileSync(join(copy, "tsconfig.json"), JSON.stringify({ ...config, include: ["src", "templates"] }));
 
+/** Files as they were before a step. */
+const untouched = new Map<string, string>();
+
+afterEach(() => {
+  for (const [path, text] of untouched) writeFileSync(join(copy, path), text);
+  untouched.clear();
+});
 afterAll(() => rmSync(copy, { recursive: true }));
 
 /** Files that the compiler finds fault with. */
@@ -37,9 +44,16 @@ function told(step: string): string[] {
   return [...item.matchAll(/`((?:src|templates|content)\/[\w./-]+)`/g)].map(([, path]) => path!);
 }
 
+/** The compiler asks for just these files, and the step names each. */
+function expectAsked(step: string, files: readonly string[]): void {
+  expect(faulty()).toEqual(files);
+  expect(files.filter((path) => !told(step).includes(path))).toEqual([]);
+}
+
 function edit(path: string, from: string, to: string): void {
   const text = readFileSync(join(copy, path), "utf8");
   expect(text, path).toContain(from);
+  if (!untouched.has(path)) untouched.set(path, text);
   writeFileSync(join(copy, path), text.replace(from, to));
 }
 
@@ -69,5 +83,22 @@ describe("the steps of DEVELOPERS.md in a copy", () => {
       "src/core/patterns/table.ts",
       "src/solve/same-shot.ts",
     ]);
+  });
+
+  it("a scene: with its name the compiler asks for its line, and nothing else", () => {
+    edit("src/model/pictures.ts", "export const scenes = [", 'export const scenes = [\n  "seat-box",');
+    expectAsked("A scene of tackle and bank", ["src/drawing/scenes/draw-scene.ts"]);
+  });
+
+  it("a card format: with its name the compiler asks for its entry, and nothing else", () => {
+    const names = "export const cardSuffixes = {";
+    edit("src/model/addresses.ts", names, `${names} A8: "-a8",`);
+    expectAsked("A card format", ["src/print/cards/card-formats.ts"]);
+  });
+
+  it("a message: with its values the compiler asks for its words, and nothing else of the sources", () => {
+    const values = "export interface MessageValues {";
+    edit("src/model/message-table.ts", values, `${values}\n  readonly "hook-in-hat": None;`);
+    expectAsked("A message about content", ["src/checks/messages.ts", "src/model/message-table.ts"]);
   });
 });
