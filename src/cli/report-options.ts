@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { type Command, Option } from "commander";
 import { formatReport, type LineAt, messageAsJson } from "../checks/reporter.ts";
+import { known } from "../core/lists.ts";
 import { hasErrors, type Message, sortedMessages } from "../model/message.ts";
 import type { Terminal } from "./command.ts";
 
@@ -35,7 +36,7 @@ export function linesOnDisk(): LineAt {
   return ({ file, line }) => {
     if (line === undefined) return undefined;
     if (!files.has(file)) files.set(file, linesOf(file));
-    return files.get(file)![line - 1];
+    return known(files, file)[line - 1];
   };
 }
 

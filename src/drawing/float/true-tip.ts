@@ -1,5 +1,6 @@
 import { type Float, lengthMm } from "../../core/float/float.ts";
 import { diameterAtMm } from "../../core/float/profile.ts";
+import { first } from "../../core/lists.ts";
 import type { Mm } from "../../core/units.ts";
 import { type Point, point, polygon, polyline, text, thin, thinMm } from "../items.ts";
 import type { Item } from "../model.ts";
@@ -49,7 +50,7 @@ export function drawTrueTip(float: Float, showingMm: Mm, textMm: number): TrueTi
     heightMm: surfaceMm + belowMm,
     items: [
       polygon(outline(0), "paper", thin),
-      polygon(outline(Math.max(top - tipMm, heights[0]!)), "accent", thin),
+      polygon(outline(Math.max(top - tipMm, first(heights))), "accent", thin),
       polyline([point(0, surfaceMm), point(scaleX, surfaceMm)], thin),
       ...millimetres(scaleX, surfaceMm, showingMm + aboveMm - thinMm, textMm),
     ],

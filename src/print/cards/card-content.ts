@@ -1,5 +1,6 @@
 import { movedPart } from "../../core/depth/setting.ts";
 import { feelStepMm, raiseStepMm } from "../../core/flow/feel-for-bed.ts";
+import { entry, first, last } from "../../core/lists.ts";
 import { forbiddenLead } from "../../core/tackle/lead-rule.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
 import { publicAddress, sitePaths } from "../../model/addresses.ts";
@@ -37,7 +38,7 @@ export function cardContent(
     tackle: tackleText(solved, kit),
     moved,
     depths,
-    drawn: depths[solved.depths.indexOf(drawn)]!,
+    drawn: entry(depths, solved.depths.indexOf(drawn)),
     settingFor: words("card.setting-for", {
       what: words(`told.measured-from.${keyOf(moved)}`),
       depth: unbroken(figures.shortDepth(drawn.depthMm)),
@@ -52,7 +53,7 @@ export function cardContent(
       moved: words(`told.moved.${keyOf(moved)}`),
     }),
     recordDepth: words(`card.record-depth.${keyOf(moved)}`),
-    tipSays: words(`card.tip-says.${solved.depths[0]!.tipSetBy}`),
+    tipSays: words(`card.tip-says.${first(solved.depths).tipSetBy}`),
     feed: words("card.feed", {
       what: rig.feed.what,
       portion: unbroken(figures.volume(rig.feed.portionMl)),
@@ -105,8 +106,8 @@ function otherDepth({ rig, depths }: SolvedRig, { words, figures }: DrawingKit):
       figures.shortGap(Math.abs(depthMm - floatToHookMm)),
     ].join(),
   );
-  if (depths.length < 2 || new Set(told).size > 1 || depths[0]!.whip) return undefined;
-  const lessMm = depths[0]!.depthMm - depths[0]!.floatToHookMm;
+  if (depths.length < 2 || new Set(told).size > 1 || first(depths).whip) return undefined;
+  const lessMm = first(depths).depthMm - first(depths).floatToHookMm;
   return words(`card.other-depth.${lessMm < 0 ? "more" : "less"}`, {
     what: words(`told.measured-from.${keyOf(movedPart(rig.float))}`).toLowerCase(),
     gap: unbroken(figures.shortGap(Math.abs(lessMm))),
@@ -128,18 +129,18 @@ function leadWarning({ rig, depths }: SolvedRig, { words, figures }: DrawingKit)
 export function threeDepths<D extends Pick<SolvedDepth, "depthMm">>(depths: readonly D[]): readonly D[] {
   const rising = [...depths].sort((a, b) => a.depthMm - b.depthMm);
   if (rising.length <= 3) return rising;
-  const first = rising[0]!;
-  const last = rising[rising.length - 1]!;
-  const middleMm = (first.depthMm + last.depthMm) / 2;
+  const shallowest = first(rising);
+  const deepest = last(rising);
+  const middleMm = (shallowest.depthMm + deepest.depthMm) / 2;
   const between = rising.slice(1, -1);
   const nearest = between.reduce((best, depth) =>
     Math.abs(depth.depthMm - middleMm) < Math.abs(best.depthMm - middleMm) ? depth : best,
   );
-  return [first, nearest, last];
+  return [shallowest, nearest, deepest];
 }
 
 /** The depth that the front draws: the middle one of those that a small card carries. */
 export function drawnOf<D extends Pick<SolvedDepth, "depthMm">>(depths: readonly D[]): D {
   const three = threeDepths(depths);
-  return three[Math.floor((three.length - 1) / 2)]!;
+  return entry(three, Math.floor((three.length - 1) / 2));
 }

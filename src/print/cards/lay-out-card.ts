@@ -2,6 +2,7 @@ import type { CardCode } from "../../../templates/cards/card-back.tsx";
 import { CardBack } from "../../../templates/cards/card-back.tsx";
 import { CardFront } from "../../../templates/cards/card-front.tsx";
 import type { CardLook, SizedPicture } from "../../../templates/cards/card-look.ts";
+import { last } from "../../core/lists.ts";
 import { drawTrueTip } from "../../drawing/float/true-tip.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
 import type { Fonts } from "../../layout/fonts.ts";
@@ -100,7 +101,7 @@ async function largestType(
       if (fits(sides)) return { look, sides };
     }
   }
-  const look = looks.at(-1)!;
+  const look = last(looks);
   const sides = {
     front: await composer.front(look, [], "measured"),
     back: await composer.back(look, []),
@@ -189,7 +190,7 @@ function depthsTold(
   if (parts.has("every-depth")) return depths;
   if (parts.has("three-depths")) return threeDepths(depths);
   if (!parts.has("two-depths")) return [drawn];
-  return depths.length < 3 ? depths : [drawn, threeDepths(depths).at(-1)!];
+  return depths.length < 3 ? depths : [drawn, last(threeDepths(depths))];
 }
 
 function codeOf(card: CardContent, { moduleMinMm }: CardFormat, { words }: DrawingKit): CardCode | undefined {

@@ -1,3 +1,4 @@
+import { entry } from "../../core/lists.ts";
 import type { Row } from "./chunks.ts";
 import { mayCut } from "./may-cut.ts";
 
@@ -19,14 +20,14 @@ export function withTextBeforePicture(
   roomMm: number,
 ): readonly Row[] | undefined {
   const picture = rows[cut];
-  const [first, last] = [rows[start]!, rows[cut - 1]!];
+  const [first, last] = [entry(rows, start), entry(rows, cut - 1)];
   const leftMm = roomMm - (last.bottomMm - first.topMm);
   if (!picture?.picture || last.heading || leftMm <= emptyShare * roomMm) return undefined;
   const from = cut + 1;
   const to = endOfFit(rows, from, leftMm - ((rows[from]?.topMm ?? 0) - picture.bottomMm));
   if (to <= from) return undefined;
-  const upMm = rows[from]!.topMm - picture.topMm;
-  const movedMm = (rows[to]?.topMm ?? 0) - rows[from]!.topMm;
+  const upMm = entry(rows, from).topMm - picture.topMm;
+  const movedMm = (rows[to]?.topMm ?? 0) - entry(rows, from).topMm;
   return [
     ...rows.slice(0, cut),
     ...rows.slice(from, to).map((row) => lower(row, -upMm)),
@@ -38,10 +39,10 @@ export function withTextBeforePicture(
 /** Where the text ends that fits into a height and may be cut there. */
 function endOfFit(rows: readonly Row[], from: number, heightMm: number): number {
   let end = from;
-  while (end < rows.length && isText(rows[end]!)) end += 1;
+  while (end < rows.length && isText(entry(rows, end))) end += 1;
   if (rows[end]?.picture) return from;
   while (end > from) {
-    const fits = rows[end - 1]!.bottomMm - rows[from]!.topMm <= heightMm;
+    const fits = entry(rows, end - 1).bottomMm - entry(rows, from).topMm <= heightMm;
     if (fits && (end === rows.length || mayCut(rows, end))) break;
     end -= 1;
   }
