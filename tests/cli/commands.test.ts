@@ -36,6 +36,12 @@ describe("the sheet of a rig", () => {
     expect((await sheet("--depth", depth)).result).toContain("Set it for 1.8 m");
   });
 
+  it("counts the tries of plumbing from one", async () => {
+    const { result } = await sheet("--depth", "1.8 m");
+    const tries = [...result.matchAll(/\bTry (\S+)/g)].map(([, number]) => number);
+    expect(tries.slice(0, 3)).toEqual(["1", "2", "3"]);
+  });
+
   it("is data with --json, and a drawing in millimetres with --drawing, for the depth asked", async () => {
     const data = JSON.parse((await sheet("--json", "--depth", "6 ft")).result);
     expect(data.depths.map(({ depthCm }: { depthCm: number }) => depthCm)).toEqual([182.88]);

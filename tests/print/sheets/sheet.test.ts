@@ -287,6 +287,15 @@ describe("marks", () => {
     for (const [, y] of places(true)) expect(y >= 20 && y <= 70).toBe(true);
   });
 
+  test("on a sheet that is halved the check bar lies along the middle cut", () => {
+    const face = { widthMm: 210, heightMm: 148, items: [], turn: 0 as const };
+    const halves = [1, 2].map((id) => ({ ...face, id: `${id}`, front: face, back: face }));
+    const bar = checkBar(210 / 2, 297 / 2, "down");
+    for (const side of sheets(halves, paperSizes.A4, "long edge", "halving", notes)) {
+      expect(side.parts.flatMap(({ items }) => items)).toEqual(expect.arrayContaining(bar));
+    }
+  });
+
   test("the check bar is 100 mm", () => {
     const [bar] = checkBar(105, 280, "up");
     const xs = steps(bar!).map((step) => step[1] as number);
