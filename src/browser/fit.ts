@@ -232,6 +232,11 @@ async function saveCard(): Promise<void> {
   cardStatus.textContent = say("fit.card-working");
   try {
     if (typeof dotdownCard === "undefined") await loadScript(dataOf(cardButton, "script"));
+  } catch {
+    cardStatus.textContent = say("fit.card-not-here");
+    return;
+  }
+  try {
     const pdf = await dotdownCard!(solved, dotdownGuide.guide, kit);
     const address = URL.createObjectURL(new Blob([pdf as BlobPart], { type: "application/pdf" }));
     const save = document.createElement("a");

@@ -4,6 +4,7 @@ import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { siteFiles } from "../../src/site/site-files.tsx";
+import { readPdf } from "../print/read-pdf.ts";
 import { startBrowser } from "../support/browser.ts";
 import { depthSpellings } from "../support/depth-spellings.ts";
 import { drawingKit } from "../support/drawing-kit.ts";
@@ -118,5 +119,28 @@ describe.skipIf("reason" in started)(`a rig's page asked for another water${reas
       ),
     );
     expect(places[0]).toBeLessThan(places[1]!);
+  });
+
+  test("a fitted page prints as the rig that was asked for, on one sheet", async () => {
+    await open("?depth=2.2+m");
+    await page.waitForSelector("#fitted .in-water", { state: "attached" });
+    const { pages } = await readPdf(new Uint8Array(await page.pdf({ format: "A4" })));
+    expect(pages).toHaveLength(1);
+    const text = pages[0]!.text.replace(/\s+/g, " ");
+    expect(text).toContain("Water 2.2 m deep");
+    for (const left of ["Save this as a pocket card", "What you need", "Water 1.5 m deep"]) {
+      expect(text).not.toContain(left);
+    }
+  });
+
+  test("where what makes cards cannot be had, the page says that and not that the figures are wrong", async () => {
+    await open("?depth=2.2+m");
+    await page.waitForSelector("#fit-card:enabled");
+    await page.evaluate(() => {
+      document.getElementById("fit-card")!.dataset.script = "not-there.js";
+    });
+    await page.click("#fit-card");
+    await expect.poll(() => page.textContent("#fit-card-status")).toContain("not on this phone yet");
+    said.splice(0);
   });
 });
