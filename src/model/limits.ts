@@ -123,6 +123,12 @@ export const limits = {
     instead: "part it into several tables",
     reason: "a column of paper has room for about six",
   },
+  tableCells: {
+    most: 2400,
+    of: "cells in the tables of one text",
+    instead: "part the text into several files",
+    reason: "one table of all its rows and columns has as many, and takes nine seconds",
+  },
   listEntries: {
     most: 2000,
     of: "entries in a list",

@@ -55,6 +55,16 @@ describe("content beyond its limits is refused with its place", () => {
       "8:1 error 40 columns in a table; the most is 12",
     ],
     [
+      "two tables of more cells than one may have",
+      lesson(
+        repeated(
+          2,
+          `|${repeated(11, " a |")}\n|${repeated(11, "---|")}\n${repeated(149, `|${repeated(11, " x |")}\n`)}\n`,
+        ),
+      ),
+      "229:1 error 2401 cells in the tables of one text; the most is 2400",
+    ],
+    [
       "300 levels of lists",
       lesson(Array.from({ length: 300 }, (_, at) => `${repeated(at, "  ")}- x`).join("\n")),
       "49:1 error 82 columns before the first sign of a line; the most is 80",
