@@ -53,7 +53,7 @@ function made(form: Form): fc.Arbitrary<unknown> {
 }
 
 const dayOf = (date: Date) => date.toISOString().slice(0, 10);
-const asciiOf = (pattern: string) => new RegExp(pattern.replace("\\p{L}", "a-z"));
+const asciiOf = (pattern: string) => new RegExp(pattern.replaceAll("\\p{L}", "a-z"));
 
 function list({ items, prefixItems, minItems = 0, maxItems = minItems + 3 }: Form): fc.Arbitrary<unknown> {
   if (prefixItems) return fc.tuple(...prefixItems.map(made));
