@@ -27,5 +27,5 @@ it("a word too long for the column of a handout is told with its file and line",
 
 it("a title too long for a card is told with its file and line", async () => {
   const said = await told(edited("rigs/plain.md", "title: Plain rig", `title: ${"Plain rigs ".repeat(30)}`));
-  expect(said).toMatch(/^content\/rigs\/plain\.md\n {4}2:1 {2}error {4}plain, A7 card, front: .* too tall/);
+  expect(said).toMatch(/^content\/rigs\/plain\.md\n {4}2:1 {2}error {4}plain, ID-1 card, back: .* too tall/);
 });
