@@ -129,6 +129,8 @@ describe("bad figures give a reason", () => {
     ["depth-too-great", { depthsMm: [101_000] }],
     ["depth-too-great", { depthsMm: [Number.MAX_SAFE_INTEGER], water: "flowing", pacesMs: [0.3] }],
     ["depth-too-great", { depthsMm: [1000], setting: "over depth", overdepthMm: 1e12 }],
+    ["flow-pace", { water: "flowing", pacesMs: [0.3], heldBackShare: 1.1 }],
+    ["flow-pace", { water: "flowing", pacesMs: [0.3], heldBackShare: -0.1 }],
     ["depth-below-draught", { depthsMm: [100] }],
     ["depth-below-setting", { depthsMm: [1000], setting: "off bottom", overdepthMm: -900 }],
     ["float-tip-showing", { tipWantedMm: 0 }],

@@ -8,7 +8,7 @@ import {
   withAdvice,
 } from "../depth/depth-guide.ts";
 import type { GuideStep } from "../depth/guide-step.ts";
-import { type Answer, warning } from "../finding.ts";
+import { type Answer, noAnswer, warning } from "../finding.ts";
 import { first, known, neighbours } from "../lists.ts";
 import type { Mm, Ms, Share } from "../units.ts";
 import { type Trotted, trot } from "./hang.ts";
@@ -37,18 +37,21 @@ const farthestMm = 1000;
  * A bait on the bed checks the float now and then, a shot there takes it under. Shot and bait are on the bed where they
  * hang no higher than `bedTouchMm`.
  *
- * @returns lines by rising overdepth: every 10 cm, the rig's own, and where the bait or the first shot comes to the bed
+ * @returns lines by rising overdepth: every 10 cm, the rig's own, and where the bait or the first shot comes to the bed; an error `flow-pace` for
+ * a share that cannot be held back
  */
 export function flowGuide(input: DepthGuideInput, flow: TrottedAs): Answer<readonly GuideStep[]> {
+  const { paceMs, heldBackShare } = flow;
+  if (!(heldBackShare >= 0 && heldBackShare <= 1)) return noAnswer("flow-pace", { paceMs, heldBackShare });
   const hung = hangingFloat(input);
   if (!hung.ok) return hung;
-  const trotted = trot(flow.rig, flow.paceMs);
+  const trotted = trot(flow.rig, paceMs);
   if (!trotted.ok) return trotted;
   const { depthMm } = input;
   const { hang, draughtMm } = hung.value;
   const lengthMm = (overdepthMm: Mm) => depthMm + overdepthMm - draughtMm;
   const runs = runsUntilUnder(input, lengthMm, (overdepthMm) =>
-    runSetTo(trotted.value, flow.heldBackShare, lengthMm(overdepthMm), input.shot, hang.sunk),
+    runSetTo(trotted.value, heldBackShare, lengthMm(overdepthMm), input.shot, hang.sunk),
   );
   const readings = [...runs]
     .sort(([a], [b]) => a - b)
