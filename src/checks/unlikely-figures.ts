@@ -16,36 +16,28 @@ const diameter: Range["shown"] = (figures, mm) => figures.diameter(mm);
 const strength: Range["shown"] = (figures, g) => figures.strength(g);
 const gap: Range["shown"] = (figures, mm) => figures.gap(mm);
 
+/** Both lines of a rig are held to the same. */
+const ofLine = (key: string, lineOf: (rig: RigEntry["rig"]) => RigEntry["rig"]["mainLine"]): Range[] => [
+  {
+    path: [key, "diameter"],
+    values: (rig) => [lineOf(rig).diameterMm],
+    least: 0.05,
+    most: 0.6,
+    shown: diameter,
+  },
+  {
+    path: [key, "strength"],
+    values: (rig) => [lineOf(rig).strengthG],
+    least: 200,
+    most: 20_000,
+    shown: strength,
+  },
+];
+
 /** Far outside is a slip of the unit or of the point; an unusual rig is within. */
 const ranges: readonly Range[] = [
-  {
-    path: ["main-line", "diameter"],
-    values: ({ mainLine }) => [mainLine.diameterMm],
-    least: 0.05,
-    most: 0.6,
-    shown: diameter,
-  },
-  {
-    path: ["hook-length", "diameter"],
-    values: ({ hookLine }) => [hookLine.diameterMm],
-    least: 0.05,
-    most: 0.6,
-    shown: diameter,
-  },
-  {
-    path: ["main-line", "strength"],
-    values: ({ mainLine }) => [mainLine.strengthG],
-    least: 200,
-    most: 20_000,
-    shown: strength,
-  },
-  {
-    path: ["hook-length", "strength"],
-    values: ({ hookLine }) => [hookLine.strengthG],
-    least: 200,
-    most: 20_000,
-    shown: strength,
-  },
+  ...ofLine("main-line", ({ mainLine }) => mainLine),
+  ...ofLine("hook-length", ({ hookLine }) => hookLine),
   {
     path: ["hook-length", "length"],
     values: ({ hookLengthMm }) => [hookLengthMm],
