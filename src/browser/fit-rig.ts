@@ -1,10 +1,10 @@
-import { type Question, readWritten } from "../core/as-written.ts";
+import { readWritten } from "../core/as-written.ts";
 import type { Float } from "../core/float/float.ts";
 import { parseLoad } from "../core/tackle/load-notation.ts";
 import { type Metal, metals, type ShotScale, type StockedShot } from "../core/tackle/shot.ts";
+import { type AskedQuestion, type QuestionName, questions } from "../model/questions.ts";
 import type { Rig } from "../model/rig.ts";
 import type { UnitChoice } from "../model/unit-choice.ts";
-import { questions } from "./questions.ts";
 
 /** What the reader typed, field by field; a field that is missing leaves the rig as it is. */
 type FitAnswers = ReadonlyMap<string, string>;
@@ -12,12 +12,12 @@ type FitAnswers = ReadonlyMap<string, string>;
 /** Why a field cannot be used: `code` names the words below `page.fit.`. */
 export type FieldProblem =
   | {
-      readonly field: keyof typeof questions;
+      readonly field: QuestionName;
       readonly code: "not-understood" | "out-of-range" | "missing";
       readonly typed: string;
       /** What it was likely meant to say. */
       readonly meant: readonly string[];
-      readonly question: Question;
+      readonly question: AskedQuestion;
     }
   | { readonly field: string; readonly code: "not-a-load" | "not-a-count"; readonly typed: string };
 
@@ -36,10 +36,10 @@ export const metalField = (size: string): string => `metal-${size}`;
  */
 export function fitRig(rig: Rig, scale: ShotScale, answers: FitAnswers, units: UnitChoice): FittedRig {
   const problems: FieldProblem[] = [];
-  const quantity = (field: keyof typeof questions): number | undefined => {
+  const quantity = (field: QuestionName): number | undefined => {
     const typed = answers.get(field)?.trim();
     if (typed === undefined) return undefined;
-    const question = questions[field](units);
+    const question = questions[units][field];
     if (typed === "") {
       problems.push({ field, code: "missing", typed, meant: [], question });
       return undefined;

@@ -2,11 +2,11 @@ import { DepthPart } from "../../templates/pages/depth.tsx";
 import { pageWords } from "../../templates/pages/page-words.ts";
 import { hangPicture, rigPicture, sinkPicture } from "../../templates/pages/rig-picture.ts";
 import type { Voice } from "../../templates/pages/view.ts";
-import type { Question } from "../core/as-written.ts";
 import { first, withId } from "../core/lists.ts";
 import type { ShotScale } from "../core/tackle/shot.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { measureText } from "../drawing/labels/font-metrics.ts";
+import type { AskedQuestion } from "../model/questions.ts";
 import type { Rig } from "../model/rig.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { type UnitChoice, unitChoices } from "../model/unit-choice.ts";
@@ -23,7 +23,6 @@ import { type FieldProblem, fitRig } from "./fit-rig.ts";
 import { keepAnswers, keptAnswers } from "./kept-answers.ts";
 import { loadScript } from "./load-script.ts";
 import { dataOf, partById } from "./page-parts.ts";
-import { examples } from "./questions.ts";
 import { toDom } from "./to-dom.ts";
 
 /** Set by the data scripts, which stand before this one. A count that JSON cannot hold came as null. */
@@ -188,17 +187,17 @@ function problemText(problem: FieldProblem, figures: Figures): string {
     name,
     typed,
     ...range,
-    example: examples[problem.field](unitsChosen()),
+    example: question.example,
   });
 }
 
-function amountText(kind: Question["kind"], value: number, figures: Figures): string {
+function amountText(kind: AskedQuestion["kind"], value: number, figures: Figures): string {
   if (kind === "length") return value < leastDepthMm ? figures.tip(value) : figures.depth(value);
   return kind === "temperature" ? figures.temperature(value) : `${figures.number(value, 2)} m/s`;
 }
 
 /** The readings that were likely meant, one to tap. */
-function buttonsFor({ field, meant }: Extract<FieldProblem, { question: Question }>): HTMLElement[] {
+function buttonsFor({ field, meant }: Extract<FieldProblem, { question: AskedQuestion }>): HTMLElement[] {
   return meant.map((text) => {
     const button = document.createElement("button");
     button.type = "button";

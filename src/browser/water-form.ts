@@ -1,10 +1,10 @@
 import { readWritten } from "../core/as-written.ts";
 import { parseQuantity } from "../core/quantity.ts";
 import { mmPerInch } from "../core/units.ts";
+import { questions } from "../model/questions.ts";
 import { unitChoices } from "../model/unit-choice.ts";
 import { isKeptOnDevice, keepAnswers, keepOnDevice, keptAnswers } from "./kept-answers.ts";
 import { partById, partWithin } from "./page-parts.ts";
-import { questions } from "./questions.ts";
 import type { RigWishes } from "./rig-filter.ts";
 import { selectOnTap } from "./select-on-tap.ts";
 
@@ -35,7 +35,7 @@ export function readAnswers(): WaterAnswers {
   for (const [name, value] of given) if (value !== "") wishes[name] = String(value);
   pace.hidden = wishes.water !== "flowing";
   const typed = depthField.value.trim();
-  const depth = typed === "" ? undefined : readWritten(typed, questions.depth(units));
+  const depth = typed === "" ? undefined : readWritten(typed, questions[units].depth);
   unread.replaceChildren(...(depth === undefined || depth.ok ? [] : problem(depth.meant)));
   if (depth?.ok) {
     wishes.depth = String(Math.round(depth.value));

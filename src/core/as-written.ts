@@ -1,7 +1,7 @@
 import { parseQuantity, type QuantityKind } from "./quantity.ts";
 
 /** What a bare number may stand for: a unit, for numbers from `least` to `most`. */
-export interface BareReading {
+interface BareReading {
   readonly unit: string;
   readonly least: number;
   readonly most: number;

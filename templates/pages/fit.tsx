@@ -1,25 +1,20 @@
 import { first } from "../../src/core/lists.ts";
 import { metals } from "../../src/core/tackle/shot.ts";
 import { fahrenheitFromCelsius } from "../../src/core/units.ts";
-import type { Child } from "../../src/markup/jsx-runtime.ts";
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { RigEntry } from "../../src/model/library.ts";
+import { unitChoices } from "../../src/model/unit-choice.ts";
 import { keyOf } from "../../src/words/words.ts";
+import { type Choices, DepthSlider, Options, Select } from "./fields.tsx";
 import type { View } from "./view.ts";
-
-const units = ["metric first", "metric", "imperial"] as const;
 
 /** How far beyond the rig's own depths the slider goes: the field takes more. */
 const sliderReach = { least: 0.5, most: 1.5 };
-/** A step of the slider, in what the reader's units are told to: 5 cm or 2 in. */
-const sliderStepMm = { metric: 50, imperial: 50.8 };
 
 /** The depth of the reader's water as a field and a slider in one; it stays in reach while the page moves. */
 export function WaterBar({ view, entry }: { view: View; entry: RigEntry }) {
   const { say } = view;
   const { depthsMm } = entry.rig;
-  const stepMm = sliderStepMm[view.library.guide.units === "imperial" ? "imperial" : "metric"];
-  const steps = (mm: number) => Math.round(mm / stepMm);
   return (
     <div class="water-bar needs-script">
       <label for="fit-depth">{say("fit.depth")}</label>
@@ -32,15 +27,12 @@ export function WaterBar({ view, entry }: { view: View; entry: RigEntry }) {
         spellcheck="false"
         aria-describedby="fit-status"
       />
-      <input
+      <DepthSlider
+        view={view}
         id="fit-slider"
-        type="range"
-        form="no-form"
-        aria-label={say("fit.slider")}
-        min={String(steps(Math.min(...depthsMm) * sliderReach.least))}
-        max={String(steps(Math.max(...depthsMm) * sliderReach.most))}
-        value={String(steps(first(depthsMm)))}
-        data-step-mm={String(stepMm)}
+        leastMm={Math.min(...depthsMm) * sliderReach.least}
+        mostMm={Math.max(...depthsMm) * sliderReach.most}
+        atMm={first(depthsMm)}
       />
     </div>
   );
@@ -95,28 +87,28 @@ export function FitPart({ view, entry }: { view: View; entry: RigEntry }) {
         <fieldset>
           <legend>{say("fit.your-float")}</legend>
           <Field say={say} name="capacity" value={markingOf(view, rig.float.id)} />
-          <Select
+          <FitSelect
             say={say}
             name="capacity-basis"
             chosen={rig.float.capacityBasis}
-            options={(["marked", "measured"] as const).map((basis) => [basis, say(`fit.basis-${basis}`)])}
+            choices={(["marked", "measured"] as const).map((basis) => [basis, say(`fit.basis-${basis}`)])}
           />
-          <Select
+          <FitSelect
             say={say}
             name="capacity-metal"
             chosen={rig.float.capacityMetal}
-            options={metals.map((metal) => [metal, say(`metal.${metal}`)])}
+            choices={metals.map((metal) => [metal, say(`metal.${metal}`)])}
           />
           <Field say={say} name="tip" value={`${Math.round(rig.float.tipShowingMm)} mm`} />
         </fieldset>
         <fieldset>
           <legend>{say("fit.your-rod")}</legend>
           <Field say={say} name="rod" value={typedDepth(view, rig.rodLengthMm)} />
-          <Select
+          <FitSelect
             say={say}
             name="units"
             chosen={library.guide.units}
-            options={units.map((choice) => [choice, say(`fit.units-${keyOf(choice)}`)])}
+            choices={unitChoices.map((choice) => [choice, say(`fit.units-${keyOf(choice)}`)])}
           />
         </fieldset>
         <details class="box">
@@ -161,31 +153,17 @@ function Field({ say, name, value }: { say: Say; name: FieldName; value: string 
   );
 }
 
-interface SelectProps {
+interface FitSelectProps {
   readonly say: Say;
   readonly name: FieldName;
   readonly chosen: string;
-  readonly options: readonly (readonly [value: string, words: string])[];
+  readonly choices: Choices;
 }
 
-function Select({ say, name, chosen, options }: SelectProps) {
-  const id = `fit-${name}`;
+function FitSelect({ say, name, chosen, choices }: FitSelectProps) {
   return (
-    <p>
-      <label for={id}>{say(`fit.${name}`)}</label>
-      <select id={id} name={name}>
-        <Options chosen={chosen} options={options} />
-      </select>
-    </p>
+    <Select id={`fit-${name}`} name={name} label={say(`fit.${name}`)} chosen={chosen} choices={choices} />
   );
-}
-
-function Options({ chosen, options }: Pick<SelectProps, "chosen" | "options">): Child {
-  return options.map(([value, words]) => (
-    <option value={value} selected={value === chosen}>
-      {words}
-    </option>
-  ));
 }
 
 function ShotBox({ view, entry }: { view: View; entry: RigEntry }) {
@@ -223,7 +201,7 @@ function ShotBox({ view, entry }: { view: View; entry: RigEntry }) {
                 <select name={`metal-${name}`} aria-label={say("fit.metal-of", { size: name })}>
                   <Options
                     chosen={own?.metal ?? "tin"}
-                    options={metals.map((metal) => [metal, say(`metal.${metal}`)])}
+                    choices={metals.map((metal) => [metal, say(`metal.${metal}`)])}
                   />
                 </select>
               </td>

@@ -1,11 +1,13 @@
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { Library, RigEntry } from "../../src/model/library.ts";
+import { questions } from "../../src/model/questions.ts";
 import { keyOf } from "../../src/words/words.ts";
 import { kindsCaught } from "./catches.ts";
+import { type Choices, DepthSlider, Select } from "./fields.tsx";
 import type { View } from "./view.ts";
 
 /** Slider of a water that nobody has said anything of yet [mm]: from very shallow to what a sliding float is for. */
-const slider = { leastMm: 400, mostMm: 6000, stepMm: 50, imperialStepMm: 50.8, firstMm: 1500 };
+const slider = { leastMm: 400, mostMm: 6000, atMm: 1500 };
 
 /**
  * What water it is, and what is wanted there; the page's script makes the rig for it the answer. On the list of all
@@ -34,25 +36,25 @@ export function RigQuestions({ view }: { view: View }) {
       </fieldset>
       <DepthQuestion view={view} />
       <Pace view={view} />
-      <Choice
+      <Wish
         name="catch"
         label={say("filter.catch")}
         any={say("filter.any")}
-        options={fish.map((kind) => [kind, kind])}
+        choices={fish.map((kind) => [kind, kind])}
       />
       {isList && (
         <>
-          <Choice
+          <Wish
             name="method"
             label={say("filter.method")}
             any={say("filter.any")}
-            options={patterns.map((kind) => [kind, say(`pattern.${keyOf(kind)}`)])}
+            choices={patterns.map((kind) => [kind, say(`pattern.${keyOf(kind)}`)])}
           />
-          <Choice
+          <Wish
             name="level"
             label={say("filter.level")}
             any={say("filter.any")}
-            options={(["first", "beginner", "next"] as const).map((level) => [level, say(`level.${level}`)])}
+            choices={(["first", "beginner", "next"] as const).map((level) => [level, say(`level.${level}`)])}
           />
         </>
       )}
@@ -66,32 +68,20 @@ export function RigQuestions({ view }: { view: View }) {
   );
 }
 
-function DepthQuestion({ view: { say, library } }: { view: View }) {
-  const imperial = library.guide.units === "imperial";
-  const stepMm = imperial ? slider.imperialStepMm : slider.stepMm;
-  const steps = (mm: number) => String(Math.round(mm / stepMm));
+function DepthQuestion({ view }: { view: View }) {
+  const { say, library } = view;
   return (
     <div class="depth-question">
       <label for="water-depth">{say("filter.depth")}</label>
       <input
         id="water-depth"
         name="depth"
-        placeholder={imperial ? "5 ft 6 in" : "1.7 m"}
+        placeholder={questions[library.guide.units].depth.example}
         autocomplete="off"
         spellcheck="false"
         aria-describedby="water-unread"
       />
-      <input
-        id="water-slider"
-        class="needs-script"
-        type="range"
-        form="no-form"
-        aria-label={say("fit.slider")}
-        min={steps(slider.leastMm)}
-        max={steps(slider.mostMm)}
-        value={steps(slider.firstMm)}
-        data-step-mm={String(stepMm)}
-      />
+      <DepthSlider view={view} id="water-slider" class="needs-script" {...slider} />
       <div id="water-unread" role="status" />
     </div>
   );
@@ -130,11 +120,8 @@ function Either({
 }
 
 function depthRange({ figures, library }: View) {
-  return {
-    least: figures.depth(200),
-    most: figures.depth(12_000),
-    example: library.guide.units === "imperial" ? "5 ft 6 in" : "1.7 m",
-  };
+  const { least, most, example } = questions[library.guide.units].depth;
+  return { least: figures.depth(least), most: figures.depth(most), example };
 }
 
 /** The rigs among which the page's script finds the answer. */
@@ -174,26 +161,16 @@ export function askedOf(library: Library, entry: RigEntry): Record<`data-${strin
   };
 }
 
-interface ChoiceProps {
+interface WishProps {
   readonly name: string;
   readonly label: string;
   readonly any: string;
-  readonly options: readonly (readonly [value: string, words: string])[];
+  readonly choices: Choices;
 }
 
-function Choice({ name, label, any, options }: ChoiceProps) {
-  const id = `choose-${name}`;
-  return (
-    <p>
-      <label for={id}>{label}</label>
-      <select id={id} name={name}>
-        <option value="">{any}</option>
-        {options.map(([value, words]) => (
-          <option value={value}>{words}</option>
-        ))}
-      </select>
-    </p>
-  );
+/** A choice that may be left open. */
+function Wish({ name, label, any, choices }: WishProps) {
+  return <Select id={`choose-${name}`} name={name} label={label} choices={[["", any], ...choices]} />;
 }
 
 function unique<T>(values: readonly T[]): T[] {

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { questions } from "../../src/browser/questions.ts";
 import { readWritten } from "../../src/core/as-written.ts";
+import { questions } from "../../src/model/questions.ts";
 import { depthSpellings } from "../support/depth-spellings.ts";
 
-const metric = questions.depth("metric first");
-const imperial = questions.depth("imperial");
+const metric = questions["metric first"].depth;
+const imperial = questions.imperial.depth;
 
 describe("a depth as people write it", () => {
   test("is read as what it says, or not at all, in more than three hundred spellings", () => {
@@ -72,7 +72,7 @@ describe("other figures as people write them", () => {
     ["pace", "metric", "10 metres in 25 sec", 0.4],
     ["pace", "metric", "0.4", null],
   ] as const)("%s, to a %s reader: %s", (field, units, text, value) => {
-    const read = readWritten(text, questions[field](units));
+    const read = readWritten(text, questions[units][field]);
     expect(read.ok ? read.value : null).toEqual(value === null ? null : expect.closeTo(value, 6));
   });
 });
