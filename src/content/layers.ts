@@ -39,7 +39,7 @@ export function languageOf(sources: Sources): string {
 }
 
 /** What each guide says of itself, and no library for it. */
-const itsOwn = ["title", "publisher", "site-address", "edition"];
+const itsOwn = ["title", "publisher", "site-address", "edition", "look", "visit"];
 /** What goes with the law of a place. */
 const ofThePlace = ["rules", "contacts"];
 

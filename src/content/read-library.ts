@@ -202,6 +202,8 @@ function guideOf(typed: z.output<typeof guideSchema>): Guide {
     paper: typed.paper,
     rodLengthMm: typed["rod-length"],
     edition: typed.edition,
+    ...(typed.look?.colours && { colours: typed.look.colours }),
+    ...(typed.visit && { visit: typed.visit }),
   };
 }
 

@@ -54,11 +54,17 @@ function declarations(colours: Colours): string {
     .join(";");
 }
 
-/** Style rules that give drawings of the theme `page` their colours: light, dark, and print. */
-export function paletteCss(): string {
+/**
+ * Style rules that give drawings of the theme `page` their colours: light, dark, and print.
+ *
+ * @param accents the guide's own for light and dark pages
+ */
+export function paletteCss(accents?: Readonly<Record<"light" | "dark", string>>): string {
+  const on = (theme: "light" | "dark") =>
+    declarations({ ...palettes[theme], ...(accents && { accent: accents[theme] }) });
   return [
-    `:root{${declarations(palettes.light)}}`,
-    `@media (prefers-color-scheme:dark){:root{${declarations(palettes.dark)}}}`,
+    `:root{${on("light")}}`,
+    `@media (prefers-color-scheme:dark){:root{${on("dark")}}}`,
     `@media print{:root{${declarations(palettes.print)}}}`,
   ].join("\n");
 }

@@ -7,6 +7,7 @@ import type { ShotScale, Tub } from "../core/tackle/shot.ts";
 import type { G, Mm } from "../core/units.ts";
 import type { Water } from "../core/water/water.ts";
 import type { KnotPicture } from "./knot-picture.ts";
+import type { OwnColours } from "./look-colours.ts";
 import type { Place } from "./message.ts";
 import type { Bait, Hook, Rig } from "./rig.ts";
 import type { UnitChoice } from "./unit-choice.ts";
@@ -37,6 +38,10 @@ export interface Guide {
   readonly rodLengthMm: Mm;
   /** ISO date printed on cards and pages. */
   readonly edition: string;
+  /** Colours of the guide's own. */
+  readonly colours?: OwnColours;
+  /** Where its makers are found, and when they are open. */
+  readonly visit?: { readonly address: string; readonly hours: readonly string[] };
 }
 
 /** Whom to ring when something has happened. */

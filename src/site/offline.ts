@@ -2,6 +2,7 @@ import { relative } from "node:path/posix";
 import type { OutputFile } from "../markup/output.ts";
 import { fileHash } from "./file-hash.ts";
 import type { SiteInput } from "./input.ts";
+import { themeColour } from "./look.ts";
 
 /** Gathers what a phone keeps for the bank: every file of the site, its cards too; what is large only once asked for. */
 export class OfflineList {
@@ -62,7 +63,7 @@ export function manifest({ library: { guide }, kit }: SiteInput): OutputFile {
     scope: "./",
     display: "standalone",
     background_color: "#ffffff",
-    theme_color: "#0d3b40",
+    theme_color: themeColour(guide),
     icons: [{ src: "assets/icon.svg", sizes: "any", type: "image/svg+xml", purpose: "any" }],
   };
   return { path: "site/manifest.webmanifest", content: `${JSON.stringify(content, null, 2)}\n` };

@@ -1,11 +1,11 @@
 import { Shell } from "../../templates/pages/shell.tsx";
-import { paletteCss } from "../drawing/palette.ts";
 import type { OutputFile } from "../markup/output.ts";
 import { sitePaths } from "../model/addresses.ts";
 import { browserData } from "./browser-data.ts";
 import { fileHash } from "./file-hash.ts";
 import type { SiteInput } from "./input.ts";
 import { listings } from "./listings.tsx";
+import { ownIcon, ownStyle } from "./look.ts";
 import { manifest, OfflineList } from "./offline.ts";
 import type { Page } from "./page.ts";
 import { pagesOf } from "./pages.tsx";
@@ -45,8 +45,7 @@ function loadedFiles(pages: readonly Page[], input: SiteInput): { files: OutputF
   const plain: OutputFile[] = [
     ...[...input.assets].flatMap(([name, content]) => {
       if (name === workerAsset) return [];
-      const isStyle = name === "site.css";
-      return { path: sitePaths.asset(name), content: isStyle ? `${content}\n${paletteCss()}\n` : content };
+      return { path: sitePaths.asset(name), content: assetOf(name, content, input) };
     }),
     { path: sitePaths.asset("search-index.js"), content: searchIndexScript(pages, input) },
     ...browserData(input),
@@ -58,6 +57,12 @@ function loadedFiles(pages: readonly Page[], input: SiteInput): { files: OutputF
   );
   const files = plain.map(({ path, content }) => ({ path: stamped.get(path) ?? path, content }));
   return { files, input: { ...input, stamped } };
+}
+
+/** An asset in the guide's own colours, where it has any. */
+function assetOf(name: string, content: string | Uint8Array, { library: { guide } }: SiteInput) {
+  if (name === "site.css") return `${content}\n${ownStyle(guide)}\n`;
+  return name === "icon.svg" ? ownIcon(String(content), guide) : content;
 }
 
 function* pageFiles(pages: readonly Page[], input: SiteInput, offline: OfflineList): Iterable<OutputFile> {

@@ -4,6 +4,7 @@ import type { View } from "../../templates/pages/view.ts";
 import { publicAddress, sitePaths, termId } from "../model/addresses.ts";
 import { type TermLink, termLinker } from "./glossary-links.ts";
 import type { SiteInput } from "./input.ts";
+import { themeColour } from "./look.ts";
 import { markdownToHast } from "./markdown.ts";
 import { relativeHref } from "./paths.ts";
 import { prosePictures } from "./pictures.ts";
@@ -24,6 +25,7 @@ export function viewOf(path: string, input: SiteInput): View {
     address: (target) => siteAddress && publicAddress(target, siteAddress),
     href,
     keptBytes: 0,
+    themeColour: themeColour(library.guide),
     say,
     reason,
     told,

@@ -17,6 +17,8 @@ interface ProseProps {
   /** Between paragraphs. */
   readonly gapMm: number;
   readonly pictures: (node: PictureNode) => readonly CaptionedDrawing[];
+  /** Where the guide's makers are found, below the text. */
+  readonly closing: readonly string[];
 }
 
 /** Between pictures that stand side by side [mm]. */
@@ -24,7 +26,7 @@ const leastGapMm = 3;
 
 /** A lesson as one column, as long as it is; it is cut into pages afterwards. */
 export function LessonColumn(props: ProseProps) {
-  const { title, summary, body, format, gapMm } = props;
+  const { title, summary, body, format, gapMm, closing } = props;
   return (
     <Box style={{ sizePt: format.bodyPt, lineHeight: 1.35, gap: gapMm }} field={title}>
       <Heading level={1} format={format}>
@@ -34,6 +36,13 @@ export function LessonColumn(props: ProseProps) {
         {summary}
       </Box>
       {body.children.map((node) => blockOf(node, props))}
+      {closing.length > 0 && (
+        <Box tag="P" style={{ paddingTop: 1 }} paint={{ ruleAbove: hairline }}>
+          {closing.map((line, i) => (
+            <Box key={String(i)}>{line}</Box>
+          ))}
+        </Box>
+      )}
     </Box>
   );
 }

@@ -42,7 +42,7 @@ export function Shell({ view, title, description, section, scripts, preview, chi
         <title>{isHome ? title : `${title} · ${guide.title}`}</title>
         <meta name="description" content={description} />
         <meta name="color-scheme" content="light dark" />
-        <meta name="theme-color" content="#0d3b40" />
+        <meta name="theme-color" content={view.themeColour} />
         <meta property="og:title" content={title} />
         <meta property="og:description" content={description} />
         <meta property="og:type" content={isHome ? "website" : "article"} />
@@ -116,6 +116,7 @@ function currentMark(path: string, name: Section, section?: Section): string | u
 
 function Foot({ view }: { view: View }) {
   const { say, href, library } = view;
+  const { guide } = library;
   const links: (readonly [string, string])[] = [
     [sitePaths.home, say("menu.home")],
     [sitePaths.lessons, say("menu.lessons")],
@@ -144,11 +145,18 @@ function Foot({ view }: { view: View }) {
           ))}
         </ul>
       </nav>
+      {guide.visit && (
+        <address>
+          {[guide.visit.address, ...guide.visit.hours].map((line) => (
+            <span>{line}</span>
+          ))}
+        </address>
+      )}
       <p>{say("foot.not-a-coach")}</p>
       <p>
         {say("foot.imprint", {
-          publisher: library.guide.publisher,
-          edition: library.guide.edition.replaceAll("-", "\u2011"),
+          publisher: guide.publisher,
+          edition: guide.edition.replaceAll("-", "\u2011"),
         })}{" "}
         <a href={href(sitePaths.licences)}>{say("foot.licences")}</a>
       </p>

@@ -43,6 +43,8 @@ export interface View extends Voice {
   readonly path: string;
   /** Room that the files written so far take on a phone that keeps the guide [byte]. */
   readonly keptBytes: number;
+  /** Colour of the browser's own bar around the page. */
+  readonly themeColour: string;
   /** Where a file below the output folder is found once the site is served; none where nobody knows. */
   readonly address: (target: string) => string | undefined;
   /** Address of a file below the output folder, with an anchor or not, as seen from this page. */

@@ -28,6 +28,8 @@ interface Form {
 /** What a schema asks of keys beyond what JSON Schema can say. */
 const asked: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
   language: fc.constantFrom("en", "de-AT", "pt-BR"),
+  main: fc.constantFrom("#0a4d57", "#5B1A8C"),
+  accent: fc.constantFrom("#a8330c", "#7a0045"),
   "site-address": fc.constantFrom("https://guide.example/", "http://makebelieve.example/a/b"),
 };
 

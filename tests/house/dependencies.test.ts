@@ -47,6 +47,7 @@ const tools = [
   "@types/mdast",
   "@types/hast",
   "@types/fontkit",
+  "@types/culori",
 ];
 
 describe("the packages", () => {

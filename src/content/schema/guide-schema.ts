@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { metals } from "../../core/tackle/shot.ts";
 import { limits } from "../../model/limits.ts";
+import { nearestLegible, type OwnColours } from "../../model/look-colours.ts";
 import { unitChoices } from "../../model/unit-choice.ts";
 import { date } from "./date-schema.ts";
 import { length, mass, massOrNone, temperature } from "./quantity-schema.ts";
@@ -50,6 +51,30 @@ export const librarySchema = z
   ])
   .meta({ form: `none, or a group of choices by ${libraryKinds.join(", ")}` });
 
+/** A colour that can be read on the pages; one that cannot is an error that names the nearest that can. */
+const colour = (role: keyof OwnColours, example: string) =>
+  z
+    .string()
+    .regex(/^#[0-9a-fA-F]{6}$/, `write it as # and six digits or letters from a to f, such as ${example}`)
+    .superRefine((typed, context) => {
+      if (!/^#[0-9a-fA-F]{6}$/.test(typed)) return;
+      const nearest = nearestLegible(role, typed);
+      if (nearest === typed.toLowerCase()) return;
+      const message = `${typed} cannot be read on the light pages; the nearest that can is "${nearest}"`;
+      context.addIssue({ code: "custom", message });
+    })
+    .meta({ examples: [`"${example}"`] });
+
+/** How the guide looks, where its makers want it their own. */
+const lookSchema = z.strictObject({
+  colours: z
+    .strictObject({ main: colour("main", "#0a4d57"), accent: colour("accent", "#a8330c") })
+    .optional(),
+});
+
+/** Where its makers are found. */
+const visitSchema = z.strictObject({ address: z.string(), hours: z.array(z.string()).default([]) });
+
 /** `content/guide.yaml`. */
 export const guideSchema = z.strictObject({
   title: z.string(),
@@ -89,5 +114,7 @@ export const guideSchema = z.strictObject({
   paper: z.enum(["A4", "Letter"]).default("A4"),
   "rod-length": length(),
   edition: date(),
+  look: lookSchema.optional(),
+  visit: visitSchema.optional(),
   library: librarySchema.prefault({}),
 });

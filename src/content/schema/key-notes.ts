@@ -180,6 +180,14 @@ const guide = {
   paper: "Paper that cards and handouts are laid out for.",
   "rod-length": "Length of the rods that learners have.",
   edition: "Day of this edition, which stands on every card.",
+  look: "What makes the pages look your own.",
+  "look.colours":
+    "Two colours, as # and six digits; each must be legible, and is made lighter for dark pages.",
+  "look.colours.main": "Colour of the masthead and of links.",
+  "look.colours.accent": "Colour of marks, such as the tip of a float.",
+  visit: "Where you are found; it stands at the foot of pages and at the end of handouts.",
+  "visit.address": "Your address, in one line.",
+  "visit.hours": "When you are open, a line each.",
   library:
     "What of the guide that comes with dotdown is used: none, or for each kind all, none, or names and tags.",
   "library.lessons": "Lessons, by name or part of the course.",

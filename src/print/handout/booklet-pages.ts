@@ -10,7 +10,7 @@ import { composePages } from "./compose.ts";
 import { handoutPage } from "./page.ts";
 import { paginate } from "./paginate.ts";
 import { signNotes } from "./sign-notes.ts";
-import type { TextPages } from "./text-handout.ts";
+import { linesToFindUs, type TextPages } from "./text-handout.ts";
 import { ownersLines } from "./to-fill-in.ts";
 
 type Column = readonly Item[];
@@ -68,6 +68,7 @@ async function titleColumn(format: HandoutFormat, { guide, kit, fonts }: Press):
     title: guide.title,
     publisher: guide.publisher,
     lines: [
+      ...linesToFindUs(guide),
       words("handout.edition", { edition: guide.edition }),
       words("handout.not-a-coach"),
       words("card.caution"),

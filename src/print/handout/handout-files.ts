@@ -40,7 +40,7 @@ export async function layOutHandouts(input: HandoutInput, press: Press): Promise
   const texts: TextPages[] = [];
   for (const handout of handoutTexts(input)) {
     const body = input.liveBody(handout.text);
-    texts.push(await textPages(handout, body, format, input.pictures, press.kit, press.fonts));
+    texts.push(await textPages(handout, body, format, input.pictures, press));
   }
   return { format, texts };
 }

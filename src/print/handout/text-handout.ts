@@ -1,7 +1,6 @@
 import { columnHeightMm, columnWidthMm, type HandoutFormat } from "../../../templates/handouts/format.ts";
 import { LessonColumn } from "../../../templates/handouts/prose.tsx";
 import { first, last } from "../../core/lists.ts";
-import type { DrawingKit } from "../../drawing/kit.ts";
 import type { Item } from "../../drawing/model.ts";
 import { type CaptionedDrawing, drawPicture, type PictureSource } from "../../drawing/pictures.ts";
 import type { Fonts } from "../../layout/fonts.ts";
@@ -9,9 +8,10 @@ import { type LaidOutPage, layOut } from "../../layout/lay-out.ts";
 import type { Overflow } from "../../layout/overflow.ts";
 import { mmPerPoint } from "../../markup/boxes.ts";
 import type { HandoutSize } from "../../model/addresses.ts";
-import type { Prose } from "../../model/library.ts";
+import type { Guide, Prose } from "../../model/library.ts";
 import type { PictureNode, PictureReference } from "../../model/pictures.ts";
 import { extentOf } from "../extent.ts";
+import type { Press } from "../press.ts";
 import { chunksOf, rowsOf } from "./chunks.ts";
 import { composePages } from "./compose.ts";
 import { withLinkNames } from "./links.ts";
@@ -51,8 +51,7 @@ export async function textPages(
   body: Prose["body"],
   format: HandoutFormat,
   source: PictureSource,
-  kit: DrawingKit,
-  fonts: Fonts,
+  { guide, kit, fonts }: Press,
 ): Promise<TextPages> {
   const widthMm = columnWidthMm(format);
   const { id, title, summary } = handout.text;
@@ -67,7 +66,14 @@ export async function textPages(
     // Drawings abreast stay as high as each other.
     return room.widthMm < widthMm / 2 ? drawings : drawings.map((one) => trimmed(one, fonts));
   };
-  const props = { title, summary, body: withLinkNames(handout.text, body), format, pictures };
+  const props = {
+    title,
+    summary,
+    body: withLinkNames(handout.text, body),
+    format,
+    pictures,
+    closing: linesToFindUs(guide),
+  };
   let [column, pages] = await inPages(LessonColumn({ ...props, gapMm: gapsMm.usual }), format, fonts);
   if (scant(pages, format)) {
     const closer = await inPages(LessonColumn({ ...props, gapMm: gapsMm.close }), format, fonts);
@@ -78,6 +84,11 @@ export async function textPages(
     columns: composePages(pages, `text/${id}`),
     overflows: [...column.overflows, ...tooTall(pages, columnHeightMm(format))],
   };
+}
+
+/** Where the guide's makers are found, and when they are open; nothing where they do not say. */
+export function linesToFindUs({ visit }: Guide): readonly string[] {
+  return visit ? [visit.address, ...visit.hours] : [];
 }
 
 /** A drawing without the empty room above and below its marks. */

@@ -159,3 +159,18 @@ test("every handout in reading order keeps the rules of PDF/UA-1 that a program 
     expect({ path, breaks: uaBreaks(pdf) }).toEqual({ path, breaks: [] });
   }
 });
+
+test("a handout ends with where the guide's makers are found, and when they are open", async () => {
+  const visit = { address: "1 Made Lane", hours: ["Mondays, 9 to 5"] };
+  const press = samplePress();
+  const made = await handoutsOf([lesson("first", 1, "The first lesson")], {
+    ...press,
+    guide: { ...press.guide, visit },
+  });
+  const text = (await readPdf(made.get("handouts/first-a5.pdf")!)).pages.map((page) => plain(page.text));
+  expect(text.at(-1)).toContain("1 Made Lane");
+  expect(text.at(-1)).toContain("Mondays, 9 to 5");
+  expect(text.join(" ").split("1 Made Lane")).toHaveLength(2);
+  const [title] = (await readPdf(made.get("handouts/booklet.pdf")!)).pages;
+  expect(plain(title!.text)).toContain("1 Made Lane");
+});

@@ -1,0 +1,48 @@
+import { describe, expect, it } from "vitest";
+import { siteFiles } from "../../src/site/site-files.tsx";
+import { sampleSite } from "./sample-site.ts";
+
+async function siteOf(own: object): Promise<ReadonlyMap<string, string>> {
+  const input = await sampleSite();
+  const library = { ...input.library, guide: { ...input.library.guide, ...own } };
+  const files = new Map<string, string>();
+  for await (const { path, content } of siteFiles({ ...input, library })) files.set(path, String(content));
+  return files;
+}
+
+const nameOf = (files: ReadonlyMap<string, string>, pattern: RegExp) =>
+  [...files.keys()].find((path) => pattern.test(path))!;
+
+describe("the look of a guide's own", () => {
+  it("has its colours in the style sheet, the browser's bar, the app and the mark", async () => {
+    const files = await siteOf({ colours: { main: "#5b1a8c", accent: "#7a0045" } });
+    const style = files.get(nameOf(files, /site\.\w+\.css$/))!;
+    const rules = [...style.matchAll(/:root\{--deep:(#\w+);--link:(#\w+);--tip:(#\w+)/g)].map((found) =>
+      found.slice(1),
+    );
+    expect(rules[0]).toEqual(["#5b1a8c", "#5b1a8c", "#7a0045"]);
+    expect(rules[1]).not.toContain("#5b1a8c");
+    expect(style).toContain("--drawing-accent:#7a0045");
+    expect(style.lastIndexOf("@media print{:root{")).toBeGreaterThan(
+      style.lastIndexOf("--drawing-accent:#7a0045"),
+    );
+    expect(files.get("site/index.html")).toContain('<meta name="theme-color" content="#5b1a8c">');
+    expect(JSON.parse(files.get("site/manifest.webmanifest")!).theme_color).toBe("#5b1a8c");
+    expect(files.get("site/assets/icon.svg")).toContain('fill="#5b1a8c"');
+    expect(
+      [...files].filter(([path, text]) => /icon|\.html$/.test(path) && text.includes("#0d3b40")),
+    ).toEqual([]);
+  });
+
+  it("says at the foot of every page where its makers are found", async () => {
+    const files = await siteOf({
+      visit: { address: "1 Made Lane", hours: ["Mondays, 9 to 5", "Tuesdays, 9 to 1"] },
+    });
+    const pages = [...files].filter(([path]) => path.endsWith(".html"));
+    expect(pages.length).toBeGreaterThan(10);
+    for (const [, page] of pages) {
+      expect(page).toMatch(/<address><span>1 Made Lane<\/span><span>Mondays, 9 to 5<\/span><span>Tues/);
+    }
+    expect((await siteOf({})).get("site/index.html")).not.toContain("<address>");
+  });
+});
