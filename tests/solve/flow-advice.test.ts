@@ -9,7 +9,6 @@ import { readSources } from "../../src/content/world.ts";
 import { pullToSinkG } from "../../src/core/float/tip.ts";
 import { feelForBed } from "../../src/core/flow/feel-for-bed.ts";
 import { hangInCurrent } from "../../src/core/flow/hang.ts";
-import { heldBack } from "../../src/core/flow/held-float.ts";
 import type { FlowRig } from "../../src/core/flow/line-balance.ts";
 import { paceAtMmS } from "../../src/core/flow/profile.ts";
 import { terminalFallMs } from "../../src/core/sink/body-fall.ts";
@@ -20,6 +19,7 @@ import { flowRig } from "../../src/solve/hanging-rig.ts";
 import { solveRig } from "../../src/solve/solve-rig.ts";
 import { mayLiftMm, tooLight } from "../../src/solve/too-light.ts";
 import { valueIn } from "../core/sink/rigs.ts";
+import { heldBack } from "../support/held-back.ts";
 import { randomRiverRigs } from "../support/river-rigs.ts";
 
 const { rigs } = readLibrary(await readSources(disk, ["content"])).value!;

@@ -2,7 +2,6 @@ import { type Answer, answer, noAnswer, warning } from "../finding.ts";
 import { cocks } from "../float/cocking.ts";
 import type { Float } from "../float/float.ts";
 import { loadForTipG, pullToSinkG, tipShowingMm } from "../float/tip.ts";
-import { last } from "../lists.ts";
 import { type Metal, metalDensityKgM3, pullShare, type Shot } from "../tackle/shot.ts";
 import type { G, Mm } from "../units.ts";
 import type { Water } from "../water/water.ts";
@@ -39,18 +38,6 @@ export interface PlumbingStep {
   readonly settingMm: Mm;
   readonly sign: PlumbingSign;
   readonly moveMm: Mm;
-}
-
-/**
- * The moves of a search that halves: half the guess, a quarter and so on, down to the first that is near enough [mm];
- * none for a guess or a nearness that cannot be.
- */
-export function plumbingMovesMm(guessMm = firstGuessMm, withinMm = plumbedWithinMm): readonly number[] {
-  const moves: number[] = [];
-  if (!(withinMm > 0 && guessMm > 0 && guessMm < Infinity)) return moves;
-  for (let moveMm = guessMm / 2; moves.length === 0 || last(moves) > withinMm; moveMm /= 2)
-    moves.push(moveMm);
-  return moves;
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { Mm, S } from "../units.ts";
+import type { Mm } from "../units.ts";
 
 /**
  * How fast the water runs at each depth. Water slows towards the bed; the power law of the seventh root is the usual
@@ -11,11 +11,6 @@ export const profileExponent = 1 / 7;
 
 /** Mean pace over the depth as a share of the surface's. */
 export const meanPaceShare = 1 / (1 + profileExponent);
-
-/** Surface pace [m/s] from a float timed over a distance: `10 m in 25 s`. */
-export function timedPaceMs(distanceMm: Mm, timeS: S): number {
-  return distanceMm / 1000 / timeS;
-}
 
 /** Pace [mm/s] at a depth below the surface, for a surface pace [mm/s]; 0 at the bed and below. */
 export function paceAtMmS(depthMm: Mm, waterDepthMm: Mm, surfaceMmS: number): number {

@@ -26,9 +26,6 @@ const patterns: { readonly [K in PatternKind]: PlacePattern<SpecOf<K>> } = {
   "all at the float": placeAllAtFloat,
 };
 
-/** The kinds of pattern there are. */
-export const patternKinds = Object.keys(patterns) as PatternKind[];
-
 /**
  * The shot on the line for a pattern and the room it has.
  *

@@ -1,6 +1,6 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
 import { type Metal, metalDensityKgM3, pullShare } from "../tackle/shot.ts";
-import type { G, KgM3, Mm, Ms, S, Share } from "../units.ts";
+import type { G, KgM3, Mm, Ms, Share } from "../units.ts";
 import { gravityMs2 } from "../units.ts";
 import { bodyDragGS, type DragLaw, fluidOf } from "../water/drag.ts";
 import { type Water, waterDensityKgM3 } from "../water/water.ts";
@@ -28,11 +28,6 @@ export const gravityMmS2 = gravityMs2 * 1000;
 /** A bare shot as a body. */
 export function shotBody(massG: G, metal: Metal): Body {
   return { massG, densityKgM3: metalDensityKgM3[metal] };
-}
-
-/** Fall speed [m/s] from a fall timed in a jar: `30 cm in 6 s`. */
-export function timedFallMs(fallMm: Mm, timeS: S): number {
-  return fallMm / 1000 / timeS;
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { G, KgM3, Mm } from "../units.ts";
+import type { G, KgM3 } from "../units.ts";
 import { type Water, waterDensityKgM3 } from "../water/water.ts";
 
 /** What a shot is made of. */
@@ -65,9 +65,4 @@ export function pullG(massG: G, metal: Metal, water: Water): number {
 /** Diameter of a solid ball [mm] from its mass [g] and metal: `(6m/πρ)^⅓`. */
 export function ballDiameterMm(massG: G, metal: Metal): number {
   return Math.cbrt((6 * massG) / (Math.PI * metalDensityKgM3[metal] * 1e-6));
-}
-
-/** Mass of a solid ball [g] from its diameter [mm] and metal. */
-export function ballMassG(diameterMm: Mm, metal: Metal): number {
-  return metalDensityKgM3[metal] * 1e-6 * (Math.PI / 6) * diameterMm ** 3;
 }

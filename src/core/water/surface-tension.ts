@@ -1,6 +1,6 @@
 import { type Float, lengthMm } from "../float/float.ts";
 import { diameterAtMm } from "../float/profile.ts";
-import type { C, Mm } from "../units.ts";
+import type { C } from "../units.ts";
 import { gravityMs2 } from "../units.ts";
 import { type Water, waterDensityKgM3 } from "./water.ts";
 
@@ -14,16 +14,6 @@ import { type Water, waterDensityKgM3 } from "./water.ts";
 export function surfaceTensionMNm(tempC: C): number {
   const tau = 1 - (tempC + 273.15) / 647.096;
   return 235.8 * tau ** 1.256 * (1 - 0.625 * tau);
-}
-
-/**
- * The most that the skin of the water can hold a stem up or drag it down: `π·d·γ/g`.
- *
- * @param diameterMm diameter at the water line [mm]
- * @returns pull [g]
- */
-export function skinPullG(diameterMm: Mm, water: Water): number {
-  return (Math.PI * diameterMm * surfaceTensionMNm(water.tempC) * 1e-3) / gravityMs2;
 }
 
 /**

@@ -5,7 +5,6 @@ import {
   keptForPlumbing,
   lightestPlummetG,
   type PlumbedFloat,
-  plumbingMovesMm,
   plumbingSign,
   plumbingSteps,
 } from "../../../src/core/depth/plumbing.ts";
@@ -46,10 +45,6 @@ describe("what the float says with a plummet on the hook", () => {
 });
 
 describe("plumbing", () => {
-  it("moves by half a metre, a quarter and so on, to within 2 cm", () => {
-    expect(plumbingMovesMm()).toEqual([500, 250, 125, 62.5, 31.25, 15.625]);
-  });
-
   it("finds 1.6 m from a first guess of 1 m", () => {
     // 1.0 under, 2.0 flat, 1.5 under, 1.75 flat, 1.625 too high by 25 mm, 1.5625 under, 1.59375 within 2 cm.
     const steps = plumbingSteps(bare, 1600);

@@ -6,7 +6,7 @@ import {
   groundbaitBall,
   meetTheBait,
 } from "../../../src/core/flow/feed-drift.ts";
-import { meanPaceShare, paceAtMmS, timedPaceMs } from "../../../src/core/flow/profile.ts";
+import { meanPaceShare, paceAtMmS } from "../../../src/core/flow/profile.ts";
 import { valueIn } from "../sink/rigs.ts";
 
 /** ∫u dz / w by Simpson's rule, with the depth counted so that the profile's steep end at the bed is evened out. */
@@ -30,8 +30,7 @@ test.each([
   expect(Math.abs(drift / driftByIntegralMm(paceMs, depthMm, fallMs) - 1)).toBeLessThan(1e-6);
 });
 
-test("10 m in 25 s is 0.4 m/s, and the mean over the depth is that of gauging with floats", () => {
-  expect(timedPaceMs(10_000, 25)).toBeCloseTo(0.4, 12);
+test("the mean pace over the depth is that of gauging with floats", () => {
   // River gauging multiplies a surface float's pace by 0.85–0.88 (from memory).
   expect(meanPaceShare).toBeGreaterThan(0.85);
   expect(meanPaceShare).toBeLessThan(0.88);

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { type HeldFloat, heldBack, holdBackShareMax } from "../../../src/core/flow/held-float.ts";
+import { type HeldFloat, holdBackShareMax } from "../../../src/core/flow/held-float.ts";
+import { heldBack } from "../../support/held-back.ts";
 import { valueIn } from "../sink/rigs.ts";
 
 const water = { tempC: 12, salinity: 0 };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { checkLead, type LeadRule, leadAllowed } from "../../../src/core/tackle/lead-rule.ts";
-import { ballMassG } from "../../../src/core/tackle/shot.ts";
+import { ballDiameterMm } from "../../../src/core/tackle/shot.ts";
 import { gPerOunce } from "../../../src/core/units.ts";
 
 /** Government rod fishing rules page for England and Wales: up to 0.06 g, and over 28.35 g. */
@@ -32,7 +32,7 @@ describe("the rule on lead", () => {
   });
 
   it("goes by the stated mass: a ball of the English No 8 diameter would be too heavy", () => {
-    expect(ballMassG(2.21, "lead")).toBeGreaterThan(0.06);
+    expect(ballDiameterMm(0.06, "lead")).toBeLessThan(2.21);
     expect(leadAllowed(0.06, england)).toBe(true);
   });
 

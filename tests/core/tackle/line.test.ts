@@ -1,4 +1,3 @@
-import convert from "convert";
 import { describe, expect, it } from "vitest";
 import {
   clutchWaterMl,
@@ -7,50 +6,7 @@ import {
   type TiedKnot,
   weakestAtWorstG,
 } from "../../../src/core/tackle/knots.ts";
-import { lineClass, lineClasses, linePullG } from "../../../src/core/tackle/line.ts";
 import { gPerPound } from "../../../src/core/units.ts";
-import { pool } from "../floats.ts";
-
-describe("line classes", () => {
-  // IGFA line classes: kilograms, the pounds they are called, and their exact pounds cut to three digits.
-  const published = [
-    [1, 2, 2.204],
-    [2, 4, 4.409],
-    [3, 6, 6.613],
-    [4, 8, 8.818],
-    [6, 12, 13.227],
-    [8, 16, 17.636],
-    [10, 20, 22.046],
-    [15, 30, 33.069],
-    [24, 50, 52.91],
-    [37, 80, 81.57],
-    [60, 130, 132.277],
-  ] as const;
-
-  it("are the published ones", () => {
-    expect(lineClasses.map(({ kg, lb }) => [kg, lb])).toEqual(published.map(([kg, lb]) => [kg, lb]));
-  });
-
-  it.each(published)("of %d kg, called %d lb, is %d lb exactly", (kg, _, exactLb) => {
-    expect(Math.abs((kg * 1000) / gPerPound - exactLb)).toBeLessThan(0.01);
-    expect(Math.abs(convert(kg, "kg").to("lb") - exactLb)).toBeLessThan(0.01);
-  });
-
-  it("take the line that breaks under their kilograms", () => {
-    expect(lineClass(2000)).toEqual({ kg: 2, lb: 4 });
-    expect(lineClass(2001)).toEqual({ kg: 3, lb: 6 });
-    expect(lineClass(60001)).toBe(undefined);
-    expect(lineClass(0)).toBe(undefined);
-    expect(lineClass(Number.NaN)).toBe(undefined);
-  });
-});
-
-describe("line in the water", () => {
-  // π/4 · 0.15² · 1000 mm³ · 1.14 mg/mm³ = 20.15 mg in air; 1 − 999.70/1140 = 12.307 % of it: 2.48 mg.
-  it("pulls 0.0025 g a metre in 0.15 mm nylon, next to nothing", () => {
-    expect(linePullG({ strengthG: 1000, diameterMm: 0.15 }, 1000, pool)).toBeCloseTo(0.00248, 5);
-  });
-});
 
 const knot = (strengthShareLow: number, strengthShareHigh: number): Knot => ({
   id: "knot",

@@ -3,7 +3,6 @@ import { describe, expect, it } from "vitest";
 import { parseLoad } from "../../../src/core/tackle/load-notation.ts";
 import {
   ballDiameterMm,
-  ballMassG,
   type Metal,
   metalDensityKgM3,
   metals,
@@ -55,17 +54,22 @@ describe("a ball of lead", () => {
   it.each(englishShot.map((row) => ({ name: row[0], row })))(
     "of English size $name weighs what the gun trade's table says",
     ({ row: [, inches, mm, grains, grams, perOunce] }) => {
-      const massG = ballMassG(inches * mmPerInch, "lead");
-      expect(Math.abs(massG / (grains * gPerGrain) - 1)).toBeLessThan(0.01);
-      expect(Math.abs(ballMassG(mm, "lead") - grams)).toBeLessThan(0.011);
-      if (perOunce !== undefined) expect(Math.abs(gPerOunce / massG / perOunce - 1)).toBeLessThan(0.011);
+      const across = (massG: number) => ballDiameterMm(massG, "lead");
+      // A third of a part of the weight, as the weight goes with the third power.
+      expect(Math.abs(across(grains * gPerGrain) / (inches * mmPerInch) - 1)).toBeLessThan(0.01 / 3);
+      expect(across(grams - 0.011)).toBeLessThan(mm);
+      expect(across(grams + 0.011)).toBeGreaterThan(mm);
+      if (perOunce !== undefined) {
+        expect(Math.abs(across(gPerOunce / perOunce) / (inches * mmPerInch) - 1)).toBeLessThan(0.011 / 3);
+      }
     },
   );
 
   it("has the diameter of its mass", () => {
     for (const metal of metals) {
       for (const massG of [0.01, 0.06, 0.4, 1.6]) {
-        expect(ballMassG(ballDiameterMm(massG, metal), metal)).toBeCloseTo(massG, 12);
+        const volumeMm3 = (Math.PI / 6) * ballDiameterMm(massG, metal) ** 3;
+        expect(volumeMm3 * 1e-6 * metalDensityKgM3[metal]).toBeCloseTo(massG, 12);
       }
     }
   });
