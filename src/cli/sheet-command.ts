@@ -2,13 +2,14 @@ import { Option } from "commander";
 import { type Read, readContent } from "../build/build.ts";
 import { rigData } from "../build/data.ts";
 import { formatReport } from "../checks/reporter.ts";
-import type { Finding } from "../core/finding.ts";
-import { metals } from "../core/tackle/shot.ts";
+import type { Answer, Finding } from "../core/finding.ts";
+import { metals, type Tub } from "../core/tackle/shot.ts";
 import type { Drawing } from "../drawing/model.ts";
 import { drawRig } from "../drawing/rig/rig-drawing.ts";
 import { hasErrors } from "../model/message.ts";
 import type { Rig } from "../model/rig.ts";
 import type { SolvedRig } from "../model/solved.ts";
+import { boxInWater, fromBox, rigThatCan, worthBuying } from "../solve/from-box.ts";
 import { withWater } from "../solve/in-water.ts";
 import { solveRig } from "../solve/solve-rig.ts";
 import { reasonText, severityOf } from "../words/reason.ts";
@@ -16,7 +17,7 @@ import { type CliCommand, exitCodes, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
 import { linesOnDisk } from "./report-options.ts";
-import { changedRig, lengthAsked, type Options } from "./sheet-options.ts";
+import { boxAsked, changedRig, lengthAsked, type Options } from "./sheet-options.ts";
 import { depthTold, sheetText } from "./sheet-text.ts";
 
 export const sheetCommand: CliCommand = {
@@ -29,7 +30,8 @@ export const sheetCommand: CliCommand = {
       )
       .argument("<rig>", "the rig's file name without .md")
       .option("--depth <depth>", "for this depth instead of the rig's own, such as 1.8m or '6 ft'")
-      .option("--tub <file>", "with the shot of this tub file")
+      .addOption(new Option("--tub <file>", "with the shot of this tub file").conflicts("box"))
+      .option("--box <shot>", "made from the shot you have, such as 'BB, 12 No 4, lead No 8'")
       .option(
         "--metal <metal>",
         `with everything above the lead rule's small shot in one metal: ${metals.join(", ")}`,
@@ -48,15 +50,42 @@ export const sheetCommand: CliCommand = {
       return exitCodes.contentErrors;
     }
     const handSpanMm = lengthAsked(options, "span");
-    const dry = solveRig(await changedRig(rigNamed(name!, read), options, read));
-    const solved = dry.ok ? withWater(dry.value) : dry;
-    const reasons = [...dry.findings, ...solved.findings].map((finding) => told(finding, read));
-    terminal.report([...new Set(reasons)].join(""));
+    const rig = await changedRig(rigNamed(name!, read), options, read);
+    const box = boxAsked(rig, options, read);
+    const { solved, findings } = box ? solvedFromBox(rig, box, options, read) : solvedAsWritten(rig);
+    terminal.report([...new Set(findings.map((finding) => told(finding, read)))].join(""));
     if (!solved.ok) return exitCodes.contentErrors;
     terminal.result(outputAsked(solved.value, options, read, handSpanMm));
     return exitCodes.fine;
   },
 };
+
+interface Solving {
+  readonly solved: Answer<SolvedRig>;
+  /** Some may be told twice. */
+  readonly findings: readonly Finding[];
+}
+
+function solvedAsWritten(rig: Rig): Solving {
+  const dry = solveRig(rig);
+  const solved = dry.ok ? withWater(dry.value) : dry;
+  return { solved, findings: [...dry.findings, ...solved.findings] };
+}
+
+/** Made from the reader's box; where it cannot be, the report names a rig that can. */
+function solvedFromBox(rig: Rig, box: Tub, options: Options, read: Read): Solving {
+  const dry = fromBox(rig, box);
+  if (dry.ok) {
+    const solved = boxInWater(rig, box, dry.value);
+    return { solved, findings: [...dry.findings, ...solved.findings] };
+  }
+  const others = read.library.rigs
+    .map((entry) => ({ ...entry.rig, depthsMm: rig.depthsMm }))
+    .filter(({ id, water }) => id !== rig.id && water === rig.water);
+  const can = rigThatCan(others, (other) => boxAsked(other, options, read));
+  const instead = can ? [can.finding] : [];
+  return { solved: dry, findings: [...dry.findings, ...worthBuying(rig, box), ...instead] };
+}
 
 function rigNamed(name: string, { library }: Read): Rig {
   const entry = library.rigs.find(({ id }) => id === name);

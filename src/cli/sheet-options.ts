@@ -3,10 +3,13 @@ import { formatReport } from "../checks/reporter.ts";
 import { linkTub } from "../content/link/shot-link.ts";
 import { Reading } from "../content/reading.ts";
 import { tubSchema } from "../content/schema/tackle-schema.ts";
+import { withId } from "../core/lists.ts";
 import { parseQuantity, type QuantityKind } from "../core/quantity.ts";
+import { metalIn, parseBox } from "../core/tackle/box-notation.ts";
 import { leadAllowed } from "../core/tackle/lead-rule.ts";
 import { type Metal, metals, type Tub } from "../core/tackle/shot.ts";
 import type { Rig } from "../model/rig.ts";
+import { reasonText } from "../words/reason.ts";
 import { UsageError } from "./command.ts";
 import { disk } from "./disk.ts";
 
@@ -52,6 +55,16 @@ function quantityAsked(options: Options, name: string, kind: QuantityKind): numb
   const read = parseQuantity(kind, String(text));
   if (read.ok) return read.value;
   throw new UsageError(`--${name} ${text} is not understood; write it like ${read.examples.join(" or ")}`);
+}
+
+/** What the reader has in the box; undefined where the option was not given. */
+export function boxAsked({ scaleId, tub }: Rig, options: Options, { library, kit }: Read): Tub | undefined {
+  if (options.box === undefined) return undefined;
+  const box = parseBox(String(options.box), withId(library.scales, scaleId), metalIn(tub));
+  if (box.ok) return box.value;
+  throw new UsageError(
+    `--box: ${box.findings.map((one) => reasonText(one, kit.words, kit.figures)).join(" ")}`,
+  );
 }
 
 async function tubAsked(tub: Tub, options: Options, { library, kit }: Read): Promise<Tub> {

@@ -199,6 +199,41 @@ describe("a fault of the tool", () => {
   });
 });
 
+describe("a sheet made from the reader's own box", () => {
+  const fromShipped = (...options: string[]) => cli("sheet", ...options, "--content", "content");
+
+  it("takes that shot, and reports what is other and what to buy; its data tell the same", async () => {
+    const { code, result, report } = await fromShipped(
+      ...["straight-waggler-strung-out", "--depth", "1.7 m", "--box", "AAA, BB, No 4, No 6", "--json"],
+    );
+    expect(code).toBe(0);
+    const [depth] = JSON.parse(result).depths as { shot: { size: string }[]; findings: { code: string }[] }[];
+    const sizes = new Set(depth!.shot.map(({ size }) => size));
+    expect([...sizes].every((size) => ["AAA", "BB", "No 4", "No 6"].includes(size))).toBe(true);
+    expect(report).toContain("6 No 6 down the line, where the guide has 5 No 8 + 1 No 10.");
+    expect(report).toMatch(/The bait takes \d+ s to sink; with the guide's shot it takes \d+ s\./);
+    expect(report.match(/One size worth buying: No (8|10)\./g)).toHaveLength(1);
+    const codes = depth!.findings.map(({ code: found }) => found);
+    for (const told of ["box.other-line-shot", "box.fall-changed", "box.buy"]) expect(codes).toContain(told);
+  });
+
+  it("is refused where the box cannot make it, with a rig that can be made from it", async () => {
+    const { code, result, report } = await fromShipped("lift-method", "--box", "No 4, No 8");
+    expect({ code, result }).toEqual({ code: 1, result: "" });
+    expect(report).toContain("These shot (No 4, No 8) do not make this rig");
+    expect(report).toContain("One size worth buying: SSG.");
+    const [, title] = /This rig can be made from the box: (.+)/.exec(report)!;
+    expect((await fromShipped("first-session", "--box", "No 4, No 8", "--depth", "1 m")).result).not.toBe("");
+    expect(title).not.toBe("Lift rig");
+  });
+
+  it("does not guess at a box that cannot be read", async () => {
+    const { code, report } = await fromShipped("lift-method", "--box", "12 No 4, many");
+    expect(code).toBe(2);
+    expect(report).toContain("--box: “many” is no shot in a box.");
+  });
+});
+
 describe("help", () => {
   it.each([[], ["init"], ["new"], ["build"], ["check"], ["sheet"], ["schema"]])(
     "of %s is as written down",

@@ -82,7 +82,7 @@ function unreadable(term: string, text: string, scale: ShotScale) {
 }
 
 /** The size of a name as people write it: `No 8`, `no8`, `No. 8`. */
-function sizeNamed(name: string, scale: ShotScale): ShotSize | undefined {
+export function sizeNamed(name: string, scale: ShotScale): ShotSize | undefined {
   const wanted = plain(name);
   return scale.sizes.find((size) => plain(size.name) === wanted);
 }
