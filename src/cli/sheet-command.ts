@@ -54,7 +54,9 @@ export const sheetCommand: CliCommand = {
     const box = boxAsked(rig, options, read);
     const { solved, findings } = box ? solvedFromBox(rig, box, options, read) : solvedAsWritten(rig);
     terminal.report([...new Set(findings.map((finding) => told(finding, read)))].join(""));
-    if (!solved.ok) return exitCodes.contentErrors;
+    // As a build does: no figures of a rig that the rules of the place forbid, where the guide calls that an error.
+    const isRefused = findings.some((finding) => severityOf(finding, read.library.guide) === "error");
+    if (!solved.ok || isRefused) return exitCodes.contentErrors;
     terminal.result(outputAsked(solved.value, options, read, handSpanMm));
     return exitCodes.fine;
   },

@@ -29,6 +29,16 @@ export interface ReadProse<T> extends Read<T> {
   readonly body: MarkdownSource["body"];
 }
 
+/** Where the file stands of what is looked up by its name, and what it ends in. */
+const filesOf: Readonly<Record<string, readonly [folder: string, ending: string]>> = {
+  float: ["floats", ".yaml"],
+  bait: ["baits", ".yaml"],
+  knot: ["knots", ".yaml"],
+  tub: ["tubs", ".yaml"],
+  "shot scale": ["shot", ".yaml"],
+  rig: ["rigs", ".md"],
+};
+
 /** Reads the files of the content one by one and keeps every message met. */
 export class Reading {
   readonly messages: Message[] = [];
@@ -116,10 +126,25 @@ export class Reading {
   /** Looks a name up, or says at its place what names there are. */
   lookUp<T>(found: ReadonlyMap<string, T>, name: string, what: string, place: Place): T | undefined {
     const value = found.get(name);
-    if (value === undefined) {
+    if (value === undefined && !this.#isTold(what, name)) {
       this.error(place, "unknown-name", { what, found: name, allowed: [...found.keys()] });
     }
     return value;
+  }
+
+  /** Whether an error was told of a file in a folder. */
+  hasErrorIn(folder: string): boolean {
+    const files = [...this.sources.values()].filter(({ path }) => path.startsWith(`${folder}/`));
+    return this.messages.some(
+      ({ severity, place }) => severity === "error" && files.some(({ file }) => file === place.file),
+    );
+  }
+
+  /** Whether the guide's own file of what is called so is there: it has an error itself, or what it needs has one. */
+  #isTold(what: string, name: string): boolean {
+    const [folder, ending] = Object.hasOwn(filesOf, what) ? filesOf[what]! : [];
+    const source = folder && this.sources.get(`${folder}/${name}${ending}`);
+    return source ? !source.fromLibrary : false;
   }
 
   /** Files of a folder whose names may be addresses; a message for each that may not. */

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, renameSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { runCli } from "../../src/cli/run.ts";
@@ -97,6 +97,26 @@ describe("the sheet of a rig", () => {
     expect(report).not.toMatch(/NaN|undefined|Infinity|\{/);
   });
 
+  it("is refused, as a build is, where the guide calls forbidden lead an error", async () => {
+    const strict = edited("guide.yaml", "edition:", "lead-breach: error\nedition:")["guide.yaml"]!;
+    const lead = edited("tubs/box.yaml", "size: No 8, metal: lead", "size: No 6, metal: lead")[
+      "tubs/box.yaml"
+    ]!;
+    const forbidden = content({
+      ...edited("rigs/plain.md", "size: No 8", "size: No 6"),
+      "guide.yaml": strict,
+      "tubs/box.yaml": lead.replace("  - { size: No 6, metal: tin, count: plenty }\n", ""),
+    });
+    const { code, result, report } = await cli("sheet", "plain", "--content", forbidden);
+    expect({ code, result }).toEqual({ code: 1, result: "" });
+    expect(report).toContain("error: ");
+    const check = await cli("check", "--content", forbidden);
+    expect(check.code).toBe(1);
+    expect(check.report).toContain("[lead-not-allowed]");
+    const other = await cli("sheet", "plain", "--metal", "tin", "--content", forbidden);
+    expect(other).toMatchObject({ code: 0, result: expect.stringContaining("Plain rig") });
+  });
+
   it("knows the rigs by name", async () => {
     const { code, report } = await cli("sheet", "nothing", "--content", content());
     expect(code).toBe(2);
@@ -176,6 +196,30 @@ describe("content with an error", () => {
     const isFile = await cli("check", "--content", file);
     expect(isFile).toMatchObject({ code: 2, result: "" });
     expect(isFile.report).toContain(`${file} is a file; name the folder that it is in`);
+  });
+});
+
+describe("content that somebody changes all the while", () => {
+  it("is given up with exit code 75, by the name of the file, and nothing is written", async () => {
+    const folder = content();
+    const file = join(folder, "hooks.yaml");
+    const half = join(folder, ".hooks.yaml");
+    let edition = 0;
+    const changing = setInterval(() => {
+      writeFileSync(half, `# ${edition++}\n${contentWith()["hooks.yaml"]}`);
+      renameSync(half, file);
+    }, 1);
+    const out = join(folder, "../out");
+    const ended = await cli("build", "--content", folder, "--out", out).finally(() =>
+      clearInterval(changing),
+    );
+    // As in sysexits.h of 4.3BSD: EX_TEMPFAIL.
+    expect(ended).toEqual({
+      code: 75,
+      result: "",
+      report: `dotdown: the content changed each time it was read: ${file}; nothing was written. Wait until it is at rest, and try again\n`,
+    });
+    expect(readdirSync(join(folder, ".."))).toEqual(["content"]);
   });
 });
 

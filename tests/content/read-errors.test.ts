@@ -47,9 +47,7 @@ fish:
       report(edited("floats/waggler.yaml", "marking: 4 BB", "marking: 4 SSG")),
     ).toBe(`content/floats/waggler.yaml
    6:10  error    the scale "plain figures" has no size "SSG"; it has BB, No 4, No 6, No 8, No 10  [load.unknown-size]
-content/rigs/plain.md
-    5:8  error    there is no float "waggler"  [unknown-name]
-2 errors, 0 warnings
+1 error, 0 warnings
 `);
   });
 
@@ -165,6 +163,40 @@ content/rigs/plain.md
       "content/rigs/plain.md",
     ]);
     expect(all).toContain("3 errors, 0 warnings");
+  });
+});
+
+describe("of an error in one file nothing else is told", () => {
+  const kit = {
+    "kits/box.yaml":
+      "title: Box\nrigs: [plain]\nfloats: [waggler]\ntub: box\nhooks: [16]\nmain-line: 4 lb\nhook-length: 3 lb\nbaits: [grub]\n",
+  };
+
+  it.each([
+    ["floats/waggler.yaml", "attachment: bottom", "attachment: top"],
+    ["baits/grub.yaml", "density: 1.02 g/cm3", "density: much"],
+    ["knots/half-blood.yaml", "joins:", "join:"],
+    ["tubs/box.yaml", "metal: lead, count: plenty", "metal: gold, count: plenty"],
+    ["shot/plain.yaml", "mass: 0.4 g", "mass: 0.4"],
+    ["rigs/plain.md", "water: still", "water: wet"],
+  ])("%s", (path, from, to) => {
+    const said = report({ ...kit, ...edited(path, from, to) });
+    expect(said.match(/^content\/\S+$/gm)).toEqual([`content/${path}`]);
+  });
+
+  it("a fish whose file has an error may be what a table means", () => {
+    const lines =
+      "basis: from memory\nsource: x\nleft-under-shot: 80 %\nfish:\n  - { fish: roach, main-line: [2 lb, 5 lb], hook-length: [1 lb, 3 lb] }\n";
+    const said = report({ "lines.yaml": lines, "species/roach.yaml": "titel: Roach\nasks: A bait.\n" });
+    expect(said.match(/^content\/\S+$/gm)).toEqual(["content/species/roach.yaml"]);
+  });
+
+  it("but a name in another file that is wrong itself is told", () => {
+    const both = {
+      ...edited("floats/waggler.yaml", "attachment: bottom", "attachment: top"),
+      ...edited("rigs/plain.md", "bait: grub", "bait: worm"),
+    };
+    expect(report(both)).toContain('there is no bait "worm"');
   });
 });
 

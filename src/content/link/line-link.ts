@@ -13,7 +13,9 @@ export function linkLines(
     species.flatMap(({ title, also }) => [title, ...also].map((name) => [name.toLowerCase(), name])),
   );
   const rows = value.fish.map((row, at) => {
-    reading.lookUp(names, row.fish.toLowerCase(), "fish", yaml.placeOf(["fish", at, "fish"]));
+    // What a fish is called stands within its file, which may be one with an error.
+    if (!reading.hasErrorIn("species"))
+      reading.lookUp(names, row.fish.toLowerCase(), "fish", yaml.placeOf(["fish", at, "fish"]));
     const band = (key: "main-line" | "hook-length"): StrengthBand => {
       const [leastG, mostG] = row[key];
       if (leastG > mostG) reading.error(yaml.placeOf(["fish", at, key]), "band-upside-down", { key });

@@ -26,6 +26,7 @@ import {
   named,
   oneOf,
   rigOf,
+  Untold,
   unknown,
   Wrong,
 } from "./references.ts";
@@ -168,10 +169,11 @@ export function withLiveFigures(
       const made = expanded(node as TextDirective | LeafDirective, context);
       parent.children[index] = made as never;
     } catch (error) {
+      gone.add(node);
+      if (error instanceof Untold) return;
       if (!(error instanceof Wrong)) throw error;
       const { line, column } = positionOf(node).start;
       messages.push(message(error.code, { file: path, line, column }, error.values));
-      gone.add(node);
     }
   });
   return { value: wrong === "goes" ? without(root, gone) : root, messages };

@@ -25,6 +25,9 @@ export class Wrong<C extends MessageCode = MessageCode> extends Error {
   }
 }
 
+/** What a directive asks for has an error in its own file, where it is told. */
+export class Untold extends Error {}
+
 /** What a directive says of itself, by name; an attribute that is missing is an error, unless something stands in for it. */
 export type Attributes = (name: string, otherwise?: string) => string;
 
@@ -69,10 +72,13 @@ export function named<T extends { readonly id: string }>(entries: readonly T[], 
   );
 }
 
-export function rigOf(at: Attributes, { solved }: LiveContext): SolvedRig {
-  const found = solved.get(at("rig"));
-  if (!found) throw unknown("rig", at("rig"), [...solved.keys()]);
-  return found;
+/** @throws Untold for a rig of the guide's own that cannot be made up: that is told at its file */
+export function rigOf(at: Attributes, { library, solved }: LiveContext): SolvedRig {
+  const id = at("rig");
+  const found = solved.get(id);
+  if (found) return found;
+  const isOwn = library.rigs.some((rig) => rig.id === id) && !library.lent.has(`rigs/${id}`);
+  throw isOwn ? new Untold(id) : unknown("rig", id, [...solved.keys()]);
 }
 
 /** Stops at a rig for still water, of which the water's flow says nothing. */

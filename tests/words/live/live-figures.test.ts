@@ -43,6 +43,14 @@ describe("live figures in a text", () => {
     expect(sentence).toBe("It is marked 4 BB, so 1.6 g or 1.6 g.");
   });
 
+  it("says nothing of a rig that cannot be made up, which is told at the rig's own file", () => {
+    const tooShallow = edited("rigs/plain.md", "depths: [1 m, 1.5 m]", "depths: [10 cm]");
+    expect(told('It is :figure[]{rig=plain depth="1 m" of=tip}.', tooShallow)).toEqual([]);
+    expect(told("::shot-table{rig=plan}", tooShallow)).toMatchObject([
+      { code: "unknown-name", found: "plan" },
+    ]);
+  });
+
   it("puts figures of a whole rig, which need no depth", () => {
     const { value, messages } = live(
       "Feed :figure[]{rig=plain of=feed} in :figure[]{rig=plain of=session}. A knot may hold only " +
