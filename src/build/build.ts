@@ -10,6 +10,7 @@ import { known } from "../core/lists.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { measureText } from "../drawing/labels/font-metrics.ts";
 import type { PictureSource } from "../drawing/pictures.ts";
+import { readyImages } from "../images/ready-images.ts";
 import type { OutputFile } from "../markup/output.ts";
 import type { Library, MarkdownText } from "../model/library.ts";
 import { hasErrors, message, type Staged } from "../model/message.ts";
@@ -27,6 +28,7 @@ import { feedText, waterText } from "../words/water-text.ts";
 import { makeWords } from "../words/words.ts";
 import { ContentError } from "./content-error.ts";
 import { dataFiles } from "./data.ts";
+import { imagesInUse, unusedImages } from "./images-in-use.ts";
 import { published, rigsAskedFor } from "./publish.ts";
 import { solveLibrary } from "./solve-library.ts";
 
@@ -85,16 +87,21 @@ export async function solveContent(
   const solved = await solveLibrary({ ...whole, rigs: rigsAskedFor(whole) }, kit.words, kit.figures);
   const library = published(whole, new Set([...whole.leftOut, ...solved.leftOut]));
   const rigs = solved.value.filter(({ rig }) => library.rigs.some(({ id }) => id === rig.id));
-  const source = { library: whole, solved: new Map(solved.value.map((rig) => [rig.rig.id, rig])) };
-  const texts = liveTexts(library, source, kit);
+  const inTexts = { library: whole, solved: new Map(solved.value.map((rig) => [rig.rig.id, rig])) };
+  const texts = liveTexts(library, inTexts, kit);
+  const used = imagesInUse(texts.value.values(), library);
+  const shown = [...library.images.values()].filter(({ id }) => used.has(id));
+  const images = await readyImages(shown, library.guide.logo);
+  const source = { ...inTexts, images: images.value };
   const knots = knotMessages(library, kit.words);
   const lent = new Set(whole.lent.values());
   const checked = [
     // What is weak in a text that is only lent is not for its borrower to mend.
     ...checkContent({ library, rigs, figures: kit.figures }).filter(({ place }) => !lent.has(place.file)),
     ...checkLinks(library),
+    ...unusedImages(library, used),
   ];
-  const all = [...messages, ...knots, ...solved.messages, ...texts.messages, ...checked];
+  const all = [...messages, ...knots, ...solved.messages, ...texts.messages, ...images.messages, ...checked];
   if (hasErrors(all)) return { value: undefined, messages: all };
   return { value: { library, source, rigs, live: texts.value, kit }, messages: all };
 }
@@ -105,7 +112,7 @@ export async function solveContent(
  */
 function liveTexts(
   library: Library,
-  source: PictureSource,
+  source: Pick<PictureSource, "library" | "solved">,
   { words, figures }: DrawingKit,
 ): Staged<ReadonlyMap<Root, Root>> {
   const lent = new Set(library.lent.values());

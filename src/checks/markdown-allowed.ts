@@ -8,9 +8,6 @@ import { positionOf } from "../model/source-position.ts";
 /** What Markdown has and page or paper have not; `messages.ts` says of each what to write instead. */
 function leftOut(node: Nodes): LeftOut | undefined {
   switch (node.type) {
-    case "image":
-    case "imageReference":
-      return "image";
     case "html":
       return isComment(node.value) ? undefined : "html";
     case "footnoteReference":
@@ -33,7 +30,7 @@ export function isComment(html: string): boolean {
 }
 
 /**
- * Markdown that a page or a handout could not show, each an error at its place: pictures that are files, HTML,
+ * Markdown that a page or a handout could not show, each an error at its place: HTML,
  * footnotes, struck-out words, boxes to tick, and headings of more than two levels. The rest of CommonMark and the
  * tables of GFM are for both alike.
  */

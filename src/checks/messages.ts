@@ -61,10 +61,6 @@ function wrongQuantity(v: MessageValues["quantity"]): WordedMessage {
 
 /** Markdown that neither page nor handout shows, and what to write instead. */
 const leftOut: Readonly<Record<LeftOut, WordedMessage>> = {
-  image: {
-    reason: "a picture from a file cannot be shown: all pictures of the guide are drawn",
-    hint: "ask for a drawing on a line of its own, such as ::scene{scene=swim} or ::knot{knot=half-blood}",
-  },
   html: { reason: "HTML is shown neither on pages nor on paper", hint: "write it in Markdown" },
   footnote: { reason: "a footnote has no foot to stand at", hint: "say it in the sentence" },
   "struck out": { reason: "struck-out words are not shown", hint: "take them out, with their ~ signs" },
@@ -127,6 +123,19 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
         ? `the fixed words of pages and cards stand in English: there are none in "${v.language}"`
         : `${v.missing.length} of ${v.all} fixed words stand in English for want of any in "${v.language}", the first of them ${v.missing[0]}`,
     hint: `write them into words/${v.language}.yaml, by the keys of words/en.yaml; as few as you like`,
+  }),
+  "image-not-usable": (v) => v,
+  "image-not-used": (v) => ({
+    reason: `no text shows ${v.name}`,
+    hint: `show it on a line of its own, ![what it shows](../images/${v.name}), or take it out`,
+  }),
+  "image-in-sentence": () => ({
+    reason: "a picture stands within a sentence",
+    hint: "put it on a line of its own, with empty lines around it: ![what it shows](../images/pond.jpg)",
+  }),
+  "no-alt-text": (v) => ({
+    reason: `${v.name} has no words for readers who cannot see it`,
+    hint: `say between the brackets what it shows, such as ![The swim below the weir](../images/${v.name})`,
   }),
   "file-not-read": (v) => v,
   "unknown-key": (v) => wrongName(`unknown key "${v.key}"`, v.key, v.allowed),

@@ -14,6 +14,7 @@ export const disk: World = {
   // Read as bytes first: a text that is too long for the system is then told apart from a fault.
   readText: (path) =>
     reading(path, async () => (await unlessGone(readFile(path), undefined))?.toString("utf8")),
+  readBytes: (path) => reading(path, () => unlessGone(readFile(path), undefined)),
 };
 
 /** What is read, or something else where it has vanished. */

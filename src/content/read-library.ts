@@ -15,6 +15,7 @@ import { linkRig } from "./link/rig-link.ts";
 import { linkScale, linkTub } from "./link/shot-link.ts";
 import { parseNotes } from "./markdown-source.ts";
 import { folded } from "./names.ts";
+import { readImages } from "./own-images.ts";
 import { readWords } from "./read-words.ts";
 import { type Read, Reading, type ReadProse } from "./reading.ts";
 import { guideSchema } from "./schema/guide-schema.ts";
@@ -85,7 +86,7 @@ function lentWithErrors(
 function tooMuchToRead(sources: ReadonlyMap<string, Source>): Message | undefined {
   let bytes = 0;
   for (const [at, source] of [...sources.values()].entries()) {
-    bytes += source.bytes;
+    if (!source.content) bytes += source.bytes;
     const { file } = source;
     if (at + 1 > limits.files.most) return tooMuch("files", sources.size, { file });
     if (source.bytes <= limits.fileBytes.most && bytes > limits.contentBytes.most) {
@@ -115,6 +116,8 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
   // News of the library's own edition are none of a guide that only borrows from it.
   const isNews = !reading.sources.get("changes.yaml")?.fromLibrary;
   const changes = isNews ? reading.optionalFile("changes.yaml", changesSchema) : undefined;
+  const { images, messages } = readImages(reading.sources);
+  reading.messages.push(...messages);
   if (!guideRead || !hooksRead) return undefined;
 
   const { value: typed, yaml } = guideRead;
@@ -122,6 +125,8 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
   const tub = reading.lookUp(tubs, typed.tub, "tub", yaml.placeOf(["tub"]));
   if (!scale || !tub) return undefined;
 
+  const logo = typed.look?.logo;
+  if (logo !== undefined) reading.lookUp(images, logo, "picture in images/", yaml.placeOf(["look", "logo"]));
   const guide = guideOf(typed);
   const floats = byId(floatReads.flatMap((read) => linkFloat(read, scale, reading) ?? []));
   const baits = byId(baitReads.map((read) => linkBait(read, reading)));
@@ -145,6 +150,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
     lent: lentFiles(reading.sources),
     guide,
     words,
+    images,
     scales: [...scales.values()],
     tubs: [...tubs.values()],
     floats: [...floats.values()],
@@ -202,6 +208,7 @@ function guideOf(typed: z.output<typeof guideSchema>): Guide {
     paper: typed.paper,
     rodLengthMm: typed["rod-length"],
     edition: typed.edition,
+    ...(typed.look?.logo !== undefined && { logo: typed.look.logo }),
     ...(typed.look?.colours && { colours: typed.look.colours }),
     ...(typed.visit && { visit: typed.visit }),
   };

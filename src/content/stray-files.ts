@@ -1,10 +1,11 @@
 import { distance } from "fastest-levenshtein";
 import { first, last } from "../core/lists.ts";
 import { type Message, message } from "../model/message.ts";
+import { imageEndings, imageKindOf } from "../model/own-image.ts";
 import type { Source } from "./world.ts";
 
 /** What files of each folder end in. */
-const folders: Readonly<Record<string, ".md" | ".yaml">> = {
+const folders: Readonly<Record<string, ".md" | ".yaml" | "a picture">> = {
   rigs: ".md",
   lessons: ".md",
   pages: ".md",
@@ -16,6 +17,7 @@ const folders: Readonly<Record<string, ".md" | ".yaml">> = {
   kits: ".yaml",
   species: ".yaml",
   words: ".yaml",
+  images: "a picture",
 };
 
 /** Files that stand beside the folders. */
@@ -41,6 +43,8 @@ function strayness(path: string): { reason: string; hint: string } | undefined {
   const folder = first(parts);
   const ending = Object.hasOwn(folders, folder) ? folders[folder]! : undefined;
   if (ending === undefined) return inOtherFolder(folder);
+  if (ending === "a picture")
+    return parts.length === 2 && imageKindOf(name) ? undefined : otherThanPicture(parts);
   return name.endsWith(ending) ? undefined : otherEnding(folder, name, ending);
 }
 
@@ -62,7 +66,21 @@ function inOtherFolder(folder: string): { reason: string; hint: string } {
   };
 }
 
-function otherEnding(folder: string, name: string, ending: string): { reason: string; hint: string } {
+function otherThanPicture({ length }: readonly string[]): { reason: string; hint: string } {
+  const endings = Object.keys(imageEndings).map((ending) => `.${ending}`);
+  return length > 2
+    ? { reason: "the file is not read: it stands in a folder below images/", hint: "move it up into images/" }
+    : {
+        reason: "the file is not read: it is no picture that a guide shows",
+        hint: `save it as ${endings.join(", ")}`,
+      };
+}
+
+function otherEnding(
+  folder: string,
+  name: string,
+  ending: ".md" | ".yaml",
+): { reason: string; hint: string } {
   const reason = `the file is not read: files in ${folder}/ end in ${ending}`;
   const isText = /\.(?:ya?ml|md|markdown|txt)$/i.test(name);
   if (!isText) return { reason, hint: "take it out of the content" };

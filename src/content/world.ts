@@ -1,4 +1,5 @@
 import { limits } from "../model/limits.ts";
+import { imageKindOf } from "../model/own-image.ts";
 
 /** A file as a listing shows it. */
 export interface ListedFile {
@@ -14,6 +15,8 @@ export interface World {
   list(folder: string): Promise<readonly ListedFile[]>;
   /** Undefined where the file has vanished since it was listed. */
   readText(path: string): Promise<string | undefined>;
+  /** The same for what is no text. */
+  readBytes(path: string): Promise<Uint8Array | undefined>;
 }
 
 /** A file of the content, with the path to name it by in messages. */
@@ -25,6 +28,8 @@ export interface Source {
   /** Empty where the file is no text of a guide, or where it, or all read before it, are longer than `limits` have it. */
   readonly text: string;
   readonly bytes: number;
+  /** What is in a picture. */
+  readonly content?: Uint8Array;
   /** It comes with the tool; the guide's own folders may say otherwise. */
   readonly fromLibrary?: true;
   /** The file that it stands in for, of a folder before its own. */
@@ -84,9 +89,18 @@ interface Layer {
 async function readOnce(world: World, layers: readonly Layer[]): Promise<Sources> {
   const sources = new Map<string, Source>();
   let allBytes = 0;
+  let pictureBytes = 0;
   for (const { folder, ...layer } of layers) {
     for (const { path, bytes } of await world.list(folder)) {
       const file = `${folder}/${path}`;
+      if (isPicture(path)) {
+        const mayRead = bytes <= limits.imageBytes.most && pictureBytes + bytes <= limits.picturesBytes.most;
+        const content = mayRead ? await world.readBytes(file) : undefined;
+        if (mayRead && !content) continue;
+        pictureBytes += content?.length ?? 0;
+        sources.set(path, { path, file, text: "", bytes, ...(content && { content }), ...layer });
+        continue;
+      }
       if (!/\.(md|yaml)$/.test(path)) {
         sources.set(path, { path, file, text: "", bytes: 0, ...layer });
         continue;
@@ -113,13 +127,20 @@ async function readOnce(world: World, layers: readonly Layer[]): Promise<Sources
   return sources;
 }
 
+const isPicture = (path: string) => /^images\/[^/]+$/.test(path) && imageKindOf(path) !== undefined;
+
+const sameBytes = (one?: Uint8Array, other?: Uint8Array) =>
+  one === other || (one !== undefined && other !== undefined && Buffer.compare(one, other) === 0);
+
 /** The files that are in one reading only, or not the same in both. */
 function differing(before: Sources, after: Sources): string[] {
   const all = new Map([...before, ...after]);
   return [...all]
     .filter(([path]) => {
       const [one, other] = [before.get(path), after.get(path)];
-      return one?.file !== other?.file || one?.text !== other?.text;
+      return (
+        one?.file !== other?.file || one?.text !== other?.text || !sameBytes(one?.content, other?.content)
+      );
     })
     .map(([, { file }]) => file);
 }

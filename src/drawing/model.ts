@@ -3,6 +3,8 @@
  * into SVG with text, SVG with outlines and PDF; nothing else knows how a picture is made.
  */
 
+import type { RasterImage } from "../model/own-image.ts";
+
 /** Inks by meaning; `palette.ts` gives each its colour on screen and its grey in print. */
 export type Ink = "ink" | "soft" | "faint" | "paper" | "accent" | "water";
 
@@ -56,6 +58,16 @@ export interface TextItem {
   readonly spoken?: string;
 }
 
+/** A photo, or a drawing of somebody else's, in a box that has its shape. */
+export interface ImageItem {
+  readonly kind: "image";
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly image: RasterImage;
+}
+
 /** Parts of a picture or page that belong together, moved as one. */
 export interface GroupItem {
   readonly kind: "group";
@@ -94,7 +106,7 @@ export type Role =
   | "TH"
   | "TD";
 
-export type Item = PathItem | CircleItem | TextItem | GroupItem;
+export type Item = PathItem | CircleItem | TextItem | ImageItem | GroupItem;
 
 /** A finished picture: its size, what it shows in words, and its marks. */
 export interface Drawing {

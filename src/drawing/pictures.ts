@@ -1,5 +1,6 @@
 import { first, known, paired, withId } from "../core/lists.ts";
 import type { Library } from "../model/library.ts";
+import type { ReadyImage } from "../model/own-image.ts";
 import type { PictureReference } from "../model/pictures.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { drawFloatChart } from "./float/float-chart.ts";
@@ -17,6 +18,8 @@ import { drawScene, rigInScene } from "./scenes/draw-scene.ts";
 /** What a text's pictures are drawn from. */
 export interface PictureSource {
   readonly library: Library;
+  /** Photos and drawings of the guide's own, as they are printed. */
+  readonly images: ReadonlyMap<string, ReadyImage>;
   readonly solved: ReadonlyMap<string, SolvedRig>;
 }
 
@@ -55,6 +58,9 @@ const chartRowMm = 100;
 const patternWaterMm = 75;
 
 const alone = (drawing: Drawing): readonly CaptionedDrawing[] => [{ drawing }];
+
+/** The most that a photo takes of a page's height. */
+const photoHeightMm = 105;
 
 /** Every picture that a text can ask for; one without its line here does not compile. */
 const draws: { readonly [K in PictureReference["picture"]]: Draw<K> } = {
@@ -99,6 +105,15 @@ const draws: { readonly [K in PictureReference["picture"]]: Draw<K> } = {
     const hangs = hangsAt(depth, first(found.rig.pacesMs));
     const box = { widthMm, heightMm: widthMm * rigHeightShare };
     return alone(drawHangPlot(hangPlotRig(found, depth), hangs, box, kit, { textMm }));
+  },
+  image: ({ image: id, alt, caption }, { images }, room) => {
+    const { print: image } = known(images, id);
+    const shape = image.widthPx / image.heightPx;
+    const widthMm = Math.min(room.widthMm, photoHeightMm * shape);
+    const heightMm = widthMm / shape;
+    const items = [{ kind: "image", xMm: 0, yMm: 0, widthMm, heightMm, image }] as const;
+    const drawing = { widthMm, heightMm, title: caption ?? alt, description: alt, items };
+    return [{ drawing, ...(caption !== undefined && { caption }) }];
   },
   knot: ({ knot }, { library }, { widthMm }, kit) => {
     const entry = withId(library.knots, knot);

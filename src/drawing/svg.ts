@@ -1,5 +1,5 @@
 import { measureText } from "./labels/font-metrics.ts";
-import type { Drawing, Item, PathStep, Stroke, TextItem } from "./model.ts";
+import type { Drawing, ImageItem, Item, PathStep, Stroke, TextItem } from "./model.ts";
 import { colourOf, type Theme } from "./palette.ts";
 
 interface SvgOptions {
@@ -38,6 +38,8 @@ function itemToSvg(item: Item, theme: Theme): string {
       return `<circle cx="${round(item.cxMm)}" cy="${round(item.cyMm)}" r="${round(item.radiusMm)}"${paint(item, theme)}/>`;
     case "text":
       return textToSvg(item, theme);
+    case "image":
+      return imageToSvg(item);
     case "group": {
       const at = item.xMm || item.yMm ? ` transform="translate(${round(item.xMm)} ${round(item.yMm)})"` : "";
       const hidden = item.artifact ? ' aria-hidden="true"' : "";
@@ -45,6 +47,14 @@ function itemToSvg(item: Item, theme: Theme): string {
     }
   }
 }
+
+/** A picture with its bytes within the SVG. */
+export function imageToSvg({ xMm, yMm, widthMm, heightMm, image }: ImageItem): string {
+  const box = `x="${round(xMm)}" y="${round(yMm)}" width="${round(widthMm)}" height="${round(heightMm)}"`;
+  return `<image ${box} href="data:image/jpeg;base64,${base64(image.jpeg)}"/>`;
+}
+
+const base64 = (bytes: Uint8Array) => btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(""));
 
 const faces = { regular: "", bold: ' font-weight="600"', italic: ' font-style="italic"' };
 const anchors = { start: "", middle: ' text-anchor="middle"', end: ' text-anchor="end"' };

@@ -37,6 +37,7 @@ function mappedItem(item: Item, move: (at: Point) => Point): Item {
       return { ...item, cxMm: at.xMm, cyMm: at.yMm };
     }
     case "text":
+    case "image":
       return { ...item, ...move(point(item.xMm, item.yMm)) };
     case "group": {
       const origin = move(point(item.xMm, item.yMm));

@@ -1,5 +1,6 @@
 import type { Item, PathStep, Stroke } from "../drawing/model.ts";
 import { colourOf, type Theme } from "../drawing/palette.ts";
+import { imageToSvg } from "../drawing/svg.ts";
 import type { Fonts } from "./fonts.ts";
 import { type PaperSide, placing } from "./paper.ts";
 import { lineOutlines } from "./shape-line.ts";
@@ -33,6 +34,8 @@ function itemToSvg(item: Item, fonts: Fonts, theme: Theme): string {
       return `<circle cx="${fine(item.cxMm)}" cy="${fine(item.cyMm)}" r="${fine(item.radiusMm)}"${look(item, theme)}/>`;
     case "text":
       return `<path d="${pathData(lineOutlines(item, fonts))}" fill="${colourOf(item.ink, theme)}"/>`;
+    case "image":
+      return imageToSvg(item);
     case "group":
       return `<g transform="translate(${fine(item.xMm)} ${fine(item.yMm)})">${paint(item.items, fonts, theme)}</g>`;
   }

@@ -9,6 +9,7 @@ import type { Water } from "../core/water/water.ts";
 import type { KnotPicture } from "./knot-picture.ts";
 import type { OwnColours } from "./look-colours.ts";
 import type { Place } from "./message.ts";
+import type { OwnImage } from "./own-image.ts";
 import type { Bait, Hook, Rig } from "./rig.ts";
 import type { UnitChoice } from "./unit-choice.ts";
 import type { WordTree } from "./word-tree.ts";
@@ -38,6 +39,8 @@ export interface Guide {
   readonly rodLengthMm: Mm;
   /** ISO date printed on cards and pages. */
   readonly edition: string;
+  /** Name of the picture that is the mark of its makers. */
+  readonly logo?: string;
   /** Colours of the guide's own. */
   readonly colours?: OwnColours;
   /** Where its makers are found, and when they are open. */
@@ -216,6 +219,8 @@ export interface Library {
   readonly leftOut: ReadonlySet<string>;
   readonly guide: Guide;
   readonly words: WordTree;
+  /** Photos and drawings of the guide's own, by the names of their files. */
+  readonly images: ReadonlyMap<string, OwnImage>;
   readonly scales: readonly ScaleEntry[];
   readonly tubs: readonly TubEntry[];
   readonly floats: readonly FloatEntry[];

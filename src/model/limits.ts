@@ -33,6 +33,30 @@ export const limits = {
     instead: "part it into several files",
     reason: "a lesson of an hour's reading has a third of this",
   },
+  imageBytes: {
+    most: 25_000_000,
+    of: "bytes in the picture",
+    instead: "save it smaller",
+    reason: "a telephone's photo has a third of this",
+  },
+  picturesBytes: {
+    most: 300_000_000,
+    of: "bytes in all pictures",
+    instead: "save some smaller, or take out what no text shows",
+    reason: "all of them are in memory at once; a phone keeps what is made of them",
+  },
+  imagePixels: {
+    most: 60_000_000,
+    of: "pixels in the picture",
+    instead: "save it smaller",
+    reason: "a telephone's photo has fewer; each takes four bytes while it is made smaller",
+  },
+  svgSigns: {
+    most: 1_000_000,
+    of: "signs in the drawing",
+    instead: "simplify it, or save it as PNG",
+    reason: "a page with ten times this does not scroll",
+  },
   nameSigns: {
     most: 60,
     of: "signs in the file's name",

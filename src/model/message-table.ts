@@ -35,6 +35,10 @@ export interface MessageValues {
   readonly "lent-shortened": { readonly of: OtherMessage };
   readonly "unlikely-figure": { readonly key: string; readonly found: string; readonly allowed: string };
   readonly "words-in-english": { readonly language: string; readonly missing: Names; readonly all: number };
+  readonly "image-not-usable": { readonly reason: string; readonly hint: string };
+  readonly "image-not-used": { readonly name: string };
+  readonly "image-in-sentence": None;
+  readonly "no-alt-text": { readonly name: string };
   readonly "file-not-read": { readonly reason: string; readonly hint: string };
   readonly "unknown-key": { readonly key: string; readonly allowed: Names };
   readonly "missing-key": { readonly key: string };
@@ -98,7 +102,7 @@ export interface MessageValues {
 export type MessageCode = keyof MessageValues;
 
 /** Markdown that neither page nor handout shows. */
-export type LeftOut = "image" | "html" | "footnote" | "struck out" | "box to tick" | "container";
+export type LeftOut = "html" | "footnote" | "struck out" | "box to tick" | "container";
 
 export type Severity = "error" | "warning";
 
@@ -117,6 +121,10 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "lent-shortened": "warning",
   "unlikely-figure": "warning",
   "words-in-english": "warning",
+  "image-not-usable": "error",
+  "image-not-used": "warning",
+  "image-in-sentence": "error",
+  "no-alt-text": "error",
   "file-not-read": "warning",
   "unknown-key": "error",
   "missing-key": "error",

@@ -16,7 +16,17 @@ export type PictureReference =
   | { readonly picture: "pattern-chart"; readonly rigs: readonly string[]; readonly depthMm: Mm }
   | { readonly picture: "hang-plot"; readonly rig: string; readonly depthMm: Mm }
   | { readonly picture: "knot"; readonly knot: string }
-  | { readonly picture: "scene"; readonly scene: Scene };
+  | { readonly picture: "scene"; readonly scene: Scene }
+  | ImageReference;
+
+/** A photo or a drawing of the guide's own. */
+export interface ImageReference {
+  readonly picture: "image";
+  readonly image: string;
+  /** What it shows, for readers who cannot see it. */
+  readonly alt: string;
+  readonly caption?: string;
+}
 
 /** What the float says about the load, about the depth, and with a fish at the bait; or all of it. */
 export const stateGroups = ["load", "depth", "bites", "all"] as const;

@@ -60,6 +60,13 @@ function extentOfItem(item: Item, fonts: Fonts): Extent | undefined {
         bottom: item.yMm + 0.25 * item.sizeMm,
       };
     }
+    case "image":
+      return {
+        left: item.xMm,
+        top: item.yMm,
+        right: item.xMm + item.widthMm,
+        bottom: item.yMm + item.heightMm,
+      };
     case "group": {
       const inner = extentOf(item.items, fonts);
       return (

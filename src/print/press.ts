@@ -1,6 +1,7 @@
 import type { DrawingKit } from "../drawing/kit.ts";
 import type { Fonts } from "../layout/fonts.ts";
 import type { Guide } from "../model/library.ts";
+import type { RasterImage } from "../model/own-image.ts";
 import type { DocumentFacts } from "./pdf/pdf-metadata.ts";
 
 /** What all printing needs, whatever is printed. */
@@ -8,5 +9,7 @@ export interface Press {
   readonly guide: Guide;
   readonly kit: DrawingKit;
   readonly fonts: Fonts;
+  /** The mark of the guide's makers. */
+  readonly logo?: RasterImage;
   readonly facts: (title: string) => DocumentFacts;
 }

@@ -1,4 +1,5 @@
 import { SheetNote } from "../../templates/cards/sheet-note.tsx";
+import { known } from "../core/lists.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { layOut } from "../layout/lay-out.ts";
 import { nodeFonts } from "../layout/node-fonts.ts";
@@ -93,11 +94,12 @@ function placedIn({ rigs }: PrintInput): (problem: DoesNotFit) => DoesNotFit {
   };
 }
 
-function makePress({ guide, kit, date }: PrintInput): Press {
+function makePress({ guide, kit, date, handouts }: PrintInput): Press {
   const fonts = nodeFonts();
   return {
     guide,
     fonts,
+    ...(guide.logo !== undefined && { logo: known(handouts.pictures.images, guide.logo).print }),
     kit: { ...kit, measure: fonts.measure },
     facts: (title) => ({ title, author: guide.publisher, language: guide.language, date }),
   };

@@ -1,6 +1,11 @@
+import { known } from "../core/lists.ts";
 import { paletteCss } from "../drawing/palette.ts";
+import type { OutputFile } from "../markup/output.ts";
+import { sitePaths } from "../model/addresses.ts";
 import type { Guide } from "../model/library.ts";
 import { coloursOf, type PageTheme } from "../model/look-colours.ts";
+import { iconPx } from "../model/own-image.ts";
+import type { SiteInput } from "./input.ts";
 
 /** Ground of the masthead, and the mark on it, where a guide has no colours of its own. */
 const usualColours = { deep: "#0d3b40", onDeep: "#ff7a45" };
@@ -25,8 +30,21 @@ export function themeColour({ colours }: Guide): string {
   return colours ? coloursOf("light", colours).deep : usualColours.deep;
 }
 
-/** The mark in the guide's own colours. */
-export function ownIcon(icon: string, { colours }: Guide): string {
+/** What stands for the guide on a phone's home screen and in the tabs of browsers: the logo, or our mark in its colours. */
+export function iconOf({ library: { guide } }: Pick<SiteInput, "library">) {
+  return guide.logo !== undefined
+    ? { path: sitePaths.asset("icon.png"), sizes: `${iconPx}x${iconPx}`, type: "image/png" }
+    : { path: sitePaths.asset("icon.svg"), sizes: "any", type: "image/svg+xml" };
+}
+
+export function iconFiles(input: SiteInput): readonly OutputFile[] {
+  const { guide } = input.library;
+  const logo = guide.logo === undefined ? undefined : known(input.pictures.images, guide.logo).icon;
+  const content = logo ?? ownIcon(String(input.assets.get("icon.svg") ?? ""), guide);
+  return [{ path: iconOf(input).path, content }];
+}
+
+function ownIcon(icon: string, { colours }: Guide): string {
   if (!colours) return icon;
   const { deep, onDeep } = coloursOf("light", colours);
   return icon.replaceAll(usualColours.deep, deep).replaceAll(usualColours.onDeep, onDeep);

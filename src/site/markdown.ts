@@ -7,7 +7,7 @@ import { visit } from "unist-util-visit";
 import type { CaptionedPicture } from "../../templates/pages/view.ts";
 import type { BasisSign } from "../model/basis-sign.ts";
 import { parseLink } from "../model/links.ts";
-import type { PictureNode, PictureReference } from "../model/pictures.ts";
+import type { ImageReference, PictureNode, PictureReference } from "../model/pictures.ts";
 
 export interface MarkdownOptions {
   /** Path of the Markdown file; its last folder says what it is, and its links start from there. */
@@ -21,6 +21,8 @@ export interface MarkdownOptions {
   readonly href: (target: string) => string;
   /** The drawings of a picture as SVG, with their captions. */
   readonly pictures: (reference: PictureReference, idPrefix: string) => readonly CaptionedPicture[];
+  /** A photo, or a drawing of the guide's own. */
+  readonly image: (reference: ImageReference) => Element;
   /** Makes words of the glossary links. */
   readonly linkTerms: (tree: Root) => void;
 }
@@ -28,16 +30,11 @@ export interface MarkdownOptions {
 /** Markdown as HTML nodes: links lead to pages, headings have ids and fit their place, wide tables scroll alone. */
 export function markdownToHast(body: MarkdownRoot, options: MarkdownOptions): ElementContent[] {
   let pictures = 0;
-  const picture = (_: unknown, node: PictureNode): Element[] =>
-    options.pictures(node.reference, `${options.idPrefix}picture-${++pictures}`).map(({ svg, caption }) => ({
-      type: "element",
-      tagName: "figure",
-      properties: { className: ["picture"] },
-      children: [
-        { type: "raw", value: svg },
-        ...(caption === undefined ? [] : [element("figcaption", [{ type: "text", value: caption }])]),
-      ],
-    }));
+  const picture = (_: unknown, { reference }: PictureNode): Element[] => {
+    if (reference.picture === "image") return [figure(options.image(reference), reference.caption)];
+    const drawings = options.pictures(reference, `${options.idPrefix}picture-${++pictures}`);
+    return drawings.map(({ svg, caption }) => figure({ type: "raw", value: svg }, caption));
+  };
   const sign = (_: unknown, node: BasisSign) => basisSign(node, addressOf(node.url, options));
   const tree = unified()
     .use(remarkRehype, { handlers: { picture, basisSign: sign } })
@@ -53,6 +50,16 @@ export function markdownToHast(body: MarkdownRoot, options: MarkdownOptions): El
     }
   });
   return tree.children.filter((node): node is ElementContent => node.type !== "doctype");
+}
+
+function figure(picture: ElementContent, caption: string | undefined): Element {
+  const below = caption === undefined ? [] : [element("figcaption", [{ type: "text", value: caption }])];
+  return {
+    type: "element",
+    tagName: "figure",
+    properties: { className: ["picture"] },
+    children: [picture, ...below],
+  };
 }
 
 /** Read out as its name; a click leads to what it means. */

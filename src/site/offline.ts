@@ -2,7 +2,7 @@ import { relative } from "node:path/posix";
 import type { OutputFile } from "../markup/output.ts";
 import { fileHash } from "./file-hash.ts";
 import type { SiteInput } from "./input.ts";
-import { themeColour } from "./look.ts";
+import { iconOf, themeColour } from "./look.ts";
 
 /** Gathers what a phone keeps for the bank: every file of the site, its cards too; what is large only once asked for. */
 export class OfflineList {
@@ -53,7 +53,10 @@ function hashList(files: ReadonlyMap<string, string>): string {
 }
 
 /** What a phone needs to put the guide on its home screen. */
-export function manifest({ library: { guide }, kit }: SiteInput): OutputFile {
+export function manifest(input: SiteInput): OutputFile {
+  const { library, kit } = input;
+  const { guide } = library;
+  const { path, ...icon } = iconOf(input);
   const content = {
     name: guide.title,
     short_name: kit.words("page.install-name"),
@@ -64,7 +67,7 @@ export function manifest({ library: { guide }, kit }: SiteInput): OutputFile {
     display: "standalone",
     background_color: "#ffffff",
     theme_color: themeColour(guide),
-    icons: [{ src: "assets/icon.svg", sizes: "any", type: "image/svg+xml", purpose: "any" }],
+    icons: [{ src: relative("site", path), ...icon, purpose: "any" }],
   };
   return { path: "site/manifest.webmanifest", content: `${JSON.stringify(content, null, 2)}\n` };
 }

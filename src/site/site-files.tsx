@@ -3,9 +3,10 @@ import type { OutputFile } from "../markup/output.ts";
 import { sitePaths } from "../model/addresses.ts";
 import { browserData } from "./browser-data.ts";
 import { fileHash } from "./file-hash.ts";
+import { imageFiles } from "./images.ts";
 import type { SiteInput } from "./input.ts";
 import { listings } from "./listings.tsx";
-import { ownIcon, ownStyle } from "./look.ts";
+import { iconFiles, ownStyle } from "./look.ts";
 import { manifest, OfflineList } from "./offline.ts";
 import type { Page } from "./page.ts";
 import { pagesOf } from "./pages.tsx";
@@ -35,6 +36,7 @@ export async function* siteFiles(given: SiteInput): AsyncIterable<OutputFile> {
 /** Too large to keep on a phone before anybody asks for it. */
 const onDemand = [sitePaths.asset("card.js"), sitePaths.licences];
 
+const iconAsset = "icon.svg";
 const workerAsset = "service-worker.js";
 
 /**
@@ -44,11 +46,13 @@ const workerAsset = "service-worker.js";
 function loadedFiles(pages: readonly Page[], input: SiteInput): { files: OutputFile[]; input: SiteInput } {
   const plain: OutputFile[] = [
     ...[...input.assets].flatMap(([name, content]) => {
-      if (name === workerAsset) return [];
+      if (name === workerAsset || name === iconAsset) return [];
       return { path: sitePaths.asset(name), content: assetOf(name, content, input) };
     }),
     { path: sitePaths.asset("search-index.js"), content: searchIndexScript(pages, input) },
     ...browserData(input),
+    ...imageFiles(input.pictures.images),
+    ...iconFiles(input),
   ];
   const stamped = new Map(
     plain
@@ -61,8 +65,7 @@ function loadedFiles(pages: readonly Page[], input: SiteInput): { files: OutputF
 
 /** An asset in the guide's own colours, where it has any. */
 function assetOf(name: string, content: string | Uint8Array, { library: { guide } }: SiteInput) {
-  if (name === "site.css") return `${content}\n${ownStyle(guide)}\n`;
-  return name === "icon.svg" ? ownIcon(String(content), guide) : content;
+  return name === "site.css" ? `${content}\n${ownStyle(guide)}\n` : content;
 }
 
 function* pageFiles(pages: readonly Page[], input: SiteInput, offline: OfflineList): Iterable<OutputFile> {

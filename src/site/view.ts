@@ -1,10 +1,12 @@
 import { pageWords } from "../../templates/pages/page-words.ts";
 import { floatPicture, hangPicture, rigPicture, sinkPicture } from "../../templates/pages/rig-picture.ts";
 import type { View } from "../../templates/pages/view.ts";
+import { first, known } from "../core/lists.ts";
 import { publicAddress, sitePaths, termId } from "../model/addresses.ts";
 import { type TermLink, termLinker } from "./glossary-links.ts";
+import { imageElement, imagePath } from "./images.ts";
 import type { SiteInput } from "./input.ts";
-import { themeColour } from "./look.ts";
+import { iconOf, themeColour } from "./look.ts";
 import { markdownToHast } from "./markdown.ts";
 import { relativeHref } from "./paths.ts";
 import { prosePictures } from "./pictures.ts";
@@ -14,6 +16,8 @@ import { fromHast } from "./to-hast.ts";
 export function viewOf(path: string, input: SiteInput): View {
   const { library, solved, kit, printables, liveBody, reason, told, inWater, feedPlaces, stamped } = input;
   const { siteAddress } = library.guide;
+  const logo =
+    library.guide.logo === undefined ? undefined : known(input.pictures.images, library.guide.logo);
   const say = pageWords(kit.words);
   const href = (target: string) => relativeHref(path, stamped?.get(target) ?? target);
   const linkTerms = termLinker(path === sitePaths.glossary ? [] : termsOf(input, href));
@@ -26,6 +30,8 @@ export function viewOf(path: string, input: SiteInput): View {
     href,
     keptBytes: 0,
     themeColour: themeColour(library.guide),
+    icon: iconOf(input),
+    ...(logo && { logo: { ...first(logo.web), path: imagePath(logo, first(logo.web)) } }),
     say,
     reason,
     told,
@@ -47,6 +53,7 @@ export function viewOf(path: string, input: SiteInput): View {
         tableName: (number) => say("table", { number }),
         href,
         pictures: (reference, prefix) => prosePictures(reference, input, prefix),
+        image: (reference) => imageElement(reference, known(input.pictures.images, reference.image), href),
         linkTerms,
       }).map(fromHast),
   };

@@ -50,7 +50,7 @@ export function Shell({ view, title, description, section, scripts, preview, chi
         {previewAddress && <meta property="og:image" content={previewAddress} />}
         {address && <link rel="canonical" href={address} />}
         <link rel="stylesheet" href={href(sitePaths.asset("site.css"))} />
-        <link rel="icon" type="image/svg+xml" href={href(sitePaths.asset("icon.svg"))} />
+        <link rel="icon" type={view.icon.type} href={href(view.icon.path)} />
         <link rel="manifest" href={href("site/manifest.webmanifest")} />
         {guide.siteAddress && (
           <link
@@ -70,7 +70,11 @@ export function Shell({ view, title, description, section, scripts, preview, chi
         </a>
         <header class="masthead">
           <a class="brand" href={href(sitePaths.home)} aria-current={isHome ? "page" : undefined}>
-            <span class="brand-float" aria-hidden="true" />
+            {view.logo ? (
+              <Logo view={view} logo={view.logo} />
+            ) : (
+              <span class="brand-float" aria-hidden="true" />
+            )}
             {guide.title}
           </a>
           <Menu view={view} section={section} />
@@ -81,6 +85,13 @@ export function Shell({ view, title, description, section, scripts, preview, chi
         <Foot view={view} />
       </body>
     </html>
+  );
+}
+
+/** The title stands beside it, so that it has nothing to say itself. */
+function Logo({ view, logo }: { view: View; logo: NonNullable<View["logo"]> }) {
+  return (
+    <img class="brand-logo" src={view.href(logo.path)} width={logo.widthPx} height={logo.heightPx} alt="" />
   );
 }
 

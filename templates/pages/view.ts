@@ -43,6 +43,10 @@ export interface View extends Voice {
   readonly path: string;
   /** Room that the files written so far take on a phone that keeps the guide [byte]. */
   readonly keptBytes: number;
+  /** What stands for the guide in tabs of browsers. */
+  readonly icon: { readonly path: string; readonly type: string };
+  /** The mark of the guide's makers. */
+  readonly logo?: { readonly path: string; readonly widthPx: number; readonly heightPx: number };
   /** Colour of the browser's own bar around the page. */
   readonly themeColour: string;
   /** Where a file below the output folder is found once the site is served; none where nobody knows. */

@@ -19,6 +19,8 @@ const kit = (text = "") => ({
       ...(text.split("|") as [string, string]),
     ),
 });
+const square = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 4 4"><path d="M1 1h2v2h-2z"/></svg>';
+
 /** What only shows when all is laid out, or beside a library to borrow from, has a test with the build. */
 type ReadCode = Exclude<MessageCode, "does-not-fit" | "lent-left-out" | "lent-shortened">;
 
@@ -95,6 +97,34 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
     says: [
       'content/guide.yaml: warning the fixed words of pages and cards stand in English: there are none in "de"',
       "hint: write them into words/de.yaml, by the keys of words/en.yaml; as few as you like",
+    ],
+  },
+  "image-not-usable": {
+    of: { "images/pond.svg": '<svg xmlns="http://www.w3.org/2000/svg">\n  <script>1</script>\n</svg>' },
+    says: [
+      "content/images/pond.svg:2:3 error the drawing cannot be shown: it has a <script>",
+      "hint: take it out; a drawing runs and loads nothing",
+    ],
+  },
+  "image-not-used": {
+    of: { "images/pond.svg": square },
+    says: [
+      "content/images/pond.svg: warning no text shows pond.svg",
+      "hint: show it on a line of its own, ![what it shows](../images/pond.svg), or take it out",
+    ],
+  },
+  "image-in-sentence": {
+    of: { ...lesson("The swim ![a square](../images/pond.svg) is deep."), "images/pond.svg": square },
+    says: [
+      "content/lessons/first.md:8:10 error a picture stands within a sentence",
+      "hint: put it on a line of its own, with empty lines around it: ![what it shows](../images/pond.jpg)",
+    ],
+  },
+  "no-alt-text": {
+    of: { ...lesson("![](../images/pond.svg)"), "images/pond.svg": square },
+    says: [
+      "content/lessons/first.md:8:1 error pond.svg has no words for readers who cannot see it",
+      "hint: say between the brackets what it shows, such as ![The swim below the weir](../images/pond.svg)",
     ],
   },
   "file-not-read": {

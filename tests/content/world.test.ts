@@ -10,6 +10,7 @@ function changing(edits: Readonly<Record<number, Readonly<Record<string, string 
       Object.keys(files)
         .filter((path) => files[path] !== undefined)
         .map((path) => ({ path, bytes: 3 })),
+    readBytes: async () => undefined,
     readText: async (path) => {
       const text = files[path.replace("content/", "")];
       Object.assign(files, edits[++reads]);
@@ -47,6 +48,7 @@ describe("content that is changed while it is read", () => {
     let edition = 0;
     const restless: World = {
       list: async () => [{ path: "a.md", bytes: 1 }],
+      readBytes: async () => undefined,
       readText: async () => String(edition++),
     };
     const given = await readSources(restless, ["content"]).catch((error) => error);

@@ -20,7 +20,7 @@ const leastPx = 11;
 const { value: solved } = await solveContent(disk, ["content"]);
 if (!solved) throw new Error("the guide's content has errors");
 const { library, rigs, kit } = solved;
-const source = { library, solved: new Map(rigs.map((rig) => [rig.rig.id, rig])) };
+const source = { library, solved: new Map(rigs.map((rig) => [rig.rig.id, rig])), images: new Map() };
 
 /** Size of the smallest words of a picture that is as wide as the phone's column [px]. */
 function smallestPx(svg: string): number {

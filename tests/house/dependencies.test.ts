@@ -35,8 +35,8 @@ const used = (folders: readonly string[]) => new Set(filesOf(folders).flatMap(pa
 const shipped = used(["src", "templates"]);
 const working = new Set([...used(["tests", "tools"]), ...packagesOf("vitest.config.ts")]);
 
-/** Types of the two trees that Markdown and HTML are; they come from `@types`. */
-const typesOnly = ["mdast", "hast"];
+/** Types of the trees that Markdown, HTML and XML are; they come from `@types`. */
+const typesOnly = ["mdast", "hast", "xast"];
 /** Modules that the bundler makes. */
 const madeByBundler = ["card-fonts"];
 /** Run by a script, or read by the compiler, and imported by no file. */
@@ -48,6 +48,7 @@ const tools = [
   "@types/hast",
   "@types/fontkit",
   "@types/culori",
+  "@types/xast",
 ];
 
 describe("the packages", () => {

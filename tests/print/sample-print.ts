@@ -31,7 +31,7 @@ export function sampleInput(guide: Partial<Guide> = {}, rigs: readonly SolvedRig
     handouts: {
       lessons: [],
       pages: [],
-      pictures: { library: {} as Library, solved: new Map() },
+      pictures: { library: {} as Library, solved: new Map(), images: new Map() },
       liveBody: ({ body }) => body,
     },
     kit: drawingKit,

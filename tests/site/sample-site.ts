@@ -54,6 +54,7 @@ const placeOf = () => ({ file: "sample", line: 1, column: 1 });
 export const sampleLibrary: Library = {
   lent: new Map(),
   leftOut: new Set(),
+  images: new Map(),
   guide: {
     title: "Float Fishing from the First Knot",
     publisher: "Makebelieve Junior Anglers",
@@ -195,7 +196,7 @@ export async function sampleSite(): Promise<SiteInput> {
   return {
     library: sampleLibrary,
     solved,
-    pictures: { library: sampleLibrary, solved },
+    pictures: { library: sampleLibrary, solved, images: new Map() },
     kit: drawingKit,
     assets: await siteAssets(),
     liveBody: ({ body }) => body,

@@ -14,5 +14,6 @@ export function borrowing(own: Files, library: Files): World {
       const [folder, ...rest] = path.split("/");
       return below[folder!]![rest.join("/")];
     },
+    readBytes: async () => undefined,
   };
 }

@@ -22,6 +22,7 @@ function flatItem(item: Item, xMm: number, yMm: number): Flat[] {
     case "circle":
       return [{ ...item, cxMm: item.cxMm + xMm, cyMm: item.cyMm + yMm }];
     case "text":
+    case "image":
       return [{ ...item, xMm: item.xMm + xMm, yMm: item.yMm + yMm }];
     case "path":
       return [{ ...item, steps: item.steps.map((step) => movedStep(step, xMm, yMm)) }];
@@ -77,6 +78,10 @@ function segments(path: PathItem): Segment[] {
 
 function rectOf(item: Flat): Rect {
   if (item.kind === "text") return textRect(item);
+  if (item.kind === "image") {
+    const { xMm: left, yMm: top, widthMm, heightMm } = item;
+    return { left, top, right: left + widthMm, bottom: top + heightMm };
+  }
   const half = (item.stroke?.widthMm ?? 0) / 2;
   if (item.kind === "circle") {
     const reach = item.radiusMm + half;
@@ -133,7 +138,7 @@ export function marksThroughTexts(drawing: Drawing): string[] {
 
 function runsThrough(item: Flat, rect: Rect): boolean {
   if (item.kind === "text" || (item.kind === "path" && !item.stroke)) return false;
-  if (item.kind === "circle") return meet(rectOf(item), rect);
+  if (item.kind === "circle" || item.kind === "image") return meet(rectOf(item), rect);
   const half = item.stroke!.widthMm / 2;
   const grown = {
     left: rect.left - half,
@@ -184,7 +189,7 @@ export function faintTexts(drawing: Drawing): string[] {
 /** The thinnest stroke that is drawn [mm]. */
 export function thinnestStrokeMm(drawing: Drawing): number {
   const widths = flatItems(drawing.items).flatMap((item) =>
-    item.kind !== "text" && item.stroke ? [item.stroke.widthMm] : [],
+    "stroke" in item && item.stroke ? [item.stroke.widthMm] : [],
   );
   return Math.min(...widths);
 }

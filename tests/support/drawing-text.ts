@@ -26,6 +26,8 @@ function itemLines(item: Item, indent: string): string[] {
       return [
         `${indent}circle ${figure(item.cxMm)} ${figure(item.cyMm)} r ${figure(item.radiusMm)}${paint(item)}`,
       ];
+    case "image":
+      return [`${indent}image ${figure(item.xMm)} ${figure(item.yMm)} ${item.image.id}`];
     case "path":
       return [`${indent}path ${pathData(item.steps)}${paint(item)}`];
     case "group":

@@ -143,5 +143,6 @@ export function worldOf(files: Readonly<Record<string, string>>): World {
         .map(([path, text]) => ({ path, bytes: Buffer.byteLength(text) }))
         .sort((a, b) => (a.path < b.path ? -1 : 1)),
     readText: async (path) => files[path.replace(/^content\//, "")],
+    readBytes: async (path) => Buffer.from(files[path.replace(/^content\//, "")] ?? "", "latin1"),
   };
 }

@@ -67,6 +67,10 @@ const colour = (role: keyof OwnColours, example: string) =>
 
 /** How the guide looks, where its makers want it their own. */
 const lookSchema = z.strictObject({
+  logo: z
+    .string()
+    .meta({ examples: ["logo.svg", "logo.png"] })
+    .optional(),
   colours: z
     .strictObject({ main: colour("main", "#0a4d57"), accent: colour("accent", "#a8330c") })
     .optional(),

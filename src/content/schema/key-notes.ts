@@ -181,6 +181,8 @@ const guide = {
   "rod-length": "Length of the rods that learners have.",
   edition: "Day of this edition, which stands on every card.",
   look: "What makes the pages look your own.",
+  "look.logo":
+    "Your mark, by the name of its file below images/, SVG or PNG; it stands on pages, booklet and app.",
   "look.colours":
     "Two colours, as # and six digits; each must be legible, and is made lighter for dark pages.",
   "look.colours.main": "Colour of the masthead and of links.",

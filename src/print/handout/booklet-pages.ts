@@ -61,12 +61,13 @@ function beginnings(texts: readonly TextPages[], pagesBefore: number): Map<strin
   return pages;
 }
 
-async function titleColumn(format: HandoutFormat, { guide, kit, fonts }: Press): Promise<Column> {
+async function titleColumn(format: HandoutFormat, { guide, kit, fonts, logo }: Press): Promise<Column> {
   const { words } = kit;
   const page = TitlePage({
     format,
     title: guide.title,
     publisher: guide.publisher,
+    logo,
     lines: [
       ...linesToFindUs(guide),
       words("handout.edition", { edition: guide.edition }),

@@ -41,6 +41,7 @@ const pictureShare: Readonly<Record<PictureReference["picture"], number>> = {
   "hang-plot": 0.64,
   knot: 0.48,
   scene: 0.75,
+  image: 1,
 };
 
 /** Two floats with their headings and what is said of them stand on a page. */

@@ -1,5 +1,14 @@
 import { type PDFFont, PDFHexString } from "@cantoo/pdf-lib";
-import type { CircleItem, Face, PathItem, PathStep, Stroke, TextItem } from "../../drawing/model.ts";
+import { known } from "../../core/lists.ts";
+import type {
+  CircleItem,
+  Face,
+  ImageItem,
+  PathItem,
+  PathStep,
+  Stroke,
+  TextItem,
+} from "../../drawing/model.ts";
 import { printGrey } from "../../drawing/palette.ts";
 import { type Fonts, wordsOf } from "../../layout/fonts.ts";
 import type { Matrix } from "../../layout/paper.ts";
@@ -20,6 +29,8 @@ export class ContentWriter {
   constructor(
     private readonly fonts: Fonts,
     private readonly embedded: EmbeddedFonts,
+    /** Names by which pages call the pictures, by their ids. */
+    private readonly images: ReadonlyMap<string, string>,
   ) {}
 
   /** The operators written since the last page. */
@@ -54,6 +65,13 @@ export class ContentWriter {
     if (item.stroke) this.lines.push(strokeState(item.stroke));
     const operator = item.fill ? (item.stroke ? "B" : "f") : item.stroke ? "S" : "n";
     this.lines.push(`${steps.map(step).join(" ")} ${operator}`);
+  }
+
+  /** A picture, stretched over its box. */
+  image({ xMm, yMm, widthMm, heightMm, image }: ImageItem): void {
+    // An image's own unit square has its origin at the bottom left. Source: ISO 32000-1, section 8.9.5.1.
+    const matrix = [widthMm, 0, 0, -heightMm, xMm, yMm + heightMm].map(factor);
+    this.lines.push(`q ${matrix.join(" ")} cm /${known(this.images, image.id)} Do Q`);
   }
 
   private codesOf(face: Face, word: string): string {

@@ -122,6 +122,8 @@ export function paintSide(side: PaperSide, page: PDFRef, parts: DocumentParts): 
         writer.line(item, after);
       } else if (item.kind === "group") {
         writer.moved([1, 0, 0, 1, item.xMm, item.yMm], () => paintPlain(item.items, after));
+      } else if (item.kind === "image") {
+        writer.image(item);
       } else {
         writer.shape(item);
       }

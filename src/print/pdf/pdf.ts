@@ -1,8 +1,16 @@
-import { PDFDocument, type PDFFont, PDFHexString, PDFName, PDFString } from "@cantoo/pdf-lib";
+import {
+  type PDFContext,
+  PDFDocument,
+  type PDFFont,
+  PDFHexString,
+  PDFName,
+  PDFString,
+} from "@cantoo/pdf-lib";
 import { entry } from "../../core/lists.ts";
 import type { Face, Item } from "../../drawing/model.ts";
 import { type Fonts, faces } from "../../layout/fonts.ts";
 import type { PaperSide } from "../../layout/paper.ts";
+import type { RasterImage } from "../../model/own-image.ts";
 import { ContentWriter, fontNames } from "./pdf-content.ts";
 import type { Links } from "./pdf-links.ts";
 import { type DocumentFacts, pdfDate, producer, writeOutline, xmpPacket } from "./pdf-metadata.ts";
@@ -46,7 +54,12 @@ export async function paintPdf(
 
   const tree = new StructureTree(context);
   const headings: Heading[] = [];
-  const writer = new ContentWriter(fonts, embedded);
+  const images = [...imagesOf(sides).values()].map((image, i) => ({
+    id: image.id,
+    name: `Im${i + 1}`,
+    ref: context.register(imageObject(context, image)),
+  }));
+  const writer = new ContentWriter(fonts, embedded, new Map(images.map(({ id, name }) => [id, name])));
   const pages = sides.map((side) => document.addPage([points(side.widthMm), points(side.heightMm)]));
   const parts = {
     context,
@@ -65,6 +78,7 @@ export async function paintPdf(
     if (painted.annotations.length > 0) node.set(PDFName.of("Annots"), context.obj([...painted.annotations]));
     node.set(PDFName.of("Tabs"), PDFName.of("S"));
     if (side.viewTurn !== 0) node.set(PDFName.of("Rotate"), context.obj(side.viewTurn));
+    for (const { name, ref: image } of images) node.setXObject(PDFName.of(name), image);
     for (const face of used) node.setFontDictionary(PDFName.of(fontNames[face]), embedded[face]!.ref);
   });
 
@@ -132,11 +146,41 @@ function facesOf(sides: readonly PaperSide[]): Face[] {
   return faces.filter((face) => found.has(face));
 }
 
+/** The pictures of a document, each once. */
+function imagesOf(sides: readonly PaperSide[]): ReadonlyMap<string, RasterImage> {
+  const found = new Map<string, RasterImage>();
+  const look = (items: readonly Item[]): void => {
+    for (const item of items) {
+      if (item.kind === "image") found.set(item.image.id, item.image);
+      else if (item.kind === "group") look(item.items);
+    }
+  };
+  for (const side of sides) for (const part of side.parts) look(part.items);
+  return found;
+}
+
+/** A JPEG as it is. Source: ISO 32000-1, sections 7.4.8 and 8.9.5. */
+function imageObject(context: PDFContext, { widthPx, heightPx, jpeg }: RasterImage) {
+  return context.stream(jpeg, {
+    Type: "XObject",
+    Subtype: "Image",
+    Width: widthPx,
+    Height: heightPx,
+    ColorSpace: "DeviceRGB",
+    BitsPerComponent: 8,
+    Filter: "DCTDecode",
+  });
+}
+
 /** Half a SHA-256 of all that goes in, as hexadecimal digits. */
 async function identifier(sides: readonly PaperSide[], options: PdfOptions): Promise<string> {
-  const input = new TextEncoder().encode(JSON.stringify([sides, options]));
+  const input = new TextEncoder().encode(JSON.stringify([sides, options], bytesAsText));
   const hash = new Uint8Array(await crypto.subtle.digest("SHA-256", input));
   return Array.from(hash.subarray(0, 16), (byte) => byte.toString(16).padStart(2, "0").toUpperCase()).join(
     "",
   );
 }
+
+/** Bytes as JSON can say them shortly. */
+const bytesAsText = (_: string, value: unknown) =>
+  value instanceof Uint8Array ? new TextDecoder("latin1").decode(value) : value;

@@ -17,6 +17,7 @@ import { leadRuleText } from "../lead-rule-text.ts";
 import type { TextTable } from "../tables.ts";
 import { basisSign } from "./basis-sign.ts";
 import { tables } from "./live-tables.ts";
+import { takeOwnPictures } from "./own-pictures.ts";
 import {
   type Attributes,
   depthOf,
@@ -159,7 +160,7 @@ export function withLiveFigures(
   wrong: "stays" | "goes" = "stays",
 ): { readonly value: Root; readonly messages: readonly Message[] } {
   const root = structuredClone(body);
-  const messages: Message[] = [];
+  const messages: Message[] = [...takeOwnPictures(root, path, context.library.images)];
   const gone = new Set<Nodes>();
   visit(root, (node, index, parent) => {
     if (node.type !== "textDirective" && node.type !== "leafDirective" && node.type !== "containerDirective")

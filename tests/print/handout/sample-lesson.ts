@@ -34,7 +34,11 @@ export async function handoutsOf(
   const input = {
     lessons,
     pages,
-    pictures: { library: {} as Library, solved: new Map([[sampleWaggler.rig.id, sampleWaggler]]) },
+    pictures: {
+      library: {} as Library,
+      solved: new Map([[sampleWaggler.rig.id, sampleWaggler]]),
+      images: new Map(),
+    },
     liveBody: ({ body }: { body: Root }) => body,
   };
   const laid = await layOutHandouts(input, press);

@@ -1,0 +1,115 @@
+import { imageSize } from "image-size";
+import { PNG } from "pngjs";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import Vips from "wasm-vips";
+import { readyImages } from "../../src/images/ready-images.ts";
+import type { OwnImage, ReadyImage } from "../../src/model/own-image.ts";
+
+type Library = Awaited<ReturnType<typeof Vips>>;
+
+let vips: Library;
+let photo: Uint8Array;
+let clear: Uint8Array;
+
+/** A photo that lies on its side, as telephones write it, with its maker's name in it. */
+function sidewaysPhoto(): Uint8Array {
+  const grey = vips.Image.perlin(3000, 2000, { seed: 1 }).cast("uchar");
+  const colours = grey.bandjoin([grey, grey]).copy({ interpretation: "srgb" });
+  colours.setInt("orientation", 6);
+  colours.setString("exif-ifd0-Artist", "Somebody Made-up");
+  return colours.writeToBuffer(".jpg", { Q: 90 });
+}
+
+beforeAll(async () => {
+  vips = await Vips({ dynamicLibraries: [] });
+  photo = sidewaysPhoto();
+  const data = Buffer.alloc(4 * 40 * 20);
+  data.set([200, 30, 10, 255], 4 * (40 * 10 + 20));
+  clear = PNG.sync.write({ width: 40, height: 20, data });
+});
+afterAll(() => vips.shutdown());
+
+const image = (id: string, kind: OwnImage["kind"], content: Uint8Array | string): OwnImage => ({
+  id,
+  path: `content/images/${id}`,
+  kind,
+  bytes: typeof content === "string" ? new TextEncoder().encode(content) : content,
+});
+
+async function ready(one: OwnImage, logo?: string): Promise<ReadyImage> {
+  const { value, messages } = await readyImages([one], logo);
+  expect(messages).toEqual([]);
+  return value.get(one.id)!;
+}
+
+const text = (content: string | Uint8Array) => Buffer.from(content as Uint8Array).toString("latin1");
+
+describe("a photo", () => {
+  it("is upright, in two widths for pages, and says nothing of its maker or its camera", async () => {
+    expect(text(photo)).toContain("Made-up");
+    const { web, print } = await ready(image("pond.jpg", "jpeg", photo));
+    const all = [...web.map(({ content }) => content as Uint8Array), print.jpeg];
+    expect(
+      all.map((content) => imageSize(content)).map(({ width, height, type }) => [type, width, height]),
+    ).toEqual([
+      ["jpg", 720, 1080],
+      ["jpg", 1280, 1920],
+      ["jpg", 1280, 1920],
+    ]);
+    expect(web.map(({ widthPx, heightPx }) => [widthPx, heightPx])).toEqual([
+      [720, 1080],
+      [1280, 1920],
+    ]);
+    for (const content of all) expect(text(content)).not.toMatch(/Exif|Made-up|http/);
+  });
+
+  it("gives the same bytes each time", async () => {
+    const [one, other] = [
+      await ready(image("pond.jpg", "jpeg", photo)),
+      await ready(image("pond.jpg", "jpeg", photo)),
+    ];
+    expect(Buffer.compare(one.print.jpeg, other.print.jpeg)).toBe(0);
+    expect(one.web).toEqual(other.web);
+  });
+
+  it("that is broken is told by its name", async () => {
+    const { value, messages } = await readyImages([image("pond.jpg", "jpeg", photo.slice(0, 40))]);
+    expect(value.size).toBe(0);
+    expect(messages).toMatchObject([
+      { code: "image-not-usable", place: { file: "content/images/pond.jpg" } },
+    ]);
+  });
+});
+
+describe("a picture with see-through parts", () => {
+  it("keeps them on pages, is no larger than it was, and stands on white in print", async () => {
+    const { web, print } = await ready(image("mark.png", "png", clear));
+    expect(web.map(({ ending, widthPx }) => [ending, widthPx])).toEqual([["png", 40]]);
+    const shown = PNG.sync.read(Buffer.from(web[0]!.content as Uint8Array));
+    expect([...shown.data.subarray(0, 4)][3]).toBe(0);
+    const printed = vips.Image.newFromBuffer(print.jpeg);
+    expect(printed.bands).toBe(3);
+    expect(printed.getpoint(0, 0).every((value) => value > 250)).toBe(true);
+  });
+
+  it("comes as an icon in a square, with nothing around it", async () => {
+    const { icon } = await ready(image("mark.png", "png", clear), "mark.png");
+    const square = PNG.sync.read(Buffer.from(icon!));
+    expect([square.width, square.height]).toEqual([512, 512]);
+    expect(square.data[3]).toBe(0);
+  });
+});
+
+describe("a drawing", () => {
+  it("is left with its marks alone, its words as outlines", async () => {
+    const svg =
+      '<svg xmlns="http://www.w3.org/2000/svg" width="40" height="20" onload="x()"><style>.a{fill:#123456}</style><a href="https://made-up.example"><path class="a" d="M0 0h9v9z"/></a><text y="9">Pond</text></svg>';
+    const { web, print } = await ready(image("map.svg", "svg", svg));
+    expect(web).toMatchObject([{ ending: "svg", widthPx: 1280, heightPx: 640 }]);
+    const { content } = web[0]!;
+    expect(content).toContain("#123456");
+    expect(content).not.toMatch(/onload|<a |<text|<style|made-up|class=/);
+    expect(String(content).match(/<path/g)).toHaveLength(2);
+    expect(imageSize(print.jpeg)).toMatchObject({ width: 1280, height: 640, type: "jpg" });
+  });
+});
