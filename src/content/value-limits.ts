@@ -21,7 +21,7 @@ export function checkValues(yaml: YamlSource, source: Source): readonly Message[
         messages.push(tooMuch("depth", path.length, yaml.placeOf(path.slice(0, -1))));
       return;
     }
-    if (typeof value === "string") messages.push(...checkValue(value, yaml.placeOf(path), source));
+    if (typeof value === "string") messages.push(...checkValue(value, () => yaml.placeOf(path), source));
     if (typeof value !== "object" || value === null) return;
     if (Array.isArray(value) && value.length > limits.listEntries.most) {
       messages.push(tooMuch("listEntries", value.length, yaml.placeOf(path)));
@@ -36,11 +36,12 @@ export function checkValues(yaml: YamlSource, source: Source): readonly Message[
   return messages;
 }
 
-function checkValue(value: string, place: Place, source: Source): readonly Message[] {
+/** @param placeOf is asked only where something is wrong: finding a place among all keys takes its time */
+function checkValue(value: string, placeOf: () => Place, source: Source): readonly Message[] {
   const beyond = beyondInValue(value);
-  if (beyond) return [tooMuch(beyond.limit, beyond.found, place)];
+  if (beyond) return [tooMuch(beyond.limit, beyond.found, placeOf())];
   const sign = missingSign(value);
-  return sign === undefined ? [] : [noSign(sign, place, source)];
+  return sign === undefined ? [] : [noSign(sign, placeOf(), source)];
 }
 
 /** Signs of a text that the fonts lack, each the first of its piece. */

@@ -1,10 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { z } from "zod";
-import { readContent } from "../../src/build/build.ts";
 import { rigData } from "../../src/build/data.ts";
-import { disk } from "../../src/cli/disk.ts";
-import { withWater } from "../../src/solve/in-water.ts";
-import { solveRig } from "../../src/solve/solve-rig.ts";
+import { shippedGuide } from "../support/shipped-guide.ts";
 
 const sink = z.array(
   z.strictObject({
@@ -55,13 +52,9 @@ const depthInWater = z.object({
   }),
 });
 
-const { value } = await readContent(disk, ["content"]);
 const data = (id: string) => {
-  const { rig } = value!.library.rigs.find((entry) => entry.rig.id === id)!;
-  const dry = solveRig({ ...rig, depthsMm: rig.depthsMm.slice(0, 2) });
-  const solved = dry.ok ? withWater(dry.value) : dry;
-  if (!solved.ok) throw new Error(JSON.stringify(solved.findings));
-  return JSON.parse(JSON.stringify(rigData(solved.value)));
+  const solved = shippedGuide.rigs.find(({ rig }) => rig.id === id)!;
+  return JSON.parse(JSON.stringify(rigData(solved)));
 };
 
 describe("the data of a rig in the water", () => {

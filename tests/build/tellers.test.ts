@@ -6,9 +6,8 @@ import { drawRig } from "../../src/drawing/rig/rig-drawing.ts";
 import type { SolvedRig } from "../../src/model/solved.ts";
 import { allCardFormats } from "../../src/print/cards/card-formats.ts";
 import type { SiteInput } from "../../src/site/input.ts";
-import { siteFiles } from "../../src/site/site-files.tsx";
 import { shotTable } from "../../src/words/tables.ts";
-import { realSite } from "../site/real-site.ts";
+import { realSite, realSiteFiles } from "../site/real-site.ts";
 import { cardStatements } from "../support/tellers/card-statements.ts";
 import { printedHandouts } from "../support/tellers/printed-handouts.ts";
 import { readDescription, readDrawing } from "../support/tellers/read-drawing.ts";
@@ -59,11 +58,10 @@ describe("of every rig, what its data say is told", () => {
   });
 
   test("by its page", async () => {
-    const pages = new Map<string, string>();
-    for await (const { path, content } of siteFiles(site)) pages.set(path, String(content));
+    const files = await realSiteFiles();
     const before = held;
     const told = rigs.flatMap((solved) =>
-      wrong(solved, readPage(pages.get(`site/rigs/${solved.rig.id}.html`)!)),
+      wrong(solved, readPage(String(files.get(`site/rigs/${solved.rig.id}.html`)))),
     );
     expect(told).toEqual([]);
     expect(held - before).toBeGreaterThan(700);

@@ -140,7 +140,7 @@ describe("what a schema asks for is read, all of it, and one thing wrong in it i
             : { ...(data as object), ...change };
         const holder = Array.isArray(data) ? data[number % data.length] : data;
         const needed = Object.keys(holder ?? {}).filter(
-          (key) => read(schema, withChange({ [key]: undefined })).value === undefined,
+          (key) => !schema.safeParse(withChange({ [key]: undefined })).success,
         );
         if (needed.length === 0) return;
         const { value, messages } = read(schema, withChange({ [needed[number % needed.length]!]: put }));

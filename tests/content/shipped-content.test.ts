@@ -1,20 +1,9 @@
 import type { Nodes } from "mdast";
 import { visit } from "unist-util-visit";
-import { beforeAll, describe, expect, it } from "vitest";
-import { type Solved, solveContent } from "../../src/build/build.ts";
-import { disk } from "../../src/cli/disk.ts";
-import type { Message } from "../../src/model/message.ts";
+import { describe, expect, it } from "vitest";
 import { allShot } from "../../src/model/solved.ts";
+import { shippedGuide as content, shippedMessages } from "../support/shipped-guide.ts";
 import { bands } from "./trade-bands.ts";
-
-let messages: readonly Message[];
-let content: Solved;
-
-beforeAll(async () => {
-  const staged = await solveContent(disk, ["content"]);
-  messages = staged.messages;
-  content = staged.value!;
-}, 120_000);
 
 /** Every rig at every depth that it is for, by name. */
 const everyDepth = () =>
@@ -34,7 +23,7 @@ function wordsOf(body: Nodes): string {
 const total = (figures: readonly number[]) => figures.reduce((sum, figure) => sum + figure, 0);
 
 it("is read, solved and checked without a word", () => {
-  expect(messages).toEqual([]);
+  expect(shippedMessages).toEqual([]);
 });
 
 describe("the sums of every rig at every depth", () => {

@@ -1,6 +1,4 @@
 import { expect, test } from "vitest";
-import { solveContent } from "../../src/build/build.ts";
-import { disk } from "../../src/cli/disk.ts";
 import { rigVariants } from "../../src/core/float/moved-float.ts";
 import { drawFloatChart } from "../../src/drawing/float/float-chart.ts";
 import { drawFloat } from "../../src/drawing/float/float-drawing.ts";
@@ -19,10 +17,9 @@ import {
   thinnestStrokeMm,
 } from "../support/drawing-checks.ts";
 import { inkRuns, strand } from "../support/ink-runs.ts";
+import { shippedGuide } from "../support/shipped-guide.ts";
 
-const { value: solved } = await solveContent(disk, ["content"]);
-if (!solved) throw new Error("the guide's content has errors");
-const { library, rigs, kit } = solved;
+const { library, rigs, kit } = shippedGuide;
 
 const places = [
   { name: "card", box: { widthMm: 48, heightMm: 78 }, labels: "distances", textMm: 3.175 },

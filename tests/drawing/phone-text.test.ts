@@ -1,6 +1,4 @@
 import { expect, test } from "vitest";
-import { solveContent } from "../../src/build/build.ts";
-import { disk } from "../../src/cli/disk.ts";
 import { drawPicture } from "../../src/drawing/pictures.ts";
 import { drawingToSvg } from "../../src/drawing/svg.ts";
 import { type PictureReference, scenes } from "../../src/model/pictures.ts";
@@ -11,16 +9,14 @@ import {
   rigPicture,
   sinkPicture,
 } from "../../templates/pages/rig-picture.ts";
+import { shippedGuide } from "../support/shipped-guide.ts";
 
 /** A phone 360 px wide leaves a picture this much between the margins of the page [px]. */
 const phonePx = 328;
 /** The smallest words that are read without zooming [px]. Common practice, no source. */
 const leastPx = 11;
 
-const { value: solved } = await solveContent(disk, ["content"]);
-if (!solved) throw new Error("the guide's content has errors");
-const { library, rigs, kit } = solved;
-const source = { library, solved: new Map(rigs.map((rig) => [rig.rig.id, rig])), images: new Map() };
+const { library, rigs, kit, source } = shippedGuide;
 
 /** Size of the smallest words of a picture that is as wide as the phone's column [px]. */
 function smallestPx(svg: string): number {

@@ -18,7 +18,7 @@ const otherSenses = [
 ];
 
 describe("the site of the shipped content", () => {
-  let files: Map<string, OutputFile["content"]>;
+  let files: ReadonlyMap<string, OutputFile["content"]>;
 
   beforeAll(async () => {
     files = await realSiteFiles();

@@ -1,5 +1,3 @@
-import { solveContent } from "../../src/build/build.ts";
-import { disk } from "../../src/cli/disk.ts";
 import type { OutputFile } from "../../src/markup/output.ts";
 import { fileHash } from "../../src/site/file-hash.ts";
 import type { SiteInput } from "../../src/site/input.ts";
@@ -8,12 +6,11 @@ import { reasonText } from "../../src/words/reason.ts";
 import { rigTexts } from "../../src/words/rig-texts.ts";
 import { feedText, waterText } from "../../src/words/water-text.ts";
 import { siteAssets } from "../../tools/site-assets.mjs";
+import { shippedGuide } from "../support/shipped-guide.ts";
 
 /** What the site of the shipped content is made from, with a card for every rig. */
 export async function realSite(): Promise<SiteInput> {
-  const { value, messages } = await solveContent(disk, ["content"]);
-  if (!value) throw new Error(`the content has errors: ${JSON.stringify(messages)}`);
-  const { library, source, live, kit } = value;
+  const { library, source, live, kit } = shippedGuide;
   return {
     library,
     solved: source.solved,
@@ -36,8 +33,15 @@ export async function realSite(): Promise<SiteInput> {
   };
 }
 
-/** The site of the shipped content: path → content. */
-export async function realSiteFiles(): Promise<Map<string, OutputFile["content"]>> {
+let made: Promise<ReadonlyMap<string, OutputFile["content"]>> | undefined;
+
+/** The site of the shipped content: path → content. It is made once for all the tests that share their modules. */
+export function realSiteFiles(): Promise<ReadonlyMap<string, OutputFile["content"]>> {
+  made ??= makeFiles();
+  return made;
+}
+
+async function makeFiles() {
   const input = await realSite();
   const files = new Map<string, OutputFile["content"]>();
   for await (const { path, content } of siteFiles(input)) files.set(path, content);

@@ -3,9 +3,6 @@
  * promised must come out. Over every rig that is shipped, and over a seeded set of random ones.
  */
 import { describe, expect, it } from "vitest";
-import { disk } from "../../src/cli/disk.ts";
-import { readLibrary } from "../../src/content/read-library.ts";
-import { readSources } from "../../src/content/world.ts";
 import { pullToSinkG } from "../../src/core/float/tip.ts";
 import { feelForBed } from "../../src/core/flow/feel-for-bed.ts";
 import { hangInCurrent } from "../../src/core/flow/hang.ts";
@@ -21,9 +18,9 @@ import { mayLiftMm, tooLight } from "../../src/solve/too-light.ts";
 import { valueIn } from "../core/sink/rigs.ts";
 import { heldBack } from "../support/held-back.ts";
 import { randomRiverRigs } from "../support/river-rigs.ts";
+import { shippedLibrary } from "../support/shipped-library.ts";
 
-const { rigs } = readLibrary(await readSources(disk, ["content"])).value!;
-const shipped = rigs.flatMap(({ rig }) => (rig.water === "flowing" ? [rig] : []));
+const shipped = shippedLibrary.rigs.flatMap(({ rig }) => (rig.water === "flowing" ? [rig] : []));
 const random = randomRiverRigs(shipped, { count: 16, seed: 20 });
 
 /** How many advices of each kind were followed. */

@@ -1,12 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { disk } from "../../src/cli/disk.ts";
-import { readLibrary } from "../../src/content/read-library.ts";
-import { readSources } from "../../src/content/world.ts";
 import { solveRig } from "../../src/solve/solve-rig.ts";
 import { valuesOf } from "../support/findings.ts";
+import { shippedLibrary } from "../support/shipped-library.ts";
 
-const { rigs } = readLibrary(await readSources(disk, ["content"])).value!;
-const avon = rigs
+const avon = shippedLibrary.rigs
   .map(({ rig }) => rig)
   .find(({ id, water }) => water === "flowing" && id.startsWith("avon"))!;
 

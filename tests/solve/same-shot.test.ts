@@ -1,14 +1,11 @@
 import { afterAll, describe, expect, it } from "vitest";
-import { disk } from "../../src/cli/disk.ts";
-import { readLibrary } from "../../src/content/read-library.ts";
-import { readSources } from "../../src/content/world.ts";
 import { knotClearMm } from "../../src/core/patterns/clearance.ts";
 import type { SolvedShot } from "../../src/model/solved.ts";
 import { sameShot, sisterOf } from "../../src/solve/same-shot.ts";
 import { solveRig } from "../../src/solve/solve-rig.ts";
+import { shippedLibrary } from "../support/shipped-library.ts";
 
-const library = readLibrary(await readSources(disk, ["content"])).value!;
-const solved = library.rigs.map(({ rig }) => {
+const solved = shippedLibrary.rigs.map(({ rig }) => {
   const answer = solveRig(rig);
   if (!answer.ok) throw new Error(JSON.stringify(answer.findings));
   return answer.value;

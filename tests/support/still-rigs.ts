@@ -1,15 +1,12 @@
-import { disk } from "../../src/cli/disk.ts";
-import { readLibrary } from "../../src/content/read-library.ts";
-import { readSources } from "../../src/content/world.ts";
 import { settings } from "../../src/core/depth/setting.ts";
 import type { PatternSpec } from "../../src/core/patterns/pattern.ts";
 import type { Rig } from "../../src/model/rig.ts";
 import { seededRandom, tradeMassesG, tradeTub } from "../core/loading-instances.ts";
 
-const library = readLibrary(await readSources(disk, ["content"])).value!;
+import { shippedLibrary } from "./shipped-library.ts";
 
 /** The shipped rigs for still water. */
-export const shippedStillRigs: readonly Rig[] = library.rigs
+export const shippedStillRigs: readonly Rig[] = shippedLibrary.rigs
   .map(({ rig }) => rig)
   .filter(({ water }) => water === "still");
 
@@ -30,7 +27,7 @@ export function randomStillRigs(count: number, seed: number): readonly Rig[] {
   };
   return Array.from({ length: count }, (_, i): Rig => {
     const plain = pick(shippedStillRigs);
-    const float = pick(library.floats).float;
+    const float = pick(shippedLibrary.floats).float;
     const setting = pick(settings);
     const metal = pick(["tin", "tin", "bismuth", "tungsten"] as const);
     const held = sizes.filter(() => random() < 0.6);

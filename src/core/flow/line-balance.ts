@@ -137,17 +137,18 @@ function lineUp(
     const onHookLength = fromHook < rig.hookLengthMm;
     const diameterMm = onHookLength ? rig.hookLineDiameterMm : rig.mainLineDiameterMm;
     const slope = (at: LineState) => lineSlope(at, diameterMm, towMmS, fluid);
+    const atStart = slope(state);
     const upTo = Math.min(
       longest,
-      fromHook + longestStepMm(state, slope(state)),
+      fromHook + longestStepMm(state, atStart),
       onHookLength ? rig.hookLengthMm : longest,
       hung[next]?.fromHookMm ?? longest,
     );
     let length = upTo - fromHook;
-    let reached = rungeKutta(state, length, slope);
+    let reached = rungeKutta(state, atStart, length, slope);
     if (end.kind === "depth" && reached[3] <= end.depthMm) {
       length *= (state[3] - end.depthMm) / (state[3] - reached[3]);
-      reached = rungeKutta(state, length, slope);
+      reached = rungeKutta(state, atStart, length, slope);
     }
     state = reached;
     fromHook = length < upTo - fromHook ? fromHook + length : upTo;
@@ -201,14 +202,19 @@ function lineSlope(
   return [along * downX + across * down, along * down - across * downX + lineWeight, -downX, -down];
 }
 
-function rungeKutta(state: LineState, length: number, slope: (at: LineState) => LineState): LineState {
+/** One step of the classical fourth order, whose slope at the start is known already. */
+function rungeKutta(
+  state: LineState,
+  k1: LineState,
+  length: number,
+  slope: (at: LineState) => LineState,
+): LineState {
   const ahead = (k: LineState, share: Share): LineState => [
     state[0] + share * length * k[0],
     state[1] + share * length * k[1],
     state[2] + share * length * k[2],
     state[3] + share * length * k[3],
   ];
-  const k1 = slope(state);
   const k2 = slope(ahead(k1, 0.5));
   const k3 = slope(ahead(k2, 0.5));
   const k4 = slope(ahead(k3, 1));

@@ -1,28 +1,20 @@
 import { describe, expect, it } from "vitest";
-import { disk } from "../../../src/cli/disk.ts";
-import { readLibrary } from "../../../src/content/read-library.ts";
-import { readSources } from "../../../src/content/world.ts";
 import { drawRig } from "../../../src/drawing/rig/rig-drawing.ts";
-import { withWater } from "../../../src/solve/in-water.ts";
-import { solveRig } from "../../../src/solve/solve-rig.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
 import { drawingText } from "../../support/drawing-text.ts";
+import { shippedGuide } from "../../support/shipped-guide.ts";
 
-const { rigs } = readLibrary(await readSources(disk, ["content"])).value!;
-const flowing = rigs.flatMap(({ rig }) => (rig.water === "flowing" ? [rig] : []));
+const flowing = shippedGuide.rigs.filter(({ rig }) => rig.water === "flowing");
 const { words, figures } = drawingKit;
 
-describe.each(flowing.map((rig) => [rig.id, rig] as const))("the drawing of %s", (_, rig) => {
-  const depthsMm = [rig.depthsMm[0]!];
-  const dry = solveRig({ ...rig, depthsMm });
-  const solved = dry.ok ? withWater(dry.value) : dry;
-  if (!solved.ok) throw new Error(JSON.stringify(solved.findings));
-  const [depth] = solved.value.depths;
+describe.each(flowing.map((solved) => [solved.rig.id, solved] as const))("the drawing of %s", (_, solved) => {
+  const { rig, depths } = solved;
+  const [depth] = depths;
   const share = rig.heldBackShare ?? 0;
   const hang = depth!.inWater!.flow.find(
     (one) => one.paceMs === rig.pacesMs[0] && one.heldBackShare === share,
   )!;
-  const drawing = drawRig(solved.value, depth!, { widthMm: 80, heightMm: 120 }, drawingKit, {
+  const drawing = drawRig(solved, depth!, { widthMm: 80, heightMm: 120 }, drawingKit, {
     labels: "full",
     textMm: 3.2,
   });
