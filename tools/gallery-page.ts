@@ -13,6 +13,7 @@ import { paletteCss, type Theme } from "../src/drawing/palette.ts";
 import type { Part } from "../src/drawing/parts/part.ts";
 import { parts } from "../src/drawing/parts/parts.ts";
 import { drawPatternCharts } from "../src/drawing/patterns/pattern-chart.ts";
+import { drawPicture } from "../src/drawing/pictures.ts";
 import { drawHangPlot, hangPlotRig, hangsAt } from "../src/drawing/plots/hang-plot.ts";
 import { drawSinkPlot } from "../src/drawing/plots/sink-plot.ts";
 import { drawRig } from "../src/drawing/rig/rig-drawing.ts";
@@ -34,7 +35,7 @@ const card = { widthMm: 48, heightMm: 78 };
 const page = { widthMm: 100, heightMm: 140 };
 const phoneMm = 90;
 
-function sections({ library, rigs, kit }: Solved): Section[] {
+function sections({ library, rigs, kit, source }: Solved): Section[] {
   const all = rigs.flatMap((rig) => rig.depths.map((depth) => ({ rig, depth })));
   const byDepth = [...rigs].sort((a, b) => a.depths.at(-1)!.depthMm - b.depths.at(-1)!.depthMm);
   const floats = library.floats.map(({ float }) => float);
@@ -104,6 +105,16 @@ function sections({ library, rigs, kit }: Solved): Section[] {
         ...scenes.flatMap((scene) => drawScene(scene, startRig, pictureRoom, kit)),
         ...otherHolds(rigs).flatMap((rig) => drawScene("make-up", rig, pictureRoom, kit)),
       ],
+    },
+    {
+      title: "Fish and baits",
+      theme: "page",
+      drawings: [
+        ...library.species.map(({ id }) => ({ picture: "fish", fish: id }) as const),
+        ...library.baits.map(({ bait }) => ({ picture: "bait", bait: bait.id }) as const),
+      ].flatMap((reference) =>
+        drawPicture(reference, source, pictureRoom, kit).map(({ drawing }) => drawing),
+      ),
     },
     {
       title: "Knots",

@@ -11,6 +11,7 @@ import { linkBait } from "./link/bait-link.ts";
 import { linkFloat } from "./link/float-link.ts";
 import { linkKit } from "./link/kit-link.ts";
 import { linkLines } from "./link/line-link.ts";
+import { fishLooks } from "./link/looks-link.ts";
 import { linkRig } from "./link/rig-link.ts";
 import { linkScale, linkTub } from "./link/shot-link.ts";
 import { parseNotes } from "./markdown-source.ts";
@@ -142,6 +143,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
     title: value.title,
     also: value.also,
     asks: value.asks,
+    ...(value.looks && { looks: fishLooks(value.looks) }),
     notes: parseNotes(value.notes, yaml.placeOf(["notes"])),
   }));
   const shelves = { floats, baits, hooks, knots, scale, tubs, guide };

@@ -3,6 +3,8 @@ import type { Library } from "../model/library.ts";
 import type { ReadyImage } from "../model/own-image.ts";
 import type { PictureReference } from "../model/pictures.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
+import { drawBait } from "./bait/draw-bait.ts";
+import { drawFish } from "./fish/draw-fish.ts";
 import { drawFloatChart } from "./float/float-chart.ts";
 import { drawFloat } from "./float/float-drawing.ts";
 import { stateGroups } from "./float/float-poses.ts";
@@ -120,6 +122,17 @@ const draws: { readonly [K in PictureReference["picture"]]: Draw<K> } = {
     const [frameWidth, frameHeight] = entry.frame;
     const drawings = drawKnot(entry, { widthMm, heightMm: (widthMm * frameHeight) / frameWidth }, kit);
     return paired(drawings, entry.steps).map(([drawing, { caption }]) => ({ drawing, caption }));
+  },
+  fish: ({ fish }, { library }, room, kit) => {
+    const { title, looks } = withId(library.species, fish);
+    return looks ? alone(drawFish({ title, looks }, room, kit)) : [];
+  },
+  bait: ({ bait }, { library }, room, kit) => {
+    const drawn = library.baits.find((entry) => entry.bait.id === bait);
+    if (!drawn?.looks) return [];
+    const { looks, hooks } = drawn;
+    const hook = library.hooks.find(({ size }) => size === hooks?.largest) ?? first(library.hooks);
+    return alone(drawBait({ title: drawn.bait.title, looks, hookMassG: hook.massG }, room, kit));
   },
   scene: ({ scene }, { library, solved }, room, kit) => {
     const entry = rigInScene(scene, library.rigs);

@@ -6,6 +6,8 @@ import type { LeadRule } from "../core/tackle/lead-rule.ts";
 import type { ShotScale, Tub } from "../core/tackle/shot.ts";
 import type { G, Mm } from "../core/units.ts";
 import type { Water } from "../core/water/water.ts";
+import type { BaitLooks } from "./bait-looks.ts";
+import type { FishLooks } from "./fish-looks.ts";
 import type { KnotPicture } from "./knot-picture.ts";
 import type { OwnColours } from "./look-colours.ts";
 import type { Place } from "./message.ts";
@@ -121,6 +123,8 @@ export interface BaitEntry {
   readonly bait: Bait;
   /** Sizes of hook that suit it, by their numbers: the largest hook has the lowest. */
   readonly hooks?: { readonly largest: number; readonly smallest: number };
+  /** Whether it is drawn, and how. */
+  readonly looks?: BaitLooks;
   readonly notes: Root;
 }
 
@@ -151,6 +155,8 @@ export interface Species {
   /** Other names by which rigs say that they catch it. */
   readonly also: readonly string[];
   readonly asks: string;
+  /** Whether it is drawn, and how. */
+  readonly looks?: FishLooks;
   readonly notes: Root;
 }
 

@@ -16,6 +16,8 @@ export type PictureReference =
   | { readonly picture: "pattern-chart"; readonly rigs: readonly string[]; readonly depthMm: Mm }
   | { readonly picture: "hang-plot"; readonly rig: string; readonly depthMm: Mm }
   | { readonly picture: "knot"; readonly knot: string }
+  | { readonly picture: "fish"; readonly fish: string }
+  | { readonly picture: "bait"; readonly bait: string }
   | { readonly picture: "scene"; readonly scene: Scene }
   | ImageReference;
 

@@ -1,11 +1,10 @@
+import { BaitsPage, FishPage } from "../../templates/pages/fish-and-baits.tsx";
 import { FloatsPage } from "../../templates/pages/floats.tsx";
 import { GlossaryPage } from "../../templates/pages/glossary.tsx";
 import { HomePage } from "../../templates/pages/home.tsx";
 import { LessonListPage, LessonPage } from "../../templates/pages/lessons.tsx";
 import { type PageKey, pageWords } from "../../templates/pages/page-words.ts";
 import {
-  BaitsPage,
-  FishPage,
   KnotsPage,
   PrintablesPage,
   ProsePage,

@@ -44,4 +44,6 @@ const withoutPictures = {
   drawHang: noPicture,
   drawFloat: noPicture,
   drawKnot: () => [],
+  drawFish: () => undefined,
+  drawBait: () => undefined,
 };

@@ -44,6 +44,8 @@ export function viewOf(path: string, input: SiteInput): View {
     drawFloatChart: (floats) =>
       prosePictures({ picture: "float-chart", floats }, input, "side-by-side")[0]!.svg,
     drawKnot: (knot) => prosePictures({ picture: "knot", knot }, input, knot),
+    drawFish: (fish) => prosePictures({ picture: "fish", fish }, input, fish)[0]?.svg,
+    drawBait: (bait) => prosePictures({ picture: "bait", bait }, input, bait)[0]?.svg,
     drawFloat: (float, idPrefix) => floatPicture(float, kit, idPrefix),
     markdown: (text, { level = 2, idPrefix = "" } = {}) =>
       markdownToHast(liveBody(text), {

@@ -1,8 +1,7 @@
 import { sitePaths, termId } from "../../src/model/addresses.ts";
-import type { Library, LineForFish, Prose } from "../../src/model/library.ts";
+import type { Prose } from "../../src/model/library.ts";
 import { printableKinds } from "../../src/model/printable.ts";
 import { keyOf } from "../../src/words/words.ts";
-import { kindsCaught } from "./catches.ts";
 import type { View } from "./view.ts";
 
 /** A page that is all Markdown, such as safety. */
@@ -16,107 +15,6 @@ export function ProsePage({ view, prose }: { view: View; prose: Prose }) {
       {view.markdown(prose)}
     </article>
   );
-}
-
-/** Baits with what the sums use of them. */
-export function BaitsPage({ view }: { view: View }) {
-  const { say, figures, library } = view;
-  return (
-    <>
-      <header class="page-head">
-        <h1>{say("baits.title")}</h1>
-        <p class="lead">{say("baits.lead")}</p>
-      </header>
-      {library.baits.map(({ bait, notes }) => (
-        <section aria-labelledby={bait.id}>
-          <h2 id={bait.id}>{bait.title}</h2>
-          <table class="pairs">
-            <caption class="unseen">{bait.title}</caption>
-            <tbody>
-              <tr>
-                <th scope="row">{say("table.mass")}</th>
-                <td>{figures.statedMass(bait.massG)}</td>
-              </tr>
-              <tr>
-                <th scope="row">{say("baits.fall")}</th>
-                <td>
-                  {bait.fallMs === undefined
-                    ? say("baits.not-timed")
-                    : say("baits.fall-text", { time: figures.time(1 / bait.fallMs) })}
-                </td>
-              </tr>
-              <tr>
-                <th scope="row">{say("basis.title")}</th>
-                <td>{say(`basis.${keyOf(bait.basis)}`)}</td>
-              </tr>
-            </tbody>
-          </table>
-          {view.markdown(
-            { path: `baits/${bait.id}.yaml`, body: notes },
-            { level: 3, idPrefix: `${bait.id}-` },
-          )}
-        </section>
-      ))}
-    </>
-  );
-}
-
-/** Kinds of fish and what each asks of a rig. */
-export function FishPage({ view }: { view: View }) {
-  const { say, figures, library, href } = view;
-  return (
-    <>
-      <header class="page-head">
-        <h1>{say("fish.title")}</h1>
-        <p class="lead">{say("fish.lead")}</p>
-        {library.lines && (
-          <p>
-            {say("fish.line-basis", {
-              basis: say(`basis.${keyOf(library.lines.basis)}`),
-              source: library.lines.source,
-            })}
-          </p>
-        )}
-      </header>
-      {library.species.map(({ id, title, also, asks, notes }) => {
-        const rigs = library.rigs.filter((rig) => kindsCaught(library, rig).includes(title));
-        return (
-          <section aria-labelledby={id}>
-            <h2 id={id}>{title}</h2>
-            <p>{asks}</p>
-            {lineOf(library, [title, ...also]).map(({ fish, mainLine, hookLine }) => (
-              <p>
-                {say("fish.line", {
-                  fish,
-                  main: figures.strengthBand(mainLine.leastG, mainLine.mostG),
-                  hook: figures.strengthBand(hookLine.leastG, hookLine.mostG),
-                })}
-              </p>
-            ))}
-            {view.markdown({ path: `species/${id}.yaml`, body: notes }, { level: 3, idPrefix: `${id}-` })}
-            {rigs.length > 0 && (
-              <>
-                <p>{say("fish.rigs")}</p>
-                <ul class="files">
-                  {rigs.map((rig) => (
-                    <li>
-                      <a href={href(sitePaths.rig(rig.id))}>{rig.title}</a>
-                    </li>
-                  ))}
-                </ul>
-              </>
-            )}
-          </section>
-        );
-      })}
-    </>
-  );
-}
-
-/** The line that a fish asks for, by each of its names that has one. */
-function lineOf({ lines }: Library, names: readonly string[]): readonly LineForFish[] {
-  const known = names.map((name) => name.toLowerCase());
-  return lines?.rows.filter(({ fish }) => known.includes(fish.toLowerCase())) ?? [];
 }
 
 /** What the float does, what it means, and what to do. */

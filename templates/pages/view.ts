@@ -39,6 +39,9 @@ export interface View extends Voice {
   readonly drawFloatChart: (floatIds: readonly string[]) => string;
   /** A float with its parts named, as SVG. */
   readonly drawFloat: (float: Float, idPrefix: string) => string;
+  /** A kind of fish, and a bait on its hook, as SVG; none where the guide does not say what it looks like. */
+  readonly drawFish: (fishId: string) => string | undefined;
+  readonly drawBait: (baitId: string) => string | undefined;
   /** Path of this page below the output folder. */
   readonly path: string;
   /** Room that the files written so far take on a phone that keeps the guide [byte]. */

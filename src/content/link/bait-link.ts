@@ -26,6 +26,9 @@ export function linkBait(
       ...(fall !== undefined && { fallMs: fall }),
     },
     ...(hooks && { hooks }),
+    ...(value.looks && {
+      looks: { ...value.looks, lengthMm: value.looks.length, widthMm: value.looks.width },
+    }),
     notes: parseNotes(value.notes, yaml.placeOf(["notes"])),
   };
 }

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { bases } from "../../core/basis.ts";
 import { date } from "./date-schema.ts";
+import { fishLooksSchema } from "./looks-schema.ts";
 import { share, strength } from "./quantity-schema.ts";
 
 /** A word that can be an anchor and be found in a text. */
@@ -49,6 +50,7 @@ export const speciesSchema = z.strictObject({
   title: z.string(),
   also: z.array(z.string()).default([]),
   asks: z.string(),
+  looks: fishLooksSchema.optional(),
   notes: z.string().default(""),
 });
 

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { bases } from "../../core/basis.ts";
 import { attachments } from "../../core/float/float.ts";
 import { metals } from "../../core/tackle/shot.ts";
+import { baitLooksSchema } from "./looks-schema.ts";
 import { density, mass, massOrNone, pace, quantity, smallLength, strength } from "./quantity-schema.ts";
 
 const basis = z.enum(bases);
@@ -85,6 +86,7 @@ export const baitSchema = z.strictObject({
   density: density(),
   fall: pace().optional(),
   hooks: z.tuple([hookSize, hookSize]).optional(),
+  looks: baitLooksSchema.optional(),
   basis,
   notes: z.string().default(""),
 });

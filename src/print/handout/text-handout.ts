@@ -40,6 +40,8 @@ const pictureShare: Readonly<Record<PictureReference["picture"], number>> = {
   "pattern-chart": 1,
   "hang-plot": 0.64,
   knot: 0.48,
+  fish: 0.64,
+  bait: 0.64,
   scene: 0.75,
   image: 1,
 };

@@ -7,7 +7,7 @@ import { first } from "../../core/lists.ts";
 import { clutchWaterMl, weakestAtWorstG } from "../../core/tackle/knots.ts";
 import { parseLoad } from "../../core/tackle/load-notation.ts";
 import type { BasisSign } from "../../model/basis-sign.ts";
-import type { Guide, MarkdownText } from "../../model/library.ts";
+import type { Guide, Library, MarkdownText } from "../../model/library.ts";
 import { type Message, message } from "../../model/message.ts";
 import { type PictureReference, scenes, stateGroups } from "../../model/pictures.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../../model/solved.ts";
@@ -113,6 +113,9 @@ const depthFigures: Readonly<Record<string, (depth: SolvedDepth, figures: Figure
   "shot-count": (depth) => String(allShot(depth).length),
 };
 
+const drawnFish = ({ species }: Library) => species.filter(({ looks }) => looks);
+const drawnBaits = ({ baits }: Library) => baits.flatMap(({ bait, looks }) => (looks ? [bait] : []));
+
 /** Directives on a line of their own that become pictures. */
 const pictures: Readonly<Record<string, (at: Attributes, context: LiveContext) => PictureReference>> = {
   "rig-drawing": (at, context) => {
@@ -145,6 +148,14 @@ const pictures: Readonly<Record<string, (at: Attributes, context: LiveContext) =
     return { picture: "hang-plot", rig: rig.id, depthMm: depthOf(at, context).depthMm };
   },
   knot: (at, { library }) => ({ picture: "knot", knot: named(library.knots, at("knot"), "knot").id }),
+  fish: (at, { library }) => ({
+    picture: "fish",
+    fish: named(drawnFish(library), at("fish"), "fish that is drawn").id,
+  }),
+  bait: (at, { library }) => ({
+    picture: "bait",
+    bait: named(drawnBaits(library), at("bait"), "bait that is drawn").id,
+  }),
   scene: (at) => ({ picture: "scene", scene: oneOf(scenes, at("scene"), "scene") }),
 };
 

@@ -1,0 +1,241 @@
+import { paired } from "../../core/lists.ts";
+import type { BaitLooks, BaitPlace, BaitShape } from "../../model/bait-looks.ts";
+import { bold, circle, type Point, point, polygon, polyline, thin } from "../items.ts";
+import type { Item } from "../model.ts";
+import { smooth, smoothRing } from "../smooth.ts";
+
+/** A bait as marks, and where on it each place is that a label can point at. */
+interface BaitFigure {
+  readonly items: readonly Item[];
+  readonly places: Readonly<Record<Exclude<BaitPlace, "hook">, Point>>;
+}
+
+/** A bait at the bend of a hook: its length, its width, how many. */
+interface BaitAt extends Pick<BaitLooks, "lengthMm" | "widthMm" | "count"> {
+  readonly bend: Point;
+}
+
+/** A closed outline through points. */
+const blob = (points: readonly Point[]) => polygon(smoothRing(points), "paper", bold);
+
+/** Points of a body that hangs from a place, `half` its half width at each share of its length, turned and bent. */
+function hanging(top: Point, lengthMm: number, degrees: number, half: readonly number[]) {
+  const angle = (degrees * Math.PI) / 180;
+  const at = (along: number, across: number) => {
+    const bent = angle + 0.5 * Math.sin(along * 2) * Math.sign(degrees || 1);
+    return point(
+      top.xMm + along * lengthMm * Math.sin(bent) + across * Math.cos(bent),
+      top.yMm + along * lengthMm * Math.cos(bent) - across * Math.sin(bent),
+    );
+  };
+  const shares = half.map((_, i) => i / (half.length - 1));
+  const side = (sign: 1 | -1) => half.map((h, i) => at(shares[i] ?? 0, sign * h));
+  return { at, outline: [...side(1), ...side(-1).reverse()] };
+}
+
+/** A soft body with rings: blunt where the hook goes through, pointed at the other end. */
+function grub({ bend, lengthMm, widthMm, count }: BaitAt): BaitFigure {
+  const w = widthMm / 2;
+  const turns = count > 1 ? [34, -12] : [28];
+  const bodies = turns.slice(0, count).map((degrees) => {
+    const top = point(bend.xMm, bend.yMm - w * 0.8);
+    const { at, outline } = hanging(top, lengthMm, degrees, [
+      w * 0.72,
+      w,
+      w * 0.98,
+      w * 0.86,
+      w * 0.66,
+      w * 0.4,
+      w * 0.12,
+    ]);
+    const rings = [0.2, 0.36, 0.52, 0.68, 0.82].map((share) => {
+      const reach = w * (1.02 - 0.75 * share * share);
+      return polyline([at(share, reach * 0.9), at(share + 0.03, 0), at(share, -reach * 0.9)], thin);
+    });
+    return { items: [blob(outline), ...rings], top: at(0.02, 0), middle: at(0.5, 0), end: at(0.99, 0) };
+  });
+  const [front] = bodies;
+  const none = point(bend.xMm, bend.yMm);
+  return {
+    items: bodies.flatMap(({ items }) => items),
+    places: { top: front?.top ?? none, middle: front?.middle ?? none, end: front?.end ?? none },
+  };
+}
+
+/** How much longer than thick a worm is that is on the hook whole, and what of its length it hangs down as it winds. */
+const wholeRatio = 10;
+const wound = 0.62;
+const straight = 0.9;
+
+/** Length of the hanging bait from the hook down [mm]. */
+export function hangsDownMm({ shape, lengthMm, widthMm }: BaitLooks): number {
+  if (shape !== "worm") return lengthMm;
+  return lengthMm * (lengthMm / widthMm >= wholeRatio ? wound : straight);
+}
+
+/** A long body that winds down from the hook; one that is whole has its saddle. */
+function worm({ bend, lengthMm, widthMm }: BaitAt): BaitFigure {
+  const w = widthMm / 2;
+  const whole = lengthMm / widthMm >= wholeRatio;
+  const turns = whole ? 3 : 1;
+  const sway = widthMm * (whole ? 2.6 : 0.9);
+  const spine = (share: number) =>
+    point(
+      bend.xMm + sway * Math.sin(share * turns * Math.PI * 1.15 + 0.15),
+      bend.yMm - w + share * lengthMm * (whole ? wound : straight),
+    );
+  const steps = whole ? 48 : 12;
+  const half = (share: number) => w * Math.min(1, 0.35 + 5 * share, 0.2 + 4 * (1 - share));
+  const side = (sign: 1 | -1) =>
+    Array.from({ length: steps + 1 }, (_, i) => {
+      const share = i / steps;
+      const [a, b] = [spine(Math.max(0, share - 0.01)), spine(Math.min(1, share + 0.01))];
+      const run = Math.hypot(b.xMm - a.xMm, b.yMm - a.yMm);
+      const at = spine(share);
+      const across = (sign * half(share)) / run;
+      return point(at.xMm + across * (b.yMm - a.yMm), at.yMm - across * (b.xMm - a.xMm));
+    });
+  const [right, left] = [side(1), side(-1)];
+  const bands = paired(right, left).flatMap(([a, b], i) =>
+    i % 2 === 0 && i > 0 && i < steps ? [polyline([a, b], thin)] : [],
+  );
+  const saddle = [...right.slice(14, 19), ...left.slice(14, 19).reverse()];
+  return {
+    items: [
+      polygon([...right, ...[...left].reverse()], "paper", bold),
+      ...bands,
+      ...(whole ? [polygon(saddle, "soft", thin)] : []),
+    ],
+    places: { top: spine(0.04), middle: spine(whole ? 16 / steps : 0.5), end: spine(0.97) },
+  };
+}
+
+/** A body that is even from end to end, rounded, along the shank: a caster, with the rings of its shell. */
+function shell({ bend, lengthMm, widthMm }: BaitAt): BaitFigure {
+  const w = widthMm / 2;
+  const foot = point(bend.xMm + w * 0.4, bend.yMm + w * 0.5);
+  const at = (along: number, across: number) =>
+    point(foot.xMm + across + along * lengthMm * 0.12, foot.yMm - along * lengthMm);
+  const half = [0.25, 0.75, 0.98, 1, 0.92, 0.7, 0.25].map((share) => share * w);
+  const shares = half.map((_, i) => i / (half.length - 1));
+  const side = (sign: 1 | -1) => half.map((h, i) => at(shares[i] ?? 0, sign * h));
+  const rings = [0.16, 0.3, 0.44, 0.58, 0.72, 0.86].map((share) =>
+    polyline([at(share, -w * 0.85), at(share - 0.03, 0), at(share, w * 0.85)], thin),
+  );
+  return {
+    items: [blob([...side(1), ...side(-1).reverse()]), ...rings],
+    places: { top: at(0.97, 0), middle: at(0.5, w * 0.6), end: at(0.04, 0) },
+  };
+}
+
+/** A round body about the bend; `rough` lets its edge wander, in steps that are the same each time. */
+function round({ bend, lengthMm, widthMm }: BaitAt, rough: readonly number[]): BaitFigure {
+  const centre = point(bend.xMm, bend.yMm - lengthMm * 0.28);
+  const at = (turn: number, share: number) =>
+    point(
+      centre.xMm + Math.sin(turn) * (widthMm / 2) * share,
+      centre.yMm - Math.cos(turn) * (lengthMm / 2) * share,
+    );
+  const edge = rough.map((share, i) => at((2 * Math.PI * i) / rough.length, share));
+  return {
+    items: [blob(edge)],
+    places: { top: at(0.4, 0.95), middle: at(1.2, 0.6), end: at(2.7, 0.95) },
+  };
+}
+
+/** A box seen from above one corner. */
+function cube({ bend, lengthMm }: BaitAt): BaitFigure {
+  const s = lengthMm;
+  const [x, y] = [bend.xMm - s / 2, bend.yMm - s * 0.8];
+  const lean = s * 0.32;
+  const corner = (dx: number, dy: number) => point(x + dx, y + dy);
+  const front = [corner(0, 0), corner(s, 0), corner(s, s), corner(0, s)];
+  const top = [corner(0, 0), corner(lean, -lean), corner(s + lean, -lean), corner(s, 0)];
+  const side = [corner(s, 0), corner(s + lean, -lean), corner(s + lean, s - lean), corner(s, s)];
+  return {
+    items: [front, top, side].map((face) => polygon(face, "paper", bold)),
+    places: {
+      top: corner(s * 0.8, -lean * 0.5),
+      middle: corner(s + lean * 0.5, s * 0.4),
+      end: corner(s * 0.8, s),
+    },
+  };
+}
+
+/** A short cylinder, lying across the bend. */
+function pellet({ bend, lengthMm, widthMm }: BaitAt): BaitFigure {
+  const [half, high] = [lengthMm / 2, widthMm / 2];
+  const middle = point(bend.xMm, bend.yMm - high * 0.6);
+  const at = (dx: number, dy: number) => point(middle.xMm + dx * half, middle.yMm + dy * high);
+  const end = (sign: 1 | -1) => [at(sign, -1), at(sign * 1.28, 0), at(sign, 1)];
+  return {
+    items: [
+      polygon([...smooth(end(1)), ...smooth(end(-1)).reverse()], "paper", bold),
+      polyline(smooth([at(1, -1), at(0.72, 0), at(1, 1)]), thin),
+    ],
+    places: { top: at(0.7, -1), middle: at(0.86, 0), end: at(0.5, 1) },
+  };
+}
+
+/** A kernel: wide and dented above, narrow and tough below, where the hook goes through. */
+function grain(bait: BaitAt): BaitFigure {
+  const { bend, lengthMm, widthMm } = bait;
+  const at = (across: number, along: number) =>
+    point(bend.xMm + (across * widthMm) / 2, bend.yMm - widthMm * 0.1 + along * lengthMm * 0.72);
+  const edge = [
+    at(-0.3, -0.28),
+    at(0.3, -0.28),
+    at(0.75, 0.1),
+    at(1, 0.62),
+    at(0.72, 1),
+    at(0, 0.9),
+    at(-0.72, 1),
+    at(-1, 0.62),
+    at(-0.75, 0.1),
+  ];
+  return {
+    items: [
+      blob(edge),
+      polyline(smooth([at(-0.2, 0), at(-0.3, 0.35), at(0, 0.55), at(0.3, 0.35), at(0.2, 0)]), thin),
+    ],
+    places: { top: at(0.4, -0.2), middle: at(0.9, 0.5), end: at(0.6, 0.96) },
+  };
+}
+
+/** A flat disc with the crumb of bread. */
+function disc(bait: BaitAt): BaitFigure {
+  const figure = round(bait, [1, 1, 1, 1, 1, 1, 1, 1, 1, 1]);
+  return { ...figure, items: [...figure.items, ...crumb(bait, 7)] };
+}
+
+/** Small holes in bread, the same each time. */
+function crumb({ bend, lengthMm, widthMm }: BaitAt, count: number): Item[] {
+  return Array.from({ length: count }, (_, i) => {
+    const turn = i * 2.4;
+    const share = 0.28 + 0.5 * ((i * 0.618) % 1);
+    const at = point(
+      bend.xMm + Math.sin(turn) * (widthMm / 2) * share,
+      bend.yMm - lengthMm * 0.28 - Math.cos(turn) * (lengthMm / 2) * share,
+    );
+    return circle(at, 0.35 + 0.35 * ((i * 0.37) % 1), { stroke: thin });
+  });
+}
+
+const fluffy = [1, 0.8, 1.05, 0.78, 1, 0.84, 1.06, 0.8, 1.02, 0.78, 1.04, 0.82, 0.98, 0.8];
+const moulded = [0.8, 0.95, 1, 1.02, 1.05, 1.02, 1, 0.95];
+
+/** Every shape; one without its line here does not compile. */
+export const baitShapes: Readonly<Record<BaitShape, (bait: BaitAt) => BaitFigure>> = {
+  grub,
+  shell,
+  worm,
+  grain,
+  pellet,
+  cube,
+  disc,
+  flake: (bait) => {
+    const figure = round(bait, fluffy);
+    return { ...figure, items: [...figure.items, ...crumb(bait, 6)] };
+  },
+  lump: (bait) => round(bait, moulded),
+};

@@ -1,0 +1,126 @@
+import type { BaitLooks } from "../../model/bait-looks.ts";
+import { type Point, point, polyline, text, thin } from "../items.ts";
+import type { DrawingKit } from "../kit.ts";
+import { labelColumn, leaderMm } from "../labels/label-column.ts";
+import type { Drawing, Item } from "../model.ts";
+import { hookEye } from "../parts/hook.ts";
+import { parts } from "../parts/parts.ts";
+import { strandStrokes } from "../strands.ts";
+import { baitShapes, hangsDownMm } from "./bait-shapes.ts";
+
+/** A bait that is drawn on a hook. */
+interface DrawnBait {
+  readonly title: string;
+  readonly looks: BaitLooks;
+  /** Mass of the hook that it is drawn on [g]. */
+  readonly hookMassG: number;
+}
+
+/** Times true size that a bait is drawn at, largest first: the largest at which it is no longer than this. */
+const scales = [2, 1, 0.5] as const;
+const longestMm = 34;
+const pictureShare = 0.5;
+const marginMm = 1.5;
+
+/** Height of a hook from its mass [mm]: a wire as much thicker as it is longer, from memory of hooks 8 to 22. */
+function hookHeightMm(massG: number): number {
+  return 14.5 * (massG / 0.1) ** 0.42;
+}
+
+/**
+ * A bait on its hook with how it is known and hooked, and a bar of 10 mm to the same scale.
+ *
+ * @throws RangeError where the labels find no room
+ */
+export function drawBait(
+  { title, looks, hookMassG }: DrawnBait,
+  { widthMm, textMm }: { readonly widthMm: number; readonly textMm: number },
+  { measure, words, figures }: DrawingKit,
+): Drawing {
+  const scale = scales.find((one) => hangsDownMm(looks) * one <= longestMm) ?? 0.25;
+  const heightMm = hookHeightMm(hookMassG) * scale;
+  const lineMm = 5;
+  const bend = point(
+    (widthMm * pictureShare) / 2,
+    marginMm + lineMm + Math.max(heightMm, looks.lengthMm * scale * 0.6),
+  );
+  const { items, places } = baitShapes[looks.shape]({
+    bend,
+    lengthMm: looks.lengthMm * scale,
+    widthMm: looks.widthMm * scale,
+    count: looks.count,
+  });
+  const eye = hookEye({ bend, heightMm });
+  const footMm = Math.max(bend.yMm, lowestMm(items)) + 6;
+  const at = { ...places, hook: point(bend.xMm + 0.5 * heightMm, bend.yMm - 0.45 * heightMm) };
+  const labels = looks.tell
+    .map(({ at: place, say }) => ({ at: at[place], runs: [{ text: say }] }))
+    .sort((a, b) => a.at.yMm - b.at.yMm);
+  const column = labelColumn(
+    labels,
+    {
+      leftMm: widthMm * pictureShare + leaderMm,
+      rightMm: widthMm - 0.5,
+      topMm: 0.5,
+      bottomMm: footMm + 2,
+      textMm,
+    },
+    measure,
+  );
+  if (!column) throw new RangeError(`no room for the labels of ${title}`);
+  return {
+    widthMm,
+    heightMm: footMm + 2,
+    title,
+    description: words("drawing.bait.description", {
+      length: figures.diameter(looks.lengthMm),
+      tell: looks.tell.map(({ say }) => say).join("; "),
+    }),
+    items: [
+      polyline([point(bend.xMm, 0.3), eye], strandStrokes["hook length"]),
+      ...parts.hook.draw({ bend, heightMm }),
+      ...items,
+      ...pointOver(looks.shape, { bend, heightMm }),
+      ...scaleBar(footMm, 10 * scale, textMm, figures.diameter(10)),
+      ...column,
+    ],
+  };
+}
+
+/** A bar that is as long as its words say, to the scale of the picture. */
+function scaleBar(yMm: number, lengthMm: number, textMm: number, say: string): Item[] {
+  const rightMm = marginMm + lengthMm;
+  const tick = (xMm: number) => polyline([point(xMm, yMm - 1), point(xMm, yMm + 1)], thin);
+  return [
+    polyline([point(marginMm, yMm), point(rightMm, yMm)], thin),
+    tick(marginMm),
+    tick(rightMm),
+    text(point(rightMm + 1.5, yMm + 0.35 * textMm), say, textMm, { ink: "soft" }),
+  ];
+}
+
+/** The hook's point, which stands free of the bait whatever that hides of the rest. */
+function pointOver(shape: BaitLooks["shape"], { bend, heightMm }: { bend: Point; heightMm: number }) {
+  const x = bend.xMm + 0.55 * heightMm;
+  const y = bend.yMm - 0.2;
+  if (shape === "grub" || shape === "worm") return [];
+  return [
+    polyline([point(x, y - 0.3 * heightMm), point(x - 0.04 * heightMm, y - 0.6 * heightMm)], {
+      ink: "accent",
+      widthMm: 0.5,
+      cap: "round",
+    }),
+  ];
+}
+
+function lowestMm(items: readonly Item[]): number {
+  return Math.max(
+    ...items.flatMap((item) =>
+      item.kind === "path"
+        ? item.steps.flatMap((step) => (step[0] === "Z" ? [] : [step[step.length - 1] as number]))
+        : item.kind === "circle"
+          ? [item.cyMm + item.radiusMm]
+          : [],
+    ),
+  );
+}

@@ -1,0 +1,137 @@
+import type { FishLooks, FishPlace } from "../../model/fish-looks.ts";
+import { bold, circle, type Point, point, polygon, polyline, thin } from "../items.ts";
+import type { Ink, Item } from "../model.ts";
+import { smooth } from "../smooth.ts";
+import { type Fin, pairedFin, tailFin, uprightFin } from "./fish-fins.ts";
+import { type Body, bodyOf, heightAt } from "./fish-outline.ts";
+import { markedSides } from "./fish-sides.ts";
+
+/** Room that the whole fish takes [mm]. */
+interface FishFrame {
+  readonly nose: Point;
+  readonly lengthMm: number;
+}
+
+/** A fish as marks, and where on it each place is that a label can point at. */
+interface FishFigure {
+  readonly items: readonly Item[];
+  readonly places: Readonly<Record<FishPlace, Point>>;
+  readonly topMm: number;
+  readonly bottomMm: number;
+}
+
+/** A fish from the side, nose to the left, from the proportions of its kind. */
+export function fishFigure(looks: FishLooks, { nose, lengthMm }: FishFrame): FishFigure {
+  const bodyMm = lengthMm / (1 + looks.tail.lengthShare);
+  const to = ({ xMm, yMm }: Point) => point(nose.xMm + xMm * bodyMm, nose.yMm - yMm * bodyMm);
+  const body = bodyOf(looks);
+  const fins = finsOf(looks, body);
+  const eye = point(
+    looks.headShare * 0.36,
+    body.mouthHeight * 0.35 + heightAt(body.back, looks.headShare * 0.36) * 0.42,
+  );
+  const eyeMm = Math.max(0.8, bodyMm * 0.022);
+  const painted = (fin: Fin, ink: Ink) => [
+    polygon(fin.outline.map(to), ink, thin),
+    ...fin.rays.map(([a, b]) =>
+      polyline([to(a), to(b)], { ink: ink === "paper" ? "soft" : "paper", widthMm: 0.35 }),
+    ),
+  ];
+  const red: Ink = looks.redFins ? "accent" : "paper";
+  const outline = [...smooth(body.back), ...smooth(body.belly).reverse()].map(to);
+  const items: Item[] = [
+    ...fins.back.flatMap((fin) => painted(fin, "paper")),
+    ...painted(fins.vent, red),
+    ...painted(fins.tail, "paper"),
+    ...painted(fins.belly, red),
+    polygon(outline, "paper"),
+    polyline(smooth(body.back).map(to), bold),
+    polyline(smooth(body.belly).map(to), bold),
+    ...markedSides(looks, body, to),
+    ...headMarks(looks, body, to),
+    ...painted(fins.chest, red),
+    circle(to(eye), eyeMm, { fill: "paper", stroke: thin }),
+    circle(to(eye), eyeMm * 0.5, { fill: "ink" }),
+  ];
+  const all = [
+    ...outline,
+    ...[...fins.back, fins.vent, fins.tail, fins.belly].flatMap((f) => f.outline.map(to)),
+  ];
+  return {
+    items,
+    places: placesOf(looks, body, fins, eye, to),
+    topMm: Math.min(...all.map(({ yMm }) => yMm)),
+    bottomMm: Math.max(...all.map(({ yMm }) => yMm), nose.yMm - (body.mouthHeight - 0.09) * bodyMm),
+  };
+}
+
+interface Fins {
+  readonly back: readonly Fin[];
+  readonly vent: Fin;
+  readonly belly: Fin;
+  readonly chest: Fin;
+  readonly tail: Fin;
+}
+
+function finsOf(looks: FishLooks, body: Body): Fins {
+  return {
+    back: looks.backFins.map((fin) => uprightFin(body, fin, "back")),
+    vent: uprightFin(body, looks.ventFin, "belly"),
+    belly: pairedFin(body, looks.bellyFinShare, 0.13, 0.03),
+    chest: pairedFin(body, looks.headShare + 0.01, 0.13, 0.34),
+    tail: tailFin(looks),
+  };
+}
+
+/** Gill cover, mouth and barbels. */
+function headMarks(looks: FishLooks, body: Body, to: (at: Point) => Point): Item[] {
+  const { headShare, barbels, wideMouth } = looks;
+  const gill = [0.8, 0.45, 0.05, -0.4, -0.78].map((height) => {
+    const bow = headShare + 0.02 * (1 - height * height) * 1.6 - 0.02;
+    return point(bow, heightAt(height > 0 ? body.back : body.belly, headShare) * Math.abs(height));
+  });
+  const corner = wideMouth ? 0.34 : 0.2;
+  const droop = { up: -0.03, ahead: -0.012, under: -0.014 }[looks.mouth];
+  const mouth = [point(0, body.mouthHeight), point(corner * headShare, body.mouthHeight + droop)];
+  const beard = Array.from({ length: barbels }, (_, i) => {
+    const x = 0.012 + 0.045 * i;
+    const y = heightAt(body.belly, x + 0.01);
+    return [point(x + 0.008, y), point(x + 0.004, y - 0.035), point(x + 0.024, y - 0.062 - 0.012 * i)];
+  });
+  return [
+    polyline(smooth(gill).map(to), thin),
+    polyline(mouth.map(to), thin),
+    ...beard.map((barbel) => polyline(smooth(barbel).map(to), { ink: "ink", widthMm: 0.5, cap: "round" })),
+  ];
+}
+
+function placesOf(
+  looks: FishLooks,
+  body: Body,
+  fins: Fins,
+  eye: Point,
+  to: (at: Point) => Point,
+): FishFigure["places"] {
+  const middle = (fin: Fin) => {
+    const [root, tip] = fin.rays[1] ?? [point(0, 0), point(0, 0)];
+    return point((root.xMm + tip.xMm) / 2, (root.yMm + tip.yMm) / 2);
+  };
+  const longest = looks.backFins.reduce(
+    (best, fin, i) => (fin.heightShare > (looks.backFins[best]?.heightShare ?? 0) ? i : best),
+    0,
+  );
+  const backFin = fins.back[longest];
+  const flank = (share: number, height: number) =>
+    point(share, heightAt(height > 0 ? body.back : body.belly, share) * Math.abs(height));
+  return {
+    mouth: to(point(0.015, body.mouthHeight - 0.004)),
+    eye: to(eye),
+    back: to(flank(looks.deepestShare * 0.9, 0.97)),
+    "back fin": to(backFin ? middle(backFin) : flank(0.5, 0.9)),
+    tail: to(point(1 + looks.tail.lengthShare * 0.5, looks.tailRootShare * 0.55)),
+    side: to(flank(looks.headShare + 0.14, 0.3)),
+    scales: to(flank(0.62, -0.35)),
+    "belly fin": to(middle(fins.belly)),
+    "vent fin": to(middle(fins.vent)),
+  };
+}

@@ -1,0 +1,60 @@
+import { entry, paired } from "../../core/lists.ts";
+import { type Point, point, polyline, thinSoft } from "../items.ts";
+import type { Item, MeasureText } from "../model.ts";
+import { type LabelText, layLabel, paintLabel } from "./label-text.ts";
+
+/** A label over or under a picture, and the place that its leader runs to. */
+interface RowLabel {
+  readonly say: string;
+  readonly at: Point;
+}
+
+/** Labels side by side, each with its share of the width, in the order of the places they name. */
+interface LabelRow {
+  readonly heightMm: number;
+  /** The labels with their leaders, the row's top at a height; the leaders leave it above or below. */
+  paint(topMm: number, leaders: "down" | "up"): Item[];
+}
+
+const gapMm = 3;
+const marginMm = 0.5;
+
+/**
+ * A row of labels as wide as the picture. Leaders never cross, as labels and places have one order.
+ *
+ * @throws RangeError where a word is wider than its share of the width
+ */
+export function labelRow(
+  labels: readonly RowLabel[],
+  widthMm: number,
+  textMm: number,
+  measure: MeasureText,
+): LabelRow {
+  const inOrder = [...labels].sort((a, b) => a.at.xMm - b.at.xMm);
+  const roomMm = (widthMm - 2 * marginMm - gapMm * (inOrder.length - 1)) / Math.max(1, inOrder.length);
+  const laid = inOrder.map(({ say }) => layLabel([{ text: say }], roomMm, textMm, measure));
+  const wide = laid.findIndex((label) => label.widthMm > roomMm);
+  if (wide >= 0) throw new RangeError(`no room for "${entry(inOrder, wide).say}" in ${roomMm} mm`);
+  const heightMm = Math.max(0, ...laid.map((label) => label.heightMm));
+  const middles = paired(inOrder, laid).map(([{ at }, label], i) =>
+    middleOf(label, at.xMm, marginMm + i * (roomMm + gapMm), roomMm),
+  );
+  return {
+    heightMm,
+    paint: (topMm, leaders) =>
+      paired(paired(inOrder, laid), middles).flatMap(([[{ at }, label], middle]) => {
+        const yMm = leaders === "down" ? topMm + heightMm - label.heightMm / 2 : topMm + label.heightMm / 2;
+        const edge = leaders === "down" ? topMm + heightMm + 0.4 : topMm - 0.4;
+        return [
+          polyline([point(middle, edge), at], thinSoft),
+          ...paintLabel(label, middle, yMm, measure, "middle"),
+        ];
+      }),
+  };
+}
+
+/** The label's middle: over its place if it can be, within its share of the width. */
+function middleOf({ widthMm }: LabelText, wantedMm: number, leftMm: number, roomMm: number): number {
+  const half = widthMm / 2;
+  return Math.min(Math.max(wantedMm, leftMm + half), leftMm + roomMm - half);
+}
