@@ -1,5 +1,6 @@
 import { movedPart } from "../core/depth/setting.ts";
 import { lengthMm, tipDiameterMm } from "../core/float/float.ts";
+import type { LockGroups } from "../core/loading/loading.ts";
 import { ballDiameterMm, metalDensityKgM3, metals, pullShare } from "../core/tackle/shot.ts";
 import type { OutputFile } from "../markup/output.ts";
 import type { Guide, ScaleEntry } from "../model/library.ts";
@@ -93,10 +94,7 @@ function depthData(depth: SolvedDepth, rig: Rig) {
     tipAsSetMm: rounded(depth.tipAsSetMm, 3),
     tipUncertaintyMm: rounded(depth.tipUncertaintyMm, 3),
     lockShare: rounded(depth.lockShare, 4),
-    lock: {
-      aboveEye: depth.lock.above.map(({ size }) => size),
-      belowEye: depth.lock.below.map(({ size }) => size),
-    },
+    lock: lockData(depth.lock),
     ...(depth.guidedFlow && {
       guidedFlow: {
         paceMs: rounded(depth.guidedFlow.paceMs),
@@ -129,7 +127,7 @@ function depthData(depth: SolvedDepth, rig: Rig) {
     plumbing: {
       plummetNeededG: rounded(depth.plumbing.plummetNeededG, 3),
       plummet: depth.plumbing.plummet ?? null,
-      keptOnFloat: depth.plumbing.kept.map(({ size }) => size),
+      keptOnFloat: lockData(depth.plumbing.kept),
       tooDeep: depth.plumbing.tooDeep,
       steps: depth.plumbing.steps.map(({ settingMm, sign, moveMm }) => ({
         settingCm: cm(settingMm),
@@ -148,6 +146,11 @@ function depthData(depth: SolvedDepth, rig: Rig) {
     findings: depth.findings,
   };
 }
+
+const lockData = ({ above, below }: LockGroups) => ({
+  aboveEye: above.map(({ size }) => size),
+  belowEye: below.map(({ size }) => size),
+});
 
 /** Every scale with the diameters that its masses make in each metal. */
 function shotData(scales: readonly ScaleEntry[], guide: Guide) {

@@ -7,7 +7,6 @@ import type { ShotEffect, TipState } from "../core/float/shot-effects.ts";
 import type { LockGroups } from "../core/loading/loading.ts";
 import type { PlacedShot } from "../core/patterns/pattern.ts";
 import type { LineChain } from "../core/tackle/knots.ts";
-import type { Shot } from "../core/tackle/shot.ts";
 import type { G, Mm, Ms, Share } from "../core/units.ts";
 import type { GuideRow } from "./guide-row.ts";
 import type { InWater } from "./in-water.ts";
@@ -82,8 +81,8 @@ export interface GuidedFlow {
 export interface Plumbing {
   /** From the first guess, halving. */
   readonly steps: readonly PlumbingStep[];
-  /** Lock shot that stay on the float for it; the rest, and those of the line, are off. */
-  readonly kept: readonly Shot[];
+  /** Lock shot that stay on the float for it, each on its side; the rest, and those of the line, are off. */
+  readonly kept: LockGroups;
   /** What the float does when it is set much too deep. */
   readonly tooDeep: "lies flat" | "stands too high";
   /** Lightest plummet that sinks the float with those alone [g]. */

@@ -6,8 +6,7 @@ import {
   plumbingSteps,
 } from "../core/depth/plumbing.ts";
 import { type Answer, answer } from "../core/finding.ts";
-import { totalPullG } from "../core/loading/loading.ts";
-import type { Shot } from "../core/tackle/shot.ts";
+import { type LockGroups, lockShotOf, totalPullG } from "../core/loading/loading.ts";
 import type { Mm } from "../core/units.ts";
 import type { Rig } from "../model/rig.ts";
 import type { Plumbing } from "../model/solved.ts";
@@ -19,15 +18,10 @@ const plummetMetal = "zinc";
 const farTooDeepMm = 1000;
 
 /** Finding the depth of a rig with a plummet. */
-export function solvePlumbing(
-  rig: Rig,
-  depthMm: Mm,
-  markMm: Mm,
-  lockShot: readonly Shot[],
-): Answer<Plumbing> {
+export function solvePlumbing(rig: Rig, depthMm: Mm, markMm: Mm, lock: LockGroups): Answer<Plumbing> {
   const { float, conditions, plummets } = rig;
-  const kept = keptForPlumbing(lockShot);
-  const keptPullG = totalPullG(kept, conditions);
+  const kept = keptForPlumbing(lock);
+  const keptPullG = totalPullG(lockShotOf(kept), conditions);
   const plumbed: PlumbedFloat = { float, water: conditions, markMm, keptPullG };
   const steps = plumbingSteps(plumbed, depthMm);
   if (!steps.ok) return steps;

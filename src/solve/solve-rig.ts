@@ -7,7 +7,7 @@ import { checkCocking } from "../core/float/cocking.ts";
 import { floatMassG, lengthMm } from "../core/float/float.ts";
 import { checkFloat } from "../core/float/float-check.ts";
 import { loadForTipG, tipShowingMm } from "../core/float/tip.ts";
-import { heaviestFirst, totalPullG } from "../core/loading/loading.ts";
+import { lockShotOf, totalPullG } from "../core/loading/loading.ts";
 import { lineChain } from "../core/tackle/knots.ts";
 import { checkLead } from "../core/tackle/lead-rule.ts";
 import { metalDensityKgM3, pullShare } from "../core/tackle/shot.ts";
@@ -76,8 +76,7 @@ function solveDepth(rig: Rig, depthMm: Mm, pullOfFloatG: G, pullOfBaitG: G): Ans
   if (noRoom.length > 0) return { ok: false, findings: noRoom };
   const placed = rigShot(rig, depthMm, nominalMm, pullOfFloatG - pullOfBaitG);
   if (!placed.ok) return placed;
-  const { below, above } = placed.value.lock;
-  const pullOfShotG = totalPullG([...placed.value.lineShot, ...below, ...above], conditions);
+  const pullOfShotG = totalPullG([...placed.value.lineShot, ...lockShotOf(placed.value.lock)], conditions);
   const hangingG = pullOfShotG + pullOfBaitG;
   const showingMm = tipShowingMm(float, hangingG, conditions) ?? 0;
   const draughtMm = lengthMm(float) - showingMm;
@@ -85,14 +84,14 @@ function solveDepth(rig: Rig, depthMm: Mm, pullOfFloatG: G, pullOfBaitG: G): Ans
   const floatToHookMm = hookDepthMm - draughtMm;
   const lineShot = solvedShot(placed.value.lineShot, rig);
   const lock = lockAtFloat(placed.value.lock, floatToHookMm, rig);
-  const lockShot = heaviestFirst([...lock.below, ...lock.above]);
+  const lockShot = lockShotOf(lock);
   const shot = [...lineShot, ...lockShot];
   const lockPullG = totalPullG(lockShot, conditions);
   const guide = guideOfDepth(rig, { depthMm, draughtMm, floatToHookMm, lineShot, lockShot }, pullOfBaitG);
   if (!guide.ok) return guide;
   const set = guide.value.steps.find(({ overdepthMm }) => overdepthMm === rig.overdepthMm)!;
   const tip = solveTip(rig, hangingG, wantedMm, set, shot);
-  const plumbing = solvePlumbing(rig, depthMm, wantedMm, lockShot);
+  const plumbing = solvePlumbing(rig, depthMm, wantedMm, lock);
   if (!plumbing.ok) return plumbing;
   const massG = shot.reduce((sum, one) => sum + one.massG, 0);
   const findings = [

@@ -47,9 +47,9 @@ export function rigTexts(kit: TableKit): RigTexts {
 function plumbingText({ plummet, plummetNeededG, kept, steps }: Plumbing, kit: TableKit): PlumbingText {
   const { words, figures } = kit;
   const left =
-    kept.length === 0
+    kept.below.length === 0
       ? words("told.plumbing.bare")
-      : words("told.plumbing.kept", { shot: figures.shot(kept) });
+      : words("told.plumbing.kept", { lock: figures.lock(kept) });
   return {
     plummet: plummet
       ? words("told.plumbing.plummet", {

@@ -143,7 +143,7 @@ function steps({ say, figures }: View, { rig, depths }: SolvedRig): string[] {
       ? [say("make.hook", { knot: hookKnot, size: rig.hook.size, length: figures.gap(rig.hookLengthMm) })]
       : []),
     say("make.join"),
-    ...(locks ? [say("make.hold", { kept: figures.shot(shallowest.plumbing.kept) })] : []),
+    ...(locks ? [say("make.hold", { kept: figures.lock(shallowest.plumbing.kept) })] : []),
     say(`make.plumb.${keyOf(movedPart(rig.float))}`),
     ...(locks ? [say("make.lock", { lock: figures.lock(shallowest.lock) })] : []),
     ...(shallowest.lineShot.length > 0 ? [say("make.line-shot")] : []),

@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { rigData } from "../../src/build/data.ts";
 import { allTexts } from "../../src/checks/texts.ts";
 import { sheetText } from "../../src/cli/sheet-text.ts";
+import { variantsOf } from "../../src/core/float/moved-float.ts";
 import { drawRig } from "../../src/drawing/rig/rig-drawing.ts";
 import type { SolvedRig } from "../../src/model/solved.ts";
 import { allCardFormats } from "../../src/print/cards/card-formats.ts";
@@ -45,11 +46,13 @@ describe("of every rig, what its data say is told", () => {
       solved.depths.flatMap((depth) =>
         rooms.flatMap(({ widthMm, heightMm, labels, textMm }) => {
           const box = { widthMm, heightMm };
-          const drawing = drawRig(solved, depth, box, site.kit, { labels, textMm });
-          return wrong(solved, [
-            ...readDrawing(drawing, "drawing"),
-            ...readDescription(drawing.description, "words for the drawing"),
-          ]);
+          return variantsOf(depth, solved.rig.water).flatMap((variant) => {
+            const drawing = drawRig(solved, depth, box, site.kit, { labels, textMm, variant });
+            return wrong(solved, [
+              ...(variant === "set" ? readDrawing(drawing, "drawing") : []),
+              ...readDescription(drawing.description, `words for the drawing, ${variant}`),
+            ]);
+          });
         }),
       ),
     );

@@ -9,6 +9,8 @@ export interface TreeNode {
   readonly text: string;
   /** The words of all that is below it, in reading order. */
   readonly words: string;
+  /** Where the words below it begin, at the least [pt]; none where it has none. */
+  readonly left?: number;
 }
 
 export interface ReadPage {
@@ -58,7 +60,7 @@ type Page = Awaited<ReturnType<Awaited<ReturnType<typeof getDocument>["promise"]
 
 async function readPage(page: Page): Promise<ReadPage> {
   const { items } = await page.getTextContent({ includeMarkedContent: true });
-  const textById = new Map<string, string>();
+  const textById = new Map<string, Marked>();
   const open: string[] = [];
   const sizes = new Set<number>();
   let text = "";
@@ -67,8 +69,11 @@ async function readPage(page: Page): Promise<ReadPage> {
       const words = item.str + (item.hasEOL ? "\n" : "");
       text += words;
       const id = open[open.length - 1];
-      if (id) textById.set(id, (textById.get(id) ?? "") + words);
-      const [a, b] = item.transform as number[];
+      const [a, b, , , x] = item.transform as number[];
+      if (id) {
+        const before = textById.get(id);
+        textById.set(id, { text: (before?.text ?? "") + words, left: Math.min(before?.left ?? x!, x!) });
+      }
       if (item.str.trim() !== "") sizes.add(Math.round(Math.hypot(a!, b!) * 100) / 100);
     } else if (item.type === "endMarkedContent") {
       open.pop();
@@ -93,6 +98,12 @@ async function readPage(page: Page): Promise<ReadPage> {
   };
 }
 
+/** The words of a piece of marked content, and where they begin. */
+interface Marked {
+  readonly text: string;
+  readonly left: number;
+}
+
 interface RawNode {
   readonly role?: string;
   readonly alt?: string;
@@ -101,13 +112,14 @@ interface RawNode {
   readonly children?: readonly RawNode[];
 }
 
-function node(raw: RawNode | null, textById: ReadonlyMap<string, string>): TreeNode | null {
+function node(raw: RawNode | null, textById: ReadonlyMap<string, Marked>): TreeNode | null {
   if (raw === null) return null;
-  const below = (raw.children ?? []).map((c) =>
+  const below = (raw.children ?? []).map((c): { text?: string; left?: number; child?: TreeNode } =>
     c.role === undefined
-      ? { text: c.type === "content" ? (textById.get(c.id ?? "") ?? "") : "" }
+      ? { text: "", ...(c.type === "content" && textById.get(c.id ?? "")) }
       : { child: node(c, textById)! },
   );
+  const lefts = below.flatMap(({ left, child }) => left ?? child?.left ?? []);
   const children = below.flatMap(({ child }) => child ?? []);
   return {
     role: raw.role ?? "",
@@ -115,6 +127,7 @@ function node(raw: RawNode | null, textById: ReadonlyMap<string, string>): TreeN
     children,
     text: plain(below.map(({ text = "" }) => text).join("")),
     words: plain(below.map(({ text, child }) => text ?? ` ${child!.words} `).join("")),
+    ...(lefts.length > 0 && { left: Math.min(...lefts) }),
   };
 }
 

@@ -12,7 +12,13 @@ import { solveRig } from "../../src/solve/solve-rig.ts";
 const library = readLibrary(await readSources(disk, ["content"])).value!;
 
 /** Our own bound: half the step and twice the pieces of line move no reported time by as much, the sister's included. */
-const convergedWithin = 0.021;
+const convergedWithin = 0.02;
+/**
+ * Times that hang on a jerk, as a bulk stops and draws its hook length straight, are no better than this at any fineness:
+ * of the whip's bulk in 1 m of water the fourth scatters over 0.05 s, with steps and pieces from a third to all of the
+ * usual. Times are told to the second.
+ */
+const jerkWithinS = 0.03;
 
 describe.each(library.rigs.map(({ rig }) => [rig.id, rig] as const))("%s", (_, rig) => {
   const solved = solveRig(rig);
@@ -40,8 +46,8 @@ describe.each(library.rigs.map(({ rig }) => [rig.id, rig] as const))("%s", (_, r
         };
         const finer = times({ pieceShare: 0.5, stepShare: 0.5 });
         times().forEach((time, i) => {
-          expect(Math.abs(time / finer[i]! - 1), `${depth.depthMm} mm, time ${i + 1}`).toBeLessThan(
-            convergedWithin,
+          expect(Math.abs(time - finer[i]!), `${depth.depthMm} mm, time ${i + 1}`).toBeLessThan(
+            Math.max(jerkWithinS, convergedWithin * finer[i]!),
           );
         });
       }

@@ -17,6 +17,9 @@ const tipWithinMm = 0.5;
 const held = new Map<string, number>();
 const count = (kind: string) => held.set(kind, (held.get(kind) ?? 0) + 1);
 
+/** Shot that stay on the float for plumbing. */
+const keptOn = ({ plumbing: { kept } }: Pick<SolvedDepth, "plumbing">) => [...kept.above, ...kept.below];
+
 const pullOf = ({ conditions }: Rig, shots: readonly Shot[]) =>
   shots.reduce((sum, { massG, metal }) => sum + pullG(massG, metal, conditions), 0);
 
@@ -78,7 +81,7 @@ function followGuide(solved: SolvedRig, depth: SolvedDepth, what: string) {
 
 /** The plummet that is named takes the float under with what is kept on it, no lighter one in the box does. */
 function followPlummet({ rig }: SolvedRig, { plumbing, depthMm }: SolvedDepth, what: string) {
-  const keptG = pullOf(rig, plumbing.kept);
+  const keptG = pullOf(rig, keptOn({ plumbing }));
   const under = (massG: number, metal: Shot["metal"]) => {
     const plummet = { fromHookMm: 0, pullG: pullG(massG, metal, rig.conditions) };
     const hanging = floatAtRest(rig.float, rig.conditions, keptG, [plummet], 100, depthMm + 10_000);
@@ -103,7 +106,7 @@ function followPlumbing(solved: SolvedRig, depth: SolvedDepth, what: string) {
   const { float, conditions } = rig;
   const markMm = rig.tipWantedMm ?? float.tipShowingMm;
   const draughtMm = float.profile.at(-1)!.atMm - markMm;
-  const keptG = pullOf(rig, depth.plumbing.kept);
+  const keptG = pullOf(rig, keptOn(depth));
   const plummet = { fromHookMm: 0, pullG: 100 };
   let settingMm = depth.plumbing.steps[0]!.settingMm;
   for (const step of depth.plumbing.steps) {
@@ -225,7 +228,7 @@ function expectLock({ rig }: SolvedRig, depth: SolvedDepth, what: string) {
   count("lock in two groups");
 }
 
-/** What the rig is made up from: no more shot than are in the tub, the lock that was asked for, and so few kept for plumbing. */
+/** What the rig is made up from: no more shot than are in the tub, the lock asked for, and of that so few for plumbing. */
 function expectMakeUp({ rig }: SolvedRig, depth: SolvedDepth, what: string) {
   const all = allShot(depth);
   for (const { size, metal, count: had } of rig.tub) {
@@ -238,10 +241,12 @@ function expectMakeUp({ rig }: SolvedRig, depth: SolvedDepth, what: string) {
   // The one shot of a lift rig pulls what it pulls.
   if (rig.pattern.kind !== "lift")
     expect(linePullG, what).toBeLessThanOrEqual((1 - rig.lockShareMin) * forShotG + 1e-6);
-  const lightest = depth.lockShot.map((one) => pullOf(rig, [one])).sort((a, b) => a - b);
-  const twoG = lightest.slice(0, 2).reduce((sum, one) => sum + one, 0);
-  expect(depth.plumbing.kept.length, what).toBe(Math.min(2, depth.lockShot.length));
-  expect(pullOf(rig, depth.plumbing.kept), what).toBeCloseTo(twoG, 9);
+  // On each side stays the lightest that the finished lock has there: none is taken off to go on the other side.
+  for (const side of ["above", "below"] as const) {
+    const masses = depth.lock[side].map(({ massG }) => massG);
+    const kept = depth.plumbing.kept[side].map(({ massG }) => massG);
+    expect(kept, what).toEqual(masses.length > 0 ? [Math.min(...masses)] : []);
+  }
   count("make-up of a lock");
 }
 

@@ -1,3 +1,4 @@
+import { keptForPlumbing } from "../../src/core/depth/plumbing.ts";
 import { feedForSession } from "../../src/core/feed/feed.ts";
 import type { Float } from "../../src/core/float/float.ts";
 import type { PatternSpec, PlacedShot } from "../../src/core/patterns/pattern.ts";
@@ -148,6 +149,10 @@ function sampleDepth(
   const pull = shot.reduce((sum, s) => sum + s.pullG, 0);
   const lockShot = shot.filter((s) => s.role === "lock");
   const lowest = shot[0]!;
+  const lock = {
+    below: lockShot.filter((_, at) => at % 2 === 0),
+    above: lockShot.filter((_, at) => at % 2 === 1),
+  };
   const depthGuide: readonly GuideStep[] = [
     {
       overdepthMm: 0,
@@ -177,10 +182,7 @@ function sampleDepth(
     floatToHookMm: depthMm + rig.overdepthMm - draughtMm,
     lineShot: shot.filter((s) => s.role !== "lock"),
     lockShot,
-    lock: {
-      below: lockShot.filter((_, at) => at % 2 === 0),
-      above: lockShot.filter((_, at) => at % 2 === 1),
-    },
+    lock,
     tipSetBy: "shot",
     massG: shot.reduce((sum, s) => sum + s.massG, 0),
     pullG: pull,
@@ -192,7 +194,7 @@ function sampleDepth(
     depthGuide,
     guideRows: guideRows(depthGuide),
     shotEffects: [],
-    plumbing: { steps: [], kept: lockShot.slice(-2), tooDeep: "lies flat", plummetNeededG: 0 },
+    plumbing: { steps: [], kept: keptForPlumbing(lock), tooDeep: "lies flat", plummetNeededG: 0 },
     tipStates: [
       { load: "too little", changeG: -0.1, tipShowingMm: tipShowingMm + 25 },
       { load: "right", changeG: 0, tipShowingMm },

@@ -53,7 +53,11 @@ describe("what is said of a rig in several places", () => {
 
   it("names the shot that stay on for plumbing, or says that none do", () => {
     const { plumbing } = sampleWaggler.depths[0]!;
-    expect(plain(told.plumbing(plumbing).plummet)).toContain("only 2 × No 4 stay on");
-    expect(told.plumbing({ ...plumbing, kept: [] }).plummet).toContain("All the shot are off");
+    expect(plain(told.plumbing(plumbing).plummet)).toContain(
+      "only this much stays on for it, close to the float's eye: No 4 above, No 4 below.",
+    );
+    expect(told.plumbing({ ...plumbing, kept: { below: [], above: [] } }).plummet).toContain(
+      "All the shot are off",
+    );
   });
 });

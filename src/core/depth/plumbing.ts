@@ -2,6 +2,7 @@ import { type Answer, answer, noAnswer, warning } from "../finding.ts";
 import { cocks } from "../float/cocking.ts";
 import type { Float } from "../float/float.ts";
 import { loadForTipG, pullToSinkG, tipShowingMm } from "../float/tip.ts";
+import type { LockGroups } from "../loading/loading.ts";
 import { type Metal, metalDensityKgM3, pullShare, type Shot } from "../tackle/shot.ts";
 import type { G, Mm } from "../units.ts";
 import type { Water } from "../water/water.ts";
@@ -97,12 +98,14 @@ export function plumbingSteps(
 
 /**
  * Lock shot that stay on the float for plumbing, one on either side of its eye, so that it keeps its place on the line:
- * the two lightest, as the less stays on the plainer a float shows that it is set too deep.
+ * the lightest of each group, as the less stays on the plainer a float shows that it is set too deep, and none has to
+ * go to the other side when the rest of the lock is put on.
  *
  * @returns none for a float that rubbers or a stop knot hold
  */
-export function keptForPlumbing<S extends Shot>(lockShot: readonly S[]): readonly S[] {
-  return lockShot.toSorted((a, b) => a.massG - b.massG).slice(0, 2);
+export function keptForPlumbing<S extends Shot>({ below, above }: LockGroups<S>): LockGroups<S> {
+  const lightest = (group: readonly S[]) => group.toSorted((a, b) => a.massG - b.massG).slice(0, 1);
+  return { below: lightest(below), above: lightest(above) };
 }
 
 /**

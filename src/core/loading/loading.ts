@@ -42,6 +42,11 @@ export interface LockGroups<S extends Shot = Shot> {
   readonly above: readonly S[];
 }
 
+/** Every shot of a lock, heaviest first. */
+export function lockShotOf<S extends Shot>({ below, above }: LockGroups<S>): readonly S[] {
+  return heaviestFirst([...below, ...above]);
+}
+
 /** A mix of shot from a tub. */
 export interface Mix {
   /** Heaviest first. */

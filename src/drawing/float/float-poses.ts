@@ -2,7 +2,7 @@ import { movedPart } from "../../core/depth/setting.ts";
 import { cocks } from "../../core/float/cocking.ts";
 import { moveFloat } from "../../core/float/moved-float.ts";
 import { liftMm, tipShowingMm } from "../../core/float/tip.ts";
-import { totalPullG } from "../../core/loading/loading.ts";
+import { lockShotOf, totalPullG } from "../../core/loading/loading.ts";
 import type { StateGroup } from "../../model/pictures.ts";
 import type { Rig } from "../../model/rig.ts";
 import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
@@ -130,7 +130,7 @@ const poses = {
     if (plumbing.tooDeep === "lies flat") {
       return { ...slack, tipMm: rig.float.tipShowingMm, leanDegrees: flatDegrees };
     }
-    const keptPullG = totalPullG(plumbing.kept, rig.conditions);
+    const keptPullG = totalPullG(lockShotOf(plumbing.kept), rig.conditions);
     const tipMm = tipShowingMm(rig.float, keptPullG, rig.conditions);
     return { ...slack, tipMm, leanDegrees: 0, caption: "high" };
   },

@@ -55,7 +55,7 @@ export function drawFloatState(
     widthMm,
     heightMm: headTop + head.heightMm + caption.heightMm + 1,
     title,
-    description: words(key, pose.values),
+    description: `${title}. ${words(key, pose.values)}`,
     items: [
       ...panel(solved, depth, pose, widthMm, textMm, kit),
       ...paintLabel(head, marginMm, headTop + head.heightMm / 2, measure),
@@ -90,7 +90,7 @@ export function drawFloatStates(
     widthMm: box.widthMm,
     heightMm: top - gapMm,
     title: kit.words("drawing.state.sheet", { rig: solved.rig.title }),
-    description: panels.map((one) => `${one.title}. ${one.description}`).join(" "),
+    description: panels.map(({ description }) => description).join(" "),
     items,
   };
 }

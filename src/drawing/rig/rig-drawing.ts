@@ -47,7 +47,7 @@ export function drawRig(
       return {
         ...box,
         title: rigTitle(rig, depth, variant, kit),
-        description: rigDescription(rig, depth, kit),
+        description: rigDescription(rig, depth, kit, depth.floatToHookMm - solvedDepth.floatToHookMm),
         items,
       };
     labels = fewerLabels(labels, rig.rig.hookLengthMm, kit);

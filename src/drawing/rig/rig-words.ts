@@ -2,6 +2,7 @@ import { movedPart } from "../../core/depth/setting.ts";
 import type { RigVariant } from "../../core/float/moved-float.ts";
 import { first, last } from "../../core/lists.ts";
 import { groupShot, type ShotGroup } from "../../core/tackle/shot-groups.ts";
+import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
 import type { DrawingKit } from "../kit.ts";
@@ -20,8 +21,17 @@ export function rigTitle(
   });
 }
 
-/** The rig told from the hook up, from the same figures as the drawing. */
-export function rigDescription(solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit): string {
+/**
+ * The rig told from the hook up, from the same figures as the drawing.
+ *
+ * @param movedMm how far up the line the drawing has its float, or stop knot, from where it is set
+ */
+export function rigDescription(
+  solved: SolvedRig,
+  depth: SolvedDepth,
+  kit: DrawingKit,
+  movedMm: Mm = 0,
+): string {
   const { rig } = solved;
   const { words, figures } = kit;
   const { floatToHookMm } = depth;
@@ -42,7 +52,17 @@ export function rigDescription(solved: SolvedRig, depth: SolvedDepth, kit: Drawi
       : words(`drawing.rig.spoken-held.${keyOf(movedPart(rig.float))}`);
   const said = words("drawing.rig.description", {
     rig: rig.title,
-    depth: figures.shortDepth(depth.depthMm),
+    depth: [
+      words("drawing.rig.spoken-depth", { depth: figures.shortDepth(depth.depthMm) }),
+      ...(movedMm === 0
+        ? []
+        : [
+            words(`drawing.rig.spoken-moved-${movedMm > 0 ? "up" : "down"}`, {
+              moved: words(`told.moved.${keyOf(movedPart(rig.float))}`),
+              gap: figures.shortGap(Math.abs(movedMm)),
+            }),
+          ]),
+    ].join(" "),
     line: [...told.map((one) => one.words), spokenAt(floatToHookMm, float, kit)].join("; "),
     tip: words("drawing.rig.spoken-tip", { tip: figures.tip(depth.tipShowingMm) }),
     hook: hookPlace(overdepthMm, kit),

@@ -25,7 +25,7 @@ export function holdOf({ float }: Rig): Hold {
 
 /**
  * The order to put a rig together: whatever slides on the line goes on before the loop is tied, rubbers and stop knot
- * before the float, and the shot only when the depth is found: till then two small shot hold a float that shot lock,
+ * before the float, and the shot only when the depth is found: till then the lightest of each side hold a float that shot lock,
  * so that the plummet can sink it and too deep a setting shows.
  */
 export function makeUpSteps({ rig, depths }: SolvedRig): readonly MakeUpStep[] {
@@ -61,7 +61,7 @@ export function makeUpCaption(solved: SolvedRig, step: MakeUpStep, kit: DrawingK
   const key = byHold(step) ? (`${step}.${holdOf(rig)}` as const) : step;
   return words(`drawing.scenes.make-up.do.${key}`, {
     length: figures.shortGap(rig.hookLengthMm),
-    kept: figures.shot(depth.plumbing.kept),
+    kept: figures.lock(depth.plumbing.kept),
     lock: figures.lock(depth.lock),
     shot: figures.shotPlaces(depth.lineShot),
   });

@@ -90,11 +90,11 @@ describe("plumbing", () => {
 const lock = (massG: number): Shot => ({ size: `${massG} g`, massG, metal: "lead" });
 
 describe("the shot that stay on for plumbing", () => {
-  it("are the two lightest of the lock", () => {
-    const kept = keptForPlumbing([lock(0.8), lock(0.4), lock(0.4), lock(0.1), lock(0.06)]);
-    expect(kept).toEqual([lock(0.06), lock(0.1)]);
-    expect(keptForPlumbing([lock(0.8)])).toEqual([lock(0.8)]);
-    expect(keptForPlumbing([])).toEqual([]);
+  it("are the lightest of each side of the lock, so that none changes sides when the rest goes on", () => {
+    const kept = keptForPlumbing({ below: [lock(0.8)], above: [lock(0.4), lock(0.1), lock(0.06)] });
+    expect(kept).toEqual({ below: [lock(0.8)], above: [lock(0.06)] });
+    expect(keptForPlumbing({ below: [lock(0.8)], above: [] })).toEqual({ below: [lock(0.8)], above: [] });
+    expect(keptForPlumbing({ below: [], above: [] })).toEqual({ below: [], above: [] });
   });
 });
 

@@ -140,7 +140,7 @@ describe("making up a rig", () => {
     expect(steps).not.toContain("lock");
   });
 
-  it("holds a float with two small shot till the depth is found, locks it then, and gives it no rubbers", () => {
+  it("holds a float with a shot on each side till the depth is found, locks it then, and gives it no rubbers", () => {
     const steps = makeUpSteps(sampleWaggler);
     inOrder(steps, "float", "hold");
     inOrder(steps, "hold", "plummet");
@@ -182,7 +182,7 @@ describe("making up a rig", () => {
       ["float"],
       ["loop"],
       ["hook length"],
-      ["two small shot"],
+      ["first lock shot"],
       ["plummet"],
       ["lock shot"],
       ["shot"],

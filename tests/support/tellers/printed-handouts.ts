@@ -1,16 +1,18 @@
+import { rigInScene } from "../../../src/drawing/scenes/draw-scene.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
 import type { Prose } from "../../../src/model/library.ts";
 import { handoutFiles, layOutHandouts } from "../../../src/print/handout/handout-files.ts";
 import type { SiteInput } from "../../../src/site/input.ts";
 import { readPdf } from "../../print/read-pdf.ts";
-import { readHandout } from "./read-handout.ts";
+import { leafedThrough } from "./leaf-through.ts";
+import { readHandout, type ToldRigs } from "./read-handout.ts";
 import type { Statement } from "./statement.ts";
 
 const fonts = nodeFonts();
 
 /**
  * What the handouts of some lessons and pages, and the booklet of them, say of rigs once they are printed. Sheets that are
- * laid out to fold have the booklet's pages in another order and are left out.
+ * laid out to fold are read when they are leafed through.
  */
 export async function* printedHandouts(
   site: SiteInput,
@@ -35,12 +37,18 @@ export async function* printedHandouts(
     }),
   };
   const inOrder = [...input.lessons.toSorted((a, b) => a.order - b.order), ...input.pages];
-  const rigByTitle = new Map([...site.solved.values()].map(({ rig }) => [rig.title, rig.id]));
+  const { rigs: entries, kits } = site.library;
+  const rigs: ToldRigs = {
+    byTitle: new Map([...site.solved.values()].map(({ rig }) => [rig.title, rig.id])),
+    made: rigInScene("make-up", entries)!.rig.id,
+    ofKit: (kit) => kits.find(({ id }) => id === kit)!.rigIds,
+  };
   for await (const { path, content } of handoutFiles(await layOutHandouts(input, press), press)) {
-    if (path.endsWith("to-fold.pdf")) continue;
-    const texts = path.endsWith("booklet.pdf")
+    const pdf = await readPdf(content as Uint8Array);
+    const isFolded = path.endsWith("to-fold.pdf");
+    const texts = /booklet(?:-to-fold)?\.pdf$/.test(path)
       ? inOrder
       : inOrder.filter(({ id }) => new RegExp(`/(?:page-)?${id}-a\\d\\.pdf$`).test(path));
-    yield { path, told: readHandout(await readPdf(content as Uint8Array), texts, rigByTitle, path) };
+    yield { path, told: readHandout(isFolded ? leafedThrough(pdf) : pdf, texts, rigs, path) };
   }
 }

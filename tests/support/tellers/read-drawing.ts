@@ -54,10 +54,27 @@ export function readDrawing(drawing: Drawing, teller: string): Statement[] {
   return [...told, { teller, depthCm, of: "shot drawn", count: shot.length }];
 }
 
+/** What moving the float changes, in one statement; the data have a rig as it is set. */
+function movedAgainstSet(statements: readonly Statement[], moves: string, overBedCm: number): Statement[] {
+  const rest: Statement[] = [];
+  let [cm, tipMm] = [Number.NaN, Number.NaN];
+  for (const one of statements) {
+    if (one.of === "setting") cm = one.cm;
+    else if (one.of === "tip") tipMm = one.mm;
+    else rest.push(one);
+  }
+  const movedCm = readCm(moves) * (moves.endsWith(" up the line") ? 1 : -1);
+  const { teller, depthCm } = statements[0]!;
+  return [...rest, { teller, depthCm: depthCm!, of: "moved", cm, movedCm, overBedCm, tipMm }];
+}
+
 /** What is said of a drawing to those who do not see it. */
 export function readDescription(description: string, teller: string): Statement[] {
   const told = plain(description);
-  const [, depth, line, rest] = /for water (.*?) deep\. From the hook up: (.*?)\. (.*)$/.exec(told)!;
+  const [, depth, moves, line, rest] =
+    /for water (.*?) deep\. (?:The [\w ]+ is moved (.*?), so that .*?\. )?From the hook up: (.*?)\. (.*)$/.exec(
+      told,
+    )!;
   const depthCm = readCm(depth!);
   const statements: Statement[] = [];
   const groups: ToldGroup[] = [];
@@ -84,5 +101,6 @@ export function readDescription(description: string, teller: string): Statement[
   const [, off] = /The hook hangs (\d+) cm off the bed/.exec(rest!) ?? [];
   const [, share] = /held back (\d+) %/.exec(rest!) ?? [];
   const hook = { cm: Number(over ?? -Number(off ?? 0)), heldBackShare: Number(share ?? 0) / 100 };
-  return [...statements, { teller, depthCm, of: "hook over bed", ...hook }];
+  if (moves === undefined) return [...statements, { teller, depthCm, of: "hook over bed", ...hook }];
+  return movedAgainstSet(statements, moves, hook.cm);
 }

@@ -3,20 +3,30 @@ import { visit } from "unist-util-visit";
 import type { Prose } from "../../../src/model/library.ts";
 import { nodesOf, type ReadPdf } from "../../print/read-pdf.ts";
 import { readDescription } from "./read-drawing.ts";
+import { type Cell, readKits, readMetals } from "./read-kit.ts";
 import { figure } from "./read-lesson.ts";
+import { readMakeUp, readStates } from "./read-states.ts";
 import { readGuideRow, readShotTable, readWhipTable } from "./read-tables.ts";
 import { plain, readCm } from "./read-words.ts";
 import type { Statement } from "./statement.ts";
 
 type Told = readonly [rig: string, Statement];
 
-/** A directive of a text that names a rig, and maybe one of its depths. */
+/** The rigs that a text can be about. */
+export interface ToldRigs {
+  /** Ids by their titles. */
+  readonly byTitle: ReadonlyMap<string, string>;
+  /** The one that is made up step by step in a scene. */
+  readonly made: string;
+  readonly ofKit: (kit: string) => readonly string[];
+}
+
+/** A directive of a text that names a rig, and maybe one of its depths, or a kit. */
 interface Asked {
   readonly name: string;
   readonly rig: string;
+  readonly kit?: string;
   readonly depthCm?: number;
-  /** The float moved on its line, as a drawing shows it. */
-  readonly variant?: string;
 }
 
 const depthOf = (depth: string | null | undefined) =>
@@ -27,8 +37,8 @@ function asked(texts: readonly Pick<Prose, "body">[]): Asked[] {
   const found: Asked[] = [];
   for (const { body } of texts) {
     visit(body, "leafDirective", ({ name, attributes }) => {
-      const { rig, depth, variant } = attributes ?? {};
-      if (rig) found.push({ name, rig, ...depthOf(depth), ...(variant && { variant }) });
+      const { rig, depth, kit } = attributes ?? {};
+      if (rig || kit) found.push({ name, rig: rig ?? "", ...depthOf(depth), ...(kit && { kit }) });
     });
   }
   return found;
@@ -40,52 +50,52 @@ function asked(texts: readonly Pick<Prose, "body">[]): Asked[] {
  * the paper.
  *
  * @param texts as they are written, in the order of the handout
- * @param rigByTitle the id of the rig of a title
  */
 export function readHandout(
   { pages }: ReadPdf,
   texts: readonly Prose[],
-  rigByTitle: ReadonlyMap<string, string>,
+  rigs: ToldRigs,
   teller: string,
 ): Told[] {
   const wanted = asked(texts);
+  const kits = wanted.filter(({ name }) => name === "kit").map(({ kit }) => kit!);
   const alts = pages.flatMap(({ tree }) =>
     nodesOf(tree, "Figure").flatMap(({ alt }) => (alt ? [plain(alt)] : [])),
   );
   const words = plain(pages.map(({ tree }) => tree?.words ?? "").join(" "));
-  const rows = pages.flatMap(({ tree }) => nodesOf(tree, "TR"));
+  const cells = pages.flatMap(({ tree }) =>
+    nodesOf(tree, "TR").map(({ children }) =>
+      children.map(({ role, words: cell }) => ({ head: role === "TH", cell })),
+    ),
+  );
   return [
-    ...readDrawings(alts, wanted, rigByTitle, teller),
-    ...readHangs(alts, wanted, teller),
-    ...readTables(
-      rows.map(({ children }) => children.map(({ role, words: cell }) => ({ head: role === "TH", cell }))),
-      wanted,
+    ...readDrawings(alts, rigs.byTitle, teller),
+    ...readStates(
+      alts,
+      wanted.filter(({ name }) => name === "float-states").map(({ rig }) => rig),
       teller,
+    ),
+    ...readMakeUp(alts, teller).map((one): Told => [rigs.made, one]),
+    ...readMetals(words, teller).flatMap((one) => [...rigs.byTitle.values()].map((rig): Told => [rig, one])),
+    ...readHangs(alts, wanted, teller),
+    ...readTables(cells, wanted, teller),
+    ...readKits(cells, teller).flatMap((told, at) =>
+      rigs.ofKit(kits[at]!).flatMap((rig) => told.map((one): Told => [rig, one])),
     ),
     ...texts.flatMap((text) => readSentences(text, words, teller)),
   ];
 }
 
-/** What moving the float changes; the data have a rig as it is set. */
-const movedWithFloat: readonly Statement["of"][] = ["setting", "tip", "hook over bed"];
-
-/** The words for drawings of rigs; of one with its float moved, what that leaves as it is. */
+/** The words for drawings of rigs. */
 function readDrawings(
   alts: readonly string[],
-  wanted: readonly Asked[],
   rigByTitle: ReadonlyMap<string, string>,
   teller: string,
 ): Told[] {
-  const drawings = wanted.filter(({ name }) => name === "rig-drawing");
   return alts.flatMap((alt): Told[] => {
-    const title = /^(.*?): for water .* deep\. From the hook up: /.exec(alt)?.[1];
+    const title = /^(.*?): for water .* deep\. .*From the hook up: /.exec(alt)?.[1];
     if (title === undefined) return [];
-    const rig = rigByTitle.get(title)!;
-    const told = readDescription(alt, teller);
-    const at = drawings.findIndex((one) => one.rig === rig && one.depthCm === told[0]!.depthCm);
-    const [drawn] = at < 0 ? [] : drawings.splice(at, 1);
-    const isMoved = drawn?.variant !== undefined && drawn.variant !== "set";
-    return told.filter(({ of }) => !(isMoved && movedWithFloat.includes(of))).map((one): Told => [rig, one]);
+    return readDescription(alt, teller).map((one): Told => [rigByTitle.get(title)!, one]);
   });
 }
 
@@ -118,11 +128,6 @@ function readHangs(alts: readonly string[], wanted: readonly Asked[], teller: st
       ];
     }),
   );
-}
-
-interface Cell {
-  readonly head: boolean;
-  readonly cell: string;
 }
 
 /** Tables of a rig by what their heads say, in the order that the texts ask for them. */

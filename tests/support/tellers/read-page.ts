@@ -1,3 +1,4 @@
+import { keptOf, plummetOf, tryOf } from "./read-plumbing.ts";
 import {
   plain,
   readCm,
@@ -45,6 +46,7 @@ export function readPage(html: string): Statement[] {
   const [, portion, every] = /about (\S+) ml[^<]*? every ([^<.]*)\./.exec(html)!;
   return [
     ...sections.flatMap(readDepth),
+    ...readMaking(html, Number(/id="depth-(\d+)"/.exec(sections[0]!)![1])),
     ...readGlance(html),
     { teller, of: "metals", metals: metals.map(([, told]) => /\((\w+)\)$/.exec(told!)![1]!) },
     { teller, of: "feed", ml: Number(portion), everyS: readSeconds(every!) },
@@ -74,6 +76,7 @@ function readDepth(section: string): Statement[] {
     { teller, depthCm, of: "tip", mm: readMm(tip[1]!) },
     { teller, depthCm, of: "tip set by", what: advice.includes("add a small shot") ? "shot" : "depth" },
     { teller, depthCm, of: "start here", overdepthCm: fromCm, toCm },
+    ...readPlumbing(section, depthCm),
     ...shot.map(([load, place, role]): Statement => {
       const [from, to] = [...place!.matchAll(/(\d+) cm(?! apart)/g)].map(([, cm]) => Number(cm));
       const placesCm = place!.includes(" to ") ? [from!, to!] : from === undefined ? [] : [from];
@@ -88,6 +91,34 @@ function readDepth(section: string): Statement[] {
       };
     }),
   ];
+}
+
+/** Finding the depth with a plummet. */
+function readPlumbing(section: string, depthCm: number): Statement[] {
+  const [, told, table] =
+    /<details class="more"><summary>[^<]*plummet<\/summary><p>(.*?)<\/p>(.*?)<\/details>/s.exec(section)!;
+  const tries = rowsOf(table!, "Try by try").map((row) => row.map(text));
+  const at = { teller, depthCm };
+  return [
+    plummetOf(text(told!), at),
+    ...keptOf(text(told!), at),
+    ...tries.map(([set, sign, next], i) => tryOf(i, set!, sign!, next!, at)),
+  ];
+}
+
+/** The steps of making it up, which are those of the shallowest depth. */
+function readMaking(html: string, depthCm: number): Statement[] {
+  const steps = [
+    ...html
+      .split('<ol class="steps">')[1]!
+      .split("</ol>")[0]!
+      .matchAll(/<li>(.*?)<\/li>/gs),
+  ];
+  return steps.flatMap(([, step]): Statement[] => {
+    const [, lock] = /until it is: (.*)\.$/.exec(text(step!)) ?? [];
+    const at = { teller: `${teller}, make it up`, depthCm };
+    return [...keptOf(text(step!), at), ...(lock ? [{ ...at, of: "lock" as const, ...readLock(lock) }] : [])];
+  });
 }
 
 /** The lock's shot however they are grouped. */

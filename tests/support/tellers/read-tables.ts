@@ -1,4 +1,5 @@
 import type { TextTable } from "../../../src/words/tables.ts";
+import { keptOf, plummetOf, tryOf } from "./read-plumbing.ts";
 import {
   plain,
   readCm,
@@ -70,6 +71,21 @@ function columnsOf(sheet: string, heading: string): string[][] {
     .map((line) => widths.map(([from, to]) => line.slice(from, to).trim()));
 }
 
+/** The plummet and the tries with it, each a label with its text over as many lines as it needs. */
+function readFinding(sheet: string, at: { teller: string; depthCm: number }): Statement[] {
+  const told = (label: string) =>
+    plain(new RegExp(`\\n  ${label} +(.*(?:\\n {4,}.*)*)`).exec(sheet)?.[1] ?? "");
+  const tries = [...sheet.matchAll(/\n {2}Try (\d+) /g)].map(([, number]) => Number(number));
+  return [
+    plummetOf(told("Plummet"), at),
+    ...keptOf(told("Plummet"), at),
+    ...tries.map((number) => {
+      const [, set, sign, next] = /^set (.*?): (.*); (.*)$/.exec(told(`Try ${number}`))!;
+      return tryOf(number - 1, set!, sign!, next!, at);
+    }),
+  ];
+}
+
 /** The sheet that the command line prints of a rig; the later half is of one depth. */
 export function readSheet(sheet: string): Statement[] {
   const teller = "sheet";
@@ -91,6 +107,7 @@ export function readSheet(sheet: string): Statement[] {
     ...readShotTable({ head: head!, rows }, teller),
     { teller, depthCm, of: "start here", overdepthCm: fromCm, toCm },
     { teller, depthCm, of: "setting", cm: readLineCm(cm!), moved: from === "stop knot" ? from : "float" },
+    ...readFinding(sheet, { teller, depthCm }),
     { teller, of: "feed", ml: Number(ml), everyS: readSeconds(every!) },
     { teller, of: "metals", metals: plain(metals!).split(", ") },
     { teller, of: "tackle", hook: Number(hook), hookLengthCm: readLineCm(hookLength!) },

@@ -52,6 +52,44 @@ export type Statement = { readonly teller: string; readonly depthCm?: number } &
   | { readonly of: "session"; readonly hours: number }
   | { readonly of: "metals"; readonly metals: readonly string[] }
   | { readonly of: "feed"; readonly ml: number; readonly everyS: number }
+  /** A drawing of the rig with its float, or stop knot, moved away from where it is set; up the line above 0. */
+  | {
+      readonly of: "moved";
+      readonly cm: number;
+      readonly movedCm: number;
+      readonly overBedCm: number;
+      readonly tipMm: number;
+    }
+  /** Lock shot that stay on the float for plumbing. */
+  | { readonly of: "kept"; readonly above: Counts; readonly below: Counts }
+  /** The plummet to take, or without a metal the mass that is missing from the box. */
+  | { readonly of: "plummet"; readonly g: number; readonly metal?: string }
+  | {
+      readonly of: "plumbing try";
+      readonly at: number;
+      readonly cm: number;
+      readonly sign: string;
+      /** Deeper above 0. */
+      readonly moveCm: number;
+    }
+  /** What the float does when it is set much too deep, and what is then moved. */
+  | { readonly of: "too deep"; readonly sign: string; readonly moved: string }
+  /** One shot of a size more or fewer at the float; null for a float that it takes under. */
+  | { readonly of: "one shot"; readonly size: string; readonly more: boolean; readonly tipMm: number | null }
+  /** A fish that takes the weight of the lowest shot that hangs. */
+  | { readonly of: "lift"; readonly size: string; readonly riseMm: number }
+  | { readonly of: "laid on"; readonly cm: number; readonly onBed: Counts; readonly tipMm: number }
+  | { readonly of: "hook length"; readonly cm: number }
+  /** What a learner is told to bring for it. */
+  | {
+      readonly of: "kit";
+      readonly floats: readonly string[];
+      readonly sizes: readonly string[];
+      readonly hooks: readonly number[];
+      readonly mainLb: number;
+      readonly hookLb: number;
+      readonly baits: readonly string[];
+    }
   | { readonly of: "tackle"; readonly hook: number; readonly hookLengthCm: number }
 );
 
@@ -124,9 +162,18 @@ function hookOverBedCm({ water }: RigJson, depth: DepthJson, share: number): num
   return hang ? -hang.offBedCm : depth.overdepthCm;
 }
 
+function lockAgrees(
+  { aboveEye, belowEye }: DepthJson["lock"],
+  told: { above: Counts; below: Counts },
+): boolean {
+  return same(countsOf(aboveEye), told.above) && same(countsOf(belowEye), told.below);
+}
+
 /** Whether what an output says is what the rig's data say. */
 export function agrees(rig: RigJson, statement: Statement): boolean {
-  const depth = rig.depths.find(({ depthCm }) => near(depthCm, statement.depthCm ?? Number.NaN, 0.1));
+  // What names no depth is of the shallowest.
+  const ofDepth = statement.depthCm ?? rig.depths[0]!.depthCm;
+  const depth = rig.depths.find(({ depthCm }) => near(depthCm, ofDepth, 0.1));
   const line = depth?.shot.filter(({ role }) => role !== "lock") ?? [];
   switch (statement.of) {
     case "setting":
@@ -141,10 +188,7 @@ export function agrees(rig: RigJson, statement: Statement): boolean {
       return near(start.overdepthCm, statement.overdepthCm) && near(start.overdepthCm, statement.toCm);
     }
     case "lock":
-      return (
-        same(countsOf(depth!.lock.aboveEye), statement.above) &&
-        same(countsOf(depth!.lock.belowEye), statement.below)
-      );
+      return lockAgrees(depth!.lock, statement);
     case "line counted":
       return same(countsOf(line.map(({ size }) => size)), statement.counts);
     case "line placed":
@@ -184,7 +228,9 @@ export function agrees(rig: RigJson, statement: Statement): boolean {
     case "shot drawn":
       return depth!.shot.length === statement.count;
     case "tip set by":
-      return (depth ? [depth] : rig.depths).every(({ tipSetBy }) => tipSetBy === statement.what);
+      return (statement.depthCm === undefined ? rig.depths : [depth!]).every(
+        ({ tipSetBy }) => tipSetBy === statement.what,
+      );
     case "lock share":
       return near(100 * depth!.lockShare, statement.percent);
     case "draught":
@@ -197,6 +243,62 @@ export function agrees(rig: RigJson, statement: Statement): boolean {
     }
     case "feed":
       return near(rig.feed.portionMl, statement.ml, 0.501) && near(rig.feed.everyS, statement.everyS, 0.501);
+    case "moved": {
+      const { cm, movedCm, overBedCm, tipMm } = statement;
+      const overdepthCm = depth!.overdepthCm + movedCm;
+      const there = depth!.depthGuide.filter((step) => near(step.overdepthCm, overdepthCm, 2 * halfCm));
+      // Off the bed everything hangs.
+      const tips = overdepthCm < 0 ? [depth!.tipShowingMm] : there.map(({ tipShowingMm }) => tipShowingMm);
+      return (
+        near(depth!.floatToHookCm + movedCm, cm, 2 * halfCm) &&
+        near(overdepthCm, overBedCm, 2 * halfCm) &&
+        tips.some((tip) => tip !== null && near(tip, tipMm, halfTipStepMm))
+      );
+    }
+    case "kept":
+      return lockAgrees(depth!.plumbing.keptOnFloat, statement);
+    case "plummet": {
+      const { plummet, plummetNeededG } = depth!.plumbing;
+      if (statement.metal === undefined) return !plummet && near(plummetNeededG, statement.g, 0.0501);
+      return plummet?.massG === statement.g && plummet.metal === statement.metal;
+    }
+    case "plumbing try": {
+      const { settingCm, sign, moveCm } = depth!.plumbing.steps[statement.at]!;
+      return near(settingCm, statement.cm) && sign === statement.sign && near(moveCm, statement.moveCm);
+    }
+    case "too deep":
+      return depth!.plumbing.tooDeep === statement.sign && rig.moved === statement.moved;
+    case "one shot": {
+      const effect = depth!.shotEffects.find(({ size }) => size === statement.size)!;
+      const tip = statement.more ? effect.oneMoreMm : effect.oneFewerMm;
+      if (typeof tip !== "number" || statement.tipMm === null) return (tip ?? null) === statement.tipMm;
+      return near(tip, statement.tipMm, halfTipStepMm);
+    }
+    case "lift": {
+      const hangs = line.find(({ fromHookCm }) => fromHookCm > depth!.overdepthCm);
+      return hangs?.size === statement.size && statement.riseMm > 0;
+    }
+    case "laid on":
+      return depth!.depthGuide.some(
+        ({ overdepthCm, tipShowingMm, shotOnBed }) =>
+          near(overdepthCm, statement.cm, 2 * halfCm) &&
+          near(tipShowingMm ?? Number.NaN, statement.tipMm, halfTipStepMm) &&
+          same(countsOf(shotOnBed), statement.onBed),
+      );
+    case "hook length":
+      return near(rig.hookLengthCm, statement.cm);
+    case "kit": {
+      const { floats, sizes, hooks, mainLb, hookLb, baits } = statement;
+      const lb = (grams: number, told: number) => near(grams / 453.592, told, 0.051);
+      return (
+        floats.includes(rig.float.title) &&
+        rig.depths.every(({ shot }) => shot.every(({ size }) => sizes.includes(size))) &&
+        hooks.includes(rig.hook.size) &&
+        lb(rig.mainLine.strengthG, mainLb) &&
+        lb(rig.hookLength.strengthG, hookLb) &&
+        baits.includes(rig.bait.title)
+      );
+    }
     case "tackle":
       return rig.hook.size === statement.hook && near(rig.hookLengthCm, statement.hookLengthCm);
   }
