@@ -9,10 +9,15 @@ type Path = readonly (string | number)[];
 const isGroup = (value: unknown): value is Group =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
-/** The sources without those of the library, where the guide's own `guide.yaml` says `library: none`. */
+/**
+ * The sources without those of the library, where the guide's own `guide.yaml` says `library: none`. Fixed words stay:
+ * they are the tool's.
+ */
 export function withoutRefused(sources: Sources): Sources {
   if (topOf(sources).library !== "none") return sources;
-  const own = [...sources.values()].flatMap((source) => withoutLibrary(source) ?? []);
+  const own = [...sources.values()].flatMap((source) =>
+    source.path.startsWith("words/") ? source : (withoutLibrary(source) ?? []),
+  );
   return new Map(own.map((source) => [source.path, source]));
 }
 

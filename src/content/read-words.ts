@@ -3,6 +3,7 @@ import { type Message, message, type Staged } from "../model/message.ts";
 import type { WordTree } from "../model/word-tree.ts";
 import { makeWords } from "../words/words.ts";
 import { languageOf, wordsOver, wordTreeOver } from "./layers.ts";
+import { checkOwnWords } from "./own-words.ts";
 import { Reading } from "./reading.ts";
 import type { Source } from "./world.ts";
 
@@ -20,8 +21,12 @@ const wordsSchema: z.ZodType<WordTree> = z.preprocess((typed) => typed ?? {}, wo
 export function readWords(sources: ReadonlyMap<string, Source>): Staged<WordTree | undefined> {
   const reading = new Reading(sources, makeWords({}));
   const need = "every fixed word on pages and cards stands there";
-  const wordsOf = (language: string) =>
-    reading.layered(`words/${language}.yaml`, wordsSchema, need, wordsOver)?.value;
+  const wordsOf = (language: string): WordTree | undefined => {
+    const path = `words/${language}.yaml`;
+    const read = reading.layered(path, wordsSchema, need, wordsOver);
+    if (read && !sources.get(path)?.fromLibrary) checkOwnWords(read, reading);
+    return read?.value;
+  };
   const english = wordsOf("en");
   const language = languageOf(sources);
   const [first = "en"] = language.split("-");
@@ -31,7 +36,23 @@ export function readWords(sources: ReadonlyMap<string, Source>): Staged<WordTree
   const own = files.reduce<WordTree>((under, tag) => wordTreeOver(wordsOf(tag) ?? {}, under), {});
   if (!english) return { value: undefined, messages: reading.messages };
   const told = first === "en" ? [] : missingWords(own, english, language, sources);
+  reading.messages.push(...otherLanguages(["en", first, language], language, sources));
   return { value: wordTreeOver(own, english), messages: [...reading.messages, ...told] };
+}
+
+/** A warning for each of the guide's own files of words in a language that it is not in. */
+function otherLanguages(
+  taken: readonly string[],
+  language: string,
+  sources: ReadonlyMap<string, Source>,
+): readonly Message[] {
+  return [...sources.values()].flatMap(({ path, file, fromLibrary }) => {
+    const tag = /^words\/(.*)\.yaml$/s.exec(path)?.[1];
+    if (tag === undefined || fromLibrary || taken.includes(tag)) return [];
+    const reason = `the file is not read: the guide is in "${language}"`;
+    const hint = `say \`language: ${tag}\` in guide.yaml, or call it ${language}.yaml`;
+    return [message("file-not-read", { file }, { reason, hint })];
+  });
 }
 
 function missingWords(

@@ -107,10 +107,10 @@ describe("the choice of the library", () => {
     expect(names(made).rigs).toEqual(["pond"]);
   });
 
-  it("of nothing refuses the library, words and all", async () => {
+  it("of nothing refuses the library, but for the fixed words, which are the tool's", async () => {
     const { value, report } = await guide({ "guide.yaml": `${mine}library: none\n` });
     expect(value).toBeUndefined();
-    expect(report).toContain("there is no words/en.yaml");
+    expect(report).toContain("there is no hooks.yaml");
     expect(report).not.toContain("library/");
   });
 

@@ -48,6 +48,13 @@ describe("a guide in another language", () => {
     }
   });
 
+  it("names a file of another language, which nothing reads", async () => {
+    const { report } = await saying({ "guide.yaml": guide("de"), "words/fr.yaml": rigsWord("Montages") });
+    expect(report).toContain(
+      'words/fr.yaml\n         warning  the file is not read: the guide is in "de"  [file-not-read]\n         hint: say `language: fr` in guide.yaml, or call it de.yaml\n',
+    );
+  });
+
   it("says nothing in English", async () => {
     const { report } = await saying({ "guide.yaml": guide("en-GB") });
     expect(report).toBe("0 errors, 0 warnings\n");
@@ -56,5 +63,40 @@ describe("a guide in another language", () => {
   it.each(["english", "qqq", "de_DE_x"])("is refused where there is no such language: %s", async (tag) => {
     const { report } = await saying({ "guide.yaml": guide(tag) });
     expect(report).toContain('"language": this is no language tag; write one like en or de-AT');
+  });
+});
+
+describe("words of one's own", () => {
+  it.each([
+    ["page:\n  menu:\n    rigz: Rigs\n", '3:5  error    unknown key "rigz"', 'did you mean "rigs"?'],
+    ["page: Rigs\n", '1:7  error    "page" should be a group of keys, but is Rigs', ""],
+    [
+      "page:\n  menu:\n    rigs: { one: Rig }\n",
+      '3:11  error    "rigs" should be a text, but is a group of keys',
+      "",
+    ],
+    [
+      "drawing:\n  float:\n    takes: Takes {lode}\n",
+      '3:12  error    there is no gap in this sentence called "{lode}"',
+      "allowed: {capacity}",
+    ],
+  ])(
+    "that the tool never asks for, or gaps that it does not fill, are errors at their place: %j",
+    async (words, says, hint) => {
+      const { report } = await saying({ "guide.yaml": guide("en"), "words/en.yaml": words });
+      expect(report).toContain(says);
+      expect(report).toContain(hint);
+      expect(report).toContain("1 error, 0 warnings\n");
+    },
+  );
+
+  it("may leave gaps out, and stand over the tool's own where nothing else is taken from the library", async () => {
+    const { report, say } = await saying({
+      ...contentWith({ "words/en.yaml": "drawing:\n  float:\n    takes: Takes its load\n" }),
+      "guide.yaml": library["guide.yaml"]!,
+    });
+    expect(report).toBe("0 errors, 0 warnings\n");
+    expect(say!("drawing.float.takes")).toBe("Takes its load");
+    expect(say!("page.menu.rigs")).toBe("Rigs");
   });
 });

@@ -29,6 +29,7 @@ const files: readonly TextFile[] = [
 const mayBeLong: Readonly<Record<string, string>> = {
   "src/drawing/labels/font-widths.ts": "a table that tools/font-widths.mjs writes",
   "src/words/word-key.ts": "the type of the words' keys, which tools/word-keys.mjs writes",
+  "src/words/word-gaps.ts": "the gaps of each sentence, which tools/word-keys.mjs writes",
 };
 
 const lengthLimit = 300;

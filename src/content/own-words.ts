@@ -1,0 +1,52 @@
+import type { Place } from "../model/message.ts";
+import type { WordTree } from "../model/word-tree.ts";
+import { wordGaps } from "../words/word-gaps.ts";
+import type { Read, Reading } from "./reading.ts";
+
+/** A group of the words that the tool asks for; a sentence is the list of its gaps. */
+interface Asked {
+  readonly [key: string]: readonly string[] | Asked;
+}
+
+const isGroup = (below: readonly string[] | Asked | undefined): below is Asked =>
+  typeof below === "object" && !Array.isArray(below);
+
+/** The keys of `wordGaps` as groups within each other. */
+const asked: Asked = Object.entries(wordGaps).reduce<Asked>(
+  (tree, [key, gaps]) => withSentence(tree, key.split("."), gaps),
+  {},
+);
+
+function withSentence(tree: Asked, [step = "", ...rest]: readonly string[], gaps: readonly string[]): Asked {
+  const below = tree[step];
+  const inner = rest.length === 0 ? gaps : withSentence(isGroup(below) ? below : {}, rest, gaps);
+  return { ...tree, [step]: inner };
+}
+
+/** Words that the tool never asks for, and gaps that it never fills: each is an error at its place. */
+export function checkOwnWords({ value, yaml }: Read<WordTree>, reading: Reading): void {
+  const look = (words: WordTree, group: Asked, path: readonly string[]): void => {
+    for (const [key, written] of Object.entries(words)) {
+      const there = Object.hasOwn(group, key) ? group[key] : undefined;
+      const here = [...path, key];
+      if (there === undefined) {
+        reading.error(yaml.placeOfKey(path, key), "unknown-key", { key, allowed: Object.keys(group) });
+      } else if (isGroup(there)) {
+        if (typeof written === "object") look(written, there, here);
+        else wrongForm(key, "a group of keys", written, yaml.placeOf(here));
+      } else if (typeof written === "object") {
+        wrongForm(key, "a text", "a group of keys", yaml.placeOf(here));
+      } else checkGaps(written, there as readonly string[], yaml.placeOf(here));
+    }
+  };
+  const wrongForm = (key: string, expected: string, found: string, place: Place) =>
+    reading.error(place, "wrong-type", { key, expected, found });
+  const checkGaps = (sentence: string, gaps: readonly string[], place: Place) => {
+    for (const [written, gap = ""] of sentence.matchAll(/\{(\w+)\}/g)) {
+      if (gaps.includes(gap)) continue;
+      const allowed = gaps.map((name) => `{${name}}`);
+      reading.error(place, "unknown-name", { what: "gap in this sentence called", found: written, allowed });
+    }
+  };
+  look(value, asked, []);
+}
