@@ -44,6 +44,7 @@ const withoutPictures = {
   drawHang: noPicture,
   drawFloat: noPicture,
   drawKnot: () => [],
+  drawSmallRig: () => "",
   drawFish: () => undefined,
   drawBait: () => undefined,
 };

@@ -1,5 +1,11 @@
 import { pageWords } from "../../templates/pages/page-words.ts";
-import { floatPicture, hangPicture, rigPicture, sinkPicture } from "../../templates/pages/rig-picture.ts";
+import {
+  floatPicture,
+  hangPicture,
+  rigPicture,
+  sinkPicture,
+  smallRigPicture,
+} from "../../templates/pages/rig-picture.ts";
 import type { View } from "../../templates/pages/view.ts";
 import { first, known } from "../core/lists.ts";
 import { publicAddress, sitePaths, termId } from "../model/addresses.ts";
@@ -44,6 +50,7 @@ export function viewOf(path: string, input: SiteInput): View {
     drawFloatChart: (floats) =>
       prosePictures({ picture: "float-chart", floats }, input, "side-by-side")[0]!.svg,
     drawKnot: (knot) => prosePictures({ picture: "knot", knot }, input, knot),
+    drawSmallRig: (rig, idPrefix) => smallRigPicture(rig, kit, idPrefix),
     drawFish: (fish) => prosePictures({ picture: "fish", fish }, input, fish)[0]?.svg,
     drawBait: (bait) => prosePictures({ picture: "bait", bait }, input, bait)[0]?.svg,
     drawFloat: (float, idPrefix) => floatPicture(float, kit, idPrefix),

@@ -72,13 +72,19 @@ function FirstRigPicture({ view, entry }: { view: View; entry: RigEntry }) {
   );
 }
 
-/** A rig in a list: its name, purpose and marks, with what the filters look at. */
+/** A rig in a list: its name, purpose and marks, with what the filters look at; a small picture where there are many. */
 export function RigSummary({ view, entry, level }: { view: View; entry: RigEntry; level: 2 | 3 }) {
   const { href, library } = view;
   const { rig } = entry;
   const link = <a href={href(sitePaths.rig(entry.id))}>{entry.title}</a>;
+  const solved = level === 2 && view.solved.get(entry.id);
   return (
     <article class="rig-summary" {...askedOf(library, entry)}>
+      {solved && (
+        <div class="small-picture" aria-hidden="true">
+          <raw-html html={view.drawSmallRig(solved, `${entry.id}-small`)} />
+        </div>
+      )}
       {level === 2 ? <h2>{link}</h2> : <h3>{link}</h3>}
       <p>{rig.purpose}</p>
       <RigMarks view={view} entry={entry} />

@@ -1,4 +1,5 @@
 import { type Float, lengthMm } from "../../src/core/float/float.ts";
+import { first } from "../../src/core/lists.ts";
 import { drawFloat } from "../../src/drawing/float/float-drawing.ts";
 import { joinStrokes } from "../../src/drawing/join-strokes.ts";
 import type { DrawingKit } from "../../src/drawing/kit.ts";
@@ -12,6 +13,7 @@ import { keyOf } from "../../src/words/words.ts";
 /** Room for a picture in a column of text: on a phone 80 mm become 320 px, so its words are read as 14 px. */
 export const pictureRoom = { widthMm: 80, textMm: 3.5 };
 const rigBox = { widthMm: pictureRoom.widthMm, heightMm: 120 };
+const smallRigBox = { widthMm: 36, heightMm: 72 };
 const plotBox = { widthMm: pictureRoom.widthMm, heightMm: 90 };
 /** A float up to this long is drawn to true size, a longer one to half of it. */
 const trueSizeMm = 110;
@@ -22,6 +24,15 @@ const leastFloatMm = 80;
 /** A rig at one depth, as SVG whose ids start with the prefix. */
 export function rigPicture(rig: SolvedRig, depth: SolvedDepth, kit: DrawingKit, idPrefix: string): string {
   const drawing = drawRig(rig, depth, rigBox, kit, { labels: "full", textMm: pictureRoom.textMm });
+  return drawingToSvg(joinStrokes(drawing), { idPrefix });
+}
+
+/** A rig without words, to tell it from others in a list, as SVG. */
+export function smallRigPicture(rig: SolvedRig, kit: DrawingKit, idPrefix: string): string {
+  const drawing = drawRig(rig, first(rig.depths), smallRigBox, kit, {
+    labels: "none",
+    textMm: pictureRoom.textMm,
+  });
   return drawingToSvg(joinStrokes(drawing), { idPrefix });
 }
 

@@ -31,6 +31,8 @@ export interface View extends Voice {
   readonly library: Library;
   readonly solved: ReadonlyMap<string, SolvedRig>;
   readonly printables: readonly Printable[];
+  /** A rig without words, to tell it from others in a list, as SVG. */
+  readonly drawSmallRig: (rig: SolvedRig, idPrefix: string) => string;
   /** Where its loose feed goes in; nothing in still water. */
   readonly feedPlaces: (rig: SolvedRig) => readonly TextPart[];
   /** A knot step by step, as SVG, with what to do at each step. */

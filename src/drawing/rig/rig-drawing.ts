@@ -17,7 +17,7 @@ import { planRig, type RigPlan } from "./rig-plan.ts";
 import { rigDescription, rigTitle } from "./rig-words.ts";
 
 export interface RigDrawingOptions {
-  /** `distances`: shot and distances only, for a small card; `full`: every part named. */
+  /** `distances`: shot and distances only, for a small card; `full`: every part named; `none`: no words at all. */
   readonly labels: LabelChoice;
   readonly textMm: number;
   readonly variant?: RigVariant;
@@ -66,14 +66,15 @@ function tryDraw(
 ): Item[] | undefined {
   const flowing = rig.rig.water === "flowing";
   const rowMm = textMm * leading;
-  const rowsAbove = (flowing ? 1 : 0) + (choice === "full" ? 1 : 0);
+  const rowsAbove = (flowing && choice !== "none" ? 1 : 0) + (choice === "full" ? 1 : 0);
   const lying = labels.filter(
     (label) => label.fromHookMm >= 0 && label.fromHookMm < depth.overdepthMm,
   ).length;
   const placed = placeWithRows(lying, (rowsBelow) => {
-    const belowMm = bedThicknessMm + rowGapMm + 0.1 + rowsBelow * rowMm + captionMm(textMm);
+    const wordsBelowMm = choice === "none" ? 0 : rowsBelow * rowMm + captionMm(textMm);
+    const belowMm = bedThicknessMm + rowGapMm + 0.1 + wordsBelowMm;
     const plan = planRig(rig, depth, shape, box, { aboveMm: rowsAbove * rowMm, belowMm });
-    const items = plan && placeRigLabels(plan, labels, textMm, kit);
+    const items = plan && (choice === "none" ? [] : placeRigLabels(plan, labels, textMm, kit));
     return items && { plan, items };
   });
   if (!placed) return undefined;
@@ -86,7 +87,7 @@ function tryDraw(
     ...lineBelowFloat(plan),
     ...marks(plan),
     ...placed.items,
-    ...captions(plan, depth, flowing, choice, textMm, kit),
+    ...(choice === "none" ? [] : captions(plan, depth, flowing, choice, textMm, kit)),
   ];
 }
 

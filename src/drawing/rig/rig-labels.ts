@@ -17,7 +17,7 @@ export interface RigLabel {
   readonly group?: ShotGroup;
 }
 
-export type LabelChoice = "full" | "distances";
+export type LabelChoice = "full" | "distances" | "none";
 
 /** A shot this close above the loop needs no second label for the loop. */
 const atLoopMm = 20;
@@ -29,6 +29,7 @@ export function rigLabels(
   choice: LabelChoice,
   kit: DrawingKit,
 ): RigLabel[] {
+  if (choice === "none") return [];
   const { words, figures } = kit;
   const { floatToHookMm, overdepthMm } = depth;
   const groups = groupShot(depth.lineShot, overdepthMm);

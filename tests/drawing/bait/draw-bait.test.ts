@@ -18,7 +18,12 @@ if (!read) throw new Error("the guide's content has errors");
 const { library } = read;
 const room = { widthMm: 80, textMm: 3.5 };
 const drawings = library.baits.flatMap(({ bait }) =>
-  drawPicture({ picture: "bait", bait: bait.id }, { library, solved: new Map(), images: new Map() }, room, drawingKit),
+  drawPicture(
+    { picture: "bait", bait: bait.id },
+    { library, solved: new Map(), images: new Map() },
+    room,
+    drawingKit,
+  ),
 );
 
 test("every bait of the guide has its picture", () => {
