@@ -81,9 +81,15 @@ export async function solveContent(
   folders: readonly string[],
   shipped?: string,
 ): Promise<Staged<Solved | undefined>> {
-  const { value: read, messages } = await readContent(world, folders, shipped);
-  if (!read) return { value: undefined, messages };
-  const { library: whole, kit } = read;
+  const read = await readContent(world, folders, shipped);
+  if (!read.value) return { value: undefined, messages: read.messages };
+  const { value, messages } = await solveRead(read.value);
+  const all = [...read.messages, ...messages];
+  return { value: hasErrors(all) ? undefined : value, messages: all };
+}
+
+/** Library → solved rigs, live texts and pictures; what the content's own files have to tell was told before. */
+export async function solveRead({ library: whole, kit }: Read): Promise<Staged<Solved | undefined>> {
   const solved = await solveLibrary({ ...whole, rigs: rigsAskedFor(whole) }, kit.words, kit.figures);
   const library = published(whole, new Set([...whole.leftOut, ...solved.leftOut]));
   const rigs = solved.value.filter(({ rig }) => library.rigs.some(({ id }) => id === rig.id));
@@ -101,7 +107,7 @@ export async function solveContent(
     ...checkLinks(library),
     ...unusedImages(library, used),
   ];
-  const all = [...messages, ...knots, ...solved.messages, ...texts.messages, ...images.messages, ...checked];
+  const all = [...knots, ...solved.messages, ...texts.messages, ...images.messages, ...checked];
   if (hasErrors(all)) return { value: undefined, messages: all };
   return { value: { library, source, rigs, live: texts.value, kit }, messages: all };
 }
@@ -138,7 +144,13 @@ export interface BuildSettings {
   readonly siteAssets: ReadonlyMap<string, string | Uint8Array>;
   /** Which cards go on the sheets, and how often; each once where nothing is asked for. */
   readonly sheets?: SheetChoice;
+  /** What is made of it; all where nothing is said. */
+  readonly parts?: readonly Part[];
 }
+
+/** What is built: the site with the cards that it offers, what is printed, the figures as data. */
+export const buildParts = ["web", "print", "data"] as const;
+type Part = (typeof buildParts)[number];
 
 /**
  * Solved rigs → data, cards and pages, one file at a time.
@@ -148,7 +160,9 @@ export interface BuildSettings {
 export async function* outputFiles(solved: Solved, settings: BuildSettings): AsyncIterable<OutputFile> {
   const { library, source, rigs, live, kit } = solved;
   const { guide, lessons } = library;
-  yield* dataFiles(rigs, library.scales, guide);
+  const { parts = buildParts } = settings;
+  if (parts.includes("data")) yield* dataFiles(rigs, library);
+  if (!parts.includes("web") && !parts.includes("print")) return;
   const entries = new Map(library.rigs.map((entry) => [entry.rig.id, entry]));
   const printed = rigs.map((one) => ({ solved: one, entry: known(entries, one.rig.id) }));
   const liveBody = ({ body }: MarkdownText) => live.get(body) ?? body;
@@ -163,8 +177,8 @@ export async function* outputFiles(solved: Solved, settings: BuildSettings): Asy
       handouts,
       kit,
     })) {
-      yield file;
-      if (!printable) continue;
+      if (parts.includes(file.path.startsWith("site/") ? "web" : "print")) yield file;
+      if (!printable || !parts.includes("web")) continue;
       // The site has its own copy: served alone, or kept on a phone, it reaches nothing outside its folder.
       const copy = { ...file, path: `site/${file.path}` };
       const { length: sizeBytes } = file.content;
@@ -180,6 +194,7 @@ export async function* outputFiles(solved: Solved, settings: BuildSettings): Asy
     );
     throw new ContentError(messages);
   }
+  if (!parts.includes("web")) return;
   yield* siteFiles({
     library,
     solved: source.solved,

@@ -3,11 +3,12 @@ import { lengthMm, tipDiameterMm } from "../core/float/float.ts";
 import type { LockGroups } from "../core/loading/loading.ts";
 import { ballDiameterMm, metalDensityKgM3, metals, pullShare } from "../core/tackle/shot.ts";
 import type { OutputFile } from "../markup/output.ts";
-import type { Guide, ScaleEntry } from "../model/library.ts";
+import type { Guide, Library, ScaleEntry } from "../model/library.ts";
 import type { Rig } from "../model/rig.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../model/solved.ts";
 import { cm, rounded } from "./data-figures.ts";
 import { feedData, inWaterData } from "./data-in-water.ts";
+import { tableFiles } from "./data-tables.ts";
 
 /** Everything computed for a rig, with the unit in each field's name. */
 export function rigData(solved: SolvedRig) {
@@ -182,12 +183,12 @@ function jsonFile(path: string, data: unknown): OutputFile {
   return { path, content: `${JSON.stringify(data, null, 2)}\n` };
 }
 
-/** `data/rigs/<id>.json` for every rig, and `data/shot.json`. */
+/** `data/rigs/<id>.json` for every rig, `data/shot.json`, and shot and kit as tables. */
 export function* dataFiles(
   solved: readonly SolvedRig[],
-  scales: readonly ScaleEntry[],
-  guide: Guide,
+  { scales, guide, floats }: Pick<Library, "scales" | "guide" | "floats">,
 ): Iterable<OutputFile> {
   for (const rig of solved) yield jsonFile(`data/rigs/${rig.rig.id}.json`, rigData(rig));
   yield jsonFile("data/shot.json", shotData(scales, guide));
+  yield* tableFiles(solved, new Map(floats.map(({ float, marking }) => [float.id, marking])));
 }

@@ -1,6 +1,8 @@
-import { type BuildSettings, outputFiles, type Solved, solveContent } from "../build/build.ts";
+import { Option } from "commander";
+import { type BuildSettings, buildParts, outputFiles, type Solved, solveContent } from "../build/build.ts";
+import type { OutputFile } from "../markup/output.ts";
 import { buildSettings } from "./build-settings.ts";
-import { type CliCommand, exitCodes, UsageError } from "./command.ts";
+import { type CliCommand, exitCodes, type Progress, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
 import { withOutput } from "./output/with-output.ts";
@@ -14,27 +16,49 @@ export const buildCommand: CliCommand = {
       .description("Reads the content, does the sums and writes the site, the cards and the data.")
       .option("--out <folder>", "folder to write; replaced as a whole", "out")
       .option("--rigs <names>", "only these rigs on the sheets of cards, such as first-session,margin")
-      .option("--copies <number>", "so many copies of each card on the sheets"),
+      .option("--copies <number>", "so many copies of each card on the sheets")
+      .addOption(
+        new Option("--for <part>", "make only the site, what is printed, or the data").choices(buildParts),
+      ),
   async run(_args, options, terminal) {
     const out = String(options.out);
     const { folders, shipped } = await contentFolders(options);
     const say = (line: string) => terminal.report(`dotdown: ${line}\n`);
+    const progress = options.quiet || options.json ? undefined : terminal.progress?.();
     // The folder is claimed before the content is read: who builds last has read last.
-    return withOutput(
-      { out, contentFolders: [...folders, ...(shipped ? [shipped] : [])], tell: say },
-      async (output) => {
-        const { value: solved, messages } = await solveContent(disk, folders, shipped);
-        const stops = messages.length > 0 && tell(messages, options, terminal);
-        if (stops || !solved) return exitCodes.contentErrors;
-        const settings = { ...buildSettings(solved), sheets: sheetChoice(options, solved) };
-        const count = await output.replace(outputFiles(solved, settings));
-        if (options.quiet || options.json) return exitCodes.fine;
-        terminal.result(`${count} files in ${out}; open ${out}/site/index.html\n`);
-        return exitCodes.fine;
-      },
-    );
+    try {
+      return await withOutput(
+        { out, contentFolders: [...folders, ...(shipped ? [shipped] : [])], tell: say },
+        async (output) => {
+          progress?.say("reading, and doing the sums");
+          const { value: solved, messages } = await solveContent(disk, folders, shipped);
+          progress?.end();
+          const stops = messages.length > 0 && tell(messages, options, terminal);
+          if (stops || !solved) return exitCodes.contentErrors;
+          const parts = buildParts.filter((part) => options.for === undefined || options.for === part);
+          const settings = { ...buildSettings(solved), sheets: sheetChoice(options, solved), parts };
+          progress?.say("writing");
+          const count = await output.replace(counted(outputFiles(solved, settings), progress));
+          if (options.quiet || options.json) return exitCodes.fine;
+          const open = parts.includes("web") ? `; open ${out}/site/index.html` : "";
+          terminal.result(`${count} files in ${out}${open}\n`);
+          return exitCodes.fine;
+        },
+      );
+    } finally {
+      progress?.end();
+    }
   },
 };
+
+/** Files on their way, counted for whoever waits. */
+async function* counted(files: AsyncIterable<OutputFile>, progress: Progress | undefined) {
+  let count = 0;
+  for await (const file of files) {
+    progress?.say(`writing file ${++count}: ${file.path}`);
+    yield file;
+  }
+}
 
 /** The cards asked for on the sheets. */
 function sheetChoice({ rigs, copies }: Options, solved: Solved): NonNullable<BuildSettings["sheets"]> {

@@ -16,12 +16,20 @@ export const exitCodes = {
 /** The command was asked for something it cannot do; the message says what to ask instead. */
 export class UsageError extends Error {}
 
+/** Says what is being done, on one line of a terminal that is gone at the end. */
+export interface Progress {
+  say(text: string): void;
+  end(): void;
+}
+
 /** Where a command speaks: results to one, reports to the other. */
 export interface Terminal {
   result(text: string): unknown;
   report(text: string): unknown;
   /** Asks whoever sits there; missing where nobody does. */
   ask?(question: string): Promise<string>;
+  /** Shows that something goes on; missing where nobody watches. */
+  progress?(): Progress;
 }
 
 /** One command of the command line; each has a file of its own and a line in the table of `run.ts`. */

@@ -1,6 +1,20 @@
 import { createInterface } from "node:readline/promises";
-import { exitCodes } from "./command.ts";
+import ora from "ora";
+import { exitCodes, type Progress } from "./command.ts";
 import { runCli } from "./run.ts";
+
+/** Takes no keys, so that Ctrl-C reaches the command. */
+function progress(): Progress {
+  const line = ora({ stream: process.stderr, discardStdin: false, spinner: "line" });
+  return {
+    say: (text) => {
+      line.text = text;
+      if (line.isSpinning) line.render();
+      else line.start();
+    },
+    end: () => line.stop(),
+  };
+}
 
 let code: number = exitCodes.fine;
 
@@ -27,5 +41,6 @@ const ran = await runCli(process.argv.slice(2), {
   result: (text) => process.stdout.write(text),
   report: (text) => process.stderr.write(text),
   ...(process.stdin.isTTY && process.stderr.isTTY && { ask }),
+  ...(process.stderr.isTTY && !process.env.CI && { progress }),
 });
 process.exitCode = code || ran;

@@ -9,14 +9,24 @@ import { toHast } from "./to-hast.ts";
 
 const writer = unified().use(rehypeStringify, { closeSelfClosing: true, characterReferences: {} });
 
-/** The site map and the feed; both need to know where the site is served, so without an address there are none. */
+/**
+ * What machines that visit a site ask for. The site map and the feed need to know where the site is served, so without an
+ * address there are none.
+ */
 export function listings(pages: readonly Page[], input: SiteInput): OutputFile[] {
   const { siteAddress } = input.library.guide;
-  if (siteAddress === undefined) return [];
+  if (siteAddress === undefined) return [robots()];
   return [
+    robots(publicAddress("site/sitemap.xml", siteAddress)),
     { path: "site/sitemap.xml", content: xml(siteMap(pages, siteAddress, input)) },
     { path: "site/feed.xml", content: xml(feed(siteAddress, input)) },
   ];
+}
+
+/** Source: RFC 9309; the line for the site map is the sitemaps.org protocol's. */
+function robots(siteMap?: string): OutputFile {
+  const lines = ["User-agent: *", "Allow: /", ...(siteMap === undefined ? [] : ["", `Sitemap: ${siteMap}`])];
+  return { path: "site/robots.txt", content: `${lines.join("\n")}\n` };
 }
 
 function xml(tree: Child): string {

@@ -74,7 +74,7 @@ const solved = library.rigs.map(({ rig }) => {
   if (!answer.ok) throw new Error(`${rig.id}: ${JSON.stringify(answer.findings)}`);
   return answer.value;
 });
-const files = new Map([...dataFiles(solved, library.scales, library.guide)].map((file) => [file.path, file]));
+const files = new Map([...dataFiles(solved, library)].map((file) => [file.path, file]));
 const rigs = library.rigs.map(({ rig }) => {
   const text = String(files.get(`data/rigs/${rig.id}.json`)!.content);
   return { rig, text, data: rigFile.parse(JSON.parse(text)) };

@@ -1,0 +1,93 @@
+import { outputFiles, type Read, readContent, type Solved, solveRead } from "../build/build.ts";
+import { messageAsJson } from "../checks/reporter.ts";
+import { buildSettings } from "../cli/build-settings.ts";
+import { contentFolders } from "../cli/content-option.ts";
+import { disk } from "../cli/disk.ts";
+import { withOutput } from "../cli/output/with-output.ts";
+import { first } from "../core/lists.ts";
+import { drawRig } from "../drawing/rig/rig-drawing.ts";
+import { drawingToSvg } from "../drawing/svg.ts";
+import { hasErrors, type Message } from "../model/message.ts";
+import { solveRig } from "../solve/solve-rig.ts";
+import type * as contract from "./contract.ts";
+import type { DrawOptions, Outcome, Part, ReadGuide, SolvedGuide, Told } from "./contract.ts";
+
+/** What a guide that was handed out stands for; nobody outside reaches into it. */
+const inRead = new WeakMap<ReadGuide, Read & { readonly folders: readonly string[] }>();
+const inSolved = new WeakMap<SolvedGuide, Solved & { readonly folders: readonly string[] }>();
+/** Content folders of those whose files are being written: they are never written over. */
+const ofFiles = new WeakMap<object, readonly string[]>();
+
+const told = (message: Message): Told => {
+  const { values, ...rest } = JSON.parse(messageAsJson(message));
+  return rest;
+};
+
+function handedOut<K extends object, V>(inside: WeakMap<K, V>, handle: K, from: string): V {
+  const value = inside.get(handle);
+  if (!value) throw new Error(`this guide was not made by ${from}`);
+  return value;
+}
+
+const named = (entries: readonly { readonly id: string; readonly title: string }[]) =>
+  entries.map(({ id, title }) => ({ id, title }));
+
+const readGuide = async (...asked: readonly string[]): Promise<Outcome<ReadGuide>> => {
+  const { folders, shipped } = await contentFolders(asked.length > 0 ? { content: asked } : {});
+  const { value, messages } = await readContent(disk, folders, shipped);
+  const listed = messages.map(told);
+  if (!value || hasErrors(messages)) return { value: undefined, messages: listed };
+  const { guide, rigs, lessons } = value.library;
+  const handle = { title: guide.title, rigs: named(rigs), lessons: named(lessons) };
+  inRead.set(handle, { ...value, folders: [...folders, ...(shipped ? [shipped] : [])] });
+  return { value: handle, messages: listed };
+};
+
+const solve = async (guide: ReadGuide): Promise<Outcome<SolvedGuide>> => {
+  const read = handedOut(inRead, guide, "readGuide");
+  const { value, messages } = await solveRead(read);
+  const listed = messages.map(told);
+  if (!value) return { value: undefined, messages: listed };
+  const handle = { title: guide.title, rigs: value.rigs };
+  inSolved.set(handle, { ...value, folders: read.folders });
+  return { value: handle, messages: listed };
+};
+
+const draw = (guide: SolvedGuide, rigId: string, options: DrawOptions = {}) => {
+  const { rigs, kit } = handedOut(inSolved, guide, "solve");
+  const found = rigs.find(({ rig }) => rig.id === rigId);
+  if (!found)
+    throw new Error(`there is no rig "${rigId}"; there are ${rigs.map(({ rig }) => rig.id).join(", ")}`);
+  const { depthMm, widthMm = 100, heightMm = 130, textMm = 3.5 } = options;
+  const isKnown = depthMm === undefined || found.depths.some((depth) => depth.depthMm === depthMm);
+  const solved = isKnown ? found : atDepth(found.rig, depthMm);
+  const depth = solved.depths.find((one) => one.depthMm === depthMm) ?? first(solved.depths);
+  return drawRig(solved, depth, { widthMm, heightMm }, kit, { labels: "full", textMm });
+};
+
+function atDepth(rig: contract.Rig, depthMm: number): contract.SolvedRig {
+  const solved = solveRig({ ...rig, depthsMm: [depthMm] });
+  if (solved.ok) return solved.value;
+  throw new Error(
+    `${rig.id} cannot be had at ${depthMm} mm: ${solved.findings.map(({ code }) => code).join(", ")}`,
+  );
+}
+
+const svg: typeof contract.svg = (drawing) => drawingToSvg(drawing, { idPrefix: "drawing", theme: "print" });
+
+const build = (guide: SolvedGuide, parts?: readonly Part[]) => {
+  const solved = handedOut(inSolved, guide, "solve");
+  const files = outputFiles(solved, { ...buildSettings(solved), ...(parts && { parts }) });
+  ofFiles.set(files, solved.folders);
+  return files;
+};
+
+const write: typeof contract.write = (folder, files) =>
+  withOutput({ out: folder, contentFolders: ofFiles.get(files) ?? [], tell: () => {} }, (output) =>
+    output.replace(files),
+  );
+
+// The package as other programs see it is what the contract says, no less and no more.
+({ readGuide, solve, draw, svg, build, write }) satisfies typeof contract;
+
+export { build, draw, readGuide, solve, svg, write };

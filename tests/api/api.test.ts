@@ -1,0 +1,62 @@
+import { existsSync, readdirSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import type { SolvedGuide } from "../../src/api/contract.ts";
+import { build, draw, readGuide, solve, svg, write } from "../../src/api/index.ts";
+import { temporaryFolder, writeContent } from "../support/cli.ts";
+import { contentWith, edited } from "../support/smallest-content.ts";
+
+const guideIn = (changes: Record<string, string | null> = {}) =>
+  writeContent(join(temporaryFolder(), "content"), contentWith(changes));
+
+async function solvedIn(folder: string): Promise<SolvedGuide> {
+  const { value: read } = await readGuide(folder);
+  const { value, messages } = await solve(read!);
+  expect(messages.filter(({ severity }) => severity === "error")).toEqual([]);
+  return value!;
+}
+
+describe("the package, as other programs import it", () => {
+  it("reads a guide and does its sums", async () => {
+    const { value, messages } = await readGuide(guideIn());
+    expect(messages).toEqual([]);
+    expect(value).toMatchObject({ title: "Test guide", rigs: [{ id: "plain", title: "Plain rig" }] });
+    const solved = await solve(value!);
+    expect(solved.value!.rigs[0]!.depths.map(({ depthMm }) => depthMm)).toEqual([1000, 1500]);
+  });
+
+  it("tells what is wrong with file, line and code, and gives no value", async () => {
+    const folder = guideIn(edited("rigs/plain.md", "hook: 16", "hook: 99"));
+    const { value, messages } = await readGuide(folder);
+    expect(value).toBeUndefined();
+    expect(messages).toMatchObject([{ severity: "error", file: join(folder, "rigs/plain.md"), line: 8 }]);
+    expect(messages[0]!.reason).toContain("hook");
+    await expect(readGuide(join(folder, "none"))).rejects.toThrow("there is no folder");
+  });
+
+  it("draws a rig at any depth that it can be had at", async () => {
+    const solved = await solvedIn(guideIn());
+    const drawing = draw(solved, "plain", { depthMm: 1300 });
+    expect(drawing.title).toContain("1.3 m");
+    expect(svg(drawing)).toMatch(/^<svg .*<title /s);
+    expect(draw(solved, "plain").title).toContain("1 m");
+    expect(() => draw(solved, "plan")).toThrow('there is no rig "plan"; there are plain');
+    expect(() => draw(solved, "plain", { depthMm: 20 })).toThrow("plain cannot be had at 20 mm");
+  });
+
+  it("builds a part, and writes it whole over what it wrote before and over nothing else", async () => {
+    const folder = guideIn();
+    const out = join(folder, "..", "out");
+    const solved = await solvedIn(folder);
+    expect(await write(out, build(solved, ["data"]))).toBe(4);
+    expect(await write(out, build(solved, ["data"]))).toBe(4);
+    expect(readdirSync(join(out, "data")).sort()).toEqual(["kit.csv", "rigs", "shot.csv", "shot.json"]);
+    expect(existsSync(join(out, "site"))).toBe(false);
+    await expect(write(folder, build(solved, ["data"]))).rejects.toThrow();
+  });
+
+  it("takes only guides of its own making", async () => {
+    await expect(solve({ title: "Mine", rigs: [], lessons: [] })).rejects.toThrow("not made by readGuide");
+    expect(() => draw({ title: "Mine", rigs: [] }, "plain")).toThrow("not made by solve");
+  });
+});
