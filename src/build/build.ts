@@ -126,7 +126,9 @@ function liveTexts(
     const isLent = lent.has(text.path);
     const made = withLiveFigures(text, { ...source, words, figures }, isLent ? "goes" : "stays");
     const told = isLent
-      ? made.messages.map((of) => message("lent-shortened", of.place, { of }))
+      ? made.messages
+          .filter(({ severity }) => severity === "error")
+          .map((of) => message("lent-shortened", of.place, { of }))
       : made.messages;
     return { body: text.body, value: made.value, messages: told };
   });

@@ -1,6 +1,6 @@
 import type { Kit, RigEntry } from "../model/library.ts";
 import { type Message, message } from "../model/message.ts";
-import { allShot, type SolvedRig } from "../model/solved.ts";
+import { mostOfEachSize, type SolvedRig } from "../model/solved.ts";
 import type { Figures } from "../words/figures.ts";
 import type { ContentCheck } from "./check.ts";
 
@@ -68,14 +68,7 @@ function shotOutsideKit(
 ): readonly Message[] {
   const held = (size: string) =>
     tub.tub.filter((one) => one.size === size).reduce((sum, { count }) => sum + count, 0);
-  const most = new Map<string, number>();
-  for (const depth of solved?.depths ?? []) {
-    const sizes = allShot(depth).map(({ size }) => size);
-    for (const size of sizes) {
-      const count = sizes.filter((one) => one === size).length;
-      most.set(size, Math.max(count, most.get(size) ?? 0));
-    }
-  }
+  const most = solved ? mostOfEachSize(solved) : [];
   const allowed = tub.tub
     .map(({ size, count }) => (count === Infinity ? size : `${count} × ${size}`))
     .join(", ");

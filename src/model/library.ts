@@ -4,7 +4,7 @@ import type { Plummet } from "../core/depth/plumbing.ts";
 import type { Float } from "../core/float/float.ts";
 import type { LeadRule } from "../core/tackle/lead-rule.ts";
 import type { ShotScale, Tub } from "../core/tackle/shot.ts";
-import type { G, Mm } from "../core/units.ts";
+import type { G, Mm, Share } from "../core/units.ts";
 import type { Water } from "../core/water/water.ts";
 import type { BaitLooks } from "./bait-looks.ts";
 import type { FishLooks } from "./fish-looks.ts";
@@ -128,6 +128,20 @@ export interface BaitEntry {
   readonly notes: Root;
 }
 
+/** What a group uses up in which every learner makes up the rigs of a kit, and how it is sold. */
+export interface GroupUse {
+  /** What is bought on top, for what breaks or is lost. */
+  readonly spareShare: Share;
+  /** Hook lengths that a learner ties for each rig, and line that is cut off for one. */
+  readonly hookLengths: number;
+  readonly hookLineMm: Mm;
+  /** Line that goes on a learner's reel or whip. */
+  readonly mainLineMm: Mm;
+  readonly hooksInPacket: number;
+  readonly hookLineOnSpoolMm: Mm;
+  readonly mainLineOnSpoolMm: Mm;
+}
+
 /** `content/kits/*.yaml`: tackle that a learner is told to bring, and the rigs that it must do for. */
 export interface Kit {
   readonly id: string;
@@ -139,6 +153,7 @@ export interface Kit {
   readonly mainLineG: G;
   readonly hookLineG: G;
   readonly baits: readonly BaitEntry[];
+  readonly group?: GroupUse;
 }
 
 /** A knot with its step pictures. */

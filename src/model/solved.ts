@@ -71,6 +71,18 @@ export function allShot({
   return [...lineShot, ...lockShot];
 }
 
+/** The most shot of each size that a rig takes at any of its depths. */
+export function mostOfEachSize({ depths }: Pick<SolvedRig, "depths">): ReadonlyMap<string, number> {
+  const most = new Map<string, number>();
+  for (const depth of depths) {
+    const sizes = allShot(depth).map(({ size }) => size);
+    for (const size of sizes) {
+      most.set(size, Math.max(sizes.filter((one) => one === size).length, most.get(size) ?? 0));
+    }
+  }
+  return most;
+}
+
 /** A stream, and by which share the float is held back in it. */
 export interface GuidedFlow {
   readonly paceMs: Ms;

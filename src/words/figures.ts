@@ -59,6 +59,8 @@ export interface Figures {
   pace(ms: Ms): string;
   temperature(c: C): string;
   volume(ml: Ml): string;
+  /** As kitchen scales and jugs show it, to 10 g or 10 ml, from one to another: `300–430 g`. */
+  kitchenRange(from: number, to: number, unit: "g" | "ml"): string;
   /** A share of one: `70 %`. */
   share(share: Share): string;
   /** A number without a unit, with at most so many decimals. */
@@ -156,6 +158,7 @@ export function makeFigures(units: UnitChoice, words: Words, language: string): 
       // A hundredth of a pint tells nobody anything: a pinch of feed is given in millilitres alone.
       return ml < 100 ? metric : shown(metric, pints(ml, words, number));
     },
+    kitchenRange: (from, to, unit) => kitchenRange([from, to], unit, words, number),
     share: (share) => `${number(share * 100, 0)} %`,
     time: (s) => (s < 60 ? `${number(s, 0)} s` : s < 3600 ? minutes(s) : `${number(s / 3600, 1)} h`),
   };
@@ -172,6 +175,11 @@ function unitOnce(figures: readonly string[]): string[] {
 function pints(ml: Ml, words: Words, number: NumberText): string {
   const count = number(ml / mlPerImperialPint, 1);
   return count === "1" ? words("figures.imperial-pint") : words("figures.imperial-pints", { pints: count });
+}
+
+function kitchenRange(range: readonly number[], unit: string, words: Words, number: NumberText): string {
+  const [from, to] = range.map((amount) => number(Math.round(amount / 10) * 10, 0)) as [string, string];
+  return `${from === to ? from : words("figures.range", { from, to })} ${unit}`;
 }
 
 /** What it takes to word a short length. */

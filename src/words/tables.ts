@@ -1,6 +1,7 @@
 import { movedPart } from "../core/depth/setting.ts";
+import type { Finding } from "../core/finding.ts";
 import { shotNamed } from "../core/tackle/shot-groups.ts";
-import type { BaitEntry, Kit, LineTable, StrengthBand } from "../model/library.ts";
+import type { BaitEntry, LineTable, StrengthBand } from "../model/library.ts";
 import type { GuideStep, SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { guidedFlowText, runText } from "./run-text.ts";
 import type { TableKit } from "./table-kit.ts";
@@ -10,6 +11,8 @@ import { keyOf } from "./words.ts";
 export interface TextTable {
   readonly head: readonly string[];
   readonly rows: readonly (readonly string[])[];
+  /** What the sums behind it warn of, for the author who asked for it. */
+  readonly findings?: readonly Finding[];
 }
 
 /** A row a depth: where to set the float, what locks it, what hangs on the line, what the tip shows. */
@@ -32,26 +35,6 @@ export function shotTable(solved: SolvedRig, kit: TableKit): TextTable {
       words("table.tip"),
     ],
     rows: solved.depths.map(row),
-  };
-}
-
-/** What a learner brings. */
-export function kitTable(
-  { floats, tub, hooks, mainLineG, hookLineG, baits }: Kit,
-  { words, figures }: TableKit,
-): TextTable {
-  const sizes = [...new Set(tub.tub.map(({ size }) => size))];
-  const list = (of: readonly (string | number)[]) => of.join(", ");
-  return {
-    head: [words("table.tackle"), words("table.bring")],
-    rows: [
-      [words("table.floats"), list(floats.map(({ title }) => title))],
-      [words("table.shot"), words("table.tub", { title: tub.title, sizes: list(sizes) })],
-      [words("table.main-line"), figures.strength(mainLineG)],
-      [words("table.hook-length"), figures.strength(hookLineG)],
-      [words("table.hooks"), list(hooks.map(({ size }) => size))],
-      [words("table.bait"), list(baits.map(({ bait }) => bait.title))],
-    ],
   };
 }
 

@@ -1,3 +1,4 @@
+import type { Groundbait } from "../core/feed/groundbait.ts";
 import { entry, last } from "../core/lists.ts";
 import type { Mm, Share } from "../core/units.ts";
 import type { BallDown, FlowFigure, HoldBackMax, InWater, LiftAndPull } from "../model/in-water.ts";
@@ -143,6 +144,28 @@ export function feedPlaceTable(feed: FeedTable, { words, figures }: TableKit): T
     rows: feed.pacesMs.map((paceMs, row) => [
       figures.pace(paceMs),
       ...entry(feed.upstreamOfSpotMm, row).map((mm) => figures.shortDepth(thrown(mm))),
+    ]),
+  };
+}
+
+/** What to mix for so many balls of groundbait, a row each. */
+export function groundbaitTable(
+  mixes: readonly Groundbait[],
+  ballMm: Mm,
+  { words, figures }: TableKit,
+): TextTable {
+  return {
+    head: [
+      words("table.balls", { size: figures.shortGap(ballMm) }),
+      words("table.dry-mix"),
+      words("table.held-back"),
+      words("table.water"),
+    ],
+    rows: mixes.map(({ balls, dryLowG, dryHighG, heldBackG, waterLowMl, waterHighMl }) => [
+      figures.number(balls, 0),
+      figures.kitchenRange(dryLowG, dryHighG, "g"),
+      figures.kitchenRange(heldBackG, heldBackG, "g"),
+      figures.kitchenRange(waterLowMl, waterHighMl, "ml"),
     ]),
   };
 }

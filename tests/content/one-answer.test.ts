@@ -1,6 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
+import { parse } from "yaml";
+import { groundbait } from "../../src/core/feed/groundbait.ts";
 
 /** What the course answers once, however many texts ask: a learner follows the nearest one. */
 const content = "content";
@@ -83,4 +85,41 @@ test("a pinch of maggots, 3 ml of the three thousand in an imperial pint, is abo
   const told = places(/(?:\bpinch is about|\bpinch of maggots, about|\bPinch each time, about) ([\w-]+)/gi);
   expect(told.length).toBeGreaterThanOrEqual(3);
   for (const { name, found } of told) expect(found, name).toMatch(/fifteen$/);
+});
+
+test("a learner ties three hook lengths of 60 cm and fills a reel with 100 m, as what a group buys has it", () => {
+  const { group } = parse(readFileSync(join(content, "kits/first-outfit.yaml"), "utf8")) as {
+    group: Readonly<Record<string, unknown>>;
+  };
+  const tied = places(/\b(?:Make|Tie|tie) (?!all)(\w+)(?: hook lengths| at home before each trip)/g);
+  expect(tied.length).toBeGreaterThanOrEqual(3);
+  for (const { name, found } of tied) expect(found, name).toMatch(/ three /);
+  expect(group["hook-lengths"]).toBe(3);
+  expect(places(/Cut off about 60 cm of line/g)).toHaveLength(1);
+  expect(group["line-for-each"]).toBe("60 cm");
+  expect(places(/about 100 m of the new line on top/g)).toHaveLength(1);
+  expect(group["line-on-reel"]).toBe("100 m");
+  // "A quarter more" of the page for coaches.
+  expect(places(/with a quarter more for what breaks or is lost/g)).toHaveLength(1);
+  expect(group.spares).toBe("25 %");
+});
+
+test("groundbait: a quarter kept back, half a litre to the kilogram, and a session's balls within a kilogram", () => {
+  const lesson = texts.find(({ name }) => name.endsWith("groundbait.md"))!.text;
+  const mix = (balls: number) => groundbait(balls, 50);
+  expect(lesson).toMatch(/three quarters of the dry mix.*Keep the last quarter back/);
+  expect(lesson).toMatch(/A kilogram of dry mix takes about half a litre of water/);
+  expect(lesson).toMatch(/A kilogram is plenty for an ordinary day, and for a short session half is enough/);
+  // An opening of five, and one or two an hour for three hours.
+  for (const balls of [5, 10]) {
+    const made = mix(balls);
+    if (!made.ok) throw new Error("no mix");
+    const { dryLowG, dryHighG, waterLowMl, waterHighMl, heldBackG } = made.value;
+    expect((dryLowG + dryHighG) / 2).toBeLessThan(balls === 5 ? 500 : 1000);
+    expect(waterLowMl / dryLowG).toBeLessThan(0.5);
+    expect(waterHighMl / dryHighG).toBeGreaterThan(0.5);
+    expect(heldBackG / dryHighG).toBeCloseTo(1 / 4, 9);
+  }
+  // Balls 5 cm across hold half as much as one like a tennis ball (65 mm to 69 mm: ITF rules of tennis, from memory).
+  expect((50 / 65) ** 3).toBeCloseTo(0.5, 1);
 });

@@ -12,6 +12,13 @@ const files = ["src", "templates", "tests", "tools"].flatMap((folder) =>
 );
 const texts = new Map(files.map((path) => [path, readFileSync(join(root, path), "utf8")]));
 
+/** What the sources do not use themselves, and why it stands among them. */
+const forTests: Readonly<Record<string, string>> = {
+  "src/core/tackle/box-notation.ts boxText": "the way back, to which tests hold the reading",
+  "src/model/card-content.ts onEveryCard":
+    "what is promised of every card, beside the type that it is a part of",
+};
+
 /** Names that one file takes from others, as `file name`. */
 function takenBy(path: string, text: string): string[] {
   // Of a module that is taken whole is used what has its name somewhere in the file.
@@ -20,7 +27,10 @@ function takenBy(path: string, text: string): string[] {
 }
 
 describe("what a file exports", () => {
-  const taken = new Set([...texts].flatMap(([path, text]) => takenBy(path, text)));
+  const takenIn = (folders: RegExp) =>
+    new Set([...texts].flatMap(([path, text]) => (folders.test(path) ? takenBy(path, text) : [])));
+  const taken = takenIn(/./);
+  const takenBySources = takenIn(/^(?:src|templates|tools)\//);
   const given = [...texts]
     .filter(([path]) => /^(?:src|templates)\//.test(path))
     .flatMap(([path, text]) =>
@@ -32,5 +42,18 @@ describe("what a file exports", () => {
   it("is imported by another file", () => {
     expect(given.length).toBeGreaterThan(500);
     expect(given.filter((one) => !taken.has(one))).toEqual([]);
+  });
+
+  it("is used by the sources: in another file, or in its own", () => {
+    const timesInOwnFile = (path: string, name: string) =>
+      texts
+        .get(path)!
+        .replace(/\/\*[\s\S]*?\*\/|\/\/.*/g, "")
+        .match(new RegExp(`\\b${name}\\b`, "g"))!.length;
+    const unused = given.filter((one) => {
+      const [path, name] = one.split(" ") as [string, string];
+      return !takenBySources.has(one) && timesInOwnFile(path, name) < 2;
+    });
+    expect(unused.filter((one) => !(one in forTests))).toEqual([]);
   });
 });

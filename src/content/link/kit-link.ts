@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import type { BaitEntry, FloatEntry, Kit, RigEntry, TubEntry } from "../../model/library.ts";
+import type { BaitEntry, FloatEntry, GroupUse, Kit, RigEntry, TubEntry } from "../../model/library.ts";
 import type { Hook } from "../../model/rig.ts";
 import type { Read, Reading } from "../reading.ts";
 import type { kitSchema } from "../schema/tackle-schema.ts";
@@ -10,6 +10,20 @@ interface Shelves {
   readonly tubs: ReadonlyMap<string, TubEntry>;
   readonly hooks: ReadonlyMap<number, Hook>;
   readonly baits: ReadonlyMap<string, BaitEntry>;
+}
+
+type TypedGroup = NonNullable<z.output<typeof kitSchema>["group"]>;
+
+function groupUse(typed: TypedGroup): GroupUse {
+  return {
+    spareShare: typed.spares,
+    hookLengths: typed["hook-lengths"],
+    hookLineMm: typed["line-for-each"],
+    mainLineMm: typed["line-on-reel"],
+    hooksInPacket: typed["hooks-in-packet"],
+    hookLineOnSpoolMm: typed["hook-line-on-spool"],
+    mainLineOnSpoolMm: typed["main-line-on-spool"],
+  };
 }
 
 /** A kit with its names looked up; undefined where its tub is not there. */
@@ -38,6 +52,7 @@ export function linkKit(
     mainLineG: value["main-line"],
     hookLineG: value["hook-length"],
     baits: all("baits", shelves.baits, "bait"),
+    ...(value.group && { group: groupUse(value.group) }),
   };
   return tub && { ...kit, tub };
 }

@@ -195,6 +195,14 @@ const kit = {
   "main-line": "What its main line breaks at.",
   "hook-length": "What its hook lengths break at.",
   baits: "Baits to bring.",
+  group: "What a group of learners uses up, for the table of what to buy.",
+  "group.spares": "What to buy on top, for what breaks or is lost.",
+  "group.hook-lengths": "Hook lengths that each learner ties for each rig.",
+  "group.line-for-each": "Line that is cut off for one hook length.",
+  "group.line-on-reel": "Line that goes on each learner's reel or whip.",
+  "group.hooks-in-packet": "Hooks in a packet from the shop.",
+  "group.hook-line-on-spool": "Line for hook lengths on a spool from the shop.",
+  "group.main-line-on-spool": "Main line on a spool from the shop.",
 };
 
 const guide = {

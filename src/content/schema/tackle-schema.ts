@@ -3,10 +3,21 @@ import { bases } from "../../core/basis.ts";
 import { attachments } from "../../core/float/float.ts";
 import { metals } from "../../core/tackle/shot.ts";
 import { baitLooksSchema } from "./looks-schema.ts";
-import { density, mass, massOrNone, pace, quantity, smallLength, strength } from "./quantity-schema.ts";
+import {
+  density,
+  mass,
+  massOrNone,
+  pace,
+  quantity,
+  share,
+  smallLength,
+  strength,
+} from "./quantity-schema.ts";
 
 const basis = z.enum(bases);
 const hookSize = z.int().min(1).max(30);
+/** Line on a reel, a whip or a spool from the shop. */
+const onReel = () => quantity("length", { above: 0 }, ["100 m", "110 yd"]);
 
 /** `content/shot/*.yaml`: a scale, its sizes by mass or by weighing a number of them. */
 export const scaleSchema = z.strictObject({
@@ -77,6 +88,17 @@ export const kitSchema = z.strictObject({
   "main-line": strength(),
   "hook-length": strength(),
   baits: z.array(z.string()).min(1),
+  group: z
+    .strictObject({
+      spares: share(),
+      "hook-lengths": z.int().min(1),
+      "line-for-each": quantity("length", { above: 0 }, ["60 cm"]),
+      "line-on-reel": onReel(),
+      "hooks-in-packet": z.int().min(1),
+      "hook-line-on-spool": onReel(),
+      "main-line-on-spool": onReel(),
+    })
+    .optional(),
 });
 
 /** `content/baits/*.yaml`; `hooks` has the largest hook that suits it, then the smallest. */

@@ -13,7 +13,7 @@ const heldBackShare = 0.25;
 const ordinaryTripDryG = 1000;
 
 /** What to mix for a session's balls. */
-interface Groundbait {
+export interface Groundbait {
   readonly balls: number;
   readonly wetMl: Ml;
   readonly dryLowG: G;

@@ -13,7 +13,7 @@ export interface KitNeed {
 }
 
 /** One line of the shopping list. */
-interface KitLine extends KitNeed {
+export interface KitLine extends KitNeed {
   /** Needed for all learners, spares included. */
   readonly packets: number;
   readonly perPacket: number;

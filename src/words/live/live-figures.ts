@@ -2,6 +2,7 @@ import type { Nodes, Root, RootContent, Table, TableRow } from "mdast";
 import type { LeafDirective, TextDirective } from "mdast-util-directive";
 import { toString as textOf } from "mdast-util-to-string";
 import { visit } from "unist-util-visit";
+import type { Finding } from "../../core/finding.ts";
 import { variantsOf } from "../../core/float/moved-float.ts";
 import { first } from "../../core/lists.ts";
 import { clutchWaterMl, weakestAtWorstG } from "../../core/tackle/knots.ts";
@@ -14,6 +15,7 @@ import { allShot, type SolvedDepth, type SolvedRig } from "../../model/solved.ts
 import { positionOf } from "../../model/source-position.ts";
 import type { Figures } from "../figures.ts";
 import { leadRuleText } from "../lead-rule-text.ts";
+import { findingMessage } from "../reason.ts";
 import type { TextTable } from "../tables.ts";
 import { basisSign } from "./basis-sign.ts";
 import { tables } from "./live-tables.ts";
@@ -24,10 +26,10 @@ import {
   type LiveContext,
   list,
   mustFlow,
+  NoAnswer,
   named,
   oneOf,
   rigOf,
-  Untold,
   unknown,
   Wrong,
 } from "./references.ts";
@@ -177,15 +179,18 @@ export function withLiveFigures(
     if (node.type !== "textDirective" && node.type !== "leafDirective" && node.type !== "containerDirective")
       return;
     if (!parent || index === undefined) return;
+    const { line, column } = positionOf(node).start;
+    const place = { file: path, line, column };
+    const tell = (finding: Finding) =>
+      messages.push(findingMessage(finding, place, context.words, context.figures));
     try {
-      const made = expanded(node as TextDirective | LeafDirective, context);
+      const made = expanded(node as TextDirective | LeafDirective, context, tell);
       parent.children[index] = made as never;
     } catch (error) {
       gone.add(node);
-      if (error instanceof Untold) return;
-      if (!(error instanceof Wrong)) throw error;
-      const { line, column } = positionOf(node).start;
-      messages.push(message(error.code, { file: path, line, column }, error.values));
+      if (error instanceof Wrong) messages.push(message(error.code, place, error.values));
+      else if (error instanceof NoAnswer) error.findings.forEach(tell);
+      else throw error;
     }
   });
   return { value: wrong === "goes" ? without(root, gone) : root, messages };
@@ -194,7 +199,11 @@ export function withLiveFigures(
 /** Tells the pages to leave a text alone. */
 const unlinked = { hName: "span", hProperties: { className: ["unlinked"] } };
 
-function expanded(node: TextDirective | LeafDirective, context: LiveContext): RootContent {
+function expanded(
+  node: TextDirective | LeafDirective,
+  context: LiveContext,
+  tell: (finding: Finding) => void,
+): RootContent {
   const at: Attributes = (name, otherwise) => {
     const value = node.attributes?.[name] ?? otherwise;
     if (!value?.trim()) throw new Wrong("missing-key", { key: name });
@@ -207,7 +216,12 @@ function expanded(node: TextDirective | LeafDirective, context: LiveContext): Ro
     if (typeof made !== "string") return made;
     return { type: "text", value: made, ...(node.name === unlinkedWords && { data: unlinked }) };
   }
-  if (Object.hasOwn(tables, node.name)) return tableNode(tables[node.name]!(at, context));
+  const makeTable = Object.hasOwn(tables, node.name) ? tables[node.name] : undefined;
+  if (makeTable) {
+    const table = makeTable(at, context);
+    table.findings?.forEach(tell);
+    return tableNode(table);
+  }
   if (Object.hasOwn(pictures, node.name)) {
     return { type: "picture", reference: pictures[node.name]!(at, context) };
   }

@@ -1,23 +1,20 @@
+import { groundbait } from "../../core/feed/groundbait.ts";
 import { terminalFallMs } from "../../core/sink/body-fall.ts";
 import { ballDown, feedTable } from "../../solve/feed-in-water.ts";
-import {
-  depthGuideTable,
-  hookTable,
-  kitTable,
-  lineTable,
-  shotTable,
-  type TextTable,
-  whipTable,
-} from "../tables.ts";
-import { ballTable, feedPlaceTable, holdBackTable, liftTable } from "../water-tables.ts";
+import { groupKitTable, kitTable } from "../kit-tables.ts";
+import { depthGuideTable, hookTable, lineTable, shotTable, type TextTable, whipTable } from "../tables.ts";
+import { ballTable, feedPlaceTable, groundbaitTable, holdBackTable, liftTable } from "../water-tables.ts";
 import {
   type Attributes,
+  answered,
   depthOf,
   inWaterOf,
   type LiveContext,
+  list,
   mustFlow,
   named,
   quantities,
+  quantity,
   rigOf,
   unknown,
 } from "./references.ts";
@@ -57,6 +54,14 @@ export const tables: Readonly<Record<string, (at: Attributes, context: LiveConte
     });
     return ballTable(balls, context);
   },
+  "groundbait-mix": (at, context) => {
+    const ballMm = quantity(at, "length", "size");
+    const mixes = list(at, "balls").map((count) => groundbait(Number(count), ballMm));
+    return {
+      ...groundbaitTable(mixes.map(answered), ballMm, context),
+      findings: mixes.flatMap(({ findings }) => findings),
+    };
+  },
   "whip-line": (at, context) => {
     const solved = rigOf(at, context);
     if (solved.rig.outfit === "whip") return whipTable(solved, context);
@@ -77,6 +82,12 @@ export const tables: Readonly<Record<string, (at: Attributes, context: LiveConte
   }),
   "hook-for-bait": (_, context) => hookTable(context.library.baits, context),
   kit: (at, context) => kitTable(named(context.library.kits, at("kit"), "kit"), context),
+  "group-kit": (at, context) => {
+    const kits = context.library.kits.flatMap((kit) => (kit.group ? [{ ...kit, group: kit.group }] : []));
+    const kit = named(kits, at("kit"), "kit with a group");
+    const rigs = kit.rigIds.flatMap((id) => context.solved.get(id) ?? []);
+    return answered(groupKitTable({ kit, use: kit.group, rigs }, Number(at("learners")), context));
+  },
   "line-for-fish": (_, context) => {
     const { lines } = context.library;
     if (!lines) throw unknown("table of line", "lines.yaml", []);

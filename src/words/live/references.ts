@@ -1,3 +1,4 @@
+import type { Answer, Finding } from "../../core/finding.ts";
 import { parseQuantity, type QuantityKind } from "../../core/quantity.ts";
 import type { InWater } from "../../model/in-water.ts";
 import type { Library } from "../../model/library.ts";
@@ -25,8 +26,18 @@ export class Wrong<C extends MessageCode = MessageCode> extends Error {
   }
 }
 
-/** What a directive asks for has an error in its own file, where it is told. */
-export class Untold extends Error {}
+/** What a directive asks for has no answer, and why; nothing of that where the error is told in its own file. */
+export class NoAnswer extends Error {
+  constructor(readonly findings: readonly Finding[] = []) {
+    super(findings.map(({ code }) => code).join(", "));
+  }
+}
+
+/** The value of an answer. @throws NoAnswer where there is none */
+export function answered<T>(answer: Answer<T>): T {
+  if (!answer.ok) throw new NoAnswer(answer.findings);
+  return answer.value;
+}
 
 /** What a directive says of itself, by name; an attribute that is missing is an error, unless something stands in for it. */
 export type Attributes = (name: string, otherwise?: string) => string;
@@ -72,13 +83,13 @@ export function named<T extends { readonly id: string }>(entries: readonly T[], 
   );
 }
 
-/** @throws Untold for a rig of the guide's own that cannot be made up: that is told at its file */
+/** @throws NoAnswer for a rig of the guide's own that cannot be made up: that is told at its file */
 export function rigOf(at: Attributes, { library, solved }: LiveContext): SolvedRig {
   const id = at("rig");
   const found = solved.get(id);
   if (found) return found;
   const isOwn = library.rigs.some((rig) => rig.id === id) && !library.lent.has(`rigs/${id}`);
-  throw isOwn ? new Untold(id) : unknown("rig", id, [...solved.keys()]);
+  throw isOwn ? new NoAnswer() : unknown("rig", id, [...solved.keys()]);
 }
 
 /** Stops at a rig for still water, of which the water's flow says nothing. */
@@ -110,19 +121,25 @@ export function inWaterOf(at: Attributes, context: LiveContext): InWater {
   return inWater;
 }
 
+/** A quantity more than nothing. */
+export function quantity(at: Attributes, kind: QuantityKind, name: string): number {
+  return aboveNothing(at(name).trim(), kind, name);
+}
+
 /** Quantities more than nothing, typed one after another, parted by commas. */
 export function quantities(at: Attributes, kind: QuantityKind, name: string): readonly number[] {
   const values = at(name)
     .split(",")
-    .map((part) => {
-      const typed = part.trim();
-      const read = parseQuantity(kind, typed);
-      if (!read.ok) {
-        const { problem, unit, examples } = read;
-        throw new Wrong("quantity", { problem, unit, kind, examples, found: typed });
-      }
-      if (read.value > 0) return read.value;
-      throw new Wrong("out-of-range", { key: name, found: typed, bound: "not above nothing" });
-    });
+    .map((part) => aboveNothing(part.trim(), kind, name));
   return fewEnough(values, name);
+}
+
+function aboveNothing(typed: string, kind: QuantityKind, name: string): number {
+  const read = parseQuantity(kind, typed);
+  if (!read.ok) {
+    const { problem, unit, examples } = read;
+    throw new Wrong("quantity", { problem, unit, kind, examples, found: typed });
+  }
+  if (read.value > 0) return read.value;
+  throw new Wrong("out-of-range", { key: name, found: typed, bound: "not above nothing" });
 }

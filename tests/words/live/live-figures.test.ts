@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import type { Paragraph, Table, Text } from "mdast";
+import type { Paragraph, Root, Table, Text } from "mdast";
 import { toString as textOf } from "mdast-util-to-string";
 import { describe, expect, it } from "vitest";
 import { makeFigures } from "../../../src/words/figures.ts";
@@ -22,6 +22,10 @@ function live(body: string, others: Readonly<Record<string, string>> = {}) {
 
 /** The guide with a line more. */
 const guideWith = (line: string) => edited("guide.yaml", "edition:", `${line}\nedition:`);
+
+/** What stands in each cell of a table that is all there is of the text. */
+const cells = ({ children: [table] }: Root) =>
+  (table as Table).children.map((row) => row.children.map((cell) => textOf(cell).replaceAll("\u00a0", " ")));
 
 const told = (body: string, others?: Readonly<Record<string, string>>) =>
   live(body, others).messages.map(({ place: { line, column }, code, values }) => ({
@@ -149,6 +153,75 @@ describe("live figures in a text", () => {
     );
     expect(cells[1]).toEqual(["Fire", "Help", "112"]);
     expect(cells[2]).toEqual(["Oil", "The owner", expect.stringMatching(/_{10}/)]);
+  });
+
+  it("tells what a group uses up and what to buy, in whole packets and tubs", () => {
+    const box = edited(
+      "tubs/box.yaml",
+      "size: No 8, metal: lead, count: plenty",
+      "size: No 8, metal: lead, count: 25",
+    );
+    const kit = `title: Box
+rigs: [plain]
+floats: [waggler]
+tub: box
+hooks: [16]
+main-line: 4 lb
+hook-length: 3 lb
+baits: [grub]
+group:
+  spares: 50 %
+  hook-lengths: 2
+  line-for-each: 50 cm
+  line-on-reel: 80 m
+  hooks-in-packet: 10
+  hook-line-on-spool: 20 m
+  main-line-on-spool: 100 m
+`;
+    const { rigs } = checkedOf(box);
+    const no8 = Math.max(
+      ...rigs[0]!.depths.map(
+        ({ lineShot, lockShot }) => [...lineShot, ...lockShot].filter(({ size }) => size === "No 8").length,
+      ),
+    );
+    const { value, messages } = live("::group-kit{kit=box learners=7}", { ...box, "kits/box.yaml": kit });
+    expect(messages).toEqual([]);
+    const [, ...rows] = cells(value);
+    // Seven learners and half as much again: 10.5 floats, so 11; 2 · 10.5 = 21 hooks, three packets of ten; 2 · 0.5 m ·
+    // 10.5 = 10.5 m, so 11 m of a spool of 20 m; 80 m · 10.5 = 840 m, nine spools of 100 m. Sizes that nobody counted
+    // in the tub are not counted here.
+    const needed = Math.ceil(no8 * 10.5);
+    expect(rows).toEqual([
+      ["Floats: Test waggler", "11", "singly", "11"],
+      ["Shot: box", `${needed} × No 8`, "by the tub", String(Math.ceil(needed / 25))],
+      ["Hooks: 16", "21", "packets of 10", "3"],
+      ["Hook length: 3 lb (1.4 kg)", "11 m", "spools of 20 m", "1"],
+      ["Main line: 4 lb (1.8 kg)", "840 m", "spools of 100 m", "9"],
+    ]);
+    expect(told("::group-kit{kit=box learners=0.5}", { "kits/box.yaml": kit })).toEqual([
+      { at: "8:1", code: "kit-learners", reason: "The kit needs a whole number of learners, one or more." },
+    ]);
+    const alone = kit.slice(0, kit.indexOf("group:"));
+    expect(told("::group-kit{kit=box learners=7}", { "kits/box.yaml": alone })).toMatchObject([
+      { code: "unknown-name", what: "kit with a group", found: "box", allowed: [] },
+    ]);
+  });
+
+  it("tells what to mix for balls of groundbait, as kitchen scales show it, and warns of too much", () => {
+    const { value, messages } = live('::groundbait-mix{balls="3, 12" size="5 cm"}');
+    expect(messages).toEqual([]);
+    // A ball of 5 cm holds π/6 · 5³ = 65.45 ml, three 196.3 ml. Dry from 196.3 · 1.1/1.6 = 135 g with 0.4 times as much
+    // water, 54 ml, to 196.3 · 1.4/1.4 = 196.3 g with 0.6 times as much, 118 ml; a quarter of 196.3 g is 49 g.
+    expect(cells(value)).toEqual([
+      ["Balls of 5 cm", "Dry mix", "Keep back dry", "Water"],
+      ["3", "130–200 g", "50 g", "50–120 ml"],
+      ["12", "540–790 g", "200 g", "220–470 ml"],
+    ]);
+    const tooMuch = live('::groundbait-mix{balls="40" size="5 cm"}');
+    expect(tooMuch.messages).toMatchObject([{ code: "groundbait-too-much", severity: "warning" }]);
+    expect(cells(tooMuch.value)).toHaveLength(2);
+    expect(told('::groundbait-mix{balls="few" size="5 cm"}')).toMatchObject([{ code: "groundbait-balls" }]);
+    expect(told('::groundbait-mix{balls="3" size="5 cm, 6 cm"}')).toMatchObject([{ code: "quantity" }]);
   });
 
   it("shares out a whip's line at each depth, and says so of a whip alone", () => {
