@@ -5,7 +5,6 @@ import { createRequire } from "node:module";
 import { build } from "esbuild";
 import subsetFont from "subset-font";
 import { billOfMaterials } from "./licences.mjs";
-import { plainPrograms } from "./plain-programs.mjs";
 
 const require = createRequire(import.meta.url);
 const fontPackage = "@expo-google-fonts/ibm-plex-sans";
@@ -16,10 +15,10 @@ const packageFolder = (name) =>
     .map((folder) => `${folder}/${name}`)
     .find((folder) => existsSync(folder));
 const scripts = ["page", "water", "filters", "rig", "fit", "card", "search", "service-worker"];
+/** Pages have no italic; browsers slant the few words that would need it. */
 const fontFiles = {
   regular: "400Regular/IBMPlexSans_400Regular.ttf",
   bold: "600SemiBold/IBMPlexSans_600SemiBold.ttf",
-  italic: "400Regular_Italic/IBMPlexSans_400Regular_Italic.ttf",
 };
 
 /** Signs that pages use: Western European Latin, fractions, dashes, quotes and the marks of figures. */
@@ -43,9 +42,9 @@ const fontFeatures = ["kern", "mark", "ccmp", "tnum", "lnum"];
 /** File name → content, for `site/assets/`. */
 export async function siteAssets() {
   const assets = new Map();
-  const fonts = await readFonts();
-  // Pages have no italic; browsers slant the few words that would need it.
-  for (const name of ["regular", "bold"]) assets.set(`plex-${name}.woff`, await cutDown(fonts[name]));
+  for (const [name, file] of Object.entries(fontFiles)) {
+    assets.set(`plex-${name}.woff`, await cutDown(await readFile(require.resolve(`${fontPackage}/${file}`))));
+  }
   const bundles = await build({
     entryPoints: scripts.map((name) => `src/browser/${name}.ts`),
     outdir: "assets",
@@ -57,7 +56,6 @@ export async function siteAssets() {
     target: "es2020",
     metafile: true,
     charset: "utf8",
-    plugins: [fontsWithin(fonts), plainPrograms(/[\\/]satori[\\/]dist[\\/].*\.js$/)],
     alias: { "#jsx/jsx-runtime": "./src/markup/jsx-runtime.ts" },
     logLevel: "warning",
   });
@@ -90,32 +88,4 @@ function cutDown(font) {
     noLayoutClosure: true,
     featureTags: fontFeatures,
   });
-}
-
-/** Each face of the family. */
-async function readFonts() {
-  const fonts = {};
-  for (const [name, file] of Object.entries(fontFiles)) {
-    fonts[name] = await readFile(require.resolve(`@expo-google-fonts/ibm-plex-sans/${file}`));
-  }
-  return fonts;
-}
-
-/** The module `card-fonts` of the browser's card: whole fonts, as on the built cards, as bytes within the script. */
-function fontsWithin(fonts) {
-  return {
-    name: "card-fonts",
-    setup(bundle) {
-      bundle.onResolve({ filter: /^card-fonts/ }, ({ path }) => ({ path, namespace: "card-fonts" }));
-      bundle.onLoad({ filter: /^card-fonts$/, namespace: "card-fonts" }, () => ({
-        contents: Object.keys(fonts)
-          .map((name) => `export { default as ${name} } from "card-fonts/${name}";`)
-          .join("\n"),
-      }));
-      bundle.onLoad({ filter: /^card-fonts\//, namespace: "card-fonts" }, ({ path }) => ({
-        contents: fonts[path.split("/")[1]],
-        loader: "binary",
-      }));
-    },
-  };
 }

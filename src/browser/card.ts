@@ -1,6 +1,7 @@
-import { bold, italic, regular } from "card-fonts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { makeFonts } from "../layout/fonts.ts";
+import { type PackedFaces, unpackedFaces } from "../layout/glyph-table.ts";
+import type { LaidOutPage } from "../layout/page-of.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import { cardFormats } from "../print/cards/card-formats.ts";
 import { cardSides } from "../print/cards/card-sides.ts";
@@ -10,13 +11,28 @@ import { paintPdf } from "../print/pdf/pdf.ts";
 
 type Guide = Parameters<typeof layOutCard>[2];
 
+/** The faces with the signs of this guide, which the build writes in front of this script. */
+declare const dotdownFaces: PackedFaces;
+
 const pocket = cardFormats["ID-1"];
 
-/** Makes the pocket card of a rig; the page calls it once this script is loaded. */
-export type MakeCard = (solved: SolvedRig, guide: Guide, kit: DrawingKit) => Promise<Uint8Array>;
+/** Both sides of a card, to be shown, and the card as a file, to be kept or printed. */
+interface MadeCard {
+  readonly front: LaidOutPage;
+  readonly back: LaidOutPage;
+  pdf(): Promise<Uint8Array>;
+}
+
+/**
+ * Makes the pocket card of a rig; the page calls it once this script is loaded.
+ *
+ * @throws DoesNotFitError where the card has not room enough
+ */
+export type MakeCard = (solved: SolvedRig, guide: Guide, kit: DrawingKit) => Promise<MadeCard>;
+
+const fonts = makeFonts(unpackedFaces(dotdownFaces));
 
 const makeCard: MakeCard = async (solved, guide, pageKit) => {
-  const fonts = makeFonts({ regular, bold, italic });
   const kit = { ...pageKit, measure: fonts.measure };
   const { id, title } = solved.rig;
   const card = await layOutCard(solved, pocket, guide, kit, fonts);
@@ -31,7 +47,11 @@ const makeCard: MakeCard = async (solved, guide, pageKit) => {
     language,
     date: edition,
   };
-  return paintPdf(cardSides(card.alone), facts, fonts);
+  return {
+    front: card.front,
+    back: card.back,
+    pdf: async () => paintPdf(cardSides(card.alone), facts, fonts),
+  };
 };
 
 Object.assign(globalThis, { dotdownCard: makeCard });

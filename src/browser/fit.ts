@@ -236,8 +236,10 @@ async function saveCard(): Promise<void> {
     return;
   }
   try {
-    const pdf = await dotdownCard!(solved, dotdownGuide.guide, kit);
-    const address = URL.createObjectURL(new Blob([pdf as BlobPart], { type: "application/pdf" }));
+    const card = await dotdownCard!(solved, dotdownGuide.guide, kit);
+    const address = URL.createObjectURL(
+      new Blob([(await card.pdf()) as BlobPart], { type: "application/pdf" }),
+    );
     const save = document.createElement("a");
     save.href = address;
     save.download = `${rig.id}-${Math.round(first(solved.depths).depthMm / 10)}.pdf`;

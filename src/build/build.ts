@@ -16,6 +16,7 @@ import type { Library, MarkdownText } from "../model/library.ts";
 import { hasErrors, message, type Staged } from "../model/message.ts";
 import type { Printable } from "../model/printable.ts";
 import type { SolvedRig } from "../model/solved.ts";
+import { withCardFaces } from "../print/card-faces.ts";
 import { DoesNotFitError, doesNotFitText } from "../print/does-not-fit.ts";
 import { printFiles, type SheetChoice } from "../print/print-files.ts";
 import { fileHash } from "../site/file-hash.ts";
@@ -202,7 +203,7 @@ export async function* outputFiles(solved: Solved, settings: BuildSettings): Asy
     solved: source.solved,
     pictures: source,
     kit,
-    assets: settings.siteAssets,
+    assets: withCardFaces(settings.siteAssets, library),
     printables,
     liveBody,
     inWater: (rig, depth) => waterText(rig, depth, kit),

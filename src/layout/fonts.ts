@@ -1,35 +1,29 @@
-import * as fontkit from "fontkit";
+import { entry } from "../core/lists.ts";
 import type { Face, MeasureText } from "../drawing/model.ts";
+import type { GlyphSource } from "./glyph-source.ts";
 
 export const faces = ["regular", "bold", "italic"] as const satisfies readonly Face[];
 
-/** What is used of a font: its shaping of a line and its glyphs' outlines, in units of its em. */
+/** A face that sets lines of text. */
 export interface Typeface {
-  readonly bytes: Uint8Array;
-  readonly postscriptName: string;
-  readonly unitsPerEm: number;
-  /** Glyphs of a line with ligatures and kerning, at unscaled advances. */
+  readonly source: GlyphSource;
+  /** Glyphs of a line with ligatures and kerning. */
   layout(text: string): GlyphRun;
-  /** The font as its library made it, shaping words once only: for whoever embeds it. */
-  readonly made: object;
 }
 
+/** A line of glyphs, in units of the em. */
 export interface GlyphRun {
-  readonly glyphs: readonly Glyph[];
-  readonly positions: readonly {
-    readonly xAdvance: number;
-    readonly xOffset: number;
-    readonly yOffset: number;
-  }[];
-  readonly advanceWidth: number;
+  readonly glyphs: readonly PlacedGlyph[];
+  readonly width: number;
 }
 
-interface Glyph {
+export interface PlacedGlyph {
   readonly id: number;
-  readonly advanceWidth: number;
-  readonly path: {
-    readonly commands: readonly { readonly command: string; readonly args: readonly number[] }[];
-  };
+  /** The signs that it stands for. */
+  readonly text: string;
+  readonly advance: number;
+  /** What its advance lacks to the next glyph, or has too much. */
+  readonly kern: number;
 }
 
 /** The one family in its three faces. */
@@ -38,61 +32,63 @@ export interface Fonts {
   readonly measure: MeasureText;
 }
 
-/**
- * Fonts from the bytes of their files (TrueType, static).
- *
- * @throws Error where the bytes are no font.
- */
-export function makeFonts(bytes: Readonly<Record<Face, Uint8Array>>): Fonts {
+export function makeFonts(sources: Readonly<Record<Face, GlyphSource>>): Fonts {
   const made = {
-    regular: makeTypeface(bytes.regular),
-    bold: makeTypeface(bytes.bold),
-    italic: makeTypeface(bytes.italic),
+    regular: makeTypeface(sources.regular),
+    bold: makeTypeface(sources.bold),
+    italic: makeTypeface(sources.italic),
   };
   return {
     faces: made,
     measure: (text, sizeMm, face) => {
       const font = made[face];
-      return (font.layout(text).advanceWidth * sizeMm) / font.unitsPerEm;
+      return (font.layout(text).width * sizeMm) / font.source.unitsPerEm;
     },
   };
 }
 
-function makeTypeface(bytes: Uint8Array): Typeface {
-  // The types of the package leave out the drawing commands of a path.
-  const font = fontkit.create(bytes as never) as unknown as Omit<Typeface, "bytes" | "made">;
+function makeTypeface(source: GlyphSource): Typeface {
   const known = new Map<string, GlyphRun>();
-  const shaped = (word: string): GlyphRun => {
-    let run = known.get(word);
-    if (run === undefined) {
-      run = font.layout(word);
-      known.set(word, run);
-    }
-    return run;
-  };
   return {
-    bytes,
-    made: Object.create(font, { layout: { value: shaped } }),
-    postscriptName: font.postscriptName,
-    unitsPerEm: font.unitsPerEm,
+    source,
     layout: (text) => {
-      const runs = wordsOf(text).map(shaped);
-      return {
-        glyphs: runs.flatMap((run) => run.glyphs),
-        positions: runs.flatMap((run) => run.positions),
-        advanceWidth: runs.reduce((sum, run) => sum + run.advanceWidth, 0),
-      };
+      let run = known.get(text);
+      if (run === undefined) {
+        if (known.size >= mostKnown) known.clear();
+        run = shaped(text, source);
+        known.set(text, run);
+      }
+      return run;
     },
   };
 }
 
-/**
- * Words and the spaces between them: each is shaped by itself and kept, as most words come again and again. A no-break
- * space has done its work once lines are set, and as a sign of its own it would hinder searching.
- */
-export function wordsOf(text: string): string[] {
-  return text
-    .replaceAll("\u00A0", " ")
-    .split(/( )/)
-    .filter((word) => word !== "");
+/** Lines and words that are remembered, of each face: most come again and again. */
+const mostKnown = 20_000;
+
+/** @throws Error where the font lacks a sign */
+function shaped(text: string, source: GlyphSource): GlyphRun {
+  const signs = [...text.replaceAll("\u00A0", " ").replaceAll("\uFEFF", "")];
+  const ids = signs.map((sign) => {
+    const id = source.glyphOf(sign.codePointAt(0) ?? 0);
+    if (id === undefined) throw new Error(`the fonts have no sign for "${sign}"`);
+    return id;
+  });
+  const set: { id: number; text: string }[] = [];
+  for (let at = 0; at < ids.length; ) {
+    const id = entry(ids, at);
+    const joined = source.ligatures(id).find(({ rest }) => rest.every((one, i) => ids[at + 1 + i] === one));
+    const length = 1 + (joined?.rest.length ?? 0);
+    set.push({ id: joined?.glyph ?? id, text: signs.slice(at, at + length).join("") });
+    at += length;
+  }
+  let width = 0;
+  const glyphs = set.map(({ id, text: of }, i) => {
+    const next = set[i + 1];
+    const advance = source.advance(id);
+    const kern = next === undefined ? 0 : source.kern(id, next.id);
+    width += advance + kern;
+    return { id, text: of, advance, kern };
+  });
+  return { glyphs, width };
 }

@@ -1,26 +1,9 @@
-import type { GroupItem, Item, PathItem } from "../drawing/model.ts";
-import type { LayoutStyle, Paint, Rule } from "../markup/boxes.ts";
 import type { Element } from "../markup/jsx-runtime.ts";
-import type { Fonts } from "./fonts.ts";
-import { measureBoxes, type Rectangle } from "./measure-boxes.ts";
+import type { FileFonts } from "./font-file.ts";
+import { measureBoxes } from "./measure-boxes.ts";
 import { type BoxNode, boxTree } from "./nodes.ts";
-import { boxOverflow, type Overflow, textOverflow, worst } from "./overflow.ts";
+import { type LaidOutPage, type PageSize, pageOf } from "./page-of.ts";
 import { PieceReader } from "./text-lines.ts";
-
-interface PageSize {
-  readonly widthMm: number;
-  /** None: as long as what is on it. */
-  readonly heightMm?: number;
-}
-
-/** A page as marks in millimetres, x to the right and y down from the top left corner. */
-export interface LaidOutPage {
-  readonly widthMm: number;
-  readonly heightMm: number;
-  readonly items: readonly Item[];
-  /** What did not fit; empty on a page that may be printed. */
-  readonly overflows: readonly Overflow[];
-}
 
 /**
  * Lays a TSX tree of boxes out on a page.
@@ -29,7 +12,7 @@ export interface LaidOutPage {
  * @returns marks in reading order; what does not fit is in `overflows`, with its field and how far it sticks out
  * @throws Error where the fonts lack a sign or a template is at fault
  */
-export async function layOut(tree: Element, size: PageSize, fonts: Fonts): Promise<LaidOutPage> {
+export async function layOut(tree: Element, size: PageSize, fonts: FileFonts): Promise<LaidOutPage> {
   const root = boxTree(tree);
   const sized: BoxNode = {
     ...root,
@@ -37,91 +20,7 @@ export async function layOut(tree: Element, size: PageSize, fonts: Fonts): Promi
   };
   const { boxes, pieces } = await measureBoxes(sized, size, fonts);
   const reader = new PieceReader(pieces, fonts.measure);
-  const overflows: Overflow[] = [];
-
-  const marks = (node: BoxNode, around: Rectangle): Item[] => {
-    const box = boxes.get(node.key);
-    if (box === undefined) throw new Error(`satori left out box ${node.key}, in field "${node.field}"`);
-    const lines = reader.lines(node.runs);
-    const inside = withoutPadding(box, node.props.style ?? {});
-    const over = [
-      ...boxOverflow(node.field, box, around),
-      ...textOverflow(node.field, lines, inside, fonts.measure),
-    ];
-    overflows.push(...over.map((one) => (node.at ? { ...one, at: node.at } : one)));
-    const items = [
-      ...painted(node.props.paint ?? {}, box),
-      ...drawn(node, box),
-      ...lines,
-      ...node.boxes.flatMap((inner) => marks(inner, inside)),
-    ];
-    return grouped(node, items);
-  };
-
-  const rootBox = boxes.get(root.key);
-  const heightMm = size.heightMm ?? rootBox?.heightMm ?? 0;
-  const items = marks(sized, { xMm: 0, yMm: 0, widthMm: size.widthMm, heightMm });
+  const page = pageOf(sized, size, boxes, ({ runs }) => reader.lines(runs), fonts.measure);
   reader.finish();
-  return { widthMm: size.widthMm, heightMm, items, overflows: worst(overflows) };
-}
-
-function withoutPadding(box: Rectangle, style: LayoutStyle): Rectangle {
-  const { padding = 0 } = style;
-  const { paddingLeft: left = padding, paddingRight: right = padding } = style;
-  const { paddingTop: top = padding, paddingBottom: bottom = padding } = style;
-  return {
-    xMm: box.xMm + left,
-    yMm: box.yMm + top,
-    widthMm: box.widthMm - left - right,
-    heightMm: box.heightMm - top - bottom,
-  };
-}
-
-function grouped({ props: { tag: role, alt, artifact, span } }: BoxNode, items: Item[]): Item[] {
-  if (role === undefined && !artifact) return items;
-  const group: GroupItem = {
-    kind: "group",
-    xMm: 0,
-    yMm: 0,
-    ...(role && { role }),
-    ...(alt !== undefined && { alt }),
-    ...(artifact && { artifact }),
-    ...(span !== undefined && { span }),
-    items,
-  };
-  return [group];
-}
-
-function drawn(node: BoxNode, box: Rectangle): Item[] {
-  if (!node.props.draw) return [];
-  const items = node.props.draw(box.widthMm, box.heightMm);
-  return [{ kind: "group", xMm: box.xMm, yMm: box.yMm, items }];
-}
-
-function painted(paint: Paint, box: Rectangle): Item[] {
-  const { xMm: x, yMm: y, widthMm: w, heightMm: h } = box;
-  const items: Item[] = [];
-  if (paint.fill) items.push({ ...rectangle(box), fill: paint.fill });
-  if (paint.ruleAbove) items.push(across(x, x + w, y, paint.ruleAbove));
-  if (paint.ruleBelow) items.push(across(x, x + w, y + h, paint.ruleBelow));
-  if (paint.frame) items.push({ ...rectangle(box), stroke: paint.frame });
-  return items;
-}
-
-function across(fromXMm: number, toXMm: number, yMm: number, stroke: Rule): PathItem {
-  return {
-    kind: "path",
-    steps: [
-      ["M", fromXMm, yMm],
-      ["L", toXMm, yMm],
-    ],
-    stroke,
-  };
-}
-
-function rectangle({ xMm: x, yMm: y, widthMm: w, heightMm: h }: Rectangle): PathItem {
-  return {
-    kind: "path",
-    steps: [["M", x, y], ["L", x + w, y], ["L", x + w, y + h], ["L", x, y + h], ["Z"]],
-  };
+  return page;
 }

@@ -1,19 +1,13 @@
 import satori from "satori";
 import type { LayoutStyle } from "../markup/boxes.ts";
-import type { Fonts } from "./fonts.ts";
+import type { FileFonts } from "./font-file.ts";
 import { LayoutEngine } from "./layout-engine.ts";
 import type { BoxNode } from "./nodes.ts";
+import type { PageSize } from "./page-of.ts";
+import type { Rectangle } from "./rectangle.ts";
 
 /** satori rounds baselines to whole units, so it works in hundredths of a millimetre. */
 const unitsPerMm = 100;
-
-/** A laid-out box in page coordinates [mm]. */
-export interface Rectangle {
-  readonly xMm: number;
-  readonly yMm: number;
-  readonly widthMm: number;
-  readonly heightMm: number;
-}
 
 /** A piece of a line, at most a word: where it starts on its baseline. */
 export interface TextPiece {
@@ -36,11 +30,7 @@ const engine = new LayoutEngine(satori);
  * @throws Error where a style is unknown to satori or the fonts lack a sign: faults of a template or of content,
  * worded as satori words them.
  */
-export async function measureBoxes(
-  root: BoxNode,
-  size: { readonly widthMm: number; readonly heightMm?: number },
-  fonts: Fonts,
-): Promise<MeasuredBoxes> {
+export async function measureBoxes(root: BoxNode, size: PageSize, fonts: FileFonts): Promise<MeasuredBoxes> {
   const boxes = new Map<string, Rectangle>();
   const svg = await engine.run(
     satoriTree(root) as never,
@@ -70,13 +60,13 @@ export async function measureBoxes(
   return { boxes, pieces: piecesOf(svg) };
 }
 
-const fontLists = new WeakMap<Fonts, unknown>();
+const fontLists = new WeakMap<FileFonts, unknown>();
 
 /** satori keeps what it has read of fonts by the identity of the list. */
-function satoriFonts(fonts: Fonts): never {
+function satoriFonts(fonts: FileFonts): never {
   let list = fontLists.get(fonts);
   if (list === undefined) {
-    const { regular, bold, italic } = fonts.faces;
+    const { regular, bold, italic } = fonts.files;
     list = [
       { name: "text", data: regular.bytes, weight: 400, style: "normal" },
       { name: "text", data: bold.bytes, weight: 600, style: "normal" },

@@ -1,7 +1,7 @@
 import type { Item, PathStep, Stroke } from "../drawing/model.ts";
 import { colourOf, type Theme } from "../drawing/palette.ts";
 import { imageToSvg } from "../drawing/svg.ts";
-import type { Fonts } from "./fonts.ts";
+import type { FileFonts } from "./font-file.ts";
 import { type PaperSide, placing } from "./paper.ts";
 import { lineOutlines } from "./shape-line.ts";
 
@@ -9,7 +9,7 @@ import { lineOutlines } from "./shape-line.ts";
  * A side of paper as SVG with every letter as its outline, so that it looks the same wherever it is painted. The
  * ground is the palette's paper.
  */
-export function paperToOutlineSvg(side: PaperSide, fonts: Fonts, theme: Theme = "print"): string {
+export function paperToOutlineSvg(side: PaperSide, fonts: FileFonts, theme: Theme = "print"): string {
   const { widthMm, heightMm } = side;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${widthMm}mm" height="${heightMm}mm" viewBox="0 0 ${widthMm} ${heightMm}">`,
@@ -22,11 +22,11 @@ export function paperToOutlineSvg(side: PaperSide, fonts: Fonts, theme: Theme = 
   ].join("\n");
 }
 
-function paint(items: readonly Item[], fonts: Fonts, theme: Theme): string {
+function paint(items: readonly Item[], fonts: FileFonts, theme: Theme): string {
   return items.map((item) => itemToSvg(item, fonts, theme)).join("\n");
 }
 
-function itemToSvg(item: Item, fonts: Fonts, theme: Theme): string {
+function itemToSvg(item: Item, fonts: FileFonts, theme: Theme): string {
   switch (item.kind) {
     case "path":
       return `<path d="${pathData(item.steps)}"${look(item, theme)}/>`;

@@ -1,6 +1,6 @@
 import type { MeasureText, TextItem } from "../drawing/model.ts";
 import type { TextPlace } from "../markup/boxes.ts";
-import type { Rectangle } from "./measure-boxes.ts";
+import type { Rectangle } from "./rectangle.ts";
 
 /** Something that does not fit its box. */
 export interface Overflow {

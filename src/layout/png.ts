@@ -1,7 +1,7 @@
 import { Resvg } from "@resvg/resvg-js";
 import type { Item } from "../drawing/model.ts";
 import type { Theme } from "../drawing/palette.ts";
-import type { Fonts } from "./fonts.ts";
+import type { FileFonts } from "./font-file.ts";
 import { paperToOutlineSvg } from "./outlines.ts";
 import { asPaper, type PaperSide } from "./paper.ts";
 
@@ -10,7 +10,12 @@ import { asPaper, type PaperSide } from "./paper.ts";
  *
  * @param dpi dots to the inch, 72–1200; the picture is rounded up to whole dots
  */
-export function paperToPng(side: PaperSide, dpi: number, fonts: Fonts, theme: Theme = "print"): Uint8Array {
+export function paperToPng(
+  side: PaperSide,
+  dpi: number,
+  fonts: FileFonts,
+  theme: Theme = "print",
+): Uint8Array {
   const svg = paperToOutlineSvg(side, fonts, theme);
   const picture = new Resvg(svg, {
     font: { loadSystemFonts: false },
@@ -23,7 +28,7 @@ export function paperToPng(side: PaperSide, dpi: number, fonts: Fonts, theme: Th
 export function drawingToPng(
   page: { readonly widthMm: number; readonly heightMm: number; readonly items: readonly Item[] },
   dpi: number,
-  fonts: Fonts,
+  fonts: FileFonts,
   theme: Theme = "print",
 ): Uint8Array {
   return paperToPng(asPaper(page), dpi, fonts, theme);

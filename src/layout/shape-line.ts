@@ -1,4 +1,5 @@
 import type { PathStep, TextItem } from "../drawing/model.ts";
+import type { FileFonts, PathCommand } from "./font-file.ts";
 import type { Fonts, GlyphRun, Typeface } from "./fonts.ts";
 
 /** A line of text shaped: its glyphs, and where it starts once its anchor is taken off. */
@@ -11,35 +12,32 @@ interface ShapedLine {
 export function shapeLine(item: TextItem, fonts: Fonts): ShapedLine {
   const typeface = fonts.faces[item.face];
   const run = typeface.layout(item.text);
-  const widthMm = (run.advanceWidth * item.sizeMm) / typeface.unitsPerEm;
+  const widthMm = (run.width * item.sizeMm) / typeface.source.unitsPerEm;
   const before = { start: 0, middle: 0.5, end: 1 }[item.anchor];
   return { typeface, run, xMm: item.xMm - before * widthMm };
 }
 
 /** The outlines of a line of text. */
-export function lineOutlines(item: TextItem, fonts: Fonts): PathStep[] {
-  const { typeface, run, xMm } = shapeLine(item, fonts);
-  const scale = item.sizeMm / typeface.unitsPerEm;
+export function lineOutlines(item: TextItem, fonts: FileFonts): PathStep[] {
+  const { run, xMm } = shapeLine(item, fonts);
+  const file = fonts.files[item.face];
+  const scale = item.sizeMm / file.unitsPerEm;
   const steps: PathStep[] = [];
   let pen = 0;
-  run.glyphs.forEach((glyph, i) => {
-    const position = run.positions[i]!;
-    const x = (units: number) => xMm + (pen + position.xOffset + units) * scale;
-    const y = (units: number) => item.yMm - (position.yOffset + units) * scale;
-    steps.push(...glyphSteps(glyph.path.commands, x, y));
-    pen += position.xAdvance;
-  });
+  for (const { id, advance, kern } of run.glyphs) {
+    const from = pen;
+    const x = (units: number) => xMm + (from + units) * scale;
+    const y = (units: number) => item.yMm - units * scale;
+    steps.push(...glyphSteps(file.path(id), x, y));
+    pen += advance + kern;
+  }
   return steps;
 }
 
 type Axis = (units: number) => number;
 
 /** Quadratic curves are written as the cubic ones they equal. */
-function glyphSteps(
-  commands: readonly { readonly command: string; readonly args: readonly number[] }[],
-  x: Axis,
-  y: Axis,
-): PathStep[] {
+function glyphSteps(commands: readonly PathCommand[], x: Axis, y: Axis): PathStep[] {
   let atX = 0;
   let atY = 0;
   return commands.map(({ command, args }): PathStep => {

@@ -1,5 +1,5 @@
 import type { DrawingKit } from "../drawing/kit.ts";
-import type { Fonts } from "../layout/fonts.ts";
+import type { FileFonts } from "../layout/font-file.ts";
 import type { Guide } from "../model/library.ts";
 import type { RasterImage } from "../model/own-image.ts";
 import type { DocumentFacts } from "./pdf/pdf-metadata.ts";
@@ -8,7 +8,7 @@ import type { DocumentFacts } from "./pdf/pdf-metadata.ts";
 export interface Press {
   readonly guide: Guide;
   readonly kit: DrawingKit;
-  readonly fonts: Fonts;
+  readonly fonts: FileFonts;
   /** The mark of the guide's makers. */
   readonly logo?: RasterImage;
   readonly facts: (title: string) => DocumentFacts;

@@ -1,7 +1,7 @@
 import { SheetNote } from "../../templates/cards/sheet-note.tsx";
 import { known } from "../core/lists.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
-import { layOut } from "../layout/lay-out.ts";
+import { layOutBoxes } from "../layout/lay-out-boxes.ts";
 import { nodeFonts } from "../layout/node-fonts.ts";
 import { drawingToPng } from "../layout/png.ts";
 import { printPaths } from "../model/addresses.ts";
@@ -116,7 +116,7 @@ async function* cardFiles({ format, solved, card }: Laid, press: Press): AsyncIt
   const { words } = press.kit;
   yield {
     path: printPaths.card(rigId, format.name),
-    content: await paintPdf(cardSides(card.alone), press.facts(words("card.document", { rig })), press.fonts),
+    content: paintPdf(cardSides(card.alone), press.facts(words("card.document", { rig })), press.fonts),
     printable: {
       kind: format.listedAs,
       rigId,
@@ -146,20 +146,20 @@ async function* sheetFiles(
   const { words } = kit;
   const paper = paperSizes[guide.paper];
   const note = (key: WordKeyIn<"card.sheet">) =>
-    layOut(
+    layOutBoxes(
       SheetNote({ lines: [words("card.sheet.scale"), words(`card.sheet.${key}`)] }),
       { widthMm: noteWidthMm(paper) },
       fonts,
     );
   for (const turning of turnings) {
-    const notes = { front: await note(keyOf(turning)), back: await note("back") };
+    const notes = { front: note(keyOf(turning)), back: note("back") };
     const sides = sheets(cards, paper, turning, format.cutting, notes);
     if (sides.length === 0) continue;
     const duplex = turning === "fold" ? "one side" : turning;
     const title = words("card.sheet.document", { guide: guide.title });
     yield {
       path: printPaths.sheet(format.name, turning),
-      content: await paintPdf(sides, { ...facts(title), duplex }, fonts),
+      content: paintPdf(sides, { ...facts(title), duplex }, fonts),
       printable: {
         kind: "sheet",
         title: words(`printable.sheet.${format.listedAs}.${keyOf(turning)}`, {

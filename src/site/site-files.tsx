@@ -34,7 +34,7 @@ export async function* siteFiles(given: SiteInput): AsyncIterable<OutputFile> {
 }
 
 /** Too large to keep on a phone before anybody asks for it. */
-const onDemand = [sitePaths.asset("card.js"), sitePaths.licences];
+const onDemand = [sitePaths.licences];
 
 const iconAsset = "icon.svg";
 const workerAsset = "service-worker.js";

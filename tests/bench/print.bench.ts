@@ -22,7 +22,7 @@ describe("a pocket card", () => {
   });
 
   bench("painted as PDF", async () => {
-    await paintPdf(sides, facts, fonts);
+    paintPdf(sides, facts, fonts);
   });
 
   bench("painted as PNG at 300 dpi", () => {

@@ -37,8 +37,6 @@ const working = new Set([...used(["tests", "tools"]), ...packagesOf("vitest.conf
 
 /** Types of the trees that Markdown, HTML and XML are; they come from `@types`. */
 const typesOnly = ["mdast", "hast", "xast"];
-/** Modules that the bundler makes. */
-const madeByBundler = ["card-fonts"];
 /** Run by a script, or read by the compiler, and imported by no file. */
 const tools = [
   "@biomejs/biome",
@@ -53,17 +51,12 @@ const tools = [
 
 describe("the packages", () => {
   it("that the tool imports are its dependencies", () => {
-    const known = [...Object.keys(dependencies), ...typesOnly, ...madeByBundler];
+    const known = [...Object.keys(dependencies), ...typesOnly];
     expect([...shipped].filter((name) => !known.includes(name))).toEqual([]);
   });
 
   it("that tests and tools import are listed", () => {
-    const known = [
-      ...Object.keys(dependencies),
-      ...Object.keys(devDependencies),
-      ...typesOnly,
-      ...madeByBundler,
-    ];
+    const known = [...Object.keys(dependencies), ...Object.keys(devDependencies), ...typesOnly];
     expect([...working].filter((name) => !known.includes(name))).toEqual([]);
   });
 

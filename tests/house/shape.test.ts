@@ -45,7 +45,6 @@ const long: Readonly<Record<string, string>> = {
   "src/drawing/scenes/whip.ts drawWhip": "a picture from back to front",
   "src/drawing/shot-gauge.ts drawShotGauge": "a picture from back to front",
   "src/print/pdf/pdf-page.ts paintSide": "painters that share one page",
-  "src/print/pdf/pdf.ts paintPdf": "the parts of a file in the order of the file",
   "src/site/pages.tsx pagesOf": "a list, each page with its content",
   "src/solve/solve-rig.ts solveDepth": "the sums of a depth in their order",
   "src/words/figures.ts makeFigures": "one object, a line a kind of figure",

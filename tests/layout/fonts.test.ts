@@ -1,50 +1,80 @@
+import * as fontkit from "fontkit";
 import { describe, expect, test } from "vitest";
-import { faces } from "../../src/layout/fonts.ts";
+import { faces, makeFonts } from "../../src/layout/fonts.ts";
+import { packedFace, unpackedFace } from "../../src/layout/glyph-table.ts";
 import { nodeFonts } from "../../src/layout/node-fonts.ts";
+import { fontSigns } from "../../src/model/font-signs.ts";
+import { seeded } from "../support/seeded.ts";
 
 const fonts = nodeFonts();
 
-describe.each(faces)("the %s face", (face) => {
-  const { bytes, layout, unitsPerEm } = fonts.faces[face];
-  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  const tables = new Map<string, { offset: number; length: number }>();
-  for (let i = 0; i < view.getUint16(4); i++) {
-    const at = 12 + 16 * i;
-    const tag = String.fromCharCode(...bytes.subarray(at, at + 4));
-    tables.set(tag, { offset: view.getUint32(at + 8), length: view.getUint32(at + 12) });
-  }
+const signs = fontSigns.flatMap(([first, last]) =>
+  Array.from({ length: last - first + 1 }, (_, i) => String.fromCodePoint(first + i)),
+);
 
-  // The subsetter writes halved offsets without padding, so an odd length would break every glyph after it.
-  test("has glyphs of even length only", () => {
-    const { offset, length } = tables.get("loca")!;
-    const isLong = view.getInt16(tables.get("head")!.offset + 50) === 1;
-    const offsets = isLong
-      ? Array.from({ length: length / 4 }, (_, i) => view.getUint32(offset + 4 * i))
-      : Array.from({ length: length / 2 }, (_, i) => 2 * view.getUint16(offset + 2 * i));
-    expect(offsets.length).toBeGreaterThan(300);
-    expect(offsets.filter((at) => at % 2 !== 0)).toEqual([]);
-  });
+/** What a general-purpose library makes of a line: its glyphs, and where each begins. */
+interface Shaped {
+  readonly glyphs: readonly { readonly id: number }[];
+  readonly positions: readonly { readonly xAdvance: number }[];
+}
+
+describe.each(faces)("the %s face", (face) => {
+  const { layout, source } = fonts.faces[face];
+  const reference = fontkit.create(fonts.files[face].bytes as never) as unknown as {
+    layout(text: string): Shaped;
+  };
+  const ours = (text: string) => layout(text).glyphs.map(({ id, advance, kern }) => [id, advance + kern]);
+  const theirs = (text: string) => {
+    const { glyphs, positions } = reference.layout(text);
+    return glyphs.map(({ id }, i) => [id, positions[i]!.xAdvance]);
+  };
 
   test("has the signs that cards need", () => {
-    const notdef = 0;
     for (const sign of "½¼¾⅓⅛°×±−–—→←↑↓≈≤≥№µ€£’‘“”·•…%") {
-      expect(
-        layout(sign).glyphs.map((glyph) => glyph.id),
-        sign,
-      ).not.toContain(notdef);
+      expect(source.glyphOf(sign.codePointAt(0)!), sign).toBeGreaterThan(0);
     }
   });
 
   test("has figures of one width", () => {
-    const widths = new Set([..."0123456789"].map((digit) => layout(digit).advanceWidth));
+    const widths = new Set([..."0123456789"].map((digit) => layout(digit).width));
     expect([...widths]).toHaveLength(1);
   });
 
-  test("measures a line as the sum of its advances and kerning", () => {
-    const text = "AVAT To. 1.5 m";
-    const plain = [...text].reduce((sum, letter) => sum + layout(letter).advanceWidth, 0);
-    const kerned = fonts.measure(text, 1, face) * unitsPerEm;
-    expect(kerned).toBeLessThan(plain);
-    expect(kerned).toBeGreaterThan(0.9 * plain);
+  test("kerns and joins words as a general-purpose shaper does", () => {
+    for (const text of [
+      "AVAT To. 1.5 m",
+      "fish: 14½ ft, first offer",
+      "Ärger, L’étang: «Tout»",
+      "Τόνος",
+      "Рыба Ту.",
+    ]) {
+      expect(ours(text), text).toEqual(theirs(text));
+    }
   });
+
+  test("kerns any two signs as a general-purpose shaper does", () => {
+    const random = seeded(1);
+    const any = () => signs[Math.floor(random.next().value * signs.length)]!;
+    // A fraction slash makes that library change the figures beside it.
+    const pairs = Array.from({ length: 1500 }, () => any() + any()).filter((pair) => !pair.includes("⁄"));
+    for (const pair of pairs) {
+      const [wide, narrow] = [layout(pair).width, theirs(pair.replaceAll("\u00A0", " "))];
+      expect(wide, pair).toBe(narrow.reduce((sum, [, advance]) => sum + advance!, 0));
+    }
+  });
+
+  test("comes back from its table", () => {
+    const text = "To AVAT first: 14½ ft, Ärger — ‘hook’ fi";
+    const unpacked = unpackedFace(JSON.parse(JSON.stringify(packedFace(source, new Set(text)))));
+    const packed = makeFonts({ regular: unpacked, bold: unpacked, italic: unpacked }).faces.regular;
+    const told = ({ glyphs }: ReturnType<typeof layout>) =>
+      glyphs.map(({ text: of, advance, kern }) => [of, advance, kern]);
+    expect(told(packed.layout(text))).toEqual(told(layout(text)));
+    const simple = packed.layout("o").glyphs[0]!;
+    expect(packed.source.outline(simple.id)).toEqual(source.outline(layout("o").glyphs[0]!.id));
+  });
+});
+
+test("a sign that the fonts lack is an error that names it", () => {
+  expect(() => fonts.measure("float 🎣", 3, "regular")).toThrow('no sign for "🎣"');
 });

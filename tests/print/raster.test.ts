@@ -31,7 +31,7 @@ beforeAll(async () => {
     const faces = await layOutCard(solved, cardFormats["ID-1"], sampleGuide, drawingKit, fonts);
     const { id, title } = solved.rig;
     const facts = { title, author: "Makebelieve", language: "en", date: "2026-05-01" };
-    printed.push({ id, faces, pdf: await paintPdf(cardSides(faces.alone), facts, fonts) });
+    printed.push({ id, faces, pdf: paintPdf(cardSides(faces.alone), facts, fonts) });
   }
 }, 60_000);
 

@@ -188,7 +188,7 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
       fonts,
     );
     const facts = { title: "card", author: "nobody", language: "en", date: sampleLibrary.guide.edition };
-    const built = await readPdf(await paintPdf(cardSides(faces.alone), facts, fonts));
+    const built = await readPdf(paintPdf(cardSides(faces.alone), facts, fonts));
     expect(made.pages.map(({ text }) => text)).toEqual(built.pages.map(({ text }) => text));
     expect(said).toEqual([]);
   });

@@ -1,5 +1,8 @@
+import { gzipSync } from "node:zlib";
 import { beforeAll, expect, test } from "vitest";
+import { withCardFaces } from "../../src/print/card-faces.ts";
 import { siteAssets } from "../../tools/site-assets.mjs";
+import { shippedLibrary } from "../support/shipped-library.ts";
 
 let assets: Map<string, string | Uint8Array>;
 beforeAll(async () => {
@@ -15,7 +18,7 @@ test.each([
   ["search.js", 25_000],
   ["service-worker.js", 3_000],
   ["fit.js", 150_000],
-  ["card.js", 4_500_000],
+  ["card.js", 110_000],
   ["site.css", 20_000],
   ["plex-regular.woff", 22_000],
   ["plex-bold.woff", 22_000],
@@ -25,7 +28,7 @@ test.each([
 
 test("page scripts hold nothing of the command line's tools and open no door to other hosts", () => {
   for (const [name, content] of assets) {
-    if (!name.endsWith(".js") || name === "card.js") continue;
+    if (!name.endsWith(".js")) continue;
     for (const word of ['"node:', "zod", "eval(", "new Function", "https://", "import("]) {
       expect(String(content).includes(word), `${word} in ${name}`).toBe(false);
     }
@@ -37,4 +40,11 @@ test("no script compiles a program, which pages have no leave to do", () => {
     if (!name.endsWith(".js")) continue;
     expect(String(content), name).not.toMatch(/AGFzbQ|WebAssembly\.(?!RuntimeError)/);
   }
+});
+
+test("what a card needs beyond the page's own scripts is at most 350 kB on the way", () => {
+  const script = withCardFaces(assets, shippedLibrary).get("card.js")!;
+  expect(gzipSync(script).length).toBeLessThan(350_000);
+  // As it has grown to, so that what makes it larger is noticed.
+  expect(gzipSync(script).length).toBeLessThan(95_000);
 });

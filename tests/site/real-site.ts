@@ -1,4 +1,5 @@
 import type { OutputFile } from "../../src/markup/output.ts";
+import { withCardFaces } from "../../src/print/card-faces.ts";
 import { fileHash } from "../../src/site/file-hash.ts";
 import type { SiteInput } from "../../src/site/input.ts";
 import { siteFiles } from "../../src/site/site-files.tsx";
@@ -16,7 +17,7 @@ export async function realSite(): Promise<SiteInput> {
     solved: source.solved,
     pictures: source,
     kit,
-    assets: await siteAssets(),
+    assets: withCardFaces(await siteAssets(), library),
     printables: library.rigs.map(({ id, title }) => ({
       path: `site/cards/${id}.pdf`,
       title,

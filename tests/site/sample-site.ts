@@ -6,6 +6,7 @@ import { unified } from "unified";
 import { parse } from "yaml";
 import type { Library, Prose, RigEntry } from "../../src/model/library.ts";
 import type { SolvedRig } from "../../src/model/solved.ts";
+import { withCardFaces } from "../../src/print/card-faces.ts";
 import { fileHash } from "../../src/site/file-hash.ts";
 import type { SiteInput } from "../../src/site/input.ts";
 import { reasonText } from "../../src/words/reason.ts";
@@ -198,7 +199,7 @@ export async function sampleSite(): Promise<SiteInput> {
     solved,
     pictures: { library: sampleLibrary, solved, images: new Map() },
     kit: drawingKit,
-    assets: await siteAssets(),
+    assets: withCardFaces(await siteAssets(), sampleLibrary),
     liveBody: ({ body }) => body,
     inWater: (rig, depth) => waterText(rig, depth, drawingKit),
     feedPlaces: (rig) => feedText(rig, drawingKit),

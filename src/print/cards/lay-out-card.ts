@@ -6,7 +6,8 @@ import { last } from "../../core/lists.ts";
 import { drawTrueTip } from "../../drawing/float/true-tip.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
 import type { Fonts } from "../../layout/fonts.ts";
-import { type LaidOutPage, layOut } from "../../layout/lay-out.ts";
+import { layOutBoxes } from "../../layout/lay-out-boxes.ts";
+import type { LaidOutPage } from "../../layout/page-of.ts";
 import { mmPerPoint } from "../../markup/boxes.ts";
 import {
   type CardChoice,
@@ -160,11 +161,11 @@ function makeComposer(
       const picture = rigPicture(solved, drawn, kit, look.figurePt * mmPerPoint, lack);
       const tip = tipPicture(solved, kit, look);
       const tree = CardFront({ card, choice: choiceOf(card, parts), look, picture, tip });
-      return picture.checked(await layOut(tree, format.front, fonts));
+      return picture.checked(layOutBoxes(tree, format.front, fonts));
     },
-    back: (look, parts) => {
+    back: async (look, parts) => {
       const props = { card, choice: choiceOf(card, parts), words: kit.words, look };
-      return layOut(CardBack({ ...props, ...(code && { code }) }), format.back, fonts);
+      return layOutBoxes(CardBack({ ...props, ...(code && { code }) }), format.back, fonts);
     },
   };
 }

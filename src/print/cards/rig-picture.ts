@@ -1,8 +1,8 @@
 import type { DrawingKit } from "../../drawing/kit.ts";
 import type { Item } from "../../drawing/model.ts";
 import { drawRig } from "../../drawing/rig/rig-drawing.ts";
-import type { LaidOutPage } from "../../layout/lay-out.ts";
 import type { Overflow } from "../../layout/overflow.ts";
+import type { LaidOutPage } from "../../layout/page-of.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 
 /** A rig's drawing for the box that it is given on a card. */

@@ -1,5 +1,5 @@
 import type { GroupItem, Item, TextItem } from "../../drawing/model.ts";
-import type { Fonts } from "../../layout/fonts.ts";
+import type { FileFonts } from "../../layout/font-file.ts";
 import { extentOf } from "../extent.ts";
 
 /** What stays together of a laid-out column: a line of text, a row of a table, a heading, a picture with its caption. */
@@ -19,7 +19,7 @@ const lineAboveEm = 0.95;
 const lineBelowEm = 0.3;
 
 /** The pieces of a column, in reading order. */
-export function chunksOf(items: readonly Item[], fonts: Fonts): Chunk[] {
+export function chunksOf(items: readonly Item[], fonts: FileFonts): Chunk[] {
   const chunks: Chunk[] = [];
   const visit = (inside: readonly Item[], path: readonly GroupItem[]): void => {
     for (const item of inside) {

@@ -97,7 +97,7 @@ export async function* handoutFiles(
       const name = handoutSizes[size];
       yield {
         path: path(name),
-        content: await paintPdf(pages, { ...facts, links }, press.fonts),
+        content: paintPdf(pages, { ...facts, links }, press.fonts),
         printable: { kind: "handout", title: words(`printable.lesson.${name}`, { lesson: text.title }) },
       };
     }
@@ -133,14 +133,14 @@ async function* bookletFiles(
   const facts = press.facts(words("handout.booklet", { guide: press.guide.title }));
   yield {
     path: printPaths.booklet,
-    content: await paintPdf(sides, { ...facts, links }, press.fonts),
+    content: paintPdf(sides, { ...facts, links }, press.fonts),
     printable: { kind: "booklet", title: words("printable.booklet") },
   };
   const sections = sectionsOf(sides.length);
   const folded = { ...facts, duplex: "short edge", forFolding: true } as const;
   yield {
     path: printPaths.bookletToFold,
-    content: await paintPdf(imposeBooklet(sides), folded, press.fonts),
+    content: paintPdf(imposeBooklet(sides), folded, press.fonts),
     printable: {
       kind: "booklet",
       title: words("printable.booklet-to-fold", {

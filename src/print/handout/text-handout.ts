@@ -3,9 +3,10 @@ import { LessonColumn } from "../../../templates/handouts/prose.tsx";
 import { first, last } from "../../core/lists.ts";
 import type { Item } from "../../drawing/model.ts";
 import { type CaptionedDrawing, drawPicture, type PictureSource } from "../../drawing/pictures.ts";
-import type { Fonts } from "../../layout/fonts.ts";
-import { type LaidOutPage, layOut } from "../../layout/lay-out.ts";
+import type { FileFonts } from "../../layout/font-file.ts";
+import { layOut } from "../../layout/lay-out.ts";
 import type { Overflow } from "../../layout/overflow.ts";
+import type { LaidOutPage } from "../../layout/page-of.ts";
 import { mmPerPoint } from "../../markup/boxes.ts";
 import type { HandoutSize } from "../../model/addresses.ts";
 import type { Guide, Prose } from "../../model/library.ts";
@@ -95,7 +96,7 @@ export function linesToFindUs({ visit }: Guide): readonly string[] {
 }
 
 /** A drawing without the empty room above and below its marks. */
-function trimmed({ drawing, ...rest }: CaptionedDrawing, fonts: Fonts): CaptionedDrawing {
+function trimmed({ drawing, ...rest }: CaptionedDrawing, fonts: FileFonts): CaptionedDrawing {
   const extent = extentOf(drawing.items, fonts);
   if (!extent) return { drawing, ...rest };
   const { top, bottom } = extent;
@@ -112,7 +113,7 @@ const scantShare = 0.15;
 async function inPages(
   tree: ReturnType<typeof LessonColumn>,
   format: HandoutFormat,
-  fonts: Fonts,
+  fonts: FileFonts,
 ): Promise<[LaidOutPage, PageRows[]]> {
   const column = await layOut(tree, { widthMm: columnWidthMm(format) }, fonts);
   return [column, paginate(rowsOf(chunksOf(column.items, fonts)), columnHeightMm(format))];

@@ -1,5 +1,3 @@
-import { type PDFFont, PDFHexString } from "@cantoo/pdf-lib";
-import { known } from "../../core/lists.ts";
 import type {
   CircleItem,
   Face,
@@ -10,12 +8,15 @@ import type {
   TextItem,
 } from "../../drawing/model.ts";
 import { printGrey } from "../../drawing/palette.ts";
-import { type Fonts, wordsOf } from "../../layout/fonts.ts";
+import type { Fonts, Typeface } from "../../layout/fonts.ts";
 import type { Matrix } from "../../layout/paper.ts";
 import { shapeLine } from "../../layout/shape-line.ts";
+import type { PdfFont } from "./pdf-font.ts";
+import type { PdfImages } from "./pdf-images.ts";
+import { decimal, PdfString } from "./pdf-values.ts";
 
-/** The faces that a document uses, as it embeds them. */
-type EmbeddedFonts = Readonly<Partial<Record<Face, PDFFont>>>;
+/** The faces as a document embeds them. */
+type EmbeddedFonts = Readonly<Record<Face, PdfFont>>;
 
 /** Names by which pages call the faces. */
 export const fontNames: Readonly<Record<Face, string>> = { regular: "R", bold: "B", italic: "I" };
@@ -23,14 +24,13 @@ export const fontNames: Readonly<Record<Face, string>> = { regular: "R", bold: "
 /** Writes the operators of one content stream after another. Source: ISO 32000-1, annex A. */
 export class ContentWriter {
   private readonly lines: string[] = [];
-  /** Codes of words met, by face and word. */
-  private readonly codes = new Map<string, string>();
+  /** What shows the lines met, by face and text. */
+  private readonly known = new Map<string, string>();
 
   constructor(
     private readonly fonts: Fonts,
     private readonly embedded: EmbeddedFonts,
-    /** Names by which pages call the pictures, by their ids. */
-    private readonly images: ReadonlyMap<string, string>,
+    private readonly images: PdfImages,
   ) {}
 
   /** The operators written since the last page. */
@@ -71,51 +71,46 @@ export class ContentWriter {
   image({ xMm, yMm, widthMm, heightMm, image }: ImageItem): void {
     // An image's own unit square has its origin at the bottom left. Source: ISO 32000-1, section 8.9.5.1.
     const matrix = [widthMm, 0, 0, -heightMm, xMm, yMm + heightMm].map(factor);
-    this.lines.push(`q ${matrix.join(" ")} cm /${known(this.images, image.id)} Do Q`);
+    this.lines.push(`q ${matrix.join(" ")} cm /${this.images.nameOf(image)} Do Q`);
   }
 
-  private codesOf(face: Face, word: string): string {
-    const key = `${face} ${word}`;
-    let codes = this.codes.get(key);
-    if (codes === undefined) {
-      codes = this.embedded[face]!.encodeText(word).asString();
-      this.codes.set(key, codes);
+  /** A line's glyphs with its kerning. Source: ISO 32000-1, section 9.4.3. */
+  private shown(face: Face, text: string, { layout, source }: Typeface): string {
+    const key = `${face} ${text}`;
+    let shown = this.known.get(key);
+    if (shown === undefined) {
+      const font = this.embedded[face];
+      const { glyphs } = layout(text);
+      let open = "<";
+      for (const [i, glyph] of glyphs.entries()) {
+        open += font.codeOf(glyph);
+        const kern = (-glyph.kern * 1000) / source.unitsPerEm;
+        if (kern !== 0 && i < glyphs.length - 1) open += `>${number(kern)}<`;
+      }
+      shown = `[${open}>]`;
+      this.known.set(key, shown);
     }
-    return codes;
+    return shown;
   }
 
-  /** One line of text with its kerning, and signs after it that take no part in where it stands. */
+  /** One line of text, and signs after it that take no part in where it stands. */
   line(item: TextItem, after = ""): void {
     const { typeface, xMm } = shapeLine(item, this.fonts);
-    const text = item.text + after;
-    const run = typeface.layout(text);
-    const codes = wordsOf(text)
-      .map((word) => this.codesOf(item.face, word))
-      .join("");
-    const perEm = 1000 / typeface.unitsPerEm;
-    const parts: string[] = [];
-    let open = "";
-    run.glyphs.forEach((glyph, i) => {
-      open += codes.slice(4 * i, 4 * i + 4);
-      const kern = (glyph.advanceWidth - run.positions[i]!.xAdvance) * perEm;
-      if (kern !== 0 && i < run.glyphs.length - 1) {
-        parts.push(`<${open}>`, number(kern));
-        open = "";
-      }
-    });
-    parts.push(`<${open}>`);
-    if (item.spoken !== undefined) this.lines.push(`/Span <</ActualText ${spokenInstead(item)}>> BDC`);
+    const shown = this.shown(item.face, item.text + after, typeface);
+    if (item.spoken !== undefined) {
+      this.lines.push(`/Span <</ActualText ${spokenInstead(item).written}>> BDC`);
+    }
     this.lines.push(
       `BT ${number(printGrey(item.ink))} g /${fontNames[item.face]} ${number(item.sizeMm)} Tf ` +
-        `1 0 0 -1 ${number(xMm)} ${number(item.yMm)} Tm [${parts.join("")}] TJ ET`,
+        `1 0 0 -1 ${number(xMm)} ${number(item.yMm)} Tm ${shown} TJ ET`,
     );
     if (item.spoken !== undefined) this.lines.push("EMC");
   }
 }
 
 /** What is read out, or copied, in place of a sign that stands right behind a word. */
-function spokenInstead({ spoken, text }: TextItem): PDFHexString {
-  return PDFHexString.fromText(` ${spoken}${text.endsWith(" ") ? " " : ""}`);
+function spokenInstead({ spoken, text }: TextItem): PdfString {
+  return PdfString.text(` ${spoken}${text.endsWith(" ") ? " " : ""}`);
 }
 
 function strokeState({ ink, widthMm, dashMm, cap }: Stroke): string {
@@ -151,9 +146,4 @@ function number(value: number): string {
 /** Nine decimals, as a factor stretches whole pages: a length of 300 mm is off by less than a nanometre. */
 function factor(value: number): string {
   return decimal(value, 9);
-}
-
-function decimal(value: number, places: number): string {
-  const text = value.toFixed(places).replace(/\.?0+$/, "");
-  return text === "-0" ? "0" : text;
 }

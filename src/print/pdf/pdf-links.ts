@@ -1,6 +1,7 @@
-import { type PDFContext, PDFHexString, PDFName, type PDFRef, PDFString } from "@cantoo/pdf-lib";
 import { entry } from "../../core/lists.ts";
+import type { PdfFile } from "./pdf-file.ts";
 import type { PointBox, StructureElement, StructureTree } from "./pdf-structure.ts";
+import { type PdfRef, PdfString } from "./pdf-values.ts";
 
 /** Where a link leads, and what is told of it to somebody who cannot see the page. */
 export type LinkTarget = { readonly about: string } & (
@@ -19,31 +20,29 @@ export type Links = ReadonlyMap<string, LinkTarget>;
  * @param pages of the document, in order
  */
 export function linkAnnotation(
-  context: PDFContext,
+  file: PdfFile,
   target: LinkTarget,
   box: PointBox,
-  page: PDFRef,
-  pages: readonly PDFRef[],
+  page: PdfRef,
+  pages: readonly PdfRef[],
   element: StructureElement,
   tree: StructureTree,
-): PDFRef {
+): PdfRef {
   const action =
     "page" in target
-      ? { S: "GoTo", D: [entry(pages, target.page), PDFName.of("Fit")] }
-      : { S: "URI", URI: PDFString.of(plainAddress(target.address)) };
-  const annotation = context.register(
-    context.obj({
-      Type: "Annot",
-      Subtype: "Link",
-      Rect: [...box],
-      Border: [0, 0, 0],
-      F: 4,
-      P: page,
-      Contents: PDFHexString.fromText(target.about),
-      StructParent: tree.owned(element),
-      A: action,
-    }),
-  );
+      ? { S: "GoTo", D: [entry(pages, target.page), "Fit"] }
+      : { S: "URI", URI: PdfString.ascii(plainAddress(target.address)) };
+  const annotation = file.add({
+    Type: "Annot",
+    Subtype: "Link",
+    Rect: box,
+    Border: [0, 0, 0],
+    F: 4,
+    P: page,
+    Contents: PdfString.text(target.about),
+    StructParent: tree.owned(element),
+    A: action,
+  });
   element.holds(page, annotation);
   return annotation;
 }

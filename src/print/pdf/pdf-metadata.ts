@@ -1,6 +1,7 @@
-import { type PDFContext, PDFHexString, PDFName, PDFNumber, type PDFRef, PDFString } from "@cantoo/pdf-lib";
 import { first, last } from "../../core/lists.ts";
+import type { PdfFile } from "./pdf-file.ts";
 import type { Heading } from "./pdf-page.ts";
+import { type PdfRef, PdfString } from "./pdf-values.ts";
 
 /** What a document says of itself. */
 export interface DocumentFacts {
@@ -54,15 +55,12 @@ interface OutlineNode {
 }
 
 /** The outline: headings as bookmarks, nested by level. Source: ISO 32000-1, section 12.3.3. */
-export function writeOutline(context: PDFContext, headings: readonly Heading[]): PDFRef | undefined {
+export function writeOutline(file: PdfFile, headings: readonly Heading[]): PdfRef | undefined {
   if (headings.length === 0) return undefined;
-  const rootRef = context.nextRef();
-  const top = writeLevel(context, rootRef, nested(headings));
-  context.assign(
-    rootRef,
-    context.obj({ Type: "Outlines", First: top.first, Last: top.last, Count: top.count }),
-  );
-  return rootRef;
+  const root = file.reserve();
+  const top = writeLevel(file, root, nested(headings));
+  file.set(root, { Type: "Outlines", First: top.first, Last: top.last, Count: top.count });
+  return root;
 }
 
 function nested(headings: readonly Heading[]): OutlineNode[] {
@@ -77,31 +75,27 @@ function nested(headings: readonly Heading[]): OutlineNode[] {
   return roots;
 }
 
-function writeLevel(context: PDFContext, parent: PDFRef, nodes: readonly OutlineNode[]) {
-  const level = nodes.map((node) => ({ ...node, ref: context.nextRef() }));
+function writeLevel(file: PdfFile, parent: PdfRef, nodes: readonly OutlineNode[]) {
+  const level = nodes.map((node) => ({ ...node, ref: file.reserve() }));
   let count = level.length;
   for (const [i, { heading, children, ref }] of level.entries()) {
-    const dict = context.obj({
-      Title: PDFHexString.fromText(heading.text),
+    const below = children.length > 0 ? writeLevel(file, ref, children) : undefined;
+    count += below?.count ?? 0;
+    file.set(ref, {
+      Title: PdfString.text(heading.text),
       Parent: parent,
-      Dest: [heading.page, PDFName.of("XYZ"), null, heading.topPt, null],
+      Dest: [heading.page, "XYZ", null, heading.topPt, null],
+      Prev: level[i - 1]?.ref,
+      Next: level[i + 1]?.ref,
+      First: below?.first,
+      Last: below?.last,
+      Count: below?.count,
     });
-    const [before, after] = [level[i - 1], level[i + 1]];
-    if (before) dict.set(PDFName.of("Prev"), before.ref);
-    if (after) dict.set(PDFName.of("Next"), after.ref);
-    if (children.length > 0) {
-      const below = writeLevel(context, ref, children);
-      dict.set(PDFName.of("First"), below.first);
-      dict.set(PDFName.of("Last"), below.last);
-      dict.set(PDFName.of("Count"), PDFNumber.of(below.count));
-      count += below.count;
-    }
-    context.assign(ref, dict);
   }
   return { first: first(level).ref, last: last(level).ref, count };
 }
 
 /** A date of the information dictionary. */
-export function pdfDate(date: string): PDFString {
-  return PDFString.of(`D:${date.replaceAll("-", "")}000000Z`);
+export function pdfDate(date: string): PdfString {
+  return PdfString.ascii(`D:${date.replaceAll("-", "")}000000Z`);
 }

@@ -1,12 +1,13 @@
-import type { PDFContext, PDFRef } from "@cantoo/pdf-lib";
 import { last } from "../../core/lists.ts";
 import type { GroupItem, Item, PathItem, TextItem } from "../../drawing/model.ts";
 import type { Fonts } from "../../layout/fonts.ts";
 import { type Matrix, moved, type PaperSide, placing } from "../../layout/paper.ts";
 import { type Extent, extentOf } from "../extent.ts";
 import type { ContentWriter } from "./pdf-content.ts";
+import type { PdfFile } from "./pdf-file.ts";
 import { type Links, linkAnnotation } from "./pdf-links.ts";
 import type { PointBox, StructureElement, StructureTree } from "./pdf-structure.ts";
+import type { PdfRef } from "./pdf-values.ts";
 
 export const pointsPerMm = 72 / 25.4;
 
@@ -14,7 +15,7 @@ export const pointsPerMm = 72 / 25.4;
 export interface Heading {
   readonly level: number;
   readonly text: string;
-  readonly page: PDFRef;
+  readonly page: PdfRef;
   readonly topPt: number;
 }
 
@@ -26,12 +27,12 @@ interface Around {
 
 /** What all sides of a document share. */
 interface DocumentParts {
-  readonly context: PDFContext;
+  readonly file: PdfFile;
   readonly writer: ContentWriter;
   readonly tree: StructureTree;
   readonly fonts: Fonts;
   readonly links: Links;
-  readonly pages: readonly PDFRef[];
+  readonly pages: readonly PdfRef[];
 }
 
 /** What a side gives besides its content stream and its part of the structure tree. */
@@ -39,15 +40,15 @@ interface PaintedSide {
   /** For the page's `StructParents`. */
   readonly number: number;
   readonly headings: readonly Heading[];
-  readonly annotations: readonly PDFRef[];
+  readonly annotations: readonly PdfRef[];
 }
 
 /** Paints one side of paper into a content stream and the structure tree. */
-export function paintSide(side: PaperSide, page: PDFRef, parts: DocumentParts): PaintedSide {
-  const { context, writer, tree, fonts, links, pages } = parts;
+export function paintSide(side: PaperSide, page: PdfRef, parts: DocumentParts): PaintedSide {
+  const { file, writer, tree, fonts, links, pages } = parts;
   const pageNumber = tree.nextPage();
   const headings: Heading[] = [];
-  const annotations: PDFRef[] = [];
+  const annotations: PdfRef[] = [];
 
   const paintItems = (items: readonly Item[], around: Around): void => {
     for (const run of runsOfKind(items, links)) {
@@ -69,7 +70,7 @@ export function paintSide(side: PaperSide, page: PDFRef, parts: DocumentParts): 
       const extent = extentOf([words], fonts)!;
       writer.artifact(() => writer.shape(underline(words, extent)));
       const box = boxOnPage(extent, toPaper);
-      annotations.push(linkAnnotation(context, target, box, page, pages, owner, tree));
+      annotations.push(linkAnnotation(file, target, box, page, pages, owner, tree));
     }
   };
 

@@ -1,81 +1,91 @@
-import {
-  type PDFArray,
-  type PDFContext,
-  type PDFDict,
-  PDFHexString,
-  PDFName,
-  PDFNumber,
-  type PDFRef,
-} from "@cantoo/pdf-lib";
 import type { Role } from "../../drawing/model.ts";
+import type { PdfFile } from "./pdf-file.ts";
+import { type PdfDict, type PdfRef, PdfString, type PdfValue } from "./pdf-values.ts";
 
 /** A rectangle in the points of a page, from its bottom left corner. */
 export type PointBox = readonly [number, number, number, number];
 
 /** An element of the structure tree while pages are painted. Source: ISO 32000-1, section 14.7. */
 export class StructureElement {
-  readonly ref: PDFRef;
-  private readonly dict: PDFDict;
-  private readonly kids: PDFArray;
+  readonly ref: PdfRef;
+  readonly #kids: PdfValue[] = [];
+  #page: PdfRef | undefined;
+  #alt: PdfString | undefined;
+  #attributes: PdfDict | undefined;
 
   constructor(
-    private readonly context: PDFContext,
-    parent: PDFRef,
+    private readonly tree: StructureTree,
+    private readonly parent: PdfRef,
     readonly role: Role | "Document",
   ) {
-    this.kids = context.obj([]) as PDFArray;
-    this.dict = context.obj({ Type: "StructElem", S: role, P: parent, K: this.kids }) as PDFDict;
-    this.ref = context.register(this.dict);
+    this.ref = tree.enter(this);
   }
 
   child(role: Role): StructureElement {
-    const element = new StructureElement(this.context, this.ref, role);
-    this.kids.push(element.ref);
+    const element = new StructureElement(this.tree, this.ref, role);
+    this.#kids.push(element.ref);
     return element;
   }
 
   /** Adds a piece of a page's marked content. */
-  content(page: PDFRef, mcid: number): void {
-    if (!this.dict.has(PDFName.of("Pg"))) this.dict.set(PDFName.of("Pg"), page);
-    const onFirstPage = this.dict.get(PDFName.of("Pg")) === page;
-    this.kids.push(
-      onFirstPage ? PDFNumber.of(mcid) : this.context.obj({ Type: "MCR", Pg: page, MCID: mcid }),
-    );
+  content(page: PdfRef, mcid: number): void {
+    this.#page ??= page;
+    this.#kids.push(this.#page === page ? mcid : { Type: "MCR", Pg: page, MCID: mcid });
   }
 
   /** Adds something on a page that is no content of it, such as a link's place. */
-  holds(page: PDFRef, object: PDFRef): void {
-    this.kids.push(this.context.obj({ Type: "OBJR", Pg: page, Obj: object }));
+  holds(page: PdfRef, object: PdfRef): void {
+    this.#kids.push({ Type: "OBJR", Pg: page, Obj: object });
   }
 
   alternative(text: string): void {
-    this.dict.set(PDFName.of("Alt"), PDFHexString.fromText(text));
+    this.#alt = PdfString.text(text);
   }
 
   box(box: PointBox): void {
-    this.dict.set(PDFName.of("A"), this.context.obj({ O: "Layout", Placement: "Block", BBox: [...box] }));
+    this.#attributes = { O: "Layout", Placement: "Block", BBox: box };
   }
 
   spanning(columns: number): void {
-    this.dict.set(PDFName.of("A"), this.context.obj({ O: "Table", ColSpan: columns }));
+    this.#attributes = { O: "Table", ColSpan: columns };
   }
 
   headerOf(scope: "Row" | "Column"): void {
-    this.dict.set(PDFName.of("A"), this.context.obj({ O: "Table", Scope: scope }));
+    this.#attributes = { O: "Table", Scope: scope };
+  }
+
+  /** As it stands in the file. */
+  get dict(): PdfDict {
+    return {
+      Type: "StructElem",
+      S: this.role,
+      P: this.parent,
+      K: this.#kids,
+      Pg: this.#page,
+      Alt: this.#alt,
+      A: this.#attributes,
+    };
   }
 }
 
 /** The structure tree of a document: one `Document` element, and which element each piece of each page belongs to. */
 export class StructureTree {
   readonly document: StructureElement;
-  private readonly rootRef: PDFRef;
+  private readonly root: PdfRef;
+  private readonly elements: StructureElement[] = [];
   /** By number: the owners of a page's pieces, or the owner of one object. */
-  private readonly owners: (PDFRef[] | PDFRef)[] = [];
+  private readonly owners: (PdfRef[] | PdfRef)[] = [];
   private readonly named = new Map<string, StructureElement>();
 
-  constructor(private readonly context: PDFContext) {
-    this.rootRef = context.nextRef();
-    this.document = new StructureElement(context, this.rootRef, "Document");
+  constructor(private readonly file: PdfFile) {
+    this.root = file.reserve();
+    this.document = new StructureElement(this, this.root, "Document");
+  }
+
+  /** Keeps an element until all of them are written, and gives it its number. */
+  enter(element: StructureElement): PdfRef {
+    this.elements.push(element);
+    return this.file.reserve();
   }
 
   /** A new element below a parent, or the one of that name which an earlier part of it began. */
@@ -97,26 +107,25 @@ export class StructureTree {
   }
 
   /** Gives a piece of the page a number and its owner. */
-  mark(pageNumber: number, page: PDFRef, owner: StructureElement): number {
-    const mcid = (this.owners[pageNumber] as PDFRef[]).push(owner.ref) - 1;
+  mark(pageNumber: number, page: PdfRef, owner: StructureElement): number {
+    const mcid = (this.owners[pageNumber] as PdfRef[]).push(owner.ref) - 1;
     owner.content(page, mcid);
     return mcid;
   }
 
-  finish(): PDFRef {
+  finish(): PdfRef {
+    const { file } = this;
+    for (const { ref, dict } of this.elements) file.set(ref, dict);
     const numbers = this.owners.flatMap((owner, number) => [
       number,
-      Array.isArray(owner) ? this.context.register(this.context.obj(owner)) : owner,
+      Array.isArray(owner) ? file.add(owner) : owner,
     ]);
-    this.context.assign(
-      this.rootRef,
-      this.context.obj({
-        Type: "StructTreeRoot",
-        K: [this.document.ref],
-        ParentTree: this.context.register(this.context.obj({ Nums: numbers as never })),
-        ParentTreeNextKey: this.owners.length,
-      }),
-    );
-    return this.rootRef;
+    file.set(this.root, {
+      Type: "StructTreeRoot",
+      K: [this.document.ref],
+      ParentTree: file.add({ Nums: numbers }),
+      ParentTreeNextKey: this.owners.length,
+    });
+    return this.root;
   }
 }

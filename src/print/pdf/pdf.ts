@@ -1,21 +1,17 @@
-import {
-  type PDFContext,
-  PDFDocument,
-  type PDFFont,
-  PDFHexString,
-  PDFName,
-  PDFString,
-} from "@cantoo/pdf-lib";
 import { entry } from "../../core/lists.ts";
-import type { Face, Item } from "../../drawing/model.ts";
+import type { Face } from "../../drawing/model.ts";
 import { type Fonts, faces } from "../../layout/fonts.ts";
 import type { PaperSide } from "../../layout/paper.ts";
-import type { RasterImage } from "../../model/own-image.ts";
+import { latin1 } from "./pdf-bytes.ts";
 import { ContentWriter, fontNames } from "./pdf-content.ts";
+import { PdfFile } from "./pdf-file.ts";
+import { PdfFont } from "./pdf-font.ts";
+import { PdfImages } from "./pdf-images.ts";
 import type { Links } from "./pdf-links.ts";
 import { type DocumentFacts, pdfDate, producer, writeOutline, xmpPacket } from "./pdf-metadata.ts";
 import { type Heading, paintSide, pointsPerMm } from "./pdf-page.ts";
 import { StructureTree } from "./pdf-structure.ts";
+import { type PdfDict, type PdfRef, PdfString } from "./pdf-values.ts";
 
 interface PdfOptions extends DocumentFacts {
   /** How a printer that turns paper over should turn it. */
@@ -31,156 +27,97 @@ const subsetTags: Readonly<Record<Face, string>> = { regular: "DOTAAA", bold: "D
 
 /**
  * Sides of paper as one tagged PDF: true vectors, embedded subset fonts, a structure tree, an outline of the
- * headings. The same input gives the same bytes: the date is handed in, the file's identifier is a hash of the input.
+ * headings. The same input gives the same bytes: the date is handed in, the file's identifier is a hash of its content.
  *
  * @throws Error where a side holds text without a role or a figure without alternative text: a fault of a template
  */
-export async function paintPdf(
-  sides: readonly PaperSide[],
-  options: PdfOptions,
-  fonts: Fonts,
-): Promise<Uint8Array> {
-  const document = await PDFDocument.create({ updateMetadata: false });
-  const { context, catalog } = document;
-  // Reading a font anew for each document would take longer than all else that is done here.
-  document.registerFontkit({ create: (bytes) => madeFrom(bytes, fonts) as never });
-  const used = facesOf(sides);
-  const embedded: Partial<Record<Face, PDFFont>> = {};
-  for (const face of used) {
-    const { bytes, postscriptName } = fonts.faces[face];
-    const customName = `${subsetTags[face]}+${postscriptName}`;
-    embedded[face] = await document.embedFont(bytes, { subset: true, customName });
-  }
-
-  const tree = new StructureTree(context);
-  const headings: Heading[] = [];
-  const images = [...imagesOf(sides).values()].map((image, i) => ({
-    id: image.id,
-    name: `Im${i + 1}`,
-    ref: context.register(imageObject(context, image)),
-  }));
-  const writer = new ContentWriter(fonts, embedded, new Map(images.map(({ id, name }) => [id, name])));
-  const pages = sides.map((side) => document.addPage([points(side.widthMm), points(side.heightMm)]));
-  const parts = {
-    context,
-    writer,
-    tree,
-    fonts,
-    links: options.links ?? new Map(),
-    pages: pages.map(({ ref }) => ref),
+export function paintPdf(sides: readonly PaperSide[], options: PdfOptions, fonts: Fonts): Uint8Array {
+  const file = new PdfFile();
+  const embedded = {
+    regular: new PdfFont(file, fonts.faces.regular.source, subsetTags.regular),
+    bold: new PdfFont(file, fonts.faces.bold.source, subsetTags.bold),
+    italic: new PdfFont(file, fonts.faces.italic.source, subsetTags.italic),
   };
-  sides.forEach((side, i) => {
-    const { node, ref } = entry(pages, i);
+  const images = new PdfImages(file);
+  const writer = new ContentWriter(fonts, embedded, images);
+  const { pages, headings, tree } = paintSides(sides, options, fonts, file, writer);
+  const used = faces.filter((face) => embedded[face].isUsed);
+  const fontDict = Object.fromEntries(used.map((face) => [fontNames[face], embedded[face].ref]));
+  const tops = file.reserve();
+  for (const { ref, dict } of pages) {
+    file.set(ref, { ...dict, Parent: tops, Resources: { Font: fontDict, XObject: images.dict } });
+  }
+  for (const face of used) embedded[face].finish();
+  file.set(tops, { Type: "Pages", Kids: pages.map(({ ref }) => ref), Count: pages.length });
+  const root = file.add({
+    Type: "Catalog",
+    Pages: tops,
+    Lang: PdfString.ascii(options.language),
+    MarkInfo: { Marked: true },
+    StructTreeRoot: tree.finish(),
+    ViewerPreferences: viewerPreferences(options),
+    Outlines: writeOutline(file, headings),
+    PageMode: headings.length > 1 ? "UseOutlines" : undefined,
+    Metadata: file.addStream(new TextEncoder().encode(xmpPacket(options, !options.forFolding)), {
+      Type: "Metadata",
+      Subtype: "XML",
+    }),
+  });
+  return file.bytes({ Root: root, Info: file.add(information(options)) });
+}
+
+interface PaintedPages {
+  readonly pages: readonly { readonly ref: PdfRef; readonly dict: PdfDict }[];
+  readonly headings: readonly Heading[];
+  readonly tree: StructureTree;
+}
+
+function paintSides(
+  sides: readonly PaperSide[],
+  { links = new Map() }: PdfOptions,
+  fonts: Fonts,
+  file: PdfFile,
+  writer: ContentWriter,
+): PaintedPages {
+  const tree = new StructureTree(file);
+  const refs = sides.map(() => file.reserve());
+  const parts = { file, writer, tree, fonts, links, pages: refs };
+  const headings: Heading[] = [];
+  const pages = sides.map((side, i) => {
+    const ref = entry(refs, i);
     const painted = paintSide(side, ref, parts);
     headings.push(...painted.headings);
-    node.set(PDFName.of("Contents"), context.register(context.flateStream(writer.takePage())));
-    node.set(PDFName.of("StructParents"), context.obj(painted.number));
-    if (painted.annotations.length > 0) node.set(PDFName.of("Annots"), context.obj([...painted.annotations]));
-    node.set(PDFName.of("Tabs"), PDFName.of("S"));
-    if (side.viewTurn !== 0) node.set(PDFName.of("Rotate"), context.obj(side.viewTurn));
-    for (const { name, ref: image } of images) node.setXObject(PDFName.of(name), image);
-    for (const face of used) node.setFontDictionary(PDFName.of(fontNames[face]), embedded[face]!.ref);
+    const dict: PdfDict = {
+      Type: "Page",
+      MediaBox: [0, 0, side.widthMm * pointsPerMm, side.heightMm * pointsPerMm],
+      Contents: file.addPacked(latin1(writer.takePage())),
+      StructParents: painted.number,
+      Annots: painted.annotations.length > 0 ? painted.annotations : undefined,
+      Tabs: "S",
+      Rotate: side.viewTurn === 0 ? undefined : side.viewTurn,
+    };
+    return { ref, dict };
   });
-
-  catalog.set(PDFName.of("Lang"), PDFString.of(options.language));
-  catalog.set(PDFName.of("MarkInfo"), context.obj({ Marked: true }));
-  catalog.set(PDFName.of("StructTreeRoot"), tree.finish());
-  catalog.set(PDFName.of("ViewerPreferences"), context.obj(viewerPreferences(options)));
-  const outline = writeOutline(context, headings);
-  if (outline) catalog.set(PDFName.of("Outlines"), outline);
-  if (headings.length > 1) catalog.set(PDFName.of("PageMode"), PDFName.of("UseOutlines"));
-  const xmp = new TextEncoder().encode(xmpPacket(options, !options.forFolding));
-  catalog.set(
-    PDFName.of("Metadata"),
-    context.register(context.stream(xmp, { Type: "Metadata", Subtype: "XML" })),
-  );
-  context.trailerInfo.Info = context.register(
-    context.obj({
-      Title: PDFHexString.fromText(options.title),
-      Author: PDFHexString.fromText(options.author),
-      ...(options.subject !== undefined && { Subject: PDFHexString.fromText(options.subject) }),
-      Creator: PDFString.of(producer),
-      Producer: PDFString.of(producer),
-      CreationDate: pdfDate(options.date),
-      ModDate: pdfDate(options.date),
-    }),
-  );
-  const id = PDFHexString.of(await identifier(sides, options));
-  context.trailerInfo.ID = context.obj([id, id]);
-  return document.save({ addDefaultPage: false, updateFieldAppearances: false });
+  return { pages, headings, tree };
 }
 
-function madeFrom(bytes: Uint8Array, fonts: Fonts): object {
-  const face = faces.find((one) => fonts.faces[one].bytes === bytes);
-  if (face === undefined) throw new Error("bytes of no known font");
-  return fonts.faces[face].made;
+function information({ title, author, subject, date }: PdfOptions): PdfDict {
+  return {
+    Title: PdfString.text(title),
+    Author: PdfString.text(author),
+    Subject: subject === undefined ? undefined : PdfString.text(subject),
+    Creator: PdfString.ascii(producer),
+    Producer: PdfString.ascii(producer),
+    CreationDate: pdfDate(date),
+    ModDate: pdfDate(date),
+  };
 }
 
-function viewerPreferences({ duplex }: PdfOptions) {
+function viewerPreferences({ duplex }: PdfOptions): PdfDict {
   const turning = {
     "long edge": "DuplexFlipLongEdge",
     "short edge": "DuplexFlipShortEdge",
     "one side": "Simplex",
   };
-  return {
-    DisplayDocTitle: true,
-    PrintScaling: "None",
-    ...(duplex && { Duplex: turning[duplex] }),
-  };
+  return { DisplayDocTitle: true, PrintScaling: "None", Duplex: duplex && turning[duplex] };
 }
-
-function points(mm: number): number {
-  return Math.round(mm * pointsPerMm * 1e4) / 1e4;
-}
-
-/** The faces that a document uses, in a fixed order. */
-function facesOf(sides: readonly PaperSide[]): Face[] {
-  const found = new Set<Face>();
-  const look = (items: readonly Item[]): void => {
-    for (const item of items) {
-      if (item.kind === "text") found.add(item.face);
-      else if (item.kind === "group") look(item.items);
-    }
-  };
-  for (const side of sides) for (const part of side.parts) look(part.items);
-  return faces.filter((face) => found.has(face));
-}
-
-/** The pictures of a document, each once. */
-function imagesOf(sides: readonly PaperSide[]): ReadonlyMap<string, RasterImage> {
-  const found = new Map<string, RasterImage>();
-  const look = (items: readonly Item[]): void => {
-    for (const item of items) {
-      if (item.kind === "image") found.set(item.image.id, item.image);
-      else if (item.kind === "group") look(item.items);
-    }
-  };
-  for (const side of sides) for (const part of side.parts) look(part.items);
-  return found;
-}
-
-/** A JPEG as it is. Source: ISO 32000-1, sections 7.4.8 and 8.9.5. */
-function imageObject(context: PDFContext, { widthPx, heightPx, jpeg }: RasterImage) {
-  return context.stream(jpeg, {
-    Type: "XObject",
-    Subtype: "Image",
-    Width: widthPx,
-    Height: heightPx,
-    ColorSpace: "DeviceRGB",
-    BitsPerComponent: 8,
-    Filter: "DCTDecode",
-  });
-}
-
-/** Half a SHA-256 of all that goes in, as hexadecimal digits. */
-async function identifier(sides: readonly PaperSide[], options: PdfOptions): Promise<string> {
-  const input = new TextEncoder().encode(JSON.stringify([sides, options], bytesAsText));
-  const hash = new Uint8Array(await crypto.subtle.digest("SHA-256", input));
-  return Array.from(hash.subarray(0, 16), (byte) => byte.toString(16).padStart(2, "0").toUpperCase()).join(
-    "",
-  );
-}
-
-/** Bytes as JSON can say them shortly. */
-const bytesAsText = (_: string, value: unknown) =>
-  value instanceof Uint8Array ? new TextDecoder("latin1").decode(value) : value;

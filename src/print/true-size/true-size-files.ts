@@ -1,7 +1,8 @@
 import { GaugeTable, TrueSizePage } from "../../../templates/handouts/true-size.tsx";
 import { entry } from "../../core/lists.ts";
 import { ballDiameterMm, type Shot } from "../../core/tackle/shot.ts";
-import { type LaidOutPage, layOut } from "../../layout/lay-out.ts";
+import { layOut } from "../../layout/lay-out.ts";
+import type { LaidOutPage } from "../../layout/page-of.ts";
 import { asPaper } from "../../layout/paper.ts";
 import { Box } from "../../markup/boxes.ts";
 import type { Element } from "../../markup/jsx-runtime.ts";
@@ -63,7 +64,7 @@ export async function* trueSizeFiles(
   for (const { path, title, listed, page } of files) {
     yield {
       path,
-      content: await paintPdf([asPaper(page)], press.facts(title), press.fonts),
+      content: paintPdf([asPaper(page)], press.facts(title), press.fonts),
       printable: { kind: "handout", title: listed },
     };
   }

@@ -30,7 +30,7 @@ beforeAll(async () => {
     const faces = await layOutCard(solved, cardFormats["ID-1"], sampleGuide, drawingKit, fonts);
     cardsOf.set(id, faces);
     const facts = { title, author: sampleGuide.publisher, language: "en", date: "2026-05-01" };
-    const pdf = await paintPdf(cardSides(faces.alone), facts, fonts);
+    const pdf = paintPdf(cardSides(faces.alone), facts, fonts);
     bytes.set(id, pdf);
     cards.set(id, await readPdf(pdf));
   }

@@ -19,6 +19,6 @@ export async function cardStatements(
   { kit, library }: Pick<SiteInput, "kit" | "library">,
 ): Promise<Statement[]> {
   const card = await layOutCard(solved, format, library.guide, { ...kit, measure: fonts.measure }, fonts);
-  const pdf = await readPdf(await paintPdf(cardSides(card.alone), facts, fonts));
+  const pdf = await readPdf(paintPdf(cardSides(card.alone), facts, fonts));
   return readCard(pdf, `card ${format.name}`);
 }

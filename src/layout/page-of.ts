@@ -1,0 +1,119 @@
+import { known } from "../core/lists.ts";
+import type { GroupItem, Item, MeasureText, PathItem, TextItem } from "../drawing/model.ts";
+import type { LayoutStyle, Paint, Rule } from "../markup/boxes.ts";
+import type { BoxNode } from "./nodes.ts";
+import { boxOverflow, type Overflow, textOverflow, worst } from "./overflow.ts";
+import type { Rectangle } from "./rectangle.ts";
+
+export interface PageSize {
+  readonly widthMm: number;
+  /** None: as long as what is on it. */
+  readonly heightMm?: number;
+}
+
+/** A page as marks in millimetres, x to the right and y down from the top left corner. */
+export interface LaidOutPage {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly items: readonly Item[];
+  /** What did not fit; empty on a page that may be printed. */
+  readonly overflows: readonly Overflow[];
+}
+
+/**
+ * The marks of boxes that have been laid out, in reading order.
+ *
+ * @param linesOf the lines of a box's text; asked for once for each box, in the order of the tree
+ */
+export function pageOf(
+  root: BoxNode,
+  size: PageSize,
+  boxes: ReadonlyMap<string, Rectangle>,
+  linesOf: (node: BoxNode) => readonly TextItem[],
+  measure: MeasureText,
+): LaidOutPage {
+  const overflows: Overflow[] = [];
+
+  const marks = (node: BoxNode, around: Rectangle): Item[] => {
+    const box = known(boxes, node.key);
+    const lines = linesOf(node);
+    const inside = withoutPadding(box, node.props.style ?? {});
+    const over = [
+      ...boxOverflow(node.field, box, around),
+      ...textOverflow(node.field, lines, inside, measure),
+    ];
+    overflows.push(...over.map((one) => (node.at ? { ...one, at: node.at } : one)));
+    const items = [
+      ...painted(node.props.paint ?? {}, box),
+      ...drawn(node, box),
+      ...lines,
+      ...node.boxes.flatMap((inner) => marks(inner, inside)),
+    ];
+    return grouped(node, items);
+  };
+
+  const heightMm = size.heightMm ?? boxes.get(root.key)?.heightMm ?? 0;
+  const items = marks(root, { xMm: 0, yMm: 0, widthMm: size.widthMm, heightMm });
+  return { widthMm: size.widthMm, heightMm, items, overflows: worst(overflows) };
+}
+
+function withoutPadding(box: Rectangle, style: LayoutStyle): Rectangle {
+  const { padding = 0 } = style;
+  const { paddingLeft: left = padding, paddingRight: right = padding } = style;
+  const { paddingTop: top = padding, paddingBottom: bottom = padding } = style;
+  return {
+    xMm: box.xMm + left,
+    yMm: box.yMm + top,
+    widthMm: box.widthMm - left - right,
+    heightMm: box.heightMm - top - bottom,
+  };
+}
+
+function grouped({ props: { tag: role, alt, artifact, span } }: BoxNode, items: Item[]): Item[] {
+  if (role === undefined && !artifact) return items;
+  const group: GroupItem = {
+    kind: "group",
+    xMm: 0,
+    yMm: 0,
+    ...(role && { role }),
+    ...(alt !== undefined && { alt }),
+    ...(artifact && { artifact }),
+    ...(span !== undefined && { span }),
+    items,
+  };
+  return [group];
+}
+
+function drawn(node: BoxNode, box: Rectangle): Item[] {
+  if (!node.props.draw) return [];
+  const items = node.props.draw(box.widthMm, box.heightMm);
+  return [{ kind: "group", xMm: box.xMm, yMm: box.yMm, items }];
+}
+
+function painted(paint: Paint, box: Rectangle): Item[] {
+  const { xMm: x, yMm: y, widthMm: w, heightMm: h } = box;
+  const items: Item[] = [];
+  if (paint.fill) items.push({ ...rectangle(box), fill: paint.fill });
+  if (paint.ruleAbove) items.push(across(x, x + w, y, paint.ruleAbove));
+  if (paint.ruleBelow) items.push(across(x, x + w, y + h, paint.ruleBelow));
+  if (paint.frame) items.push({ ...rectangle(box), stroke: paint.frame });
+  return items;
+}
+
+function across(fromXMm: number, toXMm: number, yMm: number, stroke: Rule): PathItem {
+  return {
+    kind: "path",
+    steps: [
+      ["M", fromXMm, yMm],
+      ["L", toXMm, yMm],
+    ],
+    stroke,
+  };
+}
+
+function rectangle({ xMm: x, yMm: y, widthMm: w, heightMm: h }: Rectangle): PathItem {
+  return {
+    kind: "path",
+    steps: [["M", x, y], ["L", x + w, y], ["L", x + w, y + h], ["L", x, y + h], ["Z"]],
+  };
+}

@@ -1,0 +1,181 @@
+import { first } from "../core/lists.ts";
+import type { TextItem } from "../drawing/model.ts";
+import type { LayoutStyle } from "../markup/boxes.ts";
+import type { Fonts } from "./fonts.ts";
+import { breakable } from "./line-breaks.ts";
+import type { TextRun } from "./nodes.ts";
+
+/** What a text takes from the boxes around it. */
+export interface TextStyle {
+  readonly textAlign: NonNullable<LayoutStyle["textAlign"]>;
+  /** Multiple of the size of the type; none: as the font says. */
+  readonly lineHeight?: number;
+}
+
+/** A part of a word in one run. */
+interface Piece {
+  readonly run: TextRun;
+  readonly text: string;
+  readonly widthMm: number;
+}
+
+/** What lines are broken between. */
+interface Word {
+  readonly pieces: readonly Piece[];
+  readonly widthMm: number;
+  /** Width of the space at its end, which is not seen at the end of a line. */
+  readonly spaceMm: number;
+}
+
+interface Line {
+  readonly words: Word[];
+  widthMm: number;
+}
+
+/** A text broken into lines of some width. */
+interface BrokenText {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly lines: readonly Line[];
+}
+
+/** A line may be so much longer than its room [mm]: what sums of widths are off by. */
+const toleranceMm = 1e-5;
+
+/** Runs of text to be set into a box, measured once and broken for any width. */
+export class Paragraph {
+  readonly #fonts: Fonts;
+  readonly #words: readonly Word[];
+  readonly #style: TextStyle;
+  readonly #broken = new Map<number, BrokenText>();
+  readonly #lineMm: number;
+  /** From the top of a line to its baseline [mm]. */
+  readonly baselineMm: number;
+
+  constructor(runs: readonly TextRun[], style: TextStyle, fonts: Fonts) {
+    this.#fonts = fonts;
+    this.#style = style;
+    this.#words = wordsOf(runs, fonts);
+    ({ lineMm: this.#lineMm, baselineMm: this.baselineMm } = lineMeasure(first(runs), style, fonts));
+  }
+
+  /** Each line takes as many words as there is room for; a word that is too wide sticks out. */
+  in(roomMm: number): BrokenText {
+    let broken = this.#broken.get(roomMm);
+    if (broken === undefined) {
+      broken = this.#breakInto(roomMm);
+      this.#broken.set(roomMm, broken);
+    }
+    return broken;
+  }
+
+  #breakInto(roomMm: number): BrokenText {
+    const lines: Line[] = [];
+    let line: Line | undefined;
+    for (const word of this.#words) {
+      if (line === undefined || line.widthMm + word.widthMm - word.spaceMm > roomMm + toleranceMm) {
+        line = { words: [], widthMm: 0 };
+        lines.push(line);
+      }
+      line.words.push(word);
+      line.widthMm += word.widthMm;
+    }
+    const widest = Math.max(0, ...lines.map(seenWidth));
+    return {
+      lines,
+      widthMm: lines.length > 1 ? Math.max(widest, roomMm) : widest,
+      heightMm: lines.length * this.#lineMm,
+    };
+  }
+
+  /**
+   * The lines with their top left corner at a place, a run's part of a line each. The space at the end of a line stays
+   * with it, so that the words stay apart when the text is copied or read aloud.
+   */
+  itemsAt(xMm: number, yMm: number, roomMm: number): TextItem[] {
+    const before = { left: 0, center: 0.5, right: 1 }[this.#style.textAlign];
+    return this.in(roomMm).lines.flatMap((line, at) => {
+      const baseMm = yMm + at * this.#lineMm + this.baselineMm;
+      return this.#lineItems(line, xMm + before * (roomMm - seenWidth(line)), baseMm);
+    });
+  }
+
+  #lineItems({ words }: Line, fromMm: number, yMm: number): TextItem[] {
+    const items: TextItem[] = [];
+    let xMm = fromMm;
+    let run: TextRun | undefined;
+    for (const piece of words.flatMap(({ pieces }) => pieces)) {
+      const last = items.at(-1);
+      let text = piece.text.replaceAll(joiner, "");
+      let atMm = xMm;
+      if (last && piece.run === run) {
+        items[items.length - 1] = { ...last, text: last.text + text };
+        text = "";
+      } else if (last && text.startsWith(" ")) {
+        items[items.length - 1] = { ...last, text: `${last.text} ` };
+        text = text.slice(1);
+        atMm += widthOf(" ", piece.run, this.#fonts);
+      }
+      if (text !== "") {
+        items.push({ kind: "text", ...piece.run, xMm: atMm, yMm, text, anchor: "start" });
+        run = piece.run;
+      }
+      xMm += piece.widthMm;
+    }
+    return items;
+  }
+}
+
+/** Keeps signs on one line and is not seen. */
+const joiner = "\uFEFF";
+
+function seenWidth({ words, widthMm }: Line): number {
+  return widthMm - (words.at(-1)?.spaceMm ?? 0);
+}
+
+/** Words of all runs, single spaces between them: a line may also end in the middle of a run, or not at its end. */
+function wordsOf(runs: readonly TextRun[], fonts: Fonts): Word[] {
+  let text = "";
+  /** Where each run ends. */
+  const ends: number[] = [];
+  for (const run of runs) {
+    const more = run.text.replace(/[ \t\r\n]+/g, " ");
+    text += more.startsWith(" ") && (text === "" || text.endsWith(" ")) ? more.slice(1) : more;
+    ends.push(text.length);
+  }
+  text = text.replace(/ $/, "");
+  let at = 0;
+  return breakable(text).map((part) => {
+    const [from, to] = [at, at + part.length];
+    at = to;
+    const pieces = runs.flatMap((run, i): Piece[] => {
+      const own = text.slice(Math.max(from, ends[i - 1] ?? 0), Math.min(to, ends[i] ?? to));
+      return own === "" ? [] : [{ run, text: own, widthMm: widthOf(own, run, fonts) }];
+    });
+    const last = pieces.at(-1);
+    const spaceMm =
+      last?.text.endsWith(" ") === true ? last.widthMm - widthOf(last.text.trimEnd(), last.run, fonts) : 0;
+    return { pieces, widthMm: pieces.reduce((sum, { widthMm }) => sum + widthMm, 0), spaceMm };
+  });
+}
+
+function widthOf(text: string, { sizeMm, face }: TextRun, fonts: Fonts): number {
+  return fonts.measure(text, sizeMm, face);
+}
+
+/** Lines and baselines lie at whole hundredths of a millimetre. */
+const perMm = 100;
+
+/**
+ * Height of a line and where its baseline lies: half of what the line has beyond the type's own height goes above it.
+ * Source: CSS Inline Layout Module Level 3, `line-height`.
+ */
+function lineMeasure({ sizeMm, face }: TextRun, { lineHeight }: TextStyle, { faces }: Fonts) {
+  const { ascent, descent, unitsPerEm } = faces[face].source;
+  const size = sizeMm * perMm;
+  const above = Math.round((ascent / unitsPerEm) * size);
+  const below = Math.round((-descent / unitsPerEm) * size);
+  const height = lineHeight === undefined ? ((ascent - descent) / unitsPerEm) * size : lineHeight * size;
+  const baseline = above + Math.floor((height - above - below) / 2);
+  return { lineMm: Math.round(height) / perMm, baselineMm: baseline / perMm };
+}

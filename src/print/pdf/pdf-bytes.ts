@@ -1,0 +1,6 @@
+/** A text of signs below U+0100 as bytes, one each. */
+export function latin1(text: string): Uint8Array {
+  const bytes = new Uint8Array(text.length);
+  for (let i = 0; i < text.length; i++) bytes[i] = text.charCodeAt(i);
+  return bytes;
+}
