@@ -5,7 +5,7 @@
 import { describe, expect, it } from "vitest";
 import { pullToSinkG } from "../../src/core/float/tip.ts";
 import { feelForBed } from "../../src/core/flow/feel-for-bed.ts";
-import { hangInCurrent } from "../../src/core/flow/hang.ts";
+import { type FlowHang, hangInCurrent } from "../../src/core/flow/hang.ts";
 import type { FlowRig } from "../../src/core/flow/line-balance.ts";
 import { paceAtMmS } from "../../src/core/flow/profile.ts";
 import { terminalFallMs } from "../../src/core/sink/body-fall.ts";
@@ -27,19 +27,36 @@ const random = randomRiverRigs(shipped, { count: 16, seed: 20 });
 const followed = new Map<string, number>();
 const count = (advice: string) => followed.set(advice, (followed.get(advice) ?? 0) + 1);
 
+/** What is asked of a rig more than once is reckoned once: many advices lead to the same setting. */
+const settings = new WeakMap<SolvedDepth, Map<number, FlowRig>>();
+const hangs = new WeakMap<FlowRig, Map<string, FlowHang>>();
+
 /** The rig with its float moved on the line by so much; what locks it goes with it. */
 function moved(rig: Rig, depth: SolvedDepth, byMm: number): FlowRig {
-  const floatToHookMm = depth.floatToHookMm + byMm;
-  const lockShot = depth.lockShot.map((shot) => ({ ...shot, fromHookMm: floatToHookMm }));
-  return flowRig(rig, { ...depth, floatToHookMm, lockShot });
+  return kept(settings, depth, byMm, () => {
+    const floatToHookMm = depth.floatToHookMm + byMm;
+    const lockShot = depth.lockShot.map((shot) => ({ ...shot, fromHookMm: floatToHookMm }));
+    return flowRig(rig, { ...depth, floatToHookMm, lockShot });
+  });
+}
+
+const hangOf = (rig: FlowRig, paceMs: number, share: number): FlowHang =>
+  kept(hangs, rig, `${paceMs} ${share}`, () => valueIn(hangInCurrent(rig, paceMs, share)));
+
+function kept<O extends object, K, V>(all: WeakMap<O, Map<K, V>>, of: O, key: K, make: () => V): V {
+  const known = all.get(of) ?? new Map<K, V>();
+  all.set(of, known);
+  const value = known.get(key) ?? make();
+  known.set(key, value);
+  return value;
 }
 
 const offBedMm = (rig: FlowRig, paceMs: number, share: number) =>
-  rig.depthMm - valueIn(hangInCurrent(rig, paceMs, share)).hookDepthMm;
+  rig.depthMm - hangOf(rig, paceMs, share).hookDepthMm;
 
 /** Lowest of the shot on the line, over the bed [mm]. */
 function lowestShotMm(rig: FlowRig, depth: SolvedDepth, paceMs: number, share: number): number {
-  const { shape } = valueIn(hangInCurrent(rig, paceMs, share));
+  const { shape } = hangOf(rig, paceMs, share);
   return Math.min(
     ...depth.lineShot.map(({ fromHookMm }) => {
       const at = shape.find((point) => point.fromHookMm >= fromHookMm - 1e-6)!;
@@ -186,7 +203,7 @@ describe("advice for running water, followed", () => {
     for (const { solved, depth, flow, feedFallMs } of cases) {
       for (const { paceMs, heldBackShare, feed } of flow) {
         const set = moved(solved.rig, depth, 0);
-        const hang = valueIn(hangInCurrent(set, paceMs, heldBackShare));
+        const hang = hangOf(set, paceMs, heldBackShare);
         // The feed followed down in a thousand layers of the profile, the float along the surface meanwhile.
         const layers = 1000;
         const layerS = depth.depthMm / 1000 / feedFallMs / layers;
@@ -215,7 +232,7 @@ describe("advice for running water, followed", () => {
         tipPullG: pullToSinkG(rig.float, loadG, rig.conditions),
       };
       for (const { paceMs, bottomOnlyShare, topAndBottomShare } of holdBackMax) {
-        const freeMs = valueIn(hangInCurrent(moved(rig, depth, 0), paceMs, 0)).floatPaceMs;
+        const freeMs = hangOf(moved(rig, depth, 0), paceMs, 0).floatPaceMs;
         const under = (attachment: "bottom" | "top and bottom", share: number) =>
           heldBack(float, attachment, paceMs - (1 - share) * freeMs, rig.conditions).goesUnder;
         const label = `${rig.id} ${depth.depthMm} ${paceMs} ${bottomOnlyShare}`;
@@ -232,8 +249,7 @@ describe("advice for running water, followed", () => {
       const rig = moved(solved.rig, depth, 0);
       const { paceMs: limitMs, needed } = valueIn(tooLight(rig, solved.rig.pacesMs));
       const stillMm = Math.min(rig.draughtMm + rig.floatToHookMm, rig.depthMm);
-      const liftMm = (one: FlowRig, paceMs: number) =>
-        stillMm - valueIn(hangInCurrent(one, paceMs, 0)).hookDepthMm;
+      const liftMm = (one: FlowRig, paceMs: number) => stillMm - hangOf(one, paceMs, 0).hookDepthMm;
       if (limitMs !== null) {
         expect(liftMm(rig, limitMs + 0.01)).toBeGreaterThan(mayLiftMm);
         expect(liftMm(rig, limitMs - 0.02)).toBeLessThanOrEqual(mayLiftMm);
