@@ -14,7 +14,17 @@ const packageFolder = (name) =>
     .paths(name)
     .map((folder) => `${folder}/${name}`)
     .find((folder) => existsSync(folder));
-const scripts = ["page", "water", "filters", "rig", "fit", "card", "search", "service-worker"];
+const scripts = [
+  "page",
+  "water",
+  "filters",
+  "rig",
+  "fit",
+  "in-water-worker",
+  "card",
+  "search",
+  "service-worker",
+];
 /** Pages have no italic; browsers slant the few words that would need it. */
 const fontFiles = {
   regular: "400Regular/IBMPlexSans_400Regular.ttf",

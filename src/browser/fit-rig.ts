@@ -1,7 +1,9 @@
 import { readWritten } from "../core/as-written.ts";
+import type { Finding } from "../core/finding.ts";
 import type { Float } from "../core/float/float.ts";
+import { metalIn, parseBox } from "../core/tackle/box-notation.ts";
 import { parseLoad } from "../core/tackle/load-notation.ts";
-import { type Metal, metals, type ShotScale, type StockedShot } from "../core/tackle/shot.ts";
+import { type Metal, metals, type ShotScale, type Tub } from "../core/tackle/shot.ts";
 import { type AskedQuestion, type QuestionName, questions } from "../model/questions.ts";
 import type { Rig } from "../model/rig.ts";
 import type { UnitChoice } from "../model/unit-choice.ts";
@@ -19,16 +21,15 @@ export type FieldProblem =
       readonly meant: readonly string[];
       readonly question: AskedQuestion;
     }
-  | { readonly field: string; readonly code: "not-a-load" | "not-a-count"; readonly typed: string };
+  | { readonly field: string; readonly code: "not-a-load"; readonly typed: string }
+  | { readonly field: "box"; readonly code: "not-a-box"; readonly findings: readonly Finding[] };
 
 interface FittedRig {
   readonly rig: Rig;
+  /** The reader's own shot, where they were told. */
+  readonly box?: Tub;
   readonly problems: readonly FieldProblem[];
 }
-
-/** Names of the fields for a size in the shot box: `count-No 8`, `metal-No 8`. */
-export const countField = (size: string): string => `count-${size}`;
-export const metalField = (size: string): string => `metal-${size}`;
 
 /**
  * The rig with a reader's own figures put in. Whoever shows it must ask for `problems` first: a figure that cannot be
@@ -61,9 +62,18 @@ export function fitRig(rig: Rig, scale: ShotScale, answers: FitAnswers, units: U
     pacesMs: paceMs === undefined ? rig.pacesMs : [paceMs],
     rodLengthMm: rodLengthMm ?? rig.rodLengthMm,
     float,
-    tub: fitTub(rig, scale, answers, problems),
   };
-  return { rig: fitted, problems };
+  const box = fitBox(rig, scale, answers, problems);
+  return { rig: fitted, problems, ...(box && { box }) };
+}
+
+function fitBox(rig: Rig, scale: ShotScale, answers: FitAnswers, problems: FieldProblem[]): Tub | undefined {
+  const typed = answers.get("box")?.trim();
+  if (!typed) return undefined;
+  const box = parseBox(typed, scale, metalIn(rig.tub));
+  if (box.ok) return box.value;
+  problems.push({ field: "box", code: "not-a-box", findings: box.findings });
+  return undefined;
 }
 
 function fitFloat(
@@ -102,22 +112,6 @@ function thickened({ profile, capacityG: ownG }: Float, capacityG: number): Floa
 }
 
 const bases = ["marked", "measured"] as const;
-
-/** The sizes of the scale with what the reader has of each: a number, or plenty where nothing is typed. */
-function fitTub(rig: Rig, scale: ShotScale, answers: FitAnswers, problems: FieldProblem[]): StockedShot[] {
-  return scale.sizes.flatMap(({ name, massG }) => {
-    const own = rig.tub.find(({ size }) => size === name);
-    const typed = answers.get(countField(name))?.trim();
-    const count = typed ? Number(typed) : (own?.count ?? 0);
-    if (typed && !/^\d+$/.test(typed)) {
-      problems.push({ field: countField(name), code: "not-a-count", typed });
-      return own ? [own] : [];
-    }
-    if (count === 0) return [];
-    const metal = metalFrom(answers.get(metalField(name))) ?? own?.metal ?? "tin";
-    return [{ size: name, massG, metal, count }];
-  });
-}
 
 function metalFrom(text: string | undefined): Metal | undefined {
   return metals.find((metal) => metal === text);

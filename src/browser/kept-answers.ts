@@ -9,6 +9,8 @@ interface KeptAnswers {
   readonly water?: string;
   readonly catch?: string;
   readonly units?: string;
+  /** Shot of the guide's own scale. */
+  readonly box?: string;
 }
 
 /** Several guides may be served from one host; each knows its own by the address it is served at. */

@@ -3,7 +3,9 @@ import { parseQuantity } from "../core/quantity.ts";
 import { mmPerInch } from "../core/units.ts";
 import { questions } from "../model/questions.ts";
 import { unitChoices } from "../model/unit-choice.ts";
+import { boxForm } from "./box-form.ts";
 import { isKeptOnDevice, keepAnswers, keepOnDevice, keptAnswers } from "./kept-answers.ts";
+import { paceParts, paceText } from "./pace-fields.ts";
 import { partById, partWithin } from "./page-parts.ts";
 import type { RigWishes } from "./rig-filter.ts";
 import { selectOnTap } from "./select-on-tap.ts";
@@ -17,6 +19,8 @@ const paceWay = document.getElementById("pace-way") as HTMLInputElement;
 const paceTime = document.getElementById("pace-time") as HTMLInputElement;
 const keep = document.getElementById("keep") as HTMLInputElement;
 const units = unitChoices.find((choice) => choice === form.dataset.units) ?? "metric first";
+const boxPart = form.querySelector<HTMLElement>(".box");
+const box = boxPart && boxForm(boxPart);
 const stepMm = Number(slider.dataset.stepMm);
 
 interface WaterAnswers {
@@ -50,14 +54,23 @@ export function readAnswers(): WaterAnswers {
     wishes.pace = String(runs.ms);
     address.set("pace", runs.text);
   }
-  keepAnswers({ depth: typed || undefined, pace: runs?.text, water: wishes.water, catch: wishes.catch });
+  const shot = box ? wishes.box : keptAnswers().box;
+  delete wishes.box;
+  if (shot) address.set("box", shot);
+  keepAnswers({
+    depth: typed || undefined,
+    pace: runs?.text,
+    water: wishes.water,
+    catch: wishes.catch,
+    box: shot,
+  });
   return { wishes, address, unread: depth?.ok === false };
 }
 
 /** The pace of running water, where both its figures are there. */
 function paceTyped(): { readonly text: string; readonly ms: number } | undefined {
   if (pace.hidden || paceTime.value.trim() === "") return undefined;
-  const text = `${paceWay.value.trim()} in ${paceTime.value.trim().replace(/\s*s?$/, " s")}`;
+  const text = paceText(paceWay.value, paceTime.value);
   const read = parseQuantity("pace", text);
   if (read.ok) paceTime.removeAttribute("aria-invalid");
   else paceTime.setAttribute("aria-invalid", "true");
@@ -103,8 +116,8 @@ export function fillIn(): void {
     ) {
       field.value = value;
     }
-    const parts = name === "pace" ? /^(.+) in (\d[\d.]*) s$/.exec(value) : null;
-    if (parts) [paceWay.value, paceTime.value] = [parts[1]!, parts[2]!];
+    if (name === "box") box?.write(value);
+    if (name === "pace") [paceWay.value, paceTime.value] = paceParts(value);
   }
   keep.checked = isKeptOnDevice();
 }

@@ -1,8 +1,11 @@
+import { relative } from "node:path/posix";
 import type { ShotScale } from "../core/tackle/shot.ts";
 import type { OutputFile } from "../markup/output.ts";
 import { sitePaths } from "../model/addresses.ts";
 import type { Guide } from "../model/library.ts";
+import type { Rig } from "../model/rig.ts";
 import type { WordTree } from "../model/word-tree.ts";
+import { stampedPath } from "./file-hash.ts";
 import type { SiteInput } from "./input.ts";
 
 /** What the sums in the browser need of the guide. */
@@ -10,6 +13,14 @@ interface GuideData {
   readonly words: WordTree;
   readonly guide: Guide;
   readonly scales: readonly ShotScale[];
+  /** Every rig, as far as one that stands in for another is chosen by, and where its figures and its page lie. */
+  readonly rigs: readonly {
+    readonly id: string;
+    readonly water: Rig["water"];
+    readonly depthsMm: Rig["depthsMm"];
+    readonly data: string;
+    readonly page: string;
+  }[];
 }
 
 /**
@@ -18,18 +29,27 @@ interface GuideData {
  */
 export function browserData({ library, assets }: Pick<SiteInput, "library" | "assets">): OutputFile[] {
   const asked = sectionsAskedFor(assets);
+  const ofRigs = library.rigs.map(({ rig }) => ({ rig, ...rigFile(rig) }));
   const guide: GuideData = {
     words: Object.fromEntries(Object.entries(library.words).filter(([name]) => asked.has(name))),
     guide: library.guide,
     scales: library.scales.map(({ id, title, sizes }) => ({ id, title, sizes })),
+    rigs: ofRigs.map(({ rig: { id, water, depthsMm }, path, content }) => ({
+      id,
+      water,
+      depthsMm,
+      data: relative("site", stampedPath({ path, content })),
+      page: relative("site", sitePaths.rig(id)),
+    })),
   };
   return [
     { path: sitePaths.asset("guide-data.js"), content: script("dotdownGuide", guide) },
-    ...library.rigs.map(({ rig }) => ({
-      path: sitePaths.rigData(rig.id),
-      content: script("dotdownRig", rig),
-    })),
+    ...ofRigs.map(({ path, content }) => ({ path, content })),
   ];
+}
+
+function rigFile(rig: Rig): OutputFile {
+  return { path: sitePaths.rigData(rig.id), content: script("dotdownRig", rig) };
 }
 
 /** What stands before the first dot of a text in a page script: among it the section of every word that is asked for. */

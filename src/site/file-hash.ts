@@ -5,3 +5,8 @@ import type { OutputFile } from "../markup/output.ts";
 export function fileHash(content: OutputFile["content"]): string {
   return createHash("sha256").update(content).digest("hex").slice(0, 32);
 }
+
+/** Where a file stands whose name holds its hash: another content never stands at the same address. */
+export function stampedPath({ path, content }: OutputFile): string {
+  return path.replace(/\.(?=\w+$)/, `.${fileHash(content)}.`);
+}

@@ -2,7 +2,7 @@ import { Shell } from "../../templates/pages/shell.tsx";
 import type { OutputFile } from "../markup/output.ts";
 import { sitePaths } from "../model/addresses.ts";
 import { browserData } from "./browser-data.ts";
-import { fileHash } from "./file-hash.ts";
+import { stampedPath } from "./file-hash.ts";
 import { imageFiles } from "./images.ts";
 import type { SiteInput } from "./input.ts";
 import { listings } from "./listings.tsx";
@@ -55,9 +55,7 @@ function loadedFiles(pages: readonly Page[], input: SiteInput): { files: OutputF
     ...iconFiles(input),
   ];
   const stamped = new Map(
-    plain
-      .filter(({ path }) => /\.(?:js|css)$/.test(path))
-      .map(({ path, content }) => [path, path.replace(/\.(?=\w+$)/, `.${fileHash(content)}.`)]),
+    plain.filter(({ path }) => /\.(?:js|css)$/.test(path)).map((file) => [file.path, stampedPath(file)]),
   );
   const files = plain.map(({ path, content }) => ({ path: stamped.get(path) ?? path, content }));
   return { files, input: { ...input, stamped } };

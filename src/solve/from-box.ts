@@ -9,7 +9,7 @@ import { compared, nearestMade, nearestOf, tipStepMm } from "./nearest-making.ts
 import { solveRig } from "./solve-rig.ts";
 
 /** A rig made up from somebody's own box, and as the guide has it. */
-interface FromBox {
+export interface FromBox {
   /** Its depths' findings say what is other than the guide's. */
   readonly made: SolvedRig;
   readonly own: SolvedRig;
@@ -92,9 +92,20 @@ export function boxInWater(rig: Rig, box: Tub, { made, own }: FromBox): Answer<S
   const buy = worthBuying(rig, box, { made, own });
   const depths = paired(wet.value.depths, ownWet.value.depths).map(([depth, ownDepth]) => ({
     ...depth,
-    findings: [...fallFromBox(depth, ownDepth), ...(isSame(depth, ownDepth) ? [] : buy), ...depth.findings],
+    findings: toldLater(depth.findings, [
+      ...fallFromBox(depth, ownDepth),
+      ...(isSame(depth, ownDepth) ? [] : buy),
+    ]),
   }));
   return answer({ ...wet.value, depths }, [...wet.findings, ...depths.flatMap(({ findings }) => findings)]);
+}
+
+/** What is known later of a box stands after what was known of it at once, and before all else. */
+export function toldLater(found: readonly Finding[], later: readonly Finding[]): readonly Finding[] {
+  const [ofBox, others] = [true, false].map((is) =>
+    found.filter(({ code }) => code.startsWith("box.") === is),
+  );
+  return [...(ofBox ?? []), ...later, ...(others ?? [])];
 }
 
 /** What another shotting does to the fall of the bait; nothing where it is the guide's own, or the fall is not known. */

@@ -58,3 +58,34 @@ export function DepthSlider({ view, leastMm, mostMm, atMm, ...named }: DepthSlid
     />
   );
 }
+
+interface PaceProps {
+  readonly view: View;
+  readonly id: string;
+  /** Of the two fields: the way paced out, and the seconds. */
+  readonly fieldIds: readonly [way: string, time: string];
+  readonly way: string;
+  readonly time?: string;
+  readonly hidden?: boolean;
+  readonly children?: Child;
+}
+
+/** How fast it runs, by stick and stride: a leaf that drifts past a length paced out on the bank. */
+export function PaceFields({ view: { say }, id, fieldIds, way, time, hidden, children }: PaceProps) {
+  const [wayId, timeId] = fieldIds;
+  return (
+    <fieldset id={id} class="pace" hidden={hidden}>
+      <legend>{say("filter.pace")}</legend>
+      <label for={wayId}>{say("filter.pace-way")}</label>
+      <input id={wayId} value={way} autocomplete="off" spellcheck="false" />
+      <label for={timeId}>{say("filter.pace-time")}</label>
+      <input id={timeId} value={time} inputmode="numeric" autocomplete="off" />
+      {children}
+    </fieldset>
+  );
+}
+
+/** The way that is paced out, in the reader's units, and its length. */
+export function pacedWay({ library }: View): { readonly way: string; readonly lengthM: number } {
+  return library.guide.units === "imperial" ? { way: "10 yd", lengthM: 9.144 } : { way: "10 m", lengthM: 10 };
+}

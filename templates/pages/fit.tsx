@@ -5,7 +5,8 @@ import { sitePaths } from "../../src/model/addresses.ts";
 import type { RigEntry } from "../../src/model/library.ts";
 import { unitChoices } from "../../src/model/unit-choice.ts";
 import { keyOf } from "../../src/words/words.ts";
-import { type Choices, DepthSlider, Options, Select } from "./fields.tsx";
+import { type Choices, DepthSlider, PaceFields, pacedWay, Select } from "./fields.tsx";
+import { ShotBox } from "./shot-box.tsx";
 import type { View } from "./view.ts";
 
 /** How far beyond the rig's own depths the slider goes: the field takes more. */
@@ -34,6 +35,35 @@ export function WaterBar({ view, entry }: { view: View; entry: RigEntry }) {
         mostMm={Math.max(...depthsMm) * sliderReach.most}
         atMm={first(depthsMm)}
       />
+      <output id="fit-brief" for="fit-depth fit-slider" aria-live="off" />
+    </div>
+  );
+}
+
+/** The pace of the reader's own water, at the top of a rig for running water. */
+export function OwnPace({ view, entry: { rig } }: { view: View; entry: RigEntry }) {
+  const [paceMs] = rig.pacesMs;
+  if (rig.water !== "flowing" || !paceMs) return null;
+  const { way, lengthM } = pacedWay(view);
+  const time = String(Math.round(lengthM / paceMs));
+  return (
+    <div class="needs-script">
+      <PaceFields
+        view={view}
+        id="fit-own-pace"
+        fieldIds={["fit-pace-way", "fit-pace-time"]}
+        way={way}
+        time={time}
+      >
+        <input
+          id="fit-pace"
+          name="pace"
+          form="fit-form"
+          value={`${way} in ${time} s`}
+          aria-label={view.say("fit.pace")}
+          hidden
+        />
+      </PaceFields>
     </div>
   );
 }
@@ -54,8 +84,12 @@ export function FitAnswer({ view: { say, href } }: { view: View }) {
         <button type="button" id="fit-card" data-script={href(sitePaths.asset("card.js"))} disabled>
           {say("fit.card")}
         </button>
+        <button type="button" id="fit-card-save" hidden>
+          {say("fit.card-save")}
+        </button>
       </p>
       <p id="fit-card-status" role="status" />
+      <div id="fit-card-shown" />
       <div id="fit-result" />
     </div>
   );
@@ -73,6 +107,7 @@ export function FitPart({ view, entry }: { view: View; entry: RigEntry }) {
       data-scripts={[sitePaths.asset("guide-data.js"), sitePaths.rigData(rig.id), sitePaths.asset("fit.js")]
         .map(href)
         .join(" ")}
+      data-worker={href(sitePaths.asset("in-water-worker.js"))}
     >
       <summary>{say("fit.title")}</summary>
       <p>{say("fit.lead")}</p>
@@ -80,9 +115,6 @@ export function FitPart({ view, entry }: { view: View; entry: RigEntry }) {
         <fieldset>
           <legend>{say("fit.your-water")}</legend>
           <Field say={say} name="temperature" value={typedTemperature(rig.conditions.tempC, imperial)} />
-          {rig.water === "flowing" && (
-            <Field say={say} name="pace" value={rig.pacesMs[0] ? view.figures.pace(rig.pacesMs[0]) : ""} />
-          )}
         </fieldset>
         <fieldset>
           <legend>{say("fit.your-float")}</legend>
@@ -111,21 +143,21 @@ export function FitPart({ view, entry }: { view: View; entry: RigEntry }) {
             choices={unitChoices.map((choice) => [choice, say(`fit.units-${keyOf(choice)}`)])}
           />
         </fieldset>
-        <details class="box">
-          <summary>{say("fit.your-box")}</summary>
-          <p>{say("fit.your-box-lead")}</p>
-          <ShotBox view={view} entry={entry} />
-        </details>
+        <ShotBox view={view} scaleId={rig.scaleId} tub={rig.tub} full />
         <p class="buttons">
           <button type="submit">{say("fit.show")}</button>
           <button type="reset">{say("fit.reset")}</button>
         </p>
       </form>
-      <p>
-        <a id="fit-link" href={href(view.path)}>
-          {say("fit.link")}
-        </a>
-      </p>
+      <details id="fit-share">
+        <summary>{say("fit.share")}</summary>
+        <p>
+          <a id="fit-link" href={href(view.path)}>
+            {say("fit.link")}
+          </a>
+        </p>
+        <div id="fit-code" />
+      </details>
     </details>
   );
 }
@@ -133,15 +165,7 @@ export function FitPart({ view, entry }: { view: View; entry: RigEntry }) {
 type Say = View["say"];
 
 /** A field of the form: the words of the form have its label. */
-type FieldName =
-  | "temperature"
-  | "pace"
-  | "capacity"
-  | "capacity-basis"
-  | "capacity-metal"
-  | "tip"
-  | "rod"
-  | "units";
+type FieldName = "temperature" | "capacity" | "capacity-basis" | "capacity-metal" | "tip" | "rod" | "units";
 
 function Field({ say, name, value }: { say: Say; name: FieldName; value: string }) {
   const id = `fit-${name}`;
@@ -163,53 +187,6 @@ interface FitSelectProps {
 function FitSelect({ say, name, chosen, choices }: FitSelectProps) {
   return (
     <Select id={`fit-${name}`} name={name} label={say(`fit.${name}`)} chosen={chosen} choices={choices} />
-  );
-}
-
-function ShotBox({ view, entry }: { view: View; entry: RigEntry }) {
-  const { say, library } = view;
-  const { rig } = entry;
-  const sizes = library.scales.find(({ id }) => id === rig.scaleId)?.sizes ?? [];
-  return (
-    <table class="shot-box">
-      <caption class="unseen">{say("fit.your-box")}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{say("table.size")}</th>
-          <th scope="col">{say("fit.count")}</th>
-          <th scope="col">{say("table.metal")}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {sizes.map(({ name }) => {
-          const own = rig.tub.find(({ size }) => size === name);
-          const plenty = own?.count === Number.POSITIVE_INFINITY;
-          return (
-            <tr>
-              <th scope="row">{name.replaceAll(" ", "\u00a0")}</th>
-              <td>
-                <input
-                  name={`count-${name}`}
-                  value={plenty ? "" : String(own?.count ?? 0)}
-                  placeholder={plenty ? say("fit.plenty") : undefined}
-                  inputmode="numeric"
-                  autocomplete="off"
-                  aria-label={say("fit.count-of", { size: name })}
-                />
-              </td>
-              <td>
-                <select name={`metal-${name}`} aria-label={say("fit.metal-of", { size: name })}>
-                  <Options
-                    chosen={own?.metal ?? "tin"}
-                    choices={metals.map((metal) => [metal, say(`metal.${metal}`)])}
-                  />
-                </select>
-              </td>
-            </tr>
-          );
-        })}
-      </tbody>
-    </table>
   );
 }
 

@@ -3,7 +3,8 @@ import type { Library, RigEntry } from "../../src/model/library.ts";
 import { questions } from "../../src/model/questions.ts";
 import { keyOf } from "../../src/words/words.ts";
 import { kindsCaught } from "./catches.ts";
-import { type Choices, DepthSlider, Select } from "./fields.tsx";
+import { type Choices, DepthSlider, PaceFields, pacedWay, Select } from "./fields.tsx";
+import { ShotBox } from "./shot-box.tsx";
 import type { View } from "./view.ts";
 
 /** Slider of a water that nobody has said anything of yet [mm]: from very shallow to what a sliding float is for. */
@@ -28,14 +29,15 @@ export function RigQuestions({ view }: { view: View }) {
       data-unread={say("filter.unread", depthRange(view))}
       data-meant={say("filter.meant")}
     >
-      <fieldset class="either">
-        <legend>{say("filter.water")}</legend>
-        {isList && <Either name="water" value="" label={say("filter.any")} chosen />}
-        <Either name="water" value="still" label={say("water.still")} chosen={!isList} />
-        <Either name="water" value="flowing" label={say("water.flowing")} />
-      </fieldset>
+      <WaterKind view={view} isList={isList} />
       <DepthQuestion view={view} />
-      <Pace view={view} />
+      <PaceFields
+        view={view}
+        id="water-pace"
+        fieldIds={["pace-way", "pace-time"]}
+        way={pacedWay(view).way}
+        hidden
+      />
       <Wish
         name="catch"
         label={say("filter.catch")}
@@ -58,6 +60,7 @@ export function RigQuestions({ view }: { view: View }) {
           />
         </>
       )}
+      {!isList && <OwnBox view={view} />}
       <button type="submit">{isList ? say("filter.show") : say("filter.show-rig")}</button>
       <p class="keep needs-script">
         <label>
@@ -66,6 +69,24 @@ export function RigQuestions({ view }: { view: View }) {
       </p>
     </form>
   );
+}
+
+function WaterKind({ view: { say }, isList }: { view: View; isList: boolean }) {
+  return (
+    <fieldset class="either">
+      <legend>{say("filter.water")}</legend>
+      {isList && <Either name="water" value="" label={say("filter.any")} chosen />}
+      <Either name="water" value="still" label={say("water.still")} chosen={!isList} />
+      <Either name="water" value="flowing" label={say("water.flowing")} />
+    </fieldset>
+  );
+}
+
+/** The shot in the reader's own box, where there is a scale and a tub to begin with. */
+function OwnBox({ view }: { view: View }) {
+  const { scaleId, tubId } = view.library.guide;
+  const tub = view.library.tubs.find(({ id }) => id === tubId)?.tub;
+  return tub ? <ShotBox view={view} scaleId={scaleId} tub={tub} full={false} /> : null;
 }
 
 function DepthQuestion({ view }: { view: View }) {
@@ -84,20 +105,6 @@ function DepthQuestion({ view }: { view: View }) {
       <DepthSlider view={view} id="water-slider" class="needs-script" {...slider} />
       <div id="water-unread" role="status" />
     </div>
-  );
-}
-
-/** How fast it runs, by a leaf that drifts past a length paced out on the bank. */
-function Pace({ view: { say, library } }: { view: View }) {
-  const imperial = library.guide.units === "imperial";
-  return (
-    <fieldset id="water-pace" class="pace" hidden>
-      <legend>{say("filter.pace")}</legend>
-      <label for="pace-way">{say("filter.pace-way")}</label>
-      <input id="pace-way" value={imperial ? "10 yd" : "10 m"} autocomplete="off" />
-      <label for="pace-time">{say("filter.pace-time")}</label>
-      <input id="pace-time" inputmode="numeric" autocomplete="off" />
-    </fieldset>
   );
 }
 

@@ -3,7 +3,7 @@ import type { RigEntry } from "../../src/model/library.ts";
 import type { SolvedRig } from "../../src/model/solved.ts";
 import { keyOf } from "../../src/words/words.ts";
 import { DepthPart, depthId } from "./depth.tsx";
-import { FitAnswer, FitPart, typedDepth, WaterBar } from "./fit.tsx";
+import { FitAnswer, FitPart, OwnPace, typedDepth, WaterBar } from "./fit.tsx";
 import { TextPartView } from "./in-water.tsx";
 import { MakeItUp, WhatYouNeed } from "./rig-need.tsx";
 import { hasSafety, type View } from "./view.ts";
@@ -131,6 +131,7 @@ function Depths({ view, entry, solved }: RigProps) {
   return (
     <section aria-labelledby="depths" data-unsearched="">
       <h2 id="depths">{say("rig.pick-depth")}</h2>
+      <OwnPace view={view} entry={entry} />
       <WaterBar view={view} entry={entry} />
       <nav class="depth-picker" aria-label={say("rig.pick-depth")}>
         <ul>

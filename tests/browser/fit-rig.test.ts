@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { countField, fitRig, metalField } from "../../src/browser/fit-rig.ts";
+import { fitRig } from "../../src/browser/fit-rig.ts";
 import type { ShotScale } from "../../src/core/tackle/shot.ts";
 import { sampleStick, sampleWaggler } from "../support/sample-rig.ts";
 
@@ -66,21 +66,15 @@ describe("a rig fitted to a reader's figures", () => {
     expect(fitted({ capacity: "3 AAA" }, weighed).rig.float).not.toHaveProperty("weighedMassG");
   });
 
-  test("takes what is in the box: counts, sizes left out, sizes added, metals", () => {
-    const { rig: own } = fitted({
-      [countField("BB")]: "3",
-      [countField("No 10")]: "0",
-      [countField("No 12")]: "20",
-      [metalField("No 8")]: "lead",
-    });
-    expect(own.tub.find(({ size }) => size === "BB")?.count).toBe(3);
-    expect(own.tub.find(({ size }) => size === "No 10")).toBeUndefined();
-    expect(own.tub.find(({ size }) => size === "No 12")).toMatchObject({
-      massG: 0.02,
-      metal: "tin",
-      count: 20,
-    });
-    expect(own.tub.find(({ size }) => size === "No 8")?.metal).toBe("lead");
+  test("has the reader's box beside the guide's tub, in the guide's metals where none is said", () => {
+    const { rig: own, box } = fitted({ box: "3 BB, lead No 10, No 12" });
+    expect(own.tub).toEqual(rig.tub);
+    expect(box?.map(({ size, metal, count }) => [size, metal, count])).toEqual([
+      ["BB", "tin", 3],
+      ["No 10", "lead", Number.POSITIVE_INFINITY],
+      ["No 12", "tin", Number.POSITIVE_INFINITY],
+    ]);
+    expect(fitted({}).box).toBe(undefined);
   });
 
   test.each([
@@ -93,10 +87,10 @@ describe("a rig fitted to a reader's figures", () => {
     ["pace", "0 m/s", "out-of-range"],
     ["capacity", "2", "not-a-load"],
     ["capacity", "3 XYZ", "not-a-load"],
-    [countField("BB"), "two", "not-a-count"],
-    [countField("BB"), "1.5", "not-a-count"],
-    [countField("BB"), "-3", "not-a-count"],
-    [countField("BB"), "1e1", "not-a-count"],
+    ["box", "two BB", "not-a-box"],
+    ["box", "1.5 BB", "not-a-box"],
+    ["box", "-3 BB, No 8", "not-a-box"],
+    ["box", "none", "not-a-box"],
   ])("tells that %s cannot be %s and keeps the rig's own figure", (field, typed, code) => {
     const { rig: own, problems } = fitted({ [field]: typed });
     expect(problems.map((problem) => [problem.field, problem.code])).toEqual([[field, code]]);

@@ -175,7 +175,9 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     if (!solved.ok) throw new Error("the sample rig does not solve");
     await open(`site/rigs/${rig.id}.html?depth=2+m`);
     await page.waitForSelector("#fit-card:enabled");
-    const [download] = await Promise.all([page.waitForEvent("download"), page.click("#fit-card")]);
+    await page.click("#fit-card");
+    await page.waitForSelector("#fit-card-save:visible");
+    const [download] = await Promise.all([page.waitForEvent("download"), page.click("#fit-card-save")]);
     // The rig and the depth in centimetres, as the built cards are named.
     expect(download.suggestedFilename()).toBe(`${rig.id}-200.pdf`);
     const made = await readPdf(new Uint8Array(readFileSync((await download.path())!)));

@@ -12,12 +12,13 @@ beforeAll(async () => {
 /** Ceilings a little above what each has grown to, so that a new dependency is noticed. */
 test.each([
   ["page.js", 1_000],
-  ["water.js", 12_500],
-  ["filters.js", 12_500],
+  ["water.js", 14_500],
+  ["filters.js", 14_500],
   ["rig.js", 4_500],
   ["search.js", 25_000],
   ["service-worker.js", 3_000],
-  ["fit.js", 150_000],
+  ["fit.js", 170_000],
+  ["in-water-worker.js", 80_000],
   ["card.js", 110_000],
   ["site.css", 20_000],
   ["plex-regular.woff", 22_000],

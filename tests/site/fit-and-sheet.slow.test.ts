@@ -3,11 +3,13 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
 import { parse } from "yaml";
+import type { Finding } from "../../src/core/finding.ts";
 import type { SolvedShot } from "../../src/model/solved.ts";
 import type { UnitChoice } from "../../src/model/unit-choice.ts";
 import { makeFigures } from "../../src/words/figures.ts";
+import { reasonText } from "../../src/words/reason.ts";
 import { makeWords } from "../../src/words/words.ts";
 import { shotRows } from "../../templates/pages/shot-groups.ts";
 import { startBrowser } from "../support/browser.ts";
@@ -25,18 +27,23 @@ interface Example {
   readonly pace?: string;
   /** A load measured on the reader's own float. */
   readonly measured?: { readonly load: string; readonly metal: string; readonly tip: string };
-  /** The shot in the box: a count of each size, and their metal; sizes that are missing are not there. */
-  readonly box?: { readonly metal: string; readonly counts: Readonly<Record<string, number>> };
+  /** The shot in the box, heaviest first. */
+  readonly box?: string;
 }
 
-const smallBox = {
-  metal: "tin",
-  counts: { AAA: 6, BB: 8, "No 4": 10, "No 6": 10, "No 8": 20, "No 10": 12 },
-};
+const smallBox = "6 AAA, 8 BB, 10 No 4, 10 No 6, 20 No 8, 12 No 10";
+/** None of the sizes that the rigs name for their telltales. */
+const oddBox = "AAA, BB, No 4, 9 No 6";
 
 const examples: readonly Example[] = [
-  { rig: "first-session", units: "metric", depth: "1.35 m", temperature: "17 C" },
-  { rig: "straight-waggler-strung-out", units: "imperial", depth: "5 ft 6 in", temperature: "48 F" },
+  { rig: "first-session", units: "metric", depth: "1.35 m", temperature: "17 C", box: "AAA, No 4, No 8" },
+  {
+    rig: "straight-waggler-strung-out",
+    units: "imperial",
+    depth: "5 ft 6 in",
+    temperature: "48 F",
+    box: oddBox,
+  },
   { rig: "straight-waggler-bulk", units: "metric first", depth: "2.2 m", rod: "11 ft", box: smallBox },
   {
     rig: "insert-waggler-close-in",
@@ -53,9 +60,16 @@ const examples: readonly Example[] = [
   },
   { rig: "lift-method", units: "imperial", depth: "45 in", temperature: "60 F" },
   { rig: "loaded-waggler-at-range", units: "metric first", depth: "2.7 m", rod: "4 m", temperature: "5 C" },
-  { rig: "sliding-float-deep", units: "imperial", depth: "15 ft", rod: "12 ft" },
+  { rig: "sliding-float-deep", units: "imperial", depth: "15 ft", rod: "12 ft", box: "AAA, BB, No 6" },
   { rig: "stick-shirt-button", units: "metric", depth: "1.3 m", pace: "10 m in 30 s", temperature: "9 C" },
-  { rig: "avon-bulk", units: "imperial", depth: "6 ft 3 in", pace: "1.5 ft/s", temperature: "52 F" },
+  {
+    rig: "avon-bulk",
+    units: "imperial",
+    depth: "6 ft 3 in",
+    pace: "1.5 ft/s",
+    temperature: "52 F",
+    box: "BB, No 4, No 8",
+  },
   {
     rig: "balsa-spread",
     units: "metric first",
@@ -89,6 +103,9 @@ describe.skipIf("reason" in started)(`a worked example typed into a rig's page${
     rmSync(own, { recursive: true, force: true });
   });
 
+  // A box goes along from rig to rig; each example begins without one.
+  afterEach(() => page.evaluate(() => sessionStorage.clear()));
+
   test.each(examples)("gives the figures of the sheet for $rig in $depth", async (example) => {
     const told = await sheetOf(example, own);
     await typeInto(page, pathToFileURL(join(folder, `site/rigs/${example.rig}.html`)).href, example);
@@ -110,6 +127,7 @@ interface Sheet {
     readonly oneFewerMm: number | null;
   }[];
   readonly sink: readonly { readonly thirdsS: readonly number[]; readonly tenthsS: readonly number[] }[];
+  readonly findings: readonly Finding[];
   readonly flow: readonly { readonly extraDepthCm: number | null }[];
 }
 
@@ -130,18 +148,11 @@ async function sheetOf(example: Example, folder: string): Promise<Sheet> {
       `${readFileSync(`content/floats/${float}.yaml`, "utf8").trimEnd()}\n${line}\n`,
     );
   }
-  const tub = join(content, "tub.yaml");
-  if (box) {
-    const sizes = Object.entries(box.counts).map(
-      ([size, count]) => `  - { size: ${size}, metal: ${box.metal}, count: ${count} }\n`,
-    );
-    write(content, "tub.yaml", `title: Own box\nscale: trade-round\nsizes:\n${sizes.join("")}`);
-  }
   const { code, result, report } = await cli(
     ...["sheet", rig, "--json", "--content", "content", "--content", content, "--depth", depth],
     ...(temperature ? ["--temp", temperature] : []),
     ...(rod ? ["--rod", rod] : []),
-    ...(box ? ["--tub", tub] : []),
+    ...(box ? ["--box", box] : []),
   );
   if (code !== 0) throw new Error(report);
   const { depths } = JSON.parse(result) as { depths: Sheet[] };
@@ -164,7 +175,11 @@ async function typeInto(page: Page, address: string, example: Example): Promise<
   await page.selectOption("#fit-units", units);
   if (temperature) await page.fill("#fit-temperature", temperature);
   if (rod) await page.fill("#fit-rod", rod);
-  if (pace) await page.fill("#fit-pace", pace);
+  if (pace) {
+    const [way, time = ""] = pace.split(/ in | s$/);
+    await page.fill("#fit-pace-way", way!);
+    await page.fill("#fit-pace-time", time);
+  }
   if (measured) {
     await page.fill("#fit-capacity", measured.load);
     await page.selectOption("#fit-capacity-basis", "measured");
@@ -173,10 +188,15 @@ async function typeInto(page: Page, address: string, example: Example): Promise<
   }
   if (box) {
     await page.click("#fit .box > summary");
-    for (const field of await page.locator('#fit [name^="count-"]').all()) {
-      const size = (await field.getAttribute("name"))!.slice("count-".length);
-      await field.fill(String(box.counts[size] ?? 0));
-      if (size in box.counts) await page.selectOption(`#fit [name="metal-${size}"]`, box.metal);
+    const terms = new Map(
+      box.split(", ").map((term) => /^(\d*) ?(.+)$/.exec(term)!.slice(1).reverse()) as [string, string][],
+    );
+    for (const row of await page.locator("#fit [data-size]").all()) {
+      const size = (await row.getAttribute("data-size"))!;
+      await row.locator("[type=checkbox]").setChecked(terms.has(size));
+      const count = terms.get(size);
+      // Where the rig takes none of a size it does not ask how many there are.
+      if (count && (await row.locator(".count").isVisible())) await row.locator(".count").fill(count);
     }
   }
   await page.fill("#fit-depth", depth);
@@ -188,6 +208,7 @@ async function shownOn(page: Page) {
   const [shot, effects] = [".depth-columns table >> nth=0", ".depth-columns table >> nth=1"];
   const sink = ".in-water table >> nth=0";
   return {
+    told: await texts(".findings li"),
     key: (await texts(".key-figures dd")).map((text) => text.replace(/give or take.*/, "")),
     loads: await texts(`${shot} >> tbody th`),
     places: await texts(`${shot} >> tbody td:nth-of-type(1)`),
@@ -215,6 +236,7 @@ function expected(sheet: Sheet, units: UnitChoice): Awaited<ReturnType<typeof sh
   const lightest = [...used].sort(([, a], [, b]) => a - b).slice(0, 3);
   const tip = (mm: number | null) => (mm === null ? words("page.rig.no-tip-under") : figures.tip(mm));
   return {
+    told: sheet.findings.map((finding) => reasonText(finding, words, figures)),
     key: [figures.gap(sheet.floatToHookCm * 10), figures.tip(sheet.tipAsSetMm), figures.mass(sheet.massG)],
     loads: rows.map(({ shots }) => figures.shot(shots)),
     places: rows.map(({ role, fromHookMm, toHookMm, gapMm }) => {

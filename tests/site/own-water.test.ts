@@ -1,7 +1,9 @@
 import { rmSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
+import jsQR from "jsqr";
 import type { Page } from "playwright-core";
+import { PNG } from "pngjs";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { siteFiles } from "../../src/site/site-files.tsx";
 import { readPdf } from "../print/read-pdf.ts";
@@ -9,7 +11,7 @@ import { startBrowser } from "../support/browser.ts";
 import { depthSpellings } from "../support/depth-spellings.ts";
 import { drawingKit } from "../support/drawing-kit.ts";
 import { writeToNewFolder } from "../support/site-folder.ts";
-import { sampleSite } from "./sample-site.ts";
+import { sampleLibrary, sampleSite } from "./sample-site.ts";
 
 const started = await startBrowser();
 const reason = "reason" in started ? ` (skipped: ${started.reason})` : "";
@@ -37,6 +39,11 @@ describe.skipIf("reason" in started)(`a rig's page asked for another water${reas
   });
 
   const open = (query: string) => page.goto(pathToFileURL(join(folder, rigPage)).href + query);
+
+  const unfoldAll = () =>
+    page.evaluate(() => {
+      for (const part of document.querySelectorAll("#fit, #fit details")) part.setAttribute("open", "");
+    });
 
   /** What the page shows and offers: the title of the fitted water and whether a card of it may be had. */
   const shown = () =>
@@ -93,14 +100,20 @@ describe.skipIf("reason" in started)(`a rig's page asked for another water${reas
     ["rod", "long"],
     ["temperature", "99"],
     ["capacity", "3 XYZ"],
-    ["count-AAA", "-3"],
+    ["box", "-3 AAA"],
+    ["box", "none"],
   ])("%s given as “%s” leaves no card, in the field as in the address", async (name, text) => {
     await open("?depth=1.5+m");
     await page.waitForSelector("#fitted");
-    await page.evaluate(() => {
-      for (const part of document.querySelectorAll("#fit, #fit details")) part.setAttribute("open", "");
-    });
-    await page.fill(`[name="${name}"]`, text);
+    await unfoldAll();
+    await page.evaluate(
+      ([field, typed]) => {
+        const input = document.querySelector<HTMLInputElement>(`[name="${field}"]`)!;
+        input.value = typed!;
+        input.dispatchEvent(new Event("input", { bubbles: true }));
+      },
+      [name, text],
+    );
     expect(await shown()).toEqual({ title: null, card: false });
     await open(`?${new URLSearchParams({ depth: "1.5 m", [name]: text })}`);
     await page.waitForSelector("#fit-problems li");
@@ -119,6 +132,78 @@ describe.skipIf("reason" in started)(`a rig's page asked for another water${reas
       ),
     );
     expect(places[0]).toBeLessThan(places[1]!);
+  });
+
+  test("ticks and counts are the reader's own box; what it changes is told and announced, and back at the guide's not", async () => {
+    await open("?depth=1.5+m");
+    await page.waitForSelector("#fitted");
+    await unfoldAll();
+    const row = (size: string) => page.locator(`#fit [data-size="${size}"]`);
+    const loads = await page
+      .locator("#fitted .depth-columns table")
+      .first()
+      .locator("tbody th")
+      .allTextContents();
+    const telltale = loads.at(-1)!;
+    expect(telltale).toMatch(/^(?:\d+ × )?No\u00a0\d+$/);
+    const size = telltale.replace(/^\d+ × /, "").replace("\u00a0", " ");
+    // How many is asked of the sizes that it takes, and of no others.
+    expect(await row(size).locator(".count").isVisible()).toBe(true);
+    expect(await page.locator("#fit .count:visible").count()).toBeLessThan(
+      await page.locator("#fit .count").count(),
+    );
+    await row(size).locator("[type=checkbox]").uncheck();
+    await page.waitForSelector("#fitted .in-water", { state: "attached" });
+    const told = () => page.locator("#fitted .findings li").allTextContents();
+    await expect.poll(async () => (await told()).join(" ")).toContain("One size worth buying:");
+    expect((await told()).join(" ")).toMatch(/From your box: .+ down the line, where the guide has /);
+    expect((await told()).join(" ")).toMatch(/The bait takes \d+ s to sink/);
+    await expect.poll(() => page.textContent("#fit-said")).toContain("From your box:");
+    expect(new URL(page.url()).searchParams.get("box")).not.toContain(size);
+    await page.reload();
+    await page.waitForSelector("#fitted");
+    await unfoldAll();
+    expect(await row(size).locator("[type=checkbox]").isChecked()).toBe(false);
+    await row(size).locator("[type=checkbox]").check();
+    await page.waitForSelector("#fitted");
+    expect((await told()).filter((text) => text.includes("box"))).toEqual([]);
+    expect(await page.textContent("#fit-status")).toContain("Your box makes it as the guide has it.");
+    await page.click("#fit [type=reset]");
+    await expect.poll(() => page.url()).not.toContain("box=");
+    expect(said).toEqual([]);
+  });
+
+  test("a box that cannot make the rig leaves no card", async () => {
+    await open("?depth=1.5+m&box=SSG");
+    await expect
+      .poll(() => page.textContent("#fit-status"))
+      .toContain("These shot (SSG) do not make this rig");
+    expect(await shown()).toEqual({ title: null, card: false });
+    expect(said).toEqual([]);
+  });
+
+  test("the card is on the screen at the next tap, both sides, and goes with the water that it is for", async () => {
+    await open("?depth=2.2+m");
+    await page.waitForSelector("#fit-card:enabled");
+    await page.click("#fit-card");
+    await page.waitForSelector("#fit-card-shown svg >> nth=1");
+    expect(await page.textContent("#fit-card-shown")).toContain("2.2 m");
+    expect(await page.isVisible("#fit-card-save")).toBe(true);
+    await page.fill("#fit-depth", "2.3 m");
+    expect(await page.locator("#fit-card-shown svg").count()).toBe(0);
+    expect(await page.isVisible("#fit-card-save")).toBe(false);
+  });
+
+  test("the figures are shown as a code that another phone reads", async () => {
+    await open("?depth=2.2+m");
+    await page.waitForSelector("#fitted");
+    await page.evaluate(() => {
+      for (const part of document.querySelectorAll("#fit, #fit-share")) part.setAttribute("open", "");
+    });
+    await page.waitForSelector("#fit-code svg");
+    const { data, width, height } = PNG.sync.read(await page.locator("#fit-code svg").screenshot());
+    const read = jsQR(new Uint8ClampedArray(data), width, height)?.data;
+    expect(read).toBe(`${sampleLibrary.guide.siteAddress}rigs/waggler-strung-out.html?depth=2.2+m`);
   });
 
   test("a fitted page prints as the rig that was asked for, on one sheet", async () => {

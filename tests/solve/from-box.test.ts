@@ -99,11 +99,11 @@ describe("a rig made from somebody's own box", () => {
     expect(found!.values).toEqual({ used: "3 No 6", own: "2 No 8 + 1 No 10" });
     const wet = boxInWater(rig, box, from);
     expect(wet.ok && ownCodes(wet.value)).toEqual([
-      "box.fall-changed",
-      "box.buy",
       "box.other-line-shot",
       "box.other-lock",
       "box.tip-changed",
+      "box.fall-changed",
+      "box.buy",
     ]);
     const { fallS, ownS } = valuesOf(wet.findings, "box.fall-changed");
     expect(fallS).toBeLessThan(ownS);

@@ -124,7 +124,7 @@ function sampleRig(
     tub,
     scaleId: "trade",
     scaleTitle: "Round figures of the trade",
-    scaleSizes: [],
+    scaleSizes: Object.entries(sizeG).map(([name, massG]) => ({ name, massG })),
     conditions,
     outfit: "rod and reel",
     rodLengthMm: 3600,

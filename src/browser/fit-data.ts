@@ -1,0 +1,38 @@
+import { pageWords } from "../../templates/pages/page-words.ts";
+import { withId } from "../core/lists.ts";
+import type { ShotScale } from "../core/tackle/shot.ts";
+import type { Guide } from "../model/library.ts";
+import type { Rig } from "../model/rig.ts";
+import type { WordTree } from "../model/word-tree.ts";
+import { makeWords } from "../words/words.ts";
+
+/** A rig of the guide, as far as one that stands in for another is chosen by. */
+export interface OtherRig {
+  readonly id: string;
+  readonly water: Rig["water"];
+  readonly depthsMm: readonly number[];
+  /** Where its figures and its page lie, below the site. */
+  readonly data: string;
+  readonly page: string;
+}
+
+/** Set by the data scripts, which stand before this one. */
+declare const dotdownGuide: {
+  readonly words: WordTree;
+  readonly guide: Guide;
+  readonly scales: readonly ShotScale[];
+  readonly rigs: readonly OtherRig[];
+};
+declare const dotdownRig: Rig;
+
+export const { guide, rigs } = dotdownGuide;
+export const words = makeWords(dotdownGuide.words);
+export const say = pageWords(words);
+
+/** The rig whose data script was loaded last. A count that JSON cannot hold came as null. */
+export const loadedRig = (): Rig => ({
+  ...dotdownRig,
+  tub: dotdownRig.tub.map((shot) => ({ ...shot, count: shot.count ?? Number.POSITIVE_INFINITY })),
+});
+
+export const scaleOf = ({ scaleId }: Rig): ShotScale => withId(dotdownGuide.scales, scaleId);
