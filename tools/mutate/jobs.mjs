@@ -1,27 +1,8 @@
-// Processes that run test files with a mutant switched on; one that does not answer in time is ended.
+// A process that runs test files with mutants; one that does not answer in time is ended.
 import { fork } from "node:child_process";
 
-/** @typedef {{ mutant: number, reachedPath: string, files: string[] }} Job */
+/** @typedef {{ mutant: number, candidates: number[], journal: string, files: string[] }} Job */
 /** @typedef {"passes" | "fails" | "too long"} Outcome */
-
-/**
- * Does the same with each of a list, in several processes at a time.
- *
- * @template T
- * @param {T[]} list
- * @param {{ count: number, env: NodeJS.ProcessEnv }} jobs how many processes, and what they know
- * @param {(item: T, run: (job: Job, limitS: number) => Promise<Outcome>, at: number) => Promise<void>} act
- */
-export async function eachOf(list, { count, env }, act) {
-  const queue = list.map((item, at) => ({ item, at }));
-  await Promise.all(
-    Array.from({ length: count }, async () => {
-      const one = worker(env);
-      for (let next = queue.shift(); next; next = queue.shift()) await act(next.item, one.run, next.at);
-      one.stop();
-    }),
-  );
-}
 
 /** Each ends a process and all that it started: left alone, one that hangs runs for ever. */
 const stops = new Set();
@@ -30,7 +11,8 @@ process.on("exit", () => {
 });
 for (const signal of ["SIGINT", "SIGTERM"]) process.on(signal, () => process.exit(1));
 
-function worker(env) {
+/** A process that runs one job after another; a new one is started where it was ended. */
+export function worker(env) {
   let child;
   const start = () =>
     new Promise((done) => {
@@ -53,21 +35,33 @@ function worker(env) {
   };
   stops.add(stop);
   return {
-    async run(job, limitS) {
+    /**
+     * @param {Job} job
+     * @param {{ limitS: number, sign?: () => number }} until ended after so many seconds in which the sign of life stays as
+     * it is
+     * @returns {Promise<Outcome>}
+     */
+    async run(job, { limitS, sign = () => 0 }) {
       if (!child) await start();
       return new Promise((done, fail) => {
-        const timer = setTimeout(() => {
+        let [seen, silentS] = [sign(), 0];
+        const timer = setInterval(() => {
+          const now = sign();
+          silentS = now === seen ? silentS + 1 : 0;
+          seen = now;
+          if (silentS < limitS) return;
+          clearInterval(timer);
           stop();
           done("too long");
-        }, 1000 * limitS);
+        }, 1000);
         child.removeAllListeners();
         child.once("message", ({ outcome, fault }) => {
-          clearTimeout(timer);
+          clearInterval(timer);
           if (fault) fail(new Error(fault));
           else done(outcome);
         });
         child.once("exit", () => {
-          clearTimeout(timer);
+          clearInterval(timer);
           child = undefined;
           // A mutant that ends the process it runs in is noticed by whoever waits for it.
           done("fails");

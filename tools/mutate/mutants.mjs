@@ -23,38 +23,79 @@ const swappedCalls = new Map([
   ["ceil", "floor"],
 ]);
 
-/** Calls whose numbers count or cut things: 5 % more of them changes nothing, or breaks at once. */
 const countingCalls = /^(?:slice|at|padStart|padEnd|toFixed|repeat|substring|charAt|charCodeAt|splice|flat)$/;
+
+/**
+ * Whether a number counts or points and is no figure, so that 5 % more of it is no mistake that anybody makes: one within an index, what a list is cut or a text padded to, the number of a list's
+ * entries, a whole number that something is or is not (`=== 1`), the rest of a division, where a loop of counting begins
+ * or by how much it goes on. The changes of their operators are made all the same. Every other number is a figure, 1 and
+ * 2 too: half of something is one.
+ */
+function countsOrPoints(value, ancestors) {
+  if (!Number.isInteger(value)) return false;
+  const [{ node: parent, key }] = ancestors;
+  const isCount = ({ type, name, property }) =>
+    /^(?:length|size|count)$|Count$/.test(type === "MemberExpression" ? property.name : name);
+  switch (parent.type) {
+    case "BinaryExpression": {
+      const other = key === "left" ? parent.right : parent.left;
+      if (/^[!=]==$/.test(parent.operator) || (parent.operator === "%" && key === "right")) return true;
+      if (/^[<>]=?$/.test(parent.operator) && isCount(other)) return true;
+      break;
+    }
+    case "CallExpression":
+      if (countingCalls.test(parent.callee.property?.name ?? "")) return true;
+      break;
+    case "AssignmentExpression":
+      if (value === 1 && /^[+-]=$/.test(parent.operator)) return true;
+      break;
+    case "Property":
+      if (parent.key.name === "length") return true;
+      break;
+    case "VariableDeclarator":
+      if (ancestors[2]?.node.type === "ForStatement") return true;
+  }
+  const pointer = ancestors.findIndex(
+    ({ node, key }) => node.type === "MemberExpression" && key === "property",
+  );
+  return pointer >= 0 && ancestors.slice(0, pointer).every(({ node }) => node.type === "BinaryExpression");
+}
 
 const isNode = (value) => typeof value === "object" && value !== null && typeof value.type === "string";
 
 /** @typedef {{ id: number, kind: "logic" | "constant", line: number, was: string, now: string }} Mutant */
 
 /**
- * Source with every mutant in it, each behind its number: `mutant === 7 ? changed : original`.
+ * Source with every mutant in it, each behind its number: `mutants.on === 7 ? changed : original`.
  *
  * @param {string} path
  * @param {string} source
  * @param {number} firstId
+ * @param {ReadonlySet<number>} [wanted] the mutants that are to be in it; all without
  * @returns {{ code: string, mutants: Mutant[] }}
  */
-export function instrumented(path, source, firstId) {
+export function instrumented(path, source, firstId, wanted) {
   const { program } = parseSync(path, source);
   const mutants = [];
+  /** What the node at hand stands in, the innermost first. */
+  const ancestors = [];
   const lineAt = (offset) => source.slice(0, offset).split("\n").length;
   const text = (node) => source.slice(node.start, node.end);
 
   /** The node's text with mutants in it. */
   function write(node, parent, key) {
+    ancestors.unshift({ node: parent, key });
     const inner = withChildren(node);
     const changes = changesOf(node, parent, key);
+    ancestors.shift();
     let code = inner;
     for (const { kind, now } of changes) {
       const id = firstId + mutants.length;
       mutants.push({ id, kind, line: lineAt(node.start), was: short(text(node)), now: short(now) });
-      code = `(mutantHit && mutantHit(${id}), mutant === ${id} ? (${now}) : ${code})`;
+      if (wanted && !wanted.has(id)) continue;
+      code = `((mutants.reached && mutants.reached.add(${id})), mutants.on === ${id} ? (${now}) : ${code})`;
     }
-    return changes.length > 0 ? `(${code})` : code;
+    return code === inner ? inner : `(${code})`;
   }
 
   function withChildren(node) {
@@ -84,7 +125,7 @@ export function instrumented(path, source, firstId) {
         if (node.operator === "!") return [logic(text(node.argument))];
         if (node.operator !== "-") return [];
         return node.argument.type === "Literal"
-          ? numberChange(-node.argument.value, parent, key)
+          ? numberChange(-node.argument.value)
           : [logic(text(node.argument))];
       case "CallExpression": {
         const { callee } = node;
@@ -99,29 +140,24 @@ export function instrumented(path, source, firstId) {
         ];
       }
       case "Literal":
-        return literalChanges(node, parent, key);
+        return literalChanges(node, parent);
       default:
         return isTest(node, parent, key) ? [logic(`!(${text(node)})`)] : [];
     }
   }
 
-  function literalChanges(node, parent, key) {
+  function literalChanges(node, parent) {
     if (typeof node.value === "boolean") return [{ kind: "logic", now: String(!node.value) }];
     // A minus belongs to its number.
-    return parent.type === "UnaryExpression" ? [] : numberChange(node.value, parent, key);
+    return parent.type === "UnaryExpression" ? [] : numberChange(node.value);
   }
 
-  function numberChange(value, parent, key) {
+  function numberChange(value) {
     if (typeof value !== "number" || Number.isNaN(value) || value === 0) return [];
-    const counts =
-      (parent.type === "MemberExpression" && key === "property") ||
-      (parent.type === "CallExpression" && countingCalls.test(parent.callee.property?.name ?? "")) ||
-      (parent.type === "BinaryExpression" && /\.length$/.test(text(parent.left)));
-    return counts ? [] : [{ kind: "constant", now: String(value * 1.05) }];
+    return countsOrPoints(value, ancestors) ? [] : [{ kind: "constant", now: String(value * 1.05) }];
   }
 
-  // Kept in constants of the module, which cost nothing in loops that run a million times.
-  const head = "const { mutant, mutantHit } = globalThis;";
+  const head = "const mutants = globalThis.mutants;";
   return { code: `${head}${withChildren(program)}`, mutants };
 }
 

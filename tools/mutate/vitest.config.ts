@@ -15,6 +15,7 @@ export default defineConfig({
     include: ["tests/**/*.test.{ts,tsx}"],
     exclude: ["tests/**/*.slow.test.{ts,tsx}"],
     setupFiles: ["tools/mutate/setup.ts"],
+    runner: "tools/mutate/runner.ts",
     sequence: { sequencer: AsGiven },
     testTimeout: 3_600_000,
     hookTimeout: 3_600_000,

@@ -1,8 +1,9 @@
-// Runs test files with one mutant after another switched on, in a process of its own: one that hangs can be ended.
+// Runs test files with mutants in the sources, in a process of its own: one that hangs can be ended.
 import { createVitest } from "vitest/node";
 import { instrumented } from "./mutants.mjs";
 
-const { paths } = JSON.parse(process.env.MUTATE);
+const { paths, wanted } = JSON.parse(process.env.MUTATE);
+const chosen = new Set(wanted);
 
 const plugin = {
   name: "mutants",
@@ -10,7 +11,9 @@ const plugin = {
   transform(source, id) {
     const path = id.split("?")[0];
     const first = paths[path];
-    return first === undefined ? undefined : { code: instrumented(path, source, first).code, map: null };
+    return first === undefined
+      ? undefined
+      : { code: instrumented(path, source, first, chosen).code, map: null };
   },
 };
 
@@ -29,10 +32,9 @@ const vitest = await createVitest(
 await vitest.standalone();
 const project = vitest.projects[0];
 
-/** Whether the tests still pass with this mutant. */
-async function passes({ mutant, reachedPath, files }) {
-  project.provide("mutant", mutant);
-  project.provide("reachedPath", reachedPath);
+/** Whether the tests pass. */
+async function passes({ files, ...told }) {
+  for (const [name, value] of Object.entries(told)) project.provide(name, value);
   const run = await vitest.runTestSpecifications(files.map((file) => project.createSpecification(file)));
   // Vitest gives the modules of earlier runs too.
   const modules = run.testModules.filter(({ moduleId }) => files.includes(moduleId));

@@ -1,0 +1,57 @@
+// Tries mutants on the tests that reach them, and reads the journal of it.
+import { existsSync, readFileSync, rmSync, statSync } from "node:fs";
+import { join, relative, resolve } from "node:path";
+
+/** @typedef {import("./runner.ts").Line} Line */
+
+/** Seconds without a word after which a mutant takes too long: the longest test takes a few. */
+const silentS = 120;
+
+/**
+ * Runs test files one after another, each test with the mutants that it reaches. One that hangs is settled as too long,
+ * and the rest goes on from the file it hung in.
+ *
+ * @param seen what was found out on the way: seconds by file, mutants reached in tests and outside of them
+ */
+export async function tryOn(job, { files, candidates, folder, seen, settle, say }) {
+  const journal = join(folder, "journal.jsonl");
+  const open = new Set(candidates);
+  let left = files;
+  while (left.length > 0 && open.size > 0) {
+    rmSync(journal, { force: true });
+    const outcome = await job.run(
+      { mutant: 0, candidates: [...open], journal, files: left.map((file) => resolve(file)) },
+      { limitS: silentS, sign: () => (existsSync(journal) ? statSync(journal).size : 0) },
+    );
+    const lines = existsSync(journal) ? linesOf(readFileSync(journal, "utf8")) : [];
+    read(lines);
+    const at = lines.findLast((line) => "file" in line);
+    if (outcome === "passes" || !at) return;
+    // Tests that fail without any mutant do not stop the run: it has come to its end.
+    if (outcome === "fails" && lines.some((line) => line.done === at.file)) return;
+    const last = lines.at(-1);
+    const hung = "trying" in last ? last.trying : undefined;
+    if (hung !== undefined && open.delete(hung)) settle(hung, "too long");
+    const from = left.indexOf(relative("", at.file));
+    say(`${at.file} hung${hung === undefined ? " and is left out" : ""}`);
+    left = left.slice(hung === undefined ? from + 1 : from);
+  }
+
+  /** @param {readonly Line[]} lines */
+  function read(lines) {
+    for (const line of lines) {
+      if ("trying" in line) seen.inside.add(line.trying);
+      if ("killed" in line && open.delete(line.killed)) settle(line.killed, "killed");
+      if ("done" in line) {
+        seen.seconds.set(relative("", line.done), line.seconds);
+        for (const id of line.outside) seen.outside.add(id);
+      }
+    }
+  }
+}
+
+const linesOf = (text) =>
+  text
+    .split("\n")
+    .filter(Boolean)
+    .map((line) => JSON.parse(line));
