@@ -65,8 +65,14 @@ describe("a rig in still water", () => {
     });
   });
 
-  it("has no flow, and says how its bait falls against the feed", () => {
+  it("has no flow and no pace that it is too light for, and says how its bait falls against the feed", () => {
     expect(inWater().flow).toEqual([]);
+    const solved = solveRig(plainRig);
+    const full = solved.ok ? withWater(solved.value) : solved;
+    expect(full.ok && full.value.depths.map(({ inWater }) => inWater && "tooLight" in inWater)).toEqual([
+      false,
+      false,
+    ]);
     expect(inWater().againstFeed?.thirds).toHaveLength(3);
   });
 });

@@ -68,6 +68,13 @@ describe("a float marked 2 AAA", () => {
     expect(depth!.floatToHookMm).toBeCloseTo(1315, 2);
   });
 
+  it("spares what hook, bait and shot leave of its pull", () => {
+    // A bait of 0.1 g and 1.2 g/cm³ pulls 0.1 × (1 − 999.70/1200) = 0.016692 g, three BB of lead 1.2 × 0.911843 = 1.094212 g.
+    const bait = { ...plain.bait, massG: 0.1, densityKgM3: 1200 };
+    const [depth] = solved({ ...allLead, bait, tub: tradeTub({ BB: 3 }, "lead") }).depths;
+    expect(depth!.sparePullG).toBeCloseTo(1.458949 - 1.094212 - 0.016692, 5);
+  });
+
   it("is pulled 5.4 % less by the same weight of tin", () => {
     // (1 − 999.70/7287) ÷ (1 − 999.70/11340) = 0.86281 ÷ 0.91184 = 0.9462.
     const pulled = (metal: Metal) =>
