@@ -1,6 +1,6 @@
 /** A page of a handout and the type on it. */
 export interface HandoutFormat {
-  readonly name: "A5" | "half Letter";
+  readonly name: "A5" | "half Letter" | "A4" | "Letter";
   readonly widthMm: number;
   readonly heightMm: number;
   readonly sideMm: number;
@@ -8,10 +8,18 @@ export interface HandoutFormat {
   readonly topMm: number;
   readonly bottomMm: number;
   readonly bodyPt: number;
+  /** Columns side by side on the page, and the room between them. */
+  readonly columns: 1 | 2;
+  readonly gutterMm: number;
 }
 
-export function columnWidthMm({ widthMm, sideMm }: HandoutFormat): number {
+/** Width of the page between its margins. */
+export function textWidthMm({ widthMm, sideMm }: HandoutFormat): number {
   return widthMm - 2 * sideMm;
+}
+
+export function columnWidthMm(format: HandoutFormat): number {
+  return (textWidthMm(format) - (format.columns - 1) * format.gutterMm) / format.columns;
 }
 
 export function columnHeightMm({ heightMm, topMm, bottomMm }: HandoutFormat): number {

@@ -1,14 +1,15 @@
 import type { PhrasingContent, Table } from "mdast";
 import { entry, first, paired } from "../../src/core/lists.ts";
-import { Box } from "../../src/markup/boxes.ts";
+import { Box, mmPerPoint } from "../../src/markup/boxes.ts";
+import { columnWidthMm, type HandoutFormat } from "./format.ts";
 import { boundText, inline } from "./prose-inline.tsx";
 import { hairline, heavy } from "./rules.ts";
 
 /** A table of a text; its first column heads the rows. */
-export function ProseTable({ table }: { table: Table }) {
+export function ProseTable({ table, format }: { table: Table; format: HandoutFormat }) {
   const head = first(table.children);
   const rows = table.children.slice(1);
-  const widths = columnShares(table);
+  const widths = columnShares(table, signsAcross(format));
   const cell = (i: number) => ({
     grow: entry(widths, i),
     paddingTop: 0.7,
@@ -37,17 +38,19 @@ export function ProseTable({ table }: { table: Table }) {
   );
 }
 
-/** Signs of body type that a column of either page takes, at the least. */
-const signsAcross = 52;
+/** Signs of body type that fit across a column, at the least: half an em each and a little more (in our own texts). */
+function signsAcross(format: HandoutFormat): number {
+  return Math.floor(columnWidthMm(format) / (0.545 * format.bodyPt * mmPerPoint));
+}
 
 /** Shares of the width: each column has room for its longest word, and what is left goes by the longest cell. */
-function columnShares({ children: rows }: Table): number[] {
+function columnShares({ children: rows }: Table, across: number): number[] {
   const texts = first(rows).children.map((_, i) =>
     rows.map((row) => textOf(row.children[i]?.children ?? [])),
   );
   const words = texts.map((column) => 2 + longest(column.flatMap((text) => text.split(/[ \n-]/))));
   const cells = texts.map((column) => Math.max(1, longest(column)));
-  const free = Math.max(0, signsAcross - sum(words));
+  const free = Math.max(0, across - sum(words));
   return paired(words, cells).map(([word, cell]) => Math.round(10 * (word + (free * cell) / sum(cells))));
 }
 

@@ -93,7 +93,7 @@ function blockOf(node: RootContent, props: ProseProps): Child {
         </Box>
       );
     case "table":
-      return <ProseTable table={node} />;
+      return <ProseTable table={node} format={props.format} />;
     case "picture":
       return <Pictures pictures={props.pictures(node)} format={props.format} />;
     case "code":
@@ -175,17 +175,50 @@ function Pictures({ pictures, format }: { pictures: readonly CaptionedDrawing[];
   }
   return rows.map((row, r) => (
     <Box key={String(r)} style={{ direction: "row", justify: rows[0]!.length > 1 ? "between" : "center" }}>
-      {row.map(({ drawing, caption }, i) => (
-        <Box key={String(i)} tag="Sect" style={{ width: drawing.widthMm, gap: 1 }}>
-          <Box
-            tag="Figure"
-            alt={drawing.description}
-            style={{ height: drawing.heightMm }}
-            draw={() => drawing.items}
-          />
-          {caption !== undefined && <Box tag="P">{caption}</Box>}
-        </Box>
+      {row.map((picture, i) => (
+        <Captioned
+          key={String(i)}
+          picture={picture}
+          freeMm={row.length > 1 ? 0 : freeBeside(picture, format)}
+        />
       ))}
     </Box>
   ));
+}
+
+/** Room for words beside a picture that is alone in its row [mm]. */
+function freeBeside({ drawing }: CaptionedDrawing, format: HandoutFormat): number {
+  return columnWidthMm(format) - drawing.widthMm - leastGapMm;
+}
+
+/** A caption beside a picture has at least this much room. */
+const leastBesideMm = 28;
+
+/** A picture with its caption: below it, or beside it in a column that has the room. */
+function Captioned({ picture: { drawing, caption }, freeMm }: { picture: CaptionedDrawing; freeMm: number }) {
+  const beside = caption !== undefined && freeMm >= leastBesideMm && freeMm < drawing.widthMm;
+  const width = drawing.widthMm + (beside ? freeMm + leastGapMm : 0);
+  return (
+    <Box
+      tag="Sect"
+      style={{
+        width,
+        gap: beside ? leastGapMm : 1,
+        direction: beside ? "row" : "column",
+        align: beside ? "center" : "stretch",
+      }}
+    >
+      <Box
+        tag="Figure"
+        alt={drawing.description}
+        style={{ width: drawing.widthMm, height: drawing.heightMm }}
+        draw={() => drawing.items}
+      />
+      {caption !== undefined && (
+        <Box tag="P" style={beside ? { width: freeMm } : {}}>
+          {caption}
+        </Box>
+      )}
+    </Box>
+  );
 }

@@ -1,6 +1,6 @@
 import { columnHeightMm, columnWidthMm, type HandoutFormat } from "../../../templates/handouts/format.ts";
 import { ContentsColumn, TitlePage } from "../../../templates/handouts/front-matter.tsx";
-import { known } from "../../core/lists.ts";
+import { first, known } from "../../core/lists.ts";
 import type { Item } from "../../drawing/model.ts";
 import { layOut } from "../../layout/lay-out.ts";
 import type { PaperSide } from "../../layout/paper.ts";
@@ -22,12 +22,9 @@ interface BookletPages {
 }
 
 /** The whole guide as one run of pages: title, contents, then the texts in order, each from a page of its own. */
-export async function bookletPages(
-  texts: readonly TextPages[],
-  format: HandoutFormat,
-  press: Press,
-): Promise<BookletPages> {
+export async function bookletPages(texts: readonly TextPages[], press: Press): Promise<BookletPages> {
   const { guide } = press;
+  const { format } = first(texts);
   const title = await titleColumn(format, press);
   // The contents take as many pages whatever the numbers in them are.
   const { length } = await contentsColumns(texts, beginnings(texts, 0), format, press);
@@ -42,7 +39,7 @@ export async function bookletPages(
     ...bodies,
   ];
   const sides = headed.map(({ column, header }, i) =>
-    handoutPage(column, format, {
+    handoutPage([column], format, {
       header,
       footer: i === 0 ? "" : String(i + 1),
       notes: signNotes(column, press.kit.words),

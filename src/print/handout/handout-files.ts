@@ -1,5 +1,5 @@
 import type { HandoutFormat } from "../../../templates/handouts/format.ts";
-import { first } from "../../core/lists.ts";
+import { first, paired } from "../../core/lists.ts";
 import type { PictureSource } from "../../drawing/pictures.ts";
 import type { PaperSide } from "../../layout/paper.ts";
 import { type HandoutSize, handoutSizes, printPaths, sitePaths } from "../../model/addresses.ts";
@@ -8,10 +8,8 @@ import type { DoesNotFit } from "../does-not-fit.ts";
 import { paintPdf } from "../pdf/pdf.ts";
 import type { Press } from "../press.ts";
 import type { PrintedFile } from "../printed-file.ts";
-import { paperSizes } from "../sheets/paper-sizes.ts";
 import { imposeBooklet, sectionsOf } from "./booklet.ts";
 import { bookletPages } from "./booklet-pages.ts";
-import { enlarged } from "./enlarge.ts";
 import { handoutFormats } from "./handout-formats.ts";
 import { linksOn } from "./links.ts";
 import { handoutPage } from "./page.ts";
@@ -29,20 +27,23 @@ export interface HandoutInput {
   readonly liveBody: (prose: Prose) => Prose["body"];
 }
 
-/** The texts laid out on the pages of a format. */
+/** The texts laid out on half sheets and on whole ones. */
 interface LaidHandouts {
-  readonly format: HandoutFormat;
-  readonly texts: readonly TextPages[];
+  readonly half: readonly TextPages[];
+  readonly whole: readonly TextPages[];
 }
 
 export async function layOutHandouts(input: HandoutInput, press: Press): Promise<LaidHandouts> {
-  const format = handoutFormats[press.guide.paper];
-  const texts: TextPages[] = [];
+  const formats = handoutFormats[press.guide.paper];
+  const laid: { half: TextPages[]; whole: TextPages[] } = { half: [], whole: [] };
   for (const handout of handoutTexts(input)) {
     const body = input.liveBody(handout.text);
-    texts.push(await textPages(handout, body, format, input.pictures, press));
+    const on = (format: HandoutFormat) => textPages(handout, body, format, input.pictures, press);
+    laid.half.push(await on(formats.half));
+    const whole = await on(formats.whole);
+    laid.whole.push(whole.overflows.length === 0 ? whole : await on(formats.wide));
   }
-  return { format, texts };
+  return laid;
 }
 
 function handoutTexts({ lessons, pages }: HandoutInput): readonly HandoutText[] {
@@ -62,8 +63,8 @@ function handoutTexts({ lessons, pages }: HandoutInput): readonly HandoutText[] 
   ];
 }
 
-export function handoutProblems({ format, texts }: LaidHandouts): DoesNotFit[] {
-  return texts.flatMap(({ text, overflows }) =>
+export function handoutProblems({ half, whole }: LaidHandouts): DoesNotFit[] {
+  return [...half, ...whole].flatMap(({ text, format, overflows }) =>
     overflows.map((overflow) => ({
       ...overflow,
       of: text.id,
@@ -74,61 +75,54 @@ export function handoutProblems({ format, texts }: LaidHandouts): DoesNotFit[] {
   );
 }
 
-/**
- * Each text on half a sheet and enlarged to a whole one, and the whole guide as a booklet: page after page, and laid
- * out to fold.
- */
-export async function* handoutFiles(
-  { format, texts }: LaidHandouts,
-  press: Press,
-): AsyncIterable<PrintedFile> {
-  const { words } = press.kit;
-  const { paper } = press.guide;
-  for (const { text, path, columns } of texts) {
-    const facts = press.facts(text.title);
-    const sides = handoutSides(columns, format, press);
-    const large = sides.map((side) => enlarged(side, paperSizes[paper]));
-    const sizes = [
-      [format.name, sides],
-      [paper, large],
-    ] as const;
-    const links = linksOn(sides, linkContext(press));
-    for (const [size, pages] of sizes) {
-      const name = handoutSizes[size];
-      yield {
-        path: path(name),
-        content: paintPdf(pages, { ...facts, links }, press.fonts),
-        printable: { kind: "handout", title: words(`printable.lesson.${name}`, { lesson: text.title }) },
-      };
-    }
+/** Each text on half sheets and on whole ones, and the whole guide as a booklet: page after page, and laid out to fold. */
+export async function* handoutFiles(laid: LaidHandouts, press: Press): AsyncIterable<PrintedFile> {
+  for (const [half, whole] of paired(laid.half, laid.whole)) {
+    yield handoutFile(half, press);
+    yield handoutFile(whole, press);
   }
-  if (texts.length > 0) yield* bookletFiles(texts, format, press);
+  if (laid.half.length > 0) yield* bookletFiles(laid.half, press);
+}
+
+function handoutFile(pages: TextPages, press: Press): PrintedFile {
+  const { text, path, format } = pages;
+  const size = handoutSizes[format.name];
+  const sides = handoutSides(pages, press);
+  const facts = { ...press.facts(text.title), links: linksOn(sides, linkContext(press)) };
+  return {
+    path: path(size),
+    content: paintPdf(sides, facts, press.fonts),
+    printable: {
+      kind: "handout",
+      title: press.kit.words(`printable.lesson.${size}`, { lesson: text.title }),
+    },
+  };
 }
 
 /** The first page has lines for its owner in place of the guide's name, which then stands at its foot. */
-function handoutSides(
-  columns: TextPages["columns"],
-  format: HandoutFormat,
-  { guide, kit }: Press,
-): PaperSide[] {
+function handoutSides({ columns, format }: TextPages, { guide, kit }: Press): PaperSide[] {
   const { words } = kit;
-  return columns.map((column, i) => {
-    const pageOf = words("handout.page-of", { page: i + 1, pages: columns.length });
-    return handoutPage(column, format, {
+  const pages = abreast(columns, format.columns);
+  return pages.map((page, i) => {
+    const pageOf = words("handout.page-of", { page: i + 1, pages: pages.length });
+    return handoutPage(page, format, {
       header: i === 0 ? ownersLines(format, kit) : guide.title,
-      notes: signNotes(column, words),
+      notes: signNotes(page.flat(), words),
       footer: i === 0 ? words("handout.first-page", { guide: guide.title, pageOf }) : pageOf,
     });
   });
 }
 
-async function* bookletFiles(
-  texts: readonly TextPages[],
-  format: HandoutFormat,
-  press: Press,
-): AsyncIterable<PrintedFile> {
+/** The columns of each page. */
+function abreast<T>(columns: readonly T[], count: number): (readonly T[])[] {
+  return Array.from({ length: Math.ceil(columns.length / count) }, (_, page) =>
+    columns.slice(page * count, (page + 1) * count),
+  );
+}
+
+async function* bookletFiles(texts: readonly TextPages[], press: Press): AsyncIterable<PrintedFile> {
   const { words } = press.kit;
-  const { sides, textPages } = await bookletPages(texts, format, press);
+  const { sides, textPages } = await bookletPages(texts, press);
   const links = linksOn(sides, { ...linkContext(press), pages: textPages });
   const facts = press.facts(words("handout.booklet", { guide: press.guide.title }));
   yield {

@@ -1,4 +1,4 @@
-import type { HandoutFormat } from "../../../templates/handouts/format.ts";
+import { columnWidthMm, type HandoutFormat } from "../../../templates/handouts/format.ts";
 import type { GroupItem, Item, TextItem } from "../../drawing/model.ts";
 import { asPaper, type PaperSide } from "../../layout/paper.ts";
 import { mmPerPoint } from "../../markup/boxes.ts";
@@ -13,14 +13,21 @@ interface PageEdges {
 
 const edgePt = 9;
 
-/** A page of a handout: its column, and header and footer, which readers skip. */
-export function handoutPage(column: readonly Item[], format: HandoutFormat, edges: PageEdges): PaperSide {
+/** A page of a handout: its columns, and header and footer, which readers skip. */
+export function handoutPage(
+  columns: readonly (readonly Item[])[],
+  format: HandoutFormat,
+  edges: PageEdges,
+): PaperSide {
   const { widthMm, heightMm, sideMm, topMm, bottomMm } = format;
   const below = heightMm - bottomMm;
-  const inColumn: GroupItem = { kind: "group", xMm: sideMm, yMm: topMm, items: column };
+  const stepMm = columnWidthMm(format) + format.gutterMm;
+  const inColumns = columns.map((items, i): GroupItem => {
+    return { kind: "group", xMm: sideMm + i * stepMm, yMm: topMm, items };
+  });
   const items = [
     typeof edges.header === "string" ? edge(edges.header, sideMm, topMm - 7, "start") : edges.header,
-    inColumn,
+    ...inColumns,
     ...(edges.notes === "" ? [] : [notesAt(edges.notes, sideMm, below + 5)]),
     edge(edges.footer, widthMm / 2, below + 9, "middle"),
   ];

@@ -28,11 +28,12 @@ export interface HandoutText {
 
 /** A text cut into pages: the marks of each page's column, from its top left corner. */
 export interface TextPages extends HandoutText {
+  readonly format: HandoutFormat;
   readonly columns: readonly (readonly Item[])[];
   readonly overflows: readonly Overflow[];
 }
 
-/** Share of the column that a picture of each kind is wide; steps and states stand two abreast. */
+/** Share of half a sheet's column that a picture of each kind is wide; steps and states stand two abreast there. */
 const pictureShare: Readonly<Record<PictureReference["picture"], number>> = {
   "rig-drawing": 0.64,
   "float-drawing": 1,
@@ -46,6 +47,15 @@ const pictureShare: Readonly<Record<PictureReference["picture"], number>> = {
   scene: 0.75,
   image: 1,
 };
+
+/** Width of a half sheet's column in ems of its type: pictures in other columns are as large for their words. */
+const halfColumnEm = 28.35;
+
+function pictureWidthMm(picture: PictureReference["picture"], format: HandoutFormat): number {
+  const share = pictureShare[picture];
+  const roomMm = columnWidthMm(format) * (format.columns === 1 ? share : 1);
+  return Math.min(roomMm, share * halfColumnEm * format.bodyPt * mmPerPoint);
+}
 
 /** Two floats with their headings and what is said of them stand on a page. */
 const floatHeightMm = 62;
@@ -61,7 +71,7 @@ export async function textPages(
   const { id, title, summary } = handout.text;
   const pictures = ({ reference }: PictureNode) => {
     const room = {
-      widthMm: widthMm * pictureShare[reference.picture],
+      widthMm: pictureWidthMm(reference.picture, format),
       textMm: format.bodyPt * mmPerPoint,
       apart: true,
       floatHeightMm,
@@ -85,6 +95,7 @@ export async function textPages(
   }
   return {
     ...handout,
+    format,
     columns: composePages(pages, `text/${id}`),
     overflows: [...column.overflows, ...tooTall(pages, columnHeightMm(format))],
   };
@@ -107,7 +118,7 @@ function trimmed({ drawing, ...rest }: CaptionedDrawing, fonts: FileFonts): Capt
 /** Between paragraphs; the closer one where it saves a page with little on it. */
 const gapsMm = { usual: 2.4, close: 1.8 } as const;
 
-/** A last page with less than this share of its height in use is hardly worth its paper. */
+/** A last page with less than this share of its room in use is hardly worth its paper. */
 const scantShare = 0.15;
 
 async function inPages(
@@ -119,9 +130,11 @@ async function inPages(
   return [column, paginate(rowsOf(chunksOf(column.items, fonts)), columnHeightMm(format))];
 }
 
-function scant(pages: readonly PageRows[], format: HandoutFormat): boolean {
-  const rows = last(pages).rows;
-  return last(rows).bottomMm - first(rows).topMm < scantShare * columnHeightMm(format);
+/** Whether the last page, of one column or of two, has little on it. */
+function scant(columns: readonly PageRows[], format: HandoutFormat): boolean {
+  const onLast = columns.slice(-(columns.length % format.columns || format.columns));
+  const usedMm = onLast.reduce((sum, { rows }) => sum + last(rows).bottomMm - first(rows).topMm, 0);
+  return usedMm < scantShare * format.columns * columnHeightMm(format);
 }
 
 function tooTall(pages: readonly PageRows[], heightMm: number): Overflow[] {

@@ -1,4 +1,4 @@
-import { columnWidthMm, type HandoutFormat } from "../../../templates/handouts/format.ts";
+import { type HandoutFormat, textWidthMm } from "../../../templates/handouts/format.ts";
 import { entry } from "../../core/lists.ts";
 import { point, polyline, thin } from "../../drawing/items.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
@@ -12,7 +12,7 @@ const gapsMm = { before: 1.5, after: 3, below: 0.8 } as const;
 /** Above the column of a first page: whose it is, where they meet, and a number to ring. */
 export function ownersLines(format: HandoutFormat, { words, measure }: DrawingKit): GroupItem {
   const labels = (["name", "place", "telephone"] as const).map((key) => words(`handout.fill-in.${key}`));
-  const room = { xMm: format.sideMm, yMm: format.topMm - 6, widthMm: columnWidthMm(format) };
+  const room = { xMm: format.sideMm, yMm: format.topMm - 6, widthMm: textWidthMm(format) };
   return toFillIn(labels, room, measure);
 }
 

@@ -2,7 +2,6 @@ import { describe, expect, test } from "vitest";
 import type { GroupItem, PathItem, TextItem } from "../../../src/drawing/model.ts";
 import { asPaper } from "../../../src/layout/paper.ts";
 import { foldingOrder, imposeBooklet, sectionsOf } from "../../../src/print/handout/booklet.ts";
-import { enlarged } from "../../../src/print/handout/enlarge.ts";
 import { paperSizes } from "../../../src/print/sheets/paper-sizes.ts";
 
 type Side = readonly [number, number];
@@ -89,23 +88,5 @@ describe("folding", () => {
       if (i > 0) expect(Math.min(...ys)).toBeCloseTo(endMm, 9);
       endMm = Math.max(...ys);
     });
-  });
-});
-
-describe("enlarging", () => {
-  // Source: ISO 216: each size has the proportion 1 : √2, so A5 fills A4 but for the rounding to millimetres.
-  test("A5 fills A4 at the square root of two", () => {
-    const large = enlarged(asPaper({ ...paperSizes.A5, items: [] }), paperSizes.A4);
-    expect([large.widthMm, large.heightMm]).toEqual([210, 297]);
-    expect(large.parts[0]!.scale).toBeCloseTo(Math.SQRT2, 2);
-    expect(large.parts[0]!.xMm).toBeLessThan(0.6);
-  });
-
-  test("half a Letter stands in the middle of a Letter", () => {
-    const { Letter } = paperSizes;
-    const { parts } = enlarged(asPaper({ ...paperSizes["half Letter"], items: [] }), Letter);
-    const { scale, xMm, yMm, widthMm } = parts[0]!;
-    expect(2 * xMm + scale! * widthMm).toBeCloseTo(Letter.widthMm, 9);
-    expect(yMm).toBeCloseTo(0, 9);
   });
 });

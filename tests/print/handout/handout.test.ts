@@ -49,20 +49,49 @@ beforeAll(async () => {
 const pagePt = (pdf: ReadPdf) => pdf.pages.map(({ box }) => [box[2]! - box[0]!, box[3]! - box[1]!]);
 
 describe("a lesson", () => {
-  test("comes in A5 and A4, page for page", async () => {
+  test("comes in A5 and, in two columns, in A4", async () => {
     const large = await readPdf(files.get("handouts/first-a4.pdf")!);
-    expect(large.pages).toHaveLength(small.pages.length);
     for (const [width, height] of pagePt(small)) {
       expect(width).toBeCloseTo((148 * 72) / 25.4, 2);
       expect(height).toBeCloseTo((210 * 72) / 25.4, 2);
     }
-    for (const [width] of pagePt(large)) expect(width).toBeCloseTo((210 * 72) / 25.4, 2);
-    expect(large.pages.map((page) => page.text)).toEqual(small.pages.map((page) => page.text));
-    // UKAAF G003 (2019): clear print from 12 pt, large print from 16 pt; header and footer are not for reading.
+    for (const [width, height] of pagePt(large)) {
+      expect(width).toBeCloseTo((210 * 72) / 25.4, 2);
+      expect(height).toBeCloseTo((297 * 72) / 25.4, 2);
+    }
+    const words = (pdf: ReadPdf) =>
+      plain(pdf.pages.flatMap(({ tree }) => nodesOf(tree, "P").map(({ text }) => text)).join(" "));
+    expect(words(large)).toBe(words(small));
+    // UKAAF G003 (2019): clear print from 12 pt; header and footer are not for reading.
     const body = (pdf: ReadPdf) =>
-      Math.min(...pdf.pages.flatMap(({ sizes }) => sizes.filter((size) => size > 9.5 && size !== 12.73)));
+      Math.min(...pdf.pages.flatMap(({ sizes }) => sizes.filter((size) => size > 9.5)));
     expect(body(small)).toBeGreaterThanOrEqual(11.99);
-    expect(body(large)).toBeGreaterThanOrEqual(16);
+    expect(body(large)).toBeGreaterThanOrEqual(10.99);
+    expect(body(large)).toBeLessThanOrEqual(12);
+    // 11 pt on A4 take less than half the sides of 12 pt on A5.
+    expect(large.pages.length).toBeLessThanOrEqual(Math.ceil(small.pages.length / 2));
+  });
+
+  test("reads down the left column of a page, then down the right", async () => {
+    const large = await readPdf(files.get("handouts/first-a4.pdf")!);
+    const names = large.pages
+      .flatMap(({ tree }) => nodesOf(tree, "TR"))
+      .map(({ children }) => children[0]!.text)
+      .filter((name) => /^No /.test(name));
+    expect(names).toEqual(Array.from({ length: 30 }, (_, i) => `No ${i + 1}`));
+  });
+
+  test("has one column where a table is wider than half the sheet", async () => {
+    const long = "Incomprehension";
+    const wide = sampleLesson(
+      "wide",
+      1,
+      "Wide",
+      `\n| ${long} | ${long} | ${long} |\n| --- | --- | --- |\n| a | b | c |\n`,
+    );
+    const made = await readPdf((await handoutsOf([wide], samplePress())).get("handouts/wide-a4.pdf")!);
+    expect(made.pages[0]!.sizes).toContain(12);
+    expect(small.pages[0]!.sizes).not.toContain(11);
   });
 
   test("has all its words in order, headings in the outline, and pages numbered", () => {

@@ -53,6 +53,27 @@ describe("pages", () => {
     expect(pages.flat()).toEqual(letters(23));
   });
 
+  test("do not end with a sentence that leads up to a list", () => {
+    const list = group(
+      "L",
+      [60, 66, 72, 78].map((y, i) => block("LI", y, [`item ${i + 1}`])),
+    );
+    const pages = pagesOf([block("P", 6, letters(8)), block("P", 54, ["Bring these:"]), list], 57);
+    expect(pages[0]).toEqual(letters(8));
+    expect(pages[1]).toEqual(["Bring these:", "item 1", "item 2", "item 3", "item 4"]);
+  });
+
+  test("do not begin or end with a single item of a list", () => {
+    const items = Array.from({ length: 5 }, (_, i) => `item ${i + 1}`);
+    const list = (fromMm: number) =>
+      group(
+        "L",
+        items.map((item, i) => block("LI", fromMm + 6 * i, [item])),
+      );
+    expect(pagesOf([block("P", 6, letters(8)), list(54)], 57)[1]).toEqual(items);
+    expect(pagesOf([block("P", 6, letters(5)), list(36)], 57)[1]).toEqual(items.slice(3));
+  });
+
   test("do not end with a heading", () => {
     const items = [block("P", 6, letters(8)), block("H2", 54, ["Heading"]), block("P", 60, letters(4))];
     const pages = pagesOf(items, 57);
