@@ -32,6 +32,9 @@ export type QuantityProblem =
   | "not understood"
   | "beyond measure";
 
+/** No water runs as fast by far [m/s]. */
+export const paceMostMs = 100;
+
 /**
  * The most of each kind, in the core's unit, either way from nothing; whatever is less than a thousand-millionth of it, and not
  * nothing, is no measure either. Far beyond what is fished, and near enough for every sum to have an end.
@@ -42,7 +45,7 @@ const quantityMost: Readonly<Record<QuantityKind, number>> = {
   time: 1_000_000, // eleven days
   temperature: 1000,
   volume: 1_000_000, // a cubic metre
-  pace: 100,
+  pace: paceMostMs,
   density: 100_000,
   share: 1000,
 };

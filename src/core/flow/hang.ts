@@ -1,5 +1,6 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
 import { first, last } from "../lists.ts";
+import { paceMostMs } from "../quantity.ts";
 import type { Mm, Ms, Share } from "../units.ts";
 import { freePaceBySetting, freePaceMmS } from "./free-pace.ts";
 import { isZeroOrMore, wrongMeasure } from "./hanging-rig.ts";
@@ -37,13 +38,13 @@ export interface Trotted {
 /**
  * A rig made ready to be held back in one pace.
  *
- * @param paceMs pace of the surface [m/s], 0 or more
+ * @param paceMs pace of the surface [m/s], from 0 to `paceMostMs`
  * @returns an error `rig-measure` or `flow-pace` for what no rig or river can have
  */
 export function trot(rig: FlowRig, paceMs: Ms): Answer<Trotted> {
   const wrong = wrongMeasure(rig) ?? (isZeroOrMore(rig.floatDragAreaCm2) ? undefined : "floatDragAreaCm2");
   if (wrong !== undefined) return noAnswer("rig-measure", { measure: wrong });
-  if (!isZeroOrMore(paceMs)) return noAnswer("flow-pace", { paceMs, heldBackShare: 0 });
+  if (!(paceMs >= 0 && paceMs <= paceMostMs)) return noAnswer("flow-pace", { paceMs, heldBackShare: 0 });
   const stream = streamOf(rig, paceMs);
   const freeMmS = freePaceMmS(stream, rig.floatToHookMm);
   let bySetting: ((lengthMm: Mm) => number) | undefined;

@@ -140,6 +140,8 @@ test.each([
   ["rig-measure", stick(strungOut, { floatDragAreaCm2: Number.NaN }), 0.3, 0],
   ["flow-pace", stick(), -0.1, 0],
   ["flow-pace", stick(), 0.3, 1.2],
+  ["flow-pace", stick(), 101, 0],
+  ["flow-pace", stick(), 1e300, 0],
   ["beyond-reckoning", stick(), Number.NaN, 0],
 ])("answers %s for what cannot be", (code, rig, paceMs, share) => {
   const found = hangInCurrent(rig, paceMs, share);
