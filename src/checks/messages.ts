@@ -143,6 +143,10 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
   "wrong-type": (v) => ({ reason: `"${v.key}" should be ${v.expected}, but is ${v.found}` }),
   "not-a-choice": (v) => wrongName(`"${v.key}" cannot be ${v.found}`, v.found, v.allowed),
   "too-few": (v) => ({ reason: `"${v.key}" needs at least ${v.least}` }),
+  "too-many": (v) => ({
+    reason: `"${v.key}" has ${v.found} entries; the most is ${v.most}`,
+    hint: "take out what is not needed",
+  }),
   "out-of-range": (v) => ({ reason: `"${v.key}" is ${v.found}, which is ${v.bound}` }),
   "not-valid": (v) => ({ reason: `"${v.key}": ${v.problem}` }),
   quantity: wrongQuantity,

@@ -91,16 +91,19 @@ const blockKinds = new Set(["paragraph", "heading", "tableRow", "listItem", "cod
 export function tooMuchToLayOut(body: Nodes, file: string): Message | undefined {
   let blocks = 0;
   let cells = 0;
+  let pictures = 0;
   let found: Beyond | undefined;
   const look = (node: Nodes, depth: number): void => {
     if (found) return;
     const line = node.position?.start.line ?? 1;
     if (blockKinds.has(node.type)) blocks += 1;
     if (node.type === "tableCell") cells += 1;
+    if (node.type === "leafDirective") pictures += 1;
     found =
       over("depth", depth, line) ??
       over("blocks", blocks, line) ??
       over("tableCells", cells, line) ??
+      over("pictures", pictures, line) ??
       beyondInNode(node, line);
     if ("children" in node) for (const child of node.children) look(child, depth + 1);
   };

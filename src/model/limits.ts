@@ -159,6 +159,36 @@ export const limits = {
     instead: "take out what is not needed",
     reason: "a glossary of a whole trade has half of this",
   },
+  pictures: {
+    most: 100,
+    of: "drawings and pictures in one text",
+    instead: "part the text into several files",
+    reason: "each is drawn for the page, and again for each paper: three hundred take four seconds",
+  },
+  depths: {
+    most: 20,
+    of: "depths of a rig, or paces",
+    instead: "keep those that are fished",
+    reason: "each takes a tenth of a second and two megabytes; a card has room for about five",
+  },
+  shotNames: {
+    most: 20,
+    of: "names of shot in a list of a rig",
+    instead: "keep those that are pinched on",
+    reason: "each is one more to place and to draw at each depth",
+  },
+  shotSizes: {
+    most: 40,
+    of: "sizes in a scale or a tub of shot",
+    instead: "keep those that are sold",
+    reason: "ways to make up a load multiply with each; the longest scale of the trade has about twenty",
+  },
+  profilePoints: {
+    most: 200,
+    of: "points of a float's profile",
+    instead: "keep every other one",
+    reason: "a float is summed up from one to the next for each place of the water's surface on it",
+  },
   addressSigns: {
     most: 200,
     of: "signs in the address of the site",

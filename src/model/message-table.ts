@@ -45,6 +45,7 @@ export interface MessageValues {
   readonly "wrong-type": { readonly key: string; readonly expected: string; readonly found: string };
   readonly "not-a-choice": { readonly key: string; readonly found: string; readonly allowed: Names };
   readonly "too-few": { readonly key: string; readonly least: number };
+  readonly "too-many": { readonly key: string; readonly found: number; readonly most: number };
   readonly "out-of-range": { readonly key: string; readonly found: string; readonly bound: string };
   readonly "not-valid": { readonly key: string; readonly problem: string };
   readonly quantity: {
@@ -131,6 +132,7 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "wrong-type": "error",
   "not-a-choice": "error",
   "too-few": "error",
+  "too-many": "error",
   "out-of-range": "error",
   "not-valid": "error",
   quantity: "error",

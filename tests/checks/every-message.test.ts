@@ -160,6 +160,13 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
     of: rig("catches: [roach]", "catches: []"),
     says: ['content/rigs/plain.md:13:10 error "catches" needs at least 1'],
   },
+  "too-many": {
+    of: rig("[1 m, 1.5 m]", `[${Array.from({ length: 21 }, (_, at) => `${100 + at} cm`).join(", ")}]`),
+    says: [
+      'content/rigs/plain.md:11:9 error "depths" has 21 entries; the most is 20',
+      "hint: take out what is not needed",
+    ],
+  },
   "out-of-range": {
     of: rig("length: 30 cm", "length: 0 cm"),
     says: ['content/rigs/plain.md:7:59 error "length" is 0 cm, which is not above nothing'],

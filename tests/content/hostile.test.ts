@@ -65,6 +65,25 @@ describe("content beyond its limits is refused with its place", () => {
       "229:1 error 2401 cells in the tables of one text; the most is 2400",
     ],
     [
+      "more pictures than a text may have",
+      lesson(repeated(101, "::scene{scene=swim}\n\n")),
+      "208:1 error 101 drawings and pictures in one text; the most is 100",
+    ],
+    [
+      "1,000 depths of a rig",
+      edited("rigs/plain.md", "[1 m, 1.5 m]", `[${Array(1000).fill("1 m").join(", ")}]`),
+      '11:9 error "depths" has 1000 entries; the most is 20',
+    ],
+    [
+      "a tub of 41 sizes",
+      edited(
+        "tubs/box.yaml",
+        "sizes:\n",
+        `sizes:\n${repeated(36, "  - { size: BB, metal: tin, count: 1 }\n")}`,
+      ),
+      '4:3 error "sizes" has 41 entries; the most is 40',
+    ],
+    [
       "300 levels of lists",
       lesson(Array.from({ length: 300 }, (_, at) => `${repeated(at, "  ")}- x`).join("\n")),
       "49:1 error 82 columns before the first sign of a line; the most is 80",

@@ -110,6 +110,7 @@ export const guideSchema = z.strictObject({
     .default({}),
   contacts: z
     .array(z.strictObject({ when: z.string(), who: z.string(), number: z.string().optional() }))
+    .max(limits.tableRows.most)
     .default([]),
   "lead-breach": z.enum(["error", "warning"]).default("warning"),
   plummets: z.array(z.strictObject({ mass: mass(), metal: z.enum(metals) })).default([]),

@@ -68,6 +68,10 @@ function issueMessages(issue: Issue, schema: z.ZodType, source: YamlSource): Mes
           found: shown(found),
         }),
       ];
+    case "too_big":
+      return Array.isArray(found)
+        ? [error("too-many", { key, found: found.length, most: Number(issue.maximum) })]
+        : [error("not-valid", { key, problem: issue.message })];
     case "too_small":
       return [error("too-few", { key, least: Number(issue.minimum) })];
     case "custom":

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { bases } from "../../core/basis.ts";
+import { limits } from "../../model/limits.ts";
 import { date } from "./date-schema.ts";
 import { fishLooksSchema } from "./looks-schema.ts";
 import { share, strength } from "./quantity-schema.ts";
@@ -63,5 +64,6 @@ export const linesSchema = z.strictObject({
   "left-under-shot": share(),
   fish: z
     .array(z.strictObject({ fish: z.string(), "main-line": strengths, "hook-length": strengths }))
-    .min(1),
+    .min(1)
+    .max(limits.tableRows.most),
 });

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { settings } from "../../core/depth/setting.ts";
 import { usualSessionS } from "../../core/feed/feed.ts";
 import { levels } from "../../model/library.ts";
+import { limits } from "../../model/limits.ts";
 import {
   anyLength,
   length,
@@ -18,14 +19,15 @@ const line = { strength: strength(), diameter: thickness() };
 
 const telltale = z.strictObject({ size: z.string(), "from-hook": length().optional() });
 const lockShare = share().default(0);
-const sizes = z.array(z.string()).min(1);
+const shotNames = z.array(z.string()).max(limits.shotNames.most);
+const sizes = shotNames.min(1);
 
 const bulk = {
   "lock-share": lockShare,
   sizes,
   share: share().optional(),
   "from-hook": length(),
-  droppers: z.array(z.string()),
+  droppers: shotNames,
   telltale,
 };
 
@@ -69,8 +71,8 @@ export const rigSchema = z.strictObject({
   }),
   setting: z.enum(settings).default("dead depth"),
   overdepth: anyLength().default(0),
-  depths: z.array(waterDepth()).min(1),
-  paces: z.array(pace()).default([]),
+  depths: z.array(waterDepth()).min(1).max(limits.depths.most),
+  paces: z.array(pace()).max(limits.depths.most).default([]),
   whip: length().optional(),
   "held-back": share().optional(),
   knots: z

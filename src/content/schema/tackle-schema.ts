@@ -2,6 +2,7 @@ import { z } from "zod";
 import { bases } from "../../core/basis.ts";
 import { attachments } from "../../core/float/float.ts";
 import { metals } from "../../core/tackle/shot.ts";
+import { limits } from "../../model/limits.ts";
 import { baitLooksSchema } from "./looks-schema.ts";
 import {
   density,
@@ -35,7 +36,8 @@ export const scaleSchema = z.strictObject({
         }),
       ]),
     )
-    .min(1),
+    .min(1)
+    .max(limits.shotSizes.most),
 });
 
 /** `content/tubs/*.yaml`: what is in a box of shot. */
@@ -50,7 +52,8 @@ export const tubSchema = z.strictObject({
         count: z.union([z.int().min(0), z.literal("plenty")]),
       }),
     )
-    .min(1),
+    .min(1)
+    .max(limits.shotSizes.most),
 });
 
 /** `content/floats/*.yaml`. */
@@ -66,7 +69,8 @@ export const floatSchema = z.strictObject({
   "tip-showing": smallLength(),
   profile: z
     .array(z.strictObject({ at: quantity("length", { least: 0 }, ["8 mm"]), diameter: smallLength() }))
-    .min(2),
+    .min(2)
+    .max(limits.profilePoints.most),
   measured: z
     .strictObject({ load: z.string(), metal: z.enum(metals), "tip-showing": smallLength() })
     .optional(),
