@@ -9,6 +9,7 @@ import {
   type Node,
   type Pair,
   parseDocument,
+  type YAMLMap,
 } from "yaml";
 import { limits } from "../model/limits.ts";
 import { type Message, message, type Place } from "../model/message.ts";
@@ -61,6 +62,15 @@ export function readYaml(text: string, file: string, lineOffset = 0): YamlSource
   };
 }
 
+/** The pairs of each map that places were asked of, by their keys: there may be a thousand of them. */
+const pairs = new WeakMap<YAMLMap, ReadonlyMap<string, Pair>>();
+
+function pairsOf(node: YAMLMap): ReadonlyMap<string, Pair> {
+  const known = pairs.get(node) ?? new Map(node.items.filter(isPair).map((pair) => [keyOf(pair), pair]));
+  pairs.set(node, known);
+  return known;
+}
+
 function keyOf(pair: Pair): string {
   return isScalar(pair.key) ? String(pair.key.value) : String(pair.key);
 }
@@ -83,7 +93,7 @@ function resolved(doc: Document, node: Node | undefined): Node | undefined {
 function childOf(node: Node | undefined, step: PathStep, doc: Document): Node | undefined {
   if (isSeq(node)) return node.items[Number(step)] as Node | undefined;
   if (!isMap(node)) return undefined;
-  const own = node.items.find((item) => isPair(item) && keyOf(item) === String(step));
+  const own = pairsOf(node).get(String(step));
   if (own) return (own.value ?? own.key) as Node;
   for (const merge of node.items.filter((item) => keyOf(item) === "<<")) {
     const found = childOf(resolved(doc, merge.value as Node), step, doc);
