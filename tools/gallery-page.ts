@@ -1,7 +1,8 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
-import { type Solved, solveContent } from "../src/build/build.ts";
+import { solveContent } from "../src/build/build.ts";
+import type { Solved } from "../src/build/stages.ts";
 import { disk } from "../src/cli/disk.ts";
 import { variantsOf } from "../src/core/float/moved-float.ts";
 import { drawFloatChart } from "../src/drawing/float/float-chart.ts";
@@ -13,7 +14,7 @@ import { paletteCss, type Theme } from "../src/drawing/palette.ts";
 import type { Part } from "../src/drawing/parts/part.ts";
 import { parts } from "../src/drawing/parts/parts.ts";
 import { drawPatternCharts } from "../src/drawing/patterns/pattern-chart.ts";
-import { drawPicture } from "../src/drawing/pictures.ts";
+import { drawPictures } from "../src/drawing/pictures.ts";
 import { drawHangPlot, hangPlotRig, hangsAt } from "../src/drawing/plots/hang-plot.ts";
 import { drawSinkPlot } from "../src/drawing/plots/sink-plot.ts";
 import { drawRig } from "../src/drawing/rig/rig-drawing.ts";
@@ -113,7 +114,7 @@ function sections({ library, rigs, kit, source }: Solved): Section[] {
         ...library.species.map(({ id }) => ({ picture: "fish", fish: id }) as const),
         ...library.baits.map(({ bait }) => ({ picture: "bait", bait: bait.id }) as const),
       ].flatMap((reference) =>
-        drawPicture(reference, source, pictureRoom, kit).map(({ drawing }) => drawing),
+        drawPictures(source)(reference, pictureRoom, kit).map(({ drawing }) => drawing),
       ),
     },
     {

@@ -1,4 +1,6 @@
-import { outputFiles, type Read, readContent, type Solved, solveRead } from "../build/build.ts";
+import { outputFiles, readContent } from "../build/build.ts";
+import { solveLibrary } from "../build/solve-library.ts";
+import type { Read, Solved } from "../build/stages.ts";
 import { messageAsJson } from "../checks/reporter.ts";
 import { buildSettings } from "../cli/build-settings.ts";
 import { contentFolders } from "../cli/content-option.ts";
@@ -45,7 +47,7 @@ const readGuide = async (...asked: readonly string[]): Promise<Outcome<ReadGuide
 
 const solve = async (guide: ReadGuide): Promise<Outcome<SolvedGuide>> => {
   const read = handedOut(inRead, guide, "readGuide");
-  const { value, messages } = await solveRead(read);
+  const { value, messages } = await solveLibrary(read);
   const listed = messages.map(told);
   if (!value) return { value: undefined, messages: listed };
   const handle = { title: guide.title, rigs: value.rigs };

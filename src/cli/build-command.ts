@@ -1,5 +1,6 @@
 import { Option } from "commander";
-import { type BuildSettings, buildParts, outputFiles, type Solved, solveContent } from "../build/build.ts";
+import { outputFiles, solveContent } from "../build/build.ts";
+import { type BuildSettings, buildParts, type Solved } from "../build/stages.ts";
 import type { OutputFile } from "../markup/output.ts";
 import { buildSettings } from "./build-settings.ts";
 import { type CliCommand, exitCodes, type Progress, UsageError } from "./command.ts";

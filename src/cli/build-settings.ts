@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import type { BuildSettings, Solved } from "../build/build.ts";
+import type { BuildSettings, Solved } from "../build/stages.ts";
 import { exitCodes, UsageError } from "./command.ts";
 import { Trouble } from "./trouble.ts";
 

@@ -1,5 +1,6 @@
-import { outputFiles, type Solved, solveContent } from "../build/build.ts";
+import { outputFiles, solveContent } from "../build/build.ts";
 import { ContentError } from "../build/content-error.ts";
+import type { Solved } from "../build/stages.ts";
 import type { Message } from "../model/message.ts";
 import { buildSettings } from "./build-settings.ts";
 import { type CliCommand, exitCodes, type Progress } from "./command.ts";

@@ -1,6 +1,7 @@
 import { Option } from "commander";
-import { type Read, readContent } from "../build/build.ts";
+import { readContent } from "../build/build.ts";
 import { rigData } from "../build/data.ts";
+import type { Read } from "../build/stages.ts";
 import { formatReport } from "../checks/reporter.ts";
 import type { Answer, Finding } from "../core/finding.ts";
 import { metals, type Tub } from "../core/tackle/shot.ts";

@@ -1,4 +1,4 @@
-import type { Read } from "../build/build.ts";
+import type { Read } from "../build/stages.ts";
 import { formatReport } from "../checks/reporter.ts";
 import { linkTub } from "../content/link/shot-link.ts";
 import { Reading } from "../content/reading.ts";

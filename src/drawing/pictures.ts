@@ -154,13 +154,19 @@ function atDepth(
   return [rig, rig.depths.find((one) => one.depthMm === depthMm)!];
 }
 
-/** The drawings of a picture that a text asks for: one, or one for each step or state with what to do there. */
-export function drawPicture(
+/**
+ * Every picture that a text can ask for: one drawing, or one for each step or state with what to do there. Each is drawn
+ * when page or paper asks for it, in the room that it has.
+ */
+export type Drawings = (
   reference: PictureReference,
-  source: PictureSource,
   room: PictureRoom,
   kit: DrawingKit,
-): readonly CaptionedDrawing[] {
-  const draw = draws[reference.picture] as Draw<PictureReference["picture"]>;
-  return draw(reference, source, room, kit);
+) => readonly CaptionedDrawing[];
+
+export function drawPictures(source: PictureSource): Drawings {
+  return (reference, room, kit) => {
+    const draw = draws[reference.picture] as Draw<PictureReference["picture"]>;
+    return draw(reference, source, room, kit);
+  };
 }

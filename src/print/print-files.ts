@@ -7,6 +7,7 @@ import { drawingToPng } from "../layout/png.ts";
 import { printPaths } from "../model/addresses.ts";
 import type { CardNotes, CardPart } from "../model/card-content.ts";
 import { type Guide, levels, type RigEntry } from "../model/library.ts";
+import type { ReadyImage } from "../model/own-image.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import { keyOf, type WordKeyIn } from "../words/words.ts";
 import { allCardFormats, type CardFormat } from "./cards/card-formats.ts";
@@ -27,6 +28,8 @@ export interface PrintInput {
   /** What is written on floats, by their ids. */
   readonly markings: ReadonlyMap<string, string>;
   readonly handouts: HandoutInput;
+  /** Photos and drawings of the guide's own, by name. */
+  readonly images: ReadonlyMap<string, ReadyImage>;
   readonly kit: DrawingKit;
   /** Day the files are dated, `2026-05-01`. */
   readonly date: string;
@@ -94,12 +97,12 @@ function placedIn({ rigs }: PrintInput): (problem: DoesNotFit) => DoesNotFit {
   };
 }
 
-function makePress({ guide, kit, date, handouts }: PrintInput): Press {
+function makePress({ guide, kit, date, images }: PrintInput): Press {
   const fonts = nodeFonts();
   return {
     guide,
     fonts,
-    ...(guide.logo !== undefined && { logo: known(handouts.pictures.images, guide.logo).print }),
+    ...(guide.logo !== undefined && { logo: known(images, guide.logo).print }),
     kit: { ...kit, measure: fonts.measure },
     facts: (title) => ({ title, author: guide.publisher, language: guide.language, date }),
   };

@@ -1,8 +1,9 @@
 import type { Root } from "mdast";
 import type { Finding } from "../core/finding.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
-import type { PictureSource } from "../drawing/pictures.ts";
+import type { Drawings } from "../drawing/pictures.ts";
 import type { Library, MarkdownText } from "../model/library.ts";
+import type { ReadyImage } from "../model/own-image.ts";
 import type { Printable } from "../model/printable.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import type { RigTexts } from "../words/rig-texts.ts";
@@ -11,8 +12,9 @@ import type { TextPart, WaterText } from "../words/water-text.ts";
 /** All that the pages are made from. */
 export interface SiteInput {
   readonly library: Library;
-  /** What the pictures of texts are drawn from. */
-  readonly pictures: PictureSource;
+  readonly drawings: Drawings;
+  /** Photos and drawings of the guide's own, by name. */
+  readonly images: ReadonlyMap<string, ReadyImage>;
   /** By rig id. */
   readonly solved: ReadonlyMap<string, SolvedRig>;
   readonly kit: DrawingKit;

@@ -39,7 +39,7 @@ export function iconOf({ library: { guide } }: Pick<SiteInput, "library">) {
 
 export function iconFiles(input: SiteInput): readonly OutputFile[] {
   const { guide } = input.library;
-  const logo = guide.logo === undefined ? undefined : known(input.pictures.images, guide.logo).icon;
+  const logo = guide.logo === undefined ? undefined : known(input.images, guide.logo).icon;
   const content = logo ?? ownIcon(String(input.assets.get("icon.svg") ?? ""), guide);
   return [{ path: iconOf(input).path, content }];
 }

@@ -1,7 +1,6 @@
 import { pictureRoom } from "../../templates/pages/rig-picture.ts";
 import type { CaptionedPicture } from "../../templates/pages/view.ts";
 import { joinStrokes } from "../drawing/join-strokes.ts";
-import { drawPicture } from "../drawing/pictures.ts";
 import { drawingToSvg } from "../drawing/svg.ts";
 import type { PictureReference } from "../model/pictures.ts";
 import type { SiteInput } from "./input.ts";
@@ -12,7 +11,7 @@ export function prosePictures(
   input: SiteInput,
   idPrefix: string,
 ): readonly CaptionedPicture[] {
-  return drawPicture(reference, input.pictures, pictureRoom, input.kit).map(({ drawing, caption }, at) => ({
+  return input.drawings(reference, pictureRoom, input.kit).map(({ drawing, caption }, at) => ({
     svg: drawingToSvg(joinStrokes(drawing), { idPrefix: `${idPrefix}-${at + 1}` }),
     ...(caption !== undefined && { caption }),
   }));

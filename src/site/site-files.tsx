@@ -51,7 +51,7 @@ function loadedFiles(pages: readonly Page[], input: SiteInput): { files: OutputF
     }),
     { path: sitePaths.asset("search-index.js"), content: searchIndexScript(pages, input) },
     ...browserData(input),
-    ...imageFiles(input.pictures.images),
+    ...imageFiles(input.images),
     ...iconFiles(input),
   ];
   const stamped = new Map(

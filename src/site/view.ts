@@ -22,8 +22,7 @@ import { fromHast } from "./to-hast.ts";
 export function viewOf(path: string, input: SiteInput): View {
   const { library, solved, kit, printables, liveBody, reason, told, inWater, feedPlaces, stamped } = input;
   const { siteAddress } = library.guide;
-  const logo =
-    library.guide.logo === undefined ? undefined : known(input.pictures.images, library.guide.logo);
+  const logo = library.guide.logo === undefined ? undefined : known(input.images, library.guide.logo);
   const say = pageWords(kit.words);
   const href = (target: string) => relativeHref(path, stamped?.get(target) ?? target);
   const linkTerms = termLinker(path === sitePaths.glossary ? [] : termsOf(input, href));
@@ -62,7 +61,7 @@ export function viewOf(path: string, input: SiteInput): View {
         tableName: (number) => say("table", { number }),
         href,
         pictures: (reference, prefix) => prosePictures(reference, input, prefix),
-        image: (reference) => imageElement(reference, known(input.pictures.images, reference.image), href),
+        image: (reference) => imageElement(reference, known(input.images, reference.image), href),
         linkTerms,
       }).map(fromHast),
   };

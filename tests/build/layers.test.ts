@@ -1,6 +1,7 @@
 import { toString as textOf } from "mdast-util-to-string";
 import { describe, expect, it } from "vitest";
-import { type Solved, solveContent } from "../../src/build/build.ts";
+import { solveContent } from "../../src/build/build.ts";
+import type { Solved } from "../../src/build/stages.ts";
 import { formatReport } from "../../src/checks/reporter.ts";
 import { borrowing } from "../support/borrowed.ts";
 import { contentWith } from "../support/smallest-content.ts";

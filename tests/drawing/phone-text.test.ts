@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { drawPicture } from "../../src/drawing/pictures.ts";
+import { drawPictures } from "../../src/drawing/pictures.ts";
 import { drawingToSvg } from "../../src/drawing/svg.ts";
 import { type PictureReference, scenes } from "../../src/model/pictures.ts";
 import {
@@ -26,7 +26,7 @@ function smallestPx(svg: string): number {
 }
 
 function expectReadable(reference: PictureReference) {
-  const drawings = drawPicture(reference, source, pictureRoom, kit);
+  const drawings = drawPictures(source)(reference, pictureRoom, kit);
   expect(drawings.length).toBeGreaterThan(0);
   for (const { drawing } of drawings)
     expect(smallestPx(drawingToSvg(drawing, { idPrefix: "p" })), drawing.title).toBeGreaterThanOrEqual(

@@ -1,5 +1,6 @@
-import { outputFiles, type Solved, solveContent } from "../../src/build/build.ts";
+import { outputFiles, solveContent } from "../../src/build/build.ts";
 import { ContentError } from "../../src/build/content-error.ts";
+import type { Solved } from "../../src/build/stages.ts";
 import { formatReport } from "../../src/checks/reporter.ts";
 import { readLibrary } from "../../src/content/read-library.ts";
 import { hasErrors, type Message } from "../../src/model/message.ts";

@@ -1,3 +1,4 @@
+import { drawPictures } from "../../src/drawing/pictures.ts";
 import type { OutputFile } from "../../src/markup/output.ts";
 import type { Guide, Library, RigEntry } from "../../src/model/library.ts";
 import type { SolvedRig } from "../../src/model/solved.ts";
@@ -31,9 +32,10 @@ export function sampleInput(guide: Partial<Guide> = {}, rigs: readonly SolvedRig
     handouts: {
       lessons: [],
       pages: [],
-      pictures: { library: {} as Library, solved: new Map(), images: new Map() },
+      drawings: drawPictures({ library: {} as Library, solved: new Map(), images: new Map() }),
       liveBody: ({ body }) => body,
     },
+    images: new Map(),
     kit: drawingKit,
     date: "2026-05-01",
   };

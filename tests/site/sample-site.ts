@@ -4,6 +4,7 @@ import remarkGfm from "remark-gfm";
 import remarkParse from "remark-parse";
 import { unified } from "unified";
 import { parse } from "yaml";
+import { drawPictures } from "../../src/drawing/pictures.ts";
 import type { Library, Prose, RigEntry } from "../../src/model/library.ts";
 import type { SolvedRig } from "../../src/model/solved.ts";
 import { withCardFaces } from "../../src/print/card-faces.ts";
@@ -197,7 +198,8 @@ export async function sampleSite(): Promise<SiteInput> {
   return {
     library: sampleLibrary,
     solved,
-    pictures: { library: sampleLibrary, solved, images: new Map() },
+    drawings: drawPictures({ library: sampleLibrary, solved, images: new Map() }),
+    images: new Map(),
     kit: drawingKit,
     assets: withCardFaces(await siteAssets(), sampleLibrary),
     liveBody: ({ body }) => body,

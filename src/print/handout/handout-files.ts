@@ -1,6 +1,6 @@
 import type { HandoutFormat } from "../../../templates/handouts/format.ts";
 import { first, paired } from "../../core/lists.ts";
-import type { PictureSource } from "../../drawing/pictures.ts";
+import type { Drawings } from "../../drawing/pictures.ts";
 import type { PaperSide } from "../../layout/paper.ts";
 import { type HandoutSize, handoutSizes, printPaths, sitePaths } from "../../model/addresses.ts";
 import type { Lesson, Prose } from "../../model/library.ts";
@@ -22,7 +22,7 @@ export interface HandoutInput {
   readonly lessons: readonly Lesson[];
   /** Single pages such as safety; they come after the lessons. */
   readonly pages: readonly Prose[];
-  readonly pictures: PictureSource;
+  readonly drawings: Drawings;
   /** A text with its live figures put in. */
   readonly liveBody: (prose: Prose) => Prose["body"];
 }
@@ -38,7 +38,7 @@ export async function layOutHandouts(input: HandoutInput, press: Press): Promise
   const laid: { half: TextPages[]; whole: TextPages[] } = { half: [], whole: [] };
   for (const handout of handoutTexts(input)) {
     const body = input.liveBody(handout.text);
-    const on = (format: HandoutFormat) => textPages(handout, body, format, input.pictures, press);
+    const on = (format: HandoutFormat) => textPages(handout, body, format, input.drawings, press);
     laid.half.push(await on(formats.half));
     const whole = await on(formats.whole);
     laid.whole.push(whole.overflows.length === 0 ? whole : await on(formats.wide));

@@ -2,7 +2,7 @@ import { columnHeightMm, columnWidthMm, type HandoutFormat } from "../../../temp
 import { LessonColumn } from "../../../templates/handouts/prose.tsx";
 import { first, last } from "../../core/lists.ts";
 import type { Item } from "../../drawing/model.ts";
-import { type CaptionedDrawing, drawPicture, type PictureSource } from "../../drawing/pictures.ts";
+import type { CaptionedDrawing, Drawings } from "../../drawing/pictures.ts";
 import type { FileFonts } from "../../layout/font-file.ts";
 import { layOut } from "../../layout/lay-out.ts";
 import type { Overflow } from "../../layout/overflow.ts";
@@ -64,7 +64,7 @@ export async function textPages(
   handout: HandoutText,
   body: Prose["body"],
   format: HandoutFormat,
-  source: PictureSource,
+  drawings: Drawings,
   { guide, kit, fonts }: Press,
 ): Promise<TextPages> {
   const widthMm = columnWidthMm(format);
@@ -76,9 +76,9 @@ export async function textPages(
       apart: true,
       floatHeightMm,
     };
-    const drawings = drawPicture(reference, source, room, kit);
+    const found = drawings(reference, room, kit);
     // Drawings abreast stay as high as each other.
-    return room.widthMm < widthMm / 2 ? drawings : drawings.map((one) => trimmed(one, fonts));
+    return room.widthMm < widthMm / 2 ? found : found.map((one) => trimmed(one, fonts));
   };
   const props = {
     title,

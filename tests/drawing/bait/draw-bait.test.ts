@@ -3,7 +3,7 @@ import { readContent } from "../../../src/build/build.ts";
 import { disk } from "../../../src/cli/disk.ts";
 import { drawBait } from "../../../src/drawing/bait/draw-bait.ts";
 import type { PathItem } from "../../../src/drawing/model.ts";
-import { drawPicture } from "../../../src/drawing/pictures.ts";
+import { drawPictures } from "../../../src/drawing/pictures.ts";
 import {
   flatItems,
   marksThroughTexts,
@@ -17,13 +17,9 @@ const { value: read } = await readContent(disk, ["content"]);
 if (!read) throw new Error("the guide's content has errors");
 const { library } = read;
 const room = { widthMm: 80, textMm: 3.5 };
+const draw = drawPictures({ library, solved: new Map(), images: new Map() });
 const drawings = library.baits.flatMap(({ bait }) =>
-  drawPicture(
-    { picture: "bait", bait: bait.id },
-    { library, solved: new Map(), images: new Map() },
-    room,
-    drawingKit,
-  ),
+  draw({ picture: "bait", bait: bait.id }, room, drawingKit),
 );
 
 test("every bait of the guide has its picture", () => {

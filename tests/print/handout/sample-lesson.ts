@@ -1,5 +1,6 @@
 import type { Root } from "mdast";
 import { readMarkdown } from "../../../src/content/markdown-source.ts";
+import { drawPictures } from "../../../src/drawing/pictures.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
 import type { Lesson, Library, Prose } from "../../../src/model/library.ts";
 import { handoutFiles, handoutProblems, layOutHandouts } from "../../../src/print/handout/handout-files.ts";
@@ -34,11 +35,11 @@ export async function handoutsOf(
   const input = {
     lessons,
     pages,
-    pictures: {
+    drawings: drawPictures({
       library: {} as Library,
       solved: new Map([[sampleWaggler.rig.id, sampleWaggler]]),
       images: new Map(),
-    },
+    }),
     liveBody: ({ body }: { body: Root }) => body,
   };
   const laid = await layOutHandouts(input, press);

@@ -22,7 +22,7 @@ export async function* printedHandouts(
   const input = {
     lessons: lessons.filter(isWanted),
     pages: pages.filter(isWanted),
-    pictures: site.pictures,
+    drawings: site.drawings,
     liveBody: site.liveBody,
   };
   const press = {

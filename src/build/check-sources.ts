@@ -1,0 +1,27 @@
+import { checkMarkdown } from "../checks/markdown-allowed.ts";
+import { allTexts } from "../checks/texts.ts";
+import { readLibrary } from "../content/read-library.ts";
+import type { Source } from "../content/world.ts";
+import type { DrawingKit } from "../drawing/kit.ts";
+import { measureText } from "../drawing/labels/font-metrics.ts";
+import { hasErrors, type Staged } from "../model/message.ts";
+import { makeFigures } from "../words/figures.ts";
+import { makeWords } from "../words/words.ts";
+import type { Read } from "./stages.ts";
+
+/** Sources → library, every file held against its schema and every name looked up. */
+export function checkSources(sources: ReadonlyMap<string, Source>): Staged<Read | undefined> {
+  const { value: library, messages } = readLibrary(sources);
+  if (!library) return { value: undefined, messages };
+  const markdown = allTexts(library).flatMap(checkMarkdown);
+  const all = [...messages, ...markdown];
+  if (hasErrors(markdown)) return { value: undefined, messages: all };
+  const { guide } = library;
+  const words = makeWords(library.words);
+  const kit: DrawingKit = {
+    words,
+    figures: makeFigures(guide.units, words, guide.language),
+    measure: measureText,
+  };
+  return { value: { library, kit }, messages: all };
+}

@@ -1,0 +1,33 @@
+import type { Root } from "mdast";
+import { allTexts } from "../checks/texts.ts";
+import type { DrawingKit } from "../drawing/kit.ts";
+import type { PictureSource } from "../drawing/pictures.ts";
+import type { Library } from "../model/library.ts";
+import { message, type Staged } from "../model/message.ts";
+import { withLiveFigures } from "../words/live/live-figures.ts";
+
+/**
+ * Texts of the library → the same with live figures. References to what is not there are errors; a lent text goes
+ * without what it says there.
+ */
+export function liveTexts(
+  library: Library,
+  source: Pick<PictureSource, "library" | "solved">,
+  { words, figures }: DrawingKit,
+): Staged<ReadonlyMap<Root, Root>> {
+  const lent = new Set(library.lent.values());
+  const live = allTexts(library).map((text) => {
+    const isLent = lent.has(text.path);
+    const made = withLiveFigures(text, { ...source, words, figures }, isLent ? "goes" : "stays");
+    const told = isLent
+      ? made.messages
+          .filter(({ severity }) => severity === "error")
+          .map((of) => message("lent-shortened", of.place, { of }))
+      : made.messages;
+    return { body: text.body, value: made.value, messages: told };
+  });
+  return {
+    value: new Map(live.map(({ body, value }) => [body, value])),
+    messages: live.flatMap(({ messages }) => messages),
+  };
+}

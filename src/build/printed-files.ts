@@ -1,0 +1,58 @@
+import { known } from "../core/lists.ts";
+import type { Drawings } from "../drawing/pictures.ts";
+import type { OutputFile } from "../markup/output.ts";
+import { message } from "../model/message.ts";
+import type { Printable } from "../model/printable.ts";
+import { DoesNotFitError, doesNotFitText } from "../print/does-not-fit.ts";
+import { printFiles } from "../print/print-files.ts";
+import { fileHash } from "../site/file-hash.ts";
+import { ContentError } from "./content-error.ts";
+import { type BuildSettings, buildParts, liveBodyIn, type Solved } from "./stages.ts";
+
+/**
+ * What is printed, and the site's own copies of it.
+ *
+ * @returns what the site offers to print
+ * @throws ContentError where something does not fit its paper
+ */
+export async function* printedFiles(
+  solved: Solved,
+  drawings: Drawings,
+  settings: BuildSettings,
+): AsyncGenerator<OutputFile, readonly Printable[]> {
+  const { library, source, rigs, kit } = solved;
+  const { guide, lessons } = library;
+  const { parts = buildParts } = settings;
+  const entries = new Map(library.rigs.map((entry) => [entry.rig.id, entry]));
+  const printed = rigs.map((one) => ({ solved: one, entry: known(entries, one.rig.id) }));
+  const handouts = { lessons, pages: library.pages, drawings, liveBody: liveBodyIn(solved) };
+  const printables: Printable[] = [];
+  try {
+    for await (const { printable, ...file } of printFiles({
+      ...settings,
+      guide,
+      images: source.images,
+      rigs: printed,
+      markings: new Map(library.floats.map(({ float, marking }) => [float.id, marking])),
+      handouts,
+      kit,
+    })) {
+      if (parts.includes(file.path.startsWith("site/") ? "web" : "print")) yield file;
+      if (!printable || !parts.includes("web")) continue;
+      // The site has its own copy: served alone, or kept on a phone, it reaches nothing outside its folder.
+      const copy = { ...file, path: `site/${file.path}` };
+      const { length: sizeBytes } = file.content;
+      printables.push({ ...printable, path: copy.path, sizeBytes, hash: fileHash(file.content) });
+      yield copy;
+    }
+  } catch (error) {
+    if (!(error instanceof DoesNotFitError)) throw error;
+    const messages = error.problems.map((problem) =>
+      message("does-not-fit", problem.place ?? { file: "guide.yaml" }, {
+        reason: doesNotFitText(problem, kit.words),
+      }),
+    );
+    throw new ContentError(messages);
+  }
+  return printables;
+}

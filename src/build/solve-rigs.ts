@@ -1,0 +1,59 @@
+import { setImmediate as turn } from "node:timers/promises";
+import { findingTable, type Subject } from "../core/finding-table.ts";
+import type { Library } from "../model/library.ts";
+import { type Message, message, type Staged } from "../model/message.ts";
+import type { SolvedRig } from "../model/solved.ts";
+import { withWater } from "../solve/in-water.ts";
+import { solveRig } from "../solve/solve-rig.ts";
+import type { Figures } from "../words/figures.ts";
+import { findingMessage, severityOf } from "../words/reason.ts";
+import type { Words } from "../words/words.ts";
+
+/** Front matter that a finding is about. */
+const frontMatter: Readonly<Record<Subject, readonly string[]>> = {
+  float: ["float"],
+  depth: ["depths"],
+  setting: ["overdepth"],
+  bait: ["bait"],
+  feed: ["feed"],
+  line: ["main-line"],
+  loading: ["loading"],
+  rig: [],
+};
+
+/**
+ * The sums of every rig; what they found stands at the part of the rig's file that it is about. Between two rigs the
+ * process may turn to what else it is asked, such as to stop. A rig of the library that cannot be made up as the guide
+ * would have it is left out.
+ */
+export async function solveRigs(
+  library: Library,
+  words: Words,
+  figures: Figures,
+): Promise<Staged<readonly SolvedRig[]> & { readonly leftOut: readonly string[] }> {
+  const lent = new Set(library.lent.values());
+  const leftOut: string[] = [];
+  const messages: Message[] = [];
+  const solved: SolvedRig[] = [];
+  for (const entry of library.rigs) {
+    await turn();
+    const dry = solveRig(entry.rig);
+    const rig = dry.ok ? withWater(dry.value) : dry;
+    const told = new Map(
+      [...dry.findings, ...rig.findings].map((finding) => [JSON.stringify(finding), finding]),
+    );
+    const found: Message[] = [];
+    for (const finding of told.values()) {
+      const place = entry.placeOf(frontMatter[findingTable[finding.code].subject]);
+      found.push({
+        ...findingMessage(finding, place, words, figures),
+        severity: severityOf(finding, library.guide),
+      });
+    }
+    const wrong = lent.has(entry.path) && found.find(({ severity }) => severity === "error");
+    messages.push(...(wrong ? [message("lent-left-out", wrong.place, { of: wrong })] : found));
+    if (wrong) leftOut.push(`rigs/${entry.id}`);
+    else if (rig.ok) solved.push(rig.value);
+  }
+  return { value: solved, leftOut, messages };
+}

@@ -1,0 +1,43 @@
+import type { Root } from "mdast";
+import type { DrawingKit } from "../drawing/kit.ts";
+import type { PictureSource } from "../drawing/pictures.ts";
+import type { Library, MarkdownText } from "../model/library.ts";
+import type { SolvedRig } from "../model/solved.ts";
+import type { SheetChoice } from "../print/print-files.ts";
+
+/** Content with its sums done: all that pages, cards and data are made from. */
+export interface Solved {
+  /** What is published. */
+  readonly library: Library;
+  /** What texts draw and reckon from: what is left out of the guide, too. */
+  readonly source: PictureSource;
+  readonly rigs: readonly SolvedRig[];
+  /** Every text with its live figures put in. */
+  readonly live: ReadonlyMap<Root, Root>;
+  readonly kit: DrawingKit;
+}
+
+/** A text of it with its live figures. */
+export const liveBodyIn =
+  ({ live }: Solved) =>
+  ({ body }: MarkdownText): Root =>
+    live.get(body) ?? body;
+
+/** Content that is right by itself, left out or not, and how its words and figures are written. */
+export type Read = Pick<Solved, "library" | "kit">;
+
+/** What a build is told besides its content. */
+export interface BuildSettings {
+  /** Day the files are dated, `2026-11-20`. */
+  readonly date: string;
+  /** Style sheet, fonts and page scripts by file name, made when the tool is compiled. */
+  readonly siteAssets: ReadonlyMap<string, string | Uint8Array>;
+  /** Which cards go on the sheets, and how often; each once where nothing is asked for. */
+  readonly sheets?: SheetChoice;
+  /** What is made of it; all where nothing is said. */
+  readonly parts?: readonly Part[];
+}
+
+/** What is built: the site with the cards that it offers, what is printed, the figures as data. */
+export const buildParts = ["web", "print", "data"] as const;
+type Part = (typeof buildParts)[number];
