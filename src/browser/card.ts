@@ -35,7 +35,7 @@ const fonts = makeFonts(unpackedFaces(dotdownFaces));
 const makeCard: MakeCard = async (solved, guide, pageKit) => {
   const kit = { ...pageKit, measure: fonts.measure };
   const { id, title } = solved.rig;
-  const card = await layOutCard(solved, pocket, guide, kit, fonts);
+  const card = layOutCard(solved, pocket, guide, kit, fonts);
   const problems = (["front", "back"] as const).flatMap((side) =>
     card[side].overflows.map((overflow) => ({ ...overflow, of: id, format: pocket.name, side })),
   );

@@ -41,9 +41,18 @@ export interface CardContent {
   readonly settingFor: string;
   /** How to set it in any other depth; missing where that takes more than moving it. */
   readonly otherDepth?: string;
+  /** The tip that shows in all depths; missing where they differ. */
+  readonly tipShowing?: string;
+  /** Whether what the float says when it is set right tells that tip, too. */
+  readonly tipInSays: boolean;
   readonly metal: string;
+  /** Where the places of shot are measured from. */
+  readonly placesFrom: string;
+  /** What the float says of its depth: too shallow, right, too deep. */
   readonly floatSays: readonly string[];
   readonly changeFirst?: string;
+  /** What was found of the rig in its depths, each once. */
+  readonly findings: readonly string[];
   readonly setDepth: string;
   readonly recordDepth: string;
   /** What the tip says of the load, and what to do about it. */
@@ -58,8 +67,8 @@ export interface CardContent {
 }
 
 /**
- * What every card has, of every format, rig, paper and system of units, beside the drawing: fields of `CardContent`. For
- * the depth that is drawn it has all that `CardDepth` says.
+ * Fields of `CardContent` that stand on every card, of every format, rig, paper and system of units, beside the drawing
+ * and, for the depth that is drawn, all that `CardDepth` says.
  */
 export const onEveryCard = [
   "title",
@@ -67,32 +76,42 @@ export const onEveryCard = [
   "tackle",
   "settingFor",
   "metal",
+  "placesFrom",
   "leadWarning",
   "caution",
 ] as const;
 
-/** What a card takes besides where it fits, the most needed first. All that a format takes, each larger one takes too. */
-export const cardParts = [
-  "other-depth",
-  "two-depths",
+/** Parts that say for how many depths a card tells setting and shot: each more than the one before. */
+export const depthParts = ["two-depths", "three-depths", "every-depth"] as const;
+
+/**
+ * What else every card has. A rig with more to tell than a format has room for goes without the last of them, and is
+ * named for it.
+ */
+export const mustParts = [
   "true-tip",
-  "three-depths",
+  "findings",
+  "two-depths",
   "float-says",
+  "other-depth",
+  "three-depths",
   "change-first",
+  "write-in",
+] as const;
+
+/** What a card takes besides where it fits, the most needed first. All that a format takes, each larger one takes too. */
+const furtherParts = [
   "every-depth",
-  "box",
   "tip-says",
-  "name-line",
   "set-depth",
   "feed",
   "record-depth",
   "publisher",
   "code",
 ] as const;
-export type CardPart = (typeof cardParts)[number];
 
-/** Parts that say for how many depths a card tells setting and shot: each more than the one before. */
-export const depthParts = ["two-depths", "three-depths", "every-depth"] as const satisfies CardPart[];
+export const cardParts = [...mustParts, ...furtherParts];
+export type CardPart = (typeof cardParts)[number];
 
 /** What of a rig stands on a card. */
 export interface CardChoice {

@@ -62,7 +62,7 @@ export async function* printFiles(input: PrintInput): AsyncIterable<PrintedFile>
     let least: readonly CardPart[] = [];
     for (const format of allCardFormats) {
       const wishes = { notes: notesOf(entry, input.markings), least };
-      const card = await layOutCard(solved, format, press.guide, press.kit, press.fonts, wishes);
+      const card = layOutCard(solved, format, press.guide, press.kit, press.fonts, wishes);
       laid.push({ format, solved, card });
       least = card.taken;
     }

@@ -1,10 +1,9 @@
-import { Box } from "../../src/markup/boxes.ts";
+import { Box, Inline } from "../../src/markup/boxes.ts";
 import type { CardChoice, CardContent, CardPart } from "../../src/model/card-content.ts";
 import type { Words } from "../../src/words/words.ts";
-import { Table } from "../table.tsx";
-import type { CardLook, Picture } from "./card-look.ts";
+import { Table, type TableProps } from "../table.tsx";
+import type { BackLook, Picture } from "./card-look.ts";
 import { clearOfPunchMm, punchMark } from "./card-marks.ts";
-import { shotRows } from "./shot-rows.ts";
 
 /** A code that opens the rig's page; its size has its quiet zone in it. */
 export interface CardCode extends Picture {
@@ -17,22 +16,26 @@ interface CardBackProps {
   readonly card: CardContent;
   readonly choice: CardChoice;
   readonly words: Words;
-  readonly look: CardLook;
+  readonly look: BackLook;
+  /** Setting and shot by depth. */
+  readonly table: Pick<TableProps, "widths" | "head" | "columns" | "rows">;
+  /** Whether hook, bait and line found no room on the front. */
+  readonly tackle: boolean;
   /** Where the card says where its page is. */
   readonly code?: CardCode;
 }
 
 /** Setting and shot by depth and, as far as there is room, all else that the card says. */
 export function CardBack(props: CardBackProps) {
-  const { card, choice, words, look } = props;
-  const { marginMm, backPunch } = look;
+  const { card, choice, look, table } = props;
+  const { marginMm, punch } = look;
   const clearMm = clearOfPunchMm(marginMm, look);
   const type = { sizePt: look.wordPt, lineHeight: look.lineHeight };
   return (
     <Box
       tag="Sect"
       style={{ padding: marginMm, gap: look.gapMm, ...type }}
-      draw={(widthMm) => punchMark(widthMm, backPunch, look)}
+      draw={(widthMm) => punchMark(widthMm, punch, look)}
     >
       <Box
         tag="H1"
@@ -40,24 +43,19 @@ export function CardBack(props: CardBackProps) {
         style={{
           sizePt: look.figurePt,
           face: "bold",
-          ...(backPunch === "left" ? { paddingLeft: clearMm } : { paddingRight: clearMm }),
+          ...(punch === "left" ? { paddingLeft: clearMm } : { paddingRight: clearMm }),
         }}
       >
         {card.title}
       </Box>
       <Table
         field="shot table"
-        nameWidth={look.nameWidthMm}
-        gap={0.15}
+        gap={look.rowGapMm}
         nameStyle={type}
         cellStyle={{ sizePt: look.figurePt, lineHeight: look.lineHeight }}
-        {...shotRows(card, choice, words, { sizePt: look.rowSettingPt, lineHeight: 1, face: "bold" })}
+        {...table}
       />
-      {paragraphs(card, choice.parts, look).map(({ field, text, bold }) => (
-        <Box key={field} tag="P" field={field} style={bold ? { face: "bold" } : {}}>
-          {text}
-        </Box>
-      ))}
+      {look.said === "apart" ? said(props).map(inLinesOfItsOwn) : <RunOn said={said(props)} />}
       <Box style={{ grow: 1 }} />
       <Foot {...props} />
       {choice.parts.has("publisher") && (
@@ -69,57 +67,81 @@ export function CardBack(props: CardBackProps) {
   );
 }
 
-interface Paragraph {
+/** Something that the card says below the table: sentences that belong together. */
+interface Said {
   readonly field: string;
-  readonly text: string;
-  readonly bold?: boolean;
+  readonly sentences: readonly string[];
+  /** What of it is bold: all, or what its sentences begin with, as far as their colon. */
+  readonly bold?: "all" | "lead";
 }
 
 /** What stands below the table, in the order in which it is needed at the water. */
-function paragraphs(card: CardContent, parts: ReadonlySet<CardPart>, { tackleOn }: CardLook): Paragraph[] {
-  const extra = (name: CardPart, field: string, text: string | undefined): Paragraph[] =>
-    parts.has(name) && text ? [{ field, text }] : [];
+function said({ card, choice: { parts }, tackle }: CardBackProps): Said[] {
+  const part = (name: CardPart, field: string, sentences: readonly string[], bold?: Said["bold"]): Said[] =>
+    parts.has(name) && sentences.length > 0 ? [{ field, sentences, ...(bold && { bold }) }] : [];
+  const one = (sentence: string | undefined) => (sentence === undefined ? [] : [sentence]);
+  const tip = card.tipInSays && parts.has("float-says") ? [] : one(card.tipShowing);
   return [
-    ...(tackleOn === "back" ? [{ field: "tackle", text: card.tackle }] : []),
+    ...(tackle ? [{ field: "tackle", sentences: [card.tackle, card.metal] }] : []),
     {
-      field: "metal",
-      text: [...(parts.has("other-depth") ? [card.otherDepth] : []), card.metal].join(" "),
+      field: "places",
+      sentences: [...tip, card.placesFrom, ...(parts.has("other-depth") ? one(card.otherDepth) : [])],
     },
-    ...extra("float-says", "what the float says", card.floatSays.join(" ")),
-    ...extra("change-first", "change first", card.changeFirst),
-    ...extra("tip-says", "what the tip says", card.tipSays),
-    ...extra("set-depth", "setting the depth", card.setDepth),
-    ...extra("record-depth", "recording the depth", card.recordDepth),
-    ...extra("feed", "feed", card.feed),
-    ...(card.leadWarning ? [{ field: "rule on lead", text: card.leadWarning, bold: true }] : []),
-    { field: "caution", text: card.caution, bold: true },
+    ...part("float-says", "what the float says", card.floatSays, "lead"),
+    ...part("change-first", "change first", one(card.changeFirst), "lead"),
+    ...part("tip-says", "what the tip says", [card.tipSays]),
+    ...part("set-depth", "setting the depth", [card.setDepth]),
+    ...part("record-depth", "recording the depth", [card.recordDepth]),
+    ...part("feed", "feed", [card.feed]),
+    ...part("findings", "findings", card.findings, "all"),
+    ...(card.leadWarning
+      ? [{ field: "rule on lead", sentences: [card.leadWarning], bold: "all" } as const]
+      : []),
+    { field: "caution", sentences: [card.caution], bold: "all" },
   ];
 }
 
+function inLinesOfItsOwn(one: Said) {
+  return (
+    <Box key={one.field} tag="P" field={one.field}>
+      {sentences(one)}
+    </Box>
+  );
+}
+
+/** All of it as one paragraph, which takes the least room. */
+function RunOn({ said }: { said: readonly Said[] }) {
+  return (
+    <Box tag="P" field="what stands below the table">
+      {said.flatMap((one, i) => [...(i > 0 ? [" "] : []), ...sentences(one)])}
+    </Box>
+  );
+}
+
+function sentences({ sentences, bold }: Said) {
+  return sentences.flatMap((sentence, i) => {
+    const [, lead, rest] =
+      bold === "lead" ? divided(sentence) : ["", bold ? sentence : "", bold ? "" : sentence];
+    return [...(i > 0 ? [" "] : []), ...(lead ? [<Inline face="bold">{lead}</Inline>] : []), rest];
+  });
+}
+
+const divided = (sentence: string) => /^([^:.]*:)(.*)$/s.exec(sentence) ?? ["", "", sentence];
+
 /** What is written in by hand, and the code that opens the rig's page. */
 function Foot({ look, choice: { parts }, words, code }: CardBackProps) {
-  const line = { widthMm: 0.35, ink: "ink" } as const;
+  const toWriteOn = { ruleBelow: { widthMm: 0.35, ink: "ink" } } as const;
   return (
     <Box style={{ direction: "row", gap: 2, align: "end" }}>
       <Box style={{ grow: 1, gap: 1 }}>
-        {parts.has("name-line") && (
-          <Box
-            tag="P"
-            field="name line"
-            style={{ height: look.boxHeightMm * 0.7 }}
-            paint={{ ruleBelow: line }}
-          >
-            {words("card.name-line")}
-          </Box>
-        )}
-        {parts.has("box") && (
-          <Box
-            tag="P"
-            field="box to write in"
-            style={{ height: look.boxHeightMm, padding: 0.8 }}
-            paint={{ frame: line }}
-          >
-            {words("card.write-depth")}
+        {parts.has("write-in") && (
+          <Box style={{ direction: "row", gap: 2, height: look.writeInMm, align: "stretch" }}>
+            <Box tag="P" field="name line" style={{ grow: 1.6 }} paint={toWriteOn}>
+              {words("card.name-line")}
+            </Box>
+            <Box tag="P" field="today’s depth" style={{ grow: 1 }} paint={toWriteOn}>
+              {words("card.write-depth")}
+            </Box>
           </Box>
         )}
         {parts.has("code") && code && (

@@ -1,20 +1,19 @@
 import { Box } from "../../src/markup/boxes.ts";
-import type { CardChoice, CardContent } from "../../src/model/card-content.ts";
+import type { CardContent } from "../../src/model/card-content.ts";
 import { unbroken } from "../../src/words/shot-text.ts";
-import type { CardLook, Picture, SizedPicture } from "./card-look.ts";
+import type { FrontLook, Picture, SizedPicture } from "./card-look.ts";
 import { clearOfPunchMm, edgeTab, punchMark, ruler, rulerInMm, tabFromMm } from "./card-marks.ts";
 
 interface CardFrontProps {
   readonly card: CardContent;
-  readonly choice: CardChoice;
-  readonly look: CardLook;
+  readonly look: FrontLook;
   readonly picture: Picture;
-  /** The tip as it should show. */
-  readonly tip: SizedPicture;
+  /** The tip as it should show, where there is room for it. */
+  readonly tip?: SizedPicture;
 }
 
 /** What to make up, and how far the float is set: a ruler along one edge, the hole's corner kept clear. */
-export function CardFront({ card, choice, look, picture, tip }: CardFrontProps) {
+export function CardFront({ card, look, picture, tip }: CardFrontProps) {
   const { marginMm, lineHeight } = look;
   const words = { sizePt: look.wordPt, lineHeight };
   return (
@@ -43,26 +42,28 @@ export function CardFront({ card, choice, look, picture, tip }: CardFrontProps) 
         style={{ grow: 1, marginTop: 1 }}
         draw={picture.draw}
       />
-      <Box style={{ direction: "row", gap: 1.2, align: "center", marginTop: 1 }}>
-        <Box tag="P" field="float setting" style={{ sizePt: look.settingPt, lineHeight: 1.05, face: "bold" }}>
-          {unbroken(card.drawn.setAt)}
-        </Box>
-        <Box tag="P" field="setting" style={{ grow: 1 }}>
-          {card.settingFor}
-        </Box>
-      </Box>
-      <Box style={{ direction: "row", gap: 1.5, align: "end", marginTop: 0.5 }}>
+      <Box style={{ direction: "row", gap: 1.5, align: "end", marginTop: 1 }}>
         <Box style={{ grow: 1 }}>
-          <Box tag="P" field="float" style={{ face: "bold" }}>
+          <Box
+            tag="P"
+            field="float setting"
+            style={{ sizePt: look.settingPt, lineHeight: 1.05, face: "bold" }}
+          >
+            {unbroken(card.drawn.setAt)}
+          </Box>
+          <Box tag="P" field="setting">
+            {card.settingFor}
+          </Box>
+          <Box tag="P" field="float" style={{ face: "bold", marginTop: 0.5 }}>
             {card.float}
           </Box>
           {look.tackleOn === "front" && (
             <Box tag="P" field="tackle">
-              {card.tackle}
+              {`${card.tackle} ${card.metal}`}
             </Box>
           )}
         </Box>
-        {choice.parts.has("true-tip") && (
+        {tip && (
           <Box
             tag="Figure"
             alt={tip.alt}

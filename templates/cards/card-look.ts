@@ -13,22 +13,35 @@ export interface SizedPicture extends Picture {
   readonly heightMm: number;
 }
 
-/** Sizes of type and room on both sides of a card. */
-export interface CardLook extends CardEdge {
+/** Sizes of type and room on a side of a card. */
+export interface SideLook extends CardEdge {
   readonly marginMm: number;
   readonly wordPt: number;
+  /** Names, and figures of the drawing or the table. */
   readonly figurePt: number;
-  /** The one figure to remember, on the front and in the table. */
-  readonly settingPt: number;
-  readonly rowSettingPt: number;
   readonly lineHeight: number;
-  /** Width of the column that names the rows of the shot table [mm]. */
-  readonly nameWidthMm: number;
-  /** Between paragraphs [mm]. */
-  readonly gapMm: number;
-  readonly boxHeightMm: number;
+}
+
+export interface FrontLook extends SideLook {
+  /** The one figure to remember. */
+  readonly settingPt: number;
   /** Where hook, bait and line stand: on the back where the drawing needs the front for itself. */
   readonly tackleOn: "front" | "back";
+}
+
+export interface BackLook extends SideLook {
+  /** The same figure in the table. */
+  readonly settingPt: number;
+  /** Width of the column that names the rows of a table with a column a depth [mm]. */
+  readonly nameWidthMm: number;
+  /** Above and below the text of a row [mm]. */
+  readonly rowGapMm: number;
+  /** Between paragraphs [mm]. */
+  readonly gapMm: number;
+  /** Room to write in by hand [mm]. */
+  readonly writeInMm: number;
+  /** What is said below the table: each in lines of its own, or one after the other. */
+  readonly said: "apart" | "run on";
   /** Corner of the back that the hole of the front comes to. */
-  readonly backPunch: "left" | "right";
+  readonly punch: "left" | "right";
 }

@@ -9,7 +9,7 @@ import type { Drawing, Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { parts } from "../parts/parts.ts";
 import { mirrored, rotated } from "../transform.ts";
-import { asDrawn, type LineShape, lineShape } from "./current-shape.ts";
+import { asDrawn, lineShape } from "./current-shape.ts";
 import { captionMm, placeRigLabels, rowGapMm } from "./rig-label-layout.ts";
 import { fewerLabels, type LabelChoice, type RigLabel, rigLabels } from "./rig-labels.ts";
 import { lineBelowFloat, lineToRod } from "./rig-line.ts";
@@ -39,10 +39,10 @@ export function drawRig(
 ): Drawing {
   const variant = options.variant ?? "set";
   const depth = asDrawn(rig, moveFloat(solvedDepth, rig.rig.water, variant));
-  const shape = lineShape(rig, depth);
+  const planned = plansOf(rig, depth, box, options);
   let labels: RigLabel[] | undefined = rigLabels(rig, depth, options.labels, kit);
   while (labels) {
-    const items = tryDraw(rig, depth, shape, box, kit, options, labels);
+    const items = tryDraw(rig, depth, planned, kit, options, labels);
     if (items)
       return {
         ...box,
@@ -55,39 +55,56 @@ export function drawRig(
   throw new Error(`no room to draw ${rig.rig.id} in ${box.widthMm} × ${box.heightMm} mm`);
 }
 
+/** The plan of a rig with so many rows of labels below the bed, worked out once for each number of them. */
+type Planned = (rowsBelow: number) => RigPlan | undefined;
+
+function plansOf(
+  rig: SolvedRig,
+  depth: SolvedDepth,
+  box: Box,
+  { labels: choice, textMm }: RigDrawingOptions,
+): Planned {
+  const shape = lineShape(rig, depth);
+  const rowMm = textMm * leading;
+  const rowsAbove = (rig.rig.water === "flowing" && choice !== "none" ? 1 : 0) + (choice === "full" ? 1 : 0);
+  const plans = new Map<number, RigPlan | undefined>();
+  return (rowsBelow) => {
+    if (!plans.has(rowsBelow)) {
+      const wordsBelowMm = choice === "none" ? 0 : rowsBelow * rowMm + captionMm(textMm);
+      const belowMm = bedThicknessMm + rowGapMm + 0.1 + wordsBelowMm;
+      plans.set(rowsBelow, planRig(rig, depth, shape, box, { aboveMm: rowsAbove * rowMm, belowMm }));
+    }
+    return plans.get(rowsBelow);
+  };
+}
+
 function tryDraw(
   rig: SolvedRig,
   depth: SolvedDepth,
-  shape: LineShape,
-  box: Box,
+  planned: Planned,
   kit: DrawingKit,
   { labels: choice, textMm }: RigDrawingOptions,
   labels: readonly RigLabel[],
 ): Item[] | undefined {
-  const flowing = rig.rig.water === "flowing";
-  const rowMm = textMm * leading;
-  const rowsAbove = (flowing && choice !== "none" ? 1 : 0) + (choice === "full" ? 1 : 0);
   const lying = labels.filter(
     (label) => label.fromHookMm >= 0 && label.fromHookMm < depth.overdepthMm,
   ).length;
   const placed = placeWithRows(lying, (rowsBelow) => {
-    const wordsBelowMm = choice === "none" ? 0 : rowsBelow * rowMm + captionMm(textMm);
-    const belowMm = bedThicknessMm + rowGapMm + 0.1 + wordsBelowMm;
-    const plan = planRig(rig, depth, shape, box, { aboveMm: rowsAbove * rowMm, belowMm });
+    const plan = planned(rowsBelow);
     const items = plan && (choice === "none" ? [] : placeRigLabels(plan, labels, textMm, kit));
     return items && { plan, items };
   });
   if (!placed) return undefined;
   const { plan } = placed;
   return [
-    rectangle(0, plan.surfaceMm, box.widthMm, plan.bedMm - plan.surfaceMm, { fill: "water" }),
-    ...parts.bed.draw({ leftMm: 0, rightMm: box.widthMm, yMm: plan.bedMm }),
-    ...parts.waterSurface.draw({ leftMm: 0, rightMm: box.widthMm, yMm: plan.surfaceMm }),
+    rectangle(0, plan.surfaceMm, plan.box.widthMm, plan.bedMm - plan.surfaceMm, { fill: "water" }),
+    ...parts.bed.draw({ leftMm: 0, rightMm: plan.box.widthMm, yMm: plan.bedMm }),
+    ...parts.waterSurface.draw({ leftMm: 0, rightMm: plan.box.widthMm, yMm: plan.surfaceMm }),
     ...lineToRod(plan),
     ...lineBelowFloat(plan),
     ...marks(plan),
     ...placed.items,
-    ...(choice === "none" ? [] : captions(plan, depth, flowing, choice, textMm, kit)),
+    ...(choice === "none" ? [] : captions(plan, depth, rig.rig.water === "flowing", choice, textMm, kit)),
   ];
 }
 

@@ -10,6 +10,8 @@ import { type Run, together } from "../labels/label-text.ts";
 export interface RigLabel {
   readonly about: "hook" | "shot" | "loop" | "eye" | "draught" | "clearance";
   readonly runs: readonly Run[];
+  /** The same with its distance but without what can be read elsewhere, where room is short. */
+  readonly brief?: readonly Run[];
   /** The stretch of line it belongs to [mm from the hook]. */
   readonly fromHookMm: number;
   readonly toHookMm: number;
@@ -34,16 +36,18 @@ export function rigLabels(
   const { floatToHookMm, overdepthMm } = depth;
   const groups = groupShot(depth.lineShot, overdepthMm);
   const labels: RigLabel[] = groups.map((group) => groupLabel(group, rig.hookLengthMm, kit));
+  const held = distanceFirst(
+    figures.shortGap(floatToHookMm),
+    words(`drawing.rig.held.${keyOf(movedPart(rig.float))}`),
+  );
+  const locked = words("drawing.rig.float-locked", { shot: figures.lock(depth.lock) });
   labels.push({
     about: "eye",
     fromHookMm: floatToHookMm,
     toHookMm: floatToHookMm,
-    runs: distanceFirst(
-      figures.shortGap(floatToHookMm),
-      depth.lockShot.length > 0
-        ? words("drawing.rig.float-locked", { shot: figures.lock(depth.lock) })
-        : words(`drawing.rig.held.${keyOf(movedPart(rig.float))}`),
-    ),
+    ...(depth.lockShot.length > 0
+      ? { runs: distanceFirst(figures.shortGap(floatToHookMm), locked), brief: held }
+      : { runs: held }),
   });
   if (overdepthMm < 0)
     labels.push({
@@ -105,13 +109,15 @@ function groupLabel(group: ShotGroup, hookLengthMm: number, kit: DrawingKit): Ri
   const shot = figures.shot(group.shots);
   const spread = group.kind === "run" || group.kind === "mixed";
   const distance = spread ? figures.shortGaps(fromHookMm, toHookMm) : figures.shortGap(fromHookMm);
-  const what =
-    group.kind === "run"
-      ? words("drawing.rig.run", { shot, gap: together(figures.shortGap(group.gapMm)) })
-      : isAtLoop(group, hookLengthMm)
-        ? words("drawing.rig.at-loop", { shot })
-        : shot;
-  return { about: "shot", fromHookMm, toHookMm, runs: distanceFirst(distance, what), group };
+  const label = { about: "shot", fromHookMm, toHookMm, group } as const;
+  const brief = distanceFirst(distance, shot);
+  if (group.kind === "run") {
+    const gap = together(figures.shortGap(group.gapMm));
+    return { ...label, runs: distanceFirst(distance, words("drawing.rig.run", { shot, gap })), brief };
+  }
+  return isAtLoop(group, hookLengthMm)
+    ? { ...label, runs: distanceFirst(distance, words("drawing.rig.at-loop", { shot })), brief }
+    : { ...label, runs: brief };
 }
 
 function distanceFirst(distance: string, what: string): Run[] {
@@ -119,7 +125,8 @@ function distanceFirst(distance: string, what: string): Run[] {
 }
 
 /**
- * The same labels with less to say: first those that can be spared, by rank, then neighbouring shot under one label.
+ * The same labels with less to say: first those that can be spared, by rank, then brief ones, from the hook up, then
+ * neighbouring shot under one label.
  * Undefined where nothing is left to give up.
  */
 export function fewerLabels(
@@ -129,10 +136,16 @@ export function fewerLabels(
 ): RigLabel[] | undefined {
   const worst = Math.max(...labels.map((label) => label.rank ?? 0));
   if (worst > 0) return labels.filter((label) => label.rank !== worst);
+  const wordy = labels.findIndex(({ brief }) => brief !== undefined);
+  if (wordy >= 0) return labels.map((label, at) => (at === wordy ? inBrief(label) : label));
   const pair = narrowestPair(labels);
   if (pair === undefined) return undefined;
-  const label = groupLabel(mergeGroups(pair.lower, pair.upper), hookLengthMm, kit);
+  const label = inBrief(groupLabel(mergeGroups(pair.lower, pair.upper), hookLengthMm, kit));
   return [...labels.slice(0, pair.at), label, ...labels.slice(pair.at + 2)];
+}
+
+function inBrief({ brief, ...label }: RigLabel): RigLabel {
+  return { ...label, runs: brief ?? label.runs };
 }
 
 /** The two neighbouring shot labels that together span the least line. */

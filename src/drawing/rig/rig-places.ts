@@ -44,11 +44,23 @@ interface Frame {
 
 /** Gap of bare line [mm] above which two marks are drawn apart. */
 const apartMm = 20;
-/** Between marks that stand apart, and between those that touch. */
-const leastGapMm = 0.9;
+/** Between marks that touch. */
 const touchingMm = 0.15;
-/** Bare line above the hook: enough for its strand to be told from the main line's. */
-const leastBareMm = 6.5;
+
+/** Line that is seen at least. */
+export interface LeastLine {
+  /** Between marks that stand apart [mm]. */
+  readonly gapMm: number;
+  /** Bare above the hook, for its strand to be told from the main line's [mm]. */
+  readonly bareMm: number;
+}
+
+/** How close marks may stand, from where there is room to where there is little and shot are many. */
+export const leastLines: readonly LeastLine[] = [
+  { gapMm: 0.9, bareMm: 6.5 },
+  { gapMm: 0.35, bareMm: 4 },
+  { gapMm: touchingMm, bareMm: 3 },
+];
 
 /**
  * How far a current may carry the line to the right: what labels leave free, but never less than one share of the width
@@ -73,13 +85,17 @@ export function placeOnLine(
   overdepthMm: number,
   shape: LineShape,
   { box, floatAt, bedMm, hookHeightMm }: Frame,
+  least: LeastLine,
 ): LinePlaces | undefined {
   const eyeMm = floatAt.yMm + floatEyeRadiusMm;
   const touch: Feature = { kind: "touch", fromHookMm: overdepthMm, radiusMm: 0 };
   const lying = overdepthMm > 0 ? features.filter((f) => f.fromHookMm < overdepthMm) : [];
   const hanging = [...(lying.length > 0 ? [touch] : []), ...features.slice(lying.length)];
   const clear = overdepthMm < 0 ? [{ lengthMm: -overdepthMm, leastMm: 3, leastBrokenMm: 4 }] : [];
-  const scaled = scaleStretches([...clear, ...stretchesBetween(hanging, shape, hookHeightMm)], bedMm - eyeMm);
+  const scaled = scaleStretches(
+    [...clear, ...stretchesBetween(hanging, shape, hookHeightMm, least)],
+    bedMm - eyeMm,
+  );
   if (!scaled) return undefined;
   const leftMm = lying.length > 0 ? hookHeightMm + bareLyingMm + edgeMm : leftFreeMm;
   const lean = drawnLean(shape.lean, hanging, scaled.scale, leanRoomMm(box), floatAt.xMm - leftMm);
@@ -104,20 +120,14 @@ export function placeOnLine(
     marks.push({ ...feature, at: point(floatAt.xMm + lean(feature.fromHookMm), y), lying: false });
   }
 
-  const touchX = floatAt.xMm + lean(overdepthMm);
+  const touchAt = point(floatAt.xMm + lean(overdepthMm), bedMm);
   // A line that comes down to the bed slanting to the left goes on to the left, where there is room.
   const slantsLeft = lean(overdepthMm) < lean(overdepthMm + slantOverMm);
-  const left = slantsLeft ? layRun(lying, touch, scaled.scale, hookHeightMm, touchX - edgeMm) : undefined;
-  const run = left ?? layRun(lying, touch, scaled.scale, hookHeightMm, lyingShare * box.widthMm);
+  const lay = (roomMm: number) => layRun(lying, touch, scaled.scale, hookHeightMm, least, roomMm);
+  const left = slantsLeft ? lay(touchAt.xMm - edgeMm) : undefined;
+  const run = left ?? lay(lyingShare * box.widthMm);
   if (!run) return undefined;
-  const lyingMarks = run.map(({ feature, alongMm }) => ({
-    ...feature,
-    at: point(
-      touchX + (left ? -alongMm : alongMm),
-      bedMm - Math.max(0.4, feature.kind === "shot" ? feature.radiusMm : 0),
-    ),
-    lying: true,
-  }));
+  const lyingMarks = run.map((one) => laidMark(one, touchAt, left ? -1 : 1));
   return {
     marks: [...lyingMarks, ...marks],
     breaks,
@@ -127,6 +137,12 @@ export function placeOnLine(
       clearance: { fromMm: bedMm - clearMm, toMm: bedMm, broken: first(scaled.drawn).broken },
     }),
   };
+}
+
+/** A mark on the bed, to the right (1) or left (-1) of where its line comes down. */
+function laidMark({ feature, alongMm }: LaidFeature, touchAt: Point, way: 1 | -1): PlacedMark {
+  const raisedMm = Math.max(0.4, feature.kind === "shot" ? feature.radiusMm : 0);
+  return { ...feature, at: point(touchAt.xMm + way * alongMm, touchAt.yMm - raisedMm), lying: true };
 }
 
 function leanRoomMm({ widthMm }: Box): number {
@@ -155,13 +171,14 @@ function stretchesBetween(
   features: readonly Feature[],
   { upMm }: LineShape,
   hookHeightMm: number,
+  { gapMm, bareMm }: LeastLine,
 ): Stretch[] {
   return neighbours(features).map(([lower, upper]) => {
     const lengthMm = upMm(upper.fromHookMm) - upMm(lower.fromHookMm);
     const ends = (lower.kind === "hook" ? hookHeightMm : lower.radiusMm) + upper.radiusMm;
     const apart = lengthMm > apartMm;
-    if (isHookLength(lower, upper)) return { lengthMm, leastMm: ends + (apart ? leastBareMm : touchingMm) };
-    const leastMm = ends + (apart ? leastGapMm : touchingMm);
+    if (isHookLength(lower, upper)) return { lengthMm, leastMm: ends + (apart ? bareMm : touchingMm) };
+    const leastMm = ends + (apart ? gapMm : touchingMm);
     return { lengthMm, leastMm, leastBrokenMm: ends + 2 * lineBreakHalfMm + 1 };
   });
 }
@@ -172,16 +189,23 @@ function breakPlace(stretch: DrawnStretch, lower: Feature, hookHeightMm: number)
   return Math.max((stretch.drawnMm + start) / 2, start + lineBreakHalfMm);
 }
 
+/** Something that lies on the bed, and how far from where its line comes down. */
+interface LaidFeature {
+  readonly feature: Feature;
+  readonly alongMm: number;
+}
+
 /** What lies on the bed, from the hook inwards, with its distance from where the line meets the bed. */
 function layRun(
   lying: readonly Feature[],
   touch: Feature,
   scale: number,
   hookHeightMm: number,
+  least: LeastLine,
   roomMm: number,
-): { feature: Feature; alongMm: number }[] | undefined {
+): LaidFeature[] | undefined {
   if (lying.length === 0) return [];
-  const between = stretchesBetween([...lying, touch], upright, hookHeightMm);
+  const between = stretchesBetween([...lying, touch], upright, hookHeightMm, least);
   const stretches = paired(between, lying).map(([stretch, lower]) =>
     lower.kind === "hook"
       ? { ...stretch, leastMm: Math.min(stretch.leastMm, hookHeightMm + bareLyingMm) }

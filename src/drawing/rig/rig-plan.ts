@@ -5,7 +5,14 @@ import type { Box } from "../kit.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
 import { leastShotRadiusMm } from "../parts/shot.ts";
 import type { LineShape } from "./current-shape.ts";
-import { type Feature, type LinePlaces, leftFreeMm, placeOnLine } from "./rig-places.ts";
+import {
+  type Feature,
+  type LeastLine,
+  type LinePlaces,
+  leastLines,
+  leftFreeMm,
+  placeOnLine,
+} from "./rig-places.ts";
 
 /** Where everything of a rig stands on the drawing; marks and labels are painted from it. */
 export interface RigPlan extends LinePlaces {
@@ -47,22 +54,39 @@ export function planRig(
   box: Box,
   room: PlanRoom,
 ): RigPlan | undefined {
-  const { below, above } = depth.lock;
-  for (const floatShare of floatShares) {
-    const frame = rigFrame(rig, depth, shape, box, room, floatShare);
-    const { floatAt, surfaceMm } = frame;
-    const roomAboveMm = lockRoomShare * Math.hypot(floatAt.xMm, floatAt.yMm - surfaceMm);
-    const largest = Math.min(1, Math.max(0.45, box.heightMm / 150));
-    for (let shotScale = largest; shotScale > leastShotScale; shotScale *= 0.85) {
-      const lockAboveRadiiMm = above.map((shot) => shotRadiusMm(shot, shotScale));
-      if (lockAboveRadiiMm.reduce((sum, radiusMm) => sum + 2 * radiusMm, 0) > roomAboveMm) continue;
-      const features = lineFeatures(rig.hookLengthMm, depth, below, shotScale);
-      const placed = placeOnLine(features, depth.overdepthMm, shape, frame);
-      if (placed) return { ...frame, lockAboveRadiiMm, ...placed };
+  for (const least of leastLines) {
+    for (const floatShare of floatShares) {
+      const frame = rigFrame(rig, depth, shape, box, room, floatShare);
+      const placed = largestShot(rig.hookLengthMm, depth, shape, frame, least);
+      if (placed) return { ...frame, ...placed };
     }
   }
   return undefined;
 }
+
+/** The line below the float with its shot as large as there is room for, and lock shot to the same scale. */
+function largestShot(
+  hookLengthMm: number,
+  depth: SolvedDepth,
+  shape: LineShape,
+  frame: RigFrame,
+  least: LeastLine,
+): (LinePlaces & Pick<RigPlan, "lockAboveRadiiMm">) | undefined {
+  const { floatAt, surfaceMm, box } = frame;
+  const { below, above } = depth.lock;
+  const roomAboveMm = lockRoomShare * Math.hypot(floatAt.xMm, floatAt.yMm - surfaceMm);
+  const largest = Math.min(1, Math.max(0.45, box.heightMm / 150));
+  for (let shotScale = largest; shotScale > leastShotScale; shotScale *= 0.85) {
+    const lockAboveRadiiMm = above.map((shot) => shotRadiusMm(shot, shotScale));
+    if (lockAboveRadiiMm.reduce((sum, radiusMm) => sum + 2 * radiusMm, 0) > roomAboveMm) continue;
+    const features = lineFeatures(hookLengthMm, depth, below, shotScale);
+    const placed = placeOnLine(features, depth.overdepthMm, shape, frame, least);
+    if (placed) return { lockAboveRadiiMm, ...placed };
+  }
+  return undefined;
+}
+
+type RigFrame = ReturnType<typeof rigFrame>;
 
 /** Surface, bed and float in the box. */
 function rigFrame(

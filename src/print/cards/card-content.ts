@@ -6,8 +6,10 @@ import type { DrawingKit } from "../../drawing/kit.ts";
 import { publicAddress, sitePaths } from "../../model/addresses.ts";
 import type { CardContent, CardDepth, CardNotes } from "../../model/card-content.ts";
 import type { Guide } from "../../model/library.ts";
+import type { Rig } from "../../model/rig.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../../model/solved.ts";
 import { floatSays } from "../../words/float-says.ts";
+import { reasonText } from "../../words/reason.ts";
 import { metalText, unbroken, unbrokenRanges, withUnit } from "../../words/shot-text.ts";
 import { keyOf } from "../../words/words.ts";
 
@@ -25,6 +27,8 @@ export function cardContent(
   const depths = solved.depths.map((depth) => cardDepth(solved, depth, kit));
   const drawn = drawnOf(solved.depths);
   const other = otherDepth(solved, kit);
+  const tip = tipOfAll(depths);
+  const says = floatSays(drawn, kit);
   const [change] = notes.changeFirst ?? [];
   return {
     id: rig.id,
@@ -44,21 +48,17 @@ export function cardContent(
       depth: unbroken(figures.shortDepth(drawn.depthMm)),
     }),
     ...(other && { otherDepth: other }),
+    ...(tip !== undefined && { tipShowing: words("card.tip-showing", { tip }) }),
+    tipInSays: tip !== undefined && says.some((said) => unbroken(said).includes(tip)),
     metal: words("card.metals", { metals: metalText(solved.depths, words) }),
-    floatSays: floatSays(drawn, kit),
+    placesFrom: words("card.places-from"),
+    floatSays: says.map(withUnit),
+    findings: findingsTold(solved, kit),
     ...(change !== undefined && { changeFirst: words("card.change-first", { change }) }),
-    setDepth: words(`card.set-depth.${rig.water}`, {
-      lower: unbroken(figures.shortGap(feelStepMm)),
-      raise: unbroken(figures.shortGap(raiseStepMm)),
-      moved: words(`told.moved.${keyOf(moved)}`),
-    }),
+    setDepth: setDepth(rig, kit),
     recordDepth: words(`card.record-depth.${keyOf(moved)}`),
     tipSays: words(`card.tip-says.${first(solved.depths).tipSetBy}`),
-    feed: words("card.feed", {
-      what: rig.feed.what,
-      portion: unbroken(figures.volume(rig.feed.portionMl)),
-      every: unbroken(figures.time(rig.feed.everyS)),
-    }),
+    feed: feedText(rig, kit),
     ...(lead && { leadWarning: lead }),
     caution: words("card.caution"),
     publisher: guide.publisher,
@@ -66,6 +66,22 @@ export function cardContent(
       address: publicAddress(sitePaths.rig(rig.id), guide.siteAddress),
     }),
   };
+}
+
+function setDepth({ water, float }: Rig, { words, figures }: DrawingKit): string {
+  return words(`card.set-depth.${water}`, {
+    lower: unbroken(figures.shortGap(feelStepMm)),
+    raise: unbroken(figures.shortGap(raiseStepMm)),
+    moved: words(`told.moved.${keyOf(movedPart(float))}`),
+  });
+}
+
+function feedText({ feed }: Rig, { words, figures }: DrawingKit): string {
+  return words("card.feed", {
+    what: feed.what,
+    portion: unbroken(figures.volume(feed.portionMl)),
+    every: unbroken(figures.time(feed.everyS)),
+  });
 }
 
 function cardDepth({ rig }: SolvedRig, depth: SolvedDepth, { figures }: DrawingKit): CardDepth {
@@ -77,6 +93,12 @@ function cardDepth({ rig }: SolvedRig, depth: SolvedDepth, { figures }: DrawingK
     places: unbrokenRanges(figures.shotPlaces(depth.lineShot)),
     tip: unbroken(figures.tip(depth.tipAsSetMm)),
   };
+}
+
+/** The tip that shows in all depths; missing where they differ. */
+function tipOfAll(depths: readonly CardDepth[]): string | undefined {
+  const { tip } = first(depths);
+  return depths.every((depth) => depth.tip === tip) ? tip : undefined;
 }
 
 /** Hook and bait, main line, hook length; a whip has just so much line. */
@@ -98,7 +120,7 @@ function tackleText({ rig, depths }: SolvedRig, { words, figures }: DrawingKit):
 }
 
 /** `Depth less 16 cm`, where that with the same shot in the same places makes the rig up for any depth. */
-function otherDepth({ rig, depths }: SolvedRig, { words, figures }: DrawingKit): string | undefined {
+function otherDepth({ depths }: SolvedRig, { words, figures }: DrawingKit): string | undefined {
   const told = depths.map(({ lineShot, lock, depthMm, floatToHookMm }) =>
     [
       figures.shotPlaces(lineShot),
@@ -109,9 +131,14 @@ function otherDepth({ rig, depths }: SolvedRig, { words, figures }: DrawingKit):
   if (depths.length < 2 || new Set(told).size > 1 || first(depths).whip) return undefined;
   const lessMm = first(depths).depthMm - first(depths).floatToHookMm;
   return words(`card.other-depth.${lessMm < 0 ? "more" : "less"}`, {
-    what: words(`told.measured-from.${keyOf(movedPart(rig.float))}`).toLowerCase(),
     gap: unbroken(figures.shortGap(Math.abs(lessMm))),
   });
+}
+
+/** What was found of the rig in any of its depths; what the rule on lead forbids is told with all its figures. */
+function findingsTold({ depths }: SolvedRig, { words, figures }: DrawingKit): readonly string[] {
+  const found = depths.flatMap(({ findings }) => findings).filter(({ code }) => code !== "lead-not-allowed");
+  return [...new Set(found.map((finding) => reasonText(finding, words, figures)))];
 }
 
 /** What the rule on lead forbids of any depth's shot, with the figures that decide. */

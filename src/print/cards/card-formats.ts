@@ -1,4 +1,4 @@
-import type { CardLook } from "../../../templates/cards/card-look.ts";
+import type { BackLook, FrontLook, SideLook } from "../../../templates/cards/card-look.ts";
 import type { QuarterTurn } from "../../layout/paper.ts";
 import type { CardFormatName } from "../../model/addresses.ts";
 import { type CardPart, depthParts } from "../../model/card-content.ts";
@@ -22,8 +22,9 @@ export interface CardFormat {
   readonly name: CardFormatName;
   readonly front: Size;
   readonly back: Size;
-  /** Sizes of type, the largest first: a card has the first in which all that must stand on it fits. */
-  readonly looks: readonly [CardLook, ...CardLook[]];
+  /** How either side may be set, the best first: a card has the first in which all that must stand on it fits. */
+  readonly fronts: readonly [FrontLook, ...FrontLook[]];
+  readonly backs: readonly [BackLook, ...BackLook[]];
   /** What a card of this format has, in smaller type if need be, besides all that the next smaller one has. */
   readonly least: readonly CardPart[];
   /** Smallest module of a code [mm]. */
@@ -41,20 +42,36 @@ const id1 = { widthMm: 85.6, heightMm: 53.98 };
 /** No word is smaller, at arm's length. */
 const leastPt = 8;
 
-const pocketLook = (figurePt: number, tackleOn: CardLook["tackleOn"]): CardLook => ({
-  tackleOn,
-  whiteMm: 0,
-  marginMm: 2.6,
-  wordPt: leastPt,
+/** What both sides of a pocket card have in common. */
+const pocket = { whiteMm: 0, marginMm: 2.2, wordPt: leastPt, lineHeight: 1.05 } as const;
+
+const pocketFront = (figurePt: number, tackleOn: FrontLook["tackleOn"]): FrontLook => ({
+  ...pocket,
   figurePt,
   settingPt: 15,
-  rowSettingPt: 12,
-  lineHeight: 1.06,
-  nameWidthMm: 21,
-  gapMm: 0.6,
-  boxHeightMm: 7,
-  backPunch: "right",
+  tackleOn,
 });
+
+const pocketBack = (figurePt: number, said: BackLook["said"]): BackLook => ({
+  ...pocket,
+  figurePt,
+  settingPt: figurePt + 3,
+  nameWidthMm: 2.35 * leastPt,
+  rowGapMm: 0.15,
+  gapMm: 0.6,
+  writeInMm: 4.7,
+  said,
+  punch: "right",
+});
+
+/** As much as 8 pt gives: lines without room between them. */
+const tightBack: BackLook = {
+  ...pocketBack(leastPt, "run on"),
+  lineHeight: 1,
+  rowGapMm: 0.08,
+  gapMm: 0.3,
+  writeInMm: 4,
+};
 
 const upright: Turns = { front: 0, back: 0 };
 
@@ -65,24 +82,37 @@ const reader = {
   previewDpi: 150,
 } as const;
 
-/** Cards to read have one size of type for words and figures, labels of the drawing included. */
-function readerLooks(
-  sizesPt: readonly [number, ...number[]],
-  room: Pick<CardLook, "marginMm" | "whiteMm" | "gapMm" | "boxHeightMm">,
-): readonly [CardLook, ...CardLook[]] {
-  const look = (typePt: number): CardLook => ({
-    ...room,
-    wordPt: typePt,
-    figurePt: typePt,
-    settingPt: Math.max(16, typePt + 4),
-    rowSettingPt: typePt + 2,
-    lineHeight: 1.12,
-    nameWidthMm: 1.95 * typePt,
-    backPunch: "left",
+interface ReaderRoom extends Pick<SideLook, "marginMm" | "whiteMm"> {
+  readonly gapMm: number;
+  readonly writeInMm: number;
+}
+
+/** A side of a card to read has one size of type for words and figures, labels of the drawing included. */
+function readerSides(
+  [largest, ...smaller]: readonly [number, ...number[]],
+  room: ReaderRoom,
+): Pick<CardFormat, "fronts" | "backs"> {
+  const { gapMm, writeInMm, ...edge } = room;
+  const side = (pt: number) => ({ ...edge, wordPt: pt, figurePt: pt, lineHeight: 1.12 });
+  const front = (pt: number): FrontLook => ({
+    ...side(pt),
+    settingPt: Math.max(16, pt + 4),
     tackleOn: "front",
   });
-  const [first, ...others] = sizesPt;
-  return [look(first), ...others.map(look)];
+  const back = (pt: number): BackLook => ({
+    ...side(pt),
+    settingPt: pt + 2,
+    nameWidthMm: 1.95 * pt,
+    rowGapMm: 0.15,
+    gapMm,
+    writeInMm,
+    said: "apart",
+    punch: "left",
+  });
+  return {
+    fronts: [front(largest), ...smaller.map(front)],
+    backs: [back(largest), ...smaller.map(back)],
+  };
 }
 
 /**
@@ -99,7 +129,13 @@ export const cardFormats: { readonly [Name in CardFormatName]: CardFormat & { re
     front: { widthMm: id1.heightMm, heightMm: id1.widthMm },
     back: id1,
     least: [],
-    looks: [pocketLook(9, "front"), pocketLook(9, "back"), pocketLook(leastPt, "back")],
+    fronts: [
+      pocketFront(9, "front"),
+      pocketFront(9, "back"),
+      pocketFront(leastPt, "front"),
+      pocketFront(leastPt, "back"),
+    ],
+    backs: [pocketBack(9, "apart"), pocketBack(9, "run on"), pocketBack(leastPt, "run on"), tightBack],
     moduleMinMm: 0.34, // 4 dots of a 300 dpi printer
     // The upright front lies with its head to the left: its top right corner and the back's are the same corner of the
     // card, which is kept clear for a punch.
@@ -113,8 +149,8 @@ export const cardFormats: { readonly [Name in CardFormatName]: CardFormat & { re
     ...reader,
     front: paperSizes.A7,
     back: paperSizes.A7,
-    least: ["two-depths"],
-    looks: readerLooks([12, 11, 10, 9, leastPt], { marginMm: 3.5, whiteMm: 0, gapMm: 0.8, boxHeightMm: 10 }),
+    least: [],
+    ...readerSides([12, 11, 10, 9, leastPt], { marginMm: 3.5, whiteMm: 0, gapMm: 0.8, writeInMm: 8 }),
     turns: { alone: upright, onSheet: upright },
     cutting: "apart",
   },
@@ -123,12 +159,12 @@ export const cardFormats: { readonly [Name in CardFormatName]: CardFormat & { re
     ...reader,
     front: paperSizes.A6,
     back: paperSizes.A6,
-    least: ["two-depths", "three-depths", "float-says", "change-first"],
-    looks: readerLooks([clearPt, 13, 12, 11, 10], {
+    least: [],
+    ...readerSides([clearPt, 13, 12, 11, 10], {
       marginMm: 7,
       whiteMm: unprintableMm,
       gapMm: 1.2,
-      boxHeightMm: 12,
+      writeInMm: 10,
     }),
     turns: { alone: upright, onSheet: upright },
     cutting: "halving",
@@ -138,12 +174,12 @@ export const cardFormats: { readonly [Name in CardFormatName]: CardFormat & { re
     ...reader,
     front: paperSizes.A5,
     back: paperSizes.A5,
-    least: [...depthParts, "true-tip", "float-says", "change-first", "box", "code"],
-    looks: readerLooks([largePt, 15, clearPt, 13, 12], {
+    least: [...depthParts, "code"],
+    ...readerSides([largePt, 15, clearPt, 13, 12], {
       marginMm: 8,
       whiteMm: unprintableMm,
       gapMm: 1.5,
-      boxHeightMm: 14,
+      writeInMm: 12,
     }),
     // To halve the paper it lies with its head to the left.
     turns: { alone: upright, onSheet: { front: 270, back: 90 } },

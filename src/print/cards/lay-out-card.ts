@@ -1,7 +1,7 @@
 import type { CardCode } from "../../../templates/cards/card-back.tsx";
 import { CardBack } from "../../../templates/cards/card-back.tsx";
 import { CardFront } from "../../../templates/cards/card-front.tsx";
-import type { CardLook, SizedPicture } from "../../../templates/cards/card-look.ts";
+import type { BackLook, FrontLook, SizedPicture } from "../../../templates/cards/card-look.ts";
 import { last } from "../../core/lists.ts";
 import { drawTrueTip } from "../../drawing/float/true-tip.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
@@ -17,6 +17,7 @@ import {
   type CardPart,
   cardParts,
   depthParts,
+  mustParts,
 } from "../../model/card-content.ts";
 import type { Guide } from "../../model/library.ts";
 import type { SolvedRig } from "../../model/solved.ts";
@@ -25,6 +26,7 @@ import { cardContent, drawnOf, threeDepths } from "./card-content.ts";
 import type { CardFormat } from "./card-formats.ts";
 import { qrCode } from "./qr-code.ts";
 import { rigPicture } from "./rig-picture.ts";
+import { shotTable } from "./shot-table.ts";
 
 /** A card of one format as it is read, and as it lies on paper. */
 export interface FinishedCard {
@@ -32,7 +34,9 @@ export interface FinishedCard {
   readonly back: LaidOutPage;
   /** What it has beyond what must stand on every card. */
   readonly taken: readonly CardPart[];
-  readonly look: CardLook;
+  /** What it had no room for of that which the rig's every card has. */
+  readonly lacks: readonly CardPart[];
+  readonly look: { readonly front: FrontLook; readonly back: BackLook };
   /** Alone on paper of its own size. */
   readonly alone: Card;
   readonly onSheet: Card;
@@ -47,90 +51,132 @@ interface CardWishes {
 /** Lays out the two sides of one rig's card in one format. */
 interface Composer {
   readonly card: CardContent;
-  readonly front: (
-    look: CardLook,
-    parts: readonly CardPart[],
-    lack?: "measured" | "noticed",
-  ) => Promise<LaidOutPage>;
-  readonly back: (look: CardLook, parts: readonly CardPart[]) => Promise<LaidOutPage>;
+  readonly front: (look: FrontLook, parts: Parts, lack?: "measured" | "noticed") => LaidOutPage;
+  readonly back: (look: BackLook, parts: Parts, tackle: boolean) => LaidOutPage;
 }
 
-/** Both sides, with what they have taken. */
+type Parts = readonly CardPart[];
+
+/** A side with what it has taken. */
+interface Side<L> {
+  readonly look: L;
+  readonly page: LaidOutPage;
+  readonly taken: Parts;
+}
+
 interface Sides {
-  readonly front: LaidOutPage;
-  readonly back: LaidOutPage;
-  readonly taken: readonly CardPart[];
+  readonly front: Side<FrontLook>;
+  readonly back: Side<BackLook>;
 }
 
 /** Parts of the front; all others stand on the back. */
 const onFront: ReadonlySet<CardPart> = new Set(["true-tip"]);
 
 /**
- * A rig's card: in the largest type in which all that must stand on it fits, with as much besides as there is room for.
- * Where even what must stand does not fit, the overflows of its sides say so.
+ * A rig's card: either side as its format likes it best among those in which all that must stand on it fits, with as
+ * much besides as there is room for. Where not all that must stand fits, it is in `lacks`; where the card cannot be had
+ * at all, the overflows of its sides say so.
  */
-export async function layOutCard(
+export function layOutCard(
   solved: SolvedRig,
   format: CardFormat,
   guide: Guide,
   kit: DrawingKit,
   fonts: Fonts,
   { notes = {}, least = [] }: CardWishes = {},
-): Promise<FinishedCard> {
+): FinishedCard {
   const composer = makeComposer(solved, format, cardContent(solved, guide, kit, notes), kit, fonts);
-  const asked = cardParts.filter(
-    (part) => (least.includes(part) || format.least.includes(part)) && hasPart(composer.card, part),
-  );
-  const { look, sides } = await largestType(format, composer, asked);
-  const full = fits(sides) ? await fullest(look, sides, composer) : sides;
-  const { alone, onSheet } = format.turns;
-  const { id } = composer.card;
-  return { ...full, look, alone: lyingCard(id, full, alone), onSheet: lyingCard(id, full, onSheet) };
-}
-
-/** The first look that fits with all that was asked for, else the smallest with what must stand alone. */
-async function largestType(
-  { looks }: CardFormat,
-  composer: Composer,
-  least: readonly CardPart[],
-): Promise<{ look: CardLook; sides: Sides }> {
-  for (const taken of least.length > 0 ? [least, []] : [least]) {
-    for (const look of looks) {
-      const back = await composer.back(look, taken);
-      if (back.overflows.length > 0) continue;
-      const sides = { front: await composer.front(look, taken), back, taken };
-      if (fits(sides)) return { look, sides };
-    }
-  }
-  const look = last(looks);
-  const sides = {
-    front: await composer.front(look, [], "measured"),
-    back: await composer.back(look, []),
-    taken: [],
+  const has = (part: CardPart) => hasPart(composer.card, part);
+  const must: Parts = mustParts.filter(has);
+  const asked = cardParts.filter((part) => has(part) && [...must, ...least, ...format.least].includes(part));
+  const { front, back } = withAll(format, composer, asked) ?? withSome(format, composer, asked);
+  const compose = (parts: Parts) => composer.back(back.look, parts, tackleOnBack(front.look));
+  const full = fits(back.page) ? fuller(back, cardParts.filter(has).filter(isOfBack), compose) : back;
+  const taken = [...front.taken, ...full.taken];
+  const sides = { front: front.page, back: full.page };
+  return {
+    ...sides,
+    taken,
+    lacks: asked.filter((part) => !taken.includes(part)),
+    look: { front: front.look, back: back.look },
+    alone: lyingCard(solved.rig.id, sides, format.turns.alone),
+    onSheet: lyingCard(solved.rig.id, sides, format.turns.onSheet),
   };
-  return { look, sides };
 }
 
-/** The same sides with each further part, in turn, that fits. */
-async function fullest(look: CardLook, sides: Sides, composer: Composer): Promise<Sides> {
-  let best = sides;
+const fits = ({ overflows }: LaidOutPage) => overflows.length === 0;
+const tackleOnBack = ({ tackleOn }: FrontLook) => tackleOn === "back";
+const isOfFront = (part: CardPart) => onFront.has(part);
+const isOfBack = (part: CardPart) => !onFront.has(part);
+
+/** Both sides with all that is asked for; undefined where that fits in no look. */
+function withAll({ fronts, backs }: CardFormat, composer: Composer, asked: Parts): Sides | undefined {
+  const backWith = (tackle: boolean) => {
+    const taken = asked.filter(isOfBack);
+    return firstThatFits(backs, taken, (look) => composer.back(look, taken, tackle));
+  };
+  const triedBacks = new Map<boolean, Side<BackLook> | undefined>();
+  for (const look of fronts) {
+    const taken = asked.filter(isOfFront);
+    const page = composer.front(look, taken);
+    if (!fits(page)) continue;
+    const tackle = tackleOnBack(look);
+    if (!triedBacks.has(tackle)) triedBacks.set(tackle, backWith(tackle));
+    const back = triedBacks.get(tackle);
+    if (back) return { front: { look, page, taken }, back };
+  }
+  return undefined;
+}
+
+/** Both sides with as much of what is asked for as fits, in the smallest type. */
+function withSome({ fronts, backs }: CardFormat, composer: Composer, asked: Parts): Sides {
+  const bare =
+    firstThatFits(fronts, [], (look) => composer.front(look, [])) ??
+    only(last(fronts), (look) => composer.front(look, [], "measured"));
+  const front = fuller(bare, asked.filter(isOfFront), (parts) => composer.front(bare.look, parts));
+  const tackle = tackleOnBack(front.look);
+  const back = only(last(backs), (look) => composer.back(look, [], tackle));
+  return {
+    front,
+    back: fuller(back, asked.filter(isOfBack), (parts) => composer.back(back.look, parts, tackle)),
+  };
+}
+
+function firstThatFits<L>(
+  looks: readonly L[],
+  taken: Parts,
+  compose: (look: L) => LaidOutPage,
+): Side<L> | undefined {
+  for (const look of looks) {
+    const page = compose(look);
+    if (fits(page)) return { look, page, taken };
+  }
+  return undefined;
+}
+
+const only = <L>(look: L, compose: (look: L) => LaidOutPage): Side<L> => ({
+  look,
+  page: compose(look),
+  taken: [],
+});
+
+/** The same side with each further part, in turn, that fits. */
+function fuller<L>(side: Side<L>, parts: Parts, compose: (parts: Parts) => LaidOutPage): Side<L> {
+  let best = side;
   let moreDepths = true;
-  for (const part of cardParts) {
-    if (best.taken.includes(part) || !hasPart(composer.card, part)) continue;
+  for (const part of parts) {
+    if (best.taken.includes(part)) continue;
     // More depths never fit where fewer did not.
     if (isDepths(part) && !moreDepths) continue;
     const taken = [...best.taken, part];
-    const side = onFront.has(part) ? "front" : "back";
-    const fuller = { ...best, taken, [side]: await composer[side](look, taken) };
-    if (fits(fuller)) best = fuller;
+    const page = compose(taken);
+    if (fits(page)) best = { ...best, page, taken };
     else if (isDepths(part)) moreDepths = false;
   }
   return best;
 }
 
 const isDepths = (part: CardPart) => depthParts.some((depths) => depths === part);
-
-const fits = ({ front, back }: Sides) => front.overflows.length + back.overflows.length === 0;
 
 /** Whether there is anything to say of it; a whip has no other depth, a guide without an address no code. */
 function hasPart(card: CardContent, part: CardPart): boolean {
@@ -139,6 +185,16 @@ function hasPart(card: CardContent, part: CardPart): boolean {
       return card.otherDepth !== undefined;
     case "change-first":
       return card.changeFirst !== undefined;
+    case "float-says":
+      return card.floatSays.length > 0;
+    case "findings":
+      return card.findings.length > 0;
+    case "two-depths":
+      return card.depths.length > 1;
+    case "three-depths":
+      return card.depths.length > 2;
+    case "every-depth":
+      return card.depths.length > 3;
     case "code":
       return card.address !== undefined;
     default:
@@ -157,20 +213,21 @@ function makeComposer(
   const code = codeOf(card, format, kit);
   return {
     card,
-    front: async (look, parts, lack = "noticed") => {
+    front: (look, parts, lack = "noticed") => {
       const picture = rigPicture(solved, drawn, kit, look.figurePt * mmPerPoint, lack);
-      const tip = tipPicture(solved, kit, look);
-      const tree = CardFront({ card, choice: choiceOf(card, parts), look, picture, tip });
-      return picture.checked(layOutBoxes(tree, format.front, fonts));
+      const tip = parts.includes("true-tip") ? { tip: tipPicture(solved, kit, look) } : {};
+      return picture.checked(layOutBoxes(CardFront({ card, look, picture, ...tip }), format.front, fonts));
     },
-    back: async (look, parts) => {
-      const props = { card, choice: choiceOf(card, parts), words: kit.words, look };
+    back: (look, parts, tackle) => {
+      const choice = choiceOf(card, parts);
+      const table = shotTable(card, choice.depths, look, format.back.widthMm, kit);
+      const props = { card, choice, words: kit.words, look, table, tackle };
       return layOutBoxes(CardBack({ ...props, ...(code && { code }) }), format.back, fonts);
     },
   };
 }
 
-function tipPicture({ rig, depths }: SolvedRig, kit: DrawingKit, { wordPt }: CardLook): SizedPicture {
+function tipPicture({ rig, depths }: SolvedRig, kit: DrawingKit, { wordPt }: FrontLook): SizedPicture {
   const { tipAsSetMm } = drawnOf(depths);
   const { widthMm, heightMm, items } = drawTrueTip(rig.float, tipAsSetMm, wordPt * mmPerPoint);
   const alt = kit.words("drawing.rig.spoken-tip", { tip: kit.figures.tip(tipAsSetMm) });

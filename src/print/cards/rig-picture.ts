@@ -15,7 +15,7 @@ interface RigPicture {
 
 /** Room that any rig can be drawn and told in [mm]. */
 const ampleMm = 400;
-/** Steps in which the height that a drawing needs is looked for [mm]. */
+/** How closely the height that a drawing needs is looked for [mm]. */
 const stepMm = 2;
 
 /**
@@ -52,14 +52,17 @@ export function rigPicture(
   };
 }
 
+/** The height from which there is room for it, to a step; what has room in one height has it in every larger one. */
 function heightNeeded(fromMm: number, draw: (heightMm: number) => unknown): number {
-  for (let heightMm = fromMm + stepMm; heightMm < ampleMm; heightMm += stepMm) {
+  let [tooLow, enough] = [fromMm, ampleMm];
+  while (enough - tooLow > stepMm) {
+    const heightMm = (tooLow + enough) / 2;
     try {
       draw(heightMm);
-      return heightMm;
+      enough = heightMm;
     } catch {
-      // Still too low: the next step is tried.
+      tooLow = heightMm;
     }
   }
-  return ampleMm;
+  return enough;
 }

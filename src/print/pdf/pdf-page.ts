@@ -86,7 +86,7 @@ export function paintSide(side: PaperSide, page: PdfRef, parts: DocumentParts): 
         const element = tree.element(group.role, around.element, group.element);
         if (group.role === "TR") scopeHeaders(group);
         if (group.role === "TD" && group.span) element.spanning(group.span);
-        if (group.role === "TH") element.headerOf(scopes.get(group) ?? "Row");
+        if (group.role === "TH") element.headerOf(scopes.get(group) ?? "Row", group.span);
         if (/^H[1-6]$/.test(group.role)) headings.push(heading(group, inside));
         paintItems(group.items, { ...inside, element });
       } else {

@@ -50,8 +50,8 @@ export class StructureElement {
     this.#attributes = { O: "Table", ColSpan: columns };
   }
 
-  headerOf(scope: "Row" | "Column"): void {
-    this.#attributes = { O: "Table", Scope: scope };
+  headerOf(scope: "Row" | "Column", columns = 1): void {
+    this.#attributes = { O: "Table", Scope: scope, ...(columns > 1 && { ColSpan: columns }) };
   }
 
   /** As it stands in the file. */

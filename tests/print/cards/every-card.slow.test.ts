@@ -2,10 +2,10 @@ import { beforeAll, describe, expect, test } from "vitest";
 import type { Item, TextItem } from "../../../src/drawing/model.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
 import { mmPerPoint } from "../../../src/markup/boxes.ts";
-import { onEveryCard } from "../../../src/model/card-content.ts";
+import { mustParts, onEveryCard } from "../../../src/model/card-content.ts";
 import { levels } from "../../../src/model/library.ts";
 import type { SolvedRig } from "../../../src/model/solved.ts";
-import { cardContent } from "../../../src/print/cards/card-content.ts";
+import { cardContent, threeDepths } from "../../../src/print/cards/card-content.ts";
 import { allCardFormats } from "../../../src/print/cards/card-formats.ts";
 import { type FinishedCard, layOutCard } from "../../../src/print/cards/lay-out-card.ts";
 import type { SiteInput } from "../../../src/site/input.ts";
@@ -39,6 +39,11 @@ function told(solved: SolvedRig, units: "metric" | "imperial" | "metric first") 
   return { notes, kit: { ...kit, figures, measure: fonts.measure } };
 }
 
+const figuresOf = (items: readonly Item[]): string[] =>
+  items.flatMap((item) =>
+    item.kind === "group" ? [...(item.alt === undefined ? [] : [item.alt]), ...figuresOf(item.items)] : [],
+  );
+
 describe.each(["metric", "imperial", "metric first"] as const)("told in %s units", (units) => {
   test("every rig has on every card what must stand there, and on each larger card all that is on the smaller one", async () => {
     for (const solved of site.solved.values()) {
@@ -49,16 +54,26 @@ describe.each(["metric", "imperial", "metric first"] as const)("told in %s units
         const name = `${solved.rig.id}, ${format.name}`;
         const card = await layOutCard(solved, format, site.library.guide, kit, fonts, { notes, least });
         expect([...card.front.overflows, ...card.back.overflows], name).toEqual([]);
+        expect(card.lacks, name).toEqual([]);
         const text = textOf(card);
         for (const field of onEveryCard) {
           if (content[field] !== undefined) expect(text, `${name}: ${field}`).toContain(bare(content[field]));
         }
-        const depths = card.taken.includes("every-depth") ? content.depths : [content.drawn];
+        const depths = card.taken.includes("every-depth") ? content.depths : threeDepths(content.depths);
         for (const { depth, setAt, tip, places, lock } of depths) {
           for (const one of [depth, setAt, tip, places, ...(lock ? [lock] : [])])
             expect(text, name).toContain(bare(one));
         }
+        // A rig's change and what its float says are written for every rig of the guide.
+        expect(content.floatSays.length, name).toBeGreaterThanOrEqual(2);
+        for (const said of [...content.floatSays, content.changeFirst!, ...content.findings])
+          expect(text, name).toContain(bare(said));
+        if (content.otherDepth) expect(text, name).toContain(bare(content.otherDepth));
+        for (const key of ["name-line", "write-depth"] as const)
+          expect(text, name).toContain(bare(kit.words(`card.${key}`)));
         expect(text, name).toContain(`0 ${kit.words("drawing.rig.from-here")}`);
+        const drawnTip = kit.words("drawing.rig.spoken-tip", { tip: plain(content.drawn.tip) });
+        expect(figuresOf(card.front.items).map(plain), name).toContain(drawnTip);
         expect(card.taken, name).toEqual(expect.arrayContaining([...least]));
         const sizesPt = [...linesOf(card.front.items), ...linesOf(card.back.items)].map(
           ({ sizeMm }) => sizeMm / mmPerPoint,
@@ -66,7 +81,13 @@ describe.each(["metric", "imperial", "metric first"] as const)("told in %s units
         expect(Math.min(...sizesPt), name).toBeGreaterThanOrEqual(8 - 1e-9);
         least = card.taken;
       }
-      expect(least, solved.rig.id).toContain("every-depth");
+      if (content.depths.length > 3) expect(least, solved.rig.id).toContain("every-depth");
+      expect(mustParts.filter((part) => !least.includes(part)).sort(), solved.rig.id).toEqual(
+        [
+          ...(content.findings.length > 0 ? [] : ["findings"]),
+          ...(content.otherDepth ? [] : ["other-depth"]),
+        ].sort(),
+      );
     }
   }, 600_000);
 });

@@ -9,7 +9,6 @@ import { cardSides } from "../../../src/print/cards/card-sides.ts";
 import { type FinishedCard, layOutCard } from "../../../src/print/cards/lay-out-card.ts";
 import { DoesNotFitError } from "../../../src/print/does-not-fit.ts";
 import { paintPdf } from "../../../src/print/pdf/pdf.ts";
-import type { WordKey } from "../../../src/words/word-key.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
 import { sampleAvon, sampleRigs, sampleShot, sampleWaggler } from "../../support/sample-rig.ts";
 import { nodesOf, plain, type ReadPdf, readPdf } from "../read-pdf.ts";
@@ -61,7 +60,7 @@ describe.each(sampleRigs.map((solved) => [solved.rig.id, solved] as const))("car
         content.drawn.setAt,
         content.settingFor,
         content.float,
-        ...(cardsOf.get(id)!.look.tackleOn === "front" ? [content.tackle] : []),
+        ...(cardsOf.get(id)!.look.front.tackleOn === "front" ? [`${content.tackle} ${content.metal}`] : []),
       ].map(plain),
     );
     for (const { role, fromHookMm } of allShot(solved.depths[0]!)) {
@@ -75,38 +74,41 @@ describe.each(sampleRigs.map((solved) => [solved.rig.id, solved] as const))("car
     expect(figure!.alt).toContain(drawingKit.figures.depth(drawn.depthMm));
   });
 
-  test("the shot table reads as the rig's figures, in order", () => {
+  test("the shot table reads as the rig's figures, in order, for every depth", () => {
     const rows = nodesOf(card().pages[1]!.tree, "TR").map((row) => row.children.map((cell) => cell.text));
-    const { words } = drawingKit;
-    const told = content.depths.filter(({ depth }) => rows[0]!.includes(plain(depth)));
-    const row = (name: WordKey, pick: (depth: (typeof told)[number]) => string) =>
-      [words(name), ...told.map(pick)].map(plain);
-    expect(told).toContain(content.drawn);
-    expect(rows.slice(0, 3)).toEqual([
-      row("card.depth", (d) => d.depth),
-      row("told.measured-from.float", (d) => d.setAt),
-      row("card.row.tip", (d) => d.tip),
-    ]);
-    for (const { depth, places, lock } of told) {
-      const own = (name: string) =>
-        rows.find(
-          ([of]) =>
-            of === name ||
-            (of!.startsWith(`${name}, `) && (of!.includes("any depth") || of!.includes(plain(depth)))),
-        )?.[1];
-      expect(own("Shot")).toBe(plain(places.replaceAll("\uFEFF", "")));
-      expect(own("Lock")).toBe(lock && plain(lock));
+    const [head, ...body] = rows;
+    const depths = content.depths.map(({ depth }) => plain(depth));
+    const bare = (text: string) => plain(text.replaceAll("\uFEFF", ""));
+    if (head!.length === 1 + depths.length) {
+      expect(head!.slice(1)).toEqual(depths);
+      expect(body[0]).toEqual(["Float to hook", ...content.depths.map(({ setAt }) => plain(setAt))]);
+      for (const { depth, places } of content.depths) {
+        const own = body.find(([of]) => of === "Shot" || of === plain(depth));
+        expect(own![1]).toBe(bare(places));
+      }
+      return;
     }
+    expect(body).toEqual(
+      content.depths.map(({ depth, setAt, lock, places }) => [
+        plain(depth),
+        plain(setAt),
+        bare([lock, places].filter(Boolean).join(" ")),
+      ]),
+    );
   });
 
-  test("the back says from where the shot are placed, their metal and the caution", () => {
-    const paragraphs = nodesOf(card().pages[1]!.tree, "P").map((p) => p.text);
-    expect(paragraphs.some((text) => text.endsWith(plain(content.metal)))).toBe(true);
-    expect(paragraphs).toContain(plain(content.caution));
-    expect(content.metal).toMatch(/from the bend of the hook.*(tin|lead)/);
+  test("says from where the shot are placed, their metal, the tip and the caution", () => {
+    const told = card()
+      .pages.flatMap(({ tree }) => nodesOf(tree, "P").map((p) => p.text))
+      .join(" ");
+    expect(told).toContain("Places: from the bend of the hook.");
+    expect(told).toMatch(/Shot: (all )?(tin|lead|.*: (tin|lead))/);
+    expect(told).toContain(plain(content.caution));
+    for (const { tip } of content.depths)
+      expect(told).toMatch(new RegExp(`[Tt]ip (showing: )?${plain(tip)}`));
   });
 
-  test("no word or figure is under 8 pt, figures of the table are at least 9 pt and the setting is 14 pt to 16 pt", async () => {
+  test("no word or figure is under 8 pt, labels of the drawing are 9 pt and the setting is 14 pt to 16 pt", async () => {
     const faces = await layOutCard(solved, cardFormats["ID-1"], sampleGuide, drawingKit, nodeFonts());
     const lines = [...linesOf(faces.front.items), ...linesOf(faces.back.items)];
     for (const { text, sizeMm } of lines) {
@@ -117,7 +119,8 @@ describe.each(sampleRigs.map((solved) => [solved.rig.id, solved] as const))("car
     const setting = pointsOf(content.drawn.setAt);
     expect(Math.max(...setting)).toBeGreaterThanOrEqual(14);
     expect(Math.max(...setting)).toBeLessThanOrEqual(16);
-    expect(Math.min(...pointsOf(content.drawn.tip))).toBeGreaterThanOrEqual(9 - 1e-9);
+    const labels = pointsOf(`0`);
+    expect(labels.some((pt) => Math.abs(pt - 9) < 1e-9)).toBe(true);
     for (const { sizes } of card().pages) expect(Math.min(...sizes)).toBeGreaterThan(7.99);
   });
 

@@ -54,10 +54,10 @@ test("the card's code decodes from a sheet of cards at 300 dpi, its address besi
   expect(decode(paperToPng(sides[1]!, 300, fonts))).toBe(address);
 }, 60_000);
 
-test("a card has its box to write in with a code and without one", async () => {
+test("a card has its lines to write on with a code and without one", async () => {
   for (const guide of [sampleGuide, { ...sampleGuide, siteAddress }]) {
     const { taken } = await layOutCard(sampleWaggler, cardFormats.A5, guide, drawingKit, fonts);
-    expect(taken).toContain("box");
+    expect(taken).toContain("write-in");
     expect(taken.includes("code")).toBe("siteAddress" in guide);
   }
 });

@@ -39,8 +39,10 @@ describe.each(readerFormats.map((format) => [format.name, format] as const))("%s
         expect(sizes.length).toBeGreaterThan(3);
         expect(Math.min(...sizes)).toBeGreaterThanOrEqual(8 - 1e-9);
       }
-      expect(look.wordPt).toBeGreaterThanOrEqual(leastPt);
-      expect(look.wordPt).toBeLessThanOrEqual(mostPt);
+      for (const { wordPt } of [look.front, look.back]) {
+        expect(wordPt).toBeGreaterThanOrEqual(leastPt);
+        expect(wordPt).toBeLessThanOrEqual(mostPt);
+      }
     },
   );
 });

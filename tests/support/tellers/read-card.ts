@@ -3,49 +3,65 @@ import { readDescription } from "./read-drawing.ts";
 import { plain, readCm, readLineCm, readLock, readMm, readPlaces, readSeconds } from "./read-words.ts";
 import type { Statement } from "./statement.ts";
 
-/** Cells of a row, one for each depth: a cell that spans them is said of each. */
-const each = (cells: readonly string[], depths: number) =>
-  cells.length === depths ? cells : Array.from({ length: depths }, () => cells[0]!);
-
-/** What a printed card says: the words for its drawing, its table, and the paragraphs of its back. */
+/** What a printed card says: the words for its drawing, its table, and the paragraphs of both sides. */
 export function readCard({ pages }: ReadPdf, teller: string): Statement[] {
   const [front, back] = pages;
   const alt = nodesOf(front!.tree, "Figure")[0]!.alt!;
-  const rows = nodesOf(back!.tree, "TR").map((row) => row.children.map((cell) => plain(cell.text)));
-  const paragraphs = [front!, back!].flatMap(({ tree }) => nodesOf(tree, "P").map((p) => plain(p.text)));
+  const [head, ...rows] = nodesOf(back!.tree, "TR").map((row) =>
+    row.children.map((cell) => plain(cell.text)),
+  );
+  const told = [front!, back!].flatMap(({ tree }) => nodesOf(tree, "P").map((p) => plain(p.text))).join(" ");
+  const aColumnEach = /^\S+ m$/.test(head![1]!);
+  const depths = aColumnEach ? head!.slice(1).map(readCm) : rows.map(([depth]) => readCm(depth!));
   return [
     ...readDescription(alt, teller),
-    ...tablesOf(rows).flatMap((table) => readRows(table, teller)),
-    ...readParagraphs(paragraphs.join(" "), teller),
+    ...(aColumnEach ? readColumns(depths, rows, teller) : readRows(head![1]!, rows, teller)),
+    ...readTip(depths, told, teller),
+    ...readParagraphs(told, teller),
   ];
 }
 
-/** Tables below each other, each with its head row. */
-function tablesOf(rows: readonly string[][]): string[][][] {
-  const tables: string[][][] = [];
-  for (const row of rows) {
-    if (row[0] === "Depth") tables.push([row]);
-    else tables.at(-1)!.push(row);
-  }
-  return tables;
-}
+const movedIn = (name: string) => (/^stop knot/i.test(name) ? "stop knot" : "float");
 
-function readRows([head, ...rows]: readonly string[][], teller: string): Statement[] {
-  const depths = head!.slice(1).map(readCm);
+/** A column a depth: its setting, then the shot of all depths, or of each in a row of its own. */
+function readColumns(
+  depths: readonly number[],
+  rows: readonly (readonly string[])[],
+  teller: string,
+): Statement[] {
   return rows.flatMap(([name, ...cells]) =>
     depths.flatMap((depthCm, i): Statement[] => {
-      const cell = each(cells, depths.length)[i]!;
-      const [, what, of] = /^(.*?)(?:, (.*))?$/.exec(name!)!;
-      if (of && of !== "any depth" && !of.split(", ").some((one) => readCm(one) === depthCm)) return [];
-      if (/ to hook$/.test(what!)) {
-        const moved = /knot/i.test(what!) ? "stop knot" : "float";
-        return [{ teller, depthCm, of: "setting", cm: readLineCm(cell), moved }];
-      }
-      if (what === "Lock") return [{ teller, depthCm, of: "lock", ...readLock(cell) }];
-      if (what === "Tip showing") return [{ teller, depthCm, of: "tip", mm: readMm(cell) }];
-      return [{ teller, depthCm, of: "line placed", groups: readPlaces(cell) }];
+      const [cell] = cells.length === depths.length ? [cells[i]!] : cells;
+      if (/ to hook$/.test(name!))
+        return [{ teller, depthCm, of: "setting", cm: readLineCm(cell!), moved: movedIn(name!) }];
+      if (name === "Tip showing") return [{ teller, depthCm, of: "tip", mm: readMm(cell!) }];
+      if (name === "Lock") return [{ teller, depthCm, of: "lock", ...readLock(cell!) }];
+      if (name !== "Shot" && readCm(name!) !== depthCm) return [];
+      return [{ teller, depthCm, of: "line placed", groups: readPlaces(cell!) }];
     }),
   );
+}
+
+/** A row a depth: its setting, then its lock, if shot hold the float, and the shot on the line. */
+function readRows(head: string, rows: readonly (readonly string[])[], teller: string): Statement[] {
+  return rows.flatMap(([depth, setting, shot]): Statement[] => {
+    const depthCm = readCm(depth!);
+    const [, tip, lock, places] = /^(?:Tip showing: (.*?)\. )?(?:(.* (?:above, .* below|alone)) )?(.*)$/.exec(
+      shot!,
+    )!;
+    return [
+      { teller, depthCm, of: "setting", cm: readLineCm(setting!), moved: movedIn(head) },
+      ...(tip ? [{ teller, depthCm, of: "tip" as const, mm: readMm(tip) }] : []),
+      ...(lock ? [{ teller, depthCm, of: "lock" as const, ...readLock(lock) }] : []),
+      { teller, depthCm, of: "line placed", groups: readPlaces(places!) },
+    ];
+  });
+}
+
+/** The tip that is told once for all depths: by itself, or in what the float says when it is set right. */
+function readTip(depths: readonly number[], told: string, teller: string): Statement[] {
+  const [, tip] = /Tip showing: (\d+ mm)\./.exec(told) ?? /Right: tip (\d+ mm)/.exec(told) ?? [];
+  return tip ? depths.map((depthCm) => ({ teller, depthCm, of: "tip", mm: readMm(tip) })) : [];
 }
 
 function readParagraphs(told: string, teller: string): Statement[] {

@@ -20,7 +20,7 @@ function labelsOf(drawing: Drawing): string[] {
         "",
       ),
     )
-    .filter((label) => !label.startsWith("0 bend of the hook"));
+    .filter((label) => !label.startsWith("0 hook bend"));
 }
 
 /** What the labels of a drawing, its caption and its marks say. */

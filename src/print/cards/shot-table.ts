@@ -1,0 +1,132 @@
+import type { BackLook } from "../../../templates/cards/card-look.ts";
+import { cellGapMm, type TableProps } from "../../../templates/table.tsx";
+import { first } from "../../core/lists.ts";
+import type { DrawingKit } from "../../drawing/kit.ts";
+import { type LayoutStyle, mmPerPoint } from "../../markup/boxes.ts";
+import type { CardContent, CardDepth } from "../../model/card-content.ts";
+import { keyOf } from "../../words/words.ts";
+
+type ShotTable = Pick<TableProps, "widths" | "head" | "columns" | "rows">;
+
+/**
+ * Setting and shot of a card: a column a depth with the shot across below, or a row a depth where each has its lock, which
+ * with the places takes two lines, and where there is no room for so many columns.
+ */
+export function shotTable(
+  card: CardContent,
+  depths: readonly CardDepth[],
+  look: BackLook,
+  widthMm: number,
+  kit: DrawingKit,
+): ShotTable {
+  const differ = new Set(depths.map(({ lock, places }) => `${lock}; ${places}`)).size > 1;
+  const settings = depths.map(({ setAt }) => setAt);
+  const columnMm = cellGapMm + widest(settings, look.settingPt, kit);
+  const columnsFit = look.nameWidthMm + depths.length * columnMm <= widthMm - 2 * look.marginMm;
+  return columnsFit && !(differ && first(depths).lock !== undefined)
+    ? columnADepth(card, depths, look, kit)
+    : rowADepth(card, depths, look, kit);
+}
+
+const settingStyle = ({ settingPt }: BackLook): LayoutStyle => ({
+  sizePt: settingPt,
+  lineHeight: 1,
+  face: "bold",
+});
+
+/** Between a column's widest text and the next column [mm]. */
+const columnGapMm = 0.4;
+
+/** Width of a column with room for the widest of these [mm]. */
+function widest(texts: readonly string[], sizePt: number, { measure }: DrawingKit): number {
+  return Math.max(...texts.map((text) => measure(text, sizePt * mmPerPoint, "bold"))) + columnGapMm;
+}
+
+function columnADepth(
+  { moved, tipShowing }: CardContent,
+  depths: readonly CardDepth[],
+  look: BackLook,
+  kit: DrawingKit,
+): ShotTable {
+  const { words } = kit;
+  const { lock } = first(depths);
+  const setting = {
+    name: words(`told.measured-from.${keyOf(moved)}`),
+    field: "float setting",
+    cells: depths.map(({ setAt }) => ({ lines: [setAt], style: settingStyle(look) })),
+  };
+  const tip = {
+    name: words("card.row.tip"),
+    field: "tip showing",
+    cells: depths.map((depth) => ({ lines: [depth.tip] })),
+  };
+  return {
+    widths: [look.nameWidthMm],
+    head: [words("card.depth"), ...depths.map(({ depth }) => depth)],
+    columns: 1 + depths.length,
+    rows: [
+      setting,
+      ...(tipShowing === undefined ? [tip] : []),
+      ...(lock === undefined ? [] : [across(words("card.row.lock"), "locking shot", lock)]),
+      ...placesRows(depths, look, kit),
+    ],
+  };
+}
+
+const across = (name: string, field: string, text: string) => ({ name, field, cells: [{ lines: [text] }] });
+
+/** Places of shot across the table: one row for all depths, or one for each. */
+function placesRows(depths: readonly CardDepth[], look: BackLook, kit: DrawingKit): ShotTable["rows"] {
+  const { places } = first(depths);
+  const field = "shot on the line";
+  if (depths.every((depth) => depth.places === places))
+    return [across(kit.words("card.row.on-line"), field, places)];
+  const nameWidth = widest(
+    depths.map(({ depth }) => depth),
+    look.wordPt,
+    kit,
+  );
+  return depths.map((depth) => ({
+    ...across(depth.depth, `${field}, ${depth.depth}`, depth.places),
+    nameStyle: { face: "bold" },
+    nameWidth,
+  }));
+}
+
+function rowADepth(
+  { moved, tipShowing }: CardContent,
+  depths: readonly CardDepth[],
+  look: BackLook,
+  kit: DrawingKit,
+): ShotTable {
+  const { words } = kit;
+  const names = depths.map(({ depth }) => depth);
+  const settings = depths.map(({ setAt }) => setAt);
+  const { wordPt, settingPt } = look;
+  return {
+    widths: [
+      widest([...names, words("card.depth")], wordPt, kit),
+      cellGapMm + widest(settings, settingPt, kit),
+    ],
+    head: [
+      words("card.depth"),
+      words("card.row.by-depth", { what: words(`told.measured-from.${keyOf(moved)}`) }),
+    ],
+    columns: 3,
+    rows: depths.map((depth) => ({
+      name: depth.depth,
+      field: `setting and shot, ${depth.depth}`,
+      nameStyle: { face: "bold" },
+      cells: [
+        { lines: [depth.setAt], style: settingStyle(look) },
+        {
+          lines: [
+            ...(tipShowing ? [] : [words("card.tip-showing", { tip: depth.tip })]),
+            ...(depth.lock === undefined ? [] : [depth.lock]),
+            depth.places,
+          ],
+        },
+      ],
+    })),
+  };
+}
