@@ -32,6 +32,7 @@ export const typedFigures: ContentCheck = (checked) => {
           ...typedWeights(text, scale),
           ...typedMarkings(text, floatsOf(text, prose, checked), scale),
           ...typedDepths(text, rigs, checked.figures),
+          ...typedStrengths(text, rigs, checked.figures),
         ].map(({ figure, directive, ...typed }) =>
           message("typed-figure", block.placeAt(at + typed.at), { figure, directive }),
         ),
@@ -118,6 +119,25 @@ function typedDepths(sentence: string, rigs: readonly SolvedRig[], figures: Figu
         const at = figures.shortDepth(depth.depthMm);
         return [{ at: index, figure, directive: `:figure[]{rig=${rig.id} depth="${at}" of=${of}}` }];
       }
+    }
+    return [];
+  });
+}
+
+/** The strength of a rig's line in a sentence that speaks of that line: `a main line of 4 lb`. */
+function typedStrengths(sentence: string, rigs: readonly SolvedRig[], figures: Figures): Typed[] {
+  const lines = [
+    { of: "main-line", said: /\bmain\sline\b/i, line: "mainLine" },
+    { of: "hook-line", said: /\bhook\slength\b/i, line: "hookLine" },
+  ] as const;
+  return [...sentence.matchAll(/\d+(?:\.\d+)?\slb(?![\p{L}])/gu)].flatMap(({ 0: figure, index }) => {
+    for (const { of, said, line } of lines) {
+      const rig = said.test(sentence)
+        ? rigs.find(
+            ({ rig }) => figures.strength(rig[line].strengthG).split(" (")[0] === figure.replace(/\s/, " "),
+          )?.rig
+        : undefined;
+      if (rig) return [{ at: index, figure, directive: `:figure[]{rig=${rig.id} of=${of}}` }];
     }
     return [];
   });

@@ -84,6 +84,7 @@ export const findingTable = {
   "setting-against-overdepth": about("setting", { setting: "text" }),
   "fall-floats": about("bait", { densityKgM3: "density" }),
   "hook-and-bait-figure": about("bait", {}),
+  "hook-and-bait-float": about("bait", { liftG: "mass" }),
   "sink-never": about("bait", {}),
   "feed-rate": about("feed", {}),
   "feed-too-often": about("feed", { pattern: "text", everyS: "time" }),

@@ -69,7 +69,8 @@ const draws: { readonly [K in PictureReference["picture"]]: Draw<K> } = {
   "rig-drawing": ({ rig, depthMm, variant }, { solved }, { widthMm, textMm }, kit) => {
     const [found, depth] = atDepth(solved, rig, depthMm);
     const box = { widthMm, heightMm: widthMm * rigHeightShare };
-    return alone(drawRig(found, depth, box, kit, { labels: "full", textMm, variant }));
+    const drawing = drawRig(found, depth, box, kit, { labels: "full", textMm, variant });
+    return [{ drawing, caption: drawing.title }];
   },
   "float-drawing": ({ float }, { library }, { widthMm, textMm, ...room }, kit) => {
     const entry = withId(library.floats, float);

@@ -44,6 +44,7 @@ export function solveRig(rig: Rig): Answer<SolvedRig> {
   }
   const pullOfFloatG = loadForTipG(float, wantedMm, conditions);
   const pullOfBaitG = hookAndBaitPullG(rig.hook, rig.bait, conditions);
+  if (pullOfBaitG < 0) return noAnswer("hook-and-bait-float", { liftG: -pullOfBaitG });
   if (pullOfBaitG >= pullOfFloatG) {
     return noAnswer("capacity-below-hook-and-bait", { hookAndBaitPullG: pullOfBaitG, pullG: pullOfFloatG });
   }

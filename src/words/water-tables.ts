@@ -1,6 +1,7 @@
 import type { Groundbait } from "../core/feed/groundbait.ts";
 import { entry, last } from "../core/lists.ts";
-import type { Mm, Share } from "../core/units.ts";
+import type { Sink } from "../core/sink/sink-of-rig.ts";
+import type { Mm, S, Share } from "../core/units.ts";
 import type { BallDown, FlowFigure, HoldBackMax, InWater, LiftAndPull } from "../model/in-water.ts";
 import type { FeedTable } from "../solve/feed-in-water.ts";
 import type { TableKit } from "./table-kit.ts";
@@ -19,11 +20,21 @@ export function sinkTable(sink: InWater["sink"], { words, figures }: TableKit): 
   const head = ["landing", "upper", "middle", "lower", "in-all"] as const;
   return {
     head: head.map((key) => words(`page.in-water.${key}`)),
-    rows: sink.map(({ landing, thirdsS, tenthsS }) => [
+    rows: sink.map(({ landing, thirdsS }) => [
       words(`page.in-water.${landing}`),
-      ...[...thirdsS, last(tenthsS)].map((time) => figures.time(time)),
+      ...wholeThirdsS(thirdsS).map((time) => figures.time(time)),
     ]),
   };
+}
+
+/** Whole seconds of the thirds and of all together, so that what is told adds up. */
+function wholeThirdsS(thirdsS: Sink["thirdsS"]): readonly S[] {
+  let passedS = 0;
+  const endsS = thirdsS.map((time) => {
+    passedS += time;
+    return Math.round(passedS);
+  });
+  return [...endsS.map((end, at) => end - (endsS[at - 1] ?? 0)), last(endsS)];
 }
 
 /** What the bait, the setting and the feed do for each share held back, in one pace. */

@@ -35,6 +35,7 @@ export function WhatYouNeed({ view, entry, solved }: NeedProps) {
         })}
       </a>,
     ],
+    ...fittingsRow(view, rig),
     [
       say("table.shot"),
       <ul class="plain">
@@ -75,6 +76,13 @@ function whipRow({ say, figures }: View, { rig, depths }: SolvedRig): [string, s
   if (!whip) return [];
   const values = { whip: figures.depth(rig.rodLengthMm), line: figures.depth(whip.lineMm) };
   return [[say("need.whip"), say("need.whip-text", values)]];
+}
+
+/** What holds the float on the line, where no shot do. */
+function fittingsRow({ say }: View, { float }: SolvedRig["rig"]): [string, string][] {
+  if (float.attachment === "bottom")
+    return float.heldByShot ? [] : [[say("need.fittings"), say("need.fittings-bottom-rubber")]];
+  return [[say("need.fittings"), say(`need.fittings-${keyOf(float.attachment)}`)]];
 }
 
 /** Where the line breaks when a fish or a snag is too much for it. */

@@ -22,7 +22,8 @@ describe("what the sums find stands at the key of the rig that it is about", () 
     ["overdepth: error setting-against-overdepth", rig("level: first", "level: first\noverdepth: -5 cm")],
     ["main-line: warning main-line-weak-link", rig("strength: 3 lb", "strength: 5 lb")],
     ["feed: warning feed-too-seldom", rig("every: 45 s", "every: 45 min")],
-    ["bait: warning fall-floats", edited("baits/grub.yaml", "density: 1.02", "density: 0.2")],
+    ["bait: warning fall-floats", edited("baits/grub.yaml", "density: 1.02", "density: 0.95")],
+    ["bait: error hook-and-bait-float", edited("baits/grub.yaml", "density: 1.02", "density: 0.2")],
     ["float: error capacity-below-hook-and-bait", edited("hooks.yaml", "0.03 g", "3 g")],
   ])("%s", async (expected, changes) => {
     expect(await found(changes)).toContain(`content/rigs/plain.md ${expected}`);

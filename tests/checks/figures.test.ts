@@ -51,6 +51,19 @@ describe("typed figures", () => {
     expect(told(`The rod is ${line} long. ${link}`)).toEqual([]);
     expect(told(`Float to hook is 999 cm there. ${link}`)).toEqual([]);
   });
+
+  it("warns of the strength of a line of such a rig, in a sentence about that line", () => {
+    const link = "See the [plain rig](../rigs/plain.md).";
+    expect(told(`It has a main line of 4 lb. ${link}`)).toMatchObject([
+      { figure: "4 lb", directive: ":figure[]{rig=plain of=main-line}" },
+    ]);
+    expect(told(`The hook length of 3 lb is weaker. ${link}`)).toMatchObject([
+      { figure: "3 lb", directive: ":figure[]{rig=plain of=hook-line}" },
+    ]);
+    expect(told(`Other charts give 4 lb for it. ${link}`)).toEqual([]);
+    expect(told(`A main line of 9 lb is too much. ${link}`)).toEqual([]);
+    expect(told("It has a main line of 4 lb.")).toEqual([]);
+  });
 });
 
 describe("missing basis", () => {

@@ -126,9 +126,15 @@ interface Sheet {
     readonly oneMoreMm: number | null;
     readonly oneFewerMm: number | null;
   }[];
-  readonly sink: readonly { readonly thirdsS: readonly number[]; readonly tenthsS: readonly number[] }[];
+  readonly sink: readonly { readonly thirdsS: readonly number[] }[];
   readonly findings: readonly Finding[];
   readonly flow: readonly { readonly extraDepthCm: number | null }[];
+}
+
+/** Thirds in whole seconds that add up to the last of them, which is all of the fall. */
+function wholeSeconds([upper, middle, lower]: readonly number[]): number[] {
+  const [first, second, all] = [upper!, upper! + middle!, upper! + middle! + lower!].map(Math.round);
+  return [first!, second! - first!, all! - second!, all!];
 }
 
 /** What the command line gives for the same example. What is no option of it is written as an author writes it. */
@@ -252,9 +258,7 @@ function expected(sheet: Sheet, units: UnitChoice): Awaited<ReturnType<typeof sh
       const { oneFewerMm, oneMoreMm } = effect;
       return size.replaceAll(" ", "\u00a0") + tip(oneFewerMm) + tip(oneMoreMm);
     }),
-    sink: sheet.sink.flatMap(({ thirdsS, tenthsS }) =>
-      [...thirdsS, tenthsS.at(-1)!].map((time) => figures.time(time)),
-    ),
+    sink: sheet.sink.flatMap(({ thirdsS }) => wholeSeconds(thirdsS).map((time) => figures.time(time))),
     deeper: sheet.flow.map(({ extraDepthCm }) => {
       if (extraDepthCm === null) return words("page.in-water.not-kept");
       if (Math.abs(extraDepthCm) < 0.5) return words("page.in-water.as-set");

@@ -23,13 +23,10 @@ const keptOn = ({ plumbing: { kept } }: Pick<SolvedDepth, "plumbing">) => [...ke
 const pullOf = ({ conditions }: Rig, shots: readonly Shot[]) =>
   shots.reduce((sum, { massG, metal }) => sum + pullG(massG, metal, conditions), 0);
 
-/** What hangs on the line. A bait that floats is held down by the lowest shot, and comes off the float with it. */
+/** What hangs on the line. */
 function lineOf({ rig, hookAndBaitPullG }: SolvedRig, { lineShot }: SolvedDepth): readonly Hung[] {
   const line = lineShot.map((shot) => ({ fromHookMm: shot.fromHookMm, pullG: pullOf(rig, [shot]) }));
-  const bait = { fromHookMm: 0, pullG: hookAndBaitPullG };
-  const [lowest, ...others] = line;
-  if (hookAndBaitPullG >= 0 || !lowest) return [bait, ...line];
-  return [{ ...lowest, pullG: lowest.pullG + hookAndBaitPullG }, ...others];
+  return [{ fromHookMm: 0, pullG: hookAndBaitPullG }, ...line];
 }
 
 /** The float with its eye or stop knot so far from the hook, and with shot more or fewer at the float. */
@@ -66,7 +63,11 @@ function followGuide(solved: SolvedRig, depth: SolvedDepth, what: string) {
     expect(Math.abs(there.hookMm - promisedHookMm), where).toBeLessThanOrEqual(hookWithinMm);
     count("line of the depth guide");
   }
-  for (const row of depth.guideRows) {
+  for (const [at, row] of depth.guideRows.entries()) {
+    // No two rows begin with the same words: settings are told to the centimetre.
+    const before = depth.guideRows[at - 1];
+    if (before)
+      expect(Math.round(row.overdepthMm / 10), what).toBeGreaterThan(Math.round(before.toOverdepthMm / 10));
     const ends = [
       [row.overdepthMm, row.moveMm],
       [row.toOverdepthMm, row.toMoveMm],

@@ -24,29 +24,21 @@ export interface DepthGuideInput {
 /** How far the guide reaches at least to either side of dead depth, and how often it has a line [mm]. */
 export const guideReachMm = 600;
 export const guideStepMm = 100;
-/** Lines nearer to each other than this would print alike [mm]. */
-export const guideApartMm = 5;
+/** Lines nearer to each other than this would print alike, to the centimetre [mm]. */
+export const guideApartMm = 10;
 /** The farthest over depth that a guide is made for [mm]: more line than any rig lays on the bed. */
 const overdepthMaxMm = 10_000;
 
 /** Least tip that is seen from the bank [mm]. Common practice, no source. */
 const seenTipMm = 5;
 
-/**
- * What hangs below the float, from the hook up. A bait that floats lifts the lowest shot: it is held down by it and
- * comes off the float with it.
- */
+/** What hangs below the float, from the hook up. */
 function hangingLoads({ shot, hookAndBaitPullG, water }: DepthGuideInput): readonly HangingLoad[] {
   const line = shot
     .filter(({ role }) => role !== "lock")
     .map(({ size, massG, metal, fromHookMm }) => ({ size, fromHookMm, pullG: pullG(massG, metal, water) }))
     .sort((a, b) => a.fromHookMm - b.fromHookMm);
-  let liftG = 0;
-  return [{ size: null, fromHookMm: 0, pullG: hookAndBaitPullG }, ...line].map((load) => {
-    const netG = load.pullG + liftG;
-    liftG = Math.min(0, netG);
-    return { ...load, pullG: Math.max(0, netG) };
-  });
+  return [{ size: null, fromHookMm: 0, pullG: hookAndBaitPullG }, ...line];
 }
 
 /**
@@ -91,6 +83,7 @@ function guideFault({ float, water, depthMm, shot, hookAndBaitPullG, settingMm }
   if (bad) return noAnswer("shot-not-on-line", { size: bad.size });
   const capacityPullG = floatPullG(float, water);
   if (!Number.isFinite(hookAndBaitPullG)) return noAnswer("hook-and-bait-figure");
+  if (hookAndBaitPullG < 0) return noAnswer("hook-and-bait-float", { liftG: -hookAndBaitPullG });
   if (hookAndBaitPullG >= capacityPullG) {
     return noAnswer("capacity-below-hook-and-bait", { pullG: capacityPullG, hookAndBaitPullG });
   }

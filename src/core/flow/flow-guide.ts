@@ -122,7 +122,10 @@ function depthAt({ points }: HangingLine, fromHookMm: Mm): number {
   return lower.depthMm + share * (upper.depthMm - lower.depthMm);
 }
 
-/** Where a run first tells something else than the one before it, found by halving to where lines still print apart. */
+/** How near to where a run begins to tell something else the line for it stands [mm]. */
+const foundWithinMm = 5;
+
+/** Where a run first tells something else than the one before it, found by halving. */
 function changes(
   runs: ReadonlyMap<number, Run>,
   runAt: (overdepthMm: Mm) => Run,
@@ -136,7 +139,7 @@ function changes(
     let other = deeper - guideApartMm;
     if (other < same || runAt(other).state === state) return [];
     if (runAt(same).state !== state) return [[same, runAt(same)] as const];
-    while (other - same > guideApartMm) {
+    while (other - same > foundWithinMm) {
       const at = (same + other) / 2;
       if (runAt(at).state === state) same = at;
       else other = at;

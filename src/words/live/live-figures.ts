@@ -100,6 +100,8 @@ function loadWeight(typed: string, { library, figures }: LiveContext): string {
 
 /** Figures of a rig that are the same at each of its depths. */
 const rigFigures: Readonly<Record<string, (rig: SolvedRig, figures: Figures) => string>> = {
+  "main-line": ({ rig }, figures) => figures.strength(rig.mainLine.strengthG),
+  "hook-line": ({ rig }, figures) => figures.strength(rig.hookLine.strengthG),
   session: ({ rig }, figures) => figures.time(rig.feed.forS),
   feed: ({ sessionFeed }, figures) => figures.volume(sessionFeed.volumeMl),
   weakest: ({ lineChain }, figures) => figures.strength(weakestAtWorstG(lineChain)),

@@ -150,17 +150,23 @@ describe("a float with too much shot at its lock", () => {
   });
 });
 
-describe("a floating bait", () => {
-  it("is held down by the lowest shot and comes off the float with it", () => {
+describe("a hook with a bait that floats it", () => {
+  // It would hang above the lowest shot: no line of a guide has a place for that.
+  it("is refused with the lift that it has, and one that just sinks is not", () => {
     const rig = {
+      ...still,
       float: { ...tippedFloat(1.5), capacityG: 3.9 },
-      hookAndBaitPullG: -0.02,
-      shot: [lead("No 8", 0.06, 80, "telltale"), lead("rest", 3.85, 1800, "lock")],
+      shot: [lead("No 8", 0.06, 80, "telltale")],
     };
-    const hanging = at(rig, 0).tipShowingMm!;
-    expect(at(rig, 60).tipShowingMm).toBeCloseTo(hanging, 9);
-    // (0.054711 − 0.02) g over 1.76715 mm² · 0.9997: 19.648 mm.
-    expect(at(rig, 200).tipShowingMm! - hanging).toBeCloseTo(19.648, 2);
+    const floats = depthGuide({ ...rig, hookAndBaitPullG: -0.02 });
+    expect(floats.ok).toBe(false);
+    expect(floats.findings).toMatchObject([{ code: "hook-and-bait-float", values: { liftG: 0.02 } }]);
+    const sinks = depthGuide({
+      ...rig,
+      hookAndBaitPullG: 0,
+      shot: [...rig.shot, lead("rest", 3.85, 1800, "lock")],
+    });
+    expect(sinks.ok).toBe(true);
   });
 });
 
@@ -199,7 +205,7 @@ const rigs = fc
       fc.double({ min: 1, max: 5, noNaN: true }).map((d) => tippedFloat(d)),
     ),
     depthMm: fc.double({ min: 700, max: 5000, noNaN: true }),
-    hookAndBaitPullG: fc.double({ min: -0.02, max: 0.2, noNaN: true }),
+    hookAndBaitPullG: fc.double({ min: 0, max: 0.2, noNaN: true }),
     line: fc.array(
       fc.record({
         massG: fc.constantFrom(0.02, 0.04, 0.06, 0.1, 0.2),
@@ -246,7 +252,7 @@ describe("any rig", () => {
         const total = rig.shot.reduce((sum, s) => sum + pullG(s.massG, s.metal, pool), rig.hookAndBaitPullG);
         const hangingTip = tipShowingMm(rig.float, total, pool);
         const step = guideOrSunk({ ...rig, settingMm }).find(({ overdepthMm }) => overdepthMm === settingMm);
-        if (!step || step.tipShowingMm === null || hangingTip === null || rig.hookAndBaitPullG < 0) return;
+        if (!step || step.tipShowingMm === null || hangingTip === null) return;
         // The line below the float is slack by the overdepth less the rise; what is nearer the hook than that lies
         // on the bed, what is further hangs.
         const slack = settingMm - (step.tipShowingMm - hangingTip);

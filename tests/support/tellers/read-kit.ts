@@ -14,7 +14,8 @@ export function readKits(rows: readonly (readonly Cell[])[], teller: string): St
     const [name, what] = row.map(({ cell }) => plain(cell));
     if (name === "Tackle") told = new Map();
     if (what) told.set(name!, what);
-    if (name !== "Hook bait") return [];
+    // Other tables have hook baits too.
+    if (name !== "Hook bait" || row[1]!.head) return [];
     const list = (key: string) => told.get(key)!.split(", ");
     const pounds = (key: string) => Number(/^([\d.]+) lb/.exec(told.get(key)!)![1]);
     const [, metal, sizes] = /all (\w+): (.*)$/.exec(told.get("Shot")!)!;
