@@ -1,6 +1,7 @@
 import { readSources, type World } from "../content/world.ts";
 import { drawPictures } from "../drawing/pictures.ts";
 import type { OutputFile } from "../markup/output.ts";
+import { type Keep, makeAnew } from "../model/kept.ts";
 import { hasErrors, type Staged } from "../model/message.ts";
 import { siteFiles } from "../site/site-files.tsx";
 import { checkSources } from "./check-sources.ts";
@@ -34,10 +35,11 @@ export async function solveContent(
   world: World,
   folders: readonly string[],
   shipped?: string,
+  keep: Keep = makeAnew,
 ): Promise<Staged<Solved | undefined>> {
   const read = await readContent(world, folders, shipped);
   if (!read.value) return { value: undefined, messages: read.messages };
-  const { value, messages } = await solveLibrary(read.value);
+  const { value, messages } = await solveLibrary(read.value, keep);
   const all = [...read.messages, ...messages];
   return { value: hasErrors(all) ? undefined : value, messages: all };
 }

@@ -2,6 +2,7 @@ import { knotMessages } from "../checks/knots.ts";
 import { checkLinks } from "../checks/links.ts";
 import { checkContent } from "../checks/table.ts";
 import { readyImages } from "../images/ready-images.ts";
+import { type Keep, makeAnew } from "../model/kept.ts";
 import { hasErrors, type Staged } from "../model/message.ts";
 import { imagesInUse, unusedImages } from "./images-in-use.ts";
 import { liveTexts } from "./live-texts.ts";
@@ -10,8 +11,11 @@ import { solveRigs } from "./solve-rigs.ts";
 import type { Read, Solved } from "./stages.ts";
 
 /** Library → solved rigs, live texts and pictures; what the content's own files have to tell was told before. */
-export async function solveLibrary({ library: whole, kit }: Read): Promise<Staged<Solved | undefined>> {
-  const solved = await solveRigs({ ...whole, rigs: rigsAskedFor(whole) }, kit.words, kit.figures);
+export async function solveLibrary(
+  { library: whole, kit }: Read,
+  keep: Keep = makeAnew,
+): Promise<Staged<Solved | undefined>> {
+  const solved = await solveRigs({ ...whole, rigs: rigsAskedFor(whole) }, kit.words, kit.figures, keep);
   const library = published(whole, new Set([...whole.leftOut, ...solved.leftOut]));
   const rigs = solved.value.filter(({ rig }) => library.rigs.some(({ id }) => id === rig.id));
   const inTexts = { library: whole, solved: new Map(solved.value.map((rig) => [rig.rig.id, rig])) };

@@ -1,7 +1,9 @@
 import { setImmediate as turn } from "node:timers/promises";
 import { findingTable, type Subject } from "../core/finding-table.ts";
+import { type Keep, makeAnew } from "../model/kept.ts";
 import type { Library } from "../model/library.ts";
 import { type Message, message, type Staged } from "../model/message.ts";
+import type { Rig } from "../model/rig.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import { withWater } from "../solve/in-water.ts";
 import { solveRig } from "../solve/solve-rig.ts";
@@ -30,6 +32,7 @@ export async function solveRigs(
   library: Library,
   words: Words,
   figures: Figures,
+  keep: Keep = makeAnew,
 ): Promise<Staged<readonly SolvedRig[]> & { readonly leftOut: readonly string[] }> {
   const lent = new Set(library.lent.values());
   const leftOut: string[] = [];
@@ -37,11 +40,8 @@ export async function solveRigs(
   const solved: SolvedRig[] = [];
   for (const entry of library.rigs) {
     await turn();
-    const dry = solveRig(entry.rig);
-    const rig = dry.ok ? withWater(dry.value) : dry;
-    const told = new Map(
-      [...dry.findings, ...rig.findings].map((finding) => [JSON.stringify(finding), finding]),
-    );
+    const { value, findings } = wholly(entry.rig, keep);
+    const told = new Map(findings.map((finding) => [JSON.stringify(finding), finding]));
     const found: Message[] = [];
     for (const finding of told.values()) {
       const place = entry.placeOf(frontMatter[findingTable[finding.code].subject]);
@@ -53,7 +53,21 @@ export async function solveRigs(
     const wrong = lent.has(entry.path) && found.find(({ severity }) => severity === "error");
     messages.push(...(wrong ? [message("lent-left-out", wrong.place, { of: wrong })] : found));
     if (wrong) leftOut.push(`rigs/${entry.id}`);
-    else if (rig.ok) solved.push(rig.value);
+    else if (value) solved.push(value);
   }
   return { value: solved, leftOut, messages };
+}
+
+/** A rig with all its sums, where it can be had, and all that was found on the way. */
+function wholly(rig: Rig, keep: Keep) {
+  const { value, findings } = keep("rig", JSON.stringify(rig), () => {
+    const dry = solveRig(rig);
+    const wet = dry.ok ? withWater(dry.value) : dry;
+    const found = [...dry.findings, ...wet.findings];
+    if (!wet.ok) return { value: undefined, findings: found };
+    // The rig itself is at hand.
+    const { rig: _, ...sums } = wet.value;
+    return { value: sums, findings: found };
+  });
+  return { value: value && { ...value, rig }, findings };
 }

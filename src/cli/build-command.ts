@@ -6,6 +6,7 @@ import { buildSettings } from "./build-settings.ts";
 import { type CliCommand, exitCodes, type Progress, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
+import { keptOnDisk } from "./kept-on-disk.ts";
 import { withOutput } from "./output/with-output.ts";
 import { tell, withReportOptions } from "./report-options.ts";
 
@@ -32,7 +33,7 @@ export const buildCommand: CliCommand = {
         { out, contentFolders: [...folders, ...(shipped ? [shipped] : [])], tell: say },
         async (output) => {
           progress?.say("reading, and doing the sums");
-          const { value: solved, messages } = await solveContent(disk, folders, shipped);
+          const { value: solved, messages } = await solveContent(disk, folders, shipped, keptOnDisk());
           progress?.end();
           const stops = messages.length > 0 && tell(messages, options, terminal);
           if (stops || !solved) return exitCodes.contentErrors;

@@ -110,13 +110,6 @@ describe("what is allowed stands on the page and in the handout", () => {
 
 /** Markdown that neither shows: where the message stands, and a part of it and of its hint. */
 const leftOut: Readonly<Record<string, readonly [markdown: string, at: string, ...said: string[]]>> = {
-  "a picture file": [
-    "Words ![a float](float.png).",
-    "8:7",
-    "all pictures of the guide are drawn",
-    "::scene{",
-  ],
-  "a picture file by reference": ["![a float][f]\n\n[f]: float.png", "8:1", "all pictures of the guide"],
   "a block of HTML": [
     "<div>\nWords.\n</div>",
     "8:1",

@@ -1,0 +1,107 @@
+import {
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  statSync,
+  truncateSync,
+  utimesSync,
+  writeFileSync,
+} from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { solveRigs } from "../../src/build/solve-rigs.ts";
+import { keptOnDisk } from "../../src/cli/kept-on-disk.ts";
+import { makeFigures } from "../../src/words/figures.ts";
+import { makeWords } from "../../src/words/words.ts";
+import { temporaryFolder } from "../support/cli.ts";
+import { shippedGuide } from "../support/shipped-guide.ts";
+
+const tool = Buffer.from("this edition");
+
+function counting(keep: ReturnType<typeof keptOnDisk>) {
+  let made = 0;
+  const value = { deep: [1, Number.POSITIVE_INFINITY], none: undefined };
+  const ask = (from: string) => keep("thing", from, () => ({ ...value, made: ++made }));
+  return { ask, made: () => made };
+}
+
+describe("what is kept on disk", () => {
+  it("is made once, and comes back as it was, in another run too", () => {
+    const folder = temporaryFolder();
+    const first = counting(keptOnDisk(folder, tool));
+    expect(first.ask("a")).toEqual({ deep: [1, Number.POSITIVE_INFINITY], none: undefined, made: 1 });
+    first.ask("a");
+    first.ask("b");
+    expect(first.made()).toBe(2);
+    const second = counting(keptOnDisk(folder, tool));
+    expect(second.ask("a")).toMatchObject({ made: 1 });
+    expect(second.made()).toBe(0);
+  });
+
+  it("is not taken from another edition of the tool", () => {
+    const folder = temporaryFolder();
+    counting(keptOnDisk(folder, tool)).ask("a");
+    const other = counting(keptOnDisk(folder, Buffer.from("another")));
+    other.ask("a");
+    expect(other.made()).toBe(1);
+  });
+
+  it("is not trusted where a byte of it is another, or some are gone", () => {
+    const folder = temporaryFolder();
+    for (const spoil of [
+      (file: string) => {
+        const bytes = readFileSync(file);
+        bytes[bytes.length - 3]! ^= 1;
+        writeFileSync(file, bytes);
+      },
+      (file: string) => truncateSync(file, 40),
+      (file: string) => writeFileSync(file, ""),
+    ]) {
+      counting(keptOnDisk(folder, tool)).ask("a");
+      const [name] = readdirSync(folder);
+      spoil(join(folder, name!));
+      const again = counting(keptOnDisk(folder, tool));
+      again.ask("a");
+      expect(again.made()).toBe(1);
+    }
+  });
+
+  it("costs nothing but time where nothing can be written", () => {
+    const file = join(temporaryFolder(), "a file");
+    writeFileSync(file, "");
+    const kept = counting(keptOnDisk(file, tool));
+    kept.ask("a");
+    kept.ask("a");
+    expect(kept.made()).toBe(2);
+  });
+
+  it("has an end: what was used longest ago goes", () => {
+    const folder = temporaryFolder();
+    mkdirSync(folder, { recursive: true });
+    for (const [name, day] of [
+      ["old", 1],
+      ["newer", 2],
+    ] as const) {
+      writeFileSync(join(folder, name), "");
+      truncateSync(join(folder, name), 100_000_000);
+      utimesSync(join(folder, name), new Date(2020, 0, day), new Date(2020, 0, day));
+    }
+    counting(keptOnDisk(folder, tool)).ask("a");
+    expect(readdirSync(folder)).not.toContain("old");
+    expect(readdirSync(folder)).toContain("newer");
+    expect(readdirSync(folder).every((name) => statSync(join(folder, name)).size <= 128_000_000)).toBe(true);
+  });
+
+  it("gives every rig of the shipped guide back as the sums made it", async () => {
+    const { library } = shippedGuide;
+    const words = makeWords(library.words);
+    const figures = makeFigures(library.guide.units, words, library.guide.language);
+    const few = { ...library, rigs: library.rigs.slice(0, 4) };
+    const folder = temporaryFolder();
+    const cold = await solveRigs(few, words, figures, keptOnDisk(folder, tool));
+    const warm = await solveRigs(few, words, figures, keptOnDisk(folder, tool));
+    expect(warm).toEqual(cold);
+    expect(warm.value[0]!.rig).toBe(few.rigs[0]!.rig);
+    expect(readdirSync(folder)).toHaveLength(few.rigs.length);
+  });
+});
