@@ -19,6 +19,7 @@ const scripts = [
   "water",
   "filters",
   "rig",
+  "signs",
   "fit",
   "in-water-worker",
   "card",

@@ -231,9 +231,12 @@ function termsOf(read: Read<z.output<typeof glossarySchema>> | undefined, readin
 
 function troublesOf(read: Read<z.output<typeof troublesSchema>> | undefined): Trouble[] {
   return (
-    read?.value.map(({ sign, causes, do: remedies }, at) => ({
+    read?.value.map(({ sign, when, water, shows, causes, do: remedies }, at) => ({
       place: read.yaml.placeOf([at]),
       sign,
+      ...(when && { when }),
+      water,
+      ...(shows && { shows }),
       causes,
       remedies,
     })) ?? []

@@ -13,6 +13,7 @@ import type { OwnColours } from "./look-colours.ts";
 import type { Place } from "./message.ts";
 import type { OwnImage } from "./own-image.ts";
 import type { Bait, Hook, Rig } from "./rig.ts";
+import type { SignPicture, SignTime, SignWater } from "./signs.ts";
 import type { UnitChoice } from "./unit-choice.ts";
 import type { WordTree } from "./word-tree.ts";
 
@@ -225,6 +226,10 @@ interface Change {
 export interface Trouble {
   readonly place: Place;
   readonly sign: string;
+  /** When and on which water it is seen; one without a time is in the list alone. */
+  readonly when?: SignTime;
+  readonly water: SignWater;
+  readonly shows?: SignPicture;
   readonly causes: readonly string[];
   readonly remedies: readonly string[];
 }

@@ -4,16 +4,11 @@ import { GlossaryPage } from "../../templates/pages/glossary.tsx";
 import { HomePage } from "../../templates/pages/home.tsx";
 import { LessonListPage, LessonPage } from "../../templates/pages/lessons.tsx";
 import { type PageKey, pageWords } from "../../templates/pages/page-words.ts";
-import {
-  KnotsPage,
-  PrintablesPage,
-  ProsePage,
-  SearchPage,
-  TroublesPage,
-} from "../../templates/pages/reference.tsx";
+import { KnotsPage, PrintablesPage, ProsePage, SearchPage } from "../../templates/pages/reference.tsx";
 import { RigPage } from "../../templates/pages/rig.tsx";
 import { RigListPage } from "../../templates/pages/rig-list.tsx";
 import { ShotPage } from "../../templates/pages/shot.tsx";
+import { TroublesPage } from "../../templates/pages/troubles.tsx";
 import type { Section } from "../../templates/pages/view.ts";
 import { sitePaths } from "../model/addresses.ts";
 import type { SiteInput } from "./input.ts";
@@ -86,7 +81,12 @@ export function pagesOf({ library, solved, kit, printables }: SiteInput): Page[]
     list("baits", sitePaths.baits, (view) => <BaitsPage view={view} />),
     ...(library.species.length > 0 ? [list("fish", sitePaths.fish, (view) => <FishPage view={view} />)] : []),
     ...(library.troubles.length > 0
-      ? [list("troubles", sitePaths.troubles, (view) => <TroublesPage view={view} />)]
+      ? [
+          {
+            ...list("troubles", sitePaths.troubles, (view) => <TroublesPage view={view} />),
+            ...(library.troubles.some(({ when }) => when) && { scripts: ["signs.js"] }),
+          },
+        ]
       : []),
     ...(library.glossary.length > 0
       ? [list("glossary", sitePaths.glossary, (view) => <GlossaryPage view={view} />)]

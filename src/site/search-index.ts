@@ -45,6 +45,7 @@ const withoutPictures = {
   drawFloat: noPicture,
   drawKnot: () => [],
   drawSmallRig: () => "",
+  drawSign: noPicture,
   drawFish: () => undefined,
   drawBait: () => undefined,
 };

@@ -8,6 +8,8 @@ import {
 } from "../../templates/pages/rig-picture.ts";
 import type { View } from "../../templates/pages/view.ts";
 import { first, known } from "../core/lists.ts";
+import { drawSign } from "../drawing/signs/draw-sign.ts";
+import { drawingToSvg } from "../drawing/svg.ts";
 import { publicAddress, sitePaths, termId } from "../model/addresses.ts";
 import { type TermLink, termLinker } from "./glossary-links.ts";
 import { imageElement, imagePath } from "./images.ts";
@@ -50,6 +52,7 @@ export function viewOf(path: string, input: SiteInput): View {
       prosePictures({ picture: "float-chart", floats }, input, "side-by-side")[0]!.svg,
     drawKnot: (knot) => prosePictures({ picture: "knot", knot }, input, knot),
     drawSmallRig: (rig, idPrefix) => smallRigPicture(rig, kit, idPrefix),
+    drawSign: (picture, sign) => drawingToSvg(drawSign(picture, sign), { idPrefix: termId(sign) }),
     drawFish: (fish) => prosePictures({ picture: "fish", fish }, input, fish)[0]?.svg,
     drawBait: (bait) => prosePictures({ picture: "bait", bait }, input, bait)[0]?.svg,
     drawFloat: (float, idPrefix) => floatPicture(float, kit, idPrefix),

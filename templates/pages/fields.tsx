@@ -32,6 +32,25 @@ export function Options({ choices, chosen }: Pick<SelectProps, "choices" | "chos
   ));
 }
 
+/** One of a few answers, to tap. */
+export function Either({
+  name,
+  value,
+  label,
+  chosen,
+}: {
+  name: string;
+  value: string;
+  label: string;
+  chosen?: boolean;
+}) {
+  return (
+    <label>
+      <input type="radio" name={name} value={value} checked={chosen} /> {label}
+    </label>
+  );
+}
+
 interface DepthSliderProps {
   readonly view: View;
   readonly id: string;

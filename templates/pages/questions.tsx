@@ -3,7 +3,7 @@ import type { Library, RigEntry } from "../../src/model/library.ts";
 import { questions } from "../../src/model/questions.ts";
 import { keyOf } from "../../src/words/words.ts";
 import { kindsCaught } from "./catches.ts";
-import { type Choices, DepthSlider, PaceFields, pacedWay, Select } from "./fields.tsx";
+import { type Choices, DepthSlider, Either, PaceFields, pacedWay, Select } from "./fields.tsx";
 import { ShotBox } from "./shot-box.tsx";
 import type { View } from "./view.ts";
 
@@ -105,24 +105,6 @@ function DepthQuestion({ view }: { view: View }) {
       <DepthSlider view={view} id="water-slider" class="needs-script" {...slider} />
       <div id="water-unread" role="status" />
     </div>
-  );
-}
-
-function Either({
-  name,
-  value,
-  label,
-  chosen,
-}: {
-  name: string;
-  value: string;
-  label: string;
-  chosen?: boolean;
-}) {
-  return (
-    <label>
-      <input type="radio" name={name} value={value} checked={chosen} /> {label}
-    </label>
   );
 }
 

@@ -1,4 +1,4 @@
-import { sitePaths, termId } from "../../src/model/addresses.ts";
+import { sitePaths } from "../../src/model/addresses.ts";
 import type { Prose } from "../../src/model/library.ts";
 import { printableKinds } from "../../src/model/printable.ts";
 import { keyOf } from "../../src/words/words.ts";
@@ -14,53 +14,6 @@ export function ProsePage({ view, prose }: { view: View; prose: Prose }) {
       </header>
       {view.markdown(prose)}
     </article>
-  );
-}
-
-/** What the float does, what it means, and what to do. */
-export function TroublesPage({ view: { say, library } }: { view: View }) {
-  return (
-    <>
-      <header class="page-head">
-        <h1>{say("troubles.title")}</h1>
-        <p class="lead">{say("troubles.lead")}</p>
-      </header>
-      <nav class="on-page signs" aria-label={say("on-this-page")} data-unsearched="">
-        <ul>
-          {library.troubles.map(({ sign }) => (
-            <li>
-              <a href={`#${termId(sign)}`}>{sign}</a>
-            </li>
-          ))}
-        </ul>
-      </nav>
-      {library.troubles.map(({ sign, causes, remedies }) => {
-        const id = termId(sign);
-        return (
-          <section aria-labelledby={id}>
-            <h2 id={id}>{sign}</h2>
-            <div class="side-by-side">
-              <div>
-                <h3>{say("troubles.means")}</h3>
-                <ol>
-                  {causes.map((cause) => (
-                    <li>{cause}</li>
-                  ))}
-                </ol>
-              </div>
-              <div>
-                <h3>{say("troubles.do")}</h3>
-                <ol>
-                  {remedies.map((remedy) => (
-                    <li>{remedy}</li>
-                  ))}
-                </ol>
-              </div>
-            </div>
-          </section>
-        );
-      })}
-    </>
   );
 }
 

@@ -3,6 +3,7 @@ import type { Float } from "../../src/core/float/float.ts";
 import type { Child } from "../../src/markup/jsx-runtime.ts";
 import type { Library, MarkdownText } from "../../src/model/library.ts";
 import type { Printable } from "../../src/model/printable.ts";
+import type { SignPicture } from "../../src/model/signs.ts";
 import type { SolvedDepth, SolvedRig } from "../../src/model/solved.ts";
 import type { Figures } from "../../src/words/figures.ts";
 import type { RigTexts } from "../../src/words/rig-texts.ts";
@@ -44,6 +45,8 @@ export interface View extends Voice {
   /** A kind of fish, and a bait on its hook, as SVG; none where the guide does not say what it looks like. */
   readonly drawFish: (fishId: string) => string | undefined;
   readonly drawBait: (baitId: string) => string | undefined;
+  /** What a sign looks like, as SVG. */
+  readonly drawSign: (picture: SignPicture, sign: string) => string;
   /** Path of this page below the output folder. */
   readonly path: string;
   /** Room that the files written so far take on a phone that keeps the guide [byte]. */

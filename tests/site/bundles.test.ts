@@ -15,6 +15,7 @@ test.each([
   ["water.js", 14_500],
   ["filters.js", 14_500],
   ["rig.js", 4_500],
+  ["signs.js", 2_500],
   ["search.js", 25_000],
   ["service-worker.js", 3_000],
   ["fit.js", 170_000],

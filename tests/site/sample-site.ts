@@ -184,7 +184,15 @@ export const sampleLibrary: Library = {
     },
   ],
   troubles: [
-    { place: placeOf(), sign: "The tip rises", causes: ["A fish lifts a shot."], remedies: ["Strike."] },
+    {
+      place: placeOf(),
+      sign: "The tip rises",
+      when: "on a bite",
+      water: "either",
+      shows: "rises-flat",
+      causes: ["A fish lifts a shot."],
+      remedies: ["Strike."],
+    },
   ],
   pages: [prose("pages", "safety", "Stay safe", "## Rules\n\n- Ask first.\n\n## Water\n\nKeep back.")],
 };

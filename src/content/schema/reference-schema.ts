@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { bases } from "../../core/basis.ts";
 import { limits } from "../../model/limits.ts";
+import { signPictures, signTimes, signWaters } from "../../model/signs.ts";
 import { date } from "./date-schema.ts";
 import { fishLooksSchema } from "./looks-schema.ts";
 import { share, strength } from "./quantity-schema.ts";
@@ -26,6 +27,9 @@ export const glossarySchema = z.array(
 export const troublesSchema = z.array(
   z.strictObject({
     sign: z.string(),
+    when: z.enum(signTimes).optional(),
+    water: z.enum(signWaters).default("either"),
+    shows: z.enum(signPictures).optional(),
     causes: z.array(z.string()).min(1),
     do: z.array(z.string()).min(1),
   }),

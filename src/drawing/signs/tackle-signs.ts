@@ -1,0 +1,236 @@
+import { bold, circle, point, thin, thinSoft } from "../items.ts";
+import type { Item } from "../model.ts";
+import { fish } from "../scenes/fish.ts";
+import { bed, float, hook, line, move, parted, shot, surfaceMm, water, weed } from "./sign-parts.ts";
+
+const midMm = 18;
+
+/** A bowl of groundbait. */
+const bowl = (): Item => ({
+  kind: "path",
+  steps: [
+    ["M", 6, 10],
+    ["C", 8, 24, 28, 24, 30, 10],
+  ],
+  stroke: bold,
+});
+
+const wavy = (y: number): Item => ({
+  kind: "path",
+  steps: [
+    ["M", 7, y],
+    ["C", 10, y - 2, 13, y + 2, 16, y],
+    ["C", 19, y - 2, 22, y + 2, 25, y],
+    ["C", 26.5, y - 1, 28, y - 1, 29, y],
+  ],
+  stroke: thin,
+});
+
+/** Signs that line, hook, bait and feed give. */
+export const tackleSigns = {
+  "empty-skin": () => [
+    line([
+      [midMm, 0],
+      [midMm, 14],
+    ]),
+    ...hook(point(midMm, 20), 7),
+    {
+      kind: "path",
+      steps: [
+        ["M", 22.5, 16],
+        ["C", 27, 12, 28, 20, 31, 15],
+      ],
+      stroke: { ink: "accent", widthMm: 0.9 },
+    },
+  ],
+  tangled: () => [
+    ...water(),
+    ...float({ xMm: midMm, tip: 0.4, lean: 10 }, 0),
+    ...[8, 11, 14].map(
+      (y): Item => ({
+        kind: "path",
+        steps: [
+          ["M", 15, y],
+          ["C", 22, y - 3, 22, y + 4, 15, y + 2],
+        ],
+        stroke: thin,
+      }),
+    ),
+  ],
+  corkscrew: () => [
+    {
+      kind: "path",
+      steps: [
+        ["M", midMm, 1],
+        ["C", 24, 4, 12, 5, midMm, 8],
+        ["C", 24, 11, 12, 12, midMm, 14],
+      ],
+      stroke: thin,
+    },
+    ...hook(point(midMm, 20), 6),
+  ],
+  "slides-down": () => [
+    line([
+      [midMm, 0],
+      [midMm, 24],
+    ]),
+    ...float({ xMm: midMm, tip: 0.1 }, 0),
+    ...move(point(24, 6), point(24, 18)),
+  ],
+  "will-not-slide": () => [
+    ...water(),
+    ...float({ xMm: midMm, tip: 0.2 }, 1),
+    shot(point(midMm, 20)),
+    shot(point(midMm, 22.3)),
+    line([
+      [16.3, 3],
+      [19.7, 3],
+    ]),
+    line([
+      [midMm, 0],
+      [midMm, 7],
+    ]),
+    ...move(point(25, 19), point(25, 12)),
+    line([
+      [23, 17],
+      [27, 14],
+    ]),
+  ],
+  "falls-short": () => [
+    ...water(),
+    {
+      kind: "path",
+      steps: [
+        ["M", 0, 6],
+        ["C", 6, 0, 13, 1, 17, 8.5],
+      ],
+      stroke: { ...thinSoft, dashMm: [1, 0.8] },
+    },
+    ...float({ xMm: midMm, tip: 0.3 }, 2),
+    ...[1.5, 3].map((r) => circle(point(31, surfaceMm + 0.5), r, { stroke: thin })),
+  ],
+  "breaks-at-hook": () => [
+    line([
+      [midMm, 0],
+      [midMm, 11],
+    ]),
+    ...parted(midMm, 12.5),
+    ...hook(point(midMm, 21), 6),
+  ],
+  "curly-end": () => [
+    {
+      kind: "path",
+      steps: [
+        ["M", midMm, 0],
+        ["L", midMm, 11],
+        ["C", midMm, 16, 24, 16, 23, 13],
+        ["C", 22, 10, 17, 13, 20, 17],
+        ["C", 21, 19, 25, 19, 26, 17],
+      ],
+      stroke: bold,
+    },
+  ],
+  "breaks-at-shot": () => [
+    line([
+      [midMm, 0],
+      [midMm, 10],
+    ]),
+    shot(point(midMm, 10.5), 1.8),
+    ...parted(midMm, 13.6),
+    line([
+      [midMm, 15],
+      [midMm, 23],
+    ]),
+  ],
+  "breaks-above-float": () => [
+    ...water(),
+    line([
+      [22, 0],
+      [20, 3],
+    ]),
+    ...parted(19, 4.4),
+    ...float({ xMm: midMm, tip: 0.25 }),
+  ],
+  "comes-out": () => [
+    ...water(),
+    ...fish(point(19, 17), 13),
+    line([
+      [2, 0],
+      [9, 9],
+    ]),
+    ...hook(point(9, 14), 5),
+  ],
+  "in-weed": () => [
+    ...water(),
+    bed(),
+    ...fish(point(15, 18), 12),
+    ...[17, 22, 27].flatMap((x) => weed(x, 10)),
+    line([
+      [0, 1],
+      [15, 18],
+    ]),
+  ],
+  "hook-deep": () => [
+    ...fish(point(5, 13), 26),
+    line([
+      [0, 5],
+      [5, 13],
+      [9.5, 12],
+    ]),
+    ...hook(point(10.5, 15), 3.4),
+  ],
+  "bare-hook": () => [
+    line([
+      [midMm, 0],
+      [midMm, 14],
+    ]),
+    ...hook(point(midMm, 21), 8),
+  ],
+  "casters-rise": () => [
+    ...water(),
+    ...hook(point(12, 21), 6),
+    circle(point(21, 16), 1.3, { fill: "accent" }),
+    circle(point(25, 12), 1.3, { fill: "accent" }),
+    ...move(point(30, 20), point(30, 11)),
+  ],
+  "ball-breaks": () => [
+    ...water(),
+    {
+      kind: "path",
+      steps: [
+        ["M", 1, 7],
+        ["C", 8, 0, 14, 0, 19, 3],
+      ],
+      stroke: { ...thinSoft, dashMm: [1, 0.8] },
+    },
+    ...[
+      [22, 2.5, 1.4],
+      [25, 4.5, 1],
+      [21.5, 5.5, 0.8],
+      [26.5, 2, 0.7],
+      [28, 6, 0.6],
+    ].map(([x = 0, y = 0, r = 0]) => circle(point(x, y), r, { fill: "ink" })),
+  ],
+  porridge: () => [bowl(), wavy(12), wavy(15), wavy(18)],
+  "weed-on-hook": () => [
+    line([
+      [midMm, 0],
+      [midMm, 12],
+    ]),
+    ...hook(point(midMm, 19), 7),
+    ...[
+      [20, 16],
+      [22, 19],
+      [17, 20],
+    ].map(
+      ([x = 0, y = 0]): Item => ({
+        kind: "path",
+        steps: [
+          ["M", x, y],
+          ["C", x + 3, y - 2, x + 5, y + 3, x + 7, y + 2],
+        ],
+        stroke: { ink: "soft", widthMm: 0.9 },
+      }),
+    ),
+  ],
+} satisfies Readonly<Record<string, () => readonly Item[]>>;
