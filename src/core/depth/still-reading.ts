@@ -49,7 +49,7 @@ export function stillHang(
   const resting = loads.map((load) => {
     const touchesMm = load.fromHookMm + riseMm;
     offG += load.pullG;
-    riseMm = Math.max(riseMm, (tipShowingMm(float, totalPullG - offG, water) ?? 0) - tipMm);
+    riseMm = (tipShowingMm(float, totalPullG - offG, water) ?? 0) - tipMm;
     return { ...load, touchesMm, restsMm: load.fromHookMm + riseMm };
   });
   return { sunk: hangingTip === null, tipMm, resting };
