@@ -81,10 +81,12 @@ function feetAndInches(mm: Mm): string {
 /** Inches as far as a tape is read in them, feet beyond. */
 const tapeInches = 72;
 
-function inchesAlong(mm: Mm, number: NumberText): string {
+function inchesAlong(mm: Mm, number: NumberText, quartersBelow = 4): string {
   const inches = mm / mmPerInch;
   if (Math.abs(inches) > tapeInches) return feetAndInches(mm);
-  return Math.abs(inches) < 4 ? `${number(Math.round(inches * 4) / 4, 2)} in` : `${number(inches, 0)} in`;
+  return Math.abs(inches) < quartersBelow
+    ? `${number(Math.round(inches * 4) / 4, 2)} in`
+    : `${number(inches, 0)} in`;
 }
 
 /** The pace as an angler takes it: how long a float needs for ten metres or yards. */
@@ -107,7 +109,13 @@ export function makeFigures(units: UnitChoice, words: Words, language: string): 
   /** Both systems as the guide wants them. */
   const shown = (metric: string, imperial: string): string =>
     units === "metric" ? metric : units === "imperial" ? imperial : `${metric} (${imperial})`;
-  const gaps: Gaps = { words, shown, centimetres, inches };
+  // Rows of a guide stand a centimetre apart or more: where inches stand alone, quarters tell them apart.
+  const gaps: Gaps = {
+    words,
+    shown,
+    centimetres,
+    inches: units === "imperial" ? (mm) => inchesAlong(mm, number, tapeInches) : inches,
+  };
   const one = (metric: string, imperial: string): string => (units === "imperial" ? imperial : metric);
   const pounds = (g: G) =>
     g < gPerPound ? `${number(g / gPerOunce, 0)} oz` : `${number(g / gPerPound, 1)} lb`;

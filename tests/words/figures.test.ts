@@ -80,6 +80,15 @@ describe("figures in the units of the guide", () => {
 });
 
 /** Decimal signs. Source: Unicode CLDR, numbers of the locales `de` and `fr`. */
+describe("settings a centimetre apart", () => {
+  it.each(["metric", "imperial", "both"] as const)("never read alike in %s units", (units) => {
+    const figures = makeFigures(units, words, "en");
+    for (let mm = -1700; mm <= 1700; mm += 1)
+      if (Math.abs(mm) >= 5 && Math.abs(mm + 10) >= 5)
+        expect(figures.hookSet(mm, mm), `${mm} mm`).not.toBe(figures.hookSet(mm + 10, mm + 10));
+  });
+});
+
 describe("figures in the language of the guide", () => {
   it.each([
     ["en", "0.16 mm"],
