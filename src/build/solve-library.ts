@@ -10,10 +10,15 @@ import { published, rigsAskedFor } from "./publish.ts";
 import { solveRigs } from "./solve-rigs.ts";
 import type { Read, Solved } from "./stages.ts";
 
-/** Library → solved rigs, live texts and pictures; what the content's own files have to tell was told before. */
+/**
+ * Library → solved rigs, live texts and pictures; what the content's own files have to tell was told before.
+ *
+ * @param told without all that is only weak, which takes longest to find, where errors alone are asked for
+ */
 export async function solveLibrary(
   { library: whole, kit }: Read,
   keep: Keep = makeAnew,
+  told: "all" | "errors" = "all",
 ): Promise<Staged<Solved | undefined>> {
   const solved = await solveRigs({ ...whole, rigs: rigsAskedFor(whole) }, kit.words, kit.figures, keep);
   const library = published(whole, new Set([...whole.leftOut, ...solved.leftOut]));
@@ -24,11 +29,12 @@ export async function solveLibrary(
   const shown = [...library.images.values()].filter(({ id }) => used.has(id));
   const images = await readyImages(shown, library.guide.logo);
   const source = { ...inTexts, images: images.value };
-  const knots = knotMessages(library, kit.words);
+  const knots = knotMessages(library, kit.words, keep);
   const lent = new Set(whole.lent.values());
+  const weak = told === "all" ? checkContent({ library, rigs, figures: kit.figures }) : [];
   const checked = [
     // What is weak in a text that is only lent is not for its borrower to mend.
-    ...checkContent({ library, rigs, figures: kit.figures }).filter(({ place }) => !lent.has(place.file)),
+    ...weak.filter(({ place }) => !lent.has(place.file)),
     ...checkLinks(library),
     ...unusedImages(library, used),
   ];

@@ -1,4 +1,5 @@
 import { posix } from "node:path";
+import type { Heading, Root } from "mdast";
 import rehypeSlug from "rehype-slug";
 import remarkRehype from "remark-rehype";
 import { unified } from "unified";
@@ -98,7 +99,12 @@ export function pagesOf(library: Library): Pages {
 
 /** Ids that the headings of a text get on its page. */
 function headingIds({ body }: Prose, prefix: string): readonly string[] {
-  const tree = unified().use(remarkRehype).use(rehypeSlug, { prefix }).runSync(structuredClone(body));
+  const headings: Heading[] = [];
+  visit(body, "heading", (node) => {
+    headings.push(node);
+  });
+  const root: Root = { type: "root", children: headings };
+  const tree = unified().use(remarkRehype).use(rehypeSlug, { prefix }).runSync(root);
   const ids: string[] = [];
   visit(tree, "element", ({ properties }) => {
     if (properties.id !== undefined) ids.push(String(properties.id));

@@ -11,6 +11,7 @@ import { initCommand } from "./init-command.ts";
 import { newCommand } from "./new-command.ts";
 import { clearLeftovers } from "./output/leftovers.ts";
 import { rememberedFolders } from "./output/notes.ts";
+import { previewCommand } from "./preview-command.ts";
 import { linesOnDisk } from "./report-options.ts";
 import { schemaCommand } from "./schema-command.ts";
 import { sheetCommand } from "./sheet-command.ts";
@@ -21,6 +22,7 @@ const commands: readonly CliCommand[] = [
   newCommand,
   buildCommand,
   checkCommand,
+  previewCommand,
   sheetCommand,
   schemaCommand,
 ];

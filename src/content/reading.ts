@@ -39,6 +39,12 @@ const filesOf: Readonly<Record<string, readonly [folder: string, ending: string]
   rig: ["rigs", ".md"],
 };
 
+/** What was read of a file that has not changed since, by the schema that it was held against. */
+const known = new WeakMap<
+  Source,
+  Map<object, { readonly value: unknown; readonly messages: readonly Message[] }>
+>();
+
 /** Reads the files of the content one by one and keeps every message met. */
 export class Reading {
   readonly messages: Message[] = [];
@@ -109,18 +115,37 @@ export class Reading {
 
   /** All Markdown files of a folder whose front matter holds to the schema. */
   prose<T>(folder: string, schema: z.ZodType<T>): readonly ReadProse<T>[] {
-    return this.#inFolder(folder, ".md").flatMap((source) => {
-      if (!this.#mayParse(source)) return [];
-      const markdown = readMarkdown(source.text, source.file);
-      if (markdown.messages.length > 0) {
-        this.messages.push(...markdown.messages);
-        return [];
-      }
-      const beyond = tooMuchToLayOut(markdown.body, source.file);
-      this.messages.push(...(beyond ? [beyond] : checkSigns(markdown.body, source)));
-      const read = this.#hold(source, schema, markdown.front);
-      return read ? [{ ...read, body: markdown.body }] : [];
-    });
+    return this.#inFolder(folder, ".md").flatMap((source) =>
+      this.#once(source, schema, () => this.#prose(source, schema)),
+    );
+  }
+
+  #prose<T>(source: Source, schema: z.ZodType<T>): readonly ReadProse<T>[] {
+    if (!this.#mayParse(source)) return [];
+    const markdown = readMarkdown(source.text, source.file);
+    if (markdown.messages.length > 0) {
+      this.messages.push(...markdown.messages);
+      return [];
+    }
+    const beyond = tooMuchToLayOut(markdown.body, source.file);
+    this.messages.push(...(beyond ? [beyond] : checkSigns(markdown.body, source)));
+    const read = this.#hold(source, schema, markdown.front);
+    return read ? [{ ...read, body: markdown.body }] : [];
+  }
+
+  /** What is made of a file and its schema alone is made once, with what there is to tell of it. */
+  #once<T>(source: Source, schema: object, read: () => T): T {
+    const bySchema = known.get(source) ?? new Map();
+    known.set(source, bySchema);
+    const before = bySchema.get(schema);
+    if (before) {
+      this.messages.push(...before.messages);
+      return before.value as T;
+    }
+    const from = this.messages.length;
+    const value = read();
+    bySchema.set(schema, { value, messages: this.messages.slice(from) });
+    return value;
   }
 
   /** Looks a name up, or says at its place what names there are. */
@@ -189,8 +214,9 @@ export class Reading {
   }
 
   #yaml<T>(source: Source, schema: z.ZodType<T>): Read<T> | undefined {
-    if (!this.#mayParse(source)) return undefined;
-    return this.#hold(source, schema, readYaml(source.text, source.file));
+    return this.#once(source, schema, () =>
+      this.#mayParse(source) ? this.#hold(source, schema, readYaml(source.text, source.file)) : undefined,
+    );
   }
 
   #hold<T>(source: Source, schema: z.ZodType<T>, yaml: YamlSource): Read<T> | undefined {

@@ -13,6 +13,9 @@ type Picture = InstanceType<Library["Image"]>;
 const widthsPx = { phone: 720, page: 1280 } as const;
 const quality = { page: 80, print: 92 } as const;
 
+/** Those that were made ready before, by their bytes. */
+const made = new WeakMap<Uint8Array, ReadyImage>();
+
 /**
  * Images as they are published: turned upright, in sRGB, without what their files tell of camera, place and maker. The same
  * image gives the same bytes.
@@ -25,7 +28,11 @@ export async function readyImages(
 ): Promise<Staged<ReadonlyMap<string, ReadyImage>>> {
   const ready = new Map<string, ReadyImage>();
   const messages: Message[] = [];
-  if (images.length === 0) return { value: ready, messages };
+  for (const { id, bytes } of images) {
+    const before = id === logo ? undefined : made.get(bytes);
+    if (before) ready.set(id, before);
+  }
+  if (ready.size === images.length) return { value: ready, messages };
   const { default: load } = await import("wasm-vips");
   const vips = await load({
     dynamicLibraries: [],
@@ -35,10 +42,11 @@ export async function readyImages(
     },
   });
   try {
-    for (const image of images) {
+    for (const image of images.filter((one) => !ready.has(one.id))) {
       try {
-        const made = readyImage(image, vips);
-        ready.set(image.id, image.id === logo ? { ...made, icon: iconOf(image, vips) } : made);
+        const one = readyImage(image, vips);
+        made.set(image.bytes, one);
+        ready.set(image.id, image.id === logo ? { ...one, icon: iconOf(image, vips) } : one);
       } catch (error) {
         const reason = `the picture cannot be shown: ${
           String((error as Error).message)

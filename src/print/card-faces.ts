@@ -3,7 +3,7 @@ import { nodeFonts } from "../layout/node-fonts.ts";
 import type { Library } from "../model/library.ts";
 
 /** The script that makes cards in the browser. */
-const cardScript = "card.js";
+export const cardScript = "card.js";
 
 /** Signs of every text in English, and of most others of Western Europe. */
 const usualSigns = [

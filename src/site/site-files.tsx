@@ -33,10 +33,20 @@ export async function* siteFiles(given: SiteInput): AsyncIterable<OutputFile> {
   yield offline.serviceWorker(input.assets.get(workerAsset) ?? "");
 }
 
+/** One file of the site, made without the others; what it leads to has plain names. */
+export function siteFile(path: string, input: SiteInput): OutputFile | undefined {
+  const pages = pagesOf(input);
+  const page = pages.find((one) => one.path === path);
+  if (page) return { path, content: pageHtml(page, input, 0) };
+  if (path === searchIndexPath) return { path, content: searchIndexScript(pages, input) };
+  return [...assetFiles(input), manifest(input)].find((file) => file.path === path);
+}
+
 /** Too large to keep on a phone before anybody asks for it. */
 const onDemand = [sitePaths.licences];
 
 const iconAsset = "icon.svg";
+const searchIndexPath = sitePaths.asset("search-index.js");
 const workerAsset = "service-worker.js";
 
 /**
@@ -44,21 +54,21 @@ const workerAsset = "service-worker.js";
  * edition comes finds those it was made for, or none, and never those of the other.
  */
 function loadedFiles(pages: readonly Page[], input: SiteInput): { files: OutputFile[]; input: SiteInput } {
-  const plain: OutputFile[] = [
-    ...[...input.assets].flatMap(([name, content]) => {
-      if (name === workerAsset || name === iconAsset) return [];
-      return { path: sitePaths.asset(name), content: assetOf(name, content, input) };
-    }),
-    { path: sitePaths.asset("search-index.js"), content: searchIndexScript(pages, input) },
-    ...browserData(input),
-    ...imageFiles(input.images),
-    ...iconFiles(input),
-  ];
+  const plain = [...assetFiles(input), { path: searchIndexPath, content: searchIndexScript(pages, input) }];
   const stamped = new Map(
     plain.filter(({ path }) => /\.(?:js|css)$/.test(path)).map((file) => [file.path, stampedPath(file)]),
   );
   const files = plain.map(({ path, content }) => ({ path: stamped.get(path) ?? path, content }));
   return { files, input: { ...input, stamped } };
+}
+
+/** Style sheet, fonts, scripts and their data, pictures and icon. */
+function assetFiles(input: SiteInput): readonly OutputFile[] {
+  const assets = [...input.assets].flatMap(([name, content]) => {
+    if (name === workerAsset || name === iconAsset) return [];
+    return { path: sitePaths.asset(name), content: assetOf(name, content, input) };
+  });
+  return [...assets, ...browserData(input), ...imageFiles(input.images), ...iconFiles(input)];
 }
 
 /** An asset in the guide's own colours, where it has any. */

@@ -279,7 +279,7 @@ describe("a sheet made from the reader's own box", () => {
 });
 
 describe("help", () => {
-  it.each([[], ["init"], ["new"], ["build"], ["check"], ["sheet"], ["schema"]])(
+  it.each([[], ["init"], ["new"], ["build"], ["check"], ["preview"], ["sheet"], ["schema"]])(
     "of %s is as written down",
     async (...command) => {
       const { code, result, report } = await cli(...command, "--help");

@@ -1,0 +1,33 @@
+import { buildSettings } from "./build-settings.ts";
+import { type CliCommand, exitCodes, UsageError } from "./command.ts";
+import { contentFolders, withContentOption } from "./content-option.ts";
+import { disk } from "./disk.ts";
+import { keptOnDisk } from "./kept-on-disk.ts";
+import { startPreview } from "./preview/server.ts";
+import { PreviewSession } from "./preview/session.ts";
+
+export const previewCommand: CliCommand = {
+  name: "preview",
+  describe: (command) =>
+    withContentOption(command)
+      .summary("look at the guide while you write it")
+      .description(
+        "Shows the guide in a browser of this machine. Each save shows at once; what is wrong stands on the page.",
+      )
+      .option("--port <number>", "port to serve at; 0 for any that is free", "8642"),
+  async run(_args, options, terminal) {
+    const { folders, shipped } = await contentFolders(options);
+    if (!/^\d{1,5}$/.test(String(options.port))) {
+      throw new UsageError(`--port ${options.port} is not understood; write a number from 0 to 65535`);
+    }
+    const session = new PreviewSession(disk, folders, shipped, keptOnDisk(), buildSettings);
+    const preview = await startPreview(session, folders, Number(options.port)).catch((error) => {
+      if (error.code !== "EADDRINUSE") throw error;
+      throw new UsageError(`port ${options.port} is taken; name another with --port`);
+    });
+    terminal.result(`${preview.address} shows the guide; Ctrl-C ends it\n`);
+    await new Promise((asked) => process.once("SIGINT", asked).once("SIGTERM", asked));
+    await preview.close();
+    return exitCodes.fine;
+  },
+};

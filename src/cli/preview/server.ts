@@ -1,0 +1,169 @@
+import { randomUUID } from "node:crypto";
+import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
+import type { AddressInfo } from "node:net";
+import { extname } from "node:path";
+import { watch } from "chokidar";
+import { formatReport } from "../../checks/reporter.ts";
+import { linesOnDisk } from "../report-options.ts";
+import { client, style } from "./client.ts";
+import type { PreviewSession } from "./session.ts";
+
+/** Media types. Source: the IANA registry. */
+const types: Readonly<Record<string, string>> = {
+  ".html": "text/html; charset=utf-8",
+  ".css": "text/css; charset=utf-8",
+  ".js": "text/javascript; charset=utf-8",
+  ".json": "application/json",
+  ".webmanifest": "application/manifest+json",
+  ".svg": "image/svg+xml",
+  ".png": "image/png",
+  ".jpg": "image/jpeg",
+  ".pdf": "application/pdf",
+  ".woff": "font/woff",
+  ".xml": "application/xml",
+  ".txt": "text/plain; charset=utf-8",
+};
+
+/** Saves come in bursts: a file is emptied, written, and its date set. */
+const settleMs = 25;
+
+interface Preview {
+  readonly address: string;
+  close(): Promise<void>;
+}
+
+/**
+ * Serves a guide on this machine alone, and shows each change of its folders in the pages that are open.
+ *
+ * @param port 0 for any that is free
+ * @throws Error where the port is taken
+ */
+export async function startPreview(
+  session: PreviewSession,
+  folders: readonly string[],
+  port: number,
+): Promise<Preview> {
+  const pages = new OpenPages(session);
+  const server = createServer((request, response) => {
+    answer(request, response, session, pages).catch((error) =>
+      end(response, 500, ".txt", `${error.message ?? error}\n`),
+    );
+  });
+  await new Promise<void>((started, failed) => {
+    server.once("error", failed);
+    server.listen(port, "127.0.0.1", started);
+  });
+  let waiting: NodeJS.Timeout | undefined;
+  const watcher = watch([...folders], { ignoreInitial: true }).on("all", () => {
+    clearTimeout(waiting);
+    waiting = setTimeout(() => pages.refresh(), settleMs);
+  });
+  await new Promise<void>((watching) => watcher.once("ready", () => watching()));
+  await pages.ready;
+  return {
+    address: `http://127.0.0.1:${(server.address() as AddressInfo).port}/`,
+    close: async () => {
+      clearTimeout(waiting);
+      await watcher.close();
+      pages.close();
+      server.closeAllConnections();
+      await new Promise((closed) => server.close(closed));
+    },
+  };
+}
+
+/** The pages that are open in browsers, and what they are told. */
+class OpenPages {
+  /** Once what was saved last has been read. */
+  ready: Promise<void>;
+  readonly #run = randomUUID();
+  readonly #open = new Set<ServerResponse>();
+
+  constructor(private readonly session: PreviewSession) {
+    this.ready = session.refresh();
+  }
+
+  /** What a page is made from, by which it knows whether there is something newer. */
+  get stamp(): string {
+    return `${this.#run}-${this.session.version}`;
+  }
+
+  /** Reads what was saved, and tells all pages. */
+  refresh(): void {
+    // What could not be read once may be read the next time.
+    this.ready = this.ready.catch(() => {}).then(() => this.session.refresh());
+    const tellAll = () => {
+      for (const response of this.#open) this.#tell(response);
+    };
+    this.ready.then(tellAll, () => {});
+  }
+
+  /** A page that was made from what has this stamp listens from now on. */
+  add(response: ServerResponse, seen: string): void {
+    response.writeHead(200, { "content-type": "text/event-stream", "cache-control": "no-store" });
+    this.#open.add(response);
+    response.on("close", () => this.#open.delete(response));
+    this.#tell(response, seen);
+  }
+
+  #tell(response: ServerResponse, seen?: string): void {
+    const { errors } = this.session;
+    if (errors.length > 0) send(response, "wrong", formatReport(errors, linesOnDisk()));
+    else if (seen !== this.stamp) send(response, "fresh", "");
+  }
+
+  close(): void {
+    for (const response of this.#open) response.end();
+  }
+}
+
+async function answer(
+  request: IncomingMessage,
+  response: ServerResponse,
+  session: PreviewSession,
+  pages: OpenPages,
+): Promise<void> {
+  const { pathname, search } = new URL(request.url ?? "/", "http://localhost");
+  if (!isHere(request.headers.host))
+    return end(response, 403, ".txt", "this preview is for this machine alone\n");
+  await pages.ready;
+  if (pathname === "/preview/events") return pages.add(response, search.slice(1));
+  if (pathname === "/preview/client.js") return end(response, 200, ".js", `(${client})();\n`);
+  if (pathname === "/preview/style.css") return end(response, 200, ".css", style);
+  const path = `site${decodeURI(pathname).replace(/\/$/, "/index.html")}`;
+  const file = await session.file(path);
+  if (!file && session.solved) return end(response, 404, ".txt", `the guide has no ${path}\n`);
+  const content = file?.content ?? "<!doctype html><html><head></head><body></body></html>";
+  if (file && !path.endsWith(".html")) return end(response, 200, extname(path), content);
+  return end(response, 200, ".html", withClient(String(content), path, session, pages.stamp));
+}
+
+/** A page that shows what is wrong, and loads itself anew. */
+function withClient(html: string, path: string, session: PreviewSession, stamp: string): string {
+  const style = '<link rel="stylesheet" href="/preview/style.css">';
+  return html
+    .replace("</head>", `${style}<script src="/preview/client.js?${stamp}"></script></head>`)
+    .replace("</body>", `${cardOf(path, session)}</body>`);
+}
+
+/** Another name for this machine may be a page elsewhere that wants to read along. */
+const isHere = (host = "") => /^(?:127\.0\.0\.1|localhost)(?::\d+)?$/.test(host);
+
+function send(response: ServerResponse, event: string, data: string): void {
+  response.write(`event: ${event}\ndata: ${JSON.stringify(data)}\n\n`);
+}
+
+function end(response: ServerResponse, status: number, ending: string, content: string | Uint8Array): void {
+  const type = types[ending] ?? "application/octet-stream";
+  response.writeHead(status, { "content-type": type, "cache-control": "no-store" });
+  response.end(content);
+}
+
+/** Both sides of the card beside the page of a rig. */
+function cardOf(path: string, { solved }: PreviewSession): string {
+  const id = /^site\/rigs\/(.+)\.html$/.exec(path)?.[1];
+  const rig = solved?.rigs.find((one) => one.rig.id === id);
+  if (!rig) return "";
+  const sides = ["front", "back"].map((side) => `<img src="/previews/${id}-${side}.png" alt="">`);
+  return `<aside class="preview-card">${sides.join("")}</aside>`;
+}
