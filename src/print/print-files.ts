@@ -27,7 +27,7 @@ export interface PrintInput {
   readonly rigs: readonly { readonly entry: RigEntry; readonly solved: SolvedRig }[];
   /** What is written on floats, by their ids. */
   readonly markings: ReadonlyMap<string, string>;
-  readonly handouts: HandoutInput;
+  readonly handouts: Omit<HandoutInput, "cards">;
   /** Photos and drawings of the guide's own, by name. */
   readonly images: ReadonlyMap<string, ReadyImage>;
   readonly kit: DrawingKit;
@@ -67,7 +67,7 @@ export async function* printFiles(input: PrintInput): AsyncIterable<PrintedFile>
       least = card.taken;
     }
   }
-  const handouts = await layOutHandouts(input.handouts, press);
+  const handouts = await layOutHandouts({ ...input.handouts, cards: pocketCards(laid) }, press);
   const trueSize = await layOutTrueSize(
     input.rigs.map(({ solved }) => solved),
     press,
@@ -81,6 +81,12 @@ export async function* printFiles(input: PrintInput): AsyncIterable<PrintedFile>
   }
   yield* handoutFiles(handouts, press);
   yield* trueSizeFiles(trueSize, press);
+}
+
+/** The smallest cards, which handouts have room for. */
+function pocketCards(laid: readonly Laid[]): ReadonlyMap<string, FinishedCard> {
+  const pocket = laid.filter(({ format }) => format === allCardFormats[0]);
+  return new Map(pocket.map(({ solved, card }) => [solved.rig.id, card]));
 }
 
 function notesOf({ rig, changeFirst, level }: RigEntry, markings: PrintInput["markings"]): CardNotes {

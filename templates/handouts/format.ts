@@ -8,6 +8,10 @@ export interface HandoutFormat {
   readonly topMm: number;
   readonly bottomMm: number;
   readonly bodyPt: number;
+  /** Baseline to baseline, in ems. */
+  readonly lineHeight: number;
+  /** Between paragraphs; the closer one where it saves a page with little on it. */
+  readonly gapsMm: { readonly usual: number; readonly close: number };
   /** Columns side by side on the page, and the room between them. */
   readonly columns: 1 | 2;
   readonly gutterMm: number;

@@ -28,7 +28,7 @@ const leastGapMm = 3;
 export function LessonColumn(props: ProseProps) {
   const { title, summary, body, format, gapMm, closing } = props;
   return (
-    <Box style={{ sizePt: format.bodyPt, lineHeight: 1.35, gap: gapMm }} field={title}>
+    <Box style={{ sizePt: format.bodyPt, lineHeight: format.lineHeight, gap: gapMm }} field={title}>
       <Heading level={1} format={format}>
         {title}
       </Heading>

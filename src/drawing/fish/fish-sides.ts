@@ -6,7 +6,7 @@ import { type Body, heightAt } from "./fish-outline.ts";
 const faint = { ink: "faint", widthMm: 0.35 } as const;
 
 /** Rows and columns of scales over the whole side. */
-const scaleRows = { small: 9, large: 6 } as const;
+const scaleRows = { small: 7, large: 5 } as const;
 
 /** What is to be seen on the side: scales, bars, spots or freckles. */
 export function markedSides(looks: FishLooks, body: Body, to: (at: Point) => Point): Item[] {
@@ -33,7 +33,7 @@ function scalesOf(
   for (let row = 0; row < rows; row += 1) {
     const height = 0.82 - (1.62 * row) / (rows - 1);
     const shift = row % 2 === 0 ? 0 : stepX / 2;
-    for (let x = headShare + 0.05 + shift; x < 0.95; x += stepX) {
+    for (let x = headShare + 0.05 + shift; x < 0.92; x += stepX) {
       const centre = flank(body, x, height);
       const radius = stepX * 0.5;
       const at = (along: number, up: number) => {

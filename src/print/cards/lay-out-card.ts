@@ -99,8 +99,8 @@ export function layOutCard(
     taken,
     lacks: asked.filter((part) => !taken.includes(part)),
     look: { front: front.look, back: back.look },
-    alone: lyingCard(solved.rig.id, sides, format.turns.alone),
-    onSheet: lyingCard(solved.rig.id, sides, format.turns.onSheet),
+    alone: turnedCard(solved.rig.id, sides, format.turns.alone),
+    onSheet: turnedCard(solved.rig.id, sides, format.turns.onSheet),
   };
 }
 
@@ -262,8 +262,8 @@ function codeOf(card: CardContent, { moduleMinMm }: CardFormat, { words }: Drawi
   };
 }
 
-/** A card as it lies on paper with its sides turned. */
-function lyingCard(
+/** A card as it lies on paper: both its faces fill one rectangle, each turned by as much as is said. */
+export function turnedCard(
   id: string,
   { front, back }: Pick<FinishedCard, "front" | "back">,
   turns: CardFormat["turns"]["alone"],

@@ -4,11 +4,14 @@ import { first, known } from "../../core/lists.ts";
 import type { Item } from "../../drawing/model.ts";
 import { layOut } from "../../layout/lay-out.ts";
 import type { PaperSide } from "../../layout/paper.ts";
+import { sitePaths } from "../../model/addresses.ts";
 import type { Press } from "../press.ts";
 import { chunksOf, rowsOf } from "./chunks.ts";
 import { composePages } from "./compose.ts";
-import { handoutPage } from "./page.ts";
+import { withPageNumbers } from "./links.ts";
+import { handoutPage, numbered } from "./page.ts";
 import { paginate } from "./paginate.ts";
+import { cardSheets, type RigCards, sheetOf } from "./rig-cards.ts";
 import { signNotes } from "./sign-notes.ts";
 import { linesToFindUs, type TextPages } from "./text-handout.ts";
 import { ownersLines } from "./to-fill-in.ts";
@@ -17,24 +20,37 @@ type Column = readonly Item[];
 
 interface BookletPages {
   readonly sides: readonly PaperSide[];
-  /** Numbers, from 0, of the pages on which texts begin, by the paths of their pages on the site. */
-  readonly textPages: ReadonlyMap<string, number>;
+  /** Numbers, from 0, of the pages on which texts begin and cards lie, by the paths of their pages on the site. */
+  readonly pages: ReadonlyMap<string, number>;
 }
 
-/** The whole guide as one run of pages: title, contents, then the texts in order, each from a page of its own. */
-export async function bookletPages(texts: readonly TextPages[], press: Press): Promise<BookletPages> {
-  const { guide } = press;
+/** The whole guide as one run of pages: title, contents, the texts in order, each from a page of its own, and the cards. */
+export async function bookletPages(
+  texts: readonly TextPages[],
+  cards: RigCards,
+  press: Press,
+): Promise<BookletPages> {
+  const { guide, kit } = press;
   const { format } = first(texts);
   const title = await titleColumn(format, press);
+  const withCards = await cardSheets([...cards.values()], format, press);
   // The contents take as many pages whatever the numbers in them are.
-  const { length } = await contentsColumns(texts, beginnings(texts, 0), format, press);
-  const textPages = beginnings(texts, 1 + length);
-  const contents = await contentsColumns(texts, textPages, format, press);
+  const { length } = await contentsColumns(texts, pagesOf(texts, 0), undefined, format, press);
+  const before = 1 + length;
+  const cardsFrom = before + texts.reduce((sum, { columns }) => sum + columns.length, 0);
+  const pages = new Map([...pagesOf(texts, before), ...pagesOfCards(cards, withCards, cardsFrom)]);
+  const contents = await contentsColumns(
+    texts,
+    pages,
+    withCards.length > 0 ? cardsFrom : undefined,
+    format,
+    press,
+  );
   const bodies = texts.flatMap(({ text, columns }) =>
-    columns.map((column) => ({ column, header: text.title })),
+    columns.map((column) => ({ column: withPageNumbers(column, pages, kit.words), header: text.title })),
   );
   const headed = [
-    { column: title, header: ownersLines(format, press.kit) },
+    { column: title, header: ownersLines(format, kit) },
     ...contents.map((column) => ({ column, header: guide.title })),
     ...bodies,
   ];
@@ -42,13 +58,21 @@ export async function bookletPages(texts: readonly TextPages[], press: Press): P
     handoutPage([column], format, {
       header,
       footer: i === 0 ? "" : String(i + 1),
-      notes: signNotes(column, press.kit.words),
+      notes: signNotes(column, kit.words),
     }),
   );
-  return { sides, textPages };
+  return { sides: [...sides, ...withCards.map((side, i) => numbered(side, cardsFrom + i + 1))], pages };
 }
 
-function beginnings(texts: readonly TextPages[], pagesBefore: number): Map<string, number> {
+function pagesOfCards(
+  cards: RigCards,
+  sides: readonly PaperSide[],
+  from: number,
+): (readonly [string, number])[] {
+  return [...cards].map(([id, card]) => [sitePaths.rig(id), from + sheetOf(card, sides)] as const);
+}
+
+function pagesOf(texts: readonly TextPages[], pagesBefore: number): Map<string, number> {
   const pages = new Map<string, number>();
   let page = pagesBefore;
   for (const { page: path, columns } of texts) {
@@ -78,18 +102,22 @@ async function titleColumn(format: HandoutFormat, { guide, kit, fonts, logo }: P
 
 async function contentsColumns(
   texts: readonly TextPages[],
-  textPages: BookletPages["textPages"],
+  pages: BookletPages["pages"],
+  cardsFrom: number | undefined,
   format: HandoutFormat,
   { kit: { words }, fonts }: Press,
 ): Promise<Column[]> {
   const entries = texts.map(({ text: { title }, page: link }) => ({
     title,
     link,
-    page: known(textPages, link) + 1,
+    page: known(pages, link) + 1,
   }));
+  if (cardsFrom !== undefined) {
+    entries.push({ title: words("handout.cards"), link: "", page: cardsFrom + 1 });
+  }
   const head = [words("handout.text"), words("handout.page")] as const;
   const tree = ContentsColumn({ format, title: words("handout.contents"), head, entries });
   const column = await layOut(tree, { widthMm: columnWidthMm(format) }, fonts);
-  const pages = paginate(rowsOf(chunksOf(column.items, fonts)), columnHeightMm(format));
-  return composePages(pages, "contents");
+  const cut = paginate(rowsOf(chunksOf(column.items, fonts)), columnHeightMm(format));
+  return composePages(cut, "contents");
 }

@@ -1,5 +1,5 @@
 import type { HandoutFormat } from "../../../templates/handouts/format.ts";
-import { first, paired } from "../../core/lists.ts";
+import { first, known, paired } from "../../core/lists.ts";
 import type { Drawings } from "../../drawing/pictures.ts";
 import type { PaperSide } from "../../layout/paper.ts";
 import { type HandoutSize, handoutSizes, printPaths, sitePaths } from "../../model/addresses.ts";
@@ -13,6 +13,7 @@ import { bookletPages } from "./booklet-pages.ts";
 import { handoutFormats } from "./handout-formats.ts";
 import { linksOn } from "./links.ts";
 import { handoutPage } from "./page.ts";
+import { cardSheets, type RigCards } from "./rig-cards.ts";
 import { signNotes } from "./sign-notes.ts";
 import { type HandoutText, type TextPages, textPages } from "./text-handout.ts";
 import { ownersLines } from "./to-fill-in.ts";
@@ -25,25 +26,34 @@ export interface HandoutInput {
   readonly drawings: Drawings;
   /** A text with its live figures put in. */
   readonly liveBody: (prose: Prose) => Prose["body"];
+  readonly cards: RigCards;
 }
 
-/** The texts laid out on half sheets and on whole ones. */
+/** The texts laid out on half sheets and on whole ones, and on half sheets for the booklet, with its page numbers. */
 interface LaidHandouts {
   readonly half: readonly TextPages[];
   readonly whole: readonly TextPages[];
+  readonly booklet: readonly TextPages[];
+  readonly cards: RigCards;
 }
 
 export async function layOutHandouts(input: HandoutInput, press: Press): Promise<LaidHandouts> {
   const formats = handoutFormats[press.guide.paper];
-  const laid: { half: TextPages[]; whole: TextPages[] } = { half: [], whole: [] };
-  for (const handout of handoutTexts(input)) {
+  const { cards, drawings } = input;
+  const texts = handoutTexts(input);
+  const within = new Set([...texts.map(({ page }) => page), ...[...cards.keys()].map(sitePaths.rig)]);
+  const laid: Record<"half" | "whole" | "booklet", TextPages[]> = { half: [], whole: [], booklet: [] };
+  for (const handout of texts) {
     const body = input.liveBody(handout.text);
-    const on = (format: HandoutFormat) => textPages(handout, body, format, input.drawings, press);
+    const on = (format: HandoutFormat) => textPages(handout, body, { format, cards }, drawings, press);
     laid.half.push(await on(formats.half));
     const whole = await on(formats.whole);
     laid.whole.push(whole.overflows.length === 0 ? whole : await on(formats.wide));
+    laid.booklet.push(
+      await textPages(handout, body, { format: formats.half, cards, within }, drawings, press),
+    );
   }
-  return laid;
+  return { ...laid, cards };
 }
 
 function handoutTexts({ lessons, pages }: HandoutInput): readonly HandoutText[] {
@@ -63,8 +73,8 @@ function handoutTexts({ lessons, pages }: HandoutInput): readonly HandoutText[] 
   ];
 }
 
-export function handoutProblems({ half, whole }: LaidHandouts): DoesNotFit[] {
-  return [...half, ...whole].flatMap(({ text, format, overflows }) =>
+export function handoutProblems({ half, whole, booklet }: LaidHandouts): DoesNotFit[] {
+  return [...half, ...whole, ...booklet].flatMap(({ text, format, overflows }) =>
     overflows.map((overflow) => ({
       ...overflow,
       of: text.id,
@@ -78,16 +88,18 @@ export function handoutProblems({ half, whole }: LaidHandouts): DoesNotFit[] {
 /** Each text on half sheets and on whole ones, and the whole guide as a booklet: page after page, and laid out to fold. */
 export async function* handoutFiles(laid: LaidHandouts, press: Press): AsyncIterable<PrintedFile> {
   for (const [half, whole] of paired(laid.half, laid.whole)) {
-    yield handoutFile(half, press);
-    yield handoutFile(whole, press);
+    yield await handoutFile(half, laid.cards, press);
+    yield await handoutFile(whole, laid.cards, press);
   }
-  if (laid.half.length > 0) yield* bookletFiles(laid.half, press);
+  if (laid.booklet.length > 0) yield* bookletFiles(laid, press);
 }
 
-function handoutFile(pages: TextPages, press: Press): PrintedFile {
-  const { text, path, format } = pages;
+/** A text, and after it the cards of the rigs that it draws and leads to. */
+async function handoutFile(pages: TextPages, cards: RigCards, press: Press): Promise<PrintedFile> {
+  const { text, path, format, rigs } = pages;
   const size = handoutSizes[format.name];
-  const sides = handoutSides(pages, press);
+  const needed = rigs.map((id) => known(cards, id));
+  const sides = [...handoutSides(pages, press), ...(await cardSheets(needed, format, press))];
   const facts = { ...press.facts(text.title), links: linksOn(sides, linkContext(press)) };
   return {
     path: path(size),
@@ -120,10 +132,10 @@ function abreast<T>(columns: readonly T[], count: number): (readonly T[])[] {
   );
 }
 
-async function* bookletFiles(texts: readonly TextPages[], press: Press): AsyncIterable<PrintedFile> {
+async function* bookletFiles({ booklet, cards }: LaidHandouts, press: Press): AsyncIterable<PrintedFile> {
   const { words } = press.kit;
-  const { sides, textPages } = await bookletPages(texts, press);
-  const links = linksOn(sides, { ...linkContext(press), pages: textPages });
+  const { sides, pages } = await bookletPages(booklet, cards, press);
+  const links = linksOn(sides, { ...linkContext(press), pages });
   const facts = press.facts(words("handout.booklet", { guide: press.guide.title }));
   yield {
     path: printPaths.booklet,

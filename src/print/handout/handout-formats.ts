@@ -11,9 +11,21 @@ interface HandoutFormats {
   readonly wide: HandoutFormat;
 }
 
-const half = { topMm: 18, bottomMm: 17, bodyPt: 12, columns: 1, gutterMm: 0 } as const;
-const whole = { sideMm: 13, topMm: 18, bottomMm: 17, bodyPt: 11, columns: 2, gutterMm: 7 } as const;
-const wide = { ...whole, sideMm: 30, bodyPt: 12, columns: 1, gutterMm: 0 } as const;
+/** Short lines are read with less room between them. */
+const narrow = { lineHeight: 1.3, gapsMm: { usual: 2, close: 1.5 } } as const;
+const open = { lineHeight: 1.35, gapsMm: { usual: 2.4, close: 1.8 } } as const;
+
+const half = { topMm: 18, bottomMm: 17, bodyPt: 12, columns: 1, gutterMm: 0, ...open } as const;
+const whole = {
+  sideMm: 13,
+  topMm: 18,
+  bottomMm: 17,
+  bodyPt: 11,
+  columns: 2,
+  gutterMm: 7,
+  ...narrow,
+} as const;
+const wide = { ...whole, sideMm: 30, bodyPt: 12, columns: 1, gutterMm: 0, ...open } as const;
 
 /**
  * Half sheets have the 12 pt of clear print (UKAAF G003, Creating clear print and large print documents, 2019), whole

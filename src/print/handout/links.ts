@@ -37,6 +37,41 @@ function nameOf(url: string, path: string): string {
   return link.anchor === undefined ? link.page : `${link.page}#${link.anchor}`;
 }
 
+/** Stands for the number of a page until that is known: as wide as any number of three figures. */
+const unknownPage = "000";
+
+/** A text whose links to pages of the document say on which page that is, with a number to be put in later. */
+export function withPageMarks(named: Root, within: ReadonlySet<string>, words: Words): Root {
+  const marked = structuredClone(named);
+  visit(marked, "link", ({ url, children }) => {
+    if (within.has(pageOf(url))) children.push({ type: "text", value: pageMark(unknownPage, words) });
+  });
+  return marked;
+}
+
+function pageMark(page: string, words: Words): string {
+  return ` ${words("handout.at-page", { page })}`;
+}
+
+/** The marks of a text with the numbers of pages, from 0, put in. */
+export function withPageNumbers(
+  items: readonly Item[],
+  pages: ReadonlyMap<string, number>,
+  words: Words,
+): Item[] {
+  const unknown = pageMark(unknownPage, words).trim();
+  return items.map((item): Item => {
+    if (item.kind === "group") return { ...item, items: withPageNumbers(item.items, pages, words) };
+    if (item.kind !== "text" || item.link === undefined) return item;
+    const page = pages.get(pageOf(item.link));
+    if (page === undefined) return item;
+    return { ...item, text: item.text.replace(unknown, pageMark(String(page + 1), words).trim()) };
+  });
+}
+
+/** The page that the name of a link leads to. */
+const pageOf = (name: string) => first(name.split("#"));
+
 const isWithin = (name: string) => name.startsWith("site/");
 
 /** What the links of a document lead to. */
@@ -63,7 +98,7 @@ export function linksOn(sides: readonly PaperSide[], context: LinkContext): Link
 }
 
 function targetOf(name: string, { words, siteAddress, pages }: LinkContext): LinkTarget | undefined {
-  const page = pages?.get(first(name.split("#")));
+  const page = pages?.get(pageOf(name));
   if (page !== undefined) return { page, about: words("handout.link.page", { page: page + 1 }) };
   const address = isWithin(name) ? siteAddress && publicAddress(name, siteAddress) : name;
   return address ? { address, about: words("handout.link.address", { address }) } : undefined;

@@ -35,10 +35,11 @@ function lastWords({ chunks }: Row): string {
   return item?.kind === "text" ? item.text.trimEnd() : "";
 }
 
-/** Whether a cut within a list would leave a single item of it on either side. */
+/** Whether a cut between two items of a list would leave a single one on either side. */
 function leavesOneItem(rows: readonly Row[], cut: number): boolean {
-  const list = listOf(entry(rows, cut));
-  if (list === undefined || listOf(entry(rows, cut - 1)) !== list) return false;
+  const [above, below] = [entry(rows, cut - 1), entry(rows, cut)];
+  const list = listOf(below);
+  if (list === undefined || listOf(above) !== list || itemOf(above) === itemOf(below)) return false;
   const items = (from: number, step: 1 | -1) => {
     const seen = new Set<GroupItem>();
     for (let at = from; ; at += step) {

@@ -2,6 +2,7 @@ import { columnWidthMm, type HandoutFormat } from "../../../templates/handouts/f
 import type { GroupItem, Item, TextItem } from "../../drawing/model.ts";
 import { asPaper, type PaperSide } from "../../layout/paper.ts";
 import { mmPerPoint } from "../../markup/boxes.ts";
+import { unprintableMm } from "../sheets/paper-sizes.ts";
 
 /** What stands above and below the column of a page. */
 interface PageEdges {
@@ -32,6 +33,13 @@ export function handoutPage(
     edge(edges.footer, widthMm / 2, below + 9, "middle"),
   ];
   return asPaper({ widthMm, heightMm, items });
+}
+
+/** A side of paper that is not a page of text, with its number in the corner above. */
+export function numbered(side: PaperSide, page: number): PaperSide {
+  const { widthMm, heightMm } = side;
+  const items = [edge(String(page), widthMm - unprintableMm - 2, unprintableMm + 2.5, "end")];
+  return { ...side, parts: [...side.parts, { widthMm, heightMm, xMm: 0, yMm: 0, turn: 0, items }] };
 }
 
 function edge(text: string, xMm: number, yMm: number, anchor: TextItem["anchor"]): GroupItem {

@@ -15,8 +15,9 @@ import { extentOf } from "../extent.ts";
 import type { Press } from "../press.ts";
 import { chunksOf, rowsOf } from "./chunks.ts";
 import { composePages } from "./compose.ts";
-import { withLinkNames } from "./links.ts";
+import { withLinkNames, withPageMarks } from "./links.ts";
 import { type PageRows, paginate } from "./paginate.ts";
+import { type RigCards, rigsNeeded } from "./rig-cards.ts";
 
 /** A lesson, or a single page such as safety, with where it stands on the site and what its handouts are called. */
 export interface HandoutText {
@@ -31,6 +32,16 @@ export interface TextPages extends HandoutText {
   readonly format: HandoutFormat;
   readonly columns: readonly (readonly Item[])[];
   readonly overflows: readonly Overflow[];
+  /** Ids of the rigs whose cards it needs. */
+  readonly rigs: readonly string[];
+}
+
+/** What a text is laid out for. */
+interface TextSetting {
+  readonly format: HandoutFormat;
+  readonly cards: RigCards;
+  /** Pages of the same document, where links are to say their numbers. */
+  readonly within?: ReadonlySet<string>;
 }
 
 /** Share of half a sheet's column that a picture of each kind is wide; steps and states stand two abreast there. */
@@ -63,11 +74,12 @@ const floatHeightMm = 62;
 export async function textPages(
   handout: HandoutText,
   body: Prose["body"],
-  format: HandoutFormat,
+  { format, cards, within }: TextSetting,
   drawings: Drawings,
   { guide, kit, fonts }: Press,
 ): Promise<TextPages> {
   const widthMm = columnWidthMm(format);
+  const named = withLinkNames(handout.text, body);
   const { id, title, summary } = handout.text;
   const pictures = ({ reference }: PictureNode) => {
     const room = {
@@ -83,19 +95,20 @@ export async function textPages(
   const props = {
     title,
     summary,
-    body: withLinkNames(handout.text, body),
+    body: within ? withPageMarks(named, within, kit.words) : named,
     format,
     pictures,
     closing: linesToFindUs(guide),
   };
-  let [column, pages] = await inPages(LessonColumn({ ...props, gapMm: gapsMm.usual }), format, fonts);
+  let [column, pages] = await inPages(LessonColumn({ ...props, gapMm: format.gapsMm.usual }), format, fonts);
   if (scant(pages, format)) {
-    const closer = await inPages(LessonColumn({ ...props, gapMm: gapsMm.close }), format, fonts);
+    const closer = await inPages(LessonColumn({ ...props, gapMm: format.gapsMm.close }), format, fonts);
     if (closer[1].length < pages.length) [column, pages] = closer;
   }
   return {
     ...handout,
     format,
+    rigs: rigsNeeded(named, cards),
     columns: composePages(pages, `text/${id}`),
     overflows: [...column.overflows, ...tooTall(pages, columnHeightMm(format))],
   };
@@ -115,11 +128,8 @@ function trimmed({ drawing, ...rest }: CaptionedDrawing, fonts: FileFonts): Capt
   return { drawing: { ...drawing, heightMm: bottom - top, items }, ...rest };
 }
 
-/** Between paragraphs; the closer one where it saves a page with little on it. */
-const gapsMm = { usual: 2.4, close: 1.8 } as const;
-
 /** A last page with less than this share of its room in use is hardly worth its paper. */
-const scantShare = 0.15;
+const scantShare = 0.25;
 
 async function inPages(
   tree: ReturnType<typeof LessonColumn>,

@@ -4,6 +4,7 @@ import { drawPictures } from "../../../src/drawing/pictures.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
 import type { Lesson, Library, Prose } from "../../../src/model/library.ts";
 import { handoutFiles, handoutProblems, layOutHandouts } from "../../../src/print/handout/handout-files.ts";
+import type { RigCards } from "../../../src/print/handout/rig-cards.ts";
 import type { Press } from "../../../src/print/press.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
 import { sampleWaggler } from "../../support/sample-rig.ts";
@@ -31,6 +32,7 @@ export async function handoutsOf(
   lessons: readonly Lesson[],
   press: Press,
   pages: readonly Prose[] = [],
+  cards: RigCards = new Map(),
 ): Promise<Map<string, Uint8Array>> {
   const input = {
     lessons,
@@ -41,6 +43,7 @@ export async function handoutsOf(
       images: new Map(),
     }),
     liveBody: ({ body }: { body: Root }) => body,
+    cards,
   };
   const laid = await layOutHandouts(input, press);
   const problems = handoutProblems(laid);

@@ -24,6 +24,7 @@ export async function* printedHandouts(
     pages: pages.filter(isWanted),
     drawings: site.drawings,
     liveBody: site.liveBody,
+    cards: new Map(),
   };
   const press = {
     guide,

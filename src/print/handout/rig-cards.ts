@@ -1,0 +1,59 @@
+import type { Root } from "mdast";
+import { visit } from "unist-util-visit";
+import { SheetNote } from "../../../templates/cards/sheet-note.tsx";
+import type { HandoutFormat } from "../../../templates/handouts/format.ts";
+import { layOut } from "../../layout/lay-out.ts";
+import type { PaperSide, QuarterTurn } from "../../layout/paper.ts";
+import { sitePaths } from "../../model/addresses.ts";
+import { type FinishedCard, turnedCard } from "../cards/lay-out-card.ts";
+import type { Press } from "../press.ts";
+import { paperSizes } from "../sheets/paper-sizes.ts";
+import { noteWidthMm, sheets } from "../sheets/sheet.ts";
+
+/** The pocket cards of the guide's rigs, by the rigs' ids, in the order of the rigs. */
+export type RigCards = ReadonlyMap<string, FinishedCard>;
+
+/**
+ * Rigs whose cards a reader of a text on paper needs: those that it draws and leads to.
+ *
+ * @param named a text with its links under the names of pages
+ */
+export function rigsNeeded(named: Root, cards: RigCards): string[] {
+  const linked = new Set<string>();
+  const drawn = new Set<string>();
+  visit(named, "link", ({ url }) => void linked.add(url));
+  visit(named, "picture", ({ reference }) => {
+    if ("rig" in reference) drawn.add(reference.rig);
+    if ("rigs" in reference) for (const rig of reference.rigs) drawn.add(rig);
+  });
+  return [...cards.keys()].filter((id) => drawn.has(id) && linked.has(sitePaths.rig(id)));
+}
+
+/** Ways that a card lies on paper to be folded: front and back have the corner for the punch in common. */
+const lies = [
+  { front: 270, back: 0 },
+  { front: 0, back: 270 },
+] as const satisfies readonly { readonly front: QuarterTurn; readonly back: QuarterTurn }[];
+
+/** The sheet, from 0, that a card lies on. */
+export function sheetOf({ front }: FinishedCard, sides: readonly PaperSide[]): number {
+  return sides.findIndex(({ parts }) => parts.some(({ items }) => items === front.items));
+}
+
+/** Cards on sheets of the handout, each to be cut out and folded, as few sheets as can be. */
+export async function cardSheets(
+  cards: readonly FinishedCard[],
+  format: HandoutFormat,
+  { kit: { words }, fonts }: Press,
+): Promise<PaperSide[]> {
+  if (cards.length === 0) return [];
+  const paper = paperSizes[format.name];
+  const lines = [words("card.sheet.scale"), words("card.sheet.fold")];
+  const note = await layOut(SheetNote({ lines }), { widthMm: noteWidthMm(paper) }, fonts);
+  const notes = { front: note, back: note };
+  return lies
+    .map((turns) => cards.map((card) => turnedCard(card.alone.id, card, turns)))
+    .map((turned) => sheets(turned, paper, "fold", "apart", notes))
+    .filter(({ length }) => length > 0)
+    .reduce((fewest, sides) => (sides.length < fewest.length ? sides : fewest));
+}

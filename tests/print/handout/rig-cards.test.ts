@@ -1,0 +1,87 @@
+import { beforeAll, describe, expect, test } from "vitest";
+import { cardFormats } from "../../../src/print/cards/card-formats.ts";
+import { layOutCard } from "../../../src/print/cards/lay-out-card.ts";
+import { sampleWaggler } from "../../support/sample-rig.ts";
+import { nodesOf, plain, type ReadPdf, readPdf } from "../read-pdf.ts";
+import { handoutsOf, sampleLesson, samplePress } from "./sample-lesson.ts";
+
+const { id, title } = sampleWaggler.rig;
+const press = samplePress();
+const card = layOutCard(sampleWaggler, cardFormats["ID-1"], press.guide, press.kit, press.fonts);
+const picture = {
+  type: "picture",
+  reference: { picture: "rig-drawing", rig: id, depthMm: 1500, variant: "set" },
+} as const;
+
+function lesson(name: string, order: number, markdown: string, drawn: boolean) {
+  const made = sampleLesson(name, order, `Lesson ${name}`, markdown);
+  if (drawn) made.body.children.push(picture);
+  return made;
+}
+
+const toRig = `Try [this rig](../rigs/${id}.html).`;
+const lessons = [
+  lesson("both", 1, `${toRig} See [the other](neither.html).`, true),
+  lesson("linked", 2, toRig, false),
+  lesson("drawn", 3, "Look at this.", true),
+  lesson("neither", 4, "Nothing here.\n\n[Out](https://example.org/) and [back](both.html#part).", false),
+];
+
+let files: Map<string, Uint8Array>;
+let booklet: ReadPdf;
+beforeAll(async () => {
+  files = await handoutsOf(lessons, press, [], new Map([[id, card]]));
+  booklet = await readPdf(files.get("handouts/booklet.pdf")!);
+}, 120_000);
+
+/** The words of the two sides of the card, as they are read from the card alone. */
+const caution = "Local rules first";
+
+describe("a handout", () => {
+  test.each(["a5", "a4"])(
+    "in %s ends with the cards of the rigs that it draws and leads to, and no other",
+    async (size) => {
+      const withCard = await Promise.all(
+        lessons.map(async ({ id: name }) => {
+          const { pages } = await readPdf(files.get(`handouts/${name}-${size}.pdf`)!);
+          return pages.filter(({ text }) => plain(text).includes(caution)).length;
+        }),
+      );
+      expect(withCard).toEqual([1, 0, 0, 0]);
+    },
+  );
+});
+
+describe("the booklet", () => {
+  const rows = () =>
+    nodesOf(booklet.pages[1]!.tree, "TR")
+      .slice(1)
+      .map(({ children }) => plain(children.map((cell) => cell.words).join(" ")));
+
+  test("has every rig's card at its end, its page in the contents and in its corner", () => {
+    const at = booklet.pages.findIndex(({ text }) => plain(text).includes(caution) && text.includes(title));
+    expect(at).toBe(booklet.pages.length - 1);
+    expect(rows().at(-1)).toMatch(new RegExp(`Rig cards to cut out ${at + 1}$`));
+    expect(plain(booklet.pages[at]!.text).split(" ")).toContain(String(at + 1));
+  });
+
+  test("says behind each link the page that it leads to, and nothing behind links out", () => {
+    const words = plain(booklet.pages.map(({ tree }) => tree?.words ?? "").join(" "));
+    const heads = booklet.pages.map(({ tree }) =>
+      nodesOf(tree, "H1")
+        .map((head) => plain(head.words))
+        .join(),
+    );
+    const pageOf = (head: string) => heads.indexOf(head) + 1;
+    expect(words).toContain(`this rig (p.${booklet.pages.length})`);
+    expect(words).toContain(`the other (p.${pageOf("Lesson neither")})`);
+    expect(words).toContain(`back (p.${pageOf("Lesson both")})`);
+    expect(words).toMatch(/Out and/);
+    expect(words).not.toContain("000");
+  });
+
+  test("only the booklet has page numbers behind links", async () => {
+    const { pages } = await readPdf(files.get("handouts/both-a5.pdf")!);
+    expect(plain(pages.map(({ text }) => text).join(" "))).not.toContain("(p.");
+  });
+});
