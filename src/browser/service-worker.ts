@@ -76,12 +76,22 @@ async function answer(request: Request): Promise<Response> {
   // The address of a page holds its state; the file is the same.
   const kept = await cache.match(url, { ignoreSearch: true });
   if (kept) return kept;
-  const response = await fetch(request);
+  const response = await fetch(request).catch((error: unknown) => {
+    if (request.mode === "navigate") return new Response(null, { status: 404 });
+    throw error;
+  });
+  if (request.mode === "navigate" && response.status === 404) return (await notFound(cache)) ?? response;
   const hash = onDemand.get(url.origin + url.pathname);
   if (hash === undefined || response.status !== 200) return response;
   const bytes = await response.arrayBuffer();
   if ((await hashOf(bytes)) === hash) await cache.put(url, responseOf(bytes, response));
   return responseOf(bytes, response);
+}
+
+/** The guide's own page for an address that is not there, whatever the server has for it. */
+async function notFound(cache: Cache): Promise<Response | undefined> {
+  const page = await cache.match(new URL("404.html", scope));
+  return page && new Response(page.body, { status: 404, headers: page.headers });
 }
 
 /** A response of these bytes, already unpacked: the server's own may have been led elsewhere, and answers for no page. */

@@ -49,7 +49,16 @@ export function languageOf(sources: Sources): string {
 }
 
 /** What each guide says of itself, and no library for it. */
-const itsOwn = ["title", "publisher", "site-address", "edition", "look", "visit"];
+const itsOwn = [
+  "title",
+  "publisher",
+  "site-address",
+  "edition",
+  "look",
+  "visit",
+  "club-number",
+  "access-point",
+];
 /** What goes with the law of a place. */
 const ofThePlace = ["rules", "contacts"];
 

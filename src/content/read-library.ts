@@ -204,6 +204,8 @@ function guideOf(typed: z.output<typeof guideSchema>): Guide {
     },
     rules: typed.rules,
     contacts: typed.contacts.map(({ when, who, number }) => ({ when, who, ...(number && { number }) })),
+    ...(typed["club-number"] !== undefined && { clubNumber: typed["club-number"] }),
+    ...(typed["access-point"] !== undefined && { accessPoint: typed["access-point"] }),
     leadBreach: typed["lead-breach"],
     plummets: typed.plummets.map(({ mass, metal }) => ({ massG: mass, metal })),
     conditions: { tempC: typed["water-temperature"], salinity: typed.salinity },

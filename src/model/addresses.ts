@@ -15,6 +15,8 @@ export const sitePaths = {
   printables: "site/printables.html",
   safety: "site/safety.html",
   search: "site/search.html",
+  notFound: "site/404.html",
+  licencePage: "site/licences.html",
   page: (id: string) => `site/${id}.html`,
   /** Front of a rig's card as a picture. */
   preview: (id: string) => `site/previews/${id}-front.png`,

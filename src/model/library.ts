@@ -34,6 +34,9 @@ export interface Guide {
   readonly rules: Readonly<Record<string, string>>;
   /** Whom to ring, in the order of a list to keep by the water. */
   readonly contacts: readonly Contact[];
+  /** The club's own number, and where help gets to the water: where nobody has said, readers write their own. */
+  readonly clubNumber?: string;
+  readonly accessPoint?: string;
   /** Whether a rig that breaks the lead rule stops the build. */
   readonly leadBreach: "error" | "warning";
   readonly plummets: readonly Plummet[];

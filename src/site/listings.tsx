@@ -2,7 +2,7 @@ import rehypeStringify from "rehype-stringify";
 import { unified } from "unified";
 import type { Child } from "../markup/jsx-runtime.ts";
 import type { OutputFile } from "../markup/output.ts";
-import { publicAddress } from "../model/addresses.ts";
+import { publicAddress, sitePaths } from "../model/addresses.ts";
 import type { SiteInput } from "./input.ts";
 import type { Page } from "./page.ts";
 import { toHast } from "./to-hast.ts";
@@ -38,12 +38,14 @@ function xml(tree: Child): string {
 function siteMap(pages: readonly Page[], siteAddress: string, { library }: SiteInput) {
   return (
     <urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">
-      {pages.map(({ path }) => (
-        <url>
-          <loc>{publicAddress(path, siteAddress)}</loc>
-          <lastmod>{library.guide.edition}</lastmod>
-        </url>
-      ))}
+      {pages
+        .filter(({ path }) => path !== sitePaths.notFound)
+        .map(({ path }) => (
+          <url>
+            <loc>{publicAddress(path, siteAddress)}</loc>
+            <lastmod>{library.guide.edition}</lastmod>
+          </url>
+        ))}
     </urlset>
   );
 }

@@ -3,6 +3,8 @@ import { FloatsPage } from "../../templates/pages/floats.tsx";
 import { GlossaryPage } from "../../templates/pages/glossary.tsx";
 import { HomePage } from "../../templates/pages/home.tsx";
 import { LessonListPage, LessonPage } from "../../templates/pages/lessons.tsx";
+import { LicencesPage } from "../../templates/pages/licences.tsx";
+import { NotFoundPage } from "../../templates/pages/not-found.tsx";
 import { type PageKey, pageWords } from "../../templates/pages/page-words.ts";
 import { KnotsPage, PrintablesPage, ProsePage, SearchPage } from "../../templates/pages/reference.tsx";
 import { RigPage } from "../../templates/pages/rig.tsx";
@@ -12,13 +14,15 @@ import { TroublesPage } from "../../templates/pages/troubles.tsx";
 import type { Section } from "../../templates/pages/view.ts";
 import { sitePaths } from "../model/addresses.ts";
 import type { SiteInput } from "./input.ts";
+import { licencesOf } from "./licences.ts";
 import type { Page } from "./page.ts";
 
 /** Pages that list what there is, by the part of the words that has their title. */
 type ListPage = PageKey extends infer Key ? (Key extends `${infer Name}.description` ? Name : never) : never;
 
 /** Every page of the site, in the order of the course. */
-export function pagesOf({ library, solved, kit, printables }: SiteInput): Page[] {
+export function pagesOf(input: SiteInput): Page[] {
+  const { library, solved, kit, printables } = input;
   const say = pageWords(kit.words);
   const hasCard = (id: string) => printables.some(({ kind, rigId }) => kind === "card" && rigId === id);
   const list = (name: ListPage, path: string, body: Page["body"], section?: Section): Page => ({
@@ -107,6 +111,13 @@ export function pagesOf({ library, solved, kit, printables }: SiteInput): Page[]
       kind: undefined,
       scripts: ["search-index.js", "search.js"],
     },
+    {
+      ...list("licences", sitePaths.licencePage, (view) => (
+        <LicencesPage view={view} licences={licencesOf(input)} />
+      )),
+      kind: undefined,
+    },
+    { ...list("not-found", sitePaths.notFound, (view) => <NotFoundPage view={view} />), kind: undefined },
   ];
   // A page without a picture of its own shows the card of the rig that everybody starts with.
   return pages.map((page) => ({ ...(shared && { preview: sitePaths.preview(shared.id) }), ...page }));

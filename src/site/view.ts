@@ -26,7 +26,7 @@ export function viewOf(path: string, input: SiteInput): View {
   const { siteAddress } = library.guide;
   const logo = library.guide.logo === undefined ? undefined : known(input.images, library.guide.logo);
   const say = pageWords(kit.words);
-  const href = (target: string) => relativeHref(path, stamped?.get(target) ?? target);
+  const href = (target: string) => hrefFrom(path, stamped?.get(target) ?? target, siteAddress);
   const linkTerms = termLinker(path === sitePaths.glossary ? [] : termsOf(input, href));
   return {
     library,
@@ -68,6 +68,13 @@ export function viewOf(path: string, input: SiteInput): View {
         linkTerms,
       }).map(fromHast),
   };
+}
+
+/** A page for addresses that are not there is shown at any of them, so its links begin at the root of the host. */
+function hrefFrom(path: string, target: string, siteAddress = "https://host.invalid/"): string {
+  if (path !== sitePaths.notFound) return relativeHref(path, target);
+  const { pathname, hash } = new URL(publicAddress(target, siteAddress));
+  return pathname + hash;
 }
 
 function termsOf({ library }: SiteInput, href: View["href"]): TermLink[] {

@@ -2,17 +2,20 @@ import { sitePaths } from "../../src/model/addresses.ts";
 import type { Prose } from "../../src/model/library.ts";
 import { printableKinds } from "../../src/model/printable.ts";
 import { keyOf } from "../../src/words/words.ts";
+import { OnThisPage } from "./on-this-page.tsx";
 import type { View } from "./view.ts";
 
 /** A page that is all Markdown, such as safety. */
 export function ProsePage({ view, prose }: { view: View; prose: Prose }) {
+  const body = view.markdown(prose);
   return (
     <article class="prose">
       <header class="page-head">
         <h1>{prose.title}</h1>
         <p class="lead">{prose.summary}</p>
       </header>
-      {view.markdown(prose)}
+      <OnThisPage view={view} body={body} />
+      {body}
     </article>
   );
 }
@@ -106,33 +109,33 @@ export function PrintablesPage({ view }: { view: View }) {
   );
 }
 
+/** Where a reader types what to look for; on the search's own page its script answers at once. */
+export function SearchForm({ view: { say, href } }: { view: View }) {
+  return (
+    <form
+      id="search"
+      method="get"
+      action={href(sitePaths.search)}
+      data-none={say("search.none")}
+      data-some={say("search.some", { count: "{count}" })}
+    >
+      <label for="query">{say("search.label")}</label>
+      <input id="query" name="q" type="search" autocomplete="off" autocapitalize="none" spellcheck="false" />
+      <button type="submit">{say("search.go")}</button>
+    </form>
+  );
+}
+
 /** The search; its results come from the page's script. */
 export function SearchPage({ view }: { view: View }) {
-  const { say, href } = view;
+  const { say } = view;
   return (
     <>
       <header class="page-head">
         <h1>{say("search.title")}</h1>
       </header>
       <search>
-        <form
-          id="search"
-          method="get"
-          action={href(sitePaths.search)}
-          data-none={say("search.none")}
-          data-some={say("search.some", { count: "{count}" })}
-        >
-          <label for="query">{say("search.label")}</label>
-          <input
-            id="query"
-            name="q"
-            type="search"
-            autocomplete="off"
-            autocapitalize="none"
-            spellcheck="false"
-          />
-          <button type="submit">{say("search.go")}</button>
-        </form>
+        <SearchForm view={view} />
       </search>
       <p id="search-count" role="status" />
       <ol id="search-results" class="results" />

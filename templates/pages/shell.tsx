@@ -169,7 +169,7 @@ function Foot({ view }: { view: View }) {
           publisher: guide.publisher,
           edition: guide.edition.replaceAll("-", "\u2011"),
         })}{" "}
-        <a href={href(sitePaths.licences)}>{say("foot.licences")}</a>
+        <a href={href(sitePaths.licencePage)}>{say("foot.licences")}</a>
       </p>
     </footer>
   );

@@ -20,6 +20,7 @@ describe("the pages of the site", () => {
   test("there is one for every rig, lesson and page of the library, and the lists", () => {
     const pages = [...files.keys()].filter((path) => path.endsWith(".html")).sort();
     expect(pages).toEqual([
+      "site/404.html",
       "site/baits.html",
       "site/fish.html",
       "site/floats.html",
@@ -29,6 +30,7 @@ describe("the pages of the site", () => {
       "site/lessons/first.html",
       "site/lessons/index.html",
       "site/lessons/second.html",
+      "site/licences.html",
       "site/printables.html",
       "site/rigs/avon-bulk.html",
       "site/rigs/index.html",
@@ -129,7 +131,8 @@ const published = (path: string) => `${sampleLibrary.guide.siteAddress}${path.re
 test("the site map has every page once, at its published address, with the day of the edition", () => {
   const map = page("site/sitemap.xml");
   const places = [...map.matchAll(/<loc>([^<]*)<\/loc>/g)].map(([, place]) => place);
-  const pages = [...files.keys()].filter((path) => path.endsWith(".html"));
+  // The page for addresses where there is nothing is no place to go to.
+  const pages = [...files.keys()].filter((path) => path.endsWith(".html") && path !== "site/404.html");
   expect(places.toSorted()).toEqual(pages.map(published).toSorted());
   expect(map.match(/<lastmod>\d{4}-\d\d-\d\d<\/lastmod>/g)).toHaveLength(pages.length);
 });

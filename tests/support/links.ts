@@ -19,10 +19,17 @@ export function brokenLinks(files: ReadonlyMap<string, string | Uint8Array>, sit
         if (!files.has(target.replace(siteAddress, "site/"))) broken.push(`${path}: ${address}`);
         continue;
       }
-      const file = target === "" ? path : posix.join(posix.dirname(path), target);
+      const file = target === "" ? path : fileAt(target, path, siteAddress);
       const known = files.has(file) && (anchor === undefined || idsOf.get(file)?.has(anchor) === true);
       if (!known) broken.push(`${path}: ${address}`);
     }
   }
   return broken;
+}
+
+/** The file that a relative address leads to, or one from the root of the host that the guide is served at. */
+function fileAt(target: string, from: string, siteAddress: string | undefined): string {
+  if (!target.startsWith("/")) return posix.join(posix.dirname(from), target);
+  const root = siteAddress === undefined ? "/" : new URL(siteAddress).pathname;
+  return target.startsWith(root) ? `site/${target.slice(root.length)}` : target;
 }

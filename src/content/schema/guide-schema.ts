@@ -112,6 +112,8 @@ export const guideSchema = z.strictObject({
     .array(z.strictObject({ when: z.string(), who: z.string(), number: z.string().optional() }))
     .max(limits.tableRows.most)
     .default([]),
+  "club-number": z.string().optional(),
+  "access-point": z.string().optional(),
   "lead-breach": z.enum(["error", "warning"]).default("warning"),
   plummets: z.array(z.strictObject({ mass: mass(), metal: z.enum(metals) })).default([]),
   "water-temperature": temperature(),

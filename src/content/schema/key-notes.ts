@@ -221,6 +221,9 @@ const guide = {
   "lead-rule.checked": "Day on which somebody last looked.",
   rules: "Other rules of the place, in whole sentences that texts ask for by name.",
   contacts: "Whom to ring when something has happened.",
+  "club-number": "The club's own number in an emergency, as it should be dialled.",
+  "access-point":
+    "Where help gets to your water, as you would tell it on the telephone: gate, road, nearest house.",
   "contacts.when": "What has happened.",
   "contacts.who": "Whom to ring.",
   "contacts.number": "Their number, where it is the same for all readers.",

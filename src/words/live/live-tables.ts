@@ -74,11 +74,19 @@ export const tables: Readonly<Record<string, (at: Attributes, context: LiveConte
   },
   contacts: (_, { library, words }) => ({
     head: [words("table.when"), words("table.who"), words("table.number")],
-    rows: library.guide.contacts.map(({ when, who, number }) => [
-      when,
-      who,
-      number ?? words("table.number-to-write"),
-    ]),
+    rows: [
+      ...library.guide.contacts.map(({ when, who, number }) => [
+        when,
+        who,
+        number ?? words("table.number-to-write"),
+      ]),
+      ...(["club-number", "access-point"] as const).map((line) => [
+        words(`table.${line}`),
+        words(`table.${line}-who`),
+        library.guide[line === "club-number" ? "clubNumber" : "accessPoint"] ??
+          words("table.number-to-write"),
+      ]),
+    ],
   }),
   "hook-for-bait": (_, context) => hookTable(context.library.baits, context),
   kit: (at, context) => kitTable(named(context.library.kits, at("kit"), "kit"), context),
