@@ -16,7 +16,10 @@ export function floatSays(depth: SolvedDepth, kit: TableKit): string[] {
   const { words, figures } = kit;
   const by = (mm: Mm) => figures.shortGap(Math.abs(mm));
   const told = (row: GuideRow, hookOffBedMm: Mm) => rowText(row, hookOffBedMm, depth, kit);
+  const { guidedFlow } = depth;
   return [
+    // In running water the bait's height is as the float is held, which the drawing may show otherwise.
+    ...(guidedFlow ? [words("told.says.held", { share: figures.share(guidedFlow.heldBackShare) })] : []),
     ...(shallower
       ? [
           words("told.says.too-shallow", {

@@ -5,6 +5,7 @@ import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
 import type { DrawingKit } from "../kit.ts";
 import { type Run, together } from "../labels/label-text.ts";
+import { drawnHang } from "./current-shape.ts";
 
 /** What a label is about; `rank` says which goes first where room is short (none: never). */
 export interface RigLabel {
@@ -26,12 +27,13 @@ const atLoopMm = 20;
 
 /** Labels of a rig below the surface, from the hook up. */
 export function rigLabels(
-  { rig }: SolvedRig,
+  solved: SolvedRig,
   depth: SolvedDepth,
   choice: LabelChoice,
   kit: DrawingKit,
 ): RigLabel[] {
   if (choice === "none") return [];
+  const { rig } = solved;
   const { words, figures } = kit;
   const { floatToHookMm, overdepthMm } = depth;
   const groups = groupShot(depth.lineShot, overdepthMm);
@@ -54,7 +56,7 @@ export function rigLabels(
       about: "clearance",
       fromHookMm: -1,
       toHookMm: -1,
-      runs: [{ text: words("figures.off-the-bed", { gap: together(figures.shortGap(-overdepthMm)) }) }],
+      runs: [{ text: clearanceText(solved, depth, kit) }],
     });
   if (choice === "distances")
     labels.push({
@@ -65,6 +67,15 @@ export function rigLabels(
     });
   if (choice === "full") labels.push(...fullLabels(rig, depth, floatToHookMm, groups, kit));
   return labels.sort((a, b) => a.fromHookMm - b.fromHookMm);
+}
+
+/** How far the bait is off the bed; in running water, where that hangs on it, with how the float is held. */
+function clearanceText(solved: SolvedRig, depth: SolvedDepth, { words, figures }: DrawingKit): string {
+  const off = words("figures.off-the-bed", { gap: together(figures.shortGap(-depth.overdepthMm)) });
+  const hang = drawnHang(solved, depth);
+  if (!hang) return off;
+  if (hang.heldBackShare === 0) return words("drawing.rig.free", { off });
+  return words("drawing.rig.held-back", { share: together(figures.share(hang.heldBackShare)), off });
 }
 
 function fullLabels(

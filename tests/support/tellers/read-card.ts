@@ -69,6 +69,7 @@ function readParagraphs(told: string, teller: string): Statement[] {
   const [, hookLength] = /Hook length .*?, (\d+ cm)\./.exec(told)!;
   const [, metals] = /Shot: (all \w+|.*?: \w+(?:; rest \w+)?)\./.exec(told)!;
   const [, ml, every] = /Feed: .*?, (\S+) ml.*? every (.*?)\./.exec(told) ?? [];
+  const held = /Float held back (\d+) %\./.exec(told)?.[1];
   const tip = /More tip than that showing: (.*?)\./.exec(told)?.[1];
   return [
     { teller, of: "tackle", hook: Number(hook), hookLengthCm: readLineCm(hookLength!) },
@@ -78,6 +79,7 @@ function readParagraphs(told: string, teller: string): Statement[] {
       metals: [...metals!.matchAll(/(?:all|rest|:) (\w+)/g)].map(([, metal]) => metal!),
     },
     ...(ml ? [{ teller, of: "feed" as const, ml: Number(ml), everyS: readSeconds(every!) }] : []),
+    ...(held ? [{ teller, of: "held back" as const, share: Number(held) / 100 }] : []),
     ...(tip
       ? [{ teller, of: "tip set by" as const, what: tip.includes("add a small shot") ? "shot" : "depth" }]
       : []),

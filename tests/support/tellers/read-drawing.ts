@@ -16,7 +16,7 @@ function labelsOf(drawing: Drawing): string[] {
   return labels
     .map((label) =>
       plain(label).replace(
-        / (hook size|\d+ cm off the bed|\d+ cm of the float|bed, |flow|\d+ mm of tip).*$/,
+        / (hook size|(?:run free, |held back \d+ %, )?\d+ cm off the bed|\d+ cm of the float|bed, |flow|\d+ mm of tip).*$/,
         "",
       ),
     )
@@ -50,6 +50,17 @@ export function readDrawing(drawing: Drawing, teller: string): Statement[] {
   });
   const tip = /(\d+ mm) of tip shows/.exec(texts.join(" "));
   if (tip) told.push({ teller, depthCm, of: "tip", mm: readMm(tip[1]!) });
+  const off = /(?:run free|held back (\d+) %), (\d+) cm off the bed/.exec(texts.join(" "));
+  if (off) {
+    const [, share, cm] = off;
+    told.push({
+      teller,
+      depthCm,
+      of: "hook over bed",
+      cm: -Number(cm),
+      heldBackShare: Number(share ?? 0) / 100,
+    });
+  }
   const shot = drawing.items.filter((item) => item.kind === "circle" && item.fill === "ink");
   return [...told, { teller, depthCm, of: "shot drawn", count: shot.length }];
 }

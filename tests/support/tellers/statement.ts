@@ -79,6 +79,8 @@ export type Statement = { readonly teller: string; readonly depthCm?: number } &
   /** A fish that takes the weight of the lowest shot that hangs. */
   | { readonly of: "lift"; readonly size: string; readonly riseMm: number }
   | { readonly of: "laid on"; readonly cm: number; readonly onBed: Counts; readonly tipMm: number }
+  /** The share of holding back that the float's words are for. */
+  | { readonly of: "held back"; readonly share: number }
   | { readonly of: "hook length"; readonly cm: number }
   /** What a learner is told to bring for it. */
   | {
@@ -285,6 +287,8 @@ export function agrees(rig: RigJson, statement: Statement): boolean {
           near(tipShowingMm ?? Number.NaN, statement.tipMm, halfTipStepMm) &&
           same(countsOf(shotOnBed), statement.onBed),
       );
+    case "held back":
+      return near(depth!.guidedFlow!.heldBackShare, statement.share, 0.006);
     case "hook length":
       return near(rig.hookLengthCm, statement.cm);
     case "kit": {
