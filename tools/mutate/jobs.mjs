@@ -37,8 +37,8 @@ export function worker(env) {
   return {
     /**
      * @param {Job} job
-     * @param {{ limitS: number, sign?: () => number }} until ended after so many seconds in which the sign of life stays as
-     * it is
+     * @param {{ limitS: () => number, sign?: () => number }} until ended after so many seconds in which the sign of life
+     * stays as it is
      * @returns {Promise<Outcome>}
      */
     async run(job, { limitS, sign = () => 0 }) {
@@ -49,7 +49,7 @@ export function worker(env) {
           const now = sign();
           silentS = now === seen ? silentS + 1 : 0;
           seen = now;
-          if (silentS < limitS) return;
+          if (silentS < limitS()) return;
           clearInterval(timer);
           stop();
           done("too long");

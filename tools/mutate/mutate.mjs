@@ -91,7 +91,7 @@ async function fateOfOutside(id) {
   const limitS = 60 + 10 * within.reduce((sum, [, seconds]) => sum + seconds, 0);
   const outcome = await job.run(
     { mutant: id, candidates: [], journal: "", files: within.map(([file]) => resolve(file)) },
-    { limitS },
+    { limitS: () => limitS },
   );
   return { passes: "lives", fails: "killed" }[outcome] ?? outcome;
 }

@@ -19,7 +19,8 @@ declare global {
 /** One line of what a run has to tell; the last is what it was at when it was ended. */
 export type Line =
   | { readonly file: string }
-  | { readonly trying: number }
+  /** With the seconds after which nobody waits for it any longer. */
+  | { readonly trying: number; readonly limitS: number }
   | { readonly killed: number; readonly by: string }
   /** Seconds that the file took without mutants, and those it reached outside of its tests. */
   | { readonly done: string; readonly seconds: number; readonly outside: readonly number[] };
@@ -51,12 +52,14 @@ export default class MutantRunner extends TestRunner {
   async runTask(test: RunnerTestCase): Promise<void> {
     const run = TestRunner.getTestFn(test);
     this.#takeOutside();
+    const startMs = performance.now();
     await run();
+    const limitS = 15 + (20 * (performance.now() - startMs)) / 1000;
     const reached = [...(globalThis.mutants.reached ?? [])].filter((id) => this.#alive.has(id));
     globalThis.mutants.reached = undefined;
     const from = performance.now();
     for (const id of reached) {
-      this.#tell({ trying: id });
+      this.#tell({ trying: id, limitS });
       if ((await fails(run, id)) && !(await fails(run, 0))) {
         this.#alive.delete(id);
         this.#tell({ killed: id, by: `${test.file.name} ${test.name}` });

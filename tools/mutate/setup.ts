@@ -1,4 +1,5 @@
 // Runs before each test file: where one mutant is on from the start, ends the run at its first failure.
+import { EventEmitter } from "node:events";
 import fc from "fast-check";
 import { afterAll, afterEach, beforeEach, inject } from "vitest";
 import "./runner.ts";
@@ -16,6 +17,8 @@ declare module "vitest" {
 
 // A counterexample is enough; nobody reads the smallest.
 fc.configureGlobal({ endOnFailure: true });
+// A test that is run a hundred times listens a hundred times for its end.
+EventEmitter.defaultMaxListeners = 0;
 
 /** Shared by the test files of a run, which run in one process. */
 const world = globalThis as { failed?: boolean };

@@ -1,11 +1,11 @@
 // Tries mutants on the tests that reach them, and reads the journal of it.
-import { existsSync, readFileSync, rmSync, statSync } from "node:fs";
+import { existsSync, readFileSync, rmSync } from "node:fs";
 import { join, relative, resolve } from "node:path";
 
 /** @typedef {import("./runner.ts").Line} Line */
 
-/** Seconds without a word after which a mutant takes too long: the longest test takes a few. */
-const silentS = 120;
+/** Seconds that a file may take without any mutant, of which it says nothing. */
+const silentS = 300;
 
 /**
  * Runs test files one after another, each test with the mutants that it reaches. One that hangs is settled as too long,
@@ -21,9 +21,9 @@ export async function tryOn(job, { files, candidates, folder, seen, settle, say 
     rmSync(journal, { force: true });
     const outcome = await job.run(
       { mutant: 0, candidates: [...open], journal, files: left.map((file) => resolve(file)) },
-      { limitS: silentS, sign: () => (existsSync(journal) ? statSync(journal).size : 0) },
+      { limitS: () => toldLines().at(-1)?.limitS ?? silentS, sign: () => toldLines().length },
     );
-    const lines = existsSync(journal) ? linesOf(readFileSync(journal, "utf8")) : [];
+    const lines = toldLines();
     read(lines);
     const at = lines.findLast((line) => "file" in line);
     if (outcome === "passes" || !at) return;
@@ -35,6 +35,14 @@ export async function tryOn(job, { files, candidates, folder, seen, settle, say 
     const from = left.indexOf(relative("", at.file));
     say(`${at.file} hung${hung === undefined ? " and is left out" : ""}`);
     left = left.slice(hung === undefined ? from + 1 : from);
+  }
+
+  /** @returns {readonly Line[]} */
+  function toldLines() {
+    const whole = existsSync(journal) ? readFileSync(journal, "utf8") : "";
+    // A line that is being written is none yet.
+    const lines = whole.slice(0, whole.lastIndexOf("\n") + 1).split("\n");
+    return lines.filter(Boolean).map((line) => JSON.parse(line));
   }
 
   /** @param {readonly Line[]} lines */
@@ -49,9 +57,3 @@ export async function tryOn(job, { files, candidates, folder, seen, settle, say 
     }
   }
 }
-
-const linesOf = (text) =>
-  text
-    .split("\n")
-    .filter(Boolean)
-    .map((line) => JSON.parse(line));
