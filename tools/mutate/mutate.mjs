@@ -71,29 +71,33 @@ say(
 const seen = { seconds: new Map(), inside: new Set(), outside: new Set() };
 for (const files of [ofRooms, others]) {
   if (open().length > 0) await tryOn(job, { files, candidates: open(), folder, seen, settle: settled, say });
+  for (const id of open().filter((one) => seen.outside.has(one))) await readAnewWith(id, files);
 }
-for (const id of open()) settled(id, await fateOfOutside(id));
+for (const id of open()) settled(id, seen.inside.has(id) || seen.outside.has(id) ? "lives" : "not reached");
 job.stop();
 tell(`\n${table(results)}`);
 process.exit(0);
 
-/** The fate of a mutant that no test has killed which reaches it: with it on from the start. */
-async function fateOfOutside(id) {
+/** Tries a mutant that is reached outside of tests with it on from the start: its file's own tests, then the quickest. */
+async function readAnewWith(id, tests) {
   const { path } = byId.get(id);
-  if (!seen.outside.has(id)) return seen.inside.has(id) ? "lives" : "not reached";
   const leading = new Set(testsReaching([path]));
-  const files = [...seen.seconds].filter(([file]) => leading.has(file)).sort(([, a], [, b]) => a - b);
+  const own = path.replace(/^src/, "tests").replace(/\.tsx?$/, ".test");
+  const files = [...seen.seconds]
+    .filter(([file]) => tests.includes(file) && leading.has(file))
+    .sort(([a, ofA], [b, ofB]) => Number(b.startsWith(own)) - Number(a.startsWith(own)) || ofA - ofB);
   let spent = 0;
-  const within = files.filter(([, seconds]) => {
+  const within = files.filter(([, seconds], at) => {
     spent += seconds;
-    return spent <= Number(options.budget);
+    return at === 0 || spent <= Number(options.budget);
   });
+  if (within.length === 0) return;
   const limitS = 60 + 10 * within.reduce((sum, [, seconds]) => sum + seconds, 0);
   const outcome = await job.run(
     { mutant: id, candidates: [], journal: "", files: within.map(([file]) => resolve(file)) },
     { limitS: () => limitS },
   );
-  return { passes: "lives", fails: "killed" }[outcome] ?? outcome;
+  if (outcome !== "passes") settled(id, outcome === "fails" ? "killed" : outcome);
 }
 
 function settled(id, fate) {
