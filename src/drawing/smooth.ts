@@ -1,7 +1,7 @@
 import { entry, first, last } from "../core/lists.ts";
 import { type Point, point } from "./items.ts";
 
-const stepsPerPiece = 10;
+const stepsPerPiece = 5;
 
 /** A closed smooth curve through points. */
 export function smoothRing(points: readonly Point[]): Point[] {

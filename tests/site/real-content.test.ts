@@ -49,13 +49,13 @@ describe("the site of the shipped content", () => {
     }
   });
 
-  test("all that a phone keeps is under 5 MB", () => {
+  test("all that a phone keeps, its pictures of fish, baits and signs among it, is under 6 MB", () => {
     const list = /guideFiles=(\{.*?\})/.exec(String(files.get("site/sw.js")))![1]!;
     const kept = Object.keys(JSON.parse(list) as object).map((path) => files.get(`site/${path}`)!);
     expect(kept.length).toBeGreaterThan(80);
     // Cards have no content here; 30 kB each is half as much again as they are.
     const bytes = kept.reduce((sum, content) => sum + (Buffer.byteLength(content) || 30_000), 0);
-    expect(bytes).toBeLessThan(5_000_000);
+    expect(bytes).toBeLessThan(6_000_000);
   });
 
   test("no word is a link to the glossary where it stands in another sense than there", () => {
@@ -78,7 +78,10 @@ describe("the site of the shipped content", () => {
 
   test("no page says undefined, NaN or shows a gap that nothing filled", () => {
     for (const [path, content] of files) {
-      if (path.endsWith(".html")) expect(String(content), path).not.toMatch(/undefined|NaN|\{[a-z]+\}(?!")/i);
+      if (!path.endsWith(".html")) continue;
+      // What the page's script says later waits, with its gaps, in attributes of its own.
+      const shown = String(content).replace(/ data-[a-z-]+="[^"]*"/g, "");
+      expect(shown, path).not.toMatch(/undefined|NaN|\{[a-z]+\}/);
     }
   });
 });
