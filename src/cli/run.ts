@@ -17,7 +17,8 @@ import { schemaCommand } from "./schema-command.ts";
 import { sheetCommand } from "./sheet-command.ts";
 import { systemTrouble } from "./trouble.ts";
 
-const commands: readonly CliCommand[] = [
+/** Every command of the tool. */
+export const commands: readonly CliCommand[] = [
   initCommand,
   newCommand,
   buildCommand,

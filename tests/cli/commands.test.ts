@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, renameSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { runCli } from "../../src/cli/run.ts";
+import { commands, runCli } from "../../src/cli/run.ts";
 import { cli, temporaryFolder, writeContent } from "../support/cli.ts";
 import { hashesBelow } from "../support/files-below.ts";
 import { contentWith, edited } from "../support/smallest-content.ts";
@@ -279,14 +279,9 @@ describe("a sheet made from the reader's own box", () => {
 });
 
 describe("help", () => {
-  it.each([[], ["init"], ["new"], ["build"], ["check"], ["preview"], ["sheet"], ["schema"]])(
-    "of %s is as written down",
-    async (...command) => {
-      const { code, result, report } = await cli(...command, "--help");
-      expect({ code, report }).toEqual({ code: 0, report: "" });
-      await expect(result).toMatchFileSnapshot(
-        `../golden/cli/help${command.map((c) => `-${c}`).join("")}.txt`,
-      );
-    },
-  );
+  it.each([[], ...commands.map(({ name }) => [name])])("of %s is as written down", async (...command) => {
+    const { code, result, report } = await cli(...command, "--help");
+    expect({ code, report }).toEqual({ code: 0, report: "" });
+    await expect(result).toMatchFileSnapshot(`../golden/cli/help${command.map((c) => `-${c}`).join("")}.txt`);
+  });
 });

@@ -1,13 +1,14 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { commands } from "../../src/cli/run.ts";
 import { cli, temporaryFolder, writeContent } from "../support/cli.ts";
 
 const root = join(import.meta.dirname, "../..");
 const read = (path: string) => readFileSync(join(root, path), "utf8");
 
 const scripts: Readonly<Record<string, string>> = JSON.parse(read("package.json")).scripts;
-const ownCommands = ["init", "new", "build", "check", "sheet", "schema"];
+const ownCommands = commands.map(({ name }) => name);
 /** npm's own words that a text may name without a script. */
 const npmCommands = ["install", "ci", "pack"];
 
@@ -17,8 +18,10 @@ for (const name of ownCommands) helps.set(name, (await cli(name, "--help")).resu
 /** What a text tells its reader to type, in order: the commands, and each option with the command it belongs to. */
 function* typed(text: string): Generator<{ script: string } | { command: string; option?: string }> {
   let command = "";
-  const pattern =
-    /npx dotdown (?<own>[\w-]+)|npm (?:run )?(?<script>[a-z][\w:]*)|`(?<named>init|new|build|check|sheet|schema)[ `]|(?<![\w-])(?<option>--[a-z][\w-]*)/g;
+  const pattern = new RegExp(
+    `npx dotdown (?<own>[\\w-]+)|npm (?:run )?(?<script>[a-z][\\w:]*)|\`(?<named>${ownCommands.join("|")})[ \`]|(?<![\\w-])(?<option>--[a-z][\\w-]*)`,
+    "g",
+  );
   for (const { groups } of text.matchAll(pattern)) {
     const { own, script, named, option } = groups!;
     if (script) yield { script };
@@ -51,6 +54,11 @@ describe.each(["README.md", "DEVELOPERS.md", "docs/promises.md"])("%s", (name) =
     const paths = [...text.matchAll(/`(?:bash )?((?:src|tests|templates|tools|content|\.ci)\/[\w./-]*)`/g)];
     expect(paths.map(([, path]) => path!).filter((path) => !existsSync(join(root, path)))).toEqual([]);
   });
+});
+
+test("README.md tells of every command", () => {
+  const named = [...typed(read("README.md"))].map((entry) => ("command" in entry ? entry.command : ""));
+  expect(ownCommands.filter((name) => !named.includes(name))).toEqual([]);
 });
 
 test("README.md is read for options at all", () => {

@@ -3,22 +3,27 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync }
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, afterEach, describe, expect, it } from "vitest";
+import { readContent } from "../../src/build/build.ts";
+import { disk } from "../../src/cli/disk.ts";
 
 const root = join(import.meta.dirname, "../..");
 const copy = mkdtempSync(join(tmpdir(), "steps-"));
 
-for (const name of ["src", "templates", "tools", "content/words", "package.json"]) {
+for (const name of ["src", "templates", "tools", "content", "package.json", "README.md"]) {
   cpSync(join(root, name), join(copy, name), { recursive: true });
 }
 symlinkSync(join(root, "node_modules"), join(copy, "node_modules"));
 const config = JSON.parse(readFileSync(join(root, "tsconfig.json"), "utf8"));
 writeFileSync(join(copy, "tsconfig.json"), JSON.stringify({ ...config, include: ["src", "templates"] }));
 
-/** Files as they were before a step. */
-const untouched = new Map<string, string>();
+/** Files as they were before a step; nothing for those that it made. */
+const untouched = new Map<string, string | undefined>();
 
 afterEach(() => {
-  for (const [path, text] of untouched) writeFileSync(join(copy, path), text);
+  for (const [path, text] of untouched) {
+    if (text === undefined) rmSync(join(copy, path));
+    else writeFileSync(join(copy, path), text);
+  }
   untouched.clear();
 });
 afterAll(() => rmSync(copy, { recursive: true }));
@@ -37,11 +42,11 @@ function faulty(): string[] {
   }
 }
 
-/** Paths that a step of DEVELOPERS.md names. */
+/** Paths of the sources, the content and the README that a step of DEVELOPERS.md names; a folder ends in `/`. */
 function told(step: string): string[] {
   const text = readFileSync(join(root, "DEVELOPERS.md"), "utf8");
   const item = text.split(/^- /m).find((one) => one.startsWith(`**${step}:**`))!;
-  return [...item.matchAll(/`((?:src|templates|content)\/[\w./-]+)`/g)].map(([, path]) => path!);
+  return [...item.matchAll(/`((?:src|templates|content)\/[\w./-]+|README\.md)`/g)].map(([, path]) => path!);
 }
 
 /** The compiler asks for just these files, and the step names each. */
@@ -56,6 +61,27 @@ function edit(path: string, from: string, to: string): void {
   if (!untouched.has(path)) untouched.set(path, text);
   writeFileSync(join(copy, path), text.replace(from, to));
 }
+
+/** A new file, a part of it taken from one that there is. */
+function make(path: string, text: string): void {
+  untouched.set(path, undefined);
+  writeFileSync(join(copy, path), text);
+}
+
+/** What was touched on the way is what the step names: each file, or a new one in the folder. */
+function expectTold(step: string, besides: readonly string[] = []): void {
+  const paths = told(step).filter((path) => !besides.includes(path));
+  const names = (path: string) => (one: string) =>
+    one === path || (one.endsWith("/") && untouched.get(path) === undefined && path.startsWith(one));
+  const touched = [...untouched.keys()];
+  expect(touched.filter((path) => !paths.some(names(path)))).toEqual([]);
+  expect(paths.filter((one) => !touched.some((path) => names(path)(one)))).toEqual([]);
+}
+
+/** The content of the copy, as the tool reads it. */
+const readCopy = () => readContent(disk, [join(copy, "content")]);
+
+const readmeRow = "| `::kit{kit=…}` |";
 
 describe("the steps of DEVELOPERS.md in a copy", () => {
   it("compiles as it is", () => {
@@ -80,6 +106,7 @@ describe("the steps of DEVELOPERS.md in a copy", () => {
     expect(withName).toEqual([
       "src/content/link/rig-link.ts",
       "src/core/feed/feed.ts",
+      "src/core/patterns/sizes.ts",
       "src/core/patterns/table.ts",
       "src/solve/same-shot.ts",
     ]);
@@ -100,5 +127,121 @@ describe("the steps of DEVELOPERS.md in a copy", () => {
     const values = "export interface MessageValues {";
     edit("src/model/message-table.ts", values, `${values}\n  readonly "hook-in-hat": None;`);
     expectAsked("A message about content", ["src/checks/messages.ts", "src/model/message-table.ts"]);
+  });
+
+  it("a knot: its file is all", async () => {
+    make("content/knots/tried.yaml", readFileSync(join(root, "content/knots/overhand-loop.yaml"), "utf8"));
+    const { value, messages } = await readCopy();
+    expect(messages).toEqual([]);
+    expect(value?.library.knots.map(({ id }) => id)).toContain("tried");
+    // The types are only read.
+    expectTold("A knot", ["src/model/knot-picture.ts"]);
+  });
+
+  it("a language: its words and the line in the guide are all, and the rest is English", async () => {
+    make("content/words/de.yaml", "state:\n  hangs: hängt frei\n");
+    edit("content/guide.yaml", "language: en", "language: de");
+    const { value, messages } = await readCopy();
+    expect(messages.map(({ code }) => code)).toEqual(["words-in-english"]);
+    expect(value?.kit.words("state.hangs")).toBe("hängt frei");
+    expect(value?.kit.words("state.drags-under")).toBe("dragged under");
+    expect(value?.kit.figures.number(1.5, 1)).toBe("1,5");
+    expectTold("A language");
+  });
+
+  it("a live figure and a table: a line each, and their rows in the README", () => {
+    edit(
+      "src/words/live/live-figures.ts",
+      '"shot-count": (depth)',
+      '"lock-count": ({ lockShot }) => String(lockShot.length),\n  "shot-count": (depth)',
+    );
+    edit(
+      "src/words/live/live-tables.ts",
+      '"hook-for-bait": (',
+      '"no-rows": () => ({ head: [], rows: [] }),\n  "hook-for-bait": (',
+    );
+    edit("README.md", readmeRow, `| \`::no-rows{}\` | nothing |\n${readmeRow}`);
+    expect(faulty()).toEqual([]);
+    expectTold("A live figure or table for texts");
+  });
+
+  it("a picture: with its reference the compiler asks for the drawing and for its width on paper", () => {
+    const reference = '| { readonly picture: "knot"; readonly knot: string }';
+    edit("src/model/pictures.ts", reference, `${reference}\n  | { readonly picture: "blank" }`);
+    edit(
+      "src/words/live/live-figures.ts",
+      "  knot: (at,",
+      '  blank: () => ({ picture: "blank" }),\n  knot: (at,',
+    );
+    expect(faulty()).toEqual(["src/drawing/pictures.ts", "src/print/handout/text-handout.ts"]);
+    edit("src/drawing/pictures.ts", "  knot: ({ knot }", "  blank: () => [],\n  knot: ({ knot }");
+    edit("src/print/handout/text-handout.ts", "  knot: 0.48,", "  blank: 1,\n  knot: 0.48,");
+    edit("README.md", readmeRow, `| \`::blank{}\` | nothing |\n${readmeRow}`);
+    expect(faulty()).toEqual([]);
+    expectTold("A picture for texts");
+  });
+
+  it("a check: its file, its line in the table, and its message", () => {
+    make(
+      "src/checks/wet-hats.ts",
+      `import { message } from "../model/message.ts";
+import type { ContentCheck } from "./check.ts";
+
+export const wetHats: ContentCheck = ({ library }) =>
+  library.rigs.map(({ placeOf }) => message("wet-hat", placeOf([]), {}));
+`,
+    );
+    edit(
+      "src/checks/table.ts",
+      "export const contentChecks = {",
+      'export const contentChecks = {\n  "wet hats": wetHats,',
+    );
+    edit(
+      "src/checks/table.ts",
+      "import type { Message",
+      'import { wetHats } from "./wet-hats.ts";\nimport type { Message',
+    );
+    expect(faulty()).toEqual(["src/checks/wet-hats.ts"]);
+    edit(
+      "src/model/message-table.ts",
+      "export interface MessageValues {",
+      'export interface MessageValues {\n  readonly "wet-hat": None;',
+    );
+    edit(
+      "src/model/message-table.ts",
+      '  "yaml-syntax": "error",',
+      '  "wet-hat": "warning",\n  "yaml-syntax": "error",',
+    );
+    expect(faulty()).toEqual(["src/checks/messages.ts"]);
+    edit(
+      "src/checks/messages.ts",
+      '  "duplicate-name": ',
+      '  "wet-hat": () => ({ reason: "the hat is wet" }),\n  "duplicate-name": ',
+    );
+    expect(faulty()).toEqual([]);
+    expectTold("A check of content");
+  });
+
+  it("a command: its file, its line in the table, and a word about it in the README", () => {
+    make(
+      "src/cli/weigh-command.ts",
+      `import { type CliCommand, exitCodes } from "./command.ts";
+
+export const weighCommand: CliCommand = {
+  name: "weigh",
+  describe: (command) => command.summary("weigh nothing"),
+  run: async () => exitCodes.fine,
+};
+`,
+    );
+    edit("src/cli/run.ts", "  initCommand,\n", "  initCommand,\n  weighCommand,\n");
+    edit(
+      "src/cli/run.ts",
+      "import { systemTrouble }",
+      'import { weighCommand } from "./weigh-command.ts";\nimport { systemTrouble }',
+    );
+    edit("README.md", readmeRow, `| \`npx dotdown weigh\` | nothing |\n${readmeRow}`);
+    expect(faulty()).toEqual([]);
+    expectTold("A command");
   });
 });

@@ -25,9 +25,9 @@ export function readSchema<T>(
   return { value: undefined, messages: [...once.values()] };
 }
 
-function issueMessages(issue: Issue, schema: z.ZodType, source: YamlSource): Message[] {
+function issueMessages(issue: Issue, schema: z.ZodType, source: YamlSource): readonly Message[] {
   const path = issue.path as Path;
-  const key = path.length === 0 ? "the file" : String(path[path.length - 1]);
+  const key = keyAt(path);
   const error = <C extends MessageCode>(code: C, values: MessageValues[C], place = source.placeOf(path)) =>
     message(code, place, values);
   const found = valueAt(source.data, path);
@@ -43,23 +43,8 @@ function issueMessages(issue: Issue, schema: z.ZodType, source: YamlSource): Mes
     }
     case "invalid_value":
       return [error("not-a-choice", { key, found: shown(found), allowed: issue.values.map(String) })];
-    case "invalid_union": {
-      const name = issue.discriminator;
-      const written = asJsonSchema(schema);
-      const at = schemaAt(written, source.data, path);
-      const meant = name === undefined && at ? optionLike(at, found) : undefined;
-      if (at !== undefined && meant !== undefined) {
-        const within = issue.errors[(at.anyOf ?? []).indexOf(meant)] ?? [];
-        return within.flatMap((inner) =>
-          issueMessages({ ...inner, path: [...path, ...inner.path] } as Issue, schema, source),
-        );
-      }
-      const options =
-        name === undefined ? [] : decidingChoices(written, name, source.data, path.slice(0, -1));
-      return options.length > 0
-        ? [error("not-a-choice", { key, found: shown(found), allowed: options })]
-        : [error("wrong-type", { key, expected: formAt(written, source.data, path), found: shown(found) })];
-    }
+    case "invalid_union":
+      return unionMessages(issue, schema, source);
     case "invalid_type":
       return [
         error("wrong-type", {
@@ -86,6 +71,34 @@ function issueMessages(issue: Issue, schema: z.ZodType, source: YamlSource): Mes
       return [error("not-valid", { key, problem: issue.message })];
   }
 }
+
+/** What is wrong with a value that may be written in several ways: by the way that was likely meant, where one was. */
+function unionMessages(
+  issue: z.core.$ZodIssueInvalidUnion,
+  schema: z.ZodType,
+  source: YamlSource,
+): readonly Message[] {
+  const path = issue.path as Path;
+  const name = issue.discriminator;
+  const found = valueAt(source.data, path);
+  const written = asJsonSchema(schema);
+  const at = schemaAt(written, source.data, path);
+  const meant = name === undefined && at ? optionLike(at, found) : undefined;
+  if (at !== undefined && meant !== undefined) {
+    const within = issue.errors[(at.anyOf ?? []).indexOf(meant)] ?? [];
+    return within.flatMap((inner) =>
+      issueMessages({ ...inner, path: [...path, ...inner.path] } as Issue, schema, source),
+    );
+  }
+  const place = source.placeOf(path);
+  const about = { key: keyAt(path), found: shown(found) };
+  const options = name === undefined ? [] : decidingChoices(written, name, source.data, path.slice(0, -1));
+  return options.length > 0
+    ? [message("not-a-choice", place, { ...about, allowed: options })]
+    : [message("wrong-type", place, { ...about, expected: formAt(written, source.data, path) })];
+}
+
+const keyAt = (path: Path): string => (path.length === 0 ? "the file" : String(path.at(-1)));
 
 /** `[1,5 m]` is a list of two, and was hardly meant so. */
 function decimalComma(data: unknown, path: Path): { readonly comma?: string } {

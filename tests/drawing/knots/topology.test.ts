@@ -1,9 +1,10 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { crossingsOf } from "../../../src/drawing/knots/crossings.ts";
 import { type Curve, curveThrough, type Place } from "../../../src/drawing/knots/curve.ts";
 import { stepStrands } from "../../../src/drawing/knots/draw-knot.ts";
 import { strandPath } from "../../../src/drawing/knots/strand-path.ts";
-import { readKnot } from "../../support/knots.ts";
+import { knots, readKnot } from "../../support/knots.ts";
 import { closed, closedOver, determinant, linking } from "./topology.ts";
 
 const atUnitScale = { scale: 1, xMm: 0, yMm: 0 };
@@ -56,6 +57,16 @@ describe("the measures that knots are held against", () => {
     expect(Math.abs(linking(flat, other(-1)))).toBe(1);
     expect(linking(flat, other(1))).toBe(0);
   });
+});
+
+// Shot and rubbers are no knots, and leave the line its strength.
+it("every knot that is shipped has measures of its own here", () => {
+  const own = readFileSync(import.meta.filename, "utf8");
+  expect(
+    knots
+      .flatMap(({ id, strengthShare }) => (strengthShare ? [id] : []))
+      .filter((id) => !own.includes(`"${id}"`)),
+  ).toEqual([]);
 });
 
 describe("half blood knot", () => {
