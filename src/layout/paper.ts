@@ -13,6 +13,8 @@ export interface Placed {
   readonly turn: QuarterTurn;
   /** Enlarged by this factor; only of something that is not turned. */
   readonly scale?: number;
+  /** Its place in the order of reading, where that is not the order of the paper. */
+  readonly reading?: number;
 }
 
 /** One side of paper with what is printed on it. */

@@ -33,7 +33,7 @@ export async function bookletPages(
   const { guide, kit } = press;
   const { format } = first(texts);
   const title = await titleColumn(format, press);
-  const withCards = await cardSheets([...cards.values()], format, press);
+  const withCards = await cardSheets([...cards.values()], format, "to look at", press);
   // The contents take as many pages whatever the numbers in them are.
   const { length } = await contentsColumns(texts, pagesOf(texts, 0), undefined, format, press);
   const before = 1 + length;

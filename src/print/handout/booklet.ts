@@ -50,7 +50,7 @@ export function imposeBooklet(pages: readonly PaperSide[]): PaperSide[] {
   if (first === undefined) return [];
   const paper = { widthMm: 2 * first.widthMm, heightMm: first.heightMm };
   const at = (number: number, xMm: number): readonly Placed[] =>
-    (pages[number]?.parts ?? []).map((part) => ({ ...part, xMm: part.xMm + xMm }));
+    (pages[number]?.parts ?? []).map((part) => ({ ...part, xMm: part.xMm + xMm, reading: number }));
   const sections = sectionsOf(pages.length);
   return sections.flatMap((section, s) =>
     foldingOrder(section).map(([left, right], side): PaperSide => {

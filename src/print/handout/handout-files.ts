@@ -99,7 +99,7 @@ async function handoutFile(pages: TextPages, cards: RigCards, press: Press): Pro
   const { text, path, format, rigs } = pages;
   const size = handoutSizes[format.name];
   const needed = rigs.map((id) => known(cards, id));
-  const sides = [...handoutSides(pages, press), ...(await cardSheets(needed, format, press))];
+  const sides = [...handoutSides(pages, press), ...(await cardSheets(needed, format, "to cut out", press))];
   const facts = { ...press.facts(text.title), links: linksOn(sides, linkContext(press)) };
   return {
     path: path(size),
@@ -143,7 +143,7 @@ async function* bookletFiles({ booklet, cards }: LaidHandouts, press: Press): As
     printable: { kind: "booklet", title: words("printable.booklet") },
   };
   const sections = sectionsOf(sides.length);
-  const folded = { ...facts, duplex: "short edge", forFolding: true } as const;
+  const folded = { ...facts, duplex: "short edge" } as const;
   yield {
     path: printPaths.bookletToFold,
     content: paintPdf(imposeBooklet(sides), folded, press.fonts),

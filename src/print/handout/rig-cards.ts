@@ -40,15 +40,19 @@ export function sheetOf({ front }: FinishedCard, sides: readonly PaperSide[]): n
   return sides.findIndex(({ parts }) => parts.some(({ items }) => items === front.items));
 }
 
-/** Cards on sheets of the handout, each to be cut out and folded, as few sheets as can be. */
+/** Cards on sheets of the handout, each to be cut out and folded where only that side is printed, as few sheets as can be. */
 export async function cardSheets(
   cards: readonly FinishedCard[],
   format: HandoutFormat,
+  use: "to cut out" | "to look at",
   { kit: { words }, fonts }: Press,
 ): Promise<PaperSide[]> {
   if (cards.length === 0) return [];
   const paper = paperSizes[format.name];
-  const lines = [words("card.sheet.scale"), words("card.sheet.fold")];
+  const lines =
+    use === "to cut out"
+      ? [words("card.sheet.scale"), words("card.sheet.fold")]
+      : [words("handout.cards-to-look-at")];
   const note = await layOut(SheetNote({ lines }), { widthMm: noteWidthMm(paper) }, fonts);
   const notes = { front: note, back: note };
   return lies

@@ -17,13 +17,10 @@ export interface DocumentFacts {
 export const producer = "dotdown";
 
 /**
- * The XMP packet: the same facts as the information dictionary, for programs that read XML, and the mark of PDF/UA-1 where the file claims it.
+ * The XMP packet: the same facts as the information dictionary, for programs that read XML, and the mark of PDF/UA-1.
  * Sources: ISO 16684-1 (packet), ISO 14289-1 section 5 (identifier).
  */
-export function xmpPacket(
-  { title, author, subject, language, date }: DocumentFacts,
-  claimsUa: boolean,
-): string {
+export function xmpPacket({ title, author, subject, language, date }: DocumentFacts): string {
   const time = `${date}T00:00:00Z`;
   const languageText = (text: string) =>
     `<rdf:Alt><rdf:li xml:lang="x-default">${escaped(text)}</rdf:li></rdf:Alt>`;
@@ -38,7 +35,8 @@ ${subject === undefined ? "" : `<dc:description>${languageText(subject)}</dc:des
 <xmp:ModifyDate>${time}</xmp:ModifyDate>
 <xmp:CreatorTool>${producer}</xmp:CreatorTool>
 <pdf:Producer>${producer}</pdf:Producer>
-${claimsUa ? "<pdfuaid:part>1</pdfuaid:part>\n" : ""}</rdf:Description>
+<pdfuaid:part>1</pdfuaid:part>
+</rdf:Description>
 </rdf:RDF></x:xmpmeta>
 <?xpacket end="r"?>`;
 }

@@ -17,6 +17,8 @@ export interface Heading {
   readonly text: string;
   readonly page: PdfRef;
   readonly topPt: number;
+  /** Place of its page in the order of reading. */
+  readonly reading: number;
 }
 
 interface Around {
@@ -150,12 +152,14 @@ export function paintSide(side: PaperSide, page: PdfRef, parts: DocumentParts): 
       text: wordsOf(group.items).trim(),
       page,
       topPt: pt(side.heightMm - top),
+      reading: tree.reading,
     };
   };
 
   writer.moved([pointsPerMm, 0, 0, -pointsPerMm, 0, side.heightMm * pointsPerMm], () => {
     for (const part of side.parts) {
       const matrix = placing(part);
+      tree.reading = part.reading ?? 0;
       writer.moved(matrix, () => paintItems(part.items, { toPaper: matrix }));
     }
   });

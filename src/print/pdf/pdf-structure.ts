@@ -8,7 +8,7 @@ export type PointBox = readonly [number, number, number, number];
 /** An element of the structure tree while pages are painted. Source: ISO 32000-1, section 14.7. */
 export class StructureElement {
   readonly ref: PdfRef;
-  readonly #kids: PdfValue[] = [];
+  readonly #kids: { readonly reading: number; readonly value: PdfValue }[] = [];
   #page: PdfRef | undefined;
   #alt: PdfString | undefined;
   #attributes: PdfDict | undefined;
@@ -23,19 +23,19 @@ export class StructureElement {
 
   child(role: Role): StructureElement {
     const element = new StructureElement(this.tree, this.ref, role);
-    this.#kids.push(element.ref);
+    this.#add(element.ref);
     return element;
   }
 
   /** Adds a piece of a page's marked content. */
   content(page: PdfRef, mcid: number): void {
     this.#page ??= page;
-    this.#kids.push(this.#page === page ? mcid : { Type: "MCR", Pg: page, MCID: mcid });
+    this.#add(this.#page === page ? mcid : { Type: "MCR", Pg: page, MCID: mcid });
   }
 
   /** Adds something on a page that is no content of it, such as a link's place. */
   holds(page: PdfRef, object: PdfRef): void {
-    this.#kids.push({ Type: "OBJR", Pg: page, Obj: object });
+    this.#add({ Type: "OBJR", Pg: page, Obj: object });
   }
 
   alternative(text: string): void {
@@ -54,13 +54,17 @@ export class StructureElement {
     this.#attributes = { O: "Table", Scope: scope, ...(columns > 1 && { ColSpan: columns }) };
   }
 
-  /** As it stands in the file. */
+  #add(value: PdfValue): void {
+    this.#kids.push({ reading: this.tree.reading, value });
+  }
+
+  /** As it stands in the file: what is in it in the order of reading. */
   get dict(): PdfDict {
     return {
       Type: "StructElem",
       S: this.role,
       P: this.parent,
-      K: this.#kids,
+      K: this.#kids.toSorted((a, b) => a.reading - b.reading).map(({ value }) => value),
       Pg: this.#page,
       Alt: this.#alt,
       A: this.#attributes,
@@ -71,6 +75,8 @@ export class StructureElement {
 /** The structure tree of a document: one `Document` element, and which element each piece of each page belongs to. */
 export class StructureTree {
   readonly document: StructureElement;
+  /** Place in the order of reading of what is painted now. */
+  reading = 0;
   private readonly root: PdfRef;
   private readonly elements: StructureElement[] = [];
   /** By number: the owners of a page's pieces, or the owner of one object. */

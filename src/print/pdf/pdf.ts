@@ -16,8 +16,6 @@ import { type PdfDict, type PdfRef, PdfString } from "./pdf-values.ts";
 interface PdfOptions extends DocumentFacts {
   /** How a printer that turns paper over should turn it. */
   readonly duplex?: "long edge" | "short edge" | "one side";
-  /** Pages stand in the order of folding, so the file is for paper alone and claims no PDF/UA. */
-  readonly forFolding?: boolean;
   /** Words whose link is not among these are plain words. */
   readonly links?: Links;
 }
@@ -58,7 +56,7 @@ export function paintPdf(sides: readonly PaperSide[], options: PdfOptions, fonts
     ViewerPreferences: viewerPreferences(options),
     Outlines: writeOutline(file, headings),
     PageMode: headings.length > 1 ? "UseOutlines" : undefined,
-    Metadata: file.addStream(new TextEncoder().encode(xmpPacket(options, !options.forFolding)), {
+    Metadata: file.addStream(new TextEncoder().encode(xmpPacket(options)), {
       Type: "Metadata",
       Subtype: "XML",
     }),
@@ -98,7 +96,7 @@ function paintSides(
     };
     return { ref, dict };
   });
-  return { pages, headings, tree };
+  return { pages, headings: headings.toSorted((a, b) => a.reading - b.reading), tree };
 }
 
 function information({ title, author, subject, date }: PdfOptions): PdfDict {

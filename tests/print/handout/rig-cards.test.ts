@@ -61,7 +61,7 @@ describe("the booklet", () => {
   test("has every rig's card at its end, its page in the contents and in its corner", () => {
     const at = booklet.pages.findIndex(({ text }) => plain(text).includes(caution) && text.includes(title));
     expect(at).toBe(booklet.pages.length - 1);
-    expect(rows().at(-1)).toMatch(new RegExp(`Rig cards to cut out ${at + 1}$`));
+    expect(rows().at(-1)).toMatch(new RegExp(`Rig cards ${at + 1}$`));
     expect(plain(booklet.pages[at]!.text).split(" ")).toContain(String(at + 1));
   });
 
