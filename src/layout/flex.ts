@@ -63,8 +63,9 @@ const known: ReadonlySet<string> = new Set([
 /** @throws Error where a style is not known here */
 export function flexBox(node: BoxNode, around: TextStyle, fonts: Fonts): FlexBox {
   const style = node.props.style ?? {};
-  const strange = Object.keys(style).find((name) => !known.has(name));
-  if (strange !== undefined) throw new Error(`no style "${strange}" on a card, in field "${node.field}"`);
+  for (const name in style) {
+    if (!known.has(name)) throw new Error(`no style "${name}" on a card, in field "${node.field}"`);
+  }
   const { padding = 0, lineHeight = around.lineHeight } = style;
   const text: TextStyle = {
     textAlign: style.textAlign ?? around.textAlign,
@@ -79,7 +80,7 @@ export function flexBox(node: BoxNode, around: TextStyle, fonts: Fonts): FlexBox
       top: style.paddingTop ?? padding,
       bottom: style.paddingBottom ?? padding,
     },
-    ...(node.runs.length > 0 && { paragraph: new Paragraph(node.runs, text, fonts) }),
+    ...(node.runs.length > 0 && { paragraph: Paragraph.of(node.runs, text, fonts) }),
     children: node.boxes.map((inner) => flexBox(inner, text, fonts)),
   };
 }
@@ -142,11 +143,15 @@ function laidText(box: FlexBox, paragraph: Paragraph, widthMm: number, heightMm?
   };
 }
 
-/** The height that a box has by itself in a width: its own, or that of what is in it. */
-function ownHeight(box: FlexBox, widthMm: number): number {
+/** The height that a box is given by its style, if any. */
+function setHeight(box: FlexBox): number | undefined {
   const { height, minHeight = 0 } = box.style;
-  if (height === undefined) return laidFlex(box, widthMm).heightMm;
-  return Math.max(height, minHeight, down(box));
+  return height === undefined ? undefined : Math.max(height, minHeight, down(box));
+}
+
+/** A box that has been laid out as high as another says, which is mostly as high as it is. */
+function ofHeight(sized: SizedBox, heightMm: number): SizedBox {
+  return sized.heightMm === heightMm ? sized : laidFlex(sized.box, sized.widthMm, heightMm);
 }
 
 function laidColumn(box: FlexBox, widthMm: number, heightMm?: number): SizedBox {
@@ -154,8 +159,8 @@ function laidColumn(box: FlexBox, widthMm: number, heightMm?: number): SizedBox 
   const roomMm = widthMm - across(box);
   const widths = children.map((child) => widthInColumn(child, roomMm - (child.style.marginLeft ?? 0), style));
   const around = children.map((child) => (child.style.marginTop ?? 0) + (child.style.marginBottom ?? 0));
-  const items = paired(children, widths).map(([child, width]) => {
-    const leastMm = ownHeight(child, width);
+  const own = paired(children, widths).map(([child, width]) => laidFlex(child, width, setHeight(child)));
+  const items = own.map(({ box: child, heightMm: leastMm }) => {
     const { grow } = child.style;
     return { grow, startMm: grow === undefined ? leastMm : down(child), leastMm };
   });
@@ -167,9 +172,9 @@ function laidColumn(box: FlexBox, widthMm: number, heightMm?: number): SizedBox 
   const freeMm = heightMm === undefined ? 0 : heightMm - down(box) - usedMm;
   const { fromMm, betweenMm } = shared(style.justify, freeMm, children.length);
   let yMm = padding.top + fromMm;
-  const laid = children.map((child, i) => {
-    const sized = laidFlex(child, widths[i] ?? 0, heights[i]);
-    const { marginLeft = 0, marginTop = 0 } = child.style;
+  const laid = own.map((one, i) => {
+    const sized = ofHeight(one, heights[i] ?? one.heightMm);
+    const { marginLeft = 0, marginTop = 0 } = one.box.style;
     const spareMm = roomMm - marginLeft - sized.widthMm;
     const at = { sized, xMm: padding.left + marginLeft + offset(style.align, spareMm), yMm: yMm + marginTop };
     yMm += (heights[i] ?? 0) + (around[i] ?? 0) + (style.gap ?? 0) + betweenMm;
@@ -196,9 +201,7 @@ function laidRow(box: FlexBox, widthMm: number, heightMm?: number): SizedBox {
   });
   const restMm = sum(before) + gaps(box);
   const widths = flexibleLengths(items, widthMm - across(box) - restMm);
-  const own = paired(children, widths).map(([child, width]) =>
-    laidFlex(child, width, child.style.height === undefined ? undefined : ownHeight(child, width)),
-  );
+  const own = paired(children, widths).map(([child, width]) => laidFlex(child, width, setHeight(child)));
   const lineMm = heightMm === undefined ? lineHeight(own, align) : heightMm - down(box);
   const baselineMm = Math.max(0, ...own.map((one) => baselineOf(one)));
   const freeMm = widthMm - across(box) - restMm - sum(widths);
@@ -208,7 +211,7 @@ function laidRow(box: FlexBox, widthMm: number, heightMm?: number): SizedBox {
     const { marginTop = 0, marginBottom = 0, height, minHeight = 0 } = one.box.style;
     const stretched = align === "stretch" && height === undefined;
     const roomMm = lineMm - marginTop - marginBottom;
-    const sized = stretched ? laidFlex(one.box, one.widthMm, Math.max(roomMm, minHeight)) : one;
+    const sized = stretched ? ofHeight(one, Math.max(roomMm, minHeight)) : one;
     const belowMm =
       align === "baseline" ? baselineMm - baselineOf(one) : offset(align, roomMm - sized.heightMm);
     const at = { sized, xMm: xMm + (before[i] ?? 0), yMm: padding.top + marginTop + belowMm };

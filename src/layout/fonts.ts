@@ -9,6 +9,8 @@ export interface Typeface {
   readonly source: GlyphSource;
   /** Glyphs of a line with ligatures and kerning. */
   layout(text: string): GlyphRun;
+  /** What `layout` would make the line as wide as. */
+  width(text: string): number;
 }
 
 /** A line of glyphs, in units of the em. */
@@ -42,33 +44,54 @@ export function makeFonts(sources: Readonly<Record<Face, GlyphSource>>): Fonts {
     faces: made,
     measure: (text, sizeMm, face) => {
       const font = made[face];
-      return (font.layout(text).width * sizeMm) / font.source.unitsPerEm;
+      return (font.width(text) * sizeMm) / font.source.unitsPerEm;
     },
   };
 }
 
 function makeTypeface(source: GlyphSource): Typeface {
   const known = new Map<string, GlyphRun>();
+  const word = (text: string): GlyphRun => {
+    let run = known.get(text);
+    if (run === undefined) {
+      if (known.size >= mostKnown) known.clear();
+      run = shaped(text, source);
+      known.set(text, run);
+    }
+    return run;
+  };
   return {
     source,
     layout: (text) => {
-      let run = known.get(text);
-      if (run === undefined) {
-        if (known.size >= mostKnown) known.clear();
-        run = shaped(text, source);
-        known.set(text, run);
-      }
-      return run;
+      const runs = wordsOf(text).map(word);
+      return {
+        glyphs: runs.flatMap(({ glyphs }) => glyphs),
+        width: runs.reduce((sum, { width }) => sum + width, 0),
+      };
     },
+    width: (text) => wordsOf(text).reduce((sum, one) => sum + word(one).width, 0),
   };
 }
 
-/** Lines and words that are remembered, of each face: most come again and again. */
+/** Words that are remembered, of each face: most come again and again. */
 const mostKnown = 20_000;
+
+/** Words with the space behind each: no font kerns with a space. */
+function wordsOf(text: string): string[] {
+  const plain = text.replaceAll("\u00A0", " ").replaceAll("\uFEFF", "");
+  const words: string[] = [];
+  for (let from = 0; from < plain.length; ) {
+    const space = plain.indexOf(" ", from);
+    const to = space < 0 ? plain.length : space + 1;
+    words.push(plain.slice(from, to));
+    from = to;
+  }
+  return words;
+}
 
 /** @throws Error where the font lacks a sign */
 function shaped(text: string, source: GlyphSource): GlyphRun {
-  const signs = [...text.replaceAll("\u00A0", " ").replaceAll("\uFEFF", "")];
+  const signs = [...text];
   const ids = signs.map((sign) => {
     const id = source.glyphOf(sign.codePointAt(0) ?? 0);
     if (id === undefined) throw new Error(`the fonts have no sign for "${sign}"`);

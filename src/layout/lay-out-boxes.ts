@@ -1,8 +1,10 @@
+import { known } from "../core/lists.ts";
 import type { TextItem } from "../drawing/model.ts";
 import type { Element } from "../markup/jsx-runtime.ts";
 import { flexBox, laidFlex, type SizedBox } from "./flex.ts";
 import type { Fonts } from "./fonts.ts";
-import { boxTree } from "./nodes.ts";
+import { type BoxNode, boxTree } from "./nodes.ts";
+import type { LineExtent } from "./overflow.ts";
 import { type LaidOutPage, type PageSize, pageOf } from "./page-of.ts";
 import type { Rectangle } from "./rectangle.ts";
 
@@ -15,25 +17,41 @@ import type { Rectangle } from "./rectangle.ts";
  */
 export function layOutBoxes(tree: Element, size: PageSize, fonts: Fonts): LaidOutPage {
   const root = boxTree(tree);
-  const box = flexBox(root, { textAlign: "left" }, fonts);
-  const sized = laidFlex(box, size.widthMm, size.heightMm);
-  const boxes = new Map<string, Rectangle>();
-  const lines = new Map<string, TextItem[]>();
-  placed(sized, 0, 0, boxes, lines);
-  return pageOf(root, size, boxes, ({ key }) => lines.get(key) ?? [], fonts.measure);
+  const boxes = new Map<string, PlacedBox>();
+  place(laidFlex(flexBox(root, { textAlign: "left" }, fonts), size.widthMm, size.heightMm), 0, 0, boxes);
+  return pageOf(root, size, {
+    boxes,
+    linesOf: ({ key }) => linesOf(known(boxes, key)),
+    extentsOf: (node) => extentsOf(node, known(boxes, node.key)),
+  });
 }
 
-function placed(
-  { box, widthMm, heightMm, children }: SizedBox,
-  xMm: number,
-  yMm: number,
-  boxes: Map<string, Rectangle>,
-  lines: Map<string, TextItem[]>,
-): void {
-  const { key } = box.node;
-  boxes.set(key, { xMm, yMm, widthMm, heightMm });
-  const { padding, paragraph } = box;
-  const roomMm = Math.max(0, widthMm - padding.left - padding.right);
-  if (paragraph) lines.set(key, paragraph.itemsAt(xMm + padding.left, yMm + padding.top, roomMm));
-  for (const child of children) placed(child.sized, xMm + child.xMm, yMm + child.yMm, boxes, lines);
+interface PlacedBox extends Rectangle {
+  readonly sized: SizedBox;
+}
+
+function place(sized: SizedBox, xMm: number, yMm: number, boxes: Map<string, PlacedBox>): void {
+  const { widthMm, heightMm } = sized;
+  boxes.set(sized.box.node.key, { xMm, yMm, widthMm, heightMm, sized });
+  for (const child of sized.children) place(child.sized, xMm + child.xMm, yMm + child.yMm, boxes);
+}
+
+/** Where the text of a box begins, and how wide a room it has. */
+function textRoom({ xMm, yMm, widthMm, sized: { box } }: PlacedBox) {
+  const { left, right, top } = box.padding;
+  return { leftMm: xMm + left, topMm: yMm + top, roomMm: widthMm - left - right };
+}
+
+function linesOf(placed: PlacedBox): readonly TextItem[] {
+  const { leftMm, topMm, roomMm } = textRoom(placed);
+  return placed.sized.box.paragraph?.itemsAt(leftMm, topMm, roomMm) ?? [];
+}
+
+function extentsOf({ runs: [run] }: BoxNode, placed: PlacedBox): readonly LineExtent[] {
+  const { paragraph } = placed.sized.box;
+  if (paragraph === undefined || run === undefined) return [];
+  const { leftMm, topMm, roomMm } = textRoom(placed);
+  return paragraph.linesIn(roomMm).map(({ xMm, yMm, widthMm }) => {
+    return { xMm: leftMm + xMm, yMm: topMm + yMm, widthMm, sizeMm: run.sizeMm };
+  });
 }

@@ -1,3 +1,5 @@
+import { known } from "../core/lists.ts";
+import type { TextItem } from "../drawing/model.ts";
 import type { Element } from "../markup/jsx-runtime.ts";
 import type { FileFonts } from "./font-file.ts";
 import { measureBoxes } from "./measure-boxes.ts";
@@ -20,7 +22,17 @@ export async function layOut(tree: Element, size: PageSize, fonts: FileFonts): P
   };
   const { boxes, pieces } = await measureBoxes(sized, size, fonts);
   const reader = new PieceReader(pieces, fonts.measure);
-  const page = pageOf(sized, size, boxes, ({ runs }) => reader.lines(runs), fonts.measure);
+  const lines = new Map<string, readonly TextItem[]>();
+  const read = (node: BoxNode): void => {
+    lines.set(node.key, reader.lines(node.runs));
+    node.boxes.forEach(read);
+  };
+  read(sized);
   reader.finish();
-  return page;
+  const linesOf = ({ key }: BoxNode) => known(lines, key);
+  const extentsOf = (node: BoxNode) =>
+    linesOf(node).map(({ xMm, yMm, text, sizeMm, face }) => {
+      return { xMm, yMm, sizeMm, widthMm: fonts.measure(text.trimEnd(), sizeMm, face) };
+    });
+  return pageOf(sized, size, { boxes, linesOf, extentsOf });
 }

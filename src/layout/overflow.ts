@@ -1,4 +1,3 @@
-import type { MeasureText, TextItem } from "../drawing/model.ts";
 import type { TextPlace } from "../markup/boxes.ts";
 import type { Rectangle } from "./rectangle.ts";
 
@@ -26,25 +25,20 @@ export function boxOverflow(field: string, box: Rectangle, around: Rectangle): O
   return excess(field, box, around);
 }
 
+/** A line of text from where it begins on its baseline. */
+export interface LineExtent {
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly widthMm: number;
+  readonly sizeMm: number;
+}
+
 /** How far lines of text stick out of their box. */
-export function textOverflow(
-  field: string,
-  lines: readonly TextItem[],
-  box: Rectangle,
-  measure: MeasureText,
-): Overflow[] {
-  return lines.flatMap((line) =>
-    excess(
-      field,
-      {
-        xMm: line.xMm,
-        yMm: line.yMm - ascentEm * line.sizeMm,
-        widthMm: measure(line.text.trimEnd(), line.sizeMm, line.face),
-        heightMm: (ascentEm + descentEm) * line.sizeMm,
-      },
-      box,
-    ),
-  );
+export function textOverflow(field: string, lines: readonly LineExtent[], box: Rectangle): Overflow[] {
+  return lines.flatMap(({ xMm, yMm, widthMm, sizeMm }) => {
+    const heightMm = (ascentEm + descentEm) * sizeMm;
+    return excess(field, { xMm, yMm: yMm - ascentEm * sizeMm, widthMm, heightMm }, box);
+  });
 }
 
 function excess(field: string, inner: Rectangle, outer: Rectangle): Overflow[] {

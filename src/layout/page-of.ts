@@ -1,8 +1,8 @@
 import { known } from "../core/lists.ts";
-import type { GroupItem, Item, MeasureText, PathItem, TextItem } from "../drawing/model.ts";
+import type { GroupItem, Item, PathItem, TextItem } from "../drawing/model.ts";
 import type { LayoutStyle, Paint, Rule } from "../markup/boxes.ts";
 import type { BoxNode } from "./nodes.ts";
-import { boxOverflow, type Overflow, textOverflow, worst } from "./overflow.ts";
+import { boxOverflow, type LineExtent, type Overflow, textOverflow, worst } from "./overflow.ts";
 import type { Rectangle } from "./rectangle.ts";
 
 export interface PageSize {
@@ -15,46 +15,69 @@ export interface PageSize {
 export interface LaidOutPage {
   readonly widthMm: number;
   readonly heightMm: number;
+  /** Pictures are drawn when these are asked for first. */
   readonly items: readonly Item[];
   /** What did not fit; empty on a page that may be printed. */
   readonly overflows: readonly Overflow[];
 }
 
-/**
- * The marks of boxes that have been laid out, in reading order.
- *
- * @param linesOf the lines of a box's text; asked for once for each box, in the order of the tree
- */
+/** Boxes as an engine has laid them out. */
+interface LaidOutBoxes {
+  /** By the keys of the boxes. */
+  readonly boxes: ReadonlyMap<string, Rectangle>;
+  linesOf(node: BoxNode): readonly TextItem[];
+  extentsOf(node: BoxNode): readonly LineExtent[];
+}
+
+/** The marks of boxes that have been laid out, in reading order; they are made once somebody asks for them. */
 export function pageOf(
   root: BoxNode,
   size: PageSize,
-  boxes: ReadonlyMap<string, Rectangle>,
-  linesOf: (node: BoxNode) => readonly TextItem[],
-  measure: MeasureText,
+  { boxes, linesOf, extentsOf }: LaidOutBoxes,
 ): LaidOutPage {
-  const overflows: Overflow[] = [];
-
-  const marks = (node: BoxNode, around: Rectangle): Item[] => {
+  const overflowsIn = (node: BoxNode, around: Rectangle): Overflow[] => {
     const box = known(boxes, node.key);
-    const lines = linesOf(node);
     const inside = withoutPadding(box, node.props.style ?? {});
-    const over = [
+    const own = [
       ...boxOverflow(node.field, box, around),
-      ...textOverflow(node.field, lines, inside, measure),
+      ...textOverflow(node.field, extentsOf(node), inside),
     ];
-    overflows.push(...over.map((one) => (node.at ? { ...one, at: node.at } : one)));
-    const items = [
+    const placed = node.at ? own.map((one) => ({ ...one, at: node.at })) : own;
+    return [...placed, ...node.boxes.flatMap((inner) => overflowsIn(inner, inside))];
+  };
+  const marks = (node: BoxNode): Item[] => {
+    const box = known(boxes, node.key);
+    return grouped(node, [
       ...painted(node.props.paint ?? {}, box),
       ...drawn(node, box),
-      ...lines,
-      ...node.boxes.flatMap((inner) => marks(inner, inside)),
-    ];
-    return grouped(node, items);
+      ...linesOf(node),
+      ...node.boxes.flatMap(marks),
+    ]);
   };
-
   const heightMm = size.heightMm ?? boxes.get(root.key)?.heightMm ?? 0;
-  const items = marks(root, { xMm: 0, yMm: 0, widthMm: size.widthMm, heightMm });
-  return { widthMm: size.widthMm, heightMm, items, overflows: worst(overflows) };
+  const overflows = worst(overflowsIn(root, { xMm: 0, yMm: 0, widthMm: size.widthMm, heightMm }));
+  return pageWith(size.widthMm, heightMm, overflows, () => marks(root));
+}
+
+/** Boxes are forgotten once their marks are made. */
+function pageWith(
+  widthMm: number,
+  heightMm: number,
+  overflows: readonly Overflow[],
+  marks: () => readonly Item[],
+): LaidOutPage {
+  let rest: (() => readonly Item[]) | undefined = marks;
+  let made: readonly Item[] = [];
+  return {
+    widthMm,
+    heightMm,
+    overflows,
+    get items() {
+      if (rest) made = rest();
+      rest = undefined;
+      return made;
+    },
+  };
 }
 
 function withoutPadding(box: Rectangle, style: LayoutStyle): Rectangle {

@@ -1,4 +1,4 @@
-import { first } from "../core/lists.ts";
+import { entry, first } from "../core/lists.ts";
 import type { TextItem } from "../drawing/model.ts";
 import type { LayoutStyle } from "../markup/boxes.ts";
 import type { Fonts } from "./fonts.ts";
@@ -42,6 +42,13 @@ interface BrokenText {
 /** A line may be so much longer than its room [mm]: what sums of widths are off by. */
 const toleranceMm = 1e-5;
 
+const keyOf = ({ text, face, sizeMm, ink, link = "", spoken = "" }: TextRun) =>
+  [text, face, sizeMm, ink, link, spoken].join("\t");
+
+const paragraphs = new WeakMap<Fonts, Map<string, Paragraph>>();
+
+const mostKnown = 2_000;
+
 /** Runs of text to be set into a box, measured once and broken for any width. */
 export class Paragraph {
   readonly #fonts: Fonts;
@@ -52,7 +59,21 @@ export class Paragraph {
   /** From the top of a line to its baseline [mm]. */
   readonly baselineMm: number;
 
-  constructor(runs: readonly TextRun[], style: TextStyle, fonts: Fonts) {
+  /** The paragraph of such runs: most are laid out again and again, each time that a further part of a card is tried. */
+  static of(runs: readonly TextRun[], style: TextStyle, fonts: Fonts): Paragraph {
+    const known = paragraphs.get(fonts) ?? new Map<string, Paragraph>();
+    paragraphs.set(fonts, known);
+    const key = runs.map(keyOf).join("\n") + style.textAlign + style.lineHeight;
+    let paragraph = known.get(key);
+    if (paragraph === undefined) {
+      if (known.size >= mostKnown) known.clear();
+      paragraph = new Paragraph(runs, style, fonts);
+      known.set(key, paragraph);
+    }
+    return paragraph;
+  }
+
+  private constructor(runs: readonly TextRun[], style: TextStyle, fonts: Fonts) {
     this.#fonts = fonts;
     this.#style = style;
     this.#words = wordsOf(runs, fonts);
@@ -88,15 +109,24 @@ export class Paragraph {
     };
   }
 
+  /** Where each line begins, from the top left corner of the text, and how long it is. */
+  linesIn(roomMm: number): { readonly xMm: number; readonly yMm: number; readonly widthMm: number }[] {
+    const before = { left: 0, center: 0.5, right: 1 }[this.#style.textAlign];
+    return this.in(roomMm).lines.map((line, at) => {
+      const widthMm = seenWidth(line);
+      return { xMm: before * (roomMm - widthMm), yMm: at * this.#lineMm + this.baselineMm, widthMm };
+    });
+  }
+
   /**
    * The lines with their top left corner at a place, a run's part of a line each. The space at the end of a line stays
    * with it, so that the words stay apart when the text is copied or read aloud.
    */
   itemsAt(xMm: number, yMm: number, roomMm: number): TextItem[] {
-    const before = { left: 0, center: 0.5, right: 1 }[this.#style.textAlign];
-    return this.in(roomMm).lines.flatMap((line, at) => {
-      const baseMm = yMm + at * this.#lineMm + this.baselineMm;
-      return this.#lineItems(line, xMm + before * (roomMm - seenWidth(line)), baseMm);
+    const places = this.linesIn(roomMm);
+    return this.in(roomMm).lines.flatMap((line, i) => {
+      const { xMm: besideMm, yMm: belowMm } = entry(places, i);
+      return this.#lineItems(line, xMm + besideMm, yMm + belowMm);
     });
   }
 

@@ -129,12 +129,12 @@ describe("boxes", () => {
       wide,
       fonts,
     );
-    const lineMm = (10 * 1.2 * 25.4) / 72;
-    expect(drawn[0]).toBeCloseTo(50, 2);
-    expect(drawn[1]).toBeCloseTo(30 - lineMm, 1);
     const figure = page.items.find(
       (item): item is GroupItem => item.kind === "group" && item.role === "Figure",
     );
+    const lineMm = (10 * 1.2 * 25.4) / 72;
+    expect(drawn[0]).toBeCloseTo(50, 2);
+    expect(drawn[1]).toBeCloseTo(30 - lineMm, 1);
     expect(figure?.alt).toBe("A line");
   });
 

@@ -78,6 +78,12 @@ function plansOf(
   };
 }
 
+/** What `drawRig` says of its drawing, without drawing it. */
+export function describeRig(rig: SolvedRig, solvedDepth: SolvedDepth, kit: DrawingKit): string {
+  const depth = asDrawn(rig, moveFloat(solvedDepth, rig.rig.water, "set"));
+  return rigDescription(rig, depth, kit, depth.floatToHookMm - solvedDepth.floatToHookMm);
+}
+
 function tryDraw(
   rig: SolvedRig,
   depth: SolvedDepth,

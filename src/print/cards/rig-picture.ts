@@ -1,6 +1,6 @@
 import type { DrawingKit } from "../../drawing/kit.ts";
 import type { Item } from "../../drawing/model.ts";
-import { drawRig } from "../../drawing/rig/rig-drawing.ts";
+import { describeRig, drawRig } from "../../drawing/rig/rig-drawing.ts";
 import type { Overflow } from "../../layout/overflow.ts";
 import type { LaidOutPage } from "../../layout/page-of.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
@@ -35,7 +35,7 @@ export function rigPicture(
     drawRig(solved, depth, { widthMm, heightMm }, kit, { labels: "distances", textMm });
   const overflows: Overflow[] = [];
   return {
-    alt: drawn(ampleMm, ampleMm).description,
+    alt: describeRig(solved, depth, kit),
     draw: (widthMm, heightMm) => {
       try {
         return drawn(widthMm, heightMm).items;
