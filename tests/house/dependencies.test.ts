@@ -45,6 +45,7 @@ const tools = [
   "@types/mdast",
   "@types/hast",
   "@types/fontkit",
+  "@types/pdfkit",
   "@types/culori",
   "@types/xast",
 ];
