@@ -1,6 +1,6 @@
 import type { z } from "zod";
 import { termId } from "../model/addresses.ts";
-import type { Guide, Library, PlaceOf, Prose, Term, Trouble } from "../model/library.ts";
+import type { Guide, Library, PlaceOf, Prose, Species, Term, Trouble } from "../model/library.ts";
 import { limits } from "../model/limits.ts";
 import { hasErrors, type Message, message, type Staged } from "../model/message.ts";
 import type { WordTree } from "../model/word-tree.ts";
@@ -97,31 +97,46 @@ function tooMuchToRead(sources: ReadonlyMap<string, Source>): Message | undefine
   return undefined;
 }
 
-function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
+/** Every file of the content, held against its schema. */
+function readFiles(reading: Reading) {
   const need = "it names the guide, its units, scale, tub and lead rule";
-  const guideRead = reading.layered("guide.yaml", guideSchema, need, guideOver);
-  const hooksRead = reading.file("hooks.yaml", hooksSchema, "it lists hook sizes and what they weigh");
-  const baitReads = reading.folder("baits", baitSchema);
+  const guide = reading.layered("guide.yaml", guideSchema, need, guideOver);
+  const hooks = reading.file("hooks.yaml", hooksSchema, "it lists hook sizes and what they weigh");
+  const baits = reading.folder("baits", baitSchema);
   const scales = byId(reading.folder("shot", scaleSchema).map((read) => linkScale(read, reading)));
   const tubs = byId(reading.folder("tubs", tubSchema).map((read) => linkTub(read, scales, reading)));
-  const floatReads = reading.folder("floats", floatSchema);
-  const rigReads = reading.prose("rigs", rigSchema);
-  const kitReads = reading.folder("kits", kitSchema);
-  const lessonReads = reading.prose("lessons", lessonSchema);
-  const pageReads = reading.prose("pages", pageSchema);
-  const speciesReads = reading.folder("species", speciesSchema);
-  const linesRead = reading.optionalFile("lines.yaml", linesSchema);
-  const glossary = reading.optionalFile("glossary.yaml", glossarySchema);
-  const troublesRead = reading.optionalFile("troubles.yaml", troublesSchema);
-  const synonyms = reading.optionalFile("synonyms.yaml", synonymsSchema);
   // News of the library's own edition are none of a guide that only borrows from it.
   const isNews = !reading.sources.get("changes.yaml")?.fromLibrary;
-  const changes = isNews ? reading.optionalFile("changes.yaml", changesSchema) : undefined;
+  const read = {
+    guide,
+    hooks,
+    baits,
+    scales,
+    tubs,
+    floats: reading.folder("floats", floatSchema),
+    rigs: reading.prose("rigs", rigSchema),
+    kits: reading.folder("kits", kitSchema),
+    lessons: reading.prose("lessons", lessonSchema),
+    pages: reading.prose("pages", pageSchema),
+    species: reading.folder("species", speciesSchema),
+    knots: reading.folder("knots", knotSchema),
+    lines: reading.optionalFile("lines.yaml", linesSchema),
+    glossary: reading.optionalFile("glossary.yaml", glossarySchema),
+    troubles: reading.optionalFile("troubles.yaml", troublesSchema),
+    synonyms: reading.optionalFile("synonyms.yaml", synonymsSchema),
+    changes: isNews ? reading.optionalFile("changes.yaml", changesSchema) : undefined,
+  };
   const { images, messages } = readImages(reading.sources);
   reading.messages.push(...messages);
-  if (!guideRead || !hooksRead) return undefined;
+  return { ...read, images };
+}
 
-  const { value: typed, yaml } = guideRead;
+function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
+  const read = readFiles(reading);
+  const { scales, tubs, images } = read;
+  if (!read.guide || !read.hooks) return undefined;
+
+  const { value: typed, yaml } = read.guide;
   const scale = reading.lookUp(scales, typed["shot-scale"], "shot scale", yaml.placeOf(["shot-scale"]));
   const tub = reading.lookUp(tubs, typed.tub, "tub", yaml.placeOf(["tub"]));
   if (!scale || !tub) return undefined;
@@ -129,25 +144,15 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
   const logo = typed.look?.logo;
   if (logo !== undefined) reading.lookUp(images, logo, "picture in images/", yaml.placeOf(["look", "logo"]));
   const guide = guideOf(typed);
-  const floats = byId(floatReads.flatMap((read) => linkFloat(read, scale, reading) ?? []));
-  const baits = byId(baitReads.map((read) => linkBait(read, reading)));
-  const hooks = new Map(hooksRead.value.map(({ size, mass, basis }) => [size, { size, massG: mass, basis }]));
-  const knots = byId(
-    reading
-      .folder("knots", knotSchema)
-      .map(({ id, value, yaml }) => ({ id, ...value, placeOf: yaml.placeOf })),
+  const floats = byId(read.floats.flatMap((one) => linkFloat(one, scale, reading) ?? []));
+  const baits = byId(read.baits.map((one) => linkBait(one, reading)));
+  const hooks = new Map(
+    read.hooks.value.map(({ size, mass, basis }) => [size, { size, massG: mass, basis }]),
   );
-  const species = speciesReads.map(({ id, source, value, yaml }) => ({
-    id,
-    path: source.file,
-    title: value.title,
-    also: value.also,
-    asks: value.asks,
-    ...(value.looks && { looks: fishLooks(value.looks) }),
-    notes: parseNotes(value.notes, yaml.placeOf(["notes"])),
-  }));
+  const knots = byId(read.knots.map(({ id, value, yaml }) => ({ id, ...value, placeOf: yaml.placeOf })));
+  const species = read.species.map(speciesOf);
   const shelves = { floats, baits, hooks, knots, scale, tubs, guide };
-  const rigs = byId(rigReads.flatMap((read) => linkRig(read, shelves, reading) ?? []));
+  const rigs = byId(read.rigs.flatMap((one) => linkRig(one, shelves, reading) ?? []));
   const all = {
     lent: lentFiles(reading.sources),
     guide,
@@ -160,24 +165,42 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
     hooks: [...hooks.values()],
     knots: [...knots.values()],
     rigs: [...rigs.values()],
-    kits: kitReads.flatMap((read) => linkKit(read, shelves, rigs, reading) ?? []),
-    lessons: lessonReads
-      .map((read) => ({ ...proseOf(read), order: read.value.order, part: read.value.part }))
+    kits: read.kits.flatMap((one) => linkKit(one, shelves, rigs, reading) ?? []),
+    lessons: read.lessons
+      .map((one) => ({ ...proseOf(one), order: one.value.order, part: one.value.part }))
       .sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1)),
-    pages: pageReads.map(proseOf),
+    pages: read.pages.map(proseOf),
     species,
-    ...(linesRead && { lines: linkLines(linesRead, species, reading) }),
-    glossary: termsOf(glossary, reading).sort((a, b) =>
+    ...(read.lines && { lines: linkLines(read.lines, species, reading) }),
+    glossary: termsOf(read.glossary, reading).sort((a, b) =>
       a.term.toLowerCase() < b.term.toLowerCase() ? -1 : 1,
     ),
-    troubles: troublesOf(troublesRead),
-    synonyms: synonyms?.value ?? [],
-    changes: (changes?.value ?? [])
-      .map((change, at) => ({ ...change, place: changes!.yaml.placeOf([at, "page"]) }))
-      .sort((a, b) => (a.date < b.date ? 1 : -1)),
+    troubles: troublesOf(read.troubles),
+    synonyms: read.synonyms?.value ?? [],
+    changes: changesOf(read.changes),
   };
   const placeOf: PlaceOf = (path) => yaml.placeOf(["library", ...path]);
   return { ...all, leftOut: leftOutBy(typed.library, all, placeOf, reading) };
+}
+
+function speciesOf({ id, source, value, yaml }: Read<z.output<typeof speciesSchema>>): Species {
+  return {
+    id,
+    path: source.file,
+    title: value.title,
+    also: value.also,
+    asks: value.asks,
+    ...(value.looks && { looks: fishLooks(value.looks) }),
+    notes: parseNotes(value.notes, yaml.placeOf(["notes"])),
+  };
+}
+
+/** News, the latest first. */
+function changesOf(read: Read<z.output<typeof changesSchema>> | undefined): Library["changes"] {
+  if (!read) return [];
+  return read.value
+    .map((change, at) => ({ ...change, place: read.yaml.placeOf([at, "page"]) }))
+    .sort((a, b) => (a.date < b.date ? 1 : -1));
 }
 
 function lentFiles(sources: ReadonlyMap<string, Source>): ReadonlyMap<string, string> {

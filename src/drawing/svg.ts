@@ -72,18 +72,23 @@ function textToSvg(item: TextItem, theme: Theme): string {
   return `<text ${place}${width}${look}>${escaped(item.text)}</text>`;
 }
 
-function paint(item: { fill?: TextItem["ink"]; stroke?: Stroke }, theme: Theme): string {
+/** Fill and stroke of a mark as attributes, its figures written as finely as asked. */
+export function paint(
+  item: { fill?: TextItem["ink"]; stroke?: Stroke },
+  theme: Theme,
+  written: (value: number) => string = round,
+): string {
   const fill = item.fill ? colourOf(item.fill, theme) : "none";
   if (!item.stroke) return ` fill="${fill}"`;
   const { ink, widthMm, dashMm, cap } = item.stroke;
-  const dash = dashMm ? ` stroke-dasharray="${dashMm.map(round).join(" ")}"` : "";
+  const dash = dashMm ? ` stroke-dasharray="${dashMm.map(written).join(" ")}"` : "";
   const ends = cap === "round" ? ' stroke-linecap="round" stroke-linejoin="round"' : "";
-  return ` fill="${fill}" stroke="${colourOf(ink, theme)}" stroke-width="${round(widthMm)}"${dash}${ends}`;
+  return ` fill="${fill}" stroke="${colourOf(ink, theme)}" stroke-width="${written(widthMm)}"${dash}${ends}`;
 }
 
 /** Path steps as the data of an SVG path. */
-export function pathData(steps: readonly PathStep[]): string {
-  return steps.map(([letter, ...numbers]) => letter + numbers.map(round).join(" ")).join("");
+export function pathData(steps: readonly PathStep[], written: (value: number) => string = round): string {
+  return steps.map(([letter, ...numbers]) => letter + numbers.map(written).join(" ")).join("");
 }
 
 /** Two decimals: a hundredth of a millimetre is less than any printer's dot. */

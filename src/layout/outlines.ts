@@ -1,6 +1,6 @@
-import type { Item, PathStep, Stroke } from "../drawing/model.ts";
+import type { Item } from "../drawing/model.ts";
 import { colourOf, type Theme } from "../drawing/palette.ts";
-import { imageToSvg } from "../drawing/svg.ts";
+import { imageToSvg, paint, pathData } from "../drawing/svg.ts";
 import type { FileFonts } from "./font-file.ts";
 import { type PaperSide, placing } from "./paper.ts";
 import { lineOutlines } from "./shape-line.ts";
@@ -16,42 +16,29 @@ export function paperToOutlineSvg(side: PaperSide, fonts: FileFonts, theme: Them
     `<rect width="${widthMm}" height="${heightMm}" fill="${colourOf("paper", theme)}"/>`,
     ...side.parts.map(
       (part) =>
-        `<g transform="matrix(${placing(part).map(fine).join(" ")})">${paint(part.items, fonts, theme)}</g>`,
+        `<g transform="matrix(${placing(part).map(fine).join(" ")})">${paintAll(part.items, fonts, theme)}</g>`,
     ),
     "</svg>",
   ].join("\n");
 }
 
-function paint(items: readonly Item[], fonts: FileFonts, theme: Theme): string {
+function paintAll(items: readonly Item[], fonts: FileFonts, theme: Theme): string {
   return items.map((item) => itemToSvg(item, fonts, theme)).join("\n");
 }
 
 function itemToSvg(item: Item, fonts: FileFonts, theme: Theme): string {
   switch (item.kind) {
     case "path":
-      return `<path d="${pathData(item.steps)}"${look(item, theme)}/>`;
+      return `<path d="${pathData(item.steps, fine)}"${paint(item, theme, fine)}/>`;
     case "circle":
-      return `<circle cx="${fine(item.cxMm)}" cy="${fine(item.cyMm)}" r="${fine(item.radiusMm)}"${look(item, theme)}/>`;
+      return `<circle cx="${fine(item.cxMm)}" cy="${fine(item.cyMm)}" r="${fine(item.radiusMm)}"${paint(item, theme, fine)}/>`;
     case "text":
-      return `<path d="${pathData(lineOutlines(item, fonts))}" fill="${colourOf(item.ink, theme)}"/>`;
+      return `<path d="${pathData(lineOutlines(item, fonts), fine)}" fill="${colourOf(item.ink, theme)}"/>`;
     case "image":
       return imageToSvg(item);
     case "group":
-      return `<g transform="translate(${fine(item.xMm)} ${fine(item.yMm)})">${paint(item.items, fonts, theme)}</g>`;
+      return `<g transform="translate(${fine(item.xMm)} ${fine(item.yMm)})">${paintAll(item.items, fonts, theme)}</g>`;
   }
-}
-
-function look(item: { fill?: Stroke["ink"]; stroke?: Stroke }, theme: Theme): string {
-  const fill = item.fill ? colourOf(item.fill, theme) : "none";
-  if (!item.stroke) return ` fill="${fill}"`;
-  const { ink, widthMm, dashMm, cap } = item.stroke;
-  const dash = dashMm ? ` stroke-dasharray="${dashMm.map(fine).join(" ")}"` : "";
-  const ends = cap === "round" ? ' stroke-linecap="round" stroke-linejoin="round"' : "";
-  return ` fill="${fill}" stroke="${colourOf(ink, theme)}" stroke-width="${fine(widthMm)}"${dash}${ends}`;
-}
-
-function pathData(steps: readonly PathStep[]): string {
-  return steps.map(([letter, ...numbers]) => letter + numbers.map(fine).join(" ")).join("");
 }
 
 /** A tenth of a micrometre: letters keep their shape at any size they are looked at. */

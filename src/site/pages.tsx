@@ -13,6 +13,8 @@ import { ShotPage } from "../../templates/pages/shot.tsx";
 import { TroublesPage } from "../../templates/pages/troubles.tsx";
 import type { Section } from "../../templates/pages/view.ts";
 import { sitePaths } from "../model/addresses.ts";
+import type { Lesson, Library, Prose, RigEntry } from "../model/library.ts";
+import type { SolvedRig } from "../model/solved.ts";
 import type { SiteInput } from "./input.ts";
 import { licencesOf } from "./licences.ts";
 import type { Page } from "./page.ts";
@@ -20,12 +22,15 @@ import type { Page } from "./page.ts";
 /** Pages that list what there is, by the part of the words that has their title. */
 type ListPage = PageKey extends infer Key ? (Key extends `${infer Name}.description` ? Name : never) : never;
 
+/** A page that lists what there is. */
+type MakeList = (name: ListPage, path: string, body: Page["body"], section?: Section) => Page;
+
 /** Every page of the site, in the order of the course. */
 export function pagesOf(input: SiteInput): Page[] {
   const { library, solved, kit, printables } = input;
   const say = pageWords(kit.words);
   const hasCard = (id: string) => printables.some(({ kind, rigId }) => kind === "card" && rigId === id);
-  const list = (name: ListPage, path: string, body: Page["body"], section?: Section): Page => ({
+  const list: MakeList = (name, path, body, section) => ({
     path,
     title: say(`${name}.title`),
     description: say(`${name}.description`),
@@ -48,63 +53,18 @@ export function pagesOf(input: SiteInput): Page[] {
       ...list("lessons", sitePaths.lessons, (view) => <LessonListPage view={view} />, "lessons"),
       kind: undefined,
     },
-    ...library.lessons.map(
-      (lesson): Page => ({
-        path: sitePaths.lesson(lesson.id),
-        title: lesson.title,
-        description: lesson.summary,
-        section: "lessons",
-        kind: "lesson",
-        body: (view) => <LessonPage view={view} lesson={lesson} />,
-      }),
-    ),
+    ...library.lessons.map(lessonPage),
     {
       ...list("rigs", sitePaths.rigs, (view) => <RigListPage view={view} />, "rigs"),
       kind: undefined,
       scripts: ["filters.js"],
     },
-    ...library.rigs.flatMap((entry): Page[] => {
+    ...library.rigs.flatMap((entry) => {
       const sums = solved.get(entry.id);
-      if (!sums) return [];
-      return [
-        {
-          path: sitePaths.rig(entry.id),
-          title: entry.title,
-          description: entry.rig.purpose,
-          section: "rigs",
-          kind: "rig",
-          scripts: ["rig.js"],
-          ...(hasCard(entry.id) && { preview: sitePaths.preview(entry.id) }),
-          body: (view) => <RigPage view={view} entry={entry} solved={sums} />,
-        },
-      ];
+      return sums ? [rigPage(entry, sums, hasCard(entry.id))] : [];
     }),
-    list("floats", sitePaths.floats, (view) => <FloatsPage view={view} />, "floats"),
-    list("shot", sitePaths.shot, (view) => <ShotPage view={view} />),
-    list("knots", sitePaths.knots, (view) => <KnotsPage view={view} />),
-    list("baits", sitePaths.baits, (view) => <BaitsPage view={view} />),
-    ...(library.species.length > 0 ? [list("fish", sitePaths.fish, (view) => <FishPage view={view} />)] : []),
-    ...(library.troubles.length > 0
-      ? [
-          {
-            ...list("troubles", sitePaths.troubles, (view) => <TroublesPage view={view} />),
-            ...(library.troubles.some(({ when }) => when) && { scripts: ["signs.js"] }),
-          },
-        ]
-      : []),
-    ...(library.glossary.length > 0
-      ? [list("glossary", sitePaths.glossary, (view) => <GlossaryPage view={view} />)]
-      : []),
-    ...library.pages.map(
-      (prose): Page => ({
-        path: sitePaths.page(prose.id),
-        title: prose.title,
-        description: prose.summary,
-        section: prose.id === "safety" ? "safety" : undefined,
-        kind: "page",
-        body: (view) => <ProsePage view={view} prose={prose} />,
-      }),
-    ),
+    ...referencePages(library, list),
+    ...library.pages.map(prosePage),
     list("printables", sitePaths.printables, (view) => <PrintablesPage view={view} />),
     {
       ...list("search", sitePaths.search, (view) => <SearchPage view={view} />, "search"),
@@ -121,4 +81,55 @@ export function pagesOf(input: SiteInput): Page[] {
   ];
   // A page without a picture of its own shows the card of the rig that everybody starts with.
   return pages.map((page) => ({ ...(shared && { preview: sitePaths.preview(shared.id) }), ...page }));
+}
+
+const lessonPage = (lesson: Lesson): Page => ({
+  path: sitePaths.lesson(lesson.id),
+  title: lesson.title,
+  description: lesson.summary,
+  section: "lessons",
+  kind: "lesson",
+  body: (view) => <LessonPage view={view} lesson={lesson} />,
+});
+
+const rigPage = (entry: RigEntry, solved: SolvedRig, hasCard: boolean): Page => ({
+  path: sitePaths.rig(entry.id),
+  title: entry.title,
+  description: entry.rig.purpose,
+  section: "rigs",
+  kind: "rig",
+  scripts: ["rig.js"],
+  ...(hasCard && { preview: sitePaths.preview(entry.id) }),
+  body: (view) => <RigPage view={view} entry={entry} solved={solved} />,
+});
+
+const prosePage = (prose: Prose): Page => ({
+  path: sitePaths.page(prose.id),
+  title: prose.title,
+  description: prose.summary,
+  section: prose.id === "safety" ? "safety" : undefined,
+  kind: "page",
+  body: (view) => <ProsePage view={view} prose={prose} />,
+});
+
+/** Tackle, bait, fish, signs and words to look up; a page for each that there is any of. */
+function referencePages({ species, troubles, glossary }: Library, list: MakeList): readonly Page[] {
+  return [
+    list("floats", sitePaths.floats, (view) => <FloatsPage view={view} />, "floats"),
+    list("shot", sitePaths.shot, (view) => <ShotPage view={view} />),
+    list("knots", sitePaths.knots, (view) => <KnotsPage view={view} />),
+    list("baits", sitePaths.baits, (view) => <BaitsPage view={view} />),
+    ...(species.length > 0 ? [list("fish", sitePaths.fish, (view) => <FishPage view={view} />)] : []),
+    ...(troubles.length > 0
+      ? [
+          {
+            ...list("troubles", sitePaths.troubles, (view) => <TroublesPage view={view} />),
+            ...(troubles.some(({ when }) => when) && { scripts: ["signs.js"] }),
+          },
+        ]
+      : []),
+    ...(glossary.length > 0
+      ? [list("glossary", sitePaths.glossary, (view) => <GlossaryPage view={view} />)]
+      : []),
+  ];
 }
