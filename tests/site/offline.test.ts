@@ -1,4 +1,4 @@
-import { rmSync } from "node:fs";
+import { readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { OutputFile } from "../../src/markup/output.ts";
@@ -49,6 +49,10 @@ describe.skipIf("reason" in started)(`the site served, then without a network${r
     await page.goto(`${server.address}rigs/waggler-strung-out.html?depth=2+m`);
     await page.waitForSelector("#fitted");
     expect(await page.textContent("#fitted h3")).toBe("Water 2 m deep");
+    await page.click("#fit-card");
+    await page.waitForSelector("#fit-card-save:visible");
+    const [saved] = await Promise.all([page.waitForEvent("download"), page.click("#fit-card-save")]);
+    expect(readFileSync((await saved.path())!, "latin1")).toMatch(/^%PDF-1\.7/);
     await page.goto(`${server.address}search.html?q=weaker`);
     expect(await page.locator("#search-results a").count()).toBeGreaterThan(0);
     await page.goto(`${server.address}lessons/`);
