@@ -83,6 +83,31 @@ test("line along the flow has the friction of thin cable, 0.01 to 0.04 of its we
   }
 });
 
+test.each([
+  [0.15, 200, 1.72102e-3],
+  [0.2, 50, 1.56794e-3],
+])(
+  "along itself, line of %d mm at %d mm/s has the leading term of Glauert & Lighthill",
+  (diameterMm, speedMmS, dragGMmS) => {
+    // 4πμ / ln(4νx / Ua²) at x = 1 m by hand, with ν 1.13857 mm²/s and 0.99910 g/cm³ at 15 °C: ln 4048.2 and ln 9108.6.
+    expect(axialDragGMmS(diameterMm, speedMmS, water) / dragGMmS).toBeCloseTo(1, 4);
+  },
+);
+
+test("a drag area is dragged by half the density times the square of the speed", () => {
+  // ½ · 0.99910e-3 g/mm³ · 5 mm² · (200 mm/s)² = 99.910 µN.
+  const force = bodyDragGS({ kind: "area", areaMm2: 5 }, 200, water) * 200;
+  expect(force).toBeCloseTo(99.91, 2);
+});
+
+test("line across itself is dragged by its formula, to the table's 0.01 %", () => {
+  for (const re of [0.1, 1, 7, 40, 200, 899, 901, 1500]) {
+    const speedMmS = (re * water.viscosityMm2S) / 0.2;
+    const force = 0.5 * crossFlowDragCoefficient(re) * water.densityGMm3 * speedMmS ** 2 * 0.2;
+    expect(Math.abs((crossFlowDragGMmS(0.2, speedMmS, water) * speedMmS) / force - 1)).toBeLessThan(1.5e-4);
+  }
+});
+
 test("drag is finite at rest and rises with speed", () => {
   const ball = { kind: "ball", diameterMm: 3 } as const;
   const laws = [

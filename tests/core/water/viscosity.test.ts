@@ -44,3 +44,9 @@ test("sea water is some 7 to 8 % more viscous than fresh", () => {
   // 1.077 mPa·s at 20 °C and 35 (handbook value, from memory).
   expect(Math.abs(waterViscosityMpas({ tempC: 20, salinity: 35 }) / 1.077 - 1)).toBeLessThan(0.005);
 });
+
+test("salt adds by both terms of equation 22, reckoned by hand at 20 °C and a salinity of 150", () => {
+  // A = 1.541 + 0.3996 − 0.03808 = 1.90252, B = 7.974 − 1.5122 + 0.18896 = 6.65076; 1 + 0.15 A + 0.0225 B = 1.435020.
+  const factor = waterViscosityMpas({ tempC: 20, salinity: 150 }) / freshWaterViscosityMpas(20);
+  expect(factor).toBeCloseTo(1.43502, 5);
+});
