@@ -2,6 +2,7 @@ import type { DrawingKit } from "../drawing/kit.ts";
 import { makeFonts } from "../layout/fonts.ts";
 import { type PackedFaces, unpackedFaces } from "../layout/glyph-table.ts";
 import type { LaidOutPage } from "../layout/page-of.ts";
+import type { CardNotes } from "../model/card-content.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import { cardFormats } from "../print/cards/card-formats.ts";
 import { cardSides } from "../print/cards/card-sides.ts";
@@ -28,14 +29,19 @@ interface MadeCard {
  *
  * @throws DoesNotFitError where the card has not room enough
  */
-export type MakeCard = (solved: SolvedRig, guide: Guide, kit: DrawingKit) => Promise<MadeCard>;
+export type MakeCard = (
+  solved: SolvedRig,
+  guide: Guide,
+  kit: DrawingKit,
+  notes: CardNotes,
+) => Promise<MadeCard>;
 
 const fonts = makeFonts(unpackedFaces(dotdownFaces));
 
-const makeCard: MakeCard = async (solved, guide, pageKit) => {
+const makeCard: MakeCard = async (solved, guide, pageKit, notes) => {
   const kit = { ...pageKit, measure: fonts.measure };
   const { id, title } = solved.rig;
-  const card = layOutCard(solved, pocket, guide, kit, fonts);
+  const card = layOutCard(solved, pocket, guide, kit, fonts, { notes });
   const problems = (["front", "back"] as const).flatMap((side) =>
     card[side].overflows.map((overflow) => ({ ...overflow, of: id, format: pocket.name, side })),
   );

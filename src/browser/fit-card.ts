@@ -1,6 +1,7 @@
 import { first } from "../core/lists.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { drawingToSvg } from "../drawing/svg.ts";
+import type { CardNotes } from "../model/card-content.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import type { MakeCard } from "./card.ts";
 import { guide, say } from "./fit-data.ts";
@@ -15,6 +16,7 @@ declare const dotdownCard: MakeCard | undefined;
 interface Carded {
   readonly solved: SolvedRig;
   readonly kit: DrawingKit;
+  readonly notes: CardNotes;
 }
 
 type Card = Awaited<ReturnType<MakeCard>>;
@@ -50,7 +52,7 @@ async function showCard(): Promise<void> {
     return;
   }
   try {
-    const made = await dotdownCard!(of.solved, guide, of.kit);
+    const made = await dotdownCard!(of.solved, guide, of.kit, of.notes);
     // Meanwhile another water may have been asked for.
     if (asked !== of) return;
     card = made;

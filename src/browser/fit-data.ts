@@ -1,6 +1,7 @@
 import { pageWords } from "../../templates/pages/page-words.ts";
 import { withId } from "../core/lists.ts";
 import type { ShotScale } from "../core/tackle/shot.ts";
+import type { CardNotes } from "../model/card-content.ts";
 import type { Guide } from "../model/library.ts";
 import type { Rig } from "../model/rig.ts";
 import type { WordTree } from "../model/word-tree.ts";
@@ -24,6 +25,7 @@ declare const dotdownGuide: {
   readonly rigs: readonly OtherRig[];
 };
 declare const dotdownRig: Rig;
+declare const dotdownCardNotes: CardNotes;
 
 export const { guide, rigs } = dotdownGuide;
 export const words = makeWords(dotdownGuide.words);
@@ -34,5 +36,8 @@ export const loadedRig = (): Rig => ({
   ...dotdownRig,
   tub: dotdownRig.tub.map((shot) => ({ ...shot, count: shot.count ?? Number.POSITIVE_INFINITY })),
 });
+
+/** What its card says besides its sums. */
+export const loadedNotes = (): CardNotes => dotdownCardNotes;
 
 export const scaleOf = ({ scaleId }: Rig): ShotScale => withId(dotdownGuide.scales, scaleId);

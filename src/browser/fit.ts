@@ -15,7 +15,7 @@ import { rigTexts } from "../words/rig-texts.ts";
 import { waterText } from "../words/water-text.ts";
 import { boxForm } from "./box-form.ts";
 import { offerCard } from "./fit-card.ts";
-import { guide, loadedRig, say, scaleOf, words } from "./fit-data.ts";
+import { guide, loadedNotes, loadedRig, say, scaleOf, words } from "./fit-data.ts";
 import { problemsSaid, showProblems } from "./fit-problems.ts";
 import { fitRig } from "./fit-rig.ts";
 import { insteadOf } from "./instead.ts";
@@ -34,6 +34,7 @@ const said = partById("fit-said");
 const brief = partById("fit-brief");
 const slider = document.getElementById("fit-slider") as HTMLInputElement;
 const rig = loadedRig();
+const notes = loadedNotes();
 const scale = scaleOf(rig);
 const fields = [...form.elements].filter(
   (field): field is HTMLInputElement | HTMLSelectElement => "name" in field && field.name !== "",
@@ -88,7 +89,11 @@ function refit(): void {
   }
   const { solved, boxed } = made.value;
   const depth = first(solved.depths);
-  offerCard({ solved, kit: { words, figures: voice.figures, measure: measureText } });
+  offerCard({
+    solved,
+    kit: { words, figures: voice.figures, measure: measureText },
+    notes,
+  });
   slider.value = String(Math.round(depth.depthMm / sliderStepMm));
   slider.setAttribute("aria-valuetext", voice.figures.depth(depth.depthMm));
   keepAnswers(Object.fromEntries(["depth", "pace", "units", "box"].map((name) => [name, changed.get(name)])));

@@ -3,9 +3,16 @@ import type { Drawings } from "../drawing/pictures.ts";
 import type { OutputFile } from "../markup/output.ts";
 import { message } from "../model/message.ts";
 import type { Printable } from "../model/printable.ts";
-import { DoesNotFitError, doesNotFitText } from "../print/does-not-fit.ts";
+import {
+  type CardLacks,
+  type DoesNotFit,
+  DoesNotFitError,
+  doesNotFitText,
+  lacksText,
+} from "../print/does-not-fit.ts";
 import { printFiles } from "../print/print-files.ts";
 import { fileHash } from "../site/file-hash.ts";
+import type { Words } from "../words/words.ts";
 import { ContentError } from "./content-error.ts";
 import { type BuildSettings, buildParts, liveBodyIn, type Solved } from "./stages.ts";
 
@@ -26,6 +33,12 @@ export async function* printedFiles(
   const entries = new Map(library.rigs.map((entry) => [entry.rig.id, entry]));
   const printed = rigs.map((one) => ({ solved: one, entry: known(entries, one.rig.id) }));
   const handouts = { lessons, pages: library.pages, drawings, liveBody: liveBodyIn(solved) };
+  const tell = settings.tell ?? (() => {});
+  const keepGoing = settings.keepGoing
+    ? { without: (problems: readonly DoesNotFit[]) => tell(problems.map(unfit(kit.words))) }
+    : {};
+  const lacking = (lacks: readonly CardLacks[]) =>
+    tell(lacks.map((one) => message("card-lacks", one.place, { reason: lacksText(one, kit.words) })));
   const printables: Printable[] = [];
   try {
     for await (const { printable, ...file } of printFiles({
@@ -36,6 +49,8 @@ export async function* printedFiles(
       markings: new Map(library.floats.map(({ float, marking }) => [float.id, marking])),
       handouts,
       kit,
+      lacking,
+      ...keepGoing,
     })) {
       if (parts.includes(file.path.startsWith("site/") ? "web" : "print")) yield file;
       if (!printable || !parts.includes("web")) continue;
@@ -47,12 +62,13 @@ export async function* printedFiles(
     }
   } catch (error) {
     if (!(error instanceof DoesNotFitError)) throw error;
-    const messages = error.problems.map((problem) =>
-      message("does-not-fit", problem.place ?? { file: "guide.yaml" }, {
-        reason: doesNotFitText(problem, kit.words),
-      }),
-    );
-    throw new ContentError(messages);
+    throw new ContentError(error.problems.map(unfit(kit.words)));
   }
   return printables;
 }
+
+const unfit = (words: Words) => (problem: DoesNotFit) =>
+  message("does-not-fit", problem.place ?? { file: "guide.yaml" }, {
+    reason: doesNotFitText(problem, words),
+    ...(problem.shorten && { shorten: problem.shorten }),
+  });

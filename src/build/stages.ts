@@ -2,6 +2,7 @@ import type { Root } from "mdast";
 import type { DrawingKit } from "../drawing/kit.ts";
 import type { PictureSource } from "../drawing/pictures.ts";
 import type { Library, MarkdownText } from "../model/library.ts";
+import type { Message } from "../model/message.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import type { SheetChoice } from "../print/print-files.ts";
 
@@ -34,6 +35,10 @@ export interface BuildSettings {
   readonly siteAssets: ReadonlyMap<string, string | Uint8Array>;
   /** Which cards go on the sheets, and how often; each once where nothing is asked for. */
   readonly sheets?: SheetChoice;
+  /** Told what is found as things are laid out and stops nothing. */
+  readonly tell?: (messages: readonly Message[]) => void;
+  /** Makes what fits, and tells of what does not in place of stopping there. */
+  readonly keepGoing?: boolean;
   /** What is made of it; all where nothing is said. */
   readonly parts?: readonly Part[];
 }

@@ -246,8 +246,23 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
   "knot-crossing": asWorded,
   "knot-outside": asWorded,
   "knot-short": asWorded,
-  "does-not-fit": (v) => ({ ...v, hint: "say it in fewer or shorter words" }),
+  "does-not-fit": ({ reason, shorten }) => ({
+    reason,
+    hint: shorten ? toShorten[shorten] : "say it in fewer or shorter words",
+  }),
+  "card-lacks": (v) => ({
+    ...v,
+    hint: "larger cards have it; this one does with shorter texts or fewer shot",
+  }),
 };
+
+const toShorten = {
+  title: "shorten its title",
+  "change-first": "shorten the first entry of change-first",
+  float: "shorten the title of its float",
+  bait: "shorten the title of its bait",
+  shot: "give it fewer shot, or fewer sizes",
+} as const;
 
 const isContents = (code: Message["code"]): code is MessageCode => code in messageSeverity;
 

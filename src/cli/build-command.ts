@@ -1,7 +1,9 @@
 import { Option } from "commander";
 import { outputFiles, solveContent } from "../build/build.ts";
+import { ContentError } from "../build/content-error.ts";
 import { type BuildSettings, buildParts, type Solved } from "../build/stages.ts";
 import type { OutputFile } from "../markup/output.ts";
+import type { Message } from "../model/message.ts";
 import { buildSettings } from "./build-settings.ts";
 import { type CliCommand, exitCodes, type Progress, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
@@ -17,6 +19,7 @@ export const buildCommand: CliCommand = {
       .summary("make the guide, the cards and the data")
       .description("Reads the content, does the sums and writes the site, the cards and the data.")
       .option("--out <folder>", "folder to write; replaced as a whole", "out")
+      .option("--keep-going", "make all that fits where something does not, and say what does not")
       .option("--rigs <names>", "only these rigs on the sheets of cards, such as first-session,margin")
       .option("--copies <number>", "so many copies of each card on the sheets")
       .addOption(
@@ -38,9 +41,22 @@ export const buildCommand: CliCommand = {
           const stops = messages.length > 0 && tell(messages, options, terminal);
           if (stops || !solved) return exitCodes.contentErrors;
           const parts = buildParts.filter((part) => options.for === undefined || options.for === part);
-          const settings = { ...buildSettings(solved), sheets: sheetChoice(options, solved), parts };
+          const found: Message[] = [];
+          const settings = {
+            ...buildSettings(solved),
+            sheets: sheetChoice(options, solved),
+            parts,
+            keepGoing: options.keepGoing === true,
+            tell: (told: readonly Message[]) => {
+              found.push(...told);
+              // Nothing is written yet: an earlier output stays whole.
+              if (options.strict && !options.keepGoing && found.length > 0) throw new ContentError(found);
+            },
+          };
           progress?.say("writing");
           const count = await output.replace(counted(outputFiles(solved, settings), progress));
+          progress?.end();
+          if (found.length > 0 && tell(found, options, terminal)) return exitCodes.contentErrors;
           if (options.quiet || options.json) return exitCodes.fine;
           const open = parts.includes("web") ? `; open ${out}/site/index.html` : "";
           terminal.result(`${count} files in ${out}${open}\n`);

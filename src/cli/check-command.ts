@@ -36,13 +36,19 @@ async function all(folders: readonly string[], shipped: string | undefined, prog
   return { solved, messages: [...messages, ...(solved ? await problemsOfLayout(solved) : [])] };
 }
 
-/** What keeps cards and handouts from being laid out: it is told before the first of them is given. */
+/** What keeps cards and handouts from being laid out, or what they lack: it is told before the first of them is given. */
 async function problemsOfLayout(solved: Solved): Promise<readonly Message[]> {
+  const messages: Message[] = [];
+  const settings = {
+    ...buildSettings(solved),
+    parts: ["print"] as const,
+    tell: (told: readonly Message[]) => messages.push(...told),
+  };
   try {
-    for await (const _ of outputFiles(solved, { ...buildSettings(solved), parts: ["print"] })) break;
-    return [];
+    for await (const _ of outputFiles(solved, settings)) break;
+    return messages;
   } catch (error) {
-    if (error instanceof ContentError) return error.messages;
+    if (error instanceof ContentError) return [...messages, ...error.messages];
     throw error;
   }
 }

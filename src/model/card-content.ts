@@ -1,4 +1,5 @@
 import type { MovedPart } from "../core/depth/setting.ts";
+import { levels, type RigEntry } from "./library.ts";
 
 /** A rig made up for one depth, as a card words it. */
 export interface CardDepth {
@@ -13,13 +14,17 @@ export interface CardDepth {
   readonly tip: string;
 }
 
-/** What a coach has written of a rig and its float; the page that fits a rig to other water has none of it. */
+/** What a coach has written of a rig and its float. */
 export interface CardNotes {
   /** The load as it is written on the float. */
   readonly marking?: string;
   readonly changeFirst?: readonly string[];
   /** From 1, the easiest. */
   readonly level?: number;
+}
+
+export function cardNotes({ changeFirst, level }: RigEntry, marking: string | undefined): CardNotes {
+  return { changeFirst, level: levels.indexOf(level) + 1, ...(marking !== undefined && { marking }) };
 }
 
 /** Everything that a card can say of a rig, worded; a format takes what it has room for. */

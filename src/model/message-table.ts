@@ -97,7 +97,10 @@ export interface MessageValues {
   readonly "knot-crossing": Worded;
   readonly "knot-outside": Worded;
   readonly "knot-short": Worded;
-  readonly "does-not-fit": Worded;
+  readonly "does-not-fit": Worded & {
+    readonly shorten?: "title" | "change-first" | "float" | "bait" | "shot";
+  };
+  readonly "card-lacks": Worded;
 }
 
 export type MessageCode = keyof MessageValues;
@@ -167,4 +170,5 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "knot-outside": "error",
   "knot-short": "error",
   "does-not-fit": "error",
+  "card-lacks": "warning",
 };

@@ -1,4 +1,5 @@
 import type { Overflow } from "../layout/overflow.ts";
+import type { CardPart } from "../model/card-content.ts";
 import type { Place } from "../model/message.ts";
 import type { Words } from "../words/words.ts";
 
@@ -10,6 +11,19 @@ export interface DoesNotFit extends Overflow {
   readonly side: string;
   /** The part of the content that is to be shortened, where there is a file of it. */
   readonly place?: Place;
+  /** What to shorten, where that is known. */
+  readonly shorten?: Shortened;
+}
+
+/** What is too long: a text by its key in the rig's file, or what the rig has on its line. */
+export type Shortened = "title" | "change-first" | "float" | "bait" | "shot";
+
+/** A card that has no room for all that stands on every card; it is made without. */
+export interface CardLacks {
+  readonly of: string;
+  readonly format: string;
+  readonly parts: readonly CardPart[];
+  readonly place: Place;
 }
 
 /** Thrown before anything is printed, with all that does not fit. */
@@ -30,4 +44,10 @@ export function doesNotFitText(
   words: Words,
 ): string {
   return words(`card.does-not-fit.${direction}`, { of, format, side, field, over: overMm.toFixed(1) });
+}
+
+/** What a card goes without as a sentence. */
+export function lacksText({ of, format, parts }: CardLacks, words: Words): string {
+  const named = parts.map((part) => words(`card.part.${part}`));
+  return words("card.lacks", { of, format, parts: named.join(", ") });
 }

@@ -5,16 +5,23 @@ import { layOutBoxes } from "../layout/lay-out-boxes.ts";
 import { nodeFonts } from "../layout/node-fonts.ts";
 import { drawingToPng } from "../layout/png.ts";
 import { printPaths } from "../model/addresses.ts";
-import type { CardNotes, CardPart } from "../model/card-content.ts";
-import { type Guide, levels, type RigEntry } from "../model/library.ts";
+import { type CardPart, cardNotes } from "../model/card-content.ts";
+import type { Guide, RigEntry } from "../model/library.ts";
 import type { ReadyImage } from "../model/own-image.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import { keyOf, type WordKeyIn } from "../words/words.ts";
 import { allCardFormats, type CardFormat } from "./cards/card-formats.ts";
 import { cardSides } from "./cards/card-sides.ts";
 import { type FinishedCard, layOutCard } from "./cards/lay-out-card.ts";
-import { type DoesNotFit, DoesNotFitError } from "./does-not-fit.ts";
-import { type HandoutInput, handoutFiles, handoutProblems, layOutHandouts } from "./handout/handout-files.ts";
+import { fits, type LayOutAs, whatToShorten } from "./cards/what-to-shorten.ts";
+import { type CardLacks, type DoesNotFit, DoesNotFitError, type Shortened } from "./does-not-fit.ts";
+import {
+  fittingHandouts,
+  type HandoutInput,
+  handoutFiles,
+  handoutProblems,
+  layOutHandouts,
+} from "./handout/handout-files.ts";
 import { paintPdf } from "./pdf/pdf.ts";
 import type { Press } from "./press.ts";
 import type { PrintedFile } from "./printed-file.ts";
@@ -34,6 +41,10 @@ export interface PrintInput {
   /** Day the files are dated, `2026-05-01`. */
   readonly date: string;
   readonly sheets?: SheetChoice;
+  /** Told of what does not fit, which is then left out; where nobody is told, nothing is made. */
+  readonly without?: (problems: readonly DoesNotFit[]) => void;
+  /** Told of cards that go without something that stands on every card. */
+  readonly lacking?: (lacks: readonly CardLacks[]) => void;
 }
 
 /** What goes on the sheets of cards. */
@@ -46,8 +57,11 @@ export interface SheetChoice {
 
 interface Laid {
   readonly format: CardFormat;
+  readonly entry: RigEntry;
   readonly solved: SolvedRig;
   readonly card: FinishedCard;
+  /** What would let it fit, where it does not. */
+  readonly shorten?: Shortened;
 }
 
 /**
@@ -57,41 +71,60 @@ interface Laid {
  */
 export async function* printFiles(input: PrintInput): AsyncIterable<PrintedFile> {
   const press = makePress(input);
-  const laid: Laid[] = [];
-  for (const { entry, solved } of input.rigs) {
-    let least: readonly CardPart[] = [];
-    for (const format of allCardFormats) {
-      const wishes = { notes: notesOf(entry, input.markings), least };
-      const card = layOutCard(solved, format, press.guide, press.kit, press.fonts, wishes);
-      laid.push({ format, solved, card });
-      least = card.taken;
-    }
-  }
-  const handouts = await layOutHandouts({ ...input.handouts, cards: pocketCards(laid) }, press);
+  const laid = layOutCards(input, press);
+  const fitting = laid.filter(({ card }) => fits(card));
+  const handouts = await layOutHandouts({ ...input.handouts, cards: pocketCards(fitting) }, press);
   const trueSize = await layOutTrueSize(
     input.rigs.map(({ solved }) => solved),
     press,
   );
-  const problems = [...laid.flatMap(doesNotFit), ...handoutProblems(handouts), ...trueSizeProblems(trueSize)];
-  if (problems.length > 0) throw new DoesNotFitError(problems.map(placedIn(input)), press.kit.words);
-  for (const one of laid) yield* cardFiles(one, press);
+  const problems = [
+    ...laid.flatMap(doesNotFit),
+    ...handoutProblems(handouts),
+    ...trueSizeProblems(trueSize),
+  ].map(placedIn(input));
+  if (problems.length > 0 && !input.without) throw new DoesNotFitError(problems, press.kit.words);
+  input.without?.(problems);
+  input.lacking?.(fitting.flatMap(cardLacks));
+  for (const one of fitting) yield* cardFiles(one, press);
   for (const format of allCardFormats) {
-    const cards = laid.filter((one) => one.format === format).map(({ card }) => card.onSheet);
+    const cards = fitting.filter((one) => one.format === format).map(({ card }) => card.onSheet);
     yield* sheetFiles(chosen(cards, input.sheets), format, press);
   }
-  yield* handoutFiles(handouts, press);
-  yield* trueSizeFiles(trueSize, press);
+  yield* handoutFiles(fittingHandouts(handouts), press);
+  yield* trueSizeFiles(
+    trueSize.filter((one) => trueSizeProblems([one]).length === 0),
+    press,
+  );
+}
+
+/** The cards of every rig in every format; a larger one has all that the next smaller one has. */
+function layOutCards({ rigs, markings }: PrintInput, press: Press): Laid[] {
+  return rigs.flatMap(({ entry, solved }) => {
+    let least: readonly CardPart[] = [];
+    const notes = cardNotes(entry, markings.get(solved.rig.float.id));
+    return allCardFormats.map((format): Laid => {
+      const layOut: LayOutAs = (told, as) =>
+        layOutCard(told, format, press.guide, press.kit, press.fonts, { notes: as, least });
+      const card = layOut(solved, notes);
+      const laid = { format, entry, solved, card };
+      if (!fits(card)) return { ...laid, shorten: whatToShorten(solved, notes, layOut) };
+      least = card.taken;
+      return laid;
+    });
+  });
+}
+
+function cardLacks({ format, entry, card }: Laid): CardLacks[] {
+  return card.lacks.length > 0
+    ? [{ of: entry.id, format: format.name, parts: card.lacks, place: entry.placeOf([]) }]
+    : [];
 }
 
 /** The smallest cards, which handouts have room for. */
 function pocketCards(laid: readonly Laid[]): ReadonlyMap<string, FinishedCard> {
   const pocket = laid.filter(({ format }) => format === allCardFormats[0]);
   return new Map(pocket.map(({ solved, card }) => [solved.rig.id, card]));
-}
-
-function notesOf({ rig, changeFirst, level }: RigEntry, markings: PrintInput["markings"]): CardNotes {
-  const marking = markings.get(rig.float.id);
-  return { changeFirst, level: levels.indexOf(level) + 1, ...(marking !== undefined && { marking }) };
 }
 
 /** Finds the rig's file for what stands on a card: at the key of that name, if there is one, or at the top. */
@@ -114,9 +147,17 @@ function makePress({ guide, kit, date, images }: PrintInput): Press {
   };
 }
 
-function doesNotFit({ format, solved, card }: Laid): DoesNotFit[] {
+function doesNotFit({ format, entry, card, shorten }: Laid): DoesNotFit[] {
+  const place = entry.placeOf([shorten ?? ""]);
   return (["front", "back"] as const).flatMap((side) =>
-    card[side].overflows.map((overflow) => ({ ...overflow, of: solved.rig.id, format: format.name, side })),
+    card[side].overflows.map((overflow) => ({
+      ...overflow,
+      of: entry.id,
+      format: format.name,
+      side,
+      place,
+      ...(shorten && { shorten }),
+    })),
   );
 }
 

@@ -2,7 +2,8 @@ import { relative } from "node:path/posix";
 import type { ShotScale } from "../core/tackle/shot.ts";
 import type { OutputFile } from "../markup/output.ts";
 import { sitePaths } from "../model/addresses.ts";
-import type { Guide } from "../model/library.ts";
+import { cardNotes } from "../model/card-content.ts";
+import type { Guide, RigEntry } from "../model/library.ts";
 import type { Rig } from "../model/rig.ts";
 import type { WordTree } from "../model/word-tree.ts";
 import { stampedPath } from "./file-hash.ts";
@@ -29,7 +30,11 @@ interface GuideData {
  */
 export function browserData({ library, assets }: Pick<SiteInput, "library" | "assets">): OutputFile[] {
   const asked = sectionsAskedFor(assets);
-  const ofRigs = library.rigs.map(({ rig }) => ({ rig, ...rigFile(rig) }));
+  const markings = new Map(library.floats.map(({ float, marking }) => [float.id, marking]));
+  const ofRigs = library.rigs.map((entry) => ({
+    rig: entry.rig,
+    ...rigFile(entry, markings.get(entry.rig.float.id)),
+  }));
   const guide: GuideData = {
     words: Object.fromEntries(Object.entries(library.words).filter(([name]) => asked.has(name))),
     guide: library.guide,
@@ -48,8 +53,14 @@ export function browserData({ library, assets }: Pick<SiteInput, "library" | "as
   ];
 }
 
-function rigFile(rig: Rig): OutputFile {
-  return { path: sitePaths.rigData(rig.id), content: script("dotdownRig", rig) };
+/** A rig, and what its card says besides its sums. */
+function rigFile(entry: RigEntry, marking: string | undefined): OutputFile {
+  const { rig } = entry;
+  const notes = cardNotes(entry, marking);
+  return {
+    path: sitePaths.rigData(rig.id),
+    content: script("dotdownRig", rig) + script("dotdownCardNotes", notes),
+  };
 }
 
 /** What stands before the first dot of a text in a page script: among it the section of every word that is asked for. */

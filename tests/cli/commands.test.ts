@@ -156,7 +156,7 @@ describe("content with an error", () => {
       "baits/worm.yml": "title: worm\n",
     });
     const { code, report } = await cli("check", "--content", long);
-    expect(code).toBe(1);
+    expect(code, report).toBe(1);
     expect(report).toMatch(/\[file-not-read\]\n[\s\S]*\[does-not-fit\]\n/);
     expect(report.match(/\d+ errors?, \d+ warnings?/g)).toHaveLength(1);
   });

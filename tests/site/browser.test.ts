@@ -5,6 +5,7 @@ import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { nodeFonts } from "../../src/layout/node-fonts.ts";
 import type { OutputFile } from "../../src/markup/output.ts";
+import { cardNotes } from "../../src/model/card-content.ts";
 import { cardFormats } from "../../src/print/cards/card-formats.ts";
 import { cardSides } from "../../src/print/cards/card-sides.ts";
 import { layOutCard } from "../../src/print/cards/lay-out-card.ts";
@@ -182,12 +183,17 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     expect(download.suggestedFilename()).toBe(`${rig.id}-200.pdf`);
     const made = readFileSync((await download.path())!);
     const fonts = nodeFonts();
+    const entry = sampleLibrary.rigs.find(({ id }) => id === rig.id)!;
+    const { marking } = sampleLibrary.floats.find(({ float }) => float.id === rig.float.id)!;
+    expect(marking).toMatch(/\w/);
+    expect(entry.changeFirst.length).toBeGreaterThan(0);
     const faces = layOutCard(
       solved.value,
       cardFormats["ID-1"],
       sampleLibrary.guide,
       { ...drawingKit, measure: fonts.measure },
       fonts,
+      { notes: cardNotes(entry, marking) },
     );
     const { publisher: author, language, edition: date } = sampleLibrary.guide;
     const title = drawingKit.words("card.document", { rig: rig.title });

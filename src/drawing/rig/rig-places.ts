@@ -60,6 +60,8 @@ export const leastLines: readonly LeastLine[] = [
   { gapMm: 0.9, bareMm: 6.5 },
   { gapMm: 0.35, bareMm: 4 },
   { gapMm: touchingMm, bareMm: 3 },
+  // Discs that overlap still show a run for what it is; its label has the count.
+  { gapMm: -0.4, bareMm: 3 },
 ];
 
 /**

@@ -1,5 +1,5 @@
 import type { HandoutFormat } from "../../../templates/handouts/format.ts";
-import { first, known, paired } from "../../core/lists.ts";
+import { first, paired } from "../../core/lists.ts";
 import type { Drawings } from "../../drawing/pictures.ts";
 import type { PaperSide } from "../../layout/paper.ts";
 import { type HandoutSize, handoutSizes, printPaths, sitePaths } from "../../model/addresses.ts";
@@ -85,6 +85,18 @@ export function handoutProblems({ half, whole, booklet }: LaidHandouts): DoesNot
   );
 }
 
+/** The texts that fit wherever they are printed. */
+export function fittingHandouts(laid: LaidHandouts): LaidHandouts {
+  const unfit = new Set(handoutProblems(laid).map(({ of }) => of));
+  const fitting = (texts: readonly TextPages[]) => texts.filter(({ text }) => !unfit.has(text.id));
+  return {
+    ...laid,
+    half: fitting(laid.half),
+    whole: fitting(laid.whole),
+    booklet: fitting(laid.booklet),
+  };
+}
+
 /** Each text on half sheets and on whole ones, and the whole guide as a booklet: page after page, and laid out to fold. */
 export async function* handoutFiles(laid: LaidHandouts, press: Press): AsyncIterable<PrintedFile> {
   for (const [half, whole] of paired(laid.half, laid.whole)) {
@@ -98,7 +110,8 @@ export async function* handoutFiles(laid: LaidHandouts, press: Press): AsyncIter
 async function handoutFile(pages: TextPages, cards: RigCards, press: Press): Promise<PrintedFile> {
   const { text, path, format, rigs } = pages;
   const size = handoutSizes[format.name];
-  const needed = rigs.map((id) => known(cards, id));
+  // A card that does not fit is told of, and is not printed.
+  const needed = rigs.flatMap((id) => cards.get(id) ?? []);
   const sides = [...handoutSides(pages, press), ...(await cardSheets(needed, format, "to cut out", press))];
   const facts = { ...press.facts(text.title), links: linksOn(sides, linkContext(press)) };
   return {

@@ -2,9 +2,10 @@ import { beforeAll, describe, expect, test } from "vitest";
 import type { Item, TextItem } from "../../../src/drawing/model.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
 import { mmPerPoint } from "../../../src/markup/boxes.ts";
+import type { CardPart } from "../../../src/model/card-content.ts";
 import { allShot } from "../../../src/model/solved.ts";
 import { cardContent, threeDepths } from "../../../src/print/cards/card-content.ts";
-import { cardFormats } from "../../../src/print/cards/card-formats.ts";
+import { allCardFormats, type CardFormat, cardFormats } from "../../../src/print/cards/card-formats.ts";
 import { cardSides } from "../../../src/print/cards/card-sides.ts";
 import { type FinishedCard, layOutCard } from "../../../src/print/cards/lay-out-card.ts";
 import { DoesNotFitError } from "../../../src/print/does-not-fit.ts";
@@ -180,6 +181,24 @@ describe("what does not fit", () => {
     const rig = { ...sampleAvon, rig: { ...sampleAvon.rig, float: { ...sampleAvon.rig.float, title } } };
     const { front } = await layOutCard(rig, cardFormats["ID-1"], sampleGuide, drawingKit, nodeFonts());
     expect(front.overflows.map((o) => o.direction)).toContain("down");
+  });
+
+  test("a rig with 33 shot has its pocket card, and all that must stand on the larger ones", () => {
+    const lineShot = Array.from({ length: 33 }, (_, i) => sampleShot("No 8", "spread", 380 + 30 * i));
+    const rig = { ...sampleAvon, depths: [{ ...deep, lineShot }] };
+    const layOut = (format: CardFormat, least: readonly CardPart[]) =>
+      layOutCard(rig, format, sampleGuide, drawingKit, nodeFonts(), {
+        notes: { changeFirst: ["Wait."] },
+        least,
+      });
+    let least: readonly CardPart[] = [];
+    for (const format of allCardFormats) {
+      const card = layOut(format, least);
+      expect([...card.front.overflows, ...card.back.overflows], format.name).toEqual([]);
+      // The drawing of so many takes the room of the true tip; the card says so by `lacks`.
+      expect(card.lacks, format.name).toEqual(format.name === "ID-1" ? ["true-tip"] : []);
+      least = card.taken;
+    }
   });
 
   test("a drawing with more shot than its side has room for is found on the front", async () => {
