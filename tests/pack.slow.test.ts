@@ -1,4 +1,5 @@
-import { mkdirSync, readdirSync, writeFileSync } from "node:fs";
+import { spawn } from "node:child_process";
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { copySources } from "./support/clean-copy.ts";
@@ -44,4 +45,37 @@ test("the packed package installs with its production dependencies alone and wor
   const check = await run(dotdown, ["check"], elsewhere);
   expect(check, check.stderr).toMatchObject({ code: 0 });
   expect(readdirSync(elsewhere).sort()).toEqual(["node_modules", "package-lock.json", "package.json"]);
+
+  const own = async (...args: string[]) => {
+    const ran = await run(dotdown, args, elsewhere);
+    expect(ran, `${args.join(" ")}: ${ran.stderr}`).toMatchObject({ code: 0 });
+    return ran.stdout;
+  };
+  await own("init", "--title", "Our pond", "--publisher", "Makebelieve Club");
+  await own("new", "rig", "our-margin", "--like", "margin");
+  expect(await own("check", "--strict")).toBe("2 rigs, 1 lessons: fine\n");
+  await own("build");
+  expect(readFileSync(join(elsewhere, "out/site/index.html"), "utf8")).toContain("<title>Our pond</title>");
+  expect(readFileSync(join(elsewhere, "out/cards/our-margin.pdf")).subarray(0, 5).toString()).toBe("%PDF-");
+  await own("schema");
+  expect(
+    JSON.parse(readFileSync(join(elsewhere, "schemas/rig.schema.json"), "utf8")).properties.hook,
+  ).toBeDefined();
+  expect(await previewed(dotdown, elsewhere)).toContain("<h1>Our margin</h1>");
 });
+
+/** The page of a rig as a preview shows it, which is then stopped as by Ctrl-C. */
+async function previewed(dotdown: string, folder: string): Promise<string> {
+  const preview = spawn(dotdown, ["preview", "--port", "0"], { cwd: folder, shell: onWindows });
+  const ended = new Promise((end) => preview.once("exit", end));
+  const address = await new Promise<string>((found) => {
+    preview.stdout.on("data", (text) => {
+      const [said] = /http:\S+/.exec(String(text)) ?? [];
+      if (said) found(said);
+    });
+  });
+  const page = await (await fetch(new URL("rigs/our-margin.html", address))).text();
+  preview.kill("SIGINT");
+  await ended;
+  return page;
+}

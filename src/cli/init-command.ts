@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { basename, join, resolve } from "node:path";
 import { Option } from "commander";
 import { firstRigs, type NewGuide, newGuide } from "../content/start/new-guide.ts";
+import { workflow, workflowPath } from "../content/start/workflow.ts";
 import { first } from "../core/lists.ts";
 import { parseQuantity } from "../core/quantity.ts";
 import { unitChoices } from "../model/unit-choice.ts";
@@ -30,15 +31,26 @@ export const initCommand: CliCommand = {
       .addOption(new Option("--paper <paper>", "paper that it is printed on").choices(["A4", "Letter"]))
       .option("--language <tag>", "its language, such as en or de-AT")
       .option("--place <place>", "place whose law on lead shot it follows, where that is not the library's")
-      .option("--lead-up-to <weight>", "weight up to which lead shot is allowed there, such as '0.06 g'"),
+      .option("--lead-up-to <weight>", "weight up to which lead shot is allowed there, such as '0.06 g'")
+      .option(
+        "--workflow",
+        "also a workflow that publishes the site on each push; alone where the guide is there already",
+      ),
   async run([folder = "."], options, terminal) {
+    const flow: readonly (readonly [string, string])[] = options.workflow ? [[workflowPath, workflow]] : [];
+    if (options.workflow && existsSync(join(folder, "content"))) {
+      writeNew(folder, new Map(flow));
+      terminal.result(`  ${join(folder, workflowPath)}\n`);
+      return exitCodes.fine;
+    }
     if (existsSync(join(folder, "content")))
       throw new UsageError(
         `${join(folder, "content")} is there already and stays as it is; begin a file of it with dotdown new`,
       );
     const told = await toldBy(options, basename(resolve(folder)), terminal);
     const rig = join(guideOfThePackage(), "rigs", `${firstRigs[told.water]}.md`);
-    const files = newGuide(told, await reading(rig, () => readFileSync(rig, "utf8")));
+    const guide = newGuide(told, await reading(rig, () => readFileSync(rig, "utf8")));
+    const files = new Map([...guide, ...flow]);
     writeNew(folder, files);
     const names = [...files.keys()].map((path) => `  ${join(folder, path)}\n`).join("");
     const go = folder === "." ? "" : `cd ${folder}, then `;

@@ -20,17 +20,17 @@ export function HomePage({ view }: { view: View }) {
         <RigQuestions view={view} />
         <RigAnswers view={view} />
       </section>
-      <section aria-labelledby="begin">
-        <h2 id="begin">{say("home.begin")}</h2>
-        <p class="lead">{say("home.lead")}</p>
-        {firstLesson && (
+      {firstLesson && (
+        <section aria-labelledby="begin">
+          <h2 id="begin">{say("home.begin")}</h2>
+          <p class="lead">{say("home.lead")}</p>
           <p>
             <a class="button" href={href(sitePaths.lesson(firstLesson.id))}>
               {say("home.start")}
             </a>
           </p>
-        )}
-      </section>
+        </section>
+      )}
       {firstRig && (
         <section aria-labelledby="first-rig">
           <h2 id="first-rig">{say("home.first-rig")}</h2>
@@ -40,10 +40,12 @@ export function HomePage({ view }: { view: View }) {
           </div>
         </section>
       )}
-      <section aria-labelledby="course">
-        <h2 id="course">{say("home.course")}</h2>
-        <CourseAtAGlance view={view} />
-      </section>
+      {firstLesson && (
+        <section aria-labelledby="course">
+          <h2 id="course">{say("home.course")}</h2>
+          <CourseAtAGlance view={view} />
+        </section>
+      )}
       <section aria-labelledby="offline">
         <h2 id="offline">{say("home.offline")}</h2>
         <p>{say("home.offline-how", { size: megabytesKept(view) })}</p>

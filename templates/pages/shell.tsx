@@ -104,7 +104,8 @@ const menuTargets: Record<Section, string> = {
 };
 
 function Menu({ view, section }: { view: View; section?: Section }) {
-  const isThere = (name: Section) => name !== "safety" || hasSafety(view);
+  const isThere = (name: Section) =>
+    name === "safety" ? hasSafety(view) : name !== "lessons" || view.library.lessons.length > 0;
   return (
     <nav class="menu" aria-label={view.say("menu.name")}>
       <ul>
@@ -130,7 +131,7 @@ function Foot({ view }: { view: View }) {
   const { guide } = library;
   const links: (readonly [string, string])[] = [
     [sitePaths.home, say("menu.home")],
-    [sitePaths.lessons, say("menu.lessons")],
+    ...(library.lessons.length > 0 ? [[sitePaths.lessons, say("menu.lessons")] as const] : []),
     [sitePaths.rigs, say("menu.rigs")],
     [sitePaths.floats, say("menu.floats")],
     [sitePaths.shot, say("menu.shot")],

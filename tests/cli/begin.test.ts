@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
@@ -67,6 +67,22 @@ describe("init", () => {
     expect(code).toBe(2);
     expect(report).toContain(said);
     expect(readdirSync(folder)).toEqual([]);
+  });
+
+  it("writes a workflow that checks, builds the site and publishes just that, beside a guide that is there too", async () => {
+    const folder = temporaryFolder();
+    expect((await cli("init", folder, "--workflow")).code).toBe(0);
+    const path = join(folder, ".github/workflows/guide.yaml");
+    const { jobs } = parse(readFileSync(path, "utf8"));
+    const steps: readonly Readonly<Record<string, string & { path: string }>>[] = jobs.publish.steps;
+    const commands = steps.flatMap(({ run }) => (run ? [run] : []));
+    expect(commands).toEqual(["npx --yes dotdown check", "npx --yes dotdown build --for web"]);
+    // What is published is what the second of them writes.
+    expect(steps.flatMap((step) => step.with?.path ?? [])).toEqual(["out/site"]);
+    rmSync(path);
+    const again = await cli("init", folder, "--workflow");
+    expect(again).toMatchObject({ code: 0, result: `  ${path}\n` });
+    expect((await cli("init", folder, "--workflow")).code).toBe(2);
   });
 
   it("leaves a content folder that is there alone", async () => {

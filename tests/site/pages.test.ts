@@ -16,6 +16,14 @@ function page(path: string): string {
   return String(files.get(path));
 }
 
+test("a guide without lessons leads to none from its menu, its foot and its first page", async () => {
+  const input = await sampleSite();
+  const home = new Map<string, string>();
+  for await (const { path, content } of siteFiles({ ...input, library: { ...input.library, lessons: [] } }))
+    home.set(path, String(content));
+  expect(home.get("site/index.html")).not.toMatch(/lessons\/|Lessons<|lesson 1|lessons in order/);
+});
+
 describe("the pages of the site", () => {
   test("there is one for every rig, lesson and page of the library, and the lists", () => {
     const pages = [...files.keys()].filter((path) => path.endsWith(".html")).sort();
