@@ -26,10 +26,11 @@ const swappedCalls = new Map([
 const countingCalls = /^(?:slice|at|padStart|padEnd|toFixed|repeat|substring|charAt|charCodeAt|splice|flat)$/;
 
 /**
- * Whether a number counts or points and is no figure, so that 5 % more of it is no mistake that anybody makes: one within an index, what a list is cut or a text padded to, the number of a list's
- * entries, a whole number that something is or is not (`=== 1`), the rest of a division, where a loop of counting begins
- * or by how much it goes on. The changes of their operators are made all the same. Every other number is a figure, 1 and
- * 2 too: half of something is one.
+ * Whether a number counts or points and is no figure, so that 5 % more of it is no mistake that anybody makes: one
+ * within an index, what a list is cut or a text padded to, the number of a list's entries, a whole number that something
+ * is or is not (`=== 1`), by how many bits to shift, the rest of a division, where a loop of counting begins or by how
+ * much it goes on. The changes of their operators are made all the same. Every other number is a figure, 1 and 2 too:
+ * half of something is one.
  */
 function countsOrPoints(value, ancestors) {
   if (!Number.isInteger(value)) return false;
@@ -39,7 +40,8 @@ function countsOrPoints(value, ancestors) {
   switch (parent.type) {
     case "BinaryExpression": {
       const other = key === "left" ? parent.right : parent.left;
-      if (/^[!=]==$/.test(parent.operator) || (parent.operator === "%" && key === "right")) return true;
+      if (/^(?:[!=]==|<<|>>|>>>|&|\|)$/.test(parent.operator)) return true;
+      if (parent.operator === "%" && key === "right") return true;
       if (/^[<>]=?$/.test(parent.operator) && isCount(other)) return true;
       break;
     }

@@ -28,6 +28,7 @@ describe("feed for a session", () => {
 
   it.each([
     [0, 45, 4, "feed-rate"],
+    [Number.POSITIVE_INFINITY, 45, 4, "feed-rate"],
     [3, 0, 4, "feed-rate"],
     [3, Number.NaN, 4, "feed-rate"],
     [3, 45, -1, "session-length"],
