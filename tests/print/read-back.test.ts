@@ -9,7 +9,7 @@ import { type Dots, dotsOf } from "./raster.ts";
 import { rawPdf } from "./raw-pdf.ts";
 import { readPdf } from "./read-pdf.ts";
 import { printed, sampleInput } from "./sample-print.ts";
-import { lengthOf, segmentsOf } from "./segments.ts";
+import { lengthOf, type Segment, segmentsOf } from "./segments.ts";
 import { elementsOf } from "./ua/rule.ts";
 
 const site = "https://makebelieve.example";
@@ -70,6 +70,21 @@ describe.each(papers)("on %s", (paper) => {
     }
   });
 
+  test("the ruler on a card's front is 80 mm in true millimetres, and so is the scale beside its tip", async () => {
+    const fronts = pdfs(paper).filter(([path]) => /^cards\/(?!sheet)/.test(path));
+    expect(fronts.length).toBe(8);
+    for (const [path, bytes] of fronts) {
+      const [ruler, ...others] = scalesOf(segmentsOf((await rawPdf(bytes)).pages[0]!.content));
+      expect(ruler, path).toHaveLength(81);
+      expect(others, path).toHaveLength(1);
+      // The sample rigs show 15 mm of tip; their scale goes on above it.
+      expect(others[0]!.length, path).toBeGreaterThan(16);
+      for (const scale of [ruler!, others[0]!]) {
+        for (const [i, at] of scale.entries()) expect((at - scale[0]!) / pt, path).toBeCloseTo(i, 3);
+      }
+    }
+  });
+
   test("a strip's ruler is 200 mm long on the page, and its centimetres are", async () => {
     for (const [, bytes] of pdfs(paper).filter(([path]) => path.includes("strip-"))) {
       const segments = segmentsOf((await rawPdf(bytes)).pages[0]!.content);
@@ -82,6 +97,28 @@ describe.each(papers)("on %s", (paper) => {
     }
   });
 });
+
+/**
+ * Where the lines of each scale stand along it [pt], the longest scale first: at least ten short lines that begin on one
+ * line and stand across it.
+ */
+function scalesOf(segments: readonly Segment[]): number[][] {
+  const scales = new Map<string, Set<number>>();
+  for (const { from, to } of segments.filter((one) => lengthOf(one) < 3 * pt)) {
+    for (const [across, along] of [
+      [0, 1],
+      [1, 0],
+    ] as const) {
+      if (from[across] === to[across] || Math.abs(from[along] - to[along]) > 1e-6) continue;
+      const key = `${across} ${from[across].toFixed(3)}`;
+      scales.set(key, (scales.get(key) ?? new Set()).add(Math.round(from[along] * 1e6) / 1e6));
+    }
+  }
+  return [...scales.values()]
+    .map((places) => [...places].sort((a, b) => a - b))
+    .filter(({ length }) => length >= 10)
+    .sort((a, b) => b.length - a.length);
+}
 
 const mutool = spawnSync("mutool", ["-v"]).error === undefined;
 
