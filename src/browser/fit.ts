@@ -191,7 +191,9 @@ function keepInAddress(changed: ReadonlyMap<string, string>): void {
 /** Puts in what the address has; without one, what is kept. A box is kept for the guide's own scale of shot. */
 function fillIn(): void {
   const asked = new URLSearchParams(location.search);
-  const untouched = asked.size === 0 && depthField.value === depthField.defaultValue;
+  // Whoever picked one of the built depths has said what water it is.
+  const picked = /^#depth-\d/.test(location.hash);
+  const untouched = asked.size === 0 && !picked && depthField.value === depthField.defaultValue;
   for (const [name, value] of untouched ? Object.entries(keptAnswers()) : asked) {
     if (name === "box" && (!untouched || rig.scaleId === guide.scaleId)) box.write(value);
     const field = name === "box" ? undefined : fieldOf(name);

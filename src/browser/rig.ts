@@ -70,6 +70,23 @@ function loadFit(): Promise<void> {
   return loading;
 }
 
+/** Without a signal a card that was never fetched is made here, for the depth in the field. */
+async function cardOffline(address: string): Promise<void> {
+  if (await caches.match(address)) {
+    location.href = address;
+    return;
+  }
+  await loadFit();
+  partById("fit-card").click();
+}
+
+const builtCard = document.getElementById("built-card") as HTMLAnchorElement | null;
+builtCard?.addEventListener("click", (event) => {
+  if (navigator.onLine || location.protocol === "file:") return;
+  event.preventDefault();
+  void cardOffline(builtCard.href);
+});
+
 selectOnTap(field);
 const asked = location.hash.slice(1);
 const own = linkOf(asked);

@@ -4,17 +4,18 @@ import { fileHash } from "./file-hash.ts";
 import type { SiteInput } from "./input.ts";
 import { iconOf, themeColour } from "./look.ts";
 
-/** Gathers what a phone keeps for the bank: every file of the site, its cards too; what is large only once asked for. */
+/**
+ * Gathers what a phone keeps for the bank: every file of the site, and what makes cards; files to print only once they
+ * were asked for.
+ */
 export class OfflineList {
   readonly #kept = new Map<string, string>();
   readonly #onDemand = new Map<string, string>();
   #bytes = 0;
 
   constructor({ printables }: SiteInput) {
-    for (const { path, kind, sizeBytes, hash } of printables) {
-      if (!path.startsWith("site/")) continue;
-      if (kind === "card") this.#keep(path, hash, sizeBytes);
-      else this.#onDemand.set(path, hash);
+    for (const { path, hash } of printables) {
+      if (path.startsWith("site/")) this.#onDemand.set(path, hash);
     }
   }
 

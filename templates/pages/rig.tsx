@@ -50,7 +50,7 @@ function BuiltCards({ view, entry }: { view: View; entry: RigEntry }) {
   return (
     <p class="buttons">
       {card && (
-        <a class="button" href={href(card.path)}>
+        <a id="built-card" class="button" href={href(card.path)}>
           {say("printables.get-card")}
         </a>
       )}
@@ -148,8 +148,8 @@ function Depths({ view, entry, solved }: RigProps) {
       <FitAnswer view={view} />
       <div id="depths-built">
         <BuiltCards view={view} entry={entry} />
-        {solved.depths.map((depth) => (
-          <DepthPart voice={view} solved={solved} depth={depth} />
+        {solved.depths.map((depth, at) => (
+          <DepthPart voice={at === 0 ? view : withoutPlots(view)} solved={solved} depth={depth} />
         ))}
       </div>
       <FitPart view={view} entry={entry} />
@@ -157,6 +157,11 @@ function Depths({ view, entry, solved }: RigProps) {
     </section>
   );
 }
+
+const none = () => undefined;
+
+/** How it sinks and hangs is drawn for the first depth; the others have it in figures, or would weigh a page down. */
+const withoutPlots = (view: View): View => ({ ...view, drawSink: none, drawHang: none });
 
 function AtAGlance({ view: { say, figures, told }, solved }: { view: View; solved: SolvedRig }) {
   return (

@@ -31,7 +31,7 @@ describe.skipIf("reason" in started)(`the shipped guide after one visit, without
     rmSync(folder, { recursive: true, force: true });
   });
 
-  test("every page opens, a rig never seen is fitted, its card opens, and all is as small as the page says", async () => {
+  test("every page opens, a rig never seen is fitted, its card is made, and all is as small as the page says", async () => {
     const context = await browser.newContext({ viewport: { width: 360, height: 740 } });
     const page = await context.newPage();
     const said: string[] = [];
@@ -53,20 +53,13 @@ describe.skipIf("reason" in started)(`the shipped guide after one visit, without
       expect(await page.textContent("h1"), path).not.toBe("");
     }
 
-    const cards = files.filter((file) => file.endsWith(".pdf"));
-    expect(cards.length).toBeGreaterThanOrEqual(10);
-    for (const path of cards) {
-      const bytes = await page.evaluate(async (address) => {
-        const answer = await fetch(address);
-        return [...new Uint8Array(await answer.arrayBuffer())];
-      }, server.address + path);
-      expect(Buffer.from(bytes).equals(readFileSync(join(site, path))), path).toBe(true);
-    }
-    expect((await readPdf(new Uint8Array(readFileSync(join(site, cards[0]!))))).pages).toHaveLength(2);
-
     await page.goto(`${server.address}rigs/avon-bulk.html?depth=2.1+m`);
     await page.waitForSelector("#fitted");
     expect(await page.textContent("#fitted h3")).toContain("2.1 m");
+    await page.click("#fit-card");
+    await page.waitForSelector("#fit-card-shown svg >> nth=1");
+    const [download] = await Promise.all([page.waitForEvent("download"), page.click("#fit-card-save")]);
+    expect((await readPdf(new Uint8Array(readFileSync((await download.path())!)))).pages).toHaveLength(2);
 
     const keptMb = (await keptBytes(page)) / 1e6;
     expect(keptMb).toBeLessThan(5);

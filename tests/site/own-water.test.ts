@@ -206,6 +206,19 @@ describe.skipIf("reason" in started)(`a rig's page asked for another water${reas
     expect(read).toBe(`${sampleLibrary.guide.siteAddress}rigs/waggler-strung-out.html?depth=2.2+m`);
   });
 
+  test("a built depth that was picked is not overruled by the depth of an earlier answer", async () => {
+    await open("?depth=2.2+m");
+    await page.waitForSelector("#fitted");
+    await open("");
+    await page.waitForSelector("#fitted");
+    expect((await shown()).title).toBe("Water 2.2 m deep");
+    await page.goto("about:blank");
+    await page.goto(`${pathToFileURL(join(folder, rigPage)).href}#depth-150`);
+    await page.click("#fit > summary");
+    await page.waitForSelector("#fitted");
+    expect((await shown()).title).toBe("Water 1.5 m deep");
+  });
+
   test("a fitted page prints as the rig that was asked for, on one sheet", async () => {
     await open("?depth=2.2+m");
     await page.waitForSelector("#fitted .in-water", { state: "attached" });
