@@ -57,6 +57,8 @@ let loading: Promise<void> | undefined;
 /** Loads the sums. Nothing of another water is shown meanwhile. */
 function loadFit(): Promise<void> {
   loading ??= (async () => {
+    // What comes takes about as much room as what goes, so that nothing below jumps.
+    partById("fit-result").style.minHeight = `${built.offsetHeight}px`;
     built.hidden = true;
     for (const link of links) link.removeAttribute("aria-current");
     status.textContent = dataOf(answer, "working");
