@@ -103,7 +103,7 @@ function refit(): void {
   show(depth);
   const done = say("fit.done", { depth: voice.figures.depth(depth.depthMm) });
   brief.textContent = say("fit.brief", {
-    measure: voice.told.measuredFrom(solved),
+    measure: voice.rigTexts.measuredFrom(solved),
     line: voice.figures.shortGap(depth.floatToHookMm),
     tip: voice.figures.tip(depth.tipAsSetMm),
   });
@@ -127,7 +127,7 @@ function voiceIn(units: UnitChoice): Voice {
     figures,
     say,
     reason: (finding) => reasonText(finding, words, figures),
-    told: rigTexts({ words, figures }),
+    rigTexts: rigTexts({ words, figures }),
     inWater: (solved, depth) => waterText(solved, depth, kit),
     drawRig: (solved, depth, idPrefix) => rigPicture(solved, depth, kit, idPrefix),
     drawSink: (solved, depth, idPrefix) => sinkPicture(solved, depth, kit, idPrefix),

@@ -27,6 +27,6 @@ export function siteInput(
     inWater: (rig, depth) => waterText(rig, depth, kit),
     feedPlaces: (rig) => feedText(rig, kit),
     reason: (finding) => reasonText(finding, kit.words, kit.figures),
-    told: rigTexts(kit),
+    rigTexts: rigTexts(kit),
   };
 }

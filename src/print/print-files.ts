@@ -55,7 +55,7 @@ export interface SheetChoice {
   readonly rigs?: readonly string[];
 }
 
-interface Laid {
+interface LaidOutCard {
   readonly format: CardFormat;
   readonly entry: RigEntry;
   readonly solved: SolvedRig;
@@ -99,11 +99,11 @@ export async function* printFiles(input: PrintInput): AsyncIterable<PrintedFile>
 }
 
 /** The cards of every rig in every format; a larger one has all that the next smaller one has. */
-function layOutCards({ rigs, markings }: PrintInput, press: Press): Laid[] {
+function layOutCards({ rigs, markings }: PrintInput, press: Press): LaidOutCard[] {
   return rigs.flatMap(({ entry, solved }) => {
     let least: readonly CardPart[] = [];
     const notes = cardNotes(entry, markings.get(solved.rig.float.id));
-    return allCardFormats.map((format): Laid => {
+    return allCardFormats.map((format): LaidOutCard => {
       const layOut: LayOutAs = (told, as) =>
         layOutCard(told, format, press.guide, press.kit, press.fonts, { notes: as, least });
       const card = layOut(solved, notes);
@@ -115,14 +115,14 @@ function layOutCards({ rigs, markings }: PrintInput, press: Press): Laid[] {
   });
 }
 
-function cardLacks({ format, entry, card }: Laid): CardLacks[] {
+function cardLacks({ format, entry, card }: LaidOutCard): CardLacks[] {
   return card.lacks.length > 0
     ? [{ of: entry.id, format: format.name, parts: card.lacks, place: entry.placeOf([]) }]
     : [];
 }
 
 /** The smallest cards, which handouts have room for. */
-function pocketCards(laid: readonly Laid[]): ReadonlyMap<string, FinishedCard> {
+function pocketCards(laid: readonly LaidOutCard[]): ReadonlyMap<string, FinishedCard> {
   const pocket = laid.filter(({ format }) => format === allCardFormats[0]);
   return new Map(pocket.map(({ solved, card }) => [solved.rig.id, card]));
 }
@@ -147,7 +147,7 @@ function makePress({ guide, kit, date, images }: PrintInput): Press {
   };
 }
 
-function doesNotFit({ format, entry, card, shorten }: Laid): DoesNotFit[] {
+function doesNotFit({ format, entry, card, shorten }: LaidOutCard): DoesNotFit[] {
   const place = entry.placeOf([shorten ?? ""]);
   return (["front", "back"] as const).flatMap((side) =>
     card[side].overflows.map((overflow) => ({
@@ -161,7 +161,7 @@ function doesNotFit({ format, entry, card, shorten }: Laid): DoesNotFit[] {
   );
 }
 
-async function* cardFiles({ format, solved, card }: Laid, press: Press): AsyncIterable<PrintedFile> {
+async function* cardFiles({ format, solved, card }: LaidOutCard, press: Press): AsyncIterable<PrintedFile> {
   const { id: rigId, title: rig } = solved.rig;
   const { words } = press.kit;
   yield {

@@ -31,5 +31,5 @@ export interface SiteInput {
   /** What the core found, as a sentence. */
   readonly reason: (finding: Finding) => string;
   /** What is said of a rig in more than one place. */
-  readonly told: RigTexts;
+  readonly rigTexts: RigTexts;
 }

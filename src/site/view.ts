@@ -22,7 +22,8 @@ import { fromHast } from "./to-hast.ts";
 
 /** What templates are given, for the page at this path. */
 export function viewOf(path: string, input: SiteInput): View {
-  const { library, solved, kit, printables, liveBody, reason, told, inWater, feedPlaces, stamped } = input;
+  const { library, solved, kit, printables, liveBody, reason, rigTexts, inWater, feedPlaces, stamped } =
+    input;
   const { siteAddress } = library.guide;
   const logo = library.guide.logo === undefined ? undefined : known(input.images, library.guide.logo);
   const say = pageWords(kit.words);
@@ -41,7 +42,7 @@ export function viewOf(path: string, input: SiteInput): View {
     ...(logo && { logo: { ...first(logo.web), path: imagePath(logo, first(logo.web)) } }),
     say,
     reason,
-    told,
+    rigTexts,
     inWater,
     feedPlaces,
     figures: kit.figures,

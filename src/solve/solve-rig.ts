@@ -119,7 +119,7 @@ function solveDepth(rig: Rig, depthMm: Mm, pullOfFloatG: G, pullOfBaitG: G): Ans
       pullG: pullOfShotG,
       sparePullG: pullOfFloatG - pullOfShotG - pullOfBaitG,
       tipShowingMm: showingMm,
-      ...tip.told,
+      ...tip.figures,
       lockShare: lockPullG / pullOfShotG || 0,
       depthGuide: guide.value.steps,
       guideRows: guideRows(guide.value.steps),

@@ -14,7 +14,7 @@ import type { SolvedDepth } from "../model/solved.ts";
 /** Least change of the tip that is seen from the bank [mm]. Common practice, no source. */
 const seenTipMm = 5;
 
-type ToldTip = Pick<
+type TipFigures = Pick<
   SolvedDepth,
   "tipAsSetMm" | "tipUncertaintyMm" | "tipSetBy" | "tipStates" | "shotEffects"
 >;
@@ -34,13 +34,13 @@ export function solveTip(
   wantedMm: Mm,
   set: GuideReading,
   shot: readonly Shot[],
-): { readonly told: ToldTip; readonly findings: readonly Finding[] } {
+): { readonly figures: TipFigures; readonly findings: readonly Finding[] } {
   const { float, conditions, tub } = rig;
   const showingMm = tipShowingMm(float, hangingG, conditions) ?? 0;
   const uncertaintyMm = tipUncertaintyMm(float, conditions, showingMm);
   const common = { tipAsSetMm: set.tipShowingMm ?? 0, tipUncertaintyMm: uncertaintyMm };
   if (set.shotOnBed.length > 0) {
-    return { told: { ...common, tipSetBy: "depth", tipStates: [], shotEffects: [] }, findings: [] };
+    return { figures: { ...common, tipSetBy: "depth", tipStates: [], shotEffects: [] }, findings: [] };
   }
   const effects = shotEffects(float, hangingG, tub, shot, conditions);
   const seen = seenShot(shotEffects(float, hangingG, tub, tub, conditions), showingMm);
@@ -58,7 +58,7 @@ export function solveTip(
     forSale,
   });
   const states = seen ? tipStates(float, hangingG, seen, conditions) : [];
-  return { told: { ...common, tipSetBy: "shot", tipStates: states, shotEffects: effects }, findings };
+  return { figures: { ...common, tipSetBy: "shot", tipStates: states, shotEffects: effects }, findings };
 }
 
 /** The lightest shot of the tub that is missed when it is not there, and without which the float still stands. */

@@ -44,11 +44,11 @@ export function DepthPart({ voice, solved, depth, id = depthId(depth) }: DepthPr
   );
 }
 
-function KeyFigures({ voice: { say, figures, told }, solved, depth }: DepthProps) {
+function KeyFigures({ voice: { say, figures, rigTexts }, solved, depth }: DepthProps) {
   return (
     <dl class="key-figures">
       <div>
-        <dt>{told.measuredFrom(solved)}</dt>
+        <dt>{rigTexts.measuredFrom(solved)}</dt>
         <dd>{figures.gap(depth.floatToHookMm)}</dd>
       </div>
       <div>
@@ -102,8 +102,8 @@ function placeOf({ say, figures }: Voice, { fromHookMm, toHookMm, gapMm }: ShotR
 }
 
 function GuideTable({ voice, solved, depth }: DepthProps) {
-  const { say, figures, told } = voice;
-  const flow = told.guidedFlow(depth);
+  const { say, figures, rigTexts } = voice;
+  const flow = rigTexts.guidedFlow(depth);
   return (
     <table class="guide">
       <caption>{flow ? say("rig.guide-caption-flowing", { flow }) : say("rig.guide-caption")}</caption>
@@ -117,18 +117,18 @@ function GuideTable({ voice, solved, depth }: DepthProps) {
       </thead>
       <tbody>
         {depth.guideRows.map((step) => {
-          const run = flow ? told.run(step) : undefined;
+          const run = flow ? rigTexts.run(step) : undefined;
           return (
             <tr class={step.advice === "start-here" ? "chosen" : undefined}>
               <th scope="row">
                 {run?.setting ?? figures.hookSet(step.overdepthMm, step.toOverdepthMm)}
                 <span class="beside">
-                  {told.measuredFrom(solved)} {figures.shortGap(step.floatToHookMm)}
+                  {rigTexts.measuredFrom(solved)} {figures.shortGap(step.floatToHookMm)}
                 </span>
               </th>
               <td>
                 {run?.float ?? whatFloatDoes(voice, step, depth)}
-                <span class="beside">{told.advice(step)}</span>
+                <span class="beside">{rigTexts.advice(step)}</span>
               </td>
               {run && <td>{run.bait}</td>}
               <td>
@@ -157,7 +157,7 @@ function whatFloatDoes({ say, figures }: Voice, step: GuideStep, { lineShot }: S
 /** Sizes told in the table of what a shot does: the lightest that the rig itself uses. */
 const sizesTold = 3;
 
-function TipTable({ voice: { say, figures, told }, depth }: DepthProps) {
+function TipTable({ voice: { say, figures, rigTexts }, depth }: DepthProps) {
   const used = new Set(allShot(depth).map(({ size }) => size));
   const effects = depth.shotEffects
     .filter(({ size }) => used.has(size))
@@ -165,7 +165,7 @@ function TipTable({ voice: { say, figures, told }, depth }: DepthProps) {
     .slice(0, sizesTold);
   const tip = (mm: number | null | undefined, none: PageKey) =>
     typeof mm === "number" ? figures.tip(mm) : say(none);
-  if (effects.length === 0) return <p>{told.tip(depth)}</p>;
+  if (effects.length === 0) return <p>{rigTexts.tip(depth)}</p>;
   return (
     <>
       <table>
@@ -187,7 +187,7 @@ function TipTable({ voice: { say, figures, told }, depth }: DepthProps) {
           ))}
         </tbody>
       </table>
-      <p>{told.tip(depth)}</p>
+      <p>{rigTexts.tip(depth)}</p>
     </>
   );
 }

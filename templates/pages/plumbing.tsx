@@ -2,8 +2,8 @@ import type { SolvedDepth } from "../../src/model/solved.ts";
 import type { Voice } from "./view.ts";
 
 /** Finding this depth with a plummet, try by try. */
-export function PlumbingPart({ voice: { say, told }, depth }: { voice: Voice; depth: SolvedDepth }) {
-  const { plummet, tries } = told.plumbing(depth.plumbing);
+export function PlumbingPart({ voice: { say, rigTexts }, depth }: { voice: Voice; depth: SolvedDepth }) {
+  const { plummet, tries } = rigTexts.plumbing(depth.plumbing);
   if (tries.length === 0) return null;
   return (
     <details class="more">

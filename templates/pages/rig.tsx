@@ -163,7 +163,7 @@ const none = () => undefined;
 /** How it sinks and hangs is drawn for the first depth; the others have it in figures, or would weigh a page down. */
 const withoutPlots = (view: View): View => ({ ...view, drawSink: none, drawHang: none });
 
-function AtAGlance({ view: { say, figures, told }, solved }: { view: View; solved: SolvedRig }) {
+function AtAGlance({ view: { say, figures, rigTexts }, solved }: { view: View; solved: SolvedRig }) {
   return (
     <section class="scroll" aria-label={say("rig.all-depths")} tabindex="0">
       <table class="glance">
@@ -171,7 +171,7 @@ function AtAGlance({ view: { say, figures, told }, solved }: { view: View; solve
         <thead>
           <tr>
             <th scope="col">{say("table.depth")}</th>
-            <th scope="col">{told.measuredFrom(solved)}</th>
+            <th scope="col">{rigTexts.measuredFrom(solved)}</th>
             <th scope="col">{say("rig.lock")}</th>
             <th scope="col">{say("rig.down-the-line")}</th>
           </tr>

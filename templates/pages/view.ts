@@ -17,7 +17,7 @@ export interface Voice {
   /** What the core found, as a sentence. */
   readonly reason: (finding: Finding) => string;
   /** What is said of a rig in more than one place. */
-  readonly told: RigTexts;
+  readonly rigTexts: RigTexts;
   /** The picture of a rig at one depth, as SVG. */
   readonly drawRig: (rig: SolvedRig, depth: SolvedDepth, idPrefix: string) => string;
   /** How it sinks, how its bite feels and how it hangs in a current, as text; none where nobody reckoned it. */

@@ -214,7 +214,7 @@ export async function sampleSite(): Promise<SiteInput> {
     inWater: (rig, depth) => waterText(rig, depth, drawingKit),
     feedPlaces: (rig) => feedText(rig, drawingKit),
     reason: (finding) => reasonText(finding, drawingKit.words, drawingKit.figures),
-    told: rigTexts(drawingKit),
+    rigTexts: rigTexts(drawingKit),
     printables: [
       {
         path: "site/cards/waggler-strung-out.pdf",
