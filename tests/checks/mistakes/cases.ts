@@ -1,0 +1,151 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { parse, stringify } from "yaml";
+import { worded } from "../../../src/checks/messages.ts";
+import type { World } from "../../../src/content/world.ts";
+import { type Message, sortedMessages } from "../../../src/model/message.ts";
+
+const guideFolder = join(import.meta.dirname, "guide");
+
+/** A guide without a fault, over which the files of a case are laid. */
+const guide: Readonly<Record<string, string>> = Object.fromEntries(
+  readdirSync(guideFolder, { recursive: true, encoding: "utf8" })
+    .map((path) => path.replaceAll("\\", "/"))
+    .filter((path) => path.endsWith(".md") || path.endsWith(".yaml"))
+    .map((path) => [path, readFileSync(join(guideFolder, path), "utf8")]),
+);
+
+/** The words that messages and live tables are told with: a third of the time that all of them take to read. */
+const shippedWords = parse(readFileSync(join(import.meta.dirname, "../../../content/words/en.yaml"), "utf8"));
+const told = ["reason", "figures", "table", "state", "rule", "live"];
+const words = stringify({
+  ...Object.fromEntries(Object.entries(shippedWords).filter(([part]) => told.includes(part))),
+  drawing: { knots: shippedWords.drawing.knots },
+});
+
+/** A file of a case: the lines that stand in the collection, and where each of them stands in the file. */
+interface CaseFile {
+  readonly head: string;
+  readonly path: string;
+  readonly bytes: Buffer | undefined;
+  readonly shown: readonly { readonly text: string; readonly line: number | undefined }[];
+}
+
+export interface Case {
+  readonly title: string;
+  readonly files: readonly CaseFile[];
+}
+
+/** Lines that say what is expected; `vitest -u` writes them, and whoever reads the difference judges them. */
+const expectation = /^ *(?:\^ (?:error|warning): | {2}hint: )|^@ /;
+
+/**
+ * The cases of a collection. Each starts with `== title`; a file of it with `-- path`, below which are the lines that it
+ * has instead of the guide's: a line stands in for the one with the same key, or comes after the line above it; `~ key:`
+ * takes one out. `-- path whole` is a file with these lines alone, `-- path gone` none, `-- path utf-16` one in that encoding.
+ */
+export function casesOf(collection: string): readonly Case[] {
+  return collection
+    .split(/^== /m)
+    .slice(1)
+    .map((text) => {
+      const [title = "", ...rest] = text.split("\n").filter((line) => !expectation.test(line));
+      const files = rest.join("\n").trimEnd().split(/^-- /m).slice(1).map(fileOf);
+      return { title, files };
+    });
+}
+
+function fileOf(text: string): CaseFile {
+  const [head = "", ...lines] = text.replace(/\n+$/, "").split("\n");
+  const [, path = "", how] = /^(.*?)(?: (whole|gone|utf-16))?$/.exec(head)!;
+  if (how === "gone") return { head, path, bytes: undefined, shown: [] };
+  const before = how === undefined ? (guide[path] ?? "").split("\n").slice(0, -1) : [];
+  const { after, shown } = laidOver(before, lines);
+  const whole = `${after.join("\n")}\n`;
+  const bytes = how === "utf-16" ? Buffer.from(`\uFEFF${whole}`, "utf16le") : Buffer.from(whole);
+  return { head, path, bytes, shown };
+}
+
+const keyOf = (line: string) => /^\s*(?:- )?(?:\{ )?[\w-]+:/.exec(line)?.[0];
+
+function laidOver(before: readonly string[], lines: readonly string[]) {
+  const after = [...before];
+  const places: { text: string; at: string[] | undefined }[] = [];
+  let last = -1;
+  const boxed = after.map((line) => [line]);
+  for (const text of lines) {
+    const gone = text.startsWith("~ ");
+    const key = keyOf(gone ? text.slice(2) : text);
+    const from = gone ? -1 : last;
+    const found = boxed.findIndex(([line = ""], at) => at > from && key !== undefined && keyOf(line) === key);
+    if (gone) {
+      if (found < 0) throw new Error(`nothing to take out: ${text}`);
+      boxed.splice(found, 1);
+      if (found <= last) last--;
+      places.push({ text, at: undefined });
+      continue;
+    }
+    const box = [text];
+    if (found >= 0) boxed[found] = box;
+    else boxed.splice(last < 0 ? boxed.length : last + 1, 0, box);
+    last = boxed.indexOf(box);
+    places.push({ text, at: box });
+  }
+  return {
+    after: boxed.map(([line = ""]) => line),
+    shown: places.map(({ text, at }) => ({ text, line: at && boxed.indexOf(at) + 1 })),
+  };
+}
+
+/** The guide with a case's files laid over it, as a disk has it. */
+export function worldOfCase({ files }: Case): World {
+  const all = new Map<string, Buffer>(
+    Object.entries({ ...guide, "words/en.yaml": words }).map(([path, text]) => [path, Buffer.from(text)]),
+  );
+  for (const { path, bytes } of files) {
+    if (bytes) all.set(path, bytes);
+    else all.delete(path);
+  }
+  return {
+    list: async () =>
+      [...all]
+        .map(([path, bytes]) => ({ path, bytes: bytes.length }))
+        .sort((a, b) => (a.path < b.path ? -1 : 1)),
+    readText: async (path) => all.get(path.replace(/^content\//, ""))?.toString("utf8"),
+    readBytes: async (path) => all.get(path.replace(/^content\//, "")),
+  };
+}
+
+/** A case as it stands in its collection, with each message below the spot that it is about. */
+export function withMessages({ title, files }: Case, messages: readonly Message[]): string {
+  const left = new Set(sortedMessages(messages));
+  const toldAt = (path: string, line: number | undefined) =>
+    [...left]
+      .filter(({ place }) => place.file === `content/${path}` && place.line === line)
+      .flatMap((message) => {
+        left.delete(message);
+        return said(message, " ".repeat((message.place.column ?? 1) - 1));
+      });
+  const shown = files.flatMap(({ head, path, shown }) => [
+    `-- ${head}`,
+    ...toldAt(path, undefined),
+    ...shown.flatMap(({ text, line }) => [text, ...(line === undefined ? [] : toldAt(path, line))]),
+  ]);
+  const elsewhere = [...left].flatMap((message) => {
+    const { file, line, column } = message.place;
+    return said(message, "").map((text) => `@ ${file}:${line ?? ""}:${column ?? ""} ${text}`);
+  });
+  return [`== ${title}`, ...shown, ...elsewhere, ""].join("\n");
+}
+
+/** Lists of what is allowed may be long; so much of them is enough to know them by. */
+const shownMost = 150;
+
+function said(message: Message, indent: string): readonly string[] {
+  const { reason, hint } = worded(message);
+  const brief = (text: string) => (text.length > shownMost ? `${text.slice(0, shownMost)}…` : text);
+  return [
+    `${indent}^ ${message.severity}: ${brief(reason)}  [${message.code}]`,
+    ...(hint === undefined ? [] : [`${indent}  hint: ${brief(hint)}`]),
+  ];
+}
