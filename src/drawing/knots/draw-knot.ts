@@ -1,10 +1,10 @@
-import { entry, first } from "../../core/lists.ts";
+import { first } from "../../core/lists.ts";
 import type { KnotArrow, KnotLabel, KnotPicture, KnotStep } from "../../model/knot-picture.ts";
 import { arrowHead, point, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item } from "../model.ts";
 import { crossingsOf } from "./crossings.ts";
-import { curveThrough, marksOf, placeAt, slice } from "./curve.ts";
+import { curveThrough, marksOf, placeAt, slice, withoutRepeats } from "./curve.ts";
 import { behind, type Fit, hookShank, inFront, onPicture, rings, wire } from "./objects.ts";
 import { paintStrands, type Strand } from "./strand-paint.ts";
 import { place, strandPath } from "./strand-path.ts";
@@ -37,8 +37,12 @@ export function stepStrands(
   const widthMm = Math.max(strandLeastMm, strandUnits * fit.scale);
   const strands = step.strands.map((strand): Strand => {
     const { points, tagFrom } = strandPath(strand.path);
-    const curve = curveThrough(points.map((p) => onPicture(fit, p)));
-    const tagFromMm = tagFrom === undefined ? curve.length : entry(marksOf(curve), tagFrom);
+    const shown = points.map((p) => onPicture(fit, p));
+    const curve = curveThrough(shown);
+    // In a frame so large that two points come out at one place, the curve has a mark less.
+    const tagMark =
+      tagFrom === undefined ? undefined : withoutRepeats(shown.slice(0, tagFrom + 1)).length - 1;
+    const tagFromMm = tagMark === undefined ? curve.length : (marksOf(curve)[tagMark] ?? 0);
     return { name: strand.name, pattern: strand.pattern, curve, widthMm, tagFromMm };
   });
   const wireMm = wireShare * widthMm;

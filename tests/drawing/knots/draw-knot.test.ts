@@ -193,3 +193,10 @@ describe("drawing strands", () => {
     }
   });
 });
+
+it("a frame so large that places come out at one is drawn or refused, and its tag end found", () => {
+  const knot = { ...loose([[5, 10], [6, 10], [7, 10], "tag", [9, 10]]), frame: [1e12, 1e12] as const };
+  expect(() => checkKnot(knot)).not.toThrow();
+  const [strand] = stepStrands(knot.steps[0]!, fitFrame(knot.frame, card)).strands;
+  expect(strand!.tagFromMm).toBeLessThanOrEqual(strand!.curve.length);
+});
