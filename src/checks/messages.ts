@@ -1,4 +1,3 @@
-import { closest, distance } from "fastest-levenshtein";
 import type { QuantityProblem } from "../core/quantity.ts";
 import { limits } from "../model/limits.ts";
 import type { Message } from "../model/message.ts";
@@ -8,34 +7,9 @@ import {
   type MessageValues,
   messageSeverity,
 } from "../model/message-table.ts";
-
-/** A message as text: the reason, and what to do about it. */
-interface WordedMessage {
-  readonly reason: string;
-  readonly hint?: string | undefined;
-}
-
-/**
- * "did you mean", where an allowed name is near enough to be a slip of the finger. Names with a digit are never
- * guessed at: "No 9" for "No 6" would be a wrong rig.
- */
-function didYouMean(found: string, allowed: readonly string[]): string | undefined {
-  if (/\d/.test(found)) return undefined;
-  const near = closest(found.toLowerCase(), [...allowed]);
-  const slipsMax = Math.max(1, Math.floor(found.length / 3));
-  return distance(found.toLowerCase(), near.toLowerCase()) <= slipsMax
-    ? `did you mean "${near}"?`
-    : undefined;
-}
-
-const oneOf = (allowed: readonly string[]) => `allowed: ${allowed.join(", ")}`;
-
-/** A wrong name: says what is allowed, and the likely slip first. */
-function wrongName(reason: string, found: string, allowed: readonly string[]): WordedMessage {
-  if (allowed.length === 0) return { reason };
-  const guess = didYouMean(found, allowed);
-  return { reason, hint: [guess, oneOf(allowed)].filter((part) => part !== undefined).join(" — ") };
-}
+import type { WordedMessage } from "./worded-message.ts";
+import { frontMatterWords, wrongType, yamlWords } from "./written-words.ts";
+import { wrongName } from "./wrong-name.ts";
 
 const quantityReasons: Readonly<Record<QuantityProblem, (v: MessageValues["quantity"]) => string>> = {
   "no number": (v) => `"${v.found}" is no ${v.kind}: it does not start with a number`,
@@ -46,16 +20,22 @@ const quantityReasons: Readonly<Record<QuantityProblem, (v: MessageValues["quant
   "beyond measure": (v) => `"${v.found}" is a ${v.kind} beyond all measure`,
 };
 
+/** A bare number with a unit; what lies between none and one is a share of one hundred. */
+function withUnit(typed: string, unit: string): string {
+  const isShare = unit === "%" && Number(typed) <= 1;
+  return `${isShare ? Number((100 * Number(typed)).toPrecision(6)) : typed} ${unit}`;
+}
+
 function wrongQuantity(v: MessageValues["quantity"]): WordedMessage {
   const { examples } = v;
   const bare = v.problem === "no unit" && /^[\d./ ]+$/.test(v.found);
   const units = examples.flatMap((example) => /^[\d./]+ (\S+)$/.exec(example)?.[1] ?? []);
-  const hint =
-    v.comma !== undefined
-      ? `a comma parts two of a list; write a point, as in ${v.comma}`
-      : bare && units.length > 0
-        ? `say which: ${units.map((unit) => `${v.found} ${unit}`).join(" or ")}`
-        : `write it like ${examples.join(" or ")}`;
+  const point = /^(\d+),(\d+.*)$/.exec(v.found);
+  const asList = v.comma !== undefined && `a comma parts two of a list; write a point, as in ${v.comma}`;
+  const asComma = point && `write a point for the comma: ${point[1]}.${point[2]}`;
+  const asUnits =
+    bare && units.length > 0 && `say which: ${units.map((unit) => withUnit(v.found, unit)).join(" or ")}`;
+  const hint = asList || asComma || asUnits || `write it like ${examples.join(" or ")}`;
   return { reason: quantityReasons[v.problem](v), hint };
 }
 
@@ -78,15 +58,19 @@ function asWorded({ reason }: { readonly reason: string }): WordedMessage {
 
 /** The words of every message about content, by code. */
 const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessage } = {
-  "yaml-syntax": (v) => ({ reason: `this is not YAML: ${v.problem}` }),
-  "not-utf-8": () => ({
-    reason: "a sign here is not UTF-8",
-    hint: "save the file as UTF-8",
+  "yaml-syntax": (v) => yamlWords[v.problem](v.said),
+  "hash-cuts": (v) => ({
+    reason: `"${v.cut}" counts for nothing: a # behind a space starts a note to other authors`,
+    hint: "put the whole value in quotes; or leave a space behind the #, where it is such a note",
   }),
-  "no-front-matter": () => ({
-    reason: "the file has no front matter",
-    hint: "start it with a line ---, then `title: …`, then a line ---",
-  }),
+  "not-utf-8": (v) =>
+    v.as === "UTF-16"
+      ? {
+          reason: "the file is saved as UTF-16",
+          hint: "save it as UTF-8; most editors ask for that under Save as",
+        }
+      : { reason: "a sign here is not UTF-8", hint: "save the file as UTF-8" },
+  "no-front-matter": (v) => frontMatterWords[v.problem](v.first),
   "too-much": (v) => ({
     reason: `${v.found} ${limits[v.limit].of}; the most is ${limits[v.limit].most}`,
     hint: limits[v.limit].instead,
@@ -140,7 +124,7 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
   "file-not-read": (v) => v,
   "unknown-key": (v) => wrongName(`unknown key "${v.key}"`, v.key, v.allowed),
   "missing-key": (v) => ({ reason: `"${v.key}" is missing`, hint: `add a line \`${v.key}: …\`` }),
-  "wrong-type": (v) => ({ reason: `"${v.key}" should be ${v.expected}, but is ${v.found}` }),
+  "wrong-type": wrongType,
   "not-a-choice": (v) => wrongName(`"${v.key}" cannot be ${v.found}`, v.found, v.allowed),
   "too-few": (v) => ({ reason: `"${v.key}" needs at least ${v.least}` }),
   "too-many": (v) => ({
@@ -150,7 +134,7 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
   "out-of-range": (v) => ({ reason: `"${v.key}" is ${v.found}, which is ${v.bound}` }),
   "not-valid": (v) => ({ reason: `"${v.key}": ${v.problem}` }),
   quantity: wrongQuantity,
-  "unknown-name": (v) => wrongName(`there is no ${v.what} "${v.found}"`, v.found, v.allowed),
+  "unknown-name": (v) => wrongName(`there is no ${v.what} "${v.found}"`, v.found, v.allowed, v.meant),
   "duplicate-name": (v) => ({ reason: `"${v.found}" stands here twice` }),
   "band-upside-down": (v) => ({
     reason: `the second of "${v.key}" is less than the first`,

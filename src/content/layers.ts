@@ -91,7 +91,9 @@ function laidOver(over: YamlSource, under: YamlSource, levels: number): YamlSour
   return {
     data: mixed(upper, under.data, levels),
     messages: [...under.messages, ...over.messages],
+    warnings: over.warnings,
     placeOf: (path) => ofPath(path).placeOf(path),
+    noteBehind: (path) => ofPath(path).noteBehind(path),
     placeOfKey: (path, key) => ofPath([...path, key]).placeOfKey(path, key),
   };
 }

@@ -6,6 +6,7 @@ import remarkParse from "remark-parse";
 import { unified } from "unified";
 import { visit } from "unist-util-visit";
 import { type Message, message, type Place } from "../model/message.ts";
+import type { FrontMatterProblem, MessageValues } from "../model/message-table.ts";
 import { positionOf } from "../model/source-position.ts";
 import { withPlainColons } from "./plain-colons.ts";
 import { readYaml, type YamlSource } from "./yaml-source.ts";
@@ -28,7 +29,7 @@ export function readMarkdown(text: string, file: string): MarkdownSource {
   const root = withPlainColons(parser.parse(text), text);
   const front = root.children[0];
   if (front?.type !== "yaml") {
-    const missing = message("no-front-matter", { file, line: 1, column: 1 }, {});
+    const missing = message("no-front-matter", { file, line: 1, column: 1 }, noFrontMatter(text));
     return { front: readYaml("", file), body: root, messages: [missing] };
   }
   const source = readYaml((front as Yaml).value, file, positionOf(front).start.line);
@@ -37,6 +38,19 @@ export function readMarkdown(text: string, file: string): MarkdownSource {
     body: { type: "root", children: root.children.slice(1) },
     messages: source.messages,
   };
+}
+
+/** How a text that has no front matter may have been meant to. */
+function noFrontMatter(text: string): MessageValues["no-front-matter"] {
+  const [line = ""] = text.split(/\r\n?|\n/, 1);
+  const first = line.trimEnd();
+  const problem = (): FrontMatterProblem => {
+    if (first === "---") return "not closed";
+    if (/^[-–—.=_*]+$/.test(first)) return "other dashes";
+    if (/^\s*---\s*$/m.test(text.slice(0, text.search(/\w|$/)))) return "below something";
+    return /^[\w-]+:(?:\s|$)/.test(first) ? "not opened" : "none";
+  };
+  return { problem: problem(), first };
 }
 
 /**

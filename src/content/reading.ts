@@ -29,6 +29,13 @@ export interface ReadProse<T> extends Read<T> {
   readonly body: MarkdownSource["body"];
 }
 
+/** By what readers know it, which may stand where its name should. */
+function titleOf(entry: unknown): string | undefined {
+  if (typeof entry !== "object" || entry === null) return undefined;
+  if ("bait" in entry) return titleOf(entry.bait);
+  return "title" in entry ? String(entry.title) : undefined;
+}
+
 /** Where the file stands of what is looked up by its name, and what it ends in. */
 const filesOf: Readonly<Record<string, readonly [folder: string, ending: string]>> = {
   float: ["floats", ".yaml"],
@@ -152,7 +159,9 @@ export class Reading {
   lookUp<T>(found: ReadonlyMap<string, T>, name: string, what: string, place: Place): T | undefined {
     const value = found.get(name);
     if (value === undefined && !this.#isTold(what, name)) {
-      this.error(place, "unknown-name", { what, found: name, allowed: [...found.keys()] });
+      const meant = [...found].find(([, entry]) => titleOf(entry)?.toLowerCase() === name.toLowerCase())?.[0];
+      const values = { what, found: name, allowed: [...found.keys()] };
+      this.error(place, "unknown-name", { ...values, ...(meant !== undefined && { meant }) });
     }
     return value;
   }
@@ -208,9 +217,9 @@ export class Reading {
   }
 
   #mayParse(source: Source): boolean {
-    const beyond = tooMuchToParse(source);
-    if (beyond) this.messages.push(beyond);
-    return !beyond;
+    const wrong = tooMuchToParse(source) ?? notText(source);
+    if (wrong) this.messages.push(wrong);
+    return !wrong;
   }
 
   #yaml<T>(source: Source, schema: z.ZodType<T>): Read<T> | undefined {
@@ -224,13 +233,7 @@ export class Reading {
   }
 
   #isSound(source: Source, yaml: YamlSource): boolean {
-    const unread = source.text.indexOf("\uFFFD");
-    if (unread >= 0) {
-      const before = source.text.slice(0, unread).split("\n");
-      const place = { file: source.file, line: before.length, column: last(before).length + 1 };
-      this.error(place, "not-utf-8", {});
-      return false;
-    }
+    this.messages.push(...yaml.warnings);
     const beyond = checkValues(yaml, source);
     this.messages.push(...beyond);
     return beyond.length === 0;
@@ -242,6 +245,18 @@ export class Reading {
     if (value === undefined) return undefined;
     return { id: fileId(source.path), source, value, yaml };
   }
+}
+
+/** What keeps a file from being read as a text: it is saved in another encoding. */
+function notText({ file, text }: Source): Message | undefined {
+  const nothings = text.split("\0").length - 1;
+  // Every other byte of Latin letters in UTF-16 is nothing.
+  if (nothings > text.length / 4) return message("not-utf-8", { file, line: 1, column: 1 }, { as: "UTF-16" });
+  const unread = text.indexOf("\uFFFD");
+  if (unread < 0) return undefined;
+  const before = text.slice(0, unread).split("\n");
+  const place = { file, line: before.length, column: last(before).length + 1 };
+  return message("not-utf-8", place, { as: "another encoding" });
 }
 
 /** Name of a file without folder and ending, in the one form of its letters that addresses have. */

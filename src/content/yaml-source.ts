@@ -9,10 +9,12 @@ import {
   type Node,
   type Pair,
   parseDocument,
+  visit,
   type YAMLMap,
 } from "yaml";
 import { limits } from "../model/limits.ts";
 import { type Message, message, type Place } from "../model/message.ts";
+import { yamlTrouble } from "./yaml-trouble.ts";
 
 type PathStep = string | number;
 
@@ -20,8 +22,12 @@ type PathStep = string | number;
 export interface YamlSource {
   readonly data: unknown;
   readonly messages: readonly Message[];
+  /** What stops nothing. */
+  readonly warnings: readonly Message[];
   /** Place of the value at a path, or of the nearest part of the path that is there. */
   placeOf(path: readonly PathStep[]): Place;
+  /** What stands behind a # in the line of a value that is empty. */
+  noteBehind(path: readonly PathStep[]): string | undefined;
   /** Place of a key itself, for keys that should not be there. */
   placeOfKey(path: readonly PathStep[], key: string): Place;
 }
@@ -39,20 +45,28 @@ export function readYaml(text: string, file: string, lineOffset = 0): YamlSource
     const { line, col } = lines.linePos(offset);
     return { file, line: line + lineOffset, column: col };
   };
-  const fault = (problem: string, offset: number) => message("yaml-syntax", placeAt(offset), { problem });
-  const messages = [...doc.errors, ...doc.warnings].map((error) => fault(error.message, error.pos[0]));
+  // What the parser says after its first error mostly comes of that.
+  const messages = [...doc.errors, ...doc.warnings].slice(0, 1).map((error) => {
+    const { values, offset } = yamlTrouble(error, text);
+    return message("yaml-syntax", placeAt(offset), values);
+  });
   let data: unknown;
   try {
     if (messages.length === 0) data = doc.toJS({ maxAliasCount: limits.aliases.most });
   } catch (error) {
     // Aliases that point nowhere, or that multiply beyond all measure.
-    messages.push(fault((error as Error).message, 0));
+    messages.push(aliasFault((error as Error).message, text, placeAt));
   }
   const found = (path: readonly PathStep[]) => nearestNode(doc, path);
   return {
     data,
     messages,
+    warnings: cutByHash(doc, text, placeAt),
     placeOf: (path) => placeAt(found(path)?.range?.[0] ?? 0),
+    noteBehind: (path) => {
+      const at = found(path)?.range?.[0] ?? 0;
+      return /^[^\n]*?(#[^\n]*)/.exec(text.slice(at))?.[1]?.trim();
+    },
     placeOfKey: (path, key) => {
       const node = found(path);
       const pair = isMap(node) ? node.items.find((item) => keyOf(item) === key) : undefined;
@@ -60,6 +74,31 @@ export function readYaml(text: string, file: string, lineOffset = 0): YamlSource
       return placeAt(keyNode?.range?.[0] ?? node?.range?.[0] ?? 0);
     },
   };
+}
+
+type PlaceAt = (offset: number) => Place;
+
+/** Aliases that multiply beyond all measure, or a value that starts with a star, which makes an alias of it. */
+function aliasFault(said: string, text: string, placeAt: PlaceAt): Message {
+  const alias = /^Unresolved alias .*: (.*)$/.exec(said)?.[1];
+  const at = alias === undefined ? -1 : text.indexOf(`*${alias}`);
+  if (at < 0) return message("yaml-syntax", placeAt(0), { problem: "other", said });
+  return message("yaml-syntax", placeAt(at), { problem: "quotes", said: `"*${alias}"` });
+}
+
+/** A warning for each value that a # right before a word cuts short: `Rig #1` is `Rig`. */
+function cutByHash(doc: Document, text: string, placeAt: PlaceAt): readonly Message[] {
+  const messages: Message[] = [];
+  visit(doc, {
+    Scalar(_, { comment, value, range }) {
+      if (!comment || value === null || !/^\S/.test(comment) || !range) return;
+      const at = text.indexOf("#", range[1]);
+      if (at < 0 || text.slice(range[1], at).includes("\n")) return;
+      const cut = `#${comment.split("\n")[0]}`;
+      messages.push(message("hash-cuts", placeAt(at), { cut }));
+    },
+  });
+  return messages;
 }
 
 /** The pairs of each map that places were asked of, by their keys: there may be a thousand of them. */

@@ -22,9 +22,10 @@ interface LineAgainstFish {
 
 /** Every message about content: what it is about, for its words to speak of. */
 export interface MessageValues {
-  readonly "yaml-syntax": { readonly problem: string };
-  readonly "not-utf-8": None;
-  readonly "no-front-matter": None;
+  readonly "yaml-syntax": { readonly problem: YamlProblem; readonly said: string };
+  readonly "hash-cuts": { readonly cut: string };
+  readonly "not-utf-8": { readonly as: "UTF-16" | "another encoding" };
+  readonly "no-front-matter": { readonly problem: FrontMatterProblem; readonly first: string };
   readonly "too-much": { readonly limit: LimitName; readonly found: number };
   readonly "no-sign": { readonly sign: string; readonly number: string };
   readonly "file-too-deep": { readonly folder: string };
@@ -42,7 +43,13 @@ export interface MessageValues {
   readonly "file-not-read": { readonly reason: string; readonly hint: string };
   readonly "unknown-key": { readonly key: string; readonly allowed: Names };
   readonly "missing-key": { readonly key: string };
-  readonly "wrong-type": { readonly key: string; readonly expected: string; readonly found: string };
+  readonly "wrong-type": {
+    readonly key: string;
+    readonly expected: string;
+    readonly found: string;
+    /** What was typed, and how it would be what is expected. */
+    readonly fix?: { readonly by: TypeFix; readonly typed: string };
+  };
   readonly "not-a-choice": { readonly key: string; readonly found: string; readonly allowed: Names };
   readonly "too-few": { readonly key: string; readonly least: number };
   readonly "too-many": { readonly key: string; readonly found: number; readonly most: number };
@@ -57,7 +64,13 @@ export interface MessageValues {
     /** The quantity with a point, where a comma of a list stands for one. */
     readonly comma?: string;
   };
-  readonly "unknown-name": { readonly what: string; readonly found: string; readonly allowed: Names };
+  readonly "unknown-name": {
+    readonly what: string;
+    readonly found: string;
+    readonly allowed: Names;
+    /** The one of that title. */
+    readonly meant?: string;
+  };
   readonly "duplicate-name": { readonly found: string };
   readonly "falling-profile": { readonly at: number; readonly before: number };
   readonly "band-upside-down": { readonly key: string };
@@ -103,6 +116,25 @@ export interface MessageValues {
   readonly "card-lacks": Worded;
 }
 
+/** What is wrong with the way in which keys and values are written. */
+export type YamlProblem =
+  | "no colon"
+  | "quotes"
+  | "not closed"
+  | "comma"
+  | "indent"
+  | "dash"
+  | "tab"
+  | "twice"
+  | "second document"
+  | "other";
+
+/** How a text comes to have no keys before it. */
+export type FrontMatterProblem = "none" | "not closed" | "not opened" | "other dashes" | "below something";
+
+/** How a value becomes one of the type that is asked for. */
+export type TypeFix = "in quotes" | "without quotes" | "in brackets" | "colon in quotes" | "hash in quotes";
+
 export type MessageCode = keyof MessageValues;
 
 /** Markdown that neither page nor handout shows. */
@@ -113,6 +145,7 @@ export type Severity = "error" | "warning";
 /** How bad each is: an error stops the build. */
 export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "yaml-syntax": "error",
+  "hash-cuts": "warning",
   "not-utf-8": "error",
   "no-front-matter": "error",
   "too-much": "error",

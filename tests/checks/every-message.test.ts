@@ -29,7 +29,15 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
   "yaml-syntax": {
     of: rig("hook: 16", "hook: [16"),
     says: [
-      "content/rigs/plain.md:9:1 error this is not YAML: Flow sequence in block collection must be sufficiently indented and end with a ]",
+      "content/rigs/plain.md:8:7 error [ is not closed",
+      "hint: put a ] where it ends; what stands behind a space and a # counts for nothing",
+    ],
+  },
+  "hash-cuts": {
+    of: rig("title: Plain rig", "title: Plain rig #1"),
+    says: [
+      'content/rigs/plain.md:2:18 warning "#1" counts for nothing: a # behind a space starts a note to other authors',
+      "hint: put the whole value in quotes; or leave a space behind the #, where it is such a note",
     ],
   },
   "not-utf-8": {
@@ -147,7 +155,10 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
   },
   "wrong-type": {
     of: rig("catches: [roach]", "catches: roach"),
-    says: ['content/rigs/plain.md:13:10 error "catches" should be a list, but is roach'],
+    says: [
+      'content/rigs/plain.md:13:10 error "catches" should be a list, but is roach',
+      "hint: write it in brackets: [roach]",
+    ],
   },
   "not-a-choice": {
     of: rig("water: still", "water: stil"),

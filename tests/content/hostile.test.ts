@@ -264,7 +264,7 @@ describe("what content asks for that cannot be", () => {
 
   it("a number of YAML that has no end is told in words", async () => {
     expect(await told(edited("guide.yaml", "edition: 2026-11-20", "edition: .inf"))).toEqual([
-      '13:10 error "edition" should be a text, but is no number that has an end [wrong-type]',
+      '13:10 error "edition" should be a day, such as 2026-11-20, but is no number that has an end [wrong-type]',
     ]);
   });
 

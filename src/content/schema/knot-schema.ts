@@ -3,7 +3,9 @@ import { bases } from "../../core/basis.ts";
 import { facings, type KnotPicture, strandPatterns } from "../../model/knot-picture.ts";
 
 const flat = z.tuple([z.number(), z.number()]);
-const point = z.union([flat, z.tuple([z.number(), z.number(), z.number()])]);
+const point = z
+  .union([flat, z.tuple([z.number(), z.number(), z.number()])])
+  .meta({ form: "a place such as [12, 8], or with a height [12, 8, 1]" });
 const size = z.number().positive();
 const facing = z.enum(facings);
 const lying = z.boolean().optional();

@@ -11,6 +11,8 @@ interface Range {
   readonly least?: number;
   readonly above?: number;
   readonly most?: number;
+  /** How what is outside is told. */
+  readonly told?: { readonly least: string; readonly most: string };
 }
 
 /**
@@ -45,11 +47,11 @@ export function quantity(
     }
     const bound =
       range.least !== undefined && read.value < range.least
-        ? "too small"
+        ? (range.told?.least ?? "too little")
         : range.above !== undefined && read.value <= range.above
           ? "not above nothing"
           : range.most !== undefined && read.value > range.most
-            ? "too much"
+            ? (range.told?.most ?? "too much")
             : undefined;
     if (bound !== undefined) {
       context.issues.push({
@@ -79,8 +81,14 @@ export const anyLength = () => quantity("length");
 export const mass = () => quantity("mass", { above: 0 });
 export const massOrNone = () => quantity("mass", { least: 0 });
 export const time = () => quantity("time", { above: 0 });
-export const temperature = () => quantity("temperature", { least: 0, most: 40 });
+export const temperature = () =>
+  quantity("temperature", {
+    least: 0,
+    most: 40,
+    told: { least: "below 0 C, where water is ice", most: "more than 40 C, where no fish lives" },
+  });
 export const volume = () => quantity("volume", { above: 0 });
 export const pace = () => quantity("pace", { above: 0 });
 export const density = () => quantity("density", { above: 0 });
-export const share = () => quantity("share", { least: 0, most: 1 });
+export const share = () =>
+  quantity("share", { least: 0, most: 1, told: { least: "less than none", most: "more than 100 %" } });

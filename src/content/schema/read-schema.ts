@@ -1,10 +1,11 @@
 import type { z } from "zod";
-import { type Message, message } from "../../model/message.ts";
+import { first } from "../../core/lists.ts";
+import { type Message, message, type Place } from "../../model/message.ts";
 import type { MessageCode, MessageValues } from "../../model/message-table.ts";
 import type { YamlSource } from "../yaml-source.ts";
 import { asJsonSchema } from "./as-json-schema.ts";
 import type { QuantityFault } from "./quantity-schema.ts";
-import { decidingChoices, formAt, keysAt, optionLike, type Path, schemaAt, valueAt } from "./schema-at.ts";
+import { decidingChoices, keysAt, optionLike, type Path, schemaAt, valueAt } from "./schema-at.ts";
 
 type Issue = z.core.$ZodIssue;
 
@@ -25,62 +26,61 @@ export function readSchema<T>(
   return { value: undefined, messages: [...once.values()] };
 }
 
-function issueMessages(issue: Issue, schema: z.ZodType, source: YamlSource): readonly Message[] {
+/** An issue with what stands at its place. */
+interface Met {
+  readonly schema: z.ZodType;
+  readonly source: YamlSource;
+  readonly path: Path;
+  /** The key that the value stands at; for an entry of a list the list's. */
+  readonly key: string;
+  readonly found: unknown;
+  error<C extends MessageCode>(code: C, values: MessageValues[C], place?: Place): Message;
+}
+
+function issueMessages(issue: Issue, schema: z.ZodType, source: YamlSource): Message[] {
   const path = issue.path as Path;
-  const key = keyAt(path);
-  const error = <C extends MessageCode>(code: C, values: MessageValues[C], place = source.placeOf(path)) =>
-    message(code, place, values);
   const found = valueAt(source.data, path);
+  const key =
+    path.findLast((step) => typeof step === "string") ?? (path.length === 0 ? "the file" : "the entry");
+  const met: Met = {
+    schema,
+    source,
+    path,
+    key,
+    found,
+    error: (code, values, place = source.placeOf(path)) => message(code, place, values),
+  };
   if (found === undefined && path.length > 0) {
-    return [error("missing-key", { key }, source.placeOf(path.slice(0, -1)))];
+    return [met.error("missing-key", { key: String(path.at(-1)) }, source.placeOf(path.slice(0, -1)))];
   }
   switch (issue.code) {
     case "unrecognized_keys": {
       const allowed = keysAt(asJsonSchema(schema), source.data, path);
       return issue.keys.map((unknown) =>
-        error("unknown-key", { key: unknown, allowed }, source.placeOfKey(path, unknown)),
+        met.error("unknown-key", { key: unknown, allowed }, source.placeOfKey(path, unknown)),
       );
     }
     case "invalid_value":
-      return [error("not-a-choice", { key, found: shown(found), allowed: issue.values.map(String) })];
+      return [met.error("not-a-choice", { key, found: shown(found), allowed: issue.values.map(String) })];
     case "invalid_union":
-      return unionMessages(issue, schema, source);
+      return wrongUnion(issue, met);
     case "invalid_type":
-      return [
-        error("wrong-type", {
-          key,
-          expected: expectedWords[issue.expected] ?? issue.expected,
-          found: shown(found),
-        }),
-      ];
-    case "too_big":
-      return Array.isArray(found)
-        ? [error("too-many", { key, found: found.length, most: Number(issue.maximum) })]
-        : [error("not-valid", { key, problem: issue.message })];
+      return [wrongType(expectedWords[issue.expected] ?? issue.expected, met)];
     case "too_small":
-      return [error("too-few", { key, least: Number(issue.minimum) })];
+    case "too_big":
+      return [beyondBounds(issue, met)];
     case "custom":
-      if (issue.params?.code !== undefined) {
-        const fault = issue.params as QuantityFault;
-        return fault.code === "quantity"
-          ? [error("quantity", { ...fault.values, ...decimalComma(source.data, path) })]
-          : [error("out-of-range", { key, ...fault.values })];
-      }
-      return [error("not-valid", { key, problem: issue.message })];
+      if (issue.params?.code !== undefined) return [wrongQuantity(issue.params as QuantityFault, met)];
+      return [met.error("not-valid", { key, problem: issue.message })];
     default:
-      return [error("not-valid", { key, problem: issue.message })];
+      return [met.error("not-valid", { key, problem: issue.message })];
   }
 }
 
-/** What is wrong with a value that may be written in several ways: by the way that was likely meant, where one was. */
-function unionMessages(
-  issue: z.core.$ZodIssueInvalidUnion,
-  schema: z.ZodType,
-  source: YamlSource,
-): readonly Message[] {
-  const path = issue.path as Path;
+/** A value that is none of several forms: told as a slip in the one that it is like, where there is one. */
+function wrongUnion(issue: Extract<Issue, { code: "invalid_union" }>, met: Met): Message[] {
+  const { schema, source, path, key, found, error } = met;
   const name = issue.discriminator;
-  const found = valueAt(source.data, path);
   const written = asJsonSchema(schema);
   const at = schemaAt(written, source.data, path);
   const meant = name === undefined && at ? optionLike(at, found) : undefined;
@@ -90,15 +90,66 @@ function unionMessages(
       issueMessages({ ...inner, path: [...path, ...inner.path] } as Issue, schema, source),
     );
   }
-  const place = source.placeOf(path);
-  const about = { key: keyAt(path), found: shown(found) };
   const options = name === undefined ? [] : decidingChoices(written, name, source.data, path.slice(0, -1));
   return options.length > 0
-    ? [message("not-a-choice", place, { ...about, allowed: options })]
-    : [message("wrong-type", place, { ...about, expected: formAt(written, source.data, path) })];
+    ? [error("not-a-choice", { key, found: shown(found), allowed: options })]
+    : [wrongType("of another form", met)];
 }
 
-const keyAt = (path: Path): string => (path.length === 0 ? "the file" : String(path.at(-1)));
+function wrongType(otherwise: string, { schema, source, path, key, found, error }: Met): Message {
+  const expected = schemaAt(asJsonSchema(schema), source.data, path)?.form ?? otherwise;
+  const fix = fixOf(expected, found, source, path);
+  return error("wrong-type", { key, expected, found: shownAs(found, expected), ...(fix && { fix }) });
+}
+
+/** How what was typed would be of the type that is expected, where that is plain. */
+function fixOf(
+  expected: string,
+  found: unknown,
+  source: YamlSource,
+  path: Path,
+): MessageValues["wrong-type"]["fix"] | undefined {
+  const behind = found === null && path.length > 0 ? source.noteBehind(path) : undefined;
+  if (behind !== undefined) return { by: "hash in quotes", typed: behind };
+  if (expected === expectedWords.string && typeof found === "object" && found !== null) {
+    const [[key, value] = ["", undefined], another] = Object.entries(found);
+    if (!Array.isArray(found) && another === undefined && typeof value === "string")
+      return { by: "colon in quotes", typed: `${key}: ${value}` };
+  }
+  if (typeof found !== "string" && typeof found !== "number") return undefined;
+  const typed = String(found);
+  if (expected === expectedWords.string) return { by: "in quotes", typed };
+  if (expected === expectedWords.array) return { by: "in brackets", typed };
+  const isNumber = expected === expectedWords.number || expected === expectedWords.int;
+  return isNumber && /^\d+$/.test(typed) ? { by: "without quotes", typed } : undefined;
+}
+
+function beyondBounds(
+  issue: Extract<Issue, { code: "too_small" | "too_big" }>,
+  { key, found, error }: Met,
+): Message {
+  const isTooBig = issue.code === "too_big";
+  const bound = Number(isTooBig ? issue.maximum : issue.minimum);
+  if (!Array.isArray(found)) {
+    return error("out-of-range", {
+      key,
+      found: shown(found),
+      bound: `${isTooBig ? "more" : "less"} than ${bound}`,
+    });
+  }
+  return isTooBig
+    ? error("too-many", { key, found: found.length, most: bound })
+    : error("too-few", { key, least: bound });
+}
+
+function wrongQuantity(fault: QuantityFault, { source, path, key, found, error }: Met): Message {
+  if (fault.code !== "quantity") return error("out-of-range", { key, ...fault.values });
+  if (typeof found === "object") {
+    const expected = `a ${fault.values.kind} such as ${first(fault.values.examples)}`;
+    return error("wrong-type", { key, expected, found: shown(found) });
+  }
+  return error("quantity", { ...fault.values, ...decimalComma(source.data, path) });
+}
 
 /** `[1,5 m]` is a list of two, and was hardly meant so. */
 function decimalComma(data: unknown, path: Path): { readonly comma?: string } {
@@ -110,15 +161,22 @@ function decimalComma(data: unknown, path: Path): { readonly comma?: string } {
   return isComma ? { comma: `${whole}.${rest}` } : {};
 }
 
-const expectedWords: Readonly<Record<string, string>> = {
+const expectedWords = {
   string: "a text",
   number: "a number without a unit",
   int: "a whole number",
   boolean: "true or false",
   array: "a list",
+  tuple: "a list of two",
   object: "a group of keys",
   record: "a group of keys",
-};
+} as const satisfies Readonly<Record<string, string>> as Readonly<Record<string, string>>;
+
+/** A value beside what it should be: a text of digits is told from a number. */
+function shownAs(value: unknown, expected: string): string {
+  const isText = typeof value === "string" && /^[\d.]+$/.test(value) && expected !== expectedWords.string;
+  return isText ? `the text "${value}"` : shown(value);
+}
 
 function shown(value: unknown): string {
   if (value === null) return "empty";

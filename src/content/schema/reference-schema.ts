@@ -36,7 +36,18 @@ export const troublesSchema = z.array(
 );
 
 /** `content/synonyms.yaml`: words that readers use for one thing, each line a group; the search takes one for another. */
-export const synonymsSchema = z.array(z.array(z.string().regex(/^[\p{L}\d'’-]+( [\p{L}\d'’-]+)*$/u)).min(2));
+export const synonymsSchema = z.array(
+  z
+    .array(
+      z
+        .string()
+        .regex(
+          /^[\p{L}\d'’-]+( [\p{L}\d'’-]+)*$/u,
+          "write words in letters, digits, hyphens and single spaces",
+        ),
+    )
+    .min(2),
+);
 
 /** `content/changes.yaml`: what is new in the guide, for those who follow it. */
 export const changesSchema = z.array(

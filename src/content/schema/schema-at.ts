@@ -39,16 +39,15 @@ function choicesOf({ properties }: JsonSchema, name: string): string[] {
   return (field?.const === undefined ? (field?.enum ?? []) : [field.const]).map(String);
 }
 
-/** The one option of a union that takes groups, for a group, or lists, for a list. */
+/** The option of a union that takes groups, for a group, or lists, for a list; of several the one with most of its keys. */
 export function optionLike({ anyOf = [] }: JsonSchema, data: unknown): JsonSchema | undefined {
   const form = Array.isArray(data) ? "array" : typeof data === "object" && data !== null ? "object" : "";
-  const [like, another] = anyOf.filter(({ type }) => type === form);
-  return another === undefined ? like : undefined;
-}
-
-/** What a value of several forms may be, in the words of its schema. */
-export function formAt(schema: JsonSchema, data: unknown, path: Path): string {
-  return schemaAt(schema, data, path)?.form ?? "of another form";
+  const like = anyOf.filter(({ type }) => type === form);
+  if (form !== "object") return like.length === 1 ? like[0] : undefined;
+  const keys = Object.keys(data as object);
+  const shared = ({ properties = {} }: JsonSchema) =>
+    keys.filter((key) => Object.hasOwn(properties, key)).length;
+  return like.toSorted((a, b) => shared(b) - shared(a))[0];
 }
 
 /** The keys that a group at a path may have. */

@@ -49,7 +49,9 @@ export const tubSchema = z.strictObject({
       z.strictObject({
         size: z.string(),
         metal: z.enum(metals),
-        count: z.union([z.int().min(0), z.literal("plenty")]),
+        count: z
+          .union([z.int().min(0), z.literal("plenty")])
+          .meta({ form: "a whole number of shot, or plenty" }),
       }),
     )
     .min(1)
