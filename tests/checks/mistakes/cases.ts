@@ -138,12 +138,14 @@ export function withMessages({ title, files }: Case, messages: readonly Message[
   return [`== ${title}`, ...shown, ...elsewhere, ""].join("\n");
 }
 
-/** Lists of what is allowed may be long; so much of them is enough to know them by. */
-const shownMost = 150;
+/** So much is enough to know a sentence by; of what is allowed the first few, as keys and pages come to be more. */
+const brief = (text: string) => {
+  const few = text.replace(/(allowed: .{30}[^,]*),.*$/, "$1, …");
+  return few.length > 150 ? `${few.slice(0, 150)}…` : few;
+};
 
 function said(message: Message, indent: string): readonly string[] {
   const { reason, hint } = worded(message);
-  const brief = (text: string) => (text.length > shownMost ? `${text.slice(0, shownMost)}…` : text);
   return [
     `${indent}^ ${message.severity}: ${brief(reason)}  [${message.code}]`,
     ...(hint === undefined ? [] : [`${indent}  hint: ${brief(hint)}`]),
