@@ -6,7 +6,6 @@ import type { Item, TextItem } from "../../src/drawing/model.ts";
 import { mmPerPoint } from "../../src/markup/boxes.ts";
 import type { SolvedRig } from "../../src/model/solved.ts";
 import type { FinishedCard } from "../../src/print/cards/lay-out-card.ts";
-import { solveRig } from "../../src/solve/solve-rig.ts";
 import { sampleGuide } from "../print/sample-print.ts";
 import { drawingKit } from "../support/drawing-kit.ts";
 import { sampleAvon, sampleStick, sampleWaggler } from "../support/sample-rig.ts";
@@ -16,15 +15,20 @@ type Tool = typeof import("../../src/layout/node-fonts.ts") &
   typeof import("../../src/print/cards/card-formats.ts") &
   typeof import("../../src/print/cards/card-sides.ts") &
   typeof import("../../src/print/cards/lay-out-card.ts") &
-  typeof import("../../src/print/pdf/pdf.ts");
+  typeof import("../../src/print/pdf/pdf.ts") &
+  typeof import("../../src/solve/solve-rig.ts");
 
-const { nodeFonts, cardFormats, cardSides, layOutCard, paintPdf } = await bundledTool<Tool>("cards", [
-  "src/layout/node-fonts.ts",
-  "src/print/cards/card-formats.ts",
-  "src/print/cards/card-sides.ts",
-  "src/print/cards/lay-out-card.ts",
-  "src/print/pdf/pdf.ts",
-]);
+const { nodeFonts, cardFormats, cardSides, layOutCard, paintPdf, solveRig } = await bundledTool<Tool>(
+  "cards",
+  [
+    "src/layout/node-fonts.ts",
+    "src/print/cards/card-formats.ts",
+    "src/print/cards/card-sides.ts",
+    "src/print/cards/lay-out-card.ts",
+    "src/print/pdf/pdf.ts",
+    "src/solve/solve-rig.ts",
+  ],
+);
 
 const count = 1000;
 
