@@ -126,7 +126,7 @@ function sentences({ sentences, bold }: Said) {
   });
 }
 
-const divided = (sentence: string) => /^([^:.]*:)(.*)$/s.exec(sentence) ?? ["", "", sentence];
+const divided = (sentence: string) => /^((?:[^:.]|\.(?! ))*:)(.*)$/s.exec(sentence) ?? ["", "", sentence];
 
 /** What is written in by hand, and the code that opens the rig's page. */
 function Foot({ look, choice: { parts }, words, code }: CardBackProps) {

@@ -49,7 +49,7 @@ async function compare(draw: (pdf: Uint8Array, page: number) => Promise<Dots>, s
 const mutool = spawnSync("mutool", ["-v"]).error === undefined;
 
 describe.skipIf(!mutool)("drawn by mutool", () => {
-  test("the card looks like its preview to 0.15 % of the dots, with no complaint about a glyph", async () => {
+  test("the card looks like its preview to 0.12 % of the dots, with no complaint about a glyph", async () => {
     await inFolder((folder) =>
       compare(async (pdf, page) => {
         const [input, output] = [join(folder, "card.pdf"), join(folder, "card.png")];
@@ -62,7 +62,7 @@ describe.skipIf(!mutool)("drawn by mutool", () => {
         expect(status).toBe(0);
         expect(stderr).not.toMatch(/FT_|glyph|error/i);
         return onWhite(dotsOf(readFileSync(output)));
-      }, 0.0015),
+      }, 0.0012),
     );
   }, 60_000);
 });
@@ -126,8 +126,8 @@ describe.skipIf("reason" in started)(inBrowser, () => {
     if (!("reason" in started)) await started.browser.close();
   });
 
-  test("the card looks like its preview to 0.15 % of the dots", async () => {
-    await compare(async (pdf, n) => dotsOf(await drawInBrowser(page, pdf, n)), 0.0015);
+  test("the card looks like its preview to 0.12 % of the dots", async () => {
+    await compare(async (pdf, n) => dotsOf(await drawInBrowser(page, pdf, n)), 0.0012);
   }, 120_000);
 });
 

@@ -21,7 +21,9 @@ export function shotTable(
 ): ShotTable {
   const differ = new Set(depths.map(({ lock, places }) => `${lock}; ${places}`)).size > 1;
   const settings = depths.map(({ setAt }) => setAt);
-  const columnMm = cellGapMm + widest(settings, look.settingPt, kit);
+  const names = depths.map(({ depth }) => depth);
+  const columnMm =
+    cellGapMm + Math.max(widest(settings, look.settingPt, kit), widest(names, look.figurePt, kit));
   const columnsFit = look.nameWidthMm + depths.length * columnMm <= widthMm - 2 * look.marginMm;
   return columnsFit && !(differ && first(depths).lock !== undefined)
     ? columnADepth(card, depths, look, kit)
