@@ -58,6 +58,8 @@ process.on("exit", () => rmSync(folder, { recursive: true, force: true }));
 const wanted = chosen.map(({ id }) => id);
 const job = worker({ ...process.env, MUTATE: JSON.stringify({ paths, wanted }), TMPDIR: folder });
 
+/** The number of none: its tests end at their first failure as with any other. */
+const noMutant = -1;
 const byId = new Map(chosen.map((mutant) => [mutant.id, mutant]));
 const results = [];
 const open = () => wanted.filter((id) => byId.has(id));
@@ -93,11 +95,15 @@ async function readAnewWith(id, tests) {
   });
   if (within.length === 0) return;
   const limitS = 60 + 10 * within.reduce((sum, [, seconds]) => sum + seconds, 0);
-  const outcome = await job.run(
-    { mutant: id, candidates: [], journal: "", files: within.map(([file]) => resolve(file)) },
-    { limitS: () => limitS },
-  );
-  if (outcome !== "passes") settled(id, outcome === "fails" ? "killed" : outcome);
+  const run = (mutant) =>
+    job.run(
+      { mutant, candidates: [], journal: "", files: within.map(([file]) => resolve(file)) },
+      { limitS: () => limitS },
+    );
+  const outcome = await run(id);
+  if (outcome === "too long") settled(id, outcome);
+  // Tests that fail with none on, too, tell nothing of it.
+  if (outcome === "fails" && (await run(noMutant)) === "passes") settled(id, "killed");
 }
 
 function settled(id, fate) {
