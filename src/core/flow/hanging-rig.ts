@@ -31,10 +31,13 @@ export interface HangingRig {
   readonly water: Water;
 }
 
-export const isPositive = (value: number | undefined): boolean =>
-  value === undefined || (Number.isFinite(value) && value > 0);
+/** A kilometre, a tonne or their like: beyond, the sums of a rig have no end. */
+const measureMost = 1_000_000;
 
-export const isZeroOrMore = (value: number): boolean => Number.isFinite(value) && value >= 0;
+export const isPositive = (value: number | undefined): boolean =>
+  value === undefined || (value > 0 && value <= measureMost);
+
+export const isZeroOrMore = (value: number): boolean => value >= 0 && value <= measureMost;
 
 /** Name of the first measure of a rig that no rig can have; undefined where all are sound. */
 export function wrongMeasure(rig: HangingRig): string | undefined {

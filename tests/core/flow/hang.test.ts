@@ -138,6 +138,7 @@ test("over depth in still water the hook touches the bed", () => {
 test.each([
   ["rig-measure", stick(strungOut, { depthMm: -1 }), 0.3, 0],
   ["rig-measure", stick(strungOut, { floatDragAreaCm2: Number.NaN }), 0.3, 0],
+  ["rig-measure", stick(strungOut, { hookLineDiameterMm: 1e300 }), 0.3, 0],
   ["flow-pace", stick(), -0.1, 0],
   ["flow-pace", stick(), 0.3, 1.2],
   ["flow-pace", stick(), 101, 0],
