@@ -62,7 +62,8 @@ export function readHandout(
   const alts = pages.flatMap(({ tree }) =>
     nodesOf(tree, "Figure").flatMap(({ alt }) => (alt ? [plain(alt)] : [])),
   );
-  const words = plain(pages.map(({ tree }) => tree?.words ?? "").join(" "));
+  // The booklet has a page behind what leads to another text.
+  const words = plain(pages.map(({ tree }) => tree?.words ?? "").join(" ")).replace(/\s\(p\.\s?\d+\)/g, "");
   const cells = pages.flatMap(({ tree }) =>
     nodesOf(tree, "TR").map(({ children }) =>
       children.map(({ role, words: cell }) => ({ head: role === "TH", cell })),
