@@ -73,16 +73,17 @@ function handoutTexts({ lessons, pages }: HandoutInput): readonly HandoutText[] 
   ];
 }
 
+/** What does not fit, once for each format: the booklet's pages are as wide as half sheets. */
 export function handoutProblems({ half, whole, booklet }: LaidHandouts): DoesNotFit[] {
-  return [...half, ...whole, ...booklet].flatMap(({ text, format, overflows }) =>
-    overflows.map((overflow) => ({
-      ...overflow,
-      of: text.id,
-      format: format.name,
-      side: "handout",
-      place: { file: text.path, ...(overflow.at ?? { line: 1, column: 1 }) },
-    })),
-  );
+  const problems = new Map<string, DoesNotFit>();
+  for (const { text, format, overflows } of [...half, ...whole, ...booklet]) {
+    for (const overflow of overflows) {
+      const place = { file: text.path, ...(overflow.at ?? { line: 1, column: 1 }) };
+      const problem = { ...overflow, of: text.id, format: format.name, side: "handout", place } as const;
+      problems.set(JSON.stringify(problem), problem);
+    }
+  }
+  return [...problems.values()];
 }
 
 /** The texts that fit wherever they are printed. */
