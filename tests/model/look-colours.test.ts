@@ -52,7 +52,7 @@ describe("a guide's own colours", () => {
           expect(contrast(seen.deep, seen.onDeep)).toBeGreaterThanOrEqual(3);
         }
       }),
-      { numRuns: 200 },
+      { numRuns: 200, seed: 20 },
     );
   });
 

@@ -10,7 +10,7 @@ interface PdfStream {
   readonly bytes: Uint8Array;
 }
 
-/** How hard streams are packed, 0–9: more takes twice as long for a hundredth of the bytes. */
+/** How hard streams are packed, 0–9. */
 const level = 6;
 
 /** Objects that one stream of objects holds: many pack better, few are found sooner. */
