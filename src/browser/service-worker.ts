@@ -65,7 +65,7 @@ async function keepAll(): Promise<void> {
 
 async function answer(request: Request): Promise<Response> {
   const { waiting } = worker.registration;
-  if (request.mode === "navigate" && waiting && (await worker.clients.matchAll()).length < 2) {
+  if (request.mode === "navigate" && waiting && (await isLastPage())) {
     // The reader goes from the only open page to the next: the time for a new edition, whose script is asked again.
     waiting.postMessage(takeOver);
     return new Response("", { headers: { refresh: "0" } });
@@ -86,6 +86,18 @@ async function answer(request: Request): Promise<Response> {
   const bytes = await response.arrayBuffer();
   if ((await hashOf(bytes)) === hash) await cache.put(url, responseOf(bytes, response));
   return responseOf(bytes, response);
+}
+
+/** A page that was left a moment ago, with work still going on beside it, may be there a little longer. */
+const leavesWithin = { tries: 10, everyMs: 50 } as const;
+
+/** Whether the page that the reader goes from is the only one open. */
+async function isLastPage(): Promise<boolean> {
+  for (let tries = 0; tries < leavesWithin.tries; tries++) {
+    if ((await worker.clients.matchAll()).length < 2) return true;
+    await new Promise((soon) => setTimeout(soon, leavesWithin.everyMs));
+  }
+  return false;
 }
 
 /** The guide's own page for an address that is not there, whatever the server has for it. */

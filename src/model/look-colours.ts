@@ -34,7 +34,12 @@ const isLegible = (colour: string, on: readonly string[], least: number) =>
 function legible(colour: string, on: readonly string[], least: number, way: -1 | 1): string {
   const from = oklch(colour) as Oklch;
   let tried = colour.toLowerCase();
-  for (let l = from.l; !isLegible(tried, on, least) && l >= 0 && l <= 1; l += way * lightnessStep) {
+  // White comes out of the sum a hair above 1.
+  for (
+    let l = Math.min(1, from.l);
+    !isLegible(tried, on, least) && l >= 0 && l <= 1;
+    l += way * lightnessStep
+  ) {
     tried = formatHex(clampChroma({ ...from, l }, "oklch"));
   }
   return tried;
