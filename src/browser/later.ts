@@ -52,6 +52,14 @@ export function laterBy(script: string): Later {
     };
     worker.postMessage(one.asked);
   };
+  // A page that has been left is gone at once, or a new edition would wait for its work; one that comes back begins anew.
+  addEventListener("pagehide", () => {
+    worker?.terminate();
+    busy = false;
+  });
+  addEventListener("pageshow", ({ persisted }) => {
+    if (persisted) worker = startWorker(script);
+  });
   return {
     ask(asked, told) {
       waiting = { asked, told };

@@ -45,13 +45,13 @@ export async function layOutHandouts(input: HandoutInput, press: Press): Promise
   const laid: Record<"half" | "whole" | "booklet", TextPages[]> = { half: [], whole: [], booklet: [] };
   for (const handout of texts) {
     const body = input.liveBody(handout.text);
-    const on = (format: HandoutFormat) => textPages(handout, body, { format, cards }, drawings, press);
-    laid.half.push(await on(formats.half));
+    const on = (format: HandoutFormat, saysPages = false) =>
+      textPages(handout, body, { format, cards, within, saysPages }, drawings, press);
+    const half = await on(formats.half);
     const whole = await on(formats.whole);
+    laid.half.push(half);
     laid.whole.push(whole.overflows.length === 0 ? whole : await on(formats.wide));
-    laid.booklet.push(
-      await textPages(handout, body, { format: formats.half, cards, within }, drawings, press),
-    );
+    laid.booklet.push(half.leads ? await on(formats.half, true) : half);
   }
   return { ...laid, cards };
 }

@@ -40,6 +40,15 @@ function nameOf(url: string, path: string): string {
 /** Stands for the number of a page until that is known: as wide as any number of three figures. */
 const unknownPage = "000";
 
+/** Whether a text has links to pages of the document. */
+export function leadsWithin(named: Root, within: ReadonlySet<string>): boolean {
+  let leads = false;
+  visit(named, "link", ({ url }) => {
+    leads ||= within.has(pageOf(url));
+  });
+  return leads;
+}
+
 /** A text whose links to pages of the document say on which page that is, with a number to be put in later. */
 export function withPageMarks(named: Root, within: ReadonlySet<string>, words: Words): Root {
   const marked = structuredClone(named);

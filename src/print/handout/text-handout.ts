@@ -15,7 +15,7 @@ import { extentOf } from "../extent.ts";
 import type { Press } from "../press.ts";
 import { chunksOf, rowsOf } from "./chunks.ts";
 import { composePages } from "./compose.ts";
-import { withLinkNames, withPageMarks } from "./links.ts";
+import { leadsWithin, withLinkNames, withPageMarks } from "./links.ts";
 import { type PageRows, paginate } from "./paginate.ts";
 import { type RigCards, rigsNeeded } from "./rig-cards.ts";
 
@@ -34,14 +34,18 @@ export interface TextPages extends HandoutText {
   readonly overflows: readonly Overflow[];
   /** Ids of the rigs whose cards it needs. */
   readonly rigs: readonly string[];
+  /** Whether it has links to pages of the booklet. */
+  readonly leads: boolean;
 }
 
 /** What a text is laid out for. */
 interface TextSetting {
   readonly format: HandoutFormat;
   readonly cards: RigCards;
-  /** Pages of the same document, where links are to say their numbers. */
-  readonly within?: ReadonlySet<string>;
+  /** Pages of the booklet. */
+  readonly within: ReadonlySet<string>;
+  /** Whether links to them say on which page that is. */
+  readonly saysPages?: boolean;
 }
 
 /** Share of half a sheet's column that a picture of each kind is wide; steps and states stand two abreast there. */
@@ -74,7 +78,7 @@ const floatHeightMm = 62;
 export async function textPages(
   handout: HandoutText,
   body: Prose["body"],
-  { format, cards, within }: TextSetting,
+  { format, cards, within, saysPages = false }: TextSetting,
   drawings: Drawings,
   { guide, kit, fonts }: Press,
 ): Promise<TextPages> {
@@ -95,7 +99,7 @@ export async function textPages(
   const props = {
     title,
     summary,
-    body: within ? withPageMarks(named, within, kit.words) : named,
+    body: saysPages ? withPageMarks(named, within, kit.words) : named,
     format,
     pictures,
     closing: linesToFindUs(guide),
@@ -109,6 +113,7 @@ export async function textPages(
     ...handout,
     format,
     rigs: rigsNeeded(named, cards),
+    leads: leadsWithin(named, within),
     columns: composePages(pages, `text/${id}`),
     overflows: [...column.overflows, ...tooTall(pages, columnHeightMm(format))],
   };
