@@ -160,7 +160,7 @@ export const limits = {
     reason: "a glossary of a whole trade has half of this",
   },
   pictures: {
-    most: 100,
+    most: 50,
     of: "drawings and pictures in one text",
     instead: "part the text into several files",
     reason: "each is drawn for the page, and again for each paper: three hundred take four seconds",

@@ -135,6 +135,8 @@ function trimmed({ drawing, ...rest }: CaptionedDrawing, fonts: FileFonts): Capt
 
 /** A last page with less than this share of its room in use is hardly worth its paper. */
 const scantShare = 0.25;
+/** In a text of more columns one page more or less is little, and laying it out once more takes long. */
+const fewColumns = 16;
 
 async function inPages(
   tree: ReturnType<typeof LessonColumn>,
@@ -147,6 +149,7 @@ async function inPages(
 
 /** Whether the last page, of one column or of two, has little on it. */
 function scant(columns: readonly PageRows[], format: HandoutFormat): boolean {
+  if (columns.length > fewColumns) return false;
   const onLast = columns.slice(-(columns.length % format.columns || format.columns));
   const usedMm = onLast.reduce((sum, { rows }) => sum + last(rows).bottomMm - first(rows).topMm, 0);
   return usedMm < scantShare * format.columns * columnHeightMm(format);
