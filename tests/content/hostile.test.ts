@@ -66,8 +66,8 @@ describe("content beyond its limits is refused with its place", () => {
     ],
     [
       "more pictures than a text may have",
-      lesson(repeated(101, "::scene{scene=swim}\n\n")),
-      "108:1 error 51 drawings and pictures in one text; the most is 100",
+      lesson(repeated(51, "::scene{scene=swim}\n\n")),
+      "108:1 error 51 drawings and pictures in one text; the most is 50",
     ],
     [
       "1,000 depths of a rig",
