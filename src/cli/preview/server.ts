@@ -26,6 +26,8 @@ const types: Readonly<Record<string, string>> = {
 
 /** Saves come in bursts: a file is emptied, written, and its date set. */
 const settleMs = 25;
+/** The watcher passes over what is saved again within 50 ms, so what is there is looked at once more after that. */
+const lookAgainMs = 80;
 
 interface Preview {
   readonly address: string;
@@ -53,17 +55,17 @@ export async function startPreview(
     server.once("error", failed);
     server.listen(port, "127.0.0.1", started);
   });
-  let waiting: NodeJS.Timeout | undefined;
+  let waiting: readonly NodeJS.Timeout[] = [];
   const watcher = watch([...folders], { ignoreInitial: true }).on("all", () => {
-    clearTimeout(waiting);
-    waiting = setTimeout(() => pages.refresh(), settleMs);
+    waiting.forEach(clearTimeout);
+    waiting = [settleMs, lookAgainMs].map((ms) => setTimeout(() => pages.refresh(), ms));
   });
   await new Promise<void>((watching) => watcher.once("ready", () => watching()));
   await pages.ready;
   return {
     address: `http://127.0.0.1:${(server.address() as AddressInfo).port}/`,
     close: async () => {
-      clearTimeout(waiting);
+      waiting.forEach(clearTimeout);
       await watcher.close();
       pages.close();
       server.closeAllConnections();
@@ -75,7 +77,7 @@ export async function startPreview(
 /** The pages that are open in browsers, and what they are told. */
 class OpenPages {
   /** Once what was saved last has been read. */
-  ready: Promise<void>;
+  ready: Promise<unknown>;
   readonly #run = randomUUID();
   readonly #open = new Set<ServerResponse>();
 
@@ -91,11 +93,12 @@ class OpenPages {
   /** Reads what was saved, and tells all pages. */
   refresh(): void {
     // What could not be read once may be read the next time.
-    this.ready = this.ready.catch(() => {}).then(() => this.session.refresh());
-    const tellAll = () => {
-      for (const response of this.#open) this.#tell(response);
+    const refreshed = this.ready.catch(() => {}).then(() => this.session.refresh());
+    this.ready = refreshed;
+    const tellAll = (isNew: boolean) => {
+      if (isNew) for (const response of this.#open) this.#tell(response);
     };
-    this.ready.then(tellAll, () => {});
+    refreshed.then(tellAll, () => {});
   }
 
   /** A page that was made from what has this stamp listens from now on. */

@@ -53,18 +53,21 @@ export class PreviewSession {
     return this.#solved;
   }
 
-  /** Reads what there is now. */
-  async refresh(): Promise<void> {
-    const sources = await readSources(this.world, this.folders, this.shipped);
-    this.#sources = withKept(sources, this.#sources);
+  /** Reads what there is now; whether that is something new. */
+  async refresh(): Promise<boolean> {
+    const sources = withKept(await readSources(this.world, this.folders, this.shipped), this.#sources);
+    if (isSame(sources, this.#sources)) return false;
+    this.#sources = sources;
     const read = checkSources(this.#sources);
     const made = read.value && (await solveLibrary(read.value, this.#keep, "errors"));
     const messages = [...read.messages, ...(made?.messages ?? [])];
     this.errors = messages.filter(({ severity }) => severity === "error");
     this.version += 1;
-    if (!made?.value || hasErrors(messages)) return;
-    this.#solved = made.value;
-    this.#files = new Map();
+    if (made?.value && !hasErrors(messages)) {
+      this.#solved = made.value;
+      this.#files = new Map();
+    }
+    return true;
   }
 
   /** A file of the site as it would be built now; nothing where there is none, or nothing right to show yet. */
@@ -79,6 +82,10 @@ export class PreviewSession {
   }
 }
 
+function isSame(sources: Sources, before: Sources): boolean {
+  return sources.size === before.size && [...sources].every(([path, source]) => before.get(path) === source);
+}
+
 /** The sources, with those in place of their likes that have not changed: what was made of them is still known. */
 function withKept(sources: Sources, before: Sources): Sources {
   return new Map([...sources].map(([path, source]) => [path, kept(source, before.get(path))]));
@@ -86,11 +93,11 @@ function withKept(sources: Sources, before: Sources): Sources {
 
 function kept(source: Source, before: Source | undefined): Source {
   const under = source.under && kept(source.under, before?.under);
-  const isSame =
+  const isKept =
     before?.file === source.file &&
     before.text === source.text &&
     before.under === under &&
     before.bytes === source.bytes &&
     Buffer.compare(before.content ?? new Uint8Array(), source.content ?? new Uint8Array()) === 0;
-  return isSame ? before : { ...source, ...(under && { under }) };
+  return isKept ? before : { ...source, ...(under && { under }) };
 }
