@@ -2,7 +2,7 @@ import { paired } from "../../core/lists.ts";
 import type { BaitLooks, BaitPlace, BaitShape } from "../../model/bait-looks.ts";
 import { bold, circle, type Point, point, polygon, polyline, thin } from "../items.ts";
 import type { Item } from "../model.ts";
-import { smooth, smoothRing } from "../smooth.ts";
+import { smooth } from "../smooth.ts";
 
 /** A bait as marks, and where on it each place is that a label can point at. */
 interface BaitFigure {
@@ -16,7 +16,7 @@ interface BaitAt extends Pick<BaitLooks, "lengthMm" | "widthMm" | "count"> {
 }
 
 /** A closed outline through points. */
-const blob = (points: readonly Point[]) => polygon(smoothRing(points), "paper", bold);
+const blob = (points: readonly Point[]) => polygon(smooth(points, true), "paper", bold);
 
 /** Points of a body that hangs from a place, `half` its half width at each share of its length, turned and bent. */
 function hanging(top: Point, lengthMm: number, degrees: number, half: readonly number[]) {

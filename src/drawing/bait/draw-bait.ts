@@ -1,9 +1,9 @@
 import type { BaitLooks } from "../../model/bait-looks.ts";
-import { type Point, point, polyline, text, thin } from "../items.ts";
+import { point, polyline, text, thin } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import { labelColumn, leaderMm } from "../labels/label-column.ts";
 import type { Drawing, Item } from "../model.ts";
-import { hookEye } from "../parts/hook.ts";
+import { hookEye, hookPoint } from "../parts/hook.ts";
 import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import { baitShapes, hangsDownMm } from "./bait-shapes.ts";
@@ -19,6 +19,8 @@ interface DrawnBait {
 /** Times true size that a bait is drawn at, largest first: the largest at which it is no longer than this. */
 const scales = [2, 1, 0.5] as const;
 const longestMm = 34;
+/** Shapes that hang from the hook and hide nothing of its point. */
+const hangsFree: ReadonlySet<BaitLooks["shape"]> = new Set(["grub", "worm"]);
 const pictureShare = 0.5;
 const marginMm = 1.5;
 
@@ -80,7 +82,7 @@ export function drawBait(
       polyline([point(bend.xMm, 0.3), eye], strandStrokes["hook length"]),
       ...parts.hook.draw({ bend, heightMm }),
       ...items,
-      ...pointOver(looks.shape, { bend, heightMm }),
+      ...(hangsFree.has(looks.shape) ? [] : [hookPoint({ bend, heightMm })]),
       ...scaleBar(footMm, 10 * scale, textMm, figures.diameter(10)),
       ...column,
     ],
@@ -96,20 +98,6 @@ function scaleBar(yMm: number, lengthMm: number, textMm: number, say: string): I
     tick(marginMm),
     tick(rightMm),
     text(point(rightMm + 1.5, yMm + 0.35 * textMm), say, textMm, { ink: "soft" }),
-  ];
-}
-
-/** The hook's point, which stands free of the bait whatever that hides of the rest. */
-function pointOver(shape: BaitLooks["shape"], { bend, heightMm }: { bend: Point; heightMm: number }) {
-  const x = bend.xMm + 0.55 * heightMm;
-  const y = bend.yMm - 0.2;
-  if (shape === "grub" || shape === "worm") return [];
-  return [
-    polyline([point(x, y - 0.3 * heightMm), point(x - 0.04 * heightMm, y - 0.6 * heightMm)], {
-      ink: "accent",
-      widthMm: 0.5,
-      cap: "round",
-    }),
   ];
 }
 

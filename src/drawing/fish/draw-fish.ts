@@ -21,31 +21,34 @@ export function drawFish(
   { widthMm, textMm }: { readonly widthMm: number; readonly textMm: number },
   { measure, words }: DrawingKit,
 ): Drawing {
-  const figureAt = (yMm: number) =>
-    fishFigure(looks, { nose: point(marginMm, yMm), lengthMm: widthMm - 2 * marginMm });
-  const level = figureAt(0);
-  const rowsAt = (yMm: number) => {
-    const { places } = figureAt(yMm);
-    const row = (says: readonly FishSays[]) =>
-      labelRow(
-        says.map(({ at, say }) => ({ say, at: places[at] })),
-        widthMm,
-        textMm,
-        measure,
-      );
-    return { above: row(looks.tell.above), below: row(looks.tell.below) };
-  };
-  const noseMm = marginMm + rowsAt(0).above.heightMm + leaderMm - level.topMm;
-  const figure = figureAt(noseMm);
-  const { above, below } = rowsAt(noseMm);
-  const belowMm = figure.bottomMm + leaderMm;
+  const figure = fishFigure(looks, { nose: point(marginMm, 0), lengthMm: widthMm - 2 * marginMm });
+  /** Labels of the fish with its nose so far down. */
+  const row = (says: readonly FishSays[], downMm: number) =>
+    labelRow(
+      says.map(({ at, say }) => {
+        const { xMm, yMm } = figure.places[at];
+        return { say, at: point(xMm, yMm + downMm) };
+      }),
+      widthMm,
+      textMm,
+      measure,
+    );
+  const { tell } = looks;
+  const noseMm = marginMm + row(tell.above, 0).heightMm + leaderMm - figure.topMm;
+  const above = row(tell.above, noseMm);
+  const below = row(tell.below, noseMm);
+  const belowMm = noseMm + figure.bottomMm + leaderMm;
   return {
     widthMm,
     heightMm: belowMm + below.heightMm + marginMm,
     title,
     description: words("drawing.fish.description", {
-      tell: [...looks.tell.above, ...looks.tell.below].map(({ say }) => say).join("; "),
+      tell: [...tell.above, ...tell.below].map(({ say }) => say).join("; "),
     }),
-    items: [...figure.items, ...above.paint(marginMm, "down"), ...below.paint(belowMm, "up")],
+    items: [
+      { kind: "group", xMm: 0, yMm: noseMm, items: figure.items },
+      ...above.paint(marginMm, "down"),
+      ...below.paint(belowMm, "up"),
+    ],
   };
 }

@@ -3,7 +3,7 @@ import { bold, circle, type Point, point, polygon, polyline, thin } from "../ite
 import type { Ink, Item } from "../model.ts";
 import { smooth } from "../smooth.ts";
 import { type Fin, pairedFin, tailFin, uprightFin } from "./fish-fins.ts";
-import { type Body, bodyOf, heightAt } from "./fish-outline.ts";
+import { type Body, bodyOf, flank, heightAt } from "./fish-outline.ts";
 import { markedSides } from "./fish-sides.ts";
 
 /** Room that the whole fish takes [mm]. */
@@ -38,15 +38,16 @@ export function fishFigure(looks: FishLooks, { nose, lengthMm }: FishFrame): Fis
     ),
   ];
   const red: Ink = looks.redFins ? "accent" : "paper";
-  const outline = [...smooth(body.back), ...smooth(body.belly).reverse()].map(to);
+  const [back, belly] = [body.back.map(to), body.belly.map(to)];
+  const outline = [...back, ...[...belly].reverse()];
   const items: Item[] = [
     ...fins.back.flatMap((fin) => painted(fin, "paper")),
     ...painted(fins.vent, red),
     ...painted(fins.tail, "paper"),
     ...painted(fins.belly, red),
     polygon(outline, "paper"),
-    polyline(smooth(body.back).map(to), bold),
-    polyline(smooth(body.belly).map(to), bold),
+    polyline(back, bold),
+    polyline(belly, bold),
     ...markedSides(looks, body, to),
     ...headMarks(looks, body, to),
     ...painted(fins.chest, red),
@@ -88,7 +89,7 @@ function headMarks(looks: FishLooks, body: Body, to: (at: Point) => Point): Item
   const { headShare, barbels, wideMouth } = looks;
   const gill = [0.8, 0.45, 0.05, -0.4, -0.78].map((height) => {
     const bow = headShare + 0.02 * (1 - height * height) * 1.6 - 0.02;
-    return point(bow, heightAt(height > 0 ? body.back : body.belly, headShare) * Math.abs(height));
+    return point(bow, flank(body, headShare, height).yMm);
   });
   const corner = wideMouth ? 0.34 : 0.2;
   const droop = { up: -0.03, ahead: -0.012, under: -0.014 }[looks.mouth];
@@ -116,21 +117,17 @@ function placesOf(
     const [root, tip] = fin.rays[1] ?? [point(0, 0), point(0, 0)];
     return point((root.xMm + tip.xMm) / 2, (root.yMm + tip.yMm) / 2);
   };
-  const longest = looks.backFins.reduce(
-    (best, fin, i) => (fin.heightShare > (looks.backFins[best]?.heightShare ?? 0) ? i : best),
-    0,
-  );
-  const backFin = fins.back[longest];
-  const flank = (share: number, height: number) =>
-    point(share, heightAt(height > 0 ? body.back : body.belly, share) * Math.abs(height));
+  const heights = looks.backFins.map(({ heightShare }) => heightShare);
+  const backFin = fins.back[heights.indexOf(Math.max(...heights))];
+  const onSide = (share: number, height: number) => flank(body, share, height);
   return {
     mouth: to(point(0.015, body.mouthHeight - 0.004)),
     eye: to(eye),
-    back: to(flank(looks.deepestShare * 0.9, 0.97)),
-    "back fin": to(backFin ? middle(backFin) : flank(0.5, 0.9)),
+    back: to(onSide(looks.deepestShare * 0.9, 0.97)),
+    "back fin": to(backFin ? middle(backFin) : onSide(0.5, 0.9)),
     tail: to(point(1 + looks.tail.lengthShare * 0.5, looks.tailRootShare * 0.55)),
-    side: to(flank(looks.headShare + 0.14, 0.3)),
-    scales: to(flank(0.62, -0.35)),
+    side: to(onSide(looks.headShare + 0.14, 0.3)),
+    scales: to(onSide(0.62, -0.35)),
     "belly fin": to(middle(fins.belly)),
     "vent fin": to(middle(fins.vent)),
   };

@@ -3,7 +3,7 @@ import type { FishLooks } from "../../model/fish-looks.ts";
 import { type Point, point } from "../items.ts";
 import { smooth } from "../smooth.ts";
 
-/** A side of the body as heights above the middle line (below it are negative) over the share of the length. */
+/** A side of the body as a curve: heights above the middle line (below it are negative) over the share of the length. */
 type Profile = readonly Point[];
 
 /** The body of a fish from the side, in shares of its length: nose at 0, root of the tail at 1. */
@@ -26,7 +26,7 @@ export function bodyOf(looks: FishLooks): Body {
     const snout = nose * sign;
     const at = (share: number, height: number) => point(share, sign * height);
     const nape = deep * (1 - 1.15 * (1 - headShare / deepestShare) ** 2);
-    return [
+    return smooth([
       at(0, snout),
       at(0.018, snout + 0.036),
       at(0.35 * headShare, snout * 0.6 + (nape - snout * 0.6) * 0.58),
@@ -35,17 +35,21 @@ export function bodyOf(looks: FishLooks): Body {
       at((1 + deepestShare) / 2 + 0.02, (deep + tailRootShare / 2) * 0.56),
       at(0.9, tailRootShare * 0.54),
       at(1, tailRootShare / 2),
-    ];
+    ]);
   };
   return { back: side(top, 1), belly: side(bottom, -1), mouthHeight: nose };
 }
 
-/** Height of a side of the body at a share of its length, by straight pieces between the points of its curve. */
+/** Height of a side of the body at a share of its length. */
 export function heightAt(profile: Profile, share: number): number {
-  const curve = smooth(profile);
-  const piece = neighbours(curve).find(([, b]) => b.xMm >= share);
-  if (!piece) return last(curve).yMm;
+  const piece = neighbours(profile).find(([, b]) => b.xMm >= share);
+  if (!piece) return last(profile).yMm;
   const [a, b] = piece;
   const run = b.xMm - a.xMm;
   return run <= 0 ? a.yMm : a.yMm + ((b.yMm - a.yMm) * Math.max(0, share - a.xMm)) / run;
+}
+
+/** A place on the side at a share of the length: height 1 is the back, -1 the belly. */
+export function flank(body: Body, share: number, height: number): Point {
+  return point(share, heightAt(height > 0 ? body.back : body.belly, share) * Math.abs(height));
 }

@@ -1,7 +1,7 @@
 import type { FishLooks } from "../../model/fish-looks.ts";
 import { circle, type Point, point, polygon } from "../items.ts";
 import type { Item } from "../model.ts";
-import { type Body, heightAt } from "./fish-outline.ts";
+import { type Body, flank } from "./fish-outline.ts";
 
 const faint = { ink: "faint", widthMm: 0.35 } as const;
 
@@ -14,11 +14,6 @@ export function markedSides(looks: FishLooks, body: Body, to: (at: Point) => Poi
     ...scalesOf(looks, body, to),
     ...(looks.marks === "none" ? [] : draws[looks.marks](looks, body, to)),
   ];
-}
-
-/** A place on the side: height 1 is the back, -1 the belly. */
-function flank(body: Body, share: number, height: number): Point {
-  return point(share, heightAt(height > 0 ? body.back : body.belly, share) * Math.abs(height));
 }
 
 function scalesOf(

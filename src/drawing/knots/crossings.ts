@@ -1,5 +1,5 @@
 import { neighbours } from "../../core/lists.ts";
-import type { Curve, Sample } from "./curve.ts";
+import type { Curve, Sample } from "../curve.ts";
 
 /** A strand as the crossings see it. */
 interface NamedCurve {

@@ -1,10 +1,10 @@
 import { first } from "../../core/lists.ts";
 import type { KnotArrow, KnotLabel, KnotPicture, KnotStep } from "../../model/knot-picture.ts";
+import { curveThrough, marksOf, placeAt, slice, withoutRepeats } from "../curve.ts";
 import { arrowHead, point, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item } from "../model.ts";
 import { crossingsOf } from "./crossings.ts";
-import { curveThrough, marksOf, placeAt, slice, withoutRepeats } from "./curve.ts";
 import { behind, type Fit, hookShank, inFront, onPicture, rings, wire } from "./objects.ts";
 import { paintStrands, type Strand } from "./strand-paint.ts";
 import { place, strandPath } from "./strand-path.ts";

@@ -1,8 +1,8 @@
 import { last } from "../../core/lists.ts";
 import type { Facing, KnotObject } from "../../model/knot-picture.ts";
+import { type Curve, curveThrough, type Place, wholePath } from "../curve.ts";
 import { circle, point, polygon, thin, thinMm } from "../items.ts";
 import type { Item, PathStep } from "../model.ts";
-import { type Curve, curveThrough, type Place, wholePath } from "./curve.ts";
 import type { Strand } from "./strand-paint.ts";
 import { place } from "./strand-path.ts";
 

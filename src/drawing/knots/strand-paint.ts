@@ -1,9 +1,9 @@
 import { entry, paired } from "../../core/lists.ts";
 import type { StrandPattern } from "../../model/knot-picture.ts";
+import { type Curve, slice, wholePath } from "../curve.ts";
 import { thinMm } from "../items.ts";
 import type { Ink, Item, PathStep } from "../model.ts";
 import type { Crossing } from "./crossings.ts";
-import { type Curve, slice, wholePath } from "./curve.ts";
 
 /** A strand ready to paint, in millimetres on the picture. */
 export interface Strand {

@@ -1,6 +1,6 @@
 import { entry } from "../../core/lists.ts";
 import type { Coil, Doubled, KnotPoint, PathPart } from "../../model/knot-picture.ts";
-import { curveThrough, directionAt, marksOf, type Place, withoutRepeats } from "./curve.ts";
+import { curveThrough, directionAt, marksOf, type Place, withoutRepeats } from "../curve.ts";
 
 /** Control points of a strand, and from which of them on it is the tag end. */
 interface StrandPath {

@@ -1,5 +1,5 @@
-import { type Point, point } from "../items.ts";
-import type { PathStep } from "../model.ts";
+import { type Point, point, polyline } from "../items.ts";
+import type { Item, PathStep, Stroke } from "../model.ts";
 import type { Part } from "./part.ts";
 
 interface HookMark {
@@ -13,19 +13,33 @@ export function hookEye({ bend, heightMm }: HookMark): Point {
   return point(bend.xMm, bend.yMm - heightMm);
 }
 
+const wire: Stroke = { ink: "accent", widthMm: 0.5, cap: "round" };
+
+/** From the end of the bend to the tip. */
+function pointEnds({ bend, heightMm: h }: HookMark): readonly [Point, Point] {
+  const width = 0.55 * h;
+  const y = bend.yMm - 0.2;
+  return [point(bend.xMm + width, y - 0.3 * h), point(bend.xMm + 0.92 * width, y - 0.6 * h)];
+}
+
+/** The hook's point alone, to be drawn over a bait that hides the rest. */
+export function hookPoint(mark: HookMark): Item {
+  return polyline(pointEnds(mark), wire);
+}
+
 /** A barbless hook with its shank up the line and its point to the right. */
 export const hook: Part<HookMark> = {
-  draw: ({ bend, heightMm: h }) => {
-    const { xMm: x, yMm } = bend;
-    const width = 0.55 * h;
-    const y = yMm - 0.2;
+  draw: (mark) => {
+    const { bend, heightMm: h } = mark;
+    const [from, tip] = pointEnds(mark);
+    const y = bend.yMm - 0.2;
     const steps: PathStep[] = [
-      ["M", x, yMm - h],
-      ["L", x, y - 0.3 * h],
-      ["C", x, y + 0.1 * h, x + width, y + 0.1 * h, x + width, y - 0.3 * h],
-      ["L", x + 0.92 * width, y - 0.6 * h],
+      ["M", bend.xMm, bend.yMm - h],
+      ["L", bend.xMm, y - 0.3 * h],
+      ["C", bend.xMm, y + 0.1 * h, from.xMm, y + 0.1 * h, from.xMm, from.yMm],
+      ["L", tip.xMm, tip.yMm],
     ];
-    return [{ kind: "path", steps, stroke: { ink: "accent", widthMm: 0.5, cap: "round" } }];
+    return [{ kind: "path", steps, stroke: wire }];
   },
   sample: { bend: point(14, 15), heightMm: 10 },
 };

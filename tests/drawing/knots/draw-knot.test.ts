@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { directionAt, placeAt } from "../../../src/drawing/curve.ts";
 import { checkKnot, knotFaultWords } from "../../../src/drawing/knots/check.ts";
 import { crossingsOf } from "../../../src/drawing/knots/crossings.ts";
-import { directionAt, placeAt } from "../../../src/drawing/knots/curve.ts";
 import { drawKnot, drawKnotStep, fitFrame, stepStrands } from "../../../src/drawing/knots/draw-knot.ts";
 import type { KnotPicture, PathPart } from "../../../src/model/knot-picture.ts";
 import {

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { type Curve, curveThrough, type Place } from "../../../src/drawing/curve.ts";
 import { crossingsOf } from "../../../src/drawing/knots/crossings.ts";
-import { type Curve, curveThrough, type Place } from "../../../src/drawing/knots/curve.ts";
 import { stepStrands } from "../../../src/drawing/knots/draw-knot.ts";
 import { strandPath } from "../../../src/drawing/knots/strand-path.ts";
 import { knots, readKnot } from "../../support/knots.ts";

@@ -1,5 +1,5 @@
+import type { Curve, Place } from "../../../src/drawing/curve.ts";
 import { crossingsOf, type Pass } from "../../../src/drawing/knots/crossings.ts";
-import type { Curve, Place } from "../../../src/drawing/knots/curve.ts";
 
 /** Straight lines from place to place and back to the first. */
 export function closed(places: readonly Place[]): Curve {

@@ -1,5 +1,5 @@
-import { entry, first, last } from "../../core/lists.ts";
-import type { PathStep } from "../model.ts";
+import { entry, first, last } from "../core/lists.ts";
+import type { PathStep } from "./model.ts";
 
 /** A place on a strand: across the paper and above it, both in millimetres (height in any unit). */
 export interface Place {
