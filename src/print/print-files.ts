@@ -1,7 +1,5 @@
-import { SheetNote } from "../../templates/cards/sheet-note.tsx";
 import { known } from "../core/lists.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
-import { layOutBoxes } from "../layout/lay-out-boxes.ts";
 import { nodeFonts } from "../layout/node-fonts.ts";
 import { drawingToPng } from "../layout/png.ts";
 import { printPaths } from "../model/addresses.ts";
@@ -26,7 +24,8 @@ import { paintPdf } from "./pdf/pdf.ts";
 import type { Press } from "./press.ts";
 import type { PrintedFile } from "./printed-file.ts";
 import { paperSizes } from "./sheets/paper-sizes.ts";
-import { type Card, noteWidthMm, sheets, turnings } from "./sheets/sheet.ts";
+import { type Card, sheets, turnings } from "./sheets/sheet.ts";
+import { sheetNote } from "./sheets/sheet-note.ts";
 import { layOutTrueSize, trueSizeFiles, trueSizeProblems } from "./true-size/true-size-files.ts";
 
 export interface PrintInput {
@@ -196,11 +195,7 @@ async function* sheetFiles(
   const { words } = kit;
   const paper = paperSizes[guide.paper];
   const note = (key: WordKeyIn<"card.sheet">) =>
-    layOutBoxes(
-      SheetNote({ lines: [words("card.sheet.scale"), words(`card.sheet.${key}`)] }),
-      { widthMm: noteWidthMm(paper) },
-      fonts,
-    );
+    sheetNote([words("card.sheet.scale"), words(`card.sheet.${key}`)], paper, fonts);
   for (const turning of turnings) {
     const notes = { front: note(keyOf(turning)), back: note("back") };
     const sides = sheets(cards, paper, turning, format.cutting, notes);

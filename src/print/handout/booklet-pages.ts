@@ -1,10 +1,11 @@
 import { columnHeightMm, columnWidthMm, type HandoutFormat } from "../../../templates/handouts/format.ts";
 import { ContentsColumn, TitlePage } from "../../../templates/handouts/front-matter.tsx";
-import { first, known } from "../../core/lists.ts";
+import { first, last } from "../../core/lists.ts";
 import type { Item } from "../../drawing/model.ts";
 import { layOut } from "../../layout/lay-out.ts";
 import type { PaperSide } from "../../layout/paper.ts";
 import { sitePaths } from "../../model/addresses.ts";
+import type { Words } from "../../words/words.ts";
 import type { Press } from "../press.ts";
 import { chunksOf, rowsOf } from "./chunks.ts";
 import { composePages } from "./compose.ts";
@@ -33,19 +34,17 @@ export async function bookletPages(
   const { guide, kit } = press;
   const { format } = first(texts);
   const title = await titleColumn(format, press);
-  const withCards = await cardSheets([...cards.values()], format, "to look at", press);
+  const withCards = cardSheets([...cards.values()], format, "to look at", press);
+  const entriesFrom = (before: number) => entriesOf(texts, withCards.length, before, kit.words);
   // The contents take as many pages whatever the numbers in them are.
-  const { length } = await contentsColumns(texts, pagesOf(texts, 0), undefined, format, press);
-  const before = 1 + length;
-  const cardsFrom = before + texts.reduce((sum, { columns }) => sum + columns.length, 0);
-  const pages = new Map([...pagesOf(texts, before), ...pagesOfCards(cards, withCards, cardsFrom)]);
-  const contents = await contentsColumns(
-    texts,
-    pages,
-    withCards.length > 0 ? cardsFrom : undefined,
-    format,
-    press,
-  );
+  const { length } = await contentsColumns(entriesFrom(0), format, press);
+  const entries = entriesFrom(1 + length);
+  const contents = await contentsColumns(entries, format, press);
+  const cardsFrom = last(entries).page;
+  const pages = new Map([
+    ...entries.map(({ link, page }) => [link, page] as const),
+    ...[...cards].map(([id, card]) => [sitePaths.rig(id), cardsFrom + sheetOf(card, withCards)] as const),
+  ]);
   const bodies = texts.flatMap(({ text, columns }) =>
     columns.map((column) => ({ column: withPageNumbers(column, pages, kit.words), header: text.title })),
   );
@@ -64,22 +63,21 @@ export async function bookletPages(
   return { sides: [...sides, ...withCards.map((side, i) => numbered(side, cardsFrom + i + 1))], pages };
 }
 
-function pagesOfCards(
-  cards: RigCards,
-  sides: readonly PaperSide[],
-  from: number,
-): (readonly [string, number])[] {
-  return [...cards].map(([id, card]) => [sitePaths.rig(id), from + sheetOf(card, sides)] as const);
+/** A line of the contents: what begins on a page, numbered from 0, and the name of the links that lead to it. */
+interface Entry {
+  readonly title: string;
+  readonly link: string;
+  readonly page: number;
 }
 
-function pagesOf(texts: readonly TextPages[], pagesBefore: number): Map<string, number> {
-  const pages = new Map<string, number>();
-  let page = pagesBefore;
-  for (const { page: path, columns } of texts) {
-    pages.set(path, page);
+function entriesOf(texts: readonly TextPages[], cardSides: number, before: number, words: Words): Entry[] {
+  let page = before;
+  const entries = texts.map(({ text: { title }, page: link, columns }): Entry => {
+    const entry = { title, link, page };
     page += columns.length;
-  }
-  return pages;
+    return entry;
+  });
+  return cardSides > 0 ? [...entries, { title: words("handout.cards"), link: "", page }] : entries;
 }
 
 async function titleColumn(format: HandoutFormat, { guide, kit, fonts, logo }: Press): Promise<Column> {
@@ -101,23 +99,13 @@ async function titleColumn(format: HandoutFormat, { guide, kit, fonts, logo }: P
 }
 
 async function contentsColumns(
-  texts: readonly TextPages[],
-  pages: BookletPages["pages"],
-  cardsFrom: number | undefined,
+  entries: readonly Entry[],
   format: HandoutFormat,
   { kit: { words }, fonts }: Press,
 ): Promise<Column[]> {
-  const entries = texts.map(({ text: { title }, page: link }) => ({
-    title,
-    link,
-    page: known(pages, link) + 1,
-  }));
-  if (cardsFrom !== undefined) {
-    entries.push({ title: words("handout.cards"), link: "", page: cardsFrom + 1 });
-  }
   const head = [words("handout.text"), words("handout.page")] as const;
-  const tree = ContentsColumn({ format, title: words("handout.contents"), head, entries });
+  const numbered = entries.map((entry) => ({ ...entry, page: entry.page + 1 }));
+  const tree = ContentsColumn({ format, title: words("handout.contents"), head, entries: numbered });
   const column = await layOut(tree, { widthMm: columnWidthMm(format) }, fonts);
-  const cut = paginate(rowsOf(chunksOf(column.items, fonts)), columnHeightMm(format));
-  return composePages(cut, "contents");
+  return composePages(paginate(rowsOf(chunksOf(column.items, fonts)), columnHeightMm(format)), "contents");
 }

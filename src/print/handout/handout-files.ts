@@ -1,5 +1,4 @@
-import type { HandoutFormat } from "../../../templates/handouts/format.ts";
-import { first, paired } from "../../core/lists.ts";
+import { first, known, paired } from "../../core/lists.ts";
 import type { Drawings } from "../../drawing/pictures.ts";
 import type { PaperSide } from "../../layout/paper.ts";
 import { type HandoutSize, handoutSizes, printPaths, sitePaths } from "../../model/addresses.ts";
@@ -11,9 +10,9 @@ import type { PrintedFile } from "../printed-file.ts";
 import { imposeBooklet, sectionsOf } from "./booklet.ts";
 import { bookletPages } from "./booklet-pages.ts";
 import { handoutFormats } from "./handout-formats.ts";
-import { linksOn } from "./links.ts";
+import { linksOn, withLinkNames, withPageMarks } from "./links.ts";
 import { handoutPage } from "./page.ts";
-import { cardSheets, type RigCards } from "./rig-cards.ts";
+import { cardSheets, type RigCards, rigsNeeded } from "./rig-cards.ts";
 import { signNotes } from "./sign-notes.ts";
 import { type HandoutText, type TextPages, textPages } from "./text-handout.ts";
 import { ownersLines } from "./to-fill-in.ts";
@@ -38,35 +37,34 @@ interface LaidHandouts {
 }
 
 export async function layOutHandouts(input: HandoutInput, press: Press): Promise<LaidHandouts> {
-  const formats = handoutFormats[press.guide.paper];
+  const { half, whole, wide } = handoutFormats[press.guide.paper];
   const { cards, drawings } = input;
   const texts = handoutTexts(input);
   const within = new Set([...texts.map(({ page }) => page), ...[...cards.keys()].map(sitePaths.rig)]);
   const laid: Record<"half" | "whole" | "booklet", TextPages[]> = { half: [], whole: [], booklet: [] };
-  for (const handout of texts) {
-    const body = input.liveBody(handout.text);
-    const on = (format: HandoutFormat, saysPages = false) =>
-      textPages(handout, body, { format, cards, within, saysPages }, drawings, press);
-    const half = await on(formats.half);
-    const whole = await on(formats.whole);
-    laid.half.push(half);
-    laid.whole.push(whole.overflows.length === 0 ? whole : await on(formats.wide));
-    laid.booklet.push(half.leads ? await on(formats.half, true) : half);
+  for (const text of texts) {
+    const onHalf = await textPages(text, half, drawings, press);
+    const onWhole = await textPages(text, whole, drawings, press);
+    const marked = withPageMarks(text.body, within, press.kit.words);
+    laid.half.push(onHalf);
+    laid.whole.push(onWhole.overflows.length === 0 ? onWhole : await textPages(text, wide, drawings, press));
+    laid.booklet.push(marked ? await textPages({ ...text, body: marked }, half, drawings, press) : onHalf);
   }
   return { ...laid, cards };
 }
 
-function handoutTexts({ lessons, pages }: HandoutInput): readonly HandoutText[] {
+function handoutTexts({ lessons, pages, liveBody }: HandoutInput): readonly HandoutText[] {
+  const named = (text: Prose) => ({ text, body: withLinkNames(text, liveBody(text)) });
   return [
     ...[...lessons]
       .sort((a, b) => a.order - b.order)
       .map((text) => ({
-        text,
+        ...named(text),
         page: sitePaths.lesson(text.id),
         path: (size: HandoutSize) => printPaths.handout(text.id, size),
       })),
     ...pages.map((text) => ({
-      text,
+      ...named(text),
       page: sitePaths.page(text.id),
       path: (size: HandoutSize) => printPaths.pageHandout(text.id, size),
     })),
@@ -101,19 +99,18 @@ export function fittingHandouts(laid: LaidHandouts): LaidHandouts {
 /** Each text on half sheets and on whole ones, and the whole guide as a booklet: page after page, and laid out to fold. */
 export async function* handoutFiles(laid: LaidHandouts, press: Press): AsyncIterable<PrintedFile> {
   for (const [half, whole] of paired(laid.half, laid.whole)) {
-    yield await handoutFile(half, laid.cards, press);
-    yield await handoutFile(whole, laid.cards, press);
+    yield handoutFile(half, laid.cards, press);
+    yield handoutFile(whole, laid.cards, press);
   }
   if (laid.booklet.length > 0) yield* bookletFiles(laid, press);
 }
 
 /** A text, and after it the cards of the rigs that it draws and leads to. */
-async function handoutFile(pages: TextPages, cards: RigCards, press: Press): Promise<PrintedFile> {
-  const { text, path, format, rigs } = pages;
+function handoutFile(pages: TextPages, cards: RigCards, press: Press): PrintedFile {
+  const { text, body, path, format } = pages;
   const size = handoutSizes[format.name];
-  // A card that does not fit is told of, and is not printed.
-  const needed = rigs.flatMap((id) => cards.get(id) ?? []);
-  const sides = [...handoutSides(pages, press), ...(await cardSheets(needed, format, "to cut out", press))];
+  const needed = rigsNeeded(body, cards).map((id) => known(cards, id));
+  const sides = [...handoutSides(pages, press), ...cardSheets(needed, format, "to cut out", press)];
   const facts = { ...press.facts(text.title), links: linksOn(sides, linkContext(press)) };
   return {
     path: path(size),

@@ -40,22 +40,19 @@ function nameOf(url: string, path: string): string {
 /** Stands for the number of a page until that is known: as wide as any number of three figures. */
 const unknownPage = "000";
 
-/** Whether a text has links to pages of the document. */
-export function leadsWithin(named: Root, within: ReadonlySet<string>): boolean {
-  let leads = false;
-  visit(named, "link", ({ url }) => {
-    leads ||= within.has(pageOf(url));
-  });
-  return leads;
-}
-
-/** A text whose links to pages of the document say on which page that is, with a number to be put in later. */
-export function withPageMarks(named: Root, within: ReadonlySet<string>, words: Words): Root {
+/**
+ * A text whose links to pages of the document say on which page that is, with a number to be put in later; nothing where
+ * it has no such links.
+ */
+export function withPageMarks(named: Root, within: ReadonlySet<string>, words: Words): Root | undefined {
   const marked = structuredClone(named);
+  let marks = 0;
   visit(marked, "link", ({ url, children }) => {
-    if (within.has(pageOf(url))) children.push({ type: "text", value: pageMark(unknownPage, words) });
+    if (!within.has(pageOf(url))) return;
+    children.push({ type: "text", value: pageMark(unknownPage, words) });
+    marks += 1;
   });
-  return marked;
+  return marks > 0 ? marked : undefined;
 }
 
 function pageMark(page: string, words: Words): string {

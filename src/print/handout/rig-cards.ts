@@ -1,14 +1,13 @@
 import type { Root } from "mdast";
 import { visit } from "unist-util-visit";
-import { SheetNote } from "../../../templates/cards/sheet-note.tsx";
 import type { HandoutFormat } from "../../../templates/handouts/format.ts";
-import { layOut } from "../../layout/lay-out.ts";
 import type { PaperSide, QuarterTurn } from "../../layout/paper.ts";
 import { sitePaths } from "../../model/addresses.ts";
 import { type FinishedCard, turnedCard } from "../cards/lay-out-card.ts";
 import type { Press } from "../press.ts";
 import { paperSizes } from "../sheets/paper-sizes.ts";
-import { noteWidthMm, sheets } from "../sheets/sheet.ts";
+import { sheets } from "../sheets/sheet.ts";
+import { sheetNote } from "../sheets/sheet-note.ts";
 
 /** The pocket cards of the guide's rigs, by the rigs' ids, in the order of the rigs. */
 export type RigCards = ReadonlyMap<string, FinishedCard>;
@@ -41,19 +40,19 @@ export function sheetOf({ front }: FinishedCard, sides: readonly PaperSide[]): n
 }
 
 /** Cards on sheets of the handout, each to be cut out and folded where only that side is printed, as few sheets as can be. */
-export async function cardSheets(
+export function cardSheets(
   cards: readonly FinishedCard[],
   format: HandoutFormat,
   use: "to cut out" | "to look at",
   { kit: { words }, fonts }: Press,
-): Promise<PaperSide[]> {
+): PaperSide[] {
   if (cards.length === 0) return [];
   const paper = paperSizes[format.name];
   const lines =
     use === "to cut out"
       ? [words("card.sheet.scale"), words("card.sheet.fold")]
       : [words("handout.cards-to-look-at")];
-  const note = await layOut(SheetNote({ lines }), { widthMm: noteWidthMm(paper) }, fonts);
+  const note = sheetNote(lines, paper, fonts);
   const notes = { front: note, back: note };
   return lies
     .map((turns) => cards.map((card) => turnedCard(card.alone.id, card, turns)))

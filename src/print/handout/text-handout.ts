@@ -15,13 +15,13 @@ import { extentOf } from "../extent.ts";
 import type { Press } from "../press.ts";
 import { chunksOf, rowsOf } from "./chunks.ts";
 import { composePages } from "./compose.ts";
-import { leadsWithin, withLinkNames, withPageMarks } from "./links.ts";
 import { type PageRows, paginate } from "./paginate.ts";
-import { type RigCards, rigsNeeded } from "./rig-cards.ts";
 
 /** A lesson, or a single page such as safety, with where it stands on the site and what its handouts are called. */
 export interface HandoutText {
   readonly text: Prose;
+  /** Its text with live figures, its links under the names that documents know them by. */
+  readonly body: Prose["body"];
   /** Path of its page below the output folder. */
   readonly page: string;
   readonly path: (size: HandoutSize) => string;
@@ -32,20 +32,6 @@ export interface TextPages extends HandoutText {
   readonly format: HandoutFormat;
   readonly columns: readonly (readonly Item[])[];
   readonly overflows: readonly Overflow[];
-  /** Ids of the rigs whose cards it needs. */
-  readonly rigs: readonly string[];
-  /** Whether it has links to pages of the booklet. */
-  readonly leads: boolean;
-}
-
-/** What a text is laid out for. */
-interface TextSetting {
-  readonly format: HandoutFormat;
-  readonly cards: RigCards;
-  /** Pages of the booklet. */
-  readonly within: ReadonlySet<string>;
-  /** Whether links to them say on which page that is. */
-  readonly saysPages?: boolean;
 }
 
 /** Share of half a sheet's column that a picture of each kind is wide; steps and states stand two abreast there. */
@@ -77,13 +63,11 @@ const floatHeightMm = 62;
 
 export async function textPages(
   handout: HandoutText,
-  body: Prose["body"],
-  { format, cards, within, saysPages = false }: TextSetting,
+  format: HandoutFormat,
   drawings: Drawings,
   { guide, kit, fonts }: Press,
 ): Promise<TextPages> {
   const widthMm = columnWidthMm(format);
-  const named = withLinkNames(handout.text, body);
   const { id, title, summary } = handout.text;
   const pictures = ({ reference }: PictureNode) => {
     const room = {
@@ -99,7 +83,7 @@ export async function textPages(
   const props = {
     title,
     summary,
-    body: saysPages ? withPageMarks(named, within, kit.words) : named,
+    body: handout.body,
     format,
     pictures,
     closing: linesToFindUs(guide),
@@ -112,8 +96,6 @@ export async function textPages(
   return {
     ...handout,
     format,
-    rigs: rigsNeeded(named, cards),
-    leads: leadsWithin(named, within),
     columns: composePages(pages, `text/${id}`),
     overflows: [...column.overflows, ...tooTall(pages, columnHeightMm(format))],
   };

@@ -84,4 +84,18 @@ describe("the booklet", () => {
     const { pages } = await readPdf(files.get("handouts/both-a5.pdf")!);
     expect(plain(pages.map(({ text }) => text).join(" "))).not.toContain("(p.");
   });
+
+  test("tells the right pages where the line for the cards is what takes the contents to another page", async () => {
+    const many = Array.from({ length: 30 }, (_, i) => lesson(`l${i}`, i + 1, "Short.", false));
+    const made = await handoutsOf(many, press, [], new Map([[id, card]]));
+    const { pages } = await readPdf(made.get("handouts/booklet.pdf")!);
+    const heads = pages.map(({ tree }) =>
+      nodesOf(tree, "H1")
+        .map((head) => plain(head.words))
+        .join(),
+    );
+    expect(heads.indexOf("Lesson l0")).toBe(3);
+    const told = nodesOf(pages[1]!.tree, "TR")[1]!.children.map((cell) => plain(cell.words));
+    expect(told).toEqual(["Lesson l0", String(heads.indexOf("Lesson l0") + 1)]);
+  });
 });
