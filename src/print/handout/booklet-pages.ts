@@ -35,7 +35,7 @@ export async function bookletPages(
   const { format } = first(texts);
   const title = await titleColumn(format, press);
   const withCards = cardSheets([...cards.values()], format, "to look at", press);
-  const entriesFrom = (before: number) => entriesOf(texts, withCards.length, before, kit.words);
+  const entriesFrom = (before: number) => entriesOf(texts, [...cards.keys()], before, kit.words);
   // The contents take as many pages whatever the numbers in them are.
   const { length } = await contentsColumns(entriesFrom(0), format, press);
   const entries = entriesFrom(1 + length);
@@ -70,14 +70,22 @@ interface Entry {
   readonly page: number;
 }
 
-function entriesOf(texts: readonly TextPages[], cardSides: number, before: number, words: Words): Entry[] {
+function entriesOf(
+  texts: readonly TextPages[],
+  cardIds: readonly string[],
+  before: number,
+  words: Words,
+): Entry[] {
   let page = before;
   const entries = texts.map(({ text: { title }, page: link, columns }): Entry => {
     const entry = { title, link, page };
     page += columns.length;
     return entry;
   });
-  return cardSides > 0 ? [...entries, { title: words("handout.cards"), link: "", page }] : entries;
+  const cards = cardIds
+    .slice(0, 1)
+    .map((id) => ({ title: words("handout.cards"), link: sitePaths.rig(id), page }));
+  return [...entries, ...cards];
 }
 
 async function titleColumn(format: HandoutFormat, { guide, kit, fonts, logo }: Press): Promise<Column> {

@@ -80,6 +80,16 @@ describe("the booklet", () => {
     expect(words).not.toContain("000");
   });
 
+  test("has links where the text has them, and nowhere else", () => {
+    const page = booklet.pages.find(({ tree }) =>
+      nodesOf(tree, "H1").some(({ words }) => words === "Lesson neither"),
+    );
+    expect(nodesOf(page!.tree, "Link").map(({ words }) => plain(words))).toEqual([
+      "Out",
+      expect.stringMatching(/^back \(p\.\d+\)$/),
+    ]);
+  });
+
   test("only the booklet has page numbers behind links", async () => {
     const { pages } = await readPdf(files.get("handouts/both-a5.pdf")!);
     expect(plain(pages.map(({ text }) => text).join(" "))).not.toContain("(p.");
