@@ -1,5 +1,5 @@
 import { paired } from "../core/lists.ts";
-import type { LayoutStyle } from "../markup/boxes.ts";
+import { type LayoutStyle, lengthStyles } from "../markup/boxes.ts";
 import { flexibleLengths } from "./flexible-lengths.ts";
 import type { Fonts } from "./fonts.ts";
 import type { BoxNode } from "./nodes.ts";
@@ -38,19 +38,8 @@ export interface SizedBox {
 
 /** Every style that a box may have here; what is not in this list is not laid out as if it were not there. */
 const known: ReadonlySet<string> = new Set([
+  ...lengthStyles,
   "direction",
-  "gap",
-  "padding",
-  "paddingTop",
-  "paddingBottom",
-  "paddingLeft",
-  "paddingRight",
-  "marginTop",
-  "marginBottom",
-  "marginLeft",
-  "width",
-  "height",
-  "minHeight",
   "grow",
   "align",
   "justify",
@@ -58,7 +47,7 @@ const known: ReadonlySet<string> = new Set([
   "sizePt",
   "lineHeight",
   "face",
-] satisfies (keyof LayoutStyle)[]);
+]);
 
 /** @throws Error where a style is not known here */
 export function flexBox(node: BoxNode, around: TextStyle, fonts: Fonts): FlexBox {

@@ -1,5 +1,5 @@
 import satori from "satori";
-import type { LayoutStyle } from "../markup/boxes.ts";
+import { type LayoutStyle, lengthStyles } from "../markup/boxes.ts";
 import type { FileFonts } from "./font-file.ts";
 import { LayoutEngine } from "./layout-engine.ts";
 import type { BoxNode } from "./nodes.ts";
@@ -134,7 +134,7 @@ function satoriStyle(box: BoxNode): Record<string, unknown> {
       .map((c) => (typeof c === "number" ? `${units(c)}px` : c))
       .join(" ");
   }
-  for (const name of lengths) {
+  for (const name of lengthStyles) {
     const value = style[name];
     if (value !== undefined) out[name] = units(value);
   }
@@ -149,21 +149,6 @@ function satoriStyle(box: BoxNode): Record<string, unknown> {
   if (style.lineHeight) out.lineHeight = style.lineHeight;
   return out;
 }
-
-const lengths = [
-  "gap",
-  "padding",
-  "paddingTop",
-  "paddingBottom",
-  "paddingLeft",
-  "paddingRight",
-  "marginTop",
-  "marginBottom",
-  "marginLeft",
-  "width",
-  "height",
-  "minHeight",
-] as const satisfies readonly (keyof LayoutStyle)[];
 
 /** Hundredths of a millimetre, whole thousandths of them, so that no sum leaves a tail of digits behind. */
 function units(mm: number): number {

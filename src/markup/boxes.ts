@@ -36,6 +36,22 @@ export interface LayoutStyle {
   readonly face?: Face;
 }
 
+/** The styles that are lengths [mm]. */
+export const lengthStyles = [
+  "gap",
+  "padding",
+  "paddingTop",
+  "paddingBottom",
+  "paddingLeft",
+  "paddingRight",
+  "marginTop",
+  "marginBottom",
+  "marginLeft",
+  "width",
+  "height",
+  "minHeight",
+] as const satisfies readonly (keyof LayoutStyle)[];
+
 export interface Rule {
   readonly widthMm: number;
   readonly ink: Ink;

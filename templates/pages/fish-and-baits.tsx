@@ -2,6 +2,7 @@ import { sitePaths } from "../../src/model/addresses.ts";
 import type { Library, LineForFish } from "../../src/model/library.ts";
 import { keyOf } from "../../src/words/words.ts";
 import { kindsCaught } from "./catches.ts";
+import { PageHead } from "./page-head.tsx";
 import type { View } from "./view.ts";
 
 function Picture({ svg }: { svg: string | undefined }) {
@@ -19,10 +20,7 @@ export function BaitsPage({ view }: { view: View }) {
   const { say, figures, library } = view;
   return (
     <>
-      <header class="page-head">
-        <h1>{say("baits.title")}</h1>
-        <p class="lead">{say("baits.lead")}</p>
-      </header>
+      <PageHead title={say("baits.title")} lead={say("baits.lead")} />
       {library.baits.map(({ bait, notes }) => (
         <section aria-labelledby={bait.id}>
           <h2 id={bait.id}>{bait.title}</h2>
@@ -63,9 +61,7 @@ export function FishPage({ view }: { view: View }) {
   const { say, figures, library, href } = view;
   return (
     <>
-      <header class="page-head">
-        <h1>{say("fish.title")}</h1>
-        <p class="lead">{say("fish.lead")}</p>
+      <PageHead title={say("fish.title")} lead={say("fish.lead")}>
         {library.lines && (
           <p>
             {say("fish.line-basis", {
@@ -74,7 +70,7 @@ export function FishPage({ view }: { view: View }) {
             })}
           </p>
         )}
-      </header>
+      </PageHead>
       {library.species.map(({ id, title, also, asks, notes }) => {
         const rigs = library.rigs.filter((rig) => kindsCaught(library, rig).includes(title));
         return (

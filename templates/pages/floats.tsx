@@ -3,6 +3,7 @@ import { floatParts, thicknessMm } from "../../src/drawing/float/float-parts.ts"
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { FloatEntry } from "../../src/model/library.ts";
 import { keyOf } from "../../src/words/words.ts";
+import { PageHead } from "./page-head.tsx";
 import type { View } from "./view.ts";
 
 /** Every float: what it is for, what it takes, and the rigs that use it. */
@@ -11,10 +12,7 @@ export function FloatsPage({ view }: { view: View }) {
   const bySize = library.floats.toSorted((a, b) => a.float.capacityG - b.float.capacityG);
   return (
     <>
-      <header class="page-head">
-        <h1>{say("floats.title")}</h1>
-        <p class="lead">{say("floats.lead")}</p>
-      </header>
+      <PageHead title={say("floats.title")} lead={say("floats.lead")} />
       <nav class="on-page" aria-label={say("on-this-page")}>
         <ul>
           {library.floats.map(({ float }) => (

@@ -1,4 +1,5 @@
 import { termId } from "../../src/model/addresses.ts";
+import { PageHead } from "./page-head.tsx";
 import type { View } from "./view.ts";
 
 /** The words of the trade. */
@@ -9,10 +10,7 @@ export function GlossaryPage({ view: { say, library } }: { view: View }) {
   );
   return (
     <>
-      <header class="page-head">
-        <h1>{say("glossary.title")}</h1>
-        <p class="lead">{say("glossary.lead")}</p>
-      </header>
+      <PageHead title={say("glossary.title")} lead={say("glossary.lead")} />
       <nav class="letters" aria-label={say("on-this-page")}>
         <ul>
           {firsts.map(({ term }) => (

@@ -1,5 +1,6 @@
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { Lesson } from "../../src/model/library.ts";
+import { PageHead } from "./page-head.tsx";
 import type { View } from "./view.ts";
 
 /** The course in its order, part by part. */
@@ -7,10 +8,7 @@ export function LessonListPage({ view }: { view: View }) {
   const { say } = view;
   return (
     <>
-      <header class="page-head">
-        <h1>{say("lessons.title")}</h1>
-        <p class="lead">{say("lessons.lead")}</p>
-      </header>
+      <PageHead title={say("lessons.title")} lead={say("lessons.lead")} />
       {courseParts(view).map(({ part, firstNumber, lessons }) => (
         <section aria-labelledby={`part-${firstNumber}`}>
           <h2 id={`part-${firstNumber}`}>{part}</h2>

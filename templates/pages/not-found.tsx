@@ -1,4 +1,5 @@
 import { sitePaths } from "../../src/model/addresses.ts";
+import { PageHead } from "./page-head.tsx";
 import { SearchForm } from "./reference.tsx";
 import { hasSafety, type View } from "./view.ts";
 
@@ -13,10 +14,7 @@ export function NotFoundPage({ view }: { view: View }) {
   ] as const;
   return (
     <>
-      <header class="page-head">
-        <h1>{say("not-found.title")}</h1>
-        <p class="lead">{say("not-found.lead")}</p>
-      </header>
+      <PageHead title={say("not-found.title")} lead={say("not-found.lead")} />
       <search>
         <SearchForm view={view} />
       </search>

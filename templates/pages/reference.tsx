@@ -3,6 +3,7 @@ import type { Prose } from "../../src/model/library.ts";
 import { printableKinds } from "../../src/model/printable.ts";
 import { keyOf } from "../../src/words/words.ts";
 import { OnThisPage } from "./on-this-page.tsx";
+import { PageHead } from "./page-head.tsx";
 import type { View } from "./view.ts";
 
 /** A page that is all Markdown, such as safety. */
@@ -10,10 +11,7 @@ export function ProsePage({ view, prose }: { view: View; prose: Prose }) {
   const body = view.markdown(prose);
   return (
     <article class="prose">
-      <header class="page-head">
-        <h1>{prose.title}</h1>
-        <p class="lead">{prose.summary}</p>
-      </header>
+      <PageHead title={prose.title} lead={prose.summary} />
       <OnThisPage view={view} body={body} />
       {body}
     </article>
@@ -25,10 +23,7 @@ export function KnotsPage({ view }: { view: View }) {
   const { say, figures, library } = view;
   return (
     <>
-      <header class="page-head">
-        <h1>{say("knots.title")}</h1>
-        <p class="lead">{say("knots.lead")}</p>
-      </header>
+      <PageHead title={say("knots.title")} lead={say("knots.lead")} />
       <section class="scroll" aria-label={say("knots.title")} tabindex="0">
         <table>
           <caption>{say("knots.caption")}</caption>
@@ -84,10 +79,7 @@ export function PrintablesPage({ view }: { view: View }) {
   const kinds = printableKinds.filter((kind) => printables.some((file) => file.kind === kind));
   return (
     <>
-      <header class="page-head">
-        <h1>{say("printables.title")}</h1>
-        <p class="lead">{say("printables.lead")}</p>
-      </header>
+      <PageHead title={say("printables.title")} lead={say("printables.lead")} />
       {kinds.map((kind) => (
         <section aria-labelledby={kind}>
           <h2 id={kind}>{say(`printables.${kind}`)}</h2>

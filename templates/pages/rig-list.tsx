@@ -1,4 +1,5 @@
 import { RigSummary } from "./home.tsx";
+import { PageHead } from "./page-head.tsx";
 import { RigQuestions } from "./questions.tsx";
 import type { View } from "./view.ts";
 
@@ -12,10 +13,7 @@ export function RigListPage({ view }: { view: View }) {
   );
   return (
     <>
-      <header class="page-head">
-        <h1>{say("rigs.title")}</h1>
-        <p class="lead">{say("rigs.lead")}</p>
-      </header>
+      <PageHead title={say("rigs.title")} lead={say("rigs.lead")} />
       <RigQuestions view={view} />
       <p
         id="filter-result"

@@ -5,6 +5,7 @@ import { keyOf } from "../../src/words/words.ts";
 import { DepthPart, depthId } from "./depth.tsx";
 import { FitAnswer, FitPart, OwnPace, typedDepth, WaterBar } from "./fit.tsx";
 import { TextPartView } from "./in-water.tsx";
+import { PageHead } from "./page-head.tsx";
 import { MakeItUp, WhatYouNeed } from "./rig-need.tsx";
 import { hasSafety, type View } from "./view.ts";
 
@@ -19,10 +20,7 @@ export function RigPage({ view, entry, solved }: RigProps) {
   const { say } = view;
   return (
     <article class="rig">
-      <header class="page-head">
-        <h1>{entry.title}</h1>
-        <p class="lead">{entry.rig.purpose}</p>
-      </header>
+      <PageHead title={entry.title} lead={entry.rig.purpose} />
       <OnThisPage view={view} />
       <Depths view={view} entry={entry} solved={solved} />
       <RigMarks view={view} entry={entry} />

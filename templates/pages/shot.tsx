@@ -1,6 +1,7 @@
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { ScaleEntry } from "../../src/model/library.ts";
 import { keyOf } from "../../src/words/words.ts";
+import { PageHead } from "./page-head.tsx";
 import { hasSafety, type View } from "./view.ts";
 
 /** Scales that differ by less than this share say the same for fishing. */
@@ -11,10 +12,7 @@ export function ShotPage({ view }: { view: View }) {
   const { say, library, href } = view;
   return (
     <>
-      <header class="page-head">
-        <h1>{say("shot.title")}</h1>
-        <p class="lead">{say("shot.lead")}</p>
-      </header>
+      <PageHead title={say("shot.title")} lead={say("shot.lead")} />
       <section aria-labelledby="side-by-side">
         <h2 id="side-by-side">{say("shot.side-by-side")}</h2>
         <p>{say("shot.side-by-side-lead")}</p>

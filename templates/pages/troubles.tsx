@@ -3,6 +3,7 @@ import type { Trouble } from "../../src/model/library.ts";
 import { signTimes } from "../../src/model/signs.ts";
 import { keyOf } from "../../src/words/words.ts";
 import { Either } from "./fields.tsx";
+import { PageHead } from "./page-head.tsx";
 import type { View } from "./view.ts";
 
 /** What the float does, what it means, and what to do: asked for in three taps, or to browse. */
@@ -10,10 +11,7 @@ export function TroublesPage({ view }: { view: View }) {
   const { say, library } = view;
   return (
     <>
-      <header class="page-head">
-        <h1>{say("troubles.title")}</h1>
-        <p class="lead">{say("troubles.lead")}</p>
-      </header>
+      <PageHead title={say("troubles.title")} lead={say("troubles.lead")} />
       <Asked view={view} />
       <nav class="signs" aria-label={say("on-this-page")} data-unsearched="">
         <ul id="signs">

@@ -9,13 +9,7 @@ import { drawPatternCharts } from "../../src/drawing/patterns/pattern-chart.ts";
 import { drawRig } from "../../src/drawing/rig/rig-drawing.ts";
 import { drawShotGauge } from "../../src/drawing/shot-gauge.ts";
 import { allShot } from "../../src/model/solved.ts";
-import {
-  faintTexts,
-  marksThroughTexts,
-  outOfFrame,
-  overlappingTexts,
-  thinnestStrokeMm,
-} from "../support/drawing-checks.ts";
+import { drawingFaults, faintTexts } from "../support/drawing-checks.ts";
 import { inkRuns, strand } from "../support/ink-runs.ts";
 import { shippedGuide } from "../support/shipped-guide.ts";
 
@@ -30,16 +24,7 @@ const places = [
 
 const [card] = places;
 
-function faults(drawing: Drawing): string[] {
-  const thin = thinnestStrokeMm(drawing) < 0.35 ? ["a stroke under 0.35 mm"] : [];
-  return [
-    ...outOfFrame(drawing),
-    ...overlappingTexts(drawing),
-    ...marksThroughTexts(drawing),
-    ...faintTexts(drawing),
-    ...thin,
-  ];
-}
+const faults = (drawing: Drawing) => [...drawingFaults(drawing), ...faintTexts(drawing)];
 
 test.each(rigs)("$rig.id is clear at every depth, in every variant, on card, page and phone", (rig) => {
   expect(rig.depths.length).toBeGreaterThan(0);

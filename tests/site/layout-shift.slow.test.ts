@@ -1,11 +1,7 @@
-import { rmSync } from "node:fs";
-import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startBrowser } from "../support/browser.ts";
-import { serveFolder } from "../support/serve.ts";
-import { writeToNewFolder } from "../support/site-folder.ts";
-import { realSiteFiles } from "./real-site.ts";
+import { serveRealSite } from "./real-site.ts";
 
 const started = await startBrowser();
 const reason = "reason" in started ? ` (skipped: ${started.reason})` : "";
@@ -41,20 +37,15 @@ const restMs = 2500;
 describe.skipIf("reason" in started)(`a page that comes over a slow network${reason}`, () => {
   if ("reason" in started) return;
   const { browser } = started;
-  let folder: string;
-  let server: Awaited<ReturnType<typeof serveFolder>>;
+  let site: Awaited<ReturnType<typeof serveRealSite>>;
 
   beforeAll(async () => {
-    folder = await writeToNewFolder(
-      [...(await realSiteFiles())].map(([path, content]) => ({ path, content })),
-    );
-    server = await serveFolder(join(folder, "site"));
+    site = await serveRealSite();
   }, 120_000);
 
   afterAll(async () => {
     await browser.close();
-    await server.close();
-    rmSync(folder, { recursive: true, force: true });
+    await site.close();
   });
 
   test.each(pages)("%s shifts by less than 0.02", async (path) => {
@@ -66,7 +57,7 @@ describe.skipIf("reason" in started)(`a page that comes over a slow network${rea
     const session = await context.newCDPSession(page);
     await session.send("Network.enable");
     await session.send("Network.emulateNetworkConditions", network);
-    await page.goto(server.address + path);
+    await page.goto(site.address + path);
     await page.waitForTimeout(restMs);
     expect(await shiftOf(page)).toBeLessThan(0.02);
     await context.close();

@@ -1,12 +1,8 @@
-import { rmSync } from "node:fs";
 import { type AddressInfo, createServer } from "node:net";
-import { join } from "node:path";
 import lighthouse from "lighthouse";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startBrowser } from "../support/browser.ts";
-import { serveFolder } from "../support/serve.ts";
-import { writeToNewFolder } from "../support/site-folder.ts";
-import { realSiteFiles } from "./real-site.ts";
+import { serveRealSite } from "./real-site.ts";
 
 const port = await freePort();
 const started = await startBrowser(port);
@@ -20,20 +16,15 @@ const least = 0.99;
 describe.skipIf("reason" in started)(`the shipped content measured by Lighthouse${reason}`, () => {
   if ("reason" in started) return;
   const { browser } = started;
-  let folder: string;
-  let server: Awaited<ReturnType<typeof serveFolder>>;
+  let site: Awaited<ReturnType<typeof serveRealSite>>;
 
   beforeAll(async () => {
-    folder = await writeToNewFolder(
-      [...(await realSiteFiles())].map(([path, content]) => ({ path, content })),
-    );
-    server = await serveFolder(join(folder, "site"));
+    site = await serveRealSite();
   });
 
   afterAll(async () => {
     await browser.close();
-    await server.close();
-    rmSync(folder, { recursive: true, force: true });
+    await site.close();
   });
 
   test.each(["index.html", "lessons/find-the-depth.html", "rigs/stick-shirt-button.html"])(
@@ -41,7 +32,7 @@ describe.skipIf("reason" in started)(`the shipped content measured by Lighthouse
     async (path) => {
       const scores: Record<string, number[]> = Object.fromEntries(categories.map((name) => [name, []]));
       for (let run = 0; run < runs; run++) {
-        const result = await lighthouse(server.address + path, { port, logLevel: "silent" });
+        const result = await lighthouse(site.address + path, { port, logLevel: "silent" });
         for (const name of categories) scores[name]!.push(result!.lhr.categories[name]!.score!);
       }
       for (const name of categories) {

@@ -1,4 +1,3 @@
-import { rmSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { HtmlValidate } from "html-validate";
@@ -6,9 +5,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startBrowser } from "../support/browser.ts";
 import { brokenRules, clippedText, overWidthPx, smallTargets } from "../support/page-checks.ts";
-import { serveFolder } from "../support/serve.ts";
-import { writeToNewFolder } from "../support/site-folder.ts";
-import { realSiteFiles } from "./real-site.ts";
+import { realSiteFiles, serveRealSite } from "./real-site.ts";
 
 const started = await startBrowser();
 const reason = "reason" in started ? ` (skipped: ${started.reason})` : "";
@@ -36,23 +33,20 @@ describe.skipIf("reason" in started)(`the shipped content in a browser${reason}`
   const { browser } = started;
   const said: string[] = [];
   const asked: string[] = [];
-  let folder: string;
-  let server: Awaited<ReturnType<typeof serveFolder>>;
+  let site: Awaited<ReturnType<typeof serveRealSite>>;
   let page: Page;
 
   beforeAll(async () => {
-    folder = await writeToNewFolder([...files].map(([path, content]) => ({ path, content })));
     page = await browser.newPage({ viewport: { width: 360, height: 740 } });
     page.on("console", (message) => said.push(`${page.url()}: ${message.text()}`));
     page.on("pageerror", (error) => said.push(`${page.url()}: ${error.message}`));
     page.on("request", (request) => asked.push(request.url()));
-    server = await serveFolder(join(folder, "site"));
+    site = await serveRealSite();
   });
 
   afterAll(async () => {
     await browser.close();
-    await server.close();
-    rmSync(folder, { recursive: true, force: true });
+    await site.close();
   });
 
   async function onEveryPage(
@@ -63,8 +57,8 @@ describe.skipIf("reason" in started)(`the shipped content in a browser${reason}`
     // The page for addresses that are not there is a server's alone: it does not know how deep it is shown.
     const shown = way === "served" ? pages : pages.filter((path) => path !== "site/404.html");
     for (const path of shown) {
-      const served = server.address + path.replace(/^site\//, "");
-      await page.goto(way === "served" ? served : pathToFileURL(join(folder, path)).href);
+      const served = site.address + path.replace(/^site\//, "");
+      await page.goto(way === "served" ? served : pathToFileURL(join(site.folder, path)).href);
       found.push(...(await look()).map((what) => `${path}: ${what}`));
     }
     return found;
@@ -76,7 +70,7 @@ describe.skipIf("reason" in started)(`the shipped content in a browser${reason}`
       await page.emulateMedia({ colorScheme: theme });
       expect(await onEveryPage(() => brokenRules(page), way)).toEqual([]);
       expect(said).toEqual([]);
-      const own = [pathToFileURL(folder).href, server.address];
+      const own = [pathToFileURL(site.folder).href, site.address];
       expect(asked.filter((url) => !own.some((start) => url.startsWith(start)))).toEqual([]);
     },
   );
@@ -107,7 +101,7 @@ describe.skipIf("reason" in started)(`the shipped content in a browser${reason}`
     expect(rigs.length).toBeGreaterThanOrEqual(10);
     for (const path of rigs) {
       const [depth] = await depthsOn(path);
-      await page.goto(`${pathToFileURL(join(folder, path)).href}?depth=${depth! / 100}+m`);
+      await page.goto(`${pathToFileURL(join(site.folder, path)).href}?depth=${depth! / 100}+m`);
       await page.waitForSelector("#fitted .in-water", { state: "attached" });
       expect(await page.textContent("#fit-problems"), path).toBe("");
       for (const part of ["h3", ".key-figures", ".depth-columns table", ".guide", ".in-water table"]) {

@@ -1,3 +1,5 @@
+import { rmSync } from "node:fs";
+import { join } from "node:path";
 import { siteInput } from "../../src/build/site-input.ts";
 import { drawPictures } from "../../src/drawing/pictures.ts";
 import type { OutputFile } from "../../src/markup/output.ts";
@@ -6,7 +8,9 @@ import { fileHash } from "../../src/site/file-hash.ts";
 import type { SiteInput } from "../../src/site/input.ts";
 import { siteFiles } from "../../src/site/site-files.tsx";
 import { siteAssets } from "../../tools/site-assets.mjs";
+import { serveFolder } from "../support/serve.ts";
 import { shippedGuide } from "../support/shipped-guide.ts";
+import { writeToNewFolder } from "../support/site-folder.ts";
 
 /** What the site of the shipped content is made from, with a card for every rig. */
 export async function realSite(): Promise<SiteInput> {
@@ -41,4 +45,19 @@ async function makeFiles() {
   for await (const { path, content } of siteFiles(input)) files.set(path, content);
   for (const { path } of input.printables) files.set(path, "");
   return files;
+}
+
+/** The site of the shipped content in a folder of its own, and served, until closed. */
+export async function serveRealSite() {
+  const files = [...(await realSiteFiles())].map(([path, content]) => ({ path, content }));
+  const folder = await writeToNewFolder(files);
+  const server = await serveFolder(join(folder, "site"));
+  return {
+    folder,
+    address: server.address,
+    close: async () => {
+      await server.close();
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
 }

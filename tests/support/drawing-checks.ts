@@ -193,3 +193,16 @@ export function thinnestStrokeMm(drawing: Drawing): number {
   );
   return Math.min(...widths);
 }
+
+/** No stroke may be thinner [mm]: it would drop out on a laminated card. */
+const leastStrokeMm = 0.35;
+
+/** What no drawing may have: marks that leave the frame, words across words or marks, strokes too thin to print. */
+export function drawingFaults(drawing: Drawing): string[] {
+  return [
+    ...outOfFrame(drawing),
+    ...overlappingTexts(drawing),
+    ...marksThroughTexts(drawing),
+    ...(thinnestStrokeMm(drawing) < leastStrokeMm ? [`a stroke under ${leastStrokeMm} mm`] : []),
+  ];
+}

@@ -1,6 +1,6 @@
+import { placeAt } from "../../src/drawing/curve.ts";
 import type { Box } from "../../src/drawing/kit.ts";
 import { crossingsOf } from "../../src/drawing/knots/crossings.ts";
-import { placeAt } from "../../src/drawing/curve.ts";
 import { drawKnotStep, fitFrame, stepStrands } from "../../src/drawing/knots/draw-knot.ts";
 import type { KnotPicture } from "../../src/model/knot-picture.ts";
 import { flatItems } from "./drawing-checks.ts";

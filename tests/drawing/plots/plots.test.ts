@@ -5,12 +5,7 @@ import { ticks } from "../../../src/drawing/plots/axis.ts";
 import { drawHangPlot } from "../../../src/drawing/plots/hang-plot.ts";
 import { drawSinkPlot } from "../../../src/drawing/plots/sink-plot.ts";
 import { bulked, rigWith, sinks, strungOut, valueIn } from "../../core/sink/rigs.ts";
-import {
-  marksThroughTexts,
-  outOfFrame,
-  overlappingTexts,
-  thinnestStrokeMm,
-} from "../../support/drawing-checks.ts";
+import { drawingFaults } from "../../support/drawing-checks.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
 
 const curves = (title: string, shot: typeof strungOut) => ({
@@ -41,10 +36,7 @@ const drawings = [
 
 describe("plots", () => {
   test.each(drawings)("$title: text is clear of text and marks, all in the frame", (drawing) => {
-    expect(outOfFrame(drawing)).toEqual([]);
-    expect(overlappingTexts(drawing)).toEqual([]);
-    expect(marksThroughTexts(drawing)).toEqual([]);
-    expect(thinnestStrokeMm(drawing)).toBeGreaterThanOrEqual(0.35);
+    expect(drawingFaults(drawing)).toEqual([]);
   });
 
   test("the rig's curves reach the depth at the time they say, the bold one last and on top", () => {

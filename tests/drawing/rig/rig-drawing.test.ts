@@ -3,13 +3,7 @@ import { describe, expect, test } from "vitest";
 import { rigVariants } from "../../../src/core/float/moved-float.ts";
 import { drawRig, type RigDrawingOptions } from "../../../src/drawing/rig/rig-drawing.ts";
 import { allShot } from "../../../src/model/solved.ts";
-import {
-  flatItems,
-  marksThroughTexts,
-  outOfFrame,
-  overlappingTexts,
-  thinnestStrokeMm,
-} from "../../support/drawing-checks.ts";
+import { drawingFaults, flatItems } from "../../support/drawing-checks.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
 import { sampleRigs, sampleShot } from "../../support/sample-rig.ts";
 
@@ -33,10 +27,7 @@ const cases = sampleRigs.flatMap((solved) =>
 describe("rig drawings", () => {
   test.each(cases)("$name: no label overlaps or leaves the frame", ({ drawing }) => {
     const drawn = drawing();
-    expect(outOfFrame(drawn)).toEqual([]);
-    expect(overlappingTexts(drawn)).toEqual([]);
-    expect(marksThroughTexts(drawn)).toEqual([]);
-    expect(thinnestStrokeMm(drawn)).toBeGreaterThanOrEqual(0.35);
+    expect(drawingFaults(drawn)).toEqual([]);
   });
 
   test.each(places)(
@@ -76,9 +67,7 @@ describe("rig drawings", () => {
             },
           };
           const drawn = drawRig(base, depth, place.box, drawingKit, place);
-          expect(outOfFrame(drawn)).toEqual([]);
-          expect(overlappingTexts(drawn)).toEqual([]);
-          expect(marksThroughTexts(drawn)).toEqual([]);
+          expect(drawingFaults(drawn)).toEqual([]);
         }),
         { numRuns: 80, seed: 11 },
       );

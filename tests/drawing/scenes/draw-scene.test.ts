@@ -1,12 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { drawScene } from "../../../src/drawing/scenes/draw-scene.ts";
 import { scenes } from "../../../src/model/pictures.ts";
-import {
-  marksThroughTexts,
-  outOfFrame,
-  overlappingTexts,
-  thinnestStrokeMm,
-} from "../../support/drawing-checks.ts";
+import { drawingFaults } from "../../support/drawing-checks.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
 import { sampleWaggler } from "../../support/sample-rig.ts";
 
@@ -16,10 +11,7 @@ describe.each(scenes)("the scene %s", (scene) => {
     expect(drawings.length).toBeGreaterThan(0);
     for (const drawing of drawings) {
       const where = `${drawing.title}, ${widthMm} mm`;
-      expect(outOfFrame(drawing), where).toEqual([]);
-      expect(overlappingTexts(drawing), where).toEqual([]);
-      expect(marksThroughTexts(drawing), where).toEqual([]);
-      expect(thinnestStrokeMm(drawing), where).toBeGreaterThanOrEqual(0.35);
+      expect(drawingFaults(drawing), where).toEqual([]);
     }
   });
 

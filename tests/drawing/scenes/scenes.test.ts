@@ -8,22 +8,13 @@ import { cutPath, pathLengthMm, pointAlong } from "../../../src/drawing/scenes/p
 import { shelfSwim } from "../../../src/drawing/scenes/shelf-swim.ts";
 import { drawSinkTheLine } from "../../../src/drawing/scenes/sink-the-line.ts";
 import { bedDepthMm, drawSwim } from "../../../src/drawing/scenes/swim.ts";
-import {
-  flatItems,
-  marksThroughTexts,
-  outOfFrame,
-  overlappingTexts,
-  thinnestStrokeMm,
-} from "../../support/drawing-checks.ts";
+import { drawingFaults, flatItems } from "../../support/drawing-checks.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
 import { sampleRigs, sampleSlider, sampleStick, sampleWaggler } from "../../support/sample-rig.ts";
 import { makebelievePool, placed, setFor } from "./sample-swim.ts";
 
 function expectClear(drawing: Drawing) {
-  expect(outOfFrame(drawing), drawing.title).toEqual([]);
-  expect(overlappingTexts(drawing), drawing.title).toEqual([]);
-  expect(marksThroughTexts(drawing), drawing.title).toEqual([]);
-  expect(thinnestStrokeMm(drawing), drawing.title).toBeGreaterThanOrEqual(0.35);
+  expect(drawingFaults(drawing), drawing.title).toEqual([]);
 }
 
 const texts = (drawing: Drawing) =>
