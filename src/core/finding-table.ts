@@ -1,6 +1,7 @@
-/** What a value of a finding is, so that whoever words it knows how it is shown; all but text are numbers. */
+/** What a value of a finding is, so that whoever words it knows how it is shown; all but text and shot are numbers. */
 export type ValueKind =
   | "text"
+  | "shot" // a load
   | "number"
   | "length" // mm, along the line or of a thing
   | "depth" // mm of water, or of a rod
@@ -100,8 +101,8 @@ export const findingTable = {
   "box.buy-to-make": about("loading", { size: "text" }),
   "box.lead-left-out": about("loading", { sizes: "text", place: "text" }),
   "box.not-understood": about("loading", { term: "text", text: "text", sizes: "text" }),
-  "box.other-lock": about("loading", { used: "text", own: "text" }),
-  "box.other-line-shot": about("loading", { used: "text", own: "text" }),
+  "box.other-lock": about("loading", { used: "shot", own: "shot" }),
+  "box.other-line-shot": about("loading", { used: "shot", own: "shot" }),
   "box.rig-that-can": about("loading", { rig: "text" }),
   "box.tip-changed": about("loading", { tipMm: "tip", ownMm: "tip" }),
   "box.tip-kept": about("loading", { tipMm: "tip" }),

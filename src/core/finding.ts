@@ -3,11 +3,20 @@ import { findingTable, type ValueKind } from "./finding-table.ts";
 /** Names what was found: a row of `findingTable`, and a sentence in `content/words` under `reason.`. */
 export type FindingCode = keyof typeof findingTable;
 
-/** Values that fill the gaps of a code's sentence; numbers are in the unit at the end of their names. */
+/** A shot as far as a load is told. */
+export interface ToldShot {
+  readonly size: string;
+  readonly massG: number;
+}
+
+/** What a value of a kind is; numbers are in the unit at the end of their names. */
+type ValueOf<K> = K extends "text" ? string : K extends "shot" ? readonly ToldShot[] : number;
+
+export type FindingValue = ValueOf<ValueKind>;
+
+/** Values that fill the gaps of a code's sentence. */
 export type FindingValues<C extends FindingCode> = {
-  readonly [N in keyof (typeof findingTable)[C]["values"]]: (typeof findingTable)[C]["values"][N] extends "text"
-    ? string
-    : number;
+  readonly [N in keyof (typeof findingTable)[C]["values"]]: ValueOf<(typeof findingTable)[C]["values"][N]>;
 };
 
 /**
@@ -71,7 +80,7 @@ export function warning<C extends FindingCode>(code: C, ...values: Given<C>): Fi
 }
 
 /** Values of a finding with what each of them is. */
-export function kindedValues({ code, values }: Finding): (readonly [string, ValueKind, number | string])[] {
+export function kindedValues({ code, values }: Finding): (readonly [string, ValueKind, FindingValue])[] {
   const kinds: Readonly<Record<string, ValueKind>> = findingTable[code].values;
   return Object.entries(values).map(([name, value]) => [name, kinds[name]!, value]);
 }

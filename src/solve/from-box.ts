@@ -1,7 +1,8 @@
-import { type Answer, answer, type Finding, noAnswer, warning } from "../core/finding.ts";
+import { type Answer, answer, type Finding, noAnswer, type ToldShot, warning } from "../core/finding.ts";
 import { paired } from "../core/lists.ts";
 import { forbiddenLead } from "../core/tackle/lead-rule.ts";
 import type { Shot, StockedShot, Tub } from "../core/tackle/shot.ts";
+import { countSizes } from "../core/tackle/shot-groups.ts";
 import type { Rig } from "../model/rig.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../model/solved.ts";
 import { withWater } from "./in-water.ts";
@@ -32,10 +33,10 @@ export function fromBox(rig: Rig, box: Tub): Answer<FromBox> {
     return { ok: false, findings: [...findings, ...leftOut] };
   }
   const depths = paired(made.depths, own.value.depths).map(([depth, ownDepth]) => {
-    const told = isSame(depth, ownDepth) ? [] : changes(depth, ownDepth);
+    const changed = isSame(depth, ownDepth) ? [] : changes(depth, ownDepth);
     // Which size to buy is said once, by `worthBuying`.
-    const found = depth.findings.filter(({ code }) => told.length === 0 || code !== "tip-off-mark-buy");
-    return { ...depth, findings: [...leftOut, ...told, ...found] };
+    const found = depth.findings.filter(({ code }) => changed.length === 0 || code !== "tip-off-mark-buy");
+    return { ...depth, findings: [...leftOut, ...changed, ...found] };
   });
   return answer({ made: { ...made, depths }, own: own.value }, [
     ...made.findings,
@@ -137,26 +138,28 @@ function isSame(depth: SolvedDepth, own: SolvedDepth): boolean {
 }
 
 function changes(depth: SolvedDepth, own: SolvedDepth): readonly Finding[] {
-  const [used, owns] = [depth, own].map(({ lineShot }) => counted([...lineShot].reverse())) as [
-    string,
-    string,
-  ];
-  const [lock, ownLock] = [depth, own].map(({ lockShot }) => counted(lockShot)) as [string, string];
   const [tipMm, ownMm] = [depth.tipAsSetMm, own.tipAsSetMm];
   return [
-    ...(used === owns ? [] : [warning("box.other-line-shot", { used, own: owns })]),
-    ...(lock === ownLock ? [] : [warning("box.other-lock", { used: lock, own: ownLock })]),
+    ...(isSameLoad(depth.lineShot, own.lineShot)
+      ? []
+      : [warning("box.other-line-shot", { used: told(depth.lineShot), own: told(own.lineShot) })]),
+    ...(isSameLoad(depth.lockShot, own.lockShot)
+      ? []
+      : [warning("box.other-lock", { used: told(depth.lockShot), own: told(own.lockShot) })]),
     Math.round(tipMm / tipStepMm) === Math.round(ownMm / tipStepMm)
       ? warning("box.tip-kept", { tipMm })
       : warning("box.tip-changed", { tipMm, ownMm }),
   ];
 }
 
-/** As a load is written: `2 BB + 3 No 8`, from the float down. */
-function counted(shot: readonly Shot[]): string {
-  const counts = new Map<string, number>();
-  for (const { size } of shot) counts.set(size, (counts.get(size) ?? 0) + 1);
-  return [...counts].map(([size, count]) => `${count} ${size}`).join(" + ");
+const told = (shots: readonly Shot[]): ToldShot[] => shots.map(({ size, massG }) => ({ size, massG }));
+
+function isSameLoad(shots: readonly Shot[], others: readonly Shot[]): boolean {
+  const [one, other] = [countSizes(shots), countSizes(others)];
+  return (
+    one.length === other.length &&
+    paired(one, other).every(([a, b]) => a.size === b.size && a.count === b.count)
+  );
 }
 
 const listed = (sizes: Iterable<string>) => [...new Set(sizes)].join(", ");

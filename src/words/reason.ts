@@ -1,4 +1,4 @@
-import { type Finding, kindedValues } from "../core/finding.ts";
+import { type Finding, type FindingValue, kindedValues } from "../core/finding.ts";
 import { findingTable, type ValueKind } from "../core/finding-table.ts";
 import type { Guide } from "../model/library.ts";
 import type { Message, Place } from "../model/message.ts";
@@ -11,7 +11,9 @@ function lengthShown(mm: number, figures: Figures): string {
 }
 
 /** How each kind of value is shown. */
-const shown: Readonly<Record<Exclude<ValueKind, "text">, (value: number, figures: Figures) => string>> = {
+const shown: Readonly<
+  Record<Exclude<ValueKind, "text" | "shot">, (value: number, figures: Figures) => string>
+> = {
   number: (value, figures) => figures.number(value, 3),
   length: lengthShown,
   depth: (mm, figures) => figures.depth(mm),
@@ -25,12 +27,16 @@ const shown: Readonly<Record<Exclude<ValueKind, "text">, (value: number, figures
   temperature: (c, figures) => figures.temperature(c),
 };
 
+function valueText(kind: ValueKind, value: FindingValue, figures: Figures): string {
+  if (typeof value === "object") return figures.shot(value);
+  return typeof value === "string" || kind === "text" || kind === "shot"
+    ? `${value}`
+    : shown[kind](value, figures);
+}
+
 /** What the core found, as a sentence with its figures rounded and in the units of the guide. */
 export function reasonText(finding: Finding, words: Words, figures: Figures): string {
-  const values = kindedValues(finding).map(([name, kind, value]) => [
-    name,
-    kind === "text" || typeof value === "string" ? value : shown[kind](value, figures),
-  ]);
+  const values = kindedValues(finding).map(([name, kind, value]) => [name, valueText(kind, value, figures)]);
   return words(`reason.${finding.code}`, Object.fromEntries(values));
 }
 

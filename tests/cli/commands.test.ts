@@ -254,7 +254,9 @@ describe("a sheet made from the reader's own box", () => {
     const [depth] = JSON.parse(result).depths as { shot: { size: string }[]; findings: { code: string }[] }[];
     const sizes = new Set(depth!.shot.map(({ size }) => size));
     expect([...sizes].every((size) => ["AAA", "BB", "No 4", "No 6"].includes(size))).toBe(true);
-    expect(report).toContain("6 No 6 down the line, where the guide has 5 No 8 + 1 No 10.");
+    expect(report.replaceAll("\u00A0", " ")).toContain(
+      "6 × No 6 down the line, where the guide has 5 × No 8 + No 10.",
+    );
     expect(report).toMatch(/The bait takes \d+ s to sink; with the guide's shot it takes \d+ s\./);
     expect(report.match(/One size worth buying: No (8|10)\./g)).toHaveLength(1);
     const codes = depth!.findings.map(({ code: found }) => found);

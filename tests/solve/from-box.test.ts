@@ -5,6 +5,7 @@ import { readSources } from "../../src/content/world.ts";
 import { withId } from "../../src/core/lists.ts";
 import { metalIn, parseBox } from "../../src/core/tackle/box-notation.ts";
 import type { Tub } from "../../src/core/tackle/shot.ts";
+import { countSizes } from "../../src/core/tackle/shot-groups.ts";
 import type { Rig } from "../../src/model/rig.ts";
 import { allShot, type SolvedRig } from "../../src/model/solved.ts";
 import { boxInWater, fallFromBox, fromBox, rigThatCan, worthBuying } from "../../src/solve/from-box.ts";
@@ -96,7 +97,12 @@ describe("a rig made from somebody's own box", () => {
     const from = made(rig, "AAA, BB, No 4, No 6");
     expect(ownCodes(from.made)).toEqual(["box.other-line-shot", "box.other-lock", "box.tip-changed"]);
     const [found] = from.made.depths[0]!.findings;
-    expect(found!.values).toEqual({ used: "3 No 6", own: "2 No 8 + 1 No 10" });
+    const { used, own } = valuesOf([found!], "box.other-line-shot");
+    expect(countSizes(used)).toEqual([{ size: "No 6", count: 3 }]);
+    expect(countSizes(own)).toEqual([
+      { size: "No 8", count: 2 },
+      { size: "No 10", count: 1 },
+    ]);
     const wet = boxInWater(rig, box, from);
     expect(wet.ok && ownCodes(wet.value)).toEqual([
       "box.other-line-shot",

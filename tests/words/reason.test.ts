@@ -28,6 +28,16 @@ describe("a value in a sentence", () => {
     ["a share", found("flow-pace", { paceMs: 0.4, heldBackShare: 0.1 }), "heldBackShare", "10 %"],
     ["a time", found("feed-too-seldom", { pattern: "bulk", everyS: 90 }), "everyS", "1 min 30 s"],
     ["a text", found("feed-too-seldom", { pattern: "bulk", everyS: 90 }), "pattern", "bulk"],
+    [
+      "a load",
+      found("box.other-lock", {
+        used: [{ size: "BB", massG: 0.4 }],
+        own: ["No 8", "AAA", "No 8"].map((size) => ({ size, massG: size === "AAA" ? 0.8 : 0.06 })),
+      }),
+      "own",
+      "AAA\u00A0+ 2\u00A0×\u00A0No\u00A08",
+    ],
+    ["no load", found("box.other-line-shot", { used: [], own: [] }), "used", "none"],
     ["a temperature", found("loading.bad-water", { tempC: 12, salinity: 0.5 }), "tempC", "12 °C"],
     ["a number", found("loading.bad-water", { tempC: 12, salinity: 0.5 }), "salinity", "0.5"],
     ["a density", found("fall-floats", { densityKgM3: 950 }), "densityKgM3", "0.95 g/cm³"],
