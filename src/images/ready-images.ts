@@ -13,8 +13,8 @@ type Picture = InstanceType<Library["Image"]>;
 const widthsPx = { phone: 720, page: 1280 } as const;
 const quality = { page: 80, print: 92 } as const;
 
-/** Those that were made ready before, by their bytes. */
-const made = new WeakMap<Uint8Array, ReadyImage>();
+/** Those that were made ready before, by their bytes; a logo has its icon, too. */
+const made = { picture: new WeakMap<Uint8Array, ReadyImage>(), logo: new WeakMap<Uint8Array, ReadyImage>() };
 
 /**
  * Images as they are published: turned upright, in sRGB, without what their files tell of camera, place and maker. The same
@@ -28,8 +28,9 @@ export async function readyImages(
 ): Promise<Staged<ReadonlyMap<string, ReadyImage>>> {
   const ready = new Map<string, ReadyImage>();
   const messages: Message[] = [];
+  const madeAs = (id: string) => made[id === logo ? "logo" : "picture"];
   for (const { id, bytes } of images) {
-    const before = id === logo ? undefined : made.get(bytes);
+    const before = madeAs(id).get(bytes);
     if (before) ready.set(id, before);
   }
   if (ready.size === images.length) return { value: ready, messages };
@@ -44,9 +45,10 @@ export async function readyImages(
   try {
     for (const image of images.filter((one) => !ready.has(one.id))) {
       try {
-        const one = readyImage(image, vips);
-        made.set(image.bytes, one);
-        ready.set(image.id, image.id === logo ? { ...one, icon: iconOf(image, vips) } : one);
+        const picture = readyImage(image, vips);
+        const one = image.id === logo ? { ...picture, icon: iconOf(image, vips) } : picture;
+        madeAs(image.id).set(image.bytes, one);
+        ready.set(image.id, one);
       } catch (error) {
         const reason = `the picture cannot be shown: ${
           String((error as Error).message)

@@ -97,6 +97,15 @@ describe("a picture with see-through parts", () => {
     expect([square.width, square.height]).toEqual([512, 512]);
     expect(square.data[3]).toBe(0);
   });
+
+  it("is made ready once, the icon too, where its file stays as it was", async () => {
+    const mark = image("mark.png", "png", clear);
+    const picture = await ready(mark);
+    const logo = await ready(mark, "mark.png");
+    expect([picture.icon, logo.icon]).toEqual([undefined, expect.any(Uint8Array)]);
+    expect(await ready(mark, "mark.png")).toBe(logo);
+    expect(await ready(mark)).toBe(picture);
+  });
 });
 
 describe("a drawing", () => {
