@@ -5,7 +5,7 @@ import { type Answer, answer } from "../core/finding.ts";
 import { first } from "../core/lists.ts";
 import { measureText } from "../drawing/labels/font-metrics.ts";
 import type { Rig } from "../model/rig.ts";
-import { allShot, type SolvedDepth, type SolvedRig } from "../model/solved.ts";
+import { mostOfEachSize, type SolvedDepth, type SolvedRig } from "../model/solved.ts";
 import { type UnitChoice, unitChoices } from "../model/unit-choice.ts";
 import { type FromBox, fromBox } from "../solve/from-box.ts";
 import { solveRig } from "../solve/solve-rig.ts";
@@ -97,7 +97,7 @@ function refit(): void {
   slider.value = String(Math.round(depth.depthMm / sliderStepMm));
   slider.setAttribute("aria-valuetext", voice.figures.depth(depth.depthMm));
   keepAnswers(Object.fromEntries(["depth", "pace", "units", "box"].map((name) => [name, changed.get(name)])));
-  box.askCounts(takenOf(depth));
+  box.askCounts(mostOfEachSize({ depths: [depth] }));
   const show = (shown: SolvedDepth) =>
     showResult(toDom(DepthPart({ voice, solved, depth: shown, id: "fitted" })));
   show(depth);
@@ -133,12 +133,6 @@ function voiceIn(units: UnitChoice): Voice {
     drawSink: (solved, depth, idPrefix) => sinkPicture(solved, depth, kit, idPrefix),
     drawHang: (solved, depth, idPrefix) => hangPicture(solved, depth, kit, idPrefix),
   };
-}
-
-function takenOf(depth: SolvedDepth): ReadonlyMap<string, number> {
-  const taken = new Map<string, number>();
-  for (const { size } of allShot(depth)) taken.set(size, (taken.get(size) ?? 0) + 1);
-  return taken;
 }
 
 /** What a field says where nobody has touched it. */

@@ -2,7 +2,7 @@ import { expect, it } from "vitest";
 import { solveContent } from "../../src/build/build.ts";
 import { formatReport } from "../../src/checks/reporter.ts";
 import type { MessageCode } from "../../src/model/message-table.ts";
-import { contentWith, edited, worldOf } from "../support/smallest-content.ts";
+import { contentWith, edited, smallestKit, worldOf } from "../support/smallest-content.ts";
 import { lesson, lessonFile } from "./checked.ts";
 
 type Changes = Readonly<Record<string, string | null>>;
@@ -14,10 +14,7 @@ const lines = (main: string) => ({
   "lines.yaml": `basis: from memory\nsource: made up for tests\nleft-under-shot: 80 %\nfish:\n  - { fish: roach, main-line: [${main}], hook-length: [3 lb, 3 lb] }\n`,
 });
 const kit = (text = "") => ({
-  "kits/box.yaml":
-    `title: Box\nrigs: [plain]\nfloats: [waggler]\ntub: box\nhooks: [16]\nmain-line: 4 lb\nhook-length: 3 lb\nbaits: [grub]\n`.replace(
-      ...(text.split("|") as [string, string]),
-    ),
+  "kits/box.yaml": smallestKit.replace(...(text.split("|") as [string, string])),
 });
 const square = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 4 4"><path d="M1 1h2v2h-2z"/></svg>';
 

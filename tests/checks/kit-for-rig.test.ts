@@ -1,19 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { kitForRig } from "../../src/checks/kit-for-rig.ts";
-import { edited } from "../support/smallest-content.ts";
+import { edited, smallestKit } from "../support/smallest-content.ts";
 import { toldBy } from "./checked.ts";
 
 /** A kit that the plain rig can be made up from, with a piece of it replaced. */
 const kit = (from = "title: Box", to = from) => ({
-  "kits/box.yaml": `title: Box
-rigs: [plain]
-floats: [waggler]
-tub: box
-hooks: [16]
-main-line: 4 lb
-hook-length: 3 lb
-baits: [grub]
-`.replace(from, to),
+  "kits/box.yaml": smallestKit.replace(from, to),
 });
 
 const pebble = { "baits/pebble.yaml": "title: pebble\nmass: 0.1 g\ndensity: 2 g/cm3\nbasis: from memory\n" };

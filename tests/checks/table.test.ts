@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { checkContent, contentChecks } from "../../src/checks/table.ts";
-import { edited } from "../support/smallest-content.ts";
+import { edited, smallestKit } from "../support/smallest-content.ts";
 import { checkedOf, lesson } from "./checked.ts";
 
 it("finds nothing in the smallest content", () => {
@@ -16,8 +16,7 @@ it("runs every check and only warns", () => {
       "lessons/second.md":
         "---\norder: 2\npart: Start\ntitle: Second\nsummary: More.\n---\n\nThat is from memory.\n",
       ...edited("baits/grub.yaml", "basis:", "hooks: [20, 22]\nbasis:"),
-      "kits/wrong.yaml":
-        "title: Wrong\nrigs: [plain]\nfloats: [waggler]\ntub: box\nhooks: [16]\nmain-line: 5 lb\nhook-length: 3 lb\nbaits: [grub]\n",
+      "kits/wrong.yaml": smallestKit.replace("Box", "Wrong").replace("4 lb", "5 lb"),
       "troubles.yaml": "- { sign: It sinks., causes: [Shot.], do: [Add a No 1.] }\n",
       "species/roach.yaml": "title: Roach\nasks: A bait.\n",
       "species/tench.yaml":

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { formatReport } from "../../src/checks/reporter.ts";
 import { readLibrary } from "../../src/content/read-library.ts";
 import { readSources } from "../../src/content/world.ts";
-import { contentWith, edited, sourcesOf, worldOf } from "../support/smallest-content.ts";
+import { contentWith, edited, smallestKit, sourcesOf, worldOf } from "../support/smallest-content.ts";
 
 /** What the reader says of the smallest content with these changes. */
 const report = (changes: Record<string, string | null>) =>
@@ -167,10 +167,7 @@ fish:
 });
 
 describe("of an error in one file nothing else is told", () => {
-  const kit = {
-    "kits/box.yaml":
-      "title: Box\nrigs: [plain]\nfloats: [waggler]\ntub: box\nhooks: [16]\nmain-line: 4 lb\nhook-length: 3 lb\nbaits: [grub]\n",
-  };
+  const kit = { "kits/box.yaml": smallestKit };
 
   it.each([
     ["floats/waggler.yaml", "attachment: bottom", "attachment: top"],

@@ -108,6 +108,17 @@ Some words about the [plain rig](../rigs/plain.md).
 `,
 };
 
+/** A kit that the plain rig can be made up from. */
+export const smallestKit = `title: Box
+rigs: [plain]
+floats: [waggler]
+tub: box
+hooks: [16]
+main-line: 4 lb
+hook-length: 3 lb
+baits: [grub]
+`;
+
 /** The smallest content with some files changed, added or (with null) taken away. */
 export function contentWith(
   changes: Readonly<Record<string, string | null>> = {},

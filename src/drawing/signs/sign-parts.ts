@@ -9,7 +9,7 @@ export const bedMm = 22.5;
 const floatMm = 11;
 const halfWidthMm = 0.9;
 const fine: Stroke = { ink: "ink", widthMm: 0.4 };
-const dashed: Stroke = { ...thinSoft, dashMm: [1, 0.8] };
+export const dashed: Stroke = { ...thinSoft, dashMm: [1, 0.8] };
 
 export function water(): Item[] {
   const { widthMm, heightMm } = signBox;
@@ -17,8 +17,7 @@ export function water(): Item[] {
   return [rectangle(0, surfaceMm, widthMm, heightMm - surfaceMm, { fill: "water" }), polyline(wave, thin)];
 }
 
-export const bed = (heightMm = bedMm): Item =>
-  polyline([point(0, heightMm), point(signBox.widthMm, heightMm)], bold);
+export const bed = (): Item => polyline([point(0, bedMm), point(signBox.widthMm, bedMm)], bold);
 
 interface Float {
   readonly xMm: number;

@@ -1,7 +1,7 @@
-import { bold, circle, point, thin, thinSoft } from "../items.ts";
+import { bold, circle, point, thin } from "../items.ts";
 import type { Item } from "../model.ts";
 import { fish } from "../scenes/fish.ts";
-import { bed, float, hook, line, move, parted, shot, surfaceMm, water, weed } from "./sign-parts.ts";
+import { bed, dashed, float, hook, line, move, parted, shot, surfaceMm, water, weed } from "./sign-parts.ts";
 
 const midMm = 18;
 
@@ -104,7 +104,7 @@ export const tackleSigns = {
         ["M", 0, 6],
         ["C", 6, 0, 13, 1, 17, 8.5],
       ],
-      stroke: { ...thinSoft, dashMm: [1, 0.8] },
+      stroke: dashed,
     },
     ...float({ xMm: midMm, tip: 0.3 }, 2),
     ...[1.5, 3].map((r) => circle(point(31, surfaceMm + 0.5), r, { stroke: thin })),
@@ -201,7 +201,7 @@ export const tackleSigns = {
         ["M", 1, 7],
         ["C", 8, 0, 14, 0, 19, 3],
       ],
-      stroke: { ...thinSoft, dashMm: [1, 0.8] },
+      stroke: dashed,
     },
     ...[
       [22, 2.5, 1.4],

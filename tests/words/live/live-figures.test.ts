@@ -6,7 +6,7 @@ import { makeFigures } from "../../../src/words/figures.ts";
 import { withLiveFigures } from "../../../src/words/live/live-figures.ts";
 import { makeWords } from "../../../src/words/words.ts";
 import { checkedOf, lesson } from "../../checks/checked.ts";
-import { edited } from "../../support/smallest-content.ts";
+import { edited, smallestKit } from "../../support/smallest-content.ts";
 
 /** The first lesson with this text made live; its first line is line 8 of the file. */
 function live(body: string, others: Readonly<Record<string, string>> = {}) {
@@ -161,15 +161,7 @@ describe("live figures in a text", () => {
       "size: No 8, metal: lead, count: plenty",
       "size: No 8, metal: lead, count: 25",
     );
-    const kit = `title: Box
-rigs: [plain]
-floats: [waggler]
-tub: box
-hooks: [16]
-main-line: 4 lb
-hook-length: 3 lb
-baits: [grub]
-group:
+    const kit = `${smallestKit}group:
   spares: 50 %
   hook-lengths: 2
   line-for-each: 50 cm
@@ -201,8 +193,7 @@ group:
     expect(told("::group-kit{kit=box learners=0.5}", { "kits/box.yaml": kit })).toEqual([
       { at: "8:1", code: "kit-learners", reason: "The kit needs a whole number of learners, one or more." },
     ]);
-    const alone = kit.slice(0, kit.indexOf("group:"));
-    expect(told("::group-kit{kit=box learners=7}", { "kits/box.yaml": alone })).toMatchObject([
+    expect(told("::group-kit{kit=box learners=7}", { "kits/box.yaml": smallestKit })).toMatchObject([
       { code: "unknown-name", what: "kit with a group", found: "box", allowed: [] },
     ]);
   });
