@@ -23,7 +23,10 @@ export async function oneFile(
   if (!/^site\/(?:cards|previews|handouts)\//.test(path)) {
     return siteFile(path, siteInput(solved, drawings, cardsOf(solved), assetsFor(path, settings)));
   }
-  for await (const file of printedFiles(neededFor(path, solved), drawings, settings)) {
+  for await (const file of printedFiles(neededFor(path, solved), drawings, {
+    ...settings,
+    shownSides: ["front", "back"],
+  })) {
     if (file.path === path) return file;
   }
   return undefined;

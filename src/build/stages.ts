@@ -35,6 +35,8 @@ export interface BuildSettings {
   readonly siteAssets: ReadonlyMap<string, string | Uint8Array>;
   /** Which cards go on the sheets, and how often; each once where nothing is asked for. */
   readonly sheets?: SheetChoice;
+  /** Sides of pocket cards that become pictures, too; those that a page leads to, where nothing is said. */
+  readonly shownSides?: readonly ("front" | "back")[];
   /** Told what is found as things are laid out and stops nothing. */
   readonly tell?: (messages: readonly Message[]) => void;
   /** Makes what fits, and tells of what does not in place of stopping there. */

@@ -53,7 +53,7 @@ const known: ReadonlySet<string> = new Set([
 export function flexBox(node: BoxNode, around: TextStyle, fonts: Fonts): FlexBox {
   const style = node.props.style ?? {};
   for (const name in style) {
-    if (!known.has(name)) throw new Error(`no style "${name}" on a card, in field "${node.field}"`);
+    if (!known.has(name)) throw new Error(`no style "${name}" is known, in field "${node.field}"`);
   }
   const { padding = 0, lineHeight = around.lineHeight } = style;
   const text: TextStyle = {

@@ -1,38 +1,56 @@
 import { known } from "../core/lists.ts";
 import type { TextItem } from "../drawing/model.ts";
 import type { Element } from "../markup/jsx-runtime.ts";
-import type { FileFonts } from "./font-file.ts";
-import { measureBoxes } from "./measure-boxes.ts";
+import { flexBox, laidFlex, type SizedBox } from "./flex.ts";
+import type { Fonts } from "./fonts.ts";
 import { type BoxNode, boxTree } from "./nodes.ts";
+import type { LineExtent } from "./overflow.ts";
 import { type LaidOutPage, type PageSize, pageOf } from "./page-of.ts";
-import { PieceReader } from "./text-lines.ts";
+import type { Rectangle } from "./rectangle.ts";
 
 /**
- * Lays a TSX tree of boxes out on a page.
+ * Lays a TSX tree of boxes out on a page: rows and columns of boxes, and text broken into lines.
  *
  * @param tree one outermost box, which fills the page
- * @returns marks in reading order; what does not fit is in `overflows`, with its field and how far it sticks out
- * @throws Error where the fonts lack a sign or a template is at fault
+ * @throws Error where the fonts lack a sign or a style is unknown here: a fault of a template
  */
-export async function layOut(tree: Element, size: PageSize, fonts: FileFonts): Promise<LaidOutPage> {
+export function layOut(tree: Element, size: PageSize, fonts: Fonts): LaidOutPage {
   const root = boxTree(tree);
-  const sized: BoxNode = {
-    ...root,
-    props: { ...root.props, style: { ...root.props.style, width: size.widthMm, height: size.heightMm } },
-  };
-  const { boxes, pieces } = await measureBoxes(sized, size, fonts);
-  const reader = new PieceReader(pieces, fonts.measure);
-  const lines = new Map<string, readonly TextItem[]>();
-  const read = (node: BoxNode): void => {
-    lines.set(node.key, reader.lines(node.runs));
-    node.boxes.forEach(read);
-  };
-  read(sized);
-  reader.finish();
-  const linesOf = ({ key }: BoxNode) => known(lines, key);
-  const extentsOf = (node: BoxNode) =>
-    linesOf(node).map(({ xMm, yMm, text, sizeMm, face }) => {
-      return { xMm, yMm, sizeMm, widthMm: fonts.measure(text.trimEnd(), sizeMm, face) };
-    });
-  return pageOf(sized, size, { boxes, linesOf, extentsOf });
+  const boxes = new Map<string, PlacedBox>();
+  place(laidFlex(flexBox(root, { textAlign: "left" }, fonts), size.widthMm, size.heightMm), 0, 0, boxes);
+  return pageOf(root, size, {
+    boxes,
+    linesOf: ({ key }) => linesOf(known(boxes, key)),
+    extentsOf: (node) => extentsOf(node, known(boxes, node.key)),
+  });
+}
+
+interface PlacedBox extends Rectangle {
+  readonly sized: SizedBox;
+}
+
+function place(sized: SizedBox, xMm: number, yMm: number, boxes: Map<string, PlacedBox>): void {
+  const { widthMm, heightMm } = sized;
+  boxes.set(sized.box.node.key, { xMm, yMm, widthMm, heightMm, sized });
+  for (const child of sized.children) place(child.sized, xMm + child.xMm, yMm + child.yMm, boxes);
+}
+
+/** Where the text of a box begins, and how wide a room it has. */
+function textRoom({ xMm, yMm, widthMm, sized: { box } }: PlacedBox) {
+  const { left, right, top } = box.padding;
+  return { leftMm: xMm + left, topMm: yMm + top, roomMm: widthMm - left - right };
+}
+
+function linesOf(placed: PlacedBox): readonly TextItem[] {
+  const { leftMm, topMm, roomMm } = textRoom(placed);
+  return placed.sized.box.paragraph?.itemsAt(leftMm, topMm, roomMm) ?? [];
+}
+
+function extentsOf({ runs: [run] }: BoxNode, placed: PlacedBox): readonly LineExtent[] {
+  const { paragraph } = placed.sized.box;
+  if (paragraph === undefined || run === undefined) return [];
+  const { leftMm, topMm, roomMm } = textRoom(placed);
+  return paragraph.linesIn(roomMm).map(({ xMm, yMm, widthMm }) => {
+    return { xMm: leftMm + xMm, yMm: topMm + yMm, widthMm, sizeMm: run.sizeMm };
+  });
 }

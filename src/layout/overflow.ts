@@ -10,7 +10,7 @@ export interface Overflow {
   readonly at?: TextPlace;
 }
 
-/** Rounding of satori's units, and nothing that can be seen. */
+/** Rounding of lines to hundredths, and nothing that can be seen. */
 const toleranceMm = 0.03;
 
 /**

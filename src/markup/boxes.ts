@@ -4,16 +4,12 @@ import { type Child, type Element, jsx } from "./jsx-runtime.ts";
 /** A printer's point [mm]. Source: the DTP point, 1/72 inch. */
 export const mmPerPoint = 25.4 / 72;
 
-/** A column of a grid: its width [mm], or its share of what is left. */
-type Column = number | `${number}fr`;
-
 /**
- * How a box lays out what is in it: flexbox and grid by their CSS names, lengths in millimetres. There is nothing to
+ * How a box lays out what is in it: flexbox by its CSS names, lengths in millimetres. There is nothing to
  * paint with here on purpose: paint is data on the box, so that screen, preview and print get the same marks.
  */
 export interface LayoutStyle {
   readonly direction?: "row" | "column";
-  readonly columns?: readonly Column[];
   readonly gap?: number;
   readonly padding?: number;
   readonly paddingTop?: number;

@@ -1,5 +1,5 @@
 /**
- * TSX to a plain tree of `{ type, key, props }`, for cards (laid out by satori) and pages (made into HTML) alike.
+ * TSX to a plain tree of `{ type, key, props }`, for cards (laid out by `layOut`) and pages (made into HTML) alike.
  * Function components are called by whoever walks the tree.
  */
 export type Child = Element | string | number | boolean | null | undefined | readonly Child[];

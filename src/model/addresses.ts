@@ -18,8 +18,8 @@ export const sitePaths = {
   notFound: "site/404.html",
   licencePage: "site/licences.html",
   page: (id: string) => `site/${id}.html`,
-  /** Front of a rig's card as a picture. */
-  preview: (id: string) => `site/previews/${id}-front.png`,
+  /** A side of a rig's pocket card as a picture. */
+  preview: (id: string, side: "front" | "back" = "front") => `site/previews/${id}-${side}.png`,
   rigData: (id: string) => `site/data/${id}.js`,
   /** What the guide ships of others, with versions and licences. */
   licences: "site/assets/licences.cdx.json",
@@ -41,8 +41,6 @@ export type CardFormatName = keyof typeof cardSuffixes;
 /** Where each file to print stands below the output folder; the site has a copy of each. */
 export const printPaths = {
   card: (rigId: string, format: CardFormatName) => `cards/${rigId}${cardSuffixes[format]}.pdf`,
-  preview: (rigId: string, format: CardFormatName, side: "front" | "back") =>
-    `site/previews/${rigId}${cardSuffixes[format]}-${side}.png`,
   sheet: (format: CardFormatName, turning: keyof typeof turningSuffixes) =>
     `cards/${sheetName(format, turning)}.pdf`,
   handout: (lessonId: string, size: HandoutSize) => `handouts/${lessonId}-${size}.pdf`,

@@ -127,7 +127,7 @@ export const limits = {
     most: 200,
     of: "signs without a space",
     instead: "break it by spaces",
-    reason: "a column holds about 55; fifty thousand end the layout engine",
+    reason: "a column of paper holds about 55",
   },
   blocks: {
     most: 1000,

@@ -2,7 +2,7 @@ import { known } from "../core/lists.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { nodeFonts } from "../layout/node-fonts.ts";
 import { drawingToPng } from "../layout/png.ts";
-import { printPaths } from "../model/addresses.ts";
+import { printPaths, sitePaths } from "../model/addresses.ts";
 import { type CardPart, cardNotes } from "../model/card-content.ts";
 import type { Guide, RigEntry } from "../model/library.ts";
 import type { ReadyImage } from "../model/own-image.ts";
@@ -40,11 +40,15 @@ export interface PrintInput {
   /** Day the files are dated, `2026-05-01`. */
   readonly date: string;
   readonly sheets?: SheetChoice;
+  /** Sides of pocket cards that become pictures, too; those that a page leads to, where nothing is said. */
+  readonly shownSides?: readonly CardSide[];
   /** Told of what does not fit, which is then left out; where nobody is told, nothing is made. */
   readonly without?: (problems: readonly DoesNotFit[]) => void;
   /** Told of cards that go without something that stands on every card. */
   readonly lacking?: (lacks: readonly CardLacks[]) => void;
 }
+
+type CardSide = "front" | "back";
 
 /** What goes on the sheets of cards. */
 export interface SheetChoice {
@@ -64,7 +68,7 @@ interface LaidOutCard {
 }
 
 /**
- * Everything that is printed: cards of every format for each rig, their previews, sheets of them, handouts, strips and gauge.
+ * Everything that is printed: cards of every format for each rig, their pictures, sheets of them, handouts, strips and gauge.
  *
  * @throws DoesNotFitError before the first file, with everything that does not fit
  */
@@ -72,8 +76,8 @@ export async function* printFiles(input: PrintInput): AsyncIterable<PrintedFile>
   const press = makePress(input);
   const laid = layOutCards(input, press);
   const fitting = laid.filter(({ card }) => fits(card));
-  const handouts = await layOutHandouts({ ...input.handouts, cards: pocketCards(fitting) }, press);
-  const trueSize = await layOutTrueSize(
+  const handouts = layOutHandouts({ ...input.handouts, cards: pocketCards(fitting) }, press);
+  const trueSize = layOutTrueSize(
     input.rigs.map(({ solved }) => solved),
     press,
   );
@@ -85,7 +89,9 @@ export async function* printFiles(input: PrintInput): AsyncIterable<PrintedFile>
   if (problems.length > 0 && !input.without) throw new DoesNotFitError(problems, press.kit.words);
   input.without?.(problems);
   input.lacking?.(fitting.flatMap(cardLacks));
-  for (const one of fitting) yield* cardFiles(one, press);
+  // Where a page is sent on to others, the front is shown beside its public address.
+  const { shownSides = input.guide.siteAddress === undefined ? [] : ["front"] } = input;
+  for (const one of fitting) yield* cardFiles(one, press, shownSides);
   for (const format of allCardFormats) {
     const cards = fitting.filter((one) => one.format === format).map(({ card }) => card.onSheet);
     yield* sheetFiles(chosen(cards, input.sheets), format, press);
@@ -160,7 +166,13 @@ function doesNotFit({ format, entry, card, shorten }: LaidOutCard): DoesNotFit[]
   );
 }
 
-async function* cardFiles({ format, solved, card }: LaidOutCard, press: Press): AsyncIterable<PrintedFile> {
+const previewDpi = 300;
+
+async function* cardFiles(
+  { format, solved, card }: LaidOutCard,
+  press: Press,
+  shown: readonly CardSide[],
+): AsyncIterable<PrintedFile> {
   const { id: rigId, title: rig } = solved.rig;
   const { words } = press.kit;
   yield {
@@ -172,10 +184,11 @@ async function* cardFiles({ format, solved, card }: LaidOutCard, press: Press): 
       title: words(`printable.${format.listedAs}`, { rig, format: format.name }),
     },
   };
-  for (const side of ["front", "back"] as const) {
+  if (format !== allCardFormats[0]) return;
+  for (const side of shown) {
     yield {
-      path: printPaths.preview(rigId, format.name, side),
-      content: drawingToPng(card[side], format.previewDpi, press.fonts),
+      path: sitePaths.preview(rigId, side),
+      content: drawingToPng(card[side], previewDpi, press.fonts),
     };
   }
 }

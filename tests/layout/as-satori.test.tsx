@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { layOut } from "../../src/layout/lay-out.ts";
-import { layOutBoxes } from "../../src/layout/lay-out-boxes.ts";
 import { nodeFonts } from "../../src/layout/node-fonts.ts";
 import { Box, type BoxProps, Inline, type LayoutStyle } from "../../src/markup/boxes.ts";
+import { layOutBySatori } from "../support/satori/lay-out-by-satori.ts";
 import { expectSamePage } from "./same-page.ts";
 
 const fonts = nodeFonts();
@@ -50,19 +50,19 @@ describe.each(Object.entries(trees))("%s", (_, tree) => {
   test.each([{ widthMm: 70, heightMm: 90 }, { widthMm: 70 }, { widthMm: 31, heightMm: 40 }])(
     "is laid out on %j as satori lays it out",
     async (size) => {
-      const ours = layOutBoxes(<Box>{tree}</Box>, size, fonts);
-      expectSamePage(ours, await layOut(<Box>{tree}</Box>, size, fonts));
+      const ours = layOut(<Box>{tree}</Box>, size, fonts);
+      expectSamePage(ours, await layOutBySatori(<Box>{tree}</Box>, size, fonts));
     },
   );
 });
 
 test("a style that it does not know is refused by name and field", () => {
   const tree = (
-    <Box field="shot table" style={{ columns: [1, "1fr"] }}>
+    <Box field="shot table" style={{ wrap: true } as LayoutStyle}>
       <Box>word</Box>
     </Box>
   );
-  expect(() => layOutBoxes(tree, { widthMm: 50 }, fonts)).toThrow(
-    'no style "columns" on a card, in field "shot table"',
+  expect(() => layOut(tree, { widthMm: 50 }, fonts)).toThrow(
+    'no style "wrap" is known, in field "shot table"',
   );
 });

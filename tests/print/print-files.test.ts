@@ -12,18 +12,25 @@ beforeAll(async () => {
 }, 120_000);
 
 describe("files", () => {
-  test("a card of each format, its previews, and sheets of each format", () => {
+  test("a card of each format, and sheets of each format", () => {
     const paths = [...files.keys()];
     for (const suffix of ["", "-a7", "-a6", "-a5"]) {
       expect(paths).toContain(`cards/${id}${suffix}.pdf`);
-      expect(paths).toContain(`site/previews/${id}${suffix}-front.png`);
-      expect(paths).toContain(`site/previews/${id}${suffix}-back.png`);
       expect(paths).toContain(`cards/sheet${suffix}.pdf`);
       expect(paths).toContain(`cards/sheet${suffix}-short-edge.pdf`);
     }
     for (const suffix of ["", "-a7", "-a6"]) expect(paths).toContain(`cards/sheet${suffix}-fold.pdf`);
     expect(new Set(paths).size).toBe(paths.length);
   });
+
+  test("the front of the pocket card is a picture too, where pages have an address to show it by", async () => {
+    const pictures = (all: ReadonlyMap<string, unknown>) =>
+      [...all.keys()].filter((path) => /png$/.test(path));
+    expect(pictures(files)).toEqual([]);
+    const site = { siteAddress: "https://makebelieve.example/" };
+    const shown = await printed(sampleInput(site, [sampleWaggler]));
+    expect(pictures(shown)).toEqual([`site/previews/${id}-front.png`]);
+  }, 120_000);
 
   test("are PDF and PNG as they are called", () => {
     for (const [path, bytes] of files) {

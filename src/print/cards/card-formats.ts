@@ -33,7 +33,6 @@ export interface CardFormat {
   readonly turns: { readonly alone: Turns; readonly onSheet: Turns };
   readonly cutting: Cutting;
   readonly listedAs: Extract<Printable["kind"], "card" | "larger-card">;
-  readonly previewDpi: number;
 }
 
 /** Size of a pocket card. Source: ISO/IEC 7810:2019, ID-1. */
@@ -79,7 +78,6 @@ const upright: Turns = { front: 0, back: 0 };
 const reader = {
   moduleMinMm: 0.4, // for telephones; from memory
   listedAs: "larger-card",
-  previewDpi: 150,
 } as const;
 
 interface ReaderRoom extends Pick<SideLook, "marginMm" | "whiteMm"> {
@@ -142,7 +140,6 @@ export const cardFormats: { readonly [Name in CardFormatName]: CardFormat & { re
     turns: { alone: { front: 270, back: 0 }, onSheet: { front: 270, back: 0 } },
     cutting: "apart",
     listedAs: "card",
-    previewDpi: 300,
   },
   A7: {
     name: "A7",

@@ -6,7 +6,7 @@ import { last } from "../../core/lists.ts";
 import { drawTrueTip } from "../../drawing/float/true-tip.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
 import type { Fonts } from "../../layout/fonts.ts";
-import { layOutBoxes } from "../../layout/lay-out-boxes.ts";
+import { layOut } from "../../layout/lay-out.ts";
 import type { LaidOutPage } from "../../layout/page-of.ts";
 import { mmPerPoint } from "../../markup/boxes.ts";
 import {
@@ -216,13 +216,13 @@ function makeComposer(
     front: (look, parts, lack = "noticed") => {
       const picture = rigPicture(solved, drawn, kit, look.figurePt * mmPerPoint, lack);
       const tip = parts.includes("true-tip") ? { tip: tipPicture(solved, kit, look) } : {};
-      return picture.checked(layOutBoxes(CardFront({ card, look, picture, ...tip }), format.front, fonts));
+      return picture.checked(layOut(CardFront({ card, look, picture, ...tip }), format.front, fonts));
     },
     back: (look, parts, tackle) => {
       const choice = choiceOf(card, parts);
       const table = shotTable(card, choice.depths, look, format.back.widthMm, kit);
       const props = { card, choice, words: kit.words, look, table, tackle };
-      return layOutBoxes(CardBack({ ...props, ...(code && { code }) }), format.back, fonts);
+      return layOut(CardBack({ ...props, ...(code && { code }) }), format.back, fonts);
     },
   };
 }

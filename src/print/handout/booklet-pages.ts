@@ -26,20 +26,16 @@ interface BookletPages {
 }
 
 /** The whole guide as one run of pages: title, contents, the texts in order, each from a page of its own, and the cards. */
-export async function bookletPages(
-  texts: readonly TextPages[],
-  cards: RigCards,
-  press: Press,
-): Promise<BookletPages> {
+export function bookletPages(texts: readonly TextPages[], cards: RigCards, press: Press): BookletPages {
   const { guide, kit } = press;
   const { format } = first(texts);
-  const title = await titleColumn(format, press);
+  const title = titleColumn(format, press);
   const withCards = cardSheets([...cards.values()], format, "to look at", press);
   const entriesFrom = (before: number) => entriesOf(texts, [...cards.keys()], before, kit.words);
   // The contents take as many pages whatever the numbers in them are.
-  const { length } = await contentsColumns(entriesFrom(0), format, press);
+  const { length } = contentsColumns(entriesFrom(0), format, press);
   const entries = entriesFrom(1 + length);
-  const contents = await contentsColumns(entries, format, press);
+  const contents = contentsColumns(entries, format, press);
   const cardsFrom = last(entries).page;
   const pages = new Map([
     ...entries.map(({ link, page }) => [link, page] as const),
@@ -88,7 +84,7 @@ function entriesOf(
   return [...entries, ...cards];
 }
 
-async function titleColumn(format: HandoutFormat, { guide, kit, fonts, logo }: Press): Promise<Column> {
+function titleColumn(format: HandoutFormat, { guide, kit, fonts, logo }: Press): Column {
   const { words } = kit;
   const page = TitlePage({
     format,
@@ -103,17 +99,17 @@ async function titleColumn(format: HandoutFormat, { guide, kit, fonts, logo }: P
     ],
   });
   const size = { widthMm: columnWidthMm(format), heightMm: columnHeightMm(format) };
-  return (await layOut(page, size, fonts)).items;
+  return layOut(page, size, fonts).items;
 }
 
-async function contentsColumns(
+function contentsColumns(
   entries: readonly Entry[],
   format: HandoutFormat,
   { kit: { words }, fonts }: Press,
-): Promise<Column[]> {
+): Column[] {
   const head = [words("handout.text"), words("handout.page")] as const;
   const numbered = entries.map((entry) => ({ ...entry, page: entry.page + 1 }));
   const tree = ContentsColumn({ format, title: words("handout.contents"), head, entries: numbered });
-  const column = await layOut(tree, { widthMm: columnWidthMm(format) }, fonts);
+  const column = layOut(tree, { widthMm: columnWidthMm(format) }, fonts);
   return composePages(paginate(rowsOf(chunksOf(column.items, fonts)), columnHeightMm(format)), "contents");
 }

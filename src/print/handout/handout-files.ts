@@ -36,19 +36,19 @@ interface LaidHandouts {
   readonly cards: RigCards;
 }
 
-export async function layOutHandouts(input: HandoutInput, press: Press): Promise<LaidHandouts> {
+export function layOutHandouts(input: HandoutInput, press: Press): LaidHandouts {
   const { half, whole, wide } = handoutFormats[press.guide.paper];
   const { cards, drawings } = input;
   const texts = handoutTexts(input);
   const within = new Set([...texts.map(({ page }) => page), ...[...cards.keys()].map(sitePaths.rig)]);
   const laid: Record<"half" | "whole" | "booklet", TextPages[]> = { half: [], whole: [], booklet: [] };
   for (const text of texts) {
-    const onHalf = await textPages(text, half, drawings, press);
-    const onWhole = await textPages(text, whole, drawings, press);
+    const onHalf = textPages(text, half, drawings, press);
+    const onWhole = textPages(text, whole, drawings, press);
     const marked = withPageMarks(text.body, within, press.kit.words);
     laid.half.push(onHalf);
-    laid.whole.push(onWhole.overflows.length === 0 ? onWhole : await textPages(text, wide, drawings, press));
-    laid.booklet.push(marked ? await textPages({ ...text, body: marked }, half, drawings, press) : onHalf);
+    laid.whole.push(onWhole.overflows.length === 0 ? onWhole : textPages(text, wide, drawings, press));
+    laid.booklet.push(marked ? textPages({ ...text, body: marked }, half, drawings, press) : onHalf);
   }
   return { ...laid, cards };
 }
@@ -145,7 +145,7 @@ function abreast<T>(columns: readonly T[], count: number): (readonly T[])[] {
 
 async function* bookletFiles({ booklet, cards }: LaidHandouts, press: Press): AsyncIterable<PrintedFile> {
   const { words } = press.kit;
-  const { sides, pages } = await bookletPages(booklet, cards, press);
+  const { sides, pages } = bookletPages(booklet, cards, press);
   const links = linksOn(sides, { ...linkContext(press), pages });
   const facts = press.facts(words("handout.booklet", { guide: press.guide.title }));
   yield {

@@ -61,12 +61,12 @@ function pictureWidthMm(picture: PictureReference["picture"], format: HandoutFor
 /** Two floats with their headings and what is said of them stand on a page. */
 const floatHeightMm = 62;
 
-export async function textPages(
+export function textPages(
   handout: HandoutText,
   format: HandoutFormat,
   drawings: Drawings,
   { guide, kit, fonts }: Press,
-): Promise<TextPages> {
+): TextPages {
   const widthMm = columnWidthMm(format);
   const { id, title, summary } = handout.text;
   const pictures = ({ reference }: PictureNode) => {
@@ -88,9 +88,9 @@ export async function textPages(
     pictures,
     closing: linesToFindUs(guide),
   };
-  let [column, pages] = await inPages(LessonColumn({ ...props, gapMm: format.gapsMm.usual }), format, fonts);
+  let [column, pages] = inPages(LessonColumn({ ...props, gapMm: format.gapsMm.usual }), format, fonts);
   if (scant(pages, format)) {
-    const closer = await inPages(LessonColumn({ ...props, gapMm: format.gapsMm.close }), format, fonts);
+    const closer = inPages(LessonColumn({ ...props, gapMm: format.gapsMm.close }), format, fonts);
     if (closer[1].length < pages.length) [column, pages] = closer;
   }
   return {
@@ -120,12 +120,12 @@ const scantShare = 0.25;
 /** In a text of more columns one page more or less is little, and laying it out once more takes long. */
 const fewColumns = 16;
 
-async function inPages(
+function inPages(
   tree: ReturnType<typeof LessonColumn>,
   format: HandoutFormat,
   fonts: FileFonts,
-): Promise<[LaidOutPage, PageRows[]]> {
-  const column = await layOut(tree, { widthMm: columnWidthMm(format) }, fonts);
+): [LaidOutPage, PageRows[]] {
+  const column = layOut(tree, { widthMm: columnWidthMm(format) }, fonts);
   return [column, paginate(rowsOf(chunksOf(column.items, fonts)), columnHeightMm(format))];
 }
 

@@ -1,6 +1,6 @@
 import { SheetNote } from "../../../templates/cards/sheet-note.tsx";
 import type { Fonts } from "../../layout/fonts.ts";
-import { layOutBoxes } from "../../layout/lay-out-boxes.ts";
+import { layOut } from "../../layout/lay-out.ts";
 import type { LaidOutPage } from "../../layout/page-of.ts";
 import { noteWidthMm } from "./sheet.ts";
 
@@ -10,5 +10,5 @@ export function sheetNote(
   paper: { readonly widthMm: number; readonly heightMm: number },
   fonts: Fonts,
 ): LaidOutPage {
-  return layOutBoxes(SheetNote({ lines }), { widthMm: noteWidthMm(paper) }, fonts);
+  return layOut(SheetNote({ lines }), { widthMm: noteWidthMm(paper) }, fonts);
 }

@@ -35,11 +35,10 @@ const pieceMm = 200;
 const piecesMax = 5;
 
 /** The bank strip of each rig, and the gauge of all the shot in their tubs. */
-export async function layOutTrueSize(rigs: readonly SolvedRig[], press: Press): Promise<TrueSizeFile[]> {
-  const files: TrueSizeFile[] = [];
-  for (const solved of rigs) files.push(await stripFile(solved, press));
+export function layOutTrueSize(rigs: readonly SolvedRig[], press: Press): TrueSizeFile[] {
+  const files = rigs.map((solved) => stripFile(solved, press));
   const [first] = rigs;
-  if (first) files.push(await gaugeFile(everyShot(rigs), first.rig.scaleTitle, press));
+  if (first) files.push(gaugeFile(everyShot(rigs), first.rig.scaleTitle, press));
   return files;
 }
 
@@ -70,7 +69,7 @@ export async function* trueSizeFiles(
   }
 }
 
-async function stripFile(solved: SolvedRig, press: Press): Promise<TrueSizeFile> {
+function stripFile(solved: SolvedRig, press: Press): TrueSizeFile {
   const { words, figures } = press.kit;
   const { rig } = solved;
   const depths = threeDepths(solved.depths);
@@ -97,11 +96,11 @@ async function stripFile(solved: SolvedRig, press: Press): Promise<TrueSizeFile>
     title,
     listed: words("printable.strip", { rig: rig.title }),
     of: rig.id,
-    page: await layOutPage(title, lines, figure, press),
+    page: layOutPage(title, lines, figure, press),
   };
 }
 
-async function gaugeFile(shot: readonly Shot[], scale: string, press: Press): Promise<TrueSizeFile> {
+function gaugeFile(shot: readonly Shot[], scale: string, press: Press): TrueSizeFile {
   const { words, figures } = press.kit;
   const title = words("handout.gauge.title");
   const rows = shot.map(({ size, massG, metal }) => {
@@ -120,17 +119,12 @@ async function gaugeFile(shot: readonly Shot[], scale: string, press: Press): Pr
     ["table.size", "table.mass", "table.metal", "handout.gauge.across", "handout.gauge.disc"] as const
   ).map((key) => words(key));
   const lines = [words("handout.gauge.how", { scale })];
-  const page = await layOutPage(title, lines, GaugeTable({ head, rows }), press);
+  const page = layOutPage(title, lines, GaugeTable({ head, rows }), press);
   const listed = words("printable.shot-gauge");
   return { path: printPaths.shotGauge, title, listed, of: "shot-gauge", page };
 }
 
-function layOutPage(
-  title: string,
-  lines: readonly string[],
-  children: Element,
-  press: Press,
-): Promise<LaidOutPage> {
+function layOutPage(title: string, lines: readonly string[], children: Element, press: Press): LaidOutPage {
   const check = {
     text: press.kit.words("handout.check"),
     heightMm: checkBarHeightMm + 1,

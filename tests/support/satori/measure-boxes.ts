@@ -1,10 +1,9 @@
 import satori from "satori";
-import { type LayoutStyle, lengthStyles } from "../markup/boxes.ts";
-import type { FileFonts } from "./font-file.ts";
-import { LayoutEngine } from "./layout-engine.ts";
-import type { BoxNode } from "./nodes.ts";
-import type { PageSize } from "./page-of.ts";
-import type { Rectangle } from "./rectangle.ts";
+import type { FileFonts } from "../../../src/layout/font-file.ts";
+import type { BoxNode } from "../../../src/layout/nodes.ts";
+import type { PageSize } from "../../../src/layout/page-of.ts";
+import type { Rectangle } from "../../../src/layout/rectangle.ts";
+import { type LayoutStyle, lengthStyles } from "../../../src/markup/boxes.ts";
 
 /** satori rounds baselines to whole units, so it works in hundredths of a millimetre. */
 const unitsPerMm = 100;
@@ -22,17 +21,15 @@ interface MeasuredBoxes {
   readonly pieces: readonly TextPiece[];
 }
 
-const engine = new LayoutEngine(satori);
-
 /**
- * Lays boxes out with satori: flexbox, grid and line breaking. Without a height the page is as long as what is in it.
+ * Lays boxes out with satori: flexbox and line breaking. Without a height the page is as long as what is in it.
  *
  * @throws Error where a style is unknown to satori or the fonts lack a sign: faults of a template or of content,
  * worded as satori words them.
  */
 export async function measureBoxes(root: BoxNode, size: PageSize, fonts: FileFonts): Promise<MeasuredBoxes> {
   const boxes = new Map<string, Rectangle>();
-  const svg = await engine.run(
+  const svg = await satori(
     satoriTree(root) as never,
     {
       width: units(size.widthMm),
@@ -121,19 +118,14 @@ function satoriStyle(box: BoxNode): Record<string, unknown> {
   const style: LayoutStyle = box.props.style ?? {};
   const isText = box.runs.length > 0;
   const out: Record<string, unknown> = {
-    display: isText ? "block" : style.columns ? "grid" : "flex",
+    display: isText ? "block" : "flex",
     boxSizing: "border-box",
     fontFamily: "text",
     flexShrink: 0,
     minWidth: 0,
   };
-  if (!isText && !style.columns) out.flexDirection = style.direction ?? "column";
+  if (!isText) out.flexDirection = style.direction ?? "column";
   if (isText) out.fontSize = units(box.runs[0]!.sizeMm);
-  if (style.columns) {
-    out.gridTemplateColumns = style.columns
-      .map((c) => (typeof c === "number" ? `${units(c)}px` : c))
-      .join(" ");
-  }
   for (const name of lengthStyles) {
     const value = style[name];
     if (value !== undefined) out[name] = units(value);

@@ -1,6 +1,6 @@
-import type { MeasureText, TextItem } from "../drawing/model.ts";
+import type { MeasureText, TextItem } from "../../../src/drawing/model.ts";
+import type { TextRun } from "../../../src/layout/nodes.ts";
 import type { TextPiece } from "./measure-boxes.ts";
-import type { TextRun } from "./nodes.ts";
 
 /**
  * How far a word may be from where its line, set as one piece, would have it [mm]. satori kerns within its pieces
