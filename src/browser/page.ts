@@ -1,6 +1,14 @@
 /** On every page: keeps the guide for the bank, where there is no signal. A page opened from disk needs no keeping. */
 if ("serviceWorker" in navigator && /^https?:$/.test(location.protocol)) {
   const script = document.currentScript as HTMLScriptElement;
+  const { serviceWorker } = navigator;
   // Where a browser will not keep anything, such as in a private window, the guide is read as any other site.
-  navigator.serviceWorker.register(new URL("../sw.js", script.src)).catch(() => undefined);
+  const registered = serviceWorker.register(new URL("../sw.js", script.src)).catch(() => undefined);
+  if (serviceWorker.controller) {
+    // A page that was just opened shows a new edition that waits; one that is being read is left alone.
+    serviceWorker.addEventListener("controllerchange", () => location.reload());
+    addEventListener("load", async () => {
+      if ((await registered)?.waiting) serviceWorker.controller?.postMessage("make way");
+    });
+  }
 }

@@ -1,8 +1,8 @@
 /**
  * Keeps the whole guide on the phone after the first visit. The build writes the list of files, each with its hash, and
  * a name for this edition in front of this script, so a new edition is a new script and gets a cache of its own. A
- * script answers from its own cache only, and the next takes over when no page of this one is open any more: no page
- * ever meets the data of another edition.
+ * script answers from its own cache only, and the next takes over when no page of this one is open any more, or when
+ * the only one was just opened, which loads itself anew then: no page ever meets the data of another edition.
  */
 declare const guideFiles: FileHashes;
 /** Too large to keep from the start, such as handouts: kept once somebody asked for them. */
@@ -23,6 +23,9 @@ const onDemand = new Map(
 
 const takeOver = "take over";
 
+/** What a page that was just opened asks of its worker where a new edition waits. */
+const makeWay = "make way";
+
 worker.addEventListener("install", (event) => event.waitUntil(keepAll()));
 
 worker.addEventListener("activate", (event) => {
@@ -36,8 +39,9 @@ worker.addEventListener("activate", (event) => {
   );
 });
 
-worker.addEventListener("message", ({ data }) => {
-  if (data === takeOver) void worker.skipWaiting();
+worker.addEventListener("message", (event) => {
+  if (event.data === takeOver) void worker.skipWaiting();
+  if (event.data === makeWay) event.waitUntil(giveWay());
 });
 
 worker.addEventListener("fetch", (event) => {
@@ -63,13 +67,12 @@ async function keepAll(): Promise<void> {
   }
 }
 
+/** Lets the edition that waits take over, unless another page of this one is being read. */
+async function giveWay(): Promise<void> {
+  if (await isOnlyPage()) worker.registration.waiting?.postMessage(takeOver);
+}
+
 async function answer(request: Request): Promise<Response> {
-  const { waiting } = worker.registration;
-  if (request.mode === "navigate" && waiting && (await isLastPage())) {
-    // The reader goes from the only open page to the next: the time for a new edition, whose script is asked again.
-    waiting.postMessage(takeOver);
-    return new Response("", { headers: { refresh: "0" } });
-  }
   const cache = await caches.open(cacheName);
   const url = new URL(request.url);
   if (url.pathname.endsWith("/")) url.pathname += "index.html";
@@ -91,8 +94,7 @@ async function answer(request: Request): Promise<Response> {
 /** A page that was left a moment ago, with work still going on beside it, may be there a little longer. */
 const leavesWithin = { tries: 10, everyMs: 50 } as const;
 
-/** Whether the page that the reader goes from is the only one open. */
-async function isLastPage(): Promise<boolean> {
+async function isOnlyPage(): Promise<boolean> {
   for (let tries = 0; tries < leavesWithin.tries; tries++) {
     if ((await worker.clients.matchAll()).length < 2) return true;
     await new Promise((soon) => setTimeout(soon, leavesWithin.everyMs));
@@ -127,7 +129,7 @@ interface ServiceWorkerScope {
   readonly clients: { claim(): Promise<void>; matchAll(): Promise<readonly unknown[]> };
   skipWaiting(): Promise<void>;
   addEventListener(type: "install" | "activate", listener: (event: LifeEvent) => void): void;
-  addEventListener(type: "message", listener: (event: { readonly data: unknown }) => void): void;
+  addEventListener(type: "message", listener: (event: LifeEvent & { readonly data: unknown }) => void): void;
   addEventListener(type: "fetch", listener: (event: FetchEventLike) => void): void;
 }
 
