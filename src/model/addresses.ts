@@ -27,7 +27,14 @@ export const sitePaths = {
 } as const;
 
 /** What the names of a card's files end in, by its format; nothing for the pocket card. */
-export const cardSuffixes = { "ID-1": "", A7: "-a7", A6: "-a6", A5: "-a5" } as const;
+export const cardSuffixes = {
+  "ID-1": "",
+  A7: "-a7",
+  A6: "-a6",
+  A5: "-a5",
+  "quarter Letter": "-quarter-letter",
+  "half Letter": "-half-letter",
+} as const;
 
 /** What the names of sheets end in, by the way their paper is turned to print the backs. */
 export const turningSuffixes = { "long edge": "", "short edge": "-short-edge", fold: "-fold" } as const;

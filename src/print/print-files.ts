@@ -8,7 +8,7 @@ import type { Guide, RigEntry } from "../model/library.ts";
 import type { ReadyImage } from "../model/own-image.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import { keyOf, type WordKeyIn } from "../words/words.ts";
-import { allCardFormats, type CardFormat } from "./cards/card-formats.ts";
+import { type CardFormat, cardFormatsOn } from "./cards/card-formats.ts";
 import { cardSides } from "./cards/card-sides.ts";
 import { type FinishedCard, layOutCard } from "./cards/lay-out-card.ts";
 import { fits, type LayOutAs, whatToShorten } from "./cards/what-to-shorten.ts";
@@ -92,7 +92,7 @@ export async function* printFiles(input: PrintInput): AsyncIterable<PrintedFile>
   // Where a page is sent on to others, the front is shown beside its public address.
   const { shownSides = input.guide.siteAddress === undefined ? [] : ["front"] } = input;
   for (const one of fitting) yield* cardFiles(one, press, shownSides);
-  for (const format of allCardFormats) {
+  for (const format of cardFormatsOn[input.guide.paper]) {
     const cards = fitting.filter((one) => one.format === format).map(({ card }) => card.onSheet);
     yield* sheetFiles(chosen(cards, input.sheets), format, press);
   }
@@ -108,7 +108,7 @@ function layOutCards({ rigs, markings }: PrintInput, press: Press): LaidOutCard[
   return rigs.flatMap(({ entry, solved }) => {
     let least: readonly CardPart[] = [];
     const notes = cardNotes(entry, markings.get(solved.rig.float.id));
-    return allCardFormats.map((format): LaidOutCard => {
+    return cardFormatsOn[press.guide.paper].map((format): LaidOutCard => {
       const layOut: LayOutAs = (told, as) =>
         layOutCard(told, format, press.guide, press.kit, press.fonts, { notes: as, least });
       const card = layOut(solved, notes);
@@ -128,7 +128,7 @@ function cardLacks({ format, entry, card }: LaidOutCard): CardLacks[] {
 
 /** The smallest cards, which handouts have room for. */
 function pocketCards(laid: readonly LaidOutCard[]): ReadonlyMap<string, FinishedCard> {
-  const pocket = laid.filter(({ format }) => format === allCardFormats[0]);
+  const pocket = laid.filter(({ format }) => format.listedAs === "card");
   return new Map(pocket.map(({ solved, card }) => [solved.rig.id, card]));
 }
 
@@ -184,7 +184,7 @@ async function* cardFiles(
       title: words(`printable.${format.listedAs}`, { rig, format: format.name }),
     },
   };
-  if (format !== allCardFormats[0]) return;
+  if (format.listedAs !== "card") return;
   for (const side of shown) {
     yield {
       path: sitePaths.preview(rigId, side),
@@ -207,10 +207,19 @@ async function* sheetFiles(
 ): AsyncIterable<PrintedFile> {
   const { words } = kit;
   const paper = paperSizes[guide.paper];
-  const note = (key: WordKeyIn<"card.sheet">) =>
-    sheetNote([words("card.sheet.scale"), words(`card.sheet.${key}`)], paper, fonts);
+  const note = (...keys: WordKeyIn<"card.sheet">[]) =>
+    sheetNote(
+      keys.map((key) => words(`card.sheet.${key}`)),
+      paper,
+      fonts,
+    );
   for (const turning of turnings) {
-    const notes = { front: note(keyOf(turning)), back: note("back") };
+    const first = format.cutting === "halving" ? (["first"] as const) : [];
+    const light = turning === "fold" ? [] : (["light"] as const);
+    const notes = {
+      front: note(...first, "scale", keyOf(turning), ...light),
+      back: note("scale", "back"),
+    };
     const sides = sheets(cards, paper, turning, format.cutting, notes);
     if (sides.length === 0) continue;
     const duplex = turning === "fold" ? "one side" : turning;

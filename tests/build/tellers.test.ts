@@ -5,7 +5,7 @@ import { sheetText } from "../../src/cli/sheet-text.ts";
 import { variantsOf } from "../../src/core/float/moved-float.ts";
 import { drawRig } from "../../src/drawing/rig/rig-drawing.ts";
 import type { SolvedRig } from "../../src/model/solved.ts";
-import { allCardFormats } from "../../src/print/cards/card-formats.ts";
+import { cardFormatsOn } from "../../src/print/cards/card-formats.ts";
 import type { SiteInput } from "../../src/site/input.ts";
 import { shotTable } from "../../src/words/tables.ts";
 import { realSite, realSiteFiles } from "../site/real-site.ts";
@@ -111,7 +111,7 @@ describe("of every rig, what its data say is told", () => {
     const before = held;
     const told: string[] = [];
     for (const [at, solved] of rigs.entries()) {
-      const format = allCardFormats[at % allCardFormats.length]!;
+      const format = cardFormatsOn.A4[at % cardFormatsOn.A4.length]!;
       told.push(...wrong(solved, await cardStatements(solved, format, site)));
     }
     expect(told).toEqual([]);

@@ -2,6 +2,7 @@ import type { BackLook, FrontLook, SideLook } from "../../../templates/cards/car
 import type { QuarterTurn } from "../../layout/paper.ts";
 import type { CardFormatName } from "../../model/addresses.ts";
 import { type CardPart, depthParts } from "../../model/card-content.ts";
+import type { Guide } from "../../model/library.ts";
 import type { Printable } from "../../model/printable.ts";
 import { paperSizes, unprintableMm } from "../sheets/paper-sizes.ts";
 import type { Cutting } from "../sheets/sheet.ts";
@@ -120,7 +121,43 @@ function readerSides(
 const clearPt = 14;
 const largePt = 16;
 
-/** Every format of card, smallest first; one that `addresses.ts` names and that is missing here does not compile. */
+/** A card that a sheet of paper is cut into four of. */
+function quartered(size: Size): Omit<CardFormat, "name"> {
+  return {
+    ...reader,
+    front: size,
+    back: size,
+    least: [],
+    ...readerSides([clearPt, 13, 12, 11, 10], {
+      marginMm: 7,
+      whiteMm: unprintableMm,
+      gapMm: 1.2,
+      writeInMm: 10,
+    }),
+    turns: { alone: upright, onSheet: upright },
+    cutting: "halving",
+  };
+}
+
+/** A card that a sheet of paper is cut into two of; to be cut it lies with its head to the left. */
+function halved(size: Size): Omit<CardFormat, "name"> {
+  return {
+    ...reader,
+    front: size,
+    back: size,
+    least: [...depthParts, "code"],
+    ...readerSides([largePt, 15, clearPt, 13, 12], {
+      marginMm: 8,
+      whiteMm: unprintableMm,
+      gapMm: 1.5,
+      writeInMm: 12,
+    }),
+    turns: { alone: upright, onSheet: { front: 270, back: 90 } },
+    cutting: "halving",
+  };
+}
+
+/** Every format of card; one that `addresses.ts` names and that is missing here does not compile. */
 export const cardFormats: { readonly [Name in CardFormatName]: CardFormat & { readonly name: Name } } = {
   "ID-1": {
     name: "ID-1",
@@ -151,37 +188,14 @@ export const cardFormats: { readonly [Name in CardFormatName]: CardFormat & { re
     turns: { alone: upright, onSheet: upright },
     cutting: "apart",
   },
-  A6: {
-    name: "A6",
-    ...reader,
-    front: paperSizes.A6,
-    back: paperSizes.A6,
-    least: [],
-    ...readerSides([clearPt, 13, 12, 11, 10], {
-      marginMm: 7,
-      whiteMm: unprintableMm,
-      gapMm: 1.2,
-      writeInMm: 10,
-    }),
-    turns: { alone: upright, onSheet: upright },
-    cutting: "halving",
-  },
-  A5: {
-    name: "A5",
-    ...reader,
-    front: paperSizes.A5,
-    back: paperSizes.A5,
-    least: [...depthParts, "code"],
-    ...readerSides([largePt, 15, clearPt, 13, 12], {
-      marginMm: 8,
-      whiteMm: unprintableMm,
-      gapMm: 1.5,
-      writeInMm: 12,
-    }),
-    // To halve the paper it lies with its head to the left.
-    turns: { alone: upright, onSheet: { front: 270, back: 90 } },
-    cutting: "halving",
-  },
+  A6: { name: "A6", ...quartered(paperSizes.A6) },
+  A5: { name: "A5", ...halved(paperSizes.A5) },
+  "quarter Letter": { name: "quarter Letter", ...quartered(paperSizes["quarter Letter"]) },
+  "half Letter": { name: "half Letter", ...halved(paperSizes["half Letter"]) },
 };
 
-export const allCardFormats: readonly CardFormat[] = Object.values(cardFormats);
+/** The formats that a guide's cards are made in, smallest first: the larger ones are halves and quarters of its paper. */
+export const cardFormatsOn: Readonly<Record<Guide["paper"], readonly [CardFormat, ...CardFormat[]]>> = {
+  A4: [cardFormats["ID-1"], cardFormats.A7, cardFormats.A6, cardFormats.A5],
+  Letter: [cardFormats["ID-1"], cardFormats.A7, cardFormats["quarter Letter"], cardFormats["half Letter"]],
+};

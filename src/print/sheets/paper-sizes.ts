@@ -6,6 +6,7 @@ export const paperSizes = {
   A7: { widthMm: 74, heightMm: 105 },
   Letter: { widthMm: 215.9, heightMm: 279.4 },
   "half Letter": { widthMm: 139.7, heightMm: 215.9 },
+  "quarter Letter": { widthMm: 107.95, heightMm: 139.7 },
 } as const;
 
 /** What home printers leave white along every edge: a quarter of an inch. */

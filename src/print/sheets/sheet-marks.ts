@@ -1,9 +1,13 @@
 import type { Item, PathItem, PathStep } from "../../drawing/model.ts";
 
-/** A card on a sheet, seen from the sheet's top left corner. */
-export interface MarkedCard {
+/** A place on a sheet, from its top left corner. */
+export interface Place {
   readonly xMm: number;
   readonly yMm: number;
+}
+
+/** A card on a sheet, seen from the sheet's top left corner. */
+export interface MarkedCard extends Place {
   readonly widthMm: number;
   readonly heightMm: number;
 }
@@ -65,33 +69,44 @@ export function roundedCorners(cards: readonly MarkedCard[]): Item[] {
 /** Arms of the crosses where cards meet edge to edge [mm]; they stay in the white that cards keep along their edges. */
 const crossArmMm = 3;
 
-/**
- * A cross at every corner of cards that lie edge to edge, once where corners meet.
- *
- * @param bar middle of a check bar that marks the cut where it lies; a cross would run through its words
- */
-export function cornerMarks(
-  cards: readonly MarkedCard[],
-  bar?: { readonly xMm: number; readonly yMm: number },
-): Item[] {
-  const corners = new Map<string, readonly [number, number]>();
+/** A cross along the cuts at every corner of cards that lie edge to edge, once where corners meet. */
+export function cornerMarks(cards: readonly MarkedCard[]): Item[] {
+  const corners = new Map<string, Place>();
   for (const { xMm, yMm, widthMm, heightMm } of cards) {
     for (const x of [xMm, xMm + widthMm]) {
-      for (const y of [yMm, yMm + heightMm]) corners.set(cornerKey(x, y), [x, y]);
+      for (const y of [yMm, yMm + heightMm]) corners.set(cornerKey(x, y), { xMm: x, yMm: y });
     }
   }
-  if (bar) corners.delete(cornerKey(bar.xMm, bar.yMm));
-  return [...corners.values()].map(([x, y]) =>
-    lines(
-      [
-        ["M", x - crossArmMm, y],
-        ["L", x + crossArmMm, y],
-        ["M", x, y - crossArmMm],
-        ["L", x, y + crossArmMm],
-      ],
-      cropMark.strokeMm,
-    ),
-  );
+  return [...corners.values()].map((at) => lines(cross(at, crossArmMm), cropMark.strokeMm));
+}
+
+function cross({ xMm, yMm }: Place, armMm: number): PathStep[] {
+  return [
+    ["M", xMm - armMm, yMm],
+    ["L", xMm + armMm, yMm],
+    ["M", xMm, yMm - armMm],
+    ["L", xMm, yMm + armMm],
+  ];
+}
+
+/**
+ * Marks that show through a sheet held to the light: crosses on its front, rings on its back. A cross that stands in
+ * its ring is off by less than half of what a card keeps free along its edges.
+ */
+const lightMark = { armMm: 2, ringMm: 1, strokeMm: 0.25 } as const;
+
+export function lightCrosses(places: readonly Place[]): Item[] {
+  return places.map((at) => lines(cross(at, lightMark.armMm), lightMark.strokeMm));
+}
+
+export function lightRings(places: readonly Place[]): Item[] {
+  return places.map(({ xMm, yMm }) => ({
+    kind: "circle",
+    cxMm: xMm,
+    cyMm: yMm,
+    radiusMm: lightMark.ringMm,
+    stroke: { ink: "ink", widthMm: lightMark.strokeMm },
+  }));
 }
 
 function cornerKey(xMm: number, yMm: number): string {
@@ -117,9 +132,8 @@ export function foldMarks(cards: readonly MarkedCard[], inside: boolean): Item[]
 const checkBarLengthMm = 100;
 export const checkBarHeightMm = 4;
 
-/** A bar of exactly 100 mm along `yMm`, its middle at `xMm`, with a tick every 10 mm. */
-export function checkBar(xMm: number, yMm: number, ticks: "up" | "down"): Item[] {
-  const way = ticks === "up" ? -1 : 1;
+/** A bar of exactly 100 mm along `yMm`, its middle at `xMm`, with a tick upwards every 10 mm. */
+export function checkBar(xMm: number, yMm: number): Item[] {
   const left = xMm - checkBarLengthMm / 2;
   const steps: PathStep[] = [
     ["M", left, yMm],
@@ -127,7 +141,7 @@ export function checkBar(xMm: number, yMm: number, ticks: "up" | "down"): Item[]
   ];
   for (let at = 0; at <= checkBarLengthMm; at += 10) {
     const tick = at === 0 || at === checkBarLengthMm ? checkBarHeightMm : at === 50 ? 2.5 : 1.5;
-    steps.push(["M", left + at, yMm], ["L", left + at, yMm + way * tick]);
+    steps.push(["M", left + at, yMm], ["L", left + at, yMm - tick]);
   }
   return [lines(steps, 0.25)];
 }

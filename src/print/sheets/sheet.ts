@@ -7,7 +7,10 @@ import {
   cornerMarks,
   cropMarks,
   foldMarks,
+  lightCrosses,
+  lightRings,
   type MarkedCard,
+  type Place,
   roundedCorners,
 } from "./sheet-marks.ts";
 
@@ -33,9 +36,14 @@ export interface Card extends Size {
 export const turnings = ["long edge", "short edge", "fold"] as const;
 type Turning = (typeof turnings)[number];
 
-/** A line of words for the foot of a sheet, laid out as wide as `noteWidthMm`. */
+/** Words for the foot of a sheet, laid out as wide as `noteWidthMm`. */
 interface SheetNote extends Size {
   readonly items: readonly Item[];
+}
+
+interface Notes {
+  readonly front: SheetNote;
+  readonly back: SheetNote;
 }
 
 /**
@@ -82,6 +90,9 @@ function sheetGrid(paper: Size, cell: Size, cutting: Cutting, footMm: number): G
   };
 }
 
+/** From the check bar to the words that explain it. */
+const barToNoteMm = 1.2;
+
 /** Room at the foot of a sheet for the check bar and the note below it [mm]. */
 function footHeightMm(note: Size): number {
   return checkBarHeightMm + note.heightMm + 3;
@@ -92,7 +103,9 @@ export function noteWidthMm(paper: Size): number {
 }
 
 /**
- * Cards of one size laid out on sheets, fronts and backs, with crop marks and a check bar.
+ * Cards of one size laid out on sheets, fronts and backs, with crop marks, a check bar, and marks that show through where
+ * backs lie right. Bar and words are at the foot of each sheet; where cards leave no foot free they are on a sheet of
+ * their own before all others, as no card keeps them.
  *
  * @param notes words for the foot of a front and of a back
  * @returns sides in the order a printer takes them: front, back, front, back …; only fronts for `fold`; none where the
@@ -103,7 +116,7 @@ export function sheets(
   paper: Size,
   turning: Turning,
   cutting: Cutting,
-  notes: { readonly front: SheetNote; readonly back: SheetNote },
+  notes: Notes,
 ): PaperSide[] {
   const first = cards[0];
   if (first === undefined) return [];
@@ -112,14 +125,21 @@ export function sheets(
   const grid = sheetGrid(paper, cell, cutting, footHeightMm(notes.front));
   const perSheet = grid.columns * grid.rows;
   if (perSheet < 1) return [];
-  const sides: PaperSide[] = [];
+  const free = footIsFree(paper, grid, notes.front);
+  const sides = free ? [] : sheetOfNotes(paper, turning, notes);
   for (let at = 0; at < cards.length; at += perSheet) {
     const some = cards.slice(at, at + perSheet).map((card, i) => ({ card, cell: cellAt(grid, i) }));
     const sheet = { paper, grid, some };
-    if (folded) sides.push(foldSide(sheet, notes.front));
-    else sides.push(frontSide(sheet, notes.front), backSide(sheet, turning, notes.back));
+    if (folded) sides.push(side(sheet, facesToFold(some), free && notes.front, marksToFold(sheet)));
+    else sides.push(frontSide(sheet, free && notes.front), backSide(sheet, turning, free && notes.back));
   }
   return sides;
+}
+
+/** Whether words and bar have room below the cards. */
+function footIsFree(paper: Size, { topMm, rows, cellHeightMm, gapMm }: Grid, note: Size): boolean {
+  const cardsEndMm = topMm + rows * cellHeightMm + (rows - 1) * gapMm;
+  return paper.heightMm - unprintableMm - footHeightMm(note) >= cardsEndMm - 1e-6;
 }
 
 interface CardInCell {
@@ -144,21 +164,26 @@ function place(face: CardFace, xMm: number, yMm: number): Placed {
   return { ...face, xMm, yMm };
 }
 
-function frontSide(sheet: Sheet, note: SheetNote): PaperSide {
+/** Words for a side, where they lie on it. */
+type NoteHere = SheetNote | false;
+
+function frontSide(sheet: Sheet, note: NoteHere): PaperSide {
   const faces = sheet.some.map(({ card, cell }) => place(card.front, cell.xMm, cell.yMm));
-  return side(sheet, faces, note, cutMarks(sheet, note, sheet.some.map(marked)));
+  const crosses = lightCrosses(besideCards(sheet));
+  return side(sheet, faces, note, [...cutMarks(sheet, sheet.some.map(marked)), ...crosses]);
 }
 
 /** Mirrored across, as the paper's other side is seen; turned on its short edge it also lies upside down. */
-function backSide(sheet: Sheet, turning: Turning, note: SheetNote): PaperSide {
+function backSide(sheet: Sheet, turning: Turning, note: NoteHere): PaperSide {
   const faces = sheet.some.map(({ card, cell }) =>
     place(card.back, sheet.paper.widthMm - cell.xMm - card.widthMm, cell.yMm),
   );
-  const back = side(sheet, faces, note, []);
-  return turning === "short edge" ? upsideDown(back) : back;
+  return turnedOver(side(sheet, faces, note, lightRings(besideCards(sheet))), turning);
 }
 
-function upsideDown(side: PaperSide): PaperSide {
+/** A back as it lies on the paper: upside down where that is turned on its short edge. */
+function turnedOver(side: PaperSide, turning: Turning): PaperSide {
+  if (turning !== "short edge") return side;
   const parts = side.parts.map((part): Placed => {
     const [widthMm, heightMm] =
       part.turn % 180 === 0 ? [part.widthMm, part.heightMm] : [part.heightMm, part.widthMm];
@@ -173,67 +198,73 @@ function upsideDown(side: PaperSide): PaperSide {
 }
 
 /** Front and back side by side, to be folded back along the line between them. */
-function foldSide(sheet: Sheet, note: SheetNote): PaperSide {
-  const faces = sheet.some.flatMap(({ card, cell }) => [
+function facesToFold(some: readonly CardInCell[]): Placed[] {
+  return some.flatMap(({ card, cell }) => [
     place(card.front, cell.xMm, cell.yMm),
     place(card.back, cell.xMm + card.widthMm, cell.yMm),
   ]);
+}
+
+function marksToFold(sheet: Sheet): Item[] {
   const open = sheet.some.map((one) => ({ ...marked(one), widthMm: 2 * one.card.widthMm }));
-  return side(sheet, faces, note, [
-    ...cutMarks(sheet, note, open),
-    ...foldMarks(open, sheet.grid.gapMm === 0),
-  ]);
+  return [...cutMarks(sheet, open), ...foldMarks(open, sheet.grid.gapMm === 0)];
 }
 
 function marked({ card: { widthMm, heightMm }, cell }: CardInCell): MarkedCard {
   return { ...cell, widthMm, heightMm };
 }
 
-function cutMarks(sheet: Sheet, note: Size, cards: readonly MarkedCard[]): Item[] {
-  return sheet.grid.gapMm === 0
-    ? cornerMarks(cards, foot(sheet, note).onCut)
-    : [...cropMarks(cards), ...roundedCorners(cards)];
+function cutMarks({ grid }: Pick<Sheet, "grid">, cards: readonly MarkedCard[]): Item[] {
+  return grid.gapMm === 0 ? cornerMarks(cards) : [...cropMarks(cards), ...roundedCorners(cards)];
 }
 
-interface Foot {
-  readonly noteYMm: number;
-  readonly bar: Item[];
-  /** Middle of a bar that lies along a cut. */
-  readonly onCut?: { readonly xMm: number; readonly yMm: number };
+/** White that a mark needs on either side of its middle [mm]. */
+const markRoomMm = 3;
+
+/** In the waste left and right of the cards, level with the middles of the first row and the last; the same on both sides. */
+function besideCards({ paper, grid }: Sheet): Place[] {
+  const { leftMm, topMm, rows, cellHeightMm, gapMm } = grid;
+  if (leftMm - unprintableMm < 2 * markRoomMm) return [];
+  const xMm = (unprintableMm + leftMm) / 2;
+  const firstMm = topMm + cellHeightMm / 2;
+  const lastMm = firstMm + (rows - 1) * (cellHeightMm + gapMm);
+  return [...new Set([firstMm, lastMm])].flatMap((yMm) => mirrored({ xMm, yMm }, paper));
 }
 
-/** From the check bar to the words that explain it. */
-const barToNoteMm = 1.2;
+const mirrored = ({ xMm, yMm }: Place, { widthMm }: Size): Place[] => [
+  { xMm, yMm },
+  { xMm: widthMm - xMm, yMm },
+];
 
-/**
- * The check bar and its words: at the foot of the sheet where that is free, else at the middle cut, in the white that
- * cards keep along their edges, the words above it as holes are punched below it.
- */
-function foot({ paper, grid }: Sheet, note: Size): Foot {
-  const { topMm, rows, cellHeightMm, gapMm } = grid;
-  const cardsEndMm = topMm + rows * cellHeightMm + (rows - 1) * gapMm;
-  const middleMm = paper.widthMm / 2;
-  const noteYMm = paper.heightMm - unprintableMm - note.heightMm;
-  if (paper.heightMm - unprintableMm - footHeightMm(note) >= cardsEndMm - 1e-6) {
-    return { noteYMm, bar: checkBar(middleMm, noteYMm - barToNoteMm, "up") };
-  }
-  const cutMm = topMm + Math.floor(rows / 2) * cellHeightMm;
-  return {
-    noteYMm: cutMm - barToNoteMm - note.heightMm,
-    bar: checkBar(middleMm, cutMm, "down"),
-    onCut: { xMm: middleMm, yMm: cutMm },
-  };
+/** Words and bar by themselves, for cards that fill their sheets, with the marks that show through. */
+function sheetOfNotes(paper: Size, turning: Turning, notes: Notes): PaperSide[] {
+  const sheet = { paper };
+  if (turning === "fold") return [side(sheet, [], notes.front, [])];
+  const xMm = paper.widthMm / 10;
+  const places = [1 / 10, 1 / 2].flatMap((down) => mirrored({ xMm, yMm: down * paper.heightMm }, paper));
+  return [
+    side(sheet, [], notes.front, lightCrosses(places)),
+    turnedOver(side(sheet, [], false, lightRings(places)), turning),
+  ];
 }
 
-function side(sheet: Sheet, faces: readonly Placed[], note: SheetNote, cut: readonly Item[]): PaperSide {
-  const { paper } = sheet;
-  const { noteYMm, bar } = foot(sheet, note);
-  const whole = { widthMm: paper.widthMm, heightMm: paper.heightMm, xMm: 0, yMm: 0, turn: 0 as const };
-  const words: Placed = { ...note, xMm: (paper.widthMm - note.widthMm) / 2, yMm: noteYMm, turn: 0 };
-  return {
-    widthMm: paper.widthMm,
-    heightMm: paper.heightMm,
-    viewTurn: 0,
-    parts: [...faces, { ...whole, items: [...cut, ...bar] }, words],
-  };
+function side(
+  { paper }: Pick<Sheet, "paper">,
+  faces: readonly Placed[],
+  note: NoteHere,
+  marks: readonly Item[],
+): PaperSide {
+  const { widthMm, heightMm } = paper;
+  const over = (items: readonly Item[]): Placed => ({ widthMm, heightMm, xMm: 0, yMm: 0, turn: 0, items });
+  const parts = note ? [over([...marks, ...barAbove(note, paper)]), noteAtFoot(note, paper)] : [over(marks)];
+  return { widthMm, heightMm, viewTurn: 0, parts: [...faces, ...parts] };
+}
+
+function noteAtFoot(note: SheetNote, paper: Size): Placed {
+  const yMm = paper.heightMm - unprintableMm - note.heightMm;
+  return { ...note, xMm: (paper.widthMm - note.widthMm) / 2, yMm, turn: 0 };
+}
+
+function barAbove(note: SheetNote, paper: Size): Item[] {
+  return checkBar(paper.widthMm / 2, noteAtFoot(note, paper).yMm - barToNoteMm);
 }

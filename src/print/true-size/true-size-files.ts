@@ -128,7 +128,7 @@ function layOutPage(title: string, lines: readonly string[], children: Element, 
   const check = {
     text: press.kit.words("handout.check"),
     heightMm: checkBarHeightMm + 1,
-    draw: (widthMm: number, heightMm: number) => checkBar(widthMm / 2, heightMm, "up"),
+    draw: (widthMm: number, heightMm: number) => checkBar(widthMm / 2, heightMm),
   };
   const paper = paperSizes[press.guide.paper];
   return layOut(TrueSizePage({ title, lines, bodyPt, marginMm, check, children }), paper, press.fonts);

@@ -3,7 +3,7 @@ import type { Item } from "../../../src/drawing/model.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
 import { allShot, type SolvedRig } from "../../../src/model/solved.ts";
 import { drawnOf } from "../../../src/print/cards/card-content.ts";
-import { allCardFormats } from "../../../src/print/cards/card-formats.ts";
+import { cardFormatsOn } from "../../../src/print/cards/card-formats.ts";
 import { layOutCard } from "../../../src/print/cards/lay-out-card.ts";
 import { solveRig } from "../../../src/solve/solve-rig.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
@@ -18,7 +18,7 @@ const wordsOf = (items: readonly Item[]): string[] =>
     item.kind === "text" ? [item.text] : item.kind === "group" ? wordsOf(item.items) : [],
   );
 
-async function backOf(solved: SolvedRig, format: (typeof allCardFormats)[number]) {
+async function backOf(solved: SolvedRig, format: (typeof cardFormatsOn.A4)[number]) {
   const card = await layOutCard(solved, format, sampleGuide, drawingKit, fonts);
   expect([...card.front.overflows, ...card.back.overflows]).toEqual([]);
   return { ...card, text: plain(wordsOf(card.back.items).join(" ")) };
@@ -36,7 +36,7 @@ function inLead({ rig }: SolvedRig): SolvedRig {
   return solved.value;
 }
 
-describe.each(allCardFormats.map((format) => [format.name, format] as const))("%s", (_, format) => {
+describe.each(cardFormatsOn.A4.map((format) => [format.name, format] as const))("%s", (_, format) => {
   test.each(sampleRigs.map((solved) => [solved.rig.id, solved] as const))(
     "%s gives the places of every depth that it tells",
     async (_id, solved) => {

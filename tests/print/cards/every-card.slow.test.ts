@@ -6,7 +6,7 @@ import { mustParts, onEveryCard } from "../../../src/model/card-content.ts";
 import { levels } from "../../../src/model/library.ts";
 import type { SolvedRig } from "../../../src/model/solved.ts";
 import { cardContent, threeDepths } from "../../../src/print/cards/card-content.ts";
-import { allCardFormats } from "../../../src/print/cards/card-formats.ts";
+import { cardFormatsOn } from "../../../src/print/cards/card-formats.ts";
 import { type FinishedCard, layOutCard } from "../../../src/print/cards/lay-out-card.ts";
 import type { SiteInput } from "../../../src/site/input.ts";
 import { makeFigures } from "../../../src/words/figures.ts";
@@ -44,13 +44,17 @@ const figuresOf = (items: readonly Item[]): string[] =>
     item.kind === "group" ? [...(item.alt === undefined ? [] : [item.alt]), ...figuresOf(item.items)] : [],
   );
 
-describe.each(["metric", "imperial", "metric first"] as const)("told in %s units", (units) => {
+const papers = ["A4", "Letter"] as const;
+const systems = ["metric", "imperial", "metric first"] as const;
+const all = systems.flatMap((units) => papers.map((paper) => [units, paper] as const));
+
+describe.each(all)("told in %s units, for %s", (units, paper) => {
   test("every rig has on every card what must stand there, and on each larger card all that is on the smaller one", async () => {
     for (const solved of site.solved.values()) {
       const { kit, notes } = told(solved, units);
       const content = cardContent(solved, site.library.guide, kit, notes);
       let least: FinishedCard["taken"] = [];
-      for (const format of allCardFormats) {
+      for (const format of cardFormatsOn[paper]) {
         const name = `${solved.rig.id}, ${format.name}`;
         const card = await layOutCard(solved, format, site.library.guide, kit, fonts, { notes, least });
         expect([...card.front.overflows, ...card.back.overflows], name).toEqual([]);

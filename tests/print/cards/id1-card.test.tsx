@@ -5,7 +5,7 @@ import { mmPerPoint } from "../../../src/markup/boxes.ts";
 import type { CardPart } from "../../../src/model/card-content.ts";
 import { allShot } from "../../../src/model/solved.ts";
 import { cardContent, threeDepths } from "../../../src/print/cards/card-content.ts";
-import { allCardFormats, type CardFormat, cardFormats } from "../../../src/print/cards/card-formats.ts";
+import { type CardFormat, cardFormats, cardFormatsOn } from "../../../src/print/cards/card-formats.ts";
 import { cardSides } from "../../../src/print/cards/card-sides.ts";
 import { type FinishedCard, layOutCard } from "../../../src/print/cards/lay-out-card.ts";
 import { DoesNotFitError } from "../../../src/print/does-not-fit.ts";
@@ -192,7 +192,7 @@ describe("what does not fit", () => {
         least,
       });
     let least: readonly CardPart[] = [];
-    for (const format of allCardFormats) {
+    for (const format of cardFormatsOn.A4) {
       const card = layOut(format, least);
       expect([...card.front.overflows, ...card.back.overflows], format.name).toEqual([]);
       // The drawing of so many takes the room of the true tip; the card says so by `lacks`.

@@ -1,11 +1,12 @@
 import { describe, expect, test } from "vitest";
 import type { Item, PathItem, PathStep } from "../../../src/drawing/model.ts";
 import { moved, type PaperSide, type Placed, placing } from "../../../src/layout/paper.ts";
+import { cardFormatsOn } from "../../../src/print/cards/card-formats.ts";
+import { turnedCard } from "../../../src/print/cards/lay-out-card.ts";
 import { paperSizes, unprintableMm } from "../../../src/print/sheets/paper-sizes.ts";
 import { type Card, sheets, turnings } from "../../../src/print/sheets/sheet.ts";
 import {
   checkBar,
-  cornerMarks,
   cropMark,
   cropMarks,
   foldMarks,
@@ -37,6 +38,8 @@ function cards(count: number): Card[] {
 }
 
 const isFace = (part: Placed) => part.items.length === 1 && part.items[0]!.kind === "circle";
+
+const withCards = (sides: readonly PaperSide[]) => sides.filter(({ parts }) => parts.some(isFace));
 
 /** The rectangle that a placed face covers, by its corners. */
 function covered(part: Placed) {
@@ -158,8 +161,9 @@ describe("cards edge to edge", () => {
   // A quarter of A4 is half a millimetre longer than A6: ISO 216 rounds down.
   test("A6 goes four to an A4 by quartering and two to a Letter", () => {
     const onA4 = sheets(pageCards(4, A6, false), A4, "long edge", "halving", notes);
-    expect(onA4[0]!.parts.filter(isFace)).toHaveLength(4);
-    const [first] = onA4[0]!.parts.filter(isFace);
+    const [front] = withCards(onA4);
+    expect(front!.parts.filter(isFace)).toHaveLength(4);
+    const [first] = front!.parts.filter(isFace);
     expect(covered(first!).right).toBeCloseTo(A4.widthMm / 2, 9);
     expect(covered(first!).bottom).toBeCloseTo(A4.heightMm / 2, 9);
     const onLetter = sheets(pageCards(4, A6, false), Letter, "long edge", "halving", notes);
@@ -167,7 +171,7 @@ describe("cards edge to edge", () => {
   });
 
   test("A5 goes two to an A4, lying", () => {
-    expect(sheets(pageCards(2, A5, true), A4, "long edge", "halving", notes)).toHaveLength(2);
+    expect(withCards(sheets(pageCards(2, A5, true), A4, "long edge", "halving", notes))).toHaveLength(2);
   });
 
   test.each([
@@ -177,7 +181,7 @@ describe("cards edge to edge", () => {
     "the head of an %s back lies behind the head of its front, whatever the turning",
     (_, size, lying) => {
       for (const turning of ["long edge", "short edge"] as const) {
-        const sides = sheets(pageCards(2, size, lying), A4, turning, "halving", notes);
+        const sides = withCards(sheets(pageCards(2, size, lying), A4, turning, "halving", notes));
         const [front, back] = sides.map((side) => side.parts.filter(isFace));
         const partner = back!.find((part) => sameDot(part, front![0]!))!;
         const corner = (part: Placed, x: number) => moved(placing(part), x, 0);
@@ -188,10 +192,154 @@ describe("cards edge to edge", () => {
     },
   );
 
+  test.each([
+    ["a quarter", paperSizes["quarter Letter"], false, 4],
+    ["a half", paperSizes["half Letter"], true, 2],
+  ] as const)("%s of a Letter goes as often to a Letter, with nothing left over", (_, size, lying, count) => {
+    const [front] = withCards(sheets(pageCards(5, size, lying), Letter, "long edge", "halving", notes));
+    const boxes = front!.parts.filter(isFace).map(covered);
+    expect(boxes).toHaveLength(count);
+    expect(Math.max(...boxes.map(({ right }) => right))).toBeCloseTo(Letter.widthMm, 9);
+    expect(Math.max(...boxes.map(({ bottom }) => bottom))).toBeCloseTo(Letter.heightMm, 9);
+  });
+
   test("a card too wide to lie beside its back is not made to be folded", () => {
     expect(sheets(pageCards(2, A5, false), A4, "fold", "halving", notes)).toEqual([]);
   });
 });
+
+/** Every format of card with its turning and cutting, on its paper. */
+const inUse = (["A4", "Letter"] as const).flatMap((paper) =>
+  cardFormatsOn[paper].map((format) => [format.name, paper, format] as const),
+);
+
+describe.each(inUse)("sheets of %s cards on %s", (_, paperName, { front, back, turns, cutting }) => {
+  const paper = paperSizes[paperName];
+  const some = cards(3).map((card) =>
+    turnedCard(
+      card.id,
+      {
+        front: { ...front, items: card.front.items, overflows: [] },
+        back: { ...back, items: card.back.items, overflows: [] },
+      },
+      turns.onSheet,
+    ),
+  );
+
+  const words = { ...note, items: [{ kind: "path", steps: crossed(note.widthMm, note.heightMm) } as const] };
+
+  test("have all words and bars in the waste: on a card lie cuts and folds alone", () => {
+    for (const turning of turnings) {
+      const sides = sheets(some, paper, turning, cutting, { front: words, back: words });
+      for (const side of sides) {
+        const boxes = side.parts.filter(isFace).map(covered);
+        for (const part of side.parts.filter((one) => !isFace(one))) {
+          for (const item of part.items.flatMap(segments)) {
+            const on = boxes.filter((box) => overlap(box, placedBox(part, item)));
+            expect(on, turning).toEqual([]);
+          }
+        }
+      }
+      if (sides.length > 0)
+        expect(sides.some(({ parts }) => parts.some(({ items }) => items === words.items))).toBe(true);
+    }
+  });
+
+  test.each(["long edge", "short edge"] as const)(
+    "held to the light, turned on the %s, have each cross in a ring of its own",
+    (turning) => {
+      const sides = sheets(some, paper, turning, cutting, notes);
+      const [fronts, backs] = [sides[0]!, sides[1]!];
+      const crosses = marksOn(fronts, "path").flatMap(crossMiddle);
+      const rings = marksOn(backs, "circle").flatMap(({ part, item }) =>
+        item.kind === "circle" ? [moved(placing(part), item.cxMm, item.cyMm)] : [],
+      );
+      expect(crosses.length).toBeGreaterThanOrEqual(2);
+      expect(rings).toHaveLength(crosses.length);
+      const seen = rings.map((ring) => throughPaper(backs, turning, ring));
+      for (const { xMm, yMm } of crosses) {
+        expect(seen.filter((at) => Math.hypot(at.xMm - xMm, at.yMm - yMm) < 1e-6)).toHaveLength(1);
+        for (const edge of [xMm, yMm, paper.widthMm - xMm, paper.heightMm - yMm])
+          expect(edge).toBeGreaterThanOrEqual(unprintableMm + 2);
+      }
+    },
+  );
+});
+
+/** A box with one line from corner to corner, which stands for words. */
+function crossed(widthMm: number, heightMm: number): PathStep[] {
+  return [
+    ["M", 0, 0],
+    ["L", widthMm, heightMm],
+  ];
+}
+
+interface Span {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** Whether a mark comes inside a card; along its edge, or along the fold in its middle, it does not. */
+function overlap(card: Span, mark: Span): boolean {
+  const least = 1e-6;
+  const [across, down] = [
+    Math.min(card.right, mark.right) - Math.max(card.left, mark.left),
+    Math.min(card.bottom, mark.bottom) - Math.max(card.top, mark.top),
+  ];
+  const within = (at: number, from: number, to: number) => at > from + least && at < to - least;
+  if (mark.right - mark.left < least) return within(mark.left, card.left, card.right) && down > least;
+  if (mark.bottom - mark.top < least) return within(mark.top, card.top, card.bottom) && across > least;
+  return across > least && down > least;
+}
+
+/** Each straight line of an item; curves are the rounded corners of the cut. */
+function segments(item: Item): Span[] {
+  if (item.kind === "circle") {
+    const { cxMm: x, cyMm: y, radiusMm: r } = item;
+    return [{ left: x - r, right: x + r, top: y - r, bottom: y + r }];
+  }
+  if (item.kind !== "path" || item.steps.some(([letter]) => letter === "C")) return [];
+  const spans: Span[] = [];
+  item.steps.forEach((step, i) => {
+    const before = item.steps[i - 1];
+    if (step[0] !== "L" || before === undefined || before[0] === "Z" || before[0] === "C") return;
+    const [[, x1, y1], [, x2, y2]] = [before, step];
+    spans.push({
+      left: Math.min(x1, x2),
+      right: Math.max(x1, x2),
+      top: Math.min(y1, y2),
+      bottom: Math.max(y1, y2),
+    });
+  });
+  return spans;
+}
+
+function placedBox(part: Placed, { left, right, top, bottom }: Span): Span {
+  const [a, b] = [moved(placing(part), left, top), moved(placing(part), right, bottom)];
+  return {
+    left: Math.min(a.xMm, b.xMm),
+    right: Math.max(a.xMm, b.xMm),
+    top: Math.min(a.yMm, b.yMm),
+    bottom: Math.max(a.yMm, b.yMm),
+  };
+}
+
+function marksOn(side: PaperSide, kind: Item["kind"]) {
+  return side.parts
+    .filter((part) => !isFace(part))
+    .flatMap((part) => part.items.filter((item) => item.kind === kind).map((item) => ({ part, item })));
+}
+
+/** The middle of a cross as thick as those to be seen through paper; nothing for other marks. */
+function crossMiddle({ part, item }: { readonly part: Placed; readonly item: Item }) {
+  if (item.kind !== "path" || item.steps.length !== 4) return [];
+  const [across, down] = segments(item);
+  if (!across || !down || across.top !== across.bottom || down.left !== down.right) return [];
+  if ((item.stroke?.widthMm ?? 0) < 0.2) return [];
+  return [moved(placing(part), down.left, across.top)];
+}
 
 test("more cards than a sheet takes go on more sheets, front and back in turn", () => {
   const sides = sheets(cards(11), paperSizes.A4, "long edge", "apart", notes);
@@ -209,6 +357,7 @@ test("papers have the sizes of their standards", () => {
       ["A7", 74, 105],
       ["Letter", 215.9, 279.4],
       ["half Letter", 139.7, 215.9],
+      ["quarter Letter", 107.95, 139.7],
     ].sort(),
   );
 });
@@ -256,22 +405,6 @@ describe("marks", () => {
     }
   });
 
-  test("a bar along the middle cut stands in for the cross there, which would run through its words", () => {
-    const { A4, A6 } = paperSizes;
-    const quarters = [0, 1].flatMap((row) =>
-      [0, 1].map((column) => ({ ...A6, xMm: column * A6.widthMm, yMm: row * A6.heightMm })),
-    );
-    const middle = { xMm: A4.widthMm / 2, yMm: A6.heightMm };
-    expect(cornerMarks(quarters)).toHaveLength(9);
-    const marks = cornerMarks(quarters, middle);
-    expect(marks).toHaveLength(8);
-    for (const mark of marks) {
-      const [, x] = steps(mark)[0] as [string, number, number];
-      const y = (steps(mark)[0] as [string, number, number])[2];
-      expect([x + 3, y]).not.toEqual([middle.xMm, middle.yMm]);
-    }
-  });
-
   test("fold marks stand at both ends of the fold, outside a card that lies apart and inside one that does not", () => {
     const card = { xMm: 10, yMm: 20, widthMm: 100, heightMm: 50 };
     const places = (inside: boolean) =>
@@ -287,17 +420,8 @@ describe("marks", () => {
     for (const [, y] of places(true)) expect(y >= 20 && y <= 70).toBe(true);
   });
 
-  test("on a sheet that is halved the check bar lies along the middle cut", () => {
-    const face = { widthMm: 210, heightMm: 148, items: [], turn: 0 as const };
-    const halves = [1, 2].map((id) => ({ ...face, id: `${id}`, front: face, back: face }));
-    const bar = checkBar(210 / 2, 297 / 2, "down");
-    for (const side of sheets(halves, paperSizes.A4, "long edge", "halving", notes)) {
-      expect(side.parts.flatMap(({ items }) => items)).toEqual(expect.arrayContaining(bar));
-    }
-  });
-
   test("the check bar is 100 mm", () => {
-    const [bar] = checkBar(105, 280, "up");
+    const [bar] = checkBar(105, 280);
     const xs = steps(bar!).map((step) => step[1] as number);
     expect(Math.max(...xs) - Math.min(...xs)).toBe(100);
   });
