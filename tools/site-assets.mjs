@@ -21,7 +21,7 @@ const scripts = [
   "rig",
   "signs",
   "fit",
-  "in-water-worker",
+  "sums-worker",
   "card",
   "search",
   "service-worker",

@@ -2,7 +2,7 @@ import type { DrawingKit } from "../drawing/kit.ts";
 import { makeFonts } from "../layout/fonts.ts";
 import { type PackedFaces, unpackedFaces } from "../layout/glyph-table.ts";
 import type { LaidOutPage } from "../layout/page-of.ts";
-import type { CardNotes } from "../model/card-content.ts";
+import type { CardNotes, CardPart } from "../model/card-content.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import { cardFormats } from "../print/cards/card-formats.ts";
 import { cardSides } from "../print/cards/card-sides.ts";
@@ -21,6 +21,8 @@ const pocket = cardFormats["ID-1"];
 interface MadeCard {
   readonly front: LaidOutPage;
   readonly back: LaidOutPage;
+  /** What should stand on it and had no room. */
+  readonly lacks: readonly CardPart[];
   pdf(): Promise<Uint8Array>;
 }
 
@@ -56,6 +58,7 @@ const makeCard: MakeCard = async (solved, guide, pageKit, notes) => {
   return {
     front: card.front,
     back: card.back,
+    lacks: card.lacks,
     pdf: async () => paintPdf(cardSides(card.alone), facts, fonts),
   };
 };

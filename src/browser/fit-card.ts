@@ -4,7 +4,7 @@ import { drawingToSvg } from "../drawing/svg.ts";
 import type { CardNotes } from "../model/card-content.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import type { MakeCard } from "./card.ts";
-import { guide, say } from "./fit-data.ts";
+import { guide, say, words } from "./fit-data.ts";
 import { loadScript } from "./load-script.ts";
 import { dataOf, partById } from "./page-parts.ts";
 import { toDom } from "./to-dom.ts";
@@ -32,10 +32,17 @@ let card: Card | undefined;
 
 /** The rig whose card may be had; nothing where there is none. A card that was shown of another is gone. */
 export function offerCard(rig: Carded | undefined): void {
+  withdrawCard();
   asked = rig;
-  card = undefined;
   show.disabled = rig === undefined;
   buttons.hidden = rig === undefined;
+}
+
+/** No card may be had until one is offered again; what offers it keeps its room. */
+export function withdrawCard(): void {
+  asked = undefined;
+  card = undefined;
+  show.disabled = true;
   save.hidden = true;
   status.textContent = "";
   shown.replaceChildren();
@@ -68,11 +75,17 @@ async function showCard(): Promise<void> {
       }),
     );
     save.hidden = false;
-    status.textContent = say("fit.card-shown");
+    status.textContent = [say("fit.card-shown"), ...lacking(made.lacks)].join(" ");
     shown.scrollIntoView({ block: "nearest" });
   } catch (error) {
     tellFailure(error);
   }
+}
+
+/** What the card had no room for, so that nobody takes it for all there is to know. */
+function lacking(parts: Card["lacks"]): string[] {
+  const named = parts.map((part) => words(`card.part.${part}`)).join(", ");
+  return named ? [say("fit.card-lacks", { parts: named })] : [];
 }
 
 async function saveCard(): Promise<void> {

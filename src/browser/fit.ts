@@ -1,30 +1,26 @@
 import { DepthPart } from "../../templates/pages/depth.tsx";
 import { hangPicture, rigPicture, sinkPicture } from "../../templates/pages/rig-picture.ts";
 import type { Voice } from "../../templates/pages/view.ts";
-import { type Answer, answer } from "../core/finding.ts";
 import { first } from "../core/lists.ts";
 import { measureText } from "../drawing/labels/font-metrics.ts";
-import type { Rig } from "../model/rig.ts";
-import { mostOfEachSize, type SolvedDepth, type SolvedRig } from "../model/solved.ts";
+import { mostOfEachSize, type SolvedDepth } from "../model/solved.ts";
 import { type UnitChoice, unitChoices } from "../model/unit-choice.ts";
-import { type FromBox, fromBox } from "../solve/from-box.ts";
-import { solveRig } from "../solve/solve-rig.ts";
 import { makeFigures } from "../words/figures.ts";
 import { reasonText } from "../words/reason.ts";
 import { rigTexts } from "../words/rig-texts.ts";
 import { waterText } from "../words/water-text.ts";
+import { besideBy } from "./beside.ts";
 import { boxForm } from "./box-form.ts";
-import { offerCard } from "./fit-card.ts";
+import { offerCard, withdrawCard } from "./fit-card.ts";
 import { guide, loadedNotes, loadedRig, say, scaleOf, words } from "./fit-data.ts";
 import { problemsSaid, showProblems } from "./fit-problems.ts";
 import { fitRig } from "./fit-rig.ts";
 import { insteadOf } from "./instead.ts";
 import { keepAnswers, keptAnswers } from "./kept-answers.ts";
-import { laterBy } from "./later.ts";
-import type { LaterAsked } from "./later-sums.ts";
 import { paceParts, paceText } from "./pace-fields.ts";
 import { dataOf, partById, partWithin } from "./page-parts.ts";
 import { shareAddress } from "./share.ts";
+import type { Made } from "./sums.ts";
 import { toDom } from "./to-dom.ts";
 
 const form = document.getElementById("fit-form") as HTMLFormElement;
@@ -47,26 +43,14 @@ const [paceWay, paceTime] = ["fit-pace-way", "fit-pace-time"].map(
 );
 const sliderStepMm = Number(slider.dataset.stepMm);
 const box = boxForm(partWithin(form, ".box"));
-const later = laterBy(dataOf(partById("fit"), "worker"));
+/** Where the page has to do the long sums itself, they wait until nobody is typing. */
+const typingPauseMs = 250;
+const worker = dataOf(partById("fit"), "worker");
+/** Two, so that no new water waits for the fall of the last. */
+const [firstSums, longSums] = [besideBy(worker), besideBy(worker, typingPauseMs)];
 
 const announcePauseMs = 700;
 let announceTimer: ReturnType<typeof setTimeout> | undefined;
-
-interface Making {
-  readonly solved: SolvedRig;
-  readonly boxed?: LaterAsked["boxed"];
-}
-
-/** The rig of the figures, from the reader's box where one was told. */
-function make(fitted: Rig, shot: ReturnType<typeof fitRig>["box"]): Answer<Making> {
-  if (!shot) {
-    const solved = solveRig(fitted);
-    return solved.ok ? answer({ solved: solved.value }) : solved;
-  }
-  const from: Answer<FromBox> = fromBox(fitted, shot);
-  if (!from.ok) return from;
-  return answer({ solved: from.value.made, boxed: { rig: fitted, box: shot, from: from.value } });
-}
 
 function refit(): void {
   const changed = new Map(
@@ -81,38 +65,48 @@ function refit(): void {
     showNothing(say("fit.unread"));
     return;
   }
-  const made = make(fitted, shot);
-  if (!made.ok) {
+  // What is shown stays, so that nothing flickers, and says of which water it is; but no card is had of it any more.
+  withdrawCard();
+  longSums.drop();
+  result.setAttribute("aria-busy", "true");
+  const told = new Map(["depth", "pace", "units", "box"].map((name) => [name, changed.get(name)]));
+  firstSums.ask("make", { rig: fitted, ...(shot && { box: shot }) }, (made, isLast) => {
+    if (made.ok) showMade(made.value, voice, isLast);
+    if (!isLast) return;
+    if (made.ok) {
+      keepAnswers(Object.fromEntries(told));
+      return;
+    }
     showNothing([say("fit.failed"), ...made.findings.map(voice.reason)].join(" "));
-    if (shot) insteadOf(fitted, changed.get("box")!, voice.reason, result);
-    return;
-  }
-  const { solved, boxed } = made.value;
-  const depth = first(solved.depths);
-  offerCard({
-    solved,
-    kit: { words, figures: voice.figures, measure: measureText },
-    notes,
+    if (shot) insteadOf(fitted, changed.get("box")!, voice.reason, result, longSums);
   });
-  slider.value = String(Math.round(depth.depthMm / sliderStepMm));
-  slider.setAttribute("aria-valuetext", voice.figures.depth(depth.depthMm));
-  keepAnswers(Object.fromEntries(["depth", "pace", "units", "box"].map((name) => [name, changed.get(name)])));
-  box.askCounts(mostOfEachSize({ depths: [depth] }));
+}
+
+/** @param isLast whether it is of the water that stands in the field: while the slider is drawn it may be of one before */
+function showMade(made: Made, voice: Voice, isLast: boolean): void {
+  const { solved, boxed } = made;
+  const depth = first(solved.depths);
   const show = (shown: SolvedDepth) =>
     showResult(toDom(DepthPart({ voice, solved, depth: shown, id: "fitted" })));
   show(depth);
-  const done = say("fit.done", { depth: voice.figures.depth(depth.depthMm) });
   brief.textContent = say("fit.brief", {
     measure: voice.rigTexts.measuredFrom(solved),
     line: voice.figures.shortGap(depth.floatToHookMm),
     tip: voice.figures.tip(depth.tipAsSetMm),
   });
+  if (!isLast) return;
+  result.removeAttribute("aria-busy");
+  offerCard({ solved, kit: kitOf(voice.figures), notes });
+  slider.value = String(Math.round(depth.depthMm / sliderStepMm));
+  slider.setAttribute("aria-valuetext", voice.figures.depth(depth.depthMm));
+  box.askCounts(mostOfEachSize({ depths: [depth] }));
+  const done = say("fit.done", { depth: voice.figures.depth(depth.depthMm) });
   const exact = boxed && !depth.findings.some(({ code }) => code.startsWith("box."));
   status.textContent = exact ? `${done} ${say("fit.box-exact")}` : done;
   announce([status.textContent, ...depth.findings.map(voice.reason)].join(" "));
   // The part of the water keeps its room meanwhile, so that nothing jumps while the slider is drawn.
-  later.ask({ solved, boxed }, (full) => {
-    if (!full) return;
+  longSums.ask("inWater", made, (full, isStill) => {
+    if (!full || !isStill) return;
     show(full);
     result.style.minHeight = "";
     const news = full.findings.filter((finding) => !depth.findings.includes(finding));
@@ -120,9 +114,11 @@ function refit(): void {
   });
 }
 
+const kitOf = (figures: Voice["figures"]) => ({ words, figures, measure: measureText });
+
 function voiceIn(units: UnitChoice): Voice {
   const figures = makeFigures(units, words, guide.language);
-  const kit = { words, figures, measure: measureText };
+  const kit = kitOf(figures);
   return {
     figures,
     say,
@@ -160,9 +156,11 @@ function announce(text: string): void {
 
 /** No figures, and above all no card, of a water that nobody asked for. */
 function showNothing(why: string): void {
-  later.drop();
+  firstSums.drop();
+  longSums.drop();
   offerCard(undefined);
   result.replaceChildren();
+  result.removeAttribute("aria-busy");
   result.style.minHeight = "";
   brief.textContent = "";
   status.textContent = why;

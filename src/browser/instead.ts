@@ -2,12 +2,9 @@ import type { Finding } from "../core/finding.ts";
 import { metalIn, parseBox } from "../core/tackle/box-notation.ts";
 import type { Tub } from "../core/tackle/shot.ts";
 import type { Rig } from "../model/rig.ts";
-import { rigThatCan, worthBuying } from "../solve/from-box.ts";
+import type { Beside } from "./beside.ts";
 import { loadedRig, type OtherRig, rigs, scaleOf } from "./fit-data.ts";
 import { loadScript } from "./load-script.ts";
-
-/** Counts what was asked for, so that an answer to an earlier question is dropped. */
-let askedLast = 0;
 
 const boxOf = (rig: Rig, text: string): Tub | undefined => {
   const box = parseBox(text, scaleOf(rig), metalIn(rig.tub));
@@ -15,14 +12,13 @@ const boxOf = (rig: Rig, text: string): Tub | undefined => {
 };
 
 /** Where a box cannot make a rig: the size worth buying, and a rig that it can make, with the way to it. */
-export async function insteadOf(
+export function insteadOf(
   rig: Rig,
   text: string,
   reason: (finding: Finding) => string,
   shownIn: HTMLElement,
-): Promise<void> {
-  askedLast++;
-  const asked = askedLast;
+  sums: Beside,
+): void {
   const list = document.createElement("ul");
   list.className = "findings";
   shownIn.replaceChildren(list);
@@ -31,19 +27,31 @@ export async function insteadOf(
     item.append(node);
     list.append(item);
   };
-  for (const finding of worthBuying(rig, boxOf(rig, text) ?? []))
-    add(document.createTextNode(reason(finding)));
-  for (const other of nearestFirst(rig)) {
-    const data = await dataOfRig(other);
-    if (asked !== askedLast || !list.isConnected) return;
-    const can = data && rigThatCan([{ ...data, depthsMm: rig.depthsMm }], (one) => boxOf(one, text));
-    if (!can) continue;
-    const link = document.createElement("a");
-    link.href = `${new URL(other.page, siteAddress).href}?${new URLSearchParams(location.search)}`;
-    link.textContent = reason(can.finding);
-    add(link);
-    return;
-  }
+  const tryNext = async ([other, ...others]: readonly OtherRig[]): Promise<void> => {
+    const data = other && (await dataOfRig(other));
+    // Meanwhile another water may have been asked for.
+    if (!other || !list.isConnected) return;
+    if (!data) return tryNext(others);
+    const box = boxOf(data, text);
+    const asked = { rig: { ...data, depthsMm: rig.depthsMm }, ...(box && { box }) };
+    sums.ask("canBeMade", asked, (finding, isLast) => {
+      if (!isLast) return;
+      if (!finding) {
+        void tryNext(others);
+        return;
+      }
+      const link = document.createElement("a");
+      link.href = `${new URL(other.page, siteAddress).href}?${new URLSearchParams(location.search)}`;
+      link.textContent = reason(finding);
+      add(link);
+    });
+  };
+  const box = boxOf(rig, text);
+  sums.ask("worthBuying", { rig, ...(box && { box }) }, (found, isLast) => {
+    if (!isLast) return;
+    for (const finding of found) add(document.createTextNode(reason(finding)));
+    void tryNext(nearestFirst(rig));
+  });
 }
 
 const siteAddress = new URL("../", (document.currentScript as HTMLScriptElement).src);

@@ -107,7 +107,7 @@ export function FitPart({ view, entry }: { view: View; entry: RigEntry }) {
       data-scripts={[sitePaths.asset("guide-data.js"), sitePaths.rigData(rig.id), sitePaths.asset("fit.js")]
         .map(href)
         .join(" ")}
-      data-worker={href(sitePaths.asset("in-water-worker.js"))}
+      data-worker={href(sitePaths.asset("sums-worker.js"))}
     >
       <summary>{say("fit.title")}</summary>
       <p>{say("fit.lead")}</p>

@@ -16,7 +16,14 @@ import { shotRows } from "../../templates/pages/shot-groups.ts";
 import { readPdf } from "../print/read-pdf.ts";
 import { startBrowser } from "../support/browser.ts";
 import { drawingKit } from "../support/drawing-kit.ts";
-import { brokenRules, overWidthPx, smallTargets } from "../support/page-checks.ts";
+import {
+  brokenRules,
+  clippedText,
+  overWidthPx,
+  smallTargets,
+  spreadText,
+  unfoldAll,
+} from "../support/page-checks.ts";
 import { sampleWaggler } from "../support/sample-rig.ts";
 import { writeToNewFolder } from "../support/site-folder.ts";
 import { sampleLibrary, sampleSite } from "./sample-site.ts";
@@ -61,6 +68,18 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     await page.goto(pathToFileURL(join(folder, file)).href + (query === undefined ? "" : `?${query}`));
   }
 
+  /** Pages made for a reader's own water. */
+  const fitted = ["site/rigs/waggler-strung-out.html", "site/rigs/stick-shirt-button.html"].map(
+    (path) => `${path}?depth=1.6+m`,
+  );
+
+  /** Opens a page with all its parts unfolded, and fitted where its address asks for that. */
+  async function openAll(path: string): Promise<void> {
+    await open(path);
+    if (path.includes("?depth")) await page.waitForSelector("#fitted .in-water", { state: "attached" });
+    await unfoldAll(page);
+  }
+
   test("every page opens without a message and asks for nothing but its own files", async () => {
     for (const path of pages) await open(path);
     expect(said).toEqual([]);
@@ -75,8 +94,8 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     async (colorScheme, rules) => {
       await page.emulateMedia({ colorScheme });
       const broken: string[] = [];
-      for (const path of pages) {
-        await open(path);
+      for (const path of [...pages, ...fitted]) {
+        await openAll(path);
         broken.push(...(await brokenRules(page, rules)).map((rule) => `${path}: ${rule}`));
       }
       expect(broken).toEqual([]);
@@ -84,22 +103,26 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     120_000,
   );
 
-  test("no page scrolls sideways at 320 px, nor at 1280 px with text at twice its size", async () => {
-    const wide: string[] = [];
-    for (const [width, rootSize] of [
-      [320, "112.5%"],
-      [1280, "225%"],
-    ] as const) {
+  test.each([
+    [320, "112.5%"],
+    [1280, "225%"],
+  ] as const)(
+    "no page scrolls sideways or clips text at %i px with its text at %s, everything unfolded and the text set apart",
+    async (width, rootSize) => {
+      const wide: string[] = [];
       await page.setViewportSize({ width, height: 740 });
-      for (const path of pages) {
-        await open(path);
+      for (const path of [...pages, ...fitted]) {
+        await openAll(path);
+        await spreadText(page);
         const over = await overWidthPx(page, rootSize);
-        if (over > 0) wide.push(`${path} at ${width} px: ${over} px too wide`);
+        if (over > 0) wide.push(`${path}: ${over} px too wide`);
+        wide.push(...(await clippedText(page)).map((text) => `${path}: ${text}`));
       }
-    }
-    await page.setViewportSize({ width: 360, height: 740 });
-    expect(wide).toEqual([]);
-  });
+      await page.setViewportSize({ width: 360, height: 740 });
+      expect(wide).toEqual([]);
+    },
+    120_000,
+  );
 
   test("everything to press outside running text is at least 24 px wide and high", async () => {
     const small: string[] = [];

@@ -19,7 +19,7 @@ test.each([
   ["search.js", 25_000],
   ["service-worker.js", 3_000],
   ["fit.js", 170_000],
-  ["in-water-worker.js", 80_000],
+  ["sums-worker.js", 80_000],
   ["card.js", 115_000],
   ["site.css", 20_000],
   ["plex-regular.woff", 22_000],

@@ -194,6 +194,22 @@ describe.skipIf("reason" in started)(`a rig's page asked for another water${reas
     expect(await page.isVisible("#fit-card-save")).toBe(false);
   });
 
+  test("what a card had no room for is said beside it", async () => {
+    await open("?depth=2.2+m");
+    await page.waitForSelector("#fit-card:enabled");
+    await page.evaluate(() => {
+      const side = { widthMm: 54, heightMm: 86, items: [] };
+      const card = { front: side, back: side, lacks: ["true-tip", "change-first"] };
+      Object.assign(globalThis, { dotdownCard: async () => card });
+    });
+    await page.click("#fit-card");
+    await expect
+      .poll(() => page.textContent("#fit-card-status"))
+      .toBe(
+        "This is the card, both sides. It had no room for the tip at its true size, what to change first: you find that below, on this page.",
+      );
+  });
+
   test("the figures are shown as a code that another phone reads", async () => {
     await open("?depth=2.2+m");
     await page.waitForSelector("#fitted");

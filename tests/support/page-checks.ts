@@ -29,6 +29,24 @@ export async function brokenRules(page: Page, set: keyof typeof ruleSets = "all"
   }, ruleSets[set]);
 }
 
+/** Opens every part of the page that can be unfolded. */
+export function unfoldAll(page: Page): Promise<void> {
+  return page.evaluate(() => {
+    for (const part of document.querySelectorAll("details")) part.open = true;
+  });
+}
+
+/** Sets the text of the open page as far apart as a reader may. Source: WCAG 2.2, success criterion 1.4.12. */
+export function spreadText(page: Page): Promise<void> {
+  return page.evaluate(() => {
+    const style = new CSSStyleSheet();
+    style.replaceSync(
+      "* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important } p { margin-bottom: 2em !important }",
+    );
+    document.adoptedStyleSheets = [style];
+  });
+}
+
 /** By how many pixels the open page is wider than its window, its text at this size of the root. */
 export function overWidthPx(page: Page, rootSize: string): Promise<number> {
   return page.evaluate((size) => {

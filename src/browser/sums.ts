@@ -1,0 +1,70 @@
+import { type Answer, answer, type Finding } from "../core/finding.ts";
+import type { Tub } from "../core/tackle/shot.ts";
+import type { Rig } from "../model/rig.ts";
+import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
+import { type FromBox, fallFromBox, fromBox, rigThatCan, toldLater, worthBuying } from "../solve/from-box.ts";
+import { solveInWater } from "../solve/in-water.ts";
+import { solveRig } from "../solve/solve-rig.ts";
+
+/** A rig for a reader's water, and the reader's own shot where they were told. */
+interface ToMake {
+  readonly rig: Rig;
+  readonly box?: Tub;
+}
+
+/** A rig made up, as it is in still air. */
+export interface Made {
+  readonly solved: SolvedRig;
+  /** Where it was made from a box. */
+  readonly boxed?: { readonly rig: Rig; readonly box: Tub; readonly from: FromBox };
+}
+
+/** The rig of the figures, from the reader's box where one was told. */
+function make({ rig, box }: ToMake): Answer<Made> {
+  if (!box) {
+    const solved = solveRig(rig);
+    return solved.ok ? answer({ solved: solved.value }) : solved;
+  }
+  const from = fromBox(rig, box);
+  return from.ok ? answer({ solved: from.value.made, boxed: { rig, box, from: from.value } }) : from;
+}
+
+/** The rig's depth with the water's part and what its box lacks; nothing where the fall cannot be had. */
+function inWater({ solved, boxed }: Made): SolvedDepth | undefined {
+  const [depth] = solved.depths;
+  const made = depth && wet(solved, depth);
+  if (!made?.ok) return undefined;
+  if (!boxed) return made.value;
+  const { rig, box, from } = boxed;
+  const [ownDepth] = from.own.depths;
+  const own = ownDepth && wet(from.own, ownDepth);
+  const fall: readonly Finding[] = own?.ok ? fallFromBox(made.value, own.value) : [];
+  const later = [...fall, ...worthBuying(rig, box, from)];
+  return { ...made.value, findings: toldLater(made.value.findings, later) };
+}
+
+function wet(solved: SolvedRig, depth: SolvedDepth): Answer<SolvedDepth> {
+  const water = solveInWater(solved, depth);
+  return water.ok ? answer({ ...depth, inWater: water.value }) : water;
+}
+
+/** All that a page has reckoned, by name: in a worker where there is one, as a phone takes longer for it than a tap may. */
+const sums = {
+  make,
+  inWater,
+  worthBuying: ({ rig, box = [] }: ToMake) => worthBuying(rig, box),
+  /** How it is told that this rig can be made of the box, where it can. */
+  canBeMade: ({ rig, box }: ToMake) => rigThatCan([rig], () => box)?.finding,
+};
+
+export type SumName = keyof typeof sums;
+export type Asked<N extends SumName> = Parameters<(typeof sums)[N]>[0];
+export type Told<N extends SumName> = ReturnType<(typeof sums)[N]>;
+
+/** What a page sends to its worker. */
+export type SumAsked = { readonly [N in SumName]: { readonly name: N; readonly asked: Asked<N> } }[SumName];
+
+/** Does the sum that is asked for. */
+export function sumOf({ name, asked }: SumAsked): Told<SumName> {
+  return (sums[name] as (of: typeof asked) => Told<SumName>)(asked);
+}
