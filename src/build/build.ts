@@ -2,7 +2,7 @@ import { readSources, type World } from "../content/world.ts";
 import { drawPictures } from "../drawing/pictures.ts";
 import type { OutputFile } from "../markup/output.ts";
 import { type Keep, makeAnew } from "../model/kept.ts";
-import { hasErrors, type Staged } from "../model/message.ts";
+import { hasErrors, type Staged, withoutConsequences } from "../model/message.ts";
 import { siteFiles } from "../site/site-files.tsx";
 import { checkSources } from "./check-sources.ts";
 import { dataFiles } from "./data.ts";
@@ -40,7 +40,7 @@ export async function solveContent(
   const read = await readContent(world, folders, shipped);
   if (!read.value) return { value: undefined, messages: read.messages };
   const { value, messages } = await solveLibrary(read.value, keep);
-  const all = [...read.messages, ...messages];
+  const all = withoutConsequences([...read.messages, ...messages]);
   return { value: hasErrors(all) ? undefined : value, messages: all };
 }
 

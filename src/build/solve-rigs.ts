@@ -1,8 +1,8 @@
 import { setImmediate as turn } from "node:timers/promises";
 import { findingTable, type Subject } from "../core/finding-table.ts";
 import { type Keep, makeAnew } from "../model/kept.ts";
-import type { Library } from "../model/library.ts";
-import { type Message, message, type Staged } from "../model/message.ts";
+import type { Library, RigEntry } from "../model/library.ts";
+import { type Message, message, type Place, type Staged } from "../model/message.ts";
 import type { Rig } from "../model/rig.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import { withWater } from "../solve/in-water.ts";
@@ -44,7 +44,7 @@ export async function solveRigs(
     const told = new Map(findings.map((finding) => [JSON.stringify(finding), finding]));
     const found: Message[] = [];
     for (const finding of told.values()) {
-      const place = entry.placeOf(frontMatter[findingTable[finding.code].subject]);
+      const place = placeOfSubject(findingTable[finding.code].subject, entry);
       found.push({
         ...findingMessage(finding, place, words, figures),
         severity: severityOf(finding, library.guide),
@@ -56,6 +56,11 @@ export async function solveRigs(
     else if (value) solved.push(value);
   }
   return { value: solved, leftOut, messages };
+}
+
+/** How far over depth a rig is may be said by its setting alone. */
+function placeOfSubject(subject: Subject, { placeOf, rig }: RigEntry): Place {
+  return placeOf(subject === "setting" && rig.overdepthMm === 0 ? ["setting"] : frontMatter[subject]);
 }
 
 /** A rig with all its sums, where it can be had, and all that was found on the way. */

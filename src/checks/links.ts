@@ -1,4 +1,5 @@
 import { posix } from "node:path";
+import { closest, distance } from "fastest-levenshtein";
 import type { Heading, Root } from "mdast";
 import rehypeSlug from "rehype-slug";
 import remarkRehype from "remark-rehype";
@@ -15,7 +16,10 @@ import { allTexts } from "./texts.ts";
 export function checkLinks(library: Library): readonly Message[] {
   const pages = pagesOf(library);
   const changes = library.changes.filter(({ page }) => !pages.has(`site/${page.split("#")[0]}`));
-  const gone = changes.map(({ page, place }) => message("bad-link", place, { link: page }));
+  const gone = changes.map(({ page, place }) => {
+    const meant = nearest(page, pages);
+    return message("bad-link", place, { link: page, ...(meant !== undefined && { meant }) });
+  });
   const wrong = allTexts(library).flatMap((text) => {
     const messages: Message[] = [];
     visit(text.body, ["link", "definition"], (node) => {
@@ -61,14 +65,24 @@ function wrongLink(url: string, text: MarkdownText, pages: Pages, place: Place):
   }
 }
 
-/** A page that is not there, with those that are. */
+/** The page that is typed so but for a slip or two of the finger. */
+function nearest(typed: string, pages: Pages): string | undefined {
+  const known = [...pages.keys()].map((page) => posix.relative("site", page));
+  const near = closest(typed, known);
+  return distance(typed, near) <= 2 ? near : undefined;
+}
+
+/** A page that is not there: the one of that name elsewhere, or those that are there. */
 function noPage(url: string, folder: string, name: string, pages: Pages, place: Place): Message {
-  const near = [...pages.keys()].map((known) => posix.relative("site", known));
-  const siblings = near.filter((known) => posix.dirname(known) === (folder === "pages" ? "." : folder));
-  const names = siblings.map((known) => posix.basename(known, ".html"));
-  return names.length > 0
-    ? unknownName(`page in ${folder}`, name, names, place)
-    : message("bad-link", place, { link: url });
+  const known = [...pages.keys()].map((page) => posix.parse(posix.relative("site", page)));
+  const [typed = ""] = url.replaceAll("\\", "/").split("#");
+  const wanted = posix.parse(typed);
+  const same = known.find((page) => page.name === wanted.name.toLowerCase());
+  const siblings = known.filter(({ dir }) => (dir || "pages") === folder).map((page) => page.name);
+  if (/\.(?:md|html)$/.test(typed) && siblings.length > 0 && !(same && same.name === wanted.name))
+    return unknownName(`page in ${folder}`, name, siblings, place);
+  const meant = same && `../${same.dir || "pages"}/${same.name}.md`;
+  return message("bad-link", place, { link: url, ...(meant && { meant }) });
 }
 
 function unknownName(what: string, found: string, allowed: Iterable<string>, place: Place): Message {

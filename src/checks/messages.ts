@@ -7,6 +7,7 @@ import {
   type MessageValues,
   messageSeverity,
 } from "../model/message-table.ts";
+import { badLink, missingAttribute, slippedWords } from "./text-words.ts";
 import type { WordedMessage } from "./worded-message.ts";
 import { frontMatterWords, wrongType, yamlWords } from "./written-words.ts";
 import { wrongName } from "./wrong-name.ts";
@@ -26,6 +27,10 @@ function withUnit(typed: string, unit: string): string {
   return `${isShare ? Number((100 * Number(typed)).toPrecision(6)) : typed} ${unit}`;
 }
 
+/** A number with the unit of another, where it has none of its own. */
+const withUnitOf = (typed: string, other: string) =>
+  /[a-z]/i.test(typed) ? typed : `${typed}${/ ?[a-z].*$/i.exec(other)?.[0] ?? ""}`;
+
 function wrongQuantity(v: MessageValues["quantity"]): WordedMessage {
   const { examples } = v;
   const bare = v.problem === "no unit" && /^[\d./ ]+$/.test(v.found);
@@ -35,7 +40,9 @@ function wrongQuantity(v: MessageValues["quantity"]): WordedMessage {
   const asComma = point && `write a point for the comma: ${point[1]}.${point[2]}`;
   const asUnits =
     bare && units.length > 0 && `say which: ${units.map((unit) => withUnit(v.found, unit)).join(" or ")}`;
-  const hint = asList || asComma || asUnits || `write it like ${examples.join(" or ")}`;
+  const [, from, to] = /^(\d.*?) ?(?:[-–—]|to) ?(\d.*)$/.exec(v.found) ?? [];
+  const asTwo = from && to && `write each of its own, with its unit: [${withUnitOf(from, to)}, ${to}]`;
+  const hint = asList || asComma || asUnits || asTwo || `write it like ${examples.join(" or ")}`;
   return { reason: quantityReasons[v.problem](v), hint };
 }
 
@@ -98,7 +105,7 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
     hint: "put a text of the same name into your own folder to say it otherwise",
   }),
   "unlikely-figure": (v) => ({
-    reason: `"${v.key}" comes to ${v.found}; on the bank it is ${v.allowed}`,
+    reason: `"${v.key}" is ${v.found}; on the bank it is ${v.allowed}`,
     hint: "look at its unit and its decimal point",
   }),
   "words-in-english": (v) => ({
@@ -124,18 +131,52 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
   "file-not-read": (v) => v,
   "unknown-key": (v) => wrongName(`unknown key "${v.key}"`, v.key, v.allowed),
   "missing-key": (v) => ({ reason: `"${v.key}" is missing`, hint: `add a line \`${v.key}: …\`` }),
+  "missing-attribute": missingAttribute,
+  "missing-label": (v) => ({
+    reason: `"${v.of}" has no words between its brackets`,
+    hint: `write them there: ${v.of}[words]`,
+  }),
+  "block-as-figure": (v) => ({
+    reason: `"${v.name}" stands on a line of its own, with two colons`,
+    hint: `write ::${v.name}{…} there, with an empty line above and below`,
+  }),
+  "figure-as-block": (v) => ({
+    reason: `"${v.name}" stands within a sentence, with one colon`,
+    hint: `write :${v.name}[]{…} there`,
+  }),
   "wrong-type": wrongType,
   "not-a-choice": (v) => wrongName(`"${v.key}" cannot be ${v.found}`, v.found, v.allowed),
-  "too-few": (v) => ({ reason: `"${v.key}" needs at least ${v.least}` }),
+  "too-few": (v) => ({
+    reason: `"${v.key}" needs at least ${v.least}`,
+    hint: "write more between the brackets, parted by commas, or as lines that start with a dash",
+  }),
   "too-many": (v) => ({
     reason: `"${v.key}" has ${v.found} entries; the most is ${v.most}`,
     hint: "take out what is not needed",
   }),
-  "out-of-range": (v) => ({ reason: `"${v.key}" is ${v.found}, which is ${v.bound}` }),
+  "out-of-range": (v) => ({
+    reason: `"${v.key}" is ${v.found}, which is ${v.bound}`,
+    ...(v.allowed && { hint: `allowed: ${v.allowed}` }),
+  }),
   "not-valid": (v) => ({ reason: `"${v.key}": ${v.problem}` }),
   quantity: wrongQuantity,
   "unknown-name": (v) => wrongName(`there is no ${v.what} "${v.found}"`, v.found, v.allowed, v.meant),
-  "duplicate-name": (v) => ({ reason: `"${v.found}" stands here twice` }),
+  "duplicate-name": (v) => ({
+    reason: `"${v.found}" stands here twice`,
+    hint: "take one of the two out, or call it something else",
+  }),
+  "order-taken": (v) => ({
+    reason: `${v.order} is the order of ${v.by}, too: readers are led by file name from one to the other`,
+    hint: `give it a number of its own, such as ${v.free}`,
+  }),
+  "still-water-key": (v) => ({
+    reason: `"${v.key}" tells of a current, and this rig is for still water: nothing is made of it`,
+    hint: "take it out, or write water: flowing",
+  }),
+  "unknown-feed": (v) => ({
+    reason: `nothing in the guide tells what "${v.feed}" is`,
+    hint: `write something that its readers know, or explain the word in glossary.yaml; baits: ${v.baits.join(", ")}`,
+  }),
   "band-upside-down": (v) => ({
     reason: `the second of "${v.key}" is less than the first`,
     hint: "write the lower first, then the higher",
@@ -223,10 +264,11 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
     hint: `allowed: ${v.allowed.map((scheme) => `${scheme}:`).join(", ")} and files of the guide`,
   }),
   "no-address": (v) => ({
-    reason: `${v.link} is no address`,
-    hint: "write it whole, such as https://example.org/page",
+    reason: v.link === "" ? "the link leads nowhere" : `${v.link} is no address`,
+    hint: "write where it leads, such as https://example.org/page or ../rigs/NAME.md",
   }),
-  "bad-link": (v) => ({ reason: `nothing is at ${v.link}` }),
+  "slipped-sign": (v) => slippedWords[v.slip](v.found),
+  "bad-link": badLink,
   "knot-crossing": asWorded,
   "knot-outside": asWorded,
   "knot-short": asWorded,

@@ -4,15 +4,16 @@ import { basisInWords } from "./basis-in-words.ts";
 import type { Checked, ContentCheck } from "./check.ts";
 import { hookForBait } from "./hook-for-bait.ts";
 import { kitForRig } from "./kit-for-rig.ts";
+import { knownFeed } from "./known-feed.ts";
 import { lineForFish } from "./line-for-fish.ts";
 import { missingBasis } from "./missing-basis.ts";
 import { readingAge } from "./reading-age.ts";
 import { rigsForFish } from "./rigs-for-fish.ts";
 import { settingInNote } from "./setting-in-note.ts";
 import { sizeInTub } from "./size-in-tub.ts";
+import { stillWaterKeys } from "./still-water-keys.ts";
 import { typedFigures } from "./typed-figures.ts";
 import { unexplainedTerms } from "./unexplained-terms.ts";
-import { unlikelyFigures } from "./unlikely-figures.ts";
 import { unlinkedLessons } from "./unlinked-lessons.ts";
 import { untaughtRigs } from "./untaught-rigs.ts";
 import { unusedTerms } from "./unused-terms.ts";
@@ -32,7 +33,8 @@ export const contentChecks = {
   "size in tub": sizeInTub,
   "setting in note": settingInNote,
   "rigs for fish": rigsForFish,
-  "unlikely figures": unlikelyFigures,
+  "known feed": knownFeed,
+  "still water keys": stillWaterKeys,
   "missing basis": missingBasis,
   "basis in words": basisInWords,
 } satisfies Readonly<Record<string, ContentCheck>>;

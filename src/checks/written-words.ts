@@ -66,6 +66,13 @@ const typeFixes: Readonly<Record<TypeFix, (typed: string) => string>> = {
   "in quotes": (typed) => `write it in quotes: "${typed}"`,
   "without quotes": (typed) => `write it without quotes: ${typed}`,
   "in brackets": (typed) => `write it in brackets: [${typed}]`,
+  "without brackets": (typed) => `write it without brackets: ${typed}`,
+  "from and to": (typed) =>
+    `write from which to which, in brackets; both may be the same: [${typed}, ${typed}]`,
+  "as a group": (typed) => `write it like ${typed}`,
+  "as entries": (typed) => `start each entry with a dash and a space: - ${typed}`,
+  "behind the colon": () => "write it behind the colon, or take the line out where it need not be said",
+  like: (typed) => `write it like ${typed}`,
   "colon in quotes": (typed) => `a colon and a space make a key of what stands before them; write "${typed}"`,
   "hash in quotes": (typed) => `what stands behind a # counts for nothing; write "${typed}", if it is meant`,
 };

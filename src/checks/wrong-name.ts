@@ -33,7 +33,7 @@ export function wrongName(
   allowed: readonly string[],
   byTitle?: string,
 ): WordedMessage {
-  if (allowed.length === 0) return { reason };
+  if (allowed.length === 0) return { reason, hint: "there is none to choose from" };
   const meant = byTitle ?? meantBy(found, allowed);
   const guess = meant === undefined ? "" : `did you mean "${meant}"? — `;
   return { reason, hint: `${guess}${oneOf(allowed)}` };

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { Argument } from "commander";
 import { readContent } from "../build/build.ts";
@@ -31,7 +31,7 @@ export const newCommand: CliCommand = {
     const path = pathOf(kind as StartKind, name!);
     const text =
       options.like === undefined
-        ? newFile(kind as StartKind, name!)
+        ? newFile(kind as StartKind, name!, kind === "lesson" ? { order: nextOrder(folder) } : {})
         : await copyOf(String(options.like), kind!, name!, options, terminal);
     if (text === undefined) return exitCodes.contentErrors;
     writeNew(folder, new Map([[path, text]]));
@@ -48,6 +48,14 @@ function ownFolder(options: Options): string {
   if (named === undefined && !existsSync("content"))
     throw new UsageError("there is no content folder here; begin a guide with dotdown init");
   return named ?? "content";
+}
+
+/** The order of a lesson behind all that the folder has. */
+function nextOrder(folder: string): string {
+  const lessons = join(folder, "lessons");
+  const names = existsSync(lessons) ? readdirSync(lessons).filter((name) => name.endsWith(".md")) : [];
+  const orders = names.map((name) => /^order: *(\d+)/m.exec(readFileSync(join(lessons, name), "utf8"))?.[1]);
+  return String(Math.max(0, ...orders.map((order) => Number(order ?? 0))) + 1);
 }
 
 /** The text of another rig as this one's; undefined, and told, where the content has errors. */

@@ -39,6 +39,7 @@ import {
   tubSchema,
 } from "./schema/tackle-schema.ts";
 import { strayFiles } from "./stray-files.ts";
+import { noHookTwice, noOrderTwice } from "./taken-twice.ts";
 import { tooMuch } from "./text-limits.ts";
 import type { Source } from "./world.ts";
 
@@ -146,6 +147,8 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
   const guide = guideOf(typed);
   const floats = byId(read.floats.flatMap((one) => linkFloat(one, scale, reading) ?? []));
   const baits = byId(read.baits.map((one) => linkBait(one, reading)));
+  noHookTwice(read.hooks, reading);
+  noOrderTwice(read.lessons, reading);
   const hooks = new Map(
     read.hooks.value.map(({ size, mass, basis }) => [size, { size, massG: mass, basis }]),
   );

@@ -5,6 +5,7 @@ import { makeWords } from "../words/words.ts";
 import { languageOf, wordsOver, wordTreeOver } from "./layers.ts";
 import { checkOwnWords } from "./own-words.ts";
 import { Reading } from "./reading.ts";
+import { isLanguageTag } from "./schema/guide-schema.ts";
 import type { Source } from "./world.ts";
 
 const wordTreeSchema: z.ZodType<WordTree> = z.lazy(() =>
@@ -35,7 +36,9 @@ export function readWords(sources: ReadonlyMap<string, Source>): Staged<WordTree
   );
   const own = files.reduce<WordTree>((under, tag) => wordTreeOver(wordsOf(tag) ?? {}, under), {});
   if (!english) return { value: undefined, messages: reading.messages };
-  const told = first === "en" ? [] : missingWords(own, english, language, sources);
+  // What is no language is told of guide.yaml.
+  const told =
+    first === "en" || !isLanguageTag(language) ? [] : missingWords(own, english, language, sources);
   reading.messages.push(...otherLanguages(["en", first, language], language, sources));
   return { value: wordTreeOver(own, english), messages: [...reading.messages, ...told] };
 }

@@ -12,6 +12,7 @@ import { type MarkdownSource, readMarkdown } from "./markdown-source.ts";
 import { folded, nameProblem } from "./names.ts";
 import { readSchema } from "./schema/read-schema.ts";
 import { tooMuch, tooMuchToLayOut, tooMuchToParse } from "./text-limits.ts";
+import { unusualFigures } from "./usual-figures.ts";
 import { checkSigns, checkValues } from "./value-limits.ts";
 import type { Source } from "./world.ts";
 import { readYaml, type YamlSource } from "./yaml-source.ts";
@@ -78,8 +79,14 @@ export class Reading {
   file<T>(path: string, schema: z.ZodType<T>, need: string): Read<T> | undefined {
     const source = this.sources.get(path);
     if (source) return this.#yaml(source, schema);
-    this.error({ file: path }, "missing-file", { path, need });
+    this.error({ file: `${this.#ownFolder()}${path}` }, "missing-file", { path, need });
     return undefined;
+  }
+
+  /** The guide's own folder, as its files are named. */
+  #ownFolder(): string {
+    const own = [...this.sources.values()].find(({ fromLibrary }) => !fromLibrary);
+    return own?.file.endsWith(own.path) ? own.file.slice(0, -own.path.length) : "";
   }
 
   optionalFile<T>(path: string, schema: z.ZodType<T>): Read<T> | undefined {
@@ -243,6 +250,7 @@ export class Reading {
     const { value, messages } = readSchema(schema, yaml);
     this.messages.push(...messages);
     if (value === undefined) return undefined;
+    if (!source.fromLibrary) this.messages.push(...unusualFigures(yaml, source.path));
     return { id: fileId(source.path), source, value, yaml };
   }
 }

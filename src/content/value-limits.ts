@@ -21,7 +21,15 @@ export function checkValues(yaml: YamlSource, source: Source): readonly Message[
         messages.push(tooMuch("depth", path.length, yaml.placeOf(path.slice(0, -1))));
       return;
     }
-    if (typeof value === "string") messages.push(...checkValue(value, () => yaml.placeOf(path), source));
+    if (typeof value === "string") {
+      messages.push(...checkValue(value, () => yaml.placeOf(path), source));
+      if (mustSay(value, path, source)) {
+        const key = String(path.findLast((step) => typeof step === "string") ?? "the entry");
+        messages.push(
+          message("not-valid", yaml.placeOf(path), { key, problem: "nothing can be read in it" }),
+        );
+      }
+    }
     if (typeof value !== "object" || value === null) return;
     if (Array.isArray(value) && value.length > limits.listEntries.most) {
       messages.push(tooMuch("listEntries", value.length, yaml.placeOf(path)));
@@ -35,6 +43,12 @@ export function checkValues(yaml: YamlSource, source: Source): readonly Message[
   look(yaml.data, []);
   return messages;
 }
+
+/** Whether a value says nothing that should say something: notes may be empty, and words of a language a space. */
+const mustSay = (value: string, path: readonly (string | number)[], source: Source): boolean =>
+  !/[^\s\u00a0]/.test(value) &&
+  !["note", "notes"].includes(String(path.at(-1))) &&
+  !source.path.startsWith("words/");
 
 /** @param placeOf is asked only where something is wrong: finding a place among all keys takes its time */
 function checkValue(value: string, placeOf: () => Place, source: Source): readonly Message[] {

@@ -26,6 +26,7 @@ export const linkSchemes = ["http", "https", "mailto"] as const;
  * @param textPath path of the file it stands in; its last folder says what it is, and links start from there
  */
 export function parseLink(url: string, textPath: string): Link {
+  if (url.trim() === "") return { kind: "no address" };
   const scheme = /^([a-z][a-z\d+.-]*):/i.exec(url)?.[1]?.toLowerCase();
   if (scheme === undefined) return linkWithin(url, textPath);
   if (!linkSchemes.some((allowed) => allowed === scheme)) return { kind: "scheme", scheme };

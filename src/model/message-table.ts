@@ -43,6 +43,17 @@ export interface MessageValues {
   readonly "file-not-read": { readonly reason: string; readonly hint: string };
   readonly "unknown-key": { readonly key: string; readonly allowed: Names };
   readonly "missing-key": { readonly key: string };
+  readonly "missing-attribute": {
+    readonly name: string;
+    /** What is asked to say it, with its colons. */
+    readonly of: string;
+    readonly slip: AttributeSlip;
+    /** The words between its brackets. */
+    readonly label: string;
+  };
+  readonly "missing-label": { readonly of: string };
+  readonly "block-as-figure": { readonly name: string };
+  readonly "figure-as-block": { readonly name: string };
   readonly "wrong-type": {
     readonly key: string;
     readonly expected: string;
@@ -53,7 +64,12 @@ export interface MessageValues {
   readonly "not-a-choice": { readonly key: string; readonly found: string; readonly allowed: Names };
   readonly "too-few": { readonly key: string; readonly least: number };
   readonly "too-many": { readonly key: string; readonly found: number; readonly most: number };
-  readonly "out-of-range": { readonly key: string; readonly found: string; readonly bound: string };
+  readonly "out-of-range": {
+    readonly key: string;
+    readonly found: string;
+    readonly bound: string;
+    readonly allowed?: string;
+  };
   readonly "not-valid": { readonly key: string; readonly problem: string };
   readonly quantity: {
     readonly kind: QuantityKind;
@@ -72,6 +88,9 @@ export interface MessageValues {
     readonly meant?: string;
   };
   readonly "duplicate-name": { readonly found: string };
+  readonly "order-taken": { readonly order: number; readonly by: string; readonly free: number };
+  readonly "still-water-key": { readonly key: string };
+  readonly "unknown-feed": { readonly feed: string; readonly baits: Names };
   readonly "falling-profile": { readonly at: number; readonly before: number };
   readonly "band-upside-down": { readonly key: string };
   readonly "line-too-light": LineAgainstFish & { readonly underShot: string };
@@ -103,10 +122,11 @@ export interface MessageValues {
   readonly "no-basis": { readonly figure: string };
   readonly "basis-in-words": { readonly found: string; readonly directive: string };
   readonly "markdown-left-out": { readonly construct: LeftOut };
+  readonly "slipped-sign": { readonly slip: SlippedSign; readonly found: string };
   readonly "heading-level": { readonly found: string; readonly highest: string };
   readonly "link-scheme": { readonly scheme: string; readonly allowed: Names };
   readonly "no-address": { readonly link: string };
-  readonly "bad-link": { readonly link: string };
+  readonly "bad-link": { readonly link: string; readonly meant?: string };
   readonly "knot-crossing": Worded;
   readonly "knot-outside": Worded;
   readonly "knot-short": Worded;
@@ -133,12 +153,37 @@ export type YamlProblem =
 export type FrontMatterProblem = "none" | "not closed" | "not opened" | "other dashes" | "below something";
 
 /** How a value becomes one of the type that is asked for. */
-export type TypeFix = "in quotes" | "without quotes" | "in brackets" | "colon in quotes" | "hash in quotes";
+export type TypeFix =
+  | "in quotes"
+  | "without quotes"
+  | "in brackets"
+  | "without brackets"
+  | "from and to"
+  | "as a group"
+  | "as entries"
+  | "behind the colon"
+  | "like"
+  | "colon in quotes"
+  | "hash in quotes";
 
 export type MessageCode = keyof MessageValues;
 
 /** Markdown that neither page nor handout shows. */
 export type LeftOut = "html" | "footnote" | "struck out" | "box to tick" | "container";
+
+/** Where what a directive does not say may stand instead: in its brackets, or in braces that are not read. */
+export type AttributeSlip = "none" | "in brackets" | "in braces";
+
+/** How a link, a figure or a drawing comes to stand in a text as it was typed. */
+export type SlippedSign =
+  | "space in address"
+  | "no address"
+  | "parts swapped"
+  | "block in sentence"
+  | "space behind colons"
+  | "space before brace"
+  | "space behind colon"
+  | "near a name";
 
 export type Severity = "error" | "warning";
 
@@ -165,6 +210,10 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "file-not-read": "warning",
   "unknown-key": "error",
   "missing-key": "error",
+  "missing-attribute": "error",
+  "missing-label": "error",
+  "block-as-figure": "error",
+  "figure-as-block": "error",
   "wrong-type": "error",
   "not-a-choice": "error",
   "too-few": "error",
@@ -174,6 +223,9 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   quantity: "error",
   "unknown-name": "error",
   "duplicate-name": "error",
+  "order-taken": "warning",
+  "still-water-key": "warning",
+  "unknown-feed": "warning",
   "falling-profile": "error",
   "band-upside-down": "error",
   "line-too-light": "warning",
@@ -195,6 +247,7 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "no-basis": "warning",
   "basis-in-words": "warning",
   "markdown-left-out": "error",
+  "slipped-sign": "error",
   "heading-level": "error",
   "link-scheme": "error",
   "no-address": "error",

@@ -44,6 +44,20 @@ export function hasErrors(messages: readonly Message[]): boolean {
   return messages.some((message) => message.severity === "error");
 }
 
+/**
+ * Without what only comes of something else: where a figure is unlikely, no warning about it says more; where an error
+ * stands, none is needed.
+ */
+export function withoutConsequences(messages: readonly Message[]): readonly Message[] {
+  const at = ({ place: { file, line, column } }: Message) => `${file}:${line}:${column}`;
+  const wrong = new Set(messages.filter(({ severity }) => severity === "error").map(at));
+  const unlikely = new Set(messages.filter(({ code }) => code === "unlikely-figure").map(at));
+  return messages.filter((message) => {
+    if (message.severity === "error") return true;
+    return message.code === "unlikely-figure" ? !wrong.has(at(message)) : !unlikely.has(at(message));
+  });
+}
+
 /** Order of a report: by file, then by place, then by code, in code units whatever the machine's language. */
 export function sortedMessages(messages: readonly Message[]): Message[] {
   const byText = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);

@@ -86,14 +86,14 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
   "missing-file": {
     of: { "guide.yaml": null },
     says: [
-      "guide.yaml: error there is no guide.yaml",
+      "content/guide.yaml: error there is no guide.yaml",
       "hint: add it; it names the guide, its units, scale, tub and lead rule",
     ],
   },
   "unlikely-figure": {
     of: rig("diameter: 0.18 mm", "diameter: 0.18 cm"),
     says: [
-      'content/rigs/plain.md:6:40 warning "diameter" comes to 1.8 mm; on the bank it is 0.05 mm to 0.6 mm',
+      'content/rigs/plain.md:6:40 warning "diameter" is 0.18 cm; on the bank it is 0.05 mm to 0.6 mm',
       "hint: look at its unit and its decimal point",
     ],
   },
@@ -150,6 +150,65 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
     of: rig("hook: 16\n", ""),
     says: ['content/rigs/plain.md:2:1 error "hook" is missing', "hint: add a line `hook: …`"],
   },
+  "missing-attribute": {
+    of: lesson("It weighs :weight[]."),
+    says: [
+      'content/lessons/first.md:8:11 error ":weight" does not say its "load"',
+      'hint: write it like :weight[]{load="…"}',
+    ],
+  },
+  "missing-label": {
+    of: lesson("It is :plain[]."),
+    says: [
+      'content/lessons/first.md:8:7 error ":plain" has no words between its brackets',
+      "hint: write them there: :plain[words]",
+    ],
+  },
+  "block-as-figure": {
+    of: lesson("So :knot[]{knot=half-blood}"),
+    says: [
+      'content/lessons/first.md:8:4 error "knot" stands on a line of its own, with two colons',
+      "hint: write ::knot{…} there, with an empty line above and below",
+    ],
+  },
+  "figure-as-block": {
+    of: lesson('::weight[]{load="1 BB"}'),
+    says: [
+      'content/lessons/first.md:8:1 error "weight" stands within a sentence, with one colon',
+      "hint: write :weight[]{…} there",
+    ],
+  },
+  "order-taken": {
+    of: {
+      ...lesson("See the [second](second.md)."),
+      "lessons/second.md": lessonFile(1, "See the [first](first.md)."),
+    },
+    says: [
+      "content/lessons/second.md:2:8 warning 1 is the order of content/lessons/first.md, too: readers are led by file name from one to the other",
+      "hint: give it a number of its own, such as 2",
+    ],
+  },
+  "still-water-key": {
+    of: rig("level: first", "level: first\nheld-back: 40 %"),
+    says: [
+      'content/rigs/plain.md:13:12 warning "held-back" tells of a current, and this rig is for still water: nothing is made of it',
+      "hint: take it out, or write water: flowing",
+    ],
+  },
+  "unknown-feed": {
+    of: rig("what: grubs", "what: unicorns"),
+    says: [
+      'content/rigs/plain.md:10:15 warning nothing in the guide tells what "unicorns" is',
+      "hint: write something that its readers know, or explain the word in glossary.yaml; baits: grub",
+    ],
+  },
+  "slipped-sign": {
+    of: lesson("Look: ::knot{knot=half-blood} here."),
+    says: [
+      'content/lessons/first.md:8:7 error "::knot" stands within a sentence',
+      "hint: put it on a line of its own, with an empty line above and below",
+    ],
+  },
   "wrong-type": {
     of: rig("catches: [roach]", "catches: roach"),
     says: [
@@ -166,7 +225,10 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
   },
   "too-few": {
     of: rig("catches: [roach]", "catches: []"),
-    says: ['content/rigs/plain.md:13:10 error "catches" needs at least 1'],
+    says: [
+      'content/rigs/plain.md:13:10 error "catches" needs at least 1',
+      "hint: write more between the brackets, parted by commas, or as lines that start with a dash",
+    ],
   },
   "too-many": {
     of: rig("[1 m, 1.5 m]", `[${Array.from({ length: 21 }, (_, at) => `${100 + at} cm`).join(", ")}]`),
@@ -196,7 +258,10 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
   },
   "duplicate-name": {
     of: edited("shot/plain.yaml", "name: No 4", "name: BB"),
-    says: ['content/shot/plain.yaml:6:13 error "BB" stands here twice'],
+    says: [
+      'content/shot/plain.yaml:6:13 error "BB" stands here twice',
+      "hint: take one of the two out, or call it something else",
+    ],
   },
   "falling-profile": {
     of: edited("floats/waggler.yaml", "at: 200 mm", "at: 0 mm"),
@@ -370,12 +435,15 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
     of: lesson("[Words](http://)"),
     says: [
       "content/lessons/first.md:8:1 error http:// is no address",
-      "hint: write it whole, such as https://example.org/page",
+      "hint: write where it leads, such as https://example.org/page or ../rigs/NAME.md",
     ],
   },
   "bad-link": {
     of: lesson("[Words](../nowhere/near.md)"),
-    says: ["content/lessons/first.md:8:1 error nothing is at ../nowhere/near.md"],
+    says: [
+      "content/lessons/first.md:8:1 error nothing is at ../nowhere/near.md",
+      "hint: write the file that it leads to as seen from this one, such as ../rigs/NAME.md",
+    ],
   },
   "knot-crossing": {
     of: knot(

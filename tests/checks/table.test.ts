@@ -28,7 +28,9 @@ it("runs every check and only warns", () => {
         "rigs/plain.md",
         "Notes.",
         "Fish it over depth. It hangs the bait half way down.",
-      )["rigs/plain.md"]!.replace("every: 45 s", "every: 45 h"),
+      )
+        ["rigs/plain.md"]!.replace("what: grubs", "what: unicorns")
+        .replace("level:", "held-back: 40 %\nlevel:"),
       "glossary.yaml": "- { term: eddy, meaning: Water that turns. }\n",
     }),
   );
@@ -45,10 +47,11 @@ it("runs every check and only warns", () => {
     "rig-not-taught",
     "setting-in-note",
     "size-in-no-tub",
+    "still-water-key",
     "term-not-explained",
     "term-not-used",
     "typed-figure",
-    "unlikely-figure",
+    "unknown-feed",
   ]);
   expect(messages).toHaveLength(Object.keys(contentChecks).length);
   expect(new Set(messages.map(({ severity }) => severity))).toEqual(new Set(["warning"]));

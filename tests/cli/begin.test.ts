@@ -101,6 +101,18 @@ describe("init", () => {
 });
 
 describe("new", () => {
+  it("puts a lesson behind those that there are", async () => {
+    const guide = temporaryFolder();
+    await cli("init", guide);
+    const folder = join(guide, "content");
+    for (const name of ["second-day", "third-day"]) {
+      expect((await cli("new", "lesson", name, "--content", folder)).code).toBe(0);
+    }
+    const order = (name: string) =>
+      /^order: (\d+)/m.exec(readFileSync(join(folder, "lessons", name), "utf8"))?.[1];
+    expect(["welcome.md", "second-day.md", "third-day.md"].map(order)).toEqual(["1", "2", "3"]);
+  });
+
   it("writes a file of its kind into the content folder, and never over another", async () => {
     const folder = temporaryFolder();
     const { code, result } = await cli("new", "bait", "grub", "--content", folder);

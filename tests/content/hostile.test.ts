@@ -228,8 +228,12 @@ describe("a sign that the fonts lack is an error where it stands", () => {
 
 describe("what content asks for that cannot be", () => {
   it.each([
-    ["no rigs side by side", '::pattern-chart{rigs="," depth="1 m"}', '"rigs" is missing [missing-key]'],
-    ["no floats side by side", '::float-chart{floats=","}', '"floats" is missing [missing-key]'],
+    [
+      "no rigs side by side",
+      '::pattern-chart{rigs="," depth="1 m"}',
+      '"rigs": name at least one [not-valid]',
+    ],
+    ["no floats side by side", '::float-chart{floats=","}', '"floats": name at least one [not-valid]'],
     [
       "too many floats",
       `::float-chart{floats="${repeated(13, "waggler ")}"}`,
@@ -272,7 +276,7 @@ describe("what content asks for that cannot be", () => {
     const glossary = (...terms: string[]) => ({
       "glossary.yaml": terms.map((term) => `- { term: "${term}", meaning: Said. }\n`).join(""),
     });
-    expect(await told(glossary(""))).toEqual(['1:11 error "term": has no letter and no digit [not-valid]']);
+    expect(await told(glossary(""))).toEqual(['1:11 error "term": nothing can be read in it [not-valid]']);
     expect(await told(glossary("!?"))).toEqual(['1:11 error "term": has no letter and no digit [not-valid]']);
     expect(await told(glossary("Tip", "tip!"))).toEqual([
       '2:3 error "tip!" stands here twice [duplicate-name]',

@@ -42,7 +42,7 @@ describe("a colon in a text", () => {
 
   it.each([
     [":weigth[]{load='2 BB'}", 'no figure directive "weigth"'],
-    [":figure", '"of" is missing'],
+    [":figure", '":figure" does not say its "of"'],
     ["::unicorn{rig=plain}", 'no block directive "unicorn"'],
   ])("is an error in %s, which was meant to be live", async (text, said) => {
     const { messages } = await solved({ "lessons/first.md": `${front}${text}\n` });

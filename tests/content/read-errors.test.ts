@@ -138,7 +138,7 @@ fish:
   });
 
   it("a guide that is missing", () => {
-    expect(report({ "guide.yaml": null })).toBe(`guide.yaml
+    expect(report({ "guide.yaml": null })).toBe(`content/guide.yaml
          error    there is no guide.yaml  [missing-file]
          hint: add it; it names the guide, its units, scale, tub and lead rule
 1 error, 0 warnings

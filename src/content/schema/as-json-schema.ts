@@ -8,6 +8,8 @@ export interface JsonSchema {
   readonly enum?: readonly unknown[];
   readonly examples?: readonly string[];
   readonly default?: unknown;
+  readonly minimum?: number;
+  readonly maximum?: number;
   readonly required?: readonly string[];
   readonly properties?: Readonly<Record<string, JsonSchema>>;
   readonly additionalProperties?: JsonSchema | boolean;

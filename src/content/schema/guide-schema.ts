@@ -13,7 +13,7 @@ const languageNames = new Intl.DisplayNames("en", { type: "language", fallback: 
 const languageTag = () =>
   z.string().refine(isLanguageTag, "this is no language tag; write one like en or de-AT");
 
-function isLanguageTag(typed: string): boolean {
+export function isLanguageTag(typed: string): boolean {
   try {
     return languageNames.of(typed) !== undefined;
   } catch {
@@ -86,8 +86,8 @@ export const guideSchema = z.strictObject({
   "site-address": z
     .url({ protocol: /^https?$/, error: "write the whole address, starting with https://" })
     .refine(
-      (address) => address.length <= limits.addressSigns.most && !/[?#@]/.test(address),
-      `give a plain address of at most ${limits.addressSigns.most} signs, without ?, # and @`,
+      (address) => address.length <= limits.addressSigns.most && !/[?#@\s]/.test(address),
+      `give a plain address of at most ${limits.addressSigns.most} signs, without spaces, ?, # and @`,
     )
     .optional(),
   language: languageTag().default("en"),
@@ -106,7 +106,12 @@ export const guideSchema = z.strictObject({
       z.string().regex(/^[a-z][a-z-]*$/, "name a rule in small letters, such as close-season"),
       z.string(),
     )
-    .refine((rules) => !("lead" in rules || "place" in rules), "lead and place are taken from lead-rule")
+    .superRefine((rules, context) => {
+      for (const path of ["lead", "place"].filter((name) => name in rules)) {
+        const message = "this is taken from lead-rule; take it out here, or call it something else";
+        context.addIssue({ code: "custom", message, path: [path] });
+      }
+    })
     .default({}),
   contacts: z
     .array(z.strictObject({ when: z.string(), who: z.string(), number: z.string().optional() }))

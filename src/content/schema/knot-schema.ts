@@ -32,7 +32,13 @@ const doubled = z.strictObject({
 const strand = z.strictObject({
   name: z.string(),
   pattern: z.enum(strandPatterns),
-  path: z.array(z.union([point, coil, doubled, z.literal("tag")])).min(1),
+  path: z
+    .array(
+      z
+        .union([point, coil, doubled, z.literal("tag")])
+        .meta({ form: "a place such as [12, 8] or [12, 8, 1], a coil, a doubled strand, or tag" }),
+    )
+    .min(1),
 });
 
 const object = z.discriminatedUnion("kind", [

@@ -3,9 +3,10 @@ import { first } from "../../core/lists.ts";
 import { type Message, message, type Place } from "../../model/message.ts";
 import type { MessageCode, MessageValues } from "../../model/message-table.ts";
 import type { YamlSource } from "../yaml-source.ts";
-import { asJsonSchema } from "./as-json-schema.ts";
+import { asJsonSchema, type JsonSchema } from "./as-json-schema.ts";
 import type { QuantityFault } from "./quantity-schema.ts";
 import { decidingChoices, keysAt, optionLike, type Path, schemaAt, valueAt } from "./schema-at.ts";
+import { expectedWords, fixOf } from "./type-fix.ts";
 
 type Issue = z.core.$ZodIssue;
 
@@ -72,6 +73,8 @@ function issueMessages(issue: Issue, schema: z.ZodType, source: YamlSource): Mes
     case "custom":
       if (issue.params?.code !== undefined) return [wrongQuantity(issue.params as QuantityFault, met)];
       return [met.error("not-valid", { key, problem: issue.message })];
+    case "invalid_key":
+      return [met.error("not-valid", { key, problem: issue.issues[0]?.message ?? issue.message })];
     default:
       return [met.error("not-valid", { key, problem: issue.message })];
   }
@@ -97,36 +100,15 @@ function wrongUnion(issue: Extract<Issue, { code: "invalid_union" }>, met: Met):
 }
 
 function wrongType(otherwise: string, { schema, source, path, key, found, error }: Met): Message {
-  const expected = schemaAt(asJsonSchema(schema), source.data, path)?.form ?? otherwise;
-  const fix = fixOf(expected, found, source, path);
+  const at = schemaAt(asJsonSchema(schema), source.data, path);
+  const expected = at?.form ?? otherwise;
+  const fix = fixOf(expected, found, source, path, at);
   return error("wrong-type", { key, expected, found: shownAs(found, expected), ...(fix && { fix }) });
-}
-
-/** How what was typed would be of the type that is expected, where that is plain. */
-function fixOf(
-  expected: string,
-  found: unknown,
-  source: YamlSource,
-  path: Path,
-): MessageValues["wrong-type"]["fix"] | undefined {
-  const behind = found === null && path.length > 0 ? source.noteBehind(path) : undefined;
-  if (behind !== undefined) return { by: "hash in quotes", typed: behind };
-  if (expected === expectedWords.string && typeof found === "object" && found !== null) {
-    const [[key, value] = ["", undefined], another] = Object.entries(found);
-    if (!Array.isArray(found) && another === undefined && typeof value === "string")
-      return { by: "colon in quotes", typed: `${key}: ${value}` };
-  }
-  if (typeof found !== "string" && typeof found !== "number") return undefined;
-  const typed = String(found);
-  if (expected === expectedWords.string) return { by: "in quotes", typed };
-  if (expected === expectedWords.array) return { by: "in brackets", typed };
-  const isNumber = expected === expectedWords.number || expected === expectedWords.int;
-  return isNumber && /^\d+$/.test(typed) ? { by: "without quotes", typed } : undefined;
 }
 
 function beyondBounds(
   issue: Extract<Issue, { code: "too_small" | "too_big" }>,
-  { key, found, error }: Met,
+  { schema, source, path, key, found, error }: Met,
 ): Message {
   const isTooBig = issue.code === "too_big";
   const bound = Number(isTooBig ? issue.maximum : issue.minimum);
@@ -135,11 +117,21 @@ function beyondBounds(
       key,
       found: shown(found),
       bound: `${isTooBig ? "more" : "less"} than ${bound}`,
+      ...boundsOf(schemaAt(asJsonSchema(schema), source.data, path)),
     });
   }
   return isTooBig
     ? error("too-many", { key, found: found.length, most: bound })
     : error("too-few", { key, least: bound });
+}
+
+/** From where to where a number may be; a whole number that is bounded by what can be counted to is not. */
+function boundsOf(at: JsonSchema | undefined): { readonly allowed?: string } {
+  const [least, most] = [at?.minimum, at?.maximum].map((bound) =>
+    bound === undefined || Math.abs(bound) >= Number.MAX_SAFE_INTEGER ? undefined : bound,
+  );
+  if (least === undefined) return most === undefined ? {} : { allowed: `up to ${most}` };
+  return { allowed: most === undefined ? `${least} or more` : `${least} to ${most}` };
 }
 
 function wrongQuantity(fault: QuantityFault, { source, path, key, found, error }: Met): Message {
@@ -160,17 +152,6 @@ function decimalComma(data: unknown, path: Path): { readonly comma?: string } {
   const isComma = Number.isInteger(whole) && typeof rest === "string" && /^\d+ *[a-z]/i.test(rest);
   return isComma ? { comma: `${whole}.${rest}` } : {};
 }
-
-const expectedWords = {
-  string: "a text",
-  number: "a number without a unit",
-  int: "a whole number",
-  boolean: "true or false",
-  array: "a list",
-  tuple: "a list of two",
-  object: "a group of keys",
-  record: "a group of keys",
-} as const satisfies Readonly<Record<string, string>> as Readonly<Record<string, string>>;
 
 /** A value beside what it should be: a text of digits is told from a number. */
 function shownAs(value: unknown, expected: string): string {

@@ -37,7 +37,7 @@ export function newGuide(told: NewGuide, firstRig: string): ReadonlyMap<string, 
     ["content/rigs/our-first-rig.md", copiedRig(firstRig, firstRigs[told.water], "our-first-rig", isThere)],
     [
       "content/lessons/welcome.md",
-      newFile("lesson", "welcome", { title: "Welcome to our water", part: "Start" }),
+      newFile("lesson", "welcome", { order: "1", title: "Welcome to our water", part: "Start" }),
     ],
     [`content/words/${told.language}.yaml`, words],
     ["README.md", readme(told)],

@@ -71,7 +71,7 @@ the float to the hook it is :figure[]{rig=${id} depth="1.5 m" of=float-to-hook} 
     },
   },
   lesson: {
-    front: { order: "1", part: "Our water", summary: "Say here what a reader can do after it." },
+    front: { order: "2", part: "Our water", summary: "Say here what a reader can do after it." },
     body: () => `## What you do
 
 Say here what to do, step by step.

@@ -22,6 +22,7 @@ import { tables } from "./live-tables.ts";
 import { takeOwnPictures } from "./own-pictures.ts";
 import {
   type Attributes,
+  answered,
   depthOf,
   type LiveContext,
   list,
@@ -33,6 +34,7 @@ import {
   unknown,
   Wrong,
 } from "./references.ts";
+import { slippedSigns } from "./slipped-signs.ts";
 import { without } from "./without.ts";
 
 /** Words that stand here in another sense than the glossary's, as a canal's lock does; pages make them no link. */
@@ -82,7 +84,7 @@ const inline: Readonly<Record<string, Inline>> = {
     return found;
   },
   [unlinkedWords]: (_, __, label) => {
-    if (label.trim() === "") throw new Wrong("missing-key", { key: "[…]" });
+    if (label.trim() === "") throw new Wrong("missing-label", { of: `:${unlinkedWords}` });
     return label;
   },
 };
@@ -93,9 +95,7 @@ export const inlineNames: readonly string[] = Object.keys(inline);
 /** What a load such as "2 AAA" weighs on the guide's scale. */
 function loadWeight(typed: string, { library, figures }: LiveContext): string {
   const scale = named(library.scales, library.guide.scaleId, "shot scale");
-  const load = parseLoad(typed, scale);
-  if (!load.ok) throw unknown("load", typed, []);
-  return figures.mass(load.value.massG);
+  return figures.mass(answered(parseLoad(typed, scale)).massG);
 }
 
 /** Figures of a rig that are the same at each of its depths. */
@@ -163,6 +163,9 @@ const pictures: Readonly<Record<string, (at: Attributes, context: LiveContext) =
   scene: (at) => ({ picture: "scene", scene: oneOf(scenes, at("scene"), "scene") }),
 };
 
+/** What a directive on a line of its own may be called. */
+const blockNames: readonly string[] = [...Object.keys(tables), ...Object.keys(pictures)];
+
 /**
  * A text with its directives made into figures, tables and pictures. A reference to something that is not there is an
  * error at its place; the text around it stays, or goes with what it was to show.
@@ -175,7 +178,10 @@ export function withLiveFigures(
   wrong: "stays" | "goes" = "stays",
 ): { readonly value: Root; readonly messages: readonly Message[] } {
   const root = structuredClone(body);
-  const messages: Message[] = [...takeOwnPictures(root, path, context.library.images)];
+  const messages: Message[] = [
+    ...takeOwnPictures(root, path, context.library.images),
+    ...slippedSigns(root, path, { inline: inlineNames, blocks: blockNames }),
+  ];
   const gone = new Set<Nodes>();
   visit(root, (node, index, parent) => {
     if (node.type !== "textDirective" && node.type !== "leafDirective" && node.type !== "containerDirective")
@@ -186,7 +192,7 @@ export function withLiveFigures(
     const tell = (finding: Finding) =>
       messages.push(findingMessage(finding, place, context.words, context.figures));
     try {
-      const made = expanded(node as TextDirective | LeafDirective, context, tell);
+      const made = expanded(node as TextDirective | LeafDirective, context, tell, parent.children[index + 1]);
       parent.children[index] = made as never;
     } catch (error) {
       gone.add(node);
@@ -198,6 +204,15 @@ export function withLiveFigures(
   return { value: wrong === "goes" ? without(root, gone) : root, messages };
 }
 
+/** @param behind what stands behind it, where braces that are not understood are text */
+function missingAttribute(name: string, node: TextDirective | LeafDirective, behind: Nodes | undefined) {
+  const label = textOf(node);
+  const isBraced = behind?.type === "text" && /^ *\{/.test(behind.value);
+  const slip = isBraced ? "in braces" : label === "" ? "none" : "in brackets";
+  const of = `${node.type === "leafDirective" ? "::" : ":"}${node.name}`;
+  return new Wrong("missing-attribute", { name, of, slip, label });
+}
+
 /** Tells the pages to leave a text alone. */
 const unlinked = { hName: "span", hProperties: { className: ["unlinked"] } };
 
@@ -205,14 +220,16 @@ function expanded(
   node: TextDirective | LeafDirective,
   context: LiveContext,
   tell: (finding: Finding) => void,
+  behind: Nodes | undefined,
 ): RootContent {
   const at: Attributes = (name, otherwise) => {
     const value = node.attributes?.[name] ?? otherwise;
-    if (!value?.trim()) throw new Wrong("missing-key", { key: name });
+    if (!value?.trim()) throw missingAttribute(name, node, behind);
     return value;
   };
   if (node.type === "textDirective") {
     const make = Object.hasOwn(inline, node.name) ? inline[node.name] : undefined;
+    if (!make && blockNames.includes(node.name)) throw new Wrong("block-as-figure", { name: node.name });
     if (!make) throw unknown("figure directive", node.name, inlineNames);
     const made = make(at, context, textOf(node));
     if (typeof made !== "string") return made;
@@ -227,7 +244,9 @@ function expanded(
   if (Object.hasOwn(pictures, node.name)) {
     return { type: "picture", reference: pictures[node.name]!(at, context) };
   }
-  throw unknown("block directive", node.name, [...Object.keys(tables), ...Object.keys(pictures)]);
+  throw inlineNames.includes(node.name)
+    ? new Wrong("figure-as-block", { name: node.name })
+    : unknown("block directive", node.name, blockNames);
 }
 
 /** Spaces inside a figure with its unit, a count with what is counted, a size: narrow columns break elsewhere. */

@@ -50,7 +50,7 @@ export function list(at: Attributes, name: string): readonly string[] {
   const names = at(name)
     .split(/[\s,]+/)
     .filter(Boolean);
-  if (names.length === 0) throw new Wrong("missing-key", { key: name });
+  if (names.length === 0) throw new Wrong("not-valid", { key: name, problem: "name at least one" });
   return fewEnough(names, name);
 }
 

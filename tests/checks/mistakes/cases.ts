@@ -33,6 +33,8 @@ interface CaseFile {
 
 export interface Case {
   readonly title: string;
+  /** Why nothing is to be said of it. */
+  readonly silence: string | undefined;
   readonly files: readonly CaseFile[];
 }
 
@@ -42,7 +44,7 @@ const expectation = /^ *(?:\^ (?:error|warning): | {2}hint: )|^@ /;
 /**
  * The cases of a collection. Each starts with `== title`; a file of it with `-- path`, below which are the lines that it
  * has instead of the guide's: a line stands in for the one with the same key, or comes after the line above it; `~ key:`
- * takes one out. `-- path whole` is a file with these lines alone, `-- path gone` none, `-- path utf-16` one in that encoding.
+ * takes one out. Where nothing is to be said of a case, `= ` and the reason stand below its title. `-- path whole` is a file with these lines alone, `-- path gone` none, `-- path utf-16` one in that encoding.
  */
 export function casesOf(collection: string): readonly Case[] {
   return collection
@@ -50,8 +52,9 @@ export function casesOf(collection: string): readonly Case[] {
     .slice(1)
     .map((text) => {
       const [title = "", ...rest] = text.split("\n").filter((line) => !expectation.test(line));
+      const silence = /^= (.*)$/.exec(rest[0] ?? "")?.[1];
       const files = rest.join("\n").trimEnd().split(/^-- /m).slice(1).map(fileOf);
-      return { title, files };
+      return { title, silence, files };
     });
 }
 
@@ -117,7 +120,7 @@ export function worldOfCase({ files }: Case): World {
 }
 
 /** A case as it stands in its collection, with each message below the spot that it is about. */
-export function withMessages({ title, files }: Case, messages: readonly Message[]): string {
+export function withMessages({ title, silence, files }: Case, messages: readonly Message[]): string {
   const left = new Set(sortedMessages(messages));
   const toldAt = (path: string, line: number | undefined) =>
     [...left]
@@ -135,7 +138,8 @@ export function withMessages({ title, files }: Case, messages: readonly Message[
     const { file, line, column } = message.place;
     return said(message, "").map((text) => `@ ${file}:${line ?? ""}:${column ?? ""} ${text}`);
   });
-  return [`== ${title}`, ...shown, ...elsewhere, ""].join("\n");
+  const reason = silence === undefined ? [] : [`= ${silence}`];
+  return [`== ${title}`, ...reason, ...shown, ...elsewhere, ""].join("\n");
 }
 
 /** So much is enough to know a sentence by; of what is allowed the first few, as keys and pages come to be more. */

@@ -15,11 +15,14 @@ describe("each mistake that somebody made has its message at the spot, and no ot
     const collection = readFileSync(file, "utf8");
     const intro = collection.slice(0, collection.indexOf("== "));
     const told: string[] = [];
+    const unreasoned: string[] = [];
     for (const one of casesOf(collection)) {
       // `-u` writes what is said; whoever reads the difference judges it.
       const { messages } = await solveContent(worldOfCase(one), ["content"]);
       told.push(withMessages(one, messages));
+      if ((messages.length === 0) !== (one.silence !== undefined)) unreasoned.push(one.title);
     }
+    expect(unreasoned, "said nothing without a reason, or with one and said something").toEqual([]);
     await expect(`${intro}${told.join("\n")}`).toMatchFileSnapshot(file);
   });
 

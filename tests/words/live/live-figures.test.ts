@@ -66,7 +66,9 @@ describe("live figures in a text", () => {
     expect(textOf(value)).toBe(
       "Feed 3.2 l (5.6 imperial pints) in 4 h. A knot may hold only 2.1 lb (1 kg), so let 700 ml (1.2 imperial pints) of water go.",
     );
-    expect(told("It is :figure[]{rig=plain of=tip}.")).toMatchObject([{ code: "missing-key", key: "depth" }]);
+    expect(told("It is :figure[]{rig=plain of=tip}.")).toMatchObject([
+      { code: "missing-attribute", name: "depth", of: ":figure" },
+    ]);
   });
 
   it("puts what a float carries and is not used by the shot, the hook and the bait", () => {
@@ -344,9 +346,11 @@ describe("live figures in a text", () => {
   });
 
   it("asks for an attribute that is not there", () => {
-    expect(told("::float-states{rig=plain}")).toEqual([{ at: "8:1", code: "missing-key", key: "show" }]);
-    expect(told('::pattern-chart{rigs=" " depth="1 m"}')).toEqual([
-      { at: "8:1", code: "missing-key", key: "rigs" },
+    expect(told("::float-states{rig=plain}")).toMatchObject([
+      { at: "8:1", code: "missing-attribute", name: "show", of: "::float-states", slip: "none" },
+    ]);
+    expect(told('::pattern-chart{rigs=" " depth="1 m"}')).toMatchObject([
+      { at: "8:1", code: "missing-attribute", name: "rigs" },
     ]);
   });
 });

@@ -1,0 +1,13 @@
+import { message } from "../model/message.ts";
+import type { ContentCheck } from "./check.ts";
+
+/** Keys of a rig for still water that say something of a current: nothing is made of them. */
+export const stillWaterKeys: ContentCheck = ({ library: { rigs } }) =>
+  rigs.flatMap(({ rig, placeOf }) => {
+    if (rig.water === "flowing") return [];
+    const keys = [
+      ...(rig.pacesMs.length > 0 ? ["paces"] : []),
+      ...(rig.heldBackShare === undefined ? [] : ["held-back"]),
+    ];
+    return keys.map((key) => message("still-water-key", placeOf([key]), { key }));
+  });

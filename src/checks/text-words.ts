@@ -1,0 +1,61 @@
+import type { AttributeSlip, MessageValues, SlippedSign } from "../model/message-table.ts";
+import type { WordedMessage } from "./worded-message.ts";
+
+/** Signs of a link, a figure or a drawing that are shown as they were typed. */
+export const slippedWords: Readonly<Record<SlippedSign, (found: string) => WordedMessage>> = {
+  "space in address": (found) => ({
+    reason: `"${found}" is no link: there is a space in its address`,
+    hint: "call the file by a name without spaces, and write it so here",
+  }),
+  "no address": (found) => ({
+    reason: `"${found}" is no link: no line of the text says where it leads`,
+    hint: `write where it leads in round brackets: ${found.replace(/\]\[.*/, "](…)")}`,
+  }),
+  "parts swapped": (found) => ({
+    reason: `"${found}" is no link: its brackets are swapped`,
+    hint: `write it like ${found.replace(/^\((.*)\)\[(.*)\]$/, "[$1]($2)")}`,
+  }),
+  "block in sentence": (found) => ({
+    reason: `"${found.slice(0, -1)}" stands within a sentence`,
+    hint: "put it on a line of its own, with an empty line above and below",
+  }),
+  "space behind colons": (found) => withoutSpace(found),
+  "space before brace": (found) => withoutSpace(found),
+  "space behind colon": (found) => withoutSpace(found),
+  "near a name": (found) => ({
+    reason: `"${found}" looks like a live figure, and none is called so`,
+    hint: "write it like :weight[]{load=…}; put a space behind the colon, where it is none",
+  }),
+};
+
+const withoutSpace = (found: string): WordedMessage => ({
+  reason: `"${found}" is shown as it stands here: there is a space in it`,
+  hint: `write it like ${found.replace(/ +/, "")}`,
+});
+
+/** What a directive does not say, and where it may stand instead. */
+export function missingAttribute({
+  name,
+  of,
+  slip,
+  label,
+}: MessageValues["missing-attribute"]): WordedMessage {
+  const brackets = of.startsWith("::") ? "" : "[]";
+  const written = `${of}${brackets}{${name}="…"}`;
+  const hints: Readonly<Record<AttributeSlip, string>> = {
+    none: `write it like ${written}`,
+    "in brackets": `write it in braces: ${of}{${name}="${label}"}`,
+    "in braces": `its braces are not understood: put { right behind what is before it, end with }, and use plain quotes, like ${written}`,
+  };
+  return { reason: `"${of}" does not say its "${name}"`, hint: hints[slip] };
+}
+
+/** Addresses of the web as people say them. */
+const spoken = /^(?:www\.|[\w-]+\.(?:com|org|net|[a-z]{2})(?:\/|$))/i;
+
+export function badLink({ link, meant }: MessageValues["bad-link"]): WordedMessage {
+  const reason = `nothing is at ${link}`;
+  if (spoken.test(link)) return { reason, hint: `write the whole address: https://${link}` };
+  if (meant !== undefined) return { reason, hint: `did you mean ${meant}?` };
+  return { reason, hint: "write the file that it leads to as seen from this one, such as ../rigs/NAME.md" };
+}

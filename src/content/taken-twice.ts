@@ -1,0 +1,28 @@
+import type { z } from "zod";
+import type { Read, Reading, ReadProse } from "./reading.ts";
+import type { lessonSchema } from "./schema/rig-schema.ts";
+import type { hooksSchema } from "./schema/tackle-schema.ts";
+
+/** A hook that is listed again is an error at its second place. */
+export function noHookTwice({ value, yaml }: Read<z.output<typeof hooksSchema>>, reading: Reading): void {
+  const sizes = value.map(({ size }) => size);
+  for (const [at, size] of sizes.entries()) {
+    if (sizes.indexOf(size) < at) {
+      reading.error(yaml.placeOf([at, "size"]), "duplicate-name", { found: String(size) });
+    }
+  }
+}
+
+/** Two lessons of the guide's own that have one place in the course. */
+export function noOrderTwice(
+  lessons: readonly ReadProse<z.output<typeof lessonSchema>>[],
+  reading: Reading,
+): void {
+  const own = lessons.filter(({ source }) => !source.fromLibrary);
+  const free = Math.max(0, ...own.map(({ value }) => value.order)) + 1;
+  for (const [at, { value, yaml }] of own.entries()) {
+    const { order } = value;
+    const other = own.slice(0, at).find((before) => before.value.order === order);
+    if (other) reading.error(yaml.placeOf(["order"]), "order-taken", { order, by: other.source.file, free });
+  }
+}
