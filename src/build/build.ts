@@ -37,7 +37,14 @@ export async function solveContent(
   shipped?: string,
   keep: Keep = makeAnew,
 ): Promise<Staged<Solved | undefined>> {
-  const read = await readContent(world, folders, shipped);
+  return solveChecked(await readContent(world, folders, shipped), keep);
+}
+
+/** Library → solved, of content that has been read and checked. */
+export async function solveChecked(
+  read: Staged<Read | undefined>,
+  keep: Keep = makeAnew,
+): Promise<Staged<Solved | undefined>> {
   if (!read.value) return { value: undefined, messages: read.messages };
   const { value, messages } = await solveLibrary(read.value, keep);
   const all = withoutConsequences([...read.messages, ...messages]);

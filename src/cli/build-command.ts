@@ -1,16 +1,13 @@
 import { Option } from "commander";
-import { outputFiles, solveContent } from "../build/build.ts";
-import { ContentError } from "../build/content-error.ts";
-import { type BuildSettings, buildParts, type Solved } from "../build/stages.ts";
-import type { OutputFile } from "../markup/output.ts";
-import type { Message } from "../model/message.ts";
-import { buildSettings } from "./build-settings.ts";
-import { type CliCommand, exitCodes, type Progress, UsageError } from "./command.ts";
+import { buildParts } from "../build/stages.ts";
+import { readSources } from "../content/world.ts";
+import { buildOnce } from "./build-once.ts";
+import type { CliCommand } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
-import { keptOnDisk } from "./kept-on-disk.ts";
+import { storeOnDisk } from "./kept-on-disk.ts";
 import { withOutput } from "./output/with-output.ts";
-import { tell, withReportOptions } from "./report-options.ts";
+import { withReportOptions } from "./report-options.ts";
 
 export const buildCommand: CliCommand = {
   name: "build",
@@ -36,31 +33,8 @@ export const buildCommand: CliCommand = {
         { out, contentFolders: [...folders, ...(shipped ? [shipped] : [])], tell: say },
         async (output) => {
           progress?.say("reading, and doing the sums");
-          const { value: solved, messages } = await solveContent(disk, folders, shipped, keptOnDisk());
-          progress?.end();
-          const stops = messages.length > 0 && tell(messages, options, terminal);
-          if (stops || !solved) return exitCodes.contentErrors;
-          const parts = buildParts.filter((part) => options.for === undefined || options.for === part);
-          const found: Message[] = [];
-          const settings = {
-            ...buildSettings(solved),
-            sheets: sheetChoice(options, solved),
-            parts,
-            keepGoing: options.keepGoing === true,
-            tell: (told: readonly Message[]) => {
-              found.push(...told);
-              // Nothing is written yet: an earlier output stays whole.
-              if (options.strict && !options.keepGoing && found.length > 0) throw new ContentError(found);
-            },
-          };
-          progress?.say("writing");
-          const count = await output.replace(counted(outputFiles(solved, settings), progress));
-          progress?.end();
-          if (found.length > 0 && tell(found, options, terminal)) return exitCodes.contentErrors;
-          if (options.quiet || options.json) return exitCodes.fine;
-          const open = parts.includes("web") ? `; open ${out}/site/index.html` : "";
-          terminal.result(`${count} files in ${out}${open}\n`);
-          return exitCodes.fine;
+          const sources = await readSources(disk, folders, shipped);
+          return buildOnce({ sources, options, terminal, progress, output, store: storeOnDisk() });
         },
       );
     } finally {
@@ -68,27 +42,3 @@ export const buildCommand: CliCommand = {
     }
   },
 };
-
-/** Files on their way, counted for whoever waits. */
-async function* counted(files: AsyncIterable<OutputFile>, progress: Progress | undefined) {
-  let count = 0;
-  for await (const file of files) {
-    progress?.say(`writing file ${++count}: ${file.path}`);
-    yield file;
-  }
-}
-
-/** The cards asked for on the sheets. */
-function sheetChoice({ rigs, copies }: Options, solved: Solved): NonNullable<BuildSettings["sheets"]> {
-  const names = rigs === undefined ? undefined : String(rigs).split(",");
-  const known = solved.rigs.map(({ rig }) => rig.id);
-  const unknown = names?.find((name) => !known.includes(name));
-  if (unknown !== undefined)
-    throw new UsageError(`there is no rig "${unknown}"; there are ${known.join(", ")}`);
-  if (copies !== undefined && !/^[1-9]\d{0,2}$/.test(String(copies))) {
-    throw new UsageError(`--copies ${copies} is not understood; write a number from 1 to 999`);
-  }
-  return { ...(names && { rigs: names }), ...(copies !== undefined && { copies: Number(copies) }) };
-}
-
-type Options = Readonly<Record<string, unknown>>;

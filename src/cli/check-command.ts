@@ -1,12 +1,16 @@
-import { outputFiles, solveContent } from "../build/build.ts";
+import { outputFiles, solveChecked } from "../build/build.ts";
+import { checkSources } from "../build/check-sources.ts";
 import { ContentError } from "../build/content-error.ts";
 import type { Solved } from "../build/stages.ts";
+import { readSources, type Source } from "../content/world.ts";
+import { keeping, type Store } from "../model/kept.ts";
 import type { Message } from "../model/message.ts";
 import { buildSettings } from "./build-settings.ts";
 import { type CliCommand, exitCodes, type Progress } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
-import { keptOnDisk } from "./kept-on-disk.ts";
+import { fromSources } from "./from-sources.ts";
+import { storeOnDisk } from "./kept-on-disk.ts";
 import { tell, withReportOptions } from "./report-options.ts";
 
 export const checkCommand: CliCommand = {
@@ -18,22 +22,41 @@ export const checkCommand: CliCommand = {
   async run(_args, options, terminal) {
     const { folders, shipped } = await contentFolders(options);
     const progress = options.quiet || options.json ? undefined : terminal.progress?.();
-    const checked = await all(folders, shipped, progress).finally(() => progress?.end());
-    const { solved, messages } = checked;
-    const stops = tell(messages, options, terminal);
-    if (stops || !solved) return exitCodes.contentErrors;
+    progress?.say("reading, and doing the sums");
+    const sources = await readSources(disk, folders, shipped);
+    const checked = await check(sources, storeOnDisk(), progress).finally(() => progress?.end());
+    const stops = tell(checked.messages, options, terminal);
+    if (stops || !checked.counts) return exitCodes.contentErrors;
     if (options.quiet || options.json) return exitCodes.fine;
-    const { rigs, library } = solved;
-    terminal.result(`${rigs.length} rigs, ${library.lessons.length} lessons: fine\n`);
+    const { rigs, lessons } = checked.counts;
+    terminal.result(`${rigs} rigs, ${lessons} lessons: fine\n`);
     return exitCodes.fine;
   },
 };
 
-async function all(folders: readonly string[], shipped: string | undefined, progress: Progress | undefined) {
-  progress?.say("reading, and doing the sums");
-  const { value: solved, messages } = await solveContent(disk, folders, shipped, keptOnDisk());
+/** All that there is to tell, and how much content is behind it where that is right. */
+interface Checked {
+  readonly messages: readonly Message[];
+  readonly counts: { readonly rigs: number; readonly lessons: number } | undefined;
+}
+
+/** Of the same content the same is told: it is looked at once. */
+async function check(
+  sources: ReadonlyMap<string, Source>,
+  store: Store,
+  progress: Progress | undefined,
+): Promise<Checked> {
+  const from = fromSources(sources, []);
+  const before = store.find("checked", from);
+  if (before) return before.value as Checked;
+  const { value: solved, messages } = await solveChecked(checkSources(sources), keeping(store));
   progress?.say("laying out");
-  return { solved, messages: [...messages, ...(solved ? await problemsOfLayout(solved) : [])] };
+  const checked = {
+    messages: [...messages, ...(solved ? await problemsOfLayout(solved) : [])],
+    counts: solved && { rigs: solved.rigs.length, lessons: solved.library.lessons.length },
+  };
+  store.put("checked", from, checked);
+  return checked;
 }
 
 /** What keeps cards and handouts from being laid out, or what they lack: it is told before the first of them is given. */

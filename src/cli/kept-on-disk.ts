@@ -11,42 +11,35 @@ import {
   writeFileSync,
 } from "node:fs";
 import { homedir } from "node:os";
-import { dirname, join } from "node:path";
-import { fileURLToPath } from "node:url";
+import { join } from "node:path";
 import { deserialize, serialize } from "node:v8";
-import { type Keep, makeAnew } from "../model/kept.ts";
+import { noStore, type Store } from "../model/kept.ts";
+import { ownCode } from "./own-code.ts";
 
-/** More than this is never kept; a solved rig takes some hundred kilobytes. */
-const bytesMost = 128_000_000;
+/** When a command begins to keep something, no more than this is left; a rig with all that is printed of it takes a megabyte. */
+const bytesMost = 512_000_000;
 const hashBytes = 32;
 
 const sha256 = (...parts: readonly (string | Uint8Array)[]): Buffer =>
   parts.reduce<Hash>((hash, part) => hash.update(part), createHash("sha256")).digest();
 
 /**
- * Keeps results in the system's folder for what can be made again. Each file begins with a hash over the rest: one that
- * does not agree, however it came about, is as if it were not there. The name is a hash over the tool's own code, the
- * engine that runs it, and all that the result depends on. What cannot be read or written there changes nothing but the
- * time that it takes.
+ * Keeps results in the system's folder for what can be made again. Each file begins with a hash over its name and
+ * the rest: one that does not agree, however it came about, is as if it were not there. The name is a hash over the tool's own code, and all
+ * that the result depends on. What cannot be read or written there changes nothing but the time that it takes.
  */
-export function keptOnDisk(folder = usualFolder(), tool = ownCode()): Keep {
-  if (folder === undefined || tool === undefined) return makeAnew;
-  return (kind, from, make) => {
-    const file = join(folder, sha256(tool, process.version, kind, "\0", from).toString("hex"));
-    const found = read(file);
-    if (found) return found.value as ReturnType<typeof make>;
-    const made = make();
-    write(folder, file, made);
-    return made;
+export function storeOnDisk(folder = usualFolder(), tool = ownCode()): Store {
+  if (folder === undefined || tool === undefined) return noStore;
+  const nameOf = (kind: string, from: string) => sha256(tool, kind, "\0", from).toString("hex");
+  let isRoomMade = false;
+  return {
+    find: (kind, from) => read(folder, nameOf(kind, from)),
+    put: (kind, from, value) => {
+      if (!isRoomMade) forgetOldest(folder);
+      isRoomMade = true;
+      write(folder, nameOf(kind, from), value);
+    },
   };
-}
-
-/** Run from its sources the tool changes from one run to the next; then nothing is kept. */
-function ownCode(): Buffer | undefined {
-  const here = dirname(fileURLToPath(import.meta.url));
-  if (!here.endsWith("dist")) return undefined;
-  const files = readdirSync(here).filter((name) => name.endsWith(".js"));
-  return sha256(...files.sort().map((name) => readFileSync(join(here, name))));
 }
 
 /** Source: the XDG base directory specification; `DOTDOWN_CACHE` names another folder, or `off`. */
@@ -57,12 +50,13 @@ function usualFolder(): string | undefined {
   return join(base, "dotdown");
 }
 
-function read(file: string): { readonly value: unknown } | undefined {
+function read(folder: string, name: string): { readonly value: unknown } | undefined {
+  const file = join(folder, name);
   try {
     if (!existsSync(file)) return undefined;
     const bytes = readFileSync(file);
     const body = bytes.subarray(hashBytes);
-    if (!sha256(body).equals(bytes.subarray(0, hashBytes))) return undefined;
+    if (!sha256(name, body).equals(bytes.subarray(0, hashBytes))) return undefined;
     const now = new Date();
     utimesSync(file, now, now);
     return { value: deserialize(body) };
@@ -72,14 +66,14 @@ function read(file: string): { readonly value: unknown } | undefined {
 }
 
 /** Written beside its name and moved there whole, so that two builds at once never read half of it. */
-function write(folder: string, file: string, value: unknown): void {
+function write(folder: string, name: string, value: unknown): void {
+  const file = join(folder, name);
   const beside = `${file}.${process.pid}`;
   try {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
     const body = serialize(value);
-    writeFileSync(beside, Buffer.concat([sha256(body), body]), { mode: 0o600 });
+    writeFileSync(beside, Buffer.concat([sha256(name, body), body]), { mode: 0o600 });
     renameSync(beside, file);
-    forgetOldest(folder);
   } catch {
     forget(beside);
   }
@@ -95,14 +89,23 @@ function forget(file: string): void {
 
 /** What was used longest ago goes first. */
 function forgetOldest(folder: string): void {
-  const files = readdirSync(folder).map((name) => {
-    const { size, mtimeMs } = statSync(join(folder, name));
-    return { name, size, mtimeMs };
-  });
+  const files = filesIn(folder);
   let bytes = files.reduce((sum, { size }) => sum + size, 0);
   for (const { name, size } of files.sort((a, b) => a.mtimeMs - b.mtimeMs)) {
     if (bytes <= bytesMost) return;
-    rmSync(join(folder, name), { force: true });
+    forget(join(folder, name));
     bytes -= size;
+  }
+}
+
+/** Another build may take one away meanwhile. */
+function filesIn(folder: string) {
+  try {
+    return readdirSync(folder).flatMap((name) => {
+      const found = statSync(join(folder, name), { throwIfNoEntry: false });
+      return found ? [{ name, size: found.size, mtimeMs: found.mtimeMs }] : [];
+    });
+  } catch {
+    return [];
   }
 }

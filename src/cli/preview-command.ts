@@ -1,8 +1,9 @@
+import { keeping } from "../model/kept.ts";
 import { buildSettings } from "./build-settings.ts";
 import { type CliCommand, exitCodes, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
-import { keptOnDisk } from "./kept-on-disk.ts";
+import { storeOnDisk } from "./kept-on-disk.ts";
 import { startPreview } from "./preview/server.ts";
 import { PreviewSession } from "./preview/session.ts";
 
@@ -20,7 +21,7 @@ export const previewCommand: CliCommand = {
     if (!/^\d{1,5}$/.test(String(options.port))) {
       throw new UsageError(`--port ${options.port} is not understood; write a number from 0 to 65535`);
     }
-    const session = new PreviewSession(disk, folders, shipped, keptOnDisk(), buildSettings);
+    const session = new PreviewSession(disk, folders, shipped, keeping(storeOnDisk()), buildSettings);
     const preview = await startPreview(session, folders, Number(options.port)).catch((error) => {
       if (error.code !== "EADDRINUSE") throw error;
       throw new UsageError(`port ${options.port} is taken; name another with --port`);

@@ -1,10 +1,34 @@
 /**
+ * A place for what pure functions made, to be found again by what it was made from.
+ *
+ * `kind` names the function, `from` is all that it depends on, as text.
+ */
+export interface Store {
+  find(kind: string, from: string): { readonly value: unknown } | undefined;
+  put(kind: string, from: string, value: unknown): void;
+}
+
+/** Nothing is kept there. */
+export const noStore: Store = { find: () => undefined, put: () => {} };
+
+/**
  * Keeps what pure functions made, by what it was made from: gives what was kept, or makes it now.
  *
  * @param kind names the function
  * @param from all that it depends on, as text
  */
 export type Keep = <T>(kind: string, from: string, make: () => T) => T;
+
+/** Keeps results in a store. */
+export function keeping(store: Store): Keep {
+  return <T>(kind: string, from: string, make: () => T): T => {
+    const found = store.find(kind, from);
+    if (found) return found.value as T;
+    const made = make();
+    store.put(kind, from, made);
+    return made;
+  };
+}
 
 /** Keeps nothing. */
 export const makeAnew: Keep = (_kind, _from, make) => make();

@@ -68,6 +68,12 @@ export function differences(folder: string, list: FileList): Differences {
   };
 }
 
+/** Whether a folder is there and holds what is listed, to the byte, and nothing else. */
+export function isWhole(folder: string, list: FileList): boolean {
+  if (!lstatSync(folder, { throwIfNoEntry: false })?.isDirectory()) return false;
+  return Object.values(differences(folder, list)).every((paths) => paths.length === 0);
+}
+
 const holdsAny = (entries: readonly Entry[], folder: string) =>
   entries.some(({ path }) => path.startsWith(`${folder}/`));
 

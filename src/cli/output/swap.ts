@@ -1,6 +1,6 @@
 import { lstatSync, renameSync } from "node:fs";
 import { dirname, join } from "node:path";
-import { differences, type FileList, readList } from "./file-list.ts";
+import { differences, type FileList, isWhole, readList } from "./file-list.ts";
 import { beforeIn, isInPlace, nextIn, note, outputOf, type WorkFolder } from "./work-folder.ts";
 
 const isThere = (path: string) => lstatSync(path, { throwIfNoEntry: false }) !== undefined;
@@ -37,11 +37,6 @@ function requireWhole(folder: string, list: FileList): void {
     throw new SpoiltError(`${wrong[0]} was changed by something else while it was written`);
 }
 
-function isWhole(folder: string): boolean {
-  const list = readList(folder);
-  return list !== undefined && Object.values(differences(folder, list)).every((paths) => paths.length === 0);
-}
-
 /**
  * Takes up a swap that was stopped between its two moves: finishes it where the next output is whole, else puts the
  * old one back.
@@ -53,7 +48,8 @@ export function endSwap(work: WorkFolder): string | undefined {
   if (output === undefined || !isThere(beforeIn(work)) || isInPlace(work)) return undefined;
   const target = join(dirname(work.path), output);
   if (isThere(target)) return undefined;
-  const isNew = isWhole(nextIn(work));
+  const next = readList(nextIn(work));
+  const isNew = next !== undefined && isWhole(nextIn(work), next);
   renameSync(isNew ? nextIn(work) : beforeIn(work), target);
   return isNew
     ? `a build was stopped while it put its output in place; that is done now, in ${target}`

@@ -4,6 +4,7 @@ import type { OutputFile } from "../../markup/output.ts";
 import { exitCodes } from "../command.ts";
 import { Trouble, writeTrouble } from "../trouble.ts";
 import { claim } from "./claim.ts";
+import { type FileList, isWhole, readList } from "./file-list.ts";
 import { endWork, type Tell } from "./leftovers.ts";
 import { refuseProtected, requireOwnFolder, truePlace } from "./own-folder.ts";
 import { signEveryMs } from "./owner.ts";
@@ -22,7 +23,11 @@ interface Place {
 }
 
 /** An output folder that no other build writes to meanwhile. */
-interface ClaimedOutput {
+export interface ClaimedOutput {
+  /** What a build has listed there. */
+  list(): FileList | undefined;
+  /** Whether it is what a build once wrote there, each file to the byte. */
+  holds(files: FileList): boolean;
   /**
    * Writes all files into a folder beside the output folder and swaps the two at the end, so that the output is the
    * old one or the new one and never half of each.
@@ -62,7 +67,11 @@ export async function withOutput<T>(place: Place, run: (output: ClaimedOutput) =
         swap(claimed, target, list);
         return list.size - 1;
       });
-    return await run({ replace }).finally(() => clearInterval(sign));
+    return await run({
+      replace,
+      list: () => readList(target),
+      holds: (files) => isWhole(target, files),
+    }).finally(() => clearInterval(sign));
   } finally {
     clearUp();
     // Not before: a signal that comes while it clears up would end it half done.

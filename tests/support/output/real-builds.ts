@@ -10,7 +10,7 @@ export function workshop(command: string) {
   const place = join(folder, "place");
   mkdirSync(place);
   const out = join(place, "out");
-  const options = { env: { ...process.env, XDG_STATE_HOME: join(folder, "state") } };
+  const options = { env: { ...process.env, XDG_STATE_HOME: join(folder, "state"), DOTDOWN_CACHE: "off" } };
   const args = (content: string) => [command, "build", "--content", content, "--out", out];
   return {
     place,
