@@ -179,16 +179,17 @@ function shotData(scales: readonly ScaleEntry[], guide: Guide) {
   };
 }
 
-function jsonFile(path: string, data: unknown): OutputFile {
-  return { path, content: `${JSON.stringify(data, null, 2)}\n` };
-}
+const json = (data: unknown): string => `${JSON.stringify(data, null, 2)}\n`;
+
+/** The text of a rig's `data/rigs/<id>.json`. */
+export const rigJson = (solved: SolvedRig): string => json(rigData(solved));
 
 /** `data/rigs/<id>.json` for every rig, `data/shot.json`, and shot and kit as tables. */
 export function* dataFiles(
   solved: readonly SolvedRig[],
   { scales, guide, floats }: Pick<Library, "scales" | "guide" | "floats">,
 ): Iterable<OutputFile> {
-  for (const rig of solved) yield jsonFile(`data/rigs/${rig.rig.id}.json`, rigData(rig));
-  yield jsonFile("data/shot.json", shotData(scales, guide));
+  for (const rig of solved) yield { path: `data/rigs/${rig.rig.id}.json`, content: rigJson(rig) };
+  yield { path: "data/shot.json", content: json(shotData(scales, guide)) };
   yield* tableFiles(solved, new Map(floats.map(({ float, marking }) => [float.id, marking])));
 }

@@ -14,6 +14,7 @@ import { printFiles } from "../print/print-files.ts";
 import { fileHash } from "../site/file-hash.ts";
 import type { Words } from "../words/words.ts";
 import { ContentError } from "./content-error.ts";
+import { rigJson } from "./data.ts";
 import { type BuildSettings, buildParts, liveBodyIn, type Solved } from "./stages.ts";
 
 /**
@@ -49,6 +50,7 @@ export async function* printedFiles(
       markings: new Map(library.floats.map(({ float, marking }) => [float.id, marking])),
       handouts,
       kit,
+      dataOf: rigJson,
       lacking,
       ...keepGoing,
     })) {

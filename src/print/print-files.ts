@@ -37,6 +37,8 @@ export interface PrintInput {
   /** Photos and drawings of the guide's own, by name. */
   readonly images: ReadonlyMap<string, ReadyImage>;
   readonly kit: DrawingKit;
+  /** Everything computed for a rig, as JSON, which its cards carry. */
+  readonly dataOf: (solved: SolvedRig) => string;
   /** Day the files are dated, `2026-05-01`. */
   readonly date: string;
   readonly sheets?: SheetChoice;
@@ -91,7 +93,7 @@ export async function* printFiles(input: PrintInput): AsyncIterable<PrintedFile>
   input.lacking?.(fitting.flatMap(cardLacks));
   // Where a page is sent on to others, the front is shown beside its public address.
   const { shownSides = input.guide.siteAddress === undefined ? [] : ["front"] } = input;
-  for (const one of fitting) yield* cardFiles(one, press, shownSides);
+  for (const one of fitting) yield* cardFiles(one, input.dataOf(one.solved), shownSides, press);
   for (const format of cardFormatsOn[input.guide.paper]) {
     const cards = fitting.filter((one) => one.format === format).map(({ card }) => card.onSheet);
     yield* sheetFiles(chosen(cards, input.sheets), format, press);
@@ -170,14 +172,18 @@ const previewDpi = 300;
 
 async function* cardFiles(
   { format, solved, card }: LaidOutCard,
-  press: Press,
+  data: string,
   shown: readonly CardSide[],
+  press: Press,
 ): AsyncIterable<PrintedFile> {
   const { id: rigId, title: rig } = solved.rig;
   const { words } = press.kit;
+  const about = words("card.attached", { rig });
+  const attached = [{ name: `${rigId}.json`, mediaType: "application/json", text: data, about }];
+  const facts = { ...press.facts(words("card.document", { rig })), attached };
   yield {
     path: printPaths.card(rigId, format.name),
-    content: paintPdf(cardSides(card.alone), press.facts(words("card.document", { rig })), press.fonts),
+    content: paintPdf(cardSides(card.alone), facts, press.fonts),
     printable: {
       kind: format.listedAs,
       rigId,

@@ -30,6 +30,8 @@ const sizesMm = {
   "-a7": [74, 105],
   "-a6": [105, 148],
   "-a5": [148, 210],
+  "-quarter-letter": [107.95, 139.7],
+  "-half-letter": [139.7, 215.9],
   A4: [210, 297],
   Letter: [215.9, 279.4],
 } as const;
@@ -42,7 +44,8 @@ describe.each(papers)("on %s", (paper) => {
   test("every page has the size of its card or paper, to 0.01 mm", async () => {
     let cards = 0;
     for (const [path, bytes] of pdfs(paper)) {
-      const [, suffix] = /^cards\/(?!sheet)[a-z-]+?(-a[567])?\.pdf$/.exec(path) ?? [];
+      const [, suffix] =
+        /^cards\/(?!sheet)[a-z-]+?(-a[567]|-(?:quarter|half)-letter)?\.pdf$/.exec(path) ?? [];
       const isCard = /^cards\/(?!sheet)/.test(path);
       if (isCard) cards += 1;
       const [widthMm, heightMm] = sizesMm[isCard ? ((suffix ?? "") as "-a7") : paper];
@@ -54,16 +57,19 @@ describe.each(papers)("on %s", (paper) => {
     expect(cards).toBe(8);
   });
 
-  test("every sheet, strip and gauge has a bar of 100 mm, level, inside the unprintable edge", async () => {
+  test("every sheet, strip and gauge has a bar of 100 mm, level, inside the unprintable edge; none is on cards that fill it", async () => {
     const wanted = pdfs(paper).filter(([path]) => /sheet|strip|gauge/.test(path));
     expect(wanted.length).toBeGreaterThan(10);
     for (const [path, bytes] of wanted) {
-      for (const { content } of (await rawPdf(bytes)).pages) {
+      const filled = /sheet-(a[56]|quarter|half)/.test(path);
+      for (const [i, { content }] of (await rawPdf(bytes)).pages.entries()) {
         const bars = segmentsOf(content).filter(
           (one) => Math.abs(lengthOf(one) - 100 * pt) < 1e-3 && Math.abs(one.from[1] - one.to[1]) < 1e-6,
         );
-        expect(bars, path).toHaveLength(1);
-        const ends = [bars[0]!.from[0], bars[0]!.to[0]].sort((a, b) => a - b);
+        expect(bars, path).toHaveLength(filled && i > 0 ? 0 : 1);
+        const [bar] = bars;
+        if (!bar) continue;
+        const ends = [bar.from[0], bar.to[0]].sort((a, b) => a - b);
         expect(ends[0]! / pt).toBeGreaterThan(6.35);
         expect(ends[1]! / pt).toBeLessThan(sizesMm[paper][0] - 6.35);
       }
@@ -151,8 +157,8 @@ function cut({ width, height, data }: Dots, [left, bottom, right, top]: readonly
 const isWhite = ({ data }: Dots) => data.every((value) => value > 250);
 
 describe.skipIf(!mutool)("the printed sheet at 300 dpi", () => {
-  // The back of the sheet for turning. Modules: 0.4 mm. On smaller cards a code would take the room of what must stand.
-  test.each([["sheet-a5", 2, 0.4]] as const)(
+  // The back of the cards, behind the sheet that is printed first. Modules: 0.4 mm. On smaller cards a code would take the room of what must stand.
+  test.each([["sheet-a5", 4, 0.4]] as const)(
     "%s has a code for each rig that reads, large enough and clear all round",
     async (name, page, leastMm) => {
       const bytes = files.get("A4")!.get(`cards/${name}.pdf`)!;

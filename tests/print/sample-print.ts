@@ -37,6 +37,7 @@ export function sampleInput(guide: Partial<Guide> = {}, rigs: readonly SolvedRig
     },
     images: new Map(),
     kit: drawingKit,
+    dataOf: ({ rig }) => JSON.stringify({ id: rig.id }),
     date: "2026-05-01",
   };
 }

@@ -17,8 +17,8 @@ export interface DocumentFacts {
 export const producer = "dotdown";
 
 /**
- * The XMP packet: the same facts as the information dictionary, for programs that read XML, and the mark of PDF/UA-1.
- * Sources: ISO 16684-1 (packet), ISO 14289-1 section 5 (identifier).
+ * The XMP packet: the same facts as the information dictionary, for programs that read XML, and the marks of PDF/UA-1 and
+ * PDF/A-3a. Sources: ISO 16684-1 (packet), ISO 14289-1 section 5 and ISO 19005-3 section 6.6.4 (identifiers).
  */
 export function xmpPacket({ title, author, subject, language, date }: DocumentFacts): string {
   const time = `${date}T00:00:00Z`;
@@ -26,7 +26,7 @@ export function xmpPacket({ title, author, subject, language, date }: DocumentFa
     `<rdf:Alt><rdf:li xml:lang="x-default">${escaped(text)}</rdf:li></rdf:Alt>`;
   return `<?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
 <x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
-<rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/" xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/">
+<rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/" xmlns:pdfuaid="${uaNamespace}" xmlns:pdfaid="http://www.aiim.org/pdfa/ns/id/">
 <dc:format>application/pdf</dc:format>
 <dc:title>${languageText(title)}</dc:title>
 <dc:creator><rdf:Seq><rdf:li>${escaped(author)}</rdf:li></rdf:Seq></dc:creator>
@@ -36,10 +36,30 @@ ${subject === undefined ? "" : `<dc:description>${languageText(subject)}</dc:des
 <xmp:CreatorTool>${producer}</xmp:CreatorTool>
 <pdf:Producer>${producer}</pdf:Producer>
 <pdfuaid:part>1</pdfuaid:part>
+<pdfaid:part>3</pdfaid:part>
+<pdfaid:conformance>A</pdfaid:conformance>
 </rdf:Description>
+${uaSchema}
 </rdf:RDF></x:xmpmeta>
 <?xpacket end="r"?>`;
 }
+
+const uaNamespace = "http://www.aiim.org/pdfua/ns/id/";
+
+/** What the one property means that archives do not know. Source: ISO 19005-3, section 6.6.2.3. */
+const uaSchema = `<rdf:Description rdf:about="" xmlns:pdfaExtension="http://www.aiim.org/pdfa/ns/extension/" xmlns:pdfaSchema="http://www.aiim.org/pdfa/ns/schema#" xmlns:pdfaProperty="http://www.aiim.org/pdfa/ns/property#">
+<pdfaExtension:schemas><rdf:Bag><rdf:li rdf:parseType="Resource">
+<pdfaSchema:schema>PDF/UA identification</pdfaSchema:schema>
+<pdfaSchema:namespaceURI>${uaNamespace}</pdfaSchema:namespaceURI>
+<pdfaSchema:prefix>pdfuaid</pdfaSchema:prefix>
+<pdfaSchema:property><rdf:Seq><rdf:li rdf:parseType="Resource">
+<pdfaProperty:name>part</pdfaProperty:name>
+<pdfaProperty:valueType>Integer</pdfaProperty:valueType>
+<pdfaProperty:category>internal</pdfaProperty:category>
+<pdfaProperty:description>Part of ISO 14289 that the file keeps</pdfaProperty:description>
+</rdf:li></rdf:Seq></pdfaSchema:property>
+</rdf:li></rdf:Bag></pdfaExtension:schemas>
+</rdf:Description>`;
 
 const entities: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;" };
 

@@ -2,6 +2,7 @@ import { entry } from "../../core/lists.ts";
 import type { Face } from "../../drawing/model.ts";
 import { type Fonts, faces } from "../../layout/fonts.ts";
 import type { PaperSide } from "../../layout/paper.ts";
+import { type Attachment, archiveEntries } from "./pdf-archive.ts";
 import { latin1 } from "./pdf-bytes.ts";
 import { ContentWriter, fontNames } from "./pdf-content.ts";
 import { PdfFile } from "./pdf-file.ts";
@@ -18,6 +19,8 @@ interface PdfOptions extends DocumentFacts {
   readonly duplex?: "long edge" | "short edge" | "one side";
   /** Words whose link is not among these are plain words. */
   readonly links?: Links;
+  /** Files that it carries. */
+  readonly attached?: readonly Attachment[];
 }
 
 /** A tag per face, as subset fonts carry one. Source: ISO 32000-1, section 9.6.4. */
@@ -25,7 +28,7 @@ const subsetTags: Readonly<Record<Face, string>> = { regular: "DOTAAA", bold: "D
 
 /**
  * Sides of paper as one tagged PDF: true vectors, embedded subset fonts, a structure tree, an outline of the
- * headings. The same input gives the same bytes: the date is handed in, the file's identifier is a hash of its content.
+ * headings; it keeps the rules of PDF/UA-1 and PDF/A-3a. The same input gives the same bytes: the date is handed in, the file's identifier is a hash of its content.
  *
  * @throws Error where a side holds text without a role or a figure without alternative text: a fault of a template
  */
@@ -54,6 +57,7 @@ export function paintPdf(sides: readonly PaperSide[], options: PdfOptions, fonts
     MarkInfo: { Marked: true },
     StructTreeRoot: tree.finish(),
     ViewerPreferences: viewerPreferences(options),
+    ...archiveEntries(file, options.attached ?? [], options.date),
     Outlines: writeOutline(file, headings),
     PageMode: headings.length > 1 ? "UseOutlines" : undefined,
     Metadata: file.addStream(new TextEncoder().encode(xmpPacket(options)), {

@@ -58,5 +58,19 @@ export const documentRules: readonly UaRule[] = [
     says: "the language of text, alternatives, outline and metadata is known",
     broken: must((pdf) => language.test(entry(pdf.catalog, "Lang") ?? ""), "Lang"),
   },
+  {
+    id: "7.11-1",
+    says: "a carried file has its name in both forms",
+    broken: (pdf) =>
+      pdf.catalog.context
+        .enumerateIndirectObjects()
+        .flatMap(([ref, object]) =>
+          object instanceof PDFDict &&
+          entry(object, "Type") === "Filespec" &&
+          !(object.has(PDFName.of("F")) && object.has(PDFName.of("UF")))
+            ? [String(ref)]
+            : [],
+        ),
+  },
   { id: "7.16-1", says: "the file is not encrypted", broken: must((pdf) => !pdf.encrypted, "Encrypt") },
 ];
