@@ -16,7 +16,7 @@ writeFileSync(
   `${made}/** Path of a sentence in a words file. */\nexport type WordKey =\n${keys.join("\n")};\n`,
 );
 const gaps = sentences.map(([key, sentence]) => {
-  const names = [...sentence.matchAll(/\{(\w+)\}/g)].map(([, gap]) => gap);
+  const names = [...sentence.matchAll(/\{(\w+)(?:\}|, plural,)/g)].map(([, gap]) => gap);
   return `  ${JSON.stringify(key)}: ${JSON.stringify([...new Set(names)])},`;
 });
 writeFileSync(

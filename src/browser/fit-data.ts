@@ -28,7 +28,7 @@ declare const dotdownRig: Rig;
 declare const dotdownCardNotes: CardNotes;
 
 export const { guide, rigs } = dotdownGuide;
-export const words = makeWords(dotdownGuide.words);
+export const words = makeWords(dotdownGuide.words, dotdownGuide.guide.language);
 export const say = pageWords(words);
 
 /** The rig whose data script was loaded last. A count that JSON cannot hold came as null. */

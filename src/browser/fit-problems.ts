@@ -27,7 +27,7 @@ export function showProblems(
     ...problems.map((problem) => {
       const item = document.createElement("li");
       item.append(problemText(problem, fields, figures));
-      if ("question" in problem) item.append(...buttonsFor(problem, fields, tapped));
+      if ("question" in problem) item.append(...buttonsFor(problem, fields, figures, tapped));
       return item;
     }),
   );
@@ -46,26 +46,33 @@ function problemText(problem: FieldProblem, fields: readonly Field[], figures: F
   if (!("question" in problem)) return say(`fit.${problem.code}`, { name, typed });
   const { kind, least, most, example } = problem.question;
   const amount = (value: number) => amountText(kind, value, figures);
-  return say(`fit.${problem.code}`, { name, typed, least: amount(least), most: amount(most), example });
+  return say(`fit.${problem.code}`, {
+    name,
+    typed,
+    least: amount(least),
+    most: amount(most),
+    example: figures.typed(example),
+  });
 }
 
 function amountText(kind: AskedQuestion["kind"], value: number, figures: Figures): string {
-  if (kind === "length") return value < leastDepthMm ? figures.tip(value) : figures.depth(value);
-  return kind === "temperature" ? figures.temperature(value) : `${figures.number(value, 2)} m/s`;
+  if (kind === "length") return value < leastDepthMm ? figures.small(value) : figures.depth(value);
+  return kind === "temperature" ? figures.temperature(value) : figures.speed(value);
 }
 
 function buttonsFor(
   { field, meant }: Extract<FieldProblem, { question: AskedQuestion }>,
   fields: readonly Field[],
+  figures: Figures,
   tapped: () => void,
 ): HTMLElement[] {
   return meant.map((text) => {
     const button = document.createElement("button");
     button.type = "button";
-    button.textContent = say("fit.did-you-mean", { reading: text });
+    button.textContent = say("fit.did-you-mean", { reading: figures.typed(text) });
     button.addEventListener("click", () => {
       const input = fields.find(({ name }) => name === field)!;
-      input.value = text;
+      input.value = figures.typed(text);
       input.focus();
       tapped();
     });

@@ -84,7 +84,8 @@ function fitFloat(
   problems: FieldProblem[],
 ): Float {
   const typed = answers.get("capacity")?.trim();
-  const load = typed ? parseLoad(typed, scale) : undefined;
+  // A comma between two figures can only be a decimal one.
+  const load = typed ? parseLoad(typed.replace(/(?<=\d),(?=\d)/g, "."), scale) : undefined;
   if (typed && !load?.ok) problems.push({ field: "capacity", code: "not-a-load", typed });
   const capacityG = load?.ok ? load.value.massG : float.capacityG;
   const capacityMetal = metalFrom(answers.get("capacity-metal")) ?? float.capacityMetal;

@@ -1,8 +1,8 @@
 import { readWritten } from "../core/as-written.ts";
-import { parseQuantity } from "../core/quantity.ts";
 import { mmPerInch } from "../core/units.ts";
 import { questions } from "../model/questions.ts";
-import { unitChoices } from "../model/unit-choice.ts";
+import { inFeetAlone, unitChoices } from "../model/unit-choice.ts";
+import { makeTypedText } from "../words/number-text.ts";
 import { boxForm } from "./box-form.ts";
 import { isKeptOnDevice, keepAnswers, keepOnDevice, keptAnswers } from "./kept-answers.ts";
 import { paceParts, paceText } from "./pace-fields.ts";
@@ -21,6 +21,8 @@ const keep = document.getElementById("keep") as HTMLInputElement;
 const units = unitChoices.find((choice) => choice === form.dataset.units) ?? "metric first";
 const boxPart = form.querySelector<HTMLElement>(".box");
 const box = boxPart && boxForm(boxPart);
+/** As the page's language writes numbers. */
+const typedText = makeTypedText(document.documentElement.lang);
 const stepMm = Number(slider.dataset.stepMm);
 
 interface WaterAnswers {
@@ -71,7 +73,7 @@ export function readAnswers(): WaterAnswers {
 function paceTyped(): { readonly text: string; readonly ms: number } | undefined {
   if (pace.hidden || paceTime.value.trim() === "") return undefined;
   const text = paceText(paceWay.value, paceTime.value);
-  const read = parseQuantity("pace", text);
+  const read = readWritten(text, questions[units].pace);
   if (read.ok) paceTime.removeAttribute("aria-invalid");
   else paceTime.setAttribute("aria-invalid", "true");
   return read.ok ? { text, ms: read.value } : undefined;
@@ -83,9 +85,9 @@ function problem(meant: readonly string[]): Node[] {
   const buttons = meant.map((reading) => {
     const button = document.createElement("button");
     button.type = "button";
-    button.textContent = reading;
+    button.textContent = typedText(reading);
     button.addEventListener("click", () => {
-      depthField.value = reading;
+      depthField.value = typedText(reading);
       depthField.focus();
       depthField.dispatchEvent(new Event("input", { bubbles: true }));
     });
@@ -96,7 +98,7 @@ function problem(meant: readonly string[]): Node[] {
 
 /** Depths of the slider as somebody would type them. */
 function depthText(mm: number): string {
-  if (units !== "imperial") return `${Math.round(mm / 10) / 100} m`;
+  if (!inFeetAlone(units)) return typedText(`${Math.round(mm / 10) / 100} m`);
   const inches = Math.round(mm / mmPerInch);
   return `${Math.floor(inches / 12)} ft ${inches % 12} in`;
 }

@@ -17,7 +17,7 @@ export function checkSources(sources: ReadonlyMap<string, Source>): Staged<Read 
   const all = [...messages, ...markdown];
   if (hasErrors(markdown)) return { value: undefined, messages: all };
   const { guide } = library;
-  const words = makeWords(library.words);
+  const words = makeWords(library.words, library.guide.language);
   const kit: DrawingKit = {
     words,
     figures: makeFigures(guide.units, words, guide.language),

@@ -4,7 +4,9 @@ import { checkContent } from "../checks/table.ts";
 import { readyImages } from "../images/ready-images.ts";
 import { type Keep, makeAnew } from "../model/kept.ts";
 import { hasErrors, type Staged } from "../model/message.ts";
+import { typedLengths } from "../words/typed-lengths.ts";
 import { imagesInUse, unusedImages } from "./images-in-use.ts";
+import { inOwnUnits } from "./in-own-units.ts";
 import { liveTexts } from "./live-texts.ts";
 import { published, rigsAskedFor } from "./publish.ts";
 import { solveRigs } from "./solve-rigs.ts";
@@ -16,12 +18,17 @@ import type { Read, Solved } from "./stages.ts";
  * @param told without all that is only weak, which takes longest to find, where errors alone are asked for
  */
 export async function solveLibrary(
-  { library: whole, kit }: Read,
+  { library: read, kit }: Read,
   keep: Keep = makeAnew,
   told: "all" | "errors" = "all",
 ): Promise<Staged<Solved | undefined>> {
+  const lengths = typedLengths(read.guide.units, kit.figures);
+  const whole = lengths ? inOwnUnits(read, lengths) : read;
   const solved = await solveRigs({ ...whole, rigs: rigsAskedFor(whole) }, kit.words, kit.figures, keep);
-  const library = published(whole, new Set([...whole.leftOut, ...solved.leftOut]));
+  const leftOut = new Set([...whole.leftOut, ...solved.leftOut]);
+  const library = published(whole, leftOut);
+  // What is weak is looked for in the texts as they are typed, where it is to be mended.
+  const asTyped = lengths ? published(read, leftOut) : library;
   const rigs = solved.value.filter(({ rig }) => library.rigs.some(({ id }) => id === rig.id));
   const inTexts = { library: whole, solved: new Map(solved.value.map((rig) => [rig.rig.id, rig])) };
   const texts = liveTexts(library, inTexts, kit);
@@ -31,7 +38,7 @@ export async function solveLibrary(
   const source = { ...inTexts, images: images.value };
   const knots = knotMessages(library, kit.words, keep);
   const lent = new Set(whole.lent.values());
-  const weak = told === "all" ? checkContent({ library, rigs, figures: kit.figures }) : [];
+  const weak = told === "all" ? checkContent({ library: asTyped, rigs, figures: kit.figures }) : [];
   const checked = [
     // What is weak in a text that is only lent is not for its borrower to mend.
     ...weak.filter(({ place }) => !lent.has(place.file)),

@@ -5,11 +5,10 @@ import { keyOf } from "../words/words.ts";
 import type { SheetKit } from "./sheet-kit.ts";
 import { columns, labelled, section } from "./sheet-layout.ts";
 
-const mm = (length: number) => `${length.toFixed(0)} mm`;
-
 /** What the tip shows: with the right load, with a shot more or fewer, and when a fish is there. */
 export function tipText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): string {
   const { words, figures } = kit;
+  const mm = figures.small;
   const { float, conditions } = solved.rig;
   const loadG = depth.pullG + solved.hookAndBaitPullG;
   const band = mm(depth.tipUncertaintyMm);
@@ -49,7 +48,8 @@ export function tipText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): s
   );
 }
 
-function effects({ shotEffects }: SolvedDepth, { words }: SheetKit): TextTable {
+function effects({ shotEffects }: SolvedDepth, { words, figures }: SheetKit): TextTable {
+  const mm = figures.small;
   const more = (tipMm: number | null) => (tipMm === null ? words("table.under") : mm(tipMm));
   const fewer = (tipMm: number | null | undefined) =>
     tipMm === undefined ? words("table.blank") : tipMm === null ? words("table.flat") : mm(tipMm);

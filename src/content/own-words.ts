@@ -1,6 +1,7 @@
 import type { Place } from "../model/message.ts";
 import type { WordTree } from "../model/word-tree.ts";
 import { wordGaps } from "../words/word-gaps.ts";
+import { gapPattern } from "../words/words.ts";
 import type { Read, Reading } from "./reading.ts";
 
 /** A group of the words that the tool asks for; a sentence is the list of its gaps. */
@@ -42,10 +43,14 @@ export function checkOwnWords({ value, yaml }: Read<WordTree>, reading: Reading)
   const wrongForm = (key: string, expected: string, found: string, place: Place) =>
     reading.error(place, "wrong-type", { key, expected, found });
   const checkGaps = (sentence: string, gaps: readonly string[], place: Place) => {
-    for (const [written, gap = ""] of sentence.matchAll(/\{(\w+)\}/g)) {
+    for (const [, gap = ""] of sentence.matchAll(gapPattern)) {
       if (gaps.includes(gap)) continue;
       const allowed = gaps.map((name) => `{${name}}`);
-      reading.error(place, "unknown-name", { what: "gap in this sentence called", found: written, allowed });
+      reading.error(place, "unknown-name", {
+        what: "gap in this sentence called",
+        found: `{${gap}}`,
+        allowed,
+      });
     }
   };
   look(value, asked, []);

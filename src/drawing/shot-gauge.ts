@@ -4,7 +4,6 @@ import { circle, point, polyline, text, thin } from "./items.ts";
 import type { Box, DrawingKit } from "./kit.ts";
 import { leading } from "./labels/label-text.ts";
 import type { Drawing, Item } from "./model.ts";
-import { checkBarMm } from "./parts/check-bar.ts";
 import { parts } from "./parts/parts.ts";
 
 interface GaugeOptions {
@@ -70,9 +69,11 @@ export function drawShotGauge(
     items.push(polyline([point(0, top), point(box.widthMm, top)], { ink: "faint", widthMm: thin.widthMm }));
   }
   top += 4;
-  items.push(...parts.checkBar.draw({ at: point(0, top), words: words("drawing.gauge.bar"), textMm }));
+  const bar = figures.ruler.check;
+  const barWords = words("drawing.gauge.bar", { length: figures.small(bar.lengthMm) });
+  items.push(...parts.checkBar.draw({ at: point(0, top), bar, words: barWords, textMm }));
   const heightMm = top + 3 + lineMm;
-  if (columnMm < largest + 1.2 + figureMm + 2 || box.widthMm < checkBarMm || heightMm > box.heightMm)
+  if (columnMm < largest + 1.2 + figureMm + 2 || box.widthMm < bar.lengthMm || heightMm > box.heightMm)
     throw new Error(`no room for a shot gauge in ${box.widthMm} × ${box.heightMm} mm`);
   return {
     widthMm: box.widthMm,

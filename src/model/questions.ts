@@ -22,15 +22,7 @@ const pace = {
   other: [{ unit: "m/s", least: 0.01, most: 3 }],
 } as const;
 const rod = { kind: "length", least: 1000, most: 20_000 } as const;
-/** Tips are given in millimetres everywhere. */
-const tip: AskedQuestion = {
-  kind: "length",
-  least: 1,
-  most: 100,
-  own: [{ unit: "mm", least: 1, most: 100 }],
-  other: [],
-  example: "15 mm",
-};
+const tip = { kind: "length", least: 1, most: 100 } as const;
 
 /** For somebody who thinks in metres: a bare number is one of them, and may have been meant for feet. */
 const metric: Questions = {
@@ -44,7 +36,7 @@ const metric: Questions = {
     other: [{ unit: "ft", least: 3, most: 39, only: "whole or half" }],
     example: "1.7 m",
   },
-  tip,
+  tip: { ...tip, own: [{ unit: "mm", least: 1, most: 100 }], other: [], example: "15 mm" },
   temperature: {
     ...temperature,
     own: [{ unit: "C", least: 0, most: 40 }],
@@ -74,7 +66,12 @@ const imperial: Questions = {
     ],
     example: "5 ft 6 in",
   },
-  tip,
+  tip: {
+    ...tip,
+    own: [{ unit: "in", least: 0.04, most: 1 }],
+    other: [{ unit: "mm", least: 2, most: 100, only: "whole or half" }],
+    example: "0.6 in",
+  },
   temperature: {
     ...temperature,
     own: [{ unit: "F", least: 32, most: 104 }],
@@ -95,6 +92,7 @@ export const questions: Readonly<Record<UnitChoice, Questions>> = {
   "metric first": metric,
   metric,
   imperial,
+  us: imperial,
 };
 
 /** A step of a slider of depths, round in those units [mm]: 5 cm or 2 in. */
@@ -102,4 +100,5 @@ export const depthStepMm: Readonly<Record<UnitChoice, number>> = {
   "metric first": 50,
   metric: 50,
   imperial: 50.8,
+  us: 50.8,
 };

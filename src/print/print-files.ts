@@ -25,7 +25,7 @@ import type { Press } from "./press.ts";
 import type { PrintedFile } from "./printed-file.ts";
 import { paperSizes } from "./sheets/paper-sizes.ts";
 import { type Card, sheets, turnings } from "./sheets/sheet.ts";
-import { sheetNote } from "./sheets/sheet-note.ts";
+import { sheetFigures, sheetNote } from "./sheets/sheet-note.ts";
 import { layOutTrueSize, trueSizeFiles, trueSizeProblems } from "./true-size/true-size-files.ts";
 
 export interface PrintInput {
@@ -215,9 +215,10 @@ async function* sheetFiles(
   const paper = paperSizes[guide.paper];
   const note = (...keys: WordKeyIn<"card.sheet">[]) =>
     sheetNote(
-      keys.map((key) => words(`card.sheet.${key}`)),
+      keys.map((key) => words(`card.sheet.${key}`, sheetFigures(kit.figures))),
       paper,
       fonts,
+      kit.figures,
     );
   for (const turning of turnings) {
     const first = format.cutting === "halving" ? (["first"] as const) : [];

@@ -1,17 +1,11 @@
 import type { LockGroups } from "../core/loading/loading.ts";
 import type { CountedShot, GroupedShot } from "../core/tackle/shot-groups.ts";
 import type { C, G, Ml, Mm, Ms, S, Share } from "../core/units.ts";
-import {
-  fahrenheitFromCelsius,
-  gPerOunce,
-  gPerPound,
-  mlPerImperialPint,
-  mmPerInch,
-  mmPerYard,
-} from "../core/units.ts";
-import type { UnitChoice } from "../model/unit-choice.ts";
-import { makeNumberText, type NumberText } from "./number-text.ts";
+import { inFeetAlone, type UnitChoice } from "../model/unit-choice.ts";
+import { makeDateText } from "./date-text.ts";
+import { makeNumberText, makeTypedText } from "./number-text.ts";
 import { lockText, placesText, shotText, unbroken } from "./shot-text.ts";
+import { feetAndPounds, inchesAlong, metricUnits, type Ruler, type UnitSystem } from "./unit-systems.ts";
 import type { Words } from "./words.ts";
 
 /**
@@ -45,6 +39,10 @@ export interface Figures {
   lineSet(fromOverdepthMm: Mm, toOverdepthMm: Mm): string;
   /** Tip showing, to 5 mm: `15 mm`. */
   tip(mm: Mm): string;
+  /** A small length, to the millimetre: `12 mm`. */
+  small(mm: Mm): string;
+  /** A length that need not be exact: `3 m`, `10 ft`. */
+  about(mm: Mm): string;
   /** A weight, to 0.01 g: `1.6 g`. */
   mass(g: G): string;
   /** A weight as a scale or a rule states it, which may be finer than the bank needs: `0.0635 g`. */
@@ -55,8 +53,12 @@ export interface Figures {
   strengthBand(fromG: G, toG: G): string;
   /** A small size such as a line's or shot's diameter: `0.16 mm`. */
   diameter(mm: Mm): string;
+  /** A surface that meets the water: `3 cm²`. */
+  area(cm2: number): string;
   /** A surface pace: `10 m in 25 s`. */
   pace(ms: Ms): string;
+  /** The same as a speed: `0.4 m/s`. */
+  speed(ms: Ms): string;
   temperature(c: C): string;
   volume(ml: Ml): string;
   /** As kitchen scales and jugs show it, to 10 g or 10 ml, from one to another: `300–430 g`. */
@@ -65,33 +67,14 @@ export interface Figures {
   share(share: Share): string;
   /** A number without a unit, with at most so many decimals. */
   number(value: number, digits: number): string;
+  /** What is typed with a decimal point, such as `1.7 m`, with the language's own decimal sign. */
+  typed(text: string): string;
+  /** A day, from its ISO date: `20 November 2026`. */
+  date(iso: string): string;
+  /** How a ruler in true size is divided. */
+  readonly ruler: Ruler;
   /** A time: `45 s`, `2 min 30 s`. */
   time(s: S): string;
-}
-
-function feetAndInches(mm: Mm): string {
-  const inches = Math.round(Math.abs(mm) / mmPerInch);
-  const sign = mm < 0 && inches > 0 ? "−" : "";
-  const feet = Math.floor(inches / 12);
-  const rest = inches % 12;
-  if (feet === 0) return `${sign}${rest} in`;
-  return rest === 0 ? `${sign}${feet} ft` : `${sign}${feet} ft ${rest} in`;
-}
-
-/** Inches as far as a tape is read in them, feet beyond. */
-const tapeInches = 72;
-
-function inchesAlong(mm: Mm, number: NumberText, quartersBelow = 4): string {
-  const inches = mm / mmPerInch;
-  if (Math.abs(inches) > tapeInches) return feetAndInches(mm);
-  return Math.abs(inches) < quartersBelow
-    ? `${number(Math.round(inches * 4) / 4, 2)} in`
-    : `${number(inches, 0)} in`;
-}
-
-/** The pace as an angler takes it: how long a float needs for ten metres or yards. */
-function paceOver(ms: Ms, wayMm: Mm, unit: string, number: NumberText): string {
-  return `10 ${unit} in ${number((10 * wayMm) / 1000 / ms, 0)} s`;
 }
 
 const minutes = (s: number): string => {
@@ -103,70 +86,65 @@ const minutes = (s: number): string => {
 /** Figures in the units and the language (a BCP 47 tag) of a guide. */
 export function makeFigures(units: UnitChoice, words: Words, language: string): Figures {
   const number = makeNumberText(language);
-  const metres = (mm: Mm) => `${number(mm / 1000, 2)} m`;
-  const centimetres = (mm: Mm) => `${number(mm / 10, 0)} cm`;
-  const inches = (mm: Mm) => inchesAlong(mm, number);
+  const metric = metricUnits(words, number);
+  const feet = feetAndPounds(units === "us" ? "us" : "imperial", words, number);
+  /** Beside centimetres, which tell apart, inches from four on are whole. */
+  const beside = { ...feet, gap: (mm: Mm) => inchesAlong(mm, number, 4) };
+  const own = inFeetAlone(units) ? feet : metric;
   /** Both systems as the guide wants them. */
-  const shown = (metric: string, imperial: string): string =>
-    units === "metric" ? metric : units === "imperial" ? imperial : `${metric} (${imperial})`;
-  // Rows of a guide stand a centimetre apart or more: where inches stand alone, quarters tell them apart.
-  const gaps: Gaps = {
-    words,
-    shown,
-    centimetres,
-    inches: units === "imperial" ? (mm) => inchesAlong(mm, number, tapeInches) : inches,
-  };
-  const one = (metric: string, imperial: string): string => (units === "imperial" ? imperial : metric);
-  const pounds = (g: G) =>
-    g < gPerPound ? `${number(g / gPerOunce, 0)} oz` : `${number(g / gPerPound, 1)} lb`;
-  const shortGap = (mm: Mm) => one(centimetres(mm), inches(mm));
+  const shown = (tell: (system: UnitSystem) => string): string =>
+    units === "metric first" ? `${tell(metric)} (${tell(beside)})` : tell(own);
   const shortGaps = (fromMm: Mm, toMm: Mm) => {
-    if (shortGap(fromMm) === shortGap(toMm)) return shortGap(fromMm);
-    const [from, to] = unitOnce([shortGap(fromMm), shortGap(toMm)]);
+    if (own.gap(fromMm) === own.gap(toMm)) return own.gap(fromMm);
+    const [from, to] = unitOnce([own.gap(fromMm), own.gap(toMm)]);
     return unbroken(words("figures.range", { from: from!, to: to! }));
   };
+  const gaps: Gaps = { words, shown };
+  const pounds = (tell: (system: UnitSystem) => string) =>
+    units === "metric first" ? `${tell(feet)} (${tell(metric)})` : tell(own);
   return {
     number,
-    depth: (mm) => shown(metres(mm), feetAndInches(mm)),
-    gap: (mm) => shown(centimetres(mm), inches(mm)),
-    shortDepth: (mm) => one(metres(mm), feetAndInches(mm)),
+    typed: makeTypedText(language),
+    date: makeDateText(language),
+    ruler: own.ruler,
+    depth: (mm) => shown(({ depth }) => depth(mm)),
+    gap: (mm) => shown(({ gap }) => gap(mm)),
+    shortDepth: own.depth,
+    about: own.about,
     gapRange: (from, to) => gapRange(from, to, gaps),
-    shortGap,
+    shortGap: own.gap,
     shortGaps,
     shot: (shots) => shotText(shots, words),
     lock: (lock) => lockText(lock, words),
     shotPlaces: (line) =>
       placesText(
         line,
-        { range: shortGaps, list: (mm) => unitOnce(mm.map(shortGap)).map(unbroken).join(", ") },
+        { range: shortGaps, list: (mm) => unitOnce(mm.map(own.gap)).map(unbroken).join(", ") },
         words,
       ),
     hookSet: (from, to) => hookSet(from, to, stillPlaces, gaps),
     lineSet: (from, to) => hookSet(from, to, flowPlaces, gaps),
-    tip: (mm) => `${Math.round(mm / 5) * 5} mm`,
+    tip: (mm) => own.small(Math.round(mm / 5) * 5),
+    small: own.small,
+    // Makers weigh shot and floats in grams, whatever a reader measures in.
     mass: (g) => `${number(g, 2)} g`,
     statedMass: (g) => `${number(g, 4)} g`,
     // Spools and licences speak of pounds wherever float fishing is sold, so pounds come first.
-    strength: (g) => {
-      if (units === "metric") return `${number(g / 1000, 2)} kg`;
-      return units === "imperial" ? pounds(g) : `${pounds(g)} (${number(g / 1000, 1)} kg)`;
-    },
-    strengthBand: (fromG, toG) => {
-      const run = (shownAs: (g: G) => string) =>
-        words("figures.from-to", { from: shownAs(fromG), to: shownAs(toG) });
-      const kilograms = run((g) => `${number(g / 1000, 1)} kg`);
-      if (units === "metric") return kilograms;
-      return units === "imperial" ? run(pounds) : `${run(pounds)} (${kilograms})`;
-    },
-    diameter: (mm) => `${number(mm, 2)} mm`,
-    pace: (ms) => one(paceOver(ms, 1000, "m", number), paceOver(ms, mmPerYard, "yd", number)),
-    temperature: (c) => shown(`${number(c, 0)} °C`, `${number(fahrenheitFromCelsius(c), 0)} °F`),
-    volume: (ml) => {
-      const metric = ml < 1000 ? `${number(ml, 0)} ml` : `${number(ml / 1000, 1)} l`;
+    strength: (g) =>
+      units === "metric" ? metric.strength(g) : pounds(({ strengthBeside }) => strengthBeside(g)),
+    strengthBand: (fromG, toG) =>
+      pounds(({ strengthBeside }) =>
+        words("figures.from-to", { from: strengthBeside(fromG), to: strengthBeside(toG) }),
+      ),
+    diameter: own.diameter,
+    area: own.area,
+    pace: own.pace,
+    speed: own.speed,
+    temperature: (c) => shown(({ temperature }) => temperature(c)),
+    volume: (ml) =>
       // A hundredth of a pint tells nobody anything: a pinch of feed is given in millilitres alone.
-      return ml < 100 ? metric : shown(metric, pints(ml, words, number));
-    },
-    kitchenRange: (from, to, unit) => kitchenRange([from, to], unit, words, number),
+      units === "metric first" && ml < 100 ? metric.volume(ml) : shown(({ volume }) => volume(ml)),
+    kitchenRange: own.kitchen,
     share: (share) => `${number(share * 100, 0)} %`,
     time: (s) => (s < 60 ? `${number(s, 0)} s` : s < 3600 ? minutes(s) : `${number(s / 3600, 1)} h`),
   };
@@ -180,23 +158,11 @@ function unitOnce(figures: readonly string[]): string[] {
   return plain.map((one, at) => (at < figures.length - 1 ? one![1]! : one![0]));
 }
 
-function pints(ml: Ml, words: Words, number: NumberText): string {
-  const count = number(ml / mlPerImperialPint, 1);
-  return count === "1" ? words("figures.imperial-pint") : words("figures.imperial-pints", { pints: count });
-}
-
-function kitchenRange(range: readonly number[], unit: string, words: Words, number: NumberText): string {
-  const [from, to] = range.map((amount) => number(Math.round(amount / 10) * 10, 0)) as [string, string];
-  return `${from === to ? from : words("figures.range", { from, to })} ${unit}`;
-}
-
 /** What it takes to word a short length. */
 interface Gaps {
   readonly words: Words;
   /** Both systems as the guide wants them. */
-  readonly shown: (metric: string, imperial: string) => string;
-  readonly centimetres: (mm: Mm) => string;
-  readonly inches: (mm: Mm) => string;
+  readonly shown: (tell: (system: UnitSystem) => string) => string;
 }
 
 /** A hook nearer to the bed than this touches it [mm]. */
@@ -219,10 +185,9 @@ function hookSet(fromMm: Mm, toMm: Mm, places: Places, gaps: Gaps): string {
   return words(`figures.${place(fromMm)}`, { gap });
 }
 
-function gapRange(fromMm: Mm, toMm: Mm, { words, shown, centimetres, inches }: Gaps): string {
-  const run = (length: (mm: Mm) => string): string => {
-    const [from, to] = [length(fromMm), length(toMm)];
+function gapRange(fromMm: Mm, toMm: Mm, { words, shown }: Gaps): string {
+  return shown(({ gap }) => {
+    const [from, to] = [gap(fromMm), gap(toMm)];
     return from === to ? from : words("figures.from-to", { from, to });
-  };
-  return shown(run(centimetres), run(inches));
+  });
 }

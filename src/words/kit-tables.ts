@@ -51,7 +51,7 @@ export function groupKitTable(group: GroupKit, learners: number, told: TableKit)
   return answer({
     head: [
       words("table.tackle"),
-      words("table.group", { learners: String(learners) }),
+      words("table.group", { learners }),
       words("table.sold"),
       words("table.buy"),
     ],

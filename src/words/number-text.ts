@@ -19,3 +19,9 @@ export function makeNumberText(language: string): NumberText {
   };
   return (value, digits) => format(digits).format(value).replace("-", "−");
 }
+
+/** What is typed with a decimal point, such as `1.7 m`, as a language writes it. */
+export function makeTypedText(language: string): (text: string) => string {
+  const sign = makeNumberText(language)(0.5, 1).replace(/\d/g, "");
+  return (text) => text.replace(/(?<=\d)\.(?=\d)/g, sign);
+}

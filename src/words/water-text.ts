@@ -61,9 +61,9 @@ export function waterText(
     ],
   };
   const assumed = words("page.in-water.assumed", {
-    area: figures.number(inWater.assumed.floatDragAreaCm2, 1),
+    area: figures.area(inWater.assumed.floatDragAreaCm2),
     mass: figures.mass(inWater.assumed.floatMassG),
-    fall: figures.number(inWater.assumed.feedFallMs * 100, 0),
+    fall: figures.shortGap(1000 * inWater.assumed.feedFallMs),
     main: figures.diameter(rig.mainLine.diameterMm),
     hook: figures.diameter(rig.hookLine.diameterMm),
     bait: rig.bait.title,
@@ -95,7 +95,7 @@ export function feedText({ rig, depths }: SolvedRig, kit: TableKit): readonly Te
     {
       caption: words("page.in-water.feed-spot"),
       table: feedPlaceTable(feed.value, kit),
-      notes: [words("page.in-water.feed-note", { fall: kit.figures.number(fallMs * 100, 0) })],
+      notes: [words("page.in-water.feed-note", { fall: kit.figures.shortGap(1000 * fallMs) })],
     },
   ];
 }
@@ -125,7 +125,7 @@ function feedNotes({ againstFeed, ball }: InWater, { words, figures }: TableKit)
       ? [words(`page.in-water.against.${alike ? "all" : "thirds"}`, { upper, middle, lower })]
       : []),
     words("page.in-water.ball", {
-      size: `${groundbaitBallMm} mm`,
+      size: figures.small(groundbaitBallMm),
       time: figures.time(ball.timeS),
       drift: ball.drifts
         .map(({ paceMs, driftMm }) =>

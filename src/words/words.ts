@@ -1,4 +1,5 @@
 import type { WordTree } from "../model/word-tree.ts";
+import { makeNumberText } from "./number-text.ts";
 import type { WordKey } from "./word-key.ts";
 
 /** The value that fills a gap in a sentence. */
@@ -14,22 +15,41 @@ export type Words = (key: WordKey, values?: Readonly<Record<string, WordValue>>)
 export class WordsError extends Error {}
 
 /**
- * Words from a tree of sentences.
+ * A gap, `{depth}`, or one with a text for each plural of the language, as Unicode's MessageFormat writes it:
+ * `{count, plural, one {# shot} other {# shot}}`. Source of the names: Unicode CLDR, plural rules.
+ */
+export const gapPattern = /\{(\w+)(?:, plural,((?:\s*\w+ \{[^{}]*\})+))?\}/g;
+
+/**
+ * Words from a tree of sentences in a language (a BCP 47 tag). Numbers are written as it writes them.
  *
  * @throws WordsError where a key names no sentence or a gap has no value; the tests hold the shipped words against the
  *   code, so it is an author's own words file that lacks something
  */
-export function makeWords(tree: WordTree): Words {
+export function makeWords(tree: WordTree, language = "en"): Words {
+  const rules = new Intl.PluralRules(language);
+  const number = makeNumberText(language);
   return (key, values = {}) => {
     let node: string | WordTree | undefined = tree;
     for (const part of key.split(".")) node = typeof node === "object" ? node[part] : undefined;
     if (typeof node !== "string") throw new WordsError(`no words for "${key}"`);
-    return node.replace(/\{(\w+)\}/g, (_, gap: string) => {
+    return node.replace(gapPattern, (_, gap: string, plurals?: string) => {
       const value = values[gap];
       if (value === undefined) throw new WordsError(`no value for "{${gap}}" in the words "${key}"`);
-      return String(value);
+      const text = typeof value === "number" ? number(value, mostDecimals) : value;
+      return plurals === undefined
+        ? text
+        : pluralOf(plurals, rules.select(Number(value))).replaceAll("#", text);
     });
   };
+}
+
+const mostDecimals = 3;
+
+/** The text of a plural, or what stands for all others. */
+function pluralOf(plurals: string, category: Intl.LDMLPluralRule): string {
+  const texts = new Map([...plurals.matchAll(/(\w+) \{([^{}]*)\}/g)].map(([, name, text]) => [name, text]));
+  return texts.get(category) ?? texts.get("other") ?? "";
 }
 
 /** Keys below one part of the words file, without the name of that part. */

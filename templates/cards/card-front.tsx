@@ -1,19 +1,21 @@
 import { Box } from "../../src/markup/boxes.ts";
 import type { CardContent } from "../../src/model/card-content.ts";
 import { unbroken } from "../../src/words/shot-text.ts";
+import type { Ruler } from "../../src/words/unit-systems.ts";
 import type { FrontLook, Picture, SizedPicture } from "./card-look.ts";
 import { clearOfPunchMm, edgeTab, punchMark, ruler, rulerInMm, tabFromMm } from "./card-marks.ts";
 
 interface CardFrontProps {
   readonly card: CardContent;
   readonly look: FrontLook;
+  readonly scale: Ruler;
   readonly picture: Picture;
   /** The tip as it should show, where there is room for it. */
   readonly tip?: SizedPicture;
 }
 
 /** What to make up, and how far the float is set: a ruler along one edge, the hole's corner kept clear. */
-export function CardFront({ card, look, picture, tip }: CardFrontProps) {
+export function CardFront({ card, look, scale, picture, tip }: CardFrontProps) {
   const { marginMm, lineHeight } = look;
   const words = { sizePt: look.wordPt, lineHeight };
   return (
@@ -22,7 +24,7 @@ export function CardFront({ card, look, picture, tip }: CardFrontProps) {
       style={{ padding: marginMm, paddingLeft: Math.max(marginMm, rulerInMm(look)), ...words }}
       draw={(widthMm, heightMm) => [
         ...punchMark(widthMm, "right", look),
-        ...ruler(heightMm, look),
+        ...ruler(heightMm, look, scale),
         ...(card.level === undefined
           ? []
           : edgeTab(widthMm, tabFromMm(look), { water: card.water, bars: card.level }, look)),

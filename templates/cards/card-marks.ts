@@ -1,5 +1,6 @@
 import type { Item, PathStep } from "../../src/drawing/model.ts";
 import { mmPerPoint } from "../../src/markup/boxes.ts";
+import type { Ruler } from "../../src/words/unit-systems.ts";
 
 /**
  * Where a hole may be punched, in one corner of a card [mm], in two steps: the paper with an office punch before it is
@@ -30,7 +31,6 @@ export function punchMark(widthMm: number, corner: "left" | "right", { whiteMm }
   ];
 }
 
-const rulerMm = 80;
 const tickMm = { one: 1.1, five: 1.7, ten: 2.3 } as const;
 const figurePt = 8;
 /** Lines of a ruler, thin enough to leave white between millimetres. */
@@ -41,22 +41,24 @@ export function rulerInMm({ whiteMm }: CardEdge): number {
   return whiteMm + tickMm.ten + 0.3 + figurePt * mmPerPoint * 0.6 + 0.5;
 }
 
-/** A true ruler of 8 cm along the left edge, 0 at its head. */
-export function ruler(heightMm: number, { whiteMm }: CardEdge): Item[] {
+/** A true ruler of centimetres or inches along the left edge, 0 at its head. */
+export function ruler(heightMm: number, { whiteMm }: CardEdge, { unitMm, parts, cardUnits }: Ruler): Item[] {
+  const rulerMm = cardUnits * unitMm;
   const top = (heightMm - rulerMm) / 2;
   const sizeMm = figurePt * mmPerPoint;
   const steps: PathStep[] = [];
   const items: Item[] = [];
-  for (let mm = 0; mm <= rulerMm; mm += 1) {
-    const tick = mm % 10 === 0 ? tickMm.ten : mm % 5 === 0 ? tickMm.five : tickMm.one;
+  for (let part = 0; part <= cardUnits * parts; part += 1) {
+    const mm = (part * unitMm) / parts;
+    const tick = part % parts === 0 ? tickMm.ten : (2 * part) % parts === 0 ? tickMm.five : tickMm.one;
     steps.push(["M", whiteMm, top + mm], ["L", whiteMm + tick, top + mm]);
-    if (mm % 10 !== 0 || mm === 0 || mm === rulerMm) continue;
+    if (part % parts !== 0 || part === 0 || part === cardUnits * parts) continue;
     const xMm = whiteMm + tickMm.ten + 0.3;
     items.push({
       kind: "text",
       xMm,
       yMm: top + mm + 0.35 * sizeMm,
-      text: String(mm / 10),
+      text: String(part / parts),
       sizeMm,
       face: "regular",
       ink: "ink",

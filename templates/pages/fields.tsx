@@ -1,5 +1,6 @@
 import type { Child } from "../../src/markup/jsx-runtime.ts";
 import { depthStepMm } from "../../src/model/questions.ts";
+import { inFeetAlone } from "../../src/model/unit-choice.ts";
 import type { View } from "./view.ts";
 
 /** What may be chosen: what is sent, and what it is called. */
@@ -104,7 +105,9 @@ export function PaceFields({ view: { say }, id, fieldIds, way, time, hidden, chi
   );
 }
 
-/** The way that is paced out, in the reader's units, and its length. */
-export function pacedWay({ library }: View): { readonly way: string; readonly lengthM: number } {
-  return library.guide.units === "imperial" ? { way: "10 yd", lengthM: 9.144 } : { way: "10 m", lengthM: 10 };
+/** Ways over which something is timed, in the reader's units: ten paces of a float, one for what sinks. */
+export function pacedWay({ library }: View) {
+  return inFeetAlone(library.guide.units)
+    ? ({ way: "10 yd", lengthM: 9.144, one: "1 yd", oneM: 0.9144 } as const)
+    : ({ way: "10 m", lengthM: 10, one: "1 m", oneM: 1 } as const);
 }

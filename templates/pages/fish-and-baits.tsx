@@ -2,6 +2,7 @@ import { sitePaths } from "../../src/model/addresses.ts";
 import type { Library, LineForFish } from "../../src/model/library.ts";
 import { keyOf } from "../../src/words/words.ts";
 import { kindsCaught } from "./catches.ts";
+import { pacedWay } from "./fields.tsx";
 import { PageHead } from "./page-head.tsx";
 import type { View } from "./view.ts";
 
@@ -18,6 +19,7 @@ function Picture({ svg }: { svg: string | undefined }) {
 /** Baits with what the sums use of them. */
 export function BaitsPage({ view }: { view: View }) {
   const { say, figures, library } = view;
+  const paced = pacedWay(view);
   return (
     <>
       <PageHead title={say("baits.title")} lead={say("baits.lead")} />
@@ -37,7 +39,10 @@ export function BaitsPage({ view }: { view: View }) {
                 <td>
                   {bait.fallMs === undefined
                     ? say("baits.not-timed")
-                    : say("baits.fall-text", { time: figures.time(1 / bait.fallMs) })}
+                    : say("baits.fall-text", {
+                        way: paced.one,
+                        time: figures.time(paced.oneM / bait.fallMs),
+                      })}
                 </td>
               </tr>
               <tr>

@@ -3,7 +3,7 @@ import { metals } from "../../src/core/tackle/shot.ts";
 import { fahrenheitFromCelsius } from "../../src/core/units.ts";
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { RigEntry } from "../../src/model/library.ts";
-import { unitChoices } from "../../src/model/unit-choice.ts";
+import { inFeetAlone, unitChoices } from "../../src/model/unit-choice.ts";
 import { keyOf } from "../../src/words/words.ts";
 import { type Choices, DepthSlider, PaceFields, pacedWay, Select } from "./fields.tsx";
 import { ShotBox } from "./shot-box.tsx";
@@ -99,7 +99,7 @@ export function FitAnswer({ view: { say, href } }: { view: View }) {
 export function FitPart({ view, entry }: { view: View; entry: RigEntry }) {
   const { say, href, library } = view;
   const { rig } = entry;
-  const imperial = library.guide.units === "imperial";
+  const imperial = inFeetAlone(library.guide.units);
   return (
     <details
       id="fit"
@@ -131,7 +131,7 @@ export function FitPart({ view, entry }: { view: View; entry: RigEntry }) {
             chosen={rig.float.capacityMetal}
             choices={metals.map((metal) => [metal, say(`metal.${metal}`)])}
           />
-          <Field say={say} name="tip" value={`${Math.round(rig.float.tipShowingMm)} mm`} />
+          <Field say={say} name="tip" value={view.figures.small(rig.float.tipShowingMm)} />
         </fieldset>
         <fieldset>
           <legend>{say("fit.your-rod")}</legend>

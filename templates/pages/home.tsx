@@ -59,8 +59,8 @@ export function HomePage({ view }: { view: View }) {
 const ownRoomBytes = 50_000;
 
 /** Rounded up, so that nobody is promised too little. */
-function megabytesKept({ keptBytes }: View): string {
-  return (Math.ceil((keptBytes + ownRoomBytes) / 1e5) / 10).toFixed(1);
+function megabytesKept({ keptBytes, figures }: View): string {
+  return figures.number(Math.ceil((keptBytes + ownRoomBytes) / 1e5) / 10, 1);
 }
 
 function FirstRigPicture({ view, entry }: { view: View; entry: RigEntry }) {

@@ -97,7 +97,7 @@ function DepthQuestion({ view }: { view: View }) {
       <input
         id="water-depth"
         name="depth"
-        placeholder={questions[library.guide.units].depth.example}
+        placeholder={view.figures.typed(questions[library.guide.units].depth.example)}
         autocomplete="off"
         spellcheck="false"
         aria-describedby="water-unread"
@@ -110,7 +110,7 @@ function DepthQuestion({ view }: { view: View }) {
 
 function depthRange({ figures, library }: View) {
   const { least, most, example } = questions[library.guide.units].depth;
-  return { least: figures.depth(least), most: figures.depth(most), example };
+  return { least: figures.depth(least), most: figures.depth(most), example: figures.typed(example) };
 }
 
 /** The rigs among which the page's script finds the answer. */

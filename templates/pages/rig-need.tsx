@@ -134,6 +134,9 @@ export function MakeItUp({ view, solved }: NeedProps) {
   );
 }
 
+/** Line left below a float that is threaded on, for the shot, the loop and a wrong guess [mm]. Source: common practice. */
+const lineLeftMm = 3000;
+
 function steps({ say, figures }: View, { rig, depths }: SolvedRig): string[] {
   const shallowest = first(depths);
   const knot = (where: (typeof rig.knots)[number]["where"]) =>
@@ -144,7 +147,9 @@ function steps({ say, figures }: View, { rig, depths }: SolvedRig): string[] {
   const hookKnot = knot("hook");
   const locks = shallowest.lockShot.length > 0;
   return [
-    say(attachment === "bottom" ? `make.float-bottom-${hold}` : `make.float-${keyOf(attachment)}`),
+    say(attachment === "bottom" ? `make.float-bottom-${hold}` : `make.float-${keyOf(attachment)}`, {
+      line: figures.about(lineLeftMm),
+    }),
     ...(shallowest.whip ? [say("make.whip", { line: figures.depth(shallowest.whip.lineMm) })] : []),
     ...(loop ? [say("make.loop", { knot: loop })] : []),
     ...(hookKnot

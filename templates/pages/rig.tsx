@@ -226,7 +226,7 @@ function LeadNote({ view }: { view: View }) {
           place: leadRule.place,
           upTo: figures.statedMass(leadRule.allowedUpToG),
           above: figures.statedMass(leadRule.allowedAboveG ?? 0),
-          checked: leadRule.checked,
+          checked: figures.date(leadRule.checked),
         })}
       </p>
       {hasSafety(view) && (

@@ -168,7 +168,7 @@ function Foot({ view }: { view: View }) {
       <p>
         {say("foot.imprint", {
           publisher: guide.publisher,
-          edition: guide.edition.replaceAll("-", "\u2011"),
+          edition: view.figures.date(guide.edition),
         })}{" "}
         <a href={href(sitePaths.licencePage)}>{say("foot.licences")}</a>
       </p>

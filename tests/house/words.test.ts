@@ -23,6 +23,7 @@ const twoMeanings = {
   Bait: "what the rig asks for, and a column of the list of baits",
   Fish: "the page of fish, and the column of fish beside their line",
   Floats: "the page of floats, and the row of a kit",
+  "{way} in {time}": "how fast a stream runs, and how fast a bait sinks",
   "Rig cards": "a kind of thing to print, and a chapter of the booklet",
   Page: "what kind of thing was found, and the number at a sheet's foot",
   Search: "the page, and what its button does",

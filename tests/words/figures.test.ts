@@ -6,8 +6,13 @@ import { makeWords } from "../../src/words/words.ts";
 
 const words = makeWords({
   figures: {
-    "imperial-pint": "1 imperial pint",
-    "imperial-pints": "{pints} imperial pints",
+    "imperial-ounces": "{ounces} fl oz",
+    "imperial-pints": "{pints, plural, one {# imperial pint} other {# imperial pints}}",
+    "us-ounces": "{ounces} US fl oz",
+    "us-pints": "{pints, plural, one {# US pint} other {# US pints}}",
+    "us-quarts": "{quarts, plural, one {# US quart} other {# US quarts}}",
+    pace: "{way} in {time}",
+    range: "{from}–{to}",
     "at-the-bed": "just touching the bed",
     "off-the-bed": "{gap} off the bed",
     "over-depth": "{gap} over depth",
@@ -17,6 +22,7 @@ const words = makeWords({
 const both = makeFigures("metric first", words, "en");
 const metric = makeFigures("metric", words, "en");
 const imperial = makeFigures("imperial", words, "en");
+const us = makeFigures("us", words, "en");
 
 describe("figures in the units of the guide", () => {
   it("puts imperial beside metric where the guide is metric first", () => {
@@ -79,9 +85,56 @@ describe("figures in the units of the guide", () => {
   });
 });
 
+/**
+ * Sources: UK Units of Measurement Regulations 1995 (pint 568.26125 ml, of 20 fluid ounces); NIST Handbook 44, Appendix C
+ * (liquid pint 473.1765 ml, of 16 fluid ounces; liquid quart 946.353 ml); inch of 25.4 mm.
+ */
+describe("figures in one system alone", () => {
+  it.each([
+    [473.1765, "0.8 imperial pints", "1 US pint"],
+    [946.353, "1.7 imperial pints", "1 US quart"],
+    [2 * 568.26125, "2 imperial pints", "1.2 US quarts"],
+    [29.5735, "1 fl oz", "1 US fl oz"],
+    [3, "0.11 fl oz", "0.1 US fl oz"],
+  ])("measures %d ml by the pint of its own country", (ml, british, american) => {
+    expect([imperial.volume(ml), us.volume(ml)]).toEqual([british, american]);
+  });
+
+  it.each([imperial, us])("tells no length in millimetres, and each tip apart from the next", (figures) => {
+    expect([5, 10, 15, 20, 25].map(figures.tip)).toEqual(["0.2 in", "0.4 in", "0.6 in", "0.8 in", "1 in"]);
+    expect([0.16, 3.1, 43].map(figures.diameter)).toEqual(["0.0063 in", "0.122 in", "1.7 in"]);
+    expect(figures.about(3000)).toBe("10 ft");
+    expect(figures.area(3)).toBe("0.47 in²");
+    expect(figures.speed(0.3048)).toBe("1 ft/s");
+    expect(figures.kitchenRange(300, 430, "g")).toBe("10.5–15 oz");
+  });
+
+  it("measures dough with the jug of its country", () => {
+    expect(imperial.kitchenRange(568.26125, 568.26125, "ml")).toBe("20 fl oz");
+    expect(us.kitchenRange(473.1765, 946.353, "ml")).toBe("16–32 US fl oz");
+  });
+
+  it("has rulers of that system, the bar to check a print by among them", () => {
+    expect(metric.small(metric.ruler.check.lengthMm)).toBe("100 mm");
+    expect(us.small(us.ruler.check.lengthMm)).toBe("4 in");
+  });
+});
+
+describe("days", () => {
+  /** Source: Unicode CLDR, long dates of the locales. */
+  it.each([
+    ["en", "20 November 2026"],
+    ["en-US", "November 20, 2026"],
+    ["de", "20. November 2026"],
+    ["fr", "20 novembre 2026"],
+  ])("are written as in %s", (language, day) => {
+    expect(makeFigures("metric", words, language).date("2026-11-20")).toBe(day);
+  });
+});
+
 /** Decimal signs. Source: Unicode CLDR, numbers of the locales `de` and `fr`. */
 describe("settings a centimetre apart", () => {
-  it.each(["metric", "imperial", "metric first"] as const)("never read alike in %s units", (units) => {
+  it.each(["metric", "imperial", "metric first", "us"] as const)("never read alike in %s units", (units) => {
     const figures = makeFigures(units, words, "en");
     for (let mm = -1700; mm <= 1700; mm += 1)
       if (Math.abs(mm) >= 5 && Math.abs(mm + 10) >= 5)

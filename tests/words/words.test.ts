@@ -3,11 +3,31 @@ import type { WordKey } from "../../src/words/word-key.ts";
 import { makeWords, WordsError } from "../../src/words/words.ts";
 
 const words = makeWords({ rig: { depth: "Water {depth} deep, {count} shot" } });
+/** Source: Unicode CLDR, plural rules of `en` and `pl`. */
+const shot = { shot: "{n, plural, one {# śrucina} few {# śruciny} many {# śrucin} other {# śruciny}}" };
+
 const key = (path: string) => path as WordKey;
 
 describe("words", () => {
   it("fill the gaps of a sentence, with nothing too", () => {
     expect(words(key("rig.depth"), { depth: "2 m", count: 0 })).toBe("Water 2 m deep, 0 shot");
+  });
+
+  it("take the plural that the language asks for", () => {
+    const polish = makeWords(shot, "pl");
+    expect([1, 2, 5, 22, 25].map((n) => polish(key("shot"), { n }))).toEqual([
+      "1 śrucina",
+      "2 śruciny",
+      "5 śrucin",
+      "22 śruciny",
+      "25 śrucin",
+    ]);
+    expect(polish(key("shot"), { n: 1.5 })).toBe("1,5 śruciny");
+  });
+
+  it("have what stands for all others where a plural is left out", () => {
+    const few = makeWords({ a: "{n, plural, one {ein Blei} other {# Bleie}}" }, "de");
+    expect([few(key("a"), { n: 1 }), few(key("a"), { n: 0 })]).toEqual(["ein Blei", "0 Bleie"]);
   });
 
   it("never tell a gap that nothing fills", () => {

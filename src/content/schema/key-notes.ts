@@ -210,7 +210,8 @@ const guide = {
   publisher: "Who gives it out.",
   "site-address": "Where the site will be served; cards get a code for telephones with it.",
   language: "Language of the guide, such as en or de-AT; it says how numbers are written, too.",
-  units: "metric first shows both systems, metric or imperial one alone.",
+  units:
+    "metric first shows both systems; metric, imperial or us (feet and inches, American pints) one alone, and lengths typed in texts in it too.",
   "shot-scale": "Scale of shot, by the name of its file below shot/.",
   tub: "Tub that rigs are made up from, by the name of its file below tubs/.",
   "lead-rule": "What the law of your place says of lead shot. Look it up; it differs from place to place.",

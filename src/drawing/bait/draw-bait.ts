@@ -75,7 +75,7 @@ export function drawBait(
     heightMm: footMm + 2,
     title,
     description: words("drawing.bait.description", {
-      length: figures.diameter(looks.lengthMm),
+      length: figures.small(looks.lengthMm),
       tell: looks.tell.map(({ say }) => say).join("; "),
     }),
     items: [

@@ -216,7 +216,9 @@ function makeComposer(
     front: (look, parts, lack = "noticed") => {
       const picture = rigPicture(solved, drawn, kit, look.figurePt * mmPerPoint, lack);
       const tip = parts.includes("true-tip") ? { tip: tipPicture(solved, kit, look) } : {};
-      return picture.checked(layOut(CardFront({ card, look, picture, ...tip }), format.front, fonts));
+      return picture.checked(
+        layOut(CardFront({ card, look, scale: kit.figures.ruler, picture, ...tip }), format.front, fonts),
+      );
     },
     back: (look, parts, tackle) => {
       const choice = choiceOf(card, parts);

@@ -85,7 +85,7 @@ function entriesOf(
 }
 
 function titleColumn(format: HandoutFormat, { guide, kit, fonts, logo }: Press): Column {
-  const { words } = kit;
+  const { words, figures } = kit;
   const page = TitlePage({
     format,
     title: guide.title,
@@ -93,7 +93,7 @@ function titleColumn(format: HandoutFormat, { guide, kit, fonts, logo }: Press):
     logo,
     lines: [
       ...linesToFindUs(guide),
-      words("handout.edition", { edition: guide.edition }),
+      words("handout.edition", { edition: figures.date(guide.edition) }),
       words("handout.not-a-coach"),
       words("card.caution"),
     ],

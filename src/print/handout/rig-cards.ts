@@ -7,7 +7,7 @@ import { type FinishedCard, turnedCard } from "../cards/lay-out-card.ts";
 import type { Press } from "../press.ts";
 import { paperSizes } from "../sheets/paper-sizes.ts";
 import { sheets } from "../sheets/sheet.ts";
-import { sheetNote } from "../sheets/sheet-note.ts";
+import { sheetFigures, sheetNote } from "../sheets/sheet-note.ts";
 
 /** The pocket cards of the guide's rigs, by the rigs' ids, in the order of the rigs. */
 export type RigCards = ReadonlyMap<string, FinishedCard>;
@@ -44,15 +44,16 @@ export function cardSheets(
   cards: readonly FinishedCard[],
   format: HandoutFormat,
   use: "to cut out" | "to look at",
-  { kit: { words }, fonts }: Press,
+  { kit, fonts }: Press,
 ): PaperSide[] {
   if (cards.length === 0) return [];
+  const { words } = kit;
   const paper = paperSizes[format.name];
   const lines =
     use === "to cut out"
-      ? [words("card.sheet.scale"), words("card.sheet.fold")]
+      ? [words("card.sheet.scale", sheetFigures(kit.figures)), words("card.sheet.fold")]
       : [words("handout.cards-to-look-at")];
-  const note = sheetNote(lines, paper, fonts);
+  const note = sheetNote(lines, paper, fonts, kit.figures);
   const notes = { front: note, back: note };
   return lies
     .map((turns) => cards.map((card) => turnedCard(card.alone.id, card, turns)))

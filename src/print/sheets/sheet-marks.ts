@@ -1,4 +1,5 @@
 import type { Item, PathItem, PathStep } from "../../drawing/model.ts";
+import { type CheckedBar, centimetreRuler } from "../../words/unit-systems.ts";
 
 /** A place on a sheet, from its top left corner. */
 export interface Place {
@@ -129,18 +130,22 @@ export function foldMarks(cards: readonly MarkedCard[], inside: boolean): Item[]
   });
 }
 
-const checkBarLengthMm = 100;
 export const checkBarHeightMm = 4;
 
-/** A bar of exactly 100 mm along `yMm`, its middle at `xMm`, with a tick upwards every 10 mm. */
-export function checkBar(xMm: number, yMm: number): Item[] {
-  const left = xMm - checkBarLengthMm / 2;
+/** A bar of exactly 100 mm or 4 in along `yMm`, its middle at `xMm`, with a tick upwards at each of its parts. */
+export function checkBar(
+  xMm: number,
+  yMm: number,
+  { lengthMm, parts }: CheckedBar = centimetreRuler.check,
+): Item[] {
+  const left = xMm - lengthMm / 2;
   const steps: PathStep[] = [
     ["M", left, yMm],
-    ["L", left + checkBarLengthMm, yMm],
+    ["L", left + lengthMm, yMm],
   ];
-  for (let at = 0; at <= checkBarLengthMm; at += 10) {
-    const tick = at === 0 || at === checkBarLengthMm ? checkBarHeightMm : at === 50 ? 2.5 : 1.5;
+  for (let part = 0; part <= parts; part++) {
+    const at = (part * lengthMm) / parts;
+    const tick = part % parts === 0 ? checkBarHeightMm : part === parts / 2 ? 2.5 : 1.5;
     steps.push(["M", left + at, yMm], ["L", left + at, yMm - tick]);
   }
   return [lines(steps, 0.25)];

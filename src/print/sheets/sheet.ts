@@ -1,5 +1,6 @@
 import type { Item } from "../../drawing/model.ts";
 import type { PaperSide, Placed, QuarterTurn } from "../../layout/paper.ts";
+import type { CheckedBar } from "../../words/unit-systems.ts";
 import { unprintableMm } from "./paper-sizes.ts";
 import {
   checkBar,
@@ -39,6 +40,8 @@ type Turning = (typeof turnings)[number];
 /** Words for the foot of a sheet, laid out as wide as `noteWidthMm`. */
 interface SheetNote extends Size {
   readonly items: readonly Item[];
+  /** The bar above it. */
+  readonly bar?: CheckedBar;
 }
 
 interface Notes {
@@ -266,5 +269,5 @@ function noteAtFoot(note: SheetNote, paper: Size): Placed {
 }
 
 function barAbove(note: SheetNote, paper: Size): Item[] {
-  return checkBar(paper.widthMm / 2, noteAtFoot(note, paper).yMm - barToNoteMm);
+  return checkBar(paper.widthMm / 2, noteAtFoot(note, paper).yMm - barToNoteMm, note.bar);
 }

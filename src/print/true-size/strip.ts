@@ -3,6 +3,7 @@ import type { Item, PathStep, TextItem } from "../../drawing/model.ts";
 import { mmPerPoint } from "../../markup/boxes.ts";
 import type { SolvedDepth, SolvedShot } from "../../model/solved.ts";
 import { unbroken } from "../../words/shot-text.ts";
+import { centimetreRuler, type Ruler } from "../../words/unit-systems.ts";
 
 /** A mark of the strip: everything at one distance from the hook. */
 interface StripMark {
@@ -52,8 +53,12 @@ export function stripPieces(marks: readonly StripMark[], pieceMm: number, pieces
 
 const textMm = 9 * mmPerPoint;
 
-/** A piece as a ruler that runs upwards, true to size: a tick a centimetre, a figure every five, a mark a shot. */
-export function drawStripPiece({ fromMm, toMm, marks }: StripPiece, leftMm: number): Item[] {
+/** A piece as a ruler that runs upwards, true to size: a tick a centimetre or half an inch, figures, a mark a shot. */
+export function drawStripPiece(
+  { fromMm, toMm, marks }: StripPiece,
+  leftMm: number,
+  { unitMm, strip: { tickMm, ticksAFigure } }: Ruler = centimetreRuler,
+): Item[] {
   const lengthMm = toMm - fromMm;
   const y = (atMm: number) => lengthMm - (atMm - fromMm);
   const ruler: PathStep[] = [
@@ -61,10 +66,11 @@ export function drawStripPiece({ fromMm, toMm, marks }: StripPiece, leftMm: numb
     ["L", leftMm, lengthMm],
   ];
   const items: Item[] = [];
-  for (let atMm = fromMm; atMm <= toMm; atMm += 10) {
-    const long = atMm % 50 === 0;
+  for (let tick = Math.ceil(fromMm / tickMm); tick * tickMm <= toMm; tick++) {
+    const atMm = tick * tickMm;
+    const long = tick % ticksAFigure === 0;
     ruler.push(["M", leftMm, y(atMm)], ["L", leftMm + (long ? 4 : 2), y(atMm)]);
-    if (long) items.push(label(String(atMm / 10), leftMm - 1, y(atMm), "end"));
+    if (long) items.push(label(String(Math.round(atMm / unitMm)), leftMm - 1, y(atMm), "end"));
   }
   items.unshift({ kind: "path", steps: ruler, stroke: { ink: "ink", widthMm: 0.2 } });
   let freeBelowMm = Number.POSITIVE_INFINITY;

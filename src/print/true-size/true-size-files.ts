@@ -87,7 +87,7 @@ function stripFile(solved: SolvedRig, press: Press): TrueSizeFile {
         kind: "group",
         xMm: i * widthMm,
         yMm: 2,
-        items: drawStripPiece(piece, 7),
+        items: drawStripPiece(piece, 7, figures.ruler),
       })),
   });
   const lines = [words("handout.strip.how", { depth: unbroken(figures.shortDepth(depth.depthMm)) })];
@@ -125,10 +125,11 @@ function gaugeFile(shot: readonly Shot[], scale: string, press: Press): TrueSize
 }
 
 function layOutPage(title: string, lines: readonly string[], children: Element, press: Press): LaidOutPage {
+  const { figures } = press.kit;
   const check = {
-    text: press.kit.words("handout.check"),
+    text: press.kit.words("handout.check", { length: figures.small(figures.ruler.check.lengthMm) }),
     heightMm: checkBarHeightMm + 1,
-    draw: (widthMm: number, heightMm: number) => checkBar(widthMm / 2, heightMm),
+    draw: (widthMm: number, heightMm: number) => checkBar(widthMm / 2, heightMm, figures.ruler.check),
   };
   const paper = paperSizes[press.guide.paper];
   return layOut(TrueSizePage({ title, lines, bodyPt, marginMm, check, children }), paper, press.fonts);

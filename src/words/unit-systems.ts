@@ -1,0 +1,168 @@
+import type { C, G, Ml, Mm, Ms } from "../core/units.ts";
+import {
+  fahrenheitFromCelsius,
+  gPerOunce,
+  gPerPound,
+  mlPerImperialPint,
+  mlPerUsPint,
+  mmPerFoot,
+  mmPerInch,
+  mmPerYard,
+} from "../core/units.ts";
+import type { NumberText } from "./number-text.ts";
+import type { Words } from "./words.ts";
+
+/** Quantities as one system of units alone tells them. */
+export interface UnitSystem {
+  depth(mm: Mm): string;
+  gap(mm: Mm): string;
+  /** To the millimetre, or so near to it as a tape in inches is read. */
+  small(mm: Mm): string;
+  /** To the hundredth of a millimetre, or as fine. */
+  diameter(mm: Mm): string;
+  /** A length that need not be exact: `3 m`. */
+  about(mm: Mm): string;
+  area(cm2: number): string;
+  strength(g: G): string;
+  /** A strength beside that of the other system. */
+  strengthBeside(g: G): string;
+  pace(ms: Ms): string;
+  speed(ms: Ms): string;
+  temperature(c: C): string;
+  volume(ml: Ml): string;
+  /** A weight or a volume, whatever it is, from one to another, as kitchen scales and jugs show it. */
+  kitchen(from: number, to: number, unit: "g" | "ml"): string;
+  /** How a ruler in true size is divided. */
+  readonly ruler: Ruler;
+}
+
+/** A ruler of these units: centimetres in ten parts, or inches in eight. */
+export interface Ruler {
+  readonly unitMm: Mm;
+  readonly parts: number;
+  /** Units of the ruler along the edge of a card. */
+  readonly cardUnits: number;
+  /** Along a strip for a whole rig: from one tick to the next, and how many to a figure. */
+  readonly strip: { readonly tickMm: Mm; readonly ticksAFigure: number };
+  /** The bar that a print is checked by, and in how many it is divided. */
+  readonly check: CheckedBar;
+}
+
+export interface CheckedBar {
+  readonly lengthMm: Mm;
+  readonly parts: number;
+}
+
+export const centimetreRuler: Ruler = {
+  unitMm: 10,
+  parts: 10,
+  cardUnits: 8,
+  strip: { tickMm: 10, ticksAFigure: 5 },
+  check: { lengthMm: 100, parts: 10 },
+};
+
+const inchRuler: Ruler = {
+  unitMm: mmPerInch,
+  parts: 8,
+  cardUnits: 3,
+  strip: { tickMm: mmPerInch / 2, ticksAFigure: 2 },
+  check: { lengthMm: 4 * mmPerInch, parts: 8 },
+};
+
+/** The pace as an angler takes it: how long a float needs for ten metres or yards. */
+function paceOver(ms: Ms, wayMm: Mm, unit: string, words: Words, number: NumberText): string {
+  const time = `${number((10 * wayMm) / 1000 / ms, 0)} s`;
+  return words("figures.pace", { way: `10 ${unit}`, time });
+}
+
+/** A range of whole steps, with its unit once. */
+function stepped(range: readonly number[], step: number, unit: string, words: Words, number: NumberText) {
+  const [from, to] = range.map((amount) => number(Math.round(amount / step) * step, 1)) as [string, string];
+  return `${from === to ? from : words("figures.range", { from, to })} ${unit}`;
+}
+
+export function metricUnits(words: Words, number: NumberText): UnitSystem {
+  const metres = (mm: Mm) => `${number(mm / 1000, 2)} m`;
+  return {
+    depth: metres,
+    gap: (mm) => `${number(mm / 10, 0)} cm`,
+    small: (mm) => `${number(mm, 0)} mm`,
+    diameter: (mm) => `${number(mm, 2)} mm`,
+    about: metres,
+    area: (cm2) => `${number(cm2, 1)} cm²`,
+    strength: (g) => `${number(g / 1000, 2)} kg`,
+    strengthBeside: (g) => `${number(g / 1000, 1)} kg`,
+    pace: (ms) => paceOver(ms, 1000, "m", words, number),
+    speed: (ms) => `${number(ms, 2)} m/s`,
+    temperature: (c) => `${number(c, 0)} °C`,
+    volume: (ml) => (ml < 1000 ? `${number(ml, 0)} ml` : `${number(ml / 1000, 1)} l`),
+    kitchen: (from, to, unit) => stepped([from, to], 10, unit, words, number),
+    ruler: centimetreRuler,
+  };
+}
+
+/** A pint and what it has of ounces: British and American ones differ in both. */
+const pints = {
+  imperial: { pintMl: mlPerImperialPint, ounces: 20, ounce: "figures.imperial-ounces" },
+  us: { pintMl: mlPerUsPint, ounces: 16, ounce: "figures.us-ounces" },
+} as const;
+
+/** Feet, inches and pounds, with the pints of Britain or of America. */
+export function feetAndPounds(whose: "imperial" | "us", words: Words, number: NumberText): UnitSystem {
+  const { pintMl, ounces, ounce } = pints[whose];
+  const fluidOunces = (ml: Ml) => (ml * ounces) / pintMl;
+  const pounds = (g: G) =>
+    g < gPerPound ? `${number(g / gPerOunce, 0)} oz` : `${number(g / gPerPound, 1)} lb`;
+  return {
+    depth: feetAndInches,
+    // Rows of a guide stand a centimetre apart or more: where inches stand alone, quarters tell them apart.
+    gap: (mm) => inchesAlong(mm, number, tapeInches),
+    // Five millimetres are a fifth of an inch: what is read to them is told as apart in tenths.
+    small: (mm) => `${number(mm / mmPerInch, 1)} in`,
+    diameter: (mm) => `${number(mm / mmPerInch, mm < mmPerInch / 50 ? 4 : mm < mmPerInch ? 3 : 1)} in`,
+    about: (mm) => (mm < mmPerFoot * 2 ? inchesAlong(mm, number, 4) : `${number(mm / mmPerFoot, 0)} ft`),
+    area: (cm2) => `${number((100 * cm2) / mmPerInch ** 2, 2)} in²`,
+    strength: pounds,
+    strengthBeside: pounds,
+    pace: (ms) => paceOver(ms, mmPerYard, "yd", words, number),
+    speed: (ms) => `${number((1000 * ms) / mmPerFoot, 1)} ft/s`,
+    temperature: (c) => `${number(fahrenheitFromCelsius(c), 0)} °F`,
+    volume: (ml) => {
+      // A quarter of a pint is the least that a pint's measure shows.
+      if (ml < pintMl / 4)
+        return words(ounce, { ounces: number(fluidOunces(ml), fluidOunces(ml) < 1 ? 2 : 1) });
+      const rounded = (perMl: number) => Math.round((10 * ml) / perMl) / 10;
+      if (whose === "imperial") return words("figures.imperial-pints", { pints: rounded(pintMl) });
+      if (ml < 2 * pintMl) return words("figures.us-pints", { pints: rounded(pintMl) });
+      return words("figures.us-quarts", { quarts: rounded(2 * pintMl) });
+    },
+    kitchen: (from, to, unit) =>
+      unit === "g"
+        ? stepped([from / gPerOunce, to / gPerOunce], 0.5, "oz", words, number)
+        : words(ounce, {
+            ounces: stepped([fluidOunces(from), fluidOunces(to)], 0.5, "", words, number).trimEnd(),
+          }),
+    ruler: inchRuler,
+  };
+}
+
+function feetAndInches(mm: Mm): string {
+  const inches = Math.round(Math.abs(mm) / mmPerInch);
+  const sign = mm < 0 && inches > 0 ? "−" : "";
+  const feet = Math.floor(inches / 12);
+  const rest = inches % 12;
+  if (feet === 0) return `${sign}${rest} in`;
+  return rest === 0 ? `${sign}${feet} ft` : `${sign}${feet} ft ${rest} in`;
+}
+
+/** Inches as far as a tape is read in them, feet beyond. */
+const tapeInches = 72;
+
+/** A length in inches, in quarters of one below so many. */
+export function inchesAlong(mm: Mm, number: NumberText, quartersBelow: number): string {
+  const inches = mm / mmPerInch;
+  if (Math.abs(inches) > tapeInches) return feetAndInches(mm);
+  return Math.abs(inches) < quartersBelow
+    ? `${number(Math.round(inches * 4) / 4, 2)} in`
+    : `${number(inches, 0)} in`;
+}
