@@ -148,7 +148,7 @@ function waterPlots(rig: SolvedRig, kit: Solved["kit"]): Drawing[] {
   const { inWater } = depth;
   if (!inWater) return [];
   const box = { widthMm: phoneMm, heightMm: 90 };
-  const curves = { title: rig.rig.title, sinks: inWater.sink };
+  const curves = { id: rig.rig.id, title: rig.rig.title, sinks: inWater.sink };
   const hangs = hangsAt(depth, Math.max(...rig.rig.pacesMs));
   return [
     drawSinkPlot(curves, undefined, depth.depthMm, box, kit, { textMm: 3.5 }),

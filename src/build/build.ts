@@ -6,6 +6,7 @@ import { hasErrors, type Staged, withoutConsequences } from "../model/message.ts
 import { siteFiles } from "../site/site-files.tsx";
 import { checkSources } from "./check-sources.ts";
 import { dataFiles } from "./data.ts";
+import { withPlace } from "./no-room.ts";
 import { printedFiles } from "./printed-files.ts";
 import { siteInput } from "./site-input.ts";
 import { solveLibrary } from "./solve-library.ts";
@@ -54,13 +55,17 @@ export async function solveChecked(
 /**
  * Solved → data, what is printed, and the site, one file at a time.
  *
- * @throws ContentError where something does not fit its paper
+ * @throws ContentError where something does not fit its paper, or its drawing
  */
 export async function* outputFiles(solved: Solved, settings: BuildSettings): AsyncIterable<OutputFile> {
   const { parts = buildParts } = settings;
   const drawings = drawPictures(solved.source);
   if (parts.includes("data")) yield* dataFiles(solved.rigs, solved.library);
   if (!parts.includes("web") && !parts.includes("print")) return;
-  const printables = yield* printedFiles(solved, drawings, settings);
-  if (parts.includes("web")) yield* siteFiles(siteInput(solved, drawings, printables, settings));
+  try {
+    const printables = yield* printedFiles(solved, drawings, settings);
+    if (parts.includes("web")) yield* siteFiles(siteInput(solved, drawings, printables, settings));
+  } catch (error) {
+    throw withPlace(error, solved);
+  }
 }

@@ -3,6 +3,7 @@ import type { OutputFile } from "../markup/output.ts";
 import type { Printable } from "../model/printable.ts";
 import { cardScript } from "../print/card-faces.ts";
 import { siteFile } from "../site/site-files.tsx";
+import { withPlace } from "./no-room.ts";
 import { printedFiles } from "./printed-files.ts";
 import { siteInput } from "./site-input.ts";
 import type { BuildSettings, Solved } from "./stages.ts";
@@ -12,13 +13,21 @@ import type { BuildSettings, Solved } from "./stages.ts";
  * alone among what is printed.
  *
  * @param path below the output folder
- * @throws ContentError where it is printed and does not fit its paper
+ * @throws ContentError where it does not fit its paper, or a drawing on it its room
  */
 export async function oneFile(
   solved: Solved,
   path: string,
   settings: BuildSettings,
 ): Promise<OutputFile | undefined> {
+  try {
+    return await made(solved, path, settings);
+  } catch (error) {
+    throw withPlace(error, solved);
+  }
+}
+
+async function made(solved: Solved, path: string, settings: BuildSettings): Promise<OutputFile | undefined> {
   const drawings = drawPictures(solved.source);
   if (!/^site\/(?:cards|previews|handouts)\//.test(path)) {
     return siteFile(path, siteInput(solved, drawings, cardsOf(solved), assetsFor(path, settings)));

@@ -7,6 +7,7 @@ import {
   type MessageValues,
   messageSeverity,
 } from "../model/message-table.ts";
+import { cardLacks, doesNotFit, noRoom } from "./layout-words.ts";
 import { badLink, missingAttribute, slippedWords } from "./text-words.ts";
 import type { WordedMessage } from "./worded-message.ts";
 import { frontMatterWords, wrongType, yamlWords } from "./written-words.ts";
@@ -272,23 +273,10 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
   "knot-crossing": asWorded,
   "knot-outside": asWorded,
   "knot-short": asWorded,
-  "does-not-fit": ({ reason, shorten }) => ({
-    reason,
-    hint: shorten ? toShorten[shorten] : "say it in fewer or shorter words",
-  }),
-  "card-lacks": (v) => ({
-    ...v,
-    hint: "larger cards have it; this one does with shorter texts or fewer shot",
-  }),
+  "does-not-fit": doesNotFit,
+  "no-room": noRoom,
+  "card-lacks": cardLacks,
 };
-
-const toShorten = {
-  title: "shorten its title",
-  "change-first": "shorten the first entry of change-first",
-  float: "shorten the title of its float",
-  bait: "shorten the title of its bait",
-  shot: "give it fewer shot, or fewer sizes",
-} as const;
 
 const isContents = (code: Message["code"]): code is MessageCode => code in messageSeverity;
 

@@ -85,6 +85,9 @@ export function beyondInValue(text: string): Beyond | undefined {
   );
 }
 
+/** What a title has too much of for the places that it stands in. */
+export const beyondInTitle = (title: string): Beyond | undefined => over("titleSigns", title.length, 1);
+
 const blockKinds = new Set(["paragraph", "heading", "tableRow", "listItem", "code", "blockquote"]);
 
 /** What a text has too much of to be laid out. */

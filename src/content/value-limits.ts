@@ -4,7 +4,7 @@ import { fontSigns } from "../model/font-signs.ts";
 import { limits } from "../model/limits.ts";
 import { type Message, message, type Place } from "../model/message.ts";
 import { positionOf } from "../model/source-position.ts";
-import { beyondInValue, tooMuch } from "./text-limits.ts";
+import { beyondInTitle, beyondInValue, tooMuch } from "./text-limits.ts";
 import type { Source } from "./world.ts";
 import type { YamlSource } from "./yaml-source.ts";
 
@@ -22,7 +22,8 @@ export function checkValues(yaml: YamlSource, source: Source): readonly Message[
       return;
     }
     if (typeof value === "string") {
-      messages.push(...checkValue(value, () => yaml.placeOf(path), source));
+      const isTitle = path.at(-1) === "title" && !source.path.startsWith("words/");
+      messages.push(...checkValue(value, isTitle, () => yaml.placeOf(path), source));
       if (mustSay(value, path, source)) {
         const key = String(path.findLast((step) => typeof step === "string") ?? "the entry");
         messages.push(
@@ -51,8 +52,13 @@ const mustSay = (value: string, path: readonly (string | number)[], source: Sour
   !source.path.startsWith("words/");
 
 /** @param placeOf is asked only where something is wrong: finding a place among all keys takes its time */
-function checkValue(value: string, placeOf: () => Place, source: Source): readonly Message[] {
-  const beyond = beyondInValue(value);
+function checkValue(
+  value: string,
+  isTitle: boolean,
+  placeOf: () => Place,
+  source: Source,
+): readonly Message[] {
+  const beyond = beyondInValue(value) ?? (isTitle ? beyondInTitle(value) : undefined);
   if (beyond) return [tooMuch(beyond.limit, beyond.found, placeOf())];
   const sign = missingSign(value);
   return sign === undefined ? [] : [noSign(sign, placeOf(), source)];

@@ -129,6 +129,12 @@ export const limits = {
     instead: "break it by spaces",
     reason: "a column of paper holds about 55",
   },
+  titleSigns: {
+    most: 100,
+    of: "signs in a title",
+    instead: "say less in the title, and the rest in the text",
+    reason: "a title stands in drawings and on cards too; the longest of the shipped guide has half of this",
+  },
   blocks: {
     most: 1000,
     of: "paragraphs, list entries, headings and rows in one text",

@@ -133,6 +133,7 @@ export interface MessageValues {
   readonly "does-not-fit": Worded & {
     readonly shorten?: "title" | "change-first" | "float" | "bait" | "shot";
   };
+  readonly "no-room": Worded;
   readonly "card-lacks": Worded;
 }
 
@@ -256,5 +257,6 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "knot-outside": "error",
   "knot-short": "error",
   "does-not-fit": "error",
+  "no-room": "error",
   "card-lacks": "warning",
 };

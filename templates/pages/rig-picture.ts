@@ -52,8 +52,9 @@ export function sinkPicture(
   idPrefix: string,
 ): string | undefined {
   if (!inWater || inWater.sink.length === 0) return undefined;
-  const curves = { title: rig.title, sinks: inWater.sink };
+  const curves = { id: rig.id, title: rig.title, sinks: inWater.sink };
   const sister = inWater.sister && {
+    id: rig.id,
     title: kit.words(`drawing.sink.sister.${keyOf(inWater.sister.arrangement)}`),
     sinks: inWater.sister.sink,
   };

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { parse, stringify } from "yaml";
 import { outputFiles, solveContent } from "../../src/build/build.ts";
 import { ContentError } from "../../src/build/content-error.ts";
+import { oneFile } from "../../src/build/one-file.ts";
 import type { Message } from "../../src/model/message.ts";
 import { contentWith, edited, worldOf } from "../support/smallest-content.ts";
 
@@ -15,6 +17,17 @@ async function told(changes: Readonly<Record<string, string>>): Promise<string> 
     expect(error).toBeInstanceOf(ContentError);
     return (error as Error).message;
   }
+}
+
+/** What the build makes of the smallest content with these changes where it keeps going, and what it tells. */
+async function kept(changes: Readonly<Record<string, string>>) {
+  const { value } = await solveContent(worldOf(contentWith(changes)), ["content"]);
+  const messages: Message[] = [];
+  const tell = (found: readonly Message[]) => messages.push(...found);
+  const settings = { date: "2026-11-20", siteAssets: new Map(), keepGoing: true, tell };
+  const paths: string[] = [];
+  for await (const { path } of outputFiles(value!, settings)) paths.push(path);
+  return { messages, paths };
 }
 
 it("a word too long for the column of a handout is told with its file and line", async () => {
@@ -37,16 +50,6 @@ it("a title too long for a card is told with its file and line", async () => {
 });
 
 describe("asked to keep going", () => {
-  async function kept(changes: Readonly<Record<string, string>>) {
-    const { value } = await solveContent(worldOf(contentWith(changes)), ["content"]);
-    const messages: Message[] = [];
-    const tell = (found: readonly Message[]) => messages.push(...found);
-    const settings = { date: "2026-11-20", siteAssets: new Map(), keepGoing: true, tell };
-    const paths: string[] = [];
-    for await (const { path } of outputFiles(value!, settings)) paths.push(path);
-    return { messages, paths };
-  }
-
   it("the build makes all but the card that does not fit, and tells of it", async () => {
     const title = "title: Plainrigforeverybodywhowantsnospacesinthename";
     const { messages, paths } = await kept(edited("rigs/plain.md", "title: Plain rig", title));
@@ -75,4 +78,58 @@ describe("asked to keep going", () => {
     expect(messages).toEqual([]);
     expect(paths).toContain("cards/plain.pdf");
   });
+});
+
+/** The words of drawings six times as long as they are. */
+function longWords(): Record<string, string> {
+  const tree = parse(contentWith()["words/en.yaml"]!);
+  const longer = (group: object): object =>
+    Object.fromEntries(
+      Object.entries(group).map(([key, said]) => [
+        key,
+        typeof said === "string" ? said + " and so on and on".repeat(said.length / 3) : longer(said),
+      ]),
+    );
+  return { "words/en.yaml": stringify({ ...tree, drawing: longer(tree.drawing) }) };
+}
+
+describe("a drawing without room for its words", () => {
+  it("is an error at what it is of, in a text and on a page of its own", async () => {
+    const first = contentWith()["lessons/first.md"]!;
+    const inText = { "lessons/first.md": `${first}\n::float-drawing{float=waggler}\n` };
+    expect(await told({ ...longWords(), ...inText })).toMatch(
+      /^content\/floats\/waggler\.yaml\n {4}1:8 {2}error {4}no room for a float with its parts in \d+ × \d+ mm {2}\[no-room\]\n/,
+    );
+    expect(await told(longWords())).toMatch(
+      /^content\/(?:rigs\/plain\.md|floats\/waggler\.yaml)\n.* error {4}no room for /,
+    );
+  });
+
+  it("so is that of one file that a preview asks for", async () => {
+    const { value } = await solveContent(worldOf(contentWith(longWords())), ["content"]);
+    const settings = { date: "2026-11-20", siteAssets: new Map<string, string>() };
+    await expect(oneFile(value!, "site/floats.html", settings)).rejects.toThrow(ContentError);
+  });
+});
+
+it.each([
+  ["a title as long as one may be", "A title of words here ".repeat(5).slice(0, 99).trimEnd()],
+  ["a title of one word as long as one may be", "x".repeat(100)],
+])("%s finds room in every drawing, or is told", async (_, title) => {
+  const first = contentWith()["lessons/first.md"]!;
+  const pictures = [
+    '::rig-drawing{rig=plain depth="1 m"}',
+    "::float-drawing{float=waggler}",
+    '::float-chart{floats="waggler waggler waggler waggler"}',
+    "::float-states{rig=plain show=all}",
+    '::pattern-chart{rigs="plain plain plain" depth="1 m"}',
+  ];
+  const { paths } = await kept({
+    "lessons/first.md": `${first}\n${pictures.join("\n\n")}\n`,
+    ...edited("floats/waggler.yaml", "Test waggler", title),
+    ...edited("rigs/plain.md", "title: Plain rig", `title: ${title}`),
+    ...edited("baits/grub.yaml", "title: grub", `title: ${title}`),
+  });
+  expect(paths).toContain("site/rigs/plain.html");
+  expect(paths).toContain("site/floats.html");
 });

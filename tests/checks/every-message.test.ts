@@ -19,7 +19,10 @@ const kit = (text = "") => ({
 const square = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 4 4"><path d="M1 1h2v2h-2z"/></svg>';
 
 /** What only shows when all is laid out, or beside a library to borrow from, has a test with the build. */
-type ReadCode = Exclude<MessageCode, "does-not-fit" | "card-lacks" | "lent-left-out" | "lent-shortened">;
+type ReadCode = Exclude<
+  MessageCode,
+  "does-not-fit" | "no-room" | "card-lacks" | "lent-left-out" | "lent-shortened"
+>;
 
 /** Content that is wrong in one way each, beside what is said of it; the compiler asks for each message. */
 const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: readonly string[] } } = {

@@ -129,6 +129,11 @@ describe("content beyond its limits is refused with its place", () => {
       "2:8 error 1001 words in one paragraph, cell or value; the most is 1000",
     ],
     [
+      "a title of 101 signs",
+      edited("floats/waggler.yaml", "Test waggler", `${"A title ".repeat(12)}abcde`),
+      "1:8 error 101 signs in a title; the most is 100",
+    ],
+    [
       "lists in lists of YAML",
       { "baits/other.yaml": `title: ${repeated(50, "[")}${repeated(50, "]")}` },
       "1:1 error 50 brackets within each other; the most is 20",

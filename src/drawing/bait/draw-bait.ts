@@ -3,6 +3,7 @@ import { point, polyline, text, thin } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import { labelColumn, leaderMm } from "../labels/label-column.ts";
 import type { Drawing, Item } from "../model.ts";
+import { NoRoomError } from "../no-room.ts";
 import { hookEye, hookPoint } from "../parts/hook.ts";
 import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
@@ -32,7 +33,7 @@ function hookHeightMm(massG: number): number {
 /**
  * A bait on its hook with how it is known and hooked, and a bar of 10 mm to the same scale.
  *
- * @throws RangeError where the labels find no room
+ * @throws NoRoomError where the labels find no room
  */
 export function drawBait(
   { title, looks, hookMassG }: DrawnBait,
@@ -69,7 +70,7 @@ export function drawBait(
     },
     measure,
   );
-  if (!column) throw new RangeError(`no room for the labels of ${title}`);
+  if (!column) throw new NoRoomError(`the labels of ${title}`, { widthMm, heightMm: footMm + 2 });
   return {
     widthMm,
     heightMm: footMm + 2,

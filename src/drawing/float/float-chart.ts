@@ -1,8 +1,10 @@
 import { type Float, lengthMm } from "../../core/float/float.ts";
+import { first } from "../../core/lists.ts";
 import { point } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import { type LabelText, layLabel, paintLabel } from "../labels/label-text.ts";
 import type { Drawing, Item } from "../model.ts";
+import { NoRoomError } from "../no-room.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
 import { parts } from "../parts/parts.ts";
 import { describeFloat, type FloatTextOptions, floatScales } from "./float-drawing.ts";
@@ -10,7 +12,7 @@ import { floatLook } from "./float-parts.ts";
 
 /** Between a float's foot and its name, and between rows. */
 const gapMm = 1.5;
-/** Least room for a name, in ems: two words of it side by side are wanted, one must fit. */
+/** Least room for a name, in ems: two words of it side by side are wanted. */
 const slotEms = 6.5;
 
 /** A float with its name and what it takes, each on lines of its own. */
@@ -23,7 +25,7 @@ interface Entry {
  * Floats side by side to one scale, in rows, hung in the water as they stand with their shot on, for comparing their
  * size. As high as it needs to be, at most as high as the box.
  *
- * @throws Error where the box is too small
+ * @throws NoRoomError where the box is too small
  */
 export function drawFloatChart(
   floats: readonly Float[],
@@ -56,10 +58,12 @@ export function drawFloatChart(
   };
   const heightMm = (one: (typeof floatScales)[number]) =>
     rows.reduce((sum, row) => sum + rowHeightMm(row, one.scale), captionAt(one).heightMm + 0.5);
-  const wide = entries.some(({ names }) => names.some((name) => name.widthMm > slotMm - 1.5));
   const scale = floatScales.find((one) => heightMm(one) <= box.heightMm);
-  if (!scale || wide)
-    throw new Error(`no room for a chart of ${floats.length} floats in ${box.widthMm} × ${box.heightMm} mm`);
+  if (!scale)
+    throw new NoRoomError(`a chart of ${floats.length} floats`, box, {
+      folder: "floats",
+      id: first(floats).id,
+    });
 
   const items: Item[] = [];
   let top = 0;

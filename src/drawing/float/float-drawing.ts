@@ -5,6 +5,7 @@ import type { Box, DrawingKit } from "../kit.ts";
 import { type ColumnLabel, labelColumn, leaderMm } from "../labels/label-column.ts";
 import { layLabel, paintLabel } from "../labels/label-text.ts";
 import type { Drawing, Item } from "../model.ts";
+import { NoRoomError } from "../no-room.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
 import { parts } from "../parts/parts.ts";
 import { floatLook, floatParts, rubberHeightsMm, thicknessMm } from "./float-parts.ts";
@@ -36,7 +37,7 @@ const stretchedScales = Array.from({ length: 45 }, (_, i) => ({ scale: 1 - 0.02 
  * One float to true size with its parts named, the water where it should stand with its shot on; at half or a quarter
  * of its size, and saying so, where the box is too low. As high as it needs to be, at most as high as the box.
  *
- * @throws Error where the box is too small
+ * @throws NoRoomError where the box is too small
  */
 export function drawFloat(
   float: Float,
@@ -84,7 +85,7 @@ export function drawFloat(
       ],
     };
   }
-  throw new Error(`no room to draw ${float.id} in ${box.widthMm} × ${box.heightMm} mm`);
+  throw new NoRoomError("a float with its parts", box, { folder: "floats", id: float.id });
 }
 
 function floatAtScale(float: Float, { scale }: Scale, topMm: number): Item[] {

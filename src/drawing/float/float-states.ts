@@ -28,8 +28,6 @@ const bedMm = pictureMm - bedThicknessMm - 0.5;
 /**
  * One state of a rig's float: too much shot, a bite, set too deep …, with what it means below it. Undefined where the
  * rig has no such state.
- *
- * @throws Error where a word of the caption is wider than the panel
  */
 export function drawFloatState(
   picture: FloatPicture,
@@ -48,8 +46,6 @@ export function drawFloatState(
   const room = widthMm - 2 * marginMm;
   const head = layLabel([{ text: title, face: "bold" }], room, textMm, measure);
   const caption = layLabel([{ text: words(key, Object.fromEntries(glued)) }], room, textMm, measure);
-  if (Math.max(head.widthMm, caption.widthMm) > room)
-    throw new Error(`no room for "${title}" in ${widthMm} mm`);
   const headTop = pictureMm + 1;
   return {
     widthMm,

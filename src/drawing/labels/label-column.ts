@@ -35,7 +35,7 @@ export function labelColumn(
   measure: MeasureText,
 ): Item[] | undefined {
   const roomMm = rightMm - leftMm;
-  const laid = labels.map((label) => layLabel(label.runs, roomMm, textMm, measure));
+  const laid = labels.map((label) => layLabel(label.runs, roomMm, textMm, measure, "whole"));
   if (laid.some((label) => label.widthMm > roomMm)) return undefined;
   const wanted = paired(labels, laid).map(([label, { heightMm }]) => ({
     atMm: label.at.yMm,

@@ -28,22 +28,27 @@ export function together(words: string): string {
   return words.replaceAll(" ", glue);
 }
 
-/** Breaks runs of text into lines no wider than the room; a word wider than the room has a line of its own. */
+/** What becomes of a word wider than the room: it is broken by a hyphen, or has a line of its own, too wide. */
+type WideWord = "broken" | "whole";
+
+/** Breaks runs of text into lines no wider than the room. */
 export function layLabel(
   runs: readonly Run[],
   roomMm: number,
   sizeMm: number,
   measure: MeasureText,
+  wideWord: WideWord = "broken",
 ): LabelText {
-  const width = (run: Run) => measure(run.text.replaceAll(glue, " "), sizeMm, run.face ?? "regular");
   const space = measure(" ", sizeMm, "regular");
   const lines: Run[][] = [];
   let used = 0;
   let widest = 0;
   for (const run of runs) {
-    for (const word of run.text.split(" ").filter(Boolean)) {
+    const width = (text: string) => measure(text.replaceAll(glue, " "), sizeMm, run.face ?? "regular");
+    const words = run.text.split(" ").filter(Boolean);
+    for (const word of wideWord === "whole" ? words : words.flatMap((one) => piecesOf(one, roomMm, width))) {
       const piece = { ...run, text: word };
-      const needed = width(piece);
+      const needed = width(word);
       if (lines.length === 0 || used + space + needed > roomMm) {
         lines.push([piece]);
         used = needed;
@@ -56,6 +61,22 @@ export function layLabel(
   }
   const joined = lines.map((line) => joinLikeRuns(line));
   return { lines: joined, widthMm: widest, heightMm: lines.length * sizeMm * leading, sizeMm };
+}
+
+/** A word in pieces that each fit the room with their hyphen; a sign alone is never broken. */
+function piecesOf(word: string, roomMm: number, width: (text: string) => number): string[] {
+  if (width(word) <= roomMm) return [word];
+  if (word.includes(glue)) return word.split(glue).flatMap((part) => piecesOf(part, roomMm, width));
+  const pieces: string[] = [];
+  let piece = "";
+  for (const [sign] of word.matchAll(/\P{M}\p{M}*/gu)) {
+    if (piece !== "" && width(`${piece}${sign}-`) > roomMm) {
+      pieces.push(`${piece}-`);
+      piece = "";
+    }
+    piece += sign;
+  }
+  return [...pieces, piece];
 }
 
 /** Words of one look, side by side, become one run again. */

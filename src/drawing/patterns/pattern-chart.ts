@@ -46,8 +46,6 @@ interface Scales {
  * Shotting patterns next to each other, drawn to one scale of depth, with what is at the float and what is down the
  * line below each, and beside each how deep its bait is after how long, to one scale of time. In a narrow room there are
  * several charts, all to the same scales.
- *
- * @throws Error where a word is wider than a pattern
  */
 export function drawPatternCharts(
   patterns: readonly PatternEntry[],
@@ -83,8 +81,6 @@ function drawChart(entries: readonly PatternEntry[], scales: Scales, kit: Drawin
   const { widthMm, textMm } = room;
   const captionRoomMm = slotMm - 2 * marginMm;
   const captions = entries.map((entry) => caption(entry, captionRoomMm, textMm, kit));
-  if (captions.flat().some((one) => one.widthMm > captionRoomMm))
-    throw new Error(`no room for ${entries.length} patterns in ${widthMm} mm`);
   const captionMm = Math.max(...captions.map((parts) => parts.reduce((sum, one) => sum + one.heightMm, 0)));
   const captionTop = surfaceMm + room.waterMm + bedThicknessMm + 1.5;
   const noteTop = captionTop + captionMm + 1;

@@ -7,6 +7,7 @@ import { point, polyline, rectangle, text, thin, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import { placeInOrder } from "../labels/label-placement.ts";
 import type { Item } from "../model.ts";
+import { NoRoomError } from "../no-room.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
 import { parts } from "../parts/parts.ts";
 import { leastShotRadiusMm } from "../parts/shot.ts";
@@ -26,7 +27,11 @@ interface ChartColumn {
   readonly scale: number;
 }
 
-/** One rig to the chart's scale; shot that would cover each other are moved just so far that they do not. */
+/**
+ * One rig to the chart's scale; shot that would cover each other are moved just so far that they do not.
+ *
+ * @throws NoRoomError where there are too many
+ */
 export function drawPatternColumn({ rig }: SolvedRig, depth: SolvedDepth, column: ChartColumn): Item[] {
   const { leftMm, rightMm, xMm: x, surfaceMm, scale } = column;
   const { float, hookLengthMm } = rig;
@@ -35,7 +40,10 @@ export function drawPatternColumn({ rig }: SolvedRig, depth: SolvedDepth, column
   const hookTip = Math.min(bedMm - 0.3, eyeMm + depth.floatToHookMm * scale);
   const y = (fromHookMm: number) => hookTip - fromHookMm * scale;
   const shots = placeShot(depth, y, eyeMm + floatEyeRadiusMm, hookTip - hookMm);
-  if (!shots) throw new Error(`no room for the shot of ${rig.id} at ${depth.depthMm} mm`);
+  if (!shots) {
+    const room = { widthMm: rightMm - leftMm, heightMm: bedMm - surfaceMm };
+    throw new NoRoomError("a rig beside others", room, { folder: "rigs", id: rig.id });
+  }
   const loop = y(hookLengthMm);
   const widest = Math.max(...float.profile.map((p) => p.diameterMm));
   return [

@@ -5,6 +5,7 @@ import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { boldMm, circle, type Point, point, polyline, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, Stroke } from "../model.ts";
+import { NoRoomError } from "../no-room.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { parts } from "../parts/parts.ts";
 import { leastShotRadiusMm } from "../parts/shot.ts";
@@ -12,6 +13,7 @@ import { drawKey } from "./curve-key.ts";
 
 /** What hangs in the current, and how deep the water is. */
 interface HangPlotRig {
+  readonly id: string;
   readonly title: string;
   readonly depthMm: number;
   readonly draughtMm: number;
@@ -22,7 +24,7 @@ interface HangPlotRig {
 /** A rig at one depth as the plot needs it. */
 export function hangPlotRig({ rig }: SolvedRig, { depthMm, draughtMm, lineShot }: SolvedDepth): HangPlotRig {
   const shotFromHookMm = lineShot.map(({ fromHookMm }) => fromHookMm);
-  return { title: rig.title, depthMm, draughtMm, shotFromHookMm };
+  return { id: rig.id, title: rig.title, depthMm, draughtMm, shotFromHookMm };
 }
 
 /** Run free, held back by half, stopped: told apart at a glance. */
@@ -66,7 +68,7 @@ function placeOn(shape: readonly HangPoint[], fromHookMm: number): Point | undef
  * The line below a float in running water, for up to three shares held back, to one scale down and along; the water
  * runs to the right.
  *
- * @throws Error where the box is too small
+ * @throws NoRoomError where the box is too small
  */
 export function drawHangPlot(
   rig: HangPlotRig,
@@ -88,7 +90,7 @@ export function drawHangPlot(
   const acrossMm = rightmost - leftmost || 1;
   const scale = Math.min((deepest - top) / rig.depthMm, (box.widthMm - 2 * side) / acrossMm);
   if (scale * rig.depthMm < leastPlotMm)
-    throw new Error(`no room for a rig in the current in ${box.widthMm} × ${box.heightMm} mm`);
+    throw new NoRoomError("a rig in the current", box, { folder: "rigs", id: rig.id });
   const originX = (box.widthMm - scale * acrossMm) / 2 - scale * leftmost;
   const foot = top + scale * rig.depthMm;
   const at = (place: Point) => point(originX + scale * place.xMm, top + scale * place.yMm);

@@ -3,12 +3,14 @@ import type { Landing, Sink } from "../../core/sink/sink-of-rig.ts";
 import { boldMm, point, polyline, text, thinMm, thinSoft } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, Stroke } from "../model.ts";
+import { NoRoomError } from "../no-room.ts";
 import { parts } from "../parts/parts.ts";
 import { ticks } from "./axis.ts";
 import { drawKey, type KeyEntry } from "./curve-key.ts";
 
 /** A rig whose sinking is shown: both landings, or one. */
 interface SinkCurves {
+  readonly id: string;
   readonly title: string;
   readonly sinks: readonly Sink[];
 }
@@ -39,7 +41,7 @@ const strokes: Readonly<Record<"rig" | "sister", Readonly<Record<Landing, Stroke
  * How deep the bait is after how long: the rig bold, the pattern it is held against thin. Down is down, as in the
  * water.
  *
- * @throws Error where the box is too small
+ * @throws NoRoomError where the box is too small
  */
 export function drawSinkPlot(
   rig: SinkCurves,
@@ -75,7 +77,7 @@ export function drawSinkPlot(
   const foot = box.heightMm - keyOf(0).heightMm - axisMm;
   const right = box.widthMm - measure("00", textMm, "regular");
   if (foot - top < leastPlotMm || right - left < leastPlotMm)
-    throw new Error(`no room for a plot of sinking in ${box.widthMm} × ${box.heightMm} mm`);
+    throw new NoRoomError("a plot of sinking", box, { folder: "rigs", id: rig.id });
   const xOf = (timeS: number) => left + ((right - left) * timeS) / longestS;
   const yOf = (depth: number) => top + ((foot - top) * depth) / depthMm;
 

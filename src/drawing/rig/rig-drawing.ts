@@ -6,6 +6,7 @@ import { point, polyline, rectangle, text, thinSoft } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import { leading } from "../labels/label-text.ts";
 import type { Drawing, Item } from "../model.ts";
+import { NoRoomError } from "../no-room.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { parts } from "../parts/parts.ts";
 import { mirrored, rotated } from "../transform.ts";
@@ -28,7 +29,7 @@ export interface RigDrawingOptions {
  * bare line above it, long bare line shortened. Labels never overlap; where the box is short of room the least
  * needed go first and neighbouring shot share one.
  *
- * @throws Error where the box is too small for the rig's parts or for a single label
+ * @throws NoRoomError where the box is too small for the rig's parts or for a single label
  */
 export function drawRig(
   rig: SolvedRig,
@@ -52,7 +53,7 @@ export function drawRig(
       };
     labels = fewerLabels(labels, rig.rig.hookLengthMm, kit);
   }
-  throw new Error(`no room to draw ${rig.rig.id} in ${box.widthMm} × ${box.heightMm} mm`);
+  throw new NoRoomError("a rig with its shot", box, { folder: "rigs", id: rig.rig.id });
 }
 
 /** The plan of a rig with so many rows of labels below the bed, worked out once for each number of them. */

@@ -127,7 +127,7 @@ function placeRows(
   let top = plan.bedMm + bedThicknessMm + rowGapMm;
   for (const one of [...targets].sort((a, b) => b.at.xMm - a.at.xMm)) {
     const left = one.at.xMm + 1.6;
-    const label: LabelText = layLabel(one.runs, right - left, textMm, measure);
+    const label: LabelText = layLabel(one.runs, right - left, textMm, measure, "whole");
     if (label.widthMm > right - left) return undefined;
     const middle = top + label.heightMm / 2;
     const first = top + (textMm * leading) / 2;
