@@ -4,11 +4,7 @@ import { circle, point, polyline, text, thin } from "./items.ts";
 import type { Box, DrawingKit } from "./kit.ts";
 import { leading } from "./labels/label-text.ts";
 import type { Drawing, Item } from "./model.ts";
-<<<<<<< HEAD
-=======
 import { NoRoomError } from "./no-room.ts";
-import { checkBarMm } from "./parts/check-bar.ts";
->>>>>>> bfe5e71 (Break a word too wide for a drawing, hold titles to 100 signs, and tell a drawing without room at what it is of)
 import { parts } from "./parts/parts.ts";
 
 interface GaugeOptions {
@@ -78,13 +74,8 @@ export function drawShotGauge(
   const barWords = words("drawing.gauge.bar", { length: figures.small(bar.lengthMm) });
   items.push(...parts.checkBar.draw({ at: point(0, top), bar, words: barWords, textMm }));
   const heightMm = top + 3 + lineMm;
-<<<<<<< HEAD
   if (columnMm < largest + 1.2 + figureMm + 2 || box.widthMm < bar.lengthMm || heightMm > box.heightMm)
-    throw new Error(`no room for a shot gauge in ${box.widthMm} × ${box.heightMm} mm`);
-=======
-  if (columnMm < largest + 1.2 + figureMm + 2 || box.widthMm < checkBarMm || heightMm > box.heightMm)
     throw new NoRoomError("a shot gauge", box);
->>>>>>> bfe5e71 (Break a word too wide for a drawing, hold titles to 100 signs, and tell a drawing without room at what it is of)
   return {
     widthMm: box.widthMm,
     heightMm,
