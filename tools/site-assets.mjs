@@ -20,6 +20,7 @@ const scripts = [
   "filters",
   "rig",
   "signs",
+  "film",
   "fit",
   "sums-worker",
   "card",

@@ -8,6 +8,7 @@ import type { Rig } from "../model/rig.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../model/solved.ts";
 import { cm, rounded } from "./data-figures.ts";
 import { feedData, inWaterData } from "./data-in-water.ts";
+import { sinkingFile } from "./data-sinking.ts";
 import { tableFiles } from "./data-tables.ts";
 
 /** Everything computed for a rig, with the unit in each field's name. */
@@ -184,12 +185,13 @@ const json = (data: unknown): string => `${JSON.stringify(data, null, 2)}\n`;
 /** The text of a rig's `data/rigs/<id>.json`. */
 export const rigJson = (solved: SolvedRig): string => json(rigData(solved));
 
-/** `data/rigs/<id>.json` for every rig, `data/shot.json`, and shot and kit as tables. */
+/** `data/rigs/<id>.json` and `data/sinking/<id>.json` for every rig, `data/shot.json`, and shot and kit as tables. */
 export function* dataFiles(
   solved: readonly SolvedRig[],
   { scales, guide, floats }: Pick<Library, "scales" | "guide" | "floats">,
 ): Iterable<OutputFile> {
   for (const rig of solved) yield { path: `data/rigs/${rig.rig.id}.json`, content: rigJson(rig) };
+  for (const rig of solved) yield sinkingFile(rig);
   yield { path: "data/shot.json", content: json(shotData(scales, guide)) };
   yield* tableFiles(solved, new Map(floats.map(({ float, marking }) => [float.id, marking])));
 }

@@ -1,4 +1,4 @@
-import type { Drawings } from "../drawing/pictures.ts";
+import { type Drawings, drawFilms } from "../drawing/pictures.ts";
 import type { Printable } from "../model/printable.ts";
 import { withCardFaces } from "../print/card-faces.ts";
 import type { SiteInput } from "../site/input.ts";
@@ -19,6 +19,7 @@ export function siteInput(
     library,
     solved: source.solved,
     drawings,
+    films: drawFilms(source),
     images: source.images,
     kit,
     assets: withCardFaces(siteAssets, library),

@@ -1,9 +1,11 @@
 import { first, known, paired, withId } from "../core/lists.ts";
 import type { Library } from "../model/library.ts";
 import type { ReadyImage } from "../model/own-image.ts";
-import type { PictureReference } from "../model/pictures.ts";
+import type { FilmReference, PictureReference } from "../model/pictures.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { drawBait } from "./bait/draw-bait.ts";
+import { type Film, type FilmRoom, stripOf } from "./film/film.ts";
+import { drawFilm } from "./film/films.ts";
 import { drawFish } from "./fish/draw-fish.ts";
 import { drawFloatChart } from "./float/float-chart.ts";
 import { drawFloat } from "./float/float-drawing.ts";
@@ -109,6 +111,7 @@ const draws: { readonly [K in PictureReference["picture"]]: Draw<K> } = {
     const box = { widthMm, heightMm: widthMm * rigHeightShare };
     return alone(drawHangPlot(hangPlotRig(found, depth), hangs, box, kit, { textMm }));
   },
+  film: (reference, source, room, kit) => stripOf(drawFilms(source)(reference, room, kit), kit),
   image: ({ image: id, alt, caption }, { images }, room) => {
     const { print: image } = known(images, id);
     const shape = image.widthPx / image.heightPx;
@@ -153,6 +156,13 @@ function atDepth(
 ): readonly [SolvedRig, SolvedDepth] {
   const rig = known(solved, id);
   return [rig, rig.depths.find((one) => one.depthMm === depthMm)!];
+}
+
+/** A film that a text can ask for, with all its moments. */
+export type Films = (reference: FilmReference, room: FilmRoom, kit: DrawingKit) => Film;
+
+export function drawFilms({ solved }: Pick<PictureSource, "solved">): Films {
+  return ({ film, rig, depthMm }, room, kit) => drawFilm(film, ...atDepth(solved, rig, depthMm), room, kit);
 }
 
 /**

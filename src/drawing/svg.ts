@@ -30,6 +30,11 @@ export function drawingToSvg(drawing: Drawing, { idPrefix, theme = "page" }: Svg
   ].join("\n");
 }
 
+/** Marks alone, to stand within an SVG of a page. */
+export function marksToSvg(items: readonly Item[]): string {
+  return items.map((item) => itemToSvg(item, "page")).join("");
+}
+
 function itemToSvg(item: Item, theme: Theme): string {
   switch (item.kind) {
     case "path":

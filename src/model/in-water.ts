@@ -9,9 +9,17 @@ import type { G, Mm, Ms, S, Share } from "../core/units.ts";
 export const arrangements = ["strung out", "spread bulk", "bulk"] as const;
 export type Arrangement = (typeof arrangements)[number];
 
+/** One of the same shot in its other place. */
+export interface SisterShot {
+  readonly fromHookMm: Mm;
+  readonly diameterMm: Mm;
+}
+
 /** How the bait of the same load sinks in the other pattern. */
 export interface Sister {
   readonly arrangement: Exclude<Arrangement, "spread bulk">;
+  /** From the hook up, without those that lock the float. */
+  readonly shot: readonly SisterShot[];
   readonly sink: readonly Sink[];
 }
 

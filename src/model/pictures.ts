@@ -1,6 +1,7 @@
 import type { Node } from "mdast";
 import type { RigVariant } from "../core/float/moved-float.ts";
 import type { Mm } from "../core/units.ts";
+import type { FilmName } from "./films.ts";
 
 /** A picture that a text asks for, with every name in it known to be there. */
 export type PictureReference =
@@ -15,11 +16,20 @@ export type PictureReference =
   | { readonly picture: "float-states"; readonly rig: string; readonly show: StateGroup }
   | { readonly picture: "pattern-chart"; readonly rigs: readonly string[]; readonly depthMm: Mm }
   | { readonly picture: "hang-plot"; readonly rig: string; readonly depthMm: Mm }
+  | FilmReference
   | { readonly picture: "knot"; readonly knot: string }
   | { readonly picture: "fish"; readonly fish: string }
   | { readonly picture: "bait"; readonly bait: string }
   | { readonly picture: "scene"; readonly scene: Scene }
   | ImageReference;
+
+/** A happening that pages show moving, and paper in a few moments. */
+export interface FilmReference {
+  readonly picture: "film";
+  readonly film: FilmName;
+  readonly rig: string;
+  readonly depthMm: Mm;
+}
 
 /** A photo or a drawing of the guide's own. */
 export interface ImageReference {

@@ -1,7 +1,7 @@
 import type { Root } from "mdast";
 import type { Finding } from "../core/finding.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
-import type { Drawings } from "../drawing/pictures.ts";
+import type { Drawings, Films } from "../drawing/pictures.ts";
 import type { Library, MarkdownText } from "../model/library.ts";
 import type { ReadyImage } from "../model/own-image.ts";
 import type { Printable } from "../model/printable.ts";
@@ -13,6 +13,7 @@ import type { TextPart, WaterText } from "../words/water-text.ts";
 export interface SiteInput {
   readonly library: Library;
   readonly drawings: Drawings;
+  readonly films: Films;
   /** Photos and drawings of the guide's own, by name. */
   readonly images: ReadonlyMap<string, ReadyImage>;
   /** By rig id. */

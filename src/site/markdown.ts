@@ -7,7 +7,7 @@ import { visit } from "unist-util-visit";
 import type { CaptionedPicture } from "../../templates/pages/view.ts";
 import type { BasisSign } from "../model/basis-sign.ts";
 import { parseLink } from "../model/links.ts";
-import type { ImageReference, PictureNode, PictureReference } from "../model/pictures.ts";
+import type { FilmReference, ImageReference, PictureNode, PictureReference } from "../model/pictures.ts";
 
 export interface MarkdownOptions {
   /** Path of the Markdown file; its last folder says what it is, and its links start from there. */
@@ -21,6 +21,8 @@ export interface MarkdownOptions {
   readonly href: (target: string) => string;
   /** The drawings of a picture as SVG, with their captions. */
   readonly pictures: (reference: PictureReference, idPrefix: string) => readonly CaptionedPicture[];
+  /** A film with its strip and its player. */
+  readonly film: (reference: FilmReference, idPrefix: string) => ElementContent[];
   /** A photo, or a drawing of the guide's own. */
   readonly image: (reference: ImageReference) => Element;
   /** Makes words of the glossary links. */
@@ -30,9 +32,11 @@ export interface MarkdownOptions {
 /** Markdown as HTML nodes: links lead to pages, headings have ids and fit their place, wide tables scroll alone. */
 export function markdownToHast(body: MarkdownRoot, options: MarkdownOptions): ElementContent[] {
   let pictures = 0;
-  const picture = (_: unknown, { reference }: PictureNode): Element[] => {
+  const picture = (_: unknown, { reference }: PictureNode): ElementContent[] => {
     if (reference.picture === "image") return [figure(options.image(reference), reference.caption)];
-    const drawings = options.pictures(reference, `${options.idPrefix}picture-${++pictures}`);
+    const idPrefix = `${options.idPrefix}picture-${++pictures}`;
+    if (reference.picture === "film") return options.film(reference, idPrefix);
+    const drawings = options.pictures(reference, idPrefix);
     return drawings.map(({ svg, caption }) => figure({ type: "raw", value: svg }, caption));
   };
   const sign = (_: unknown, node: BasisSign) => basisSign(node, addressOf(node.url, options));

@@ -15,6 +15,7 @@ import type { Section } from "../../templates/pages/view.ts";
 import { sitePaths } from "../model/addresses.ts";
 import type { Lesson, Library, Prose, RigEntry } from "../model/library.ts";
 import type { SolvedRig } from "../model/solved.ts";
+import { filmScripts } from "./films.tsx";
 import type { SiteInput } from "./input.ts";
 import { licencesOf } from "./licences.ts";
 import type { Page } from "./page.ts";
@@ -53,7 +54,7 @@ export function pagesOf(input: SiteInput): Page[] {
       ...list("lessons", sitePaths.lessons, (view) => <LessonListPage view={view} />, "lessons"),
       kind: undefined,
     },
-    ...library.lessons.map(lessonPage),
+    ...library.lessons.map((lesson) => lessonPage(lesson, input)),
     {
       ...list("rigs", sitePaths.rigs, (view) => <RigListPage view={view} />, "rigs"),
       kind: undefined,
@@ -61,10 +62,10 @@ export function pagesOf(input: SiteInput): Page[] {
     },
     ...library.rigs.flatMap((entry) => {
       const sums = solved.get(entry.id);
-      return sums ? [rigPage(entry, sums, hasCard(entry.id))] : [];
+      return sums ? [rigPage(entry, sums, hasCard(entry.id), input)] : [];
     }),
     ...referencePages(library, list),
-    ...library.pages.map(prosePage),
+    ...library.pages.map((prose) => prosePage(prose, input)),
     list("printables", sitePaths.printables, (view) => <PrintablesPage view={view} />),
     {
       ...list("search", sitePaths.search, (view) => <SearchPage view={view} />, "search"),
@@ -83,32 +84,34 @@ export function pagesOf(input: SiteInput): Page[] {
   return pages.map((page) => ({ ...(shared && { preview: sitePaths.preview(shared.id) }), ...page }));
 }
 
-const lessonPage = (lesson: Lesson): Page => ({
+const lessonPage = (lesson: Lesson, input: SiteInput): Page => ({
   path: sitePaths.lesson(lesson.id),
   title: lesson.title,
   description: lesson.summary,
   section: "lessons",
   kind: "lesson",
+  scripts: filmScripts(lesson, input),
   body: (view) => <LessonPage view={view} lesson={lesson} />,
 });
 
-const rigPage = (entry: RigEntry, solved: SolvedRig, hasCard: boolean): Page => ({
+const rigPage = (entry: RigEntry, solved: SolvedRig, hasCard: boolean, input: SiteInput): Page => ({
   path: sitePaths.rig(entry.id),
   title: entry.title,
   description: entry.rig.purpose,
   section: "rigs",
   kind: "rig",
-  scripts: ["rig.js"],
+  scripts: ["rig.js", ...filmScripts(entry, input)],
   ...(hasCard && { preview: sitePaths.preview(entry.id) }),
   body: (view) => <RigPage view={view} entry={entry} solved={solved} />,
 });
 
-const prosePage = (prose: Prose): Page => ({
+const prosePage = (prose: Prose, input: SiteInput): Page => ({
   path: sitePaths.page(prose.id),
   title: prose.title,
   description: prose.summary,
   section: prose.id === "safety" ? "safety" : undefined,
   kind: "page",
+  scripts: filmScripts(prose, input),
   body: (view) => <ProsePage view={view} prose={prose} />,
 });
 

@@ -1,4 +1,4 @@
-import type { ElementContent, Properties } from "hast";
+import type { ElementContent, Properties, Root } from "hast";
 // The type of markup that is already text, `raw`, comes with it.
 import type {} from "remark-rehype";
 import type { Child, Element } from "../markup/jsx-runtime.ts";
@@ -17,10 +17,15 @@ export function toHast(child: Child): ElementContent[] {
 function elementToHast({ type, props }: Element): ElementContent[] {
   if (typeof type === "function") return toHast((type as (props: unknown) => Child)(props));
   if (type === "raw-html") return [{ type: "raw", value: String(props.html) }];
-  const { children, ...properties } = props;
-  return [
-    { type: "element", tagName: type, properties: properties as Properties, children: toHast(children) },
-  ];
+  const { children, ...given } = props;
+  const properties = given as Properties;
+  const inner = toHast(children);
+  // What a template holds is no part of the page until a script takes it out.
+  if (type === "template") {
+    const content: Root = { type: "root", children: inner };
+    return [{ type: "element", tagName: type, properties, children: [], content }];
+  }
+  return [{ type: "element", tagName: type, properties, children: inner }];
 }
 
 function isList(child: Element | readonly Child[]): child is readonly Child[] {
@@ -34,12 +39,14 @@ export function fromHast(node: ElementContent): Child {
       return node.value;
     case "raw":
       return { type: "raw-html", key: null, props: { html: node.value } };
-    case "element":
+    case "element": {
+      const inner = (node.content?.children ?? node.children) as ElementContent[];
       return {
         type: node.tagName,
         key: null,
-        props: { ...node.properties, children: node.children.map(fromHast) },
+        props: { ...node.properties, children: inner.map(fromHast) },
       };
+    }
     default:
       return null;
   }

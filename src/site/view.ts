@@ -11,6 +11,7 @@ import { first, known } from "../core/lists.ts";
 import { drawSign } from "../drawing/signs/draw-sign.ts";
 import { drawingToSvg } from "../drawing/svg.ts";
 import { publicAddress, sitePaths, termId } from "../model/addresses.ts";
+import { proseFilm } from "./films.tsx";
 import { type TermLink, termLinker } from "./glossary-links.ts";
 import { imageElement, imagePath } from "./images.ts";
 import type { SiteInput } from "./input.ts";
@@ -65,6 +66,7 @@ export function viewOf(path: string, input: SiteInput): View {
         tableName: (number) => say("table", { number }),
         href,
         pictures: (reference, prefix) => prosePictures(reference, input, prefix),
+        film: (reference, prefix) => proseFilm(reference, input, prefix),
         image: (reference) => imageElement(reference, known(input.images, reference.image), href),
         linkTerms,
       }).map(fromHast),

@@ -69,7 +69,7 @@ function sinkOfSister(
   const sister = sisterOf(rig, depth);
   if (!sister) return answer(undefined);
   const sink = sinkEachWay(rig, { ...hanging, shot: [...sister.shot, ...depth.lockShot] }, float);
-  return sink.ok ? answer({ arrangement: sister.arrangement, sink: sink.value }) : sink;
+  return sink.ok ? answer({ ...sister, sink: sink.value }) : sink;
 }
 
 /** A solved rig with the water's part at every depth, and what was found on the way: for a build. */

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { drawPictures } from "../../src/drawing/pictures.ts";
 import { drawingToSvg } from "../../src/drawing/svg.ts";
+import { filmsOf } from "../../src/model/films.ts";
 import { type PictureReference, scenes } from "../../src/model/pictures.ts";
 import {
   floatPicture,
@@ -57,6 +58,8 @@ test.each(rigs)("$rig.id, its float's states, its plots and its pattern are read
   expectReadable({ picture: "rig-drawing", rig: rig.rig.id, depthMm, variant: "set" });
   expectReadable({ picture: "float-states", rig: rig.rig.id, show: "all" });
   expectReadable({ picture: "pattern-chart", rigs: [rig.rig.id], depthMm });
+  for (const film of filmsOf(rig, depth!))
+    expectReadable({ picture: "film", film, rig: rig.rig.id, depthMm });
   const drawn = [rigPicture, sinkPicture, hangPicture].map((draw) => draw(rig, depth!, kit, "r"));
   for (const svg of drawn) if (svg) expect(smallestPx(svg)).toBeGreaterThanOrEqual(leastPx);
 });

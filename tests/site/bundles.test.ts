@@ -16,6 +16,7 @@ test.each([
   ["filters.js", 14_500],
   ["rig.js", 4_500],
   ["signs.js", 2_500],
+  ["film.js", 4_500],
   ["search.js", 25_000],
   ["service-worker.js", 3_000],
   ["fit.js", 173_000],
@@ -26,6 +27,10 @@ test.each([
   ["plex-bold.woff", 22_000],
 ])("%s is smaller than %i bytes", (name, ceiling) => {
   expect(Buffer.byteLength(assets.get(name)!)).toBeLessThan(ceiling);
+});
+
+test("the player of films is at most 15 kB on the way", () => {
+  expect(gzipSync(assets.get("film.js")!).length).toBeLessThan(15_000);
 });
 
 test("page scripts hold nothing of the command line's tools and open no door to other hosts", () => {

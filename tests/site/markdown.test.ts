@@ -17,6 +17,7 @@ function html(text: string | Root, options: Partial<MarkdownOptions> = {}): stri
     tableName: (number) => `Table ${number}`,
     href: (target) => target,
     pictures: () => [],
+    film: () => [],
     image: () => {
       throw new Error("no picture of its own is in these texts");
     },

@@ -4,7 +4,7 @@ import remarkGfm from "remark-gfm";
 import remarkParse from "remark-parse";
 import { unified } from "unified";
 import { parse } from "yaml";
-import { drawPictures } from "../../src/drawing/pictures.ts";
+import { drawFilms, drawPictures } from "../../src/drawing/pictures.ts";
 import type { Library, Prose, RigEntry } from "../../src/model/library.ts";
 import type { SolvedRig } from "../../src/model/solved.ts";
 import { withCardFaces } from "../../src/print/card-faces.ts";
@@ -207,6 +207,7 @@ export async function sampleSite(): Promise<SiteInput> {
     library: sampleLibrary,
     solved,
     drawings: drawPictures({ library: sampleLibrary, solved, images: new Map() }),
+    films: drawFilms({ solved }),
     images: new Map(),
     kit: drawingKit,
     assets: withCardFaces(await siteAssets(), sampleLibrary),

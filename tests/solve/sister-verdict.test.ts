@@ -19,8 +19,8 @@ describe("whether gathering the shot is worth it", () => {
     "against 10 s strung out, %d s straight and %d s in a heap gain %s",
     (straight, heap, gains) => {
       const [gathered, strungOut] = [sinking(straight, heap), sinking(10, 10)];
-      expect(bulkGains(strungOut, { arrangement: "bulk", sink: gathered })).toBe(gains);
-      expect(bulkGains(gathered, { arrangement: "strung out", sink: strungOut })).toBe(gains);
+      expect(bulkGains(strungOut, { arrangement: "bulk", shot: [], sink: gathered })).toBe(gains);
+      expect(bulkGains(gathered, { arrangement: "strung out", shot: [], sink: strungOut })).toBe(gains);
     },
   );
 });

@@ -62,8 +62,8 @@ describe("whether a bulk gains anything", () => {
 
   it("it does in two metres, whichever of the two the rig is", () => {
     const [strung, bulk] = both(rigWith);
-    expect(bulkGains(strung!, { arrangement: "bulk", sink: bulk! })).toBe("both");
-    expect(bulkGains(bulk!, { arrangement: "strung out", sink: strung! })).toBe("both");
+    expect(bulkGains(strung!, { arrangement: "bulk", shot: [], sink: bulk! })).toBe("both");
+    expect(bulkGains(bulk!, { arrangement: "strung out", shot: [], sink: strung! })).toBe("both");
   });
 
   it("half-way up in shallow water it gains nothing", () => {
@@ -75,7 +75,7 @@ describe("whether a bulk gains anything", () => {
     const shallow = (shot: typeof bulk) =>
       rigWith(shot, { floatToHookMm: 800, depthMm: 800, hookLengthMm: 200 });
     const [a, b] = both(shallow, strung, bulk);
-    expect(bulkGains(a!, { arrangement: "bulk", sink: b! })).toBe("nothing");
+    expect(bulkGains(a!, { arrangement: "bulk", shot: [], sink: b! })).toBe("nothing");
   });
 });
 

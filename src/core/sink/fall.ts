@@ -26,6 +26,8 @@ export interface ChainShape {
 /** Times at which the last node passed each depth, with the chain's shape then; fewer where it never reached them all. */
 interface Fall {
   readonly passes: readonly ChainShape[];
+  /** The shape at even times from the first, as `evenMoments` keeps them. */
+  readonly moments: readonly ChainShape[];
   readonly steps: number;
 }
 
@@ -47,6 +49,7 @@ export function letFall(chain: Chain, depthsMm: readonly Mm[], longestS: S, opti
   const errorMm = options.stepErrorShare * lineMm;
   const energy = () => chainEnergy(state);
   const passes: ChainShape[] = [];
+  const even = evenMoments(points);
   let timeS = 0;
   let stepS = firstStepS;
   let steps = 0;
@@ -54,7 +57,7 @@ export function letFall(chain: Chain, depthsMm: readonly Mm[], longestS: S, opti
     stepS = Math.min(stepS, untilBedS(state, errorMm));
     while (!step(stepS)) {
       stepS /= 4;
-      if (stepS < shortestStepS) return { passes, steps };
+      if (stepS < shortestStepS) return { passes, moments: even.kept(), steps };
     }
     steps++;
     for (
@@ -65,12 +68,38 @@ export function letFall(chain: Chain, depthsMm: readonly Mm[], longestS: S, opti
       const share = (depth - lowest.before.y) / (lowest.y - lowest.before.y);
       passes.push(shapeBetween(points, share, timeS + share * stepS));
     }
+    even.take(timeS, stepS);
     timeS += stepS;
     options.onStep?.(state, timeS, energy);
     const wanted = 0.9 * Math.sqrt(errorMm / ((stepS * changeMmS(points)) / 2 + 1e-12));
     stepS *= Math.min(1.5, Math.max(0.3, wanted));
   }
-  return { passes, steps };
+  return { passes, moments: even.kept(), steps };
+}
+
+/** Time between the first moments that are kept, and the most that are. */
+const firstGapS = 1 / 8;
+const momentsMost = 48;
+
+/**
+ * Keeps a chain's shape at even times: where there come to be more than `momentsMost`, every other one goes and the time
+ * between them doubles. So there is half of that at least, however long the fall takes, and times of two falls meet.
+ */
+function evenMoments(points: readonly ChainPoint[]) {
+  let moments: ChainShape[] = [];
+  let gapS = firstGapS;
+  return {
+    kept: () => moments,
+    /** Takes those within the step that was just done. */
+    take(fromS: S, stepS: S): void {
+      for (let dueS = moments.length * gapS; dueS <= fromS + stepS; dueS = moments.length * gapS) {
+        moments.push(shapeBetween(points, (dueS - fromS) / stepS, dueS));
+        if (moments.length <= momentsMost) continue;
+        moments = moments.filter((_, i) => i % 2 === 0);
+        gapS *= 2;
+      }
+    },
+  };
 }
 
 /** The largest change of a speed in the last step [mm/s]. */

@@ -1,7 +1,7 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
 import type { Float } from "../float/float.ts";
 import { isPositive, isZeroOrMore, wrongMeasure } from "../flow/hanging-rig.ts";
-import { known, last, paired } from "../lists.ts";
+import { entry, first, known, last, paired } from "../lists.ts";
 import type { G, Mm, S, Share } from "../units.ts";
 import { chainOfRig, type SinkingRig } from "./chain-of-rig.ts";
 import { type ChainShape, letFall } from "./fall.ts";
@@ -19,18 +19,20 @@ export function landingsOf({ attachment }: Pick<Float, "attachment">): readonly 
   return attachment === "sliding" ? ["heap"] : landings;
 }
 
-/** A point of the line at one moment. */
-interface LinePoint {
-  readonly fromHookMm: Mm;
+/** The line at one moment, at each of the places of `SinkingLine`. */
+interface LineMoment {
+  readonly timeS: S;
   /** Away from where the float landed. */
-  readonly xMm: Mm;
-  readonly depthMm: Mm;
+  readonly xMm: readonly Mm[];
+  readonly depthMm: readonly Mm[];
 }
 
-interface LineShape {
-  readonly timeS: S;
-  /** From the surface above the float down to the hook. */
-  readonly points: readonly LinePoint[];
+/** The line on its way down. */
+export interface SinkingLine {
+  /** From the surface above the float, by its eye and every shot, down to the hook at 0. */
+  readonly fromHookMm: readonly Mm[];
+  /** At even times from the landing, and when the bait is all but down. */
+  readonly moments: readonly LineMoment[];
 }
 
 /** How a rig sinks. */
@@ -46,8 +48,7 @@ export interface Sink {
   readonly thirdsS: readonly [number, number, number];
   /** The bait's way down in small steps of depth, for a curve. */
   readonly track: readonly { readonly timeS: S; readonly depthMm: Mm }[];
-  /** The line when the bait passes each tenth. */
-  readonly shapes: readonly LineShape[];
+  readonly line: SinkingLine;
 }
 
 const lastTenthShare = 0.98;
@@ -72,6 +73,9 @@ function longestPieceMm(weightBelowG: G, landing: Landing): number {
  * every time of the rigs tried by less than 2 %.
  */
 const stepErrorShare: Readonly<Record<Landing, number>> = { straight: 2e-4, heap: 0.7e-4 };
+
+/** No stretch of line longer than this share of it is left without a place where the line is told. */
+const toldShare = 1 / 16;
 
 const longestFallS = 600;
 /** Points of the track to each tenth. */
@@ -108,7 +112,7 @@ export function sinkOfRig(rig: SinkingRig, landing: Landing, fineness?: SinkFine
     rig,
     (weightBelowG) => longestPieceMm(weightBelowG, landing) * (fineness?.pieceShare ?? 1),
   );
-  const { passes } = letFall(chain, marks, longestFallS, {
+  const { passes, moments } = letFall(chain, marks, longestFallS, {
     drawnOut: landing === "straight" ? 1 : 0,
     // The error of a step goes with its square.
     stepErrorShare: stepErrorShare[landing] * (fineness?.stepShare ?? 1) ** 2,
@@ -126,17 +130,26 @@ export function sinkOfRig(rig: SinkingRig, landing: Landing, fineness?: SinkFine
     tenthsS: tenths.map((depth) => at(depth).timeS),
     thirdsS: [third, twoThirds - third, lastS - twoThirds],
     track: [{ timeS: 0, depthMm: 0 }, ...track.map((depthMm) => ({ timeS: at(depthMm).timeS, depthMm }))],
-    shapes: tenths.map((depth) => lineShape(at(depth), fromHookMm)),
+    line: toldLine(rig, fromHookMm, [...moments.filter(({ timeS }) => timeS < lastS), at(last(tenths))]),
   });
 }
 
-function lineShape({ timeS, xMm, yMm }: ChainShape, fromHookMm: readonly Mm[]): LineShape {
-  const points = paired(fromHookMm, paired(xMm, yMm)).map(([from, [x, y]]) => ({
-    fromHookMm: from,
-    xMm: x,
-    depthMm: y,
-  }));
-  return { timeS, points };
+/** The line at its ends, at all that sits on it, and often enough between for its curve. */
+function toldLine(rig: SinkingRig, fromHookMm: readonly Mm[], shapes: readonly ChainShape[]): SinkingLine {
+  const kept = new Set([rig.floatToHookMm, rig.hookLengthMm, 0, ...rig.shot.map((one) => one.fromHookMm)]);
+  const longestMm = toldShare * first(fromHookMm);
+  let lastKept = Number.POSITIVE_INFINITY;
+  const told = fromHookMm.flatMap((from, at) => {
+    const next = fromHookMm[at + 1] ?? from;
+    if (!kept.has(from) && lastKept - next <= longestMm) return [];
+    lastKept = from;
+    return [at];
+  });
+  const those = (values: readonly Mm[]) => told.map((at) => entry(values, at));
+  return {
+    fromHookMm: those(fromHookMm),
+    moments: shapes.map(({ timeS, xMm, yMm }) => ({ timeS, xMm: those(xMm), depthMm: those(yMm) })),
+  };
 }
 
 function wrongSinkMeasure(rig: SinkingRig): string | undefined {

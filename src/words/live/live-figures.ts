@@ -8,6 +8,7 @@ import { first } from "../../core/lists.ts";
 import { clutchWaterMl, weakestAtWorstG } from "../../core/tackle/knots.ts";
 import { parseLoad } from "../../core/tackle/load-notation.ts";
 import type { BasisSign } from "../../model/basis-sign.ts";
+import { filmsOf } from "../../model/films.ts";
 import type { Guide, Library, MarkdownText } from "../../model/library.ts";
 import { type Message, message } from "../../model/message.ts";
 import { type PictureReference, scenes, stateGroups } from "../../model/pictures.ts";
@@ -150,6 +151,13 @@ const pictures: Readonly<Record<string, (at: Attributes, context: LiveContext) =
     const { rig } = rigOf(at, context);
     mustFlow(rig, context);
     return { picture: "hang-plot", rig: rig.id, depthMm: depthOf(at, context).depthMm };
+  },
+  film: (at, context) => {
+    const solved = rigOf(at, context);
+    const depth = depthOf(at, context);
+    const { id } = solved.rig;
+    const film = oneOf(filmsOf(solved, depth), at("film"), `film of "${id}" at this depth`);
+    return { picture: "film", film, rig: id, depthMm: depth.depthMm };
   },
   knot: (at, { library }) => ({ picture: "knot", knot: named(library.knots, at("knot"), "knot").id }),
   fish: (at, { library }) => ({

@@ -69,18 +69,51 @@ describe.each(cases)("%s", (_, rig) => {
   test.each(landings)(
     "landed %s, no piece of line is ever longer than it stretches, and nothing is below the bed",
     (landing) => {
-      for (const { points } of sinks(rig, landing).shapes) {
-        for (let i = 1; i < points.length; i++) {
-          const [a, b] = [points[i - 1]!, points[i]!];
-          const apart = Math.hypot(a.xMm - b.xMm, a.depthMm - b.depthMm);
-          expect(apart).toBeLessThanOrEqual((a.fromHookMm - b.fromHookMm) * 1.001);
-          expect(b.depthMm).toBeLessThanOrEqual(rig.depthMm);
+      const { fromHookMm, moments } = sinks(rig, landing).line;
+      for (const { xMm, depthMm } of moments) {
+        for (let i = 1; i < fromHookMm.length; i++) {
+          const apart = Math.hypot(xMm[i - 1]! - xMm[i]!, depthMm[i - 1]! - depthMm[i]!);
+          expect(apart).toBeLessThanOrEqual((fromHookMm[i - 1]! - fromHookMm[i]!) * 1.003);
+          expect(depthMm[i]!).toBeLessThanOrEqual(rig.depthMm);
         }
-        expect(points[0]!.depthMm).toBe(0);
-        expect(points.at(-1)!.fromHookMm).toBe(0);
+        expect(depthMm[0]!).toBe(0);
       }
+      expect(fromHookMm.at(-1)!).toBe(0);
     },
   );
+});
+
+describe.each(cases)("%s, moment by moment", (_, rig) => {
+  test.each(landings)("landed %s, the line is told at even times until the bait is down", (landing) => {
+    const { line, tenthsS, hangMm, lastShare } = sinks(rig, landing);
+    const times = line.moments.map(({ timeS }) => timeS);
+    const gapS = times[1]!;
+    expect(Math.log2(gapS / 0.125) % 1).toBe(0);
+    for (const [i, timeS] of times.slice(0, -1).entries()) expect(timeS).toBe(i * gapS);
+    expect(times.length).toBeGreaterThan(tenthsS[9]! < 3 ? 12 : 24);
+    expect(times.length).toBeLessThanOrEqual(50);
+    expect(times.at(-1)).toBe(tenthsS[9]);
+    expect(line.moments.at(-1)!.depthMm.at(-1)!).toBeCloseTo(lastShare * hangMm, 6);
+  });
+
+  test.each(landings)("landed %s, the bait is where its track has it at each moment", (landing) => {
+    const { line, track, hangMm } = sinks(rig, landing);
+    for (const { timeS, depthMm } of line.moments) {
+      const after = track.findIndex((one) => one.timeS >= timeS);
+      const [a, b] = [track[Math.max(0, after - 1)]!, track[after]!];
+      const share = b.timeS === a.timeS ? 0 : (timeS - a.timeS) / (b.timeS - a.timeS);
+      const between = a.depthMm + share * (b.depthMm - a.depthMm);
+      expect(Math.abs(depthMm.at(-1)! - between)).toBeLessThan(0.015 * hangMm);
+    }
+  });
+
+  test.each(landings)("landed %s, every shot is one of the places, and no stretch is left out", (landing) => {
+    const { fromHookMm } = sinks(rig, landing).line;
+    for (const one of rig.shot) expect(fromHookMm).toContain(one.fromHookMm);
+    const gaps = fromHookMm.slice(1).map((one, i) => fromHookMm[i]! - one);
+    const float = rig.draughtMm;
+    expect(Math.max(...gaps.slice(1))).toBeLessThanOrEqual(Math.max(float, fromHookMm[0]! / 8));
+  });
 });
 
 test("the trial rigs sink as the trial with 32 lumps a metre found, within 10 %", () => {

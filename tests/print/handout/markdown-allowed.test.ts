@@ -29,6 +29,7 @@ function onSite(body: Root): string {
     tableName: (number: number) => `Table ${number}`,
     href: (target: string) => target,
     pictures: () => [],
+    film: () => [],
     image: () => {
       throw new Error("no picture of its own is in these texts");
     },

@@ -321,6 +321,9 @@ describe("live figures in a text", () => {
     expect(told("::float-states{rig=plain show=fish}")).toEqual(
       unknown("group of float states", "fish", ["load", "depth", "bites", "all"]),
     );
+    expect(told('::film{film=sunset rig=plain depth="1 m"}')).toMatchObject([
+      { code: "unknown-name", what: 'film of "plain" at this depth', found: "sunset" },
+    ]);
     expect(told('::pattern-chart{rigs="plain other" depth="1 m"}')).toEqual(
       unknown("rig", "other", ["plain"]),
     );

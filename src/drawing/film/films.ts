@@ -1,0 +1,22 @@
+import type { FilmName } from "../../model/films.ts";
+import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
+import type { DrawingKit } from "../kit.ts";
+import type { Film, FilmRoom } from "./film.ts";
+import { sinkingFilm } from "./sinking-film.ts";
+
+type Draw = (solved: SolvedRig, depth: SolvedDepth, room: FilmRoom, kit: DrawingKit) => Film;
+
+const draws: Readonly<Record<FilmName, Draw>> = {
+  sinking: sinkingFilm,
+};
+
+/** A film of a rig at one depth, which must be one that there is (`filmsOf`). */
+export function drawFilm(
+  name: FilmName,
+  solved: SolvedRig,
+  depth: SolvedDepth,
+  room: FilmRoom,
+  kit: DrawingKit,
+): Film {
+  return draws[name](solved, depth, room, kit);
+}

@@ -1,0 +1,48 @@
+import type { Share } from "../../core/units.ts";
+
+/** A part, and where it is. */
+export interface Pose {
+  readonly part: number;
+  /** Whether it is a line through its places, a group at its place, or neither. */
+  readonly kind: "path" | "group" | "mark";
+  /** What stands between the numbers. */
+  readonly letters: readonly string[];
+  readonly numbers: readonly number[];
+}
+
+const number = /-?\d+(?:\.\d+)?/g;
+
+/**
+ * The poses of a moment from their text, such as `0M1 2L3 4;1@12.5 40;2`: a line through places, a group at a place, and a
+ * mark that stays where it was drawn.
+ */
+export function readPoses(packed: string): Pose[] {
+  if (packed === "") return [];
+  return packed.split(";").map((one): Pose => {
+    const at = one.search(/[M@]/);
+    if (at < 0) return { part: Number(one), kind: "mark", letters: [], numbers: [] };
+    const place = one[at] === "@" ? one.slice(at + 1) : one.slice(at);
+    return {
+      part: Number(one.slice(0, at)),
+      kind: one[at] === "@" ? "group" : "path",
+      letters: place.split(number),
+      numbers: (place.match(number) ?? []).map(Number),
+    };
+  });
+}
+
+/**
+ * A pose a share of the way to the next, both being poses of one part: what lies between two moments of the sums lies
+ * nearly straight between them. Without a next pose of its kind it stays.
+ */
+export function poseBetween(pose: Pose, next: Pose | undefined, share: Share): string {
+  const moves = next?.part === pose.part && next.letters.join() === pose.letters.join();
+  return pose.letters
+    .map((letter, i) => {
+      const from = pose.numbers[i];
+      if (from === undefined) return letter;
+      const to = moves ? (next.numbers[i] ?? from) : from;
+      return letter + Math.round((from + share * (to - from)) * 100) / 100;
+    })
+    .join("");
+}

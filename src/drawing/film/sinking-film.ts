@@ -1,0 +1,241 @@
+import { entry, first, last, paired } from "../../core/lists.ts";
+import type { Sink } from "../../core/sink/sink-of-rig.ts";
+import type { Mm, S } from "../../core/units.ts";
+import type { Arrangement, SisterShot } from "../../model/in-water.ts";
+import { allShot, type SolvedDepth, type SolvedRig } from "../../model/solved.ts";
+import { keyOf } from "../../words/words.ts";
+import { circle, type Point, point, polyline, rectangle, text, thin } from "../items.ts";
+import type { DrawingKit } from "../kit.ts";
+import { layLabel, paintLabel } from "../labels/label-text.ts";
+import type { Item, Stroke } from "../model.ts";
+import { bedThicknessMm } from "../parts/bed.ts";
+import { parts } from "../parts/parts.ts";
+import { fish } from "../scenes/fish.ts";
+import { strandStrokes } from "../strands.ts";
+import { type Film, type FilmRoom, filmLengthS, type Moment, momentAt } from "./film.ts";
+import { lineAt } from "./line-at.ts";
+
+/** One of the two that fall. */
+interface Side {
+  readonly name: string;
+  readonly sink: Sink;
+  readonly shot: readonly SisterShot[];
+}
+
+/** Water is drawn no higher than this share of the picture's width. */
+const waterShare = 0.8;
+const gapMm = 3;
+const zones = ["top", "middle", "bed"] as const;
+const fishMm = 7;
+const tipMm = 1.8;
+const baitRadiusMm = 1;
+const body: Stroke = { ink: "ink", widthMm: 1.3 };
+const tip: Stroke = { ink: "accent", widthMm: 1.3 };
+const zoneLine: Stroke = { ink: "faint", widthMm: 0.35, dashMm: [1, 1.2], cap: "butt" };
+
+/** Where one of the two is drawn. */
+interface Column {
+  readonly leftMm: number;
+  readonly widthMm: number;
+  readonly surfaceMm: number;
+  /** Drawn length per length, across as down. */
+  readonly scale: number;
+  /** Where the float landed. */
+  readonly originMm: number;
+}
+
+/**
+ * The same shot sinking in two ways beside each other, from landing until both baits are all but down: as the rig has
+ * them and in the other pattern, or where there is none, laid out straight and in a heap.
+ */
+export function sinkingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom, kit: DrawingKit): Film {
+  const { words, figures } = kit;
+  const sides = sidesOf(depth, kit);
+  const layout = layOut(sides, depth, room, kit);
+  const moments = timesOf(sides).map(
+    (timeS): Moment => ({
+      timeS,
+      caption: tell(sides, timeS, kit),
+      moving: paired(sides, layout.columns).flatMap(([side, column]) => [
+        ...rigAt(side, timeS, solved, column),
+        ...downLabel(side, timeS, depth, column, room, kit),
+      ]),
+    }),
+  );
+  const ends = sides.map(({ sink }) => endS(sink)).sort((a, b) => a - b);
+  const lengthS = filmLengthS({ moments });
+  const chosen = [0.12 * lengthS, 0.4 * lengthS, ...ends].map((timeS) => momentAt(moments, timeS));
+  const [one, other] = sides.map(({ name }) => name);
+  return {
+    widthMm: room.widthMm,
+    heightMm: layout.heightMm,
+    title: words("drawing.film.sinking.title", { rig: solved.rig.title }),
+    description: words("drawing.film.sinking.about", {
+      depth: figures.shortDepth(depth.depthMm),
+      one: one ?? "",
+      other: other ?? "",
+    }),
+    still: layout.still,
+    moments,
+    strip: [...new Set(chosen)].sort((a, b) => a - b),
+  };
+}
+
+function sidesOf({ inWater, ...depth }: SolvedDepth, { words }: DrawingKit): readonly Side[] {
+  if (!inWater) return [];
+  const { sink, sister, lift } = inWater;
+  const shot = allShot(depth);
+  const pattern = (arrangement: Arrangement) => words(`drawing.film.way.${keyOf(arrangement)}`);
+  const own = lift.find((one) => one.own)?.arrangement;
+  if (!sister || !own)
+    return sink.map((one) => ({ name: words(`drawing.film.way.${one.landing}`), sink: one, shot }));
+  return [
+    { name: pattern(own), sink: first(sink), shot },
+    {
+      name: pattern(sister.arrangement),
+      sink: first(sister.sink),
+      shot: [...sister.shot, ...depth.lockShot],
+    },
+  ];
+}
+
+const endS = (sink: Sink): S => last(sink.line.moments).timeS;
+
+/** The even times of both, as far apart as the one that has them less often, and the moments when a bait is down. */
+function timesOf(sides: readonly Side[]): readonly S[] {
+  const gapS = Math.max(...sides.map(({ sink }) => entry(sink.line.moments, 1).timeS));
+  const ends = sides.map(({ sink }) => endS(sink));
+  const even = Array.from({ length: Math.ceil(Math.max(...ends) / gapS) }, (_, i) => i * gapS);
+  return [...new Set([...even, ...ends])].sort((a, b) => a - b);
+}
+
+function layOut(
+  sides: readonly Side[],
+  { depthMm }: SolvedDepth,
+  { widthMm, textMm }: FilmRoom,
+  { words, figures, measure }: DrawingKit,
+) {
+  const named = zones.map((zone) => words(`drawing.film.zone.${zone}`));
+  const deep = figures.shortDepth(depthMm);
+  const axisMm = Math.max(fishMm, ...[...named, deep].map((one) => measure(one, textMm, "regular"))) + 1.5;
+  const columnMm = (widthMm - axisMm - gapMm) / 2;
+  const heads = sides.map(({ name }) => layLabel([{ text: name, face: "bold" }], columnMm, textMm, measure));
+  const headMm = Math.max(...heads.map(({ heightMm }) => heightMm));
+  const surfaceMm = headMm + 1 + tipMm + 1;
+  const reach = (pick: (...xs: number[]) => number) =>
+    pick(0, ...sides.flatMap(({ sink }) => sink.line.moments.flatMap(({ xMm }) => [pick(...xMm)])));
+  const [nearMm, farMm] = [reach(Math.min), reach(Math.max)];
+  const sideMm = tipMm + baitRadiusMm + 0.5;
+  const scale = Math.min(
+    (waterShare * widthMm) / depthMm,
+    (columnMm - 2 * sideMm) / Math.max(1, farMm - nearMm),
+  );
+  const bedMm = surfaceMm + scale * depthMm;
+  const columns = sides.map((_, i): Column => {
+    const leftMm = axisMm + i * (columnMm + gapMm);
+    const originMm = leftMm + (columnMm - scale * (farMm - nearMm)) / 2 - scale * nearMm;
+    return { leftMm, widthMm: columnMm, surfaceMm, scale, originMm };
+  });
+  const third = (scale * depthMm) / 3;
+  const still: Item[] = [
+    ...columns.flatMap(({ leftMm }, i) => [
+      rectangle(leftMm, surfaceMm, columnMm, bedMm - surfaceMm, { fill: "water" }),
+      ...parts.waterSurface.draw({ leftMm, rightMm: leftMm + columnMm, yMm: surfaceMm }),
+      ...parts.bed.draw({ leftMm, rightMm: leftMm + columnMm, yMm: bedMm }),
+      ...[1, 2].map((at) =>
+        polyline(
+          [point(leftMm, surfaceMm + at * third), point(leftMm + columnMm, surfaceMm + at * third)],
+          zoneLine,
+        ),
+      ),
+      ...paintLabel(entry(heads, i), leftMm, headMm - entry(heads, i).heightMm / 2, measure),
+    ]),
+    ...named.flatMap((name, i) => {
+      const middle = surfaceMm + (i + 0.5) * third;
+      return [
+        ...(third > 2.2 * textMm ? fish(point(0.3, middle - textMm * 0.75), fishMm) : []),
+        text(point(0, middle + 0.75 * textMm), name, textMm, { ink: "soft" }),
+      ];
+    }),
+    text(point(axisMm - 1.5, bedMm + bedThicknessMm + textMm), deep, textMm, { anchor: "end" }),
+  ];
+  return { columns, still, heightMm: bedMm + bedThicknessMm + 1.35 * textMm };
+}
+
+/** The rig of one side at a time: float, line, shot and bait where the sums have them. */
+function rigAt({ sink, shot }: Side, timeS: S, { rig }: SolvedRig, column: Column): Item[] {
+  const { scale, surfaceMm, originMm } = column;
+  const line = lineAt(sink.line, timeS);
+  const at = ({ xMm, yMm }: Point) => point(originMm + scale * xMm, surfaceMm + scale * yMm);
+  const path = line.map(({ place }) => at(place));
+  const on = (fromHookMm: Mm) =>
+    at((line.find((one) => one.fromHookMm <= fromHookMm + 1e-6) ?? last(line)).place);
+  const loop = line.findIndex(({ fromHookMm }) => fromHookMm <= rig.hookLengthMm + 1e-6);
+  const eye = line.findIndex(({ fromHookMm }) => fromHookMm < first(line).fromHookMm);
+  const [top, foot] = [entry(path, 0), entry(path, Math.max(0, eye))];
+  const marks = [...new Map(shot.map((one) => [Math.min(one.fromHookMm, entry(line, eye).fromHookMm), one]))];
+  return [
+    polyline(path.slice(0, loop + 1), strandStrokes["main line"]),
+    polyline(path.slice(loop), strandStrokes["hook length"]),
+    polyline([top, foot], body),
+    polyline([top, beyond(foot, top)], tip),
+    ...marks.map(([fromHookMm, { diameterMm }]) =>
+      group(
+        on(fromHookMm),
+        circle(point(0, 0), Math.min(1.1, Math.max(0.5, 0.22 * diameterMm)), { fill: "ink" }),
+      ),
+    ),
+    group(
+      last(path),
+      circle(point(0, 0), baitRadiusMm, { fill: "accent", stroke: { ...thin, ink: "paper" } }),
+    ),
+  ];
+}
+
+const group = ({ xMm, yMm }: Point, item: Item): Item => ({ kind: "group", xMm, yMm, items: [item] });
+
+/** Where the float's tip ends, its foot being known and where it meets the surface; upright where both are one. */
+function beyond(foot: Point, surface: Point): Point {
+  const [dx, dy] = [surface.xMm - foot.xMm, surface.yMm - foot.yMm];
+  const length = Math.hypot(dx, dy);
+  if (length < 1e-6) return point(surface.xMm - tipMm, surface.yMm);
+  return point(surface.xMm + (tipMm * dx) / length, surface.yMm + (tipMm * dy) / length);
+}
+
+/** Below a bait that is down, when it got there. */
+function downLabel(
+  { sink }: Side,
+  timeS: S,
+  { depthMm }: SolvedDepth,
+  { leftMm, widthMm, surfaceMm, scale }: Column,
+  { textMm }: FilmRoom,
+  { words, figures }: DrawingKit,
+): Item[] {
+  if (timeS < endS(sink)) return [];
+  const yMm = surfaceMm + scale * depthMm + bedThicknessMm + textMm;
+  const said = words("drawing.film.sinking.down-after", { time: figures.time(endS(sink)) });
+  return [text(point(leftMm + widthMm / 2, yMm), said, textMm, { anchor: "middle", face: "bold" })];
+}
+
+function tell(sides: readonly Side[], timeS: S, { words, figures }: DrawingKit): string {
+  const told = sides.map(({ name, sink }) => {
+    if (timeS >= endS(sink)) return words("drawing.film.sinking.down", { name });
+    const gap = figures.shortGap(last(lineAt(sink.line, timeS)).place.yMm);
+    return words("drawing.film.sinking.on-the-way", { name, gap });
+  });
+  const time = words("drawing.film.seconds", { seconds: figures.number(timeS, 1) });
+  const [one, other] = told;
+  const said = words("drawing.film.sinking.moment", { time, one: one ?? "", other: other ?? "" });
+  return timeS < Math.max(...sides.map(({ sink }) => endS(sink)))
+    ? said
+    : `${said} ${result(sides, { words, figures })}`;
+}
+
+/** Which is down sooner, by the seconds that are told of each. */
+function result(sides: readonly Side[], { words, figures }: Pick<DrawingKit, "words" | "figures">): string {
+  const byEnd = sides.toSorted((a, b) => endS(a.sink) - endS(b.sink));
+  const soon = first(byEnd);
+  const gainS = Math.round(endS(last(byEnd).sink)) - Math.round(endS(soon.sink));
+  if (gainS === 0) return words("drawing.film.sinking.alike");
+  return words("drawing.film.sinking.sooner", { name: soon.name, time: figures.time(gainS) });
+}

@@ -1,0 +1,80 @@
+import type { Say } from "./page-words.ts";
+import type { CaptionedPicture } from "./view.ts";
+
+/** A film as a page has it: its strip as SVG, and for its player what stays, the parts that move, and where they are when. */
+export interface PageFilm {
+  readonly title: string;
+  readonly description: string;
+  readonly viewBox: string;
+  /** What the clock says, with a gap for the seconds. */
+  readonly clock: string;
+  readonly strip: readonly CaptionedPicture[];
+  /** Marks of SVG. */
+  readonly still: string;
+  readonly parts: readonly string[];
+  readonly moments: readonly { readonly timeS?: number; readonly caption: string; readonly poses: string }[];
+}
+
+/**
+ * A film: a strip of its chosen moments, and what the page's script plays it with. Without a script, with reduced motion
+ * and on paper the strip is what there is.
+ */
+export function FilmPart({ film, say }: { readonly film: PageFilm; readonly say: Say }) {
+  return (
+    <figure class="film" data-unsearched="">
+      <div class="film-strip">
+        {film.strip.map(({ svg, caption }) => (
+          <figure class="picture">
+            <raw-html html={svg} />
+            <figcaption>{caption}</figcaption>
+          </figure>
+        ))}
+      </div>
+      <template>
+        <Player film={film} say={say} />
+        <raw-html html={`<svg class="film-parts">${film.parts.join("")}</svg>`} />
+        <ol>
+          {film.moments.map(({ timeS, caption, poses }) => (
+            <li data-time={timeS} data-poses={poses}>
+              {caption}
+            </li>
+          ))}
+        </ol>
+      </template>
+    </figure>
+  );
+}
+
+/** What a reader plays it with. Its buttons are found by what they do. */
+function Player({ film, say }: { readonly film: PageFilm; readonly say: Say }) {
+  const { title, description, viewBox, still } = film;
+  const timed = film.moments.some(({ timeS }) => timeS !== undefined);
+  return (
+    <section class="film-player" aria-label={title}>
+      <div class="film-picture" role="img" aria-label={description}>
+        <raw-html
+          html={`<svg viewBox="${viewBox}" aria-hidden="true">${still}<g class="film-moving"></g></svg>`}
+        />
+      </div>
+      <p class="film-caption" aria-live="polite" />
+      <div class="film-time">
+        <input type="range" min="0" aria-label={say(timed ? "film.time" : "film.step")} />
+        {timed && <span class="film-clock" aria-hidden="true" data-words={film.clock} />}
+      </div>
+      <div class="film-buttons">
+        <button type="button" data-does="play" data-other={say("film.pause")}>
+          {say("film.play")}
+        </button>
+        <button type="button" data-does="back">
+          {say("film.back")}
+        </button>
+        <button type="button" data-does="on">
+          {say("film.forward")}
+        </button>
+        <button type="button" data-does="slower" aria-pressed="false">
+          {say("film.slower")}
+        </button>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,135 @@
+import { describe, expect, test } from "vitest";
+import { sinkingFile } from "../../../src/build/data-sinking.ts";
+import { entry, first, last } from "../../../src/core/lists.ts";
+import type { Film } from "../../../src/drawing/film/film.ts";
+import { drawFilm } from "../../../src/drawing/film/films.ts";
+import { packFilm } from "../../../src/drawing/film/pack-film.ts";
+import { readPoses } from "../../../src/drawing/film/poses.ts";
+import type { Item } from "../../../src/drawing/model.ts";
+import { filmsOf } from "../../../src/model/films.ts";
+import type { SolvedDepth, SolvedRig } from "../../../src/model/solved.ts";
+import { drawingFaults } from "../../support/drawing-checks.ts";
+import { shippedGuide } from "../../support/shipped-guide.ts";
+
+const { rigs, kit } = shippedGuide;
+const room = { widthMm: 80, textMm: 3.5 };
+
+/** Where bait and shot are at one moment on the picture, read from what a page is sent. */
+function framesOf(film: Film) {
+  const { parts, poses } = packFilm(film.moments);
+  const surfaces = film.still.filter(isWater).map(({ steps }) => steps.map(([, x, y]) => [x, y]));
+  return {
+    surfaceMm: Math.min(...surfaces.flat().flatMap(([, y]) => (y === undefined ? [] : [y]))),
+    bedMm: Math.max(...surfaces.flat().flatMap(([, y]) => (y === undefined ? [] : [y]))),
+    frames: poses.map((packed) => readPoses(packed).map((pose) => ({ pose, part: entry(parts, pose.part) }))),
+  };
+}
+
+const isWater = (item: Item): item is Extract<Item, { kind: "path" }> =>
+  item.kind === "path" && item.fill === "water";
+
+type Frame = ReturnType<typeof framesOf>["frames"][number];
+
+/** Each of the two rigs of a frame: where its float meets the surface, and its shot and bait from the top down. */
+function sidesOf(frame: Frame) {
+  const sides: { floatX: number; places: number[][] }[] = [];
+  for (const { pose, part } of frame) {
+    if (part.kind === "path" && part.stroke?.widthMm === 1.3 && part.stroke.ink === "ink")
+      sides.push({ floatX: first(pose.numbers), places: [] });
+    if (pose.kind === "group") last(sides).places.push([...pose.numbers]);
+  }
+  return sides;
+}
+
+interface OnTheWay {
+  readonly timesS: readonly number[];
+  readonly fromHookCm: readonly number[];
+  readonly depthCm: readonly (readonly number[])[];
+  readonly asideCm: readonly (readonly number[])[];
+}
+
+/** What the data say of a row at a time. */
+function atTime({ timesS }: OnTheWay, row: readonly number[], timeS: number): number {
+  const after = timesS.findIndex((one) => one >= timeS - 1e-3);
+  if (after < 0) return last(row);
+  if (after === 0) return first(row);
+  const share = (timeS - timesS[after - 1]!) / (timesS[after]! - timesS[after - 1]!);
+  return row[after - 1]! + share * (row[after]! - row[after - 1]!);
+}
+
+function published(solved: SolvedRig, depth: SolvedDepth): readonly OnTheWay[] {
+  const { content } = sinkingFile({ ...solved, depths: [depth] });
+  const [data] = JSON.parse(String(content)).depths as { sink: OnTheWay[]; sisterSink?: OnTheWay[] }[];
+  return data!.sisterSink ? [data!.sink[0]!, data!.sisterSink[0]!] : data!.sink;
+}
+
+const filmed = rigs.filter((solved) => filmsOf(solved, first(solved.depths)).includes("sinking"));
+
+test("all rigs but those that slide sink in a film", () => {
+  const others = rigs.filter((solved) => !filmed.includes(solved)).map(({ rig }) => rig.float.attachment);
+  expect(others).toEqual(["sliding"]);
+});
+
+describe.each(filmed)("$rig.id, sinking", (solved) => {
+  test("every frame has bait and shot where the data say, at the times that they say", () => {
+    for (const depth of solved.depths) {
+      const film = drawFilm("sinking", solved, depth, room, kit);
+      const { surfaceMm, bedMm, frames } = framesOf(film);
+      const scale = (bedMm - surfaceMm) / (depth.depthMm / 10);
+      const told = published(solved, depth);
+      const landedX = sidesOf(first(frames)).map(({ floatX }) => floatX);
+      for (const [i, frame] of frames.entries()) {
+        const timeS = film.moments[i]!.timeS!;
+        for (const [side, { places }] of sidesOf(frame).entries()) {
+          const data = told[side]!;
+          // The last place is the bait's, those before it are the shot's; the lock is not down the line.
+          const drawn = places.toReversed();
+          for (const [row, fromHookCm] of data.fromHookCm.entries()) {
+            const wanted = [
+              landedX[side]! + scale * atTime(data, data.asideCm[row]!, timeS),
+              surfaceMm + scale * atTime(data, data.depthCm[row]!, timeS),
+            ];
+            const near = drawn.some(([x, y]) => Math.hypot(x! - wanted[0]!, y! - wanted[1]!) < 1);
+            expect(near, `${depth.depthMm} mm, ${timeS} s, ${fromHookCm} cm up`).toBe(true);
+          }
+        }
+      }
+      const ends = told.map(({ timesS }) => last(timesS));
+      const times = film.moments.map(({ timeS }) => timeS!);
+      for (const endS of ends)
+        expect(Math.min(...times.map((one) => Math.abs(one / endS - 1)))).toBeLessThan(0.01);
+      expect(last(times) / Math.max(...ends)).toBeCloseTo(1, 2);
+    }
+  });
+
+  test("its strip is clear, ends with both down, and says how much sooner by the seconds that it shows", () => {
+    const depth = first(solved.depths);
+    const film = drawFilm("sinking", solved, depth, room, kit);
+    expect(film.strip.length).toBeGreaterThanOrEqual(3);
+    expect(last(film.strip)).toBe(film.moments.length - 1);
+    for (const place of film.strip) {
+      const { moving } = entry(film.moments, place);
+      const faults = drawingFaults({ ...film, items: [...film.still, ...moving] });
+      expect(faults).toEqual([]);
+    }
+    const end = last(film.moments);
+    const shown = end.moving.flatMap((item) => (item.kind === "text" ? [item.text] : []));
+    const seconds = shown.map((text) => Number(/(\d+) s$/.exec(text)![1]));
+    const gain = Math.abs(seconds[0]! - seconds[1]!);
+    expect(end.caption).toContain(gain === 0 ? "about the same time" : `down ${gain} s sooner`);
+  });
+
+  test("only what moves is sent for each moment", () => {
+    const { parts, poses } = packFilm(drawFilm("sinking", solved, first(solved.depths), room, kit).moments);
+    expect(parts.length).toBeLessThan(14);
+    expect(poses.join().length / poses.length).toBeLessThan(1100);
+  });
+});
+
+test("a longer fall has its times farther apart, not more of them", () => {
+  const counts = filmed.map((solved) => drawFilm("sinking", solved, first(solved.depths), room, kit));
+  for (const { moments } of counts) {
+    expect(moments.length).toBeGreaterThan(12);
+    expect(moments.length).toBeLessThanOrEqual(51);
+  }
+});

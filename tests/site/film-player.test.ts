@@ -1,0 +1,185 @@
+import { rmSync } from "node:fs";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import type { BrowserContextOptions, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { sitePaths } from "../../src/model/addresses.ts";
+import { siteFile } from "../../src/site/site-files.tsx";
+import { startBrowser } from "../support/browser.ts";
+import { brokenRules, overWidthPx, smallTargets } from "../support/page-checks.ts";
+import { writeToNewFolder } from "../support/site-folder.ts";
+import { realSite } from "./real-site.ts";
+
+const started = await startBrowser();
+const reason = "reason" in started ? ` (skipped: ${started.reason})` : "";
+const lesson = sitePaths.lesson("shotting-patterns");
+const limitMs = 60_000;
+
+describe.skipIf("reason" in started)(`a film on a page${reason}`, () => {
+  if ("reason" in started) return;
+  const { browser } = started;
+  let folder: string;
+  const said: string[] = [];
+
+  beforeAll(async () => {
+    const input = await realSite();
+    const assets = [...input.assets.keys()].map(sitePaths.asset);
+    const files = [lesson, ...assets].flatMap((path) => siteFile(path, input) ?? []);
+    folder = await writeToNewFolder(files);
+  }, limitMs);
+
+  afterAll(async () => {
+    await browser.close();
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  /** The page with its clock in our hands, so that no test waits for a film. */
+  async function open(options: BrowserContextOptions = {}): Promise<Page> {
+    const context = await browser.newContext({ viewport: { width: 360, height: 740 }, ...options });
+    const page = await context.newPage();
+    page.on("console", (message) => said.push(message.text()));
+    page.on("pageerror", (error) => said.push(error.message));
+    if (options.javaScriptEnabled !== false) await page.clock.install();
+    await page.goto(pathToFileURL(join(folder, lesson)).href);
+    expect(said).toEqual([]);
+    return page;
+  }
+
+  const marks = (page: Page) =>
+    page.evaluate(() =>
+      [...document.querySelectorAll(".film-moving > *")].map(
+        (mark) => mark.getAttribute("d") ?? mark.getAttribute("transform"),
+      ),
+    );
+  const clock = (page: Page) => page.textContent(".film-clock");
+  const press = (page: Page, does: string) => page.click(`[data-does=${does}]`);
+  const caption = (page: Page) => page.textContent(".film-caption");
+
+  test(
+    "nothing moves until somebody asks; then it runs by the clock, and stops where it is told",
+    async () => {
+      const page = await open();
+      const before = await marks(page);
+      expect(before.length).toBeGreaterThan(10);
+      await page.clock.runFor(3000);
+      expect(await marks(page)).toEqual(before);
+      expect(await clock(page)).toBe("0.0 s");
+      await press(page, "play");
+      await page.clock.runFor(4000);
+      await press(page, "play");
+      const at = Number((await clock(page))?.replace(" s", ""));
+      expect(at).toBeGreaterThan(3.7);
+      expect(at).toBeLessThan(4.2);
+      const then = await marks(page);
+      expect(then).not.toEqual(before);
+      await page.clock.runFor(2000);
+      expect(await marks(page)).toEqual(then);
+      expect(said).toEqual([]);
+      await page.context().close();
+    },
+    limitMs,
+  );
+
+  test(
+    "slower is a quarter of the pace; at the end it stops and begins anew",
+    async () => {
+      const page = await open();
+      await press(page, "slower");
+      await press(page, "play");
+      await page.clock.runFor(4000);
+      expect(await page.getAttribute("[data-does=slower]", "aria-pressed")).toBe("true");
+      expect(Math.abs(Number((await clock(page))?.replace(" s", "")) - 1)).toBeLessThan(0.15);
+      await press(page, "slower");
+      await page.clock.runFor(60_000);
+      expect(await page.textContent("[data-does=play]")).toBe("Play");
+      expect(await caption(page)).toMatch(/down \d+ s sooner in a bulk\.$/);
+      await press(page, "play");
+      await page.clock.runFor(300);
+      expect(Number((await clock(page))?.replace(" s", ""))).toBeLessThan(1);
+      await page.context().close();
+    },
+    limitMs,
+  );
+
+  test(
+    "it goes step by step and by the slider, by keyboard as well, to the moments that the strip has",
+    async () => {
+      const page = await open();
+      await press(page, "on");
+      expect(await clock(page)).toBe("1.0 s");
+      await press(page, "on");
+      await press(page, "back");
+      expect(await clock(page)).toBe("1.0 s");
+      await page.focus(".film-time input");
+      await page.keyboard.press("ArrowRight");
+      expect(await clock(page)).toBe("1.1 s");
+      expect(await page.getAttribute(".film-time input", "aria-valuetext")).toBe("1.1 s");
+      await page.keyboard.press("End");
+      const strip = await page.evaluate(() =>
+        [...document.querySelectorAll(".film-strip figcaption")].map((one) => one.textContent),
+      );
+      expect(await caption(page)).toBe(strip.at(-1));
+      await page.focus("[data-does=back]");
+      await page.keyboard.press("Enter");
+      expect(await caption(page)).not.toBe(strip.at(-1));
+      await page.context().close();
+    },
+    limitMs,
+  );
+
+  test(
+    "captions are read out where it stands, not while it runs",
+    async () => {
+      const page = await open();
+      expect(await page.getAttribute(".film-caption", "aria-live")).toBe("polite");
+      await press(page, "play");
+      await page.clock.runFor(500);
+      expect(await page.getAttribute(".film-caption", "aria-live")).toBe("off");
+      await press(page, "play");
+      expect(await page.getAttribute(".film-caption", "aria-live")).toBe("polite");
+      await page.context().close();
+    },
+    limitMs,
+  );
+
+  test.each([
+    ["without a script", { javaScriptEnabled: false }],
+    ["with less motion", { reducedMotion: "reduce" }],
+  ] as const)(
+    "%s its strip stands with its captions, and no player",
+    async (_, options) => {
+      const page = await open(options);
+      expect(await page.locator(".film-strip svg:visible").count()).toBe(4);
+      expect(await page.locator(".film-strip figcaption:visible").count()).toBe(4);
+      expect(await page.locator(".film-player:visible").count()).toBe(0);
+      await page.context().close();
+    },
+    limitMs,
+  );
+
+  test(
+    "on a screen the player stands in place of the strip, on paper the strip",
+    async () => {
+      const page = await open();
+      expect(await page.locator(".film-strip:visible").count()).toBe(0);
+      expect(await page.locator(".film-player:visible").count()).toBe(1);
+      await page.emulateMedia({ media: "print" });
+      expect(await page.locator(".film-strip svg:visible").count()).toBe(4);
+      expect(await page.locator(".film-player:visible").count()).toBe(0);
+      await page.context().close();
+    },
+    limitMs,
+  );
+
+  test(
+    "it breaks no rule of axe-core, needs no scrolling sideways and is large enough to press",
+    async () => {
+      const page = await open();
+      expect(await brokenRules(page)).toEqual([]);
+      expect(await smallTargets(page)).toEqual([]);
+      expect(await overWidthPx(page, "112.5%")).toBeLessThanOrEqual(0);
+      await page.context().close();
+    },
+    limitMs,
+  );
+});
