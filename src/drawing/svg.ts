@@ -30,25 +30,25 @@ export function drawingToSvg(drawing: Drawing, { idPrefix, theme = "page" }: Svg
   ].join("\n");
 }
 
-/** Marks alone, to stand within an SVG of a page. */
-export function marksToSvg(items: readonly Item[]): string {
-  return items.map((item) => itemToSvg(item, "page")).join("");
+/** Marks alone, to stand within an SVG: words as wide as in the guide's own face, whatever face shows them. */
+export function marksToSvg(items: readonly Item[], theme: Theme = "page"): string {
+  return items.map((item) => itemToSvg(item, theme, true)).join("");
 }
 
-function itemToSvg(item: Item, theme: Theme): string {
+function itemToSvg(item: Item, theme: Theme, setWidths = theme === "page"): string {
   switch (item.kind) {
     case "path":
       return `<path d="${pathData(item.steps)}"${paint(item, theme)}/>`;
     case "circle":
       return `<circle cx="${round(item.cxMm)}" cy="${round(item.cyMm)}" r="${round(item.radiusMm)}"${paint(item, theme)}/>`;
     case "text":
-      return textToSvg(item, theme);
+      return textToSvg(item, theme, setWidths);
     case "image":
       return imageToSvg(item);
     case "group": {
       const at = item.xMm || item.yMm ? ` transform="translate(${round(item.xMm)} ${round(item.yMm)})"` : "";
       const hidden = item.artifact ? ' aria-hidden="true"' : "";
-      return `<g${at}${hidden}>\n${item.items.map((inner) => itemToSvg(inner, theme)).join("\n")}\n</g>`;
+      return `<g${at}${hidden}>\n${item.items.map((inner) => itemToSvg(inner, theme, setWidths)).join("\n")}\n</g>`;
     }
   }
 }
@@ -64,16 +64,16 @@ const base64 = (bytes: Uint8Array) => btoa(Array.from(bytes, (byte) => String.fr
 const faces = { regular: "", bold: ' font-weight="600"', italic: ' font-style="italic"' };
 const anchors = { start: "", middle: ' text-anchor="middle"', end: ' text-anchor="end"' };
 
-/** On a page the width is given too: until the font is there, or without it, labels keep clear of each other. */
+/** Until the font is there, or without it, labels keep clear of each other. */
 function widthOf(item: TextItem): string {
   const width = round(measureText(item.text, item.sizeMm, item.face));
   return item.text.length > 1 ? ` textLength="${width}" lengthAdjust="spacingAndGlyphs"` : "";
 }
 
-function textToSvg(item: TextItem, theme: Theme): string {
+function textToSvg(item: TextItem, theme: Theme, setWidths: boolean): string {
   const place = `x="${round(item.xMm)}" y="${round(item.yMm)}" font-size="${round(item.sizeMm)}"`;
   const look = `${faces[item.face]}${anchors[item.anchor]} fill="${colourOf(item.ink, theme)}"`;
-  const width = theme === "page" ? widthOf(item) : "";
+  const width = setWidths ? widthOf(item) : "";
   return `<text ${place}${width}${look}>${escaped(item.text)}</text>`;
 }
 

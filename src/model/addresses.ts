@@ -48,6 +48,8 @@ export type CardFormatName = keyof typeof cardSuffixes;
 /** Where each file to print stands below the output folder; the site has a copy of each. */
 export const printPaths = {
   card: (rigId: string, format: CardFormatName) => `cards/${rigId}${cardSuffixes[format]}.pdf`,
+  /** The first page of a file to print, small. */
+  smallPage: (path: string) => `site/previews/${path.replace(/\.pdf$/, ".svg")}`,
   sheet: (format: CardFormatName, turning: keyof typeof turningSuffixes) =>
     `cards/${sheetName(format, turning)}.pdf`,
   handout: (lessonId: string, size: HandoutSize) => `handouts/${lessonId}-${size}.pdf`,

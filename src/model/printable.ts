@@ -1,5 +1,13 @@
 export const printableKinds = ["card", "sheet", "larger-card", "handout", "booklet"] as const;
 
+/** A picture of a page, as large as a list of such files shows it. */
+export interface SmallPage {
+  /** Path below the output folder. */
+  readonly path: string;
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
 /** A file to print and what a reader must know before printing it. */
 export interface Printable {
   /** Path below the output folder, such as `cards/stick.pdf`. */
@@ -9,6 +17,8 @@ export interface Printable {
   /** Rig that the file is about. */
   readonly rigId?: string;
   readonly sizeBytes: number;
+  /** A small picture of its first page; none where nobody made one. */
+  readonly smallPage?: SmallPage;
   /** The start of its SHA-256, for phones that keep it. */
   readonly hash: string;
 }

@@ -1,6 +1,7 @@
 import { known } from "../core/lists.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { nodeFonts } from "../layout/node-fonts.ts";
+import { asPaper } from "../layout/paper.ts";
 import { drawingToPng } from "../layout/png.ts";
 import { printPaths, sitePaths } from "../model/addresses.ts";
 import { type CardPart, cardNotes } from "../model/card-content.ts";
@@ -22,10 +23,11 @@ import {
 } from "./handout/handout-files.ts";
 import { paintPdf } from "./pdf/pdf.ts";
 import type { Press } from "./press.ts";
-import type { PrintedFile } from "./printed-file.ts";
+import type { PaintedFile, PrintedFile } from "./printed-file.ts";
 import { paperSizes } from "./sheets/paper-sizes.ts";
 import { type Card, sheets, turnings } from "./sheets/sheet.ts";
 import { sheetFigures, sheetNote } from "./sheets/sheet-note.ts";
+import { smallPageSvg } from "./small-page.ts";
 import { layOutTrueSize, trueSizeFiles, trueSizeProblems } from "./true-size/true-size-files.ts";
 
 export interface PrintInput {
@@ -70,12 +72,26 @@ interface LaidOutCard {
 }
 
 /**
- * Everything that is printed: cards of every format for each rig, their pictures, sheets of them, handouts, strips and gauge.
+ * Everything that is printed: cards of every format for each rig, their pictures, sheets of them, handouts, strips and
+ * gauge, each with its first page as a small picture.
  *
  * @throws DoesNotFitError before the first file, with everything that does not fit
  */
 export async function* printFiles(input: PrintInput): AsyncIterable<PrintedFile> {
   const press = makePress(input);
+  for await (const { shows, printable, ...file } of paintedFiles(input, press)) {
+    if (!shows || !printable) {
+      yield { ...file, ...(printable && { printable }) };
+      continue;
+    }
+    const path = printPaths.smallPage(file.path);
+    const { widthMm, heightMm } = shows;
+    yield { path, content: smallPageSvg(shows) };
+    yield { ...file, printable: { ...printable, smallPage: { path, widthMm, heightMm } } };
+  }
+}
+
+async function* paintedFiles(input: PrintInput, press: Press): AsyncIterable<PaintedFile> {
   const laid = layOutCards(input, press);
   const fitting = laid.filter(({ card }) => fits(card));
   const handouts = layOutHandouts({ ...input.handouts, cards: pocketCards(fitting) }, press);
@@ -175,7 +191,7 @@ async function* cardFiles(
   data: string,
   shown: readonly CardSide[],
   press: Press,
-): AsyncIterable<PrintedFile> {
+): AsyncIterable<PaintedFile> {
   const { id: rigId, title: rig } = solved.rig;
   const { words } = press.kit;
   const about = words("card.attached", { rig });
@@ -189,6 +205,7 @@ async function* cardFiles(
       rigId,
       title: words(`printable.${format.listedAs}`, { rig, format: format.name }),
     },
+    shows: asPaper(card.front),
   };
   if (format.listedAs !== "card") return;
   for (const side of shown) {
@@ -210,7 +227,7 @@ async function* sheetFiles(
   cards: readonly Card[],
   format: CardFormat,
   { guide, kit, fonts, facts }: Press,
-): AsyncIterable<PrintedFile> {
+): AsyncIterable<PaintedFile> {
   const { words } = kit;
   const paper = paperSizes[guide.paper];
   const note = (...keys: WordKeyIn<"card.sheet">[]) =>
@@ -229,6 +246,8 @@ async function* sheetFiles(
     };
     const sides = sheets(cards, paper, turning, format.cutting, notes);
     if (sides.length === 0) continue;
+    // The first of halved sheets may have nothing on it but what is to be measured.
+    const fullest = sides.reduce((best, side) => (side.parts.length > best.parts.length ? side : best));
     const duplex = turning === "fold" ? "one side" : turning;
     const title = words("card.sheet.document", { guide: guide.title });
     yield {
@@ -240,6 +259,7 @@ async function* sheetFiles(
           format: format.name,
         }),
       },
+      shows: fullest,
     };
   }
 }

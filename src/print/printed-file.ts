@@ -1,7 +1,13 @@
+import type { PaperSide } from "../layout/paper.ts";
 import type { OutputFile } from "../markup/output.ts";
 import type { Printable } from "../model/printable.ts";
 
 /** A file of the press; one to print has what the site's list of such files says of it. */
 export interface PrintedFile extends OutputFile {
   readonly printable?: Omit<Printable, "path" | "sizeBytes" | "hash">;
+}
+
+/** One to print, and the side of it that lists show. */
+export interface PaintedFile extends PrintedFile {
+  readonly shows?: PaperSide;
 }

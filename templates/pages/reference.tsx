@@ -1,6 +1,6 @@
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { Prose } from "../../src/model/library.ts";
-import { printableKinds } from "../../src/model/printable.ts";
+import { printableKinds, type SmallPage } from "../../src/model/printable.ts";
 import { keyOf } from "../../src/words/words.ts";
 import { OnThisPage } from "./on-this-page.tsx";
 import { PageHead } from "./page-head.tsx";
@@ -84,12 +84,15 @@ export function PrintablesPage({ view }: { view: View }) {
         <section aria-labelledby={kind}>
           <h2 id={kind}>{say(`printables.${kind}`)}</h2>
           <p>{say(`printables.${kind}-how`)}</p>
-          <ul class="files">
+          <ul class="small-pages">
             {printables
               .filter((file) => file.kind === kind)
               .map((file) => (
                 <li>
-                  <a href={href(file.path)}>{file.title}</a>{" "}
+                  <a href={href(file.path)}>
+                    {file.smallPage && <SmallPagePicture view={view} page={file.smallPage} />}
+                    {file.title}
+                  </a>{" "}
                   <span>{say("printables.size", { size: Math.ceil(file.sizeBytes / 1024) })}</span>
                 </li>
               ))}
@@ -99,6 +102,12 @@ export function PrintablesPage({ view }: { view: View }) {
       {kinds.length === 0 && <p>{say("printables.none")}</p>}
     </>
   );
+}
+
+/** What the link beside it leads to; there are many, so a browser fetches those in view. */
+function SmallPagePicture({ view, page: { path, widthMm, heightMm } }: { view: View; page: SmallPage }) {
+  const [width, height] = [widthMm, heightMm].map((mm) => String(Math.round(mm)));
+  return <img src={view.href(path)} width={width} height={height} alt="" loading="lazy" decoding="async" />;
 }
 
 /** Where a reader types what to look for; on the search's own page its script answers at once. */

@@ -168,3 +168,19 @@ test("the manifest has what a phone needs to put the guide on its home screen", 
   expect(manifest.icons.length).toBeGreaterThan(0);
   expect(page("site/index.html")).toContain('rel="manifest" href="manifest.webmanifest"');
 });
+
+test("a file to print is shown as a small page, which a browser fetches once it comes into view", async () => {
+  const input = await sampleSite();
+  const [card, ...others] = input.printables;
+  const smallPage = { path: "site/previews/cards/one.svg", widthMm: 53.98, heightMm: 85.6 };
+  const printables = [{ ...card!, smallPage }, ...others];
+  for await (const { path, content } of siteFiles({ ...input, printables })) {
+    if (path !== "site/printables.html") continue;
+    expect(String(content)).toContain(
+      '<img src="previews/cards/one.svg" width="54" height="86" alt="" loading="lazy" decoding="async">',
+    );
+    expect(String(content).match(/<img/g)).toHaveLength(1);
+    return;
+  }
+  expect.unreachable("there is no page of things to print");
+});

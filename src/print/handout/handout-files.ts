@@ -6,7 +6,7 @@ import type { Lesson, Prose } from "../../model/library.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
 import { paintPdf } from "../pdf/pdf.ts";
 import type { Press } from "../press.ts";
-import type { PrintedFile } from "../printed-file.ts";
+import type { PaintedFile } from "../printed-file.ts";
 import { imposeBooklet, sectionsOf } from "./booklet.ts";
 import { bookletPages } from "./booklet-pages.ts";
 import { handoutFormats } from "./handout-formats.ts";
@@ -97,7 +97,7 @@ export function fittingHandouts(laid: LaidHandouts): LaidHandouts {
 }
 
 /** Each text on half sheets and on whole ones, and the whole guide as a booklet: page after page, and laid out to fold. */
-export async function* handoutFiles(laid: LaidHandouts, press: Press): AsyncIterable<PrintedFile> {
+export async function* handoutFiles(laid: LaidHandouts, press: Press): AsyncIterable<PaintedFile> {
   for (const [half, whole] of paired(laid.half, laid.whole)) {
     yield handoutFile(half, laid.cards, press);
     yield handoutFile(whole, laid.cards, press);
@@ -106,7 +106,7 @@ export async function* handoutFiles(laid: LaidHandouts, press: Press): AsyncIter
 }
 
 /** A text, and after it the cards of the rigs that it draws and leads to. */
-function handoutFile(pages: TextPages, cards: RigCards, press: Press): PrintedFile {
+function handoutFile(pages: TextPages, cards: RigCards, press: Press): PaintedFile {
   const { text, body, path, format } = pages;
   const size = handoutSizes[format.name];
   const needed = rigsNeeded(body, cards).map((id) => known(cards, id));
@@ -119,6 +119,7 @@ function handoutFile(pages: TextPages, cards: RigCards, press: Press): PrintedFi
       kind: "handout",
       title: press.kit.words(`printable.lesson.${size}`, { lesson: text.title }),
     },
+    shows: first(sides),
   };
 }
 
@@ -143,7 +144,7 @@ function abreast<T>(columns: readonly T[], count: number): (readonly T[])[] {
   );
 }
 
-async function* bookletFiles({ booklet, cards }: LaidHandouts, press: Press): AsyncIterable<PrintedFile> {
+async function* bookletFiles({ booklet, cards }: LaidHandouts, press: Press): AsyncIterable<PaintedFile> {
   const { words } = press.kit;
   const { sides, pages } = bookletPages(booklet, cards, press);
   const links = linksOn(sides, { ...linkContext(press), pages });
@@ -152,12 +153,14 @@ async function* bookletFiles({ booklet, cards }: LaidHandouts, press: Press): As
     path: printPaths.booklet,
     content: paintPdf(sides, { ...facts, links }, press.fonts),
     printable: { kind: "booklet", title: words("printable.booklet") },
+    shows: first(sides),
   };
   const sections = sectionsOf(sides.length);
   const folded = { ...facts, duplex: "short edge" } as const;
+  const imposed = imposeBooklet(sides);
   yield {
     path: printPaths.bookletToFold,
-    content: paintPdf(imposeBooklet(sides), folded, press.fonts),
+    content: paintPdf(imposed, folded, press.fonts),
     printable: {
       kind: "booklet",
       title: words("printable.booklet-to-fold", {
@@ -165,6 +168,7 @@ async function* bookletFiles({ booklet, cards }: LaidHandouts, press: Press): As
         sheets: first(sections).sheets,
       }),
     },
+    shows: first(imposed),
   };
 }
 

@@ -13,7 +13,7 @@ import { threeDepths } from "../cards/card-content.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
 import { paintPdf } from "../pdf/pdf.ts";
 import type { Press } from "../press.ts";
-import type { PrintedFile } from "../printed-file.ts";
+import type { PaintedFile } from "../printed-file.ts";
 import { paperSizes, unprintableMm } from "../sheets/paper-sizes.ts";
 import { checkBar, checkBarHeightMm } from "../sheets/sheet-marks.ts";
 import { drawStripPiece, stripMarks, stripPieces } from "./strip.ts";
@@ -59,12 +59,13 @@ export function trueSizeProblems(files: readonly TrueSizeFile[]): DoesNotFit[] {
 export async function* trueSizeFiles(
   files: readonly TrueSizeFile[],
   press: Press,
-): AsyncIterable<PrintedFile> {
+): AsyncIterable<PaintedFile> {
   for (const { path, title, listed, page } of files) {
     yield {
       path,
       content: paintPdf([asPaper(page)], press.facts(title), press.fonts),
       printable: { kind: "handout", title: listed },
+      shows: asPaper(page),
     };
   }
 }
