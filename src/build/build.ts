@@ -41,13 +41,18 @@ export async function solveContent(
   return solveChecked(await readContent(world, folders, shipped), keep);
 }
 
-/** Library → solved, of content that has been read and checked. */
+/**
+ * Library → solved, of content that has been read and checked.
+ *
+ * @param told without all that is only weak where errors alone are asked for
+ */
 export async function solveChecked(
   read: Staged<Read | undefined>,
   keep: Keep = makeAnew,
+  told: "all" | "errors" = "all",
 ): Promise<Staged<Solved | undefined>> {
   if (!read.value) return { value: undefined, messages: read.messages };
-  const { value, messages } = await solveLibrary(read.value, keep);
+  const { value, messages } = await solveLibrary(read.value, keep, told);
   const all = withoutConsequences([...read.messages, ...messages]);
   return { value: hasErrors(all) ? undefined : value, messages: all };
 }

@@ -26,23 +26,33 @@ export function withoutRefused(sources: Sources): Sources {
   return new Map(own.map((source) => [source.path, source]));
 }
 
+/** The source itself where nothing of the library is below it: what was read of it is still known. */
 function withoutLibrary(source: Source): Source | undefined {
   if (source.fromLibrary) return undefined;
   const { under, ...rest } = source;
   const below = under && withoutLibrary(under);
-  return { ...rest, ...(below && { under: below }) };
+  return below === under ? source : { ...rest, ...(below && { under: below }) };
+}
+
+/** What was read of each `guide.yaml` before anything is held against it. */
+const read = new WeakMap<Source, unknown>();
+
+function dataOf(source: Source): unknown {
+  if (!read.has(source)) read.set(source, readYaml(source.text, source.file).data);
+  return read.get(source);
 }
 
 /** What stands in the uppermost `guide.yaml`, before anything is held against it. */
 function topOf(sources: Sources): Group {
-  const { data } = readYaml(sources.get("guide.yaml")?.text ?? "", "guide.yaml");
+  const source = sources.get("guide.yaml");
+  const data = source && dataOf(source);
   return isGroup(data) ? data : {};
 }
 
 /** The language that the guide is in, as its uppermost `guide.yaml` that names one does. */
 export function languageOf(sources: Sources): string {
   for (let source = sources.get("guide.yaml"); source; source = source.under) {
-    const { data } = readYaml(source.text, source.file);
+    const data = dataOf(source);
     if (isGroup(data) && typeof data.language === "string") return data.language;
   }
   return "en";

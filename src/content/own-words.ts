@@ -37,16 +37,16 @@ export function checkOwnWords({ value, yaml }: Read<WordTree>, reading: Reading)
         else wrongForm(key, "a group of keys", written, yaml.placeOf(here));
       } else if (typeof written === "object") {
         wrongForm(key, "a text", "a group of keys", yaml.placeOf(here));
-      } else checkGaps(written, there as readonly string[], yaml.placeOf(here));
+      } else checkGaps(written, there as readonly string[], here);
     }
   };
   const wrongForm = (key: string, expected: string, found: string, place: Place) =>
     reading.error(place, "wrong-type", { key, expected, found });
-  const checkGaps = (sentence: string, gaps: readonly string[], place: Place) => {
+  const checkGaps = (sentence: string, gaps: readonly string[], path: readonly string[]) => {
     for (const [, gap = ""] of sentence.matchAll(gapPattern)) {
       if (gaps.includes(gap)) continue;
       const allowed = gaps.map((name) => `{${name}}`);
-      reading.error(place, "unknown-name", {
+      reading.error(yaml.placeOf(path), "unknown-name", {
         what: "gap in this sentence called",
         found: `{${gap}}`,
         allowed,

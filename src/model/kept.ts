@@ -32,3 +32,23 @@ export function keeping(store: Store): Keep {
 
 /** Keeps nothing. */
 export const makeAnew: Keep = (_kind, _from, make) => make();
+
+/**
+ * Keeps results in memory, over those that are kept elsewhere.
+ *
+ * @param most so many of them; what was asked for longest ago goes first
+ */
+export function inMemory(most: number, below: Keep = makeAnew): Keep {
+  const kept = new Map<string, unknown>();
+  return <T>(kind: string, from: string, make: () => T): T => {
+    const key = `${kind} ${from}`;
+    const value = kept.has(key) ? (kept.get(key) as T) : below(kind, from, make);
+    kept.delete(key);
+    kept.set(key, value);
+    for (const oldest of kept.keys()) {
+      if (kept.size <= most) break;
+      kept.delete(oldest);
+    }
+    return value;
+  };
+}

@@ -1,14 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { parse, stringify } from "yaml";
-import { outputFiles, solveContent } from "../../src/build/build.ts";
+import { outputFiles } from "../../src/build/build.ts";
 import { ContentError } from "../../src/build/content-error.ts";
 import { oneFile } from "../../src/build/one-file.ts";
 import type { Message } from "../../src/model/message.ts";
-import { contentWith, edited, worldOf } from "../support/smallest-content.ts";
+import { contentWith, edited, solveWith } from "../support/smallest-content.ts";
 
 /** What the build says of the smallest content with these changes, as it lays everything out. */
 async function told(changes: Readonly<Record<string, string>>): Promise<string> {
-  const { value } = await solveContent(worldOf(contentWith(changes)), ["content"]);
+  const { value } = await solveWith(changes);
   const files = outputFiles(value!, { date: "2026-11-20", siteAssets: new Map() });
   try {
     for await (const _ of files);
@@ -21,7 +21,7 @@ async function told(changes: Readonly<Record<string, string>>): Promise<string> 
 
 /** What the build makes of the smallest content with these changes where it keeps going, and what it tells. */
 async function kept(changes: Readonly<Record<string, string>>) {
-  const { value } = await solveContent(worldOf(contentWith(changes)), ["content"]);
+  const { value } = await solveWith(changes);
   const messages: Message[] = [];
   const tell = (found: readonly Message[]) => messages.push(...found);
   const settings = { date: "2026-11-20", siteAssets: new Map(), keepGoing: true, tell };
@@ -106,7 +106,7 @@ describe("a drawing without room for its words", () => {
   });
 
   it("so is that of one file that a preview asks for", async () => {
-    const { value } = await solveContent(worldOf(contentWith(longWords())), ["content"]);
+    const { value } = await solveWith(longWords());
     const settings = { date: "2026-11-20", siteAssets: new Map<string, string>() };
     await expect(oneFile(value!, "site/floats.html", settings)).rejects.toThrow(ContentError);
   });

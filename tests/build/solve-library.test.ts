@@ -1,12 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { solveContent } from "../../src/build/build.ts";
-import { contentWith, edited, worldOf } from "../support/smallest-content.ts";
+import { contentWith, edited, solveWith } from "../support/smallest-content.ts";
 
 const rig = (from: string, to: string) => edited("rigs/plain.md", from, to);
 
 async function found(changes: Record<string, string>) {
   const files = contentWith(changes);
-  const { messages } = await solveContent(worldOf(files), ["content"]);
+  const { messages } = await solveWith(changes);
   return messages.map(({ code, severity, place: { file, line, column } }) => {
     const text = files[file.replace("content/", "")]!.split("\n")[line! - 1]!;
     // What stands before the place on its line, and on the line before where the place is a block's.

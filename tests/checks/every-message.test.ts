@@ -1,8 +1,7 @@
 import { expect, it } from "vitest";
-import { solveContent } from "../../src/build/build.ts";
 import { formatReport } from "../../src/checks/reporter.ts";
 import type { MessageCode } from "../../src/model/message-table.ts";
-import { contentWith, edited, smallestKit, worldOf } from "../support/smallest-content.ts";
+import { edited, smallestKit, solveWith } from "../support/smallest-content.ts";
 import { lesson, lessonFile } from "./checked.ts";
 
 type Changes = Readonly<Record<string, string | null>>;
@@ -483,6 +482,6 @@ function saidOf(report: string, code: string): string[] {
 }
 
 it.each(Object.entries(cases))("%s", async (code, { of, says }) => {
-  const { messages } = await solveContent(worldOf(contentWith(of)), ["content"]);
+  const { messages } = await solveWith(of);
   expect(saidOf(formatReport(messages), code)).toEqual(says);
 });

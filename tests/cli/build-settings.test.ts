@@ -1,10 +1,9 @@
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { solveContent } from "../../src/build/build.ts";
 import { buildSettings } from "../../src/cli/build-settings.ts";
 import { UsageError } from "../../src/cli/command.ts";
-import { contentWith, worldOf } from "../support/smallest-content.ts";
+import { solveWith } from "../support/smallest-content.ts";
 
-const { value: solved } = await solveContent(worldOf(contentWith()), ["content"]);
+const { value: solved } = await solveWith();
 const date = () => buildSettings(solved!).date;
 
 afterEach(() => vi.unstubAllEnvs());

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { solveContent } from "../../src/build/build.ts";
 import { formatReport } from "../../src/checks/reporter.ts";
-import { contentWith, edited, worldOf } from "../support/smallest-content.ts";
+import { contentWith, edited, solveWith } from "../support/smallest-content.ts";
 
 type Changes = Readonly<Record<string, string>>;
 
@@ -13,7 +12,7 @@ const words = (times: number) => repeated(times, "word ");
 
 /** Errors said of the smallest content with these changes, the hints left out. */
 async function told(changes: Changes): Promise<string[]> {
-  const { value, messages } = await solveContent(worldOf(contentWith(changes)), ["content"]);
+  const { value, messages } = await solveWith(changes);
   const errors = formatReport(messages)
     .split("\n")
     .filter((line) => line.includes("  error  "))

@@ -1,18 +1,14 @@
 import { toString as textOf } from "mdast-util-to-string";
 import { describe, expect, it } from "vitest";
-import { solveContent } from "../../src/build/build.ts";
 import { formatReport } from "../../src/checks/reporter.ts";
 import { parseNotes, readMarkdown } from "../../src/content/markdown-source.ts";
-import { contentWith, worldOf } from "../support/smallest-content.ts";
+import { solveWith } from "../support/smallest-content.ts";
 
 const typed = "Best at 9:30 with a 1:4 mix, and note:this. See [10:15](first.md), *20:00*.";
 const shown = "Best at 9:30 with a 1:4 mix, and note:this. See 10:15, 20:00.";
 
 const front =
   "---\norder: 1\npart: Start\ntitle: First lesson\nsummary: A lesson for tests.\n---\n\n## Words\n\n";
-
-const solved = (changes: Readonly<Record<string, string>>) =>
-  solveContent(worldOf(contentWith(changes)), ["content"]);
 
 describe("a colon in a text", () => {
   it("stays as it was typed, in lessons and in notes of YAML files alike", () => {
@@ -28,7 +24,7 @@ describe("a colon in a text", () => {
   });
 
   it("reaches the guide: nothing of a lesson, a bait's or a fish's notes is lost", async () => {
-    const { value, messages } = await solved({
+    const { value, messages } = await solveWith({
       "lessons/first.md": `${front}${typed} See the [rig](../rigs/plain.md).\n`,
       "species/roach.yaml": `title: Roach\nasks: A bait.\nnotes: "${typed.replace("first.md", "../lessons/first.md")} It weighs :weight[]{load='2 BB'}."\n`,
       "baits/grub.yaml": `title: grub\nmass: 0.05 g\ndensity: 1.02 g/cm3\nbasis: from memory\nnotes: "At 9:30."\n`,
@@ -45,7 +41,7 @@ describe("a colon in a text", () => {
     [":figure", '":figure" does not say its "of"'],
     ["::unicorn{rig=plain}", 'no block directive "unicorn"'],
   ])("is an error in %s, which was meant to be live", async (text, said) => {
-    const { messages } = await solved({ "lessons/first.md": `${front}${text}\n` });
+    const { messages } = await solveWith({ "lessons/first.md": `${front}${text}\n` });
     expect(formatReport(messages)).toContain(said);
   });
 });

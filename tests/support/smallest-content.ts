@@ -1,6 +1,10 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
+import { solveChecked } from "../../src/build/build.ts";
+import { checkSources } from "../../src/build/check-sources.ts";
+import { withKept } from "../../src/content/kept-sources.ts";
 import type { Source, World } from "../../src/content/world.ts";
+import { inMemory } from "../../src/model/kept.ts";
 
 const words = readFileSync(join(import.meta.dirname, "../../content/words/en.yaml"), "utf8");
 
@@ -136,15 +140,27 @@ export function edited(path: string, from: string, to: string): Record<string, s
   return { [path]: text.replace(from, to) };
 }
 
-/** Content as sources, named below `content/`. */
-export function sourcesOf(files: Readonly<Record<string, string>>): ReadonlyMap<string, Source> {
-  return new Map(
-    Object.entries(files).map(([path, text]) => [
-      path,
-      { path, file: `content/${path}`, text, bytes: Buffer.byteLength(text) },
-    ]),
-  );
+const asSources = (files: Readonly<Record<string, string>>): ReadonlyMap<string, Source> =>
+  new Map(Object.entries(files).map(([path, text]) => [path, asSource(path, text)]));
+
+function asSource(path: string, text: string): Source {
+  const file = `content/${path}`;
+  if (!path.startsWith("images/")) return { path, file, text, bytes: Buffer.byteLength(text) };
+  const content = Buffer.from(text, "latin1");
+  return { path, file, text: "", bytes: content.length, content };
 }
+
+const smallestSources = asSources(smallest);
+
+/** Content as sources, named below `content/`; a file of the smallest content that is as it was is read once for all tests. */
+export const sourcesOf = (files: Readonly<Record<string, string>>): ReadonlyMap<string, Source> =>
+  withKept(asSources(files), smallestSources);
+
+const keep = inMemory(20);
+
+/** The smallest content with these changes, with its sums; a rig that is as it was is solved once for all tests. */
+export const solveWith = (changes: Readonly<Record<string, string | null>> = {}) =>
+  solveChecked(checkSources(sourcesOf(contentWith(changes))), keep);
 
 /** A world that holds only these files, in one folder called `content`. */
 export function worldOf(files: Readonly<Record<string, string>>): World {

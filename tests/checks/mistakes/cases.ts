@@ -1,8 +1,11 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { parse, stringify } from "yaml";
+import { solveChecked } from "../../../src/build/build.ts";
+import { checkSources } from "../../../src/build/check-sources.ts";
 import { worded } from "../../../src/checks/messages.ts";
-import type { World } from "../../../src/content/world.ts";
+import { withKept } from "../../../src/content/kept-sources.ts";
+import { readSources, type World } from "../../../src/content/world.ts";
+import { inMemory } from "../../../src/model/kept.ts";
 import { type Message, sortedMessages } from "../../../src/model/message.ts";
 
 const guideFolder = join(import.meta.dirname, "guide");
@@ -15,13 +18,7 @@ const guide: Readonly<Record<string, string>> = Object.fromEntries(
     .map((path) => [path, readFileSync(join(guideFolder, path), "utf8")]),
 );
 
-/** The words that messages and live tables are told with: a third of the time that all of them take to read. */
-const shippedWords = parse(readFileSync(join(import.meta.dirname, "../../../content/words/en.yaml"), "utf8"));
-const told = ["reason", "figures", "table", "state", "rule", "live"];
-const words = stringify({
-  ...Object.fromEntries(Object.entries(shippedWords).filter(([part]) => told.includes(part))),
-  drawing: { knots: shippedWords.drawing.knots },
-});
+const words = readFileSync(join(import.meta.dirname, "../../../content/words/en.yaml"), "utf8");
 
 /** A file of a case: the lines that stand in the collection, and where each of them stands in the file. */
 interface CaseFile {
@@ -101,7 +98,7 @@ function laidOver(before: readonly string[], lines: readonly string[]) {
 }
 
 /** The guide with a case's files laid over it, as a disk has it. */
-export function worldOfCase({ files }: Case): World {
+function worldOf({ files }: Pick<Case, "files">): World {
   const all = new Map<string, Buffer>(
     Object.entries({ ...guide, "words/en.yaml": words }).map(([path, text]) => [path, Buffer.from(text)]),
   );
@@ -117,6 +114,16 @@ export function worldOfCase({ files }: Case): World {
     readText: async (path) => all.get(path.replace(/^content\//, ""))?.toString("utf8"),
     readBytes: async (path) => all.get(path.replace(/^content\//, "")),
   };
+}
+
+const sourcesOf = (one: Pick<Case, "files">) => readSources(worldOf(one), ["content"]);
+const guideSources = await sourcesOf({ files: [] });
+const keep = inMemory(20);
+
+/** The guide with a case's files laid over it, with its sums; what the case leaves as it is, is read and solved once for all. */
+export async function solveCase(one: Case) {
+  const sources = withKept(await sourcesOf(one), guideSources);
+  return solveChecked(checkSources(sources), keep);
 }
 
 /** A case as it stands in its collection, with each message below the spot that it is about. */

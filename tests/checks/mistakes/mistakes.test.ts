@@ -1,8 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { solveContent } from "../../../src/build/build.ts";
-import { casesOf, withMessages, worldOfCase } from "./cases.ts";
+import { casesOf, solveCase, withMessages } from "./cases.ts";
 
 const collections = readdirSync(import.meta.dirname)
   .filter((name) => name.endsWith(".txt"))
@@ -18,7 +17,7 @@ describe("each mistake that somebody made has its message at the spot, and no ot
     const unreasoned: string[] = [];
     for (const one of casesOf(collection)) {
       // `-u` writes what is said; whoever reads the difference judges it.
-      const { messages } = await solveContent(worldOfCase(one), ["content"]);
+      const { messages } = await solveCase(one);
       told.push(withMessages(one, messages));
       if ((messages.length === 0) !== (one.silence !== undefined)) unreasoned.push(one.title);
     }
