@@ -3,6 +3,7 @@ import { drawPictures } from "../drawing/pictures.ts";
 import type { OutputFile } from "../markup/output.ts";
 import { type Keep, makeAnew } from "../model/kept.ts";
 import { hasErrors, type Staged, withoutConsequences } from "../model/message.ts";
+import { stageDone } from "../model/stage-times.ts";
 import { siteFiles } from "../site/site-files.tsx";
 import { checkSources } from "./check-sources.ts";
 import { dataFiles } from "./data.ts";
@@ -65,12 +66,24 @@ export async function solveChecked(
 export async function* outputFiles(solved: Solved, settings: BuildSettings): AsyncIterable<OutputFile> {
   const { parts = buildParts } = settings;
   const drawings = drawPictures(solved.source);
-  if (parts.includes("data")) yield* dataFiles(solved.rigs, solved.library);
+  if (parts.includes("data")) yield* counted("data", dataFiles(solved.rigs, solved.library));
   if (!parts.includes("web") && !parts.includes("print")) return;
   try {
     const printables = yield* printedFiles(solved, drawings, settings);
-    if (parts.includes("web")) yield* siteFiles(siteInput(solved, drawings, printables, settings));
+    stageDone("print", printables.length, "printables for the site");
+    if (parts.includes("web"))
+      yield* counted("site", siteFiles(siteInput(solved, drawings, printables, settings)));
   } catch (error) {
     throw withPlace(error, solved);
   }
+}
+
+/** Files of a stage, which is done once they are all taken. */
+async function* counted(stage: string, files: AsyncIterable<OutputFile> | Iterable<OutputFile>) {
+  let count = 0;
+  for await (const file of files) {
+    count++;
+    yield file;
+  }
+  stageDone(stage, count, "files");
 }

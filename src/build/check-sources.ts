@@ -5,6 +5,7 @@ import type { Source } from "../content/world.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { measureText } from "../drawing/labels/font-metrics.ts";
 import { hasErrors, type Staged } from "../model/message.ts";
+import { stageDone } from "../model/stage-times.ts";
 import { makeFigures } from "../words/figures.ts";
 import { makeWords } from "../words/words.ts";
 import type { Read } from "./stages.ts";
@@ -12,6 +13,7 @@ import type { Read } from "./stages.ts";
 /** Sources → library, every file held against its schema and every name looked up. */
 export function checkSources(sources: ReadonlyMap<string, Source>): Staged<Read | undefined> {
   const { value: library, messages } = readLibrary(sources);
+  stageDone("check", sources.size, "files");
   if (!library) return { value: undefined, messages };
   const markdown = allTexts(library).flatMap(checkMarkdown);
   const all = [...messages, ...markdown];

@@ -4,6 +4,7 @@ import { checkContent } from "../checks/table.ts";
 import { readyImages } from "../images/ready-images.ts";
 import { type Keep, makeAnew } from "../model/kept.ts";
 import { hasErrors, type Staged } from "../model/message.ts";
+import { stageDone } from "../model/stage-times.ts";
 import { typedLengths } from "../words/typed-lengths.ts";
 import { imagesInUse, unusedImages } from "./images-in-use.ts";
 import { inOwnUnits } from "./in-own-units.ts";
@@ -45,6 +46,7 @@ export async function solveLibrary(
     ...checkLinks(library),
     ...unusedImages(library, used),
   ];
+  stageDone("solve", solved.value.length, "rigs");
   const all = [...knots, ...solved.messages, ...texts.messages, ...images.messages, ...checked];
   if (hasErrors(all)) return { value: undefined, messages: all };
   return { value: { library, source, rigs, live: texts.value, kit }, messages: all };

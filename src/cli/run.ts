@@ -3,6 +3,7 @@ import packageData from "../../package.json" with { type: "json" };
 import { ContentError } from "../build/content-error.ts";
 import { formatReport } from "../checks/reporter.ts";
 import { ChangingContentError } from "../content/world.ts";
+import { clearStages, stageTimes } from "../model/stage-times.ts";
 import { WordsError } from "../words/words.ts";
 import { buildCommand } from "./build-command.ts";
 import { checkCommand } from "./check-command.ts";
@@ -42,10 +43,30 @@ function program(terminal: Terminal, onRun: (code: number) => void): Command {
       clearLeftovers([process.cwd(), ...rememberedFolders()], (line) =>
         terminal.report(`dotdown: ${line}\n`),
       );
-      onRun(await run(command.args, command.opts(), terminal));
+      onRun(await timed(() => run(command.args, command.opts(), terminal), command.opts(), terminal));
     });
   }
   return root;
+}
+
+/** Runs a command, and says at its end what each stage did, where that is asked for. */
+async function timed(
+  run: () => Promise<number>,
+  { verbose }: Readonly<Record<string, unknown>>,
+  terminal: Terminal,
+): Promise<number> {
+  if (!verbose) return run();
+  clearStages();
+  const [startMs, cpu] = [performance.now(), process.cpuUsage()];
+  try {
+    return await run();
+  } finally {
+    const used = process.cpuUsage(cpu);
+    const seconds = (ms: number) => (ms / 1000).toFixed(2);
+    const total = `all: ${seconds(performance.now() - startMs)} s, ${seconds((used.user + used.system) / 1000)} s of them reckoned`;
+    const memory = `most memory: ${Math.round(process.resourceUsage().maxRSS / 1024)} MB`;
+    for (const line of [...stageTimes(startMs), total, memory]) terminal.report(`dotdown: ${line}\n`);
+  }
 }
 
 /** What is said of an error, and the exit code. */

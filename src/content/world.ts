@@ -1,5 +1,6 @@
 import { limits } from "../model/limits.ts";
 import { imageKindOf } from "../model/own-image.ts";
+import { stageDone } from "../model/stage-times.ts";
 
 /** A file as a listing shows it. */
 export interface ListedFile {
@@ -73,7 +74,10 @@ export async function readSources(
   for (let pass = 1; pass < passesMax; pass++) {
     const again = await readOnce(world, layers);
     changed = differing(sources, again);
-    if (changed.length === 0) return sources;
+    if (changed.length === 0) {
+      stageDone("read", sources.size, "files");
+      return sources;
+    }
     sources = again;
     await new Promise((turn) => setTimeout(turn, pauseMs));
   }

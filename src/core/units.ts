@@ -12,7 +12,7 @@ export const gPerPound = 453.59237;
 export const gPerOunce = gPerPound / 16;
 export const gPerGrain = gPerPound / 7000;
 export const mlPerImperialPint = 4546.09 / 8;
-export const mlPerUsPint = (231 * mmPerInch ** 3) / 1000 / 8;
+export const mlPerUsPint = (231 * mmPerInch * mmPerInch * mmPerInch) / 1000 / 8;
 
 /** Standard gravity [m/s²], CGPM 1901. */
 export const gravityMs2 = 9.80665;

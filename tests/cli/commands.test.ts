@@ -169,6 +169,19 @@ describe("content with an error", () => {
     expect(await cli("check", "--quiet", "--content", folder)).toEqual({ code: 0, result: "", report: "" });
   });
 
+  it("says with --verbose what each stage did and in how long, and nothing of it without", async () => {
+    const { code, result, report } = await cli("check", "--verbose", "--content", content());
+    expect({ code, result }).toEqual({ code: 0, result: "1 rigs, 1 lessons: fine\n" });
+    expect(report).toMatch(
+      /dotdown: read: \d+ files in [\d.]+ s\ndotdown: check: \d+ files in [\d.]+ s\ndotdown: solve: 1 rigs in [\d.]+ s\n/,
+    );
+    expect(report).toMatch(
+      /dotdown: all: [\d.]+ s, [\d.]+ s of them reckoned\ndotdown: most memory: \d+ MB\n$/,
+    );
+    const again = await cli("check", "--content", content());
+    expect(again.report).not.toContain("dotdown:");
+  });
+
   it("leaves no output, and an earlier one whole", async () => {
     const folder = temporaryFolder();
     const out = join(folder, "out");

@@ -28,7 +28,7 @@ function calls(): string[] {
 }
 
 /** What the pipeline calls and is no stage. */
-const helpers = ["hasErrors", "withoutConsequences", "withPlace"];
+const helpers = ["hasErrors", "withoutConsequences", "withPlace", "stageDone"];
 
 test("the picture at the head of DEVELOPERS.md names the calls of the pipeline, in their order", () => {
   const [write, ...before] = verbs.toReversed();

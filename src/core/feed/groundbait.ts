@@ -1,4 +1,5 @@
 import { type Answer, answer, noAnswer, warning } from "../finding.ts";
+import { cube } from "../power.ts";
 import type { G, Ml, Share } from "../units.ts";
 
 /** A ball about as big as a tennis ball [mm]. Common practice, no source. */
@@ -35,7 +36,7 @@ export function groundbait(balls: number, ballDiameterMm = groundbaitBallMm): An
   if (!(balls >= 1 && balls < Infinity && ballDiameterMm > 0 && ballDiameterMm < Infinity)) {
     return noAnswer("groundbait-balls");
   }
-  const wetMl = (balls * (Math.PI / 6) * ballDiameterMm ** 3) / 1000;
+  const wetMl = (balls * (Math.PI / 6) * cube(ballDiameterMm)) / 1000;
   const dryG = (gPerMl: Ml, waterShare: Share) => (wetMl * gPerMl) / (1 + waterShare);
   const dryLowG = dryG(wetGPerMlLow, waterShareHigh);
   const dryHighG = dryG(wetGPerMlHigh, waterShareLow);

@@ -1,4 +1,5 @@
 import { neighbours } from "../lists.ts";
+import { cube } from "../power.ts";
 import type { Mm } from "../units.ts";
 /** A point of an outline: its diameter at a height above the lower eye. Straight lines join the points. */
 export interface ProfilePoint {
@@ -77,7 +78,7 @@ export function heightOfVolumeMm(profile: Profile, volumeMm3: number): number {
     if (left <= 0) return piece.fromMm;
     const { radiusMm: r0, slope } = piece;
     const c = (3 * left) / Math.PI;
-    const r = Math.cbrt(r0 ** 3 + c * slope);
+    const r = Math.cbrt(cube(r0) + c * slope);
     return piece.fromMm + Math.min(piece.heightMm, c / (r * r + r * r0 + r0 * r0));
   }
   return topMm(profile);

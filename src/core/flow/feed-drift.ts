@@ -1,4 +1,5 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
+import { cube } from "../power.ts";
 import { type Body, fallTimeS } from "../sink/body-fall.ts";
 import type { KgM3, Mm, Ms, S } from "../units.ts";
 import type { Water } from "../water/water.ts";
@@ -63,7 +64,7 @@ export function feedDriftTable(
 
 /** A ball of groundbait as a body. */
 export function groundbaitBall(diameterMm: Mm, densityKgM3: KgM3): Body {
-  return { massG: densityKgM3 * 1e-6 * (Math.PI / 6) * diameterMm ** 3, densityKgM3 };
+  return { massG: densityKgM3 * 1e-6 * (Math.PI / 6) * cube(diameterMm), densityKgM3 };
 }
 
 /** How a ball of groundbait gets down. */

@@ -1,5 +1,6 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
 import type { Attachment } from "../float/float.ts";
+import { power } from "../power.ts";
 import type { G, Ms } from "../units.ts";
 import { gravityMs2 } from "../units.ts";
 import { fluidOf } from "../water/drag.ts";
@@ -41,7 +42,7 @@ export function holdBackShareMax(
   const sound = float.loadG > 0 && float.tipPullG > 0 && float.dragAreaCm2 > 0;
   if (!(sound && freePaceMs >= 0 && paceMs >= freePaceMs)) return noAnswer("held-float");
   if (attachment === "top and bottom") return answer(1);
-  const dragG = (Math.sqrt(float.tipPullG) * (float.loadG + float.tipPullG) ** 1.5) / float.loadG;
+  const dragG = (Math.sqrt(float.tipPullG) * power(float.loadG + float.tipPullG, 1.5)) / float.loadG;
   const mayPassMs = Math.sqrt(dragG / upright(float, water));
   if (mayPassMs >= paceMs) return answer(1);
   return answer(Math.max(0, 1 - (paceMs - mayPassMs) / freePaceMs));

@@ -1,3 +1,4 @@
+import { power } from "../power.ts";
 import type { Mm } from "../units.ts";
 
 /**
@@ -15,5 +16,5 @@ export const meanPaceShare = 1 / (1 + profileExponent);
 /** Pace [mm/s] at a depth below the surface, for a surface pace [mm/s]; 0 at the bed and below. */
 export function paceAtMmS(depthMm: Mm, waterDepthMm: Mm, surfaceMmS: number): number {
   const height = 1 - depthMm / waterDepthMm;
-  return height > 0 ? surfaceMmS * Math.min(1, height) ** profileExponent : 0;
+  return height > 0 ? surfaceMmS * power(Math.min(1, height), profileExponent) : 0;
 }

@@ -1,4 +1,5 @@
 import { entry, last } from "../lists.ts";
+import { power } from "../power.ts";
 import type { Mm, Ms, Share } from "../units.ts";
 import {
   type Balance,
@@ -40,7 +41,7 @@ export function towOf({ rig, surfaceMmS }: Stream, floatMmS: number) {
  * Heights are looked for by the pace of the water there, as a share of the surface's: all that the stream does to a
  * line changes evenly with it, while by height it changes without bound at the bed.
  */
-const heightMm = ({ rig }: Stream, paceShare: Share) => rig.depthMm * paceShare ** (1 / profileExponent);
+const heightMm = ({ rig }: Stream, paceShare: Share) => rig.depthMm * power(paceShare, 1 / profileExponent);
 
 const searchStep = 0.08;
 const paceShareWithin = 1e-6;
@@ -62,7 +63,7 @@ export function settle(stream: Stream, floatMmS: number, lengthMm: Mm): HangingL
     balance.lineUp(hangingFrom(rig.depthMm - heightMm(stream, paceShare)), tow, { kind: "length", lengthMm });
   const eyeOff = (paceShare: Share) => eyeDepthMm(lineAt(paceShare)) - rig.draughtMm;
   // No hook hangs lower than straight below its float.
-  const lowest = Math.max(0, 1 - (rig.draughtMm + lengthMm) / rig.depthMm) ** profileExponent;
+  const lowest = power(Math.max(0, 1 - (rig.draughtMm + lengthMm) / rig.depthMm), profileExponent);
   let offAbove: number | undefined;
   for (let upper = 1; upper > lowest; ) {
     const lower = Math.max(lowest, upper - searchStep);

@@ -1,3 +1,4 @@
+import { power } from "../power.ts";
 import type { Mm, S } from "../units.ts";
 import { kinematicViscosityMm2S } from "./viscosity.ts";
 import { type Water, waterDensityKgM3 } from "./water.ts";
@@ -30,7 +31,7 @@ export type DragLaw =
  * 13 % off there.
  */
 export function ballDragCoefficient(re: number): number {
-  return (24 / re) * (1 + 0.27 * re) ** 0.43 + 0.47 * (1 - Math.exp(-0.04 * re ** 0.38));
+  return (24 / re) * power(1 + 0.27 * re, 0.43) + 0.47 * (1 - Math.exp(-0.04 * power(re, 0.38)));
 }
 
 /**
@@ -40,7 +41,7 @@ export function ballDragCoefficient(re: number): number {
  * Source: Sucker & Brauer 1975, Wärme- und Stoffübertragung 8:149, as given in White, Viscous Fluid Flow, 1991.
  */
 export function crossFlowDragCoefficient(re: number): number {
-  return 1.18 + 6.8 * re ** -0.89 + 1.96 / Math.sqrt(re) - (4e-4 * re) / (1 + 3.64e-7 * re * re);
+  return 1.18 + 6.8 * power(re, -0.89) + 1.96 / Math.sqrt(re) - (4e-4 * re) / (1 + 3.64e-7 * re * re);
 }
 
 /**

@@ -1,5 +1,6 @@
 import { type Float, lengthMm } from "../float/float.ts";
 import { diameterAtMm } from "../float/profile.ts";
+import { power } from "../power.ts";
 import type { C } from "../units.ts";
 import { gravityMs2 } from "../units.ts";
 import { type Water, waterDensityKgM3 } from "./water.ts";
@@ -13,7 +14,7 @@ import { type Water, waterDensityKgM3 } from "./water.ts";
  */
 export function surfaceTensionMNm(tempC: C): number {
   const tau = 1 - (tempC + 273.15) / 647.096;
-  return 235.8 * tau ** 1.256 * (1 - 0.625 * tau);
+  return 235.8 * power(tau, 1.256) * (1 - 0.625 * tau);
 }
 
 /**

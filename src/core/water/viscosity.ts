@@ -1,3 +1,4 @@
+import { power } from "../power.ts";
 import type { C } from "../units.ts";
 import { type Water, waterDensityKgM3 } from "./water.ts";
 
@@ -10,7 +11,10 @@ import { type Water, waterDensityKgM3 } from "./water.ts";
  */
 export function freshWaterViscosityMpas(tempC: C): number {
   const t = (tempC + 273.15) / 300;
-  return 1e-3 * (280.68 * t ** -1.9 + 511.45 * t ** -7.7 + 61.131 * t ** -19.6 + 0.45903 * t ** -40);
+  return (
+    1e-3 *
+    (280.68 * power(t, -1.9) + 511.45 * power(t, -7.7) + 61.131 * power(t, -19.6) + 0.45903 * power(t, -40))
+  );
 }
 
 /**

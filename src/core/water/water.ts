@@ -1,3 +1,4 @@
+import { power } from "../power.ts";
 import type { C } from "../units.ts";
 /** The water the rig hangs in. */
 export interface Water {
@@ -38,7 +39,7 @@ export function seaWaterDensityKgM3(tempC: C, salinity: number): number {
     t * (6.793952e-2 + t * (-9.09529e-3 + t * (1.001685e-4 + t * (-1.120083e-6 + t * 6.536332e-9))));
   const a = 8.24493e-1 + t * (-4.0899e-3 + t * (7.6438e-5 + t * (-8.2467e-7 + t * 5.3875e-9)));
   const b = -5.72466e-3 + t * (1.0227e-4 + t * -1.6546e-6);
-  return pure + a * s + b * s ** 1.5 + 4.8314e-4 * s * s;
+  return pure + a * s + b * power(s, 1.5) + 4.8314e-4 * s * s;
 }
 
 /** Density of the water [kg/m³]: the fresh-water formula at salinity 0, the sea-water one above. */

@@ -1,3 +1,4 @@
+import { power } from "../../core/power.ts";
 import type { BaitLooks } from "../../model/bait-looks.ts";
 import { point, polyline, text, thin } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
@@ -27,7 +28,7 @@ const marginMm = 1.5;
 
 /** Height of a hook from its mass [mm]: a wire as much thicker as it is longer, from memory of hooks 8 to 22. */
 function hookHeightMm(massG: number): number {
-  return 14.5 * (massG / 0.1) ** 0.42;
+  return 14.5 * power(massG / 0.1, 0.42);
 }
 
 /**

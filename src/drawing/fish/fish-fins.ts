@@ -1,4 +1,5 @@
 import { last } from "../../core/lists.ts";
+import { power } from "../../core/power.ts";
 import type { FinLooks, FishLooks } from "../../model/fish-looks.ts";
 import { type Point, point } from "../items.ts";
 import { smooth } from "../smooth.ts";
@@ -28,10 +29,10 @@ export function uprightFin(body: Body, fin: FinLooks, side: "back" | "belly"): F
   const tipAt = lean[edge];
   const heightOver = (along: number): number => {
     const s = (along - tipAt) / (1.06 - tipAt);
-    if (edge === "hollow") return heightShare * (0.24 + 0.76 * (1 - s) ** 2.2);
+    if (edge === "hollow") return heightShare * (0.24 + 0.76 * power(1 - s, 2.2));
     if (edge === "straight") return heightShare * (0.32 + 0.68 * (1 - s));
     if (edge === "rounded") return heightShare * Math.sqrt(Math.max(0, 1 - (s * 0.86) ** 2));
-    return heightShare * (1 - 0.75 * s ** 1.5);
+    return heightShare * (1 - 0.75 * power(s, 1.5));
   };
   const edgePoints = Array.from({ length: edgePieces + 1 }, (_, i) => {
     const along = tipAt + ((1.06 - tipAt) * i) / edgePieces;
@@ -82,7 +83,7 @@ export function tailFin({ tailRootShare, tail: { lengthShare, forkShare } }: Fis
     ]);
   const rays = [0.8, 0.5, 0.2, -0.2, -0.5, -0.8].map((share): [Point, Point] => [
     at(0.04, half * share * 0.8),
-    at(0.94 - forkShare * (1 - Math.abs(share)) ** 0.8, spread * share * 0.9),
+    at(0.94 - forkShare * power(1 - Math.abs(share), 0.8), spread * share * 0.9),
   ]);
   return { outline: [...lobe(1), ...lobe(-1).reverse()], rays };
 }

@@ -7,7 +7,7 @@
  */
 export function ticks(longest: number, lengthMm: number, roomMm: number): readonly number[] {
   const least = (longest * roomMm) / lengthMm;
-  const power = 10 ** Math.floor(Math.log10(least));
+  const power = Number(`1e${Math.floor(Math.log10(least))}`);
   const step = [1, 2, 5, 10].map((times) => times * power).find((size) => size >= least)!;
   return Array.from({ length: Math.floor(longest / step + 1e-9) + 1 }, (_, i) => i * step);
 }

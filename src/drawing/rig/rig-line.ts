@@ -1,5 +1,6 @@
 import { diameterAtMm } from "../../core/float/profile.ts";
 import { last } from "../../core/lists.ts";
+import { cube } from "../../core/power.ts";
 import { rubberHeightsMm } from "../float/float-parts.ts";
 import { type Point, point, polyline } from "../items.ts";
 import type { Item, PathStep } from "../model.ts";
@@ -71,7 +72,7 @@ function rodCurve(plan: RigPlan): [Point, Point, Point, Point] {
 
 function curvePoint([a, b, c, d]: readonly [Point, Point, Point, Point], t: number): Point {
   const mix = (p: number, q: number, r: number, s: number) =>
-    (1 - t) ** 3 * p + 3 * (1 - t) ** 2 * t * q + 3 * (1 - t) * t ** 2 * r + t ** 3 * s;
+    cube(1 - t) * p + 3 * (1 - t) ** 2 * t * q + 3 * (1 - t) * t ** 2 * r + cube(t) * s;
   return point(mix(a.xMm, b.xMm, c.xMm, d.xMm), mix(a.yMm, b.yMm, c.yMm, d.yMm));
 }
 

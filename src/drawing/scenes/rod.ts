@@ -1,4 +1,5 @@
 import { entry } from "../../core/lists.ts";
+import { cube } from "../../core/power.ts";
 import { type Point, point, polygon } from "../items.ts";
 import type { Item } from "../model.ts";
 
@@ -10,7 +11,7 @@ const tipHalfMm = 0.25;
 function along([a, b, c, d]: readonly [Point, Point, Point, Point], t: number): Point {
   const u = 1 - t;
   const mix = (of: (p: Point) => number) =>
-    u ** 3 * of(a) + 3 * u * u * t * of(b) + 3 * u * t * t * of(c) + t ** 3 * of(d);
+    cube(u) * of(a) + 3 * u * u * t * of(b) + 3 * u * t * t * of(c) + cube(t) * of(d);
   return point(
     mix(({ xMm }) => xMm),
     mix(({ yMm }) => yMm),
