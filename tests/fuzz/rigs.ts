@@ -7,6 +7,7 @@ import { solveRig } from "../../src/solve/solve-rig.ts";
 import { makeFigures } from "../../src/words/figures.ts";
 import { reasonText } from "../../src/words/reason.ts";
 import { makeWords } from "../../src/words/words.ts";
+import { endless } from "../support/endless.ts";
 import { Choices } from "./random.ts";
 
 const { value: library } = readLibrary(await readSources(disk, ["content"]));
@@ -48,18 +49,6 @@ function withFigure<T>(value: T, [key, ...rest]: Path, change: (before: number) 
   const copy = (Array.isArray(value) ? [...value] : { ...value }) as Record<string | number, unknown>;
   copy[key] = withFigure(copy[key], rest, change);
   return copy as T;
-}
-
-/** A figure without an end in what came out; a tub alone may have a count without one. */
-function endless(value: unknown, path: Path = []): string | undefined {
-  if (typeof value === "number")
-    return Number.isFinite(value) || path.at(-1) === "count" ? undefined : path.join(".");
-  if (typeof value !== "object" || value === null) return undefined;
-  for (const [key, inner] of Object.entries(value)) {
-    const found = endless(inner, [...path, key]);
-    if (found !== undefined) return found;
-  }
-  return undefined;
 }
 
 /** In so many cases once the rig goes into the water too, which takes a hundred times as long. */

@@ -68,6 +68,16 @@ describe("the packages", () => {
     ).toEqual([]);
   });
 
+  it("that are shipped need no script at their installation, and of the others one has one that it can do without", () => {
+    const locked: Readonly<Record<string, { dev?: boolean; hasInstallScript?: boolean }>> = JSON.parse(
+      read("package-lock.json"),
+    ).packages;
+    expect(Object.keys(locked).length).toBeGreaterThan(300);
+    const withScript = Object.entries(locked).filter(([, { hasInstallScript }]) => hasInstallScript);
+    // Its script puts the program in the place of a file that starts it, to start sooner.
+    expect(withScript.map(([path, { dev }]) => [path, dev])).toEqual([["node_modules/esbuild", true]]);
+  });
+
   it("each have their reason in DEVELOPERS.md", () => {
     const rows = [...read("DEVELOPERS.md").matchAll(/^\| (`[^|]+) \| \S[^|]{10,} \|$/gm)];
     const explained = new Set(rows.flatMap(([, names]) => names!.match(/[@\w./-]+/g) ?? []));

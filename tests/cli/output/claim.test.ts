@@ -1,7 +1,7 @@
 import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, readdirSync, readFileSync, utimesSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { setTimeout as pause } from "node:timers/promises";
+import { setImmediate as turn } from "node:timers/promises";
 import { beforeEach, describe, expect, it } from "vitest";
 import { outputKey, workName } from "../../../src/cli/output/owner.ts";
 import { withOutput } from "../../../src/cli/output/with-output.ts";
@@ -20,7 +20,7 @@ beforeEach(() => {
 
 async function* edition(title: string): AsyncIterable<OutputFile> {
   for (const name of ["a.txt", "b.txt", "c.txt"]) {
-    await pause(5);
+    await turn();
     yield { path: name, content: title };
   }
 }
@@ -60,9 +60,9 @@ describe("builds into one output", () => {
         end = ended;
       }).then(() => replace(edition("first"))),
     );
-    while (readdirSync(folder).length === 0) await pause(1);
+    while (readdirSync(folder).length === 0) await turn();
     const second = build("second");
-    await pause(500);
+    while (told.length === 0) await turn();
     expect(existsSync(out)).toBe(false);
     expect(told).toEqual([
       `another build (process ${process.pid}) is writing ${out}; this one waits until it is done`,
@@ -111,7 +111,7 @@ describe("a lock", () => {
     };
     minutesAgo(9);
     const build2 = build("new");
-    await pause(400);
+    while (told.length === 0) await turn();
     expect(existsSync(out)).toBe(false);
     expect(told[0]).toMatch(/^a build on another computer .* is writing .*out; this one waits/);
     minutesAgo(11);
