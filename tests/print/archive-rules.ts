@@ -258,7 +258,7 @@ export const archiveRules: readonly ArchiveRule[] = [
           ) &&
           own.includes(spec) &&
           /^[\w.+-]+\/[\w.+-]+$/.test(entry(stream?.dict, "Subtype") ?? "") &&
-          /^D:\d{8}/.test(entry(dictOf(stream?.dict, "Params"), "ModDate") ?? "")
+          /^D[:]\d{8}/.test(entry(dictOf(stream?.dict, "Params"), "ModDate") ?? "")
         );
       });
     },
