@@ -20,6 +20,7 @@ export function HomePage({ view }: { view: View }) {
         <RigQuestions view={view} />
         <RigAnswers view={view} />
       </section>
+      <AtTheBank view={view} />
       {firstLesson && (
         <section aria-labelledby="begin">
           <h2 id="begin">{say("home.begin")}</h2>
@@ -52,6 +53,29 @@ export function HomePage({ view }: { view: View }) {
         <p>{say("home.offline-install")}</p>
       </section>
     </>
+  );
+}
+
+/** What is asked for with a rod in the hand, near enough to be found without the foot of the page. */
+function AtTheBank({ view: { say, href, library } }: { view: View }) {
+  const links: (readonly [string, string])[] = [
+    ...(library.troubles.length > 0 ? [[sitePaths.troubles, say("troubles.title")] as const] : []),
+    [sitePaths.knots, say("menu.knots")],
+    [sitePaths.baits, say("menu.baits")],
+    ...(library.species.length > 0 ? [[sitePaths.fish, say("fish.title")] as const] : []),
+    [sitePaths.printables, say("menu.printables")],
+  ];
+  return (
+    <section class="on-page" aria-labelledby="at-the-bank">
+      <h2 id="at-the-bank">{say("home.at-the-bank")}</h2>
+      <ul>
+        {links.map(([target, words]) => (
+          <li>
+            <a href={href(target)}>{words}</a>
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }
 

@@ -1,19 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { outputFiles, solveContent } from "../../src/build/build.ts";
-import { disk } from "../../src/cli/disk.ts";
-import type { World } from "../../src/content/world.ts";
+import { inUnits } from "../support/in-units.ts";
 import { metricLengths } from "../support/metric-lengths.ts";
 
-/** The shipped content, told in other units. */
-const inUnits = (units: string): World => ({
-  ...disk,
-  readText: async (path) => {
-    const text = await disk.readText(path);
-    return path === "content/guide.yaml" ? text?.replace("units: metric first", `units: ${units}`) : text;
-  },
-});
-
-describe.each(["imperial", "us"])("the shipped guide in %s units", (units) => {
+describe.each(["imperial", "us"] as const)("the shipped guide in %s units", (units) => {
   it("tells no length and no volume in metric ones, on no page and in no alternative text", async () => {
     const { value } = await solveContent(inUnits(units), ["content"]);
     const files = outputFiles(value!, { date: "2026-11-20", siteAssets: new Map(), parts: ["web"] });

@@ -1,6 +1,7 @@
 import { rmSync } from "node:fs";
 import { join } from "node:path";
 import { siteInput } from "../../src/build/site-input.ts";
+import type { Solved } from "../../src/build/stages.ts";
 import { drawPictures } from "../../src/drawing/pictures.ts";
 import type { OutputFile } from "../../src/markup/output.ts";
 import type { Printable } from "../../src/model/printable.ts";
@@ -12,9 +13,9 @@ import { serveFolder } from "../support/serve.ts";
 import { shippedGuide } from "../support/shipped-guide.ts";
 import { writeToNewFolder } from "../support/site-folder.ts";
 
-/** What the site of the shipped content is made from, with a card for every rig. */
-export async function realSite(): Promise<SiteInput> {
-  const { library, source } = shippedGuide;
+/** What the site of the shipped content, or of another guide, is made from, with a card for every rig. */
+export async function realSite(guide: Solved = shippedGuide): Promise<SiteInput> {
+  const { library, source } = guide;
   const printables = library.rigs.map(
     ({ id, title }): Printable => ({
       path: `site/cards/${id}.pdf`,
@@ -25,7 +26,7 @@ export async function realSite(): Promise<SiteInput> {
       hash: fileHash(""),
     }),
   );
-  return siteInput(shippedGuide, drawPictures(source), printables, {
+  return siteInput(guide, drawPictures(source), printables, {
     date: "2026-05-01",
     siteAssets: await siteAssets(),
   });
@@ -35,12 +36,13 @@ let made: Promise<ReadonlyMap<string, OutputFile["content"]>> | undefined;
 
 /** The site of the shipped content: path → content. It is made once for all the tests that share their modules. */
 export function realSiteFiles(): Promise<ReadonlyMap<string, OutputFile["content"]>> {
-  made ??= makeFiles();
+  made ??= siteFilesOf(shippedGuide);
   return made;
 }
 
-async function makeFiles() {
-  const input = await realSite();
+/** The site of a guide, with cards that are empty: path → content. */
+export async function siteFilesOf(guide: Solved): Promise<ReadonlyMap<string, OutputFile["content"]>> {
+  const input = await realSite(guide);
   const files = new Map<string, OutputFile["content"]>();
   for await (const { path, content } of siteFiles(input)) files.set(path, content);
   for (const { path } of input.printables) files.set(path, "");
