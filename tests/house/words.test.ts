@@ -79,3 +79,34 @@ describe("the words file", () => {
     expect([...keysOf].filter(([said, found]) => found.length > 1 && !(said in twoMeanings))).toEqual([]);
   });
 });
+
+/** Sentences that are the same in both languages. */
+const alikeInGerman = ["handout.fill-in.name", "page.printables.size", "printable.lesson.letter"];
+
+describe("the German words", () => {
+  const german = new Map(
+    sentences(parse(readFileSync(join(root, "content/words/de.yaml"), "utf8")) as WordTree),
+  );
+  const english = new Map(sentences(tree));
+
+  it("have no key that the English file has not", () => {
+    expect([...german.keys()].filter((key) => !english.has(key))).toEqual([]);
+  });
+
+  it("lack no more than the newest: a German guide is told what stands in English", () => {
+    const missing = [...english.keys()].filter((key) => !german.has(key));
+    expect(missing.length, missing.join(", ")).toBeLessThan(english.size / 20);
+  });
+
+  it("have the gaps of the English ones", () => {
+    const gaps = (sentence = "") =>
+      [...new Set([...sentence.matchAll(/\{(\w+)(?:\}|, plural,)/g)].map(([, gap]) => gap))].sort();
+    for (const [key, sentence] of german) expect(gaps(sentence), key).toEqual(gaps(english.get(key)));
+  });
+
+  it("leave no sentence in English", () => {
+    const hasWords = (sentence: string) => /\p{L}{3}/u.test(sentence.replace(/\{\w+\}/g, ""));
+    const alike = [...german].filter(([key, said]) => hasWords(said) && english.get(key) === said);
+    expect(alike.map(([key]) => key).sort()).toEqual(alikeInGerman);
+  });
+});
