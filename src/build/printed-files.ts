@@ -44,6 +44,7 @@ export async function* printedFiles(
   try {
     for await (const { printable, ...file } of printFiles({
       ...settings,
+      ...(settings.keep && { kept: { keep: settings.keep, words: JSON.stringify(library.words) } }),
       guide,
       images: source.images,
       rigs: printed,

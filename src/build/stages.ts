@@ -1,6 +1,7 @@
 import type { Root } from "mdast";
 import type { DrawingKit } from "../drawing/kit.ts";
 import type { PictureSource } from "../drawing/pictures.ts";
+import type { Keep } from "../model/kept.ts";
 import type { Library, MarkdownText } from "../model/library.ts";
 import type { Message } from "../model/message.ts";
 import type { SolvedRig } from "../model/solved.ts";
@@ -35,6 +36,8 @@ export interface BuildSettings {
   readonly siteAssets: ReadonlyMap<string, string | Uint8Array>;
   /** Which cards go on the sheets, and how often; each once where nothing is asked for. */
   readonly sheets?: SheetChoice;
+  /** Where what is drawn, laid out and painted is kept; nowhere where nothing is said. */
+  readonly keep?: Keep;
   /** Sides of pocket cards that become pictures, too; those that a page leads to, where nothing is said. */
   readonly shownSides?: readonly ("front" | "back")[];
   /** Told what is found as things are laid out and stops nothing. */

@@ -62,13 +62,15 @@ function end({ count, found }: Built, { options, terminal, progress }: Building)
 
 async function buildAnew(building: Building): Promise<Built | undefined> {
   const { sources, options, terminal, progress, output, store } = building;
-  const { value: solved, messages } = await solveChecked(checkSources(sources), keeping(store));
+  const keep = keeping(store);
+  const { value: solved, messages } = await solveChecked(checkSources(sources), keep);
   progress?.end();
   const stops = messages.length > 0 && tell(messages, options, terminal);
   if (stops || !solved) return undefined;
   const found: Message[] = [];
   const settings = {
     ...buildSettings(solved),
+    keep,
     sheets: sheetChoice(options, solved),
     parts: partsOf(options),
     keepGoing: options.keepGoing === true,

@@ -3,7 +3,7 @@ import { checkSources } from "../build/check-sources.ts";
 import { ContentError } from "../build/content-error.ts";
 import type { Solved } from "../build/stages.ts";
 import { readSources, type Source } from "../content/world.ts";
-import { keeping, type Store } from "../model/kept.ts";
+import { type Keep, keeping, type Store } from "../model/kept.ts";
 import type { Message } from "../model/message.ts";
 import { buildSettings } from "./build-settings.ts";
 import { type CliCommand, exitCodes, type Progress } from "./command.ts";
@@ -46,13 +46,14 @@ async function check(
   store: Store,
   progress: Progress | undefined,
 ): Promise<Checked> {
+  const keep = keeping(store);
   const from = fromSources(sources, []);
   const before = store.find("checked", from);
   if (before) return before.value as Checked;
-  const { value: solved, messages } = await solveChecked(checkSources(sources), keeping(store));
+  const { value: solved, messages } = await solveChecked(checkSources(sources), keep);
   progress?.say("laying out");
   const checked = {
-    messages: [...messages, ...(solved ? await problemsOfLayout(solved) : [])],
+    messages: [...messages, ...(solved ? await problemsOfLayout(solved, keep) : [])],
     counts: solved && { rigs: solved.rigs.length, lessons: solved.library.lessons.length },
   };
   store.put("checked", from, checked);
@@ -60,10 +61,11 @@ async function check(
 }
 
 /** What keeps cards and handouts from being laid out, or what they lack: it is told before the first of them is given. */
-async function problemsOfLayout(solved: Solved): Promise<readonly Message[]> {
+async function problemsOfLayout(solved: Solved, keep: Keep): Promise<readonly Message[]> {
   const messages: Message[] = [];
   const settings = {
     ...buildSettings(solved),
+    keep,
     parts: ["print"] as const,
     tell: (told: readonly Message[]) => messages.push(...told),
   };

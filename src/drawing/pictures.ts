@@ -45,12 +45,14 @@ export interface CaptionedDrawing {
 
 type Of<K extends PictureReference["picture"]> = Extract<PictureReference, { picture: K }>;
 
-type Draw<K extends PictureReference["picture"]> = (
-  reference: Of<K>,
-  source: PictureSource,
-  room: PictureRoom,
-  kit: DrawingKit,
-) => readonly CaptionedDrawing[];
+/** A picture that a text asks for, before its room is known. */
+interface Picture {
+  /** All that it is drawn from, besides the reference, its room and the kit. */
+  readonly from: unknown;
+  draw(room: PictureRoom, kit: DrawingKit): readonly CaptionedDrawing[];
+}
+
+type PictureOf<K extends PictureReference["picture"]> = (reference: Of<K>, source: PictureSource) => Picture;
 
 /** Height of a rig's picture for its width: tall enough for a label at every shot. */
 const rigHeightShare = 1.3;
@@ -66,86 +68,141 @@ const alone = (drawing: Drawing): readonly CaptionedDrawing[] => [{ drawing }];
 /** The most that a photo takes of a page's height. */
 const photoHeightMm = 105;
 
-/** Every picture that a text can ask for; one without its line here does not compile. */
-const draws: { readonly [K in PictureReference["picture"]]: Draw<K> } = {
-  "rig-drawing": ({ rig, depthMm, variant }, { solved }, { widthMm, textMm }, kit) => {
+/** Every picture that a text can ask for; one without its line here does not compile. The sums of a rig follow from the rig. */
+const pictures: { readonly [K in PictureReference["picture"]]: PictureOf<K> } = {
+  "rig-drawing": ({ rig, depthMm, variant }, { solved }) => {
     const [found, depth] = atDepth(solved, rig, depthMm);
-    const box = { widthMm, heightMm: widthMm * rigHeightShare };
-    const drawing = drawRig(found, depth, box, kit, { labels: "full", textMm, variant });
-    return [{ drawing, caption: drawing.title }];
+    return {
+      from: found.rig,
+      draw: ({ widthMm, textMm }, kit) => {
+        const box = { widthMm, heightMm: widthMm * rigHeightShare };
+        const drawing = drawRig(found, depth, box, kit, { labels: "full", textMm, variant });
+        return [{ drawing, caption: drawing.title }];
+      },
+    };
   },
-  "float-drawing": ({ float }, { library }, { widthMm, textMm, ...room }, kit) => {
-    const entry = withId(library.floats, float);
-    const box = { widthMm, heightMm: room.floatHeightMm ?? floatHeightMm };
-    return alone(drawFloat(entry.float, box, kit, { textMm, stretched: true }));
+  "float-drawing": ({ float: id }, { library }) => {
+    const { float } = withId(library.floats, id);
+    return {
+      from: float,
+      draw: ({ widthMm, textMm, ...room }, kit) => {
+        const box = { widthMm, heightMm: room.floatHeightMm ?? floatHeightMm };
+        return alone(drawFloat(float, box, kit, { textMm, stretched: true }));
+      },
+    };
   },
-  "float-chart": ({ floats }, { library }, { widthMm, textMm }, kit) => {
+  "float-chart": ({ floats }, { library }) => {
     const found = floats.map((id) => withId(library.floats, id).float);
-    const box = { widthMm, heightMm: chartRowMm * Math.ceil(floats.length / 3) };
-    return alone(drawFloatChart(found, box, kit, { textMm, stretched: true }));
+    return {
+      from: found,
+      draw: ({ widthMm, textMm }, kit) => {
+        const box = { widthMm, heightMm: chartRowMm * Math.ceil(floats.length / 3) };
+        return alone(drawFloatChart(found, box, kit, { textMm, stretched: true }));
+      },
+    };
   },
-  "float-states": ({ rig, show }, { solved }, { widthMm, textMm, apart }, kit) => {
+  "float-states": ({ rig, show }, { solved }) => {
     const found = known(solved, rig);
-    const depth = first(found.depths);
-    const pictures = stateGroups[show];
-    if (!apart) {
-      const options = { textMm, panelMm: statePanelMm, pictures };
-      return alone(drawFloatStates(found, depth, { widthMm }, kit, options));
-    }
-    return pictures.flatMap((picture) => {
-      const drawing = drawFloatState(picture, found, depth, widthMm, kit, { textMm });
-      return drawing ? [{ drawing }] : [];
-    });
+    return {
+      from: found.rig,
+      draw: ({ widthMm, textMm, apart }, kit) => {
+        const depth = first(found.depths);
+        const shown = stateGroups[show];
+        if (!apart) {
+          const options = { textMm, panelMm: statePanelMm, pictures: shown };
+          return alone(drawFloatStates(found, depth, { widthMm }, kit, options));
+        }
+        return shown.flatMap((picture) => {
+          const drawing = drawFloatState(picture, found, depth, widthMm, kit, { textMm });
+          return drawing ? [{ drawing }] : [];
+        });
+      },
+    };
   },
-  "pattern-chart": ({ rigs, depthMm }, { solved }, { widthMm, textMm }, kit) => {
+  "pattern-chart": ({ rigs, depthMm }, { solved }) => {
     const entries = rigs.map((id) => {
       const [rig, depth] = atDepth(solved, id, depthMm);
       return { rig, depth };
     });
-    const room = { widthMm, waterMm: patternWaterMm, textMm };
-    return drawPatternCharts(entries, room, kit).map((drawing) => ({ drawing }));
+    return {
+      from: entries.map(({ rig }) => rig.rig),
+      draw: ({ widthMm, textMm }, kit) => {
+        const room = { widthMm, waterMm: patternWaterMm, textMm };
+        return drawPatternCharts(entries, room, kit).map((drawing) => ({ drawing }));
+      },
+    };
   },
-  "hang-plot": ({ rig, depthMm }, { solved }, { widthMm, textMm }, kit) => {
+  "hang-plot": ({ rig, depthMm }, { solved }) => {
     const [found, depth] = atDepth(solved, rig, depthMm);
-    const hangs = hangsAt(depth, first(found.rig.pacesMs));
-    const box = { widthMm, heightMm: widthMm * rigHeightShare };
-    return alone(drawHangPlot(hangPlotRig(found, depth), hangs, box, kit, { textMm }));
+    return {
+      from: found.rig,
+      draw: ({ widthMm, textMm }, kit) => {
+        const hangs = hangsAt(depth, first(found.rig.pacesMs));
+        const box = { widthMm, heightMm: widthMm * rigHeightShare };
+        return alone(drawHangPlot(hangPlotRig(found, depth), hangs, box, kit, { textMm }));
+      },
+    };
   },
-  film: (reference, source, room, kit) => stripOf(drawFilms(source)(reference, room, kit), kit),
-  image: ({ image: id, alt, caption }, { images }, room) => {
+  film: ({ film, rig, depthMm }, { solved }) => {
+    const [found, depth] = atDepth(solved, rig, depthMm);
+    return {
+      from: found.rig,
+      draw: (room, kit) => stripOf(drawFilm(film, found, depth, room, kit), kit),
+    };
+  },
+  image: ({ image: id, alt, caption }, { images }) => {
     const { print: image } = known(images, id);
-    const shape = image.widthPx / image.heightPx;
-    const widthMm = Math.min(room.widthMm, photoHeightMm * shape);
-    const heightMm = widthMm / shape;
-    const items = [{ kind: "image", xMm: 0, yMm: 0, widthMm, heightMm, image }] as const;
-    const drawing = { widthMm, heightMm, title: caption ?? alt, description: alt, items };
-    return [{ drawing, ...(caption !== undefined && { caption }) }];
+    return {
+      from: { ...image, jpeg: Buffer.from(image.jpeg).toString("base64") },
+      draw: (room) => {
+        const shape = image.widthPx / image.heightPx;
+        const widthMm = Math.min(room.widthMm, photoHeightMm * shape);
+        const heightMm = widthMm / shape;
+        const items = [{ kind: "image", xMm: 0, yMm: 0, widthMm, heightMm, image }] as const;
+        const drawing = { widthMm, heightMm, title: caption ?? alt, description: alt, items };
+        return [{ drawing, ...(caption !== undefined && { caption }) }];
+      },
+    };
   },
-  knot: ({ knot }, { library }, { widthMm }, kit) => {
-    const entry = withId(library.knots, knot);
-    const [frameWidth, frameHeight] = entry.frame;
-    const drawings = drawKnot(entry, { widthMm, heightMm: (widthMm * frameHeight) / frameWidth }, kit);
-    return paired(drawings, entry.steps).map(([drawing, { caption }]) => ({ drawing, caption }));
+  knot: ({ knot }, { library }) => {
+    const { placeOf: _, ...entry } = withId(library.knots, knot);
+    return {
+      from: entry,
+      draw: ({ widthMm }, kit) => {
+        const [frameWidth, frameHeight] = entry.frame;
+        const drawings = drawKnot(entry, { widthMm, heightMm: (widthMm * frameHeight) / frameWidth }, kit);
+        return paired(drawings, entry.steps).map(([drawing, { caption }]) => ({ drawing, caption }));
+      },
+    };
   },
-  fish: ({ fish }, { library }, room, kit) => {
+  fish: ({ fish }, { library }) => {
     const { title, looks } = withId(library.species, fish);
-    return looks ? alone(drawFish({ title, looks }, room, kit)) : [];
+    return {
+      from: [title, looks],
+      draw: (room, kit) => (looks ? alone(drawFish({ title, looks }, room, kit)) : []),
+    };
   },
-  bait: ({ bait }, { library }, room, kit) => {
+  bait: ({ bait }, { library }) => {
     const drawn = library.baits.find((entry) => entry.bait.id === bait);
-    if (!drawn?.looks) return [];
+    if (!drawn?.looks) return { from: undefined, draw: () => [] };
     const { looks, hooks } = drawn;
     const hook = library.hooks.find(({ size }) => size === hooks?.largest) ?? first(library.hooks);
-    return alone(drawBait({ title: drawn.bait.title, looks, hookMassG: hook.massG }, room, kit));
+    const what = { title: drawn.bait.title, looks, hookMassG: hook.massG };
+    return { from: what, draw: (room, kit) => alone(drawBait(what, room, kit)) };
   },
-  scene: ({ scene }, { library, solved }, room, kit) => {
+  scene: ({ scene }, { library, solved }) => {
     const entry = rigInScene(scene, library.rigs);
     const found = entry && solved.get(entry.rig.id);
-    const drawings = found ? drawScene(scene, found, room, kit) : [];
-    return drawings.map((drawing) => ({
-      drawing,
-      ...(drawings.length > 1 && { caption: drawing.description }),
-    }));
+    return {
+      from: found?.rig,
+      draw: (room, kit) => {
+        const drawings = found ? drawScene(scene, found, room, kit) : [];
+        return drawings.map((drawing) => ({
+          drawing,
+          ...(drawings.length > 1 && { caption: drawing.description }),
+        }));
+      },
+    };
   },
 };
 
@@ -169,15 +226,18 @@ export function drawFilms({ solved }: Pick<PictureSource, "solved">): Films {
  * Every picture that a text can ask for: one drawing, or one for each step or state with what to do there. Each is drawn
  * when page or paper asks for it, in the room that it has.
  */
-export type Drawings = (
-  reference: PictureReference,
-  room: PictureRoom,
-  kit: DrawingKit,
-) => readonly CaptionedDrawing[];
+export interface Drawings {
+  (reference: PictureReference, room: PictureRoom, kit: DrawingKit): readonly CaptionedDrawing[];
+  /** All that a picture is drawn from, besides its room and the kit. */
+  from(reference: PictureReference): unknown;
+}
 
 export function drawPictures(source: PictureSource): Drawings {
-  return (reference, room, kit) => {
-    const draw = draws[reference.picture] as Draw<PictureReference["picture"]>;
-    return draw(reference, source, room, kit);
-  };
+  const pictureOf = (reference: PictureReference) =>
+    (pictures[reference.picture] as PictureOf<PictureReference["picture"]>)(reference, source);
+  const drawings = (reference: PictureReference, room: PictureRoom, kit: DrawingKit) =>
+    pictureOf(reference).draw(room, kit);
+  return Object.assign(drawings, {
+    from: (reference: PictureReference) => [reference, pictureOf(reference).from],
+  });
 }

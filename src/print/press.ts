@@ -1,5 +1,6 @@
 import type { DrawingKit } from "../drawing/kit.ts";
 import type { FileFonts } from "../layout/font-file.ts";
+import type { Keep } from "../model/kept.ts";
 import type { Guide } from "../model/library.ts";
 import type { RasterImage } from "../model/own-image.ts";
 import type { DocumentFacts } from "./pdf/pdf-metadata.ts";
@@ -12,4 +13,7 @@ export interface Press {
   /** The mark of the guide's makers. */
   readonly logo?: RasterImage;
   readonly facts: (title: string) => DocumentFacts;
+  readonly keep: Keep;
+  /** Stands for all of this, where what is printed is kept. */
+  readonly from: string;
 }

@@ -4,16 +4,17 @@ import { nodeFonts } from "../layout/node-fonts.ts";
 import { asPaper } from "../layout/paper.ts";
 import { drawingToPng } from "../layout/png.ts";
 import { printPaths, sitePaths } from "../model/addresses.ts";
-import { type CardPart, cardNotes } from "../model/card-content.ts";
+import { digestOf } from "../model/digest.ts";
+import { type Keep, makeAnew } from "../model/kept.ts";
 import type { Guide, RigEntry } from "../model/library.ts";
 import type { ReadyImage } from "../model/own-image.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import { keyOf, type WordKeyIn } from "../words/words.ts";
 import { type CardFormat, cardFormatsOn } from "./cards/card-formats.ts";
 import { cardSides } from "./cards/card-sides.ts";
-import { type FinishedCard, layOutCard } from "./cards/lay-out-card.ts";
-import { fits, type LayOutAs, whatToShorten } from "./cards/what-to-shorten.ts";
-import { type CardLacks, type DoesNotFit, DoesNotFitError, type Shortened } from "./does-not-fit.ts";
+import { keptCards, type LaidOutCard } from "./cards/kept-cards.ts";
+import { fits } from "./cards/what-to-shorten.ts";
+import { type CardLacks, type DoesNotFit, DoesNotFitError } from "./does-not-fit.ts";
 import {
   fittingHandouts,
   type HandoutInput,
@@ -21,13 +22,13 @@ import {
   handoutProblems,
   layOutHandouts,
 } from "./handout/handout-files.ts";
-import { paintPdf } from "./pdf/pdf.ts";
+import type { RigCards } from "./handout/rig-cards.ts";
+import { painted } from "./painted.ts";
 import type { Press } from "./press.ts";
 import type { PaintedFile, PrintedFile } from "./printed-file.ts";
 import { paperSizes } from "./sheets/paper-sizes.ts";
-import { type Card, sheets, turnings } from "./sheets/sheet.ts";
+import { sheets, turnings } from "./sheets/sheet.ts";
 import { sheetFigures, sheetNote } from "./sheets/sheet-note.ts";
-import { smallPageSvg } from "./small-page.ts";
 import { layOutTrueSize, trueSizeFiles, trueSizeProblems } from "./true-size/true-size-files.ts";
 
 export interface PrintInput {
@@ -46,6 +47,8 @@ export interface PrintInput {
   readonly sheets?: SheetChoice;
   /** Sides of pocket cards that become pictures, too; those that a page leads to, where nothing is said. */
   readonly shownSides?: readonly CardSide[];
+  /** Where what is laid out and painted is kept, and what the kit's words are, as text; where nothing is said, nowhere. */
+  readonly kept?: { readonly keep: Keep; readonly words: string };
   /** Told of what does not fit, which is then left out; where nobody is told, nothing is made. */
   readonly without?: (problems: readonly DoesNotFit[]) => void;
   /** Told of cards that go without something that stands on every card. */
@@ -62,15 +65,6 @@ export interface SheetChoice {
   readonly rigs?: readonly string[];
 }
 
-interface LaidOutCard {
-  readonly format: CardFormat;
-  readonly entry: RigEntry;
-  readonly solved: SolvedRig;
-  readonly card: FinishedCard;
-  /** What would let it fit, where it does not. */
-  readonly shorten?: Shortened;
-}
-
 /**
  * Everything that is printed: cards of every format for each rig, their pictures, sheets of them, handouts, strips and
  * gauge, each with its first page as a small picture.
@@ -85,14 +79,16 @@ export async function* printFiles(input: PrintInput): AsyncIterable<PrintedFile>
       continue;
     }
     const path = printPaths.smallPage(file.path);
-    const { widthMm, heightMm } = shows;
-    yield { path, content: smallPageSvg(shows) };
+    const { svg, widthMm, heightMm } = shows;
+    yield { path, content: svg };
     yield { ...file, printable: { ...printable, smallPage: { path, widthMm, heightMm } } };
   }
 }
 
 async function* paintedFiles(input: PrintInput, press: Press): AsyncIterable<PaintedFile> {
-  const laid = layOutCards(input, press);
+  const laid = input.rigs.flatMap((one) =>
+    keptCards(one, input.markings.get(one.solved.rig.float.id), press),
+  );
   const fitting = laid.filter(({ card }) => fits(card));
   const handouts = layOutHandouts({ ...input.handouts, cards: pocketCards(fitting) }, press);
   const trueSize = layOutTrueSize(
@@ -111,7 +107,7 @@ async function* paintedFiles(input: PrintInput, press: Press): AsyncIterable<Pai
   const { shownSides = input.guide.siteAddress === undefined ? [] : ["front"] } = input;
   for (const one of fitting) yield* cardFiles(one, input.dataOf(one.solved), shownSides, press);
   for (const format of cardFormatsOn[input.guide.paper]) {
-    const cards = fitting.filter((one) => one.format === format).map(({ card }) => card.onSheet);
+    const cards = fitting.filter((one) => one.format === format);
     yield* sheetFiles(chosen(cards, input.sheets), format, press);
   }
   yield* handoutFiles(fittingHandouts(handouts), press);
@@ -121,23 +117,6 @@ async function* paintedFiles(input: PrintInput, press: Press): AsyncIterable<Pai
   );
 }
 
-/** The cards of every rig in every format; a larger one has all that the next smaller one has. */
-function layOutCards({ rigs, markings }: PrintInput, press: Press): LaidOutCard[] {
-  return rigs.flatMap(({ entry, solved }) => {
-    let least: readonly CardPart[] = [];
-    const notes = cardNotes(entry, markings.get(solved.rig.float.id));
-    return cardFormatsOn[press.guide.paper].map((format): LaidOutCard => {
-      const layOut: LayOutAs = (told, as) =>
-        layOutCard(told, format, press.guide, press.kit, press.fonts, { notes: as, least });
-      const card = layOut(solved, notes);
-      const laid = { format, entry, solved, card };
-      if (!fits(card)) return { ...laid, shorten: whatToShorten(solved, notes, layOut) };
-      least = card.taken;
-      return laid;
-    });
-  });
-}
-
 function cardLacks({ format, entry, card }: LaidOutCard): CardLacks[] {
   return card.lacks.length > 0
     ? [{ of: entry.id, format: format.name, parts: card.lacks, place: entry.placeOf([]) }]
@@ -145,9 +124,9 @@ function cardLacks({ format, entry, card }: LaidOutCard): CardLacks[] {
 }
 
 /** The smallest cards, which handouts have room for. */
-function pocketCards(laid: readonly LaidOutCard[]): ReadonlyMap<string, FinishedCard> {
+function pocketCards(laid: readonly LaidOutCard[]): RigCards {
   const pocket = laid.filter(({ format }) => format.listedAs === "card");
-  return new Map(pocket.map(({ solved, card }) => [solved.rig.id, card]));
+  return new Map(pocket.map(({ solved, card, from }) => [solved.rig.id, { ...card, from }]));
 }
 
 /** Finds the rig's file for what stands on a card: at the key of that name, if there is one, or at the top. */
@@ -159,12 +138,16 @@ function placedIn({ rigs }: PrintInput): (problem: DoesNotFit) => DoesNotFit {
   };
 }
 
-function makePress({ guide, kit, date, images }: PrintInput): Press {
+function makePress({ guide, kit, date, images, kept }: PrintInput): Press {
   const fonts = nodeFonts();
+  const logo = guide.logo === undefined ? undefined : known(images, guide.logo).print;
+  const logoFrom = logo && digestOf(logo.id, Buffer.from(logo.jpeg).toString("base64"));
   return {
+    keep: kept?.keep ?? makeAnew,
+    from: digestOf(guide, date, logoFrom, kept?.words),
     guide,
     fonts,
-    ...(guide.logo !== undefined && { logo: known(images, guide.logo).print }),
+    ...(logo && { logo }),
     kit: { ...kit, measure: fonts.measure },
     facts: (title) => ({ title, author: guide.publisher, language: guide.language, date }),
   };
@@ -187,46 +170,46 @@ function doesNotFit({ format, entry, card, shorten }: LaidOutCard): DoesNotFit[]
 const previewDpi = 300;
 
 async function* cardFiles(
-  { format, solved, card }: LaidOutCard,
+  { format, solved, card, from }: LaidOutCard,
   data: string,
   shown: readonly CardSide[],
   press: Press,
 ): AsyncIterable<PaintedFile> {
   const { id: rigId, title: rig } = solved.rig;
-  const { words } = press.kit;
+  const { keep, kit, fonts } = press;
+  const { words } = kit;
   const about = words("card.attached", { rig });
   const attached = [{ name: `${rigId}.json`, mediaType: "application/json", text: data, about }];
   const facts = { ...press.facts(words("card.document", { rig })), attached };
   yield {
     path: printPaths.card(rigId, format.name),
-    content: paintPdf(cardSides(card.alone), facts, press.fonts),
+    ...keep("card", digestOf(from, data), () =>
+      painted(cardSides(card.alone), asPaper(card.front), facts, fonts),
+    ),
     printable: {
       kind: format.listedAs,
       rigId,
       title: words(`printable.${format.listedAs}`, { rig, format: format.name }),
     },
-    shows: asPaper(card.front),
   };
   if (format.listedAs !== "card") return;
   for (const side of shown) {
-    yield {
-      path: sitePaths.preview(rigId, side),
-      content: drawingToPng(card[side], previewDpi, press.fonts),
-    };
+    const content = keep(`card as PNG, ${side}`, from, () => drawingToPng(card[side], previewDpi, fonts));
+    yield { path: sitePaths.preview(rigId, side), content };
   }
 }
 
 /** The rigs asked for, each as often as asked for, copies side by side. */
-function chosen(cards: readonly Card[], { copies = 1, rigs }: SheetChoice = {}): Card[] {
+function chosen(cards: readonly LaidOutCard[], { copies = 1, rigs }: SheetChoice = {}): LaidOutCard[] {
   return cards
-    .filter(({ id }) => rigs === undefined || rigs.includes(id))
+    .filter(({ solved: { rig } }) => rigs === undefined || rigs.includes(rig.id))
     .flatMap((card) => Array.from({ length: copies }, () => card));
 }
 
 async function* sheetFiles(
-  cards: readonly Card[],
+  cards: readonly LaidOutCard[],
   format: CardFormat,
-  { guide, kit, fonts, facts }: Press,
+  { guide, kit, fonts, facts, keep, from }: Press,
 ): AsyncIterable<PaintedFile> {
   const { words } = kit;
   const paper = paperSizes[guide.paper];
@@ -244,22 +227,32 @@ async function* sheetFiles(
       front: note(...first, "scale", keyOf(turning), ...light),
       back: note("scale", "back"),
     };
-    const sides = sheets(cards, paper, turning, format.cutting, notes);
-    if (sides.length === 0) continue;
-    // The first of halved sheets may have nothing on it but what is to be measured.
-    const fullest = sides.reduce((best, side) => (side.parts.length > best.parts.length ? side : best));
     const duplex = turning === "fold" ? "one side" : turning;
     const title = words("card.sheet.document", { guide: guide.title });
+    const made = digestOf(
+      from,
+      format.name,
+      turning,
+      cards.map(({ from: of }) => of),
+    );
+    const sheet = keep("sheets", made, () => {
+      const faces = cards.map(({ card }) => card.onSheet);
+      const sides = sheets(faces, paper, turning, format.cutting, notes);
+      if (sides.length === 0) return undefined;
+      // The first of halved sheets may have nothing on it but what is to be measured.
+      const fullest = sides.reduce((best, side) => (side.parts.length > best.parts.length ? side : best));
+      return painted(sides, fullest, { ...facts(title), duplex }, fonts);
+    });
+    if (!sheet) continue;
     yield {
       path: printPaths.sheet(format.name, turning),
-      content: paintPdf(sides, { ...facts(title), duplex }, fonts),
+      ...sheet,
       printable: {
         kind: "sheet",
         title: words(`printable.sheet.${format.listedAs}.${keyOf(turning)}`, {
           format: format.name,
         }),
       },
-      shows: fullest,
     };
   }
 }

@@ -1,4 +1,3 @@
-import type { PaperSide } from "../layout/paper.ts";
 import type { OutputFile } from "../markup/output.ts";
 import type { Printable } from "../model/printable.ts";
 
@@ -9,5 +8,5 @@ export interface PrintedFile extends OutputFile {
 
 /** One to print, and the side of it that lists show. */
 export interface PaintedFile extends PrintedFile {
-  readonly shows?: PaperSide;
+  readonly shows?: { readonly svg: string; readonly widthMm: number; readonly heightMm: number };
 }

@@ -58,7 +58,7 @@ export class PreviewSession {
     if (!solved) return undefined;
     const known = this.#files.get(path);
     if (known) return known;
-    const made = oneFile(solved, path, this.settingsOf(solved));
+    const made = oneFile(solved, path, { ...this.settingsOf(solved), keep: this.#keep });
     this.#files.set(path, made);
     return made;
   }

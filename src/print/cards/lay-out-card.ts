@@ -8,6 +8,7 @@ import type { DrawingKit } from "../../drawing/kit.ts";
 import type { Fonts } from "../../layout/fonts.ts";
 import { layOut } from "../../layout/lay-out.ts";
 import type { LaidOutPage } from "../../layout/page-of.ts";
+import type { QuarterTurn } from "../../layout/paper.ts";
 import { mmPerPoint } from "../../markup/boxes.ts";
 import {
   type CardChoice,
@@ -21,7 +22,7 @@ import {
 } from "../../model/card-content.ts";
 import type { Guide } from "../../model/library.ts";
 import type { SolvedRig } from "../../model/solved.ts";
-import type { Card } from "../sheets/sheet.ts";
+import type { Card, CardFace } from "../sheets/sheet.ts";
 import { cardContent, drawnOf, threeDepths } from "./card-content.ts";
 import type { CardFormat } from "./card-formats.ts";
 import { qrCode } from "./qr-code.ts";
@@ -93,15 +94,18 @@ export function layOutCard(
   const compose = (parts: Parts) => composer.back(back.look, parts, tackleOnBack(front.look));
   const full = fits(back.page) ? fuller(back, cardParts.filter(has).filter(isOfBack), compose) : back;
   const taken = [...front.taken, ...full.taken];
-  const sides = { front: front.page, back: full.page };
-  return {
-    ...sides,
-    taken,
-    lacks: asked.filter((part) => !taken.includes(part)),
-    look: { front: front.look, back: back.look },
-    alone: turnedCard(solved.rig.id, sides, format.turns.alone),
-    onSheet: turnedCard(solved.rig.id, sides, format.turns.onSheet),
-  };
+  const lacks = asked.filter((part) => !taken.includes(part));
+  const look = { front: front.look, back: back.look };
+  return finished({ front: front.page, back: full.page, taken, lacks, look }, solved.rig.id, format);
+}
+
+/** A card as it lies on paper of its own, and on sheets. */
+export function finished(
+  card: Omit<FinishedCard, "alone" | "onSheet">,
+  id: string,
+  { turns }: CardFormat,
+): FinishedCard {
+  return { ...card, alone: turnedCard(id, card, turns.alone), onSheet: turnedCard(id, card, turns.onSheet) };
 }
 
 const fits = ({ overflows }: LaidOutPage) => overflows.length === 0;
@@ -275,7 +279,19 @@ export function turnedCard(
     id,
     widthMm: lies ? front.heightMm : front.widthMm,
     heightMm: lies ? front.widthMm : front.heightMm,
-    front: { ...front, turn: turns.front },
-    back: { ...back, turn: turns.back },
+    front: turnedFace(front, turns.front),
+    back: turnedFace(back, turns.back),
+  };
+}
+
+function turnedFace(page: LaidOutPage, turn: QuarterTurn): CardFace {
+  const { widthMm, heightMm } = page;
+  return {
+    widthMm,
+    heightMm,
+    turn,
+    get items() {
+      return page.items;
+    },
   };
 }

@@ -2,9 +2,10 @@ import { first, known, paired } from "../../core/lists.ts";
 import type { Drawings } from "../../drawing/pictures.ts";
 import type { PaperSide } from "../../layout/paper.ts";
 import { type HandoutSize, handoutSizes, printPaths, sitePaths } from "../../model/addresses.ts";
+import { digestOf } from "../../model/digest.ts";
 import type { Lesson, Prose } from "../../model/library.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
-import { paintPdf } from "../pdf/pdf.ts";
+import { type Painted, painted } from "../painted.ts";
 import type { Press } from "../press.ts";
 import type { PaintedFile } from "../printed-file.ts";
 import { imposeBooklet, sectionsOf } from "./booklet.ts";
@@ -110,16 +111,21 @@ function handoutFile(pages: TextPages, cards: RigCards, press: Press): PaintedFi
   const { text, body, path, format } = pages;
   const size = handoutSizes[format.name];
   const needed = rigsNeeded(body, cards).map((id) => known(cards, id));
-  const sides = [...handoutSides(pages, press), ...cardSheets(needed, format, "to cut out", press)];
-  const facts = { ...press.facts(text.title), links: linksOn(sides, linkContext(press)) };
+  const from = digestOf(
+    pages.from,
+    needed.map(({ from: of }) => of),
+  );
   return {
     path: path(size),
-    content: paintPdf(sides, facts, press.fonts),
+    ...press.keep("handout as PDF", from, () => {
+      const sides = [...handoutSides(pages, press), ...cardSheets(needed, format, "to cut out", press)];
+      const facts = { ...press.facts(text.title), links: linksOn(sides, linkContext(press)) };
+      return painted(sides, first(sides), facts, press.fonts);
+    }),
     printable: {
       kind: "handout",
       title: press.kit.words(`printable.lesson.${size}`, { lesson: text.title }),
     },
-    shows: first(sides),
   };
 }
 
@@ -144,31 +150,49 @@ function abreast<T>(columns: readonly T[], count: number): (readonly T[])[] {
   );
 }
 
+/** The booklet, and the same to fold. */
+interface Booklets {
+  readonly plain: Painted;
+  readonly folded: Painted;
+  readonly sections: number;
+  readonly sheets: number;
+}
+
 async function* bookletFiles({ booklet, cards }: LaidHandouts, press: Press): AsyncIterable<PaintedFile> {
   const { words } = press.kit;
-  const { sides, pages } = bookletPages(booklet, cards, press);
-  const links = linksOn(sides, { ...linkContext(press), pages });
-  const facts = press.facts(words("handout.booklet", { guide: press.guide.title }));
+  const texts = booklet.map(({ page, from }) => [page, from]);
+  const from = digestOf(
+    press.from,
+    texts,
+    [...cards].map(([id, card]) => [id, card.from]),
+  );
+  const { plain, folded, sections, sheets } = press.keep("booklet", from, () =>
+    makeBooklets(booklet, cards, press),
+  );
   yield {
     path: printPaths.booklet,
-    content: paintPdf(sides, { ...facts, links }, press.fonts),
+    ...plain,
     printable: { kind: "booklet", title: words("printable.booklet") },
-    shows: first(sides),
   };
-  const sections = sectionsOf(sides.length);
-  const folded = { ...facts, duplex: "short edge" } as const;
-  const imposed = imposeBooklet(sides);
   yield {
     path: printPaths.bookletToFold,
-    content: paintPdf(imposed, folded, press.fonts),
-    printable: {
-      kind: "booklet",
-      title: words("printable.booklet-to-fold", {
-        sections: sections.length,
-        sheets: first(sections).sheets,
-      }),
-    },
-    shows: first(imposed),
+    ...folded,
+    printable: { kind: "booklet", title: words("printable.booklet-to-fold", { sections, sheets }) },
+  };
+}
+
+function makeBooklets(booklet: readonly TextPages[], cards: RigCards, press: Press): Booklets {
+  const { guide, kit, fonts } = press;
+  const { sides, pages } = bookletPages(booklet, cards, press);
+  const links = linksOn(sides, { ...linkContext(press), pages });
+  const facts = press.facts(kit.words("handout.booklet", { guide: guide.title }));
+  const sections = sectionsOf(sides.length);
+  const imposed = imposeBooklet(sides);
+  return {
+    plain: painted(sides, first(sides), { ...facts, links }, fonts),
+    folded: painted(imposed, first(imposed), { ...facts, duplex: "short edge" }, fonts),
+    sections: sections.length,
+    sheets: first(sections).sheets,
   };
 }
 

@@ -9,8 +9,11 @@ import { paperSizes } from "../sheets/paper-sizes.ts";
 import { sheets } from "../sheets/sheet.ts";
 import { sheetFigures, sheetNote } from "../sheets/sheet-note.ts";
 
+/** A card, and what stands for all that it is made from. */
+type KeptCard = FinishedCard & { readonly from: string };
+
 /** The pocket cards of the guide's rigs, by the rigs' ids, in the order of the rigs. */
-export type RigCards = ReadonlyMap<string, FinishedCard>;
+export type RigCards = ReadonlyMap<string, KeptCard>;
 
 /**
  * Rigs whose cards a reader of a text on paper needs: those that it draws and leads to.

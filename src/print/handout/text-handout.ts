@@ -1,3 +1,4 @@
+import { visit } from "unist-util-visit";
 import { columnHeightMm, columnWidthMm, type HandoutFormat } from "../../../templates/handouts/format.ts";
 import { LessonColumn } from "../../../templates/handouts/prose.tsx";
 import { first, last } from "../../core/lists.ts";
@@ -9,9 +10,11 @@ import type { Overflow } from "../../layout/overflow.ts";
 import type { LaidOutPage } from "../../layout/page-of.ts";
 import { mmPerPoint } from "../../markup/boxes.ts";
 import type { HandoutSize } from "../../model/addresses.ts";
+import { digestOf } from "../../model/digest.ts";
 import type { Guide, Prose } from "../../model/library.ts";
 import type { PictureNode, PictureReference } from "../../model/pictures.ts";
 import { extentOf } from "../extent.ts";
+import { once } from "../kept-page.ts";
 import type { Press } from "../press.ts";
 import { chunksOf, rowsOf } from "./chunks.ts";
 import { composePages } from "./compose.ts";
@@ -32,6 +35,8 @@ export interface TextPages extends HandoutText {
   readonly format: HandoutFormat;
   readonly columns: readonly (readonly Item[])[];
   readonly overflows: readonly Overflow[];
+  /** Stands for all that it is made from. */
+  readonly from: string;
 }
 
 /** Share of half a sheet's column that a picture of each kind is wide; steps and states stand two abreast there. */
@@ -62,12 +67,49 @@ function pictureWidthMm(picture: PictureReference["picture"], format: HandoutFor
 /** Two floats with their headings and what is said of them stand on a page. */
 const floatHeightMm = 62;
 
+/** A text in pages. Where it was laid out before, what does not fit is known at once, its pages once somebody asks for them. */
 export function textPages(
   handout: HandoutText,
   format: HandoutFormat,
   drawings: Drawings,
-  { guide, kit, fonts }: Press,
+  press: Press,
 ): TextPages {
+  const { keep } = press;
+  const { id, title, summary } = handout.text;
+  const from = digestOf(
+    press.from,
+    format,
+    [id, title, summary],
+    handout.body,
+    pictureSources(handout, drawings),
+  );
+  const laid = once(() => layOutText(handout, format, drawings, press));
+  const overflows = keep("handout", from, () => laid().overflows);
+  const columns = once(() => keep("marks of handout", from, () => laid().columns));
+  return {
+    ...handout,
+    format,
+    overflows,
+    from,
+    get columns() {
+      return columns();
+    },
+  };
+}
+
+/** What the pictures of a text are drawn from. */
+function pictureSources({ body }: HandoutText, drawings: Drawings): readonly unknown[] {
+  const sources: unknown[] = [];
+  visit(body, "picture", ({ reference }) => void sources.push(drawings.from(reference)));
+  return sources;
+}
+
+function layOutText(
+  handout: HandoutText,
+  format: HandoutFormat,
+  drawings: Drawings,
+  { guide, kit, fonts }: Press,
+): Pick<TextPages, "columns" | "overflows"> {
   const widthMm = columnWidthMm(format);
   const { id, title, summary } = handout.text;
   const pictures = ({ reference }: PictureNode) => {
@@ -95,8 +137,6 @@ export function textPages(
     if (closer[1].length < pages.length) [column, pages] = closer;
   }
   return {
-    ...handout,
-    format,
     columns: composePages(pages, `text/${id}`),
     overflows: [...column.overflows, ...tooTall(pages, columnHeightMm(format))],
   };

@@ -7,11 +7,13 @@ import { asPaper } from "../../layout/paper.ts";
 import { Box } from "../../markup/boxes.ts";
 import type { Element } from "../../markup/jsx-runtime.ts";
 import { printPaths } from "../../model/addresses.ts";
+import { digestOf } from "../../model/digest.ts";
 import type { SolvedRig } from "../../model/solved.ts";
 import { unbroken } from "../../words/shot-text.ts";
 import { threeDepths } from "../cards/card-content.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
-import { paintPdf } from "../pdf/pdf.ts";
+import { keptPage } from "../kept-page.ts";
+import { painted } from "../painted.ts";
 import type { Press } from "../press.ts";
 import type { PaintedFile } from "../printed-file.ts";
 import { paperSizes, unprintableMm } from "../sheets/paper-sizes.ts";
@@ -26,6 +28,8 @@ export interface TrueSizeFile {
   readonly listed: string;
   readonly of: string;
   readonly page: LaidOutPage;
+  /** Stands for all that it is made from. */
+  readonly from: string;
 }
 
 const bodyPt = 12;
@@ -60,24 +64,39 @@ export async function* trueSizeFiles(
   files: readonly TrueSizeFile[],
   press: Press,
 ): AsyncIterable<PaintedFile> {
-  for (const { path, title, listed, page } of files) {
+  for (const { path, title, listed, page, from } of files) {
     yield {
       path,
-      content: paintPdf([asPaper(page)], press.facts(title), press.fonts),
+      ...press.keep("true size as PDF", from, () =>
+        painted([asPaper(page)], asPaper(page), press.facts(title), press.fonts),
+      ),
       printable: { kind: "handout", title: listed },
-      shows: asPaper(page),
     };
   }
 }
 
 function stripFile(solved: SolvedRig, press: Press): TrueSizeFile {
+  const { words } = press.kit;
+  const { rig } = solved;
+  const title = words("handout.strip.title", { rig: rig.title });
+  const from = digestOf(press.from, "strip", rig);
+  return {
+    path: printPaths.strip(rig.id),
+    title,
+    listed: words("printable.strip", { rig: rig.title }),
+    of: rig.id,
+    page: keptPage(press.keep, "true size", from, () => stripPage(title, solved, press)),
+    from,
+  };
+}
+
+function stripPage(title: string, solved: SolvedRig, press: Press): LaidOutPage {
   const { words, figures } = press.kit;
   const { rig } = solved;
   const depths = threeDepths(solved.depths);
   const depth = entry(depths, Math.floor((depths.length - 1) / 2));
   const marks = stripMarks(depth, rig.hookLengthMm, press.kit);
   const pieces = stripPieces(marks, pieceMm, piecesMax);
-  const title = words("handout.strip.title", { rig: rig.title });
   const widthMm = (paperSizes[press.guide.paper].widthMm - 2 * marginMm) / piecesMax;
   const figure = Box({
     tag: "Figure",
@@ -92,13 +111,7 @@ function stripFile(solved: SolvedRig, press: Press): TrueSizeFile {
       })),
   });
   const lines = [words("handout.strip.how", { depth: unbroken(figures.shortDepth(depth.depthMm)) })];
-  return {
-    path: printPaths.strip(rig.id),
-    title,
-    listed: words("printable.strip", { rig: rig.title }),
-    of: rig.id,
-    page: layOutPage(title, lines, figure, press),
-  };
+  return layOutPage(title, lines, figure, press);
 }
 
 function gaugeFile(shot: readonly Shot[], scale: string, press: Press): TrueSizeFile {
@@ -120,9 +133,12 @@ function gaugeFile(shot: readonly Shot[], scale: string, press: Press): TrueSize
     ["table.size", "table.mass", "table.metal", "handout.gauge.across", "handout.gauge.disc"] as const
   ).map((key) => words(key));
   const lines = [words("handout.gauge.how", { scale })];
-  const page = layOutPage(title, lines, GaugeTable({ head, rows }), press);
+  const from = digestOf(press.from, "gauge", shot, scale);
+  const page = keptPage(press.keep, "true size", from, () =>
+    layOutPage(title, lines, GaugeTable({ head, rows }), press),
+  );
   const listed = words("printable.shot-gauge");
-  return { path: printPaths.shotGauge, title, listed, of: "shot-gauge", page };
+  return { path: printPaths.shotGauge, title, listed, of: "shot-gauge", page, from };
 }
 
 function layOutPage(title: string, lines: readonly string[], children: Element, press: Press): LaidOutPage {

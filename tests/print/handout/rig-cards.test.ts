@@ -30,7 +30,7 @@ const lessons = [
 let files: Map<string, Uint8Array>;
 let booklet: ReadPdf;
 beforeAll(async () => {
-  files = await handoutsOf(lessons, press, [], new Map([[id, card]]));
+  files = await handoutsOf(lessons, press, [], new Map([[id, { ...card, from: "" }]]));
   booklet = await readPdf(files.get("handouts/booklet.pdf")!);
 }, 120_000);
 
@@ -97,7 +97,7 @@ describe("the booklet", () => {
 
   test("tells the right pages where the line for the cards is what takes the contents to another page", async () => {
     const many = Array.from({ length: 30 }, (_, i) => lesson(`l${i}`, i + 1, "Short.", false));
-    const made = await handoutsOf(many, press, [], new Map([[id, card]]));
+    const made = await handoutsOf(many, press, [], new Map([[id, { ...card, from: "" }]]));
     const { pages } = await readPdf(made.get("handouts/booklet.pdf")!);
     const heads = pages.map(({ tree }) =>
       nodesOf(tree, "H1")

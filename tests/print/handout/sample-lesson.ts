@@ -2,6 +2,7 @@ import type { Root } from "mdast";
 import { readMarkdown } from "../../../src/content/markdown-source.ts";
 import { drawPictures } from "../../../src/drawing/pictures.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
+import { makeAnew } from "../../../src/model/kept.ts";
 import type { Lesson, Library, Prose } from "../../../src/model/library.ts";
 import { handoutFiles, handoutProblems, layOutHandouts } from "../../../src/print/handout/handout-files.ts";
 import type { RigCards } from "../../../src/print/handout/rig-cards.ts";
@@ -19,6 +20,8 @@ export function samplePress(guide: Partial<Press["guide"]> = {}): Press {
     kit: { ...drawingKit, measure: fonts.measure },
     fonts,
     facts: (title) => ({ title, author: sampleGuide.publisher, language: "en", date: "2026-05-01" }),
+    keep: makeAnew,
+    from: "",
   };
 }
 

@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { CircleItem, Item, PathItem } from "../../../src/drawing/model.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
+import { makeAnew } from "../../../src/model/kept.ts";
 import type { Press } from "../../../src/print/press.ts";
 import { drawStripPiece, stripMarks, stripPieces } from "../../../src/print/true-size/strip.ts";
 import {
@@ -21,6 +22,8 @@ const press: Press = {
   kit: { ...drawingKit, measure: fonts.measure },
   fonts,
   facts: (title) => ({ title, author: sampleGuide.publisher, language: "en", date: "2026-05-01" }),
+  keep: makeAnew,
+  from: "",
 };
 let files: TrueSizeFile[];
 

@@ -1,5 +1,6 @@
 import { rigInScene } from "../../../src/drawing/scenes/draw-scene.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
+import { makeAnew } from "../../../src/model/kept.ts";
 import type { Prose } from "../../../src/model/library.ts";
 import { handoutFiles, layOutHandouts } from "../../../src/print/handout/handout-files.ts";
 import type { SiteInput } from "../../../src/site/input.ts";
@@ -36,6 +37,8 @@ export async function* printedHandouts(
       language: guide.language,
       date: "2026-05-01",
     }),
+    keep: makeAnew,
+    from: "",
   };
   const inOrder = [...input.lessons.toSorted((a, b) => a.order - b.order), ...input.pages];
   const { rigs: entries, kits } = site.library;

@@ -1,0 +1,80 @@
+import { entry, paired } from "../../core/lists.ts";
+import { type CardNotes, type CardPart, cardNotes } from "../../model/card-content.ts";
+import { digestOf } from "../../model/digest.ts";
+import type { RigEntry } from "../../model/library.ts";
+import type { SolvedRig } from "../../model/solved.ts";
+import type { Shortened } from "../does-not-fit.ts";
+import { once, toldOf, withItems } from "../kept-page.ts";
+import type { Press } from "../press.ts";
+import { type CardFormat, cardFormatsOn } from "./card-formats.ts";
+import { type FinishedCard, finished, layOutCard } from "./lay-out-card.ts";
+import { fits, type LayOutAs, whatToShorten } from "./what-to-shorten.ts";
+
+/** A rig's card in one format. */
+export interface LaidOutCard {
+  readonly format: CardFormat;
+  readonly entry: RigEntry;
+  readonly solved: SolvedRig;
+  readonly card: FinishedCard;
+  /** What would let it fit, where it does not. */
+  readonly shorten?: Shortened;
+  /** Stands for all that it is made from. */
+  readonly from: string;
+}
+
+type Laid = Pick<LaidOutCard, "card" | "shorten">;
+
+/**
+ * The cards of a rig in every format; a larger one has all that the next smaller one has. Where they were laid out before,
+ * what is said of them is known at once, their marks once somebody asks for them.
+ */
+export function keptCards(
+  { entry: rig, solved }: { readonly entry: RigEntry; readonly solved: SolvedRig },
+  marking: string | undefined,
+  press: Press,
+): LaidOutCard[] {
+  const { keep } = press;
+  const formats = cardFormatsOn[press.guide.paper];
+  const notes = cardNotes(rig, marking);
+  const from = digestOf(press.from, solved.rig, notes);
+  const cards = once(() => layOutCards(solved, notes, formats, press));
+  const told = keep("cards", from, () => cards().map(toldOfCard));
+  const marks = once(() => keep("marks of cards", from, () => cards().map(marksOf)));
+  return paired(formats, told).map(([format, { front, back, shorten, ...said }], i) => {
+    const sides = {
+      front: withItems(front, () => entry(marks(), i).front),
+      back: withItems(back, () => entry(marks(), i).back),
+    };
+    const card = finished({ ...said, ...sides }, solved.rig.id, format);
+    return {
+      format,
+      entry: rig,
+      solved,
+      card,
+      ...(shorten && { shorten }),
+      from: digestOf(from, format.name),
+    };
+  });
+}
+
+function layOutCards(
+  solved: SolvedRig,
+  notes: CardNotes,
+  formats: readonly CardFormat[],
+  { guide, kit, fonts }: Press,
+): Laid[] {
+  let least: readonly CardPart[] = [];
+  return formats.map((format) => {
+    const layOut: LayOutAs = (told, as) => layOutCard(told, format, guide, kit, fonts, { notes: as, least });
+    const card = layOut(solved, notes);
+    if (!fits(card)) return { card, shorten: whatToShorten(solved, notes, layOut) };
+    least = card.taken;
+    return { card };
+  });
+}
+
+function toldOfCard({ card: { front, back, taken, lacks, look }, shorten }: Laid) {
+  return { front: toldOf(front), back: toldOf(back), taken, lacks, look, shorten };
+}
+
+const marksOf = ({ card: { front, back } }: Laid) => ({ front: front.items, back: back.items });

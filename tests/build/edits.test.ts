@@ -1,0 +1,60 @@
+import { readdirSync } from "node:fs";
+import { expect, test } from "vitest";
+import { storeOnDisk } from "../../src/cli/kept-on-disk.ts";
+import { keeping, type Store } from "../../src/model/kept.ts";
+import { temporaryFolder } from "../support/cli.ts";
+import { builtOf, editedGuides, guideToEdit } from "../support/edited-guides.ts";
+import { seeded } from "../support/seeded.ts";
+
+const tool = Buffer.from("tool");
+
+/** A store that counts what it did not have, by kind. */
+function counting(store: Store): Store & { readonly missed: string[] } {
+  const missed: string[] = [];
+  const find: Store["find"] = (kind, from) => {
+    const found = store.find(kind, from);
+    if (!found) missed.push(kind);
+    return found;
+  };
+  return { missed, find, put: store.put };
+}
+
+test("a guide is the same to the byte after each edit, built anew or with what was kept", async () => {
+  const keep = keeping(storeOnDisk(temporaryFolder(), tool));
+  await builtOf(guideToEdit, keep);
+  for await (const files of editedGuides(3, seeded(20_261_127))) {
+    expect(await builtOf(files, keep)).toEqual(await builtOf(files));
+  }
+}, 120_000);
+
+test("nothing is solved, laid out or painted that was before, and of an edit only what it touches", async () => {
+  const store = counting(storeOnDisk(temporaryFolder(), tool));
+  const missedIn = async (files: typeof guideToEdit) => {
+    store.missed.length = 0;
+    await builtOf(files, keeping(store));
+    return store.missed.toSorted();
+  };
+  expect(new Set(await missedIn(guideToEdit)).size).toBeGreaterThan(8);
+  expect(await missedIn(guideToEdit)).toEqual([]);
+  const word = { "lessons/first.md": guideToEdit["lessons/first.md"]!.replace("Some words", "Few words") };
+  const missed = await missedIn({ ...guideToEdit, ...word });
+  expect(missed).not.toContain("rig");
+  expect(missed).not.toContain("cards");
+  expect(missed).not.toContain("sheets");
+  // The text on half sheets, with and without page numbers, and on whole ones.
+  expect(missed.filter((kind) => kind === "handout")).toHaveLength(3);
+}, 120_000);
+
+test("what is kept half or spoilt changes nothing but the time", async () => {
+  const folder = temporaryFolder();
+  await builtOf(guideToEdit, keeping(storeOnDisk(folder, tool)));
+  const names = readdirSync(folder).toSorted();
+  const gone: Store = storeOnDisk(folder, tool);
+  let asked = 0;
+  const half: Store = {
+    put: gone.put,
+    find: (kind, from) => (asked++ % 2 ? undefined : gone.find(kind, from)),
+  };
+  expect(await builtOf(guideToEdit, keeping(half))).toEqual(await builtOf(guideToEdit));
+  expect(readdirSync(folder).toSorted()).toEqual(names);
+}, 120_000);
