@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { stringify } from "yaml";
 import type { z } from "zod";
 import { worded } from "../../src/checks/messages.ts";
 import { guideSchema } from "../../src/content/schema/guide-schema.ts";
@@ -47,8 +46,9 @@ const schemas = {
   tubSchema,
 };
 
+/** What is JSON is YAML, too (YAML 1.2.2, chapter 1.2), and takes less time to write. */
 const read = (schema: z.ZodType, data: unknown) =>
-  readSchema(schema, readYaml(stringify(data), "content/any.yaml"));
+  readSchema(schema, readYaml(JSON.stringify(data) ?? "", "content/any.yaml"));
 
 function expectTold(messages: readonly Message[]): void {
   for (const message of messages) {
@@ -133,7 +133,7 @@ describe("what a schema asks for is read, all of it, and one thing wrong in it i
     const wrong = fc.constantFrom({ "no-such-key": [[]] }, undefined);
     fc.assert(
       fc.property(validValue(schema), wrong, fc.nat(), (data, put, number) => {
-        expect(read(schema, data).messages, stringify(data)).toEqual([]);
+        expect(read(schema, data).messages).toEqual([]);
         const withChange = (change: Record<string, unknown>) =>
           Array.isArray(data)
             ? data.map((entry, at) => (at === number % data.length ? { ...entry, ...change } : entry))

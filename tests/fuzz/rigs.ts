@@ -1,6 +1,3 @@
-import { disk } from "../../src/cli/disk.ts";
-import { readLibrary } from "../../src/content/read-library.ts";
-import { readSources } from "../../src/content/world.ts";
 import type { Rig } from "../../src/model/rig.ts";
 import { withWater } from "../../src/solve/in-water.ts";
 import { solveRig } from "../../src/solve/solve-rig.ts";
@@ -8,10 +5,10 @@ import { makeFigures } from "../../src/words/figures.ts";
 import { reasonText } from "../../src/words/reason.ts";
 import { makeWords } from "../../src/words/words.ts";
 import { endless } from "../support/endless.ts";
+import { shippedLibrary } from "../support/shipped-library.ts";
 import { Choices } from "./random.ts";
 
-const { value: library } = readLibrary(await readSources(disk, ["content"]));
-const words = makeWords(library!.words);
+const words = makeWords(shippedLibrary.words);
 const figures = makeFigures("metric first", words, "en");
 
 const extremes: readonly ((value: number) => number)[] = [
@@ -64,7 +61,7 @@ export interface RigOutcome {
 /** Sets one to four figures of a shipped rig out of all sense, as the case's number says, and does its sums. */
 export function tryRig(seed: number, number: number): RigOutcome {
   const choices = new Choices(seed * 1_000_003 + number);
-  let rig: Rig = choices.of(library!.rigs).rig;
+  let rig: Rig = choices.of(shippedLibrary.rigs).rig;
   const changed: string[] = [rig.id];
   for (let count = 1 + choices.below(4); count > 0; count--) {
     const path = choices.of(figuresOf(rig));

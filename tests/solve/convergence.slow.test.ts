@@ -1,15 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { disk } from "../../src/cli/disk.ts";
-import { readLibrary } from "../../src/content/read-library.ts";
-import { readSources } from "../../src/content/world.ts";
 import { floatDragAreaCm2 } from "../../src/core/float/float-drag.ts";
 import { landingsOf, type SinkFineness, sinkOfRig } from "../../src/core/sink/sink-of-rig.ts";
 import { allShot } from "../../src/model/solved.ts";
 import { hangingRig } from "../../src/solve/hanging-rig.ts";
 import { sisterOf } from "../../src/solve/same-shot.ts";
 import { solveRig } from "../../src/solve/solve-rig.ts";
-
-const library = readLibrary(await readSources(disk, ["content"])).value!;
+import { shippedLibrary as library } from "../support/shipped-library.ts";
 
 /** Our own bound: half the step and twice the pieces of line move no reported time by as much, the sister's included. */
 const convergedWithin = 0.02;

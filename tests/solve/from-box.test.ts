@@ -1,7 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { disk } from "../../src/cli/disk.ts";
-import { readLibrary } from "../../src/content/read-library.ts";
-import { readSources } from "../../src/content/world.ts";
 import { withId } from "../../src/core/lists.ts";
 import { metalIn, parseBox } from "../../src/core/tackle/box-notation.ts";
 import type { Tub } from "../../src/core/tackle/shot.ts";
@@ -11,8 +8,8 @@ import { allShot, type SolvedRig } from "../../src/model/solved.ts";
 import { boxInWater, fallFromBox, fromBox, rigThatCan, worthBuying } from "../../src/solve/from-box.ts";
 import { solveRig } from "../../src/solve/solve-rig.ts";
 import { valuesOf } from "../support/findings.ts";
+import { shippedLibrary as library } from "../support/shipped-library.ts";
 
-const library = readLibrary(await readSources(disk, ["content"])).value!;
 /** Each at its first depth. */
 const rigs = library.rigs.map(({ rig }): Rig => ({ ...rig, depthsMm: rig.depthsMm.slice(0, 1) }));
 const still = rigs.filter(({ water }) => water === "still");
@@ -43,7 +40,12 @@ const boxes = [
   "BB, No 4, No 6, No 10",
   "AAA, 4 BB, 3 No 4, 2 No 6, 5 No 8, 4 No 10",
 ];
-const cases = boxes.flatMap((box) => rigs.map((rig) => [rig.id, box, rig] as const));
+const cases = boxes.flatMap((text) =>
+  rigs.map((rig) => {
+    const box = boxFor(rig, text);
+    return [rig.id, text, { rig, box, got: fromBox(rig, box) }] as const;
+  }),
+);
 
 describe("a rig made from somebody's own box", () => {
   it("is the guide's rig to the last figure where the box is the guide's", () => {
@@ -55,41 +57,43 @@ describe("a rig made from somebody's own box", () => {
     }
   });
 
-  it.each(cases)("%s from %s takes nothing that is not there, and keeps pattern and lock", (_, text, rig) => {
-    const box = boxFor(rig, text);
-    const got = fromBox(rig, box);
-    if (!got.ok) {
-      expect(got.findings.map(({ code }) => code)).toContain("box.cannot-be-made");
-      return;
-    }
-    const [depth] = got.value.made.depths;
-    for (const { size, metal, count } of box) {
-      const used = allShot(depth!).filter((shot) => shot.size === size && shot.metal === metal);
-      expect(used.length).toBeLessThanOrEqual(count);
-    }
-    expect(allShot(depth!).every(({ size }) => box.some((shot) => shot.size === size))).toBe(true);
-    expect(got.value.made.rig.pattern.kind).toBe(rig.pattern.kind);
-    expect(roles(got.value.made)).toEqual(roles(got.value.own));
-    if (rig.float.heldByShot) expect(depth!.lockShare).toBeGreaterThanOrEqual(rig.lockShareMin - 1e-9);
-    const masses = depth!.lineShot.map(({ massG }) => massG);
-    expect(masses).toEqual([...masses].sort((a, b) => a - b));
-  });
+  it.each(cases)(
+    "%s from %s takes nothing that is not there, and keeps pattern and lock",
+    (_, __, { rig, box, got }) => {
+      if (!got.ok) {
+        expect(got.findings.map(({ code }) => code)).toContain("box.cannot-be-made");
+        return;
+      }
+      const [depth] = got.value.made.depths;
+      for (const { size, metal, count } of box) {
+        const used = allShot(depth!).filter((shot) => shot.size === size && shot.metal === metal);
+        expect(used.length).toBeLessThanOrEqual(count);
+      }
+      expect(allShot(depth!).every(({ size }) => box.some((shot) => shot.size === size))).toBe(true);
+      expect(got.value.made.rig.pattern.kind).toBe(rig.pattern.kind);
+      expect(roles(got.value.made)).toEqual(roles(got.value.own));
+      if (rig.float.heldByShot) expect(depth!.lockShare).toBeGreaterThanOrEqual(rig.lockShareMin - 1e-9);
+      const masses = depth!.lineShot.map(({ massG }) => massG);
+      expect(masses).toEqual([...masses].sort((a, b) => a - b));
+    },
+  );
 
-  it.each(cases)("%s from %s comes nearer to the guide's with the size it says to buy", (_, text, rig) => {
-    const box = boxFor(rig, text);
-    const got = fromBox(rig, box);
-    const [advice] = worthBuying(rig, box, got.ok ? got.value : undefined);
-    if (!advice) return;
-    const { size } = valuesOf([advice], got.ok ? "box.buy" : "box.buy-to-make");
-    expect(box.some((shot) => shot.size === size && shot.count === Number.POSITIVE_INFINITY)).toBe(false);
-    const then = fromBox(rig, boxFor(rig, `${text}, 1000 ${size}`));
-    expect(then.ok).toBe(true);
-    if (!got.ok || !then.ok) return;
-    const offMm = ({ made: { depths }, own }: typeof got.value) =>
-      Math.abs(depths[0]!.tipShowingMm - own.depths[0]!.tipShowingMm);
-    // Nearer by the shot on the line where the tip is not off: then the tip stays within what is told.
-    expect(offMm(then.value)).toBeLessThan(Math.max(5, offMm(got.value)) + 1e-9);
-  });
+  it.each(cases)(
+    "%s from %s comes nearer to the guide's with the size it says to buy",
+    (_, text, { rig, box, got }) => {
+      const [advice] = worthBuying(rig, box, got.ok ? got.value : undefined);
+      if (!advice) return;
+      const { size } = valuesOf([advice], got.ok ? "box.buy" : "box.buy-to-make");
+      expect(box.some((shot) => shot.size === size && shot.count === Number.POSITIVE_INFINITY)).toBe(false);
+      const then = fromBox(rig, boxFor(rig, `${text}, 1000 ${size}`));
+      expect(then.ok).toBe(true);
+      if (!got.ok || !then.ok) return;
+      const offMm = ({ made: { depths }, own }: typeof got.value) =>
+        Math.abs(depths[0]!.tipShowingMm - own.depths[0]!.tipShowingMm);
+      // Nearer by the shot on the line where the tip is not off: then the tip stays within what is told.
+      expect(offMm(then.value)).toBeLessThan(Math.max(5, offMm(got.value)) + 1e-9);
+    },
+  );
 
   it("says which shot are others, what that does to the tip and to the fall, and what to buy", () => {
     const rig = rigOf("straight-waggler-strung-out");

@@ -1,7 +1,8 @@
-import { solveContent } from "../../src/build/build.ts";
-import { disk } from "../../src/cli/disk.ts";
+import { solveChecked } from "../../src/build/build.ts";
+import { checkSources } from "../../src/build/check-sources.ts";
+import { shippedSources } from "./shipped-library.ts";
 
-const { value, messages } = await solveContent(disk, ["content"]);
+const { value, messages } = await solveChecked(checkSources(shippedSources));
 if (!value) throw new Error(`the content has errors: ${JSON.stringify(messages)}`);
 
 /**

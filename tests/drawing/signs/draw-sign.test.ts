@@ -1,16 +1,14 @@
 import { expect, it } from "vitest";
-import { disk } from "../../../src/cli/disk.ts";
-import { readLibrary } from "../../../src/content/read-library.ts";
-import { readSources } from "../../../src/content/world.ts";
 import type { Item } from "../../../src/drawing/model.ts";
 import { drawSign } from "../../../src/drawing/signs/draw-sign.ts";
 import { signPictures } from "../../../src/model/signs.ts";
+import { shippedLibrary } from "../../support/shipped-library.ts";
 
 const drawings = signPictures.map((picture) => drawSign(picture, "A sign"));
 const kinds = (items: readonly Item[]) => items.map(({ kind }) => kind);
 
-it("every sign of the shipped guide says when it is seen and has a picture of its own", async () => {
-  const { troubles } = readLibrary(await readSources(disk, ["content"])).value!;
+it("every sign of the shipped guide says when it is seen and has a picture of its own", () => {
+  const { troubles } = shippedLibrary;
   expect(troubles.filter(({ when }) => when === undefined)).toEqual([]);
   const shown = troubles.map(({ shows }) => shows);
   expect(new Set(shown).size).toBe(troubles.length);
