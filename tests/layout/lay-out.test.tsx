@@ -211,3 +211,27 @@ describe("overflow", () => {
     ).toEqual([]);
   });
 });
+
+test("a page that could not be laid out leaves the next page as it would have been", () => {
+  const laid = () =>
+    layOut(
+      <Box>
+        <Box tag="P">{sentence}</Box>
+      </Box>,
+      wide,
+      fonts,
+    );
+  const before = laid();
+  for (const bad of ["\u{1f41f}", `${"x".repeat(50_000)}\u{1f41f}`]) {
+    expect(() =>
+      layOut(
+        <Box>
+          <Box tag="P">{`${sentence} ${bad}`}</Box>
+        </Box>,
+        wide,
+        fonts,
+      ),
+    ).toThrow("the fonts have no sign for");
+    expect(laid()).toEqual(before);
+  }
+});

@@ -1,9 +1,10 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import { Ajv } from "ajv";
 import formats from "ajv-formats";
 import { beforeAll, describe, expect, it } from "vitest";
+import { importsOf } from "../../tools/imports.mjs";
 import { siteAssets } from "../../tools/site-assets.mjs";
 
 interface Component {
@@ -80,6 +81,25 @@ describe("the bill of materials of the site", () => {
     }
     const wordless = bill.components.filter(({ licenses }) => !licenses[0]!.license.text);
     expect(wordless.map(({ name }) => name)).toEqual([]);
+  });
+
+  it("has every package that the scripts are made of", () => {
+    const seen = new Set<string>();
+    const packages = new Set<string>();
+    const follow = (path: string): void => {
+      if (seen.has(path)) return;
+      seen.add(path);
+      for (const { to, inside, typeOnly } of importsOf(process.cwd(), path)) {
+        if (typeOnly) continue;
+        if (inside) follow(to);
+        else packages.add(/^(?:@[^/]+\/)?[^/]+/.exec(to)![0]);
+      }
+    };
+    for (const name of readdirSync("src/browser")) follow(`src/browser/${name}`);
+    expect(seen.size).toBeGreaterThan(100);
+    expect([...packages]).not.toEqual([]);
+    const names = bill.components.map(({ name }) => name);
+    expect([...packages].filter((name) => !names.includes(name))).toEqual([]);
   });
 
   it("names all that the scripts are known to hold, and the fonts", () => {
