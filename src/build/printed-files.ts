@@ -47,6 +47,7 @@ export async function* printedFiles(
       ...(settings.keep && { kept: { keep: settings.keep, words: JSON.stringify(library.words) } }),
       guide,
       images: source.images,
+      ...(library.font && { font: library.font }),
       rigs: printed,
       markings: new Map(library.floats.map(({ float, marking }) => [float.id, marking])),
       handouts,

@@ -2,6 +2,7 @@ import { type Drawings, drawFilms } from "../drawing/pictures.ts";
 import type { Printable } from "../model/printable.ts";
 import { withCardFaces } from "../print/card-faces.ts";
 import type { SiteInput } from "../site/input.ts";
+import { lentSignsFile } from "../site/look.ts";
 import { reasonText } from "../words/reason.ts";
 import { rigTexts } from "../words/rig-texts.ts";
 import { feedText, waterText } from "../words/water-text.ts";
@@ -14,7 +15,7 @@ export function siteInput(
   printables: readonly Printable[],
   { siteAssets }: BuildSettings,
 ): SiteInput {
-  const { library, source, kit } = solved;
+  const { library, source, kit, font } = solved;
   return {
     library,
     solved: source.solved,
@@ -22,7 +23,8 @@ export function siteInput(
     films: drawFilms(source),
     images: source.images,
     kit,
-    assets: withCardFaces(siteAssets, library),
+    assets: withCardFaces(font ? new Map([...siteAssets, [lentSignsFile, font.woff]]) : siteAssets, library),
+    ...(font && { lentSigns: font.signs }),
     printables,
     liveBody: liveBodyIn(solved),
     inWater: (rig, depth) => waterText(rig, depth, kit),

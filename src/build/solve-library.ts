@@ -1,9 +1,13 @@
+import type { Root } from "mdast";
 import { knotMessages } from "../checks/knots.ts";
 import { checkLinks } from "../checks/links.ts";
 import { checkContent } from "../checks/table.ts";
+import { readyFont } from "../images/ready-font.ts";
 import { readyImages } from "../images/ready-images.ts";
 import { type Keep, makeAnew } from "../model/kept.ts";
+import type { Library } from "../model/library.ts";
 import { hasErrors, type Staged } from "../model/message.ts";
+import { isOurSign } from "../model/our-signs.ts";
 import { stageDone } from "../model/stage-times.ts";
 import { typedLengths } from "../words/typed-lengths.ts";
 import { imagesInUse, unusedImages } from "./images-in-use.ts";
@@ -36,6 +40,8 @@ export async function solveLibrary(
   const used = imagesInUse(texts.value.values(), library);
   const shown = [...library.images.values()].filter(({ id }) => used.has(id));
   const images = await readyImages(shown, library.guide.logo);
+  const font =
+    library.font && (await readyFont(library.font, signsUsed(library, texts.value.values()), isOurSign));
   const source = { ...inTexts, images: images.value };
   const knots = knotMessages(library, kit.words, keep);
   const lent = new Set(whole.lent.values());
@@ -49,5 +55,12 @@ export async function solveLibrary(
   stageDone("solve", solved.value.length, "rigs");
   const all = [...knots, ...solved.messages, ...texts.messages, ...images.messages, ...checked];
   if (hasErrors(all)) return { value: undefined, messages: all };
-  return { value: { library, source, rigs, live: texts.value, kit }, messages: all };
+  const value = { library, source, rigs, live: texts.value, kit, ...(font && { font }) };
+  return { value, messages: all };
+}
+
+/** All texts of a guide, one after another: whatever sign a page shows is in one of them. */
+function signsUsed(library: Library, live: Iterable<Root>): string {
+  const { images: _, font: __, ...rest } = library;
+  return JSON.stringify([rest, ...live], (_key, value) => (value instanceof Map ? [...value] : value));
 }

@@ -1,6 +1,7 @@
 import type { Root } from "mdast";
 import type { DrawingKit } from "../drawing/kit.ts";
 import type { PictureSource } from "../drawing/pictures.ts";
+import type { ReadyFont } from "../images/ready-font.ts";
 import type { Keep } from "../model/kept.ts";
 import type { Library, MarkdownText } from "../model/library.ts";
 import type { Message } from "../model/message.ts";
@@ -17,6 +18,8 @@ export interface Solved {
   /** Every text with its live figures put in. */
   readonly live: ReadonlyMap<Root, Root>;
   readonly kit: DrawingKit;
+  /** Signs of a font of the guide's own, as pages load them; missing where none is needed. */
+  readonly font?: ReadyFont;
 }
 
 /** A text of it with its live figures. */

@@ -8,7 +8,7 @@ import {
   messageSeverity,
 } from "../model/message-table.ts";
 import { cardLacks, doesNotFit, noRoom } from "./layout-words.ts";
-import { badLink, missingAttribute, slippedWords } from "./text-words.ts";
+import { badLink, missingAttribute, noSign, slippedWords } from "./text-words.ts";
 import type { WordedMessage } from "./worded-message.ts";
 import { frontMatterWords, wrongType, yamlWords } from "./written-words.ts";
 import { wrongName } from "./wrong-name.ts";
@@ -83,10 +83,7 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
     reason: `${v.found} ${limits[v.limit].of}; the most is ${limits[v.limit].most}`,
     hint: limits[v.limit].instead,
   }),
-  "no-sign": (v) => ({
-    reason: `the fonts of the guide have no sign for "${v.sign}" (${v.number})`,
-    hint: "say it in words, in Latin, Greek or Cyrillic letters",
-  }),
+  "no-sign": noSign,
   "file-too-deep": (v) => ({
     reason: `the file stands in a folder below ${v.folder}/`,
     hint: `move it up into ${v.folder}/, or out of the content`,
@@ -117,6 +114,7 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
     hint: `write them into words/${v.language}.yaml, by the keys of words/en.yaml; as few as you like`,
   }),
   "image-not-usable": (v) => v,
+  "font-not-usable": (v) => ({ ...v, reason: `the font cannot be used: ${v.reason}` }),
   "image-not-used": (v) => ({
     reason: `no text shows ${v.name}`,
     hint: `show it on a line of its own, ![what it shows](../images/${v.name}), or take it out`,

@@ -59,3 +59,19 @@ export function badLink({ link, meant }: MessageValues["bad-link"]): WordedMessa
   if (meant !== undefined) return { reason, hint: `did you mean ${meant}?` };
   return { reason, hint: "write the file that it leads to as seen from this one, such as ../rigs/NAME.md" };
 }
+
+/** A sign that cannot be set. */
+export function noSign({ sign, number, isJoined, font }: MessageValues["no-sign"]): WordedMessage {
+  const which =
+    font === undefined ? "the fonts of the guide have" : `neither the guide's fonts nor ${font} has`;
+  const no = font === undefined ? "no sign" : "a sign";
+  const reason = `${which} ${no} for "${sign}" (${number})`;
+  const inWords = "say it in words, in Latin, Greek or Cyrillic letters";
+  if (isJoined)
+    return { reason, hint: `${inWords}: paper sets no letters that join or run from right to left` };
+  const another = font === undefined ? "lay a font that has it" : "lay another font";
+  return {
+    reason,
+    hint: `${inWords}; or ${another} into fonts/ and name it in guide.yaml, as look: { font: NAME.ttf }`,
+  };
+}

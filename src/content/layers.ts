@@ -42,6 +42,15 @@ function dataOf(source: Source): unknown {
   return read.get(source);
 }
 
+/** What the uppermost `guide.yaml` of the guide's own that has a key says there, before anything is held against it. */
+export function firstSaid(sources: Sources, key: string): unknown {
+  for (let source = sources.get("guide.yaml"); source && !source.fromLibrary; source = source.under) {
+    const data = dataOf(source);
+    if (isGroup(data) && Object.hasOwn(data, key)) return data[key];
+  }
+  return undefined;
+}
+
 /** What stands in the uppermost `guide.yaml`, before anything is held against it. */
 function topOf(sources: Sources): Group {
   const source = sources.get("guide.yaml");

@@ -3,6 +3,7 @@ import { termId } from "../model/addresses.ts";
 import type { Guide, Library, PlaceOf, Prose, Species, Term, Trouble } from "../model/library.ts";
 import { limits } from "../model/limits.ts";
 import { hasErrors, type Message, message, type Staged } from "../model/message.ts";
+import { isFontFile } from "../model/own-font.ts";
 import type { WordTree } from "../model/word-tree.ts";
 import { makeWords } from "../words/words.ts";
 import { leftOutBy } from "./chosen.ts";
@@ -16,6 +17,7 @@ import { linkRig } from "./link/rig-link.ts";
 import { linkScale, linkTub } from "./link/shot-link.ts";
 import { parseNotes } from "./markdown-source.ts";
 import { folded } from "./names.ts";
+import { readOwnFont } from "./own-font.ts";
 import { readImages } from "./own-images.ts";
 import { readWords } from "./read-words.ts";
 import { type Read, Reading, type ReadProse } from "./reading.ts";
@@ -52,10 +54,11 @@ export function readLibrary(given: ReadonlyMap<string, Source>): Staged<Library 
   const sources = withoutRefused(given);
   const beyond = tooMuchToRead(sources);
   if (beyond) return { value: undefined, messages: [beyond] };
-  const words = readWords(sources);
-  if (!words.value) return { value: undefined, messages: words.messages };
-  const reading = new Reading(sources, makeWords(words.value));
-  reading.messages.push(...words.messages);
+  const own = readOwnFont(sources);
+  const words = readWords(sources, own.font);
+  if (!words.value) return { value: undefined, messages: [...own.messages, ...words.messages] };
+  const reading = new Reading(sources, makeWords(words.value), own.font);
+  reading.messages.push(...own.messages, ...words.messages);
   const library = linkLibrary(reading, words.value);
   reading.messages.push(...strayFiles(sources));
   const { broken, messages } = lentWithErrors(sources, reading.messages);
@@ -144,6 +147,12 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
 
   const logo = typed.look?.logo;
   if (logo !== undefined) reading.lookUp(images, logo, "picture in images/", yaml.placeOf(["look", "logo"]));
+  const font = typed.look?.font;
+  if (font !== undefined) {
+    const fonts = [...reading.sources.values()].filter(({ path }) => isFontFile(path));
+    const byName = new Map(fonts.map((source) => [source.path.replace("fonts/", ""), source]));
+    reading.lookUp(byName, font, "font in fonts/", yaml.placeOf(["look", "font"]));
+  }
   const guide = guideOf(typed);
   const floats = byId(read.floats.flatMap((one) => linkFloat(one, scale, reading) ?? []));
   const baits = byId(read.baits.map((one) => linkBait(one, reading)));
@@ -161,6 +170,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
     guide,
     words,
     images,
+    ...(reading.font && { font: reading.font }),
     scales: [...scales.values()],
     tubs: [...tubs.values()],
     floats: [...floats.values()],

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { type Message, message, type Staged } from "../model/message.ts";
+import type { OwnFont } from "../model/own-font.ts";
 import type { WordTree } from "../model/word-tree.ts";
 import { makeWords } from "../words/words.ts";
 import { languageOf, wordsOver, wordTreeOver } from "./layers.ts";
@@ -19,8 +20,11 @@ const wordsSchema: z.ZodType<WordTree> = z.preprocess((typed) => typed ?? {}, wo
  * The fixed words of the guide in its language; what it lacks there stands in English, and is told. They are read first:
  * the reasons of everything else are worded with them.
  */
-export function readWords(sources: ReadonlyMap<string, Source>): Staged<WordTree | undefined> {
-  const reading = new Reading(sources, makeWords({}));
+export function readWords(
+  sources: ReadonlyMap<string, Source>,
+  font?: OwnFont,
+): Staged<WordTree | undefined> {
+  const reading = new Reading(sources, makeWords({}), font);
   const need = "every fixed word on pages and cards stands there";
   const wordsOf = (language: string): WordTree | undefined => {
     const path = `words/${language}.yaml`;

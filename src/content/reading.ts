@@ -5,6 +5,7 @@ import { addressesOf, ownAddresses } from "../model/content-addresses.ts";
 import { limits } from "../model/limits.ts";
 import { type Message, message, type Place } from "../model/message.ts";
 import type { MessageCode, MessageValues } from "../model/message-table.ts";
+import type { OwnFont } from "../model/own-font.ts";
 import { makeFigures } from "../words/figures.ts";
 import { findingMessage } from "../words/reason.ts";
 import type { Words } from "../words/words.ts";
@@ -50,7 +51,10 @@ const filesOf: Readonly<Record<string, readonly [folder: string, ending: string]
 /** What was read of a file that has not changed since, by the schema that it was held against. */
 const known = new WeakMap<
   Source,
-  Map<object, { readonly value: unknown; readonly messages: readonly Message[] }>
+  Map<
+    object,
+    { readonly value: unknown; readonly messages: readonly Message[]; readonly font: OwnFont | undefined }
+  >
 >();
 
 /** Reads the files of the content one by one and keeps every message met. */
@@ -62,6 +66,8 @@ export class Reading {
   constructor(
     readonly sources: ReadonlyMap<string, Source>,
     readonly words: Words,
+    /** Has signs that the tool's own fonts lack. */
+    readonly font?: OwnFont,
   ) {}
 
   error<C extends MessageCode>(place: Place, code: C, values: MessageValues[C]): void {
@@ -142,7 +148,7 @@ export class Reading {
       return [];
     }
     const beyond = tooMuchToLayOut(markdown.body, source.file);
-    this.messages.push(...(beyond ? [beyond] : checkSigns(markdown.body, source)));
+    this.messages.push(...(beyond ? [beyond] : checkSigns(markdown.body, source, this.font)));
     const read = this.#hold(source, schema, markdown.front);
     return read ? [{ ...read, body: markdown.body }] : [];
   }
@@ -152,13 +158,13 @@ export class Reading {
     const bySchema = known.get(source) ?? new Map();
     known.set(source, bySchema);
     const before = bySchema.get(schema);
-    if (before) {
+    if (before && before.font === this.font) {
       this.messages.push(...before.messages);
       return before.value as T;
     }
     const from = this.messages.length;
     const value = read();
-    bySchema.set(schema, { value, messages: this.messages.slice(from) });
+    bySchema.set(schema, { value, messages: this.messages.slice(from), font: this.font });
     return value;
   }
 
@@ -241,7 +247,7 @@ export class Reading {
 
   #isSound(source: Source, yaml: YamlSource): boolean {
     this.messages.push(...yaml.warnings);
-    const beyond = checkValues(yaml, source);
+    const beyond = checkValues(yaml, source, this.font);
     this.messages.push(...beyond);
     return beyond.length === 0;
   }

@@ -1,11 +1,12 @@
 import { distance } from "fastest-levenshtein";
 import { first, last } from "../core/lists.ts";
 import { type Message, message } from "../model/message.ts";
+import { fontEndings, isFontFile } from "../model/own-font.ts";
 import { imageEndings, imageKindOf } from "../model/own-image.ts";
 import type { Source } from "./world.ts";
 
 /** What files of each folder end in. */
-const folders: Readonly<Record<string, ".md" | ".yaml" | "a picture">> = {
+const folders: Readonly<Record<string, ".md" | ".yaml" | "a picture" | "a font">> = {
   rigs: ".md",
   lessons: ".md",
   pages: ".md",
@@ -18,6 +19,7 @@ const folders: Readonly<Record<string, ".md" | ".yaml" | "a picture">> = {
   species: ".yaml",
   words: ".yaml",
   images: "a picture",
+  fonts: "a font",
 };
 
 /** Files that stand beside the folders. */
@@ -45,6 +47,7 @@ function strayness(path: string): { reason: string; hint: string } | undefined {
   if (ending === undefined) return inOtherFolder(folder);
   if (ending === "a picture")
     return parts.length === 2 && imageKindOf(name) ? undefined : otherThanPicture(parts);
+  if (ending === "a font") return isFontFile(path) ? undefined : otherThanFont;
   return name.endsWith(ending) ? undefined : otherEnding(folder, name, ending);
 }
 
@@ -75,6 +78,11 @@ function otherThanPicture({ length }: readonly string[]): { reason: string; hint
         hint: `save it as ${endings.join(", ")}`,
       };
 }
+
+const otherThanFont = {
+  reason: "the file is not read: it is no font that a guide is set in",
+  hint: `save it straight below fonts/, as ${fontEndings.join(", ")}`,
+};
 
 function otherEnding(
   folder: string,

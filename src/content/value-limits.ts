@@ -1,8 +1,9 @@
 import type { Nodes } from "mdast";
 import { visit } from "unist-util-visit";
-import { fontSigns } from "../model/font-signs.ts";
 import { limits } from "../model/limits.ts";
 import { type Message, message, type Place } from "../model/message.ts";
+import { isOurSign } from "../model/our-signs.ts";
+import { isJoined, type OwnFont } from "../model/own-font.ts";
 import { positionOf } from "../model/source-position.ts";
 import { beyondInTitle, beyondInValue, tooMuch } from "./text-limits.ts";
 import type { Source } from "./world.ts";
@@ -12,7 +13,7 @@ import type { YamlSource } from "./yaml-source.ts";
  * What the values of a YAML text hold that cannot be set: too many words or levels, or signs that the fonts lack. One
  * message a value.
  */
-export function checkValues(yaml: YamlSource, source: Source): readonly Message[] {
+export function checkValues(yaml: YamlSource, source: Source, font?: OwnFont): readonly Message[] {
   const messages: Message[] = [];
   const look = (value: unknown, path: readonly (string | number)[]): void => {
     if (path.length > limits.depth.most) {
@@ -23,7 +24,7 @@ export function checkValues(yaml: YamlSource, source: Source): readonly Message[
     }
     if (typeof value === "string") {
       const isTitle = path.at(-1) === "title" && !source.path.startsWith("words/");
-      messages.push(...checkValue(value, isTitle, () => yaml.placeOf(path), source));
+      messages.push(...checkValue(value, isTitle, () => yaml.placeOf(path), source, font));
       if (mustSay(value, path, source)) {
         const key = String(path.findLast((step) => typeof step === "string") ?? "the entry");
         messages.push(
@@ -57,42 +58,42 @@ function checkValue(
   isTitle: boolean,
   placeOf: () => Place,
   source: Source,
+  font: OwnFont | undefined,
 ): readonly Message[] {
   const beyond = beyondInValue(value) ?? (isTitle ? beyondInTitle(value) : undefined);
   if (beyond) return [tooMuch(beyond.limit, beyond.found, placeOf())];
-  const sign = missingSign(value);
-  return sign === undefined ? [] : [noSign(sign, placeOf(), source)];
+  const sign = missingSign(value, font);
+  return sign === undefined ? [] : [noSign(sign, placeOf(), source, font)];
 }
 
 /** Signs of a text that the fonts lack, each the first of its piece. */
-export function checkSigns(body: Nodes, source: Source): readonly Message[] {
+export function checkSigns(body: Nodes, source: Source, font?: OwnFont): readonly Message[] {
   const messages: Message[] = [];
   visit(body, (node) => {
     if (!("value" in node) || node.type === "html") return;
-    const sign = missingSign(node.value);
+    const sign = missingSign(node.value, font);
     if (sign === undefined) return;
     const { line, column } = positionOf(node).start;
-    messages.push(noSign(sign, { file: source.file, line, column }, source));
+    messages.push(noSign(sign, { file: source.file, line, column }, source, font));
   });
   return messages;
 }
 
-function noSign(sign: string, from: Place, source: Source): Message {
-  const number = `U+${sign.codePointAt(0)!.toString(16).toUpperCase().padStart(4, "0")}`;
-  return message("no-sign", placeOfSign(sign, from, source), { sign, number });
+function noSign(sign: string, from: Place, source: Source, font: OwnFont | undefined): Message {
+  const code = sign.codePointAt(0)!;
+  const number = `U+${code.toString(16).toUpperCase().padStart(4, "0")}`;
+  const values = { sign, number, isJoined: isJoined(code), ...(font && { font: font.id }) };
+  return message("no-sign", placeOfSign(sign, from, source), values);
 }
 
-const known = new Set(
-  fontSigns.flatMap(([first, last]) => Array.from({ length: last - first + 1 }, (_, i) => first + i)),
-);
 /** Ends of lines, indents, and a hyphen that shows at the end of a line only: layout takes them out. */
 const takenOut = new Set([..."\n\r\t\u00ad"].map((sign) => sign.codePointAt(0)!));
 
 /** The first sign of a text that no face has. */
-function missingSign(text: string): string | undefined {
+function missingSign(text: string, font: OwnFont | undefined): string | undefined {
   for (const sign of text.normalize("NFC")) {
     const code = sign.codePointAt(0)!;
-    if (!known.has(code) && !takenOut.has(code)) return sign;
+    if (!isOurSign(code) && !takenOut.has(code) && !font?.signs.has(code)) return sign;
   }
   return undefined;
 }

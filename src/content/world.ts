@@ -1,4 +1,5 @@
 import { limits } from "../model/limits.ts";
+import { isFontFile } from "../model/own-font.ts";
 import { imageKindOf } from "../model/own-image.ts";
 import { stageDone } from "../model/stage-times.ts";
 
@@ -97,7 +98,7 @@ async function readOnce(world: World, layers: readonly Layer[]): Promise<Sources
   for (const { folder, ...layer } of layers) {
     for (const { path, bytes } of await world.list(folder)) {
       const file = `${folder}/${path}`;
-      if (isPicture(path)) {
+      if (isNoText(path)) {
         const mayRead = bytes <= limits.imageBytes.most && pictureBytes + bytes <= limits.picturesBytes.most;
         const content = mayRead ? await world.readBytes(file) : undefined;
         if (mayRead && !content) continue;
@@ -131,7 +132,8 @@ async function readOnce(world: World, layers: readonly Layer[]): Promise<Sources
   return sources;
 }
 
-const isPicture = (path: string) => /^images\/[^/]+$/.test(path) && imageKindOf(path) !== undefined;
+const isNoText = (path: string) =>
+  isFontFile(path) || (/^images\/[^/]+$/.test(path) && imageKindOf(path) !== undefined);
 
 const sameBytes = (one?: Uint8Array, other?: Uint8Array) =>
   one === other || (one !== undefined && other !== undefined && Buffer.compare(one, other) === 0);

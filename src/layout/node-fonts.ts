@@ -1,7 +1,9 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
+import * as fontkit from "fontkit";
 import { type FileFonts, type FontFile, readFontFile } from "./font-file.ts";
 import { makeFonts } from "./fonts.ts";
+import { type LendingFont, withLentSigns } from "./own-face.ts";
 
 const resolve = createRequire(import.meta.url).resolve;
 
@@ -10,16 +12,32 @@ function read(file: string): FontFile {
 }
 
 let fonts: FileFonts | undefined;
+const lent = new WeakMap<Uint8Array, FileFonts>();
 
-/** The fonts of the package, read once. Browsers are handed a table made of them instead. */
-export function nodeFonts(): FileFonts {
-  if (fonts === undefined) {
-    const files = {
-      regular: read("400Regular/IBMPlexSans_400Regular.ttf"),
-      bold: read("600SemiBold/IBMPlexSans_600SemiBold.ttf"),
-      italic: read("400Regular_Italic/IBMPlexSans_400Regular_Italic.ttf"),
-    };
-    fonts = { ...makeFonts(files), files };
+/**
+ * The fonts of the package, read once. Browsers are handed a table made of them instead.
+ *
+ * @param own bytes of a font of the guide's own, for signs that they lack
+ */
+export function nodeFonts(own?: Uint8Array): FileFonts {
+  fonts ??= fontsOf({
+    regular: read("400Regular/IBMPlexSans_400Regular.ttf"),
+    bold: read("600SemiBold/IBMPlexSans_600SemiBold.ttf"),
+    italic: read("400Regular_Italic/IBMPlexSans_400Regular_Italic.ttf"),
+  });
+  if (own === undefined) return fonts;
+  let both = lent.get(own);
+  if (both === undefined) {
+    const lending = fontkit.create(Buffer.from(own)) as unknown as LendingFont;
+    const { regular, bold, italic } = fonts.files;
+    both = fontsOf({
+      regular: withLentSigns(regular, lending),
+      bold: withLentSigns(bold, lending),
+      italic: withLentSigns(italic, lending),
+    });
+    lent.set(own, both);
   }
-  return fonts;
+  return both;
 }
+
+const fontsOf = (files: FileFonts["files"]): FileFonts => ({ ...makeFonts(files), files });

@@ -11,6 +11,7 @@ import type { FishLooks } from "./fish-looks.ts";
 import type { KnotPicture } from "./knot-picture.ts";
 import type { OwnColours } from "./look-colours.ts";
 import type { Place } from "./message.ts";
+import type { OwnFont } from "./own-font.ts";
 import type { OwnImage } from "./own-image.ts";
 import type { Bait, Hook, Rig } from "./rig.ts";
 import type { SignPicture, SignTime, SignWater } from "./signs.ts";
@@ -250,6 +251,8 @@ export interface Library {
   readonly words: WordTree;
   /** Photos and drawings of the guide's own, by the names of their files. */
   readonly images: ReadonlyMap<string, OwnImage>;
+  /** A font of the guide's own, for signs that the tool's lack. */
+  readonly font?: OwnFont;
   readonly scales: readonly ScaleEntry[];
   readonly tubs: readonly TubEntry[];
   readonly floats: readonly FloatEntry[];

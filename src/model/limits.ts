@@ -45,6 +45,12 @@ export const limits = {
     instead: "save some smaller, or take out what no text shows",
     reason: "all of them are in memory at once; a phone keeps what is made of them",
   },
+  fontBytes: {
+    most: 25_000_000,
+    of: "bytes in the font",
+    instead: "take one with fewer signs",
+    reason: "fonts of all signs of Chinese have as much",
+  },
   imagePixels: {
     most: 60_000_000,
     of: "pixels in the picture",

@@ -27,7 +27,14 @@ export interface MessageValues {
   readonly "not-utf-8": { readonly as: "UTF-16" | "another encoding" };
   readonly "no-front-matter": { readonly problem: FrontMatterProblem; readonly first: string };
   readonly "too-much": { readonly limit: LimitName; readonly found: number };
-  readonly "no-sign": { readonly sign: string; readonly number: string };
+  readonly "no-sign": {
+    readonly sign: string;
+    readonly number: string;
+    /** Whether it joins others, so that no font helps. */
+    readonly isJoined: boolean;
+    /** The guide's own font, which lacks it, too. */
+    readonly font?: string;
+  };
   readonly "file-too-deep": { readonly folder: string };
   readonly "file-name": { readonly reason: string; readonly hint: string };
   readonly "address-taken": { readonly address: string; readonly by: string };
@@ -37,6 +44,7 @@ export interface MessageValues {
   readonly "unlikely-figure": { readonly key: string; readonly found: string; readonly allowed: string };
   readonly "words-in-english": { readonly language: string; readonly missing: Names; readonly all: number };
   readonly "image-not-usable": { readonly reason: string; readonly hint: string };
+  readonly "font-not-usable": { readonly reason: string; readonly hint: string };
   readonly "image-not-used": { readonly name: string };
   readonly "image-in-sentence": None;
   readonly "no-alt-text": { readonly name: string };
@@ -205,6 +213,7 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "unlikely-figure": "warning",
   "words-in-english": "warning",
   "image-not-usable": "error",
+  "font-not-usable": "error",
   "image-not-used": "warning",
   "image-in-sentence": "error",
   "no-alt-text": "error",

@@ -17,7 +17,7 @@ const usualSigns = [
  */
 export function withCardFaces(
   assets: ReadonlyMap<string, string | Uint8Array>,
-  { words, guide, rigs, scales }: Library,
+  { words, guide, rigs, scales, font }: Library,
 ): ReadonlyMap<string, string | Uint8Array> {
   const script = assets.get(cardScript);
   if (script === undefined) return assets;
@@ -25,7 +25,7 @@ export function withCardFaces(
   for (const [first, last] of usualSigns) {
     for (let code = first; code <= last; code++) signs.add(String.fromCodePoint(code));
   }
-  const { regular, bold, italic } = nodeFonts().faces;
+  const { regular, bold, italic } = nodeFonts(font?.bytes).faces;
   const packed = {
     regular: packedFace(regular.source, signs),
     bold: packedFace(bold.source, signs),

@@ -7,6 +7,7 @@ import { printPaths, sitePaths } from "../model/addresses.ts";
 import { digestOf } from "../model/digest.ts";
 import { type Keep, makeAnew } from "../model/kept.ts";
 import type { Guide, RigEntry } from "../model/library.ts";
+import type { OwnFont } from "../model/own-font.ts";
 import type { ReadyImage } from "../model/own-image.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import { keyOf, type WordKeyIn } from "../words/words.ts";
@@ -39,6 +40,8 @@ export interface PrintInput {
   readonly handouts: Omit<HandoutInput, "cards">;
   /** Photos and drawings of the guide's own, by name. */
   readonly images: ReadonlyMap<string, ReadyImage>;
+  /** A font of the guide's own, for signs that ours lack. */
+  readonly font?: OwnFont;
   readonly kit: DrawingKit;
   /** Everything computed for a rig, as JSON, which its cards carry. */
   readonly dataOf: (solved: SolvedRig) => string;
@@ -138,13 +141,14 @@ function placedIn({ rigs }: PrintInput): (problem: DoesNotFit) => DoesNotFit {
   };
 }
 
-function makePress({ guide, kit, date, images, kept }: PrintInput): Press {
-  const fonts = nodeFonts();
+function makePress({ guide, kit, date, images, font, kept }: PrintInput): Press {
+  const fonts = nodeFonts(font?.bytes);
   const logo = guide.logo === undefined ? undefined : known(images, guide.logo).print;
   const logoFrom = logo && digestOf(logo.id, Buffer.from(logo.jpeg).toString("base64"));
+  const fontFrom = font && digestOf(Buffer.from(font.bytes).toString("base64"));
   return {
     keep: kept?.keep ?? makeAnew,
-    from: digestOf(guide, date, logoFrom, kept?.words),
+    from: digestOf(guide, date, logoFrom, fontFrom, kept?.words),
     guide,
     fonts,
     ...(logo && { logo }),

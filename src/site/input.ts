@@ -21,6 +21,8 @@ export interface SiteInput {
   readonly kit: DrawingKit;
   /** Style sheet, fonts and page scripts by file name, made when the tool is compiled. */
   readonly assets: ReadonlyMap<string, string | Uint8Array>;
+  /** Code points of the signs that a font of the guide's own lends to ours, rising. */
+  readonly lentSigns?: readonly number[];
   /** Names with their hash in them, by the plain paths of scripts and style sheet below the output folder. */
   readonly stamped?: ReadonlyMap<string, string>;
   readonly printables: readonly Printable[];

@@ -10,6 +10,24 @@ import type { SiteInput } from "./input.ts";
 /** Ground of the masthead, and the mark on it, where a guide has no colours of its own. */
 const usualColours = { deep: "#0d3b40", onDeep: "#ff7a45" };
 
+/** Signs of a font of the guide's own, among the site's assets. */
+export const lentSignsFile = "own-signs.woff";
+
+/**
+ * The signs that are lent to our fonts, in both weights: browsers take each sign from the rule that has it.
+ *
+ * @param signs code points, rising
+ */
+export function lentSignsStyle(signs: readonly number[]): string {
+  const range = signs.map((code) => `U+${code.toString(16).toUpperCase()}`).join(",");
+  return [`400`, `600 700`]
+    .map(
+      (weight) =>
+        `@font-face{font-family:"IBM Plex Sans";font-weight:${weight};font-display:swap;src:url(${lentSignsFile}) format("woff");unicode-range:${range}}`,
+    )
+    .join("\n");
+}
+
 /** Style rules that come after the style sheet: the colours of drawings, and the guide's own. */
 export function ownStyle({ colours }: Guide): string {
   if (!colours) return paletteCss();

@@ -6,7 +6,7 @@ import { stampedPath } from "./file-hash.ts";
 import { imageFiles } from "./images.ts";
 import type { SiteInput } from "./input.ts";
 import { listings } from "./listings.tsx";
-import { iconFiles, ownStyle } from "./look.ts";
+import { iconFiles, lentSignsStyle, ownStyle } from "./look.ts";
 import { manifest, OfflineList } from "./offline.ts";
 import type { Page } from "./page.ts";
 import { pagesOf } from "./pages.tsx";
@@ -72,8 +72,10 @@ function assetFiles(input: SiteInput): readonly OutputFile[] {
 }
 
 /** An asset in the guide's own colours, where it has any. */
-function assetOf(name: string, content: string | Uint8Array, { library: { guide } }: SiteInput) {
-  return name === "site.css" ? `${content}\n${ownStyle(guide)}\n` : content;
+function assetOf(name: string, content: string | Uint8Array, { library: { guide }, lentSigns }: SiteInput) {
+  if (name !== "site.css") return content;
+  const lent = lentSigns ? `${lentSignsStyle(lentSigns)}\n` : "";
+  return `${content}\n${lent}${ownStyle(guide)}\n`;
 }
 
 function* pageFiles(pages: readonly Page[], input: SiteInput, offline: OfflineList): Iterable<OutputFile> {

@@ -61,7 +61,7 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
     of: lesson("A \u2605 star."),
     says: [
       'content/lessons/first.md:8:3 error the fonts of the guide have no sign for "★" (U+2605)',
-      "hint: say it in words, in Latin, Greek or Cyrillic letters",
+      "hint: say it in words, in Latin, Greek or Cyrillic letters; or lay a font that has it into fonts/ and name it in guide.yaml, as look: { font: NAME.ttf }",
     ],
   },
   "file-too-deep": {
@@ -104,6 +104,13 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
     says: [
       'content/guide.yaml: warning the fixed words of pages and cards stand in English: there are none in "de"',
       "hint: write them into words/de.yaml, by the keys of words/en.yaml; as few as you like",
+    ],
+  },
+  "font-not-usable": {
+    of: { ...edited("guide.yaml", "edition:", "look: { font: x.ttf }\nedition:"), "fonts/x.ttf": "no font" },
+    says: [
+      "content/fonts/x.ttf: error the font cannot be used: no font can be found in it",
+      "hint: take a font of one face, as .ttf, .otf, .woff or .woff2",
     ],
   },
   "image-not-usable": {

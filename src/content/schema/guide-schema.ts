@@ -71,6 +71,10 @@ const lookSchema = z.strictObject({
     .string()
     .meta({ examples: ["logo.svg", "logo.png"] })
     .optional(),
+  font: z
+    .string()
+    .meta({ examples: ["signs.ttf"] })
+    .optional(),
   colours: z
     .strictObject({ main: colour("main", "#0a4d57"), accent: colour("accent", "#a8330c") })
     .optional(),

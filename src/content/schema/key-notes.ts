@@ -53,7 +53,7 @@ const rig = {
 };
 
 const lesson = {
-  order: "Place in the course, counted from 1; two lessons may share one.",
+  order: "Place in the course, counted from 1; no other lesson has the same.",
   part: "Part of the course that it stands in.",
   title: "Name of the lesson.",
   summary: "What a reader can do after it, in one sentence.",
@@ -240,6 +240,8 @@ const guide = {
   look: "What makes the pages look your own.",
   "look.logo":
     "Your mark, by the name of its file below images/, SVG or PNG; it stands on pages, booklet and app.",
+  "look.font":
+    "A font for signs that ours lacks, by the name of its file below fonts/; pages and paper take those signs from it.",
   "look.colours":
     "Two colours, as # and six digits; each must be legible, and is made lighter for dark pages.",
   "look.colours.main": "Colour of the masthead and of links.",

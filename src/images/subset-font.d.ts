@@ -1,0 +1,8 @@
+/** The package has no types of its own. */
+declare module "subset-font" {
+  export default function subsetFont(
+    font: Buffer,
+    signs: string,
+    options: { readonly targetFormat: "woff"; readonly noHinting: boolean },
+  ): Promise<Buffer>;
+}
