@@ -18,14 +18,17 @@ const excerptChars = 150;
 /** Fewer than these, and sections that have only some of the words are shown too. */
 const enough = 3;
 
-/** Makes the search of a guide: a question in, sections out, the best first. */
-export function makeSearch(
+/** Sections that are put into the index at once: no more than a slow phone does between two taps. */
+const sectionsAtOnce = 20;
+
+/** Makes the search of a guide, bit by bit, so that a page answers meanwhile: a question in, sections out, the best first. */
+export async function makeSearch(
   entries: readonly SearchEntry[],
   synonyms: readonly (readonly string[])[],
-): (question: string) => FoundSection[] {
+): Promise<(question: string) => FoundSection[]> {
   const byId = new Map(entries.map((entry) => [entry.id, entry]));
   const index = new MiniSearch<SearchEntry>({ fields: ["heading", "title", "text"], processTerm: stem });
-  index.addAll(entries);
+  await index.addAllAsync(entries, { chunkSize: sectionsAtOnce });
   const groups = synonyms.map((group) => group.map((words) => words.toLowerCase()));
 
   return (question) => {

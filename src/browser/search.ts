@@ -11,10 +11,12 @@ const field = document.getElementById("query") as HTMLInputElement;
 const count = partById("search-count");
 const list = partById("search-results");
 
-const search = makeSearch(dotdownSearch, dotdownSynonyms);
+let search: Awaited<ReturnType<typeof makeSearch>> | undefined;
 const mostShown = 30;
 
+/** What is typed before the search is there is found once it is. */
 function find(): void {
+  if (!search) return;
   const query = field.value.trim();
   const found = search(query);
   list.replaceChildren(...found.slice(0, mostShown).map(resultItem));
@@ -50,4 +52,7 @@ form.addEventListener("submit", (event) => {
   event.preventDefault();
   find();
 });
-find();
+void makeSearch(dotdownSearch, dotdownSynonyms).then((made) => {
+  search = made;
+  find();
+});

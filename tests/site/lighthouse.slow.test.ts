@@ -8,9 +8,19 @@ const port = await freePort();
 const started = await startBrowser(port);
 const reason = "reason" in started ? ` (skipped: ${started.reason})` : "";
 
-const categories = ["performance", "accessibility", "best-practices", "seo"] as const;
-const runs = 5;
-const least = 0.99;
+/** What each category must reach. */
+const least = { performance: 0.98, accessibility: 1, "best-practices": 1, seo: 1 } as const;
+const categories = Object.keys(least) as (keyof typeof least)[];
+const pages = [
+  "index.html",
+  "lessons/find-the-depth.html",
+  "rigs/stick-shirt-button.html",
+  "rigs/stick-shirt-button.html?depth=1.3+m",
+  "search.html?q=float+keeps+going+under",
+  "what-the-float-says.html",
+];
+/** Runs of each page: three, and where their median falls short five; `LIGHTHOUSE_RUNS=5` asks for five of each and tells them. */
+const runs = { least: Number(process.env.LIGHTHOUSE_RUNS ?? 3), most: 5 };
 
 /** Source of the scores: Lighthouse with its own settings, a phone on a slow network that it reckons, not waits for. */
 describe.skipIf("reason" in started)(`the shipped content measured by Lighthouse${reason}`, () => {
@@ -27,20 +37,28 @@ describe.skipIf("reason" in started)(`the shipped content measured by Lighthouse
     await site.close();
   });
 
-  test.each(["index.html", "lessons/find-the-depth.html", "rigs/stick-shirt-button.html"])(
-    "%s has a median of at least 99 in every category",
-    async (path) => {
-      const scores: Record<string, number[]> = Object.fromEntries(categories.map((name) => [name, []]));
-      for (let run = 0; run < runs; run++) {
-        const result = await lighthouse(site.address + path, { port, logLevel: "silent" });
-        for (const name of categories) scores[name]!.push(result!.lhr.categories[name]!.score!);
-      }
-      for (const name of categories) {
-        expect(median(scores[name]!), `${name} of ${path}: ${scores[name]}`).toBeGreaterThanOrEqual(least);
-      }
-    },
-  );
+  test.each(pages)("%s has a median of at least 98 in performance and of 100 in all else", async (path) => {
+    const scores: Scores[] = [];
+    const tooLow = () =>
+      categories
+        .filter((name) => median(scores.map((one) => one[name])) < least[name])
+        .map((name) => [name, scores]);
+    while (scores.length < runs.least || (scores.length < runs.most && tooLow().length > 0)) {
+      scores.push(await scoresOf(site.address + path));
+    }
+    if (process.env.LIGHTHOUSE_RUNS) process.stdout.write(`${path}: ${JSON.stringify(scores)}\n`);
+    expect(tooLow()).toEqual([]);
+  });
 });
+
+type Scores = Readonly<Record<keyof typeof least, number>>;
+
+async function scoresOf(address: string): Promise<Scores> {
+  const result = await lighthouse(address, { port, logLevel: "silent" });
+  return Object.fromEntries(
+    categories.map((name) => [name, result!.lhr.categories[name]!.score!]),
+  ) as unknown as Scores;
+}
 
 function median(values: readonly number[]): number {
   return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)]!;

@@ -9,7 +9,7 @@ const [entries, synonyms] = new Function(`${script}; return [dotdownSearch, dotd
   SearchEntry[],
   string[][],
 ];
-const search = makeSearch(entries, synonyms);
+const search = await makeSearch(entries, synonyms);
 const firstThree = (question: string) =>
   search(question)
     .slice(0, 3)
