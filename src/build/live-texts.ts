@@ -1,10 +1,11 @@
-import type { Root } from "mdast";
+import type { List, Root } from "mdast";
 import { allTexts } from "../checks/texts.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import type { PictureSource } from "../drawing/pictures.ts";
 import type { Library } from "../model/library.ts";
 import { message, type Staged } from "../model/message.ts";
 import { withLiveFigures } from "../words/live/live-figures.ts";
+import { planHead } from "../words/plan-head.ts";
 
 /**
  * Texts of the library → the same with live figures. References to what is not there are errors; a lent text goes
@@ -13,8 +14,9 @@ import { withLiveFigures } from "../words/live/live-figures.ts";
 export function liveTexts(
   library: Library,
   source: Pick<PictureSource, "library" | "solved">,
-  { words, figures }: DrawingKit,
+  kit: DrawingKit,
 ): Staged<ReadonlyMap<Root, Root>> {
+  const { words, figures } = kit;
   const lent = new Set(library.lent.values());
   const live = allTexts(library).map((text) => {
     const isLent = lent.has(text.path);
@@ -26,8 +28,13 @@ export function liveTexts(
       : made.messages;
     return { body: text.body, value: made.value, messages: told };
   });
+  const heads = new Map(library.plans.map((plan) => [plan.body, planHead(plan, library.lessons, kit)]));
   return {
-    value: new Map(live.map(({ body, value }) => [body, value])),
+    value: new Map(live.map(({ body, value }) => [body, withHead(heads.get(body), value)])),
     messages: live.flatMap(({ messages }) => messages),
   };
+}
+
+function withHead(head: List | undefined, body: Root): Root {
+  return head ? { ...body, children: [head, ...body.children] } : body;
 }

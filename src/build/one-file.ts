@@ -66,13 +66,14 @@ function neededFor(path: string, solved: Solved): Solved {
   const name = path.replace(/^.*\//, "");
   const { library, rigs } = solved;
   const isOf = (id: string) => name.startsWith(`${id}-`) || name.startsWith(`${id}.`);
-  const none = { ...library, lessons: [], pages: [] };
+  const none = { ...library, lessons: [], pages: [], plans: [] };
   if (/^site\/(?:cards|previews)\//.test(path)) {
     const rig = rigs.filter((one) => isOf(one.rig.id));
     return rig.length > 0 ? { ...solved, rigs: rig, library: none } : solved;
   }
   const lessons = library.lessons.filter(({ id }) => isOf(id));
   const pages = library.pages.filter(({ id }) => isOf(`page-${id}`));
-  const isOne = lessons.length + pages.length > 0;
-  return isOne ? { ...solved, rigs: [], library: { ...library, lessons, pages } } : solved;
+  const plans = library.plans.filter(({ id }) => isOf(`plan-${id}`));
+  const isOne = lessons.length + pages.length + plans.length > 0;
+  return isOne ? { ...solved, rigs: [], library: { ...library, lessons, pages, plans } } : solved;
 }

@@ -51,6 +51,7 @@ export async function* printedFiles(
       rigs: printed,
       markings: new Map(library.floats.map(({ float, marking }) => [float.id, marking])),
       handouts,
+      plans: library.plans,
       kit,
       dataOf: rigJson,
       lacking,

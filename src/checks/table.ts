@@ -7,6 +7,7 @@ import { kitForRig } from "./kit-for-rig.ts";
 import { knownFeed } from "./known-feed.ts";
 import { lineForFish } from "./line-for-fish.ts";
 import { missingBasis } from "./missing-basis.ts";
+import { plansOfCoaches } from "./plans.ts";
 import { readingAge } from "./reading-age.ts";
 import { rigsForFish } from "./rigs-for-fish.ts";
 import { settingInNote } from "./setting-in-note.ts";
@@ -25,6 +26,7 @@ export const contentChecks = {
   "unused terms": unusedTerms,
   "unlinked lessons": unlinkedLessons,
   "untaught rigs": untaughtRigs,
+  "coaches' plans": plansOfCoaches,
   "typed figures": typedFigures,
   "line for fish": lineForFish,
   "bait in note": baitInNote,

@@ -12,7 +12,7 @@ export function pageTexts({ lessons, rigs, pages }: Library): readonly Prose[] {
 /** Every Markdown of the content, notes beside entries too. */
 export function allTexts(library: Library): readonly MarkdownText[] {
   const notes = [...library.baits, ...library.species].map(({ path, notes }) => ({ path, body: notes }));
-  return [...pageTexts(library), ...library.floats, ...notes];
+  return [...pageTexts(library), ...library.plans, ...library.floats, ...notes];
 }
 
 /** Links of a text to pages of the guide. */

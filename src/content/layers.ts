@@ -11,12 +11,13 @@ const isGroup = (value: unknown): value is Group =>
 
 /**
  * The sources without those of the library, where the guide's own `guide.yaml` says `library: none`. Fixed words stay:
- * they are the tool's. Lessons, to which nothing else leads, are not even read where it takes none.
+ * they are the tool's. Lessons, to which nothing else leads, and their plans
+ * are not even read where it takes none.
  */
 export function withoutRefused(sources: Sources): Sources {
   const { library } = topOf(sources);
   if (isGroup(library) && library.lessons === "none") {
-    const isRefused = (source: Source) => source.fromLibrary && source.path.startsWith("lessons/");
+    const isRefused = (source: Source) => source.fromLibrary && /^(?:lessons|plans)\//.test(source.path);
     return new Map([...sources].filter(([, source]) => !isRefused(source)));
   }
   if (library !== "none") return sources;

@@ -1,6 +1,5 @@
 import type { z } from "zod";
-import { termId } from "../model/addresses.ts";
-import type { Guide, Library, PlaceOf, Prose, Species, Term, Trouble } from "../model/library.ts";
+import type { Guide, Lesson, LessonPlan, Library, PlaceOf, Prose } from "../model/library.ts";
 import { limits } from "../model/limits.ts";
 import { hasErrors, type Message, message, type Staged } from "../model/message.ts";
 import { isFontFile } from "../model/own-font.ts";
@@ -12,17 +11,17 @@ import { linkBait } from "./link/bait-link.ts";
 import { linkFloat } from "./link/float-link.ts";
 import { linkKit } from "./link/kit-link.ts";
 import { linkLines } from "./link/line-link.ts";
-import { fishLooks } from "./link/looks-link.ts";
+import { linkPlan } from "./link/plan-link.ts";
+import { changesOf, speciesOf, termsOf, troublesOf } from "./link/reference-link.ts";
 import { linkRig } from "./link/rig-link.ts";
 import { linkScale, linkTub } from "./link/shot-link.ts";
-import { parseNotes } from "./markdown-source.ts";
-import { folded } from "./names.ts";
 import { readOwnFont } from "./own-font.ts";
 import { readImages } from "./own-images.ts";
 import { readWords } from "./read-words.ts";
-import { type Read, Reading, type ReadProse } from "./reading.ts";
+import { Reading, type ReadProse } from "./reading.ts";
 import { guideSchema } from "./schema/guide-schema.ts";
 import { knotSchema } from "./schema/knot-schema.ts";
+import { planSchema, toolsSchema } from "./schema/plan-schema.ts";
 import {
   changesSchema,
   glossarySchema,
@@ -121,6 +120,8 @@ function readFiles(reading: Reading) {
     rigs: reading.prose("rigs", rigSchema),
     kits: reading.folder("kits", kitSchema),
     lessons: reading.prose("lessons", lessonSchema),
+    plans: reading.prose("plans", planSchema),
+    tools: reading.optionalFile("tools.yaml", toolsSchema),
     pages: reading.prose("pages", pageSchema),
     species: reading.folder("species", speciesSchema),
     knots: reading.folder("knots", knotSchema),
@@ -165,6 +166,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
   const species = read.species.map(speciesOf);
   const shelves = { floats, baits, hooks, knots, scale, tubs, guide };
   const rigs = byId(read.rigs.flatMap((one) => linkRig(one, shelves, reading) ?? []));
+  const lessons = lessonsOf(read.lessons);
   const all = {
     lent: lentFiles(reading.sources),
     guide,
@@ -179,9 +181,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
     knots: [...knots.values()],
     rigs: [...rigs.values()],
     kits: read.kits.flatMap((one) => linkKit(one, shelves, rigs, reading) ?? []),
-    lessons: read.lessons
-      .map((one) => ({ ...proseOf(one), order: one.value.order, part: one.value.part }))
-      .sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1)),
+    lessons,
     pages: read.pages.map(proseOf),
     species,
     ...(read.lines && { lines: linkLines(read.lines, species, reading) }),
@@ -192,28 +192,9 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
     synonyms: read.synonyms?.value ?? [],
     changes: changesOf(read.changes),
   };
+  const plans = plansOf(read, { ...all, scale }, reading);
   const placeOf: PlaceOf = (path) => yaml.placeOf(["library", ...path]);
-  return { ...all, leftOut: leftOutBy(typed.library, all, placeOf, reading) };
-}
-
-function speciesOf({ id, source, value, yaml }: Read<z.output<typeof speciesSchema>>): Species {
-  return {
-    id,
-    path: source.file,
-    title: value.title,
-    also: value.also,
-    asks: value.asks,
-    ...(value.looks && { looks: fishLooks(value.looks) }),
-    notes: parseNotes(value.notes, yaml.placeOf(["notes"])),
-  };
-}
-
-/** News, the latest first. */
-function changesOf(read: Read<z.output<typeof changesSchema>> | undefined): Library["changes"] {
-  if (!read) return [];
-  return read.value
-    .map((change, at) => ({ ...change, place: read.yaml.placeOf([at, "page"]) }))
-    .sort((a, b) => (a.date < b.date ? 1 : -1));
+  return { ...all, plans, leftOut: leftOutBy(typed.library, all, placeOf, reading) };
 }
 
 function lentFiles(sources: ReadonlyMap<string, Source>): ReadonlyMap<string, string> {
@@ -254,31 +235,21 @@ function guideOf(typed: z.output<typeof guideSchema>): Guide {
   };
 }
 
-/** The words of the glossary; two that come out at one anchor are an error at the second. */
-function termsOf(read: Read<z.output<typeof glossarySchema>> | undefined, reading: Reading): Term[] {
-  if (!read) return [];
-  const anchors = new Set<string>();
-  return read.value.map((term, at) => {
-    const anchor = folded(termId(term.term));
-    const place = read.yaml.placeOf([at]);
-    if (anchors.has(anchor)) reading.error(place, "duplicate-name", { found: term.term });
-    anchors.add(anchor);
-    return { ...term, place };
-  });
+/** Coaches' plans in the order of their lessons. */
+function plansOf(
+  { plans, tools }: Pick<ReturnType<typeof readFiles>, "plans" | "tools">,
+  shelves: Omit<Parameters<typeof linkPlan>[1], "tools">,
+  reading: Reading,
+): readonly LessonPlan[] {
+  const all = plans.flatMap((one) => linkPlan(one, { ...shelves, tools: tools?.value ?? [] }, reading) ?? []);
+  return shelves.lessons.flatMap(({ id }) => all.filter((plan) => plan.id === id));
 }
 
-function troublesOf(read: Read<z.output<typeof troublesSchema>> | undefined): Trouble[] {
-  return (
-    read?.value.map(({ sign, when, water, shows, causes, do: remedies }, at) => ({
-      place: read.yaml.placeOf([at]),
-      sign,
-      ...(when && { when }),
-      water,
-      ...(shows && { shows }),
-      causes,
-      remedies,
-    })) ?? []
-  );
+/** In the order of the course. */
+function lessonsOf(read: readonly ReadProse<z.output<typeof lessonSchema>>[]): readonly Lesson[] {
+  return read
+    .map((one) => ({ ...proseOf(one), order: one.value.order, part: one.value.part }))
+    .sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1));
 }
 
 function proseOf(read: ReadProse<{ title: string; summary: string }>): Prose {

@@ -9,6 +9,7 @@ import type { Source } from "./world.ts";
 const folders: Readonly<Record<string, ".md" | ".yaml" | "a picture" | "a font">> = {
   rigs: ".md",
   lessons: ".md",
+  plans: ".md",
   pages: ".md",
   floats: ".yaml",
   shot: ".yaml",
@@ -23,7 +24,7 @@ const folders: Readonly<Record<string, ".md" | ".yaml" | "a picture" | "a font">
 };
 
 /** Files that stand beside the folders. */
-const alone = ["guide", "hooks", "lines", "glossary", "troubles", "synonyms", "changes"].map(
+const alone = ["guide", "hooks", "lines", "glossary", "troubles", "synonyms", "tools", "changes"].map(
   (name) => `${name}.yaml`,
 );
 

@@ -37,6 +37,8 @@ export type Mm = Unit<"mm">;
 export type G = Unit<"g">;
 /** Seconds. */
 export type S = Unit<"s">;
+/** Minutes, where a person plans by them. */
+export type Min = Unit<"min">;
 /** Metres a second. */
 export type Ms = Unit<"m/s">;
 /** Degrees Celsius. */

@@ -3,6 +3,9 @@ export const sitePaths = {
   home: "site/index.html",
   lessons: "site/lessons/index.html",
   lesson: (id: string) => `site/lessons/${id}.html`,
+  /** Coaches' plans, and the course evening by evening. */
+  plans: "site/plans/index.html",
+  plan: (id: string) => `site/plans/${id}.html`,
   rigs: "site/rigs/index.html",
   rig: (id: string) => `site/rigs/${id}.html`,
   floats: "site/floats.html",
@@ -54,6 +57,7 @@ export const printPaths = {
     `cards/${sheetName(format, turning)}.pdf`,
   handout: (lessonId: string, size: HandoutSize) => `handouts/${lessonId}-${size}.pdf`,
   pageHandout: (pageId: string, size: HandoutSize) => `handouts/page-${pageId}-${size}.pdf`,
+  plan: (lessonId: string) => `handouts/plan-${lessonId}.pdf`,
   strip: (rigId: string) => `handouts/strip-${rigId}.pdf`,
   shotGauge: "handouts/shot-gauge.pdf",
   booklet: "handouts/booklet.pdf",

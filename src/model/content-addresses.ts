@@ -10,6 +10,7 @@ interface PagePlace {
 export const pagePlaces: ReadonlyMap<string, (id: string) => PagePlace> = new Map([
   ["rigs", (id) => ({ page: sitePaths.rig(id) })],
   ["lessons", (id) => ({ page: sitePaths.lesson(id) })],
+  ["plans", (id) => ({ page: sitePaths.plan(id) })],
   ["pages", (id) => ({ page: sitePaths.page(id) })],
   ["floats", (id) => ({ page: sitePaths.floats, entry: id })],
   ["shot", (id) => ({ page: sitePaths.shot, entry: id })],
@@ -24,6 +25,7 @@ const turnings = Object.keys(turningSuffixes) as (keyof typeof turningSuffixes)[
 
 const printed: ReadonlyMap<string, (id: string) => readonly string[]> = new Map([
   ["rigs", (id) => [...cardFormats.map((format) => printPaths.card(id, format)), printPaths.strip(id)]],
+  ["plans", (id) => [printPaths.plan(id)]],
   ["lessons", (id) => Object.values(handoutSizes).map((size) => printPaths.handout(id, size))],
 ]);
 

@@ -9,6 +9,7 @@ import type { Water } from "../core/water/water.ts";
 import type { BaitLooks } from "./bait-looks.ts";
 import type { FishLooks } from "./fish-looks.ts";
 import type { KnotPicture } from "./knot-picture.ts";
+import type { PlanFacts } from "./lesson-plan.ts";
 import type { OwnColours } from "./look-colours.ts";
 import type { Place } from "./message.ts";
 import type { OwnFont } from "./own-font.ts";
@@ -82,6 +83,11 @@ export interface Lesson extends Prose {
   readonly order: number;
   /** The shape of the course: lessons with the same part stand together. */
   readonly part: string;
+}
+
+/** `content/plans/*.md`: how the lesson with the same id is taught. Its title is the lesson's, its summary the aim. */
+export interface LessonPlan extends Prose, PlanFacts {
+  readonly placeOf: PlaceOf;
 }
 
 export const levels = ["first", "beginner", "next"] as const;
@@ -262,6 +268,8 @@ export interface Library {
   readonly rigs: readonly RigEntry[];
   readonly kits: readonly Kit[];
   readonly lessons: readonly Lesson[];
+  /** Coaches' plans, in the order of their lessons. */
+  readonly plans: readonly LessonPlan[];
   /** Single pages such as `safety`. */
   readonly pages: readonly Prose[];
   readonly species: readonly Species[];

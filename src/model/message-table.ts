@@ -125,6 +125,12 @@ export interface MessageValues {
   readonly "term-not-used": { readonly term: string };
   readonly "lesson-not-linked": { readonly title: string };
   readonly "rig-not-taught": { readonly title: string };
+  readonly "lesson-without-plan": { readonly title: string; readonly file: string };
+  /** Nothing found where a section is missing at the end, nothing wanted where one is too many. */
+  readonly "plan-sections": { readonly found: string; readonly wanted: string; readonly allowed: Names };
+  readonly "plan-never-held": { readonly title: string; readonly needs: Names };
+  readonly "plan-before-need": { readonly title: string; readonly needs: string };
+  readonly "plan-without-safety": { readonly title: string; readonly allowed: Names };
   readonly "setting-in-note": { readonly found: string; readonly setting: string };
   readonly "typed-figure": { readonly figure: string; readonly directive: string };
   readonly "no-basis": { readonly figure: string };
@@ -252,6 +258,11 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "term-not-used": "warning",
   "lesson-not-linked": "warning",
   "rig-not-taught": "warning",
+  "lesson-without-plan": "warning",
+  "plan-sections": "warning",
+  "plan-never-held": "error",
+  "plan-before-need": "warning",
+  "plan-without-safety": "warning",
   "setting-in-note": "warning",
   "typed-figure": "warning",
   "no-basis": "warning",

@@ -6,7 +6,7 @@ import { drawingToPng } from "../layout/png.ts";
 import { printPaths, sitePaths } from "../model/addresses.ts";
 import { digestOf } from "../model/digest.ts";
 import { type Keep, makeAnew } from "../model/kept.ts";
-import type { Guide, RigEntry } from "../model/library.ts";
+import type { Guide, LessonPlan, RigEntry } from "../model/library.ts";
 import type { OwnFont } from "../model/own-font.ts";
 import type { ReadyImage } from "../model/own-image.ts";
 import type { SolvedRig } from "../model/solved.ts";
@@ -25,6 +25,7 @@ import {
 } from "./handout/handout-files.ts";
 import type { RigCards } from "./handout/rig-cards.ts";
 import { painted } from "./painted.ts";
+import { layOutPlans, planFiles, planProblems } from "./plans/plan-files.ts";
 import type { Press } from "./press.ts";
 import type { PaintedFile, PrintedFile } from "./printed-file.ts";
 import { paperSizes } from "./sheets/paper-sizes.ts";
@@ -38,6 +39,7 @@ export interface PrintInput {
   /** What is written on floats, by their ids. */
   readonly markings: ReadonlyMap<string, string>;
   readonly handouts: Omit<HandoutInput, "cards">;
+  readonly plans: readonly LessonPlan[];
   /** Photos and drawings of the guide's own, by name. */
   readonly images: ReadonlyMap<string, ReadyImage>;
   /** A font of the guide's own, for signs that ours lack. */
@@ -98,9 +100,11 @@ async function* paintedFiles(input: PrintInput, press: Press): AsyncIterable<Pai
     input.rigs.map(({ solved }) => solved),
     press,
   );
+  const plans = layOutPlans({ ...input.handouts, plans: input.plans }, press);
   const problems = [
     ...laid.flatMap(doesNotFit),
     ...handoutProblems(handouts),
+    ...planProblems(plans, press),
     ...trueSizeProblems(trueSize),
   ].map(placedIn(input));
   if (problems.length > 0 && !input.without) throw new DoesNotFitError(problems, press.kit.words);
@@ -114,6 +118,7 @@ async function* paintedFiles(input: PrintInput, press: Press): AsyncIterable<Pai
     yield* sheetFiles(chosen(cards, input.sheets), format, press);
   }
   yield* handoutFiles(fittingHandouts(handouts), press);
+  yield* planFiles(plans, press);
   yield* trueSizeFiles(
     trueSize.filter((one) => trueSizeProblems([one]).length === 0),
     press,

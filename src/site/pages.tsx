@@ -6,15 +6,17 @@ import { LessonListPage, LessonPage } from "../../templates/pages/lessons.tsx";
 import { LicencesPage } from "../../templates/pages/licences.tsx";
 import { NotFoundPage } from "../../templates/pages/not-found.tsx";
 import { type PageKey, pageWords } from "../../templates/pages/page-words.ts";
+import { PlanListPage, PlanPage } from "../../templates/pages/plans.tsx";
 import { KnotsPage, PrintablesPage, ProsePage, SearchPage } from "../../templates/pages/reference.tsx";
 import { RigPage } from "../../templates/pages/rig.tsx";
 import { RigListPage } from "../../templates/pages/rig-list.tsx";
 import { ShotPage } from "../../templates/pages/shot.tsx";
 import { TroublesPage } from "../../templates/pages/troubles.tsx";
-import type { Section } from "../../templates/pages/view.ts";
+import type { Section, View } from "../../templates/pages/view.ts";
 import { sitePaths } from "../model/addresses.ts";
 import type { Lesson, Library, Prose, RigEntry } from "../model/library.ts";
 import type { SolvedRig } from "../model/solved.ts";
+import type { Words } from "../words/words.ts";
 import { filmScripts } from "./films.tsx";
 import type { SiteInput } from "./input.ts";
 import { licencesOf } from "./licences.ts";
@@ -55,6 +57,7 @@ export function pagesOf(input: SiteInput): Page[] {
       kind: undefined,
     },
     ...library.lessons.map((lesson) => lessonPage(lesson, input)),
+    ...planPages(library, kit.words, list),
     {
       ...list("rigs", sitePaths.rigs, (view) => <RigListPage view={view} />, "rigs"),
       kind: undefined,
@@ -93,6 +96,26 @@ const lessonPage = (lesson: Lesson, input: SiteInput): Page => ({
   scripts: filmScripts(lesson, input),
   body: (view) => <LessonPage view={view} lesson={lesson} />,
 });
+
+/** For those who teach; learners do not look for them. */
+function planPages({ plans }: Library, words: Words, list: MakeList): readonly Page[] {
+  if (plans.length === 0) return [];
+  return [
+    {
+      ...list("plans", sitePaths.plans, (view) => <PlanListPage view={view} />),
+      kind: undefined,
+    },
+    ...plans.map((plan) => {
+      const title = words("plan.title", { lesson: plan.title });
+      return {
+        path: sitePaths.plan(plan.id),
+        title,
+        description: plan.summary,
+        body: (view: View) => <PlanPage view={view} title={title} plan={plan} />,
+      };
+    }),
+  ];
+}
 
 const rigPage = (entry: RigEntry, solved: SolvedRig, hasCard: boolean, input: SiteInput): Page => ({
   path: sitePaths.rig(entry.id),

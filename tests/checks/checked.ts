@@ -16,7 +16,8 @@ export function checkedOf(changes: Changes): Checked {
     const solved = solveRig(rig);
     return solved.ok ? [solved.value] : [];
   });
-  return { library, rigs, figures: makeFigures("metric first", makeWords(library.words), "en") };
+  const words = makeWords(library.words);
+  return { library, rigs, words, figures: makeFigures("metric first", words, "en") };
 }
 
 /** The first lesson with this text; its first line is line 8 of the file. */

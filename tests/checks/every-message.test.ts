@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import { formatReport } from "../../src/checks/reporter.ts";
 import type { MessageCode } from "../../src/model/message-table.ts";
+import { samplePlan } from "../support/sample-plan.ts";
 import { edited, smallestKit, solveWith } from "../support/smallest-content.ts";
 import { lesson, lessonFile } from "./checked.ts";
 
@@ -309,6 +310,45 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
     says: [
       'content/rigs/plain.md:6:24 warning the rig takes main line 4 lb (1.8 kg), which is not in the kit "Box": 5 lb (2.3 kg)',
       "hint: change the rig, add it to the kit, or take the rig out of the kit's `rigs`",
+    ],
+  },
+  "lesson-without-plan": {
+    of: { "plans/first.md": samplePlan(), "lessons/second.md": lessonFile(2, "See [it](first.html).") },
+    says: [
+      'content/lessons/second.md:1:1 warning the lesson "Lesson 2" has no plan for its coach',
+      "hint: write plans/second.md",
+    ],
+  },
+  "plan-sections": {
+    of: { "plans/first.md": samplePlan("## Drills", "## Drill") },
+    says: [
+      'content/plans/first.md:17:1 warning the section "Drill" stands where "Drills" belongs',
+      "hint: its headings are, in this order: ## How to begin, ## What to show, ## Drills, ## Questions, ## Faults and cures, ## Quick and lost, ## Safety",
+    ],
+  },
+  "plan-never-held": {
+    of: { "plans/first.md": samplePlan("learners: 8", "learners: 8\nafter: [first]") },
+    says: [
+      'content/plans/first.md:7:8 error the lesson "First lesson" can never be held: it needs first',
+      "hint: take out of `after` what has no plan, and what needs this lesson itself",
+    ],
+  },
+  "plan-before-need": {
+    of: {
+      "plans/first.md": samplePlan("learners: 8", "learners: 8\nafter: [second]"),
+      "plans/second.md": samplePlan(),
+      "lessons/second.md": lessonFile(2, "See [it](first.html)."),
+    },
+    says: [
+      'content/plans/first.md:7:8 warning the lesson "First lesson" stands in the course before second, which it needs',
+      "hint: change the `order` of one of the lessons, or take it out of `after`",
+    ],
+  },
+  "plan-without-safety": {
+    of: { "plans/first.md": samplePlan("at: indoors", "at: at still water") },
+    says: [
+      'content/plans/first.md:5:5 warning the lesson "First lesson" is held at the water, and no lesson before it teaches safety there',
+      "hint: write `teaches-safety: true` in the plan of the lesson that does",
     ],
   },
   "rig-without-kit": {

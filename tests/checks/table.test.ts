@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import { checkContent, contentChecks } from "../../src/checks/table.ts";
+import { samplePlan } from "../support/sample-plan.ts";
 import { edited, smallestKit } from "../support/smallest-content.ts";
 import { checkedOf, lesson } from "./checked.ts";
 
@@ -17,6 +18,8 @@ it("runs every check and only warns", () => {
         "---\norder: 2\npart: Start\ntitle: Second\nsummary: More.\n---\n\nThat is from memory.\n",
       ...edited("baits/grub.yaml", "basis:", "hooks: [20, 22]\nbasis:"),
       "kits/wrong.yaml": smallestKit.replace("Box", "Wrong").replace("4 lb", "5 lb"),
+      "plans/first.md": samplePlan("## Drills", "## Drill"),
+      "plans/second.md": samplePlan(),
       "troubles.yaml": "- { sign: It sinks., causes: [Shot.], do: [Add a No 1.] }\n",
       "species/roach.yaml": "title: Roach\nasks: A bait.\n",
       "species/tench.yaml":
@@ -43,6 +46,7 @@ it("runs every check and only warns", () => {
     "line-too-light",
     "no-basis",
     "not-in-kit",
+    "plan-sections",
     "rig-not-for-fish",
     "rig-not-taught",
     "setting-in-note",

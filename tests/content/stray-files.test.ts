@@ -19,7 +19,7 @@ describe("a file that nothing reads", () => {
     ["rig/pond.md", "did you mean rigs/?"],
     ["Rigs/pond.md", "did you mean rigs/?"],
     ["word/en.yaml", "did you mean words/?"],
-    ["recipes/soup.md", "its folders are rigs, lessons, pages"],
+    ["recipes/soup.md", "its folders are rigs, lessons, plans, pages"],
     ["pond.md", "move a rig into rigs/"],
     ["guides.yaml", "did you mean guide.yaml?"],
     ["guide.yml", "did you mean guide.yaml?"],

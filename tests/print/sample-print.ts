@@ -29,6 +29,7 @@ export function sampleInput(guide: Partial<Guide> = {}, rigs: readonly SolvedRig
     guide: { ...sampleGuide, ...guide },
     rigs: rigs.map((solved) => ({ entry: entryOf(solved), solved })),
     markings: new Map(rigs.map(({ rig: { float } }) => [float.id, "2 AAA"])),
+    plans: [],
     handouts: {
       lessons: [],
       pages: [],

@@ -56,6 +56,7 @@ const placeOf = () => ({ file: "sample", line: 1, column: 1 });
 export const sampleLibrary: Library = {
   lent: new Map(),
   leftOut: new Set(),
+  plans: [],
   images: new Map(),
   guide: {
     title: "Float Fishing from the First Knot",

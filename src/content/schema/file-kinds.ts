@@ -2,6 +2,7 @@ import type { z } from "zod";
 import { guideSchema } from "./guide-schema.ts";
 import type { FileKind } from "./key-notes.ts";
 import { knotSchema } from "./knot-schema.ts";
+import { planSchema } from "./plan-schema.ts";
 import { speciesSchema } from "./reference-schema.ts";
 import { lessonSchema, pageSchema, rigSchema } from "./rig-schema.ts";
 import { baitSchema, floatSchema, kitSchema, scaleSchema, tubSchema } from "./tackle-schema.ts";
@@ -20,6 +21,7 @@ interface FileForm {
 export const fileKinds: { readonly [K in FileKind]: FileForm } = {
   rig: { folder: "rigs", ending: ".md", schema: rigSchema },
   lesson: { folder: "lessons", ending: ".md", schema: lessonSchema },
+  plan: { folder: "plans", ending: ".md", schema: planSchema },
   page: { folder: "pages", ending: ".md", schema: pageSchema },
   float: { folder: "floats", ending: ".yaml", schema: floatSchema },
   bait: { folder: "baits", ending: ".yaml", schema: baitSchema },

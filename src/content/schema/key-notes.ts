@@ -1,3 +1,5 @@
+import { plan } from "./plan-notes.ts";
+
 /** What a key of a rig's front matter means, by its path; a person who has never programmed reads it. */
 const rig = {
   title: "Name of the rig, as page and card have it.",
@@ -262,6 +264,19 @@ const guide = {
 };
 
 /** What each key means, by kind of file. */
-export const keyNotes = { rig, lesson, page, float, bait, species, knot, scale, tub, kit, guide } as const;
+export const keyNotes = {
+  rig,
+  lesson,
+  plan,
+  page,
+  float,
+  bait,
+  species,
+  knot,
+  scale,
+  tub,
+  kit,
+  guide,
+} as const;
 
 export type FileKind = keyof typeof keyNotes;

@@ -1,6 +1,7 @@
 import { groundbait } from "../../core/feed/groundbait.ts";
 import { terminalFallMs } from "../../core/sink/body-fall.ts";
 import { ballDown, feedTable } from "../../solve/feed-in-water.ts";
+import { courseTable } from "../course-table.ts";
 import { groupKitTable, kitTable } from "../kit-tables.ts";
 import { depthGuideTable, hookTable, lineTable, shotTable, type TextTable, whipTable } from "../tables.ts";
 import { ballTable, feedPlaceTable, groundbaitTable, holdBackTable, liftTable } from "../water-tables.ts";
@@ -17,6 +18,7 @@ import {
   quantity,
   rigOf,
   unknown,
+  Wrong,
 } from "./references.ts";
 
 /** Directives on a line of their own that become tables. */
@@ -95,6 +97,16 @@ export const tables: Readonly<Record<string, (at: Attributes, context: LiveConte
     const kit = named(kits, at("kit"), "kit with a group");
     const rigs = kit.rigIds.flatMap((id) => context.solved.get(id) ?? []);
     return answered(groupKitTable({ kit, use: kit.group, rigs }, Number(at("learners")), context));
+  },
+  "course-plan": (at, context) => {
+    const { plans } = context.library;
+    const side = at("after", "none") === "none" ? "to" : "after";
+    const part = { goal: named(plans, at(side), "lesson with a plan"), side } as const;
+    const roomS = quantity(at, "time", "evening") - quantity(at, "time", "idle");
+    if (roomS <= 0) {
+      throw new Wrong("out-of-range", { key: "idle", found: at("idle"), bound: "as long as the evening" });
+    }
+    return courseTable(plans, part, roomS / 60, context);
   },
   "line-for-fish": (_, context) => {
     const { lines } = context.library;

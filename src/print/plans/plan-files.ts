@@ -1,0 +1,94 @@
+import { columnHeightMm } from "../../../templates/handouts/format.ts";
+import { first } from "../../core/lists.ts";
+import type { Drawings } from "../../drawing/pictures.ts";
+import type { PaperSide } from "../../layout/paper.ts";
+import { printPaths, sitePaths } from "../../model/addresses.ts";
+import type { LessonPlan, Prose } from "../../model/library.ts";
+import type { DoesNotFit } from "../does-not-fit.ts";
+import { imposeBooklet } from "../handout/booklet.ts";
+import { handoutFormats } from "../handout/handout-formats.ts";
+import { withLinkNames } from "../handout/links.ts";
+import { handoutPage } from "../handout/page.ts";
+import { signNotes } from "../handout/sign-notes.ts";
+import { type TextPages, textPages } from "../handout/text-handout.ts";
+import { painted } from "../painted.ts";
+import type { Press } from "../press.ts";
+import type { PaintedFile } from "../printed-file.ts";
+
+/** What coaches' plans are made from besides the press. */
+interface PlanInput {
+  readonly plans: readonly LessonPlan[];
+  readonly drawings: Drawings;
+  /** A text with its live figures put in. */
+  readonly liveBody: (prose: Prose) => Prose["body"];
+}
+
+/** A sheet that is folded once has as many pages. */
+const pagesMax = 4;
+
+/** Each plan on pages of half a sheet. */
+export function layOutPlans({ plans, drawings, liveBody }: PlanInput, press: Press): TextPages[] {
+  const { half } = handoutFormats[press.guide.paper];
+  return plans.map((plan) => {
+    const title = press.kit.words("plan.title", { lesson: plan.title });
+    const text = {
+      text: { ...plan, title },
+      body: withLinkNames(plan, liveBody(plan)),
+      page: sitePaths.plan(plan.id),
+      path: () => printPaths.plan(plan.id),
+    };
+    return textPages(text, half, drawings, press);
+  });
+}
+
+/** What is wider than its page, and plans that are longer than a sheet. */
+export function planProblems(laid: readonly TextPages[], { keep }: Press): DoesNotFit[] {
+  return laid.flatMap((pages) => {
+    const { text, format, overflows } = pages;
+    const count = keep("pages of plan", pages.from, () => pages.columns.length);
+    const overMm = (count - pagesMax) * columnHeightMm(format);
+    const long = overMm > 0 ? [{ field: "plan", direction: "down", overMm } as const] : [];
+    return [...overflows, ...long].map((overflow) => ({
+      ...overflow,
+      of: text.id,
+      format: format.name,
+      side: "plan",
+      place: { file: text.path, line: 1, column: 1 },
+    }));
+  });
+}
+
+/** Each plan that fits as one sheet to be folded in the middle. */
+export async function* planFiles(laid: readonly TextPages[], press: Press): AsyncIterable<PaintedFile> {
+  for (const pages of laid) {
+    if (planProblems([pages], press).length > 0) continue;
+    const { text, from } = pages;
+    yield {
+      path: printPaths.plan(text.id),
+      ...press.keep("plan as PDF", from, () => {
+        const sides = onOneSheet(sidesOf(pages, press));
+        const facts = { ...press.facts(text.title), duplex: "short edge" } as const;
+        return painted(sides, first(sides), facts, press.fonts);
+      }),
+      printable: { kind: "plan", title: text.title },
+    };
+  }
+}
+
+/** Two pages stand side by side on one side of the sheet, more on both, to be folded. */
+function onOneSheet(pages: readonly PaperSide[]): PaperSide[] {
+  if (pages.length > 2) return imposeBooklet(pages);
+  const { widthMm, heightMm } = first(pages);
+  const parts = pages.flatMap((page, i) =>
+    page.parts.map((part) => ({ ...part, xMm: part.xMm + i * widthMm, reading: i })),
+  );
+  return [{ widthMm: 2 * widthMm, heightMm, viewTurn: 0, parts }];
+}
+
+function sidesOf({ columns, format }: TextPages, { guide, kit: { words } }: Press): PaperSide[] {
+  return columns.map((column, i) => {
+    const pageOf = words("handout.page-of", { page: i + 1, pages: columns.length });
+    const notes = signNotes(column, words);
+    return handoutPage([column], format, { header: guide.title, notes, footer: pageOf });
+  });
+}
