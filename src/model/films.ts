@@ -1,7 +1,7 @@
 import type { SolvedDepth, SolvedRig } from "./solved.ts";
 
 /** Happenings that a page can show moving. */
-const filmNames = ["sinking"] as const;
+const filmNames = ["sinking", "settling", "depth", "plumbing", "current"] as const;
 export type FilmName = (typeof filmNames)[number];
 
 /** Whether there is something to be seen of a rig at one depth. */
@@ -9,6 +9,13 @@ const isThere: Readonly<Record<FilmName, (solved: SolvedRig, depth: SolvedDepth)
   // Two ways to sink are held against each other.
   sinking: (_, { inWater }) =>
     inWater !== undefined && (inWater.sister !== undefined || inWater.sink.length > 1),
+  // Where the depth sets the tip, shot hung clear take the float under.
+  settling: (_, { tipSetBy, lineShot, lockShot }) =>
+    tipSetBy === "shot" && lineShot.length + lockShot.length > 0,
+  // In running water the line hangs in a curve, of which the guide tells the hook alone.
+  depth: ({ rig }, { lineShot }) => rig.water === "still" && lineShot.length > 0,
+  plumbing: (_, { plumbing }) => plumbing.steps.length > 1,
+  current: (_, { inWater }) => inWater !== undefined && inWater.flow.length > 1,
 };
 
 /** The films that there are of a rig at one depth. */

@@ -1,13 +1,21 @@
 import type { FilmName } from "../../model/films.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import type { DrawingKit } from "../kit.ts";
+import { currentFilm } from "./current-film.ts";
+import { depthFilm } from "./depth-film.ts";
 import type { Film, FilmRoom } from "./film.ts";
+import { plumbingFilm } from "./plumbing-film.ts";
+import { settlingFilm } from "./settling-film.ts";
 import { sinkingFilm } from "./sinking-film.ts";
 
 type Draw = (solved: SolvedRig, depth: SolvedDepth, room: FilmRoom, kit: DrawingKit) => Film;
 
 const draws: Readonly<Record<FilmName, Draw>> = {
   sinking: sinkingFilm,
+  settling: settlingFilm,
+  depth: depthFilm,
+  plumbing: plumbingFilm,
+  current: currentFilm,
 };
 
 /** A film of a rig at one depth, which must be one that there is (`filmsOf`). */

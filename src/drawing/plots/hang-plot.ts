@@ -56,7 +56,7 @@ const strokes: readonly Stroke[] = [
 const strokeOf = (place: number) => entry(strokes, place % strokes.length);
 
 /** Place on the line at a distance from the hook, between the points that are known. */
-function placeOn(shape: readonly HangPoint[], fromHookMm: number): Point | undefined {
+export function placeOn(shape: readonly HangPoint[], fromHookMm: number): Point | undefined {
   const i = shape.findIndex((one) => one.fromHookMm >= fromHookMm);
   if (i < 0) return undefined;
   const [a, b] = [entry(shape, Math.max(0, i - 1)), entry(shape, i)];
@@ -78,7 +78,7 @@ export function drawHangPlot(
   { textMm }: HangPlotOptions,
 ): Drawing {
   const { words, figures } = kit;
-  const told = hangs.map((hang) => tell(hang, kit));
+  const told = hangs.map((hang) => tellHang(hang, kit));
   const entries = told.map((label, i) => ({ stroke: strokeOf(i), label }));
   const keyOf = (topMm: number) => drawKey(entries, { leftMm: 0, topMm, widthMm: box.widthMm }, textMm, kit);
 
@@ -127,7 +127,7 @@ export function drawHangPlot(
 }
 
 /** How the float is held and where the bait then is. */
-function tell(hang: FlowHang, { words, figures }: DrawingKit): string {
+export function tellHang(hang: FlowHang, { words, figures }: DrawingKit): string {
   const held =
     hang.heldBackShare === 0
       ? words("drawing.hang.free")

@@ -1,0 +1,161 @@
+import type { GuideStep } from "../../core/depth/guide-step.ts";
+import type { Mm } from "../../core/units.ts";
+import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
+import { keyOf } from "../../words/words.ts";
+import { circle, point, polyline, rectangle, text, thinSoft } from "../items.ts";
+import type { DrawingKit } from "../kit.ts";
+import type { Item } from "../model.ts";
+import { bedThicknessMm } from "../parts/bed.ts";
+import { parts } from "../parts/parts.ts";
+import { strandStrokes } from "../strands.ts";
+import { rotated } from "../transform.ts";
+import type { Film, FilmRoom, Moment } from "./film.ts";
+import { placed, shotRadiusMm } from "./moving.ts";
+import { type ShownTip, tipPanel } from "./tip-panel.ts";
+
+const panelMm = 30;
+const aboveMm = 38;
+const hookMm = 2.6;
+/** Line that is drawn above the highest shot that comes to lie on the bed [mm of water]. */
+const spareMm = 120;
+const barMm = 100;
+/** What lies on the bed is drawn just above its line. */
+const lyingLiftMm = 0.9;
+
+/** Where the drawn part of the rig stands: its line above the bed, and so much paper for each millimetre of water. */
+interface NearBed {
+  readonly lineX: number;
+  readonly topMm: number;
+  readonly bedMm: number;
+  readonly scale: number;
+}
+
+/**
+ * The depth guide, line by line: the rig near the bed to one scale, from a hook that hangs clear until shot after shot
+ * lies on the bed, and the tip that the float then shows.
+ */
+export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom, kit: DrawingKit): Film {
+  const { words, figures } = kit;
+  const { widthMm, textMm } = room;
+  const steps = depth.depthGuide;
+  const pictureMm = widthMm - panelMm - 2;
+  const topMm = 1.4 * textMm;
+  const bedMm = topMm + aboveMm + 6;
+  const near = nearBed(depth, { pictureMm, topMm, bedMm });
+  const tips = steps.map(shownTip);
+  const surfaceMm = topMm + aboveMm;
+  const place = { leftMm: widthMm - panelMm, widthMm: panelMm, surfaceMm, aboveMm, textMm };
+  const panel = tipPanel(solved.rig.float, Math.max(...tips.map((tip) => tip ?? 0)), place, kit);
+  const bar = figures.shortGap(barMm);
+  const moments = steps.map(
+    (step, i): Moment => ({
+      caption: tell(step, depth, kit),
+      moving: [...rigNearBed(solved, depth, step, near), ...panel.moving(tips[i])],
+    }),
+  );
+  const start = steps.findIndex(({ advice }) => advice === "start-here");
+  const rests = steps.findIndex(({ shotOnBed }) => shotOnBed.length > 0);
+  const chosen = [0, start, rests, steps.length - 1].filter((at) => at >= 0);
+  return {
+    widthMm,
+    heightMm: bedMm + bedThicknessMm + 1.5 * textMm,
+    title: words("drawing.film.depth.title", {
+      rig: solved.rig.title,
+      depth: figures.shortDepth(depth.depthMm),
+    }),
+    description: words("drawing.film.depth.about"),
+    still: [
+      rectangle(0, topMm, pictureMm, bedMm - topMm, { fill: "water" }),
+      ...parts.bed.draw({ leftMm: 0, rightMm: pictureMm, yMm: bedMm }),
+      polyline([point(2, topMm + 3), point(2, topMm + 3 + barMm * near.scale)], thinSoft),
+      ...[0, barMm * near.scale].map((y) =>
+        polyline([point(1, topMm + 3 + y), point(3, topMm + 3 + y)], thinSoft),
+      ),
+      text(point(0, topMm - 0.4 * textMm), bar, textMm, { ink: "soft" }),
+      ...panel.still,
+    ],
+    moments,
+    strip: [...new Set(chosen)].sort((a, b) => a - b),
+  };
+}
+
+/** Undefined where the float lies flat. */
+function shownTip({ state, tipShowingMm }: GuideStep): ShownTip {
+  return state === "lies flat" ? undefined : tipShowingMm;
+}
+
+function nearBed(
+  depth: SolvedDepth,
+  { pictureMm, topMm, bedMm }: { pictureMm: number; topMm: number; bedMm: number },
+): NearBed {
+  const { depthGuide, lineShot } = depth;
+  const most = Math.max(0, ...depthGuide.map(({ shotOnBed }) => shotOnBed.length));
+  const highestMm = lineShot[Math.max(0, most - 1)]?.fromHookMm ?? 0;
+  const offMm = Math.max(0, ...depthGuide.map(({ hookOffBedMm }) => hookOffBedMm));
+  const lyingMm = Math.max(0, ...depthGuide.map((step) => lyingOf(step, depth)));
+  const scale = Math.min(
+    (bedMm - topMm) / (highestMm + offMm + spareMm),
+    (pictureMm - 16) / Math.max(1, lyingMm),
+  );
+  return { lineX: 11, topMm, bedMm, scale };
+}
+
+/** Line that lies on the bed: what is longer than the water is deep below the float as it then stands. */
+function lyingOf({ floatToHookMm, tipShowingMm, shotOnBed }: GuideStep, depth: SolvedDepth): Mm {
+  const tipMm = tipShowingMm ?? depth.tipShowingMm;
+  const draughtMm = depth.draughtMm + depth.tipShowingMm - tipMm;
+  const highestOnBed = depth.lineShot[shotOnBed.length - 1]?.fromHookMm ?? 0;
+  return Math.max(0, highestOnBed, floatToHookMm + draughtMm - depth.depthMm);
+}
+
+/** The lowest part of the rig as one line of the guide has it. */
+function rigNearBed(
+  { rig }: SolvedRig,
+  depth: SolvedDepth,
+  step: GuideStep,
+  { lineX, topMm, bedMm, scale }: NearBed,
+): Item[] {
+  const lyingMm = step.hookOffBedMm > 0 ? 0 : lyingOf(step, depth);
+  /** Above the bed, or along it where that is below 0. */
+  const at = (fromHookMm: Mm) => {
+    const up = fromHookMm - lyingMm + step.hookOffBedMm;
+    const aboveBedMm = bedMm - lyingLiftMm;
+    return up >= 0
+      ? point(lineX, Math.min(aboveBedMm, bedMm - scale * up))
+      : point(lineX - scale * up, aboveBedMm);
+  };
+  const topFromHookMm = (bedMm - topMm) / scale + lyingMm - step.hookOffBedMm;
+  const loopMm = rig.hookLengthMm;
+  const shown = depth.lineShot.filter(({ fromHookMm }) => fromHookMm < topFromHookMm - 1.5 / scale);
+  const bend = point(lineX, bedMm - lyingLiftMm);
+  const strand = (fromMm: Mm, toMm: Mm) => [
+    at(fromMm),
+    lyingMm > fromMm && lyingMm < toMm ? bend : at(toMm),
+    at(toMm),
+  ];
+  return [
+    polyline(strand(loopMm, Math.max(loopMm, topFromHookMm)), strandStrokes["main line"]),
+    polyline(strand(0, Math.min(loopMm, topFromHookMm)), strandStrokes["hook length"]),
+    ...shown.map(({ fromHookMm, diameterMm }) => {
+      const radiusMm = shotRadiusMm(diameterMm);
+      return placed(at(fromHookMm), [circle(point(0, 0), radiusMm, { fill: "ink" })]);
+    }),
+    placed(at(0), lyingMm > 0 ? lyingHook : hangingHook),
+  ];
+}
+
+const hangingHook = parts.hook.draw({ bend: point(0, 0), heightMm: hookMm });
+/** On its side, its eye towards the float. */
+const lyingHook = rotated(hangingHook, -90, point(0, 0));
+
+function tell(step: GuideStep, depth: SolvedDepth, { words, figures }: DrawingKit): string {
+  const where = figures.hookSet(step.overdepthMm, step.overdepthMm);
+  const { shotOnBed, tipShowingMm } = step;
+  const tip =
+    tipShowingMm === null ? [] : [words("drawing.film.depth.tip", { tip: figures.tip(tipShowingMm) })];
+  const lying = depth.lineShot.slice(0, shotOnBed.length);
+  const bed = lying.length === 0 ? [] : [words("told.says.on-the-bed", { shot: figures.shot(lying) })];
+  const state = step.state === "rests on the bed" ? [] : [words(`state.${keyOf(step.state)}`)];
+  const told = words("drawing.film.depth.moment", { where, says: [...state, ...bed, ...tip].join(", ") });
+  return step.advice === "start-here" ? `${told} ${words("told.advice.start-here")}` : told;
+}

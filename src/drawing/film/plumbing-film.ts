@@ -1,0 +1,153 @@
+import type { PlumbingStep } from "../../core/depth/plumbing.ts";
+import { lengthMm } from "../../core/float/float.ts";
+import { tipShowingMm } from "../../core/float/tip.ts";
+import { lockShotOf, totalPullG } from "../../core/loading/loading.ts";
+import type { Mm } from "../../core/units.ts";
+import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
+import { keyOf } from "../../words/words.ts";
+import { type Point, point, rectangle, text } from "../items.ts";
+import type { DrawingKit } from "../kit.ts";
+import type { Item, PathItem } from "../model.ts";
+import { bedThicknessMm } from "../parts/bed.ts";
+import { parts } from "../parts/parts.ts";
+import { strandStrokes } from "../strands.ts";
+import { rotatedPoint } from "../transform.ts";
+import type { Film, FilmRoom, Moment } from "./film.ts";
+import { movingFloat, placed } from "./moving.ts";
+import { flatDegrees, type ShownTip, tipPanel } from "./tip-panel.ts";
+
+const panelMm = 30;
+const aboveMm = 26;
+const waterMm = 46;
+const plummetMm = 4;
+
+interface Water {
+  readonly middleMm: number;
+  readonly surfaceMm: number;
+  readonly bedMm: number;
+  /** Drawn length per length. */
+  readonly scale: number;
+}
+
+/**
+ * Finding the depth with a plummet, try by try: it stands on the bed or hangs by as much as the setting is short, the
+ * water to one scale of depth, and the tip as each setting has it.
+ */
+export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom, kit: DrawingKit): Film {
+  const { words, figures } = kit;
+  const { widthMm, textMm } = room;
+  const { steps } = depth.plumbing;
+  const pictureMm = widthMm - panelMm - 2;
+  const surfaceMm = aboveMm + 1.4 * textMm;
+  const scale = waterMm / depth.depthMm;
+  const water = { middleMm: pictureMm / 2, surfaceMm, bedMm: surfaceMm + waterMm, scale };
+  const tips = steps.map((step) => tipOf(step, solved, depth));
+  const place = { leftMm: widthMm - panelMm, widthMm: panelMm, surfaceMm, aboveMm, textMm };
+  const panel = tipPanel(solved.rig.float, Math.max(...tips.map((tip) => tip ?? 0)), place, kit);
+  const moments = steps.map(
+    (step, i): Moment => ({
+      caption: tell(step, kit),
+      moving: [
+        ...plumbed(solved, depth, step, tips[i], water),
+        text(
+          point(0, textMm),
+          words("drawing.film.plumbing.set", { depth: figures.shortDepth(step.settingMm) }),
+          textMm,
+          {
+            face: "bold",
+          },
+        ),
+        ...panel.moving(tips[i]),
+      ],
+    }),
+  );
+  const last = steps.length - 1;
+  return {
+    widthMm,
+    heightMm: water.bedMm + bedThicknessMm + 1.4 * textMm,
+    title: words("drawing.film.plumbing.title", { rig: solved.rig.title }),
+    description: words("drawing.film.plumbing.about"),
+    still: [
+      rectangle(0, surfaceMm, pictureMm, waterMm, { fill: "water" }),
+      ...parts.waterSurface.draw({ leftMm: 0, rightMm: pictureMm, yMm: surfaceMm }),
+      ...parts.bed.draw({ leftMm: 0, rightMm: pictureMm, yMm: water.bedMm }),
+      text(
+        point(0, water.bedMm + bedThicknessMm + textMm),
+        words("drawing.film.plumbing.bed", { depth: figures.shortDepth(depth.depthMm) }),
+        textMm,
+        { ink: "soft" },
+      ),
+      ...panel.still,
+    ],
+    moments,
+    strip: [...new Set([0, 1, Math.max(0, last - 1), last].filter((at) => at <= last))].sort((a, b) => a - b),
+  };
+}
+
+/** What stands above the water: what is set too deep, until the line is slack; under the surface below 0. */
+function offMark({ settingMm }: PlumbingStep, depth: SolvedDepth): Mm {
+  return depth.tipAsSetMm + settingMm - depth.depthMm;
+}
+
+function tipOf(step: PlumbingStep, { rig }: SolvedRig, depth: SolvedDepth): ShownTip {
+  if (step.sign === "lies flat") return undefined;
+  if (step.sign === "goes under") return null;
+  return Math.min(offMark(step, depth), slackTipMm(rig, depth));
+}
+
+/** The tip where nothing but the shot that are kept pull at the float. */
+function slackTipMm({ float, conditions }: SolvedRig["rig"], { plumbing }: SolvedDepth): Mm {
+  return tipShowingMm(float, totalPullG(lockShotOf(plumbing.kept), conditions), conditions) ?? 0;
+}
+
+/** Float, line and plummet at one try. */
+function plumbed(
+  { rig }: SolvedRig,
+  depth: SolvedDepth,
+  step: PlumbingStep,
+  tip: ShownTip,
+  { middleMm, surfaceMm, bedMm, scale }: Water,
+): Item[] {
+  const floatMm = lengthMm(rig.float);
+  const isFlat = tip === undefined;
+  const shownMm = isFlat ? floatMm / 2 : (tip ?? offMark(step, depth));
+  const top = point(middleMm, surfaceMm - shownMm * scale);
+  const water = point(middleMm, surfaceMm);
+  const foot = point(middleMm, top.yMm + floatMm * scale);
+  const eye = isFlat ? rotatedPoint(foot, flatDegrees, water) : foot;
+  const standing = point(middleMm, bedMm - plummetMm);
+  const lineMm = (step.settingMm - depth.draughtMm) * scale - plummetMm;
+  const slackMm = Math.max(0, lineMm - Math.hypot(standing.xMm - eye.xMm, standing.yMm - eye.yMm));
+  return [
+    line(eye, standing, slackMm),
+    ...movingFloat(rig.float, {
+      top,
+      scale,
+      lengthMm: floatMm,
+      ...(isFlat && { lean: { degrees: flatDegrees, about: water } }),
+    }),
+    placed(point(middleMm, bedMm), parts.plummet.draw({ at: point(0, 0), heightMm: plummetMm })),
+  ];
+}
+
+/** Straight where it is tight; what is slack of it bows aside. */
+function line(from: Point, to: Point, slackMm: number): PathItem {
+  const asideMm = Math.min(12, 1.4 * Math.sqrt(slackMm * Math.hypot(to.xMm - from.xMm, to.yMm - from.yMm)));
+  const third = (share: number) => from.yMm + (to.yMm - from.yMm) * share;
+  const steps = [
+    ["M", from.xMm, from.yMm],
+    ["C", from.xMm + asideMm, third(1 / 3), to.xMm + asideMm, third(2 / 3), to.xMm, to.yMm],
+  ] as const;
+  return { kind: "path", steps, stroke: strandStrokes["main line"] };
+}
+
+function tell({ settingMm, sign, moveMm }: PlumbingStep, { words, figures }: DrawingKit): string {
+  const values = {
+    depth: figures.depth(settingMm),
+    sign: words(`told.plumbing.sign.${keyOf(sign)}`),
+  };
+  if (moveMm === 0) return words("drawing.film.plumbing.done", values);
+  const gap = figures.gap(Math.abs(moveMm));
+  const next = words(`told.plumbing.${moveMm > 0 ? "deeper" : "shallower"}`, { gap });
+  return words("drawing.film.plumbing.moment", { ...values, next });
+}

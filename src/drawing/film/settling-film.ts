@@ -1,0 +1,186 @@
+import { cocks } from "../../core/float/cocking.ts";
+import { lengthMm } from "../../core/float/float.ts";
+import { tipShowingMm } from "../../core/float/tip.ts";
+import { last } from "../../core/lists.ts";
+import { ballDiameterMm } from "../../core/tackle/shot.ts";
+import type { G, Mm } from "../../core/units.ts";
+import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
+import { circle, type Point, point, polyline, rectangle, text } from "../items.ts";
+import type { DrawingKit } from "../kit.ts";
+import type { Item } from "../model.ts";
+import { parts } from "../parts/parts.ts";
+import { strandStrokes } from "../strands.ts";
+import { rotatedPoint } from "../transform.ts";
+import type { Film, FilmRoom, Moment } from "./film.ts";
+import { movingFloat, placed, shotRadiusMm } from "./moving.ts";
+import { flatDegrees, type ShownTip, tipPanel } from "./tip-panel.ts";
+
+/** The float with so much of its load on. */
+interface Loaded {
+  readonly caption: string;
+  readonly shot: readonly SolvedShot[];
+  readonly hasHook: boolean;
+  /** One too many, beside the lock. */
+  readonly more?: Pick<SolvedShot, "massG" | "metal">;
+  readonly tip: ShownTip;
+}
+
+const panelMm = 30;
+const aboveMm = 30;
+/** The line below the float is drawn this long, whatever it is. */
+const lineMm = 18;
+const underMm = 2.5;
+/** A change of the tip that is seen from the bank [mm]. */
+const seenMm = 10;
+/** Less tip than this is as good as none [mm]. */
+const levelMm = 2.5;
+
+/**
+ * A float as its shot goes on, the lock first, then down the line, with hook and bait last: how much tip each leaves, and
+ * what one too many does. Between lying flat and standing the sums know nothing: a float stands as soon as it can.
+ */
+export function settlingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom, kit: DrawingKit): Film {
+  const { words } = kit;
+  const { float } = solved.rig;
+  const loads = loadsOf(solved, depth, kit);
+  const mostTipMm = Math.max(...loads.map(({ tip }) => tip ?? 0));
+  const pictureMm = room.widthMm - panelMm - 2;
+  const floatMm = lengthMm(float);
+  const surfaceMm = aboveMm + 1.4 * room.textMm;
+  const scale = Math.min(0.5, aboveMm / mostTipMm, 34 / floatMm);
+  const waterMm = floatMm * scale + lineMm + underMm + 4.5;
+  const panel = tipPanel(
+    float,
+    mostTipMm,
+    { leftMm: room.widthMm - panelMm, widthMm: panelMm, surfaceMm, aboveMm, textMm: room.textMm },
+    kit,
+  );
+  const note = words("drawing.film.settling.shortened");
+  const moments = loads.map(
+    (loaded): Moment => ({
+      caption: loaded.caption,
+      moving: [
+        ...hung(solved, depth, loaded, { middleMm: pictureMm / 2, surfaceMm, scale }),
+        ...panel.moving(loaded.tip),
+      ],
+    }),
+  );
+  const stands = loads.findIndex(({ tip }) => tip !== undefined);
+  const right = loads.length - 2;
+  const chosen = [Math.max(0, stands - 1), stands, Math.round((stands + right) / 2), right, loads.length - 1];
+  return {
+    widthMm: room.widthMm,
+    heightMm: surfaceMm + waterMm,
+    title: words("drawing.film.settling.title", { rig: solved.rig.title }),
+    description: words("drawing.film.settling.about"),
+    still: [
+      rectangle(0, surfaceMm, pictureMm, waterMm, { fill: "water" }),
+      ...parts.waterSurface.draw({ leftMm: 0, rightMm: pictureMm, yMm: surfaceMm }),
+      text(point(0, room.textMm), note, room.textMm, { ink: "soft" }),
+      ...panel.still,
+    ],
+    moments,
+    strip: [...new Set(chosen)].sort((a, b) => a - b),
+  };
+}
+
+function loadsOf(solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit): readonly Loaded[] {
+  const { words, figures } = kit;
+  const { float, conditions } = solved.rig;
+  const tipOf = (pullG: G): ShownTip =>
+    cocks(float, pullG, conditions) ? tipShowingMm(float, pullG, conditions) : undefined;
+  const order = [...depth.lockShot, ...depth.lineShot.toReversed()];
+  let pullG = 0;
+  const bare = tipOf(0);
+  const loads: Loaded[] = [
+    {
+      caption:
+        bare === undefined
+          ? words("drawing.film.settling.bare-flat")
+          : words("drawing.film.settling.bare", { tip: figures.tip(bare ?? 0) }),
+      shot: [],
+      hasHook: false,
+      tip: bare,
+    },
+  ];
+  for (const [i, shot] of order.entries()) {
+    pullG += shot.pullG;
+    const tip = tipOf(pullG);
+    const values = { shot: shot.size, tip: figures.tip(tip ?? 0) };
+    const caption =
+      tip === undefined
+        ? words("drawing.film.settling.flat", values)
+        : tip === null
+          ? words("drawing.film.settling.under", values)
+          : words("drawing.film.settling.stands", values);
+    loads.push({ caption, shot: order.slice(0, i + 1), hasHook: false, tip });
+  }
+  const tip = tipOf(pullG + solved.hookAndBaitPullG);
+  const told = words("drawing.film.settling.right", { tip: figures.tip(tip ?? 0) });
+  return [...loads, { caption: told, shot: order, hasHook: true, tip }, tooMany(depth, order, kit)];
+}
+
+/** One more of the lightest size that the float is seen to sink by. */
+function tooMany(depth: SolvedDepth, order: readonly SolvedShot[], { words, figures }: DrawingKit): Loaded {
+  const byMass = depth.shotEffects.toSorted((a, b) => a.massG - b.massG);
+  const sinksMm = ({ oneMoreMm }: ShotEffect) => depth.tipShowingMm - (oneMoreMm ?? 0);
+  const more = byMass.find((effect) => sinksMm(effect) >= seenMm) ?? last(byMass);
+  const tip = more.oneMoreMm;
+  const values = { shot: more.size, tip: figures.tip(tip ?? 0) };
+  const caption =
+    tip === null
+      ? words("drawing.film.settling.too-many-under", values)
+      : tip < levelMm
+        ? words("drawing.film.settling.too-many-level", values)
+        : words("drawing.film.settling.too-many", values);
+  return { caption, shot: order, more, hasHook: true, tip };
+}
+
+interface FloatRoom {
+  readonly middleMm: number;
+  readonly surfaceMm: number;
+  readonly scale: number;
+}
+
+/** The float as it lies or stands, the line below it, and what is on it so far. */
+function hung(
+  { rig }: SolvedRig,
+  depth: SolvedDepth,
+  { shot, hasHook, more, tip }: Loaded,
+  { middleMm, surfaceMm, scale }: FloatRoom,
+): Item[] {
+  const floatMm = lengthMm(rig.float);
+  const water = point(middleMm, surfaceMm);
+  const isFlat = tip === undefined;
+  const shownMm = isFlat ? floatMm / 2 : tip;
+  const top = point(middleMm, shownMm === null ? surfaceMm + underMm : surfaceMm - shownMm * scale);
+  const foot = point(middleMm, top.yMm + floatMm * scale + 0.5);
+  const eye = isFlat ? rotatedPoint(foot, flatDegrees, water) : foot;
+  const end = point(eye.xMm, eye.yMm + lineMm);
+  const along = (fromHookMm: Mm) => point(eye.xMm, end.yMm - (lineMm * fromHookMm) / depth.floatToHookMm);
+  const isLock = (one: SolvedShot) => depth.lockShot.includes(one);
+  const lock = shot.filter(isLock);
+  const line = shot.filter((one) => !isLock(one));
+  return [
+    polyline([eye, end], strandStrokes["main line"]),
+    ...movingFloat(rig.float, {
+      top,
+      scale,
+      lengthMm: floatMm,
+      ...(isFlat && { lean: { degrees: flatDegrees, about: water } }),
+    }),
+    ...lock.map((one, i) => shotAt(beside(eye, i), one.diameterMm)),
+    ...(more ? [shotAt(beside(eye, lock.length), ballDiameterMm(more.massG, more.metal))] : []),
+    ...line.map((one) => shotAt(along(one.fromHookMm), one.diameterMm)),
+    ...(hasHook ? [placed(end, parts.hook.draw({ bend: point(0, 2.8), heightMm: 2.8 }))] : []),
+  ];
+}
+
+const shotAt = (at: Point, diameterMm: Mm): Item =>
+  placed(at, [circle(point(0, 0), shotRadiusMm(diameterMm), { fill: "ink" })]);
+
+/** Lock shot on either side of the eye, in turn, outwards. */
+function beside({ xMm, yMm }: Point, place: number): Point {
+  const outMm = 1.8 + 2.1 * Math.floor(place / 2);
+  return point(xMm + (place % 2 === 0 ? -outMm : outMm), yMm + 0.4);
+}

@@ -1,0 +1,101 @@
+import { type Float, lengthMm } from "../../core/float/float.ts";
+import { diameterAtMm } from "../../core/float/profile.ts";
+import type { Mm } from "../../core/units.ts";
+import { type Point, point, polygon, polyline, rectangle, text, thin } from "../items.ts";
+import type { DrawingKit } from "../kit.ts";
+import type { Item } from "../model.ts";
+import { parts } from "../parts/parts.ts";
+import { rotated } from "../transform.ts";
+
+interface PanelPlace {
+  readonly leftMm: number;
+  readonly widthMm: number;
+  readonly surfaceMm: number;
+  /** Room above the water. */
+  readonly aboveMm: number;
+  readonly textMm: number;
+}
+
+/** How far over a float lies that lies flat. */
+export const flatDegrees = 84;
+/** How much of the panel is water. */
+const panelWaterMm = 7;
+/** Top of a float that is under, below the surface [mm of paper]. */
+const underMm = 3;
+/** Steps of the scale [mm], the first that leaves room between its figures. */
+const steps = [5, 10, 20, 50, 100];
+const scaleLine = thin;
+/** Places down each side of the tip. */
+const places = 20;
+
+/** Which tip of a float a panel shows: null where it is under, none where the float lies flat. */
+export type ShownTip = Mm | null | undefined;
+
+/** The tip of a float, larger than in the picture beside it, on a scale of millimetres that stands on the water. */
+export function tipPanel(float: Float, mostTipMm: Mm, place: PanelPlace, kit: DrawingKit) {
+  const { leftMm, widthMm, surfaceMm, aboveMm, textMm } = place;
+  const scale = Math.min(1.5, (aboveMm - textMm) / Math.max(20, mostTipMm));
+  const step = steps.find((one) => one * scale >= 1.3 * textMm) ?? 200;
+  const figures = Array.from(
+    { length: Math.floor((aboveMm - textMm / 2) / (step * scale)) + 1 },
+    (_, i) => i * step,
+  );
+  const axisX = leftMm + Math.max(...figures.map((mm) => kit.measure(String(mm), textMm, "regular"))) + 2.5;
+  const right = leftMm + widthMm;
+  const middle = (axisX + right) / 2;
+  const still: Item[] = [
+    rectangle(axisX, surfaceMm, right - axisX, panelWaterMm, { fill: "water" }),
+    ...parts.waterSurface.draw({ leftMm: axisX, rightMm: right, yMm: surfaceMm }),
+    polyline([point(axisX, surfaceMm), point(axisX, surfaceMm - aboveMm)], scaleLine),
+    ...figures.flatMap((mm) => {
+      const y = surfaceMm - mm * scale;
+      return [
+        polyline([point(axisX - 1.4, y), point(axisX, y)], scaleLine),
+        text(point(axisX - 2, y + 0.35 * textMm), String(mm), textMm, { anchor: "end", ink: "soft" }),
+      ];
+    }),
+    text(point(axisX + 1, surfaceMm - aboveMm - 0.4 * textMm), kit.words("drawing.film.tip-scale"), textMm, {
+      ink: "soft",
+    }),
+  ];
+  const top = lengthMm(float);
+  /** As much of it as there is room for, lying on the water. */
+  const flat = (): Item[] => {
+    const shownMm = Math.min(top, (0.8 * (right - axisX)) / scale);
+    const lying = [
+      polygon(sides(float, shownMm, scale, point(middle, surfaceMm - (shownMm * scale) / 2)), "paper", thin),
+      polygon(
+        sides(
+          float,
+          Math.min(shownMm, float.tipShowingMm),
+          scale,
+          point(middle, surfaceMm - (shownMm * scale) / 2),
+        ),
+        "accent",
+        thin,
+      ),
+    ];
+    return rotated(lying, flatDegrees, point(middle, surfaceMm));
+  };
+  const moving = (tipMm: ShownTip): Item[] => {
+    if (tipMm === undefined) return flat();
+    const topY = tipMm === null ? surfaceMm + underMm : surfaceMm - tipMm * scale;
+    const shownMm = Math.min(top, (surfaceMm + panelWaterMm - 0.6 - topY) / scale);
+    const marked = Math.min(float.tipShowingMm, shownMm);
+    const outline = (lengthMm: Mm) => sides(float, lengthMm, scale, point(middle, topY));
+    return [polygon(outline(shownMm), "paper", thin), polygon(outline(marked), "accent", thin)];
+  };
+  return { still, moving };
+}
+
+/** Round a float's uppermost part, down its left side and up its right. */
+function sides(float: Float, partMm: Mm, scale: number, top: Point): Point[] {
+  const lengthwise = lengthMm(float);
+  const side = (sign: 1 | -1) =>
+    Array.from({ length: places + 1 }, (_, i) => {
+      const downMm = (partMm * i) / places;
+      const half = Math.max(0.35, (diameterAtMm(float.profile, lengthwise - downMm) * scale) / 2);
+      return point(top.xMm + sign * half, top.yMm + downMm * scale);
+    });
+  return [...side(-1), ...side(1).reverse()];
+}

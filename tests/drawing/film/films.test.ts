@@ -1,0 +1,219 @@
+import { describe, expect, test } from "vitest";
+import { rigData } from "../../../src/build/data.ts";
+import { entry, first, last } from "../../../src/core/lists.ts";
+import { type Film, stripOf } from "../../../src/drawing/film/film.ts";
+import { drawFilm } from "../../../src/drawing/film/films.ts";
+import { packFilm } from "../../../src/drawing/film/pack-film.ts";
+import { type Pose, readPoses } from "../../../src/drawing/film/poses.ts";
+import type { Item, TextItem } from "../../../src/drawing/model.ts";
+import { type FilmName, filmsOf } from "../../../src/model/films.ts";
+import type { SolvedDepth, SolvedRig } from "../../../src/model/solved.ts";
+import { drawingFaults } from "../../support/drawing-checks.ts";
+import { shippedGuide } from "../../support/shipped-guide.ts";
+
+const { rigs, kit } = shippedGuide;
+const room = { widthMm: 80, textMm: 3.5 };
+
+/** A film as a page is sent it: its frames read back from their text. */
+function read(film: Film) {
+  const { parts, poses } = packFilm(film.moments);
+  return poses.map((packed) => readPoses(packed).map((pose) => ({ pose, part: entry(parts, pose.part) })));
+}
+
+type Frame = ReturnType<typeof read>[number];
+
+/** Where a line of the scale of the tip stands, by its figure, and how much paper a millimetre has there. */
+function tipScale({ still }: Film) {
+  const figures = still.filter(
+    (item): item is TextItem => item.kind === "text" && /^\d+$/.test(item.text) && item.anchor === "end",
+  );
+  const [none, next] = [figures[0]!, figures[1]!];
+  return {
+    zeroY: none.yMm - 0.35 * room.textMm,
+    perMm: (none.yMm - next.yMm) / Number(next.text),
+    leftMm: none.xMm,
+  };
+}
+
+const ys = ({ numbers }: Pose) => numbers.filter((_, i) => i % 2 === 1);
+const xs = ({ numbers }: Pose) => numbers.filter((_, i) => i % 2 === 0);
+
+/** The tip above the water as the panel shows it [mm]; null where it is under. */
+function tipShown(film: Film, frame: Frame): number | null {
+  const { zeroY, perMm, leftMm } = tipScale(film);
+  const outline = frame.find(
+    ({ pose, part }) => part.kind === "path" && part.fill === "paper" && Math.min(...xs(pose)) > leftMm,
+  )!;
+  const tip = (zeroY - Math.min(...ys(outline.pose))) / perMm;
+  return tip < 0 ? null : tip;
+}
+
+const groups = (frame: Frame, isIt: (inner: readonly Item[]) => boolean) =>
+  frame.flatMap(({ pose, part }) =>
+    part.kind === "group" && isIt(part.items) ? [{ x: pose.numbers[0]!, y: pose.numbers[1]! }] : [],
+  );
+const isShot = (items: readonly Item[]) =>
+  items.some((item) => item.kind === "circle" && item.fill === "ink");
+const isHook = (items: readonly Item[]) =>
+  items.some((item) => item.kind === "path" && item.stroke?.ink === "accent");
+const isBait = (items: readonly Item[]) =>
+  items.some((item) => item.kind === "circle" && item.fill === "accent");
+
+/** Top and foot of what is drawn as water. */
+function waterOf({ still }: Film) {
+  const water = still.flatMap((item) =>
+    item.kind === "path" && item.fill === "water"
+      ? [item.steps.flatMap(([, , y]) => (y === undefined ? [] : [y]))]
+      : [],
+  );
+  return { topMm: Math.min(...first(water)), footMm: Math.max(...first(water)) };
+}
+
+function withFilm(
+  name: FilmName,
+): { rig: SolvedRig; depth: SolvedDepth; data: ReturnType<typeof rigData>["depths"][number] }[] {
+  return rigs.flatMap((rig) =>
+    rig.depths.flatMap((depth) =>
+      filmsOf(rig, depth).includes(name)
+        ? [{ rig, depth, data: first(rigData({ ...rig, depths: [depth] }).depths) }]
+        : [],
+    ),
+  );
+}
+
+describe.each(rigs)("$rig.id in films", (rig) => {
+  test("every film's strip is clear, ends with its end, and its words are short", () => {
+    const depth = first(rig.depths);
+    for (const name of filmsOf(rig, depth)) {
+      const film = drawFilm(name, rig, depth, room, kit);
+      for (const { drawing, caption } of stripOf(film, kit)) {
+        expect(drawingFaults(drawing), `${name}: ${caption}`).toEqual([]);
+        expect(drawing.description.split(" ").length, name).toBeLessThanOrEqual(60);
+        expect(drawing.description).not.toContain(caption);
+      }
+      expect(last(film.strip), name).toBe(film.moments.length - 1);
+      expect(new Set(film.strip).size).toBe(film.strip.length);
+    }
+  });
+});
+
+describe("the float settling", () => {
+  test.each(withFilm("settling"))(
+    "$rig.rig.id, $depth.depthMm mm: ends at the data's tip, and one too many beyond it",
+    ({ rig, depth, data }) => {
+      const film = drawFilm("settling", rig, depth, room, kit);
+      const frames = read(film);
+      const right = tipShown(film, entry(frames, frames.length - 2))!;
+      expect(Math.abs(right - data.tipShowingMm)).toBeLessThan(1 / tipScale(film).perMm);
+      const tooMany = /^One (.*) too many/.exec(last(film.moments).caption)![1];
+      const { oneMoreMm } = data.shotEffects.find(({ size }) => size === tooMany)!;
+      const under = tipShown(film, last(frames));
+      if (oneMoreMm === null) expect(under).toBeNull();
+      else expect(Math.abs((under ?? 0) - oneMoreMm)).toBeLessThan(1 / tipScale(film).perMm);
+      // Each shot is on from the frame on whose words it is.
+      const counts = frames.map((frame) => groups(frame, isShot).length);
+      expect(counts).toEqual([
+        ...Array.from({ length: data.shot.length + 1 }, (_, i) => i),
+        data.shot.length,
+        data.shot.length + 1,
+      ]);
+    },
+  );
+});
+
+describe("the depth guide moving", () => {
+  test.each(withFilm("depth"))(
+    "$rig.rig.id, $depth.depthMm mm: hook, shot on the bed and tip are those of the data at every line",
+    ({ rig, depth, data }) => {
+      const film = drawFilm("depth", rig, depth, room, kit);
+      const frames = read(film);
+      expect(frames.length).toBe(data.depthGuide.length);
+      const { footMm } = waterOf(film);
+      const bars = film.still.flatMap((item) =>
+        item.kind === "path" && item.steps.length === 2 && item.steps.every(([, x]) => x === 2)
+          ? [item.steps.map(([, , y]) => y!)]
+          : [],
+      );
+      const perCm = Math.abs(bars[0]![1]! - bars[0]![0]!) / 10;
+      for (const [i, step] of data.depthGuide.entries()) {
+        const frame = entry(frames, i);
+        const hook = first(groups(frame, isHook));
+        expect(Math.abs(footMm - hook.y - step.hookOffBedCm * perCm), `line ${i}`).toBeLessThan(1);
+        const shot = groups(frame, isShot).map(({ y }) => footMm - y);
+        const onBed = shot.filter((upMm) => upMm < 1).length;
+        expect(onBed, `line ${i}`).toBeGreaterThanOrEqual(step.shotOnBed.length);
+        // A float that stands higher has so much less line to let lie on the bed.
+        const risenCm = step.tipShowingMm === null ? 0 : (step.tipShowingMm - data.tipShowingMm) / 10;
+        const lyingCm = Math.max(0, step.overdepthCm - risenCm);
+        const line = data.shot.filter(({ role }) => role !== "lock");
+        for (const [at, upMm] of shot.entries()) {
+          const up = Math.max(0, line[at]!.fromHookCm - lyingCm + step.hookOffBedCm);
+          expect(Math.abs(upMm - up * perCm), `line ${i}, shot ${at}`).toBeLessThan(1);
+        }
+        if (step.floatLiesFlat) continue;
+        const tip = tipShown(film, frame);
+        if (step.tipShowingMm === null) expect(tip).toBeNull();
+        else expect(Math.abs(tip! - step.tipShowingMm)).toBeLessThan(1 / tipScale(film).perMm);
+      }
+    },
+  );
+});
+
+describe("plumbing", () => {
+  test.each(withFilm("plumbing"))(
+    "$rig.rig.id, $depth.depthMm mm: each try is set as the data say, and ends at the depth",
+    ({ rig, depth, data }) => {
+      const film = drawFilm("plumbing", rig, depth, room, kit);
+      const { topMm, footMm } = waterOf(film);
+      const perCm = (footMm - topMm) / data.depthCm;
+      const frames = read(film);
+      expect(frames.length).toBe(data.plumbing.steps.length);
+      for (const [i, { settingCm, sign }] of data.plumbing.steps.entries()) {
+        const line = frames[i]!.find(
+          ({ part }) => part.kind === "path" && part.stroke?.widthMm === 0.5,
+        )!.pose;
+        // From the float's eye down; what is not under is hung from where it stands.
+        const eyeY = line.numbers[1]!;
+        const shortCm = data.depthCm - settingCm;
+        if (sign === "goes under" || sign === "stands too low")
+          expect(
+            Math.abs(
+              eyeY -
+                topMm -
+                (data.draughtCm + shortCm) * perCm -
+                ((data.tipShowingMm - data.tipAsSetMm) / 10) * perCm,
+            ),
+          ).toBeLessThan(1);
+        const shown = film.moments[i]!.moving.flatMap((item) => (item.kind === "text" ? [item.text] : []));
+        expect(shown).toContain(`set to ${kit.figures.shortDepth(10 * settingCm)}`);
+      }
+    },
+  );
+});
+
+describe("the float in the current", () => {
+  test.each(withFilm("current"))(
+    "$rig.rig.id, $depth.depthMm mm: the bait is where the data have it at every share",
+    ({ rig, depth, data }) => {
+      const film = drawFilm("current", rig, depth, room, kit);
+      const { topMm, footMm } = waterOf(film);
+      const perCm = (footMm - topMm) / data.depthCm;
+      const { flow } = data as unknown as {
+        flow: { paceMs: number; heldBackShare: number; leadCm: number; hookDepthCm: number }[];
+      };
+      const told = flow
+        .filter(({ paceMs }) => paceMs === flow[0]!.paceMs)
+        .sort((a, b) => a.heldBackShare - b.heldBackShare);
+      const frames = read(film);
+      expect(frames.length).toBe(told.length);
+      for (const [i, { leadCm, hookDepthCm }] of told.entries()) {
+        const bait = first(groups(frames[i]!, isBait));
+        const eyeX = last(
+          xs(frames[i]!.find(({ part }) => part.kind === "path" && part.stroke?.widthMm === 0.5)!.pose),
+        );
+        expect(Math.abs(bait.x - eyeX - leadCm * perCm)).toBeLessThan(1);
+        expect(Math.abs(bait.y - topMm - hookDepthCm * perCm)).toBeLessThan(1);
+      }
+    },
+  );
+});
