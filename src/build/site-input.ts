@@ -1,4 +1,6 @@
 import { type Drawings, drawFilms } from "../drawing/pictures.ts";
+import { digestOf } from "../model/digest.ts";
+import { makeAnew } from "../model/kept.ts";
 import type { Printable } from "../model/printable.ts";
 import { withCardFaces } from "../print/card-faces.ts";
 import type { SiteInput } from "../site/input.ts";
@@ -13,13 +15,15 @@ export function siteInput(
   solved: Solved,
   drawings: Drawings,
   printables: readonly Printable[],
-  { siteAssets }: BuildSettings,
+  { siteAssets, keep = makeAnew }: BuildSettings,
 ): SiteInput {
   const { library, source, kit, font } = solved;
+  const kitFrom = digestOf(library.guide, library.words);
   return {
     library,
     solved: source.solved,
     drawings,
+    kept: (kind, from, draw) => keep(`${kind} on a page`, digestOf(kitFrom, from), draw),
     films: drawFilms(source),
     images: source.images,
     kit,

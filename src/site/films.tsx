@@ -24,8 +24,11 @@ export function filmScripts(text: MarkdownText, { liveBody }: SiteInput): readon
 
 /** A film that a text asks for, with its strip and what its player needs. */
 export function proseFilm(reference: FilmReference, input: SiteInput, idPrefix: string): ElementContent[] {
-  const film = input.films(reference, pictureRoom, input.kit);
-  return toHast(<FilmPart film={pageFilm(film, input.kit, idPrefix)} say={pageWords(input.kit.words)} />);
+  const { drawings, films, kit, kept } = input;
+  const film = kept("film", [drawings.from(reference), idPrefix], () =>
+    pageFilm(films(reference, pictureRoom, kit), kit, idPrefix),
+  );
+  return toHast(<FilmPart film={film} say={pageWords(kit.words)} />);
 }
 
 function pageFilm(film: Film, kit: DrawingKit, idPrefix: string): PageFilm {

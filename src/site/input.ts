@@ -14,6 +14,8 @@ export interface SiteInput {
   readonly library: Library;
   readonly drawings: Drawings;
   readonly films: Films;
+  /** Keeps what is drawn of something with the guide's kit, by all else that it is drawn from. */
+  readonly kept: <T>(kind: string, from: unknown, draw: () => T) => T;
   /** Photos and drawings of the guide's own, by name. */
   readonly images: ReadonlyMap<string, ReadyImage>;
   /** By rig id. */

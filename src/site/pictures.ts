@@ -11,8 +11,11 @@ export function prosePictures(
   input: SiteInput,
   idPrefix: string,
 ): readonly CaptionedPicture[] {
-  return input.drawings(reference, pictureRoom, input.kit).map(({ drawing, caption }, at) => ({
-    svg: drawingToSvg(joinStrokes(drawing), { idPrefix: `${idPrefix}-${at + 1}` }),
-    ...(caption !== undefined && { caption }),
-  }));
+  const { drawings, kit, kept } = input;
+  return kept("picture", [drawings.from(reference), idPrefix], () =>
+    drawings(reference, pictureRoom, kit).map(({ drawing, caption }, at) => ({
+      svg: drawingToSvg(joinStrokes(drawing), { idPrefix: `${idPrefix}-${at + 1}` }),
+      ...(caption !== undefined && { caption }),
+    })),
+  );
 }

@@ -8,9 +8,11 @@ import {
 } from "../../templates/pages/rig-picture.ts";
 import type { View } from "../../templates/pages/view.ts";
 import { first, known } from "../core/lists.ts";
+import type { DrawingKit } from "../drawing/kit.ts";
 import { drawSign } from "../drawing/signs/draw-sign.ts";
 import { drawingToSvg } from "../drawing/svg.ts";
 import { publicAddress, sitePaths, termId } from "../model/addresses.ts";
+import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { proseFilm } from "./films.tsx";
 import { type TermLink, termLinker } from "./glossary-links.ts";
 import { imageElement, imagePath } from "./images.ts";
@@ -21,15 +23,23 @@ import { relativeHref } from "./paths.ts";
 import { prosePictures } from "./pictures.ts";
 import { fromHast } from "./to-hast.ts";
 
+type RigAtDepth = readonly [rig: SolvedRig, depth: SolvedDepth, idPrefix: string];
+type DrawDepth<T> = (rig: SolvedRig, depth: SolvedDepth, kit: DrawingKit, idPrefix: string) => T;
+
 /** What templates are given, for the page at this path. */
 export function viewOf(path: string, input: SiteInput): View {
-  const { library, solved, kit, printables, liveBody, reason, rigTexts, inWater, feedPlaces, stamped } =
+  const { library, solved, kit, printables, liveBody, reason, rigTexts, inWater, feedPlaces, stamped, kept } =
     input;
   const { siteAddress } = library.guide;
   const logo = library.guide.logo === undefined ? undefined : known(input.images, library.guide.logo);
   const say = pageWords(kit.words);
   const href = (target: string) => hrefFrom(path, stamped?.get(target) ?? target, siteAddress);
   const linkTerms = termLinker(path === sitePaths.glossary ? [] : termsOf(input, href));
+  // The sums of a rig follow from the rig.
+  const ofDepth: <T>(kind: string, draw: DrawDepth<T>, ...of: RigAtDepth) => T = (kind, draw, ...of) => {
+    const [rig, depth, idPrefix] = of;
+    return kept(kind, [rig.rig, depth.depthMm, idPrefix], () => draw(rig, depth, kit, idPrefix));
+  };
   return {
     library,
     solved,
@@ -47,17 +57,19 @@ export function viewOf(path: string, input: SiteInput): View {
     inWater,
     feedPlaces,
     figures: kit.figures,
-    drawRig: (rig, depth, idPrefix) => rigPicture(rig, depth, kit, idPrefix),
-    drawSink: (rig, depth, idPrefix) => sinkPicture(rig, depth, kit, idPrefix),
-    drawHang: (rig, depth, idPrefix) => hangPicture(rig, depth, kit, idPrefix),
+    drawRig: (rig, depth, idPrefix) => ofDepth("rig", rigPicture, rig, depth, idPrefix),
+    drawSink: (rig, depth, idPrefix) => ofDepth("sinking", sinkPicture, rig, depth, idPrefix),
+    drawHang: (rig, depth, idPrefix) => ofDepth("hanging", hangPicture, rig, depth, idPrefix),
     drawFloatChart: (floats) =>
       prosePictures({ picture: "float-chart", floats }, input, "side-by-side")[0]!.svg,
     drawKnot: (knot) => prosePictures({ picture: "knot", knot }, input, knot),
-    drawSmallRig: (rig, idPrefix) => smallRigPicture(rig, kit, idPrefix),
+    drawSmallRig: (rig, idPrefix) =>
+      kept("small rig", [rig.rig, idPrefix], () => smallRigPicture(rig, kit, idPrefix)),
     drawSign: (picture, sign) => drawingToSvg(drawSign(picture, sign), { idPrefix: termId(sign) }),
     drawFish: (fish) => prosePictures({ picture: "fish", fish }, input, fish)[0]?.svg,
     drawBait: (bait) => prosePictures({ picture: "bait", bait }, input, bait)[0]?.svg,
-    drawFloat: (float, idPrefix) => floatPicture(float, kit, idPrefix),
+    drawFloat: (float, idPrefix) =>
+      kept("float", [float, idPrefix], () => floatPicture(float, kit, idPrefix)),
     markdown: (text, { level = 2, idPrefix = "" } = {}) =>
       markdownToHast(liveBody(text), {
         path: text.path,

@@ -209,6 +209,7 @@ export async function sampleSite(): Promise<SiteInput> {
     solved,
     drawings: drawPictures({ library: sampleLibrary, solved, images: new Map() }),
     films: drawFilms({ solved }),
+    kept: (_kind, _from, draw) => draw(),
     images: new Map(),
     kit: drawingKit,
     assets: withCardFaces(await siteAssets(), sampleLibrary),
