@@ -1,4 +1,4 @@
-import { cpSync, existsSync, readdirSync, renameSync, writeFileSync } from "node:fs";
+import { appendFileSync, cpSync, existsSync, readdirSync, renameSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { commands, runCli } from "../../src/cli/run.ts";
@@ -262,6 +262,7 @@ describe("a sheet made from the reader's own box", () => {
     const folder = join(temporaryFolder(), "content");
     const isText = (path: string) => /^content.(?:lessons|pages)\b/.test(path);
     cpSync("content", folder, { recursive: true, filter: (path) => !isText(path) });
+    appendFileSync(join(folder, "guide.yaml"), "library: none\n");
     return cli("sheet", ...options, "--content", folder);
   };
 
