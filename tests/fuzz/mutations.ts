@@ -3,6 +3,7 @@ import { ContentError } from "../../src/build/content-error.ts";
 import type { Solved } from "../../src/build/stages.ts";
 import { formatReport } from "../../src/checks/reporter.ts";
 import { readLibrary } from "../../src/content/read-library.ts";
+import type { Source } from "../../src/content/world.ts";
 import { hasErrors, type Message } from "../../src/model/message.ts";
 import { borrowing } from "../support/borrowed.ts";
 import { sourcesOf } from "../support/smallest-content.ts";
@@ -62,11 +63,25 @@ function changedGuide(choices: Choices): Changed {
 
 type Became = Pick<Outcome, "kind" | "detail">;
 
+/** Files as they were in cases before: what was read of them is known by then, as in a preview after a save. */
+const known = new Map<string, Source>();
+
+function withKnown(sources: ReadonlyMap<string, Source>, changed: string): ReadonlyMap<string, Source> {
+  return new Map(
+    [...sources].map(([path, source]) => {
+      if (path === changed) return [path, source];
+      const before = known.get(`${path}\n${source.text}`) ?? source;
+      known.set(`${path}\n${source.text}`, before);
+      return [path, before];
+    }),
+  );
+}
+
 /** Reads a guide; its words are those of reasons alone, unless they are what was changed. */
 async function readChanged({ guide, path }: Changed): Promise<Became> {
   const words = path.startsWith("words/") ? [] : [["words/en.yaml", wordsOfReasons]];
   const files = Object.fromEntries([...guide, ...words]);
-  const { value, messages } = readLibrary(sourcesOf(files));
+  const { value, messages } = readLibrary(withKnown(sourcesOf(files), path));
   return faultOf(value, messages) ?? { kind: value ? "read" : "refused", detail: formatReport(messages) };
 }
 
