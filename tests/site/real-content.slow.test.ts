@@ -3,6 +3,7 @@ import { pathToFileURL } from "node:url";
 import { HtmlValidate } from "html-validate";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { readPdf } from "../print/read-pdf.ts";
 import { startBrowser } from "../support/browser.ts";
 import {
   brokenRules,
@@ -132,6 +133,20 @@ describe.skipIf("reason" in started)(`the shipped content in a browser${reason}`
       }
     }
     expect(said).toEqual([]);
+  });
+
+  test("every rig that was fitted prints on one sheet, of A4 and of Letter", async () => {
+    await page.setViewportSize({ width: 360, height: 740 });
+    const sheets: string[] = [];
+    for (const path of rigPages) {
+      await page.goto(pathToFileURL(join(site.folder, path)).href + fittedPath(path).slice(path.length));
+      await page.waitForSelector("#fitted .in-water", { state: "attached" });
+      for (const format of ["A4", "Letter"]) {
+        const { pages: printed } = await readPdf(new Uint8Array(await page.pdf({ format })));
+        if (printed.length !== 1) sheets.push(`${path} takes ${printed.length} sheets of ${format}`);
+      }
+    }
+    expect(sheets).toEqual([]);
   });
 
   /** Depths that a rig's page shows [cm], deepest first. */
