@@ -3,6 +3,7 @@ import { basename, join, resolve } from "node:path";
 import { Option } from "commander";
 import { firstRigs, type NewGuide, newGuide } from "../content/start/new-guide.ts";
 import { workflow, workflowPath } from "../content/start/workflow.ts";
+import { libraryIn } from "../content/world.ts";
 import { first } from "../core/lists.ts";
 import { parseQuantity } from "../core/quantity.ts";
 import { unitChoices } from "../model/unit-choice.ts";
@@ -48,7 +49,7 @@ export const initCommand: CliCommand = {
         `${join(folder, "content")} is there already and stays as it is; begin a file of it with dotdown new`,
       );
     const told = await toldBy(options, basename(resolve(folder)), terminal);
-    const rig = join(guideOfThePackage(), "rigs", `${firstRigs[told.water]}.md`);
+    const rig = join(libraryIn(guideOfThePackage(), told.language), "rigs", `${firstRigs[told.water]}.md`);
     const guide = newGuide(told, await reading(rig, () => readFileSync(rig, "utf8")));
     const files = new Map([...guide, ...flow]);
     writeNew(folder, files);
@@ -73,9 +74,11 @@ async function toldBy(options: Options, folder: string, terminal: Terminal): Pro
   const title = await answer("title", "Name of the guide?", `Float fishing at ${folder}`);
   const publisher = await answer("publisher", "Who gives it out?", folder);
   const water = await answer("water", "Water?", "still", waters);
-  const units = await answer("units", "Units?", "metric first", unitChoices);
   const paper = await answer("paper", "Paper?", "A4", ["A4", "Letter"]);
   const language = languageOf(await answer("language", "Language?", "en"));
+  // Feet beside metres help where English is spoken.
+  const usualUnits = /^en\b/.test(language) ? "metric first" : "metric";
+  const units = await answer("units", "Units?", usualUnits, unitChoices);
   const place = await answer("place", "Place whose law on lead shot it follows?", theLibrarys);
   const law = place !== theLibrarys && {
     place,

@@ -2,6 +2,7 @@ import { limits } from "../model/limits.ts";
 import { isFontFile } from "../model/own-font.ts";
 import { imageKindOf } from "../model/own-image.ts";
 import { stageDone } from "../model/stage-times.ts";
+import { readYaml } from "./yaml-source.ts";
 
 /** A file as a listing shows it. */
 export interface ListedFile {
@@ -58,7 +59,8 @@ const pauseMs = 100;
  * They are read until two readings on end agree. At the moment between these two all files were as they are given, so
  * no guide mixes what stood there before and after somebody changed several files.
  *
- * @param library folder of the guide that comes with the tool; it stands before all others
+ * @param library folder of the guide that comes with the tool; it stands before all others, in the guide's language where
+ *   there is one beside it
  * @throws ChangingContentError
  */
 export async function readSources(
@@ -66,14 +68,11 @@ export async function readSources(
   folders: readonly string[],
   library?: string,
 ): Promise<Sources> {
-  const layers = [
-    ...(library === undefined ? [] : [{ folder: library, fromLibrary: true as const }]),
-    ...folders.map((folder) => ({ folder })),
-  ];
-  let sources = await readOnce(world, layers);
+  const readAll = async () => readOnce(world, await layersOf(world, folders, library));
+  let sources = await readAll();
   let changed: readonly string[] = [];
   for (let pass = 1; pass < passesMax; pass++) {
-    const again = await readOnce(world, layers);
+    const again = await readAll();
     changed = differing(sources, again);
     if (changed.length === 0) {
       stageDone("read", sources.size, "files");
@@ -88,15 +87,54 @@ export async function readSources(
 /** A content folder, and what is kept of it with each of its files. */
 interface Layer {
   readonly folder: string;
+  /** What is read of it, by the beginning of its path. */
+  readonly only?: string;
   readonly fromLibrary?: true;
+}
+
+/** Languages besides English that the library is shipped in, each in a folder beside it that is called by it. */
+const libraryLanguages: readonly string[] = ["de"];
+
+/** Folder of the library that comes with the tool, in a language (a BCP 47 tag) where it is shipped in it. */
+export function libraryIn(library: string, language: string): string {
+  const [tag = language] = language.split("-");
+  return libraryLanguages.includes(tag) ? `${library}-${tag}` : library;
+}
+
+/** The library in the language of the guide, where it is shipped in it, and the guide's own folders over it. */
+async function layersOf(
+  world: World,
+  folders: readonly string[],
+  library: string | undefined,
+): Promise<readonly Layer[]> {
+  const own = folders.map((folder) => ({ folder }));
+  if (library === undefined) return own;
+  const language = await languageOf(world, folders);
+  const inLanguage = libraryIn(library, language);
+  // Fixed words of all languages stand in one place.
+  const words = inLanguage === library ? [] : [{ folder: library, only: "words/" }];
+  const lent = [...words, { folder: inLanguage }];
+  return [...lent.map((layer) => ({ ...layer, fromLibrary: true as const })), ...own];
+}
+
+/** The language that the last of the folders with a `guide.yaml` for it says. */
+async function languageOf(world: World, folders: readonly string[]): Promise<string> {
+  for (const folder of [...folders].reverse()) {
+    const text = await world.readText(`${folder}/guide.yaml`);
+    const data = text === undefined ? undefined : readYaml(text, folder).data;
+    const language = (data as { readonly language?: unknown } | null | undefined)?.language;
+    if (typeof language === "string") return language;
+  }
+  return "en";
 }
 
 async function readOnce(world: World, layers: readonly Layer[]): Promise<Sources> {
   const sources = new Map<string, Source>();
   let allBytes = 0;
   let pictureBytes = 0;
-  for (const { folder, ...layer } of layers) {
+  for (const { folder, only = "", ...layer } of layers) {
     for (const { path, bytes } of await world.list(folder)) {
+      if (!path.startsWith(only)) continue;
       const file = `${folder}/${path}`;
       if (isNoText(path)) {
         const mayRead = bytes <= limits.imageBytes.most && pictureBytes + bytes <= limits.picturesBytes.most;

@@ -69,6 +69,8 @@ export interface Figures {
   number(value: number, digits: number): string;
   /** What is typed with a decimal point, such as `1.7 m`, with the language's own decimal sign. */
   typed(text: string): string;
+  /** A title within a sentence: in small letters, unless the language writes nouns with capitals. */
+  inSentence(title: string): string;
   /** A day, from its ISO date: `20 November 2026`. */
   date(iso: string): string;
   /** How a ruler in true size is divided. */
@@ -76,6 +78,9 @@ export interface Figures {
   /** A time: `45 s`, `2 min 30 s`. */
   time(s: S): string;
 }
+
+/** Languages that write nouns with a capital: German and Luxembourgish. */
+const capitalNouns = /^(?:de|lb)\b/;
 
 const minutes = (s: number): string => {
   const rest = Math.round(s) % 60;
@@ -105,6 +110,7 @@ export function makeFigures(units: UnitChoice, words: Words, language: string): 
   return {
     number,
     typed: makeTypedText(language),
+    inSentence: (title) => (capitalNouns.test(language) ? title : title.toLowerCase()),
     date: makeDateText(language),
     ruler: own.ruler,
     depth: (mm) => shown(({ depth }) => depth(mm)),

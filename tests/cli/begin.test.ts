@@ -31,8 +31,21 @@ describe("init", () => {
       language: "de-AT",
       "lead-rule": { place: "X", "allowed-up-to": "0.06 g" },
     });
-    expect(readFileSync(join(folder, "content/rigs/our-first-rig.md"), "utf8")).toContain("water: flowing");
+    const rig = readFileSync(join(folder, "content/rigs/unsere-erste-montage.md"), "utf8");
+    expect(rig).toContain("water: flowing");
     expect(readdirSync(join(folder, "content/words"))).toEqual(["de-AT.yaml"]);
+  });
+
+  it("writes a guide in German that borrows from the German library and has nothing to mend", async () => {
+    const folder = temporaryFolder();
+    expect((await cli("init", folder, "--language", "de")).code).toBe(0);
+    expect(guideIn(folder)).toMatchObject({ language: "de", units: "metric" });
+    const { code, result, report } = await cli("check", "--content", join(folder, "content"));
+    expect({ code, report }).toMatchObject({ code: 0 });
+    expect(result).toContain(": fine");
+    const page = readFileSync(join(folder, "content/rigs/unsere-erste-montage.md"), "utf8");
+    expect(page).toMatch(/^title: Unsere erste Montage$/m);
+    expect(page).toContain("## Warum diese zuerst");
   });
 
   it("asks for the rest where somebody sits there", async () => {

@@ -19,9 +19,11 @@ export function titleOf(id: string): string {
  * A file to begin with, every key of it explained; it builds as it is.
  *
  * @param values what it says in place of the usual
+ * @param text what stands below them, the same
  */
-export function newFile(kind: StartKind, id: string, values: StartValues = {}): string {
-  const { front, body } = startValues[kind];
+export function newFile(kind: StartKind, id: string, values: StartValues = {}, text?: string): string {
+  const { front, body: usual } = startValues[kind];
+  const body = text === undefined ? usual : () => text;
   const yaml = commentedYaml(jsonSchemaOf(kind), { title: titleOf(id), ...front, ...values });
   return body ? `---\n${yaml}\n---\n\n${body(id)}` : `${yaml}\n`;
 }

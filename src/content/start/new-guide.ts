@@ -1,6 +1,7 @@
 import { jsonSchemaOf } from "../schema/json-schema.ts";
 import { commentedYaml, type StartValues } from "./commented.ts";
 import { copiedRig, newFile } from "./new-file.ts";
+import { starterIn } from "./starters.ts";
 
 /** What a new guide is told. */
 export interface NewGuide {
@@ -31,14 +32,13 @@ const pages = ["safety", "about-figures"];
  * @param firstRig text of the rig to begin with
  */
 export function newGuide(told: NewGuide, firstRig: string): ReadonlyMap<string, string> {
+  const { rig, lesson } = starterIn(told.language);
   const isThere = (url: string) => pages.some((page) => new RegExp(`(?:^|/)${page}\\.`).test(url));
+  const copied = copiedRig(firstRig, firstRigs[told.water], rig.id, isThere);
   return new Map([
     ["content/guide.yaml", `${commentedYaml(jsonSchemaOf("guide"), guideValues(told))}\n`],
-    ["content/rigs/our-first-rig.md", copiedRig(firstRig, firstRigs[told.water], "our-first-rig", isThere)],
-    [
-      "content/lessons/welcome.md",
-      newFile("lesson", "welcome", { order: "1", title: "Welcome to our water", part: "Start" }),
-    ],
+    [`content/rigs/${rig.id}.md`, copied.replace(/^title: .*$/m, `title: ${rig.title}`)],
+    [`content/lessons/${lesson.id}.md`, newFile("lesson", lesson.id, lesson.front, lesson.body)],
     [`content/words/${told.language}.yaml`, words],
     ["README.md", readme(told)],
   ]);

@@ -85,7 +85,7 @@ function fullLabels(
   groups: readonly ShotGroup[],
   { words, figures }: DrawingKit,
 ): RigLabel[] {
-  const hook = words("drawing.rig.hook", { size: rig.hook.size, bait: rig.bait.title.toLowerCase() });
+  const hook = words("drawing.rig.hook", { size: rig.hook.size, bait: figures.inSentence(rig.bait.title) });
   const draught = words("drawing.rig.draught", { length: together(figures.shortGap(depth.draughtMm)) });
   const labels: RigLabel[] = [
     { about: "hook", fromHookMm: 0, toHookMm: 0, runs: [{ text: hook }], rank: 1 },

@@ -108,7 +108,7 @@ function tackleText({ rig, depths }: SolvedRig, { words, figures }: DrawingKit):
   const lengthOf = (mm: number) => unbroken(figures.shortDepth(mm));
   return words("card.tackle", {
     hook: unbroken(words("card.hook", { size: rig.hook.size })),
-    bait: rig.bait.title.toLowerCase(),
+    bait: figures.inSentence(rig.bait.title),
     line: whip
       ? words("card.whip-line", { strength, whip: lengthOf(rig.rodLengthMm), line: lengthOf(whip.lineMm) })
       : words("card.main-line", { strength }),

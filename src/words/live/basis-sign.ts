@@ -10,6 +10,6 @@ export function basisSign(at: Attributes, { library, words }: LiveContext): Basi
     type: "basisSign",
     sign: words(`basis-sign.${of}.sign`),
     spoken: words(`basis-sign.${of}.spoken`),
-    url: `../pages/${id}.md#${signedBases[of].replace(" ", "-")}`,
+    url: `../pages/${id}.md#${words(`basis-sign.${of}.anchor`)}`,
   };
 }
