@@ -51,6 +51,8 @@ export interface CardContent {
   /** Whether what the float says when it is set right tells that tip, too. */
   readonly tipInSays: boolean;
   readonly metal: string;
+  /** How many sizes of shot the rig has in its depths. */
+  readonly shotSizes: number;
   /** Where the places of shot are measured from. */
   readonly placesFrom: string;
   /** What the float says of its depth: too shallow, right, too deep. */
@@ -113,6 +115,7 @@ const furtherParts = [
   "record-depth",
   "publisher",
   "code",
+  "gauge",
 ] as const;
 
 export const cardParts = [...mustParts, ...furtherParts];

@@ -5,10 +5,11 @@ import type { Library } from "../model/library.ts";
 /** The script that makes cards in the browser. */
 export const cardScript = "card.js";
 
-/** Signs of every text in English, and of most others of Western Europe. */
+/** Signs of every text in English, and of most others of Western Europe; the marks of feet and inches. */
 const usualSigns = [
   [0x20, 0x7e],
   [0xa0, 0xff],
+  [0x2032, 0x2033],
 ] as const;
 
 /**

@@ -5,7 +5,14 @@ import { inFeetAlone, type UnitChoice } from "../model/unit-choice.ts";
 import { makeDateText } from "./date-text.ts";
 import { makeNumberText, makeTypedText } from "./number-text.ts";
 import { lockText, placesText, shotText, unbroken } from "./shot-text.ts";
-import { feetAndPounds, inchesAlong, metricUnits, type Ruler, type UnitSystem } from "./unit-systems.ts";
+import {
+  feetAndPounds,
+  inchesAlong,
+  metricUnits,
+  type Ruler,
+  shortFeet,
+  type UnitSystem,
+} from "./unit-systems.ts";
 import type { Words } from "./words.ts";
 
 /**
@@ -13,6 +20,8 @@ import type { Words } from "./words.ts";
  * beside). Rounding happens here and nowhere earlier.
  */
 export interface Figures {
+  /** The same where room is short, as on cards: `4′9″` for `57 in`. */
+  readonly compact: Figures;
   /** A water depth, the depth that a float is set for, a rod, a cast: `1.5 m (4 ft 11 in)`. */
   depth(mm: Mm): string;
   /**
@@ -90,9 +99,18 @@ const minutes = (s: number): string => {
 
 /** Figures in the units and the language (a BCP 47 tag) of a guide. */
 export function makeFigures(units: UnitChoice, words: Words, language: string): Figures {
+  return figuresWith(units, words, language, (feet) => feet);
+}
+
+function figuresWith(
+  units: UnitChoice,
+  words: Words,
+  language: string,
+  asTold: (feet: UnitSystem) => UnitSystem,
+): Figures {
   const number = makeNumberText(language);
   const metric = metricUnits(words, number);
-  const feet = feetAndPounds(units === "us" ? "us" : "imperial", words, number);
+  const feet = asTold(feetAndPounds(units === "us" ? "us" : "imperial", words, number));
   /** Beside centimetres, which tell apart, inches from four on are whole. */
   const beside = { ...feet, gap: (mm: Mm) => inchesAlong(mm, number, 4) };
   const own = inFeetAlone(units) ? feet : metric;
@@ -108,6 +126,11 @@ export function makeFigures(units: UnitChoice, words: Words, language: string): 
   const pounds = (tell: (system: UnitSystem) => string) =>
     units === "metric first" ? `${tell(feet)} (${tell(metric)})` : tell(own);
   return {
+    get compact() {
+      return inFeetAlone(units) && asTold !== shortFeet
+        ? figuresWith(units, words, language, shortFeet)
+        : this;
+    },
     number,
     typed: makeTypedText(language),
     inSentence: (title) => (capitalNouns.test(language) ? title : title.toLowerCase()),
@@ -158,7 +181,7 @@ export function makeFigures(units: UnitChoice, words: Words, language: string): 
 
 /** Plain figures in one unit name it once, at the last: `56` and `206 cm`; but `4 ft 2 in` and `5 ft`. */
 function unitOnce(figures: readonly string[]): string[] {
-  const plain = figures.map((figure) => /^([\d.,]+)(\s\D+)$/.exec(figure));
+  const plain = figures.map((figure) => /^([\d.,¼½¾]+)(\s?[^\d¼½¾]+)$/.exec(figure));
   const unit = plain[0]?.[2];
   if (!unit || plain.some((one) => one?.[2] !== unit)) return [...figures];
   return plain.map((one, at) => (at < figures.length - 1 ? one![1]! : one![0]));

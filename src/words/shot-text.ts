@@ -19,7 +19,7 @@ export function unbroken(text: string): string {
 
 /** Numbers that stay on one line with their unit: `6 ft 11 in` may break after its feet. */
 export function withUnit(text: string): string {
-  return text.replace(/(\d) (?=\D)/g, "$1\u00A0");
+  return text.replace(/([\d¼½¾]) (?=\D)/g, "$1\u00A0");
 }
 
 /** Ranges that stay on one line: nothing breaks beside their dash. */

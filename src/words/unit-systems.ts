@@ -146,6 +146,29 @@ export function feetAndPounds(whose: "imperial" | "us", words: Words, number: Nu
   };
 }
 
+/** The same where room is short: lengths by the marks of a rule, to the half inch, in feet beyond a yard. */
+export function shortFeet(feet: UnitSystem): UnitSystem {
+  return {
+    ...feet,
+    depth: (mm) => inMarks(mm, 1, mmPerFoot - 1),
+    gap: (mm) => inMarks(mm, Math.abs(mm) < 4 * mmPerInch ? 4 : 2, mmPerYard),
+  };
+}
+
+const fractions = ["", "¼", "½", "¾"] as const;
+
+/** A length to so many parts of an inch: `¾″`, `29½″`, `4′9″`; in feet where it is more than `inchesUpToMm`. */
+function inMarks(mm: Mm, parts: 1 | 2 | 4, inchesUpToMm: Mm): string {
+  const quarters = Math.round((Math.abs(mm) / mmPerInch) * parts) * (4 / parts);
+  const sign = mm < 0 && quarters > 0 ? "−" : "";
+  const feet = quarters > (4 * inchesUpToMm) / mmPerInch ? Math.floor(quarters / 48) : 0;
+  const rest = quarters - 48 * feet;
+  const fraction = fractions[rest % 4] ?? "";
+  const whole = rest >= 4 || fraction === "" ? String(Math.floor(rest / 4)) : "";
+  const inches = `${whole}${fraction}″`;
+  return feet === 0 ? `${sign}${inches}` : `${sign}${feet}′${rest === 0 ? "" : inches}`;
+}
+
 function feetAndInches(mm: Mm): string {
   const inches = Math.round(Math.abs(mm) / mmPerInch);
   const sign = mm < 0 && inches > 0 ? "−" : "";

@@ -2,7 +2,7 @@ import { Box, Inline } from "../../src/markup/boxes.ts";
 import type { CardChoice, CardContent, CardPart } from "../../src/model/card-content.ts";
 import type { Words } from "../../src/words/words.ts";
 import { Table, type TableProps } from "../table.tsx";
-import type { BackLook, Picture } from "./card-look.ts";
+import type { BackLook, Picture, SizedPicture } from "./card-look.ts";
 import { clearOfPunchMm, punchMark } from "./card-marks.ts";
 
 /** A code that opens the rig's page; its size has its quiet zone in it. */
@@ -22,7 +22,9 @@ interface CardBackProps {
   /** Whether hook, bait and line found no room on the front. */
   readonly tackle: boolean;
   /** Where the card says where its page is. */
-  readonly code?: CardCode;
+  readonly code: CardCode | undefined;
+  /** A gauge for the rig's shot, where there is room. */
+  readonly gauge: SizedPicture | undefined;
 }
 
 /** Setting and shot by depth and, as far as there is room, all else that the card says. */
@@ -57,6 +59,7 @@ export function CardBack(props: CardBackProps) {
       />
       {look.said === "apart" ? said(props).map(inLinesOfItsOwn) : <RunOn said={said(props)} />}
       <Box style={{ grow: 1 }} />
+      {props.gauge && <Gauge {...props} gauge={props.gauge} />}
       <Foot {...props} />
       {choice.parts.has("publisher") && (
         <Box tag="P" field="publisher">
@@ -127,6 +130,17 @@ function sentences({ sentences, bold }: Said) {
 }
 
 const divided = (sentence: string) => /^((?:[^:.]|\.(?! ))*:)(.*)$/s.exec(sentence) ?? ["", "", sentence];
+
+function Gauge({ gauge: { alt, heightMm, draw }, words }: CardBackProps & { gauge: SizedPicture }) {
+  return (
+    <Box>
+      <Box tag="P" field="how to use the gauge">
+        {words("card.gauge")}
+      </Box>
+      <Box tag="Figure" alt={alt} field="shot gauge" style={{ height: heightMm, marginTop: 1 }} draw={draw} />
+    </Box>
+  );
+}
 
 /** What is written in by hand, and the code that opens the rig's page. */
 function Foot({ look, choice: { parts }, words, code }: CardBackProps) {

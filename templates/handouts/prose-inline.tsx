@@ -10,7 +10,10 @@ import type { Child, Element } from "../../src/markup/jsx-runtime.ts";
 export function boundText(text: string): string {
   return text
     .replace(/\s+/g, " ")
-    .replace(/(?<=\d) (?=(?:mm|cm|m|km|g|kg|ml|l|s|min|h|ft|in|lb|oz|pt|%|°C|×)(?![\p{L}\d]))/gu, "\u00A0")
+    .replace(
+      /(?<=[\d¼½¾]) (?=(?:mm|cm|m|km|g|kg|ml|l|s|min|h|ft|in|lb|oz|pt|%|°C|×)(?![\p{L}\d]))/gu,
+      "\u00A0",
+    )
     .replace(/(?<=\bNo) (?=\d)|(?<=×) /gu, "\u00A0");
 }
 

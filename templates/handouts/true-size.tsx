@@ -36,6 +36,32 @@ export function TrueSizePage({ title, lines, bodyPt, marginMm, check, children }
   );
 }
 
+interface SlotFigureProps {
+  readonly title: string;
+  readonly alt: string;
+  readonly heightMm: number;
+  /** From the margin. */
+  readonly inMm: number;
+  readonly items: readonly Item[];
+}
+
+/** A slot with the metal that it is for. */
+export function SlotFigure({ title, alt, heightMm, inMm, items }: SlotFigureProps) {
+  return (
+    <Box>
+      <Box tag="P" style={{ face: "bold" }}>
+        {title}
+      </Box>
+      <Box
+        tag="Figure"
+        alt={alt}
+        style={{ height: heightMm + 1 }}
+        draw={() => [{ kind: "group", xMm: inMm, yMm: 1, items }]}
+      />
+    </Box>
+  );
+}
+
 interface GaugeRow {
   readonly size: string;
   readonly mass: string;

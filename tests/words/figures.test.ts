@@ -39,6 +39,36 @@ describe("figures in the units of the guide", () => {
     expect(imperial.gap(convert(3.5, "inches").to("millimeters"))).toBe("3.5 in");
   });
 
+  it("marks feet and inches where room is short, to the half inch, and has feet beyond a yard", () => {
+    const { compact } = imperial;
+    const told = (count: number) => compact.shortGap(convert(count, "inches").to("millimeters"));
+    expect([0.25, 3.75, 4.1, 29.5, 36, 36.4, 57, 96].map(told)).toEqual([
+      "¼″",
+      "3¾″",
+      "4″",
+      "29½″",
+      "36″",
+      "3′½″",
+      "4′9″",
+      "8′",
+    ]);
+    expect(compact.shortDepth(1500)).toBe("4′11″");
+    expect([compact.shortGaps(500, 750), compact.shortGaps(750, 1000)]).toEqual(["19½–29½″", "29½″–3′3½″"]);
+    expect(compact.compact).toBe(compact);
+    expect(metric.compact.shortGap(570)).toBe("57 cm");
+  });
+
+  it("tells a length where room is short to within a quarter of an inch of what it is", () => {
+    for (let mm = 5; mm < 3000; mm += 7) {
+      const [, feet, whole, fraction] = /^(?:(\d+)′)?(?:(\d+)?([¼½¾])?″)?$/.exec(
+        imperial.compact.shortGap(mm),
+      )!;
+      const parts = fraction ? "¼½¾".indexOf(fraction) + 1 : 0;
+      const told = 12 * Number(feet ?? 0) + Number(whole ?? 0) + parts / 4;
+      expect(Math.abs(told - convert(mm, "millimeters").to("inches")), `${mm} mm`).toBeLessThan(0.2501);
+    }
+  });
+
   it("speaks of line in pounds, as spools do", () => {
     expect(both.strength(convert(4, "pounds").to("grams"))).toBe("4 lb (1.8 kg)");
     expect(both.strength(convert(12, "ounces").to("grams"))).toBe("12 oz (0.3 kg)");

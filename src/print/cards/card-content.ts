@@ -1,7 +1,8 @@
 import { movedPart } from "../../core/depth/setting.ts";
 import { feelStepMm, raiseStepMm } from "../../core/flow/feel-for-bed.ts";
-import { entry, first, last } from "../../core/lists.ts";
+import { entry, first, last, neighbours } from "../../core/lists.ts";
 import { forbiddenLead } from "../../core/tackle/lead-rule.ts";
+import { groupShot } from "../../core/tackle/shot-groups.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
 import { publicAddress, sitePaths } from "../../model/addresses.ts";
 import type { CardContent, CardDepth, CardNotes } from "../../model/card-content.ts";
@@ -51,10 +52,13 @@ export function cardContent(
     ...(tip !== undefined && { tipShowing: words("card.tip-showing", { tip }) }),
     tipInSays: tip !== undefined && says.some((said) => unbroken(said).includes(tip)),
     metal: words("card.metals", { metals: metalText(solved.depths, words) }),
-    placesFrom: words("card.places-from"),
+    shotSizes: new Set(solved.depths.flatMap(allShot).map(({ size }) => size)).size,
+    placesFrom: placesFrom(solved, kit),
     floatSays: says.map(withUnit),
     findings: findingsTold(solved, kit),
-    ...(change !== undefined && { changeFirst: words("card.change-first", { change }) }),
+    ...(change !== undefined && {
+      changeFirst: words("card.change-first", { change: withUnit(change) }),
+    }),
     setDepth: setDepth(rig, kit),
     recordDepth: words(`card.record-depth.${keyOf(moved)}`),
     tipSays: words(`card.tip-says.${first(solved.depths).tipSetBy}`),
@@ -99,6 +103,18 @@ function cardDepth({ rig }: SolvedRig, depth: SolvedDepth, { figures }: DrawingK
 function tipOfAll(depths: readonly CardDepth[]): string | undefined {
   const { tip } = first(depths);
   return depths.every((depth) => depth.tip === tip) ? tip : undefined;
+}
+
+/** Where places are measured from, and which end of a bulk is up where its shot are not alike. */
+function placesFrom({ depths }: SolvedRig, { words }: DrawingKit): string {
+  const bulks = depths
+    .flatMap(({ lineShot }) => groupShot(lineShot))
+    .filter(({ kind, shots }) => kind === "together" && new Set(shots.map(({ size }) => size)).size > 1);
+  const heavyUp = bulks.every(({ shots }) =>
+    neighbours(shots).every(([lower, upper]) => lower.massG <= upper.massG),
+  );
+  const from = words("card.places-from");
+  return bulks.length > 0 && heavyUp ? `${from} ${words("card.heaviest-up")}` : from;
 }
 
 /** Hook and bait, main line, hook length; a whip has just so much line. */

@@ -145,7 +145,7 @@ function halved(size: Size): Omit<CardFormat, "name"> {
     ...reader,
     front: size,
     back: size,
-    least: [...depthParts, "code"],
+    least: [...depthParts, "code", "gauge"],
     ...readerSides([largePt, 15, clearPt, 13, 12], {
       marginMm: 8,
       whiteMm: unprintableMm,

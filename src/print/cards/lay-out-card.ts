@@ -1,9 +1,8 @@
 import type { CardCode } from "../../../templates/cards/card-back.tsx";
 import { CardBack } from "../../../templates/cards/card-back.tsx";
 import { CardFront } from "../../../templates/cards/card-front.tsx";
-import type { BackLook, FrontLook, SizedPicture } from "../../../templates/cards/card-look.ts";
+import type { BackLook, FrontLook } from "../../../templates/cards/card-look.ts";
 import { last } from "../../core/lists.ts";
-import { drawTrueTip } from "../../drawing/float/true-tip.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
 import type { Fonts } from "../../layout/fonts.ts";
 import { layOut } from "../../layout/lay-out.ts";
@@ -25,6 +24,7 @@ import type { SolvedRig } from "../../model/solved.ts";
 import type { Card, CardFace } from "../sheets/sheet.ts";
 import { cardContent, drawnOf, threeDepths } from "./card-content.ts";
 import type { CardFormat } from "./card-formats.ts";
+import { gaugePicture, tipPicture } from "./card-pictures.ts";
 import { qrCode } from "./qr-code.ts";
 import { rigPicture } from "./rig-picture.ts";
 import { shotTable } from "./shot-table.ts";
@@ -86,7 +86,8 @@ export function layOutCard(
   fonts: Fonts,
   { notes = {}, least = [] }: CardWishes = {},
 ): FinishedCard {
-  const composer = makeComposer(solved, format, cardContent(solved, guide, kit, notes), kit, fonts);
+  const short = { ...kit, figures: kit.figures.compact };
+  const composer = makeComposer(solved, format, cardContent(solved, guide, short, notes), kit, fonts);
   const has = (part: CardPart) => hasPart(composer.card, part);
   const must: Parts = mustParts.filter(has);
   const asked = cardParts.filter((part) => has(part) && [...must, ...least, ...format.least].includes(part));
@@ -201,6 +202,8 @@ function hasPart(card: CardContent, part: CardPart): boolean {
       return card.depths.length > 3;
     case "code":
       return card.address !== undefined;
+    case "gauge":
+      return card.shotSizes > 1;
     default:
       return true;
   }
@@ -227,17 +230,11 @@ function makeComposer(
     back: (look, parts, tackle) => {
       const choice = choiceOf(card, parts);
       const table = shotTable(card, choice.depths, look, format.back.widthMm, kit);
-      const props = { card, choice, words: kit.words, look, table, tackle };
-      return layOut(CardBack({ ...props, ...(code && { code }) }), format.back, fonts);
+      const gauge = choice.parts.has("gauge") ? gaugePicture(solved, format, look, kit) : undefined;
+      const props = { card, choice, words: kit.words, look, table, tackle, code, gauge };
+      return layOut(CardBack(props), format.back, fonts);
     },
   };
-}
-
-function tipPicture({ rig, depths }: SolvedRig, kit: DrawingKit, { wordPt }: FrontLook): SizedPicture {
-  const { tipAsSetMm } = drawnOf(depths);
-  const { widthMm, heightMm, items } = drawTrueTip(rig.float, tipAsSetMm, wordPt * mmPerPoint);
-  const alt = kit.words("drawing.rig.spoken-tip", { tip: kit.figures.tip(tipAsSetMm) });
-  return { alt, widthMm, heightMm, draw: () => items };
 }
 
 /** What stands on a card that has taken these parts. */

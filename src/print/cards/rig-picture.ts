@@ -31,8 +31,9 @@ export function rigPicture(
   textMm: number,
   lack: "measured" | "noticed",
 ): RigPicture {
+  const short = { ...kit, figures: kit.figures.compact };
   const drawn = (widthMm: number, heightMm: number) =>
-    drawRig(solved, depth, { widthMm, heightMm }, kit, { labels: "distances", textMm });
+    drawRig(solved, depth, { widthMm, heightMm }, short, { labels: "distances", textMm });
   const overflows: Overflow[] = [];
   return {
     alt: describeRig(solved, depth, kit),

@@ -1,10 +1,11 @@
-import { GaugeTable, TrueSizePage } from "../../../templates/handouts/true-size.tsx";
+import { GaugeTable, SlotFigure, TrueSizePage } from "../../../templates/handouts/true-size.tsx";
 import { entry } from "../../core/lists.ts";
 import { ballDiameterMm, type Shot } from "../../core/tackle/shot.ts";
+import { drawShotSlot, forSlot, hardToTell } from "../../drawing/shot-slot.ts";
 import { layOut } from "../../layout/lay-out.ts";
 import type { LaidOutPage } from "../../layout/page-of.ts";
 import { asPaper } from "../../layout/paper.ts";
-import { Box } from "../../markup/boxes.ts";
+import { Box, mmPerPoint } from "../../markup/boxes.ts";
 import type { Element } from "../../markup/jsx-runtime.ts";
 import { printPaths } from "../../model/addresses.ts";
 import { digestOf } from "../../model/digest.ts";
@@ -132,16 +133,59 @@ function gaugeFile(shot: readonly Shot[], scale: string, press: Press): TrueSize
   const head = (
     ["table.size", "table.mass", "table.metal", "handout.gauge.across", "handout.gauge.disc"] as const
   ).map((key) => words(key));
-  const lines = [words("handout.gauge.how", { scale })];
+  const lines = [words("handout.gauge.how", { scale }), words("handout.gauge.slide"), howSure(shot, press)];
   const from = digestOf(press.from, "gauge", shot, scale);
   const page = keptPage(press.keep, "true size", from, () =>
-    layOutPage(title, lines, GaugeTable({ head, rows }), press),
+    layOutPage(title, lines, [...slots(shot, press), GaugeTable({ head, rows })], press),
   );
   const listed = words("printable.shot-gauge");
   return { path: printPaths.shotGauge, title, listed, of: "shot-gauge", page, from };
 }
 
-function layOutPage(title: string, lines: readonly string[], children: Element, press: Press): LaidOutPage {
+/** What two diameters must differ by for a printed gauge to tell them apart [mm]; from memory. */
+const tellsApartMm = 0.2;
+
+const metalsOf = (shot: readonly Shot[]) => [...new Set(shot.map(({ metal }) => metal))];
+
+/** A slot for each metal, as wide as the page. */
+function slots(shot: readonly Shot[], { guide, kit, fonts }: Press): Element[] {
+  const look = {
+    lengthMm: paperSizes[guide.paper].widthMm - 2 * marginMm - 2 * slotInMm,
+    textMm: 9 * mmPerPoint,
+    measure: fonts.measure,
+  };
+  return metalsOf(shot).map((metal) => {
+    const sizes = forSlot(shot.filter((one) => one.metal === metal));
+    const { items, heightMm } = drawShotSlot(sizes, look);
+    const title = kit.words("handout.gauge.slot", { metal: kit.words(`metal.${metal}`) });
+    const alt = kit.words("handout.gauge.slot-alt", {
+      metal: kit.words(`metal.${metal}`),
+      sizes: sizes.map(({ size }) => size).join(", "),
+    });
+    return SlotFigure({ title, alt, heightMm, inMm: slotInMm, items });
+  });
+}
+
+/** From the margin to a slot, for the names at its ends [mm]. */
+const slotInMm = 5;
+
+/** What this gauge cannot tell, and who knows better. */
+function howSure(shot: readonly Shot[], { kit: { words, figures } }: Press): string {
+  const runs = metalsOf(shot).flatMap((metal) =>
+    hardToTell(forSlot(shot.filter((one) => one.metal === metal)), tellsApartMm).map((run) =>
+      unbroken(words("handout.gauge.run", { sizes: run.join(", "), metal: words(`metal.${metal}`) })),
+    ),
+  );
+  const sure = words("handout.gauge.sure", { least: unbroken(figures.diameter(tellsApartMm)) });
+  return runs.length > 0 ? `${sure} ${words("handout.gauge.hard", { runs: runs.join("; ") })}` : sure;
+}
+
+function layOutPage(
+  title: string,
+  lines: readonly string[],
+  children: Element | readonly Element[],
+  press: Press,
+): LaidOutPage {
   const { figures } = press.kit;
   const check = {
     text: press.kit.words("handout.check", { length: figures.small(figures.ruler.check.lengthMm) }),

@@ -34,7 +34,7 @@ function told(solved: SolvedRig, units: "metric" | "imperial" | "metric first") 
   const { library, kit } = site;
   const { changeFirst, level } = library.rigs.find(({ id }) => id === solved.rig.id)!;
   const { marking } = library.floats.find(({ float }) => float.id === solved.rig.float.id)!;
-  const figures = makeFigures(units, kit.words, "en");
+  const figures = makeFigures(units, kit.words, "en").compact;
   const notes = { marking, changeFirst, level: levels.indexOf(level) + 1 };
   return { notes, kit: { ...kit, figures, measure: fonts.measure } };
 }

@@ -7,6 +7,7 @@ const bound = (text: string) => boundText(text).replaceAll("\u00A0", "_");
 test.each([
   ["from 15 m to 0.5 cm", "from 15_m to 0.5_cm"],
   ["3 ft 3 in", "3_ft 3_in"],
+  ["3 ft 3½ in", "3_ft 3½_in"],
   ["80 % at 12 °C", "80_% at 12_°C"],
   ["2 × No 8", "2_×_No_8"],
   ["10 mm\nof tip", "10_mm of tip"],
