@@ -11,6 +11,8 @@ const slow = "tests/**/*.slow.test.{ts,tsx}";
 export default defineConfig({
   test: {
     globalSetup: "tests/support/compile-once.ts",
+    // What is asked for again and again comes late on a busy machine; the runner's own limit is a second.
+    expect: { poll: { timeout: 120_000 } },
     // Tests make much that soon goes; with more room for it, a tenth less of their time goes into clearing up.
     execArgv: ["--max-semi-space-size=64"],
     // Builds note where they work; not in the home of whoever tests.

@@ -2,6 +2,20 @@ import { setTimeout as wait } from "node:timers/promises";
 import chromium from "@sparticuz/chromium";
 import { type Browser, chromium as engine } from "playwright-core";
 
+/** How long a page may take to show what a test waits for, on a machine with twenty other things to do [ms]. */
+const patienceMs = 120_000;
+
+/** A browser whose pages are waited for so long, whatever is asked of them. */
+function patient(browser: Browser): Browser {
+  const newContext = browser.newContext.bind(browser);
+  browser.newContext = async (options) => {
+    const context = await newContext(options);
+    context.setDefaultTimeout(patienceMs);
+    return context;
+  };
+  return browser;
+}
+
 /**
  * Starts the packaged browser, or says why it cannot run here. Tests that need it are counted as skipped then:
  *
@@ -20,6 +34,7 @@ export async function startBrowser(
       const executablePath = await chromium.executablePath();
       const browser = await engine.launch({
         executablePath,
+        timeout: patienceMs,
         args: [
           "--headless=shell",
           "--no-sandbox",
@@ -29,7 +44,7 @@ export async function startBrowser(
           ...(debuggingPort === undefined ? [] : [`--remote-debugging-port=${debuggingPort}`]),
         ],
       });
-      return { browser };
+      return { browser: patient(browser) };
     } catch (error) {
       reason = String(error instanceof Error ? error.message : error).split("\n")[0]!;
       await wait(1500);
