@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { exitCodes } from "../../src/cli/command.ts";
 import { commands } from "../../src/cli/run.ts";
 import { cli, temporaryFolder, writeContent } from "../support/cli.ts";
 
@@ -78,4 +79,9 @@ test("the rig shown in README.md is one that the tool takes", async () => {
     folder,
   );
   expect({ code, report }).toEqual({ code: 0, report: "" });
+});
+
+test("README.md has the table of all exit codes", () => {
+  const listed = [...read("README.md").matchAll(/^\| (\d+) \| \S.* \|$/gm)].map(([, code]) => Number(code));
+  expect(listed).toEqual(Object.values(exitCodes));
 });
