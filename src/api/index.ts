@@ -35,6 +35,8 @@ const named = (entries: readonly { readonly id: string; readonly title: string }
   entries.map(({ id, title }) => ({ id, title }));
 
 const readGuide = async (...asked: readonly string[]): Promise<Outcome<ReadGuide>> => {
+  if (asked.some((folder) => typeof folder !== "string"))
+    throw new TypeError('readGuide takes folders one after another, such as readGuide("content")');
   const { folders, shipped } = await contentFolders(asked.length > 0 ? { content: asked } : {});
   const { value, messages } = await readContent(disk, folders, shipped);
   const listed = messages.map(told);

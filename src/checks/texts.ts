@@ -9,10 +9,11 @@ export function pageTexts({ lessons, rigs, pages }: Library): readonly Prose[] {
   return [...lessons, ...rigs, ...pages];
 }
 
-/** Every Markdown of the content, notes beside entries too. */
+/** Every Markdown of the content: notes beside entries and parts of pages, too. */
 export function allTexts(library: Library): readonly MarkdownText[] {
   const notes = [...library.baits, ...library.species].map(({ path, notes }) => ({ path, body: notes }));
-  return [...pageTexts(library), ...library.plans, ...library.floats, ...notes];
+  const { plans, templates, floats } = library;
+  return [...pageTexts(library), ...plans, ...templates.values(), ...floats, ...notes];
 }
 
 /** Links of a text to pages of the guide. */

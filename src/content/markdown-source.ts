@@ -40,6 +40,9 @@ export function readMarkdown(text: string, file: string): MarkdownSource {
   };
 }
 
+/** A Markdown text without keys of its own. */
+export const parseText = (text: string): Root => withPlainColons(parser.parse(text), text);
+
 /** How a text that has no front matter may have been meant to. */
 function noFrontMatter(text: string): MessageValues["no-front-matter"] {
   const [line = ""] = text.split(/\r\n?|\n/, 1);

@@ -1,9 +1,10 @@
 import * as fontkit from "fontkit";
 import { limits } from "../model/limits.ts";
-import { type Message, message } from "../model/message.ts";
+import { type Message, message, type Place } from "../model/message.ts";
 import { isFontFile, isJoined, type OwnFont } from "../model/own-font.ts";
 import { firstSaid } from "./layers.ts";
 import { nameProblem } from "./names.ts";
+import type { Reading } from "./reading.ts";
 import { tooMuch } from "./text-limits.ts";
 import type { Source } from "./world.ts";
 
@@ -26,6 +27,14 @@ export function readOwnFont(sources: ReadonlyMap<string, Source>): Found {
   const found = known.get(source) ?? fontOf(source, named);
   known.set(source, found);
   return { ...found, messages: [...found.messages, ...others] };
+}
+
+/** Says where `look.font` names no file of `fonts/` which there are. */
+export function lookUpFont(named: string | undefined, place: Place, reading: Reading): void {
+  if (named === undefined) return;
+  const fonts = [...reading.sources.values()].filter(({ path }) => isFontFile(path));
+  const byName = new Map(fonts.map((source) => [source.path.replace("fonts/", ""), source]));
+  reading.lookUp(byName, named, "font in fonts/", place);
 }
 
 const unused = ({ file, path }: Source): Message =>

@@ -2,7 +2,6 @@ import type { z } from "zod";
 import type { Guide, Lesson, LessonPlan, Library, PlaceOf, Prose } from "../model/library.ts";
 import { limits } from "../model/limits.ts";
 import { hasErrors, type Message, message, type Staged } from "../model/message.ts";
-import { isFontFile } from "../model/own-font.ts";
 import type { WordTree } from "../model/word-tree.ts";
 import { makeWords } from "../words/words.ts";
 import { leftOutBy } from "./chosen.ts";
@@ -13,10 +12,11 @@ import { linkKit } from "./link/kit-link.ts";
 import { linkLines } from "./link/line-link.ts";
 import { linkPlan } from "./link/plan-link.ts";
 import { changesOf, speciesOf, termsOf, troublesOf } from "./link/reference-link.ts";
-import { linkRig } from "./link/rig-link.ts";
+import { linkRig, lookUpNames } from "./link/rig-link.ts";
 import { linkScale, linkTub } from "./link/shot-link.ts";
-import { readOwnFont } from "./own-font.ts";
+import { lookUpFont, readOwnFont } from "./own-font.ts";
 import { readImages } from "./own-images.ts";
+import { readTemplates } from "./read-templates.ts";
 import { readWords } from "./read-words.ts";
 import { Reading, type ReadProse } from "./reading.ts";
 import { guideSchema } from "./schema/guide-schema.ts";
@@ -148,12 +148,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
 
   const logo = typed.look?.logo;
   if (logo !== undefined) reading.lookUp(images, logo, "picture in images/", yaml.placeOf(["look", "logo"]));
-  const font = typed.look?.font;
-  if (font !== undefined) {
-    const fonts = [...reading.sources.values()].filter(({ path }) => isFontFile(path));
-    const byName = new Map(fonts.map((source) => [source.path.replace("fonts/", ""), source]));
-    reading.lookUp(byName, font, "font in fonts/", yaml.placeOf(["look", "font"]));
-  }
+  lookUpFont(typed.look?.font, yaml.placeOf(["look", "font"]), reading);
   const guide = guideOf(typed);
   const floats = byId(read.floats.flatMap((one) => linkFloat(one, scale, reading) ?? []));
   const baits = byId(read.baits.map((one) => linkBait(one, reading)));
@@ -166,6 +161,9 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
   const species = read.species.map(speciesOf);
   const shelves = { floats, baits, hooks, knots, scale, tubs, guide };
   const rigs = byId(read.rigs.flatMap((one) => linkRig(one, shelves, reading) ?? []));
+  for (const { path, yaml } of reading.broken) {
+    if (path.startsWith("rigs/")) lookUpNames(yaml, shelves, reading);
+  }
   const lessons = lessonsOf(read.lessons);
   const all = {
     lent: lentFiles(reading.sources),
@@ -173,6 +171,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
     words,
     images,
     ...(reading.font && { font: reading.font }),
+    templates: readTemplates(reading),
     scales: [...scales.values()],
     tubs: [...tubs.values()],
     floats: [...floats.values()],

@@ -1,7 +1,7 @@
 import type { z } from "zod";
 import type { Finding } from "../core/finding.ts";
-import { last } from "../core/lists.ts";
 import { addressesOf, ownAddresses } from "../model/content-addresses.ts";
+import type { MarkdownText } from "../model/library.ts";
 import { limits } from "../model/limits.ts";
 import { type Message, message, type Place } from "../model/message.ts";
 import type { MessageCode, MessageValues } from "../model/message-table.ts";
@@ -9,10 +9,10 @@ import type { OwnFont } from "../model/own-font.ts";
 import { makeFigures } from "../words/figures.ts";
 import { findingMessage } from "../words/reason.ts";
 import type { Words } from "../words/words.ts";
-import { type MarkdownSource, readMarkdown } from "./markdown-source.ts";
+import { type MarkdownSource, parseText, readMarkdown } from "./markdown-source.ts";
 import { folded, nameProblem } from "./names.ts";
 import { readSchema } from "./schema/read-schema.ts";
-import { tooMuch, tooMuchToLayOut, tooMuchToParse } from "./text-limits.ts";
+import { notText, tooMuch, tooMuchToLayOut, tooMuchToParse } from "./text-limits.ts";
 import { unusualFigures } from "./usual-figures.ts";
 import { checkSigns, checkValues } from "./value-limits.ts";
 import type { Source } from "./world.ts";
@@ -60,6 +60,8 @@ const known = new WeakMap<
 /** Reads the files of the content one by one and keeps every message met. */
 export class Reading {
   readonly messages: Message[] = [];
+  /** Files that do not hold to their schema: what they name can still be looked up. */
+  readonly broken: { readonly path: string; readonly yaml: YamlSource }[] = [];
   /** Files by the addresses that are made of them, folded; what is the guide's own is nobody's to take. */
   readonly #taken = new Map(ownAddresses.map((address) => [folded(address), "the guide itself"]));
 
@@ -140,6 +142,19 @@ export class Reading {
     );
   }
 
+  /** A Markdown text without keys of its own; nothing where there is none, or where it cannot be set. */
+  text(path: string): MarkdownText | undefined {
+    const source = this.sources.get(path);
+    if (!source) return undefined;
+    return this.#once(source, parseText, () => {
+      if (!this.#mayParse(source)) return undefined;
+      const body = parseText(source.text);
+      const beyond = tooMuchToLayOut(body, source.file);
+      this.messages.push(...(beyond ? [beyond] : checkSigns(body, source, this.font)));
+      return { path: source.file, body };
+    });
+  }
+
   #prose<T>(source: Source, schema: z.ZodType<T>): readonly ReadProse<T>[] {
     if (!this.#mayParse(source)) return [];
     const markdown = readMarkdown(source.text, source.file);
@@ -162,8 +177,9 @@ export class Reading {
       this.messages.push(...before.messages);
       return before.value as T;
     }
-    const from = this.messages.length;
+    const [from, broken] = [this.messages.length, this.broken.length];
     const value = read();
+    if (this.broken.length > broken) return value;
     bySchema.set(schema, { value, messages: this.messages.slice(from), font: this.font });
     return value;
   }
@@ -255,22 +271,13 @@ export class Reading {
   #typed<T>(source: Source, schema: z.ZodType<T>, yaml: YamlSource): Read<T> | undefined {
     const { value, messages } = readSchema(schema, yaml);
     this.messages.push(...messages);
-    if (value === undefined) return undefined;
+    if (value === undefined) {
+      this.broken.push({ path: source.path, yaml });
+      return undefined;
+    }
     if (!source.fromLibrary) this.messages.push(...unusualFigures(yaml, source.path));
     return { id: fileId(source.path), source, value, yaml };
   }
-}
-
-/** What keeps a file from being read as a text: it is saved in another encoding. */
-function notText({ file, text }: Source): Message | undefined {
-  const nothings = text.split("\0").length - 1;
-  // Every other byte of Latin letters in UTF-16 is nothing.
-  if (nothings > text.length / 4) return message("not-utf-8", { file, line: 1, column: 1 }, { as: "UTF-16" });
-  const unread = text.indexOf("\uFFFD");
-  if (unread < 0) return undefined;
-  const before = text.slice(0, unread).split("\n");
-  const place = { file, line: before.length, column: last(before).length + 1 };
-  return message("not-utf-8", place, { as: "another encoding" });
 }
 
 /** Name of a file without folder and ending, in the one form of its letters that addresses have. */

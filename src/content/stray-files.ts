@@ -3,6 +3,7 @@ import { first, last } from "../core/lists.ts";
 import { type Message, message } from "../model/message.ts";
 import { fontEndings, isFontFile } from "../model/own-font.ts";
 import { imageEndings, imageKindOf } from "../model/own-image.ts";
+import { isTemplateName, templateNames } from "../model/own-templates.ts";
 import type { Source } from "./world.ts";
 
 /** What files of each folder end in. */
@@ -21,6 +22,7 @@ const folders: Readonly<Record<string, ".md" | ".yaml" | "a picture" | "a font">
   words: ".yaml",
   images: "a picture",
   fonts: "a font",
+  templates: ".md",
 };
 
 /** Files that stand beside the folders. */
@@ -49,6 +51,8 @@ function strayness(path: string): { reason: string; hint: string } | undefined {
   if (ending === "a picture")
     return parts.length === 2 && imageKindOf(name) ? undefined : otherThanPicture(parts);
   if (ending === "a font") return isFontFile(path) ? undefined : otherThanFont;
+  if (folder === "templates" && name.endsWith(".md") && !isTemplateName(name.replace(/\.md$/, "")))
+    return otherThanTemplate(name);
   return name.endsWith(ending) ? undefined : otherEnding(folder, name, ending);
 }
 
@@ -84,6 +88,15 @@ const otherThanFont = {
   reason: "the file is not read: it is no font that a guide is set in",
   hint: `save it straight below fonts/, as ${fontEndings.join(", ")}`,
 };
+
+function otherThanTemplate(name: string): { reason: string; hint: string } {
+  const files = templateNames.map((known) => `${known}.md`);
+  const meant = near(name.toLowerCase(), files);
+  return {
+    reason: "the file is not read: no part of a page is called so",
+    hint: meant === undefined ? `templates are ${files.join(", ")}` : `did you mean ${meant}?`,
+  };
+}
 
 function otherEnding(
   folder: string,

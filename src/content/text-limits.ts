@@ -1,5 +1,6 @@
 import type { Nodes } from "mdast";
 import { toString as textOf } from "mdast-util-to-string";
+import { last } from "../core/lists.ts";
 import { type LimitName, limits } from "../model/limits.ts";
 import { type Message, message, type Place } from "../model/message.ts";
 import type { Source } from "./world.ts";
@@ -150,4 +151,16 @@ function marksAbreast(line: string): number {
   if (/^[\s*_-]*$/.test(line)) return 0;
   const [abreast] = /^(?:[ \t]*(?:>|[-+*?](?=[ \t])|\d{1,9}[.)](?=[ \t])))*/.exec(line)!;
   return countOf(abreast, /[>+*?.)-]/g);
+}
+
+/** What keeps a file from being read as a text: it is saved in another encoding. */
+export function notText({ file, text }: Source): Message | undefined {
+  const nothings = text.split("\0").length - 1;
+  // Every other byte of Latin letters in UTF-16 is nothing.
+  if (nothings > text.length / 4) return message("not-utf-8", { file, line: 1, column: 1 }, { as: "UTF-16" });
+  const unread = text.indexOf("\uFFFD");
+  if (unread < 0) return undefined;
+  const before = text.slice(0, unread).split("\n");
+  const place = { file, line: before.length, column: last(before).length + 1 };
+  return message("not-utf-8", place, { as: "another encoding" });
 }

@@ -14,6 +14,7 @@ import type { OwnColours } from "./look-colours.ts";
 import type { Place } from "./message.ts";
 import type { OwnFont } from "./own-font.ts";
 import type { OwnImage } from "./own-image.ts";
+import type { TemplateName } from "./own-templates.ts";
 import type { Bait, Hook, Rig } from "./rig.ts";
 import type { SignPicture, SignTime, SignWater } from "./signs.ts";
 import type { UnitChoice } from "./unit-choice.ts";
@@ -257,6 +258,8 @@ export interface Library {
   readonly words: WordTree;
   /** Photos and drawings of the guide's own, by the names of their files. */
   readonly images: ReadonlyMap<string, OwnImage>;
+  /** Parts of pages that the guide writes itself. */
+  readonly templates: ReadonlyMap<TemplateName, MarkdownText>;
   /** A font of the guide's own, for signs that the tool's lack. */
   readonly font?: OwnFont;
   readonly scales: readonly ScaleEntry[];

@@ -48,7 +48,7 @@ export function pagesOf(input: SiteInput): Page[] {
       path: sitePaths.home,
       title: library.guide.title,
       description: say("home.lead"),
-      scripts: ["water.js"],
+      scripts: library.templates.has("home") ? [] : ["water.js"],
       body: (view) => <HomePage view={view} />,
     },
     // Lists of titles say nothing that the pages themselves do not.

@@ -5,16 +5,26 @@ import { askedOf, RigAnswers, RigQuestions } from "./questions.tsx";
 import { RigMarks } from "./rig.tsx";
 import type { View } from "./view.ts";
 
-/** The way in: three questions to a first rig, then the lessons. */
+/** The way in: three questions to a first rig, then the lessons; or what the guide itself writes there. */
 export function HomePage({ view }: { view: View }) {
-  const { say, href, library } = view;
-  const [firstLesson] = library.lessons;
-  const firstRig = library.rigs.find(({ level }) => level === "first") ?? library.rigs[0];
+  const { library } = view;
+  const own = library.templates.get("home");
   return (
     <>
       <header class="page-head home-head">
         <h1>{library.guide.title}</h1>
       </header>
+      {own ? view.markdown(own) : <WaysIn view={view} />}
+    </>
+  );
+}
+
+function WaysIn({ view }: { view: View }) {
+  const { say, href, library } = view;
+  const [firstLesson] = library.lessons;
+  const firstRig = library.rigs.find(({ level }) => level === "first") ?? library.rigs[0];
+  return (
+    <>
       <section aria-labelledby="which">
         <h2 id="which">{say("home.which")}</h2>
         <RigQuestions view={view} />

@@ -126,7 +126,27 @@ function currentMark(path: string, name: Section, section?: Section): string | u
   return section === name ? "true" : undefined;
 }
 
+/** A guide may write all of it itself but its last lines: whom the guide is no stand-in for, and whose work it holds. */
 function Foot({ view }: { view: View }) {
+  const { say, href, library } = view;
+  const { guide } = library;
+  const own = library.templates.get("foot");
+  return (
+    <footer class="foot">
+      {own ? view.markdown(own, { idPrefix: "foot-" }) : <PagesAndAddress view={view} />}
+      <p>{say("foot.not-a-coach")}</p>
+      <p>
+        {say("foot.imprint", {
+          publisher: guide.publisher,
+          edition: view.figures.date(guide.edition),
+        })}{" "}
+        <a href={href(sitePaths.licencePage)}>{say("foot.licences")}</a>
+      </p>
+    </footer>
+  );
+}
+
+function PagesAndAddress({ view }: { view: View }) {
   const { say, href, library } = view;
   const { guide } = library;
   const links: (readonly [string, string])[] = [
@@ -145,7 +165,7 @@ function Foot({ view }: { view: View }) {
     [sitePaths.search, say("menu.search")],
   ];
   return (
-    <footer class="foot">
+    <>
       <nav aria-label={say("foot.name")}>
         <ul>
           {links.map(([target, words]) => (
@@ -164,14 +184,6 @@ function Foot({ view }: { view: View }) {
           ))}
         </address>
       )}
-      <p>{say("foot.not-a-coach")}</p>
-      <p>
-        {say("foot.imprint", {
-          publisher: guide.publisher,
-          edition: view.figures.date(guide.edition),
-        })}{" "}
-        <a href={href(sitePaths.licencePage)}>{say("foot.licences")}</a>
-      </p>
-    </footer>
+    </>
   );
 }

@@ -32,6 +32,7 @@ describe("the package, as other programs import it", () => {
     expect(messages).toMatchObject([{ severity: "error", file: join(folder, "rigs/plain.md"), line: 8 }]);
     expect(messages[0]!.reason).toContain("hook");
     await expect(readGuide(join(folder, "none"))).rejects.toThrow("there is no folder");
+    await expect(readGuide(["content"] as never)).rejects.toThrow("takes folders one after another");
   });
 
   it("draws a rig at any depth that it can be had at", async () => {
@@ -48,9 +49,15 @@ describe("the package, as other programs import it", () => {
     const folder = guideIn();
     const out = join(folder, "..", "out");
     const solved = await solvedIn(folder);
-    expect(await write(out, build(solved, ["data"]))).toBe(4);
-    expect(await write(out, build(solved, ["data"]))).toBe(4);
-    expect(readdirSync(join(out, "data")).sort()).toEqual(["kit.csv", "rigs", "shot.csv", "shot.json"]);
+    expect(await write(out, build(solved, ["data"]))).toBe(5);
+    expect(await write(out, build(solved, ["data"]))).toBe(5);
+    expect(readdirSync(join(out, "data")).sort()).toEqual([
+      "kit.csv",
+      "rigs",
+      "shot.csv",
+      "shot.json",
+      "sinking",
+    ]);
     expect(existsSync(join(out, "site"))).toBe(false);
     await expect(write(folder, build(solved, ["data"]))).rejects.toThrow();
   });

@@ -124,6 +124,15 @@ fish:
 `);
   });
 
+  it("names of a rig that is wrong elsewhere, too", () => {
+    const broken = edited("rigs/plain.md", "hook: 16", "hook: big")["rigs/plain.md"]!;
+    const told = report({ "rigs/plain.md": broken.replace("bait: grub", "bait: grup") });
+    expect(told).toContain('"hook" should be a number without a unit, but is big');
+    expect(told).toContain('there is no bait "grup"');
+    expect(told).toContain('did you mean "grub"?');
+    expect(told).toContain("2 errors, 0 warnings");
+  });
+
   it("text that is not YAML", () => {
     expect(report({ "hooks.yaml": "- { size: 16\n" })).toContain("content/hooks.yaml\n");
     expect(report({ "hooks.yaml": "- { size: 16\n" })).toContain("{ is not closed");

@@ -58,6 +58,7 @@ export const sampleLibrary: Library = {
   leftOut: new Set(),
   plans: [],
   images: new Map(),
+  templates: new Map(),
   guide: {
     title: "Float Fishing from the First Knot",
     publisher: "Makebelieve Junior Anglers",

@@ -14,6 +14,7 @@ import type {
 import type { Hook, Rig } from "../../model/rig.ts";
 import type { Reading, ReadProse } from "../reading.ts";
 import type { loadingSchema, rigSchema } from "../schema/rig-schema.ts";
+import type { YamlSource } from "../yaml-source.ts";
 
 /** What a rig's names are looked up in. */
 interface Shelves {
@@ -92,6 +93,21 @@ export function linkRig(
     notWhen: value["not-when"],
     changeFirst: value["change-first"],
   };
+}
+
+/** Names that a rig gives whose other keys are wrong: all that is wrong with it is told at once. */
+export function lookUpNames(
+  { data, placeOf }: YamlSource,
+  { floats, baits, tubs }: Shelves,
+  reading: Reading,
+): void {
+  const look = <T>(key: string, what: string, shelf: ReadonlyMap<string, T>) => {
+    const typed = (data as Readonly<Record<string, unknown>> | null)?.[key];
+    if (typeof typed === "string" && typed !== "") reading.lookUp(shelf, typed, what, placeOf([key]));
+  };
+  look("float", "float", floats);
+  look("bait", "bait", baits);
+  look("tub", "tub", tubs);
 }
 
 /** The knots that the line's strength hangs on; one whose share of strength nobody gave is left out. */

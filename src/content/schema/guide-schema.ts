@@ -4,7 +4,7 @@ import { limits } from "../../model/limits.ts";
 import { nearestLegible, type OwnColours } from "../../model/look-colours.ts";
 import { unitChoices } from "../../model/unit-choice.ts";
 import { date } from "./date-schema.ts";
-import { length, mass, massOrNone, temperature } from "./quantity-schema.ts";
+import { mass, massOrNone, quantity, temperature } from "./quantity-schema.ts";
 
 /** Names of those languages that there are. */
 const languageNames = new Intl.DisplayNames("en", { type: "language", fallback: "none" });
@@ -128,7 +128,7 @@ export const guideSchema = z.strictObject({
   "water-temperature": temperature(),
   salinity: z.number().min(0).max(42).default(0),
   paper: z.enum(["A4", "Letter"]).default("A4"),
-  "rod-length": length(),
+  "rod-length": quantity("length", { above: 0 }, ["3.6 m", "12 ft"]),
   edition: date(),
   look: lookSchema.optional(),
   visit: visitSchema.optional(),

@@ -7,6 +7,7 @@ import {
   anyLength,
   length,
   pace,
+  quantity,
   share,
   strength,
   thickness,
@@ -73,7 +74,7 @@ export const rigSchema = z.strictObject({
   overdepth: anyLength().default(0),
   depths: z.array(waterDepth()).min(1).max(limits.depths.most),
   paces: z.array(pace()).max(limits.depths.most).default([]),
-  whip: length().optional(),
+  whip: quantity("length", { above: 0 }, ["4 m", "13 ft"]).optional(),
   "held-back": share().optional(),
   knots: z
     .strictObject({ hook: z.string().default("half-blood"), loop: z.string().default("overhand-loop") })

@@ -19,6 +19,7 @@ import { leadRuleText } from "../lead-rule-text.ts";
 import { findingMessage } from "../reason.ts";
 import type { TextTable } from "../tables.ts";
 import { basisSign } from "./basis-sign.ts";
+import { guideFacts } from "./guide-facts.ts";
 import { tables } from "./live-tables.ts";
 import { takeOwnPictures } from "./own-pictures.ts";
 import {
@@ -82,6 +83,13 @@ const inline: Readonly<Record<string, Inline>> = {
     const wanted = at("of");
     const found = Object.hasOwn(rules, wanted) ? rules[wanted] : undefined;
     if (found === undefined) throw unknown("rule of the guide", wanted, Object.keys(rules));
+    return found;
+  },
+  guide: (at, { library: { guide }, figures }) => {
+    const facts: Readonly<Record<string, string>> = { ...guideFacts(guide, figures.date) };
+    const wanted = at("of");
+    const found = Object.hasOwn(facts, wanted) ? facts[wanted] : undefined;
+    if (found === undefined) throw unknown("fact of the guide", wanted, Object.keys(facts));
     return found;
   },
   [unlinkedWords]: (_, __, label) => {
