@@ -97,24 +97,16 @@ function rigsOf(prose: Prose, { library, rigs }: Checked): readonly SolvedRig[] 
 /** The draught or the distance from float to hook of a rig at one of its depths, in a sentence that speaks of it. */
 function typedDepths(sentence: string, rigs: readonly SolvedRig[], figures: Figures): Typed[] {
   const wanted = [
-    {
-      of: "draught",
-      said: /\bdraught\b/i,
-      shown: (d: SolvedRig["depths"][number]) => figures.gap(d.draughtMm),
-    },
-    {
-      of: "float-to-hook",
-      said: /\bfloat\s(?:to|and)\s(?:the\s)?hook\b/i,
-      shown: (d: SolvedRig["depths"][number]) => figures.gap(d.floatToHookMm),
-    },
-  ].filter(({ said }) => said.test(sentence));
+    { of: "draught", said: /\bdraught\b/i, length: "draughtMm" },
+    { of: "float-to-hook", said: /\bfloat\s(?:to|and)\s(?:the\s)?hook\b/i, length: "floatToHookMm" },
+  ] as const;
+  const asked = wanted.filter(({ said }) => said.test(sentence));
   const lengths = [...sentence.matchAll(/\d+(?:\.\d+)?\s(?:m|cm)(?![\p{L}])/gu)];
   return lengths.flatMap(({ 0: figure, index }) => {
     const plain = figure.replace(/\s/, " ");
-    for (const { of, shown } of wanted) {
+    for (const { of, length } of asked) {
       for (const { rig, depths } of rigs) {
-        // The guide may show feet behind metres; the metres alone are the same figure.
-        const depth = depths.find((one) => shown(one).split(" (")[0] === plain);
+        const depth = depths.find((one) => figures.shortGap(one[length]) === plain);
         if (!depth) continue;
         const at = figures.shortDepth(depth.depthMm);
         return [{ at: index, figure, directive: `:figure[]{rig=${rig.id} depth="${at}" of=${of}}` }];
@@ -133,9 +125,8 @@ function typedStrengths(sentence: string, rigs: readonly SolvedRig[], figures: F
   return [...sentence.matchAll(/\d+(?:\.\d+)?\slb(?![\p{L}])/gu)].flatMap(({ 0: figure, index }) => {
     for (const { of, said, line } of lines) {
       const rig = said.test(sentence)
-        ? rigs.find(
-            ({ rig }) => figures.strength(rig[line].strengthG).split(" (")[0] === figure.replace(/\s/, " "),
-          )?.rig
+        ? rigs.find(({ rig }) => figures.shortStrength(rig[line].strengthG) === figure.replace(/\s/, " "))
+            ?.rig
         : undefined;
       if (rig) return [{ at: index, figure, directive: `:figure[]{rig=${rig.id} of=${of}}` }];
     }

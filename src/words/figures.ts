@@ -58,6 +58,8 @@ export interface Figures {
   statedMass(g: G): string;
   /** A breaking strain: `4 lb (1.8 kg)`. */
   strength(g: G): string;
+  /** The same without the second system: `4 lb`. */
+  shortStrength(g: G): string;
   /** Breaking strains from one to another: `3 lb to 6 lb (1.4 kg to 2.7 kg)`. */
   strengthBand(fromG: G, toG: G): string;
   /** A small size such as a line's or shot's diameter: `0.16 mm`. */
@@ -123,8 +125,11 @@ function figuresWith(
     return unbroken(words("figures.range", { from: from!, to: to! }));
   };
   const gaps: Gaps = { words, shown };
+  // Spools and licences speak of pounds wherever float fishing is sold, so pounds come first.
+  const firstOnSpools = units === "metric first" ? feet : own;
   const pounds = (tell: (system: UnitSystem) => string) =>
     units === "metric first" ? `${tell(feet)} (${tell(metric)})` : tell(own);
+  const inKilograms = units === "metric";
   return {
     get compact() {
       return inFeetAlone(units) && asTold !== shortFeet
@@ -158,9 +163,8 @@ function figuresWith(
     // Makers weigh shot and floats in grams, whatever a reader measures in.
     mass: (g) => `${number(g, 2)} g`,
     statedMass: (g) => `${number(g, 4)} g`,
-    // Spools and licences speak of pounds wherever float fishing is sold, so pounds come first.
-    strength: (g) =>
-      units === "metric" ? metric.strength(g) : pounds(({ strengthBeside }) => strengthBeside(g)),
+    strength: (g) => (inKilograms ? metric.strength(g) : pounds(({ strengthBeside }) => strengthBeside(g))),
+    shortStrength: (g) => (inKilograms ? metric.strength(g) : firstOnSpools.strengthBeside(g)),
     strengthBand: (fromG, toG) =>
       pounds(({ strengthBeside }) =>
         words("figures.from-to", { from: strengthBeside(fromG), to: strengthBeside(toG) }),

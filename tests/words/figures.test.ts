@@ -72,6 +72,9 @@ describe("figures in the units of the guide", () => {
   it("speaks of line in pounds, as spools do", () => {
     expect(both.strength(convert(4, "pounds").to("grams"))).toBe("4 lb (1.8 kg)");
     expect(both.strength(convert(12, "ounces").to("grams"))).toBe("12 oz (0.3 kg)");
+    expect(both.shortStrength(convert(4, "pounds").to("grams"))).toBe("4 lb");
+    expect(imperial.shortStrength(convert(4, "pounds").to("grams"))).toBe("4 lb");
+    expect(metric.shortStrength(convert(4, "pounds").to("grams"))).toBe("1.8 kg");
   });
 
   it("gives a pinch of feed in millilitres alone, a session's in pints too", () => {

@@ -16,6 +16,9 @@ declare global {
   var mutants: Mutants;
 }
 
+// The first file of a process is collected before anything of it is set up.
+globalThis.mutants ??= { on: 0 };
+
 /** One line of what a run has to tell; the last is what it was at when it was ended. */
 export type Line =
   | { readonly file: string }

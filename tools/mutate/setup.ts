@@ -23,7 +23,6 @@ EventEmitter.defaultMaxListeners = 0;
 /** Shared by the test files of a run, which run in one process. */
 const world = globalThis as { failed?: boolean };
 const mutant = inject("mutant");
-globalThis.mutants ??= { on: 0 };
 globalThis.mutants.on = mutant;
 
 if (mutant !== 0) {

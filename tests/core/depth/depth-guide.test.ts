@@ -46,6 +46,11 @@ describe("a 1.5 mm tip with a No 8 at 8 cm in still water", () => {
     shot: [lead("No 8", 0.06, 80, "telltale"), lead("rest", 3.94, 1820, "lock")],
   };
 
+  it("hangs the hook off the bed by what it is set short of the depth, and never below it", () => {
+    const heights = [-300, -50, 0, 80, 600].map((overdepthMm) => at(rig, overdepthMm).hookOffBedMm);
+    expect(heights).toEqual([300, 50, 0, 0, 0]);
+  });
+
   // Whole pull 0.06 g · 0.911843 = 0.054711 g = 54.727 mm³; tip area π/4 · 2.25 = 1.76715 mm²: 30.97 mm.
   it.each([
     [70, 0],

@@ -74,6 +74,11 @@ test("the table runs over paces and depths", () => {
   expect(table[1]![2]).toBeCloseTo(6 * table[0]![0]!, 9);
 });
 
+test("a ball of groundbait weighs what a ball of its size and density does", () => {
+  // By hand: π/6 · 60³ = 113 097 mm³, at 1.25 g/ml 141.372 g.
+  expect(groundbaitBall(60, 1250)).toEqual({ massG: expect.closeTo(141.372, 3), densityKgM3: 1250 });
+});
+
 test("a ball of groundbait gets down in seconds and drifts a fraction of what loose feed does", () => {
   const water = { tempC: 12, salinity: 0 };
   const fall = valueIn(ballFall(groundbaitBall(60, 1250), 2000, 0.3, water));

@@ -58,7 +58,7 @@ test("a float that the stream does not take along is held back by all or by noth
   expect(holdBackShareMax(float, "bottom", 1, 1.1, water).ok).toBe(false);
 });
 
-test("a float with no load has no answer", () => {
-  const found = holdBackShareMax({ ...float, loadG: 0 }, "bottom", 0.3, 0.27, water);
+test.each(["loadG", "tipPullG", "dragAreaCm2"] as const)("a float with no %s has no answer", (nothing) => {
+  const found = holdBackShareMax({ ...float, [nothing]: 0 }, "bottom", 0.3, 0.27, water);
   expect(found.ok).toBe(false);
 });

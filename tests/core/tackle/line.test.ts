@@ -66,10 +66,11 @@ describe("the line as a chain", () => {
   });
 
   it("refuses strengths and shares that cannot be", () => {
-    const broken = { strengthG: Number.NaN, diameterMm: 0.1 };
-    expect(lineChain({ mainLine: broken, hookLine: line(3), knots: [] }).findings[0]!.code).toBe(
-      "line-strength",
-    );
+    for (const strengthG of [Number.NaN, 0, -1, Number.POSITIVE_INFINITY]) {
+      const broken = { strengthG, diameterMm: 0.1 };
+      const told = lineChain({ mainLine: line(4), hookLine: broken, knots: [] }).findings;
+      expect(told).toMatchObject([{ code: "line-strength", values: { part: "hook length" } }]);
+    }
     for (const [low, high] of [
       [0, 0.5],
       [0.9, 0.5],

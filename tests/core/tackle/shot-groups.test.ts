@@ -28,9 +28,13 @@ test("another size or another gap ends a run", () => {
   expect(told(groupShot(shots))).toEqual(["single 100 / 0", "run 300 500 700 / 200", "single 1200 / 0"]);
 });
 
-test("gaps that agree to the centimetre are equal", () => {
-  const shots = [300, 547, 799].map((at) => shot("No 8", at));
-  expect(told(groupShot(shots))).toEqual(["run 300 547 799 / 249.5"]);
+test("gaps that agree to the centimetre are equal, two halves of it and what a shot is wide included", () => {
+  const runs = (...places: readonly number[]) => told(groupShot(places.map((at) => shot("No 8", at)))).length;
+  expect(told(groupShot([300, 547, 799].map((at) => shot("No 8", at))))).toEqual(["run 300 547 799 / 249.5"]);
+  expect(runs(300, 550, 806)).toBe(1);
+  expect(runs(300, 550, 794)).toBe(1);
+  expect(runs(300, 550, 807)).toBe(3);
+  expect(runs(300, 550, 793)).toBe(3);
 });
 
 test("shot within a finger's width stand together whatever their size", () => {

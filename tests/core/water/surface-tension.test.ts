@@ -22,4 +22,8 @@ describe("the band beside a tip figure", () => {
   it("is a quarter of that on an 8 mm tip", () => {
     expect(tipUncertaintyMm(tippedFloat(8), pool)).toBeCloseTo(15.14 / 4, 1);
   });
+
+  it("is that of what stands in the water: the body, 12 mm across, where that much of it shows", () => {
+    expect(tipUncertaintyMm(tippedFloat(2), pool, 200)).toBeCloseTo((15.14 * 2) / 12, 1);
+  });
 });
