@@ -74,7 +74,7 @@ describe("figures in the units of the guide", () => {
     expect(both.strength(convert(12, "ounces").to("grams"))).toBe("12 oz (0.3 kg)");
     expect(both.shortStrength(convert(4, "pounds").to("grams"))).toBe("4 lb");
     expect(imperial.shortStrength(convert(4, "pounds").to("grams"))).toBe("4 lb");
-    expect(metric.shortStrength(convert(4, "pounds").to("grams"))).toBe("1.8 kg");
+    expect(metric.shortStrength(convert(4, "pounds").to("grams"))).toBe("1.81 kg");
   });
 
   it("gives a pinch of feed in millilitres alone, a session's in pints too", () => {
