@@ -18,6 +18,9 @@ const draws: Readonly<Record<FilmName, Draw>> = {
   current: currentFilm,
 };
 
+/** Words are no wider than this share of a picture an em, or its parts find no room beside each other. */
+const emShare = 1 / 22.8;
+
 /** A film of a rig at one depth, which must be one that there is (`filmsOf`). */
 export function drawFilm(
   name: FilmName,
@@ -26,5 +29,6 @@ export function drawFilm(
   room: FilmRoom,
   kit: DrawingKit,
 ): Film {
-  return draws[name](solved, depth, room, kit);
+  const textMm = Math.min(room.textMm, room.widthMm * emShare);
+  return draws[name](solved, depth, { ...room, textMm }, kit);
 }

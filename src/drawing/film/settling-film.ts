@@ -30,6 +30,8 @@ const aboveMm = 30;
 /** The line below the float is drawn this long, whatever it is. */
 const lineMm = 18;
 const underMm = 2.5;
+/** Room beside a float that lies flat, for the shot at its eye. */
+const asideMm = 13;
 /** A change of the tip that is seen from the bank [mm]. */
 const seenMm = 10;
 /** Less tip than this is as good as none [mm]. */
@@ -47,7 +49,7 @@ export function settlingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
   const pictureMm = room.widthMm - panelMm - 2;
   const floatMm = lengthMm(float);
   const surfaceMm = aboveMm + 1.4 * room.textMm;
-  const scale = Math.min(0.5, aboveMm / mostTipMm, 34 / floatMm);
+  const scale = Math.min(0.5, aboveMm / mostTipMm, Math.min(34, pictureMm - asideMm) / floatMm);
   const waterMm = floatMm * scale + lineMm + underMm + 4.5;
   const panel = tipPanel(
     float,

@@ -47,7 +47,7 @@ const pictureShare: Readonly<Record<PictureReference["picture"], number>> = {
   "float-states": 0.48,
   "pattern-chart": 1,
   "hang-plot": 0.64,
-  film: 0.48,
+  film: 0.64,
   knot: 0.48,
   fish: 0.64,
   bait: 0.64,

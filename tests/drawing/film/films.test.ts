@@ -81,13 +81,23 @@ function withFilm(
   );
 }
 
+/** On a phone, and in the columns of a half sheet and of a whole one. */
+const rooms = [room, { widthMm: 76.8, textMm: 4.2 }, { widthMm: 70.4, textMm: 3.9 }];
+/** 7.5 pt. */
+const leastTextMm = 2.65;
+
 describe.each(rigs)("$rig.id in films", (rig) => {
   test("every film's strip is clear, ends with its end, and its words are short", () => {
     const depth = first(rig.depths);
     for (const name of filmsOf(rig, depth)) {
+      for (const one of rooms)
+        for (const { drawing, caption } of stripOf(drawFilm(name, rig, depth, one, kit), kit)) {
+          expect(drawingFaults(drawing), `${name}, ${one.widthMm} mm: ${caption}`).toEqual([]);
+          const sizes = drawing.items.flatMap((item) => (item.kind === "text" ? [item.sizeMm] : []));
+          expect(Math.min(...sizes)).toBeGreaterThan(leastTextMm);
+        }
       const film = drawFilm(name, rig, depth, room, kit);
       for (const { drawing, caption } of stripOf(film, kit)) {
-        expect(drawingFaults(drawing), `${name}: ${caption}`).toEqual([]);
         expect(drawing.description.split(" ").length, name).toBeLessThanOrEqual(60);
         expect(drawing.description).not.toContain(caption);
       }
