@@ -1,5 +1,5 @@
 import type { DrawingKit } from "../drawing/kit.ts";
-import { makeFonts } from "../layout/fonts.ts";
+import { type Fonts, makeFonts } from "../layout/fonts.ts";
 import { type PackedFaces, unpackedFaces } from "../layout/glyph-table.ts";
 import type { LaidOutPage } from "../layout/page-of.ts";
 import type { CardNotes, CardPart } from "../model/card-content.ts";
@@ -14,6 +14,8 @@ type Guide = Parameters<typeof layOutCard>[2];
 
 /** The faces with the signs of this guide, which the build writes in front of this script. */
 declare const dotdownFaces: PackedFaces;
+/** The words of this guide that lines may part, by themselves. */
+declare const dotdownHyphens: Readonly<Record<string, readonly string[]>> | undefined;
 
 const pocket = cardFormats["ID-1"];
 
@@ -38,7 +40,11 @@ export type MakeCard = (
   notes: CardNotes,
 ) => Promise<MadeCard>;
 
-const fonts = makeFonts(unpackedFaces(dotdownFaces));
+const hyphens = typeof dotdownHyphens === "undefined" ? undefined : dotdownHyphens;
+const fonts: Fonts = {
+  ...makeFonts(unpackedFaces(dotdownFaces)),
+  ...(hyphens && { hyphenate: (word) => hyphens[word] ?? [word] }),
+};
 
 const makeCard: MakeCard = async (solved, guide, pageKit, notes) => {
   const kit = { ...pageKit, measure: fonts.measure };

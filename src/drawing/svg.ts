@@ -70,7 +70,9 @@ function widthOf(item: TextItem): string {
   return item.text.length > 1 ? ` textLength="${width}" lengthAdjust="spacingAndGlyphs"` : "";
 }
 
-function textToSvg(item: TextItem, theme: Theme, setWidths: boolean): string {
+function textToSvg(typed: TextItem, theme: Theme, setWidths: boolean): string {
+  // Browsers hide the sign of a word that goes on in the next line, where paper shows a hyphen.
+  const item = { ...typed, text: typed.text.replaceAll("\u00ad", "-") };
   const place = `x="${round(item.xMm)}" y="${round(item.yMm)}" font-size="${round(item.sizeMm)}"`;
   const look = `${faces[item.face]}${anchors[item.anchor]} fill="${colourOf(item.ink, theme)}"`;
   const width = setWidths ? widthOf(item) : "";

@@ -32,7 +32,16 @@ export interface PlacedGlyph {
 export interface Fonts {
   readonly faces: Readonly<Record<Face, Typeface>>;
   readonly measure: MeasureText;
+  /** Parts of a word between which a line may end; none where words stay whole. */
+  readonly hyphenate?: Hyphenate;
 }
+
+export type Hyphenate = (word: string) => readonly string[];
+
+/** Where a word was parted at the end of a line, as PDF readers know it; it is seen as a hyphen. */
+export const softHyphen = "\u00ad";
+/** The glyph that is seen of it; no text has it, so that the font can map it back. */
+export const shownHyphen = 0x2010;
 
 export function makeFonts(sources: Readonly<Record<Face, GlyphSource>>): Fonts {
   const made = {
@@ -93,7 +102,10 @@ function wordsOf(text: string): string[] {
 function shaped(text: string, source: GlyphSource): GlyphRun {
   const signs = [...text];
   const ids = signs.map((sign) => {
-    const id = source.glyphOf(sign.codePointAt(0) ?? 0);
+    const id =
+      sign === softHyphen
+        ? (source.glyphOf(shownHyphen) ?? source.glyphOf(0x2d))
+        : source.glyphOf(sign.codePointAt(0) ?? 0);
     if (id === undefined) throw new Error(`the fonts have no sign for "${sign}"`);
     return id;
   });

@@ -1,7 +1,7 @@
 import { entry, first } from "../core/lists.ts";
 import type { TextItem } from "../drawing/model.ts";
 import type { LayoutStyle } from "../markup/boxes.ts";
-import type { Fonts } from "./fonts.ts";
+import { type Fonts, softHyphen } from "./fonts.ts";
 import { breakable } from "./line-breaks.ts";
 import type { TextRun } from "./nodes.ts";
 
@@ -93,13 +93,28 @@ export class Paragraph {
   #breakInto(roomMm: number): BrokenText {
     const lines: Line[] = [];
     let line: Line | undefined;
+    const add = (word: Word, to: Line) => {
+      to.words.push(word);
+      to.widthMm += word.widthMm;
+    };
+    const begin = (): Line => {
+      const made = { words: [], widthMm: 0 };
+      lines.push(made);
+      return made;
+    };
+    const isRoom = (to: Line, { widthMm, spaceMm }: Word) =>
+      to.widthMm + widthMm - spaceMm <= roomMm + toleranceMm;
     for (const word of this.#words) {
-      if (line === undefined || line.widthMm + word.widthMm - word.spaceMm > roomMm + toleranceMm) {
-        line = { words: [], widthMm: 0 };
-        lines.push(line);
+      line ??= begin();
+      let rest = word;
+      while (!isRoom(line, rest)) {
+        const [head, tail] = partedFor(rest, roomMm - line.widthMm + toleranceMm, this.#fonts);
+        if (head) add(head, line);
+        else if (line.words.length === 0) break;
+        line = begin();
+        rest = tail;
       }
-      line.words.push(word);
-      line.widthMm += word.widthMm;
+      add(rest, line);
     }
     const widest = Math.max(0, ...lines.map(seenWidth));
     return {
@@ -154,6 +169,36 @@ export class Paragraph {
     }
     return items;
   }
+}
+
+/** Letters that a word keeps at least before a hyphen, and behind it. */
+const leastBefore = 3;
+const leastBehind = 3;
+
+/**
+ * As much of a word as a room takes with a hyphen behind it, and the rest of the word; all of it is the rest where it does
+ * not part.
+ */
+function partedFor(word: Word, roomMm: number, fonts: Fonts): readonly [head: Word | undefined, rest: Word] {
+  const [piece, more] = word.pieces;
+  const letters = piece && /^([^\p{L}]*)(\p{L}+)/u.exec(piece.text);
+  if (!fonts.hyphenate || !letters || more) return [undefined, word];
+  const [, before = "", whole = ""] = letters;
+  const parts = fonts.hyphenate(whole);
+  for (let count = parts.length - 1; count > 0; count--) {
+    const head = parts.slice(0, count).join("");
+    if (head.length < leastBefore || whole.length - head.length < leastBehind) continue;
+    const made = wordOf(before + head + softHyphen, piece.run, fonts);
+    if (made.widthMm > roomMm) continue;
+    return [made, wordOf(piece.text.slice(before.length + head.length), piece.run, fonts)];
+  }
+  return [undefined, word];
+}
+
+function wordOf(text: string, run: TextRun, fonts: Fonts): Word {
+  const widthMm = widthOf(text, run, fonts);
+  const spaceMm = widthMm - widthOf(text.trimEnd(), run, fonts);
+  return { pieces: [{ run, text, widthMm }], widthMm, spaceMm };
 }
 
 /** Keeps signs on one line and is not seen. */

@@ -1,4 +1,6 @@
+import { shownHyphen } from "../layout/fonts.ts";
 import { packedFace } from "../layout/glyph-table.ts";
+import { hyphensOf } from "../layout/hyphens.ts";
 import { nodeFonts } from "../layout/node-fonts.ts";
 import type { Library } from "../model/library.ts";
 
@@ -22,7 +24,8 @@ export function withCardFaces(
 ): ReadonlyMap<string, string | Uint8Array> {
   const script = assets.get(cardScript);
   if (script === undefined) return assets;
-  const signs = new Set(JSON.stringify([words, guide, rigs.map(({ rig }) => rig), scales]));
+  const told = JSON.stringify([words, guide, rigs.map(({ rig }) => rig), scales]);
+  const signs = new Set(told).add(String.fromCodePoint(shownHyphen));
   for (const [first, last] of usualSigns) {
     for (let code = first; code <= last; code++) signs.add(String.fromCodePoint(code));
   }
@@ -32,5 +35,16 @@ export function withCardFaces(
     bold: packedFace(bold.source, signs),
     italic: packedFace(italic.source, signs),
   };
-  return new Map([...assets, [cardScript, `var dotdownFaces=${JSON.stringify(packed)};\n${script}`]]);
+  const data = `var dotdownFaces=${JSON.stringify(packed)};\n${hyphensFor(told, guide.language)}`;
+  return new Map([...assets, [cardScript, `${data}${script}`]]);
+}
+
+/** The words of a guide that its language parts, so that no page needs the language's patterns. */
+function hyphensFor(told: string, language: string): string {
+  const hyphenate = hyphensOf(language);
+  if (!hyphenate) return "";
+  const parted = [...new Set(told.match(/\p{L}+/gu))]
+    .map((word) => [word, hyphenate(word)] as const)
+    .filter(([, parts]) => parts.length > 1);
+  return `var dotdownHyphens=${JSON.stringify(Object.fromEntries(parted))};\n`;
 }

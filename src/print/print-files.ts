@@ -1,5 +1,6 @@
 import { known } from "../core/lists.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
+import { hyphenating } from "../layout/hyphens.ts";
 import { nodeFonts } from "../layout/node-fonts.ts";
 import { asPaper } from "../layout/paper.ts";
 import { drawingToPng } from "../layout/png.ts";
@@ -147,7 +148,7 @@ function placedIn({ rigs }: PrintInput): (problem: DoesNotFit) => DoesNotFit {
 }
 
 function makePress({ guide, kit, date, images, font, kept }: PrintInput): Press {
-  const fonts = nodeFonts(font?.bytes);
+  const fonts = hyphenating(nodeFonts(font?.bytes), guide.language);
   const logo = guide.logo === undefined ? undefined : known(images, guide.logo).print;
   const logoFrom = logo && digestOf(logo.id, Buffer.from(logo.jpeg).toString("base64"));
   const fontFrom = font && digestOf(Buffer.from(font.bytes).toString("base64"));
