@@ -62,10 +62,12 @@ describe("a link", () => {
     "second.md?x",
     "a/../../../x/y.md",
     "%E0%A4%A",
-    "",
   ])("%j leads to no page", (url) => {
-    const { kind } = parseLink(url, url === "" ? "content/species.yaml" : from);
-    expect(kind).toBe("no page");
+    expect(parseLink(url, from).kind).toBe("no page");
+  });
+
+  it.each(["", " "])("of nothing has no address: %j", (url) => {
+    expect(parseLink(url, "content/species.yaml")).toEqual({ kind: "no address" });
   });
 
   it("of any signs at all is read without a throw, and leads out by an allowed scheme only", () => {
