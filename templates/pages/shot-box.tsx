@@ -1,6 +1,7 @@
 import { metalIn } from "../../src/core/tackle/box-notation.ts";
 import { metals, type ShotScale, type Tub } from "../../src/core/tackle/shot.ts";
 import { Options } from "./fields.tsx";
+import { ShotDisc } from "./shot-disc.tsx";
 import type { View } from "./view.ts";
 
 interface ShotBoxProps {
@@ -21,11 +22,11 @@ export function ShotBox({ view: { say, library }, scaleId, tub, full }: ShotBoxP
       <summary>{say("box.title")}</summary>
       <p>{full ? say("box.lead") : say("box.lead-short")}</p>
       <ul class={full ? "shot-box" : "shot-box ticks"}>
-        {sizes.map(({ name }) => (
+        {sizes.map(({ name, massG }) => (
           <li data-size={name} data-metal={usual(name)}>
             <label>
               <input type="checkbox" checked={tub.some(({ size }) => size === name)} />{" "}
-              {name.replaceAll(" ", "\u00a0")}
+              {name.replaceAll(" ", "\u00a0")} <ShotDisc massG={massG} metal={usual(name)} />
             </label>
             {full && (
               <>

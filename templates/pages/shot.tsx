@@ -1,7 +1,9 @@
+import { ballDiameterMm } from "../../src/core/tackle/shot.ts";
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { ScaleEntry } from "../../src/model/library.ts";
 import { keyOf } from "../../src/words/words.ts";
 import { PageHead } from "./page-head.tsx";
+import { ShotDisc } from "./shot-disc.tsx";
 import { hasSafety, type View } from "./view.ts";
 
 /** Scales that differ by less than this share say the same for fishing. */
@@ -33,6 +35,7 @@ export function ShotPage({ view }: { view: View }) {
       <section aria-labelledby="metals">
         <h2 id="metals">{say("shot.metals")}</h2>
         <p>{say("shot.metals-lead")}</p>
+        <p>{say("shot.across-how")}</p>
         <TubTable view={view} />
         {hasSafety(view) && (
           <p>
@@ -103,6 +106,7 @@ function TubTable({ view: { say, figures, library } }: { view: View }) {
             <th scope="col">{say("table.size")}</th>
             <th scope="col">{say("table.metal")}</th>
             <th scope="col">{say("shot.mass")}</th>
+            <th scope="col">{say("shot.across")}</th>
           </tr>
         </thead>
         <tbody>
@@ -111,6 +115,9 @@ function TubTable({ view: { say, figures, library } }: { view: View }) {
               <th scope="row">{size}</th>
               <td>{say(`metal.${metal}`)}</td>
               <td>{figures.statedMass(massG)}</td>
+              <td>
+                <ShotDisc massG={massG} metal={metal} /> {figures.diameter(ballDiameterMm(massG, metal))}
+              </td>
             </tr>
           ))}
         </tbody>

@@ -184,3 +184,11 @@ test("a file to print is shown as a small page, which a browser fetches once it 
   }
   expect.unreachable("there is no page of things to print");
 });
+
+// A ball of 0.40 g of tin (7.29 g/cm³, CRC Handbook; from memory) is 4.71 mm across: (6 · 0.4 / (π · 7.29))^(1/3) cm.
+test("shot are shown as large as they are, where they are told and where they are ticked", () => {
+  const row = /<th scope="row">BB<\/th><td>tin<\/td>.*?<\/tr>/.exec(page("site/shot.html"))?.[0] ?? "";
+  expect(Number(/<svg[^>]* width="([\d.]+)mm"/.exec(row)?.[1])).toBeCloseTo(4.71, 1);
+  expect(row).toContain("</svg> 4.7");
+  expect(page("site/rigs/waggler-strung-out.html")).toContain('BB <svg class="shot-disc"');
+});
