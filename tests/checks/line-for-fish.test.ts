@@ -77,8 +77,11 @@ describe("line for fish", () => {
 });
 
 describe("rigs for fish", () => {
-  const told = (title: string) =>
-    toldBy(rigsForFish, { "species/a-fish.yaml": fish(title, "Use the [plain rig](../rigs/plain.html).") });
+  const told = (title: string, changes: Readonly<Record<string, string>> = {}) =>
+    toldBy(rigsForFish, {
+      "species/a-fish.yaml": fish(title, "Use the [plain rig](../rigs/plain.html)."),
+      ...changes,
+    });
 
   it("warns of notes that lead to a rig for other fish", () => {
     expect(told("Tench")).toEqual([
@@ -94,5 +97,6 @@ describe("rigs for fish", () => {
 
   it("lets them lead to a rig that says it catches the fish", () => {
     expect(told("Roach")).toEqual([]);
+    expect(told("Roach", rig("catches: [roach]", "catches: [perch, roach]"))).toEqual([]);
   });
 });

@@ -27,6 +27,14 @@ describe("a report over the lines of the content", () => {
     expect(line).toMatch(/^ {4}…x+WRONG/);
   });
 
+  it("shows up to 60 signs before the spot and 40 from there on, and a sign of each part that it leaves out", () => {
+    const shown = (before: number, after: number) =>
+      reportOf("a".repeat(before) + "b".repeat(after), before + 1)[1];
+    expect(shown(60, 40)).toBe(`    ${"a".repeat(60)}${"b".repeat(40)}`);
+    expect(shown(61, 40)).toBe(`    …${"a".repeat(60)}${"b".repeat(40)}`);
+    expect(shown(60, 41)).toBe(`    ${"a".repeat(60)}${"b".repeat(40)}…`);
+  });
+
   it("shows no line where there is none", () => {
     const missing = message(
       "missing-file",
@@ -41,6 +49,21 @@ describe("a report over the lines of the content", () => {
   it("never passes signs on that a terminal obeys", () => {
     expect(reportOf("a\u001b[2J: wagler").join("")).not.toContain("\u001b");
   });
+});
+
+it("a report without the lines has each file once, and the first column where none is known", () => {
+  const inLine = { ...unknown, place: { file: place.file, line: 9 } };
+  expect(formatReport([inLine, { ...unknown, place: { ...place, line: 10 } }])).toBe(
+    [
+      "content/rigs/pond.md",
+      '    9:1  error    there is no float "wagler"  [unknown-name]',
+      '         hint: did you mean "waggler"? — allowed: waggler',
+      '   10:8  error    there is no float "wagler"  [unknown-name]',
+      '         hint: did you mean "waggler"? — allowed: waggler',
+      "2 errors, 0 warnings",
+      "",
+    ].join("\n"),
+  );
 });
 
 it("a message as JSON has its place, its code and its words", () => {
