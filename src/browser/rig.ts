@@ -79,7 +79,23 @@ async function cardOffline(address: string): Promise<void> {
     return;
   }
   await loadFit();
-  partById("fit-card").click();
+  const button = document.getElementById("fit-card") as HTMLButtonElement;
+  await offered(button);
+  button.click();
+}
+
+/** Resolves once the sums are done and the button for the card may be pressed. */
+function offered(button: HTMLButtonElement): Promise<void> {
+  return new Promise((done) => {
+    const look = () => {
+      if (button.disabled) return;
+      changes.disconnect();
+      done();
+    };
+    const changes = new MutationObserver(look);
+    changes.observe(button, { attributeFilter: ["disabled"] });
+    look();
+  });
 }
 
 const builtCard = document.getElementById("built-card") as HTMLAnchorElement | null;
