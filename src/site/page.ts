@@ -14,5 +14,7 @@ export interface Page {
   readonly kind?: "lesson" | "rig" | "page";
   /** Picture for those who share the page, below the output folder. */
   readonly preview?: string;
+  /** For few readers: a phone keeps it once somebody has opened it. */
+  readonly onDemand?: boolean;
   readonly body: (view: View) => Child;
 }

@@ -104,6 +104,7 @@ function planPages({ plans }: Library, words: Words, list: MakeList): readonly P
     {
       ...list("plans", sitePaths.plans, (view) => <PlanListPage view={view} />),
       kind: undefined,
+      onDemand: true,
     },
     ...plans.map((plan) => {
       const title = words("plan.title", { lesson: plan.title });
@@ -111,6 +112,7 @@ function planPages({ plans }: Library, words: Words, list: MakeList): readonly P
         path: sitePaths.plan(plan.id),
         title,
         description: plan.summary,
+        onDemand: true,
         body: (view: View) => <PlanPage view={view} title={title} plan={plan} />,
       };
     }),

@@ -20,13 +20,14 @@ export async function* siteFiles(given: SiteInput): AsyncIterable<OutputFile> {
   const { files, input } = loadedFiles(pages, given);
   const offline = new OfflineList(input);
   const later = new Set(onDemand.map((path) => input.stamped?.get(path) ?? path));
+  for (const page of pages) if (page.onDemand) later.add(page.path);
+  const keep = (file: OutputFile) => (later.has(file.path) ? offline.addOnDemand(file) : offline.add(file));
   for (const file of files) {
-    if (later.has(file.path)) offline.addOnDemand(file);
-    else offline.add(file);
+    keep(file);
     yield file;
   }
   for (const file of pageFiles(pages, input, offline)) {
-    offline.add(file);
+    keep(file);
     yield file;
   }
   yield* listings(pages, input);

@@ -49,6 +49,15 @@ describe("the site of the shipped content", () => {
     }
   });
 
+  test("a phone keeps the coaches' plans once somebody has opened them, and not before", () => {
+    const worker = String(files.get("site/sw.js"));
+    const listed = (name: string) =>
+      Object.keys(JSON.parse(new RegExp(`${name}=(\\{.*?\\})`).exec(worker)![1]!) as object);
+    const isPlan = (path: string) => path.startsWith("plans/");
+    expect(listed("guideFiles").filter(isPlan)).toEqual([]);
+    expect(listed("guideFilesOnDemand").filter(isPlan)).toHaveLength(35);
+  });
+
   test("all that a phone keeps, its pictures of fish, baits and signs among it, is under 6 MB", () => {
     const list = /guideFiles=(\{.*?\})/.exec(String(files.get("site/sw.js")))![1]!;
     const kept = Object.keys(JSON.parse(list) as object).map((path) => files.get(`site/${path}`)!);
