@@ -54,10 +54,11 @@ export function figure(of: string, text: string, told: { teller: string; depthCm
   }
 }
 
-/** Nodes of a text as it is written, each with what it became. */
+/** Nodes of a text as it is written, each with what it became; a plan has a head before what was written. */
 function pairs(written: Nodes, live: Nodes): [Nodes, Nodes][] {
   const below = "children" in written && written.type !== "textDirective" && written.type !== "leafDirective";
   if (!below || !("children" in live)) return [[written, live]];
-  const made = (live as Parent).children;
-  return (written as Parent).children.flatMap((child, at) => pairs(child, made[at]!));
+  const { children } = written as Parent;
+  const made = (live as Parent).children.slice(-children.length);
+  return children.flatMap((child, at) => pairs(child, made[at]!));
 }
