@@ -81,6 +81,7 @@ async function answer(request: Request): Promise<Response> {
   if (kept) return kept;
   const response = await fetch(request).catch((error: unknown) => {
     if (request.mode === "navigate") return new Response(null, { status: 404 });
+    if (request.destination === "image") return emptyPicture();
     throw error;
   });
   if (request.mode === "navigate" && response.status === 404) return (await notFound(cache)) ?? response;
@@ -100,6 +101,12 @@ async function isOnlyPage(): Promise<boolean> {
     await new Promise((soon) => setTimeout(soon, leavesWithin.everyMs));
   }
   return false;
+}
+
+/** In place of a small picture of something to print, which no phone keeps. */
+function emptyPicture(): Response {
+  const headers = { "content-type": "image/svg+xml" };
+  return new Response('<svg xmlns="http://www.w3.org/2000/svg"/>', { headers });
 }
 
 /** The guide's own page for an address that is not there, whatever the server has for it. */
