@@ -139,11 +139,11 @@ describe("the steps of DEVELOPERS.md in a copy", () => {
   });
 
   it("a language: its words and the line in the guide are all, and the rest is English", async () => {
-    make("content/words/de.yaml", "state:\n  hangs: hängt frei\n");
-    edit("content/guide.yaml", "language: en", "language: de");
+    make("content/words/fr.yaml", "state:\n  hangs: pend librement\n");
+    edit("content/guide.yaml", "language: en", "language: fr");
     const { value, messages } = await readCopy();
     expect(messages.map(({ code }) => code)).toEqual(["words-in-english"]);
-    expect(value?.kit.words("state.hangs")).toBe("hängt frei");
+    expect(value?.kit.words("state.hangs")).toBe("pend librement");
     expect(value?.kit.words("state.drags-under")).toBe("dragged under");
     expect(value?.kit.figures.number(1.5, 1)).toBe("1,5");
     expectTold("A language");
@@ -174,7 +174,11 @@ describe("the steps of DEVELOPERS.md in a copy", () => {
       '  blank: () => ({ picture: "blank" }),\n  knot: (at,',
     );
     expect(faulty()).toEqual(["src/drawing/pictures.ts", "src/print/handout/text-handout.ts"]);
-    edit("src/drawing/pictures.ts", "  knot: ({ knot }", "  blank: () => [],\n  knot: ({ knot }");
+    edit(
+      "src/drawing/pictures.ts",
+      "  knot: ({ knot }",
+      '  blank: () => ({ from: "", draw: () => [] }),\n  knot: ({ knot }',
+    );
     edit("src/print/handout/text-handout.ts", "  knot: 0.48,", "  blank: 1,\n  knot: 0.48,");
     edit("README.md", readmeRow, `| \`::blank{}\` | nothing |\n${readmeRow}`);
     expect(faulty()).toEqual([]);

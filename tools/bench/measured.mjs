@@ -41,8 +41,8 @@ function stagesOf({ nodes, samples, timeDeltas }) {
   const names = new Map(nodes.map(({ id, callFrame }) => [id, callFrame.functionName]));
   const stageOf = (id) => {
     for (let at = id; at !== undefined; at = parents.get(at)) {
-      const stage = stages[names.get(at)];
-      if (stage) return stage;
+      const name = names.get(at);
+      if (Object.hasOwn(stages, name)) return stages[name];
     }
     return "other";
   };
