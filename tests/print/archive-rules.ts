@@ -36,7 +36,8 @@ const operators = new Set(
 );
 
 function operatorsOf(content: string): string[] {
-  const bare = content.replace(/<<.*?>>|<[^>]*>|\[[^\]]*\]|\/[^\s<>[\]()/]+/g, " ");
+  // Strings first: one at the end of a dictionary has its bracket beside those of the dictionary.
+  const bare = content.replace(/<[\dA-Fa-f]*>/g, " ").replace(/<<.*?>>|\[[^\]]*\]|\/[^\s<>[\]()/]+/g, " ");
   return bare.split(/\s+/).filter((word) => word !== "" && !/^[-+.\d]/.test(word));
 }
 

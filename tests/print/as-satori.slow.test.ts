@@ -7,6 +7,7 @@ import { cardFormatsOn } from "../../src/print/cards/card-formats.ts";
 import { layOutCard } from "../../src/print/cards/lay-out-card.ts";
 import { paperSizes } from "../../src/print/sheets/paper-sizes.ts";
 import { noteWidthMm } from "../../src/print/sheets/sheet.ts";
+import { sheetFigures } from "../../src/print/sheets/sheet-note.ts";
 import type { SiteInput } from "../../src/site/input.ts";
 import { makeFigures } from "../../src/words/figures.ts";
 import { SheetNote } from "../../templates/cards/sheet-note.tsx";
@@ -56,7 +57,9 @@ describe.each(["metric", "imperial", "metric first"] as const)("told in %s units
 
 test.each(["A4", "Letter"] as const)("what stands at the foot of a sheet of %s, too", async (paper) => {
   const { words } = site.kit;
-  const tree = SheetNote({ lines: [words("card.sheet.scale"), words("card.sheet.long-edge")] });
+  const tree = SheetNote({
+    lines: [words("card.sheet.scale", sheetFigures(site.kit.figures)), words("card.sheet.long-edge")],
+  });
   const size = { widthMm: noteWidthMm(paperSizes[paper]) };
   expectSamePage(layOut(tree, size, fonts), await layOutBySatori(tree, size, fonts));
 });
