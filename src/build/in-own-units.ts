@@ -1,5 +1,6 @@
 import type { Root } from "mdast";
-import type { Library } from "../model/library.ts";
+import type { PlanKit } from "../model/lesson-plan.ts";
+import type { LessonPlan, Library } from "../model/library.ts";
 import { inMarkdown, type TypedLengths } from "../words/typed-lengths.ts";
 
 /** A library with the lengths typed in its texts in the guide's own units. */
@@ -18,6 +19,10 @@ export function inOwnUnits(library: Library, lengths: TypedLengths): Library {
     ...named,
     title: lengths(named.title),
   });
+  const kit = ({ each, two, group }: LessonPlan["kit"]): LessonPlan["kit"] => {
+    const told = (share: PlanKit) => ({ ...share, tools: all(share.tools) });
+    return { each: told(each), two: told(two), group: told(group) };
+  };
   return {
     ...library,
     guide: {
@@ -34,6 +39,7 @@ export function inOwnUnits(library: Library, lengths: TypedLengths): Library {
       changeFirst: all(rig.changeFirst),
     })),
     lessons: library.lessons.map(prose),
+    plans: library.plans.map((plan) => ({ ...prose(plan), kit: kit(plan.kit) })),
     pages: library.pages.map(prose),
     floats: library.floats.map(prose),
     baits: library.baits.map((entry) => ({ ...notes(entry), bait: titled(entry.bait) })),
