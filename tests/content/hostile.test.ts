@@ -274,6 +274,9 @@ describe("what content asks for that cannot be", () => {
     expect(await told(edited("guide.yaml", "edition: 2026-11-20", "edition: .inf"))).toEqual([
       '13:10 error "edition" should be a day, such as 2026-11-20, but is no number that has an end [wrong-type]',
     ]);
+    const { messages } = await solveWith(edited("baits/grub.yaml", "basis:", "hooks: .inf\nbasis:"));
+    expect(formatReport(messages)).toContain("4:8");
+    expect(formatReport(messages)).not.toContain("Infinity");
   });
 
   it("a word of the glossary without a letter, or two for one anchor, is an error", async () => {

@@ -36,13 +36,13 @@ export function fixOf(
   if (found === null) return { by: "behind the colon", typed: "" };
   if (!Object.values(expectedWords).includes(expected)) return undefined;
   if (typeof found === "object") return ofSeveral(expected, found as object);
-  return typeof found === "boolean" ? undefined : ofOne(expected, String(found));
+  return isPlain(found) ? ofOne(expected, String(found)) : undefined;
 }
 
 /** A group or a list, where one value should be. */
 function ofSeveral(expected: string, found: object): Fix {
   const [[key, value] = ["", undefined], another] = Object.entries(found);
-  if (another === undefined && ["string", "number"].includes(typeof value)) {
+  if (another === undefined && isPlain(value)) {
     if (Array.isArray(found)) return { by: "without brackets", typed: String(value) };
     if (expected === expectedWords.string && typeof value === "string")
       return { by: "colon in quotes", typed: `${key}: ${value}` };
@@ -52,7 +52,8 @@ function ofSeveral(expected: string, found: object): Fix {
     : undefined;
 }
 
-const isPlain = (value: unknown) => typeof value === "string" || typeof value === "number";
+/** A text or a number as it may stand in a file; YAML's own sign of a number without end is never what was meant. */
+const isPlain = (value: unknown) => typeof value === "string" || Number.isFinite(value);
 
 const truths: Readonly<Record<string, string>> = { yes: "true", on: "true", no: "false", off: "false" };
 
