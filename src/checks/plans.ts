@@ -11,10 +11,12 @@ import type { ContentCheck } from "./check.ts";
 /** Coaches' plans that leave out a section or a lesson, or an order in which the course cannot be held. */
 export const plansOfCoaches: ContentCheck = ({ library, words }) => {
   const own = library.plans.filter(({ id }) => !library.lent.has(`plans/${id}`));
+  // What can be held at all does not hang on how long an evening is.
+  const held = new Set(evenings(library.plans, 1).flatMap((evening) => evening.lessons.map(({ id }) => id)));
   return [
     ...(own.length > 0 ? lessonsWithout(library) : []),
     ...own.flatMap((plan) => sectionsOf(plan, words)),
-    ...own.flatMap((plan) => orderOf(plan, library)),
+    ...own.flatMap((plan) => orderOf(plan, held, library)),
   ];
 };
 
@@ -48,11 +50,12 @@ function sectionsOf({ path, body }: LessonPlan, words: Words): readonly Message[
 }
 
 /** A plan that can never be held, one that comes before what it needs, and one at the water before safety is known. */
-function orderOf(plan: LessonPlan, { plans, lessons }: Library): readonly Message[] {
+function orderOf(
+  plan: LessonPlan,
+  held: ReadonlySet<string>,
+  { plans, lessons }: Library,
+): readonly Message[] {
   const place = plan.placeOf(["after"]);
-  const held = new Set(
-    evenings(plans, plan.minutes).flatMap((evening) => evening.lessons.map(({ id }) => id)),
-  );
   if (!held.has(plan.id)) {
     const needs = plan.after.filter((id) => !held.has(id));
     return [message("plan-never-held", place, { title: plan.title, needs })];

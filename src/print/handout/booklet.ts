@@ -41,6 +41,11 @@ export function foldingOrder({ firstPage, sheets }: Section): (readonly [number,
   ]);
 }
 
+/** A page as a part of a wider side, read in the order of the pages; nothing where there is no such page. */
+export function pageAt(pages: readonly PaperSide[], number: number, xMm: number): readonly Placed[] {
+  return (pages[number]?.parts ?? []).map((part) => ({ ...part, xMm: part.xMm + xMm, reading: number }));
+}
+
 /**
  * Pages laid in pairs on sheets twice as wide, to be printed on both sides turned on the short edge. The first side of
  * each section, which is outside once it is folded, tells the section's number at the fold.
@@ -49,15 +54,17 @@ export function imposeBooklet(pages: readonly PaperSide[]): PaperSide[] {
   const [first] = pages;
   if (first === undefined) return [];
   const paper = { widthMm: 2 * first.widthMm, heightMm: first.heightMm };
-  const at = (number: number, xMm: number): readonly Placed[] =>
-    (pages[number]?.parts ?? []).map((part) => ({ ...part, xMm: part.xMm + xMm, reading: number }));
   const sections = sectionsOf(pages.length);
   return sections.flatMap((section, s) =>
     foldingOrder(section).map(([left, right], side): PaperSide => {
       const marks: GroupItem[] =
         side === 0 && sections.length > 1 ? [sectionMark(s + 1, sections.length, paper)] : [];
       const overAll = { ...paper, xMm: 0, yMm: 0, turn: 0, items: marks } as const;
-      return { ...paper, viewTurn: 0, parts: [...at(left, 0), ...at(right, first.widthMm), overAll] };
+      return {
+        ...paper,
+        viewTurn: 0,
+        parts: [...pageAt(pages, left, 0), ...pageAt(pages, right, first.widthMm), overAll],
+      };
     }),
   );
 }

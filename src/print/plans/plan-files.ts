@@ -5,7 +5,7 @@ import type { PaperSide } from "../../layout/paper.ts";
 import { printPaths, sitePaths } from "../../model/addresses.ts";
 import type { LessonPlan, Prose } from "../../model/library.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
-import { imposeBooklet } from "../handout/booklet.ts";
+import { imposeBooklet, pageAt } from "../handout/booklet.ts";
 import { handoutFormats } from "../handout/handout-formats.ts";
 import { withLinkNames } from "../handout/links.ts";
 import { handoutPage } from "../handout/page.ts";
@@ -79,9 +79,7 @@ export async function* planFiles(laid: readonly TextPages[], press: Press): Asyn
 function onOneSheet(pages: readonly PaperSide[]): PaperSide[] {
   if (pages.length > 2) return imposeBooklet(pages);
   const { widthMm, heightMm } = first(pages);
-  const parts = pages.flatMap((page, i) =>
-    page.parts.map((part) => ({ ...part, xMm: part.xMm + i * widthMm, reading: i })),
-  );
+  const parts = pages.flatMap((_, i) => pageAt(pages, i, i * widthMm));
   return [{ widthMm: 2 * widthMm, heightMm, viewTurn: 0, parts }];
 }
 
