@@ -95,6 +95,8 @@ export type Role =
   | "P"
   | "BlockQuote"
   | "Link"
+  | "TOC"
+  | "TOCI"
   | "L"
   | "LI"
   | "Lbl"

@@ -46,7 +46,7 @@ interface ContentsEntry {
   readonly link: string;
 }
 
-/** The lessons with the pages they begin on, as a table so that both are read together. */
+/** The lessons with the pages they begin on, as a list of contents, so that both are read together. */
 export function ContentsColumn({
   format,
   title,
@@ -64,21 +64,21 @@ export function ContentsColumn({
       <Box tag="H1" style={{ sizePt: format.bodyPt * headingScale[1], lineHeight: 1.2, face: "bold" }}>
         {title}
       </Box>
-      <Box tag="Table">
-        <Box tag="TR" style={{ direction: "row" }}>
-          <Box tag="TH" style={{ grow: 1, face: "bold" }}>
-            {head[0]}
-          </Box>
-          <Box tag="TH" style={{ width: numberWidth, textAlign: "right", face: "bold" }}>
-            {head[1]}
-          </Box>
+      <Box style={{ direction: "row" }}>
+        <Box tag="P" style={{ grow: 1, face: "bold" }}>
+          {head[0]}
         </Box>
+        <Box tag="P" style={{ width: numberWidth, textAlign: "right", face: "bold" }}>
+          {head[1]}
+        </Box>
+      </Box>
+      <Box tag="TOC">
         {entries.map((entry) => (
-          <Box key={entry.title} tag="TR" style={{ direction: "row", align: "end" }}>
-            <Box tag="TH" style={{ grow: 1, paddingRight: 3 }}>
+          <Box key={entry.title} tag="TOCI" style={{ direction: "row", align: "end" }}>
+            <Box tag="P" style={{ grow: 1, paddingRight: 3 }}>
               <Inline link={entry.link}>{entry.title}</Inline>
             </Box>
-            <Box tag="TD" style={{ width: numberWidth, textAlign: "right" }}>
+            <Box tag="P" style={{ width: numberWidth, textAlign: "right" }}>
               {String(entry.page)}
             </Box>
           </Box>

@@ -10,7 +10,7 @@ import { structureRules } from "./ua/structure-rules.ts";
  * Source: ISO 14289-1:2014 as listed by the veraPDF consortium's validation profile for PDF/UA-1 (CC BY 4.0), one rule
  * a test number. Left out as there is nothing here that they speak of: form fields and annotations other than links (a
  * rule holds that there are none), optional content, encryption, media clips, XFA, XObjects,
- * formulas, notes, contents lists as TOC, row groups, and fonts other than composite TrueType ones.
+ * formulas, notes, row groups, and fonts other than composite TrueType ones.
  */
 export const uaRules: readonly UaRule[] = [
   ...documentRules,

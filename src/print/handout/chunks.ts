@@ -12,7 +12,7 @@ export interface Chunk {
 }
 
 /** Groups that are not broken across pages. */
-const whole = new Set(["H1", "H2", "H3", "TR", "Figure", "Sect"]);
+const whole = new Set(["H1", "H2", "H3", "TR", "TOCI", "Figure", "Sect"]);
 
 /** Parts of the em that a line of text takes up and down from its baseline. */
 const lineAboveEm = 0.95;

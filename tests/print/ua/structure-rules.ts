@@ -55,6 +55,8 @@ export const structureRules: readonly UaRule[] = [
         .filter(({ type, kids }) => type === "Table" && new Set(kids.map(columnsOf)).size > 1)
         .map(named),
   },
+  { id: "7.2-26", says: "an entry of contents stands in contents", broken: parentOnly("TOCI", ["TOC"]) },
+  { id: "7.2-27", says: "contents hold entries", broken: kidsOnly("TOC", ["TOC", "TOCI", "Caption"]) },
   { id: "7.2-17", says: "a list item stands in a list", broken: parentOnly("LI", ["L"]) },
   { id: "7.2-18", says: "a list body stands in an item", broken: parentOnly("LBody", ["LI"]) },
   { id: "7.2-19", says: "a list holds items", broken: kidsOnly("L", ["L", "LI"]) },
