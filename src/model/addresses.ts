@@ -44,7 +44,9 @@ export const turningSuffixes = { "long edge": "", "short edge": "-short-edge", f
 
 /** What the names of handouts end in, by their paper. */
 export const handoutSizes = { A5: "a5", A4: "a4", "half Letter": "half-letter", Letter: "letter" } as const;
-export type HandoutSize = (typeof handoutSizes)[keyof typeof handoutSizes];
+type PageSize = (typeof handoutSizes)[keyof typeof handoutSizes];
+/** As pages of a size, or those laid out on larger paper to be folded. */
+export type HandoutSize = PageSize | `${PageSize}-to-fold`;
 
 export type CardFormatName = keyof typeof cardSuffixes;
 

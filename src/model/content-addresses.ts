@@ -26,7 +26,14 @@ const turnings = Object.keys(turningSuffixes) as (keyof typeof turningSuffixes)[
 const printed: ReadonlyMap<string, (id: string) => readonly string[]> = new Map([
   ["rigs", (id) => [...cardFormats.map((format) => printPaths.card(id, format)), printPaths.strip(id)]],
   ["plans", (id) => [printPaths.plan(id)]],
-  ["lessons", (id) => Object.values(handoutSizes).map((size) => printPaths.handout(id, size))],
+  [
+    "lessons",
+    (id) =>
+      Object.values(handoutSizes).flatMap((size) => [
+        printPaths.handout(id, size),
+        printPaths.handout(id, `${size}-to-fold`),
+      ]),
+  ],
 ]);
 
 /** Every address that is made of a file of the content, by its folder and its name. */

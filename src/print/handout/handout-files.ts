@@ -1,3 +1,4 @@
+import type { HandoutFormat } from "../../../templates/handouts/format.ts";
 import { first, known, paired } from "../../core/lists.ts";
 import type { Drawings } from "../../drawing/pictures.ts";
 import type { PaperSide } from "../../layout/paper.ts";
@@ -97,11 +98,12 @@ export function fittingHandouts(laid: LaidHandouts): LaidHandouts {
   };
 }
 
-/** Each text on half sheets and on whole ones, and the whole guide as a booklet: page after page, and laid out to fold. */
+/** Each text on half sheets, on whole ones, and with its half sheets on whole ones to be folded; and the whole guide as a booklet: page after page, and laid out to fold. */
 export async function* handoutFiles(laid: LaidHandouts, press: Press): AsyncIterable<PaintedFile> {
   for (const [half, whole] of paired(laid.half, laid.whole)) {
     yield handoutFile(half, laid.cards, press);
     yield handoutFile(whole, laid.cards, press);
+    if (half.columns.length > 1) yield foldedFile(half, whole.format, laid.cards, press);
   }
   if (laid.booklet.length > 0) yield* bookletFiles(laid, press);
 }
@@ -125,6 +127,40 @@ function handoutFile(pages: TextPages, cards: RigCards, press: Press): PaintedFi
     printable: {
       kind: "handout",
       title: press.kit.words(`printable.lesson.${size}`, { lesson: text.title }),
+    },
+  };
+}
+
+/**
+ * The half sheets of a text two to a side of a whole one, to be folded, and after them its cards on sheets of their own whose
+ * backs are blank.
+ */
+function foldedFile(pages: TextPages, sheet: HandoutFormat, cards: RigCards, press: Press): PaintedFile {
+  const { text, body, path, format } = pages;
+  const needed = rigsNeeded(body, cards).map((id) => known(cards, id));
+  const from = digestOf(
+    pages.from,
+    needed.map(({ from: of }) => of),
+    "to fold",
+  );
+  return {
+    path: path(`${handoutSizes[format.name]}-to-fold`),
+    ...press.keep("handout as PDF", from, () => {
+      const imposed = imposeBooklet(handoutSides(pages, press));
+      const withCards = cardSheets(needed, sheet, "to cut out", press).flatMap((side, i) => [
+        { ...side, parts: side.parts.map((part) => ({ ...part, reading: pages.columns.length + i })) },
+        { ...side, parts: [] },
+      ]);
+      const facts = { ...press.facts(text.title), duplex: "short edge" } as const;
+      return painted([...imposed, ...withCards], first(imposed), facts, press.fonts);
+    }),
+    printable: {
+      kind: "handout",
+      title: press.kit.words("printable.lesson-to-fold", {
+        lesson: text.title,
+        page: format.name,
+        sheet: sheet.name,
+      }),
     },
   };
 }

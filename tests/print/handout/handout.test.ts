@@ -178,6 +178,32 @@ describe("the booklet", () => {
   });
 });
 
+describe("a handout to fold", () => {
+  test("has its half sheets two to a side, in the order of folding, read in the order of its pages", async () => {
+    const names = [...files.keys()].filter((path) => /-a5-to-fold\.pdf$/.test(path));
+    expect(names.length).toBeGreaterThan(0);
+    for (const name of names) {
+      const plainName = name.replace("-to-fold", "");
+      const [pages, folded] = await Promise.all([plainName, name].map((one) => readPdf(files.get(one)!)));
+      expect(pages!.pages.length, name).toBeGreaterThan(1);
+      expect(folded!.pages).toHaveLength(Math.ceil(pages!.pages.length / 4) * 2);
+      for (const [width, height] of pagePt(folded!)) {
+        expect(width).toBeCloseTo((2 * 148 * 72) / 25.4, 2);
+        expect(height).toBeCloseTo((210 * 72) / 25.4, 2);
+      }
+      expect(folded!.viewerPreferences).toMatchObject({ Duplex: "DuplexFlipShortEdge" });
+      const [read, readFolded] = await Promise.all(
+        [plainName, name].map(async (one) =>
+          elementsOf(await rawPdf(files.get(one)!))
+            .filter(({ type }) => type !== "Link")
+            .map(({ type, alt }) => [type, alt]),
+        ),
+      );
+      expect(readFolded).toEqual(read);
+    }
+  });
+});
+
 test("the booklet to fold is read in the order of its pages, whatever the order of its paper", async () => {
   const order = async (name: string) => {
     const pdf = await rawPdf(files.get(`handouts/${name}.pdf`)!);
@@ -193,7 +219,7 @@ test("the booklet to fold is read in the order of its pages, whatever the order 
 });
 
 test("every handout keeps the rules of PDF/UA-1 that a program can check", async () => {
-  expect(files.size).toBe(6);
+  expect(files.size).toBe(8);
   for (const [path, content] of files) {
     const pdf = await rawPdf(content);
     expect({ path, breaks: uaBreaks(pdf) }).toEqual({ path, breaks: [] });
