@@ -1,7 +1,7 @@
 import type { SolvedDepth, SolvedRig } from "./solved.ts";
 
 /** Happenings that a page can show moving. */
-const filmNames = ["sinking", "settling", "depth", "plumbing", "current"] as const;
+const filmNames = ["sinking", "settling", "depth", "plumbing", "current", "bites"] as const;
 export type FilmName = (typeof filmNames)[number];
 
 /** Whether there is something to be seen of a rig at one depth. */
@@ -15,6 +15,8 @@ const isThere: Readonly<Record<FilmName, (solved: SolvedRig, depth: SolvedDepth)
   // In running water the line hangs in a curve, of which the guide tells the hook alone.
   depth: ({ rig }, { lineShot }) => rig.water === "still" && lineShot.length > 0,
   plumbing: (_, { plumbing }) => plumbing.steps.length > 1,
+  // In running water bed and fish say the same.
+  bites: ({ rig }, { lineShot, tipAsSetMm }) => rig.water === "still" && lineShot.length > 0 && tipAsSetMm > 0,
   current: (_, { inWater }) => inWater !== undefined && inWater.flow.length > 1,
 };
 

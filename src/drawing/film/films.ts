@@ -1,6 +1,7 @@
 import type { FilmName } from "../../model/films.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import type { DrawingKit } from "../kit.ts";
+import { bitesFilm } from "./bites-film.ts";
 import { currentFilm } from "./current-film.ts";
 import { depthFilm } from "./depth-film.ts";
 import type { Film, FilmRoom } from "./film.ts";
@@ -16,6 +17,7 @@ const draws: Readonly<Record<FilmName, Draw>> = {
   depth: depthFilm,
   plumbing: plumbingFilm,
   current: currentFilm,
+  bites: bitesFilm,
 };
 
 /** Words are no wider than this share of a picture an em, or its parts find no room beside each other. */

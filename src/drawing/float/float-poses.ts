@@ -1,13 +1,13 @@
 import { movedPart } from "../../core/depth/setting.ts";
-import { cocks } from "../../core/float/cocking.ts";
 import { moveFloat } from "../../core/float/moved-float.ts";
-import { liftMm, tipShowingMm } from "../../core/float/tip.ts";
+import { tipShowingMm } from "../../core/float/tip.ts";
 import { lockShotOf, totalPullG } from "../../core/loading/loading.ts";
 import type { StateGroup } from "../../model/pictures.ts";
 import type { Rig } from "../../model/rig.ts";
 import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
 import type { DrawingKit } from "../kit.ts";
+import { liftBite, lyingShot } from "./lift-bite.ts";
 
 /** How a float stands or moves, and what the line below it does. */
 export interface FloatPose {
@@ -78,15 +78,6 @@ function lowestShot(depth: SolvedDepth): SolvedShot | undefined {
   return depth.lineShot[0];
 }
 
-/** Shot on the line that reaches the bed. Where there is any, a shot too many only lies there too. */
-function lyingShot(depth: SolvedDepth): SolvedShot[] {
-  return depth.lineShot.filter(({ fromHookMm }) => fromHookMm <= depth.overdepthMm);
-}
-
-function sumPullG(shot: readonly SolvedShot[]): number {
-  return shot.reduce((sum, { pullG }) => sum + pullG, 0);
-}
-
 const moved = ({ float }: Rig, { words }: DrawingKit) => ({
   moved: words(`told.moved.${keyOf(movedPart(float))}`),
 });
@@ -136,17 +127,13 @@ const poses = {
   },
   "bite-under": () => ({ ...upright, tipMm: null, moving: "down", baitAside: 0.06, values: {} }),
   "lift-bite": (solved, depth, { figures }) => {
-    const { rig, hookAndBaitPullG } = solved;
-    const lying = lyingShot(depth);
-    // What lies on the bed is off the float already: the fish lifts what hangs lowest.
-    const lifted = depth.lineShot.find((shot) => !lying.includes(shot)) ?? lowestShot(depth);
-    if (!lifted || rig.water !== "still") return undefined;
-    const offG = lying.length > 0 && !lying.includes(lifted) ? sumPullG(lying) + hookAndBaitPullG : 0;
-    const loadG = depth.pullG + hookAndBaitPullG - offG;
+    const bite = liftBite(solved, depth);
+    if (!bite) return undefined;
+    const { lifted, tipMm } = bite;
     const values = { shot: lifted.size };
-    if (!cocks(rig.float, loadG - lifted.pullG, rig.conditions))
+    if (tipMm === undefined)
       return {
-        tipMm: rig.float.tipShowingMm,
+        tipMm: solved.rig.float.tipShowingMm,
         leanDegrees: flatDegrees,
         line: "lifted",
         baitAside: 0,
@@ -154,10 +141,8 @@ const poses = {
         caption: "flat",
         values,
       };
-    const beforeMm = depth.tipAsSetMm;
-    const tipMm = beforeMm + liftMm(rig.float, loadG, lifted.pullG, rig.conditions);
     const tip = figures.tip(tipMm);
-    const before = figures.tip(beforeMm);
+    const before = figures.tip(depth.tipAsSetMm);
     const caption = tip === before ? "little" : "caption";
     return { ...upright, tipMm, line: "lifted", moving: "up", caption, values: { ...values, tip, before } };
   },

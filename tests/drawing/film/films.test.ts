@@ -227,3 +227,48 @@ describe("the float in the current", () => {
     },
   );
 });
+
+describe("four bites", () => {
+  test.each(withFilm("bites"))(
+    "$rig.rig.id, $depth.depthMm mm: the tip lifts by what the data say of hook and bait, then of the lowest shot",
+    ({ rig, depth, data }) => {
+      const film = drawFilm("bites", rig, depth, room, kit);
+      const frames = read(film);
+      const within = 1 / tipScale(film).perMm;
+      const tips = frames.map((frame) => tipShown(film, frame));
+      expect(Math.abs(tips[0]! - data.tipAsSetMm)).toBeLessThan(within);
+      // The float stands half as high, then is under, where it goes under; half as high where it is drawn away.
+      expect(Math.abs(tips[2]! - data.tipAsSetMm / 2)).toBeLessThan(within);
+      expect(tips[3]).toBeNull();
+      const { lift } = data as unknown as {
+        lift: { own: boolean; steps: { feltG: number; tipRiseMm: number }[] }[];
+      };
+      const own = lift.find((one) => one.own)?.steps;
+      if (!own || data.overdepthCm > 0) return;
+      const carried = own.find(({ feltG }) => feltG > own[0]!.feltG + 1e-6)!;
+      expect(Math.abs(tips[4]! - data.tipAsSetMm - own[0]!.tipRiseMm)).toBeLessThan(within);
+      // One that loses its load falls flat.
+      if (film.moments[5]!.caption.includes("falls flat")) return;
+      expect(Math.abs(tips[5]! - data.tipAsSetMm - carried.tipRiseMm)).toBeLessThan(within);
+      if (frames.length < 10) return;
+      expect(Math.abs(tips[9]! - tips[5]!)).toBeLessThan(within);
+      const { sink } = data as unknown as { sink: { tenthsS: number[] }[] };
+      const told = /After ([\d.]+) s/.exec(film.moments[9]!.caption)![1];
+      expect(Number(told)).toBe(Math.round(last(sink[0]!.tenthsS)));
+    },
+  );
+
+  test("each bite ends with the one moment that says to lift, and the strip has those", () => {
+    for (const { rig, depth } of withFilm("bites")) {
+      const film = drawFilm("bites", rig, depth, room, kit);
+      const strikes = film.moments.flatMap(({ caption }, i) =>
+        caption.endsWith("Lift the rod.") ? [i] : [],
+      );
+      expect(film.strip).toEqual([0, ...strikes]);
+      for (const { caption, moving } of film.moments) {
+        const signs = moving.flatMap((item) => (item.kind === "text" ? [item.text] : []));
+        expect(signs.some((sign) => sign.endsWith(": lift now"))).toBe(caption.endsWith("Lift the rod."));
+      }
+    }
+  });
+});
