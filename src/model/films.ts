@@ -16,7 +16,8 @@ const isThere: Readonly<Record<FilmName, (solved: SolvedRig, depth: SolvedDepth)
   depth: ({ rig }, { lineShot }) => rig.water === "still" && lineShot.length > 0,
   plumbing: (_, { plumbing }) => plumbing.steps.length > 1,
   // In running water bed and fish say the same.
-  bites: ({ rig }, { lineShot, tipAsSetMm }) => rig.water === "still" && lineShot.length > 0 && tipAsSetMm > 0,
+  bites: ({ rig }, { lineShot, tipAsSetMm }) =>
+    rig.water === "still" && lineShot.length > 0 && tipAsSetMm > 0,
   current: (_, { inWater }) => inWater !== undefined && inWater.flow.length > 1,
 };
 

@@ -1,9 +1,6 @@
 import { lengthMm } from "../../core/float/float.ts";
-import { loadForTipG } from "../../core/float/tip.ts";
-import { last } from "../../core/lists.ts";
-import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
-import { liftBite, lyingShot } from "../float/lift-bite.ts";
+import { lyingShot } from "../float/lift-bite.ts";
 import { arrow, circle, type Point, point, rectangle, text } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
@@ -12,41 +9,18 @@ import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotatedPoint } from "../transform.ts";
 import { type Bow, bowed, movingFish } from "./bite-parts.ts";
+import { type BitePose, belowShotMm, bitesOf } from "./bites.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
 import { movingFloat, placed, shotRadiusMm } from "./moving.ts";
-import { flatDegrees, type ShownTip, tipPanel } from "./tip-panel.ts";
+import { flatDegrees, tipPanel } from "./tip-panel.ts";
 
 const panelMm = 30;
 const aboveMm = 30;
-/** The line below the float is drawn this long, whatever it is, the part below its lowest shot this long. */
+/** The line below the float is drawn this long, whatever it is. */
 const lineMm = 22;
-const belowShotMm = 7;
 const underMm = 2.5;
 const fishMm = 17;
 const baitRadiusMm = 1;
-
-/** How the float, its line and the fish are drawn at one moment, in millimetres of the picture from where all is still. */
-interface BitePose {
-  readonly tip: ShownTip;
-  /** The float's place to the side, and its lean to the right [degrees]. */
-  readonly asideMm?: number;
-  readonly leanDegrees?: number;
-  /** Bait and lowest shot, from where they hang. */
-  readonly bait?: Point;
-  readonly shot?: Point;
-  /** How far the line bows aside, above and below the lowest shot. */
-  readonly bows?: readonly [number, number];
-  /** Where the fish's nose is from the bait, and how it is turned; none where it is out of the picture. */
-  readonly fish?: { readonly off: Point; readonly degrees: number };
-}
-
-interface Bite {
-  /** What is happening, in a word or two. */
-  readonly name: string;
-  readonly caption: string;
-  readonly strike: boolean;
-  readonly pose: BitePose;
-}
 
 /**
  * Four bites, one after the other: the float goes under, it lifts, it moves away, and a bait is held on its way down; with
@@ -102,164 +76,6 @@ export function bitesFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
     moments,
     strip: [0, ...strikes],
   };
-}
-
-/** The moments of every bite that this rig can show. */
-function bitesOf(solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit): readonly Bite[] {
-  const at = (bite: "still" | "under" | "lift" | "away" | "held") =>
-    kit.words(`drawing.film.bites.name.${bite}`);
-  const still: Bite = {
-    name: at("still"),
-    caption: kit.words("drawing.film.bites.still", { tip: kit.figures.tip(depth.tipAsSetMm) }),
-    strike: false,
-    pose: { tip: depth.tipAsSetMm },
-  };
-  return [
-    still,
-    ...goingUnder(solved, depth, at("under"), kit),
-    ...lifting(solved, depth, at("lift"), kit),
-    ...movingAway(solved, depth, at("away"), kit),
-    ...held(solved, depth, at("held"), kit),
-  ];
-}
-
-/** Head down, as fish feed from the bed. */
-const atBait = { off: point(0.5, 0), degrees: -20 } as const;
-
-const level = { ...atBait, degrees: -6 } as const;
-
-/** The pull that leaves so much less tip [g]. */
-function pullToG({ rig }: SolvedRig, { tipAsSetMm }: SolvedDepth, tipMm: Mm): number {
-  const loadG = (showingMm: Mm) => loadForTipG(rig.float, showingMm, rig.conditions);
-  return loadG(tipMm) - loadG(tipAsSetMm);
-}
-
-function goingUnder(
-  solved: SolvedRig,
-  depth: SolvedDepth,
-  name: string,
-  { words, figures }: DrawingKit,
-): readonly Bite[] {
-  const { tipAsSetMm: tip } = depth;
-  const half = tip / 2;
-  const pull = (tipMm: Mm) => figures.mass(pullToG(solved, depth, tipMm));
-  const begins = { name, caption: words("drawing.film.bites.under.begins"), strike: false };
-  return [
-    { ...begins, pose: { tip, fish: atBait } },
-    {
-      name,
-      caption: words("drawing.film.bites.under.half", { pull: pull(half) }),
-      strike: false,
-      pose: { tip: half, bait: point(-2, 0), fish: { ...atBait, degrees: -26 } },
-    },
-    {
-      name,
-      caption: words("drawing.film.bites.under.gone", { pull: pull(0) }),
-      strike: true,
-      pose: { tip: null, asideMm: -1.5, bait: point(-6, 0), fish: { ...atBait, degrees: -30 } },
-    },
-  ];
-}
-
-function lifting(
-  solved: SolvedRig,
-  depth: SolvedDepth,
-  name: string,
-  { words, figures }: DrawingKit,
-): readonly Bite[] {
-  const bite = liftBite(solved, depth);
-  // Of several shot on the bed the picture has the lowest alone.
-  if (!bite || (bite.isLying && bite.lifted !== depth.lineShot[0])) return [];
-  const { tipMm, baitTipMm, lifted, isLying } = bite;
-  const shot = lifted.size;
-  const upMm = belowShotMm + 4;
-  const told =
-    tipMm === undefined
-      ? words("drawing.film.bites.lift.flat", { shot })
-      : words("drawing.film.bites.lift.up", {
-          shot,
-          tip: figures.tip(tipMm),
-          before: figures.tip(depth.tipAsSetMm),
-        });
-  return [
-    {
-      name,
-      caption: words(isLying ? "drawing.film.bites.lift.lies" : "drawing.film.bites.lift.bait", {
-        tip: figures.tip(baitTipMm),
-        shot,
-      }),
-      strike: false,
-      pose: { tip: baitTipMm, bait: point(0, -5), bows: [0, 2.5], fish: { ...atBait, degrees: 8 } },
-    },
-    {
-      name,
-      caption: told,
-      strike: true,
-      pose: {
-        tip: tipMm,
-        bait: point(1, -upMm - belowShotMm),
-        shot: point(1, -upMm + 4),
-        bows: [3, 0],
-        fish: { ...atBait, degrees: 22 },
-      },
-    },
-  ];
-}
-
-function movingAway(
-  solved: SolvedRig,
-  depth: SolvedDepth,
-  name: string,
-  { words, figures }: DrawingKit,
-): readonly Bite[] {
-  const tip = depth.tipAsSetMm / 2;
-  const pull = figures.mass(pullToG(solved, depth, tip));
-  return [
-    {
-      name,
-      caption: words("drawing.film.bites.away.begins"),
-      strike: false,
-      pose: { tip: depth.tipAsSetMm, bait: point(-4, -1), asideMm: -0.5, leanDegrees: 3, fish: level },
-    },
-    {
-      name,
-      caption: words("drawing.film.bites.away.goes", { pull }),
-      strike: true,
-      pose: {
-        tip,
-        asideMm: -7,
-        leanDegrees: 14,
-        bait: point(-15, -2),
-        shot: point(-11, -1),
-        fish: level,
-      },
-    },
-  ];
-}
-
-/** A bait taken on its way down: what should have come onto the float does not. */
-function held(
-  solved: SolvedRig,
-  depth: SolvedDepth,
-  name: string,
-  { words, figures }: DrawingKit,
-): readonly Bite[] {
-  const bite = liftBite(solved, depth);
-  const [sink] = depth.inWater?.sink ?? [];
-  if (!bite || !sink || bite.tipMm === undefined || bite.isLying) return [];
-  const { tipMm: tip, lifted } = bite;
-  const time = figures.time(last(sink.line.moments).timeS);
-  const values = { shot: lifted.size, time, tip: figures.tip(tip), right: figures.tip(depth.tipAsSetMm) };
-  const falling = { tip, bait: point(11, -belowShotMm - 8), shot: point(6, -6), bows: [0, 0] } as const;
-  return [
-    { name, caption: words("drawing.film.bites.held.falls", values), strike: false, pose: falling },
-    {
-      name,
-      caption: words("drawing.film.bites.held.stays", values),
-      strike: true,
-      pose: { tip, bait: point(6, -belowShotMm - 4), shot: point(2, -3), bows: [1.5, 1.5], fish: level },
-    },
-  ];
 }
 
 interface BiteRoom {
