@@ -13,6 +13,7 @@ import { rigsForFish } from "./rigs-for-fish.ts";
 import { settingInNote } from "./setting-in-note.ts";
 import { sizeInTub } from "./size-in-tub.ts";
 import { stillWaterKeys } from "./still-water-keys.ts";
+import { swimsAsFound } from "./swims.ts";
 import { typedFigures } from "./typed-figures.ts";
 import { unexplainedTerms } from "./unexplained-terms.ts";
 import { unlinkedLessons } from "./unlinked-lessons.ts";
@@ -27,6 +28,7 @@ export const contentChecks = {
   "unlinked lessons": unlinkedLessons,
   "untaught rigs": untaughtRigs,
   "coaches' plans": plansOfCoaches,
+  "swims as found": swimsAsFound,
   "typed figures": typedFigures,
   "line for fish": lineForFish,
   "bait in note": baitInNote,

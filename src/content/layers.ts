@@ -14,7 +14,8 @@ const isGroup = (value: unknown): value is Group =>
  * they are the tool's. Lessons, to which nothing else leads, and their plans
  * are not even read where it takes none.
  */
-export function withoutRefused(sources: Sources): Sources {
+export function withoutRefused(given: Sources): Sources {
+  const sources = new Map([...given].filter(([, source]) => !(source.fromLibrary && isOfOneWater(source))));
   const { library } = topOf(sources);
   if (isGroup(library) && library.lessons === "none") {
     const isRefused = (source: Source) => source.fromLibrary && /^(?:lessons|plans)\//.test(source.path);
@@ -26,6 +27,9 @@ export function withoutRefused(sources: Sources): Sources {
   );
   return new Map(own.map((source) => [source.path, source]));
 }
+
+/** What is of one water, which no library lends. */
+const isOfOneWater = ({ path }: Source) => path.startsWith("swims/");
 
 /** The source itself where nothing of the library is below it: what was read of it is still known. */
 function withoutLibrary(source: Source): Source | undefined {

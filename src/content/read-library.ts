@@ -14,6 +14,7 @@ import { linkPlan } from "./link/plan-link.ts";
 import { changesOf, speciesOf, termsOf, troublesOf } from "./link/reference-link.ts";
 import { linkRig, lookUpNames } from "./link/rig-link.ts";
 import { linkScale, linkTub } from "./link/shot-link.ts";
+import { linkSwim } from "./link/swim-link.ts";
 import { lookUpFont, readOwnFont } from "./own-font.ts";
 import { readImages } from "./own-images.ts";
 import { readTemplates } from "./read-templates.ts";
@@ -31,6 +32,7 @@ import {
   troublesSchema,
 } from "./schema/reference-schema.ts";
 import { lessonSchema, pageSchema, rigSchema } from "./schema/rig-schema.ts";
+import { swimSchema } from "./schema/swim-schema.ts";
 import {
   baitSchema,
   floatSchema,
@@ -125,6 +127,7 @@ function readFiles(reading: Reading) {
     pages: reading.prose("pages", pageSchema),
     species: reading.folder("species", speciesSchema),
     knots: reading.folder("knots", knotSchema),
+    swims: reading.folder("swims", swimSchema),
     lines: reading.optionalFile("lines.yaml", linesSchema),
     glossary: reading.optionalFile("glossary.yaml", glossarySchema),
     troubles: reading.optionalFile("troubles.yaml", troublesSchema),
@@ -183,6 +186,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
     lessons,
     pages: read.pages.map(proseOf),
     species,
+    swims: read.swims.flatMap((one) => linkSwim(one, species, reading) ?? []),
     ...(read.lines && { lines: linkLines(read.lines, species, reading) }),
     glossary: termsOf(read.glossary, reading).sort((a, b) =>
       a.term.toLowerCase() < b.term.toLowerCase() ? -1 : 1,

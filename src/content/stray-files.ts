@@ -19,6 +19,7 @@ const folders: Readonly<Record<string, ".md" | ".yaml" | "a picture" | "a font">
   knots: ".yaml",
   kits: ".yaml",
   species: ".yaml",
+  swims: ".yaml",
   words: ".yaml",
   images: "a picture",
   fonts: "a font",

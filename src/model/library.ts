@@ -17,6 +17,7 @@ import type { OwnImage } from "./own-image.ts";
 import type { TemplateName } from "./own-templates.ts";
 import type { Bait, Hook, Rig } from "./rig.ts";
 import type { SignPicture, SignTime, SignWater } from "./signs.ts";
+import type { SwimEntry } from "./swim.ts";
 import type { UnitChoice } from "./unit-choice.ts";
 import type { WordTree } from "./word-tree.ts";
 
@@ -276,6 +277,8 @@ export interface Library {
   /** Single pages such as `safety`. */
   readonly pages: readonly Prose[];
   readonly species: readonly Species[];
+  /** Places to fish from; those of a guide of one's own are its own alone. */
+  readonly swims: readonly SwimEntry[];
   readonly lines?: LineTable;
   /** In order of their terms. */
   readonly glossary: readonly Term[];

@@ -131,6 +131,11 @@ export interface MessageValues {
   readonly "plan-never-held": { readonly title: string; readonly needs: Names };
   readonly "plan-before-need": { readonly title: string; readonly needs: string };
   readonly "plan-without-safety": { readonly title: string; readonly allowed: Names };
+  readonly "sounding-twice": { readonly found: string; readonly line: string };
+  readonly "beyond-soundings": { readonly found: string; readonly line: string; readonly allowed: string };
+  readonly "swim-hazard-untold": { readonly found: string; readonly hazard: string };
+  readonly "swim-ledge-not-found": { readonly found: string; readonly line: string };
+  readonly "swim-spot-unsure": { readonly spot: string; readonly nearest: string };
   readonly "setting-in-note": { readonly found: string; readonly setting: string };
   readonly "typed-figure": { readonly figure: string; readonly directive: string };
   readonly "no-basis": { readonly figure: string };
@@ -263,6 +268,11 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "plan-never-held": "error",
   "plan-before-need": "warning",
   "plan-without-safety": "warning",
+  "sounding-twice": "error",
+  "beyond-soundings": "error",
+  "swim-hazard-untold": "warning",
+  "swim-ledge-not-found": "warning",
+  "swim-spot-unsure": "warning",
   "setting-in-note": "warning",
   "typed-figure": "warning",
   "no-basis": "warning",

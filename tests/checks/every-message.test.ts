@@ -2,6 +2,7 @@ import { expect, it } from "vitest";
 import { formatReport } from "../../src/checks/reporter.ts";
 import type { MessageCode } from "../../src/model/message-table.ts";
 import { samplePlan } from "../support/sample-plan.ts";
+import { sampleSwim } from "../support/sample-swim.ts";
 import { edited, smallestKit, solveWith } from "../support/smallest-content.ts";
 import { lesson, lessonFile } from "./checked.ts";
 
@@ -422,6 +423,41 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
     says: [
       'content/rigs/plain.md:2:8 warning no lesson teaches "Plain rig"',
       "hint: link to it from a lesson, or show its drawing there",
+    ],
+  },
+  "sounding-twice": {
+    of: sampleSwim("from-bank: 4 m", "from-bank: 200 cm"),
+    says: [
+      'content/swims/pond.yaml:10:22 error "Straight out" has two depths at 200 cm',
+      "hint: keep the one that was plumbed last, or mend how far from the bank it was",
+    ],
+  },
+  "beyond-soundings": {
+    of: sampleSwim("Close in, from-bank: 2 m", "Far out, from-bank: 4.5 m"),
+    says: [
+      'content/swims/pond.yaml:12:34 error 4.5 m lies where nobody has plumbed "Straight out"',
+      "hint: plumb there and add the depth to its soundings, or name a place from 0 m to 4 m",
+    ],
+  },
+  "swim-hazard-untold": {
+    of: sampleSwim("depth: 1.1 m", "depth: 1.3 m"),
+    says: [
+      "content/swims/pond.yaml:1:1 warning it is 1.3 m deep, and the swim's hazards do not name deep water",
+      "hint: add to `hazards`: { what: deep water, where: …, do: … }",
+    ],
+  },
+  "swim-ledge-not-found": {
+    of: sampleSwim("spots:", "    features: [{ what: ledge, from-bank: 3 m }]\nspots:"),
+    says: [
+      'content/swims/pond.yaml:11:42 warning no ledge shows in the depths of "Straight out" at 3 m',
+      "hint: plumb on either side of it, close by, and add both depths",
+    ],
+  },
+  "swim-spot-unsure": {
+    of: sampleSwim("{ from-bank: 2 m, depth: 90 cm }", "{ from-bank: 0.2 m, depth: 50 cm }"),
+    says: [
+      'content/swims/pond.yaml:12:35 warning the nearest depth to "Close in" is 1.8 m away: how deep it is there is a guess',
+      "hint: plumb there and add the depth to the soundings",
     ],
   },
   "setting-in-note": {

@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import { checkContent, contentChecks } from "../../src/checks/table.ts";
 import { samplePlan } from "../support/sample-plan.ts";
+import { sampleSwim } from "../support/sample-swim.ts";
 import { edited, smallestKit } from "../support/smallest-content.ts";
 import { checkedOf, lesson } from "./checked.ts";
 
@@ -21,6 +22,7 @@ it("runs every check and only warns", () => {
       "plans/first.md": samplePlan("## Drills", "## Drill"),
       "plans/second.md": samplePlan(),
       "troubles.yaml": "- { sign: It sinks., causes: [Shot.], do: [Add a No 1.] }\n",
+      ...sampleSwim("depth: 1.1 m", "depth: 1.3 m"),
       "species/roach.yaml": "title: Roach\nasks: A bait.\n",
       "species/tench.yaml":
         'title: Tench\nasks: A bait.\nnotes: "Use the [plain rig](../rigs/plain.html)."\n',
@@ -52,6 +54,7 @@ it("runs every check and only warns", () => {
     "setting-in-note",
     "size-in-no-tub",
     "still-water-key",
+    "swim-hazard-untold",
     "term-not-explained",
     "term-not-used",
     "typed-figure",

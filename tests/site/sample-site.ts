@@ -57,6 +57,7 @@ export const sampleLibrary: Library = {
   lent: new Map(),
   leftOut: new Set(),
   plans: [],
+  swims: [],
   images: new Map(),
   templates: new Map(),
   guide: {

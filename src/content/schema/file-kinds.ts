@@ -5,6 +5,7 @@ import { knotSchema } from "./knot-schema.ts";
 import { planSchema } from "./plan-schema.ts";
 import { speciesSchema } from "./reference-schema.ts";
 import { lessonSchema, pageSchema, rigSchema } from "./rig-schema.ts";
+import { swimSchema } from "./swim-schema.ts";
 import { baitSchema, floatSchema, kitSchema, scaleSchema, tubSchema } from "./tackle-schema.ts";
 
 /** A kind of file: where it stands, and what it must hold. */
@@ -29,6 +30,7 @@ export const fileKinds: { readonly [K in FileKind]: FileForm } = {
   knot: { folder: "knots", ending: ".yaml", schema: knotSchema },
   scale: { folder: "shot", ending: ".yaml", schema: scaleSchema },
   tub: { folder: "tubs", ending: ".yaml", schema: tubSchema },
+  swim: { folder: "swims", ending: ".yaml", schema: swimSchema },
   kit: { folder: "kits", ending: ".yaml", schema: kitSchema },
   guide: { ending: ".yaml", schema: guideSchema, needs: ["title", "publisher", "edition"] },
 };

@@ -1,4 +1,5 @@
 import { plan } from "./plan-notes.ts";
+import { swim } from "./swim-notes.ts";
 
 /** What a key of a rig's front matter means, by its path; a person who has never programmed reads it. */
 const rig = {
@@ -275,6 +276,7 @@ export const keyNotes = {
   knot,
   scale,
   tub,
+  swim,
   kit,
   guide,
 } as const;

@@ -12,6 +12,7 @@ export const startKinds = [
   "knot",
   "scale",
   "tub",
+  "swim",
 ] as const satisfies readonly FileKind[];
 export type StartKind = (typeof startKinds)[number];
 
@@ -126,6 +127,24 @@ Say here what your readers should know.
   - { size: AAA, metal: tin, count: 20 }
   - { size: BB, metal: tin, count: 20 }
   - { size: No 8, metal: tin, count: plenty }`,
+    },
+  },
+  swim: {
+    front: {
+      summary: "Say here what it is.",
+      water: "still",
+      sounded: "2026-11-20",
+      lines: `
+  - title: Straight out
+    soundings:
+      - { from-bank: 0 m, depth: 40 cm }
+      - { from-bank: 2 m, depth: 90 cm }
+      - { from-bank: 4 m, depth: 1.1 m }`,
+      spots: `
+  - { title: Close in, from-bank: 2 m }`,
+      access: { road: "Say here the nearest road, and where on it." },
+      places: "2",
+      fish: "[roach, perch]",
     },
   },
 };
