@@ -52,7 +52,7 @@ export async function* printedHandouts(
     const isFolded = path.endsWith("to-fold.pdf");
     const texts = /booklet(?:-to-fold)?\.pdf$/.test(path)
       ? inOrder
-      : inOrder.filter(({ id }) => new RegExp(`/(?:page-)?${id}-a\\d\\.pdf$`).test(path));
+      : inOrder.filter(({ id }) => new RegExp(`/(?:page-)?${id}-a\\d(?:-to-fold)?\\.pdf$`).test(path));
     yield { path, told: readHandout(isFolded ? leafedThrough(pdf) : pdf, texts, rigs, path) };
   }
 }
