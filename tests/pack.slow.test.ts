@@ -29,6 +29,7 @@ test("the packed package installs with its production dependencies alone, runs n
     "LICENSE",
     "README.md",
     "content",
+    "content-de",
     "dist",
     "package.json",
   ]);
@@ -63,6 +64,16 @@ test("the packed package installs with its production dependencies alone, runs n
     JSON.parse(readFileSync(join(elsewhere, "schemas/rig.schema.json"), "utf8")).properties.hook,
   ).toBeDefined();
   expect(await previewed(dotdown, elsewhere)).toContain("<h1>Our margin</h1>");
+
+  // A guide in another language borrows from the library in it, which is in the package, too.
+  await own("init", "verein", "--language", "de", "--title", "Unser Wasser");
+  const german = ["--content", "verein/content"];
+  expect(await own("check", "--strict", ...german)).toContain("fine");
+  await own("build", ...german, "--out", "verein/out");
+  const safety = readFileSync(join(elsewhere, "verein/out/site/safety.html"), "utf8");
+  const lent = readFileSync(join(elsewhere, "node_modules/dotdown/content-de/pages/safety.md"), "utf8");
+  expect(safety).toContain('<html lang="de"');
+  expect(safety).toContain(`<h1>${/^title: (.*)$/m.exec(lent)![1]}</h1>`);
 });
 
 /** The page of a rig as a preview shows it, which is then stopped as by Ctrl-C. */

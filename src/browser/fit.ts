@@ -3,7 +3,7 @@ import { hangPicture, rigPicture, sinkPicture } from "../../templates/pages/rig-
 import type { Voice } from "../../templates/pages/view.ts";
 import { first } from "../core/lists.ts";
 import { measureText } from "../drawing/labels/font-metrics.ts";
-import { mostOfEachSize, type SolvedDepth } from "../model/solved.ts";
+import { mostOfEachSize, type SolvedDepth, type SolvedRig } from "../model/solved.ts";
 import { type UnitChoice, unitChoices } from "../model/unit-choice.ts";
 import { makeFigures } from "../words/figures.ts";
 import { reasonText } from "../words/reason.ts";
@@ -15,6 +15,7 @@ import { offerCard, withdrawCard } from "./fit-card.ts";
 import { guide, loadedNotes, loadedRig, say, scaleOf, words } from "./fit-data.ts";
 import { problemsSaid, showProblems } from "./fit-problems.ts";
 import { fitRig } from "./fit-rig.ts";
+import { holdPlace } from "./hold-place.ts";
 import { insteadOf } from "./instead.ts";
 import { keepAnswers, keptAnswers } from "./kept-answers.ts";
 import { paceParts, paceText } from "./pace-fields.ts";
@@ -28,6 +29,7 @@ const result = partById("fit-result");
 const status = partById("fit-status");
 const said = partById("fit-said");
 const brief = partById("fit-brief");
+const bar = partWithin(document, ".water-bar");
 const slider = document.getElementById("fit-slider") as HTMLInputElement;
 const rig = loadedRig();
 const notes = loadedNotes();
@@ -89,11 +91,7 @@ function showMade(made: Made, voice: Voice, isLast: boolean): void {
   const show = (shown: SolvedDepth) =>
     showResult(toDom(DepthPart({ voice, solved, depth: shown, id: "fitted" })));
   show(depth);
-  brief.textContent = say("fit.brief", {
-    measure: voice.rigTexts.measuredFrom(solved),
-    line: voice.figures.shortGap(depth.floatToHookMm),
-    tip: voice.figures.tip(depth.tipAsSetMm),
-  });
+  showBrief(solved, depth, voice);
   if (!isLast) return;
   result.removeAttribute("aria-busy");
   offerCard({ solved, kit: kitOf(voice.figures), notes });
@@ -112,6 +110,22 @@ function showMade(made: Made, voice: Voice, isLast: boolean): void {
     const news = full.findings.filter((finding) => !depth.findings.includes(finding));
     if (boxed && news.length > 0) announce([done, ...full.findings.map(voice.reason)].join(" "));
   });
+}
+
+/** What is set, beside the depth, and a way up to what the sums warn of. */
+function showBrief(
+  solved: SolvedRig,
+  { floatToHookMm, tipAsSetMm, findings }: SolvedDepth,
+  voice: Voice,
+): void {
+  const set = say("fit.brief", {
+    measure: voice.rigTexts.measuredFrom(solved),
+    line: voice.figures.shortGap(floatToHookMm),
+    tip: voice.figures.tip(tipAsSetMm),
+  });
+  const toMind = say("fit.to-mind", { count: findings.length });
+  const link = { type: "a", key: null, props: { href: "#fitted", children: toMind } };
+  brief.replaceChildren(...toDom(findings.length > 0 ? [set, " ", link] : set));
 }
 
 const kitOf = (figures: Voice["figures"]) => ({ words, figures, measure: measureText });
@@ -142,8 +156,10 @@ function ownValue(field: HTMLInputElement | HTMLSelectElement): string {
 function showResult(nodes: readonly Node[]): void {
   if (result.childElementCount > 0) result.style.minHeight = `${result.offsetHeight}px`;
   const open = [...result.querySelectorAll("details")].map((part) => part.open);
-  result.replaceChildren(...nodes);
-  for (const [at, part] of [...result.querySelectorAll("details")].entries()) part.open = open[at] ?? false;
+  holdPlace(result, bar, () => {
+    result.replaceChildren(...nodes);
+    for (const [at, part] of [...result.querySelectorAll("details")].entries()) part.open = open[at] ?? false;
+  });
 }
 
 /** Read out once nobody types any more. */

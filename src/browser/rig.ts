@@ -1,6 +1,6 @@
 import { first } from "../core/lists.ts";
 import { keptAnswers } from "./kept-answers.ts";
-import { loadScript } from "./load-script.ts";
+import { loadScripts } from "./load-script.ts";
 import { dataOf, partById, partWithin } from "./page-parts.ts";
 import { selectOnTap } from "./select-on-tap.ts";
 
@@ -63,7 +63,7 @@ function loadFit(): Promise<void> {
     for (const link of links) link.removeAttribute("aria-current");
     status.textContent = dataOf(answer, "working");
     try {
-      for (const address of dataOf(fit, "scripts").split(" ")) await loadScript(address);
+      await loadScripts(dataOf(fit, "scripts").split(" "));
     } catch {
       // The scripts of this page's edition went with it, and those of the next are not for this page.
       status.textContent = dataOf(answer, "notLoaded");

@@ -4,23 +4,13 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { outputFiles, solveContent } from "../../src/build/build.ts";
 import { formatReport } from "../../src/checks/reporter.ts";
-import { disk } from "../../src/cli/disk.ts";
-import type { World } from "../../src/content/world.ts";
 import type { WordTree } from "../../src/model/word-tree.ts";
 import { readPdf, type TreeNode } from "../print/read-pdf.ts";
+import { germanClub } from "../support/german-club.ts";
 import { sentences } from "../support/words-tree.ts";
 
 const root = join(import.meta.dirname, "../..");
 const library = join(root, "content");
-
-/** A club's guide in German that takes all that is shipped in it. */
-const own = "title: Unser Wasser\npublisher: Makebelieve-Angler\nlanguage: de\nedition: 2026-11-20\n";
-const club: World = {
-  ...disk,
-  list: async (folder) =>
-    folder === "club" ? [{ path: "guide.yaml", bytes: own.length }] : disk.list(folder),
-  readText: async (path) => (path === "club/guide.yaml" ? own : disk.readText(path)),
-};
 
 /** English that no German text has: small words, and those of the trade that a translation would forget. */
 const english =
@@ -32,7 +22,7 @@ const files = new Map<string, string | Uint8Array>();
 let report = "";
 
 beforeAll(async () => {
-  const { value, messages } = await solveContent(club, ["club"], library);
+  const { value, messages } = await solveContent(germanClub, ["club"], library);
   report = formatReport(messages);
   const assets = new Map([
     ["icon.svg", "<svg/>"],

@@ -19,7 +19,7 @@ test.each([
   ["film.js", 4_500],
   ["search.js", 25_000],
   ["service-worker.js", 3_000],
-  ["fit.js", 173_000],
+  ["fit.js", 175_000],
   ["sums-worker.js", 80_000],
   ["card.js", 121_000],
   ["site.css", 20_000],

@@ -195,28 +195,6 @@ describe.skipIf("reason" in started)(`a rig's page asked for another water${reas
     expect(await page.isVisible("#fit-card-save")).toBe(false);
   });
 
-  test("the slider stays in reach while the picture and the figures below it change", async () => {
-    await open("?depth=2.2+m");
-    await page.waitForSelector("#fitted .in-water", { state: "attached" });
-    const changing = ["#fitted .picture", "#fitted .key-figures"];
-    for (const part of changing) {
-      const before = await page.locator(part).first().innerHTML();
-      await page
-        .locator(part)
-        .first()
-        .evaluate((found) => found.scrollIntoView({ behavior: "instant", block: "center" }));
-      const slider = (await page.locator("#fit-slider").boundingBox())!;
-      expect(slider.y, part).toBeGreaterThanOrEqual(0);
-      expect(slider.y + slider.height, part).toBeLessThan(120);
-      await page.evaluate(() => document.getElementById("fit-slider")!.focus({ preventScroll: true }));
-      await page.keyboard.press("PageUp");
-      await expect.poll(() => page.locator(part).first().innerHTML()).not.toBe(before);
-      const seen = (await page.locator(part).first().boundingBox())!;
-      expect(seen.y + seen.height, part).toBeGreaterThan(slider.y + slider.height);
-      expect(seen.y, part).toBeLessThan(740);
-    }
-  });
-
   test("what a card had no room for is said beside it", async () => {
     await open("?depth=2.2+m");
     await page.waitForSelector("#fit-card:enabled");

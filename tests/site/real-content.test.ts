@@ -1,5 +1,7 @@
+import { readFileSync } from "node:fs";
 import { gzipSync } from "node:zlib";
 import { beforeAll, describe, expect, test } from "vitest";
+import { parse } from "yaml";
 import type { OutputFile } from "../../src/markup/output.ts";
 import { brokenLinks } from "../support/links.ts";
 import { realSiteFiles } from "./real-site.ts";
@@ -47,6 +49,16 @@ describe("the site of the shipped content", () => {
       const [, told] = /Tip thickness ([\d.]+ mm)/.exec(plain)!;
       expect(plain).toContain(`tip ${told} thick`);
     }
+  });
+
+  test("the page of cautions begins with what to do, and whom to ring with the club's own lines as guide.yaml has them", () => {
+    const guide = parse(readFileSync("content/guide.yaml", "utf8")) as Record<string, string>;
+    const safety = String(files.get("site/safety.html"));
+    const headings = [...safety.matchAll(/<h2[^>]*>(.*?)<\/h2>/g)].map(([, text]) => text);
+    expect(headings.slice(0, 2)).toEqual(["If it happens", "Whom to ring"]);
+    const [, ring] = /id="whom-to-ring">([\s\S]*?)<h2/.exec(safety)!;
+    for (const line of ["club-number", "access-point"] as const)
+      expect(ring).toContain(`<td>${guide[line]}</td>`);
   });
 
   test("a phone keeps the coaches' plans once somebody has opened them, and not before", () => {

@@ -114,6 +114,27 @@ describe.skipIf("reason" in started)(`the sums of a served rig's page${reason}`,
     await page.context().close();
   });
 
+  test("are asked for side by side: no script of theirs waits for another", async () => {
+    const context = await browser.newContext({ serviceWorkers: "block" });
+    const page = await context.newPage();
+    const held = new Map<string, () => void>();
+    await page.route(
+      (url) => /\/(?:guide-data|fit|waggler-strung-out)\.[\da-f]+\.js$/.test(url.pathname),
+      async (route) => {
+        await new Promise<void>((letGo) => held.set(new URL(route.request().url()).pathname, letGo));
+        await route.continue();
+      },
+    );
+    await page.goto(`${server.address}rigs/waggler-strung-out.html`);
+    const scripts = await page.evaluate(() => document.getElementById("fit")!.dataset.scripts!.split(" "));
+    expect(scripts).toHaveLength(3);
+    await page.click("#fit > summary");
+    await expect.poll(() => held.size).toBe(scripts.length);
+    for (const letGo of [...held.values()].reverse()) letGo();
+    await page.waitForSelector("#fitted");
+    await context.close();
+  });
+
   test.each(["waggler-strung-out", "stick-shirt-button"])(
     "are done by the page of %s where no worker can",
     async (rig) => {

@@ -13,6 +13,7 @@ const entries = [
   "templates",
   "tools",
   "content",
+  "content-de",
 ];
 
 /**

@@ -155,6 +155,13 @@ describe("live figures in a text", () => {
     );
     expect(cells[1]).toEqual(["Fire", "Help", "112"]);
     expect(cells[2]).toEqual(["Oil", "The owner", expect.stringMatching(/_{10}/)]);
+    // The club's own two lines have room to write, too, where the guide does not say them.
+    expect(cells.slice(3).map(([, , number]) => number)).toEqual(
+      Array(2).fill(expect.stringMatching(/_{10}/)),
+    );
+    const own = guideWith(`${contacts}\nclub-number: 00 12 34\naccess-point: The gate`);
+    const told = (live("::contacts{}", own).value.children[0] as Table).children.map((row) => textOf(row));
+    expect(told.slice(3)).toEqual([expect.stringMatching(/00 12 34$/), expect.stringMatching(/The gate$/)]);
   });
 
   it("tells what a group uses up and what to buy, in whole packets and tubs", () => {
