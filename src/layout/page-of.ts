@@ -19,6 +19,8 @@ export interface LaidOutPage {
   readonly items: readonly Item[];
   /** What did not fit; empty on a page that may be printed. */
   readonly overflows: readonly Overflow[];
+  /** Stands for all that its marks are made from, where that is known. */
+  readonly from?: string;
 }
 
 /** Boxes as an engine has laid them out. */

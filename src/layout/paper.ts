@@ -13,6 +13,8 @@ export interface Placed {
   readonly turn: QuarterTurn;
   /** Enlarged by this factor; only of something that is not turned. */
   readonly scale?: number;
+  /** Stands for all that its marks are made from, and for which of their links lead somewhere, where that is known. */
+  readonly from?: string;
   /** Its place in the order of reading, where that is not the order of the paper. */
   readonly reading?: number;
 }
@@ -30,11 +32,19 @@ interface Page {
   readonly widthMm: number;
   readonly heightMm: number;
   readonly items: readonly Item[];
+  readonly from?: string;
 }
 
 /** A page as a side of paper of its own size. */
-export function asPaper({ widthMm, heightMm, items }: Page): PaperSide {
-  return { widthMm, heightMm, viewTurn: 0, parts: [{ widthMm, heightMm, items, xMm: 0, yMm: 0, turn: 0 }] };
+export function asPaper(page: Page): PaperSide {
+  const { widthMm, heightMm } = page;
+  return { widthMm, heightMm, viewTurn: 0, parts: [placed(page, { xMm: 0, yMm: 0, turn: 0 })] };
+}
+
+/** Something laid out, put on paper, or put elsewhere; its marks are not asked for. */
+export function placed<T extends Page>(page: T, at: Omit<Placed, keyof Page> & Partial<Page>): T & Placed {
+  const told = { ...Object.getOwnPropertyDescriptors(page), ...Object.getOwnPropertyDescriptors(at) };
+  return Object.defineProperties({} as T & Placed, told);
 }
 
 /** a b c d e f of `x' = a·x + c·y + e`, `y' = b·x + d·y + f` [mm]. */

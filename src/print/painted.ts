@@ -1,6 +1,6 @@
-import type { Fonts } from "../layout/fonts.ts";
 import type { PaperSide } from "../layout/paper.ts";
 import { paintPdf } from "./pdf/pdf.ts";
+import type { Press } from "./press.ts";
 import type { PaintedFile } from "./printed-file.ts";
 import { smallPageSvg } from "./small-page.ts";
 
@@ -12,8 +12,11 @@ export function painted(
   sides: readonly PaperSide[],
   shown: PaperSide,
   facts: Parameters<typeof paintPdf>[1],
-  fonts: Fonts,
+  { fonts, parts }: Pick<Press, "fonts" | "parts">,
 ): Painted {
   const { widthMm, heightMm } = shown;
-  return { content: paintPdf(sides, facts, fonts), shows: { svg: smallPageSvg(shown), widthMm, heightMm } };
+  return {
+    content: paintPdf(sides, { ...facts, keep: parts }, fonts),
+    shows: { svg: smallPageSvg(shown), widthMm, heightMm },
+  };
 }

@@ -6,7 +6,7 @@ import { asPaper } from "../layout/paper.ts";
 import { drawingToPng } from "../layout/png.ts";
 import { printPaths, sitePaths } from "../model/addresses.ts";
 import { digestOf } from "../model/digest.ts";
-import { type Keep, makeAnew } from "../model/kept.ts";
+import { inMemory, type Keep, makeAnew } from "../model/kept.ts";
 import type { Guide, LessonPlan, RigEntry } from "../model/library.ts";
 import type { OwnFont } from "../model/own-font.ts";
 import type { ReadyImage } from "../model/own-image.ts";
@@ -105,7 +105,7 @@ async function* paintedFiles(input: PrintInput, press: Press): AsyncIterable<Pai
   const problems = [
     ...laid.flatMap(doesNotFit),
     ...handoutProblems(handouts),
-    ...planProblems(plans, press),
+    ...planProblems(plans),
     ...trueSizeProblems(trueSize),
   ].map(placedIn(input));
   if (problems.length > 0 && !input.without) throw new DoesNotFitError(problems, press.kit.words);
@@ -147,13 +147,18 @@ function placedIn({ rigs }: PrintInput): (problem: DoesNotFit) => DoesNotFit {
   };
 }
 
+/** A sheet's cards, and those of the sheets around it; each takes some 50 kB. */
+const partsAtHand = 400;
+
 function makePress({ guide, kit, date, images, font, kept }: PrintInput): Press {
   const fonts = hyphenating(nodeFonts(font?.bytes), guide.language);
   const logo = guide.logo === undefined ? undefined : known(images, guide.logo).print;
   const logoFrom = logo && digestOf(logo.id, Buffer.from(logo.jpeg).toString("base64"));
   const fontFrom = font && digestOf(Buffer.from(font.bytes).toString("base64"));
+  const { keep = makeAnew } = kept ?? {};
   return {
-    keep: kept?.keep ?? makeAnew,
+    keep,
+    parts: inMemory(partsAtHand, keep),
     from: digestOf(guide, date, logoFrom, fontFrom, kept?.words),
     guide,
     fonts,
@@ -194,7 +199,7 @@ async function* cardFiles(
   yield {
     path: printPaths.card(rigId, format.name),
     ...keep("card", digestOf(from, data), () =>
-      painted(cardSides(card.alone), asPaper(card.front), facts, fonts),
+      painted(cardSides(card.alone), asPaper(card.front), facts, press),
     ),
     printable: {
       kind: format.listedAs,
@@ -219,8 +224,9 @@ function chosen(cards: readonly LaidOutCard[], { copies = 1, rigs }: SheetChoice
 async function* sheetFiles(
   cards: readonly LaidOutCard[],
   format: CardFormat,
-  { guide, kit, fonts, facts, keep, from }: Press,
+  press: Press,
 ): AsyncIterable<PaintedFile> {
+  const { guide, kit, fonts, facts, keep, from } = press;
   const { words } = kit;
   const paper = paperSizes[guide.paper];
   const note = (...keys: WordKeyIn<"card.sheet">[]) =>
@@ -251,7 +257,7 @@ async function* sheetFiles(
       if (sides.length === 0) return undefined;
       // The first of halved sheets may have nothing on it but what is to be measured.
       const fullest = sides.reduce((best, side) => (side.parts.length > best.parts.length ? side : best));
-      return painted(sides, fullest, { ...facts(title), duplex }, fonts);
+      return painted(sides, fullest, { ...facts(title), duplex }, press);
     });
     if (!sheet) continue;
     yield {

@@ -43,7 +43,7 @@ const long: Readonly<Record<string, string>> = {
   "src/drawing/scenes/swim.ts drawSwim": "a picture from back to front",
   "src/drawing/scenes/whip.ts drawWhip": "a picture from back to front",
   "src/drawing/shot-gauge.ts drawShotGauge": "a picture from back to front",
-  "src/print/pdf/pdf-page.ts paintSide": "painters that share one page",
+  "src/print/pdf/pdf-part.ts paintPart": "painters that share one page",
   "src/solve/solve-rig.ts solveDepth": "the sums of a depth in their order",
   "src/words/figures.ts figuresWith": "one object, a line a kind of figure",
   "templates/cards/card-front.tsx CardFront": "a card from top to bottom",

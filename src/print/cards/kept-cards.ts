@@ -41,9 +41,10 @@ export function keptCards(
   const told = keep("cards", from, () => cards().map(toldOfCard));
   const marks = once(() => keep("marks of cards", from, () => cards().map(marksOf)));
   return paired(formats, told).map(([format, { front, back, shorten, ...said }], i) => {
+    const sideFrom = (side: "front" | "back") => digestOf(from, format.name, side);
     const sides = {
-      front: withItems(front, () => entry(marks(), i).front),
-      back: withItems(back, () => entry(marks(), i).back),
+      front: withItems({ ...front, from: sideFrom("front") }, () => entry(marks(), i).front),
+      back: withItems({ ...back, from: sideFrom("back") }, () => entry(marks(), i).back),
     };
     const card = finished({ ...said, ...sides }, solved.rig.id, format);
     return {

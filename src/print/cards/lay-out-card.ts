@@ -282,11 +282,12 @@ export function turnedCard(
 }
 
 function turnedFace(page: LaidOutPage, turn: QuarterTurn): CardFace {
-  const { widthMm, heightMm } = page;
+  const { widthMm, heightMm, from } = page;
   return {
     widthMm,
     heightMm,
     turn,
+    ...(from !== undefined && { from }),
     get items() {
       return page.items;
     },

@@ -1,15 +1,17 @@
 import { columnHeightMm, columnWidthMm, type HandoutFormat } from "../../../templates/handouts/format.ts";
 import { ContentsColumn, TitlePage } from "../../../templates/handouts/front-matter.tsx";
-import { first, last } from "../../core/lists.ts";
-import type { Item } from "../../drawing/model.ts";
+import { entry, first, last } from "../../core/lists.ts";
+import type { GroupItem, Item } from "../../drawing/model.ts";
 import { layOut } from "../../layout/lay-out.ts";
-import type { PaperSide } from "../../layout/paper.ts";
+import { asPaper, type PaperSide } from "../../layout/paper.ts";
 import { sitePaths } from "../../model/addresses.ts";
+import { digestOf } from "../../model/digest.ts";
 import type { Words } from "../../words/words.ts";
+import { once, withItems } from "../kept-page.ts";
 import type { Press } from "../press.ts";
 import { chunksOf, rowsOf } from "./chunks.ts";
 import { composePages } from "./compose.ts";
-import { withPageNumbers } from "./links.ts";
+import { pagesLedTo, withPageNumbers } from "./links.ts";
 import { handoutPage, numbered } from "./page.ts";
 import { paginate } from "./paginate.ts";
 import { cardSheets, type RigCards, sheetOf } from "./rig-cards.ts";
@@ -23,6 +25,8 @@ interface BookletPages {
   readonly sides: readonly PaperSide[];
   /** Numbers, from 0, of the pages on which texts begin and cards lie, by the paths of their pages on the site. */
   readonly pages: ReadonlyMap<string, number>;
+  /** Names of all links on them. */
+  readonly links: readonly string[];
 }
 
 /** The whole guide as one run of pages: title, contents, the texts in order, each from a page of its own, and the cards. */
@@ -41,22 +45,40 @@ export function bookletPages(texts: readonly TextPages[], cards: RigCards, press
     ...entries.map(({ link, page }) => [link, page] as const),
     ...[...cards].map(([id, card]) => [sitePaths.rig(id), cardsFrom + sheetOf(card, withCards)] as const),
   ]);
-  const bodies = texts.flatMap(({ text, columns }) =>
-    columns.map((column) => ({ column: withPageNumbers(column, pages, kit.words), header: text.title })),
-  );
-  const headed = [
-    { column: title, header: ownersLines(format, kit) },
-    ...contents.map((column) => ({ column, header: guide.title })),
-    ...bodies,
+  const page = (column: Column, header: string | GroupItem, footer: string) =>
+    handoutPage([column], format, { header, footer, notes: signNotes(column, kit.words) });
+  const sides = [
+    page(title, ownersLines(format, kit), ""),
+    ...contents.map((column, i) => page(column, guide.title, String(i + 2))),
   ];
-  const sides = headed.map(({ column, header }, i) =>
-    handoutPage([column], format, {
-      header,
-      footer: i === 0 ? "" : String(i + 1),
-      notes: signNotes(column, kit.words),
-    }),
-  );
-  return { sides: [...sides, ...withCards.map((side, i) => numbered(side, cardsFrom + i + 1))], pages };
+  for (const text of texts) sides.push(...textSides(text, sides.length, pages, page, press));
+  return {
+    sides: [...sides, ...withCards.map((side, i) => numbered(side, cardsFrom + i + 1))],
+    pages,
+    links: [...entries.map(({ link }) => link), ...texts.flatMap(({ links }) => links)],
+  };
+}
+
+/** The pages of a text, which are made once somebody asks for their marks. */
+function textSides(
+  text: TextPages,
+  before: number,
+  pages: ReadonlyMap<string, number>,
+  page: (column: Column, header: string, footer: string) => PaperSide,
+  { kit }: Press,
+): PaperSide[] {
+  const { widthMm, heightMm } = text.format;
+  const { title } = text.text;
+  const ledTo = pagesLedTo(text.links, pages);
+  return Array.from({ length: text.length }, (_, i) => {
+    const footer = String(before + i + 1);
+    const from = digestOf(text.from, i, title, footer, ledTo);
+    const items = once(() => {
+      const column = withPageNumbers(entry(text.columns, i), pages, kit.words);
+      return page(column, title, footer).parts.flatMap((part) => part.items);
+    });
+    return asPaper(withItems({ widthMm, heightMm, from }, items));
+  });
 }
 
 /** A line of the contents: what begins on a page, numbered from 0, and the name of the links that lead to it. */
@@ -73,9 +95,9 @@ function entriesOf(
   words: Words,
 ): Entry[] {
   let page = before;
-  const entries = texts.map(({ text: { title }, page: link, columns }): Entry => {
+  const entries = texts.map(({ text: { title }, page: link, length }): Entry => {
     const entry = { title, link, page };
-    page += columns.length;
+    page += length;
     return entry;
   });
   const cards = cardIds

@@ -1,5 +1,5 @@
 import type { GroupItem } from "../../drawing/model.ts";
-import type { PaperSide, Placed } from "../../layout/paper.ts";
+import { type PaperSide, type Placed, placed } from "../../layout/paper.ts";
 import { sectionMark } from "./section-mark.ts";
 
 /** Sheets of office paper that fold well by hand, one inside the other (common practice, no source). */
@@ -43,7 +43,9 @@ export function foldingOrder({ firstPage, sheets }: Section): (readonly [number,
 
 /** A page as a part of a wider side, read in the order of the pages; nothing where there is no such page. */
 export function pageAt(pages: readonly PaperSide[], number: number, xMm: number): readonly Placed[] {
-  return (pages[number]?.parts ?? []).map((part) => ({ ...part, xMm: part.xMm + xMm, reading: number }));
+  return (pages[number]?.parts ?? []).map((part) =>
+    placed(part, { xMm: part.xMm + xMm, yMm: part.yMm, turn: part.turn, reading: number }),
+  );
 }
 
 /**

@@ -12,7 +12,7 @@ import type { PaintedFile } from "../printed-file.ts";
 import { imposeBooklet, sectionsOf } from "./booklet.ts";
 import { bookletPages } from "./booklet-pages.ts";
 import { handoutFormats } from "./handout-formats.ts";
-import { linksOn, withLinkNames, withPageMarks } from "./links.ts";
+import { linksOn, linksTo, withLinkNames, withPageMarks } from "./links.ts";
 import { handoutPage } from "./page.ts";
 import { cardSheets, type RigCards, rigsNeeded } from "./rig-cards.ts";
 import { signNotes } from "./sign-notes.ts";
@@ -103,7 +103,7 @@ export async function* handoutFiles(laid: LaidHandouts, press: Press): AsyncIter
   for (const [half, whole] of paired(laid.half, laid.whole)) {
     yield handoutFile(half, laid.cards, press);
     yield handoutFile(whole, laid.cards, press);
-    if (half.columns.length > 1) yield foldedFile(half, whole.format, laid.cards, press);
+    if (half.length > 1) yield foldedFile(half, whole.format, laid.cards, press);
   }
   if (laid.booklet.length > 0) yield* bookletFiles(laid, press);
 }
@@ -122,7 +122,7 @@ function handoutFile(pages: TextPages, cards: RigCards, press: Press): PaintedFi
     ...press.keep("handout as PDF", from, () => {
       const sides = [...handoutSides(pages, press), ...cardSheets(needed, format, "to cut out", press)];
       const facts = { ...press.facts(text.title), links: linksOn(sides, linkContext(press)) };
-      return painted(sides, first(sides), facts, press.fonts);
+      return painted(sides, first(sides), facts, press);
     }),
     printable: {
       kind: "handout",
@@ -148,11 +148,11 @@ function foldedFile(pages: TextPages, sheet: HandoutFormat, cards: RigCards, pre
     ...press.keep("handout as PDF", from, () => {
       const imposed = imposeBooklet(handoutSides(pages, press));
       const withCards = cardSheets(needed, sheet, "to cut out", press).flatMap((side, i) => [
-        { ...side, parts: side.parts.map((part) => ({ ...part, reading: pages.columns.length + i })) },
+        { ...side, parts: side.parts.map((part) => ({ ...part, reading: pages.length + i })) },
         { ...side, parts: [] },
       ]);
       const facts = { ...press.facts(text.title), duplex: "short edge" } as const;
-      return painted([...imposed, ...withCards], first(imposed), facts, press.fonts);
+      return painted([...imposed, ...withCards], first(imposed), facts, press);
     }),
     printable: {
       kind: "handout",
@@ -218,15 +218,15 @@ async function* bookletFiles({ booklet, cards }: LaidHandouts, press: Press): As
 }
 
 function makeBooklets(booklet: readonly TextPages[], cards: RigCards, press: Press): Booklets {
-  const { guide, kit, fonts } = press;
-  const { sides, pages } = bookletPages(booklet, cards, press);
-  const links = linksOn(sides, { ...linkContext(press), pages });
+  const { guide, kit } = press;
+  const { sides, pages, links: named } = bookletPages(booklet, cards, press);
+  const links = linksTo(named, { ...linkContext(press), pages });
   const facts = press.facts(kit.words("handout.booklet", { guide: guide.title }));
   const sections = sectionsOf(sides.length);
   const imposed = imposeBooklet(sides);
   return {
-    plain: painted(sides, first(sides), { ...facts, links }, fonts),
-    folded: painted(imposed, first(imposed), { ...facts, duplex: "short edge" }, fonts),
+    plain: painted(sides, first(sides), { ...facts, links }, press),
+    folded: painted(imposed, first(imposed), { ...facts, duplex: "short edge" }, press),
     sections: sections.length,
     sheets: first(sections).sheets,
   };

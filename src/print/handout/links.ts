@@ -75,6 +75,11 @@ export function withPageNumbers(
   });
 }
 
+/** What names of links come to in a document: the numbers, from 0, of the pages that they lead to. */
+export function pagesLedTo(names: readonly string[], pages: ReadonlyMap<string, number>) {
+  return names.map((name) => [name, pages.get(pageOf(name))]);
+}
+
 /** The page that the name of a link leads to. */
 const pageOf = (name: string) => first(name.split("#"));
 
@@ -90,17 +95,23 @@ interface LinkContext {
 
 /** The links on sides of paper; one that leads out of the document and to no site is left out, and stays plain text. */
 export function linksOn(sides: readonly PaperSide[], context: LinkContext): Links {
-  const links = new Map<string, LinkTarget>();
+  const names: string[] = [];
   const look = (items: readonly Item[]): void => {
     for (const item of items) {
       if (item.kind === "group") look(item.items);
-      if (item.kind !== "text" || item.link === undefined) continue;
-      const target = targetOf(item.link, context);
-      if (target) links.set(item.link, target);
+      if (item.kind === "text" && item.link !== undefined) names.push(item.link);
     }
   };
   for (const side of sides) for (const part of side.parts) look(part.items);
-  return links;
+  return linksTo(names, context);
+}
+
+/** The links of these names; one that leads out of the document and to no site is left out. */
+export function linksTo(names: readonly string[], context: LinkContext): Links {
+  const targets = [...new Set(names)].map((name) => [name, targetOf(name, context)] as const);
+  return new Map(
+    targets.flatMap(([name, target]): [string, LinkTarget][] => (target ? [[name, target]] : [])),
+  );
 }
 
 function targetOf(name: string, { words, siteAddress, pages }: LinkContext): LinkTarget | undefined {

@@ -1,7 +1,7 @@
 import type { Root } from "mdast";
 import { visit } from "unist-util-visit";
 import type { HandoutFormat } from "../../../templates/handouts/format.ts";
-import type { PaperSide, QuarterTurn } from "../../layout/paper.ts";
+import type { PaperSide, Placed, QuarterTurn } from "../../layout/paper.ts";
 import { sitePaths } from "../../model/addresses.ts";
 import { type FinishedCard, turnedCard } from "../cards/lay-out-card.ts";
 import type { Press } from "../press.ts";
@@ -39,7 +39,9 @@ const lies = [
 
 /** The sheet, from 0, that a card lies on. */
 export function sheetOf({ front }: FinishedCard, sides: readonly PaperSide[]): number {
-  return sides.findIndex(({ parts }) => parts.some(({ items }) => items === front.items));
+  const isFront = (part: Placed) =>
+    front.from === undefined ? part.items === front.items : part.from === front.from;
+  return sides.findIndex(({ parts }) => parts.some(isFront));
 }
 
 /** Cards on sheets of the handout, each to be cut out and folded where only that side is printed, as few sheets as can be. */

@@ -35,6 +35,10 @@ export interface TextPages extends HandoutText {
   readonly format: HandoutFormat;
   readonly columns: readonly (readonly Item[])[];
   readonly overflows: readonly Overflow[];
+  /** How many columns there are; they themselves are made once somebody asks for them. */
+  readonly length: number;
+  /** Names of its links. */
+  readonly links: readonly string[];
   /** Stands for all that it is made from. */
   readonly from: string;
 }
@@ -84,17 +88,29 @@ export function textPages(
     pictureSources(handout, drawings),
   );
   const laid = once(() => layOutText(handout, format, drawings, press));
-  const overflows = keep("handout", from, () => laid().overflows);
+  const told = keep("handout", from, () => {
+    const { columns: made, overflows } = laid();
+    return { overflows, length: made.length, links: linksIn(made.flat()) };
+  });
   const columns = once(() => keep("marks of handout", from, () => laid().columns));
   return {
     ...handout,
     format,
-    overflows,
+    ...told,
     from,
     get columns() {
       return columns();
     },
   };
+}
+
+/** Names of the links that stand on words. */
+function linksIn(items: readonly Item[]): readonly string[] {
+  const found = items.flatMap((item) => {
+    if (item.kind === "group") return linksIn(item.items);
+    return item.kind === "text" && item.link !== undefined ? [item.link] : [];
+  });
+  return [...new Set(found)];
 }
 
 /** What the pictures of a text are drawn from. */

@@ -8,104 +8,132 @@ import type {
   TextItem,
 } from "../../drawing/model.ts";
 import { printGrey } from "../../drawing/palette.ts";
-import type { Fonts, Typeface } from "../../layout/fonts.ts";
+import type { Fonts } from "../../layout/fonts.ts";
 import type { Matrix } from "../../layout/paper.ts";
 import { shapeLine } from "../../layout/shape-line.ts";
-import type { PdfFont } from "./pdf-font.ts";
-import type { PdfImages } from "./pdf-images.ts";
+import type { RasterImage } from "../../model/own-image.ts";
 import { decimal, PdfString } from "./pdf-values.ts";
 
-/** The faces as a document embeds them. */
-type EmbeddedFonts = Readonly<Record<Face, PdfFont>>;
+/** A line of text as a face sets it: its signs by their numbers in the face's source, and the room before the next. */
+export interface SetLine {
+  readonly face: Face;
+  readonly text: string;
+  readonly ids: readonly number[];
+  /** The signs that each glyph stands for. */
+  readonly signs: readonly string[];
+  /** Thousandths of the em that a glyph's advance has too much, written; nothing where it has none. */
+  readonly kerns: readonly string[];
+}
+
+/** Where a content stream says something that is known only in its document. */
+type Slot =
+  | { readonly line: SetLine }
+  | { readonly image: RasterImage }
+  /** The number of a piece of marked content. */
+  | { readonly mark: number };
 
 /** Names by which pages call the faces. */
 export const fontNames: Readonly<Record<Face, string>> = { regular: "R", bold: "B", italic: "I" };
 
-/** Writes the operators of one content stream after another. Source: ISO 32000-1, annex A. */
-export class ContentWriter {
-  private readonly lines: string[] = [];
-  /** What shows the lines met, by face and text. */
-  private readonly known = new Map<string, string>();
+/** Writes the operators of a content stream, with slots for what its document knows. Source: ISO 32000-1, annex A. */
+export class ContentWriter<Other> {
+  readonly stream: (string | Slot | Other)[] = [];
+  private text = "";
+  /** The lines met, by face and text. */
+  private readonly known = new Map<string, SetLine>();
 
-  constructor(
-    private readonly fonts: Fonts,
-    private readonly embedded: EmbeddedFonts,
-    private readonly images: PdfImages,
-  ) {}
+  constructor(private readonly fonts: Fonts) {}
 
-  /** The operators written since the last page. */
-  takePage(): string {
-    return `${this.lines.splice(0).join("\n")}\n`;
+  /** What is written so far. */
+  end(): readonly (string | Slot | Other)[] {
+    if (this.text !== "") this.stream.push(this.text);
+    this.text = "";
+    return this.stream;
+  }
+
+  /** What its document has to do here, in order. */
+  other(what: Slot | Other): void {
+    this.end();
+    this.stream.push(what);
   }
 
   /** Everything in between is moved by the matrix. */
   moved(matrix: Matrix, write: () => void): void {
-    const [a, b, c, d, e, f] = matrix;
-    const still = a === 1 && b === 0 && c === 0 && d === 1 && e === 0 && f === 0;
-    if (!still) this.lines.push(`q ${matrix.map(factor).join(" ")} cm`);
+    const begin = movedBy(matrix);
+    this.text += begin;
     write();
-    if (!still) this.lines.push("Q");
+    if (begin !== "") this.text += "Q\n";
   }
 
-  marked(tag: string, mcid: number, write: () => void): void {
-    this.lines.push(`/${tag} <</MCID ${mcid}>> BDC`);
+  /** @param mark the piece's element, as its document counts them */
+  marked(tag: string, mark: number, write: () => void): void {
+    this.text += `/${tag} <</MCID `;
+    this.other({ mark });
+    this.text += ">> BDC\n";
     write();
-    this.lines.push("EMC");
+    this.text += "EMC\n";
   }
 
   artifact(write: () => void): void {
-    this.lines.push("/Artifact BMC");
+    this.text += "/Artifact BMC\n";
     write();
-    this.lines.push("EMC");
+    this.text += "EMC\n";
   }
 
   shape(item: PathItem | CircleItem): void {
     const steps = item.kind === "path" ? item.steps : circleSteps(item);
-    if (item.fill) this.lines.push(`${number(printGrey(item.fill))} g`);
-    if (item.stroke) this.lines.push(strokeState(item.stroke));
+    if (item.fill) this.text += `${number(printGrey(item.fill))} g\n`;
+    if (item.stroke) this.text += `${strokeState(item.stroke)}\n`;
     const operator = item.fill ? (item.stroke ? "B" : "f") : item.stroke ? "S" : "n";
-    this.lines.push(`${steps.map(step).join(" ")} ${operator}`);
+    this.text += `${steps.map(step).join(" ")} ${operator}\n`;
   }
 
   /** A picture, stretched over its box. */
   image({ xMm, yMm, widthMm, heightMm, image }: ImageItem): void {
     // An image's own unit square has its origin at the bottom left. Source: ISO 32000-1, section 8.9.5.1.
     const matrix = [widthMm, 0, 0, -heightMm, xMm, yMm + heightMm].map(factor);
-    this.lines.push(`q ${matrix.join(" ")} cm /${this.images.nameOf(image)} Do Q`);
-  }
-
-  /** A line's glyphs with its kerning. Source: ISO 32000-1, section 9.4.3. */
-  private shown(face: Face, text: string, { layout, source }: Typeface): string {
-    const key = `${face} ${text}`;
-    let shown = this.known.get(key);
-    if (shown === undefined) {
-      const font = this.embedded[face];
-      const { glyphs } = layout(text);
-      let open = "<";
-      for (const [i, glyph] of glyphs.entries()) {
-        open += font.codeOf(glyph);
-        const kern = (-glyph.kern * 1000) / source.unitsPerEm;
-        if (kern !== 0 && i < glyphs.length - 1) open += `>${number(kern)}<`;
-      }
-      shown = `[${open}>]`;
-      this.known.set(key, shown);
-    }
-    return shown;
+    this.text += `q ${matrix.join(" ")} cm /`;
+    this.other({ image });
+    this.text += " Do Q\n";
   }
 
   /** One line of text, and signs after it that take no part in where it stands. */
   line(item: TextItem, after = ""): void {
-    const { typeface, xMm } = shapeLine(item, this.fonts);
-    const shown = this.shown(item.face, item.text + after, typeface);
-    if (item.spoken !== undefined) {
-      this.lines.push(`/Span <</ActualText ${spokenInstead(item).written}>> BDC`);
-    }
-    this.lines.push(
+    const { xMm } = shapeLine(item, this.fonts);
+    if (item.spoken !== undefined) this.text += `/Span <</ActualText ${spokenInstead(item).written}>> BDC\n`;
+    this.text +=
       `BT ${number(printGrey(item.ink))} g /${fontNames[item.face]} ${number(item.sizeMm)} Tf ` +
-        `1 0 0 -1 ${number(xMm)} ${number(item.yMm)} Tm ${shown} TJ ET`,
-    );
-    if (item.spoken !== undefined) this.lines.push("EMC");
+      `1 0 0 -1 ${number(xMm)} ${number(item.yMm)} Tm `;
+    this.other({ line: this.set(item.face, item.text + after) });
+    this.text += " TJ ET\n";
+    if (item.spoken !== undefined) this.text += "EMC\n";
   }
+
+  private set(face: Face, text: string): SetLine {
+    const key = `${face} ${text}`;
+    const line = this.known.get(key) ?? setLine(face, text, this.fonts);
+    this.known.set(key, line);
+    return line;
+  }
+}
+
+function setLine(face: Face, text: string, fonts: Fonts): SetLine {
+  const { layout, source } = fonts.faces[face];
+  const { glyphs } = layout(text);
+  return {
+    face,
+    text,
+    ids: glyphs.map(({ id }) => id),
+    signs: glyphs.map((glyph) => glyph.text),
+    kerns: glyphs.map(({ kern }) => (kern === 0 ? "" : number((-kern * 1000) / source.unitsPerEm))),
+  };
+}
+
+/** What begins a piece of a stream that is moved by a matrix; nothing where that moves nothing. */
+export function movedBy(matrix: Matrix): string {
+  const [a, b, c, d, e, f] = matrix;
+  const still = a === 1 && b === 0 && c === 0 && d === 1 && e === 0 && f === 0;
+  return still ? "" : `q ${matrix.map(factor).join(" ")} cm\n`;
 }
 
 /** What is read out, or copied, in place of a sign that stands right behind a word. */

@@ -31,7 +31,7 @@ export class PdfFont {
   }
 
   /** The code of a glyph in strings of text, as hexadecimal digits. */
-  codeOf({ id, text }: PlacedGlyph): string {
+  codeOf({ id, text }: Pick<PlacedGlyph, "id" | "text">): string {
     const key = `${id} ${text}`;
     let number = this.#numbers.get(key);
     if (number === undefined) {

@@ -1,16 +1,19 @@
 import { entry } from "../../core/lists.ts";
 import type { Face } from "../../drawing/model.ts";
 import { type Fonts, faces } from "../../layout/fonts.ts";
-import type { PaperSide } from "../../layout/paper.ts";
+import type { PaperSide, Placed } from "../../layout/paper.ts";
+import { type Keep, makeAnew } from "../../model/kept.ts";
 import { type Attachment, archiveEntries } from "./pdf-archive.ts";
 import { latin1 } from "./pdf-bytes.ts";
-import { ContentWriter, fontNames } from "./pdf-content.ts";
+import { fontNames } from "./pdf-content.ts";
 import { PdfFile } from "./pdf-file.ts";
 import { PdfFont } from "./pdf-font.ts";
 import { PdfImages } from "./pdf-images.ts";
+import { CodedLines } from "./pdf-lines.ts";
 import type { Links } from "./pdf-links.ts";
 import { type DocumentFacts, pdfDate, producer, writeOutline, xmpPacket } from "./pdf-metadata.ts";
 import { type Heading, paintSide, pointsPerMm } from "./pdf-page.ts";
+import { type PaintedPart, paintPart } from "./pdf-part.ts";
 import { StructureTree } from "./pdf-structure.ts";
 import { type PdfDict, type PdfRef, PdfString } from "./pdf-values.ts";
 
@@ -21,6 +24,8 @@ interface PdfOptions extends DocumentFacts {
   readonly links?: Links;
   /** Files that it carries. */
   readonly attached?: readonly Attachment[];
+  /** Where parts are kept as they are painted; where nothing is said, nowhere. */
+  readonly keep?: Keep;
 }
 
 /** A tag per face, as subset fonts carry one. Source: ISO 32000-1, section 9.6.4. */
@@ -40,8 +45,13 @@ export function paintPdf(sides: readonly PaperSide[], options: PdfOptions, fonts
     italic: new PdfFont(file, fonts.faces.italic.source, subsetTags.italic),
   };
   const images = new PdfImages(file);
-  const writer = new ContentWriter(fonts, embedded, images);
-  const { pages, headings, tree } = paintSides(sides, options, fonts, file, writer);
+  const lines = new CodedLines(embedded);
+  const { pages, headings, tree } = paintSides(
+    sides,
+    options,
+    { file, images, lines },
+    partPainter(options, fonts),
+  );
   const used = faces.filter((face) => embedded[face].isUsed);
   const fontDict = Object.fromEntries(used.map((face) => [fontNames[face], embedded[face].ref]));
   const tops = file.reserve();
@@ -74,16 +84,34 @@ interface PaintedPages {
   readonly tree: StructureTree;
 }
 
+/** Paints parts; those that say what they are made from are painted once for all documents that know the same links. */
+function partPainter({ links, keep = makeAnew }: PdfOptions, fonts: Fonts) {
+  const isLink = (name: string) => links?.has(name) ?? false;
+  return (part: Placed): PaintedPart => {
+    const { from } = part;
+    const paint = () => paintPart(part.items, isLink, fonts);
+    return from === undefined
+      ? paint()
+      : keep("painted part", `${from} ${links ? "linked" : "plain"}`, paint);
+  };
+}
+
+interface Shared {
+  readonly file: PdfFile;
+  readonly images: PdfImages;
+  readonly lines: CodedLines;
+}
+
 function paintSides(
   sides: readonly PaperSide[],
   { links = new Map() }: PdfOptions,
-  fonts: Fonts,
-  file: PdfFile,
-  writer: ContentWriter,
+  shared: Shared,
+  paint: (part: Placed) => PaintedPart,
 ): PaintedPages {
+  const { file } = shared;
   const tree = new StructureTree(file);
   const refs = sides.map(() => file.reserve());
-  const parts = { file, writer, tree, fonts, links, pages: refs };
+  const parts = { ...shared, tree, links, pages: refs, paint };
   const headings: Heading[] = [];
   const pages = sides.map((side, i) => {
     const ref = entry(refs, i);
@@ -92,7 +120,7 @@ function paintSides(
     const dict: PdfDict = {
       Type: "Page",
       MediaBox: [0, 0, side.widthMm * pointsPerMm, side.heightMm * pointsPerMm],
-      Contents: file.addPacked(latin1(writer.takePage())),
+      Contents: file.addPacked(latin1(painted.stream)),
       StructParents: painted.number,
       Annots: painted.annotations.length > 0 ? painted.annotations : undefined,
       Tabs: "S",

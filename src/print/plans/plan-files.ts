@@ -42,11 +42,9 @@ export function layOutPlans({ plans, drawings, liveBody }: PlanInput, press: Pre
 }
 
 /** What is wider than its page, and plans that are longer than a sheet. */
-export function planProblems(laid: readonly TextPages[], { keep }: Press): DoesNotFit[] {
-  return laid.flatMap((pages) => {
-    const { text, format, overflows } = pages;
-    const count = keep("pages of plan", pages.from, () => pages.columns.length);
-    const overMm = (count - pagesMax) * columnHeightMm(format);
+export function planProblems(laid: readonly TextPages[]): DoesNotFit[] {
+  return laid.flatMap(({ text, format, overflows, length }) => {
+    const overMm = (length - pagesMax) * columnHeightMm(format);
     const long = overMm > 0 ? [{ field: "plan", direction: "down", overMm } as const] : [];
     return [...overflows, ...long].map((overflow) => ({
       ...overflow,
@@ -61,14 +59,14 @@ export function planProblems(laid: readonly TextPages[], { keep }: Press): DoesN
 /** Each plan that fits as one sheet to be folded in the middle. */
 export async function* planFiles(laid: readonly TextPages[], press: Press): AsyncIterable<PaintedFile> {
   for (const pages of laid) {
-    if (planProblems([pages], press).length > 0) continue;
+    if (planProblems([pages]).length > 0) continue;
     const { text, from } = pages;
     yield {
       path: printPaths.plan(text.id),
       ...press.keep("plan as PDF", from, () => {
         const sides = onOneSheet(sidesOf(pages, press));
         const facts = { ...press.facts(text.title), duplex: "short edge" } as const;
-        return painted(sides, first(sides), facts, press.fonts);
+        return painted(sides, first(sides), facts, press);
       }),
       printable: { kind: "plan", title: text.title },
     };

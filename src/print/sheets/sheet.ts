@@ -1,5 +1,5 @@
 import type { Item } from "../../drawing/model.ts";
-import type { PaperSide, Placed, QuarterTurn } from "../../layout/paper.ts";
+import { type PaperSide, type Placed, placed, type QuarterTurn } from "../../layout/paper.ts";
 import type { CheckedBar } from "../../words/unit-systems.ts";
 import { unprintableMm } from "./paper-sizes.ts";
 import {
@@ -24,6 +24,8 @@ interface Size {
 export interface CardFace extends Size {
   readonly items: readonly Item[];
   readonly turn: QuarterTurn;
+  /** Stands for all that its marks are made from, where that is known. */
+  readonly from?: string;
 }
 
 /** A card as it lies on a sheet: both its faces fill the same rectangle. */
@@ -164,7 +166,7 @@ function cellAt({ columns, leftMm, topMm, cellWidthMm, cellHeightMm, gapMm }: Gr
 }
 
 function place(face: CardFace, xMm: number, yMm: number): Placed {
-  return { ...face, xMm, yMm };
+  return placed(face, { xMm, yMm, turn: face.turn });
 }
 
 /** Words for a side, where they lie on it. */
@@ -190,12 +192,11 @@ function turnedOver(side: PaperSide, turning: Turning): PaperSide {
   const parts = side.parts.map((part): Placed => {
     const [widthMm, heightMm] =
       part.turn % 180 === 0 ? [part.widthMm, part.heightMm] : [part.heightMm, part.widthMm];
-    return {
-      ...part,
+    return placed(part, {
       xMm: side.widthMm - part.xMm - widthMm,
       yMm: side.heightMm - part.yMm - heightMm,
       turn: ((part.turn + 180) % 360) as QuarterTurn,
-    };
+    });
   });
   return { ...side, parts };
 }

@@ -69,7 +69,7 @@ export async function* trueSizeFiles(
     yield {
       path,
       ...press.keep("true size as PDF", from, () =>
-        painted([asPaper(page)], asPaper(page), press.facts(title), press.fonts),
+        painted([asPaper(page)], asPaper(page), press.facts(title), press),
       ),
       printable: { kind: "handout", title: listed },
     };

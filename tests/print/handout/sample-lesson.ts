@@ -21,6 +21,7 @@ export function samplePress(guide: Partial<Press["guide"]> = {}): Press {
     fonts,
     facts: (title) => ({ title, author: sampleGuide.publisher, language: "en", date: "2026-05-01" }),
     keep: makeAnew,
+    parts: makeAnew,
     from: "",
   };
 }

@@ -15,6 +15,7 @@ const press: Press = {
   fonts,
   kit: { ...kit, measure: fonts.measure },
   keep: makeAnew,
+  parts: makeAnew,
   from: "",
   facts: (title) => ({ title, author: "Makebelieve", language: "en", date: "2026-05-01" }),
 };
@@ -62,7 +63,7 @@ describe("a coach's plan on paper", () => {
     const plan = planOf("first-knots");
     const body = { ...plan.body, children: Array.from({ length: 12 }, () => plan.body.children).flat() };
     const laid = laidOf([{ ...plan, body }]);
-    expect(planProblems(laid, press)).toMatchObject([
+    expect(planProblems(laid)).toMatchObject([
       { of: "first-knots", field: "plan", direction: "down", place: { file: plan.path } },
     ]);
     const files = [];
@@ -71,6 +72,6 @@ describe("a coach's plan on paper", () => {
   });
 
   it("is there for every lesson of the course, and fits", () => {
-    expect(planProblems(laidOf(library.plans), press)).toEqual([]);
+    expect(planProblems(laidOf(library.plans))).toEqual([]);
   });
 });

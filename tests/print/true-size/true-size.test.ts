@@ -23,6 +23,7 @@ const press: Press = {
   fonts,
   facts: (title) => ({ title, author: sampleGuide.publisher, language: "en", date: "2026-05-01" }),
   keep: makeAnew,
+  parts: makeAnew,
   from: "",
 };
 let files: TrueSizeFile[];

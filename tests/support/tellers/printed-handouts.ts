@@ -38,6 +38,7 @@ export async function* printedHandouts(
       date: "2026-05-01",
     }),
     keep: makeAnew,
+    parts: makeAnew,
     from: "",
   };
   const inOrder = [...input.lessons.toSorted((a, b) => a.order - b.order), ...input.pages];
