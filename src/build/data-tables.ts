@@ -3,10 +3,10 @@ import type { OutputFile } from "../markup/output.ts";
 import { allShot, type SolvedRig } from "../model/solved.ts";
 import { cm, rounded } from "./data-figures.ts";
 
-type Row = Readonly<Record<string, string | number>>;
+export type Row = Readonly<Record<string, string | number>>;
 
 /** A table as programs for sheets read it. Source: RFC 4180. */
-function csvFile(path: string, columns: readonly string[], rows: readonly Row[]): OutputFile {
+export function csvFile(path: string, columns: readonly string[], rows: readonly Row[]): OutputFile {
   const options = {
     header: true,
     columns: [...columns],

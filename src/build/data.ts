@@ -3,13 +3,15 @@ import { lengthMm, tipDiameterMm } from "../core/float/float.ts";
 import type { LockGroups } from "../core/loading/loading.ts";
 import { ballDiameterMm, metalDensityKgM3, metals, pullShare } from "../core/tackle/shot.ts";
 import type { OutputFile } from "../markup/output.ts";
-import type { Guide, Library, ScaleEntry } from "../model/library.ts";
+import type { Guide, ScaleEntry } from "../model/library.ts";
 import type { Rig } from "../model/rig.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../model/solved.ts";
 import { cm, rounded } from "./data-figures.ts";
 import { feedData, inWaterData } from "./data-in-water.ts";
 import { sinkingFile } from "./data-sinking.ts";
+import { orderFiles } from "./data-stock.ts";
 import { tableFiles } from "./data-tables.ts";
+import type { Solved } from "./stages.ts";
 
 /** Everything computed for a rig, with the unit in each field's name. */
 export function rigData(solved: SolvedRig) {
@@ -185,13 +187,19 @@ const json = (data: unknown): string => `${JSON.stringify(data, null, 2)}\n`;
 /** The text of a rig's `data/rigs/<id>.json`. */
 export const rigJson = (solved: SolvedRig): string => json(rigData(solved));
 
-/** `data/rigs/<id>.json` and `data/sinking/<id>.json` for every rig, `data/shot.json`, and shot and kit as tables. */
-export function* dataFiles(
-  solved: readonly SolvedRig[],
-  { scales, guide, floats }: Pick<Library, "scales" | "guide" | "floats">,
-): Iterable<OutputFile> {
+/**
+ * `data/rigs/<id>.json` and `data/sinking/<id>.json` for every rig, `data/shot.json`, shot and kit as tables, and what is to be
+ * ordered for each shelf.
+ */
+export function* dataFiles({
+  rigs: solved,
+  library: { scales, guide, floats },
+  shelves,
+  kit,
+}: Pick<Solved, "rigs" | "library" | "shelves" | "kit">): Iterable<OutputFile> {
   for (const rig of solved) yield { path: `data/rigs/${rig.rig.id}.json`, content: rigJson(rig) };
   for (const rig of solved) yield sinkingFile(rig);
   yield { path: "data/shot.json", content: json(shotData(scales, guide)) };
   yield* tableFiles(solved, new Map(floats.map(({ float, marking }) => [float.id, marking])));
+  yield* orderFiles(shelves, kit);
 }

@@ -52,6 +52,7 @@ export async function* printedFiles(
       markings: new Map(library.floats.map(({ float, marking }) => [float.id, marking])),
       handouts,
       plans: library.plans,
+      shelves: solved.shelves,
       kit,
       dataOf: rigJson,
       lacking,

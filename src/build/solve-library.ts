@@ -15,6 +15,7 @@ import { inOwnUnits } from "./in-own-units.ts";
 import { liveTexts } from "./live-texts.ts";
 import { published, rigsAskedFor } from "./publish.ts";
 import { solveRigs } from "./solve-rigs.ts";
+import { solveShelves } from "./solve-shelves.ts";
 import type { Read, Solved } from "./stages.ts";
 
 /**
@@ -52,10 +53,26 @@ export async function solveLibrary(
     ...checkLinks(library),
     ...unusedImages(library, used),
   ];
+  const shelves = solveShelves(library.shelves, solved.value, kit);
   stageDone("solve", solved.value.length, "rigs");
-  const all = [...knots, ...solved.messages, ...texts.messages, ...images.messages, ...checked];
+  const all = [
+    ...knots,
+    ...solved.messages,
+    ...texts.messages,
+    ...images.messages,
+    ...shelves.messages,
+    ...checked,
+  ];
   if (hasErrors(all)) return { value: undefined, messages: all };
-  const value = { library, source, rigs, live: texts.value, kit, ...(font && { font }) };
+  const value = {
+    library,
+    source,
+    rigs,
+    shelves: shelves.value,
+    live: texts.value,
+    kit,
+    ...(font && { font }),
+  };
   return { value, messages: all };
 }
 

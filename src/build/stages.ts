@@ -5,6 +5,7 @@ import type { ReadyFont } from "../images/ready-font.ts";
 import type { Keep } from "../model/kept.ts";
 import type { Library, MarkdownText } from "../model/library.ts";
 import type { Message } from "../model/message.ts";
+import type { SolvedShelf } from "../model/shelf.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import type { SheetChoice } from "../print/print-files.ts";
 
@@ -15,6 +16,7 @@ export interface Solved {
   /** What texts draw and reckon from: what is left out of the guide, too. */
   readonly source: PictureSource;
   readonly rigs: readonly SolvedRig[];
+  readonly shelves: readonly SolvedShelf[];
   /** Every text with its live figures put in. */
   readonly live: ReadonlyMap<Root, Root>;
   readonly kit: DrawingKit;

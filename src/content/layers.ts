@@ -15,7 +15,7 @@ const isGroup = (value: unknown): value is Group =>
  * are not even read where it takes none.
  */
 export function withoutRefused(given: Sources): Sources {
-  const sources = new Map([...given].filter(([, source]) => !(source.fromLibrary && isOfOneWater(source))));
+  const sources = new Map([...given].filter(([, source]) => !(source.fromLibrary && isOfOnePlace(source))));
   const { library } = topOf(sources);
   if (isGroup(library) && library.lessons === "none") {
     const isRefused = (source: Source) => source.fromLibrary && /^(?:lessons|plans)\//.test(source.path);
@@ -28,8 +28,8 @@ export function withoutRefused(given: Sources): Sources {
   return new Map(own.map((source) => [source.path, source]));
 }
 
-/** What is of one water, which no library lends. */
-const isOfOneWater = ({ path }: Source) => path.startsWith("swims/");
+/** What is of one water or one shop, which no library lends. */
+const isOfOnePlace = ({ path }: Source) => /^(?:swims|shelves)\//.test(path);
 
 /** The source itself where nothing of the library is below it: what was read of it is still known. */
 function withoutLibrary(source: Source): Source | undefined {

@@ -13,6 +13,7 @@ import { linkLines } from "./link/line-link.ts";
 import { linkPlan } from "./link/plan-link.ts";
 import { changesOf, speciesOf, termsOf, troublesOf } from "./link/reference-link.ts";
 import { linkRig, lookUpNames } from "./link/rig-link.ts";
+import { linkShelf } from "./link/shelf-link.ts";
 import { linkScale, linkTub } from "./link/shot-link.ts";
 import { linkSwim } from "./link/swim-link.ts";
 import { lookUpFont, readOwnFont } from "./own-font.ts";
@@ -32,6 +33,7 @@ import {
   troublesSchema,
 } from "./schema/reference-schema.ts";
 import { lessonSchema, pageSchema, rigSchema } from "./schema/rig-schema.ts";
+import { shelfSchema } from "./schema/stock-schema.ts";
 import { swimSchema } from "./schema/swim-schema.ts";
 import {
   baitSchema,
@@ -128,6 +130,7 @@ function readFiles(reading: Reading) {
     species: reading.folder("species", speciesSchema),
     knots: reading.folder("knots", knotSchema),
     swims: reading.folder("swims", swimSchema),
+    shelves: reading.folder("shelves", shelfSchema),
     lines: reading.optionalFile("lines.yaml", linesSchema),
     glossary: reading.optionalFile("glossary.yaml", glossarySchema),
     troubles: reading.optionalFile("troubles.yaml", troublesSchema),
@@ -195,9 +198,9 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
     synonyms: read.synonyms?.value ?? [],
     changes: changesOf(read.changes),
   };
-  const plans = plansOf(read, { ...all, scale }, reading);
+  const atHand = atHandOf(read, { ...all, scale }, reading);
   const placeOf: PlaceOf = (path) => yaml.placeOf(["library", ...path]);
-  return { ...all, plans, leftOut: leftOutBy(typed.library, all, placeOf, reading) };
+  return { ...all, ...atHand, leftOut: leftOutBy(typed.library, all, placeOf, reading) };
 }
 
 function lentFiles(sources: ReadonlyMap<string, Source>): ReadonlyMap<string, string> {
@@ -235,6 +238,18 @@ function guideOf(typed: z.output<typeof guideSchema>): Guide {
     ...(typed.look?.logo !== undefined && { logo: typed.look.logo }),
     ...(typed.look?.colours && { colours: typed.look.colours }),
     ...(typed.visit && { visit: typed.visit }),
+  };
+}
+
+/** What is made of all the rest: coaches' plans, and what shops have. */
+function atHandOf(
+  read: ReturnType<typeof readFiles>,
+  shelves: Parameters<typeof plansOf>[1] & Parameters<typeof linkShelf>[1],
+  reading: Reading,
+): Pick<Library, "plans" | "shelves"> {
+  return {
+    plans: plansOf(read, shelves, reading),
+    shelves: read.shelves.map((one) => linkShelf(one, shelves, reading)),
   };
 }
 

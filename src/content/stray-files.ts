@@ -20,6 +20,7 @@ const folders: Readonly<Record<string, ".md" | ".yaml" | "a picture" | "a font">
   kits: ".yaml",
   species: ".yaml",
   swims: ".yaml",
+  shelves: ".yaml",
   words: ".yaml",
   images: "a picture",
   fonts: "a font",

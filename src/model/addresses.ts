@@ -60,6 +60,9 @@ export const printPaths = {
   handout: (lessonId: string, size: HandoutSize) => `handouts/${lessonId}-${size}.pdf`,
   pageHandout: (pageId: string, size: HandoutSize) => `handouts/page-${pageId}-${size}.pdf`,
   plan: (lessonId: string) => `handouts/plan-${lessonId}.pdf`,
+  /** What a shop's shelf gives, and the labels of a rig's packs on a sheet of labels. */
+  shelf: (id: string) => `shelves/${id}/stock.pdf`,
+  labels: (id: string, rigId: string, sheet: string) => `shelves/${id}/${rigId}-${sheet}.pdf`,
   strip: (rigId: string) => `handouts/strip-${rigId}.pdf`,
   shotGauge: "handouts/shot-gauge.pdf",
   booklet: "handouts/booklet.pdf",

@@ -26,6 +26,7 @@ const turnings = Object.keys(turningSuffixes) as (keyof typeof turningSuffixes)[
 const printed: ReadonlyMap<string, (id: string) => readonly string[]> = new Map([
   ["rigs", (id) => [...cardFormats.map((format) => printPaths.card(id, format)), printPaths.strip(id)]],
   ["plans", (id) => [printPaths.plan(id)]],
+  ["shelves", (id) => [printPaths.shelf(id)]],
   [
     "lessons",
     (id) =>

@@ -16,6 +16,7 @@ import type { OwnFont } from "./own-font.ts";
 import type { OwnImage } from "./own-image.ts";
 import type { TemplateName } from "./own-templates.ts";
 import type { Bait, Hook, Rig } from "./rig.ts";
+import type { Shelf } from "./shelf.ts";
 import type { SignPicture, SignTime, SignWater } from "./signs.ts";
 import type { SwimEntry } from "./swim.ts";
 import type { UnitChoice } from "./unit-choice.ts";
@@ -274,6 +275,8 @@ export interface Library {
   readonly lessons: readonly Lesson[];
   /** Coaches' plans, in the order of their lessons. */
   readonly plans: readonly LessonPlan[];
+  /** What shops have; those of a guide of one's own are its own alone. */
+  readonly shelves: readonly Shelf[];
   /** Single pages such as `safety`. */
   readonly pages: readonly Prose[];
   readonly species: readonly Species[];

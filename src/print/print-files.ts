@@ -10,6 +10,7 @@ import { inMemory, type Keep, makeAnew } from "../model/kept.ts";
 import type { Guide, LessonPlan, RigEntry } from "../model/library.ts";
 import type { OwnFont } from "../model/own-font.ts";
 import type { ReadyImage } from "../model/own-image.ts";
+import type { SolvedShelf } from "../model/shelf.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import { keyOf, type WordKeyIn } from "../words/words.ts";
 import { type CardFormat, cardFormatsOn } from "./cards/card-formats.ts";
@@ -32,6 +33,7 @@ import type { PaintedFile, PrintedFile } from "./printed-file.ts";
 import { paperSizes } from "./sheets/paper-sizes.ts";
 import { sheets, turnings } from "./sheets/sheet.ts";
 import { sheetFigures, sheetNote } from "./sheets/sheet-note.ts";
+import { layOutShelves, shelfFiles, shelfProblems } from "./shelves/shelf-files.ts";
 import { layOutTrueSize, trueSizeFiles, trueSizeProblems } from "./true-size/true-size-files.ts";
 
 export interface PrintInput {
@@ -41,6 +43,7 @@ export interface PrintInput {
   readonly markings: ReadonlyMap<string, string>;
   readonly handouts: Omit<HandoutInput, "cards">;
   readonly plans: readonly LessonPlan[];
+  readonly shelves: readonly SolvedShelf[];
   /** Photos and drawings of the guide's own, by name. */
   readonly images: ReadonlyMap<string, ReadyImage>;
   /** A font of the guide's own, for signs that ours lack. */
@@ -102,10 +105,12 @@ async function* paintedFiles(input: PrintInput, press: Press): AsyncIterable<Pai
     press,
   );
   const plans = layOutPlans({ ...input.handouts, plans: input.plans }, press);
+  const shelves = layOutShelves(input.shelves, input.handouts.drawings, press);
   const problems = [
     ...laid.flatMap(doesNotFit),
     ...handoutProblems(handouts),
     ...planProblems(plans),
+    ...shelfProblems(shelves),
     ...trueSizeProblems(trueSize),
   ].map(placedIn(input));
   if (problems.length > 0 && !input.without) throw new DoesNotFitError(problems, press.kit.words);
@@ -120,6 +125,10 @@ async function* paintedFiles(input: PrintInput, press: Press): AsyncIterable<Pai
   }
   yield* handoutFiles(fittingHandouts(handouts), press);
   yield* planFiles(plans, press);
+  yield* shelfFiles(
+    shelves.filter((one) => shelfProblems([one]).length === 0),
+    press,
+  );
   yield* trueSizeFiles(
     trueSize.filter((one) => trueSizeProblems([one]).length === 0),
     press,

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { z } from "zod";
 import { dataFiles } from "../../src/build/data.ts";
 import { solveRig } from "../../src/solve/solve-rig.ts";
+import { drawingKit } from "../support/drawing-kit.ts";
 import { shippedLibrary } from "../support/shipped-library.ts";
 
 /** The published form of a rig's file; fields may be added to it, never renamed. */
@@ -74,7 +75,9 @@ const solved = library.rigs.map(({ rig }) => {
   if (!answer.ok) throw new Error(`${rig.id}: ${JSON.stringify(answer.findings)}`);
   return answer.value;
 });
-const files = new Map([...dataFiles(solved, library)].map((file) => [file.path, file]));
+const files = new Map(
+  [...dataFiles({ rigs: solved, library, shelves: [], kit: drawingKit })].map((file) => [file.path, file]),
+);
 const rigs = library.rigs.map(({ rig }) => {
   const text = String(files.get(`data/rigs/${rig.id}.json`)!.content);
   return { rig, text, data: rigFile.parse(JSON.parse(text)) };

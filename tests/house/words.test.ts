@@ -31,6 +31,7 @@ const twoMeanings = {
   "Tip showing then": "a field to fill in, and a figure of a float",
   "lies flat": "a state, a run and a sign of the plummet; each list is told whole",
   Depth: "a field to fill in, and the head of a column",
+  Rig: "what kind of thing was found, and the head of a column",
 };
 
 const code = ["src", "templates"]

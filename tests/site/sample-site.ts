@@ -58,6 +58,7 @@ export const sampleLibrary: Library = {
   leftOut: new Set(),
   plans: [],
   swims: [],
+  shelves: [],
   images: new Map(),
   templates: new Map(),
   guide: {

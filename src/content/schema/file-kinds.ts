@@ -5,6 +5,7 @@ import { knotSchema } from "./knot-schema.ts";
 import { planSchema } from "./plan-schema.ts";
 import { speciesSchema } from "./reference-schema.ts";
 import { lessonSchema, pageSchema, rigSchema } from "./rig-schema.ts";
+import { shelfSchema } from "./stock-schema.ts";
 import { swimSchema } from "./swim-schema.ts";
 import { baitSchema, floatSchema, kitSchema, scaleSchema, tubSchema } from "./tackle-schema.ts";
 
@@ -32,5 +33,6 @@ export const fileKinds: { readonly [K in FileKind]: FileForm } = {
   tub: { folder: "tubs", ending: ".yaml", schema: tubSchema },
   swim: { folder: "swims", ending: ".yaml", schema: swimSchema },
   kit: { folder: "kits", ending: ".yaml", schema: kitSchema },
+  shelf: { folder: "shelves", ending: ".yaml", schema: shelfSchema },
   guide: { ending: ".yaml", schema: guideSchema, needs: ["title", "publisher", "edition"] },
 };

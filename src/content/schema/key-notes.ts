@@ -1,4 +1,5 @@
 import { plan } from "./plan-notes.ts";
+import { shelf } from "./stock-notes.ts";
 import { swim } from "./swim-notes.ts";
 
 /** What a key of a rig's front matter means, by its path; a person who has never programmed reads it. */
@@ -278,6 +279,7 @@ export const keyNotes = {
   tub,
   swim,
   kit,
+  shelf,
   guide,
 } as const;
 

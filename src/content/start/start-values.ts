@@ -13,6 +13,7 @@ export const startKinds = [
   "scale",
   "tub",
   "swim",
+  "shelf",
 ] as const satisfies readonly FileKind[];
 export type StartKind = (typeof startKinds)[number];
 
@@ -145,6 +146,18 @@ Say here what your readers should know.
       access: { road: "Say here the nearest road, and where on it." },
       places: "2",
       fish: "[roach, perch]",
+    },
+  },
+  shelf: {
+    front: {
+      floats: `
+  - { float: straight-waggler, count: 5, packet: 1 }`,
+      shot: `
+  - { size: No 8, metal: tin, count: 100, packet: 50 }`,
+      hooks: `
+  - { size: 18, count: 20, packet: 10 }`,
+      packs: `
+  - { rig: straight-waggler-strung-out, wanted: 5 }`,
     },
   },
 };

@@ -12,48 +12,54 @@ export interface KitNeed {
   readonly count: number;
 }
 
-/** One line of the shopping list. */
-export interface KitLine extends KitNeed {
-  /** Needed for all learners, spares included. */
+/** One line of the shopping list; `count` is what all learners need, spares included. */
+export type KitLine<Need extends KitNeed = KitNeed> = Need & {
+  /** What is there already, of what is needed. */
+  readonly inStock: number;
   readonly packets: number;
   readonly perPacket: number;
   readonly bought: number;
-}
+};
 
-/** How a thing is sold; 1 where it comes singly. */
-type PerPacket = (need: KitNeed) => number;
+/** What makes two needs one line of the list. */
+export const kitKey = ({ kind, name }: KitNeed): string => `${kind}|${name}`;
 
 /**
- * Shopping list for a session: every learner ties every rig, with spares, rounded up to whole packets.
+ * Shopping list for a session: every learner ties every rig, with spares, rounded up to whole packets. What is there
+ * already is taken off once, whatever number of rigs uses it.
  *
  * @param learners how many [1 and more]
  * @param rigs what each rig takes; a thing that several rigs use is added up
  * @param spareShare extra on top, 0.5 for half as much again
+ * @param perPacket how a thing is sold; 1 where it comes singly
+ * @param stockOf what is there already, without end where nobody counted it
  */
-export function kitFor(
+export function kitFor<Need extends KitNeed>(
   learners: number,
-  rigs: readonly (readonly KitNeed[])[],
+  rigs: readonly (readonly Need[])[],
   spareShare: Share,
-  perPacket: PerPacket,
-): Answer<readonly KitLine[]> {
+  perPacket: (need: Need) => number,
+  stockOf: (need: Need) => number = () => 0,
+): Answer<readonly KitLine<Need>[]> {
   if (!(Number.isInteger(learners) && learners >= 1)) return noAnswer("kit-learners");
   if (!(spareShare >= 0 && spareShare < Infinity)) return noAnswer("kit-spares");
-  const sums = new Map<string, KitNeed>();
+  const sums = new Map<string, Need>();
   for (const need of rigs.flat()) {
     if (!(need.count >= 0 && need.count < Infinity)) {
       return noAnswer("kit-count", { name: need.name });
     }
-    const key = `${need.kind}|${need.name}`;
+    const key = kitKey(need);
     sums.set(key, { ...need, count: (sums.get(key)?.count ?? 0) + need.count });
   }
-  const lines: KitLine[] = [];
+  const lines: KitLine<Need>[] = [];
   for (const need of sums.values()) {
     const size = perPacket(need);
     if (!(size > 0 && size < Infinity)) return noAnswer("kit-packet", { name: need.name });
     // A share of a piece too small to count keeps rounding from buying one more.
     const count = Math.ceil(need.count * learners * (1 + spareShare) - 1e-9);
-    const packets = Math.ceil(count / size - 1e-9);
-    lines.push({ ...need, count, packets, perPacket: size, bought: packets * size });
+    const inStock = Math.min(stockOf(need), count);
+    const packets = Math.ceil(Math.max(0, (count - inStock) / size - 1e-9));
+    lines.push({ ...need, count, inStock, packets, perPacket: size, bought: packets * size });
   }
   return answer(lines.sort((a, b) => kitKinds.indexOf(a.kind) - kitKinds.indexOf(b.kind)));
 }

@@ -1,4 +1,4 @@
-import type { Nodes, Root, RootContent, Table, TableRow } from "mdast";
+import type { Nodes, Root, RootContent } from "mdast";
 import type { LeafDirective, TextDirective } from "mdast-util-directive";
 import { toString as textOf } from "mdast-util-to-string";
 import { visit } from "unist-util-visit";
@@ -17,7 +17,7 @@ import { positionOf } from "../../model/source-position.ts";
 import type { Figures } from "../figures.ts";
 import { leadRuleText } from "../lead-rule-text.ts";
 import { findingMessage } from "../reason.ts";
-import type { TextTable } from "../tables.ts";
+import { tableNode } from "../text-nodes.ts";
 import { basisSign } from "./basis-sign.ts";
 import { guideFacts } from "./guide-facts.ts";
 import { tables } from "./live-tables.ts";
@@ -263,18 +263,4 @@ function expanded(
   throw inlineNames.includes(node.name)
     ? new Wrong("figure-as-block", { name: node.name })
     : unknown("block directive", node.name, blockNames);
-}
-
-/** Spaces inside a figure with its unit, a count with what is counted, a size: narrow columns break elsewhere. */
-const glued = /(?<=\d) (?=(?:mm|cm|m|ft|in|g|kg|lb|s)\b|×)|(?<=×) |(?<=\bNo) (?=\d)/g;
-
-function tableNode({ head, rows }: TextTable): Table {
-  const row = (cells: readonly string[]): TableRow => ({
-    type: "tableRow",
-    children: cells.map((value) => ({
-      type: "tableCell",
-      children: [{ type: "text", value: value.replace(glued, "\u00a0") }],
-    })),
-  });
-  return { type: "table", align: head.map(() => null), children: [row(head), ...rows.map(row)] };
 }

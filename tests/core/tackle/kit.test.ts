@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type KitNeed, kitFor } from "../../../src/core/tackle/kit.ts";
 
@@ -32,6 +33,57 @@ describe("kit for a session", () => {
     // 10 · 1.1 is 11.000000000000002 in binary.
     const kit = kitFor(10, [[{ kind: "hook", name: "hook 18", count: 1 }]], 0.1, () => 1);
     expect(kit.ok && kit.value[0]!.count).toBe(11);
+  });
+
+  // By hand: 60 No 8 less 25 in the box are 35, one packet of 50; 12 hooks 18 less 12 are none.
+  it("takes what is in the box off once, though two rigs use it", () => {
+    const inBox = ({ name }: KitNeed) => ({ "No 8, lead": 25, "hook 18": 12, "hook 14": 2 })[name] ?? 0;
+    const kit = kitFor(8, [waggler, lift], 0.5, perPacket, inBox);
+    expect(
+      kit.ok && kit.value.map(({ name, inStock, packets, bought }) => [name, inStock, packets, bought]),
+    ).toEqual([
+      ["Straight waggler", 0, 12, 12],
+      ["No 8, lead", 25, 1, 50],
+      ["hook 18", 12, 0, 0],
+      ["hook 14", 2, 1, 10],
+    ]);
+  });
+
+  it("never buys too few, nor a packet too many, whatever is in the box", () => {
+    const some = fc.record({
+      learners: fc.integer({ min: 1, max: 20 }),
+      rigs: fc.array(fc.array(fc.integer({ min: 0, max: 9 }), { minLength: 1, maxLength: 4 }), {
+        minLength: 1,
+      }),
+      spares: fc.integer({ min: 0, max: 100 }),
+      packet: fc.integer({ min: 1, max: 60 }),
+      inBox: fc.oneof(fc.integer({ min: 0, max: 200 }), fc.constant(Number.POSITIVE_INFINITY)),
+    });
+    fc.assert(
+      fc.property(some, ({ learners, rigs, spares, packet, inBox }) => {
+        const needs = rigs.map((counts) =>
+          counts.map((count, size): KitNeed => ({ kind: "shot", name: `No ${size}`, count })),
+        );
+        const kit = kitFor(
+          learners,
+          needs,
+          spares / 100,
+          () => packet,
+          () => inBox,
+        );
+        if (!kit.ok) throw new Error("no kit");
+        for (const { name, inStock, packets, bought } of kit.value) {
+          const each = needs.flat().filter((need) => need.name === name);
+          const hundredths = each.reduce((sum, { count }) => sum + count, 0) * learners * (100 + spares);
+          const needed = Math.ceil(hundredths / 100);
+          expect(bought).toBe(packets * packet);
+          expect(inStock).toBeLessThanOrEqual(inBox);
+          expect(bought + Math.min(inBox, needed)).toBeGreaterThanOrEqual(needed);
+          if (packets > 0) expect(bought - packet + inBox).toBeLessThan(needed);
+        }
+      }),
+      { seed: 20 },
+    );
   });
 
   it("wants learners, spares, counts and packets that can be", () => {

@@ -1,0 +1,75 @@
+import type { KitLine } from "../core/tackle/kit.ts";
+import { costOf, type Thing, type ThingNeed } from "../model/stock.ts";
+import type { TableKit } from "./table-kit.ts";
+import type { TextTable } from "./tables.ts";
+
+/** A thing as somebody asks for it in a shop. */
+export function thingText(thing: Thing, { words, figures }: TableKit): string {
+  switch (thing.kind) {
+    case "float":
+      return thing.title;
+    case "shot":
+      return words("stock.shot", { size: thing.size, metal: words(`metal.${thing.metal}`) });
+    case "hook":
+      return words("plan.kit.hook", { size: String(thing.size) });
+    case "hook length":
+      return words("stock.hook-line", { strength: figures.strength(thing.strengthG) });
+    case "line":
+      return words("stock.main-line", { strength: figures.strength(thing.strengthG) });
+  }
+}
+
+/** So many pieces, or so much line. */
+export function amountText({ kind }: Pick<ThingNeed, "kind">, count: number, { figures }: TableKit): string {
+  const isLine = kind === "line" || kind === "hook length";
+  return isLine ? figures.shortDepth(count * 1000) : figures.number(count, 0);
+}
+
+/** Money to its hundredths: `£12.50`. */
+function moneyText(cents: number, money: string | undefined, { words, figures }: TableKit): string {
+  const amount = `${Math.floor(cents / 100)}.${String(cents % 100).padStart(2, "0")}`;
+  return words("stock.money", { money: money ?? "", amount: figures.typed(amount) }).trim();
+}
+
+/** How a thing is sold: singly, in packets or on spools. */
+function soldText(line: KitLine<ThingNeed>, kit: TableKit): string {
+  const { kind, perPacket } = line;
+  const isLine = kind === "line" || kind === "hook length";
+  if (perPacket === 1) return kit.words(isLine ? "stock.off-the-spool" : "table.singly");
+  return kit.words(isLine ? "table.spools" : "table.packets", { amount: amountText(line, perPacket, kit) });
+}
+
+/** A line of a list of what to buy. */
+export type BuyLine = KitLine<ThingNeed> & { readonly priceCents?: number };
+
+/** What is needed, what of it is there, and what to buy, with what that costs where prices are known. */
+export function buyTable(lines: readonly BuyLine[], money: string | undefined, kit: TableKit): TextTable {
+  const { words } = kit;
+  const cost = costOf(lines);
+  const priceOf = ({ packets, priceCents }: BuyLine) =>
+    packets === 0 || priceCents === undefined
+      ? words("table.blank")
+      : moneyText(packets * priceCents, money, kit);
+  const none = words("table.blank");
+  return {
+    head: [
+      words("table.tackle"),
+      words("stock.needed"),
+      words("stock.there"),
+      words("table.sold"),
+      words("table.buy"),
+      ...(cost ? [words("stock.cost")] : []),
+    ],
+    rows: [
+      ...lines.map((line) => [
+        thingText(line.thing, kit),
+        amountText(line, line.count, kit),
+        amountText(line, line.inStock, kit),
+        soldText(line, kit),
+        line.packets === 0 ? none : kit.figures.number(line.packets, 0),
+        ...(cost ? [priceOf(line)] : []),
+      ]),
+      ...(cost ? [[words("stock.sum"), "", "", "", "", moneyText(cost.cents, money, kit)]] : []),
+    ],
+  };
+}
