@@ -34,13 +34,13 @@ export interface Figures {
   shortGap(mm: Mm): string;
   /** A short length from one end of a range to the other: `10 cm to 20 cm`, or one where both are told alike. */
   gapRange(fromMm: Mm, toMm: Mm): string;
-  /** From one distance along the line to another: `52–112 cm`; one alone where both are written the same. */
+  /** From one distance along the line to another: `52 to 112 cm`; one alone where both are written the same. */
   shortGaps(fromMm: Mm, toMm: Mm): string;
   /** A load, heaviest size first: `AAA + 2 × No 1 + No 8`. */
   shot(shots: readonly CountedShot[]): string;
   /** What is pinched on either side of a float's eye: `2 × BB above, AAA below`. */
   lock(lock: LockGroups): string;
-  /** Shot on the line with their places, from the hook up: `No 10 at 32 cm; 4 × No 8 at 52–112 cm`. */
+  /** Shot on the line with their places, from the hook up: `No 10 at 32 cm; 4 × No 8 at 52 to 112 cm`. */
   shotPlaces(line: readonly GroupedShot[]): string;
   /** Where a hook is set, from the overdepth of the shallowest such setting to that of the deepest: `5 cm over depth`. */
   hookSet(fromOverdepthMm: Mm, toOverdepthMm: Mm): string;
@@ -72,7 +72,7 @@ export interface Figures {
   speed(ms: Ms): string;
   temperature(c: C): string;
   volume(ml: Ml): string;
-  /** As kitchen scales and jugs show it, to 10 g or 10 ml, from one to another: `300–430 g`. */
+  /** As kitchen scales and jugs show it, to 10 g or 10 ml, from one to another: `300 to 430 g`. */
   kitchenRange(from: number, to: number, unit: "g" | "ml"): string;
   /** A share of one: `70 %`. */
   share(share: Share): string;

@@ -22,11 +22,6 @@ export function withUnit(text: string): string {
   return text.replace(/([\d¼½¾]) (?=\D)/g, "$1\u00A0");
 }
 
-/** Ranges that stay on one line: nothing breaks beside their dash. */
-export function unbrokenRanges(text: string): string {
-  return text.replaceAll("–", "\uFEFF–\uFEFF");
-}
-
 /** A load, heaviest size first: `AAA + 2 × No 1 + No 8`. Breaks only after a plus. */
 export function shotText(shots: readonly CountedShot[], words: Words): string {
   if (shots.length === 0) return words("figures.no-shot");
@@ -49,7 +44,7 @@ interface DistancesText {
 }
 
 /**
- * Shot on the line with their places, from the hook up: `No 10 at 32 cm; 4 × No 8 at 52–112 cm`. A run says from where
+ * Shot on the line with their places, from the hook up: `No 10 at 32 cm; 4 × No 8 at 52 to 112 cm`. A run says from where
  * to where it stands at equal gaps; shot pinched on together have the place of the lowest.
  */
 export function placesText(line: readonly GroupedShot[], told: DistancesText, words: Words): string {

@@ -11,7 +11,7 @@ import type { Rig } from "../../model/rig.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../../model/solved.ts";
 import { floatSays } from "../../words/float-says.ts";
 import { reasonText } from "../../words/reason.ts";
-import { metalText, unbroken, unbrokenRanges, withUnit } from "../../words/shot-text.ts";
+import { metalText, unbroken, withUnit } from "../../words/shot-text.ts";
 import { keyOf } from "../../words/words.ts";
 
 /** Everything that can be said of a rig on a card, from the same statements as its page and data. */
@@ -94,7 +94,7 @@ function cardDepth({ rig }: SolvedRig, depth: SolvedDepth, { figures }: DrawingK
     depth: withUnit(figures.shortDepth(depth.depthMm)),
     setAt: withUnit(figures.shortGap(depth.floatToHookMm)),
     ...(rig.float.heldByShot && { lock: figures.lock(depth.lock) }),
-    places: unbrokenRanges(figures.shotPlaces(depth.lineShot)),
+    places: figures.shotPlaces(depth.lineShot),
     tip: unbroken(figures.tip(depth.tipAsSetMm)),
   };
 }

@@ -20,13 +20,8 @@ export function misread(page: LaidOutPage, copy: Greys, reader: FigureReader): s
     .map(([set, read]) => `${set} → ${read}`);
 }
 
-/** Without the dash of a range: the thinnest stroke of all may go in a copy of a copy, and leaves its two figures apart. */
-const plain = (text: string) =>
-  text
-    .replaceAll("\u00A0", " ")
-    .replaceAll("\uFEFF", "")
-    .replaceAll("−", "–")
-    .replace(/(?<=[\d½¼¾′″])–(?=\d)/g, " ");
+/** A minus sign is a dash, which is hardly narrower. */
+const plain = (text: string) => text.replaceAll("\u00A0", " ").replaceAll("\uFEFF", "").replaceAll("−", "–");
 
 /** What the code on a copy says. */
 export function codeOn({ width, height, values }: Greys): string | undefined {

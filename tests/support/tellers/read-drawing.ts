@@ -30,7 +30,7 @@ export function readDrawing(drawing: Drawing, teller: string): Statement[] {
   const told: Statement[] = [];
   const groups: ToldGroup[] = [];
   for (const label of labelsOf(drawing)) {
-    const [, from, to, words] = /^(\d+)(?:–(\d+))? cm (.*)$/.exec(label)!;
+    const [, from, to, words] = /^(\d+)(?: to (\d+))? cm (.*)$/.exec(label)!;
     const cm = Number(from);
     const held = /^(stop knot, )?float(?:, locked by (.*))?$/.exec(words!);
     if (held) {

@@ -58,7 +58,7 @@ export function readSeconds(text: string): number {
   return 60 * Number(min ?? 0) + Number(s ?? 0);
 }
 
-/** `No 10 at 32 cm; 4 × No 8 at 52–112 cm; 2 × No 6 at 46, 61 cm` */
+/** `No 10 at 32 cm; 4 × No 8 at 52 to 112 cm; 2 × No 6 at 46, 61 cm` */
 export function readPlaces(text: string): ToldGroup[] {
   if (plain(text) === "none") return [];
   return plain(text)
@@ -66,7 +66,7 @@ export function readPlaces(text: string): ToldGroup[] {
     .map((part) => {
       const [, load, places] = /^(.*) at (.*) cm$/.exec(part) ?? [];
       if (!load) throw new Error(`"${part}" in "${text}" has no place`);
-      const ends = places!.split("–");
+      const ends = places!.split(" to ");
       return ends.length === 2
         ? { counts: readLoad(load), placesCm: ends.map(Number), stretch: "even" }
         : { counts: readLoad(load), placesCm: places!.split(", ").map(Number) };

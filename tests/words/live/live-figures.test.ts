@@ -214,8 +214,8 @@ describe("live figures in a text", () => {
     // water, 54 ml, to 196.3 · 1.4/1.4 = 196.3 g with 0.6 times as much, 118 ml; a quarter of 196.3 g is 49 g.
     expect(cells(value)).toEqual([
       ["Balls of 5 cm", "Dry mix", "Keep back dry", "Water"],
-      ["3", "130–200 g", "50 g", "50–120 ml"],
-      ["12", "540–790 g", "200 g", "220–470 ml"],
+      ["3", "130 to 200 g", "50 g", "50 to 120 ml"],
+      ["12", "540 to 790 g", "200 g", "220 to 470 ml"],
     ]);
     const tooMuch = live('::groundbait-mix{balls="40" size="5 cm"}');
     expect(tooMuch.messages).toMatchObject([{ code: "groundbait-too-much", severity: "warning" }]);
