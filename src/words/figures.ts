@@ -122,7 +122,7 @@ function figuresWith(
   const shortGaps = (fromMm: Mm, toMm: Mm) => {
     if (own.gap(fromMm) === own.gap(toMm)) return own.gap(fromMm);
     const [from, to] = unitOnce([own.gap(fromMm), own.gap(toMm)]);
-    return unbroken(words("figures.range", { from: from!, to: to! }));
+    return unbroken(words("figures.from-to", { from: from!, to: to! }));
   };
   const gaps: Gaps = { words, shown };
   // Spools and licences speak of pounds wherever float fishing is sold, so pounds come first.

@@ -78,7 +78,7 @@ function paceOver(ms: Ms, wayMm: Mm, unit: string, words: Words, number: NumberT
 /** A range of whole steps, with its unit once. */
 function stepped(range: readonly number[], step: number, unit: string, words: Words, number: NumberText) {
   const [from, to] = range.map((amount) => number(Math.round(amount / step) * step, 1)) as [string, string];
-  return `${from === to ? from : words("figures.range", { from, to })} ${unit}`;
+  return `${from === to ? from : words("figures.from-to", { from, to })} ${unit}`;
 }
 
 export function metricUnits(words: Words, number: NumberText): UnitSystem {

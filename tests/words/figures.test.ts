@@ -12,7 +12,6 @@ const words = makeWords({
     "us-pints": "{pints, plural, one {# US pint} other {# US pints}}",
     "us-quarts": "{quarts, plural, one {# US quart} other {# US quarts}}",
     pace: "{way} in {time}",
-    range: "{from}–{to}",
     "at-the-bed": "just touching the bed",
     "off-the-bed": "{gap} off the bed",
     "over-depth": "{gap} over depth",
@@ -53,7 +52,10 @@ describe("figures in the units of the guide", () => {
       "8′",
     ]);
     expect(compact.shortDepth(1500)).toBe("4′11″");
-    expect([compact.shortGaps(500, 750), compact.shortGaps(750, 1000)]).toEqual(["19½–29½″", "29½″–3′3½″"]);
+    expect([compact.shortGaps(500, 750), compact.shortGaps(750, 1000)]).toEqual([
+      "19½\u00A0to\u00A029½″",
+      "29½″\u00A0to\u00A03′3½″",
+    ]);
     expect(compact.compact).toBe(compact);
     expect(metric.compact.shortGap(570)).toBe("57 cm");
   });
@@ -139,12 +141,12 @@ describe("figures in one system alone", () => {
     expect(figures.about(3000)).toBe("10 ft");
     expect(figures.area(3)).toBe("0.47 in²");
     expect(figures.speed(0.3048)).toBe("1 ft/s");
-    expect(figures.kitchenRange(300, 430, "g")).toBe("10.5–15 oz");
+    expect(figures.kitchenRange(300, 430, "g")).toBe("10.5 to 15 oz");
   });
 
   it("measures dough with the jug of its country", () => {
     expect(imperial.kitchenRange(568.26125, 568.26125, "ml")).toBe("20 fl oz");
-    expect(us.kitchenRange(473.1765, 946.353, "ml")).toBe("16–32 US fl oz");
+    expect(us.kitchenRange(473.1765, 946.353, "ml")).toBe("16 to 32 US fl oz");
   });
 
   it("has rulers of that system, the bar to check a print by among them", () => {

@@ -4,7 +4,11 @@ import { makeFigures } from "../../src/words/figures.ts";
 import { makeWords } from "../../src/words/words.ts";
 
 const words = makeWords({
-  figures: { range: "{from}–{to}", "several-shot": "{count} × {size}", "shot-at": "{shot} at {place}" },
+  figures: {
+    "from-to": "{from} to {to}",
+    "several-shot": "{count} × {size}",
+    "shot-at": "{shot} at {place}",
+  },
 });
 const { shotPlaces } = makeFigures("metric", words, "en");
 const told = (...line: [size: string, role: Role, fromHookMm: number][]) =>
