@@ -1,7 +1,10 @@
 import type { MessageValues } from "../model/message-table.ts";
 import type { WordedMessage } from "./worded-message.ts";
 
-type SwimCode = Extract<keyof MessageValues, "sounding-twice" | "beyond-soundings" | `swim-${string}`>;
+type SwimCode = Extract<
+  keyof MessageValues,
+  "sounding-twice" | "beyond-soundings" | "choosing-limit-missing" | `swim-${string}`
+>;
 
 /** What is said of swims. */
 export const swimWords: { readonly [C in SwimCode]: (v: MessageValues[C]) => WordedMessage } = {
@@ -12,6 +15,10 @@ export const swimWords: { readonly [C in SwimCode]: (v: MessageValues[C]) => Wor
   "beyond-soundings": (v) => ({
     reason: `${v.found} lies where nobody has plumbed "${v.line}"`,
     hint: `plumb there and add the depth to its soundings, or name a place from ${v.allowed}`,
+  }),
+  "choosing-limit-missing": (v) => ({
+    reason: `nothing rules a rig out by "${v.rule}", which no list of rules may go without`,
+    hint: `add a line under \`rules-out\`: - rule: ${v.rule}`,
   }),
   "swim-hazard-untold": (v) => ({
     reason: `${v.found}, and the swim's hazards do not name ${v.hazard}`,

@@ -7,6 +7,7 @@ import { clearStages, stageTimes } from "../model/stage-times.ts";
 import { WordsError } from "../words/words.ts";
 import { buildCommand } from "./build-command.ts";
 import { checkCommand } from "./check-command.ts";
+import { chooseCommand } from "./choose-command.ts";
 import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";
 import { initCommand } from "./init-command.ts";
 import { newCommand } from "./new-command.ts";
@@ -26,6 +27,7 @@ export const commands: readonly CliCommand[] = [
   checkCommand,
   previewCommand,
   sheetCommand,
+  chooseCommand,
   schemaCommand,
 ];
 

@@ -7,6 +7,7 @@ import { makeWords } from "../words/words.ts";
 import { leftOutBy } from "./chosen.ts";
 import { guideOver, withoutRefused } from "./layers.ts";
 import { linkBait } from "./link/bait-link.ts";
+import { linkChoosing } from "./link/choosing-link.ts";
 import { linkFloat } from "./link/float-link.ts";
 import { linkKit } from "./link/kit-link.ts";
 import { linkLines } from "./link/line-link.ts";
@@ -21,6 +22,7 @@ import { readImages } from "./own-images.ts";
 import { readTemplates } from "./read-templates.ts";
 import { readWords } from "./read-words.ts";
 import { Reading, type ReadProse } from "./reading.ts";
+import { choosingSchema } from "./schema/choosing-schema.ts";
 import { guideSchema } from "./schema/guide-schema.ts";
 import { knotSchema } from "./schema/knot-schema.ts";
 import { planSchema, toolsSchema } from "./schema/plan-schema.ts";
@@ -132,6 +134,7 @@ function readFiles(reading: Reading) {
     swims: reading.folder("swims", swimSchema),
     shelves: reading.folder("shelves", shelfSchema),
     lines: reading.optionalFile("lines.yaml", linesSchema),
+    choosing: reading.optionalFile("choosing.yaml", choosingSchema),
     glossary: reading.optionalFile("glossary.yaml", glossarySchema),
     troubles: reading.optionalFile("troubles.yaml", troublesSchema),
     synonyms: reading.optionalFile("synonyms.yaml", synonymsSchema),
@@ -189,7 +192,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
     lessons,
     pages: read.pages.map(proseOf),
     species,
-    swims: read.swims.flatMap((one) => linkSwim(one, species, reading) ?? []),
+    ...swimsOf(read, species, reading),
     ...(read.lines && { lines: linkLines(read.lines, species, reading) }),
     glossary: termsOf(read.glossary, reading).sort((a, b) =>
       a.term.toLowerCase() < b.term.toLowerCase() ? -1 : 1,
@@ -261,6 +264,18 @@ function plansOf(
 ): readonly LessonPlan[] {
   const all = plans.flatMap((one) => linkPlan(one, { ...shelves, tools: tools?.value ?? [] }, reading) ?? []);
   return shelves.lessons.flatMap(({ id }) => all.filter((plan) => plan.id === id));
+}
+
+/** Places to fish from, and how rigs are chosen for them. */
+function swimsOf(
+  { swims, choosing }: Pick<ReturnType<typeof readFiles>, "swims" | "choosing">,
+  species: Library["species"],
+  reading: Reading,
+): Pick<Library, "swims" | "choosing"> {
+  return {
+    swims: swims.flatMap((one) => linkSwim(one, species, reading) ?? []),
+    ...(choosing && { choosing: linkChoosing(choosing, reading) }),
+  };
 }
 
 /** In the order of the course. */

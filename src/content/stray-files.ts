@@ -28,9 +28,17 @@ const folders: Readonly<Record<string, ".md" | ".yaml" | "a picture" | "a font">
 };
 
 /** Files that stand beside the folders. */
-const alone = ["guide", "hooks", "lines", "glossary", "troubles", "synonyms", "tools", "changes"].map(
-  (name) => `${name}.yaml`,
-);
+const alone = [
+  "guide",
+  "hooks",
+  "lines",
+  "glossary",
+  "troubles",
+  "synonyms",
+  "tools",
+  "choosing",
+  "changes",
+].map((name) => `${name}.yaml`);
 
 /** Notes to other authors, which are no part of a guide. */
 const notes = /^(?:readme|licen[cs]e)(?:\.\w+)?$/i;

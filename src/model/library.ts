@@ -7,6 +7,7 @@ import type { ShotScale, Tub } from "../core/tackle/shot.ts";
 import type { G, Mm, Share } from "../core/units.ts";
 import type { Water } from "../core/water/water.ts";
 import type { BaitLooks } from "./bait-looks.ts";
+import type { ChoosingRules } from "./choosing-rules.ts";
 import type { FishLooks } from "./fish-looks.ts";
 import type { KnotPicture } from "./knot-picture.ts";
 import type { PlanFacts } from "./lesson-plan.ts";
@@ -283,6 +284,8 @@ export interface Library {
   /** Places to fish from; those of a guide of one's own are its own alone. */
   readonly swims: readonly SwimEntry[];
   readonly lines?: LineTable;
+  /** Without it no rigs are chosen for swims. */
+  readonly choosing?: ChoosingRules;
   /** In order of their terms. */
   readonly glossary: readonly Term[];
   readonly troubles: readonly Trouble[];

@@ -133,6 +133,7 @@ export interface MessageValues {
   readonly "plan-without-safety": { readonly title: string; readonly allowed: Names };
   readonly "sounding-twice": { readonly found: string; readonly line: string };
   readonly "beyond-soundings": { readonly found: string; readonly line: string; readonly allowed: string };
+  readonly "choosing-limit-missing": { readonly rule: string };
   readonly "swim-hazard-untold": { readonly found: string; readonly hazard: string };
   readonly "swim-ledge-not-found": { readonly found: string; readonly line: string };
   readonly "swim-spot-unsure": { readonly spot: string; readonly nearest: string };
@@ -270,6 +271,7 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "plan-without-safety": "warning",
   "sounding-twice": "error",
   "beyond-soundings": "error",
+  "choosing-limit-missing": "error",
   "swim-hazard-untold": "warning",
   "swim-ledge-not-found": "warning",
   "swim-spot-unsure": "warning",

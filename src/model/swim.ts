@@ -49,14 +49,14 @@ export interface SoundedLine {
 }
 
 /** A place of the swim to fish at, between the first sounding of its line and the last. */
-interface Spot {
+export interface Spot {
   readonly title: string;
   /** Which of the lines it is on. */
   readonly line: SoundedLine;
   readonly fromBankMm: Mm;
 }
 
-interface Hazard {
+export interface Hazard {
   readonly kind: HazardKind;
   readonly where: string;
   /** What is done about it. */

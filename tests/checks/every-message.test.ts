@@ -439,6 +439,16 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
       "hint: plumb there and add the depth to its soundings, or name a place from 0 m to 4 m",
     ],
   },
+  "choosing-limit-missing": {
+    of: {
+      "choosing.yaml":
+        "basis: common practice\nrules-out: [{ rule: water }, { rule: box }]\nspeaks-for: [{ rule: fish, points: 1 }]\n",
+    },
+    says: [
+      'content/choosing.yaml:2:12 error nothing rules a rig out by "rod", which no list of rules may go without',
+      "hint: add a line under `rules-out`: - rule: rod",
+    ],
+  },
   "swim-hazard-untold": {
     of: sampleSwim("depth: 1.1 m", "depth: 1.3 m"),
     says: [

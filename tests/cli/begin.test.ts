@@ -169,7 +169,7 @@ describe("schema", () => {
   it("writes one file a kind, its own anew, and never over another's", async () => {
     const folder = join(temporaryFolder(), "schemas");
     const { code, result } = await cli("schema", "--out", folder);
-    expect({ code, result }).toEqual({ code: 0, result: `14 schemas in ${folder}\n` });
+    expect({ code, result }).toEqual({ code: 0, result: `15 schemas in ${folder}\n` });
     expect((await cli("schema", "--out", folder)).code).toBe(0);
     const rig = join(folder, "rig.schema.json");
     expect(JSON.parse(readFileSync(rig, "utf8")).properties.hook.description).toContain("Size of hook");

@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import { choosingSchema } from "./choosing-schema.ts";
 import { guideSchema } from "./guide-schema.ts";
 import type { FileKind } from "./key-notes.ts";
 import { knotSchema } from "./knot-schema.ts";
@@ -34,5 +35,6 @@ export const fileKinds: { readonly [K in FileKind]: FileForm } = {
   swim: { folder: "swims", ending: ".yaml", schema: swimSchema },
   kit: { folder: "kits", ending: ".yaml", schema: kitSchema },
   shelf: { folder: "shelves", ending: ".yaml", schema: shelfSchema },
+  choosing: { ending: ".yaml", schema: choosingSchema },
   guide: { ending: ".yaml", schema: guideSchema, needs: ["title", "publisher", "edition"] },
 };

@@ -1,3 +1,4 @@
+import { choosing } from "./choosing-notes.ts";
 import { plan } from "./plan-notes.ts";
 import { shelf } from "./stock-notes.ts";
 import { swim } from "./swim-notes.ts";
@@ -280,6 +281,7 @@ export const keyNotes = {
   swim,
   kit,
   shelf,
+  choosing,
   guide,
 } as const;
 

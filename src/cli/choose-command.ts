@@ -1,0 +1,149 @@
+import { Option } from "commander";
+import { readContent } from "../build/build.ts";
+import type { Read } from "../build/stages.ts";
+import { formatReport } from "../checks/reporter.ts";
+import { withId } from "../core/lists.ts";
+import { parseQuantity } from "../core/quantity.ts";
+import { metalIn, parseBox } from "../core/tackle/box-notation.ts";
+import type { Tub } from "../core/tackle/shot.ts";
+import { type WindStrength, windStrengths } from "../model/choosing-rules.ts";
+import { levels } from "../model/library.ts";
+import { hasErrors } from "../model/message.ts";
+import type { Spot, SwimEntry } from "../model/swim.ts";
+import { chooseRigs } from "../solve/choosing/choose.ts";
+import { conditionsAt } from "../solve/choosing/conditions-at.ts";
+import { reasonText } from "../words/reason.ts";
+import { choiceData, choiceText } from "./choose-text.ts";
+import { type CliCommand, exitCodes, UsageError } from "./command.ts";
+import { contentFolders, withContentOption } from "./content-option.ts";
+import { disk } from "./disk.ts";
+import { linesOnDisk } from "./report-options.ts";
+import { lengthAsked, type Options } from "./sheet-options.ts";
+
+export const chooseCommand: CliCommand = {
+  name: "choose",
+  describe: (command) =>
+    withContentOption(command)
+      .summary("say which rigs suit a swim, and what rules out the others")
+      .description(
+        "Says for each place of a swim which rigs suit it, the best first, and why, and what rules out each other rig.",
+      )
+      .argument("<swim>", "the swim's file name without .yaml")
+      .option("--spot <title>", "at this place alone, such as 'Foot of the ledge'")
+      .addOption(
+        new Option("--learner <level>", "whom it is for").choices([...levels]).default("next", "next"),
+      )
+      .addOption(
+        new Option("--wind <wind>", "how hard it blows").choices([...windStrengths]).default("calm", "calm"),
+      )
+      .option("--fish <names>", "only rigs that do for all of these, such as 'roach, perch'")
+      .option("--box <shot>", "made from the shot you have, such as 'BB, 12 No 4, lead No 8'")
+      .option("--rod <length>", "with a rod of this length, such as '11 ft'")
+      .option("--pace <pace>", "with the surface running as fast, such as '10 m in 25 s'")
+      .option("--level <length>", "with the water so much higher than when it was sounded; -10cm for lower")
+      .option("--json", "as data, with the unit in each field's name"),
+  async run([name], options, terminal) {
+    const { folders, shipped } = await contentFolders(options);
+    const { value: read, messages } = await readContent(disk, folders, shipped);
+    if (!read || hasErrors(messages)) {
+      terminal.report(formatReport(messages, linesOnDisk()));
+      return exitCodes.contentErrors;
+    }
+    const swim = swimNamed(name!, read);
+    const asked = askedOf(options, read);
+    const places = spotsAsked(swim, options).map((spot) => placeOf(swim, spot, asked, read));
+    const told = { swim, places, guide: read.library.guide };
+    terminal.result(options.json ? choiceData(told) : choiceText(told, read.kit));
+    return exitCodes.fine;
+  },
+};
+
+function placeOf(
+  swim: SwimEntry,
+  spot: Spot,
+  asked: Parameters<typeof conditionsAt>[2],
+  { library, kit }: Read,
+) {
+  const { choosing } = library;
+  if (!choosing)
+    throw new UsageError(
+      "the guide has no choosing.yaml; it says what rules a rig out and what speaks for it",
+    );
+  const conditions = conditionsAt(swim, spot, asked);
+  if (!conditions)
+    throw new UsageError(
+      `--level leaves no water at ${spot.title}, which is ${kit.figures.depth(spot.fromBankMm)} out`,
+    );
+  return { spot, conditions, choice: chooseRigs(choosing, conditions, library) };
+}
+
+function swimNamed(name: string, { library }: Read): SwimEntry {
+  const swim = library.swims.find(({ id }) => id === name);
+  if (swim) return swim;
+  const known = library.swims.map(({ id }) => id).join(", ");
+  throw new UsageError(
+    known === ""
+      ? `there is no swim "${name}", nor any other; begin one with dotdown new swim ${name}`
+      : `there is no swim "${name}"; there are ${known}`,
+  );
+}
+
+function spotsAsked({ spots, title }: SwimEntry, options: Options): readonly Spot[] {
+  if (options.spot === undefined) return spots;
+  const asked = String(options.spot);
+  const found = spots.filter((spot) => spot.title.toLowerCase() === asked.toLowerCase());
+  if (found.length > 0) return found;
+  throw new UsageError(
+    `${title} has no place "${asked}"; there are ${spots.map((spot) => spot.title).join(", ")}`,
+  );
+}
+
+/** What the command line asks for in place of what the swim and the guide say. */
+function askedOf(options: Options, read: Read): Parameters<typeof conditionsAt>[2] {
+  const rodLengthMm = lengthAsked(options, "rod");
+  const box = boxOf(options, read);
+  const fish = fishAsked(options, read);
+  const paceMs = signedAsked(options, "pace", "pace");
+  const levelMm = signedAsked(options, "level", "length");
+  return {
+    learner: options.learner as (typeof levels)[number],
+    wind: options.wind as WindStrength,
+    ...(rodLengthMm !== undefined && { rodLengthMm }),
+    ...(box && { box }),
+    ...(fish && { fish }),
+    ...(paceMs !== undefined && { paceMs }),
+    ...(levelMm !== undefined && { levelMm }),
+  };
+}
+
+function signedAsked(options: Options, name: string, kind: "pace" | "length"): number | undefined {
+  const text = options[name];
+  if (text === undefined) return undefined;
+  const read = parseQuantity(kind, String(text));
+  if (read.ok) return read.value;
+  throw new UsageError(`--${name} ${text} is not understood; write it like ${read.examples.join(" or ")}`);
+}
+
+function fishAsked(options: Options, { library }: Read): readonly string[] | undefined {
+  if (options.fish === undefined) return undefined;
+  const known = library.species.flatMap(({ title, also }) => [title, ...also]);
+  const fish = String(options.fish)
+    .split(",")
+    .map((name) => name.trim())
+    .filter((name) => name !== "");
+  const strange = fish.find((name) => !known.some((one) => one.toLowerCase() === name.toLowerCase()));
+  if (strange === undefined) return fish;
+  throw new UsageError(`--fish: the guide knows no ${strange}; it knows ${known.join(", ")}`);
+}
+
+/** The reader's shot, in the guide's scale. */
+function boxOf(options: Options, { library, kit }: Read): Tub | undefined {
+  if (options.box === undefined) return undefined;
+  const { scaleId, tubId } = library.guide;
+  const { tub } = withId(library.tubs, tubId);
+  const box = parseBox(String(options.box), withId(library.scales, scaleId), metalIn(tub));
+  if (box.ok) return box.value;
+  throw new UsageError(
+    `--box: ${box.findings.map((one) => reasonText(one, kit.words, kit.figures)).join(" ")}`,
+  );
+}

@@ -1,0 +1,75 @@
+import type { Finding } from "../core/finding.ts";
+import type { Tub } from "../core/tackle/shot.ts";
+import type { G, Mm, Ms } from "../core/units.ts";
+import type { WindStrength } from "./choosing-rules.ts";
+import type { levels, RigEntry } from "./library.ts";
+import type { SolvedRig } from "./solved.ts";
+
+type Level = (typeof levels)[number];
+
+/** Where a rig is to be fished, by whom, for what and out of which box. */
+export interface Conditions {
+  readonly water: "still" | "flowing";
+  readonly depthMm: Mm;
+  readonly fromBankMm: Mm;
+  /** How fast the surface runs; flowing water has it. */
+  readonly paceMs?: Ms;
+  readonly wind: WindStrength;
+  readonly learner: Level;
+  readonly fish: readonly string[];
+  /** Whether a rig must do for all of these fish, or for one of them. */
+  readonly fishWanted: "every" | "any";
+  /** To the nearest snag, where there is one. */
+  readonly snagMm?: Mm;
+  readonly rodLengthMm?: Mm;
+  /** Shot that there are in place of the rig's own tub. */
+  readonly box?: Tub;
+}
+
+/** Why a rig is ruled out. What the sums found is told as they tell it. */
+export type RuledOutBy =
+  | { readonly rule: "water"; readonly water: "still" | "flowing" }
+  | { readonly rule: "rod" | "box" | "sums"; readonly finding: Finding }
+  | { readonly rule: "reach"; readonly reachMm: Mm; readonly fromBankMm: Mm }
+  | { readonly rule: "pace"; readonly paceMs: Ms; readonly mostMs: Ms }
+  | { readonly rule: "depth"; readonly depthMm: Mm; readonly leastMm: Mm; readonly mostMm: Mm }
+  | { readonly rule: "distance"; readonly loadG: G; readonly neededG: G; readonly fromBankMm: Mm }
+  | { readonly rule: "two points"; readonly fromBankMm: Mm; readonly mostMm: Mm }
+  | {
+      readonly rule: "line";
+      readonly line: "main line" | "hook length";
+      readonly strengthG: G;
+      readonly leastG: G;
+      readonly fish: string;
+    }
+  | { readonly rule: "snag"; readonly strengthG: G; readonly leastG: G; readonly snagMm: Mm }
+  | { readonly rule: "level"; readonly level: Level }
+  | { readonly rule: "wind"; readonly loadG: G; readonly neededG: G };
+
+/** What speaks for a rig, with the points that it brings. */
+export type SpokenForBy = { readonly points: number } & (
+  | { readonly rule: "fish"; readonly fish: readonly string[] }
+  | { readonly rule: "depth" | "pace"; readonly least: number; readonly most: number }
+  | { readonly rule: "level"; readonly level: Level }
+  | { readonly rule: "wind" }
+);
+
+/** A rig that can be fished there, made up for just that. */
+export interface OfferedRig {
+  readonly entry: RigEntry;
+  readonly made: SolvedRig;
+  /** The sum of what speaks for it. */
+  readonly points: number;
+  readonly because: readonly SpokenForBy[];
+}
+
+interface RuledOutRig {
+  readonly entry: RigEntry;
+  readonly because: readonly RuledOutBy[];
+}
+
+/** Rigs for some conditions, the best first, and what rules the others out. */
+export interface Choice {
+  readonly offered: readonly OfferedRig[];
+  readonly ruledOut: readonly RuledOutRig[];
+}

@@ -1,0 +1,100 @@
+import type { Float } from "../../core/float/float.ts";
+import { first } from "../../core/lists.ts";
+import type { Conditions, RuledOutBy } from "../../model/choosing.ts";
+import { type LimitRule, windStrengths } from "../../model/choosing-rules.ts";
+import { type LineForFish, type LineTable, levels, type RigEntry } from "../../model/library.ts";
+import type { Rig } from "../../model/rig.ts";
+
+type Of<R extends LimitRule["rule"]> = Extract<LimitRule, { readonly rule: R }>;
+/** Rules that need no sums. */
+type QuickRule = Exclude<LimitRule["rule"], "rod" | "box">;
+
+/** What of a rule's kind rules a rig out, or nothing. */
+type Limit<R extends QuickRule> = (
+  rule: Of<R>,
+  entry: RigEntry,
+  conditions: Conditions,
+  lines: LineTable | undefined,
+) => RuledOutBy | undefined;
+
+const limits: { readonly [R in QuickRule]: Limit<R> } = {
+  water: (_, { rig: { water } }, conditions) =>
+    water === conditions.water ? undefined : { rule: "water", water },
+  pace: ({ most }, { rig: { pacesMs } }, { paceMs = 0 }) => {
+    const mostMs = most * Math.max(...pacesMs);
+    return pacesMs.length === 0 || paceMs <= mostMs ? undefined : { rule: "pace", paceMs, mostMs };
+  },
+  depth: ({ least, most }, { rig: { depthsMm } }, { depthMm }) => {
+    const [leastMm, mostMm] = [least * Math.min(...depthsMm), most * Math.max(...depthsMm)];
+    return depthMm >= leastMm && depthMm <= mostMm ? undefined : { rule: "depth", depthMm, leastMm, mostMm };
+  },
+  distance: ({ fromMm, loadEachMetreG }, { rig }, { fromBankMm }) => {
+    if (rig.outfit === "whip") return undefined;
+    const [loadG, neededG] = [castG(rig.float), (loadEachMetreG * (fromBankMm - fromMm)) / 1000];
+    return loadG >= neededG ? undefined : { rule: "distance", loadG, neededG, fromBankMm };
+  },
+  "two points": ({ rodLengths }, { rig }, { fromBankMm, rodLengthMm = rig.rodLengthMm }) => {
+    const mostMm = rodLengths * rodLengthMm;
+    return rig.float.attachment !== "top and bottom" || rig.outfit === "whip" || fromBankMm <= mostMm
+      ? undefined
+      : { rule: "two points", fromBankMm, mostMm };
+  },
+  line: (_, { rig }, { fish, fishWanted }, lines) => {
+    const rows = (lines?.rows ?? []).filter((row) => fish.some((name) => isSame(name, row.fish)));
+    const tooLight = rows.flatMap((row) => lineTooLight(row, rig) ?? []);
+    if (tooLight.length === 0 || (fishWanted === "any" && tooLight.length < rows.length)) return undefined;
+    return first([...tooLight].sort((a, b) => a.leastG - b.leastG));
+  },
+  snag: ({ withinMm, mainLineG }, { rig }, { snagMm }) => {
+    const { strengthG } = rig.mainLine;
+    return snagMm === undefined || snagMm > withinMm || strengthG >= mainLineG - roundingG
+      ? undefined
+      : { rule: "snag", strengthG, leastG: mainLineG, snagMm };
+  },
+  level: ({ above }, { level }, { learner }) =>
+    levels.indexOf(level) - levels.indexOf(learner) <= above ? undefined : { rule: "level", level },
+  wind: ({ of, loadG: neededG }, { rig: { float } }, { wind }) => {
+    const loadG = castG(float);
+    const blows = windStrengths.indexOf(wind) >= windStrengths.indexOf(of);
+    return !blows || loadG >= neededG ? undefined : { rule: "wind", loadG, neededG };
+  },
+};
+
+/** Pounds and kilograms that mean the same line differ by less [g]. */
+const roundingG = 30;
+
+/** What a float is cast with: what it takes and what is built into it. */
+const castG = ({ capacityG, selfLoadG }: Float) => capacityG + selfLoadG;
+
+const isSame = (one: string, other: string) => one.toLowerCase() === other.toLowerCase();
+
+/** Whether a rig's lines do for a fish, as far as the guide's table speaks of it. */
+export function suitsLine(fish: string, rig: Rig, lines: LineTable | undefined): boolean {
+  const row = lines?.rows.find((one) => isSame(fish, one.fish));
+  return row === undefined || lineTooLight(row, rig) === undefined;
+}
+
+function lineTooLight({ fish, mainLine, hookLine }: LineForFish, rig: Rig) {
+  const light = (
+    [
+      ["main line", rig.mainLine.strengthG, mainLine.leastG],
+      ["hook length", rig.hookLine.strengthG, hookLine.leastG],
+    ] as const
+  ).find(([, strengthG, leastG]) => strengthG < leastG - roundingG);
+  if (!light) return undefined;
+  const [line, strengthG, leastG] = light;
+  return { rule: "line", line, strengthG, leastG, fish } as const;
+}
+
+/** All that rules a rig out before any sums are done. */
+export function quickLimits(
+  rules: readonly LimitRule[],
+  entry: RigEntry,
+  conditions: Conditions,
+  lines: LineTable | undefined,
+): readonly RuledOutBy[] {
+  return rules.flatMap((rule) => {
+    if (rule.rule === "rod" || rule.rule === "box") return [];
+    return (limits[rule.rule] as Limit<QuickRule>)(rule, entry, conditions, lines) ?? [];
+  });
+}
