@@ -109,23 +109,27 @@ async function layersOf(
 ): Promise<readonly Layer[]> {
   const own = folders.map((folder) => ({ folder }));
   if (library === undefined) return own;
-  const language = await languageOf(world, folders);
+  const said = await saidByGuides(world, folders);
+  const language = said.map((guide) => guide.language).find((tag) => typeof tag === "string") ?? "en";
   const inLanguage = libraryIn(library, language);
-  // Fixed words of all languages stand in one place.
-  const words = inLanguage === library ? [] : [{ folder: library, only: "words/" }];
-  const lent = [...words, { folder: inLanguage }];
+  // Fixed words of all languages stand in one place, and are the tool's, whatever else a guide refuses.
+  const words = { folder: library, only: "words/" };
+  const refused = said[0]?.library === "none";
+  const lent = refused ? [words] : [...(inLanguage === library ? [] : [words]), { folder: inLanguage }];
   return [...lent.map((layer) => ({ ...layer, fromLibrary: true as const })), ...own];
 }
 
-/** The language that the last of the folders with a `guide.yaml` for it says. */
-async function languageOf(world: World, folders: readonly string[]): Promise<string> {
+/** What the `guide.yaml` of each folder says that has one, before anything is held against it; the uppermost first. */
+async function saidByGuides(
+  world: World,
+  folders: readonly string[],
+): Promise<readonly { readonly language?: unknown; readonly library?: unknown }[]> {
+  const said = [];
   for (const folder of [...folders].reverse()) {
     const text = await world.readText(`${folder}/guide.yaml`);
-    const data = text === undefined ? undefined : readYaml(text, folder).data;
-    const language = (data as { readonly language?: unknown } | null | undefined)?.language;
-    if (typeof language === "string") return language;
+    if (text !== undefined) said.push(readYaml(text, folder).data ?? {});
   }
-  return "en";
+  return said;
 }
 
 async function readOnce(world: World, layers: readonly Layer[]): Promise<Sources> {

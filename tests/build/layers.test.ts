@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { solveContent } from "../../src/build/build.ts";
 import type { Solved } from "../../src/build/stages.ts";
 import { formatReport } from "../../src/checks/reporter.ts";
+import { inMemory } from "../../src/model/kept.ts";
 import { borrowing } from "../support/borrowed.ts";
 import { contentWith } from "../support/smallest-content.ts";
 
@@ -24,10 +25,13 @@ const library: Files = contentWith({
   "changes.yaml": "- { date: 2026-11-20, title: New, summary: x, page: rigs/plain.html }\n",
 });
 
+/** A rig that is as it was is solved once. */
+const keep = inMemory(20);
+
 const mine = "title: Mine\npublisher: Me\nedition: 2026-11-21\n";
 
 async function guide(own: Files): Promise<{ value: Solved | undefined; report: string }> {
-  const { value, messages } = await solveContent(borrowing(own, library), ["content"], "library");
+  const { value, messages } = await solveContent(borrowing(own, library), ["content"], "library", keep);
   return { value, report: formatReport(messages) };
 }
 

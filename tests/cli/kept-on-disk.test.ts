@@ -110,12 +110,14 @@ describe("what is kept on disk", () => {
     const { library } = shippedGuide;
     const words = makeWords(library.words);
     const figures = makeFigures(library.guide.units, words, library.guide.language);
-    const few = { ...library, rigs: library.rigs.slice(0, 4) };
     const folder = temporaryFolder();
-    const cold = await solveRigs(few, words, figures, keptOnDisk(folder, tool));
-    const warm = await solveRigs(few, words, figures, keptOnDisk(folder, tool));
-    expect(warm).toEqual(cold);
-    expect(warm.value[0]!.rig).toBe(few.rigs[0]!.rig);
-    expect(readdirSync(folder)).toHaveLength(few.rigs.length);
+    const keep = keptOnDisk(folder, tool);
+    for (const { rig, ...sums } of shippedGuide.rigs)
+      keep("rig", JSON.stringify(rig), () => ({ value: sums, findings: [] }));
+    const { value } = await solveRigs(library, words, figures, keptOnDisk(folder, tool));
+    expect(value).toEqual(shippedGuide.rigs);
+    expect(value[0]!.rig).toBe(library.rigs[0]!.rig);
+    // None of them was reckoned anew.
+    expect(readdirSync(folder)).toHaveLength(library.rigs.length);
   });
 });

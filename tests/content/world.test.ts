@@ -56,3 +56,41 @@ describe("content that is changed while it is read", () => {
     expect(given.message).toBe("changed each time it was read: content/a.md");
   });
 });
+
+describe("a guide that refuses the library", () => {
+  /** Files that are read of the library for a guide that says this of it. */
+  async function readOf(choice: string): Promise<string[]> {
+    const files: Readonly<Record<string, string>> = {
+      "own/guide.yaml": choice,
+      "library/words/en.yaml": "a: A\n",
+      "library/rigs/plain.md": "text",
+      "library-de/rigs/plain.md": "Text",
+    };
+    const opened = new Set<string>();
+    const world: World = {
+      list: async (folder) =>
+        Object.keys(files)
+          .filter((path) => path.startsWith(`${folder}/`))
+          .map((path) => ({ path: path.slice(folder.length + 1), bytes: 4 })),
+      readBytes: async () => undefined,
+      readText: async (path) => {
+        opened.add(path);
+        return files[path];
+      },
+    };
+    await readSources(world, ["own"], "library");
+    return [...opened].filter((path) => path.startsWith("library")).sort();
+  }
+
+  it("has its fixed words and nothing else read of it", async () => {
+    expect(await readOf("library: none\n")).toEqual(["library/words/en.yaml"]);
+    expect(await readOf("library: none\nlanguage: de\n")).toEqual(["library/words/en.yaml"]);
+  });
+
+  it("is no other: of the rest all is read, in its language", async () => {
+    expect(await readOf("title: Mine\n")).toEqual(["library/rigs/plain.md", "library/words/en.yaml"]);
+    const inGerman = ["library-de/rigs/plain.md", "library/words/en.yaml"];
+    expect(await readOf("language: de\n")).toEqual(inGerman);
+    expect(await readOf("")).toEqual(["library/rigs/plain.md", "library/words/en.yaml"]);
+  });
+});

@@ -8,20 +8,17 @@ import { sampleAvon, sampleWaggler } from "../support/sample-rig.ts";
 import { type Dots, dotsOf } from "./raster.ts";
 import { rawPdf } from "./raw-pdf.ts";
 import { readPdf } from "./read-pdf.ts";
-import { printed, sampleInput } from "./sample-print.ts";
+import { printedOfTwoRigs, sampleAddress as site } from "./sample-print.ts";
 import { lengthOf, type Segment, segmentsOf } from "./segments.ts";
 import { elementsOf } from "./ua/rule.ts";
 
-const site = "https://makebelieve.example";
 /** Points of a millimetre. Source: ISO 32000-1, section 8.3.2.3: 72 to the inch. */
 const pt = 72 / 25.4;
 const papers = ["A4", "Letter"] as const;
-const files = new Map<string, Map<string, Uint8Array>>();
+const files = new Map<string, ReadonlyMap<string, Uint8Array>>();
 
 beforeAll(async () => {
-  for (const paper of papers) {
-    files.set(paper, await printed(sampleInput({ siteAddress: site, paper }, [sampleWaggler, sampleAvon])));
-  }
+  for (const paper of papers) files.set(paper, await printedOfTwoRigs(paper));
 }, 240_000);
 
 /** Sources: ISO/IEC 7810 (ID-1), ISO 216 (A4 to A7), ANSI/ASME Y14.1 (Letter is 8.5 × 11 in). */

@@ -1,4 +1,4 @@
-import { getDocument, OPS } from "pdfjs-dist/legacy/build/pdf.mjs";
+import { getDocument, OPS } from "./pdf-reader.ts";
 
 /** A node of the structure tree as the reader hands it on. */
 export interface TreeNode {

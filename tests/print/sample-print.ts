@@ -4,7 +4,7 @@ import type { Guide, Library, RigEntry } from "../../src/model/library.ts";
 import type { SolvedRig } from "../../src/model/solved.ts";
 import { type PrintInput, printFiles } from "../../src/print/print-files.ts";
 import { drawingKit } from "../support/drawing-kit.ts";
-import { sampleRigs } from "../support/sample-rig.ts";
+import { sampleAvon, sampleRigs, sampleWaggler } from "../support/sample-rig.ts";
 
 export const sampleGuide: Guide = {
   title: "Float Fishing at Makebelieve Pool",
@@ -60,6 +60,18 @@ function entryOf({ rig }: SolvedRig): RigEntry {
     notWhen: ["The wind is up."],
     changeFirst: ["Move the telltale."],
   };
+}
+
+export const sampleAddress = "https://makebelieve.example";
+
+const twoRigs = new Map<Guide["paper"], Promise<ReadonlyMap<string, Uint8Array>>>();
+
+/** All that is printed of two rigs of a guide with an address, by path; made once for the tests that only read it. */
+export function printedOfTwoRigs(paper: Guide["paper"]): Promise<ReadonlyMap<string, Uint8Array>> {
+  const guide = { siteAddress: sampleAddress, paper };
+  const files = twoRigs.get(paper) ?? printed(sampleInput(guide, [sampleWaggler, sampleAvon]));
+  twoRigs.set(paper, files);
+  return files;
 }
 
 /** Everything printed, by path. */

@@ -93,7 +93,7 @@ describe.skipIf("reason" in started)(`a film on a page${reason}`, () => {
       expect(await page.getAttribute("[data-does=slower]", "aria-pressed")).toBe("true");
       expect(Math.abs(Number((await clock(page))?.replace(" s", "")) - 1)).toBeLessThan(0.15);
       await press(page, "slower");
-      await page.clock.runFor(30_000);
+      await page.clock.fastForward(30_000);
       expect(await page.textContent("[data-does=play]")).toBe("Play");
       expect(await caption(page)).toMatch(/down \d+ s sooner in a bulk\.$/);
       await press(page, "play");

@@ -136,7 +136,8 @@ function lineUp(
     }
     const onHookLength = fromHook < rig.hookLengthMm;
     const diameterMm = onHookLength ? rig.hookLineDiameterMm : rig.mainLineDiameterMm;
-    const slope = (at: LineState) => lineSlope(at, diameterMm, towMmS, fluid);
+    const weight = lineWeightUnMm(diameterMm, fluid);
+    const slope = (at: LineState) => lineSlope(at, diameterMm, weight, towMmS, fluid);
     const atStart = slope(state);
     const upTo = Math.min(
       longest,
@@ -180,14 +181,21 @@ function lyingHook({ lyingMm, depthMm }: LineStart, pushUn: number): HangPoint {
   return { fromHookMm: 0, xMm: pushUn < 0 ? -lyingMm : lyingMm, depthMm };
 }
 
+/** Weight of line in water [µN for each millimetre]. */
+function lineWeightUnMm(diameterMm: Mm, { densityGMm3 }: Fluid): number {
+  const sectionMm2 = (Math.PI / 4) * diameterMm ** 2;
+  return sectionMm2 * (lineDensityKgM3 * 1e-6 - densityGMm3) * gravityMmS2;
+}
+
 /** Change of pull and place for each millimetre up the line. */
 function lineSlope(
   [push, weight, , depth]: LineState,
   diameterMm: Mm,
+  lineWeight: number,
   towMmS: (depthMm: Mm) => number,
   fluid: Fluid,
 ): LineState {
-  const pull = Math.hypot(push, weight);
+  const pull = Math.sqrt(push * push + weight * weight);
   // Line that holds nothing hangs straight.
   const downX = pull > 0 ? push / pull : 0;
   const down = pull > 0 ? weight / pull : 1;
@@ -197,8 +205,6 @@ function lineSlope(
   const along = diameterMm > 0 ? axialDragGMmS(diameterMm, Math.abs(alongSpeed), fluid) * alongSpeed : 0;
   const across =
     diameterMm > 0 ? crossFlowDragGMmS(diameterMm, Math.abs(acrossSpeed), fluid) * acrossSpeed : 0;
-  const sectionMm2 = (Math.PI / 4) * diameterMm ** 2;
-  const lineWeight = sectionMm2 * (lineDensityKgM3 * 1e-6 - fluid.densityGMm3) * gravityMmS2;
   return [along * downX + across * down, along * down - across * downX + lineWeight, -downX, -down];
 }
 

@@ -17,16 +17,10 @@ const fonts = nodeFonts();
 const reader = new FigureReader(fonts);
 
 describe("a copy of a copy", () => {
-  test.each([sampleWaggler, sampleAvon].map((solved) => [solved.rig.id, solved] as const))(
-    "of the pocket card of %s has every figure as it was printed",
-    (_, solved) => {
-      const { front, back } = layOutCard(solved, cardFormats["ID-1"], sampleGuide, drawingKit, fonts);
-      for (const page of [front, back]) {
-        expect(misread(page, copyOfACopy(page, fonts), reader)).toEqual([]);
-      }
-    },
-    60_000,
-  );
+  test("of a pocket card has every figure as it was printed", () => {
+    const { front, back } = layOutCard(sampleAvon, cardFormats["ID-1"], sampleGuide, drawingKit, fonts);
+    for (const page of [front, back]) expect(misread(page, copyOfACopy(page, fonts), reader)).toEqual([]);
+  }, 60_000);
 
   test("of an A5 card has a code that reads, and the address beside it in words", () => {
     const guide = { ...sampleGuide, siteAddress: "https://makebelieve.example/floats/" };

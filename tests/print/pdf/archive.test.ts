@@ -2,14 +2,12 @@ import { beforeAll, expect, test } from "vitest";
 import { sampleAvon, sampleWaggler } from "../../support/sample-rig.ts";
 import { carriedFiles } from "../archive-file.ts";
 import { archiveBreaks, archiveRules } from "../archive-rules.ts";
-import { printed, sampleInput } from "../sample-print.ts";
+import { printedOfTwoRigs } from "../sample-print.ts";
 
-let files: Map<string, Uint8Array>;
+let files: ReadonlyMap<string, Uint8Array>;
 
 beforeAll(async () => {
-  files = await printed(
-    sampleInput({ siteAddress: "https://makebelieve.example" }, [sampleWaggler, sampleAvon]),
-  );
+  files = await printedOfTwoRigs("A4");
 }, 120_000);
 
 const pdfs = () => [...files].filter(([path]) => path.endsWith(".pdf"));

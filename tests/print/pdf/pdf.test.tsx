@@ -12,16 +12,14 @@ import { sampleAvon, sampleStick, sampleWaggler } from "../../support/sample-rig
 import { uaBreaks, uaRules } from "../pdf-ua-rules.ts";
 import { rawPdf } from "../raw-pdf.ts";
 import { readPdf } from "../read-pdf.ts";
-import { printed, sampleGuide, sampleInput } from "../sample-print.ts";
+import { printedOfTwoRigs, sampleGuide } from "../sample-print.ts";
 
 const fonts = nodeFonts();
 const facts = { title: "Läng & <deep>", author: "Makebelieve", language: "en-GB", date: "2026-05-01" };
-let files: Map<string, Uint8Array>;
+let files: ReadonlyMap<string, Uint8Array>;
 
 beforeAll(async () => {
-  files = await printed(
-    sampleInput({ siteAddress: "https://makebelieve.example" }, [sampleWaggler, sampleAvon]),
-  );
+  files = await printedOfTwoRigs("A4");
 }, 120_000);
 
 const pdfs = () => [...files].filter(([path]) => path.endsWith(".pdf"));
