@@ -8,7 +8,7 @@ it("tells the hazards first, then for each place the rigs with their reasons, an
   expect({ code, report }).toEqual({ code: 0, report: "" });
   expect(result.indexOf("Fast water: ")).toBeLessThan(result.indexOf("Crease, 3.5 m"));
   expect(result).toMatch(/\n {2}1\. .*: \d+ points\n/);
-  expect(result).toMatch(/Ruled out\n[^]*It is for still water\./);
+  expect(result).toMatch(/Ruled out\n[\s\S]*It is for still water\./);
   expect(result).not.toContain("Inside line");
 });
 
