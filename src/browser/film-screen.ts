@@ -1,10 +1,19 @@
 import { entry, last, paired } from "../core/lists.ts";
 import { type Pose, poseBetween, readPoses } from "../drawing/film/poses.ts";
+import { knotStage } from "./film-knot.ts";
 import { dataOf, partWithin } from "./page-parts.ts";
 
-/** A step of a person stays this long, and takes so much of it to become the next [s]. */
-const stepS = 2.4;
-const changeS = 0.6;
+interface Pace {
+  /** A step of a person stays this long, and takes so much of it to become the next [s]. */
+  readonly stepS: number;
+  readonly changeS: number;
+  /** Share of the change from which on the next step's words are shown. */
+  readonly toldFrom: number;
+}
+
+const usual: Pace = { stepS: 2.4, changeS: 0.6, toldFrom: 0.5 };
+/** The way of a cord is followed with the eyes, and its words say what is being done. */
+const tied: Pace = { stepS: 6, changeS: 3.5, toldFrom: 0 };
 
 interface PlayedMoment {
   readonly startS: number;
@@ -14,8 +23,12 @@ interface PlayedMoment {
 
 /** What shows a film at a time: its picture, its caption, its clock and the place of its slider. */
 export function filmScreen(player: HTMLElement, content: DocumentFragment) {
-  const moments = readMoments(content);
-  const stage = stageOf(partWithin(player, ".film-moving"), [...partWithin(content, ".film-parts").children]);
+  const knot = content.querySelector(".film-tied")?.textContent;
+  const pace = knot ? tied : usual;
+  const moments = readMoments(content, pace);
+  const moving = partWithin(player, ".film-moving");
+  const posed = stageOf(moving, [...partWithin(content, ".film-parts").children]);
+  const tie = knot ? knotStage(moving, knot) : undefined;
   const caption = partWithin(player, ".film-caption");
   const slider = partWithin<HTMLInputElement>(player, "input");
   const clock = player.querySelector<HTMLElement>(".film-clock");
@@ -29,9 +42,10 @@ export function filmScreen(player: HTMLElement, content: DocumentFragment) {
       moments.findLastIndex(({ startS }) => startS <= atS + 1e-6),
     );
     const [moment, next] = [entry(moments, place), moments[place + 1]];
-    const gone = next ? share(moment.startS, atS, next.startS, isTimed) : 0;
-    stage(moment.poses, gone > 0 ? next?.poses : undefined, gone);
-    const told = !isTimed && next && gone > 0.5 ? next : moment;
+    const gone = next ? share(moment.startS, atS, next.startS, isTimed ? undefined : pace.changeS) : 0;
+    if (!tie?.(gone > 0 ? place + 1 : place, gone > 0 ? gone : 1))
+      posed(moment.poses, gone > 0 ? next?.poses : undefined, gone);
+    const told = !isTimed && next && gone > pace.toldFrom ? next : moment;
     if (caption.textContent !== told.caption) caption.textContent = told.caption;
     const said = clock ? secondsText(atS, dataOf(clock, "words")) : told.caption;
     if (clock) clock.textContent = said;
@@ -43,13 +57,13 @@ export function filmScreen(player: HTMLElement, content: DocumentFragment) {
     show,
     slider,
     startsS: moments.map(({ startS }) => startS),
-    timeOfSlider: () => Number(slider.value) * (isTimed ? 1 : stepS),
+    timeOfSlider: () => Number(slider.value) * (isTimed ? 1 : pace.stepS),
   };
 }
 
-/** How far one moment has become the next: with the clock all the way, else at the end of its stay. */
-function share(fromS: number, atS: number, toS: number, isTimed: boolean): number {
-  const gone = isTimed ? (atS - fromS) / (toS - fromS) : 1 - (toS - atS) / changeS;
+/** How far one moment has become the next: with the clock all the way, else in so many seconds at the end of its stay. */
+function share(fromS: number, atS: number, toS: number, changeS = toS - fromS): number {
+  const gone = 1 - (toS - atS) / changeS;
   return Math.min(1, Math.max(0, gone));
 }
 
@@ -58,7 +72,7 @@ function secondsText(atS: number, words: string): string {
   return words.replace("{seconds}", atS.toLocaleString(document.documentElement.lang, digits));
 }
 
-function readMoments(content: DocumentFragment): readonly PlayedMoment[] {
+function readMoments(content: DocumentFragment, { stepS }: Pace): readonly PlayedMoment[] {
   return [...content.querySelectorAll<HTMLElement>("li")].map((one, place) => ({
     startS: one.dataset.time === undefined ? place * stepS : Number(one.dataset.time),
     caption: one.textContent ?? "",
@@ -70,7 +84,10 @@ function readMoments(content: DocumentFragment): readonly PlayedMoment[] {
 function stageOf(moving: Element, parts: readonly Element[]) {
   let shown: { readonly part: number; readonly mark: Element }[] = [];
   return (poses: readonly Pose[], next: readonly Pose[] | undefined, gone: number): void => {
-    const isSame = shown.length === poses.length && poses.every(({ part }, i) => shown[i]?.part === part);
+    const isSame =
+      moving.childElementCount === shown.length &&
+      shown.length === poses.length &&
+      poses.every(({ part }, i) => shown[i]?.part === part);
     if (!isSame) {
       shown = poses.map(({ part }) => ({ part, mark: document.importNode(entry(parts, part), true) }));
       moving.replaceChildren(...shown.map(({ mark }) => mark));

@@ -1,4 +1,6 @@
 import { first, known, paired, withId } from "../core/lists.ts";
+import type { Mm } from "../core/units.ts";
+import { knotFilmName } from "../model/films.ts";
 import type { Library } from "../model/library.ts";
 import type { ReadyImage } from "../model/own-image.ts";
 import type { FilmReference, PictureReference } from "../model/pictures.ts";
@@ -6,6 +8,7 @@ import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { drawBait } from "./bait/draw-bait.ts";
 import { type Film, type FilmRoom, stripOf } from "./film/film.ts";
 import { drawFilm } from "./film/films.ts";
+import { knotFilm } from "./film/knot-film.ts";
 import { drawFish } from "./fish/draw-fish.ts";
 import { drawFloatChart } from "./float/float-chart.ts";
 import { drawFloat } from "./float/float-drawing.ts";
@@ -143,13 +146,10 @@ const pictures: { readonly [K in PictureReference["picture"]]: PictureOf<K> } = 
       },
     };
   },
-  film: ({ film, rig, depthMm }, { solved }) => {
-    const [found, depth] = atDepth(solved, rig, depthMm);
-    return {
-      from: found.rig,
-      draw: (room, kit) => stripOf(drawFilm(film, found, depth, room, kit), kit),
-    };
-  },
+  film: (reference, source) => ({
+    from: filmFrom(reference, source),
+    draw: (room, kit) => stripOf(drawFilms(source)(reference, room, kit), kit),
+  }),
   image: ({ image: id, alt, caption }, { images }) => {
     const { print: image } = known(images, id);
     return {
@@ -218,8 +218,30 @@ function atDepth(
 /** A film that a text can ask for, with all its moments. */
 export type Films = (reference: FilmReference, room: FilmRoom, kit: DrawingKit) => Film;
 
-export function drawFilms({ solved }: Pick<PictureSource, "solved">): Films {
-  return ({ film, rig, depthMm }, room, kit) => drawFilm(film, ...atDepth(solved, rig, depthMm), room, kit);
+type FilmSource = Pick<PictureSource, "solved" | "library">;
+
+export function drawFilms({ solved, library }: FilmSource): Films {
+  return (reference, room, kit) => {
+    if (reference.film !== knotFilmName) {
+      const { film, rig, depthMm } = reference;
+      return drawFilm(film, ...atDepth(solved, rig, depthMm), room, kit);
+    }
+    const { placeOf: _, ...knot } = withId(library.knots, reference.knot);
+    return knotFilm(knot, lineShownMm(library), room, kit);
+  };
+}
+
+/** All that a film is drawn from. */
+function filmFrom(reference: Of<"film">, { solved, library }: FilmSource): unknown {
+  if (reference.film !== knotFilmName) return known(solved, reference.rig).rig;
+  const { placeOf: _, ...knot } = withId(library.knots, reference.knot);
+  return [knot, lineShownMm(library)];
+}
+
+/** Thickness of the line that a knot is shown in at its true size: that of the rig that everybody starts with. */
+function lineShownMm({ rigs }: Library): Mm {
+  const { rig } = rigs.find(({ level }) => level === "first") ?? first(rigs);
+  return rig.hookLine.diameterMm;
 }
 
 /**

@@ -2,6 +2,8 @@ import type { SolvedDepth, SolvedRig } from "./solved.ts";
 
 /** Happenings that a page can show moving. */
 const filmNames = ["sinking", "settling", "depth", "plumbing", "current", "bites"] as const;
+/** The film that has a knot and no rig. */
+export const knotFilmName = "knot";
 export type FilmName = (typeof filmNames)[number];
 
 /** Whether there is something to be seen of a rig at one depth. */

@@ -1,7 +1,7 @@
 import type { Node } from "mdast";
 import type { RigVariant } from "../core/float/moved-float.ts";
 import type { Mm } from "../core/units.ts";
-import type { FilmName } from "./films.ts";
+import type { FilmName, knotFilmName } from "./films.ts";
 
 /** A picture that a text asks for, with every name in it known to be there. */
 export type PictureReference =
@@ -24,12 +24,14 @@ export type PictureReference =
   | ImageReference;
 
 /** A happening that pages show moving, and paper in a few moments. */
-export interface FilmReference {
-  readonly picture: "film";
-  readonly film: FilmName;
-  readonly rig: string;
-  readonly depthMm: Mm;
-}
+export type FilmReference =
+  | {
+      readonly picture: "film";
+      readonly film: FilmName;
+      readonly rig: string;
+      readonly depthMm: Mm;
+    }
+  | { readonly picture: "film"; readonly film: typeof knotFilmName; readonly knot: string };
 
 /** A photo or a drawing of the guide's own. */
 export interface ImageReference {

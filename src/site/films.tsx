@@ -8,6 +8,7 @@ import { packFilm } from "../drawing/film/pack-film.ts";
 import { joinStrokes } from "../drawing/join-strokes.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { drawingToSvg, marksToSvg } from "../drawing/svg.ts";
+import type { KnotStep } from "../model/knot-picture.ts";
 import type { MarkdownText } from "../model/library.ts";
 import type { FilmReference } from "../model/pictures.ts";
 import type { SiteInput } from "./input.ts";
@@ -31,8 +32,17 @@ export function proseFilm(reference: FilmReference, input: SiteInput, idPrefix: 
   return toHast(<FilmPart film={film} say={pageWords(kit.words)} />);
 }
 
+const nothing = { caption: "", moving: [] };
+
+/** A step as it is drawn: its caption stands beside it. */
+const withoutWords = ({ caption: _, ...step }: KnotStep) => step;
+
 function pageFilm(film: Film, kit: DrawingKit, idPrefix: string): PageFilm {
-  const { parts, poses } = packFilm(film.moments);
+  // What a page draws itself is not sent as well: of a knot only its true size.
+  const sent = film.tied
+    ? film.moments.map((one, i) => (i < (film.tied?.steps.length ?? 0) ? nothing : one))
+    : film.moments;
+  const { parts, poses } = packFilm(sent);
   return {
     title: film.title,
     description: film.description,
@@ -44,6 +54,9 @@ function pageFilm(film: Film, kit: DrawingKit, idPrefix: string): PageFilm {
     })),
     still: marksToSvg(joinStrokes({ ...film, items: film.still }).items),
     parts: parts.map((part) => marksToSvg([part])),
+    ...(film.tied && {
+      tied: JSON.stringify({ frame: film.tied.frame, steps: film.tied.steps.map(withoutWords) }),
+    }),
     moments: film.moments.map(({ timeS, caption }, at) => ({
       ...(timeS !== undefined && { timeS: Math.round(timeS * 1000) / 1000 }),
       caption,

@@ -12,6 +12,8 @@ export interface PageFilm {
   /** Marks of SVG. */
   readonly still: string;
   readonly parts: readonly string[];
+  /** The steps of a knot that the player ties, as JSON. */
+  readonly tied?: string;
   readonly moments: readonly { readonly timeS?: number; readonly caption: string; readonly poses: string }[];
 }
 
@@ -33,6 +35,7 @@ export function FilmPart({ film, say }: { readonly film: PageFilm; readonly say:
       <template>
         <Player film={film} say={say} />
         <raw-html html={`<svg class="film-parts">${film.parts.join("")}</svg>`} />
+        {film.tied !== undefined && <p class="film-tied">{film.tied}</p>}
         <ol>
           {film.moments.map(({ timeS, caption, poses }) => (
             <li data-time={timeS} data-poses={poses}>

@@ -13,6 +13,7 @@ import { realSite } from "./real-site.ts";
 const started = await startBrowser();
 const reason = "reason" in started ? ` (skipped: ${started.reason})` : "";
 const lesson = sitePaths.lesson("shotting-patterns");
+const knots = sitePaths.lesson("first-knots");
 const limitMs = 120_000;
 
 describe.skipIf("reason" in started)(`a film on a page${reason}`, () => {
@@ -24,7 +25,7 @@ describe.skipIf("reason" in started)(`a film on a page${reason}`, () => {
   beforeAll(async () => {
     const input = await realSite();
     const assets = [...input.assets.keys()].map(sitePaths.asset);
-    const files = [lesson, ...assets].flatMap((path) => siteFile(path, input) ?? []);
+    const files = [lesson, knots, ...assets].flatMap((path) => siteFile(path, input) ?? []);
     folder = await writeToNewFolder(files);
   }, limitMs);
 
@@ -34,14 +35,14 @@ describe.skipIf("reason" in started)(`a film on a page${reason}`, () => {
   });
 
   /** The page with its clock in our hands, so that no test waits for a film. */
-  async function open(options: BrowserContextOptions = {}): Promise<Page> {
+  async function open(options: BrowserContextOptions = {}, path = lesson): Promise<Page> {
     const context = await browser.newContext({ viewport: { width: 360, height: 740 }, ...options });
     const page = await context.newPage();
     page.on("console", (message) => said.push(message.text()));
     page.on("pageerror", (error) => said.push(error.message));
     const hasClock = options.javaScriptEnabled !== false;
     if (hasClock) await page.clock.install({ time: 0 });
-    await page.goto(pathToFileURL(join(folder, lesson)).href);
+    await page.goto(pathToFileURL(join(folder, path)).href);
     // From here on it goes only as far as it is told.
     if (hasClock) await page.clock.pauseAt(3_600_000);
     expect(said).toEqual([]);
@@ -125,6 +126,39 @@ describe.skipIf("reason" in started)(`a film on a page${reason}`, () => {
       await page.focus("[data-does=back]");
       await page.keyboard.press("Enter");
       expect(await caption(page)).not.toBe(strip.at(-1));
+      await page.context().close();
+    },
+    limitMs,
+  );
+
+  test(
+    "a knot's end goes its way as long as somebody asks, and each step is as its picture has it",
+    async () => {
+      const page = await open({}, knots);
+      const player = page.locator(".film-player").first();
+      const drawn = () =>
+        player
+          .locator(".film-moving path")
+          .evaluateAll((paths) =>
+            paths.reduce((sum, path) => sum + (path as SVGPathElement).getTotalLength(), 0),
+          );
+      const strip = page.locator(".film-strip").first();
+      const captions = await strip.locator("figcaption").allTextContents();
+      const first = await drawn();
+      await player.locator("[data-does=play]").click();
+      await page.clock.runFor(3000);
+      await player.locator("[data-does=play]").click();
+      const begun = await drawn();
+      expect(begun).not.toBe(first);
+      // The words are of the step that is being done.
+      expect(await player.locator(".film-caption").textContent()).toBe(captions[1]);
+      await player.locator("[data-does=on]").click();
+      expect(await drawn()).toBeGreaterThan(begun);
+      await player.locator(".film-time input").focus();
+      await page.keyboard.press("End");
+      expect(await player.locator(".film-caption").textContent()).toBe(captions.at(-1));
+      expect(await player.locator(".film-moving text").textContent()).toBe("10 mm");
+      expect(said).toEqual([]);
       await page.context().close();
     },
     limitMs,

@@ -211,7 +211,7 @@ export async function sampleSite(): Promise<SiteInput> {
     library: sampleLibrary,
     solved,
     drawings: drawPictures({ library: sampleLibrary, solved, images: new Map() }),
-    films: drawFilms({ solved }),
+    films: drawFilms({ solved, library: sampleLibrary }),
     kept: (_kind, _from, draw) => draw(),
     images: new Map(),
     kit: drawingKit,

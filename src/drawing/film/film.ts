@@ -1,5 +1,6 @@
 import { entry, last } from "../../core/lists.ts";
 import type { S } from "../../core/units.ts";
+import type { KnotPicture } from "../../model/knot-picture.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Drawing, Item } from "../model.ts";
 
@@ -22,6 +23,8 @@ export interface Film extends Pick<Drawing, "widthMm" | "heightMm" | "title"> {
   readonly moments: readonly Moment[];
   /** Places of the moments that tell the story by themselves, in their order. */
   readonly strip: readonly number[];
+  /** The knot that it ties: a page draws each moment from this, as its ends go their way. */
+  readonly tied?: KnotPicture;
 }
 
 /** Room for one picture of a film, and the size of the words in it. */

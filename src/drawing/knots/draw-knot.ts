@@ -10,10 +10,10 @@ import { paintStrands, type Strand } from "./strand-paint.ts";
 import { place, strandPath } from "./strand-path.ts";
 
 /** Thickness of a strand in units of the frame; thick enough that its pattern shows. */
-const strandUnits = 2.2;
+export const strandUnits = 2.2;
 /** Two edges and a core, none of which may drop out in print. */
 const strandLeastMm = 1.15;
-const wireShare = 1.15;
+export const wireShare = 1.15;
 
 const marginMm = 1;
 /** Labels grow with the picture; the smallest are the 8 pt that is read in a hand-out (common practice, no source). */
@@ -108,7 +108,7 @@ function describe(knot: KnotPicture, step: KnotStep, { words }: DrawingKit): str
 }
 
 /** A force is a bold arrow, a way to go a dashed one. */
-function drawArrow({ kind, path }: KnotArrow, fit: Fit): Item[] {
+export function drawArrow({ kind, path }: KnotArrow, fit: Fit): Item[] {
   const curve = curveThrough(path.map((p) => onPicture(fit, place(p))));
   const widthMm = kind === "pull" ? 0.9 : 0.5;
   const headMm = kind === "pull" ? 2.6 : 2;
@@ -125,7 +125,7 @@ function drawArrow({ kind, path }: KnotArrow, fit: Fit): Item[] {
   ];
 }
 
-function drawLabel({ at, text: words, anchor }: KnotLabel, fit: Fit): Item {
+export function drawLabel({ at, text: words, anchor }: KnotLabel, fit: Fit): Item {
   const on = onPicture(fit, place(at));
   const sizeMm = Math.min(labelMm.most, Math.max(labelMm.least, labelMm.units * fit.scale));
   return text(point(on.x, on.y), words, sizeMm, { ink: "soft", anchor });

@@ -14,6 +14,8 @@ export interface Strand {
   readonly widthMm: number;
   /** Distance from the start at which the tag end begins; the strand's length where there is none. */
   readonly tagFromMm: number;
+  /** Ink of its two edges, where strands have colours. */
+  readonly edge?: Ink;
 }
 
 /** What fills a strand between its two edges; the pattern tells strands apart without colour. */
@@ -131,7 +133,7 @@ function bridge(
 }
 
 function body(strand: Strand, from: number, to: number): Item[] {
-  const { curve, pattern, widthMm } = strand;
+  const { curve, pattern, widthMm, edge = "ink" } = strand;
   const whole = from <= 0 && to >= curve.length;
   const start = Math.max(0, from);
   const end = Math.min(curve.length, to);
@@ -151,7 +153,7 @@ function body(strand: Strand, from: number, to: number): Item[] {
           },
         ];
   return [
-    { kind: "path", steps: outline, stroke: { ink: "ink", widthMm } },
+    { kind: "path", steps: outline, stroke: { ink: edge, widthMm } },
     ...core,
     ...marks(strand, coreFrom, coreTo),
   ];

@@ -11,6 +11,7 @@ import type { LaidOutPage } from "../../layout/page-of.ts";
 import { mmPerPoint } from "../../markup/boxes.ts";
 import type { HandoutSize } from "../../model/addresses.ts";
 import { digestOf } from "../../model/digest.ts";
+import { knotFilmName } from "../../model/films.ts";
 import type { Guide, Prose } from "../../model/library.ts";
 import type { PictureNode, PictureReference } from "../../model/pictures.ts";
 import { extentOf } from "../extent.ts";
@@ -62,8 +63,10 @@ const pictureShare: Readonly<Record<PictureReference["picture"], number>> = {
 /** Width of a half sheet's column in ems of its type: pictures in other columns are as large for their words. */
 const halfColumnEm = 28.35;
 
-function pictureWidthMm(picture: PictureReference["picture"], format: HandoutFormat): number {
-  const share = pictureShare[picture];
+function pictureWidthMm(reference: PictureReference, format: HandoutFormat): number {
+  // A knot that is tied takes as much room as one that is shown.
+  const isKnot = reference.picture === "film" && reference.film === knotFilmName;
+  const share = pictureShare[isKnot ? "knot" : reference.picture];
   const roomMm = columnWidthMm(format) * (format.columns === 1 ? share : 1);
   return Math.min(roomMm, share * halfColumnEm * format.bodyPt * mmPerPoint);
 }
@@ -130,7 +133,7 @@ function layOutText(
   const { id, title, summary } = handout.text;
   const pictures = ({ reference }: PictureNode) => {
     const room = {
-      widthMm: pictureWidthMm(reference.picture, format),
+      widthMm: pictureWidthMm(reference, format),
       textMm: format.bodyPt * mmPerPoint,
       apart: true,
       floatHeightMm,

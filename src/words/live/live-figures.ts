@@ -8,7 +8,7 @@ import { first } from "../../core/lists.ts";
 import { clutchWaterMl, weakestAtWorstG } from "../../core/tackle/knots.ts";
 import { parseLoad } from "../../core/tackle/load-notation.ts";
 import type { BasisSign } from "../../model/basis-sign.ts";
-import { filmsOf } from "../../model/films.ts";
+import { filmsOf, knotFilmName } from "../../model/films.ts";
 import type { Guide, Library, MarkdownText } from "../../model/library.ts";
 import { type Message, message } from "../../model/message.ts";
 import { type PictureReference, scenes, stateGroups } from "../../model/pictures.ts";
@@ -161,6 +161,12 @@ const pictures: Readonly<Record<string, (at: Attributes, context: LiveContext) =
     return { picture: "hang-plot", rig: rig.id, depthMm: depthOf(at, context).depthMm };
   },
   film: (at, context) => {
+    if (at("film") === knotFilmName)
+      return {
+        picture: "film",
+        film: knotFilmName,
+        knot: named(context.library.knots, at("knot"), "knot").id,
+      };
     const solved = rigOf(at, context);
     const depth = depthOf(at, context);
     const { id } = solved.rig;
