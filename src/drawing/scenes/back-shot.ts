@@ -5,7 +5,9 @@ import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
-import { bank } from "./ground.ts";
+import { angler, hipsShare } from "./angler.ts";
+import { bank, bankAbove } from "./ground.ts";
+import { pointAlong } from "./path.ts";
 import { rod } from "./rod.ts";
 import { sceneTextMm } from "./scene-text.ts";
 import { smallFloat } from "./small-float.ts";
@@ -13,6 +15,10 @@ import { hundredths, stepPictures } from "./step-pictures.ts";
 
 const backShotSteps = ["without", "with"] as const;
 type BackShotStep = (typeof backShotSteps)[number];
+
+/** Where the water is, and the angler's height, in hundredths of the width. */
+const surface = 26;
+const tall = 22;
 
 /** From the float to the back shot, along the line [mm]. Common practice, no source. */
 const backShotFromFloatMm = 400;
@@ -22,9 +28,10 @@ export function drawBackShot(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
   const { at, mm } = hundredths(box);
   const { words, figures } = kit;
   const textMm = sceneTextMm(box);
-  const surfaceMm = mm(21);
-  const tip = at(34, 17);
-  const foot = at(82, 29);
+  const surfaceMm = mm(surface);
+  const tip = at(40, surface - 3);
+  const butt = at(11, surface - 7);
+  const foot = at(82, 34);
   const values = { distance: figures.shortGap(backShotFromFloatMm) };
   const label = (
     key: WordKeyIn<"drawing.scenes.back-shot.say">,
@@ -41,23 +48,23 @@ export function drawBackShot(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
   const scenes: Readonly<Record<BackShotStep, () => Item[]>> = {
     without: () => [
       line([
-        curve(at(38, 20), at(42, 20.3), at(48, 20.3)),
-        ["L", at(70, 20.3).xMm, at(70, 20.3).yMm],
-        curve(at(76, 20.3), at(79, 25), foot),
+        curve(at(43, 25), at(46, 25.3), at(51, 25.3)),
+        ["L", at(70, 25.3).xMm, at(70, 25.3).yMm],
+        curve(at(76, 25.3), at(79, 30), foot),
       ]),
-      ...arrow(at(88, 16), at(99, 16), { ink: "accent", widthMm: 0.9 }, 2.6),
-      label("drags", at(99, 12), "end"),
-      label("on-top", at(59, 27), "middle"),
+      ...arrow(at(88, 21), at(99, 21), { ink: "accent", widthMm: 0.9 }, 2.6),
+      label("drags", at(99, 17), "end"),
+      label("on-top", at(58, 33), "middle"),
     ],
     with: () => {
-      const shot = at(64, 35);
+      const shot = at(64, 40);
       return [
-        line([curve(at(40, 26), at(52, 34), shot), curve(at(71, 35.5), at(78, 32), foot)]),
+        line([curve(at(46, 32), at(54, 39), shot), curve(at(71, 40.5), at(78, 37), foot)]),
         ...parts.shot.draw({ at: shot, radiusMm: Math.max(0.9, mm(1.3)) }),
-        polyline([at(64, 37), at(64, 39.4)], thinSoft),
-        label("shot", at(64, 43.4), "middle"),
-        label("place", at(80, 48.6), "end"),
-        label("clear", at(99, 12), "end"),
+        polyline([at(64, 42), at(64, 44.4)], thinSoft),
+        label("shot", at(64, 48.6), "middle"),
+        label("place", at(80.6, 53.8), "end"),
+        label("clear", at(99, 17), "end"),
       ];
     },
   };
@@ -69,12 +76,18 @@ export function drawBackShot(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
     (step) => [
       ...bank(box, surfaceMm, mm(20)),
       ...parts.waterSurface.draw({ leftMm: mm(20), rightMm: box.widthMm, yMm: surfaceMm }),
-      ...rod(at(8, 14), tip),
+      ...rod(butt, tip, { reel: true }),
+      ...angler({
+        hips: at(7, surface - bankAbove - hipsShare.sits * tall),
+        heightMm: mm(tall),
+        hands: pointAlong([butt, tip], mm(4.6)),
+        sits: true,
+      }),
       ...scenes[step](),
       ...smallFloat(rig, foot, mm(11)),
       polyline([foot, point(foot.xMm, box.heightMm)], strandStrokes["main line"]),
-      text(at(40, 6), words("drawing.scenes.back-shot.say.wind"), textMm, { ink: "soft", anchor: "end" }),
-      ...arrow(at(42, 4.6), at(60, 4.6), { ink: "ink", widthMm: 0.6 }, 2.4),
+      text(at(56, 6), words("drawing.scenes.back-shot.say.wind"), textMm, { ink: "soft", anchor: "end" }),
+      ...arrow(at(58, 4.6), at(76, 4.6), { ink: "ink", widthMm: 0.6 }, 2.4),
     ],
     values,
   );

@@ -33,25 +33,25 @@ interface SceneEntry {
 /** Every scene; one without its line here does not compile. */
 const entries: Readonly<Record<Scene, SceneEntry>> = {
   swim: {
-    heightShare: 1,
+    heightShare: 1.08,
     leastMm: 50,
     draw: (solved, box, kit) => {
       const { swim, rigs } = shelfSwim(solved, kit);
       return [drawSwim(swim, rigs, box, kit)];
     },
   },
-  "rod-and-reel": { heightShare: 0.86, leastMm: 0, draw: (_, box, kit) => [drawRodAndReel(box, kit)] },
+  "rod-and-reel": { heightShare: 0.96, leastMm: 0, draw: (_, box, kit) => [drawRodAndReel(box, kit)] },
   "make-up": { heightShare: 0.37, leastMm: 28, draw: drawMakeUp },
-  feather: { heightShare: 0.5, leastMm: 0, draw: ({ rig }, box, kit) => drawFeather(rig, box, kit) },
+  feather: { heightShare: 0.68, leastMm: 0, draw: ({ rig }, box, kit) => drawFeather(rig, box, kit) },
   "sink-the-line": {
-    heightShare: 0.5,
+    heightShare: 0.54,
     leastMm: 36,
     draw: ({ rig }, box, kit) => drawSinkTheLine(rig, box, kit),
   },
-  mend: { heightShare: 0.47, leastMm: 0, draw: (_, box, kit) => drawMend(box, kit) },
-  strike: { heightShare: 0.54, leastMm: 0, draw: ({ rig }, box, kit) => drawStrike(rig, box, kit) },
-  "land-fish": { heightShare: 0.6, leastMm: 0, draw: (_, box, kit) => drawLandFish(box, kit) },
-  disgorger: { heightShare: 0.46, leastMm: 0, draw: (_, box, kit) => drawDisgorger(box, kit) },
+  mend: { heightShare: 0.5, leastMm: 0, draw: (_, box, kit) => drawMend(box, kit) },
+  strike: { heightShare: 0.64, leastMm: 0, draw: ({ rig }, box, kit) => drawStrike(rig, box, kit) },
+  "land-fish": { heightShare: 0.66, leastMm: 0, draw: (_, box, kit) => drawLandFish(box, kit) },
+  disgorger: { heightShare: 0.5, leastMm: 0, draw: (_, box, kit) => drawDisgorger(box, kit) },
   whip: {
     heightShare: 0.66,
     leastMm: 0,
@@ -59,9 +59,9 @@ const entries: Readonly<Record<Scene, SceneEntry>> = {
     draw: ({ rig }, box, kit) => drawWhip(rig, box, kit),
   },
   "fill-the-reel": { heightShare: 0.48, leastMm: 0, draw: (_, box, kit) => drawFillTheReel(box, kit) },
-  "read-a-swim": { heightShare: 0.73, leastMm: 0, draw: (_, box, kit) => drawReadASwim(box, kit) },
-  "back-shot": { heightShare: 0.52, leastMm: 0, draw: ({ rig }, box, kit) => drawBackShot(rig, box, kit) },
-  wires: { heightShare: 0.6, leastMm: 0, draw: (_, box, kit) => [drawWires(box, kit)] },
+  "read-a-swim": { heightShare: 0.75, leastMm: 0, draw: (_, box, kit) => drawReadASwim(box, kit) },
+  "back-shot": { heightShare: 0.56, leastMm: 0, draw: ({ rig }, box, kit) => drawBackShot(rig, box, kit) },
+  wires: { heightShare: 0.66, leastMm: 0, draw: (_, box, kit) => [drawWires(box, kit)] },
 };
 
 /** Of the rigs that beginners start with, the one that a scene shows; the first of all where none is of its kind. */

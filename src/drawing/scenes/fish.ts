@@ -1,7 +1,7 @@
 import { type Point, thin } from "../items.ts";
 import type { Item, PathItem } from "../model.ts";
 
-/** A fish from the side, its nose to the left. */
+/** The outline of a small fish from the side, its nose to the left. */
 export function fish(nose: Point, lengthMm: number): Item[] {
   const at = (x: number, y: number) => [nose.xMm + x * lengthMm, nose.yMm + y * lengthMm] as const;
   const curve = (a: readonly number[], b: readonly number[], c: readonly number[]) =>

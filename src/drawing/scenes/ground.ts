@@ -23,12 +23,12 @@ export function ground(points: readonly Point[]): Item[] {
   return [...hatch, polyline(points, bold)];
 }
 
-/** How high the bank stands above the water. */
-const bankAboveMm = 3;
+/** How high the bank stands above the water, in hundredths of the picture's width. */
+export const bankAbove = 3.4;
 
 /** A bank on the left, level and then falling steeply to the bottom of the picture. */
-export function bank({ heightMm }: Box, surfaceMm: number, endMm: number): Item[] {
-  const top = surfaceMm - bankAboveMm;
+export function bank({ widthMm, heightMm }: Box, surfaceMm: number, endMm: number): Item[] {
+  const top = surfaceMm - (bankAbove * widthMm) / 100;
   const shore = [point(0, top), point(0.8 * endMm, top), point(endMm, surfaceMm), point(endMm, heightMm)];
   return [polygon([...shore, point(0, heightMm)], "paper"), ...ground(shore)];
 }

@@ -1,3 +1,4 @@
+import { last } from "../../core/lists.ts";
 import type { WordKeyIn } from "../../words/words.ts";
 import { arrow, type Point, polyline, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
@@ -5,81 +6,139 @@ import type { Drawing, Item, PathItem } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotated } from "../transform.ts";
-import { angler } from "./angler.ts";
-import { fish } from "./fish.ts";
-import { bank } from "./ground.ts";
-import { rod } from "./rod.ts";
+import { angler, hipsShare } from "./angler.ts";
+import { bank, bankAbove } from "./ground.ts";
+import { type HeldRod, rodAlong, rodPath } from "./rod.ts";
 import { sceneTextMm } from "./scene-text.ts";
 import { type Hundredths, hundredths, stepPictures } from "./step-pictures.ts";
+import { wholeFish } from "./whole-fish.ts";
 
 const landSteps = ["play", "sink-net", "lift-net"] as const;
 type LandStep = (typeof landSteps)[number];
 
 const accent = { ink: "accent", widthMm: 0.9 } as const;
+/** Height of the angler. */
+const tall = 22;
+const rodMm = 42;
 
 /** Landing a fish: the bent rod tires it, the net is sunk and still, the fish comes over its rim head first. */
 export function drawLandFish(box: Box, kit: DrawingKit): Drawing[] {
   const grid = hundredths(box);
   const { at, mm } = grid;
   const textMm = sceneTextMm(box);
-  const surfaceMm = mm(38);
-  const hands = at(18, 26);
-  const tip = at(56, 12);
-  const bentTowards = at(34, 2);
+  const surfaceMm = mm(42);
 
   const label = (
     key: WordKeyIn<"drawing.scenes.land.say">,
     place: Point,
     anchor: "start" | "middle" | "end" = "start",
   ) => text(place, kit.words(`drawing.scenes.land.say.${key}`), textMm, { ink: "soft", anchor });
-  const lineTo = (nose: Point) => polyline([tip, nose], strandStrokes["main line"]);
-  const swimming = (nose: Point, degrees: number) => rotated(fish(nose, mm(18)), degrees, nose);
+  const swimming = (nose: Point, degrees: number) => rotated(wholeFish(nose, mm(20)), degrees, nose);
+  /** Somebody on the bank with a rod bent to the fish, and with the net where one hand is free for it. */
+  const playing = (held: Omit<HeldRod, "lengthMm">, hands: Point, nose: Point, net?: Point): Item[] => {
+    const path = rodPath({ ...held, lengthMm: mm(rodMm) });
+    return [
+      polyline([last(path), nose], strandStrokes["main line"]),
+      ...rodAlong(path, { reel: true }),
+      ...angler({
+        hips: at(9, 42 - bankAbove - hipsShare.sits * tall),
+        heightMm: mm(tall),
+        hands,
+        sits: true,
+        ...(net && { otherHand: net }),
+      }),
+    ];
+  };
 
   const scenes: Readonly<Record<LandStep, () => Item[]>> = {
-    play: () => [
-      lineTo(at(74, 47)),
-      ...swimming(at(74, 47), 12),
-      ...arrow(at(80, 44), at(90, 46), accent, 2.6),
-      label("play", at(60, 9)),
-    ],
-    "sink-net": () => [
-      ...net(grid, 46),
-      lineTo(at(60, 37)),
-      ...swimming(at(60, 37), 6),
-      ...arrow(at(80, 33), at(68, 33), accent, 2.6),
-      label("sunk", at(66, 53)),
-      label("head", at(99, 31), "end"),
-    ],
-    "lift-net": () => [
-      ...swimming(at(41, 43), 4),
-      ...net(grid, 42),
-      ...arrow(at(66, 47), at(66, 39), accent, 2.6),
-      label("lift", at(69, 46)),
-    ],
+    play: () => {
+      const nose = at(70, 52);
+      return [
+        ...playing({ butt: at(12, 33), degrees: 62, bendDegrees: 112 }, at(16, 25.6), nose),
+        ...swimming(nose, 10),
+        ...arrow(at(76, 46), at(88, 48.5), accent, 2.6),
+        label("play", at(64, 10)),
+      ];
+    },
+    "sink-net": () => {
+      const nose = at(56, 43);
+      const grip = at(18.5, 31);
+      return [
+        ...playing({ butt: at(13.6, 34), degrees: 76, bendDegrees: 128 }, at(15.4, 26.6), nose, grip),
+        ...net(grid, grip, 50),
+        ...swimming(nose, 4),
+        ...arrow(at(72, 37), at(61, 37), accent, 2.6),
+        label("head", at(99, 35), "end"),
+        label("sunk", at(68, 58)),
+      ];
+    },
+    "lift-net": () => {
+      const nose = at(41, 45);
+      const grip = at(18.5, 30);
+      return [
+        ...playing({ butt: at(13, 34), degrees: 88, bendDegrees: 132 }, at(13.4, 26.6), nose, grip),
+        ...swimming(nose, 3),
+        ...net(grid, grip, 44),
+        ...arrow(at(67, 52), at(67, 43.5), accent, 2.6),
+        label("lift", at(70, 51)),
+      ];
+    },
   };
   return stepPictures("land", landSteps, box, kit, (step) => [
     ...bank(box, surfaceMm, mm(24)),
     ...parts.waterSurface.draw({ leftMm: mm(24), rightMm: box.widthMm, yMm: surfaceMm }),
-    ...angler({ hips: at(9, 29), heightMm: mm(22), hands, sits: true }),
-    ...(step === "lift-net" ? [] : rod(hands, tip, bentTowards)),
     ...scenes[step](),
   ]);
 }
 
-/** A landing net held from the bank, its rim at a height: rim, meshes, handle. */
-function net({ at, mm }: Hundredths, rim: number): Item[] {
-  const [left, right] = [at(38, rim), at(62, rim)];
+/** A landing net held from the bank, its rim at a height: handle, rim seen from a little above, meshes of its bag. */
+function net({ at, mm }: Hundredths, grip: Point, rim: number): Item[] {
+  const [left, right] = [at(37, rim), at(65, rim)];
+  const middle = (left.xMm + right.xMm) / 2;
+  const half = (right.xMm - left.xMm) / 2;
+  const deep = mm(13);
+  const rise = mm(2.2);
+  const bagY = (share: number) => left.yMm + deep * Math.sqrt(Math.max(0, 1 - share * share));
+  const mesh: PathItem[] = [-0.75, -0.45, -0.15, 0.15, 0.45, 0.75].flatMap((share) =>
+    [-0.3, 0.3].map(
+      (lean): PathItem => ({
+        kind: "path",
+        steps: [
+          ["M", middle + share * half, left.yMm + 0.6],
+          ["L", middle + (share + lean) * half * 0.92, bagY(Math.min(0.98, Math.abs(share + lean))) * 0.999],
+        ],
+        stroke: { ink: "faint", widthMm: 0.35 },
+      }),
+    ),
+  );
   const bag: PathItem = {
     kind: "path",
     steps: [
       ["M", left.xMm, left.yMm],
-      ["C", left.xMm + mm(2), left.yMm + mm(13), right.xMm - mm(2), right.yMm + mm(13), right.xMm, right.yMm],
+      [
+        "C",
+        left.xMm + mm(2),
+        left.yMm + 1.32 * deep,
+        right.xMm - mm(2),
+        right.yMm + 1.32 * deep,
+        right.xMm,
+        right.yMm,
+      ],
     ],
-    stroke: { ink: "soft", widthMm: 0.5, dashMm: [1, 0.7] },
+    stroke: { ink: "soft", widthMm: 0.5 },
   };
-  return [
-    bag,
-    polyline([left, right], { ink: "ink", widthMm: 0.9 }),
-    polyline([at(15, 27), left], { ink: "ink", widthMm: 1.2, cap: "round" }),
-  ];
+  const k = 0.5523;
+  const hoop: PathItem = {
+    kind: "path",
+    steps: [
+      ["M", left.xMm, left.yMm],
+      ["C", left.xMm, left.yMm - k * rise, middle - k * half, left.yMm - rise, middle, left.yMm - rise],
+      ["C", middle + k * half, left.yMm - rise, right.xMm, left.yMm - k * rise, right.xMm, left.yMm],
+      ["C", right.xMm, left.yMm + k * rise, middle + k * half, left.yMm + rise, middle, left.yMm + rise],
+      ["C", middle - k * half, left.yMm + rise, left.xMm, left.yMm + k * rise, left.xMm, left.yMm],
+      ["Z"],
+    ],
+    stroke: { ink: "ink", widthMm: 0.8 },
+  };
+  return [...mesh, bag, hoop, polyline([grip, left], { ink: "ink", widthMm: 1.1, cap: "round" })];
 }

@@ -83,7 +83,7 @@ const riverNames: readonly Name[] = [
   ["boulder", [71, 31], "start"],
   ["crease", [80, 55]],
   ["slack", [82, 70]],
-  ["you", [30, 89]],
+  ["you", [30, 90.2]],
 ];
 
 function river(grid: Hundredths): Item[] {

@@ -5,7 +5,9 @@ import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
-import { bank } from "./ground.ts";
+import { angler, hipsShare } from "./angler.ts";
+import { bank, bankAbove } from "./ground.ts";
+import { pointAlong } from "./path.ts";
 import { rod } from "./rod.ts";
 import { sceneTextMm } from "./scene-text.ts";
 import { smallFloat } from "./small-float.ts";
@@ -19,21 +21,23 @@ type SinkStep = (typeof sinkSteps)[number];
 
 /** Places across as shares of the width. */
 const bankEnds = 0.16;
-const rodTip = 0.34;
+const rodTip = 0.42;
+/** Height of the angler as a share of the width. */
+const tallShare = 0.22;
 const spot = 0.7;
 const beyond = 0.88;
 
 const floatMm = 9;
 /** Rod tip above the water, step by step; the second is under it. */
 const tipAboveMm: Readonly<Record<SinkStep, number>> = { cast: 8, dip: -4, settle: 0.8 };
-/** The hands above the water: high enough that the rod clears the edge of the bank. */
-const buttAboveMm: Readonly<Record<SinkStep, number>> = { cast: 6, dip: 10, settle: 6 };
+/** The rod's end above the water as shares of the width: high enough that the rod clears the edge of the bank. */
+const buttAbove: Readonly<Record<SinkStep, number>> = { cast: 0.07, dip: 0.14, settle: 0.085 };
 
 /** How to sink the line so that the wind cannot drag the float: cast beyond the spot, dip the tip and reel in, settle. */
 export function drawSinkTheLine(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
   const { words, figures } = kit;
   const textMm = sceneTextMm(box);
-  const surfaceMm = Math.max(0.42 * box.heightMm, textMm + 12);
+  const surfaceMm = Math.max(0.46 * box.heightMm, textMm + 12);
   const items = (step: SinkStep): Item[] => [
     ...bank(box, surfaceMm, bankEnds * box.widthMm),
     ...parts.waterSurface.draw({ leftMm: bankEnds * box.widthMm, rightMm: box.widthMm, yMm: surfaceMm }),
@@ -61,14 +65,22 @@ function feedSpot({ widthMm, heightMm }: Box, surfaceMm: number, textMm: number,
   ];
 }
 
-function scene(step: SinkStep, rig: Rig, { widthMm }: Box, surfaceMm: number): Item[] {
+function scene(step: SinkStep, rig: Rig, { widthMm, heightMm }: Box, surfaceMm: number): Item[] {
+  const tallMm = tallShare * Math.min(widthMm, heightMm / 0.54);
   const tip = point(rodTip * widthMm, surfaceMm - tipAboveMm[step]);
+  const butt = point(0.09 * widthMm, surfaceMm - buttAbove[step] * widthMm);
   const floatAt = (step === "cast" ? beyond : spot) * widthMm;
   const { profile, tipShowingMm } = rig.float;
   const stretch = floatMm / topMm(profile);
   const foot = point(floatAt, surfaceMm + floatMm - tipShowingMm * stretch);
   return [
-    ...rod(point(0.05 * widthMm, surfaceMm - buttAboveMm[step]), tip),
+    ...rod(butt, tip, { reel: true }),
+    ...angler({
+      hips: point(0.06 * widthMm, surfaceMm - (bankAbove / 100) * widthMm - hipsShare.sits * tallMm),
+      heightMm: tallMm,
+      hands: pointAlong([butt, tip], 0.046 * widthMm),
+      sits: true,
+    }),
     { kind: "path", steps: line(step, tip, foot, surfaceMm), stroke: strandStrokes["main line"] },
     ...smallFloat(rig, foot, floatMm),
   ];

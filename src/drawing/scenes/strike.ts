@@ -1,60 +1,84 @@
+import { last } from "../../core/lists.ts";
 import type { Rig } from "../../model/rig.ts";
-import { arrow, text } from "../items.ts";
+import { arrow, type Point, polyline, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
-import { angler } from "./angler.ts";
-import { bank } from "./ground.ts";
-import { rod } from "./rod.ts";
+import { angler, hipsShare } from "./angler.ts";
+import { bank, bankAbove } from "./ground.ts";
+import { type HeldRod, rodAlong, rodPath } from "./rod.ts";
 import { sceneTextMm } from "./scene-text.ts";
 import { smallFloat } from "./small-float.ts";
 import { hundredths, stepPictures } from "./step-pictures.ts";
+import { wholeFish } from "./whole-fish.ts";
 
 const strikeSteps = ["ready", "lift"] as const;
 type StrikeStep = (typeof strikeSteps)[number];
+
+const accent = { ink: "accent", widthMm: 0.9 } as const;
+/** Height of the angler. */
+const tall = 22;
 
 /** The strike: rod low and line nearly straight while you wait, then one firm lift that takes up the slack. */
 export function drawStrike(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
   const { at, mm } = hundredths(box);
   const textMm = sceneTextMm(box);
   const surfaceMm = mm(36);
-  const hands = at(19, 24);
-  const low = at(58, 33);
-  const high = at(53, 11);
-  const eye = at(86, 48);
-
-  const line = (steps: readonly PathStep[]): Item => ({
-    kind: "path",
-    steps,
-    stroke: strandStrokes["main line"],
-  });
+  const mainLine = strandStrokes["main line"];
+  const label = (key: "under" | "lift", place: Point, anchor: "start" | "end") =>
+    text(place, kit.words(`drawing.scenes.strike.say.${key}`), textMm, { ink: "soft", anchor });
+  const sitting = (hands: Point, held: HeldRod) => [
+    ...rodAlong(rodPath(held), { reel: true }),
+    ...angler({
+      hips: at(10, 36 - bankAbove - hipsShare.sits * tall),
+      heightMm: mm(tall),
+      hands,
+      sits: true,
+    }),
+  ];
+  const toTheFish = (foot: Point, mouth: Point) => [
+    polyline([foot, mouth], strandStrokes["hook length"]),
+    ...wholeFish(mouth, mm(15)),
+  ];
   const scenes: Readonly<Record<StrikeStep, () => Item[]>> = {
-    ready: () => [
-      ...rod(hands, low),
-      line([
-        ["M", low.xMm, low.yMm],
-        ["C", at(64, 46).xMm, at(64, 46).yMm, at(74, 50).xMm, at(74, 50).yMm, eye.xMm, eye.yMm],
-      ]),
-      ...arrow(at(92, 40), at(92, 49), { ink: "accent", widthMm: 0.9 }, 2.6),
-      text(at(99, 29), kit.words("drawing.scenes.strike.say.under"), textMm, { ink: "soft", anchor: "end" }),
-    ],
-    lift: () => [
-      ...rod(hands, high, at(40, 10)),
-      line([
-        ["M", high.xMm, high.yMm],
-        ["L", eye.xMm, eye.yMm],
-      ]),
-      ...arrow(at(60, 30), at(60, 12), { ink: "accent", widthMm: 0.9 }, 2.6),
-      text(at(64, 14), kit.words("drawing.scenes.strike.say.lift"), textMm, { ink: "soft" }),
-    ],
+    ready: () => {
+      const held: HeldRod = { butt: at(11, 22.5), degrees: -12, lengthMm: mm(46) };
+      const tip = last(rodPath(held));
+      const foot = at(78, 48);
+      const slack: PathStep[] = [
+        ["M", tip.xMm, tip.yMm],
+        ["C", at(60, 40).xMm, at(60, 40).yMm, at(68, 50).xMm, at(68, 50).yMm, foot.xMm, foot.yMm],
+      ];
+      return [
+        { kind: "path", steps: slack, stroke: mainLine },
+        ...sitting(at(18.5, 24), held),
+        ...toTheFish(foot, at(80, 57)),
+        ...smallFloat(rig, foot, mm(9)),
+        ...parts.ripples.draw({ at: at(78, 36) }),
+        ...arrow(at(85, 40), at(85, 48), accent, 2.6),
+        label("under", at(99, 31), "end"),
+      ];
+    },
+    lift: () => {
+      const held: HeldRod = { butt: at(12, 24.5), degrees: 48, lengthMm: mm(44), bendDegrees: 80 };
+      const tip = last(rodPath(held));
+      const mouth = at(80, 55);
+      // The float lies on the tight line, under its tip's own weight of water.
+      const foot = at(72.5, 45.6);
+      return [
+        polyline([tip, foot], mainLine),
+        ...sitting(at(17, 18.1), held),
+        ...toTheFish(foot, mouth),
+        ...smallFloat(rig, foot, mm(8)),
+        ...arrow(at(36, 25), at(36, 12), accent, 2.6),
+        label("lift", at(27, 30), "start"),
+      ];
+    },
   };
   return stepPictures("strike", strikeSteps, box, kit, (step) => [
     ...bank(box, surfaceMm, mm(24)),
     ...parts.waterSurface.draw({ leftMm: mm(24), rightMm: box.widthMm, yMm: surfaceMm }),
-    ...angler({ hips: at(10, 27), heightMm: mm(22), hands, sits: true }),
     ...scenes[step](),
-    ...smallFloat(rig, eye, mm(9)),
-    ...parts.ripples.draw({ at: at(86, 36) }),
   ]);
 }

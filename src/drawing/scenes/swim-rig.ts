@@ -39,11 +39,20 @@ export function tipHeightMm(solved: SolvedRig, depth: SolvedDepth): number {
   return depth.tipShowingMm * lengthScale(solved);
 }
 
+/** The lower end of the float. */
+export function floatFoot(
+  solved: SolvedRig,
+  depth: SolvedDepth,
+  { xMm, surfaceMm }: Pick<Place, "xMm" | "surfaceMm">,
+): Point {
+  return point(xMm, surfaceMm + floatMm.length - tipHeightMm(solved, depth));
+}
+
 /** A rig hanging from its float, its hook above, at or along the bed. */
 export function swimRig(solved: SolvedRig, depth: SolvedDepth, place: Place): Item[] {
   const { rig } = solved;
   const { profile, attachment } = rig.float;
-  const foot = point(place.xMm, place.surfaceMm + floatMm.length - tipHeightMm(solved, depth));
+  const foot = floatFoot(solved, depth, place);
   const lyingMm = Math.max(0, depth.overdepthMm);
   const { lying, hanging } = linePath(depth.overdepthMm, foot, place);
   const path = [...lying, ...hanging];

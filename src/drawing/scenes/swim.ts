@@ -5,9 +5,13 @@ import type { Box, DrawingKit } from "../kit.ts";
 import { layLabel, leading, paintLabel, type Run, together } from "../labels/label-text.ts";
 import type { Drawing, Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
+import { strandStrokes } from "../strands.ts";
+import { angler, hipsShare } from "./angler.ts";
 import { between, ground, groundDepthMm, heightAt } from "./ground.ts";
+import { pointAlong } from "./path.ts";
+import { rod } from "./rod.ts";
 import { sceneTextMm } from "./scene-text.ts";
-import { swimRig, tipHeightMm } from "./swim-rig.ts";
+import { floatFoot, swimRig, tipHeightMm } from "./swim-rig.ts";
 
 /** A swim cut through from the bank outwards. */
 export interface Swim {
@@ -26,8 +30,12 @@ export interface PlacedRig {
 }
 
 /** Share of the width that the bank takes. */
-const bankShare = 0.07;
+const bankShare = 0.15;
+/** Height of the angler as a share of the picture's width, and room over the water for the rod. */
+const tallShare = 0.17;
+const rodRoomMm = 3;
 const marginMm = 0.5;
+const bankAboveMm = 2.2;
 
 /** Depth of a swim [mm] at a distance from the bank; the ends of the bed go on level. */
 export function bedDepthMm({ bed }: Swim, fromBankMm: number): number {
@@ -63,15 +71,43 @@ export function drawSwim(swim: Swim, rigs: readonly PlacedRig[], box: Box, kit: 
   });
   const labelsMm = Math.max(0, ...labels.map(({ name, hook }) => name.heightMm + hook.heightMm));
   const tipsMm = Math.max(0, ...rigs.map(({ solved, depth }) => tipHeightMm(solved, depth)));
-  const surfaceMm = labelsMm + 1.2 + tipsMm;
-  const belowMm = groundDepthMm + textMm * leading + marginMm;
+  const surfaceMm = Math.max(labelsMm + rodRoomMm + tipsMm, anglerMm(box) + bankAboveMm + 0.5);
+  const note = layLabel(
+    [{ text: words("drawing.scenes.swim.scale"), ink: "soft" }],
+    box.widthMm - 2 * marginMm,
+    textMm,
+    measure,
+  );
+  const belowMm = groundDepthMm + textMm * leading + 2 * marginMm + note.heightMm;
   const deepestMm = Math.max(...swim.bed.map(({ depthMm }) => depthMm));
   const lay = (roomMm: number) => {
     const scale = (box.heightMm - surfaceMm - roomMm) / deepestMm;
     return { scale, bed: swim.bed.map((p) => point(across(p.fromBankMm), surfaceMm + p.depthMm * scale)) };
   };
-  const ledgeEndsMm = (ledgeMm(swim, lay(belowMm).bed, textMm)?.yMm ?? 0) + 0.3 * textMm;
+  const ledgeEndsMm =
+    (ledgeMm(swim, lay(belowMm).bed, textMm)?.yMm ?? 0) + 0.3 * textMm + note.heightMm + marginMm;
   const { scale, bed } = lay(belowMm + Math.max(0, ledgeEndsMm - box.heightMm));
+  /** How deep it is below a rig; on the shelf with its name, where the shelf has the room. */
+  const depthBelow = (rig: PlacedRig): Item => {
+    const x = across(rig.fromBankMm);
+    const depth = figures.shortDepth(bedDepthMm(swim, rig.fromBankMm));
+    const edge = swim.ledgeFromBankMm ?? 0;
+    const named = words("drawing.scenes.swim.shelf-deep", { depth });
+    const half = measure(named, textMm, "regular") / 2;
+    const left = Math.min(x, across(edge) - half - groundDepthMm);
+    const floor = between(bed, left - half, Math.min(across(edge), left + half + groundDepthMm));
+    const floorMm = Math.max(...floor.map(({ yMm }) => yMm));
+    if (rig.fromBankMm < edge && left > half + marginMm)
+      return text(point(left, underMm(floorMm, textMm)), named, textMm, { anchor: "middle" });
+    const said = words("drawing.scenes.swim.deep", { depth });
+    const roomMm = labelRoomMm(
+      rigs.map((other) => across(other.fromBankMm)),
+      x,
+      box.widthMm,
+    );
+    const deep = measure(said, textMm, "regular") > roomMm ? depth : said;
+    return depthText(deep, x, bed, textMm, measure(deep, textMm, "regular"));
+  };
   return {
     ...box,
     title: words("drawing.scenes.swim.title", { swim: swim.title }),
@@ -80,6 +116,7 @@ export function drawSwim(swim: Swim, rigs: readonly PlacedRig[], box: Box, kit: 
       ...bank(bankMm, surfaceMm, first(bed)),
       ...ground(bed),
       ...parts.waterSurface.draw({ leftMm: bankMm, rightMm: box.widthMm, yMm: surfaceMm }),
+      ...anglerAndLine(rigs, across, surfaceMm, box),
       ...rigs.flatMap((rig) =>
         swimRig(rig.solved, rig.depth, { xMm: across(rig.fromBankMm), surfaceMm, bed, scale }),
       ),
@@ -91,13 +128,8 @@ export function drawSwim(swim: Swim, rigs: readonly PlacedRig[], box: Box, kit: 
           ...paintLabel(hook, x, name.heightMm + hook.heightMm / 2, measure, "middle"),
         ];
       }),
-      ...rigs.map((rig) => {
-        const x = across(rig.fromBankMm);
-        const deep = words("drawing.scenes.swim.deep", {
-          depth: figures.shortDepth(bedDepthMm(swim, rig.fromBankMm)),
-        });
-        return depthText(deep, x, bed, textMm, measure(deep, textMm, "regular"));
-      }),
+      ...rigs.map((rig) => depthBelow(rig)),
+      ...paintLabel(note, marginMm, box.heightMm - note.heightMm / 2, measure),
       ...ledgeText(ledgeMm(swim, bed, textMm), bed, textMm, words("drawing.scenes.swim.ledge")),
     ],
   };
@@ -119,10 +151,54 @@ function hookPlace(rig: PlacedRig, { words, figures }: DrawingKit): string {
   return words(`drawing.scenes.swim.${settingOf(rig)}-hook`, { gap });
 }
 
+/** Head of somebody who sits, above the ground. */
+const anglerMm = ({ widthMm }: Box) => (hipsShare.sits + 0.52) * tallShare * widthMm;
+
+/** Somebody on the bank whose line runs to the nearest of the floats. */
+function anglerAndLine(
+  rigs: readonly PlacedRig[],
+  across: (fromBankMm: number) => number,
+  surfaceMm: number,
+  { widthMm }: Box,
+): Item[] {
+  const tall = tallShare * widthMm;
+  const hips = point(0.3 * bankShare * widthMm, surfaceMm - bankAboveMm - hipsShare.sits * tall);
+  const nearest = rigs.toSorted((a, b) => a.fromBankMm - b.fromBankMm)[0];
+  const floatX = nearest ? across(nearest.fromBankMm) : widthMm / 3;
+  const butt = point(hips.xMm + 0.25 * tall, hips.yMm - 0.02 * tall);
+  const tip = point(butt.xMm + 0.72 * (floatX - butt.xMm), surfaceMm - 1.4);
+  const foot = nearest && floatFoot(nearest.solved, nearest.depth, { xMm: floatX, surfaceMm });
+  const line: Item[] = foot
+    ? [
+        {
+          kind: "path",
+          steps: [
+            ["M", tip.xMm, tip.yMm],
+            [
+              "C",
+              tip.xMm + 0.3 * (foot.xMm - tip.xMm),
+              foot.yMm + 2,
+              foot.xMm - 1.5,
+              foot.yMm + 1.5,
+              foot.xMm,
+              foot.yMm,
+            ],
+          ],
+          stroke: strandStrokes["main line"],
+        },
+      ]
+    : [];
+  return [
+    ...rod(butt, tip, { reel: true }),
+    ...line,
+    ...angler({ hips, heightMm: tall, hands: pointAlong([butt, tip], 0.1 * tall), sits: true }),
+  ];
+}
+
 /** The bank, a little above the water, hatched as ground is. */
 function bank(widthMm: number, surfaceMm: number, edge: Point): Item[] {
-  const top = surfaceMm - 2.2;
-  const shore = [point(0, top), point(0.6 * widthMm, top), point(widthMm, surfaceMm), edge];
+  const top = surfaceMm - bankAboveMm;
+  const shore = [point(0, top), point(0.75 * widthMm, top), point(widthMm, surfaceMm), edge];
   return [
     polygon([...shore, point(0, edge.yMm)], "paper"),
     ...ground(shore.slice(0, 3)),

@@ -1,3 +1,4 @@
+import { last } from "../../core/lists.ts";
 import type { Rig } from "../../model/rig.ts";
 import { arrow, type Point, point, polyline, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
@@ -5,25 +6,38 @@ import type { Drawing, Item, PathStep } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotated } from "../transform.ts";
-import { angler } from "./angler.ts";
-import { fish } from "./fish.ts";
-import { bank } from "./ground.ts";
-import { rod } from "./rod.ts";
+import { angler, hipsShare } from "./angler.ts";
+import { bank, bankAbove } from "./ground.ts";
+import { pointAlong } from "./path.ts";
+import { rod, rodAlong, rodPath } from "./rod.ts";
 import { sceneTextMm } from "./scene-text.ts";
 import { smallFloat } from "./small-float.ts";
 import { hundredths, stepPictures } from "./step-pictures.ts";
+import { wholeFish } from "./whole-fish.ts";
 
 const whipSteps = ["hold", "swing", "lie", "hand"] as const;
 type WhipStep = (typeof whipSteps)[number];
 
 const accent = { ink: "accent", widthMm: 0.9 } as const;
+/** Height of the angler. */
+const tall = 22;
 
 /** A whip's line is nearly as long as the whip in every step: swung out, laid down, and a fish swung to the hand. */
 export function drawWhip(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
   const { at, mm } = hundredths(box);
   const textMm = sceneTextMm(box);
   const surfaceMm = mm(50);
-  const grip = at(20, 38);
+  const grip = at(15.4, 39.4);
+  /** A hand's breadth up the whip from its end. */
+  const handOn = (tip: Point) => pointAlong([grip, tip], mm(4));
+  const hands: Readonly<Record<WhipStep, Point>> = {
+    hold: handOn(at(47, 14)),
+    swing: handOn(at(45, 12)),
+    lie: handOn(at(55, 46)),
+    hand: at(17, 37),
+  };
+  /** Where the hand is that holds line or fish. */
+  const free: Partial<Record<WhipStep, Point>> = { hold: at(24, 39), hand: at(26, 36.5) };
 
   const label = (key: WhipStep, place: Point, anchor: "start" | "middle" | "end" = "start") =>
     text(place, kit.words(`drawing.scenes.whip.say.${key}`), textMm, { ink: "soft", anchor });
@@ -47,12 +61,11 @@ export function drawWhip(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
   const scenes: Readonly<Record<WhipStep, () => Item[]>> = {
     hold: () => {
       const tip = at(47, 14);
-      const hand = at(28, 36);
+      const hand = at(24, 39);
       return [
         ...rod(grip, tip),
-        polyline([at(13, 33), hand], { ink: "ink", widthMm: Math.max(0.6, mm(1.6)), cap: "round" }),
         line(tip, ["C", at(42, 22).xMm, at(42, 22).yMm, at(36, 30).xMm, at(36, 30).yMm, hand.xMm, hand.yMm]),
-        ...tail(hand, at(29, 45)),
+        ...tail(hand, at(26, 47)),
         label("hold", at(52, 30)),
       ];
     },
@@ -86,17 +99,17 @@ export function drawWhip(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
         ]),
         ...smallFloat(rig, foot, mm(9)),
         polyline([foot, at(80, 66)], strandStrokes["main line"]),
-        label("lie", at(62, 42)),
+        label("lie", at(58, 42)),
       ];
     },
     hand: () => {
-      const tip = at(25, 3);
-      const mouth = at(31, 36);
+      const upright = rodPath({ butt: at(17, 41), degrees: 92, lengthMm: mm(37), bendDegrees: 34 });
+      const tip = last(upright);
+      const mouth = at(27, 36.5);
       return [
-        ...rod(grip, tip, at(19, 17)),
+        ...rodAlong(upright),
         polyline([tip, mouth], strandStrokes["main line"]),
-        ...fish(mouth, mm(9)),
-        polyline([at(13, 33), at(30, 36)], { ink: "ink", widthMm: Math.max(0.6, mm(1.6)), cap: "round" }),
+        ...wholeFish(mouth, mm(11)),
         label("hand", at(44, 30)),
       ];
     },
@@ -104,7 +117,13 @@ export function drawWhip(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
   return stepPictures("whip", whipSteps, box, kit, (step) => [
     ...bank(box, surfaceMm, mm(26)),
     ...parts.waterSurface.draw({ leftMm: mm(26), rightMm: box.widthMm, yMm: surfaceMm }),
-    ...angler({ hips: at(11, 40.5), heightMm: mm(22), hands: grip, sits: true }),
     ...scenes[step](),
+    ...angler({
+      hips: at(11, 50 - bankAbove - hipsShare.sits * tall),
+      heightMm: mm(tall),
+      hands: hands[step],
+      sits: true,
+      ...(free[step] && { otherHand: free[step] }),
+    }),
   ]);
 }

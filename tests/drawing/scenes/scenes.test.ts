@@ -80,7 +80,7 @@ describe("the cross-section of a swim", () => {
     expect(Math.abs(dead!.gapMm)).toBeLessThan(0.4);
     expect(off!.gapMm).toBeGreaterThan(2.3);
     expect(laid!.eyeGapMm).toBeLessThan(1);
-    const floatMm = 0.07 * box.widthMm + (11500 / 14000) * 0.93 * box.widthMm;
+    const floatMm = 0.15 * box.widthMm + (11500 / 14000) * 0.85 * box.widthMm;
     expect(laid!.xMm).toBeGreaterThan(floatMm + 4);
   });
 
@@ -196,7 +196,7 @@ describe("sinking the line", () => {
 
   it("draws the line on the water first, and under it from then on", () => {
     const box = { widthMm: 90, heightMm: 44 };
-    const surfaceMm = 0.42 * box.heightMm;
+    const surfaceMm = 0.46 * box.heightMm;
     const heights = drawSinkTheLine(sampleWaggler.rig, box, drawingKit).map(({ items }) => {
       const line = flatItems(items).find((item) => item.kind === "path" && item.stroke?.widthMm === 0.5);
       const steps = line?.kind === "path" ? line.steps : [];
