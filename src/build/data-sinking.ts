@@ -1,4 +1,4 @@
-import { entry } from "../core/lists.ts";
+import { entry, rising } from "../core/lists.ts";
 import type { Sink } from "../core/sink/sink-of-rig.ts";
 import type { Mm } from "../core/units.ts";
 import type { OutputFile } from "../markup/output.ts";
@@ -31,7 +31,7 @@ function onTheWay(
   shot: readonly Pick<SolvedDepth["lineShot"][number], "fromHookMm">[],
 ) {
   const { fromHookMm, moments } = line;
-  const placesMm = [...new Set([0, ...shot.map((one) => one.fromHookMm)])].sort((a, b) => a - b);
+  const placesMm = rising([0, ...shot.map((one) => one.fromHookMm)]);
   const rows = placesMm.map((place) => fromHookMm.indexOf(place));
   const row = (values: (moment: (typeof moments)[number]) => readonly Mm[]) =>
     rows.map((at) => moments.map((moment) => rounded(entry(values(moment), at) / 10, 1)));

@@ -1,23 +1,19 @@
 import { Option } from "commander";
-import { readContent } from "../build/build.ts";
 import type { Read } from "../build/stages.ts";
-import { formatReport } from "../checks/reporter.ts";
 import { withId } from "../core/lists.ts";
 import { parseQuantity } from "../core/quantity.ts";
 import { metalIn, parseBox } from "../core/tackle/box-notation.ts";
 import type { Tub } from "../core/tackle/shot.ts";
 import { type WindStrength, windStrengths } from "../model/choosing-rules.ts";
 import { levels } from "../model/library.ts";
-import { hasErrors } from "../model/message.ts";
 import type { Spot, SwimEntry } from "../model/swim.ts";
 import { chooseRigs } from "../solve/choosing/choose.ts";
 import { conditionsAt } from "../solve/choosing/conditions-at.ts";
 import { reasonText } from "../words/reason.ts";
 import { choiceData, choiceText } from "./choose-text.ts";
 import { type CliCommand, exitCodes, UsageError } from "./command.ts";
-import { contentFolders, withContentOption } from "./content-option.ts";
-import { disk } from "./disk.ts";
-import { linesOnDisk } from "./report-options.ts";
+import { withContentOption } from "./content-option.ts";
+import { rightContent } from "./right-content.ts";
 import { lengthAsked, type Options } from "./sheet-options.ts";
 
 export const chooseCommand: CliCommand = {
@@ -43,12 +39,7 @@ export const chooseCommand: CliCommand = {
       .option("--level <length>", "with the water so much higher than when it was sounded; -10cm for lower")
       .option("--json", "as data, with the unit in each field's name"),
   async run([name], options, terminal) {
-    const { folders, shipped } = await contentFolders(options);
-    const { value: read, messages } = await readContent(disk, folders, shipped);
-    if (!read || hasErrors(messages)) {
-      terminal.report(formatReport(messages, linesOnDisk()));
-      return exitCodes.contentErrors;
-    }
+    const read = await rightContent(options);
     const swim = swimNamed(name!, read);
     const asked = askedOf(options, read);
     const places = spotsAsked(swim, options).map((spot) => placeOf(swim, spot, asked, read));

@@ -1,13 +1,10 @@
 import { Option } from "commander";
-import { readContent } from "../build/build.ts";
 import { rigData } from "../build/data.ts";
 import type { Read } from "../build/stages.ts";
-import { formatReport } from "../checks/reporter.ts";
 import type { Answer, Finding } from "../core/finding.ts";
 import { metals, type Tub } from "../core/tackle/shot.ts";
 import type { Drawing } from "../drawing/model.ts";
 import { drawRig } from "../drawing/rig/rig-drawing.ts";
-import { hasErrors } from "../model/message.ts";
 import type { Rig } from "../model/rig.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import { boxInWater, fromBox, rigThatCan, worthBuying } from "../solve/from-box.ts";
@@ -15,9 +12,8 @@ import { withWater } from "../solve/in-water.ts";
 import { solveRig } from "../solve/solve-rig.ts";
 import { reasonText, severityOf } from "../words/reason.ts";
 import { type CliCommand, exitCodes, UsageError } from "./command.ts";
-import { contentFolders, withContentOption } from "./content-option.ts";
-import { disk } from "./disk.ts";
-import { linesOnDisk } from "./report-options.ts";
+import { withContentOption } from "./content-option.ts";
+import { rightContent } from "./right-content.ts";
 import { boxAsked, changedRig, lengthAsked, type Options } from "./sheet-options.ts";
 import { depthTold, sheetText } from "./sheet-text.ts";
 
@@ -44,12 +40,7 @@ export const sheetCommand: CliCommand = {
       .addOption(new Option("--drawing", "the rig's drawing as data, in millimetres").conflicts("json"))
       .option("--json", "as data, with the unit in each field's name"),
   async run([name], options, terminal) {
-    const { folders, shipped } = await contentFolders(options);
-    const { value: read, messages } = await readContent(disk, folders, shipped);
-    if (!read || hasErrors(messages)) {
-      terminal.report(formatReport(messages, linesOnDisk()));
-      return exitCodes.contentErrors;
-    }
+    const read = await rightContent(options);
     const handSpanMm = lengthAsked(options, "span");
     const rig = await changedRig(rigNamed(name!, read), options, read);
     const box = boxAsked(rig, options, read);

@@ -44,3 +44,8 @@ export function known<K, V>(map: ReadonlyMap<K, V>, key: K): V {
   if (found === undefined) throw new RangeError(`nothing stands under ${key}`);
   return found;
 }
+
+/** Numbers by their size, each once. */
+export function rising(numbers: Iterable<number>): number[] {
+  return [...new Set(numbers)].sort((a, b) => a - b);
+}

@@ -1,4 +1,5 @@
 import * as fontkit from "fontkit";
+import { rising } from "../core/lists.ts";
 import type { Face } from "../drawing/model.ts";
 import type { Fonts } from "./fonts.ts";
 import type { GlyphSource, Ligature } from "./glyph-source.ts";
@@ -123,7 +124,7 @@ function lookupsOf<Sub>({ featureList, lookupList }: LayoutTable<Sub>, tag: stri
   const numbers = featureList
     .filter((one) => one.tag === tag)
     .flatMap(({ feature }) => feature.lookupListIndexes);
-  return [...new Set(numbers)].sort((a, b) => a - b).map((at) => lookupList.get(at).subTables);
+  return rising(numbers).map((at) => lookupList.get(at).subTables);
 }
 
 function ligaturesOf({ GSUB }: RawFont): ReadonlyMap<number, readonly Ligature[]> {

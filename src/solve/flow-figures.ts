@@ -5,6 +5,7 @@ import { feedDriftMm, meetTheBait } from "../core/flow/feed-drift.ts";
 import { hangHeld, type Trotted, trot } from "../core/flow/hang.ts";
 import { holdBackShareMax } from "../core/flow/held-float.ts";
 import { extraDepthMm } from "../core/flow/set-deeper.ts";
+import { rising } from "../core/lists.ts";
 import type { Ms } from "../core/units.ts";
 import type { FlowFigure, HoldBackMax } from "../model/in-water.ts";
 import type { Rig } from "../model/rig.ts";
@@ -62,7 +63,7 @@ function figuresOf(
   // A bait that is set off the bottom is meant to be as far off it.
   const promisedOffBedMm = overdepthMm < 0 ? -overdepthMm : runsOffBedMm;
   const reachMm = fixedFloatLimitMm(rig.rodLengthMm);
-  const shares = [...new Set([...heldBackShares, fishedShare(rig)])].sort((a, b) => a - b);
+  const shares = rising([...heldBackShares, fishedShare(rig)]);
   const figures: FlowFigure[] = [];
   for (const share of shares) {
     const hang = hangHeld(trotted, share);

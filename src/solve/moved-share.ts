@@ -1,3 +1,4 @@
+import { rising } from "../core/lists.ts";
 import type { Mm, Share } from "../core/units.ts";
 
 /** A shot's pull and where it sits. */
@@ -16,7 +17,7 @@ interface PullAt {
  * @param lineMm from float to hook
  */
 export function movedShare(one: readonly PullAt[], other: readonly PullAt[], lineMm: Mm): Share {
-  const places = [...new Set([...one, ...other].map(({ fromHookMm }) => fromHookMm))].sort((a, b) => a - b);
+  const places = rising([...one, ...other].map(({ fromHookMm }) => fromHookMm));
   let area = 0;
   for (const [i, at] of places.entries()) {
     const next = places[i + 1] ?? lineMm;

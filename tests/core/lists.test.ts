@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { entry, first, known, last, neighbours, paired, withId } from "../../src/core/lists.ts";
+import { entry, first, known, last, neighbours, paired, rising, withId } from "../../src/core/lists.ts";
 
 describe("what a list must hold", () => {
   it("is given where it is there", () => {
@@ -35,4 +35,8 @@ describe("entries side by side", () => {
     expect(() => paired([1, 2], ["a"])).toThrow("2 entries beside 1");
     expect(() => paired([1], ["a", "b"])).toThrow("1 entries beside 2");
   });
+});
+
+it("numbers rise, each once", () => {
+  expect(rising([10, 9, 100, 9, -1])).toEqual([-1, 9, 10, 100]);
 });

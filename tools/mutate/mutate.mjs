@@ -1,7 +1,7 @@
 // How much the tests notice: changes the sources one place at a time and runs the tests that reach it.
 //
 //   npm run mutate -- PATH… [--logic 250] [--constants 120] [--seed 1] [--tests tests/core,tests/solve] [--budget 300]
-//     [--again FILE]
+//     [--again FILE] [--rest FILE]
 //
 // --logic, --constants  so many of each kind, chosen by chance, the same for the same seed; all without
 // --tests               folders of tests to run first; without, those that mirror the sources; then all the others
@@ -9,6 +9,7 @@
 // --budget              seconds of tests to give a mutant that they reach outside of tests, each time with the sources
 //                       read anew; all the tests that lead to it without
 // --again               the mutants that live, or took too long, in the results of an earlier run, kept in FILE
+// --rest                those of the sample of which the results of a run that was ended say nothing yet
 //
 // Each test runs as it is and then with each mutant that it reaches, in one process. What is reached while a file is
 // read, or in a hook, is tried afterwards: one mutant after another, with everything read anew.
@@ -21,7 +22,7 @@ import { parseArgs } from "node:util";
 import { worker } from "./jobs.mjs";
 import { instrumented } from "./mutants.mjs";
 import { testsReaching } from "./reach.mjs";
-import { openIn, resultLine, table } from "./results.mjs";
+import { openIn, restOf, resultLine, table } from "./results.mjs";
 import { tryOn } from "./try-on.mjs";
 
 const { values: options, positionals } = parseArgs({
@@ -34,6 +35,7 @@ const { values: options, positionals } = parseArgs({
     only: { type: "boolean", default: false },
     budget: { type: "string", default: "Infinity" },
     again: { type: "string" },
+    rest: { type: "string" },
   },
 });
 if (positionals.length === 0) throw new Error("name files or folders, such as src/core/float");
@@ -49,8 +51,7 @@ for (const path of sources) {
   const found = instrumented(path, readFileSync(path, "utf8"), first).mutants;
   mutants.push(...found.map((mutant) => ({ ...mutant, path })));
 }
-const chosen =
-  options.again === undefined ? sampled(mutants) : openIn(readFileSync(options.again, "utf8"), mutants);
+const chosen = chosenOf(mutants);
 
 // Everything that the tests write goes in here, and is gone at the end.
 const folder = mkdtempSync(join(tmpdir(), "mutants-"));
@@ -134,6 +135,12 @@ function filesBelow(path) {
     .map((name) => join(path, name))
     .filter((name) => statSync(name).isFile())
     .sort();
+}
+
+function chosenOf(all) {
+  if (options.again !== undefined) return openIn(readFileSync(options.again, "utf8"), all);
+  const sample = sampled(all);
+  return options.rest === undefined ? sample : restOf(readFileSync(options.rest, "utf8"), sample);
 }
 
 /** A part of the mutants of each kind by chance, the same for the same seed. */

@@ -12,9 +12,8 @@ import { type Bow, bowed, movingFish } from "./bite-parts.ts";
 import { type BitePose, belowShotMm, bitesOf } from "./bites.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
 import { movingFloat, placed, shotRadiusMm } from "./moving.ts";
-import { flatDegrees, tipPanel } from "./tip-panel.ts";
+import { besidePanelMm, flatDegrees, mostOf, tipPanel } from "./tip-panel.ts";
 
-const panelMm = 30;
 const aboveMm = 30;
 /** The line below the float is drawn this long, whatever it is. */
 const lineMm = 22;
@@ -31,14 +30,13 @@ export function bitesFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
   const { float } = solved.rig;
   const { widthMm, textMm } = room;
   const bites = bitesOf(solved, depth, kit);
-  const mostTipMm = Math.max(...bites.map(({ pose }) => pose.tip ?? 0));
-  const pictureMm = widthMm - panelMm - 2;
+  const tips = bites.map(({ pose }) => pose.tip);
+  const pictureMm = besidePanelMm(room);
   const surfaceMm = aboveMm + 1.4 * textMm;
   const floatMm = lengthMm(float);
-  const scale = Math.min(0.5, aboveMm / Math.max(1, mostTipMm), 26 / floatMm);
+  const scale = Math.min(0.5, aboveMm / Math.max(1, mostOf(tips)), 26 / floatMm);
   const bedMm = surfaceMm + (floatMm - depth.tipAsSetMm) * scale + lineMm;
-  const place = { leftMm: widthMm - panelMm, widthMm: panelMm, surfaceMm, aboveMm, textMm };
-  const panel = tipPanel(float, mostTipMm, place, kit);
+  const panel = tipPanel(float, tips, room, { surfaceMm, aboveMm }, kit);
   const where = { restX: (lyingShot(depth).length > 0 ? 0.4 : 0.5) * pictureMm, surfaceMm, bedMm, scale };
   const moments = bites.map(
     ({ name, caption, strike, pose }): Moment => ({

@@ -1,5 +1,5 @@
 import { lengthMm } from "../../core/float/float.ts";
-import { entry, first, last } from "../../core/lists.ts";
+import { entry, first, last, rising } from "../../core/lists.ts";
 import type { Mm } from "../../core/units.ts";
 import type { FlowFigure } from "../../model/in-water.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
@@ -65,7 +65,7 @@ export function currentFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoo
       }),
     ],
     moments,
-    strip: [...new Set([0, middle, hangs.length - 1])],
+    strip: rising([0, middle, hangs.length - 1]),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { GuideStep } from "../../core/depth/guide-step.ts";
+import { rising } from "../../core/lists.ts";
 import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
@@ -11,9 +12,8 @@ import { strandStrokes } from "../strands.ts";
 import { rotated } from "../transform.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
 import { placed, shotRadiusMm } from "./moving.ts";
-import { type ShownTip, tipPanel } from "./tip-panel.ts";
+import { besidePanelMm, type ShownTip, tipPanel } from "./tip-panel.ts";
 
-const panelMm = 30;
 const aboveMm = 38;
 const hookMm = 2.6;
 /** Line that is drawn above the highest shot that comes to lie on the bed [mm of water]. */
@@ -38,14 +38,13 @@ export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
   const { words, figures } = kit;
   const { widthMm, textMm } = room;
   const steps = depth.depthGuide;
-  const pictureMm = widthMm - panelMm - 2;
+  const pictureMm = besidePanelMm(room);
   const topMm = 1.4 * textMm;
   const bedMm = topMm + aboveMm + 6;
   const near = nearBed(depth, { pictureMm, topMm, bedMm });
   const tips = steps.map(shownTip);
   const surfaceMm = topMm + aboveMm;
-  const place = { leftMm: widthMm - panelMm, widthMm: panelMm, surfaceMm, aboveMm, textMm };
-  const panel = tipPanel(solved.rig.float, Math.max(...tips.map((tip) => tip ?? 0)), place, kit);
+  const panel = tipPanel(solved.rig.float, tips, room, { surfaceMm, aboveMm }, kit);
   const bar = figures.shortGap(barMm);
   const moments = steps.map(
     (step, i): Moment => ({
@@ -75,7 +74,7 @@ export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
       ...panel.still,
     ],
     moments,
-    strip: [...new Set(chosen)].sort((a, b) => a - b),
+    strip: rising(chosen),
   };
 }
 

@@ -1,6 +1,7 @@
 import type { PlumbingStep } from "../../core/depth/plumbing.ts";
 import { lengthMm } from "../../core/float/float.ts";
 import { tipShowingMm } from "../../core/float/tip.ts";
+import { rising } from "../../core/lists.ts";
 import { lockShotOf, totalPullG } from "../../core/loading/loading.ts";
 import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
@@ -14,9 +15,8 @@ import { strandStrokes } from "../strands.ts";
 import { rotatedPoint } from "../transform.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
 import { movingFloat, placed } from "./moving.ts";
-import { flatDegrees, type ShownTip, tipPanel } from "./tip-panel.ts";
+import { besidePanelMm, flatDegrees, type ShownTip, tipPanel } from "./tip-panel.ts";
 
-const panelMm = 30;
 const aboveMm = 26;
 const waterMm = 46;
 const plummetMm = 4;
@@ -37,13 +37,12 @@ export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
   const { words, figures } = kit;
   const { widthMm, textMm } = room;
   const { steps } = depth.plumbing;
-  const pictureMm = widthMm - panelMm - 2;
+  const pictureMm = besidePanelMm(room);
   const surfaceMm = aboveMm + 1.4 * textMm;
   const scale = waterMm / depth.depthMm;
   const water = { middleMm: pictureMm / 2, surfaceMm, bedMm: surfaceMm + waterMm, scale };
   const tips = steps.map((step) => tipOf(step, solved, depth));
-  const place = { leftMm: widthMm - panelMm, widthMm: panelMm, surfaceMm, aboveMm, textMm };
-  const panel = tipPanel(solved.rig.float, Math.max(...tips.map((tip) => tip ?? 0)), place, kit);
+  const panel = tipPanel(solved.rig.float, tips, room, { surfaceMm, aboveMm }, kit);
   const moments = steps.map(
     (step, i): Moment => ({
       caption: tell(step, kit),
@@ -80,7 +79,7 @@ export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
       ...panel.still,
     ],
     moments,
-    strip: [...new Set([0, 1, Math.max(0, last - 1), last].filter((at) => at <= last))].sort((a, b) => a - b),
+    strip: rising([0, 1, Math.max(0, last - 1), last].filter((at) => at <= last)),
   };
 }
 

@@ -1,7 +1,7 @@
 import { cocks } from "../../core/float/cocking.ts";
 import { lengthMm } from "../../core/float/float.ts";
 import { tipShowingMm } from "../../core/float/tip.ts";
-import { last } from "../../core/lists.ts";
+import { last, rising } from "../../core/lists.ts";
 import { ballDiameterMm } from "../../core/tackle/shot.ts";
 import type { G, Mm } from "../../core/units.ts";
 import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
@@ -13,7 +13,7 @@ import { strandStrokes } from "../strands.ts";
 import { rotatedPoint } from "../transform.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
 import { movingFloat, placed, shotRadiusMm } from "./moving.ts";
-import { flatDegrees, type ShownTip, tipPanel } from "./tip-panel.ts";
+import { besidePanelMm, flatDegrees, mostOf, type ShownTip, tipPanel } from "./tip-panel.ts";
 
 /** The float with so much of its load on. */
 interface Loaded {
@@ -25,7 +25,6 @@ interface Loaded {
   readonly tip: ShownTip;
 }
 
-const panelMm = 30;
 const aboveMm = 30;
 /** The line below the float is drawn this long, whatever it is. */
 const lineMm = 18;
@@ -45,18 +44,13 @@ export function settlingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
   const { words } = kit;
   const { float } = solved.rig;
   const loads = loadsOf(solved, depth, kit);
-  const mostTipMm = Math.max(...loads.map(({ tip }) => tip ?? 0));
-  const pictureMm = room.widthMm - panelMm - 2;
+  const tips = loads.map(({ tip }) => tip);
+  const pictureMm = besidePanelMm(room);
   const floatMm = lengthMm(float);
   const surfaceMm = aboveMm + 1.4 * room.textMm;
-  const scale = Math.min(0.5, aboveMm / mostTipMm, Math.min(34, pictureMm - asideMm) / floatMm);
+  const scale = Math.min(0.5, aboveMm / mostOf(tips), Math.min(34, pictureMm - asideMm) / floatMm);
   const waterMm = floatMm * scale + lineMm + underMm + 4.5;
-  const panel = tipPanel(
-    float,
-    mostTipMm,
-    { leftMm: room.widthMm - panelMm, widthMm: panelMm, surfaceMm, aboveMm, textMm: room.textMm },
-    kit,
-  );
+  const panel = tipPanel(float, tips, room, { surfaceMm, aboveMm }, kit);
   const note = words("drawing.film.settling.shortened");
   const moments = loads.map(
     (loaded): Moment => ({
@@ -82,7 +76,7 @@ export function settlingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
       ...panel.still,
     ],
     moments,
-    strip: [...new Set(chosen)].sort((a, b) => a - b),
+    strip: rising(chosen),
   };
 }
 

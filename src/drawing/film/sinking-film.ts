@@ -1,4 +1,4 @@
-import { entry, first, last, paired } from "../../core/lists.ts";
+import { entry, first, last, paired, rising } from "../../core/lists.ts";
 import type { Sink } from "../../core/sink/sink-of-rig.ts";
 import type { Mm, S } from "../../core/units.ts";
 import type { Arrangement, SisterShot } from "../../model/in-water.ts";
@@ -77,7 +77,7 @@ export function sinkingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoo
     }),
     still: layout.still,
     moments,
-    strip: [...new Set(chosen)].sort((a, b) => a - b),
+    strip: rising(chosen),
   };
 }
 
@@ -106,7 +106,7 @@ function timesOf(sides: readonly Side[]): readonly S[] {
   const gapS = Math.max(...sides.map(({ sink }) => entry(sink.line.moments, 1).timeS));
   const ends = sides.map(({ sink }) => endS(sink));
   const even = Array.from({ length: Math.ceil(Math.max(...ends) / gapS) }, (_, i) => i * gapS);
-  return [...new Set([...even, ...ends])].sort((a, b) => a - b);
+  return rising([...even, ...ends]);
 }
 
 function layOut(

@@ -6,15 +6,19 @@ import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { rotated } from "../transform.ts";
+import type { FilmRoom } from "./film.ts";
 
-interface PanelPlace {
-  readonly leftMm: number;
-  readonly widthMm: number;
+/** The water of the picture that a panel stands beside. */
+interface PictureWater {
   readonly surfaceMm: number;
   /** Room above the water. */
   readonly aboveMm: number;
-  readonly textMm: number;
 }
+
+const panelMm = 30;
+const apartMm = 2;
+/** Width that a panel leaves for the picture at its left. */
+export const besidePanelMm = ({ widthMm }: FilmRoom): number => widthMm - panelMm - apartMm;
 
 /** How far over a float lies that lies flat. */
 export const flatDegrees = 84;
@@ -31,21 +35,34 @@ const places = 20;
 /** Which tip of a float a panel shows: null where it is under, none where the float lies flat. */
 export type ShownTip = Mm | null | undefined;
 
-/** The tip of a float, larger than in the picture beside it, on a scale of millimetres that stands on the water. */
-export function tipPanel(float: Float, mostTipMm: Mm, place: PanelPlace, kit: DrawingKit) {
-  const { leftMm, widthMm, surfaceMm, aboveMm, textMm } = place;
-  const scale = Math.min(1.5, (aboveMm - textMm) / Math.max(20, mostTipMm));
+/** The most that a float shows of those [mm]. */
+export const mostOf = (tips: readonly ShownTip[]): Mm => Math.max(...tips.map((tip) => tip ?? 0));
+
+/**
+ * The tip of a float, larger than in the picture beside it, on a scale of millimetres that stands on the water.
+ *
+ * @param tips all that it is to show
+ * @param room of picture and panel together
+ */
+export function tipPanel(
+  float: Float,
+  tips: readonly ShownTip[],
+  { widthMm, textMm }: FilmRoom,
+  { surfaceMm, aboveMm }: PictureWater,
+  kit: DrawingKit,
+) {
+  const scale = Math.min(1.5, (aboveMm - textMm) / Math.max(20, mostOf(tips)));
   const step = steps.find((one) => one * scale >= 1.3 * textMm) ?? 200;
   const figures = Array.from(
     { length: Math.floor((aboveMm - textMm / 2) / (step * scale)) + 1 },
     (_, i) => i * step,
   );
-  const axisX = leftMm + Math.max(...figures.map((mm) => kit.measure(String(mm), textMm, "regular"))) + 2.5;
-  const right = leftMm + widthMm;
-  const middle = (axisX + right) / 2;
+  const axisX =
+    widthMm - panelMm + Math.max(...figures.map((mm) => kit.measure(String(mm), textMm, "regular"))) + 2.5;
+  const middle = (axisX + widthMm) / 2;
   const still: Item[] = [
-    rectangle(axisX, surfaceMm, right - axisX, panelWaterMm, { fill: "water" }),
-    ...parts.waterSurface.draw({ leftMm: axisX, rightMm: right, yMm: surfaceMm }),
+    rectangle(axisX, surfaceMm, widthMm - axisX, panelWaterMm, { fill: "water" }),
+    ...parts.waterSurface.draw({ leftMm: axisX, rightMm: widthMm, yMm: surfaceMm }),
     polyline([point(axisX, surfaceMm), point(axisX, surfaceMm - aboveMm)], scaleLine),
     ...figures.flatMap((mm) => {
       const y = surfaceMm - mm * scale;
@@ -61,7 +78,7 @@ export function tipPanel(float: Float, mostTipMm: Mm, place: PanelPlace, kit: Dr
   const top = lengthMm(float);
   /** As much of it as there is room for, lying on the water. */
   const flat = (): Item[] => {
-    const shownMm = Math.min(top, (0.8 * (right - axisX)) / scale);
+    const shownMm = Math.min(top, (0.8 * (widthMm - axisX)) / scale);
     const lying = [
       polygon(sides(float, shownMm, scale, point(middle, surfaceMm - (shownMm * scale) / 2)), "paper", thin),
       polygon(
