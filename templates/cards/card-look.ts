@@ -1,3 +1,4 @@
+import type { SharedLabels } from "../../src/drawing/rig/rig-labels.ts";
 import type { Draw } from "../../src/markup/boxes.ts";
 import type { CardEdge } from "./card-marks.ts";
 
@@ -27,6 +28,8 @@ export interface FrontLook extends SideLook {
   readonly settingPt: number;
   /** Where hook, bait and line stand: on the back where the drawing needs the front for itself. */
   readonly tackleOn: "front" | "back";
+  /** Which shot of the drawing may share a label. */
+  readonly shared: SharedLabels;
 }
 
 export interface BackLook extends SideLook {

@@ -12,7 +12,7 @@ import { parts } from "../parts/parts.ts";
 import { mirrored, rotated } from "../transform.ts";
 import { asDrawn, lineShape } from "./current-shape.ts";
 import { captionMm, placeRigLabels, rowGapMm } from "./rig-label-layout.ts";
-import { fewerLabels, type LabelChoice, type RigLabel, rigLabels } from "./rig-labels.ts";
+import { fewerLabels, type LabelChoice, type RigLabel, rigLabels, type SharedLabels } from "./rig-labels.ts";
 import { lineBelowFloat, lineToRod } from "./rig-line.ts";
 import { planRig, type RigPlan } from "./rig-plan.ts";
 import { rigDescription, rigTitle } from "./rig-words.ts";
@@ -22,6 +22,8 @@ export interface RigDrawingOptions {
   readonly labels: LabelChoice;
   readonly textMm: number;
   readonly variant?: RigVariant;
+  /** Any neighbours, where nothing is said. */
+  readonly shared?: SharedLabels;
 }
 
 /**
@@ -51,7 +53,7 @@ export function drawRig(
         description: rigDescription(rig, depth, kit, depth.floatToHookMm - solvedDepth.floatToHookMm),
         items,
       };
-    labels = fewerLabels(labels, rig.rig.hookLengthMm, kit);
+    labels = fewerLabels(labels, rig.rig.hookLengthMm, options.shared ?? "any", kit);
   }
   throw new NoRoomError("a rig with its shot", box, { folder: "rigs", id: rig.rig.id });
 }

@@ -22,6 +22,9 @@ export interface RigLabel {
 
 export type LabelChoice = "full" | "distances" | "none";
 
+/** Which neighbouring shot may share a label where room is short: those of one size, or unlike ones too. */
+export type SharedLabels = "alike" | "any";
+
 /** A shot this close above the loop needs no second label for the loop. */
 const atLoopMm = 20;
 
@@ -137,19 +140,21 @@ function distanceFirst(distance: string, what: string): Run[] {
 
 /**
  * The same labels with less to say: first those that can be spared, by rank, then brief ones, from the hook up, then
- * neighbouring shot under one label.
+ * neighbouring shot under one label: those of one size before unlike ones.
  * Undefined where nothing is left to give up.
  */
 export function fewerLabels(
   labels: readonly RigLabel[],
   hookLengthMm: number,
+  shared: SharedLabels,
   kit: DrawingKit,
 ): RigLabel[] | undefined {
   const worst = Math.max(...labels.map((label) => label.rank ?? 0));
   if (worst > 0) return labels.filter((label) => label.rank !== worst);
   const wordy = labels.findIndex(({ brief }) => brief !== undefined);
   if (wordy >= 0) return labels.map((label, at) => (at === wordy ? inBrief(label) : label));
-  const pair = narrowestPair(labels);
+  const pair =
+    narrowestPair(labels, "alike") ?? (shared === "any" ? narrowestPair(labels, "any") : undefined);
   if (pair === undefined) return undefined;
   const label = inBrief(groupLabel(mergeGroups(pair.lower, pair.upper), hookLengthMm, kit));
   return [...labels.slice(0, pair.at), label, ...labels.slice(pair.at + 2)];
@@ -159,13 +164,16 @@ function inBrief({ brief, ...label }: RigLabel): RigLabel {
   return { ...label, runs: brief ?? label.runs };
 }
 
-/** The two neighbouring shot labels that together span the least line. */
-function narrowestPair(labels: readonly RigLabel[]) {
+/** The two neighbouring shot labels, of one size or any, that together span the least line. */
+function narrowestPair(labels: readonly RigLabel[], which: SharedLabels) {
   let best: { at: number; spanMm: number; lower: ShotGroup; upper: ShotGroup } | undefined;
   for (const [at, [lower, upper]] of neighbours(labels).entries()) {
     if (!lower.group || !upper.group) continue;
+    if (which === "alike" && !ofOneSize([...lower.group.shots, ...upper.group.shots])) continue;
     const spanMm = upper.toHookMm - lower.fromHookMm;
     if (!best || spanMm < best.spanMm) best = { at, spanMm, lower: lower.group, upper: upper.group };
   }
   return best;
 }
+
+const ofOneSize = (shots: ShotGroup["shots"]) => new Set(shots.map(({ size }) => size)).size === 1;

@@ -42,10 +42,22 @@ const id1 = { widthMm: 85.6, heightMm: 53.98 };
 /** No word is smaller, at arm's length. */
 const leastPt = 8;
 
+type AnyFront = Omit<FrontLook, "shared">;
+
+/** Before unlike shot share a label, the drawing takes smaller type and more of the card. */
+function unlikeApart(fronts: readonly [AnyFront, ...AnyFront[]]): readonly [FrontLook, ...FrontLook[]] {
+  const [best, ...others] = fronts;
+  return [
+    { ...best, shared: "alike" },
+    ...others.map((front) => ({ ...front, shared: "alike" }) as const),
+    ...fronts.map((front) => ({ ...front, shared: "any" }) as const),
+  ];
+}
+
 /** What both sides of a pocket card have in common. */
 const pocket = { whiteMm: 0, marginMm: 2.2, wordPt: leastPt, lineHeight: 1.05 } as const;
 
-const pocketFront = (figurePt: number, tackleOn: FrontLook["tackleOn"]): FrontLook => ({
+const pocketFront = (figurePt: number, tackleOn: FrontLook["tackleOn"]): AnyFront => ({
   ...pocket,
   figurePt,
   settingPt: 15,
@@ -93,7 +105,7 @@ function readerSides(
 ): Pick<CardFormat, "fronts" | "backs"> {
   const { gapMm, writeInMm, ...edge } = room;
   const side = (pt: number) => ({ ...edge, wordPt: pt, figurePt: pt, lineHeight: 1.12 });
-  const front = (pt: number): FrontLook => ({
+  const front = (pt: number): AnyFront => ({
     ...side(pt),
     settingPt: Math.max(16, pt + 4),
     tackleOn: "front",
@@ -109,7 +121,7 @@ function readerSides(
     punch: "left",
   });
   return {
-    fronts: [front(largest), ...smaller.map(front)],
+    fronts: unlikeApart([front(largest), ...smaller.map(front)]),
     backs: [back(largest), ...smaller.map(back)],
   };
 }
@@ -164,12 +176,12 @@ export const cardFormats: { readonly [Name in CardFormatName]: CardFormat & { re
     front: { widthMm: id1.heightMm, heightMm: id1.widthMm },
     back: id1,
     least: [],
-    fronts: [
+    fronts: unlikeApart([
       pocketFront(9, "front"),
       pocketFront(9, "back"),
       pocketFront(leastPt, "front"),
       pocketFront(leastPt, "back"),
-    ],
+    ]),
     backs: [pocketBack(9, "apart"), pocketBack(9, "run on"), pocketBack(leastPt, "run on"), tightBack],
     moduleMinMm: 0.34, // 4 dots of a 300 dpi printer
     // The upright front lies with its head to the left: its top right corner and the back's are the same corner of the

@@ -221,7 +221,7 @@ function makeComposer(
   return {
     card,
     front: (look, parts, lack = "noticed") => {
-      const picture = rigPicture(solved, drawn, kit, look.figurePt * mmPerPoint, lack);
+      const picture = rigPicture(solved, drawn, kit, look.figurePt * mmPerPoint, look.shared, lack);
       const tip = parts.includes("true-tip") ? { tip: tipPicture(solved, kit, look) } : {};
       return picture.checked(
         layOut(CardFront({ card, look, scale: kit.figures.ruler, picture, ...tip }), format.front, fonts),

@@ -1,6 +1,7 @@
 import type { DrawingKit } from "../../drawing/kit.ts";
 import type { Item } from "../../drawing/model.ts";
 import { describeRig, drawRig } from "../../drawing/rig/rig-drawing.ts";
+import type { SharedLabels } from "../../drawing/rig/rig-labels.ts";
 import type { Overflow } from "../../layout/overflow.ts";
 import type { LaidOutPage } from "../../layout/page-of.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
@@ -22,6 +23,7 @@ const stepMm = 2;
  * The drawing of a rig made up for one depth, with shot and distances only.
  *
  * @param textMm size of its labels [mm]
+ * @param shared which shot may share a label
  * @param lack whether to find out how much room is lacking, which takes many tries, or only that some is
  */
 export function rigPicture(
@@ -29,11 +31,12 @@ export function rigPicture(
   depth: SolvedDepth,
   kit: DrawingKit,
   textMm: number,
+  shared: SharedLabels,
   lack: "measured" | "noticed",
 ): RigPicture {
   const short = { ...kit, figures: kit.figures.compact };
   const drawn = (widthMm: number, heightMm: number) =>
-    drawRig(solved, depth, { widthMm, heightMm }, short, { labels: "distances", textMm });
+    drawRig(solved, depth, { widthMm, heightMm }, short, { labels: "distances", textMm, shared });
   const overflows: Overflow[] = [];
   return {
     alt: describeRig(solved, depth, kit),

@@ -1,11 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { rigVariants } from "../../../src/core/float/moved-float.ts";
+import { NoRoomError } from "../../../src/drawing/no-room.ts";
 import { drawRig, type RigDrawingOptions } from "../../../src/drawing/rig/rig-drawing.ts";
 import { allShot } from "../../../src/model/solved.ts";
 import { drawingFaults, flatItems } from "../../support/drawing-checks.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
 import { sampleRigs, sampleShot } from "../../support/sample-rig.ts";
+import { labelsOf } from "../../support/tellers/read-drawing.ts";
 
 /** The drawing's place on an upright ISO/IEC 7810 ID-1 card, and on a page. 9 pt is 3.175 mm. */
 const places = [
@@ -90,6 +92,32 @@ describe("rig drawings", () => {
     expect(radii).toHaveLength(diameters.length);
     const ratios = radii.map((radius, i) => (2 * radius) / diameters[i]!);
     expect(Math.max(...ratios)).toBeCloseTo(Math.min(...ratios), 9);
+  });
+
+  test("where shot may share a label with their like alone, none is told with shot of another size in another place", () => {
+    const told = (heightMm: number, shared: "alike" | "any") => {
+      const drawn = sampleRigs.flatMap((solved) =>
+        solved.depths.flatMap((depth) => {
+          try {
+            const options = { labels: "distances", textMm: 3.175, shared } as const;
+            return [drawRig(solved, depth, { widthMm: 48, heightMm }, drawingKit, options)];
+          } catch (error) {
+            if (error instanceof NoRoomError) return [];
+            throw error;
+          }
+        }),
+      );
+      const labels = drawn.flatMap(labelsOf).map((label) => label.replace(/\s/g, " "));
+      return { drawn: drawn.length, unlike: labels.filter((label) => / to .* cm .* \+ /.test(label)).length };
+    };
+    let drawn = 0;
+    for (let heightMm = 30; heightMm <= 78; heightMm += 4) {
+      const alike = told(heightMm, "alike");
+      expect(alike.unlike).toBe(0);
+      drawn += alike.drawn;
+    }
+    expect(drawn).toBeGreaterThan(50);
+    expect(Math.max(...[38, 42, 46].map((heightMm) => told(heightMm, "any").unlike))).toBeGreaterThan(0);
   });
 
   test("the description tells the rig from the hook up", () => {

@@ -59,6 +59,8 @@ describe.each(all)("told in %s units, for %s", (units, paper) => {
         const card = await layOutCard(solved, format, site.library.guide, kit, fonts, { notes, least });
         expect([...card.front.overflows, ...card.back.overflows], name).toEqual([]);
         expect(card.lacks, name).toEqual([]);
+        // So no label of the drawing has two sizes of shot in two places.
+        expect(card.look.front.shared, name).toBe("alike");
         const text = textOf(card);
         for (const field of onEveryCard) {
           if (content[field] !== undefined) expect(text, `${name}: ${field}`).toContain(bare(content[field]));

@@ -6,7 +6,7 @@ const textsOf = (items: readonly Item[]): TextItem[] =>
   items.flatMap((item) => (item.kind === "text" ? [item] : item.kind === "group" ? textsOf(item.items) : []));
 
 /** Labels of a rig's drawing that begin with a distance, each as one text. */
-function labelsOf(drawing: Drawing): string[] {
+export function labelsOf(drawing: Drawing): string[] {
   const labels: string[] = [];
   for (const { face, text } of textsOf(drawing.items)) {
     if (face === "bold") labels.push(text);
