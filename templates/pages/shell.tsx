@@ -69,14 +69,7 @@ export function Shell({ view, title, description, section, scripts, preview, chi
           {say("skip")}
         </a>
         <header class="masthead">
-          <a class="brand" href={href(sitePaths.home)} aria-current={isHome ? "page" : undefined}>
-            {view.logo ? (
-              <Logo view={view} logo={view.logo} />
-            ) : (
-              <span class="brand-float" aria-hidden="true" />
-            )}
-            {guide.title}
-          </a>
+          <Brand view={view} />
           <Menu view={view} section={section} />
         </header>
         <main id="main" tabindex="-1">
@@ -85,6 +78,28 @@ export function Shell({ view, title, description, section, scripts, preview, chi
         <Foot view={view} />
       </body>
     </html>
+  );
+}
+
+/** Mark and title lead home; a guide that writes its head itself has that beside the mark, in place of the title. */
+function Brand({ view }: { view: View }) {
+  const { library, href, logo } = view;
+  const { title } = library.guide;
+  const own = library.templates.get("head");
+  const mark = logo ? <Logo view={view} logo={logo} /> : <span class="brand-float" aria-hidden="true" />;
+  return (
+    <>
+      <a
+        class="brand"
+        href={href(sitePaths.home)}
+        aria-label={own && title}
+        aria-current={view.path === sitePaths.home ? "page" : undefined}
+      >
+        {mark}
+        {!own && title}
+      </a>
+      {own && <div class="brand-own">{view.markdown(own, { idPrefix: "head-" })}</div>}
+    </>
   );
 }
 

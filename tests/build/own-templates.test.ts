@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { outputFiles, solveContent } from "../../src/build/build.ts";
 import { formatReport } from "../../src/checks/reporter.ts";
+import { cardContent } from "../../src/print/cards/card-content.ts";
 import { contentWith, edited, worldOf } from "../support/smallest-content.ts";
 
 const assets = new Map(["icon.svg", "site.css", "service-worker.js"].map((name) => [name, ""] as const));
@@ -22,6 +23,17 @@ async function pages(changes: Readonly<Record<string, string | null>>): Promise<
 
 const foot = (html: string) => /<footer class="foot">([\s\S]*)<\/footer>/.exec(html)?.[1] ?? "";
 const withoutFoot = (html: string) => html.replace(foot(html), "");
+
+describe("a part of a card that a guide words itself", () => {
+  it("is any sentence of it alone, such as its last line", async () => {
+    const own = "  own-line: Ask for {publisher} at the gate.";
+    const words = contentWith()["words/en.yaml"]!.replace(/^ {2}own-line: .*$/m, own);
+    const { value } = await solved({ "words/en.yaml": words });
+    const { rigs, library, kit } = value!;
+    const card = cardContent(rigs[0]!, library.guide, kit, {});
+    expect(card.publisher).toBe("Ask for Test club at the gate.");
+  });
+});
 
 describe("a part of a page that a guide writes itself", () => {
   it("is the foot of every page, with its facts, its links as seen from the page, and our last lines below", async () => {
@@ -45,6 +57,23 @@ describe("a part of a page that a guide writes itself", () => {
     }
     expect(foot(after.get("site/lessons/first.html")!)).toContain('href="../rigs/plain.html"');
     expect(foot(after.get("site/rigs/plain.html")!)).toContain('href="plain.html"');
+  });
+
+  it("is the head of every page beside the mark that leads home, with its facts and its links, and nothing else changes", async () => {
+    const before = await pages({});
+    const after = await pages({
+      "templates/head.md": "**:guide[]{of=publisher}**, [our rig](../rigs/plain.md)\n",
+    });
+    const head = /<a class="brand"[\s\S]*?(?=<nav class="menu")/;
+    expect([...after.keys()]).toEqual([...before.keys()]);
+    for (const [path, html] of after) {
+      expect(html.replace(head, ""), path).toBe(before.get(path)!.replace(head, ""));
+      const [own] = head.exec(html)!;
+      expect(own, path).toMatch(/^<a class="brand" href="[^"]*" aria-label="Test guide"/);
+      expect(own, path).toContain("<strong>Test club</strong>, <a ");
+      expect(own, path).not.toContain("Test guide<");
+    }
+    expect(after.get("site/lessons/first.html")).toContain('href="../rigs/plain.html">our rig</a>');
   });
 
   it("is the first page below its title, with live figures and drawings, and no other page", async () => {
@@ -81,6 +110,6 @@ describe("a part of a page that a guide writes itself", () => {
     const { messages } = await solved({ "templates/feet.md": "x\n", "templates/masthead.md": "x\n" });
     const report = formatReport(messages);
     expect(report).toContain("did you mean foot.md?");
-    expect(report).toContain("hint: templates are foot.md, home.md");
+    expect(report).toContain("hint: templates are foot.md, head.md, home.md");
   });
 });

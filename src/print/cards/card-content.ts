@@ -65,7 +65,7 @@ export function cardContent(
     feed: feedText(rig, kit),
     ...(lead && { leadWarning: lead }),
     caution: words("card.caution"),
-    publisher: guide.publisher,
+    publisher: words("card.own-line", { publisher: guide.publisher }),
     ...(guide.siteAddress !== undefined && {
       address: publicAddress(sitePaths.rig(rig.id), guide.siteAddress),
     }),
