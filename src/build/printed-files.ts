@@ -1,6 +1,8 @@
 import { known } from "../core/lists.ts";
+import { NoRoomError } from "../drawing/no-room.ts";
 import type { Drawings } from "../drawing/pictures.ts";
 import type { OutputFile } from "../markup/output.ts";
+import { makeAnew } from "../model/kept.ts";
 import { message } from "../model/message.ts";
 import type { Printable } from "../model/printable.ts";
 import {
@@ -15,15 +17,35 @@ import { fileHash } from "../site/file-hash.ts";
 import type { Words } from "../words/words.ts";
 import { ContentError } from "./content-error.ts";
 import { rigJson } from "./data.ts";
+import { drawingsWithRoom } from "./no-room.ts";
 import { type BuildSettings, buildParts, liveBodyIn, type Solved } from "./stages.ts";
 
 /**
- * What is printed, and the site's own copies of it.
+ * What is printed, and the site's own copies of it. Where it is to keep going, drawings that have no room are left out: all is
+ * laid out before the first file is given, so that it can begin anew, and then takes nothing from what is kept.
  *
  * @returns what the site offers to print
  * @throws ContentError where something does not fit its paper
  */
 export async function* printedFiles(
+  solved: Solved,
+  drawings: Drawings,
+  settings: BuildSettings,
+): AsyncGenerator<OutputFile, readonly Printable[]> {
+  let files = filesOf(solved, drawings, settings);
+  const begun = files.next().catch((error) => {
+    if (!settings.keepGoing || !(error instanceof NoRoomError)) throw error;
+    const withRoom = drawingsWithRoom(drawings, solved, settings);
+    files = filesOf(solved, withRoom, { ...settings, keep: makeAnew });
+    return files.next();
+  });
+  for (let next = await begun; ; next = await files.next()) {
+    if (next.done) return next.value;
+    yield next.value;
+  }
+}
+
+async function* filesOf(
   solved: Solved,
   drawings: Drawings,
   settings: BuildSettings,

@@ -8,6 +8,7 @@ import { lentSignsFile } from "../site/look.ts";
 import { reasonText } from "../words/reason.ts";
 import { rigTexts } from "../words/rig-texts.ts";
 import { feedText, waterText } from "../words/water-text.ts";
+import { mayLackRoom } from "./no-room.ts";
 import { type BuildSettings, liveBodyIn, type Solved } from "./stages.ts";
 
 /** What the pages are made from. */
@@ -15,15 +16,18 @@ export function siteInput(
   solved: Solved,
   drawings: Drawings,
   printables: readonly Printable[],
-  { siteAssets, keep = makeAnew }: BuildSettings,
+  settings: BuildSettings,
 ): SiteInput {
+  const { siteAssets, keep = makeAnew } = settings;
+  const mayLack = mayLackRoom(solved, settings);
   const { library, source, kit, font } = solved;
   const kitFrom = digestOf(library.guide, library.words);
   return {
     library,
     solved: source.solved,
     drawings,
-    kept: (kind, from, draw) => keep(`${kind} on a page`, digestOf(kitFrom, from), draw),
+    kept: (kind, from, draw, without) =>
+      mayLack(() => keep(`${kind} on a page`, digestOf(kitFrom, from), draw), without),
     films: drawFilms(source),
     images: source.images,
     kit,

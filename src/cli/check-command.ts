@@ -1,9 +1,8 @@
-import { outputFiles, solveChecked } from "../build/build.ts";
+import { solveChecked } from "../build/build.ts";
 import { checkSources } from "../build/check-sources.ts";
-import { ContentError } from "../build/content-error.ts";
-import type { Solved } from "../build/stages.ts";
+import { layoutProblems } from "../build/layout-problems.ts";
 import { readSources, type Source } from "../content/world.ts";
-import { type Keep, keeping, type Store } from "../model/kept.ts";
+import { keeping, type Store } from "../model/kept.ts";
 import type { Message } from "../model/message.ts";
 import { buildSettings } from "./build-settings.ts";
 import { type CliCommand, exitCodes, type Progress } from "./command.ts";
@@ -53,27 +52,12 @@ async function check(
   const { value: solved, messages } = await solveChecked(checkSources(sources), keep);
   progress?.say("laying out");
   const checked = {
-    messages: [...messages, ...(solved ? await problemsOfLayout(solved, keep) : [])],
+    messages: [
+      ...messages,
+      ...(solved ? await layoutProblems(solved, { ...buildSettings(solved), keep }) : []),
+    ],
     counts: solved && { rigs: solved.rigs.length, lessons: solved.library.lessons.length },
   };
   store.put("checked", from, checked);
   return checked;
-}
-
-/** What keeps cards and handouts from being laid out, or what they lack: it is told before the first of them is given. */
-async function problemsOfLayout(solved: Solved, keep: Keep): Promise<readonly Message[]> {
-  const messages: Message[] = [];
-  const settings = {
-    ...buildSettings(solved),
-    keep,
-    parts: ["print"] as const,
-    tell: (told: readonly Message[]) => messages.push(...told),
-  };
-  try {
-    for await (const _ of outputFiles(solved, settings)) break;
-    return messages;
-  } catch (error) {
-    if (error instanceof ContentError) return [...messages, ...error.messages];
-    throw error;
-  }
 }

@@ -26,9 +26,9 @@ export function filmScripts(text: MarkdownText, { liveBody }: SiteInput): readon
 /** A film that a text asks for, with its strip and what its player needs. */
 export function proseFilm(reference: FilmReference, input: SiteInput, idPrefix: string): ElementContent[] {
   const { drawings, films, kit, kept } = input;
-  const film = kept("film", [drawings.from(reference), idPrefix], () =>
-    pageFilm(films(reference, pictureRoom, kit), kit, idPrefix),
-  );
+  const draw = () => pageFilm(films(reference, pictureRoom, kit), kit, idPrefix);
+  const film = kept<PageFilm | undefined>("film", [drawings.from(reference), idPrefix], draw, undefined);
+  if (!film) return [];
   return toHast(<FilmPart film={film} say={pageWords(kit.words)} />);
 }
 

@@ -14,8 +14,12 @@ export interface SiteInput {
   readonly library: Library;
   readonly drawings: Drawings;
   readonly films: Films;
-  /** Keeps what is drawn of something with the guide's kit, by all else that it is drawn from. */
-  readonly kept: <T>(kind: string, from: unknown, draw: () => T) => T;
+  /**
+   * Keeps what is drawn of something with the guide's kit, by all else that it is drawn from.
+   *
+   * @param without stands in for a drawing that has no room, where a page may go without
+   */
+  readonly kept: <T>(kind: string, from: unknown, draw: () => T, without: T) => T;
   /** Photos and drawings of the guide's own, by name. */
   readonly images: ReadonlyMap<string, ReadyImage>;
   /** By rig id. */

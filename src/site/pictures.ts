@@ -12,10 +12,10 @@ export function prosePictures(
   idPrefix: string,
 ): readonly CaptionedPicture[] {
   const { drawings, kit, kept } = input;
-  return kept("picture", [drawings.from(reference), idPrefix], () =>
+  const draw = (): readonly CaptionedPicture[] =>
     drawings(reference, pictureRoom, kit).map(({ drawing, caption }, at) => ({
       svg: drawingToSvg(joinStrokes(drawing), { idPrefix: `${idPrefix}-${at + 1}` }),
       ...(caption !== undefined && { caption }),
-    })),
-  );
+    }));
+  return kept("picture", [drawings.from(reference), idPrefix], draw, []);
 }

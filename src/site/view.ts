@@ -36,10 +36,12 @@ export function viewOf(path: string, input: SiteInput): View {
   const href = (target: string) => hrefFrom(path, stamped?.get(target) ?? target, siteAddress);
   const linkTerms = termLinker(path === sitePaths.glossary ? [] : termsOf(input, href));
   // The sums of a rig follow from the rig.
-  const ofDepth: <T>(kind: string, draw: DrawDepth<T>, ...of: RigAtDepth) => T = (kind, draw, ...of) => {
-    const [rig, depth, idPrefix] = of;
-    return kept(kind, [rig.rig, depth.depthMm, idPrefix], () => draw(rig, depth, kit, idPrefix));
-  };
+  const ofDepth = <T extends string | undefined>(
+    kind: string,
+    draw: DrawDepth<T>,
+    ...[rig, depth, idPrefix]: RigAtDepth
+  ): T | "" =>
+    kept<T | "">(kind, [rig.rig, depth.depthMm, idPrefix], () => draw(rig, depth, kit, idPrefix), "");
   return {
     library,
     solved,
@@ -61,15 +63,15 @@ export function viewOf(path: string, input: SiteInput): View {
     drawSink: (rig, depth, idPrefix) => ofDepth("sinking", sinkPicture, rig, depth, idPrefix),
     drawHang: (rig, depth, idPrefix) => ofDepth("hanging", hangPicture, rig, depth, idPrefix),
     drawFloatChart: (floats) =>
-      prosePictures({ picture: "float-chart", floats }, input, "side-by-side")[0]!.svg,
+      prosePictures({ picture: "float-chart", floats }, input, "side-by-side")[0]?.svg ?? "",
     drawKnot: (knot) => prosePictures({ picture: "knot", knot }, input, knot),
     drawSmallRig: (rig, idPrefix) =>
-      kept("small rig", [rig.rig, idPrefix], () => smallRigPicture(rig, kit, idPrefix)),
+      kept("small rig", [rig.rig, idPrefix], () => smallRigPicture(rig, kit, idPrefix), ""),
     drawSign: (picture, sign) => drawingToSvg(drawSign(picture, sign), { idPrefix: termId(sign) }),
     drawFish: (fish) => prosePictures({ picture: "fish", fish }, input, fish)[0]?.svg,
     drawBait: (bait) => prosePictures({ picture: "bait", bait }, input, bait)[0]?.svg,
     drawFloat: (float, idPrefix) =>
-      kept("float", [float, idPrefix], () => floatPicture(float, kit, idPrefix)),
+      kept("float", [float, idPrefix], () => floatPicture(float, kit, idPrefix), ""),
     markdown: (text, { level = 2, idPrefix = "" } = {}) =>
       markdownToHast(liveBody(text), {
         path: text.path,

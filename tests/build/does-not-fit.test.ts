@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { parse, stringify } from "yaml";
 import { outputFiles } from "../../src/build/build.ts";
 import { ContentError } from "../../src/build/content-error.ts";
+import { layoutProblems } from "../../src/build/layout-problems.ts";
 import { oneFile } from "../../src/build/one-file.ts";
 import type { Message } from "../../src/model/message.ts";
 import { contentWith, edited, solveWith } from "../support/smallest-content.ts";
@@ -103,6 +104,29 @@ describe("a drawing without room for its words", () => {
     expect(await told(longWords())).toMatch(
       /^content\/(?:rigs\/plain\.md|floats\/waggler\.yaml)\n.* error {4}no room for /,
     );
+  });
+
+  it("is told by a check for pages and paper alike, each drawing once, and a build that keeps going makes all else", async () => {
+    const first = contentWith()["lessons/first.md"]!;
+    const pictures = '\n::float-drawing{float=waggler}\n\n::rig-drawing{rig=plain depth="1 m"}\n';
+    const changes = { ...longWords(), "lessons/first.md": `${first}${pictures}` };
+    const { value } = await solveWith(changes);
+    const found = await layoutProblems(value!, { date: "2026-11-20", siteAssets: new Map() });
+    const roomless = found.filter(({ code }) => code === "no-room");
+    expect(roomless.map(({ place }) => place.file)).toContain("content/floats/waggler.yaml");
+    // In the column of a handout and in that of a page, which are not as wide.
+    expect(roomless.length).toBeGreaterThan(1);
+    expect(new Set(roomless.map((one) => JSON.stringify(one))).size).toBe(roomless.length);
+    const { messages, paths } = await kept(changes);
+    expect(messages.map(({ code }) => code)).toContain("no-room");
+    for (const path of ["site/floats.html", "site/rigs/plain.html", "site/lessons/first.html"])
+      expect(paths).toContain(path);
+    expect(paths.some((path) => path.startsWith("handouts/first"))).toBe(true);
+  });
+
+  it("that has room is nothing to tell", async () => {
+    const { value } = await solveWith({});
+    expect(await layoutProblems(value!, { date: "2026-11-20", siteAssets: new Map() })).toEqual([]);
   });
 
   it("so is that of one file that a preview asks for", async () => {
