@@ -4,6 +4,7 @@ import { readLibrary } from "../content/read-library.ts";
 import type { Source } from "../content/world.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { measureText } from "../drawing/labels/font-metrics.ts";
+import { type Keep, makeAnew } from "../model/kept.ts";
 import { hasErrors, type Staged } from "../model/message.ts";
 import { stageDone } from "../model/stage-times.ts";
 import { makeFigures } from "../words/figures.ts";
@@ -11,8 +12,11 @@ import { makeWords } from "../words/words.ts";
 import type { Read } from "./stages.ts";
 
 /** Sources → library, every file held against its schema and every name looked up. */
-export function checkSources(sources: ReadonlyMap<string, Source>): Staged<Read | undefined> {
-  const { value: library, messages } = readLibrary(sources);
+export function checkSources(
+  sources: ReadonlyMap<string, Source>,
+  keep: Keep = makeAnew,
+): Staged<Read | undefined> {
+  const { value: library, messages } = readLibrary(sources, keep);
   stageDone("check", sources.size, "files");
   if (!library) return { value: undefined, messages };
   const markdown = allTexts(library).flatMap(checkMarkdown);

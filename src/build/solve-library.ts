@@ -46,7 +46,7 @@ export async function solveLibrary(
   const source = { ...inTexts, images: images.value };
   const knots = knotMessages(library, kit.words, keep);
   const lent = new Set(whole.lent.values());
-  const weak = told === "all" ? checkContent({ library: asTyped, rigs, ...kit }) : [];
+  const weak = told === "all" ? checkContent({ library: asTyped, rigs, ...kit, keep }) : [];
   const checked = [
     // What is weak in a text that is only lent is not for its borrower to mend.
     ...weak.filter(({ place }) => !lent.has(place.file)),

@@ -1,4 +1,6 @@
-import type { Library } from "../model/library.ts";
+import { digestOf, digestOnce } from "../model/digest.ts";
+import { type Keep, makeAnew } from "../model/kept.ts";
+import type { Library, MarkdownText } from "../model/library.ts";
 import type { Message } from "../model/message.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import type { Figures } from "../words/figures.ts";
@@ -11,6 +13,19 @@ export interface Checked {
   /** Figures as the guide shows them. */
   readonly figures: Figures;
   readonly words: Words;
+  /** Keeps what there is to tell of a text, by the text and by what else that depends on. */
+  readonly keep?: Keep;
+}
+
+/** What there is to tell of a text, by what it depends on besides the text. */
+export function toldOnce<T extends MarkdownText>(
+  { keep = makeAnew }: Pick<Checked, "keep">,
+  kind: string,
+  from: unknown,
+  tell: (text: T) => readonly Message[],
+): (text: T) => readonly Message[] {
+  const others = digestOf(from);
+  return (text) => keep(kind, digestOf(others, text.path, digestOnce(text.body)), () => tell(text));
 }
 
 /** Looks for one kind of weakness in content that is otherwise right, and gives a warning for each. */

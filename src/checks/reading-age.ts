@@ -4,7 +4,7 @@ import { syllable } from "syllable";
 import { visit } from "unist-util-visit";
 import { message } from "../model/message.ts";
 import { type Block, blocksOf, liveFigure } from "./blocks.ts";
-import type { ContentCheck } from "./check.ts";
+import { type ContentCheck, toldOnce } from "./check.ts";
 
 /**
  * The grade must stay below this. A reader of 11 to 12 years is in the sixth grade of a school in the USA, whose
@@ -45,16 +45,22 @@ function gradeOf({ sentence, word, syllable }: Counts): number {
 }
 
 /** Lessons that are hard to read for eleven- to twelve-year-olds, with the place of their hardest paragraph. */
-export const readingAge: ContentCheck = ({ library }) =>
-  library.lessons.flatMap(({ path, body }) => {
-    const blocks = blocksOf(body, path)
-      .filter(isProse)
-      .map((block) => ({ block, counts: countsOf(block.text.replaceAll(liveFigure, "some")) }));
-    const total = (count: keyof Counts) => blocks.reduce((sum, { counts }) => sum + counts[count], 0);
-    const grade = gradeOf({ sentence: total("sentence"), word: total("word"), syllable: total("syllable") });
-    if (!(grade >= gradeBelow)) return [];
-    const hardest = blocks.reduce((a, b) => (gradeOf(b.counts) > gradeOf(a.counts) ? b : a));
-    const shown = grade.toFixed(1);
-    const values = { grade: shown, age: ageOf(Number(shown)), gradeBelow, ageBelow: ageOf(gradeBelow) };
-    return [message("hard-to-read", hardest.block.placeAt(0), values)];
-  });
+export const readingAge: ContentCheck = (checked) =>
+  checked.library.lessons.flatMap(
+    toldOnce(checked, "reading age", [], ({ path, body }) => {
+      const blocks = blocksOf(body, path)
+        .filter(isProse)
+        .map((block) => ({ block, counts: countsOf(block.text.replaceAll(liveFigure, "some")) }));
+      const total = (count: keyof Counts) => blocks.reduce((sum, { counts }) => sum + counts[count], 0);
+      const grade = gradeOf({
+        sentence: total("sentence"),
+        word: total("word"),
+        syllable: total("syllable"),
+      });
+      if (!(grade >= gradeBelow)) return [];
+      const hardest = blocks.reduce((a, b) => (gradeOf(b.counts) > gradeOf(a.counts) ? b : a));
+      const shown = grade.toFixed(1);
+      const values = { grade: shown, age: ageOf(Number(shown)), gradeBelow, ageBelow: ageOf(gradeBelow) };
+      return [message("hard-to-read", hardest.block.placeAt(0), values)];
+    }),
+  );

@@ -7,7 +7,7 @@ import { message } from "../model/message.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import type { Figures } from "../words/figures.ts";
 import { blocksOf, sentencesOf } from "./blocks.ts";
-import type { Checked, ContentCheck } from "./check.ts";
+import { type Checked, type ContentCheck, toldOnce } from "./check.ts";
 import { shotNames } from "./shot-names.ts";
 import { linkedPages, liveAttributes, pageTexts } from "./texts.ts";
 
@@ -24,7 +24,11 @@ interface Typed {
  */
 export const typedFigures: ContentCheck = (checked) => {
   const scale = withId(checked.library.scales, checked.library.guide.scaleId);
-  return [...pageTexts(checked.library), ...checked.library.floats].flatMap((prose) => {
+  const { library, rigs: solved } = checked;
+  const floats = library.floats.map(({ id, title, path, marking }) => [id, title, path, marking]);
+  const ofRigs = library.rigs.map(({ id, path, rig }) => [id, path, rig.float.id]);
+  const from = [scale, floats, ofRigs, solved.map(({ rig }) => rig), library.guide, library.words];
+  const tell = toldOnce(checked, "typed figures", from, (prose: Prose) => {
     const rigs = rigsOf(prose, checked);
     return blocksOf(prose.body, prose.path).flatMap((block) =>
       sentencesOf(block).flatMap(({ at, text }) =>
@@ -39,6 +43,7 @@ export const typedFigures: ContentCheck = (checked) => {
       ),
     );
   });
+  return [...pageTexts(library), ...library.floats].flatMap(tell);
 };
 
 /** Loads in a sentence: `2 AAA`, `one BB`, a bare `No 4`. */

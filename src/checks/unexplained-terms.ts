@@ -3,7 +3,7 @@ import { toString as textOf } from "mdast-util-to-string";
 import { visit } from "unist-util-visit";
 import { type Message, message } from "../model/message.ts";
 import { positionOf } from "../model/source-position.ts";
-import type { ContentCheck } from "./check.ts";
+import { type ContentCheck, toldOnce } from "./check.ts";
 import { formsOf } from "./glossary-forms.ts";
 import { pageTexts } from "./texts.ts";
 
@@ -15,9 +15,10 @@ const termWordsMax = 3;
  * (`we call it **dead depth**`) or leads to the glossary. Bold words at the start of a paragraph, with a full stop, or
  * of more than three words are something else.
  */
-export const unexplainedTerms: ContentCheck = ({ library }) => {
+export const unexplainedTerms: ContentCheck = (checked) => {
+  const { library } = checked;
   const known = new Set(library.glossary.flatMap(formsOf));
-  return pageTexts(library).flatMap(({ path, body }) => {
+  const tell = toldOnce(checked, "unexplained terms", [...known], ({ path, body }) => {
     const messages: Message[] = [];
     visit(body, "paragraph", (paragraph: Paragraph) => {
       visit(paragraph, (node, index, parent) => {
@@ -30,6 +31,7 @@ export const unexplainedTerms: ContentCheck = ({ library }) => {
     });
     return messages;
   });
+  return pageTexts(library).flatMap(tell);
 };
 
 function isTerm(node: PhrasingContent, index: number | undefined, parent: Parents | undefined): boolean {

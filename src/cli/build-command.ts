@@ -5,7 +5,7 @@ import { buildOnce } from "./build-once.ts";
 import type { CliCommand } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
-import { storeOnDisk } from "./kept-on-disk.ts";
+import { keptOf } from "./kept-on-shelf.ts";
 import { withOutput } from "./output/with-output.ts";
 import { withReportOptions } from "./report-options.ts";
 
@@ -34,7 +34,9 @@ export const buildCommand: CliCommand = {
         async (output) => {
           progress?.say("reading, and doing the sums");
           const sources = await readSources(disk, folders, shipped);
-          return buildOnce({ sources, options, terminal, progress, output, store: storeOnDisk() });
+          const store = keptOf(folders);
+          const building = { sources, options, terminal, progress, output, store };
+          return buildOnce(building).finally(() => store.end());
         },
       );
     } finally {

@@ -63,7 +63,7 @@ function end({ count, found }: Built, { options, terminal, progress }: Building)
 async function buildAnew(building: Building): Promise<Built | undefined> {
   const { sources, options, terminal, progress, output, store } = building;
   const keep = keeping(store);
-  const { value: solved, messages } = await solveChecked(checkSources(sources), keep);
+  const { value: solved, messages } = await solveChecked(checkSources(sources, keep), keep);
   progress?.end();
   const stops = messages.length > 0 && tell(messages, options, terminal);
   if (stops || !solved) return undefined;

@@ -9,7 +9,7 @@ import { type CliCommand, exitCodes, type Progress } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
 import { fromSources } from "./from-sources.ts";
-import { storeOnDisk } from "./kept-on-disk.ts";
+import { keptOf } from "./kept-on-shelf.ts";
 import { tell, withReportOptions } from "./report-options.ts";
 
 export const checkCommand: CliCommand = {
@@ -23,7 +23,11 @@ export const checkCommand: CliCommand = {
     const progress = options.quiet || options.json ? undefined : terminal.progress?.();
     progress?.say("reading, and doing the sums");
     const sources = await readSources(disk, folders, shipped);
-    const checked = await check(sources, storeOnDisk(), progress).finally(() => progress?.end());
+    const store = keptOf(folders);
+    const checked = await check(sources, store, progress).finally(() => {
+      store.end();
+      progress?.end();
+    });
     const stops = tell(checked.messages, options, terminal);
     if (stops || !checked.counts) return exitCodes.contentErrors;
     if (options.quiet || options.json) return exitCodes.fine;
@@ -49,7 +53,7 @@ async function check(
   const from = fromSources(sources, []);
   const before = store.find("checked", from);
   if (before) return before.value as Checked;
-  const { value: solved, messages } = await solveChecked(checkSources(sources), keep);
+  const { value: solved, messages } = await solveChecked(checkSources(sources, keep), keep);
   progress?.say("laying out");
   const checked = {
     messages: [

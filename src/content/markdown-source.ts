@@ -5,6 +5,7 @@ import remarkGfm from "remark-gfm";
 import remarkParse from "remark-parse";
 import { unified } from "unified";
 import { visit } from "unist-util-visit";
+import { type Keep, makeAnew } from "../model/kept.ts";
 import { type Message, message, type Place } from "../model/message.ts";
 import type { FrontMatterProblem, MessageValues } from "../model/message-table.ts";
 import { positionOf } from "../model/source-position.ts";
@@ -25,14 +26,14 @@ export interface MarkdownSource {
 }
 
 /** Reads a Markdown file with a front matter between `---` lines. */
-export function readMarkdown(text: string, file: string): MarkdownSource {
-  const root = withPlainColons(parser.parse(text), text);
+export function readMarkdown(text: string, file: string, keep: Keep = makeAnew): MarkdownSource {
+  const root = parseText(text, keep);
   const front = root.children[0];
   if (front?.type !== "yaml") {
     const missing = message("no-front-matter", { file, line: 1, column: 1 }, noFrontMatter(text));
     return { front: readYaml("", file), body: root, messages: [missing] };
   }
-  const source = readYaml((front as Yaml).value, file, positionOf(front).start.line);
+  const source = readYaml((front as Yaml).value, file, positionOf(front).start.line, keep);
   return {
     front: source,
     body: { type: "root", children: root.children.slice(1) },
@@ -41,7 +42,8 @@ export function readMarkdown(text: string, file: string): MarkdownSource {
 }
 
 /** A Markdown text without keys of its own. */
-export const parseText = (text: string): Root => withPlainColons(parser.parse(text), text);
+export const parseText = (text: string, keep: Keep = makeAnew): Root =>
+  keep("markdown", text, () => withPlainColons(parser.parse(text), text));
 
 /** How a text that has no front matter may have been meant to. */
 function noFrontMatter(text: string): MessageValues["no-front-matter"] {

@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import { type Keep, makeAnew } from "../model/kept.ts";
 import type { Guide, Lesson, LessonPlan, Library, PlaceOf, Prose } from "../model/library.ts";
 import { limits } from "../model/limits.ts";
 import { hasErrors, type Message, message, type Staged } from "../model/message.ts";
@@ -55,14 +56,17 @@ import type { Source } from "./world.ts";
  * message is an error; all errors of all files are found in one run. A file that was lent to the guide stops nothing: it
  * is left out.
  */
-export function readLibrary(given: ReadonlyMap<string, Source>): Staged<Library | undefined> {
+export function readLibrary(
+  given: ReadonlyMap<string, Source>,
+  keep: Keep = makeAnew,
+): Staged<Library | undefined> {
   const sources = withoutRefused(given);
   const beyond = tooMuchToRead(sources);
   if (beyond) return { value: undefined, messages: [beyond] };
   const own = readOwnFont(sources);
-  const words = readWords(sources, own.font);
+  const words = readWords(sources, own.font, keep);
   if (!words.value) return { value: undefined, messages: [...own.messages, ...words.messages] };
-  const reading = new Reading(sources, makeWords(words.value), own.font);
+  const reading = new Reading(sources, makeWords(words.value), own.font, keep);
   reading.messages.push(...own.messages, ...words.messages);
   const library = linkLibrary(reading, words.value);
   reading.messages.push(...strayFiles(sources));

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { type Keep, makeAnew } from "../model/kept.ts";
 import { type Message, message, type Staged } from "../model/message.ts";
 import type { OwnFont } from "../model/own-font.ts";
 import type { WordTree } from "../model/word-tree.ts";
@@ -23,8 +24,9 @@ const wordsSchema: z.ZodType<WordTree> = z.preprocess((typed) => typed ?? {}, wo
 export function readWords(
   sources: ReadonlyMap<string, Source>,
   font?: OwnFont,
+  keep: Keep = makeAnew,
 ): Staged<WordTree | undefined> {
-  const reading = new Reading(sources, makeWords({}), font);
+  const reading = new Reading(sources, makeWords({}), font, keep);
   const need = "every fixed word on pages and cards stands there";
   const wordsOf = (language: string): WordTree | undefined => {
     const path = `words/${language}.yaml`;

@@ -1,6 +1,7 @@
 import type { z } from "zod";
 import type { Finding } from "../core/finding.ts";
 import { addressesOf, ownAddresses } from "../model/content-addresses.ts";
+import { type Keep, makeAnew } from "../model/kept.ts";
 import type { MarkdownText } from "../model/library.ts";
 import { limits } from "../model/limits.ts";
 import { type Message, message, type Place } from "../model/message.ts";
@@ -70,6 +71,8 @@ export class Reading {
     readonly words: Words,
     /** Has signs that the tool's own fonts lack. */
     readonly font?: OwnFont,
+    /** Keeps what is parsed. */
+    readonly keep: Keep = makeAnew,
   ) {}
 
   error<C extends MessageCode>(place: Place, code: C, values: MessageValues[C]): void {
@@ -118,7 +121,7 @@ export class Reading {
     const yamls: YamlSource[] = [];
     for (let layer: Source | undefined = source; layer; layer = layer.under) {
       if (!this.#mayParse(layer)) return undefined;
-      const yaml = readYaml(layer.text, layer.file);
+      const yaml = readYaml(layer.text, layer.file, 0, this.keep);
       this.messages.push(...yaml.messages);
       if (yaml.messages.length > 0 || !this.#isSound(layer, yaml)) return undefined;
       yamls.push(yaml);
@@ -148,7 +151,7 @@ export class Reading {
     if (!source) return undefined;
     return this.#once(source, parseText, () => {
       if (!this.#mayParse(source)) return undefined;
-      const body = parseText(source.text);
+      const body = parseText(source.text, this.keep);
       const beyond = tooMuchToLayOut(body, source.file);
       this.messages.push(...(beyond ? [beyond] : checkSigns(body, source, this.font)));
       return { path: source.file, body };
@@ -157,7 +160,7 @@ export class Reading {
 
   #prose<T>(source: Source, schema: z.ZodType<T>): readonly ReadProse<T>[] {
     if (!this.#mayParse(source)) return [];
-    const markdown = readMarkdown(source.text, source.file);
+    const markdown = readMarkdown(source.text, source.file, this.keep);
     if (markdown.messages.length > 0) {
       this.messages.push(...markdown.messages);
       return [];
@@ -253,7 +256,9 @@ export class Reading {
 
   #yaml<T>(source: Source, schema: z.ZodType<T>): Read<T> | undefined {
     return this.#once(source, schema, () =>
-      this.#mayParse(source) ? this.#hold(source, schema, readYaml(source.text, source.file)) : undefined,
+      this.#mayParse(source)
+        ? this.#hold(source, schema, readYaml(source.text, source.file, 0, this.keep))
+        : undefined,
     );
   }
 

@@ -3,7 +3,6 @@ import {
   isAlias,
   isMap,
   isPair,
-  isScalar,
   isSeq,
   LineCounter,
   type Node,
@@ -12,11 +11,11 @@ import {
   visit,
   type YAMLMap,
 } from "yaml";
+import { type Keep, makeAnew, once } from "../model/kept.ts";
 import { limits } from "../model/limits.ts";
 import { type Message, message, type Place } from "../model/message.ts";
+import { keyOf, type PathStep, placeIn, placesIn } from "./yaml-places.ts";
 import { yamlTrouble } from "./yaml-trouble.ts";
-
-type PathStep = string | number;
 
 /** A YAML text as plain data, with the place of every value kept. */
 export interface YamlSource {
@@ -33,12 +32,35 @@ export interface YamlSource {
 }
 
 /**
- * Reads a YAML text.
+ * Reads a YAML text. Where it was read before, it is parsed again only for what is seldom asked.
  *
  * @param file path to name in messages
  * @param lineOffset lines above the text in its file, such as the `---` over a front matter
  */
-export function readYaml(text: string, file: string, lineOffset = 0): YamlSource {
+export function readYaml(text: string, file: string, lineOffset = 0, keep: Keep = makeAnew): YamlSource {
+  const parsed = once(() => parseYaml(text, file, lineOffset));
+  const plain = keep("yaml", JSON.stringify([file, lineOffset, text]), () => {
+    const { doc, lines, source } = parsed();
+    const { data, warnings, messages } = source;
+    const places = messages.length > 0 ? undefined : placesIn(doc, lines);
+    return places && { data, warnings, places };
+  });
+  if (!plain) return parsed().source;
+  const { data, warnings, places } = plain;
+  return {
+    data,
+    messages: [],
+    warnings,
+    placeOf: (path) => {
+      const { line, column } = placeIn(places, path);
+      return { file, line: line + lineOffset, column };
+    },
+    noteBehind: (path) => parsed().source.noteBehind(path),
+    placeOfKey: (path, key) => parsed().source.placeOfKey(path, key),
+  };
+}
+
+function parseYaml(text: string, file: string, lineOffset: number) {
   const lines = new LineCounter();
   const doc = parseDocument(text, { lineCounter: lines, prettyErrors: false, resolveKnownTags: false });
   const placeAt = (offset: number): Place => {
@@ -58,7 +80,7 @@ export function readYaml(text: string, file: string, lineOffset = 0): YamlSource
     messages.push(aliasFault((error as Error).message, text, placeAt));
   }
   const found = (path: readonly PathStep[]) => nearestNode(doc, path);
-  return {
+  const source: YamlSource = {
     data,
     messages,
     warnings: cutByHash(doc, text, placeAt),
@@ -74,6 +96,7 @@ export function readYaml(text: string, file: string, lineOffset = 0): YamlSource
       return placeAt(keyNode?.range?.[0] ?? node?.range?.[0] ?? 0);
     },
   };
+  return { doc, lines, source };
 }
 
 type PlaceAt = (offset: number) => Place;
@@ -108,10 +131,6 @@ function pairsOf(node: YAMLMap): ReadonlyMap<string, Pair> {
   const known = pairs.get(node) ?? new Map(node.items.filter(isPair).map((pair) => [keyOf(pair), pair]));
   pairs.set(node, known);
   return known;
-}
-
-function keyOf(pair: Pair): string {
-  return isScalar(pair.key) ? String(pair.key.value) : String(pair.key);
 }
 
 /** Walks a path as far as it goes, through aliases and merged maps. */

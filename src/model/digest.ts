@@ -7,3 +7,12 @@ export function digestOf(...parts: readonly unknown[]): string {
     hash.update(typeof part === "string" ? part : (JSON.stringify(part) ?? "")).update("\0");
   return hash.digest("hex");
 }
+
+const known = new WeakMap<object, string>();
+
+/** `digestOf` of data that nobody changes: it is reckoned once, however often it is asked for. */
+export function digestOnce(data: object): string {
+  const digest = known.get(data) ?? digestOf(data);
+  known.set(data, digest);
+  return digest;
+}

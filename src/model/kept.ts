@@ -52,3 +52,12 @@ export function inMemory(most: number, below: Keep = makeAnew): Keep {
     return value;
   };
 }
+
+/** Makes something once somebody asks for it, and only once. */
+export function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}

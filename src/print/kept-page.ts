@@ -1,15 +1,6 @@
 import type { Item } from "../drawing/model.ts";
 import type { LaidOutPage } from "../layout/page-of.ts";
-import type { Keep } from "../model/kept.ts";
-
-/** Makes something once somebody asks for it, and only once. */
-export function once<T>(make: () => T): () => T {
-  let made: { readonly value: T } | undefined;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
-}
+import { type Keep, once } from "../model/kept.ts";
 
 /** Something laid out, with its marks as they are asked for. */
 export function withItems<T extends object>(

@@ -12,11 +12,11 @@ export function painted(
   sides: readonly PaperSide[],
   shown: PaperSide,
   facts: Parameters<typeof paintPdf>[1],
-  { fonts, parts }: Pick<Press, "fonts" | "parts">,
+  { fonts, parts, keep }: Pick<Press, "fonts" | "parts" | "keep">,
 ): Painted {
   const { widthMm, heightMm } = shown;
   return {
-    content: paintPdf(sides, { ...facts, keep: parts }, fonts),
+    content: paintPdf(sides, { ...facts, parts, keep }, fonts),
     shows: { svg: smallPageSvg(shown), widthMm, heightMm },
   };
 }

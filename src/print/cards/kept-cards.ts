@@ -1,10 +1,11 @@
 import { entry, paired } from "../../core/lists.ts";
 import { type CardNotes, type CardPart, cardNotes } from "../../model/card-content.ts";
 import { digestOf } from "../../model/digest.ts";
+import { once } from "../../model/kept.ts";
 import type { RigEntry } from "../../model/library.ts";
 import type { SolvedRig } from "../../model/solved.ts";
 import type { Shortened } from "../does-not-fit.ts";
-import { once, toldOf, withItems } from "../kept-page.ts";
+import { toldOf, withItems } from "../kept-page.ts";
 import type { Press } from "../press.ts";
 import { type CardFormat, cardFormatsOn } from "./card-formats.ts";
 import { type FinishedCard, finished, layOutCard } from "./lay-out-card.ts";

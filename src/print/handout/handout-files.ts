@@ -12,11 +12,11 @@ import type { PaintedFile } from "../printed-file.ts";
 import { imposeBooklet, sectionsOf } from "./booklet.ts";
 import { bookletPages } from "./booklet-pages.ts";
 import { handoutFormats } from "./handout-formats.ts";
-import { linksOn, linksTo, withLinkNames, withPageMarks } from "./links.ts";
+import { linksOn, linksTo, linksWithin, withPageMarks } from "./links.ts";
 import { handoutPage } from "./page.ts";
 import { cardSheets, type RigCards, rigsNeeded } from "./rig-cards.ts";
 import { signNotes } from "./sign-notes.ts";
-import { type HandoutText, type TextPages, textPages } from "./text-handout.ts";
+import { type HandoutText, named, type TextPages, textPages } from "./text-handout.ts";
 import { ownersLines } from "./to-fill-in.ts";
 
 /** What handouts are made from besides the press. */
@@ -47,26 +47,30 @@ export function layOutHandouts(input: HandoutInput, press: Press): LaidHandouts 
   for (const text of texts) {
     const onHalf = textPages(text, half, drawings, press);
     const onWhole = textPages(text, whole, drawings, press);
-    const marked = withPageMarks(text.body, within, press.kit.words);
+    const marked = linksWithin(onHalf.links, within);
     laid.half.push(onHalf);
     laid.whole.push(onWhole.overflows.length === 0 ? onWhole : textPages(text, wide, drawings, press));
-    laid.booklet.push(marked ? textPages({ ...text, body: marked }, half, drawings, press) : onHalf);
+    const inBooklet = {
+      ...text,
+      body: () => withPageMarks(text.body(), within, press.kit.words),
+      bodyFrom: digestOf(text.bodyFrom, "with page marks", marked),
+    };
+    laid.booklet.push(marked.length > 0 ? textPages(inBooklet, half, drawings, press) : onHalf);
   }
   return { ...laid, cards };
 }
 
 function handoutTexts({ lessons, pages, liveBody }: HandoutInput): readonly HandoutText[] {
-  const named = (text: Prose) => ({ text, body: withLinkNames(text, liveBody(text)) });
   return [
     ...[...lessons]
       .sort((a, b) => a.order - b.order)
       .map((text) => ({
-        ...named(text),
+        ...named(text, liveBody(text)),
         page: sitePaths.lesson(text.id),
         path: (size: HandoutSize) => printPaths.handout(text.id, size),
       })),
     ...pages.map((text) => ({
-      ...named(text),
+      ...named(text, liveBody(text)),
       page: sitePaths.page(text.id),
       path: (size: HandoutSize) => printPaths.pageHandout(text.id, size),
     })),
@@ -110,9 +114,9 @@ export async function* handoutFiles(laid: LaidHandouts, press: Press): AsyncIter
 
 /** A text, and after it the cards of the rigs that it draws and leads to. */
 function handoutFile(pages: TextPages, cards: RigCards, press: Press): PaintedFile {
-  const { text, body, path, format } = pages;
+  const { text, path, format } = pages;
   const size = handoutSizes[format.name];
-  const needed = rigsNeeded(body, cards).map((id) => known(cards, id));
+  const needed = rigsNeeded(pages, cards).map((id) => known(cards, id));
   const from = digestOf(
     pages.from,
     needed.map(({ from: of }) => of),
@@ -136,8 +140,8 @@ function handoutFile(pages: TextPages, cards: RigCards, press: Press): PaintedFi
  * backs are blank.
  */
 function foldedFile(pages: TextPages, sheet: HandoutFormat, cards: RigCards, press: Press): PaintedFile {
-  const { text, body, path, format } = pages;
-  const needed = rigsNeeded(body, cards).map((id) => known(cards, id));
+  const { text, path, format } = pages;
+  const needed = rigsNeeded(pages, cards).map((id) => known(cards, id));
   const from = digestOf(
     pages.from,
     needed.map(({ from: of }) => of),

@@ -37,22 +37,30 @@ function nameOf(url: string, path: string): string {
   return link.anchor === undefined ? link.page : `${link.page}#${link.anchor}`;
 }
 
+/** The names of a text's links, each once. */
+export function linksOf(named: Root): readonly string[] {
+  const names = new Set<string>();
+  visit(named, "link", ({ url }) => void names.add(url));
+  return [...names];
+}
+
+/** Those of links that lead to pages of the document. */
+export const linksWithin = (links: readonly string[], within: ReadonlySet<string>) =>
+  links.filter((name) => within.has(pageOf(name)));
+
 /** Stands for the number of a page until that is known: as wide as any number of three figures. */
 const unknownPage = "000";
 
 /**
- * A text whose links to pages of the document say on which page that is, with a number to be put in later; nothing where
- * it has no such links.
+ * A text whose links to pages of the document say on which page that is, with a number to be put in later.
  */
-export function withPageMarks(named: Root, within: ReadonlySet<string>, words: Words): Root | undefined {
+export function withPageMarks(named: Root, within: ReadonlySet<string>, words: Words): Root {
   const marked = structuredClone(named);
-  let marks = 0;
   visit(marked, "link", ({ url, children }) => {
     if (!within.has(pageOf(url))) return;
     children.push({ type: "text", value: pageMark(unknownPage, words) });
-    marks += 1;
   });
-  return marks > 0 ? marked : undefined;
+  return marked;
 }
 
 function pageMark(page: string, words: Words): string {

@@ -18,13 +18,15 @@ export type RigCards = ReadonlyMap<string, KeptCard>;
 /**
  * Rigs whose cards a reader of a text on paper needs: those that it draws and leads to.
  *
- * @param named a text with its links under the names of pages
+ * @param links of the text, under the names of pages
  */
-export function rigsNeeded(named: Root, cards: RigCards): string[] {
-  const linked = new Set<string>();
+export function rigsNeeded(
+  { live, links }: { readonly live: Root; readonly links: readonly string[] },
+  cards: RigCards,
+): string[] {
+  const linked = new Set(links);
   const drawn = new Set<string>();
-  visit(named, "link", ({ url }) => void linked.add(url));
-  visit(named, "picture", ({ reference }) => {
+  visit(live, "picture", ({ reference }) => {
     if ("rig" in reference) drawn.add(reference.rig);
     if ("rigs" in reference) for (const rig of reference.rigs) drawn.add(rig);
   });

@@ -10,25 +10,36 @@ import type { Overflow } from "../../layout/overflow.ts";
 import type { LaidOutPage } from "../../layout/page-of.ts";
 import { mmPerPoint } from "../../markup/boxes.ts";
 import type { HandoutSize } from "../../model/addresses.ts";
-import { digestOf } from "../../model/digest.ts";
+import { digestOf, digestOnce } from "../../model/digest.ts";
 import { knotFilmName } from "../../model/films.ts";
+import { once } from "../../model/kept.ts";
 import type { Guide, Prose } from "../../model/library.ts";
 import type { PictureNode, PictureReference } from "../../model/pictures.ts";
 import { extentOf } from "../extent.ts";
-import { once } from "../kept-page.ts";
 import type { Press } from "../press.ts";
 import { chunksOf, rowsOf } from "./chunks.ts";
 import { composePages } from "./compose.ts";
+import { linksOf, withLinkNames } from "./links.ts";
 import { type PageRows, paginate } from "./paginate.ts";
 
 /** A lesson, or a single page such as safety, with where it stands on the site and what its handouts are called. */
 export interface HandoutText {
   readonly text: Prose;
-  /** Its text with live figures, its links under the names that documents know them by. */
-  readonly body: Prose["body"];
+  /** Its text with live figures. */
+  readonly live: Prose["body"];
+  /** The same with its links under the names that documents know them by, made once somebody asks for it. */
+  readonly body: () => Prose["body"];
+  /** Stands for all that the body is made from. */
+  readonly bodyFrom: string;
   /** Path of its page below the output folder. */
   readonly page: string;
   readonly path: (size: HandoutSize) => string;
+}
+
+/** A text as documents know it. */
+export function named(text: Prose, live: Prose["body"]): Omit<HandoutText, "page" | "path"> {
+  const body = once(() => withLinkNames(text, live));
+  return { text, live, body, bodyFrom: digestOf(text.path, digestOnce(live)) };
 }
 
 /** A text cut into pages: the marks of each page's column, from its top left corner. */
@@ -87,13 +98,13 @@ export function textPages(
     press.from,
     format,
     [id, title, summary],
-    handout.body,
+    handout.bodyFrom,
     pictureSources(handout, drawings),
   );
   const laid = once(() => layOutText(handout, format, drawings, press));
   const told = keep("handout", from, () => {
     const { columns: made, overflows } = laid();
-    return { overflows, length: made.length, links: linksIn(made.flat()) };
+    return { overflows, length: made.length, links: linksOf(handout.body()) };
   });
   const columns = once(() => keep("marks of handout", from, () => laid().columns));
   return {
@@ -107,19 +118,10 @@ export function textPages(
   };
 }
 
-/** Names of the links that stand on words. */
-function linksIn(items: readonly Item[]): readonly string[] {
-  const found = items.flatMap((item) => {
-    if (item.kind === "group") return linksIn(item.items);
-    return item.kind === "text" && item.link !== undefined ? [item.link] : [];
-  });
-  return [...new Set(found)];
-}
-
 /** What the pictures of a text are drawn from. */
-function pictureSources({ body }: HandoutText, drawings: Drawings): readonly unknown[] {
+function pictureSources({ live }: HandoutText, drawings: Drawings): readonly unknown[] {
   const sources: unknown[] = [];
-  visit(body, "picture", ({ reference }) => void sources.push(drawings.from(reference)));
+  visit(live, "picture", ({ reference }) => void sources.push(drawings.from(reference)));
   return sources;
 }
 
@@ -145,7 +147,7 @@ function layOutText(
   const props = {
     title,
     summary,
-    body: handout.body,
+    body: handout.body(),
     format,
     pictures,
     closing: linesToFindUs(guide),

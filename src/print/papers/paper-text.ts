@@ -2,6 +2,7 @@ import type { HandoutFormat } from "../../../templates/handouts/format.ts";
 import type { Drawings } from "../../drawing/pictures.ts";
 import type { PaperSide } from "../../layout/paper.ts";
 import { printPaths, sitePaths } from "../../model/addresses.ts";
+import { digestOnce } from "../../model/digest.ts";
 import type { Guide, Prose } from "../../model/library.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
 import { handoutFormats } from "../handout/handout-formats.ts";
@@ -18,8 +19,10 @@ const formatOf = (paper: Guide["paper"]): HandoutFormat => ({
 
 /** A text that is written out of figures, on sheets of its own. */
 export function paperText(text: Prose, drawings: Drawings, press: Press): TextPages {
-  const named = { text, body: text.body, page: sitePaths.home, path: () => printPaths.booklet };
-  return textPages(named, formatOf(press.guide.paper), drawings, press);
+  const { body: live } = text;
+  const asIs = { text, live, body: () => live, bodyFrom: digestOnce(live) };
+  const placed = { ...asIs, page: sitePaths.home, path: () => printPaths.booklet };
+  return textPages(placed, formatOf(press.guide.paper), drawings, press);
 }
 
 /** What of a text is wider than its sheet. */

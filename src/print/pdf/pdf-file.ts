@@ -13,6 +13,8 @@ interface PdfStream {
 /** How hard streams are packed, 0–9. */
 const level = 6;
 
+export const packed = (bytes: Uint8Array): Uint8Array => zlibSync(bytes, { level });
+
 /** Objects that one stream of objects holds: many pack better, few are found sooner. */
 const objectsPerStream = 200;
 
@@ -39,7 +41,12 @@ export class PdfFile {
   }
 
   addPacked(bytes: Uint8Array, dict: PdfDict = {}): PdfRef {
-    return this.addStream(zlibSync(bytes, { level }), { ...dict, Filter: "FlateDecode" });
+    return this.addFlate(packed(bytes), dict);
+  }
+
+  /** @param bytes packed already */
+  addFlate(bytes: Uint8Array, dict: PdfDict = {}): PdfRef {
+    return this.addStream(bytes, { ...dict, Filter: "FlateDecode" });
   }
 
   /**

@@ -6,7 +6,7 @@ import { type Keep, makeAnew } from "../../model/kept.ts";
 import { type Attachment, archiveEntries } from "./pdf-archive.ts";
 import { latin1 } from "./pdf-bytes.ts";
 import { fontNames } from "./pdf-content.ts";
-import { PdfFile } from "./pdf-file.ts";
+import { PdfFile, packed } from "./pdf-file.ts";
 import { PdfFont } from "./pdf-font.ts";
 import { PdfImages } from "./pdf-images.ts";
 import { CodedLines } from "./pdf-lines.ts";
@@ -25,6 +25,8 @@ interface PdfOptions extends DocumentFacts {
   /** Files that it carries. */
   readonly attached?: readonly Attachment[];
   /** Where parts are kept as they are painted; where nothing is said, nowhere. */
+  readonly parts?: Keep;
+  /** Where sides are kept as they are packed; where nothing is said, nowhere. */
   readonly keep?: Keep;
 }
 
@@ -85,14 +87,14 @@ interface PaintedPages {
 }
 
 /** Paints parts; those that say what they are made from are painted once for all documents that know the same links. */
-function partPainter({ links, keep = makeAnew }: PdfOptions, fonts: Fonts) {
+function partPainter({ links, parts = makeAnew }: PdfOptions, fonts: Fonts) {
   const isLink = (name: string) => links?.has(name) ?? false;
   return (part: Placed): PaintedPart => {
     const { from } = part;
     const paint = () => paintPart(part.items, isLink, fonts);
     return from === undefined
       ? paint()
-      : keep("painted part", `${from} ${links ? "linked" : "plain"}`, paint);
+      : parts("painted part", `${from} ${links ? "linked" : "plain"}`, paint);
   };
 }
 
@@ -104,7 +106,7 @@ interface Shared {
 
 function paintSides(
   sides: readonly PaperSide[],
-  { links = new Map() }: PdfOptions,
+  { links = new Map(), keep = makeAnew }: PdfOptions,
   shared: Shared,
   paint: (part: Placed) => PaintedPart,
 ): PaintedPages {
@@ -120,7 +122,7 @@ function paintSides(
     const dict: PdfDict = {
       Type: "Page",
       MediaBox: [0, 0, side.widthMm * pointsPerMm, side.heightMm * pointsPerMm],
-      Contents: file.addPacked(latin1(painted.stream)),
+      Contents: file.addFlate(keep("packed", painted.stream, () => packed(latin1(painted.stream)))),
       StructParents: painted.number,
       Annots: painted.annotations.length > 0 ? painted.annotations : undefined,
       Tabs: "S",

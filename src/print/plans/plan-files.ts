@@ -7,10 +7,9 @@ import type { LessonPlan, Prose } from "../../model/library.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
 import { imposeBooklet, pageAt } from "../handout/booklet.ts";
 import { handoutFormats } from "../handout/handout-formats.ts";
-import { withLinkNames } from "../handout/links.ts";
 import { handoutPage } from "../handout/page.ts";
 import { signNotes } from "../handout/sign-notes.ts";
-import { type TextPages, textPages } from "../handout/text-handout.ts";
+import { named, type TextPages, textPages } from "../handout/text-handout.ts";
 import { painted } from "../painted.ts";
 import type { Press } from "../press.ts";
 import type { PaintedFile } from "../printed-file.ts";
@@ -32,8 +31,7 @@ export function layOutPlans({ plans, drawings, liveBody }: PlanInput, press: Pre
   return plans.map((plan) => {
     const title = press.kit.words("plan.title", { lesson: plan.title });
     const text = {
-      text: { ...plan, title },
-      body: withLinkNames(plan, liveBody(plan)),
+      ...named({ ...plan, title }, liveBody(plan)),
       page: sitePaths.plan(plan.id),
       path: () => printPaths.plan(plan.id),
     };
