@@ -1,7 +1,7 @@
 import type { SolvedDepth, SolvedRig } from "./solved.ts";
 
 /** Happenings that a page can show moving. */
-const filmNames = ["sinking", "settling", "depth", "plumbing", "current", "bites"] as const;
+const filmNames = ["sinking", "settling", "depth", "plumbing", "current", "bites", "cast", "pinch"] as const;
 /** The film that has a knot and no rig. */
 export const knotFilmName = "knot";
 export type FilmName = (typeof filmNames)[number];
@@ -20,6 +20,8 @@ const isThere: Readonly<Record<FilmName, (solved: SolvedRig, depth: SolvedDepth)
   // In running water bed and fish say the same.
   bites: ({ rig }, { lineShot, tipAsSetMm }) =>
     rig.water === "still" && lineShot.length > 0 && tipAsSetMm > 0,
+  cast: ({ rig }) => rig.outfit !== "whip",
+  pinch: (_, { lineShot, lockShot }) => lineShot.length + lockShot.length > 0,
   current: (_, { inWater }) => inWater !== undefined && inWater.flow.length > 1,
 };
 

@@ -1,9 +1,9 @@
 import { lengthMm } from "../../core/float/float.ts";
 import { entry, first, last, rising } from "../../core/lists.ts";
 import type { Mm } from "../../core/units.ts";
-import type { FlowFigure } from "../../model/in-water.ts";
+import type { FlowFigure, HoldBackMax } from "../../model/in-water.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
-import { circle, type Point, point, polyline, rectangle, text } from "../items.ts";
+import { circle, type Point, point, polyline, rectangle, text, thin, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
@@ -17,6 +17,8 @@ const waterShare = 0.75;
 const aboveMm = 5;
 const flowMm = 12;
 const underMm = 2;
+/** How a float that dives is laid over; how far, no sum says. */
+const divingDegrees = 35;
 /** Places of the line that are drawn: as many at every share. */
 const places = 28;
 
@@ -29,7 +31,8 @@ export function currentFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoo
   const { widthMm, textMm } = room;
   const hangs = hangsOf(depth);
   const paceMs = first(hangs).paceMs;
-  const most = depth.inWater?.holdBackMax.find((one) => one.paceMs === paceMs)?.share ?? 1;
+  const holds = depth.inWater?.holdBackMax.find((one) => one.paceMs === paceMs);
+  const most = holds?.share ?? 1;
   const xs = hangs.flatMap(({ shape }) => shape.map(({ xMm }) => xMm));
   const [nearMm, farMm] = [Math.min(0, ...xs), Math.max(0, ...xs)];
   const scale = Math.min((waterShare * widthMm) / depth.depthMm, (widthMm - 8) / Math.max(1, farMm - nearMm));
@@ -37,20 +40,24 @@ export function currentFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoo
   const bedMm = surfaceMm + scale * depth.depthMm;
   const originMm = (widthMm - scale * (farMm - nearMm)) / 2 - scale * nearMm;
   const flow = words("drawing.hang.flow", { pace: figures.pace(paceMs) });
+  const feedRoom = { ...wayOf(hangs), topMm: bedMm + bedThicknessMm + 1.8 * textMm, widthMm, textMm };
+  const at = { surfaceMm, originMm, scale };
   const moments = hangs.map((hang): Moment => {
     const goesUnder = hang.heldBackShare > most + 1e-9;
     const told = words("drawing.film.current.moment", { told: tellHang(hang, kit) });
+    const share = figures.share(most);
     return {
-      caption: goesUnder
-        ? `${told} ${words("drawing.film.current.under", { share: figures.share(most) })}`
-        : told,
-      moving: hangingRig(solved, depth, hang, goesUnder, { surfaceMm, originMm, scale }),
+      caption: goesUnder ? `${told} ${words("drawing.film.current.under", { share })}` : told,
+      moving: [...hangingRig(solved, depth, hang, goesUnder, at), ...feedAndBait(hang, feedRoom, kit)],
     };
   });
+  const dives = hangs.find(({ heldBackShare }) => heldBackShare > (holds?.bottomOnlyShare ?? 1) + 1e-9);
+  if (dives && holds)
+    moments.push({ caption: whyUnder(holds, kit), moving: hangingRig(solved, depth, dives, true, at) });
   const middle = Math.round((hangs.length - 1) / 2);
   return {
     widthMm,
-    heightMm: bedMm + bedThicknessMm + 1.4 * textMm,
+    heightMm: feedRoom.topMm + feedRows * textMm,
     title: words("drawing.film.current.title", { rig: solved.rig.title }),
     description: words("drawing.film.current.about", { pace: figures.pace(paceMs) }),
     still: [
@@ -65,8 +72,77 @@ export function currentFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoo
       }),
     ],
     moments,
-    strip: rising([0, middle, hangs.length - 1]),
+    strip: rising([0, middle, hangs.length - 1, moments.length - 1]),
   };
+}
+
+/** Why a float that is fixed at its foot alone goes under, and how much holding back it stands in either way. */
+function whyUnder(holds: HoldBackMax, { words, figures }: DrawingKit): string {
+  const why = words("drawing.film.current.why", { bottom: figures.share(holds.bottomOnlyShare) });
+  const { topAndBottomShare: both } = holds;
+  const otherwise =
+    both < 1
+      ? words("drawing.film.current.why-not", { both: figures.share(both) })
+      : words("drawing.film.current.why-stopped");
+  return `${why} ${otherwise}`;
+}
+
+/** Rows of words below the bed, with the way of the feed above them. */
+const feedRows = 6.2;
+
+interface FeedRoom {
+  /** Ends of the way along the surface, downstream of the cast. */
+  readonly fromMm: Mm;
+  readonly toMm: Mm;
+  readonly topMm: number;
+  readonly widthMm: number;
+  readonly textMm: number;
+}
+
+/** All places along the surface where feed goes in or meets the bait, and the cast. */
+function wayOf(hangs: readonly FlowFigure[]): Pick<FeedRoom, "fromMm" | "toMm"> {
+  const places = hangs.flatMap(({ feed }) => [-feed.upstreamOfCastMm, feed.belowCastMm]);
+  return { fromMm: Math.min(0, ...places), toMm: Math.max(1, ...places) };
+}
+
+/** Along the surface, to a scale of its own: where the feed goes in, where the float does, and where bait and feed meet. */
+function feedAndBait(
+  { feed }: FlowFigure,
+  { fromMm, toMm, topMm, widthMm, textMm }: FeedRoom,
+  { words, figures }: DrawingKit,
+): Item[] {
+  const edgeMm = 2;
+  const along = (mm: Mm) => edgeMm + ((widthMm - 2 * edgeMm) * (mm - fromMm)) / (toMm - fromMm);
+  const wayY = topMm + 1;
+  const upstream = feed.upstreamOfCastMm >= 0;
+  const marks = [
+    {
+      mm: -feed.upstreamOfCastMm,
+      look: { fill: "faint", stroke: thin } as const,
+      said: words(upstream ? "drawing.film.current.feed-above" : "drawing.film.current.feed-below", {
+        gap: figures.shortDepth(Math.abs(feed.upstreamOfCastMm)),
+      }),
+    },
+    { mm: 0, look: { fill: "paper", stroke: thin } as const, said: words("drawing.film.current.cast") },
+    {
+      mm: feed.belowCastMm,
+      look: { fill: "accent" } as const,
+      said: words("drawing.film.current.meet", {
+        gap: figures.shortDepth(feed.belowCastMm),
+        time: figures.time(feed.afterS),
+      }),
+    },
+  ];
+  const dot = (at: Point, look: (typeof marks)[number]["look"]) =>
+    placed(at, [circle(point(0, 0), 1.2, look)]);
+  return [
+    polyline([point(along(fromMm), wayY), point(along(toMm), wayY)], thinSoft),
+    ...marks.map(({ mm, look }) => dot(point(along(mm), wayY), look)),
+    ...marks.flatMap(({ look, said }, row) => {
+      const y = wayY + (2.2 + 1.35 * row) * textMm;
+      return [dot(point(edgeMm, y - 0.35 * textMm), look), text(point(edgeMm + 2.6, y), said, textMm)];
+    }),
+  ];
 }
 
 /** The shares of the first pace, from run free to stopped. */
@@ -103,7 +179,15 @@ function hangingRig(
   return [
     polyline(run(rig.hookLengthMm, lineMm, places), strandStrokes["main line"]),
     polyline(run(0, rig.hookLengthMm, 6), strandStrokes["hook length"]),
-    ...movingFloat(rig.float, { top, scale, lengthMm: floatMm }),
+    ...movingFloat(rig.float, {
+      top,
+      scale,
+      lengthMm: floatMm,
+      // Held at its foot and pushed at its body, it is laid over as it goes.
+      ...(goesUnder && {
+        lean: { degrees: divingDegrees, about: point(originMm, surfaceMm + scale * depth.draughtMm) },
+      }),
+    }),
     ...depth.lineShot.map(({ fromHookMm, diameterMm }) =>
       placed(placeAt(fromHookMm), [circle(point(0, 0), shotRadiusMm(diameterMm), { fill: "ink" })]),
     ),

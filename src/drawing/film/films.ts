@@ -2,9 +2,11 @@ import type { FilmName } from "../../model/films.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import type { DrawingKit } from "../kit.ts";
 import { bitesFilm } from "./bites-film.ts";
+import { castFilm } from "./cast-film.ts";
 import { currentFilm } from "./current-film.ts";
 import { depthFilm } from "./depth-film.ts";
 import type { Film, FilmRoom } from "./film.ts";
+import { pinchFilm } from "./pinch-film.ts";
 import { plumbingFilm } from "./plumbing-film.ts";
 import { settlingFilm } from "./settling-film.ts";
 import { sinkingFilm } from "./sinking-film.ts";
@@ -18,6 +20,8 @@ const draws: Readonly<Record<FilmName, Draw>> = {
   plumbing: plumbingFilm,
   current: currentFilm,
   bites: bitesFilm,
+  cast: castFilm,
+  pinch: pinchFilm,
 };
 
 /** Words are no wider than this share of a picture an em, or its parts find no room beside each other. */

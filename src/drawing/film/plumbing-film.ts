@@ -6,7 +6,7 @@ import { lockShotOf, totalPullG } from "../../core/loading/loading.ts";
 import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
-import { type Point, point, rectangle, text } from "../items.ts";
+import { arrow, bold, type Point, point, polyline, rectangle, text } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item, PathItem } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
@@ -14,12 +14,16 @@ import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotatedPoint } from "../transform.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
+import { pinchingHand } from "./hand.ts";
 import { movingFloat, placed } from "./moving.ts";
 import { besidePanelMm, flatDegrees, type ShownTip, tipPanel } from "./tip-panel.ts";
 
 const aboveMm = 26;
 const waterMm = 46;
 const plummetMm = 4;
+/** Where the hand is drawn, below the panel of the tip, and how long the float is there. */
+const underPanelMm = 11;
+const heldFloatMm = 9;
 
 interface Water {
   readonly middleMm: number;
@@ -43,6 +47,15 @@ export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
   const water = { middleMm: pictureMm / 2, surfaceMm, bedMm: surfaceMm + waterMm, scale };
   const tips = steps.map((step) => tipOf(step, solved, depth));
   const panel = tipPanel(solved.rig.float, tips, room, { surfaceMm, aboveMm }, kit);
+  const settings = steps.map(({ settingMm }) => settingMm);
+  const handRoom = {
+    lineX: besidePanelMm(room) + 9,
+    topMm: surfaceMm + underPanelMm,
+    bedMm: water.bedMm,
+    leastMm: Math.min(...settings),
+    mostMm: Math.max(...settings),
+    textMm,
+  };
   const moments = steps.map(
     (step, i): Moment => ({
       caption: tell(step, kit),
@@ -57,6 +70,7 @@ export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
           },
         ),
         ...panel.moving(tips[i]),
+        ...movedByHand(solved, step, handRoom, kit),
       ],
     }),
   );
@@ -126,6 +140,58 @@ function plumbed(
       ...(isFlat && { lean: { degrees: flatDegrees, about: water } }),
     }),
     placed(point(middleMm, bedMm), parts.plummet.draw({ at: point(0, 0), heightMm: plummetMm })),
+  ];
+}
+
+interface HandRoom {
+  readonly lineX: number;
+  readonly topMm: number;
+  readonly bedMm: number;
+  readonly leastMm: Mm;
+  readonly mostMm: Mm;
+  readonly textMm: number;
+}
+
+/** The line in the hand, with the float where the setting has it, and how the hand moves it for the next try. */
+function movedByHand(
+  { rig }: SolvedRig,
+  { settingMm, moveMm }: PlumbingStep,
+  { lineX, topMm, bedMm, leastMm, mostMm, textMm }: HandRoom,
+  { figures }: DrawingKit,
+): Item[] {
+  const floatMm = lengthMm(rig.float);
+  const lowestMm = bedMm - 12;
+  const highestMm = topMm + heldFloatMm + 4;
+  const share = (settingMm - leastMm) / Math.max(1, mostMm - leastMm);
+  const foot = point(lineX, lowestMm - share * (lowestMm - highestMm));
+  const up = moveMm > 0 ? -1 : 1;
+  const arrowX = lineX - 4;
+  const middle = foot.yMm - heldFloatMm / 2;
+  return [
+    polyline([point(lineX, topMm), point(lineX, bedMm - plummetMm)], strandStrokes["main line"]),
+    ...movingFloat(rig.float, {
+      top: point(lineX, foot.yMm - heldFloatMm),
+      scale: heldFloatMm / floatMm,
+      lengthMm: floatMm,
+    }),
+    placed(point(lineX, bedMm), parts.plummet.draw({ at: point(0, 0), heightMm: plummetMm })),
+    ...(moveMm === 0
+      ? []
+      : [
+          ...pinchingHand(foot, 1.5, 1),
+          ...arrow(
+            point(arrowX, middle - 3.5 * up),
+            point(arrowX, middle + 3.5 * up),
+            { ...bold, ink: "accent" },
+            2.4,
+          ),
+          text(
+            point(lineX + 3, foot.yMm + (foot.yMm - topMm > 18 ? -8.5 : 8.5 + textMm)),
+            figures.shortGap(Math.abs(moveMm)),
+            textMm,
+            { face: "bold" },
+          ),
+        ]),
   ];
 }
 

@@ -1,4 +1,4 @@
-import { cocks } from "../../core/float/cocking.ts";
+import { cockingPullG, cocks } from "../../core/float/cocking.ts";
 import { lengthMm } from "../../core/float/float.ts";
 import { tipShowingMm } from "../../core/float/tip.ts";
 import { last, rising } from "../../core/lists.ts";
@@ -23,12 +23,16 @@ interface Loaded {
   /** One too many, beside the lock. */
   readonly more?: Pick<SolvedShot, "massG" | "metal">;
   readonly tip: ShownTip;
+  /** It leans, as its foot is pulled down but not enough for it to stand. */
+  readonly isHalfCocked?: boolean;
 }
 
 const aboveMm = 30;
 /** The line below the float is drawn this long, whatever it is. */
 const lineMm = 18;
 const underMm = 2.5;
+/** A float that is half cocked leans about so far. Common practice, no source. */
+const leaningDegrees = 45;
 /** Room beside a float that lies flat, for the shot at its eye. */
 const asideMm = 13;
 /** A change of the tip that is seen from the bank [mm]. */
@@ -57,7 +61,7 @@ export function settlingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
       caption: loaded.caption,
       moving: [
         ...hung(solved, depth, loaded, { middleMm: pictureMm / 2, surfaceMm, scale }),
-        ...panel.moving(loaded.tip),
+        ...panel.moving(loaded.tip, loaded.isHalfCocked ? leaningDegrees : flatDegrees),
       ],
     }),
   );
@@ -111,6 +115,18 @@ function loadsOf(solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit): readon
           : words("drawing.film.settling.stands", values);
     loads.push({ caption, shot: order.slice(0, i + 1), hasHook: false, tip });
   }
+  const leans = loads.findLastIndex(({ tip, shot }) => tip === undefined && shot.length > 0);
+  const needed = cockingPullG(float, conditions);
+  const half = loads[leans];
+  if (half && loads[leans + 1] && needed !== null)
+    loads[leans] = {
+      ...half,
+      isHalfCocked: true,
+      caption: words("drawing.film.settling.half", {
+        shot: last(half.shot).size,
+        needed: figures.mass(needed),
+      }),
+    };
   const tip = tipOf(pullG + solved.hookAndBaitPullG);
   const told = words("drawing.film.settling.right", { tip: figures.tip(tip ?? 0) });
   return [...loads, { caption: told, shot: order, hasHook: true, tip }, tooMany(depth, order, kit)];
@@ -142,7 +158,7 @@ interface FloatRoom {
 function hung(
   { rig }: SolvedRig,
   depth: SolvedDepth,
-  { shot, hasHook, more, tip }: Loaded,
+  { shot, hasHook, more, tip, isHalfCocked }: Loaded,
   { middleMm, surfaceMm, scale }: FloatRoom,
 ): Item[] {
   const floatMm = lengthMm(rig.float);
@@ -151,7 +167,8 @@ function hung(
   const shownMm = isFlat ? floatMm / 2 : tip;
   const top = point(middleMm, shownMm === null ? surfaceMm + underMm : surfaceMm - shownMm * scale);
   const foot = point(middleMm, top.yMm + floatMm * scale + 0.5);
-  const eye = isFlat ? rotatedPoint(foot, flatDegrees, water) : foot;
+  const degrees = isHalfCocked ? leaningDegrees : flatDegrees;
+  const eye = isFlat ? rotatedPoint(foot, degrees, water) : foot;
   const end = point(eye.xMm, eye.yMm + lineMm);
   const along = (fromHookMm: Mm) => point(eye.xMm, end.yMm - (lineMm * fromHookMm) / depth.floatToHookMm);
   const isLock = (one: SolvedShot) => depth.lockShot.includes(one);
@@ -163,7 +180,7 @@ function hung(
       top,
       scale,
       lengthMm: floatMm,
-      ...(isFlat && { lean: { degrees: flatDegrees, about: water } }),
+      ...(isFlat && { lean: { degrees, about: water } }),
     }),
     ...lock.map((one, i) => shotAt(beside(eye, i), one.diameterMm)),
     ...(more ? [shotAt(beside(eye, lock.length), ballDiameterMm(more.massG, more.metal))] : []),

@@ -76,8 +76,8 @@ export function tipPanel(
     }),
   ];
   const top = lengthMm(float);
-  /** As much of it as there is room for, lying on the water. */
-  const flat = (): Item[] => {
+  /** As much of it as there is room for, lying or leaning on the water. */
+  const flat = (degrees: number): Item[] => {
     const shownMm = Math.min(top, (0.8 * (widthMm - axisX)) / scale);
     const lying = [
       polygon(sides(float, shownMm, scale, point(middle, surfaceMm - (shownMm * scale) / 2)), "paper", thin),
@@ -92,10 +92,10 @@ export function tipPanel(
         thin,
       ),
     ];
-    return rotated(lying, flatDegrees, point(middle, surfaceMm));
+    return rotated(lying, degrees, point(middle, surfaceMm));
   };
-  const moving = (tipMm: ShownTip): Item[] => {
-    if (tipMm === undefined) return flat();
+  const moving = (tipMm: ShownTip, degrees = flatDegrees): Item[] => {
+    if (tipMm === undefined) return flat(degrees);
     const topY = tipMm === null ? surfaceMm + underMm : surfaceMm - tipMm * scale;
     const shownMm = Math.min(top, (surfaceMm + panelWaterMm - 0.6 - topY) / scale);
     const marked = Math.min(float.tipShowingMm, shownMm);

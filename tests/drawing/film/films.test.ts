@@ -209,13 +209,22 @@ describe("the float in the current", () => {
       const { topMm, footMm } = waterOf(film);
       const perCm = (footMm - topMm) / data.depthCm;
       const { flow } = data as unknown as {
-        flow: { paceMs: number; heldBackShare: number; leadCm: number; hookDepthCm: number }[];
+        flow: {
+          paceMs: number;
+          heldBackShare: number;
+          leadCm: number;
+          hookDepthCm: number;
+          feedWithCast: { upstreamCm: number; meetsBelowCm: number };
+        }[];
       };
       const told = flow
         .filter(({ paceMs }) => paceMs === flow[0]!.paceMs)
         .sort((a, b) => a.heldBackShare - b.heldBackShare);
       const frames = read(film);
-      expect(frames.length).toBe(told.length);
+      // After them, the same float fixed at its foot alone, where that takes it under.
+      const bottomOnly = (data as unknown as { holdBackMax: { bottomOnlyShare: number }[] }).holdBackMax[0]!;
+      const dives = told.some(({ heldBackShare }) => heldBackShare > bottomOnly.bottomOnlyShare);
+      expect(frames.length).toBe(told.length + (dives ? 1 : 0));
       for (const [i, { leadCm, hookDepthCm }] of told.entries()) {
         const bait = first(groups(frames[i]!, isBait));
         const eyeX = last(
@@ -223,6 +232,13 @@ describe("the float in the current", () => {
         );
         expect(Math.abs(bait.x - eyeX - leadCm * perCm)).toBeLessThan(1);
         expect(Math.abs(bait.y - topMm - hookDepthCm * perCm)).toBeLessThan(1);
+        // Below the bed: where the feed goes in, the cast, and where they meet, to a scale of their own.
+        const [feedX, castX, meetX] = groups(frames[i]!, () => true)
+          .filter(({ y }) => y > footMm)
+          .map(({ x }) => x);
+        const { feedWithCast: feed } = told[i]!;
+        const wayPerCm = (meetX! - castX!) / feed.meetsBelowCm;
+        expect(Math.abs(castX! - feedX! - feed.upstreamCm * wayPerCm)).toBeLessThan(1);
       }
     },
   );
