@@ -69,11 +69,12 @@ function neededFor(path: string, solved: Solved): Solved {
   const none = { ...library, lessons: [], pages: [], plans: [] };
   if (/^site\/(?:cards|previews)\//.test(path)) {
     const rig = rigs.filter((one) => isOf(one.rig.id));
-    return rig.length > 0 ? { ...solved, rigs: rig, library: none } : solved;
+    return rig.length > 0 ? { ...solved, swims: [], rigs: rig, library: none } : solved;
   }
   const lessons = library.lessons.filter(({ id }) => isOf(id));
   const pages = library.pages.filter(({ id }) => isOf(`page-${id}`));
   const plans = library.plans.filter(({ id }) => isOf(`plan-${id}`));
-  const isOne = lessons.length + pages.length + plans.length > 0;
-  return isOne ? { ...solved, rigs: [], library: { ...library, lessons, pages, plans } } : solved;
+  const swims = solved.swims.filter(({ swim }) => isOf(`swim-${swim.id}`));
+  const isOne = lessons.length + pages.length + plans.length + swims.length > 0;
+  return isOne ? { ...solved, rigs: [], swims, library: { ...library, lessons, pages, plans } } : solved;
 }

@@ -74,6 +74,7 @@ async function* filesOf(
       markings: new Map(library.floats.map(({ float, marking }) => [float.id, marking])),
       handouts,
       plans: library.plans,
+      swims: solved.swims,
       shelves: solved.shelves,
       kit,
       dataOf: rigJson,

@@ -30,6 +30,7 @@ export function siteInput(
       mayLack(() => keep(`${kind} on a page`, digestOf(kitFrom, from), draw), without),
     films: drawFilms(source),
     images: source.images,
+    swims: solved.swims,
     kit,
     assets: withCardFaces(font ? new Map([...siteAssets, [lentSignsFile, font.woff]]) : siteAssets, library),
     ...(font && { lentSigns: font.signs }),

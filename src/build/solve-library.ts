@@ -16,6 +16,7 @@ import { liveTexts } from "./live-texts.ts";
 import { published, rigsAskedFor } from "./publish.ts";
 import { solveRigs } from "./solve-rigs.ts";
 import { solveShelves } from "./solve-shelves.ts";
+import { solveSwims } from "./solve-swims.ts";
 import type { Read, Solved } from "./stages.ts";
 
 /**
@@ -43,7 +44,8 @@ export async function solveLibrary(
   const images = await readyImages(shown, library.guide.logo);
   const font =
     library.font && (await readyFont(library.font, signsUsed(library, texts.value.values()), isOurSign));
-  const source = { ...inTexts, images: images.value };
+  const swims = solveSwims(library, kit, keep);
+  const source = { ...inTexts, images: images.value, spots: swims.spots };
   const knots = knotMessages(library, kit.words, keep);
   const lent = new Set(whole.lent.values());
   const weak = told === "all" ? checkContent({ library: asTyped, rigs, ...kit, keep }) : [];
@@ -61,6 +63,7 @@ export async function solveLibrary(
     ...texts.messages,
     ...images.messages,
     ...shelves.messages,
+    ...swims.messages,
     ...checked,
   ];
   if (hasErrors(all)) return { value: undefined, messages: all };
@@ -69,6 +72,7 @@ export async function solveLibrary(
     source,
     rigs,
     shelves: shelves.value,
+    swims: swims.texts,
     live: texts.value,
     kit,
     ...(font && { font }),

@@ -7,6 +7,7 @@ import type { Library, MarkdownText } from "../model/library.ts";
 import type { Message } from "../model/message.ts";
 import type { SolvedShelf } from "../model/shelf.ts";
 import type { SolvedRig } from "../model/solved.ts";
+import type { SwimText } from "../model/swim.ts";
 import type { SheetChoice } from "../print/print-files.ts";
 
 /** Content with its sums done: all that pages, cards and data are made from. */
@@ -19,6 +20,8 @@ export interface Solved {
   readonly shelves: readonly SolvedShelf[];
   /** Every text with its live figures put in. */
   readonly live: ReadonlyMap<Root, Root>;
+  /** What is told of each swim. */
+  readonly swims: readonly SwimText[];
   readonly kit: DrawingKit;
   /** Signs of a font of the guide's own, as pages load them; missing where none is needed. */
   readonly font?: ReadyFont;

@@ -28,6 +28,10 @@ export const swimWords: { readonly [C in SwimCode]: (v: MessageValues[C]) => Wor
     reason: `no ledge shows in the depths of "${v.line}" at ${v.found}`,
     hint: "plumb on either side of it, close by, and add both depths",
   }),
+  "swim-spot-without-rig": (v) => ({
+    reason: `no rig of the guide can be fished at "${v.spot}"`,
+    hint: "dotdown choose says what rules each of them out; add a rig that would do, or take the spot out",
+  }),
   "swim-spot-unsure": (v) => ({
     reason: `the nearest depth to "${v.spot}" is ${v.nearest} away: how deep it is there is a guess`,
     hint: "plumb there and add the depth to the soundings",

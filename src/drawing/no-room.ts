@@ -1,8 +1,8 @@
 import type { Box } from "./kit.ts";
 
-/** The rig or float that a drawing is of. */
+/** The rig, float or swim that a drawing is of. */
 interface Drawn {
-  readonly folder: "rigs" | "floats";
+  readonly folder: "rigs" | "floats" | "swims";
   readonly id: string;
 }
 

@@ -6,6 +6,9 @@ export const sitePaths = {
   /** Coaches' plans, and the course evening by evening. */
   plans: "site/plans/index.html",
   plan: (id: string) => `site/plans/${id}.html`,
+  /** Places to fish from. */
+  swims: "site/swims/index.html",
+  swim: (id: string) => `site/swims/${id}.html`,
   rigs: "site/rigs/index.html",
   rig: (id: string) => `site/rigs/${id}.html`,
   floats: "site/floats.html",
@@ -60,6 +63,7 @@ export const printPaths = {
   handout: (lessonId: string, size: HandoutSize) => `handouts/${lessonId}-${size}.pdf`,
   pageHandout: (pageId: string, size: HandoutSize) => `handouts/page-${pageId}-${size}.pdf`,
   plan: (lessonId: string) => `handouts/plan-${lessonId}.pdf`,
+  swim: (swimId: string) => `handouts/swim-${swimId}.pdf`,
   /** What a shop's shelf gives, and the labels of a rig's packs on a sheet of labels. */
   shelf: (id: string) => `shelves/${id}/stock.pdf`,
   labels: (id: string, rigId: string, sheet: string) => `shelves/${id}/${rigId}-${sheet}.pdf`,

@@ -1,9 +1,11 @@
 import type { Finding } from "../core/finding.ts";
+import type { BedDepth } from "../core/swim/bed.ts";
 import type { Tub } from "../core/tackle/shot.ts";
 import type { G, Mm, Ms } from "../core/units.ts";
 import type { WindStrength } from "./choosing-rules.ts";
 import type { levels, RigEntry } from "./library.ts";
 import type { SolvedRig } from "./solved.ts";
+import type { Spot, SwimEntry } from "./swim.ts";
 
 type Level = (typeof levels)[number];
 
@@ -72,4 +74,19 @@ interface RuledOutRig {
 export interface Choice {
   readonly offered: readonly OfferedRig[];
   readonly ruledOut: readonly RuledOutRig[];
+}
+
+/** Rigs for a spot of a swim, as somebody who can would choose in a calm, and the best for others and in other winds. */
+export interface ChosenSpot {
+  readonly swim: SwimEntry;
+  readonly spot: Spot;
+  /** How deep it is, and how sure. */
+  readonly depth: BedDepth;
+  readonly conditions: Conditions;
+  readonly choice: Choice;
+  /** The best rig by learner, then by wind; none where nothing suits. */
+  readonly best: readonly {
+    readonly learner: Level;
+    readonly byWind: readonly (RigEntry | undefined)[];
+  }[];
 }

@@ -11,6 +11,7 @@ export const pagePlaces: ReadonlyMap<string, (id: string) => PagePlace> = new Ma
   ["rigs", (id) => ({ page: sitePaths.rig(id) })],
   ["lessons", (id) => ({ page: sitePaths.lesson(id) })],
   ["plans", (id) => ({ page: sitePaths.plan(id) })],
+  ["swims", (id) => ({ page: sitePaths.swim(id) })],
   ["pages", (id) => ({ page: sitePaths.page(id) })],
   ["floats", (id) => ({ page: sitePaths.floats, entry: id })],
   ["shot", (id) => ({ page: sitePaths.shot, entry: id })],
@@ -26,6 +27,7 @@ const turnings = Object.keys(turningSuffixes) as (keyof typeof turningSuffixes)[
 const printed: ReadonlyMap<string, (id: string) => readonly string[]> = new Map([
   ["rigs", (id) => [...cardFormats.map((format) => printPaths.card(id, format)), printPaths.strip(id)]],
   ["plans", (id) => [printPaths.plan(id)]],
+  ["swims", (id) => [printPaths.swim(id)]],
   ["shelves", (id) => [printPaths.shelf(id)]],
   [
     "lessons",

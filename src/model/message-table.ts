@@ -136,6 +136,7 @@ export interface MessageValues {
   readonly "choosing-limit-missing": { readonly rule: string };
   readonly "swim-hazard-untold": { readonly found: string; readonly hazard: string };
   readonly "swim-ledge-not-found": { readonly found: string; readonly line: string };
+  readonly "swim-spot-without-rig": { readonly spot: string };
   readonly "swim-spot-unsure": { readonly spot: string; readonly nearest: string };
   readonly "setting-in-note": { readonly found: string; readonly setting: string };
   readonly "typed-figure": { readonly figure: string; readonly directive: string };
@@ -274,6 +275,7 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "choosing-limit-missing": "error",
   "swim-hazard-untold": "warning",
   "swim-ledge-not-found": "warning",
+  "swim-spot-without-rig": "warning",
   "swim-spot-unsure": "warning",
   "setting-in-note": "warning",
   "typed-figure": "warning",

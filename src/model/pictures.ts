@@ -17,6 +17,8 @@ export type PictureReference =
   | { readonly picture: "pattern-chart"; readonly rigs: readonly string[]; readonly depthMm: Mm }
   | { readonly picture: "hang-plot"; readonly rig: string; readonly depthMm: Mm }
   | FilmReference
+  | { readonly picture: "bed"; readonly swim: string; readonly line: number }
+  | { readonly picture: "spot-rig"; readonly swim: string; readonly spot: string }
   | { readonly picture: "knot"; readonly knot: string }
   | { readonly picture: "fish"; readonly fish: string }
   | { readonly picture: "bait"; readonly bait: string }

@@ -1,3 +1,4 @@
+import type { Root } from "mdast";
 import type { Sounding } from "../core/swim/bed.ts";
 import type { Mm, Ms } from "../core/units.ts";
 import type { Place } from "./message.ts";
@@ -91,4 +92,11 @@ export interface SwimEntry {
   readonly fish: readonly string[];
   /** Rules of the water, in whole sentences. */
   readonly rules: readonly string[];
+}
+
+/** A swim and all that is told of it, as a text for its page, and for its sheet, which has less room. */
+export interface SwimText {
+  readonly swim: SwimEntry;
+  readonly onPage: Root;
+  readonly onSheet: Root;
 }

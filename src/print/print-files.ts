@@ -12,6 +12,7 @@ import type { OwnFont } from "../model/own-font.ts";
 import type { ReadyImage } from "../model/own-image.ts";
 import type { SolvedShelf } from "../model/shelf.ts";
 import type { SolvedRig } from "../model/solved.ts";
+import type { SwimText } from "../model/swim.ts";
 import { keyOf, type WordKeyIn } from "../words/words.ts";
 import { type CardFormat, cardFormatsOn } from "./cards/card-formats.ts";
 import { cardSides } from "./cards/card-sides.ts";
@@ -34,6 +35,7 @@ import { paperSizes } from "./sheets/paper-sizes.ts";
 import { sheets, turnings } from "./sheets/sheet.ts";
 import { sheetFigures, sheetNote } from "./sheets/sheet-note.ts";
 import { layOutShelves, shelfFiles, shelfProblems } from "./shelves/shelf-files.ts";
+import { layOutSwims, swimFiles, swimProblems } from "./swims/swim-files.ts";
 import { layOutTrueSize, trueSizeFiles, trueSizeProblems } from "./true-size/true-size-files.ts";
 
 export interface PrintInput {
@@ -43,6 +45,7 @@ export interface PrintInput {
   readonly markings: ReadonlyMap<string, string>;
   readonly handouts: Omit<HandoutInput, "cards">;
   readonly plans: readonly LessonPlan[];
+  readonly swims: readonly SwimText[];
   readonly shelves: readonly SolvedShelf[];
   /** Photos and drawings of the guide's own, by name. */
   readonly images: ReadonlyMap<string, ReadyImage>;
@@ -106,10 +109,12 @@ async function* paintedFiles(input: PrintInput, press: Press): AsyncIterable<Pai
   );
   const plans = layOutPlans({ ...input.handouts, plans: input.plans }, press);
   const shelves = layOutShelves(input.shelves, input.handouts.drawings, press);
+  const swims = layOutSwims(input.swims, input.handouts.drawings, press);
   const problems = [
     ...laid.flatMap(doesNotFit),
     ...handoutProblems(handouts),
     ...planProblems(plans),
+    ...swimProblems(swims),
     ...shelfProblems(shelves),
     ...trueSizeProblems(trueSize),
   ].map(placedIn(input));
@@ -125,6 +130,7 @@ async function* paintedFiles(input: PrintInput, press: Press): AsyncIterable<Pai
   }
   yield* handoutFiles(fittingHandouts(handouts), press);
   yield* planFiles(plans, press);
+  yield* swimFiles(swims, press);
   yield* shelfFiles(
     shelves.filter((one) => shelfProblems([one]).length === 0),
     press,

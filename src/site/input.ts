@@ -6,6 +6,7 @@ import type { Library, MarkdownText } from "../model/library.ts";
 import type { ReadyImage } from "../model/own-image.ts";
 import type { Printable } from "../model/printable.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
+import type { SwimText } from "../model/swim.ts";
 import type { RigTexts } from "../words/rig-texts.ts";
 import type { TextPart, WaterText } from "../words/water-text.ts";
 
@@ -24,6 +25,7 @@ export interface SiteInput {
   readonly images: ReadonlyMap<string, ReadyImage>;
   /** By rig id. */
   readonly solved: ReadonlyMap<string, SolvedRig>;
+  readonly swims: readonly SwimText[];
   readonly kit: DrawingKit;
   /** Style sheet, fonts and page scripts by file name, made when the tool is compiled. */
   readonly assets: ReadonlyMap<string, string | Uint8Array>;

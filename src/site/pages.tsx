@@ -11,6 +11,7 @@ import { KnotsPage, PrintablesPage, ProsePage, SearchPage } from "../../template
 import { RigPage } from "../../templates/pages/rig.tsx";
 import { RigListPage } from "../../templates/pages/rig-list.tsx";
 import { ShotPage } from "../../templates/pages/shot.tsx";
+import { SwimListPage, SwimPage } from "../../templates/pages/swims.tsx";
 import { TroublesPage } from "../../templates/pages/troubles.tsx";
 import type { Section, View } from "../../templates/pages/view.ts";
 import { sitePaths } from "../model/addresses.ts";
@@ -58,6 +59,7 @@ export function pagesOf(input: SiteInput): Page[] {
     },
     ...library.lessons.map((lesson) => lessonPage(lesson, input)),
     ...planPages(library, kit.words, list),
+    ...swimPages(input, list),
     {
       ...list("rigs", sitePaths.rigs, (view) => <RigListPage view={view} />, "rigs"),
       kind: undefined,
@@ -116,6 +118,24 @@ function planPages({ plans }: Library, words: Words, list: MakeList): readonly P
         body: (view: View) => <PlanPage view={view} title={title} plan={plan} />,
       };
     }),
+  ];
+}
+
+/** Places to fish from, each with the rigs that suit it. */
+function swimPages({ swims }: SiteInput, list: MakeList): readonly Page[] {
+  if (swims.length === 0) return [];
+  return [
+    { ...list("swims", sitePaths.swims, (view) => <SwimListPage view={view} />), onDemand: true },
+    ...swims.map(
+      ({ swim, onPage }): Page => ({
+        path: sitePaths.swim(swim.id),
+        title: swim.title,
+        description: swim.summary,
+        kind: "page",
+        onDemand: true,
+        body: (view) => <SwimPage view={view} swim={swim} body={onPage} />,
+      }),
+    ),
   ];
 }
 

@@ -168,6 +168,7 @@ function PagesAndAddress({ view }: { view: View }) {
     [sitePaths.home, say("menu.home")],
     ...(library.lessons.length > 0 ? [[sitePaths.lessons, say("menu.lessons")] as const] : []),
     [sitePaths.rigs, say("menu.rigs")],
+    ...(library.swims.length > 0 ? [[sitePaths.swims, say("swims.title")] as const] : []),
     [sitePaths.floats, say("menu.floats")],
     [sitePaths.shot, say("menu.shot")],
     [sitePaths.knots, say("menu.knots")],

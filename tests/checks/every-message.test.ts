@@ -463,6 +463,17 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
       "hint: plumb on either side of it, close by, and add both depths",
     ],
   },
+  "swim-spot-without-rig": {
+    of: {
+      ...sampleSwim("depth: 90 cm }", "depth: 4.9 m }"),
+      "choosing.yaml":
+        "basis: common practice\nrules-out: [{ rule: water }, { rule: rod }, { rule: box }]\nspeaks-for: [{ rule: fish, points: 1 }]\n",
+    },
+    says: [
+      'content/swims/pond.yaml:12:5 warning no rig of the guide can be fished at "Close in"',
+      "hint: dotdown choose says what rules each of them out; add a rig that would do, or take the spot out",
+    ],
+  },
   "swim-spot-unsure": {
     of: sampleSwim("{ from-bank: 2 m, depth: 90 cm }", "{ from-bank: 0.2 m, depth: 50 cm }"),
     says: [

@@ -30,6 +30,7 @@ export function sampleInput(guide: Partial<Guide> = {}, rigs: readonly SolvedRig
     rigs: rigs.map((solved) => ({ entry: entryOf(solved), solved })),
     markings: new Map(rigs.map(({ rig: { float } }) => [float.id, "2 AAA"])),
     plans: [],
+    swims: [],
     shelves: [],
     handouts: {
       lessons: [],

@@ -212,6 +212,7 @@ export async function sampleSite(): Promise<SiteInput> {
     solved,
     drawings: drawPictures({ library: sampleLibrary, solved, images: new Map() }),
     films: drawFilms({ solved, library: sampleLibrary }),
+    swims: [],
     kept: (_kind, _from, draw) => draw(),
     images: new Map(),
     kit: drawingKit,

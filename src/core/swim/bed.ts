@@ -9,7 +9,7 @@ export interface Sounding {
 }
 
 /** The bed along one line of soundings. */
-interface Bed {
+export interface Bed {
   /** At least two, from the bank out. */
   readonly soundings: readonly Sounding[];
   readonly curve: Cubic;
@@ -18,7 +18,7 @@ interface Bed {
 }
 
 /** How deep the water is at a place, and how sure that is. */
-interface BedDepth {
+export interface BedDepth {
   readonly depthMm: Mm;
   /** Between these it lies, if the bed is nowhere steeper than where it was plumbed. */
   readonly shallowestMm: Mm;
@@ -29,7 +29,7 @@ interface BedDepth {
 }
 
 /** A steep stretch of the bed with shallower water on one side of it. */
-interface Ledge {
+export interface Ledge {
   readonly fromMm: Mm;
   readonly toMm: Mm;
   readonly shallowMm: Mm;
@@ -76,6 +76,13 @@ export function bedDepth({ soundings, curve, steepest }: Bed, fromBankMm: Mm): B
     nearestMm,
     isNear: nearestMm <= nearMm,
   };
+}
+
+/** Stretches, from the bank out, in which no sounding is near. */
+export function gapsOf({ soundings }: Bed): readonly { readonly fromMm: Mm; readonly toMm: Mm }[] {
+  return neighbours(soundings)
+    .map(([a, b]) => ({ fromMm: a.fromBankMm + nearMm, toMm: b.fromBankMm - nearMm }))
+    .filter(({ fromMm, toMm }) => toMm > fromMm);
 }
 
 /** Ledges from the bank out. What is steep from the first sounding on is the bank itself. */

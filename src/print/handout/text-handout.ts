@@ -64,6 +64,8 @@ const pictureShare: Readonly<Record<PictureReference["picture"], number>> = {
   "pattern-chart": 1,
   "hang-plot": 0.64,
   film: 0.64,
+  bed: 1,
+  "spot-rig": 0.64,
   knot: 0.48,
   fish: 0.64,
   bait: 0.64,

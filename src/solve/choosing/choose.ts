@@ -11,7 +11,10 @@ import { quickLimits } from "./limits.ts";
 import { spokenFor } from "./points.ts";
 
 /** What rigs are chosen from. */
-type RigShelf = Pick<Library, "rigs" | "species" | "lines">;
+export type RigShelf = Pick<Library, "rigs" | "species" | "lines">;
+
+/** The sums of a rig. */
+export type Solve = (rig: Rig) => ReturnType<typeof solveRig>;
 
 /** A rig as it would be fished under some conditions. */
 function rigFor(rig: Rig, { depthMm, paceMs, rodLengthMm }: Conditions): Rig {
@@ -26,12 +29,19 @@ function rigFor(rig: Rig, { depthMm, paceMs, rodLengthMm }: Conditions): Rig {
 /**
  * Rigs for some conditions, the most points first, each made up for them; and of every other rig all that rules it out.
  * Sums are done of those alone that nothing else rules out.
+ *
+ * @param solve does them, or knows them
  */
-export function chooseRigs(rules: ChoosingRules, conditions: Conditions, shelf: RigShelf): Choice {
+export function chooseRigs(
+  rules: ChoosingRules,
+  conditions: Conditions,
+  shelf: RigShelf,
+  solve: Solve = solveRig,
+): Choice {
   const tried = shelf.rigs.map((entry) => {
     const quick = quickLimits(rules.limits, entry, conditions, shelf.lines);
     if (quick.length > 0) return { entry, because: quick };
-    const made = madeFor(entry.rig, conditions);
+    const made = madeFor(entry.rig, conditions, solve);
     return "because" in made ? { entry, because: made.because } : { entry, made: made.made };
   });
   return {
@@ -75,6 +85,7 @@ const refusing: Readonly<Record<string, "rod" | "sums">> = {
 function madeFor(
   rig: Rig,
   conditions: Conditions,
+  solve: Solve,
 ): { readonly made: SolvedRig } | { readonly because: readonly RuledOutBy[] } {
   const asked = rigFor(rig, conditions);
   const { box } = conditions;
@@ -83,7 +94,7 @@ function madeFor(
     if (!boxed.ok) return { because: refusedBy(boxed.findings, "box") };
     return checked(boxed.value.made, conditions);
   }
-  const solved = solveRig(asked);
+  const solved = solve(asked);
   return solved.ok ? checked(solved.value, conditions) : { because: refusedBy(solved.findings, "sums") };
 }
 

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { bedDepth, bedOf, ledgesOf, type Sounding } from "../../../src/core/swim/bed.ts";
+import { bedDepth, bedOf, gapsOf, ledgesOf, type Sounding } from "../../../src/core/swim/bed.ts";
 
 /** Metres from the bank and metres deep. */
 const bed = (...soundings: readonly (readonly [number, number])[]) =>
@@ -24,6 +24,7 @@ describe("the depth of a bed", () => {
 
   it("says where no sounding is near, and how far the nearest is", () => {
     expect(bedDepth(shelf, 9000)).toMatchObject({ nearestMm: 3500, isNear: false });
+    expect(gapsOf(shelf)).toEqual([{ fromMm: 7000, toMm: 12_500 }]);
     expect(bedDepth(shelf, 7000)).toMatchObject({ nearestMm: 1500, isNear: true });
   });
 

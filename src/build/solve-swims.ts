@@ -1,0 +1,44 @@
+import { spotsWithoutRig } from "../checks/swims.ts";
+import { type Answer, answer } from "../core/finding.ts";
+import type { DrawingKit } from "../drawing/kit.ts";
+import type { ChosenSpot } from "../model/choosing.ts";
+import type { Keep } from "../model/kept.ts";
+import type { Library } from "../model/library.ts";
+import type { Message } from "../model/message.ts";
+import type { Rig } from "../model/rig.ts";
+import type { SolvedRig } from "../model/solved.ts";
+import type { SwimText } from "../model/swim.ts";
+import { chosenSpots } from "../solve/choosing/chosen-spots.ts";
+import { solveRig } from "../solve/solve-rig.ts";
+import { swimText } from "../words/swim-text.ts";
+
+/** Rigs for each spot of the swims, what is told of each swim, and spots for which the guide has no rig. */
+export function solveSwims(
+  library: Library,
+  kit: DrawingKit,
+  keep: Keep,
+): {
+  readonly spots: readonly ChosenSpot[];
+  readonly texts: readonly SwimText[];
+  readonly messages: readonly Message[];
+} {
+  const spots = chosenSpots(library, (rig) => solvedOnce(rig, keep));
+  const texts = library.swims.map((swim) => {
+    const own = spots.filter((one) => one.swim === swim);
+    const told = (withRuledOut: boolean) => swimText(swim, own, library.guide, kit, { withRuledOut });
+    return { swim, onPage: told(true), onSheet: told(false) };
+  });
+  return { spots, texts, messages: spotsWithoutRig(spots) };
+}
+
+/** The sums of a rig at a spot: the same rig is asked for by learners and in winds. */
+function solvedOnce(rig: Rig, keep: Keep): Answer<SolvedRig> {
+  const { value, findings } = keep("rig at a spot", JSON.stringify(rig), () => {
+    const solved = solveRig(rig);
+    if (!solved.ok) return { value: undefined, findings: solved.findings };
+    // The rig itself is at hand.
+    const { rig: _, ...sums } = solved.value;
+    return { value: sums, findings: solved.findings };
+  });
+  return value ? answer({ ...value, rig }, findings) : { ok: false, findings };
+}

@@ -1,0 +1,120 @@
+import { first, last } from "../../core/lists.ts";
+import { type Bed, bedDepth, bedOf, gapsOf, ledgesOf } from "../../core/swim/bed.ts";
+import { bold, circle, type Point, point, polygon, polyline, text, thin, thinSoft } from "../items.ts";
+import type { Box, DrawingKit } from "../kit.ts";
+import type { Drawing, Item } from "../model.ts";
+import { NoRoomError } from "../no-room.ts";
+import { parts } from "../parts/parts.ts";
+import { ticks } from "../plots/axis.ts";
+import { ground } from "../scenes/ground.ts";
+import { type CutSwim, describeBed } from "./bed-text.ts";
+import { underBed } from "./under-bed.ts";
+
+/** Least room for the water itself [mm]. */
+const leastMm = 20;
+/** Places along the bed for each millimetre of the drawing. */
+const finestMm = 0.7;
+
+/**
+ * The bed along one line of soundings, from the bank out: depths and distances each to a scale of their own, which stand
+ * at the edges. Soundings are dots, and where none is near the bed is dashed.
+ *
+ * @throws NoRoomError where the box is too small
+ */
+export function drawBed(cut: CutSwim, box: Box, kit: DrawingKit, { textMm }: { textMm: number }): Drawing {
+  const { words, figures, measure } = kit;
+  const { swim, line } = cut;
+  const bed = bedOf(line.soundings);
+  const [fromMm, toMm] = [first(bed.soundings).fromBankMm, last(bed.soundings).fromBankMm];
+  const deepestMm = Math.max(...bed.soundings.map(({ depthMm }) => depthMm), 1);
+  const depthTicks = ticks(deepestMm / 1000, box.heightMm / 2, 1.6 * textMm).map((metres) => metres * 1000);
+  const left = Math.max(...depthTicks.map((mm) => measure(figures.shortDepth(mm), textMm, "regular"))) + 2.5;
+  const top = 2.6 * textMm;
+  const under = 3 * textMm;
+  const foot = box.heightMm - 3.6 * textMm - under;
+  const right = box.widthMm - textMm;
+  if (foot - top < leastMm || right - left < leastMm)
+    throw new NoRoomError("a cut through a swim", box, { folder: "swims", id: swim.id });
+  const across = (mm: number) => left + ((right - left) * mm) / toMm;
+  const down = (mm: number) => top + ((foot - top) * mm) / deepestMm;
+  const at = (mm: number) => point(across(mm), down(bedDepth(bed, mm)?.depthMm ?? 0));
+  const times = figures.number((down(1) - down(0)) / (across(1) - across(0)), 1);
+  const datum = words("drawing.bed.datum", { date: figures.date(swim.sounded) });
+  const farTicks = ticks(toMm / 1000, right - left, measure("00 m", textMm, "regular") + 3);
+  return {
+    ...box,
+    title: words("drawing.bed.title", { swim: swim.title, line: line.title }),
+    description: describeBed(cut, bed, kit),
+    items: [
+      ...parts.waterSurface.draw({ leftMm: left, rightMm: box.widthMm, yMm: top }),
+      ...depthTicks.map((mm) =>
+        text(point(left - 1.5, down(mm) + 0.35 * textMm), figures.shortDepth(mm), textMm, { anchor: "end" }),
+      ),
+      ...depthTicks.map((mm) => polyline([point(left - 1, down(mm)), point(left, down(mm))], thinSoft)),
+      polyline([point(left, top), point(left, foot)], thinSoft),
+      ...bedItems(bed, at, [fromMm, toMm], finestMm * (toMm / (right - left))),
+      ...bed.soundings.map(({ fromBankMm }) => circle(at(fromBankMm), 0.7, { fill: "paper", stroke: thin })),
+      ...underBed(line, ledgesOf(bed), { at, textMm, kit, rightMm: box.widthMm, footMm: foot }),
+      ...cut.spots.flatMap(([number, spot]) => spotItems(number, at(spot.fromBankMm), top, textMm)),
+      ...farTicks.flatMap((metres): Item[] => [
+        polyline(
+          [point(across(1000 * metres), foot + under - 1), point(across(1000 * metres), foot + under)],
+          thinSoft,
+        ),
+        text(
+          point(across(1000 * metres), foot + under + 1.1 * textMm),
+          figures.shortDepth(1000 * metres),
+          textMm,
+          {
+            anchor: metres === 0 ? "start" : "middle",
+          },
+        ),
+      ]),
+      ...[words("drawing.bed.scale", { times }), datum].map((said, i) =>
+        text(point((left + right) / 2, foot + under + (2.2 + 1.1 * i) * textMm), said, 0.9 * textMm, {
+          anchor: "middle",
+          ink: "soft",
+        }),
+      ),
+    ],
+  };
+}
+
+/** The bed as ground, and in dashes where no sounding is near. */
+function bedItems(
+  bed: Bed,
+  at: (fromBankMm: number) => Point,
+  [fromMm, toMm]: readonly [number, number],
+  stepMm: number,
+): Item[] {
+  const along = (from: number, to: number): Point[] => {
+    const count = Math.max(1, Math.ceil((to - from) / stepMm));
+    return Array.from({ length: count + 1 }, (_, i) => at(from + ((to - from) * i) / count));
+  };
+  const items: Item[] = [];
+  let start = fromMm;
+  for (const gap of [...gapsOf(bed), { fromMm: toMm, toMm }]) {
+    if (gap.fromMm > start) items.push(...ground(along(start, gap.fromMm)));
+    if (gap.toMm > gap.fromMm)
+      items.push(polyline(along(gap.fromMm, gap.toMm), { ...bold, ink: "soft", dashMm: [1.6, 1.2] }));
+    start = gap.toMm;
+  }
+  return items;
+}
+
+/** Where a spot is: its number above the water, and a line down to the bed. */
+function spotItems(number: number, bed: Point, surfaceMm: number, textMm: number): Item[] {
+  const middle = surfaceMm - 1.4 * textMm;
+  return [
+    polyline([point(bed.xMm, surfaceMm - 0.5 * textMm), bed], { ...thinSoft, dashMm: [0.8, 0.8] }),
+    polygon(
+      [
+        point(bed.xMm, surfaceMm),
+        point(bed.xMm - 0.8, surfaceMm - 1.4),
+        point(bed.xMm + 0.8, surfaceMm - 1.4),
+      ],
+      "ink",
+    ),
+    text(point(bed.xMm, middle), String(number), 1.1 * textMm, { face: "bold", anchor: "middle" }),
+  ];
+}

@@ -1,0 +1,45 @@
+import type { Ledge } from "../../core/swim/bed.ts";
+import type { SoundedLine } from "../../model/swim.ts";
+import { type Point, point, polyline, text, thinSoft } from "../items.ts";
+import type { DrawingKit } from "../kit.ts";
+import type { Item } from "../model.ts";
+import { groundDepthMm } from "../scenes/ground.ts";
+
+interface UnderBed {
+  readonly at: (fromBankMm: number) => Point;
+  readonly textMm: number;
+  readonly kit: DrawingKit;
+  readonly rightMm: number;
+  /** Below all of the bed; the names stand there in one line or two. */
+  readonly footMm: number;
+}
+
+/** Names of what lies on the bed, each under its place with a line up to it; one that would run into another stands a line lower. */
+export function underBed(
+  { features }: SoundedLine,
+  ledges: readonly Ledge[],
+  { at, textMm, kit: { words, measure }, rightMm, footMm }: UnderBed,
+): Item[] {
+  const others = features.filter(
+    ({ what, fromBankMm }) =>
+      what !== "ledge" || !ledges.some(({ fromMm, toMm }) => fromBankMm >= fromMm && fromBankMm <= toMm),
+  );
+  const named = [
+    ...ledges.map(({ fromMm, toMm }) => ({ what: "ledge" as const, fromBankMm: (fromMm + toMm) / 2 })),
+    ...others,
+  ].sort((a, b) => a.fromBankMm - b.fromBankMm);
+  let [endMm, lower] = [Number.NEGATIVE_INFINITY, 0];
+  return named.flatMap(({ what, fromBankMm }): Item[] => {
+    const name = words(`drawing.bed.${what}`);
+    const widthMm = measure(name, textMm, "regular");
+    const bed = at(fromBankMm);
+    const x = Math.min(bed.xMm, rightMm - widthMm / 2 - 0.5);
+    lower = x - widthMm / 2 < endMm + 1 ? (lower + 1) % 2 : 0;
+    endMm = x + widthMm / 2;
+    const baseMm = footMm + groundDepthMm + textMm * (1 + 1.1 * lower);
+    return [
+      polyline([point(bed.xMm, bed.yMm + groundDepthMm), point(bed.xMm, baseMm - 0.85 * textMm)], thinSoft),
+      text(point(x, baseMm), name, textMm, { anchor: "middle", ink: "soft" }),
+    ];
+  });
+}

@@ -1,0 +1,72 @@
+import { first } from "../../core/lists.ts";
+import type { Drawings } from "../../drawing/pictures.ts";
+import type { PaperSide } from "../../layout/paper.ts";
+import { printPaths, sitePaths } from "../../model/addresses.ts";
+import type { SwimEntry, SwimText } from "../../model/swim.ts";
+import { keyOf } from "../../words/words.ts";
+import type { DoesNotFit } from "../does-not-fit.ts";
+import { handoutFormats } from "../handout/handout-formats.ts";
+import { handoutPage } from "../handout/page.ts";
+import { named, type TextPages, textPages } from "../handout/text-handout.ts";
+import { painted } from "../painted.ts";
+import type { Press } from "../press.ts";
+import type { PaintedFile } from "../printed-file.ts";
+
+interface LaidOutSwim {
+  readonly swim: SwimEntry;
+  readonly pages: TextPages;
+}
+
+/** Each swim on whole pages in one column, as its pictures and tables are wide. */
+export function layOutSwims(swims: readonly SwimText[], drawings: Drawings, press: Press): LaidOutSwim[] {
+  const { wide } = handoutFormats[press.guide.paper];
+  return swims.map(({ swim, onSheet: body }) => {
+    const { id, path: file, title, summary } = swim;
+    const text = { id, path: file, title, summary, body };
+    const handout = { ...named(text, body), page: sitePaths.swim(id), path: () => printPaths.swim(id) };
+    return { swim, pages: textPages(handout, wide, drawings, press) };
+  });
+}
+
+/** What is wider, or higher, than its page. */
+export function swimProblems(laid: readonly LaidOutSwim[]): DoesNotFit[] {
+  return laid.flatMap(({ swim, pages: { overflows, format } }) =>
+    overflows.map((overflow) => ({
+      ...overflow,
+      of: swim.id,
+      format: format.name,
+      side: "swim",
+      place: { file: swim.path, line: 1, column: 1 },
+    })),
+  );
+}
+
+/** The sheet of each swim; what can hurt somebody there is named on every page. */
+export async function* swimFiles(laid: readonly LaidOutSwim[], press: Press): AsyncIterable<PaintedFile> {
+  for (const one of laid) {
+    if (swimProblems([one]).length > 0) continue;
+    const { text, from } = one.pages;
+    const title = press.kit.words("swim.sheet", { swim: text.title });
+    yield {
+      path: printPaths.swim(text.id),
+      ...press.keep("swim as PDF", from, () => {
+        const sides = sidesOf(one, press);
+        return painted(sides, first(sides), press.facts(title), press);
+      }),
+      printable: { kind: "swim", title },
+    };
+  }
+}
+
+function sidesOf({ swim, pages: { columns, format } }: LaidOutSwim, { guide, kit }: Press): PaperSide[] {
+  const { words } = kit;
+  const named = [...new Set(swim.hazards.map(({ kind }) => words(`swim.hazard.${keyOf(kind)}`)))];
+  const notes = named.length > 0 ? words("swim.mind", { hazards: named.join(", ") }) : "";
+  return columns.map((column, i) =>
+    handoutPage([column], format, {
+      header: guide.title,
+      notes,
+      footer: words("handout.page-of", { page: i + 1, pages: columns.length }),
+    }),
+  );
+}

@@ -1,0 +1,44 @@
+import { bedDepth, bedOf } from "../../core/swim/bed.ts";
+import type { ChosenSpot, Conditions } from "../../model/choosing.ts";
+import { type ChoosingRules, windStrengths } from "../../model/choosing-rules.ts";
+import { type Library, levels } from "../../model/library.ts";
+import type { Spot, SwimEntry } from "../../model/swim.ts";
+import { chooseRigs, type RigShelf, type Solve } from "./choose.ts";
+import { conditionsAt } from "./conditions-at.ts";
+
+/** Whom a swim's page is for first: who can take any rig, in a calm. */
+const usualAsked = { learner: "next", wind: "calm" } as const satisfies Partial<Conditions>;
+
+/** Rigs for every spot of every swim; none in a guide without rules for choosing, nor where there is no water. */
+export function chosenSpots(library: Library, solve: Solve): readonly ChosenSpot[] {
+  const { choosing, swims } = library;
+  if (!choosing) return [];
+  return swims.flatMap((swim) =>
+    swim.spots.flatMap((spot) => chosenSpot(swim, spot, choosing, library, solve) ?? []),
+  );
+}
+
+function chosenSpot(
+  swim: SwimEntry,
+  spot: Spot,
+  rules: ChoosingRules,
+  shelf: RigShelf,
+  solve: Solve,
+): ChosenSpot | undefined {
+  const depth = bedDepth(bedOf(spot.line.soundings), spot.fromBankMm);
+  const conditions = conditionsAt(swim, spot, usualAsked);
+  if (!depth || !conditions) return undefined;
+  const choiceFor = (asked: Partial<Conditions>) =>
+    chooseRigs(rules, { ...conditions, ...asked }, shelf, solve);
+  return {
+    swim,
+    spot,
+    depth,
+    conditions,
+    choice: choiceFor({}),
+    best: levels.map((learner) => ({
+      learner,
+      byWind: windStrengths.map((wind) => choiceFor({ learner, wind }).offered[0]?.entry),
+    })),
+  };
+}

@@ -1,0 +1,177 @@
+import type { Root, RootContent } from "mdast";
+import { first } from "../core/lists.ts";
+import { bedOf, gapsOf } from "../core/swim/bed.ts";
+import type { ChosenSpot, RuledOutBy } from "../model/choosing.ts";
+import { windStrengths } from "../model/choosing-rules.ts";
+import type { Guide, RigEntry } from "../model/library.ts";
+import type { SoundedLine, SwimEntry } from "../model/swim.ts";
+import { conditionsText, ruledOutText, spokenForText } from "./choosing-text.ts";
+import { headingOf, linkTo, listOf, paragraphOf, strongOf, tableOf } from "./mdast.ts";
+import { surenessText } from "./spot-text.ts";
+import { hazardLines } from "./swim-hazards.ts";
+import type { TableKit } from "./table-kit.ts";
+import { shotTable, type TextTable } from "./tables.ts";
+
+/** So many rigs are told of for a spot; the others suit it too, and are named. */
+const toldMost = 3;
+
+/**
+ * All that is told of a swim, as a text: hazards first, how help gets there, the bed along each line, and for each spot
+ * the rigs that suit it, the best made up for just there, and, where there is room for it, what rules out the others.
+ */
+export function swimText(
+  swim: SwimEntry,
+  spots: readonly ChosenSpot[],
+  guide: Pick<Guide, "rules">,
+  kit: TableKit,
+  { withRuledOut }: { readonly withRuledOut: boolean },
+): Root {
+  const { words } = kit;
+  return {
+    type: "root",
+    children: [
+      headingOf(words("swim.hazards")),
+      listOf(hazardLines(swim, guide, kit).map((line) => paragraphOf(line))),
+      headingOf(words("swim.facts")),
+      listOf(factsOf(swim, kit)),
+      headingOf(words("swim.bed")),
+      ...swim.lines.flatMap((line, at) => lineOf(swim, line, at, kit)),
+      ...(spots.length > 0 ? rigsOf(spots, withRuledOut, kit) : []),
+    ],
+  };
+}
+
+function factsOf(swim: SwimEntry, { words, figures }: TableKit) {
+  const { access, paceMs, levelMark, exposedTo, fish } = swim;
+  const facts = [
+    ["road", access.road],
+    ["way", access.way],
+    ["grid-reference", access.gridReference],
+    ["places", String(swim.places)],
+    ["fish", fish.join(", ")],
+    ["pace", paceMs === undefined ? undefined : figures.pace(paceMs)],
+    ["wind", exposedTo.map((wind) => words(`swim.wind.${wind}`)).join(", ")],
+    ["sounded", figures.date(swim.sounded)],
+    ["level-mark", levelMark],
+  ] as const;
+  return facts.flatMap(([key, fact]) =>
+    fact ? paragraphOf(strongOf(words(`swim.fact.${key}`)), ` ${fact}`) : [],
+  );
+}
+
+/** The bed along one line: its picture, its soundings, and where nobody has plumbed. */
+function lineOf(swim: SwimEntry, line: SoundedLine, at: number, { words, figures }: TableKit): RootContent[] {
+  const depth = figures.shortDepth;
+  const gaps = gapsOf(bedOf(line.soundings)).map(({ fromMm, toMm }) =>
+    words("swim.gap", { from: depth(fromMm), to: depth(toMm) }),
+  );
+  const notes = line.features.flatMap(({ note, what, fromBankMm }) =>
+    note === undefined
+      ? []
+      : words("swim.feature", { what: words(`drawing.bed.${what}`), distance: depth(fromBankMm), note }),
+  );
+  const said = [...notes, ...gaps].join(" ");
+  return [
+    headingOf(line.title, 3),
+    { type: "picture", reference: { picture: "bed", swim: swim.id, line: at } },
+    ...soundingTables(line, { words, figures }),
+    ...(said === "" ? [] : [paragraphOf(said)]),
+  ];
+}
+
+/** So many soundings stand side by side on paper. */
+const abreastMost = 6;
+
+function soundingTables({ soundings }: SoundedLine, { words, figures }: TableKit): RootContent[] {
+  const count = Math.ceil(soundings.length / abreastMost);
+  return Array.from({ length: count }, (_, i) => {
+    const some = soundings.slice(i * abreastMost, (i + 1) * abreastMost);
+    return tableOf({
+      head: [words("swim.from-bank"), ...some.map(({ fromBankMm }) => figures.shortDepth(fromBankMm))],
+      rows: [[words("swim.depth"), ...some.map(({ depthMm }) => figures.shortDepth(depthMm))]],
+    });
+  });
+}
+
+function rigsOf(spots: readonly ChosenSpot[], withRuledOut: boolean, kit: TableKit): RootContent[] {
+  const { words } = kit;
+  return [
+    headingOf(words("swim.rigs")),
+    paragraphOf(conditionsText(first(spots).conditions, kit), ` ${words("swim.moved")}`),
+    ...spots.flatMap((spot, at) => [
+      ...spotOf(spot, at + 1, kit),
+      ...(withRuledOut ? ruledOut(spot, kit) : []),
+    ]),
+  ];
+}
+
+function spotOf(chosen: ChosenSpot, number: number, kit: TableKit): RootContent[] {
+  const { words, figures } = kit;
+  const { spot, conditions, choice } = chosen;
+  const title = words("choosing.place", {
+    spot: words("swim.numbered", { number, spot: spot.title }),
+    distance: figures.depth(spot.fromBankMm),
+    depth: figures.depth(conditions.depthMm),
+  });
+  const more = choice.offered.slice(toldMost).map(({ entry }) => entry.title);
+  return [
+    headingOf(title, 3),
+    paragraphOf(surenessText(spot, kit)),
+    ...(choice.offered.length === 0
+      ? [paragraphOf(words("choosing.nothing"))]
+      : [
+          listOf(
+            choice.offered
+              .slice(0, toldMost)
+              .map(({ entry, points, because }) =>
+                paragraphOf(
+                  linkTo(rigAddress(entry), entry.title),
+                  ` ${words("swim.points", { points, why: because.map((by) => spokenForText(by, kit)).join("; ") })}`,
+                ),
+              ),
+            true,
+          ),
+        ]),
+    ...(more.length > 0 ? [paragraphOf(words("swim.others", { rigs: more.join(", ") }))] : []),
+    ...madeFor(chosen, kit),
+    tableOf(bestTable(chosen, kit)),
+  ];
+}
+
+const rigAddress = ({ id }: RigEntry) => `../rigs/${id}.md`;
+
+/** The best rig made up for just there: its drawing, and what to pinch on where. */
+function madeFor({ swim, spot, choice }: ChosenSpot, kit: TableKit): RootContent[] {
+  const [best] = choice.offered;
+  if (!best) return [];
+  return [
+    paragraphOf(strongOf(kit.words("swim.made-for", { rig: best.entry.title, spot: spot.title }))),
+    tableOf(shotTable(best.made, kit)),
+    { type: "picture", reference: { picture: "spot-rig", swim: swim.id, spot: spot.title } },
+  ];
+}
+
+/** The best rig for each learner in each wind. */
+function bestTable({ best }: ChosenSpot, { words }: TableKit): TextTable {
+  return {
+    head: [words("swim.best-for"), ...windStrengths.map((wind) => words(`choosing.wind.${wind}`))],
+    rows: best.map(({ learner, byWind }) => [
+      words(`choosing.learner.${learner}`),
+      ...byWind.map((entry) => entry?.title ?? words("table.blank")),
+    ]),
+  };
+}
+
+/** Rigs that are ruled out, together where the same rules them out. */
+function ruledOut({ choice }: ChosenSpot, kit: TableKit): RootContent[] {
+  const byReason = new Map<string, string[]>();
+  for (const { entry, because } of choice.ruledOut) {
+    const why = because.map((by: RuledOutBy) => ruledOutText(by, kit)).join(" ");
+    byReason.set(why, [...(byReason.get(why) ?? []), entry.title]);
+  }
+  if (byReason.size === 0) return [];
+  return [
+    paragraphOf(strongOf(kit.words("choosing.ruled-out"))),
+    listOf([...byReason].map(([why, rigs]) => paragraphOf(strongOf(`${rigs.join(", ")}.`), ` ${why}`))),
+  ];
+}

@@ -1,0 +1,83 @@
+import { describe, expect, it } from "vitest";
+import { entry, first, withId } from "../../../src/core/lists.ts";
+import { bedDepth, bedOf } from "../../../src/core/swim/bed.ts";
+import type { Item } from "../../../src/drawing/model.ts";
+import { NoRoomError } from "../../../src/drawing/no-room.ts";
+import { drawBed } from "../../../src/drawing/swims/bed-drawing.ts";
+import type { CutSwim } from "../../../src/drawing/swims/bed-text.ts";
+import { drawingKit } from "../../support/drawing-kit.ts";
+import { shippedLibrary } from "../../support/shipped-library.ts";
+
+const box = { widthMm: 80, heightMm: 60 };
+const room = { textMm: 3.5 };
+
+function cutOf(id: string, at: number): CutSwim {
+  const swim = withId(shippedLibrary.swims, id);
+  const line = entry(swim.lines, at);
+  const spots = swim.spots.flatMap((spot, i) => (spot.line === line ? [[i + 1, spot] as const] : []));
+  return { swim, line, spots };
+}
+
+const every = shippedLibrary.swims.flatMap((swim) => swim.lines.map((_, at) => [swim.id, at] as const));
+const texts = (items: readonly Item[]) => items.flatMap((item) => (item.kind === "text" ? [item] : []));
+
+describe.each(every)("the bed of %s, line %i", (id, at) => {
+  const cut = cutOf(id, at);
+  const { items, description } = drawBed(cut, box, drawingKit, room);
+  const dots = items.flatMap((item) => (item.kind === "circle" ? [item] : []));
+
+  it("has a dot at each sounding, depths and distances each to the scale that its ticks give", () => {
+    const { soundings } = bedOf(cut.line.soundings);
+    expect(dots).toHaveLength(soundings.length);
+    const [a, b] = [entry(dots, 0), entry(dots, dots.length - 1)];
+    const [from, to] = [first(soundings), entry(soundings, soundings.length - 1)];
+    const across = (b.cxMm - a.cxMm) / (to.fromBankMm - from.fromBankMm);
+    const zero = texts(items).find(({ text, anchor }) => text === "0 m" && anchor === "end")!;
+    const down = (b.cyMm - (zero.yMm - 0.35 * room.textMm)) / to.depthMm;
+    for (const [i, { fromBankMm, depthMm }] of soundings.entries()) {
+      const dot = entry(dots, i);
+      expect(dot.cxMm).toBeCloseTo(a.cxMm + across * (fromBankMm - from.fromBankMm), 6);
+      expect(dot.cyMm).toBeCloseTo(b.cyMm + down * (depthMm - to.depthMm), 6);
+    }
+    // The scale that it names is the one that it is drawn to.
+    const named = texts(items).find(({ text }) => text.includes("depths"))!.text;
+    expect(Number(/depths ([\d.]+)/.exec(named)![1])).toBeCloseTo(down / across, 0.5);
+  });
+
+  it("names the datum, stays in its box, and tells each spot with its depth to who cannot see it", () => {
+    expect(texts(items).map(({ text }) => text)).toContain(
+      `0 m is the level of ${drawingKit.figures.date(cut.swim.sounded)}`,
+    );
+    for (const { xMm, yMm, text, sizeMm, anchor, face } of texts(items)) {
+      const width = drawingKit.measure(text, sizeMm, face);
+      const left = anchor === "middle" ? xMm - width / 2 : anchor === "end" ? xMm - width : xMm;
+      expect([text, left >= -0.01, left + width <= box.widthMm + 0.01]).toEqual([text, true, true]);
+      expect(yMm).toBeLessThanOrEqual(box.heightMm);
+    }
+    for (const [number, { title, fromBankMm, line }] of cut.spots) {
+      const depth = drawingKit.figures.shortDepth(bedDepth(bedOf(line.soundings), fromBankMm)!.depthMm);
+      expect(description).toContain(`Place ${number}, ${title}, is`);
+      expect(description).toContain(`in ${depth} of water.`);
+    }
+  });
+});
+
+it("names the ledges that it finds, and a written one of the same place once", () => {
+  const { items, description } = drawBed(cutOf("makebelieve-canal-wide", 0), box, drawingKit, room);
+  expect(texts(items).filter(({ text }) => text === "ledge")).toHaveLength(2);
+  expect(description).toContain("drops over a ledge from 0.75 m to 1.2 m, 2 m to 3 m out.");
+  expect(description).toContain("rises over a ledge from 1.1 m to 0.6 m, 9 m to 10 m out.");
+});
+
+it("dashes the bed where nobody has plumbed nearby, and says so", () => {
+  const cut = cutOf("makebelieve-pool-willow", 0);
+  const line = { ...cut.line, features: [], soundings: cut.line.soundings.filter((_, i) => i % 7 === 0) };
+  const { items, description } = drawBed({ ...cut, line, spots: [] }, box, drawingKit, room);
+  expect(items.filter((item) => item.kind === "path" && item.stroke?.dashMm?.[0] === 1.6)).toHaveLength(1);
+  expect(description).toContain("From 1.5 m to 12.5 m out nobody has plumbed nearby");
+});
+
+it("is refused where it has no room", () => {
+  const cut = cutOf("makebelieve-pool-willow", 0);
+  expect(() => drawBed(cut, { widthMm: 30, heightMm: 20 }, drawingKit, room)).toThrow(NoRoomError);
+});
