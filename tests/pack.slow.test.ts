@@ -31,6 +31,7 @@ test("the packed package installs with its production dependencies alone, runs n
     "content",
     "content-de",
     "dist",
+    "docs",
     "package.json",
   ]);
   expect(readdirSync(join(elsewhere, "node_modules"))).not.toContain("vitest");

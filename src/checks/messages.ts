@@ -100,10 +100,16 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
     reason: `the library's file is left out, as it does not go with this guide: ${worded(v.of as Message).reason}`,
     hint: "choose without it under `library:` in guide.yaml, or put a file of the same name into your own folder",
   }),
-  "lent-shortened": (v) => ({
-    reason: `what the library's text says here is left out, as it does not go with this guide: ${worded(v.of as Message).reason}`,
-    hint: "put a text of the same name into your own folder to say it otherwise",
-  }),
+  "lent-shortened": (v) => {
+    const of = v.of as Message;
+    const lacksRule = of.code === "unknown-name" && of.values.what === "rule of the guide";
+    return {
+      reason: `what the library's text says here is left out, as it does not go with this guide: ${worded(of).reason}`,
+      hint: lacksRule
+        ? `say what holds at your place in guide.yaml: \`rules: { ${of.values.found}: … }\``
+        : "put a text of the same name into your own folder to say it otherwise",
+    };
+  },
   "unlikely-figure": (v) => ({
     reason: `"${v.key}" is ${v.found}; on the bank it is ${v.allowed}`,
     hint: "look at its unit and its decimal point",

@@ -14,6 +14,7 @@ const entries = [
   "tools",
   "content",
   "content-de",
+  "docs",
 ];
 
 /**

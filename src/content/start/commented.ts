@@ -31,7 +31,7 @@ function commentOf(schema: JsonSchema, isRequired: boolean): readonly string[] {
 }
 
 function linesOf(key: string, schema: JsonSchema, value: StartValues[string] | undefined): readonly string[] {
-  if (value === undefined) return [`# ${key}: ${exampleOf(schema)}`];
+  if (value === undefined) return exampleLines(key, schema).map((line) => `# ${line}`);
   if (typeof value === "string") return `${key}:${value.startsWith("\n") ? "" : " "}${value}`.split("\n");
   const nested = commentedYaml(optionFor(schema, value), value).split("\n");
   return [`${key}:`, ...nested.map((line) => `  ${line}`)];
@@ -60,9 +60,24 @@ function withPatterns(found: JsonSchema, options: readonly JsonSchema[]): JsonSc
   };
 }
 
+/** More keys than these are not written out as an example. */
+const mostExampleKeys = 8;
+
+/** A key with what may stand there, on lines of its own where it has keys itself. */
+function exampleLines(key: string, schema: JsonSchema): readonly string[] {
+  const keys = Object.entries(schema.properties ?? {});
+  if (schema.examples || keys.length === 0 || keys.length > mostExampleKeys)
+    return [`${key}: ${exampleOf(schema)}`];
+  const below = keys.flatMap(([name, of]) => exampleLines(name, of));
+  return [`${key}:`, ...below.map((line) => `  ${line}`)];
+}
+
 function exampleOf(schema: JsonSchema): string {
   if (schema.examples) return first(schema.examples);
   if (schema.enum) return String(schema.enum[0]);
-  if (schema.type === "array") return "[…]";
-  return schema.properties ? "{ … }" : "…";
+  if (schema.type === "array") return `[${schema.items?.properties ? exampleOf(schema.items) : "…"}]`;
+  const keys = Object.entries(schema.properties ?? {});
+  if (keys.length === 0) return "…";
+  const within = keys.map(([key, of]) => `${key}: ${of.properties ? "{ … }" : exampleOf(of)}`).join(", ");
+  return keys.length > mostExampleKeys ? "{ … }" : `{ ${within} }`;
 }

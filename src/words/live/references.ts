@@ -109,7 +109,10 @@ export function depthOf(at: Attributes, context: LiveContext): SolvedDepth {
   const wanted = parseQuantity("length", typed);
   const found = wanted.ok && rig.depths.find(({ depthMm }) => Math.abs(depthMm - wanted.value) < 1);
   if (!found) {
-    const depths = rig.depths.map(({ depthMm }) => context.figures.shortDepth(depthMm));
+    // With a point, as texts have it whatever their language.
+    const depths = rig.depths.map(({ depthMm }) =>
+      context.figures.shortDepth(depthMm).replace(/(?<=\d),(?=\d)/, "."),
+    );
     throw unknown(`depth of "${rig.rig.id}"`, typed, depths);
   }
   return found;

@@ -31,6 +31,16 @@ async function checked(files: Readonly<Record<string, string>>) {
 }
 
 describe("a new guide", () => {
+  it("shows what a group that is left out may hold: without its # it is what it says", () => {
+    const yaml = begun["content/guide.yaml"]!;
+    const [look] = /^# look:\n(?:# {3}.*\n)+/m.exec(yaml)!;
+    expect(parse(look.replace(/^# /gm, ""))).toEqual({
+      look: { logo: "logo.svg", font: "signs.ttf", colours: { main: "#0a4d57", accent: "#a8330c" } },
+    });
+    expect(yaml).toContain("# contacts: [{ when: …, who: …, number: … }]");
+    expect(newFile("species", "chub")).toContain("# looks: { … }");
+  });
+
   it("is ten small files at most, builds as it is, and is called what it was told", async () => {
     expect(Object.keys(begun).length).toBeLessThanOrEqual(10);
     const { value, report } = await checked({});
