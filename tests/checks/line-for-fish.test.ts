@@ -46,6 +46,13 @@ describe("line for fish", () => {
     ]);
   });
 
+  it("warns of line that is too light by a fortieth", () => {
+    expect(toldBy(lineForFish, lines("4.1 lb, 8 lb", "3.1 lb, 5 lb"))).toMatchObject([
+      { code: "line-too-light", line: "main line" },
+      { code: "line-too-light", line: "hook length" },
+    ]);
+  });
+
   it("warns of line that is too heavy", () => {
     expect(toldBy(lineForFish, lines("2 lb, 3 lb", "1 lb, 2 lb"))).toMatchObject([
       { code: "line-too-heavy", line: "main line", found: "4 lb (1.8 kg)" },

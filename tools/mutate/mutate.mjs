@@ -14,6 +14,8 @@
 // Each test runs as it is and then with each mutant that it reaches, in one process. What is reached while a file is
 // read, or in a hook, is tried afterwards: one mutant after another, with everything read anew.
 //
+// Numbers that `unseen.mjs` lists are no other figures 5 % away: they count as equivalent, and are not tried.
+//
 // Each result is one line on stdout as it comes, the table stands behind the last; progress goes to stderr.
 import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -24,6 +26,7 @@ import { instrumented } from "./mutants.mjs";
 import { testsReaching } from "./reach.mjs";
 import { openIn, restOf, resultLine, table } from "./results.mjs";
 import { tryOn } from "./try-on.mjs";
+import { isUnseen } from "./unseen.mjs";
 
 const { values: options, positionals } = parseArgs({
   allowPositionals: true,
@@ -56,7 +59,8 @@ const chosen = chosenOf(mutants);
 // Everything that the tests write goes in here, and is gone at the end.
 const folder = mkdtempSync(join(tmpdir(), "mutants-"));
 process.on("exit", () => rmSync(folder, { recursive: true, force: true }));
-const wanted = chosen.map(({ id }) => id);
+const isWithout = (mutant) => isUnseen(mutant, (path) => readFileSync(path, "utf8"));
+const wanted = chosen.filter((mutant) => !isWithout(mutant)).map(({ id }) => id);
 const job = worker({ ...process.env, MUTATE: JSON.stringify({ paths, wanted }), TMPDIR: folder });
 
 /** The number of none: its tests end at their first failure as with any other. */
@@ -64,6 +68,7 @@ const noMutant = -1;
 const byId = new Map(chosen.map((mutant) => [mutant.id, mutant]));
 const results = [];
 const open = () => wanted.filter((id) => byId.has(id));
+for (const { id } of chosen.filter(isWithout)) settled(id, "equivalent");
 const tests = testsReaching([...new Set(chosen.map(({ path }) => path))]);
 const rooms = options.tests?.split(",") ?? mirrors(sources);
 const ofRooms = tests.filter((path) => rooms.some((room) => path.startsWith(`${room}/`)));

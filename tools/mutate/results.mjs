@@ -1,7 +1,7 @@
 // Results of mutants as lines, to be read by people and by a later run.
 
 /** @typedef {import("./mutants.mjs").Mutant & { path: string }} Placed */
-/** @typedef {"killed" | "too long" | "lives" | "not reached"} Fate too long: stopped at its time limit, which a test run would notice */
+/** @typedef {"killed" | "too long" | "lives" | "not reached" | "equivalent"} Fate too long: stopped at its time limit, which a test run would notice */
 
 const lives = (fate) => fate === "lives" || fate === "not reached";
 const change = ({ kind, was, now }) => `${kind}  ${was}  →  ${now}`;
@@ -53,10 +53,12 @@ export function table(all) {
     const here = all.filter(({ path }) => path.startsWith(where));
     const share = (kind) => {
       const of = here.filter((one) => one.kind === kind);
-      const killed = of.filter(({ fate }) => !lives(fate)).length;
-      return of.length === 0
-        ? "–"
-        : `${killed} of ${of.length} (${Math.round((100 * killed) / of.length)} %)`;
+      if (of.length === 0) return "–";
+      const same = of.filter(({ fate }) => fate === "equivalent").length;
+      const killed = of.filter(({ fate }) => !lives(fate)).length - same;
+      const percent = (whole) => `${Math.round((100 * killed) / whole)} %`;
+      const apart = same > 0 ? `; ${percent(of.length - same)} of those that ${same} listed ones leave` : "";
+      return `${killed} of ${of.length} (${percent(of.length)}${apart})`;
     };
     return `| ${where || "all"} | ${share("logic")} | ${share("constant")} |`;
   });
