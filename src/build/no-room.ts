@@ -15,10 +15,15 @@ function placed({ drawn, message: reason }: NoRoomError, { library }: Solved): M
   return message("no-room", place, { reason });
 }
 
-/** Draws; where a build keeps going, what has no room is told, once, and something stands in for it. */
+/**
+ * Draws; where a build keeps going, what has no room is told, once, and something stands in for it.
+ *
+ * @param lacks is called each time that something stands in
+ */
 export function mayLackRoom(
   solved: Solved,
   { keepGoing, tell }: BuildSettings,
+  lacks: () => void = () => {},
 ): <T>(draw: () => T, without: T) => T {
   const told = new Set<string>();
   return (draw, without) => {
@@ -30,6 +35,7 @@ export function mayLackRoom(
       const key = JSON.stringify(found);
       if (!told.has(key)) tell?.([found]);
       told.add(key);
+      lacks();
       return without;
     }
   };

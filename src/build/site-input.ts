@@ -19,7 +19,8 @@ export function siteInput(
   settings: BuildSettings,
 ): SiteInput {
   const { siteAssets, keep = makeAnew } = settings;
-  const mayLack = mayLackRoom(solved, settings);
+  let lacking = 0;
+  const mayLack = mayLackRoom(solved, settings, () => void lacking++);
   const { library, source, kit, font } = solved;
   const kitFrom = digestOf(library.guide, library.words);
   return {
@@ -28,11 +29,26 @@ export function siteInput(
     drawings,
     kept: (kind, from, draw, without) =>
       mayLack(() => keep(`${kind} on a page`, digestOf(kitFrom, from), draw), without),
+    keptPage: (kind, from, make) => {
+      const before = lacking;
+      return unlessThrown(() =>
+        keep(`${kind} as page`, digestOf(kitFrom, from), () => {
+          const made = make();
+          // What it lacks is to be told by the next build too.
+          if (lacking > before) throw new NotToBeKept(made);
+          return made;
+        }),
+      );
+    },
     films: drawFilms(source),
     images: source.images,
     swims: solved.swims,
     kit,
-    assets: withCardFaces(font ? new Map([...siteAssets, [lentSignsFile, font.woff]]) : siteAssets, library),
+    assets: withCardFaces(
+      font ? new Map([...siteAssets, [lentSignsFile, font.woff]]) : siteAssets,
+      library,
+      keep,
+    ),
     ...(font && { lentSigns: font.signs }),
     printables,
     liveBody: liveBodyIn(solved),
@@ -41,4 +57,20 @@ export function siteInput(
     reason: (finding) => reasonText(finding, kit.words, kit.figures),
     rigTexts: rigTexts(kit),
   };
+}
+
+class NotToBeKept extends Error {
+  constructor(readonly made: unknown) {
+    super();
+  }
+}
+
+/** What was made, kept or not. */
+function unlessThrown<T>(make: () => T): T {
+  try {
+    return make();
+  } catch (error) {
+    if (error instanceof NotToBeKept) return error.made as T;
+    throw error;
+  }
 }

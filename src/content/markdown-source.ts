@@ -63,7 +63,12 @@ function noFrontMatter(text: string): MessageValues["no-front-matter"] {
  *
  * @param at place of the value
  */
-export function parseNotes(text: string, { line = 1, column = 1 }: Place): Root {
+export function parseNotes(text: string, at: Place, keep: Keep = makeAnew): Root {
+  const { line = 1, column = 1 } = at;
+  return keep("notes", JSON.stringify([text, line, column]), () => notesAt(text, line, column));
+}
+
+function notesAt(text: string, line: number, column: number): Root {
   const root = withPlainColons(parser.parse(text), text);
   // Only a block (`notes: |`) ends with a line break; its text starts on the next line, two columns in.
   const block = text.endsWith("\n");

@@ -171,7 +171,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
     read.hooks.value.map(({ size, mass, basis }) => [size, { size, massG: mass, basis }]),
   );
   const knots = byId(read.knots.map(({ id, value, yaml }) => ({ id, ...value, placeOf: yaml.placeOf })));
-  const species = read.species.map(speciesOf);
+  const species = read.species.map((one) => speciesOf(one, reading));
   const shelves = { floats, baits, hooks, knots, scale, tubs, guide };
   const rigs = byId(read.rigs.flatMap((one) => linkRig(one, shelves, reading) ?? []));
   for (const { path, yaml } of reading.broken) {

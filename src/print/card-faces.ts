@@ -2,6 +2,8 @@ import { shownHyphen } from "../layout/fonts.ts";
 import { packedFace } from "../layout/glyph-table.ts";
 import { hyphensOf } from "../layout/hyphens.ts";
 import { nodeFonts } from "../layout/node-fonts.ts";
+import { digestOf } from "../model/digest.ts";
+import type { Keep } from "../model/kept.ts";
 import type { Library } from "../model/library.ts";
 
 /** The script that makes cards in the browser. */
@@ -20,11 +22,19 @@ const usualSigns = [
  */
 export function withCardFaces(
   assets: ReadonlyMap<string, string | Uint8Array>,
-  { words, guide, rigs, scales, font }: Library,
+  library: Library,
+  keep: Keep,
 ): ReadonlyMap<string, string | Uint8Array> {
   const script = assets.get(cardScript);
   if (script === undefined) return assets;
+  const { words, guide, rigs, scales, font } = library;
   const told = JSON.stringify([words, guide, rigs.map(({ rig }) => rig), scales]);
+  const fontFrom = font && Buffer.from(font.bytes).toString("base64");
+  const data = keep("faces of cards", digestOf(told, fontFrom), () => facesFor(told, library));
+  return new Map([...assets, [cardScript, `${data}${script}`]]);
+}
+
+function facesFor(told: string, { guide, font }: Library): string {
   const signs = new Set(told).add(String.fromCodePoint(shownHyphen));
   for (const [first, last] of usualSigns) {
     for (let code = first; code <= last; code++) signs.add(String.fromCodePoint(code));
@@ -35,8 +45,7 @@ export function withCardFaces(
     bold: packedFace(bold.source, signs),
     italic: packedFace(italic.source, signs),
   };
-  const data = `var dotdownFaces=${JSON.stringify(packed)};\n${hyphensFor(told, guide.language)}`;
-  return new Map([...assets, [cardScript, `${data}${script}`]]);
+  return `var dotdownFaces=${JSON.stringify(packed)};\n${hyphensFor(told, guide.language)}`;
 }
 
 /** The words of a guide that its language parts, so that no page needs the language's patterns. */

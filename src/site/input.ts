@@ -21,6 +21,8 @@ export interface SiteInput {
    * @param without stands in for a drawing that has no room, where a page may go without
    */
   readonly kept: <T>(kind: string, from: unknown, draw: () => T, without: T) => T;
+  /** Keeps what is made of a whole page, by all that it is made from besides the guide and its words. */
+  readonly keptPage: <T>(kind: string, from: unknown, make: () => T) => T;
   /** Photos and drawings of the guide's own, by name. */
   readonly images: ReadonlyMap<string, ReadyImage>;
   /** By rig id. */

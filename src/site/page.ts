@@ -16,5 +16,7 @@ export interface Page {
   readonly preview?: string;
   /** For few readers: a phone keeps it once somebody has opened it. */
   readonly onDemand?: boolean;
+  /** All that its body is made from besides the words and the guide; nothing where that is not known. */
+  readonly from?: unknown;
   readonly body: (view: View) => Child;
 }

@@ -17,11 +17,11 @@ import type { Section, View } from "../../templates/pages/view.ts";
 import { sitePaths } from "../model/addresses.ts";
 import type { Lesson, Library, Prose, RigEntry } from "../model/library.ts";
 import type { SolvedRig } from "../model/solved.ts";
-import type { Words } from "../words/words.ts";
 import { filmScripts } from "./films.tsx";
 import type { SiteInput } from "./input.ts";
 import { licencesOf } from "./licences.ts";
 import type { Page } from "./page.ts";
+import { type TextFrom, textFrom } from "./text-from.ts";
 
 /** Pages that list what there is, by the part of the words that has their title. */
 type ListPage = PageKey extends infer Key ? (Key extends `${infer Name}.description` ? Name : never) : never;
@@ -33,6 +33,7 @@ type MakeList = (name: ListPage, path: string, body: Page["body"], section?: Sec
 export function pagesOf(input: SiteInput): Page[] {
   const { library, solved, kit, printables } = input;
   const say = pageWords(kit.words);
+  const from = textFrom(input);
   const hasCard = (id: string) => printables.some(({ kind, rigId }) => kind === "card" && rigId === id);
   const list: MakeList = (name, path, body, section) => ({
     path,
@@ -57,8 +58,8 @@ export function pagesOf(input: SiteInput): Page[] {
       ...list("lessons", sitePaths.lessons, (view) => <LessonListPage view={view} />, "lessons"),
       kind: undefined,
     },
-    ...library.lessons.map((lesson) => lessonPage(lesson, input)),
-    ...planPages(library, kit.words, list),
+    ...library.lessons.map((lesson) => lessonPage(lesson, from, input)),
+    ...planPages(input, from, list),
     ...swimPages(input, list),
     {
       ...list("rigs", sitePaths.rigs, (view) => <RigListPage view={view} />, "rigs"),
@@ -70,7 +71,7 @@ export function pagesOf(input: SiteInput): Page[] {
       return sums ? [rigPage(entry, sums, hasCard(entry.id), input)] : [];
     }),
     ...referencePages(library, list),
-    ...library.pages.map((prose) => prosePage(prose, input)),
+    ...library.pages.map((prose) => prosePage(prose, from, input)),
     list("printables", sitePaths.printables, (view) => <PrintablesPage view={view} />),
     {
       ...list("search", sitePaths.search, (view) => <SearchPage view={view} />, "search"),
@@ -89,18 +90,23 @@ export function pagesOf(input: SiteInput): Page[] {
   return pages.map((page) => ({ ...(shared && { preview: sitePaths.preview(shared.id) }), ...page }));
 }
 
-const lessonPage = (lesson: Lesson, input: SiteInput): Page => ({
+const lessonPage = (lesson: Lesson, from: TextFrom, input: SiteInput): Page => ({
   path: sitePaths.lesson(lesson.id),
   title: lesson.title,
   description: lesson.summary,
   section: "lessons",
   kind: "lesson",
   scripts: filmScripts(lesson, input),
+  from: from(lesson),
   body: (view) => <LessonPage view={view} lesson={lesson} />,
 });
 
 /** For those who teach; learners do not look for them. */
-function planPages({ plans }: Library, words: Words, list: MakeList): readonly Page[] {
+function planPages(
+  { library: { plans }, kit: { words }, printables }: SiteInput,
+  from: TextFrom,
+  list: MakeList,
+): readonly Page[] {
   if (plans.length === 0) return [];
   return [
     {
@@ -115,6 +121,7 @@ function planPages({ plans }: Library, words: Words, list: MakeList): readonly P
         title,
         description: plan.summary,
         onDemand: true,
+        from: [from(plan), printables.map(({ path }) => path)],
         body: (view: View) => <PlanPage view={view} title={title} plan={plan} />,
       };
     }),
@@ -150,13 +157,14 @@ const rigPage = (entry: RigEntry, solved: SolvedRig, hasCard: boolean, input: Si
   body: (view) => <RigPage view={view} entry={entry} solved={solved} />,
 });
 
-const prosePage = (prose: Prose, input: SiteInput): Page => ({
+const prosePage = (prose: Prose, from: TextFrom, input: SiteInput): Page => ({
   path: sitePaths.page(prose.id),
   title: prose.title,
   description: prose.summary,
   section: prose.id === "safety" ? "safety" : undefined,
   kind: "page",
   scripts: filmScripts(prose, input),
+  from: from(prose),
   body: (view) => <ProsePage view={view} prose={prose} />,
 });
 

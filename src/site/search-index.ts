@@ -10,7 +10,11 @@ import { viewOf } from "./view.ts";
  * a script but fetch nothing.
  */
 export function searchIndexScript(pages: readonly Page[], input: SiteInput): string {
-  const entries = pages.flatMap((page) => entriesOf(page, input));
+  const entries = pages.flatMap((page) => {
+    const make = () => entriesOf(page, input);
+    const { body: _, from, ...told } = page;
+    return from === undefined ? make() : input.keptPage("search", [from, told], make);
+  });
   const numbered: SearchEntry[] = entries.map((entry, id) => ({ id, ...entry }));
   const synonyms = JSON.stringify(input.library.synonyms);
   return `var dotdownSearch = ${JSON.stringify(numbered)}, dotdownSynonyms = ${synonyms};\n`;

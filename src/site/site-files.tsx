@@ -92,6 +92,16 @@ function* pageFiles(pages: readonly Page[], input: SiteInput, offline: OfflineLi
 }
 
 function pageHtml(page: Page, input: SiteInput, keptBytes: number): string {
+  const make = () => renderPage(page, input, keptBytes);
+  const { body: _, from, ...told } = page;
+  if (from === undefined) return make();
+  const loaded = ["site.css", "page.js", ...(page.scripts ?? [])].map((name) =>
+    input.stamped?.get(sitePaths.asset(name)),
+  );
+  return input.keptPage("html", [from, told, loaded], make);
+}
+
+function renderPage(page: Page, input: SiteInput, keptBytes: number): string {
   const view = { ...viewOf(page.path, input), keptBytes };
   return renderDocument(
     <Shell

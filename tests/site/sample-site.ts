@@ -5,6 +5,7 @@ import remarkParse from "remark-parse";
 import { unified } from "unified";
 import { parse } from "yaml";
 import { drawFilms, drawPictures } from "../../src/drawing/pictures.ts";
+import { makeAnew } from "../../src/model/kept.ts";
 import type { Library, Prose, RigEntry } from "../../src/model/library.ts";
 import type { SolvedRig } from "../../src/model/solved.ts";
 import { withCardFaces } from "../../src/print/card-faces.ts";
@@ -214,9 +215,10 @@ export async function sampleSite(): Promise<SiteInput> {
     films: drawFilms({ solved, library: sampleLibrary }),
     swims: [],
     kept: (_kind, _from, draw) => draw(),
+    keptPage: (_kind, _from, make) => make(),
     images: new Map(),
     kit: drawingKit,
-    assets: withCardFaces(await siteAssets(), sampleLibrary),
+    assets: withCardFaces(await siteAssets(), sampleLibrary, makeAnew),
     liveBody: ({ body }) => body,
     inWater: (rig, depth) => waterText(rig, depth, drawingKit),
     feedPlaces: (rig) => feedText(rig, drawingKit),

@@ -29,6 +29,6 @@ export function linkBait(
     ...(value.looks && {
       looks: { ...value.looks, lengthMm: value.looks.length, widthMm: value.looks.width },
     }),
-    notes: parseNotes(value.notes, yaml.placeOf(["notes"])),
+    notes: parseNotes(value.notes, yaml.placeOf(["notes"]), reading.keep),
   };
 }

@@ -47,7 +47,7 @@ export function linkFloat(
     path: source.file,
     title: value.title,
     summary: value.summary,
-    body: parseNotes(value.notes, yaml.placeOf(["notes"])),
+    body: parseNotes(value.notes, yaml.placeOf(["notes"]), reading.keep),
     float,
     placeOf: yaml.placeOf,
     marking: value.marking,

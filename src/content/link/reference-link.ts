@@ -12,7 +12,10 @@ import type {
 } from "../schema/reference-schema.ts";
 import { fishLooks } from "./looks-link.ts";
 
-export function speciesOf({ id, source, value, yaml }: Read<z.output<typeof speciesSchema>>): Species {
+export function speciesOf(
+  { id, source, value, yaml }: Read<z.output<typeof speciesSchema>>,
+  { keep }: Reading,
+): Species {
   return {
     id,
     path: source.file,
@@ -20,7 +23,7 @@ export function speciesOf({ id, source, value, yaml }: Read<z.output<typeof spec
     also: value.also,
     asks: value.asks,
     ...(value.looks && { looks: fishLooks(value.looks) }),
-    notes: parseNotes(value.notes, yaml.placeOf(["notes"])),
+    notes: parseNotes(value.notes, yaml.placeOf(["notes"]), keep),
   };
 }
 
