@@ -5,7 +5,7 @@ import { Box, mmPerPoint, type TextPlace } from "../../src/markup/boxes.ts";
 import type { Child } from "../../src/markup/jsx-runtime.ts";
 import type { PictureNode } from "../../src/model/pictures.ts";
 import { columnWidthMm, type HandoutFormat, headingScale } from "./format.ts";
-import { inline, linesOf } from "./prose-inline.tsx";
+import { boundText, inline, linesOf } from "./prose-inline.tsx";
 import { ProseTable } from "./prose-table.tsx";
 import { hairline } from "./rules.ts";
 
@@ -33,7 +33,7 @@ export function LessonColumn(props: ProseProps) {
         {title}
       </Heading>
       <Box tag="P" style={{ face: "italic" }}>
-        {summary}
+        {boundText(summary)}
       </Box>
       {body.children.map((node) => blockOf(node, props))}
       {closing.length > 0 && (
@@ -216,7 +216,7 @@ function Captioned({ picture: { drawing, caption }, freeMm }: { picture: Caption
       />
       {caption !== undefined && (
         <Box tag="P" style={beside ? { width: freeMm } : {}}>
-          {caption}
+          {boundText(caption)}
         </Box>
       )}
     </Box>

@@ -12,11 +12,11 @@ import type { PaintedFile } from "../printed-file.ts";
 import { imposeBooklet, sectionsOf } from "./booklet.ts";
 import { bookletPages } from "./booklet-pages.ts";
 import { handoutFormats } from "./handout-formats.ts";
-import { linksOn, linksTo, linksWithin, withPageMarks } from "./links.ts";
-import { handoutPage } from "./page.ts";
-import { cardSheets, type RigCards, rigsNeeded } from "./rig-cards.ts";
+import { linksOn, linksTo, pageOfLink, withPageNumbers } from "./links.ts";
+import { handoutPage, numbered } from "./page.ts";
+import { cardSheets, type KeptCard, type RigCards, rigsNeeded, sheetOf } from "./rig-cards.ts";
 import { signNotes } from "./sign-notes.ts";
-import { type HandoutText, named, type TextPages, textPages } from "./text-handout.ts";
+import { type HandoutText, named, type TextPages, textPages, withPagesOf } from "./text-handout.ts";
 import { ownersLines } from "./to-fill-in.ts";
 
 /** What handouts are made from besides the press. */
@@ -42,20 +42,18 @@ export function layOutHandouts(input: HandoutInput, press: Press): LaidHandouts 
   const { half, whole, wide } = handoutFormats[press.guide.paper];
   const { cards, drawings } = input;
   const texts = handoutTexts(input);
-  const within = new Set([...texts.map(({ page }) => page), ...[...cards.keys()].map(sitePaths.rig)]);
+  const rigPages = [...cards.keys()].map(sitePaths.rig);
+  const within = new Set([...texts.map(({ page }) => page), ...rigPages]);
+  const besides = [...rigPages, sitePaths.safety].filter((page) => within.has(page));
   const laid: Record<"half" | "whole" | "booklet", TextPages[]> = { half: [], whole: [], booklet: [] };
-  for (const text of texts) {
+  for (const plain of texts) {
+    const text = withPagesOf(plain, new Set(besides.filter((page) => page !== plain.page)), press);
+    const inBooklet = withPagesOf(plain, within, press);
     const onHalf = textPages(text, half, drawings, press);
     const onWhole = textPages(text, whole, drawings, press);
-    const marked = linksWithin(onHalf.links, within);
     laid.half.push(onHalf);
     laid.whole.push(onWhole.overflows.length === 0 ? onWhole : textPages(text, wide, drawings, press));
-    const inBooklet = {
-      ...text,
-      body: () => withPageMarks(text.body(), within, press.kit.words),
-      bodyFrom: digestOf(text.bodyFrom, "with page marks", marked),
-    };
-    laid.booklet.push(marked.length > 0 ? textPages(inBooklet, half, drawings, press) : onHalf);
+    laid.booklet.push(inBooklet === plain ? onHalf : textPages(inBooklet, half, drawings, press));
   }
   return { ...laid, cards };
 }
@@ -105,28 +103,52 @@ export function fittingHandouts(laid: LaidHandouts): LaidHandouts {
 /** Each text on half sheets, on whole ones, and with its half sheets on whole ones to be folded; and the whole guide as a booklet: page after page, and laid out to fold. */
 export async function* handoutFiles(laid: LaidHandouts, press: Press): AsyncIterable<PaintedFile> {
   for (const [half, whole] of paired(laid.half, laid.whole)) {
-    yield handoutFile(half, laid.cards, press);
-    yield handoutFile(whole, laid.cards, press);
-    if (half.length > 1) yield foldedFile(half, whole.format, laid.cards, press);
+    const [onHalf, onWhole] = [
+      handoutOf(half, laid.half, laid.cards),
+      handoutOf(whole, laid.whole, laid.cards),
+    ];
+    yield handoutFile(onHalf, press);
+    yield handoutFile(onWhole, press);
+    if (onHalf.texts.length > 1 || half.length > 1) yield foldedFile(onHalf, whole.format, press);
   }
   if (laid.booklet.length > 0) yield* bookletFiles(laid, press);
 }
 
-/** A text, and after it the cards of the rigs that it draws and leads to. */
-function handoutFile(pages: TextPages, cards: RigCards, press: Press): PaintedFile {
-  const { text, path, format } = pages;
-  const size = handoutSizes[format.name];
-  const needed = rigsNeeded(pages, cards).map((id) => known(cards, id));
-  const from = digestOf(
-    pages.from,
-    needed.map(({ from: of }) => of),
+/** A text with what it leads to. */
+interface Handout {
+  /** The text itself, and the safety page where it leads there. */
+  readonly texts: readonly [TextPages, ...TextPages[]];
+  /** Of the rigs that they lead to. */
+  readonly cards: readonly KeptCard[];
+}
+
+function handoutOf(text: TextPages, all: readonly TextPages[], cards: RigCards): Handout {
+  const ledTo = new Set(text.links.map(pageOfLink));
+  const added = all.filter(
+    (other) => other !== text && other.page === sitePaths.safety && ledTo.has(other.page),
   );
+  const needed = [text, ...added].flatMap((one) => rigsNeeded(one, cards));
+  return { texts: [text, ...added], cards: [...new Set(needed)].map((id) => known(cards, id)) };
+}
+
+/** Stands for all that a handout is made from. */
+const sourceOf = ({ texts, cards }: Handout, use: string) =>
+  digestOf(
+    use,
+    [...texts, ...cards].map(({ from }) => from),
+  );
+
+/** A text, and after it what it leads to. */
+function handoutFile(handout: Handout, press: Press): PaintedFile {
+  const [{ text, path, format }] = handout.texts;
+  const size = handoutSizes[format.name];
   return {
     path: path(size),
-    ...press.keep("handout as PDF", from, () => {
-      const sides = [...handoutSides(pages, press), ...cardSheets(needed, format, "to cut out", press)];
-      const facts = { ...press.facts(text.title), links: linksOn(sides, linkContext(press)) };
-      return painted(sides, first(sides), facts, press);
+    ...press.keep("handout as PDF", sourceOf(handout, "flat"), () => {
+      const { sides, cards, pages } = handoutSides(handout, format, press);
+      const all = [...sides, ...cards];
+      const facts = { ...press.facts(text.title), links: linksOn(all, { ...linkContext(press), pages }) };
+      return painted(all, first(all), facts, press);
     }),
     printable: {
       kind: "handout",
@@ -136,27 +158,22 @@ function handoutFile(pages: TextPages, cards: RigCards, press: Press): PaintedFi
 }
 
 /**
- * The half sheets of a text two to a side of a whole one, to be folded, and after them its cards on sheets of their own whose
- * backs are blank.
+ * The half sheets of a handout two to a side of a whole one, to be folded, and after them its cards on sheets of their own
+ * whose backs are blank.
  */
-function foldedFile(pages: TextPages, sheet: HandoutFormat, cards: RigCards, press: Press): PaintedFile {
-  const { text, path, format } = pages;
-  const needed = rigsNeeded(pages, cards).map((id) => known(cards, id));
-  const from = digestOf(
-    pages.from,
-    needed.map(({ from: of }) => of),
-    "to fold",
-  );
+function foldedFile(handout: Handout, sheet: HandoutFormat, press: Press): PaintedFile {
+  const [{ text, path, format }] = handout.texts;
   return {
     path: path(`${handoutSizes[format.name]}-to-fold`),
-    ...press.keep("handout as PDF", from, () => {
-      const imposed = imposeBooklet(handoutSides(pages, press));
-      const withCards = cardSheets(needed, sheet, "to cut out", press).flatMap((side, i) => [
-        { ...side, parts: side.parts.map((part) => ({ ...part, reading: pages.length + i })) },
+    ...press.keep("handout as PDF", sourceOf(handout, "to fold"), () => {
+      const { sides, cards } = handoutSides(handout, sheet, press);
+      const imposed = imposeBooklet(sides);
+      const withBacks = cards.flatMap((side, i) => [
+        { ...side, parts: side.parts.map((part) => ({ ...part, reading: sides.length + i })) },
         { ...side, parts: [] },
       ]);
       const facts = { ...press.facts(text.title), duplex: "short edge" } as const;
-      return painted([...imposed, ...withCards], first(imposed), facts, press);
+      return painted([...imposed, ...withBacks], first(imposed), facts, press);
     }),
     printable: {
       kind: "handout",
@@ -169,18 +186,37 @@ function foldedFile(pages: TextPages, sheet: HandoutFormat, cards: RigCards, pre
   };
 }
 
+/** The pages of a handout, and the sheets of its cards. */
+interface HandoutSides {
+  readonly sides: readonly PaperSide[];
+  readonly cards: readonly PaperSide[];
+  /** Numbers, from 0, of what links within it lead to, by the paths of their pages on the site. */
+  readonly pages: ReadonlyMap<string, number>;
+}
+
 /** The first page has lines for its owner in place of the guide's name, which then stands at its foot. */
-function handoutSides({ columns, format }: TextPages, { guide, kit }: Press): PaperSide[] {
+function handoutSides({ texts, cards }: Handout, cardPaper: HandoutFormat, press: Press): HandoutSides {
+  const { guide, kit } = press;
   const { words } = kit;
-  const pages = abreast(columns, format.columns);
-  return pages.map((page, i) => {
-    const pageOf = words("handout.page-of", { page: i + 1, pages: pages.length });
-    return handoutPage(page, format, {
+  const leaves = texts.flatMap(({ columns, format, page }) =>
+    abreast(columns, format.columns).map((inColumns) => ({ inColumns, format, page })),
+  );
+  const sheets = cardSheets(cards, cardPaper, "to cut out", press);
+  const pages = new Map([
+    ...texts.slice(1).map((text) => [text.page, leaves.findIndex(({ page }) => page === text.page)] as const),
+    ...cards.map((card) => [sitePaths.rig(card.alone.id), leaves.length + sheetOf(card, sheets)] as const),
+  ]);
+  const count = leaves.length + sheets.length;
+  const sides = leaves.map(({ inColumns, format }, i) => {
+    const columns = inColumns.map((column) => withPageNumbers(column, pages, words));
+    const pageOf = words("handout.page-of", { page: i + 1, pages: count });
+    return handoutPage(columns, format, {
       header: i === 0 ? ownersLines(format, kit) : guide.title,
-      notes: signNotes(page.flat(), words),
+      notes: signNotes(columns.flat(), words),
       footer: i === 0 ? words("handout.first-page", { guide: guide.title, pageOf }) : pageOf,
     });
   });
+  return { sides, cards: sheets.map((side, i) => numbered(side, leaves.length + i + 1)), pages };
 }
 
 /** The columns of each page. */

@@ -12,7 +12,7 @@ interface HandoutFormats {
 }
 
 /** Short lines are read with less room between them. */
-const narrow = { lineHeight: 1.3, gapsMm: { usual: 2, close: 1.5 } } as const;
+const narrow = { lineHeight: 1.25, gapsMm: { usual: 2, close: 1.5 } } as const;
 const open = { lineHeight: 1.35, gapsMm: { usual: 2.4, close: 1.8 } } as const;
 
 const half = { topMm: 18, bottomMm: 17, bodyPt: 12, columns: 1, gutterMm: 0, ...open } as const;

@@ -37,6 +37,15 @@ function nameOf(url: string, path: string): string {
   return link.anchor === undefined ? link.page : `${link.page}#${link.anchor}`;
 }
 
+/** The names that a text's links will have, as it is written. */
+export function linkNamesOf({ path }: Pick<MarkdownText, "path">, body: Root): readonly string[] {
+  const names = new Set<string>();
+  visit(body, (node) => {
+    if (node.type === "link" || node.type === "definition") names.add(nameOf(node.url, path));
+  });
+  return [...names];
+}
+
 /** The names of a text's links, each once. */
 export function linksOf(named: Root): readonly string[] {
   const names = new Set<string>();
@@ -46,7 +55,7 @@ export function linksOf(named: Root): readonly string[] {
 
 /** Those of links that lead to pages of the document. */
 export const linksWithin = (links: readonly string[], within: ReadonlySet<string>) =>
-  links.filter((name) => within.has(pageOf(name)));
+  links.filter((name) => within.has(pageOfLink(name)));
 
 /** Stands for the number of a page until that is known: as wide as any number of three figures. */
 const unknownPage = "000";
@@ -57,7 +66,7 @@ const unknownPage = "000";
 export function withPageMarks(named: Root, within: ReadonlySet<string>, words: Words): Root {
   const marked = structuredClone(named);
   visit(marked, "link", ({ url, children }) => {
-    if (!within.has(pageOf(url))) return;
+    if (!within.has(pageOfLink(url))) return;
     children.push({ type: "text", value: pageMark(unknownPage, words) });
   });
   return marked;
@@ -67,7 +76,7 @@ function pageMark(page: string, words: Words): string {
   return ` ${words("handout.at-page", { page })}`;
 }
 
-/** The marks of a text with the numbers of pages, from 0, put in. */
+/** The marks of a text with the numbers of pages, from 0, put in; without those of what is left out of the document. */
 export function withPageNumbers(
   items: readonly Item[],
   pages: ReadonlyMap<string, number>,
@@ -77,19 +86,19 @@ export function withPageNumbers(
   return items.map((item): Item => {
     if (item.kind === "group") return { ...item, items: withPageNumbers(item.items, pages, words) };
     if (item.kind !== "text" || item.link === undefined) return item;
-    const page = pages.get(pageOf(item.link));
-    if (page === undefined) return item;
-    return { ...item, text: item.text.replace(unknown, pageMark(String(page + 1), words).trim()) };
+    const page = pages.get(pageOfLink(item.link));
+    const mark = page === undefined ? "" : pageMark(String(page + 1), words).trim();
+    return { ...item, text: item.text.replace(unknown, mark) };
   });
 }
 
 /** What names of links come to in a document: the numbers, from 0, of the pages that they lead to. */
 export function pagesLedTo(names: readonly string[], pages: ReadonlyMap<string, number>) {
-  return names.map((name) => [name, pages.get(pageOf(name))]);
+  return names.map((name) => [name, pages.get(pageOfLink(name))]);
 }
 
 /** The page that the name of a link leads to. */
-const pageOf = (name: string) => first(name.split("#"));
+export const pageOfLink = (name: string) => first(name.split("#"));
 
 const isWithin = (name: string) => name.startsWith("site/");
 
@@ -123,7 +132,7 @@ export function linksTo(names: readonly string[], context: LinkContext): Links {
 }
 
 function targetOf(name: string, { words, siteAddress, pages }: LinkContext): LinkTarget | undefined {
-  const page = pages?.get(pageOf(name));
+  const page = pages?.get(pageOfLink(name));
   if (page !== undefined) return { page, about: words("handout.link.page", { page: page + 1 }) };
   const address = isWithin(name) ? siteAddress && publicAddress(name, siteAddress) : name;
   return address ? { address, about: words("handout.link.address", { address }) } : undefined;

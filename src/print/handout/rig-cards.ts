@@ -1,5 +1,3 @@
-import type { Root } from "mdast";
-import { visit } from "unist-util-visit";
 import type { HandoutFormat } from "../../../templates/handouts/format.ts";
 import type { PaperSide, Placed, QuarterTurn } from "../../layout/paper.ts";
 import { sitePaths } from "../../model/addresses.ts";
@@ -8,29 +6,22 @@ import type { Press } from "../press.ts";
 import { paperSizes } from "../sheets/paper-sizes.ts";
 import { sheets } from "../sheets/sheet.ts";
 import { sheetFigures, sheetNote } from "../sheets/sheet-note.ts";
+import { pageOfLink } from "./links.ts";
 
 /** A card, and what stands for all that it is made from. */
-type KeptCard = FinishedCard & { readonly from: string };
+export type KeptCard = FinishedCard & { readonly from: string };
 
 /** The pocket cards of the guide's rigs, by the rigs' ids, in the order of the rigs. */
 export type RigCards = ReadonlyMap<string, KeptCard>;
 
 /**
- * Rigs whose cards a reader of a text on paper needs: those that it draws and leads to.
+ * Rigs whose cards a reader of a text on paper needs: those that it leads to.
  *
  * @param links of the text, under the names of pages
  */
-export function rigsNeeded(
-  { live, links }: { readonly live: Root; readonly links: readonly string[] },
-  cards: RigCards,
-): string[] {
-  const linked = new Set(links);
-  const drawn = new Set<string>();
-  visit(live, "picture", ({ reference }) => {
-    if ("rig" in reference) drawn.add(reference.rig);
-    if ("rigs" in reference) for (const rig of reference.rigs) drawn.add(rig);
-  });
-  return [...cards.keys()].filter((id) => drawn.has(id) && linked.has(sitePaths.rig(id)));
+export function rigsNeeded({ links }: { readonly links: readonly string[] }, cards: RigCards): string[] {
+  const linked = new Set(links.map(pageOfLink));
+  return [...cards.keys()].filter((id) => linked.has(sitePaths.rig(id)));
 }
 
 /** Ways that a card lies on paper to be folded: front and back have the corner for the punch in common. */

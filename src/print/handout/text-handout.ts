@@ -19,7 +19,7 @@ import { extentOf } from "../extent.ts";
 import type { Press } from "../press.ts";
 import { chunksOf, rowsOf } from "./chunks.ts";
 import { composePages } from "./compose.ts";
-import { linksOf, withLinkNames } from "./links.ts";
+import { linkNamesOf, linksOf, linksWithin, withLinkNames, withPageMarks } from "./links.ts";
 import { type PageRows, paginate } from "./paginate.ts";
 
 /** A lesson, or a single page such as safety, with where it stands on the site and what its handouts are called. */
@@ -40,6 +40,18 @@ export interface HandoutText {
 export function named(text: Prose, live: Prose["body"]): Omit<HandoutText, "page" | "path"> {
   const body = once(() => withLinkNames(text, live));
   return { text, live, body, bodyFrom: digestOf(text.path, digestOnce(live)) };
+}
+
+/** A text that says behind each link to these pages on which page of the document that is; itself where it has no such links. */
+export function withPagesOf(handout: HandoutText, pages: ReadonlySet<string>, { kit }: Press): HandoutText {
+  const { text, live, body, bodyFrom } = handout;
+  const marked = linksWithin(linkNamesOf(text, live), pages);
+  if (marked.length === 0) return handout;
+  return {
+    ...handout,
+    body: once(() => withPageMarks(body(), pages, kit.words)),
+    bodyFrom: digestOf(bodyFrom, "with page marks", marked),
+  };
 }
 
 /** A text cut into pages: the marks of each page's column, from its top left corner. */
@@ -80,7 +92,8 @@ function pictureWidthMm(reference: PictureReference, format: HandoutFormat): num
   // A knot that is tied takes as much room as one that is shown.
   const isKnot = reference.picture === "film" && reference.film === knotFilmName;
   const share = pictureShare[isKnot ? "knot" : reference.picture];
-  const roomMm = columnWidthMm(format) * (format.columns === 1 ? share : 1);
+  const abreast = reference.picture === "float-states";
+  const roomMm = columnWidthMm(format) * (format.columns === 1 || abreast ? share : 1);
   return Math.min(roomMm, share * halfColumnEm * format.bodyPt * mmPerPoint);
 }
 
@@ -180,7 +193,7 @@ function trimmed({ drawing, ...rest }: CaptionedDrawing, fonts: FileFonts): Capt
 }
 
 /** A last page with less than this share of its room in use is hardly worth its paper. */
-const scantShare = 0.25;
+const scantShare = 0.4;
 /** In a text of more columns one page more or less is little, and laying it out once more takes long. */
 const fewColumns = 16;
 

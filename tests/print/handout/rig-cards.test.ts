@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { cardFormats } from "../../../src/print/cards/card-formats.ts";
 import { layOutCard } from "../../../src/print/cards/lay-out-card.ts";
 import { sampleWaggler } from "../../support/sample-rig.ts";
+import { rawPdf } from "../raw-pdf.ts";
 import { nodesOf, plain, type ReadPdf, readPdf } from "../read-pdf.ts";
 import { handoutsOf, sampleLesson, samplePress } from "./sample-lesson.ts";
 
@@ -39,7 +40,7 @@ const caution = "Local rules first";
 
 describe("a handout", () => {
   test.each(["a5", "a4"])(
-    "in %s ends with the cards of the rigs that it draws and leads to, and no other",
+    "in %s ends with the cards of the rigs that it leads to, and no other",
     async (size) => {
       const withCard = await Promise.all(
         lessons.map(async ({ id: name }) => {
@@ -47,9 +48,56 @@ describe("a handout", () => {
           return pages.filter(({ text }) => plain(text).includes(caution)).length;
         }),
       );
-      expect(withCard).toEqual([1, 0, 0, 0]);
+      expect(withCard).toEqual([1, 1, 0, 0]);
     },
   );
+});
+
+describe("a handout that leads to the safety page", () => {
+  const page = {
+    ...sampleLesson("safety", 0, "Stay safe", "## If it happens\n\nRing. Then [look](lessons/careful.html)."),
+    path: "pages/safety.md",
+  };
+  const careful = lesson(
+    "careful",
+    1,
+    `Mind the [safety page](../safety.html#if-it-happens). ${toRig}`,
+    false,
+  );
+  const other = lesson("other", 2, "Nothing here.", false);
+  const made = handoutsOf([careful, other], press, [page], new Map([[id, { ...card, from: "" }]]));
+
+  test.each(["a5", "a4"])(
+    "in %s has it, then the cards, and says behind each link on which page",
+    async (size) => {
+      const { pages } = await readPdf((await made).get(`handouts/careful-${size}.pdf`)!);
+      const told = pages.map(({ text, tree }) => plain(`${text} ${tree?.words ?? ""}`));
+      expect(told).toHaveLength(3);
+      expect(told[0]).toContain("safety page (p.2)");
+      expect(told[0]).toContain("this rig (p.3)");
+      expect(told[0]).toContain("1 of 3");
+      expect(told[1]).toContain("Stay safe");
+      expect(told[1]).toContain("2 of 3");
+      expect(told[2]).toContain(caution);
+      expect(told[2]!.split(" ")).toContain("3");
+    },
+  );
+
+  test("has links to those pages", async () => {
+    const { pages } = await rawPdf((await made).get("handouts/careful-a5.pdf")!);
+    const targets = pages.flatMap(({ annotations }) => annotations.map(({ target }) => target));
+    expect(targets).toEqual([pages[1]!.ref, pages[2]!.ref]);
+  });
+
+  test("has it where it comes to fold, too; no other has it, nor itself twice", async () => {
+    const heads = async (name: string) => {
+      const { pages } = await readPdf((await made).get(`handouts/${name}.pdf`)!);
+      return pages.flatMap(({ tree }) => nodesOf(tree, "H1").map(({ words }) => plain(words)));
+    };
+    expect((await heads("careful-a5-to-fold")).filter((head) => head === "Stay safe")).toHaveLength(1);
+    expect(await heads("other-a4")).not.toContain("Stay safe");
+    expect((await heads("page-safety-a4")).filter((head) => head === "Stay safe")).toHaveLength(1);
+  });
 });
 
 describe("the booklet", () => {
@@ -90,9 +138,11 @@ describe("the booklet", () => {
     ]);
   });
 
-  test("only the booklet has page numbers behind links", async () => {
+  test("alone has page numbers behind links to other texts", async () => {
     const { pages } = await readPdf(files.get("handouts/both-a5.pdf")!);
-    expect(plain(pages.map(({ text }) => text).join(" "))).not.toContain("(p.");
+    const told = plain(pages.map(({ tree }) => tree?.words ?? "").join(" "));
+    expect(told).toMatch(/the other(?! ?\(p\.)/);
+    expect(plain((await readPdf(files.get("handouts/neither-a5.pdf")!)).pages[0]!.text)).not.toContain("(p.");
   });
 
   test("tells the right pages where the line for the cards is what takes the contents to another page", async () => {
