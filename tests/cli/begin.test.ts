@@ -145,7 +145,7 @@ describe("new", () => {
     });
     expect((await cli("new", "rig", "our-margin", "--like", "margin", "--content", folder)).code).toBe(0);
     const text = readFileSync(join(folder, "rigs/our-margin.md"), "utf8");
-    expect(text).toMatch(/^---\ntitle: Our margin\n/);
+    expect(text).toMatch(/^---\n# .*\ntitle: Our margin\n/);
     expect(text).not.toMatch(/rig=margin|\.\.\/lessons\//);
     expect((await cli("sheet", "our-margin", "--content", folder)).code).toBe(0);
   });

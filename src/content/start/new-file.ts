@@ -1,5 +1,6 @@
 import { fileKinds } from "../schema/file-kinds.ts";
 import { jsonSchemaOf } from "../schema/json-schema.ts";
+import type { FileKind } from "../schema/key-notes.ts";
 import { commentedYaml, type StartValues } from "./commented.ts";
 import { type StartKind, startValues } from "./start-values.ts";
 
@@ -7,6 +8,15 @@ import { type StartKind, startValues } from "./start-values.ts";
 export function pathOf(kind: StartKind, id: string): string {
   const { folder, ending } = fileKinds[kind];
   return `${folder}/${id}${ending}`;
+}
+
+/**
+ * Tells editors which schema a file keeps to: where `dotdown schema` writes it, beside the content folder. It is a comment that
+ * they look for in the first line of YAML.
+ */
+export function schemaLine(kind: FileKind): string {
+  const { folder } = fileKinds[kind];
+  return `# yaml-language-server: $schema=${folder ? "../../" : "../"}schemas/${kind}.schema.json`;
 }
 
 /** A name of a file as a title: `our-pond` is `Our pond`. */
@@ -24,7 +34,8 @@ export function titleOf(id: string): string {
 export function newFile(kind: StartKind, id: string, values: StartValues = {}, text?: string): string {
   const { front, body: usual } = startValues[kind];
   const body = text === undefined ? usual : () => text;
-  const yaml = commentedYaml(jsonSchemaOf(kind), { title: titleOf(id), ...front, ...values });
+  const keys = commentedYaml(jsonSchemaOf(kind), { title: titleOf(id), ...front, ...values });
+  const yaml = `${schemaLine(kind)}\n${keys}`;
   return body ? `---\n${yaml}\n---\n\n${body(id)}` : `${yaml}\n`;
 }
 
@@ -39,6 +50,7 @@ const titleLine = /^title:.*$/m;
  */
 export function copiedRig(text: string, from: string, id: string, isThere: (url: string) => boolean): string {
   return text
+    .replace(/^---\n/, `---\n${schemaLine("rig")}\n`)
     .replace(titleLine, `title: ${titleOf(id)}`)
     .replace(/(\{[^}\n]*\brigs?=)("[^"]*"|[\w-]+)/g, (_, before: string, names: string) => {
       const own = names.replace(new RegExp(`(?<![\\w-])${from}(?![\\w-])`, "g"), id);

@@ -1,6 +1,6 @@
 import { jsonSchemaOf } from "../schema/json-schema.ts";
 import { commentedYaml, type StartValues } from "./commented.ts";
-import { copiedRig, newFile } from "./new-file.ts";
+import { copiedRig, newFile, schemaLine } from "./new-file.ts";
 import { starterIn } from "./starters.ts";
 
 /** What a new guide is told. */
@@ -36,7 +36,10 @@ export function newGuide(told: NewGuide, firstRig: string): ReadonlyMap<string, 
   const isThere = (url: string) => pages.some((page) => new RegExp(`(?:^|/)${page}\\.`).test(url));
   const copied = copiedRig(firstRig, firstRigs[told.water], rig.id, isThere);
   return new Map([
-    ["content/guide.yaml", `${commentedYaml(jsonSchemaOf("guide"), guideValues(told))}\n`],
+    [
+      "content/guide.yaml",
+      `${schemaLine("guide")}\n${commentedYaml(jsonSchemaOf("guide"), guideValues(told))}\n`,
+    ],
     [`content/rigs/${rig.id}.md`, copied.replace(/^title: .*$/m, `title: ${rig.title}`)],
     [`content/lessons/${lesson.id}.md`, newFile("lesson", lesson.id, lesson.front, lesson.body)],
     [`content/words/${told.language}.yaml`, words],
@@ -90,5 +93,6 @@ What stands in content/ is yours. Whatever is not there comes from the guide tha
 - \`npx dotdown check\` says what is wrong, with file and line.
 - \`npx dotdown build\` writes the site, the cards and the handouts to out/.
 - \`npx dotdown new rig our-pond\` begins another rig, \`npx dotdown new rig our-pond --like margin\` copies one.
-- \`npx dotdown schema --keys\` lists every key of every file.
+- \`npx dotdown schema --keys\` lists every key of every file. \`npx dotdown schema\` writes them for editors, which then complete
+  and explain keys: the first line of each file says where they are.
 `;

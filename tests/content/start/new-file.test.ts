@@ -1,11 +1,11 @@
-import { join } from "node:path";
+import { dirname, join, posix } from "node:path";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { solveContent } from "../../../src/build/build.ts";
 import { formatReport } from "../../../src/checks/reporter.ts";
 import { disk } from "../../../src/cli/disk.ts";
 import { keysOf } from "../../../src/content/schema/json-schema.ts";
-import { copiedRig, newFile, pathOf, titleOf } from "../../../src/content/start/new-file.ts";
+import { copiedRig, newFile, pathOf, schemaLine, titleOf } from "../../../src/content/start/new-file.ts";
 import { newGuide } from "../../../src/content/start/new-guide.ts";
 import { startKinds } from "../../../src/content/start/start-values.ts";
 import { temporaryFolder, writeContent } from "../../support/cli.ts";
@@ -76,6 +76,22 @@ describe("a new file", () => {
     expect(value!.library.species.map(({ title }) => title)).toContain("My species");
   });
 
+  it("leads editors to the schema of its kind, where the command writes it, and so does a new guide", () => {
+    const files = {
+      ...begun,
+      ...Object.fromEntries(
+        startKinds.map((kind) => [`content/${pathOf(kind, "mine")}`, newFile(kind, "mine")]),
+      ),
+    };
+    const kindOf = new Map<string, string>(startKinds.map((kind) => [dirname(pathOf(kind, "mine")), kind]));
+    for (const [path, text] of Object.entries(files)) {
+      if (!path.startsWith("content/") || path.startsWith("content/words/")) continue;
+      const [, to] = /^(?:---\n)?# yaml-language-server: \$schema=(\S+)\n/.exec(text)!;
+      const kind = kindOf.get(dirname(path).replace(/^content\/?/, "")) ?? "guide";
+      expect(posix.join(dirname(path), to!), path).toBe(`schemas/${kind}.schema.json`);
+    }
+  });
+
   it.each(startKinds)("has every key of a %s, set or as a comment", (kind) => {
     const lines = newFile(kind, "mine").split("\n");
     const top = keysOf(kind).filter(({ path }) => !path.includes("."));
@@ -98,7 +114,7 @@ describe("a copied rig", () => {
   it("speaks of itself, and has no link that leads nowhere", () => {
     expect(copiedRig(text, "old", "our-new", (url) => url.includes("safety"))).toBe(
       text
-        .replace("title: Old", "title: Our new")
+        .replace("title: Old", `${schemaLine("rig")}\ntitle: Our new`)
         .replaceAll("rig=old", "rig=our-new")
         .replace('rig="old"', 'rig="our-new"')
         .replace('"old older"', '"our-new older"')
