@@ -25,7 +25,8 @@ export function solveSwims(
   const spots = chosenSpots(library, (rig) => solvedOnce(rig, keep));
   const texts = library.swims.map((swim) => {
     const own = spots.filter((one) => one.swim === swim);
-    const told = (withRuledOut: boolean) => swimText(swim, own, library.guide, kit, { withRuledOut });
+    const notes = library.notes.filter((one) => one.swim === swim.id);
+    const told = (withRuledOut: boolean) => swimText(swim, own, notes, library.guide, kit, { withRuledOut });
     return { swim, onPage: told(true), onSheet: told(false) };
   });
   return { spots, texts, messages: spotsWithoutRig(spots) };

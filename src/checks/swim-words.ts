@@ -3,7 +3,7 @@ import type { WordedMessage } from "./worded-message.ts";
 
 type SwimCode = Extract<
   keyof MessageValues,
-  "sounding-twice" | "beyond-soundings" | "choosing-limit-missing" | `swim-${string}`
+  "sounding-twice" | "beyond-soundings" | "choosing-limit-missing" | "notes-depth-other" | `swim-${string}`
 >;
 
 /** What is said of swims. */
@@ -31,6 +31,10 @@ export const swimWords: { readonly [C in SwimCode]: (v: MessageValues[C]) => Wor
   "swim-spot-without-rig": (v) => ({
     reason: `no rig of the guide can be fished at "${v.spot}"`,
     hint: "dotdown choose says what rules each of them out; add a rig that would do, or take the spot out",
+  }),
+  "notes-depth-other": (v) => ({
+    reason: `${v.found} was found at "${v.spot}", where depths and level of the water give ${v.plumbed}`,
+    hint: "look at `level`; or plumb the swim anew where its bed has changed",
   }),
   "swim-spot-unsure": (v) => ({
     reason: `the nearest depth to "${v.spot}" is ${v.nearest} away: how deep it is there is a guess`,

@@ -2,6 +2,7 @@ import { bedDepth, bedOf, ledgesOf } from "../core/swim/bed.ts";
 import type { ChosenSpot } from "../model/choosing.ts";
 import { type Message, message } from "../model/message.ts";
 import type { HazardKind, SwimEntry } from "../model/swim.ts";
+import type { SwimNotes } from "../model/swim-notes.ts";
 import type { Figures } from "../words/figures.ts";
 import type { ContentCheck } from "./check.ts";
 
@@ -15,6 +16,9 @@ export const swimsAsFound: ContentCheck = ({ library, figures }) =>
     ...untoldHazards(swim, figures),
     ...unseenLedges(swim, figures),
     ...unsureSpots(swim, figures),
+    ...library.notes
+      .filter((notes) => notes.swim === swim.id)
+      .flatMap((notes) => otherDepths(swim, notes, figures)),
   ]);
 
 function untoldHazards(swim: SwimEntry, figures: Figures): readonly Message[] {
@@ -62,5 +66,30 @@ export function spotsWithoutRig(spots: readonly ChosenSpot[]): readonly Message[
     if (choice.offered.length > 0) return [];
     const place = swim.placeOf(["spots", swim.spots.indexOf(spot)]);
     return [message("swim-spot-without-rig", place, { spot: spot.title })];
+  });
+}
+
+/** A depth that differs by as much from what the soundings give is worth a second look; common practice, no source. */
+const otherMm = 150;
+
+/** Depths that were found where soundings and level say otherwise. */
+function otherDepths(
+  { spots }: SwimEntry,
+  { depths, levelMm = 0, placeOf }: SwimNotes,
+  figures: Figures,
+): readonly Message[] {
+  return depths.flatMap(({ spot: title, depthMm }, at) => {
+    const spot = spots.find((one) => one.title === title);
+    const plumbed = spot && bedDepth(bedOf(spot.line.soundings), spot.fromBankMm);
+    if (!plumbed) return [];
+    const [least, most] = [plumbed.shallowestMm + levelMm, plumbed.deepestMm + levelMm];
+    if (depthMm >= least - otherMm && depthMm <= most + otherMm) return [];
+    return [
+      message("notes-depth-other", placeOf(["depths", at, "depth"]), {
+        spot: title,
+        found: figures.shortDepth(depthMm),
+        plumbed: figures.shortDepth(plumbed.depthMm + levelMm),
+      }),
+    ];
   });
 }

@@ -6,6 +6,7 @@ import { published } from "../build/publish.ts";
 import { leadsNowhere, pagesOf } from "../checks/links.ts";
 import { formatReport } from "../checks/reporter.ts";
 import { nameProblem } from "../content/names.ts";
+import type { StartValues } from "../content/start/commented.ts";
 import { copiedRig, newFile, pathOf } from "../content/start/new-file.ts";
 import { type StartKind, startKinds } from "../content/start/start-values.ts";
 import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";
@@ -31,7 +32,7 @@ export const newCommand: CliCommand = {
     const path = pathOf(kind as StartKind, name!);
     const text =
       options.like === undefined
-        ? newFile(kind as StartKind, name!, kind === "lesson" ? { order: nextOrder(folder) } : {})
+        ? newFile(kind as StartKind, name!, valuesFor(kind as StartKind, folder))
         : await copyOf(String(options.like), kind!, name!, options, terminal);
     if (text === undefined) return exitCodes.contentErrors;
     writeNew(folder, new Map([[path, text]]));
@@ -48,6 +49,17 @@ function ownFolder(options: Options): string {
   if (named === undefined && !existsSync("content"))
     throw new UsageError("there is no content folder here; begin a guide with dotdown init");
   return named ?? "content";
+}
+
+/** What of the usual a new file says otherwise, so that it goes with what the folder has. */
+function valuesFor(kind: StartKind, folder: string): StartValues {
+  if (kind === "lesson") return { order: nextOrder(folder) };
+  if (kind !== "notes") return {};
+  const swims = join(folder, "swims");
+  const [swim] = existsSync(swims) ? readdirSync(swims).filter((name) => name.endsWith(".yaml")) : [];
+  if (swim === undefined)
+    throw new UsageError("notes are of a swim, and there is none; begin one with dotdown new swim our-pond");
+  return { swim: swim.replace(/\.yaml$/, ""), depths: "[]" };
 }
 
 /** The order of a lesson behind all that the folder has. */

@@ -29,7 +29,7 @@ export function withoutRefused(given: Sources): Sources {
 }
 
 /** What is of one water or one shop, which no library lends. */
-const isOfOnePlace = ({ path }: Source) => /^(?:swims|shelves)\//.test(path);
+const isOfOnePlace = ({ path }: Source) => /^(?:swims|notes|shelves)\//.test(path);
 
 /** The source itself where nothing of the library is below it: what was read of it is still known. */
 function withoutLibrary(source: Source): Source | undefined {

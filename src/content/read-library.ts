@@ -8,7 +8,6 @@ import { makeWords } from "../words/words.ts";
 import { leftOutBy } from "./chosen.ts";
 import { guideOver, withoutRefused } from "./layers.ts";
 import { linkBait } from "./link/bait-link.ts";
-import { linkChoosing } from "./link/choosing-link.ts";
 import { linkFloat } from "./link/float-link.ts";
 import { linkKit } from "./link/kit-link.ts";
 import { linkLines } from "./link/line-link.ts";
@@ -17,7 +16,7 @@ import { changesOf, speciesOf, termsOf, troublesOf } from "./link/reference-link
 import { linkRig, lookUpNames } from "./link/rig-link.ts";
 import { linkShelf } from "./link/shelf-link.ts";
 import { linkScale, linkTub } from "./link/shot-link.ts";
-import { linkSwim } from "./link/swim-link.ts";
+import { swimsOf } from "./link/swims-of.ts";
 import { lookUpFont, readOwnFont } from "./own-font.ts";
 import { readImages } from "./own-images.ts";
 import { readTemplates } from "./read-templates.ts";
@@ -26,6 +25,7 @@ import { Reading, type ReadProse } from "./reading.ts";
 import { choosingSchema } from "./schema/choosing-schema.ts";
 import { guideSchema } from "./schema/guide-schema.ts";
 import { knotSchema } from "./schema/knot-schema.ts";
+import { notesSchema } from "./schema/notes-schema.ts";
 import { planSchema, toolsSchema } from "./schema/plan-schema.ts";
 import {
   changesSchema,
@@ -136,6 +136,7 @@ function readFiles(reading: Reading) {
     species: reading.folder("species", speciesSchema),
     knots: reading.folder("knots", knotSchema),
     swims: reading.folder("swims", swimSchema),
+    notes: reading.folder("notes", notesSchema),
     shelves: reading.folder("shelves", shelfSchema),
     lines: reading.optionalFile("lines.yaml", linesSchema),
     choosing: reading.optionalFile("choosing.yaml", choosingSchema),
@@ -196,7 +197,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
     lessons,
     pages: read.pages.map(proseOf),
     species,
-    ...swimsOf(read, species, reading),
+    ...swimsOf(read, [...rigs.values()], species, reading),
     ...(read.lines && { lines: linkLines(read.lines, species, reading) }),
     glossary: termsOf(read.glossary, reading).sort((a, b) =>
       a.term.toLowerCase() < b.term.toLowerCase() ? -1 : 1,
@@ -268,18 +269,6 @@ function plansOf(
 ): readonly LessonPlan[] {
   const all = plans.flatMap((one) => linkPlan(one, { ...shelves, tools: tools?.value ?? [] }, reading) ?? []);
   return shelves.lessons.flatMap(({ id }) => all.filter((plan) => plan.id === id));
-}
-
-/** Places to fish from, and how rigs are chosen for them. */
-function swimsOf(
-  { swims, choosing }: Pick<ReturnType<typeof readFiles>, "swims" | "choosing">,
-  species: Library["species"],
-  reading: Reading,
-): Pick<Library, "swims" | "choosing"> {
-  return {
-    swims: swims.flatMap((one) => linkSwim(one, species, reading) ?? []),
-    ...(choosing && { choosing: linkChoosing(choosing, reading) }),
-  };
 }
 
 /** In the order of the course. */

@@ -20,6 +20,7 @@ const folders: Readonly<Record<string, ".md" | ".yaml" | "a picture" | "a font">
   kits: ".yaml",
   species: ".yaml",
   swims: ".yaml",
+  notes: ".yaml",
   shelves: ".yaml",
   words: ".yaml",
   images: "a picture",

@@ -1,4 +1,4 @@
-import { entry, first, known, paired, withId } from "../core/lists.ts";
+import { first, known, paired, withId } from "../core/lists.ts";
 import type { Mm } from "../core/units.ts";
 import type { ChosenSpot } from "../model/choosing.ts";
 import { knotFilmName } from "../model/films.ts";
@@ -22,7 +22,7 @@ import { drawPatternCharts } from "./patterns/pattern-chart.ts";
 import { drawHangPlot, hangPlotRig, hangsAt } from "./plots/hang-plot.ts";
 import { drawRig } from "./rig/rig-drawing.ts";
 import { drawScene, rigInScene } from "./scenes/draw-scene.ts";
-import { drawBed } from "./swims/bed-drawing.ts";
+import { bedPicture, daysPicture, spotRigPicture } from "./swims/swim-pictures.ts";
 
 /** What a text's pictures are drawn from. */
 export interface PictureSource {
@@ -63,8 +63,6 @@ type PictureOf<K extends PictureReference["picture"]> = (reference: Of<K>, sourc
 
 /** Height of a rig's picture for its width: tall enough for a label at every shot. */
 const rigHeightShare = 1.3;
-/** Height of a cut through a swim for its width. */
-const bedHeightShare = 0.75;
 const floatHeightMm = 120;
 const statePanelMm = 42;
 /** The most that a chart takes for each three floats: two such rows stand on a page. */
@@ -156,31 +154,9 @@ const pictures: { readonly [K in PictureReference["picture"]]: PictureOf<K> } = 
     from: filmFrom(reference, source),
     draw: (room, kit) => stripOf(drawFilms(source)(reference, room, kit), kit),
   }),
-  bed: ({ swim: id, line: at }, { library }) => {
-    const swim = withId(library.swims, id);
-    const line = entry(swim.lines, at);
-    const spots = swim.spots.flatMap((spot, i) => (spot.line === line ? [[i + 1, spot] as const] : []));
-    const { placeOf: _, ...from } = swim;
-    return {
-      from,
-      draw: ({ widthMm, textMm }, kit) => {
-        const box = { widthMm, heightMm: widthMm * bedHeightShare };
-        return alone(drawBed({ swim, line, spots }, box, kit, { textMm }));
-      },
-    };
-  },
-  "spot-rig": ({ swim, spot }, { spots = [] }) => {
-    const found = spots.find((one) => one.swim.id === swim && one.spot.title === spot);
-    const made = found && first(found.choice.offered).made;
-    return {
-      from: made?.rig,
-      draw: ({ widthMm, textMm }, kit) => {
-        if (!made) return [];
-        const box = { widthMm, heightMm: widthMm * rigHeightShare };
-        return alone(drawRig(made, first(made.depths), box, kit, { labels: "full", textMm }));
-      },
-    };
-  },
+  bed: ({ swim, line }, { library }) => bedPicture(swim, line, library),
+  "swim-days": ({ swim, of }, { library }) => daysPicture(swim, of, library),
+  "spot-rig": ({ swim, spot }, { spots = [] }) => spotRigPicture(swim, spot, spots),
   image: ({ image: id, alt, caption }, { images }) => {
     const { print: image } = known(images, id);
     return {

@@ -20,6 +20,7 @@ import type { Bait, Hook, Rig } from "./rig.ts";
 import type { Shelf } from "./shelf.ts";
 import type { SignPicture, SignTime, SignWater } from "./signs.ts";
 import type { SwimEntry } from "./swim.ts";
+import type { SwimNotes } from "./swim-notes.ts";
 import type { UnitChoice } from "./unit-choice.ts";
 import type { WordTree } from "./word-tree.ts";
 
@@ -283,6 +284,8 @@ export interface Library {
   readonly species: readonly Species[];
   /** Places to fish from; those of a guide of one's own are its own alone. */
   readonly swims: readonly SwimEntry[];
+  /** What was found at them, by day. */
+  readonly notes: readonly SwimNotes[];
   readonly lines?: LineTable;
   /** Without it no rigs are chosen for swims. */
   readonly choosing?: ChoosingRules;

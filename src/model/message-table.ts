@@ -137,6 +137,7 @@ export interface MessageValues {
   readonly "swim-hazard-untold": { readonly found: string; readonly hazard: string };
   readonly "swim-ledge-not-found": { readonly found: string; readonly line: string };
   readonly "swim-spot-without-rig": { readonly spot: string };
+  readonly "notes-depth-other": { readonly spot: string; readonly found: string; readonly plumbed: string };
   readonly "swim-spot-unsure": { readonly spot: string; readonly nearest: string };
   readonly "setting-in-note": { readonly found: string; readonly setting: string };
   readonly "typed-figure": { readonly figure: string; readonly directive: string };
@@ -276,6 +277,7 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "swim-hazard-untold": "warning",
   "swim-ledge-not-found": "warning",
   "swim-spot-without-rig": "warning",
+  "notes-depth-other": "warning",
   "swim-spot-unsure": "warning",
   "setting-in-note": "warning",
   "typed-figure": "warning",

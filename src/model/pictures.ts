@@ -18,6 +18,7 @@ export type PictureReference =
   | { readonly picture: "hang-plot"; readonly rig: string; readonly depthMm: Mm }
   | FilmReference
   | { readonly picture: "bed"; readonly swim: string; readonly line: number }
+  | { readonly picture: "swim-days"; readonly swim: string; readonly of: "depth" | "pace" }
   | { readonly picture: "spot-rig"; readonly swim: string; readonly spot: string }
   | { readonly picture: "knot"; readonly knot: string }
   | { readonly picture: "fish"; readonly fish: string }

@@ -5,9 +5,11 @@ import type { ChosenSpot, RuledOutBy } from "../model/choosing.ts";
 import { windStrengths } from "../model/choosing-rules.ts";
 import type { Guide, RigEntry } from "../model/library.ts";
 import type { SoundedLine, SwimEntry } from "../model/swim.ts";
+import type { SwimNotes } from "../model/swim-notes.ts";
 import { conditionsText, ruledOutText, spokenForText } from "./choosing-text.ts";
 import { headingOf, linkTo, listOf, paragraphOf, strongOf, tableOf } from "./mdast.ts";
 import { surenessText } from "./spot-text.ts";
+import { diaryOf } from "./swim-diary.ts";
 import { hazardLines } from "./swim-hazards.ts";
 import type { TableKit } from "./table-kit.ts";
 import { shotTable, type TextTable } from "./tables.ts";
@@ -22,6 +24,7 @@ const toldMost = 3;
 export function swimText(
   swim: SwimEntry,
   spots: readonly ChosenSpot[],
+  notes: readonly SwimNotes[],
   guide: Pick<Guide, "rules">,
   kit: TableKit,
   { withRuledOut }: { readonly withRuledOut: boolean },
@@ -37,6 +40,7 @@ export function swimText(
       headingOf(words("swim.bed")),
       ...swim.lines.flatMap((line, at) => lineOf(swim, line, at, kit)),
       ...(spots.length > 0 ? rigsOf(spots, withRuledOut, kit) : []),
+      ...diaryOf(swim, notes, kit),
     ],
   };
 }

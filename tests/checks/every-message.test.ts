@@ -474,6 +474,17 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
       "hint: dotdown choose says what rules each of them out; add a rig that would do, or take the spot out",
     ],
   },
+  "notes-depth-other": {
+    of: {
+      ...sampleSwim(),
+      "notes/day.yaml":
+        "swim: pond\ndate: 2026-05-09\nlevel: 10 cm\ndepths: [{ spot: Close in, depth: 1.9 m }]\n",
+    },
+    says: [
+      'content/notes/day.yaml:4:35 warning 1.9 m was found at "Close in", where depths and level of the water give 1 m',
+      "hint: look at `level`; or plumb the swim anew where its bed has changed",
+    ],
+  },
   "swim-spot-unsure": {
     of: sampleSwim("{ from-bank: 2 m, depth: 90 cm }", "{ from-bank: 0.2 m, depth: 50 cm }"),
     says: [

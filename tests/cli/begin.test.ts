@@ -139,6 +139,19 @@ describe("new", () => {
     expect(readFileSync(join(folder, "baits/grub.yaml"), "utf8")).toBe("mine");
   });
 
+  it("begins notes on a day at the swim that is there, and says what to begin first where there is none", async () => {
+    const guide = temporaryFolder();
+    await cli("init", guide);
+    const folder = join(guide, "content");
+    const none = await cli("new", "notes", "first-day", "--content", folder);
+    expect(none).toMatchObject({ code: 2, report: expect.stringContaining("dotdown new swim our-pond") });
+    expect((await cli("new", "swim", "our-pond", "--content", folder)).code).toBe(0);
+    expect((await cli("new", "notes", "first-day", "--content", folder)).code).toBe(0);
+    expect(readFileSync(join(folder, "notes/first-day.yaml"), "utf8")).toMatch(/^swim: our-pond$/m);
+    const checked = await cli("check", "--content", folder);
+    expect(checked).toMatchObject({ code: 0, report: "0 errors, 0 warnings\n" });
+  });
+
   it("copies a rig of the library, without links to what the guide has not", async () => {
     const folder = writeContent(temporaryFolder(), {
       "guide.yaml": "title: T\npublisher: P\nedition: 2026-11-27\nlibrary: { lessons: none }\n",
@@ -169,7 +182,7 @@ describe("schema", () => {
   it("writes one file a kind, its own anew, and never over another's", async () => {
     const folder = join(temporaryFolder(), "schemas");
     const { code, result } = await cli("schema", "--out", folder);
-    expect({ code, result }).toEqual({ code: 0, result: `15 schemas in ${folder}\n` });
+    expect({ code, result }).toEqual({ code: 0, result: `16 schemas in ${folder}\n` });
     expect((await cli("schema", "--out", folder)).code).toBe(0);
     const rig = join(folder, "rig.schema.json");
     expect(JSON.parse(readFileSync(rig, "utf8")).properties.hook.description).toContain("Size of hook");

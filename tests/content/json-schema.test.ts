@@ -48,9 +48,9 @@ describe.each(kinds)("the schema of a %s", (kind) => {
   it("refuses a key that there is not, and a file without one that it needs", () => {
     const [, data] = files(kind)[0]!;
     const whole = data as Record<string, unknown>;
-    // A plan is called as its lesson is; rules for choosing have no name.
-    const of = { plan: "aim", choosing: "basis" };
-    const { [kind === "plan" || kind === "choosing" ? of[kind] : "title"]: needed, ...others } = whole;
+    // A plan is called as its lesson is; rules for choosing, and notes of a day, have no name.
+    const named: Partial<Record<FileKind, string>> = { plan: "aim", choosing: "basis", notes: "date" };
+    const { [named[kind] ?? "title"]: needed, ...others } = whole;
     expect(needed).toBeDefined();
     expect(validate({ ...whole, unheard: 1 })).toBe(false);
     expect(validate(others)).toBe(false);

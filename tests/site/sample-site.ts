@@ -59,6 +59,7 @@ export const sampleLibrary: Library = {
   leftOut: new Set(),
   plans: [],
   swims: [],
+  notes: [],
   shelves: [],
   images: new Map(),
   templates: new Map(),

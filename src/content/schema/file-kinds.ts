@@ -3,6 +3,7 @@ import { choosingSchema } from "./choosing-schema.ts";
 import { guideSchema } from "./guide-schema.ts";
 import type { FileKind } from "./key-notes.ts";
 import { knotSchema } from "./knot-schema.ts";
+import { notesSchema } from "./notes-schema.ts";
 import { planSchema } from "./plan-schema.ts";
 import { speciesSchema } from "./reference-schema.ts";
 import { lessonSchema, pageSchema, rigSchema } from "./rig-schema.ts";
@@ -35,6 +36,7 @@ export const fileKinds: { readonly [K in FileKind]: FileForm } = {
   swim: { folder: "swims", ending: ".yaml", schema: swimSchema },
   kit: { folder: "kits", ending: ".yaml", schema: kitSchema },
   shelf: { folder: "shelves", ending: ".yaml", schema: shelfSchema },
+  notes: { folder: "notes", ending: ".yaml", schema: notesSchema },
   choosing: { ending: ".yaml", schema: choosingSchema },
   guide: { ending: ".yaml", schema: guideSchema, needs: ["title", "publisher", "edition"] },
 };

@@ -1,4 +1,5 @@
 import { choosing } from "./choosing-notes.ts";
+import { notes } from "./notes-notes.ts";
 import { plan } from "./plan-notes.ts";
 import { shelf } from "./stock-notes.ts";
 import { swim } from "./swim-notes.ts";
@@ -281,6 +282,7 @@ export const keyNotes = {
   swim,
   kit,
   shelf,
+  notes,
   choosing,
   guide,
 } as const;

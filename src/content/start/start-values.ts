@@ -13,6 +13,7 @@ export const startKinds = [
   "scale",
   "tub",
   "swim",
+  "notes",
   "shelf",
 ] as const satisfies readonly FileKind[];
 export type StartKind = (typeof startKinds)[number];
@@ -146,6 +147,17 @@ Say here what your readers should know.
       access: { road: "Say here the nearest road, and where on it." },
       places: "2",
       fish: "[roach, perch]",
+    },
+  },
+  notes: {
+    front: {
+      swim: "my-swim",
+      date: "2026-11-20",
+      level: "0 cm",
+      depths: `
+  - { spot: Close in, depth: 90 cm }`,
+      rigs: `
+  - { rig: straight-waggler-strung-out, worked: Say here what worked. }`,
     },
   },
   shelf: {

@@ -78,6 +78,7 @@ const pictureShare: Readonly<Record<PictureReference["picture"], number>> = {
   film: 0.64,
   bed: 1,
   "spot-rig": 0.64,
+  "swim-days": 1,
   knot: 0.48,
   fish: 0.64,
   bait: 0.64,

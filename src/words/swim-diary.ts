@@ -1,0 +1,68 @@
+import type { RootContent } from "mdast";
+import type { SwimEntry } from "../model/swim.ts";
+import type { SwimNotes } from "../model/swim-notes.ts";
+import { headingOf, listOf, paragraphOf, strongOf, tableOf } from "./mdast.ts";
+import type { TableKit } from "./table-kit.ts";
+import type { TextTable } from "./tables.ts";
+
+/** What was found at a swim day by day: depth and pace over the days, which rig did what, and what worked. */
+export function diaryOf(swim: SwimEntry, notes: readonly SwimNotes[], kit: TableKit): RootContent[] {
+  const { words } = kit;
+  if (notes.length === 0) return [];
+  const picture = (of: "depth" | "pace"): RootContent => ({
+    type: "picture",
+    reference: { picture: "swim-days", swim: swim.id, of },
+  });
+  return [
+    headingOf(words("swim.found")),
+    ...(notes.some(({ depths }) => depths.length > 0) ? [picture("depth")] : []),
+    ...(notes.some(({ paceMs }) => paceMs !== undefined) ? [picture("pace")] : []),
+    tableOf(catchTable(notes, kit)),
+    listOf(
+      notes.map((day) => paragraphOf(strongOf(`${kit.figures.date(day.date)}.`), ` ${daySaid(day, kit)}`)),
+    ),
+  ];
+}
+
+/** What each rig caught in all, the one with the most first. */
+function catchTable(notes: readonly SwimNotes[], { words }: TableKit): TextTable {
+  const byRig = new Map<string, Map<string, number>>();
+  for (const { rig, catches } of notes.flatMap(({ rigs }) => rigs)) {
+    const caught = byRig.get(rig.title) ?? new Map<string, number>();
+    for (const { fish, count } of catches) caught.set(fish, (caught.get(fish) ?? 0) + count);
+    byRig.set(rig.title, caught);
+  }
+  const total = (caught: ReadonlyMap<string, number>) => [...caught.values()].reduce((a, b) => a + b, 0);
+  return {
+    head: [words("swim.rig"), words("swim.days"), words("swim.caught")],
+    rows: [...byRig]
+      .sort(([, a], [, b]) => total(b) - total(a))
+      .map(([title, caught]) => [
+        title,
+        String(notes.filter(({ rigs }) => rigs.some(({ rig }) => rig.title === title)).length),
+        caught.size === 0 ? words("table.blank") : caughtText(caught, words),
+      ]),
+  };
+}
+
+const caughtText = (caught: Iterable<readonly [string, number]>, words: TableKit["words"]) =>
+  [...caught].map(([fish, count]) => words("swim.so-many", { count, fish })).join(", ");
+
+/** How the water was on a day, and what each rig did. */
+function daySaid({ levelMm, paceMs, rigs }: SwimNotes, { words, figures }: TableKit): string {
+  const level =
+    levelMm === undefined || levelMm === 0
+      ? []
+      : words(levelMm > 0 ? "swim.level-up" : "swim.level-down", { by: figures.gap(Math.abs(levelMm)) });
+  const pace = paceMs === undefined ? [] : words("swim.ran", { pace: figures.pace(paceMs) });
+  const did = rigs.map(({ rig, spot, worked, catches }) => {
+    const where = spot === undefined ? rig.title : words("swim.rig-at", { rig: rig.title, spot });
+    const caught = catches.map(({ fish, count }) => [fish, count] as const);
+    return words(worked === undefined ? "swim.did" : "swim.did-well", {
+      where,
+      caught: caught.length > 0 ? caughtText(caught, words) : words("swim.no-fish"),
+      ...(worked !== undefined && { worked }),
+    });
+  });
+  return [level, pace, did].flat().join(" ");
+}

@@ -1,0 +1,57 @@
+import { expect, it } from "vitest";
+import { withId } from "../../../src/core/lists.ts";
+import { NoRoomError } from "../../../src/drawing/no-room.ts";
+import { drawSwimDays } from "../../../src/drawing/swims/swim-days.ts";
+import { drawingKit } from "../../support/drawing-kit.ts";
+import { shippedLibrary } from "../../support/shipped-library.ts";
+
+const box = { widthMm: 80, heightMm: 60 };
+const drawn = (of: "depth" | "pace", id: string, room = box) =>
+  drawSwimDays(
+    of,
+    withId(shippedLibrary.swims, id),
+    shippedLibrary.notes.filter(({ swim }) => swim === id),
+    room,
+    drawingKit,
+    3.5,
+  );
+const dots = ({ items }: ReturnType<typeof drawn>) =>
+  items.flatMap((item) => (item.kind === "circle" ? [item] : []));
+
+it("has a dot for each depth that was found, days apart as in the calendar and deeper ones lower", () => {
+  const found = dots(drawn("depth", "makebelieve-pool-willow"));
+  // Three places on two days, and two of them on a third.
+  expect(found).toHaveLength(8);
+  const [may, july, october] = found;
+  // 9 May to 18 July are 70 days, to 3 October 147.
+  const share = (july!.cxMm - may!.cxMm) / (october!.cxMm - may!.cxMm);
+  expect(share).toBeCloseTo(70 / 147, 6);
+  // On the shelf: 1 m, 0.87 m, 1.1 m.
+  const down = (july!.cyMm - may!.cyMm) / (october!.cyMm - may!.cyMm);
+  expect(down).toBeCloseTo((0.87 - 1) / (1.1 - 1), 6);
+  expect(october!.cyMm).toBeGreaterThan(may!.cyMm);
+});
+
+it("begins with the pace of the day of the soundings, and draws a faster one higher", () => {
+  const drawing = drawn("pace", "makebelieve-river-glide");
+  const [first, slower, faster] = dots(drawing);
+  expect(dots(drawing)).toHaveLength(3);
+  // 10 m in 40 s, in 48 s, in 31 s.
+  expect(slower!.cyMm).toBeGreaterThan(first!.cyMm);
+  expect(faster!.cyMm).toBeLessThan(first!.cyMm);
+  expect((faster!.cyMm - first!.cyMm) / (slower!.cyMm - first!.cyMm)).toBeCloseTo(
+    (10 / 31 - 0.25) / (10 / 48 - 0.25),
+    6,
+  );
+  expect(drawing.description).toContain("0.25 m/s on 4 July 2026; 0.21 m/s on 15 August 2026");
+});
+
+it("stays in its box, and is refused where it has no room", () => {
+  for (const item of drawn("depth", "makebelieve-pool-willow").items) {
+    if (item.kind !== "text") continue;
+    const width = drawingKit.measure(item.text, item.sizeMm, item.face);
+    const left = item.anchor === "end" ? item.xMm - width : item.xMm;
+    expect([item.text, left >= -0.01, left + width <= box.widthMm + 0.01]).toEqual([item.text, true, true]);
+  }
+  expect(() => drawn("pace", "makebelieve-river-glide", { widthMm: 30, heightMm: 25 })).toThrow(NoRoomError);
+});
