@@ -90,8 +90,10 @@ function showMade(made: Made, voice: Voice, isLast: boolean): void {
   const depth = first(solved.depths);
   const show = (shown: SolvedDepth) =>
     showResult(toDom(DepthPart({ voice, solved, depth: shown, id: "fitted" })));
-  show(depth);
-  showBrief(solved, depth, voice);
+  holdPlace(result, bar, () => {
+    show(depth);
+    showBrief(solved, depth, voice);
+  });
   if (!isLast) return;
   result.removeAttribute("aria-busy");
   offerCard({ solved, kit: kitOf(voice.figures), notes });
@@ -105,7 +107,7 @@ function showMade(made: Made, voice: Voice, isLast: boolean): void {
   // The part of the water keeps its room meanwhile, so that nothing jumps while the slider is drawn.
   longSums.ask("inWater", made, (full, isStill) => {
     if (!full || !isStill) return;
-    show(full);
+    holdPlace(result, bar, () => show(full));
     result.style.minHeight = "";
     const news = full.findings.filter((finding) => !depth.findings.includes(finding));
     if (boxed && news.length > 0) announce([done, ...full.findings.map(voice.reason)].join(" "));
@@ -156,10 +158,8 @@ function ownValue(field: HTMLInputElement | HTMLSelectElement): string {
 function showResult(nodes: readonly Node[]): void {
   if (result.childElementCount > 0) result.style.minHeight = `${result.offsetHeight}px`;
   const open = [...result.querySelectorAll("details")].map((part) => part.open);
-  holdPlace(result, bar, () => {
-    result.replaceChildren(...nodes);
-    for (const [at, part] of [...result.querySelectorAll("details")].entries()) part.open = open[at] ?? false;
-  });
+  result.replaceChildren(...nodes);
+  for (const [at, part] of [...result.querySelectorAll("details")].entries()) part.open = open[at] ?? false;
 }
 
 /** Read out once nobody types any more. */

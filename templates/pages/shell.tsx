@@ -87,19 +87,23 @@ function Brand({ view }: { view: View }) {
   const { title } = library.guide;
   const own = library.templates.get("head");
   const mark = logo ? <Logo view={view} logo={logo} /> : <span class="brand-float" aria-hidden="true" />;
+  const brand = (
+    <a
+      class="brand"
+      href={href(sitePaths.home)}
+      aria-label={own && title}
+      aria-current={view.path === sitePaths.home ? "page" : undefined}
+    >
+      {mark}
+      {!own && title}
+    </a>
+  );
+  if (!own) return brand;
   return (
-    <>
-      <a
-        class="brand"
-        href={href(sitePaths.home)}
-        aria-label={own && title}
-        aria-current={view.path === sitePaths.home ? "page" : undefined}
-      >
-        {mark}
-        {!own && title}
-      </a>
-      {own && <div class="brand-own">{view.markdown(own, { idPrefix: "head-" })}</div>}
-    </>
+    <div class="brand-beside">
+      {brand}
+      <div>{view.markdown(own, { idPrefix: "head-" })}</div>
+    </div>
   );
 }
 

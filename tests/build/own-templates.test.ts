@@ -64,12 +64,14 @@ describe("a part of a page that a guide writes itself", () => {
     const after = await pages({
       "templates/head.md": "**:guide[]{of=publisher}**, [our rig](../rigs/plain.md)\n",
     });
-    const head = /<a class="brand"[\s\S]*?(?=<nav class="menu")/;
+    const head = /(?:<div class="brand-beside">)?<a class="brand"[\s\S]*?(?=<nav class="menu")/;
     expect([...after.keys()]).toEqual([...before.keys()]);
     for (const [path, html] of after) {
       expect(html.replace(head, ""), path).toBe(before.get(path)!.replace(head, ""));
       const [own] = head.exec(html)!;
-      expect(own, path).toMatch(/^<a class="brand" href="[^"]*" aria-label="Test guide"/);
+      expect(own, path).toMatch(
+        /^<div class="brand-beside"><a class="brand" href="[^"]*" aria-label="Test guide"/,
+      );
       expect(own, path).toContain("<strong>Test club</strong>, <a ");
       expect(own, path).not.toContain("Test guide<");
     }
