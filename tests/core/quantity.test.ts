@@ -112,6 +112,11 @@ describe("a figure out of all sense", () => {
     ["length", `0.${"0".repeat(20)}1 mm`],
     ["mass", "1000.1 kg"],
     ["pace", "101 m/s"],
+    ["time", "1000100 s"],
+    ["temperature", "1001 C"],
+    ["volume", "1000.1 l"],
+    ["density", "100.1 g/cm3"],
+    ["share", "100001 %"],
     ["share", "1/0"],
     ["volume", `1${"0".repeat(300)} l`],
   ] as const)("%s %s is no quantity", (kind, text) => {
@@ -123,6 +128,12 @@ describe("a figure out of all sense", () => {
     ["length", "1000 m", undefined],
     ["length", "0 mm", undefined],
     ["mass", "1000 kg", undefined],
+    ["time", "1000000 s", undefined],
+    ["temperature", "1000 C", undefined],
+    ["volume", "1000 l", undefined],
+    ["density", "100 g/cm3", undefined],
+    ["share", "100000 %", undefined],
+    ["pace", "100 m/s", undefined],
   ] as const)("%s %s stands at the edge of what is", (kind, text, problem) => {
     const read = parseQuantity(kind, text);
     expect(read.ok ? undefined : read.problem).toBe(problem);

@@ -1,8 +1,9 @@
 import { rmSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import type { OutputFile } from "../../src/markup/output.ts";
+import type { TestBrowser } from "../support/browser.ts";
 import { writeToNewFolder } from "../support/site-folder.ts";
 
 /** Pages of a site opened from disk on a phone, one after another in one tab. */
@@ -16,7 +17,7 @@ export interface RigPages {
 }
 
 export async function rigPages(
-  browser: Browser,
+  browser: TestBrowser,
   files: AsyncIterable<OutputFile> | Iterable<OutputFile>,
 ): Promise<RigPages> {
   const folder = await writeToNewFolder(files);

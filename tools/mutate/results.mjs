@@ -18,28 +18,23 @@ export const resultLine = (result) =>
  * @param {Placed[]} mutants
  */
 export function openIn(text, mutants) {
-  return mutants.filter(isToldIn(text, (fate) => lives(fate) || fate === "too long"));
+  const open = new Set(
+    [...text.matchAll(/^(.{11}) {2}(\S+):\d+ {2}(.+)$/gm)]
+      .filter(([, fate]) => lives(fate.trim()) || fate.trim() === "too long")
+      .map(([, , path, changed]) => `${path} ${changed}`),
+  );
+  return mutants.filter((mutant) => open.has(`${mutant.path} ${change(mutant)}`));
 }
 
 /**
- * Mutants of which the results of a run that was ended before its time say nothing yet.
+ * Mutants of which the results of a run of the same sources, ended before its time, say nothing yet.
  *
  * @param {string} text
  * @param {Placed[]} mutants
  */
 export function restOf(text, mutants) {
-  const isTold = isToldIn(text, () => true);
-  return mutants.filter((mutant) => !isTold(mutant));
-}
-
-/** Whether results tell of a mutant that it had one of these fates. */
-function isToldIn(text, isWanted) {
-  const told = new Set(
-    [...text.matchAll(/^(.{11}) {2}(\S+):\d+ {2}(.+)$/gm)]
-      .filter(([, fate]) => isWanted(fate.trim()))
-      .map(([, , path, changed]) => `${path} ${changed}`),
-  );
-  return (mutant) => told.has(`${mutant.path} ${change(mutant)}`);
+  const lines = new Set(text.split("\n").map((line) => line.slice(11)));
+  return mutants.filter((mutant) => !lines.has(resultLine({ ...mutant, fate: "lives" }).slice(11)));
 }
 
 /**

@@ -8,8 +8,21 @@ const rounding = "what rounding may add; the figures that it parts are apart by 
 const step =
   "how long or how sure a step is; tests/solve/convergence.slow.test.ts holds what comes out to 2 % of half the step";
 
+const slope = "a slope by which Newton's rounds close in: what is balanced in the end has none of it";
+
 /** @type {readonly { readonly path: string, readonly line: string, readonly why: string }[]} */
 export const unseen = [
+  {
+    path: "src/core/sink/body-fall.ts",
+    line: "while (bodyDragGS(drag, high, fluid) * high < weightUn) high *= 2;",
+    why: "where a search ends; what it looks for lies before it",
+  },
+  {
+    path: "src/core/sink/line-drag.ts",
+    line: "const more = across2 > 0 ? (0.6 * cross) / across2 : 0;",
+    why: slope,
+  },
+  { path: "src/core/sink/step.ts", line: "addDrag(tried, perSpeed, 0.9 * perSpeed);", why: slope },
   { path: "src/core/sink/step.ts", line: "const settledMmS = 5e-2;", why: near },
   { path: "src/core/sink/fall.ts", line: "const firstStepS = 1e-3;", why: step },
   { path: "src/core/sink/fall.ts", line: "const shortestStepS = 1e-7;", why: step },

@@ -128,6 +128,16 @@ describe("the best mix of shot", () => {
     );
   });
 
+  it("has even halves sooner than the closer of two pulls that count as equal", () => {
+    const tub: readonly StockedShot[] = [
+      { size: "No 1", massG: 0.28, metal: "lead", count: 1 },
+      { size: "No 3", massG: 0.25, metal: "tungsten", count: 4 },
+    ];
+    // With the No 1 four shot pull 0.966 g and stand 0.018 g uneven; without it 0.948 g, both halves alike.
+    const choice = chooseShot({ tub, targetPullG: 1.012, water, split: "halves", withinG: 0.03 });
+    expect(choice.ok && choice.value.shot.map(({ size }) => size)).toEqual(Array(4).fill("No 3"));
+  });
+
   it("ties the halves of trade sizes as a search of every mix does", () => {
     const random = seededRandom(7);
     for (let n = 0; n < 300; n++) {

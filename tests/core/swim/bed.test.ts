@@ -26,6 +26,7 @@ describe("the depth of a bed", () => {
     expect(bedDepth(shelf, 9000)).toMatchObject({ nearestMm: 3500, isNear: false });
     expect(gapsOf(shelf)).toEqual([{ fromMm: 7000, toMm: 12_500 }]);
     expect(bedDepth(shelf, 7000)).toMatchObject({ nearestMm: 1500, isNear: true });
+    expect(bedDepth(shelf, 7050)).toMatchObject({ nearestMm: 1550, isNear: false });
   });
 
   it("lies between what the steepest stretch that was plumbed allows, by hand", () => {
