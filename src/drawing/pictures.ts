@@ -21,7 +21,7 @@ import type { Drawing } from "./model.ts";
 import { drawPatternCharts } from "./patterns/pattern-chart.ts";
 import { drawHangPlot, hangPlotRig, hangsAt } from "./plots/hang-plot.ts";
 import { drawRig } from "./rig/rig-drawing.ts";
-import { drawScene, rigInScene } from "./scenes/draw-scene.ts";
+import { captionedScene, rigInScene } from "./scenes/draw-scene.ts";
 import { bedPicture, daysPicture, spotRigPicture } from "./swims/swim-pictures.ts";
 
 /** What a text's pictures are drawn from. */
@@ -202,13 +202,7 @@ const pictures: { readonly [K in PictureReference["picture"]]: PictureOf<K> } = 
     const found = entry && solved.get(entry.rig.id);
     return {
       from: found?.rig,
-      draw: (room, kit) => {
-        const drawings = found ? drawScene(scene, found, room, kit) : [];
-        return drawings.map((drawing) => ({
-          drawing,
-          ...(drawings.length > 1 && { caption: drawing.description }),
-        }));
-      },
+      draw: (room, kit) => (found ? captionedScene(scene, found, room, kit) : []),
     };
   },
 };

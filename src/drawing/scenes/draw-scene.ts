@@ -10,6 +10,7 @@ import { drawMakeUp } from "./draw-make-up.ts";
 import { drawFeather } from "./feather.ts";
 import { drawFillTheReel } from "./fill-the-reel.ts";
 import { drawLandFish } from "./land-fish.ts";
+import { makeUpCaption } from "./make-up.ts";
 import { drawMend } from "./mend.ts";
 import { drawReadASwim } from "./read-a-swim.ts";
 import { drawRodAndReel } from "./rod-and-reel.ts";
@@ -28,6 +29,8 @@ interface SceneEntry {
   /** Whether a rig is of the kind in the picture; one that shot lock where nothing is said. */
   suits?(rig: Rig): boolean;
   draw(solved: SolvedRig, box: Box, kit: DrawingKit): readonly Drawing[];
+  /** What is said below a picture that shows all steps at once. */
+  caption?(solved: SolvedRig, kit: DrawingKit): string;
 }
 
 /** Every scene; one without its line here does not compile. */
@@ -41,7 +44,12 @@ const entries: Readonly<Record<Scene, SceneEntry>> = {
     },
   },
   "rod-and-reel": { heightShare: 0.96, leastMm: 0, draw: (_, box, kit) => [drawRodAndReel(box, kit)] },
-  "make-up": { heightShare: 0.37, leastMm: 28, draw: drawMakeUp },
+  "make-up": {
+    heightShare: 1,
+    leastMm: 0,
+    draw: (solved, box, kit) => [drawMakeUp(solved, box, kit)],
+    caption: makeUpCaption,
+  },
   feather: { heightShare: 0.68, leastMm: 0, draw: ({ rig }, box, kit) => drawFeather(rig, box, kit) },
   "sink-the-line": {
     heightShare: 0.54,
@@ -68,6 +76,21 @@ const entries: Readonly<Record<Scene, SceneEntry>> = {
 export function rigInScene(scene: Scene, rigs: readonly RigEntry[]): RigEntry | undefined {
   const { suits = ({ float }: Rig) => float.heldByShot } = entries[scene];
   return rigs.find(({ level, rig }) => level === "first" && suits(rig)) ?? rigs[0];
+}
+
+/** A scene with what is said below each of its pictures: what to do, at a step of something. */
+export function captionedScene(
+  scene: Scene,
+  solved: SolvedRig,
+  room: { readonly widthMm: number },
+  kit: DrawingKit,
+): readonly { readonly drawing: Drawing; readonly caption?: string }[] {
+  const drawings = drawScene(scene, solved, room, kit);
+  const caption = entries[scene].caption?.(solved, kit);
+  return drawings.map((drawing) => {
+    const said = caption ?? (drawings.length > 1 ? drawing.description : undefined);
+    return { drawing, ...(said !== undefined && { caption: said }) };
+  });
 }
 
 /** A scene for a column of text: one picture, or one a step. `solved` is the rig in it, where it shows one. */

@@ -53,8 +53,15 @@ export function makeUpSteps({ rig, depths }: SolvedRig): readonly MakeUpStep[] {
 type StepByHold = "float" | "plummet" | "shot";
 const byHold = (step: MakeUpStep): step is StepByHold => /^(?:float|plummet|shot)$/.test(step);
 
+/** What to do at each step, in their order. */
+export function makeUpCaption(solved: SolvedRig, kit: DrawingKit): string {
+  return makeUpSteps(solved)
+    .map((step, index) => `${index + 1}. ${makeUpStep(solved, step, kit)}`)
+    .join(" ");
+}
+
 /** What to do at a step, in a sentence or two. */
-export function makeUpCaption(solved: SolvedRig, step: MakeUpStep, kit: DrawingKit): string {
+function makeUpStep(solved: SolvedRig, step: MakeUpStep, kit: DrawingKit): string {
   const { words, figures } = kit;
   const { rig, depths } = solved;
   const depth = depths[0]!;

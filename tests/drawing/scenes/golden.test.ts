@@ -11,7 +11,7 @@ import { holdAgainstGoldens } from "../../support/golden.ts";
 import { sampleSlider, sampleStick, sampleWaggler } from "../../support/sample-rig.ts";
 import { makebelievePool, placed } from "./sample-swim.ts";
 
-const bench = { widthMm: 80, heightMm: 30 };
+const bench = { widthMm: 80 };
 const bank = { widthMm: 80, heightMm: 40 };
 const section = { widthMm: 80, heightMm: 80 };
 
@@ -25,7 +25,7 @@ describe("golden scenes", () => {
     steps.map((step, i) => [`${name}-${i + 1}`, () => drawingText(step)] as const);
   const steps = [
     ...Object.entries(makeUps).flatMap(([rig, solved]) =>
-      numbered(`make-up-${rig}`, drawMakeUp(solved, bench, drawingKit)),
+      numbered(`make-up-${rig}`, [drawMakeUp(solved, bench, drawingKit)]),
     ),
     ...scenes
       .filter((scene) => !ownCases.includes(scene))

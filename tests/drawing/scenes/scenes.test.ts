@@ -3,7 +3,7 @@ import { type Point, point } from "../../../src/drawing/items.ts";
 import type { Drawing } from "../../../src/drawing/model.ts";
 import { drawMakeUp } from "../../../src/drawing/scenes/draw-make-up.ts";
 import { between, heightAt } from "../../../src/drawing/scenes/ground.ts";
-import { type MakeUpStep, makeUpSteps } from "../../../src/drawing/scenes/make-up.ts";
+import { type MakeUpStep, makeUpCaption, makeUpSteps } from "../../../src/drawing/scenes/make-up.ts";
 import { cutPath, pathLengthMm, pointAlong } from "../../../src/drawing/scenes/path.ts";
 import { shelfSwim } from "../../../src/drawing/scenes/shelf-swim.ts";
 import { drawSinkTheLine } from "../../../src/drawing/scenes/sink-the-line.ts";
@@ -156,30 +156,24 @@ describe("making up a rig", () => {
     expect(makeUpSteps(atFloat)).not.toContain("shot");
   });
 
-  it.each([
-    { widthMm: 60, heightMm: 28 },
-    { widthMm: 90, heightMm: 30 },
-    { widthMm: 150, heightMm: 40 },
-  ])("is clear at $widthMm × $heightMm mm", (box) => {
-    for (const solved of [...sampleRigs, sampleSlider]) {
-      for (const drawing of drawMakeUp(solved, box, drawingKit)) expectClear(drawing);
-    }
+  it.each([60, 90, 150])("is clear on one sheet %i mm wide", (widthMm) => {
+    for (const solved of [...sampleRigs, sampleSlider])
+      expectClear(drawMakeUp(solved, { widthMm }, drawingKit));
   });
 
-  it("names in each picture what its step adds, and tells what to do with the rig's own figures", () => {
-    const drawings = drawMakeUp(sampleWaggler, { widthMm: 90, heightMm: 30 }, drawingKit);
-    expect(drawings.map(texts)).toEqual([
-      ["line through the rings"],
-      ["float"],
-      ["loop"],
-      ["hook length"],
-      ["first lock shot"],
-      ["plummet"],
-      ["lock shot"],
-      ["shot"],
-    ]);
-    expect(drawings[3]!.description).toContain("30 cm");
-    expect(drawings[6]!.description).toContain("BB\u00a0+ No\u00a04 above, BB\u00a0+ No\u00a04 below");
+  it("names each step beside its number, once at its circle and once on the rig", () => {
+    const words = texts(drawMakeUp(sampleWaggler, { widthMm: 90 }, drawingKit));
+    for (const part of ["float", "loop", "hook length", "first lock shot", "plummet", "lock shot", "shot"])
+      expect(words).toContain(part);
+    for (const number of ["1", "2", "3", "4", "5", "6", "7", "8"])
+      expect(words.filter((word) => word === number)).toHaveLength(2);
+  });
+
+  it("tells each step by its number, with the rig's own figures", () => {
+    const told = makeUpCaption(sampleWaggler, drawingKit);
+    expect(told).toMatch(/^1\. Lead the line .* 2\. .* 8\. /);
+    expect(told).toContain("30 cm");
+    expect(told).toContain("BB\u00a0+ No\u00a04 above, BB\u00a0+ No\u00a04 below");
   });
 });
 

@@ -76,7 +76,7 @@ export function readHandout(
       wanted.filter(({ name }) => name === "float-states").map(({ rig }) => rig),
       teller,
     ),
-    ...readMakeUp(alts, teller).map((one): Told => [rigs.made, one]),
+    ...readMakeUp(words, teller).map((one): Told => [rigs.made, one]),
     ...readMetals(words, teller).flatMap((one) => [...rigs.byTitle.values()].map((rig): Told => [rig, one])),
     ...readHangs(alts, wanted, teller),
     ...readTables(cells, wanted, teller),

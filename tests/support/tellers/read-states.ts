@@ -65,13 +65,15 @@ function readState(alt: string, teller: string): Statement[] {
 }
 
 /** The words for the pictures of making a rig up, step by step. */
-export function readMakeUp(alts: readonly string[], teller: string): Statement[] {
-  return alts.flatMap((alt): Statement[] => {
-    const [, hookLength] = /^Join the hook length of (\d+ cm) to the line/.exec(alt) ?? [];
-    const [, lock] = /^Take the plummet off\. .*until it is: (.*)\.$/.exec(alt) ?? [];
-    const [, places] = /measured from the hook: (.*)\.$/.exec(alt) ?? [];
+export function readMakeUp(words: string, teller: string): Statement[] {
+  const captions = words.match(/1\. Lead the line from the reel .*? measured from the hook: [^.]*\./g) ?? [];
+  const steps = captions.flatMap((caption) => caption.split(/ ?\b\d\. /).map((step) => step.trim()));
+  return steps.flatMap((step): Statement[] => {
+    const [, hookLength] = /^Join the hook length of (\d+ cm) to the line/.exec(step) ?? [];
+    const [, lock] = /^Take the plummet off\. .*until it is: (.*)\.$/.exec(step) ?? [];
+    const [, places] = /measured from the hook: (.*)\.$/.exec(step) ?? [];
     return [
-      ...keptOf(alt, { teller }),
+      ...keptOf(step, { teller }),
       ...(hookLength ? [{ teller, of: "hook length" as const, cm: readLineCm(hookLength) }] : []),
       ...(lock ? [{ teller, of: "lock" as const, ...readLock(lock) }] : []),
       ...(places ? [{ teller, of: "line placed" as const, groups: readPlaces(places) }] : []),

@@ -1,0 +1,193 @@
+import { topMm } from "../../core/float/profile.ts";
+import { first } from "../../core/lists.ts";
+import type { SolvedRig } from "../../model/solved.ts";
+import { arrow, bold, circle, type Point, point, polygon, polyline, rectangle, thinSoft } from "../items.ts";
+import type { Ink, Item, PathItem } from "../model.ts";
+import { parts } from "../parts/parts.ts";
+import { smooth } from "../smooth.ts";
+import { strandStrokes } from "../strands.ts";
+import { mirrored } from "../transform.ts";
+import { holdOf, type MakeUpStep } from "./make-up.ts";
+
+/** The circle that a detail stands in: ten units to its rim. */
+interface Lens {
+  readonly middle: Point;
+  readonly unit: number;
+}
+
+const main = { ...strandStrokes["main line"], widthMm: 0.8 };
+const hookLine = { ...strandStrokes["hook length"], widthMm: 0.8 };
+const skin = { ink: "ink", widthMm: 0.5 } as const;
+
+/** What a step puts on the line, as large as its circle. */
+export function drawPiece(step: MakeUpStep, solved: SolvedRig, lens: Lens): readonly Item[] {
+  return pieces[step](solved, at(lens), lens.unit);
+}
+
+type At = (x: number, y: number) => Point;
+type Piece = (solved: SolvedRig, p: At, unit: number) => readonly Item[];
+
+const at =
+  ({ middle, unit }: Lens): At =>
+  (x, y) =>
+    point(middle.xMm + x * unit, middle.yMm + y * unit);
+
+const upright = (p: At): Item => polyline([p(0, -9.2), p(0, 9.2)], main);
+
+/** The foot of the float, cut off above, on its eye. */
+function floatFoot(p: At, unit: number): Item[] {
+  return [
+    polygon(
+      smooth([p(-1.1, 0.4), p(-2.1, -1.4), p(-2.4, -9.2)]).concat(
+        smooth([p(2.4, -9.2), p(2.1, -1.4), p(1.1, 0.4)]),
+      ),
+      "paper",
+      bold,
+    ),
+    circle(p(0, 1.6), 1.5 * unit, { fill: "paper", stroke: skin }),
+  ];
+}
+
+/** The line through the eye: from the rod at the left to the hook at the right. */
+const throughEye = (p: At): Item => polyline([p(-9.2, 2.8), p(-1, 1.9), p(1, 1.9), p(9.2, 2.8)], main);
+
+const shotOn = (p: At, x: number, radius: number, unit: number): readonly Item[] =>
+  parts.shot.draw({ at: p(x, 2.2 + 0.06 * Math.abs(x)), radiusMm: radius * unit });
+
+const pieces: Readonly<Record<MakeUpStep, Piece>> = {
+  rings: (_, p, unit) => [
+    polygon([p(-9, -4.6), p(9, -3.4), p(9, -2.2), p(-9, -2.4)], "ink"),
+    ...[-4.4, 4.6].flatMap((x, i) => [
+      polyline([p(x - 1.6, -3), p(x - 1, 0)], skin),
+      polyline([p(x + 1.6, -3), p(x + 1, 0)], skin),
+      circle(p(x, 1.6), (1.9 - 0.3 * i) * unit, { stroke: bold }),
+    ]),
+    polyline([p(-8.6, 3.8), p(-4.4, 2.2), p(4.6, 2), p(8.8, 3.4)], main),
+  ],
+  "stop-knot": (_, p) => [
+    upright(p),
+    ...[-2.4, -1.2, 0, 1.2, 2.4].map((y) =>
+      polyline([p(-1.6, y + 0.6), p(1.6, y - 0.6)], { ink: "ink", widthMm: 0.9 }),
+    ),
+    polyline(smooth([p(1.4, -2.8), p(3.6, -4.4), p(5.6, -4.2)]), skin),
+    polyline(smooth([p(-1.4, 2.8), p(-3.6, 4.4), p(-5.6, 4.2)]), skin),
+  ],
+  bead: (_, p, unit) => [
+    polyline([p(0, -9.2), p(0, -3)], main),
+    ...[-6, -5, -4].map((y) => polyline([p(-1.4, y + 0.5), p(1.4, y - 0.5)], { ink: "ink", widthMm: 0.9 })),
+    circle(p(0, 0), 3 * unit, { fill: "paper", stroke: bold }),
+    polyline([p(-0.9, -2.4), p(-0.9, -1.6)], thinSoft),
+    polyline([p(0, 3), p(0, 9.2)], main),
+  ],
+  rubbers: (_, p, unit) => [
+    upright(p),
+    ...[-4, 3.2].map((y) => {
+      const corner = p(-1.6, y - 1.6);
+      return rectangle(corner.xMm, corner.yMm, 3.2 * unit, 3.2 * unit, { fill: "ink" });
+    }),
+  ],
+  float: ({ rig }, p, unit) =>
+    holdOf(rig) === "rubbers" ? inRubbers(rig.float, p, unit) : [...floatFoot(p, unit), throughEye(p)],
+  loop: (_, p) => [
+    polyline([p(0, -9.2), p(0, -3.6)], main),
+    ...[-3.4, -2.4, -1.4].map((y) =>
+      polyline([p(-1.3, y + 0.5), p(1.3, y - 0.5)], { ink: "ink", widthMm: 1 }),
+    ),
+    polyline([p(0.6, -4.4), p(2.6, -5.6)], main),
+    { ...loop(p, -0.6, 7.6), stroke: main },
+  ],
+  "hook-length": (_, p) => {
+    const ours = loop(p, -5, 2.6);
+    const others = loop(p, 5.4, -2.4);
+    const over = (path: PathItem, ink: Ink): Item[] => [
+      { ...path, stroke: { ink: "paper", widthMm: 1.9 } },
+      { ...path, stroke: { ...main, ink } },
+    ];
+    return [
+      polyline([p(0, -9.2), p(0, -5)], main),
+      polyline([p(0, 5.4), p(0, 9.2)], hookLine),
+      ...over(ours, "ink"),
+      ...over(others, "soft"),
+      // Loop in loop: on its right side the upper loop is on top again.
+      ...over({ ...ours, steps: [["M", ...xy(p(0, 2.6))], ours.steps[2]!] }, "ink"),
+    ];
+  },
+  hold: (_, p, unit) => [
+    ...floatFoot(p, unit),
+    throughEye(p),
+    ...shotOn(p, -4.4, 0.9, unit),
+    ...shotOn(p, 4.4, 1.2, unit),
+  ],
+  lock: (solved, p, unit) => {
+    const { above, below } = first(solved.depths).lock;
+    return [...floatFoot(p, unit), throughEye(p), ...row(p, above, -1, unit), ...row(p, below, 1, unit)];
+  },
+  // The line through the ring on top, the point of the hook in the cork below.
+  plummet: (_, p, unit) => [
+    ...parts.plummet.draw({ at: p(-0.6, 6), heightMm: 7 * unit }),
+    circle(p(-0.6, -1.9), 0.9 * unit, { stroke: bold }),
+    polyline([p(0, -9.2), p(-0.4, -2), p(3, 3.2)], hookLine),
+    ...mirrored(parts.hook.draw({ bend: p(3, 8.4), heightMm: 5.2 * unit }), p(3, 0).xMm),
+  ],
+  shot: (_, p, unit) => [
+    upright(p),
+    ...parts.shot.draw({ at: p(0, 3.4), radiusMm: 2 * unit }),
+    // Open, with the line going into its slit.
+    circle(p(0, -3.6), 2.6 * unit, { fill: "ink" }),
+    polygon([p(0, -3.6), p(3.2, -5.4), p(3.2, -1.8)], "paper"),
+    polyline([p(0, -9.2), p(0, 0)], main),
+    ...arrow(p(8.6, -3.6), p(4.4, -3.6), { ink: "accent", widthMm: 0.9 }, 2.6),
+  ],
+};
+
+/** Locking shot to one side of the eye, the heaviest next to it, to one scale. */
+function row(
+  p: At,
+  shot: readonly { readonly diameterMm: number }[],
+  side: 1 | -1,
+  unit: number,
+): readonly Item[] {
+  let x = 2.2;
+  return shot.slice(0, 4).flatMap(({ diameterMm }) => {
+    const radius = Math.max(0.6, 0.24 * diameterMm);
+    x += radius;
+    const items = shotOn(p, side * x, radius, unit);
+    x += radius + 0.1;
+    return x < 9 ? items : [];
+  });
+}
+
+const xy = ({ xMm, yMm }: Point) => [xMm, yMm] as const;
+
+/** Line drawn to a loop between two heights. */
+function loop(p: At, from: number, to: number): PathItem {
+  const c = (x: number, y: number) => xy(p(x, y));
+  const span = to - from;
+  return {
+    kind: "path",
+    steps: [
+      ["M", ...c(0, from)],
+      ["C", ...c(-3.8, from + 0.35 * span), ...c(-3, to), ...c(0, to)],
+      ["C", ...c(3, to), ...c(3.8, from + 0.35 * span), ...c(0, from)],
+    ],
+  };
+}
+
+/** A whole float with the line beside it, held by a rubber below its tip and one on its stem. */
+function inRubbers(float: SolvedRig["rig"]["float"], p: At, unit: number): readonly Item[] {
+  const top = topMm(float.profile);
+  const widest = Math.max(...float.profile.map(({ diameterMm }) => diameterMm));
+  return [
+    polyline(smooth([p(0.2, -9.4), p(-0.8, -4.8), p(-2.6, -1), p(-0.6, 5.6), p(0, 9.4)]), main),
+    ...parts.floatBody.draw({
+      profile: float.profile,
+      tipMm: Math.max(float.tipShowingMm, top * 0.12),
+      loadMm: 0,
+      eye: false,
+      at: p(0, 6.4),
+      lengthScale: (14.4 * unit) / top,
+      widthScale: (4.2 * unit) / widest,
+    }),
+    ...[-4.8, 5.6].flatMap((y) => parts.rubber.draw({ at: p(-0.2, y), widthMm: 3.4 * unit })),
+  ];
+}
