@@ -15,17 +15,17 @@ import { sceneTextMm } from "./scene-text.ts";
 
 /** The whole rig takes this share of the width, its details the rest. */
 const stripShare = 0.24;
-/** Between these widths details stand three abreast, else four: a narrow one is for paper whose pages are short [mm]. */
-const threeAbreastMm = { from: 72, to: 120 };
+/** A picture wider than this has its details four abreast, else three [mm]. */
+const wideMm = 84;
 const gapMm = 1.3;
 const hookMm = 3.4;
 const lockAsideMm = 1.9;
 
 /** Where on the whole rig each step is at work, as shares of its height. */
 const places: Readonly<Record<MakeUpStep, number>> = {
-  rings: 0.05,
-  "stop-knot": 0.1,
-  bead: 0.16,
+  rings: 0.035,
+  "stop-knot": 0.115,
+  bead: 0.195,
   rubbers: 0.3,
   float: 0.3,
   hold: 0.3,
@@ -48,7 +48,7 @@ export function drawMakeUp(
   const { words, measure } = kit;
   const steps = makeUpSteps(solved);
   const textMm = sceneTextMm({ widthMm, heightMm: 0 });
-  const columns = widthMm >= threeAbreastMm.from && widthMm <= threeAbreastMm.to ? 3 : 4;
+  const columns = widthMm > wideMm ? 4 : 3;
   const left = stripShare * widthMm;
   const slotMm = (widthMm - left) / columns;
   const radiusMm = (slotMm - gapMm) / 2;
