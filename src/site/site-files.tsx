@@ -95,10 +95,19 @@ function pageHtml(page: Page, input: SiteInput, keptBytes: number): string {
   const make = () => renderPage(page, input, keptBytes);
   const { body: _, from, ...told } = page;
   if (from === undefined) return make();
-  const loaded = ["site.css", "page.js", ...(page.scripts ?? [])].map((name) =>
-    input.stamped?.get(sitePaths.asset(name)),
-  );
-  return input.keptPage("html", [from, told, loaded], make);
+  const scripts = page.scripts?.map((name) => input.stamped?.get(sitePaths.asset(name)));
+  return input.keptPage("html", [from, told, scripts, aroundPages(input)], make);
+}
+
+const around = new WeakMap<SiteInput, string>();
+
+/** Head, menu and foot, as a page without anything of its own has them: whatever they are made from shows in them. */
+function aroundPages(input: SiteInput): string {
+  const path = sitePaths.lesson("");
+  const made =
+    around.get(input) ?? renderPage({ path, title: "", description: "", body: () => "" }, input, 0);
+  around.set(input, made);
+  return made;
 }
 
 function renderPage(page: Page, input: SiteInput, keptBytes: number): string {

@@ -7,7 +7,7 @@ import type { SiteInput } from "./input.ts";
 /** What the page of a text is made from, besides the guide's words and the guide. */
 export type TextFrom = (text: Prose) => unknown;
 
-/** A text with its pictures, and all that such pages name and lead to around it. */
+/** A text with its pictures, and all that it names and leads to; head, menu and foot of pages show what they are made from. */
 export function textFrom(input: SiteInput): TextFrom {
   const { liveBody, drawings } = input;
   const around = digestOf(aroundTexts(input));
@@ -19,16 +19,13 @@ export function textFrom(input: SiteInput): TextFrom {
   };
 }
 
-function aroundTexts({ library, liveBody, images }: SiteInput): unknown {
-  const { glossary, lessons, plans, pages, species, troubles, templates } = library;
+function aroundTexts({ library, images }: SiteInput): unknown {
+  const { glossary, lessons } = library;
   return [
     lessons.map(({ id, title, part }) => [id, title, part]),
-    [...plans, ...pages].map(({ id, title }) => [id, title]),
     glossary.map(({ link, term, also }) => [link, term, also]),
-    [...templates.values()].map((template) => [template.path, digestOnce(liveBody(template))]),
     [...images.values()].map((image) =>
       image.web.map((one) => [imagePath(image, one), one.widthPx, one.heightPx]),
     ),
-    [species.length > 0, troubles.length > 0],
   ];
 }

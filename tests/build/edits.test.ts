@@ -45,6 +45,20 @@ test("nothing is solved, laid out or painted that was before, and of an edit onl
   expect(missed.filter((kind) => kind === "handout")).toHaveLength(2);
 }, 120_000);
 
+test("head and foot of every page follow what is added to the guide", async () => {
+  const keep = keeping(storeOnDisk(temporaryFolder(), tool));
+  await builtOf(guideToEdit, keep);
+  const page = "---\ntitle: Of the club\nsummary: What it is.\n---\n\nWords.\n";
+  for (const added of [
+    { "pages/club.md": page },
+    { "templates/foot.md": "Ask the club.\n" },
+    { "templates/head.md": "The club's own guide.\n" },
+  ]) {
+    const files = { ...guideToEdit, ...added };
+    expect(await builtOf(files, keep)).toEqual(await builtOf(files));
+  }
+}, 120_000);
+
 test("what is kept half or spoilt changes nothing but the time", async () => {
   const folder = temporaryFolder();
   await builtOf(guideToEdit, keeping(storeOnDisk(folder, tool)));
