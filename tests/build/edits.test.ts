@@ -49,12 +49,12 @@ test("head and foot of every page follow what is added to the guide", async () =
   const keep = keeping(storeOnDisk(temporaryFolder(), tool));
   await builtOf(guideToEdit, keep);
   const page = "---\ntitle: Of the club\nsummary: What it is.\n---\n\nWords.\n";
-  for (const added of [
-    { "pages/club.md": page },
-    { "templates/foot.md": "Ask the club.\n" },
-    { "templates/head.md": "The club's own guide.\n" },
-  ]) {
-    const files = { ...guideToEdit, ...added };
+  for (const [path, text] of [
+    ["pages/club.md", page],
+    ["templates/foot.md", "Ask the club.\n"],
+    ["templates/head.md", "The club's own guide.\n"],
+  ] as const) {
+    const files = { ...guideToEdit, [path]: text };
     expect(await builtOf(files, keep)).toEqual(await builtOf(files));
   }
 }, 120_000);
