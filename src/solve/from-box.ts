@@ -1,4 +1,5 @@
 import { type Answer, answer, type Finding, noAnswer, type ToldShot, warning } from "../core/finding.ts";
+import { tipStepMm } from "../core/float/tip.ts";
 import { paired } from "../core/lists.ts";
 import { forbiddenLead } from "../core/tackle/lead-rule.ts";
 import type { Shot, StockedShot, Tub } from "../core/tackle/shot.ts";
@@ -6,7 +7,7 @@ import { countSizes } from "../core/tackle/shot-groups.ts";
 import type { Rig } from "../model/rig.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../model/solved.ts";
 import { withWater } from "./in-water.ts";
-import { compared, nearestMade, nearestOf, tipStepMm } from "./nearest-making.ts";
+import { compared, nearestMade, nearestOf } from "./nearest-making.ts";
 import { solveRig } from "./solve-rig.ts";
 
 /** A rig made up from somebody's own box, and as the guide has it. */

@@ -1,8 +1,6 @@
 import type { GuideStep } from "../core/depth/guide-step.ts";
+import { tipStepMm } from "../core/float/tip.ts";
 import type { GuideRow } from "../model/guide-row.ts";
-
-/** The tip is read to 5 mm on a card; nothing finer tells two lines apart. */
-const tipStepMm = 5;
 
 /**
  * The depth guide as a reader needs it: neighbouring lines with the same state, advice, tip and resting shot become one,

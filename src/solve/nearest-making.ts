@@ -1,6 +1,6 @@
 import type { Finding } from "../core/finding.ts";
 import { lengthMm } from "../core/float/float.ts";
-import { tipShowingMm } from "../core/float/tip.ts";
+import { tipShowingMm, tipStepMm } from "../core/float/tip.ts";
 import { paired } from "../core/lists.ts";
 import { totalPullG } from "../core/loading/loading.ts";
 import { pullG, type Shot, type Tub } from "../core/tackle/shot.ts";
@@ -51,9 +51,6 @@ function canBeFished(made: SolvedRig, own: SolvedRig): boolean {
     return !depth.findings.some(({ code }) => unfishable.includes(code) && !before?.includes(code));
   });
 }
-
-/** A tip is told to so much [mm], so differences below it do not count. */
-export const tipStepMm = 5;
 
 /** Of all depths together; nothing where the pattern cannot be placed at one of them. */
 function nearnessOf(rig: Rig, own: SolvedRig): Nearness | undefined {

@@ -1,3 +1,4 @@
+import { tipStepMm } from "../core/float/tip.ts";
 import type { LockGroups } from "../core/loading/loading.ts";
 import type { CountedShot, GroupedShot } from "../core/tackle/shot-groups.ts";
 import type { C, G, Ml, Mm, Ms, S, Share } from "../core/units.ts";
@@ -158,7 +159,7 @@ function figuresWith(
       ),
     hookSet: (from, to) => hookSet(from, to, stillPlaces, gaps),
     lineSet: (from, to) => hookSet(from, to, flowPlaces, gaps),
-    tip: (mm) => own.small(Math.round(mm / 5) * 5),
+    tip: (mm) => own.small(Math.round(mm / tipStepMm) * tipStepMm),
     small: own.small,
     // Makers weigh shot and floats in grams, whatever a reader measures in.
     mass: (g) => `${number(g, 2)} g`,

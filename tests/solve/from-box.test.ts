@@ -129,6 +129,20 @@ describe("a rig made from somebody's own box", () => {
     expect(from.made.depths[0]!.findings.map(({ code }) => code)).not.toContain("tip-off-mark-buy");
   });
 
+  it("tells another fall from a second on, where that is a twentieth of it", () => {
+    const from = made(rigOf("straight-waggler-strung-out"), "AAA, BB, No 4, No 6");
+    const [depth, ownDepth] = [from.made.depths[0]!, from.own.depths[0]!];
+    const falling = (one: typeof depth, fallS: number) =>
+      ({ ...one, inWater: { sink: [{ tenthsS: [0, fallS] }] } }) as unknown as typeof depth;
+    const told = (fallS: number, ownS: number) =>
+      fallFromBox(falling(depth, fallS), falling(ownDepth, ownS)).map(({ code }) => code);
+    expect(told(9, 10)).toEqual(["box.fall-changed"]);
+    // Less than a second, and less than a twentieth.
+    expect(told(9.1, 10)).toEqual(["box.fall-kept"]);
+    expect(told(39, 37.2)).toEqual(["box.fall-kept"]);
+    expect(told(42, 40)).toEqual(["box.fall-changed"]);
+  });
+
   it("says nothing where only the lock is made of others that pull the same", () => {
     const from = made(rigOf("margin"), "No 4, No 8");
     expect(ownCodes(from.made)).toEqual([]);

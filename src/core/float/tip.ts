@@ -3,6 +3,9 @@ import { type Water, waterDensityKgM3 } from "../water/water.ts";
 import { type Float, floatPullG, lengthMm, volumeAtMarkMm3, waterInG } from "./float.ts";
 import { heightOfVolumeMm, volumeBelowMm3 } from "./profile.ts";
 
+/** A tip is told to so much [mm]: differences below it do not count. */
+export const tipStepMm: Mm = 5;
+
 /**
  * Tip above the water at a load.
  *
