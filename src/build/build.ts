@@ -24,9 +24,10 @@ export async function readContent(
   world: World,
   folders: readonly string[],
   shipped?: string,
+  keep: Keep = makeAnew,
 ): Promise<Staged<Read | undefined>> {
   const sources = await readSources(world, folders, shipped);
-  return checkSources(sources);
+  return checkSources(sources, keep);
 }
 
 /**
@@ -39,7 +40,7 @@ export async function solveContent(
   shipped?: string,
   keep: Keep = makeAnew,
 ): Promise<Staged<Solved | undefined>> {
-  return solveChecked(await readContent(world, folders, shipped), keep);
+  return solveChecked(await readContent(world, folders, shipped, keep), keep);
 }
 
 /**

@@ -3,7 +3,7 @@ import { buildSettings } from "./build-settings.ts";
 import { type CliCommand, exitCodes, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
-import { storeOnDisk } from "./kept-on-disk.ts";
+import { keptOf } from "./kept-on-shelf.ts";
 import { startPreview } from "./preview/server.ts";
 import { PreviewSession } from "./preview/session.ts";
 
@@ -21,7 +21,8 @@ export const previewCommand: CliCommand = {
     if (!/^\d{1,5}$/.test(String(options.port))) {
       throw new UsageError(`--port ${options.port} is not understood; write a number from 0 to 65535`);
     }
-    const session = new PreviewSession(disk, folders, shipped, keeping(storeOnDisk()), buildSettings);
+    const store = keptOf(folders);
+    const session = new PreviewSession(disk, folders, shipped, keeping(store), buildSettings);
     const preview = await startPreview(session, folders, Number(options.port)).catch((error) => {
       if (error.code !== "EADDRINUSE") throw error;
       throw new UsageError(`port ${options.port} is taken; name another with --port`);
@@ -29,6 +30,7 @@ export const previewCommand: CliCommand = {
     terminal.result(`${preview.address} shows the guide; Ctrl-C ends it\n`);
     await new Promise((asked) => process.once("SIGINT", asked).once("SIGTERM", asked));
     await preview.close();
+    store.end();
     return exitCodes.fine;
   },
 };

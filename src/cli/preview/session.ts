@@ -27,7 +27,7 @@ export class PreviewSession {
     private readonly world: World,
     private readonly folders: readonly string[],
     private readonly shipped: string | undefined,
-    keep: Keep,
+    private readonly keep: Keep,
     private readonly settingsOf: (solved: Solved) => BuildSettings,
   ) {
     this.#keep = inMemory(keptMost, keep);
@@ -42,7 +42,7 @@ export class PreviewSession {
     const sources = withKept(await readSources(this.world, this.folders, this.shipped), this.#sources);
     if (isSame(sources, this.#sources)) return false;
     this.#sources = sources;
-    const { value, messages } = await solveChecked(checkSources(sources), this.#keep, "errors");
+    const { value, messages } = await solveChecked(checkSources(sources, this.keep), this.#keep, "errors");
     this.errors = messages.filter(({ severity }) => severity === "error");
     this.version += 1;
     if (value) {
