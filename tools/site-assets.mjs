@@ -21,6 +21,7 @@ const scripts = [
   "rig",
   "signs",
   "film",
+  "soundings",
   "fit",
   "sums-worker",
   "card",

@@ -99,6 +99,7 @@ export function pagesOf(library: Library): Pages {
   for (const lesson of library.lessons) add(sitePaths.lesson(lesson.id), headingIds(lesson, ""));
   for (const plan of library.plans) add(sitePaths.plan(plan.id), headingIds(plan, ""));
   for (const rig of library.rigs) add(sitePaths.rig(rig.id), headingIds(rig, "notes-"));
+  if (library.swims.length > 0) for (const path of [sitePaths.swims, sitePaths.soundings]) add(path, []);
   for (const swim of library.swims) add(sitePaths.swim(swim.id), []);
   for (const page of library.pages) add(sitePaths.page(page.id), headingIds(page, ""));
   add(sitePaths.floats, ids(library.floats));

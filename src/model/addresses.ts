@@ -9,6 +9,8 @@ export const sitePaths = {
   /** Places to fish from. */
   swims: "site/swims/index.html",
   swim: (id: string) => `site/swims/${id}.html`,
+  /** A form that makes the file of a swim. */
+  soundings: "site/soundings.html",
   rigs: "site/rigs/index.html",
   rig: (id: string) => `site/rigs/${id}.html`,
   floats: "site/floats.html",
@@ -68,6 +70,7 @@ export const printPaths = {
   shelf: (id: string) => `shelves/${id}/stock.pdf`,
   labels: (id: string, rigId: string, sheet: string) => `shelves/${id}/${rigId}-${sheet}.pdf`,
   strip: (rigId: string) => `handouts/strip-${rigId}.pdf`,
+  soundings: "handouts/soundings.pdf",
   shotGauge: "handouts/shot-gauge.pdf",
   booklet: "handouts/booklet.pdf",
   bookletToFold: "handouts/booklet-to-fold.pdf",

@@ -35,6 +35,7 @@ import { paperSizes } from "./sheets/paper-sizes.ts";
 import { sheets, turnings } from "./sheets/sheet.ts";
 import { sheetFigures, sheetNote } from "./sheets/sheet-note.ts";
 import { layOutShelves, shelfFiles, shelfProblems } from "./shelves/shelf-files.ts";
+import { soundingsFile } from "./swims/soundings-file.ts";
 import { layOutSwims, swimFiles, swimProblems } from "./swims/swim-files.ts";
 import { layOutTrueSize, trueSizeFiles, trueSizeProblems } from "./true-size/true-size-files.ts";
 
@@ -103,10 +104,11 @@ async function* paintedFiles(input: PrintInput, press: Press): AsyncIterable<Pai
   );
   const fitting = laid.filter(({ card }) => fits(card));
   const handouts = layOutHandouts({ ...input.handouts, cards: pocketCards(fitting) }, press);
-  const trueSize = layOutTrueSize(
+  const single = layOutTrueSize(
     input.rigs.map(({ solved }) => solved),
     press,
   );
+  const trueSize = [...single, ...(input.swims.length > 0 ? [soundingsFile(press)] : [])];
   const plans = layOutPlans({ ...input.handouts, plans: input.plans }, press);
   const shelves = layOutShelves(input.shelves, input.handouts.drawings, press);
   const swims = layOutSwims(input.swims, input.handouts.drawings, press);

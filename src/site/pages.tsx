@@ -11,6 +11,7 @@ import { KnotsPage, PrintablesPage, ProsePage, SearchPage } from "../../template
 import { RigPage } from "../../templates/pages/rig.tsx";
 import { RigListPage } from "../../templates/pages/rig-list.tsx";
 import { ShotPage } from "../../templates/pages/shot.tsx";
+import { SoundingsPage } from "../../templates/pages/soundings.tsx";
 import { SwimListPage, SwimPage } from "../../templates/pages/swims.tsx";
 import { TroublesPage } from "../../templates/pages/troubles.tsx";
 import type { Section, View } from "../../templates/pages/view.ts";
@@ -131,7 +132,13 @@ function planPages(
 /** Places to fish from, each with the rigs that suit it. */
 function swimPages({ swims }: SiteInput, list: MakeList): readonly Page[] {
   if (swims.length === 0) return [];
+  const form: Page = {
+    ...list("soundings", sitePaths.soundings, (view) => <SoundingsPage view={view} />),
+    scripts: ["soundings.js"],
+    onDemand: true,
+  };
   return [
+    form,
     { ...list("swims", sitePaths.swims, (view) => <SwimListPage view={view} />), onDemand: true },
     ...swims.map(
       ({ swim, onPage }): Page => ({

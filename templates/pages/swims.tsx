@@ -9,6 +9,9 @@ export function SwimListPage({ view }: { view: View }) {
   return (
     <>
       <PageHead title={say("swims.title")} lead={say("swims.lead")} />
+      <p>
+        <a href={href(sitePaths.soundings)}>{say("soundings.title")}</a>
+      </p>
       <ul class="course">
         {library.swims.map((swim) => (
           <li>

@@ -17,6 +17,7 @@ test.each([
   ["filters.js", 14_500],
   ["rig.js", 4_500],
   ["signs.js", 2_500],
+  ["soundings.js", 7_500],
   ["film.js", 31_000],
   ["search.js", 25_000],
   ["service-worker.js", 3_000],
