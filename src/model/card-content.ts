@@ -69,6 +69,8 @@ export interface CardContent {
   readonly leadWarning?: string;
   readonly caution: string;
   readonly publisher: string;
+  /** Where the guide's makers are found, and when they are open; missing where they do not say. */
+  readonly findUs?: string;
   /** Page of the rig, for the QR code; missing without a site address. */
   readonly address?: string;
 }
@@ -90,6 +92,9 @@ export const onEveryCard = [
 
 /** Parts that say for how many depths a card tells setting and shot: each more than the one before. */
 export const depthParts = ["two-depths", "three-depths", "every-depth"] as const;
+
+/** The makers' own, which no card needs: it never takes the place of anything else. */
+export const makersParts = ["find-us", "logo"] as const;
 
 /**
  * What else every card has. A rig with more to tell than a format has room for goes without the last of them, and is
@@ -116,6 +121,7 @@ const furtherParts = [
   "publisher",
   "code",
   "gauge",
+  ...makersParts,
 ] as const;
 
 export const cardParts = [...mustParts, ...furtherParts];

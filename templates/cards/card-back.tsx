@@ -1,6 +1,7 @@
 import { Box, Inline } from "../../src/markup/boxes.ts";
 import type { CardChoice, CardContent, CardPart } from "../../src/model/card-content.ts";
 import type { Words } from "../../src/words/words.ts";
+import type { PlacedLogo } from "../logo.ts";
 import { Table, type TableProps } from "../table.tsx";
 import type { BackLook, Picture, SizedPicture } from "./card-look.ts";
 import { clearOfPunchMm, punchMark } from "./card-marks.ts";
@@ -25,11 +26,13 @@ interface CardBackProps {
   readonly code: CardCode | undefined;
   /** A gauge for the rig's shot, where there is room. */
   readonly gauge: SizedPicture | undefined;
+  /** The mark of the guide's makers, where there is one and a format has it. */
+  readonly mark: PlacedLogo | undefined;
 }
 
 /** Setting and shot by depth and, as far as there is room, all else that the card says. */
 export function CardBack(props: CardBackProps) {
-  const { card, choice, look, table } = props;
+  const { card, look, table } = props;
   const { marginMm, punch } = look;
   const clearMm = clearOfPunchMm(marginMm, look);
   const type = { sizePt: look.wordPt, lineHeight: look.lineHeight };
@@ -61,11 +64,7 @@ export function CardBack(props: CardBackProps) {
       <Box style={{ grow: 1 }} />
       {props.gauge && <Gauge {...props} gauge={props.gauge} />}
       <Foot {...props} />
-      {choice.parts.has("publisher") && (
-        <Box tag="P" field="publisher">
-          {card.publisher}
-        </Box>
-      )}
+      <Makers {...props} />
     </Box>
   );
 }
@@ -138,6 +137,30 @@ function Gauge({ gauge: { alt, heightMm, draw }, words }: CardBackProps & { gaug
         {words("card.gauge")}
       </Box>
       <Box tag="Figure" alt={alt} field="shot gauge" style={{ height: heightMm, marginTop: 1 }} draw={draw} />
+    </Box>
+  );
+}
+
+/** Who made the card, their mark, and where they are found. */
+function Makers({ card, choice: { parts }, mark }: CardBackProps) {
+  const lines = [
+    ...(parts.has("publisher") ? [{ field: "publisher", text: card.publisher }] : []),
+    ...(parts.has("find-us") && card.findUs !== undefined
+      ? [{ field: "address of the makers", text: card.findUs }]
+      : []),
+  ];
+  const shown = parts.has("logo") ? mark : undefined;
+  if (lines.length === 0 && !shown) return null;
+  return (
+    <Box style={{ direction: "row", gap: 2, align: "center" }}>
+      {shown && <Box artifact style={{ width: shown.widthMm, height: shown.heightMm }} draw={shown.draw} />}
+      <Box style={{ grow: 1 }}>
+        {lines.map(({ field, text }) => (
+          <Box key={field} tag="P" field={field}>
+            {text}
+          </Box>
+        ))}
+      </Box>
     </Box>
   );
 }

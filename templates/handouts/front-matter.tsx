@@ -1,6 +1,6 @@
-import type { Item } from "../../src/drawing/model.ts";
 import { Box, Inline } from "../../src/markup/boxes.ts";
 import type { RasterImage } from "../../src/model/own-image.ts";
+import { placedLogo } from "../logo.ts";
 import { type HandoutFormat, headingScale } from "./format.ts";
 
 interface TitlePageProps {
@@ -17,7 +17,13 @@ const logoHeightMm = 22;
 export function TitlePage({ format, title, publisher, lines, logo }: TitlePageProps) {
   return (
     <Box style={{ sizePt: format.bodyPt, lineHeight: 1.35, gap: 4, justify: "center" }} field="title page">
-      {logo && <Box artifact style={{ height: logoHeightMm }} draw={(widthMm) => inBox(logo, widthMm)} />}
+      {logo && (
+        <Box
+          artifact
+          style={{ height: logoHeightMm }}
+          draw={(widthMm) => placedLogo(logo, { widthMm, heightMm: logoHeightMm }).draw()}
+        />
+      )}
       <Box tag="H1" style={{ sizePt: format.bodyPt * 2.2, lineHeight: 1.15, face: "bold" }}>
         {title}
       </Box>
@@ -31,13 +37,6 @@ export function TitlePage({ format, title, publisher, lines, logo }: TitlePagePr
       ))}
     </Box>
   );
-}
-
-/** As large as the box has room for, from its left edge. */
-function inBox(image: RasterImage, boxMm: number): readonly Item[] {
-  const shape = image.widthPx / image.heightPx;
-  const widthMm = Math.min(boxMm, logoHeightMm * shape);
-  return [{ kind: "image", xMm: 0, yMm: 0, widthMm, heightMm: widthMm / shape, image }];
 }
 
 interface ContentsEntry {

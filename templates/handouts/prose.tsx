@@ -3,7 +3,9 @@ import { last } from "../../src/core/lists.ts";
 import type { CaptionedDrawing } from "../../src/drawing/pictures.ts";
 import { Box, mmPerPoint, type TextPlace } from "../../src/markup/boxes.ts";
 import type { Child } from "../../src/markup/jsx-runtime.ts";
+import type { RasterImage } from "../../src/model/own-image.ts";
 import type { PictureNode } from "../../src/model/pictures.ts";
+import { placedLogo } from "../logo.ts";
 import { columnWidthMm, type HandoutFormat, headingScale } from "./format.ts";
 import { boundText, inline, linesOf } from "./prose-inline.tsx";
 import { ProseTable } from "./prose-table.tsx";
@@ -19,6 +21,8 @@ interface ProseProps {
   readonly pictures: (node: PictureNode) => readonly CaptionedDrawing[];
   /** Where the guide's makers are found, below the text. */
   readonly closing: readonly string[];
+  /** The mark of the guide's makers, beside that. */
+  readonly logo?: RasterImage | undefined;
 }
 
 /** Between pictures that stand side by side [mm]. */
@@ -26,7 +30,7 @@ const leastGapMm = 3;
 
 /** A lesson as one column, as long as it is; it is cut into pages afterwards. */
 export function LessonColumn(props: ProseProps) {
-  const { title, summary, body, format, gapMm, closing } = props;
+  const { title, summary, body, format, gapMm } = props;
   return (
     <Box style={{ sizePt: format.bodyPt, lineHeight: format.lineHeight, gap: gapMm }} field={title}>
       <Heading level={1} format={format}>
@@ -36,8 +40,25 @@ export function LessonColumn(props: ProseProps) {
         {boundText(summary)}
       </Box>
       {body.children.map((node) => blockOf(node, props))}
+      <Makers {...props} />
+    </Box>
+  );
+}
+
+const logoMm = { widthMm: 30, heightMm: 12 } as const;
+
+/** Below a rule, where the guide's makers are found, beside their mark. */
+function Makers({ closing, logo }: ProseProps) {
+  if (closing.length === 0 && !logo) return null;
+  const mark = logo && placedLogo(logo, logoMm);
+  return (
+    <Box
+      style={{ direction: "row", gap: leastGapMm, align: "center", paddingTop: 1.5 }}
+      paint={{ ruleAbove: hairline }}
+    >
+      {mark && <Box artifact style={{ width: mark.widthMm, height: mark.heightMm }} draw={mark.draw} />}
       {closing.length > 0 && (
-        <Box tag="P" style={{ paddingTop: 1 }} paint={{ ruleAbove: hairline }}>
+        <Box tag="P" style={{ grow: 1 }}>
           {closing.map((line, i) => (
             <Box key={String(i)}>{line}</Box>
           ))}

@@ -73,4 +73,17 @@ describe("the logo", () => {
     expect(title!.operators).toContain("paintImageXObject");
     expect(nodesOf(title!.tree, "Figure")).toEqual([]);
   });
+
+  it("stands at the end of each handout, and on a large card", async () => {
+    const imagesIn = async (path: string) => {
+      const { pages } = await readPdf(files.get(path) as Uint8Array);
+      return pages.flatMap(({ operators }) => operators.filter((one) => one === "paintImageXObject"));
+    };
+    const handouts = [...files.keys()].filter((path) => /^handouts\/.*-a4\.pdf$/.test(path));
+    expect(handouts.length).toBeGreaterThan(0);
+    for (const path of handouts) expect((await imagesIn(path)).length, path).toBeGreaterThan(0);
+    const cards = [...files.keys()].filter((path) => /^cards\/(?!sheet).*-a5\.pdf$/.test(path));
+    expect(cards.length).toBeGreaterThan(0);
+    for (const path of cards) expect(await imagesIn(path), path).toEqual(["paintImageXObject"]);
+  });
 });

@@ -6,6 +6,7 @@ import { groupShot } from "../../core/tackle/shot-groups.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
 import { publicAddress, sitePaths } from "../../model/addresses.ts";
 import type { CardContent, CardDepth, CardNotes } from "../../model/card-content.ts";
+import { linesToFindUs } from "../../model/find-us.ts";
 import type { Guide } from "../../model/library.ts";
 import type { Rig } from "../../model/rig.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../../model/solved.ts";
@@ -66,6 +67,7 @@ export function cardContent(
     ...(lead && { leadWarning: lead }),
     caution: words("card.caution"),
     publisher: words("card.own-line", { publisher: guide.publisher }),
+    ...(guide.visit && { findUs: linesToFindUs(guide).join("; ") }),
     ...(guide.siteAddress !== undefined && {
       address: publicAddress(sitePaths.rig(rig.id), guide.siteAddress),
     }),

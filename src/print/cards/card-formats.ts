@@ -1,7 +1,7 @@
 import type { BackLook, FrontLook, SideLook } from "../../../templates/cards/card-look.ts";
 import type { QuarterTurn } from "../../layout/paper.ts";
 import type { CardFormatName } from "../../model/addresses.ts";
-import { type CardPart, depthParts } from "../../model/card-content.ts";
+import { type CardPart, depthParts, makersParts } from "../../model/card-content.ts";
 import type { Guide } from "../../model/library.ts";
 import type { Printable } from "../../model/printable.ts";
 import { paperSizes, unprintableMm } from "../sheets/paper-sizes.ts";
@@ -28,11 +28,15 @@ export interface CardFormat {
   readonly backs: readonly [BackLook, ...BackLook[]];
   /** What a card of this format has, in smaller type if need be, besides all that the next smaller one has. */
   readonly least: readonly CardPart[];
+  /** What it has of the makers' own, in smaller type if need be, where all else has room. */
+  readonly wished: readonly CardPart[];
   /** Smallest module of a code [mm]. */
   readonly moduleMinMm: number;
   /** On paper of its own size, and on a sheet. */
   readonly turns: { readonly alone: Turns; readonly onSheet: Turns };
   readonly cutting: Cutting;
+  /** Room for the mark of the guide's makers; a pocket card has none, and a phone that makes one has not the mark. */
+  readonly logoMm?: Size;
   readonly listedAs: Extract<Printable["kind"], "card" | "larger-card">;
 }
 
@@ -90,6 +94,7 @@ const upright: Turns = { front: 0, back: 0 };
 /** What cards to read have in common. */
 const reader = {
   moduleMinMm: 0.4, // for telephones; from memory
+  logoMm: { widthMm: 24, heightMm: 8 },
   listedAs: "larger-card",
 } as const;
 
@@ -140,6 +145,7 @@ function quartered(size: Size): Omit<CardFormat, "name"> {
     front: size,
     back: size,
     least: [],
+    wished: [],
     ...readerSides([clearPt, 13, 12, 11, 10], {
       marginMm: 7,
       whiteMm: unprintableMm,
@@ -158,6 +164,7 @@ function halved(size: Size): Omit<CardFormat, "name"> {
     front: size,
     back: size,
     least: [...depthParts, "code", "gauge"],
+    wished: makersParts,
     ...readerSides([largePt, 15, clearPt, 13, 12], {
       marginMm: 8,
       whiteMm: unprintableMm,
@@ -176,6 +183,7 @@ export const cardFormats: { readonly [Name in CardFormatName]: CardFormat & { re
     front: { widthMm: id1.heightMm, heightMm: id1.widthMm },
     back: id1,
     least: [],
+    wished: [],
     fronts: unlikeApart([
       pocketFront(9, "front"),
       pocketFront(9, "back"),
@@ -196,6 +204,7 @@ export const cardFormats: { readonly [Name in CardFormatName]: CardFormat & { re
     front: paperSizes.A7,
     back: paperSizes.A7,
     least: [],
+    wished: [],
     ...readerSides([12, 11, 10, 9, leastPt], { marginMm: 3.5, whiteMm: 0, gapMm: 0.8, writeInMm: 8 }),
     turns: { alone: upright, onSheet: upright },
     cutting: "apart",

@@ -63,11 +63,12 @@ function layOutCards(
   solved: SolvedRig,
   notes: CardNotes,
   formats: readonly CardFormat[],
-  { guide, kit, fonts }: Press,
+  { guide, kit, fonts, logo }: Press,
 ): Laid[] {
   let least: readonly CardPart[] = [];
   return formats.map((format) => {
-    const layOut: LayOutAs = (told, as) => layOutCard(told, format, guide, kit, fonts, { notes: as, least });
+    const layOut: LayOutAs = (told, as) =>
+      layOutCard(told, format, guide, kit, fonts, { notes: as, least, logo });
     const card = layOut(solved, notes);
     if (!fits(card)) return { card, shorten: whatToShorten(solved, notes, layOut) };
     least = card.taken;

@@ -2,12 +2,12 @@ import type { CardCode } from "../../../templates/cards/card-back.tsx";
 import { CardBack } from "../../../templates/cards/card-back.tsx";
 import { CardFront } from "../../../templates/cards/card-front.tsx";
 import type { BackLook, FrontLook } from "../../../templates/cards/card-look.ts";
+import { placedLogo } from "../../../templates/logo.ts";
 import { last } from "../../core/lists.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
 import type { Fonts } from "../../layout/fonts.ts";
 import { layOut } from "../../layout/lay-out.ts";
 import type { LaidOutPage } from "../../layout/page-of.ts";
-import type { QuarterTurn } from "../../layout/paper.ts";
 import { mmPerPoint } from "../../markup/boxes.ts";
 import {
   type CardChoice,
@@ -17,17 +17,20 @@ import {
   type CardPart,
   cardParts,
   depthParts,
+  makersParts,
   mustParts,
 } from "../../model/card-content.ts";
 import type { Guide } from "../../model/library.ts";
+import type { RasterImage } from "../../model/own-image.ts";
 import type { SolvedRig } from "../../model/solved.ts";
-import type { Card, CardFace } from "../sheets/sheet.ts";
+import type { Card } from "../sheets/sheet.ts";
 import { cardContent, drawnOf, threeDepths } from "./card-content.ts";
 import type { CardFormat } from "./card-formats.ts";
 import { gaugePicture, tipPicture } from "./card-pictures.ts";
 import { qrCode } from "./qr-code.ts";
 import { rigPicture } from "./rig-picture.ts";
 import { shotTable } from "./shot-table.ts";
+import { turnedCard } from "./turned-card.ts";
 
 /** A card of one format as it is read, and as it lies on paper. */
 export interface FinishedCard {
@@ -47,6 +50,8 @@ interface CardWishes {
   readonly notes?: CardNotes;
   /** What the next smaller card has taken, and this one must therefore have. */
   readonly least?: readonly CardPart[];
+  /** The mark of the guide's makers. */
+  readonly logo?: RasterImage | undefined;
 }
 
 /** Lays out the two sides of one rig's card in one format. */
@@ -84,20 +89,36 @@ export function layOutCard(
   guide: Guide,
   kit: DrawingKit,
   fonts: Fonts,
-  { notes = {}, least = [] }: CardWishes = {},
+  { notes = {}, least = [], logo }: CardWishes = {},
 ): FinishedCard {
   const short = { ...kit, figures: kit.figures.compact };
-  const composer = makeComposer(solved, format, cardContent(solved, guide, short, notes), kit, fonts);
-  const has = (part: CardPart) => hasPart(composer.card, part);
+  const composer = makeComposer(solved, format, cardContent(solved, guide, short, notes), kit, fonts, logo);
+  const has = (part: CardPart) =>
+    part === "logo" ? logo !== undefined && format.logoMm !== undefined : hasPart(composer.card, part);
   const must: Parts = mustParts.filter(has);
-  const asked = cardParts.filter((part) => has(part) && [...must, ...least, ...format.least].includes(part));
-  const { front, back } = withAll(format, composer, asked) ?? withSome(format, composer, asked);
-  const compose = (parts: Parts) => composer.back(back.look, parts, tackleOnBack(front.look));
-  const full = fits(back.page) ? fuller(back, cardParts.filter(has).filter(isOfBack), compose) : back;
-  const taken = [...front.taken, ...full.taken];
+  const needed = [...must, ...least.filter((part) => !isMakers(part)), ...format.least];
+  const asked = cardParts.filter((part) => has(part) && needed.includes(part));
+  const all = cardParts.filter(has);
+  const bare = filled(withAll(format, composer, asked) ?? withSome(format, composer, asked), all, composer);
+  const { front, back } = withMakers(format, composer, all, bare) ?? bare;
+  const taken = [...front.taken, ...back.taken];
   const lacks = asked.filter((part) => !taken.includes(part));
   const look = { front: front.look, back: back.look };
-  return finished({ front: front.page, back: full.page, taken, lacks, look }, solved.rig.id, format);
+  return finished({ front: front.page, back: back.page, taken, lacks, look }, solved.rig.id, format);
+}
+
+/** The same sides with all further parts on the back that fit. */
+function filled({ front, back }: Sides, parts: Parts, composer: Composer): Sides {
+  const compose = (taken: Parts) => composer.back(back.look, taken, tackleOnBack(front.look));
+  return { front, back: fits(back.page) ? fuller(back, parts.filter(isOfBack), compose) : back };
+}
+
+/** All that the sides have and the makers' own besides, in smaller type; undefined where that has no room. */
+function withMakers(format: CardFormat, composer: Composer, all: Parts, bare: Sides): Sides | undefined {
+  const has = [...bare.front.taken, ...bare.back.taken];
+  const wished = format.wished.filter((part) => all.includes(part) && !has.includes(part));
+  const sides = wished.length > 0 ? withAll(format, composer, [...has, ...wished]) : undefined;
+  return sides && filled(sides, all, composer);
 }
 
 /** A card as it lies on paper of its own, and on sheets. */
@@ -111,6 +132,7 @@ export function finished(
 
 const fits = ({ overflows }: LaidOutPage) => overflows.length === 0;
 const tackleOnBack = ({ tackleOn }: FrontLook) => tackleOn === "back";
+const isMakers = (part: CardPart) => makersParts.some((makers) => makers === part);
 const isOfFront = (part: CardPart) => onFront.has(part);
 const isOfBack = (part: CardPart) => !onFront.has(part);
 
@@ -202,6 +224,8 @@ function hasPart(card: CardContent, part: CardPart): boolean {
       return card.depths.length > 3;
     case "code":
       return card.address !== undefined;
+    case "find-us":
+      return card.findUs !== undefined;
     case "gauge":
       return card.shotSizes > 1;
     default:
@@ -215,9 +239,11 @@ function makeComposer(
   card: CardContent,
   kit: DrawingKit,
   fonts: Fonts,
+  logo: RasterImage | undefined,
 ): Composer {
   const drawn = drawnOf(solved.depths);
   const code = codeOf(card, format, kit);
+  const mark = logo && format.logoMm && placedLogo(logo, format.logoMm);
   return {
     card,
     front: (look, parts, lack = "noticed") => {
@@ -231,7 +257,7 @@ function makeComposer(
       const choice = choiceOf(card, parts);
       const table = shotTable(card, choice.depths, look, format.back.widthMm, kit);
       const gauge = choice.parts.has("gauge") ? gaugePicture(solved, format, look, kit) : undefined;
-      const props = { card, choice, words: kit.words, look, table, tackle, code, gauge };
+      const props = { card, choice, words: kit.words, look, table, tackle, code, gauge, mark };
       return layOut(CardBack(props), format.back, fonts);
     },
   };
@@ -262,34 +288,5 @@ function codeOf(card: CardContent, { moduleMinMm }: CardFormat, { words }: Drawi
     address: card.address.replace(/^https?:\/\//, ""),
     sizeMm: code.modules * moduleMinMm,
     draw: code.draw,
-  };
-}
-
-/** A card as it lies on paper: both its faces fill one rectangle, each turned by as much as is said. */
-export function turnedCard(
-  id: string,
-  { front, back }: Pick<FinishedCard, "front" | "back">,
-  turns: CardFormat["turns"]["alone"],
-): Card {
-  const lies = turns.front % 180 !== 0;
-  return {
-    id,
-    widthMm: lies ? front.heightMm : front.widthMm,
-    heightMm: lies ? front.widthMm : front.heightMm,
-    front: turnedFace(front, turns.front),
-    back: turnedFace(back, turns.back),
-  };
-}
-
-function turnedFace(page: LaidOutPage, turn: QuarterTurn): CardFace {
-  const { widthMm, heightMm, from } = page;
-  return {
-    widthMm,
-    heightMm,
-    turn,
-    ...(from !== undefined && { from }),
-    get items() {
-      return page.items;
-    },
   };
 }

@@ -6,6 +6,7 @@ import { layOut } from "../../layout/lay-out.ts";
 import { asPaper, type PaperSide } from "../../layout/paper.ts";
 import { sitePaths } from "../../model/addresses.ts";
 import { digestOf } from "../../model/digest.ts";
+import { linesToFindUs } from "../../model/find-us.ts";
 import { once } from "../../model/kept.ts";
 import type { Words } from "../../words/words.ts";
 import { withItems } from "../kept-page.ts";
@@ -17,7 +18,7 @@ import { handoutPage, numbered } from "./page.ts";
 import { paginate } from "./paginate.ts";
 import { cardSheets, type RigCards, sheetOf } from "./rig-cards.ts";
 import { signNotes } from "./sign-notes.ts";
-import { linesToFindUs, type TextPages } from "./text-handout.ts";
+import type { TextPages } from "./text-handout.ts";
 import { ownersLines } from "./to-fill-in.ts";
 
 type Column = readonly Item[];

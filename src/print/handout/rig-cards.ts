@@ -1,7 +1,8 @@
 import type { HandoutFormat } from "../../../templates/handouts/format.ts";
 import type { PaperSide, Placed, QuarterTurn } from "../../layout/paper.ts";
 import { sitePaths } from "../../model/addresses.ts";
-import { type FinishedCard, turnedCard } from "../cards/lay-out-card.ts";
+import type { FinishedCard } from "../cards/lay-out-card.ts";
+import { turnedCard } from "../cards/turned-card.ts";
 import type { Press } from "../press.ts";
 import { paperSizes } from "../sheets/paper-sizes.ts";
 import { sheets } from "../sheets/sheet.ts";

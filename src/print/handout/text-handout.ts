@@ -12,8 +12,9 @@ import { mmPerPoint } from "../../markup/boxes.ts";
 import type { HandoutSize } from "../../model/addresses.ts";
 import { digestOf, digestOnce } from "../../model/digest.ts";
 import { knotFilmName } from "../../model/films.ts";
+import { linesToFindUs } from "../../model/find-us.ts";
 import { once } from "../../model/kept.ts";
-import type { Guide, Prose } from "../../model/library.ts";
+import type { Prose } from "../../model/library.ts";
 import type { PictureNode, PictureReference } from "../../model/pictures.ts";
 import { extentOf } from "../extent.ts";
 import type { Press } from "../press.ts";
@@ -145,7 +146,7 @@ function layOutText(
   handout: HandoutText,
   format: HandoutFormat,
   drawings: Drawings,
-  { guide, kit, fonts }: Press,
+  { guide, kit, fonts, logo }: Press,
 ): Pick<TextPages, "columns" | "overflows"> {
   const widthMm = columnWidthMm(format);
   const { id, title, summary } = handout.text;
@@ -167,6 +168,7 @@ function layOutText(
     format,
     pictures,
     closing: linesToFindUs(guide),
+    logo,
   };
   let [column, pages] = inPages(LessonColumn({ ...props, gapMm: format.gapsMm.usual }), format, fonts);
   if (scant(pages, format)) {
@@ -177,11 +179,6 @@ function layOutText(
     columns: composePages(pages, `text/${id}`),
     overflows: [...column.overflows, ...tooTall(pages, columnHeightMm(format))],
   };
-}
-
-/** Where the guide's makers are found, and when they are open; nothing where they do not say. */
-export function linesToFindUs({ visit }: Guide): readonly string[] {
-  return visit ? [visit.address, ...visit.hours] : [];
 }
 
 /** A drawing without the empty room above and below its marks. */

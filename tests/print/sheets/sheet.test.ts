@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { Item, PathItem, PathStep } from "../../../src/drawing/model.ts";
 import { moved, type PaperSide, type Placed, placing } from "../../../src/layout/paper.ts";
 import { cardFormatsOn } from "../../../src/print/cards/card-formats.ts";
-import { turnedCard } from "../../../src/print/cards/lay-out-card.ts";
+import { turnedCard } from "../../../src/print/cards/turned-card.ts";
 import { paperSizes, unprintableMm } from "../../../src/print/sheets/paper-sizes.ts";
 import { type Card, sheets, turnings } from "../../../src/print/sheets/sheet.ts";
 import {
