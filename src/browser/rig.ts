@@ -114,9 +114,14 @@ if (own) field.value = dataOf(own, "depth");
 for (const control of [field, slider]) control.addEventListener("input", loadFit, { once: true });
 fit.addEventListener("toggle", loadFit, { once: true });
 if (location.search !== "" || (!own && keptAnswers().depth !== undefined)) loadFit();
-if (asked === "" && new URLSearchParams(location.search).has("depth")) field.scrollIntoView();
-if (own) picker.scrollIntoView();
+if (asked === "" && new URLSearchParams(location.search).has("depth")) beginAt(field);
+if (own) beginAt(picker);
 if (asked === "fit") {
   fit.open = true;
-  fit.scrollIntoView();
+  beginAt(fit);
+}
+
+/** At once: a page that glides away while it is painted for the first time has no first sight to be measured by. */
+function beginAt(part: HTMLElement): void {
+  part.scrollIntoView({ behavior: "instant" });
 }

@@ -60,6 +60,28 @@ describe.skipIf("reason" in started)(`what is told of a fitted rig${reason}`, ()
     },
   );
 
+  // While a page glides nothing counts as its first sight, and there is none to measure it by.
+  test.each([["?depth=2.2+m"], ["?#depth-150"], ["?#fit"]])(
+    "a page opened at %s begins there at once",
+    async (at) => {
+      const context = await browser.newContext({ reducedMotion: "no-preference" });
+      const page = await context.newPage();
+      await page.addInitScript(() => {
+        const how: unknown[] = [];
+        Object.assign(globalThis, { how });
+        const real = Element.prototype.scrollIntoView;
+        Element.prototype.scrollIntoView = function (options) {
+          how.push(options);
+          real.call(this, options);
+        };
+      });
+      await page.goto((await addressOf(rig)) + at);
+      const how = await page.evaluate(() => (globalThis as unknown as { how: unknown[] }).how);
+      expect(how).toEqual([{ behavior: "instant" }]);
+      await context.close();
+    },
+  );
+
   test("a warning that came above is named in the bar, which leads to it", async () => {
     const { page } = sample;
     await sample.open(`${rig}?depth=9+m`);
@@ -85,7 +107,8 @@ describe.skipIf("reason" in started)(`what is told of a fitted rig${reason}`, ()
       const page = await browser.newPage();
       await page.clock.install({ time: 0 });
       await page.goto(await addressOf(`${rig}?depth=1.5+m`));
-      await page.clock.runFor(10_000);
+      // From here on time goes only as far as it is told, however slow the machine is.
+      await page.clock.pauseAt(3_600_000);
       await page.waitForSelector("#fitted .in-water", { state: "attached" });
       const told = await page.evaluateHandle(() => {
         const texts: string[] = [];

@@ -4,6 +4,7 @@ import type { OutputFile } from "../../src/markup/output.ts";
 import type { SiteInput } from "../../src/site/input.ts";
 import { siteFiles } from "../../src/site/site-files.tsx";
 import { realSite } from "./real-site.ts";
+import { withRigs } from "./with-rigs.ts";
 
 /** What each rig more may add to the files that a phone keeps, the search index among them [byte, gzipped]. */
 const mostBytesEach = 25_000;
@@ -21,20 +22,9 @@ async function keptBytes(input: SiteInput): Promise<number> {
 
 test("twice as many rigs add at most 25 kB each to what a phone keeps, search index and all", async () => {
   const once = await realSite();
-  const { library } = once;
-  const names = new Map(library.rigs.map(({ id }) => [id, `${id}-again`]));
-  const again = library.rigs.map((entry) => {
-    const id = names.get(entry.id)!;
-    return { ...entry, id, title: `${entry.title}, again`, rig: { ...entry.rig, id } };
-  });
-  const solved = new Map(once.solved);
-  for (const [id, other] of names) {
-    const rig = once.solved.get(id)!;
-    solved.set(other, { ...rig, rig: { ...rig.rig, id: other } });
-  }
-  const twice: SiteInput = { ...once, library: { ...library, rigs: [...library.rigs, ...again] }, solved };
+  const twice = withRigs(once, 2 * once.library.rigs.length);
   const grown = (await keptBytes(twice)) - (await keptBytes(once));
-  const each = grown / library.rigs.length;
+  const each = grown / once.library.rigs.length;
   expect(each).toBeLessThan(mostBytesEach);
   // A rig that added nothing would not have been built.
   expect(each).toBeGreaterThan(5_000);

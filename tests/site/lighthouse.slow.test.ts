@@ -53,11 +53,26 @@ describe.skipIf("reason" in started)(`the shipped content measured by Lighthouse
 
 type Scores = Readonly<Record<keyof typeof least, number>>;
 
-async function scoresOf(address: string): Promise<Scores> {
-  const result = await lighthouse(address, { port, logLevel: "silent" });
-  return Object.fromEntries(
-    categories.map((name) => [name, result!.lhr.categories[name]!.score!]),
-  ) as unknown as Scores;
+/**
+ * A run in which the browser could not be watched has no score and measures nothing: it is told why, and run again.
+ *
+ * @throws Error where it has none time after time
+ */
+async function scoresOf(address: string, tries = 3): Promise<Scores> {
+  const { lhr } = (await lighthouse(address, { port, logLevel: "silent" }))!;
+  const without = categories.filter((name) => typeof lhr.categories[name]?.score !== "number");
+  if (without.length === 0) {
+    return Object.fromEntries(
+      categories.map((name) => [name, lhr.categories[name]!.score]),
+    ) as unknown as Scores;
+  }
+  const faults = Object.values(lhr.audits).flatMap(({ id, errorMessage }) =>
+    errorMessage ? [`${id}: ${errorMessage}`] : [],
+  );
+  const why = `${address} has no score of ${without.join(", ")}: ${[lhr.runtimeError?.message, ...faults].join("; ")}`;
+  process.stdout.write(`${why}\n`);
+  if (tries <= 1) throw new Error(why);
+  return scoresOf(address, tries - 1);
 }
 
 function median(values: readonly number[]): number {
