@@ -1,6 +1,7 @@
 import { outputFiles, solveContent } from "../../src/build/build.ts";
 import { type Keep, makeAnew } from "../../src/model/kept.ts";
 import { hasErrors } from "../../src/model/message.ts";
+import { sampleSwim } from "./sample-swim.ts";
 import { contentWith, worldOf } from "./smallest-content.ts";
 
 type Files = Readonly<Record<string, string>>;
@@ -58,6 +59,11 @@ export const guideToEdit: Files = contentWith({
     "Third",
     "::float-drawing{float=waggler}\n\nOf the [plain rig](../rigs/plain.md).\n\n::float-states{rig=plain show=load}",
   ),
+  ...sampleSwim(),
+  "notes/day.yaml":
+    "swim: pond\ndate: 2026-05-09\nlevel: 2 cm\ndepths: [{ spot: Close in, depth: 91 cm }]\nrigs: [{ rig: plain, catches: [{ fish: roach, count: 3 }] }]\n",
+  "choosing.yaml":
+    "basis: common practice\nrules-out: [{ rule: water }, { rule: rod }, { rule: box }]\nspeaks-for: [{ rule: fish, points: 2 }]\n",
   "pages/safety.md": `---\ntitle: Safety\nsummary: Take care.\n---\n\n## Lines\n\nKeep away from lines overhead.\n`,
 });
 
@@ -88,6 +94,10 @@ const edits: readonly Edit[] = [
   replaced("baits/grub.yaml", /mass: [^\n]*/, (n) => `mass: 0.0${n} g`, 30),
   replaced("hooks.yaml", /mass: [\d.]+/, (n) => `mass: 0.0${n}`, 30),
   replaced("knots/half-blood.yaml", /\[35, \d+\]/, (n) => `[35, ${n}]`, 8),
+  replaced("swims/pond.yaml", /depth: 90 cm|depth: 9\d cm/, (n) => `depth: ${90 + (n % 10)} cm`),
+  replaced("swims/pond.yaml", /title: Our[^\n]*/, (n) => `title: Our pond ${n}`),
+  replaced("notes/day.yaml", /count: \d+/, (n) => `count: ${n}`),
+  replaced("choosing.yaml", /points: \d+/, (n) => `points: ${n}`),
   replaced("guide.yaml", /title: [^\n]*/, (n) => `title: Guide ${n}`),
   replaced("guide.yaml", /publisher: [^\n]*/, (n) => `publisher: Club ${n}`),
   replaced("guide.yaml", /edition: [^\n]*/, (n) => `edition: 2026-11-${10 + (n % 18)}`),
