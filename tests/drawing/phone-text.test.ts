@@ -15,7 +15,7 @@ import { shippedGuide } from "../support/shipped-guide.ts";
 /** A phone 360 px wide leaves a picture this much between the margins of the page [px]. */
 const phonePx = 328;
 /** The smallest words that are read without zooming [px]. Common practice, no source. */
-const leastPx = 11;
+const leastPx = 13;
 
 const { library, rigs, kit, source } = shippedGuide;
 

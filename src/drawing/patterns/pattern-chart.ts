@@ -84,7 +84,8 @@ function drawChart(entries: readonly PatternEntry[], scales: Scales, kit: Drawin
   const captionMm = Math.max(...captions.map((parts) => parts.reduce((sum, one) => sum + one.heightMm, 0)));
   const captionTop = surfaceMm + room.waterMm + bedThicknessMm + 1.5;
   const noteTop = captionTop + captionMm + 1;
-  const said = longestS > 0 ? words("drawing.pattern.sink") : "";
+  const toScale = words("drawing.pattern.scale");
+  const said = longestS > 0 ? `${toScale} ${words("drawing.pattern.sink")}` : toScale;
   const note = layLabel([{ text: said, ink: "soft" }], widthMm - 2 * marginMm, textMm, measure);
   return {
     widthMm,
@@ -99,14 +100,14 @@ function drawChart(entries: readonly PatternEntry[], scales: Scales, kit: Drawin
         const rigMm = sink ? slotMm * rigShare : slotMm;
         const column = {
           leftMm: left,
-          rightMm: left + slotMm - 0.6,
+          rightMm: left + (sink ? rigMm : slotMm) - 0.6,
           xMm: left + rigMm / 2,
           surfaceMm,
           scale,
         };
         const frame = {
-          leftMm: left + rigMm,
-          rightMm: column.rightMm - marginMm,
+          leftMm: left + rigMm + 0.8,
+          rightMm: left + slotMm - 0.6 - marginMm,
           surfaceMm,
           scale,
           longestS,

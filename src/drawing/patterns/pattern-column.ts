@@ -16,6 +16,8 @@ import { strandStrokes } from "../strands.ts";
 /** Drawn diameter per diameter of shot, the first at which all of them find room. */
 const shotScales = [0.5, 0.4, 0.3];
 const hookMm = 2.6;
+/** Line that would reach so far below the bed is drawn shorter, and marked as such [mm]. */
+const shortenedMm = 1;
 
 /** A rig's place in the chart. */
 interface ChartColumn {
@@ -37,7 +39,8 @@ export function drawPatternColumn({ rig }: SolvedRig, depth: SolvedDepth, column
   const { float, hookLengthMm } = rig;
   const bedMm = surfaceMm + depth.depthMm * scale;
   const eyeMm = surfaceMm + depth.draughtMm * scale + floatEyeRadiusMm;
-  const hookTip = Math.min(bedMm - 0.3, eyeMm + depth.floatToHookMm * scale);
+  const hangsMm = eyeMm + depth.floatToHookMm * scale;
+  const hookTip = Math.min(bedMm - 0.3, hangsMm);
   const y = (fromHookMm: number) => hookTip - fromHookMm * scale;
   const shots = placeShot(depth, y, eyeMm + floatEyeRadiusMm, hookTip - hookMm);
   if (!shots) {
@@ -61,6 +64,9 @@ export function drawPatternColumn({ rig }: SolvedRig, depth: SolvedDepth, column
     }),
     ...shots.flatMap(({ yMm, radiusMm }) => parts.shot.draw({ at: point(x, yMm), radiusMm })),
     ...parts.hook.draw({ bend: point(x, hookTip), heightMm: hookMm }),
+    ...(hangsMm > hookTip + shortenedMm
+      ? parts.lineBreak.draw({ at: point(x, (loop + hookTip - hookMm) / 2) })
+      : []),
   ];
 }
 
@@ -105,6 +111,7 @@ export function sinkCurve(sink: Sink, frame: SinkFrame, textMm: number, kit: Dra
   const clearMm = Math.max(leftMm, ...beside.map(({ xMm }) => xMm + 0.8));
   const middle = Math.min(rightMm - half, Math.max(clearMm + half, foot.xMm));
   return [
+    polyline([point(leftMm, surfaceMm), point(leftMm, foot.yMm)], thinSoft),
     polyline([point(foot.xMm, baseline + 0.3 * textMm), foot], { ...thinSoft, dashMm: [0.8, 0.8] }),
     polyline(track.map(at), { ink: "accent", widthMm: 0.6 }),
     text(point(middle, baseline), time, textMm, { anchor: "middle" }),

@@ -91,7 +91,7 @@ function fullLabels(
   const hook = words("drawing.rig.hook", { size: rig.hook.size, bait: figures.inSentence(rig.bait.title) });
   const draught = words("drawing.rig.draught", { length: together(figures.shortGap(depth.draughtMm)) });
   const labels: RigLabel[] = [
-    { about: "hook", fromHookMm: 0, toHookMm: 0, runs: [{ text: hook }], rank: 1 },
+    { about: "hook", fromHookMm: 0, toHookMm: 0, runs: distanceFirst("0", hook), rank: 1 },
     {
       about: "draught",
       fromHookMm: floatToHookMm + 1,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { drawScene } from "../../../src/drawing/scenes/draw-scene.ts";
 import { scenes } from "../../../src/model/pictures.ts";
-import { drawingFaults } from "../../support/drawing-checks.ts";
+import { drawingFaults, flatItems } from "../../support/drawing-checks.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
 import { sampleWaggler } from "../../support/sample-rig.ts";
 
@@ -13,6 +13,13 @@ describe.each(scenes)("the scene %s", (scene) => {
       const where = `${drawing.title}, ${widthMm} mm`;
       expect(drawingFaults(drawing), where).toEqual([]);
     }
+  });
+
+  it.each([55, 90])("has no words below 7.5 pt on paper at a width of %i mm", (widthMm) => {
+    const sizes = drawScene(scene, sampleWaggler, { widthMm }, drawingKit).flatMap(({ items }) =>
+      flatItems(items).flatMap((item) => (item.kind === "text" ? [item.sizeMm] : [])),
+    );
+    for (const sizeMm of sizes) expect(sizeMm).toBeGreaterThanOrEqual(7.5 * (25.4 / 72));
   });
 
   it("tells each step in words of its own", () => {
