@@ -5,6 +5,8 @@ import { solveContent } from "../src/build/build.ts";
 import type { Solved } from "../src/build/stages.ts";
 import { disk } from "../src/cli/disk.ts";
 import { variantsOf } from "../src/core/float/moved-float.ts";
+import { stripOf } from "../src/drawing/film/film.ts";
+import { drawFilm } from "../src/drawing/film/films.ts";
 import { drawFloatChart } from "../src/drawing/float/float-chart.ts";
 import { drawFloat } from "../src/drawing/float/float-drawing.ts";
 import { drawFloatStates } from "../src/drawing/float/float-states.ts";
@@ -22,6 +24,7 @@ import { drawScene } from "../src/drawing/scenes/draw-scene.ts";
 import { holdOf } from "../src/drawing/scenes/make-up.ts";
 import { drawShotGauge } from "../src/drawing/shot-gauge.ts";
 import { drawingToSvg, fontFamily } from "../src/drawing/svg.ts";
+import { filmsOf } from "../src/model/films.ts";
 import { scenes } from "../src/model/pictures.ts";
 import type { SolvedRig } from "../src/model/solved.ts";
 
@@ -100,6 +103,23 @@ function sections({ library, rigs, kit, source }: Solved): Section[] {
       drawings: rigs.flatMap((rig) => waterPlots(rig, kit)),
     },
     {
+      title: "Films, in the pictures of their strips",
+      theme: "page",
+      drawings: [
+        ...films(rigs).flatMap(({ film, rig, depth }) =>
+          stripOf(drawFilm(film, rig, depth, pictureRoom, kit), kit).map(({ drawing, caption }) => ({
+            ...drawing,
+            description: caption,
+          })),
+        ),
+        ...library.knots.flatMap(({ id }) =>
+          drawPictures(source)({ picture: "film", film: "knot", knot: id }, pictureRoom, kit).map(
+            ({ drawing, caption }) => ({ ...drawing, description: caption ?? "" }),
+          ),
+        ),
+      ],
+    },
+    {
       title: "Scenes",
       theme: "page",
       drawings: [
@@ -133,6 +153,14 @@ function sections({ library, rigs, kit, source }: Solved): Section[] {
     },
     { title: "Parts", theme: "page", drawings: Object.entries(parts).map(drawPart) },
   ];
+}
+
+/** Each film of some rigs of every kind. */
+function films(rigs: readonly SolvedRig[]) {
+  const chosen = rigs.filter((_, i) => i % Math.ceil(rigs.length / 4) === 0);
+  return chosen.flatMap((rig) =>
+    filmsOf(rig, rig.depths[0]!).map((film) => ({ film, rig, depth: rig.depths[0]! })),
+  );
 }
 
 /** A rig with rubbers and one with a stop knot, which are made up in another order. */

@@ -22,6 +22,7 @@ const scripts = [
   "signs",
   "film",
   "soundings",
+  "try",
   "fit",
   "sums-worker",
   "card",

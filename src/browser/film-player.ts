@@ -5,8 +5,12 @@ import { dataOf, partWithin } from "./page-parts.ts";
 /** Share of the pace that "slower" plays at. */
 const slowShare = 0.25;
 
-/** Puts the player of a film in place of its strip. Nothing moves until somebody asks. */
-export function startFilm(film: HTMLElement): void {
+/**
+ * Puts the player of a film in place of its strip. Nothing moves until somebody asks.
+ *
+ * @returns what goes to one of its steps
+ */
+export function startFilm(film: HTMLElement): (step: number) => void {
   const { content } = partWithin<HTMLTemplateElement>(film, "template");
   const player = document.importNode(partWithin<HTMLElement>(content, ".film-player"), true);
   const screen = filmScreen(player, content);
@@ -37,6 +41,7 @@ export function startFilm(film: HTMLElement): void {
   screen.show(0);
   film.dataset.plays = "";
   film.append(player);
+  return screen.slide;
 }
 
 interface PlayHead {

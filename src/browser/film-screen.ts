@@ -21,10 +21,15 @@ interface PlayedMoment {
   readonly poses: readonly Pose[];
 }
 
+/** Of many small steps each becomes the next all the time. */
+function paceOf(step: string | undefined): Pace {
+  return step === undefined ? usual : { ...usual, stepS: Number(step), changeS: Number(step) };
+}
+
 /** What shows a film at a time: its picture, its caption, its clock and the place of its slider. */
 export function filmScreen(player: HTMLElement, content: DocumentFragment) {
   const knot = content.querySelector(".film-tied")?.textContent;
-  const pace = knot ? tied : usual;
+  const pace = knot ? tied : paceOf(partWithin(content, "ol").dataset.step);
   const moments = readMoments(content, pace);
   const moving = partWithin(player, ".film-moving");
   const posed = stageOf(moving, [...partWithin(content, ".film-parts").children]);
@@ -57,6 +62,10 @@ export function filmScreen(player: HTMLElement, content: DocumentFragment) {
     show,
     slider,
     startsS: moments.map(({ startS }) => startS),
+    slide: (step: number) => {
+      slider.value = String(step);
+      slider.dispatchEvent(new Event("input", { bubbles: true }));
+    },
     timeOfSlider: () => Number(slider.value) * (isTimed ? 1 : pace.stepS),
   };
 }

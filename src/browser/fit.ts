@@ -31,6 +31,7 @@ const said = partById("fit-said");
 const brief = partById("fit-brief");
 const bar = partWithin(document, ".water-bar");
 const slider = document.getElementById("fit-slider") as HTMLInputElement;
+const tryLink = document.getElementById("try-link") as HTMLAnchorElement;
 const rig = loadedRig();
 const notes = loadedNotes();
 const scale = scaleOf(rig);
@@ -194,6 +195,7 @@ function keepInAddress(changed: ReadonlyMap<string, string>): void {
   const address = `${location.pathname}?${query}`;
   history.replaceState(null, "", location.hash === "#fit" ? `${address}#fit` : address);
   shareAddress(address);
+  tryLink.search = String(new URLSearchParams([["rig", rig.id], ...query]));
 }
 
 /** Puts in what the address has; without one, what is kept. A box is kept for the guide's own scale of shot. */

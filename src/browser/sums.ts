@@ -2,6 +2,7 @@ import { type Answer, answer, type Finding } from "../core/finding.ts";
 import type { Tub } from "../core/tackle/shot.ts";
 import type { Rig } from "../model/rig.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
+import { drawnThrough } from "../solve/drawn-through.ts";
 import { type FromBox, fallFromBox, fromBox, rigThatCan, toldLater, worthBuying } from "../solve/from-box.ts";
 import { solveInWater } from "../solve/in-water.ts";
 import { solveRig } from "../solve/solve-rig.ts";
@@ -53,6 +54,11 @@ const sums = {
   make,
   inWater,
   worthBuying: ({ rig, box = [] }: ToMake) => worthBuying(rig, box),
+  /** The rig's depth in steps small enough to be drawn through by hand. */
+  drawnThrough: (solved: SolvedRig) => {
+    const [depth] = solved.depths;
+    return depth && drawnThrough(solved, depth);
+  },
   /** How it is told that this rig can be made of the box, where it can. */
   canBeMade: ({ rig, box }: ToMake) => rigThatCan([rig], () => box)?.finding,
 };

@@ -16,7 +16,8 @@ export function toDom(child: Child): Node[] {
     if (name === "children" || value === undefined || value === null || value === false) continue;
     element.setAttribute(name, value === true ? "" : String(value));
   }
-  element.append(...toDom(props.children));
+  const within = element instanceof HTMLTemplateElement ? element.content : element;
+  within.append(...toDom(props.children));
   return [element];
 }
 

@@ -22,6 +22,8 @@ export const sitePaths = {
   fish: "site/fish.html",
   printables: "site/printables.html",
   safety: "site/safety.html",
+  /** Films that a reader drives with a rig of their own. */
+  tryIt: "site/try.html",
   search: "site/search.html",
   notFound: "site/404.html",
   licencePage: "site/licences.html",

@@ -14,6 +14,7 @@ import { ShotPage } from "../../templates/pages/shot.tsx";
 import { SoundingsPage } from "../../templates/pages/soundings.tsx";
 import { SwimListPage, SwimPage } from "../../templates/pages/swims.tsx";
 import { TroublesPage } from "../../templates/pages/troubles.tsx";
+import { TryPage } from "../../templates/pages/try.tsx";
 import type { Section, View } from "../../templates/pages/view.ts";
 import { sitePaths } from "../model/addresses.ts";
 import type { Lesson, Library, Prose, RigEntry } from "../model/library.ts";
@@ -175,9 +176,14 @@ const prosePage = (prose: Prose, from: TextFrom, input: SiteInput): Page => ({
   body: (view) => <ProsePage view={view} prose={prose} />,
 });
 
-/** Tackle, bait, fish, signs and words to look up; a page for each that there is any of. */
+/** Films to drive, and tackle, bait, fish, signs and words to look up; a page for each that there is any of. */
 function referencePages({ species, troubles, glossary }: Library, list: MakeList): readonly Page[] {
   return [
+    {
+      ...list("try", sitePaths.tryIt, (view) => <TryPage view={view} />),
+      scripts: ["guide-data.js", "try.js"],
+      onDemand: true,
+    },
     list("floats", sitePaths.floats, (view) => <FloatsPage view={view} />, "floats"),
     list("shot", sitePaths.shot, (view) => <ShotPage view={view} />),
     list("knots", sitePaths.knots, (view) => <KnotsPage view={view} />),

@@ -44,7 +44,7 @@ export function siteFile(path: string, input: SiteInput): OutputFile | undefined
 }
 
 /** Too large to keep on a phone before anybody asks for it. */
-const onDemand = [sitePaths.licences];
+const onDemand = [sitePaths.licences, sitePaths.asset("try.js")];
 
 const iconAsset = "icon.svg";
 const searchIndexPath = sitePaths.asset("search-index.js");

@@ -80,7 +80,7 @@ export function viewOf(path: string, input: SiteInput): View {
         tableName: (number) => say("table", { number }),
         href,
         pictures: (reference, prefix) => prosePictures(reference, input, prefix),
-        film: (reference, prefix) => proseFilm(reference, input, prefix),
+        film: (reference, prefix) => proseFilm(reference, input, prefix, href),
         image: (reference) => imageElement(reference, known(input.images, reference.image), href),
         linkTerms,
       }).map(fromHast),

@@ -6,7 +6,7 @@ import { hangHeld, type Trotted, trot } from "../core/flow/hang.ts";
 import { holdBackShareMax } from "../core/flow/held-float.ts";
 import { extraDepthMm } from "../core/flow/set-deeper.ts";
 import { rising } from "../core/lists.ts";
-import type { Ms } from "../core/units.ts";
+import type { Ms, Share } from "../core/units.ts";
 import type { FlowFigure, HoldBackMax } from "../model/in-water.ts";
 import type { Rig } from "../model/rig.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
@@ -34,14 +34,22 @@ interface InFlow {
   readonly holdBackMax: readonly HoldBackMax[];
 }
 
-/** @param feedFallMs steady fall of loose feed [m/s] */
-export function inFlow(solved: SolvedRig, depth: SolvedDepth, feedFallMs: Ms): Answer<InFlow> {
+/**
+ * @param feedFallMs steady fall of loose feed [m/s]
+ * @param shares by which the float is held back; where none are named, those that are told
+ */
+export function inFlow(
+  solved: SolvedRig,
+  depth: SolvedDepth,
+  feedFallMs: Ms,
+  shares: readonly Share[] = rising([...heldBackShares, fishedShare(solved.rig)]),
+): Answer<InFlow> {
   const figures: FlowFigure[] = [];
   const holdBackMax: HoldBackMax[] = [];
   for (const paceMs of solved.rig.pacesMs) {
     const trotted = trot(flowRig(solved.rig, depth), paceMs);
     if (!trotted.ok) return trotted;
-    const ofPace = figuresOf(solved.rig, depth, trotted.value, feedFallMs);
+    const ofPace = figuresOf(solved.rig, depth, trotted.value, feedFallMs, shares);
     const most = mostHeldBack(solved, depth, trotted.value);
     if (!ofPace.ok) return ofPace;
     if (!most.ok) return most;
@@ -56,6 +64,7 @@ function figuresOf(
   { depthMm, overdepthMm }: SolvedDepth,
   trotted: Trotted,
   feedFallMs: Ms,
+  shares: readonly Share[],
 ): Answer<readonly FlowFigure[]> {
   const drift = feedDriftMm(trotted.stream.surfaceMmS / 1000, depthMm, feedFallMs);
   if (!drift.ok) return drift;
@@ -63,7 +72,6 @@ function figuresOf(
   // A bait that is set off the bottom is meant to be as far off it.
   const promisedOffBedMm = overdepthMm < 0 ? -overdepthMm : runsOffBedMm;
   const reachMm = fixedFloatLimitMm(rig.rodLengthMm);
-  const shares = rising([...heldBackShares, fishedShare(rig)]);
   const figures: FlowFigure[] = [];
   for (const share of shares) {
     const hang = hangHeld(trotted, share);

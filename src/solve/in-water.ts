@@ -5,6 +5,7 @@ import { first } from "../core/lists.ts";
 import { terminalFallMs } from "../core/sink/body-fall.ts";
 import type { FloatOnWater } from "../core/sink/chain-of-rig.ts";
 import { landingsOf, type Sink, sinkOfRig } from "../core/sink/sink-of-rig.ts";
+import type { Share } from "../core/units.ts";
 import type { InWater, Sister } from "../model/in-water.ts";
 import type { Rig } from "../model/rig.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
@@ -18,8 +19,14 @@ import { tooLight } from "./too-light.ts";
 /**
  * How a rig made up for one depth sinks in still water and hangs in its paces. Takes some ten milliseconds, so the sums
  * of `solveRig` do without it.
+ *
+ * @param heldBackShares shares by which the float is held back; where none are named, those that are told
  */
-export function solveInWater(solved: SolvedRig, depth: SolvedDepth): Answer<InWater> {
+export function solveInWater(
+  solved: SolvedRig,
+  depth: SolvedDepth,
+  heldBackShares?: readonly Share[],
+): Answer<InWater> {
   const { rig, floatMassG } = solved;
   const { floatDragAreaCm2: dragAreaCm2, ...hanging } = flowRig(rig, depth);
   const feed = terminalFallMs(hanging.bait, rig.conditions);
@@ -45,7 +52,7 @@ export function solveInWater(solved: SolvedRig, depth: SolvedDepth): Answer<InWa
     if (!against.ok) return against;
     return answer({ ...common, againstFeed: against.value, flow: [], holdBackMax: [] });
   }
-  const flow = inFlow(solved, depth, feed.value);
+  const flow = inFlow(solved, depth, feed.value, heldBackShares);
   if (!flow.ok) return flow;
   return answer({ ...common, flow: flow.value.figures, holdBackMax: flow.value.holdBackMax });
 }

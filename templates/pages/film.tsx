@@ -12,16 +12,25 @@ export interface PageFilm {
   /** Marks of SVG. */
   readonly still: string;
   readonly parts: readonly string[];
+  /** Where it is drawn through by hand: what its slider is called, and how long one of its many steps stays. */
+  readonly slider?: { readonly label: string; readonly stepS: number };
   /** The steps of a knot that the player ties, as JSON. */
   readonly tied?: string;
   readonly moments: readonly { readonly timeS?: number; readonly caption: string; readonly poses: string }[];
+}
+
+interface FilmPartProps {
+  readonly film: PageFilm;
+  readonly say: Say;
+  /** Address of the page where a reader drives it, where there is one. */
+  readonly tryIt?: string | undefined;
 }
 
 /**
  * A film: a strip of its chosen moments, and what the page's script plays it with. Without a script, with reduced motion
  * and on paper the strip is what there is.
  */
-export function FilmPart({ film, say }: { readonly film: PageFilm; readonly say: Say }) {
+export function FilmPart({ film, say, tryIt }: FilmPartProps) {
   return (
     <figure class="film" data-unsearched="">
       <div class="film-strip">
@@ -36,7 +45,7 @@ export function FilmPart({ film, say }: { readonly film: PageFilm; readonly say:
         <Player film={film} say={say} />
         <raw-html html={`<svg class="film-parts">${film.parts.join("")}</svg>`} />
         {film.tied !== undefined && <p class="film-tied">{film.tied}</p>}
-        <ol>
+        <ol data-step={film.slider?.stepS}>
           {film.moments.map(({ timeS, caption, poses }) => (
             <li data-time={timeS} data-poses={poses}>
               {caption}
@@ -44,6 +53,11 @@ export function FilmPart({ film, say }: { readonly film: PageFilm; readonly say:
           ))}
         </ol>
       </template>
+      {tryIt !== undefined && (
+        <p class="film-try">
+          <a href={tryIt}>{say("try.link")}</a>
+        </p>
+      )}
     </figure>
   );
 }
@@ -61,7 +75,11 @@ function Player({ film, say }: { readonly film: PageFilm; readonly say: Say }) {
       </div>
       <p class="film-caption" aria-live="polite" />
       <div class="film-time">
-        <input type="range" min="0" aria-label={say(timed ? "film.time" : "film.step")} />
+        <input
+          type="range"
+          min="0"
+          aria-label={film.slider?.label ?? say(timed ? "film.time" : "film.step")}
+        />
         {timed && <span class="film-clock" aria-hidden="true" data-words={film.clock} />}
       </div>
       <div class="film-buttons">

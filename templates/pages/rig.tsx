@@ -150,6 +150,11 @@ function Depths({ view, entry, solved }: RigProps) {
           <DepthPart voice={at === 0 ? view : withoutPlots(view)} solved={solved} depth={depth} />
         ))}
       </div>
+      <p class="needs-script">
+        <a id="try-link" href={`${view.href(sitePaths.tryIt)}?rig=${entry.id}`}>
+          {say("try.link")}
+        </a>
+      </p>
       <FitPart view={view} entry={entry} />
       <AtAGlance view={view} solved={solved} />
     </section>

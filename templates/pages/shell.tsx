@@ -181,6 +181,7 @@ function PagesAndAddress({ view }: { view: View }) {
     ...(library.troubles.length > 0 ? [[sitePaths.troubles, say("troubles.title")] as const] : []),
     ...(library.glossary.length > 0 ? [[sitePaths.glossary, say("glossary.title")] as const] : []),
     ...library.pages.map((page) => [sitePaths.page(page.id), page.title] as const),
+    [sitePaths.tryIt, say("try.title")],
     [sitePaths.printables, say("menu.printables")],
     [sitePaths.search, say("menu.search")],
   ];

@@ -117,6 +117,11 @@ describe("the steps of DEVELOPERS.md in a copy", () => {
     expectAsked("A scene of tackle and bank", ["src/drawing/scenes/draw-scene.ts"]);
   });
 
+  it("a film: with its name the compiler asks which rigs have it and for its line, and nothing else", () => {
+    edit("src/model/films.ts", "const filmNames = [", 'const filmNames = [\n  "sunset",');
+    expectAsked("A film", ["src/drawing/film/films.ts", "src/model/films.ts"]);
+  });
+
   it("a card format: with its name the compiler asks for its entry, and nothing else", () => {
     const names = "export const cardSuffixes = {";
     edit("src/model/addresses.ts", names, `${names} A8: "-a8",`);

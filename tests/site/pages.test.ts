@@ -47,6 +47,7 @@ describe("the pages of the site", () => {
       "site/safety.html",
       "site/search.html",
       "site/shot.html",
+      "site/try.html",
       "site/what-the-float-says.html",
     ]);
   });

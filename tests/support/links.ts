@@ -14,7 +14,11 @@ export function brokenLinks(files: ReadonlyMap<string, string | Uint8Array>, sit
   const broken: string[] = [];
   for (const path of idsOf.keys()) {
     for (const [, address] of String(files.get(path)).matchAll(/\s(?:href|src|action)="([^"]*)"/g)) {
-      const [target = "", anchor] = address!.replaceAll("&amp;", "&").split("#");
+      // A page may be asked for something, such as a rig: it is there all the same.
+      const [target = "", anchor] = address!
+        .replaceAll("&amp;", "&")
+        .replace(/\?[^#]*/, "")
+        .split("#");
       if (siteAddress !== undefined && target.startsWith(siteAddress)) {
         if (!files.has(target.replace(siteAddress, "site/"))) broken.push(`${path}: ${address}`);
         continue;

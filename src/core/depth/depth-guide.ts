@@ -3,6 +3,7 @@ import { cockingPullG, cocks } from "../float/cocking.ts";
 import { type Float, floatPullG, lengthMm } from "../float/float.ts";
 import { checkFloat } from "../float/float-check.ts";
 import { draughtMm, loadForTipG } from "../float/tip.ts";
+import { first, last } from "../lists.ts";
 import type { PlacedShot } from "../patterns/pattern.ts";
 import { pullG } from "../tackle/shot.ts";
 import type { G, Mm } from "../units.ts";
@@ -104,15 +105,17 @@ function guideFault({ float, water, depthMm, shot, hookAndBaitPullG, settingMm }
  * One line says to start there: that of the rig's own setting or, with a warning, the nearest where the float shows a
  * tip. Every other says how much deeper or shallower that is.
  *
+ * @param finerMm lines as far apart as this in place of those that are told, for somebody who draws through them
  * @returns lines by rising overdepth: every 10 cm and wherever something touches or comes to rest; only settings that
  *   bring the hook up to the float are left out. No answer where the load takes the float under at every one.
  */
-export function depthGuide(input: DepthGuideInput): Answer<readonly GuideStep[]> {
+export function depthGuide(input: DepthGuideInput, finerMm?: Mm): Answer<readonly GuideStep[]> {
   const hung = hangingFloat(input);
   if (!hung.ok) return hung;
   const { float, water, depthMm } = input;
   const { hang, draughtMm } = hung.value;
-  const readings = guideOverdepthsMm(input, hang)
+  const told = guideOverdepthsMm(input, hang);
+  const readings = (finerMm === undefined ? told : every(finerMm, told))
     .map((overdepthMm) => ({
       overdepthMm,
       floatToHookMm: depthMm + overdepthMm - draughtMm,
@@ -121,6 +124,12 @@ export function depthGuide(input: DepthGuideInput): Answer<readonly GuideStep[]>
     }))
     .filter(({ floatToHookMm }) => floatToHookMm > 0);
   return withAdvice(input, readings, ({ tipShowingMm }) => (tipShowingMm ?? 0) >= seenTipMm);
+}
+
+/** From the first to the last of some settings in even steps. */
+function every(stepMm: Mm, settingsMm: readonly Mm[]): readonly Mm[] {
+  const [fromMm, toMm] = [Math.ceil(first(settingsMm) / stepMm), Math.floor(last(settingsMm) / stepMm)];
+  return Array.from({ length: toMm - fromMm + 1 }, (_, i) => (fromMm + i) * stepMm);
 }
 
 /** A float with everything hanging clear of the bed. */

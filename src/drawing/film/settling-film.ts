@@ -16,12 +16,12 @@ import { movingFloat, placed, shotRadiusMm } from "./moving.ts";
 import { besidePanelMm, flatDegrees, mostOf, type ShownTip, tipPanel } from "./tip-panel.ts";
 
 /** The float with so much of its load on. */
-interface Loaded {
+export interface Loaded {
   readonly caption: string;
   readonly shot: readonly SolvedShot[];
   readonly hasHook: boolean;
-  /** One too many, beside the lock. */
-  readonly more?: Pick<SolvedShot, "massG" | "metal">;
+  /** Too many, beside the lock. */
+  readonly more?: readonly Pick<SolvedShot, "massG" | "metal">[];
   readonly tip: ShownTip;
   /** It leans, as its foot is pulled down but not enough for it to stand. */
   readonly isHalfCocked?: boolean;
@@ -46,41 +46,61 @@ const levelMm = 2.5;
  */
 export function settlingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom, kit: DrawingKit): Film {
   const { words } = kit;
-  const { float } = solved.rig;
   const loads = loadsOf(solved, depth, kit);
-  const tips = loads.map(({ tip }) => tip);
+  const stage = settlingStage(
+    solved,
+    depth,
+    loads.map(({ tip }) => tip),
+    room,
+    kit,
+  );
+  const moments = loads.map((loaded): Moment => ({ caption: loaded.caption, moving: stage.moving(loaded) }));
+  const stands = loads.findIndex(({ tip }) => tip !== undefined);
+  const right = loads.length - 2;
+  const chosen = [Math.max(0, stands - 1), stands, Math.round((stands + right) / 2), right, loads.length - 1];
+  return {
+    widthMm: room.widthMm,
+    heightMm: stage.heightMm,
+    title: words("drawing.film.settling.title", { rig: solved.rig.title }),
+    description: words("drawing.film.settling.about"),
+    still: stage.still,
+    moments,
+    strip: rising(chosen),
+  };
+}
+
+/**
+ * What never moves of a float that is loaded, and what does with a load on it.
+ *
+ * @param tips all that it may come to show
+ */
+export function settlingStage(
+  solved: SolvedRig,
+  depth: SolvedDepth,
+  tips: readonly ShownTip[],
+  room: FilmRoom,
+  kit: DrawingKit,
+) {
+  const { float } = solved.rig;
   const pictureMm = besidePanelMm(room);
   const floatMm = lengthMm(float);
   const surfaceMm = aboveMm + 1.4 * room.textMm;
   const scale = Math.min(0.5, aboveMm / mostOf(tips), Math.min(34, pictureMm - asideMm) / floatMm);
   const waterMm = floatMm * scale + lineMm + underMm + 4.5;
   const panel = tipPanel(float, tips, room, { surfaceMm, aboveMm }, kit);
-  const note = words("drawing.film.settling.shortened");
-  const moments = loads.map(
-    (loaded): Moment => ({
-      caption: loaded.caption,
-      moving: [
-        ...hung(solved, depth, loaded, { middleMm: pictureMm / 2, surfaceMm, scale }),
-        ...panel.moving(loaded.tip, loaded.isHalfCocked ? leaningDegrees : flatDegrees),
-      ],
-    }),
-  );
-  const stands = loads.findIndex(({ tip }) => tip !== undefined);
-  const right = loads.length - 2;
-  const chosen = [Math.max(0, stands - 1), stands, Math.round((stands + right) / 2), right, loads.length - 1];
+  const still: readonly Item[] = [
+    rectangle(0, surfaceMm, pictureMm, waterMm, { fill: "water" }),
+    ...parts.waterSurface.draw({ leftMm: 0, rightMm: pictureMm, yMm: surfaceMm }),
+    text(point(0, room.textMm), kit.words("drawing.film.settling.shortened"), room.textMm, { ink: "soft" }),
+    ...panel.still,
+  ];
   return {
-    widthMm: room.widthMm,
     heightMm: surfaceMm + waterMm,
-    title: words("drawing.film.settling.title", { rig: solved.rig.title }),
-    description: words("drawing.film.settling.about"),
-    still: [
-      rectangle(0, surfaceMm, pictureMm, waterMm, { fill: "water" }),
-      ...parts.waterSurface.draw({ leftMm: 0, rightMm: pictureMm, yMm: surfaceMm }),
-      text(point(0, room.textMm), note, room.textMm, { ink: "soft" }),
-      ...panel.still,
+    still,
+    moving: (loaded: Loaded): Item[] => [
+      ...hung(solved, depth, loaded, { middleMm: pictureMm / 2, surfaceMm, scale }),
+      ...panel.moving(loaded.tip, loaded.isHalfCocked ? leaningDegrees : flatDegrees),
     ],
-    moments,
-    strip: rising(chosen),
   };
 }
 
@@ -145,7 +165,7 @@ function tooMany(depth: SolvedDepth, order: readonly SolvedShot[], { words, figu
       : tip < levelMm
         ? words("drawing.film.settling.too-many-level", values)
         : words("drawing.film.settling.too-many", values);
-  return { caption, shot: order, more, hasHook: true, tip };
+  return { caption, shot: order, more: [more], hasHook: true, tip };
 }
 
 interface FloatRoom {
@@ -158,7 +178,7 @@ interface FloatRoom {
 function hung(
   { rig }: SolvedRig,
   depth: SolvedDepth,
-  { shot, hasHook, more, tip, isHalfCocked }: Loaded,
+  { shot, hasHook, more = [], tip, isHalfCocked }: Loaded,
   { middleMm, surfaceMm, scale }: FloatRoom,
 ): Item[] {
   const floatMm = lengthMm(rig.float);
@@ -183,7 +203,7 @@ function hung(
       ...(isFlat && { lean: { degrees, about: water } }),
     }),
     ...lock.map((one, i) => shotAt(beside(eye, i), one.diameterMm)),
-    ...(more ? [shotAt(beside(eye, lock.length), ballDiameterMm(more.massG, more.metal))] : []),
+    ...more.map(({ massG, metal }, i) => shotAt(beside(eye, lock.length + i), ballDiameterMm(massG, metal))),
     ...line.map((one) => shotAt(along(one.fromHookMm), one.diameterMm)),
     ...(hasHook ? [placed(end, parts.hook.draw({ bend: point(0, 2.8), heightMm: 2.8 }))] : []),
   ];

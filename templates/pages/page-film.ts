@@ -1,0 +1,42 @@
+import { type Film, stripOf } from "../../src/drawing/film/film.ts";
+import { packFilm } from "../../src/drawing/film/pack-film.ts";
+import { joinStrokes } from "../../src/drawing/join-strokes.ts";
+import type { DrawingKit } from "../../src/drawing/kit.ts";
+import { drawingToSvg, marksToSvg } from "../../src/drawing/svg.ts";
+import type { KnotStep } from "../../src/model/knot-picture.ts";
+import type { PageFilm } from "./film.tsx";
+
+const nothing = { caption: "", moving: [] };
+
+/** A step as it is drawn: its caption stands beside it. */
+const withoutWords = ({ caption: _, ...step }: KnotStep) => step;
+
+/** A film as a page has it; the browser makes its own in the same way. */
+export function pageFilm(film: Film, kit: DrawingKit, idPrefix: string): PageFilm {
+  // What a page draws itself is not sent as well: of a knot only its true size.
+  const sent = film.tied
+    ? film.moments.map((one, i) => (i < (film.tied?.steps.length ?? 0) ? nothing : one))
+    : film.moments;
+  const { parts, poses } = packFilm(sent);
+  return {
+    title: film.title,
+    description: film.description,
+    viewBox: `0 0 ${film.widthMm} ${Math.ceil(film.heightMm * 10) / 10}`,
+    clock: kit.words("drawing.film.seconds", { seconds: "{seconds}" }),
+    strip: stripOf(film, kit).map(({ drawing, caption }, at) => ({
+      svg: drawingToSvg(joinStrokes(drawing), { idPrefix: `${idPrefix}-${at + 1}` }),
+      caption,
+    })),
+    still: marksToSvg(joinStrokes({ ...film, items: film.still }).items),
+    parts: parts.map((part) => marksToSvg([part])),
+    ...(film.tied && {
+      tied: JSON.stringify({ frame: film.tied.frame, steps: film.tied.steps.map(withoutWords) }),
+    }),
+    ...(film.slider && { slider: film.slider }),
+    moments: film.moments.map(({ timeS, caption }, at) => ({
+      ...(timeS !== undefined && { timeS: Math.round(timeS * 1000) / 1000 }),
+      caption,
+      poses: poses[at] ?? "",
+    })),
+  };
+}
