@@ -44,8 +44,16 @@ export interface Ruler {
   readonly cardUnits: number;
   /** Along a strip for a whole rig: from one tick to the next, and how many to a figure. */
   readonly strip: { readonly tickMm: Mm; readonly ticksAFigure: number };
+  /** Beside a float's tip, in what a tip is told in: from one tick to the next, how many to a figure, and to one of its unit. */
+  readonly tip: TipScale;
   /** The bar that a print is checked by, and in how many it is divided. */
   readonly check: CheckedBar;
+}
+
+export interface TipScale {
+  readonly tickMm: Mm;
+  readonly ticksAFigure: number;
+  readonly ticksAUnit: number;
 }
 
 export interface CheckedBar {
@@ -58,6 +66,7 @@ export const centimetreRuler: Ruler = {
   parts: 10,
   cardUnits: 8,
   strip: { tickMm: 10, ticksAFigure: 5 },
+  tip: { tickMm: 1, ticksAFigure: 10, ticksAUnit: 1 },
   check: { lengthMm: 100, parts: 10 },
 };
 
@@ -66,6 +75,7 @@ const inchRuler: Ruler = {
   parts: 8,
   cardUnits: 3,
   strip: { tickMm: mmPerInch / 2, ticksAFigure: 2 },
+  tip: { tickMm: mmPerInch / 10, ticksAFigure: 5, ticksAUnit: 10 },
   check: { lengthMm: 4 * mmPerInch, parts: 8 },
 };
 

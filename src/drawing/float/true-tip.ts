@@ -2,6 +2,7 @@ import { type Float, lengthMm } from "../../core/float/float.ts";
 import { diameterAtMm } from "../../core/float/profile.ts";
 import { first } from "../../core/lists.ts";
 import type { Mm } from "../../core/units.ts";
+import type { TipScale } from "../../words/unit-systems.ts";
 import { type Point, point, polygon, polyline, text, thin, thinMm } from "../items.ts";
 import type { Item } from "../model.ts";
 import { floatLook } from "./float-parts.ts";
@@ -16,19 +17,19 @@ interface TrueTip {
 const belowMm = 2.5;
 /** How far the scale goes on above the tip [mm]. */
 const aboveMm = 3;
-const tickMm = { one: 1, five: 1.7, ten: 2.4 } as const;
+const ticksMm = { one: 1, five: 1.7, ten: 2.4 } as const;
 /** Lines of a scale: thin enough to leave white between millimetres. */
 const scaleLine = { ink: "ink", widthMm: 0.25 } as const;
 const gapMm = 0.8;
 
 /**
- * The tip of a float at its true size, standing in the water as it should, beside a scale in millimetres whose 0 is the
- * surface.
+ * The tip of a float at its true size, standing in the water as it should, beside a scale whose 0 is the surface.
  *
  * @param showingMm tip above the water
  * @param textMm size of the scale's figures
+ * @param scale its ticks
  */
-export function drawTrueTip(float: Float, showingMm: Mm, textMm: number): TrueTip {
+export function drawTrueTip(float: Float, showingMm: Mm, textMm: number, scale: TipScale): TrueTip {
   const { profile, tipMm } = floatLook(float);
   const top = lengthMm(float);
   const surfaceMm = showingMm + aboveMm;
@@ -46,28 +47,33 @@ export function drawTrueTip(float: Float, showingMm: Mm, textMm: number): TrueTi
   };
   const scaleX = wide + gapMm;
   return {
-    widthMm: scaleX + tickMm.ten + 0.4 + 1.2 * textMm,
+    widthMm: scaleX + ticksMm.ten + 0.4 + (scale.ticksAUnit === 1 ? 1.2 : 1.45) * textMm,
     heightMm: surfaceMm + belowMm,
     items: [
       polygon(outline(0), "paper", thin),
       polygon(outline(Math.max(top - tipMm, first(heights))), "accent", thin),
       polyline([point(0, surfaceMm), point(scaleX, surfaceMm)], thin),
-      ...millimetres(scaleX, surfaceMm, showingMm + aboveMm - thinMm, textMm),
+      ...scaleAt(point(scaleX, surfaceMm), showingMm + aboveMm - thinMm, textMm, scale),
     ],
   };
 }
 
 /** A scale that stands on the surface; its figures leave room above the last line. */
-function millimetres(x: number, surfaceMm: number, roomMm: number, textMm: number): Item[] {
-  const items: Item[] = [
-    polyline([point(x, surfaceMm), point(x, surfaceMm - Math.floor(roomMm))], scaleLine),
-  ];
-  for (let mm = 0; mm <= roomMm; mm += 1) {
+function scaleAt(
+  { xMm: x, yMm: surfaceMm }: Point,
+  roomMm: number,
+  textMm: number,
+  { tickMm, ticksAFigure, ticksAUnit }: TipScale,
+): Item[] {
+  const ticks = Math.floor(roomMm / tickMm);
+  const items: Item[] = [polyline([point(x, surfaceMm), point(x, surfaceMm - ticks * tickMm)], scaleLine)];
+  for (let tick = 0; tick <= ticks; tick += 1) {
+    const mm = tick * tickMm;
     const y = surfaceMm - mm;
-    const tick = mm % 10 === 0 ? tickMm.ten : mm % 5 === 0 ? tickMm.five : tickMm.one;
-    items.push(polyline([point(x, y), point(x + tick, y)], scaleLine));
-    if (mm % 10 === 0 && mm + textMm / 2 <= roomMm + aboveMm)
-      items.push(text(point(x + tickMm.ten + 0.4, y + 0.35 * textMm), String(mm), textMm));
+    const length = tick % 10 === 0 ? ticksMm.ten : tick % 5 === 0 ? ticksMm.five : ticksMm.one;
+    items.push(polyline([point(x, y), point(x + length, y)], scaleLine));
+    if (tick % ticksAFigure === 0 && mm + textMm / 2 <= roomMm + aboveMm)
+      items.push(text(point(x + ticksMm.ten + 0.4, y + 0.35 * textMm), String(tick / ticksAUnit), textMm));
   }
   return items;
 }

@@ -10,7 +10,12 @@ import type { CardFormat } from "./card-formats.ts";
 /** The tip as it should show, true to size. */
 export function tipPicture({ rig, depths }: SolvedRig, kit: DrawingKit, { wordPt }: FrontLook): SizedPicture {
   const { tipAsSetMm } = drawnOf(depths);
-  const { widthMm, heightMm, items } = drawTrueTip(rig.float, tipAsSetMm, wordPt * mmPerPoint);
+  const { widthMm, heightMm, items } = drawTrueTip(
+    rig.float,
+    tipAsSetMm,
+    wordPt * mmPerPoint,
+    kit.figures.ruler.tip,
+  );
   const alt = kit.words("drawing.rig.spoken-tip", { tip: kit.figures.tip(tipAsSetMm) });
   return { alt, widthMm, heightMm, draw: () => items };
 }
