@@ -16,7 +16,7 @@ export function brokenLinks(files: ReadonlyMap<string, string | Uint8Array>, sit
     for (const [, address] of String(files.get(path)).matchAll(/\s(?:href|src|action)="([^"]*)"/g)) {
       // A page may be asked for something, such as a rig: it is there all the same.
       const [target = "", anchor] = address!
-        .replaceAll("&amp;", "&")
+        .replace(/&(?:amp|#x26);/g, "&")
         .replace(/\?[^#]*/, "")
         .split("#");
       if (siteAddress !== undefined && target.startsWith(siteAddress)) {
