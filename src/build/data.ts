@@ -189,17 +189,18 @@ export const rigJson = (solved: SolvedRig): string => json(rigData(solved));
 
 /**
  * `data/rigs/<id>.json` and `data/sinking/<id>.json` for every rig, `data/shot.json`, shot and kit as tables, and what is to be
- * ordered for each shelf.
+ * ordered for each shelf and each session.
  */
 export function* dataFiles({
   rigs: solved,
   library: { scales, guide, floats },
   shelves,
+  sessions,
   kit,
-}: Pick<Solved, "rigs" | "library" | "shelves" | "kit">): Iterable<OutputFile> {
+}: Pick<Solved, "rigs" | "library" | "shelves" | "sessions" | "kit">): Iterable<OutputFile> {
   for (const rig of solved) yield { path: `data/rigs/${rig.rig.id}.json`, content: rigJson(rig) };
   for (const rig of solved) yield sinkingFile(rig);
   yield { path: "data/shot.json", content: json(shotData(scales, guide)) };
   yield* tableFiles(solved, new Map(floats.map(({ float, marking }) => [float.id, marking])));
-  yield* orderFiles(shelves, kit);
+  yield* orderFiles(shelves, sessions, kit);
 }

@@ -76,6 +76,7 @@ async function* filesOf(
       plans: library.plans,
       swims: solved.swims,
       shelves: solved.shelves,
+      sessions: solved.sessions,
       kit,
       dataOf: rigJson,
       lacking,

@@ -64,6 +64,7 @@ export function rigsAskedFor(whole: Library): readonly RigEntry[] {
   if (whole.lent.size === 0) return whole.rigs;
   const guide = published(whole, whole.leftOut);
   const asked = new Set(guide.rigs.map(({ id }) => id));
+  for (const { rigIds } of whole.sessions) for (const id of rigIds) asked.add(id);
   for (const { packs } of whole.shelves) for (const { rigId } of packs) asked.add(rigId);
   for (const text of allTexts(guide)) {
     for (const id of liveAttributes(text, "rig")) asked.add(id);

@@ -9,6 +9,7 @@ import { reasonText } from "../words/reason.ts";
 import { rigTexts } from "../words/rig-texts.ts";
 import { feedText, waterText } from "../words/water-text.ts";
 import { mayLackRoom } from "./no-room.ts";
+import { shownSessions } from "./shown-sessions.ts";
 import { type BuildSettings, liveBodyIn, type Solved } from "./stages.ts";
 
 /** What the pages are made from. */
@@ -51,6 +52,7 @@ export function siteInput(
     ),
     ...(font && { lentSigns: font.signs }),
     printables,
+    sessions: shownSessions(solved),
     liveBody: liveBodyIn(solved),
     inWater: (rig, depth) => waterText(rig, depth, kit),
     feedPlaces: (rig) => feedText(rig, kit),

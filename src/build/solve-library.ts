@@ -15,6 +15,7 @@ import { inOwnUnits } from "./in-own-units.ts";
 import { liveTexts } from "./live-texts.ts";
 import { published, rigsAskedFor } from "./publish.ts";
 import { solveRigs } from "./solve-rigs.ts";
+import { solveSessions } from "./solve-sessions.ts";
 import { solveShelves } from "./solve-shelves.ts";
 import { solveSwims } from "./solve-swims.ts";
 import type { Read, Solved } from "./stages.ts";
@@ -56,6 +57,7 @@ export async function solveLibrary(
     ...unusedImages(library, used),
   ];
   const shelves = solveShelves(library.shelves, solved.value, kit);
+  const sessions = solveSessions({ library: whole, rigs: solved.value, kit, keep });
   stageDone("solve", solved.value.length, "rigs");
   const all = [
     ...knots,
@@ -64,6 +66,7 @@ export async function solveLibrary(
     ...images.messages,
     ...shelves.messages,
     ...swims.messages,
+    ...sessions.messages,
     ...checked,
   ];
   if (hasErrors(all)) return { value: undefined, messages: all };
@@ -73,6 +76,7 @@ export async function solveLibrary(
     rigs,
     shelves: shelves.value,
     swims: swims.texts,
+    sessions: sessions.value,
     live: texts.value,
     kit,
     ...(font && { font }),

@@ -64,7 +64,7 @@ function placeOfSubject(subject: Subject, { placeOf, rig }: RigEntry): Place {
 }
 
 /** A rig with all its sums, where it can be had, and all that was found on the way. */
-function wholly(rig: Rig, keep: Keep) {
+export function wholly(rig: Rig, keep: Keep) {
   const { value, findings } = keep("rig", JSON.stringify(rig), () => {
     const dry = solveRig(rig);
     const wet = dry.ok ? withWater(dry.value) : dry;

@@ -7,6 +7,7 @@ import type { Library, MarkdownText } from "../model/library.ts";
 import type { Message } from "../model/message.ts";
 import type { SolvedShelf } from "../model/shelf.ts";
 import type { SolvedRig } from "../model/solved.ts";
+import type { SolvedSession } from "../model/solved-session.ts";
 import type { SwimText } from "../model/swim.ts";
 import type { SheetChoice } from "../print/print-files.ts";
 
@@ -18,6 +19,7 @@ export interface Solved {
   readonly source: PictureSource;
   readonly rigs: readonly SolvedRig[];
   readonly shelves: readonly SolvedShelf[];
+  readonly sessions: readonly SolvedSession[];
   /** Every text with its live figures put in. */
   readonly live: ReadonlyMap<Root, Root>;
   /** What is told of each swim. */

@@ -1,4 +1,5 @@
-import type { LineForFish, LineTable, RigEntry, StrengthBand } from "../model/library.ts";
+import type { RigEntry } from "../model/library.ts";
+import type { LineForFish, LineTable, StrengthBand } from "../model/line-table.ts";
 import { type Message, message } from "../model/message.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import type { Figures } from "../words/figures.ts";

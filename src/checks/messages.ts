@@ -9,6 +9,7 @@ import {
 } from "../model/message-table.ts";
 import { cardLacks, doesNotFit, noRoom } from "./layout-words.ts";
 import { planWords } from "./plan-words.ts";
+import { sessionWords } from "./session-words.ts";
 import { swimWords } from "./swim-words.ts";
 import { badLink, missingAttribute, noSign, slippedWords } from "./text-words.ts";
 import type { WordedMessage } from "./worded-message.ts";
@@ -207,6 +208,7 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
   }),
   ...planWords,
   ...swimWords,
+  ...sessionWords,
   "rig-without-kit": (v) => ({
     reason: `"${v.title}" is a first rig, and no kit is for it`,
     hint: `name it under \`rigs\` of a kit: ${v.kits.join(", ")}`,

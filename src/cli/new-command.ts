@@ -13,6 +13,7 @@ import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
 import { linesOnDisk } from "./report-options.ts";
+import { sessionStart } from "./start-session.ts";
 import { reading } from "./trouble.ts";
 import { writeNew } from "./write-new.ts";
 
@@ -54,6 +55,7 @@ function ownFolder(options: Options): string {
 /** What of the usual a new file says otherwise, so that it goes with what the folder has. */
 function valuesFor(kind: StartKind, folder: string): StartValues {
   if (kind === "lesson") return { order: nextOrder(folder) };
+  if (kind === "session") return sessionStart(folder);
   if (kind !== "notes") return {};
   const swims = join(folder, "swims");
   const [swim] = existsSync(swims) ? readdirSync(swims).filter((name) => name.endsWith(".yaml")) : [];

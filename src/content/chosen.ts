@@ -6,7 +6,7 @@ import type { libraryKinds, librarySchema } from "./schema/guide-schema.ts";
 
 type Kind = (typeof libraryKinds)[number];
 type Choice = z.output<typeof librarySchema>;
-type Content = Omit<Library, "leftOut" | "plans" | "shelves">;
+type Content = Omit<Library, "leftOut" | "plans" | "shelves" | "sessions">;
 
 /** Something of the library, and the words by which it can be chosen besides its name. */
 interface OnShelf {

@@ -28,8 +28,8 @@ export function withoutRefused(given: Sources): Sources {
   return new Map(own.map((source) => [source.path, source]));
 }
 
-/** What is of one water or one shop, which no library lends. */
-const isOfOnePlace = ({ path }: Source) => /^(?:swims|notes|shelves)\//.test(path);
+/** What is of one water, one shop or one day, which no library lends. */
+const isOfOnePlace = ({ path }: Source) => /^(?:swims|notes|shelves|sessions)\//.test(path);
 
 /** The source itself where nothing of the library is below it: what was read of it is still known. */
 function withoutLibrary(source: Source): Source | undefined {

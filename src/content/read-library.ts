@@ -1,6 +1,6 @@
 import type { z } from "zod";
 import { type Keep, makeAnew } from "../model/kept.ts";
-import type { Guide, Lesson, LessonPlan, Library, PlaceOf, Prose } from "../model/library.ts";
+import type { Lesson, LessonPlan, Library, PlaceOf, Prose } from "../model/library.ts";
 import { limits } from "../model/limits.ts";
 import { hasErrors, type Message, message, type Staged } from "../model/message.ts";
 import type { WordTree } from "../model/word-tree.ts";
@@ -9,11 +9,13 @@ import { leftOutBy } from "./chosen.ts";
 import { guideOver, withoutRefused } from "./layers.ts";
 import { linkBait } from "./link/bait-link.ts";
 import { linkFloat } from "./link/float-link.ts";
+import { guideOf } from "./link/guide-link.ts";
 import { linkKit } from "./link/kit-link.ts";
 import { linkLines } from "./link/line-link.ts";
 import { linkPlan } from "./link/plan-link.ts";
 import { changesOf, speciesOf, termsOf, troublesOf } from "./link/reference-link.ts";
 import { linkRig, lookUpNames } from "./link/rig-link.ts";
+import { linkSession } from "./link/session-link.ts";
 import { linkShelf } from "./link/shelf-link.ts";
 import { linkScale, linkTub } from "./link/shot-link.ts";
 import { swimsOf } from "./link/swims-of.ts";
@@ -36,6 +38,7 @@ import {
   troublesSchema,
 } from "./schema/reference-schema.ts";
 import { lessonSchema, pageSchema, rigSchema } from "./schema/rig-schema.ts";
+import { sessionSchema } from "./schema/session-schema.ts";
 import { shelfSchema } from "./schema/stock-schema.ts";
 import { swimSchema } from "./schema/swim-schema.ts";
 import {
@@ -138,6 +141,7 @@ function readFiles(reading: Reading) {
     swims: reading.folder("swims", swimSchema),
     notes: reading.folder("notes", notesSchema),
     shelves: reading.folder("shelves", shelfSchema),
+    sessions: reading.folder("sessions", sessionSchema),
     lines: reading.optionalFile("lines.yaml", linesSchema),
     choosing: reading.optionalFile("choosing.yaml", choosingSchema),
     glossary: reading.optionalFile("glossary.yaml", glossarySchema),
@@ -216,47 +220,16 @@ function lentFiles(sources: ReadonlyMap<string, Source>): ReadonlyMap<string, st
   return new Map(lent.map((source) => [keyOf(source), source.file]));
 }
 
-function guideOf(typed: z.output<typeof guideSchema>): Guide {
-  const lead = typed["lead-rule"];
-  return {
-    title: typed.title,
-    publisher: typed.publisher,
-    ...(typed["site-address"] !== undefined && { siteAddress: typed["site-address"] }),
-    language: typed.language,
-    units: typed.units,
-    scaleId: typed["shot-scale"],
-    tubId: typed.tub,
-    leadRule: {
-      place: lead.place,
-      allowedUpToG: lead["allowed-up-to"],
-      ...(lead["allowed-above"] !== undefined && { allowedAboveG: lead["allowed-above"] }),
-      source: lead.source,
-      checked: lead.checked,
-    },
-    rules: typed.rules,
-    contacts: typed.contacts.map(({ when, who, number }) => ({ when, who, ...(number && { number }) })),
-    ...(typed["club-number"] !== undefined && { clubNumber: typed["club-number"] }),
-    ...(typed["access-point"] !== undefined && { accessPoint: typed["access-point"] }),
-    leadBreach: typed["lead-breach"],
-    plummets: typed.plummets.map(({ mass, metal }) => ({ massG: mass, metal })),
-    conditions: { tempC: typed["water-temperature"], salinity: typed.salinity },
-    paper: typed.paper,
-    rodLengthMm: typed["rod-length"],
-    edition: typed.edition,
-    ...(typed.look?.logo !== undefined && { logo: typed.look.logo }),
-    ...(typed.look?.colours && { colours: typed.look.colours }),
-    ...(typed.visit && { visit: typed.visit }),
-  };
-}
-
-/** What is made of all the rest: coaches' plans, and what shops have. */
+/** What is made of all the rest: coaches' plans, what shops have, and days by the water. */
 function atHandOf(
   read: ReturnType<typeof readFiles>,
-  shelves: Parameters<typeof plansOf>[1] & Parameters<typeof linkShelf>[1],
+  shelves: Parameters<typeof plansOf>[1] & Omit<Parameters<typeof linkSession>[1], "plans">,
   reading: Reading,
-): Pick<Library, "plans" | "shelves"> {
+): Pick<Library, "plans" | "shelves" | "sessions"> {
+  const plans = plansOf(read, shelves, reading);
   return {
-    plans: plansOf(read, shelves, reading),
+    plans,
+    sessions: read.sessions.flatMap((one) => linkSession(one, { ...shelves, plans }, reading) ?? []),
     shelves: read.shelves.map((one) => linkShelf(one, shelves, reading)),
   };
 }

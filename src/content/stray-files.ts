@@ -22,6 +22,7 @@ const folders: Readonly<Record<string, ".md" | ".yaml" | "a picture" | "a font">
   swims: ".yaml",
   notes: ".yaml",
   shelves: ".yaml",
+  sessions: ".yaml",
   words: ".yaml",
   images: "a picture",
   fonts: "a font",

@@ -11,6 +11,9 @@ export const sitePaths = {
   swim: (id: string) => `site/swims/${id}.html`,
   /** A form that makes the file of a swim. */
   soundings: "site/soundings.html",
+  /** Days by the water that the site shows. */
+  sessions: "site/sessions/index.html",
+  session: (id: string) => `site/sessions/${id}.html`,
   rigs: "site/rigs/index.html",
   rig: (id: string) => `site/rigs/${id}.html`,
   floats: "site/floats.html",
@@ -68,6 +71,8 @@ export const printPaths = {
   pageHandout: (pageId: string, size: HandoutSize) => `handouts/page-${pageId}-${size}.pdf`,
   plan: (lessonId: string) => `handouts/plan-${lessonId}.pdf`,
   swim: (swimId: string) => `handouts/swim-${swimId}.pdf`,
+  /** All that a coach takes along. */
+  session: (id: string) => `sessions/${id}.pdf`,
   /** What a shop's shelf gives, and the labels of a rig's packs on a sheet of labels. */
   shelf: (id: string) => `shelves/${id}/stock.pdf`,
   labels: (id: string, rigId: string, sheet: string) => `shelves/${id}/${rigId}-${sheet}.pdf`,

@@ -12,6 +12,7 @@ export const pagePlaces: ReadonlyMap<string, (id: string) => PagePlace> = new Ma
   ["lessons", (id) => ({ page: sitePaths.lesson(id) })],
   ["plans", (id) => ({ page: sitePaths.plan(id) })],
   ["swims", (id) => ({ page: sitePaths.swim(id) })],
+  ["sessions", (id) => ({ page: sitePaths.session(id) })],
   ["pages", (id) => ({ page: sitePaths.page(id) })],
   ["floats", (id) => ({ page: sitePaths.floats, entry: id })],
   ["shot", (id) => ({ page: sitePaths.shot, entry: id })],
@@ -28,6 +29,7 @@ const printed: ReadonlyMap<string, (id: string) => readonly string[]> = new Map(
   ["rigs", (id) => [...cardFormats.map((format) => printPaths.card(id, format)), printPaths.strip(id)]],
   ["plans", (id) => [printPaths.plan(id)]],
   ["swims", (id) => [printPaths.swim(id)]],
+  ["sessions", (id) => [printPaths.session(id)]],
   ["shelves", (id) => [printPaths.shelf(id)]],
   [
     "lessons",

@@ -11,12 +11,14 @@ import type { ChoosingRules } from "./choosing-rules.ts";
 import type { FishLooks } from "./fish-looks.ts";
 import type { KnotPicture } from "./knot-picture.ts";
 import type { PlanFacts } from "./lesson-plan.ts";
+import type { LineTable } from "./line-table.ts";
 import type { OwnColours } from "./look-colours.ts";
 import type { Place } from "./message.ts";
 import type { OwnFont } from "./own-font.ts";
 import type { OwnImage } from "./own-image.ts";
 import type { TemplateName } from "./own-templates.ts";
 import type { Bait, Hook, Rig } from "./rig.ts";
+import type { Session } from "./session.ts";
 import type { Shelf } from "./shelf.ts";
 import type { SignPicture, SignTime, SignWater } from "./signs.ts";
 import type { SwimEntry } from "./swim.ts";
@@ -191,28 +193,6 @@ export interface Species {
   readonly notes: Root;
 }
 
-/** Breaking strains between which a line suits a fish. */
-export interface StrengthBand {
-  readonly leastG: G;
-  readonly mostG: G;
-}
-
-/** The line that a kind of fish asks for, by the name that rigs call it. */
-export interface LineForFish {
-  readonly fish: string;
-  readonly mainLine: StrengthBand;
-  readonly hookLine: StrengthBand;
-}
-
-/** `content/lines.yaml`: how strong line is for each kind of fish. */
-export interface LineTable {
-  readonly basis: Basis;
-  readonly source: string;
-  /** Share of its strength that a line keeps where a shot is pinched on it. */
-  readonly leftUnderShot: number;
-  readonly rows: readonly LineForFish[];
-}
-
 /** A word of the glossary. */
 export interface Term {
   readonly term: string;
@@ -279,6 +259,8 @@ export interface Library {
   readonly plans: readonly LessonPlan[];
   /** What shops have; those of a guide of one's own are its own alone. */
   readonly shelves: readonly Shelf[];
+  /** Days by the water with a group; these are never lent either. */
+  readonly sessions: readonly Session[];
   /** Single pages such as `safety`. */
   readonly pages: readonly Prose[];
   readonly species: readonly Species[];

@@ -1,5 +1,6 @@
 import type { QuantityKind, QuantityProblem } from "../core/quantity.ts";
 import type { LimitName } from "./limits.ts";
+import { type SessionMessageValues, sessionSeverity } from "./session-messages.ts";
 
 type Names = readonly string[];
 type None = Readonly<Record<never, never>>;
@@ -21,7 +22,7 @@ interface LineAgainstFish {
 }
 
 /** Every message about content: what it is about, for its words to speak of. */
-export interface MessageValues {
+export interface MessageValues extends SessionMessageValues {
   readonly "yaml-syntax": { readonly problem: YamlProblem; readonly said: string };
   readonly "hash-cuts": { readonly cut: string };
   readonly "not-utf-8": { readonly as: "UTF-16" | "another encoding" };
@@ -279,6 +280,7 @@ export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
   "swim-spot-without-rig": "warning",
   "notes-depth-other": "warning",
   "swim-spot-unsure": "warning",
+  ...sessionSeverity,
   "setting-in-note": "warning",
   "typed-figure": "warning",
   "no-basis": "warning",

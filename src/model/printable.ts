@@ -1,4 +1,13 @@
-export const printableKinds = ["card", "sheet", "larger-card", "handout", "plan", "swim", "booklet"] as const;
+export const printableKinds = [
+  "card",
+  "sheet",
+  "larger-card",
+  "handout",
+  "plan",
+  "swim",
+  "session",
+  "booklet",
+] as const;
 
 /** A picture of a page, as large as a list of such files shows it. */
 export interface SmallPage {

@@ -35,7 +35,8 @@ export function needOf(thing: Thing, count: number): ThingNeed {
 
 /** A thing as it is in stock and is sold: pieces, or metres of line. */
 export interface StockLine extends ThingNeed {
-  readonly perPacket: number;
+  /** None where nobody says. */
+  readonly perPacket?: number;
   /** Of a packet, in hundredths of the money. */
   readonly priceCents?: number;
 }

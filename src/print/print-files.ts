@@ -10,10 +10,9 @@ import { inMemory, type Keep, makeAnew } from "../model/kept.ts";
 import type { Guide, LessonPlan, RigEntry } from "../model/library.ts";
 import type { OwnFont } from "../model/own-font.ts";
 import type { ReadyImage } from "../model/own-image.ts";
-import type { SolvedShelf } from "../model/shelf.ts";
 import type { SolvedRig } from "../model/solved.ts";
-import type { SwimText } from "../model/swim.ts";
 import { keyOf, type WordKeyIn } from "../words/words.ts";
+import { type ByTheWater, layOutByTheWater } from "./by-the-water.ts";
 import { type CardFormat, cardFormatsOn } from "./cards/card-formats.ts";
 import { cardSides } from "./cards/card-sides.ts";
 import { keptCards, type LaidOutCard } from "./cards/kept-cards.ts";
@@ -34,20 +33,14 @@ import type { PaintedFile, PrintedFile } from "./printed-file.ts";
 import { paperSizes } from "./sheets/paper-sizes.ts";
 import { sheets, turnings } from "./sheets/sheet.ts";
 import { sheetFigures, sheetNote } from "./sheets/sheet-note.ts";
-import { layOutShelves, shelfFiles, shelfProblems } from "./shelves/shelf-files.ts";
 import { soundingsFile } from "./swims/soundings-file.ts";
-import { layOutSwims, swimFiles, swimProblems } from "./swims/swim-files.ts";
 import { layOutTrueSize, trueSizeFiles, trueSizeProblems } from "./true-size/true-size-files.ts";
 
-export interface PrintInput {
+export interface PrintInput extends ByTheWater {
   readonly guide: Guide;
   readonly rigs: readonly { readonly entry: RigEntry; readonly solved: SolvedRig }[];
-  /** What is written on floats, by their ids. */
-  readonly markings: ReadonlyMap<string, string>;
   readonly handouts: Omit<HandoutInput, "cards">;
   readonly plans: readonly LessonPlan[];
-  readonly swims: readonly SwimText[];
-  readonly shelves: readonly SolvedShelf[];
   /** Photos and drawings of the guide's own, by name. */
   readonly images: ReadonlyMap<string, ReadyImage>;
   /** A font of the guide's own, for signs that ours lack. */
@@ -110,14 +103,12 @@ async function* paintedFiles(input: PrintInput, press: Press): AsyncIterable<Pai
   );
   const trueSize = [...single, ...(input.swims.length > 0 ? [soundingsFile(press)] : [])];
   const plans = layOutPlans({ ...input.handouts, plans: input.plans }, press);
-  const shelves = layOutShelves(input.shelves, input.handouts.drawings, press);
-  const swims = layOutSwims(input.swims, input.handouts.drawings, press);
+  const water = layOutByTheWater(input, plans, input.handouts.drawings, press);
   const problems = [
     ...laid.flatMap(doesNotFit),
     ...handoutProblems(handouts),
     ...planProblems(plans),
-    ...swimProblems(swims),
-    ...shelfProblems(shelves),
+    ...water.problems,
     ...trueSizeProblems(trueSize),
   ].map(placedIn(input));
   if (problems.length > 0 && !input.without) throw new DoesNotFitError(problems, press.kit.words);
@@ -132,11 +123,7 @@ async function* paintedFiles(input: PrintInput, press: Press): AsyncIterable<Pai
   }
   yield* handoutFiles(fittingHandouts(handouts), press);
   yield* planFiles(plans, press);
-  yield* swimFiles(swims, press);
-  yield* shelfFiles(
-    shelves.filter((one) => shelfProblems([one]).length === 0),
-    press,
-  );
+  yield* water.files();
   yield* trueSizeFiles(
     trueSize.filter((one) => trueSizeProblems([one]).length === 0),
     press,

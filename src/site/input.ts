@@ -1,4 +1,5 @@
 import type { Root } from "mdast";
+import type { ShownSession } from "../../templates/pages/sessions.tsx";
 import type { Finding } from "../core/finding.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import type { Drawings, Films } from "../drawing/pictures.ts";
@@ -36,6 +37,8 @@ export interface SiteInput {
   /** Names with their hash in them, by the plain paths of scripts and style sheet below the output folder. */
   readonly stamped?: ReadonlyMap<string, string>;
   readonly printables: readonly Printable[];
+  /** Sessions that are shown, by their days. */
+  readonly sessions: readonly ShownSession[];
   /** A text with its live figures put in. */
   readonly liveBody: (text: MarkdownText) => Root;
   /** How a rig is in the water, and where its feed goes in, as text. */

@@ -10,6 +10,7 @@ import { PlanListPage, PlanPage } from "../../templates/pages/plans.tsx";
 import { KnotsPage, PrintablesPage, ProsePage, SearchPage } from "../../templates/pages/reference.tsx";
 import { RigPage } from "../../templates/pages/rig.tsx";
 import { RigListPage } from "../../templates/pages/rig-list.tsx";
+import { SessionListPage, SessionPage } from "../../templates/pages/sessions.tsx";
 import { ShotPage } from "../../templates/pages/shot.tsx";
 import { SoundingsPage } from "../../templates/pages/soundings.tsx";
 import { SwimListPage, SwimPage } from "../../templates/pages/swims.tsx";
@@ -63,6 +64,7 @@ export function pagesOf(input: SiteInput): Page[] {
     ...library.lessons.map((lesson) => lessonPage(lesson, from, input)),
     ...planPages(input, from, list),
     ...swimPages(input, list),
+    ...sessionPages(input, list),
     {
       ...list("rigs", sitePaths.rigs, (view) => <RigListPage view={view} />, "rigs"),
       kind: undefined,
@@ -151,6 +153,25 @@ function swimPages({ swims }: SiteInput, list: MakeList): readonly Page[] {
         body: (view) => <SwimPage view={view} swim={swim} body={onPage} />,
       }),
     ),
+  ];
+}
+
+/** For those who hold them: nobody looks for them, and phones keep them once somebody has opened them. */
+function sessionPages({ sessions }: SiteInput, list: MakeList): readonly Page[] {
+  if (sessions.length === 0) return [];
+  return [
+    {
+      ...list("sessions", sitePaths.sessions, (view) => <SessionListPage view={view} sessions={sessions} />),
+      kind: undefined,
+      onDemand: true,
+    },
+    ...sessions.map((session) => ({
+      path: sitePaths.session(session.id),
+      title: session.title,
+      description: session.line,
+      onDemand: true,
+      body: (view: View) => <SessionPage view={view} session={session} />,
+    })),
   ];
 }
 

@@ -26,7 +26,7 @@ export function amountText({ kind }: Pick<ThingNeed, "kind">, count: number, { f
 }
 
 /** Money to its hundredths: `£12.50`. */
-function moneyText(cents: number, money: string | undefined, { words, figures }: TableKit): string {
+export function moneyText(cents: number, money: string | undefined, { words, figures }: TableKit): string {
   const amount = `${Math.floor(cents / 100)}.${String(cents % 100).padStart(2, "0")}`;
   return words("stock.money", { money: money ?? "", amount: figures.typed(amount) }).trim();
 }

@@ -1,7 +1,8 @@
 import { movedPart } from "../core/depth/setting.ts";
 import type { Finding } from "../core/finding.ts";
 import { shotNamed } from "../core/tackle/shot-groups.ts";
-import type { BaitEntry, LineTable, StrengthBand } from "../model/library.ts";
+import type { BaitEntry } from "../model/library.ts";
+import type { LineTable, StrengthBand } from "../model/line-table.ts";
 import type { GuideStep, SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { guidedFlowText, runText } from "./run-text.ts";
 import type { TableKit } from "./table-kit.ts";

@@ -27,6 +27,12 @@ export const paragraph = (value: string): Paragraph => ({
   children: [{ type: "text", value }],
 });
 
+/** What is to be seen first. */
+export const strongParagraph = (value: string): Paragraph => ({
+  type: "paragraph",
+  children: [{ type: "strong", children: [{ type: "text", value }] }],
+});
+
 export const bullets = (entries: readonly string[]): List => ({
   type: "list",
   ordered: false,

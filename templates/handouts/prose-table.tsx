@@ -28,7 +28,11 @@ export function ProseTable({ table, format }: { table: Table; format: HandoutFor
       {rows.map((row, r) => (
         <Box key={String(r)} tag="TR" style={{ direction: "row" }} paint={{ ruleBelow: hairline }}>
           {row.children.map(({ children }, i) => (
-            <Box key={String(i)} tag={i === 0 ? "TH" : "TD"} style={cell(i)}>
+            <Box
+              key={String(i)}
+              tag={i === 0 ? "TH" : "TD"}
+              style={{ ...cell(i), ...(isToFillIn(row) && { minHeight: lineToWriteMm }) }}
+            >
               {inline(children)}
             </Box>
           ))}
@@ -37,6 +41,12 @@ export function ProseTable({ table, format }: { table: Table; format: HandoutFor
     </Box>
   );
 }
+
+/** From one line to the next where somebody writes by hand [mm]; common practice, no source. */
+const lineToWriteMm = 8;
+
+const isToFillIn = ({ children }: Table["children"][number]): boolean =>
+  children.every((cell) => textOf(cell.children).trim() === "");
 
 /** Signs of body type that fit across a column, at the least: half an em each and a little more (in our own texts). */
 function signsAcross(format: HandoutFormat): number {

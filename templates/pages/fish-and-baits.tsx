@@ -1,5 +1,6 @@
 import { sitePaths } from "../../src/model/addresses.ts";
-import type { Library, LineForFish } from "../../src/model/library.ts";
+import type { Library } from "../../src/model/library.ts";
+import type { LineForFish } from "../../src/model/line-table.ts";
 import { keyOf } from "../../src/words/words.ts";
 import { kindsCaught } from "./catches.ts";
 import { pacedWay } from "./fields.tsx";

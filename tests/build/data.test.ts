@@ -76,7 +76,10 @@ const solved = library.rigs.map(({ rig }) => {
   return answer.value;
 });
 const files = new Map(
-  [...dataFiles({ rigs: solved, library, shelves: [], kit: drawingKit })].map((file) => [file.path, file]),
+  [...dataFiles({ rigs: solved, library, shelves: [], sessions: [], kit: drawingKit })].map((file) => [
+    file.path,
+    file,
+  ]),
 );
 const rigs = library.rigs.map(({ rig }) => {
   const text = String(files.get(`data/rigs/${rig.id}.json`)!.content);

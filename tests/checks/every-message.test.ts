@@ -2,6 +2,7 @@ import { expect, it } from "vitest";
 import { formatReport } from "../../src/checks/reporter.ts";
 import type { MessageCode } from "../../src/model/message-table.ts";
 import { samplePlan } from "../support/sample-plan.ts";
+import { sampleSession } from "../support/sample-session.ts";
 import { sampleSwim } from "../support/sample-swim.ts";
 import { edited, smallestKit, solveWith } from "../support/smallest-content.ts";
 import { lesson, lessonFile } from "./checked.ts";
@@ -560,6 +561,100 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
     says: [
       "content/lessons/first.md:8:1 error nothing is at ../nowhere/near.md",
       "hint: write the file that it leads to as seen from this one, such as ../rigs/NAME.md",
+    ],
+  },
+  "session-past-midnight": {
+    of: sampleSession("from: 09:30", "from: 22:00"),
+    says: [
+      "content/sessions/day.yaml:4:8 error the session is 3 h long, and the day has 2 h left when it begins",
+      "hint: make `hours` shorter or `from` earlier, or write a session for each day",
+    ],
+  },
+  "session-too-few-rods": {
+    of: sampleSession("rods: 2", "rods: 1"),
+    says: [
+      "content/sessions/day.yaml:9:7 error 2 learners cannot fish with 1 rod",
+      "hint: bring 1 more and say so in `rods`, or take fewer learners",
+    ],
+  },
+  "session-rig-water": {
+    of: { ...sampleSession(), ...sampleSwim("water: still", "water: flowing\npace: 10 m in 40 s") },
+    says: [
+      'content/sessions/day.yaml:10:8 error the rig "Plain rig" is for still water, and no swim of the session is',
+      "hint: take it out of `rigs`, or add a swim that it is for",
+    ],
+  },
+  "session-swim-without-rig": {
+    of: { ...sampleSession(), ...sampleSwim("water: still", "water: flowing\npace: 10 m in 40 s") },
+    says: [
+      'content/sessions/day.yaml:6:5 error no rig of the session can be fished at "Our pond", which is running water',
+      "hint: add one for such water to `rigs`, or take the swim out",
+    ],
+  },
+  "session-rig-not-for-spot": {
+    of: { ...sampleSession(), ...sampleSwim("from-bank: 2 m, depth: 90 cm", "from-bank: 2 m, depth: 20 cm") },
+    says: [
+      'content/sessions/day.yaml:6:25 error the rig "Plain rig" cannot be made up for "Close in": 0.2 m (8 in) of water is too shallow for this pattern (strung out): the telltale needs 37 cm (14 in) of line below the float, and there is 2 cm (0.75 in). It would do in 0.55 m (1 ft 10 in).',
+      "hint: choose another spot, or say in the swim's `rigs` which ones are fished there",
+    ],
+  },
+  "session-too-long": {
+    of: {
+      ...sampleSession("rods: 2", "rods: 2\nlessons: [first]\nset-up: 2 h 30 min"),
+      "plans/first.md": samplePlan(),
+    },
+    says: [
+      "content/sessions/day.yaml:4:8 warning the session is 35 min too long for its hours",
+      "hint: no lessons can go to make it fit: make `hours` longer, or `set-up`, `fishing` or `pack-up` shorter",
+    ],
+  },
+  "session-lesson-needs": {
+    of: {
+      ...sampleSession("count: 2 }", "count: 2, first-time: true }\nlessons: [first]"),
+      "plans/first.md": samplePlan("learners: 8", "learners: 8\nafter: [second]"),
+      "plans/second.md": samplePlan(),
+      "lessons/second.md": lessonFile(2, "Words."),
+    },
+    says: [
+      'content/sessions/day.yaml:8:11 warning "First lesson" needs second, and these learners have had no lesson before',
+      "hint: put what it needs before it in `lessons`, or leave it out",
+    ],
+  },
+  "session-lesson-place": {
+    of: {
+      ...sampleSession("rods: 2", "rods: 2\nlessons: [first]"),
+      "plans/first.md": samplePlan("at: indoors", "at: at running water"),
+    },
+    says: [
+      'content/sessions/day.yaml:10:11 warning "First lesson" is held at running water, and no swim of the session is',
+      "hint: leave it out, or add such a swim",
+    ],
+  },
+  "session-group": {
+    of: {
+      ...sampleSession("rods: 2", "rods: 2\nlessons: [first]"),
+      "plans/first.md": samplePlan("learners: 8", "learners: 1"),
+    },
+    says: [
+      'content/sessions/day.yaml:10:11 warning "First lesson" is for up to 1 learner with one coach: 2 with 1 grown-up are too many at once',
+      "hint: hold it twice, bring one more coach, or take fewer learners",
+    ],
+  },
+  "session-too-few-places": {
+    of: { ...sampleSession(), ...sampleSwim("places: 2", "places: 1") },
+    says: [
+      "content/sessions/day.yaml:6:3 warning 2 learners do not have room side by side: the swims have 1 place",
+      "hint: add a swim, or take fewer learners",
+    ],
+  },
+  "session-bait-missing": {
+    of: {
+      ...sampleSession("baits: [grub]", "baits: [paste]"),
+      "baits/paste.yaml": "title: paste\nmass: 0.05 g\ndensity: 1.02 g/cm3\nbasis: from memory\n",
+    },
+    says: [
+      'content/sessions/day.yaml:10:8 warning the rig "Plain rig" is fished with grub, which is not among the session\'s baits',
+      "hint: add it to `baits`",
     ],
   },
   "knot-crossing": {

@@ -152,6 +152,20 @@ describe("new", () => {
     expect(checked).toMatchObject({ code: 0, report: "0 errors, 0 warnings\n" });
   });
 
+  it("begins a session at the first swim that there is, and says to begin a swim where there is none", async () => {
+    const guide = temporaryFolder();
+    await cli("init", guide);
+    const folder = join(guide, "content");
+    const without = await cli("new", "session", "saturday", "--content", folder);
+    expect(without).toMatchObject({ code: 2 });
+    expect(without.report).toContain("there is none yet; begin one with dotdown new swim NAME");
+    await cli("new", "swim", "our-pond", "--content", folder);
+    expect((await cli("new", "session", "saturday", "--content", folder)).code).toBe(0);
+    const { code, report } = await cli("check", "--strict", "--content", folder);
+    expect(report).toContain("0 errors, 0 warnings");
+    expect(code).toBe(0);
+  });
+
   it("copies a rig of the library, without links to what the guide has not", async () => {
     const folder = writeContent(temporaryFolder(), {
       "guide.yaml": "title: T\npublisher: P\nedition: 2026-11-27\nlibrary: { lessons: none }\n",
@@ -182,7 +196,7 @@ describe("schema", () => {
   it("writes one file a kind, its own anew, and never over another's", async () => {
     const folder = join(temporaryFolder(), "schemas");
     const { code, result } = await cli("schema", "--out", folder);
-    expect({ code, result }).toEqual({ code: 0, result: `16 schemas in ${folder}\n` });
+    expect({ code, result }).toEqual({ code: 0, result: `17 schemas in ${folder}\n` });
     expect((await cli("schema", "--out", folder)).code).toBe(0);
     const rig = join(folder, "rig.schema.json");
     expect(JSON.parse(readFileSync(rig, "utf8")).properties.hook.description).toContain("Size of hook");

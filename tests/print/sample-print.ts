@@ -32,6 +32,7 @@ export function sampleInput(guide: Partial<Guide> = {}, rigs: readonly SolvedRig
     plans: [],
     swims: [],
     shelves: [],
+    sessions: [],
     handouts: {
       lessons: [],
       pages: [],

@@ -61,6 +61,7 @@ export const sampleLibrary: Library = {
   swims: [],
   notes: [],
   shelves: [],
+  sessions: [],
   images: new Map(),
   templates: new Map(),
   guide: {
@@ -225,6 +226,7 @@ export async function sampleSite(): Promise<SiteInput> {
     feedPlaces: (rig) => feedText(rig, drawingKit),
     reason: (finding) => reasonText(finding, drawingKit.words, drawingKit.figures),
     rigTexts: rigTexts(drawingKit),
+    sessions: [],
     printables: [
       {
         path: "site/cards/waggler-strung-out.pdf",

@@ -1,7 +1,7 @@
 import { outputFiles, solveContent } from "../../src/build/build.ts";
 import { type Keep, makeAnew } from "../../src/model/kept.ts";
 import { hasErrors } from "../../src/model/message.ts";
-import { sampleSwim } from "./sample-swim.ts";
+import { sampleSession } from "./sample-session.ts";
 import { contentWith, worldOf } from "./smallest-content.ts";
 
 type Files = Readonly<Record<string, string>>;
@@ -59,11 +59,13 @@ export const guideToEdit: Files = contentWith({
     "Third",
     "::float-drawing{float=waggler}\n\nOf the [plain rig](../rigs/plain.md).\n\n::float-states{rig=plain show=load}",
   ),
-  ...sampleSwim(),
   "notes/day.yaml":
     "swim: pond\ndate: 2026-05-09\nlevel: 2 cm\ndepths: [{ spot: Close in, depth: 91 cm }]\nrigs: [{ rig: plain, catches: [{ fish: roach, count: 3 }] }]\n",
   "choosing.yaml":
     "basis: common practice\nrules-out: [{ rule: water }, { rule: rod }, { rule: box }]\nspeaks-for: [{ rule: fish, points: 2 }]\n",
+  ...sampleSession(),
+  "shelves/hut.yaml":
+    "title: Hut\nhooks:\n  - { size: 16, count: 30, packet: 10 }\npacks:\n  - { rig: plain, wanted: 3 }\n",
   "pages/safety.md": `---\ntitle: Safety\nsummary: Take care.\n---\n\n## Lines\n\nKeep away from lines overhead.\n`,
 });
 
@@ -109,6 +111,13 @@ const edits: readonly Edit[] = [
     /^(?:site-address: [^\n]*\n)?/,
     (n) => `site-address: https://makebelieve.example/${n}/\n`,
   ),
+  replaced("sessions/day.yaml", /adults: \d+/, (n) => `adults: ${n}`, 40),
+  replaced("sessions/day.yaml", /hours: [^\n]*/, (n) => `hours: 2 h ${n} min`, 40),
+
+  replaced("swims/pond.yaml", /depth: 90 cm/, (n) => `depth: ${70 + n} cm`, 20),
+  replaced("swims/pond.yaml", /road: [^}]*/, (n) => `road: Road ${n} `),
+  replaced("shelves/hut.yaml", /wanted: \d+/, (n) => `wanted: ${n}`),
+  replaced("shelves/hut.yaml", /title: [^\n]*/, (n) => `title: Hut ${n}`),
   replaced("words/en.yaml", /handouts?\b/, (n) => `handout ${n}`),
   (files, take) => {
     files[`lessons/new-${take(3)}.md`] = lesson(40 + take(9), `New ${take(90)}`, "[Second](second.md)");

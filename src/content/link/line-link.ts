@@ -1,5 +1,6 @@
 import type { z } from "zod";
-import type { LineTable, Species, StrengthBand } from "../../model/library.ts";
+import type { Species } from "../../model/library.ts";
+import type { LineTable, StrengthBand } from "../../model/line-table.ts";
 import type { Read, Reading } from "../reading.ts";
 import type { linesSchema } from "../schema/reference-schema.ts";
 

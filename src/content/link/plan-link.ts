@@ -73,7 +73,9 @@ function linkShare(
     rigs: all("rigs", named(rigs), "rig").map(({ title }) => title),
     floats: all("floats", named(floats), "float").map(({ title }) => title),
     shot: load?.ok
-      ? load.value.parts.flatMap(({ size, ...part }) => (size === undefined ? [] : { ...part, size }))
+      ? load.value.parts.flatMap(({ size, massG, count }) =>
+          size === undefined ? [] : Array.from({ length: count }, () => ({ size, massG })),
+        )
       : [],
     hooks: all("hooks", new Map(hooks.map((hook) => [String(hook.size), hook])), "hook size").map(
       ({ size }) => size,

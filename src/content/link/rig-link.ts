@@ -60,6 +60,7 @@ export function linkRig(
       everyS: feed.every,
       forS: feed.for,
       ...(feed.note && { note: feed.note }),
+      ...(feed.groundbait && { groundbait: true as const }),
     },
     setting: value.setting,
     overdepthMm: value.overdepth,

@@ -19,7 +19,7 @@ type Path = readonly (string | number)[];
 interface Listed {
   readonly thing: Thing | undefined;
   readonly count: number;
-  readonly packet: number;
+  readonly packet: number | undefined;
   readonly price: number | undefined;
   readonly at: Path;
 }
@@ -43,8 +43,11 @@ export function linkStock(
     if (lines.has(key)) {
       reading.error(placeOf(at), "duplicate-name", { found: need.name });
     }
-    const priceCents = price === undefined ? {} : { priceCents: Math.round(100 * price) };
-    lines.set(key, { ...need, perPacket: packet, ...priceCents });
+    lines.set(key, {
+      ...need,
+      ...(packet !== undefined && { perPacket: packet }),
+      ...(price !== undefined && { priceCents: Math.round(100 * price) }),
+    });
   }
   return [...lines.values()];
 }
@@ -58,26 +61,39 @@ function listed(typed: TypedStock, shelves: StockShelves, lookUp: LookUp): reado
   const sizes = new Map(shelves.scale.sizes.map((size) => [size.name, size]));
   const hooks = new Map(shelves.hooks.map((hook) => [String(hook.size), hook]));
   const spools = (key: "hook-line" | "main-line", kind: "hook length" | "line") =>
-    typed[key].map(({ strength: strengthG, length, packet = metre, price }, i): Listed => {
+    typed[key].map(({ strength: strengthG, length, packet, price }, i): Listed => {
       const at = [key, i, "strength"];
-      return { thing: { kind, strengthG }, count: length / metre, packet: packet / metre, price, at };
+      const perSpool = packet === undefined ? undefined : packet / metre;
+      return { thing: { kind, strengthG }, count: length / metre, packet: perSpool, price, at };
     });
   return [
     ...typed.floats.map(({ float: name, ...sold }, i): Listed => {
       const at = ["floats", i, "float"];
       const float = lookUp(floats, name, "float", at);
       const thing = float && ({ kind: "float", id: float.id, title: float.title } as const);
-      return { thing, ...sold, price: sold.price, at };
+      return { thing, packet: sold.packet, price: sold.price, count: sold.count, at };
     }),
     ...typed.shot.map(({ size: name, metal, ...sold }, i): Listed => {
       const at = ["shot", i, "size"];
       const size = lookUp(sizes, name, "shot size", at);
-      return { thing: size && { kind: "shot", size: size.name, metal }, ...sold, price: sold.price, at };
+      return {
+        thing: size && { kind: "shot", size: size.name, metal },
+        packet: sold.packet,
+        price: sold.price,
+        count: sold.count,
+        at,
+      };
     }),
     ...typed.hooks.map(({ size, ...sold }, i): Listed => {
       const at = ["hooks", i, "size"];
       const hook = lookUp(hooks, String(size), "hook size", at);
-      return { thing: hook && { kind: "hook", size: hook.size }, ...sold, price: sold.price, at };
+      return {
+        thing: hook && { kind: "hook", size: hook.size },
+        packet: sold.packet,
+        price: sold.price,
+        count: sold.count,
+        at,
+      };
     }),
     ...spools("hook-line", "hook length"),
     ...spools("main-line", "line"),

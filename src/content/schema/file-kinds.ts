@@ -7,6 +7,7 @@ import { notesSchema } from "./notes-schema.ts";
 import { planSchema } from "./plan-schema.ts";
 import { speciesSchema } from "./reference-schema.ts";
 import { lessonSchema, pageSchema, rigSchema } from "./rig-schema.ts";
+import { sessionSchema } from "./session-schema.ts";
 import { shelfSchema } from "./stock-schema.ts";
 import { swimSchema } from "./swim-schema.ts";
 import { baitSchema, floatSchema, kitSchema, scaleSchema, tubSchema } from "./tackle-schema.ts";
@@ -38,5 +39,6 @@ export const fileKinds: { readonly [K in FileKind]: FileForm } = {
   shelf: { folder: "shelves", ending: ".yaml", schema: shelfSchema },
   notes: { folder: "notes", ending: ".yaml", schema: notesSchema },
   choosing: { ending: ".yaml", schema: choosingSchema },
+  session: { folder: "sessions", ending: ".yaml", schema: sessionSchema },
   guide: { ending: ".yaml", schema: guideSchema, needs: ["title", "publisher", "edition"] },
 };

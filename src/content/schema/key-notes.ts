@@ -1,6 +1,7 @@
 import { choosing } from "./choosing-notes.ts";
 import { notes } from "./notes-notes.ts";
 import { plan } from "./plan-notes.ts";
+import { session } from "./session-notes.ts";
 import { shelf } from "./stock-notes.ts";
 import { swim } from "./swim-notes.ts";
 
@@ -25,6 +26,7 @@ const rig = {
   "feed.every": "How long from one to the next.",
   "feed.for": "How long a session is; four hours where nothing is said.",
   "feed.note": "How to throw it, in a sentence.",
+  "feed.groundbait": "true where each portion is a ball of groundbait.",
   setting:
     "How the bait lies to the bed: dead depth touches it, over depth has line on it, off bottom and up in the water hang above it.",
   overdepth: "Line beyond the depth of the water; below 0 for a rig off the bottom.",
@@ -284,6 +286,7 @@ export const keyNotes = {
   shelf,
   notes,
   choosing,
+  session,
   guide,
 } as const;
 

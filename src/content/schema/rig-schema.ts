@@ -69,6 +69,7 @@ export const rigSchema = z.strictObject({
     every: time(),
     for: time().default(usualSessionS),
     note: z.string().optional(),
+    groundbait: z.boolean().default(false),
   }),
   setting: z.enum(settings).default("dead depth"),
   overdepth: anyLength().default(0),

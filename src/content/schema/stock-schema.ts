@@ -4,9 +4,9 @@ import { limits } from "../../model/limits.ts";
 import { quantity, strength } from "./quantity-schema.ts";
 
 const pieces = () => z.int().min(0).max(100_000);
-const packet = () => z.int().min(1).max(100_000).default(1);
+const packet = () => z.int().min(1).max(100_000).optional();
 /** Of a packet, in the money of the file, to its hundredths. */
-const price = () => z.number().min(0).max(100_000).optional();
+export const price = () => z.number().min(0).max(100_000).optional();
 const lineLength = () => quantity("length", { least: 0 }, ["100 m", "110 yd"]);
 const spool = () => quantity("length", { above: 0 }, ["100 m", "110 yd"]).optional();
 
@@ -35,7 +35,7 @@ export const stockKeys = {
 };
 
 /** What prices are in, such as £ or EUR. */
-const money = () => z.string().max(8).optional();
+export const money = () => z.string().max(8).optional();
 
 const metres = (like: string) => quantity("length", { above: 0 }, [like]);
 

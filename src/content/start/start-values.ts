@@ -15,6 +15,7 @@ export const startKinds = [
   "swim",
   "notes",
   "shelf",
+  "session",
 ] as const satisfies readonly FileKind[];
 export type StartKind = (typeof startKinds)[number];
 
@@ -170,6 +171,21 @@ Say here what your readers should know.
   - { size: 18, count: 20, packet: 10 }`,
       packs: `
   - { rig: straight-waggler-strung-out, wanted: 5 }`,
+    },
+  },
+  session: {
+    front: {
+      date: "2027-05-15",
+      from: "09:30",
+      hours: "3 h",
+      swims: `
+  - { swim: our-pond, spot: Close in }`,
+      learners: "{ count: 2, ages: 9 to 13 }",
+      adults: "2",
+      rods: "2",
+      rigs: "[first-session]",
+      baits: "[double-maggot]",
+      kit: "first-outfit",
     },
   },
 };

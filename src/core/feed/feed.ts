@@ -14,6 +14,8 @@ export interface Feed {
   /** Length of the session that it is meant for. */
   readonly forS: S;
   readonly note?: string;
+  /** A portion is a ball of groundbait. */
+  readonly groundbait?: true;
 }
 
 /** Bait for a session. */

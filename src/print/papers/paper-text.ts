@@ -36,11 +36,10 @@ export function paperProblems({ text, format, overflows }: TextPages, side: stri
   }));
 }
 
-/** The sides of such texts, numbered through, each with the head that all of them have. */
-export function paperSides(texts: readonly TextPages[], header: string, { kit }: Press): PaperSide[] {
-  const all = texts.flatMap(({ columns, format }) => columns.map((column) => ({ column, format })));
-  return all.map(({ column, format }, i) => {
-    const footer = kit.words("handout.page-of", { page: i + 1, pages: all.length });
+/** The sides of such a text, each with the head that all of them have. */
+export function paperSides({ columns, format }: TextPages, header: string, { kit }: Press): PaperSide[] {
+  return columns.map((column, i) => {
+    const footer = kit.words("handout.page-of", { page: i + 1, pages: columns.length });
     return handoutPage([column], format, { header, notes: "", footer });
   });
 }

@@ -71,12 +71,21 @@ export async function* planFiles(laid: readonly TextPages[], press: Press): Asyn
   }
 }
 
+/** A plan two pages to a side, in the order in which they are read. */
+export function planSpreads(plan: TextPages, press: Press): PaperSide[] {
+  const pages = sidesOf(plan, press);
+  return pages.flatMap((_, i) => (i % 2 === 0 ? sideBySide(pages.slice(i, i + 2)) : []));
+}
+
 /** Two pages stand side by side on one side of the sheet, more on both, to be folded. */
 function onOneSheet(pages: readonly PaperSide[]): PaperSide[] {
-  if (pages.length > 2) return imposeBooklet(pages);
+  return pages.length > 2 ? imposeBooklet(pages) : [sideBySide(pages)];
+}
+
+function sideBySide(pages: readonly PaperSide[]): PaperSide {
   const { widthMm, heightMm } = first(pages);
   const parts = pages.flatMap((_, i) => pageAt(pages, i, i * widthMm));
-  return [{ widthMm: 2 * widthMm, heightMm, viewTurn: 0, parts }];
+  return { widthMm: 2 * widthMm, heightMm, viewTurn: 0, parts };
 }
 
 function sidesOf({ columns, format }: TextPages, { guide, kit: { words } }: Press): PaperSide[] {

@@ -77,7 +77,7 @@ export async function* shelfFiles(shelves: readonly LaidShelf[], press: Press): 
     yield {
       path: printPaths.shelf(id),
       ...press.keep("shelf as PDF", from, () => {
-        const sides = paperSides([list], press.guide.title, press);
+        const sides = paperSides(list, press.guide.title, press);
         return painted(sides, first(sides), press.facts(text.title), press);
       }),
     };

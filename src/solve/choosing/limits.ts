@@ -2,7 +2,8 @@ import type { Float } from "../../core/float/float.ts";
 import { first } from "../../core/lists.ts";
 import type { Conditions, RuledOutBy } from "../../model/choosing.ts";
 import { type LimitRule, windStrengths } from "../../model/choosing-rules.ts";
-import { type LineForFish, type LineTable, levels, type RigEntry } from "../../model/library.ts";
+import { levels, type RigEntry } from "../../model/library.ts";
+import type { LineForFish, LineTable } from "../../model/line-table.ts";
 import type { Rig } from "../../model/rig.ts";
 
 type Of<R extends LimitRule["rule"]> = Extract<LimitRule, { readonly rule: R }>;

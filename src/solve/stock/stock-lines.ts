@@ -1,12 +1,19 @@
 import { type KitNeed, kitKey } from "../../core/tackle/kit.ts";
 import type { StockLine } from "../../model/stock.ts";
 
-/** How things are sold, and how many are there; what a stock does not name comes singly, and there is none of it. */
-export function inStock(stock: readonly StockLine[]) {
+/**
+ * How things are sold, and how many are there; there is none of what a stock does not name.
+ *
+ * @param usual how a thing is sold where the stock does not say; singly where nobody does
+ */
+export function inStock<Need extends KitNeed>(
+  stock: readonly StockLine[],
+  usual: (need: Need) => number = () => 1,
+) {
   const lines = new Map(stock.map((line) => [kitKey(line), line]));
   return {
-    perPacket: (need: KitNeed) => lines.get(kitKey(need))?.perPacket ?? 1,
-    stockOf: (need: KitNeed) => lines.get(kitKey(need))?.count ?? 0,
+    perPacket: (need: Need) => lines.get(kitKey(need))?.perPacket ?? usual(need),
+    stockOf: (need: Need) => lines.get(kitKey(need))?.count ?? 0,
   };
 }
 

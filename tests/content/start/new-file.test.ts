@@ -68,7 +68,7 @@ describe("a new file", () => {
   it("of any kind builds as it is, beside the others", async () => {
     const files = startKinds.map((kind) => [
       `content/${pathOf(kind, `my-${kind}`)}`,
-      newFile(kind, `my-${kind}`),
+      newFile(kind, `my-${kind}`, kind === "session" ? { swims: "[{ swim: my-swim, spot: Close in }]" } : {}),
     ]);
     const { value, report } = await checked(Object.fromEntries(files));
     expect(report).toBe("0 errors, 0 warnings\n");

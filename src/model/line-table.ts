@@ -1,0 +1,24 @@
+import type { Basis } from "../core/basis.ts";
+import type { G } from "../core/units.ts";
+
+/** Breaking strains between which a line suits a fish. */
+export interface StrengthBand {
+  readonly leastG: G;
+  readonly mostG: G;
+}
+
+/** The line that a kind of fish asks for, by the name that rigs call it. */
+export interface LineForFish {
+  readonly fish: string;
+  readonly mainLine: StrengthBand;
+  readonly hookLine: StrengthBand;
+}
+
+/** `content/lines.yaml`: how strong line is for each kind of fish. */
+export interface LineTable {
+  readonly basis: Basis;
+  readonly source: string;
+  /** Share of its strength that a line keeps where a shot is pinched on it. */
+  readonly leftUnderShot: number;
+  readonly rows: readonly LineForFish[];
+}

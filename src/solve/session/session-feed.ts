@@ -1,0 +1,84 @@
+import type { Answer } from "../../core/finding.ts";
+import { type FedSpan, type FeedPlan, feedPlan } from "../../core/session/feed-plan.ts";
+import type { BaitEntry } from "../../model/library.ts";
+import type { Session } from "../../model/session.ts";
+import type { FeedLine, GroundbaitLine, SessionSpot } from "../../model/solved-session.ts";
+
+/** What is thrown in at each spot while each of its rigs is fished. */
+export function feedOf(spots: readonly SessionSpot[]): Answer<FeedPlan> {
+  return feedPlan(
+    spots.flatMap(({ learners, rigs }, place) =>
+      rigs.flatMap(({ solved, spans }) => {
+        const { what, portionMl, everyS, groundbait } = solved.rig.feed;
+        return spans
+          .filter(() => learners > 0)
+          .map((span): FedSpan => {
+            return {
+              ...span,
+              place,
+              rods: learners,
+              feed: { what, portionMl, everyS },
+              asBalls: groundbait === true,
+            };
+          });
+      }),
+    ),
+  );
+}
+
+/** A share of a packet too small to measure keeps rounding from buying one more. */
+const packetsFor = (missing: number, packet: number | undefined) =>
+  packet === undefined ? 0 : Math.ceil(Math.max(0, missing / packet - 1e-9));
+
+/** What to bring to feed and to put on hooks; what is in the box is taken off once, from the feed first. */
+export function feedLines(
+  { totals }: FeedPlan,
+  baits: readonly BaitEntry[],
+  { learners, hookBaitMl, feeds }: Session,
+): readonly FeedLine[] {
+  const wanted = [
+    ...totals
+      .filter(({ mix }) => !mix)
+      .map(({ what, volumeMl }) => ({ what, use: "feed" as const, neededMl: volumeMl })),
+    ...baits
+      .filter(() => hookBaitMl > 0)
+      .map(({ bait }) => ({ what: bait.title, use: "hook" as const, neededMl: learners.count * hookBaitMl })),
+  ];
+  const left = new Map(feeds.map(({ feed, volumeMl }) => [feed, volumeMl]));
+  return wanted.map(({ what, use, neededMl }): FeedLine => {
+    const stock = feeds.find(({ feed }) => feed === what);
+    const inBoxMl = Math.min(neededMl, left.get(what) ?? 0);
+    left.set(what, (left.get(what) ?? 0) - inBoxMl);
+    return {
+      what,
+      use,
+      neededMl,
+      inBoxMl,
+      packets: packetsFor(neededMl - inBoxMl, stock?.packetMl),
+      ...(stock?.packetMl !== undefined && { packetMl: stock.packetMl }),
+      ...(stock?.priceCents !== undefined && { priceCents: stock.priceCents }),
+    };
+  });
+}
+
+/** Groundbait for the balls of all kinds; nothing where none are thrown. */
+export function groundbaitLine({ totals }: FeedPlan, { groundbait }: Session): GroundbaitLine | undefined {
+  const mixes = totals.flatMap(({ mix }) => mix ?? []);
+  if (mixes.length === 0) return undefined;
+  const sum = (of: "balls" | "dryLowG" | "dryHighG" | "waterLowMl" | "waterHighMl" | "heldBackG") =>
+    mixes.reduce((total, mix) => total + mix[of], 0);
+  const dryHighG = sum("dryHighG");
+  const inBoxG = Math.min(dryHighG, groundbait?.massG ?? 0);
+  return {
+    balls: sum("balls"),
+    dryLowG: sum("dryLowG"),
+    dryHighG,
+    waterLowMl: sum("waterLowMl"),
+    waterHighMl: sum("waterHighMl"),
+    heldBackG: sum("heldBackG"),
+    inBoxG,
+    packets: packetsFor(dryHighG - inBoxG, groundbait?.packetG),
+    ...(groundbait?.packetG !== undefined && { packetG: groundbait.packetG }),
+    ...(groundbait?.priceCents !== undefined && { priceCents: groundbait.priceCents }),
+  };
+}
