@@ -260,7 +260,7 @@ describe("a sheet made from the reader's own box", () => {
   /** The shipped rigs and their tackle; the texts, which no sheet shows, take most of the time to read. */
   const fromShipped = (...options: string[]) => {
     const folder = join(temporaryFolder(), "content");
-    const isText = (path: string) => /^content.(?:lessons|pages|plans)\b/.test(path);
+    const isText = (path: string) => /^content.(?:lessons|pages|plans|sessions)\b/.test(path);
     cpSync("content", folder, { recursive: true, filter: (path) => !isText(path) });
     appendFileSync(join(folder, "guide.yaml"), "library: none\n");
     return cli("sheet", ...options, "--content", folder);
