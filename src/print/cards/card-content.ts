@@ -126,7 +126,7 @@ function tackleText({ rig, depths }: SolvedRig, { words, figures }: DrawingKit):
   const lengthOf = (mm: number) => unbroken(figures.shortDepth(mm));
   return words("card.tackle", {
     hook: unbroken(words("card.hook", { size: rig.hook.size })),
-    bait: figures.inSentence(rig.bait.title),
+    bait: withUnit(figures.inSentence(rig.bait.title)),
     line: whip
       ? words("card.whip-line", { strength, whip: lengthOf(rig.rodLengthMm), line: lengthOf(whip.lineMm) })
       : words("card.main-line", { strength }),

@@ -81,6 +81,12 @@ describe.each(all)("told in %s units, for %s", (units, paper) => {
         const drawnTip = kit.words("drawing.rig.spoken-tip", { tip: plain(content.drawn.tip) });
         expect(figuresOf(card.front.items).map(plain), name).toContain(drawnTip);
         expect(card.taken, name).toEqual(expect.arrayContaining([...least]));
+        const lines = [...linesOf(card.front.items), ...linesOf(card.back.items)].map(({ text: line }) =>
+          line.trim(),
+        );
+        for (const [i, line] of lines.entries())
+          if (/[\d¼½¾]$/.test(line))
+            expect(lines[i + 1] ?? "", name).not.toMatch(/^(?:mm|cm|m|in|ft|lb|kg|g|ml|s|min|%)\b/);
         const sizesPt = [...linesOf(card.front.items), ...linesOf(card.back.items)].map(
           ({ sizeMm }) => sizeMm / mmPerPoint,
         );
