@@ -88,7 +88,7 @@ function longWords(): Record<string, string> {
     Object.fromEntries(
       Object.entries(group).map(([key, said]) => [
         key,
-        typeof said === "string" ? said + " and so on and on".repeat(said.length / 3) : longer(said),
+        typeof said === "string" ? said + " and so on and on".repeat(said.length / 4) : longer(said),
       ]),
     );
   return { "words/en.yaml": stringify({ ...tree, drawing: longer(tree.drawing) }) };

@@ -129,7 +129,7 @@ describe("the steps of DEVELOPERS.md in a copy", () => {
   });
 
   it("a message: with its values the compiler asks for its words, and nothing else of the sources", () => {
-    const values = "export interface MessageValues {";
+    const values = "export interface MessageValues extends SessionMessageValues {";
     edit("src/model/message-table.ts", values, `${values}\n  readonly "hook-in-hat": None;`);
     expectAsked("A message about content", ["src/checks/messages.ts", "src/model/message-table.ts"]);
   });
@@ -213,8 +213,8 @@ export const wetHats: ContentCheck = ({ library }) =>
     expect(faulty()).toEqual(["src/checks/wet-hats.ts"]);
     edit(
       "src/model/message-table.ts",
-      "export interface MessageValues {",
-      'export interface MessageValues {\n  readonly "wet-hat": None;',
+      "export interface MessageValues extends SessionMessageValues {",
+      'export interface MessageValues extends SessionMessageValues {\n  readonly "wet-hat": None;',
     );
     edit(
       "src/model/message-table.ts",
