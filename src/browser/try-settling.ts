@@ -40,7 +40,7 @@ export function showSettling(
   const cockedMm = tipShowingMm(float, cockingPullG(float, conditions) ?? 0, conditions) ?? 0;
   const stage = settlingStage(solved, depth, [cockedMm, depth.tipShowingMm], room, kit);
   const box = `0 0 ${room.widthMm} ${Math.ceil(stage.heightMm)}`;
-  shown.innerHTML = `<div class="film-picture" role="img"><svg viewBox="${box}" aria-hidden="true">${marksToSvg(stage.still)}<g class="film-moving"></g></svg></div><p class="film-caption" aria-live="polite"></p><ul class="try-shot"></ul><p><button type="button"></button></p>`;
+  shown.innerHTML = `<div class="film-picture" role="img"><svg viewBox="${box}" fill="none" aria-hidden="true">${marksToSvg(stage.still)}<g class="film-moving"></g></svg></div><p class="film-caption" aria-live="polite"></p><ul class="try-shot"></ul><p><button type="button"></button></p>`;
   const [picture, moving] = [partWithin(shown, ".film-picture"), partWithin<Element>(shown, ".film-moving")];
   picture.setAttribute("aria-label", kit.words("drawing.film.settling.about"));
   const draw = () => {

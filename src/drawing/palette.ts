@@ -43,9 +43,9 @@ export function printGrey(ink: Ink): number {
 /** Where a drawing is shown: `page` leaves the colour to the page's style sheet, the others fix it. */
 export type Theme = "page" | keyof typeof palettes;
 
-/** The colour of an ink as an SVG attribute. */
+/** The colour of an ink as an SVG attribute; on a page its style sheet has it, under names that are in every drawing. */
 export function colourOf(ink: Ink, theme: Theme): string {
-  return theme === "page" ? `var(--drawing-${ink},${palettes.light[ink]})` : palettes[theme][ink];
+  return theme === "page" ? `var(--drawing-${ink})` : palettes[theme][ink];
 }
 
 function declarations(colours: Colours): string {

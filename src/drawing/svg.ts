@@ -22,7 +22,7 @@ export function drawingToSvg(drawing: Drawing, { idPrefix, theme = "page" }: Svg
   const description = escaped(`${idPrefix}-2`);
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}"`,
-    ` role="img" aria-labelledby="${title}" aria-describedby="${description}" font-family="${fontFamily}, sans-serif">`,
+    ` role="img" aria-labelledby="${title}" aria-describedby="${description}" font-family="${fontFamily}, sans-serif"${theme === "page" ? ' fill="none"' : ""}>`,
     `<title id="${title}">${escaped(drawing.title)}</title>`,
     `<desc id="${description}">${escaped(drawing.description)}</desc>`,
     ...drawing.items.map((item) => itemToSvg(item, theme)),
@@ -30,7 +30,7 @@ export function drawingToSvg(drawing: Drawing, { idPrefix, theme = "page" }: Svg
   ].join("\n");
 }
 
-/** Marks alone, to stand within an SVG: words as wide as in the guide's own face, whatever face shows them. */
+/** Marks alone, to stand within an SVG that fills nothing by itself: words as wide as in the guide's own face, whatever face shows them. */
 export function marksToSvg(items: readonly Item[], theme: Theme = "page"): string {
   return items.map((item) => itemToSvg(item, theme, true)).join("");
 }
@@ -38,7 +38,7 @@ export function marksToSvg(items: readonly Item[], theme: Theme = "page"): strin
 function itemToSvg(item: Item, theme: Theme, setWidths = theme === "page"): string {
   switch (item.kind) {
     case "path":
-      return `<path d="${pathData(item.steps)}"${paint(item, theme)}/>`;
+      return `<path d="${theme === "page" ? shortPathData(item.steps) : pathData(item.steps)}"${paint(item, theme)}/>`;
     case "circle":
       return `<circle cx="${round(item.cxMm)}" cy="${round(item.cyMm)}" r="${round(item.radiusMm)}"${paint(item, theme)}/>`;
     case "text":
@@ -85,17 +85,42 @@ export function paint(
   theme: Theme,
   written: (value: number) => string = round,
 ): string {
-  const fill = item.fill ? colourOf(item.fill, theme) : "none";
-  if (!item.stroke) return ` fill="${fill}"`;
+  // A page has thousands of marks that are not filled: there the drawing as a whole says so.
+  const isPlain = !item.fill && theme === "page";
+  const fill = isPlain ? "" : ` fill="${item.fill ? colourOf(item.fill, theme) : "none"}"`;
+  if (!item.stroke) return fill;
   const { ink, widthMm, dashMm, cap } = item.stroke;
   const dash = dashMm ? ` stroke-dasharray="${dashMm.map(written).join(" ")}"` : "";
   const ends = cap === "round" ? ' stroke-linecap="round" stroke-linejoin="round"' : "";
-  return ` fill="${fill}" stroke="${colourOf(ink, theme)}" stroke-width="${written(widthMm)}"${dash}${ends}`;
+  return `${fill} stroke="${colourOf(ink, theme)}" stroke-width="${written(widthMm)}"${dash}${ends}`;
 }
 
 /** Path steps as the data of an SVG path. */
 export function pathData(steps: readonly PathStep[], written: (value: number) => string = round): string {
   return steps.map(([letter, ...numbers]) => letter + numbers.map(written).join(" ")).join("");
+}
+
+/** The same in as little room as a page can have it in: from place to place, in hundredths that add up exactly. */
+function shortPathData(steps: readonly PathStep[]): string {
+  let [x, y, startX, startY] = [0, 0, 0, 0];
+  return steps
+    .map(([letter, ...numbers]) => {
+      if (letter === "Z") {
+        [x, y] = [startX, startY];
+        return "z";
+      }
+      const at = numbers.map((value) => Math.round(value * 100));
+      const moved = at.map((value, i) => hundredths(value - (i % 2 === 0 ? x : y)));
+      [x = 0, y = 0] = at.slice(-2);
+      if (letter === "M") [startX, startY] = [x, y];
+      return letter.toLowerCase() + moved.join(" ").replaceAll(" -", "-");
+    })
+    .join("");
+}
+
+/** Hundredths as a number without its leading zero. */
+function hundredths(value: number): string {
+  return String(value / 100).replace(/^(-?)0\./, "$1.");
 }
 
 /** Two decimals: a hundredth of a millimetre is less than any printer's dot. */

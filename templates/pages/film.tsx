@@ -70,7 +70,7 @@ function Player({ film, say }: { readonly film: PageFilm; readonly say: Say }) {
     <section class="film-player" aria-label={title}>
       <div class="film-picture" role="img" aria-label={description}>
         <raw-html
-          html={`<svg viewBox="${viewBox}" aria-hidden="true">${still}<g class="film-moving"></g></svg>`}
+          html={`<svg viewBox="${viewBox}" fill="none" aria-hidden="true">${still}<g class="film-moving"></g></svg>`}
         />
       </div>
       <p class="film-caption" aria-live="polite" />

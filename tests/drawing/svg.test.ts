@@ -42,8 +42,16 @@ test("a drawing becomes SVG with its title, description and real text", async ()
 
 test("left to the page, colours are custom properties and nothing needs a style", () => {
   const svg = drawingToSvg(drawing, { idPrefix: "rig" });
-  expect(svg).toContain('fill="var(--drawing-water,#dfeaf0)"');
+  expect(svg).toContain('fill="var(--drawing-water)"');
   expect(svg).not.toMatch(/style|<script| on\w+=/);
+});
+
+test("a page has the same path from place to place, and says once that nothing is filled", () => {
+  const svg = drawingToSvg(drawing, { idPrefix: "rig" });
+  // 1.23456 and -0.001 are 1.23 and 0 in hundredths; the curve goes on from there.
+  expect(svg).toContain('d="m0 0l1.23 0c-.23 2 1.77 4 3.77 6z"');
+  expect(svg).toMatch(/<svg[^>]*? fill="none">/s);
+  expect(svg.match(/fill="none"/g)).toHaveLength(1);
 });
 
 test("on a page a text keeps its width whatever font it is shown in", () => {
