@@ -16,8 +16,8 @@ export interface MarkdownOptions {
   readonly level: number;
   /** Put before the ids of headings, where a page holds more than one text. */
   readonly idPrefix: string;
-  /** Name of the nth table, for screen readers: it may scroll sideways. */
-  readonly tableName: (number: number) => string;
+  /** Name of the next table of the page, for screen readers: it may scroll sideways. */
+  readonly nextTableName: () => string;
   readonly href: (target: string) => string;
   /** The drawings of a picture as SVG, with their captions. */
   readonly pictures: (reference: PictureReference, idPrefix: string) => readonly CaptionedPicture[];
@@ -46,10 +46,9 @@ export function markdownToHast(body: MarkdownRoot, options: MarkdownOptions): El
     .runSync(withAddresses(body, options)) as Root;
   placeHeadings(tree, options.level);
   options.linkTerms(tree);
-  let tables = 0;
   visit(tree, "element", (node, index, parent) => {
     if (node.tagName === "table" && parent && index !== undefined) {
-      parent.children[index] = scrollBox(node, options.tableName(++tables));
+      parent.children[index] = scrollBox(node, options.nextTableName());
       return "skip";
     }
   });

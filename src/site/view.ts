@@ -33,6 +33,7 @@ export function viewOf(path: string, input: SiteInput): View {
   const { siteAddress } = library.guide;
   const logo = library.guide.logo === undefined ? undefined : known(input.images, library.guide.logo);
   const say = pageWords(kit.words);
+  let tables = 0;
   const href = (target: string) => hrefFrom(path, stamped?.get(target) ?? target, siteAddress);
   const linkTerms = termLinker(path === sitePaths.glossary ? [] : termsOf(input, href));
   // The sums of a rig follow from the rig.
@@ -77,7 +78,7 @@ export function viewOf(path: string, input: SiteInput): View {
         path: text.path,
         level,
         idPrefix,
-        tableName: (number) => say("table", { number }),
+        nextTableName: () => say("table", { number: ++tables }),
         href,
         pictures: (reference, prefix) => prosePictures(reference, input, prefix),
         film: (reference, prefix) => proseFilm(reference, input, prefix, href),

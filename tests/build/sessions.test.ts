@@ -17,6 +17,11 @@ test("a session is printed, and no reader of the site sees where children meet u
   expect(onSite(shown)).toEqual(
     expect.arrayContaining(["site/sessions/index.html", "site/sessions/day.html", "site/sessions/day.pdf"]),
   );
+  const tables = [...shown.get("site/sessions/day.html")!.matchAll(/aria-label="(Table \d+)"/g)].map(
+    ([, name]) => name,
+  );
+  expect(tables.length).toBeGreaterThan(1);
+  expect(new Set(tables).size).toBe(tables.length);
   const [kept = ""] = /guideFiles=\{.*?\}/.exec(shown.get("site/sw.js") ?? "") ?? [];
   expect(kept).not.toContain("sessions/");
   expect(shown.get("site/search-index.js") ?? "").not.toContain("sessions/");

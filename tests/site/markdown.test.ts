@@ -14,7 +14,7 @@ function html(text: string | Root, options: Partial<MarkdownOptions> = {}): stri
     path: "content/lessons/first.md",
     level: 2,
     idPrefix: "",
-    tableName: (number) => `Table ${number}`,
+    nextTableName: () => "Table",
     href: (target) => target,
     pictures: () => [],
     film: () => [],

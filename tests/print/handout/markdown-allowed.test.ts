@@ -26,7 +26,7 @@ function onSite(body: Root): string {
     path: "content/lessons/first.md",
     level: 2,
     idPrefix: "",
-    tableName: (number: number) => `Table ${number}`,
+    nextTableName: () => "Table",
     href: (target: string) => target,
     pictures: () => [],
     film: () => [],
