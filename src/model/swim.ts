@@ -31,6 +31,9 @@ export const winds = [
   "north-west",
 ] as const;
 
+/** The distance that a page to fill in gives as an example, in the units of the guide. */
+export const exampleDistanceMm = 6_000;
+
 /** What there is on the bed besides its depth. */
 export const bedFeatures = ["snag", "weed", "ledge"] as const;
 

@@ -1,5 +1,5 @@
 import { printPaths } from "../../src/model/addresses.ts";
-import { hazardKinds } from "../../src/model/swim.ts";
+import { exampleDistanceMm, hazardKinds } from "../../src/model/swim.ts";
 import { keyOf } from "../../src/words/words.ts";
 import { PageHead } from "./page-head.tsx";
 import type { PageKey, Say } from "./page-words.ts";
@@ -53,7 +53,7 @@ export function SoundingsPage({ view }: { view: View }) {
           </p>
         </div>
         <h2>{say("soundings.depths")}</h2>
-        <p>{say("soundings.how")}</p>
+        <p>{say("soundings.how", { example: view.figures.shortDepth(exampleDistanceMm) })}</p>
         {field("line")}
         <RowTable say={say} count={rowCounts.soundings} columns={["from-bank", "depth"]} />
         <h2>{say("soundings.spots")}</h2>

@@ -2,6 +2,7 @@ import { SoundingsSheet } from "../../../templates/handouts/soundings.tsx";
 import { layOut } from "../../layout/lay-out.ts";
 import { printPaths } from "../../model/addresses.ts";
 import { digestOf } from "../../model/digest.ts";
+import { exampleDistanceMm } from "../../model/swim.ts";
 import { keptPage } from "../kept-page.ts";
 import type { Press } from "../press.ts";
 import { paperSizes, unprintableMm } from "../sheets/paper-sizes.ts";
@@ -25,7 +26,7 @@ const fields = [
 
 /** A page to fill in by the water, from which a swim's file is made. */
 export function soundingsFile(press: Press): TrueSizeFile {
-  const { words } = press.kit;
+  const { words, figures } = press.kit;
   const field = (
     name: (typeof fields)[number] | "from-bank" | "depth" | "found" | "hazard" | "hazard-where" | "hazard-do",
   ) => words(`page.soundings.field.${name}`);
@@ -35,7 +36,10 @@ export function soundingsFile(press: Press): TrueSizeFile {
     layOut(
       SoundingsSheet({
         title,
-        lines: [words("page.soundings.mind"), words("page.soundings.how")],
+        lines: [
+          words("page.soundings.mind"),
+          words("page.soundings.how", { example: figures.shortDepth(exampleDistanceMm) }),
+        ],
         fields: fields.map(field),
         tables: [
           { head: [field("from-bank"), field("depth"), field("found")], rows: 12 },

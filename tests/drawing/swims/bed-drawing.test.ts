@@ -46,7 +46,7 @@ describe.each(every)("the bed of %s, line %i", (id, at) => {
 
   it("names the datum, stays in its box, and tells each spot with its depth to who cannot see it", () => {
     expect(texts(items).map(({ text }) => text)).toContain(
-      `0 m is the level of ${drawingKit.figures.date(cut.swim.sounded)}`,
+      `0 is the level of ${drawingKit.figures.date(cut.swim.sounded)}`,
     );
     for (const { xMm, yMm, text, sizeMm, anchor, face } of texts(items)) {
       const width = drawingKit.measure(text, sizeMm, face);
