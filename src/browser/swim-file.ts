@@ -42,9 +42,16 @@ export function swimFile(typed: TypedSwim): MadeSwim {
       .map((part) => part.trim())
       .filter((part) => part !== "");
   const optional = (key: string, value: string) => (value.trim() === "" ? [] : [`${key}: ${quoted(value)}`]);
-  const rows = <T extends object>(key: string, entries: readonly T[], row: (one: T) => string) => {
+  const rows = <T extends object>(
+    key: string,
+    entries: readonly T[],
+    row: (one: T) => string,
+    indent = "",
+  ) => {
     const some = entries.filter(isTyped);
-    return some.length === 0 ? [] : [`${key}:`, ...some.map((one) => `  - { ${row(one)} }`)];
+    return some.length === 0
+      ? []
+      : [`${indent}${key}:`, ...some.map((one) => `${indent}  - { ${row(one)} }`)];
   };
   const lines = [
     `title: ${quoted(typed.title)}`,
@@ -55,9 +62,12 @@ export function swimFile(typed: TypedSwim): MadeSwim {
     ...optional("level-mark", typed.levelMark),
     "lines:",
     `  - title: ${quoted(typed.line)}`,
-    ...rows("    soundings", typed.soundings, ({ fromBank, depth }) => {
-      return `from-bank: ${quoted(fromBank)}, depth: ${quoted(depth)}`;
-    }).map((line) => (line.startsWith("  - ") ? `    ${line}` : line)),
+    ...rows(
+      "soundings",
+      typed.soundings,
+      ({ fromBank, depth }) => `from-bank: ${quoted(fromBank)}, depth: ${quoted(depth)}`,
+      "    ",
+    ),
     ...rows("spots", typed.spots, (one) => `title: ${quoted(one.title)}, from-bank: ${quoted(one.fromBank)}`),
     ...rows("hazards", typed.hazards, ({ what, where, measure }) => {
       return `what: ${what}, where: ${quoted(where)}, do: ${quoted(measure)}`;
@@ -68,7 +78,6 @@ export function swimFile(typed: TypedSwim): MadeSwim {
     ...optional("  way", typed.way),
     `places: ${places.trim()}`,
     `fish: [${list(typed.fish, /,/).map(quoted).join(", ")}]`,
-    ...rows("rules", [], String),
     ...(typed.rules.trim() === ""
       ? []
       : ["rules:", ...list(typed.rules, /\n/).map((rule) => `  - ${quoted(rule)}`)]),

@@ -130,18 +130,21 @@ function RowTable({ say, count, columns }: { say: Say; count: number; columns: r
         {rows(count).map((number) => (
           <tr>
             {columns.map((name) => (
-              <td>
-                <input
-                  name={name}
-                  autocomplete="off"
-                  aria-label={say("soundings.row", { field: say(`soundings.field.${name}`), number })}
-                />
-              </td>
+              <TextCell say={say} name={name} number={number} />
             ))}
           </tr>
         ))}
       </tbody>
     </table>
+  );
+}
+
+function TextCell({ say, name, number }: { say: Say; name: FieldName; number: number }) {
+  const label = say("soundings.row", { field: say(`soundings.field.${name}`), number });
+  return (
+    <td>
+      <input name={name} autocomplete="off" aria-label={label} />
+    </td>
   );
 }
 
@@ -171,13 +174,7 @@ function Hazards({ view: { say } }: { view: View }) {
               </select>
             </td>
             {(["hazard-where", "hazard-do"] as const).map((name) => (
-              <td>
-                <input
-                  name={name}
-                  autocomplete="off"
-                  aria-label={say("soundings.row", { field: say(`soundings.field.${name}`), number })}
-                />
-              </td>
+              <TextCell say={say} name={name} number={number} />
             ))}
           </tr>
         ))}

@@ -36,10 +36,15 @@ export function paperProblems({ text, format, overflows }: TextPages, side: stri
   }));
 }
 
-/** The sides of such a text, each with the head that all of them have. */
-export function paperSides({ columns, format }: TextPages, header: string, { kit }: Press): PaperSide[] {
+/** The sides of such a text, each with the head, and the notes at the foot, that all of them have. */
+export function paperSides(
+  { columns, format }: TextPages,
+  header: string,
+  { kit }: Press,
+  notes = "",
+): PaperSide[] {
   return columns.map((column, i) => {
     const footer = kit.words("handout.page-of", { page: i + 1, pages: columns.length });
-    return handoutPage([column], format, { header, notes: "", footer });
+    return handoutPage([column], format, { header, notes, footer });
   });
 }

@@ -6,9 +6,9 @@ import type { SwimEntry, SwimText } from "../../model/swim.ts";
 import { keyOf } from "../../words/words.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
 import { handoutFormats } from "../handout/handout-formats.ts";
-import { handoutPage } from "../handout/page.ts";
 import { named, type TextPages, textPages } from "../handout/text-handout.ts";
 import { painted } from "../painted.ts";
+import { paperProblems, paperSides } from "../papers/paper-text.ts";
 import type { Press } from "../press.ts";
 import type { PaintedFile } from "../printed-file.ts";
 
@@ -30,15 +30,7 @@ export function layOutSwims(swims: readonly SwimText[], drawings: Drawings, pres
 
 /** What is wider, or higher, than its page. */
 export function swimProblems(laid: readonly LaidOutSwim[]): DoesNotFit[] {
-  return laid.flatMap(({ swim, pages: { overflows, format } }) =>
-    overflows.map((overflow) => ({
-      ...overflow,
-      of: swim.id,
-      format: format.name,
-      side: "swim",
-      place: { file: swim.path, line: 1, column: 1 },
-    })),
-  );
+  return laid.flatMap(({ pages }) => paperProblems(pages, "swim"));
 }
 
 /** The sheet of each swim; what can hurt somebody there is named on every page. */
@@ -58,15 +50,9 @@ export async function* swimFiles(laid: readonly LaidOutSwim[], press: Press): As
   }
 }
 
-function sidesOf({ swim, pages: { columns, format } }: LaidOutSwim, { guide, kit }: Press): PaperSide[] {
-  const { words } = kit;
+function sidesOf({ swim, pages }: LaidOutSwim, press: Press): PaperSide[] {
+  const { words } = press.kit;
   const named = [...new Set(swim.hazards.map(({ kind }) => words(`swim.hazard.${keyOf(kind)}`)))];
   const notes = named.length > 0 ? words("swim.mind", { hazards: named.join(", ") }) : "";
-  return columns.map((column, i) =>
-    handoutPage([column], format, {
-      header: guide.title,
-      notes,
-      footer: words("handout.page-of", { page: i + 1, pages: columns.length }),
-    }),
-  );
+  return paperSides(pages, press.guide.title, press, notes);
 }
