@@ -1,7 +1,7 @@
 import { type Float, lengthMm } from "../../core/float/float.ts";
-import { diameterAtMm } from "../../core/float/profile.ts";
 import type { Mm } from "../../core/units.ts";
-import { type Point, point, polygon, polyline, rectangle, text, thin } from "../items.ts";
+import { tipSides } from "../float/float-tip.ts";
+import { point, polygon, polyline, rectangle, text, thin } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
@@ -29,8 +29,6 @@ const underMm = 3;
 /** Steps of the scale [mm], the first that leaves room between its figures. */
 const steps = [5, 10, 20, 50, 100];
 const scaleLine = thin;
-/** Places down each side of the tip. */
-const places = 20;
 
 /** Which tip of a float a panel shows: null where it is under, none where the float lies flat. */
 export type ShownTip = Mm | null | undefined;
@@ -80,9 +78,13 @@ export function tipPanel(
   const flat = (degrees: number): Item[] => {
     const shownMm = Math.min(top, (0.8 * (widthMm - axisX)) / scale);
     const lying = [
-      polygon(sides(float, shownMm, scale, point(middle, surfaceMm - (shownMm * scale) / 2)), "paper", thin),
       polygon(
-        sides(
+        tipSides(float, shownMm, scale, point(middle, surfaceMm - (shownMm * scale) / 2)),
+        "paper",
+        thin,
+      ),
+      polygon(
+        tipSides(
           float,
           Math.min(shownMm, float.tipShowingMm),
           scale,
@@ -99,20 +101,8 @@ export function tipPanel(
     const topY = tipMm === null ? surfaceMm + underMm : surfaceMm - tipMm * scale;
     const shownMm = Math.min(top, (surfaceMm + panelWaterMm - 0.6 - topY) / scale);
     const marked = Math.min(float.tipShowingMm, shownMm);
-    const outline = (lengthMm: Mm) => sides(float, lengthMm, scale, point(middle, topY));
+    const outline = (lengthMm: Mm) => tipSides(float, lengthMm, scale, point(middle, topY));
     return [polygon(outline(shownMm), "paper", thin), polygon(outline(marked), "accent", thin)];
   };
   return { still, moving };
-}
-
-/** Round a float's uppermost part, down its left side and up its right. */
-function sides(float: Float, partMm: Mm, scale: number, top: Point): Point[] {
-  const lengthwise = lengthMm(float);
-  const side = (sign: 1 | -1) =>
-    Array.from({ length: places + 1 }, (_, i) => {
-      const downMm = (partMm * i) / places;
-      const half = Math.max(0.35, (diameterAtMm(float.profile, lengthwise - downMm) * scale) / 2);
-      return point(top.xMm + sign * half, top.yMm + downMm * scale);
-    });
-  return [...side(-1), ...side(1).reverse()];
 }

@@ -24,8 +24,10 @@ export interface FloatPose {
     | "on the bed";
   /** Where the bait is, to the side of the float, as a share of the panel's width. */
   readonly baitAside: number;
-  readonly moving?: "down" | "up" | "right";
-  readonly drift?: "wind" | "flow";
+  readonly moving?: "down" | "up" | "left";
+  readonly drift?: "wind" | "flow" | "drift";
+  /** A fish that has the bait, turned clockwise from looking to the left [degrees]. */
+  readonly fishDegrees?: number;
   /** Fills the gaps of the caption. */
   readonly values: Readonly<Record<string, string>>;
   /** Key of the caption, where it is not `caption`. */
@@ -44,7 +46,10 @@ const seenMm = 10;
 const levelMm = 2.5;
 
 /** A float that lies on the water. */
-const flatDegrees = 78;
+export const flatDegrees = 78;
+
+/** How a fish with the bait is turned: off along the bed, or up from it. */
+const fishDegrees = { away: 0, up: 15 } as const;
 
 /** What is wrong with the load, and the tip that then shows; null where the float goes under. */
 interface WrongLoad {
@@ -125,7 +130,14 @@ const poses = {
     const tipMm = tipShowingMm(rig.float, keptPullG, rig.conditions);
     return { ...slack, tipMm, leanDegrees: 0, caption: "high" };
   },
-  "bite-under": () => ({ ...upright, tipMm: null, moving: "down", baitAside: 0.06, values: {} }),
+  "bite-under": () => ({
+    ...upright,
+    tipMm: null,
+    moving: "down",
+    baitAside: 0.06,
+    fishDegrees: fishDegrees.away,
+    values: {},
+  }),
   "lift-bite": (solved, depth, { figures }) => {
     const bite = liftBite(solved, depth);
     if (!bite) return undefined;
@@ -138,20 +150,31 @@ const poses = {
         line: "lifted",
         baitAside: 0,
         moving: "up",
+        fishDegrees: fishDegrees.up,
         caption: "flat",
         values,
       };
     const tip = figures.tip(tipMm);
     const before = figures.tip(depth.tipAsSetMm);
     const caption = tip === before ? "little" : "caption";
-    return { ...upright, tipMm, line: "lifted", moving: "up", caption, values: { ...values, tip, before } };
+    return {
+      ...upright,
+      tipMm,
+      line: "lifted",
+      moving: "up",
+      fishDegrees: fishDegrees.up,
+      caption,
+      values: { ...values, tip, before },
+    };
   },
-  "dragged-sideways": (_solved, depth) => ({
+  "dragged-sideways": ({ rig }, depth) => ({
     tipMm: depth.tipAsSetMm * 0.6,
-    leanDegrees: -24,
+    leanDegrees: 24,
     line: "hanging",
-    baitAside: 0.3,
-    moving: "right",
+    baitAside: -0.3,
+    moving: "left",
+    drift: rig.water === "flowing" ? "flow" : "drift",
+    fishDegrees: fishDegrees.away,
     values: {},
   }),
   "laid-on": (solved, depth, kit) => {

@@ -1,7 +1,6 @@
-import { diameterAtMm } from "../../core/float/profile.ts";
 import { last } from "../../core/lists.ts";
 import { cube } from "../../core/power.ts";
-import { rubberHeightsMm } from "../float/float-parts.ts";
+import { rubbersOn } from "../float/rubbers-on.ts";
 import { type Point, point, polyline } from "../items.ts";
 import type { Item, PathStep } from "../model.ts";
 import { hookEye } from "../parts/hook.ts";
@@ -119,20 +118,12 @@ function fromEye(plan: RigPlan, stopKnot: boolean): Item[] {
 
 /** Up the side of a float held at both ends, and off to the rod above the water. */
 function alongFloat(plan: RigPlan): Item[] {
-  const { float, floatAt, floatLengthScale, floatWidthScale } = plan;
-  const height = (atMm: number) => floatAt.yMm - atMm * floatLengthScale;
-  const width = (atMm: number) => diameterAtMm(float.profile, atMm) * floatWidthScale;
-  const [lower, upper] = rubberHeightsMm(float);
-  const side = (atMm: number) => point(floatAt.xMm - width(atMm) / 2 - 0.25, height(atMm));
-  const between = float.profile.map((p) => p.atMm).filter((atMm) => atMm > lower && atMm < upper);
-  const line = [
-    last(plan.marks).at,
-    side(lower),
-    ...between.map(side),
-    side(upper),
-    point(0, Math.max(0.3, plan.surfaceMm - 3)),
-  ];
-  const sleeve = (atMm: number) =>
-    parts.rubber.draw({ at: point(floatAt.xMm, height(atMm)), widthMm: width(atMm) + 1.1 });
-  return [polyline(line, strandStrokes["main line"]), ...sleeve(lower), ...sleeve(upper)];
+  const { line, rubbers } = rubbersOn({
+    float: plan.float,
+    foot: plan.floatAt,
+    lengthScale: plan.floatLengthScale,
+    widthScale: plan.floatWidthScale,
+  });
+  const rod = point(0, Math.max(0.3, plan.surfaceMm - 3));
+  return [polyline([last(plan.marks).at, ...line.toReversed(), rod], strandStrokes["main line"]), ...rubbers];
 }

@@ -1,0 +1,107 @@
+import type { SolvedDepth } from "../../model/solved.ts";
+import { type Point, point, polyline } from "../items.ts";
+import type { Item, PathStep } from "../model.ts";
+import { parts } from "../parts/parts.ts";
+import { fish } from "../scenes/fish.ts";
+import { strandStrokes } from "../strands.ts";
+import { mirrored, rotated } from "../transform.ts";
+import type { FloatPose } from "./float-poses.ts";
+
+const hookMm = 2.8;
+const plummetMm = 4;
+const fishMm = 10;
+
+/** Where the picture of a state has its float, its bed and its sides. */
+export interface StateRoom {
+  /** Where the line leaves the float downwards. */
+  readonly eye: Point;
+  readonly bedMm: number;
+  readonly widthMm: number;
+}
+
+/** The line below the float, with what is at its end and the lowest shot. */
+export function lineAndEnd(pose: FloatPose, depth: SolvedDepth, room: StateRoom): Item[] {
+  const { eye, bedMm } = room;
+  const stroke = strandStrokes["main line"];
+  const baitX = room.widthMm * (0.5 + pose.baitAside / 2);
+  const lowest = depth.lineShot[0];
+  const radiusMm = lowest ? Math.min(1.2, Math.max(0.7, lowest.diameterMm * 0.3)) : 0;
+  const shotAt = (at: Point) => (lowest ? parts.shot.draw({ at, radiusMm }) : []);
+  const fishAt = (mouth: Point) =>
+    pose.fishDegrees === undefined ? [] : rotated(fish(mouth, fishMm), pose.fishDegrees, mouth);
+  switch (pose.line) {
+    case "hanging": {
+      const bend = point(baitX, bedMm - (pose.fishDegrees === undefined ? 0.3 : 2.4));
+      const top = point(baitX, bend.yMm - hookMm);
+      return [
+        ...fishAt(point(bend.xMm - 0.8, bend.yMm - 0.6)),
+        polyline([eye, top], stroke),
+        ...shortened(eye, top),
+        ...shotAt(between(top, eye, 0.25)),
+        ...parts.hook.draw({ bend, heightMm: hookMm }),
+      ];
+    }
+    case "lifted": {
+      const bend = point(baitX + 3, bedMm - 4.5);
+      const hookTop = point(bend.xMm, bend.yMm - hookMm);
+      const shot = point(baitX + 0.6, bedMm - 8.5);
+      const slack = curve(eye, point(eye.xMm - 2.5, (eye.yMm + shot.yMm) / 2), shot);
+      return [
+        ...fishAt(point(bend.xMm - 0.8, bend.yMm - 0.6)),
+        { kind: "path", steps: slack, stroke },
+        polyline([shot, hookTop], stroke),
+        ...shotAt(shot),
+        ...parts.hook.draw({ bend, heightMm: hookMm }),
+      ];
+    }
+    case "on the bed": {
+      const touch = point(between(point(eye.xMm, 0), point(baitX, 0), 0.5).xMm, bedMm - 0.4);
+      const bend = point(baitX, bedMm - 0.3);
+      const hookTop = point(baitX + hookMm, bedMm - 0.4);
+      return [
+        polyline([eye, touch, hookTop], stroke),
+        ...shortened(eye, touch),
+        ...shotAt(point(touch.xMm - 0.4, bedMm - radiusMm)),
+        ...rotated(mirrored(parts.hook.draw({ bend, heightMm: hookMm }), bend.xMm), 90, bend),
+      ];
+    }
+    case "plummet hanging":
+    case "plummet standing": {
+      const foot = point(baitX, bedMm - (pose.line === "plummet hanging" ? 4 : 0.3));
+      const top = point(baitX, foot.yMm - plummetMm);
+      return [
+        polyline([eye, top], stroke),
+        ...shortened(eye, top),
+        ...parts.plummet.draw({ at: foot, heightMm: plummetMm }),
+      ];
+    }
+    case "plummet slack": {
+      const side = point(baitX, bedMm - 0.42 * plummetMm - 0.2);
+      const slack = curve(eye, point(eye.xMm - 3, bedMm - 3), point(side.xMm - plummetMm, side.yMm));
+      return [
+        { kind: "path", steps: slack, stroke },
+        ...rotated(parts.plummet.draw({ at: side, heightMm: plummetMm }), -90, side),
+      ];
+    }
+  }
+}
+
+/** The mark of a stretch left out, in the upper part of a line long enough for one. */
+function shortened(from: Point, to: Point): readonly Item[] {
+  const reach = to.yMm - from.yMm;
+  return reach < 7 ? [] : parts.lineBreak.draw({ at: between(from, to, 0.35) });
+}
+
+function between(a: Point, b: Point, share: number): Point {
+  return point(a.xMm + (b.xMm - a.xMm) * share, a.yMm + (b.yMm - a.yMm) * share);
+}
+
+/** A slack line from one point to another, drawn towards a third. */
+export function curve(from: Point, towards: Point, to: Point): PathStep[] {
+  const a = between(from, towards, 2 / 3);
+  const b = between(to, towards, 2 / 3);
+  return [
+    ["M", from.xMm, from.yMm],
+    ["C", a.xMm, a.yMm, b.xMm, b.yMm, to.xMm, to.yMm],
+  ];
+}

@@ -1,0 +1,84 @@
+import type { Float } from "../../core/float/float.ts";
+import { lengthMm } from "../../core/float/float.ts";
+import type { Mm } from "../../core/units.ts";
+import { point, polygon, polyline, rectangle, text, thin, thinSoft } from "../items.ts";
+import type { DrawingKit } from "../kit.ts";
+import type { Item } from "../model.ts";
+import { parts } from "../parts/parts.ts";
+import { rotated } from "../transform.ts";
+import { tipSides } from "./float-tip.ts";
+
+/** Steps of the scale [mm], the first that leaves room between its figures. */
+const steps = [5, 10, 20, 50];
+/** Room for the tip itself beside its scale. */
+const tipRoomMm = 10;
+/** How much of the inset is water. */
+const waterMm = 9;
+/** How much of a leaning float is seen under water [mm of paper]. */
+const leaningSunkMm = 5;
+/** Top of a float that is under, below the surface [mm of paper]. */
+const underMm = 3;
+
+interface TipInset {
+  readonly leftMm: number;
+  readonly bottomMm: number;
+  readonly textMm: number;
+  /** The highest tip that it has to show. */
+  readonly mostMm: Mm;
+}
+
+const scaleTextMm = (textMm: number, { measure }: DrawingKit) => measure("00", textMm, "regular") + 2.4;
+
+export const tipInsetMm = (textMm: number, kit: DrawingKit): number => scaleTextMm(textMm, kit) + tipRoomMm;
+
+/**
+ * The tip of a float larger than in the picture beside it, with a scale of millimetres that stands on the water. A
+ * float that stands higher than the scale has a break in it.
+ *
+ * @param tipMm tip above the water; null where it is under
+ */
+export function tipInset(
+  float: Float,
+  { tipMm, leanDegrees }: { readonly tipMm: Mm | null; readonly leanDegrees: number },
+  { leftMm, bottomMm, textMm, mostMm }: TipInset,
+  kit: DrawingKit,
+): Item[] {
+  const axisX = leftMm + scaleTextMm(textMm, kit);
+  const right = leftMm + tipInsetMm(textMm, kit);
+  const surface = bottomMm - waterMm;
+  const roof = 1.7 * textMm;
+  const scale = Math.min(1.2, (surface - roof) / Math.max(20, mostMm));
+  const step = steps.find((one) => one * scale >= 1.2 * textMm) ?? 100;
+  const ticks = Array.from({ length: Math.floor((surface - roof) / (step * scale)) + 1 }, (_, i) => i * step);
+  const middle = (axisX + right) / 2;
+  const topY = Math.max(roof, tipMm === null ? surface + underMm : surface - tipMm * scale);
+  const cutMm = tipMm === null ? 0 : Math.max(0, tipMm - (surface - roof) / scale);
+  const sunkMm = leanDegrees === 0 ? bottomMm - 0.6 - surface : leaningSunkMm;
+  const shownMm = Math.min(lengthMm(float) - cutMm, Math.max(underMm, surface - topY + sunkMm) / scale);
+  const outline = (partMm: Mm) => tipSides(float, partMm, scale, point(middle, topY));
+  const tip = polygon(
+    outline(Math.min(float.tipShowingMm, shownMm, cutMm > 0 ? 3 / scale : shownMm)),
+    "accent",
+    thin,
+  );
+  const standing = [polygon(outline(shownMm), "paper", thin), tip];
+  const gap = cutMm > 0 ? parts.lineBreak.draw({ at: point(middle, topY + 5), halfWidthMm: 4 }) : [];
+  return [
+    rectangle(axisX, surface, right - axisX, bottomMm - surface, { fill: "water" }),
+    ...parts.waterSurface.draw({ leftMm: axisX, rightMm: right, yMm: surface }),
+    ...rotated(standing, leanDegrees, point(middle, surface)),
+    ...gap,
+    polyline([point(axisX, surface), point(axisX, roof)], thinSoft),
+    ...ticks.flatMap((mm) => {
+      const y = surface - mm * scale;
+      return [
+        polyline([point(axisX - 1.2, y), point(axisX, y)], thinSoft),
+        text(point(axisX - 1.7, y + 0.35 * textMm), String(mm), textMm, { anchor: "end", ink: "soft" }),
+      ];
+    }),
+    text(point(right, 0.8 * textMm), kit.words("drawing.film.tip-scale"), textMm, {
+      anchor: "end",
+      ink: "soft",
+    }),
+  ];
+}

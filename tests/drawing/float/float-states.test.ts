@@ -1,0 +1,77 @@
+import { describe, expect, test } from "vitest";
+import { type FloatPicture, floatPictures, floatPose } from "../../../src/drawing/float/float-poses.ts";
+import { drawFloatState } from "../../../src/drawing/float/float-states.ts";
+import type { Drawing, PathItem } from "../../../src/drawing/model.ts";
+import { flatItems } from "../../support/drawing-checks.ts";
+import { drawingKit } from "../../support/drawing-kit.ts";
+import { sampleRigs, sampleStick } from "../../support/sample-rig.ts";
+
+const textMm = 3.3;
+const cases = sampleRigs.flatMap((rig) =>
+  floatPictures.flatMap((picture) => {
+    const drawing = drawFloatState(picture, rig, rig.depths[0]!, 42, drawingKit, { textMm });
+    return drawing ? [{ name: `${rig.rig.id}, ${picture}`, rig, picture, drawing }] : [];
+  }),
+);
+
+/** The places that a path goes through. */
+const placesOf = ({ steps }: PathItem) =>
+  steps.flatMap((step) => (step[0] === "Z" ? [] : [{ x: step.at(-2) as number, y: step.at(-1) as number }]));
+
+const pathsOf = ({ items }: Drawing): PathItem[] =>
+  flatItems(items).flatMap((item) => (item.kind === "path" ? [item] : []));
+
+/** The scale beside the enlarged tip, from its own figures: millimetres of tip at a place of the picture. */
+function scaleOf({ items }: Drawing): ((yMm: number) => number) | undefined {
+  const [zero, next] = flatItems(items).flatMap((item) =>
+    item.kind === "text" && /^\d+$/.test(item.text) ? [item] : [],
+  );
+  return (
+    zero &&
+    next &&
+    ((yMm) =>
+      ((zero.yMm - 0.35 * textMm - yMm) / (zero.yMm - next.yMm)) * (Number(next.text) - Number(zero.text)))
+  );
+}
+
+/** The enlarged tip: what has the accent furthest to the right. */
+function largeTip(drawing: Drawing) {
+  const tips = pathsOf(drawing).filter(({ fill, stroke }) => fill === "accent" && stroke);
+  return placesOf(tips.at(-1)!);
+}
+
+describe("the tip enlarged beside each state of a float", () => {
+  test.each(cases)("$name: stands as high on its scale as is said", ({ rig, picture, drawing }) => {
+    const pose = floatPose(picture as FloatPicture, rig, rig.depths[0]!, drawingKit)!;
+    const onScale = scaleOf(drawing);
+    // A float that lies flat is seen without it.
+    expect(onScale === undefined).toBe(pose.leanDegrees > 60);
+    if (!onScale || pose.leanDegrees !== 0) return;
+    const top = onScale(Math.min(...largeTip(drawing).map(({ y }) => y)));
+    if (pose.tipMm === null) expect(top).toBeLessThan(0);
+    else if (pose.caption !== "high") expect(top).toBeCloseTo(pose.tipMm, 6);
+  });
+
+  test("a float that goes off with a fish goes against the flow", () => {
+    const moving = cases.find(({ rig, picture }) => rig === sampleStick && picture === "dragged-sideways")!;
+    const heads = pathsOf(moving.drawing).filter(
+      ({ fill, stroke, steps }) => fill && !stroke && steps.length === 4,
+    );
+    const pointsRight = (head: PathItem) => {
+      const [tip, ...back] = placesOf(head).map(({ x }) => x);
+      return tip! > Math.max(...back);
+    };
+    const of = (ink: string) => heads.filter(({ fill }) => fill === ink).map(pointsRight);
+    expect(of("accent")).toEqual([false]);
+    expect(of("ink")).toContain(true);
+  });
+
+  test("is to one scale in all states of a rig", () => {
+    for (const rig of sampleRigs) {
+      const heights = cases
+        .filter((one) => one.rig === rig)
+        .flatMap(({ drawing }) => scaleOf(drawing)?.(0) ?? []);
+      expect(Math.max(...heights) - Math.min(...heights)).toBeCloseTo(0, 6);
+    }
+  });
+});
