@@ -31,13 +31,13 @@ const bars = { length: 0.32, pitch: 1.15 };
 const beads = { length: 0.02, pitch: 1.05 };
 
 /** White kept free beside the strand on top. */
-const clearMm = 0.45;
+const clearMm = 0.28;
 
 /** A stretch put back is this much longer than the gap, so that no hairline shows at its ends. */
 const overlapMm = 0.1;
 
 /** Between two breaks a strand shows only where this much of it would be seen, as a share of its width. */
-const leastSeen = 0.6;
+const leastSeen = 0.3;
 
 interface Stretch {
   readonly from: number;
