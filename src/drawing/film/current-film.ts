@@ -44,7 +44,7 @@ export function currentFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoo
   const at = { surfaceMm, originMm, scale };
   const moments = hangs.map((hang): Moment => {
     const goesUnder = hang.heldBackShare > most + 1e-9;
-    const told = words("drawing.film.current.moment", { told: tellHang(hang, kit) });
+    const told = words("drawing.film.current.moment", { told: tellHang(hang, depth.depthMm, kit) });
     const share = figures.share(most);
     return {
       caption: goesUnder ? `${told} ${words("drawing.film.current.under", { share })}` : told,

@@ -5,7 +5,7 @@ import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, Stroke } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
 import { parts } from "../parts/parts.ts";
-import { ticks } from "./axis.ts";
+import { depthTicks, ticks } from "./axis.ts";
 import { drawKey, type KeyEntry } from "./curve-key.ts";
 
 /** A rig whose sinking is shown: both landings, or one. */
@@ -18,6 +18,9 @@ interface SinkCurves {
 interface SinkPlotOptions {
   readonly textMm: number;
 }
+
+/** Lines to read a depth and a time by. */
+const grid: Stroke = { ink: "faint", widthMm: thinMm, dashMm: [0.5, 1.5], cap: "butt" };
 
 /** Least height of the plot itself. */
 const leastPlotMm = 25;
@@ -68,7 +71,7 @@ export function drawSinkPlot(
     }),
   );
 
-  const depths = ticks(depthMm / 1000, 1, 0.2).map((metres) => metres * 1000);
+  const depths = depthTicks(depthMm);
   const left = Math.max(...depths.map((depth) => measure(figures.shortDepth(depth), textMm, "regular"))) + 2;
   const top = textMm * 0.6;
   const keyOf = (topMm: number) =>
@@ -82,7 +85,12 @@ export function drawSinkPlot(
   const yOf = (depth: number) => top + ((foot - top) * depth) / depthMm;
 
   const caption = words("drawing.sink.time");
+  const times = ticks(longestS, right - left, measure("000", textMm, "regular") + 3);
   const items: Item[] = [
+    ...depths
+      .slice(1, -1)
+      .map((depth) => polyline([point(left, yOf(depth)), point(right, yOf(depth))], grid)),
+    ...times.map((time) => polyline([point(xOf(time), top), point(xOf(time), foot)], grid)),
     ...parts.waterSurface.draw({ leftMm: left, rightMm: right, yMm: top }),
     ...parts.bed.draw({ leftMm: left, rightMm: right, yMm: foot }),
     ...depths.map((depth) =>
@@ -90,7 +98,7 @@ export function drawSinkPlot(
         anchor: "end",
       }),
     ),
-    ...ticks(longestS, right - left, measure("000", textMm, "regular") + 3).flatMap((time): Item[] => [
+    ...times.flatMap((time): Item[] => [
       polyline([point(xOf(time), foot), point(xOf(time), foot - 1.5)], thinSoft),
       text(point(xOf(time), foot + 2 + textMm), String(time), textMm, { anchor: "middle" }),
     ]),

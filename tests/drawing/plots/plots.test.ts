@@ -8,6 +8,7 @@ import { drawSinkPlot } from "../../../src/drawing/plots/sink-plot.ts";
 import { bulked, rigWith, sinks, strungOut, valueIn } from "../../core/sink/rigs.ts";
 import { drawingFaults } from "../../support/drawing-checks.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
+import { stick } from "../../support/sample-rig.ts";
 
 const curves = (title: string, shot: typeof strungOut) => ({
   id: "any",
@@ -21,6 +22,7 @@ const rig = {
   title: "Strung out",
   depthMm: 2000,
   draughtMm: 100,
+  float: stick,
   shotFromHookMm: strungOut.map((s) => s.fromHookMm),
 };
 const flowRig = { ...rigWith(strungOut, { draughtMm: 100, floatToHookMm: 1900 }), floatDragAreaCm2: 6 };
@@ -58,6 +60,13 @@ describe("plots", () => {
     expect(new Set(lines.map(({ stroke }) => JSON.stringify(stroke!.dashMm))).size).toBe(4);
   });
 
+  test("the depths beside the plot end with the bed's own", () => {
+    const curves = { id: "any", title: "Strung out", sinks: strung.sinks };
+    const { items } = drawSinkPlot(curves, undefined, 1850, { widthMm: 80, heightMm: 90 }, drawingKit, text);
+    const told = items.flatMap((item) => (item.kind === "text" && item.anchor === "end" ? [item.text] : []));
+    expect(told).toEqual(["0 m", "0.5 m", "1 m", "1.5 m", "1.85 m"]);
+  });
+
   test("a reader who cannot see the plot is told the times", () => {
     expect(drawings[0]!.description).toMatch(
       /^Strung out, laid out straight: .* Strung out, in a heap: half-way down after 3 s, all but down after 8 s\. Bulk/,
@@ -67,13 +76,66 @@ describe("plots", () => {
   test("in the current every hold-back has dashes of its own, and words that agree with its lead", () => {
     const { description, items } = drawings[3]!;
     expect(description).toMatch(
-      /to the right, 10 m in 50 s\. With the float run free: bait \d+ cm behind the float/,
+      /to the right, 10 m in 50 s\. With the float run free: bait \d+ cm behind the float, 1\.\d+ m deep/,
     );
-    expect(description).toMatch(/stopped: bait 1\d\d cm in front of the float, \d+ cm off the bed/);
+    expect(description).toMatch(
+      /stopped: bait 1\d\d cm in front of the float, [\d.]+ m deep, \d+ cm off the bed/,
+    );
     const dashes = items.flatMap((item) =>
       item.kind === "path" && item.steps.length > 12 ? [JSON.stringify(item.stroke?.dashMm)] : [],
     );
     expect(new Set(dashes).size).toBe(3);
+  });
+
+  test("in the current depths and distances are to the scale that axis and metre bar say", () => {
+    for (const [drawing, some] of [
+      [drawings[3]!, hangs(0.2)],
+      [drawings[5]!, hangs(0.3, [0])],
+    ] as const) {
+      const texts = drawing.items.flatMap((item) => (item.kind === "text" ? [item] : []));
+      const metres = texts
+        .filter(({ text, anchor }) => anchor === "end" && / m$/.test(text))
+        .map(({ text, yMm }) => ({ mm: 1000 * Number.parseFloat(text), yMm: yMm - 0.35 * texts[0]!.sizeMm }));
+      const bar = metres.at(-1)!;
+      const depthsMm = metres.slice(0, metres.findIndex(({ mm }) => mm === 2000) + 1);
+      const [surface, bed] = [depthsMm[0]!, depthsMm.at(-1)!];
+      const scale = (bed.yMm - surface.yMm) / (bed.mm - surface.mm);
+      for (const { mm, yMm } of depthsMm) expect(yMm - surface.yMm).toBeCloseTo(scale * mm, 6);
+
+      const lines = drawing.items.flatMap((item) =>
+        item.kind === "path" && item.steps.length > 12 && !item.fill && item.stroke?.widthMm === 0.6
+          ? [item]
+          : [],
+      );
+      expect(lines).toHaveLength(some.length);
+      for (const [i, { steps }] of lines.entries()) {
+        const [hook, eye] = [steps[0]!.slice(1) as number[], steps.at(-1)!.slice(1) as number[]];
+        const { leadMm, offBedMm } = some[i]!;
+        expect(hook[0]! - eye[0]!).toBeCloseTo(scale * leadMm, 6);
+        // A bait that is told to lie on the bed may hang a centimetre off it.
+        expect(Math.abs(bed.yMm - hook[1]! - scale * offBedMm)).toBeLessThan(10 * scale);
+      }
+      const spans = drawing.items.flatMap((item) =>
+        item.kind === "path" &&
+        item.steps.length === 2 &&
+        Math.abs((item.steps[0]![2] as number) - bar.yMm) < 1e-6
+          ? [Math.abs((item.steps[1]![1] as number) - (item.steps[0]![1] as number))]
+          : [],
+      );
+      expect(spans.some((mm) => Math.abs(mm - scale * bar.mm) < 1e-6)).toBe(true);
+    }
+  });
+
+  test("in the current no float has more than two lines below it", () => {
+    const starts = drawings[3]!.items.flatMap((item) =>
+      item.kind === "path" && item.steps.length > 12 && item.stroke?.widthMm === 0.6
+        ? [(item.steps.at(-1)!.slice(1) as number[]).map((mm) => mm.toFixed(3))]
+        : [],
+    );
+    const floats = [...new Set(starts.map((start) => JSON.stringify(start)))];
+    expect(floats.map((float) => starts.filter((start) => JSON.stringify(start) === float).length)).toEqual([
+      2, 1,
+    ]);
   });
 
   test.each([

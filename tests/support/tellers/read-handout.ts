@@ -114,6 +114,10 @@ function readHangs(alts: readonly string[], wanted: readonly Asked[], teller: st
       const [, held, lead, side] = /^(.*?): bait (?:level|(\d+) cm (in front of|behind)) (?:the|with)/.exec(
         one,
       )!;
+      const off = Number(/, (\d+) cm off the bed$/.exec(one)?.[1] ?? 0);
+      const deep = /, ([\d.]+) m deep,/.exec(one)?.[1];
+      if (deep !== undefined && depthCm !== undefined && Math.abs(100 * Number(deep) + off - depthCm) > 1)
+        throw new Error(`${teller}: ${deep} m down and ${off} cm off the bed in ${depthCm} cm of water`);
       const share = held === "run free" ? 0 : held === "stopped" ? 1 : Number(/\d+/.exec(held!)) / 100;
       return [
         rig,
@@ -124,7 +128,7 @@ function readHangs(alts: readonly string[], wanted: readonly Asked[], teller: st
           paceMs: 10 / Number(told[2 * at]),
           heldBackShare: share,
           leadCm: (side === "behind" ? -1 : 1) * Number(lead ?? 0),
-          offBedCm: Number(/, (\d+) cm off the bed$/.exec(one)?.[1] ?? 0),
+          offBedCm: off,
         },
       ];
     }),
