@@ -1,4 +1,4 @@
-import { entry } from "../core/lists.ts";
+import { entry, first, last } from "../core/lists.ts";
 import { ballDiameterMm, type Metal, type ShotSize } from "../core/tackle/shot.ts";
 import { circle, point, polyline, text, thin } from "./items.ts";
 import type { Box, DrawingKit } from "./kit.ts";
@@ -6,6 +6,7 @@ import { leading } from "./labels/label-text.ts";
 import type { Drawing, Item } from "./model.ts";
 import { NoRoomError } from "./no-room.ts";
 import { parts } from "./parts/parts.ts";
+import { spoken } from "./spoken.ts";
 
 interface GaugeOptions {
   readonly textMm: number;
@@ -80,23 +81,19 @@ export function drawShotGauge(
     widthMm: box.widthMm,
     heightMm,
     title: words("drawing.gauge.title"),
-    description: sizes.map((size) => told(size, metals, kit)).join(" "),
+    description: told(sizes, metals, kit),
     items,
   };
 }
 
-function told(size: ShotSize, metals: readonly Metal[], { words, figures }: DrawingKit): string {
-  const diameters = metals.map((metal) =>
-    words("drawing.gauge.told-metal", {
-      metal: words(`metal.${metal}`),
-      diameter: figures.diameter(toTenth(ballDiameterMm(size.massG, metal))),
-    }),
-  );
-  return words("drawing.gauge.told", {
-    size: size.name,
-    mass: figures.statedMass(size.massG),
-    diameters: diameters.join(", "),
+function told(sizes: readonly ShotSize[], metals: readonly Metal[], kit: DrawingKit): string {
+  const said = kit.words("drawing.gauge.told", {
+    count: sizes.length,
+    largest: first(sizes).name,
+    smallest: last(sizes).name,
+    metals: metals.map((metal) => kit.words(`metal.${metal}`)).join(", "),
   });
+  return spoken(said, kit);
 }
 
 /** A ring cannot be compared by eye finer than a tenth of a millimetre. */

@@ -7,7 +7,7 @@ import type { Drawing, Item } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
 import { parts } from "../parts/parts.ts";
-import { describeFloat, type FloatTextOptions, floatScales } from "./float-drawing.ts";
+import { type FloatTextOptions, floatScales } from "./float-drawing.ts";
 import { floatLook } from "./float-parts.ts";
 
 /** Between a float's foot and its name, and between rows. */
@@ -77,7 +77,13 @@ export function drawFloatChart(
     widthMm: box.widthMm,
     heightMm: heightMm(scale),
     title: words("drawing.float.chart"),
-    description: floats.map((float) => describeFloat(float, kit)).join(" "),
+    description: words("drawing.float.chart-told", {
+      floats: floats
+        .map((float) =>
+          words("drawing.float.chart-one", { float: float.title, length: figures.diameter(lengthMm(float)) }),
+        )
+        .join("; "),
+    }),
     items,
   };
 }

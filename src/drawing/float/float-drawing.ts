@@ -156,7 +156,7 @@ function eyeUse(float: Float): "sliding" | "locked" | "stopped" {
 }
 
 /** A float in words. */
-export function describeFloat(float: Float, { words, figures }: DrawingKit): string {
+function describeFloat(float: Float, { words, figures }: DrawingKit): string {
   const told = floatParts(float).map((part) =>
     words("drawing.float.told-part", {
       part: words(`drawing.float.part.${part.name}`),

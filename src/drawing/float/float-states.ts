@@ -9,6 +9,7 @@ import type { Drawing, Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
 import { parts } from "../parts/parts.ts";
+import { spoken } from "../spoken.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotated, rotatedPoint } from "../transform.ts";
 import { floatLook, rubberHeightsMm } from "./float-parts.ts";
@@ -68,7 +69,7 @@ export function drawFloatState(
     widthMm,
     heightMm: headTop + head.heightMm + caption.heightMm + 1,
     title,
-    description: `${title}. ${words(key, pose.values)}`,
+    description: spoken(`${title}. ${words(key, pose.values)}`, kit),
     items: [
       ...panel(solved, depth, pose, widthMm, textMm, kit),
       ...paintLabel(head, marginMm, headTop + head.heightMm / 2, measure),

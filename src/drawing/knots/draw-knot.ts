@@ -100,8 +100,9 @@ export function drawKnot(knot: KnotPicture, box: Box, kit: DrawingKit): Drawing[
   return knot.steps.map((_, stepIndex) => drawKnotStep(knot, stepIndex, box, kit));
 }
 
+/** What the picture shows; what to do at the step is its caption, which stands beside it. */
 function describe(knot: KnotPicture, step: KnotStep, { words }: DrawingKit): string {
-  const parts = [words("drawing.knots.joins", { joins: knot.joins }), step.caption];
+  const parts = [words("drawing.knots.joins", { joins: knot.joins })];
   const labels = step.labels.map((label) => label.text);
   if (labels.length > 0) parts.push(words("drawing.knots.labelled", { labels: labels.join(", ") }));
   return parts.join(" ");

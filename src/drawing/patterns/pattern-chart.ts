@@ -7,7 +7,7 @@ import type { DrawingKit } from "../kit.ts";
 import { type LabelText, layLabel, leading, paintLabel } from "../labels/label-text.ts";
 import type { Drawing, Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
-import { rigDescription } from "../rig/rig-words.ts";
+import { spoken } from "../spoken.ts";
 import { drawPatternColumn, sinkCurve } from "./pattern-column.ts";
 
 interface PatternEntry {
@@ -128,12 +128,16 @@ function sinkOf({ depth }: PatternEntry): Sink | undefined {
   return depth.inWater?.sink.find(({ landing }) => landing === "straight");
 }
 
+/** What hangs where on a rig's line, and how long its bait sinks. */
 function told(entry: PatternEntry, kit: DrawingKit): string {
-  const rig = rigDescription(entry.rig, entry.depth, kit);
+  const { words, figures } = kit;
+  const { rig, depth } = entry;
   const sink = sinkOf(entry);
-  if (!sink) return rig;
-  const time = kit.figures.time(last(sink.tenthsS));
-  return `${rig} ${kit.words("drawing.pattern.spoken-sink", { time })}`;
+  const values = { rig: rig.rig.title, shot: figures.shotPlaces(depth.lineShot) };
+  const said = sink
+    ? words("drawing.pattern.told-sink", { ...values, time: figures.time(last(sink.tenthsS)) })
+    : words("drawing.pattern.told", values);
+  return spoken(said, kit);
 }
 
 function caption({ rig, depth }: PatternEntry, roomMm: number, textMm: number, kit: DrawingKit): LabelText[] {

@@ -1,11 +1,10 @@
 import { movedPart } from "../../core/depth/setting.ts";
 import type { RigVariant } from "../../core/float/moved-float.ts";
-import { first, last } from "../../core/lists.ts";
-import { groupShot, type ShotGroup } from "../../core/tackle/shot-groups.ts";
 import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
 import type { DrawingKit } from "../kit.ts";
+import { spoken } from "../spoken.ts";
 import { asDrawn, drawnHang } from "./current-shape.ts";
 
 /** Title of a rig's drawing. */
@@ -36,20 +35,12 @@ export function rigDescription(
   const { words, figures } = kit;
   const { floatToHookMm } = depth;
   const { overdepthMm } = asDrawn(solved, depth);
-  const told = [
-    ...groupShot(depth.lineShot, overdepthMm).map((group) => ({
-      fromHookMm: first(group.shots).fromHookMm,
-      words: spokenGroup(group, kit),
-    })),
-    {
-      fromHookMm: rig.hookLengthMm,
-      words: spokenAt(rig.hookLengthMm, words("drawing.rig.spoken-loop"), kit),
-    },
-  ].sort((a, b) => a.fromHookMm - b.fromHookMm);
+  const from = figures.shortGap(floatToHookMm);
   const float =
     depth.lockShot.length > 0
-      ? words("drawing.rig.spoken-float-locked", { what: figures.lock(depth.lock) })
-      : words(`drawing.rig.spoken-held.${keyOf(movedPart(rig.float))}`);
+      ? words("drawing.rig.spoken-float-locked", { from, what: figures.lock(depth.lock) })
+      : words(`drawing.rig.spoken-held.${keyOf(movedPart(rig.float))}`, { from });
+  const line = depth.lineShot.length > 0 ? [figures.shotPlaces(depth.lineShot), float] : [float];
   const said = words("drawing.rig.description", {
     rig: rig.title,
     depth: [
@@ -63,12 +54,13 @@ export function rigDescription(
             }),
           ]),
     ].join(" "),
-    line: [...told.map((one) => one.words), spokenAt(floatToHookMm, float, kit)].join("; "),
+    line: line.join("; "),
     tip: words("drawing.rig.spoken-tip", { tip: figures.tip(depth.tipShowingMm) }),
     hook: hookPlace(overdepthMm, kit),
   });
   const hang = drawnHang(solved, depth);
-  if (!hang) return rig.water === "flowing" ? `${said} ${words("drawing.rig.spoken-flow")}` : said;
+  const heard = spoken(said, kit);
+  if (!hang) return rig.water === "flowing" ? `${heard} ${words("drawing.rig.spoken-flow")}` : heard;
   const { paceMs, heldBackShare, leadMm } = hang;
   const flow = words(`drawing.rig.spoken-${leadMm >= 0 ? "lead" : "trail"}`, {
     pace: figures.pace(paceMs),
@@ -78,28 +70,7 @@ export function rigDescription(
         : words("drawing.hang.held", { share: figures.share(heldBackShare) }),
     gap: figures.shortGap(Math.abs(leadMm)),
   });
-  return `${said} ${flow}`;
-}
-
-function spokenAt(fromHookMm: number, what: string, { words, figures }: DrawingKit): string {
-  return words("drawing.rig.spoken-at", { from: figures.shortGap(fromHookMm), what });
-}
-
-function spokenGroup(group: ShotGroup, kit: DrawingKit): string {
-  const { words, figures } = kit;
-  const from = figures.shortGap(first(group.shots).fromHookMm);
-  const to = figures.shortGap(last(group.shots).fromHookMm);
-  const what = figures.shot(group.shots);
-  switch (group.kind) {
-    case "single":
-      return words("drawing.rig.spoken-at", { from, what });
-    case "together":
-      return words("drawing.rig.spoken-at", { from, what: words("drawing.rig.spoken-together", { what }) });
-    case "run":
-      return words("drawing.rig.spoken-run", { from, to, what, gap: figures.shortGap(group.gapMm) });
-    case "mixed":
-      return words("drawing.rig.spoken-from-to", { from, to, what });
-  }
+  return `${heard} ${flow}`;
 }
 
 function hookPlace(overdepthMm: number, { words, figures }: DrawingKit): string {

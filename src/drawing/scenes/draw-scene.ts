@@ -89,7 +89,10 @@ export function captionedScene(
   const caption = entries[scene].caption?.(solved, kit);
   return drawings.map((drawing) => {
     const said = caption ?? (drawings.length > 1 ? drawing.description : undefined);
-    return { drawing, ...(said !== undefined && { caption: said }) };
+    if (said === undefined) return { drawing };
+    // What is said below a picture is not told again in its place.
+    const description = said === drawing.description ? drawing.title : drawing.description;
+    return { drawing: { ...drawing, description }, caption: said };
   });
 }
 

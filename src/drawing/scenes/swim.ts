@@ -269,7 +269,6 @@ function describe(swim: Swim, rigs: readonly PlacedRig[], kit: DrawingKit): stri
       words("drawing.scenes.swim.spoken-rig", {
         distance: figures.shortDepth(rig.fromBankMm),
         depth: figures.shortDepth(bedDepthMm(swim, rig.fromBankMm)),
-        rig: rig.solved.rig.title,
         setting: words(`drawing.scenes.swim.${settingOf(rig)}`),
         hook: hookPlace(rig, kit).replaceAll("\u00a0", " "),
       }),

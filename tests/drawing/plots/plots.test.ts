@@ -76,7 +76,7 @@ describe("plots", () => {
   test("in the current every hold-back has dashes of its own, and words that agree with its lead", () => {
     const { description, items } = drawings[3]!;
     expect(description).toMatch(
-      /to the right, 10 m in 50 s\. With the float run free: bait \d+ cm behind the float, 1\.\d+ m deep/,
+      /runs right, 10 m in 50 s\. Float run free: bait \d+ cm behind the float, 1\.\d+ m deep/,
     );
     expect(description).toMatch(
       /stopped: bait 1\d\d cm in front of the float, [\d.]+ m deep, \d+ cm off the bed/,

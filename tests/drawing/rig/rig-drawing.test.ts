@@ -127,9 +127,9 @@ describe("rig drawings", () => {
       textMm: 3.175,
     });
     expect(drawn.description.replaceAll("\u00a0", " ")).toBe(
-      "Waggler strung out: for water 3 m deep. From the hook up: 30 cm, the loop of the hook length; 31 cm, No 10; " +
-        "56 cm to 206 cm, 7 × No 8, 25 cm apart; 282 cm, the float, locked by BB + No 4 above, BB + No 4 below. " +
-        "15 mm of the tip shows above the water. The hook just touches the bed.",
+      "Waggler strung out: for water 3 m deep. From the hook up: number 10 at 31 cm; 7 number 8 at 56 to 206 cm; " +
+        "the float at 282 cm, locked by BB + number 4 above, BB + number 4 below. 15 mm of tip shows. " +
+        "The hook just touches the bed.",
     );
   });
 });

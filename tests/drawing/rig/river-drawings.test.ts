@@ -31,7 +31,7 @@ describe.each(flowing.map((solved) => [solved.rig.id, solved] as const))("the dr
     const held =
       share === 0 ? words("drawing.hang.free") : words("drawing.hang.held", { share: figures.share(share) });
     expect(drawing.description).toContain(held);
-    const side = hang.leadMm > 0 ? "ahead of it" : "behind it";
+    const side = hang.leadMm > 0 ? "ahead of the float" : "behind the float";
     expect(drawing.description).toContain(`${figures.shortGap(Math.abs(hang.leadMm))} ${side}`);
   });
 });

@@ -1,5 +1,5 @@
 import type { Drawing, Item, TextItem } from "../../../src/drawing/model.ts";
-import { plain, readCm, readLoad, readLock, readMm } from "./read-words.ts";
+import { heard, plain, readCm, readLoad, readLock, readMm, readPlaces } from "./read-words.ts";
 import type { Statement, ToldGroup } from "./statement.ts";
 
 const textsOf = (items: readonly Item[]): TextItem[] =>
@@ -81,32 +81,19 @@ function movedAgainstSet(statements: readonly Statement[], moves: string, overBe
 
 /** What is said of a drawing to those who do not see it. */
 export function readDescription(description: string, teller: string): Statement[] {
-  const told = plain(description);
+  const told = heard(description);
   const [, depth, moves, line, rest] =
-    /for water (.*?) deep\. (?:The [\w ]+ is moved (.*?), so that .*?\. )?From the hook up: (.*?)\. (.*)$/.exec(
-      told,
-    )!;
+    /for water (.*?) deep\. (?:The [\w ]+ is moved (.*?)\. )?From the hook up: (.*?)\. (.*)$/.exec(told)!;
   const depthCm = readCm(depth!);
-  const statements: Statement[] = [];
-  const groups: ToldGroup[] = [];
-  for (const part of line!.split("; ")) {
-    const [, from, to, words] = /^(\d+) cm(?: to (\d+) cm)?, (.*)$/.exec(part)!;
-    const cm = Number(from);
-    const held = /^the (float|stop knot)(?:, which holds the float)?(?:, locked by (.*))?$/.exec(words!);
-    if (held) {
-      statements.push({ teller, depthCm, of: "setting", cm, moved: held[1]! });
-      if (held[2]) statements.push({ teller, depthCm, of: "lock", ...readLock(held[2]) });
-    } else if (words !== "the loop of the hook length") {
-      const counts = readLoad(words!.replace(/ together$|, \d+ cm apart$/, ""));
-      groups.push({
-        counts,
-        placesCm: to ? [cm, Number(to)] : [cm],
-        ...(to && { stretch: "even" as const }),
-      });
-    }
-  }
-  statements.push({ teller, depthCm, of: "line placed", groups });
-  const tip = /(\d+ mm) of the tip shows/.exec(rest!);
+  const [, shot, held, cm, lock] = /^(?:(.*); )?the (float|stop knot) at (\d+) cm(?:, locked by (.*))?$/.exec(
+    line!,
+  )!;
+  const statements: Statement[] = [
+    { teller, depthCm, of: "setting", cm: Number(cm), moved: held! },
+    ...(lock ? [{ teller, depthCm, of: "lock" as const, ...readLock(lock) }] : []),
+    { teller, depthCm, of: "line placed", groups: readPlaces(shot ?? "none") },
+  ];
+  const tip = /(\d+ mm) of tip shows/.exec(rest!);
   if (tip) statements.push({ teller, depthCm, of: "tip", mm: readMm(tip[1]!) });
   const [, over] = /(\d+) cm of line lies on the bed/.exec(rest!) ?? [];
   const [, off] = /The hook hangs (\d+) cm off the bed/.exec(rest!) ?? [];

@@ -100,12 +100,11 @@ function readDrawings(
   });
 }
 
-/** The words for plots of how a line hangs: "The water runs to the right, 10 m in 50 s. With the float run free: …" */
+/** The words for plots of how a line hangs: "The flow runs right, 10 m in 50 s. Float run free: …" */
 function readHangs(alts: readonly string[], wanted: readonly Asked[], teller: string): Told[] {
   const plots = wanted.filter(({ name }) => name === "hang-plot");
   const told = alts.flatMap(
-    (alt) =>
-      /^The water runs to the right, 10 m in (\d+) s\. With the float (.*)\.$/.exec(alt)?.slice(1) ?? [],
+    (alt) => /^The flow runs right, 10 m in (\d+) s\. Float (.*)\.$/.exec(alt)?.slice(1) ?? [],
   );
   if (told.length !== 2 * plots.length)
     throw new Error(`${teller}: ${told.length / 2} plots, not ${plots.length}`);

@@ -1,5 +1,5 @@
 import { keptOf } from "./read-plumbing.ts";
-import { readCm, readLineCm, readLoad, readLock, readMm, readPlaces } from "./read-words.ts";
+import { heard, readCm, readLineCm, readLoad, readLock, readMm, readPlaces } from "./read-words.ts";
 import type { Statement } from "./statement.ts";
 
 /** Titles of the states of a float that are drawn together, in their order. */
@@ -36,7 +36,7 @@ export function readStates(
 }
 
 function readState(alt: string, teller: string): Statement[] {
-  const told = alt.replace(/^.*?\. /, "");
+  const told = heard(alt).replace(/^.*?\. /, "");
   const move = /Move the (float|stop knot) (?:up|down)\.$/.exec(told)?.[1];
   if (alt.startsWith("Set too deep")) {
     const sign = told.includes("lies over") ? "lies flat" : "stands too high";

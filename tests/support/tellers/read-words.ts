@@ -3,6 +3,12 @@ import type { Counts, ToldGroup } from "./statement.ts";
 /** Text with plain spaces, none doubled. */
 export const plain = (text: string) => text.replace(/\s+/g, " ").trim();
 
+/** What a voice says of shot, `4 number 8 + 2 BB`, as it is printed: `4 × No 8 + 2 × BB`. */
+export const heard = (text: string) =>
+  plain(text)
+    .replace(/\bnumber (?=\d)/g, "No ")
+    .replace(/\b(\d+) (?=No \d|[A-Z]{2,}\b)/g, "$1 × ");
+
 /** `2 × BB + No 4` */
 export function readLoad(text: string): Counts {
   if (plain(text) === "none") return {};
