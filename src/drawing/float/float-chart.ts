@@ -8,7 +8,7 @@ import { NoRoomError } from "../no-room.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
 import { parts } from "../parts/parts.ts";
 import { type FloatTextOptions, floatScales } from "./float-drawing.ts";
-import { floatLook } from "./float-parts.ts";
+import { closeLook } from "./float-parts.ts";
 
 /** Between a float's foot and its name, and between rows. */
 const gapMm = 1.5;
@@ -111,7 +111,7 @@ function drawRow(
     const x = (i + 0.5) * slotMm;
     items.push(
       ...parts.floatBody.draw({
-        ...floatLook(float),
+        ...closeLook(float),
         at: point(x, waterMm + (lengthMm(float) - float.tipShowingMm) * scale),
         lengthScale: scale,
         widthScale: scale,

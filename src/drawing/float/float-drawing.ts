@@ -1,6 +1,6 @@
 import { type Float, lengthMm } from "../../core/float/float.ts";
 import { diameterAtMm } from "../../core/float/profile.ts";
-import { point } from "../items.ts";
+import { point, polyline, thin } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import { type ColumnLabel, labelColumn, leaderMm } from "../labels/label-column.ts";
 import { layLabel, paintLabel } from "../labels/label-text.ts";
@@ -8,7 +8,8 @@ import type { Drawing, Item } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
 import { parts } from "../parts/parts.ts";
-import { floatLook, floatParts, rubberHeightsMm, thicknessMm } from "./float-parts.ts";
+import { closeLook, floatParts, rubberHeightsMm, thicknessMm } from "./float-parts.ts";
+import { rubbersOn } from "./rubbers-on.ts";
 
 export interface FloatTextOptions {
   readonly textMm: number;
@@ -95,17 +96,19 @@ function floatAtScale(float: Float, { scale }: Scale, topMm: number): Item[] {
     ...parts.dimension.draw({ xMm: 4, fromMm: topMm, toMm: foot }),
     ...parts.waterSurface.draw({ leftMm: 7, rightMm: leftMm + 9, yMm: mark }),
     ...parts.floatBody.draw({
-      ...floatLook(float),
+      ...closeLook(float),
       at: point(leftMm, foot),
       lengthScale: scale,
       widthScale: scale,
     }),
   ];
-  if (float.attachment === "top and bottom")
-    for (const atMm of rubberHeightsMm(float)) {
-      const widthMm = diameterAtMm(float.profile, atMm) * scale + 1.2;
-      items.push(...parts.rubber.draw({ at: point(leftMm, foot - atMm * scale), widthMm }));
-    }
+  if (float.attachment === "top and bottom") {
+    const drawn = { float, foot: point(leftMm, foot), lengthScale: scale, widthScale: scale };
+    const { line, rubbers } = rubbersOn(drawn);
+    // From the rod, down along the float, and on to the shot.
+    const ends = [point(leftMm - 6, topMm), point(leftMm, foot + 2 * floatEyeRadiusMm)] as const;
+    items.push(polyline([ends[0], ...line, ends[1]], thin), ...rubbers);
+  }
   return items;
 }
 

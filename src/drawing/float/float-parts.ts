@@ -50,6 +50,12 @@ export function floatLook(float: Float) {
   };
 }
 
+/** The same for a picture large enough for its shape: rounded, its stem or base told from its body. */
+export function closeLook(float: Float) {
+  const stem = floatParts(float).find(({ name }) => name === "stem" || name === "base");
+  return { ...floatLook(float), isSmooth: true, stemMm: stem?.toMm ?? 0 };
+}
+
 /** The parts of a float from the top down, found from its outline. */
 export function floatParts(float: Float): FloatPart[] {
   const top = lengthMm(float);

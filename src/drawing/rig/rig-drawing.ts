@@ -170,7 +170,13 @@ function captions(
   const { box } = plan;
   const rowMm = textMm * leading;
   const bed = words("drawing.rig.bed", { depth: figures.shortDepth(depth.depthMm) });
-  const items: Item[] = [text(point(0.5, box.heightMm - 0.28 * textMm), bed, textMm, { ink: "soft" })];
+  const footMm = box.heightMm - 0.28 * textMm;
+  const items: Item[] = [text(point(0.5, footMm), bed, textMm, { ink: "soft" })];
+  const roomMm = box.widthMm - measure(bed, textMm, "regular") - 1 - textMm;
+  const notes = (["parts", "all"] as const).map((key) => words(`drawing.rig.not-to-scale.${key}`));
+  const note = notes.find((one) => measure(one, textMm, "regular") <= roomMm);
+  if (note !== undefined)
+    items.push(text(point(box.widthMm - 0.5, footMm), note, textMm, { ink: "soft", anchor: "end" }));
   if (flowing) {
     const flow = words("drawing.drift.flow");
     const left = plan.floatAt.xMm + 5;

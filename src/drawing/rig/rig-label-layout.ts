@@ -63,9 +63,11 @@ function target(plan: RigPlan, label: RigLabel): Target {
   const right = Math.max(...marks.map((mark) => mark.at.xMm + reachMm(plan, mark)));
   const middle = (lower.at.yMm + upper.at.yMm) / 2 - (lower.kind === "hook" ? plan.hookHeightMm / 2 : 0);
   if (marks.length === 1) return { runs, at: point(right + 0.5, middle), lying: false };
+  // The distance of shot pinched on together is that of the lowest.
+  const told = label.group?.kind === "together" ? lower.at.yMm : middle;
   return {
     runs,
-    at: point(right + 0.6 + bracketDepthMm, middle),
+    at: point(right + 0.6 + bracketDepthMm, told),
     lying: false,
     bracket: { fromMm: upper.at.yMm - upper.radiusMm, toMm: lower.at.yMm + lower.radiusMm },
   };

@@ -120,6 +120,31 @@ describe("rig drawings", () => {
     expect(Math.max(...[38, 42, 46].map((heightMm) => told(heightMm, "any").unlike))).toBeGreaterThan(0);
   });
 
+  test.each(cases)("$name: says where distances start, and that it is not to scale", ({ drawing }) => {
+    const texts = flatItems(drawing().items).flatMap((item) => (item.kind === "text" ? [item] : []));
+    const datum = texts.findIndex(({ text, face }) => text === "0" && face === "bold");
+    expect(texts[datum + 1]?.text).toMatch(/^hook bend/);
+    expect(texts.filter(({ text }) => /not to scale$/.test(text))).toHaveLength(1);
+  });
+
+  test("the distance of shot pinched on together points at the lowest of them", () => {
+    const base = sampleRigs[0]!;
+    const line = [400, 402, 404, 406, 408].map((mm) => sampleShot("No 6", "bulk", mm));
+    const depth = { ...base.depths[0]!, inWater: undefined, lineShot: line };
+    const [, page] = places;
+    const items = flatItems(drawRig(base, depth, page.box, drawingKit, page).items);
+    const shots = items.flatMap((item) =>
+      item.kind === "circle" && item.fill === "ink" && item.cyMm > 60 ? [item.cyMm] : [],
+    );
+    const ends = items.flatMap((item) =>
+      item.kind === "path" && item.stroke?.ink === "soft"
+        ? item.steps.flatMap((step) => (step[0] === "Z" ? [] : [step[2]]))
+        : [],
+    );
+    const lowest = Math.max(...shots);
+    expect(ends.filter((yMm) => Math.abs(yMm - lowest) < 1e-6).length).toBeGreaterThan(0);
+  });
+
   test("the description tells the rig from the hook up", () => {
     const solved = sampleRigs[0]!;
     const drawn = drawRig(solved, solved.depths[1]!, { widthMm: 48, heightMm: 78 }, drawingKit, {
