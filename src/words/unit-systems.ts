@@ -42,8 +42,8 @@ export interface Ruler {
   readonly parts: number;
   /** Units of the ruler along the edge of a card. */
   readonly cardUnits: number;
-  /** Along a strip for a whole rig: from one tick to the next, and how many to a figure. */
-  readonly strip: { readonly tickMm: Mm; readonly ticksAFigure: number };
+  /** Along a strip for a whole rig: from one tick to the next, how many to a figure, and to what places are told on it. */
+  readonly strip: { readonly tickMm: Mm; readonly ticksAFigure: number; readonly toldMm: Mm };
   /** Beside a float's tip, in what a tip is told in: from one tick to the next, how many to a figure, and to one of its unit. */
   readonly tip: TipScale;
   /** The bar that a print is checked by, and in how many it is divided. */
@@ -65,7 +65,7 @@ export const centimetreRuler: Ruler = {
   unitMm: 10,
   parts: 10,
   cardUnits: 8,
-  strip: { tickMm: 10, ticksAFigure: 5 },
+  strip: { tickMm: 10, ticksAFigure: 5, toldMm: 10 },
   tip: { tickMm: 1, ticksAFigure: 10, ticksAUnit: 1 },
   check: { lengthMm: 100, parts: 10 },
 };
@@ -74,7 +74,7 @@ const inchRuler: Ruler = {
   unitMm: mmPerInch,
   parts: 8,
   cardUnits: 3,
-  strip: { tickMm: mmPerInch / 2, ticksAFigure: 2 },
+  strip: { tickMm: mmPerInch / 2, ticksAFigure: 2, toldMm: mmPerInch / 4 },
   tip: { tickMm: mmPerInch / 10, ticksAFigure: 5, ticksAUnit: 10 },
   check: { lengthMm: 4 * mmPerInch, parts: 8 },
 };

@@ -49,6 +49,26 @@ describe("floats, states, charts and gauge", () => {
     for (const chart of narrow) expect(depths(chart)).toEqual(depths(wide[0]!));
   });
 
+  test("in a pattern the shot that lock the float are bracketed and stand clear of those down the line", () => {
+    const entry = patterns.find(({ depth }) => depth.lockShot.length > 1)!;
+    const [drawing] = drawPatternCharts([entry], { widthMm: 60, waterMm: 80, textMm: 3.5 }, drawingKit);
+    const items = flatItems(drawing!.items);
+    const shots = items
+      .flatMap((item) => (item.kind === "circle" && item.fill === "ink" ? [item] : []))
+      .sort((a, b) => a.cyMm - b.cyMm);
+    const { length } = entry.depth.lockShot;
+    const [lowestLock, highestOnLine] = [shots[length - 1]!, shots[length]!];
+    const footMm = lowestLock.cyMm + lowestLock.radiusMm;
+    expect(highestOnLine.cyMm - highestOnLine.radiusMm - footMm).toBeGreaterThan(1.5);
+    const brackets = items.flatMap((item) =>
+      item.kind === "path" && item.stroke?.ink === "soft" && item.steps.length === 4 ? [item.steps] : [],
+    );
+    expect(brackets.map((steps) => [steps[0]![2], steps[3]![2]])).toContainEqual([
+      expect.closeTo(shots[0]!.cyMm - shots[0]!.radiusMm, 6),
+      expect.closeTo(footMm, 6),
+    ]);
+  });
+
   test("a float in a tall enough box is as long as it is", () => {
     const drawing = drawFloat(waggler, { widthMm: 70, heightMm: 220 }, drawingKit);
     const outline = flatItems(drawing.items).filter((item) => item.kind === "path" && item.fill);

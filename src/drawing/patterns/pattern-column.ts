@@ -1,7 +1,7 @@
 import { lengthMm } from "../../core/float/float.ts";
-import { last, paired } from "../../core/lists.ts";
+import { first, last, paired } from "../../core/lists.ts";
 import type { Sink } from "../../core/sink/sink-of-rig.ts";
-import { allShot, type SolvedDepth, type SolvedRig } from "../../model/solved.ts";
+import type { SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
 import { floatLook } from "../float/float-parts.ts";
 import { point, polyline, rectangle, text, thin, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
@@ -16,6 +16,8 @@ import { strandStrokes } from "../strands.ts";
 /** Drawn diameter per diameter of shot, the first at which all of them find room. */
 const shotScales = [0.5, 0.4, 0.3];
 const hookMm = 2.6;
+/** Between neighbouring shot. */
+const gapMm = 0.15;
 /** Line that would reach so far below the bed is drawn shorter, and marked as such [mm]. */
 const shortenedMm = 1;
 
@@ -62,7 +64,10 @@ export function drawPatternColumn({ rig }: SolvedRig, depth: SolvedDepth, column
       lengthScale: scale,
       widthScale: Math.max(scale, 1.8 / widest),
     }),
-    ...shots.flatMap(({ yMm, radiusMm }) => parts.shot.draw({ at: point(x, yMm), radiusMm })),
+    ...bracketOf(shots.lock, x),
+    ...[...shots.lock, ...shots.line].flatMap(({ yMm, radiusMm }) =>
+      parts.shot.draw({ at: point(x, yMm), radiusMm }),
+    ),
     ...parts.hook.draw({ bend: point(x, hookTip), heightMm: hookMm }),
     ...(hangsMm > hookTip + shortenedMm
       ? parts.lineBreak.draw({ at: point(x, (loop + hookTip - hookMm) / 2) })
@@ -70,19 +75,44 @@ export function drawPatternColumn({ rig }: SolvedRig, depth: SolvedDepth, column
   ];
 }
 
-/** Shot from the float down, none covering another, as large as there is room for. */
+/** Clear line between the lock shot and those down the line, so that none of the one is read as the other. */
+const lockApartMm = 1.6;
+
+interface PlacedShot {
+  readonly yMm: number;
+  readonly radiusMm: number;
+}
+
+/** Shot as large as there is room for, none covering another: those that lock the float below its eye, then the others. */
 function placeShot(depth: SolvedDepth, y: (fromHookMm: number) => number, topMm: number, footMm: number) {
-  const shots = [...allShot(depth)].sort((a, b) => b.fromHookMm - a.fromHookMm);
+  const onLine = [...depth.lineShot].sort((a, b) => b.fromHookMm - a.fromHookMm);
   for (const scale of shotScales) {
-    const radii = shots.map((one) => Math.max(leastShotRadiusMm, (one.diameterMm / 2) * scale));
-    const wanted = paired(shots, radii).map(([one, radiusMm]) => ({
+    const radiusOf = (one: SolvedShot) => Math.max(leastShotRadiusMm, (one.diameterMm / 2) * scale);
+    let freeMm = topMm;
+    const lock = depth.lockShot.map(radiusOf).map((radiusMm): PlacedShot => {
+      const yMm = freeMm + gapMm + radiusMm;
+      freeMm = yMm + radiusMm;
+      return { yMm, radiusMm };
+    });
+    const radii = onLine.map(radiusOf);
+    const wanted = paired(onLine, radii).map(([one, radiusMm]) => ({
       atMm: y(one.fromHookMm),
       sizeMm: 2 * radiusMm,
     }));
-    const places = placeInOrder(wanted, topMm, footMm, 0.15);
-    if (places) return paired(places, radii).map(([yMm, radiusMm]) => ({ yMm, radiusMm }));
+    const places = placeInOrder(wanted, lock.length > 0 ? freeMm + lockApartMm : topMm, footMm, gapMm);
+    if (places)
+      return { lock, line: paired(places, radii).map(([yMm, radiusMm]): PlacedShot => ({ yMm, radiusMm })) };
   }
   return undefined;
+}
+
+/** Takes in the shot that lock the float. */
+function bracketOf(lock: readonly PlacedShot[], xMm: number): readonly Item[] {
+  if (lock.length === 0) return [];
+  const [upper, lower] = [first(lock), last(lock)];
+  const reachMm = Math.max(...lock.map(({ radiusMm }) => radiusMm));
+  const ends = { fromMm: upper.yMm - upper.radiusMm, toMm: lower.yMm + lower.radiusMm };
+  return parts.bracket.draw({ xMm: xMm + reachMm + 0.5, ...ends });
 }
 
 /** Where a rig's curve of sinking goes: as high as the water, and as wide as the longest time of the chart. */

@@ -18,22 +18,29 @@ interface StripPiece {
   readonly marks: readonly StripMark[];
 }
 
-/** Marks of the shot on the line and of the loop, from the hook up; shot at one place share a mark. */
+/**
+ * Marks of the shot on the line and of the loop, from the hook up, each at the figure that it is told with; shot at one
+ * place share a mark.
+ */
 export function stripMarks(
   depth: SolvedDepth,
   hookLengthMm: number,
   { words, figures }: DrawingKit,
 ): StripMark[] {
-  const places = new Map<number, SolvedShot[]>([[hookLengthMm, []]]);
+  const { toldMm } = figures.ruler.strip;
+  const told = (mm: number) => Math.round(mm / toldMm) * toldMm;
+  const loopMm = told(hookLengthMm);
+  const places = new Map<number, SolvedShot[]>([[loopMm, []]]);
   for (const shot of depth.lineShot) {
-    places.set(shot.fromHookMm, [...(places.get(shot.fromHookMm) ?? []), shot]);
+    const atMm = told(shot.fromHookMm);
+    places.set(atMm, [...(places.get(atMm) ?? []), shot]);
   }
   return [...places]
     .sort(([a], [b]) => a - b)
     .map(([fromHookMm, shots]) => {
-      const loop = fromHookMm === hookLengthMm ? [words("handout.strip.loop")] : [];
-      const told = [...loop, ...(shots.length > 0 ? [figures.shot(shots)] : [])].join(" + ");
-      return { fromHookMm, label: unbroken(`${figures.shortGap(fromHookMm)} ${told}`) };
+      const loop = fromHookMm === loopMm ? [words("handout.strip.loop")] : [];
+      const what = [...loop, ...(shots.length > 0 ? [figures.shot(shots)] : [])].join(" + ");
+      return { fromHookMm, label: unbroken(`${figures.shortGap(fromHookMm)} ${what}`) };
     });
 }
 

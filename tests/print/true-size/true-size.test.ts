@@ -39,8 +39,20 @@ describe("the bank strip", () => {
 
   test("marks the loop and every shot on the line, none of the lock", () => {
     const onLine = depth.lineShot.map(({ fromHookMm }) => fromHookMm);
-    expect(marks.map(({ fromHookMm }) => fromHookMm)).toEqual([300, ...onLine].sort((a, b) => a - b));
+    expect(marks).toHaveLength(1 + onLine.length);
+    for (const [i, atMm] of [300, ...onLine].sort((a, b) => a - b).entries())
+      expect(Math.abs(marks[i]!.fromHookMm - atMm)).toBeLessThanOrEqual(5);
     expect(pieces.flatMap((piece) => piece.marks)).toEqual(marks);
+  });
+
+  test("has each mark at the figure that it is labelled with", () => {
+    const between = stripMarks(
+      { ...depth, lineShot: depth.lineShot.map((shot) => ({ ...shot, fromHookMm: shot.fromHookMm + 3 })) },
+      304,
+      press.kit,
+    );
+    for (const { fromHookMm, label } of between)
+      expect(label).toMatch(new RegExp(`^${fromHookMm / 10}\\scm`));
   });
 
   test("has each mark at its distance, in true size", () => {

@@ -7,7 +7,7 @@ import { type Cell, readKits, readMetals } from "./read-kit.ts";
 import { figure } from "./read-lesson.ts";
 import { readMakeUp, readStates } from "./read-states.ts";
 import { readGuideRow, readShotTable, readWhipTable } from "./read-tables.ts";
-import { plain, readCm } from "./read-words.ts";
+import { heard, plain, readCm, readPlaces } from "./read-words.ts";
 import type { Statement } from "./statement.ts";
 
 type Told = readonly [rig: string, Statement];
@@ -25,6 +25,8 @@ export interface ToldRigs {
 interface Asked {
   readonly name: string;
   readonly rig: string;
+  /** Of a chart that has several beside each other. */
+  readonly rigs?: readonly string[];
   readonly kit?: string;
   readonly depthCm?: number;
 }
@@ -37,8 +39,10 @@ function asked(texts: readonly Pick<Prose, "body">[]): Asked[] {
   const found: Asked[] = [];
   for (const { body } of texts) {
     visit(body, "leafDirective", ({ name, attributes }) => {
-      const { rig, depth, kit } = attributes ?? {};
-      if (rig || kit) found.push({ name, rig: rig ?? "", ...depthOf(depth), ...(kit && { kit }) });
+      const { rig, rigs, depth, kit } = attributes ?? {};
+      const several = rigs && { rigs: rigs.split(" ") };
+      if (rig || rigs || kit)
+        found.push({ name, rig: rig ?? "", ...several, ...depthOf(depth), ...(kit && { kit }) });
     });
   }
   return found;
@@ -79,6 +83,7 @@ export function readHandout(
     ...readMakeUp(words, teller).map((one): Told => [rigs.made, one]),
     ...readMetals(words, teller).flatMap((one) => [...rigs.byTitle.values()].map((rig): Told => [rig, one])),
     ...readHangs(alts, wanted, teller),
+    ...readPatterns(alts, wanted, rigs.byTitle, teller),
     ...readTables(cells, wanted, teller),
     ...readKits(cells, teller).flatMap((told, at) =>
       rigs.ofKit(kits[at]!).flatMap((rig) => told.map((one): Told => [rig, one])),
@@ -97,6 +102,28 @@ function readDrawings(
     const title = /^(.*?): for water .* deep\. .*From the hook up: /.exec(alt)?.[1];
     if (title === undefined) return [];
     return readDescription(alt, teller).map((one): Told => [rigByTitle.get(title)!, one]);
+  });
+}
+
+/** The words for charts of patterns: "Straight waggler, bulk: number 10 at 32 cm; …; bait down after 15 s. …" */
+export function readPatterns(
+  alts: readonly string[],
+  wanted: readonly Pick<Asked, "rigs" | "depthCm">[],
+  rigByTitle: ReadonlyMap<string, string>,
+  teller: string,
+): Told[] {
+  const asked = wanted.flatMap(({ rigs = [], depthCm }) => rigs.map((rig) => ({ rig, depthCm })));
+  const told = alts.flatMap((alt) => {
+    const rigs = alt.split(/(?<=\.) /).map((one) => /^(.*?): (.* cm)(?:; bait down after .*)?\.$/.exec(one));
+    return rigs.every((one) => one && rigByTitle.has(one[1]!)) ? rigs : [];
+  });
+  if (told.length !== asked.length)
+    throw new Error(`${teller}: patterns of ${told.length} rigs, not ${asked.length}`);
+  return asked.map(({ rig, depthCm }, at): Told => {
+    const [, title, shot] = told[at]!;
+    if (rigByTitle.get(title!) !== rig) throw new Error(`${teller}: the pattern of ${title}, not of ${rig}`);
+    const groups = readPlaces(heard(shot!));
+    return [rig, { teller, of: "line placed", ...(depthCm !== undefined && { depthCm }), groups }];
   });
 }
 
