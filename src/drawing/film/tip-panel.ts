@@ -77,23 +77,10 @@ export function tipPanel(
   /** As much of it as there is room for, lying or leaning on the water. */
   const flat = (degrees: number): Item[] => {
     const shownMm = Math.min(top, (0.8 * (widthMm - axisX)) / scale);
-    const lying = [
-      polygon(
-        tipSides(float, shownMm, scale, point(middle, surfaceMm - (shownMm * scale) / 2)),
-        "paper",
-        thin,
-      ),
-      polygon(
-        tipSides(
-          float,
-          Math.min(shownMm, float.tipShowingMm),
-          scale,
-          point(middle, surfaceMm - (shownMm * scale) / 2),
-        ),
-        "accent",
-        thin,
-      ),
-    ];
+    const head = point(middle, surfaceMm - (shownMm * scale) / 2);
+    const outline = (lengthMm: Mm) => tipSides(float, lengthMm, scale, head);
+    const marked = Math.min(shownMm, float.tipShowingMm);
+    const lying = [polygon(outline(shownMm), "paper", thin), polygon(outline(marked), "accent", thin)];
     return rotated(lying, degrees, point(middle, surfaceMm));
   };
   const moving = (tipMm: ShownTip, degrees = flatDegrees): Item[] => {

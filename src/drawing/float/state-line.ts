@@ -12,7 +12,7 @@ const plummetMm = 4;
 const fishMm = 10;
 
 /** Where the picture of a state has its float, its bed and its sides. */
-export interface StateRoom {
+interface StateRoom {
   /** Where the line leaves the float downwards. */
   readonly eye: Point;
   readonly bedMm: number;

@@ -1,4 +1,5 @@
 import { diameterAtMm, type Profile, type ProfilePoint, topMm } from "../../core/float/profile.ts";
+import { entry, first, last } from "../../core/lists.ts";
 import { circle, type Point, point, thin } from "../items.ts";
 import type { Ink, Item, PathStep, Stroke } from "../model.ts";
 import type { Part } from "./part.ts";
@@ -37,7 +38,10 @@ const thinTipMm = 1.8;
 function slopes(points: readonly ProfilePoint[]): number[] {
   const parts = points
     .slice(1)
-    .map(({ atMm, diameterMm }, i) => (diameterMm - points[i]!.diameterMm) / (atMm - points[i]!.atMm || 1));
+    .map(
+      ({ atMm, diameterMm }, i) =>
+        (diameterMm - entry(points, i).diameterMm) / (atMm - entry(points, i).atMm || 1),
+    );
   return points.map((_, i) => {
     const [below, above] = [parts[i - 1], parts[i]];
     if (below === undefined || above === undefined) return below ?? above ?? 0;
@@ -72,12 +76,14 @@ export const floatBody: Part<FloatBody> = {
     };
     const outline = (points: readonly ProfilePoint[], fill: Ink, stroke: Stroke): Item => {
       const slope = slopes(points);
-      const up = points.slice(1).map((to, i) => side(points[i]!, to, slope[i]!, slope[i + 1]!, -1));
+      const up = points
+        .slice(1)
+        .map((to, i) => side(entry(points, i), to, entry(slope, i), entry(slope, i + 1), -1));
       const down = points
         .slice(1)
-        .map((from, i) => side(from, points[i]!, slope[i + 1]!, slope[i]!, 1))
+        .map((from, i) => side(from, entry(points, i), entry(slope, i + 1), entry(slope, i), 1))
         .reverse();
-      const [foot, top] = [points[0]!, points.at(-1)!];
+      const [foot, top] = [first(points), last(points)];
       const steps: PathStep[] = [
         ["M", ...place(foot.atMm, foot.diameterMm, -1)],
         ...up,
