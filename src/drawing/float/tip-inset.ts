@@ -15,7 +15,7 @@ const tipRoomMm = 10;
 /** How much of the inset is water. */
 const waterMm = 9;
 /** How much of a leaning float is seen under water [mm of paper]. */
-const leaningSunkMm = 5;
+const leaningSunkMm = 2.5;
 /** Top of a float that is under, below the surface [mm of paper]. */
 const underMm = 3;
 
@@ -47,13 +47,16 @@ export function tipInset(
   const right = leftMm + tipInsetMm(textMm, kit);
   const surface = bottomMm - waterMm;
   const roof = 1.7 * textMm;
-  const scale = Math.min(1.2, (surface - roof) / Math.max(20, mostMm));
+  const widest = Math.max(...float.profile.map(({ diameterMm }) => diameterMm));
+  const scale = Math.min(1.2, (surface - roof) / Math.max(20, mostMm), (tipRoomMm - 1.2) / widest);
   const step = steps.find((one) => one * scale >= 1.2 * textMm) ?? 100;
   const ticks = Array.from({ length: Math.floor((surface - roof) / (step * scale)) + 1 }, (_, i) => i * step);
-  const middle = (axisX + right) / 2;
   const topY = Math.max(roof, tipMm === null ? surface + underMm : surface - tipMm * scale);
   const cutMm = tipMm === null ? 0 : Math.max(0, tipMm - (surface - roof) / scale);
   const sunkMm = leanDegrees === 0 ? bottomMm - 0.6 - surface : leaningSunkMm;
+  // One that leans has its ends as far from both sides.
+  const aside = Math.sin((leanDegrees * Math.PI) / 180) * (surface - topY - sunkMm);
+  const middle = (axisX + right - aside) / 2;
   const shownMm = Math.min(lengthMm(float) - cutMm, Math.max(underMm, surface - topY + sunkMm) / scale);
   const outline = (partMm: Mm) => tipSides(float, partMm, scale, point(middle, topY));
   const tip = polygon(
