@@ -5,6 +5,7 @@ import { buildOnce } from "./build-once.ts";
 import type { CliCommand } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
+import { storeOnDisk } from "./kept-on-disk.ts";
 import { keptOf } from "./kept-on-shelf.ts";
 import { withOutput } from "./output/with-output.ts";
 import { withReportOptions } from "./report-options.ts";
@@ -27,14 +28,15 @@ export const buildCommand: CliCommand = {
     const { folders, shipped } = await contentFolders(options);
     const say = (line: string) => terminal.report(`dotdown: ${line}\n`);
     const progress = options.quiet || options.json ? undefined : terminal.progress?.();
+    const onDisk = storeOnDisk();
     // The folder is claimed before the content is read: who builds last has read last.
     try {
       return await withOutput(
-        { out, contentFolders: [...folders, ...(shipped ? [shipped] : [])], tell: say },
+        { out, contentFolders: [...folders, ...(shipped ? [shipped] : [])], tell: say, store: onDisk },
         async (output) => {
           progress?.say("reading, and doing the sums");
           const sources = await readSources(disk, folders, shipped);
-          const store = keptOf(folders);
+          const store = keptOf(folders, onDisk);
           const building = { sources, options, terminal, progress, output, store };
           return buildOnce(building).finally(() => store.end());
         },

@@ -16,8 +16,8 @@ interface Shelf extends Store {
 }
 
 /** What is kept of the guide in these folders. */
-export const keptOf = (folders: readonly string[]): Shelf =>
-  shelfIn(storeOnDisk(), JSON.stringify(folders.map((folder) => resolve(folder))));
+export const keptOf = (folders: readonly string[], store = storeOnDisk()): Shelf =>
+  shelfIn(store, JSON.stringify(folders.map((folder) => resolve(folder))));
 
 /** @param from names the shelf: two guides have two, or each would sweep the other's away */
 export function shelfIn(store: Store, from: string): Shelf {

@@ -2,6 +2,7 @@ import { basename, dirname } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import { clearAfter, isAtWork, rivalsOf, type Tell } from "./leftovers.ts";
 import { isHere, outputKey } from "./owner.ts";
+import type { Sights } from "./seen.ts";
 import { makeWorkFolder, removeWorkFolder, type WorkFolder, workFoldersIn } from "./work-folder.ts";
 
 /**
@@ -9,8 +10,15 @@ import { makeWorkFolder, removeWorkFolder, type WorkFolder, workFoldersIn } from
  *
  * Who makes a folder first and looks round for others then can never overlook another who does the same: of two that
  * come at once at least one sees the other, and gives way.
+ *
+ * @param sights gives what the last build has seen in the output
  */
-export async function claim(target: string, out: string, tell: Tell): Promise<WorkFolder> {
+export async function claim(
+  target: string,
+  out: string,
+  tell: Tell,
+  sights: () => Sights | undefined,
+): Promise<WorkFolder> {
   const parent = dirname(target);
   const key = outputKey(basename(target));
   for (let waits = false; ; ) {
@@ -18,7 +26,7 @@ export async function claim(target: string, out: string, tell: Tell): Promise<Wo
       if (work.owner.output === key && !isAtWork(work)) clearAfter(work, tell);
     const other = workFoldersIn(parent).find((work) => work.owner.output === key && isAtWork(work));
     if (!other) {
-      const work = makeWorkFolder(parent, basename(target));
+      const work = makeWorkFolder(parent, basename(target), sights());
       if (rivalsOf(work).length === 0) return work;
       removeWorkFolder(work);
     } else if (!waits) {

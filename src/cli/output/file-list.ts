@@ -2,7 +2,8 @@ import { createHash } from "node:crypto";
 import { lstatSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { known } from "../../core/lists.ts";
-import { type Fingerprint, fingerprintOf, fingerprintOnDisk, sameContent } from "./fingerprint.ts";
+import { type Fingerprint, fingerprintOf, sameContent } from "./fingerprint.ts";
+import type { Seen } from "./seen.ts";
 import { type Entry, walk } from "./walk.ts";
 
 /** Files by their path below a folder, with `/`. */
@@ -54,7 +55,7 @@ interface Differences {
   readonly missing: readonly string[];
 }
 
-export function differences(folder: string, list: FileList): Differences {
+export function differences(folder: string, list: FileList, seen: Seen): Differences {
   const folders = foldersOf(list);
   const entries = walk(folder);
   const isKnown = ({ path, kind }: Entry) =>
@@ -63,15 +64,15 @@ export function differences(folder: string, list: FileList): Differences {
   const found = new Set(files);
   return {
     unknown: entries.filter((entry) => !isKnown(entry)).map(({ path }) => path),
-    changed: files.filter((path) => !sameContent(fingerprintOnDisk(join(folder, path)), known(list, path))),
+    changed: files.filter((path) => !sameContent(seen.fingerprint(join(folder, path)), known(list, path))),
     missing: [...list.keys()].filter((path) => !found.has(path)),
   };
 }
 
 /** Whether a folder is there and holds what is listed, to the byte, and nothing else. */
-export function isWhole(folder: string, list: FileList): boolean {
+export function isWhole(folder: string, list: FileList, seen: Seen): boolean {
   if (!lstatSync(folder, { throwIfNoEntry: false })?.isDirectory()) return false;
-  return Object.values(differences(folder, list)).every((paths) => paths.length === 0);
+  return Object.values(differences(folder, list, seen)).every((paths) => paths.length === 0);
 }
 
 const holdsAny = (entries: readonly Entry[], folder: string) =>

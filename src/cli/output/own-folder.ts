@@ -3,6 +3,7 @@ import { homedir } from "node:os";
 import { dirname, join, resolve } from "node:path";
 import { UsageError } from "../command.ts";
 import { differences, readList } from "./file-list.ts";
+import type { Seen } from "./seen.ts";
 
 /** So many files are named in a message; a longer list hides its advice. */
 const namedMax = 10;
@@ -15,7 +16,7 @@ const namedMax = 10;
  * @param out the folder as it was asked for
  * @throws UsageError with what is in the way, and what to do
  */
-export function requireOwnFolder(target: string, out: string): void {
+export function requireOwnFolder(target: string, out: string, seen: Seen): void {
   const found = lstatSync(target, { throwIfNoEntry: false });
   if (!found) return;
   if (found.isSymbolicLink())
@@ -26,7 +27,7 @@ export function requireOwnFolder(target: string, out: string): void {
   if (readdirSync(target).length === 0) return;
   const list = readList(target);
   if (!list) throw new UsageError(noList(target, out));
-  const { unknown, changed } = differences(target, list);
+  const { unknown, changed } = differences(target, list, seen);
   if (unknown.length + changed.length === 0) return;
   const lines = [
     ...unknown.map((path) => `${path} (no build wrote it)`),

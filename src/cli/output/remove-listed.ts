@@ -1,7 +1,8 @@
 import { lstatSync, rmdirSync, unlinkSync } from "node:fs";
 import { join } from "node:path";
 import { type FileList, foldersOf, listName } from "./file-list.ts";
-import { fingerprintOnDisk, sameContent } from "./fingerprint.ts";
+import { sameContent } from "./fingerprint.ts";
+import type { Seen } from "./seen.ts";
 import { walk } from "./walk.ts";
 
 /**
@@ -12,13 +13,16 @@ import { walk } from "./walk.ts";
  * @param torn also delete listed files that are shorter than listed: a killed build did not finish writing them
  * @returns paths of what stayed, below the folder
  */
-export function removeListed(folder: string, list: FileList, torn = false): readonly string[] {
+export function removeListed(folder: string, list: FileList, seen: Seen, torn = false): readonly string[] {
   const folders = foldersOf(list);
   const stayed: string[] = [];
   const isOurs = (path: string) => {
     const listed = list.get(path);
     if (!listed) return false;
-    const found = fingerprintOnDisk(join(folder, path));
+    const file = join(folder, path);
+    // What has another name is not lost with this one.
+    if (lstatSync(file).nlink > 1) return true;
+    const found = seen.fingerprint(file);
     return sameContent(found, listed) || (torn && found.bytes < listed.bytes);
   };
   const isEmptied = (path: string) => !stayed.some((kept) => kept.startsWith(`${path}/`));

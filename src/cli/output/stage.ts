@@ -1,25 +1,34 @@
-import { mkdirSync, writeFileSync } from "node:fs";
+import { linkSync, mkdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { setImmediate as turn } from "node:timers/promises";
 import type { OutputFile } from "../../markup/output.ts";
-import { type FileList, listName, listText } from "./file-list.ts";
-import { type Fingerprint, fingerprintOf } from "./fingerprint.ts";
+import { type FileList, listName, listText, readList } from "./file-list.ts";
+import { type Fingerprint, fingerprintOf, sameContent } from "./fingerprint.ts";
 import { nextIn, note, type WorkFolder } from "./work-folder.ts";
 
 /**
  * Writes all files and their list into the next output. Each is noted before it is written, and written in one go, so
- * that a signal finds either nothing of it or all.
+ * that a signal finds either nothing of it or all. What the old output has just so is not written: the file there gets
+ * a second name in the next one.
  *
+ * @param target where the old output lies
  * @returns the list, with itself in it
  */
-export async function stage(work: WorkFolder, files: AsyncIterable<OutputFile>): Promise<FileList> {
+export async function stage(
+  work: WorkFolder,
+  target: string,
+  files: AsyncIterable<OutputFile>,
+): Promise<FileList> {
   const list = new Map<string, Fingerprint>();
+  const old = readList(target);
   const write = ({ path, content }: OutputFile) => {
     const fingerprint = fingerprintOf(content);
     note(work, ["file", path, fingerprint]);
     const file = join(nextIn(work), path);
     mkdirSync(dirname(file), { recursive: true });
-    writeFileSync(file, content, { flag: "wx" });
+    // The list itself is new each time: its date tells when the output was made.
+    const isOld = path !== listName && old?.has(path) && lend(work, join(target, path), file, fingerprint);
+    if (!isOld) writeFileSync(file, content, { flag: "wx" });
     list.set(path, fingerprint);
   };
   mkdirSync(nextIn(work));
@@ -30,4 +39,16 @@ export async function stage(work: WorkFolder, files: AsyncIterable<OutputFile>):
   }
   write({ path: listName, content: listText(list) });
   return list;
+}
+
+/** Gives a file a second name where it is as it should be, and the disk allows that. */
+function lend({ seen }: WorkFolder, from: string, to: string, asIt: Fingerprint): boolean {
+  try {
+    if (!sameContent(seen.fingerprint(from), asIt)) return false;
+    linkSync(from, to);
+  } catch {
+    return false;
+  }
+  seen.named(to);
+  return true;
 }

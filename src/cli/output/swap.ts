@@ -11,14 +11,14 @@ const isThere = (path: string) => lstatSync(path, { throwIfNoEntry: false }) !==
  */
 export function swap(work: WorkFolder, target: string, list: FileList): void {
   const [next, before] = [nextIn(work), beforeIn(work)];
-  requireWhole(next, list);
+  requireWhole(next, list, work);
   const replaces = isThere(target);
   if (replaces) renameSync(target, before);
   let isIn = false;
   try {
     renameSync(next, target);
     isIn = true;
-    requireWhole(target, list);
+    requireWhole(target, list, work);
     note(work, ["in place"]);
   } catch (error) {
     if (isIn) renameSync(target, next);
@@ -30,8 +30,8 @@ export function swap(work: WorkFolder, target: string, list: FileList): void {
 /** What lies in the output is not what was written there: the disk, or somebody else, changed it. */
 export class SpoiltError extends Error {}
 
-function requireWhole(folder: string, list: FileList): void {
-  const { unknown, changed, missing } = differences(folder, list);
+function requireWhole(folder: string, list: FileList, { seen }: WorkFolder): void {
+  const { unknown, changed, missing } = differences(folder, list, seen);
   const wrong = [...unknown, ...changed, ...missing];
   if (wrong.length > 0)
     throw new SpoiltError(`${wrong[0]} was changed by something else while it was written`);
@@ -49,7 +49,7 @@ export function endSwap(work: WorkFolder): string | undefined {
   const target = join(dirname(work.path), output);
   if (isThere(target)) return undefined;
   const next = readList(nextIn(work));
-  const isNew = next !== undefined && isWhole(nextIn(work), next);
+  const isNew = next !== undefined && isWhole(nextIn(work), next, work.seen);
   renameSync(isNew ? nextIn(work) : beforeIn(work), target);
   return isNew
     ? `a build was stopped while it put its output in place; that is done now, in ${target}`

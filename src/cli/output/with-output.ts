@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync, rmdirSync, statSync, utimesSync } from "node:fs";
-import { dirname } from "node:path";
+import { dirname, join } from "node:path";
 import type { OutputFile } from "../../markup/output.ts";
+import { noStore, type Store } from "../../model/kept.ts";
 import { exitCodes } from "../command.ts";
 import { Trouble, writeTrouble } from "../trouble.ts";
 import { claim } from "./claim.ts";
@@ -8,6 +9,7 @@ import { type FileList, isWhole, readList } from "./file-list.ts";
 import { endWork, type Tell } from "./leftovers.ts";
 import { refuseProtected, requireOwnFolder, truePlace } from "./own-folder.ts";
 import { signEveryMs } from "./owner.ts";
+import type { Sights } from "./seen.ts";
 import { onSignal } from "./signals.ts";
 import { stage } from "./stage.ts";
 import { SpoiltError, swap } from "./swap.ts";
@@ -20,6 +22,8 @@ interface Place {
   /** Never written to. */
   readonly contentFolders: readonly string[];
   readonly tell: Tell;
+  /** Where it is kept what was found in the output, so that the next build need not read all of it. */
+  readonly store?: Store;
 }
 
 /** An output folder that no other build writes to meanwhile. */
@@ -45,7 +49,7 @@ export interface ClaimedOutput {
  * @throws Trouble where the system does not let it be written
  */
 export async function withOutput<T>(place: Place, run: (output: ClaimedOutput) => Promise<T>): Promise<T> {
-  const { out, tell } = place;
+  const { out, tell, store = noStore } = place;
   const writing = <R>(write: () => R | Promise<R>) => inOwnWords(out, write);
   const { target, firstMade } = await writing(() => prepare(place));
   let work: WorkFolder | undefined;
@@ -55,27 +59,43 @@ export async function withOutput<T>(place: Place, run: (output: ClaimedOutput) =
   };
   const offSignal = onSignal(clearUp);
   try {
-    const claimed = await writing(() => claim(target, out, tell));
+    const claimed = await writing(() =>
+      claim(target, out, tell, () => store.find("seen", target)?.value as Sights | undefined),
+    );
     work = claimed;
     // Before all the work, and again before the swap: not while another build may be at its own.
-    await writing(() => requireOwnFolder(target, out));
+    await writing(() => requireOwnFolder(target, out, claimed.seen));
     const sign = setInterval(() => showSign(claimed), signEveryMs).unref();
     const replace = (files: AsyncIterable<OutputFile>) =>
       writing(async () => {
-        const list = await stage(claimed, files);
-        requireOwnFolder(target, out);
+        const list = await stage(claimed, target, files);
+        requireOwnFolder(target, out, claimed.seen);
         swap(claimed, target, list);
         return list.size - 1;
       });
     return await run({
       replace,
       list: () => readList(target),
-      holds: (files) => isWhole(target, files),
+      holds: (files) => isWhole(target, files, claimed.seen),
     }).finally(() => clearInterval(sign));
   } finally {
     clearUp();
     // Not before: a signal that comes while it clears up would end it half done.
     offSignal();
+    if (work) keepSeen(work, target, store);
+  }
+}
+
+/** Keeps what was found in an output. That an old one was deleted has taken a name from what both had. */
+function keepSeen({ seen }: WorkFolder, target: string, store: Store): void {
+  if (store === noStore) return;
+  try {
+    const files = [...(readList(target)?.keys() ?? [])].map((path) => join(target, path));
+    for (const file of files) seen.named(file);
+    const news = seen.news(files);
+    if (news) store.put("seen", target, news);
+  } catch {
+    // What is not kept is read again.
   }
 }
 

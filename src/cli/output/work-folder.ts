@@ -14,11 +14,14 @@ import type { Fingerprint } from "./fingerprint.ts";
 import { forget, remember } from "./notes.ts";
 import { type Owner, outputKey, ownerOf, workName } from "./owner.ts";
 import { removeListed } from "./remove-listed.ts";
+import { type Seen, type Sights, seenFiles } from "./seen.ts";
 
 /** A folder beside the output that one build makes for itself: its lock, its journal, and what is not yet in place. */
 export interface WorkFolder {
   readonly path: string;
   readonly owner: Owner;
+  /** What was found in the files of the output that is and of that to be. */
+  readonly seen: Seen;
 }
 
 /** The output to be. */
@@ -26,16 +29,20 @@ export const nextIn = (work: WorkFolder) => join(work.path, "next");
 /** The output that was, while the two are swapped. */
 export const beforeIn = (work: WorkFolder) => join(work.path, "before");
 /** What the build is about to do, a line each, written before it is done. */
-const journalIn = (work: WorkFolder) => join(work.path, "journal");
+const journalIn = (work: Pick<WorkFolder, "path">) => join(work.path, "journal");
 
 type JournalLine =
   | readonly ["output", string]
   | readonly ["file", string, Fingerprint]
   | readonly ["in place"];
 
-/** Makes a work folder; its name is new, so nothing that was there before is ever written to or deleted. */
-export function makeWorkFolder(parent: string, output: string): WorkFolder {
-  const work = workFolderAt(join(parent, workName(outputKey(output))))!;
+/**
+ * Makes a work folder; its name is new, so nothing that was there before is ever written to or deleted.
+ *
+ * @param sights what an earlier build has seen in the output
+ */
+export function makeWorkFolder(parent: string, output: string, sights?: Sights): WorkFolder {
+  const work = workFolderAt(join(parent, workName(outputKey(output))), sights)!;
   remember(work.path);
   try {
     mkdirSync(work.path);
@@ -49,9 +56,11 @@ export function makeWorkFolder(parent: string, output: string): WorkFolder {
 }
 
 /** The work folder of this path; undefined where its name is not one. */
-export function workFolderAt(path: string): WorkFolder | undefined {
+export function workFolderAt(path: string, sights?: Sights): WorkFolder | undefined {
   const owner = ownerOf(basename(path));
-  return owner && { path, owner };
+  // The journal was written last at a time that the disk has put on it.
+  const nowNs = () => lstatSync(journalIn({ path }), { bigint: true, throwIfNoEntry: false })?.mtimeNs ?? 0n;
+  return owner && { path, owner, seen: seenFiles(nowNs, sights) };
 }
 
 /** The work folders beside each other in a folder; none where it is not there. */
@@ -102,8 +111,8 @@ function written(work: WorkFolder): FileList {
  */
 export function removeWorkFolder(work: WorkFolder): string | undefined {
   const stayed = [
-    ...removeListed(nextIn(work), written(work), true),
-    ...removeListed(beforeIn(work), readList(beforeIn(work)) ?? new Map()),
+    ...removeListed(nextIn(work), written(work), work.seen, true),
+    ...removeListed(beforeIn(work), readList(beforeIn(work)) ?? new Map(), work.seen),
   ];
   const others = readdirSync(work.path).filter((name) => join(work.path, name) !== journalIn(work));
   if (stayed.length > 0 || others.length > 0) {

@@ -68,7 +68,7 @@ async function stoppedAfter(act: (work: WorkFolder) => unknown): Promise<string>
   return dead;
 }
 
-const stagedNew = (work: WorkFolder) => stage(work, edition("new"));
+const stagedNew = (work: WorkFolder) => stage(work, out, edition("new"));
 async function betweenTheMoves(work: WorkFolder): Promise<void> {
   await stagedNew(work);
   renameSync(out, beforeIn(work));

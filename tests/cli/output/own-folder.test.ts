@@ -7,7 +7,9 @@ import {
   realpathSync,
   renameSync,
   rmSync,
+  statSync,
   symlinkSync,
+  utimesSync,
   writeFileSync,
 } from "node:fs";
 import { homedir } from "node:os";
@@ -16,14 +18,22 @@ import { beforeEach, describe, expect, it } from "vitest";
 import { UsageError } from "../../../src/cli/command.ts";
 import { withOutput } from "../../../src/cli/output/with-output.ts";
 import type { OutputFile } from "../../../src/markup/output.ts";
+import type { Store } from "../../../src/model/kept.ts";
 import { temporaryFolder, writeContent } from "../../support/cli.ts";
 import { hashesBelow } from "../../support/files-below.ts";
 
 let folder: string;
 let content: string;
 let out: string;
+/** What a build has found in an output and the next one takes over. */
+let kept: Map<string, unknown>;
+const store: Store = {
+  find: (kind, from) => (kept.has(kind + from) ? { value: kept.get(kind + from) } : undefined),
+  put: (kind, from, value) => kept.set(kind + from, value),
+};
 
 beforeEach(() => {
+  kept = new Map();
   folder = temporaryFolder();
   content = join(folder, "content");
   mkdirSync(content);
@@ -36,14 +46,14 @@ async function* files(title: string): AsyncIterable<OutputFile> {
 }
 
 const build = (to = out, title = "Test guide") =>
-  withOutput({ out: to, contentFolders: [content], tell: expect.unreachable }, ({ replace }) =>
+  withOutput({ out: to, contentFolders: [content], tell: expect.unreachable, store }, ({ replace }) =>
     replace(files(title)),
   );
 
 /** A build that must be refused, with nothing written, deleted or left behind. */
 async function expectRefused(to: string, ...reasons: (string | RegExp)[]): Promise<void> {
   const before = hashesBelow(folder);
-  const work = { out: to, contentFolders: [content], tell: expect.unreachable };
+  const work = { out: to, contentFolders: [content], tell: expect.unreachable, store };
   // Before anything else is done, so that nobody waits long to hear it.
   const refused = await withOutput(work, async () => expect.unreachable()).catch(
     (error: unknown) => error as Error,
@@ -103,6 +113,22 @@ describe("an output of an earlier build is refused", () => {
   it("with a file that somebody changed, keeping its size", async () => {
     const page = join(out, "site/index.html");
     writeFileSync(page, "<h1>Best guide</h1>");
+    await expectRefused(out, /\n {2}site\/index\.html \(changed since\)\nmove these elsewhere/);
+  });
+
+  it("with a file that somebody changed, keeping its size and its date, though what it held was known", async () => {
+    const page = join(out, "site/index.html");
+    const longAgo = new Date(2020, 0, 1);
+    utimesSync(page, longAgo, longAgo);
+    // What was changed in the same step of the disk's clock is read each time.
+    const probe = join(folder, "probe");
+    do writeFileSync(probe, "");
+    while (statSync(probe, { bigint: true }).mtimeNs <= statSync(page, { bigint: true }).ctimeNs);
+    await build();
+    expect(statSync(page).mtime).toEqual(longAgo);
+    expect((kept.get(`seen${out}`) as ReadonlyMap<string, unknown>).size).toBeGreaterThan(0);
+    writeFileSync(page, "<h1>Best guide</h1>");
+    utimesSync(page, longAgo, longAgo);
     await expectRefused(out, /\n {2}site\/index\.html \(changed since\)\nmove these elsewhere/);
   });
 

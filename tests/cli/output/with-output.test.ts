@@ -50,6 +50,32 @@ describe("writing the output", () => {
     expect(readdirSync(dirname(out))).toEqual(["out"]);
   });
 
+  it("does not write what the earlier output has just so", async () => {
+    const out = join(temporaryFolder(), "out");
+    await write(out, files(["same.txt", "same"], ["a/b.txt", "one"]));
+    const before = statSync(join(out, "same.txt"));
+    await write(out, files(["same.txt", "same"], ["a/b.txt", "two"], ["a/same.txt", "same"]));
+    const after = statSync(join(out, "same.txt"));
+    expect([after.ino, after.mtimeMs, after.nlink]).toEqual([before.ino, before.mtimeMs, 1]);
+    expect(readFileSync(join(out, "a/b.txt"), "utf8")).toBe("two");
+    expect(readFileSync(join(out, "a/same.txt"), "utf8")).toBe("same");
+    expect(readdirSync(dirname(out))).toEqual(["out"]);
+  });
+
+  it("refuses what somebody changed in the output after the next one had it, too, and leaves nothing beside it", async () => {
+    const folder = temporaryFolder();
+    const out = join(folder, "out");
+    await write(out, files(["same.txt", "same"]));
+    async function* meanwhile(): AsyncIterable<OutputFile> {
+      yield* files(["same.txt", "same"], ["new.txt", "new"]);
+      writeFileSync(join(out, "same.txt"), "mine");
+    }
+    await expect(write(out, meanwhile())).rejects.toThrow("same.txt (changed since)");
+    expect(readFileSync(join(out, "same.txt"), "utf8")).toBe("mine");
+    expect(readdirSync(out).sort()).toEqual(["dotdown-files.json", "same.txt"]);
+    expect(readdirSync(folder)).toEqual(["out"]);
+  });
+
   it("leaves an earlier output whole, and nothing else, when a file fails", async () => {
     const folder = temporaryFolder();
     const out = join(folder, "out");

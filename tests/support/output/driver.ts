@@ -8,6 +8,8 @@ async function* edition(title: string): AsyncIterable<OutputFile> {
   for (const path of ["site/index.html", "site/rigs/plain.html", "data/plain.json"]) {
     yield { path, content: `${title} ${path}` };
   }
+  // What no edition changes gets a second name while two outputs are there.
+  yield { path: "site/faces/plain.woff2", content: "the same" };
 }
 
 const tell = (line: string) => process.stderr.write(`${line}\n`);

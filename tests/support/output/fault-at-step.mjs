@@ -19,6 +19,7 @@ for (const name of [
   "rmdirSync",
   "renameSync",
   "unlinkSync",
+  "linkSync",
   "writeFileSync",
   "appendFileSync",
 ]) {
