@@ -1,8 +1,8 @@
 import type { Mm } from "../units.ts";
-import type { HangingLine } from "./line-balance.ts";
+import { type HangingLine, hangingFrom } from "./line-balance.ts";
 import { paceAtMmS } from "./profile.ts";
 import { root } from "./root.ts";
-import { type Stream, settle } from "./settle.ts";
+import { type Stream, settle, towOf } from "./settle.ts";
 
 const paceWithinMmS = 0.05;
 /** A float that runs free is seldom slower than this share of the surface, and another setting seldom changes it more. */
@@ -16,8 +16,21 @@ const seldomChangedShare = 0.05;
  * @param nearMmS a pace that it is thought to be near to
  */
 export function freePaceMmS(stream: Stream, lengthMm: Mm, nearMmS?: number): number {
+  return unpushedMmS(stream, (floatMmS) => settle(stream, floatMmS, lengthMm), nearMmS);
+}
+
+/** The line as it is set, its hook held at a depth, below a float that runs free there: it may end above or below the float. */
+export function freeLineFrom(stream: Stream, hookDepthMm: Mm): HangingLine {
+  const { balance, rig } = stream;
+  const end = { kind: "length", lengthMm: rig.floatToHookMm } as const;
+  const lineAt = (floatMmS: number) => balance.lineUp(hangingFrom(hookDepthMm), towOf(stream, floatMmS), end);
+  return lineAt(unpushedMmS(stream, lineAt));
+}
+
+/** Pace of a float that nothing pushes along or holds back [mm/s], by the line that hangs below it at each pace. */
+function unpushedMmS(stream: Stream, lineAt: (floatMmS: number) => HangingLine, nearMmS?: number): number {
   const { surfaceMmS } = stream;
-  const push = (floatMmS: number) => pushUn(stream, floatMmS, settle(stream, floatMmS, lengthMm));
+  const push = (floatMmS: number) => pushUn(stream, floatMmS, lineAt(floatMmS));
   const [low, high] =
     nearMmS === undefined
       ? [seldomSlowerShare * surfaceMmS, surfaceMmS]

@@ -124,6 +124,26 @@ test("a rig is too light from the pace at which its bait is lifted, and the load
   expect(valueIn(neededLoadShare(rig, 0.1, 0.3, 100))).toBe(1);
 });
 
+test("the pace and the load are those that asking the whole balance at each of them would find", () => {
+  const rigs = [stick(strungOut), stick(bulked)];
+  for (const rig of rigs) {
+    const stillMm = Math.min(rig.draughtMm + rig.floatToHookMm, rig.depthMm);
+    const isLifted = (at: FlowRig, pace: number) =>
+      stillMm - valueIn(hangInCurrent(at, pace, 0)).hookDepthMm > 150;
+    // Found to a hundredth, in halves of 3 m/s and of 29 loads.
+    const paceMs = valueIn(tooLightPaceMs(rig, 0, 150))!;
+    expect(isLifted(rig, paceMs)).toBe(true);
+    expect(isLifted(rig, paceMs - 3 / 2 ** 9)).toBe(false);
+    const loaded = (share: number) => ({
+      ...rig,
+      shot: rig.shot.map((one) => ({ ...one, massG: one.massG * share })),
+    });
+    const share = valueIn(neededLoadShare(rig, 1.1 * paceMs, 0, 150))!;
+    expect(isLifted(loaded(share), 1.1 * paceMs)).toBe(false);
+    expect(isLifted(loaded(share - 29 / 2 ** 12), 1.1 * paceMs)).toBe(true);
+  }
+});
+
 test("a heavy rig is never too light, and no load of shot stops a bare line in a torrent", () => {
   expect(valueIn(tooLightPaceMs(stick(shotAt([[30, 300]])), 0, 500))).toBeNull();
   expect(valueIn(neededLoadShare(stick([]), 3, 1, 10))).toBeNull();
