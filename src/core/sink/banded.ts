@@ -32,10 +32,14 @@ export function clearRow(row: BandRow): void {
 /** Stands for the five rows that the first rows lack. */
 const noRow: Readonly<BandRow> = emptyRow(true);
 
-/** Solves a symmetric banded system in place by `L·D·Lᵀ` without exchanging rows; the entries are destroyed. */
-export function solveBanded(rows: readonly BandRow[]): void {
+/**
+ * Solves a symmetric banded system in place by `L·D·Lᵀ` without exchanging rows; the entries are destroyed.
+ *
+ * @param backwards the same rows from the last to the first
+ */
+export function solveBanded(rows: readonly BandRow[], backwards: readonly BandRow[]): void {
   eliminate(rows);
-  substituteBack(rows);
+  substituteBack(backwards);
 }
 
 function eliminate(rows: readonly BandRow[]): void {
@@ -89,7 +93,7 @@ function substituteBack(rows: readonly BandRow[]): void {
   let after3 = noRow;
   let after4 = noRow;
   let after5 = noRow;
-  for (const row of rows.toReversed()) {
+  for (const row of rows) {
     row.right =
       row.right * row.diagonal -
       after5.left5 * after5.right -

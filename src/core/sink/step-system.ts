@@ -61,6 +61,8 @@ export interface StepSystem {
   readonly points: readonly TriedPoint[];
   readonly links: readonly TriedLink[];
   readonly rows: readonly BandRow[];
+  /** The same from the last to the first. */
+  readonly backwards: readonly BandRow[];
 }
 
 export function stepSystem({ chain, top, hung }: ChainState): StepSystem {
@@ -84,7 +86,7 @@ export function stepSystem({ chain, top, hung }: ChainState): StepSystem {
     above = link;
     upper = lower;
   }
-  return { top: triedTop, points, links, rows };
+  return { top: triedTop, points, links, rows, backwards: rows.toReversed() };
 }
 
 function triedPoint(

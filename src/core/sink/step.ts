@@ -21,8 +21,10 @@ import { addLineDrag, takeDirections } from "./line-drag.ts";
 import { type StepSystem, stepSystem, type TriedLink, type TriedPoint } from "./step-system.ts";
 import { addTension, sortLinks, takeTension } from "./tension.ts";
 
-/** Speed [mm/s] by which the last round may still change a node. */
-const settledMmS = 5e-2;
+/** Speed [mm/s] by which one more round may still change a node. */
+const settledMmS = 5e-3;
+/** So much worse than in the step before a round may come out before that is noticed. */
+const worse = 1.25;
 
 /** Moves the state on by a step [s]; false where no balance was found, with the state as it was. */
 type Stepper = (stepS: S) => boolean;
@@ -32,15 +34,24 @@ export function makeStepper(state: ChainState): Stepper {
   // Line that goes taut or slack is found from its neighbours, one link a round.
   const roundsMax = 2 * system.points.length + 20;
   let beforeS = Number.POSITIVE_INFINITY;
+  // What a round changes, as a share of what the round before it changed; the next step's rounds will go much the same.
+  let rate = 1;
 
   return (stepS) => {
     firstGuess(system, stepS / beforeS);
     takeDirections(system.links, stepS, state.chain.fluid);
     sortLinks(system.links, stepS);
+    rate *= worse;
+    let lastMmS = 0;
     for (let round = 0; round < roundsMax; round++) {
-      const change = solveRound(system, state, stepS);
-      if (!Number.isFinite(change)) return false;
-      if (!sortLinks(system.links, stepS) && change < settledMmS) {
+      const changeMmS = solveRound(system, state, stepS);
+      if (!Number.isFinite(changeMmS)) return false;
+      if (lastMmS > 0) rate = changeMmS / lastMmS;
+      rate = Math.min(1, rate);
+      const isSorted = !sortLinks(system.links, stepS);
+      // Only rounds with the same links taut tell of the next one.
+      lastMmS = isSorted ? changeMmS : 0;
+      if (isSorted && rate * changeMmS < settledMmS) {
         beforeS = stepS;
         moveOn(system, state.chain.bedMm, stepS);
         return true;
@@ -67,7 +78,11 @@ function firstGuess({ points, links }: StepSystem, onward: number): void {
 }
 
 /** One round of Newton's method: the largest change of a speed [mm/s]. */
-function solveRound({ top, points, links, rows }: StepSystem, { chain }: ChainState, stepS: S): number {
+function solveRound(
+  { top, points, links, rows, backwards }: StepSystem,
+  { chain }: ChainState,
+  stepS: S,
+): number {
   const { fluid } = chain;
   for (const row of rows) clearRow(row);
   for (const tried of points) addInertiaAndWeight(tried, stepS);
@@ -78,7 +93,7 @@ function solveRound({ top, points, links, rows }: StepSystem, { chain }: ChainSt
   for (const tried of points) addBodyDrag(tried, fluid);
   for (const link of links) addLineDrag(link, fluid);
   for (const link of links) addTension(link, stepS);
-  solveBanded(rows);
+  solveBanded(rows, backwards);
   let change = 0;
   for (const tried of points) {
     tried.vx += tried.rowX.right;
