@@ -11,7 +11,7 @@ import "./word-keys.mjs";
 rmSync("dist", { recursive: true, force: true });
 
 await build({
-  entryPoints: { dotdown: "src/cli/main.ts", index: "src/api/index.ts" },
+  entryPoints: { dotdown: "src/cli/main.ts", index: "src/api/index.ts", worker: "src/cli/crew/worker.ts" },
   outdir: "dist",
   splitting: true,
   ...nodeBundle,

@@ -1,6 +1,7 @@
 import { readSources, type World } from "../content/world.ts";
 import { drawPictures } from "../drawing/pictures.ts";
 import type { OutputFile } from "../markup/output.ts";
+import type { InOrder } from "../model/in-order.ts";
 import { type Keep, makeAnew } from "../model/kept.ts";
 import { hasErrors, type Staged, withoutConsequences } from "../model/message.ts";
 import { stageDone } from "../model/stage-times.ts";
@@ -47,14 +48,16 @@ export async function solveContent(
  * Library → solved, of content that has been read and checked.
  *
  * @param told without all that is only weak where errors alone are asked for
+ * @param inOrder in which the rigs are solved
  */
 export async function solveChecked(
   read: Staged<Read | undefined>,
   keep: Keep = makeAnew,
   told: "all" | "errors" = "all",
+  inOrder?: InOrder,
 ): Promise<Staged<Solved | undefined>> {
   if (!read.value) return { value: undefined, messages: read.messages };
-  const { value, messages } = await solveLibrary(read.value, keep, told);
+  const { value, messages } = await solveLibrary(read.value, keep, told, inOrder);
   const all = withoutConsequences([...read.messages, ...messages]);
   return { value: hasErrors(all) ? undefined : value, messages: all };
 }

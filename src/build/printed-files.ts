@@ -12,7 +12,7 @@ import {
   doesNotFitText,
   lacksText,
 } from "../print/does-not-fit.ts";
-import { printFiles } from "../print/print-files.ts";
+import { type PrintInput, printFiles } from "../print/print-files.ts";
 import { fileHash } from "../site/file-hash.ts";
 import type { Words } from "../words/words.ts";
 import { ContentError } from "./content-error.ts";
@@ -50,12 +50,8 @@ async function* filesOf(
   drawings: Drawings,
   settings: BuildSettings,
 ): AsyncGenerator<OutputFile, readonly Printable[]> {
-  const { library, source, rigs, kit } = solved;
-  const { guide, lessons } = library;
+  const { kit } = solved;
   const { parts = buildParts } = settings;
-  const entries = new Map(library.rigs.map((entry) => [entry.rig.id, entry]));
-  const printed = rigs.map((one) => ({ solved: one, entry: known(entries, one.rig.id) }));
-  const handouts = { lessons, pages: library.pages, drawings, liveBody: liveBodyIn(solved) };
   const tell = settings.tell ?? (() => {});
   const keepGoing = settings.keepGoing
     ? { without: (problems: readonly DoesNotFit[]) => tell(problems.map(unfit(kit.words))) }
@@ -65,20 +61,7 @@ async function* filesOf(
   const printables: Printable[] = [];
   try {
     for await (const { printable, ...file } of printFiles({
-      ...settings,
-      ...(settings.keep && { kept: { keep: settings.keep, words: JSON.stringify(library.words) } }),
-      guide,
-      images: source.images,
-      ...(library.font && { font: library.font }),
-      rigs: printed,
-      markings: new Map(library.floats.map(({ float, marking }) => [float.id, marking])),
-      handouts,
-      plans: library.plans,
-      swims: solved.swims,
-      shelves: solved.shelves,
-      sessions: solved.sessions,
-      kit,
-      dataOf: rigJson,
+      ...printInput(solved, drawings, settings),
       lacking,
       ...keepGoing,
     })) {
@@ -95,6 +78,29 @@ async function* filesOf(
     throw new ContentError(error.problems.map(unfit(kit.words)));
   }
   return printables;
+}
+
+/** What printing is made from. */
+export function printInput(solved: Solved, drawings: Drawings, settings: BuildSettings): PrintInput {
+  const { library, source, rigs, kit } = solved;
+  const { guide, lessons, pages } = library;
+  const entries = new Map(library.rigs.map((entry) => [entry.rig.id, entry]));
+  return {
+    ...settings,
+    ...(settings.keep && { kept: { keep: settings.keep, words: JSON.stringify(library.words) } }),
+    guide,
+    images: source.images,
+    ...(library.font && { font: library.font }),
+    rigs: rigs.map((one) => ({ solved: one, entry: known(entries, one.rig.id) })),
+    markings: new Map(library.floats.map(({ float, marking }) => [float.id, marking])),
+    handouts: { lessons, pages, drawings, liveBody: liveBodyIn(solved) },
+    plans: library.plans,
+    swims: solved.swims,
+    shelves: solved.shelves,
+    sessions: solved.sessions,
+    kit,
+    dataOf: rigJson,
+  };
 }
 
 const unfit = (words: Words) => (problem: DoesNotFit) =>

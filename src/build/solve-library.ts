@@ -4,6 +4,7 @@ import { checkLinks } from "../checks/links.ts";
 import { checkContent } from "../checks/table.ts";
 import { readyFont } from "../images/ready-font.ts";
 import { readyImages } from "../images/ready-images.ts";
+import type { InOrder } from "../model/in-order.ts";
 import { type Keep, makeAnew } from "../model/kept.ts";
 import type { Library } from "../model/library.ts";
 import { hasErrors, type Staged } from "../model/message.ts";
@@ -24,15 +25,18 @@ import type { Read, Solved } from "./stages.ts";
  * Library → solved rigs, live texts and pictures; what the content's own files have to tell was told before.
  *
  * @param told without all that is only weak, which takes longest to find, where errors alone are asked for
+ * @param inOrder in which the rigs are solved
  */
 export async function solveLibrary(
   { library: read, kit }: Read,
   keep: Keep = makeAnew,
   told: "all" | "errors" = "all",
+  inOrder?: InOrder,
 ): Promise<Staged<Solved | undefined>> {
   const lengths = typedLengths(read.guide.units, kit.figures);
   const whole = lengths ? inOwnUnits(read, lengths) : read;
-  const solved = await solveRigs({ ...whole, rigs: rigsAskedFor(whole) }, kit.words, kit.figures, keep);
+  const asked = { ...whole, rigs: rigsAskedFor(whole) };
+  const solved = await solveRigs(asked, kit.words, kit.figures, keep, inOrder);
   const leftOut = new Set([...whole.leftOut, ...solved.leftOut]);
   const library = published(whole, leftOut);
   // What is weak is looked for in the texts as they are typed, where it is to be mended.
@@ -47,27 +51,23 @@ export async function solveLibrary(
     library.font && (await readyFont(library.font, signsUsed(library, texts.value.values()), isOurSign));
   const swims = solveSwims(library, kit, keep);
   const source = { ...inTexts, images: images.value, spots: swims.spots };
-  const knots = knotMessages(library, kit.words, keep);
   const lent = new Set(whole.lent.values());
   const weak = told === "all" ? checkContent({ library: asTyped, rigs, ...kit, keep }) : [];
-  const checked = [
-    // What is weak in a text that is only lent is not for its borrower to mend.
-    ...weak.filter(({ place }) => !lent.has(place.file)),
-    ...checkLinks(library),
-    ...unusedImages(library, used),
-  ];
   const shelves = solveShelves(library.shelves, solved.value, kit);
   const sessions = solveSessions({ library: whole, rigs: solved.value, kit, keep });
   stageDone("solve", solved.value.length, "rigs");
   const all = [
-    ...knots,
+    ...knotMessages(library, kit.words, keep),
     ...solved.messages,
     ...texts.messages,
     ...images.messages,
     ...shelves.messages,
     ...swims.messages,
     ...sessions.messages,
-    ...checked,
+    // What is weak in a text that is only lent is not for its borrower to mend.
+    ...weak.filter(({ place }) => !lent.has(place.file)),
+    ...checkLinks(library),
+    ...unusedImages(library, used),
   ];
   if (hasErrors(all)) return { value: undefined, messages: all };
   const value = {

@@ -1,5 +1,7 @@
 import { setImmediate as turn } from "node:timers/promises";
 import { findingTable, type Subject } from "../core/finding-table.ts";
+import { known } from "../core/lists.ts";
+import { asTheyStand, type InOrder } from "../model/in-order.ts";
 import { type Keep, makeAnew } from "../model/kept.ts";
 import type { Library, RigEntry } from "../model/library.ts";
 import { type Message, message, type Place, type Staged } from "../model/message.ts";
@@ -33,14 +35,19 @@ export async function solveRigs(
   words: Words,
   figures: Figures,
   keep: Keep = makeAnew,
+  inOrder: InOrder = asTheyStand,
 ): Promise<Staged<readonly SolvedRig[]> & { readonly leftOut: readonly string[] }> {
   const lent = new Set(library.lent.values());
   const leftOut: string[] = [];
   const messages: Message[] = [];
   const solved: SolvedRig[] = [];
-  for (const entry of library.rigs) {
+  const made = new Map<RigEntry, ReturnType<typeof wholly>>();
+  for (const entry of inOrder(library.rigs)) {
     await turn();
-    const { value, findings } = wholly(entry.rig, keep);
+    made.set(entry, wholly(entry.rig, keep));
+  }
+  for (const entry of library.rigs) {
+    const { value, findings } = known(made, entry);
     const told = new Map(findings.map((finding) => [JSON.stringify(finding), finding]));
     const found: Message[] = [];
     for (const finding of told.values()) {

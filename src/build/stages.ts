@@ -9,7 +9,7 @@ import type { SolvedShelf } from "../model/shelf.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import type { SolvedSession } from "../model/solved-session.ts";
 import type { SwimText } from "../model/swim.ts";
-import type { SheetChoice } from "../print/print-files.ts";
+import type { SheetChoice } from "../print/card-files.ts";
 
 /** Content with its sums done: all that pages, cards and data are made from. */
 export interface Solved {

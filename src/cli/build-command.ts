@@ -4,6 +4,7 @@ import { readSources } from "../content/world.ts";
 import { buildOnce } from "./build-once.ts";
 import type { CliCommand } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
+import { workersFor } from "./crew/crew.ts";
 import { disk } from "./disk.ts";
 import { storeOnDisk } from "./kept-on-disk.ts";
 import { keptOf } from "./kept-on-shelf.ts";
@@ -20,11 +21,16 @@ export const buildCommand: CliCommand = {
       .option("--keep-going", "make all that fits where something does not, and say what does not")
       .option("--rigs <names>", "only these rigs on the sheets of cards, such as first-session,margin")
       .option("--copies <number>", "so many copies of each card on the sheets")
+      .option(
+        "--workers <number>",
+        "so many threads at work on a guide that is new; as many as there are processors, or as DOTDOWN_WORKERS says",
+      )
       .addOption(
         new Option("--for <part>", "make only the site, what is printed, or the data").choices(buildParts),
       ),
   async run(_args, options, terminal) {
     const out = String(options.out);
+    const asked = workersFor(options.workers);
     const { folders, shipped } = await contentFolders(options);
     const say = (line: string) => terminal.report(`dotdown: ${line}\n`);
     const progress = options.quiet || options.json ? undefined : terminal.progress?.();
@@ -37,7 +43,9 @@ export const buildCommand: CliCommand = {
           progress?.say("reading, and doing the sums");
           const sources = await readSources(disk, folders, shipped);
           const store = keptOf(folders, onDisk);
-          const building = { sources, options, terminal, progress, output, store };
+          // What was kept is sooner found than workers are started.
+          const workers = store.isBare ? asked : 1;
+          const building = { sources, options, terminal, progress, output, store, workers };
           return buildOnce(building).finally(() => store.end());
         },
       );

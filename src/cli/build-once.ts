@@ -4,10 +4,11 @@ import { ContentError } from "../build/content-error.ts";
 import { type BuildSettings, buildParts, type Solved } from "../build/stages.ts";
 import type { Source } from "../content/world.ts";
 import type { OutputFile } from "../markup/output.ts";
-import { keeping, type Store } from "../model/kept.ts";
+import { type Keep, keeping, type Store } from "../model/kept.ts";
 import type { Message } from "../model/message.ts";
 import { buildSettings } from "./build-settings.ts";
 import { exitCodes, type Progress, type Terminal, UsageError } from "./command.ts";
+import { startCrew } from "./crew/crew.ts";
 import { fromSources } from "./from-sources.ts";
 import type { FileList } from "./output/file-list.ts";
 import type { ClaimedOutput } from "./output/with-output.ts";
@@ -20,6 +21,8 @@ interface Building {
   readonly progress: Progress | undefined;
   readonly output: ClaimedOutput;
   readonly store: Store;
+  /** How many are at work, this one among them. */
+  readonly workers: number;
 }
 
 /** What a build wrote, as many files as it says, and what it had to tell of the content and of the paper. */
@@ -61,8 +64,16 @@ function end({ count, found }: Built, { options, terminal, progress }: Building)
 }
 
 async function buildAnew(building: Building): Promise<Built | undefined> {
-  const { sources, options, terminal, progress, output, store } = building;
-  const keep = keeping(store);
+  const crew = startCrew(
+    building.workers,
+    { sources: building.sources, parts: partsOf(building.options) },
+    building.store,
+  );
+  return buildWith(keeping(crew.store), building).finally(crew.end);
+}
+
+async function buildWith(keep: Keep, building: Building): Promise<Built | undefined> {
+  const { sources, options, terminal, progress, output } = building;
   const { value: solved, messages } = await solveChecked(checkSources(sources, keep), keep);
   progress?.end();
   const stops = messages.length > 0 && tell(messages, options, terminal);

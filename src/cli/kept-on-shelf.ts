@@ -11,6 +11,8 @@ const bytesMost = 48_000_000;
 
 /** A store whose small results lie together in one entry of the store below, to be read and written at once. */
 interface Shelf extends Store {
+  /** Nothing lay on it. */
+  readonly isBare: boolean;
   /** Puts what is on the shelf into the store below. */
   end(): void;
 }
@@ -25,6 +27,7 @@ export function shelfIn(store: Store, from: string): Shelf {
   const shelf = new Map(before);
   let isNew = false;
   return {
+    isBare: before === undefined,
     find(kind, of) {
       const key = keyOf(kind, of);
       const bytes = shelf.get(key);

@@ -2,37 +2,31 @@ import { known } from "../core/lists.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { hyphenating } from "../layout/hyphens.ts";
 import { nodeFonts } from "../layout/node-fonts.ts";
-import { asPaper } from "../layout/paper.ts";
-import { drawingToPng } from "../layout/png.ts";
-import { printPaths, sitePaths } from "../model/addresses.ts";
+import { printPaths } from "../model/addresses.ts";
 import { digestOf } from "../model/digest.ts";
+import type { InOrder } from "../model/in-order.ts";
 import { inMemory, type Keep, makeAnew } from "../model/kept.ts";
 import type { Guide, LessonPlan, RigEntry } from "../model/library.ts";
 import type { OwnFont } from "../model/own-font.ts";
 import type { ReadyImage } from "../model/own-image.ts";
 import type { SolvedRig } from "../model/solved.ts";
-import { keyOf, type WordKeyIn } from "../words/words.ts";
 import { type ByTheWater, layOutByTheWater } from "./by-the-water.ts";
-import { type CardFormat, cardFormatsOn } from "./cards/card-formats.ts";
-import { cardSides } from "./cards/card-sides.ts";
+import { type CardSide, cardFiles, chosen, type SheetChoice, sheetFiles } from "./card-files.ts";
+import { cardFormatsOn } from "./cards/card-formats.ts";
 import { keptCards, type LaidOutCard } from "./cards/kept-cards.ts";
 import { fits } from "./cards/what-to-shorten.ts";
 import { type CardLacks, type DoesNotFit, DoesNotFitError } from "./does-not-fit.ts";
 import {
   fittingHandouts,
   type HandoutInput,
-  handoutFiles,
+  handoutPieces,
   handoutProblems,
   layOutHandouts,
 } from "./handout/handout-files.ts";
 import type { RigCards } from "./handout/rig-cards.ts";
-import { painted } from "./painted.ts";
 import { layOutPlans, planFiles, planProblems } from "./plans/plan-files.ts";
 import type { Press } from "./press.ts";
-import type { PaintedFile, PrintedFile } from "./printed-file.ts";
-import { paperSizes } from "./sheets/paper-sizes.ts";
-import { sheets, turnings } from "./sheets/sheet.ts";
-import { sheetFigures, sheetNote } from "./sheets/sheet-note.ts";
+import type { PaintedFile, PrintedFile, PrintPiece } from "./printed-file.ts";
 import { soundingsFile } from "./swims/soundings-file.ts";
 import { layOutTrueSize, trueSizeFiles, trueSizeProblems } from "./true-size/true-size-files.ts";
 
@@ -61,16 +55,6 @@ export interface PrintInput extends ByTheWater {
   readonly lacking?: (lacks: readonly CardLacks[]) => void;
 }
 
-type CardSide = "front" | "back";
-
-/** What goes on the sheets of cards. */
-export interface SheetChoice {
-  /** How many of each card; one where nothing is said. */
-  readonly copies?: number;
-  /** Ids of the rigs; all where nothing is said. */
-  readonly rigs?: readonly string[];
-}
-
 /**
  * Everything that is printed: cards of every format for each rig, their pictures, sheets of them, handouts, strips and
  * gauge, each with its first page as a small picture.
@@ -91,10 +75,37 @@ export async function* printFiles(input: PrintInput): AsyncIterable<PrintedFile>
   }
 }
 
+/** Makes what is printed for what is kept of it alone, in an order of its own; nothing where something does not fit. */
+export async function printAhead(input: PrintInput, inOrder: InOrder): Promise<void> {
+  const press = makePress(input);
+  for (const rig of inOrder(input.rigs))
+    for (const card of cardsOf(rig, input, press))
+      if (fits(card.card)) for await (const _ of cardPiece(card, input, press)());
+  for (const piece of inOrder(printPieces(input, press))) for await (const _ of piece());
+}
+
 async function* paintedFiles(input: PrintInput, press: Press): AsyncIterable<PaintedFile> {
-  const laid = input.rigs.flatMap((one) =>
-    keptCards(one, input.markings.get(one.solved.rig.float.id), press),
-  );
+  for (const piece of printPieces(input, press)) yield* piece();
+}
+
+const cardsOf = (rig: PrintInput["rigs"][number], { markings }: PrintInput, press: Press) =>
+  keptCards(rig, markings.get(rig.solved.rig.float.id), press);
+
+const cardPiece =
+  (card: LaidOutCard, { dataOf, guide, shownSides }: PrintInput, press: Press): PrintPiece =>
+  () => {
+    // Where a page is sent on to others, the front is shown beside its public address.
+    const shown = shownSides ?? (guide.siteAddress === undefined ? [] : ["front"]);
+    return cardFiles(card, dataOf(card.solved), shown, press);
+  };
+
+/**
+ * What is printed in its order, each piece by itself: none needs that another was made.
+ *
+ * @throws DoesNotFitError
+ */
+function printPieces(input: PrintInput, press: Press): readonly PrintPiece[] {
+  const laid = input.rigs.flatMap((rig) => cardsOf(rig, input, press));
   const fitting = laid.filter(({ card }) => fits(card));
   const handouts = layOutHandouts({ ...input.handouts, cards: pocketCards(fitting) }, press);
   const single = layOutTrueSize(
@@ -114,20 +125,18 @@ async function* paintedFiles(input: PrintInput, press: Press): AsyncIterable<Pai
   if (problems.length > 0 && !input.without) throw new DoesNotFitError(problems, press.kit.words);
   input.without?.(problems);
   input.lacking?.(fitting.flatMap(cardLacks));
-  // Where a page is sent on to others, the front is shown beside its public address.
-  const { shownSides = input.guide.siteAddress === undefined ? [] : ["front"] } = input;
-  for (const one of fitting) yield* cardFiles(one, input.dataOf(one.solved), shownSides, press);
-  for (const format of cardFormatsOn[input.guide.paper]) {
-    const cards = fitting.filter((one) => one.format === format);
-    yield* sheetFiles(chosen(cards, input.sheets), format, press);
-  }
-  yield* handoutFiles(fittingHandouts(handouts), press);
-  yield* planFiles(plans, press);
-  yield* water.files();
-  yield* trueSizeFiles(
-    trueSize.filter((one) => trueSizeProblems([one]).length === 0),
-    press,
-  );
+  const whole = trueSize.filter((one) => trueSizeProblems([one]).length === 0);
+  return [
+    ...fitting.map((card) => cardPiece(card, input, press)),
+    ...cardFormatsOn[input.guide.paper].map((format) => {
+      const cards = fitting.filter((one) => one.format === format);
+      return () => sheetFiles(chosen(cards, input.sheets), format, press);
+    }),
+    ...handoutPieces(fittingHandouts(handouts), press),
+    () => planFiles(plans, press),
+    () => water.files(),
+    () => trueSizeFiles(whole, press),
+  ];
 }
 
 function cardLacks({ format, entry, card }: LaidOutCard): CardLacks[] {
@@ -184,95 +193,4 @@ function doesNotFit({ format, entry, card, shorten }: LaidOutCard): DoesNotFit[]
       ...(shorten && { shorten }),
     })),
   );
-}
-
-const previewDpi = 300;
-
-async function* cardFiles(
-  { format, solved, card, from }: LaidOutCard,
-  data: string,
-  shown: readonly CardSide[],
-  press: Press,
-): AsyncIterable<PaintedFile> {
-  const { id: rigId, title: rig } = solved.rig;
-  const { keep, kit, fonts } = press;
-  const { words } = kit;
-  const about = words("card.attached", { rig });
-  const attached = [{ name: `${rigId}.json`, mediaType: "application/json", text: data, about }];
-  const facts = { ...press.facts(words("card.document", { rig })), attached };
-  yield {
-    path: printPaths.card(rigId, format.name),
-    ...keep("card", digestOf(from, data), () =>
-      painted(cardSides(card.alone), asPaper(card.front), facts, press),
-    ),
-    printable: {
-      kind: format.listedAs,
-      rigId,
-      title: words(`printable.${format.listedAs}`, { rig, format: format.name }),
-    },
-  };
-  if (format.listedAs !== "card") return;
-  for (const side of shown) {
-    const content = keep(`card as PNG, ${side}`, from, () => drawingToPng(card[side], previewDpi, fonts));
-    yield { path: sitePaths.preview(rigId, side), content };
-  }
-}
-
-/** The rigs asked for, each as often as asked for, copies side by side. */
-function chosen(cards: readonly LaidOutCard[], { copies = 1, rigs }: SheetChoice = {}): LaidOutCard[] {
-  return cards
-    .filter(({ solved: { rig } }) => rigs === undefined || rigs.includes(rig.id))
-    .flatMap((card) => Array.from({ length: copies }, () => card));
-}
-
-async function* sheetFiles(
-  cards: readonly LaidOutCard[],
-  format: CardFormat,
-  press: Press,
-): AsyncIterable<PaintedFile> {
-  const { guide, kit, fonts, facts, keep, from } = press;
-  const { words } = kit;
-  const paper = paperSizes[guide.paper];
-  const note = (...keys: WordKeyIn<"card.sheet">[]) =>
-    sheetNote(
-      keys.map((key) => words(`card.sheet.${key}`, sheetFigures(kit.figures))),
-      paper,
-      fonts,
-      kit.figures,
-    );
-  for (const turning of turnings) {
-    const first = format.cutting === "halving" ? (["first"] as const) : [];
-    const light = turning === "fold" ? [] : (["light"] as const);
-    const notes = {
-      front: note(...first, "scale", keyOf(turning), ...light),
-      back: note("scale", "back"),
-    };
-    const duplex = turning === "fold" ? "one side" : turning;
-    const title = words("card.sheet.document", { guide: guide.title });
-    const made = digestOf(
-      from,
-      format.name,
-      turning,
-      cards.map(({ from: of }) => of),
-    );
-    const sheet = keep("sheets", made, () => {
-      const faces = cards.map(({ card }) => card.onSheet);
-      const sides = sheets(faces, paper, turning, format.cutting, notes);
-      if (sides.length === 0) return undefined;
-      // The first of halved sheets may have nothing on it but what is to be measured.
-      const fullest = sides.reduce((best, side) => (side.parts.length > best.parts.length ? side : best));
-      return painted(sides, fullest, { ...facts(title), duplex }, press);
-    });
-    if (!sheet) continue;
-    yield {
-      path: printPaths.sheet(format.name, turning),
-      ...sheet,
-      printable: {
-        kind: "sheet",
-        title: words(`printable.sheet.${format.listedAs}.${keyOf(turning)}`, {
-          format: format.name,
-        }),
-      },
-    };
-  }
 }

@@ -10,3 +10,6 @@ export interface PrintedFile extends OutputFile {
 export interface PaintedFile extends PrintedFile {
   readonly shows?: { readonly svg: string; readonly widthMm: number; readonly heightMm: number };
 }
+
+/** Makes some of what is printed. */
+export type PrintPiece = () => AsyncIterable<PaintedFile> | Iterable<PaintedFile>;

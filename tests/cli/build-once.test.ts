@@ -31,6 +31,7 @@ function workplace() {
         progress: undefined,
         output,
         store,
+        workers: 1,
       }),
     );
     return { code, told: told.join("") };

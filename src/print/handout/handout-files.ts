@@ -8,7 +8,7 @@ import type { Lesson, Prose } from "../../model/library.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
 import { type Painted, painted } from "../painted.ts";
 import type { Press } from "../press.ts";
-import type { PaintedFile } from "../printed-file.ts";
+import type { PaintedFile, PrintPiece } from "../printed-file.ts";
 import { imposeBooklet, sectionsOf } from "./booklet.ts";
 import { bookletPages } from "./booklet-pages.ts";
 import { handoutFormats } from "./handout-formats.ts";
@@ -101,17 +101,25 @@ export function fittingHandouts(laid: LaidHandouts): LaidHandouts {
 }
 
 /** Each text on half sheets, on whole ones, and with its half sheets on whole ones to be folded; and the whole guide as a booklet: page after page, and laid out to fold. */
-export async function* handoutFiles(laid: LaidHandouts, press: Press): AsyncIterable<PaintedFile> {
-  for (const [half, whole] of paired(laid.half, laid.whole)) {
-    const [onHalf, onWhole] = [
-      handoutOf(half, laid.half, laid.cards),
-      handoutOf(whole, laid.whole, laid.cards),
-    ];
-    yield handoutFile(onHalf, press);
-    yield handoutFile(onWhole, press);
-    if (onHalf.texts.length > 1 || half.length > 1) yield foldedFile(onHalf, whole.format, press);
-  }
-  if (laid.booklet.length > 0) yield* bookletFiles(laid, press);
+export function handoutPieces(laid: LaidHandouts, press: Press): readonly PrintPiece[] {
+  const ofTexts = paired(laid.half, laid.whole).map(
+    ([half, whole]): PrintPiece =>
+      () =>
+        filesOfText(half, whole, laid, press),
+  );
+  return laid.booklet.length > 0 ? [...ofTexts, () => bookletFiles(laid, press)] : ofTexts;
+}
+
+function* filesOfText(
+  half: TextPages,
+  whole: TextPages,
+  laid: LaidHandouts,
+  press: Press,
+): Iterable<PaintedFile> {
+  const onHalf = handoutOf(half, laid.half, laid.cards);
+  yield handoutFile(onHalf, press);
+  yield handoutFile(handoutOf(whole, laid.whole, laid.cards), press);
+  if (onHalf.texts.length > 1 || half.length > 1) yield foldedFile(onHalf, whole.format, press);
 }
 
 /** A text with what it leads to. */

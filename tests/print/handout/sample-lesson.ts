@@ -4,7 +4,7 @@ import { drawPictures } from "../../../src/drawing/pictures.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
 import { makeAnew } from "../../../src/model/kept.ts";
 import type { Lesson, Library, Prose } from "../../../src/model/library.ts";
-import { handoutFiles, handoutProblems, layOutHandouts } from "../../../src/print/handout/handout-files.ts";
+import { handoutPieces, handoutProblems, layOutHandouts } from "../../../src/print/handout/handout-files.ts";
 import type { RigCards } from "../../../src/print/handout/rig-cards.ts";
 import type { Press } from "../../../src/print/press.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
@@ -53,6 +53,7 @@ export async function handoutsOf(
   const problems = handoutProblems(laid);
   if (problems.length > 0) throw new Error(JSON.stringify(problems));
   const files = new Map<string, Uint8Array>();
-  for await (const { path, content } of handoutFiles(laid, press)) files.set(path, content as Uint8Array);
+  for (const piece of handoutPieces(laid, press))
+    for await (const { path, content } of piece()) files.set(path, content as Uint8Array);
   return files;
 }

@@ -2,7 +2,7 @@ import { rigInScene } from "../../../src/drawing/scenes/draw-scene.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
 import { makeAnew } from "../../../src/model/kept.ts";
 import type { Prose } from "../../../src/model/library.ts";
-import { handoutFiles, layOutHandouts } from "../../../src/print/handout/handout-files.ts";
+import { handoutPieces, layOutHandouts } from "../../../src/print/handout/handout-files.ts";
 import type { SiteInput } from "../../../src/site/input.ts";
 import { readPdf } from "../../print/read-pdf.ts";
 import { leafedThrough } from "./leaf-through.ts";
@@ -48,12 +48,14 @@ export async function* printedHandouts(
     made: rigInScene("make-up", entries)!.rig.id,
     ofKit: (kit) => kits.find(({ id }) => id === kit)!.rigIds,
   };
-  for await (const { path, content } of handoutFiles(await layOutHandouts(input, press), press)) {
-    const pdf = await readPdf(content as Uint8Array);
-    const isFolded = path.endsWith("to-fold.pdf");
-    const texts = /booklet(?:-to-fold)?\.pdf$/.test(path)
-      ? inOrder
-      : inOrder.filter(({ id }) => new RegExp(`/(?:page-)?${id}-a\\d(?:-to-fold)?\\.pdf$`).test(path));
-    yield { path, told: readHandout(isFolded ? leafedThrough(pdf) : pdf, texts, rigs, path) };
+  for (const piece of handoutPieces(layOutHandouts(input, press), press)) {
+    for await (const { path, content } of piece()) {
+      const pdf = await readPdf(content as Uint8Array);
+      const isFolded = path.endsWith("to-fold.pdf");
+      const texts = /booklet(?:-to-fold)?\.pdf$/.test(path)
+        ? inOrder
+        : inOrder.filter(({ id }) => new RegExp(`/(?:page-)?${id}-a\\d(?:-to-fold)?\\.pdf$`).test(path));
+      yield { path, told: readHandout(isFolded ? leafedThrough(pdf) : pdf, texts, rigs, path) };
+    }
   }
 }

@@ -1,0 +1,27 @@
+import type { Source } from "../content/world.ts";
+import { drawPictures } from "../drawing/pictures.ts";
+import type { InOrder } from "../model/in-order.ts";
+import type { Keep } from "../model/kept.ts";
+import { printAhead } from "../print/print-files.ts";
+import { solveChecked } from "./build.ts";
+import { checkSources } from "./check-sources.ts";
+import { printInput } from "./printed-files.ts";
+import { type BuildSettings, buildParts, type Solved } from "./stages.ts";
+
+/**
+ * Makes what a build of the same sources will ask for, in an order of its own, for what is kept of it alone: the sums of
+ * rigs, and what is laid out and painted on paper. What is wrong with the content is the build's to tell.
+ */
+export async function makeAhead(
+  sources: ReadonlyMap<string, Source>,
+  settingsOf: (solved: Solved) => BuildSettings,
+  keep: Keep,
+  inOrder: InOrder,
+): Promise<void> {
+  const { value: solved } = await solveChecked(checkSources(sources, keep), keep, "errors", inOrder);
+  if (!solved) return;
+  const settings = { ...settingsOf(solved), keep };
+  const { parts = buildParts } = settings;
+  if (!parts.some((part) => part !== "data")) return;
+  await printAhead(printInput(solved, drawPictures(solved.source), settings), inOrder);
+}

@@ -1,0 +1,35 @@
+import { describe, expect, it, onTestFinished } from "vitest";
+import { UsageError } from "../../../src/cli/command.ts";
+import { startCrew, workersFor } from "../../../src/cli/crew/crew.ts";
+import { storeInMemory } from "../../../src/cli/crew/shared-store.ts";
+
+describe("how many are at work on a build", () => {
+  it("is what was asked for", () => {
+    expect([1, "2", 8, "64"].map(workersFor)).toEqual([1, 2, 8, 64]);
+  });
+
+  it("is what DOTDOWN_WORKERS says where the command does not, and else up to four", () => {
+    onTestFinished(() => {
+      delete process.env.DOTDOWN_WORKERS;
+    });
+    process.env.DOTDOWN_WORKERS = "7";
+    expect(workersFor()).toBe(7);
+    expect(workersFor("3")).toBe(3);
+    process.env.DOTDOWN_WORKERS = "";
+    expect([1, 2, 3, 4]).toContain(workersFor());
+  });
+
+  it.each(["0", "65", "two", "-1", "1.5", ""])("is refused where it is '%s'", (asked) => {
+    expect(() => workersFor(asked)).toThrow(UsageError);
+    expect(() => workersFor(asked)).toThrow("write a number from 1 to 64");
+  });
+});
+
+it("a build of few rigs, or alone, or of a tool that is run from its sources, has its own store and nobody beside it", async () => {
+  const store = storeInMemory();
+  const source = { path: "", file: "", text: "", bytes: 0 };
+  const sources = new Map(Array.from({ length: 20 }, (_, i) => [`rigs/${i}.md`, source]));
+  const crew = startCrew(2, { sources, parts: undefined }, store);
+  expect(crew.store).toBe(store);
+  await crew.end();
+});

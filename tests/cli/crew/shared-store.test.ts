@@ -1,0 +1,37 @@
+import { BroadcastChannel } from "node:worker_threads";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { sharedStore, storeInMemory } from "../../../src/cli/crew/shared-store.ts";
+
+let channels: BroadcastChannel[];
+beforeEach(() => {
+  channels = [0, 1, 2].map(() => new BroadcastChannel("a build"));
+});
+afterEach(() => {
+  for (const channel of channels) channel.close();
+});
+
+describe("stores of those who are at work on the same", () => {
+  it("have what any of them has put, each by itself and as it was", () => {
+    const [one, other, third] = channels.map((channel) => sharedStore(storeInMemory(), channel));
+    const made = { bytes: new Uint8Array([1, 2]), none: undefined, list: [0.1, -0] };
+    one!.put("card", "of a rig", made);
+    expect(other!.find("card", "of a rig")).toEqual({ value: made });
+    expect(third!.find("card", "of a rig")!.value).not.toBe(made);
+    expect(other!.find("card", "of another rig")).toBeUndefined();
+    expect(other!.find("car", "dof a rig")).toBeUndefined();
+    expect([one, other, third].map((store) => store!.taken)).toEqual([0, 1, 1]);
+  });
+
+  it("keep what they take over, and take it over once", () => {
+    const below = storeInMemory();
+    const [one, other] = [sharedStore(storeInMemory(), channels[0]!), sharedStore(below, channels[1]!)];
+    one.put("card", "of a rig", "made by another");
+    other.put("card", "of my own", "made here");
+    expect(other.find("card", "of my own")).toEqual({ value: "made here" });
+    expect(below.find("card", "of a rig")).toBeUndefined();
+    other.find("card", "of a rig");
+    expect(below.find("card", "of a rig")).toEqual({ value: "made by another" });
+    other.find("card", "of a rig");
+    expect(other.taken).toBe(1);
+  });
+});
