@@ -23,7 +23,7 @@ export const buildCommand: CliCommand = {
       .option("--copies <number>", "so many copies of each card on the sheets")
       .option(
         "--workers <number>",
-        "so many threads at work on a guide that is new; as many as there are processors, or as DOTDOWN_WORKERS says",
+        "so many threads at work on a guide that is new, which pays with many processors; as DOTDOWN_WORKERS says, else one",
       )
       .addOption(
         new Option("--for <part>", "make only the site, what is printed, or the data").choices(buildParts),

@@ -63,6 +63,8 @@ type PictureOf<K extends PictureReference["picture"]> = (reference: Of<K>, sourc
 
 /** Height of a rig's picture for its width: tall enough for a label at every shot. */
 const rigHeightShare = 1.3;
+/** And of a line in the current: in a narrow column its key takes more than half of it. */
+const hangHeightShare = 1.8;
 const floatHeightMm = 120;
 const statePanelMm = 42;
 /** The most that a chart takes for each three floats: two such rows stand on a page. */
@@ -145,7 +147,7 @@ const pictures: { readonly [K in PictureReference["picture"]]: PictureOf<K> } = 
       from: found.rig,
       draw: ({ widthMm, textMm }, kit) => {
         const hangs = hangsAt(depth, first(found.rig.pacesMs));
-        const box = { widthMm, heightMm: widthMm * rigHeightShare };
+        const box = { widthMm, heightMm: widthMm * hangHeightShare };
         return alone(drawHangPlot(hangPlotRig(found, depth), hangs, box, kit, { textMm }));
       },
     };

@@ -17,7 +17,7 @@ export const wireShare = 1.15;
 
 const marginMm = 1;
 /** Labels grow with the picture; the smallest are the 8 pt that is read in a hand-out (common practice, no source). */
-const labelMm = { least: 2.83, units: 6, most: 3.6 };
+const labelMm = { least: 2.83, units: 6.1, most: 3.6 };
 
 /** How the frame of a knot fits into a box: as large as it can be, in the middle. */
 export function fitFrame([width, height]: KnotPicture["frame"], box: Box): Fit {
