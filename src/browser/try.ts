@@ -8,6 +8,7 @@ import type { Film } from "../drawing/film/film.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { measureText } from "../drawing/labels/font-metrics.ts";
 import { filmsOf } from "../model/films.ts";
+import { depthStepMm } from "../model/questions.ts";
 import type { Rig } from "../model/rig.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { unitChoices } from "../model/unit-choice.ts";
@@ -33,7 +34,6 @@ const ownLink = partById("try-own") as HTMLAnchorElement;
 const worker = dataOf(form, "worker");
 const [firstSums, throughSums] = [besideBy(worker), besideBy(worker, 250)];
 
-const stepMm = 50;
 /** How far beyond the rig's own depths the slider goes. */
 const reach = { least: 0.5, most: 1.5 };
 /** How long one of many steps stays while they are played [s]. */
@@ -41,6 +41,7 @@ const stepS = 0.15;
 
 const asked = new URLSearchParams(location.search);
 const units = unitChoices.find((choice) => choice === asked.get("units")) ?? guide.units;
+const stepMm = depthStepMm[units];
 const figures = makeFigures(units, words, guide.language);
 const kit: DrawingKit = { words, figures, measure: measureText };
 let rig: Rig | undefined;

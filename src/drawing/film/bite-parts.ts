@@ -2,7 +2,7 @@ import { type Point, point } from "../items.ts";
 import type { Item, PathStep } from "../model.ts";
 import { fish } from "../scenes/fish.ts";
 import { rotated } from "../transform.ts";
-import { placed } from "./moving.ts";
+import { movable } from "./moving.ts";
 
 /** How far a slack line bows aside [mm of the picture]; 0 where it is tight. */
 export type Bow = number;
@@ -23,7 +23,5 @@ export function bowed(from: Point, to: Point, asideMm: Bow): readonly PathStep[]
 
 /** A fish that looks to the left, its nose at a place, turned about it clockwise; films can move and turn it. */
 export function movingFish(nose: Point, lengthMm: number, degrees: number): Item[] {
-  return rotated(fish(nose, lengthMm), degrees, nose).map((item) =>
-    item.kind === "circle" ? placed(point(item.cxMm, item.cyMm), [{ ...item, cxMm: 0, cyMm: 0 }]) : item,
-  );
+  return movable(rotated(fish(nose, lengthMm), degrees, nose));
 }

@@ -1,7 +1,7 @@
 import { lengthMm } from "../../core/float/float.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { lyingShot } from "../float/lift-bite.ts";
-import { arrow, circle, type Point, point, rectangle, text } from "../items.ts";
+import { arrow, circle, type Point, point, text } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
@@ -11,7 +11,7 @@ import { rotatedPoint } from "../transform.ts";
 import { type Bow, bowed, movingFish } from "./bite-parts.ts";
 import { type BitePose, belowShotMm, bitesOf } from "./bites.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
-import { movingFloat, placed, shotRadiusMm } from "./moving.ts";
+import { movingFloat, placed, shotRadiusMm, waterOverBed } from "./moving.ts";
 import { besidePanelMm, flatDegrees, mostOf, tipPanel } from "./tip-panel.ts";
 
 const aboveMm = 30;
@@ -63,9 +63,7 @@ export function bitesFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
     title: words("drawing.film.bites.title", { rig: solved.rig.title }),
     description: words("drawing.film.bites.about"),
     still: [
-      rectangle(0, surfaceMm, pictureMm, bedMm - surfaceMm, { fill: "water" }),
-      ...parts.waterSurface.draw({ leftMm: 0, rightMm: pictureMm, yMm: surfaceMm }),
-      ...parts.bed.draw({ leftMm: 0, rightMm: pictureMm, yMm: bedMm }),
+      ...waterOverBed({ rightMm: pictureMm, surfaceMm, footMm: bedMm }),
       text(point(0, bedMm + bedThicknessMm + textMm), words("drawing.film.settling.shortened"), textMm, {
         ink: "soft",
       }),

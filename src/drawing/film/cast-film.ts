@@ -1,47 +1,118 @@
-import { lengthMm } from "../../core/float/float.ts";
-import { paired } from "../../core/lists.ts";
+import { type Float, lengthMm } from "../../core/float/float.ts";
+import { last } from "../../core/lists.ts";
 import type { SolvedRig } from "../../model/solved.ts";
-import { arrow, circle, type Point, point, polyline, rectangle, text, thin } from "../items.ts";
+import { arrow, circle, type Point, point, polyline, text } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item, Stroke } from "../model.ts";
-import { parts } from "../parts/parts.ts";
-import { bank } from "../scenes/ground.ts";
-import { rod } from "../scenes/rod.ts";
+import { anglerArm, anglerBody, hipsShare } from "../scenes/angler.ts";
+import { bank, bankAbove } from "../scenes/ground.ts";
+import { pointAlong } from "../scenes/path.ts";
+import { rodAlong, rodPath } from "../scenes/rod.ts";
+import { type Hundredths, hundredths } from "../scenes/step-pictures.ts";
 import { strandStrokes } from "../strands.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
-import { hand } from "./hand.ts";
-import { movingFloat, placed } from "./moving.ts";
+import { movable, movingFloat, placed, waterCut } from "./moving.ts";
+import { type Finger, handOnReel, largeReel, reelRoom } from "./reel-hand.ts";
 
 const steps = ["hold", "back", "go", "flight", "feather", "stop", "straight"] as const;
 type Step = (typeof steps)[number];
 
-type Finger = "holds" | "off" | "brakes" | "stops";
-
-/** Rod, float and the end of the line, in hundredths of the picture's width. */
+/** Where all is at one step, in hundredths of the picture's width. */
 interface CastPose {
-  readonly rodTip: readonly [number, number];
-  /** The float's foot, and its lean to the right. */
-  readonly float: readonly [number, number, number];
+  /** The rod's end, its way from there up from level, and how far its tip is behind [degrees]. */
+  readonly butt: readonly [number, number];
+  readonly rodDegrees: number;
+  readonly behindDegrees?: number;
+  /** The float's eye, and how it is turned from upright [degrees]. */
+  readonly eye: readonly [number, number];
+  readonly turned: number | "hangs";
   readonly hook: readonly [number, number];
-  /** How high the line bows between rod and float. */
-  readonly bow: number;
+  /** How much lower the line hangs than straight between rod and float; above it below 0. */
+  readonly sag?: number;
   readonly finger: Finger;
-  readonly flies?: boolean;
+  /** Where an arrow points which way it flies. */
+  readonly flies?: readonly [readonly [number, number], readonly [number, number]];
 }
 
-const butt = [10, 30] as const;
-const surface = 42;
-const reelTop = 64;
-const height = 104;
+const surface = 52;
+const waterFrom = 38;
+const pictureFoot = 66;
+const rodLength = 40;
+/** Head to foot, standing. */
+const tall = 20;
+const hips = [20, surface - bankAbove - hipsShare.sits * tall] as const;
+const floatLength = 9;
 
+/**
+ * A float flies with the end first that carries its shot, its tip behind, as the line holds that end back least. Common
+ * practice, no source.
+ */
 const poses: Readonly<Record<Step, CastPose>> = {
-  hold: { rodTip: [30, 13], float: [31, 27, 0], hook: [31, 37], bow: 0, finger: "holds" },
-  back: { rodTip: [3, 8], float: [4, 20, 0], hook: [4, 27], bow: 0, finger: "holds" },
-  go: { rodTip: [31, 16], float: [47, 17, 80], hook: [38, 16], bow: -1, finger: "off", flies: true },
-  flight: { rodTip: [31, 18], float: [64, 16, 100], hook: [54, 13], bow: -7, finger: "off", flies: true },
-  feather: { rodTip: [31, 20], float: [76, 30, 60], hook: [84, 24], bow: -2, finger: "brakes", flies: true },
-  stop: { rodTip: [31, 21], float: [79, 50, 0], hook: [94, 41], bow: 0, finger: "stops" },
-  straight: { rodTip: [31, 24], float: [79, 50, 0], hook: [94, 54], bow: 4, finger: "stops" },
+  hold: {
+    butt: [24, 43.6],
+    rodDegrees: 55,
+    eye: [46.9, 20],
+    turned: "hangs",
+    hook: [46.9, 31],
+    finger: "holds",
+  },
+  back: {
+    butt: [28.4, 40.4],
+    rodDegrees: 118,
+    eye: [9.6, 14],
+    turned: "hangs",
+    hook: [9.6, 24],
+    finger: "holds",
+  },
+  go: {
+    butt: [24, 40],
+    rodDegrees: 58,
+    behindDegrees: 26,
+    eye: [60, 6.5],
+    turned: -80,
+    hook: [50, 11.5],
+    finger: "off",
+    flies: [
+      [65, 7],
+      [76, 8],
+    ],
+  },
+  flight: {
+    butt: [24, 41],
+    rodDegrees: 38,
+    eye: [80, 15],
+    turned: -62,
+    hook: [68.5, 17.5],
+    sag: -8,
+    finger: "off",
+    flies: [
+      [85, 17],
+      [95, 21.5],
+    ],
+  },
+  feather: {
+    butt: [24, 41.5],
+    rodDegrees: 32,
+    eye: [82, 33],
+    turned: -40,
+    hook: [93, 29],
+    sag: -3,
+    finger: "brakes",
+    flies: [
+      [85, 20],
+      [95, 24],
+    ],
+  },
+  stop: { butt: [24, 42], rodDegrees: 24, eye: [83, 58], turned: 0, hook: [96, 51], finger: "stops" },
+  straight: {
+    butt: [24, 43],
+    rodDegrees: 10,
+    eye: [83, 58],
+    turned: 0,
+    hook: [96, 62],
+    sag: 3,
+    finger: "rests",
+  },
 };
 
 /** A cast from the hand on the line to the rig that lies out straight; below it the finger and the spool, larger. */
@@ -51,53 +122,79 @@ export function castFilm(
   { widthMm, textMm }: FilmRoom,
   { words }: DrawingKit,
 ): Film {
-  const unit = widthMm / 100;
-  const at = (x: number, y: number) => point(x * unit, y * unit);
-  const floatMm = lengthMm(rig.float);
-  const moments = steps.map((step): Moment => {
-    const { rodTip, float, hook, bow, finger, flies } = poses[step];
-    const [tip, foot, end] = [at(...rodTip), at(float[0], float[1]), at(...hook)];
-    const scale = (10 * unit) / floatMm;
-    return {
-      caption: words(`drawing.film.cast.do.${step}`),
-      moving: [
-        ...rod(at(...butt), tip),
-        thread([tip, foot], bow * unit),
-        ...tail(foot, end),
-        ...movingFloat(rig.float, {
-          top: point(foot.xMm, foot.yMm - 10 * unit),
-          scale,
-          lengthMm: floatMm,
-          ...(float[2] !== 0 && { lean: { degrees: float[2], about: foot } }),
-        }),
-        ...(flies ? arrow(at(float[0] + 8, float[1] - 8), at(float[0] + 18, float[1] - 5), accent, 2.6) : []),
-        ...fingerOnSpool(finger, at, unit),
-      ],
-    };
-  });
+  const height = reelRoom.foot;
+  const grid = hundredths({ widthMm, heightMm: (height * widthMm) / 100 });
+  const { at, mm } = grid;
+  const body = { hips: at(...hips), heightMm: mm(tall), sits: true };
   return {
     widthMm,
-    heightMm: height * unit,
+    heightMm: mm(height),
     title: words("drawing.film.cast.title"),
     description: words("drawing.film.cast.about"),
     still: [
-      rectangle(18 * unit, surface * unit, 82 * unit, 13 * unit, { fill: "water" }),
-      ...parts.waterSurface.draw({ leftMm: 18 * unit, rightMm: widthMm, yMm: surface * unit }),
-      ...bank({ widthMm, heightMm: (surface + 13) * unit }, surface * unit, 18 * unit),
-      ...reel(at, unit),
+      ...waterCut({
+        leftMm: mm(waterFrom),
+        rightMm: widthMm,
+        surfaceMm: mm(surface),
+        footMm: mm(pictureFoot),
+      }),
+      ...bank({ widthMm, heightMm: mm(pictureFoot) }, mm(surface), mm(waterFrom)),
+      ...anglerBody(body),
+      ...largeReel(grid),
       text(at(1, height - 1.5), words("drawing.film.cast.spool"), textMm, { ink: "soft" }),
+      text(at(70, reelRoom.bail), words("drawing.scenes.rod-and-reel.bail-arm"), textMm, { ink: "soft" }),
     ],
-    moments,
-    strip: [0, 3, 4, 5, 6],
+    moments: steps.map(
+      (step): Moment => ({
+        caption: words(`drawing.film.cast.do.${step}`),
+        moving: [...casting(rig.float, poses[step], body, grid), ...handOnReel(poses[step].finger, grid)],
+      }),
+    ),
+    strip: [0, 1, 3, 4, 6],
   };
 }
 
 const accent: Stroke = { ink: "accent", widthMm: 0.9 };
 
-/** Line from the rod to the float; it bows down where it hangs, and up where it flies. */
-function thread([from, to]: readonly [Point, Point], bowMm: number): Item {
+/** Rod, arms, line and rig at one step. */
+function casting(
+  float: Float,
+  { butt, rodDegrees, behindDegrees = 0, eye, turned, hook, sag = 0, flies }: CastPose,
+  body: { readonly hips: Point; readonly heightMm: number },
+  { at, mm }: Hundredths,
+): Item[] {
+  const path = rodPath({
+    butt: at(...butt),
+    degrees: rodDegrees,
+    lengthMm: mm(rodLength),
+    bendDegrees: -behindDegrees,
+  });
+  const [foot, end] = [at(...eye), at(...hook)];
+  const floatMm = lengthMm(float);
+  const degrees = turned === "hangs" ? hangingDegrees(float) : turned;
+  const holding = [anglerArm(body, at(...butt)), anglerArm(body, pointAlong(path, mm(4.6)))];
+  return [
+    ...movable(rodAlong(path, { reel: true })),
+    ...holding.flatMap((arm) => movable(arm)),
+    thread([last(path), foot], mm(sag)),
+    ...tail(foot, end),
+    ...movingFloat(float, {
+      top: point(foot.xMm, foot.yMm - mm(floatLength)),
+      scale: mm(floatLength) / floatMm,
+      lengthMm: floatMm,
+      ...(degrees !== 0 && { lean: { degrees, about: foot } }),
+    }),
+    ...(flies ? arrow(at(...flies[0]), at(...flies[1]), accent, 2.6) : []),
+  ];
+}
+
+/** A float that is fixed at its foot alone hangs from it, its tip down beside the line. */
+const hangingDegrees = ({ attachment }: Float) => (attachment === "top and bottom" ? 0 : 165);
+
+/** Line from the rod to the float; it hangs through where it is slack, and bows up where it flies. */
+function thread([from, to]: readonly [Point, Point], sagMm: number): Item {
   const third = (share: number) =>
-    [from.xMm + (to.xMm - from.xMm) * share, from.yMm + (to.yMm - from.yMm) * share + bowMm] as const;
+    [from.xMm + (to.xMm - from.xMm) * share, from.yMm + (to.yMm - from.yMm) * share + sagMm] as const;
   return {
     kind: "path",
     steps: [
@@ -116,59 +213,5 @@ function tail(from: Point, to: Point): Item[] {
     polyline([from, to], strandStrokes["main line"]),
     ...[0.45, 0.75].map((share) => placed(on(share), [circle(point(0, 0), 0.7, { fill: "ink" })])),
     placed(to, [circle(point(0, 0), 1, { fill: "accent" })]),
-  ];
-}
-
-/** The rod's handle with the reel below it: its foot, the spool and its rim, which is on the left. */
-function reel(at: (x: number, y: number) => Point, unit: number): Item[] {
-  const box = (x: number, y: number, width: number, high: number, fill: "paper" | "soft" | "faint") =>
-    rectangle(x * unit, (reelTop + y) * unit, width * unit, high * unit, { fill, stroke: thin });
-  return [
-    polyline([at(2, reelTop + 6), at(98, reelTop + 6)], { ink: "ink", widthMm: 2.6 * unit }),
-    box(55, 7, 4, 8, "faint"),
-    box(44, 15, 28, 12, "faint"),
-    box(33, 13, 11, 16, "paper"),
-    box(30, 11, 3, 20, "soft"),
-  ];
-}
-
-/** Finger tips on the picture of the reel, and where the line goes from there. */
-const fingers: Readonly<Record<Finger, { tip: readonly [number, number]; line: readonly [number, number] }>> =
-  {
-    holds: { tip: [36, 8.4], line: [2, 8.6] },
-    off: { tip: [27, 5], line: [2, 17] },
-    brakes: { tip: [31, 10.2], line: [2, 12] },
-    stops: { tip: [32, 12.2], line: [2, 10] },
-  };
-
-/** The hand round the rod at the reel's foot, its forefinger on the line or on the rim of the spool. */
-function fingerOnSpool(finger: Finger, at: (x: number, y: number) => Point, unit: number): Item[] {
-  const { tip, line } = fingers[finger];
-  const on = (x: number, y: number) => at(x, reelTop + y);
-  const grip = paired([52, 60, 66], [9, 9.5, 9]).map(([x, foot]) => ({
-    from: on(x, 0.5),
-    through: [on(x - 0.8, 3), on(x - 0.8, 6)] as const,
-    to: on(x, foot),
-    widthMm: 5 * unit,
-  }));
-  const fore = {
-    from: on(50, 1),
-    through: [on(44, -1), on((tip[0] + 42) / 2, tip[1] - 4)] as const,
-    to: on(...tip),
-    widthMm: 4.4 * unit,
-  };
-  const back = {
-    from: on(50, 0),
-    through: [on(58, -1), on(70, -1)] as const,
-    to: on(93, 3),
-    widthMm: 9 * unit,
-  };
-  return [
-    // From the spool over the finger where it holds the line, else off the rim towards the first ring.
-    polyline(
-      [on(33, 14), finger === "holds" ? on(36, 11) : on(30, 12), on(...line)],
-      strandStrokes["main line"],
-    ),
-    ...hand([back, ...grip, fore]),
   ];
 }

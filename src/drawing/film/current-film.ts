@@ -3,7 +3,7 @@ import { entry, first, last, rising } from "../../core/lists.ts";
 import type { Mm } from "../../core/units.ts";
 import type { FlowFigure, HoldBackMax } from "../../model/in-water.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
-import { circle, type Point, point, polyline, rectangle, text, thin, thinSoft } from "../items.ts";
+import { circle, type Point, point, polyline, text, thin, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
@@ -11,7 +11,7 @@ import { parts } from "../parts/parts.ts";
 import { placeOn, tellHang } from "../plots/hang-plot.ts";
 import { strandStrokes } from "../strands.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
-import { movingFloat, placed, shotRadiusMm } from "./moving.ts";
+import { movingFloat, placed, shotAt, waterOverBed } from "./moving.ts";
 
 const waterShare = 0.75;
 const aboveMm = 5;
@@ -63,9 +63,7 @@ export function currentFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoo
     still: [
       ...parts.flowArrow.draw({ from: point(0.5, 0.7 * textMm), lengthMm: flowMm }),
       text(point(flowMm + 2.5, 1.05 * textMm), flow, textMm),
-      rectangle(0, surfaceMm, widthMm, bedMm - surfaceMm, { fill: "water" }),
-      ...parts.waterSurface.draw({ leftMm: 0, rightMm: widthMm, yMm: surfaceMm }),
-      ...parts.bed.draw({ leftMm: 0, rightMm: widthMm, yMm: bedMm }),
+      ...waterOverBed({ rightMm: widthMm, surfaceMm, footMm: bedMm }),
       text(point(widthMm - 0.5, bedMm + bedThicknessMm + textMm), figures.shortDepth(depth.depthMm), textMm, {
         anchor: "end",
         ink: "soft",
@@ -188,9 +186,7 @@ function hangingRig(
         lean: { degrees: divingDegrees, about: point(originMm, surfaceMm + scale * depth.draughtMm) },
       }),
     }),
-    ...depth.lineShot.map(({ fromHookMm, diameterMm }) =>
-      placed(placeAt(fromHookMm), [circle(point(0, 0), shotRadiusMm(diameterMm), { fill: "ink" })]),
-    ),
+    ...depth.lineShot.map(({ fromHookMm, diameterMm }) => shotAt(placeAt(fromHookMm), diameterMm)),
     placed(placeAt(0), [circle(point(0, 0), 1, { fill: "accent" })]),
   ];
 }

@@ -3,7 +3,7 @@ import { rising } from "../../core/lists.ts";
 import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
-import { circle, point, polyline, rectangle, text, thinSoft } from "../items.ts";
+import { point, polyline, rectangle, text, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
@@ -11,7 +11,7 @@ import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotated } from "../transform.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
-import { placed, shotRadiusMm } from "./moving.ts";
+import { placed, shotAt } from "./moving.ts";
 import { besidePanelMm, type ShownTip, tipPanel } from "./tip-panel.ts";
 
 const aboveMm = 38;
@@ -135,10 +135,7 @@ function rigNearBed(
   return [
     polyline(strand(loopMm, Math.max(loopMm, topFromHookMm)), strandStrokes["main line"]),
     polyline(strand(0, Math.min(loopMm, topFromHookMm)), strandStrokes["hook length"]),
-    ...shown.map(({ fromHookMm, diameterMm }) => {
-      const radiusMm = shotRadiusMm(diameterMm);
-      return placed(at(fromHookMm), [circle(point(0, 0), radiusMm, { fill: "ink" })]);
-    }),
+    ...shown.map(({ fromHookMm, diameterMm }) => shotAt(at(fromHookMm), diameterMm)),
     placed(at(0), lyingMm > 0 ? lyingHook : hangingHook),
   ];
 }

@@ -1,6 +1,6 @@
 import type { Float } from "../../core/float/float.ts";
 import { floatLook } from "../float/float-parts.ts";
-import { type Point, point } from "../items.ts";
+import { circle, type Point, point, rectangle } from "../items.ts";
 import type { Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { rotated } from "../transform.ts";
@@ -8,6 +8,13 @@ import { rotated } from "../transform.ts";
 /** Marks at a place, which films move as one. */
 export function placed({ xMm, yMm }: Point, items: readonly Item[]): Item {
   return { kind: "group", xMm, yMm, items };
+}
+
+/** Marks as films can move them: a circle by its place. */
+export function movable(items: readonly Item[]): Item[] {
+  return items.map((item) =>
+    item.kind === "circle" ? placed(point(item.cxMm, item.cyMm), [{ ...item, cxMm: 0, cyMm: 0 }]) : item,
+  );
 }
 
 interface FloatPlace {
@@ -18,6 +25,28 @@ interface FloatPlace {
   readonly lengthMm: number;
   /** Lean from upright, about a point. */
   readonly lean?: { readonly degrees: number; readonly about: Point };
+}
+
+/** Where the water of a picture begins and ends, across and down [mm]. */
+interface WaterBox {
+  readonly leftMm?: number;
+  readonly rightMm: number;
+  readonly surfaceMm: number;
+  readonly footMm: number;
+}
+
+/** Water that is cut through, with its surface. */
+export function waterCut({ leftMm = 0, rightMm, surfaceMm, footMm }: WaterBox): Item[] {
+  return [
+    rectangle(leftMm, surfaceMm, rightMm - leftMm, footMm - surfaceMm, { fill: "water" }),
+    ...parts.waterSurface.draw({ leftMm, rightMm, yMm: surfaceMm }),
+  ];
+}
+
+/** The same, down to the bed. */
+export function waterOverBed(box: WaterBox): Item[] {
+  const { leftMm = 0, rightMm, footMm } = box;
+  return [...waterCut(box), ...parts.bed.draw({ leftMm, rightMm, yMm: footMm })];
 }
 
 const leastWideMm = 2;
@@ -31,10 +60,12 @@ export function movingFloat(float: Float, { top, scale, lengthMm, lean }: FloatP
     lengthScale: scale,
     widthScale: Math.max(scale, leastWideMm / widest),
   });
-  const items = lean ? rotated(upright, lean.degrees, lean.about) : upright;
-  return items.map((item) =>
-    item.kind === "circle" ? placed(point(item.cxMm, item.cyMm), [{ ...item, cxMm: 0, cyMm: 0 }]) : item,
-  );
+  return movable(lean ? rotated(upright, lean.degrees, lean.about) : upright);
+}
+
+/** A shot at a place. */
+export function shotAt(at: Point, diameterMm: number): Item {
+  return placed(at, [circle(point(0, 0), shotRadiusMm(diameterMm), { fill: "ink" })]);
 }
 
 /** Radius of a shot on a film: sizes are told apart, the smallest is still seen. */

@@ -1,7 +1,8 @@
 import { keyOf } from "../../words/words.ts";
-import { arrow, circle, type Point, point, polygon, polyline, thin } from "../items.ts";
+import { arrow, bold, circle, type Point, point, polygon, polyline, thin } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item, Stroke } from "../model.ts";
+import { smooth } from "../smooth.ts";
 import { strandStrokes } from "../strands.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
 import { pinchingHand } from "./hand.ts";
@@ -11,14 +12,15 @@ const steps = ["open", "lay", "close", "never teeth", "try"] as const;
 type Step = (typeof steps)[number];
 
 /** All in hundredths of the picture's width. */
-const height = 62;
-const radius = 11;
-const middle = { x: 40, y: 31 };
-/** A tenth of the hand. */
-const handPart = 4.2;
-const lineRadius = 1.6;
+const height = 78;
+const radius = 12;
+const middle = { x: 50, y: 36 };
+/** How deep the line lies in the slit, above the middle of the shot where it is not in it yet. */
+const seat = { in: 0, above: -22 };
+/** How wide the slit is to either side of its middle, at the rim and at its bottom. */
+const gap = { open: 4.6, closed: 1.2, bottom: 0.9 };
 
-/** A shot pinched on, seen along the line and larger than it is: its slit open, the line in it, closed, and tried. */
+/** A shot pinched on, larger than it is: its slit open, the line in it, closed, never with the teeth, and tried. */
 export function pinchFilm(_: unknown, __: unknown, { widthMm }: FilmRoom, { words }: DrawingKit): Film {
   const unit = widthMm / 100;
   const at = (x: number, y: number) => point(x * unit, y * unit);
@@ -43,66 +45,160 @@ type At = (x: number, y: number) => Point;
 const accent: Stroke = { ink: "accent", widthMm: 0.9 };
 
 const pictures: Readonly<Record<Step, (at: At, unit: number) => Item[]>> = {
-  open: (at, unit) => [...held(at, unit, 1), ...slitShot(at, unit, 4.4), lineEnd(at(12, middle.y), unit)],
-  lay: (at, unit) => [
-    ...held(at, unit, 1),
-    ...slitShot(at, unit, 4.4),
-    lineEnd(at(middle.x - 1, middle.y), unit),
-    ...arrow(at(10, middle.y + 8), at(22, middle.y + 8), accent, 2.6),
+  open: (at, unit) => [
+    ...pinched(at, unit, gap.open, seat.above),
+    ...arrow(at(middle.x + 5, 16), at(middle.x + 5, 25), accent, 2.6),
   ],
+  lay: (at, unit) => pinched(at, unit, gap.open, seat.in),
   close: (at, unit) => [
-    ...held(at, unit, 0),
-    ...slitShot(at, unit, 1),
-    lineEnd(at(middle.x - 1, middle.y), unit),
-    ...arrow(at(20, 3), at(26, 14), accent, 2.6),
-    ...arrow(at(20, 59), at(26, 48), accent, 2.6),
+    ...pinched(at, unit, gap.closed, seat.in),
+    ...arrow(at(10, 30), at(22, 30), accent, 2.6),
+    ...arrow(at(90, 30), at(78, 30), accent, 2.6),
   ],
   "never teeth": (at, unit) => [
-    ...[-1, 1].flatMap((side) =>
-      [-2, -1, 0, 1, 2].map((place) => {
-        const [x, rim] = [middle.x + 9.4 * place, middle.y + side * (radius + 14)];
-        const edge = middle.y + side * (radius + 1 + 0.8 * Math.abs(place));
-        return polygon([at(x - 4.4, rim), at(x - 4, edge), at(x + 4, edge), at(x + 4.4, rim)], "paper", thin);
-      }),
-    ),
-    ...slitShot(at, unit, 1),
-    polyline([at(12, 6), at(68, 56)], { ink: "accent", widthMm: 1.4 }),
-    polyline([at(68, 6), at(12, 56)], { ink: "accent", widthMm: 1.4 }),
+    ...mouth(at),
+    ...slitShot(at, unit, gap.closed),
+    polyline([at(12, 4), at(88, 70)], { ink: "accent", widthMm: 1.4 }),
+    polyline([at(88, 4), at(12, 70)], { ink: "accent", widthMm: 1.4 }),
   ],
-  try: (at, unit) => [
-    polyline([at(2, middle.y), at(98, middle.y)], strandStrokes["main line"]),
-    placed(at(middle.x - 10, middle.y), [
-      circle(point(0, 0), 0.7 * radius * unit, { fill: "ink" }),
-      polyline([point(-0.7 * radius * unit, 0), point(0.7 * radius * unit, 0)], {
-        ink: "paper",
-        widthMm: 0.5,
-      }),
-    ]),
-    ...pinchingHand(at(middle.x, middle.y), handPart * unit, 2.4 * unit),
-    ...arrow(at(20, 14), at(6, 14), accent, 2.6),
-    ...drop(at(34, 10), unit),
-  ],
+  try: (at, unit) => {
+    const ballMm = 0.8 * radius * unit;
+    return [
+      polyline([at(2, middle.y), at(98, middle.y)], strandStrokes["main line"]),
+      placed(at(middle.x - 16, middle.y), [
+        circle(point(0, 0), ballMm, { fill: "ink" }),
+        polyline([point(-ballMm, 0), point(ballMm, 0)], { ink: "paper", widthMm: 0.5 }),
+      ]),
+      ...pinchingHand(at(middle.x - 5, middle.y), 4.3 * unit, 2.4 * unit),
+      ...arrow(at(22, 20), at(6, 20), accent, 2.6),
+      ...drop(at(34, 14), unit),
+    ];
+  },
 };
 
-/** The shot between the tips of forefinger and thumb. */
-const held = (at: At, unit: number, open: number): Item[] =>
-  pinchingHand(at(middle.x, middle.y), handPart * unit, 2 * (radius + open) * unit);
-
-/** A shot seen along the line, its slit to the left. */
-function slitShot(at: At, unit: number, gap: number): Item[] {
-  const rim = middle.x - Math.sqrt(radius * radius - gap * gap);
-  const { x, y } = middle;
+/** The shot between finger and thumb with so wide a slit, and the line at a height over the slit's bottom. */
+function pinched(at: At, unit: number, slit: number, lineY: number): Item[] {
+  const [x, y] = [middle.x, middle.y + lineY];
+  const line = (from: readonly [number, number], to: readonly [number, number], stroke: Stroke) =>
+    polyline([at(...from), at(...to)], stroke);
+  const cord: Stroke = { ink: "accent", widthMm: 1.2 };
   return [
-    placed(at(x, y), [circle(point(0, 0), radius * unit, { fill: "ink" })]),
-    polygon([at(rim, y - gap), at(x, y - 0.8), at(x, y + 0.8), at(rim, y + gap)], "paper"),
+    line([x, y], [x + 44, y - 13], cord),
+    ...slitShot(at, unit, slit),
+    ...holdingHand(at, slit),
+    // Towards the reader it is over all, with a light edge.
+    line([x - 2, y + 0.6], [x - 44, y + 13], { ink: "paper", widthMm: 2.2 }),
+    line([x, y], [x - 44, y + 13], cord),
   ];
 }
 
-/** The line, cut across. */
-function lineEnd(place: Point, unit: number): Item {
-  return placed(place, [
-    circle(point(0, 0), lineRadius * unit, { fill: "accent", stroke: { ...thin, ink: "paper" } }),
+/** A shot seen along the line, its slit up. */
+function slitShot(at: At, unit: number, slit: number): Item[] {
+  const rim = middle.y - Math.sqrt(radius * radius - slit * slit) - 0.9;
+  const { x, y } = middle;
+  return [
+    placed(at(x, y), [circle(point(0, 0), radius * unit, { fill: "ink" })]),
+    polygon(
+      [at(x - slit, rim), at(x - gap.bottom, y + 1.4), at(x + gap.bottom, y + 1.4), at(x + slit, rim)],
+      "paper",
+    ),
+  ];
+}
+
+/** A hand from below, a shot between the tips of its thumb and its forefinger, the other fingers folded. */
+function holdingHand(at: At, slit: number): Item[] {
+  // A shot whose slit closes gives way by so much.
+  const give = (gap.open - slit) / 3;
+  const left = (x: number, y: number) => at(x + give, y);
+  const right = (x: number, y: number) => at(x - give, y);
+  const thumb = [
+    left(37.6, 34),
+    left(37.9, 39),
+    left(37.6, 45),
+    at(39.5, 52),
+    at(44, 57.5),
+    at(47, 66),
+    at(46, 72),
+    at(20, 72),
+    at(19, 62),
+    at(22, 51),
+    left(25.5, 41),
+    left(27.5, 33),
+    left(31, 28.6),
+    left(35.4, 29.4),
+  ];
+  const forefinger = [
+    right(62.4, 34),
+    right(62.1, 39),
+    right(63, 45),
+    at(64.5, 50),
+    at(60, 57),
+    at(54, 72),
+    at(79, 72),
+    at(82, 62),
+    at(81, 52),
+    at(77.5, 44),
+    right(74.5, 36),
+    right(71, 29.6),
+    right(65.4, 29),
+  ];
+  const folded = [56.4, 62.6, 68.8].map((y) => [
+    at(79, y - 3.2),
+    at(66, y - 3.4),
+    at(52.5, y - 2.8),
+    at(50, y),
+    at(52.5, y + 2.8),
+    at(66, y + 3.2),
+    at(79, y + 3),
+    at(80.5, y),
   ]);
+  const outlined = (points: readonly Point[]) => polygon(smooth(points, true), "paper", bold);
+  const nail = (points: readonly Point[]) => polygon(smooth(points, true), "paper", thin);
+  return [
+    outlined(forefinger),
+    ...folded.toReversed().map(outlined),
+    outlined(thumb),
+    nail([left(28.6, 35), left(30.4, 31), left(32.6, 31.4), left(32, 35.6), left(29.8, 38.6)]),
+    nail([right(71.4, 35), right(69.6, 31), right(67.4, 31.4), right(68, 35.6), right(70.2, 38.6)]),
+    polygon([at(17, 71), at(84, 71), at(84, height), at(17, height)], "ink"),
+  ];
+}
+
+/** A mouth wide open, seen from in front, its teeth on a shot. */
+function mouth(at: At): Item[] {
+  const { x, y } = middle;
+  /** Lips with corners at either side, the upper one dipping in the middle. */
+  const lips = (wide: number, up: number, dip: number, down: number, fill: "paper" | "soft"): Item => {
+    const to = (dx: number, dy: number) => {
+      const { xMm, yMm } = at(x + dx, y + dy);
+      return [xMm, yMm] as const;
+    };
+    return {
+      kind: "path",
+      steps: [
+        ["M", ...to(-wide, 0)],
+        ["C", ...to(-0.6 * wide, -up), ...to(-0.2 * wide, -1.15 * up), ...to(0, -up + dip)],
+        ["C", ...to(0.2 * wide, -1.15 * up), ...to(0.6 * wide, -up), ...to(wide, 0)],
+        ["C", ...to(0.6 * wide, 1.05 * down), ...to(0.3 * wide, down), ...to(0, down)],
+        ["C", ...to(-0.3 * wide, down), ...to(-0.6 * wide, 1.05 * down), ...to(-wide, 0)],
+        ["Z"],
+      ],
+      fill,
+      stroke: bold,
+    };
+  };
+  const teeth = [-1, 1].flatMap((side) =>
+    [-2, -1, 0, 1, 2].map((place) => {
+      const [across, root] = [x + 8.6 * place, y + side * (21.5 - 2.6 * Math.abs(place))];
+      const edge = y + side * (radius - 0.6 + 0.5 * Math.abs(place));
+      return polygon(
+        [at(across - 4.2, root), at(across - 3.8, edge), at(across + 3.8, edge), at(across + 4.2, root)],
+        "paper",
+        thin,
+      );
+    }),
+  );
+  return [lips(46, 34, 5, 36, "paper"), lips(38, 24, 1, 24, "soft"), ...teeth];
 }
 
 function drop({ xMm, yMm }: Point, unit: number): Item[] {

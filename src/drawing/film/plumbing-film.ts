@@ -6,7 +6,7 @@ import { lockShotOf, totalPullG } from "../../core/loading/loading.ts";
 import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
-import { arrow, bold, type Point, point, polyline, rectangle, text } from "../items.ts";
+import { arrow, bold, type Point, point, polyline, text } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item, PathItem } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
@@ -15,7 +15,7 @@ import { strandStrokes } from "../strands.ts";
 import { rotatedPoint } from "../transform.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
 import { pinchingHand } from "./hand.ts";
-import { movingFloat, placed } from "./moving.ts";
+import { movingFloat, placed, waterOverBed } from "./moving.ts";
 import { besidePanelMm, flatDegrees, type ShownTip, tipPanel } from "./tip-panel.ts";
 
 const aboveMm = 26;
@@ -81,9 +81,7 @@ export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
     title: words("drawing.film.plumbing.title", { rig: solved.rig.title }),
     description: words("drawing.film.plumbing.about"),
     still: [
-      rectangle(0, surfaceMm, pictureMm, waterMm, { fill: "water" }),
-      ...parts.waterSurface.draw({ leftMm: 0, rightMm: pictureMm, yMm: surfaceMm }),
-      ...parts.bed.draw({ leftMm: 0, rightMm: pictureMm, yMm: water.bedMm }),
+      ...waterOverBed({ rightMm: pictureMm, surfaceMm, footMm: water.bedMm }),
       text(
         point(0, water.bedMm + bedThicknessMm + textMm),
         words("drawing.film.plumbing.bed", { depth: figures.shortDepth(depth.depthMm) }),

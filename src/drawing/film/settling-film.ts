@@ -5,14 +5,14 @@ import { last, rising } from "../../core/lists.ts";
 import { ballDiameterMm } from "../../core/tackle/shot.ts";
 import type { G, Mm } from "../../core/units.ts";
 import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
-import { circle, type Point, point, polyline, rectangle, text } from "../items.ts";
+import { circle, type Point, point, polyline, text } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotatedPoint } from "../transform.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
-import { movingFloat, placed, shotRadiusMm } from "./moving.ts";
+import { movingFloat, placed, shotAt, shotRadiusMm, waterCut } from "./moving.ts";
 import { besidePanelMm, flatDegrees, mostOf, type ShownTip, tipPanel } from "./tip-panel.ts";
 
 /** The float with so much of its load on. */
@@ -23,6 +23,8 @@ export interface Loaded {
   /** Too many, beside the lock. */
   readonly more?: readonly Pick<SolvedShot, "massG" | "metal">[];
   readonly tip: ShownTip;
+  /** The last of them is what is new. */
+  readonly hasNewShot?: boolean;
   /** It leans, as its foot is pulled down but not enough for it to stand. */
   readonly isHalfCocked?: boolean;
 }
@@ -57,7 +59,7 @@ export function settlingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
   const moments = loads.map((loaded): Moment => ({ caption: loaded.caption, moving: stage.moving(loaded) }));
   const stands = loads.findIndex(({ tip }) => tip !== undefined);
   const right = loads.length - 2;
-  const chosen = [Math.max(0, stands - 1), stands, Math.round((stands + right) / 2), right, loads.length - 1];
+  const chosen = [0, Math.max(0, stands - 1), stands, right, loads.length - 1];
   return {
     widthMm: room.widthMm,
     heightMm: stage.heightMm,
@@ -89,8 +91,7 @@ export function settlingStage(
   const waterMm = floatMm * scale + lineMm + underMm + 4.5;
   const panel = tipPanel(float, tips, room, { surfaceMm, aboveMm }, kit);
   const still: readonly Item[] = [
-    rectangle(0, surfaceMm, pictureMm, waterMm, { fill: "water" }),
-    ...parts.waterSurface.draw({ leftMm: 0, rightMm: pictureMm, yMm: surfaceMm }),
+    ...waterCut({ rightMm: pictureMm, surfaceMm, footMm: surfaceMm + waterMm }),
     text(point(0, room.textMm), kit.words("drawing.film.settling.shortened"), room.textMm, { ink: "soft" }),
     ...panel.still,
   ];
@@ -133,7 +134,7 @@ function loadsOf(solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit): readon
         : tip === null
           ? words("drawing.film.settling.under", values)
           : words("drawing.film.settling.stands", values);
-    loads.push({ caption, shot: order.slice(0, i + 1), hasHook: false, tip });
+    loads.push({ caption, shot: order.slice(0, i + 1), hasNewShot: true, hasHook: false, tip });
   }
   const leans = loads.findLastIndex(({ tip, shot }) => tip === undefined && shot.length > 0);
   const needed = cockingPullG(float, conditions);
@@ -165,7 +166,7 @@ function tooMany(depth: SolvedDepth, order: readonly SolvedShot[], { words, figu
       : tip < levelMm
         ? words("drawing.film.settling.too-many-level", values)
         : words("drawing.film.settling.too-many", values);
-  return { caption, shot: order, more: [more], hasHook: true, tip };
+  return { caption, shot: order, more: [more], hasNewShot: true, hasHook: true, tip };
 }
 
 interface FloatRoom {
@@ -178,7 +179,7 @@ interface FloatRoom {
 function hung(
   { rig }: SolvedRig,
   depth: SolvedDepth,
-  { shot, hasHook, more = [], tip, isHalfCocked }: Loaded,
+  { shot, hasHook, more = [], hasNewShot, tip, isHalfCocked }: Loaded,
   { middleMm, surfaceMm, scale }: FloatRoom,
 ): Item[] {
   const floatMm = lengthMm(rig.float);
@@ -194,6 +195,15 @@ function hung(
   const isLock = (one: SolvedShot) => depth.lockShot.includes(one);
   const lock = shot.filter(isLock);
   const line = shot.filter((one) => !isLock(one));
+  const hanging = [
+    ...lock.map(({ diameterMm }, i) => ({ place: beside(eye, i), diameterMm })),
+    ...line.map(({ fromHookMm, diameterMm }) => ({ place: along(fromHookMm), diameterMm })),
+    ...more.map(({ massG, metal }, i) => ({
+      place: beside(eye, lock.length + i),
+      diameterMm: ballDiameterMm(massG, metal),
+    })),
+  ];
+  const newest = hanging.at(-1);
   return [
     polyline([eye, end], strandStrokes["main line"]),
     ...movingFloat(rig.float, {
@@ -202,15 +212,17 @@ function hung(
       lengthMm: floatMm,
       ...(isFlat && { lean: { degrees, about: water } }),
     }),
-    ...lock.map((one, i) => shotAt(beside(eye, i), one.diameterMm)),
-    ...more.map(({ massG, metal }, i) => shotAt(beside(eye, lock.length + i), ballDiameterMm(massG, metal))),
-    ...line.map((one) => shotAt(along(one.fromHookMm), one.diameterMm)),
+    ...hanging.map(({ place, diameterMm }) => shotAt(place, diameterMm)),
+    ...(hasNewShot && newest ? [ringRound(newest.place, newest.diameterMm)] : []),
     ...(hasHook ? [placed(end, parts.hook.draw({ bend: point(0, 2.8), heightMm: 2.8 }))] : []),
   ];
 }
 
-const shotAt = (at: Point, diameterMm: Mm): Item =>
-  placed(at, [circle(point(0, 0), shotRadiusMm(diameterMm), { fill: "ink" })]);
+/** A ring round a shot. */
+const ringRound = (at: Point, diameterMm: Mm): Item =>
+  placed(at, [
+    circle(point(0, 0), shotRadiusMm(diameterMm) + 0.9, { stroke: { ink: "accent", widthMm: 0.5 } }),
+  ]);
 
 /** Lock shot on either side of the eye, in turn, outwards. */
 function beside({ xMm, yMm }: Point, place: number): Point {

@@ -4,16 +4,16 @@ import type { Mm, S } from "../../core/units.ts";
 import type { Arrangement, SisterShot } from "../../model/in-water.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
-import { circle, type Point, point, polyline, rectangle, text, thin } from "../items.ts";
+import { circle, type Point, point, polyline, text, thin } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import { layLabel, paintLabel } from "../labels/label-text.ts";
 import type { Item, Stroke } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
-import { parts } from "../parts/parts.ts";
 import { fish } from "../scenes/fish.ts";
 import { strandStrokes } from "../strands.ts";
 import { type Film, type FilmRoom, filmLengthS, type Moment, momentAt } from "./film.ts";
 import { lineAt } from "./line-at.ts";
+import { waterOverBed } from "./moving.ts";
 
 /** One of the two that fall. */
 interface Side {
@@ -139,9 +139,7 @@ function layOut(
   const third = (scale * depthMm) / 3;
   const still: Item[] = [
     ...columns.flatMap(({ leftMm }, i) => [
-      rectangle(leftMm, surfaceMm, columnMm, bedMm - surfaceMm, { fill: "water" }),
-      ...parts.waterSurface.draw({ leftMm, rightMm: leftMm + columnMm, yMm: surfaceMm }),
-      ...parts.bed.draw({ leftMm, rightMm: leftMm + columnMm, yMm: bedMm }),
+      ...waterOverBed({ leftMm, rightMm: leftMm + columnMm, surfaceMm, footMm: bedMm }),
       ...[1, 2].map((at) =>
         polyline(
           [point(leftMm, surfaceMm + at * third), point(leftMm + columnMm, surfaceMm + at * third)],

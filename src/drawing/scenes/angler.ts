@@ -28,20 +28,40 @@ export const hipsShare = { sits: 0.275, stands: 0.51 } as const;
 const clearMm = 0.45;
 
 /** Somebody with a cap, looking to the right: on a seat box, or on their feet. */
-export function angler({ hips, heightMm: h, hands, otherHand, sits }: Angler): Item[] {
-  const at = (x: number, y: number) => point(hips.xMm + x * h, hips.yMm + y * h);
-  const shoulder = at(0.05, -share.trunk);
+export function angler({ hands, otherHand, ...body }: Angler): Item[] {
+  const { heightMm: h, sits } = body;
+  const at = placesOf(body);
   return [
     ...(sits ? seat(at, h) : []),
-    ...(otherHand ? arm(shoulder, otherHand, h) : []),
-    ...legs(at, h, sits),
-    polygon(smooth(trunkOf(at), true), "ink"),
-    ...head(at, h),
-    ...arm(shoulder, hands, h),
+    ...(otherHand ? anglerArm(body, otherHand) : []),
+    ...withoutArms(at, h, sits),
+    ...anglerArm(body, hands),
   ];
 }
 
+type Body = Omit<Angler, "hands" | "otherHand">;
+
+/** The part of somebody that stays where it is while the arms move. */
+export function anglerBody(body: Body): Item[] {
+  const { heightMm: h, sits } = body;
+  const at = placesOf(body);
+  return [...(sits ? seat(at, h) : []), ...withoutArms(at, h, sits)];
+}
+
+/** An arm to where its hand is. */
+export function anglerArm(body: Pick<Body, "hips" | "heightMm">, hand: Point): Item[] {
+  return arm(placesOf(body)(0.05, -share.trunk), hand, body.heightMm);
+}
+
 type At = (x: number, y: number) => Point;
+
+function placesOf({ hips, heightMm: h }: Pick<Body, "hips" | "heightMm">): At {
+  return (x, y) => point(hips.xMm + x * h, hips.yMm + y * h);
+}
+
+function withoutArms(at: At, h: number, sits: boolean): Item[] {
+  return [...legs(at, h, sits), polygon(smooth(trunkOf(at), true), "ink"), ...head(at, h)];
+}
 
 function trunkOf(at: At): Point[] {
   return [
