@@ -25,9 +25,9 @@ export function orderFiles(
 function sessionOrder({ session, kit: lines, feeds, groundbait }: SolvedSession, kit: TableKit): OutputFile {
   const rows: Row[] = [
     ...lines.map((line) => orderRow(line, kit)),
-    ...feeds.map(({ what, use, neededMl, inBoxMl, packetMl, packets, priceCents }) => ({
+    ...feeds.map(({ what, fedMl, neededMl, inBoxMl, packetMl, packets, priceCents }) => ({
       item: what,
-      kind: use === "feed" ? "feed" : "hook bait",
+      kind: fedMl > 0 ? "feed" : "hook bait",
       unit: "ml",
       ...sold(Math.ceil(neededMl), Math.floor(inBoxMl), packetMl, packets, priceCents),
     })),

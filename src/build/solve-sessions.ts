@@ -1,11 +1,12 @@
 import { sessionMessages } from "../checks/sessions.ts";
-import { known } from "../core/lists.ts";
+import { withId } from "../core/lists.ts";
 import type { Keep } from "../model/kept.ts";
 import type { Library } from "../model/library.ts";
 import { hasErrors, type Message, message, type Staged } from "../model/message.ts";
 import type { Session } from "../model/session.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import type { SolvedSession } from "../model/solved-session.ts";
+import { type LessonRigToMake, lessonRigsToMake } from "../solve/session/lesson-rigs.ts";
 import { rigForSpot, type SpotToFish, spotsOf } from "../solve/session/session-spots.ts";
 import { solveSession } from "../solve/session/solve-session.ts";
 import { findingMessage, reasonText } from "../words/reason.ts";
@@ -33,10 +34,12 @@ function solveOne(session: Session, input: SessionsInput): Staged<SolvedSession 
   const { library, rigs, kit } = input;
   const spots = spotsOf(session, library);
   const unfit = rigsWithoutWater(session, spots, library);
-  const made = rigsAtSpots(session, spots, input);
+  const plans = session.lessonIds.map((id) => withId(library.plans, id));
+  const forLessons = lessonRigsToMake(plans, session.learners.count, spots, library.rigs);
+  const made = rigsAtSpots(session, spots, forLessons, input);
   const wrong = [...unfit, ...made.messages];
   if (hasErrors(wrong)) return { value: undefined, messages: wrong };
-  const atSpot = (rig: { readonly id: string }, spot: SpotToFish) => known(made.value, keyOf(rig.id, spot));
+  const atSpot = (rig: { readonly id: string }, spot: SpotToFish) => made.value.get(keyOf(rig.id, spot));
   const solved = solveSession({ session, spots, library, atSpot, rigs });
   const found = solved.findings.map((finding) =>
     findingMessage(finding, session.placeOf(["hours"]), kit.words, kit.figures),
@@ -75,10 +78,14 @@ function rigsWithoutWater(
 
 const keyOf = (rigId: string, { swim, depthMm }: SpotToFish) => `${rigId}|${swim.id}|${depthMm}`;
 
-/** Each rig made up for each spot where it is fished; what is against it is told at the spot. */
+/**
+ * Each rig made up for each spot where it is fished; what is against it is told at the spot. Rigs for lessons are made up
+ * where they can be.
+ */
 function rigsAtSpots(
   { placeOf }: Session,
   spots: readonly SpotToFish[],
+  forLessons: readonly LessonRigToMake[],
   { kit, keep }: SessionsInput,
 ): Staged<ReadonlyMap<string, SolvedRig>> {
   const value = new Map<string, SolvedRig>();
@@ -93,6 +100,12 @@ function rigsAtSpots(
       const values = { rig: rig.title, spot: spot.spot.title, said };
       messages.push(message("session-rig-not-for-spot", placeOf(["swims", at, "spot"]), values));
     }
+  }
+  for (const { entry, spot } of forLessons) {
+    if (!spot || value.has(keyOf(entry.id, spot))) continue;
+    const made = wholly(rigForSpot(entry.rig, spot.swim, spot.depthMm), keep);
+    const isMade = made.findings.every(({ severity }) => severity !== "error");
+    if (made.value && isMade) value.set(keyOf(entry.id, spot), made.value);
   }
   return { value, messages };
 }

@@ -13,8 +13,11 @@ export const sessionWords: { readonly [C in SessionCode]: (v: MessageValues[C]) 
     hint: "make `hours` shorter or `from` earlier, or write a session for each day",
   }),
   "session-too-few-rods": (v) => ({
-    reason: `${many(v.learners, "learner")} cannot fish with ${many(v.rods, "rod")}`,
-    hint: `bring ${v.learners - v.rods} more and say so in \`rods\`, or take fewer learners`,
+    reason:
+      v.needed > v.learners
+        ? `${many(v.learners, "learner")} who fish with whip and rod in turn need ${v.needed}, and there are ${v.rods}`
+        : `${many(v.learners, "learner")} cannot fish with ${many(v.rods, "rod")}`,
+    hint: `bring ${v.needed - v.rods} more and say so in \`rods\`, or take fewer learners`,
   }),
   "session-rig-water": (v) => ({
     reason: `the rig "${v.rig}" is for ${waters[v.water]}, and no swim of the session is`,

@@ -141,6 +141,8 @@ export interface BaitEntry {
   readonly bait: Bait;
   /** Sizes of hook that suit it, by their numbers: the largest hook has the lowest. */
   readonly hooks?: { readonly largest: number; readonly smallest: number };
+  /** What it is called where it is fed; its title where nothing is said. */
+  readonly feed?: string;
   /** Whether it is drawn, and how. */
   readonly looks?: BaitLooks;
   readonly notes: Root;
@@ -153,7 +155,7 @@ export interface GroupUse {
   /** Hook lengths that a learner ties for each rig, and line that is cut off for one. */
   readonly hookLengths: number;
   readonly hookLineMm: Mm;
-  /** Line that goes on a learner's reel or whip. */
+  /** Line that goes on a learner's reel. */
   readonly mainLineMm: Mm;
   readonly hooksInPacket: number;
   readonly hookLineOnSpoolMm: Mm;

@@ -1,7 +1,12 @@
 /** Messages about sessions: what each is about, for its words to speak of. */
 export interface SessionMessageValues {
   readonly "session-past-midnight": { readonly hours: number; readonly left: number };
-  readonly "session-too-few-rods": { readonly learners: number; readonly rods: number };
+  readonly "session-too-few-rods": {
+    readonly learners: number;
+    /** More than learners where they fish with a whip and a rod in turn. */
+    readonly needed: number;
+    readonly rods: number;
+  };
   readonly "session-rig-water": { readonly rig: string; readonly water: "still" | "flowing" };
   readonly "session-swim-without-rig": { readonly swim: string; readonly water: "still" | "flowing" };
   readonly "session-rig-not-for-spot": { readonly rig: string; readonly spot: string; readonly said: string };

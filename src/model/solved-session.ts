@@ -27,10 +27,23 @@ export interface SessionSpot {
   readonly rigs: readonly RigAtSpot[];
 }
 
-/** Feed or bait that is brought. */
+/** A rig that lessons want made up beside those that are fished. */
+export interface LessonRig {
+  readonly entry: RigEntry;
+  readonly solved: SolvedRig;
+  readonly count: number;
+  /** Where it is made up for; nothing where it is made up for its own depths. */
+  readonly spot?: SessionSpot;
+}
+
+/** Feed or bait that is brought: what is thrown in and what goes on hooks is bought as one where it is one thing. */
 export interface FeedLine {
   readonly what: string;
-  readonly use: "feed" | "hook";
+  /** Of that, what is thrown in. */
+  readonly fedMl: Ml;
+  /** And what goes on hooks, by the baits' titles. */
+  readonly onHooks: readonly { readonly bait: string; readonly volumeMl: Ml }[];
+  /** All of it. */
   readonly neededMl: Ml;
   readonly inBoxMl: Ml;
   /** Whole packets; none where nobody says how it is sold. */
@@ -53,6 +66,23 @@ export interface GroundbaitLine {
   readonly priceCents?: number;
 }
 
+/** What is made ready before a session. */
+export interface SessionReady {
+  /** By strength of line: reels, each with so much line. */
+  readonly reels: readonly { readonly strengthG: G; readonly count: number; readonly lineMm: Mm }[];
+  /** By strength of line and length: lines for whips. */
+  readonly whipLines: readonly { readonly strengthG: G; readonly count: number; readonly lineMm: Mm }[];
+  /** By hook and strength of line. */
+  readonly hookLengths: readonly {
+    readonly hook: number;
+    readonly strengthG: G;
+    readonly count: number;
+  }[];
+  /** Learners who fish with one. */
+  readonly rods: number;
+  readonly whips: number;
+}
+
 /** A session with its sums done. */
 export interface SolvedSession {
   readonly session: Session;
@@ -63,6 +93,9 @@ export interface SolvedSession {
   readonly feeds: readonly FeedLine[];
   readonly groundbait?: GroundbaitLine;
   readonly kit: readonly (KitLine<ThingNeed> & { readonly priceCents?: number })[];
+  readonly lessonRigs: readonly LessonRig[];
+  /** What is filled, tied and brought before the day, without spares. */
+  readonly ready: SessionReady;
   /** What lessons need besides tackle; a thing that two of them use is brought once. */
   readonly tools: readonly { readonly title: string; readonly count: number }[];
 }

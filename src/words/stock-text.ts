@@ -31,10 +31,11 @@ export function moneyText(cents: number, money: string | undefined, { words, fig
   return words("stock.money", { money: money ?? "", amount: figures.typed(amount) }).trim();
 }
 
-/** How a thing is sold: singly, in packets or on spools. */
+/** How a thing is sold: singly, in packets or on spools. Of shot without a packet nobody has said it. */
 function soldText(line: KitLine<ThingNeed>, kit: TableKit): string {
   const { kind, perPacket } = line;
   const isLine = kind === "line" || kind === "hook length";
+  if (perPacket === 1 && kind === "shot") return kit.words("table.blank");
   if (perPacket === 1) return kit.words(isLine ? "stock.off-the-spool" : "table.singly");
   return kit.words(isLine ? "table.spools" : "table.packets", { amount: amountText(line, perPacket, kit) });
 }

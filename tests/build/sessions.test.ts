@@ -1,5 +1,6 @@
 import { parse } from "csv-parse/sync";
 import { expect, test } from "vitest";
+import { worded } from "../../src/checks/messages.ts";
 import { builtOf } from "../support/edited-guides.ts";
 import { sampleSession } from "../support/sample-session.ts";
 import { contentWith, solveWith } from "../support/smallest-content.ts";
@@ -42,6 +43,49 @@ test("what a shop is asked for stands in a table for its programs", async () => 
     perPacket: "10",
   });
   expect(rows.find(({ kind }) => kind === "hook bait")).toMatchObject({ needed: "100", unit: "ml" });
+}, 120_000);
+
+test("who fishes with a whip and a rod in turn needs both, and nobody else", async () => {
+  const plain = contentWith({})["rigs/plain.md"]!;
+  const whip = plain
+    .replace("title: Plain rig", "title: Whip rig")
+    .replace("water: still", "water: still\nwhip: 4 m");
+  const both = sampleSession("rigs: [plain]", "rigs: [plain, whip]");
+  const told = async (rods: string) => {
+    const session = { "sessions/day.yaml": both["sessions/day.yaml"]!.replace("rods: 2", rods) };
+    const { messages } = await solveWith({ ...both, ...session, "rigs/whip.md": whip });
+    return messages
+      .filter(({ code }) => code === "session-too-few-rods")
+      .map((one) => [worded(one).reason, worded(one).hint]);
+  };
+  expect(await told("rods: 3")).toEqual([
+    [
+      "2 learners who fish with whip and rod in turn need 4, and there are 3",
+      "bring 1 more and say so in `rods`, or take fewer learners",
+    ],
+  ]);
+  expect(await told("rods: 4")).toEqual([]);
+});
+
+test("no name can be written where ages stand, and no page has what is filled in by hand", async () => {
+  for (const [ages, isRight] of [
+    ["9 to 13", true],
+    ["12", true],
+    ["18+", true],
+    ["Rowan, 12", false],
+    ["12 Rowan", false],
+    ["01632 960 417", false],
+  ] as const) {
+    const { messages } = await solveWith(sampleSession("{ count: 2 }", `{ count: 2, ages: "${ages}" }`));
+    expect([ages, messages.some((one) => worded(one).reason.includes("these are no ages"))]).toEqual([
+      ages,
+      !isRight,
+    ]);
+  }
+  const shown = await built(sampleSession("hours: 3 h", "hours: 3 h\npage: true"));
+  const page = shown.get("site/sessions/day.html")!;
+  for (const heading of ["Name of the learner", "Fetched by", "Hook bait"])
+    expect(page).not.toContain(heading);
 }, 120_000);
 
 test("of a session that cannot be held nothing is made", async () => {

@@ -120,10 +120,12 @@ describe("what is shipped in German", () => {
       : typeof data === "object" && data !== null
         ? Object.fromEntries(
             Object.entries(data)
-              .filter(([key]) => !inWords.includes(key))
+              .filter(([key, value]) => !inWords.includes(key) && !isBaitsFeed(key, value))
               .map(([key, value]) => [key, figures(value)]),
           )
         : data;
+  /** A rig's feed has figures; a bait's is a word. */
+  const isBaitsFeed = (key: string, value: unknown) => key === "feed" && typeof value === "string";
   /** Keys whose values are words of the language. */
   const inWords = [
     ...[

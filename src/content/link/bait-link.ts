@@ -26,6 +26,7 @@ export function linkBait(
       ...(fall !== undefined && { fallMs: fall }),
     },
     ...(hooks && { hooks }),
+    ...(value.feed !== undefined && { feed: value.feed }),
     ...(value.looks && {
       looks: { ...value.looks, lengthMm: value.looks.length, widthMm: value.looks.width },
     }),

@@ -1,4 +1,6 @@
 import type { z } from "zod";
+import { paired, withId } from "../../core/lists.ts";
+import { spreadOver } from "../../core/session/places.ts";
 import type { Library } from "../../model/library.ts";
 import type { FeedStock, Session } from "../../model/session.ts";
 import type { SwimEntry } from "../../model/swim.ts";
@@ -28,6 +30,7 @@ export function linkSession(read: Read<Typed>, shelves: Shelves, reading: Readin
   const box = linkStock(value.box, ["box"], read, shelves, reading);
   const feeds = feedsOf(read, named, shelves, reading);
   holdable(read, reading);
+  enoughRods(read, swims, named.rigIds, shelves, reading);
   if (reading.messages.length > told) return undefined;
   const { learners } = value;
   const { groundbait } = value.box;
@@ -115,16 +118,16 @@ function feedsOf(
   { rigs, baits }: Shelves,
   reading: Reading,
 ): readonly FeedStock[] {
-  const whats = [
-    ...rigs.filter(({ id }) => rigIds.includes(id)).map(({ rig }) => rig.feed.what),
-    ...baits.filter(({ bait }) => baitIds.includes(bait.id)).map(({ bait }) => bait.title),
-  ];
-  const known = new Map(whats.map((what) => [what, what]));
+  const hooked = baits.filter(({ bait }) => baitIds.includes(bait.id));
+  const known = new Map([
+    ...rigs.filter(({ id }) => rigIds.includes(id)).map(({ rig }) => [rig.feed.what, rig.feed.what] as const),
+    ...hooked.map(({ bait: { title }, feed = title }) => [title, feed] as const),
+  ]);
   const { feeds } = value.box;
   return feeds.flatMap(({ feed: name, volume: volumeMl, packet, price }, at) => {
     const place = yaml.placeOf(["box", "feeds", at, "feed"]);
     const feed = reading.lookUp(known, name, "feed or bait of this session", place);
-    if (feeds.findIndex((one) => one.feed === name) < at) {
+    if (feed !== undefined && feeds.findIndex((one) => known.get(one.feed) === feed) < at) {
       reading.error(place, "duplicate-name", { found: name });
     }
     return feed === undefined
@@ -133,7 +136,7 @@ function feedsOf(
   });
 }
 
-/** Whether the day is long enough, and there is a rod for each. */
+/** Whether the day is long enough. */
 function holdable({ value, yaml }: Read<Typed>, reading: Reading): void {
   const roomMin = minutes(value.hours);
   if (value.from + roomMin > dayMin) {
@@ -142,8 +145,32 @@ function holdable({ value, yaml }: Read<Typed>, reading: Reading): void {
       left: Math.floor((dayMin - value.from) / 6) / 10,
     });
   }
+}
+
+/** Whether there is a rod, or a whip, for each learner; who fishes with both in turn has both. */
+function enoughRods(
+  { value, yaml }: Read<Typed>,
+  swims: Session["swims"],
+  rigIds: readonly string[],
+  { rigs, swims: all }: Shelves,
+  reading: Reading,
+): void {
   const { count } = value.learners;
-  if (count > value.rods) {
-    reading.error(yaml.placeOf(["rods"]), "session-too-few-rods", { learners: count, rods: value.rods });
+  const heads = spreadOver(count, swims.length);
+  const inTurn = swims.map(({ swimId, rigIds: wanted }) => {
+    const fished = wanted.length > 0 ? wanted : rigIds;
+    const { water } = withId(all, swimId);
+    const outfits = rigs
+      .filter(({ id, rig }) => fished.includes(id) && rig.water === water)
+      .map(({ rig }) => rig.outfit === "whip");
+    return Math.max(1, new Set(outfits).size);
+  });
+  const needed = swims.length === 0 ? count : paired(heads, inTurn).reduce((sum, [a, b]) => sum + a * b, 0);
+  if (needed > value.rods) {
+    reading.error(yaml.placeOf(["rods"]), "session-too-few-rods", {
+      learners: count,
+      needed,
+      rods: value.rods,
+    });
   }
 }

@@ -14,7 +14,7 @@ export const session = {
     "Which of the session's rigs are fished here; all that are for such water where nothing is said.",
   learners: "Who comes. Never write names here.",
   "learners.count": "How many.",
-  "learners.ages": "How old they are, such as 9 to 13.",
+  "learners.ages": "How old they are, such as 9 to 13; figures alone, as names have no place here.",
   "learners.first-time": "true where they have had no lesson before.",
   adults: "How many grown-ups are there. How many there must be is your club's and the law's to say.",
   rods: "How many rods or whips there are.",

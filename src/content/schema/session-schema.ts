@@ -15,6 +15,16 @@ const clock = () =>
       return 60 * Number(hours) + Number(minutes);
     });
 
+/** Figures with a word between them, so that nobody's name can stand there. */
+const ages = () =>
+  z
+    .string()
+    .regex(
+      /^\d{1,2}\+?(?:\s?(?:[–,-]|\p{L}{1,4})\s?\d{1,2}\+?)*$/u,
+      "these are no ages; write them like 9 to 13, and never names",
+    )
+    .meta({ form: "ages, such as 9 to 13" });
+
 const names = () => z.array(z.string()).max(limits.depths.most).default([]);
 const part = (like: string) => quantity("time", { least: 0 }, [like]);
 const people = () => z.int().min(1).max(60);
@@ -33,7 +43,7 @@ export const sessionSchema = z.strictObject({
     .max(limits.depths.most),
   learners: z.strictObject({
     count: people(),
-    ages: z.string().optional(),
+    ages: ages().optional(),
     "first-time": z.boolean().default(false),
   }),
   adults: people(),

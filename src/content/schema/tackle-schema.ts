@@ -114,6 +114,7 @@ export const baitSchema = z.strictObject({
   density: density(),
   fall: pace().optional(),
   hooks: z.tuple([hookSize, hookSize]).optional(),
+  feed: z.string().optional(),
   looks: baitLooksSchema.optional(),
   basis,
   notes: z.string().default(""),

@@ -1,6 +1,6 @@
 import { withId } from "../../core/lists.ts";
 import type { PaperSide } from "../../layout/paper.ts";
-import type { SessionSpot } from "../../model/solved-session.ts";
+import type { SessionSpot, SolvedSession } from "../../model/solved-session.ts";
 import { hazardLines } from "../../words/swim-hazards.ts";
 import { keptCards, type LaidOutCard } from "../cards/kept-cards.ts";
 import type { Press } from "../press.ts";
@@ -8,25 +8,32 @@ import { paperSizes } from "../sheets/paper-sizes.ts";
 import { sheets } from "../sheets/sheet.ts";
 import { sheetFigures, sheetNote } from "../sheets/sheet-note.ts";
 
-/** The pocket cards of a spot's rigs, made up for its depth. */
+/** The pocket cards of a spot's rigs, and of those that lessons want there, made up for its depth. */
 export interface SpotCards {
   readonly spot: SessionSpot;
-  readonly cards: readonly LaidOutCard[];
+  readonly cards: readonly { readonly laid: LaidOutCard; readonly copies: number }[];
 }
 
 /** @param markings what is written on floats, by their ids */
 export function layOutSpotCards(
-  spots: readonly SessionSpot[],
+  { spots, lessonRigs }: Pick<SolvedSession, "spots" | "lessonRigs">,
   markings: ReadonlyMap<string, string>,
   press: Press,
 ): readonly SpotCards[] {
-  return spots.map((spot) => ({
-    spot,
-    cards: spot.rigs.map(({ entry, solved }) => {
-      const laid = keptCards({ entry, solved }, markings.get(solved.rig.float.id), press);
-      return pocketOf(laid);
-    }),
-  }));
+  return spots.map((spot) => {
+    const rigs = new Map(
+      spot.rigs.map(({ entry, solved }) => [entry.id, { entry, solved, copies: spot.learners }]),
+    );
+    for (const { entry, solved, count } of lessonRigs.filter((rig) => rig.spot === spot))
+      rigs.set(entry.id, { entry, solved, copies: count + (rigs.get(entry.id)?.copies ?? 0) });
+    return {
+      spot,
+      cards: [...rigs.values()].map(({ entry, solved, copies }) => ({
+        laid: pocketOf(keptCards({ entry, solved }, markings.get(solved.rig.float.id), press)),
+        copies,
+      })),
+    };
+  });
 }
 
 const pocketOf = (laid: readonly LaidOutCard[]): LaidOutCard =>
@@ -35,14 +42,11 @@ const pocketOf = (laid: readonly LaidOutCard[]): LaidOutCard =>
     "card",
   );
 
-/** A card for each learner of a spot and each of its rigs, front and back, with the hazards of the swim at the foot. */
-export function spotCardSides(
-  { spot: { swim, spot, learners }, cards }: SpotCards,
-  press: Press,
-): PaperSide[] {
+/** A card for each rig that is made up for a spot, front and back, with the hazards of the swim at the foot. */
+export function spotCardSides({ spot: { swim, spot }, cards }: SpotCards, press: Press): PaperSide[] {
   const { guide, kit, fonts } = press;
   const paper = paperSizes[guide.paper];
-  const cutting = cards[0]?.format.cutting ?? "apart";
+  const cutting = cards[0]?.laid.format.cutting ?? "apart";
   const title = kit.words("session.run.spot-of", { swim: swim.title, spot: spot.title });
   const lines = [
     title,
@@ -51,6 +55,6 @@ export function spotCardSides(
   ];
   const front = sheetNote([...lines, kit.words("card.sheet.long-edge")], paper, fonts, kit.figures);
   const back = sheetNote([title], paper, fonts, kit.figures);
-  const copies = cards.flatMap(({ card }) => Array.from({ length: learners }, () => card.onSheet));
+  const copies = cards.flatMap(({ laid, copies }) => Array.from({ length: copies }, () => laid.card.onSheet));
   return sheets(copies, paper, "long edge", cutting, { front, back });
 }

@@ -39,7 +39,7 @@ export function layOutSessions(
 ): readonly LaidSession[] {
   const byId = new Map(plans.map((plan) => [plan.text.id, plan]));
   return sessions.map((solved) => {
-    const { session, spots } = solved;
+    const { session } = solved;
     const sheets: TextPages[][] = [];
     for (const { id, isOnBack, ...text } of sessionTexts({ ...press.kit, solved, guide: press.guide })) {
       const named = { ...text, id: `${session.id}-${id}`, path: session.path };
@@ -51,7 +51,7 @@ export function layOutSessions(
       solved,
       sheets,
       plans: solved.plans.flatMap(({ id }) => byId.get(id) ?? []),
-      cards: layOutSpotCards(spots, markings, press),
+      cards: layOutSpotCards(solved, markings, press),
     };
   });
 }
@@ -61,7 +61,7 @@ export function sessionProblems({ solved, sheets, cards }: LaidSession): DoesNot
   const { path } = solved.session;
   const ofCards = cards
     .flatMap((at) => at.cards)
-    .flatMap(({ card, entry, format }) =>
+    .flatMap(({ laid: { card, entry, format } }) =>
       (["front", "back"] as const).flatMap((side) =>
         card[side].overflows.map((overflow) => ({
           ...overflow,
@@ -115,9 +115,9 @@ function fromOf({ solved, sheets, plans, cards }: LaidSession): string {
   return digestOf(
     [title, date],
     [...sheets.flat(), ...plans].map(({ from }) => from),
-    cards.map(({ spot: { swim, spot, learners }, cards: of }) => [
-      [swim.title, swim.hazards, swim.rules, spot.title, learners],
-      of.map(({ from }) => from),
+    cards.map(({ spot: { swim, spot }, cards: of }) => [
+      [swim.title, swim.hazards, swim.rules, spot.title],
+      of.map(({ laid, copies }) => [laid.from, copies]),
     ]),
   );
 }

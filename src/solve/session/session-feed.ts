@@ -30,28 +30,32 @@ export function feedOf(spots: readonly SessionSpot[]): Answer<FeedPlan> {
 const packetsFor = (missing: number, packet: number | undefined) =>
   packet === undefined ? 0 : Math.ceil(Math.max(0, missing / packet - 1e-9));
 
-/** What to bring to feed and to put on hooks; what is in the box is taken off once, from the feed first. */
+/** What to bring to feed and to put on hooks, each thing once; what is in the box is taken off once. */
 export function feedLines(
   { totals }: FeedPlan,
   baits: readonly BaitEntry[],
   { learners, hookBaitMl, feeds }: Session,
 ): readonly FeedLine[] {
-  const wanted = [
-    ...totals
-      .filter(({ mix }) => !mix)
-      .map(({ what, volumeMl }) => ({ what, use: "feed" as const, neededMl: volumeMl })),
-    ...baits
-      .filter(() => hookBaitMl > 0)
-      .map(({ bait }) => ({ what: bait.title, use: "hook" as const, neededMl: learners.count * hookBaitMl })),
-  ];
-  const left = new Map(feeds.map(({ feed, volumeMl }) => [feed, volumeMl]));
-  return wanted.map(({ what, use, neededMl }): FeedLine => {
+  const fed = totals.filter(({ mix }) => !mix);
+  const hooked = baits
+    .filter(() => hookBaitMl > 0)
+    .map(({ bait, feed = bait.title }) => ({
+      what: feed,
+      bait: bait.title,
+      volumeMl: learners.count * hookBaitMl,
+    }));
+  return [...new Set([...fed, ...hooked].map(({ what }) => what))].map((what): FeedLine => {
+    const fedMl = fed.find((one) => one.what === what)?.volumeMl ?? 0;
+    const onHooks = hooked
+      .filter((one) => one.what === what)
+      .map(({ bait, volumeMl }) => ({ bait, volumeMl }));
+    const neededMl = onHooks.reduce((sum, { volumeMl }) => sum + volumeMl, fedMl);
     const stock = feeds.find(({ feed }) => feed === what);
-    const inBoxMl = Math.min(neededMl, left.get(what) ?? 0);
-    left.set(what, (left.get(what) ?? 0) - inBoxMl);
+    const inBoxMl = Math.min(neededMl, stock?.volumeMl ?? 0);
     return {
       what,
-      use,
+      fedMl,
+      onHooks,
       neededMl,
       inBoxMl,
       packets: packetsFor(neededMl - inBoxMl, stock?.packetMl),

@@ -2,14 +2,17 @@ import { type Answer, answer } from "../../core/finding.ts";
 import { entry, withId } from "../../core/lists.ts";
 import { runSheet } from "../../core/session/run-sheet.ts";
 import { kitFor } from "../../core/tackle/kit.ts";
+import type { Tub } from "../../core/tackle/shot.ts";
 import type { GroupUse, LessonPlan, Library, RigEntry } from "../../model/library.ts";
 import type { Session } from "../../model/session.ts";
 import type { SolvedRig } from "../../model/solved.ts";
-import type { SessionSpot, SolvedSession } from "../../model/solved-session.ts";
+import type { LessonRig, SessionSpot, SolvedSession } from "../../model/solved-session.ts";
 import type { ThingNeed } from "../../model/stock.ts";
 import { inStock, priceIn } from "../stock/stock-lines.ts";
+import { type LessonRigToMake, lessonRigsToMake } from "./lesson-rigs.ts";
 import { feedLines, feedOf, groundbaitLine } from "./session-feed.ts";
-import { fishedNeeds, lessonNeeds, toolsOf } from "./session-kit.ts";
+import { fishedNeeds, lessonNeeds, lineNeeds, toolsOf } from "./session-kit.ts";
+import { readyFor } from "./session-ready.ts";
 import { type SpotToFish, spansOf } from "./session-spots.ts";
 
 /** What a session is reckoned from. */
@@ -17,8 +20,8 @@ interface SessionInput {
   readonly session: Session;
   readonly spots: readonly SpotToFish[];
   readonly library: Pick<Library, "plans" | "kits" | "baits" | "rigs" | "floats" | "tubs" | "guide">;
-  /** A rig made up for a spot. */
-  readonly atSpot: (rig: RigEntry, spot: SpotToFish) => SolvedRig;
+  /** A rig made up for a spot; nothing where it cannot be, which a rig that is fished there can. */
+  readonly atSpot: (rig: RigEntry, spot: SpotToFish) => SolvedRig | undefined;
   /** The guide's rigs with their sums. */
   readonly rigs: readonly SolvedRig[];
 }
@@ -31,7 +34,7 @@ export function solveSession({ session, spots, library, atSpot, rigs }: SessionI
     const spans = spansOf(plans, sheet, spot.rigs.length);
     const made = spot.rigs.map((rig, at) => ({
       entry: rig,
-      solved: atSpot(rig, spot),
+      solved: madeUp(atSpot(rig, spot)),
       spans: entry(spans, at),
     }));
     return { ...spot, rigs: made };
@@ -40,11 +43,21 @@ export function solveSession({ session, spots, library, atSpot, rigs }: SessionI
   if (!feed.ok) return feed;
   const { group } = withId(library.kits, session.kitId);
   if (!group) throw new RangeError(`the kit ${session.kitId} says nothing of a group`);
-  const tools = { plans, learners: session.learners.count, solved: rigs, ...shownFrom(library) };
+  const learners = session.learners.count;
+  const lessonRigs = lessonRigsToMake(plans, learners, spots, library.rigs).flatMap((wanted) =>
+    lessonRig(wanted, { spots, fished, atSpot, rigs }),
+  );
+  const ready = readyFor(fished, lessonRigs, { plans, learners, rigs: library.rigs }, group);
   const needed = fishedNeeds(fished, group);
-  const lessons = lessonNeeds(tools, fished, needed, group);
+  const asked = {
+    plans,
+    learners,
+    floats: library.floats,
+    tub: withId(library.tubs, library.guide.tubId).tub,
+  };
+  const lessons = lessonNeeds(asked, lessonRigs, fished, needed, group);
   const { perPacket, stockOf } = inStock<ThingNeed>(session.box, (need) => usualPacket(need, group));
-  const kit = kitFor(1, [needed, lessons], group.spareShare, perPacket, stockOf);
+  const kit = kitFor(1, [needed, lineNeeds(ready), lessons], group.spareShare, perPacket, stockOf);
   if (!kit.ok) return kit;
   const baits = library.baits.filter(({ bait }) => session.baitIds.includes(bait.id));
   const groundbait = groundbaitLine(feed.value, session);
@@ -57,8 +70,10 @@ export function solveSession({ session, spots, library, atSpot, rigs }: SessionI
       feedPlan: feed.value,
       feeds: feedLines(feed.value, baits, session),
       ...(groundbait && { groundbait }),
-      kit: kit.value.map((line) => ({ ...line, ...priceIn(session.box, line) })),
-      tools: toolsOf(plans, session.learners.count),
+      kit: heaviestFirst(kit.value, asked.tub).map((line) => ({ ...line, ...priceIn(session.box, line) })),
+      lessonRigs,
+      ready,
+      tools: toolsOf(plans, learners),
     },
     feed.findings,
   );
@@ -71,8 +86,33 @@ const asLesson = ({ id, minutes, after, teachesSafety }: LessonPlan) => ({
   mustStay: teachesSafety,
 });
 
-function shownFrom({ rigs, floats, tubs, guide }: SessionInput["library"]) {
-  return { rigs, floats, tub: withId(tubs, guide.tubId).tub };
+/** @throws RangeError for a rig that is fished where it cannot be made up, which its file's reader has refused */
+function madeUp(solved: SolvedRig | undefined): SolvedRig {
+  if (!solved) throw new RangeError("a rig is fished where it cannot be made up");
+  return solved;
+}
+
+/** A rig for lessons, made up for its spot where it can be, or else for its own depths. */
+function lessonRig(
+  { entry: rig, count, spot }: LessonRigToMake,
+  {
+    spots,
+    fished,
+    atSpot,
+    rigs,
+  }: Pick<SessionInput, "spots" | "atSpot" | "rigs"> & { readonly fished: readonly SessionSpot[] },
+): readonly LessonRig[] {
+  const there = spot && atSpot(rig, spot);
+  if (there) return [{ entry: rig, solved: there, count, spot: entry(fished, spots.indexOf(spot)) }];
+  const own = rigs.find((one) => one.rig.id === rig.id);
+  return own ? [{ entry: rig, solved: own, count }] : [];
+}
+
+/** Shot as they lie in a box; all else stays where it is. */
+function heaviestFirst<T extends ThingNeed>(lines: readonly T[], tub: Tub): readonly T[] {
+  const masses = new Map(tub.map(({ size, massG }) => [size, massG]));
+  const massOf = ({ thing }: T) => (thing.kind === "shot" ? (masses.get(thing.size) ?? 0) : 0);
+  return [...lines].sort((a, b) => (a.kind === "shot" && b.kind === "shot" ? massOf(b) - massOf(a) : 0));
 }
 
 /** How a shop sells what the box does not say. */

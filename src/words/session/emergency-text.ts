@@ -11,7 +11,7 @@ const weather = ["lightning", "wind", "cold", "heat", "rain", "water", "light", 
  */
 export function emergencyBody(context: SessionContext): readonly RootContent[] {
   const { guide, words } = context;
-  const toWrite = words("table.number-to-write");
+  const toWrite = words("session.emergency.to-write");
   return [
     strongParagraph(words("session.emergency.hang-up")),
     heading(words("session.emergency.where")),
@@ -31,7 +31,7 @@ export function emergencyBody(context: SessionContext): readonly RootContent[] {
     }),
     heading(words("table.who")),
     tableNode({
-      head: [words("table.when"), words("table.who"), words("table.number")],
+      head: [words("table.when"), words("table.who"), words("session.emergency.number")],
       rows: [
         ...guide.contacts.map(({ when, who, number }) => [when, who, number ?? toWrite]),
         [words("table.club-number"), words("table.club-number-who"), guide.clubNumber ?? toWrite],

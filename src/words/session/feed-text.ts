@@ -50,13 +50,18 @@ export function feedBody(context: SessionContext): readonly RootContent[] {
 }
 
 function bringRow(line: FeedLine, { words, figures }: SessionContext): readonly string[] {
-  const { what, use, neededMl, inBoxMl, packetMl, packets } = line;
+  const { what, fedMl, onHooks, neededMl, inBoxMl, packetMl, packets } = line;
   const none = words("table.blank");
   const missing = neededMl - inBoxMl;
   const buy = packetMl === undefined ? figures.volume(missing) : figures.number(packets, 0);
   return [
     what,
-    words(`session.feed.use.${use}`),
+    [
+      ...(fedMl > 0 ? [words("session.feed.use.feed", { volume: figures.volume(fedMl) })] : []),
+      ...onHooks.map(({ bait, volumeMl }) =>
+        words("session.feed.use.hook", { bait, volume: figures.volume(volumeMl) }),
+      ),
+    ].join("; "),
     figures.volume(neededMl),
     inBoxMl > 0 ? figures.volume(inBoxMl) : none,
     packetMl === undefined ? none : words("table.packets", { amount: figures.volume(packetMl) }),
@@ -97,6 +102,7 @@ function groundbaitPart(line: GroundbaitLine, { words, figures }: SessionContext
       ],
     }),
     ...bags,
+    paragraph(words("session.feed.in-balls")),
   ];
 }
 

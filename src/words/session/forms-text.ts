@@ -1,5 +1,5 @@
 import type { RootContent } from "mdast";
-import { bullets, heading, paragraph, tableNode } from "../text-nodes.ts";
+import { heading, paragraph, tableNode } from "../text-nodes.ts";
 import type { SessionContext } from "./session-context.ts";
 
 /** Room to write on. */
@@ -18,10 +18,10 @@ export function registerBody({ solved: { session }, words }: SessionContext): re
   const heads = session.learners.count + spareRows;
   return [
     tableNode({
-      head: (["name", "age", "medical", "fetched-by", "in", "out"] as const).map((key) =>
+      head: (["name", "age", "medical", "fetched-by", "place", "in", "out"] as const).map((key) =>
         words(`session.register.${key}`),
       ),
-      rows: blankRows(heads, 6),
+      rows: blankRows(heads, 7),
     }),
     heading(words("session.register.adults")),
     tableNode({
@@ -32,7 +32,10 @@ export function registerBody({ solved: { session }, words }: SessionContext): re
     }),
     heading(words("session.club.title")),
     paragraph(words("session.club.says")),
-    bullets(clubLines.map((line) => words(`session.club.${line}`))),
+    tableNode({
+      head: [words("session.club.what"), words("session.club.ours")],
+      rows: clubLines.map((line) => [words(`session.club.${line}`), empty]),
+    }),
   ];
 }
 
@@ -53,5 +56,6 @@ export function catchBody({ words }: SessionContext): readonly RootContent[] {
       rows: blankRows(catchRows, 7),
     }),
     paragraph(words("session.catch.kept")),
+    ...Array.from({ length: 3 }, () => paragraph(words("session.catch.line"))),
   ];
 }

@@ -19,23 +19,24 @@ const always = [
 /** What to bring and to buy, and what it costs. */
 export function kitBody(context: SessionContext): readonly RootContent[] {
   const { solved, words } = context;
-  const { session, kit, tools } = solved;
+  const { session, kit, tools, ready } = solved;
   return [
     heading(words("table.tackle")),
     paragraph(words("session.kit.tackle-how")),
     tableNode(buyTable(kit, session.money, context)),
     ...costLines(context),
+    heading(words("session.kit.always")),
+    bullets([
+      ...(ready.rods > 0 ? [words("session.kit.rods", { count: ready.rods })] : []),
+      ...(ready.whips > 0 ? [words("session.kit.whips", { count: ready.whips })] : []),
+      ...always.map((thing) => words(`session.kit.${thing}`)),
+    ]),
     ...(tools.length > 0
       ? [
           heading(words("session.kit.lessons")),
           paragraph(words("session.kit.lessons-how", { tools: toolsText(context) })),
         ]
       : []),
-    heading(words("session.kit.always")),
-    bullets([
-      words("session.kit.rods", { count: session.learners.count }),
-      ...always.map((thing) => words(`session.kit.${thing}`)),
-    ]),
   ];
 }
 

@@ -13,9 +13,23 @@ export function runBody(context: SessionContext): readonly RootContent[] {
   const rows = sheet.blocks.flatMap((block) => blockRows(block, context));
   return [
     paragraph(sessionLine(context)),
+    ...swimsIn(context).map(({ title, access }) =>
+      paragraph(
+        words(access.way === undefined ? "session.run.meet" : "session.run.meet-way", {
+          swim: title,
+          road: access.road,
+          way: access.way ?? "",
+        }),
+      ),
+    ),
     ...(sheet.overMin > 0 ? [strongParagraph(tooLong(context))] : []),
     tableNode({
-      head: [words("session.run.from"), words("session.run.what"), words("session.run.led-by")],
+      head: [
+        words("session.run.from"),
+        words("session.run.what"),
+        words("session.run.in-hand"),
+        words("session.run.led-by"),
+      ],
       rows,
     }),
     paragraph(words("session.run.end", { time: clockText(last(sheet.blocks).toMin) })),
@@ -25,8 +39,6 @@ export function runBody(context: SessionContext): readonly RootContent[] {
       heading(words("session.run.mind", { swim: swim.title }), 3),
       bullets(hazardLines(swim, context.guide, context)),
     ]),
-    heading(words("session.club.title")),
-    paragraph(words("session.club.says")),
   ];
 }
 
@@ -39,16 +51,24 @@ function tooLong({ solved: { sheet, plans }, words }: SessionContext): string {
 
 function blockRows(block: RunBlock, context: SessionContext): readonly (readonly string[])[] {
   const { solved, words } = context;
-  const row = (what: string) => [clockText(block.fromMin), what, words("session.risk.to-write")];
+  const row = (what: string, inHand: string) => [
+    clockText(block.fromMin),
+    what,
+    inHand,
+    words("session.risk.to-write"),
+  ];
   switch (block.what) {
     case "set up":
-      return [row(words("session.run.set-up"))];
+      return [row(words("session.run.set-up"), words("session.run.hand.set-up"))];
     case "lesson":
       return lessonRows(withId(solved.plans, block.id ?? ""), block, context);
     case "fishing":
-      return [row(words("session.run.fishing")), ...fishingRows(context, block)];
+      return [
+        row(words("session.run.fishing"), words("session.run.hand.fishing")),
+        ...fishingRows(context, block),
+      ];
     case "pack up":
-      return [row(words("session.run.pack-up"))];
+      return [row(words("session.run.pack-up"), words("session.run.hand.pack-up"))];
   }
 }
 
@@ -71,6 +91,7 @@ function lessonRows(
     [
       clockText(block.fromMin),
       words("session.run.lesson", { lesson, parts: begins.join(", ") }),
+      words("session.run.hand.lesson"),
       words("session.risk.to-write"),
     ],
   ];
@@ -88,11 +109,20 @@ function fishingRows(
         .map(({ fromMin }) => words("session.run.rig-from", { rig: entry.title, from: clockText(fromMin) })),
     );
     const where = words("session.run.at-spot", { spot: spot.title, learners });
-    return ["", `${where} ${told.join("; ")}`, words("session.risk.to-write")];
+    return [
+      "",
+      `${where} ${told.join("; ")}`,
+      words("session.run.hand.cards"),
+      words("session.risk.to-write"),
+    ];
   });
 }
 
-function whereTable({ solved: { spots }, words, figures }: SessionContext) {
+/** Spots by their titles, with their swims' where there are several. */
+function whereTable(context: SessionContext) {
+  const { solved, words, figures } = context;
+  const { spots } = solved;
+  const isOneSwim = swimsIn(context).length === 1;
   return tableNode({
     head: [
       words("session.run.spot"),
@@ -101,7 +131,7 @@ function whereTable({ solved: { spots }, words, figures }: SessionContext) {
       words("page.menu.rigs"),
     ],
     rows: spots.map(({ swim, spot, depthMm, learners, rigs }) => [
-      words("session.run.spot-of", { swim: swim.title, spot: spot.title }),
+      isOneSwim ? spot.title : words("session.run.spot-of", { swim: swim.title, spot: spot.title }),
       figures.depth(depthMm),
       String(learners),
       rigs.map(({ entry }) => entry.title).join("; "),

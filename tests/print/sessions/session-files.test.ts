@@ -54,6 +54,7 @@ async function pagesOf(id: string): Promise<readonly ReadPage[]> {
 /** The sides of a pack by what they begin with. */
 const titles = [
   "Run sheet",
+  "Ready before anybody comes",
   "Emergency sheet",
   "When the weather ends it",
   "Risk sheet",
@@ -76,9 +77,12 @@ describe("a session's pack", () => {
       const pages = await pagesOf(session.id);
       const at = titles.map((title) => pages.findIndex((page) => wordsOn(page).startsWith(title)));
       expect(at).toEqual([...at].sort((a, b) => a - b));
-      const weather = titles.indexOf("When the weather ends it");
-      expect(at[weather]).toBe(at[weather - 1]! + 1);
-      for (const [i, page] of at.entries()) if (i !== weather) expect(page % 2, titles[i]).toBe(0);
+      const backs = [
+        titles.indexOf("Ready before anybody comes"),
+        titles.indexOf("When the weather ends it"),
+      ];
+      for (const back of backs) expect(at[back]).toBe(at[back - 1]! + 1);
+      for (const [i, page] of at.entries()) if (!backs.includes(i)) expect(page % 2, titles[i]).toBe(0);
       expect(pages.length % 2).toBe(0);
     }
   });
@@ -112,14 +116,19 @@ describe("a session's pack", () => {
     }
   });
 
-  test("has a card of each rig for each learner of a spot, for the depth there", async () => {
-    for (const { session, spots } of sessions) {
+  test("has a card of each rig for each learner of a spot, and of each rig for lessons, for the depth there", async () => {
+    for (const { session, spots, lessonRigs } of sessions) {
       const all = (await pagesOf(session.id)).map(wordsOn).join(" ");
-      for (const { rigs, learners, depthMm } of spots) {
-        for (const { solved } of rigs) {
+      for (const spot of spots) {
+        const { rigs, learners, depthMm } = spot;
+        const taught = lessonRigs.filter((rig) => rig.spot === spot);
+        const made = new Map(rigs.map(({ solved }) => [solved.rig.id, { solved, copies: learners }]));
+        for (const { solved, count } of taught)
+          made.set(solved.rig.id, { solved, copies: count + (made.get(solved.rig.id)?.copies ?? 0) });
+        for (const { solved, copies } of made.values()) {
           const told = press.kit.figures.shortDepth(depthMm).replaceAll("\u00a0", " ");
           const cards = all.split(`${solved.rig.title} Depth ${told}`).length - 1;
-          expect(cards, `${session.id}, ${solved.rig.title}`).toBe(learners);
+          expect(cards, `${session.id}, ${solved.rig.title}`).toBe(copies);
         }
       }
     }
@@ -131,20 +140,48 @@ describe("a session's pack", () => {
     expect(register).toContain(
       "is for your club and the law of your place to say. This pack does not say it.",
     );
+    const ours = register.slice(register.indexOf("As our club has it"));
     for (const line of [
       "Consent to photos",
-      "safeguarding officer",
+      "Safeguarding officer",
       "Grown-ups for so many children",
       "checked",
     ])
-      expect(register).toMatch(new RegExp(`${line}[^_]*: _{8,}`));
+      expect(ours).toContain(line);
     const rows = pages
       .find((page) => wordsOn(page).startsWith("Register"))!
       .tree!.children.flatMap(function tables(node): number[] {
         return node.role === "Table" ? [node.children.length] : node.children.flatMap(tables);
       });
-    // A head, three learners and two spare; a head, two grown-ups and one spare.
-    expect(rows).toEqual([6, 4]);
+    // A head, three learners and two spare; a head, two grown-ups and one spare; a head and the club's five.
+    expect(rows).toEqual([6, 4, 6]);
+  });
+
+  test("says what to make up the evening before as the cards have it, and which sheet is in whose hand", async () => {
+    const pages = (await pagesOf("canal-evening")).map(wordsOn);
+    const ready = pages
+      .find((page) => page.startsWith("Ready before anybody comes"))!
+      .replaceAll("\u00a0", " ");
+    const { spots, lessonRigs } = sessions.find(({ session: { id } }) => id === "canal-evening")!;
+    for (const { solved } of [...spots.flatMap(({ rigs }) => rigs), ...lessonRigs]) {
+      const set = press.kit.figures.shortGap(solved.depths[0]!.floatToHookMm).replaceAll("\u00a0", " ");
+      expect(ready).toMatch(new RegExp(`${solved.rig.title} [24] [^0-9]*1\\.2 m \\([^)]*\\) ${set}`));
+      expect(pages.some((page) => page.replaceAll("\u00a0", " ").includes(`Float to hook ${set}`))).toBe(
+        true,
+      );
+    }
+    // Half an hour before half past five.
+    expect(ready).toContain("On the bank from 17:00");
+    expect(pages[0]).toContain("Meet: Tanner's Lane, where it crosses the canal.");
+    expect(pages[0]).toContain("its plan");
+  });
+
+  test("keeps the run sheet to one side, so that what is to be made ready stands on its back", async () => {
+    for (const { session } of sessions) {
+      const sides = (await pagesOf(session.id)).slice(0, 3).map(wordsOn);
+      for (const [at, title] of ["Run sheet", "Ready before anybody comes", "Emergency sheet"].entries())
+        expect(sides[at]).toMatch(new RegExp(`^${title}`));
+    }
   });
 
   test("tells in bold where it is too long, by how much, and which lessons to leave out", async () => {

@@ -79,7 +79,7 @@ test("the kit of the demo session at the pool is what a coach reckons by hand", 
   ]);
 });
 
-// Shot by hand: what the cards of each spot say, for its learners, and the one rig more for the lesson at its own depths.
+// Shot by hand: what the cards of each spot say, for its learners, and the one rig more for the lesson, at the ledge as well.
 test("shot is counted by size and metal from what hangs on each rig at its depth", () => {
   const { kit: lines, spots } = solved(willow);
   const onRigs = (size: string) =>
@@ -93,7 +93,7 @@ test("shot is counted by size and metal from what hangs on each rig at its depth
             .filter((shot) => shot.size === size && shot.metal === "tin").length,
       0,
     );
-  const forLesson = rigs.find(({ rig }) => rig.id === "straight-waggler-strung-out")!;
+  const forLesson = spots[1]!.rigs.find(({ entry }) => entry.id === "straight-waggler-strung-out")!.solved;
   for (const { name, count } of lines.filter(({ kind }) => kind === "shot")) {
     const [size = ""] = name.split(", ");
     const most = Math.max(
@@ -112,8 +112,13 @@ test.each(library.sessions.map((session) => [session.id, session] as const))(
     const thrown = new Map<string, number>();
     for (const { feed, portions, rods } of feedPlan.rows)
       thrown.set(feed.what, (thrown.get(feed.what) ?? 0) + portions * rods * feed.portionMl);
-    const loose = feeds.filter(({ use }) => use === "feed");
-    for (const { what, neededMl } of loose) expect(thrown.get(what)).toBeCloseTo(neededMl, 6);
+    const loose = feeds.filter(({ fedMl }) => fedMl > 0);
+    for (const { what, fedMl } of loose) expect(thrown.get(what)).toBeCloseTo(fedMl, 6);
+    for (const { fedMl, onHooks, neededMl } of feeds)
+      expect(neededMl).toBeCloseTo(
+        onHooks.reduce((sum, { volumeMl }) => sum + volumeMl, fedMl),
+        6,
+      );
     const balls = feedPlan.rows.filter(({ asBalls }) => asBalls);
     const thrownBalls = balls.reduce((sum, { portions, rods }) => sum + portions * rods, 0);
     expect(groundbait?.balls ?? 0).toBe(thrownBalls);
@@ -128,23 +133,78 @@ test.each(library.sessions.map((session) => [session.id, session] as const))(
   },
 );
 
-// By hand: 250 ml of 1149 ml are there, so 899 ml are two imperial pints of 568.26125 ml, at 3.50 each.
-test("feed is bought in whole packets of what the box has not", () => {
-  const [maggots] = solved(willow).feeds;
-  expect(maggots).toMatchObject({
-    what: "maggots",
-    neededMl: 1149,
-    inBoxMl: 250,
-    packets: 2,
-    priceCents: 350,
+// By hand: 1149 ml are thrown in and three learners have 60 ml each for hooks: 1329 ml. 250 ml are there, so 1079 ml are two
+// imperial pints of 568.26125 ml, at 3.50 each; bought apart they would be two pints and a third for the hooks.
+test("what is fed and goes on hooks is bought as one, in whole packets of what the box has not", () => {
+  const { feeds } = solved(willow);
+  expect(feeds).toEqual([
+    {
+      what: "maggots",
+      fedMl: 1149,
+      onHooks: [{ bait: "Double maggot", volumeMl: 180 }],
+      neededMl: 1329,
+      inBoxMl: 250,
+      packets: 2,
+      packetMl: 568.26125,
+      priceCents: 350,
+    },
+  ]);
+});
+
+test("a bait that nobody feeds stands by itself, and two baits of one thing are one line", () => {
+  const one = solved({ ...willow, baitIds: ["double-maggot", "maggot", "sweetcorn"], feeds: [] });
+  expect(one.feeds.map(({ what, onHooks }) => [what, onHooks.map(({ bait }) => bait)])).toEqual([
+    ["maggots", ["Double maggot", "Single maggot"]],
+    ["Sweetcorn grain", ["Sweetcorn grain"]],
+  ]);
+});
+
+test("whatever is in the box, feed is never too little, never a packet too much, and taken off once", () => {
+  const amounts = fc.tuple(fc.nat(2500), fc.integer({ min: 50, max: 1200 }), fc.nat(100));
+  fc.assert(
+    fc.property(amounts, ([volumeMl, packetMl, hookBaitMl]) => {
+      const feeds = [{ feed: "maggots", volumeMl, packetMl }];
+      const [line] = solved({ ...willow, hookBaitMl, feeds }).feeds;
+      expect(line!.neededMl).toBeCloseTo(1149 + 3 * hookBaitMl, 6);
+      const there = volumeMl + line!.packets * packetMl;
+      expect(there).toBeGreaterThanOrEqual(line!.neededMl - 1e-6);
+      if (line!.packets > 0) expect(there - packetMl).toBeLessThan(line!.neededMl);
+    }),
+    { seed: 21, numRuns: 25 },
+  );
+});
+
+/*
+ * By hand, at the canal. Four learners fish a whip of 4 m and then a rod with line of 2 lb; each line of a whip is 30 cm shorter
+ * than it. Two lessons ask for the first session rig, one for every two learners: two, on reels with line of 4 lb that nobody
+ * fishes with. Of that line there are wanted (4 · 3.7 + 2 · 100) · 1.25 = 268.5 m, so 269; of 2 lb 4 · 100 · 1.25 = 500 m.
+ */
+test("a whip takes its own line and no reel, and a rig for lessons has a reel and a card of its own", () => {
+  const { ready, kit: lines, lessonRigs, spots } = solved(sessionOf("canal-evening"));
+  expect(ready).toMatchObject({ rods: 4, whips: 4 });
+  expect(ready.reels.map(({ strengthG, count, lineMm }) => [Math.round(strengthG), count, lineMm])).toEqual([
+    [907, 4, 100_000],
+    [1814, 2, 100_000],
+  ]);
+  expect(ready.whipLines).toMatchObject([{ count: 4, lineMm: 3700 }]);
+  expect(lessonRigs).toMatchObject([{ entry: { id: "first-session" }, count: 2, spot: spots[0] }]);
+  expect(lessonRigs[0]!.solved.depths.map(({ depthMm }) => depthMm)).toEqual([1200]);
+  const main = lines.filter(({ kind }) => kind === "line");
+  expect(Object.fromEntries(main.map(({ name, count }) => [Math.round(Number(name)), count]))).toEqual({
+    907: 500,
+    1814: 269,
   });
 });
 
-test("feed in the box is taken off once, though it is on hooks, too", () => {
-  const bait = library.baits.find(({ bait: { id } }) => id === "double-maggot")!.bait.title;
-  const feeds = [{ feed: bait, volumeMl: 100 }];
-  const lines = solved({ ...willow, hookBaitMl: 60, feeds }).feeds.filter(({ what }) => what === bait);
-  expect(lines.reduce((sum, { inBoxMl }) => sum + inBoxMl, 0)).toBe(100);
+// By hand: two rigs on the shelf and two at the ledge with three hook lengths each, and one more for a lesson.
+test("what is tied before the day is what is fished and taught with, without spares", () => {
+  const { ready } = solved(willow);
+  expect(ready.hookLengths.map(({ hook, count }) => [hook, count])).toEqual([
+    [16, 6],
+    [18, 7],
+  ]);
+  expect(ready.reels.map(({ count }) => count)).toEqual([3]);
+  expect(ready.whipLines).toEqual([]);
 });
 
 test("what all costs is the sum of whole packets, and what has no price is told", () => {
