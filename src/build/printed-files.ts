@@ -2,6 +2,7 @@ import { known } from "../core/lists.ts";
 import { NoRoomError } from "../drawing/no-room.ts";
 import type { Drawings } from "../drawing/pictures.ts";
 import type { OutputFile } from "../markup/output.ts";
+import { movedTo } from "../model/fingerprint.ts";
 import { makeAnew } from "../model/kept.ts";
 import { message } from "../model/message.ts";
 import type { Printable } from "../model/printable.ts";
@@ -13,7 +14,7 @@ import {
   lacksText,
 } from "../print/does-not-fit.ts";
 import { type PrintInput, printFiles } from "../print/print-files.ts";
-import { fileHash } from "../site/file-hash.ts";
+import { toldOfFile } from "../site/file-hash.ts";
 import type { Words } from "../words/words.ts";
 import { ContentError } from "./content-error.ts";
 import { rigJson } from "./data.ts";
@@ -60,17 +61,17 @@ async function* filesOf(
     tell(lacks.map((one) => message("card-lacks", one.place, { reason: lacksText(one, kit.words) })));
   const printables: Printable[] = [];
   try {
-    for await (const { printable, ...file } of printFiles({
+    for await (const file of printFiles({
       ...printInput(solved, drawings, settings),
       lacking,
       ...keepGoing,
     })) {
-      if (parts.includes(file.path.startsWith("site/") ? "web" : "print")) yield file;
+      const { path, printable } = file;
+      if (parts.includes(path.startsWith("site/") ? "web" : "print")) yield file;
       if (!printable || !parts.includes("web")) continue;
       // The site has its own copy: served alone, or kept on a phone, it reaches nothing outside its folder.
-      const copy = { ...file, path: `site/${file.path}` };
-      const { length: sizeBytes } = file.content;
-      printables.push({ ...printable, path: copy.path, sizeBytes, hash: fileHash(file.content) });
+      const copy = movedTo(`site/${path}`, file);
+      printables.push({ ...printable, path: copy.path, ...toldOfFile(file) });
       yield copy;
     }
   } catch (error) {

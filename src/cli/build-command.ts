@@ -7,7 +7,6 @@ import { contentFolders, withContentOption } from "./content-option.ts";
 import { workersFor } from "./crew/crew.ts";
 import { disk } from "./disk.ts";
 import { storeOnDisk } from "./kept-on-disk.ts";
-import { keptOf } from "./kept-on-shelf.ts";
 import { withOutput } from "./output/with-output.ts";
 import { withReportOptions } from "./report-options.ts";
 
@@ -30,23 +29,20 @@ export const buildCommand: CliCommand = {
       ),
   async run(_args, options, terminal) {
     const out = String(options.out);
-    const asked = workersFor(options.workers);
+    const workers = workersFor(options.workers);
     const { folders, shipped } = await contentFolders(options);
     const say = (line: string) => terminal.report(`dotdown: ${line}\n`);
     const progress = options.quiet || options.json ? undefined : terminal.progress?.();
-    const onDisk = storeOnDisk();
+    const store = storeOnDisk();
     // The folder is claimed before the content is read: who builds last has read last.
     try {
       return await withOutput(
-        { out, contentFolders: [...folders, ...(shipped ? [shipped] : [])], tell: say, store: onDisk },
+        { out, contentFolders: [...folders, ...(shipped ? [shipped] : [])], tell: say, store },
         async (output) => {
           progress?.say("reading, and doing the sums");
           const sources = await readSources(disk, folders, shipped);
-          const store = keptOf(folders, onDisk);
-          // What was kept is sooner found than workers are started.
-          const workers = store.isBare ? asked : 1;
-          const building = { sources, options, terminal, progress, output, store, workers };
-          return buildOnce(building).finally(() => store.end());
+          const building = { folders, sources, options, terminal, progress, output, store, workers };
+          return buildOnce(building);
         },
       );
     } finally {

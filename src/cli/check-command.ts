@@ -1,16 +1,11 @@
-import { solveChecked } from "../build/build.ts";
-import { checkSources } from "../build/check-sources.ts";
-import { layoutProblems } from "../build/layout-problems.ts";
 import { readSources, type Source } from "../content/world.ts";
-import { keeping, type Store } from "../model/kept.ts";
-import type { Message } from "../model/message.ts";
-import { buildSettings } from "./build-settings.ts";
+import type { Checked } from "./check-anew.ts";
 import { type CliCommand, exitCodes, type Progress } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
 import { fromSources } from "./from-sources.ts";
-import { keptOf } from "./kept-on-shelf.ts";
-import { tell, withReportOptions } from "./report-options.ts";
+import { storeOnDisk } from "./kept-on-disk.ts";
+import { withReportOptions } from "./report-options.ts";
 
 export const checkCommand: CliCommand = {
   name: "check",
@@ -23,11 +18,8 @@ export const checkCommand: CliCommand = {
     const progress = options.quiet || options.json ? undefined : terminal.progress?.();
     progress?.say("reading, and doing the sums");
     const sources = await readSources(disk, folders, shipped);
-    const store = keptOf(folders);
-    const checked = await check(sources, store, progress).finally(() => {
-      store.end();
-      progress?.end();
-    });
+    const checked = await checkOnce(folders, sources, progress).finally(() => progress?.end());
+    const { tell } = await import("./tell.ts");
     const stops = tell(checked.messages, options, terminal);
     if (stops || !checked.counts) return exitCodes.contentErrors;
     if (options.quiet || options.json) return exitCodes.fine;
@@ -37,31 +29,18 @@ export const checkCommand: CliCommand = {
   },
 };
 
-/** All that there is to tell, and how much content is behind it where that is right. */
-interface Checked {
-  readonly messages: readonly Message[];
-  readonly counts: { readonly rigs: number; readonly lessons: number } | undefined;
-}
-
-/** Of the same content the same is told: it is looked at once. */
-async function check(
+/** Of the same content the same is told: it is looked at once, and what looking needs is loaded only then. */
+async function checkOnce(
+  folders: readonly string[],
   sources: ReadonlyMap<string, Source>,
-  store: Store,
   progress: Progress | undefined,
 ): Promise<Checked> {
-  const keep = keeping(store);
+  const store = storeOnDisk();
   const from = fromSources(sources, []);
   const before = store.find("checked", from);
   if (before) return before.value as Checked;
-  const { value: solved, messages } = await solveChecked(checkSources(sources, keep), keep);
-  progress?.say("laying out");
-  const checked = {
-    messages: [
-      ...messages,
-      ...(solved ? await layoutProblems(solved, { ...buildSettings(solved), keep }) : []),
-    ],
-    counts: solved && { rigs: solved.rigs.length, lessons: solved.library.lessons.length },
-  };
+  const { checkAnew } = await import("./check-anew.ts");
+  const checked = await checkAnew(folders, sources, store, progress);
   store.put("checked", from, checked);
   return checked;
 }

@@ -1,18 +1,20 @@
 import { createInterface } from "node:readline/promises";
-import ora from "ora";
 import { exitCodes, type Progress } from "./command.ts";
 import { runCli } from "./run.ts";
 
 /** Takes no keys, so that Ctrl-C reaches the command. */
-function progress(): Progress {
-  const line = ora({ stream: process.stderr, discardStdin: false, spinner: "line" });
-  return {
-    say: (text) => {
-      line.text = text;
-      if (line.isSpinning) line.render();
-      else line.start();
-    },
-    end: () => line.stop(),
+async function makeProgress(): Promise<() => Progress> {
+  const { default: ora } = await import("ora");
+  return () => {
+    const line = ora({ stream: process.stderr, discardStdin: false, spinner: "line" });
+    return {
+      say: (text) => {
+        line.text = text;
+        if (line.isSpinning) line.render();
+        else line.start();
+      },
+      end: () => line.stop(),
+    };
   };
 }
 
@@ -37,10 +39,11 @@ process.stdout.on("error", (error: NodeJS.ErrnoException) => {
 // Nobody is left to tell that they do not listen.
 process.stderr.on("error", () => {});
 
+const progress = process.stderr.isTTY && !process.env.CI ? await makeProgress() : undefined;
 const ran = await runCli(process.argv.slice(2), {
   result: (text) => process.stdout.write(text),
   report: (text) => process.stderr.write(text),
   ...(process.stdin.isTTY && process.stderr.isTTY && { ask }),
-  ...(process.stderr.isTTY && !process.env.CI && { progress }),
+  ...(progress && { progress }),
 });
 process.exitCode = code || ran;

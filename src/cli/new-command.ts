@@ -12,8 +12,8 @@ import { type StartKind, startKinds } from "../content/start/start-values.ts";
 import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
-import { linesOnDisk } from "./report-options.ts";
 import { sessionStart } from "./start-session.ts";
+import { linesOnDisk } from "./tell.ts";
 import { reading } from "./trouble.ts";
 import { writeNew } from "./write-new.ts";
 

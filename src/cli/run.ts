@@ -1,37 +1,33 @@
 import { Command, CommanderError } from "commander";
 import packageData from "../../package.json" with { type: "json" };
-import { ContentError } from "../build/content-error.ts";
-import { formatReport } from "../checks/reporter.ts";
-import { ChangingContentError } from "../content/world.ts";
 import { clearStages, stageTimes } from "../model/stage-times.ts";
-import { WordsError } from "../words/words.ts";
-import { buildCommand } from "./build-command.ts";
-import { checkCommand } from "./check-command.ts";
-import { chooseCommand } from "./choose-command.ts";
-import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";
-import { initCommand } from "./init-command.ts";
-import { newCommand } from "./new-command.ts";
+import { type CliCommand, exitCodes, type Terminal } from "./command.ts";
 import { clearLeftovers } from "./output/leftovers.ts";
 import { rememberedFolders } from "./output/notes.ts";
-import { previewCommand } from "./preview-command.ts";
-import { linesOnDisk } from "./report-options.ts";
-import { schemaCommand } from "./schema-command.ts";
-import { sheetCommand } from "./sheet-command.ts";
-import { systemTrouble } from "./trouble.ts";
 
-/** Every command of the tool. */
-export const commands: readonly CliCommand[] = [
-  initCommand,
-  newCommand,
-  buildCommand,
-  checkCommand,
-  previewCommand,
-  sheetCommand,
-  chooseCommand,
-  schemaCommand,
-];
+/** Every command of the tool, loaded once it is asked for: loading all that they need takes longer than a build without a change. */
+export const commands: Readonly<Record<string, () => Promise<CliCommand>>> = {
+  init: async () => (await import("./init-command.ts")).initCommand,
+  new: async () => (await import("./new-command.ts")).newCommand,
+  build: async () => (await import("./build-command.ts")).buildCommand,
+  check: async () => (await import("./check-command.ts")).checkCommand,
+  preview: async () => (await import("./preview-command.ts")).previewCommand,
+  sheet: async () => (await import("./sheet-command.ts")).sheetCommand,
+  choose: async () => (await import("./choose-command.ts")).chooseCommand,
+  schema: async () => (await import("./schema-command.ts")).schemaCommand,
+};
 
-function program(terminal: Terminal, onRun: (code: number) => void): Command {
+/** The command that is asked for; all of them where none is, as a list of them is shown then. */
+async function commandsFor([asked = ""]: readonly string[]): Promise<readonly CliCommand[]> {
+  const ofName = Object.hasOwn(commands, asked) ? commands[asked] : undefined;
+  return Promise.all((ofName ? [ofName] : Object.values(commands)).map((load) => load()));
+}
+
+function program(
+  commands: readonly CliCommand[],
+  terminal: Terminal,
+  onRun: (code: number) => void,
+): Command {
   const root = new Command("dotdown")
     .description(
       "Float-fishing lessons and rig files in; a guide, handouts and rig cards out, with the sums done.",
@@ -71,38 +67,6 @@ async function timed(
   }
 }
 
-/** What is said of an error, and the exit code. */
-function endedBy(error: unknown): { code: number; text: string } {
-  if (error instanceof UsageError) return { code: exitCodes.usage, text: `dotdown: ${error.message}` };
-  if (error instanceof ContentError)
-    return { code: exitCodes.contentErrors, text: formatReport(error.messages, linesOnDisk()).trimEnd() };
-  if (error instanceof WordsError)
-    return {
-      code: exitCodes.contentErrors,
-      text: `content/words: ${error.message}; add it, or take the words file that comes with dotdown`,
-    };
-  if (error instanceof ChangingContentError)
-    return {
-      code: exitCodes.tryAgain,
-      text: `dotdown: the content ${error.message}; nothing was written. Wait until it is at rest, and try again`,
-    };
-  const trouble = systemTrouble(error);
-  if (trouble) return { code: trouble.exitCode, text: `dotdown: ${trouble.message}` };
-  return { code: exitCodes.fault, text: faultText(error) };
-}
-
-/** A fault of the tool, with what those who mend it need to know. */
-function faultText(error: unknown): string {
-  const detail = error instanceof Error ? (error.stack ?? error.message) : String(error);
-  const { platform, arch, version } = process;
-  return [
-    "dotdown: this is a fault of ours, not of your content; the output is as it was before.",
-    "Please report it to whoever gave you dotdown: send these lines, the command, and the content if you may.",
-    `dotdown ${packageData.version}, Node ${version}, ${platform} ${arch}`,
-    detail,
-  ].join("\n");
-}
-
 /**
  * Runs the command line.
  *
@@ -112,13 +76,15 @@ function faultText(error: unknown): string {
 export async function runCli(args: readonly string[], terminal: Terminal): Promise<number> {
   let code: number = exitCodes.fine;
   try {
-    await program(terminal, (ran) => {
+    const asked = await commandsFor(args);
+    await program(asked, terminal, (ran) => {
       code = ran;
     }).parseAsync(args, { from: "user" });
     return code;
   } catch (error) {
     // What commander has to say it has said.
     if (error instanceof CommanderError) return error.exitCode === 0 ? exitCodes.fine : exitCodes.usage;
+    const { endedBy } = await import("./ended-by.ts");
     const ended = endedBy(error);
     terminal.report(`${ended.text}\n`);
     return ended.code;

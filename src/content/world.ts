@@ -2,7 +2,6 @@ import { limits } from "../model/limits.ts";
 import { isFontFile } from "../model/own-font.ts";
 import { imageKindOf } from "../model/own-image.ts";
 import { stageDone } from "../model/stage-times.ts";
-import { readYaml } from "./yaml-source.ts";
 
 /** A file as a listing shows it. */
 export interface ListedFile {
@@ -124,6 +123,8 @@ async function saidByGuides(
   world: World,
   folders: readonly string[],
 ): Promise<readonly { readonly language?: unknown; readonly library?: unknown }[]> {
+  // What a parser of YAML loads takes longer than reading all files; without a library nothing is asked of it here.
+  const { readYaml } = await import("./yaml-source.ts");
   const said = [];
   for (const folder of [...folders].reverse()) {
     const text = await world.readText(`${folder}/guide.yaml`);

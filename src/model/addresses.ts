@@ -65,8 +65,9 @@ export const printPaths = {
   card: (rigId: string, format: CardFormatName) => `cards/${rigId}${cardSuffixes[format]}.pdf`,
   /** The first page of a file to print, small. */
   smallPage: (path: string) => `site/previews/${path.replace(/\.pdf$/, ".svg")}`,
-  sheet: (format: CardFormatName, turning: keyof typeof turningSuffixes) =>
-    `cards/${sheetName(format, turning)}.pdf`,
+  /** @param part the how manieth file of them, from 1 */
+  sheet: (format: CardFormatName, turning: keyof typeof turningSuffixes, part = 1) =>
+    `cards/${part === 1 ? "" : `part-${part}/`}${sheetName(format, turning)}.pdf`,
   handout: (lessonId: string, size: HandoutSize) => `handouts/${lessonId}-${size}.pdf`,
   pageHandout: (pageId: string, size: HandoutSize) => `handouts/page-${pageId}-${size}.pdf`,
   plan: (lessonId: string) => `handouts/plan-${lessonId}.pdf`,

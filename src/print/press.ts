@@ -14,7 +14,7 @@ export interface Press {
   readonly logo?: RasterImage;
   readonly facts: (title: string) => DocumentFacts;
   readonly keep: Keep;
-  /** Keeps what is painted of parts of paper, at hand: sheets paint each card again and again. */
+  /** Keeps marks of cards and what is painted of parts of paper, the last ones at hand: sheets paint each card again and again. */
   readonly parts: Keep;
   /** Stands for all of this, where what is printed is kept. */
   readonly from: string;

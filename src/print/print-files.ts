@@ -4,6 +4,7 @@ import { hyphenating } from "../layout/hyphens.ts";
 import { nodeFonts } from "../layout/node-fonts.ts";
 import { printPaths } from "../model/addresses.ts";
 import { digestOf } from "../model/digest.ts";
+import { movedTo } from "../model/fingerprint.ts";
 import type { InOrder } from "../model/in-order.ts";
 import { inMemory, type Keep, makeAnew } from "../model/kept.ts";
 import type { Guide, LessonPlan, RigEntry } from "../model/library.ts";
@@ -63,15 +64,23 @@ export interface PrintInput extends ByTheWater {
  */
 export async function* printFiles(input: PrintInput): AsyncIterable<PrintedFile> {
   const press = makePress(input);
-  for await (const { shows, printable, ...file } of paintedFiles(input, press)) {
+  for await (const file of paintedFiles(input, press)) {
+    const { shows, printable } = file;
     if (!shows || !printable) {
-      yield { ...file, ...(printable && { printable }) };
+      yield Object.assign(movedTo(file.path, file), printable && { printable });
       continue;
     }
     const path = printPaths.smallPage(file.path);
-    const { svg, widthMm, heightMm } = shows;
-    yield { path, content: svg };
-    yield { ...file, printable: { ...printable, smallPage: { path, widthMm, heightMm } } };
+    const { known, widthMm, heightMm } = shows;
+    yield {
+      path,
+      ...(known && { known }),
+      get content() {
+        return shows.svg;
+      },
+    };
+    const smallPage = { path, widthMm, heightMm };
+    yield Object.assign(movedTo(file.path, file), { printable: { ...printable, smallPage } });
   }
 }
 
@@ -96,7 +105,7 @@ const cardPiece =
   () => {
     // Where a page is sent on to others, the front is shown beside its public address.
     const shown = shownSides ?? (guide.siteAddress === undefined ? [] : ["front"]);
-    return cardFiles(card, dataOf(card.solved), shown, press);
+    return cardFiles(card, () => dataOf(card.solved), shown, press);
   };
 
 /**

@@ -8,7 +8,16 @@ export interface PrintedFile extends OutputFile {
 
 /** One to print, and the side of it that lists show. */
 export interface PaintedFile extends PrintedFile {
-  readonly shows?: { readonly svg: string; readonly widthMm: number; readonly heightMm: number };
+  readonly shows?: Shown;
+}
+
+/** A side of a document as a small picture. */
+export interface Shown {
+  readonly svg: string;
+  /** Size and hash of the picture, where they are known without it. */
+  readonly known?: OutputFile["known"];
+  readonly widthMm: number;
+  readonly heightMm: number;
 }
 
 /** Makes some of what is printed. */

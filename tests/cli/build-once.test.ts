@@ -25,6 +25,7 @@ function workplace() {
     const tell = (line: string) => told.push(line);
     const code = await withOutput({ out, contentFolders: [content], tell }, async (output) =>
       buildOnce({
+        folders: [content],
         sources: await readSources(disk, [content]),
         options: { out, for: "data", ...options },
         terminal,

@@ -34,7 +34,7 @@ test("the picture at the head of DEVELOPERS.md names the calls of the pipeline, 
   const [write, ...before] = verbs.toReversed();
   // Who builds writes: the pipeline gives files, and the command line puts them on the disk.
   expect(write).toBe("write");
-  expect(read("src/cli/build-once.ts")).toMatch(/output\.replace\(\S*outputFiles\(/);
+  expect(read("src/cli/build-anew.ts")).toMatch(/output\.replace\(\S*outputFiles\(/);
   const stages = [...before.toReversed(), ...made];
   expect(stages.length).toBeGreaterThan(6);
   const stageOf = (name: string) => stages.find((stage) => name.startsWith(stage)) ?? name;

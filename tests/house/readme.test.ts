@@ -9,7 +9,7 @@ const root = join(import.meta.dirname, "../..");
 const read = (path: string) => readFileSync(join(root, path), "utf8");
 
 const scripts: Readonly<Record<string, string>> = JSON.parse(read("package.json")).scripts;
-const ownCommands = commands.map(({ name }) => name);
+const ownCommands = Object.keys(commands);
 /** npm's own words that a text may name without a script. */
 const npmCommands = ["install", "ci", "pack"];
 

@@ -2,7 +2,8 @@ import { createHash } from "node:crypto";
 import { lstatSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { known } from "../../core/lists.ts";
-import { type Fingerprint, fingerprintOf, sameContent } from "./fingerprint.ts";
+import { type Fingerprint, fingerprintOf } from "../../model/fingerprint.ts";
+import { sameContent } from "./fingerprint.ts";
 import type { Seen } from "./seen.ts";
 import { type Entry, walk } from "./walk.ts";
 

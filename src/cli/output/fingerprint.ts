@@ -1,16 +1,6 @@
 import { createHash } from "node:crypto";
 import { closeSync, constants, fstatSync, openSync, readSync } from "node:fs";
-
-/** What tells one file's content from another's. */
-export interface Fingerprint {
-  readonly bytes: number;
-  readonly sha256: string;
-}
-
-export function fingerprintOf(content: string | Uint8Array): Fingerprint {
-  const bytes = typeof content === "string" ? Buffer.byteLength(content) : content.byteLength;
-  return { bytes, sha256: createHash("sha256").update(content).digest("hex") };
-}
+import type { Fingerprint } from "../../model/fingerprint.ts";
 
 export const sameContent = (a: Fingerprint, b: Fingerprint) => a.bytes === b.bytes && a.sha256 === b.sha256;
 

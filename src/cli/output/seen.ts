@@ -1,5 +1,6 @@
 import { type BigIntStats, lstatSync } from "node:fs";
-import { type Fingerprint, fingerprintOnDisk } from "./fingerprint.ts";
+import type { Fingerprint } from "../../model/fingerprint.ts";
+import { fingerprintOnDisk } from "./fingerprint.ts";
 
 /** What a file held, and what of it on the disk would be another had anything been written to it since. */
 interface Sight {

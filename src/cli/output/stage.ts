@@ -2,8 +2,9 @@ import { linkSync, mkdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { setImmediate as turn } from "node:timers/promises";
 import type { OutputFile } from "../../markup/output.ts";
+import { type Fingerprint, fingerprintOfFile } from "../../model/fingerprint.ts";
 import { type FileList, listName, listText, readList } from "./file-list.ts";
-import { type Fingerprint, fingerprintOf, sameContent } from "./fingerprint.ts";
+import { sameContent } from "./fingerprint.ts";
 import { nextIn, note, type WorkFolder } from "./work-folder.ts";
 
 /**
@@ -21,14 +22,15 @@ export async function stage(
 ): Promise<FileList> {
   const list = new Map<string, Fingerprint>();
   const old = readList(target);
-  const write = ({ path, content }: OutputFile) => {
-    const fingerprint = fingerprintOf(content);
+  const write = (given: OutputFile) => {
+    const { path } = given;
+    const fingerprint = fingerprintOfFile(given);
     note(work, ["file", path, fingerprint]);
     const file = join(nextIn(work), path);
     mkdirSync(dirname(file), { recursive: true });
     // The list itself is new each time: its date tells when the output was made.
     const isOld = path !== listName && old?.has(path) && lend(work, join(target, path), file, fingerprint);
-    if (!isOld) writeFileSync(file, content, { flag: "wx" });
+    if (!isOld) writeFileSync(file, given.content, { flag: "wx" });
     list.set(path, fingerprint);
   };
   mkdirSync(nextIn(work));

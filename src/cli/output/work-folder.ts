@@ -9,8 +9,8 @@ import {
   unlinkSync,
 } from "node:fs";
 import { basename, dirname, join } from "node:path";
+import type { Fingerprint } from "../../model/fingerprint.ts";
 import { type FileList, readList } from "./file-list.ts";
-import type { Fingerprint } from "./fingerprint.ts";
 import { forget, remember } from "./notes.ts";
 import { type Owner, outputKey, ownerOf, workName } from "./owner.ts";
 import { removeListed } from "./remove-listed.ts";

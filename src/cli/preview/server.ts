@@ -4,7 +4,7 @@ import type { AddressInfo } from "node:net";
 import { extname } from "node:path";
 import { watch } from "chokidar";
 import { formatReport } from "../../checks/reporter.ts";
-import { linesOnDisk } from "../report-options.ts";
+import { linesOnDisk } from "../tell.ts";
 import { client, style } from "./client.ts";
 import type { PreviewSession } from "./session.ts";
 

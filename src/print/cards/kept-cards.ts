@@ -1,7 +1,6 @@
 import { entry, paired } from "../../core/lists.ts";
 import { type CardNotes, type CardPart, cardNotes } from "../../model/card-content.ts";
 import { digestOf } from "../../model/digest.ts";
-import { once } from "../../model/kept.ts";
 import type { RigEntry } from "../../model/library.ts";
 import type { SolvedRig } from "../../model/solved.ts";
 import type { Shortened } from "../does-not-fit.ts";
@@ -26,8 +25,8 @@ export interface LaidOutCard {
 type Laid = Pick<LaidOutCard, "card" | "shorten">;
 
 /**
- * The cards of a rig in every format; a larger one has all that the next smaller one has. Where they were laid out before,
- * what is said of them is known at once, their marks once somebody asks for them.
+ * The cards of a rig in every format; a larger one has all that the next smaller one has. What is said of them is known at
+ * once; their marks are looked up when somebody asks for them, and held no longer, as a guide may have thousands of rigs.
  */
 export function keptCards(
   { entry: rig, solved }: { readonly entry: RigEntry; readonly solved: SolvedRig },
@@ -38,9 +37,13 @@ export function keptCards(
   const formats = cardFormatsOn[press.guide.paper];
   const notes = cardNotes(rig, marking);
   const from = digestOf(press.from, solved.rig, notes);
-  const cards = once(() => layOutCards(solved, notes, formats, press));
-  const told = keep("cards", from, () => cards().map(toldOfCard));
-  const marks = once(() => keep("marks of cards", from, () => cards().map(marksOf)));
+  const layOut = () => layOutCards(solved, notes, formats, press);
+  const marks = (laid = layOut) => press.parts("marks of cards", from, () => laid().map(marksOf));
+  const told = keep("cards", from, () => {
+    const laid = layOut();
+    marks(() => laid);
+    return laid.map(toldOfCard);
+  });
   return paired(formats, told).map(([format, { front, back, shorten, ...said }], i) => {
     const sideFrom = (side: "front" | "back") => digestOf(from, format.name, side);
     const sides = {

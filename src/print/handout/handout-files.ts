@@ -4,9 +4,10 @@ import type { Drawings } from "../../drawing/pictures.ts";
 import type { PaperSide } from "../../layout/paper.ts";
 import { type HandoutSize, handoutSizes, printPaths, sitePaths } from "../../model/addresses.ts";
 import { digestOf } from "../../model/digest.ts";
+import { once } from "../../model/kept.ts";
 import type { Lesson, Prose } from "../../model/library.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
-import { type Painted, painted } from "../painted.ts";
+import { documentFile, type Painted, painted, paintedOnce, toldOfDocument } from "../painted.ts";
 import type { Press } from "../press.ts";
 import type { PaintedFile, PrintPiece } from "../printed-file.ts";
 import { imposeBooklet, sectionsOf } from "./booklet.ts";
@@ -150,19 +151,15 @@ const sourceOf = ({ texts, cards }: Handout, use: string) =>
 function handoutFile(handout: Handout, press: Press): PaintedFile {
   const [{ text, path, format }] = handout.texts;
   const size = handoutSizes[format.name];
-  return {
-    path: path(size),
-    ...press.keep("handout as PDF", sourceOf(handout, "flat"), () => {
-      const { sides, cards, pages } = handoutSides(handout, format, press);
-      const all = [...sides, ...cards];
-      const facts = { ...press.facts(text.title), links: linksOn(all, { ...linkContext(press), pages }) };
-      return painted(all, first(all), facts, press);
-    }),
-    printable: {
-      kind: "handout",
-      title: press.kit.words(`printable.lesson.${size}`, { lesson: text.title }),
-    },
+  const paint = () => {
+    const { sides, cards, pages } = handoutSides(handout, format, press);
+    const all = [...sides, ...cards];
+    const facts = { ...press.facts(text.title), links: linksOn(all, { ...linkContext(press), pages }) };
+    return painted(all, first(all), facts, press);
   };
+  const title = press.kit.words(`printable.lesson.${size}`, { lesson: text.title });
+  const about = { path: path(size), printable: { kind: "handout", title } } as const;
+  return paintedOnce(about, "handout as PDF", sourceOf(handout, "flat"), paint, press);
 }
 
 /**
@@ -171,27 +168,26 @@ function handoutFile(handout: Handout, press: Press): PaintedFile {
  */
 function foldedFile(handout: Handout, sheet: HandoutFormat, press: Press): PaintedFile {
   const [{ text, path, format }] = handout.texts;
-  return {
-    path: path(`${handoutSizes[format.name]}-to-fold`),
-    ...press.keep("handout as PDF", sourceOf(handout, "to fold"), () => {
-      const { sides, cards } = handoutSides(handout, sheet, press);
-      const imposed = imposeBooklet(sides);
-      const withBacks = cards.flatMap((side, i) => [
-        { ...side, parts: side.parts.map((part) => ({ ...part, reading: sides.length + i })) },
-        { ...side, parts: [] },
-      ]);
-      const facts = { ...press.facts(text.title), duplex: "short edge" } as const;
-      return painted([...imposed, ...withBacks], first(imposed), facts, press);
-    }),
-    printable: {
-      kind: "handout",
-      title: press.kit.words("printable.lesson-to-fold", {
-        lesson: text.title,
-        page: format.name,
-        sheet: sheet.name,
-      }),
-    },
+  const paint = () => {
+    const { sides, cards } = handoutSides(handout, sheet, press);
+    const imposed = imposeBooklet(sides);
+    const withBacks = cards.flatMap((side, i) => [
+      { ...side, parts: side.parts.map((part) => ({ ...part, reading: sides.length + i })) },
+      { ...side, parts: [] },
+    ]);
+    const facts = { ...press.facts(text.title), duplex: "short edge" } as const;
+    return painted([...imposed, ...withBacks], first(imposed), facts, press);
   };
+  const title = press.kit.words("printable.lesson-to-fold", {
+    lesson: text.title,
+    page: format.name,
+    sheet: sheet.name,
+  });
+  const about = {
+    path: path(`${handoutSizes[format.name]}-to-fold`),
+    printable: { kind: "handout", title },
+  } as const;
+  return paintedOnce(about, "handout as PDF", sourceOf(handout, "to fold"), paint, press);
 }
 
 /** The pages of a handout, and the sheets of its cards. */
@@ -250,19 +246,16 @@ async function* bookletFiles({ booklet, cards }: LaidHandouts, press: Press): As
     texts,
     [...cards].map(([id, card]) => [id, card.from]),
   );
-  const { plain, folded, sections, sheets } = press.keep("booklet", from, () =>
-    makeBooklets(booklet, cards, press),
-  );
-  yield {
-    path: printPaths.booklet,
-    ...plain,
-    printable: { kind: "booklet", title: words("printable.booklet") },
-  };
-  yield {
-    path: printPaths.bookletToFold,
-    ...folded,
-    printable: { kind: "booklet", title: words("printable.booklet-to-fold", { sections, sheets }) },
-  };
+  const made = once(() => press.keep("booklet", from, () => makeBooklets(booklet, cards, press)));
+  const told = press.keep("booklet, told", from, () => {
+    const { plain, folded, ...counted } = made();
+    return { plain: toldOfDocument(plain), folded: toldOfDocument(folded), ...counted };
+  });
+  const { sections, sheets } = told;
+  const asFile = (path: string, title: string, which: "plain" | "folded") =>
+    documentFile({ path, printable: { kind: "booklet", title } }, told[which], () => made()[which]);
+  yield asFile(printPaths.booklet, words("printable.booklet"), "plain");
+  yield asFile(printPaths.bookletToFold, words("printable.booklet-to-fold", { sections, sheets }), "folded");
 }
 
 function makeBooklets(booklet: readonly TextPages[], cards: RigCards, press: Press): Booklets {

@@ -14,7 +14,7 @@ import { unbroken } from "../../words/shot-text.ts";
 import { threeDepths } from "../cards/card-content.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
 import { keptPage } from "../kept-page.ts";
-import { painted } from "../painted.ts";
+import { painted, paintedOnce } from "../painted.ts";
 import type { Press } from "../press.ts";
 import type { PaintedFile } from "../printed-file.ts";
 import { paperSizes, unprintableMm } from "../sheets/paper-sizes.ts";
@@ -66,13 +66,9 @@ export async function* trueSizeFiles(
   press: Press,
 ): AsyncIterable<PaintedFile> {
   for (const { path, title, listed, page, from } of files) {
-    yield {
-      path,
-      ...press.keep("true size as PDF", from, () =>
-        painted([asPaper(page)], asPaper(page), press.facts(title), press),
-      ),
-      printable: { kind: "handout", title: listed },
-    };
+    const about = { path, printable: { kind: "handout", title: listed } } as const;
+    const paint = () => painted([asPaper(page)], asPaper(page), press.facts(title), press);
+    yield paintedOnce(about, "true size as PDF", from, paint, press);
   }
 }
 

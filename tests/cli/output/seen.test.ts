@@ -10,8 +10,8 @@ import {
 } from "node:fs";
 import { join } from "node:path";
 import { beforeEach, describe, expect, it } from "vitest";
-import { fingerprintOf } from "../../../src/cli/output/fingerprint.ts";
 import { type Sights, seenFiles } from "../../../src/cli/output/seen.ts";
+import { fingerprintOf } from "../../../src/model/fingerprint.ts";
 import { temporaryFolder } from "../../support/cli.ts";
 
 let file: string;

@@ -1,0 +1,37 @@
+import { solveChecked } from "../build/build.ts";
+import { checkSources } from "../build/check-sources.ts";
+import { layoutProblems } from "../build/layout-problems.ts";
+import type { Source } from "../content/world.ts";
+import { keeping, type Store } from "../model/kept.ts";
+import type { Message } from "../model/message.ts";
+import { buildSettings } from "./build-settings.ts";
+import type { Progress } from "./command.ts";
+import { keptOf } from "./kept-on-shelf.ts";
+
+/** All that there is to tell, and how much content is behind it where that is right. */
+export interface Checked {
+  readonly messages: readonly Message[];
+  readonly counts: { readonly rigs: number; readonly lessons: number } | undefined;
+}
+
+/** Reads content, does its sums and lays it out, for what there is to tell alone. */
+export async function checkAnew(
+  folders: readonly string[],
+  sources: ReadonlyMap<string, Source>,
+  store: Store,
+  progress: Progress | undefined,
+): Promise<Checked> {
+  const shelf = keptOf(folders, store);
+  const keep = keeping(shelf);
+  try {
+    const { value: solved, messages } = await solveChecked(checkSources(sources, keep), keep);
+    progress?.say("laying out");
+    const laidOut = solved ? await layoutProblems(solved, { ...buildSettings(solved), keep }) : [];
+    return {
+      messages: [...messages, ...laidOut],
+      counts: solved && { rigs: solved.rigs.length, lessons: solved.library.lessons.length },
+    };
+  } finally {
+    shelf.end();
+  }
+}

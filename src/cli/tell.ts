@@ -1,0 +1,40 @@
+import { readFileSync } from "node:fs";
+import { formatReport, type LineAt, messageAsJson } from "../checks/reporter.ts";
+import { known } from "../core/lists.ts";
+import { hasErrors, type Message, sortedMessages } from "../model/message.ts";
+import type { Terminal } from "./command.ts";
+
+type Options = Readonly<Record<string, unknown>>;
+
+/**
+ * Tells messages as it was asked for.
+ *
+ * @returns whether they stop the command
+ */
+export function tell(messages: readonly Message[], options: Options, terminal: Terminal): boolean {
+  if (options.json) {
+    for (const message of sortedMessages(messages)) terminal.result(`${messageAsJson(message)}\n`);
+  } else {
+    const told = options.quiet ? messages.filter(({ severity }) => severity === "error") : messages;
+    if (told.length > 0 || !options.quiet) terminal.report(formatReport(told, linesOnDisk()));
+  }
+  return hasErrors(messages) || (options.strict === true && messages.length > 0);
+}
+
+/** Lines of the content as they stand on the disk; none where a file cannot be read again. */
+export function linesOnDisk(): LineAt {
+  const files = new Map<string, readonly string[]>();
+  return ({ file, line }) => {
+    if (line === undefined) return undefined;
+    if (!files.has(file)) files.set(file, linesOf(file));
+    return known(files, file)[line - 1];
+  };
+}
+
+function linesOf(file: string): readonly string[] {
+  try {
+    return readFileSync(file, "utf8").split(/\r\n?|\n/);
+  } catch {
+    return [];
+  }
+}
