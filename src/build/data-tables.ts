@@ -1,6 +1,6 @@
 import { stringify } from "csv-stringify/sync";
 import type { OutputFile } from "../markup/output.ts";
-import { allShot, type SolvedRig } from "../model/solved.ts";
+import { allShot, mostShot, type SolvedRig } from "../model/solved.ts";
 import { cm, rounded } from "./data-figures.ts";
 
 export type Row = Readonly<Record<string, string | number>>;
@@ -76,19 +76,4 @@ function kitRows(solved: SolvedRig, markings: ReadonlyMap<string, string>): Row[
       count,
     })),
   ];
-}
-
-/** The most of each size that any depth takes. */
-function mostShot({ depths }: SolvedRig) {
-  const most = new Map<string, { readonly size: string; readonly metal: string; readonly count: number }>();
-  for (const depth of depths) {
-    const counts = new Map<string, number>();
-    for (const { size, metal } of allShot(depth)) {
-      const key = `${size} ${metal}`;
-      const count = (counts.get(key) ?? 0) + 1;
-      counts.set(key, count);
-      if (count > (most.get(key)?.count ?? 0)) most.set(key, { size, metal, count });
-    }
-  }
-  return [...most.values()];
 }

@@ -1,12 +1,7 @@
 import type { QuantityProblem } from "../core/quantity.ts";
 import { limits } from "../model/limits.ts";
 import type { Message } from "../model/message.ts";
-import {
-  type LeftOut,
-  type MessageCode,
-  type MessageValues,
-  messageSeverity,
-} from "../model/message-table.ts";
+import { type LeftOut, type MessageCode, type MessageValues, messageTable } from "../model/message-table.ts";
 import { cardLacks, doesNotFit, noRoom } from "./layout-words.ts";
 import { planWords } from "./plan-words.ts";
 import { sessionWords } from "./session-words.ts";
@@ -288,7 +283,7 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
   "card-lacks": cardLacks,
 };
 
-const isContents = (code: Message["code"]): code is MessageCode => code in messageSeverity;
+const isContents = (code: Message["code"]): code is MessageCode => code in messageTable;
 
 /** A message as text. */
 export function worded({ code, values }: Message): WordedMessage {

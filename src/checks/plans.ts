@@ -3,7 +3,7 @@ import { toString as textOf } from "mdast-util-to-string";
 import { allNeeds, evenings, isAtWater } from "../core/course/course.ts";
 import { planSections } from "../model/lesson-plan.ts";
 import type { LessonPlan, Library } from "../model/library.ts";
-import { type Message, message } from "../model/message.ts";
+import { type Message, message, startOf } from "../model/message.ts";
 import { positionOf } from "../model/source-position.ts";
 import type { Words } from "../words/words.ts";
 import type { ContentCheck } from "./check.ts";
@@ -24,7 +24,7 @@ function lessonsWithout({ lessons, plans, lent }: Library): readonly Message[] {
   return lessons
     .filter(({ id }) => !lent.has(`lessons/${id}`) && !plans.some((plan) => plan.id === id))
     .map(({ id, path, title }) =>
-      message("lesson-without-plan", { file: path, line: 1, column: 1 }, { title, file: `plans/${id}.md` }),
+      message("lesson-without-plan", startOf(path), { title, file: `plans/${id}.md` }),
     );
 }
 
@@ -39,13 +39,9 @@ function sectionsOf({ path, body }: LessonPlan, words: Words): readonly Message[
   const at = wrong < 0 ? asked.length : wrong;
   if (at === found.length && wrong < 0) return [];
   const heading = highest[at];
-  const { line, column } = heading ? positionOf(heading).start : { line: 1, column: 1 };
+  const place = { ...startOf(path), ...(heading && positionOf(heading).start) };
   return [
-    message(
-      "plan-sections",
-      { file: path, line, column },
-      { found: found[at] ?? "", wanted: asked[at] ?? "", allowed: asked },
-    ),
+    message("plan-sections", place, { found: found[at] ?? "", wanted: asked[at] ?? "", allowed: asked }),
   ];
 }
 

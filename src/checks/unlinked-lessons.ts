@@ -1,5 +1,5 @@
 import { sitePaths } from "../model/addresses.ts";
-import { message } from "../model/message.ts";
+import { message, startOf } from "../model/message.ts";
 import type { ContentCheck } from "./check.ts";
 import { allTexts, linkedPages } from "./texts.ts";
 
@@ -15,6 +15,6 @@ export const unlinkedLessons: ContentCheck = ({ library }) => {
     .flatMap(({ id, path, title }) =>
       links.some((link) => link.path !== path && link.pages.has(sitePaths.lesson(id)))
         ? []
-        : [message("lesson-not-linked", { file: path, line: 1, column: 1 }, { title })],
+        : [message("lesson-not-linked", startOf(path), { title })],
     );
 };

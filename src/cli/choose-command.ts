@@ -1,20 +1,16 @@
 import { Option } from "commander";
 import type { Read } from "../build/stages.ts";
 import { withId } from "../core/lists.ts";
-import { parseQuantity } from "../core/quantity.ts";
-import { metalIn, parseBox } from "../core/tackle/box-notation.ts";
-import type { Tub } from "../core/tackle/shot.ts";
 import { type WindStrength, windStrengths } from "../model/choosing-rules.ts";
 import { levels } from "../model/library.ts";
 import type { Spot, SwimEntry } from "../model/swim.ts";
 import { chooseRigs } from "../solve/choosing/choose.ts";
 import { conditionsAt } from "../solve/choosing/conditions-at.ts";
-import { reasonText } from "../words/reason.ts";
 import { choiceData, choiceText } from "./choose-text.ts";
 import { type CliCommand, exitCodes, UsageError } from "./command.ts";
 import { withContentOption } from "./content-option.ts";
 import { rightContent } from "./right-content.ts";
-import { lengthAsked, type Options } from "./sheet-options.ts";
+import { boxAsked, lengthAsked, type Options, quantityAsked } from "./sheet-options.ts";
 
 export const chooseCommand: CliCommand = {
   name: "choose",
@@ -92,10 +88,11 @@ function spotsAsked({ spots, title }: SwimEntry, options: Options): readonly Spo
 /** What the command line asks for in place of what the swim and the guide say. */
 function askedOf(options: Options, read: Read): Parameters<typeof conditionsAt>[2] {
   const rodLengthMm = lengthAsked(options, "rod");
-  const box = boxOf(options, read);
+  const { scaleId, tubId } = read.library.guide;
+  const box = boxAsked({ scaleId, tub: withId(read.library.tubs, tubId).tub }, options, read);
   const fish = fishAsked(options, read);
-  const paceMs = signedAsked(options, "pace", "pace");
-  const levelMm = signedAsked(options, "level", "length");
+  const paceMs = quantityAsked(options, "pace", "pace");
+  const levelMm = quantityAsked(options, "level", "length");
   return {
     learner: options.learner as (typeof levels)[number],
     wind: options.wind as WindStrength,
@@ -105,14 +102,6 @@ function askedOf(options: Options, read: Read): Parameters<typeof conditionsAt>[
     ...(paceMs !== undefined && { paceMs }),
     ...(levelMm !== undefined && { levelMm }),
   };
-}
-
-function signedAsked(options: Options, name: string, kind: "pace" | "length"): number | undefined {
-  const text = options[name];
-  if (text === undefined) return undefined;
-  const read = parseQuantity(kind, String(text));
-  if (read.ok) return read.value;
-  throw new UsageError(`--${name} ${text} is not understood; write it like ${read.examples.join(" or ")}`);
 }
 
 function fishAsked(options: Options, { library }: Read): readonly string[] | undefined {
@@ -125,16 +114,4 @@ function fishAsked(options: Options, { library }: Read): readonly string[] | und
   const strange = fish.find((name) => !known.some((one) => one.toLowerCase() === name.toLowerCase()));
   if (strange === undefined) return fish;
   throw new UsageError(`--fish: the guide knows no ${strange}; it knows ${known.join(", ")}`);
-}
-
-/** The reader's shot, in the guide's scale. */
-function boxOf(options: Options, { library, kit }: Read): Tub | undefined {
-  if (options.box === undefined) return undefined;
-  const { scaleId, tubId } = library.guide;
-  const { tub } = withId(library.tubs, tubId);
-  const box = parseBox(String(options.box), withId(library.scales, scaleId), metalIn(tub));
-  if (box.ok) return box.value;
-  throw new UsageError(
-    `--box: ${box.findings.map((one) => reasonText(one, kit.words, kit.figures)).join(" ")}`,
-  );
 }

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { Argument } from "commander";
 import { readContent } from "../build/build.ts";
@@ -12,7 +12,7 @@ import { type StartKind, startKinds } from "../content/start/start-values.ts";
 import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
-import { sessionStart } from "./start-session.ts";
+import { namesIn, sessionStart } from "./start-session.ts";
 import { linesOnDisk } from "./tell.ts";
 import { reading } from "./trouble.ts";
 import { writeNew } from "./write-new.ts";
@@ -57,8 +57,7 @@ function valuesFor(kind: StartKind, folder: string): StartValues {
   if (kind === "lesson") return { order: nextOrder(folder) };
   if (kind === "session") return sessionStart(folder);
   if (kind !== "notes") return {};
-  const swims = join(folder, "swims");
-  const [swim] = existsSync(swims) ? readdirSync(swims).filter((name) => name.endsWith(".yaml")) : [];
+  const [swim] = namesIn(join(folder, "swims"), ".yaml");
   if (swim === undefined)
     throw new UsageError("notes are of a swim, and there is none; begin one with dotdown new swim our-pond");
   return { swim: swim.replace(/\.yaml$/, ""), depths: "[]" };
@@ -67,8 +66,9 @@ function valuesFor(kind: StartKind, folder: string): StartValues {
 /** The order of a lesson behind all that the folder has. */
 function nextOrder(folder: string): string {
   const lessons = join(folder, "lessons");
-  const names = existsSync(lessons) ? readdirSync(lessons).filter((name) => name.endsWith(".md")) : [];
-  const orders = names.map((name) => /^order: *(\d+)/m.exec(readFileSync(join(lessons, name), "utf8"))?.[1]);
+  const orders = namesIn(lessons, ".md").map(
+    (name) => /^order: *(\d+)/m.exec(readFileSync(join(lessons, name), "utf8"))?.[1],
+  );
   return String(Math.max(0, ...orders.map((order) => Number(order ?? 0))) + 1);
 }
 

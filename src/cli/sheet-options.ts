@@ -3,7 +3,7 @@ import { formatReport } from "../checks/reporter.ts";
 import { linkTub } from "../content/link/shot-link.ts";
 import { Reading } from "../content/reading.ts";
 import { tubSchema } from "../content/schema/tackle-schema.ts";
-import { withId } from "../core/lists.ts";
+import { byId, withId } from "../core/lists.ts";
 import { parseQuantity, type QuantityKind } from "../core/quantity.ts";
 import { metalIn, parseBox } from "../core/tackle/box-notation.ts";
 import { leadAllowed } from "../core/tackle/lead-rule.ts";
@@ -49,7 +49,8 @@ function temperatureAsked(options: Options): number | undefined {
   throw new UsageError(`--temp ${options.temp} is not water to fish in; give ${tempMinC} C to ${tempMaxC} C`);
 }
 
-function quantityAsked(options: Options, name: string, kind: QuantityKind): number | undefined {
+/** A quantity typed after an option; undefined where the option was not given. */
+export function quantityAsked(options: Options, name: string, kind: QuantityKind): number | undefined {
   const text = options[name];
   if (text === undefined) return undefined;
   const read = parseQuantity(kind, String(text));
@@ -57,8 +58,12 @@ function quantityAsked(options: Options, name: string, kind: QuantityKind): numb
   throw new UsageError(`--${name} ${text} is not understood; write it like ${read.examples.join(" or ")}`);
 }
 
-/** What the reader has in the box; undefined where the option was not given. */
-export function boxAsked({ scaleId, tub }: Rig, options: Options, { library, kit }: Read): Tub | undefined {
+/** What the reader has in the box, in the metals of a tub where none is said; undefined where the option was not given. */
+export function boxAsked(
+  { scaleId, tub }: Pick<Rig, "scaleId" | "tub">,
+  options: Options,
+  { library, kit }: Read,
+): Tub | undefined {
   if (options.box === undefined) return undefined;
   const box = parseBox(String(options.box), withId(library.scales, scaleId), metalIn(tub));
   if (box.ok) return box.value;
@@ -80,8 +85,7 @@ async function tubAsked(tub: Tub, options: Options, { library, kit }: Read): Pro
   if (text === undefined) throw new UsageError(`there is no tub file ${file}`);
   const reading = new Reading(new Map([[file, { path: file, file, text, bytes: text.length }]]), kit.words);
   const read = reading.file(file, tubSchema, "");
-  const scales = new Map(library.scales.map((scale) => [scale.id, scale]));
-  const asked = read && linkTub(read, scales, reading).tub;
+  const asked = read && linkTub(read, byId(library.scales), reading).tub;
   if (!asked || reading.messages.length > 0) throw new UsageError(formatReport(reading.messages).trimEnd());
   return inMetal(asked);
 }

@@ -7,14 +7,18 @@ import { UsageError } from "./command.ts";
 
 const baits = { still: "double-maggot", flowing: "maggot" } as const;
 
+/** Names of the files in a folder that end so, in their order; none where there is no such folder. */
+export const namesIn = (folder: string, ending: string): readonly string[] =>
+  existsSync(folder)
+    ? readdirSync(folder)
+        .filter((name) => name.endsWith(ending))
+        .sort()
+    : [];
+
 /** What a new session says of the first swim of a content folder, and the rig to begin with on such water. */
 export function sessionStart(folder: string): StartValues {
   const swims = join(folder, "swims");
-  const [file] = existsSync(swims)
-    ? readdirSync(swims)
-        .filter((name) => name.endsWith(".yaml"))
-        .sort()
-    : [];
+  const [file] = namesIn(swims, ".yaml");
   if (file === undefined) {
     throw new UsageError(
       "a session is held at a swim, and there is none yet; begin one with dotdown new swim NAME",

@@ -6,7 +6,7 @@ import remarkParse from "remark-parse";
 import { unified } from "unified";
 import { visit } from "unist-util-visit";
 import { type Keep, makeAnew } from "../model/kept.ts";
-import { type Message, message, type Place } from "../model/message.ts";
+import { type Message, message, type Place, startOf } from "../model/message.ts";
 import type { FrontMatterProblem, MessageValues } from "../model/message-table.ts";
 import { positionOf } from "../model/source-position.ts";
 import { withPlainColons } from "./plain-colons.ts";
@@ -30,7 +30,7 @@ export function readMarkdown(text: string, file: string, keep: Keep = makeAnew):
   const root = parseText(text, keep);
   const front = root.children[0];
   if (front?.type !== "yaml") {
-    const missing = message("no-front-matter", { file, line: 1, column: 1 }, noFrontMatter(text));
+    const missing = message("no-front-matter", startOf(file), noFrontMatter(text));
     return { front: readYaml("", file), body: root, messages: [missing] };
   }
   const source = readYaml((front as Yaml).value, file, positionOf(front).start.line, keep);

@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import { byId } from "../core/lists.ts";
 import { type Keep, makeAnew } from "../model/kept.ts";
 import type { Lesson, LessonPlan, Library, PlaceOf, Prose } from "../model/library.ts";
 import { limits } from "../model/limits.ts";
@@ -254,8 +255,4 @@ function lessonsOf(read: readonly ReadProse<z.output<typeof lessonSchema>>[]): r
 function proseOf(read: ReadProse<{ title: string; summary: string }>): Prose {
   const { id, source, value, body } = read;
   return { id, path: source.file, title: value.title, summary: value.summary, body };
-}
-
-function byId<T extends { readonly id: string }>(entries: readonly T[]): ReadonlyMap<string, T> {
-  return new Map(entries.map((entry) => [entry.id, entry]));
 }

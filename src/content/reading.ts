@@ -4,7 +4,7 @@ import { addressesOf, ownAddresses } from "../model/content-addresses.ts";
 import { type Keep, makeAnew } from "../model/kept.ts";
 import type { MarkdownText } from "../model/library.ts";
 import { limits } from "../model/limits.ts";
-import { type Message, message, type Place } from "../model/message.ts";
+import { type Message, message, type Place, startOf } from "../model/message.ts";
 import type { MessageCode, MessageValues } from "../model/message-table.ts";
 import type { OwnFont } from "../model/own-font.ts";
 import { makeFigures } from "../words/figures.ts";
@@ -222,7 +222,7 @@ export class Reading {
   }
 
   #hasAddress(folder: string, { path, file }: Source): boolean {
-    const place = { file, line: 1, column: 1 };
+    const place = startOf(file);
     if (path.lastIndexOf("/") > folder.length) {
       this.error(place, "file-too-deep", { folder });
       return false;

@@ -2,7 +2,7 @@ import type { Nodes } from "mdast";
 import { toString as textOf } from "mdast-util-to-string";
 import { last } from "../core/lists.ts";
 import { type LimitName, limits } from "../model/limits.ts";
-import { type Message, message, type Place } from "../model/message.ts";
+import { type Message, message, type Place, startOf } from "../model/message.ts";
 import type { Source } from "./world.ts";
 
 /** Something beyond its limit, and the line it stands in, from 1. */
@@ -157,7 +157,7 @@ function marksAbreast(line: string): number {
 export function notText({ file, text }: Source): Message | undefined {
   const nothings = text.split("\0").length - 1;
   // Every other byte of Latin letters in UTF-16 is nothing.
-  if (nothings > text.length / 4) return message("not-utf-8", { file, line: 1, column: 1 }, { as: "UTF-16" });
+  if (nothings > text.length / 4) return message("not-utf-8", startOf(file), { as: "UTF-16" });
   const unread = text.indexOf("\uFFFD");
   if (unread < 0) return undefined;
   const before = text.slice(0, unread).split("\n");

@@ -38,6 +38,11 @@ export function withId<T extends { readonly id: unknown }>(list: readonly T[], i
   return found;
 }
 
+/** Entries by their ids. */
+export function byId<T extends { readonly id: string }>(list: readonly T[]): ReadonlyMap<string, T> {
+  return new Map(list.map((one) => [one.id, one]));
+}
+
 /** The value of a key. @throws RangeError where there is none */
 export function known<K, V>(map: ReadonlyMap<K, V>, key: K): V {
   const found = map.get(key);

@@ -5,6 +5,10 @@ import type { G, Mm, Share } from "../core/units.ts";
 export const windStrengths = ["calm", "breeze", "strong"] as const;
 export type WindStrength = (typeof windStrengths)[number];
 
+/** Whether it blows at least as hard as that. */
+export const blows = (wind: WindStrength, of: WindStrength): boolean =>
+  windStrengths.indexOf(wind) >= windStrengths.indexOf(of);
+
 /** What rules a rig out. */
 export type LimitRule =
   | { readonly rule: "water" }

@@ -1,6 +1,5 @@
 import type { QuantityKind, QuantityProblem } from "../core/quantity.ts";
 import type { LimitName } from "./limits.ts";
-import { type SessionMessageValues, sessionSeverity } from "./session-messages.ts";
 
 type Names = readonly string[];
 type None = Readonly<Record<never, never>>;
@@ -21,66 +20,78 @@ interface LineAgainstFish {
   readonly allowed: string;
 }
 
-/** Every message about content: what it is about, for its words to speak of. */
-export interface MessageValues extends SessionMessageValues {
-  readonly "yaml-syntax": { readonly problem: YamlProblem; readonly said: string };
-  readonly "hash-cuts": { readonly cut: string };
-  readonly "not-utf-8": { readonly as: "UTF-16" | "another encoding" };
-  readonly "no-front-matter": { readonly problem: FrontMatterProblem; readonly first: string };
-  readonly "too-much": { readonly limit: LimitName; readonly found: number };
-  readonly "no-sign": {
+/** An error stops the build. */
+export type Severity = "error" | "warning";
+
+/** How bad a message is, and what its words speak of: values are a type alone. */
+interface Row<Values> {
+  readonly severity: Severity;
+  readonly values?: Values;
+}
+
+const error = <Values = None>(): Row<Values> => ({ severity: "error" });
+const warning = <Values = None>(): Row<Values> => ({ severity: "warning" });
+
+/** Every message about content. */
+export const messageTable = {
+  "yaml-syntax": error<{ readonly problem: YamlProblem; readonly said: string }>(),
+  "hash-cuts": warning<{ readonly cut: string }>(),
+  "not-utf-8": error<{ readonly as: "UTF-16" | "another encoding" }>(),
+  "no-front-matter": error<{ readonly problem: FrontMatterProblem; readonly first: string }>(),
+  "too-much": error<{ readonly limit: LimitName; readonly found: number }>(),
+  "no-sign": error<{
     readonly sign: string;
     readonly number: string;
     /** Whether it joins others, so that no font helps. */
     readonly isJoined: boolean;
     /** The guide's own font, which lacks it, too. */
     readonly font?: string;
-  };
-  readonly "file-too-deep": { readonly folder: string };
-  readonly "file-name": { readonly reason: string; readonly hint: string };
-  readonly "address-taken": { readonly address: string; readonly by: string };
-  readonly "missing-file": { readonly path: string; readonly need: string };
-  readonly "lent-left-out": { readonly of: OtherMessage };
-  readonly "lent-shortened": { readonly of: OtherMessage };
-  readonly "unlikely-figure": { readonly key: string; readonly found: string; readonly allowed: string };
-  readonly "words-in-english": { readonly language: string; readonly missing: Names; readonly all: number };
-  readonly "image-not-usable": { readonly reason: string; readonly hint: string };
-  readonly "font-not-usable": { readonly reason: string; readonly hint: string };
-  readonly "image-not-used": { readonly name: string };
-  readonly "image-in-sentence": None;
-  readonly "no-alt-text": { readonly name: string };
-  readonly "file-not-read": { readonly reason: string; readonly hint: string };
-  readonly "unknown-key": { readonly key: string; readonly allowed: Names };
-  readonly "missing-key": { readonly key: string };
-  readonly "missing-attribute": {
+  }>(),
+  "file-too-deep": error<{ readonly folder: string }>(),
+  "file-name": error<{ readonly reason: string; readonly hint: string }>(),
+  "address-taken": error<{ readonly address: string; readonly by: string }>(),
+  "missing-file": error<{ readonly path: string; readonly need: string }>(),
+  "lent-left-out": warning<{ readonly of: OtherMessage }>(),
+  "lent-shortened": warning<{ readonly of: OtherMessage }>(),
+  "unlikely-figure": warning<{ readonly key: string; readonly found: string; readonly allowed: string }>(),
+  "words-in-english": warning<{ readonly language: string; readonly missing: Names; readonly all: number }>(),
+  "image-not-usable": error<{ readonly reason: string; readonly hint: string }>(),
+  "font-not-usable": error<{ readonly reason: string; readonly hint: string }>(),
+  "image-not-used": warning<{ readonly name: string }>(),
+  "image-in-sentence": error(),
+  "no-alt-text": error<{ readonly name: string }>(),
+  "file-not-read": warning<{ readonly reason: string; readonly hint: string }>(),
+  "unknown-key": error<{ readonly key: string; readonly allowed: Names }>(),
+  "missing-key": error<{ readonly key: string }>(),
+  "missing-attribute": error<{
     readonly name: string;
     /** What is asked to say it, with its colons. */
     readonly of: string;
     readonly slip: AttributeSlip;
     /** The words between its brackets. */
     readonly label: string;
-  };
-  readonly "missing-label": { readonly of: string };
-  readonly "block-as-figure": { readonly name: string };
-  readonly "figure-as-block": { readonly name: string };
-  readonly "wrong-type": {
+  }>(),
+  "missing-label": error<{ readonly of: string }>(),
+  "block-as-figure": error<{ readonly name: string }>(),
+  "figure-as-block": error<{ readonly name: string }>(),
+  "wrong-type": error<{
     readonly key: string;
     readonly expected: string;
     readonly found: string;
     /** What was typed, and how it would be what is expected. */
     readonly fix?: { readonly by: TypeFix; readonly typed: string };
-  };
-  readonly "not-a-choice": { readonly key: string; readonly found: string; readonly allowed: Names };
-  readonly "too-few": { readonly key: string; readonly least: number };
-  readonly "too-many": { readonly key: string; readonly found: number; readonly most: number };
-  readonly "out-of-range": {
+  }>(),
+  "not-a-choice": error<{ readonly key: string; readonly found: string; readonly allowed: Names }>(),
+  "too-few": error<{ readonly key: string; readonly least: number }>(),
+  "too-many": error<{ readonly key: string; readonly found: number; readonly most: number }>(),
+  "out-of-range": error<{
     readonly key: string;
     readonly found: string;
     readonly bound: string;
     readonly allowed?: string;
-  };
-  readonly "not-valid": { readonly key: string; readonly problem: string };
-  readonly quantity: {
+  }>(),
+  "not-valid": error<{ readonly key: string; readonly problem: string }>(),
+  quantity: error<{
     readonly kind: QuantityKind;
     readonly problem: QuantityProblem;
     readonly unit: string;
@@ -88,77 +99,111 @@ export interface MessageValues extends SessionMessageValues {
     readonly examples: Names;
     /** The quantity with a point, where a comma of a list stands for one. */
     readonly comma?: string;
-  };
-  readonly "unknown-name": {
+  }>(),
+  "unknown-name": error<{
     readonly what: string;
     readonly found: string;
     readonly allowed: Names;
     /** The one of that title. */
     readonly meant?: string;
-  };
-  readonly "duplicate-name": { readonly found: string };
-  readonly "order-taken": { readonly order: number; readonly by: string; readonly free: number };
-  readonly "still-water-key": { readonly key: string };
-  readonly "unknown-feed": { readonly feed: string; readonly baits: Names };
-  readonly "falling-profile": { readonly at: number; readonly before: number };
-  readonly "band-upside-down": { readonly key: string };
-  readonly "line-too-light": LineAgainstFish & { readonly underShot: string };
-  readonly "line-too-heavy": LineAgainstFish;
-  readonly "fish-without-line": { readonly fish: string; readonly allowed: Names };
-  readonly "not-in-kit": {
+  }>(),
+  "duplicate-name": error<{ readonly found: string }>(),
+  "order-taken": warning<{ readonly order: number; readonly by: string; readonly free: number }>(),
+  "still-water-key": warning<{ readonly key: string }>(),
+  "unknown-feed": warning<{ readonly feed: string; readonly baits: Names }>(),
+  "falling-profile": error<{ readonly at: number; readonly before: number }>(),
+  "band-upside-down": error<{ readonly key: string }>(),
+  "line-too-light": warning<LineAgainstFish & { readonly underShot: string }>(),
+  "line-too-heavy": warning<LineAgainstFish>(),
+  "fish-without-line": warning<{ readonly fish: string; readonly allowed: Names }>(),
+  "not-in-kit": warning<{
     readonly what: "float" | "hook" | "bait" | "main line" | "hook length" | "shot";
     readonly found: string;
     readonly kit: string;
     readonly allowed: string;
-  };
-  readonly "rig-without-kit": { readonly title: string; readonly kits: Names };
-  readonly "size-in-no-tub": { readonly size: string; readonly tub: string; readonly allowed: Names };
-  readonly "bait-in-note": { readonly said: string; readonly is: string };
-  readonly "hook-against-bait": { readonly hook: number; readonly bait: string; readonly allowed: string };
-  readonly "rig-not-for-fish": { readonly fish: string; readonly rig: string; readonly allowed: Names };
-  readonly "hard-to-read": {
+  }>(),
+  "rig-without-kit": warning<{ readonly title: string; readonly kits: Names }>(),
+  "size-in-no-tub": warning<{ readonly size: string; readonly tub: string; readonly allowed: Names }>(),
+  "bait-in-note": warning<{ readonly said: string; readonly is: string }>(),
+  "hook-against-bait": warning<{ readonly hook: number; readonly bait: string; readonly allowed: string }>(),
+  "rig-not-for-fish": warning<{ readonly fish: string; readonly rig: string; readonly allowed: Names }>(),
+  "hard-to-read": warning<{
     readonly grade: string;
     readonly age: number;
     readonly gradeBelow: number;
     readonly ageBelow: number;
-  };
-  readonly "term-not-explained": { readonly term: string };
-  readonly "term-not-used": { readonly term: string };
-  readonly "lesson-not-linked": { readonly title: string };
-  readonly "rig-not-taught": { readonly title: string };
-  readonly "lesson-without-plan": { readonly title: string; readonly file: string };
+  }>(),
+  "term-not-explained": warning<{ readonly term: string }>(),
+  "term-not-used": warning<{ readonly term: string }>(),
+  "lesson-not-linked": warning<{ readonly title: string }>(),
+  "rig-not-taught": warning<{ readonly title: string }>(),
+  "lesson-without-plan": warning<{ readonly title: string; readonly file: string }>(),
   /** Nothing found where a section is missing at the end, nothing wanted where one is too many. */
-  readonly "plan-sections": { readonly found: string; readonly wanted: string; readonly allowed: Names };
-  readonly "plan-never-held": { readonly title: string; readonly needs: Names };
-  readonly "plan-before-need": { readonly title: string; readonly needs: string };
-  readonly "plan-without-safety": { readonly title: string; readonly allowed: Names };
-  readonly "sounding-twice": { readonly found: string; readonly line: string };
-  readonly "beyond-soundings": { readonly found: string; readonly line: string; readonly allowed: string };
-  readonly "choosing-limit-missing": { readonly rule: string };
-  readonly "swim-hazard-untold": { readonly found: string; readonly hazard: string };
-  readonly "swim-ledge-not-found": { readonly found: string; readonly line: string };
-  readonly "swim-spot-without-rig": { readonly spot: string };
-  readonly "notes-depth-other": { readonly spot: string; readonly found: string; readonly plumbed: string };
-  readonly "swim-spot-unsure": { readonly spot: string; readonly nearest: string };
-  readonly "setting-in-note": { readonly found: string; readonly setting: string };
-  readonly "typed-figure": { readonly figure: string; readonly directive: string };
-  readonly "no-basis": { readonly figure: string };
-  readonly "basis-in-words": { readonly found: string; readonly directive: string };
-  readonly "markdown-left-out": { readonly construct: LeftOut };
-  readonly "slipped-sign": { readonly slip: SlippedSign; readonly found: string };
-  readonly "heading-level": { readonly found: string; readonly highest: string };
-  readonly "link-scheme": { readonly scheme: string; readonly allowed: Names };
-  readonly "no-address": { readonly link: string };
-  readonly "bad-link": { readonly link: string; readonly meant?: string };
-  readonly "knot-crossing": Worded;
-  readonly "knot-outside": Worded;
-  readonly "knot-short": Worded;
-  readonly "does-not-fit": Worded & {
-    readonly shorten?: "title" | "change-first" | "float" | "bait" | "shot";
-  };
-  readonly "no-room": Worded;
-  readonly "card-lacks": Worded;
-}
+  "plan-sections": warning<{ readonly found: string; readonly wanted: string; readonly allowed: Names }>(),
+  "plan-never-held": error<{ readonly title: string; readonly needs: Names }>(),
+  "plan-before-need": warning<{ readonly title: string; readonly needs: string }>(),
+  "plan-without-safety": warning<{ readonly title: string; readonly allowed: Names }>(),
+  "sounding-twice": error<{ readonly found: string; readonly line: string }>(),
+  "beyond-soundings": error<{ readonly found: string; readonly line: string; readonly allowed: string }>(),
+  "choosing-limit-missing": error<{ readonly rule: string }>(),
+  "swim-hazard-untold": warning<{ readonly found: string; readonly hazard: string }>(),
+  "swim-ledge-not-found": warning<{ readonly found: string; readonly line: string }>(),
+  "swim-spot-without-rig": warning<{ readonly spot: string }>(),
+  "notes-depth-other": warning<{ readonly spot: string; readonly found: string; readonly plumbed: string }>(),
+  "swim-spot-unsure": warning<{ readonly spot: string; readonly nearest: string }>(),
+  "session-past-midnight": error<{ readonly hours: number; readonly left: number }>(),
+  "session-too-few-rods": error<{
+    readonly learners: number;
+    /** More than learners where they fish with a whip and a rod in turn. */
+    readonly needed: number;
+    readonly rods: number;
+  }>(),
+  "session-rig-water": error<{ readonly rig: string; readonly water: "still" | "flowing" }>(),
+  "session-swim-without-rig": error<{ readonly swim: string; readonly water: "still" | "flowing" }>(),
+  "session-rig-not-for-spot": error<{ readonly rig: string; readonly spot: string; readonly said: string }>(),
+  "session-too-long": warning<{ readonly over: number; readonly leaveOut: Names }>(),
+  "session-lesson-needs": warning<{
+    readonly title: string;
+    readonly needs: Names;
+    readonly areNew: boolean;
+  }>(),
+  "session-lesson-place": warning<{ readonly title: string; readonly water: "still" | "flowing" }>(),
+  "session-group": warning<{
+    readonly title: string;
+    readonly most: number;
+    readonly learners: number;
+    readonly adults: number;
+  }>(),
+  "session-too-few-places": warning<{ readonly learners: number; readonly places: number }>(),
+  "session-bait-missing": warning<{ readonly rig: string; readonly bait: string }>(),
+  "setting-in-note": warning<{ readonly found: string; readonly setting: string }>(),
+  "typed-figure": warning<{ readonly figure: string; readonly directive: string }>(),
+  "no-basis": warning<{ readonly figure: string }>(),
+  "basis-in-words": warning<{ readonly found: string; readonly directive: string }>(),
+  "markdown-left-out": error<{ readonly construct: LeftOut }>(),
+  "slipped-sign": error<{ readonly slip: SlippedSign; readonly found: string }>(),
+  "heading-level": error<{ readonly found: string; readonly highest: string }>(),
+  "link-scheme": error<{ readonly scheme: string; readonly allowed: Names }>(),
+  "no-address": error<{ readonly link: string }>(),
+  "bad-link": error<{ readonly link: string; readonly meant?: string }>(),
+  "knot-crossing": error<Worded>(),
+  "knot-outside": error<Worded>(),
+  "knot-short": error<Worded>(),
+  "does-not-fit": error<
+    Worded & {
+      readonly shorten?: "title" | "change-first" | "float" | "bait" | "shot";
+    }
+  >(),
+  "no-room": error<Worded>(),
+  "card-lacks": warning<Worded>(),
+};
+
+export type MessageCode = keyof typeof messageTable;
+
+/** What each message is about, for its words to speak of. */
+export type MessageValues = {
+  readonly [C in MessageCode]: (typeof messageTable)[C] extends Row<infer Values> ? Values : never;
+};
 
 /** What is wrong with the way in which keys and values are written. */
 export type YamlProblem =
@@ -190,8 +235,6 @@ export type TypeFix =
   | "colon in quotes"
   | "hash in quotes";
 
-export type MessageCode = keyof MessageValues;
-
 /** Markdown that neither page nor handout shows. */
 export type LeftOut = "html" | "footnote" | "struck out" | "box to tick" | "container";
 
@@ -208,93 +251,3 @@ export type SlippedSign =
   | "space before brace"
   | "space behind colon"
   | "near a name";
-
-export type Severity = "error" | "warning";
-
-/** How bad each is: an error stops the build. */
-export const messageSeverity: { readonly [C in MessageCode]: Severity } = {
-  "yaml-syntax": "error",
-  "hash-cuts": "warning",
-  "not-utf-8": "error",
-  "no-front-matter": "error",
-  "too-much": "error",
-  "no-sign": "error",
-  "file-too-deep": "error",
-  "file-name": "error",
-  "address-taken": "error",
-  "missing-file": "error",
-  "lent-left-out": "warning",
-  "lent-shortened": "warning",
-  "unlikely-figure": "warning",
-  "words-in-english": "warning",
-  "image-not-usable": "error",
-  "font-not-usable": "error",
-  "image-not-used": "warning",
-  "image-in-sentence": "error",
-  "no-alt-text": "error",
-  "file-not-read": "warning",
-  "unknown-key": "error",
-  "missing-key": "error",
-  "missing-attribute": "error",
-  "missing-label": "error",
-  "block-as-figure": "error",
-  "figure-as-block": "error",
-  "wrong-type": "error",
-  "not-a-choice": "error",
-  "too-few": "error",
-  "too-many": "error",
-  "out-of-range": "error",
-  "not-valid": "error",
-  quantity: "error",
-  "unknown-name": "error",
-  "duplicate-name": "error",
-  "order-taken": "warning",
-  "still-water-key": "warning",
-  "unknown-feed": "warning",
-  "falling-profile": "error",
-  "band-upside-down": "error",
-  "line-too-light": "warning",
-  "line-too-heavy": "warning",
-  "fish-without-line": "warning",
-  "not-in-kit": "warning",
-  "rig-without-kit": "warning",
-  "size-in-no-tub": "warning",
-  "bait-in-note": "warning",
-  "hook-against-bait": "warning",
-  "rig-not-for-fish": "warning",
-  "hard-to-read": "warning",
-  "term-not-explained": "warning",
-  "term-not-used": "warning",
-  "lesson-not-linked": "warning",
-  "rig-not-taught": "warning",
-  "lesson-without-plan": "warning",
-  "plan-sections": "warning",
-  "plan-never-held": "error",
-  "plan-before-need": "warning",
-  "plan-without-safety": "warning",
-  "sounding-twice": "error",
-  "beyond-soundings": "error",
-  "choosing-limit-missing": "error",
-  "swim-hazard-untold": "warning",
-  "swim-ledge-not-found": "warning",
-  "swim-spot-without-rig": "warning",
-  "notes-depth-other": "warning",
-  "swim-spot-unsure": "warning",
-  ...sessionSeverity,
-  "setting-in-note": "warning",
-  "typed-figure": "warning",
-  "no-basis": "warning",
-  "basis-in-words": "warning",
-  "markdown-left-out": "error",
-  "slipped-sign": "error",
-  "heading-level": "error",
-  "link-scheme": "error",
-  "no-address": "error",
-  "bad-link": "error",
-  "knot-crossing": "error",
-  "knot-outside": "error",
-  "knot-short": "error",
-  "does-not-fit": "error",
-  "no-room": "error",
-  "card-lacks": "warning",
-};

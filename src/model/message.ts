@@ -1,5 +1,5 @@
 import type { FindingCode } from "../core/finding.ts";
-import { type MessageCode, type MessageValues, messageSeverity, type Severity } from "./message-table.ts";
+import { type MessageCode, type MessageValues, messageTable, type Severity } from "./message-table.ts";
 
 /** Where in the content something stands; line and column count from 1. */
 export interface Place {
@@ -7,6 +7,9 @@ export interface Place {
   readonly line?: number;
   readonly column?: number;
 }
+
+/** The beginning of a file, for what stands nowhere nearer. */
+export const startOf = (file: string): Place => ({ file, line: 1, column: 1 });
 
 /** Something to tell the author about content: data first, words last. */
 type ContentMessage = {
@@ -31,7 +34,7 @@ export type Message = ContentMessage | FoundMessage;
 
 /** A message about content, as bad as its code says. */
 export function message<C extends MessageCode>(code: C, place: Place, values: MessageValues[C]): Message {
-  return { severity: messageSeverity[code], place, code, values } as ContentMessage;
+  return { severity: messageTable[code].severity, place, code, values } as ContentMessage;
 }
 
 /** What a stage gives: its value, and what it has to tell. */

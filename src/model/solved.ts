@@ -7,6 +7,7 @@ import type { ShotEffect, TipState } from "../core/float/shot-effects.ts";
 import type { LockGroups } from "../core/loading/loading.ts";
 import type { PlacedShot } from "../core/patterns/pattern.ts";
 import type { LineChain } from "../core/tackle/knots.ts";
+import type { Shot } from "../core/tackle/shot.ts";
 import type { G, Mm, Ms, Share } from "../core/units.ts";
 import type { GuideRow } from "./guide-row.ts";
 import type { InWater } from "./in-water.ts";
@@ -69,6 +70,26 @@ export function allShot({
   lockShot,
 }: Pick<SolvedDepth, "lineShot" | "lockShot">): readonly SolvedShot[] {
   return [...lineShot, ...lockShot];
+}
+
+/** Shot of one size and metal, so many of them. */
+interface AlikeShot extends Shot {
+  readonly count: number;
+}
+
+/** The most shot of each size and metal that a rig takes at any of its depths, in the order in which they are met. */
+export function mostShot({ depths }: Pick<SolvedRig, "depths">): readonly AlikeShot[] {
+  const most = new Map<string, AlikeShot>();
+  for (const depth of depths) {
+    const counts = new Map<string, number>();
+    for (const { size, metal, massG } of allShot(depth)) {
+      const key = `${size} ${metal}`;
+      const count = (counts.get(key) ?? 0) + 1;
+      counts.set(key, count);
+      if (count > (most.get(key)?.count ?? 0)) most.set(key, { size, metal, massG, count });
+    }
+  }
+  return [...most.values()];
 }
 
 /** The most shot of each size that a rig takes at any of its depths. */

@@ -18,6 +18,12 @@ export interface DoesNotFit extends Overflow {
 /** What is too long: a text by its key in the rig's file, or what the rig has on its line. */
 export type Shortened = "title" | "change-first" | "float" | "bait" | "shot";
 
+/** What of something laid out is larger than its place, with what is said of all of it. */
+export const notFitting = (
+  overflows: readonly Overflow[],
+  said: Omit<DoesNotFit, keyof Overflow>,
+): DoesNotFit[] => overflows.map((overflow) => ({ ...overflow, ...said }));
+
 /** A card that has no room for all that stands on every card; it is made without. */
 export interface CardLacks {
   readonly of: string;

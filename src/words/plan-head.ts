@@ -1,7 +1,8 @@
-import type { List, PhrasingContent } from "mdast";
+import type { List } from "mdast";
 import { type PlanKit, planShares } from "../model/lesson-plan.ts";
 import type { Lesson, LessonPlan } from "../model/library.ts";
 import type { TableKit } from "./table-kit.ts";
+import { bullets, paragraph, strong } from "./text-nodes.ts";
 import { keyOf } from "./words.ts";
 
 /** What a plan says before its text: time, place, group, what comes before, and what is needed. */
@@ -19,25 +20,11 @@ export function planHead(plan: LessonPlan, lessons: readonly Lesson[], kit: Tabl
     ["after", before.length > 0 ? before.join(", ") : words("plan.after-none")],
     ...planShares.map((share) => [share, thingsOf(plan.kit[share], kit).join(", ")] as const),
   ] as const;
-  return {
-    type: "list",
-    ordered: false,
-    spread: false,
-    children: rows
+  return bullets(
+    rows
       .filter(([, text]) => text !== "")
-      .map(([row, text]) => ({
-        type: "listItem",
-        spread: false,
-        children: [{ type: "paragraph", children: labelled(words(`plan.head.${row}`), text) }],
-      })),
-  };
-}
-
-function labelled(label: string, text: string): PhrasingContent[] {
-  return [
-    { type: "strong", children: [{ type: "text", value: label }] },
-    { type: "text", value: ` ${text}` },
-  ];
+      .map(([row, text]) => paragraph(strong(words(`plan.head.${row}`)), ` ${text}`)),
+  );
 }
 
 /** What is needed, each thing once with its number. */

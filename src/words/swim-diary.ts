@@ -1,9 +1,9 @@
 import type { RootContent } from "mdast";
 import type { SwimEntry } from "../model/swim.ts";
 import type { SwimNotes } from "../model/swim-notes.ts";
-import { headingOf, listOf, paragraphOf, strongOf, tableOf } from "./mdast.ts";
 import type { TableKit } from "./table-kit.ts";
 import type { TextTable } from "./tables.ts";
+import { bullets, heading, paragraph, strong, tableNode } from "./text-nodes.ts";
 
 /** What was found at a swim day by day: depth and pace over the days, which rig did what, and what worked. */
 export function diaryOf(swim: SwimEntry, notes: readonly SwimNotes[], kit: TableKit): RootContent[] {
@@ -14,13 +14,11 @@ export function diaryOf(swim: SwimEntry, notes: readonly SwimNotes[], kit: Table
     reference: { picture: "swim-days", swim: swim.id, of },
   });
   return [
-    headingOf(words("swim.found")),
+    heading(words("swim.found")),
     ...(notes.some(({ depths }) => depths.length > 0) ? [picture("depth")] : []),
     ...(notes.some(({ paceMs }) => paceMs !== undefined) ? [picture("pace")] : []),
-    tableOf(catchTable(notes, kit)),
-    listOf(
-      notes.map((day) => paragraphOf(strongOf(`${kit.figures.date(day.date)}.`), ` ${daySaid(day, kit)}`)),
-    ),
+    tableNode(catchTable(notes, kit)),
+    bullets(notes.map((day) => paragraph(strong(`${kit.figures.date(day.date)}.`), ` ${daySaid(day, kit)}`))),
   ];
 }
 

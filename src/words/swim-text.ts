@@ -7,12 +7,12 @@ import type { Guide, RigEntry } from "../model/library.ts";
 import type { SoundedLine, SwimEntry } from "../model/swim.ts";
 import type { SwimNotes } from "../model/swim-notes.ts";
 import { conditionsText, ruledOutText, spokenForText } from "./choosing-text.ts";
-import { headingOf, linkTo, listOf, paragraphOf, strongOf, tableOf } from "./mdast.ts";
 import { surenessText } from "./spot-text.ts";
 import { diaryOf } from "./swim-diary.ts";
 import { hazardLines } from "./swim-hazards.ts";
 import type { TableKit } from "./table-kit.ts";
 import { shotTable, type TextTable } from "./tables.ts";
+import { bullets, heading, link, numbered, paragraph, strong, tableNode } from "./text-nodes.ts";
 
 /** So many rigs are told of for a spot; the others suit it too, and are named. */
 const toldMost = 3;
@@ -33,11 +33,11 @@ export function swimText(
   return {
     type: "root",
     children: [
-      headingOf(words("swim.hazards")),
-      listOf(hazardLines(swim, guide, kit).map((line) => paragraphOf(line))),
-      headingOf(words("swim.facts")),
-      listOf(factsOf(swim, kit)),
-      headingOf(words("swim.bed")),
+      heading(words("swim.hazards")),
+      bullets(hazardLines(swim, guide, kit)),
+      heading(words("swim.facts")),
+      bullets(factsOf(swim, kit)),
+      heading(words("swim.bed")),
       ...swim.lines.flatMap((line, at) => lineOf(swim, line, at, kit)),
       ...(spots.length > 0 ? rigsOf(spots, withRuledOut, kit) : []),
       ...diaryOf(swim, notes, kit),
@@ -59,7 +59,7 @@ function factsOf(swim: SwimEntry, { words, figures }: TableKit) {
     ["level-mark", levelMark],
   ] as const;
   return facts.flatMap(([key, fact]) =>
-    fact ? paragraphOf(strongOf(words(`swim.fact.${key}`)), ` ${fact}`) : [],
+    fact ? paragraph(strong(words(`swim.fact.${key}`)), ` ${fact}`) : [],
   );
 }
 
@@ -76,10 +76,10 @@ function lineOf(swim: SwimEntry, line: SoundedLine, at: number, { words, figures
   );
   const said = [...notes, ...gaps].join(" ");
   return [
-    headingOf(line.title, 3),
+    heading(line.title, 3),
     { type: "picture", reference: { picture: "bed", swim: swim.id, line: at } },
     ...soundingTables(line, { words, figures }),
-    ...(said === "" ? [] : [paragraphOf(said)]),
+    ...(said === "" ? [] : [paragraph(said)]),
   ];
 }
 
@@ -90,7 +90,7 @@ function soundingTables({ soundings }: SoundedLine, { words, figures }: TableKit
   const count = Math.ceil(soundings.length / abreastMost);
   return Array.from({ length: count }, (_, i) => {
     const some = soundings.slice(i * abreastMost, (i + 1) * abreastMost);
-    return tableOf({
+    return tableNode({
       head: [words("swim.from-bank"), ...some.map(({ fromBankMm }) => figures.shortDepth(fromBankMm))],
       rows: [[words("swim.depth"), ...some.map(({ depthMm }) => figures.shortDepth(depthMm))]],
     });
@@ -100,8 +100,8 @@ function soundingTables({ soundings }: SoundedLine, { words, figures }: TableKit
 function rigsOf(spots: readonly ChosenSpot[], withRuledOut: boolean, kit: TableKit): RootContent[] {
   const { words } = kit;
   return [
-    headingOf(words("swim.rigs")),
-    paragraphOf(conditionsText(first(spots).conditions, kit), ` ${words("swim.moved")}`),
+    heading(words("swim.rigs")),
+    paragraph(conditionsText(first(spots).conditions, kit), ` ${words("swim.moved")}`),
     ...spots.flatMap((spot, at) => [
       ...spotOf(spot, at + 1, kit),
       ...(withRuledOut ? ruledOut(spot, kit) : []),
@@ -119,26 +119,25 @@ function spotOf(chosen: ChosenSpot, number: number, kit: TableKit): RootContent[
   });
   const more = choice.offered.slice(toldMost).map(({ entry }) => entry.title);
   return [
-    headingOf(title, 3),
-    paragraphOf(surenessText(spot, kit)),
+    heading(title, 3),
+    paragraph(surenessText(spot, kit)),
     ...(choice.offered.length === 0
-      ? [paragraphOf(words("choosing.nothing"))]
+      ? [paragraph(words("choosing.nothing"))]
       : [
-          listOf(
+          numbered(
             choice.offered
               .slice(0, toldMost)
               .map(({ entry, points, because }) =>
-                paragraphOf(
-                  linkTo(rigAddress(entry), entry.title),
+                paragraph(
+                  link(rigAddress(entry), entry.title),
                   ` ${words("swim.points", { points, why: because.map((by) => spokenForText(by, kit)).join("; ") })}`,
                 ),
               ),
-            true,
           ),
         ]),
-    ...(more.length > 0 ? [paragraphOf(words("swim.others", { rigs: more.join(", ") }))] : []),
+    ...(more.length > 0 ? [paragraph(words("swim.others", { rigs: more.join(", ") }))] : []),
     ...madeFor(chosen, kit),
-    tableOf(bestTable(chosen, kit)),
+    tableNode(bestTable(chosen, kit)),
   ];
 }
 
@@ -149,8 +148,8 @@ function madeFor({ swim, spot, choice }: ChosenSpot, kit: TableKit): RootContent
   const [best] = choice.offered;
   if (!best) return [];
   return [
-    paragraphOf(strongOf(kit.words("swim.made-for", { rig: best.entry.title, spot: spot.title }))),
-    tableOf(shotTable(best.made, kit)),
+    paragraph(strong(kit.words("swim.made-for", { rig: best.entry.title, spot: spot.title }))),
+    tableNode(shotTable(best.made, kit)),
     { type: "picture", reference: { picture: "spot-rig", swim: swim.id, spot: spot.title } },
   ];
 }
@@ -175,7 +174,7 @@ function ruledOut({ choice }: ChosenSpot, kit: TableKit): RootContent[] {
   }
   if (byReason.size === 0) return [];
   return [
-    paragraphOf(strongOf(kit.words("choosing.ruled-out"))),
-    listOf([...byReason].map(([why, rigs]) => paragraphOf(strongOf(`${rigs.join(", ")}.`), ` ${why}`))),
+    paragraph(strong(kit.words("choosing.ruled-out"))),
+    bullets([...byReason].map(([why, rigs]) => paragraph(strong(`${rigs.join(", ")}.`), ` ${why}`))),
   ];
 }

@@ -128,10 +128,10 @@ describe("the steps of DEVELOPERS.md in a copy", () => {
     expectAsked("A card format", ["src/print/cards/card-formats.ts"]);
   });
 
-  it("a message: with its values the compiler asks for its words, and nothing else of the sources", () => {
-    const values = "export interface MessageValues extends SessionMessageValues {";
-    edit("src/model/message-table.ts", values, `${values}\n  readonly "hook-in-hat": None;`);
-    expectAsked("A message about content", ["src/checks/messages.ts", "src/model/message-table.ts"]);
+  it("a message: with its row the compiler asks for its words, and nothing else of the sources", () => {
+    const rows = "export const messageTable = {";
+    edit("src/model/message-table.ts", rows, `${rows}\n  "hook-in-hat": error(),`);
+    expectAsked("A message about content", ["src/checks/messages.ts"]);
   });
 
   it("a knot: its file is all", async () => {
@@ -213,13 +213,8 @@ export const wetHats: ContentCheck = ({ library }) =>
     expect(faulty()).toEqual(["src/checks/wet-hats.ts"]);
     edit(
       "src/model/message-table.ts",
-      "export interface MessageValues extends SessionMessageValues {",
-      'export interface MessageValues extends SessionMessageValues {\n  readonly "wet-hat": None;',
-    );
-    edit(
-      "src/model/message-table.ts",
-      '  "yaml-syntax": "error",',
-      '  "wet-hat": "warning",\n  "yaml-syntax": "error",',
+      "export const messageTable = {",
+      'export const messageTable = {\n  "wet-hat": warning(),',
     );
     expect(faulty()).toEqual(["src/checks/messages.ts"]);
     edit(

@@ -3,6 +3,7 @@ import type { Species } from "../../model/library.ts";
 import type { LineTable, StrengthBand } from "../../model/line-table.ts";
 import type { Read, Reading } from "../reading.ts";
 import type { linesSchema } from "../schema/reference-schema.ts";
+import { knownFish } from "./known-fish.ts";
 
 /** The table of line by fish, each of its names one that the guide knows a fish by. */
 export function linkLines(
@@ -10,13 +11,8 @@ export function linkLines(
   species: readonly Species[],
   reading: Reading,
 ): LineTable {
-  const names = new Map(
-    species.flatMap(({ title, also }) => [title, ...also].map((name) => [name.toLowerCase(), name])),
-  );
   const rows = value.fish.map((row, at) => {
-    // What a fish is called stands within its file, which may be one with an error.
-    if (!reading.hasErrorIn("species"))
-      reading.lookUp(names, row.fish.toLowerCase(), "fish", yaml.placeOf(["fish", at, "fish"]));
+    knownFish(row.fish, species, yaml.placeOf(["fish", at, "fish"]), reading);
     const band = (key: "main-line" | "hook-length"): StrengthBand => {
       const [leastG, mostG] = row[key];
       if (leastG > mostG) reading.error(yaml.placeOf(["fish", at, key]), "band-upside-down", { key });

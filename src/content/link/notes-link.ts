@@ -1,9 +1,10 @@
 import type { z } from "zod";
+import { byId } from "../../core/lists.ts";
 import type { Library } from "../../model/library.ts";
 import type { SwimNotes } from "../../model/swim-notes.ts";
 import type { Read, Reading } from "../reading.ts";
 import type { notesSchema } from "../schema/notes-schema.ts";
-import { knownFish } from "./swim-link.ts";
+import { knownFish } from "./known-fish.ts";
 
 type Typed = z.output<typeof notesSchema>;
 type Shelves = Pick<Library, "swims" | "rigs" | "species">;
@@ -11,8 +12,6 @@ type Shelves = Pick<Library, "swims" | "rigs" | "species">;
 /** Notes with their names looked up; undefined where there is no such swim. */
 export function linkNotes(read: Read<Typed>, shelves: Shelves, reading: Reading): SwimNotes | undefined {
   const { id, source, value, yaml } = read;
-  const byId = <T extends { readonly id: string }>(entries: readonly T[]) =>
-    new Map(entries.map((entry) => [entry.id, entry]));
   const swim = reading.lookUp(byId(shelves.swims), value.swim, "swim", yaml.placeOf(["swim"]));
   if (!swim) return undefined;
   const spots = new Map(swim.spots.map((spot) => [spot.title, spot]));

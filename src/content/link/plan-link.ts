@@ -1,7 +1,9 @@
 import type { z } from "zod";
+import { byId } from "../../core/lists.ts";
 import { parseLoad } from "../../core/tackle/load-notation.ts";
 import { type PlanKit, planParts, planShares, type Tool } from "../../model/lesson-plan.ts";
 import type { LessonPlan, Library } from "../../model/library.ts";
+import { startOf } from "../../model/message.ts";
 import type { Reading, ReadProse } from "../reading.ts";
 import type { planSchema } from "../schema/plan-schema.ts";
 
@@ -16,12 +18,8 @@ interface Shelves extends Pick<Library, "lessons" | "rigs" | "floats" | "baits" 
 /** A coach's plan with its names looked up; undefined where there is no lesson of its name. */
 export function linkPlan(read: ReadProse<Typed>, shelves: Shelves, reading: Reading): LessonPlan | undefined {
   const { id, source, value, yaml, body } = read;
-  const lessons = new Map(shelves.lessons.map((lesson) => [lesson.id, lesson]));
-  const lesson = reading.lookUp(lessons, id, "lesson of this plan's name", {
-    file: source.file,
-    line: 1,
-    column: 1,
-  });
+  const lessons = byId(shelves.lessons);
+  const lesson = reading.lookUp(lessons, id, "lesson of this plan's name", startOf(source.file));
   const after = value.after.flatMap(
     (name, at) => reading.lookUp(lessons, name, "lesson", yaml.placeOf(["after", at]))?.id ?? [],
   );
@@ -61,8 +59,6 @@ function linkShare(
     typed[key].flatMap(
       (name, at) => reading.lookUp(shelf, String(name), what, yaml.placeOf([...path, key, at])) ?? [],
     );
-  const named = <T extends { readonly id: string }>(entries: readonly T[]) =>
-    new Map(entries.map((entry) => [entry.id, entry]));
   const load = typed.shot === undefined ? undefined : parseLoad(typed.shot, scale);
   if (load && !load.ok) {
     const allowed = scale.sizes.map(({ name }) => `1 ${name}`);
@@ -70,8 +66,8 @@ function linkShare(
     reading.error(yaml.placeOf([...path, "shot"]), "unknown-name", values);
   }
   return {
-    rigs: all("rigs", named(rigs), "rig").map(({ title }) => title),
-    floats: all("floats", named(floats), "float").map(({ title }) => title),
+    rigs: all("rigs", byId(rigs), "rig").map(({ title }) => title),
+    floats: all("floats", byId(floats), "float").map(({ title }) => title),
     shot: load?.ok
       ? load.value.parts.flatMap(({ size, massG, count }) =>
           size === undefined ? [] : Array.from({ length: count }, () => ({ size, massG })),
@@ -80,9 +76,7 @@ function linkShare(
     hooks: all("hooks", new Map(hooks.map((hook) => [String(hook.size), hook])), "hook size").map(
       ({ size }) => size,
     ),
-    baits: all("baits", new Map(baits.map((entry) => [entry.bait.id, entry.bait])), "bait").map(
-      ({ title }) => title,
-    ),
+    baits: all("baits", byId(baits.map(({ bait }) => bait)), "bait").map(({ title }) => title),
     ...(typed["main-line"] !== undefined && { mainLineMm: typed["main-line"] }),
     ...(typed["hook-line"] !== undefined && { hookLineMm: typed["hook-line"] }),
     tools: all("tools", new Map(tools.map((tool) => [tool.name, tool])), "tool of tools.yaml").map(

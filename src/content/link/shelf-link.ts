@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import { byId } from "../../core/lists.ts";
 import type { RigEntry } from "../../model/library.ts";
 import type { Shelf } from "../../model/shelf.ts";
 import type { Read, Reading } from "../reading.ts";
@@ -12,7 +13,7 @@ export function linkShelf(
   reading: Reading,
 ): Shelf {
   const { id, source, value, yaml } = read;
-  const rigs = new Map(shelves.rigs.map((rig) => [rig.id, rig]));
+  const rigs = byId(shelves.rigs);
   const named = value.packs.map(({ rig }) => rig);
   const packs = value.packs.flatMap(({ rig: name, wanted, ready }, at) => {
     const place = yaml.placeOf(["packs", at, "rig"]);

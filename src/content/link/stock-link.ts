@@ -1,4 +1,6 @@
 import type { z } from "zod";
+import { byId } from "../../core/lists.ts";
+import { kitKey } from "../../core/tackle/kit.ts";
 import type { FloatEntry, ScaleEntry } from "../../model/library.ts";
 import type { Hook } from "../../model/rig.ts";
 import { needOf, type StockLine, type Thing } from "../../model/stock.ts";
@@ -19,10 +21,14 @@ type Path = readonly (string | number)[];
 interface Listed {
   readonly thing: Thing | undefined;
   readonly count: number;
-  readonly packet: number | undefined;
-  readonly price: number | undefined;
+  readonly packet?: number | undefined;
+  readonly price?: number | undefined;
   readonly at: Path;
 }
+
+/** What a packet costs, where that is said. */
+const priced = (price: number | undefined): { readonly priceCents?: number } =>
+  price === undefined ? {} : { priceCents: Math.round(100 * price) };
 
 /** Tackle in a box or on a shelf, with its names looked up; what is listed twice is an error at its second place. */
 export function linkStock(
@@ -39,14 +45,14 @@ export function linkStock(
   for (const { thing, count, packet, price, at } of listed(typed, shelves, lookUp)) {
     if (!thing) continue;
     const need = needOf(thing, count);
-    const key = `${need.kind}|${need.name}`;
+    const key = kitKey(need);
     if (lines.has(key)) {
       reading.error(placeOf(at), "duplicate-name", { found: need.name });
     }
     lines.set(key, {
       ...need,
       ...(packet !== undefined && { perPacket: packet }),
-      ...(price !== undefined && { priceCents: Math.round(100 * price) }),
+      ...priced(price),
     });
   }
   return [...lines.values()];
@@ -57,43 +63,35 @@ type LookUp = <T>(found: ReadonlyMap<string, T>, name: string, what: string, at:
 const metre = 1000;
 
 function listed(typed: TypedStock, shelves: StockShelves, lookUp: LookUp): readonly Listed[] {
-  const floats = new Map(shelves.floats.map(({ float }) => [float.id, float]));
+  const floats = byId(shelves.floats.map(({ float }) => float));
   const sizes = new Map(shelves.scale.sizes.map((size) => [size.name, size]));
   const hooks = new Map(shelves.hooks.map((hook) => [String(hook.size), hook]));
   const spools = (key: "hook-line" | "main-line", kind: "hook length" | "line") =>
-    typed[key].map(({ strength: strengthG, length, packet, price }, i): Listed => {
-      const at = [key, i, "strength"];
-      const perSpool = packet === undefined ? undefined : packet / metre;
-      return { thing: { kind, strengthG }, count: length / metre, packet: perSpool, price, at };
-    });
+    typed[key].map(
+      ({ strength: strengthG, length, packet, price }, i): Listed => ({
+        thing: { kind, strengthG },
+        count: length / metre,
+        packet: packet && packet / metre,
+        price,
+        at: [key, i, "strength"],
+      }),
+    );
   return [
     ...typed.floats.map(({ float: name, ...sold }, i): Listed => {
       const at = ["floats", i, "float"];
       const float = lookUp(floats, name, "float", at);
       const thing = float && ({ kind: "float", id: float.id, title: float.title } as const);
-      return { thing, packet: sold.packet, price: sold.price, count: sold.count, at };
+      return { thing, ...sold, at };
     }),
     ...typed.shot.map(({ size: name, metal, ...sold }, i): Listed => {
       const at = ["shot", i, "size"];
       const size = lookUp(sizes, name, "shot size", at);
-      return {
-        thing: size && { kind: "shot", size: size.name, metal },
-        packet: sold.packet,
-        price: sold.price,
-        count: sold.count,
-        at,
-      };
+      return { thing: size && { kind: "shot", size: size.name, metal }, ...sold, at };
     }),
     ...typed.hooks.map(({ size, ...sold }, i): Listed => {
       const at = ["hooks", i, "size"];
       const hook = lookUp(hooks, String(size), "hook size", at);
-      return {
-        thing: hook && { kind: "hook", size: hook.size },
-        packet: sold.packet,
-        price: sold.price,
-        count: sold.count,
-        at,
-      };
+      return { thing: hook && { kind: "hook", size: hook.size }, ...sold, at };
     }),
     ...spools("hook-line", "hook length"),
     ...spools("main-line", "line"),

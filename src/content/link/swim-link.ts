@@ -1,10 +1,10 @@
 import type { z } from "zod";
 import { first, last } from "../../core/lists.ts";
 import type { Species } from "../../model/library.ts";
-import type { Place } from "../../model/message.ts";
 import type { SoundedLine, SwimEntry } from "../../model/swim.ts";
 import type { Read, Reading } from "../reading.ts";
 import type { swimSchema } from "../schema/swim-schema.ts";
+import { knownFish } from "./known-fish.ts";
 
 type Typed = z.output<typeof swimSchema>;
 type Path = readonly (string | number)[];
@@ -116,19 +116,4 @@ function typedAt({ yaml }: Read<Typed>, path: Path): string {
 /** The fish of a swim, each one that the guide knows. */
 function fishOf({ value, yaml }: Read<Typed>, species: readonly Species[], reading: Reading) {
   return value.fish.filter((name, at) => knownFish(name, species, yaml.placeOf(["fish", at]), reading));
-}
-
-/** Whether the guide knows a fish by a name; told where it does not. */
-export function knownFish(
-  name: string,
-  species: readonly Species[],
-  place: Place,
-  reading: Reading,
-): boolean {
-  // What a fish is called stands within its file, which may be one with an error.
-  if (reading.hasErrorIn("species")) return true;
-  const names = new Map(
-    species.flatMap(({ title, also }) => [title, ...also].map((one) => [one.toLowerCase(), one])),
-  );
-  return reading.lookUp(names, name.toLowerCase(), "fish", place) !== undefined;
 }

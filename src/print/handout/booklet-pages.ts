@@ -18,7 +18,7 @@ import { handoutPage, numbered } from "./page.ts";
 import { paginate } from "./paginate.ts";
 import { cardSheets, type RigCards, sheetOf } from "./rig-cards.ts";
 import { signNotes } from "./sign-notes.ts";
-import type { TextPages } from "./text-handout.ts";
+import type { HandoutPages } from "./text-handout.ts";
 import { ownersLines } from "./to-fill-in.ts";
 
 type Column = readonly Item[];
@@ -32,7 +32,7 @@ interface BookletPages {
 }
 
 /** The whole guide as one run of pages: title, contents, the texts in order, each from a page of its own, and the cards. */
-export function bookletPages(texts: readonly TextPages[], cards: RigCards, press: Press): BookletPages {
+export function bookletPages(texts: readonly HandoutPages[], cards: RigCards, press: Press): BookletPages {
   const { guide, kit } = press;
   const { format } = first(texts);
   const title = titleColumn(format, press);
@@ -63,7 +63,7 @@ export function bookletPages(texts: readonly TextPages[], cards: RigCards, press
 
 /** The pages of a text, which are made once somebody asks for their marks. */
 function textSides(
-  text: TextPages,
+  text: HandoutPages,
   before: number,
   pages: ReadonlyMap<string, number>,
   page: (column: Column, header: string, footer: string) => PaperSide,
@@ -91,7 +91,7 @@ interface Entry {
 }
 
 function entriesOf(
-  texts: readonly TextPages[],
+  texts: readonly HandoutPages[],
   cardIds: readonly string[],
   before: number,
   words: Words,

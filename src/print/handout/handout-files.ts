@@ -17,7 +17,14 @@ import { linksOn, linksTo, pageOfLink, withPageNumbers } from "./links.ts";
 import { handoutPage, numbered } from "./page.ts";
 import { cardSheets, type KeptCard, type RigCards, rigsNeeded, sheetOf } from "./rig-cards.ts";
 import { signNotes } from "./sign-notes.ts";
-import { type HandoutText, named, type TextPages, textPages, withPagesOf } from "./text-handout.ts";
+import {
+  type HandoutPages,
+  type HandoutText,
+  named,
+  textPages,
+  textProblems,
+  withPagesOf,
+} from "./text-handout.ts";
 import { ownersLines } from "./to-fill-in.ts";
 
 /** What handouts are made from besides the press. */
@@ -33,9 +40,9 @@ export interface HandoutInput {
 
 /** The texts laid out on half sheets and on whole ones, and on half sheets for the booklet, with its page numbers. */
 interface LaidHandouts {
-  readonly half: readonly TextPages[];
-  readonly whole: readonly TextPages[];
-  readonly booklet: readonly TextPages[];
+  readonly half: readonly HandoutPages[];
+  readonly whole: readonly HandoutPages[];
+  readonly booklet: readonly HandoutPages[];
   readonly cards: RigCards;
 }
 
@@ -46,7 +53,7 @@ export function layOutHandouts(input: HandoutInput, press: Press): LaidHandouts 
   const rigPages = [...cards.keys()].map(sitePaths.rig);
   const within = new Set([...texts.map(({ page }) => page), ...rigPages]);
   const besides = [...rigPages, sitePaths.safety].filter((page) => within.has(page));
-  const laid: Record<"half" | "whole" | "booklet", TextPages[]> = { half: [], whole: [], booklet: [] };
+  const laid: Record<"half" | "whole" | "booklet", HandoutPages[]> = { half: [], whole: [], booklet: [] };
   for (const plain of texts) {
     const text = withPagesOf(plain, new Set(besides.filter((page) => page !== plain.page)), press);
     const inBooklet = withPagesOf(plain, within, press);
@@ -78,21 +85,14 @@ function handoutTexts({ lessons, pages, liveBody }: HandoutInput): readonly Hand
 
 /** What does not fit, once for each format: the booklet's pages are as wide as half sheets. */
 export function handoutProblems({ half, whole, booklet }: LaidHandouts): DoesNotFit[] {
-  const problems = new Map<string, DoesNotFit>();
-  for (const { text, format, overflows } of [...half, ...whole, ...booklet]) {
-    for (const overflow of overflows) {
-      const place = { file: text.path, ...(overflow.at ?? { line: 1, column: 1 }) };
-      const problem = { ...overflow, of: text.id, format: format.name, side: "handout", place } as const;
-      problems.set(JSON.stringify(problem), problem);
-    }
-  }
-  return [...problems.values()];
+  const problems = [...half, ...whole, ...booklet].flatMap((text) => textProblems(text, "handout"));
+  return [...new Map(problems.map((problem) => [JSON.stringify(problem), problem])).values()];
 }
 
 /** The texts that fit wherever they are printed. */
 export function fittingHandouts(laid: LaidHandouts): LaidHandouts {
   const unfit = new Set(handoutProblems(laid).map(({ of }) => of));
-  const fitting = (texts: readonly TextPages[]) => texts.filter(({ text }) => !unfit.has(text.id));
+  const fitting = (texts: readonly HandoutPages[]) => texts.filter(({ text }) => !unfit.has(text.id));
   return {
     ...laid,
     half: fitting(laid.half),
@@ -112,8 +112,8 @@ export function handoutPieces(laid: LaidHandouts, press: Press): readonly PrintP
 }
 
 function* filesOfText(
-  half: TextPages,
-  whole: TextPages,
+  half: HandoutPages,
+  whole: HandoutPages,
   laid: LaidHandouts,
   press: Press,
 ): Iterable<PaintedFile> {
@@ -126,12 +126,12 @@ function* filesOfText(
 /** A text with what it leads to. */
 interface Handout {
   /** The text itself, and the safety page where it leads there. */
-  readonly texts: readonly [TextPages, ...TextPages[]];
+  readonly texts: readonly [HandoutPages, ...HandoutPages[]];
   /** Of the rigs that they lead to. */
   readonly cards: readonly KeptCard[];
 }
 
-function handoutOf(text: TextPages, all: readonly TextPages[], cards: RigCards): Handout {
+function handoutOf(text: HandoutPages, all: readonly HandoutPages[], cards: RigCards): Handout {
   const ledTo = new Set(text.links.map(pageOfLink));
   const added = all.filter(
     (other) => other !== text && other.page === sitePaths.safety && ledTo.has(other.page),
@@ -258,7 +258,7 @@ async function* bookletFiles({ booklet, cards }: LaidHandouts, press: Press): As
   yield asFile(printPaths.bookletToFold, words("printable.booklet-to-fold", { sections, sheets }), "folded");
 }
 
-function makeBooklets(booklet: readonly TextPages[], cards: RigCards, press: Press): Booklets {
+function makeBooklets(booklet: readonly HandoutPages[], cards: RigCards, press: Press): Booklets {
   const { guide, kit } = press;
   const { sides, pages, links: named } = bookletPages(booklet, cards, press);
   const links = linksTo(named, { ...linkContext(press), pages });

@@ -15,7 +15,9 @@ import { knotFilmName } from "../../model/films.ts";
 import { linesToFindUs } from "../../model/find-us.ts";
 import { once } from "../../model/kept.ts";
 import type { Prose } from "../../model/library.ts";
+import { startOf } from "../../model/message.ts";
 import type { PictureNode, PictureReference } from "../../model/pictures.ts";
+import type { DoesNotFit } from "../does-not-fit.ts";
 import { extentOf } from "../extent.ts";
 import type { Press } from "../press.ts";
 import { chunksOf, rowsOf } from "./chunks.ts";
@@ -23,8 +25,8 @@ import { composePages } from "./compose.ts";
 import { linkNamesOf, linksOf, linksWithin, withLinkNames, withPageMarks } from "./links.ts";
 import { type PageRows, paginate } from "./paginate.ts";
 
-/** A lesson, or a single page such as safety, with where it stands on the site and what its handouts are called. */
-export interface HandoutText {
+/** A text as documents know it. */
+interface NamedText {
   readonly text: Prose;
   /** Its text with live figures. */
   readonly live: Prose["body"];
@@ -32,13 +34,16 @@ export interface HandoutText {
   readonly body: () => Prose["body"];
   /** Stands for all that the body is made from. */
   readonly bodyFrom: string;
+}
+
+/** A lesson, or a single page such as safety, with where it stands on the site and what its handouts are called. */
+export interface HandoutText extends NamedText {
   /** Path of its page below the output folder. */
   readonly page: string;
   readonly path: (size: HandoutSize) => string;
 }
 
-/** A text as documents know it. */
-export function named(text: Prose, live: Prose["body"]): Omit<HandoutText, "page" | "path"> {
+export function named(text: Prose, live: Prose["body"]): NamedText {
   const body = once(() => withLinkNames(text, live));
   return { text, live, body, bodyFrom: digestOf(text.path, digestOnce(live)) };
 }
@@ -56,7 +61,7 @@ export function withPagesOf(handout: HandoutText, pages: ReadonlySet<string>, { 
 }
 
 /** A text cut into pages: the marks of each page's column, from its top left corner. */
-export interface TextPages extends HandoutText {
+export interface TextPages extends NamedText {
   readonly format: HandoutFormat;
   readonly columns: readonly (readonly Item[])[];
   readonly overflows: readonly Overflow[];
@@ -66,6 +71,22 @@ export interface TextPages extends HandoutText {
   readonly links: readonly string[];
   /** Stands for all that it is made from. */
   readonly from: string;
+}
+
+export type HandoutPages = HandoutText & TextPages;
+
+/** What of a text is larger than its page, each where it stands in its file, as far as that is known. */
+export function textProblems(
+  { text, format, overflows }: Pick<TextPages, "text" | "format" | "overflows">,
+  side: string,
+): DoesNotFit[] {
+  return overflows.map((overflow) => ({
+    ...overflow,
+    of: text.id,
+    format: format.name,
+    side,
+    place: { ...startOf(text.path), ...overflow.at },
+  }));
 }
 
 /** Share of half a sheet's column that a picture of each kind is wide; steps and states stand two abreast there. */
@@ -103,12 +124,12 @@ function pictureWidthMm(reference: PictureReference, format: HandoutFormat): num
 const floatHeightMm = 62;
 
 /** A text in pages. Where it was laid out before, what does not fit is known at once, its pages once somebody asks for them. */
-export function textPages(
-  handout: HandoutText,
+export function textPages<Text extends NamedText>(
+  handout: Text,
   format: HandoutFormat,
   drawings: Drawings,
   press: Press,
-): TextPages {
+): Text & TextPages {
   const { keep } = press;
   const { id, title, summary } = handout.text;
   const from = digestOf(
@@ -136,14 +157,14 @@ export function textPages(
 }
 
 /** What the pictures of a text are drawn from. */
-function pictureSources({ live }: HandoutText, drawings: Drawings): readonly unknown[] {
+function pictureSources({ live }: NamedText, drawings: Drawings): readonly unknown[] {
   const sources: unknown[] = [];
   visit(live, "picture", ({ reference }) => void sources.push(drawings.from(reference)));
   return sources;
 }
 
 function layOutText(
-  handout: HandoutText,
+  handout: NamedText,
   format: HandoutFormat,
   drawings: Drawings,
   { guide, kit, fonts, logo }: Press,

@@ -2,15 +2,15 @@ import { columnHeightMm } from "../../../templates/handouts/format.ts";
 import { first } from "../../core/lists.ts";
 import type { Drawings } from "../../drawing/pictures.ts";
 import type { PaperSide } from "../../layout/paper.ts";
-import { printPaths, sitePaths } from "../../model/addresses.ts";
+import { printPaths } from "../../model/addresses.ts";
 import type { LessonPlan, Prose } from "../../model/library.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
 import { imposeBooklet, pageAt } from "../handout/booklet.ts";
 import { handoutFormats } from "../handout/handout-formats.ts";
-import { handoutPage } from "../handout/page.ts";
 import { signNotes } from "../handout/sign-notes.ts";
-import { named, type TextPages, textPages } from "../handout/text-handout.ts";
+import { named, type TextPages, textPages, textProblems } from "../handout/text-handout.ts";
 import { painted } from "../painted.ts";
+import { paperSides } from "../papers/paper-text.ts";
 import type { Press } from "../press.ts";
 import type { PaintedFile } from "../printed-file.ts";
 
@@ -30,12 +30,7 @@ export function layOutPlans({ plans, drawings, liveBody }: PlanInput, press: Pre
   const { half } = handoutFormats[press.guide.paper];
   return plans.map((plan) => {
     const title = press.kit.words("plan.title", { lesson: plan.title });
-    const text = {
-      ...named({ ...plan, title }, liveBody(plan)),
-      page: sitePaths.plan(plan.id),
-      path: () => printPaths.plan(plan.id),
-    };
-    return textPages(text, half, drawings, press);
+    return textPages(named({ ...plan, title }, liveBody(plan)), half, drawings, press);
   });
 }
 
@@ -44,13 +39,7 @@ export function planProblems(laid: readonly TextPages[]): DoesNotFit[] {
   return laid.flatMap(({ text, format, overflows, length }) => {
     const overMm = (length - pagesMax) * columnHeightMm(format);
     const long = overMm > 0 ? [{ field: "plan", direction: "down", overMm } as const] : [];
-    return [...overflows, ...long].map((overflow) => ({
-      ...overflow,
-      of: text.id,
-      format: format.name,
-      side: "plan",
-      place: { file: text.path, line: 1, column: 1 },
-    }));
+    return textProblems({ text, format, overflows: [...overflows, ...long] }, "plan");
   });
 }
 
@@ -88,10 +77,4 @@ function sideBySide(pages: readonly PaperSide[]): PaperSide {
   return { widthMm: 2 * widthMm, heightMm, viewTurn: 0, parts };
 }
 
-function sidesOf({ columns, format }: TextPages, { guide, kit: { words } }: Press): PaperSide[] {
-  return columns.map((column, i) => {
-    const pageOf = words("handout.page-of", { page: i + 1, pages: columns.length });
-    const notes = signNotes(column, words);
-    return handoutPage([column], format, { header: guide.title, notes, footer: pageOf });
-  });
-}
+const sidesOf = (plan: TextPages, press: Press) => paperSides(plan, press.guide.title, press, signNotes);

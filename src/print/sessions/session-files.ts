@@ -6,9 +6,9 @@ import { digestOf } from "../../model/digest.ts";
 import type { SolvedSession } from "../../model/solved-session.ts";
 import { sessionTexts } from "../../words/session/session-texts.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
-import type { TextPages } from "../handout/text-handout.ts";
+import { type TextPages, textProblems } from "../handout/text-handout.ts";
 import { painted } from "../painted.ts";
-import { paperProblems, paperSides, paperText } from "../papers/paper-text.ts";
+import { paperSides, paperText } from "../papers/paper-text.ts";
 import { planSpreads } from "../plans/plan-files.ts";
 import type { Press } from "../press.ts";
 import type { PaintedFile } from "../printed-file.ts";
@@ -72,7 +72,7 @@ export function sessionProblems({ solved, sheets, cards }: LaidSession): DoesNot
         })),
       ),
     );
-  return [...sheets.flat().flatMap((text) => paperProblems(text, "session")), ...ofCards];
+  return [...sheets.flat().flatMap((text) => textProblems(text, "session")), ...ofCards];
 }
 
 /** The pack of each session that fits, as one file. */

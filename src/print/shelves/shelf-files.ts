@@ -2,13 +2,14 @@ import { first } from "../../core/lists.ts";
 import type { Drawings } from "../../drawing/pictures.ts";
 import { printPaths } from "../../model/addresses.ts";
 import { digestOf } from "../../model/digest.ts";
+import { startOf } from "../../model/message.ts";
 import type { SolvedPack, SolvedShelf } from "../../model/shelf.ts";
 import { shelfText } from "../../words/shelf-text.ts";
-import type { DoesNotFit } from "../does-not-fit.ts";
-import type { TextPages } from "../handout/text-handout.ts";
+import { type DoesNotFit, notFitting } from "../does-not-fit.ts";
+import { type TextPages, textProblems } from "../handout/text-handout.ts";
 import { keptPage } from "../kept-page.ts";
 import { painted } from "../painted.ts";
-import { paperProblems, paperSides, paperText } from "../papers/paper-text.ts";
+import { paperSides, paperText } from "../papers/paper-text.ts";
 import type { Press } from "../press.ts";
 import type { PaintedFile } from "../printed-file.ts";
 import { type LabelSheet, labelSheets } from "./label-sheets.ts";
@@ -57,15 +58,14 @@ export function layOutShelves(
 /** What is larger than its sheet or its label. */
 export function shelfProblems(shelves: readonly LaidShelf[]): DoesNotFit[] {
   return shelves.flatMap(({ list, labels }) => [
-    ...paperProblems(list, "shelf"),
+    ...textProblems(list, "shelf"),
     ...labels.flatMap(({ pack, sheet, label }) =>
-      label.overflows.map((overflow) => ({
-        ...overflow,
+      notFitting(label.overflows, {
         of: pack.solved.rig.id,
         format: sheet.id,
         side: "label",
-        place: { file: list.text.path, line: 1, column: 1 },
-      })),
+        place: startOf(list.text.path),
+      }),
     ),
   ]);
 }

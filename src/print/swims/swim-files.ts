@@ -1,14 +1,14 @@
 import { first } from "../../core/lists.ts";
 import type { Drawings } from "../../drawing/pictures.ts";
 import type { PaperSide } from "../../layout/paper.ts";
-import { printPaths, sitePaths } from "../../model/addresses.ts";
+import { printPaths } from "../../model/addresses.ts";
 import type { SwimEntry, SwimText } from "../../model/swim.ts";
 import { keyOf } from "../../words/words.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
 import { handoutFormats } from "../handout/handout-formats.ts";
-import { named, type TextPages, textPages } from "../handout/text-handout.ts";
+import { type TextPages, textProblems } from "../handout/text-handout.ts";
 import { painted } from "../painted.ts";
-import { paperProblems, paperSides } from "../papers/paper-text.ts";
+import { paperSides, paperText } from "../papers/paper-text.ts";
 import type { Press } from "../press.ts";
 import type { PaintedFile } from "../printed-file.ts";
 
@@ -21,16 +21,14 @@ interface LaidOutSwim {
 export function layOutSwims(swims: readonly SwimText[], drawings: Drawings, press: Press): LaidOutSwim[] {
   const { wide } = handoutFormats[press.guide.paper];
   return swims.map(({ swim, onSheet: body }) => {
-    const { id, path: file, title, summary } = swim;
-    const text = { id, path: file, title, summary, body };
-    const handout = { ...named(text, body), page: sitePaths.swim(id), path: () => printPaths.swim(id) };
-    return { swim, pages: textPages(handout, wide, drawings, press) };
+    const { id, path, title, summary } = swim;
+    return { swim, pages: paperText({ id, path, title, summary, body }, drawings, press, wide) };
   });
 }
 
 /** What is wider, or higher, than its page. */
 export function swimProblems(laid: readonly LaidOutSwim[]): DoesNotFit[] {
-  return laid.flatMap(({ pages }) => paperProblems(pages, "swim"));
+  return laid.flatMap(({ pages }) => textProblems(pages, "swim"));
 }
 
 /** The sheet of each swim; what can hurt somebody there is named on every page. */
@@ -54,5 +52,5 @@ function sidesOf({ swim, pages }: LaidOutSwim, press: Press): PaperSide[] {
   const { words } = press.kit;
   const named = [...new Set(swim.hazards.map(({ kind }) => words(`swim.hazard.${keyOf(kind)}`)))];
   const notes = named.length > 0 ? words("swim.mind", { hazards: named.join(", ") }) : "";
-  return paperSides(pages, press.guide.title, press, notes);
+  return paperSides(pages, press.guide.title, press, () => notes);
 }

@@ -12,7 +12,7 @@ import { digestOf } from "../../model/digest.ts";
 import type { SolvedRig } from "../../model/solved.ts";
 import { unbroken } from "../../words/shot-text.ts";
 import { threeDepths } from "../cards/card-content.ts";
-import type { DoesNotFit } from "../does-not-fit.ts";
+import { type DoesNotFit, notFitting } from "../does-not-fit.ts";
 import { keptPage } from "../kept-page.ts";
 import { painted, paintedOnce } from "../painted.ts";
 import type { Press } from "../press.ts";
@@ -57,7 +57,7 @@ function everyShot(rigs: readonly SolvedRig[]): readonly Shot[] {
 
 export function trueSizeProblems(files: readonly TrueSizeFile[]): DoesNotFit[] {
   return files.flatMap(({ of, page }) =>
-    page.overflows.map((overflow) => ({ ...overflow, of, format: "true-size", side: "front" })),
+    notFitting(page.overflows, { of, format: "true-size", side: "front" }),
   );
 }
 

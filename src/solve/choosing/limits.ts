@@ -1,7 +1,7 @@
 import type { Float } from "../../core/float/float.ts";
 import { first } from "../../core/lists.ts";
 import type { Conditions, RuledOutBy } from "../../model/choosing.ts";
-import { type LimitRule, windStrengths } from "../../model/choosing-rules.ts";
+import { blows, type LimitRule } from "../../model/choosing-rules.ts";
 import { levels, type RigEntry } from "../../model/library.ts";
 import type { LineForFish, LineTable } from "../../model/line-table.ts";
 import type { Rig } from "../../model/rig.ts";
@@ -56,8 +56,7 @@ const limits: { readonly [R in QuickRule]: Limit<R> } = {
     levels.indexOf(level) - levels.indexOf(learner) <= above ? undefined : { rule: "level", level },
   wind: ({ of, loadG: neededG }, { rig: { float } }, { wind }) => {
     const loadG = castG(float);
-    const blows = windStrengths.indexOf(wind) >= windStrengths.indexOf(of);
-    return !blows || loadG >= neededG ? undefined : { rule: "wind", loadG, neededG };
+    return !blows(wind, of) || loadG >= neededG ? undefined : { rule: "wind", loadG, neededG };
   },
 };
 

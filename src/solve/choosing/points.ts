@@ -1,5 +1,5 @@
 import type { Conditions, SpokenForBy } from "../../model/choosing.ts";
-import { type PointRule, windStrengths } from "../../model/choosing-rules.ts";
+import { blows, type PointRule } from "../../model/choosing-rules.ts";
 import type { Library, RigEntry, Species } from "../../model/library.ts";
 import { suitsLine } from "./limits.ts";
 
@@ -33,10 +33,8 @@ function bySpokenRule(
       return paceMs === undefined ? undefined : within("pace", paceMs, rig.pacesMs, points);
     case "level":
       return level === learner ? { rule: "level", level, points } : undefined;
-    case "wind": {
-      const blows = windStrengths.indexOf(wind) >= windStrengths.indexOf(rule.of);
-      return blows && rig.float.attachment === "bottom" ? { rule: "wind", points } : undefined;
-    }
+    case "wind":
+      return blows(wind, rule.of) && rig.float.attachment === "bottom" ? { rule: "wind", points } : undefined;
   }
 }
 
