@@ -105,6 +105,13 @@ builtCard?.addEventListener("click", (event) => {
   void cardOffline(builtCard.href);
 });
 
+const films = document.getElementById("rig-films");
+films?.addEventListener(
+  "toggle",
+  () => loadScripts(dataOf(films, "scripts").split(" ")).catch(() => films.append(dataOf(films, "failed"))),
+  { once: true },
+);
+
 selectOnTap(field);
 const asked = location.hash.slice(1);
 const own = linkOf(asked);

@@ -5,12 +5,18 @@ import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { drawnThrough } from "../solve/drawn-through.ts";
 import { type FromBox, fallFromBox, fromBox, rigThatCan, toldLater, worthBuying } from "../solve/from-box.ts";
 import { solveInWater } from "../solve/in-water.ts";
+import { type SunkInWay, sinkInWay, type WayToSink } from "../solve/sink-in-way.ts";
 import { solveRig } from "../solve/solve-rig.ts";
 
 /** A rig for a reader's water, and the reader's own shot where they were told. */
 interface ToMake {
   readonly rig: Rig;
   readonly box?: Tub;
+}
+
+interface ToSink {
+  readonly solved: SolvedRig;
+  readonly ways: readonly WayToSink[];
 }
 
 /** A rig made up, as it is in still air. */
@@ -49,6 +55,17 @@ function wet(solved: SolvedRig, depth: SolvedDepth): Answer<SolvedDepth> {
   return water.ok ? answer({ ...depth, inWater: water.value }) : water;
 }
 
+/** The first depth of a rig sinking in several ways; nothing where one of them cannot be had. */
+function sinkInWays({ solved, ways }: ToSink): readonly SunkInWay[] | undefined {
+  const [depth] = solved.depths;
+  if (!depth) return undefined;
+  const sunk = ways.flatMap((way) => {
+    const one = sinkInWay(solved, depth, way);
+    return one.ok && one.value ? [one.value] : [];
+  });
+  return sunk.length === ways.length ? sunk : undefined;
+}
+
 /** All that a page has reckoned, by name: in a worker where there is one, as a phone takes longer for it than a tap may. */
 const sums = {
   make,
@@ -59,6 +76,7 @@ const sums = {
     const [depth] = solved.depths;
     return depth && drawnThrough(solved, depth);
   },
+  sinkInWays,
   /** How it is told that this rig can be made of the box, where it can. */
   canBeMade: ({ rig, box }: ToMake) => rigThatCan([rig], () => box)?.finding,
 };

@@ -36,7 +36,14 @@ export function proseFilm(
 }
 
 /** Films that a reader can drive. */
-const driven: ReadonlySet<FilmReference["film"]> = new Set(["settling", "depth", "current"]);
+const driven: ReadonlySet<FilmReference["film"]> = new Set([
+  "settling",
+  "depth",
+  "current",
+  "sinking",
+  "bites",
+  "cast",
+]);
 
 function tryAddress(
   { film, rig, depthMm }: Extract<FilmReference, { rig: string }>,

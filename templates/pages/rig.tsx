@@ -155,9 +155,26 @@ function Depths({ view, entry, solved }: RigProps) {
           {say("try.link")}
         </a>
       </p>
+      <RigFilms view={view} entry={entry} />
       <FitPart view={view} entry={entry} />
       <AtAGlance view={view} solved={solved} />
     </section>
+  );
+}
+
+/** Films of the rig, drawn by the page's script once somebody asks for them. */
+function RigFilms({ view: { say, href }, entry }: { view: View; entry: RigEntry }) {
+  const scripts = [sitePaths.asset("guide-data.js"), sitePaths.rigData(entry.id), sitePaths.asset("try.js")];
+  return (
+    <details
+      id="rig-films"
+      class="needs-script"
+      data-scripts={scripts.map(href).join(" ")}
+      data-worker={href(sitePaths.asset("sums-worker.js"))}
+      data-failed={say("try.failed")}
+    >
+      <summary>{say("rig.films")}</summary>
+    </details>
   );
 }
 

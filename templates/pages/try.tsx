@@ -1,9 +1,7 @@
 import { sitePaths } from "../../src/model/addresses.ts";
 import { PageHead } from "./page-head.tsx";
+import { TryParts } from "./try-parts.tsx";
 import type { View } from "./view.ts";
-
-/** Parts of the page; the script shows those that the rig has. */
-const parts = ["settling", "depth", "current"] as const;
 
 /** Where a reader drives the films with a rig of their own: adds and takes shot, sets the float, holds it back. */
 export function TryPage({ view }: { readonly view: View }) {
@@ -39,34 +37,7 @@ export function TryPage({ view }: { readonly view: View }) {
           </a>
         </p>
       </div>
-      <p id="try-said" role="status" />
-      {parts.map((part) => (
-        <section id={`try-${part}`} aria-labelledby={`try-${part}-title`} hidden>
-          <h2 id={`try-${part}-title`}>{say(`try.${part}.title`)}</h2>
-          <p>{say(`try.${part}.how`)}</p>
-          {part === "current" && <Jumps view={view} />}
-          <div class="try-shown" />
-        </section>
-      ))}
+      <TryParts say={say} />
     </article>
-  );
-}
-
-/** Places on the slider of the float that is held back, by its steps. */
-const jumps = [
-  ["free", 0],
-  ["half", 10],
-  ["stopped", 20],
-] as const;
-
-function Jumps({ view: { say } }: { readonly view: View }) {
-  return (
-    <p class="film-buttons">
-      {jumps.map(([name, step]) => (
-        <button type="button" data-step={String(step)}>
-          {say(`try.current.${name}`)}
-        </button>
-      ))}
-    </p>
   );
 }

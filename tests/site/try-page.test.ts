@@ -7,6 +7,8 @@ import { first, last } from "../../src/core/lists.ts";
 import type { SolvedRig } from "../../src/model/solved.ts";
 import { siteFiles } from "../../src/site/site-files.tsx";
 import { solveInWater } from "../../src/solve/in-water.ts";
+import { sameShot } from "../../src/solve/same-shot.ts";
+import { sinkInWay } from "../../src/solve/sink-in-way.ts";
 import { solveRig } from "../../src/solve/solve-rig.ts";
 import { startBrowser } from "../support/browser.ts";
 import { drawingKit } from "../support/drawing-kit.ts";
@@ -160,6 +162,80 @@ describe.skipIf("reason" in started)(`the page where a reader drives films${reas
       expect(new URL(page.url()).searchParams.get("rig")).toBe(sampleStick.rig.id);
       expect(said).toEqual([]);
       await page.context().close();
+    },
+    limitMs,
+  );
+
+  test(
+    "two ways to sink are chosen, and it says which is down sooner as the sums have it; bites and cast are stepped through",
+    async () => {
+      const page = await open(still);
+      const part = page.locator("#try-sinking");
+      const caption = part.locator(".film-caption");
+      await caption.waitFor();
+      const solved = solvedAnew(sampleWaggler, waggler.depthMm);
+      const depth = first(solved.depths);
+      const choices = await part.locator("fieldset").first().locator("select[name=arrangement] option");
+      const hung = sameShot(solved.rig, depth).map(({ arrangement }) => arrangement);
+      expect(await choices.evaluateAll((all) => all.map((one) => (one as HTMLOptionElement).value))).toEqual(
+        hung,
+      );
+      const ways = [
+        { arrangement: hung[0]!, landing: "heap" },
+        { arrangement: hung.at(-1)!, landing: "straight" },
+      ] as const;
+      for (const [i, way] of ways.entries())
+        for (const name of ["arrangement", "landing"] as const)
+          await part.locator("fieldset").nth(i).locator(`select[name=${name}]`).selectOption(way[name]);
+      const ends = ways.map((way) => {
+        const sunk = sinkInWay(solved, depth, way);
+        if (!sunk.ok || !sunk.value) throw new Error("the sample does not sink so");
+        return last(sunk.value.sink.line.moments).timeS;
+      });
+      const gainS = Math.abs(Math.round(ends[0]!) - Math.round(ends[1]!));
+      const told = gainS === 0 ? "about the same time" : `down ${figures.time(gainS)} sooner`;
+      const slider = part.locator("input[type=range]");
+      await expect
+        .poll(async () => {
+          await slider.focus();
+          await page.keyboard.press("End");
+          return caption.textContent();
+        })
+        .toContain(told);
+      for (const [name, end] of [
+        ["bites", "Lift the rod."],
+        ["cast", "Close the bail arm by hand."],
+      ] as const) {
+        await page.locator(`#try-${name} input[type=range]`).focus();
+        await page.keyboard.press("End");
+        expect(await page.textContent(`#try-${name} .film-caption`)).toContain(end);
+      }
+      expect(said).toEqual([]);
+      await page.context().close();
+    },
+    limitMs,
+  );
+
+  test(
+    "a rig's page shows its films once they are asked for, for the depth that it is fitted to",
+    async () => {
+      const context = await browser.newContext({ viewport: { width: 360, height: 740 } });
+      const page = await context.newPage();
+      page.on("pageerror", (error) => said.push(error.message));
+      await page.goto(`${server.address}rigs/${sampleWaggler.rig.id}.html`);
+      expect(await page.locator("#rig-films .film").count()).toBe(0);
+      await page.click("#rig-films summary");
+      const caption = page.locator("#rig-films #try-settling .film-caption");
+      await caption.waitFor();
+      expect(await caption.textContent()).toContain(
+        `${figures.tip(waggler.tipShowingMm)} of tip shows: that`,
+      );
+      const title = () => page.getAttribute("#rig-films #try-depth .film-player", "aria-label");
+      await expect.poll(title, { timeout: limitMs }).toContain(figures.shortDepth(waggler.depthMm));
+      await page.fill("#fit-depth", "2.2 m");
+      await expect.poll(title, { timeout: limitMs }).toContain("2.2 m");
+      expect(said).toEqual([]);
+      await context.close();
     },
     limitMs,
   );

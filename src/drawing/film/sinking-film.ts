@@ -1,5 +1,5 @@
 import { entry, first, last, paired, rising } from "../../core/lists.ts";
-import type { Sink } from "../../core/sink/sink-of-rig.ts";
+import type { Landing, Sink } from "../../core/sink/sink-of-rig.ts";
 import type { Mm, S } from "../../core/units.ts";
 import type { Arrangement, SisterShot } from "../../model/in-water.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../../model/solved.ts";
@@ -16,10 +16,16 @@ import { lineAt } from "./line-at.ts";
 import { waterOverBed } from "./moving.ts";
 
 /** One of the two that fall. */
-interface Side {
+interface SinkingSide {
   readonly name: string;
   readonly sink: Sink;
   readonly shot: readonly SisterShot[];
+}
+
+/** How shot hang and a rig lands. */
+interface Way {
+  readonly arrangement?: Arrangement;
+  readonly landing: Landing;
 }
 
 /** Water is drawn no higher than this share of the picture's width. */
@@ -49,8 +55,18 @@ interface Column {
  * them and in the other pattern, or where there is none, laid out straight and in a heap.
  */
 export function sinkingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom, kit: DrawingKit): Film {
+  return filmOfSides(sidesOf(depth, kit), solved, depth, room, kit);
+}
+
+/** Two ways to sink beside each other. */
+export function filmOfSides(
+  sides: readonly SinkingSide[],
+  solved: SolvedRig,
+  depth: SolvedDepth,
+  room: FilmRoom,
+  kit: DrawingKit,
+): Film {
   const { words, figures } = kit;
-  const sides = sidesOf(depth, kit);
   const layout = layOut(sides, depth, room, kit);
   const moments = timesOf(sides).map(
     (timeS): Moment => ({
@@ -81,7 +97,7 @@ export function sinkingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoo
   };
 }
 
-function sidesOf({ inWater, ...depth }: SolvedDepth, { words }: DrawingKit): readonly Side[] {
+function sidesOf({ inWater, ...depth }: SolvedDepth, { words }: DrawingKit): readonly SinkingSide[] {
   if (!inWater) return [];
   const { sink, sister, lift } = inWater;
   const shot = allShot(depth);
@@ -99,10 +115,26 @@ function sidesOf({ inWater, ...depth }: SolvedDepth, { words }: DrawingKit): rea
   ];
 }
 
+/** What two ways are called: by how their shot hang, and by how they land where that is what differs or both do. */
+export function namesOfWays(
+  [one, other]: readonly [Way, Way],
+  { words }: Pick<DrawingKit, "words">,
+): readonly [string, string] {
+  const hangsAlike = one.arrangement === other.arrangement;
+  const landsAlike = one.landing === other.landing;
+  const name = ({ arrangement, landing }: Way) => {
+    const hung = arrangement && words(`drawing.film.way.${keyOf(arrangement)}`);
+    const lands = words(`drawing.film.way.${landing}`);
+    if (!hung || (hangsAlike && !landsAlike)) return lands;
+    return landsAlike && landing === "straight" ? hung : words("drawing.film.way.both", { hung, lands });
+  };
+  return [name(one), name(other)];
+}
+
 const endS = (sink: Sink): S => last(sink.line.moments).timeS;
 
 /** The even times of both, as far apart as the one that has them less often, and the moments when a bait is down. */
-function timesOf(sides: readonly Side[]): readonly S[] {
+function timesOf(sides: readonly SinkingSide[]): readonly S[] {
   const gapS = Math.max(...sides.map(({ sink }) => entry(sink.line.moments, 1).timeS));
   const ends = sides.map(({ sink }) => endS(sink));
   const even = Array.from({ length: Math.ceil(Math.max(...ends) / gapS) }, (_, i) => i * gapS);
@@ -110,7 +142,7 @@ function timesOf(sides: readonly Side[]): readonly S[] {
 }
 
 function layOut(
-  sides: readonly Side[],
+  sides: readonly SinkingSide[],
   { depthMm }: SolvedDepth,
   { widthMm, textMm }: FilmRoom,
   { words, figures, measure }: DrawingKit,
@@ -161,7 +193,7 @@ function layOut(
 }
 
 /** The rig of one side at a time: float, line, shot and bait where the sums have them. */
-function rigAt({ sink, shot }: Side, timeS: S, { rig }: SolvedRig, column: Column): Item[] {
+function rigAt({ sink, shot }: SinkingSide, timeS: S, { rig }: SolvedRig, column: Column): Item[] {
   const { scale, surfaceMm, originMm } = column;
   const line = lineAt(sink.line, timeS);
   const at = ({ xMm, yMm }: Point) => point(originMm + scale * xMm, surfaceMm + scale * yMm);
@@ -202,7 +234,7 @@ function beyond(foot: Point, surface: Point): Point {
 
 /** Below a bait that is down, when it got there. */
 function downLabel(
-  { sink }: Side,
+  { sink }: SinkingSide,
   timeS: S,
   { depthMm }: SolvedDepth,
   { leftMm, widthMm, surfaceMm, scale }: Column,
@@ -215,7 +247,7 @@ function downLabel(
   return [text(point(leftMm + widthMm / 2, yMm), said, textMm, { anchor: "middle", face: "bold" })];
 }
 
-function tell(sides: readonly Side[], timeS: S, { words, figures }: DrawingKit): string {
+function tell(sides: readonly SinkingSide[], timeS: S, { words, figures }: DrawingKit): string {
   const told = sides.map(({ name, sink }) => {
     if (timeS >= endS(sink)) return words("drawing.film.sinking.down", { name });
     const gap = figures.shortGap(last(lineAt(sink.line, timeS)).place.yMm);
@@ -230,7 +262,10 @@ function tell(sides: readonly Side[], timeS: S, { words, figures }: DrawingKit):
 }
 
 /** Which is down sooner, by the seconds that are told of each. */
-function result(sides: readonly Side[], { words, figures }: Pick<DrawingKit, "words" | "figures">): string {
+function result(
+  sides: readonly SinkingSide[],
+  { words, figures }: Pick<DrawingKit, "words" | "figures">,
+): string {
   const byEnd = sides.toSorted((a, b) => endS(a.sink) - endS(b.sink));
   const soon = first(byEnd);
   const gainS = Math.round(endS(last(byEnd).sink)) - Math.round(endS(soon.sink));

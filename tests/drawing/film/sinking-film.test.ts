@@ -5,9 +5,11 @@ import type { Film } from "../../../src/drawing/film/film.ts";
 import { drawFilm } from "../../../src/drawing/film/films.ts";
 import { packFilm } from "../../../src/drawing/film/pack-film.ts";
 import { readPoses } from "../../../src/drawing/film/poses.ts";
+import { filmOfSides, namesOfWays } from "../../../src/drawing/film/sinking-film.ts";
 import type { Item } from "../../../src/drawing/model.ts";
 import { filmsOf } from "../../../src/model/films.ts";
 import type { SolvedDepth, SolvedRig } from "../../../src/model/solved.ts";
+import { sinkInWay } from "../../../src/solve/sink-in-way.ts";
 import { drawingFaults } from "../../support/drawing-checks.ts";
 import { shippedGuide } from "../../support/shipped-guide.ts";
 
@@ -132,4 +134,53 @@ test("a longer fall has its times farther apart, not more of them", () => {
     expect(moments.length).toBeGreaterThan(12);
     expect(moments.length).toBeLessThanOrEqual(51);
   }
+});
+
+describe("two ways of a reader's own", () => {
+  const straightBulk = { arrangement: "bulk", landing: "straight" } as const;
+  const heapBulk = { arrangement: "bulk", landing: "heap" } as const;
+  const heapStrung = { arrangement: "strung out", landing: "heap" } as const;
+  const [solved] = filmed.filter(({ rig }) => rig.id === "straight-waggler-bulk");
+  const depth = last(solved!.depths);
+
+  test("are called by how their shot hang, and by how they land where that is not straight or tells them apart", () => {
+    expect(namesOfWays([straightBulk, heapBulk], kit)).toEqual(["laid out straight", "in a heap"]);
+    expect(namesOfWays([heapBulk, heapStrung], kit)).toEqual([
+      "in a bulk, in a heap",
+      "strung out, in a heap",
+    ]);
+    expect(namesOfWays([straightBulk, { ...heapStrung, landing: "straight" }], kit)).toEqual([
+      "in a bulk",
+      "strung out",
+    ]);
+    expect(namesOfWays([{ landing: "straight" }, { landing: "heap" }], kit)).toEqual([
+      "laid out straight",
+      "in a heap",
+    ]);
+  });
+
+  test("are drawn clearly on a phone, each with its own time to the bed, and the sooner one is told", () => {
+    for (const ways of [
+      [heapBulk, { ...heapStrung, landing: "straight" }],
+      [heapBulk, { ...heapBulk, arrangement: "spread bulk" }],
+    ] as const) {
+      const names = namesOfWays(ways, kit);
+      const sides = ways.map((way, i) => {
+        const sunk = sinkInWay(solved!, depth, way);
+        if (!sunk.ok || !sunk.value) throw new Error("the rig has no such way");
+        return { name: entry(names, i), shot: sunk.value.shot, sink: sunk.value.sink };
+      });
+      const film = filmOfSides(sides, solved!, depth, room, kit);
+      for (const place of film.strip) {
+        const { moving } = entry(film.moments, place);
+        expect(drawingFaults({ ...film, items: [...film.still, ...moving] })).toEqual([]);
+      }
+      const ends = sides.map(({ sink }) => last(sink.line.moments).timeS);
+      const soonest = entry(names, ends.indexOf(Math.min(...ends)));
+      const gainS = Math.abs(Math.round(ends[0]!) - Math.round(ends[1]!));
+      expect(last(film.moments).caption).toContain(gainS === 0 ? "about the same time" : `sooner ${soonest}`);
+      const words = `${film.title} ${film.description}`;
+      for (const name of names) expect(words).toContain(name);
+    }
+  });
 });

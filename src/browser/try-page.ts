@@ -1,0 +1,74 @@
+import { first } from "../core/lists.ts";
+import { depthStepMm } from "../model/questions.ts";
+import type { Rig } from "../model/rig.ts";
+import { answersOf, kitIn, rigAsked, unitsOf } from "./asked-rig.ts";
+import { drivenFilms } from "./driven-films.ts";
+import { loadedRig, rigs } from "./fit-data.ts";
+import { loadScript } from "./load-script.ts";
+import { dataOf, partById } from "./page-parts.ts";
+
+/** How far beyond the rig's own depths the slider goes. */
+const reach = { least: 0.5, most: 1.5 };
+
+/** The page where a reader drives films with a rig of their own. Whose figures they are stands in the address. */
+export function startTryPage(form: HTMLElement, siteAddress: URL): void {
+  const rigField = partById("try-rig") as HTMLSelectElement;
+  const slider = partById("try-deep") as HTMLInputElement;
+  const asked = new URLSearchParams(location.search);
+  const stepMm = depthStepMm[unitsOf(asked)];
+  const kit = kitIn(unitsOf(asked));
+  const films = drivenFilms(dataOf(form, "worker"));
+  let rig: Rig | undefined;
+
+  async function take(id: string): Promise<void> {
+    const known = rigs.find((one) => one.id === id) ?? first(rigs);
+    rigField.value = known.id;
+    try {
+      await loadScript(new URL(known.data, siteAddress).href);
+    } catch {
+      films.showNothing(dataOf(form, "failed"));
+      return;
+    }
+    // Meanwhile another may have been chosen.
+    if (rigField.value !== known.id) return;
+    rig = loadedRig();
+    slider.min = String(Math.ceil((Math.min(...rig.depthsMm) * reach.least) / stepMm));
+    slider.max = String(Math.floor((Math.max(...rig.depthsMm) * reach.most) / stepMm));
+    (partById("try-own") as HTMLAnchorElement).href = new URL(known.page, siteAddress).href;
+    refit();
+  }
+
+  function refit(): void {
+    if (!rig) return;
+    const fitted = rigAsked(rig, asked);
+    if (fitted) {
+      const depthMm = first(fitted.depthsMm);
+      slider.value = String(Math.round(depthMm / stepMm));
+      slider.setAttribute("aria-valuetext", kit.figures.depth(depthMm));
+      partById("try-deep-said").textContent = kit.figures.depth(depthMm);
+      keepInAddress(fitted.id, answersOf(asked));
+    }
+    films.show(fitted, kit);
+  }
+
+  rigField.addEventListener("change", () => {
+    // The float and the depth of the rig before are not this one's.
+    for (const name of [...asked.keys()]) if (name !== "units") asked.delete(name);
+    void take(rigField.value);
+  });
+  let frame = 0;
+  slider.addEventListener("input", () => {
+    asked.set("depth", kit.figures.shortDepth(Number(slider.value) * stepMm));
+    cancelAnimationFrame(frame);
+    frame = requestAnimationFrame(refit);
+  });
+  void take(asked.get("rig") ?? rigField.value);
+}
+
+/** The address has the rig and what is asked of it; the way to the rig's page takes the latter along. */
+function keepInAddress(id: string, answers: ReadonlyMap<string, string>): void {
+  const query = new URLSearchParams([["rig", id], ...answers]);
+  history.replaceState(null, "", `${location.pathname}?${query}${location.hash}`);
+  query.delete("rig");
+  (partById("try-own") as HTMLAnchorElement).search = String(query);
+}
