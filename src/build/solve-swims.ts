@@ -2,7 +2,7 @@ import { spotsWithoutRig } from "../checks/swims.ts";
 import { type Answer, answer } from "../core/finding.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import type { ChosenSpot } from "../model/choosing.ts";
-import type { Keep } from "../model/kept.ts";
+import { inMemory, type Keep, makeAnew } from "../model/kept.ts";
 import type { Library } from "../model/library.ts";
 import type { Message } from "../model/message.ts";
 import type { Rig } from "../model/rig.ts";
@@ -22,17 +22,31 @@ export function solveSwims(
   readonly texts: readonly SwimText[];
   readonly messages: readonly Message[];
 } {
-  const spots = chosenSpots(library, (rig) => solvedOnce(rig, keep));
+  // At a spot the same rigs are asked for by every learner and in every wind, at the next one none of them.
+  const atHand = inMemory(library.rigs.length, makeAnew);
+  const spots = chosenSpots(library, (rig) =>
+    atHand("rig at a spot", whatChanges(rig), () => solvedOnce(rig, keep)),
+  );
   const texts = library.swims.map((swim) => {
     const own = spots.filter((one) => one.swim === swim);
     const notes = library.notes.filter((one) => one.swim === swim.id);
     const told = (withRuledOut: boolean) => swimText(swim, own, notes, library.guide, kit, { withRuledOut });
     return { swim, onPage: told(true), onSheet: told(false) };
   });
-  return { spots, texts, messages: spotsWithoutRig(spots) };
+  return { spots: spots.map(withBestAlone), texts, messages: spotsWithoutRig(spots) };
 }
 
-/** The sums of a rig at a spot: the same rig is asked for by learners and in winds. */
+/** All in which the rig of a guide differs from itself at another spot. */
+const whatChanges = ({ id, depthsMm, pacesMs, rodLengthMm }: Rig) =>
+  JSON.stringify([id, depthsMm, pacesMs, rodLengthMm]);
+
+/** Only the best rig is drawn; the sums of the others would be held for as long as the build takes. */
+const withBestAlone = ({ choice, ...spot }: ChosenSpot): ChosenSpot => ({
+  ...spot,
+  choice: { ...choice, offered: choice.offered.slice(0, 1) },
+});
+
+/** The sums of a rig at a spot. */
 function solvedOnce(rig: Rig, keep: Keep): Answer<SolvedRig> {
   const { value, findings } = keep("rig at a spot", JSON.stringify(rig), () => {
     const solved = solveRig(rig);

@@ -17,15 +17,22 @@ export interface Checked {
   readonly keep?: Keep;
 }
 
-/** What there is to tell of a text, by what it depends on besides the text. */
+/**
+ * What there is to tell of a text, by what it depends on besides the text.
+ *
+ * @param from that is the same for all texts
+ * @param fromOf that is another for each
+ */
 export function toldOnce<T extends MarkdownText>(
   { keep = makeAnew }: Pick<Checked, "keep">,
   kind: string,
   from: unknown,
   tell: (text: T) => readonly Message[],
+  fromOf: (text: T) => unknown = () => [],
 ): (text: T) => readonly Message[] {
   const others = digestOf(from);
-  return (text) => keep(kind, digestOf(others, text.path, digestOnce(text.body)), () => tell(text));
+  return (text) =>
+    keep(kind, digestOf(others, text.path, digestOnce(text.body), fromOf(text)), () => tell(text));
 }
 
 /** Looks for one kind of weakness in content that is otherwise right, and gives a warning for each. */

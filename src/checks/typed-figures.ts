@@ -1,8 +1,9 @@
-import { withId } from "../core/lists.ts";
+import { entry, rising, withId } from "../core/lists.ts";
 import { parseLoad } from "../core/tackle/load-notation.ts";
 import type { ShotScale } from "../core/tackle/shot.ts";
 import { sitePaths } from "../model/addresses.ts";
-import type { FloatEntry, Prose } from "../model/library.ts";
+import { digestOnce } from "../model/digest.ts";
+import type { FloatEntry, Library, Prose } from "../model/library.ts";
 import { message } from "../model/message.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import type { Figures } from "../words/figures.ts";
@@ -23,28 +24,58 @@ interface Typed {
  * few a figure is only held against what its own sentence is about.
  */
 export const typedFigures: ContentCheck = (checked) => {
-  const scale = withId(checked.library.scales, checked.library.guide.scaleId);
-  const { library, rigs: solved } = checked;
+  const { library } = checked;
+  const scale = withId(library.scales, library.guide.scaleId);
   const floats = library.floats.map(({ id, title, path, marking }) => [id, title, path, marking]);
-  const ofRigs = library.rigs.map(({ id, path, rig }) => [id, path, rig.float.id]);
-  const from = [scale, floats, ofRigs, solved.map(({ rig }) => rig), library.guide, library.words];
-  const tell = toldOnce(checked, "typed figures", from, (prose: Prose) => {
-    const rigs = rigsOf(prose, checked);
-    return blocksOf(prose.body, prose.path).flatMap((block) =>
-      sentencesOf(block).flatMap(({ at, text }) =>
-        [
-          ...typedWeights(text, scale),
-          ...typedMarkings(text, floatsOf(text, prose, checked), scale),
-          ...typedDepths(text, rigs, checked.figures),
-          ...typedStrengths(text, rigs, checked.figures),
-        ].map(({ figure, directive, ...typed }) =>
-          message("typed-figure", block.placeAt(at + typed.at), { figure, directive }),
+  const others = [scale, floats, library.guide, library.words];
+  const aboutOf = lookingUp(checked);
+  const tell = toldOnce(
+    checked,
+    "typed figures",
+    others,
+    (prose: Prose) => {
+      const about = aboutOf(prose);
+      return blocksOf(prose.body, prose.path).flatMap((block) =>
+        sentencesOf(block).flatMap(({ at, text }) =>
+          [
+            ...typedWeights(text, scale),
+            ...typedMarkings(text, floatsOf(text, prose, about, library), scale),
+            ...typedDepths(text, about.rigs, checked.figures),
+            ...typedStrengths(text, about.rigs, checked.figures),
+          ].map(({ figure, directive, ...typed }) =>
+            message("typed-figure", block.placeAt(at + typed.at), { figure, directive }),
+          ),
         ),
-      ),
-    );
-  });
+      );
+    },
+    (prose) => aboutOf(prose).rigs.map(({ rig }) => digestOnce(rig)),
+  );
   return [...pageTexts(library), ...library.floats].flatMap(tell);
 };
+
+/** What a text is about. */
+interface About {
+  /** The rig whose text it is, and those that it leads to or shows, in the order of the guide. */
+  readonly rigs: readonly SolvedRig[];
+  readonly floatIds: ReadonlySet<string>;
+}
+
+/** Looks up what a text is about, in a guide whose rigs may be thousands. */
+function lookingUp({ library, rigs }: Checked): (prose: Prose) => About {
+  const entries = new Map(library.rigs.map((entry) => [entry.path, entry]));
+  const places = new Map(rigs.map(({ rig }, at) => [rig.id, at]));
+  const byPage = new Map(rigs.map(({ rig }) => [sitePaths.rig(rig.id), rig.id]));
+  return (prose) => {
+    const own = entries.get(prose.path);
+    const linked = [...linkedPages(prose)].map((page) => byPage.get(page));
+    const ids = new Set([own?.id, ...linked, ...liveAttributes(prose, "rig")]);
+    const found = [...ids].flatMap((id) => (id === undefined ? [] : (places.get(id) ?? [])));
+    return {
+      rigs: rising(found).map((at) => entry(rigs, at)),
+      floatIds: new Set([...liveAttributes(prose, "float"), ...(own ? [own.rig.float.id] : [])]),
+    };
+  };
+}
 
 /** Loads in a sentence: `2 AAA`, `one BB`, a bare `No 4`. */
 function loadsIn(sentence: string, scale: ShotScale) {
@@ -79,24 +110,18 @@ function typedMarkings(sentence: string, floats: readonly FloatEntry[], scale: S
 }
 
 /** Floats that a sentence names, and where it speaks of a marking, those that its text is about. */
-function floatsOf(sentence: string, prose: Prose, { library }: Checked): readonly FloatEntry[] {
+function floatsOf(
+  sentence: string,
+  prose: Prose,
+  { floatIds }: About,
+  { floats }: Library,
+): readonly FloatEntry[] {
   const said = sentence.toLowerCase().replace(/\s+/g, " ");
   const marked = /\bmark(?:ed|ing|s)?\b/.test(said);
-  const shown = liveAttributes(prose, "float");
-  return library.floats.filter((entry) => {
-    const { id, title, path } = entry;
-    if (said.includes(title.toLowerCase()) || path === prose.path) return true;
-    const own = library.rigs.some((rig) => rig.path === prose.path && rig.rig.float.id === id);
-    return marked && (own || shown.has(id));
-  });
-}
-
-/** Rigs that a text is about, leads to or shows. */
-function rigsOf(prose: Prose, { library, rigs }: Checked): readonly SolvedRig[] {
-  const own = library.rigs.find(({ path }) => path === prose.path)?.id;
-  const linked = linkedPages(prose);
-  const shown = liveAttributes(prose, "rig");
-  return rigs.filter(({ rig: { id } }) => id === own || shown.has(id) || linked.has(sitePaths.rig(id)));
+  return floats.filter(
+    ({ id, title, path }) =>
+      said.includes(title.toLowerCase()) || path === prose.path || (marked && floatIds.has(id)),
+  );
 }
 
 /** The draught or the distance from float to hook of a rig at one of its depths, in a sentence that speaks of it. */

@@ -1,6 +1,6 @@
 import { relative } from "node:path/posix";
 import type { OutputFile } from "../markup/output.ts";
-import { fileHash } from "./file-hash.ts";
+import { fileHash, toldOfFile } from "./file-hash.ts";
 import type { SiteInput } from "./input.ts";
 import { iconOf, themeColour } from "./look.ts";
 
@@ -19,12 +19,13 @@ export class OfflineList {
     }
   }
 
-  add({ path, content }: OutputFile): void {
-    this.#keep(path, fileHash(content), Buffer.byteLength(content));
+  add(file: OutputFile): void {
+    const { hash, sizeBytes } = toldOfFile(file);
+    this.#keep(file.path, hash, sizeBytes);
   }
 
-  addOnDemand({ path, content }: OutputFile): void {
-    this.#onDemand.set(path, fileHash(content));
+  addOnDemand(file: OutputFile): void {
+    this.#onDemand.set(file.path, toldOfFile(file).hash);
   }
 
   #keep(path: string, hash: string, bytes: number): void {

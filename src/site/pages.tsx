@@ -17,13 +17,15 @@ import { SwimListPage, SwimPage } from "../../templates/pages/swims.tsx";
 import { TroublesPage } from "../../templates/pages/troubles.tsx";
 import { TryPage } from "../../templates/pages/try.tsx";
 import type { Section, View } from "../../templates/pages/view.ts";
-import { sitePaths } from "../model/addresses.ts";
-import type { Lesson, Library, Prose, RigEntry } from "../model/library.ts";
+import { withId } from "../core/lists.ts";
+import { printPaths, sitePaths } from "../model/addresses.ts";
+import type { Lesson, LessonPlan, Library, Prose, RigEntry } from "../model/library.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import { filmScripts } from "./films.tsx";
 import type { SiteInput } from "./input.ts";
 import { licencesOf } from "./licences.ts";
 import type { Page } from "./page.ts";
+import { printablesOf } from "./printables.ts";
 import { type TextFrom, textFrom } from "./text-from.ts";
 
 /** Pages that list what there is, by the part of the words that has their title. */
@@ -37,7 +39,7 @@ export function pagesOf(input: SiteInput): Page[] {
   const { library, solved, kit, printables } = input;
   const say = pageWords(kit.words);
   const from = textFrom(input);
-  const hasCard = (id: string) => printables.some(({ kind, rigId }) => kind === "card" && rigId === id);
+  const hasCard = ({ id }: RigEntry) => printablesOf(id, printables).some(({ kind }) => kind === "card");
   const list: MakeList = (name, path, body, section) => ({
     path,
     title: say(`${name}.title`),
@@ -46,7 +48,7 @@ export function pagesOf(input: SiteInput): Page[] {
     kind: "page",
     body,
   });
-  const carded = library.rigs.filter(({ id }) => hasCard(id));
+  const carded = library.rigs.filter(hasCard);
   const shared = carded.find(({ level }) => level === "first") ?? carded[0];
   const pages: Page[] = [
     {
@@ -72,7 +74,7 @@ export function pagesOf(input: SiteInput): Page[] {
     },
     ...library.rigs.flatMap((entry) => {
       const sums = solved.get(entry.id);
-      return sums ? [rigPage(entry, sums, hasCard(entry.id), input)] : [];
+      return sums ? [rigPage(entry, sums, from, input)] : [];
     }),
     ...referencePages(library, list),
     ...library.pages.map((prose) => prosePage(prose, from, input)),
@@ -112,6 +114,8 @@ function planPages(
   list: MakeList,
 ): readonly Page[] {
   if (plans.length === 0) return [];
+  const sheets = new Set(printables.flatMap(({ kind, path }) => (kind === "plan" ? [path] : [])));
+  const isPrinted = ({ id }: LessonPlan) => sheets.has(`site/${printPaths.plan(id)}`);
   return [
     {
       ...list("plans", sitePaths.plans, (view) => <PlanListPage view={view} />),
@@ -125,7 +129,7 @@ function planPages(
         title,
         description: plan.summary,
         onDemand: true,
-        from: [from(plan), printables.map(({ path }) => path)],
+        from: [from(plan), isPrinted(plan)],
         body: (view: View) => <PlanPage view={view} title={title} plan={plan} />,
       };
     }),
@@ -175,16 +179,24 @@ function sessionPages({ sessions }: SiteInput, list: MakeList): readonly Page[] 
   ];
 }
 
-const rigPage = (entry: RigEntry, solved: SolvedRig, hasCard: boolean, input: SiteInput): Page => ({
-  path: sitePaths.rig(entry.id),
-  title: entry.title,
-  description: entry.rig.purpose,
-  section: "rigs",
-  kind: "rig",
-  scripts: ["rig.js", ...filmScripts(entry, input)],
-  ...(hasCard && { preview: sitePaths.preview(entry.id) }),
-  body: (view) => <RigPage view={view} entry={entry} solved={solved} />,
-});
+function rigPage(entry: RigEntry, solved: SolvedRig, from: TextFrom, input: SiteInput): Page {
+  const { library, printables } = input;
+  const toPrint = printablesOf(entry.id, printables).map(({ kind, path }) => [kind, path]);
+  const { body: _, placeOf: __, ...told } = entry;
+  const { marking } = withId(library.floats, entry.rig.float.id);
+  return {
+    path: sitePaths.rig(entry.id),
+    title: entry.title,
+    description: entry.rig.purpose,
+    section: "rigs",
+    kind: "rig",
+    scripts: ["rig.js", ...filmScripts(entry, input)],
+    ...(toPrint.some(([kind]) => kind === "card") && { preview: sitePaths.preview(entry.id) }),
+    // The sums of a rig follow from the rig.
+    from: [from(entry), told, marking, toPrint],
+    body: (view) => <RigPage view={view} entry={entry} solved={solved} />,
+  };
+}
 
 const prosePage = (prose: Prose, from: TextFrom, input: SiteInput): Page => ({
   path: sitePaths.page(prose.id),

@@ -1,6 +1,9 @@
 import { Shell } from "../../templates/pages/shell.tsx";
 import type { OutputFile } from "../markup/output.ts";
 import { sitePaths } from "../model/addresses.ts";
+import { digestOf } from "../model/digest.ts";
+import { fingerprintOf } from "../model/fingerprint.ts";
+import { once } from "../model/kept.ts";
 import { browserData } from "./browser-data.ts";
 import { stampedPath } from "./file-hash.ts";
 import { imageFiles } from "./images.ts";
@@ -38,7 +41,7 @@ export async function* siteFiles(given: SiteInput): AsyncIterable<OutputFile> {
 export function siteFile(path: string, input: SiteInput): OutputFile | undefined {
   const pages = pagesOf(input);
   const page = pages.find((one) => one.path === path);
-  if (page) return { path, content: pageHtml(page, input, 0) };
+  if (page) return fileOf(page, input, 0);
   if (path === searchIndexPath) return { path, content: searchIndexScript(pages, input) };
   return [...assetFiles(input), manifest(input)].find((file) => file.path === path);
 }
@@ -80,10 +83,7 @@ function assetOf(name: string, content: string | Uint8Array, { library: { guide 
 }
 
 function* pageFiles(pages: readonly Page[], input: SiteInput, offline: OfflineList): Iterable<OutputFile> {
-  const pageFile = (page: Page): OutputFile => ({
-    path: page.path,
-    content: pageHtml(page, input, offline.bytes),
-  });
+  const pageFile = (page: Page) => fileOf(page, input, offline.bytes);
   const isHome = ({ path }: Page) => path === sitePaths.home;
   for (const page of pages.filter((one) => !isHome(one))) yield pageFile(page);
   yield manifest(input);
@@ -91,12 +91,22 @@ function* pageFiles(pages: readonly Page[], input: SiteInput, offline: OfflineLi
   for (const page of pages.filter(isHome)) yield pageFile(page);
 }
 
-function pageHtml(page: Page, input: SiteInput, keptBytes: number): string {
+/** A page as a file; where it is kept, it is read only once somebody asks what is in it. */
+function fileOf(page: Page, input: SiteInput, keptBytes: number): OutputFile {
   const make = () => renderPage(page, input, keptBytes);
   const { body: _, from, ...told } = page;
-  if (from === undefined) return make();
+  const { path } = page;
+  if (from === undefined) return { path, content: make() };
   const scripts = page.scripts?.map((name) => input.stamped?.get(sitePaths.asset(name)));
-  return input.keptPage("html", [from, told, scripts, aroundPages(input)], make);
+  const all = digestOf(from, told, scripts, aroundPages(input));
+  const html = once(() => input.keptPage("html", all, make));
+  return {
+    path,
+    known: input.keptPage("html, told", all, () => fingerprintOf(html())),
+    get content() {
+      return html();
+    },
+  };
 }
 
 const around = new WeakMap<SiteInput, string>();

@@ -21,6 +21,7 @@ import { iconOf, themeColour } from "./look.ts";
 import { markdownToHast } from "./markdown.ts";
 import { relativeHref } from "./paths.ts";
 import { prosePictures } from "./pictures.ts";
+import { printablesOf } from "./printables.ts";
 import { fromHast } from "./to-hast.ts";
 
 type RigAtDepth = readonly [rig: SolvedRig, depth: SolvedDepth, idPrefix: string];
@@ -28,8 +29,7 @@ type DrawDepth<T> = (rig: SolvedRig, depth: SolvedDepth, kit: DrawingKit, idPref
 
 /** What templates are given, for the page at this path. */
 export function viewOf(path: string, input: SiteInput): View {
-  const { library, solved, kit, printables, liveBody, reason, rigTexts, inWater, feedPlaces, stamped, kept } =
-    input;
+  const { library, kit, printables, liveBody, reason, rigTexts, inWater, feedPlaces, stamped, kept } = input;
   const { siteAddress } = library.guide;
   const logo = library.guide.logo === undefined ? undefined : known(input.images, library.guide.logo);
   const say = pageWords(kit.words);
@@ -45,8 +45,9 @@ export function viewOf(path: string, input: SiteInput): View {
     kept<T | "">(kind, [rig.rig, depth.depthMm, idPrefix], () => draw(rig, depth, kit, idPrefix), "");
   return {
     library,
-    solved,
+    solved: input.solved,
     printables,
+    printablesOf: (rigId) => printablesOf(rigId, printables),
     path,
     address: (target) => siteAddress && publicAddress(target, siteAddress),
     href,

@@ -42,7 +42,7 @@ export function RigPage({ view, entry, solved }: RigProps) {
 /** Cards of the depths that the rig's file names; a fitted rig has a card of its own. */
 function BuiltCards({ view, entry }: { view: View; entry: RigEntry }) {
   const { say, href } = view;
-  const toPrint = view.printables.filter(({ rigId }) => rigId === entry.id);
+  const toPrint = view.printablesOf(entry.id);
   const card = toPrint.find(({ kind }) => kind === "card");
   const hasOthers = toPrint.length > (card ? 1 : 0);
   return (

@@ -32,6 +32,8 @@ export interface View extends Voice {
   readonly library: Library;
   readonly solved: ReadonlyMap<string, SolvedRig>;
   readonly printables: readonly Printable[];
+  /** Those of a rig. */
+  readonly printablesOf: (rigId: string) => readonly Printable[];
   /** A rig without words, to tell it from others in a list, as SVG. */
   readonly drawSmallRig: (rig: SolvedRig, idPrefix: string) => string;
   /** Where its loose feed goes in; nothing in still water. */
