@@ -1,3 +1,4 @@
+import { isLine } from "../core/tackle/kit.ts";
 import type { OutputFile } from "../markup/output.ts";
 import type { SolvedShelf } from "../model/shelf.ts";
 import type { SolvedSession } from "../model/solved-session.ts";
@@ -80,11 +81,10 @@ function shelfOrder({ shelf, reorder }: SolvedShelf, kit: TableKit): OutputFile 
 
 function orderRow(line: BuyLine, kit: TableKit): Row {
   const { kind, count, inStock, perPacket, packets, priceCents } = line;
-  const isLine = kind === "line" || kind === "hook length";
   return {
     item: thingText(line.thing, kit),
     kind,
-    unit: isLine ? "m" : "piece",
+    unit: isLine(line) ? "m" : "piece",
     ...sold(count, inStock, perPacket, packets, priceCents),
   };
 }

@@ -8,8 +8,7 @@ import type { Library, RigEntry } from "../model/library.ts";
 import { type Message, message, type Place, type Staged } from "../model/message.ts";
 import type { Rig } from "../model/rig.ts";
 import type { SolvedRig } from "../model/solved.ts";
-import { withWater } from "../solve/in-water.ts";
-import { solveRig } from "../solve/solve-rig.ts";
+import { solveWholly } from "../solve/solve-wholly.ts";
 import type { Figures } from "../words/figures.ts";
 import { findingMessage, severityOf } from "../words/reason.ts";
 import type { Words } from "../words/words.ts";
@@ -102,11 +101,10 @@ export function wholly(rig: Rig, keep: Keep) {
 
 /** All that a rig's sums give, with its depths apart. */
 function solved(rig: Rig) {
-  const dry = solveRig(rig);
-  const wet = dry.ok ? withWater(dry.value) : dry;
-  const findings = [...dry.findings, ...wet.findings];
-  if (!wet.ok) return { value: undefined, depths: [], findings };
+  const whole = solveWholly(rig);
+  const { findings } = whole;
+  if (!whole.ok) return { value: undefined, depths: [], findings };
   // The rig itself is at hand.
-  const { rig: _, depths, ...sums } = wet.value;
+  const { rig: _, depths, ...sums } = whole.value;
   return { value: sums, depths, findings };
 }

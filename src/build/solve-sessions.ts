@@ -6,8 +6,9 @@ import { hasErrors, type Message, message, type Staged } from "../model/message.
 import type { Session } from "../model/session.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import type { SolvedSession } from "../model/solved-session.ts";
+import { rigAt } from "../solve/rig-at.ts";
 import { type LessonRigToMake, lessonRigsToMake } from "../solve/session/lesson-rigs.ts";
-import { rigForSpot, type SpotToFish, spotsOf } from "../solve/session/session-spots.ts";
+import { type SpotToFish, spotsOf } from "../solve/session/session-spots.ts";
 import { solveSession } from "../solve/session/solve-session.ts";
 import { findingMessage, reasonText } from "../words/reason.ts";
 import type { TableKit } from "../words/table-kit.ts";
@@ -92,7 +93,7 @@ function rigsAtSpots(
   const messages: Message[] = [];
   for (const [at, spot] of spots.entries()) {
     for (const { rig } of spot.rigs) {
-      const made = wholly(rigForSpot(rig, spot.swim, spot.depthMm), keep);
+      const made = wholly(rigAt(rig, spot.depthMm, spot.swim.paceMs), keep);
       if (made.value) value.set(keyOf(rig.id, spot), made.value);
       const against = made.findings.find(({ severity }) => severity === "error");
       if (!against) continue;
@@ -103,7 +104,7 @@ function rigsAtSpots(
   }
   for (const { entry, spot } of forLessons) {
     if (!spot || value.has(keyOf(entry.id, spot))) continue;
-    const made = wholly(rigForSpot(entry.rig, spot.swim, spot.depthMm), keep);
+    const made = wholly(rigAt(entry.rig, spot.depthMm, spot.swim.paceMs), keep);
     const isMade = made.findings.every(({ severity }) => severity !== "error");
     if (made.value && isMade) value.set(keyOf(entry.id, spot), made.value);
   }

@@ -8,8 +8,7 @@ import { drawRig } from "../drawing/rig/rig-drawing.ts";
 import type { Rig } from "../model/rig.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import { boxInWater, fromBox, rigThatCan, worthBuying } from "../solve/from-box.ts";
-import { withWater } from "../solve/in-water.ts";
-import { solveRig } from "../solve/solve-rig.ts";
+import { solveWholly } from "../solve/solve-wholly.ts";
 import { reasonText, severityOf } from "../words/reason.ts";
 import { type CliCommand, exitCodes, UsageError } from "./command.ts";
 import { withContentOption } from "./content-option.ts";
@@ -44,7 +43,8 @@ export const sheetCommand: CliCommand = {
     const handSpanMm = lengthAsked(options, "span");
     const rig = await changedRig(rigNamed(name!, read), options, read);
     const box = boxAsked(rig, options, read);
-    const { solved, findings } = box ? solvedFromBox(rig, box, options, read) : solvedAsWritten(rig);
+    const solved = box ? solvedFromBox(rig, box, options, read) : solveWholly(rig);
+    const { findings } = solved;
     terminal.report([...new Set(findings.map((finding) => told(finding, read)))].join(""));
     // As a build does: no figures of a rig that the rules of the place forbid, where the guide calls that an error.
     const isRefused = findings.some((finding) => severityOf(finding, read.library.guide) === "error");
@@ -54,31 +54,19 @@ export const sheetCommand: CliCommand = {
   },
 };
 
-interface Solving {
-  readonly solved: Answer<SolvedRig>;
-  /** Some may be told twice. */
-  readonly findings: readonly Finding[];
-}
-
-function solvedAsWritten(rig: Rig): Solving {
-  const dry = solveRig(rig);
-  const solved = dry.ok ? withWater(dry.value) : dry;
-  return { solved, findings: [...dry.findings, ...solved.findings] };
-}
-
 /** Made from the reader's box; where it cannot be, the report names a rig that can. */
-function solvedFromBox(rig: Rig, box: Tub, options: Options, read: Read): Solving {
+function solvedFromBox(rig: Rig, box: Tub, options: Options, read: Read): Answer<SolvedRig> {
   const dry = fromBox(rig, box);
   if (dry.ok) {
     const solved = boxInWater(rig, box, dry.value);
-    return { solved, findings: [...dry.findings, ...solved.findings] };
+    return { ...solved, findings: [...dry.findings, ...solved.findings] };
   }
   const others = read.library.rigs
     .map((entry) => ({ ...entry.rig, depthsMm: rig.depthsMm }))
     .filter(({ id, water }) => id !== rig.id && water === rig.water);
   const can = rigThatCan(others, (other) => boxAsked(other, options, read));
   const instead = can ? [can.finding] : [];
-  return { solved: dry, findings: [...dry.findings, ...worthBuying(rig, box), ...instead] };
+  return { ok: false, findings: [...dry.findings, ...worthBuying(rig, box), ...instead] };
 }
 
 function rigNamed(name: string, { library }: Read): Rig {

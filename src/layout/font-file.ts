@@ -54,13 +54,11 @@ export function readFontFile(bytes: Uint8Array): FontFile {
 }
 
 /** What is used of the package's own reading of a font. */
-interface RawFont {
-  readonly postscriptName: string;
-  readonly unitsPerEm: number;
-  readonly ascent: number;
-  readonly descent: number;
-  readonly capHeight: number;
-  readonly italicAngle: number;
+interface RawFont
+  extends Pick<
+    GlyphSource,
+    "postscriptName" | "unitsPerEm" | "ascent" | "descent" | "capHeight" | "italicAngle"
+  > {
   readonly bbox: Readonly<Record<"minX" | "minY" | "maxX" | "maxY", number>>;
   hasGlyphForCodePoint(code: number): boolean;
   glyphForCodePoint(code: number): { readonly id: number };

@@ -14,7 +14,7 @@ import type { SolvedRig } from "../model/solved.ts";
 import { type ByTheWater, layOutByTheWater } from "./by-the-water.ts";
 import { type CardSide, cardFiles, chosen, type SheetChoice, sheetFiles } from "./card-files.ts";
 import { cardFormatsOn } from "./cards/card-formats.ts";
-import { keptCards, type LaidOutCard } from "./cards/kept-cards.ts";
+import { cardProblems, keptCards, type LaidOutCard } from "./cards/kept-cards.ts";
 import { fits } from "./cards/what-to-shorten.ts";
 import { type CardLacks, type DoesNotFit, DoesNotFitError } from "./does-not-fit.ts";
 import {
@@ -125,7 +125,7 @@ function printPieces(input: PrintInput, press: Press): readonly PrintPiece[] {
   const plans = layOutPlans({ ...input.handouts, plans: input.plans }, press);
   const water = layOutByTheWater(input, plans, input.handouts.drawings, press);
   const problems = [
-    ...laid.flatMap(doesNotFit),
+    ...laid.flatMap((one) => cardProblems(one, one.entry.placeOf([one.shorten ?? ""]))),
     ...handoutProblems(handouts),
     ...planProblems(plans),
     ...water.problems,
@@ -188,18 +188,4 @@ function makePress({ guide, kit, date, images, font, kept }: PrintInput): Press 
     kit: { ...kit, measure: fonts.measure },
     facts: (title) => ({ title, author: guide.publisher, language: guide.language, date }),
   };
-}
-
-function doesNotFit({ format, entry, card, shorten }: LaidOutCard): DoesNotFit[] {
-  const place = entry.placeOf([shorten ?? ""]);
-  return (["front", "back"] as const).flatMap((side) =>
-    card[side].overflows.map((overflow) => ({
-      ...overflow,
-      of: entry.id,
-      format: format.name,
-      side,
-      place,
-      ...(shorten && { shorten }),
-    })),
-  );
 }

@@ -1,7 +1,9 @@
 import { type Answer, answer } from "../core/finding.ts";
-import { type KitLine, type KitNeed, kitFor } from "../core/tackle/kit.ts";
+import { isLine, type KitLine, type KitNeed, kitFor } from "../core/tackle/kit.ts";
 import type { GroupUse, Kit } from "../model/library.ts";
 import { mostOfEachSize, type SolvedRig } from "../model/solved.ts";
+import { usualPacket } from "../solve/stock/stock-lines.ts";
+import { amountText } from "./stock-text.ts";
 import type { TableKit } from "./table-kit.ts";
 import type { TextTable } from "./tables.ts";
 
@@ -86,20 +88,9 @@ function inTub({ tub }: Kit, size: string): number {
   return tub.tub.filter((one) => one.size === size).reduce((sum, { count }) => sum + count, 0);
 }
 
-function perPacket({ kind, name }: KitNeed, { kit, use }: GroupKit): number {
-  switch (kind) {
-    case "float":
-      return 1;
-    case "shot":
-      return inTub(kit, name);
-    case "hook":
-      return use.hooksInPacket;
-    case "hook length":
-      return use.hookLineOnSpoolMm / 1000;
-    case "line":
-      return use.mainLineOnSpoolMm / 1000;
-  }
-}
+/** Shot come by the tub. */
+const perPacket = (need: KitNeed, { kit, use }: GroupKit): number =>
+  need.kind === "shot" ? inTub(kit, need.name) : usualPacket(need, use);
 
 /** Words for each kind of thing that is not shot. */
 const things = {
@@ -109,11 +100,12 @@ const things = {
   line: "table.main-line",
 } as const;
 
-function row({ kind, name, count, perPacket, packets }: KitLine, { words, figures }: TableKit): string[] {
+function row(line: KitLine, told: TableKit): string[] {
+  const { words } = told;
+  const { kind, name, count, perPacket, packets } = line;
   if (kind === "shot") throw new Error("shot have a row of their own");
-  const isLine = kind === "line" || kind === "hook length";
-  const amount = (of: number) => (isLine ? figures.shortDepth(of * 1000) : figures.number(of, 0));
-  const packet = isLine ? "table.spools" : perPacket === 1 ? "table.singly" : "table.packets";
+  const amount = (of: number) => amountText(line, of, told);
+  const packet = isLine(line) ? "table.spools" : perPacket === 1 ? "table.singly" : "table.packets";
   return [
     words("table.thing", { thing: words(things[kind]), name }),
     amount(count),

@@ -1,9 +1,10 @@
+import { isLine } from "../core/tackle/kit.ts";
 import { type Metal, metals } from "../core/tackle/shot.ts";
 import type { Guide } from "../model/library.ts";
 import type { SolvedPack } from "../model/shelf.ts";
 import type { ThingNeed } from "../model/stock.ts";
 import { unbroken } from "./shot-text.ts";
-import { amountText, thingText } from "./stock-text.ts";
+import { amountText, severalText, thingText } from "./stock-text.ts";
 import type { TableKit } from "./table-kit.ts";
 
 /** What stands on the label of a made-up pack. */
@@ -31,14 +32,12 @@ export function labelText({ solved, needs }: SolvedPack, guide: Guide, kit: Tabl
       ...needs
         .filter(({ kind }) => kind === "hook")
         .map((need) => several(need, thingText(need.thing, kit), kit)),
-      ...needs
-        .filter(({ kind }) => kind === "hook length" || kind === "line")
-        .map((need) =>
-          words("label.length", {
-            length: unbroken(amountText(need, need.count, kit)),
-            thing: thingText(need.thing, kit),
-          }),
-        ),
+      ...needs.filter(isLine).map((need) =>
+        words("label.length", {
+          length: unbroken(amountText(need, need.count, kit)),
+          thing: thingText(need.thing, kit),
+        }),
+      ),
     ],
     caution: words(metalsIn.includes("lead") ? "label.caution-lead" : "label.caution"),
     foot: words("label.foot", { publisher: guide.publisher, edition: figures.date(guide.edition) }),
@@ -53,7 +52,7 @@ function depthsLine(depthsMm: readonly number[], { words, figures }: TableKit): 
 }
 
 const several = ({ count }: ThingNeed, thing: string, { words }: TableKit) =>
-  unbroken(count === 1 ? thing : words("plan.kit.several", { count: String(count), thing }));
+  unbroken(severalText(thing, count, words));
 
 const shotOf = (metal: Metal, needs: readonly ThingNeed[]) =>
   needs.flatMap((need) =>

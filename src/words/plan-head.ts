@@ -1,6 +1,7 @@
 import type { List } from "mdast";
 import { type PlanKit, planShares } from "../model/lesson-plan.ts";
 import type { Lesson, LessonPlan } from "../model/library.ts";
+import { severalText } from "./stock-text.ts";
 import type { TableKit } from "./table-kit.ts";
 import { bullets, paragraph, strong } from "./text-nodes.ts";
 import { keyOf } from "./words.ts";
@@ -30,8 +31,7 @@ export function planHead(plan: LessonPlan, lessons: readonly Lesson[], kit: Tabl
 /** What is needed, each thing once with its number. */
 function thingsOf(need: PlanKit, { words, figures }: TableKit): string[] {
   const { rigs, floats, shot, hooks, baits, mainLineMm, hookLineMm, tools } = need;
-  const several = (thing: string, count: number) =>
-    count === 1 ? thing : words("plan.kit.several", { count: String(count), thing });
+  const several = (thing: string, count: number) => severalText(thing, count, words);
   return [
     ...rigs.map((rig) => words("plan.kit.rig", { rig })),
     ...counted(floats, several),

@@ -1,7 +1,8 @@
-import type { KitLine } from "../core/tackle/kit.ts";
+import { isLine, type KitLine, type KitNeed } from "../core/tackle/kit.ts";
 import { costOf, type Thing, type ThingNeed } from "../model/stock.ts";
 import type { TableKit } from "./table-kit.ts";
 import type { TextTable } from "./tables.ts";
+import type { Words } from "./words.ts";
 
 /** A thing as somebody asks for it in a shop. */
 export function thingText(thing: Thing, { words, figures }: TableKit): string {
@@ -19,10 +20,13 @@ export function thingText(thing: Thing, { words, figures }: TableKit): string {
   }
 }
 
+/** So many of a thing, such as `3 × hook 18`; the thing alone where there is one. */
+export const severalText = (thing: string, count: number, words: Words): string =>
+  count === 1 ? thing : words("plan.kit.several", { count: String(count), thing });
+
 /** So many pieces, or so much line. */
-export function amountText({ kind }: Pick<ThingNeed, "kind">, count: number, { figures }: TableKit): string {
-  const isLine = kind === "line" || kind === "hook length";
-  return isLine ? figures.shortDepth(count * 1000) : figures.number(count, 0);
+export function amountText(need: Pick<KitNeed, "kind">, count: number, { figures }: TableKit): string {
+  return isLine(need) ? figures.shortDepth(count * 1000) : figures.number(count, 0);
 }
 
 /** Money to its hundredths: `£12.50`. */
@@ -34,10 +38,11 @@ export function moneyText(cents: number, money: string | undefined, { words, fig
 /** How a thing is sold: singly, in packets or on spools. Of shot without a packet nobody has said it. */
 function soldText(line: KitLine<ThingNeed>, kit: TableKit): string {
   const { kind, perPacket } = line;
-  const isLine = kind === "line" || kind === "hook length";
   if (perPacket === 1 && kind === "shot") return kit.words("table.blank");
-  if (perPacket === 1) return kit.words(isLine ? "stock.off-the-spool" : "table.singly");
-  return kit.words(isLine ? "table.spools" : "table.packets", { amount: amountText(line, perPacket, kit) });
+  if (perPacket === 1) return kit.words(isLine(line) ? "stock.off-the-spool" : "table.singly");
+  return kit.words(isLine(line) ? "table.spools" : "table.packets", {
+    amount: amountText(line, perPacket, kit),
+  });
 }
 
 /** A line of a list of what to buy. */

@@ -1,5 +1,6 @@
 import type { Float } from "../../src/core/float/float.ts";
 import type { Water } from "../../src/core/water/water.ts";
+import { sampleRubberFloat, sampleWagglerFloat } from "../support/sample-float.ts";
 
 /** Invented floats for the tests; figures chosen so that the sums can be done by hand. */
 
@@ -7,12 +8,9 @@ export const pool: Water = { tempC: 10, salinity: 0 };
 
 /** A bodied float with a thin straight tip: body 12 mm across and 60 mm long, stem and tip of one diameter. */
 export function tippedFloat(tipDiameterMm: number, changes: Partial<Float> = {}): Float {
-  return {
+  return sampleWagglerFloat({
     id: "tipped",
     title: "Tipped float",
-    kind: "waggler",
-    attachment: "bottom",
-    heldByShot: true,
     profile: [
       { atMm: 0, diameterMm: 2 },
       { atMm: 20, diameterMm: 12 },
@@ -21,39 +19,28 @@ export function tippedFloat(tipDiameterMm: number, changes: Partial<Float> = {})
       { atMm: 240, diameterMm: tipDiameterMm },
     ],
     capacityG: 4,
-    capacityMetal: "lead",
     capacityBasis: "measured",
-    selfLoadG: 0,
     tipShowingMm: 100,
     ...changes,
-  };
+  });
 }
 
 /** A straight quill, 5 mm across and 200 mm long, marked 2 AAA. */
-export const straightQuill: Float = {
+export const straightQuill = sampleWagglerFloat({
   id: "straight-quill",
   title: "Straight quill",
-  kind: "waggler",
-  attachment: "bottom",
-  heldByShot: true,
   profile: [
     { atMm: 0, diameterMm: 5 },
     { atMm: 200, diameterMm: 5 },
   ],
   capacityG: 1.6,
-  capacityMetal: "lead",
-  capacityBasis: "marked",
-  selfLoadG: 0,
   tipShowingMm: 15,
-};
+});
 
 /** A stick held top and bottom by rubbers, marked 4 No 4. */
-export const stick: Float = {
+export const stick = sampleRubberFloat("stick", {
   id: "stick",
   title: "Stick",
-  kind: "stick",
-  attachment: "top and bottom",
-  heldByShot: false,
   profile: [
     { atMm: 0, diameterMm: 2 },
     { atMm: 60, diameterMm: 2 },
@@ -62,8 +49,5 @@ export const stick: Float = {
     { atMm: 140, diameterMm: 4 },
   ],
   capacityG: 0.8,
-  capacityMetal: "lead",
-  capacityBasis: "marked",
-  selfLoadG: 0,
   tipShowingMm: 10,
-};
+});

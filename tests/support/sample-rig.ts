@@ -1,6 +1,5 @@
 import { keptForPlumbing } from "../../src/core/depth/plumbing.ts";
 import { feedForSession } from "../../src/core/feed/feed.ts";
-import type { Float } from "../../src/core/float/float.ts";
 import type { PatternSpec, PlacedShot } from "../../src/core/patterns/pattern.ts";
 import { lineChain } from "../../src/core/tackle/knots.ts";
 import { ballDiameterMm, type Metal, pullG } from "../../src/core/tackle/shot.ts";
@@ -8,6 +7,7 @@ import type { Rig } from "../../src/model/rig.ts";
 import type { GuideStep, SolvedDepth, SolvedRig, SolvedShot } from "../../src/model/solved.ts";
 import { guideRows } from "../../src/solve/guide-rows.ts";
 import { withWater } from "../../src/solve/in-water.ts";
+import { sampleRubberFloat, sampleWagglerFloat } from "./sample-float.ts";
 
 /** Round figures of the trade's scale [g]; sizes below No 8 are tin here as they may not be lead everywhere. */
 const sizeG: Readonly<Record<string, number>> = {
@@ -38,12 +38,9 @@ export function sampleShot(size: string, role: PlacedShot["role"], fromHookMm: n
   };
 }
 
-export const waggler: Float = {
+export const waggler = sampleWagglerFloat({
   id: "straight-waggler",
   title: "Straight waggler 2 AAA",
-  kind: "waggler",
-  attachment: "bottom",
-  heldByShot: true,
   profile: [
     { atMm: 0, diameterMm: 5 },
     { atMm: 150, diameterMm: 5 },
@@ -51,18 +48,12 @@ export const waggler: Float = {
     { atMm: 200, diameterMm: 4 },
   ],
   capacityG: 1.6,
-  capacityMetal: "lead",
-  capacityBasis: "marked",
-  selfLoadG: 0,
   tipShowingMm: 15,
-};
+});
 
-export const stick: Float = {
+export const stick = sampleRubberFloat("stick", {
   id: "stick",
   title: "Stick float 5 No 4",
-  kind: "stick",
-  attachment: "top and bottom",
-  heldByShot: false,
   profile: [
     { atMm: 0, diameterMm: 2 },
     { atMm: 60, diameterMm: 3 },
@@ -71,18 +62,12 @@ export const stick: Float = {
     { atMm: 150, diameterMm: 3 },
   ],
   capacityG: 1,
-  capacityMetal: "lead",
-  capacityBasis: "marked",
-  selfLoadG: 0,
   tipShowingMm: 8,
-};
+});
 
-export const avon: Float = {
+export const avon = sampleRubberFloat("avon", {
   id: "avon",
   title: "Avon float 4 BB",
-  kind: "avon",
-  attachment: "top and bottom",
-  heldByShot: false,
   profile: [
     { atMm: 0, diameterMm: 2 },
     { atMm: 70, diameterMm: 2.5 },
@@ -93,11 +78,8 @@ export const avon: Float = {
     { atMm: 170, diameterMm: 5 },
   ],
   capacityG: 1.6,
-  capacityMetal: "lead",
-  capacityBasis: "marked",
-  selfLoadG: 0,
   tipShowingMm: 20,
-};
+});
 
 const tub = Object.entries(sizeG).map(([size, massG]) => ({
   size,

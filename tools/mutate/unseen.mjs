@@ -111,7 +111,7 @@ export const unseen = [
   },
   {
     path: "src/core/tackle/kit.ts",
-    line: "const packets = Math.ceil(Math.max(0, (count - inStock) / size - 1e-9));",
+    line: "Math.ceil(Math.max(0, missing / perPacket - 1e-9));",
     why: rounding,
   },
   { path: "src/core/feed/feed.ts", line: "const portions = Math.ceil(forS / everyS - 1e-9);", why: rounding },

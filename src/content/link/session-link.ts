@@ -1,12 +1,12 @@
 import type { z } from "zod";
-import { paired, withId } from "../../core/lists.ts";
+import { byId, paired, withId } from "../../core/lists.ts";
 import { spreadOver } from "../../core/session/places.ts";
 import type { Library } from "../../model/library.ts";
 import type { FeedStock, Session } from "../../model/session.ts";
 import type { SwimEntry } from "../../model/swim.ts";
 import type { Read, Reading } from "../reading.ts";
 import type { sessionSchema } from "../schema/session-schema.ts";
-import { linkStock, type StockShelves } from "./stock-link.ts";
+import { linkStock, priced, type StockShelves } from "./stock-link.ts";
 
 type Typed = z.output<typeof sessionSchema>;
 type Path = readonly (string | number)[];
@@ -16,8 +16,6 @@ type Shelves = StockShelves & Pick<Library, "swims" | "plans" | "rigs" | "baits"
 
 const dayMin = 24 * 60;
 const minutes = (seconds: number) => Math.round(seconds / 60);
-const cents = (price: number | undefined) =>
-  price === undefined ? {} : { priceCents: Math.round(100 * price) };
 
 /** A session with its names looked up; undefined where it cannot be held as it is written. */
 export function linkSession(read: Read<Typed>, shelves: Shelves, reading: Reading): Session | undefined {
@@ -64,14 +62,11 @@ export function linkSession(read: Read<Typed>, shelves: Shelves, reading: Readin
       groundbait: {
         massG: groundbait.mass,
         ...(groundbait.packet !== undefined && { packetG: groundbait.packet }),
-        ...cents(groundbait.price),
+        ...priced(groundbait.price),
       },
     }),
   };
 }
-
-const byId = <T extends { readonly id: string }>(entries: readonly T[]): ReadonlyMap<string, T> =>
-  new Map(entries.map((entry) => [entry.id, entry]));
 
 /** Lessons, rigs and baits, each once. */
 function namesOf({ value, yaml }: Read<Typed>, { plans, rigs, baits }: Shelves, reading: Reading) {
@@ -132,7 +127,7 @@ function feedsOf(
     }
     return feed === undefined
       ? []
-      : [{ feed, volumeMl, ...(packet !== undefined && { packetMl: packet }), ...cents(price) }];
+      : [{ feed, volumeMl, ...(packet !== undefined && { packetMl: packet }), ...priced(price) }];
   });
 }
 

@@ -27,7 +27,7 @@ interface Listed {
 }
 
 /** What a packet costs, where that is said. */
-const priced = (price: number | undefined): { readonly priceCents?: number } =>
+export const priced = (price: number | undefined): { readonly priceCents?: number } =>
   price === undefined ? {} : { priceCents: Math.round(100 * price) };
 
 /** Tackle in a box or on a shelf, with its names looked up; what is listed twice is an error at its second place. */

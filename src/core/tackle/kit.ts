@@ -21,8 +21,15 @@ export type KitLine<Need extends KitNeed = KitNeed> = Need & {
   readonly bought: number;
 };
 
+/** Whether it is told in metres, not in pieces. */
+export const isLine = ({ kind }: Pick<KitNeed, "kind">): boolean => kind === "line" || kind === "hook length";
+
 /** What makes two needs one line of the list. */
 export const kitKey = ({ kind, name }: KitNeed): string => `${kind}|${name}`;
+
+/** Whole packets for what is missing; a share of a piece too small to count keeps rounding from buying one more. */
+export const packetsFor = (missing: number, perPacket: number): number =>
+  Math.ceil(Math.max(0, missing / perPacket - 1e-9));
 
 /**
  * Shopping list for a session: every learner ties every rig, with spares, rounded up to whole packets. What is there
@@ -58,7 +65,7 @@ export function kitFor<Need extends KitNeed>(
     // A share of a piece too small to count keeps rounding from buying one more.
     const count = Math.ceil(need.count * learners * (1 + spareShare) - 1e-9);
     const inStock = Math.min(stockOf(need), count);
-    const packets = Math.ceil(Math.max(0, (count - inStock) / size - 1e-9));
+    const packets = packetsFor(count - inStock, size);
     lines.push({ ...need, count, inStock, packets, perPacket: size, bought: packets * size });
   }
   return answer(lines.sort((a, b) => kitKinds.indexOf(a.kind) - kitKinds.indexOf(b.kind)));

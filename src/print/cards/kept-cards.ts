@@ -2,8 +2,9 @@ import { entry, paired } from "../../core/lists.ts";
 import { type CardNotes, type CardPart, cardNotes } from "../../model/card-content.ts";
 import { digestOf } from "../../model/digest.ts";
 import type { RigEntry } from "../../model/library.ts";
+import type { Place } from "../../model/message.ts";
 import type { SolvedRig } from "../../model/solved.ts";
-import type { Shortened } from "../does-not-fit.ts";
+import { type DoesNotFit, notFitting, type Shortened } from "../does-not-fit.ts";
 import { toldOf, withItems } from "../kept-page.ts";
 import type { Press } from "../press.ts";
 import { type CardFormat, cardFormatsOn } from "./card-formats.ts";
@@ -20,6 +21,16 @@ export interface LaidOutCard {
   readonly shorten?: Shortened;
   /** Stands for all that it is made from. */
   readonly from: string;
+}
+
+/**
+ * What of a card is larger than its side.
+ *
+ * @param place of what is to be shortened
+ */
+export function cardProblems({ format, entry, card, shorten }: LaidOutCard, place: Place): DoesNotFit[] {
+  const said = { of: entry.id, format: format.name, place, ...(shorten && { shorten }) };
+  return (["front", "back"] as const).flatMap((side) => notFitting(card[side].overflows, { ...said, side }));
 }
 
 type Laid = Pick<LaidOutCard, "card" | "shorten">;

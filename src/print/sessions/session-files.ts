@@ -3,8 +3,10 @@ import type { Drawings } from "../../drawing/pictures.ts";
 import type { PaperSide } from "../../layout/paper.ts";
 import { printPaths } from "../../model/addresses.ts";
 import { digestOf } from "../../model/digest.ts";
+import { startOf } from "../../model/message.ts";
 import type { SolvedSession } from "../../model/solved-session.ts";
 import { sessionTexts } from "../../words/session/session-texts.ts";
+import { cardProblems } from "../cards/kept-cards.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
 import { type TextPages, textProblems } from "../handout/text-handout.ts";
 import { painted } from "../painted.ts";
@@ -58,21 +60,11 @@ export function layOutSessions(
 
 /** What of a pack is larger than its sheet or its card. */
 export function sessionProblems({ solved, sheets, cards }: LaidSession): DoesNotFit[] {
-  const { path } = solved.session;
-  const ofCards = cards
-    .flatMap((at) => at.cards)
-    .flatMap(({ laid: { card, entry, format } }) =>
-      (["front", "back"] as const).flatMap((side) =>
-        card[side].overflows.map((overflow) => ({
-          ...overflow,
-          of: entry.id,
-          format: format.name,
-          side,
-          place: { file: path, line: 1, column: 1 },
-        })),
-      ),
-    );
-  return [...sheets.flat().flatMap((text) => textProblems(text, "session")), ...ofCards];
+  const place = startOf(solved.session.path);
+  return [
+    ...sheets.flat().flatMap((text) => textProblems(text, "session")),
+    ...cards.flatMap((at) => at.cards).flatMap(({ laid }) => cardProblems(laid, place)),
+  ];
 }
 
 /** The pack of each session that fits, as one file. */

@@ -6,6 +6,7 @@ import { type Library, levels, type RigEntry } from "../../model/library.ts";
 import type { Rig } from "../../model/rig.ts";
 import type { SolvedRig } from "../../model/solved.ts";
 import { fromBox } from "../from-box.ts";
+import { rigAt } from "../rig-at.ts";
 import { solveRig } from "../solve-rig.ts";
 import { quickLimits } from "./limits.ts";
 import { spokenFor } from "./points.ts";
@@ -19,9 +20,7 @@ export type Solve = (rig: Rig) => ReturnType<typeof solveRig>;
 /** A rig as it would be fished under some conditions. */
 function rigFor(rig: Rig, { depthMm, paceMs, rodLengthMm }: Conditions): Rig {
   return {
-    ...rig,
-    depthsMm: [depthMm],
-    ...(paceMs !== undefined && rig.water === "flowing" && { pacesMs: [paceMs] }),
+    ...rigAt(rig, depthMm, paceMs),
     ...(rodLengthMm !== undefined && rig.outfit !== "whip" && { rodLengthMm }),
   };
 }

@@ -1,5 +1,6 @@
 import type { Answer } from "../../core/finding.ts";
 import { type FedSpan, type FeedPlan, feedPlan } from "../../core/session/feed-plan.ts";
+import { packetsFor } from "../../core/tackle/kit.ts";
 import type { BaitEntry } from "../../model/library.ts";
 import type { Session } from "../../model/session.ts";
 import type { FeedLine, GroundbaitLine, SessionSpot } from "../../model/solved-session.ts";
@@ -26,9 +27,9 @@ export function feedOf(spots: readonly SessionSpot[]): Answer<FeedPlan> {
   );
 }
 
-/** A share of a packet too small to measure keeps rounding from buying one more. */
-const packetsFor = (missing: number, packet: number | undefined) =>
-  packet === undefined ? 0 : Math.ceil(Math.max(0, missing / packet - 1e-9));
+/** None where nobody says how it is sold. */
+const packetsOf = (missing: number, packet: number | undefined) =>
+  packet === undefined ? 0 : packetsFor(missing, packet);
 
 /** What to bring to feed and to put on hooks, each thing once; what is in the box is taken off once. */
 export function feedLines(
@@ -58,7 +59,7 @@ export function feedLines(
       onHooks,
       neededMl,
       inBoxMl,
-      packets: packetsFor(neededMl - inBoxMl, stock?.packetMl),
+      packets: packetsOf(neededMl - inBoxMl, stock?.packetMl),
       ...(stock?.packetMl !== undefined && { packetMl: stock.packetMl }),
       ...(stock?.priceCents !== undefined && { priceCents: stock.priceCents }),
     };
@@ -81,7 +82,7 @@ export function groundbaitLine({ totals }: FeedPlan, { groundbait }: Session): G
     waterHighMl: sum("waterHighMl"),
     heldBackG: sum("heldBackG"),
     inBoxG,
-    packets: packetsFor(dryHighG - inBoxG, groundbait?.packetG),
+    packets: packetsOf(dryHighG - inBoxG, groundbait?.packetG),
     ...(groundbait?.packetG !== undefined && { packetG: groundbait.packetG }),
     ...(groundbait?.priceCents !== undefined && { priceCents: groundbait.priceCents }),
   };

@@ -1,13 +1,13 @@
+import { isAtWater } from "../../core/course/course.ts";
 import { withId } from "../../core/lists.ts";
 import { type FishedSpan, spanInParts, spreadOver } from "../../core/session/places.ts";
 import type { RunSheet } from "../../core/session/run-sheet.ts";
 import { bedDepth, bedOf } from "../../core/swim/bed.ts";
 import type { Mm } from "../../core/units.ts";
 import type { LessonPlan, Library, RigEntry } from "../../model/library.ts";
-import type { Rig } from "../../model/rig.ts";
 import type { Session } from "../../model/session.ts";
 import type { RigAtSpot, SessionSpot } from "../../model/solved-session.ts";
-import type { Spot, SwimEntry } from "../../model/swim.ts";
+import type { Spot } from "../../model/swim.ts";
 
 /** A spot before its rigs are made up. */
 export interface SpotToFish extends Omit<SessionSpot, "rigs"> {
@@ -40,15 +40,9 @@ export function spotsOf(
   });
 }
 
-/** A rig as it is made up for one depth of a swim, and for the pace of its water. */
-export function rigForSpot(rig: Rig, { paceMs }: SwimEntry, depthMm: Mm): Rig {
-  const flows = rig.water === "flowing" && paceMs !== undefined;
-  return { ...rig, depthsMm: [depthMm], ...(flows && { pacesMs: [paceMs] }) };
-}
-
 /** Learners fish in the drills of lessons at the water that ask for bait, with their first rig. */
 const fishesIn = ({ place, kit }: LessonPlan): boolean =>
-  place.endsWith("water") && Object.values(kit).some(({ baits }) => baits.length > 0);
+  isAtWater(place) && Object.values(kit).some(({ baits }) => baits.length > 0);
 
 /** When a rig is fished: the first of a spot in the drills, too, and all of them one after the other at the end. */
 export function spansOf(

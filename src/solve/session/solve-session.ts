@@ -3,12 +3,12 @@ import { entry, withId } from "../../core/lists.ts";
 import { runSheet } from "../../core/session/run-sheet.ts";
 import { kitFor } from "../../core/tackle/kit.ts";
 import type { Tub } from "../../core/tackle/shot.ts";
-import type { GroupUse, LessonPlan, Library, RigEntry } from "../../model/library.ts";
+import type { LessonPlan, Library, RigEntry } from "../../model/library.ts";
 import type { Session } from "../../model/session.ts";
 import type { SolvedRig } from "../../model/solved.ts";
 import type { LessonRig, SessionSpot, SolvedSession } from "../../model/solved-session.ts";
 import type { ThingNeed } from "../../model/stock.ts";
-import { inStock, priceIn } from "../stock/stock-lines.ts";
+import { inStock, priceIn, usualPacket } from "../stock/stock-lines.ts";
 import { type LessonRigToMake, lessonRigsToMake } from "./lesson-rigs.ts";
 import { feedLines, feedOf, groundbaitLine } from "./session-feed.ts";
 import { fishedNeeds, lessonNeeds, lineNeeds, toolsOf } from "./session-kit.ts";
@@ -113,19 +113,4 @@ function heaviestFirst<T extends ThingNeed>(lines: readonly T[], tub: Tub): read
   const masses = new Map(tub.map(({ size, massG }) => [size, massG]));
   const massOf = ({ thing }: T) => (thing.kind === "shot" ? (masses.get(thing.size) ?? 0) : 0);
   return [...lines].sort((a, b) => (a.kind === "shot" && b.kind === "shot" ? massOf(b) - massOf(a) : 0));
-}
-
-/** How a shop sells what the box does not say. */
-function usualPacket({ kind }: ThingNeed, use: GroupUse): number {
-  switch (kind) {
-    case "float":
-    case "shot":
-      return 1;
-    case "hook":
-      return use.hooksInPacket;
-    case "hook length":
-      return use.hookLineOnSpoolMm / 1000;
-    case "line":
-      return use.mainLineOnSpoolMm / 1000;
-  }
 }

@@ -1,4 +1,5 @@
 import { type KitNeed, kitKey } from "../../core/tackle/kit.ts";
+import type { GroupUse } from "../../model/library.ts";
 import type { StockLine } from "../../model/stock.ts";
 
 /**
@@ -21,4 +22,19 @@ export function inStock<Need extends KitNeed>(
 export function priceIn(stock: readonly StockLine[], need: KitNeed): { readonly priceCents?: number } {
   const priceCents = stock.find((line) => kitKey(line) === kitKey(need))?.priceCents;
   return priceCents === undefined ? {} : { priceCents };
+}
+
+/** How a shop sells things of a kind, where a kit for a group says so; singly otherwise. */
+export function usualPacket({ kind }: KitNeed, use: GroupUse): number {
+  switch (kind) {
+    case "float":
+    case "shot":
+      return 1;
+    case "hook":
+      return use.hooksInPacket;
+    case "hook length":
+      return use.hookLineOnSpoolMm / 1000;
+    case "line":
+      return use.mainLineOnSpoolMm / 1000;
+  }
 }

@@ -1,6 +1,6 @@
 import type { RootContent } from "mdast";
 import { costOf } from "../../model/stock.ts";
-import { buyTable, moneyText } from "../stock-text.ts";
+import { buyTable, moneyText, severalText } from "../stock-text.ts";
 import { bullets, heading, paragraph, tableNode } from "../text-nodes.ts";
 import type { SessionContext } from "./session-context.ts";
 
@@ -41,11 +41,7 @@ export function kitBody(context: SessionContext): readonly RootContent[] {
 }
 
 const toolsText = ({ solved: { tools }, words }: SessionContext): string =>
-  tools
-    .map(({ title, count }) =>
-      count === 1 ? title : words("plan.kit.several", { count: String(count), thing: title }),
-    )
-    .join("; ");
+  tools.map(({ title, count }) => severalText(title, count, words)).join("; ");
 
 /** All that is bought, bait too; nothing where nobody says what things cost. */
 function costLines(context: SessionContext): readonly RootContent[] {

@@ -1,24 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { drawPictures } from "../../../src/drawing/pictures.ts";
-import { nodeFonts } from "../../../src/layout/node-fonts.ts";
-import { makeAnew } from "../../../src/model/kept.ts";
 import type { LessonPlan } from "../../../src/model/library.ts";
 import { layOutPlans, planFiles, planProblems } from "../../../src/print/plans/plan-files.ts";
-import type { Press } from "../../../src/print/press.ts";
 import { shippedGuide } from "../../support/shipped-guide.ts";
 import { readPdf } from "../read-pdf.ts";
+import { shippedPress } from "../shipped-press.ts";
 
-const { library, source, live, kit } = shippedGuide;
-const fonts = nodeFonts();
-const press: Press = {
-  guide: library.guide,
-  fonts,
-  kit: { ...kit, measure: fonts.measure },
-  keep: makeAnew,
-  parts: makeAnew,
-  from: "",
-  facts: (title) => ({ title, author: "Makebelieve", language: "en", date: "2026-05-01" }),
-};
+const { library, source, live } = shippedGuide;
+const press = shippedPress();
 const drawings = drawPictures(source);
 const laidOf = (plans: readonly LessonPlan[]) =>
   layOutPlans({ plans, drawings, liveBody: ({ body }) => live.get(body) ?? body }, press);

@@ -1,28 +1,17 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { drawPictures } from "../../../src/drawing/pictures.ts";
-import { nodeFonts } from "../../../src/layout/node-fonts.ts";
-import { makeAnew } from "../../../src/model/kept.ts";
 import type { SolvedSession } from "../../../src/model/solved-session.ts";
 import { layOutPlans } from "../../../src/print/plans/plan-files.ts";
-import type { Press } from "../../../src/print/press.ts";
 import { layOutSessions, sessionFiles, sessionProblems } from "../../../src/print/sessions/session-files.ts";
 import { shippedGuide } from "../../support/shipped-guide.ts";
 import { archiveBreaks } from "../archive-rules.ts";
 import { uaBreaks } from "../pdf-ua-rules.ts";
 import { rawPdf } from "../raw-pdf.ts";
 import { type ReadPage, readPdf } from "../read-pdf.ts";
+import { shippedPress } from "../shipped-press.ts";
 
-const { library, source, live, kit, sessions } = shippedGuide;
-const fonts = nodeFonts();
-const press: Press = {
-  guide: library.guide,
-  fonts,
-  kit: { ...kit, measure: fonts.measure },
-  keep: makeAnew,
-  from: "",
-  parts: makeAnew,
-  facts: (title) => ({ title, author: "Makebelieve", language: "en", date: "2026-05-01" }),
-};
+const { library, source, live, sessions } = shippedGuide;
+const press = shippedPress();
 const drawings = drawPictures(source);
 const markings = new Map(library.floats.map(({ float, marking }) => [float.id, marking]));
 const plans = layOutPlans(

@@ -1,8 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { drawPictures } from "../../../src/drawing/pictures.ts";
-import { nodeFonts } from "../../../src/layout/node-fonts.ts";
-import { makeAnew } from "../../../src/model/kept.ts";
-import type { Press } from "../../../src/print/press.ts";
 import { labelSheets } from "../../../src/print/shelves/label-sheets.ts";
 import { layOutShelves, shelfFiles, shelfProblems } from "../../../src/print/shelves/shelf-files.ts";
 import { shippedGuide } from "../../support/shipped-guide.ts";
@@ -10,23 +7,14 @@ import { archiveBreaks } from "../archive-rules.ts";
 import { uaBreaks } from "../pdf-ua-rules.ts";
 import { rawPdf } from "../raw-pdf.ts";
 import { readPdf } from "../read-pdf.ts";
+import { shippedPress } from "../shipped-press.ts";
 
-const { library, source, kit, shelves } = shippedGuide;
-const fonts = nodeFonts();
-const pressOn = (paper: "A4" | "Letter"): Press => ({
-  guide: { ...library.guide, paper },
-  fonts,
-  kit: { ...kit, measure: fonts.measure },
-  keep: makeAnew,
-  from: "",
-  parts: makeAnew,
-  facts: (title) => ({ title, author: "Makebelieve", language: "en", date: "2026-05-01" }),
-});
-const laidOn = (paper: "A4" | "Letter") => layOutShelves(shelves, drawPictures(source), pressOn(paper));
+const { source, shelves } = shippedGuide;
+const laidOn = (paper: "A4" | "Letter") => layOutShelves(shelves, drawPictures(source), shippedPress(paper));
 
 async function filesOn(paper: "A4" | "Letter"): Promise<Map<string, Uint8Array>> {
   const files = new Map<string, Uint8Array>();
-  for await (const { path, content } of shelfFiles(laidOn(paper), pressOn(paper)))
+  for await (const { path, content } of shelfFiles(laidOn(paper), shippedPress(paper)))
     files.set(path, content as Uint8Array);
   return files;
 }
@@ -133,7 +121,7 @@ test("a label with more on it than it has room for is told at its shelf, and is 
     ...pack,
     needs: Array.from({ length: 60 }, () => pack.needs).flat(),
   }));
-  const laid = layOutShelves([{ ...solved!, packs: long }], drawPictures(source), pressOn("A4"));
+  const laid = layOutShelves([{ ...solved!, packs: long }], drawPictures(source), shippedPress("A4"));
   const told = shelfProblems(laid);
   expect(told.length).toBeGreaterThan(0);
   expect(told[0]).toMatchObject({ side: "label", place: { file: solved!.shelf.path } });

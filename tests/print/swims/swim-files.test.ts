@@ -1,25 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { drawPictures } from "../../../src/drawing/pictures.ts";
-import { nodeFonts } from "../../../src/layout/node-fonts.ts";
-import { makeAnew } from "../../../src/model/kept.ts";
 import type { SwimText } from "../../../src/model/swim.ts";
-import type { Press } from "../../../src/print/press.ts";
 import { layOutSwims, swimFiles, swimProblems } from "../../../src/print/swims/swim-files.ts";
 import { keyOf } from "../../../src/words/words.ts";
 import { shippedGuide } from "../../support/shipped-guide.ts";
 import { readPdf } from "../read-pdf.ts";
+import { shippedPress } from "../shipped-press.ts";
 
-const { library, source, swims, kit } = shippedGuide;
-const fonts = nodeFonts();
-const press: Press = {
-  guide: library.guide,
-  fonts,
-  kit: { ...kit, measure: fonts.measure },
-  keep: makeAnew,
-  parts: makeAnew,
-  from: "",
-  facts: (title) => ({ title, author: "Makebelieve", language: "en", date: "2026-05-01" }),
-};
+const { source, swims, kit } = shippedGuide;
+const press = shippedPress();
 
 async function pagesOf(text: SwimText) {
   for await (const file of swimFiles(laidOf([text]), press)) {

@@ -1,8 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { CircleItem, Item, PathItem } from "../../../src/drawing/model.ts";
-import { nodeFonts } from "../../../src/layout/node-fonts.ts";
-import { makeAnew } from "../../../src/model/kept.ts";
-import type { Press } from "../../../src/print/press.ts";
 import { drawStripPiece, stripMarks, stripPieces } from "../../../src/print/true-size/strip.ts";
 import {
   layOutTrueSize,
@@ -10,22 +7,12 @@ import {
   trueSizeFiles,
   trueSizeProblems,
 } from "../../../src/print/true-size/true-size-files.ts";
-import { drawingKit } from "../../support/drawing-kit.ts";
 import { sampleAvon, sampleRigs, sampleWaggler } from "../../support/sample-rig.ts";
+import { samplePress } from "../handout/sample-lesson.ts";
 import { uaBreaks } from "../pdf-ua-rules.ts";
 import { rawPdf } from "../raw-pdf.ts";
-import { sampleGuide } from "../sample-print.ts";
 
-const fonts = nodeFonts();
-const press: Press = {
-  guide: sampleGuide,
-  kit: { ...drawingKit, measure: fonts.measure },
-  fonts,
-  facts: (title) => ({ title, author: sampleGuide.publisher, language: "en", date: "2026-05-01" }),
-  keep: makeAnew,
-  parts: makeAnew,
-  from: "",
-};
+const press = samplePress();
 let files: TrueSizeFile[];
 
 beforeAll(async () => {
