@@ -5,12 +5,13 @@ import { type WindStrength, windStrengths } from "../model/choosing-rules.ts";
 import { levels } from "../model/library.ts";
 import type { Spot, SwimEntry } from "../model/swim.ts";
 import { chooseRigs } from "../solve/choosing/choose.ts";
-import { conditionsAt } from "../solve/choosing/conditions-at.ts";
+import type { conditionsAt } from "../solve/choosing/conditions-at.ts";
 import { choiceData, choiceText } from "./choose-text.ts";
 import { type CliCommand, exitCodes, UsageError } from "./command.ts";
 import { withContentOption } from "./content-option.ts";
 import { rightContent } from "./right-content.ts";
 import { boxAsked, lengthAsked, type Options, quantityAsked } from "./sheet-options.ts";
+import { spotsAsked, swimNamed, waterAt } from "./swim-options.ts";
 
 export const chooseCommand: CliCommand = {
   name: "choose",
@@ -56,33 +57,8 @@ function placeOf(
     throw new UsageError(
       "the guide has no choosing.yaml; it says what rules a rig out and what speaks for it",
     );
-  const conditions = conditionsAt(swim, spot, asked);
-  if (!conditions)
-    throw new UsageError(
-      `--level leaves no water at ${spot.title}, which is ${kit.figures.depth(spot.fromBankMm)} out`,
-    );
+  const conditions = waterAt(swim, spot, asked, { kit });
   return { spot, conditions, choice: chooseRigs(choosing, conditions, library) };
-}
-
-function swimNamed(name: string, { library }: Read): SwimEntry {
-  const swim = library.swims.find(({ id }) => id === name);
-  if (swim) return swim;
-  const known = library.swims.map(({ id }) => id).join(", ");
-  throw new UsageError(
-    known === ""
-      ? `there is no swim "${name}", nor any other; begin one with dotdown new swim ${name}`
-      : `there is no swim "${name}"; there are ${known}`,
-  );
-}
-
-function spotsAsked({ spots, title }: SwimEntry, options: Options): readonly Spot[] {
-  if (options.spot === undefined) return spots;
-  const asked = String(options.spot);
-  const found = spots.filter((spot) => spot.title.toLowerCase() === asked.toLowerCase());
-  if (found.length > 0) return found;
-  throw new UsageError(
-    `${title} has no place "${asked}"; there are ${spots.map((spot) => spot.title).join(", ")}`,
-  );
 }
 
 /** What the command line asks for in place of what the swim and the guide say. */

@@ -21,11 +21,15 @@ interface ChosenFor {
 
 /** For a person at a terminal: first what can hurt there, then place by place the rigs, the best first, and the others. */
 export function choiceText({ swim, guide, places }: ChosenFor, kit: TableKit): string {
-  const { words } = kit;
   const head = `${swim.title}\n${conditionsText(first(places).conditions, kit)}`;
-  const hazards = section(words("swim.hazards"), ...hazardLines(swim, guide, kit).map(paragraph));
   const parts = places.map((place) => placeText(place, kit));
-  return `${[head, hazards, ...parts].join("\n\n").replaceAll("\u00a0", " ")}\n`;
+  return `${[head, hazardText(swim, guide, kit), ...parts].join("\n\n").replaceAll("\u00a0", " ")}\n`;
+}
+
+/** What can hurt at a swim, for a terminal. */
+export function hazardText(swim: SwimEntry, guide: Guide, kit: TableKit): string {
+  const lines = hazardLines(swim, guide, kit).map((line) => paragraph(line.replaceAll("\u00a0", " ")));
+  return section(kit.words("swim.hazards"), ...lines);
 }
 
 function placeText({ spot, conditions, choice }: ChosenFor["places"][number], kit: TableKit): string {

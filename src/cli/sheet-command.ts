@@ -10,11 +10,13 @@ import type { SolvedRig } from "../model/solved.ts";
 import { boxInWater, fromBox, rigThatCan, worthBuying } from "../solve/from-box.ts";
 import { solveWholly } from "../solve/solve-wholly.ts";
 import { reasonText, severityOf } from "../words/reason.ts";
+import { hazardText } from "./choose-text.ts";
 import { type CliCommand, exitCodes, UsageError } from "./command.ts";
 import { withContentOption } from "./content-option.ts";
 import { rightContent } from "./right-content.ts";
 import { boxAsked, changedRig, lengthAsked, type Options } from "./sheet-options.ts";
 import { depthTold, sheetText } from "./sheet-text.ts";
+import { rigAtSwim } from "./swim-options.ts";
 
 export const sheetCommand: CliCommand = {
   name: "sheet",
@@ -26,6 +28,16 @@ export const sheetCommand: CliCommand = {
       )
       .argument("<rig>", "the rig's file name without .md")
       .option("--depth <depth>", "for this depth instead of the rig's own, such as 1.8m or '6 ft'")
+      .addOption(
+        new Option("--swim <name>", "for a place of this swim: its depth, its pace, its hazards").conflicts(
+          "depth",
+        ),
+      )
+      .option("--spot <title>", "the place of the swim, such as 'Foot of the ledge'")
+      .option(
+        "--level <length>",
+        "with the swim's water so much higher than when it was sounded; -10cm for lower",
+      )
       .addOption(new Option("--tub <file>", "with the shot of this tub file").conflicts("box"))
       .option("--box <shot>", "made from the shot you have, such as 'BB, 12 No 4, lead No 8'")
       .option(
@@ -41,7 +53,8 @@ export const sheetCommand: CliCommand = {
   async run([name], options, terminal) {
     const read = await rightContent(options);
     const handSpanMm = lengthAsked(options, "span");
-    const rig = await changedRig(rigNamed(name!, read), options, read);
+    const { rig: placed, swim } = rigAtSwim(rigNamed(name!, read), options, read);
+    const rig = await changedRig(placed, options, read);
     const box = boxAsked(rig, options, read);
     const solved = box ? solvedFromBox(rig, box, options, read) : solveWholly(rig);
     const { findings } = solved;
@@ -49,7 +62,8 @@ export const sheetCommand: CliCommand = {
     // As a build does: no figures of a rig that the rules of the place forbid, where the guide calls that an error.
     const isRefused = findings.some((finding) => severityOf(finding, read.library.guide) === "error");
     if (!solved.ok || isRefused) return exitCodes.contentErrors;
-    terminal.result(outputAsked(solved.value, options, read, handSpanMm));
+    const hazards = swim ? `${hazardText(swim, read.library.guide, read.kit)}\n\n` : "";
+    terminal.result(outputAsked(solved.value, options, read, { hazards, handSpanMm }));
     return exitCodes.fine;
   },
 };
@@ -79,11 +93,17 @@ function told(finding: Finding, { library, kit }: Read): string {
   return `${severityOf(finding, library.guide)}: ${reasonText(finding, kit.words, kit.figures)}\n`;
 }
 
-function outputAsked(solved: SolvedRig, options: Options, { library, kit }: Read, handSpanMm?: number) {
+/** @param beside hazards of the place come before all else that a person reads */
+function outputAsked(
+  solved: SolvedRig,
+  options: Options,
+  { library, kit }: Read,
+  { hazards, handSpanMm }: { readonly hazards: string; readonly handSpanMm: number | undefined },
+) {
   if (options.json) return asJson(rigData(solved));
   if (options.drawing) return asJson(drawing(solved, { library, kit }));
   const span = handSpanMm !== undefined && { handSpanMm };
-  return sheetText(solved, { ...kit, scales: library.scales, ...span });
+  return `${hazards}${sheetText(solved, { ...kit, scales: library.scales, ...span })}`;
 }
 
 const asJson = (data: unknown) => `${JSON.stringify(data, null, 2)}\n`;

@@ -39,7 +39,7 @@ function siteMap(pages: readonly Page[], siteAddress: string, { library }: SiteI
   return (
     <urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">
       {pages
-        .filter(({ path }) => path !== sitePaths.notFound)
+        .filter(({ path, isUnlisted }) => path !== sitePaths.notFound && !isUnlisted)
         .map(({ path }) => (
           <url>
             <loc>{publicAddress(path, siteAddress)}</loc>

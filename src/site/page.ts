@@ -16,6 +16,8 @@ export interface Page {
   readonly preview?: string;
   /** For few readers: a phone keeps it once somebody has opened it. */
   readonly onDemand?: boolean;
+  /** For those who were given its address: search engines and the map of the site are to pass it by. */
+  readonly isUnlisted?: boolean;
   /** All that its body is made from besides the words and the guide; nothing where that is not known. */
   readonly from?: unknown;
   readonly body: (view: View) => Child;

@@ -160,19 +160,21 @@ function swimPages({ swims }: SiteInput, list: MakeList): readonly Page[] {
   ];
 }
 
-/** For those who hold them: nobody looks for them, and phones keep them once somebody has opened them. */
+/** For those who hold them: nobody is to find them by a search, and phones keep them once somebody has opened them. */
 function sessionPages({ sessions }: SiteInput, list: MakeList): readonly Page[] {
   if (sessions.length === 0) return [];
   return [
     {
       ...list("sessions", sitePaths.sessions, (view) => <SessionListPage view={view} sessions={sessions} />),
       kind: undefined,
+      isUnlisted: true,
       onDemand: true,
     },
     ...sessions.map((session) => ({
       path: sitePaths.session(session.id),
       title: session.title,
       description: session.line,
+      isUnlisted: true,
       onDemand: true,
       body: (view: View) => <SessionPage view={view} session={session} />,
     })),

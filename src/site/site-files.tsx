@@ -130,6 +130,7 @@ function renderPage(page: Page, input: SiteInput, keptBytes: number): string {
       section={page.section}
       scripts={page.scripts ?? []}
       preview={page.preview}
+      isUnlisted={page.isUnlisted}
     >
       {page.body(view)}
     </Shell>,

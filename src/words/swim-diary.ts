@@ -15,6 +15,7 @@ export function diaryOf(swim: SwimEntry, notes: readonly SwimNotes[], kit: Table
   });
   return [
     heading(words("swim.found")),
+    paragraph(words("swim.found-how")),
     ...(notes.some(({ depths }) => depths.length > 0) ? [picture("depth")] : []),
     ...(notes.some(({ paceMs }) => paceMs !== undefined) ? [picture("pace")] : []),
     tableNode(catchTable(notes, kit)),

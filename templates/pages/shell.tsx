@@ -23,11 +23,13 @@ interface ShellProps {
   readonly section?: Section;
   readonly scripts: readonly string[];
   readonly preview?: string;
+  readonly isUnlisted?: boolean;
   readonly children?: Child;
 }
 
 /** A whole document: head, menu, the page itself and the list of all pages at its foot. */
-export function Shell({ view, title, description, section, scripts, preview, children }: ShellProps) {
+export function Shell(props: ShellProps) {
+  const { view, title, description, section, scripts, preview, isUnlisted, children } = props;
   const { library, say, href, path } = view;
   const { guide } = library;
   const address = view.address(path);
@@ -41,6 +43,7 @@ export function Shell({ view, title, description, section, scripts, preview, chi
         <meta name="viewport" content="width=device-width, initial-scale=1" />
         <title>{isHome ? title : `${title} · ${guide.title}`}</title>
         <meta name="description" content={description} />
+        {isUnlisted && <meta name="robots" content="noindex" />}
         <meta name="color-scheme" content="light dark" />
         <meta name="theme-color" content={view.themeColour} />
         <meta property="og:title" content={title} />

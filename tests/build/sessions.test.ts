@@ -23,9 +23,25 @@ test("a session is printed, and no reader of the site sees where children meet u
   );
   expect(tables.length).toBeGreaterThan(1);
   expect(new Set(tables).size).toBe(tables.length);
+  // A search engine that is led there by a link passes it by, and the map of the site does not name it.
+  for (const path of ["site/sessions/index.html", "site/sessions/day.html"])
+    expect(shown.get(path)).toContain('<meta name="robots" content="noindex">');
+  expect(shown.get("site/index.html")).not.toContain("noindex");
   const [kept = ""] = /guideFiles=\{.*?\}/.exec(shown.get("site/sw.js") ?? "") ?? [];
   expect(kept).not.toContain("sessions/");
   expect(shown.get("site/search-index.js") ?? "").not.toContain("sessions/");
+}, 120_000);
+
+test("the map of a site names no session", async () => {
+  const guide = contentWith({})["guide.yaml"]!;
+  const shown = sampleSession("hours: 3 h", "hours: 3 h\npage: true");
+  const files = await built({
+    ...shown,
+    "guide.yaml": `${guide}site-address: https://club.invalid/guide/\n`,
+  });
+  const map = files.get("site/sitemap.xml")!;
+  expect(map).toContain("swims/pond.html");
+  expect(map).not.toContain("sessions/");
 }, 120_000);
 
 test("what a shop is asked for stands in a table for its programs", async () => {

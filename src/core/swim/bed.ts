@@ -78,6 +78,15 @@ export function bedDepth({ soundings, curve, steepest }: Bed, fromBankMm: Mm): B
   };
 }
 
+/** Depths of places are told, and rigs made up for them, to so much; common practice, no source. */
+const toldToMm = 10;
+
+/** How deep it is at a distance from the bank, as it is told and as rigs are made up for it; nothing beyond the soundings. */
+export function depthToFishMm(bed: Bed, fromBankMm: Mm): Mm | undefined {
+  const depth = bedDepth(bed, fromBankMm);
+  return depth && Math.max(toldToMm, Math.round(depth.depthMm / toldToMm) * toldToMm);
+}
+
 /** Stretches, from the bank out, in which no sounding is near. */
 export function gapsOf({ soundings }: Bed): readonly { readonly fromMm: Mm; readonly toMm: Mm }[] {
   return neighbours(soundings)

@@ -1,4 +1,4 @@
-import { bedDepth, bedOf } from "../../core/swim/bed.ts";
+import { bedOf, depthToFishMm } from "../../core/swim/bed.ts";
 import type { Mm } from "../../core/units.ts";
 import type { Conditions } from "../../model/choosing.ts";
 import type { Spot, SwimEntry } from "../../model/swim.ts";
@@ -17,7 +17,7 @@ export function conditionsAt(
   asked: Asked,
 ): Conditions | undefined {
   const { levelMm = 0, fish, ...others } = asked;
-  const plumbed = bedDepth(bedOf(line.soundings), fromBankMm)?.depthMm ?? 0;
+  const plumbed = depthToFishMm(bedOf(line.soundings), fromBankMm) ?? 0;
   const snags = line.features.filter(({ what }) => what === "snag");
   const depthMm = asked.depthMm ?? plumbed + levelMm;
   if (depthMm <= 0) return undefined;

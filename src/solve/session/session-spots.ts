@@ -2,7 +2,7 @@ import { isAtWater } from "../../core/course/course.ts";
 import { withId } from "../../core/lists.ts";
 import { type FishedSpan, spanInParts, spreadOver } from "../../core/session/places.ts";
 import type { RunSheet } from "../../core/session/run-sheet.ts";
-import { bedDepth, bedOf } from "../../core/swim/bed.ts";
+import { bedOf, depthToFishMm } from "../../core/swim/bed.ts";
 import type { Mm } from "../../core/units.ts";
 import type { LessonPlan, Library, RigEntry } from "../../model/library.ts";
 import type { Session } from "../../model/session.ts";
@@ -14,14 +14,11 @@ export interface SpotToFish extends Omit<SessionSpot, "rigs"> {
   readonly rigs: readonly RigEntry[];
 }
 
-/** Depths are told to so much [mm], and rigs made up for them. */
-const depthStepMm = 50;
-
 /** How deep it is at a spot, as a rig is made up for it. */
 function depthAt({ line, fromBankMm }: Spot): Mm {
-  const depth = bedDepth(bedOf(line.soundings), fromBankMm);
-  if (!depth) throw new RangeError("a spot lies beyond the soundings of its line");
-  return Math.max(depthStepMm, Math.round(depth.depthMm / depthStepMm) * depthStepMm);
+  const depthMm = depthToFishMm(bedOf(line.soundings), fromBankMm);
+  if (depthMm === undefined) throw new RangeError("a spot lies beyond the soundings of its line");
+  return depthMm;
 }
 
 /** The spots of a session, with the learners shared out over them and the rigs that are fished at each. */
