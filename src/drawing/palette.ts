@@ -48,6 +48,16 @@ export function colourOf(ink: Ink, theme: Theme): string {
   return theme === "page" ? `var(--drawing-${ink})` : palettes[theme][ink];
 }
 
+/** The reader's own colours, where they are forced: shape and pattern carry what colour does, as in print. */
+const forced: Colours = {
+  ink: "CanvasText",
+  soft: "CanvasText",
+  faint: "GrayText",
+  paper: "Canvas",
+  accent: "LinkText",
+  water: "Canvas",
+};
+
 function declarations(colours: Colours): string {
   return Object.entries(colours)
     .map(([ink, colour]) => `--drawing-${ink}:${colour}`)
@@ -55,7 +65,7 @@ function declarations(colours: Colours): string {
 }
 
 /**
- * Style rules that give drawings of the theme `page` their colours: light, dark, and print.
+ * Style rules that give drawings of the theme `page` their colours: light, dark, forced, and print.
  *
  * @param accents the guide's own for light and dark pages
  */
@@ -65,6 +75,7 @@ export function paletteCss(accents?: Readonly<Record<"light" | "dark", string>>)
   return [
     `:root{${on("light")}}`,
     `@media (prefers-color-scheme:dark){:root{${on("dark")}}}`,
+    `@media (forced-colors:active){:root{${declarations(forced)}}}`,
     `@media print{:root{${declarations(palettes.print)}}}`,
   ].join("\n");
 }

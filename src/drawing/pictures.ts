@@ -68,7 +68,7 @@ const hangHeightShare = 1.8;
 const floatHeightMm = 120;
 const statePanelMm = 42;
 /** The most that a chart takes for each three floats: two such rows stand on a page. */
-const chartRowMm = 100;
+const chartRowMm = 80;
 /** Height of the deepest water in a chart of patterns. */
 const patternWaterMm = 75;
 

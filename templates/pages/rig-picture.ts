@@ -3,6 +3,7 @@ import { first } from "../../src/core/lists.ts";
 import { drawFloat } from "../../src/drawing/float/float-drawing.ts";
 import { joinStrokes } from "../../src/drawing/join-strokes.ts";
 import type { DrawingKit } from "../../src/drawing/kit.ts";
+import type { Drawing } from "../../src/drawing/model.ts";
 import { drawHangPlot, hangPlotRig, hangsAt } from "../../src/drawing/plots/hang-plot.ts";
 import { drawSinkPlot } from "../../src/drawing/plots/sink-plot.ts";
 import { drawRig } from "../../src/drawing/rig/rig-drawing.ts";
@@ -44,22 +45,33 @@ export function floatPicture(float: Float, kit: DrawingKit, idPrefix: string): s
   return drawingToSvg(drawFloat(float, box, kit, { ...pictureRoom, stretched: true }), { idPrefix });
 }
 
-/** How deep the bait is after how long, as SVG; none where nobody reckoned it. */
-export function sinkPicture(
+/** How deep the bait is after how long, beside the same shot hung in another way; none where nobody reckoned it. */
+export function sinkDrawing(
   { rig }: SolvedRig,
   { inWater, depthMm }: SolvedDepth,
   kit: DrawingKit,
-  idPrefix: string,
-): string | undefined {
+): Drawing | undefined {
   if (!inWater || inWater.sink.length === 0) return undefined;
-  const curves = { id: rig.id, title: rig.title, sinks: inWater.sink };
+  const label = kit.words("drawing.sink.this-rig");
+  const curves = { id: rig.id, title: rig.title, label, sinks: inWater.sink };
   const sister = inWater.sister && {
     id: rig.id,
     title: kit.words(`drawing.sink.sister.${keyOf(inWater.sister.arrangement)}`),
+    label: kit.words(`drawing.film.way.${keyOf(inWater.sister.arrangement)}`),
     sinks: inWater.sister.sink,
   };
-  const drawing = drawSinkPlot(curves, sister, depthMm, plotBox, kit, pictureRoom);
-  return drawingToSvg(joinStrokes(drawing), { idPrefix });
+  return drawSinkPlot(curves, sister, depthMm, plotBox, kit, pictureRoom);
+}
+
+/** The same as SVG. */
+export function sinkPicture(
+  rig: SolvedRig,
+  depth: SolvedDepth,
+  kit: DrawingKit,
+  idPrefix: string,
+): string | undefined {
+  const drawing = sinkDrawing(rig, depth, kit);
+  return drawing && drawingToSvg(joinStrokes(drawing), { idPrefix });
 }
 
 /** The line in the first of the rig's paces, as SVG; none in still water. */

@@ -44,7 +44,9 @@ test("print is grey, its tints that carry meaning are at least 20 % black", () =
   }
 });
 
-test("the style sheet names every ink for light, dark and print", () => {
+test("the style sheet names every ink for light, dark, forced colours and print", () => {
   for (const ink of Object.keys(palettes.light))
-    expect(paletteCss().split(`--drawing-${ink}:`)).toHaveLength(4);
+    expect(paletteCss().split(`--drawing-${ink}:`)).toHaveLength(5);
+  // What a reader's own colours are called. Source: CSS Color Module Level 4, section 6.2.
+  expect(paletteCss()).toMatch(/forced-colors:active\){:root{--drawing-ink:CanvasText;/);
 });

@@ -7,7 +7,7 @@ import type { Drawing, Item } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
 import { parts } from "../parts/parts.ts";
-import { type FloatTextOptions, floatScales } from "./float-drawing.ts";
+import { type FloatScale, type FloatTextOptions, floatScales, stretchedScales } from "./float-drawing.ts";
 import { closeLook } from "./float-parts.ts";
 
 /** Between a float's foot and its name, and between rows. */
@@ -50,15 +50,12 @@ export function drawFloatChart(
     }),
   );
   const rows = Array.from({ length: rowCount }, (_, i) => entries.slice(i * perRow, (i + 1) * perRow));
-  const captionAt = ({ name }: (typeof floatScales)[number]) => {
-    const said = stretched
-      ? words("drawing.float.chart-stretched")
-      : words("drawing.float.chart-scale", { scale: words(`drawing.float.scale.${name}`) });
-    return layLabel([{ text: said, ink: "soft" }], box.widthMm - 1, textMm, measure);
-  };
-  const heightMm = (one: (typeof floatScales)[number]) =>
+  const captionAt = (scale: FloatScale) =>
+    layLabel([{ text: scaleWords(scale, kit), ink: "soft" }], box.widthMm - 1, textMm, measure);
+  const heightMm = (one: FloatScale) =>
     rows.reduce((sum, row) => sum + rowHeightMm(row, one.scale), captionAt(one).heightMm + 0.5);
-  const scale = floatScales.find((one) => heightMm(one) <= box.heightMm);
+  const scales: readonly FloatScale[] = stretched ? stretchedScales : floatScales;
+  const scale = scales.find((one) => heightMm(one) <= box.heightMm);
   if (!scale)
     throw new NoRoomError(`a chart of ${floats.length} floats`, box, {
       folder: "floats",
@@ -86,6 +83,11 @@ export function drawFloatChart(
     }),
     items,
   };
+}
+
+function scaleWords(scale: FloatScale, { words }: DrawingKit): string {
+  if (!("name" in scale)) return words("drawing.float.chart-stretched");
+  return words("drawing.float.chart-scale", { scale: words(`drawing.float.scale.${scale.name}`) });
 }
 
 const aboveMm = (row: readonly Entry[]) => Math.max(...row.map(({ float }) => float.tipShowingMm));

@@ -24,15 +24,14 @@ export const floatScales = [
   { scale: 0.25, name: "quarter" },
 ] as const;
 
-interface Scale {
-  readonly scale: number;
-}
+/** The share of its true size that a float is drawn at, with its name where one is claimed. */
+export type FloatScale = (typeof floatScales)[number] | { readonly scale: number };
 
 const leftMm = 14;
 const marginMm = 0.5;
 
 /** For a drawing that is stretched on its page no scale is claimed, so it need not be a round one. */
-const stretchedScales = Array.from({ length: 45 }, (_, i) => ({ scale: 1 - 0.02 * i }));
+export const stretchedScales = Array.from({ length: 45 }, (_, i) => ({ scale: 1 - 0.02 * i }));
 
 /**
  * One float to true size with its parts named, the water where it should stand with its shot on; at half or a quarter
@@ -89,7 +88,7 @@ export function drawFloat(
   throw new NoRoomError("a float with its parts", box, { folder: "floats", id: float.id });
 }
 
-function floatAtScale(float: Float, { scale }: Scale, topMm: number): Item[] {
+function floatAtScale(float: Float, { scale }: FloatScale, topMm: number): Item[] {
   const foot = topMm + lengthMm(float) * scale;
   const mark = topMm + float.tipShowingMm * scale;
   const items: Item[] = [
@@ -115,7 +114,7 @@ function floatAtScale(float: Float, { scale }: Scale, topMm: number): Item[] {
 /** Names of the parts from the top down. */
 function floatLabels(
   float: Float,
-  { scale }: Scale,
+  { scale }: FloatScale,
   topMm: number,
   { words, figures }: DrawingKit,
 ): ColumnLabel[] {

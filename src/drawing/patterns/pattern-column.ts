@@ -5,7 +5,7 @@ import type { SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
 import { floatLook } from "../float/float-parts.ts";
 import { point, polyline, rectangle, text, thin, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
-import { placeInOrder } from "../labels/label-placement.ts";
+import { placeInOrder, type WantedLabel } from "../labels/label-placement.ts";
 import type { Item } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
@@ -83,6 +83,17 @@ interface PlacedShot {
   readonly radiusMm: number;
 }
 
+/** Each where it is, or as far up as it takes to lie on the one below it: the lowest of a bulk is where it is measured to. */
+function stackUp(wanted: readonly WantedLabel[], topMm: number): number[] | undefined {
+  let freeMm = Number.POSITIVE_INFINITY;
+  const places = wanted.toReversed().map(({ atMm, sizeMm }) => {
+    const place = Math.min(atMm, freeMm - gapMm - sizeMm / 2);
+    freeMm = place - sizeMm / 2;
+    return place;
+  });
+  return freeMm < topMm ? undefined : places.reverse();
+}
+
 /** Shot as large as there is room for, none covering another: those that lock the float below its eye, then the others. */
 function placeShot(depth: SolvedDepth, y: (fromHookMm: number) => number, topMm: number, footMm: number) {
   const onLine = [...depth.lineShot].sort((a, b) => b.fromHookMm - a.fromHookMm);
@@ -99,7 +110,10 @@ function placeShot(depth: SolvedDepth, y: (fromHookMm: number) => number, topMm:
       atMm: y(one.fromHookMm),
       sizeMm: 2 * radiusMm,
     }));
-    const places = placeInOrder(wanted, lock.length > 0 ? freeMm + lockApartMm : topMm, footMm, gapMm);
+    const fromMm = lock.length > 0 ? freeMm + lockApartMm : topMm;
+    const places =
+      stackUp(wanted, fromMm) ??
+      (scale === last(shotScales) ? placeInOrder(wanted, fromMm, footMm, gapMm) : undefined);
     if (places)
       return { lock, line: paired(places, radii).map(([yMm, radiusMm]): PlacedShot => ({ yMm, radiusMm })) };
   }

@@ -4,7 +4,7 @@ import { layLabel, paintLabel } from "../labels/label-text.ts";
 import type { Item, Stroke } from "../model.ts";
 
 /** What a curve looks like and what it is. */
-export interface KeyEntry {
+interface KeyEntry {
   readonly stroke: Stroke;
   readonly label: string;
 }

@@ -54,7 +54,7 @@ const hookRadiusMm = 0.9;
 /** Above the water: room for the float's tip. */
 const tipMm = 4;
 /** Width of the float's body. */
-const bodyMm = 2.4;
+const bodyMm = 1.7;
 /** More lines than this cross each other in one panel. */
 const linesInPanel = 2;
 /** Beside the lines of a panel, on either side. */

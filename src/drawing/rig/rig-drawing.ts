@@ -1,19 +1,21 @@
 import { lengthMm } from "../../core/float/float.ts";
 import { moveFloat, type RigVariant } from "../../core/float/moved-float.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
+import { keyOf } from "../../words/words.ts";
 import { floatLook } from "../float/float-parts.ts";
 import { point, polyline, rectangle, text, thinSoft } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
-import { leading } from "../labels/label-text.ts";
+import { layLabel, leading, paintLabel, together } from "../labels/label-text.ts";
 import type { Drawing, Item } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { parts } from "../parts/parts.ts";
 import { mirrored, rotated } from "../transform.ts";
 import { asDrawn, lineShape } from "./current-shape.ts";
-import { captionMm, placeRigLabels, rowGapMm } from "./rig-label-layout.ts";
+import { placeRigLabels, rowGapMm } from "./rig-label-layout.ts";
 import { fewerLabels, type LabelChoice, type RigLabel, rigLabels, type SharedLabels } from "./rig-labels.ts";
 import { lineBelowFloat, lineToRod } from "./rig-line.ts";
+import { type UntruePart, untrueParts } from "./rig-places.ts";
 import { planRig, type RigPlan } from "./rig-plan.ts";
 import { rigDescription, rigTitle } from "./rig-words.ts";
 
@@ -42,7 +44,7 @@ export function drawRig(
 ): Drawing {
   const variant = options.variant ?? "set";
   const depth = asDrawn(rig, moveFloat(solvedDepth, rig.rig.water, variant));
-  const planned = plansOf(rig, depth, box, options);
+  const planned = plansOf(rig, depth, box, options, kit);
   let labels: RigLabel[] | undefined = rigLabels(rig, depth, options.labels, kit);
   while (labels) {
     const items = tryDraw(rig, depth, planned, kit, options, labels);
@@ -65,17 +67,22 @@ function plansOf(
   rig: SolvedRig,
   depth: SolvedDepth,
   box: Box,
-  { labels: choice, textMm }: RigDrawingOptions,
+  options: RigDrawingOptions,
+  kit: DrawingKit,
 ): Planned {
+  const { labels: choice, textMm } = options;
   const shape = lineShape(rig, depth);
   const rowMm = textMm * leading;
   const rowsAbove = (rig.rig.water === "flowing" && choice !== "none" ? 1 : 0) + (choice === "full" ? 1 : 0);
+  const foot = footMm(depth, box.widthMm, options, kit);
   const plans = new Map<number, RigPlan | undefined>();
   return (rowsBelow) => {
     if (!plans.has(rowsBelow)) {
-      const wordsBelowMm = choice === "none" ? 0 : rowsBelow * rowMm + captionMm(textMm);
-      const belowMm = bedThicknessMm + rowGapMm + 0.1 + wordsBelowMm;
-      plans.set(rowsBelow, planRig(rig, depth, shape, box, { aboveMm: rowsAbove * rowMm, belowMm }));
+      const belowMm = bedThicknessMm + rowGapMm + 0.1 + (choice === "none" ? 0 : rowsBelow * rowMm) + foot;
+      plans.set(
+        rowsBelow,
+        planRig(rig, depth, shape, box, { aboveMm: rowsAbove * rowMm, belowMm, footMm: foot }),
+      );
     }
     return plans.get(rowsBelow);
   };
@@ -158,6 +165,54 @@ function marks(plan: RigPlan): Item[] {
   return items;
 }
 
+/** What the row below the bed says: how deep it is, and what is not to scale. */
+function footWords(
+  depth: SolvedDepth,
+  untrue: Iterable<UntruePart>,
+  { words, figures }: DrawingKit,
+): { bed: string; whole: string } {
+  const bed = words("drawing.rig.bed", { depth: figures.shortDepth(depth.depthMm) });
+  const parts = [
+    words("drawing.rig.not-to-scale.always"),
+    ...[...untrue].map((part) => words(`drawing.rig.not-to-scale.${keyOf(part)}`)),
+  ].join(", ");
+  return { bed, whole: words("drawing.rig.not-to-scale.bed", { bed: together(bed), parts }) };
+}
+
+/** Room for the words below the bed: all that may be out of scale is named where there is room for words. */
+function footMm(depth: SolvedDepth, widthMm: number, { labels, textMm }: RigDrawingOptions, kit: DrawingKit) {
+  if (labels === "none") return 0;
+  if (labels === "distances") return leading * textMm;
+  const { whole } = footWords(depth, untrueParts, kit);
+  return layLabel([{ text: whole }], widthMm - 1, textMm, kit.measure).heightMm;
+}
+
+function footItems(
+  { box, untrue }: RigPlan,
+  depth: SolvedDepth,
+  choice: LabelChoice,
+  textMm: number,
+  kit: DrawingKit,
+): Item[] {
+  const { words, measure } = kit;
+  const named = untrueParts.filter((part) => untrue.has(part));
+  const { bed, whole } = footWords(depth, named, kit);
+  if (choice === "full") {
+    const label = layLabel([{ text: whole, ink: "soft" }], box.widthMm - 1, textMm, measure);
+    return paintLabel(label, 0.5, box.heightMm - label.heightMm / 2, measure);
+  }
+  const baseMm = box.heightMm - 0.28 * textMm;
+  const all = words("drawing.rig.not-to-scale.all");
+  const isRoom =
+    measure(bed, textMm, "regular") + 1 + textMm + measure(all, textMm, "regular") <= box.widthMm;
+  return [
+    text(point(0.5, baseMm), bed, textMm, { ink: "soft" }),
+    ...(isRoom
+      ? [text(point(box.widthMm - 0.5, baseMm), all, textMm, { ink: "soft", anchor: "end" as const })]
+      : []),
+  ];
+}
+
 /** What stands above the surface and below the bed. */
 function captions(
   plan: RigPlan,
@@ -165,18 +220,11 @@ function captions(
   flowing: boolean,
   choice: LabelChoice,
   textMm: number,
-  { words, figures, measure }: DrawingKit,
+  kit: DrawingKit,
 ): Item[] {
-  const { box } = plan;
+  const { words, figures, measure } = kit;
   const rowMm = textMm * leading;
-  const bed = words("drawing.rig.bed", { depth: figures.shortDepth(depth.depthMm) });
-  const footMm = box.heightMm - 0.28 * textMm;
-  const items: Item[] = [text(point(0.5, footMm), bed, textMm, { ink: "soft" })];
-  const roomMm = box.widthMm - measure(bed, textMm, "regular") - 1 - textMm;
-  const notes = (["parts", "all"] as const).map((key) => words(`drawing.rig.not-to-scale.${key}`));
-  const note = notes.find((one) => measure(one, textMm, "regular") <= roomMm);
-  if (note !== undefined)
-    items.push(text(point(box.widthMm - 0.5, footMm), note, textMm, { ink: "soft", anchor: "end" }));
+  const items = footItems(plan, depth, choice, textMm, kit);
   if (flowing) {
     const flow = words("drawing.drift.flow");
     const left = plan.floatAt.xMm + 5;

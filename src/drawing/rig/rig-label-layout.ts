@@ -21,11 +21,6 @@ export const rowGapMm = 0.5;
 /** Room around text that no other mark may enter. */
 const clearMm = 0.6;
 
-/** Height of the row at the foot that names the bed. */
-export function captionMm(textMm: number): number {
-  return textMm * leading;
-}
-
 /** Places and paints every label with its leader; undefined where they do not fit. */
 export function placeRigLabels(
   plan: RigPlan,
@@ -37,7 +32,7 @@ export function placeRigLabels(
   const hanging = targets.filter((one) => !one.lying).reverse();
   const lying = targets.filter((one) => one.lying);
   const column = placeColumn(plan, hanging, textMm, kit);
-  const rows = placeRows(plan, lying, textMm, plan.box.heightMm - captionMm(textMm), kit);
+  const rows = placeRows(plan, lying, textMm, plan.box.heightMm - plan.footMm, kit);
   return column && rows && [...column, ...rows];
 }
 

@@ -1,4 +1,4 @@
-import { first, neighbours, paired } from "../../core/lists.ts";
+import { entry, first, neighbours, paired } from "../../core/lists.ts";
 import type { SolvedShot } from "../../model/solved.ts";
 import { type Point, point } from "../items.ts";
 import type { Box } from "../kit.ts";
@@ -21,6 +21,10 @@ export interface PlacedMark {
 /** What is on the line, before it has a place on the drawing. */
 export type Feature = Pick<PlacedMark, "kind" | "fromHookMm" | "shot" | "radiusMm">;
 
+/** What may be drawn out of the scale of the line without a mark at its place, in the order that it is named in. */
+export const untrueParts = ["hook length", "short gaps", "slant"] as const;
+export type UntruePart = (typeof untrueParts)[number];
+
 /** Where the line below the float and all that is on it are drawn. */
 export interface LinePlaces {
   /** From the hook up to the float's eye. */
@@ -33,6 +37,7 @@ export interface LinePlaces {
   readonly lean: LineLean;
   /** Which way what lies on the bed points, from where the line meets it to the hook. */
   readonly liesTo: "left" | "right";
+  readonly untrue: ReadonlySet<UntruePart>;
 }
 
 interface Frame {
@@ -46,6 +51,8 @@ interface Frame {
 const apartMm = 20;
 /** Between marks that touch. */
 const touchingMm = 0.15;
+/** What is further off than this from where the scale has it, is told [mm]. */
+const seenMm = 0.1;
 
 /** Line that is seen at least. */
 export interface LeastLine {
@@ -94,33 +101,24 @@ export function placeOnLine(
   const lying = overdepthMm > 0 ? features.filter((f) => f.fromHookMm < overdepthMm) : [];
   const hanging = [...(lying.length > 0 ? [touch] : []), ...features.slice(lying.length)];
   const clear = overdepthMm < 0 ? [{ lengthMm: -overdepthMm, leastMm: 3, leastBrokenMm: 4 }] : [];
-  const scaled = scaleStretches(
-    [...clear, ...stretchesBetween(hanging, shape, hookHeightMm, least)],
-    bedMm - eyeMm,
-  );
+  const stretches = stretchesBetween(hanging, shape, hookHeightMm, least);
+  const scaled = scaleStretches([...clear, ...stretches], bedMm - eyeMm);
   if (!scaled) return undefined;
   const leftMm = lying.length > 0 ? hookHeightMm + bareLyingMm + edgeMm : leftFreeMm;
-  const lean = drawnLean(shape.lean, hanging, scaled.scale, leanRoomMm(box), floatAt.xMm - leftMm);
+  const { lean, isShrunk } = drawnLean(
+    shape.lean,
+    hanging,
+    scaled.scale,
+    leanRoomMm(box),
+    floatAt.xMm - leftMm,
+  );
 
-  const breaks: Point[] = [];
-  const marks: PlacedMark[] = [];
-  const drawn = scaled.drawn.slice(clear.length);
   const clearMm = clear.length > 0 ? first(scaled.drawn).drawnMm : 0;
-  let y = bedMm - clearMm;
-  for (const [i, feature] of hanging.entries()) {
-    const below = drawn[i - 1];
-    const lower = hanging[i - 1];
-    if (below && lower) {
-      if (below.broken) {
-        const upMm = breakPlace(below, lower, hookHeightMm);
-        const share = upMm / below.drawnMm;
-        const fromHookMm = lower.fromHookMm + share * (feature.fromHookMm - lower.fromHookMm);
-        breaks.push(point(floatAt.xMm + lean(fromHookMm), y - upMm));
-      }
-      y -= below.drawnMm;
-    }
-    marks.push({ ...feature, at: point(floatAt.xMm + lean(feature.fromHookMm), y), lying: false });
-  }
+  const { marks, breaks } = hungMarks(hanging, scaled.drawn.slice(clear.length), {
+    foot: point(floatAt.xMm, bedMm - clearMm),
+    lean,
+    hookHeightMm,
+  });
 
   const touchAt = point(floatAt.xMm + lean(overdepthMm), bedMm);
   // A line that comes down to the bed slanting to the left goes on to the left, where there is room.
@@ -130,7 +128,16 @@ export function placeOnLine(
   const run = left ?? lay(lyingShare * box.widthMm);
   if (!run) return undefined;
   const lyingMarks = run.map((one) => laidMark(one, touchAt, left ? -1 : 1));
+  const told = [
+    ...paired(scaled.drawn, [...clear, ...stretches]).map(([one, { lengthMm }], i): DrawnLine => {
+      const at = i - clear.length;
+      const isHook = at >= 0 && isHookLength(entry(hanging, at), entry(hanging, at + 1));
+      return { ...one, lengthMm, isHook };
+    }),
+    ...run,
+  ];
   return {
+    untrue: untrueOf(told, scaled.scale, isShrunk),
     marks: [...lyingMarks, ...marks],
     breaks,
     lean,
@@ -139,6 +146,48 @@ export function placeOnLine(
       clearance: { fromMm: bedMm - clearMm, toMm: bedMm, broken: first(scaled.drawn).broken },
     }),
   };
+}
+
+/** A stretch of line as it is drawn and as it is. */
+interface DrawnLine extends DrawnStretch {
+  readonly lengthMm: number;
+  readonly isHook: boolean;
+}
+
+/** What is out of scale; a stretch that is shortened has its mark in the picture. */
+function untrueOf(lines: readonly DrawnLine[], scale: number, isShrunk: boolean): Set<UntruePart> {
+  const off = lines.filter(
+    ({ drawnMm, lengthMm, broken }) => !broken && Math.abs(drawnMm - lengthMm * scale) > seenMm,
+  );
+  return new Set([
+    ...off.map(({ isHook }) => (isHook ? "hook length" : "short gaps")),
+    ...(isShrunk ? (["slant"] as const) : []),
+  ]);
+}
+
+/** What hangs, from its lowest mark up, and the middles of its shortened stretches. */
+function hungMarks(
+  hanging: readonly Feature[],
+  drawn: readonly DrawnStretch[],
+  { foot, lean, hookHeightMm }: { foot: Point; lean: LineLean; hookHeightMm: number },
+): { marks: PlacedMark[]; breaks: Point[] } {
+  const breaks: Point[] = [];
+  let y = foot.yMm;
+  const marks = hanging.map((feature, i): PlacedMark => {
+    const below = drawn[i - 1];
+    const lower = hanging[i - 1];
+    if (below && lower) {
+      if (below.broken) {
+        const upMm = breakPlace(below, lower, hookHeightMm);
+        const share = upMm / below.drawnMm;
+        const fromHookMm = lower.fromHookMm + share * (feature.fromHookMm - lower.fromHookMm);
+        breaks.push(point(foot.xMm + lean(fromHookMm), y - upMm));
+      }
+      y -= below.drawnMm;
+    }
+    return { ...feature, at: point(foot.xMm + lean(feature.fromHookMm), y), lying: false };
+  });
+  return { marks, breaks };
 }
 
 /** A mark on the bed, to the right (1) or left (-1) of where its line comes down. */
@@ -158,10 +207,10 @@ function drawnLean(
   scale: number,
   rightMm: number,
   leftMm: number,
-): LineLean {
+): { lean: LineLean; isShrunk: boolean } {
   const offs = hanging.map(({ fromHookMm }) => lean(fromHookMm) * scale);
   const shrink = Math.max(1, Math.max(...offs) / rightMm, -Math.min(...offs) / leftMm);
-  return (fromHookMm) => (lean(fromHookMm) * scale) / shrink;
+  return { lean: (fromHookMm) => (lean(fromHookMm) * scale) / shrink, isShrunk: shrink > 1 };
 }
 
 /** Whether a stretch is bare hook length, down to the hook or to where it lies on the bed. */
@@ -191,8 +240,8 @@ function breakPlace(stretch: DrawnStretch, lower: Feature, hookHeightMm: number)
   return Math.max((stretch.drawnMm + start) / 2, start + lineBreakHalfMm);
 }
 
-/** Something that lies on the bed, and how far from where its line comes down. */
-interface LaidFeature {
+/** Something that lies on the bed, how far from where its line comes down, and the line towards there. */
+interface LaidFeature extends DrawnLine {
   readonly feature: Feature;
   readonly alongMm: number;
 }
@@ -222,5 +271,9 @@ function layRun(
   return lying.map((feature, i) => ({
     feature,
     alongMm: lengths.slice(i).reduce((a, b) => a + b, 0),
+    drawnMm: entry(lengths, i),
+    lengthMm: entry(stretches, i).lengthMm,
+    broken: false,
+    isHook: feature.kind === "hook",
   }));
 }

@@ -61,6 +61,8 @@ export function drawBackShot(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
       return [
         line([curve(at(46, 32), at(54, 39), shot), curve(at(71, 40.5), at(78, 37), foot)]),
         ...parts.shot.draw({ at: shot, radiusMm: Math.max(0.9, mm(1.3)) }),
+        // Between shot and float, which are further apart than they are drawn.
+        ...parts.lineBreak.draw({ at: at(74.1, 38.3) }),
         polyline([at(64, 42), at(64, 44.4)], thinSoft),
         label("shot", at(64, 48.6), "middle"),
         label("place", at(80.6, 53.8), "end"),

@@ -1,8 +1,9 @@
 import type { WordKeyIn } from "../../words/words.ts";
-import { arrow, bold, circle, type Point, polygon, polyline, text, thin, thinSoft } from "../items.ts";
+import { arrow, bold, circle, type Point, polygon, polyline, text, thin } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
 import { parts } from "../parts/parts.ts";
+import { smooth as curved } from "../smooth.ts";
 import { ground } from "./ground.ts";
 import { sceneTextMm } from "./scene-text.ts";
 import { type Hundredths, hundredths, stepPictures } from "./step-pictures.ts";
@@ -52,6 +53,7 @@ const poolNames: readonly Name[] = [
 function pool(grid: Hundredths): Item[] {
   const { at, mm } = grid;
   return [
+    polygon([at(0, 0), at(100, 0), at(100, 78), at(0, 78)], "water"),
     ...ground([at(0, 78), at(38, 78), at(62, 78), at(100, 78)]),
     // The edge of the shelf.
     smooth(grid, [0, 58], [30, 50], [60, 62], [100, 38], { ink: "soft", widthMm: 0.5, dashMm: [1.6, 1.2] }),
@@ -88,8 +90,10 @@ const riverNames: readonly Name[] = [
 
 function river(grid: Hundredths): Item[] {
   const { at, mm } = grid;
+  const bank = [at(0, 80), at(44, 80), at(52, 72), at(58, 66), at(61, 72), at(66, 82), at(100, 83)];
   return [
-    ...ground([at(0, 80), at(44, 80), at(52, 72), at(58, 66), at(61, 72), at(66, 82), at(100, 83)]),
+    polygon([...bank, at(100, 4), at(66, 2.2), at(30, 3), at(0, 2)], "water"),
+    ...ground(bank),
     // The far bank, the other way up.
     smooth(grid, [0, 2], [30, 4], [66, 1], [100, 4], bold),
     ...tree(grid, 36, 11, 6),
@@ -154,18 +158,17 @@ function reed({ xMm, yMm }: Point, mm: number): Item[] {
   );
 }
 
-/** A crown from above, with its shade on the water. */
+/** A crown from above with its scalloped rim, and the trunk with a few boughs in it. */
 function tree({ at, mm }: Hundredths, x: number, y: number, size: number): Item[] {
+  const around = (share: number, of: number, at360: number) => {
+    const turn = (at360 * 2 * Math.PI) / of;
+    return at(x + share * size * Math.cos(turn), y + share * size * Math.sin(turn));
+  };
+  const rim = Array.from({ length: 18 }, (_, i) => around(i % 2 === 0 ? 1.04 : 0.86, 18, i));
   return [
-    circle(at(x, y), mm(size), { fill: "water", stroke: thinSoft }),
-    ...[0, 1, 2, 3, 4, 5].map((i) => {
-      const turn = (i * Math.PI) / 3;
-      const [dx, dy] = [Math.cos(turn), Math.sin(turn)];
-      return polyline(
-        [at(x + 0.3 * size * dx, y + 0.3 * size * dy), at(x + 0.85 * size * dx, y + 0.85 * size * dy)],
-        thin,
-      );
-    }),
+    polygon(curved(rim, true), "paper", thin),
+    ...[0, 1, 2, 3, 4].map((i) => polyline([at(x, y), around(0.55, 5, i + 0.3)], thin)),
+    circle(at(x, y), mm(0.16 * size), { fill: "ink" }),
   ];
 }
 

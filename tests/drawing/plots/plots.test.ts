@@ -6,13 +6,14 @@ import { ticks } from "../../../src/drawing/plots/axis.ts";
 import { drawHangPlot } from "../../../src/drawing/plots/hang-plot.ts";
 import { drawSinkPlot } from "../../../src/drawing/plots/sink-plot.ts";
 import { bulked, rigWith, sinks, strungOut, valueIn } from "../../core/sink/rigs.ts";
-import { drawingFaults } from "../../support/drawing-checks.ts";
+import { drawingFaults, flatItems } from "../../support/drawing-checks.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
 import { stick } from "../../support/sample-rig.ts";
 
 const curves = (title: string, shot: typeof strungOut) => ({
   id: "any",
   title,
+  label: title.toLowerCase(),
   sinks: landings.map((landing) => sinks(rigWith(shot), landing)),
 });
 const strung = curves("Strung out", strungOut);
@@ -32,8 +33,8 @@ const text = { textMm: 3.5 };
 
 const drawings = [
   drawSinkPlot(strung, bulk, 2000, { widthMm: 100, heightMm: 80 }, drawingKit, text),
-  drawSinkPlot(strung, undefined, 2000, { widthMm: 60, heightMm: 70 }, drawingKit, text),
-  drawSinkPlot(bulk, strung, 2000, { widthMm: 48, heightMm: 78 }, drawingKit, { textMm: 3.175 }),
+  drawSinkPlot(strung, undefined, 2000, { widthMm: 60, heightMm: 120 }, drawingKit, text),
+  drawSinkPlot(bulk, strung, 2000, { widthMm: 48, heightMm: 120 }, drawingKit, { textMm: 3.175 }),
   drawHangPlot(rig, hangs(0.2), { widthMm: 100, heightMm: 110 }, drawingKit, text),
   drawHangPlot(rig, hangs(0.8), { widthMm: 110, heightMm: 80 }, drawingKit, text),
   drawHangPlot(rig, hangs(0.3, [0]), { widthMm: 48, heightMm: 78 }, drawingKit, { textMm: 3.175 }),
@@ -44,26 +45,44 @@ describe("plots", () => {
     expect(drawingFaults(drawing)).toEqual([]);
   });
 
-  test("the rig's curves reach the depth at the time they say, the bold one last and on top", () => {
-    const [drawing] = drawings;
-    const lines = drawing!.items.flatMap((item) =>
-      item.kind === "path" && item.steps.length === 41 ? [item] : [],
-    );
+  test("each way to land has a panel with the rig's curve on top, and each curve reaches the depth at the time it says", () => {
+    const items = flatItems(drawings[0]!.items);
+    const lines = items.flatMap((item) => (item.kind === "path" && item.steps.length === 41 ? [item] : []));
+    const dots = items.flatMap((item) => (item.kind === "circle" ? [item] : []));
+    const shown = landings.map((_, i) => [strung.sinks[i]!, bulk.sinks[i]!] as const);
     expect(lines).toHaveLength(4);
-    const ends = lines.map(({ steps }) => steps.at(-1)!.slice(1) as number[]);
-    const times = [...strung.sinks, ...bulk.sinks].toReversed().map((sink) => sink.tenthsS[9]!);
-    const start = (lines[0]!.steps[0]!.slice(1) as number[])[0]!;
-    ends.forEach(([x], i) => {
-      expect((x! - start) / (ends[3]![0]! - start)).toBeCloseTo(times[i]! / times[3]!, 6);
-    });
-    expect(lines[3]!.stroke!.widthMm).toBeGreaterThan(2 * lines[0]!.stroke!.widthMm);
-    expect(new Set(lines.map(({ stroke }) => JSON.stringify(stroke!.dashMm))).size).toBe(4);
+    const places = lines.map(({ steps }) => steps.map((step) => step.slice(1) as [number, number]));
+    const scale = (places[1]!.at(-1)![0] - places[1]![0]![0]) / strung.sinks[0]!.track.at(-1)!.timeS;
+    for (const [i, [rig, sister]] of shown.entries()) {
+      const [thin, bold] = [lines[2 * i]!, lines[2 * i + 1]!];
+      expect(bold.stroke!.widthMm).toBeGreaterThan(1.4 * thin.stroke!.widthMm);
+      expect([thin.stroke!.dashMm === undefined, bold.stroke!.dashMm]).toEqual([false, undefined]);
+      for (const [at, sink] of [
+        [2 * i + 1, rig],
+        [2 * i, sister],
+      ] as const)
+        for (const [j, [x]] of places[at]!.entries())
+          expect(x - places[at]![0]![0]).toBeCloseTo(scale * sink.track[j]!.timeS, 6);
+      const left = places[2 * i]![0]![0];
+      expect(dots.slice(2 * i, 2 * i + 2).map(({ cxMm }) => cxMm - left)).toEqual(
+        [rig, sister].map(({ tenthsS }) => expect.closeTo(scale * tenthsS[9]!, 6)),
+      );
+    }
+  });
+
+  test("each curve is named at its end, with its time, and no key is needed", () => {
+    const texts = flatItems(drawings[0]!.items).flatMap((item) => (item.kind === "text" ? [item] : []));
+    const said = texts.map(({ text }) => text).join(" ");
+    for (const { label, sinks: shown } of [strung, bulk])
+      for (const { tenthsS } of shown)
+        expect(said).toContain(`${label}: ${drawingKit.figures.time(tenthsS[9]!)}`);
   });
 
   test("the depths beside the plot end with the bed's own", () => {
-    const curves = { id: "any", title: "Strung out", sinks: strung.sinks };
-    const { items } = drawSinkPlot(curves, undefined, 1850, { widthMm: 80, heightMm: 90 }, drawingKit, text);
-    const told = items.flatMap((item) => (item.kind === "text" && item.anchor === "end" ? [item.text] : []));
+    const { items } = drawSinkPlot(strung, undefined, 1850, { widthMm: 80, heightMm: 90 }, drawingKit, text);
+    const told = flatItems(items).flatMap((item) =>
+      item.kind === "text" && item.anchor === "end" ? [item.text] : [],
+    );
     expect(told).toEqual(["0 m", "0.5 m", "1 m", "1.5 m", "1.85 m"]);
   });
 

@@ -124,7 +124,7 @@ describe("rig drawings", () => {
     const texts = flatItems(drawing().items).flatMap((item) => (item.kind === "text" ? [item] : []));
     const datum = texts.findIndex(({ text, face }) => text === "0" && face === "bold");
     expect(texts[datum + 1]?.text).toMatch(/^hook bend/);
-    expect(texts.filter(({ text }) => /not to scale$/.test(text))).toHaveLength(1);
+    expect(texts.filter(({ text }) => text.includes("not to scale"))).toHaveLength(1);
   });
 
   test("the distance of shot pinched on together points at the lowest of them", () => {

@@ -1,0 +1,346 @@
+import { describe, expect, test } from "vitest";
+import { lengthMm } from "../../src/core/float/float.ts";
+import { moveFloat } from "../../src/core/float/moved-float.ts";
+import type { HangPoint } from "../../src/core/flow/line-balance.ts";
+import { neighbours, withId } from "../../src/core/lists.ts";
+import type { Drawing, PathItem, TextItem } from "../../src/drawing/model.ts";
+import { drawPictures } from "../../src/drawing/pictures.ts";
+import type { PictureReference } from "../../src/model/pictures.ts";
+import type { SolvedDepth, SolvedRig } from "../../src/model/solved.ts";
+import { pictureRoom, sinkDrawing } from "../../templates/pages/rig-picture.ts";
+import { flatItems } from "../support/drawing-checks.ts";
+import { everyPicture } from "../support/every-picture.ts";
+import { shippedGuide } from "../support/shipped-guide.ts";
+
+const { library, rigs, source, kit } = shippedGuide;
+const { textMm } = pictureRoom;
+
+/** Two things of a drawing: how far apart they are drawn, how far apart they are, and whether a mark says that it is shortened. */
+interface Gap {
+  readonly what: "hook length" | "short gaps";
+  readonly drawnMm: number;
+  readonly trueMm: number;
+  readonly isBroken: boolean;
+}
+
+/** What a reader can tell by eye on a phone [mm of the drawing]. */
+const seenMm = 0.3;
+
+type At = readonly [x: number, y: number];
+
+const pathsOf = ({ items }: Drawing): PathItem[] =>
+  flatItems(items).flatMap((item) => (item.kind === "path" ? [item] : []));
+const textsOf = ({ items }: Drawing): TextItem[] =>
+  flatItems(items).flatMap((item) => (item.kind === "text" ? [item] : []));
+const said = (drawing: Drawing) =>
+  textsOf(drawing)
+    .map(({ text }) => text)
+    .join(" ")
+    .replaceAll("\u00A0", " ");
+const endsOf = ({ steps }: PathItem): At[] =>
+  steps.flatMap((step) => (step[0] === "Z" ? [] : [step.slice(-2) as unknown as At]));
+const discsOf = ({ items }: Drawing) =>
+  flatItems(items).flatMap((item) => (item.kind === "circle" && item.fill === "ink" ? [item] : []));
+const dotsOf = ({ items }: Drawing) =>
+  flatItems(items).flatMap((item) => (item.kind === "circle" && item.fill === "paper" ? [item] : []));
+
+/** The heights at which a drawing has the mark of a line cut short: a slanted white strip between two strokes. */
+const breaksOf = (drawing: Drawing): number[] =>
+  pathsOf(drawing).flatMap((path) => {
+    const ys = endsOf(path).map(([, y]) => y);
+    const isStrip = path.fill === "paper" && !path.stroke && ys.length === 4;
+    return isStrip ? [(Math.min(...ys) + Math.max(...ys)) / 2] : [];
+  });
+
+/** A scale that stands at the left of a picture, from its figures in metres: millimetres of the drawing down from 0 for each of water. */
+function depthScaleOf(drawing: Drawing): { zeroMm: number; scale: number } {
+  const figures = textsOf(drawing).flatMap(({ text, anchor, yMm }) =>
+    anchor === "end" && /^[\d.]+.m$/.test(text) ? [{ mm: 1000 * Number.parseFloat(text), yMm }] : [],
+  );
+  const at = figures.findIndex(({ mm }) => mm === 0);
+  const next = figures.findIndex(({ mm }, i) => i > at && mm <= figures[i - 1]!.mm);
+  const panel = figures.slice(at, next < 0 ? undefined : next);
+  const [zero, deepest] = [panel[0]!, panel.at(-1)!];
+  return {
+    zeroMm: zero.yMm - 0.35 * textMm,
+    scale: (deepest.yMm - zero.yMm) / deepest.mm,
+  };
+}
+
+/** How far up from the hook a place on the line is, in water that stands or runs. */
+function upFrom(shape: readonly HangPoint[] | undefined, fromHookMm: number): number {
+  if (!shape) return fromHookMm;
+  const at = Math.max(
+    1,
+    shape.findIndex((one) => one.fromHookMm >= fromHookMm),
+  );
+  const [a, b] = [shape[at - 1]!, shape[at]!];
+  const share = (fromHookMm - a.fromHookMm) / (b.fromHookMm - a.fromHookMm || 1);
+  return shape[0]!.depthMm - (a.depthMm + share * (b.depthMm - a.depthMm));
+}
+
+const shapeOf = ({ rig }: SolvedRig, { inWater }: SolvedDepth) =>
+  inWater?.flow.find(
+    (hang) => hang.paceMs === rig.pacesMs[0] && hang.heldBackShare === (rig.heldBackShare ?? 0),
+  )?.shape;
+
+/** Lowest point of a hook's bend, from its eye and the end of its point. */
+function bendOf({ steps }: PathItem): At {
+  const [x, eyeY] = steps[0]!.slice(1) as unknown as At;
+  const pointY = steps.at(-1)!.at(-1) as number;
+  return [x, eyeY + (pointY - eyeY + 0.2) / 0.4];
+}
+
+/** Where hook, loop, shot and the float's eye of a hanging line are drawn, and where they are. */
+function gapsOf(solved: SolvedRig, depth: SolvedDepth, drawing: Drawing): Gap[] {
+  const { hookLengthMm, water } = solved.rig;
+  const shape = shapeOf(solved, depth);
+  const lyingMm = water === "still" ? Math.max(0, depth.overdepthMm) : 0;
+  const hook = pathsOf(drawing).find(({ stroke }) => stroke?.ink === "accent" && stroke.cap === "round")!;
+  const strand = pathsOf(drawing).find(({ stroke }) => stroke?.dashMm?.[0] === 1.6)!;
+  const loop = endsOf(strand).at(-1)!;
+  const line = pathsOf(drawing).find(
+    (path) =>
+      path.stroke?.widthMm === 0.5 &&
+      !path.stroke.dashMm &&
+      endsOf(path)[0]!.every((at, i) => at === loop[i]),
+  )!;
+  const shot = [...depth.lineShot].sort((a, b) => a.fromHookMm - b.fromHookMm);
+  const discs = discsOf(drawing).sort((a, b) => b.cyMm - a.cyMm);
+  const placed = [
+    { fromHookMm: 0, yMm: bendOf(hook)[1] },
+    { fromHookMm: hookLengthMm, yMm: loop[1] },
+    ...shot.map(({ fromHookMm }, i) => ({ fromHookMm, yMm: discs[i]!.cyMm })),
+    { fromHookMm: depth.floatToHookMm, yMm: endsOf(line).at(-1)![1] },
+  ]
+    .filter(({ fromHookMm }) => fromHookMm >= lyingMm)
+    .sort((a, b) => a.fromHookMm - b.fromHookMm);
+  const breaks = breaksOf(drawing);
+  return neighbours(placed).map(([lower, upper]) => ({
+    what: lower.fromHookMm === 0 ? "hook length" : "short gaps",
+    drawnMm: lower.yMm - upper.yMm,
+    trueMm: upFrom(shape, upper.fromHookMm) - upFrom(shape, lower.fromHookMm),
+    isBroken: breaks.some((y) => y < lower.yMm && y > upper.yMm),
+  }));
+}
+
+/** What of a rig is out of scale with nothing said of it. */
+function untoldOf(solved: SolvedRig, depth: SolvedDepth, drawing: Drawing): string[] {
+  const text = said(drawing);
+  if (!text.includes("not to scale")) return ["no word of what is not to scale"];
+  const whole = gapsOf(solved, depth, drawing).filter(({ isBroken }) => !isBroken);
+  // What is held apart is drawn longer than it is: the scale is that of the shortest.
+  const scale = Math.min(
+    ...whole.filter(({ trueMm }) => trueMm > 20).map(({ drawnMm, trueMm }) => drawnMm / trueMm),
+  );
+  const named = /not to scale: (.*)$/.exec(text)?.[1];
+  return [
+    ...(named?.startsWith("float, shot, hook") ? [] : ["float, shot and hook are not named"]),
+    ...whole.flatMap(({ what, drawnMm, trueMm }) =>
+      Math.abs(drawnMm - scale * trueMm) > seenMm && !named?.includes(what)
+        ? [`${what}: ${trueMm} mm drawn ${drawnMm.toFixed(2)}, to scale ${(scale * trueMm).toFixed(2)}`]
+        : [],
+    ),
+  ];
+}
+
+const rigOf = (id: string, depthMm: number) => {
+  const solved = rigs.find(({ rig }) => rig.id === id)!;
+  return [solved, solved.depths.find((one) => one.depthMm === depthMm)!] as const;
+};
+
+/** Outlines of the tips of floats, how high and how wide each is drawn. */
+const tipsOf = (drawing: Drawing) =>
+  pathsOf(drawing)
+    .filter(({ fill, steps }) => fill === "accent" && steps.some(([kind]) => kind === "C"))
+    .map((path) => {
+      const ys = endsOf(path).map(([, y]) => y);
+      return Math.max(...ys) - Math.min(...ys);
+    });
+
+type Of<K extends PictureReference["picture"]> = Extract<PictureReference, { picture: K }>;
+type Reader<K extends PictureReference["picture"]> = (
+  reference: Of<K>,
+  drawing: Drawing,
+) => readonly string[];
+
+const near = (what: string, drawnMm: number, wantedMm: number) =>
+  Math.abs(drawnMm - wantedMm) > seenMm ? [`${what}: ${drawnMm.toFixed(2)} for ${wantedMm.toFixed(2)}`] : [];
+
+/** A figure with its unit, which a reader may lay a ruler beside. */
+const figure = /\d\s?(mm|cm|m|in|ft|″|′)(?![\p{L}])/u;
+
+/** A drawing that is no measure: where it has a figure in it, it says that it is no scale, or has the mark of a break. */
+const notMeasured = (_: PictureReference, drawing: Drawing) =>
+  figure.test(said(drawing)) && !/scale|larger/.test(said(drawing)) && breaksOf(drawing).length === 0
+    ? [`a figure and nothing of the scale: ${said(drawing)}`]
+    : [];
+
+/** What is untrue and not told of, for every kind of picture; one without its line here does not compile. */
+const readers: { readonly [K in PictureReference["picture"]]: Reader<K> } = {
+  "rig-drawing": ({ rig, depthMm, variant }, drawing) => {
+    const [solved, depth] = rigOf(rig, depthMm);
+    return untoldOf(solved, moveFloat(depth, solved.rig.water, variant), drawing);
+  },
+  "spot-rig": ({ swim, spot }, drawing) => {
+    const chosen = source.spots!.find((one) => one.swim.id === swim && one.spot.title === spot)!;
+    const { made } = chosen.choice.offered[0]!;
+    return untoldOf(made, made.depths[0]!, drawing);
+  },
+  "float-drawing": ({ float: id }, drawing) => {
+    const { float } = withId(library.floats, id);
+    const outlines = pathsOf(drawing).filter(
+      ({ fill, steps }) => fill && steps.some(([kind]) => kind === "C"),
+    );
+    const [xs, ys] = [0, 1].map((at) => outlines.flatMap((path) => endsOf(path).map((end) => end[at]!)));
+    const scale = (Math.max(...ys!) - Math.min(...ys!)) / lengthMm(float);
+    const widest = Math.max(...float.profile.map(({ diameterMm }) => diameterMm));
+    return [
+      ...near("width", Math.max(...xs!) - Math.min(...xs!), scale * widest),
+      ...near("tip", tipsOf(drawing)[0]!, scale * float.tipShowingMm),
+    ];
+  },
+  "float-chart": ({ floats }, drawing) => {
+    const tips = tipsOf(drawing);
+    const shown = floats.map((id) => withId(library.floats, id).float.tipShowingMm);
+    const scale = tips[0]! / shown[0]!;
+    expect(tips).toHaveLength(shown.length);
+    return shown.flatMap((mm, i) => near(`tip of ${floats[i]}`, tips[i]!, scale * mm));
+  },
+  // Their figures are of the tip, which stands on a scale beside them: float/float-states.test.ts.
+  "float-states": (reference, drawing) =>
+    said(drawing).includes("tip, mm") ? [] : notMeasured(reference, drawing),
+  "pattern-chart": ({ rigs: [id], depthMm }, drawing) => {
+    const [, { lineShot, lockShot }] = rigOf(id!, depthMm);
+    const { scale } = depthScaleOf(drawing);
+    const discs = discsOf(drawing)
+      .sort((a, b) => b.cyMm - a.cyMm)
+      .slice(0, lineShot.length);
+    expect(discsOf(drawing)).toHaveLength(lineShot.length + lockShot.length);
+    const shot = [...lineShot].sort((a, b) => a.fromHookMm - b.fromHookMm);
+    const isTold = /cover each other stand apart/.test(said(drawing));
+    const touch = neighbours(discs).map(
+      ([lower, upper]) => lower.cyMm - upper.cyMm - lower.radiusMm - upper.radiusMm < seenMm,
+    );
+    return discs.flatMap((disc, i) => {
+      const wanted = scale * (shot[i]!.fromHookMm - shot[0]!.fromHookMm);
+      // One has its place, or is kept off it by its neighbours, or by what is at the float.
+      const isKeptOff = touch[i - 1] || touch[i] || i === discs.length - 1;
+      const off = near(`shot ${i} from the lowest`, discs[0]!.cyMm - disc.cyMm, wanted);
+      return isKeptOff && isTold ? [] : off;
+    });
+  },
+  "hang-plot": ({ rig: id, depthMm }, drawing) => {
+    const [{ rig }, { inWater }] = rigOf(id, depthMm);
+    const { zeroMm, scale } = depthScaleOf(drawing);
+    const shown = inWater!.flow.filter(
+      ({ paceMs, heldBackShare }) => paceMs === rig.pacesMs[0] && [0, 0.5, 1].includes(heldBackShare),
+    );
+    const lines = pathsOf(drawing).filter(
+      ({ steps, fill, stroke }) => steps.length > 12 && !fill && stroke?.widthMm === 0.6,
+    );
+    expect(lines).toHaveLength(shown.length);
+    return lines.flatMap((line, i) => {
+      const [hook, eye] = [endsOf(line)[0]!, endsOf(line).at(-1)!];
+      const { leadMm, shape } = shown[i]!;
+      // Panels that stand below each other have surfaces of their own.
+      const fallMm = scale * (shape[0]!.depthMm - shape.at(-1)!.depthMm);
+      return [
+        ...near("lead", hook[0] - eye[0], scale * leadMm),
+        ...near("fall", hook[1] - eye[1], fallMm),
+        ...(i === 0 ? near("depth of the hook", hook[1] - zeroMm, scale * shape[0]!.depthMm) : []),
+      ];
+    });
+  },
+  // Frames against the data of every rig: film/films.test.ts.
+  film: () => [],
+  bed: ({ swim, line }, drawing) => {
+    const { zeroMm, scale } = depthScaleOf(drawing);
+    const soundings = [...withId(library.swims, swim).lines[line]!.soundings].sort(
+      (a, b) => a.fromBankMm - b.fromBankMm,
+    );
+    const dots = dotsOf(drawing);
+    return [
+      ...soundings.flatMap(({ depthMm }, i) => near("sounding", dots[i]!.cyMm - zeroMm, scale * depthMm)),
+      ...(/depths [\d.]+ × as large/.test(said(drawing)) ? [] : ["nothing of the two scales"]),
+    ];
+  },
+  "swim-days": ({ swim, of }, drawing) => {
+    if (of === "pace") return [];
+    const { zeroMm, scale } = depthScaleOf(drawing);
+    const found = library.notes
+      .filter((one) => one.swim === swim)
+      .flatMap(({ depths }) => depths.map(({ depthMm }) => scale * depthMm));
+    const drawn = dotsOf(drawing).map(({ cyMm }) => cyMm - zeroMm);
+    const rising = (list: readonly number[]) => [...list].sort((a, b) => a - b);
+    return rising(found).flatMap((wanted, i) => near("depth of a day", rising(drawn)[i]!, wanted));
+  },
+  knot: notMeasured,
+  fish: notMeasured,
+  bait: ({ bait }, drawing) => {
+    const { looks } = library.baits.find((one) => one.bait.id === bait)!;
+    const label = textsOf(drawing).find(({ text }) => text === kit.figures.diameter(10))!;
+    const bar = pathsOf(drawing)
+      .map(endsOf)
+      .find(([a, b]) => b && a![1] === b[1] && Math.abs(a![1] - (label.yMm - 0.35 * textMm)) < 1e-6)!;
+    const scale = (bar[1]![0] - bar[0]![0]) / 10;
+    const body = pathsOf(drawing).flatMap((path) => (path.fill ? endsOf(path) : []));
+    const round = flatItems(drawing.items).flatMap((item) =>
+      item.kind === "circle"
+        ? [
+            [item.cxMm - item.radiusMm, item.cyMm - item.radiusMm] as const,
+            [item.cxMm + item.radiusMm, item.cyMm + item.radiusMm] as const,
+          ]
+        : [],
+    );
+    const all = [...body, ...round];
+    const [xs, ys] = [all.map(([x]) => x), all.map(([, y]) => y)];
+    const reach = Math.hypot(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys));
+    // Curled up or with several on a hook it reaches less or more far than one laid straight.
+    return reach > 0.35 * scale * looks!.lengthMm && reach < 2.4 * scale * looks!.lengthMm
+      ? []
+      : [`${reach.toFixed(1)} mm for ${scale} × ${looks!.lengthMm}`];
+  },
+  scene: notMeasured,
+  image: () => [],
+};
+
+describe("what is drawn is to scale, or said not to be", () => {
+  const draw = drawPictures(source);
+  test.each(Object.entries(everyPicture(shippedGuide)))("%s", (kind, references) => {
+    const read = readers[kind as "knot"] as Reader<PictureReference["picture"]>;
+    const untold = references.flatMap((reference) =>
+      draw(reference, { ...pictureRoom, apart: true }, kit).flatMap(({ drawing }) =>
+        read(reference, drawing).map((one) => `${JSON.stringify(reference)}: ${one}`),
+      ),
+    );
+    expect(untold).toEqual([]);
+  });
+
+  test("the curves of a sinking bait, to the axes beside them", () => {
+    for (const rig of rigs)
+      for (const depth of rig.depths) {
+        const drawing = sinkDrawing(rig, depth, kit)!;
+        const { zeroMm, scale } = depthScaleOf(drawing);
+        const { sink, sister } = depth.inWater!;
+        const tracks = sink.flatMap((one, i) => [...(sister ? [sister.sink[i]!.track] : []), one.track]);
+        const lines = pathsOf(drawing).filter(
+          ({ steps, stroke }) => steps.length > 12 && stroke?.ink === "ink",
+        );
+        expect(lines).toHaveLength(tracks.length);
+        const seconds = textsOf(drawing).filter(
+          ({ text, anchor }) => anchor === "middle" && /^\d+$/.test(text),
+        );
+        for (const [i, line] of lines.entries()) {
+          const [left, top] = endsOf(line)[0]!;
+          const figure = seconds.find(({ xMm }) => xMm > left)!;
+          const perS = (figure.xMm - left) / Number(figure.text);
+          for (const [j, [x, y]] of endsOf(line).entries()) {
+            const { timeS, depthMm } = tracks[i]![j]!;
+            expect(near("time", x - left, perS * timeS)).toEqual([]);
+            expect(near("depth", y - (i < 2 ? zeroMm : top), scale * depthMm)).toEqual([]);
+          }
+        }
+      }
+  });
+});
