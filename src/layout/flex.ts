@@ -31,6 +31,8 @@ export interface SizedBox {
   readonly box: FlexBox;
   readonly widthMm: number;
   readonly heightMm: number;
+  /** Height of what is in it, with its padding. */
+  readonly leastMm: number;
   /** Of its first line, from its top. */
   readonly baselineMm: number;
   readonly children: readonly { readonly sized: SizedBox; readonly xMm: number; readonly yMm: number }[];
@@ -122,11 +124,12 @@ function laidIn(box: FlexBox, widthMm: number, heightMm?: number): SizedBox {
 }
 
 function laidText(box: FlexBox, paragraph: Paragraph, widthMm: number, heightMm?: number): SizedBox {
-  const textMm = paragraph.in(widthMm - across(box)).heightMm;
+  const leastMm = paragraph.in(widthMm - across(box)).heightMm + down(box);
   return {
     box,
     widthMm,
-    heightMm: heightMm ?? textMm + down(box),
+    heightMm: heightMm ?? leastMm,
+    leastMm,
     baselineMm: box.padding.top + paragraph.baselineMm,
     children: [],
   };
@@ -154,9 +157,9 @@ function laidColumn(box: FlexBox, widthMm: number, heightMm?: number): SizedBox 
     return { grow, startMm: grow === undefined ? leastMm : down(child), leastMm };
   });
   const restMm = sum(around) + gaps(box);
+  const leasts = items.map(({ leastMm }) => leastMm);
   const insideMm = (heightMm ?? 0) - down(box) - restMm;
-  const heights =
-    heightMm === undefined ? items.map(({ leastMm }) => leastMm) : flexibleLengths(items, insideMm);
+  const heights = heightMm === undefined ? leasts : flexibleLengths(items, insideMm);
   const usedMm = sum(heights) + restMm;
   const freeMm = heightMm === undefined ? 0 : heightMm - down(box) - usedMm;
   const { fromMm, betweenMm } = shared(style.justify, freeMm, children.length);
@@ -169,7 +172,7 @@ function laidColumn(box: FlexBox, widthMm: number, heightMm?: number): SizedBox 
     yMm += (heights[i] ?? 0) + (around[i] ?? 0) + (style.gap ?? 0) + betweenMm;
     return at;
   });
-  return sizedBox(box, widthMm, heightMm ?? usedMm + down(box), laid);
+  return sizedBox(box, { widthMm, heightMm, leastMm: sum(leasts) + restMm + down(box) }, laid);
 }
 
 /** In a column that does not stretch its boxes, one is as wide as its text, as far as there is room. */
@@ -191,7 +194,8 @@ function laidRow(box: FlexBox, widthMm: number, heightMm?: number): SizedBox {
   const restMm = sum(before) + gaps(box);
   const widths = flexibleLengths(items, widthMm - across(box) - restMm);
   const own = paired(children, widths).map(([child, width]) => laidFlex(child, width, setHeight(child)));
-  const lineMm = heightMm === undefined ? lineHeight(own, align) : heightMm - down(box);
+  const ownMm = lineHeight(own, align);
+  const lineMm = heightMm === undefined ? ownMm : heightMm - down(box);
   const baselineMm = Math.max(0, ...own.map((one) => baselineOf(one)));
   const freeMm = widthMm - across(box) - restMm - sum(widths);
   const { fromMm, betweenMm } = shared(style.justify, freeMm, children.length);
@@ -207,7 +211,7 @@ function laidRow(box: FlexBox, widthMm: number, heightMm?: number): SizedBox {
     xMm += (before[i] ?? 0) + (widths[i] ?? 0) + gap + betweenMm;
     return at;
   });
-  return sizedBox(box, widthMm, heightMm ?? lineMm + down(box), laid);
+  return sizedBox(box, { widthMm, heightMm, leastMm: ownMm + down(box) }, laid);
 }
 
 /** From the top of a box's margin to its baseline. */
@@ -235,8 +239,19 @@ function shared(justify: LayoutStyle["justify"], freeMm: number, count: number) 
 }
 
 /** The baseline of a box is that of its first one, or its lower edge where it has none. */
-function sizedBox(box: FlexBox, widthMm: number, heightMm: number, children: SizedBox["children"]): SizedBox {
+function sizedBox(
+  box: FlexBox,
+  { widthMm, leastMm, heightMm = leastMm }: Measures,
+  children: SizedBox["children"],
+): SizedBox {
   const [inner] = children;
   const baselineMm = inner === undefined ? heightMm : inner.yMm + inner.sized.baselineMm;
-  return { box, widthMm, heightMm, baselineMm, children };
+  return { box, widthMm, heightMm, leastMm, baselineMm, children };
+}
+
+interface Measures {
+  readonly widthMm: number;
+  readonly leastMm: number;
+  /** None: as high as what is in it. */
+  readonly heightMm: number | undefined;
 }

@@ -17,12 +17,14 @@ import type { Rectangle } from "./rectangle.ts";
 export function layOut(tree: Element, size: PageSize, fonts: Fonts): LaidOutPage {
   const root = boxTree(tree);
   const boxes = new Map<string, PlacedBox>();
-  place(laidFlex(flexBox(root, { textAlign: "left" }, fonts), size.widthMm, size.heightMm), 0, 0, boxes);
-  return pageOf(root, size, {
+  const sized = laidFlex(flexBox(root, { textAlign: "left" }, fonts), size.widthMm, size.heightMm);
+  place(sized, 0, 0, boxes);
+  const page = pageOf(root, size, {
     boxes,
     linesOf: ({ key }) => linesOf(known(boxes, key)),
     extentsOf: (node) => extentsOf(node, known(boxes, node.key)),
   });
+  return Object.assign(page, { spareMm: sized.heightMm - sized.leastMm });
 }
 
 interface PlacedBox extends Rectangle {

@@ -19,6 +19,8 @@ export interface LaidOutPage {
   readonly items: readonly Item[];
   /** What did not fit; empty on a page that may be printed. */
   readonly overflows: readonly Overflow[];
+  /** Height that is left of a page of a given height; less than 0 where some is lacking. Known as it is laid out. */
+  readonly spareMm?: number;
   /** Stands for all that its marks are made from, where that is known. */
   readonly from?: string;
 }

@@ -13,15 +13,19 @@ export interface CardCode extends Picture {
   readonly address: string;
 }
 
-interface CardBackProps {
+interface SaidProps {
   readonly card: CardContent;
-  readonly choice: CardChoice;
-  readonly words: Words;
+  readonly choice: Pick<CardChoice, "parts">;
   readonly look: BackLook;
-  /** Setting and shot by depth. */
-  readonly table: Pick<TableProps, "widths" | "head" | "columns" | "rows">;
   /** Whether hook, bait and line found no room on the front. */
   readonly tackle: boolean;
+}
+
+interface CardBackProps extends SaidProps {
+  readonly choice: CardChoice;
+  readonly words: Words;
+  /** Setting and shot by depth. */
+  readonly table: Pick<TableProps, "widths" | "head" | "columns" | "rows">;
   /** Where the card says where its page is. */
   readonly code: CardCode | undefined;
   /** A gauge for the rig's shot, where there is room. */
@@ -35,7 +39,7 @@ export function CardBack(props: CardBackProps) {
   const { card, look, table } = props;
   const { marginMm, punch } = look;
   const clearMm = clearOfPunchMm(marginMm, look);
-  const type = { sizePt: look.wordPt, lineHeight: look.lineHeight };
+  const type = typeOf(look);
   return (
     <Box
       tag="Sect"
@@ -60,13 +64,23 @@ export function CardBack(props: CardBackProps) {
         cellStyle={{ sizePt: look.figurePt, lineHeight: look.lineHeight }}
         {...table}
       />
-      {look.said === "apart" ? said(props).map(inLinesOfItsOwn) : <RunOn said={said(props)} />}
+      {saidBelow(props)}
       <Box style={{ grow: 1 }} />
       {props.gauge && <Gauge {...props} gauge={props.gauge} />}
       <Foot {...props} />
       <Makers {...props} />
     </Box>
   );
+}
+
+const typeOf = ({ wordPt, lineHeight }: BackLook) => ({ sizePt: wordPt, lineHeight });
+
+const saidBelow = (props: SaidProps) =>
+  props.look.said === "apart" ? said(props).map(inLinesOfItsOwn) : <RunOn said={said(props)} />;
+
+/** What stands below the table alone, to learn how high it is. */
+export function SaidAlone(props: SaidProps) {
+  return <Box style={{ gap: props.look.gapMm, ...typeOf(props.look) }}>{saidBelow(props)}</Box>;
 }
 
 /** Something that the card says below the table: sentences that belong together. */
@@ -78,7 +92,7 @@ interface Said {
 }
 
 /** What stands below the table, in the order in which it is needed at the water. */
-function said({ card, choice: { parts }, tackle }: CardBackProps): Said[] {
+function said({ card, choice: { parts }, tackle }: SaidProps): Said[] {
   const part = (name: CardPart, field: string, sentences: readonly string[], bold?: Said["bold"]): Said[] =>
     parts.has(name) && sentences.length > 0 ? [{ field, sentences, ...(bold && { bold }) }] : [];
   const one = (sentence: string | undefined) => (sentence === undefined ? [] : [sentence]);

@@ -2,9 +2,10 @@
 // of rigs, `--lessons 100` of lessons, `--runs 3` how often each is measured, `--json FILE` where the figures go, too.
 import { spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { cpus, tmpdir } from "node:os";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
+import { figure, machine, median } from "./contest.mjs";
 import { edits, writeGuide } from "./write-guide.mjs";
 
 const root = join(import.meta.dirname, "../..");
@@ -40,8 +41,6 @@ function measured(folder, { rigs, lessons, seed }) {
   }
   return taken;
 }
-
-const median = (numbers) => numbers.toSorted((a, b) => a - b)[Math.floor(numbers.length / 2)];
 
 /** The median of each figure over all runs, and the least and the most of the time. */
 function summed(all) {
@@ -79,7 +78,6 @@ for (const rigs of asked.sizes.split(",").map(Number)) {
 
 /** A line of the table in docs/bench.md. */
 function row(rigs, name, { wallS, leastS, mostS, cpuS, peakMB, stagesS }) {
-  const figure = (value) => value.toFixed(value < 10 ? 2 : 1);
   const stages = Object.entries(stagesS)
     .sort(([, a], [, b]) => b - a)
     .slice(0, 4)
@@ -88,13 +86,11 @@ function row(rigs, name, { wallS, leastS, mostS, cpuS, peakMB, stagesS }) {
   return `| ${[rigs, name, time, figure(cpuS), Math.round(peakMB), stages.join(", ")].join(" | ")} |`;
 }
 
-const [processor] = cpus();
-const machine = {
-  node: process.version,
-  system: process.platform,
-  processor: processor?.model,
-  cores: cpus().length,
+const figures = {
+  date: new Date().toISOString().slice(0, 10),
+  machine: machine(),
+  runs: Number(asked.runs),
+  guides,
 };
-const figures = { date: new Date().toISOString().slice(0, 10), machine, runs: Number(asked.runs), guides };
-process.stdout.write(`${JSON.stringify(machine)}\n`);
+process.stdout.write(`${JSON.stringify(figures.machine)}\n`);
 if (asked.json) writeFileSync(asked.json, `${JSON.stringify(figures, null, 2)}\n`);

@@ -1,18 +1,9 @@
-import type { CardCode } from "../../../templates/cards/card-back.tsx";
-import { CardBack } from "../../../templates/cards/card-back.tsx";
-import { CardFront } from "../../../templates/cards/card-front.tsx";
 import type { BackLook, FrontLook } from "../../../templates/cards/card-look.ts";
-import { placedLogo } from "../../../templates/logo.ts";
 import { last } from "../../core/lists.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
 import type { Fonts } from "../../layout/fonts.ts";
-import { layOut } from "../../layout/lay-out.ts";
 import type { LaidOutPage } from "../../layout/page-of.ts";
-import { mmPerPoint } from "../../markup/boxes.ts";
 import {
-  type CardChoice,
-  type CardContent,
-  type CardDepth,
   type CardNotes,
   type CardPart,
   cardParts,
@@ -24,12 +15,9 @@ import type { Guide } from "../../model/library.ts";
 import type { RasterImage } from "../../model/own-image.ts";
 import type { SolvedRig } from "../../model/solved.ts";
 import type { Card } from "../sheets/sheet.ts";
-import { cardContent, drawnOf, threeDepths } from "./card-content.ts";
+import { type Composer, hasPart, makeComposer, type Parts } from "./card-composer.ts";
+import { cardContent } from "./card-content.ts";
 import type { CardFormat } from "./card-formats.ts";
-import { gaugePicture, tipPicture } from "./card-pictures.ts";
-import { qrCode } from "./qr-code.ts";
-import { rigPicture } from "./rig-picture.ts";
-import { shotTable } from "./shot-table.ts";
 import { turnedCard } from "./turned-card.ts";
 
 /** A card of one format as it is read, and as it lies on paper. */
@@ -53,15 +41,6 @@ interface CardWishes {
   /** The mark of the guide's makers. */
   readonly logo?: RasterImage | undefined;
 }
-
-/** Lays out the two sides of one rig's card in one format. */
-interface Composer {
-  readonly card: CardContent;
-  readonly front: (look: FrontLook, parts: Parts, lack?: "measured" | "noticed") => LaidOutPage;
-  readonly back: (look: BackLook, parts: Parts, tackle: boolean) => LaidOutPage;
-}
-
-type Parts = readonly CardPart[];
 
 /** A side with what it has taken. */
 interface Side<L> {
@@ -109,8 +88,17 @@ export function layOutCard(
 
 /** The same sides with all further parts on the back that fit. */
 function filled({ front, back }: Sides, parts: Parts, composer: Composer): Sides {
-  const compose = (taken: Parts) => composer.back(back.look, taken, tackleOnBack(front.look));
-  return { front, back: fits(back.page) ? fuller(back, parts.filter(isOfBack), compose) : back };
+  if (!fits(back.page)) return { front, back };
+  return { front, back: fuller(back, parts.filter(isOfBack), ofBack(back.look, front.look, composer)) };
+}
+
+/** How a back is filled. */
+function ofBack(look: BackLook, front: FrontLook, composer: Composer): Filling {
+  const tackle = tackleOnBack(front);
+  return {
+    compose: (parts) => composer.back(look, parts, tackle),
+    takes: (part, taken) => composer.takes(look, part, taken, tackle),
+  };
 }
 
 /** All that the sides have and the makers' own besides, in smaller type; undefined where that has no room. */
@@ -160,12 +148,14 @@ function withSome({ fronts, backs }: CardFormat, composer: Composer, asked: Part
   const bare =
     firstThatFits(fronts, [], (look) => composer.front(look, [])) ??
     only(last(fronts), (look) => composer.front(look, [], "measured"));
-  const front = fuller(bare, asked.filter(isOfFront), (parts) => composer.front(bare.look, parts));
-  const tackle = tackleOnBack(front.look);
-  const back = only(last(backs), (look) => composer.back(look, [], tackle));
+  const front = fuller(bare, asked.filter(isOfFront), {
+    compose: (parts) => composer.front(bare.look, parts),
+    takes: () => 0,
+  });
+  const back = only(last(backs), (look) => composer.back(look, [], tackleOnBack(front.look)));
   return {
     front,
-    back: fuller(back, asked.filter(isOfBack), (parts) => composer.back(back.look, parts, tackle)),
+    back: fuller(back, asked.filter(isOfBack), ofBack(back.look, front.look, composer)),
   };
 }
 
@@ -187,14 +177,24 @@ const only = <L>(look: L, compose: (look: L) => LaidOutPage): Side<L> => ({
   taken: [],
 });
 
+interface Filling {
+  readonly compose: (parts: Parts) => LaidOutPage;
+  readonly takes: (part: CardPart, taken: Parts) => number;
+}
+
+/** What a side may stick out by and still fit, with something for sums of heights [mm]. */
+const unseenMm = 0.1;
+
 /** The same side with each further part, in turn, that fits. */
-function fuller<L>(side: Side<L>, parts: Parts, compose: (parts: Parts) => LaidOutPage): Side<L> {
+function fuller<L>(side: Side<L>, parts: Parts, { compose, takes }: Filling): Side<L> {
   let best = side;
   let moreDepths = true;
   for (const part of parts) {
     if (best.taken.includes(part)) continue;
     // More depths never fit where fewer did not.
     if (isDepths(part) && !moreDepths) continue;
+    const { spareMm } = best.page;
+    if (spareMm !== undefined && takes(part, best.taken) > spareMm + unseenMm) continue;
     const taken = [...best.taken, part];
     const page = compose(taken);
     if (fits(page)) best = { ...best, page, taken };
@@ -204,89 +204,3 @@ function fuller<L>(side: Side<L>, parts: Parts, compose: (parts: Parts) => LaidO
 }
 
 const isDepths = (part: CardPart) => depthParts.some((depths) => depths === part);
-
-/** Whether there is anything to say of it; a whip has no other depth, a guide without an address no code. */
-function hasPart(card: CardContent, part: CardPart): boolean {
-  switch (part) {
-    case "other-depth":
-      return card.otherDepth !== undefined;
-    case "change-first":
-      return card.changeFirst !== undefined;
-    case "float-says":
-      return card.floatSays.length > 0;
-    case "findings":
-      return card.findings.length > 0;
-    case "two-depths":
-      return card.depths.length > 1;
-    case "three-depths":
-      return card.depths.length > 2;
-    case "every-depth":
-      return card.depths.length > 3;
-    case "code":
-      return card.address !== undefined;
-    case "find-us":
-      return card.findUs !== undefined;
-    case "gauge":
-      return card.shotSizes > 1;
-    default:
-      return true;
-  }
-}
-
-function makeComposer(
-  solved: SolvedRig,
-  format: CardFormat,
-  card: CardContent,
-  kit: DrawingKit,
-  fonts: Fonts,
-  logo: RasterImage | undefined,
-): Composer {
-  const drawn = drawnOf(solved.depths);
-  const code = codeOf(card, format, kit);
-  const mark = logo && format.logoMm && placedLogo(logo, format.logoMm);
-  return {
-    card,
-    front: (look, parts, lack = "noticed") => {
-      const picture = rigPicture(solved, drawn, kit, look.figurePt * mmPerPoint, look.shared, lack);
-      const tip = parts.includes("true-tip") ? { tip: tipPicture(solved, kit, look) } : {};
-      return picture.checked(
-        layOut(CardFront({ card, look, scale: kit.figures.ruler, picture, ...tip }), format.front, fonts),
-      );
-    },
-    back: (look, parts, tackle) => {
-      const choice = choiceOf(card, parts);
-      const table = shotTable(card, choice.depths, look, format.back.widthMm, kit);
-      const gauge = choice.parts.has("gauge") ? gaugePicture(solved, format, look, kit) : undefined;
-      const props = { card, choice, words: kit.words, look, table, tackle, code, gauge, mark };
-      return layOut(CardBack(props), format.back, fonts);
-    },
-  };
-}
-
-/** What stands on a card that has taken these parts. */
-function choiceOf({ depths, drawn }: CardContent, taken: readonly CardPart[]): CardChoice {
-  const parts = new Set(taken);
-  return { depths: depthsTold(depths, drawn, parts), parts };
-}
-
-function depthsTold(
-  depths: readonly CardDepth[],
-  drawn: CardDepth,
-  parts: ReadonlySet<CardPart>,
-): readonly CardDepth[] {
-  if (parts.has("every-depth")) return depths;
-  if (parts.has("three-depths")) return threeDepths(depths);
-  if (!parts.has("two-depths")) return [drawn];
-  return depths.length < 3 ? depths : [drawn, last(threeDepths(depths))];
-}
-
-function codeOf(card: CardContent, { moduleMinMm }: CardFormat, { words }: DrawingKit): CardCode | undefined {
-  if (card.address === undefined) return undefined;
-  const code = qrCode(card.address);
-  return {
-    alt: words("card.code-alt", { address: card.address }),
-    address: card.address.replace(/^https?:\/\//, ""),
-    sizeMm: code.modules * moduleMinMm,
-    draw: code.draw,
-  };
-}
