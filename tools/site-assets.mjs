@@ -20,6 +20,7 @@ const scripts = [
   "filters",
   "rig",
   "signs",
+  "on-this-phone",
   "film",
   "soundings",
   "try",

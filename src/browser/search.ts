@@ -2,8 +2,10 @@ import type { SearchEntry } from "../model/search-entry.ts";
 import { type FoundSection, makeSearch } from "./find-sections.ts";
 import { partById } from "./page-parts.ts";
 
-/** Set by `search-index.js`, which stands before this script. */
+/** Set by `search-index.js` and `search-rest.js`, which stand before this script. */
 declare const dotdownSearch: readonly SearchEntry[];
+/** Of pages that a phone needs less: not there where there is no signal and it was never fetched. */
+declare const dotdownSearchRest: readonly SearchEntry[] | undefined;
 declare const dotdownSynonyms: readonly (readonly string[])[];
 
 const form = document.getElementById("search") as HTMLFormElement;
@@ -52,7 +54,9 @@ form.addEventListener("submit", (event) => {
   event.preventDefault();
   find();
 });
-void makeSearch(dotdownSearch, dotdownSynonyms).then((made) => {
+const rest = typeof dotdownSearchRest === "undefined" ? undefined : dotdownSearchRest;
+partById("search-part").hidden = rest !== undefined;
+void makeSearch([...dotdownSearch, ...(rest ?? [])], dotdownSynonyms).then((made) => {
   search = made;
   find();
 });

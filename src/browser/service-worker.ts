@@ -1,11 +1,14 @@
+import { namedFiles } from "../model/named-files.ts";
+
 /**
- * Keeps the whole guide on the phone after the first visit. The build writes the list of files, each with its hash, and
+ * Keeps on the phone, after the first visit, what the build chose of the guide, and the other pages and files once somebody
+ * has opened them. The build writes the list of files, each with its hash, and
  * a name for this edition in front of this script, so a new edition is a new script and gets a cache of its own. A
  * script answers from its own cache only, and the next takes over when no page of this one is open any more, or when
  * the only one was just opened, which loads itself anew then: no page ever meets the data of another edition.
  */
 declare const guideFiles: FileHashes;
-/** Too large to keep from the start, such as handouts: kept once somebody asked for them. */
+/** Too much to keep from the start: kept once somebody asked for it. */
 declare const guideFilesOnDemand: FileHashes;
 declare const guideEdition: string;
 
@@ -45,7 +48,7 @@ worker.addEventListener("message", (event) => {
 });
 
 worker.addEventListener("fetch", (event) => {
-  if (event.request.method === "GET") event.respondWith(answer(event.request));
+  if (event.request.method === "GET") event.respondWith(answer(event));
 });
 
 /** All of the edition or nothing: a server in the middle of an upload has files of two, and is asked again next time. */
@@ -53,17 +56,41 @@ async function keepAll(): Promise<void> {
   const cache = await caches.open(cacheName);
   try {
     await Promise.all(
-      Object.entries(guideFiles).map(async ([file, hash]) => {
-        const address = new URL(file, scope);
-        const response = await fetch(address, { cache: "reload" });
-        const bytes = await response.arrayBuffer();
-        if (!response.ok || (await hashOf(bytes)) !== hash) throw new Error(`${file} is not of this edition`);
-        await cache.put(address, responseOf(bytes, response));
-      }),
+      Object.entries(guideFiles).map(([file, hash]) => keep(new URL(file, scope).href, hash, cache)),
     );
   } catch (error) {
     await caches.delete(cacheName);
     throw error;
+  }
+  await keepAsBefore(cache);
+}
+
+/** @throws Error where the server has not what this edition has at the address */
+async function keep(address: string, hash: string, cache: Cache): Promise<void> {
+  const response = await fetch(address, { cache: "reload" });
+  const bytes = await response.arrayBuffer();
+  if (!response.ok || (await hashOf(bytes)) !== hash) throw new Error(`${address} is not of this edition`);
+  await cache.put(address, responseOf(bytes, response));
+  if (address.endsWith(".html")) await keepNamed(bytes, cache);
+}
+
+/** What somebody opened in the edition before, or asked to be kept, is kept of this one too, as far as it comes. */
+async function keepAsBefore(cache: Cache): Promise<void> {
+  for (const name of await caches.keys()) {
+    if (!name.startsWith(cachesOfGuide) || name === cacheName) continue;
+    for (const { url } of await (await caches.open(name)).keys()) {
+      const hash = onDemand.get(url);
+      if (hash !== undefined) await keep(url, hash, cache).catch(() => {});
+    }
+  }
+}
+
+/** A page's figures and pictures, where they wait for somebody to open it. */
+async function keepNamed(page: ArrayBuffer, cache: Cache): Promise<void> {
+  for (const name of namedFiles(new TextDecoder().decode(page))) {
+    const address = new URL(name, scope).href;
+    const hash = onDemand.get(address);
+    if (hash !== undefined && !(await cache.match(address))) await keep(address, hash, cache);
   }
 }
 
@@ -72,7 +99,8 @@ async function giveWay(): Promise<void> {
   if (await isOnlyPage()) worker.registration.waiting?.postMessage(takeOver);
 }
 
-async function answer(request: Request): Promise<Response> {
+async function answer(event: FetchEventLike): Promise<Response> {
+  const { request } = event;
   const cache = await caches.open(cacheName);
   const url = new URL(request.url);
   if (url.pathname.endsWith("/")) url.pathname += "index.html";
@@ -80,16 +108,28 @@ async function answer(request: Request): Promise<Response> {
   const kept = await cache.match(url, { ignoreSearch: true });
   if (kept) return kept;
   const response = await fetch(request).catch((error: unknown) => {
-    if (request.mode === "navigate") return new Response(null, { status: 404 });
+    if (request.mode === "navigate") return withoutSignal(url);
     if (request.destination === "image") return emptyPicture();
     throw error;
   });
   if (request.mode === "navigate" && response.status === 404) return (await notFound(cache)) ?? response;
-  const hash = onDemand.get(url.origin + url.pathname);
+  const address = url.origin + url.pathname;
+  const hash = onDemand.get(address);
   if (hash === undefined || response.status !== 200) return response;
   const bytes = await response.arrayBuffer();
-  if ((await hashOf(bytes)) === hash) await cache.put(url, responseOf(bytes, response));
+  if ((await hashOf(bytes)) === hash) {
+    await cache.put(address, responseOf(bytes, response));
+    // Whoever has opened a page may want it made for their water where there is no signal.
+    if (request.mode === "navigate") event.waitUntil(keepNamed(bytes, cache).catch(() => {}));
+  }
   return responseOf(bytes, response);
+}
+
+/** What is not here yet leads to the page that says what is; what is nowhere, to the one for that. */
+function withoutSignal({ origin, pathname, search }: URL): Response {
+  if (!onDemand.has(origin + pathname)) return new Response(null, { status: 404 });
+  const asked = new URLSearchParams({ page: (origin + pathname).slice(scope.length) + search });
+  return Response.redirect(new URL(`on-this-phone.html?${asked}`, scope).href);
 }
 
 /** A page that was left a moment ago, with work still going on beside it, may be there a little longer. */
@@ -144,7 +184,7 @@ interface LifeEvent {
   waitUntil(work: Promise<unknown>): void;
 }
 
-interface FetchEventLike {
+interface FetchEventLike extends LifeEvent {
   readonly request: Request;
   respondWith(response: Promise<Response>): void;
 }

@@ -28,6 +28,8 @@ export const sitePaths = {
   /** Films that a reader drives with a rig of their own. */
   tryIt: "site/try.html",
   search: "site/search.html",
+  /** Which pages a phone has, and how it gets more. */
+  onThisPhone: "site/on-this-phone.html",
   notFound: "site/404.html",
   licencePage: "site/licences.html",
   page: (id: string) => `site/${id}.html`,

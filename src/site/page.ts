@@ -14,10 +14,10 @@ export interface Page {
   readonly kind?: "lesson" | "rig" | "page";
   /** Picture for those who share the page, below the output folder. */
   readonly preview?: string;
-  /** For few readers: a phone keeps it once somebody has opened it. */
-  readonly onDemand?: boolean;
   /** For those who were given its address: search engines and the map of the site are to pass it by. */
   readonly isUnlisted?: boolean;
+  /** How soon a phone keeps it; unsaid, it comes last, while there is room. */
+  readonly kept?: "always" | "at the bank" | "in turn" | "once opened";
   /** All that its body is made from besides the words and the guide; nothing where that is not known. */
   readonly from?: unknown;
   readonly body: (view: View) => Child;

@@ -5,6 +5,7 @@ import { HomePage } from "../../templates/pages/home.tsx";
 import { LessonListPage, LessonPage } from "../../templates/pages/lessons.tsx";
 import { LicencesPage } from "../../templates/pages/licences.tsx";
 import { NotFoundPage } from "../../templates/pages/not-found.tsx";
+import { OnThisPhonePage } from "../../templates/pages/on-this-phone.tsx";
 import { type PageKey, pageWords } from "../../templates/pages/page-words.ts";
 import { PlanListPage, PlanPage } from "../../templates/pages/plans.tsx";
 import { KnotsPage, PrintablesPage, ProsePage, SearchPage } from "../../templates/pages/reference.tsx";
@@ -56,12 +57,14 @@ export function pagesOf(input: SiteInput): Page[] {
       title: library.guide.title,
       description: say("home.lead"),
       scripts: library.templates.has("home") ? [] : ["water.js"],
+      kept: "always",
       body: (view) => <HomePage view={view} />,
     },
     // Lists of titles say nothing that the pages themselves do not.
     {
       ...list("lessons", sitePaths.lessons, (view) => <LessonListPage view={view} />, "lessons"),
       kind: undefined,
+      kept: "at the bank",
     },
     ...library.lessons.map((lesson) => lessonPage(lesson, from, input)),
     ...planPages(input, from, list),
@@ -70,6 +73,7 @@ export function pagesOf(input: SiteInput): Page[] {
     {
       ...list("rigs", sitePaths.rigs, (view) => <RigListPage view={view} />, "rigs"),
       kind: undefined,
+      kept: "at the bank",
       scripts: ["filters.js"],
     },
     ...library.rigs.flatMap((entry) => {
@@ -79,10 +83,20 @@ export function pagesOf(input: SiteInput): Page[] {
     ...referencePages(library, list),
     ...library.pages.map((prose) => prosePage(prose, from, input)),
     list("printables", sitePaths.printables, (view) => <PrintablesPage view={view} />),
+    ...servicePages(input, list, () => pages),
+  ];
+  // A page without a picture of its own shows the card of the rig that everybody starts with.
+  return pages.map((page) => ({ ...(shared && { preview: sitePaths.preview(shared.id) }), ...page }));
+}
+
+/** What helps to find one's way; `pages` gives all, these among them. */
+function servicePages(input: SiteInput, list: MakeList, pages: () => readonly Page[]): readonly Page[] {
+  return [
     {
       ...list("search", sitePaths.search, (view) => <SearchPage view={view} />, "search"),
       kind: undefined,
-      scripts: ["search-index.js", "search.js"],
+      kept: "always",
+      scripts: ["search-index.js", "search-rest.js", "search.js"],
     },
     {
       ...list("licences", sitePaths.licencePage, (view) => (
@@ -90,10 +104,20 @@ export function pagesOf(input: SiteInput): Page[] {
       )),
       kind: undefined,
     },
-    { ...list("not-found", sitePaths.notFound, (view) => <NotFoundPage view={view} />), kind: undefined },
+    {
+      ...list("not-found", sitePaths.notFound, (view) => <NotFoundPage view={view} />),
+      kind: undefined,
+      kept: "always",
+    },
+    {
+      ...list("on-this-phone", sitePaths.onThisPhone, (view) => (
+        <OnThisPhonePage view={view} pages={pages()} />
+      )),
+      kind: undefined,
+      kept: "always",
+      scripts: ["on-this-phone.js"],
+    },
   ];
-  // A page without a picture of its own shows the card of the rig that everybody starts with.
-  return pages.map((page) => ({ ...(shared && { preview: sitePaths.preview(shared.id) }), ...page }));
 }
 
 const lessonPage = (lesson: Lesson, from: TextFrom, input: SiteInput): Page => ({
@@ -102,6 +126,7 @@ const lessonPage = (lesson: Lesson, from: TextFrom, input: SiteInput): Page => (
   description: lesson.summary,
   section: "lessons",
   kind: "lesson",
+  kept: "in turn",
   scripts: filmScripts(lesson, input),
   from: from(lesson),
   body: (view) => <LessonPage view={view} lesson={lesson} />,
@@ -120,15 +145,15 @@ function planPages(
     {
       ...list("plans", sitePaths.plans, (view) => <PlanListPage view={view} />),
       kind: undefined,
-      onDemand: true,
+      kept: "once opened",
     },
-    ...plans.map((plan) => {
+    ...plans.map((plan): Page => {
       const title = words("plan.title", { lesson: plan.title });
       return {
         path: sitePaths.plan(plan.id),
         title,
         description: plan.summary,
-        onDemand: true,
+        kept: "once opened",
         from: [from(plan), isPrinted(plan)],
         body: (view: View) => <PlanPage view={view} title={title} plan={plan} />,
       };
@@ -142,18 +167,18 @@ function swimPages({ swims }: SiteInput, list: MakeList): readonly Page[] {
   const form: Page = {
     ...list("soundings", sitePaths.soundings, (view) => <SoundingsPage view={view} />),
     scripts: ["soundings.js"],
-    onDemand: true,
+    kept: "once opened",
   };
   return [
     form,
-    { ...list("swims", sitePaths.swims, (view) => <SwimListPage view={view} />), onDemand: true },
+    { ...list("swims", sitePaths.swims, (view) => <SwimListPage view={view} />), kept: "once opened" },
     ...swims.map(
       ({ swim, onPage }): Page => ({
         path: sitePaths.swim(swim.id),
         title: swim.title,
         description: swim.summary,
         kind: "page",
-        onDemand: true,
+        kept: "once opened",
         body: (view) => <SwimPage view={view} swim={swim} body={onPage} />,
       }),
     ),
@@ -168,16 +193,18 @@ function sessionPages({ sessions }: SiteInput, list: MakeList): readonly Page[] 
       ...list("sessions", sitePaths.sessions, (view) => <SessionListPage view={view} sessions={sessions} />),
       kind: undefined,
       isUnlisted: true,
-      onDemand: true,
+      kept: "once opened",
     },
-    ...sessions.map((session) => ({
-      path: sitePaths.session(session.id),
-      title: session.title,
-      description: session.line,
-      isUnlisted: true,
-      onDemand: true,
-      body: (view: View) => <SessionPage view={view} session={session} />,
-    })),
+    ...sessions.map(
+      (session): Page => ({
+        path: sitePaths.session(session.id),
+        title: session.title,
+        description: session.line,
+        isUnlisted: true,
+        kept: "once opened",
+        body: (view: View) => <SessionPage view={view} session={session} />,
+      }),
+    ),
   ];
 }
 
@@ -192,6 +219,7 @@ function rigPage(entry: RigEntry, solved: SolvedRig, from: TextFrom, input: Site
     description: entry.rig.purpose,
     section: "rigs",
     kind: "rig",
+    kept: "in turn",
     scripts: ["rig.js", ...filmScripts(entry, input)],
     ...(toPrint.some(([kind]) => kind === "card") && { preview: sitePaths.preview(entry.id) }),
     // The sums of a rig follow from the rig.
@@ -204,7 +232,7 @@ const prosePage = (prose: Prose, from: TextFrom, input: SiteInput): Page => ({
   path: sitePaths.page(prose.id),
   title: prose.title,
   description: prose.summary,
-  section: prose.id === "safety" ? "safety" : undefined,
+  ...(prose.id === "safety" && { section: "safety", kept: "always" }),
   kind: "page",
   scripts: filmScripts(prose, input),
   from: from(prose),
@@ -213,27 +241,28 @@ const prosePage = (prose: Prose, from: TextFrom, input: SiteInput): Page => ({
 
 /** Films to drive, and tackle, bait, fish, signs and words to look up; a page for each that there is any of. */
 function referencePages({ species, troubles, glossary }: Library, list: MakeList): readonly Page[] {
+  const atTheBank: MakeList = (...page) => ({ ...list(...page), kept: "at the bank" });
   return [
     {
       ...list("try", sitePaths.tryIt, (view) => <TryPage view={view} />),
       scripts: ["guide-data.js", "try.js"],
-      onDemand: true,
+      kept: "once opened",
     },
-    list("floats", sitePaths.floats, (view) => <FloatsPage view={view} />, "floats"),
-    list("shot", sitePaths.shot, (view) => <ShotPage view={view} />),
-    list("knots", sitePaths.knots, (view) => <KnotsPage view={view} />),
-    list("baits", sitePaths.baits, (view) => <BaitsPage view={view} />),
-    ...(species.length > 0 ? [list("fish", sitePaths.fish, (view) => <FishPage view={view} />)] : []),
+    atTheBank("floats", sitePaths.floats, (view) => <FloatsPage view={view} />, "floats"),
+    atTheBank("shot", sitePaths.shot, (view) => <ShotPage view={view} />),
+    atTheBank("knots", sitePaths.knots, (view) => <KnotsPage view={view} />),
+    atTheBank("baits", sitePaths.baits, (view) => <BaitsPage view={view} />),
+    ...(species.length > 0 ? [atTheBank("fish", sitePaths.fish, (view) => <FishPage view={view} />)] : []),
     ...(troubles.length > 0
       ? [
           {
-            ...list("troubles", sitePaths.troubles, (view) => <TroublesPage view={view} />),
+            ...atTheBank("troubles", sitePaths.troubles, (view) => <TroublesPage view={view} />),
             ...(troubles.some(({ when }) => when) && { scripts: ["signs.js"] }),
           },
         ]
       : []),
     ...(glossary.length > 0
-      ? [list("glossary", sitePaths.glossary, (view) => <GlossaryPage view={view} />)]
+      ? [atTheBank("glossary", sitePaths.glossary, (view) => <GlossaryPage view={view} />)]
       : []),
   ];
 }

@@ -1,38 +1,38 @@
 import { Shell } from "../../templates/pages/shell.tsx";
+import type { KeptOnPhone } from "../../templates/pages/view.ts";
 import type { OutputFile } from "../markup/output.ts";
 import { sitePaths } from "../model/addresses.ts";
 import { digestOf } from "../model/digest.ts";
 import { fingerprintOf } from "../model/fingerprint.ts";
 import { once } from "../model/kept.ts";
+import { namedFiles } from "../model/named-files.ts";
 import { browserData } from "./browser-data.ts";
-import { stampedPath } from "./file-hash.ts";
+import { stampedPath, toldOfFile } from "./file-hash.ts";
 import { imageFiles } from "./images.ts";
 import type { SiteInput } from "./input.ts";
+import { inOrderOfNeed } from "./kept-at-once.ts";
 import { listings } from "./listings.tsx";
 import { iconFiles, lentSignsStyle, ownStyle } from "./look.ts";
 import { manifest, OfflineList } from "./offline.ts";
 import type { Page } from "./page.ts";
 import { pagesOf } from "./pages.tsx";
 import { renderDocument } from "./render.ts";
-import { searchIndexScript } from "./search-index.ts";
+import { searchScripts } from "./search-index.ts";
 import { viewOf } from "./view.ts";
 
 /** Every file of the site, below `site/`. */
 export async function* siteFiles(given: SiteInput): AsyncIterable<OutputFile> {
   const pages = pagesOf(given);
-  const { files, input } = loadedFiles(pages, given);
+  const { files, input, later } = loadedFiles(pages, given);
   const offline = new OfflineList(input);
-  const later = new Set(onDemand.map((path) => input.stamped?.get(path) ?? path));
-  for (const page of pages) if (page.onDemand) later.add(page.path);
-  const keep = (file: OutputFile) => (later.has(file.path) ? offline.addOnDemand(file) : offline.add(file));
   for (const file of files) {
-    keep(file);
+    offline.addLoaded(file, !later.has(file.path) && !goesWithPages.test(file.path));
     yield file;
   }
-  for (const file of pageFiles(pages, input, offline)) {
-    keep(file);
-    yield file;
-  }
+  const webManifest = manifest(input);
+  offline.addLoaded(webManifest, true);
+  yield webManifest;
+  yield* pageFiles(pages, input, offline);
   yield* listings(pages, input);
   yield offline.serviceWorker(input.assets.get(workerAsset) ?? "");
 }
@@ -41,29 +41,58 @@ export async function* siteFiles(given: SiteInput): AsyncIterable<OutputFile> {
 export function siteFile(path: string, input: SiteInput): OutputFile | undefined {
   const pages = pagesOf(input);
   const page = pages.find((one) => one.path === path);
-  if (page) return fileOf(page, input, 0);
-  if (path === searchIndexPath) return { path, content: searchIndexScript(pages, input) };
-  return [...assetFiles(input), manifest(input)].find((file) => file.path === path);
+  if (page) return fileOf(page, input);
+  const isSearch = searchPaths.some((one) => one === path);
+  const files = isSearch ? searchFiles(pages, input).files : [...assetFiles(input), manifest(input)];
+  return files.find((file) => file.path === path);
 }
 
-/** Too large to keep on a phone before anybody asks for it. */
-const onDemand = [sitePaths.licences, sitePaths.asset("try.js")];
+/** For few readers. */
+const seldomAsked = [sitePaths.licences, sitePaths.asset("try.js"), sitePaths.asset("soundings.js")];
+
+/** Files that only some pages need: a rig's figures, pictures of the guide's own. */
+const goesWithPages = /^site\/(?:data|images)\//;
 
 const iconAsset = "icon.svg";
-const searchIndexPath = sitePaths.asset("search-index.js");
+const searchPaths = [sitePaths.asset("search-index.js"), sitePaths.asset("search-rest.js")] as const;
 const workerAsset = "service-worker.js";
+
+/** What pages load, and which of it a phone keeps no sooner than somebody asks for it. */
+interface LoadedFiles {
+  readonly files: readonly OutputFile[];
+  readonly later: ReadonlySet<string>;
+  readonly input: SiteInput;
+}
 
 /**
  * What pages load. Scripts and the style sheet stand under names that hold their hash: a page that is open while a new
  * edition comes finds those it was made for, or none, and never those of the other.
  */
-function loadedFiles(pages: readonly Page[], input: SiteInput): { files: OutputFile[]; input: SiteInput } {
-  const plain = [...assetFiles(input), { path: searchIndexPath, content: searchIndexScript(pages, input) }];
+function loadedFiles(pages: readonly Page[], input: SiteInput): LoadedFiles {
+  const search = searchFiles(pages, input);
+  const plain = [...assetFiles(input), ...search.files];
   const stamped = new Map(
     plain.filter(({ path }) => /\.(?:js|css)$/.test(path)).map((file) => [file.path, stampedPath(file)]),
   );
-  const files = plain.map(({ path, content }) => ({ path: stamped.get(path) ?? path, content }));
-  return { files, input: { ...input, stamped } };
+  const nameOf = (path: string) => stamped.get(path) ?? path;
+  return {
+    files: plain.map(({ path, content }) => ({ path: nameOf(path), content })),
+    later: new Set([...seldomAsked, ...search.later].map(nameOf)),
+    input: { ...input, stamped },
+  };
+}
+
+/** What the search looks through; where it is too much for a phone, a part of it waits. */
+function searchFiles(pages: readonly Page[], input: SiteInput) {
+  const { first, rest, isWhole } = searchScripts(pages, input);
+  const [firstPath, restPath] = searchPaths;
+  return {
+    files: [
+      { path: firstPath, content: first },
+      { path: restPath, content: rest },
+    ],
+    later: isWhole ? [] : [restPath],
+  };
 }
 
 /** Style sheet, fonts, scripts and their data, pictures and icon. */
@@ -82,27 +111,48 @@ function assetOf(name: string, content: string | Uint8Array, { library: { guide 
   return `${content}\n${lent}${ownStyle(guide)}\n`;
 }
 
+/** Those that tell what a phone keeps come last. */
 function* pageFiles(pages: readonly Page[], input: SiteInput, offline: OfflineList): Iterable<OutputFile> {
-  const pageFile = (page: Page) => fileOf(page, input, offline.bytes);
-  const isHome = ({ path }: Page) => path === sitePaths.home;
-  for (const page of pages.filter((one) => !isHome(one))) yield pageFile(page);
-  yield manifest(input);
-  // The first page tells how much a phone keeps, so it comes last.
-  for (const page of pages.filter(isHome)) yield pageFile(page);
+  const tells = (page: Page) => page.path === sitePaths.home || page.path === sitePaths.onThisPhone;
+  const make = (page: Page, phone?: KeptOnPhone) => {
+    const file = fileOf(page, input, phone);
+    offline.addPage(file, file.names);
+    return file;
+  };
+  for (const page of pages.filter((one) => !tells(one))) yield make(page);
+  const telling = pages.filter(tells);
+  const untold = offline.told(0);
+  const toCome = telling.reduce((sum, page) => sum + toldOfFile(fileOf(page, input, untold)).sizeBytes, 0);
+  offline.choose(inOrderOfNeed(pages, input.library), toCome);
+  const phone = offline.told(toCome);
+  for (const page of telling) yield make(page, phone);
+}
+
+interface PageFile extends OutputFile {
+  /** Files that go with it, below the site. */
+  readonly names: readonly string[];
 }
 
 /** A page as a file; where it is kept, it is read only once somebody asks what is in it. */
-function fileOf(page: Page, input: SiteInput, keptBytes: number): OutputFile {
-  const make = () => renderPage(page, input, keptBytes);
-  const { body: _, from, ...told } = page;
+function fileOf(page: Page, input: SiteInput, phone?: KeptOnPhone): PageFile {
+  const make = () => renderPage(page, input, phone);
+  const { body: _, from, ...others } = page;
   const { path } = page;
-  if (from === undefined) return { path, content: make() };
+  const namesIn = (html: string) => [...namedFiles(html)];
+  if (from === undefined) {
+    const content = make();
+    return { path, content, names: namesIn(content) };
+  }
   const scripts = page.scripts?.map((name) => input.stamped?.get(sitePaths.asset(name)));
-  const all = digestOf(from, told, scripts, aroundPages(input));
+  const all = digestOf(from, others, scripts, aroundPages(input));
   const html = once(() => input.keptPage("html", all, make));
+  const told = input.keptPage("html, told", all, () => ({
+    known: fingerprintOf(html()),
+    names: namesIn(html()),
+  }));
   return {
     path,
-    known: input.keptPage("html, told", all, () => fingerprintOf(html())),
+    ...told,
     get content() {
       return html();
     },
@@ -114,14 +164,13 @@ const around = new WeakMap<SiteInput, string>();
 /** Head, menu and foot, as a page without anything of its own has them: whatever they are made from shows in them. */
 function aroundPages(input: SiteInput): string {
   const path = sitePaths.lesson("");
-  const made =
-    around.get(input) ?? renderPage({ path, title: "", description: "", body: () => "" }, input, 0);
+  const made = around.get(input) ?? renderPage({ path, title: "", description: "", body: () => "" }, input);
   around.set(input, made);
   return made;
 }
 
-function renderPage(page: Page, input: SiteInput, keptBytes: number): string {
-  const view = { ...viewOf(page.path, input), keptBytes };
+function renderPage(page: Page, input: SiteInput, phone?: KeptOnPhone): string {
+  const view = { ...viewOf(page.path, input), ...(phone && { phone }) };
   return renderDocument(
     <Shell
       view={view}

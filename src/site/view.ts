@@ -6,7 +6,7 @@ import {
   sinkPicture,
   smallRigPicture,
 } from "../../templates/pages/rig-picture.ts";
-import type { View } from "../../templates/pages/view.ts";
+import { nothingKept, type View } from "../../templates/pages/view.ts";
 import { first, known } from "../core/lists.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { drawSign } from "../drawing/signs/draw-sign.ts";
@@ -51,7 +51,7 @@ export function viewOf(path: string, input: SiteInput): View {
     path,
     address: (target) => siteAddress && publicAddress(target, siteAddress),
     href,
-    keptBytes: 0,
+    phone: nothingKept,
     themeColour: themeColour(library.guide),
     icon: iconOf(input),
     ...(logo && { logo: { ...first(logo.web), path: imagePath(logo, first(logo.web)) } }),

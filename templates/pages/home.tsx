@@ -59,7 +59,10 @@ function WaysIn({ view }: { view: View }) {
       )}
       <section aria-labelledby="offline">
         <h2 id="offline">{say("home.offline")}</h2>
-        <p>{say("home.offline-how", { size: megabytesKept(view) })}</p>
+        <p>{keptOnPhone(view)}</p>
+        <p>
+          <a href={href(sitePaths.onThisPhone)}>{say("home.offline-more")}</a>
+        </p>
         <p>{say("home.offline-install")}</p>
       </section>
     </>
@@ -89,12 +92,16 @@ function AtTheBank({ view: { say, href, library } }: { view: View }) {
   );
 }
 
-/** More than this page itself takes [byte]. */
-const ownRoomBytes = 50_000;
-
-/** Rounded up, so that nobody is promised too little. */
-function megabytesKept({ keptBytes, figures }: View): string {
-  return figures.number(Math.ceil((keptBytes + ownRoomBytes) / 1e5) / 10, 1);
+/** How much of the guide a phone has after the first visit, and in what room, rounded up. */
+function keptOnPhone({ phone, figures, library, say }: View): string {
+  const size = figures.number(Math.ceil(phone.bytes / 1e5) / 10, 1);
+  const pages = [
+    ...library.rigs.map(({ id }) => sitePaths.rig(id)),
+    ...library.lessons.map(({ id }) => sitePaths.lesson(id)),
+  ];
+  const kept = pages.filter(phone.isAtOnce).length;
+  if (kept === pages.length) return say("home.offline-how", { size });
+  return say("home.offline-part", { size, kept, all: pages.length });
 }
 
 function FirstRigPicture({ view, entry }: { view: View; entry: RigEntry }) {

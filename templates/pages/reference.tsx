@@ -139,6 +139,9 @@ export function SearchPage({ view }: { view: View }) {
         <SearchForm view={view} />
       </search>
       <p id="search-count" role="status" />
+      <p id="search-part" hidden>
+        {say("search.part")} <a href={view.href(sitePaths.onThisPhone)}>{say("on-this-phone.title")}</a>
+      </p>
       <ol id="search-results" class="results" />
       <noscript>
         <p>{say("search.no-script")}</p>

@@ -1,16 +1,13 @@
+import { levels } from "../../src/model/library.ts";
 import { RigSummary } from "./home.tsx";
 import { PageHead } from "./page-head.tsx";
 import { RigQuestions } from "./questions.tsx";
 import type { View } from "./view.ts";
 
-const easiestFirst = ["first", "beginner", "next"];
-
 /** Every rig, easiest first; the filters need the page's script and hide themselves without it. */
 export function RigListPage({ view }: { view: View }) {
   const { say, library } = view;
-  const rigs = [...library.rigs].sort(
-    (a, b) => easiestFirst.indexOf(a.level) - easiestFirst.indexOf(b.level),
-  );
+  const rigs = [...library.rigs].sort((a, b) => levels.indexOf(a.level) - levels.indexOf(b.level));
   return (
     <>
       <PageHead title={say("rigs.title")} lead={say("rigs.lead")} />

@@ -187,6 +187,7 @@ function PagesAndAddress({ view }: { view: View }) {
     [sitePaths.tryIt, say("try.title")],
     [sitePaths.printables, say("menu.printables")],
     [sitePaths.search, say("menu.search")],
+    [sitePaths.onThisPhone, say("on-this-phone.title")],
   ];
   return (
     <>

@@ -51,8 +51,7 @@ export interface View extends Voice {
   readonly drawSign: (picture: SignPicture, sign: string) => string;
   /** Path of this page below the output folder. */
   readonly path: string;
-  /** Room that the files written so far take on a phone that keeps the guide [byte]. */
-  readonly keptBytes: number;
+  readonly phone: KeptOnPhone;
   /** What stands for the guide in tabs of browsers. */
   readonly icon: { readonly path: string; readonly type: string };
   /** The mark of the guide's makers. */
@@ -66,6 +65,18 @@ export interface View extends Voice {
   /** Markdown with its live figures as an element tree; `level` is the heading level its first headings get. */
   readonly markdown: (text: MarkdownText, options?: { level?: number; idPrefix?: string }) => Child;
 }
+
+/** What a phone keeps of the guide without being asked. */
+export interface KeptOnPhone {
+  /** Room that all of it takes [byte]. */
+  readonly bytes: number;
+  /** Room that a page takes with all that goes with it [byte]. */
+  readonly bytesOf: (path: string) => number;
+  readonly isAtOnce: (path: string) => boolean;
+}
+
+/** Where a page is made alone, nobody knows. */
+export const nothingKept: KeptOnPhone = { bytes: 0, bytesOf: () => 0, isAtOnce: () => true };
 
 /** A picture as SVG with what stands below it. */
 export interface CaptionedPicture {

@@ -13,7 +13,8 @@ beforeAll(async () => {
 /** Ceilings a little above what each has grown to, so that a new dependency is noticed. */
 test.each([
   ["page.js", 1_000],
-  ["water.js", 14_500],
+  ["water.js", 15_000],
+  ["on-this-phone.js", 3_500],
   ["filters.js", 14_500],
   ["rig.js", 4_500],
   ["signs.js", 2_500],

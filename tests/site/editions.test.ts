@@ -176,4 +176,25 @@ describe.skipIf("reason" in started)(`one edition after another on a phone${reas
     expect(await fetched("cards/all.pdf")).toBe(samplePdf);
     await context.close();
   });
+
+  test("what somebody asked for in one edition stays on the phone with the next", async () => {
+    const context = await browser.newContext();
+    const page = await context.newPage();
+    const fetched = () => page.evaluate(async () => (await fetch("cards/all.pdf")).text());
+    serve("A");
+    await keep(page);
+    expect(await fetched()).toBe(samplePdf);
+    serve("B");
+    await page.evaluate(async () => {
+      const registration = (await navigator.serviceWorker.getRegistration())!;
+      await registration.update();
+      while (!registration.waiting) await new Promise((soon) => setTimeout(soon, 20));
+    });
+    await page.click("a.brand");
+    await expect.poll(() => headOf(page), { timeout: 60_000 }).toBe("Edition B");
+    expect(await caches(page)).toHaveLength(1);
+    await context.setOffline(true);
+    expect(await fetched()).toBe(samplePdf);
+    await context.close();
+  });
 });

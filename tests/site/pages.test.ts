@@ -39,6 +39,7 @@ describe("the pages of the site", () => {
       "site/lessons/index.html",
       "site/lessons/second.html",
       "site/licences.html",
+      "site/on-this-phone.html",
       "site/printables.html",
       "site/rigs/avon-bulk.html",
       "site/rigs/index.html",
