@@ -42,6 +42,33 @@ describe("quantities agree with the convert package", () => {
   ])("temperature %s", (text, c) => expect(value("temperature", text)).toBeCloseTo(c, 9));
 });
 
+describe("every spelling of a unit", () => {
+  // By definition: the international yard and pound of 1959 (NIST SP 811, appendix B.8), the pint of the United Kingdom (Weights
+  // and Measures Act 1985, schedule 1) and that of the United States, an eighth of 231 cubic inches (NIST Handbook 44, appendix C).
+  const [inch, foot, yard] = [25.4, 304.8, 914.4];
+  const [grain, ounce, pound] = [0.06479891, 28.349523125, 453.59237];
+  const units: Readonly<Partial<Record<QuantityKind, Readonly<Record<string, number>>>>> = {
+    length: {
+      ...{ mm: 1, cm: 10, m: 1000 },
+      ...{ in: inch, inch, inches: inch, '"': inch, ft: foot, foot, feet: foot, "'": foot },
+      ...{ yd: yard, yard, yards: yard },
+    },
+    mass: { mg: 0.001, g: 1, kg: 1000, gr: grain, grain, grains: grain, oz: ounce, lb: pound, lbs: pound },
+    time: { s: 1, sec: 1, min: 60, h: 3600, hour: 3600, hours: 3600 },
+    volume: {
+      ...{ ml: 1, cl: 10, l: 1000, litre: 1000, litres: 1000 },
+      ...{ "imperial pint": 568.26125, "imperial pints": 568.26125 },
+      ...{ "us pint": 473.176473, "us pints": 473.176473 },
+    },
+    pace: { "m/s": 1, "cm/s": 0.01, "ft/s": 0.3048, "km/h": 1 / 3.6, mph: 0.44704 },
+    density: { "g/cm3": 1000, "g/cm³": 1000, "kg/m3": 1, "kg/m³": 1 },
+  };
+  const spellings = Object.entries(units).flatMap(([kind, values]) =>
+    Object.entries(values).map(([unit, one]) => [kind as QuantityKind, unit, one] as const),
+  );
+  it.each(spellings)("%s: %s", (kind, unit, one) => expect(value(kind, `3 ${unit}`)).toBeCloseTo(3 * one, 5));
+});
+
 describe("quantities in the forms people type", () => {
   it("adds up feet and inches, pounds and ounces", () => {
     expect(value("length", "4 ft 6 in")).toBeCloseTo(54 * 25.4, 9);

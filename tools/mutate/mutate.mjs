@@ -4,7 +4,7 @@
 //     [--again FILE] [--rest FILE]
 //
 // --logic, --constants  so many of each kind, chosen by chance, the same for the same seed; all without
-// --tests               folders of tests to run first; without, those that mirror the sources; then all the others
+// --tests               folders or files of tests to run first; without, those that mirror the sources; then all the others
 // --only                no others
 // --budget              seconds of tests to give a mutant that they reach outside of tests, each time with the sources
 //                       read anew; all the tests that lead to it without
@@ -71,7 +71,7 @@ const open = () => wanted.filter((id) => byId.has(id));
 for (const { id } of chosen.filter(isWithout)) settled(id, "equivalent");
 const tests = testsReaching([...new Set(chosen.map(({ path }) => path))]);
 const rooms = options.tests?.split(",") ?? mirrors(sources);
-const ofRooms = tests.filter((path) => rooms.some((room) => path.startsWith(`${room}/`)));
+const ofRooms = tests.filter((path) => rooms.some((room) => path === room || path.startsWith(`${room}/`)));
 const others = options.only ? [] : tests.filter((path) => !ofRooms.includes(path));
 say(
   `${chosen.length} of ${mutants.length} mutants in ${sources.length} files; ${ofRooms.length} and ${others.length} test files`,

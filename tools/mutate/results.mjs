@@ -11,19 +11,22 @@ export const resultLine = (result) =>
   `${result.fate.padEnd(11)}  ${result.path}:${result.line}  ${change(result)}`;
 
 /**
- * Mutants that live in the results of an earlier run, or took too long there. Lines may have moved since; the change
- * tells which they are.
+ * Mutants that live in the results of an earlier run, or took too long there: by their lines, or where those have moved
+ * since, by what they change.
  *
  * @param {string} text
  * @param {Placed[]} mutants
  */
 export function openIn(text, mutants) {
-  const open = new Set(
-    [...text.matchAll(/^(.{11}) {2}(\S+):\d+ {2}(.+)$/gm)]
-      .filter(([, fate]) => lives(fate.trim()) || fate.trim() === "too long")
-      .map(([, , path, changed]) => `${path} ${changed}`),
+  const open = [...text.matchAll(/^(.{11}) {2}(\S+):(\d+) {2}(.+)$/gm)].filter(
+    ([, fate]) => lives(fate.trim()) || fate.trim() === "too long",
   );
-  return mutants.filter((mutant) => open.has(`${mutant.path} ${change(mutant)}`));
+  const found = open.flatMap(([, , path, line, changed]) => {
+    const alike = mutants.filter((mutant) => mutant.path === path && change(mutant) === changed);
+    const there = alike.filter((mutant) => mutant.line === Number(line));
+    return there.length > 0 ? there : alike;
+  });
+  return [...new Set(found)];
 }
 
 /**

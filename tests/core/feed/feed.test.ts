@@ -74,6 +74,7 @@ describe("groundbait", () => {
 
   it("wants a ball to mix for", () => {
     expect(groundbait(0).findings[0]!.code).toBe("groundbait-balls");
+    expect(groundbait(1).ok).toBe(true);
     expect(groundbait(4, Number.NaN).findings[0]!.code).toBe("groundbait-balls");
   });
 });

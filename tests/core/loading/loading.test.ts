@@ -106,8 +106,8 @@ describe("choosing the shot", () => {
     ["more than any float carries", tradeTub({ AAA: 1 }), 51, "loading.bad-target"],
     ["a shot without weight", [{ ...tradeShot("AAA"), massG: 0, count: 1 }], 1, "loading.bad-shot"],
     [
-      "a shot of more than a kilogram",
-      [{ ...tradeShot("AAA"), massG: 1001, count: 1 }],
+      "a shot of a kilogram",
+      [{ ...tradeShot("AAA"), massG: 1000, count: 1 }],
       1,
       "loading.bad-shot",
     ],

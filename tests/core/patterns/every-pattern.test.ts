@@ -134,6 +134,9 @@ describe("every pattern", () => {
         const { neededDepthMm, neededFloatToHookMm } = found.values as Record<string, number>;
         const deeper = { ...room, depthMm: neededDepthMm!, floatToHookMm: neededFloatToHookMm! + 1e-6 };
         expect(codes(spec, deeper)).not.toContain("pattern.too-shallow");
+        // As much and no more: a millimetre less of line does not.
+        const shorter = { ...room, floatToHookMm: neededFloatToHookMm! - 1 };
+        expect(codes(spec, shorter)).toContain("pattern.too-shallow");
       }),
       { numRuns: 3000, seed: 10 },
     );
@@ -142,6 +145,9 @@ describe("every pattern", () => {
 
   it.each([
     ["a length below nothing", { floatToHookMm: -5 }, "pattern.bad-length"],
+    ["no water at all", { depthMm: 0 }, "pattern.bad-length"],
+    ["a hook at the float", { floatToHookMm: 0 }, "pattern.bad-length"],
+    ["no hook length", { hookLengthMm: 0 }, "pattern.bad-length"],
     ["a depth that is no number", { depthMm: Number.NaN }, "beyond-reckoning"],
     ["a capacity smaller than hook and bait", { pullG: -0.1 }, "pattern.no-pull-left"],
     ["an empty tub", { tub: [] }, "pattern.not-in-tub"],
@@ -149,6 +155,16 @@ describe("every pattern", () => {
   ])("answers %s with a finding", (_, change, code) => {
     const spec: PatternSpec = { kind: "shirt button", sizes: ["No 8"], telltale: { size: "No 8" } };
     expect(codes(spec, { ...waggler, ...change })).toEqual([code]);
+  });
+
+  it("keeps two centimetres off the hook, common practice without a source", () => {
+    const spec = (fromHookMm: number): PatternSpec => ({
+      kind: "shirt button",
+      sizes: ["No 8"],
+      telltale: { size: "No 8", fromHookMm },
+    });
+    expect(codes(spec(20), waggler)).toEqual([]);
+    expect(codes(spec(19.9), waggler)).toEqual(["pattern.too-near-hook"]);
   });
 
   it("refuses shot that grow towards the hook", () => {
