@@ -1,5 +1,10 @@
 import type { RigEntry } from "../model/library.ts";
-import type { LineForFish, LineTable, StrengthBand } from "../model/line-table.ts";
+import {
+  type LineForFish,
+  type LineTable,
+  type StrengthBand,
+  strengthRoundingG,
+} from "../model/line-table.ts";
 import { type Message, message } from "../model/message.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import type { Figures } from "../words/figures.ts";
@@ -48,17 +53,14 @@ function lineAgainst(
   return parts.flatMap(({ line, key, strengthG, band, left }) => {
     const place = placeOf([key, "strength"]);
     const told = { line, found: figures.strength(strengthG), fish, allowed: bandText(band, figures) };
-    if (strengthG * left < band.leastG - roundingG) {
+    if (strengthG * left < band.leastG - strengthRoundingG) {
       const underShot =
         left < 1 ? ` and keeps ${figures.share(left)} of its strength under the shot on it` : "";
       return [message("line-too-light", place, { ...told, underShot })];
     }
-    return strengthG > band.mostG + roundingG ? [message("line-too-heavy", place, told)] : [];
+    return strengthG > band.mostG + strengthRoundingG ? [message("line-too-heavy", place, told)] : [];
   });
 }
-
-/** Pounds and kilograms that mean the same line differ by less [g]. */
-const roundingG = 30;
 
 const bandText = ({ leastG, mostG }: StrengthBand, figures: Figures) => figures.strengthBand(leastG, mostG);
 

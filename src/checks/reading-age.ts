@@ -13,7 +13,7 @@ import { type ContentCheck, toldOnce } from "./check.ts";
 const gradeBelow = 7;
 
 /** Age at which a reader starts a grade: the first grade starts at six. */
-const ageOf = (grade: number): number => Math.max(6, Math.floor(grade) + 5);
+const ageOf = (grade: number): number => Math.floor(grade) + 5;
 
 const english = new ParseEnglish();
 

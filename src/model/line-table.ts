@@ -1,6 +1,9 @@
 import type { Basis } from "../core/basis.ts";
 import type { G } from "../core/units.ts";
 
+/** Pounds and kilograms that mean the same line differ by less. */
+export const strengthRoundingG: G = 30;
+
 /** Breaking strains between which a line suits a fish. */
 export interface StrengthBand {
   readonly leastG: G;

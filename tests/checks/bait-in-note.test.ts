@@ -38,13 +38,14 @@ function rig({ set = "", title = "Plain rig", purpose = "A rig for tests.", note
     .replace("every: 45 s", `every: 45 s, note: "${note}"`)
     .replace("depths:", `${set}depths:`)
     .replace("Notes.", notes);
-  return { "rigs/plain.md": set === up ? deeper(text) : text };
+  return { "rigs/plain.md": set.includes("up in the water") ? deeper(text) : text };
 }
 
 const over = "setting: over depth\noverdepth: 5 cm\n";
 const off = "setting: off bottom\noverdepth: -5 cm\n";
 /** Half way down in 2 m, two thirds in 3 m. */
-const up = "setting: up in the water\noverdepth: -1 m\n";
+const upBy = (length: string) => `setting: up in the water\noverdepth: -${length}\n`;
+const up = upBy("1 m");
 const deeper = (text: string) => text.replace("depths: [1 m, 1.5 m]", "depths: [2 m, 3 m]");
 const told = (changes: Parameters<typeof rig>[0]) => toldBy(baitInNote, rig(changes));
 
@@ -52,6 +53,10 @@ describe("what a note says of the bait in still water", () => {
   it.each([
     ["a bait on the bed", { set: over, notes: "The bait lies on the bed." }],
     ["its own share of the depth", { set: up, notes: "In 2 m of water the bait hangs half way down." }],
+    [
+      "its share to a tenth of the depth",
+      { set: upBy("80 cm"), notes: "In 2 m of water the bait hangs half way down." },
+    ],
   ])("may be %s", (_, changes) => {
     expect(told(changes)).toEqual([]);
   });
@@ -70,6 +75,10 @@ describe("what a note says of the bait in still water", () => {
   it.each([
     ["another share of the depth", { set: up, notes: "In 3 m of water the bait hangs half way down." }],
     ["a share that is so in one of its depths alone", { set: up, notes: "The bait hangs half way down." }],
+    [
+      "a share that is off by more",
+      { set: upBy("75 cm"), notes: "In 2 m of water the bait hangs half way down." },
+    ],
     ["another place, in the purpose", { set: off, purpose: "Keep a bait on the bed." }],
     ["another place, in the note on feed", { set: off, note: "The bait lies on the bottom." }],
   ])("warns of %s", (_, changes) => {
@@ -105,6 +114,16 @@ describe("a note in running water", () => {
     expect(inStream("The bait runs just off the bed.", 0, 0)).toMatchObject([
       { is: "has its bait 0 cm to 0 cm off the bed" },
     ]);
+  });
+
+  it("is not held against what nobody has reckoned", () => {
+    const checked = checkedOf(rig({ set: over, notes: "The bait drags on the bed." }));
+    const rigs = checked.rigs.map(({ rig: one, ...solved }) => ({
+      ...solved,
+      rig: { ...one, water: "flowing" as const },
+      depths: solved.depths.map(({ inWater: _, ...depth }) => depth),
+    }));
+    expect(baitInNote({ ...checked, rigs })).toEqual([]);
   });
 
   it("goes by the heights at which it hangs where a height is named", () => {

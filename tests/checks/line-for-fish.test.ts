@@ -72,6 +72,11 @@ describe("line for fish", () => {
     expect(toldBy(lineForFish, lines("4 lb, 4 lb", "2.6 lb, 3 lb"))).toEqual([]);
   });
 
+  it("takes the whole strength of a hook length where nobody knows what is pinched on it", () => {
+    const checked = { ...checkedOf(lines("4 lb, 4 lb", "3 lb, 3 lb")), rigs: [] };
+    expect(lineForFish(checked)).toEqual([]);
+  });
+
   it("warns of a fish that the table has no line for, whatever its capitals", () => {
     const pike = {
       ...lines("4 lb, 4 lb", "3 lb, 3 lb"),

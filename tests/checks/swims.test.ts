@@ -20,3 +20,16 @@ it("a ledge that the soundings show is found where it is, its ends counted in", 
   );
   expect(toldBy(swimsAsFound, steep).map(({ code }) => code)).toEqual(["swim-hazard-untold"]);
 });
+
+// A sounding is taken to be right to 3 cm, and a depth to be the same to 15 cm: common practice, no source.
+it.each([
+  ["108 cm", []],
+  ["108.5 cm", ["notes-depth-other"]],
+  ["72 cm", []],
+  ["71.5 cm", ["notes-depth-other"]],
+])("%s found where 90 cm were plumbed brings %j", (depth, codes) => {
+  const notes = `swim: pond\ndate: 2026-05-02\ndepths:\n  - { spot: Close in, depth: ${depth} }\nrigs: []\n`;
+  expect(toldBy(swimsAsFound, { ...sampleSwim(), "notes/day.yaml": notes }).map(({ code }) => code)).toEqual(
+    codes,
+  );
+});

@@ -3,7 +3,7 @@ import { first } from "../../core/lists.ts";
 import type { Conditions, RuledOutBy } from "../../model/choosing.ts";
 import { blows, type LimitRule } from "../../model/choosing-rules.ts";
 import { levels, type RigEntry } from "../../model/library.ts";
-import type { LineForFish, LineTable } from "../../model/line-table.ts";
+import { type LineForFish, type LineTable, strengthRoundingG } from "../../model/line-table.ts";
 import type { Rig } from "../../model/rig.ts";
 
 type Of<R extends LimitRule["rule"]> = Extract<LimitRule, { readonly rule: R }>;
@@ -48,7 +48,7 @@ const limits: { readonly [R in QuickRule]: Limit<R> } = {
   },
   snag: ({ withinMm, mainLineG }, { rig }, { snagMm }) => {
     const { strengthG } = rig.mainLine;
-    return snagMm === undefined || snagMm > withinMm || strengthG >= mainLineG - roundingG
+    return snagMm === undefined || snagMm > withinMm || strengthG >= mainLineG - strengthRoundingG
       ? undefined
       : { rule: "snag", strengthG, leastG: mainLineG, snagMm };
   },
@@ -59,9 +59,6 @@ const limits: { readonly [R in QuickRule]: Limit<R> } = {
     return !blows(wind, of) || loadG >= neededG ? undefined : { rule: "wind", loadG, neededG };
   },
 };
-
-/** Pounds and kilograms that mean the same line differ by less [g]. */
-const roundingG = 30;
 
 /** What a float is cast with: what it takes and what is built into it. */
 const castG = ({ capacityG, selfLoadG }: Float) => capacityG + selfLoadG;
@@ -80,7 +77,7 @@ function lineTooLight({ fish, mainLine, hookLine }: LineForFish, rig: Rig) {
       ["main line", rig.mainLine.strengthG, mainLine.leastG],
       ["hook length", rig.hookLine.strengthG, hookLine.leastG],
     ] as const
-  ).find(([, strengthG, leastG]) => strengthG < leastG - roundingG);
+  ).find(([, strengthG, leastG]) => strengthG < leastG - strengthRoundingG);
   if (!light) return undefined;
   const [line, strengthG, leastG] = light;
   return { rule: "line", line, strengthG, leastG, fish } as const;

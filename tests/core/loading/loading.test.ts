@@ -105,12 +105,7 @@ describe("choosing the shot", () => {
     ["no figure", tradeTub({ AAA: 1 }), Number.NaN, "beyond-reckoning"],
     ["more than any float carries", tradeTub({ AAA: 1 }), 51, "loading.bad-target"],
     ["a shot without weight", [{ ...tradeShot("AAA"), massG: 0, count: 1 }], 1, "loading.bad-shot"],
-    [
-      "a shot of a kilogram",
-      [{ ...tradeShot("AAA"), massG: 1000, count: 1 }],
-      1,
-      "loading.bad-shot",
-    ],
+    ["a shot of a kilogram", [{ ...tradeShot("AAA"), massG: 1000, count: 1 }], 1, "loading.bad-shot"],
     ["a count below nothing", [{ ...tradeShot("AAA"), count: -1 }], 1, "loading.bad-shot"],
     [
       "a weight that is no number",

@@ -114,6 +114,17 @@ describe.each(cases)("%s, moment by moment", (_, rig) => {
     const float = rig.draughtMm;
     expect(Math.max(...gaps.slice(1))).toBeLessThanOrEqual(Math.max(float, fromHookMm[0]! / 8));
   });
+
+  test.each(landings)("landed %s, no place could go without a stretch longer than a sixteenth", (landing) => {
+    const { fromHookMm } = sinks(rig, landing).line;
+    const asked = [rig.floatToHookMm, rig.hookLengthMm, ...rig.shot.map((one) => one.fromHookMm)];
+    const between = fromHookMm.slice(1, -1).filter((one) => !asked.includes(one));
+    for (const one of between) {
+      const at = fromHookMm.indexOf(one);
+      expect(fromHookMm[at - 1]! - fromHookMm[at + 1]!).toBeGreaterThan(fromHookMm[0]! / 16);
+    }
+    expect(between.length).toBeGreaterThan(5);
+  });
 });
 
 test("the trial rigs sink as the trial with 32 lumps a metre found, within 10 %", () => {
