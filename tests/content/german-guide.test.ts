@@ -100,6 +100,17 @@ describe("a guide in German", () => {
     }
   }, 120_000);
 
+  // What is listened to at one go; a number with its unit is one word. Common practice, no source.
+  it("tells each drawing to who cannot see it in at most 60 words", () => {
+    const said = [...files]
+      .filter(([path]) => isText(path))
+      .flatMap(([, html]) => [...String(html).matchAll(/<desc[^>]*>([\s\S]*?)<\/desc>/g)])
+      .map(([, text]) => text!.replace(/(?<=\d)[ \u00A0](?=\D)/g, "\u00A0"));
+    expect(said.length).toBeGreaterThan(50);
+    expect(said.filter((text) => text.split(" ").length > 60)).toEqual([]);
+    expect(said.filter((text) => /\bNr\.?[ \u00A0]\d|×/.test(text))).toEqual([]);
+  });
+
   it("says so on each page, and writes each decimal with a comma", () => {
     for (const [path, html] of [...files].filter(([path]) => isText(path))) {
       expect(String(html), path).toContain('<html lang="de"');

@@ -41,13 +41,15 @@ describe("the site of the shipped content", () => {
     }
   });
 
-  test("a float's page tells the thickness of its tip as the drawing beside it does", () => {
+  test("a float's page tells how thick its tip is and how much of it shows as the drawing beside it does", () => {
     const floats = String(files.get("site/floats.html")).split('<section class="float"').slice(1);
     expect(floats.length).toBeGreaterThan(10);
     for (const float of floats) {
       const plain = float.replace(/<[^>]*>/g, " ").replace(/\s+/g, " ");
       const [, told] = /Tip thickness ([\d.]+ mm)/.exec(plain)!;
       expect(plain).toContain(`tip ${told} thick`);
+      const [, showing] = /Tip showing then ([\d.]+ mm)/.exec(plain)!;
+      expect(plain).toContain(`${showing} of tip shows`);
     }
   });
 

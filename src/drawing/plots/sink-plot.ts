@@ -220,14 +220,14 @@ function ends({ curves }: Panel, scales: Scales, kit: DrawingKit): Item[] {
 
 function describe(rigs: readonly SinkCurves[], { words, figures }: DrawingKit): string {
   return rigs
-    .flatMap(({ sinks, title }) =>
-      sinks.map(({ landing, tenthsS }) =>
-        words("drawing.sink.description", {
-          rig: words(`drawing.sink.${landing}`, { rig: title }),
+    .map(({ sinks, title }) => {
+      const ways = sinks.map(({ landing, tenthsS }) =>
+        words(`drawing.sink.${landing}`, {
           half: figures.time(entry(tenthsS, 4)),
           all: figures.time(last(tenthsS)),
         }),
-      ),
-    )
+      );
+      return words("drawing.sink.description", { rig: title, ways: ways.join("; ") });
+    })
     .join(" ");
 }

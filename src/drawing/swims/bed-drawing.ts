@@ -71,7 +71,7 @@ export function drawBed(cut: CutSwim, box: Box, kit: DrawingKit, { textMm }: { t
         ),
       ]),
       ...[words("drawing.bed.scale", { times }), datum].map((said, i) =>
-        text(point((left + right) / 2, foot + under + (2.2 + 1.1 * i) * textMm), said, 0.9 * textMm, {
+        text(point((left + right) / 2, foot + under + (2.2 + 1.1 * i) * textMm), said, textMm, {
           anchor: "middle",
           ink: "soft",
         }),

@@ -1,3 +1,4 @@
+import { first } from "../../core/lists.ts";
 import { type Bed, bedDepth, gapsOf, ledgesOf } from "../../core/swim/bed.ts";
 import type { SoundedLine, Spot, SwimEntry } from "../../model/swim.ts";
 import type { DrawingKit } from "../kit.ts";
@@ -9,18 +10,28 @@ export interface CutSwim {
   readonly spots: readonly (readonly [number: number, spot: Spot])[];
 }
 
-/** What a cut through a swim shows, for who cannot see it: soundings, ledges, what lies there, spots, and what nobody knows. */
-export function describeBed(
-  { swim, line, spots }: CutSwim,
-  bed: Bed,
-  { words, figures }: DrawingKit,
-): string {
+/**
+ * What a cut through a swim shows, for who cannot see it: how deep it is, ledges, what lies there, spots, and what nobody
+ * knows. Its title says where, and the table beside it has each sounding.
+ */
+export function describeBed({ line, spots }: CutSwim, bed: Bed, { words, figures }: DrawingKit): string {
   const depth = figures.shortDepth;
-  const soundings = bed.soundings.map(({ fromBankMm, depthMm }) =>
-    words("drawing.bed.spoken-sounding", { distance: depth(fromBankMm), depth: depth(depthMm) }),
+  const deepest = bed.soundings.reduce((a, b) => (b.depthMm > a.depthMm ? b : a));
+  const nearest = first(bed.soundings);
+  const places = spots.map(([number, { fromBankMm }]) =>
+    words("drawing.bed.spoken-spot", {
+      number,
+      distance: depth(fromBankMm),
+      depth: depth(bedDepth(bed, fromBankMm)?.depthMm ?? 0),
+    }),
   );
   return [
-    words("drawing.bed.spoken", { swim: swim.title, line: line.title, soundings: soundings.join(", ") }),
+    words("drawing.bed.spoken", {
+      first: depth(nearest.depthMm),
+      from: depth(nearest.fromBankMm),
+      most: depth(deepest.depthMm),
+      out: depth(deepest.fromBankMm),
+    }),
     ...ledgesOf(bed).map(({ fromMm, toMm, shallowMm, deepMm, isDrop }) =>
       words(isDrop ? "drawing.bed.spoken-drop" : "drawing.bed.spoken-rise", {
         from: depth(fromMm),
@@ -37,14 +48,7 @@ export function describeBed(
           distance: depth(fromBankMm),
         }),
       ),
-    ...spots.map(([number, { title, fromBankMm }]) =>
-      words("drawing.bed.spoken-spot", {
-        number,
-        spot: title,
-        distance: depth(fromBankMm),
-        depth: depth(bedDepth(bed, fromBankMm)?.depthMm ?? 0),
-      }),
-    ),
+    ...(places.length > 0 ? [words("drawing.bed.spoken-spots", { spots: places.join("; ") })] : []),
     ...gapsOf(bed).map(({ fromMm, toMm }) =>
       words("drawing.bed.spoken-gap", { from: depth(fromMm), to: depth(toMm) }),
     ),

@@ -88,7 +88,7 @@ describe("plots", () => {
 
   test("a reader who cannot see the plot is told the times", () => {
     expect(drawings[0]!.description).toMatch(
-      /^Strung out, laid out straight: .* Strung out, in a heap: half-way down after 3 s, all but down after 8 s\. Bulk/,
+      /^Strung out: laid out straight, .*; in a heap, half-way down after 3 s, all but down after 8 s\. Bulk: /,
     );
   });
 

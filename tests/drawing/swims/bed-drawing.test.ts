@@ -44,6 +44,15 @@ describe.each(every)("the bed of %s, line %i", (id, at) => {
     expect(Number(/depths ([\d.]+)/.exec(named)![1])).toBeCloseTo(down / across, 0.5);
   });
 
+  it("tells the first and the deepest sounding, and where the rest stand", () => {
+    const { soundings } = bedOf(cut.line.soundings);
+    const deepest = Math.max(...soundings.map(({ depthMm }) => depthMm));
+    const { shortDepth } = drawingKit.figures;
+    expect(description).toContain(`${shortDepth(first(soundings).depthMm)} deep`);
+    expect(description).toContain(`${shortDepth(deepest)} at most`);
+    expect(description).toContain("the table has each sounding");
+  });
+
   it("names the datum, stays in its box, and tells each spot with its depth to who cannot see it", () => {
     expect(texts(items).map(({ text }) => text)).toContain(
       `0 is the level of ${drawingKit.figures.date(cut.swim.sounded)}`,
@@ -54,10 +63,10 @@ describe.each(every)("the bed of %s, line %i", (id, at) => {
       expect([text, left >= -0.01, left + width <= box.widthMm + 0.01]).toEqual([text, true, true]);
       expect(yMm).toBeLessThanOrEqual(box.heightMm);
     }
-    for (const [number, { title, fromBankMm, line }] of cut.spots) {
+    for (const [number, { fromBankMm, line }] of cut.spots) {
       const depth = drawingKit.figures.shortDepth(bedDepth(bedOf(line.soundings), fromBankMm)!.depthMm);
-      expect(description).toContain(`Place ${number}, ${title}, is`);
-      expect(description).toContain(`in ${depth} of water.`);
+      const out = drawingKit.figures.shortDepth(fromBankMm);
+      expect(description).toContain(`${number}, ${depth} deep, ${out} out`);
     }
   });
 });
@@ -65,8 +74,8 @@ describe.each(every)("the bed of %s, line %i", (id, at) => {
 it("names the ledges that it finds, and a written one of the same place once", () => {
   const { items, description } = drawBed(cutOf("makebelieve-canal-wide", 0), box, drawingKit, room);
   expect(texts(items).filter(({ text }) => text === "ledge")).toHaveLength(2);
-  expect(description).toContain("drops over a ledge from 0.75 m to 1.2 m, 2 m to 3 m out.");
-  expect(description).toContain("rises over a ledge from 1.1 m to 0.6 m, 9 m to 10 m out.");
+  expect(description).toContain("A ledge drops from 0.75 m to 1.2 m, 2 m to 3 m out.");
+  expect(description).toContain("A ledge rises from 1.1 m to 0.6 m, 9 m to 10 m out.");
 });
 
 it("dashes the bed where nobody has plumbed nearby, and says so", () => {
