@@ -70,7 +70,7 @@ export async function solveChecked(
 export async function* outputFiles(solved: Solved, settings: BuildSettings): AsyncIterable<OutputFile> {
   const { parts = buildParts } = settings;
   const drawings = drawPictures(solved.source);
-  if (parts.includes("data")) yield* counted("data", dataFiles(solved));
+  if (parts.includes("data")) yield* counted("data", dataFiles(solved, settings.keep));
   if (!parts.includes("web") && !parts.includes("print")) return;
   try {
     const printables = yield* printedFiles(solved, drawings, settings);

@@ -1,7 +1,6 @@
 import { entry, rising } from "../core/lists.ts";
 import type { Sink } from "../core/sink/sink-of-rig.ts";
 import type { Mm } from "../core/units.ts";
-import type { OutputFile } from "../markup/output.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { cm, rounded } from "./data-figures.ts";
 
@@ -44,11 +43,11 @@ function onTheWay(
   };
 }
 
-/** `data/sinking/<id>.json`: apart from the rig's other data, which its cards carry. Figures of a row share a line. */
-export function sinkingFile(solved: SolvedRig): OutputFile {
+/** The text of a rig's `data/sinking/<id>.json`: apart from the rig's other data, which its cards carry. Figures of a row share a line. */
+export function sinkingJson(solved: SolvedRig): string {
   const text = JSON.stringify(sinkingData(solved), null, 2).replace(
     /\[\n\s+(-?\d[^[\]{}"]*?)\n\s*\]/g,
     (_, row: string) => `[${row.replace(/\s+/g, " ")}]`,
   );
-  return { path: `data/sinking/${solved.rig.id}.json`, content: `${text}\n` };
+  return `${text}\n`;
 }

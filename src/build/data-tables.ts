@@ -1,5 +1,7 @@
 import { stringify } from "csv-stringify/sync";
 import type { OutputFile } from "../markup/output.ts";
+import { digestOf, digestOnce } from "../model/digest.ts";
+import { type Keep, makeAnew } from "../model/kept.ts";
 import { allShot, mostShot, type SolvedRig } from "../model/solved.ts";
 import { cm, rounded } from "./data-figures.ts";
 
@@ -24,15 +26,23 @@ export function csvFile(path: string, columns: readonly string[], rows: readonly
 export function tableFiles(
   solved: readonly SolvedRig[],
   markings: ReadonlyMap<string, string>,
+  keep: Keep = makeAnew,
 ): readonly OutputFile[] {
   const shotColumns = ["rig", "depthCm", "size", "metal", "massG", "role", "fromHookCm"];
   const kitColumns = ["rig", "kind", "item", "size", "count"];
   return [
-    csvFile("data/shot.csv", shotColumns, solved.flatMap(shotRows)),
+    csvFile(
+      "data/shot.csv",
+      shotColumns,
+      solved.flatMap((one) => keep("rows of shot", digestOnce(one.rig), () => shotRows(one))),
+    ),
     csvFile(
       "data/kit.csv",
       kitColumns,
-      solved.flatMap((rig) => kitRows(rig, markings)),
+      solved.flatMap((one) => {
+        const marking = markings.get(one.rig.float.id) ?? "";
+        return keep("rows of kit", digestOf(digestOnce(one.rig), marking), () => kitRows(one, marking));
+      }),
     ),
   ];
 }
@@ -51,7 +61,7 @@ function shotRows({ rig, depths }: SolvedRig): Row[] {
   );
 }
 
-function kitRows(solved: SolvedRig, markings: ReadonlyMap<string, string>): Row[] {
+function kitRows(solved: SolvedRig, marking: string): Row[] {
   const { rig } = solved;
   const line = ({ strengthG, diameterMm }: typeof rig.mainLine) =>
     `${rounded(strengthG, 0)} g, ${rounded(diameterMm, 2)} mm`;
@@ -63,7 +73,7 @@ function kitRows(solved: SolvedRig, markings: ReadonlyMap<string, string>): Row[
     count: 1,
   });
   return [
-    one("float", rig.float.title, markings.get(rig.float.id) ?? ""),
+    one("float", rig.float.title, marking),
     one("main line", "line", line(rig.mainLine)),
     one("hook length", "line", line(rig.hookLine)),
     one("hook", "hook", String(rig.hook.size)),

@@ -3,12 +3,15 @@ import { lengthMm, tipDiameterMm } from "../core/float/float.ts";
 import type { LockGroups } from "../core/loading/loading.ts";
 import { ballDiameterMm, metalDensityKgM3, metals, pullShare } from "../core/tackle/shot.ts";
 import type { OutputFile } from "../markup/output.ts";
+import { digestOnce } from "../model/digest.ts";
+import { keptFile } from "../model/fingerprint.ts";
+import { type Keep, makeAnew } from "../model/kept.ts";
 import type { Guide, ScaleEntry } from "../model/library.ts";
 import type { Rig } from "../model/rig.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../model/solved.ts";
 import { cm, rounded } from "./data-figures.ts";
 import { feedData, inWaterData } from "./data-in-water.ts";
-import { sinkingFile } from "./data-sinking.ts";
+import { sinkingJson } from "./data-sinking.ts";
 import { orderFiles } from "./data-stock.ts";
 import { tableFiles } from "./data-tables.ts";
 import type { Solved } from "./stages.ts";
@@ -191,16 +194,24 @@ export const rigJson = (solved: SolvedRig): string => json(rigData(solved));
  * `data/rigs/<id>.json` and `data/sinking/<id>.json` for every rig, `data/shot.json`, shot and kit as tables, and what is to be
  * ordered for each shelf and each session.
  */
-export function* dataFiles({
-  rigs: solved,
-  library: { scales, guide, floats },
-  shelves,
-  sessions,
-  kit,
-}: Pick<Solved, "rigs" | "library" | "shelves" | "sessions" | "kit">): Iterable<OutputFile> {
-  for (const rig of solved) yield { path: `data/rigs/${rig.rig.id}.json`, content: rigJson(rig) };
-  for (const rig of solved) yield sinkingFile(rig);
+export function* dataFiles(
+  {
+    rigs: solved,
+    library: { scales, guide, floats },
+    shelves,
+    sessions,
+    kit,
+  }: Pick<Solved, "rigs" | "library" | "shelves" | "sessions" | "kit">,
+  keep: Keep = makeAnew,
+): Iterable<OutputFile> {
+  // The sums of a rig follow from the rig.
+  const ofRig = (folder: string, one: SolvedRig, text: (solved: SolvedRig) => string) =>
+    keptFile(`data/${folder}/${one.rig.id}.json`, keep, `data of ${folder}`, digestOnce(one.rig), () =>
+      text(one),
+    );
+  for (const rig of solved) yield ofRig("rigs", rig, rigJson);
+  for (const rig of solved) yield ofRig("sinking", rig, sinkingJson);
   yield { path: "data/shot.json", content: json(shotData(scales, guide)) };
-  yield* tableFiles(solved, new Map(floats.map(({ float, marking }) => [float.id, marking])));
+  yield* tableFiles(solved, new Map(floats.map(({ float, marking }) => [float.id, marking])), keep);
   yield* orderFiles(shelves, sessions, kit);
 }

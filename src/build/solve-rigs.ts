@@ -1,17 +1,15 @@
 import { setImmediate as turn } from "node:timers/promises";
 import { findingTable, type Subject } from "../core/finding-table.ts";
 import { known } from "../core/lists.ts";
-import { digestOf } from "../model/digest.ts";
 import { asTheyStand, type InOrder } from "../model/in-order.ts";
-import { inMemory, type Keep, makeAnew } from "../model/kept.ts";
+import { type Keep, makeAnew } from "../model/kept.ts";
 import type { Library, RigEntry } from "../model/library.ts";
 import { type Message, message, type Place, type Staged } from "../model/message.ts";
-import type { Rig } from "../model/rig.ts";
 import type { SolvedRig } from "../model/solved.ts";
-import { solveWholly } from "../solve/solve-wholly.ts";
 import type { Figures } from "../words/figures.ts";
 import { findingMessage, severityOf } from "../words/reason.ts";
 import type { Words } from "../words/words.ts";
+import { wholly } from "./kept-rig.ts";
 
 /** Front matter that a finding is about. */
 const frontMatter: Readonly<Record<Subject, readonly string[]>> = {
@@ -68,43 +66,4 @@ export async function solveRigs(
 /** How far over depth a rig is may be said by its setting alone. */
 function placeOfSubject(subject: Subject, { placeOf, rig }: RigEntry): Place {
   return placeOf(subject === "setting" && rig.overdepthMm === 0 ? ["setting"] : frontMatter[subject]);
-}
-
-/** Rigs whose depths are not looked up again; with all that was found of the water they take some 500 kB each. */
-const depthsAtHand = 60;
-const atHand = new WeakMap<Keep, Keep>();
-
-/**
- * A rig with all its sums, where it can be had, and all that was found on the way. The sums of its depths are looked up when
- * somebody asks for them, and held no longer, as a guide may have thousands of rigs.
- */
-export function wholly(rig: Rig, keep: Keep) {
-  const depthsOf = atHand.get(keep) ?? inMemory(depthsAtHand, keep);
-  atHand.set(keep, depthsOf);
-  const from = digestOf(rig);
-  const depths = (made = () => solved(rig).depths) => depthsOf("depths of rig", from, made);
-  const { value, findings } = keep("rig", from, () => {
-    const { value: sums, depths: made, findings: found } = solved(rig);
-    if (sums) depths(() => made);
-    return { value: sums, findings: found };
-  });
-  if (!value) return { value, findings };
-  const whole: SolvedRig = {
-    ...value,
-    rig,
-    get depths() {
-      return depths();
-    },
-  };
-  return { value: whole, findings };
-}
-
-/** All that a rig's sums give, with its depths apart. */
-function solved(rig: Rig) {
-  const whole = solveWholly(rig);
-  const { findings } = whole;
-  if (!whole.ok) return { value: undefined, depths: [], findings };
-  // The rig itself is at hand.
-  const { rig: _, depths, ...sums } = whole.value;
-  return { value: sums, depths, findings };
 }

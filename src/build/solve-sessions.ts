@@ -12,7 +12,7 @@ import { type SpotToFish, spotsOf } from "../solve/session/session-spots.ts";
 import { solveSession } from "../solve/session/solve-session.ts";
 import { findingMessage, reasonText } from "../words/reason.ts";
 import type { TableKit } from "../words/table-kit.ts";
-import { wholly } from "./solve-rigs.ts";
+import { wholly } from "./kept-rig.ts";
 
 /** What the sessions of a guide are reckoned from. */
 interface SessionsInput {

@@ -1,5 +1,8 @@
 import type { Root } from "mdast";
 import { visit } from "unist-util-visit";
+import { entry } from "../core/lists.ts";
+import { digestOf, digestOnce } from "../model/digest.ts";
+import { makeAnew } from "../model/kept.ts";
 import type { Library } from "../model/library.ts";
 import { literal } from "../model/literal.ts";
 import { message } from "../model/message.ts";
@@ -9,28 +12,36 @@ import { formsOf } from "./glossary-forms.ts";
 import { allTexts } from "./texts.ts";
 
 /** Words of the glossary that stand nowhere else, in no text, card or table and in no other word's meaning. */
-export const unusedTerms: ContentCheck = ({ library }) => {
-  const texts = writtenTexts(library)
-    .join("\n")
-    .replace(/[ \n]+/g, " ")
-    .toLowerCase();
-  const meanings = library.glossary.map(({ meaning }) => meaning.toLowerCase());
-  return library.glossary.flatMap((term, at) => {
-    const anyForm = new RegExp(
-      `(?<![\\p{L}\\d])(?:${formsOf(term).map(literal).join("|")})(?![\\p{L}\\d])`,
-      "u",
-    );
-    const used =
-      anyForm.test(texts) || meanings.some((meaning, other) => other !== at && anyForm.test(meaning));
-    return used ? [] : [message("term-not-used", term.place, { term: term.term })];
+export const unusedTerms: ContentCheck = ({ library, keep = makeAnew }) => {
+  const { glossary } = library;
+  const forms = glossary.map(
+    (term) => new RegExp(`(?<![\\p{L}\\d])(?:${formsOf(term).map(literal).join("|")})(?![\\p{L}\\d])`, "u"),
+  );
+  const inGlossary = digestOf(forms.map(String));
+  const usedIn = (of: object, words: () => string): readonly number[] =>
+    keep("terms in a text", digestOf(inGlossary, digestOnce(of)), () => {
+      const text = words()
+        .replace(/[ \n]+/g, " ")
+        .toLowerCase();
+      return forms.flatMap((form, at) => (form.test(text) ? [at] : []));
+    });
+  const used = new Set([
+    ...allTexts(library).flatMap(({ body }) => usedIn(body, () => wordsOf(body))),
+    ...[wordsOfEntries(library), sentencesOf(library.words)].flatMap((all) =>
+      usedIn(all, () => all.join("\n")),
+    ),
+  ]);
+  const meanings = glossary.map(({ meaning }) => meaning.toLowerCase());
+  return glossary.flatMap(({ term, place }, at) => {
+    const isMeant = meanings.some((meaning, other) => other !== at && entry(forms, at).test(meaning));
+    return used.has(at) || isMeant ? [] : [message("term-not-used", place, { term })];
   });
 };
 
-/** All that readers see of the content but for the glossary itself. */
-function writtenTexts(library: Library): readonly string[] {
-  const { lessons, pages, floats, rigs, baits, species, troubles, scales, knots, words } = library;
+/** All that readers see of the content but for its texts, its fixed words, and the glossary itself. */
+function wordsOfEntries(library: Library): readonly string[] {
+  const { lessons, pages, floats, rigs, baits, species, troubles, scales, knots } = library;
   return [
-    ...allTexts(library).map(({ body }) => wordsOf(body)),
     ...[...lessons, ...pages, ...floats, ...rigs].flatMap(({ title, summary }) => [title, summary]),
     ...lessons.map(({ part }) => part),
     ...rigs.flatMap(({ useWhen, notWhen, changeFirst, catches }) => [
@@ -46,7 +57,6 @@ function writtenTexts(library: Library): readonly string[] {
     ...troubles.flatMap(({ sign, causes, remedies }) => [sign, ...causes, ...remedies]),
     ...scales.flatMap(({ sizes }) => sizes.map(({ name }) => name)),
     ...knots.map(({ title }) => title),
-    ...sentencesOf(words),
   ];
 }
 

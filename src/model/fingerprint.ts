@@ -1,4 +1,5 @@
 import { createHash } from "node:crypto";
+import { type Keep, once } from "./kept.ts";
 
 /** What tells one file's content from another's. */
 export interface Fingerprint {
@@ -28,3 +29,27 @@ export const movedTo = (path: string, file: OfFile): OfFile & { readonly path: s
     return file.content;
   },
 });
+
+/**
+ * A file whose content is made once for all that it is made from; size and hash are kept apart, so that it is read only once
+ * somebody asks what is in it.
+ *
+ * @param kind names the function
+ * @param from all that it depends on, as text
+ */
+export function keptFile<T extends string | Uint8Array>(
+  path: string,
+  keep: Keep,
+  kind: string,
+  from: string,
+  make: () => T,
+): OfFile & { readonly path: string } {
+  const content = once(() => keep(kind, from, make));
+  return {
+    path,
+    known: keep(`${kind}, told`, from, () => fingerprintOf(content())),
+    get content() {
+      return content();
+    },
+  };
+}

@@ -5,6 +5,7 @@ import { nodeFonts } from "../layout/node-fonts.ts";
 import { digestOf } from "../model/digest.ts";
 import type { Keep } from "../model/kept.ts";
 import type { Library } from "../model/library.ts";
+import type { OwnFont } from "../model/own-font.ts";
 
 /** The script that makes cards in the browser. */
 export const cardScript = "card.js";
@@ -29,23 +30,26 @@ export function withCardFaces(
   if (script === undefined) return assets;
   const { words, guide, rigs, scales, font } = library;
   const told = JSON.stringify([words, guide, rigs.map(({ rig }) => rig), scales]);
-  const fontFrom = font && Buffer.from(font.bytes).toString("base64");
-  const data = keep("faces of cards", digestOf(told, fontFrom), () => facesFor(told, library));
+  const data = `${facesFor(told, font, keep)}${hyphensFor(told, guide.language)}`;
   return new Map([...assets, [cardScript, `${data}${script}`]]);
 }
 
-function facesFor(told: string, { guide, font }: Library): string {
+/** The faces follow from the signs, which seldom change: most edits write with those that are there. */
+function facesFor(told: string, font: OwnFont | undefined, keep: Keep): string {
   const signs = new Set(told).add(String.fromCodePoint(shownHyphen));
   for (const [first, last] of usualSigns) {
     for (let code = first; code <= last; code++) signs.add(String.fromCodePoint(code));
   }
-  const { regular, bold, italic } = nodeFonts(font?.bytes).faces;
-  const packed = {
-    regular: packedFace(regular.source, signs),
-    bold: packedFace(bold.source, signs),
-    italic: packedFace(italic.source, signs),
-  };
-  return `var dotdownFaces=${JSON.stringify(packed)};\n${hyphensFor(told, guide.language)}`;
+  const fontFrom = font && Buffer.from(font.bytes).toString("base64");
+  return keep("faces of cards", digestOf([...signs].sort().join(""), fontFrom), () => {
+    const { regular, bold, italic } = nodeFonts(font?.bytes).faces;
+    const packed = {
+      regular: packedFace(regular.source, signs),
+      bold: packedFace(bold.source, signs),
+      italic: packedFace(italic.source, signs),
+    };
+    return `var dotdownFaces=${JSON.stringify(packed)};\n`;
+  });
 }
 
 /** The words of a guide that its language parts, so that no page needs the language's patterns. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { sinkingFile } from "../../../src/build/data-sinking.ts";
+import { sinkingJson } from "../../../src/build/data-sinking.ts";
 import { entry, first, last } from "../../../src/core/lists.ts";
 import type { Film } from "../../../src/drawing/film/film.ts";
 import { drawFilm } from "../../../src/drawing/film/films.ts";
@@ -60,7 +60,7 @@ function atTime({ timesS }: OnTheWay, row: readonly number[], timeS: number): nu
 }
 
 function published(solved: SolvedRig, depth: SolvedDepth): readonly OnTheWay[] {
-  const { content } = sinkingFile({ ...solved, depths: [depth] });
+  const content = sinkingJson({ ...solved, depths: [depth] });
   const [data] = JSON.parse(String(content)).depths as { sink: OnTheWay[]; sisterSink?: OnTheWay[] }[];
   return data!.sisterSink ? [data!.sink[0]!, data!.sisterSink[0]!] : data!.sink;
 }
