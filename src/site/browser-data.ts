@@ -27,8 +27,13 @@ interface GuideData {
 /**
  * Data for the page scripts as scripts that set one global each: opened from disk a page may load a script but fetch
  * nothing. A count without end is written as null, JSON having no such number.
+ *
+ * @param addressOf where a file stands
  */
-export function browserData({ library, assets }: Pick<SiteInput, "library" | "assets">): OutputFile[] {
+export function browserData(
+  { library, assets }: Pick<SiteInput, "library" | "assets">,
+  addressOf: (file: OutputFile) => string = stampedPath,
+): OutputFile[] {
   const asked = sectionsAskedFor(assets);
   const markings = new Map(library.floats.map(({ float, marking }) => [float.id, marking]));
   const ofRigs = library.rigs.map((entry) => ({
@@ -43,7 +48,7 @@ export function browserData({ library, assets }: Pick<SiteInput, "library" | "as
       id,
       water,
       depthsMm,
-      data: relative("site", stampedPath({ path, content })),
+      data: relative("site", addressOf({ path, content })),
       page: relative("site", sitePaths.rig(id)),
     })),
   };

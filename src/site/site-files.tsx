@@ -43,7 +43,9 @@ export function siteFile(path: string, input: SiteInput): OutputFile | undefined
   const page = pages.find((one) => one.path === path);
   if (page) return fileOf(page, input);
   const isSearch = searchPaths.some((one) => one === path);
-  const files = isSearch ? searchFiles(pages, input).files : [...assetFiles(input), manifest(input)];
+  const files = isSearch
+    ? searchFiles(pages, input).files
+    : [...assetFiles(input, ({ path }) => path), manifest(input)];
   return files.find((file) => file.path === path);
 }
 
@@ -96,12 +98,12 @@ function searchFiles(pages: readonly Page[], input: SiteInput) {
 }
 
 /** Style sheet, fonts, scripts and their data, pictures and icon. */
-function assetFiles(input: SiteInput): readonly OutputFile[] {
+function assetFiles(input: SiteInput, addressOf?: (file: OutputFile) => string): readonly OutputFile[] {
   const assets = [...input.assets].flatMap(([name, content]) => {
     if (name === workerAsset || name === iconAsset) return [];
     return { path: sitePaths.asset(name), content: assetOf(name, content, input) };
   });
-  return [...assets, ...browserData(input), ...imageFiles(input.images), ...iconFiles(input)];
+  return [...assets, ...browserData(input, addressOf), ...imageFiles(input.images), ...iconFiles(input)];
 }
 
 /** An asset in the guide's own colours, where it has any. */
