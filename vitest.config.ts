@@ -10,7 +10,7 @@ const slow = "tests/**/*.slow.test.{ts,tsx}";
 
 export default defineConfig({
   test: {
-    globalSetup: "tests/support/compile-once.ts",
+    globalSetup: "tests/support/compile-once.mjs",
     // What is asked for again and again comes late on a busy machine; the runner's own limit is a second.
     expect: { poll: { timeout: 120_000 } },
     // Tests make much that soon goes; with more room for it, a tenth less of their time goes into clearing up.
@@ -30,6 +30,9 @@ export default defineConfig({
           testTimeout: 180_000,
           hookTimeout: 180_000,
           isolate: false,
+          // Node's own imports, of sources without their types: the runner's stand-ins for them cost a tenth of the time.
+          execArgv: ["--import", join(import.meta.dirname, "tests/support/typescript/register.mjs")],
+          experimental: { viteModuleRunner: false, nodeLoader: false },
         },
       },
       { extends: true, test: { name: "slow", include: [slow], testTimeout: 600_000, hookTimeout: 600_000 } },

@@ -92,9 +92,14 @@ function rectOf(item: Flat): Rect {
       bottom: item.cyMm + reach,
     };
   }
-  const xs = segments(item).flatMap(([x1, , x2]) => [x1, x2]);
-  const ys = segments(item).flatMap(([, y1, , y2]) => [y1, y2]);
-  return { left: Math.min(...xs), top: Math.min(...ys), right: Math.max(...xs), bottom: Math.max(...ys) };
+  const rect = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity };
+  for (const [x1, y1, x2, y2] of segments(item)) {
+    rect.left = Math.min(rect.left, x1, x2);
+    rect.top = Math.min(rect.top, y1, y2);
+    rect.right = Math.max(rect.right, x1, x2);
+    rect.bottom = Math.max(rect.bottom, y1, y2);
+  }
+  return rect;
 }
 
 const slackMm = 0.02;
@@ -114,13 +119,17 @@ export function outOfFrame(drawing: Drawing): string[] {
     .map(name);
 }
 
+/** The texts of a drawing, and where they put ink. */
+const labelsOf = (items: readonly Flat[]) =>
+  items.filter((item) => item.kind === "text").map((item) => ({ text: item.text, rect: textRect(item) }));
+
 /** Pairs of texts that overlap. */
 export function overlappingTexts(drawing: Drawing): string[] {
-  const texts = flatItems(drawing.items).filter((item) => item.kind === "text");
-  return texts.flatMap((a, i) =>
-    texts
+  const labels = labelsOf(flatItems(drawing.items));
+  return labels.flatMap((a, i) =>
+    labels
       .slice(i + 1)
-      .filter((b) => meet(textRect(a), textRect(b)))
+      .filter((b) => meet(a.rect, b.rect))
       .map((b) => `${a.text} / ${b.text}`),
   );
 }
@@ -128,26 +137,33 @@ export function overlappingTexts(drawing: Drawing): string[] {
 /** Strokes and discs that run through a text. Fills without a stroke are grounds and may. */
 export function marksThroughTexts(drawing: Drawing): string[] {
   const items = flatItems(drawing.items);
-  const texts = items.filter((item) => item.kind === "text");
-  return items.flatMap((item) =>
-    texts
-      .filter((label) => runsThrough(item, textRect(label)))
-      .map((label) => `${name(item)} / ${label.text}`),
-  );
+  const labels = labelsOf(items);
+  return items.flatMap((item) => {
+    const runsThrough = wayOf(item);
+    return labels.filter(({ rect }) => runsThrough(rect)).map(({ text }) => `${name(item)} / ${text}`);
+  });
 }
 
-function runsThrough(item: Flat, rect: Rect): boolean {
-  if (item.kind === "text" || (item.kind === "path" && !item.stroke)) return false;
-  if (item.kind === "circle" || item.kind === "image") return meet(rectOf(item), rect);
+/** Tells of each rectangle whether an item runs through it; its way is found once. */
+function wayOf(item: Flat): (rect: Rect) => boolean {
+  if (item.kind === "text" || (item.kind === "path" && !item.stroke)) return () => false;
+  const around = rectOf(item);
+  if (item.kind === "circle" || item.kind === "image") return (rect) => meet(around, rect);
   const half = item.stroke!.widthMm / 2;
-  const grown = {
-    left: rect.left - half,
-    top: rect.top - half,
-    right: rect.right + half,
-    bottom: rect.bottom + half,
+  const way = segments(item);
+  return (rect) => {
+    const grown = {
+      left: rect.left - half,
+      top: rect.top - half,
+      right: rect.right + half,
+      bottom: rect.bottom + half,
+    };
+    return touch(around, grown) && way.some((segment) => crosses(segment, grown));
   };
-  return segments(item).some((segment) => crosses(segment, grown));
 }
+
+const touch = (a: Rect, b: Rect) =>
+  a.left <= b.right && b.left <= a.right && a.top <= b.bottom && b.top <= a.bottom;
 
 function meet(a: Rect, b: Rect): boolean {
   return (
