@@ -5,7 +5,7 @@ import type { GlyphSource } from "./glyph-source.ts";
 export const faces = ["regular", "bold", "italic"] as const satisfies readonly Face[];
 
 /** A face that sets lines of text. */
-export interface Typeface {
+interface Typeface {
   readonly source: GlyphSource;
   /** Glyphs of a line with ligatures and kerning. */
   layout(text: string): GlyphRun;
@@ -14,7 +14,7 @@ export interface Typeface {
 }
 
 /** A line of glyphs, in units of the em. */
-export interface GlyphRun {
+interface GlyphRun {
   readonly glyphs: readonly PlacedGlyph[];
   readonly width: number;
 }

@@ -1,32 +1,24 @@
 import type { PathStep, TextItem } from "../drawing/model.ts";
 import type { FileFonts, PathCommand } from "./font-file.ts";
-import type { Fonts, GlyphRun, Typeface } from "./fonts.ts";
+import type { Fonts } from "./fonts.ts";
 
-/** A line of text shaped: its glyphs, and where it starts once its anchor is taken off. */
-interface ShapedLine {
-  readonly typeface: Typeface;
-  readonly run: GlyphRun;
-  readonly xMm: number;
-}
-
-export function shapeLine(item: TextItem, fonts: Fonts): ShapedLine {
-  const typeface = fonts.faces[item.face];
-  const run = typeface.layout(item.text);
-  const widthMm = (run.width * item.sizeMm) / typeface.source.unitsPerEm;
-  const before = { start: 0, middle: 0.5, end: 1 }[item.anchor];
-  return { typeface, run, xMm: item.xMm - before * widthMm };
+/** Where a line of text starts once its anchor is taken off [mm]. */
+export function lineStartMm({ xMm, text, sizeMm, face, anchor }: TextItem, { measure }: Fonts): number {
+  if (anchor === "start") return xMm;
+  return xMm - (anchor === "middle" ? 0.5 : 1) * measure(text, sizeMm, face);
 }
 
 /** The outlines of a line of text. */
 export function lineOutlines(item: TextItem, fonts: FileFonts): PathStep[] {
-  const { run, xMm } = shapeLine(item, fonts);
+  const run = fonts.faces[item.face].layout(item.text);
+  const startMm = lineStartMm(item, fonts);
   const file = fonts.files[item.face];
   const scale = item.sizeMm / file.unitsPerEm;
   const steps: PathStep[] = [];
   let pen = 0;
   for (const { id, advance, kern } of run.glyphs) {
     const from = pen;
-    const x = (units: number) => xMm + (from + units) * scale;
+    const x = (units: number) => startMm + (from + units) * scale;
     const y = (units: number) => item.yMm - units * scale;
     steps.push(...glyphSteps(file.path(id), x, y));
     pen += advance + kern;

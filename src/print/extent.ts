@@ -1,6 +1,6 @@
 import type { Item } from "../drawing/model.ts";
 import type { Fonts } from "../layout/fonts.ts";
-import { shapeLine } from "../layout/shape-line.ts";
+import { lineStartMm } from "../layout/shape-line.ts";
 
 export interface Extent {
   readonly left: number;
@@ -52,7 +52,7 @@ function extentOfItem(item: Item, fonts: Fonts): Extent | undefined {
       };
     }
     case "text": {
-      const { xMm } = shapeLine(item, fonts);
+      const xMm = lineStartMm(item, fonts);
       return {
         left: xMm,
         top: item.yMm - 0.8 * item.sizeMm,

@@ -8,16 +8,35 @@ export type NumberText = (value: number, digits: number) => string;
  * @throws RangeError where the language is no BCP 47 tag
  */
 export function makeNumberText(language: string): NumberText {
-  const formats = new Map<number, Intl.NumberFormat>();
-  const format = (digits: number) => {
-    const known = formats.get(digits);
+  const writers = new Map<number, (value: number) => string>();
+  const writer = (digits: number) => {
+    const known = writers.get(digits);
     if (known) return known;
     const options = { maximumFractionDigits: digits, useGrouping: false, signDisplay: "negative" } as const;
-    const made = new Intl.NumberFormat(language, options);
-    formats.set(digits, made);
+    const format = new Intl.NumberFormat(language, options);
+    const made = remembered((value) => format.format(value).replace("-", "−"));
+    writers.set(digits, made);
     return made;
   };
-  return (value, digits) => format(digits).format(value).replace("-", "−");
+  return (value, digits) => writer(digits)(value);
+}
+
+/** Numbers that are remembered of each sort: a guide has the same ones again and again. */
+const mostKnown = 5_000;
+
+/** Writes each number once: the language's own way of writing one takes as long as a whole sentence. */
+function remembered(write: (value: number) => string): (value: number) => string {
+  const known = new Map<number, string>();
+  return (value) => {
+    let text = known.get(value);
+    // A map does not tell 0 from −0, which is written as 0, too.
+    if (text === undefined) {
+      if (known.size >= mostKnown) known.clear();
+      text = write(value);
+      known.set(value, text);
+    }
+    return text;
+  };
 }
 
 /** What is typed with a decimal point, such as `1.7 m`, as a language writes it. */

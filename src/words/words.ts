@@ -29,11 +29,16 @@ export const gapPattern = /\{(\w+)(?:, plural,((?:\s*\w+ \{[^{}]*\})+))?\}/g;
 export function makeWords(tree: WordTree, language = "en"): Words {
   const rules = new Intl.PluralRules(language);
   const number = makeNumberText(language);
+  const known = new Map<WordKey, string>();
+  const sentence = (key: WordKey): string => {
+    const text = known.get(key) ?? sentenceIn(tree, key);
+    known.set(key, text);
+    return text;
+  };
   return (key, values = {}) => {
-    let node: string | WordTree | undefined = tree;
-    for (const part of key.split(".")) node = typeof node === "object" ? node[part] : undefined;
-    if (typeof node !== "string") throw new WordsError(`no words for "${key}"`);
-    return node.replace(gapPattern, (_, gap: string, plurals?: string) => {
+    const text = sentence(key);
+    if (!text.includes("{")) return text;
+    return text.replace(gapPattern, (_, gap: string, plurals?: string) => {
       const value = values[gap];
       if (value === undefined) throw new WordsError(`no value for "{${gap}}" in the words "${key}"`);
       const text = typeof value === "number" ? number(value, mostDecimals) : value;
@@ -42,6 +47,13 @@ export function makeWords(tree: WordTree, language = "en"): Words {
         : pluralOf(plurals, rules.select(Number(value))).replaceAll("#", text);
     });
   };
+}
+
+function sentenceIn(tree: WordTree, key: WordKey): string {
+  let node: string | WordTree | undefined = tree;
+  for (const part of key.split(".")) node = typeof node === "object" ? node[part] : undefined;
+  if (typeof node !== "string") throw new WordsError(`no words for "${key}"`);
+  return node;
 }
 
 const mostDecimals = 3;

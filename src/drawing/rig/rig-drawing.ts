@@ -44,17 +44,32 @@ export function drawRig(
 ): Drawing {
   const variant = options.variant ?? "set";
   const depth = asDrawn(rig, moveFloat(solvedDepth, rig.rig.water, variant));
+  return {
+    ...box,
+    title: rigTitle(rig, depth, variant, kit),
+    description: rigDescription(rig, depth, kit, depth.floatToHookMm - solvedDepth.floatToHookMm),
+    items: rigMarks(rig, solvedDepth, box, kit, options),
+  };
+}
+
+/**
+ * What `drawRig` draws, without telling it in words.
+ *
+ * @throws NoRoomError as `drawRig`
+ */
+export function rigMarks(
+  rig: SolvedRig,
+  solvedDepth: SolvedDepth,
+  box: Box,
+  kit: DrawingKit,
+  options: RigDrawingOptions,
+): readonly Item[] {
+  const depth = asDrawn(rig, moveFloat(solvedDepth, rig.rig.water, options.variant ?? "set"));
   const planned = plansOf(rig, depth, box, options, kit);
   let labels: RigLabel[] | undefined = rigLabels(rig, depth, options.labels, kit);
   while (labels) {
     const items = tryDraw(rig, depth, planned, kit, options, labels);
-    if (items)
-      return {
-        ...box,
-        title: rigTitle(rig, depth, variant, kit),
-        description: rigDescription(rig, depth, kit, depth.floatToHookMm - solvedDepth.floatToHookMm),
-        items,
-      };
+    if (items) return items;
     labels = fewerLabels(labels, rig.rig.hookLengthMm, options.shared ?? "any", kit);
   }
   throw new NoRoomError("a rig with its shot", box, { folder: "rigs", id: rig.rig.id });

@@ -5,6 +5,7 @@ import type { BackLook, FrontLook } from "../../../templates/cards/card-look.ts"
 import { placedLogo } from "../../../templates/logo.ts";
 import { last } from "../../core/lists.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
+import { describeRig } from "../../drawing/rig/rig-drawing.ts";
 import type { Fonts } from "../../layout/fonts.ts";
 import { layOut } from "../../layout/lay-out.ts";
 import type { LaidOutPage } from "../../layout/page-of.ts";
@@ -43,6 +44,7 @@ export function makeComposer(
   const code = codeOf(card, format, kit);
   const mark = logo && format.logoMm && placedLogo(logo, format.logoMm);
   const saidMm = heightOfSaid(card, format, fonts);
+  const alt = describeRig(solved, drawn, kit);
   return {
     card,
     takes: (look, part, taken, tackle) => {
@@ -54,10 +56,9 @@ export function makeComposer(
     },
     front: (look, parts, lack = "noticed") => {
       const picture = rigPicture(solved, drawn, kit, look.figurePt * mmPerPoint, look.shared, lack);
+      const front = { card, look, scale: kit.figures.ruler, picture: { alt, draw: picture.draw } };
       const tip = parts.includes("true-tip") ? { tip: tipPicture(solved, kit, look) } : {};
-      return picture.checked(
-        layOut(CardFront({ card, look, scale: kit.figures.ruler, picture, ...tip }), format.front, fonts),
-      );
+      return picture.checked(layOut(CardFront({ ...front, ...tip }), format.front, fonts));
     },
     back: (look, parts, tackle) => {
       const choice = choiceOf(card, parts);

@@ -1,6 +1,6 @@
 import type { DrawingKit } from "../../drawing/kit.ts";
 import type { Item } from "../../drawing/model.ts";
-import { describeRig, drawRig } from "../../drawing/rig/rig-drawing.ts";
+import { rigMarks } from "../../drawing/rig/rig-drawing.ts";
 import type { SharedLabels } from "../../drawing/rig/rig-labels.ts";
 import type { Overflow } from "../../layout/overflow.ts";
 import type { LaidOutPage } from "../../layout/page-of.ts";
@@ -8,7 +8,6 @@ import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 
 /** A rig's drawing for the box that it is given on a card. */
 interface RigPicture {
-  readonly alt: string;
   draw(widthMm: number, heightMm: number): readonly Item[];
   /** The page with what the drawing lacked in room, once it was drawn. */
   checked(page: LaidOutPage): LaidOutPage;
@@ -36,13 +35,12 @@ export function rigPicture(
 ): RigPicture {
   const short = { ...kit, figures: kit.figures.compact };
   const drawn = (widthMm: number, heightMm: number) =>
-    drawRig(solved, depth, { widthMm, heightMm }, short, { labels: "distances", textMm, shared });
+    rigMarks(solved, depth, { widthMm, heightMm }, short, { labels: "distances", textMm, shared });
   const overflows: Overflow[] = [];
   return {
-    alt: describeRig(solved, depth, kit),
     draw: (widthMm, heightMm) => {
       try {
-        return drawn(widthMm, heightMm).items;
+        return drawn(widthMm, heightMm);
       } catch {
         const overMm =
           lack === "measured"

@@ -10,7 +10,7 @@ import type {
 import { printGrey } from "../../drawing/palette.ts";
 import type { Fonts } from "../../layout/fonts.ts";
 import type { Matrix } from "../../layout/paper.ts";
-import { shapeLine } from "../../layout/shape-line.ts";
+import { lineStartMm } from "../../layout/shape-line.ts";
 import type { RasterImage } from "../../model/own-image.ts";
 import { decimal, PdfString } from "./pdf-values.ts";
 
@@ -99,7 +99,7 @@ export class ContentWriter<Other> {
 
   /** One line of text, and signs after it that take no part in where it stands. */
   line(item: TextItem, after = ""): void {
-    const { xMm } = shapeLine(item, this.fonts);
+    const xMm = lineStartMm(item, this.fonts);
     if (item.spoken !== undefined) this.text += `/Span <</ActualText ${spokenInstead(item).written}>> BDC\n`;
     this.text +=
       `BT ${number(printGrey(item.ink))} g /${fontNames[item.face]} ${number(item.sizeMm)} Tf ` +

@@ -11,7 +11,7 @@ interface PdfStream {
 }
 
 /** How hard streams are packed, 0–9. */
-const level = 6;
+const level = 3;
 
 export const packed = (bytes: Uint8Array): Uint8Array => zlibSync(bytes, { level });
 

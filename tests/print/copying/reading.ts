@@ -1,7 +1,7 @@
 import type { Face, Item, TextItem } from "../../../src/drawing/model.ts";
 import type { FileFonts } from "../../../src/layout/font-file.ts";
 import { drawingToPng } from "../../../src/layout/png.ts";
-import { shapeLine } from "../../../src/layout/shape-line.ts";
+import { lineStartMm } from "../../../src/layout/shape-line.ts";
 import { dotsOf } from "../raster.ts";
 import { copiedTwice, type Greys, greysOf } from "./copier.ts";
 
@@ -48,7 +48,9 @@ export class FigureReader {
 
   /** A line as the copy has it: each sign of a figure the one that it looks most like, all else as it was set. */
   read(copy: Greys, line: TextItem): string {
-    const { run, xMm, typeface } = shapeLine(line, this.fonts);
+    const typeface = this.fonts.faces[line.face];
+    const run = typeface.layout(line.text);
+    const xMm = lineStartMm(line, this.fonts);
     const scale = line.sizeMm / typeface.source.unitsPerEm;
     const templates = this.#templatesOf(line.face, line.sizeMm);
     let pen = 0;
