@@ -11,7 +11,7 @@ import { NoRoomError } from "../no-room.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { parts } from "../parts/parts.ts";
 import { mirrored, rotated } from "../transform.ts";
-import { asDrawn, lineShape } from "./current-shape.ts";
+import { asDrawn, lineShape, upright } from "./current-shape.ts";
 import { placeRigLabels, rowGapMm } from "./rig-label-layout.ts";
 import { fewerLabels, type LabelChoice, type RigLabel, rigLabels, type SharedLabels } from "./rig-labels.ts";
 import { lineBelowFloat, lineToRod } from "./rig-line.ts";
@@ -89,7 +89,9 @@ function plansOf(
   const shape = lineShape(rig, depth);
   const rowMm = textMm * leading;
   const rowsAbove = (rig.rig.water === "flowing" && choice !== "none" ? 1 : 0) + (choice === "full" ? 1 : 0);
-  const foot = footMm(depth, box.widthMm, options, kit);
+  // A line that hangs straight down has no slant to be drawn.
+  const mayBe = untrueParts.filter((part) => part !== "slant" || shape !== upright);
+  const foot = footMm(footWords(depth, mayBe, kit).whole, box.widthMm, options, kit);
   const plans = new Map<number, RigPlan | undefined>();
   return (rowsBelow) => {
     if (!plans.has(rowsBelow)) {
@@ -195,11 +197,15 @@ function footWords(
 }
 
 /** Room for the words below the bed: all that may be out of scale is named where there is room for words. */
-function footMm(depth: SolvedDepth, widthMm: number, { labels, textMm }: RigDrawingOptions, kit: DrawingKit) {
+function footMm(
+  whole: string,
+  widthMm: number,
+  { labels, textMm }: RigDrawingOptions,
+  { measure }: DrawingKit,
+): number {
   if (labels === "none") return 0;
   if (labels === "distances") return leading * textMm;
-  const { whole } = footWords(depth, untrueParts, kit);
-  return layLabel([{ text: whole }], widthMm - 1, textMm, kit.measure).heightMm;
+  return layLabel([{ text: whole }], widthMm - 1, textMm, measure).heightMm;
 }
 
 function footItems(
