@@ -23,9 +23,9 @@ test.each([
   ["try.js", 180_000],
   ["search.js", 25_000],
   ["service-worker.js", 3_000],
-  ["fit.js", 182_000],
+  ["fit.js", 183_500],
   ["sums-worker.js", 80_000],
-  ["card.js", 124_500],
+  ["card.js", 125_500],
   ["site.css", 20_000],
   ["plex-regular.woff", 22_000],
   ["plex-bold.woff", 22_000],
@@ -57,5 +57,5 @@ test("what a card needs beyond the page's own scripts is at most 350 kB on the w
   const script = withCardFaces(assets, shippedLibrary, makeAnew).get("card.js")!;
   expect(gzipSync(script).length).toBeLessThan(350_000);
   // As it has grown to, so that what makes it larger is noticed.
-  expect(gzipSync(script).length).toBeLessThan(95_000);
+  expect(gzipSync(script).length).toBeLessThan(96_000);
 });
