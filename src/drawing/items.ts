@@ -17,6 +17,11 @@ export function point(xMm: number, yMm: number): Point {
   return { xMm, yMm };
 }
 
+/** A step of a path: on along a curve that sets out towards `a` and comes from `b`, to `end`. */
+export function curveTo(a: Point, b: Point, end: Point): PathStep {
+  return ["C", a.xMm, a.yMm, b.xMm, b.yMm, end.xMm, end.yMm];
+}
+
 /** Straight lines through the points. */
 export function polyline(points: readonly Point[], stroke: Stroke): PathItem {
   return { kind: "path", steps: straight(points), stroke };

@@ -45,7 +45,6 @@ const long: Readonly<Record<string, string>> = {
   "src/drawing/scenes/fill-the-reel.ts drawFillTheReel": "a picture from back to front",
   "src/drawing/scenes/land-fish.ts drawLandFish": "a picture from back to front",
   "src/drawing/scenes/large-reel.ts largeReel": "a picture from back to front",
-  "src/drawing/scenes/strike.ts drawStrike": "a picture from back to front",
   "src/drawing/scenes/swim.ts drawSwim": "a picture from back to front",
   "src/drawing/scenes/whip.ts drawWhip": "a picture from back to front",
   "src/drawing/shot-gauge.ts drawShotGauge": "a picture from back to front",

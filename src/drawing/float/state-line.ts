@@ -1,5 +1,5 @@
 import type { SolvedDepth } from "../../model/solved.ts";
-import { type Point, point, polyline } from "../items.ts";
+import { curveTo, type Point, point, polyline } from "../items.ts";
 import type { Item, PathStep } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { fish } from "../scenes/fish.ts";
@@ -100,8 +100,5 @@ function between(a: Point, b: Point, share: number): Point {
 export function curve(from: Point, towards: Point, to: Point): PathStep[] {
   const a = between(from, towards, 2 / 3);
   const b = between(to, towards, 2 / 3);
-  return [
-    ["M", from.xMm, from.yMm],
-    ["C", a.xMm, a.yMm, b.xMm, b.yMm, to.xMm, to.yMm],
-  ];
+  return [["M", from.xMm, from.yMm], curveTo(a, b, to)];
 }

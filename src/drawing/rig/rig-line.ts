@@ -1,7 +1,7 @@
 import { last } from "../../core/lists.ts";
 import { cube } from "../../core/power.ts";
 import { rubbersOn } from "../float/rubbers-on.ts";
-import { type Point, point, polyline } from "../items.ts";
+import { curveTo, type Point, point, polyline } from "../items.ts";
 import type { Item, PathStep } from "../model.ts";
 import { hookEye } from "../parts/hook.ts";
 import { parts } from "../parts/parts.ts";
@@ -95,10 +95,7 @@ const stopKnotAboveEyeMm = 1.8;
 function fromEye(plan: RigPlan, stopKnot: boolean): Item[] {
   const curve = rodCurve(plan);
   const [a, b, c, d] = curve;
-  const steps: PathStep[] = [
-    ["M", a.xMm, a.yMm],
-    ["C", b.xMm, b.yMm, c.xMm, c.yMm, d.xMm, d.yMm],
-  ];
+  const steps: PathStep[] = [["M", a.xMm, a.yMm], curveTo(b, c, d)];
   const items: Item[] = [{ kind: "path", steps, stroke: strandStrokes["main line"] }];
   let along = last(plan.marks).radiusMm;
   for (const radiusMm of plan.lockAboveRadiiMm) {

@@ -1,6 +1,6 @@
 import type { Rig } from "../../model/rig.ts";
 import type { WordKeyIn } from "../../words/words.ts";
-import { arrow, type Point, point, polyline, text, thinSoft } from "../items.ts";
+import { arrow, curveTo, type Point, point, polyline, text, thinSoft } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
 import { parts } from "../parts/parts.ts";
@@ -43,14 +43,13 @@ export function drawBackShot(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
     steps: [["M", tip.xMm, tip.yMm], ...steps],
     stroke: strandStrokes["main line"],
   });
-  const curve = (a: Point, b: Point, c: Point): PathStep => ["C", a.xMm, a.yMm, b.xMm, b.yMm, c.xMm, c.yMm];
 
   const scenes: Readonly<Record<BackShotStep, () => Item[]>> = {
     without: () => [
       line([
-        curve(at(43, 25), at(46, 25.3), at(51, 25.3)),
+        curveTo(at(43, 25), at(46, 25.3), at(51, 25.3)),
         ["L", at(70, 25.3).xMm, at(70, 25.3).yMm],
-        curve(at(76, 25.3), at(79, 30), foot),
+        curveTo(at(76, 25.3), at(79, 30), foot),
       ]),
       ...arrow(at(88, 21), at(99, 21), { ink: "accent", widthMm: 0.9 }, 2.6),
       label("drags", at(99, 17), "end"),
@@ -59,7 +58,7 @@ export function drawBackShot(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
     with: () => {
       const shot = at(64, 40);
       return [
-        line([curve(at(46, 32), at(54, 39), shot), curve(at(71, 40.5), at(78, 37), foot)]),
+        line([curveTo(at(46, 32), at(54, 39), shot), curveTo(at(71, 40.5), at(78, 37), foot)]),
         ...parts.shot.draw({ at: shot, radiusMm: Math.max(0.9, mm(1.3)) }),
         // Between shot and float, which are further apart than they are drawn.
         ...parts.lineBreak.draw({ at: at(74.1, 38.3) }),

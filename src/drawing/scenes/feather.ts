@@ -1,5 +1,17 @@
 import type { Rig } from "../../model/rig.ts";
-import { arrow, bold, circle, type Point, point, polygon, polyline, text, thin, thinSoft } from "../items.ts";
+import {
+  arrow,
+  bold,
+  circle,
+  curveTo,
+  type Point,
+  point,
+  polygon,
+  polyline,
+  text,
+  thin,
+  thinSoft,
+} from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
 import { parts } from "../parts/parts.ts";
@@ -44,7 +56,6 @@ export function drawFeather(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
     steps: [["M", tips[step].xMm, tips[step].yMm], ...steps],
     stroke: strandStrokes["main line"],
   });
-  const curve = (a: Point, b: Point, c: Point): PathStep => ["C", a.xMm, a.yMm, b.xMm, b.yMm, c.xMm, c.yMm];
   /** The rig below the float: two shot and the hook along a line. */
   const tail = (from: Point, to: Point): Item[] => [
     polyline([from, to], strandStrokes["main line"]),
@@ -66,7 +77,7 @@ export function drawFeather(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
   const afloat = (step: FeatherStep, below: readonly Item[]): Item[] => {
     const dips = point(at(70, 0).xMm, surfaceMm - 0.7);
     return [
-      line(step, [curve(at(52, 31), at(60, 31.4), dips), ["L", standing.xMm, standing.yMm]]),
+      line(step, [curveTo(at(52, 31), at(60, 31.4), dips), ["L", standing.xMm, standing.yMm]]),
       ...smallFloat(rig, standing, mm(9)),
       ...below,
       label(step, at(70, 22)),
@@ -77,7 +88,7 @@ export function drawFeather(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
     flight: () => {
       const float = at(72, 14);
       return [
-        line("flight", [curve(at(50, 4), at(62, 5), float)]),
+        line("flight", [curveTo(at(50, 4), at(62, 5), float)]),
         ...rotated(smallFloat(rig, float, mm(9)), 105, float),
         ...tail(float, at(58, 15)),
         ...arrow(at(77, 9), at(89, 13), accent, 2.6),
@@ -87,7 +98,7 @@ export function drawFeather(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
     slow: () => {
       const float = at(76, 26);
       return [
-        line("slow", [curve(at(54, 9), at(66, 15), float)]),
+        line("slow", [curveTo(at(54, 9), at(66, 15), float)]),
         ...rotated(smallFloat(rig, float, mm(9)), 60, float),
         ...tail(float, at(92, 20)),
         ...arrow(at(85, 13), at(95, 16), accent, 2.6),

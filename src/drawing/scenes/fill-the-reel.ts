@@ -1,5 +1,16 @@
 import type { WordKeyIn } from "../../words/words.ts";
-import { arrow, bold, circle, type Point, polyline, rectangle, text, thin, thinSoft } from "../items.ts";
+import {
+  arrow,
+  bold,
+  circle,
+  curveTo,
+  type Point,
+  polyline,
+  rectangle,
+  text,
+  thin,
+  thinSoft,
+} from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
 import { strandStrokes } from "../strands.ts";
@@ -28,7 +39,6 @@ export function drawFillTheReel(box: Box, kit: DrawingKit): Drawing[] {
     steps: [["M", from.xMm, from.yMm], ...steps],
     stroke: strandStrokes["main line"],
   });
-  const curve = (a: Point, b: Point, c: Point): PathStep => ["C", a.xMm, a.yMm, b.xMm, b.yMm, c.xMm, c.yMm];
 
   /** A spool from the side, its front rim to the right; `full` is how far the line on it reaches to the rim. */
   const spool = (x: number, y: number, half: number, full: number): Item[] => {
@@ -49,8 +59,8 @@ export function drawFillTheReel(box: Box, kit: DrawingKit): Drawing[] {
       const knot = at(52, 21);
       return [
         ...spool(28, 24, 14, 0.35),
-        path(at(33, 19), [curve(at(36, 16), at(46, 18), knot)]),
-        path(at(33, 29), [curve(at(36, 32), at(46, 26), knot)]),
+        path(at(33, 19), [curveTo(at(36, 16), at(46, 18), knot)]),
+        path(at(33, 29), [curveTo(at(36, 32), at(46, 26), knot)]),
         circle(knot, Math.max(0.9, mm(1.2)), { fill: "ink" }),
         path(knot, [["L", at(96, 14).xMm, at(96, 14).yMm]]),
         ...arrow(at(70, 24), at(90, 21), accent, 2.6),
@@ -77,10 +87,10 @@ export function drawFillTheReel(box: Box, kit: DrawingKit): Drawing[] {
         return [...spool(x, 20, 12, levels[key]), label(key, at(x + 6, 41))];
       }),
       // Line that rubs on the rim, line that lifts clear of it, loops that fall off.
-      path(at(22, 14), [curve(at(23, 9), at(25, 7), at(34, 5))]),
+      path(at(22, 14), [curveTo(at(23, 9), at(25, 7), at(34, 5))]),
       path(at(56, 9.6), [["L", at(68, 5).xMm, at(68, 5).yMm]]),
-      path(at(90, 7), [curve(at(99, 3), at(99, 14), at(92.4, 16))]),
-      path(at(90, 12), [curve(at(98, 14), at(98, 28), at(92.4, 30))]),
+      path(at(90, 7), [curveTo(at(99, 3), at(99, 14), at(92.4, 16))]),
+      path(at(90, 12), [curveTo(at(98, 14), at(98, 28), at(92.4, 30))]),
     ],
   };
   return stepPictures("fill", fillSteps, box, kit, (step) => scenes[step]());

@@ -1,5 +1,5 @@
 import type { WordKeyIn } from "../../words/words.ts";
-import { arrow, circle, type Point, point, polygon, text, thin } from "../items.ts";
+import { arrow, circle, curveTo, type Point, point, polygon, text, thin } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
@@ -30,10 +30,7 @@ export function drawMend(box: Box, kit: DrawingKit): Drawing[] {
   ) => text(place, words(`drawing.scenes.mend.say.${key}`), textMm, { ink: "soft", anchor });
   const lineTo = (tip: Point, a: Point, b: Point): Item => ({
     kind: "path",
-    steps: [
-      ["M", tip.xMm, tip.yMm],
-      ["C", a.xMm, a.yMm, b.xMm, b.yMm, float.xMm, float.yMm],
-    ],
+    steps: [["M", tip.xMm, tip.yMm], curveTo(a, b, float)],
     stroke: strandStrokes["main line"],
   });
 

@@ -1,5 +1,5 @@
 import type { WordKeyIn } from "../../words/words.ts";
-import { arrow, bold, circle, type Point, polygon, polyline, text, thin } from "../items.ts";
+import { arrow, bold, circle, curveTo, type Point, polygon, polyline, text, thin } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
 import { parts } from "../parts/parts.ts";
@@ -138,10 +138,7 @@ function smooth(
   stroke: NonNullable<Extract<Item, { kind: "path" }>["stroke"]>,
 ): Item {
   const [p, q, r, s] = [from, a, b, to].map(([x, y]) => at(x, y)) as [Point, Point, Point, Point];
-  const steps: PathStep[] = [
-    ["M", p.xMm, p.yMm],
-    ["C", q.xMm, q.yMm, r.xMm, r.yMm, s.xMm, s.yMm],
-  ];
+  const steps: PathStep[] = [["M", p.xMm, p.yMm], curveTo(q, r, s)];
   return { kind: "path", steps, stroke };
 }
 
@@ -177,10 +174,7 @@ function curl({ at }: Hundredths, x: number, y: number): Item {
   const [a, b, c, d] = [at(x + 4, y), at(x + 4, y - 4), at(x - 4, y - 4), at(x - 3, y + 1)];
   return {
     kind: "path",
-    steps: [
-      ["M", a.xMm, a.yMm],
-      ["C", b.xMm, b.yMm, c.xMm, c.yMm, d.xMm, d.yMm],
-    ],
+    steps: [["M", a.xMm, a.yMm], curveTo(b, c, d)],
     stroke: thin,
   };
 }

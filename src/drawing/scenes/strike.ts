@@ -1,6 +1,6 @@
 import { last } from "../../core/lists.ts";
 import type { Rig } from "../../model/rig.ts";
-import { arrow, type Point, polyline, text } from "../items.ts";
+import { arrow, curveTo, type Point, polyline, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
 import { parts } from "../parts/parts.ts";
@@ -46,10 +46,7 @@ export function drawStrike(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
       const held: HeldRod = { butt: at(11, 22.5), degrees: -12, lengthMm: mm(46) };
       const tip = last(rodPath(held));
       const foot = at(78, 48);
-      const slack: PathStep[] = [
-        ["M", tip.xMm, tip.yMm],
-        ["C", at(60, 40).xMm, at(60, 40).yMm, at(68, 50).xMm, at(68, 50).yMm, foot.xMm, foot.yMm],
-      ];
+      const slack: PathStep[] = [["M", tip.xMm, tip.yMm], curveTo(at(60, 40), at(68, 50), foot)];
       return [
         { kind: "path", steps: slack, stroke: mainLine },
         ...sitting(at(18.5, 24), held),

@@ -1,6 +1,6 @@
 import { last } from "../../core/lists.ts";
 import type { Rig } from "../../model/rig.ts";
-import { arrow, type Point, point, polyline, text } from "../items.ts";
+import { arrow, curveTo, type Point, point, polyline, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
 import { parts } from "../parts/parts.ts";
@@ -64,7 +64,7 @@ export function drawWhip(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
       const hand = at(24, 39);
       return [
         ...rod(grip, tip),
-        line(tip, ["C", at(42, 22).xMm, at(42, 22).yMm, at(36, 30).xMm, at(36, 30).yMm, hand.xMm, hand.yMm]),
+        line(tip, curveTo(at(42, 22), at(36, 30), hand)),
         ...tail(hand, at(26, 47)),
         label("hold", at(52, 30)),
       ];
