@@ -16,6 +16,8 @@ export interface Strand {
   readonly tagFromMm: number;
   /** Ink of its two edges, where strands have colours. */
   readonly edge?: Ink;
+  /** A part of it that is not there yet [mm along it]. */
+  readonly unlaid?: Stretch;
 }
 
 /** What fills a strand between its two edges; the pattern tells strands apart without colour. */
@@ -49,7 +51,10 @@ interface Stretch {
  * sides of the one on top, which is then put back across it.
  */
 export function paintStrands(strands: readonly Strand[], crossings: readonly Crossing[]): Item[] {
-  const hidden = strands.map((_, index) => hiddenStretches(strands, crossings, index));
+  const hidden = strands.map(({ unlaid }, index) => {
+    const breaks = hiddenStretches(strands, crossings, index);
+    return unlaid ? [...breaks, unlaid].sort((a, b) => a.from - b.from) : breaks;
+  });
   const bridges = crossings.flatMap((crossing) => bridge(strands, hidden, crossing));
   return [
     ...paired(strands, hidden).flatMap(([strand, gaps]) =>

@@ -1,6 +1,6 @@
-import { entry, known, paired } from "../../core/lists.ts";
+import { entry, known, last, paired } from "../../core/lists.ts";
 import type { KnotPicture, KnotStep } from "../../model/knot-picture.ts";
-import { type Curve, placeAt } from "../curve.ts";
+import { type Curve, curveThrough, type Place, placeAt } from "../curve.ts";
 import type { Box } from "../kit.ts";
 import type { Item } from "../model.ts";
 import { type Crossing, crossingsOf } from "./crossings.ts";
@@ -15,6 +15,8 @@ interface TyingStep {
   readonly strands: readonly Strand[];
   /** Along each strand, from where on it lies otherwise than in the step before [mm]. */
   readonly fromMm: readonly number[];
+  /** Where a doubled strand that goes its way as one turns back on itself; none where its end goes alone. */
+  readonly turnMm: readonly (number | undefined)[];
   readonly eyes: readonly Strand[];
   readonly shanks: readonly Strand[];
   readonly crossings: readonly Crossing[];
@@ -46,7 +48,19 @@ export function tying(
       if (isShown || tagFromMm >= curve.length) return curve.length;
       return old ? sameUntilMm(old.curve, curve, sameShare * box.widthMm) : 0;
     });
-    return { step, fit, strands, fromMm, eyes, shanks, crossings: crossingsOf([...strands, ...eyes]) };
+    const turnMm = paired(strands, fromMm).map(([strand, from]) =>
+      before.some(({ name }) => name === strand.name) ? turnOf(strand, from) : undefined,
+    );
+    return {
+      step,
+      fit,
+      strands,
+      fromMm,
+      turnMm,
+      eyes,
+      shanks,
+      crossings: crossingsOf([...strands, ...eyes]),
+    };
   });
 }
 
@@ -64,15 +78,92 @@ function sameUntilMm(old: Curve, now: Curve, withinMm: number): number {
   return most;
 }
 
+/** Two halves of a strand that lie this close all the way are one doubled line [widths of it]. */
+const doubledWidths = 3;
+/** A doubled line that goes its way as one lies anew from so early on, as a share of its length. */
+const earlyShare = 0.2;
+/** Within so little of a turn both halves are as long [mm]. */
+const nearTurnMm = [8, 14, 20];
+
+/** Where a strand turns back that lies doubled from its turn as far as it is new. */
+function turnOf({ curve, widthMm }: Strand, fromMm: number): number | undefined {
+  const { length } = curve;
+  const [leastMm, mostMm] = [fromMm + last(nearTurnMm), length - last(nearTurnMm)];
+  if (fromMm > earlyShare * length || mostMm <= leastMm) return undefined;
+  const apart = (a: Place, b: Place) => Math.hypot(b.x - a.x, b.y - a.y);
+  const openMm = (turn: number) =>
+    nearTurnMm.reduce((sum, d) => sum + apart(placeAt(curve, turn - d), placeAt(curve, turn + d)), 0);
+  const along = (fromMm: number, toMm: number) =>
+    Array.from({ length: Math.ceil(toMm - fromMm) }, (_, i) => fromMm + i);
+  const turn = along(leastMm, mostMm).reduce((best, s) => (openMm(s) < openMm(best) ? s : best));
+  const behind = along(turn, length).map((s) => placeAt(curve, s));
+  const isBeside = (share: number) => {
+    const place = placeAt(curve, turn - share * (turn - fromMm));
+    return Math.min(...behind.map((one) => apart(one, place))) < doubledWidths * widthMm;
+  };
+  return [0.25, 0.4, 0.55, 0.7, 0.85].every(isBeside) ? turn : undefined;
+}
+
+/** A strand as far as a share of what is new of it is laid: its end goes its way, or its turn where it is doubled. */
+export function laidSoFar(strand: Strand, fromMm: number, turnMm: number | undefined, share: number): Strand {
+  const { curve } = strand;
+  const left = 1 - share;
+  if (turnMm === undefined)
+    return { ...strand, curve: { ...curve, length: curve.length - left * (curve.length - fromMm) } };
+  if (left <= 0) return strand;
+  const from = turnMm - left * (turnMm - fromMm);
+  return { ...strand, unlaid: { from, to: besideMm(curve, from, turnMm, left) } };
+}
+
+/** How far from where it would be by lengths alone the other half of a doubled strand is looked for, as a share of it. */
+const besideShare = 0.16;
+
+/** Where behind its turn a doubled strand lies beside a place before it, of which such a share of the way is left. */
+function besideMm(curve: Curve, fromMm: number, turnMm: number, left: number): number {
+  const byLengthMm = turnMm + left * (curve.length - turnMm);
+  const { x, y } = placeAt(curve, fromMm);
+  const apart = (s: number) => {
+    const at = placeAt(curve, s);
+    return Math.hypot(at.x - x, at.y - y);
+  };
+  const reach = besideShare * curve.length;
+  const places = Array.from({ length: Math.ceil(2 * reach) }, (_, i) => byLengthMm - reach + i);
+  return places
+    .filter((s) => s >= turnMm && s <= curve.length)
+    .reduce((best, s) => (apart(s) < apart(best) ? s : best), byLengthMm);
+}
+
+/** The end of a doubled strand that is under way: where its two halves are one. */
+function endUnderWay(strand: Strand): Strand[] {
+  const { unlaid, ...whole } = strand;
+  const { curve } = whole;
+  if (!unlaid || unlaid.from < 1) return [];
+  const [before, a, b] = [unlaid.from - 1, unlaid.from, unlaid.to].map((s) => placeAt(curve, s)) as [
+    Place,
+    Place,
+    Place,
+  ];
+  const reach = 0.6 * Math.hypot(b.x - a.x, b.y - a.y);
+  const ahead = (place: Place): Place => ({
+    ...place,
+    x: place.x + reach * (a.x - before.x),
+    y: place.y + reach * (a.y - before.y),
+  });
+  const end = curveThrough([a, ahead(a), ahead(b), b]);
+  return [{ ...whole, curve: end, tagFromMm: end.length }];
+}
+
 /** A step with a share of what is new in it done. What points and names stands there once it is all done. */
 export function paintTying(tied: TyingStep, share: number): Item[] {
   const { step, fit, eyes, shanks, fromMm } = tied;
-  const strands = paired(tied.strands, fromMm).map(([strand, from]) => ({
-    ...strand,
-    curve: { ...strand.curve, length: from + share * (strand.curve.length - from) },
-  }));
+  const strands = paired(tied.strands, fromMm).map(([strand, from], i) =>
+    laidSoFar(strand, from, tied.turnMm[i], share),
+  );
   const crossing = [...strands, ...eyes];
-  const isLaid = ({ strand, s }: Crossing["over"]) => s < (crossing[strand]?.curve.length ?? 0);
+  const isLaid = ({ strand, s }: Crossing["over"]) => {
+    const { curve, unlaid } = entry(crossing, strand);
+    return s < curve.length && !(unlaid && s > unlaid.from && s < unlaid.to);
+  };
   const shown = crossing.filter(({ curve }) => curve.length > 0);
   const place = new Map(crossing.map((one, i) => [i, shown.indexOf(one)]));
   const crossings = tied.crossings
@@ -86,7 +177,7 @@ export function paintTying(tied: TyingStep, share: number): Item[] {
   return [
     ...step.objects.flatMap((object) => behind(object, fit)),
     ...paintStrands(shanks, []),
-    ...paintStrands(shown, crossings),
+    ...paintStrands([...shown, ...strands.flatMap(endUnderWay)], crossings),
     ...step.objects.flatMap((object) => inFront(object, fit, wireShare * (tied.strands[0]?.widthMm ?? 0))),
     ...step.arrows.flatMap((arrow) => drawArrow(arrow, fit)),
     ...(isDone ? step.labels.map((label) => drawLabel(label, fit)) : []),

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { first, last } from "../../../src/core/lists.ts";
+import { placeAt } from "../../../src/drawing/curve.ts";
 import { drawKnot } from "../../../src/drawing/knots/draw-knot.ts";
-import { paintTying, tying } from "../../../src/drawing/knots/tying.ts";
+import { laidSoFar, paintTying, tying } from "../../../src/drawing/knots/tying.ts";
 import type { Item, PathItem } from "../../../src/drawing/model.ts";
 import { drawFilms } from "../../../src/drawing/pictures.ts";
 import { drawingFaults, flatItems } from "../../support/drawing-checks.ts";
@@ -83,4 +84,28 @@ describe.each(library.knots)("$id tied", (knot) => {
     );
     expect((drawnSmall / lineMm) * (cord.widthMm / drawnLarge)).toBeCloseTo(1, 1);
   });
+});
+
+test("a doubled line goes its way as one, its two halves ending beside each other; every other end goes alone", () => {
+  const box = { widthMm: 80, heightMm: 60 };
+  const doubled = library.knots.flatMap((knot) =>
+    tying(knot, box).flatMap((step, i) =>
+      step.turnMm.some((turn) => turn !== undefined) ? [{ knot, i, step }] : [],
+    ),
+  );
+  expect(doubled.map(({ knot, i }) => `${knot.id} ${i + 1}`)).toEqual([
+    "overhand-loop 2",
+    "overhand-loop 3",
+    "overhand-loop 4",
+  ]);
+  for (const { step } of doubled)
+    for (const share of [0.2, 0.35, 0.5, 0.65, 0.8]) {
+      const { curve, unlaid, widthMm } = laidSoFar(step.strands[0]!, step.fromMm[0]!, step.turnMm[0], share);
+      const [a, b] = [placeAt(curve, unlaid!.from), placeAt(curve, unlaid!.to)];
+      expect(Math.hypot(b.x - a.x, b.y - a.y), `${share}`).toBeLessThan(3 * widthMm);
+      // The more is laid, the less of either half is left.
+      const turn = step.turnMm[0]!;
+      expect(unlaid!.from).toBeLessThan(turn);
+      expect((turn - unlaid!.from) / (turn - step.fromMm[0]!)).toBeCloseTo(1 - share, 6);
+    }
 });
