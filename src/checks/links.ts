@@ -114,8 +114,18 @@ export function pagesOf(library: Library): Pages {
   return pages;
 }
 
-/** Ids that the headings of a text get on its page. */
+/** Ids by their prefix, of texts that stay as they are from one reading to the next. */
+const knownIds = new WeakMap<Root, Map<string, readonly string[]>>();
+
 function headingIds({ body }: Prose, prefix: string): readonly string[] {
+  const known = knownIds.get(body) ?? new Map<string, readonly string[]>();
+  const ids = known.get(prefix) ?? idsOfHeadings(body, prefix);
+  knownIds.set(body, known.set(prefix, ids));
+  return ids;
+}
+
+/** Ids that the headings of a text get on its page. */
+function idsOfHeadings(body: Root, prefix: string): readonly string[] {
   const headings: Heading[] = [];
   visit(body, "heading", (node) => {
     headings.push(node);

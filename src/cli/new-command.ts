@@ -8,6 +8,7 @@ import { formatReport } from "../checks/reporter.ts";
 import { nameProblem } from "../content/names.ts";
 import type { StartValues } from "../content/start/commented.ts";
 import { copiedRig, newFile, pathOf } from "../content/start/new-file.ts";
+import { linesWithDepths } from "../content/start/own-depths.ts";
 import { type StartKind, startKinds } from "../content/start/start-values.ts";
 import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
@@ -38,9 +39,18 @@ export const newCommand: CliCommand = {
     if (text === undefined) return exitCodes.contentErrors;
     writeNew(folder, new Map([[path, text]]));
     terminal.result(`${join(folder, path)} is yours to change; dotdown check says what is wrong with it\n`);
+    if (options.like !== undefined) tellDepths(join(folder, path), text, terminal);
     return exitCodes.fine;
   },
 };
+
+/** What was true of the water of the other rig need not be of this one's. */
+function tellDepths(file: string, text: string, terminal: Terminal): void {
+  const lines = linesWithDepths(text);
+  if (lines.length === 0) return;
+  terminal.report("It says this of depths and distances; read it against your own water:\n");
+  for (const { line, text: said } of lines) terminal.report(`${file}:${line}: ${said}\n`);
+}
 
 type Options = Readonly<Record<string, unknown>>;
 

@@ -4,6 +4,7 @@ import { type CliCommand, exitCodes, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
 import { keptOf } from "./kept-on-shelf.ts";
+import { remembering } from "./preview/remembering.ts";
 import { startPreview } from "./preview/server.ts";
 import { PreviewSession } from "./preview/session.ts";
 
@@ -22,7 +23,7 @@ export const previewCommand: CliCommand = {
       throw new UsageError(`--port ${options.port} is not understood; write a number from 0 to 65535`);
     }
     const store = keptOf(folders);
-    const session = new PreviewSession(disk, folders, shipped, keeping(store), buildSettings);
+    const session = new PreviewSession(remembering(disk), folders, shipped, keeping(store), buildSettings);
     const preview = await startPreview(session, folders, Number(options.port)).catch((error) => {
       if (error.code !== "EADDRINUSE") throw error;
       throw new UsageError(`port ${options.port} is taken; name another with --port`);

@@ -76,7 +76,7 @@ export const findingTable = {
   }),
   "sliding-float-too-light": about("depth", { loadG: "mass", neededG: "mass" }),
   "load-sinks-float": about("loading", { pullG: "mass", mostPullG: "mass" }),
-  "setting-figure": about("setting", {}),
+  "setting-figure": about("setting", { mostMm: "depth" }),
   "flow-setting-too-deep": about("setting", { shallowerMm: "length" }),
   "setting-too-deep": about("setting", { shallowerMm: "length" }),
   "setting-too-shallow": about("setting", { deeperMm: "length" }),

@@ -18,7 +18,7 @@ export interface Page {
   readonly isUnlisted?: boolean;
   /** How soon a phone keeps it; unsaid, it comes last, while there is room. */
   readonly kept?: "always" | "at the bank" | "in turn" | "once opened";
-  /** All that its body is made from besides the words and the guide; nothing where that is not known. */
-  readonly from?: unknown;
+  /** Gives all that its body is made from besides the words and the guide; nothing where that is not known. */
+  readonly from?: () => unknown;
   readonly body: (view: View) => Child;
 }

@@ -154,7 +154,7 @@ function planPages(
         title,
         description: plan.summary,
         kept: "once opened",
-        from: [from(plan), isPrinted(plan)],
+        from: () => [from(plan)(), isPrinted(plan)],
         body: (view: View) => <PlanPage view={view} title={title} plan={plan} />,
       };
     }),
@@ -223,7 +223,7 @@ function rigPage(entry: RigEntry, solved: SolvedRig, from: TextFrom, input: Site
     scripts: ["rig.js", ...filmScripts(entry, input)],
     ...(toPrint.some(([kind]) => kind === "card") && { preview: sitePaths.preview(entry.id) }),
     // The sums of a rig follow from the rig.
-    from: [from(entry), told, marking, toPrint],
+    from: () => [from(entry)(), told, marking, toPrint],
     body: (view) => <RigPage view={view} entry={entry} solved={solved} />,
   };
 }

@@ -46,7 +46,7 @@ export function searchScripts(pages: readonly Page[], input: SiteInput): SearchS
 function sectionsOfPage(page: Page, input: SiteInput): readonly Section[] {
   const make = () => entriesOf(page, input);
   const { body: _, from, ...told } = page;
-  return from === undefined ? make() : input.keptPage("search", [from, told], make);
+  return from === undefined ? make() : input.keptPage("search", [from(), told], make);
 }
 
 const weights: Readonly<Record<string, number>> = { [sitePaths.safety]: 1.7, [sitePaths.troubles]: 1.4 };

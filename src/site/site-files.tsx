@@ -146,7 +146,7 @@ function fileOf(page: Page, input: SiteInput, phone?: KeptOnPhone): PageFile {
     return { path, content, names: namesIn(content) };
   }
   const scripts = page.scripts?.map((name) => input.stamped?.get(sitePaths.asset(name)));
-  const all = digestOf(from, others, scripts, aroundPages(input));
+  const all = digestOf(from(), others, scripts, aroundPages(input));
   const html = once(() => input.keptPage("html", all, make));
   const told = input.keptPage("html, told", all, () => ({
     known: fingerprintOf(html()),

@@ -1,21 +1,22 @@
 import { visit } from "unist-util-visit";
 import { digestOf, digestOnce } from "../model/digest.ts";
+import { once } from "../model/kept.ts";
 import type { Prose } from "../model/library.ts";
 import { imagePath } from "./images.ts";
 import type { SiteInput } from "./input.ts";
 
-/** What the page of a text is made from, besides the guide's words and the guide. */
-export type TextFrom = (text: Prose) => unknown;
+/** What the page of a text is made from, besides the guide's words and the guide; found once somebody asks. */
+export type TextFrom = (text: Prose) => () => unknown;
 
 /** A text with its pictures, and all that it names and leads to; head, menu and foot of pages show what they are made from. */
 export function textFrom(input: SiteInput): TextFrom {
   const { liveBody, drawings } = input;
-  const around = digestOf(aroundTexts(input));
-  return (text) => {
+  const around = once(() => digestOf(aroundTexts(input)));
+  return (text) => () => {
     const body = liveBody(text);
     const pictures: unknown[] = [];
     visit(body, "picture", ({ reference }) => void pictures.push(drawings.from(reference)));
-    return [text.path, text.title, text.summary, digestOnce(body), pictures, around];
+    return [text.path, text.title, text.summary, digestOnce(body), pictures, around()];
   };
 }
 

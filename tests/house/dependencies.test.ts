@@ -84,4 +84,10 @@ describe("the packages", () => {
     const listed = [...Object.keys(dependencies), ...Object.keys(devDependencies)];
     expect(listed.filter((name) => !explained.has(name))).toEqual([]);
   });
+
+  it("of the tool runs nothing of its own where it is installed, which npm would have to ask about", () => {
+    const { scripts } = JSON.parse(read("package.json")) as { readonly scripts: object };
+    for (const name of ["preinstall", "install", "postinstall", "prepare"])
+      expect(scripts).not.toHaveProperty(name);
+  });
 });

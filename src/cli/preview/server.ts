@@ -58,7 +58,7 @@ export async function startPreview(
   let waiting: readonly NodeJS.Timeout[] = [];
   const watcher = watch([...folders], { ignoreInitial: true }).on("all", () => {
     waiting.forEach(clearTimeout);
-    waiting = [settleMs, lookAgainMs].map((ms) => setTimeout(() => pages.refresh(), ms));
+    waiting = [setTimeout(() => pages.refresh(), settleMs), setTimeout(() => pages.lookAgain(), lookAgainMs)];
   });
   await new Promise<void>((watching) => watcher.once("ready", () => watching()));
   await pages.ready;
@@ -78,11 +78,13 @@ export async function startPreview(
 class OpenPages {
   /** Once what was saved last has been read. */
   ready: Promise<unknown>;
+  /** Once all that was looked at has been read. */
+  #read: Promise<unknown>;
   readonly #run = randomUUID();
   readonly #open = new Set<ServerResponse>();
 
   constructor(private readonly session: PreviewSession) {
-    this.ready = session.refresh();
+    this.#read = this.ready = session.refresh();
   }
 
   /** What a page is made from, by which it knows whether there is something newer. */
@@ -90,15 +92,21 @@ class OpenPages {
     return `${this.#run}-${this.session.version}`;
   }
 
-  /** Reads what was saved, and tells all pages. */
+  /** Reads what was saved, and tells all pages; a page that is asked for meanwhile waits for it. */
   refresh(): void {
+    this.ready = this.lookAgain();
+  }
+
+  /** The same, and nobody waits for it: there is seldom anything new. */
+  lookAgain(): Promise<unknown> {
     // What could not be read once may be read the next time.
-    const refreshed = this.ready.catch(() => {}).then(() => this.session.refresh());
-    this.ready = refreshed;
+    const refreshed = this.#read.catch(() => {}).then(() => this.session.refresh());
+    this.#read = refreshed;
     const tellAll = (isNew: boolean) => {
       if (isNew) for (const response of this.#open) this.#tell(response);
     };
     refreshed.then(tellAll, () => {});
+    return refreshed;
   }
 
   /** A page that was made from what has this stamp listens from now on. */
@@ -134,11 +142,13 @@ async function answer(
   if (pathname === "/preview/client.js") return end(response, 200, ".js", `(${client})();\n`);
   if (pathname === "/preview/style.css") return end(response, 200, ".css", style);
   const path = `site${decodeURI(pathname).replace(/\/$/, "/index.html")}`;
+  // What is read meanwhile is not on the page yet.
+  const { stamp } = pages;
   const file = await session.file(path);
   if (!file && session.solved) return end(response, 404, ".txt", `the guide has no ${path}\n`);
   const content = file?.content ?? "<!doctype html><html><head></head><body></body></html>";
   if (file && !path.endsWith(".html")) return end(response, 200, extname(path), content);
-  return end(response, 200, ".html", withClient(String(content), path, session, pages.stamp));
+  return end(response, 200, ".html", withClient(String(content), path, session, stamp));
 }
 
 /** A page that shows what is wrong, and loads itself anew. */

@@ -2,6 +2,7 @@ import { fileKinds } from "../schema/file-kinds.ts";
 import { jsonSchemaOf } from "../schema/json-schema.ts";
 import type { FileKind } from "../schema/key-notes.ts";
 import { commentedYaml, type StartValues } from "./commented.ts";
+import { atFirstDepth } from "./own-depths.ts";
 import { type StartKind, startValues } from "./start-values.ts";
 
 /** Path below the content folder of a file of a kind. */
@@ -49,14 +50,15 @@ const titleLine = /^title:.*$/m;
  * @param isThere whether a link of the text leads anywhere from the guide
  */
 export function copiedRig(text: string, from: string, id: string, isThere: (url: string) => boolean): string {
-  return text
+  const own = text
     .replace(/^---\n/, `---\n${schemaLine("rig")}\n`)
     .replace(titleLine, `title: ${titleOf(id)}`)
     .replace(/(\{[^}\n]*\brigs?=)("[^"]*"|[\w-]+)/g, (_, before: string, names: string) => {
-      const own = names.replace(new RegExp(`(?<![\\w-])${from}(?![\\w-])`, "g"), id);
-      return `${before}${own}`;
+      const renamed = names.replace(new RegExp(`(?<![\\w-])${from}(?![\\w-])`, "g"), id);
+      return `${before}${renamed}`;
     })
     .replace(/\[([^\]]+)\]\(([^)\s]+)\)/g, (link, words: string, url: string) =>
       isThere(url) ? link : words,
     );
+  return atFirstDepth(own, id);
 }

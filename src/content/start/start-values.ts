@@ -51,9 +51,9 @@ export const startValues: {
     body: (id) => `## How to fish it
 
 Say here how to set it up and how to fish it. Its own drawing and figures stand in the text where you ask for them. From
-the float to the hook it is :figure[]{rig=${id} depth="1.5 m" of=float-to-hook} in this water:
+the float to the hook it is :figure[]{rig=${id} depth=first of=float-to-hook} in this water:
 
-::rig-drawing{rig=${id} depth="1.5 m"}
+::rig-drawing{rig=${id} depth=first}
 `,
   },
   float: {

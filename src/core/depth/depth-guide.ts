@@ -77,7 +77,8 @@ function guideFault({ float, water, depthMm, shot, hookAndBaitPullG, settingMm }
   const floatFaults = checkFloat(float, water).filter(({ severity }) => severity === "error");
   if (floatFaults.length > 0) return { ok: false as const, findings: floatFaults };
   if (!(depthMm > 0 && depthMm < Infinity)) return noAnswer("depth-not-positive");
-  if (!(settingMm > -depthMm && settingMm <= overdepthMaxMm)) return noAnswer("setting-figure");
+  if (!(settingMm > -depthMm && settingMm <= overdepthMaxMm))
+    return noAnswer("setting-figure", { mostMm: overdepthMaxMm });
   const bad = shot.find(
     ({ massG, fromHookMm }) => !(massG > 0 && fromHookMm >= 0 && massG + fromHookMm < Infinity),
   );

@@ -1,7 +1,6 @@
 import type { Nodes, Root, RootContent } from "mdast";
 import type { LeafDirective, TextDirective } from "mdast-util-directive";
 import { toString as textOf } from "mdast-util-to-string";
-import { visit } from "unist-util-visit";
 import type { Finding } from "../../core/finding.ts";
 import { variantsOf } from "../../core/float/moved-float.ts";
 import { first } from "../../core/lists.ts";
@@ -118,6 +117,7 @@ const rigFigures: Readonly<Record<string, (rig: SolvedRig, figures: Figures) => 
 };
 
 const depthFigures: Readonly<Record<string, (depth: SolvedDepth, figures: Figures) => string>> = {
+  depth: (depth, figures) => figures.depth(depth.depthMm),
   tip: (depth, figures) => figures.tip(depth.tipAsSetMm),
   draught: (depth, figures) => figures.gap(depth.draughtMm),
   "float-to-hook": (depth, figures) => figures.gap(depth.floatToHookMm),
@@ -199,31 +199,80 @@ export function withLiveFigures(
   context: LiveContext,
   wrong: "stays" | "goes" = "stays",
 ): { readonly value: Root; readonly messages: readonly Message[] } {
-  const root = structuredClone(body);
+  const hasImages = typedIn(body).images;
+  const root = hasImages ? structuredClone(body) : body;
   const messages: Message[] = [
-    ...takeOwnPictures(root, path, context.library.images),
-    ...slippedSigns(root, path, { inline: inlineNames, blocks: blockNames }),
+    ...(hasImages ? takeOwnPictures(root, path, context.library.images) : []),
+    ...slipsIn(root, path),
   ];
   const gone = new Set<Nodes>();
-  visit(root, (node, index, parent) => {
-    if (node.type !== "textDirective" && node.type !== "leafDirective" && node.type !== "containerDirective")
-      return;
-    if (!parent || index === undefined) return;
+  const { around } = typedIn(root);
+  const live = (node: Nodes, next: Nodes | undefined): Nodes => {
+    if (!isDirective(node))
+      return around.has(node) ? ({ ...node, children: liveChildren(node) } as Nodes) : node;
     const { line, column } = positionOf(node).start;
     const place = { file: path, line, column };
     const tell = (finding: Finding) =>
       messages.push(findingMessage(finding, place, context.words, context.figures));
     try {
-      const made = expanded(node as TextDirective | LeafDirective, context, tell, parent.children[index + 1]);
-      parent.children[index] = made as never;
+      return expanded(node as TextDirective | LeafDirective, context, tell, next);
     } catch (error) {
       gone.add(node);
       if (error instanceof Wrong) messages.push(message(error.code, place, error.values));
       else if (error instanceof NoAnswer) error.findings.forEach(tell);
       else throw error;
+      return node;
+    } finally {
+      // What is wrong in the words of one is told, too.
+      if (around.has(node)) liveChildren(node);
     }
-  });
-  return { value: wrong === "goes" ? without(root, gone) : root, messages };
+  };
+  const liveChildren = (node: Nodes): readonly Nodes[] => {
+    const children = childrenOf(node);
+    return children.map((child, at) => live(child, children[at + 1]));
+  };
+  const value = live(root, undefined) as Root;
+  return { value: wrong === "goes" ? without(value, gone) : value, messages };
+}
+
+const childrenOf = (node: Nodes): readonly Nodes[] => ("children" in node ? node.children : []);
+
+const isDirective = (node: Nodes) => /^(?:text|leaf|container)Directive$/.test(node.type);
+
+/** What is typed in a text that is to become something else: nodes with a directive in them, and whether it has images. */
+interface Typed {
+  readonly around: ReadonlySet<Nodes>;
+  readonly images: boolean;
+}
+
+/** Texts that stay as they are from one reading to the next are looked through once. */
+const typed = new WeakMap<Root, Typed>();
+
+function typedIn(root: Root): Typed {
+  const known = typed.get(root);
+  if (known) return known;
+  const around = new Set<Nodes>();
+  let images = false;
+  const hasDirective = (node: Nodes): boolean => {
+    images ||= node.type === "image" || node.type === "imageReference";
+    // Each child is looked at, whatever the others have.
+    if (childrenOf(node).filter(hasDirective).length > 0) around.add(node);
+    return around.has(node) || isDirective(node);
+  };
+  hasDirective(root);
+  const found = { around, images };
+  typed.set(root, found);
+  return found;
+}
+
+const slips = new WeakMap<Root, { readonly path: string; readonly messages: readonly Message[] }>();
+
+function slipsIn(root: Root, path: string): readonly Message[] {
+  const known = slips.get(root);
+  if (known?.path === path) return known.messages;
+  const messages = slippedSigns(root, path, { inline: inlineNames, blocks: blockNames });
+  slips.set(root, { path, messages });
+  return messages;
 }
 
 /** @param behind what stands behind it, where braces that are not understood are text */

@@ -1,4 +1,5 @@
 import type { Answer, Finding } from "../../core/finding.ts";
+import { first } from "../../core/lists.ts";
 import { parseQuantity, type QuantityKind } from "../../core/quantity.ts";
 import type { InWater } from "../../model/in-water.ts";
 import type { Library } from "../../model/library.ts";
@@ -103,9 +104,13 @@ export function mustFlow({ id, water }: Rig, { solved }: LiveContext): void {
   );
 }
 
+/** Stands for the first of a rig's depths, whichever that is. */
+const firstDepth = "first";
+
 export function depthOf(at: Attributes, context: LiveContext): SolvedDepth {
   const rig = rigOf(at, context);
   const typed = at("depth");
+  if (typed === firstDepth) return first(rig.depths);
   const wanted = parseQuantity("length", typed);
   const found = wanted.ok && rig.depths.find(({ depthMm }) => Math.abs(depthMm - wanted.value) < 1);
   if (!found) {

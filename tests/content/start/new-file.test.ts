@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from "node:fs";
 import { dirname, join, posix } from "node:path";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
@@ -7,6 +8,7 @@ import { disk } from "../../../src/cli/disk.ts";
 import { keysOf } from "../../../src/content/schema/json-schema.ts";
 import { copiedRig, newFile, pathOf, schemaLine, titleOf } from "../../../src/content/start/new-file.ts";
 import { newGuide } from "../../../src/content/start/new-guide.ts";
+import { linesWithDepths } from "../../../src/content/start/own-depths.ts";
 import { startKinds } from "../../../src/content/start/start-values.ts";
 import { temporaryFolder, writeContent } from "../../support/cli.ts";
 
@@ -120,6 +122,40 @@ describe("a copied rig", () => {
         .replace('"old older"', '"our-new older"')
         .replace("[the\nother](older.html)", "the\nother"),
     );
+  });
+
+  it("has its figures at its own first depth, and says which depths its text still names", () => {
+    const told = `---\ntitle: Old\npurpose: For 3 m of water.\ndepths: [1 m, 1.2 m]\nuse-when:\n  - It is 2 m deep.\n---\n\nAt 1.2 m it is :figure[]{rig=old depth="1.2 m" of=tip}, and 1.2 m of line. At 1.2 m or 11.2 m others differ.\n\n::rig-drawing{rig=old depth="1.2 m"}\n`;
+    const copied = copiedRig(told, "old", "our-new", () => true);
+    const depth = ":figure[]{rig=our-new depth=first of=depth}";
+    expect(copied).toContain(
+      `At ${depth} it is :figure[]{rig=our-new depth=first of=tip}, and ${depth} of line. At 1.2 m or 11.2 m others`,
+    );
+    expect(copied).toContain("::rig-drawing{rig=our-new depth=first}");
+    expect(linesWithDepths(copied).map(({ text }) => text.slice(0, 16))).toEqual([
+      "purpose: For 3 m",
+      "- It is 2 m deep",
+      "At :figure[]{rig",
+    ]);
+    const two = told.replace('::rig-drawing{rig=old depth="1.2 m"}', '::rig-drawing{rig=old depth="1 m"}');
+    expect(copiedRig(two, "old", "our-new", () => true)).toContain(
+      'At 1.2 m it is :figure[]{rig=our-new depth="1.2 m"',
+    );
+  });
+
+  it("of every rig of the library can be given other depths, and builds", async () => {
+    const rigs = readdirSync(join(library, "rigs")).map((name) => name.replace(/\.md$/, ""));
+    const copies = rigs.map((rig) => {
+      const text = readFileSync(join(library, `rigs/${rig}.md`), "utf8");
+      const copied = copiedRig(text, rig, `our-${rig}`, () => false);
+      const [, first] = /^depths: \[([\d.]+) m/m.exec(copied)!;
+      return [
+        `content/rigs/our-${rig}.md`,
+        copied.replace(/^depths: .*$/m, `depths: [${(Number(first) + 0.05).toFixed(2)} m]`),
+      ];
+    });
+    const { report } = await checked(Object.fromEntries(copies));
+    expect(report).not.toContain("there is no depth of");
   });
 
   it("has a title from its name", () => {
