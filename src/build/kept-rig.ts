@@ -5,8 +5,8 @@ import type { Rig } from "../model/rig.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { solveWholly } from "../solve/solve-wholly.ts";
 
-/** Rigs whose sums are not looked up again: those of the depths take some 50 kB each, how it sinks and hangs ten times as much. */
-const depthsAtHand = 300;
+/** Rigs whose sums are not looked up again: those of the depths take some 200 kB each, how it sinks and hangs several times as much. */
+const depthsAtHand = 100;
 const waterAtHand = 30;
 
 /** The last ones at hand, of those that are kept elsewhere. */

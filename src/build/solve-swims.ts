@@ -33,18 +33,26 @@ export function solveSwims(
     const told = (withRuledOut: boolean) => swimText(swim, own, notes, library.guide, kit, { withRuledOut });
     return { swim, onPage: told(true), onSheet: told(false) };
   });
-  return { spots: spots.map(withBestAlone), texts, messages: spotsWithoutRig(spots) };
+  return { spots: spots.map((spot) => withSumsLater(spot, keep)), texts, messages: spotsWithoutRig(spots) };
 }
 
 /** All in which the rig of a guide differs from itself at another spot. */
 const whatChanges = ({ id, depthsMm, pacesMs, rodLengthMm }: Rig) =>
   JSON.stringify([id, depthsMm, pacesMs, rodLengthMm]);
 
-/** Only the best rig is drawn; the sums of the others would be held for as long as the build takes. */
-const withBestAlone = ({ choice, ...spot }: ChosenSpot): ChosenSpot => ({
-  ...spot,
-  choice: { ...choice, offered: choice.offered.slice(0, 1) },
-});
+/** Only the best rigs are drawn: sums of all that are offered at all spots would be held for as long as the build takes. */
+function withSumsLater({ choice, ...spot }: ChosenSpot, keep: Keep): ChosenSpot {
+  const offered = choice.offered.map(({ made: { rig }, ...told }) => ({
+    ...told,
+    get made(): SolvedRig {
+      const made = solvedOnce(rig, keep);
+      // It was offered, so it can be made.
+      if (!made.ok) throw new RangeError(`${rig.id} cannot be made up`);
+      return made.value;
+    },
+  }));
+  return { ...spot, choice: { ...choice, offered } };
+}
 
 /** The sums of a rig at a spot. */
 function solvedOnce(rig: Rig, keep: Keep): Answer<SolvedRig> {

@@ -9,8 +9,8 @@ import { pathToFileURL } from "node:url";
 import { parseArgs } from "node:util";
 import { build } from "esbuild";
 import { nodeBundle } from "../bundle-options.mjs";
-import { inTurn, machine, table } from "./contest.mjs";
-import { edits, writeGuide } from "./write-guide.mjs";
+import { inTurn, machine, median, table } from "./contest.mjs";
+import { writeGuide } from "./write-guide.mjs";
 
 const root = join(import.meta.dirname, "../..");
 const { values: asked } = parseArgs({
@@ -54,6 +54,7 @@ const shelf = shelfIn(storeOnDisk(cache, Buffer.from("bench")), "guide");
 const keep = keeping(shelf);
 const sources = await readSources(disk, [content]);
 const { value } = await solveChecked(checkSources(sources, keep), keep, "errors");
+const before = process.cpuUsage();
 const settings = { date: "2026-01-01", siteAssets: new Map(), keep };
 for await (const file of siteFiles(siteInput(value, drawPictures(value.source), [], settings))) {
   const path = join(out, file.path);
@@ -61,6 +62,8 @@ for await (const file of siteFiles(siteInput(value, drawPictures(value.source), 
   writeFileSync(path, file.content);
 }
 shelf.end();
+const { user, system } = process.cpuUsage(before);
+writeFileSync(join(out, "pages.json"), JSON.stringify((user + system) / 1e6));
 `,
       resolveDir: root,
       loader: "ts",
@@ -127,43 +130,46 @@ const [pages, loop] = [await ours(), bare()];
 const cache = join(folder, "kept");
 const out = join(folder, "out");
 const make = () => node(pages, content, out, cache);
-const anew = (run) => () => {
-  rmSync(cache, { recursive: true, force: true });
-  run();
-};
-/** Another word each time, so that nothing of the last run will do. */
-let edition = 0;
-const edited = () => {
-  edition += 1;
-  const file = join(lessons, "casting.md");
-  writeFileSync(
-    file,
-    readFileSync(file, "utf8").replace(/\n*(?:Words \d+\.\n)?$/, `\n\nWords ${edition}.\n`),
-  );
-};
+/** Seconds of the processor that pages alone took, once rigs were solved. */
+const withoutSums = [];
 try {
   const rows = await inTurn(
     {
-      "the site generator": () => node(generate),
-      "a bare Markdown processor": () => node(loop, lessons, join(folder, "bare")),
-      "pages of the guide": anew(make),
-      "pages of the guide after one edit": () => {
-        edited();
+      "pages of the guide": () => {
+        rmSync(cache, { recursive: true, force: true });
+        make();
+        withoutSums.push(JSON.parse(readFileSync(join(out, "pages.json"), "utf8")));
+      },
+      "pages of the guide after one edit": (round) => {
+        const file = join(lessons, "casting.md");
+        const text = readFileSync(file, "utf8").replace(/\n*(?:Words \d+\.\n)?$/, "");
+        writeFileSync(file, `${text}\n\nWords ${round}.\n`);
         make();
       },
+      "the site generator": () => node(generate),
+      "a bare Markdown processor": () => node(loop, lessons, join(folder, "bare")),
     },
     Number(asked.runs),
   );
-  process.stdout.write(
-    `${count} lessons to pages (${readdirSync(join(out, "site/lessons")).length} made)\n\n`,
-  );
-  process.stdout.write(`${table(rows, "the site generator")}\n`);
+  const [cold, edited, generated, processed] = rows;
+  const ratios = {
+    "cold to the generator": cold.cpuS / generated.cpuS,
+    "cold to the processor": cold.cpuS / processed.cpuS,
+    "cold, without reading, sums and checks, to the generator": median(withoutSums.slice(1)) / generated.cpuS,
+    "after one edit to the generator": edited.cpuS / generated.cpuS,
+  };
+  const made = readdirSync(join(out, "site/lessons")).length;
+  process.stdout.write(`${count} lessons to ${made} pages\n\n${table(rows)}\n\n`);
+  for (const [name, ratio] of Object.entries(ratios)) process.stdout.write(`${name}: ${ratio.toFixed(2)}\n`);
+  const date = new Date().toISOString().slice(0, 10);
   const figures = {
-    date: new Date().toISOString().slice(0, 10),
+    date,
     machine: machine(),
     generator,
     lessons: count,
+    runs: Number(asked.runs),
     rows,
+    ratios,
   };
   if (asked.json) writeFileSync(asked.json, `${JSON.stringify(figures, null, 2)}\n`);
 } finally {
