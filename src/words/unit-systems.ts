@@ -54,6 +54,7 @@ export interface TipScale {
   readonly tickMm: Mm;
   readonly ticksAFigure: number;
   readonly ticksAUnit: number;
+  readonly unit: "mm" | "in";
 }
 
 export interface CheckedBar {
@@ -66,7 +67,7 @@ export const centimetreRuler: Ruler = {
   parts: 10,
   cardUnits: 8,
   strip: { tickMm: 10, ticksAFigure: 5, toldMm: 10 },
-  tip: { tickMm: 1, ticksAFigure: 10, ticksAUnit: 1 },
+  tip: { tickMm: 1, ticksAFigure: 10, ticksAUnit: 1, unit: "mm" },
   check: { lengthMm: 100, parts: 10 },
 };
 
@@ -75,7 +76,7 @@ const inchRuler: Ruler = {
   parts: 8,
   cardUnits: 3,
   strip: { tickMm: mmPerInch / 2, ticksAFigure: 2, toldMm: mmPerInch / 4 },
-  tip: { tickMm: mmPerInch / 10, ticksAFigure: 5, ticksAUnit: 10 },
+  tip: { tickMm: mmPerInch / 10, ticksAFigure: 5, ticksAUnit: 10, unit: "in" },
   check: { lengthMm: 4 * mmPerInch, parts: 8 },
 };
 

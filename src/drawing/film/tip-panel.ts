@@ -1,6 +1,7 @@
 import { type Float, lengthMm } from "../../core/float/float.ts";
 import type { Mm } from "../../core/units.ts";
 import { tipSides } from "../float/float-tip.ts";
+import { tipFigures } from "../float/tip-figures.ts";
 import { point, polygon, polyline, rectangle, text, thin } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
@@ -26,8 +27,6 @@ export const flatDegrees = 84;
 const panelWaterMm = 7;
 /** Top of a float that is under, below the surface [mm of paper]. */
 const underMm = 3;
-/** Steps of the scale [mm], the first that leaves room between its figures. */
-const steps = [5, 10, 20, 50, 100];
 const scaleLine = thin;
 
 /** Which tip of a float a panel shows: null where it is under, none where the float lies flat. */
@@ -37,7 +36,7 @@ export type ShownTip = Mm | null | undefined;
 export const mostOf = (tips: readonly ShownTip[]): Mm => Math.max(...tips.map((tip) => tip ?? 0));
 
 /**
- * The tip of a float, larger than in the picture beside it, on a scale of millimetres that stands on the water.
+ * The tip of a float, larger than in the picture beside it, on a scale that stands on the water.
  *
  * @param tips all that it is to show
  * @param room of picture and panel together
@@ -50,28 +49,29 @@ export function tipPanel(
   kit: DrawingKit,
 ) {
   const scale = Math.min(1.5, (aboveMm - textMm) / Math.max(20, mostOf(tips)));
-  const step = steps.find((one) => one * scale >= 1.3 * textMm) ?? 200;
-  const figures = Array.from(
-    { length: Math.floor((aboveMm - textMm / 2) / (step * scale)) + 1 },
-    (_, i) => i * step,
-  );
+  const figures = tipFigures(kit, scale, aboveMm - textMm / 2, 1.3 * textMm);
   const axisX =
-    widthMm - panelMm + Math.max(...figures.map((mm) => kit.measure(String(mm), textMm, "regular"))) + 2.5;
+    widthMm - panelMm + Math.max(...figures.map(({ told }) => kit.measure(told, textMm, "regular"))) + 2.5;
   const middle = (axisX + widthMm) / 2;
   const still: Item[] = [
     rectangle(axisX, surfaceMm, widthMm - axisX, panelWaterMm, { fill: "water" }),
     ...parts.waterSurface.draw({ leftMm: axisX, rightMm: widthMm, yMm: surfaceMm }),
     polyline([point(axisX, surfaceMm), point(axisX, surfaceMm - aboveMm)], scaleLine),
-    ...figures.flatMap((mm) => {
-      const y = surfaceMm - mm * scale;
+    ...figures.flatMap(({ tipMm, told }) => {
+      const y = surfaceMm - tipMm * scale;
       return [
         polyline([point(axisX - 1.4, y), point(axisX, y)], scaleLine),
-        text(point(axisX - 2, y + 0.35 * textMm), String(mm), textMm, { anchor: "end", ink: "soft" }),
+        text(point(axisX - 2, y + 0.35 * textMm), told, textMm, { anchor: "end", ink: "soft" }),
       ];
     }),
-    text(point(axisX + 1, surfaceMm - aboveMm - 0.4 * textMm), kit.words("drawing.film.tip-scale"), textMm, {
-      ink: "soft",
-    }),
+    text(
+      point(axisX + 1, surfaceMm - aboveMm - 0.4 * textMm),
+      kit.words("drawing.film.tip-scale", { unit: kit.figures.ruler.tip.unit }),
+      textMm,
+      {
+        ink: "soft",
+      },
+    ),
   ];
   const top = lengthMm(float);
   /** As much of it as there is room for, lying or leaning on the water. */

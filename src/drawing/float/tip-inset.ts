@@ -7,9 +7,8 @@ import type { Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { rotated } from "../transform.ts";
 import { tipSides } from "./float-tip.ts";
+import { tipFigures } from "./tip-figures.ts";
 
-/** Steps of the scale [mm], the first that leaves room between its figures. */
-const steps = [5, 10, 20, 50];
 /** Room for the tip itself beside its scale. */
 const tipRoomMm = 10;
 /** How much of the inset is water. */
@@ -32,7 +31,7 @@ const scaleTextMm = (textMm: number, { measure }: DrawingKit) => measure("00", t
 export const tipInsetMm = (textMm: number, kit: DrawingKit): number => scaleTextMm(textMm, kit) + tipRoomMm;
 
 /**
- * The tip of a float larger than in the picture beside it, with a scale of millimetres that stands on the water. A
+ * The tip of a float larger than in the picture beside it, with a scale that stands on the water. A
  * float that stands higher than the scale has a break in it.
  *
  * @param tipMm tip above the water; null where it is under
@@ -49,8 +48,7 @@ export function tipInset(
   const roof = 1.7 * textMm;
   const widest = Math.max(...float.profile.map(({ diameterMm }) => diameterMm));
   const scale = Math.min(1.2, (surface - roof) / Math.max(20, mostMm), (tipRoomMm - 1.2) / widest);
-  const step = steps.find((one) => one * scale >= 1.2 * textMm) ?? 100;
-  const ticks = Array.from({ length: Math.floor((surface - roof) / (step * scale)) + 1 }, (_, i) => i * step);
+  const ticks = tipFigures(kit, scale, surface - roof, 1.2 * textMm);
   const topY = Math.max(roof, tipMm === null ? surface + underMm : surface - tipMm * scale);
   const cutMm = tipMm === null ? 0 : Math.max(0, tipMm - (surface - roof) / scale);
   const sunkMm = leanDegrees === 0 ? bottomMm - 0.6 - surface : leaningSunkMm;
@@ -72,16 +70,21 @@ export function tipInset(
     ...rotated(standing, leanDegrees, point(middle, surface)),
     ...gap,
     polyline([point(axisX, surface), point(axisX, roof)], thinSoft),
-    ...ticks.flatMap((mm) => {
-      const y = surface - mm * scale;
+    ...ticks.flatMap(({ tipMm: at, told }) => {
+      const y = surface - at * scale;
       return [
         polyline([point(axisX - 1.2, y), point(axisX, y)], thinSoft),
-        text(point(axisX - 1.7, y + 0.35 * textMm), String(mm), textMm, { anchor: "end", ink: "soft" }),
+        text(point(axisX - 1.7, y + 0.35 * textMm), told, textMm, { anchor: "end", ink: "soft" }),
       ];
     }),
-    text(point(right, 0.8 * textMm), kit.words("drawing.film.tip-scale"), textMm, {
-      anchor: "end",
-      ink: "soft",
-    }),
+    text(
+      point(right, 0.8 * textMm),
+      kit.words("drawing.film.tip-scale", { unit: kit.figures.ruler.tip.unit }),
+      textMm,
+      {
+        anchor: "end",
+        ink: "soft",
+      },
+    ),
   ];
 }

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { type FloatPicture, floatPictures, floatPose } from "../../../src/drawing/float/float-poses.ts";
 import { drawFloatState } from "../../../src/drawing/float/float-states.ts";
 import type { Drawing, PathItem } from "../../../src/drawing/model.ts";
+import { makeFigures } from "../../../src/words/figures.ts";
 import { flatItems } from "../../support/drawing-checks.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
 import { sampleRigs, sampleStick } from "../../support/sample-rig.ts";
@@ -50,6 +51,21 @@ describe("the tip enlarged beside each state of a float", () => {
     const top = onScale(Math.min(...largeTip(drawing).map(({ y }) => y)));
     if (pose.tipMm === null) expect(top).toBeLessThan(0);
     else if (pose.caption !== "high") expect(top).toBeCloseTo(pose.tipMm, 6);
+  });
+
+  // An inch is 25.4 mm. Source: the international yard and pound agreement of 1959.
+  test("is on a scale of inches where a tip is told in them", () => {
+    const kit = { ...drawingKit, figures: makeFigures("imperial", drawingKit.words, "en") };
+    for (const rig of sampleRigs) {
+      const drawing = drawFloatState("right", rig, rig.depths[0]!, 42, kit, { textMm })!;
+      const texts = flatItems(drawing.items).flatMap((item) => (item.kind === "text" ? [item] : []));
+      expect(texts.map(({ text }) => text)).toContain("tip, in");
+      const [zero, next] = texts.filter(({ text }) => /^[\d.]+$/.test(text));
+      const perMm = (zero!.yMm - next!.yMm) / (25.4 * Number(next!.text));
+      const top = Math.min(...largeTip(drawing).map(({ y }) => y));
+      const pose = floatPose("right", rig, rig.depths[0]!, kit)!;
+      expect((zero!.yMm - 0.35 * textMm - top) / perMm).toBeCloseTo(pose.tipMm!, 6);
+    }
   });
 
   test("a float that goes off with a fish goes against the flow", () => {
