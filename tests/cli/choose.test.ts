@@ -1,7 +1,18 @@
-import { expect, it } from "vitest";
-import { cli } from "../support/cli.ts";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { cli, shippedRigs } from "../support/cli.ts";
 
-const choose = (...words: string[]) => cli("choose", ...words, "--content", "content");
+let folder: string;
+
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), "dotdown-"));
+  shippedRigs(join(folder, "content"));
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const choose = (...words: string[]) => cli("choose", ...words, "--content", join(folder, "content"));
 
 it("tells the hazards first, then for each place the rigs with their reasons, and what rules out the others", async () => {
   const { code, result, report } = await choose("makebelieve-river-glide", "--spot", "crease");

@@ -1,8 +1,8 @@
-import { appendFileSync, cpSync, existsSync, readdirSync, renameSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, renameSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { commands, runCli } from "../../src/cli/run.ts";
-import { cli, temporaryFolder, writeContent } from "../support/cli.ts";
+import { cli, shippedRigs, temporaryFolder, writeContent } from "../support/cli.ts";
 import { hashesBelow } from "../support/files-below.ts";
 import { contentWith, edited } from "../support/smallest-content.ts";
 
@@ -257,14 +257,8 @@ describe("a fault of the tool", () => {
 });
 
 describe("a sheet made from the reader's own box", () => {
-  /** The shipped rigs and their tackle; the texts, which no sheet shows, take most of the time to read. */
-  const fromShipped = (...options: string[]) => {
-    const folder = join(temporaryFolder(), "content");
-    const isText = (path: string) => /^content.(?:lessons|pages|plans|sessions)\b/.test(path);
-    cpSync("content", folder, { recursive: true, filter: (path) => !isText(path) });
-    appendFileSync(join(folder, "guide.yaml"), "library: none\n");
-    return cli("sheet", ...options, "--content", folder);
-  };
+  const fromShipped = (...options: string[]) =>
+    cli("sheet", ...options, "--content", shippedRigs(join(temporaryFolder(), "content")));
 
   it("takes that shot, and reports what is other and what to buy; its data tell the same", async () => {
     const { code, result, report } = await fromShipped(

@@ -3,14 +3,19 @@ import { PNG } from "pngjs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import Vips from "wasm-vips";
 import { readyImages } from "../../src/images/ready-images.ts";
+import type { Staged } from "../../src/model/message.ts";
 import type { OwnImage, ReadyImage } from "../../src/model/own-image.ts";
 
 type Library = Awaited<ReturnType<typeof Vips>>;
 
 let vips: Library;
 let photo: Uint8Array;
-let readyPhoto: ReadyImage;
 let clear: Uint8Array;
+/** The photo, one that is broken, the picture with see-through parts as the guide's logo, and a drawing. */
+let all: Staged<ReadonlyMap<string, ReadyImage>>;
+
+const drawing =
+  '<svg xmlns="http://www.w3.org/2000/svg" width="40" height="20" onload="x()"><style>.a{fill:#123456}</style><a href="https://made-up.example"><path class="a" d="M0 0h9v9z"/></a><text y="9">Pond</text></svg>';
 
 /** A photo that lies on its side, as telephones write it, with its maker's name in it. */
 function sidewaysPhoto(): Uint8Array {
@@ -24,12 +29,23 @@ function sidewaysPhoto(): Uint8Array {
 beforeAll(async () => {
   vips = await Vips({ dynamicLibraries: [] });
   photo = sidewaysPhoto();
-  readyPhoto = await ready(image("pond.jpg", "jpeg", photo));
   const data = Buffer.alloc(4 * 40 * 20);
   data.set([200, 30, 10, 255], 4 * (40 * 10 + 20));
   clear = PNG.sync.write({ width: 40, height: 20, data });
+  // Each call starts the library that it takes anew, which is most of the time.
+  all = await readyImages(
+    [
+      image("pond.jpg", "jpeg", photo),
+      image("half.jpg", "jpeg", photo.slice(0, 40)),
+      image("mark.png", "png", clear),
+      image("map.svg", "svg", drawing),
+    ],
+    "mark.png",
+  );
 });
 afterAll(() => vips.shutdown());
+
+const made = (id: string): ReadyImage => all.value.get(id)!;
 
 const image = (id: string, kind: OwnImage["kind"], content: Uint8Array | string): OwnImage => ({
   id,
@@ -38,21 +54,15 @@ const image = (id: string, kind: OwnImage["kind"], content: Uint8Array | string)
   bytes: typeof content === "string" ? new TextEncoder().encode(content) : content,
 });
 
-async function ready(one: OwnImage, logo?: string): Promise<ReadyImage> {
-  const { value, messages } = await readyImages([one], logo);
-  expect(messages).toEqual([]);
-  return value.get(one.id)!;
-}
-
 const text = (content: string | Uint8Array) => Buffer.from(content as Uint8Array).toString("latin1");
 
 describe("a photo", () => {
   it("is upright, in two widths for pages, and says nothing of its maker or its camera", async () => {
     expect(text(photo)).toContain("Made-up");
-    const { web, print } = readyPhoto;
-    const all = [...web.map(({ content }) => content as Uint8Array), print.jpeg];
+    const { web, print } = made("pond.jpg");
+    const files = [...web.map(({ content }) => content as Uint8Array), print.jpeg];
     expect(
-      all.map((content) => imageSize(content)).map(({ width, height, type }) => [type, width, height]),
+      files.map((content) => imageSize(content)).map(({ width, height, type }) => [type, width, height]),
     ).toEqual([
       ["jpg", 720, 1080],
       ["jpg", 1280, 1920],
@@ -62,27 +72,28 @@ describe("a photo", () => {
       [720, 1080],
       [1280, 1920],
     ]);
-    for (const content of all) expect(text(content)).not.toMatch(/Exif|Made-up|http/);
+    for (const content of files) expect(text(content)).not.toMatch(/Exif|Made-up|http/);
   });
 
   it("gives the same bytes each time", async () => {
-    const again = await ready(image("pond.jpg", "jpeg", photo));
-    expect(Buffer.compare(again.print.jpeg, readyPhoto.print.jpeg)).toBe(0);
-    expect(again.web).toEqual(readyPhoto.web);
+    const { value } = await readyImages([image("pond.jpg", "jpeg", photo.slice())]);
+    const again = value.get("pond.jpg")!;
+    expect(again).not.toBe(made("pond.jpg"));
+    expect(Buffer.compare(again.print.jpeg, made("pond.jpg").print.jpeg)).toBe(0);
+    expect(again.web).toEqual(made("pond.jpg").web);
   });
 
-  it("that is broken is told by its name", async () => {
-    const { value, messages } = await readyImages([image("pond.jpg", "jpeg", photo.slice(0, 40))]);
-    expect(value.size).toBe(0);
-    expect(messages).toMatchObject([
-      { code: "image-not-usable", place: { file: "content/images/pond.jpg" } },
+  it("that is broken is told by its name, and nothing else is", () => {
+    expect(all.value.has("half.jpg")).toBe(false);
+    expect(all.messages).toMatchObject([
+      { code: "image-not-usable", place: { file: "content/images/half.jpg" } },
     ]);
   });
 });
 
 describe("a picture with see-through parts", () => {
-  it("keeps them on pages, is no larger than it was, and stands on white in print", async () => {
-    const { web, print } = await ready(image("mark.png", "png", clear));
+  it("keeps them on pages, is no larger than it was, and stands on white in print", () => {
+    const { web, print } = made("mark.png");
     expect(web.map(({ ending, widthPx }) => [ending, widthPx])).toEqual([["png", 40]]);
     const shown = PNG.sync.read(Buffer.from(web[0]!.content as Uint8Array));
     expect([...shown.data.subarray(0, 4)][3]).toBe(0);
@@ -91,28 +102,26 @@ describe("a picture with see-through parts", () => {
     expect(printed.getpoint(0, 0).every((value) => value > 250)).toBe(true);
   });
 
-  it("comes as an icon in a square, with nothing around it", async () => {
-    const { icon } = await ready(image("mark.png", "png", clear), "mark.png");
-    const square = PNG.sync.read(Buffer.from(icon!));
+  it("comes as an icon in a square, with nothing around it", () => {
+    const square = PNG.sync.read(Buffer.from(made("mark.png").icon!));
     expect([square.width, square.height]).toEqual([512, 512]);
     expect(square.data[3]).toBe(0);
   });
 
   it("is made ready once, the icon too, where its file stays as it was", async () => {
     const mark = image("mark.png", "png", clear);
-    const picture = await ready(mark);
-    const logo = await ready(mark, "mark.png");
+    const ready = async (logo?: string) => (await readyImages([mark], logo)).value.get("mark.png")!;
+    const picture = await ready();
+    const logo = await ready("mark.png");
     expect([picture.icon, logo.icon]).toEqual([undefined, expect.any(Uint8Array)]);
-    expect(await ready(mark, "mark.png")).toBe(logo);
-    expect(await ready(mark)).toBe(picture);
+    expect(await ready("mark.png")).toBe(logo);
+    expect(await ready()).toBe(picture);
   });
 });
 
 describe("a drawing", () => {
-  it("is left with its marks alone, its words as outlines", async () => {
-    const svg =
-      '<svg xmlns="http://www.w3.org/2000/svg" width="40" height="20" onload="x()"><style>.a{fill:#123456}</style><a href="https://made-up.example"><path class="a" d="M0 0h9v9z"/></a><text y="9">Pond</text></svg>';
-    const { web, print } = await ready(image("map.svg", "svg", svg));
+  it("is left with its marks alone, its words as outlines", () => {
+    const { web, print } = made("map.svg");
     expect(web).toMatchObject([{ ending: "svg", widthPx: 1280, heightPx: 640 }]);
     const { content } = web[0]!;
     expect(content).toContain("#123456");

@@ -6,6 +6,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest"
 import { nodeFonts } from "../../src/layout/node-fonts.ts";
 import type { OutputFile } from "../../src/markup/output.ts";
 import { cardNotes } from "../../src/model/card-content.ts";
+import { once } from "../../src/model/kept.ts";
 import { cardFormats } from "../../src/print/cards/card-formats.ts";
 import { cardSides } from "../../src/print/cards/card-sides.ts";
 import { layOutCard } from "../../src/print/cards/lay-out-card.ts";
@@ -73,65 +74,62 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     (path) => `${path}?depth=1.6+m`,
   );
 
-  /** Opens a page with all its parts unfolded, and fitted where its address asks for that. */
-  async function openAll(path: string): Promise<void> {
-    await open(path);
-    if (path.includes("?depth")) await page.waitForSelector("#fitted .in-water", { state: "attached" });
-    await unfoldAll(page);
-  }
-
-  test("every page opens without a message and asks for nothing but its own files", async () => {
-    for (const path of pages) await open(path);
-    expect(said).toEqual([]);
-    expect(asked.filter((url) => !url.startsWith(pathToFileURL(folder).href))).toEqual([]);
-  });
-
-  test.each([
+  const themes = [
     ["light", "all"],
     ["dark", "colours"],
-  ] as const)(
-    "no page breaks a rule of axe-core in the %s theme",
-    async (colorScheme, rules) => {
-      await page.emulateMedia({ colorScheme });
-      const broken: string[] = [];
-      for (const path of [...pages, ...fitted]) {
-        await openAll(path);
-        broken.push(...(await brokenRules(page, rules)).map((rule) => `${path}: ${rule}`));
-      }
-      expect(broken).toEqual([]);
-    },
-    120_000,
-  );
-
-  test.each([
+  ] as const;
+  const sizes = [
     [320, "112.5%"],
     [1280, "225%"],
-  ] as const)(
-    "no page scrolls sideways or clips text at %i px with its text at %s, everything unfolded and the text set apart",
-    async (width, rootSize) => {
-      const wide: string[] = [];
-      await page.setViewportSize({ width, height: 740 });
-      for (const path of [...pages, ...fitted]) {
-        await openAll(path);
-        await spreadText(page);
+  ] as const;
+
+  /** What each check finds: a page is opened once for all of them. */
+  const found = once(async () => {
+    const broken: Record<"light" | "dark", string[]> = { light: [], dark: [] };
+    const tooWide: Record<number, string[]> = {};
+    const small: string[] = [];
+    for (const path of [...pages, ...fitted]) {
+      await open(path);
+      if (pages.includes(path)) small.push(...(await smallTargets(page)).map((text) => `${path}: ${text}`));
+      if (path.includes("?depth")) await page.waitForSelector("#fitted .in-water", { state: "attached" });
+      await unfoldAll(page);
+      for (const [theme, rules] of themes) {
+        await page.emulateMedia({ colorScheme: theme });
+        broken[theme].push(...(await brokenRules(page, rules)).map((rule) => `${path}: ${rule}`));
+      }
+      await page.emulateMedia({ colorScheme: "light" });
+      await spreadText(page);
+      for (const [width, rootSize] of sizes) {
+        await page.setViewportSize({ width, height: 740 });
         const over = await overWidthPx(page, rootSize);
-        if (over > 0) wide.push(`${path}: ${over} px too wide`);
-        wide.push(...(await clippedText(page)).map((text) => `${path}: ${text}`));
+        tooWide[width] ??= [];
+        if (over > 0) tooWide[width].push(`${path}: ${over} px too wide`);
+        tooWide[width].push(...(await clippedText(page)).map((text) => `${path}: ${text}`));
       }
       await page.setViewportSize({ width: 360, height: 740 });
-      expect(wide).toEqual([]);
+    }
+    return { broken, tooWide, small };
+  });
+
+  test("every page opens without a message and asks for nothing but its own files", async () => {
+    await found();
+    expect(said).toEqual([]);
+    expect(asked.filter((url) => !url.startsWith(pathToFileURL(folder).href))).toEqual([]);
+  }, 120_000);
+
+  test.each(themes)("no page breaks a rule of axe-core in the %s theme", async (theme) => {
+    expect((await found()).broken[theme]).toEqual([]);
+  });
+
+  test.each(sizes)(
+    "no page scrolls sideways or clips text at %i px with its text at %s, everything unfolded and the text set apart",
+    async (width) => {
+      expect((await found()).tooWide[width]).toEqual([]);
     },
-    120_000,
   );
 
   test("everything to press outside running text is at least 24 px wide and high", async () => {
-    const small: string[] = [];
-    for (const path of pages) {
-      await open(path);
-      const found = await smallTargets(page);
-      small.push(...found.map((text) => `${path}: ${text}`));
-    }
-    expect(small).toEqual([]);
+    expect((await found()).small).toEqual([]);
   });
 
   test("the picker shows one depth at a time and keeps it in the address", async () => {

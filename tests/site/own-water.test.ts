@@ -96,26 +96,39 @@ describe.skipIf("reason" in started)(`a rig's page asked for another water${reas
     expect(await page.getAttribute("#fit-depth", "aria-invalid")).toBe(null);
   });
 
-  test.each([
+  const unread = [
     ["depth", ""],
     ["rod", "long"],
     ["temperature", "99"],
     ["capacity", "3 XYZ"],
     ["box", "-3 AAA"],
     ["box", "none"],
-  ])("%s given as “%s” leaves no card, in the field as in the address", async (name, text) => {
+  ] as const;
+
+  test("what cannot be read leaves no card while it stands in its field", async () => {
     await open("?depth=1.5+m");
     await page.waitForSelector("#fitted");
     await unfoldAll();
-    await page.evaluate(
-      ([field, typed]) => {
-        const input = document.querySelector<HTMLInputElement>(`[name="${field}"]`)!;
-        input.value = typed!;
-        input.dispatchEvent(new Event("input", { bubbles: true }));
-      },
-      [name, text],
-    );
-    expect(await shown()).toEqual({ title: null, card: false });
+    const type = (name: string, text: string) =>
+      page.evaluate(
+        ([field, typed]) => {
+          const input = document.querySelector<HTMLInputElement>(`[name="${field}"]`)!;
+          const before = input.value;
+          input.value = typed!;
+          input.dispatchEvent(new Event("input", { bubbles: true }));
+          return before;
+        },
+        [name, text],
+      );
+    for (const [name, text] of unread) {
+      const before = await type(name, text);
+      expect(await shown(), `${name} “${text}”`).toEqual({ title: null, card: false });
+      await type(name, before);
+      expect(await shown(), `${name} “${before}”`).toEqual({ title: "Water 1.5 m deep", card: true });
+    }
+  });
+
+  test.each(unread)("%s given as “%s” in the address leaves no card", async (name, text) => {
     await open(`?${new URLSearchParams({ depth: "1.5 m", [name]: text })}`);
     await page.waitForSelector("#fit-problems li");
     expect(await shown()).toEqual({ title: null, card: false });

@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { appendFileSync, cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { onTestFinished } from "vitest";
@@ -33,4 +33,12 @@ export async function cli(...args: string[]): Promise<{ code: number; result: st
     },
   });
   return { code, result, report };
+}
+
+/** The shipped rigs and their tackle in a folder; the texts, which most commands do not tell, take most of the time to read. */
+export function shippedRigs(folder: string): string {
+  const isText = (path: string) => /^content.(?:lessons|pages|plans|sessions)\b/.test(path);
+  cpSync("content", folder, { recursive: true, filter: (path) => !isText(path) });
+  appendFileSync(join(folder, "guide.yaml"), "library: none\n");
+  return folder;
 }
