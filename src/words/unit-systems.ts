@@ -168,14 +168,17 @@ export function shortFeet(feet: UnitSystem): UnitSystem {
 
 const fractions = ["", "¼", "½", "¾"] as const;
 
-/** A length to so many parts of an inch: `¾″`, `29½″`, `4′9″`; in feet where it is more than `inchesUpToMm`. */
+/**
+ * A length to so many parts of an inch: `¾″`, `29½″`, `4′9″`, `3′0½″`, whose 0 keeps it from being read as `3½″`; in feet where it is
+ * more than `inchesUpToMm`.
+ */
 function inMarks(mm: Mm, parts: 1 | 2 | 4, inchesUpToMm: Mm): string {
   const quarters = Math.round((Math.abs(mm) / mmPerInch) * parts) * (4 / parts);
   const sign = mm < 0 && quarters > 0 ? "−" : "";
   const feet = quarters > (4 * inchesUpToMm) / mmPerInch ? Math.floor(quarters / 48) : 0;
   const rest = quarters - 48 * feet;
   const fraction = fractions[rest % 4] ?? "";
-  const whole = rest >= 4 || fraction === "" ? String(Math.floor(rest / 4)) : "";
+  const whole = feet > 0 || rest >= 4 || fraction === "" ? String(Math.floor(rest / 4)) : "";
   const inches = `${whole}${fraction}″`;
   return feet === 0 ? `${sign}${inches}` : `${sign}${feet}′${rest === 0 ? "" : inches}`;
 }

@@ -38,7 +38,7 @@ interface CardBackProps extends SaidProps {
 export function CardBack(props: CardBackProps) {
   const { card, look, table } = props;
   const { marginMm, punch } = look;
-  const clearMm = clearOfPunchMm(marginMm, look);
+  const clearMm = clearOfPunchMm(marginMm, punch, look);
   const type = typeOf(look);
   return (
     <Box
@@ -150,7 +150,13 @@ function Gauge({ gauge: { alt, heightMm, draw }, words }: CardBackProps & { gaug
       <Box tag="P" field="how to use the gauge">
         {words("card.gauge")}
       </Box>
-      <Box tag="Figure" alt={alt} field="shot gauge" style={{ height: heightMm, marginTop: 1 }} draw={draw} />
+      <Box
+        tag="Figure"
+        alt={alt}
+        field="shot gauge"
+        style={{ height: heightMm, marginTop: 1.8 }}
+        draw={draw}
+      />
     </Box>
   );
 }

@@ -33,7 +33,7 @@ export function CardFront({ card, look, scale, picture, tip }: CardFrontProps) {
       <Box
         tag="H1"
         field="title"
-        style={{ sizePt: look.figurePt, face: "bold", paddingRight: clearOfPunchMm(marginMm, look) }}
+        style={{ sizePt: look.figurePt, face: "bold", paddingRight: clearOfPunchMm(marginMm, "right", look) }}
       >
         {card.title}
       </Box>

@@ -15,9 +15,16 @@ export interface CardEdge {
   readonly whiteMm: number;
 }
 
-/** Room that words in the first line leave beside the hole, inside this margin. */
-export function clearOfPunchMm(marginMm: number, { whiteMm }: CardEdge): number {
-  return Math.max(0, Math.max(punch.edgeMm, whiteMm) + punch.paperMm + 0.5 - marginMm);
+/** Between the hole and words: those that begin beside it stay further off than those that may end there [mm]. */
+const besidePunchMm = { left: 1.5, right: 0.5 } as const;
+
+/** Room that words in the first line leave beside the hole in a corner, inside this margin. */
+export function clearOfPunchMm(
+  marginMm: number,
+  corner: keyof typeof besidePunchMm,
+  { whiteMm }: CardEdge,
+): number {
+  return Math.max(0, Math.max(punch.edgeMm, whiteMm) + punch.paperMm + besidePunchMm[corner] - marginMm);
 }
 
 /** At the top right of the front; on the back of a card turned over like a page that is the top left. */
@@ -31,22 +38,34 @@ export function punchMark(widthMm: number, corner: "left" | "right", { whiteMm }
   ];
 }
 
-const tickMm = { one: 1.1, five: 1.7, ten: 2.3 } as const;
+const tickMm = { one: 0.8, five: 1.2, ten: 1.7 } as const;
 const figurePt = 8;
 /** Lines of a ruler, thin enough to leave white between millimetres. */
 const rulerStroke = { ink: "ink", widthMm: 0.2 } as const;
 
-/** How far the ruler and its figures come in from the edge [mm]. */
-export function rulerInMm({ whiteMm }: CardEdge): number {
+/** How far the ruler with its figures comes in from the edge, as far as the line that parts it from the words [mm]. */
+function rulerBodyMm({ whiteMm }: CardEdge): number {
   return whiteMm + tickMm.ten + 0.3 + figurePt * mmPerPoint * 0.6 + 0.5;
 }
 
-/** A true ruler of centimetres or inches along the left edge, 0 at its head. */
+/** Where words beside the ruler may begin [mm]. */
+export function rulerInMm(edge: CardEdge): number {
+  return rulerBodyMm(edge) + 0.6;
+}
+
+/**
+ * A true ruler of centimetres or inches along the left edge, 0 at its head. A line parts its figures from the words: without it
+ * the 5 of a ruler before the setting `74 cm` reads `574 cm`.
+ */
 export function ruler(heightMm: number, { whiteMm }: CardEdge, { unitMm, parts, cardUnits }: Ruler): Item[] {
   const rulerMm = cardUnits * unitMm;
   const top = (heightMm - rulerMm) / 2;
   const sizeMm = figurePt * mmPerPoint;
-  const steps: PathStep[] = [];
+  const bodyMm = rulerBodyMm({ whiteMm });
+  const steps: PathStep[] = [
+    ["M", bodyMm, top],
+    ["L", bodyMm, top + rulerMm],
+  ];
   const items: Item[] = [];
   for (let part = 0; part <= cardUnits * parts; part += 1) {
     const mm = (part * unitMm) / parts;

@@ -47,7 +47,7 @@ describe("figures in the units of the guide", () => {
       "4″",
       "29½″",
       "36″",
-      "3′½″",
+      "3′0½″",
       "4′9″",
       "8′",
     ]);

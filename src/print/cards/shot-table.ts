@@ -24,13 +24,14 @@ export function shotTable(
   const names = depths.map(({ depth }) => depth);
   const columnMm =
     cellGapMm + Math.max(widest(settings, look.settingPt, kit), widest(names, look.figurePt, kit));
-  const columnsFit = look.nameWidthMm + depths.length * columnMm <= widthMm - 2 * look.marginMm;
+  const columnRoomMm = (widthMm - 2 * look.marginMm - look.nameWidthMm) / depths.length;
+  const columnsFit = columnMm <= columnRoomMm;
   return columnsFit && !(differ && first(depths).lock !== undefined)
-    ? columnADepth(card, depths, look, kit)
+    ? columnADepth(card, depths, { ...look, columnMm: columnRoomMm }, kit)
     : rowADepth(card, depths, look, kit);
 }
 
-const settingStyle = ({ settingPt }: BackLook): LayoutStyle => ({
+const settingStyle = ({ settingPt }: Pick<BackLook, "settingPt">): LayoutStyle => ({
   sizePt: settingPt,
   lineHeight: 1,
   face: "bold",
@@ -44,18 +45,24 @@ function widest(texts: readonly string[], sizePt: number, { measure }: DrawingKi
   return Math.max(...texts.map((text) => measure(text, sizePt * mmPerPoint, "bold"))) + columnGapMm;
 }
 
+/** White that parts the settings of two columns, so that they are not read as one figure [mm]. */
+const settingGapMm = 2.5;
+
 function columnADepth(
   { moved, tipShowing }: CardContent,
   depths: readonly CardDepth[],
-  look: BackLook,
+  look: BackLook & { readonly columnMm: number },
   kit: DrawingKit,
 ): ShotTable {
   const { words } = kit;
+  const settings = depths.map(({ setAt }) => setAt);
+  const apart = widest(settings, look.settingPt, kit) + settingGapMm <= look.columnMm;
+  const style = settingStyle(apart ? look : { settingPt: look.figurePt });
   const { lock } = first(depths);
   const setting = {
     name: words(`told.measured-from.${keyOf(moved)}`),
     field: "float setting",
-    cells: depths.map(({ setAt }) => ({ lines: [setAt], style: settingStyle(look) })),
+    cells: depths.map(({ setAt }) => ({ lines: [setAt], style })),
   };
   const tip = {
     name: words("card.row.tip"),

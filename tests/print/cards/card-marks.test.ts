@@ -1,5 +1,13 @@
 import { expect, test } from "vitest";
-import { edgeTab, punchMark, tabFromMm } from "../../../templates/cards/card-marks.ts";
+import {
+  clearOfPunchMm,
+  edgeTab,
+  punchMark,
+  ruler,
+  rulerInMm,
+  tabFromMm,
+} from "../../../templates/cards/card-marks.ts";
+import { drawingKit } from "../../support/drawing-kit.ts";
 
 test.each([0, 6.35])(
   "the hole is guided in two steps off a white edge of %s mm, its film all round the paper's hole",
@@ -36,3 +44,39 @@ test("a tab tells still water from running by its shape and the level by bars, b
   if (paper?.kind !== "circle") throw new Error("a hole is round");
   expect(shape("still", 1).topMm).toBeGreaterThan(paper.cyMm + paper.radiusMm);
 });
+
+test.each([0, 6.35])(
+  "a line parts the figures of a ruler off a white edge of %s mm from the words, which begin beside it",
+  (whiteMm) => {
+    const { figures, measure } = drawingKit;
+    const [group] = ruler(86, { whiteMm }, figures.ruler);
+    if (group?.kind !== "group") throw new Error("a ruler is a group");
+    const [lines, ...numbers] = group.items;
+    if (lines?.kind !== "path") throw new Error("a ruler has lines");
+    const points = lines.steps.flatMap((step) => (step[0] === "Z" ? [] : [step.slice(1) as number[]]));
+    const rightMm = Math.max(...points.map(([x = 0]) => x));
+    const along = points.filter(([x]) => x === rightMm).map(([, y = 0]) => y);
+    expect(Math.max(...along) - Math.min(...along)).toBeCloseTo(
+      figures.ruler.cardUnits * figures.ruler.unitMm,
+      6,
+    );
+    const figuresEndMm = numbers.map((one) =>
+      one.kind === "text" ? one.xMm + measure(one.text, one.sizeMm, one.face) : 0,
+    );
+    expect(figuresEndMm.length).toBeGreaterThan(5);
+    expect(rightMm - Math.max(...figuresEndMm)).toBeGreaterThan(0.3);
+    expect(rulerInMm({ whiteMm }) - rightMm).toBeGreaterThan(0.5);
+  },
+);
+
+test.each([0, 6.35])(
+  "a title that begins beside the hole is a millimetre and more from it, off a white edge of %s mm",
+  (whiteMm) => {
+    const [paper] = punchMark(74, "left", { whiteMm });
+    if (paper?.kind !== "circle") throw new Error("a hole is round");
+    for (const marginMm of [2.2, 3.5, 8]) {
+      const beginsMm = marginMm + clearOfPunchMm(marginMm, "left", { whiteMm });
+      expect(beginsMm - (paper.cxMm + paper.radiusMm)).toBeGreaterThan(1);
+    }
+  },
+);

@@ -78,12 +78,13 @@ function parted(line: string, next: string): boolean {
   return (/\bNo$/.test(end) && /^\d/.test(start)) || /×$/.test(end);
 }
 
+/** Paper, units, and how many sides the course may have; as many more on Letter as its pages are lower: 297 mm to 279.4 mm. */
 const cases = [
-  ["A4", "metric first"],
-  ["Letter", "imperial"],
+  ["A4", "metric first", 80],
+  ["Letter", "imperial", 85],
 ] as const;
 
-describe.each(cases)("the whole course on %s, told in %s units", (paper, units) => {
+describe.each(cases)("the whole course on %s, told in %s units", (paper, units, mostSides) => {
   let laid: Laid;
   beforeAll(async () => {
     laid = await laidFor(paper, units);
@@ -159,14 +160,11 @@ describe.each(cases)("the whole course on %s, told in %s units", (paper, units) 
     expect(parts).toBeGreaterThan(50);
   });
 
-  test.runIf(paper === "A4")(
-    "comes on at most 80 sides of whole sheets, each lesson once and the safety page",
-    () => {
-      const sides = laid.whole
-        .filter(({ page }) => page.startsWith("site/lessons/") || page === "site/safety.html")
-        .map(({ columns, format }) => Math.ceil(columns.length / format.columns));
-      expect(sides).toHaveLength(35);
-      expect(sides.reduce((sum, count) => sum + count, 0)).toBeLessThanOrEqual(80);
-    },
-  );
+  test(`comes on at most ${mostSides} sides of whole sheets, each lesson once and the safety page`, () => {
+    const sides = laid.whole
+      .filter(({ page }) => page.startsWith("site/lessons/") || page === "site/safety.html")
+      .map(({ columns, format }) => Math.ceil(columns.length / format.columns));
+    expect(sides).toHaveLength(35);
+    expect(sides.reduce((sum, count) => sum + count, 0)).toBeLessThanOrEqual(mostSides);
+  });
 });
