@@ -55,12 +55,7 @@ const pictures: Readonly<Record<Step, (at: At, unit: number) => Item[]>> = {
     ...arrow(at(10, 30), at(22, 30), accent, 2.6),
     ...arrow(at(90, 30), at(78, 30), accent, 2.6),
   ],
-  "never teeth": (at, unit) => [
-    ...mouth(at),
-    ...slitShot(at, unit, gap.closed),
-    polyline([at(12, 4), at(88, 70)], { ink: "accent", widthMm: 1.4 }),
-    polyline([at(88, 4), at(12, 70)], { ink: "accent", widthMm: 1.4 }),
-  ],
+  "never teeth": (at, unit) => [...mouth(at), ...slitShot(at, unit, gap.closed), ...crossedOut(at)],
   try: (at, unit) => {
     const ballMm = 0.8 * radius * unit;
     return [
@@ -164,11 +159,20 @@ function holdingHand(at: At, slit: number): Item[] {
   ];
 }
 
+/** Two strokes across the picture, with a light edge that tells them from what is dark below. */
+function crossedOut(at: At): Item[] {
+  const strokes = (stroke: Stroke) => [
+    polyline([at(12, 4), at(88, 70)], stroke),
+    polyline([at(88, 4), at(12, 70)], stroke),
+  ];
+  return [...strokes({ ink: "paper", widthMm: 2.6 }), ...strokes({ ink: "accent", widthMm: 1.4 })];
+}
+
 /** A mouth wide open, seen from in front, its teeth on a shot. */
 function mouth(at: At): Item[] {
   const { x, y } = middle;
   /** Lips with corners at either side, the upper one dipping in the middle. */
-  const lips = (wide: number, up: number, dip: number, down: number, fill: "paper" | "soft"): Item => {
+  const lips = (wide: number, up: number, dip: number, down: number): Item => {
     const to = (dx: number, dy: number) => {
       const { xMm, yMm } = at(x + dx, y + dy);
       return [xMm, yMm] as const;
@@ -183,7 +187,7 @@ function mouth(at: At): Item[] {
         ["C", ...to(-0.3 * wide, down), ...to(-0.6 * wide, 1.05 * down), ...to(-wide, 0)],
         ["Z"],
       ],
-      fill,
+      fill: "paper",
       stroke: bold,
     };
   };
@@ -198,7 +202,7 @@ function mouth(at: At): Item[] {
       );
     }),
   );
-  return [lips(46, 34, 5, 36, "paper"), lips(38, 24, 1, 24, "soft"), ...teeth];
+  return [lips(46, 34, 5, 36), lips(38, 24, 1, 24), ...teeth];
 }
 
 function drop({ xMm, yMm }: Point, unit: number): Item[] {
