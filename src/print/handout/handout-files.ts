@@ -15,7 +15,14 @@ import { bookletPages } from "./booklet-pages.ts";
 import { handoutFormats } from "./handout-formats.ts";
 import { linksOn, linksTo, pageOfLink, withPageNumbers } from "./links.ts";
 import { handoutPage, numbered } from "./page.ts";
-import { cardSheets, type KeptCard, type RigCards, rigsNeeded, sheetOf } from "./rig-cards.ts";
+import {
+  cardSheets,
+  cardsOfBooklet,
+  type KeptCard,
+  type RigCards,
+  rigsNeeded,
+  sheetOf,
+} from "./rig-cards.ts";
 import { signNotes } from "./sign-notes.ts";
 import {
   type HandoutPages,
@@ -238,7 +245,11 @@ interface Booklets {
   readonly sheets: number;
 }
 
-async function* bookletFiles({ booklet, cards }: LaidHandouts, press: Press): AsyncIterable<PaintedFile> {
+async function* bookletFiles(
+  { booklet, cards: all }: LaidHandouts,
+  press: Press,
+): AsyncIterable<PaintedFile> {
+  const cards = cardsOfBooklet(booklet, all);
   const { words } = press.kit;
   const texts = booklet.map(({ page, from }) => [page, from]);
   const from = digestOf(

@@ -1,4 +1,5 @@
 import type { HandoutFormat } from "../../../templates/handouts/format.ts";
+import { known } from "../../core/lists.ts";
 import type { PaperSide, Placed, QuarterTurn } from "../../layout/paper.ts";
 import { sitePaths } from "../../model/addresses.ts";
 import type { FinishedCard } from "../cards/lay-out-card.ts";
@@ -23,6 +24,19 @@ export type RigCards = ReadonlyMap<string, KeptCard>;
 export function rigsNeeded({ links }: { readonly links: readonly string[] }, cards: RigCards): string[] {
   const linked = new Set(links.map(pageOfLink));
   return [...cards.keys()].filter((id) => linked.has(sitePaths.rig(id)));
+}
+
+/** Cards of a whole guide that a booklet has; with more of them it would be a book of cards. */
+const cardsInBooklet = 400;
+
+/** The cards of a booklet: of all rigs, or in a guide of very many of those that its texts lead to. */
+export function cardsOfBooklet(
+  texts: readonly { readonly links: readonly string[] }[],
+  cards: RigCards,
+): RigCards {
+  if (cards.size <= cardsInBooklet) return cards;
+  const links = texts.flatMap((text) => text.links);
+  return new Map(rigsNeeded({ links }, cards).map((id) => [id, known(cards, id)]));
 }
 
 /** Ways that a card lies on paper to be folded: front and back have the corner for the punch in common. */

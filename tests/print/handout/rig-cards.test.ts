@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { cardFormats } from "../../../src/print/cards/card-formats.ts";
 import { layOutCard } from "../../../src/print/cards/lay-out-card.ts";
+import { cardsOfBooklet } from "../../../src/print/handout/rig-cards.ts";
 import { sampleWaggler } from "../../support/sample-rig.ts";
 import { rawPdf } from "../raw-pdf.ts";
 import { nodesOf, plain, type ReadPdf, readPdf } from "../read-pdf.ts";
@@ -158,4 +159,15 @@ describe("the booklet", () => {
     const told = nodesOf(pages[1]!.tree, "TOCI")[0]!.children.map((cell) => plain(cell.words));
     expect(told).toEqual(["Lesson l0", String(heads.indexOf("Lesson l0") + 1)]);
   });
+});
+
+test("a booklet has the cards of all rigs, and of very many those that its texts lead to", () => {
+  const cardsOf = (count: number) =>
+    new Map(Array.from({ length: count }, (_, i) => [`rig-${i}`, { ...card, from: String(i) }] as const));
+  const texts = [
+    { links: ["site/rigs/rig-7.html#notes", "site/rigs/gone.html"] },
+    { links: ["site/rigs/rig-3.html"] },
+  ];
+  expect([...cardsOfBooklet(texts, cardsOf(400)).keys()]).toHaveLength(400);
+  expect([...cardsOfBooklet(texts, cardsOf(401)).keys()]).toEqual(["rig-3", "rig-7"]);
 });
