@@ -70,6 +70,8 @@ function strayness(path: string): { reason: string; hint: string } | undefined {
 
 function atTheTop(name: string): { reason: string; hint: string } {
   const reason = "the file is not read: it stands outside the folders of the guide";
+  if (imageKindOf(name)) return { reason, hint: "move a picture, a logo too, into images/" };
+  if (isFontFile(`fonts/${name}`)) return { reason, hint: "move a font into fonts/" };
   const meant = near(withEnding(name, ".yaml").toLowerCase(), alone);
   if (meant !== undefined) return { reason, hint: `did you mean ${meant}?` };
   return /\.(?:md|markdown|txt)$/i.test(name)

@@ -21,6 +21,8 @@ describe("a file that nothing reads", () => {
     ["word/en.yaml", "did you mean words/?"],
     ["recipes/soup.md", "its folders are rigs, lessons, plans, pages"],
     ["pond.md", "move a rig into rigs/"],
+    ["logo.svg", "move a picture, a logo too, into images/"],
+    ["signs.ttf", "move a font into fonts/"],
     ["guides.yaml", "did you mean guide.yaml?"],
     ["guide.yml", "did you mean guide.yaml?"],
     ["hooks.YAML", "did you mean hooks.yaml?"],

@@ -246,7 +246,7 @@ const guide = {
   paper: "Paper that cards and handouts are laid out for.",
   "rod-length": "Length of the rods that learners have.",
   edition: "Day of this edition, which stands on every card.",
-  look: "What makes the pages look your own.",
+  look: "What makes the pages look your own: a mark in images/, a font in fonts/, two colours.",
   "look.logo":
     "Your mark, by the name of its file below images/, SVG or PNG; it stands on pages, booklet and app.",
   "look.font":
