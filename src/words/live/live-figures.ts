@@ -36,6 +36,7 @@ import {
   Wrong,
 } from "./references.ts";
 import { slippedSigns } from "./slipped-signs.ts";
+import { childrenOf, isDirective, typedIn } from "./typed-in.ts";
 import { without } from "./without.ts";
 
 /** Words that stand here in another sense than the glossary's, as a canal's lock does; pages make them no link. */
@@ -188,6 +189,8 @@ const pictures: Readonly<Record<string, (at: Attributes, context: LiveContext) =
 /** What a directive on a line of its own may be called. */
 const blockNames: readonly string[] = [...Object.keys(tables), ...Object.keys(pictures)];
 
+const directiveNames = { inline: inlineNames, blocks: blockNames };
+
 /**
  * A text with its directives made into figures, tables and pictures. A reference to something that is not there is an
  * error at its place; the text around it stays, or goes with what it was to show.
@@ -203,7 +206,7 @@ export function withLiveFigures(
   const root = hasImages ? structuredClone(body) : body;
   const messages: Message[] = [
     ...(hasImages ? takeOwnPictures(root, path, context.library.images) : []),
-    ...slipsIn(root, path),
+    ...slippedSigns(root, path, directiveNames),
   ];
   const gone = new Set<Nodes>();
   const { around } = typedIn(root);
@@ -233,46 +236,6 @@ export function withLiveFigures(
   };
   const value = live(root, undefined) as Root;
   return { value: wrong === "goes" ? without(value, gone) : value, messages };
-}
-
-const childrenOf = (node: Nodes): readonly Nodes[] => ("children" in node ? node.children : []);
-
-const isDirective = (node: Nodes) => /^(?:text|leaf|container)Directive$/.test(node.type);
-
-/** What is typed in a text that is to become something else: nodes with a directive in them, and whether it has images. */
-interface Typed {
-  readonly around: ReadonlySet<Nodes>;
-  readonly images: boolean;
-}
-
-/** Texts that stay as they are from one reading to the next are looked through once. */
-const typed = new WeakMap<Root, Typed>();
-
-function typedIn(root: Root): Typed {
-  const known = typed.get(root);
-  if (known) return known;
-  const around = new Set<Nodes>();
-  let images = false;
-  const hasDirective = (node: Nodes): boolean => {
-    images ||= node.type === "image" || node.type === "imageReference";
-    // Each child is looked at, whatever the others have.
-    if (childrenOf(node).filter(hasDirective).length > 0) around.add(node);
-    return around.has(node) || isDirective(node);
-  };
-  hasDirective(root);
-  const found = { around, images };
-  typed.set(root, found);
-  return found;
-}
-
-const slips = new WeakMap<Root, { readonly path: string; readonly messages: readonly Message[] }>();
-
-function slipsIn(root: Root, path: string): readonly Message[] {
-  const known = slips.get(root);
-  if (known?.path === path) return known.messages;
-  const messages = slippedSigns(root, path, { inline: inlineNames, blocks: blockNames });
-  slips.set(root, { path, messages });
-  return messages;
 }
 
 /** @param behind what stands behind it, where braces that are not understood are text */

@@ -37,8 +37,21 @@ function slipsOf({ inline, blocks }: DirectiveNames): readonly Slip[] {
   ];
 }
 
-/** What a text shows as it was typed, though it was meant as a link, a figure or a drawing; each an error at its place. */
+const known = new WeakMap<Root, { readonly path: string; readonly messages: readonly Message[] }>();
+
+/**
+ * What a text shows as it was typed, though it was meant as a link, a figure or a drawing; each an error at its place. A text
+ * that stays as it is from one reading to the next is looked through once.
+ */
 export function slippedSigns(body: Root, path: string, names: DirectiveNames): readonly Message[] {
+  const before = known.get(body);
+  if (before?.path === path) return before.messages;
+  const messages = slipsIn(body, path, names);
+  known.set(body, { path, messages });
+  return messages;
+}
+
+function slipsIn(body: Root, path: string, names: DirectiveNames): readonly Message[] {
   const messages: Message[] = [];
   const slips = slipsOf(names);
   visit(body, "text", (node, _, parent) => {
