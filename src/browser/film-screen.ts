@@ -18,6 +18,8 @@ const tied: Pace = { stepS: 6, changeS: 3.5, toldFrom: 0 };
 interface PlayedMoment {
   readonly startS: number;
   readonly caption: string;
+  /** The caption as a voice says it. */
+  readonly said: string;
   readonly poses: readonly Pose[];
 }
 
@@ -52,7 +54,7 @@ export function filmScreen(player: HTMLElement, content: DocumentFragment) {
       posed(moment.poses, gone > 0 ? next?.poses : undefined, gone);
     const told = !isTimed && next && gone > pace.toldFrom ? next : moment;
     if (caption.textContent !== told.caption) caption.textContent = told.caption;
-    const said = clock ? secondsText(atS, dataOf(clock, "words")) : told.caption;
+    const said = clock ? secondsText(atS, dataOf(clock, "words")) : told.said;
     if (clock) clock.textContent = said;
     slider.value = String(isTimed ? atS : moments.indexOf(told));
     slider.setAttribute("aria-valuetext", said);
@@ -85,6 +87,7 @@ function readMoments(content: DocumentFragment, { stepS }: Pace): readonly Playe
   return [...content.querySelectorAll<HTMLElement>("li")].map((one, place) => ({
     startS: one.dataset.time === undefined ? place * stepS : Number(one.dataset.time),
     caption: one.textContent ?? "",
+    said: one.dataset.said ?? one.textContent ?? "",
     poses: readPoses(one.dataset.poses ?? ""),
   }));
 }

@@ -16,7 +16,15 @@ export interface PageFilm {
   readonly slider?: { readonly label: string; readonly stepS: number };
   /** The steps of a knot that the player ties, as JSON. */
   readonly tied?: string;
-  readonly moments: readonly { readonly timeS?: number; readonly caption: string; readonly poses: string }[];
+  readonly moments: readonly PageMoment[];
+}
+
+interface PageMoment {
+  readonly timeS?: number;
+  readonly caption: string;
+  /** The caption as a voice says it, where it reads otherwise. */
+  readonly said?: string;
+  readonly poses: string;
 }
 
 interface FilmPartProps {
@@ -46,8 +54,8 @@ export function FilmPart({ film, say, tryIt }: FilmPartProps) {
         <raw-html html={`<svg class="film-parts">${film.parts.join("")}</svg>`} />
         {film.tied !== undefined && <p class="film-tied">{film.tied}</p>}
         <ol data-step={film.slider?.stepS}>
-          {film.moments.map(({ timeS, caption, poses }) => (
-            <li data-time={timeS} data-poses={poses}>
+          {film.moments.map(({ timeS, caption, said, poses }) => (
+            <li data-time={timeS} data-said={said} data-poses={poses}>
               {caption}
             </li>
           ))}

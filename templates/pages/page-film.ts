@@ -2,6 +2,7 @@ import { type Film, stripOf } from "../../src/drawing/film/film.ts";
 import { packFilm } from "../../src/drawing/film/pack-film.ts";
 import { joinStrokes } from "../../src/drawing/join-strokes.ts";
 import type { DrawingKit } from "../../src/drawing/kit.ts";
+import { spoken } from "../../src/drawing/spoken.ts";
 import { drawingToSvg, marksToSvg } from "../../src/drawing/svg.ts";
 import type { KnotStep } from "../../src/model/knot-picture.ts";
 import type { PageFilm } from "./film.tsx";
@@ -33,10 +34,14 @@ export function pageFilm(film: Film, kit: DrawingKit, idPrefix: string): PageFil
       tied: JSON.stringify({ frame: film.tied.frame, steps: film.tied.steps.map(withoutWords) }),
     }),
     ...(film.slider && { slider: film.slider }),
-    moments: film.moments.map(({ timeS, caption }, at) => ({
-      ...(timeS !== undefined && { timeS: Math.round(timeS * 1000) / 1000 }),
-      caption,
-      poses: poses[at] ?? "",
-    })),
+    moments: film.moments.map(({ timeS, caption }, at) => {
+      const said = spoken(caption, kit);
+      return {
+        ...(timeS !== undefined && { timeS: Math.round(timeS * 1000) / 1000 }),
+        caption,
+        ...(said !== caption && { said }),
+        poses: poses[at] ?? "",
+      };
+    }),
   };
 }

@@ -4,6 +4,7 @@ import { pathToFileURL } from "node:url";
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { first, last } from "../../src/core/lists.ts";
+import { spoken } from "../../src/drawing/spoken.ts";
 import type { SolvedRig } from "../../src/model/solved.ts";
 import { siteFiles } from "../../src/site/site-files.tsx";
 import { solveInWater } from "../../src/solve/in-water.ts";
@@ -119,7 +120,7 @@ describe.skipIf("reason" in started)(`the page where a reader drives films${reas
         expect(told).toContain(figures.hookSet(step.overdepthMm, step.overdepthMm));
         if (step.tipShowingMm !== null)
           expect(told).toContain(`${figures.tip(step.tipShowingMm)} of tip shows`);
-        expect(await slider.getAttribute("aria-valuetext")).toBe(told);
+        expect(await slider.getAttribute("aria-valuetext")).toBe(spoken(told, drawingKit));
       }
       await page.keyboard.press("End");
       const end = await caption.textContent();
