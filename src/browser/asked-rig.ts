@@ -2,7 +2,7 @@ import type { DrawingKit } from "../drawing/kit.ts";
 import { measureText } from "../drawing/labels/font-metrics.ts";
 import type { Rig } from "../model/rig.ts";
 import { type UnitChoice, unitChoices } from "../model/unit-choice.ts";
-import { makeFigures } from "../words/figures.ts";
+import { type Figures, makeFigures } from "../words/figures.ts";
 import { guide, scaleOf, words } from "./fit-data.ts";
 import { fitRig } from "./fit-rig.ts";
 
@@ -11,9 +11,9 @@ export function unitsOf(asked: URLSearchParams): UnitChoice {
   return unitChoices.find((choice) => choice === asked.get("units")) ?? guide.units;
 }
 
-export function kitIn(units: UnitChoice): DrawingKit {
-  return { words, figures: makeFigures(units, words, guide.language), measure: measureText };
-}
+export const kitOf = (figures: Figures): DrawingKit => ({ words, figures, measure: measureText });
+
+export const kitIn = (units: UnitChoice): DrawingKit => kitOf(makeFigures(units, words, guide.language));
 
 /** What an address asks of a rig beside its name, such as the reader's float. */
 export function answersOf(asked: URLSearchParams): ReadonlyMap<string, string> {

@@ -21,6 +21,8 @@ import { waysChooser } from "./try-sinking.ts";
 const pauseMs = 250;
 /** How long one of many steps stays while they are played [s]. */
 const stepS = 0.15;
+/** Of the twentieths by which a float is held back: checked a little, as most are fished. */
+const checkedStep = 2;
 
 type PartName = (typeof tryParts)[number];
 
@@ -105,7 +107,8 @@ function showThrough(
     const part = partOf(name, films.includes(name));
     if (!part || !depth) continue;
     const slider = { label: say(`try.${name}.slider`), stepS };
-    const start = name === "depth" ? depth.depthGuide.findIndex(({ advice }) => advice === "start-here") : 2;
+    const start =
+      name === "depth" ? depth.depthGuide.findIndex(({ advice }) => advice === "start-here") : checkedStep;
     showFilm(part, { ...draws[name](solved, depth, pictureRoom, kit), slider }, kit, Math.max(0, start));
   }
 }

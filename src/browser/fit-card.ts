@@ -22,8 +22,8 @@ interface Carded {
 type Card = Awaited<ReturnType<MakeCard>>;
 
 const buttons = partById("fit-buttons");
-const show = document.getElementById("fit-card") as HTMLButtonElement;
-const save = document.getElementById("fit-card-save") as HTMLButtonElement;
+const show = partById<HTMLButtonElement>("fit-card");
+const save = partById<HTMLButtonElement>("fit-card-save");
 const status = partById("fit-card-status");
 const shown = partById("fit-card-shown");
 

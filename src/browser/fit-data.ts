@@ -2,28 +2,12 @@ import { pageWords } from "../../templates/pages/page-words.ts";
 import { withId } from "../core/lists.ts";
 import type { ShotScale } from "../core/tackle/shot.ts";
 import type { CardNotes } from "../model/card-content.ts";
-import type { Guide } from "../model/library.ts";
+import type { GuideData } from "../model/guide-data.ts";
 import type { Rig } from "../model/rig.ts";
-import type { WordTree } from "../model/word-tree.ts";
 import { makeWords } from "../words/words.ts";
 
-/** A rig of the guide, as far as one that stands in for another is chosen by. */
-export interface OtherRig {
-  readonly id: string;
-  readonly water: Rig["water"];
-  readonly depthsMm: readonly number[];
-  /** Where its figures and its page lie, below the site. */
-  readonly data: string;
-  readonly page: string;
-}
-
 /** Set by the data scripts, which stand before this one. */
-declare const dotdownGuide: {
-  readonly words: WordTree;
-  readonly guide: Guide;
-  readonly scales: readonly ShotScale[];
-  readonly rigs: readonly OtherRig[];
-};
+declare const dotdownGuide: GuideData;
 declare const dotdownRig: Rig;
 declare const dotdownCardNotes: CardNotes;
 

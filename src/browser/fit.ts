@@ -2,13 +2,12 @@ import { DepthPart } from "../../templates/pages/depth.tsx";
 import { hangPicture, rigPicture, sinkPicture } from "../../templates/pages/rig-picture.ts";
 import type { Voice } from "../../templates/pages/view.ts";
 import { first } from "../core/lists.ts";
-import { measureText } from "../drawing/labels/font-metrics.ts";
 import { mostOfEachSize, type SolvedDepth, type SolvedRig } from "../model/solved.ts";
 import { type UnitChoice, unitChoices } from "../model/unit-choice.ts";
-import { makeFigures } from "../words/figures.ts";
 import { reasonText } from "../words/reason.ts";
 import { rigTexts } from "../words/rig-texts.ts";
 import { waterText } from "../words/water-text.ts";
+import { kitIn, kitOf } from "./asked-rig.ts";
 import { besideBy } from "./beside.ts";
 import { boxForm } from "./box-form.ts";
 import { offerCard, withdrawCard } from "./fit-card.ts";
@@ -24,14 +23,14 @@ import { shareAddress } from "./share.ts";
 import type { Made } from "./sums.ts";
 import { toDom } from "./to-dom.ts";
 
-const form = document.getElementById("fit-form") as HTMLFormElement;
+const form = partById<HTMLFormElement>("fit-form");
 const result = partById("fit-result");
 const status = partById("fit-status");
 const said = partById("fit-said");
 const brief = partById("fit-brief");
 const bar = partWithin(document, ".water-bar");
-const slider = document.getElementById("fit-slider") as HTMLInputElement;
-const tryLink = document.getElementById("try-link") as HTMLAnchorElement;
+const slider = partById<HTMLInputElement>("fit-slider");
+const tryLink = partById<HTMLAnchorElement>("try-link");
 const rig = loadedRig();
 const notes = loadedNotes();
 const scale = scaleOf(rig);
@@ -131,11 +130,9 @@ function showBrief(
   brief.replaceChildren(...toDom(findings.length > 0 ? [set, " ", link] : set));
 }
 
-const kitOf = (figures: Voice["figures"]) => ({ words, figures, measure: measureText });
-
 function voiceIn(units: UnitChoice): Voice {
-  const figures = makeFigures(units, words, guide.language);
-  const kit = kitOf(figures);
+  const kit = kitIn(units);
+  const { figures } = kit;
   return {
     figures,
     say,
@@ -239,8 +236,7 @@ form.addEventListener("reset", () =>
 
 let frame = 0;
 slider.addEventListener("input", () => {
-  const figures = makeFigures(unitsChosen(), words, guide.language);
-  depthField.value = figures.shortDepth(Number(slider.value) * sliderStepMm);
+  depthField.value = kitIn(unitsChosen()).figures.shortDepth(Number(slider.value) * sliderStepMm);
   cancelAnimationFrame(frame);
   frame = requestAnimationFrame(refit);
 });

@@ -1,4 +1,5 @@
 import { namedFiles } from "../model/named-files.ts";
+import { siteAddress } from "./site-address.ts";
 
 /** Addresses of all that this browser keeps of the site, without what stands behind a question mark. */
 export async function keptAddresses(): Promise<ReadonlySet<string>> {
@@ -26,6 +27,3 @@ export async function keepPages(
 }
 
 export const withoutQuery = (address: string) => address.replace(/[?#].*/, "");
-
-/** The scripts stand in a folder of the site. */
-const siteAddress = new URL("../", (document.currentScript as HTMLScriptElement).src);

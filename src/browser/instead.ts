@@ -1,10 +1,12 @@
 import type { Finding } from "../core/finding.ts";
 import { metalIn, parseBox } from "../core/tackle/box-notation.ts";
 import type { Tub } from "../core/tackle/shot.ts";
+import type { OtherRig } from "../model/guide-data.ts";
 import type { Rig } from "../model/rig.ts";
 import type { Beside } from "./beside.ts";
-import { loadedRig, type OtherRig, rigs, scaleOf } from "./fit-data.ts";
+import { loadedRig, rigs, scaleOf } from "./fit-data.ts";
 import { loadScript } from "./load-script.ts";
+import { siteAddress } from "./site-address.ts";
 
 const boxOf = (rig: Rig, text: string): Tub | undefined => {
   const box = parseBox(text, scaleOf(rig), metalIn(rig.tub));
@@ -53,8 +55,6 @@ export function insteadOf(
     void tryNext(nearestFirst(rig));
   });
 }
-
-const siteAddress = new URL("../", (document.currentScript as HTMLScriptElement).src);
 
 async function dataOfRig({ data }: OtherRig): Promise<Rig | undefined> {
   try {

@@ -1,3 +1,5 @@
+import { siteAddress } from "./site-address.ts";
+
 /**
  * What the reader has said of the water, for the next page. It stays with the tab; it stays on the device only where
  * the reader agreed to that.
@@ -14,7 +16,7 @@ interface KeptAnswers {
 }
 
 /** Several guides may be served from one host; each knows its own by the address it is served at. */
-const key = `water of ${new URL("../", (document.currentScript as HTMLScriptElement).src).href}`;
+const key = `water of ${siteAddress.href}`;
 
 /** Nothing where nothing was said, or where the browser lets no page keep anything. */
 export function keptAnswers(): KeptAnswers {

@@ -1,6 +1,6 @@
 /** @throws Error where the page has no such part */
-export function partById(id: string): HTMLElement {
-  return must(document.getElementById(id), `#${id}`);
+export function partById<E extends HTMLElement = HTMLElement>(id: string): E {
+  return must(document.getElementById(id) as E | null, `#${id}`);
 }
 
 /** @throws Error where there is no such part inside */

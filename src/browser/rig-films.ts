@@ -7,8 +7,8 @@ import { toDom } from "./to-dom.ts";
 
 /** The films of a rig on its own page, for the water and the float that the page shows it with. */
 export function startRigFilms(place: HTMLElement): void {
-  const link = partById("try-link") as HTMLAnchorElement;
-  const depthField = partById("fit-depth") as HTMLInputElement;
+  const link = partById<HTMLAnchorElement>("try-link");
+  const depthField = partById<HTMLInputElement>("fit-depth");
   const rig = loadedRig();
   place.append(...toDom(TryParts({ say, within: true })));
   const films = drivenFilms(dataOf(place, "worker"));

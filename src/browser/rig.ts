@@ -14,9 +14,9 @@ const said = partById("depth-shown");
 const built = partById("depths-built");
 const answer = partById("fit-answer");
 const status = partById("fit-status");
-const field = document.getElementById("fit-depth") as HTMLInputElement;
-const slider = document.getElementById("fit-slider") as HTMLInputElement;
-const fit = document.getElementById("fit") as HTMLDetailsElement;
+const field = partById<HTMLInputElement>("fit-depth");
+const slider = partById<HTMLInputElement>("fit-slider");
+const fit = partById<HTMLDetailsElement>("fit");
 
 function show(id: string): void {
   for (const link of links) {
@@ -79,7 +79,7 @@ async function cardOffline(address: string): Promise<void> {
     return;
   }
   await loadFit();
-  const button = document.getElementById("fit-card") as HTMLButtonElement;
+  const button = partById<HTMLButtonElement>("fit-card");
   await offered(button);
   button.click();
 }

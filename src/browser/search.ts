@@ -8,8 +8,8 @@ declare const dotdownSearch: readonly SearchEntry[];
 declare const dotdownSearchRest: readonly SearchEntry[] | undefined;
 declare const dotdownSynonyms: readonly (readonly string[])[];
 
-const form = document.getElementById("search") as HTMLFormElement;
-const field = document.getElementById("query") as HTMLInputElement;
+const form = partById<HTMLFormElement>("search");
+const field = partById<HTMLInputElement>("query");
 const count = partById("search-count");
 const list = partById("search-results");
 

@@ -2,10 +2,10 @@ import { namedFiles } from "../model/named-files.ts";
 
 /**
  * Keeps on the phone, after the first visit, what the build chose of the guide, and the other pages and files once somebody
- * has opened them. The build writes the list of files, each with its hash, and
- * a name for this edition in front of this script, so a new edition is a new script and gets a cache of its own. A
- * script answers from its own cache only, and the next takes over when no page of this one is open any more, or when
- * the only one was just opened, which loads itself anew then: no page ever meets the data of another edition.
+ * has opened them. The build writes the list of files, each with its hash, and a name for this edition in front of this
+ * script, so a new edition is a new script and gets a cache of its own. A script answers from its own cache only, and the
+ * next takes over when no page of this one is open any more, or when the only one was just opened, which loads itself
+ * anew then: no page ever meets the data of another edition.
  */
 declare const guideFiles: FileHashes;
 /** Too much to keep from the start: kept once somebody asked for it. */

@@ -5,8 +5,8 @@ import { partById } from "./page-parts.ts";
 import { toDom } from "./to-dom.ts";
 
 /** The figures as a link to send and as a code for another phone to read off the screen. */
-const link = document.getElementById("fit-link") as HTMLAnchorElement;
-const part = document.getElementById("fit-share") as HTMLDetailsElement;
+const link = partById<HTMLAnchorElement>("fit-link");
+const part = partById<HTMLDetailsElement>("fit-share");
 const shown = partById("fit-code");
 const codeMm = 60;
 

@@ -4,8 +4,8 @@ import { type SwimProblem, swimFile, type TypedSwim } from "./swim-file.ts";
 /** The form of a swim's depths: makes the text of its file, or says what is wrong. */
 const form = partWithin<HTMLFormElement>(document, "form.soundings");
 const result = partById("swim-result");
-const text = partById("swim-text") as HTMLTextAreaElement;
-const save = partById("swim-save") as HTMLAnchorElement;
+const text = partById<HTMLTextAreaElement>("swim-text");
+const save = partById<HTMLAnchorElement>("swim-save");
 const told = partById("swim-problems");
 
 function typedIn(): TypedSwim {

@@ -6,14 +6,15 @@ import { drivenFilms } from "./driven-films.ts";
 import { loadedRig, rigs } from "./fit-data.ts";
 import { loadScript } from "./load-script.ts";
 import { dataOf, partById } from "./page-parts.ts";
+import { siteAddress } from "./site-address.ts";
 
 /** How far beyond the rig's own depths the slider goes. */
 const reach = { least: 0.5, most: 1.5 };
 
 /** The page where a reader drives films with a rig of their own. Whose figures they are stands in the address. */
-export function startTryPage(form: HTMLElement, siteAddress: URL): void {
-  const rigField = partById("try-rig") as HTMLSelectElement;
-  const slider = partById("try-deep") as HTMLInputElement;
+export function startTryPage(form: HTMLElement): void {
+  const rigField = partById<HTMLSelectElement>("try-rig");
+  const slider = partById<HTMLInputElement>("try-deep");
   const asked = new URLSearchParams(location.search);
   const stepMm = depthStepMm[unitsOf(asked)];
   const kit = kitIn(unitsOf(asked));
@@ -34,7 +35,7 @@ export function startTryPage(form: HTMLElement, siteAddress: URL): void {
     rig = loadedRig();
     slider.min = String(Math.ceil((Math.min(...rig.depthsMm) * reach.least) / stepMm));
     slider.max = String(Math.floor((Math.max(...rig.depthsMm) * reach.most) / stepMm));
-    (partById("try-own") as HTMLAnchorElement).href = new URL(known.page, siteAddress).href;
+    partById<HTMLAnchorElement>("try-own").href = new URL(known.page, siteAddress).href;
     refit();
   }
 
@@ -70,5 +71,5 @@ function keepInAddress(id: string, answers: ReadonlyMap<string, string>): void {
   const query = new URLSearchParams([["rig", id], ...answers]);
   history.replaceState(null, "", `${location.pathname}?${query}${location.hash}`);
   query.delete("rig");
-  (partById("try-own") as HTMLAnchorElement).search = String(query);
+  partById<HTMLAnchorElement>("try-own").search = String(query);
 }

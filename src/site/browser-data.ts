@@ -1,28 +1,11 @@
 import { relative } from "node:path/posix";
-import type { ShotScale } from "../core/tackle/shot.ts";
 import type { OutputFile } from "../markup/output.ts";
 import { sitePaths } from "../model/addresses.ts";
 import { cardNotes } from "../model/card-content.ts";
-import type { Guide, RigEntry } from "../model/library.ts";
-import type { Rig } from "../model/rig.ts";
-import type { WordTree } from "../model/word-tree.ts";
+import type { GuideData } from "../model/guide-data.ts";
+import type { RigEntry } from "../model/library.ts";
 import { stampedPath } from "./file-hash.ts";
 import type { SiteInput } from "./input.ts";
-
-/** What the sums in the browser need of the guide. */
-interface GuideData {
-  readonly words: WordTree;
-  readonly guide: Guide;
-  readonly scales: readonly ShotScale[];
-  /** Every rig, as far as one that stands in for another is chosen by, and where its figures and its page lie. */
-  readonly rigs: readonly {
-    readonly id: string;
-    readonly water: Rig["water"];
-    readonly depthsMm: Rig["depthsMm"];
-    readonly data: string;
-    readonly page: string;
-  }[];
-}
 
 /**
  * Data for the page scripts as scripts that set one global each: opened from disk a page may load a script but fetch

@@ -4,6 +4,7 @@ import { FilmPart, type PageFilm } from "../../templates/pages/film.tsx";
 import { pageFilm } from "../../templates/pages/page-film.ts";
 import { pageWords } from "../../templates/pages/page-words.ts";
 import { pictureRoom } from "../../templates/pages/rig-picture.ts";
+import { tryParts } from "../../templates/pages/try-parts.tsx";
 import { sitePaths } from "../model/addresses.ts";
 import type { MarkdownText } from "../model/library.ts";
 import type { FilmReference } from "../model/pictures.ts";
@@ -36,14 +37,7 @@ export function proseFilm(
 }
 
 /** Films that a reader can drive. */
-const driven: ReadonlySet<FilmReference["film"]> = new Set([
-  "settling",
-  "depth",
-  "current",
-  "sinking",
-  "bites",
-  "cast",
-]);
+const driven: ReadonlySet<FilmReference["film"]> = new Set(tryParts);
 
 function tryAddress(
   { film, rig, depthMm }: Extract<FilmReference, { rig: string }>,

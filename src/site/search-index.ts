@@ -1,9 +1,10 @@
+import type { View } from "../../templates/pages/view.ts";
 import { sitePaths } from "../model/addresses.ts";
 import type { SearchEntry } from "../model/search-entry.ts";
 import type { SiteInput } from "./input.ts";
 import { inOrderOfNeed } from "./kept-at-once.ts";
 import type { Page } from "./page.ts";
-import { sectionsOf } from "./render.ts";
+import { sectionsOf } from "./sections.ts";
 import { viewOf } from "./view.ts";
 
 /** Room for the sections that a phone searches without a signal, whatever size the guide is [characters]. */
@@ -71,13 +72,14 @@ function entriesOf(page: Page, input: SiteInput): Section[] {
 const noPicture = () => "";
 
 /** Pictures say nothing to the search. */
-const withoutPictures = {
+const withoutPictures: Partial<View> = {
   drawRig: noPicture,
   drawSink: noPicture,
   drawHang: noPicture,
   drawFloat: noPicture,
+  drawFloatChart: noPicture,
   drawKnot: () => [],
-  drawSmallRig: () => "",
+  drawSmallRig: noPicture,
   drawSign: noPicture,
   drawFish: () => undefined,
   drawBait: () => undefined,

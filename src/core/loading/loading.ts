@@ -111,7 +111,6 @@ export function chooseShot(choice: Choice): Answer<Mix> {
 function sumsByMetal(usable: Tub, water: Water, mostPullG: G): MetalSums[] {
   return metals
     .map((metal) => ({ metal, stock: usable.filter((one) => one.metal === metal) }))
-    .filter(({ stock }) => stock.length > 0)
     .map(({ metal, stock }) =>
       metalSums(
         stock
