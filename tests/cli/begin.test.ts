@@ -124,6 +124,10 @@ describe("new", () => {
     const order = (name: string) =>
       /^order: (\d+)/m.exec(readFileSync(join(folder, "lessons", name), "utf8"))?.[1];
     expect(["welcome.md", "second-day.md", "third-day.md"].map(order)).toEqual(["1", "2", "3"]);
+    // Whoever has not said where it stands yet keeps nobody from beginning another.
+    writeFileSync(join(folder, "lessons", "draft.md"), "title: Draft\n");
+    expect((await cli("new", "lesson", "fourth-day", "--content", folder)).code).toBe(0);
+    expect(order("fourth-day.md")).toBe("4");
   });
 
   it("writes a file of its kind into the content folder, and never over another", async () => {

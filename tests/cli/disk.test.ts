@@ -53,6 +53,11 @@ describe("the files of a content folder", () => {
     );
   });
 
+  it("are none of a folder that is not there", async () => {
+    const folder = join(temporaryFolder(), "nowhere");
+    await expect(paths(folder)).rejects.toThrow(folder);
+  });
+
   it("may have several names", async () => {
     const folder = writeContent(temporaryFolder(), { "a.md": "text" });
     linkSync(join(folder, "a.md"), join(folder, "b.md"));

@@ -174,6 +174,12 @@ describe("a rig made from somebody's own box", () => {
     const from = made(rig, "lead BB, AAA, No 4, No 6, No 8");
     expect(from.made.depths[0]!.lockShot.map(({ size }) => size)).not.toContain("BB");
     expect(valuesOf(from.made.depths[0]!.findings, "box.lead-left-out")).toEqual({ sizes: "BB", place });
+    // The lead that the law allows is used.
+    const small = made(rig, "AAA, BB, No 4, No 6, lead No 8, lead No 10");
+    const metalsOfSmall = allShot(small.made.depths[0]!).flatMap(({ size, metal }) =>
+      size === "No 8" || size === "No 10" ? [metal] : [],
+    );
+    expect(new Set(metalsOfSmall)).toEqual(new Set(["lead"]));
     const refused = fromBox(rig, boxFor(rig, "lead BB"));
     expect(refused.findings.map(({ code }) => code)).toEqual(["box.cannot-be-made", "box.lead-left-out"]);
   });

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readLibrary } from "../../src/content/read-library.ts";
-import type { Metal } from "../../src/core/tackle/shot.ts";
+import { totalPullG } from "../../src/core/loading/loading.ts";
+import { type Metal, pullG } from "../../src/core/tackle/shot.ts";
 import type { Rig } from "../../src/model/rig.ts";
 import type { SolvedRig } from "../../src/model/solved.ts";
 import { allShot } from "../../src/model/solved.ts";
@@ -29,6 +30,32 @@ function solved(changes: Partial<Rig>): SolvedRig {
 }
 
 const sizesOf = ({ depths }: SolvedRig) => allShot(depths[0]!).map(({ size }) => size);
+
+describe("a rig whose float is held by shot", () => {
+  it("keeps at the float at least what the lock is to have, and lets the rest down a long line", () => {
+    const rig: Partial<Rig> = {
+      depthsMm: [6000],
+      rodLengthMm: 9000,
+      lockShareMin: 0.7,
+      pattern: { kind: "strung out", size: "No 8", gapMm: 300, telltale: { size: "No 8" } },
+      tub: plenty("lead", "BB", "No 4", "No 8"),
+    };
+    const { floatPullG, hookAndBaitPullG, depths } = solved(rig);
+    const forShotG = floatPullG - hookAndBaitPullG;
+    const onLineG = totalPullG(depths[0]!.lineShot, plain.conditions);
+    expect(onLineG).toBeLessThanOrEqual(0.3 * forShotG);
+    // One more No 8 would be too many.
+    expect(onLineG + pullG(0.06, "lead", plain.conditions)).toBeGreaterThan(0.3 * forShotG);
+  });
+
+  it("is none where no shot are left for the lock", () => {
+    const tub = tradeTub({ "No 8": 3 }, "lead");
+    const pattern = { kind: "strung out", size: "No 8", gapMm: 300, telltale: { size: "No 8" } } as const;
+    const answer = solveRig({ ...plain, tub, pattern });
+    expect(answer.ok).toBe(false);
+    expect(answer.findings).not.toEqual([]);
+  });
+});
 
 describe("a rig that is fished with a whip", () => {
   it("shares the whip's line between water and air, and says where it is too short", () => {

@@ -189,6 +189,11 @@ describe("clearing up after a build that was stopped dead", () => {
     expect(readdirSync(folder)).toEqual([]);
   });
 
+  it("has none of a work folder that cannot be made, and says what stood in the way", () => {
+    expect(() => makeWorkFolder(join(folder, "nowhere"), "out")).toThrow(/ENOENT.*mkdir/);
+    expect(readdirSync(folder)).toEqual(["out"]);
+  });
+
   it("leaves alone a build that is at work", async () => {
     const work = makeWorkFolder(folder, "out");
     await betweenTheMoves(work);

@@ -85,6 +85,12 @@ describe("a file that was read", () => {
     expect(seen.news([file])?.size).toBe(1);
   });
 
+  it("may be gone by the time that a name is told", () => {
+    const seen = seenFiles(later, marked());
+    rmSync(file);
+    expect(() => seen.named(file)).not.toThrow();
+  });
+
   it("is not known by a name that it got after it was written to", () => {
     const sights = marked();
     const seen = seenFiles(later, sights);

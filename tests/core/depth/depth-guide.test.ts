@@ -85,6 +85,25 @@ describe("a 1.5 mm tip with a No 8 at 8 cm in still water", () => {
     },
   );
 
+  it("reaches 60 cm to either side of dead depth, off the bed no more than half the depth", () => {
+    const ends = (depthMm: number) => {
+      const overdepths = guide({ ...rig, depthMm }).map(({ overdepthMm }) => overdepthMm);
+      return [overdepths[0], overdepths.at(-1)];
+    };
+    expect(ends(2000)).toEqual([-600, 600]);
+    expect(ends(1000)).toEqual([-500, 600]);
+  });
+
+  it("in finer steps is told from the first of those to the last, and never beyond them", () => {
+    const shot = [lead("No 8", 0.06, 640, "telltale"), lead("rest", 3.94, 1820, "lock")];
+    const finer = depthGuide({ ...still, ...rig, shot }, 10);
+    const overdepths = finer.ok ? finer.value.map(({ overdepthMm }) => overdepthMm) : [];
+    expect(overdepths.slice(0, 2)).toEqual([-600, -590]);
+    // The first shot wholly rests at 671 mm.
+    expect(overdepths.at(-1)).toBe(670);
+    expect(overdepths).toHaveLength(128);
+  });
+
   it("reaches until the first shot rests, however long the hook length", () => {
     const far = { ...rig, shot: [lead("No 8", 0.06, 640, "telltale"), lead("rest", 3.94, 1820, "lock")] };
     const deepest = guide(far).at(-1)!;

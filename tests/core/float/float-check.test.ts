@@ -21,6 +21,8 @@ describe("a float's figures", () => {
     ["float-profile-falls", { profile: shape([0, 5], [90, 5], [80, 5]) }],
     ["float-figure", { profile: shape([0, 5], [Number.NaN, 5]) }],
     ["float-figure", { profile: shape([0, 5], [Number.POSITIVE_INFINITY, 5]) }],
+    ["float-figure", { profile: shape([0, 5], [1_010_000, 5]) }],
+    ["float-figure", { profile: shape([0, 9e-7], [200, 5]) }],
     ["float-figure", { weighedMassG: Number.NaN }],
     ["float-profile-diameter", { profile: shape([0, 5], [90, 0], [200, 5]) }],
     ["float-profile-diameter", { profile: shape([0, -1], [200, 5]) }],

@@ -31,6 +31,11 @@ describe("strung out", () => {
     expect(deep.at(-1)!.fromHookMm).toBe(315 + 7 * 300);
   });
 
+  it("is the telltale alone where that is all that the line carries, whatever the gap asked for", () => {
+    const alone = { ...waggler, linePullMaxG: lead(0.04) };
+    expect(told(placed({ ...spec, gapMm: 5000 }, alone))).toEqual(["No 10 telltale 315"]);
+  });
+
   it("stops where the tub does", () => {
     const tub = tradeTub({ BB: 9, "No 8": 2, "No 10": 1 }, "lead");
     expect(placed(spec, { ...waggler, tub })).toHaveLength(3);

@@ -99,6 +99,12 @@ describe("ledges", () => {
     ]);
   });
 
+  it("are as steep as that at the least: 35 cm down over a metre is one, 34 cm is none", () => {
+    const drop = (depthM: number) => ledgesOf(bed([0, 1], [3, 1], [4, depthM], [7, depthM]));
+    expect(drop(1.35)).toHaveLength(1);
+    expect(drop(1.34)).toEqual([]);
+  });
+
   it("are neither the bank itself, nor a slope, nor a step of a hand's height", () => {
     expect(ledgesOf(bed([0, 0], [1, 1], [2, 1.8], [6, 1.9]))).toEqual([]);
     expect(ledgesOf(bed([0, 0.5], [4, 1.5], [8, 2.5]))).toEqual([]);

@@ -75,6 +75,7 @@ describe("the line as a chain", () => {
       [0, 0.5],
       [0.9, 0.5],
       [0.9, 1.1],
+      [0.9, 1.01],
       [Number.NaN, 1],
     ] as const) {
       const chain = lineChain({ mainLine: line(4), hookLine: line(3), knots: [tied("hook", low, high)] });

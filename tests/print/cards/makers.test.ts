@@ -3,7 +3,7 @@ import type { Item } from "../../../src/drawing/model.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
 import type { CardPart } from "../../../src/model/card-content.ts";
 import type { Guide } from "../../../src/model/library.ts";
-import { cardFormatsOn } from "../../../src/print/cards/card-formats.ts";
+import { cardFormats, cardFormatsOn } from "../../../src/print/cards/card-formats.ts";
 import { type FinishedCard, layOutCard } from "../../../src/print/cards/lay-out-card.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
 import { sampleAvon, sampleWaggler } from "../../support/sample-rig.ts";
@@ -62,6 +62,19 @@ describe.each([sampleWaggler, sampleAvon].map((solved) => [solved.rig.id, solved
         expect(imagesOf(cards[0]!.card)).toEqual([]);
       },
     );
+
+    test("a card is told to lack what the smaller one has, but never the makers' own", () => {
+      const guide = { ...sampleGuide, visit, siteAddress: "https://makebelieve.example/floats/" };
+      const wishes = { notes: { level: 1 }, logo } as const;
+      const pocket = (least: readonly CardPart[]) =>
+        layOutCard(solved, cardFormats["ID-1"], guide, drawingKit, fonts, { ...wishes, least });
+      const [asked, alone] = [pocket(["gauge", "feed", "code", "find-us", "logo"]), pocket([])];
+      const had = [...asked.taken, ...asked.lacks];
+      expect(had).toEqual(expect.arrayContaining(["gauge", "code"]));
+      expect([...alone.taken, ...alone.lacks]).not.toContain("gauge");
+      expect(asked.lacks).not.toContain("find-us");
+      expect(asked.lacks).not.toContain("logo");
+    });
 
     test.each(["A4", "Letter"] as const)(
       "on %s they take nobody's room, however long the address",

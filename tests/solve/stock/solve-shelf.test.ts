@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import type { Shelf } from "../../../src/model/shelf.ts";
 import { costOf, needOf, type StockLine, type Thing } from "../../../src/model/stock.ts";
+import { rigNeeds } from "../../../src/solve/stock/rig-needs.ts";
 import { solveShelf } from "../../../src/solve/stock/solve-shelf.ts";
 import { sampleWaggler } from "../../support/sample-rig.ts";
 
@@ -80,4 +81,11 @@ test("rigs of which no packs are wanted are told where the shelf gives one", () 
   const { others } = solved(shelf([...stock, ...plenty], []));
   expect(others).toMatchObject([{ toMake: 0, alone: 2 }]);
   expect(solved(shelf([], [])).others).toEqual([]);
+});
+
+test("a rig needs one float, and its shot, hook lengths and line", () => {
+  const needs = rigNeeds(sampleWaggler, { hookLengths: 2, hookLineM: 0.6, mainLineM: 6 });
+  const countOf = (kind: Thing["kind"]) => needs.filter((one) => one.kind === kind).map(({ count }) => count);
+  expect(countOf("float")).toEqual([1]);
+  expect(countOf("hook")).toEqual([2]);
 });
