@@ -1,22 +1,20 @@
 import { describe, expect, it } from "vitest";
-import { outputFiles, solveContent } from "../../src/build/build.ts";
+import { outputFiles } from "../../src/build/build.ts";
 import { formatReport } from "../../src/checks/reporter.ts";
 import { cardContent } from "../../src/print/cards/card-content.ts";
-import { contentWith, edited, worldOf } from "../support/smallest-content.ts";
+import { contentWith, edited, solveWith } from "../support/smallest-content.ts";
 
 const assets = new Map(["icon.svg", "site.css", "service-worker.js"].map((name) => [name, ""] as const));
 
-const solved = (changes: Readonly<Record<string, string | null>>) =>
-  solveContent(worldOf(contentWith(changes)), ["content"]);
-
-/** Pages by their path, without the hashes in their addresses. */
+/** Pages by their path, without the hashes in their addresses and what one of them tells of the size of others. */
 async function pages(changes: Readonly<Record<string, string | null>>): Promise<ReadonlyMap<string, string>> {
-  const { value, messages } = await solved(changes);
+  const { value, messages } = await solveWith(changes);
   if (!value) throw new Error(formatReport(messages));
   expect(messages).toEqual([]);
   const found = new Map<string, string>();
   for await (const { path, content } of outputFiles(value, { date: "2026-11-20", siteAssets: assets })) {
-    if (path.endsWith(".html")) found.set(path, String(content).replace(/\.[\da-f]{8,}\./g, "."));
+    if (path.endsWith(".html"))
+      found.set(path, String(content).replace(/\.[\da-f]{8,}\.| data-bytes="\d+"/g, "."));
   }
   return found;
 }
@@ -28,7 +26,7 @@ describe("a part of a card that a guide words itself", () => {
   it("is any sentence of it alone, such as its last line", async () => {
     const own = "  own-line: Ask for {publisher} at the gate.";
     const words = contentWith()["words/en.yaml"]!.replace(/^ {2}own-line: .*$/m, own);
-    const { value } = await solved({ "words/en.yaml": words });
+    const { value } = await solveWith({ "words/en.yaml": words });
     const { rigs, library, kit } = value!;
     const card = cardContent(rigs[0]!, library.guide, kit, {});
     expect(card.publisher).toBe("Ask for Test club at the gate.");
@@ -98,7 +96,7 @@ describe("a part of a page that a guide writes itself", () => {
     ["HTML", "A <b>word</b>.", "1:3 error", ""],
     ["a sign that no font has", "A ★ here.", "1:3 error", ""],
   ])("with %s is an error at its place", async (_, text, at, allowed) => {
-    const { value, messages } = await solved({ "templates/foot.md": `${text}\n` });
+    const { value, messages } = await solveWith({ "templates/foot.md": `${text}\n` });
     expect(value).toBeUndefined();
     const told = messages.map(
       ({ severity, place: { file, line, column }, values }) =>
@@ -109,7 +107,7 @@ describe("a part of a page that a guide writes itself", () => {
   });
 
   it("by another name is not read, and told", async () => {
-    const { messages } = await solved({ "templates/feet.md": "x\n", "templates/masthead.md": "x\n" });
+    const { messages } = await solveWith({ "templates/feet.md": "x\n", "templates/masthead.md": "x\n" });
     const report = formatReport(messages);
     expect(report).toContain("did you mean foot.md?");
     expect(report).toContain("hint: templates are foot.md, head.md, home.md");

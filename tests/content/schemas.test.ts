@@ -122,7 +122,7 @@ describe("whatever a file holds is a value of its schema, or messages with their
         expect(value === undefined).toBe(messages.length > 0);
         expectTold(messages);
       }),
-      { seed: 14, numRuns: 220 },
+      { seed: 14, numRuns: 110 },
     );
   });
 });
@@ -147,7 +147,7 @@ describe("what a schema asks for is read, all of it, and one thing wrong in it i
         expect(value).toBeUndefined();
         expectTold(messages);
       }),
-      { seed: 14, numRuns: 100 },
+      { seed: 14, numRuns: 50 },
     );
   });
 });

@@ -99,7 +99,7 @@ describe("a link", () => {
           expect(linkSchemes.map((scheme) => `${scheme}:`)).toContain(new URL(link.address).protocol);
         if (link.kind === "page") expect(link.page).toMatch(/^site\/(?:\w+\/)?[\p{L}\p{M}\p{N}_-]+\.html$/u);
       }),
-      { seed: 14, numRuns: 2000 },
+      { seed: 14, numRuns: 800 },
     );
   });
 });

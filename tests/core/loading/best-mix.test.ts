@@ -103,7 +103,7 @@ describe("the best mix of shot", () => {
         expect({ rank, better: goesBefore(best, rank) }).toEqual({ rank, better: false });
         expect(goesBefore(rank, best)).toBe(false);
       }),
-      { numRuns: 600, seed: 20 },
+      { numRuns: 250, seed: 20 },
     );
   });
 
@@ -124,7 +124,7 @@ describe("the best mix of shot", () => {
           count: best.count,
         });
       }),
-      { numRuns: 600, seed: 21 },
+      { numRuns: 250, seed: 21 },
     );
   });
 
@@ -140,7 +140,7 @@ describe("the best mix of shot", () => {
 
   it("ties the halves of trade sizes as a search of every mix does", () => {
     const random = seededRandom(7);
-    for (let n = 0; n < 300; n++) {
+    for (let n = 0; n < 150; n++) {
       const tub = tradeTub(
         Object.fromEntries(
           ["AAA", "BB", "No 1", "No 4", "No 6"].map((size) => [size, 1 + Math.floor(3 * random())]),

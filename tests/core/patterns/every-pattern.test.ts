@@ -119,7 +119,7 @@ describe("every pattern", () => {
         const before = room.tub.reduce((sum, { count }) => sum + count, 0);
         expect(before - left).toBe(shot.length);
       }),
-      { numRuns: 3000, seed: 9 },
+      { numRuns: 1500, seed: 9 },
     );
     expect(Object.entries(reached).filter(([, times]) => times <= 20)).toEqual([]);
   });
@@ -138,7 +138,7 @@ describe("every pattern", () => {
         const shorter = { ...room, floatToHookMm: neededFloatToHookMm! - 1 };
         expect(codes(spec, shorter)).toContain("pattern.too-shallow");
       }),
-      { numRuns: 3000, seed: 10 },
+      { numRuns: 1500, seed: 10 },
     );
     expect(met).toBeGreaterThan(100);
   });

@@ -6,8 +6,8 @@ import { mmPerPoint } from "../../../src/markup/boxes.ts";
 import { cardFormats } from "../../../src/print/cards/card-formats.ts";
 import { layOutCard } from "../../../src/print/cards/lay-out-card.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
-import { sampleAvon, sampleWaggler } from "../../support/sample-rig.ts";
-import { codeOn, copyOfACopy, misread } from "../copying/cards.ts";
+import { sampleAvon } from "../../support/sample-rig.ts";
+import { copyOfACopy, misread } from "../copying/cards.ts";
 import { copiedTwice, greysOf, screened } from "../copying/copier.ts";
 import { dpi, FigureReader } from "../copying/reading.ts";
 import { dotsOf } from "../raster.ts";
@@ -20,15 +20,6 @@ describe("a copy of a copy", () => {
   test("of a pocket card has every figure as it was printed", () => {
     const { front, back } = layOutCard(sampleAvon, cardFormats["ID-1"], sampleGuide, drawingKit, fonts);
     for (const page of [front, back]) expect(misread(page, copyOfACopy(page, fonts), reader)).toEqual([]);
-  }, 60_000);
-
-  test("of an A5 card has a code that reads, and the address beside it in words", () => {
-    const guide = { ...sampleGuide, siteAddress: "https://makebelieve.example/floats/" };
-    const { back } = layOutCard(sampleWaggler, cardFormats.A5, guide, drawingKit, fonts);
-    expect(codeOn(copyOfACopy(back, fonts))).toBe(
-      "https://makebelieve.example/floats/rigs/waggler-strung-out.html",
-    );
-    expect(JSON.stringify(back.items)).toContain("makebelieve.example/floats/rigs/waggler-strung-out.html");
   }, 60_000);
 });
 

@@ -1,6 +1,6 @@
 import type { Root } from "mdast";
 import { describe, expect, test } from "vitest";
-import { readContent } from "../../../src/build/build.ts";
+import { checkSources } from "../../../src/build/check-sources.ts";
 import { isComment } from "../../../src/checks/markdown-allowed.ts";
 import { formatReport } from "../../../src/checks/reporter.ts";
 
@@ -8,12 +8,12 @@ import { markdownToHast } from "../../../src/site/markdown.ts";
 import { renderDocument } from "../../../src/site/render.ts";
 import { fromHast } from "../../../src/site/to-hast.ts";
 import { lesson } from "../../checks/checked.ts";
-import { contentWith, worldOf } from "../../support/smallest-content.ts";
+import { contentWith, sourcesOf } from "../../support/smallest-content.ts";
 import { plain, readPdf } from "../read-pdf.ts";
 import { handoutsOf, samplePress } from "./sample-lesson.ts";
 
 const readFiles = (changes: Parameters<typeof contentWith>[0]) =>
-  readContent(worldOf(contentWith(changes)), ["content"]);
+  checkSources(sourcesOf(contentWith(changes)));
 
 const read = async (markdown: string) => {
   const { value, messages } = await readFiles(lesson(markdown));
