@@ -91,7 +91,7 @@ export const limits = {
     most: 1000,
     of: "parts between empty lines",
     instead: "part the text into several files",
-    reason: "to lay out a page takes the square of its parts",
+    reason: "the longest text of the shipped guide has less than a twentieth of this",
   },
   marks: {
     most: 1000,
@@ -121,13 +121,13 @@ export const limits = {
     most: 16,
     of: "levels within each other",
     instead: "nest less",
-    reason: "a column has no room for more, and layout takes a level's cost for each around it",
+    reason: "a column has no room for more",
   },
   blockWords: {
     most: 1000,
     of: "words in one paragraph, cell or value",
     instead: "part it into paragraphs",
-    reason: "layout of a paragraph takes the square of its words: five thousand take a gigabyte",
+    reason: "a telephone shows about a hundred at once, and nobody reads ten screens without a break",
   },
   wordSigns: {
     most: 200,
@@ -145,13 +145,13 @@ export const limits = {
     most: 1000,
     of: "paragraphs, list entries, headings and rows in one text",
     instead: "part the text into several files",
-    reason: "to lay out a page takes the square of its blocks",
+    reason: "the longest text of the shipped guide has less than a tenth of this",
   },
   tableRows: {
     most: 200,
     of: "rows in a table",
     instead: "part it into several tables",
-    reason: "a thousand rows took twelve seconds; a page of paper has about thirty",
+    reason: "a page of paper has about thirty, and who scrolls through seven of them no longer sees the head",
   },
   tableColumns: {
     most: 12,
@@ -163,7 +163,7 @@ export const limits = {
     most: 2400,
     of: "cells in the tables of one text",
     instead: "part the text into several files",
-    reason: "one table of all its rows and columns has as many, and takes nine seconds",
+    reason: "one table of all its rows and columns has as many",
   },
   listEntries: {
     most: 2000,
