@@ -23,6 +23,7 @@ const scripts = [
   "on-this-phone",
   "film",
   "soundings",
+  "choose",
   "try",
   "fit",
   "sums-worker",

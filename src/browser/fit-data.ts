@@ -24,4 +24,4 @@ export const loadedRig = (): Rig => ({
 /** What its card says besides its sums. */
 export const loadedNotes = (): CardNotes => dotdownCardNotes;
 
-export const scaleOf = ({ scaleId }: Rig): ShotScale => withId(dotdownGuide.scales, scaleId);
+export const scaleOf = ({ scaleId }: Pick<Rig, "scaleId">): ShotScale => withId(dotdownGuide.scales, scaleId);

@@ -1,7 +1,11 @@
 import { type Answer, answer, type Finding } from "../core/finding.ts";
+import { first } from "../core/lists.ts";
 import type { Tub } from "../core/tackle/shot.ts";
+import type { Conditions, RigShelf } from "../model/choosing.ts";
+import type { ChoosingRules } from "../model/choosing-rules.ts";
 import type { Rig } from "../model/rig.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
+import { chooseRigs } from "../solve/choosing/choose.ts";
 import { drawnThrough } from "../solve/drawn-through.ts";
 import { type FromBox, fallFromBox, fromBox, rigThatCan, toldLater, worthBuying } from "../solve/from-box.ts";
 import { solveInWater } from "../solve/in-water.ts";
@@ -66,6 +70,25 @@ function sinkInWays({ solved, ways }: ToSink): readonly SunkInWay[] | undefined 
   return sunk.length === ways.length ? sunk : undefined;
 }
 
+/** What rigs are chosen by, and for which water. */
+interface ToChoose {
+  readonly rules: ChoosingRules;
+  readonly conditions: Conditions;
+  readonly shelf: RigShelf;
+}
+
+/** Rigs for a water, the best first, each with how it is set, and what rules out the others. */
+function choose({ rules, conditions, shelf }: ToChoose) {
+  const { offered, ruledOut } = chooseRigs(rules, conditions, shelf);
+  return {
+    offered: offered.map(({ entry, made, points, because }) => {
+      const { floatToHookMm } = first(made.depths);
+      return { id: entry.id, points, because, floatToHookMm };
+    }),
+    ruledOut: ruledOut.map(({ entry, because }) => ({ id: entry.id, because })),
+  };
+}
+
 /** All that a page has reckoned, by name: in a worker where there is one, as a phone takes longer for it than a tap may. */
 const sums = {
   make,
@@ -77,6 +100,7 @@ const sums = {
     return depth && drawnThrough(solved, depth);
   },
   sinkInWays,
+  choose,
   /** How it is told that this rig can be made of the box, where it can. */
   canBeMade: ({ rig, box }: ToMake) => rigThatCan([rig], () => box)?.finding,
 };

@@ -8,6 +8,7 @@ import { lentSignsFile } from "../site/look.ts";
 import { reasonText } from "../words/reason.ts";
 import { rigTexts } from "../words/rig-texts.ts";
 import { feedText, waterText } from "../words/water-text.ts";
+import { choosingData } from "./choosing-data.ts";
 import { mayLackRoom } from "./no-room.ts";
 import { shownSessions } from "./shown-sessions.ts";
 import { type BuildSettings, liveBodyIn, type Solved } from "./stages.ts";
@@ -23,6 +24,7 @@ export function siteInput(
   let lacking = 0;
   const mayLack = mayLackRoom(solved, settings, () => void lacking++);
   const { library, source, kit, font } = solved;
+  const choosing = choosingData(library, kit);
   const kitFrom = digestOf(library.guide, library.words);
   return {
     library,
@@ -44,6 +46,7 @@ export function siteInput(
     films: drawFilms(source),
     images: source.images,
     swims: solved.swims,
+    ...(choosing && { choosing }),
     kit,
     assets: withCardFaces(
       font ? new Map([...siteAssets, [lentSignsFile, font.woff]]) : siteAssets,

@@ -11,6 +11,8 @@ export const sitePaths = {
   swim: (id: string) => `site/swims/${id}.html`,
   /** A form that makes the file of a swim. */
   soundings: "site/soundings.html",
+  /** A form that says which rigs suit a water. */
+  choose: "site/choose.html",
   /** Days by the water that the site shows. */
   sessions: "site/sessions/index.html",
   session: (id: string) => `site/sessions/${id}.html`,

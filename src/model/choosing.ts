@@ -3,11 +3,30 @@ import type { BedDepth } from "../core/swim/bed.ts";
 import type { Tub } from "../core/tackle/shot.ts";
 import type { G, Mm, Ms } from "../core/units.ts";
 import type { WindStrength } from "./choosing-rules.ts";
-import type { levels, RigEntry } from "./library.ts";
+import type { levels, RigEntry, Species } from "./library.ts";
+import type { LineForFish } from "./line-table.ts";
 import type { SolvedRig } from "./solved.ts";
 import type { Spot, SwimEntry } from "./swim.ts";
 
 type Level = (typeof levels)[number];
+
+/** A rig as far as it is chosen by. */
+export type ChoosableRig = Pick<RigEntry, "id" | "title" | "level" | "catches" | "rig">;
+
+/** What rigs are chosen from: they, how fish are called, and the lines that these ask for. */
+export interface RigShelf {
+  readonly rigs: readonly ChoosableRig[];
+  readonly species: readonly Pick<Species, "title" | "also">[];
+  readonly lines?: { readonly rows: readonly LineForFish[] };
+}
+
+/** A swim as far as rigs are chosen for it. */
+export type ChoosableSwim = Pick<SwimEntry, "water" | "paceMs" | "fish">;
+
+/** A spot as far as rigs are chosen for it. */
+export type ChoosableSpot = Pick<Spot, "fromBankMm"> & {
+  readonly line: Pick<Spot["line"], "soundings" | "features">;
+};
 
 /** Where a rig is to be fished, by whom, for what and out of which box. */
 export interface Conditions {
@@ -58,7 +77,7 @@ export type SpokenForBy = { readonly points: number } & (
 
 /** A rig that can be fished there, made up for just that. */
 export interface OfferedRig {
-  readonly entry: RigEntry;
+  readonly entry: ChoosableRig;
   readonly made: SolvedRig;
   /** The sum of what speaks for it. */
   readonly points: number;
@@ -66,7 +85,7 @@ export interface OfferedRig {
 }
 
 interface RuledOutRig {
-  readonly entry: RigEntry;
+  readonly entry: ChoosableRig;
   readonly because: readonly RuledOutBy[];
 }
 
@@ -87,6 +106,6 @@ export interface ChosenSpot {
   /** The best rig by learner, then by wind; none where nothing suits. */
   readonly best: readonly {
     readonly learner: Level;
-    readonly byWind: readonly (RigEntry | undefined)[];
+    readonly byWind: readonly (ChoosableRig | undefined)[];
   }[];
 }

@@ -3,6 +3,7 @@ import type { ShownSession } from "../../templates/pages/sessions.tsx";
 import type { Finding } from "../core/finding.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import type { Drawings, Films } from "../drawing/pictures.ts";
+import type { ChoosingData } from "../model/choosing-data.ts";
 import type { Library, MarkdownText } from "../model/library.ts";
 import type { ReadyImage } from "../model/own-image.ts";
 import type { Printable } from "../model/printable.ts";
@@ -29,6 +30,8 @@ export interface SiteInput {
   /** By rig id. */
   readonly solved: ReadonlyMap<string, SolvedRig>;
   readonly swims: readonly SwimText[];
+  /** What rigs are chosen by, in a guide that has rules for it. */
+  readonly choosing?: ChoosingData;
   readonly kit: DrawingKit;
   /** Style sheet, fonts and page scripts by file name, made when the tool is compiled. */
   readonly assets: ReadonlyMap<string, string | Uint8Array>;

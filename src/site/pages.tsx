@@ -1,3 +1,4 @@
+import { ChoosePage } from "../../templates/pages/choose.tsx";
 import { BaitsPage, FishPage } from "../../templates/pages/fish-and-baits.tsx";
 import { FloatsPage } from "../../templates/pages/floats.tsx";
 import { GlossaryPage } from "../../templates/pages/glossary.tsx";
@@ -69,6 +70,7 @@ export function pagesOf(input: SiteInput): Page[] {
     ...library.lessons.map((lesson) => lessonPage(lesson, from, input)),
     ...planPages(input, from, list),
     ...swimPages(input, list),
+    ...choosingPages(input, list),
     ...sessionPages(input, list),
     {
       ...list("rigs", sitePaths.rigs, (view) => <RigListPage view={view} />, "rigs"),
@@ -182,6 +184,18 @@ function swimPages({ swims }: SiteInput, list: MakeList): readonly Page[] {
         body: (view) => <SwimPage view={view} swim={swim} body={onPage} />,
       }),
     ),
+  ];
+}
+
+/** A form that says which rigs suit a water, in a guide that has rules for it. */
+function choosingPages(input: SiteInput, list: MakeList): readonly Page[] {
+  if (!input.choosing) return [];
+  return [
+    {
+      ...list("choose", sitePaths.choose, (view) => <ChoosePage view={view} />, "rigs"),
+      scripts: ["guide-data.js", "choosing-data.js", "choose.js"],
+      kept: "once opened",
+    },
   ];
 }
 

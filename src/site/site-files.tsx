@@ -50,7 +50,10 @@ export function siteFile(path: string, input: SiteInput): OutputFile | undefined
 }
 
 /** For few readers. */
-const seldomAsked = [sitePaths.licences, sitePaths.asset("try.js"), sitePaths.asset("soundings.js")];
+const seldomAsked = [
+  sitePaths.licences,
+  ...["try.js", "soundings.js", "choose.js", "choosing-data.js"].map(sitePaths.asset),
+];
 
 /** Files that only some pages need: a rig's figures, pictures of the guide's own. */
 const goesWithPages = /^site\/(?:data|images)\//;
@@ -103,8 +106,25 @@ function assetFiles(input: SiteInput, addressOf?: (file: OutputFile) => string):
     if (name === workerAsset || name === iconAsset) return [];
     return { path: sitePaths.asset(name), content: assetOf(name, content, input) };
   });
-  return [...assets, ...browserData(input, addressOf), ...imageFiles(input.images), ...iconFiles(input)];
+  return [
+    ...assets,
+    ...browserData(input, addressOf),
+    ...choosingFile(input),
+    ...imageFiles(input.images),
+    ...iconFiles(input),
+  ];
 }
+
+/** What the page to choose rigs by has of the guide, as a script that sets one global. */
+const choosingFile = ({ choosing }: SiteInput): readonly OutputFile[] =>
+  choosing === undefined
+    ? []
+    : [
+        {
+          path: sitePaths.asset("choosing-data.js"),
+          content: `var dotdownChoosing = ${JSON.stringify(choosing)};\n`,
+        },
+      ];
 
 /** An asset in the guide's own colours, where it has any. */
 function assetOf(name: string, content: string | Uint8Array, { library: { guide }, lentSigns }: SiteInput) {

@@ -80,7 +80,7 @@ export function conditionsText(
   { wind, learner, fish }: Pick<Conditions, "wind" | "learner" | "fish">,
   { words }: TableKit,
 ): string {
-  return words("choosing.asked", {
+  return words(fish.length > 0 ? "choosing.asked" : "choosing.asked-any", {
     learner: words(`choosing.learner.${learner}`),
     wind: words(`choosing.wind.${wind}`),
     fish: fish.join(", "),

@@ -1,9 +1,9 @@
 import type { Root, RootContent } from "mdast";
 import { first } from "../core/lists.ts";
 import { bedOf, gapsOf } from "../core/swim/bed.ts";
-import type { ChosenSpot, RuledOutBy } from "../model/choosing.ts";
+import type { ChoosableRig, ChosenSpot, RuledOutBy } from "../model/choosing.ts";
 import { windStrengths } from "../model/choosing-rules.ts";
-import type { Guide, RigEntry } from "../model/library.ts";
+import type { Guide } from "../model/library.ts";
 import type { SoundedLine, SwimEntry } from "../model/swim.ts";
 import type { SwimNotes } from "../model/swim-notes.ts";
 import { conditionsText, ruledOutText, spokenForText } from "./choosing-text.ts";
@@ -141,7 +141,7 @@ function spotOf(chosen: ChosenSpot, number: number, kit: TableKit): RootContent[
   ];
 }
 
-const rigAddress = ({ id }: RigEntry) => `../rigs/${id}.md`;
+const rigAddress = ({ id }: ChoosableRig) => `../rigs/${id}.md`;
 
 /** The best rig made up for just there: its drawing, and what to pinch on where. */
 function madeFor({ swim, spot, choice }: ChosenSpot, kit: TableKit): RootContent[] {

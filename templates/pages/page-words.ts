@@ -2,7 +2,7 @@ import type { WordKey } from "../../src/words/word-key.ts";
 import type { WordKeyIn, Words, WordValue } from "../../src/words/words.ts";
 
 /** Parts of the words file that pages share with sheets, cards and texts. */
-const sharedParts = ["metal", "table", "swim.hazard"] as const;
+const sharedParts = ["metal", "table", "swim.hazard", "choosing.wind", "choosing.learner"] as const;
 
 type SharedKey = Extract<WordKey, `${(typeof sharedParts)[number]}.${string}`>;
 

@@ -3,6 +3,9 @@ import type { SwimEntry, SwimText } from "../../src/model/swim.ts";
 import { PageHead } from "./page-head.tsx";
 import type { View } from "./view.ts";
 
+/** Whether there is a page to choose rigs by. */
+const canChoose = ({ choosing, rigs }: View["library"]) => choosing !== undefined && rigs.length > 0;
+
 /** The swims of a guide. */
 export function SwimListPage({ view }: { view: View }) {
   const { say, href, library } = view;
@@ -12,6 +15,11 @@ export function SwimListPage({ view }: { view: View }) {
       <p>
         <a href={href(sitePaths.soundings)}>{say("soundings.title")}</a>
       </p>
+      {canChoose(library) && (
+        <p>
+          <a href={href(sitePaths.choose)}>{say("choose.title")}</a>
+        </p>
+      )}
       <ul class="course">
         {library.swims.map((swim) => (
           <li>
@@ -32,7 +40,8 @@ interface SwimPageProps {
 
 /** A swim with all that is told of it. */
 export function SwimPage({ view, swim, body }: SwimPageProps) {
-  const { say, href } = view;
+  const { say, href, library } = view;
+  const [spot] = swim.spots;
   const sheet = view.printables.find(({ path }) => path === `site/${printPaths.swim(swim.id)}`);
   return (
     <article class="prose">
@@ -40,6 +49,13 @@ export function SwimPage({ view, swim, body }: SwimPageProps) {
       {sheet && (
         <p>
           <a href={href(sheet.path)}>{say("swims.to-print")}</a>
+        </p>
+      )}
+      {canChoose(library) && spot && (
+        <p>
+          <a href={`${href(sitePaths.choose)}?place=${encodeURIComponent(`${swim.id}|${spot.title}`)}`}>
+            {say("choose.for-swim")}
+          </a>
         </p>
       )}
       {view.markdown({ path: swim.path, body })}

@@ -1,8 +1,15 @@
 import type { Finding } from "../../core/finding.ts";
 import { first } from "../../core/lists.ts";
-import type { Choice, Conditions, OfferedRig, RuledOutBy } from "../../model/choosing.ts";
+import type {
+  Choice,
+  ChoosableRig,
+  Conditions,
+  OfferedRig,
+  RigShelf,
+  RuledOutBy,
+} from "../../model/choosing.ts";
 import type { ChoosingRules } from "../../model/choosing-rules.ts";
-import { type Library, levels, type RigEntry } from "../../model/library.ts";
+import { levels } from "../../model/library.ts";
 import type { Rig } from "../../model/rig.ts";
 import type { SolvedRig } from "../../model/solved.ts";
 import { fromBox } from "../from-box.ts";
@@ -10,9 +17,6 @@ import { rigAt } from "../rig-at.ts";
 import { solveRig } from "../solve-rig.ts";
 import { quickLimits } from "./limits.ts";
 import { spokenFor } from "./points.ts";
-
-/** What rigs are chosen from. */
-export type RigShelf = Pick<Library, "rigs" | "species" | "lines">;
 
 /** The sums of a rig. */
 export type Solve = (rig: Rig) => ReturnType<typeof solveRig>;
@@ -52,7 +56,7 @@ export function chooseRigs(
 }
 
 function offer(
-  entry: RigEntry,
+  entry: ChoosableRig,
   made: SolvedRig,
   { points }: ChoosingRules,
   conditions: Conditions,

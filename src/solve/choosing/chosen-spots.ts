@@ -1,9 +1,9 @@
 import { bedDepth, bedOf } from "../../core/swim/bed.ts";
-import type { ChosenSpot, Conditions } from "../../model/choosing.ts";
+import type { ChosenSpot, Conditions, RigShelf } from "../../model/choosing.ts";
 import { type ChoosingRules, windStrengths } from "../../model/choosing-rules.ts";
 import { type Library, levels } from "../../model/library.ts";
 import type { Spot, SwimEntry } from "../../model/swim.ts";
-import { chooseRigs, type RigShelf, type Solve } from "./choose.ts";
+import { chooseRigs, type Solve } from "./choose.ts";
 import { conditionsAt } from "./conditions-at.ts";
 
 /** Whom a swim's page is for first: who can take any rig, in a calm. */

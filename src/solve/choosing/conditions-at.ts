@@ -1,7 +1,6 @@
 import { bedOf, depthToFishMm } from "../../core/swim/bed.ts";
 import type { Mm } from "../../core/units.ts";
-import type { Conditions } from "../../model/choosing.ts";
-import type { Spot, SwimEntry } from "../../model/swim.ts";
+import type { ChoosableSpot, ChoosableSwim, Conditions } from "../../model/choosing.ts";
 
 /** What nobody has to know of a spot to ask for a rig: what is not said is as the swim has it. */
 type Asked = Pick<Conditions, "wind" | "learner"> &
@@ -12,8 +11,8 @@ type Asked = Pick<Conditions, "wind" | "learner"> &
 
 /** Conditions at a spot of a swim; nothing where the water that is left is none to fish in. */
 export function conditionsAt(
-  swim: SwimEntry,
-  { line, fromBankMm }: Spot,
+  swim: ChoosableSwim,
+  { line, fromBankMm }: ChoosableSpot,
   asked: Asked,
 ): Conditions | undefined {
   const { levelMm = 0, fish, ...others } = asked;

@@ -1,9 +1,9 @@
 import type { Float } from "../../core/float/float.ts";
 import { first } from "../../core/lists.ts";
-import type { Conditions, RuledOutBy } from "../../model/choosing.ts";
+import type { ChoosableRig, Conditions, RigShelf, RuledOutBy } from "../../model/choosing.ts";
 import { blows, type LimitRule } from "../../model/choosing-rules.ts";
-import { levels, type RigEntry } from "../../model/library.ts";
-import { type LineForFish, type LineTable, strengthRoundingG } from "../../model/line-table.ts";
+import { levels } from "../../model/library.ts";
+import { type LineForFish, strengthRoundingG } from "../../model/line-table.ts";
 import type { Rig } from "../../model/rig.ts";
 
 type Of<R extends LimitRule["rule"]> = Extract<LimitRule, { readonly rule: R }>;
@@ -13,9 +13,9 @@ type QuickRule = Exclude<LimitRule["rule"], "rod" | "box">;
 /** What of a rule's kind rules a rig out, or nothing. */
 type Limit<R extends QuickRule> = (
   rule: Of<R>,
-  entry: RigEntry,
+  entry: ChoosableRig,
   conditions: Conditions,
-  lines: LineTable | undefined,
+  lines: RigShelf["lines"],
 ) => RuledOutBy | undefined;
 
 const limits: { readonly [R in QuickRule]: Limit<R> } = {
@@ -66,7 +66,7 @@ const castG = ({ capacityG, selfLoadG }: Float) => capacityG + selfLoadG;
 const isSame = (one: string, other: string) => one.toLowerCase() === other.toLowerCase();
 
 /** Whether a rig's lines do for a fish, as far as the guide's table speaks of it. */
-export function suitsLine(fish: string, rig: Rig, lines: LineTable | undefined): boolean {
+export function suitsLine(fish: string, rig: Rig, lines: RigShelf["lines"]): boolean {
   const row = lines?.rows.find((one) => isSame(fish, one.fish));
   return row === undefined || lineTooLight(row, rig) === undefined;
 }
@@ -86,9 +86,9 @@ function lineTooLight({ fish, mainLine, hookLine }: LineForFish, rig: Rig) {
 /** All that rules a rig out before any sums are done. */
 export function quickLimits(
   rules: readonly LimitRule[],
-  entry: RigEntry,
+  entry: ChoosableRig,
   conditions: Conditions,
-  lines: LineTable | undefined,
+  lines: RigShelf["lines"],
 ): readonly RuledOutBy[] {
   return rules.flatMap((rule) => {
     if (rule.rule === "rod" || rule.rule === "box") return [];

@@ -1,23 +1,22 @@
-import type { Conditions, SpokenForBy } from "../../model/choosing.ts";
+import type { ChoosableRig, Conditions, RigShelf, SpokenForBy } from "../../model/choosing.ts";
 import { blows, type PointRule } from "../../model/choosing-rules.ts";
-import type { Library, RigEntry, Species } from "../../model/library.ts";
 import { suitsLine } from "./limits.ts";
 
 /** What of each rule speaks for a rig. */
 export function spokenFor(
   rules: readonly PointRule[],
-  entry: RigEntry,
+  entry: ChoosableRig,
   conditions: Conditions,
-  shelf: Pick<Library, "species" | "lines">,
+  shelf: Pick<RigShelf, "species" | "lines">,
 ): readonly SpokenForBy[] {
   return rules.flatMap((rule) => bySpokenRule(rule, entry, conditions, shelf) ?? []);
 }
 
 function bySpokenRule(
   rule: PointRule,
-  { rig, level, catches }: RigEntry,
+  { rig, level, catches }: ChoosableRig,
   { depthMm, paceMs, fish, learner, wind }: Conditions,
-  { species, lines }: Pick<Library, "species" | "lines">,
+  { species, lines }: Pick<RigShelf, "species" | "lines">,
 ): SpokenForBy | undefined {
   const { points } = rule;
   switch (rule.rule) {
@@ -50,7 +49,7 @@ function within(
 }
 
 /** Whether two names are of one kind of fish, as the guide knows it. */
-function isOneFish(one: string, other: string, species: readonly Species[]): boolean {
+function isOneFish(one: string, other: string, species: RigShelf["species"]): boolean {
   const [a, b] = [one.toLowerCase(), other.toLowerCase()];
   if (a === b) return true;
   return species.some(({ title, also }) => {

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { first, withId } from "../../../src/core/lists.ts";
-import type { Conditions, RuledOutBy } from "../../../src/model/choosing.ts";
+import type { ChoosableRig, Conditions, RuledOutBy } from "../../../src/model/choosing.ts";
 import { type ChoosingRules, type LimitRule, windStrengths } from "../../../src/model/choosing-rules.ts";
-import { levels, type RigEntry } from "../../../src/model/library.ts";
+import { levels } from "../../../src/model/library.ts";
 import { chooseRigs } from "../../../src/solve/choosing/choose.ts";
 import { conditionsAt } from "../../../src/solve/choosing/conditions-at.ts";
 import { shippedLibrary } from "../../support/shipped-library.ts";
@@ -164,7 +164,7 @@ const anywhere = fc.record({
 });
 
 /** The limits of the shipped rules once more, in other words: what breaks one of them is never to be offered. */
-function breaksLimit({ rig, level }: RigEntry, at: Conditions): string | undefined {
+function breaksLimit({ rig, level }: ChoosableRig, at: Conditions): string | undefined {
   const load = rig.float.capacityG + rig.float.selfLoadG;
   const light = shippedLibrary.lines!.rows.filter(
     ({ fish, mainLine, hookLine }) =>
