@@ -115,6 +115,26 @@ export const unseen = [
     why: rounding,
   },
   { path: "src/core/feed/feed.ts", line: "const portions = Math.ceil(forS / everyS - 1e-9);", why: rounding },
+  {
+    path: "src/core/session/shelf.ts",
+    line: "const wholePacks = (stock: number, each: number) => Math.floor(stock / each + 1e-9);",
+    why: rounding,
+  },
+  {
+    path: "src/core/sink/sink-of-rig.ts",
+    line: "const stepErrorShare: Readonly<Record<Landing, number>> = { straight: 2e-4, heap: 0.7e-4 };",
+    why: step,
+  },
+  {
+    path: "src/core/sink/body-fall.ts",
+    line: "while (time < 12 * runUpS) {",
+    why: "from where on a fall is taken as steady; it is so long before",
+  },
+  {
+    path: "src/core/flow/settle.ts",
+    line: "const heightMm = ({ rig }: Stream, paceShare: Share) => rig.depthMm * power(paceShare, 1 / profileExponent);",
+    why: "by what a search is numbered; each height has its number all the same",
+  },
   { path: "src/core/depth/plumbing.ts", line: "const triesMax = 100;", why: goes },
   {
     path: "src/core/water/drag.ts",
