@@ -11,6 +11,7 @@ import { stampedPath, toldOfFile } from "./file-hash.ts";
 import { imageFiles } from "./images.ts";
 import type { SiteInput } from "./input.ts";
 import { inOrderOfNeed } from "./kept-at-once.ts";
+import { loadedBy, withHashes, withoutHashes } from "./late-hashes.ts";
 import { listings } from "./listings.tsx";
 import { iconFiles, lentSignsStyle, ownStyle } from "./look.ts";
 import { manifest, OfflineList } from "./offline.ts";
@@ -157,18 +158,21 @@ interface PageFile extends OutputFile {
 
 /** A page as a file; where it is kept, it is read only once somebody asks what is in it. */
 function fileOf(page: Page, input: SiteInput, phone?: KeptOnPhone): PageFile {
-  const make = () => renderPage(page, input, phone);
   const { body: _, from, ...others } = page;
   const { path } = page;
   const namesIn = (html: string) => [...namedFiles(html)];
   if (from === undefined) {
-    const content = make();
+    const content = renderPage(page, input, phone);
     return { path, content, names: namesIn(content) };
   }
-  const scripts = page.scripts?.map((name) => input.stamped?.get(sitePaths.asset(name)));
-  const all = digestOf(from(), others, scripts, aroundPages(input));
-  const html = once(() => input.keptPage("html", all, make));
-  const told = input.keptPage("html, told", all, () => ({
+  // Hashes of what it loads are put in at last: a change of one rig's data changes them on the pages of all.
+  const unhashed = withoutHashes(input);
+  const all = digestOf(from(), others, aroundPages(unhashed));
+  const kept = once(() => input.keptPage("html", all, () => renderPage(page, unhashed, phone)));
+  const loads = input.keptPage("html, loads", all, () => loadedBy(kept()));
+  const html = once(() => withHashes(kept(), input));
+  const names = loads.map((one) => input.stamped?.get(one));
+  const told = input.keptPage("html, told", digestOf(all, names), () => ({
     known: fingerprintOf(html()),
     names: namesIn(html()),
   }));

@@ -59,6 +59,14 @@ test("head and foot of every page follow what is added to the guide", async () =
   }
 }, 120_000);
 
+test("pages of all rigs name the data that another rig's edit has changed", async () => {
+  const keep = keeping(storeOnDisk(temporaryFolder(), tool));
+  await builtOf(guideToEdit, keep);
+  const plain = guideToEdit["rigs/plain.md"]!.replace(/^depths: .*$/m, "depths: [1.2 m]");
+  const files = { ...guideToEdit, "rigs/plain.md": plain };
+  expect(await builtOf(files, keep)).toEqual(await builtOf(files));
+}, 120_000);
+
 test("what is kept half or spoilt changes nothing but the time", async () => {
   const folder = temporaryFolder();
   await builtOf(guideToEdit, keeping(storeOnDisk(folder, tool)));
