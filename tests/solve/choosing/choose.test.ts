@@ -242,6 +242,49 @@ it("counts what speaks for a rig by hand", () => {
   expect(rig.points).toBe(8);
 });
 
+describe("by hand, what speaks for a rig besides fish and depth", () => {
+  const saidFor = (id: string, conditions: Conditions, rule: string) => {
+    const shelf = { ...shippedLibrary, rigs: [withId(shippedLibrary.rigs, id)] };
+    const { offered } = chooseRigs(own, conditions, shelf);
+    expect(offered).toHaveLength(1);
+    return offered[0]!.because.filter((one) => one.rule === rule);
+  };
+
+  // The shirt button rig is for 10 m in 40 s to 10 m in 25 s, 0.25 to 0.4 m/s; up to 0.5 m/s it is still offered.
+  it("is a pace between its own, both ends among them, at 4 points", () => {
+    const { pacesMs } = withId(shippedLibrary.rigs, "stick-shirt-button").rig;
+    const [least, most] = [Math.min(...pacesMs), Math.max(...pacesMs)];
+    const at = (paceMs: number) => saidFor("stick-shirt-button", { ...stream, paceMs }, "pace");
+    for (const paceMs of [least, (least + most) / 2, most])
+      expect(at(paceMs)).toEqual([{ rule: "pace", least, most, points: 4 }]);
+    expect(at(most + 0.01)).toEqual([]);
+    expect(at(least - 0.01)).toEqual([]);
+    expect(saidFor("first-session", calm, "pace")).toEqual([]);
+  });
+
+  it("is the learner's own level, at 3 points, and no easier one", () => {
+    const of = (learner: Conditions["learner"]) => saidFor("first-session", { ...calm, learner }, "level");
+    expect(of("first")).toEqual([{ rule: "level", level: "first", points: 3 }]);
+    expect([of("beginner"), of("next")]).toEqual([[], []]);
+  });
+
+  it("is a float held at its foot, whose line can be sunk, from a breeze on, at 2 points", () => {
+    const of = (id: string, wind: Conditions["wind"]) => saidFor(id, { ...calm, wind }, "wind");
+    expect(of("first-session", "breeze")).toEqual([{ rule: "wind", points: 2 }]);
+    expect(of("first-session", "strong")).toEqual([{ rule: "wind", points: 2 }]);
+    expect(of("first-session", "calm")).toEqual([]);
+    // The whip's float is held at its top and its foot.
+    expect(of("whip-to-hand", "breeze")).toEqual([]);
+  });
+
+  // Two fish at 2, depth 4, level 3, wind 2.
+  it("adds up: a first session in a breeze for roach and perch has 13 points", () => {
+    const asked = { ...calm, wind: "breeze", learner: "first", fish: ["roach", "perch"] } as const;
+    const { offered } = chooseRigs(own, asked, shippedLibrary);
+    expect(offered.find(({ entry }) => entry.id === "first-session")!.points).toBe(13);
+  });
+});
+
 it("knows a fish by any of its names, and counts it only for a rig whose line does for it", () => {
   const fishOf = (id: string) => {
     const { offered } = chooseRigs(own, { ...stream, fish: ["chub", "roach"] }, shippedLibrary);
