@@ -6,6 +6,7 @@ import { inMemory } from "../../../src/model/kept.ts";
 import type { Session } from "../../../src/model/session.ts";
 import type { SolvedSession } from "../../../src/model/solved-session.ts";
 import { costOf, needOf } from "../../../src/model/stock.ts";
+import { readyFor } from "../../../src/solve/session/session-ready.ts";
 import { shippedGuide } from "../../support/shipped-guide.ts";
 
 const { library, rigs, kit } = shippedGuide;
@@ -205,6 +206,17 @@ test("what is tied before the day is what is fished and taught with, without spa
   ]);
   expect(ready.reels.map(({ count }) => count)).toEqual([3]);
   expect(ready.whipLines).toEqual([]);
+});
+
+// By hand: three reels are filled for fishing; a lesson that wants the first session rig for each of five wants two more.
+test("lessons use the reels that are filled for fishing, and have those that are wanting besides", () => {
+  const { spots, plans } = solved(willow);
+  const nothing = { rigs: [], floats: [], shot: [], hooks: [], baits: [], tools: [] };
+  const wants = { each: { ...nothing, rigs: ["First session rig"] }, two: nothing, group: nothing };
+  const asked = { plans: [{ ...plans[0]!, kit: wants }], learners: 5, rigs: library.rigs };
+  const { group } = library.kits.find(({ id }) => id === "first-outfit")!;
+  const { reels } = readyFor(spots, [], asked, group!);
+  expect(reels.map(({ strengthG, count }) => [Math.round(strengthG), count])).toEqual([[1814, 5]]);
 });
 
 test("what all costs is the sum of whole packets, and what has no price is told", () => {
