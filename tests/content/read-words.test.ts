@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { solveContent } from "../../src/build/build.ts";
 import { formatReport } from "../../src/checks/reporter.ts";
+import { inMemory } from "../../src/model/kept.ts";
 import { borrowing } from "../support/borrowed.ts";
 import { contentWith } from "../support/smallest-content.ts";
 
@@ -8,8 +9,11 @@ const library = contentWith();
 const guide = (language: string) =>
   library["guide.yaml"]!.replace("library: none\n", `language: ${language}\n`);
 
+/** What is as it was is read and solved once. */
+const keep = inMemory(40);
+
 async function saying(own: Readonly<Record<string, string>>) {
-  const { value, messages } = await solveContent(borrowing(own, library), ["content"], "library");
+  const { value, messages } = await solveContent(borrowing(own, library), ["content"], "library", keep);
   return { say: value?.kit.words, figures: value?.kit.figures, report: formatReport(messages) };
 }
 
