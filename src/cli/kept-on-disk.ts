@@ -16,8 +16,13 @@ import { deserialize, serialize } from "node:v8";
 import { noStore, type Store } from "../model/kept.ts";
 import { ownCode } from "./own-code.ts";
 
-/** When a command begins to keep something, no more than this is left; a rig with all that is printed of it takes a megabyte. */
+/**
+ * When a command begins to keep something, no more than this is left, and of what was used within a day as much as a guide of
+ * a thousand rigs takes: a rig with all that is printed of it takes two megabytes.
+ */
 const bytesMost = 512_000_000;
+const bytesOfToday = 4_000_000_000;
+const dayMs = 86_400_000;
 const hashBytes = 32;
 
 const sha256 = (...parts: readonly (string | Uint8Array)[]): Buffer =>
@@ -90,9 +95,10 @@ function forget(file: string): void {
 /** What was used longest ago goes first. */
 function forgetOldest(folder: string): void {
   const files = filesIn(folder);
+  const sinceMs = Date.now() - dayMs;
   let bytes = files.reduce((sum, { size }) => sum + size, 0);
-  for (const { name, size } of files.sort((a, b) => a.mtimeMs - b.mtimeMs)) {
-    if (bytes <= bytesMost) return;
+  for (const { name, size, mtimeMs } of files.sort((a, b) => a.mtimeMs - b.mtimeMs)) {
+    if (bytes <= (mtimeMs < sinceMs ? bytesMost : bytesOfToday)) return;
     forget(join(folder, name));
     bytes -= size;
   }

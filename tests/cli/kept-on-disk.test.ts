@@ -106,18 +106,34 @@ describe("what is kept on disk", () => {
     expect(readdirSync(folder).every((name) => statSync(join(folder, name)).size <= 512_000_000)).toBe(true);
   });
 
-  it("gives every rig of the shipped guide back as the sums made it", async () => {
-    const { library } = shippedGuide;
+  it("leaves what a large guide has used today", () => {
+    const folder = temporaryFolder();
+    mkdirSync(folder, { recursive: true });
+    for (let i = 0; i < 3; i++) {
+      writeFileSync(join(folder, `of today ${i}`), "");
+      truncateSync(join(folder, `of today ${i}`), 400_000_000);
+    }
+    writeFileSync(join(folder, "old"), "old");
+    utimesSync(join(folder, "old"), new Date(2020, 0, 1), new Date(2020, 0, 1));
+    counting(keptOnDisk(folder, tool)).ask("a");
+    expect(readdirSync(folder).filter((name) => name.startsWith("of today"))).toHaveLength(3);
+    expect(readdirSync(folder)).not.toContain("old");
+  });
+
+  it("gives rigs of the shipped guide back as the sums made them", async () => {
+    const rigs = shippedGuide.library.rigs.filter(({ rig }) =>
+      shippedGuide.rigs.some((one) => one.rig === rig),
+    );
+    const library = { ...shippedGuide.library, rigs: rigs.slice(0, 2) };
     const words = makeWords(library.words);
     const figures = makeFigures(library.guide.units, words, library.guide.language);
     const folder = temporaryFolder();
-    const keep = keptOnDisk(folder, tool);
-    for (const { rig, ...sums } of shippedGuide.rigs)
-      keep("rig", JSON.stringify(rig), () => ({ value: sums, findings: [] }));
+    await solveRigs(library, words, figures, keptOnDisk(folder, tool));
+    const files = readdirSync(folder).length;
     const { value } = await solveRigs(library, words, figures, keptOnDisk(folder, tool));
-    expect(value).toEqual(shippedGuide.rigs);
+    expect(structuredClone(value)).toEqual(structuredClone(shippedGuide.rigs.slice(0, 2)));
     expect(value[0]!.rig).toBe(library.rigs[0]!.rig);
     // None of them was reckoned anew.
-    expect(readdirSync(folder)).toHaveLength(library.rigs.length);
+    expect(readdirSync(folder)).toHaveLength(files);
   });
 });
