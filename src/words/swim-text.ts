@@ -148,7 +148,7 @@ function madeFor({ swim, spot, choice }: ChosenSpot, kit: TableKit): RootContent
   const [best] = choice.offered;
   if (!best) return [];
   return [
-    paragraph(strong(kit.words("swim.made-for", { rig: best.entry.title, spot: spot.title }))),
+    heading(kit.words("swim.made-for", { rig: best.entry.title, spot: spot.title }), 4),
     tableNode(shotTable(best.made, kit)),
     { type: "picture", reference: { picture: "spot-rig", swim: swim.id, spot: spot.title } },
   ];

@@ -18,7 +18,7 @@ export function tableNode({ head, rows }: TextTable): Table {
   return { type: "table", align: head.map(() => null), children: [row(head), ...rows.map(row)] };
 }
 
-export const heading = (value: string, depth: 2 | 3 = 2): Heading => ({
+export const heading = (value: string, depth: 2 | 3 | 4 = 2): Heading => ({
   type: "heading",
   depth,
   children: [plain(value)],
