@@ -55,6 +55,8 @@ export interface CardContent {
   readonly shotSizes: number;
   /** Where the places of shot are measured from. */
   readonly placesFrom: string;
+  /** How the float is held and from where it is measured, and how ranges of shot are spaced. */
+  readonly madeUp: readonly string[];
   /** What the float says of its depth: too shallow, right, too deep. */
   readonly floatSays: readonly string[];
   readonly changeFirst?: string;
@@ -113,6 +115,7 @@ export const mustParts = [
 
 /** What a card takes besides where it fits, the most needed first. All that a format takes, each larger one takes too. */
 const furtherParts = [
+  "made-up",
   "every-depth",
   "tip-says",
   "set-depth",

@@ -101,7 +101,12 @@ function said({ card, choice: { parts }, tackle }: SaidProps): Said[] {
     ...(tackle ? [{ field: "tackle", sentences: [card.tackle, card.metal] }] : []),
     {
       field: "places",
-      sentences: [...tip, card.placesFrom, ...(parts.has("other-depth") ? one(card.otherDepth) : [])],
+      sentences: [
+        ...tip,
+        card.placesFrom,
+        ...(parts.has("made-up") ? card.madeUp : []),
+        ...(parts.has("other-depth") ? one(card.otherDepth) : []),
+      ],
     },
     ...part("float-says", "what the float says", card.floatSays, "lead"),
     ...part("change-first", "change first", one(card.changeFirst), "lead"),

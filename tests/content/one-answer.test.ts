@@ -26,7 +26,7 @@ test("no bites at dead depth: ten minutes, 20 cm shallower, 20 cm more, then 5 c
     ...places(/\bNo bites\. Wait .{0,260}/g),
     ...places(/## No bites .{0,260}/g),
     ...places(/\bwith no bite, .{0,260}/g),
-    ...places(/- No bites for .{0,120}/g),
+    ...places(/- If there are no bites for .{0,120}/g),
     ...places(/sign: No bites at all .{0,460}/g),
   ];
   expect(new Set(asked.map(({ name }) => name)).size).toBeGreaterThanOrEqual(7);
@@ -37,7 +37,9 @@ test("no bites at dead depth: ten minutes, 20 cm shallower, 20 cm more, then 5 c
 });
 
 test("bites while the bait sinks in still water: 15 cm shallower", () => {
-  const asked = places(/\bBites (?:on the way down\.|while it sinks\.|only just after the cast).{0,200}/g);
+  const asked = places(
+    /\b[Bb]ites (?:come on the way down,|on the way down\.|while it sinks\.|only just after the cast).{0,200}/g,
+  );
   expect(asked.length).toBeGreaterThanOrEqual(4);
   for (const { name, found } of asked) expect(found, name).toMatch(/shallower by 15 cm|15 cm shallower/);
 });

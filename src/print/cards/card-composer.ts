@@ -71,7 +71,13 @@ export function makeComposer(
 }
 
 /** Parts that are sentences below the table. */
-const saidParts: ReadonlySet<CardPart> = new Set(["tip-says", "set-depth", "feed", "record-depth"]);
+const saidParts: ReadonlySet<CardPart> = new Set([
+  "made-up",
+  "tip-says",
+  "set-depth",
+  "feed",
+  "record-depth",
+]);
 
 /** Height of what a back says below its table with some parts [mm], each laid out once. */
 function heightOfSaid(card: CardContent, { back }: CardFormat, fonts: Fonts) {
@@ -129,6 +135,8 @@ export function hasPart(card: CardContent, part: CardPart): boolean {
       return card.floatSays.length > 0;
     case "findings":
       return card.findings.length > 0;
+    case "made-up":
+      return card.madeUp.length > 0;
     case "two-depths":
       return card.depths.length > 1;
     case "three-depths":

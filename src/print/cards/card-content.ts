@@ -55,6 +55,7 @@ export function cardContent(
     metal: words("card.metals", { metals: metalText(solved.depths, words) }),
     shotSizes: new Set(solved.depths.flatMap(allShot).map(({ size }) => size)).size,
     placesFrom: placesFrom(solved, kit),
+    madeUp: madeUp(solved, kit),
     floatSays: says.map(withUnit),
     findings: findingsTold(solved, kit),
     ...(change !== undefined && {
@@ -62,7 +63,7 @@ export function cardContent(
     }),
     setDepth: setDepth(rig, kit),
     recordDepth: words(`card.record-depth.${keyOf(moved)}`),
-    tipSays: words(`card.tip-says.${first(solved.depths).tipSetBy}`),
+    tipSays: words(`card.tip-says.${first(solved.depths).tipSetBy}`, { tip: tip ?? words("card.that-tip") }),
     feed: feedText(rig, kit),
     ...(lead && { leadWarning: lead }),
     caution: words("card.caution"),
@@ -117,6 +118,20 @@ function placesFrom({ depths }: SolvedRig, { words }: DrawingKit): string {
   );
   const from = words("card.places-from");
   return bulks.length > 0 && heavyUp ? `${from} ${words("card.heaviest-up")}` : from;
+}
+
+/** How the float is held and from where it is measured, and how a range of shot is spaced. */
+function madeUp({ rig, depths }: SolvedRig, { words }: DrawingKit): readonly string[] {
+  const held = floatHeld(rig);
+  const ranges = depths.flatMap(({ lineShot }) => groupShot(lineShot)).some(({ kind }) => kind === "run");
+  return [...(held ? [words(`card.float-from.${held}`)] : []), ...(ranges ? [words("card.evenly")] : [])];
+}
+
+/** What holds a float in its place, which is told from its lower end; none holds one that slides up to a knot. */
+function floatHeld({ float }: Rig) {
+  if (float.attachment === "sliding") return undefined;
+  if (float.attachment === "top and bottom") return "two-rubbers";
+  return float.heldByShot ? "shot" : "bottom-rubber";
 }
 
 /** Hook and bait, main line, hook length; a whip has just so much line. */

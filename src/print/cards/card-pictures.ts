@@ -1,4 +1,5 @@
 import type { BackLook, FrontLook, SizedPicture } from "../../../templates/cards/card-look.ts";
+import { tipStepMm } from "../../core/float/tip.ts";
 import { drawTrueTip } from "../../drawing/float/true-tip.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
 import { drawShotSlot, forSlot } from "../../drawing/shot-slot.ts";
@@ -7,12 +8,13 @@ import { allShot, type SolvedRig } from "../../model/solved.ts";
 import { drawnOf } from "./card-content.ts";
 import type { CardFormat } from "./card-formats.ts";
 
-/** The tip as it should show, true to size. */
+/** The tip as the card tells it, true to size. */
 export function tipPicture({ rig, depths }: SolvedRig, kit: DrawingKit, { wordPt }: FrontLook): SizedPicture {
   const { tipAsSetMm } = drawnOf(depths);
+  const toldMm = Math.round(tipAsSetMm / tipStepMm) * tipStepMm;
   const { widthMm, heightMm, items } = drawTrueTip(
     rig.float,
-    tipAsSetMm,
+    toldMm,
     wordPt * mmPerPoint,
     kit.figures.ruler.tip,
   );
