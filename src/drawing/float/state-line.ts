@@ -10,6 +10,8 @@ import type { FloatPose } from "./float-poses.ts";
 const hookMm = 2.8;
 const plummetMm = 4;
 const fishMm = 10;
+/** Where a hooked fish has its nose, from the bend of the hook: the point comes up through its lip, ahead of the eye. */
+const noseOffBend = { xMm: 1, yMm: -1.4 } as const;
 
 /** Where the picture of a state has its float, its bed and its sides. */
 interface StateRoom {
@@ -27,14 +29,16 @@ export function lineAndEnd(pose: FloatPose, depth: SolvedDepth, room: StateRoom)
   const lowest = depth.lineShot[0];
   const radiusMm = lowest ? Math.min(1.2, Math.max(0.7, lowest.diameterMm * 0.3)) : 0;
   const shotAt = (at: Point) => (lowest ? parts.shot.draw({ at, radiusMm }) : []);
-  const fishAt = (mouth: Point) =>
-    pose.fishDegrees === undefined ? [] : rotated(fish(mouth, fishMm), pose.fishDegrees, mouth);
+  const fishAt = (bend: Point) => {
+    const nose = point(bend.xMm + noseOffBend.xMm, bend.yMm + noseOffBend.yMm);
+    return pose.fishDegrees === undefined ? [] : rotated(fish(nose, fishMm), pose.fishDegrees, nose);
+  };
   switch (pose.line) {
     case "hanging": {
       const bend = point(baitX, bedMm - (pose.fishDegrees === undefined ? 0.3 : 2.4));
       const top = point(baitX, bend.yMm - hookMm);
       return [
-        ...fishAt(point(bend.xMm - 0.8, bend.yMm - 0.6)),
+        ...fishAt(bend),
         polyline([eye, top], stroke),
         ...shortened(eye, top),
         ...shotAt(between(top, eye, 0.25)),
@@ -47,7 +51,7 @@ export function lineAndEnd(pose: FloatPose, depth: SolvedDepth, room: StateRoom)
       const shot = point(baitX + 0.6, bedMm - 8.5);
       const slack = curve(eye, point(eye.xMm - 2.5, (eye.yMm + shot.yMm) / 2), shot);
       return [
-        ...fishAt(point(bend.xMm - 0.8, bend.yMm - 0.6)),
+        ...fishAt(bend),
         { kind: "path", steps: slack, stroke },
         polyline([shot, hookTop], stroke),
         ...shotAt(shot),

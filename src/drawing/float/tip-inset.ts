@@ -4,6 +4,7 @@ import type { Mm } from "../../core/units.ts";
 import { point, polygon, polyline, rectangle, text, thin, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
+import { lineBreakHalfMm } from "../parts/line-break.ts";
 import { parts } from "../parts/parts.ts";
 import { rotated } from "../transform.ts";
 import { tipSides } from "./float-tip.ts";
@@ -32,7 +33,7 @@ export const tipInsetMm = (textMm: number, kit: DrawingKit): number => scaleText
 
 /**
  * The tip of a float larger than in the picture beside it, with a scale that stands on the water. A
- * float that stands higher than the scale has a break in it.
+ * float that stands higher than the scale has a break in it, and so has the scale.
  *
  * @param tipMm tip above the water; null where it is under
  */
@@ -63,15 +64,20 @@ export function tipInset(
     thin,
   );
   const standing = [polygon(outline(shownMm), "paper", thin), tip];
-  const gap = cutMm > 0 ? parts.lineBreak.draw({ at: point(middle, topY + 5), halfWidthMm: 4 }) : [];
+  const breakY = topY + 5;
+  const gap = (xMm: number, halfWidthMm: number) =>
+    cutMm > 0 ? parts.lineBreak.draw({ at: point(xMm, breakY), halfWidthMm }) : [];
   return [
     rectangle(axisX, surface, right - axisX, bottomMm - surface, { fill: "water" }),
     ...parts.waterSurface.draw({ leftMm: axisX, rightMm: right, yMm: surface }),
     ...rotated(standing, leanDegrees, point(middle, surface)),
-    ...gap,
+    ...gap(middle, 4),
     polyline([point(axisX, surface), point(axisX, roof)], thinSoft),
+    ...gap(axisX, 1.6),
     ...ticks.flatMap(({ tipMm: at, told }) => {
       const y = surface - at * scale;
+      // Above the break nothing is to the scale.
+      if (cutMm > 0 && y < breakY + lineBreakHalfMm + 0.35 * textMm) return [];
       return [
         polyline([point(axisX - 1.2, y), point(axisX, y)], thinSoft),
         text(point(axisX - 1.7, y + 0.35 * textMm), told, textMm, { anchor: "end", ink: "soft" }),

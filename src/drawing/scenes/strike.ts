@@ -1,8 +1,9 @@
 import { last } from "../../core/lists.ts";
 import type { Rig } from "../../model/rig.ts";
-import { arrow, curveTo, type Point, polyline, text } from "../items.ts";
+import { arrow, curveTo, type Point, point, polyline, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
+import { hookEye } from "../parts/hook.ts";
 import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import { angler, hipsShare } from "./angler.ts";
@@ -19,6 +20,16 @@ type StrikeStep = (typeof strikeSteps)[number];
 const accent = { ink: "accent", widthMm: 0.9 } as const;
 /** Height of the angler. */
 const tall = 22;
+
+/** A fish on the hook, and the hook length up to the float: the point has come up through the lip, ahead of the eye. */
+function hookedFish(foot: Point, mouth: Point, lengthMm: number): Item[] {
+  const held = { bend: point(mouth.xMm - 0.7, mouth.yMm + 1.3), heightMm: 2.6 };
+  return [
+    ...wholeFish(mouth, lengthMm),
+    polyline([foot, hookEye(held)], strandStrokes["hook length"]),
+    ...parts.hook.draw(held),
+  ];
+}
 
 /** The strike: rod low and line nearly straight while you wait, then one firm lift that takes up the slack. */
 export function drawStrike(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
@@ -37,10 +48,6 @@ export function drawStrike(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
       sits: true,
     }),
   ];
-  const toTheFish = (foot: Point, mouth: Point) => [
-    polyline([foot, mouth], strandStrokes["hook length"]),
-    ...wholeFish(mouth, mm(15)),
-  ];
   const scenes: Readonly<Record<StrikeStep, () => Item[]>> = {
     ready: () => {
       const held: HeldRod = { butt: at(11, 22.5), degrees: -12, lengthMm: mm(46) };
@@ -50,7 +57,7 @@ export function drawStrike(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
       return [
         { kind: "path", steps: slack, stroke: mainLine },
         ...sitting(at(18.5, 24), held),
-        ...toTheFish(foot, at(80, 57)),
+        ...hookedFish(foot, at(80, 57), mm(15)),
         ...smallFloat(rig, foot, mm(9)),
         ...parts.ripples.draw({ at: at(78, 36) }),
         ...arrow(at(85, 40), at(85, 48), accent, 2.6),
@@ -66,7 +73,7 @@ export function drawStrike(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
       return [
         polyline([tip, foot], mainLine),
         ...sitting(at(17, 18.1), held),
-        ...toTheFish(foot, mouth),
+        ...hookedFish(foot, mouth, mm(15)),
         ...smallFloat(rig, foot, mm(8)),
         ...arrow(at(36, 25), at(36, 12), accent, 2.6),
         label("lift", at(27, 30), "start"),

@@ -91,3 +91,23 @@ describe("the tip enlarged beside each state of a float", () => {
     }
   });
 });
+
+describe("a fish that has the bait", () => {
+  const bites = cases.filter(({ picture }) =>
+    ["bite-under", "lift-bite", "dragged-sideways"].includes(picture),
+  );
+
+  test.each(bites)("$name: has the hook through its lip, ahead of the eye", ({ drawing }) => {
+    const eyes = flatItems(drawing.items).flatMap((item) =>
+      item.kind === "circle" && item.fill === "ink" && item.radiusMm < 0.5 ? [item] : [],
+    );
+    const hooks = pathsOf(drawing).filter(
+      ({ fill, stroke, steps }) => !fill && stroke?.ink === "accent" && steps.some(([kind]) => kind === "C"),
+    );
+    expect([eyes.length, hooks.length]).toEqual([1, 1]);
+    const [eye] = eyes;
+    const furthest = Math.max(...placesOf(hooks[0]!).map(({ x }) => x));
+    expect(furthest).toBeLessThan(eye!.cxMm - eye!.radiusMm);
+    expect(furthest).toBeGreaterThan(eye!.cxMm - 2);
+  });
+});
