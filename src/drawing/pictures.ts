@@ -63,8 +63,8 @@ type PictureOf<K extends PictureReference["picture"]> = (reference: Of<K>, sourc
 
 /** Height of a rig's picture for its width: tall enough for a label at every shot. */
 const rigHeightShare = 1.3;
-/** And of a line in the current: in a narrow column its key takes more than half of it. */
-const hangHeightShare = 1.8;
+/** And of a line in the current: in a narrow column its key takes more than half of it, told in feet two thirds. */
+const hangHeightShare = 2.2;
 const floatHeightMm = 120;
 const statePanelMm = 42;
 /** The most that a chart takes for each three floats: two such rows stand on a page. */
