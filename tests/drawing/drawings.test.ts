@@ -57,6 +57,11 @@ describe("floats, states, charts and gauge", () => {
       .flatMap((item) => (item.kind === "circle" && item.fill === "ink" ? [item] : []))
       .sort((a, b) => a.cyMm - b.cyMm);
     const { length } = entry.depth.lockShot;
+    const { above, below } = entry.depth.lock;
+    // Those above the float's eye are on the line to the rod, aside from the line to the hook.
+    const lineX = shots.at(-1)!.cxMm;
+    expect(shots.filter(({ cxMm }) => cxMm < lineX - 1)).toHaveLength(above.length);
+    expect(shots.slice(0, length).filter(({ cxMm }) => cxMm === lineX)).toHaveLength(below.length);
     const [lowestLock, highestOnLine] = [shots[length - 1]!, shots[length]!];
     const footMm = lowestLock.cyMm + lowestLock.radiusMm;
     expect(highestOnLine.cyMm - highestOnLine.radiusMm - footMm).toBeGreaterThan(1.5);

@@ -1,9 +1,9 @@
 import { lengthMm } from "../../core/float/float.ts";
-import { first, last, paired } from "../../core/lists.ts";
+import { last, paired } from "../../core/lists.ts";
 import type { Sink } from "../../core/sink/sink-of-rig.ts";
 import type { SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
 import { floatLook } from "../float/float-parts.ts";
-import { point, polyline, rectangle, text, thin, thinSoft } from "../items.ts";
+import { type Point, point, polyline, rectangle, text, thin, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import { placeInOrder, type WantedLabel } from "../labels/label-placement.ts";
 import type { Item } from "../model.ts";
@@ -44,7 +44,8 @@ export function drawPatternColumn({ rig }: SolvedRig, depth: SolvedDepth, column
   const hangsMm = eyeMm + depth.floatToHookMm * scale;
   const hookTip = Math.min(bedMm - 0.3, hangsMm);
   const y = (fromHookMm: number) => hookTip - fromHookMm * scale;
-  const shots = placeShot(depth, y, eyeMm + floatEyeRadiusMm, hookTip - hookMm);
+  const eye = point(x, eyeMm);
+  const shots = placeShot(depth, y, eye, { leftMm, footMm: hookTip - hookMm });
   if (!shots) {
     const room = { widthMm: rightMm - leftMm, heightMm: bedMm - surfaceMm };
     throw new NoRoomError("a rig beside others", room, { folder: "rigs", id: rig.id });
@@ -64,10 +65,9 @@ export function drawPatternColumn({ rig }: SolvedRig, depth: SolvedDepth, column
       lengthScale: scale,
       widthScale: Math.max(scale, 1.8 / widest),
     }),
-    ...bracketOf(shots.lock, x),
-    ...[...shots.lock, ...shots.line].flatMap(({ yMm, radiusMm }) =>
-      parts.shot.draw({ at: point(x, yMm), radiusMm }),
-    ),
+    ...lineToRod(shots.above, eye, column),
+    ...bracketOf(shots, eye),
+    ...[...shots.above, ...shots.below, ...shots.line].flatMap((shot) => parts.shot.draw(shot)),
     ...parts.hook.draw({ bend: point(x, hookTip), heightMm: hookMm }),
     ...(hangsMm > hookTip + shortenedMm
       ? parts.lineBreak.draw({ at: point(x, (loop + hookTip - hookMm) / 2) })
@@ -79,7 +79,7 @@ export function drawPatternColumn({ rig }: SolvedRig, depth: SolvedDepth, column
 const lockApartMm = 1.6;
 
 interface PlacedShot {
-  readonly yMm: number;
+  readonly at: Point;
   readonly radiusMm: number;
 }
 
@@ -94,39 +94,84 @@ function stackUp(wanted: readonly WantedLabel[], topMm: number): number[] | unde
   return freeMm < topMm ? undefined : places.reverse();
 }
 
-/** Shot as large as there is room for, none covering another: those that lock the float below its eye, then the others. */
-function placeShot(depth: SolvedDepth, y: (fromHookMm: number) => number, topMm: number, footMm: number) {
+/**
+ * Shot as large as there is room for, none covering another: those that lock the float below its eye and those above it,
+ * on the line to the rod, then the others.
+ */
+function placeShot(
+  depth: SolvedDepth,
+  y: (fromHookMm: number) => number,
+  eye: Point,
+  { leftMm, footMm }: { readonly leftMm: number; readonly footMm: number },
+) {
   const onLine = [...depth.lineShot].sort((a, b) => b.fromHookMm - a.fromHookMm);
+  const topMm = eye.yMm + floatEyeRadiusMm;
   for (const scale of shotScales) {
     const radiusOf = (one: SolvedShot) => Math.max(leastShotRadiusMm, (one.diameterMm / 2) * scale);
     let freeMm = topMm;
-    const lock = depth.lockShot.map(radiusOf).map((radiusMm): PlacedShot => {
+    const below = depth.lock.below.map(radiusOf).map((radiusMm): PlacedShot => {
       const yMm = freeMm + gapMm + radiusMm;
       freeMm = yMm + radiusMm;
-      return { yMm, radiusMm };
+      return { at: point(eye.xMm, yMm), radiusMm };
     });
     const radii = onLine.map(radiusOf);
     const wanted = paired(onLine, radii).map(([one, radiusMm]) => ({
       atMm: y(one.fromHookMm),
       sizeMm: 2 * radiusMm,
     }));
-    const fromMm = lock.length > 0 ? freeMm + lockApartMm : topMm;
+    const fromMm = depth.lockShot.length > 0 ? freeMm + lockApartMm : topMm;
     const places =
       stackUp(wanted, fromMm) ??
       (scale === last(shotScales) ? placeInOrder(wanted, fromMm, footMm, gapMm) : undefined);
-    if (places)
-      return { lock, line: paired(places, radii).map(([yMm, radiusMm]): PlacedShot => ({ yMm, radiusMm })) };
+    if (places) {
+      const line = paired(places, radii).map(
+        ([yMm, radiusMm]): PlacedShot => ({ at: point(eye.xMm, yMm), radiusMm }),
+      );
+      return { above: shotAbove(depth.lock.above.map(radiusOf), eye, leftMm), below, line };
+    }
   }
   return undefined;
 }
 
-/** Takes in the shot that lock the float. */
-function bracketOf(lock: readonly PlacedShot[], xMm: number): readonly Item[] {
+/** The way that a line to the rod takes up from its first shot, as flat as there is room for the others. */
+const flattest = 0.9;
+
+/** Shot on the line to the rod: the first beside the float's eye, the others up from there, aslant. */
+function shotAbove(radii: readonly number[], eye: Point, leftMm: number): PlacedShot[] {
+  const [firstMm = 0, ...others] = radii;
+  const start = eye.xMm - floatEyeRadiusMm - gapMm - firstMm;
+  const neededMm = firstMm + others.reduce((sum, radiusMm) => sum + gapMm + 2 * radiusMm, 0);
+  const aside = Math.min(flattest, Math.max(0, start - leftMm) / neededMm);
+  const up = Math.sqrt(1 - aside ** 2);
+  let alongMm = -firstMm - gapMm;
+  return radii.map((radiusMm) => {
+    const middle = alongMm + gapMm + radiusMm;
+    alongMm = middle + radiusMm;
+    return { at: point(start - aside * middle, eye.yMm - up * middle), radiusMm };
+  });
+}
+
+/** From the float's eye through the shot above it, towards the rod; none where no shot are on it. */
+function lineToRod(above: readonly PlacedShot[], eye: Point, { leftMm, surfaceMm }: ChartColumn): Item[] {
+  const [start] = above;
+  if (!start) return [];
+  const end = point(leftMm, surfaceMm + 0.25 * (eye.yMm - surfaceMm));
+  return [polyline([eye, ...above.map(({ at }) => at), end], strandStrokes["main line"])];
+}
+
+/** Takes in the shot that lock the float, on both sides of its eye. */
+function bracketOf(
+  { above, below }: { readonly above: readonly PlacedShot[]; readonly below: readonly PlacedShot[] },
+  eye: Point,
+): readonly Item[] {
+  const lock = [...above, ...below];
   if (lock.length === 0) return [];
-  const [upper, lower] = [first(lock), last(lock)];
-  const reachMm = Math.max(...lock.map(({ radiusMm }) => radiusMm));
-  const ends = { fromMm: upper.yMm - upper.radiusMm, toMm: lower.yMm + lower.radiusMm };
-  return parts.bracket.draw({ xMm: xMm + reachMm + 0.5, ...ends });
+  const reachMm = Math.max(floatEyeRadiusMm, ...below.map(({ radiusMm }) => radiusMm));
+  return parts.bracket.draw({
+    xMm: eye.xMm + reachMm + 0.5,
+    fromMm: Math.min(...lock.map(({ at, radiusMm }) => at.yMm - radiusMm)),
+    toMm: Math.max(...lock.map(({ at, radiusMm }) => at.yMm + radiusMm)),
+  });
 }
 
 /** Where a rig's curve of sinking goes: as high as the water, and as wide as the longest time of the chart. */
