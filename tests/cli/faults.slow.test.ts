@@ -17,7 +17,7 @@ import { temporaryFolder, writeContent } from "../support/cli.ts";
 import { compiledTool } from "../support/compiled-tool.ts";
 import { hashesBelow } from "../support/files-below.ts";
 import { run } from "../support/run-process.ts";
-import { contentWith } from "../support/smallest-content.ts";
+import { contentWith, edited } from "../support/smallest-content.ts";
 
 /** What only a real system does: full and read-only disks, rights, limits. Some of it only an administrator may set up. */
 
@@ -45,7 +45,8 @@ function openFolder(): string {
   chmodSync(folder, 0o755);
   return folder;
 }
-const content = () => writeContent(join(openFolder(), "content"), contentWith());
+const content = (changes: Readonly<Record<string, string>> = {}) =>
+  writeContent(join(openFolder(), "content"), contentWith(changes));
 
 /** One sentence on stderr with the exit code, and nothing on stdout. */
 async function expectOneSentence(
@@ -86,12 +87,13 @@ describe("a disk", () => {
     return at;
   }
 
-  /** A disk with an output on it. */
+  /** A disk with an output of another guide on it: files that are as they were would need no room. */
   async function withOutput(): Promise<{ disk: string; out: string } | undefined> {
     const disk = await mounted();
     if (!disk) return undefined;
     const out = join(disk, "place/out");
-    expect(await build(out)).toMatchObject({ code: 0 });
+    const other = content(edited("guide.yaml", "Test guide", "Another guide"));
+    expect(await build(out, other)).toMatchObject({ code: 0 });
     return { disk, out };
   }
 
