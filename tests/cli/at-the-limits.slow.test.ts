@@ -124,8 +124,10 @@ async function use(files: Readonly<Record<string, string>>): Promise<Use> {
   const content = writeContent(mkdtempSync(join(folder, "content-")), contentWith(files));
   const meter = join(import.meta.dirname, "../support/say-use.mjs");
   const args = ["--max-old-space-size=1024", "--import", meter, command, "check", "--content", content];
-  const { code, stderr } = await run(process.execPath, args, folder);
-  const [, megabytes, seconds] = /^used (.*) MB, (.*) s$/m.exec(stderr)!;
+  const { code, signal, stderr } = await run(process.execPath, args, folder);
+  const used = /^used (.*) MB, (.*) s$/m.exec(stderr);
+  if (!used) throw new Error(`the check ended by ${signal ?? code}, and said: ${stderr}`);
+  const [, megabytes, seconds] = used;
   return { code, megabytes: Number(megabytes), seconds: Number(seconds) };
 }
 
