@@ -5,7 +5,7 @@ import type { WordKey } from "../../words/word-key.ts";
 import { arrow, bold, type Point, point, polyline, rectangle, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import { layLabel, paintLabel, together } from "../labels/label-text.ts";
-import type { Drawing, Item } from "../model.ts";
+import type { Drawing, Item, PathItem } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
 import { parts } from "../parts/parts.ts";
@@ -41,6 +41,10 @@ const besideMm = 2;
 const underMm = 2.2;
 /** Where the line from the rod comes in: sunk, or above the water to a float held at its top. */
 const rodLineMm = { sunk: 2.6, dry: -5.5 } as const;
+/** From a float to where a word at its left has to end: over one that is under, short of the arrow of a bite at its right. */
+const wordEndMm = { float: -2.4, "moving left": -10, under: 4, flat: 20 } as const;
+/** How far above the water a word stands: over the rings round a float that is under, and over one that lies flat. */
+const aboveWaterMm = { float: 1.4, under: 2.6, flat: 5 } as const;
 const bedMm = pictureMm - bedThicknessMm - 0.5;
 
 /**
@@ -140,7 +144,8 @@ function panel(
     rectangle(0, surfaceMm, widthMm, bedMm - surfaceMm, { fill: "water" }),
     ...parts.bed.draw({ leftMm: 0, rightMm: widthMm, yMm: bedMm }),
     ...parts.waterSurface.draw({ leftMm: 0, rightMm: widthMm, yMm: surfaceMm }),
-    ...lineFromRod(held, rubbers.length > 0 ? "dry" : "sunk", textMm, kit),
+    lineFromRod(held, rubbers.length > 0 ? "dry" : "sunk"),
+    ...rodLabel(pose, water, { isLineDry: rubbers.length > 0, widthMm, textMm }, kit),
     ...lineAndEnd(pose, depth, { eye, bedMm, widthMm }),
     ...rotated(standingFloat(float, foot, scale), pose.leanDegrees, water),
   ];
@@ -185,22 +190,35 @@ function standingFloat(float: Float, foot: Point, scale: number): Item[] {
 }
 
 /** The line between rod and float, which comes in at the left. */
-function lineFromRod(
-  held: Point,
-  way: keyof typeof rodLineMm,
-  textMm: number,
-  { words }: DrawingKit,
+function lineFromRod(held: Point, way: keyof typeof rodLineMm): PathItem {
+  const from = point(0, surfaceMm + rodLineMm[way]);
+  const towards = point(Math.max(0, held.xMm - 4), held.yMm - (way === "dry" ? 1 : 2));
+  return { kind: "path", steps: curve(from, towards, held), stroke: strandStrokes["main line"] };
+}
+
+/** Says at the left where the line leads: above a dry line, else above the water, clear of the float and what is round it. */
+function rodLabel(
+  { tipMm, leanDegrees, moving }: FloatPose,
+  { xMm }: Point,
+  {
+    isLineDry,
+    widthMm,
+    textMm,
+  }: { readonly isLineDry: boolean; readonly widthMm: number; readonly textMm: number },
+  { words, measure }: DrawingKit,
 ): Item[] {
-  const edge = point(0, surfaceMm + rodLineMm[way]);
-  const said = point(0.5, way === "dry" ? edge.yMm - 1 : surfaceMm - 1.4);
-  return [
-    {
-      kind: "path",
-      steps: curve(edge, point(Math.max(0, held.xMm - 4), way === "dry" ? held.yMm - 1 : held.yMm - 2), held),
-      stroke: strandStrokes["main line"],
-    },
-    text(said, words("drawing.state.rod"), textMm, { ink: "soft" }),
-  ];
+  const state = leanDegrees === flatDegrees ? "flat" : tipMm === null ? "under" : "float";
+  const endMm = xMm + wordEndMm[state === "float" && moving === "left" ? "moving left" : state];
+  const roomMm = isLineDry ? widthMm : Math.min(widthMm, endMm);
+  const said = layLabel(
+    [{ text: words("drawing.state.rod"), ink: "soft" }],
+    roomMm,
+    textMm,
+    measure,
+    "whole",
+  );
+  const footMm = isLineDry ? surfaceMm + rodLineMm.dry - 1 : surfaceMm - aboveWaterMm[state];
+  return paintLabel(said, 0.5, footMm + 0.25 * textMm - said.heightMm / 2, measure);
 }
 
 /** An arrow beside the float for where it is going. */
@@ -209,7 +227,7 @@ function movement(moving: NonNullable<FloatPose["moving"]>, { xMm, yMm }: Point,
   if (moving === "left") {
     // Clear of the line from the rod.
     const y = isLineDry ? yMm + 3.5 : yMm - 3.5;
-    return arrow(point(xMm - 4, y), point(xMm - 11, y), stroke, 2.6);
+    return arrow(point(xMm - 4, y), point(xMm - 9.5, y), stroke, 2.6);
   }
   const [from, to] = moving === "down" ? [yMm - 8, yMm - 1] : [yMm + 0.5, yMm - 7];
   return arrow(point(xMm + 5.5, from), point(xMm + 5.5, to), stroke, 2.6);
