@@ -1,6 +1,6 @@
 import type { Rig } from "../../model/rig.ts";
 import type { WordKeyIn } from "../../words/words.ts";
-import { arrow, curveTo, type Point, point, polyline, text, thinSoft } from "../items.ts";
+import { arrow, curveTo, type Point, polyline, text, thinSoft } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
 import { parts } from "../parts/parts.ts";
@@ -8,6 +8,7 @@ import { strandStrokes } from "../strands.ts";
 import { angler, hipsShare } from "./angler.ts";
 import { bank, bankAbove } from "./ground.ts";
 import { pointAlong } from "./path.ts";
+import { rigEnd } from "./rig-end.ts";
 import { rod } from "./rod.ts";
 import { sceneTextMm } from "./scene-text.ts";
 import { smallFloat } from "./small-float.ts";
@@ -86,7 +87,7 @@ export function drawBackShot(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
       }),
       ...scenes[step](),
       ...smallFloat(rig, foot, mm(11)),
-      polyline([foot, point(foot.xMm, box.heightMm)], strandStrokes["main line"]),
+      ...rigEnd(foot, at(82, 45)),
       text(at(56, 6), words("drawing.scenes.back-shot.say.wind"), textMm, { ink: "soft", anchor: "end" }),
       ...arrow(at(58, 4.6), at(76, 4.6), { ink: "ink", widthMm: 0.6 }, 2.4),
     ],

@@ -1,7 +1,7 @@
 import { topMm } from "../../core/float/profile.ts";
 import { first, paired } from "../../core/lists.ts";
 import type { SolvedRig, SolvedShot } from "../../model/solved.ts";
-import { bold, circle, point, polygon, polyline, text } from "../items.ts";
+import { bold, circle, point, polygon, polyline, text, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import { layLabel, paintLabel } from "../labels/label-text.ts";
 import type { Drawing, Item } from "../model.ts";
@@ -156,7 +156,10 @@ function shotPlaces(
     });
 }
 
-/** The number of each step beside its place on the whole rig; steps at one place stand below each other. */
+/** Where the numbers stand beside the rig's line, and how far from it the lines that lead to them begin and end. */
+const numberMm = { at: 7.4, from: 3.6, to: 6.8 } as const;
+
+/** The number of each step beside the rig, a line from its place to it; steps at one place stand below each other. */
 function numbers(
   steps: readonly MakeUpStep[],
   { xMm, heightMm, textMm }: { xMm: number; heightMm: number; textMm: number },
@@ -168,9 +171,12 @@ function numbers(
   }
   const rowMm = 1.02 * textMm;
   return [...byPlace].flatMap(([place, found]) =>
-    found.map((number, row) => {
-      const yMm = place * heightMm + (row - (found.length - 1) / 2) * rowMm + 0.35 * textMm;
-      return text(point(xMm + 4.2, yMm), String(number), textMm, { face: "bold" });
+    found.flatMap((number, row) => {
+      const yMm = place * heightMm + (row - (found.length - 1) / 2) * rowMm;
+      return [
+        polyline([point(xMm + numberMm.from, place * heightMm), point(xMm + numberMm.to, yMm)], thinSoft),
+        text(point(xMm + numberMm.at, yMm + 0.35 * textMm), String(number), textMm, { face: "bold" }),
+      ];
     }),
   );
 }

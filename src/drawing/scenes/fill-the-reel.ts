@@ -41,12 +41,12 @@ export function drawFillTheReel(box: Box, kit: DrawingKit): Drawing[] {
   });
 
   /** A spool from the side, its front rim to the right; `full` is how far the line on it reaches to the rim. */
-  const spool = (x: number, y: number, half: number, full: number): Item[] => {
+  const spool = (x: number, y: number, half: number, full: number, turns = [2, 4, 6, 8, 10]): Item[] => {
     const top = y - half * full;
     const bottom = y + half * full;
     return [
       rectangle(mm(x), mm(top), mm(12), mm(bottom - top), { fill: "paper", stroke: thin }),
-      ...[2, 4, 6, 8, 10].map((step) => polyline([at(x + step, top), at(x + step, bottom)], thinSoft)),
+      ...turns.map((step) => polyline([at(x + step, top), at(x + step, bottom)], thinSoft)),
       ...[x - 2, x + 12].map((left) =>
         rectangle(mm(left), mm(y - half), mm(2), mm(2 * half), { fill: "paper", stroke: bold }),
       ),
@@ -54,11 +54,12 @@ export function drawFillTheReel(box: Box, kit: DrawingKit): Drawing[] {
   };
 
   const scenes: Readonly<Record<FillStep, () => Item[]>> = {
-    // A bare spool with the noose round it, end-on to the knot.
+    // A bare spool with the noose once round it, and the knot that it runs through.
     noose: () => {
       const knot = at(52, 21);
       return [
-        ...spool(28, 24, 14, 0.35),
+        ...spool(28, 24, 14, 0.35, []),
+        polyline([at(33, 19), at(33, 29)], strandStrokes["main line"]),
         path(at(33, 19), [curveTo(at(36, 16), at(46, 18), knot)]),
         path(at(33, 29), [curveTo(at(36, 32), at(46, 26), knot)]),
         circle(knot, Math.max(0.9, mm(1.2)), { fill: "ink" }),

@@ -1,6 +1,6 @@
 import { last } from "../../core/lists.ts";
 import type { Rig } from "../../model/rig.ts";
-import { arrow, curveTo, type Point, point, polyline, text } from "../items.ts";
+import { arrow, curveTo, type Point, polyline, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
 import { parts } from "../parts/parts.ts";
@@ -9,6 +9,7 @@ import { rotated } from "../transform.ts";
 import { angler, hipsShare } from "./angler.ts";
 import { bank, bankAbove } from "./ground.ts";
 import { pointAlong } from "./path.ts";
+import { rigEnd } from "./rig-end.ts";
 import { rod, rodAlong, rodPath } from "./rod.ts";
 import { sceneTextMm } from "./scene-text.ts";
 import { smallFloat } from "./small-float.ts";
@@ -46,26 +47,16 @@ export function drawWhip(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
     steps: [["M", from.xMm, from.yMm], ...steps],
     stroke: strandStrokes["main line"],
   });
-  /** Two shot and the hook at the end of a straight stretch of line. */
-  const tail = (from: Point, to: Point): Item[] => [
-    polyline([from, to], strandStrokes["main line"]),
-    ...[0.35, 0.7].flatMap((share) =>
-      parts.shot.draw({
-        at: point(from.xMm + (to.xMm - from.xMm) * share, from.yMm + (to.yMm - from.yMm) * share),
-        radiusMm: 0.7,
-      }),
-    ),
-    ...parts.hook.draw({ bend: point(to.xMm, to.yMm + 2.4), heightMm: 2.4 }),
-  ];
-
   const scenes: Readonly<Record<WhipStep, () => Item[]>> = {
     hold: () => {
       const tip = at(47, 14);
-      const hand = at(24, 39);
+      const hand = at(24, 38);
+      const float = pointAlong([hand, tip], mm(10));
       return [
         ...rod(grip, tip),
-        line(tip, curveTo(at(42, 22), at(36, 30), hand)),
-        ...tail(hand, at(26, 47)),
+        line(tip, curveTo(at(39.6, 22.4), at(32, 30.4), hand)),
+        ...rotated(smallFloat(rig, float, mm(7)), 43, float),
+        ...rigEnd(hand, at(24.6, 42)),
         label("hold", at(52, 30)),
       ];
     },
@@ -77,7 +68,7 @@ export function drawWhip(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
         polyline([tip, float], strandStrokes["main line"]),
         // In flight the float lies along the line.
         ...rotated(smallFloat(rig, float, mm(7)), -34, float),
-        ...tail(float, at(63, 39)),
+        ...rigEnd(float, at(63, 39)),
         ...arrow(at(70, 42), at(86, 37), accent, 2.6),
         label("swing", at(66, 30)),
       ];
@@ -98,7 +89,7 @@ export function drawWhip(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
           at(80, 51).yMm,
         ]),
         ...smallFloat(rig, foot, mm(9)),
-        polyline([foot, at(80, 66)], strandStrokes["main line"]),
+        ...rigEnd(foot, at(80, 63)),
         label("lie", at(58, 42)),
       ];
     },
