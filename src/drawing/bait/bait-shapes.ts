@@ -208,6 +208,40 @@ function disc(bait: BaitAt): BaitFigure {
   return { ...figure, items: [...figure.items, ...crumb(bait, 7)] };
 }
 
+/** The edge of torn bread from where it is pinched round to the other side: narrow there, then fluffy. */
+const torn = [0.16, 0.3, 0.62, 0.9, 1, 0.93, 1.04, 0.92, 1.02, 0.9, 0.98, 0.86, 0.97, 0.88];
+
+/** Bread folded over the shank and pinched to it at its top; the bend and the point of the hook are left bare below. */
+function flake({ bend, lengthMm, widthMm }: BaitAt): BaitFigure {
+  const footMm = bend.yMm - 0.12 * lengthMm;
+  const at = (across: number, up: number) => point(bend.xMm + (across * widthMm) / 2, footMm - up * lengthMm);
+  const side = torn.map((share, i) => {
+    const turn = (Math.PI * i) / (torn.length - 1);
+    return {
+      across: share * Math.max(0.16, Math.sin(turn)),
+      up: 0.5 + 0.5 * Math.cos(turn) * (i < 3 ? 1 : share),
+    };
+  });
+  const edge = [
+    ...side.map(({ across, up }) => at(across, up)),
+    ...side
+      .slice(1, -1)
+      .reverse()
+      .map(({ across, up }, i) => at(-across * (i % 2 ? 1 : 0.94), up)),
+  ];
+  const pinch = [-0.22, -0.08, 0.08, 0.22].map((x) =>
+    polyline(smooth([at(x * 0.45, 0.93), at(x, 0.8), at(1.5 * x, 0.66)]), thin),
+  );
+  const crumbs = crumb(
+    { bend: point(bend.xMm, bend.yMm - 0.22 * lengthMm), lengthMm: 0.7 * lengthMm, widthMm, count: 1 },
+    6,
+  );
+  return {
+    items: [blob(edge), ...pinch, ...crumbs],
+    places: { top: at(0.2, 0.86), middle: at(0.5, 0.5), end: edge[torn.length - 4] ?? at(0.6, 0.1) },
+  };
+}
+
 /** Small holes in bread, the same each time. */
 function crumb({ bend, lengthMm, widthMm }: BaitAt, count: number): Item[] {
   return Array.from({ length: count }, (_, i) => {
@@ -221,7 +255,6 @@ function crumb({ bend, lengthMm, widthMm }: BaitAt, count: number): Item[] {
   });
 }
 
-const fluffy = [1, 0.8, 1.05, 0.78, 1, 0.84, 1.06, 0.8, 1.02, 0.78, 1.04, 0.82, 0.98, 0.8];
 const moulded = [0.8, 0.95, 1, 1.02, 1.05, 1.02, 1, 0.95];
 
 /** Every shape; one without its line here does not compile. */
@@ -233,9 +266,6 @@ export const baitShapes: Readonly<Record<BaitShape, (bait: BaitAt) => BaitFigure
   pellet,
   cube,
   disc,
-  flake: (bait) => {
-    const figure = round(bait, fluffy);
-    return { ...figure, items: [...figure.items, ...crumb(bait, 6)] };
-  },
+  flake,
   lump: (bait) => round(bait, moulded),
 };

@@ -1,6 +1,6 @@
 import { power } from "../../core/power.ts";
 import type { BaitLooks } from "../../model/bait-looks.ts";
-import { point, polyline, text, thin } from "../items.ts";
+import { type Point, point, polyline, text, thin } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import { labelColumn, leaderMm } from "../labels/label-column.ts";
 import type { Drawing, Item } from "../model.ts";
@@ -44,16 +44,18 @@ export function drawBait(
   const scale = scales.find((one) => hangsDownMm(looks) * one <= longestMm) ?? 0.25;
   const heightMm = hookHeightMm(hookMassG) * scale;
   const lineMm = 5;
-  const bend = point(
-    (widthMm * pictureShare) / 2,
-    marginMm + lineMm + Math.max(heightMm, looks.lengthMm * scale * 0.6),
-  );
-  const { items, places } = baitShapes[looks.shape]({
-    bend,
-    lengthMm: looks.lengthMm * scale,
-    widthMm: looks.widthMm * scale,
-    count: looks.count,
-  });
+  const baitAt = (bend: Point) =>
+    baitShapes[looks.shape]({
+      bend,
+      lengthMm: looks.lengthMm * scale,
+      widthMm: looks.widthMm * scale,
+      count: looks.count,
+    });
+  const x = (widthMm * pictureShare) / 2;
+  // As far down as hook and bait reach up from the bend.
+  const upMm = Math.max(heightMm, -highestMm(baitAt(point(x, 0)).items));
+  const bend = point(x, marginMm + lineMm + upMm);
+  const { items, places } = baitAt(bend);
   const eye = hookEye({ bend, heightMm });
   const footMm = Math.max(bend.yMm, lowestMm(items)) + 6;
   const at = { ...places, hook: point(bend.xMm + 0.5 * heightMm, bend.yMm - 0.45 * heightMm) };
@@ -103,14 +105,16 @@ function scaleBar(yMm: number, lengthMm: number, textMm: number, say: string): I
   ];
 }
 
-function lowestMm(items: readonly Item[]): number {
-  return Math.max(
-    ...items.flatMap((item) =>
-      item.kind === "path"
-        ? item.steps.flatMap((step) => (step[0] === "Z" ? [] : [step[step.length - 1] as number]))
-        : item.kind === "circle"
-          ? [item.cyMm + item.radiusMm]
-          : [],
-    ),
+const highestMm = (items: readonly Item[]) => Math.min(...heightsMm(items));
+const lowestMm = (items: readonly Item[]) => Math.max(...heightsMm(items));
+
+/** Heights that marks reach. */
+function heightsMm(items: readonly Item[]): number[] {
+  return items.flatMap((item) =>
+    item.kind === "path"
+      ? item.steps.flatMap((step) => (step[0] === "Z" ? [] : [step[step.length - 1] as number]))
+      : item.kind === "circle"
+        ? [item.cyMm - item.radiusMm, item.cyMm + item.radiusMm]
+        : [],
   );
 }

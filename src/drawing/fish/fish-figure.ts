@@ -30,7 +30,7 @@ export function fishFigure(looks: FishLooks, { nose, lengthMm }: FishFrame): Fis
     looks.headShare * 0.36,
     body.mouthHeight * 0.35 + heightAt(body.back, looks.headShare * 0.36) * 0.42,
   );
-  const eyeMm = Math.max(0.8, bodyMm * 0.022);
+  const eyeMm = Math.max(0.5, bodyMm * 0.022);
   const painted = (fin: Fin, ink: Ink) => [
     polygon(fin.outline.map(to), ink, thin),
     ...fin.rays.map(([a, b]) =>
@@ -84,9 +84,18 @@ function finsOf(looks: FishLooks, body: Body): Fins {
   };
 }
 
+/** Barbels below the mouth, each from its root to its tip. */
+function beard({ barbels }: FishLooks, body: Body): Point[][] {
+  return Array.from({ length: barbels }, (_, i) => {
+    const x = 0.012 + 0.045 * i;
+    const y = heightAt(body.belly, x + 0.01);
+    return [point(x + 0.008, y), point(x + 0.004, y - 0.035), point(x + 0.024, y - 0.062 - 0.012 * i)];
+  });
+}
+
 /** Gill cover, mouth and barbels. */
 function headMarks(looks: FishLooks, body: Body, to: (at: Point) => Point): Item[] {
-  const { headShare, barbels, wideMouth } = looks;
+  const { headShare, wideMouth } = looks;
   const gill = [0.8, 0.45, 0.05, -0.4, -0.78].map((height) => {
     const bow = headShare + 0.02 * (1 - height * height) * 1.6 - 0.02;
     return point(bow, flank(body, headShare, height).yMm);
@@ -94,15 +103,12 @@ function headMarks(looks: FishLooks, body: Body, to: (at: Point) => Point): Item
   const corner = wideMouth ? 0.34 : 0.2;
   const droop = { up: -0.03, ahead: -0.012, under: -0.014 }[looks.mouth];
   const mouth = [point(0, body.mouthHeight), point(corner * headShare, body.mouthHeight + droop)];
-  const beard = Array.from({ length: barbels }, (_, i) => {
-    const x = 0.012 + 0.045 * i;
-    const y = heightAt(body.belly, x + 0.01);
-    return [point(x + 0.008, y), point(x + 0.004, y - 0.035), point(x + 0.024, y - 0.062 - 0.012 * i)];
-  });
   return [
     polyline(smooth(gill).map(to), thin),
     polyline(mouth.map(to), thin),
-    ...beard.map((barbel) => polyline(smooth(barbel).map(to), { ink: "ink", widthMm: 0.5, cap: "round" })),
+    ...beard(looks, body).map((barbel) =>
+      polyline(smooth(barbel).map(to), { ink: "ink", widthMm: 0.5, cap: "round" }),
+    ),
   ];
 }
 
@@ -120,8 +126,10 @@ function placesOf(
   const heights = looks.backFins.map(({ heightShare }) => heightShare);
   const backFin = fins.back[heights.indexOf(Math.max(...heights))];
   const onSide = (share: number, height: number) => flank(body, share, height);
+  // What is said of a mouth with barbels is told by them: a line from below meets their tip, not the fish.
+  const barbelTip = beard(looks, body).at(-1)?.at(-1);
   return {
-    mouth: to(point(0.015, body.mouthHeight - 0.004)),
+    mouth: to(barbelTip ?? point(0.015, body.mouthHeight - 0.004)),
     eye: to(eye),
     back: to(onSide(looks.deepestShare * 0.9, 0.97)),
     "back fin": to(backFin ? middle(backFin) : onSide(0.5, 0.9)),
