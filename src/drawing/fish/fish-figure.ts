@@ -4,7 +4,7 @@ import type { Ink, Item } from "../model.ts";
 import { smooth } from "../smooth.ts";
 import { type Fin, pairedFin, tailFin, uprightFin } from "./fish-fins.ts";
 import { type Body, bodyOf, flank, heightAt } from "./fish-outline.ts";
-import { markedSides } from "./fish-sides.ts";
+import { barShare, markedSides } from "./fish-sides.ts";
 
 /** Room that the whole fish takes [mm]. */
 interface FishFrame {
@@ -134,7 +134,12 @@ function placesOf(
     back: to(onSide(looks.deepestShare * 0.9, 0.97)),
     "back fin": to(backFin ? middle(backFin) : onSide(0.5, 0.9)),
     tail: to(point(1 + looks.tail.lengthShare * 0.5, looks.tailRootShare * 0.55)),
-    side: to(onSide(looks.headShare + 0.14, 0.3)),
+    // On a bar that stands behind the front fin, where there are bars.
+    side: to(
+      looks.marks === "bars"
+        ? onSide(barShare(looks.headShare, 3), 0.4)
+        : onSide(looks.headShare + 0.14, 0.3),
+    ),
     scales: to(onSide(0.62, -0.35)),
     "belly fin": to(middle(fins.belly)),
     "vent fin": to(middle(fins.vent)),

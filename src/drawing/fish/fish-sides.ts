@@ -48,12 +48,16 @@ function scalesOf(
   return items;
 }
 
+/** Where along the body a dark bar is, from the head on. */
+export const barShare = (headShare: number, place: number): number =>
+  headShare + 0.07 + (0.83 - headShare) * (place / 5.2);
+
 type DrawMarks = (looks: FishLooks, body: Body, to: (at: Point) => Point) => Item[];
 
 const draws: Readonly<Record<Exclude<FishLooks["marks"], "none">, DrawMarks>> = {
   bars: ({ headShare }, body, to) =>
     Array.from({ length: 6 }, (_, i) => {
-      const x = headShare + 0.07 + (0.93 - headShare - 0.1) * (i / 5.2);
+      const x = barShare(headShare, i);
       const wide = 0.024 - 0.002 * i;
       const low = i % 2 === 0 ? -0.55 : -0.3;
       const heights = [0.97, 0.6, 0.2, low];
