@@ -24,6 +24,8 @@ export interface FloatPose {
     | "on the bed";
   /** Where the bait is, to the side of the float, as a share of the panel's width. */
   readonly baitAside: number;
+  /** The shot that is wanting under the float, or one too many there. */
+  readonly load?: "too little" | "too much";
   readonly moving?: "down" | "up" | "left";
   readonly drift?: "wind" | "flow" | "drift";
   /** A fish that has the bait, turned clockwise from looking to the left [degrees]. */
@@ -94,7 +96,7 @@ const poses = {
     const wrong = wrongLoad(depth, "too little", kit);
     if (!wrong || wrong.tipMm === null) return undefined;
     const { shot, tipMm } = wrong;
-    return { ...upright, tipMm, values: { shot, tip: kit.figures.tip(tipMm) } };
+    return { ...upright, load: "too little", tipMm, values: { shot, tip: kit.figures.tip(tipMm) } };
   },
   right: (_solved, depth, { figures }) => {
     const tipMm = depth.tipAsSetMm;
@@ -105,7 +107,8 @@ const poses = {
     const wrong = wrongLoad(depth, "too much", kit);
     if (!wrong) return undefined;
     const { shot, tipMm } = wrong;
-    const pose = { ...upright, tipMm, values: { shot, tip: kit.figures.tip(tipMm ?? 0) } };
+    const values = { shot, tip: kit.figures.tip(tipMm ?? 0) };
+    const pose = { ...upright, load: "too much", tipMm, values } as const;
     if (tipMm === null) return { ...pose, caption: "under" };
     return tipMm < levelMm ? { ...pose, caption: "level" } : pose;
   },

@@ -1,5 +1,5 @@
 import type { SolvedDepth } from "../../model/solved.ts";
-import { curveTo, type Point, point, polyline } from "../items.ts";
+import { circle, curveTo, type Point, point, polyline } from "../items.ts";
 import type { Item, PathStep } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { fish } from "../scenes/fish.ts";
@@ -40,7 +40,8 @@ export function lineAndEnd(pose: FloatPose, depth: SolvedDepth, room: StateRoom)
       return [
         ...fishAt(bend),
         polyline([eye, top], stroke),
-        ...shortened(eye, top),
+        ...shortened(eye, top, pose.load ? loadMm.below + loadMm.radius : 0),
+        ...(pose.load ? [loadMark[pose.load](eye)] : []),
         ...shotAt(between(top, eye, 0.25)),
         ...parts.hook.draw({ bend, heightMm: hookMm }),
       ];
@@ -90,10 +91,23 @@ export function lineAndEnd(pose: FloatPose, depth: SolvedDepth, room: StateRoom)
   }
 }
 
-/** The mark of a stretch left out, in the upper part of a line long enough for one. */
-function shortened(from: Point, to: Point): readonly Item[] {
+const loadMm = { radius: 0.85, below: 1.6 } as const;
+
+/** Under the float, in the accent: the shot that is too much, or the empty place of the one that is wanting. */
+const loadMark: Readonly<Record<NonNullable<FloatPose["load"]>, (eye: Point) => Item>> = {
+  "too much": ({ xMm, yMm }) => circle(point(xMm, yMm + loadMm.below), loadMm.radius, { fill: "accent" }),
+  "too little": ({ xMm, yMm }) =>
+    circle(point(xMm, yMm + loadMm.below), loadMm.radius, {
+      fill: "paper",
+      stroke: { ink: "accent", widthMm: 0.35, dashMm: [0.6, 0.5] },
+    }),
+};
+
+/** The mark of a stretch left out, in the upper part of a line long enough for one, below what is on it there. */
+function shortened(from: Point, to: Point, takenMm = 0): readonly Item[] {
   const reach = to.yMm - from.yMm;
-  return reach < 7 ? [] : parts.lineBreak.draw({ at: between(from, to, 0.35) });
+  const free = between(from, to, takenMm / reach);
+  return reach < 7 ? [] : parts.lineBreak.draw({ at: between(free, to, 0.35) });
 }
 
 function between(a: Point, b: Point, share: number): Point {

@@ -70,7 +70,7 @@ export function drawMakeUp(
     description: words("drawing.scenes.make-up.description", { steps: steps.length }),
     items: [
       ...wholeRig(solved, { xMm: 0.4 * left, heightMm }),
-      ...numbers(steps, { xMm: 0.4 * left, heightMm, textMm }),
+      ...numbers(steps, { xMm: 0.4 * left, rightMm: left, heightMm, textMm }),
       ...paired(steps, laid).flatMap(([step, label], index) => {
         const middle = point(
           left + ((index % columns) + 0.5) * slotMm,
@@ -156,14 +156,15 @@ function shotPlaces(
     });
 }
 
-/** Where the numbers stand beside the rig's line, and how far from it the lines that lead to them begin and end. */
-const numberMm = { at: 7.4, from: 3.6, to: 6.8 } as const;
+/** How far from the rig's line the numbers stand at most, what they leave free of the details, and where lines to them begin. */
+const numberMm = { most: 7.4, free: 2.9, from: 3.6, gap: 0.6 } as const;
 
 /** The number of each step beside the rig, a line from its place to it; steps at one place stand below each other. */
 function numbers(
   steps: readonly MakeUpStep[],
-  { xMm, heightMm, textMm }: { xMm: number; heightMm: number; textMm: number },
+  { xMm, rightMm, heightMm, textMm }: { xMm: number; rightMm: number; heightMm: number; textMm: number },
 ): Item[] {
+  const numberX = Math.min(xMm + numberMm.most, rightMm - numberMm.free);
   const byPlace = new Map<number, number[]>();
   for (const [index, step] of steps.entries()) {
     const place = places[step];
@@ -174,8 +175,11 @@ function numbers(
     found.flatMap((number, row) => {
       const yMm = place * heightMm + (row - (found.length - 1) / 2) * rowMm;
       return [
-        polyline([point(xMm + numberMm.from, place * heightMm), point(xMm + numberMm.to, yMm)], thinSoft),
-        text(point(xMm + numberMm.at, yMm + 0.35 * textMm), String(number), textMm, { face: "bold" }),
+        polyline(
+          [point(xMm + numberMm.from, place * heightMm), point(numberX - numberMm.gap, yMm)],
+          thinSoft,
+        ),
+        text(point(numberX, yMm + 0.35 * textMm), String(number), textMm, { face: "bold" }),
       ];
     }),
   );

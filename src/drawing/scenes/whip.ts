@@ -89,7 +89,7 @@ export function drawWhip(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
           at(80, 51).yMm,
         ]),
         ...smallFloat(rig, foot, mm(9)),
-        ...rigEnd(foot, at(80, 63)),
+        ...rigEnd(foot, at(80, 60)),
         label("lie", at(58, 42)),
       ];
     },
