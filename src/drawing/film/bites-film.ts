@@ -1,7 +1,7 @@
 import { lengthMm } from "../../core/float/float.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { lyingShot } from "../float/lift-bite.ts";
-import { arrow, circle, type Point, point, text } from "../items.ts";
+import { arrow, circle, type Point, point, polygon, polyline, text, thin } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
@@ -49,10 +49,11 @@ export function bitesFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
           { face: "bold", ...(strike && { ink: "accent" }) },
         ),
         ...(strike
-          ? arrow(point(4, surfaceMm - 3), point(4, surfaceMm - 19), { ink: "accent", widthMm: 1.2 }, 3.6)
+          ? arrow(point(4, surfaceMm - 5), point(4, surfaceMm - 19), { ink: "accent", widthMm: 1.2 }, 3.6)
           : []),
         ...biting(solved, depth, pose, where),
-        ...panel.moving(pose.tip),
+        ...panel.moving(pose.tip, flatDegrees, pose.leanDegrees),
+        ...(pose.wantedTipMm === undefined ? [] : [panel.wanted(pose.wantedTipMm)]),
       ],
     }),
   );
@@ -64,6 +65,7 @@ export function bitesFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
     description: words("drawing.film.bites.about"),
     still: [
       ...waterOverBed({ rightMm: pictureMm, surfaceMm, footMm: bedMm }),
+      rodEnd(surfaceMm),
       text(point(0, bedMm + bedThicknessMm + textMm), words("drawing.film.settling.shortened"), textMm, {
         ink: "soft",
       }),
@@ -72,6 +74,18 @@ export function bitesFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
     moments,
     strip: [0, ...strikes],
   };
+}
+
+/** Where the rod's end is over the water, and how thick the rod is where it comes into the picture. */
+const rod = { xMm: 8, upMm: 2.6, thickMm: 1.4 } as const;
+
+/** The end of the rod, which is held low. */
+function rodEnd(surfaceMm: number): Item {
+  const y = surfaceMm - rod.upMm;
+  return polygon(
+    [point(0, y - rod.thickMm), point(rod.xMm, y - 0.2), point(rod.xMm, y + 0.2), point(0, y)],
+    "ink",
+  );
 }
 
 interface BiteRoom {
@@ -103,9 +117,15 @@ function biting(
   const radiusMm = lowest ? shotRadiusMm(lowest.diameterMm) : 0;
   const baitAt = moved(point(restX + (lies ? belowShotMm : 0), bedMm - baitRadiusMm - 0.3), bait);
   const shotAt = moved(point(restX, bedMm - (lies ? radiusMm + 0.3 : belowShotMm)), shot);
+  // Under water to a float that is fixed at its foot, over it to one held at its top.
+  const held =
+    rig.float.attachment === "top and bottom"
+      ? rotatedPoint(point(top.xMm, top.yMm + rig.float.tipShowingMm * scale + 1), degrees, water)
+      : eye;
   const bow = ([from, to]: readonly [Point, Point], asideMm: Bow) => bowed(from, to, asideMm);
   return [
     ...(fish ? movingFish(moved(baitAt, fish.off), fishMm, fish.degrees) : []),
+    polyline([point(rod.xMm, surfaceMm - rod.upMm), held], thin),
     { kind: "path", steps: bow([eye, shotAt], bows[0]), stroke: strandStrokes["main line"] },
     { kind: "path", steps: bow([shotAt, baitAt], bows[1]), stroke: strandStrokes["hook length"] },
     ...movingFloat(rig.float, {

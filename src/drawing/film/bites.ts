@@ -13,6 +13,8 @@ export const belowShotMm = 7;
 /** How the float, its line and the fish are drawn at one moment, in millimetres of the picture from where all is still. */
 export interface BitePose {
   readonly tip: ShownTip;
+  /** Where the tip should stand, while it is not yet there. */
+  readonly wantedTipMm?: Mm;
   /** The float's place to the side, and its lean to the right [degrees]. */
   readonly asideMm?: number;
   readonly leanDegrees?: number;
@@ -52,8 +54,8 @@ export function bitesOf(solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit):
   ];
 }
 
-/** Head down, as fish feed from the bed. */
-const atBait = { off: point(0.5, 0), degrees: -20 } as const;
+/** The bait in its mouth and its head down, as fish feed from the bed. */
+const atBait = { off: point(-1, 0), degrees: -20 } as const;
 
 const level = { ...atBait, degrees: -6 } as const;
 
@@ -179,14 +181,21 @@ function held(
   const { tipMm: tip, lifted } = bite;
   const time = figures.time(last(sink.line.moments).timeS);
   const values = { shot: lifted.size, time, tip: figures.tip(tip), right: figures.tip(depth.tipAsSetMm) };
-  const falling = { tip, bait: point(11, -belowShotMm - 8), shot: point(6, -6), bows: [0, 0] } as const;
+  const wanted = { tip, wantedTipMm: depth.tipAsSetMm };
+  const falling = { ...wanted, bait: point(11, -belowShotMm - 8), shot: point(6, -6), bows: [0, 0] } as const;
   return [
     { name, caption: words("drawing.film.bites.held.falls", values), strike: false, pose: falling },
     {
       name,
       caption: words("drawing.film.bites.held.stays", values),
       strike: true,
-      pose: { tip, bait: point(6, -belowShotMm - 4), shot: point(2, -3), bows: [1.5, 1.5], fish: level },
+      pose: {
+        ...wanted,
+        bait: point(6, -belowShotMm - 4),
+        shot: point(2, -3),
+        bows: [1.5, 1.5],
+        fish: level,
+      },
     },
   ];
 }

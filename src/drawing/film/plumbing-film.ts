@@ -1,5 +1,5 @@
 import type { PlumbingStep } from "../../core/depth/plumbing.ts";
-import { lengthMm } from "../../core/float/float.ts";
+import { type Float, lengthMm } from "../../core/float/float.ts";
 import { tipShowingMm } from "../../core/float/tip.ts";
 import { rising } from "../../core/lists.ts";
 import { lockShotOf, totalPullG } from "../../core/loading/loading.ts";
@@ -119,19 +119,23 @@ function plumbed(
   tip: ShownTip,
   { middleMm, surfaceMm, bedMm, scale }: Water,
 ): Item[] {
-  const floatMm = lengthMm(rig.float);
+  const float = seenTip(rig.float, scale);
+  const floatMm = lengthMm(float);
   const isFlat = tip === undefined;
-  const shownMm = isFlat ? floatMm / 2 : (tip ?? offMark(step, depth));
+  const shownMm = isFlat ? floatMm / 2 : drawnMm(tip ?? offMark(step, depth), rig.float, float);
   const top = point(middleMm, surfaceMm - shownMm * scale);
   const water = point(middleMm, surfaceMm);
   const foot = point(middleMm, top.yMm + floatMm * scale);
   const eye = isFlat ? rotatedPoint(foot, flatDegrees, water) : foot;
   const standing = point(middleMm, bedMm - plummetMm);
   const lineMm = (step.settingMm - depth.draughtMm) * scale - plummetMm;
-  const slackMm = Math.max(0, lineMm - Math.hypot(standing.xMm - eye.xMm, standing.yMm - eye.yMm));
+  // A float that is set too deep alone leaves the line slack.
+  const isSlack = isFlat || step.sign === "stands too high";
+  const reachMm = Math.hypot(standing.xMm - eye.xMm, standing.yMm - eye.yMm);
+  const slackMm = isSlack ? Math.max(0, lineMm - reachMm) : 0;
   return [
     line(eye, standing, slackMm),
-    ...movingFloat(rig.float, {
+    ...movingFloat(float, {
       top,
       scale,
       lengthMm: floatMm,
@@ -139,6 +143,30 @@ function plumbed(
     }),
     placed(point(middleMm, bedMm), parts.plummet.draw({ at: point(0, 0), heightMm: plummetMm })),
   ];
+}
+
+/** The marked tip of the float is drawn at least this long: to the scale of the water it would not be seen. */
+const leastTipMm = 1.1;
+
+/** The float with a tip as long as it takes to be seen at a scale. */
+function seenTip(float: Float, scale: number): Float {
+  const { tipShowingMm, profile } = float;
+  const ratio = Math.max(1, leastTipMm / (scale * tipShowingMm));
+  const markMm = lengthMm(float) - tipShowingMm;
+  return {
+    ...float,
+    tipShowingMm: ratio * tipShowingMm,
+    profile: profile.map(({ atMm, diameterMm }) => ({
+      atMm: Math.min(atMm, markMm) + ratio * Math.max(0, atMm - markMm),
+      diameterMm,
+    })),
+  };
+}
+
+/** What is above the water of a float whose tip is drawn longer; what is under is as far down as it is. */
+function drawnMm(shownMm: Mm, { tipShowingMm }: Float, drawn: Float): Mm {
+  const ofTipMm = Math.min(Math.max(0, shownMm), tipShowingMm);
+  return shownMm + ofTipMm * (drawn.tipShowingMm / tipShowingMm - 1);
 }
 
 interface HandRoom {

@@ -2,7 +2,7 @@ import { type Float, lengthMm } from "../../core/float/float.ts";
 import type { Mm } from "../../core/units.ts";
 import { tipSides } from "../float/float-tip.ts";
 import { tipFigures } from "../float/tip-figures.ts";
-import { point, polygon, polyline, rectangle, text, thin } from "../items.ts";
+import { bold, point, polygon, polyline, rectangle, text, thin } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
@@ -83,13 +83,20 @@ export function tipPanel(
     const lying = [polygon(outline(shownMm), "paper", thin), polygon(outline(marked), "accent", thin)];
     return rotated(lying, degrees, point(middle, surfaceMm));
   };
-  const moving = (tipMm: ShownTip, degrees = flatDegrees): Item[] => {
+  /** The tip; how far over one lies that lies, and how one that stands leans. */
+  const moving = (tipMm: ShownTip, degrees = flatDegrees, leanDegrees = 0): Item[] => {
     if (tipMm === undefined) return flat(degrees);
     const topY = tipMm === null ? surfaceMm + underMm : surfaceMm - tipMm * scale;
     const shownMm = Math.min(top, (surfaceMm + panelWaterMm - 0.6 - topY) / scale);
     const marked = Math.min(float.tipShowingMm, shownMm);
     const outline = (lengthMm: Mm) => tipSides(float, lengthMm, scale, point(middle, topY));
-    return [polygon(outline(shownMm), "paper", thin), polygon(outline(marked), "accent", thin)];
+    const standing = [polygon(outline(shownMm), "paper", thin), polygon(outline(marked), "accent", thin)];
+    return leanDegrees === 0 ? standing : rotated(standing, leanDegrees, point(middle, surfaceMm));
   };
-  return { still, moving };
+  /** A line across where the tip should stand. */
+  const wanted = (tipMm: Mm): Item => {
+    const y = surfaceMm - tipMm * scale;
+    return polyline([point(axisX, y), point(widthMm, y)], { ...bold, ink: "accent", dashMm: [1.2, 0.8] });
+  };
+  return { still, moving, wanted };
 }
