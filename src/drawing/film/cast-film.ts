@@ -142,7 +142,7 @@ export function castFilm(
       ...anglerBody(body),
       ...largeReel(grid),
       text(at(1, height - 1.5), words("drawing.film.cast.spool"), textMm, { ink: "soft" }),
-      text(at(70, reelRoom.bail), words("drawing.scenes.rod-and-reel.bail-arm"), textMm, { ink: "soft" }),
+      text(at(72, reelRoom.bail), words("drawing.scenes.rod-and-reel.bail-arm"), textMm, { ink: "soft" }),
     ],
     moments: steps.map(
       (step): Moment => ({

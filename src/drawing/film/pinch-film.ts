@@ -1,5 +1,5 @@
 import { keyOf } from "../../words/words.ts";
-import { arrow, bold, circle, type Point, point, polygon, polyline, thin } from "../items.ts";
+import { arrow, bold, circle, type Point, point, polygon, polyline, thin, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item, Stroke } from "../model.ts";
 import { smooth } from "../smooth.ts";
@@ -15,10 +15,19 @@ type Step = (typeof steps)[number];
 const height = 78;
 const radius = 12;
 const middle = { x: 50, y: 36 };
-/** How deep the line lies in the slit, above the middle of the shot where it is not in it yet. */
-const seat = { in: 0, above: -22 };
-/** How wide the slit is to either side of its middle, at the rim and at its bottom. */
-const gap = { open: 4.6, closed: 1.2, bottom: 0.9 };
+/** How wide the slit is to either side of its middle. */
+const gap = { open: 4.6, closed: 1.3 };
+/** The line from above the picture to below it, beside the shot and in its slit. */
+const lines = {
+  beside: [
+    [66, 1],
+    [88, 77],
+  ],
+  in: [
+    [middle.x, 1],
+    [middle.x, 77],
+  ],
+} as const;
 
 /** A shot pinched on, larger than it is: its slit open, the line in it, closed, never with the teeth, and tried. */
 export function pinchFilm(_: unknown, __: unknown, { widthMm }: FilmRoom, { words }: DrawingKit): Film {
@@ -46,16 +55,16 @@ const accent: Stroke = { ink: "accent", widthMm: 0.9 };
 
 const pictures: Readonly<Record<Step, (at: At, unit: number) => Item[]>> = {
   open: (at, unit) => [
-    ...pinched(at, unit, gap.open, seat.above),
-    ...arrow(at(middle.x + 5, 16), at(middle.x + 5, 25), accent, 2.6),
+    ...pinched(at, unit, gap.open, "beside"),
+    ...arrow(at(middle.x + 16, 14), at(middle.x + 5, 20), accent, 2.6),
   ],
-  lay: (at, unit) => pinched(at, unit, gap.open, seat.in),
+  lay: (at, unit) => pinched(at, unit, gap.open, "in"),
   close: (at, unit) => [
-    ...pinched(at, unit, gap.closed, seat.in),
+    ...pinched(at, unit, gap.closed, "in"),
     ...arrow(at(10, 30), at(22, 30), accent, 2.6),
     ...arrow(at(90, 30), at(78, 30), accent, 2.6),
   ],
-  "never teeth": (at, unit) => [...mouth(at), ...slitShot(at, unit, gap.closed), ...crossedOut(at)],
+  "never teeth": (at, unit) => [...mouth(at), ...slitShot(at, unit, gap.closed, bitten), ...crossedOut(at)],
   try: (at, unit) => {
     const ballMm = 0.8 * radius * unit;
     return [
@@ -71,32 +80,34 @@ const pictures: Readonly<Record<Step, (at: At, unit: number) => Item[]>> = {
   },
 };
 
-/** The shot between finger and thumb with so wide a slit, and the line at a height over the slit's bottom. */
-function pinched(at: At, unit: number, slit: number, lineY: number): Item[] {
-  const [x, y] = [middle.x, middle.y + lineY];
-  const line = (from: readonly [number, number], to: readonly [number, number], stroke: Stroke) =>
-    polyline([at(...from), at(...to)], stroke);
-  const cord: Stroke = { ink: "accent", widthMm: 1.2 };
+/** The shot between finger and thumb with so wide a slit, and where the line is. */
+function pinched(at: At, unit: number, slit: number, where: keyof typeof lines): Item[] {
+  const [from, to] = lines[where];
+  const cord = (stroke: Stroke) => polyline([at(...from), at(...to)], stroke);
   return [
-    line([x, y], [x + 44, y - 13], cord),
-    ...slitShot(at, unit, slit),
+    ...slitShot(at, unit, slit, radius),
     ...holdingHand(at, slit),
-    // Towards the reader it is over all, with a light edge.
-    line([x - 2, y + 0.6], [x - 44, y + 13], { ink: "paper", widthMm: 2.2 }),
-    line([x, y], [x - 44, y + 13], cord),
+    // It is nearer to the reader than all else, and has a light edge.
+    cord({ ink: "paper", widthMm: 2.2 }),
+    cord({ ink: "accent", widthMm: 1.2 }),
   ];
 }
 
-/** A shot seen along the line, its slit up. */
-function slitShot(at: At, unit: number, slit: number): Item[] {
-  const rim = middle.y - Math.sqrt(radius * radius - slit * slit) - 0.9;
+/** A shot with its slit towards the reader, from its top to its foot; narrower by so much as the shot is smaller. */
+function slitShot(at: At, unit: number, slit: number, size: number): Item[] {
   const { x, y } = middle;
+  const half = (slit * size) / radius;
+  const reach = Math.sqrt(size * size - half * half);
+  const edge = (side: 1 | -1) =>
+    smooth([
+      at(x + 0.5 * side * half, y - reach),
+      at(x + side * half, y),
+      at(x + 0.5 * side * half, y + reach),
+    ]);
   return [
-    placed(at(x, y), [circle(point(0, 0), radius * unit, { fill: "ink" })]),
-    polygon(
-      [at(x - slit, rim), at(x - gap.bottom, y + 1.4), at(x + gap.bottom, y + 1.4), at(x + slit, rim)],
-      "paper",
-    ),
+    placed(at(x, y), [circle(point(0, 0), size * unit, { fill: "ink" })]),
+    polygon([...edge(-1), ...edge(1).toReversed()], "paper"),
+    polyline([at(x, y - reach), at(x, y + reach)], thinSoft),
   ];
 }
 
@@ -168,7 +179,10 @@ function crossedOut(at: At): Item[] {
   return [...strokes({ ink: "paper", widthMm: 2.6 }), ...strokes({ ink: "accent", widthMm: 1.4 })];
 }
 
-/** A mouth wide open, seen from in front, its teeth on a shot. */
+/** Radius of a shot between teeth. */
+const bitten = 6.4;
+
+/** A mouth seen from in front, its teeth on a shot. */
 function mouth(at: At): Item[] {
   const { x, y } = middle;
   /** Lips with corners at either side, the upper one dipping in the middle. */
@@ -192,17 +206,18 @@ function mouth(at: At): Item[] {
     };
   };
   const teeth = [-1, 1].flatMap((side) =>
-    [-2, -1, 0, 1, 2].map((place) => {
-      const [across, root] = [x + 8.6 * place, y + side * (21.5 - 2.6 * Math.abs(place))];
-      const edge = y + side * (radius - 0.6 + 0.5 * Math.abs(place));
+    [-3, -2, -1, 0, 1, 2, 3].map((place) => {
+      const across = x + 7.4 * place;
+      const root = y + side * (17 - 1.1 * Math.abs(place));
+      const edge = y + side * (bitten - 0.2);
       return polygon(
-        [at(across - 4.2, root), at(across - 3.8, edge), at(across + 3.8, edge), at(across + 4.2, root)],
+        [at(across - 3.7, root), at(across - 3.4, edge), at(across + 3.4, edge), at(across + 3.7, root)],
         "paper",
         thin,
       );
     }),
   );
-  return [lips(46, 34, 5, 36), lips(38, 24, 1, 24), ...teeth];
+  return [lips(40, 27, 4, 30), lips(33, 17.4, 1, 18.4), ...teeth];
 }
 
 function drop({ xMm, yMm }: Point, unit: number): Item[] {

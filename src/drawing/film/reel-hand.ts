@@ -165,14 +165,14 @@ const fingers: Readonly<Record<Finger, FingerPose>> = {
   },
 };
 
-/** The wire of the bail: swung over to below the spool, and back in front of it. */
+/** The wire of the bail, fixed to the rotor: swung over to hang below it, and back in front of the spool. */
 const bail: Readonly<Record<"open" | "closed", readonly Place[]>> = {
   open: [
-    [46, axis + 9],
-    [50, axis + 12.4],
-    [56, axis + 14],
-    [62, axis + 13],
-    [67, axis + 9.6],
+    [47.6, axis + 8],
+    [54, axis + 10.4],
+    [56.4, axis + 13],
+    [50, axis + 14.2],
+    [44, axis + 7.4],
   ],
   closed: [
     [46, axis + 9],
@@ -181,6 +181,12 @@ const bail: Readonly<Record<"open" | "closed", readonly Place[]>> = {
     [73, axis - 6],
     [58, axis - 10.6],
   ],
+};
+
+/** From the word for the bail to its wire. */
+const toBail: Readonly<Record<"open" | "closed", Place>> = {
+  open: [57.4, axis + 13],
+  closed: [71.4, axis + 8.6],
 };
 
 const accent: Stroke = { ink: "accent", widthMm: 0.9 };
@@ -206,22 +212,24 @@ export function handOnReel(finger: Finger, grid: Hundredths): Item[] {
       5,
     );
   const curve = (places: readonly Place[]) => smooth(places.map((place) => on(...place)));
+  const bailIs = finger === "rests" ? "closed" : "open";
   return [
     polyline(
       [on(57, axis - 7), ...line.map((place) => on(...place)), on(ring.x, ring.y), on(100, 14.6)],
       strandStrokes["main line"],
     ),
-    polyline(curve(bail[finger === "rests" ? "closed" : "open"]), accent),
+    polyline(curve(bail[bailIs]), accent),
+    polyline([on(71, reelRoom.bail - reelRoom.top - 1.6), on(...toBail[bailIs])], thinSoft),
     // Little, ring, then beyond the stem the middle finger.
     ...[20.5, 26.5, 42].flatMap((x) => limbOf(round(x))),
     ...limbOf(limb(root, through, tip, 4.8)),
-    ...backOfHand(on),
+    ...backOfHand(on, grid.mm),
     ...(moves ? arrow(on(...moves[0]), on(...moves[1]), accent, 2.6) : []),
   ];
 }
 
 /** The back of the hand with its knuckles and the thumb along the rod; the sleeve is at the left. */
-function backOfHand(on: (...place: Place) => Point): Item[] {
+function backOfHand(on: (...place: Place) => Point, mm: Hundredths["mm"]): Item[] {
   const back: readonly Place[] = [
     [9, 1],
     [18, -1.4],
@@ -249,7 +257,9 @@ function backOfHand(on: (...place: Place) => Point): Item[] {
       "paper",
       bold,
     ),
-    polyline(smooth([on(25, 1.4), on(36, 1.6), on(44, 3), on(47.6, 5)]), thin),
+    // The thumb lies along the top of the rod, its nail up.
+    ...limbOf({ from: on(25, 3.2), through: [on(33, 1), on(40, 1.2)], to: on(48.6, 3.4), widthMm: mm(4.6) }),
+    polyline(smooth([on(46.4, 1.6), on(49, 2.2), on(50.4, 3.6)]), thinSoft),
     polygon([on(0.4, -2), on(11, 0), on(12.4, 5), on(11, 10.8), on(0.4, 13)], "ink"),
   ];
 }
