@@ -104,7 +104,7 @@ export function drawFeather(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
         ...arrow(at(85, 13), at(95, 16), accent, 2.6),
         ...fingerOnSpool(grid, at(52, 52), handOn(tips.slow)),
         // From the words to the finger's tip.
-        polyline([at(68.6, 58.6), at(61, 49.8)], thinSoft),
+        polyline([at(67, 55.4), at(61, 49.8)], thinSoft),
         label("slow", at(68, 62), "start"),
       ];
     },
