@@ -3,7 +3,7 @@ import { rising } from "../../core/lists.ts";
 import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
-import { point, polyline, rectangle, text, thinSoft } from "../items.ts";
+import { type Point, point, polyline, rectangle, text, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
@@ -21,6 +21,9 @@ const spareMm = 120;
 const barMm = 100;
 /** What lies on the bed is drawn just above its line. */
 const lyingLiftMm = 0.9;
+
+/** From the left to the line: the bar of the scale and its length stand before it. */
+const besideBarMm = 17;
 
 /** Where the drawn part of the rig stands: its line above the bed, and so much paper for each millimetre of water. */
 interface NearBed {
@@ -45,7 +48,6 @@ export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
   const tips = steps.map(shownTip);
   const surfaceMm = topMm + aboveMm;
   const panel = tipPanel(solved.rig.float, tips, room, { surfaceMm, aboveMm }, kit);
-  const bar = figures.shortGap(barMm);
   const moments = steps.map(
     (step, i): Moment => ({
       caption: tell(step, depth, kit),
@@ -66,16 +68,23 @@ export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
     still: [
       rectangle(0, topMm, pictureMm, bedMm - topMm, { fill: "water" }),
       ...parts.bed.draw({ leftMm: 0, rightMm: pictureMm, yMm: bedMm }),
-      polyline([point(2, topMm + 3), point(2, topMm + 3 + barMm * near.scale)], thinSoft),
-      ...[0, barMm * near.scale].map((y) =>
-        polyline([point(1, topMm + 3 + y), point(3, topMm + 3 + y)], thinSoft),
-      ),
-      text(point(0, topMm - 0.4 * textMm), bar, textMm, { ink: "soft" }),
+      ...scaleBar(point(2, topMm + 3), barMm * near.scale, figures.shortGap(barMm), textMm),
       ...panel.still,
     ],
     moments,
     strip: rising(chosen),
   };
+}
+
+/** A bar down from a place with its length beside it. */
+function scaleBar({ xMm, yMm }: Point, lengthMm: number, say: string, textMm: number): Item[] {
+  const end = (y: number) => polyline([point(xMm - 1, y), point(xMm + 1, y)], thinSoft);
+  return [
+    polyline([point(xMm, yMm), point(xMm, yMm + lengthMm)], thinSoft),
+    end(yMm),
+    end(yMm + lengthMm),
+    text(point(xMm + 1.6, yMm + lengthMm / 2 + 0.35 * textMm), say, textMm, { ink: "soft" }),
+  ];
 }
 
 /** Undefined where the float lies flat. */
@@ -94,9 +103,9 @@ function nearBed(
   const lyingMm = Math.max(0, ...depthGuide.map((step) => lyingOf(step, depth)));
   const scale = Math.min(
     (bedMm - topMm) / (highestMm + offMm + spareMm),
-    (pictureMm - 16) / Math.max(1, lyingMm),
+    (pictureMm - besideBarMm - 5) / Math.max(1, lyingMm),
   );
-  return { lineX: 11, topMm, bedMm, scale };
+  return { lineX: besideBarMm, topMm, bedMm, scale };
 }
 
 /** Line that lies on the bed: what is longer than the water is deep below the float as it then stands. */

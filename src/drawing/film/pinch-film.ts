@@ -18,7 +18,8 @@ const middle = { x: 50, y: 36 };
 /** How wide the slit is to either side of its middle. */
 const gap = { open: 4.6, closed: 1.3 };
 /** The line from above the picture to below it, beside the shot and in its slit. */
-const lines = {
+type Place = readonly [number, number];
+const lines: Readonly<Record<"beside" | "in", readonly [from: Place, to: Place]>> = {
   beside: [
     [66, 1],
     [88, 77],
@@ -27,7 +28,7 @@ const lines = {
     [middle.x, 1],
     [middle.x, 77],
   ],
-} as const;
+};
 
 /** A shot pinched on, larger than it is: its slit open, the line in it, closed, never with the teeth, and tried. */
 export function pinchFilm(_: unknown, __: unknown, { widthMm }: FilmRoom, { words }: DrawingKit): Film {
