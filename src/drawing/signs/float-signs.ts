@@ -1,4 +1,4 @@
-import { point, polyline, rectangle, thin } from "../items.ts";
+import { bold, point, polyline, rectangle, thin } from "../items.ts";
 import type { Item } from "../model.ts";
 import { fish } from "../scenes/fish.ts";
 import {
@@ -120,8 +120,9 @@ export const floatSigns = {
   "bites-stop": () => [
     ...water(),
     ...float({ xMm: 13, tip: right }),
-    ...clock(point(28, 4), 0.5),
-    ...fish(point(29, 18), -9),
+    ...clock(point(28, 4), 0.35),
+    ...fish(point(34, 17), -11),
+    ...move(point(24, 21), point(32, 21)),
   ],
   "no-bites": () => [...water(), ...float({ xMm: midMm, tip: right }, 6), ...clock(point(28, 4), 0.02)],
   "fish-high": () => [...water(), bed(), ...float({ xMm: 10, tip: right }, 3), ...fish(point(18, 13), 11)],
@@ -129,11 +130,11 @@ export const floatSigns = {
   "plummet-hangs": () => [...water(), bed(), ...float({ xMm: midMm, tip: 0.4 }, 1.5), plummet(18, 16.2)],
   "plummet-on-slope": () => [
     ...water(),
-    polyline([point(0, 14), point(36, bedMm)], thin),
-    ...float({ xMm: 9, tip: right }, 0),
-    ...float({ xMm: 26, tip: 0.05 }, 0.5),
-    plummet(9, 14.5),
-    plummet(26, 18),
+    polyline([point(0, 17.4), point(36, 24)], bold),
+    ...float({ xMm: 9, tip: 0.4 }, 1.2),
+    ...float({ xMm: 27, tip: 0.05 }, 0.6),
+    plummet(9, 16.7),
+    plummet(27, 20),
   ],
   "card-differs": () => [
     rectangle(1.5, 3, 13, 18, { fill: "paper", stroke: thin }),

@@ -85,13 +85,17 @@ export function hook(at: Point, sizeMm = 5): Item[] {
 
 export const shot = (at: Point, radiusMm = 1.1): Item => circle(at, radiusMm, { fill: "ink" });
 
-/** Two ends of a line that parted. */
+/** Two ends of a line that parted, and a cross between them. */
 export function parted(x: number, y: number): Item[] {
   return [
-    polyline([point(x, y - 0.8), point(x - 0.8, y - 1.8)], fine),
-    polyline([point(x, y + 0.8), point(x + 0.8, y + 1.8)], fine),
-    polyline([point(x - 2.5, y), point(x - 1.2, y)], { ink: "accent", widthMm: 0.5 }),
-    polyline([point(x + 1.2, y), point(x + 2.5, y)], { ink: "accent", widthMm: 0.5 }),
+    polyline([point(x, y - 1.5), point(x - 0.9, y - 2.1)], fine),
+    polyline([point(x, y + 1.5), point(x + 0.9, y + 2.1)], fine),
+    ...[-1, 1].map((way) =>
+      polyline([point(x - 1.1, y - 1.1 * way), point(x + 1.1, y + 1.1 * way)], {
+        ink: "accent",
+        widthMm: 0.6,
+      }),
+    ),
   ];
 }
 

@@ -1,5 +1,6 @@
 import { bold, circle, point, thin } from "../items.ts";
 import type { Item } from "../model.ts";
+import { parts } from "../parts/parts.ts";
 import { fish } from "../scenes/fish.ts";
 import { bed, dashed, float, hook, line, move, parted, shot, surfaceMm, water, weed } from "./sign-parts.ts";
 
@@ -15,16 +16,19 @@ const bowl = (): Item => ({
   stroke: bold,
 });
 
-const wavy = (y: number): Item => ({
-  kind: "path",
-  steps: [
-    ["M", 7, y],
-    ["C", 10, y - 2, 13, y + 2, 16, y],
-    ["C", 19, y - 2, 22, y + 2, 25, y],
-    ["C", 26.5, y - 1, 28, y - 1, 29, y],
-  ],
-  stroke: thin,
-});
+/** Water on its top and in it, from one side of the bowl to the other. */
+const wavy = (y: number, halfMm: number): Item => {
+  const at = (share: number) => midMm + share * halfMm;
+  return {
+    kind: "path",
+    steps: [
+      ["M", at(-1), y],
+      ["C", at(-0.6), y - 1.6, at(-0.4), y + 1.6, at(0), y],
+      ["C", at(0.4), y - 1.6, at(0.6), y + 1.6, at(1), y],
+    ],
+    stroke: thin,
+  };
+};
 
 /** Signs that line, hook, bait and feed give. */
 export const tackleSigns = {
@@ -45,17 +49,25 @@ export const tackleSigns = {
   ],
   tangled: () => [
     ...water(),
+    line([
+      [0, 3],
+      [17.4, 14],
+    ]),
     ...float({ xMm: midMm, tip: 0.4, lean: 10 }, 0),
-    ...[8, 11, 14].map(
-      (y): Item => ({
-        kind: "path",
-        steps: [
-          ["M", 15, y],
-          ["C", 22, y - 3, 22, y + 4, 15, y + 2],
-        ],
-        stroke: thin,
-      }),
-    ),
+    {
+      kind: "path",
+      steps: [
+        ["M", 17, 14],
+        ["C", 25, 12, 26, 20, 18, 19],
+        ["C", 10, 18, 11, 12, 18, 14.5],
+        ["C", 24, 17, 21, 22, 15, 19.6],
+        ["C", 11, 18, 12, 15, 20, 17],
+      ],
+      stroke: thin,
+    },
+    shot(point(13, 17.6), 0.9),
+    shot(point(22.4, 14.4), 0.9),
+    ...hook(point(20, 21.6), 4.4),
   ],
   corkscrew: () => [
     {
@@ -107,7 +119,9 @@ export const tackleSigns = {
       stroke: dashed,
     },
     ...float({ xMm: midMm, tip: 0.3 }, 2),
-    ...[1.5, 3].map((r) => circle(point(31, surfaceMm + 0.5), r, { stroke: thin })),
+    // Where the feed went in, further out.
+    ...parts.ripples.draw({ at: point(31, surfaceMm) }),
+    ...[12, 14.5, 17].map((y, i) => circle(point(30 + (i % 2) * 2, y), 0.7, { fill: "ink" })),
   ],
   "breaks-at-hook": () => [
     line([
@@ -153,7 +167,7 @@ export const tackleSigns = {
   ],
   "comes-out": () => [
     ...water(),
-    ...fish(point(19, 17), 13),
+    ...fish(point(33, 18), -13),
     line([
       [2, 0],
       [9, 9],
@@ -175,9 +189,9 @@ export const tackleSigns = {
     line([
       [0, 5],
       [5, 13],
-      [9.5, 12],
+      [11, 13.4],
     ]),
-    ...hook(point(10.5, 15), 3.4),
+    ...hook(point(11, 17), 3.6),
   ],
   "bare-hook": () => [
     line([
@@ -211,7 +225,7 @@ export const tackleSigns = {
       [28, 6, 0.6],
     ].map(([x = 0, y = 0, r = 0]) => circle(point(x, y), r, { fill: "ink" })),
   ],
-  porridge: () => [bowl(), wavy(12), wavy(15), wavy(18)],
+  porridge: () => [bowl(), wavy(12.4, 10.4), wavy(15, 8.2), wavy(17.6, 4.8)],
   "weed-on-hook": () => [
     line([
       [midMm, 0],
