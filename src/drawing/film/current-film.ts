@@ -8,7 +8,8 @@ import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { parts } from "../parts/parts.ts";
-import { placeOn, tellHang } from "../plots/hang-plot.ts";
+import { placeOn } from "../plots/hang-plot.ts";
+import { tellHang, tellHold } from "../plots/tell-hang.ts";
 import { strandStrokes } from "../strands.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
 import { movingFloat, placed, shotAt, waterOverBed } from "./moving.ts";
@@ -42,18 +43,27 @@ export function currentFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoo
   const flow = words("drawing.hang.flow", { pace: figures.pace(paceMs) });
   const feedRoom = { ...wayOf(hangs), topMm: bedMm + bedThicknessMm + 1.8 * textMm, widthMm, textMm };
   const at = { surfaceMm, originMm, scale };
+  const held = (say: string) =>
+    text(point(0.5, bedMm + bedThicknessMm + textMm), say, textMm, { face: "bold" });
   const moments = hangs.map((hang): Moment => {
     const goesUnder = hang.heldBackShare > most + 1e-9;
     const told = words("drawing.film.current.moment", { told: tellHang(hang, depth.depthMm, kit) });
     const share = figures.share(most);
     return {
       caption: goesUnder ? `${told} ${words("drawing.film.current.under", { share })}` : told,
-      moving: [...hangingRig(solved, depth, hang, goesUnder, at), ...feedAndBait(hang, feedRoom, kit)],
+      moving: [
+        ...hangingRig(solved, depth, hang, goesUnder, at),
+        held(tellHold(hang, kit)),
+        ...feedAndBait(hang, feedRoom, kit),
+      ],
     };
   });
   const dives = hangs.find(({ heldBackShare }) => heldBackShare > (holds?.bottomOnlyShare ?? 1) + 1e-9);
   if (dives && holds)
-    moments.push({ caption: whyUnder(holds, kit), moving: hangingRig(solved, depth, dives, true, at) });
+    moments.push({
+      caption: whyUnder(holds, kit),
+      moving: [...hangingRig(solved, depth, dives, true, at), held(words("drawing.film.current.foot-alone"))],
+    });
   const middle = Math.round((hangs.length - 1) / 2);
   return {
     widthMm,
@@ -112,13 +122,15 @@ function feedAndBait(
   const edgeMm = 2;
   const along = (mm: Mm) => edgeMm + ((widthMm - 2 * edgeMm) * (mm - fromMm)) / (toMm - fromMm);
   const wayY = topMm + 1;
+  // To a tenth of a metre: nobody throws feed nearer than that.
+  const farTold = (mm: Mm) => figures.shortDepth(100 * Math.round(mm / 100));
   const upstream = feed.upstreamOfCastMm >= 0;
   const marks = [
     {
       mm: -feed.upstreamOfCastMm,
       look: { fill: "faint", stroke: thin } as const,
       said: words(upstream ? "drawing.film.current.feed-above" : "drawing.film.current.feed-below", {
-        gap: figures.shortDepth(Math.abs(feed.upstreamOfCastMm)),
+        gap: farTold(Math.abs(feed.upstreamOfCastMm)),
       }),
     },
     { mm: 0, look: { fill: "paper", stroke: thin } as const, said: words("drawing.film.current.cast") },
@@ -126,7 +138,7 @@ function feedAndBait(
       mm: feed.belowCastMm,
       look: { fill: "accent" } as const,
       said: words("drawing.film.current.meet", {
-        gap: figures.shortDepth(feed.belowCastMm),
+        gap: farTold(feed.belowCastMm),
         time: figures.time(feed.afterS),
       }),
     },

@@ -16,6 +16,7 @@ import { parts } from "../parts/parts.ts";
 import { leastShotRadiusMm } from "../parts/shot.ts";
 import { depthTicks } from "./axis.ts";
 import { drawKey } from "./curve-key.ts";
+import { tellHang } from "./tell-hang.ts";
 
 /** What hangs in the current, and how deep the water is. */
 interface HangPlotRig {
@@ -271,27 +272,4 @@ function hanging(
       widthScale: bodyMm / widest,
     }),
   ];
-}
-
-/** How the float is held and where the bait then is. */
-export function tellHang(hang: FlowHang, depthMm: Mm, { words, figures }: DrawingKit): string {
-  const held =
-    hang.heldBackShare === 0
-      ? words("drawing.hang.free")
-      : hang.heldBackShare === 1
-        ? words("drawing.hang.stopped")
-        : words("drawing.hang.held", { share: figures.share(hang.heldBackShare) });
-  // To the centimetre, as it is printed, so that words and figures agree.
-  const lead = Math.round(hang.leadMm / 10);
-  const where = lead === 0 ? "level" : lead > 0 ? "leads" : "trails";
-  const height = Math.round(hang.offBedMm / 10);
-  const values = { held, gap: figures.shortGap(10 * Math.abs(lead)) };
-  const bait = words(`drawing.hang.${where}`, values);
-  return height === 0
-    ? words("drawing.hang.on-bed", { bait })
-    : words("drawing.hang.up", {
-        bait,
-        deep: figures.shortDepth(depthMm - 10 * height),
-        height: figures.shortGap(10 * height),
-      });
 }

@@ -19,6 +19,8 @@ interface Place {
   readonly bed: readonly Point[];
   /** Drawn depth per depth. */
   readonly scale: number;
+  /** Whether its line to the rod is in the picture. */
+  readonly isOnRod: boolean;
 }
 
 /** Floats are drawn this long and wide: to the scale of the depth they would be too small to read. */
@@ -72,7 +74,7 @@ export function swimRig(solved: SolvedRig, depth: SolvedDepth, place: Place): It
     ...depth.lineShot.flatMap(({ fromHookMm, diameterMm }) =>
       shotAt(pointAlong(path, drawn(fromHookMm)), diameterMm),
     ),
-    ...lock(depth, foot),
+    ...lock(depth, foot, place.isOnRod),
     ...parts.floatBody.draw({
       profile,
       tipMm: Math.max(depth.tipShowingMm, topMm(profile) * 0.12),
@@ -90,13 +92,31 @@ function shotAt(at: Point, diameterMm: number): readonly Item[] {
   return parts.shot.draw({ at, radiusMm });
 }
 
-/** The heaviest lock shot either side of the float's eye, for all of them. */
-function lock({ lockShot }: SolvedDepth, foot: Point): Item[] {
-  const heaviest = Math.max(0, ...lockShot.map(({ diameterMm }) => diameterMm));
-  if (heaviest === 0) return [];
-  return [-1, 1].flatMap((side) =>
-    shotAt(point(foot.xMm + side * lockAsideMm, foot.yMm + floatEyeRadiusMm), heaviest),
-  );
+/** The heaviest shot on either side of the float's eye, for all of them: on the line to the rod, and under the float. */
+function lock({ lock: { above, below } }: SolvedDepth, foot: Point, isOnRod: boolean): Item[] {
+  const heaviest = (shot: readonly { diameterMm: number }[]) =>
+    Math.max(0, ...shot.map(({ diameterMm }) => diameterMm));
+  const eyeMm = foot.yMm + floatEyeRadiusMm;
+  const places = [
+    { at: point(foot.xMm - lockAsideMm, eyeMm), diameterMm: heaviest(above) },
+    { at: point(foot.xMm, eyeMm + lockAsideMm), diameterMm: heaviest(below) },
+  ];
+  const on = places.filter(({ diameterMm }) => diameterMm > 0);
+  return [
+    ...(above.length > 0 && !isOnRod
+      ? [
+          polyline(
+            [
+              point(foot.xMm, eyeMm),
+              point(foot.xMm - lockAsideMm, eyeMm),
+              point(foot.xMm - 2 * lockAsideMm, eyeMm - 2 * lockAsideMm),
+            ],
+            strandStrokes["main line"],
+          ),
+        ]
+      : []),
+    ...on.flatMap(({ at, diameterMm }) => shotAt(at, diameterMm)),
+  ];
 }
 
 const lockAsideMm = 1.7;

@@ -118,7 +118,13 @@ export function drawSwim(swim: Swim, rigs: readonly PlacedRig[], box: Box, kit: 
       ...parts.waterSurface.draw({ leftMm: bankMm, rightMm: box.widthMm, yMm: surfaceMm }),
       ...anglerAndLine(rigs, across, surfaceMm, box),
       ...rigs.flatMap((rig) =>
-        swimRig(rig.solved, rig.depth, { xMm: across(rig.fromBankMm), surfaceMm, bed, scale }),
+        swimRig(rig.solved, rig.depth, {
+          xMm: across(rig.fromBankMm),
+          surfaceMm,
+          bed,
+          scale,
+          isOnRod: rig === nearestOf(rigs),
+        }),
       ),
       ...labels.flatMap(({ atMm, name, hook }) => {
         const half = Math.max(name.widthMm, hook.widthMm) / 2 + marginMm;
@@ -154,6 +160,11 @@ function hookPlace(rig: PlacedRig, { words, figures }: DrawingKit): string {
 /** Head of somebody who sits, above the ground. */
 const anglerMm = ({ widthMm }: Box) => (hipsShare.sits + 0.52) * tallShare * widthMm;
 
+/** The rig that the angler in the picture fishes. */
+function nearestOf(rigs: readonly PlacedRig[]): PlacedRig | undefined {
+  return rigs.toSorted((a, b) => a.fromBankMm - b.fromBankMm)[0];
+}
+
 /** Somebody on the bank whose line runs to the nearest of the floats. */
 function anglerAndLine(
   rigs: readonly PlacedRig[],
@@ -163,7 +174,7 @@ function anglerAndLine(
 ): Item[] {
   const tall = tallShare * widthMm;
   const hips = point(0.3 * bankShare * widthMm, surfaceMm - bankAboveMm - hipsShare.sits * tall);
-  const nearest = rigs.toSorted((a, b) => a.fromBankMm - b.fromBankMm)[0];
+  const nearest = nearestOf(rigs);
   const floatX = nearest ? across(nearest.fromBankMm) : widthMm / 3;
   const butt = point(hips.xMm + 0.25 * tall, hips.yMm - 0.02 * tall);
   const tip = point(butt.xMm + 0.72 * (floatX - butt.xMm), surfaceMm - 1.4);
