@@ -45,7 +45,7 @@ const poolNames: readonly Name[] = [
   ["bubbles", [46, 28]],
   ["lilies", [24, 48]],
   ["shelf", [46, 63]],
-  ["tree", [86, 55]],
+  ["tree", [86, 58]],
   ["reeds", [14, 74]],
   ["you", [50, 88]],
 ];
@@ -54,7 +54,9 @@ function pool(grid: Hundredths): Item[] {
   const { at, mm } = grid;
   return [
     polygon([at(0, 0), at(100, 0), at(100, 78), at(0, 78)], "water"),
+    shade(grid, 86, 71, 9),
     ...ground([at(0, 78), at(38, 78), at(62, 78), at(100, 78)]),
+    ...tree(grid, 88, 80, 8),
     // The edge of the shelf.
     smooth(grid, [0, 58], [30, 50], [60, 62], [100, 38], { ink: "soft", widthMm: 0.5, dashMm: [1.6, 1.2] }),
     ...[4, 7, 10, 13, 16, 19, 22, 25].flatMap((x, i) => reed(at(x, 67.5 - (i % 2) * 2), mm(2))),
@@ -65,7 +67,6 @@ function pool(grid: Hundredths): Item[] {
       [21, 37.5],
       [27.5, 38],
     ]).map(([x, y]) => circle(at(x, y), mm(2.6), { fill: "paper", stroke: thin })),
-    ...tree(grid, 88, 69, 8),
     ...spots([
       [42, 20],
       [45, 17],
@@ -81,7 +82,7 @@ function pool(grid: Hundredths): Item[] {
 
 const riverNames: readonly Name[] = [
   ["stream", [4, 21], "start"],
-  ["bush", [45, 14], "start"],
+  ["bush", [45, 13], "start"],
   ["boulder", [71, 31], "start"],
   ["crease", [80, 55]],
   ["slack", [82, 70]],
@@ -96,7 +97,8 @@ function river(grid: Hundredths): Item[] {
     ...ground(bank),
     // The far bank, the other way up.
     smooth(grid, [0, 2], [30, 4], [66, 1], [100, 4], bold),
-    ...tree(grid, 36, 11, 6),
+    shade(grid, 36, 10, 6),
+    ...tree(grid, 36, 6, 6),
     ...[25, 40, 55].flatMap((y) => parts.flowArrow.draw({ from: at(4, y), lengthMm: mm(18) })),
     // Behind the point quick water meets slow water, and the slow water turns back.
     smooth(grid, [59, 65], [70, 59], [84, 58], [100, 60], {
@@ -104,9 +106,9 @@ function river(grid: Hundredths): Item[] {
       widthMm: 0.6,
       dashMm: [1.6, 1.2],
     }),
-    curl(grid, 76, 76),
+    ...curl(grid, 76, 76),
     boulder(grid, 62, 29),
-    curl(grid, 70, 38),
+    ...curl(grid, 70, 38),
     ...seat(grid, 30, 81.5),
   ];
 }
@@ -169,14 +171,22 @@ function tree({ at, mm }: Hundredths, x: number, y: number, size: number): Item[
   ];
 }
 
+/** What lies in the shade of a tree on the bank. */
+function shade({ at }: Hundredths, x: number, y: number, size: number): Item {
+  const edge = Array.from({ length: 12 }, (_, i) => {
+    const turn = (i * Math.PI) / 6;
+    return at(x + size * Math.cos(turn), y + 0.8 * size * Math.sin(turn));
+  });
+  return polygon(curved(edge, true), "faint");
+}
+
 /** Water that turns round on itself. */
-function curl({ at }: Hundredths, x: number, y: number): Item {
-  const [a, b, c, d] = [at(x + 4, y), at(x + 4, y - 4), at(x - 4, y - 4), at(x - 3, y + 1)];
-  return {
-    kind: "path",
-    steps: [["M", a.xMm, a.yMm], curveTo(b, c, d)],
-    stroke: thin,
-  };
+function curl({ at }: Hundredths, x: number, y: number): Item[] {
+  const [a, b, c, d] = [at(x + 4, y), at(x + 4, y - 4.4), at(x - 4, y - 4.4), at(x - 3.6, y)];
+  return [
+    { kind: "path", steps: [["M", a.xMm, a.yMm], curveTo(b, c, d)], stroke: thin },
+    ...arrow(d, at(x - 3, y + 2.4), thin, 1.8),
+  ];
 }
 
 /** Where you sit: a dot in a ring, with the way you look. */

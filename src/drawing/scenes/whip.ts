@@ -38,7 +38,7 @@ export function drawWhip(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
     hand: at(17, 37),
   };
   /** Where the hand is that holds line or fish. */
-  const free: Partial<Record<WhipStep, Point>> = { hold: at(24, 39), hand: at(26, 36.5) };
+  const free: Partial<Record<WhipStep, Point>> = { hold: at(24, 38), swing: at(26, 38), hand: at(26, 36.5) };
 
   const label = (key: WhipStep, place: Point, anchor: "start" | "middle" | "end" = "start") =>
     text(place, kit.words(`drawing.scenes.whip.say.${key}`), textMm, { ink: "soft", anchor });
