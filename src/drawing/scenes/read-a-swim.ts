@@ -97,8 +97,8 @@ function river(grid: Hundredths): Item[] {
     ...ground(bank),
     // The far bank, the other way up.
     smooth(grid, [0, 2], [30, 4], [66, 1], [100, 4], bold),
-    shade(grid, 36, 10, 6),
-    ...tree(grid, 36, 6, 6),
+    shade(grid, 36, 11, 6),
+    ...tree(grid, 36, 7, 6),
     ...[25, 40, 55].flatMap((y) => parts.flowArrow.draw({ from: at(4, y), lengthMm: mm(18) })),
     // Behind the point quick water meets slow water, and the slow water turns back.
     smooth(grid, [59, 65], [70, 59], [84, 58], [100, 60], {

@@ -48,7 +48,7 @@ export function drawWires(box: Box, kit: DrawingKit): Drawing {
       ...angler({ hips: at(11, standing), heightMm: mm(tall), hands: at(14.4, 30.8), sits: false }),
       ...cross(grid, 18, 26, 5.5),
       // Carried flat.
-      ...rod(at(25, 36.2), at(55, 35.2)),
+      ...rod(at(25, 36.2), at(44.4, 35.5)),
       ...angler({ hips: at(32, standing), heightMm: mm(tall), hands: at(36, 35.8), sits: false }),
       label("flat", at(23.6, 57), "middle"),
       ...shortened(grid),
