@@ -196,6 +196,17 @@ describe("plumbing", () => {
                 ((data.tipShowingMm - data.tipAsSetMm) / 10) * perCm,
             ),
           ).toBeLessThan(1);
+        // To the scale of the water the tip would not be seen.
+        if (sign === "shows its mark") {
+          const { leftMm } = tipScale(film);
+          const tips = frames[i]!.filter(
+            ({ part, pose }) =>
+              part.kind === "path" && part.fill === "accent" && Math.max(...xs(pose)) < leftMm,
+          );
+          const share = tipShown(film, frames[i]!)! / rig.rig.float.tipShowingMm;
+          const highest = Math.min(...tips.flatMap(({ pose }) => ys(pose)));
+          expect(topMm - highest).toBeGreaterThan(0.9 * Math.min(1, share));
+        }
         const shown = film.moments[i]!.moving.flatMap((item) => (item.kind === "text" ? [item.text] : []));
         expect(shown).toContain(`set to ${kit.figures.shortDepth(10 * settingCm)}`);
       }
@@ -275,6 +286,22 @@ describe("four bites", () => {
       expect(Number(told)).toBe(Math.round(last(sink[0]!.tenthsS)));
     },
   );
+
+  test("the enlarged tip leans where the float does, and stands where it stands", () => {
+    for (const { rig, depth } of withFilm("bites")) {
+      const film = drawFilm("bites", rig, depth, room, kit);
+      const { leftMm } = tipScale(film);
+      for (const [i, frame] of read(film).entries()) {
+        if (film.moments[i]!.caption.includes("falls flat")) continue;
+        const outline = frame.find(
+          ({ pose, part }) => part.kind === "path" && part.fill === "paper" && Math.min(...xs(pose)) > leftMm,
+        )!;
+        const highest = Math.min(...ys(outline.pose));
+        const isLevel = ys(outline.pose).filter((y) => y - highest < 0.05).length > 1;
+        expect(isLevel, film.moments[i]!.caption).toBe(!/leans|straightens/.test(film.moments[i]!.caption));
+      }
+    }
+  });
 
   test("each bite ends with the one moment that says to lift, and the strip has those", () => {
     for (const { rig, depth } of withFilm("bites")) {

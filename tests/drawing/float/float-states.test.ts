@@ -111,3 +111,22 @@ describe("a fish that has the bait", () => {
     expect(furthest).toBeGreaterThan(eye!.cxMm - 2);
   });
 });
+
+describe("the load under a float", () => {
+  test.each(cases)(
+    "$name: marks the shot that is wanting or too much, and none where it is right",
+    ({ picture, drawing }) => {
+      const marks = flatItems(drawing.items).flatMap((item) =>
+        item.kind === "circle" && (item.fill === "accent" || item.stroke?.ink === "accent")
+          ? [item.fill === "accent" ? "one more" : item.stroke?.dashMm ? "an empty place" : "other"]
+          : [],
+      );
+      const wanted: Partial<Record<FloatPicture, string>> = {
+        "too-little-shot": "an empty place",
+        "too-much-shot": "one more",
+      };
+      const mark = wanted[picture as FloatPicture];
+      expect(marks).toEqual(mark === undefined ? [] : [mark]);
+    },
+  );
+});
