@@ -17,8 +17,9 @@ const radius = 12;
 const middle = { x: 50, y: 36 };
 /** How wide the slit is to either side of its middle. */
 const gap = { open: 4.6, closed: 1.3 };
-/** The line from above the picture to below it, beside the shot and in its slit. */
 type Place = readonly [number, number];
+
+/** The line from above the picture to below it, beside the shot and in its slit. */
 const lines: Readonly<Record<"beside" | "in", readonly [from: Place, to: Place]>> = {
   beside: [
     [66, 1],
