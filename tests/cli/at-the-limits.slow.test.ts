@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, it } from "vitest";
@@ -124,11 +124,9 @@ async function use(files: Readonly<Record<string, string>>): Promise<Use> {
   const content = writeContent(mkdtempSync(join(folder, "content-")), contentWith(files));
   const meter = join(import.meta.dirname, "../support/say-use.mjs");
   const args = ["--max-old-space-size=1024", "--import", meter, command, "check", "--content", content];
-  const { code, signal, stderr } = await run(process.execPath, args, folder);
-  const used = /^used (.*) MB, (.*) s$/m.exec(stderr);
-  if (!used) throw new Error(`the check ended by ${signal ?? code}, and said: ${stderr}`);
-  const [, megabytes, seconds] = used;
-  return { code, megabytes: Number(megabytes), seconds: Number(seconds) };
+  const used = `${content}.json`;
+  const { code } = await run(process.execPath, args, folder, { env: { ...process.env, SAY_USE: used } });
+  return { code, ...JSON.parse(readFileSync(used, "utf8")) };
 }
 
 it.each(Object.entries(cases))(
