@@ -7,6 +7,7 @@ import { roomAtOnce } from "../../src/site/kept-at-once.ts";
 import { siteFiles } from "../../src/site/site-files.tsx";
 import { startBrowser } from "../support/browser.ts";
 import { goOffline } from "../support/go-offline.ts";
+import { keptBytes } from "../support/kept-bytes.ts";
 import { serveFolder } from "../support/serve.ts";
 import { writeToNewFolder } from "../support/site-folder.ts";
 import { sampleSite } from "./sample-site.ts";
@@ -175,16 +176,3 @@ describe.skipIf("reason" in started)(`a guide too large to be kept whole${reason
     });
   });
 });
-
-function keptBytes(page: Page): Promise<number> {
-  return page.evaluate(async () => {
-    let bytes = 0;
-    for (const name of await caches.keys()) {
-      const cache = await caches.open(name);
-      for (const request of await cache.keys()) {
-        bytes += (await (await cache.match(request))!.arrayBuffer()).byteLength;
-      }
-    }
-    return bytes;
-  });
-}

@@ -1,12 +1,12 @@
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { readPdf } from "../print/read-pdf.ts";
 import { startBrowser } from "../support/browser.ts";
 import { cli } from "../support/cli.ts";
 import { goOffline } from "../support/go-offline.ts";
+import { keptBytes } from "../support/kept-bytes.ts";
 import { serveFolder } from "../support/serve.ts";
 
 const started = await startBrowser();
@@ -74,18 +74,4 @@ describe.skipIf("reason" in started)(`the shipped guide after one visit, without
 function keptFiles(site: string): string[] {
   const worker = readFileSync(join(site, "sw.js"), "utf8");
   return Object.keys(JSON.parse(/guideFiles=(\{.*?\})/.exec(worker)![1]!) as object);
-}
-
-/** Bytes of all that the open page's browser keeps of the guide. */
-function keptBytes(page: Page): Promise<number> {
-  return page.evaluate(async () => {
-    let bytes = 0;
-    for (const name of await caches.keys()) {
-      const cache = await caches.open(name);
-      for (const request of await cache.keys()) {
-        bytes += (await (await cache.match(request))!.arrayBuffer()).byteLength;
-      }
-    }
-    return bytes;
-  });
 }
