@@ -113,7 +113,7 @@ function chosenOf(
       address: rigAddress(id, conditions, given),
       points,
       why: because.map((by) => spokenForText(by, kit)).join("; "),
-      set: figures.gap(floatToHookMm),
+      set: figures.gap(figures.settingMm({ depthMm, floatToHookMm })),
     })),
     ruledOut: ruledOut.map(({ id, because }) => ({
       title: titleOf(id),

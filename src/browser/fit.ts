@@ -115,19 +115,15 @@ function showMade(made: Made, voice: Voice, isLast: boolean): void {
 }
 
 /** What is set, beside the depth, and a way up to what the sums warn of. */
-function showBrief(
-  solved: SolvedRig,
-  { floatToHookMm, tipAsSetMm, findings }: SolvedDepth,
-  voice: Voice,
-): void {
+function showBrief(solved: SolvedRig, depth: SolvedDepth, voice: Voice): void {
   const set = say("fit.brief", {
     measure: voice.rigTexts.measuredFrom(solved),
-    line: voice.figures.shortGap(floatToHookMm),
-    tip: voice.figures.tip(tipAsSetMm),
+    line: voice.figures.shortGap(voice.figures.settingMm(depth)),
+    tip: voice.figures.tip(depth.tipAsSetMm),
   });
-  const toMind = say("fit.to-mind", { count: findings.length });
+  const toMind = say("fit.to-mind", { count: depth.findings.length });
   const link = { type: "a", key: null, props: { href: "#fitted", children: toMind } };
-  brief.replaceChildren(...toDom(findings.length > 0 ? [set, " ", link] : set));
+  brief.replaceChildren(...toDom(depth.findings.length > 0 ? [set, " ", link] : set));
 }
 
 function voiceIn(units: UnitChoice): Voice {

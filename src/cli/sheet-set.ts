@@ -19,7 +19,7 @@ export function setText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): s
       [
         words("sheet.label.float-to-hook"),
         words(rig.float.attachment === "sliding" ? "sheet.stop-to-hook" : "sheet.float-to-hook", {
-          floatToHook: figures.gap(depth.floatToHookMm),
+          floatToHook: figures.gap(figures.settingMm(depth)),
           draught: figures.gap(depth.draughtMm),
         }),
       ],

@@ -33,6 +33,13 @@ export interface Figures {
   /** The same without the second system, for labels in drawings. */
   shortDepth(mm: Mm): string;
   shortGap(mm: Mm): string;
+  /** How much more than the depth the line to the hook is told to be [mm], below 0 less: alike for all depths where it is so. */
+  moreThanDepthMm(set: LineSet): Mm;
+  /**
+   * The line to the hook [mm], for `gap`: the depth as it is told, and what is told to be more or less. So no rule
+   * contradicts a table, however coarse their steps are.
+   */
+  settingMm(set: LineSet): Mm;
   /** A short length from one end of a range to the other: `10 cm to 20 cm`, or one where both are told alike. */
   gapRange(fromMm: Mm, toMm: Mm): string;
   /** From one distance along the line to another: `52 to 112 cm`; one alone where both are written the same. */
@@ -91,6 +98,15 @@ export interface Figures {
   time(s: S): string;
 }
 
+/** For which depth, and how far from float or stop knot to the hook, a rig is set. */
+interface LineSet {
+  readonly depthMm: Mm;
+  readonly floatToHookMm: Mm;
+}
+
+/** The nearest whole number of steps. */
+const inSteps = (mm: Mm, stepMm: Mm): Mm => Math.round(mm / stepMm) * stepMm;
+
 /** Languages that write nouns with a capital: German and Luxembourgish. */
 const capitalNouns = /^(?:de|lb)\b/;
 
@@ -126,6 +142,8 @@ function figuresWith(
     return unbroken(words("figures.from-to", { from: from!, to: to! }));
   };
   const gaps: Gaps = { words, shown };
+  const moreThanDepthMm = ({ depthMm, floatToHookMm }: LineSet) =>
+    inSteps(floatToHookMm - depthMm, own.settingSteps.moreMm);
   // Spools and licences speak of pounds wherever float fishing is sold, so pounds come first.
   const firstOnSpools = units === "metric first" ? feet : own;
   const pounds = (tell: (system: UnitSystem) => string) =>
@@ -144,6 +162,8 @@ function figuresWith(
     ruler: own.ruler,
     depth: (mm) => shown(({ depth }) => depth(mm)),
     gap: (mm) => shown(({ gap }) => gap(mm)),
+    moreThanDepthMm,
+    settingMm: (set) => inSteps(set.depthMm, own.settingSteps.depthMm) + moreThanDepthMm(set),
     shortDepth: own.depth,
     about: own.about,
     gapRange: (from, to) => gapRange(from, to, gaps),
@@ -159,7 +179,7 @@ function figuresWith(
       ),
     hookSet: (from, to) => hookSet(from, to, stillPlaces, gaps),
     lineSet: (from, to) => hookSet(from, to, flowPlaces, gaps),
-    tip: (mm) => own.small(Math.round(mm / tipStepMm) * tipStepMm),
+    tip: (mm) => own.small(inSteps(mm, tipStepMm)),
     small: own.small,
     // Makers weigh shot and floats in grams, whatever a reader measures in.
     mass: (g) => `${number(g, 2)} g`,

@@ -22,7 +22,7 @@ export function shotTable(solved: SolvedRig, kit: TableKit): TextTable {
   const locked = solved.depths.some(({ lockShot }) => lockShot.length > 0);
   const row = (depth: SolvedDepth): string[] => [
     figures.shortDepth(depth.depthMm),
-    figures.shortGap(depth.floatToHookMm),
+    figures.shortGap(figures.settingMm(depth)),
     ...(locked ? [figures.lock(depth.lock)] : []),
     figures.shotPlaces(depth.lineShot),
     figures.tip(depth.tipAsSetMm),
@@ -100,10 +100,10 @@ export function whipTable({ rig, depths }: SolvedRig, { words, figures }: TableK
       words("table.tip-to-water"),
       words("table.reach"),
     ],
-    rows: depths.map(({ depthMm, floatToHookMm, whip }) => [
-      figures.shortDepth(depthMm),
-      figures.shortGap(floatToHookMm),
-      ...[whip!.tipToWaterMm, whip!.reachMm].map((mm) => figures.shortDepth(mm)),
+    rows: depths.map((depth) => [
+      figures.shortDepth(depth.depthMm),
+      figures.shortGap(figures.settingMm(depth)),
+      ...[depth.whip!.tipToWaterMm, depth.whip!.reachMm].map((mm) => figures.shortDepth(mm)),
     ]),
   };
 }

@@ -16,6 +16,8 @@ import type { Words } from "./words.ts";
 export interface UnitSystem {
   depth(mm: Mm): string;
   gap(mm: Mm): string;
+  /** Steps in which a depth, and what the line to the hook is more or less, are told [mm]. */
+  readonly settingSteps: { readonly depthMm: Mm; readonly moreMm: Mm };
   /** To the millimetre, or so near to it as a tape in inches is read. */
   small(mm: Mm): string;
   /** To the hundredth of a millimetre, or as fine. */
@@ -97,6 +99,7 @@ export function metricUnits(words: Words, number: NumberText): UnitSystem {
   return {
     depth: metres,
     gap: (mm) => `${number(mm / 10, 0)} cm`,
+    settingSteps: { depthMm: 10, moreMm: 10 },
     small: (mm) => `${number(mm, 0)} mm`,
     diameter: (mm) => `${number(mm, 2)} mm`,
     about: metres,
@@ -128,6 +131,7 @@ export function feetAndPounds(whose: "imperial" | "us", words: Words, number: Nu
     depth: feetAndInches,
     // Rows of a guide stand a centimetre apart or more: where inches stand alone, quarters tell them apart.
     gap: (mm) => inchesAlong(mm, number, tapeInches),
+    settingSteps: { depthMm: mmPerInch, moreMm: mmPerInch / 2 },
     // Five millimetres are a fifth of an inch: what is read to them is told as apart in tenths.
     small: (mm) => `${number(mm / mmPerInch, 1)} in`,
     diameter: (mm) => `${number(mm / mmPerInch, mm < mmPerInch / 50 ? 4 : mm < mmPerInch ? 3 : 1)} in`,

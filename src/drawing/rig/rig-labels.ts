@@ -41,18 +41,14 @@ export function rigLabels(
   const { floatToHookMm, overdepthMm } = depth;
   const groups = groupShot(depth.lineShot, overdepthMm);
   const labels: RigLabel[] = groups.map((group) => groupLabel(group, rig.hookLengthMm, kit));
-  const held = distanceFirst(
-    figures.shortGap(floatToHookMm),
-    words(`drawing.rig.held.${keyOf(movedPart(rig.float))}`),
-  );
+  const setting = figures.shortGap(figures.settingMm(depth));
+  const held = distanceFirst(setting, words(`drawing.rig.held.${keyOf(movedPart(rig.float))}`));
   const locked = words("drawing.rig.float-locked", { shot: figures.lock(depth.lock) });
   labels.push({
     about: "eye",
     fromHookMm: floatToHookMm,
     toHookMm: floatToHookMm,
-    ...(depth.lockShot.length > 0
-      ? { runs: distanceFirst(figures.shortGap(floatToHookMm), locked), brief: held }
-      : { runs: held }),
+    ...(depth.lockShot.length > 0 ? { runs: distanceFirst(setting, locked), brief: held } : { runs: held }),
   });
   if (overdepthMm < 0)
     labels.push({

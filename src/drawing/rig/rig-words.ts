@@ -33,9 +33,8 @@ export function rigDescription(
 ): string {
   const { rig } = solved;
   const { words, figures } = kit;
-  const { floatToHookMm } = depth;
   const { overdepthMm } = asDrawn(solved, depth);
-  const from = figures.shortGap(floatToHookMm);
+  const from = figures.shortGap(figures.settingMm(depth));
   const float =
     depth.lockShot.length > 0
       ? words("drawing.rig.spoken-float-locked", { from, what: figures.lock(depth.lock) })

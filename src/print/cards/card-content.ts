@@ -95,7 +95,7 @@ function cardDepth({ rig }: SolvedRig, depth: SolvedDepth, { figures }: DrawingK
   return {
     depthMm: depth.depthMm,
     depth: withUnit(figures.shortDepth(depth.depthMm)),
-    setAt: withUnit(figures.shortGap(depth.floatToHookMm)),
+    setAt: withUnit(figures.shortGap(figures.settingMm(depth))),
     ...(rig.float.heldByShot && { lock: figures.lock(depth.lock) }),
     places: figures.shotPlaces(depth.lineShot),
     tip: unbroken(figures.tip(depth.tipAsSetMm)),
@@ -154,17 +154,17 @@ function tackleText({ rig, depths }: SolvedRig, { words, figures }: DrawingKit):
 
 /** `Depth less 16 cm`, where that with the same shot in the same places makes the rig up for any depth. */
 function otherDepth({ depths }: SolvedRig, { words, figures }: DrawingKit): string | undefined {
-  const told = depths.map(({ lineShot, lock, depthMm, floatToHookMm }) =>
+  const told = depths.map((depth) =>
     [
-      figures.shotPlaces(lineShot),
-      figures.lock(lock),
-      figures.shortGap(Math.abs(depthMm - floatToHookMm)),
+      figures.shotPlaces(depth.lineShot),
+      figures.lock(depth.lock),
+      figures.moreThanDepthMm(depth).toFixed(),
     ].join(),
   );
   if (depths.length < 2 || new Set(told).size > 1 || first(depths).whip) return undefined;
-  const lessMm = first(depths).depthMm - first(depths).floatToHookMm;
-  return words(`card.other-depth.${lessMm < 0 ? "more" : "less"}`, {
-    gap: unbroken(figures.shortGap(Math.abs(lessMm))),
+  const moreMm = figures.moreThanDepthMm(first(depths));
+  return words(`card.other-depth.${moreMm > 0 ? "more" : "less"}`, {
+    gap: unbroken(figures.shortGap(Math.abs(moreMm))),
   });
 }
 

@@ -121,7 +121,7 @@ const depthFigures: Readonly<Record<string, (depth: SolvedDepth, figures: Figure
   depth: (depth, figures) => figures.depth(depth.depthMm),
   tip: (depth, figures) => figures.tip(depth.tipAsSetMm),
   draught: (depth, figures) => figures.gap(depth.draughtMm),
-  "float-to-hook": (depth, figures) => figures.gap(depth.floatToHookMm),
+  "float-to-hook": (depth, figures) => figures.gap(figures.settingMm(depth)),
   "lock-share": (depth, figures) => figures.share(depth.lockShare),
   spare: (depth, figures) => figures.mass(depth.sparePullG),
   "shot-count": (depth) => String(allShot(depth).length),

@@ -73,7 +73,7 @@ function rigsTable({ solved: { spots, lessonRigs }, words, figures }: SessionCon
         figures.number(count, 0),
         where,
         figures.depth(depthMm),
-        figures.gap(first(solved.depths).floatToHookMm),
+        figures.gap(figures.settingMm(first(solved.depths))),
       ]),
   });
 }
