@@ -75,12 +75,18 @@ export function cardContent(
   };
 }
 
-function setDepth({ water, float }: Rig, { words, figures }: DrawingKit): string {
-  return words(`card.set-depth.${water}`, {
+/** How the depth is found, and how far from it a hook is then set that is not to lie just on the bed. */
+function setDepth({ water, float, overdepthMm }: Rig, { words, figures }: DrawingKit): string {
+  const found = words(`card.set-depth.${water}`, {
     lower: unbroken(figures.shortGap(feelStepMm)),
     raise: unbroken(figures.shortGap(raiseStepMm)),
     moved: words(`told.moved.${keyOf(movedPart(float))}`),
   });
+  if (water === "flowing" || overdepthMm === 0) return found;
+  const then = words(`card.then-set.${overdepthMm > 0 ? "deeper" : "shallower"}`, {
+    gap: unbroken(figures.shortGap(Math.abs(overdepthMm))),
+  });
+  return `${found} ${then}`;
 }
 
 function feedText({ feed }: Rig, { words, figures }: DrawingKit): string {

@@ -1,9 +1,12 @@
 import { expect, test } from "vitest";
+import { pullG, type Shot } from "../../../src/core/tackle/shot.ts";
+import type { Rig } from "../../../src/model/rig.ts";
 import type { UnitChoice } from "../../../src/model/unit-choice.ts";
 import { cardContent } from "../../../src/print/cards/card-content.ts";
 import { makeFigures } from "../../../src/words/figures.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
 import { shippedGuide } from "../../support/shipped-guide.ts";
+import { floatAtRest } from "../../support/still-float.ts";
 
 const { rigs, library } = shippedGuide;
 
@@ -48,6 +51,42 @@ test.each(["metric", "imperial"] as const)(
         const offMm = Math.abs(readMm(setAt) - solved.depths[at]!.floatToHookMm);
         expect(offMm, `${solved.rig.id}, ${setAt}`).toBeLessThanOrEqual(withinMm + 1e-6);
       });
+    }
+  },
+);
+
+const stillRigs = rigs
+  .filter(({ rig }) => rig.water === "still")
+  .map((solved) => [solved.rig.id, solved] as const);
+const pullOf = ({ conditions }: Rig, shots: readonly Shot[]) =>
+  shots.reduce((sum, { massG, metal }) => sum + pullG(massG, metal, conditions), 0);
+
+/** How near the hook comes to where it is to be, as statics have the tip another than the plummet had it [mm]. */
+const hookWithinMm = 20;
+
+test.each(stillRigs)(
+  "%s: who finds the depth as the card tells has the hook where the rig has it",
+  (_, solved) => {
+    const { rig, hookAndBaitPullG } = solved;
+    const { setDepth } = cardContent(solved, library.guide, kitIn("metric"));
+    const [, gap, way] = /Then set it (\S+\scm) (deeper|shallower)\.$/.exec(setDepth) ?? [];
+    const moveMm = gap ? readMm(gap) * (way === "deeper" ? 1 : -1) : 0;
+    for (const depth of solved.depths) {
+      // The plummet on the bed below the float, the line tight, the tip as it should show.
+      const plumbedMm = depth.depthMm - depth.draughtMm;
+      const line = depth.lineShot.map((shot) => ({ ...shot, pullG: pullOf(rig, [shot]) }));
+      const stands = floatAtRest(
+        rig.float,
+        rig.conditions,
+        pullOf(rig, depth.lockShot),
+        [{ fromHookMm: 0, pullG: hookAndBaitPullG }, ...line],
+        plumbedMm + moveMm,
+        depth.depthMm,
+      );
+      expect(Math.abs(stands.hookMm - depth.depthMm - Math.min(0, rig.overdepthMm))).toBeLessThan(
+        hookWithinMm,
+      );
+      expect(Math.abs(stands.slackMm - Math.max(0, rig.overdepthMm))).toBeLessThan(hookWithinMm);
     }
   },
 );
