@@ -90,3 +90,18 @@ test.each(stillRigs)(
     }
   },
 );
+
+test("no card has shot added for a tip that it says a rig set too deep shows", () => {
+  let tooDeep = 0;
+  for (const solved of rigs) {
+    const { floatSays, tipSays } = cardContent(solved, library.guide, kitIn("metric"));
+    const shown = floatSays.flatMap(
+      (said) => /too deep: tip (\d+)/.exec(said.replaceAll("\u00a0", " "))?.[1] ?? [],
+    );
+    const [, right, when, todo] = /^More tip than (\d+)\smm (.*?): (.*?)\./.exec(tipSays) ?? [];
+    if (!shown.some((tip) => Number(tip) > Number(right)) || !todo!.includes("add")) continue;
+    tooDeep += 1;
+    expect(when, solved.rig.id).toBe("at the right depth");
+  }
+  expect(tooDeep).toBeGreaterThan(5);
+});

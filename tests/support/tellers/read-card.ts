@@ -70,7 +70,7 @@ function readParagraphs(told: string, teller: string): Statement[] {
   const [, metals] = /Shot: (all \w+|.*?: \w+(?:; rest \w+)?)\./.exec(told)!;
   const [, ml, every] = /Feed: .*?, (\S+) ml.*? every (.*?)\./.exec(told) ?? [];
   const held = /Float held back (\d+) %\./.exec(told)?.[1];
-  const tip = /More tip than .*? showing: (.*?)\./.exec(told)?.[1];
+  const tip = /More tip than .*? (?:showing|at the right depth): (.*?)\./.exec(told)?.[1];
   return [
     { teller, of: "tackle", hook: Number(hook), hookLengthCm: readLineCm(hookLength!) },
     {
