@@ -58,6 +58,8 @@ export interface Figures {
   tip(mm: Mm): string;
   /** A small length, to the millimetre: `12 mm`. */
   small(mm: Mm): string;
+  /** A size by which things are known, such as a pellet's: `6 mm`, `0.24 in`. */
+  size(mm: Mm): string;
   /** A length that need not be exact: `3 m`, `10 ft`. */
   about(mm: Mm): string;
   /** A weight, to 0.01 g: `1.6 g`. */
@@ -181,6 +183,7 @@ function figuresWith(
     lineSet: (from, to) => hookSet(from, to, flowPlaces, gaps),
     tip: (mm) => own.small(inSteps(mm, tipStepMm)),
     small: own.small,
+    size: own.size,
     // Makers weigh shot and floats in grams, whatever a reader measures in.
     mass: (g) => `${number(g, 2)} g`,
     statedMass: (g) => `${number(g, 4)} g`,

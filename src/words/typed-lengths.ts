@@ -32,7 +32,7 @@ export function typedLengths(units: UnitChoice, figures: Figures): TypedLengths 
 function told(typed: string, isAbout: boolean, figures: Figures): string {
   if (typed.endsWith("ml")) return figures.volume(typedValue("volume", typed));
   const mm = typedValue("length", typed);
-  if (typed.endsWith("mm")) return mm < 1 ? figures.diameter(mm) : figures.small(mm);
+  if (typed.endsWith("mm")) return mm < 1 ? figures.diameter(mm) : figures.size(mm);
   if (isAbout) return figures.about(mm);
   return typed.endsWith("cm") ? figures.gap(mm) : figures.depth(mm);
 }

@@ -20,6 +20,8 @@ export interface UnitSystem {
   readonly settingSteps: { readonly depthMm: Mm; readonly moreMm: Mm };
   /** To the millimetre, or so near to it as a tape in inches is read. */
   small(mm: Mm): string;
+  /** A size by which things are known: the same, but finer where that says another. */
+  size(mm: Mm): string;
   /** To the hundredth of a millimetre, or as fine. */
   diameter(mm: Mm): string;
   /** A length that need not be exact: `3 m`. */
@@ -101,6 +103,7 @@ export function metricUnits(words: Words, number: NumberText): UnitSystem {
     gap: (mm) => `${number(mm / 10, 0)} cm`,
     settingSteps: { depthMm: 10, moreMm: 10 },
     small: (mm) => `${number(mm, 0)} mm`,
+    size: (mm) => `${number(mm, 0)} mm`,
     diameter: (mm) => `${number(mm, 2)} mm`,
     about: metres,
     area: (cm2) => `${number(cm2, 1)} cm²`,
@@ -121,6 +124,9 @@ const pints = {
   us: { pintMl: mlPerUsPint, ounces: 16, ounce: "figures.us-ounces" },
 } as const;
 
+/** Whether tenths of an inch tell a length to a fiftieth: those of each five millimetres. */
+const isOfTenths = (mm: Mm) => Math.abs(Math.round((10 * mm) / mmPerInch) * (mmPerInch / 10) - mm) <= mm / 50;
+
 /** Feet, inches and pounds, with the pints of Britain or of America. */
 export function feetAndPounds(whose: "imperial" | "us", words: Words, number: NumberText): UnitSystem {
   const { pintMl, ounces, ounce } = pints[whose];
@@ -134,6 +140,7 @@ export function feetAndPounds(whose: "imperial" | "us", words: Words, number: Nu
     settingSteps: { depthMm: mmPerInch, moreMm: mmPerInch / 2 },
     // Five millimetres are a fifth of an inch: what is read to them is told as apart in tenths.
     small: (mm) => `${number(mm / mmPerInch, 1)} in`,
+    size: (mm) => `${number(mm / mmPerInch, isOfTenths(mm) ? 1 : 2)} in`,
     diameter: (mm) => `${number(mm / mmPerInch, mm < mmPerInch / 50 ? 4 : mm < mmPerInch ? 3 : 1)} in`,
     about: (mm) => (mm < mmPerFoot * 2 ? inchesAlong(mm, number, 4) : `${number(mm / mmPerFoot, 0)} ft`),
     area: (cm2) => `${number((100 * cm2) / mmPerInch ** 2, 2)} in²`,

@@ -17,6 +17,8 @@ describe("lengths typed in a text", () => {
   it.each([
     ["Go 5 cm deeper, then 5 cm more.", "Go 2 in deeper, then 2 in more."],
     ["Show 10 mm to 20 mm of tip.", "Show 0.4 in to 0.8 in of tip."],
+    ["Soft hook pellet, 6 mm", "Soft hook pellet, 0.24 in"],
+    ["Bread of 12 mm to 15 mm.", "Bread of 0.47 in to 0.6 in."],
     ["Pinch it on 10–15 cm up.", "Pinch it on 4 in–6 in up."],
     ["For 2 cm to 8\ncm of it.", "For 0.75 in to 3.25 in of it."],
     ["A line of 0.20 mm.", "A line of 0.0079 in."],

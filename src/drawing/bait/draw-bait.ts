@@ -79,7 +79,7 @@ export function drawBait(
     heightMm: footMm + 2,
     title,
     description: words("drawing.bait.description", {
-      length: figures.small(looks.lengthMm),
+      length: figures.size(looks.lengthMm),
       tell: looks.tell.map(({ say }) => say).join("; "),
     }),
     items: [

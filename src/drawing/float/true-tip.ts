@@ -53,26 +53,37 @@ export function drawTrueTip(float: Float, showingMm: Mm, textMm: number, scale: 
       polygon(outline(0), "paper", thin),
       polygon(outline(Math.max(top - tipMm, first(heights))), "accent", thin),
       polyline([point(0, surfaceMm), point(scaleX, surfaceMm)], thin),
-      ...scaleAt(point(scaleX, surfaceMm), showingMm + aboveMm - thinMm, textMm, scale),
+      ...scaleAt(point(scaleX, surfaceMm), showingMm, textMm, scale),
     ],
   };
 }
 
-/** A scale that stands on the surface; its figures leave room above the last line. */
+/** Of a tick: less than that over one counts as on it. */
+const onTick = 0.01;
+
+/** A scale that stands on the surface, with a figure at the tip as it is told, which all but 0 keep off; they leave room above the last line. */
 function scaleAt(
   { xMm: x, yMm: surfaceMm }: Point,
-  roomMm: number,
+  showingMm: Mm,
   textMm: number,
   { tickMm, ticksAFigure, ticksAUnit }: TipScale,
 ): Item[] {
+  const roomMm = showingMm + aboveMm - thinMm;
   const ticks = Math.floor(roomMm / tickMm);
+  const told = Math.ceil(showingMm / tickMm - onTick);
+  const hasFigure = (tick: number) =>
+    tick === told ||
+    tick === 0 ||
+    (tick % ticksAFigure === 0 &&
+      Math.abs(told - tick) * tickMm >= textMm &&
+      tick * tickMm + textMm / 2 <= roomMm + aboveMm);
   const items: Item[] = [polyline([point(x, surfaceMm), point(x, surfaceMm - ticks * tickMm)], scaleLine)];
   for (let tick = 0; tick <= ticks; tick += 1) {
     const mm = tick * tickMm;
     const y = surfaceMm - mm;
     const length = tick % 10 === 0 ? ticksMm.ten : tick % 5 === 0 ? ticksMm.five : ticksMm.one;
     items.push(polyline([point(x, y), point(x + length, y)], scaleLine));
-    if (tick % ticksAFigure === 0 && mm + textMm / 2 <= roomMm + aboveMm)
+    if (hasFigure(tick))
       items.push(text(point(x + ticksMm.ten + 0.4, y + 0.35 * textMm), String(tick / ticksAUnit), textMm));
   }
   return items;

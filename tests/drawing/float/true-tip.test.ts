@@ -7,10 +7,11 @@ import { sampleWaggler } from "../../support/sample-rig.ts";
 
 // An inch is 25.4 mm. Source: the international yard and pound agreement of 1959.
 test.each([
-  ["metric", 1, 10, ["0", "10"]],
-  ["metric first", 1, 10, ["0", "10"]],
-  ["imperial", 2.54, 12.7, ["0", "0.5"]],
-  ["us", 2.54, 12.7, ["0", "0.5"]],
+  ["metric", 1, 10, ["0", "10", "15"]],
+  ["metric first", 1, 10, ["0", "10", "15"]],
+  // The half inch is too near to the tip.
+  ["imperial", 2.54, 15.24, ["0", "0.6"]],
+  ["us", 2.54, 15.24, ["0", "0.6"]],
 ] as const)(
   "in %s units the scale beside a tip has a tick every %s mm",
   (units, tickMm, figureMm, figures) => {
@@ -27,5 +28,23 @@ test.each([
     const ticks = [...new Set(levels)].sort((a, b) => b - a);
     expect(ticks.length).toBeGreaterThan(5);
     for (const [i, y] of ticks.entries()) expect(ticks[0]! - y).toBeCloseTo(i * tickMm, 6);
+  },
+);
+
+test.each(["metric", "imperial"] as const)(
+  "in %s units the tip that is told has its figure on the scale, and no two stand in each other",
+  (units) => {
+    const { ruler, tip } = makeFigures(units, drawingKit.words, "en");
+    for (const textMm of [2.82, 4.2, 5.64])
+      for (const toldMm of [5, 10, 15, 20, 25, 35, 50]) {
+        const { items } = drawTrueTip(sampleWaggler.rig.float, toldMm, textMm, ruler.tip);
+        const labels = flatItems(items).flatMap((item) => (item.kind === "text" ? [item] : []));
+        expect(labels[0]!.text).toBe("0");
+        expect(labels.map(({ text }) => text)).toContain(/^[\d.]+/.exec(tip(toldMm))![0]);
+        const heights = labels.map(({ yMm }) => yMm).sort((a, b) => b - a);
+        // Digits of this face are 0.7 of their size high.
+        for (const [at, yMm] of heights.slice(1).entries())
+          expect(heights[at]! - yMm).toBeGreaterThan(0.7 * textMm);
+      }
   },
 );
