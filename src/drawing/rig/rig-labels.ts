@@ -121,10 +121,9 @@ function groupLabel(group: ShotGroup, hookLengthMm: number, kit: DrawingKit): Ri
   const distance = spread ? figures.shortGaps(fromHookMm, toHookMm) : figures.shortGap(fromHookMm);
   const label = { about: "shot", fromHookMm, toHookMm, group } as const;
   const brief = distanceFirst(distance, shot);
-  if (group.kind === "run") {
-    const gap = together(figures.shortGap(group.gapMm));
-    return { ...label, runs: distanceFirst(distance, words("drawing.rig.run", { shot, gap })), brief };
-  }
+  // The gap itself, rounded, would not add up to the range beside it.
+  if (group.kind === "run")
+    return { ...label, runs: distanceFirst(distance, words("drawing.rig.run", { shot })), brief };
   return isAtLoop(group, hookLengthMm)
     ? { ...label, runs: distanceFirst(distance, words("drawing.rig.at-loop", { shot })), brief }
     : { ...label, runs: brief };

@@ -127,6 +127,16 @@ describe("rig drawings", () => {
     expect(texts.filter(({ text }) => text.includes("not to scale"))).toHaveLength(1);
   });
 
+  test("a range tells its two ends and that it is even, and no gap that, rounded, would not lead from one to the other", () => {
+    const base = sampleRigs[0]!;
+    const line = Array.from({ length: 13 }, (_, at) => sampleShot("No 8", "spread", 420 + 54.2 * at));
+    const depth = { ...base.depths[0]!, inWater: undefined, lineShot: line };
+    for (const place of places) {
+      const labels = labelsOf(drawRig(base, depth, place.box, drawingKit, place));
+      expect(labels.map((label) => label.replace(/\s/g, " "))).toContain("42 to 107 cm 13 × No 8, evenly");
+    }
+  });
+
   test("the distance of shot pinched on together points at the lowest of them", () => {
     const base = sampleRigs[0]!;
     const line = [400, 402, 404, 406, 408].map((mm) => sampleShot("No 6", "bulk", mm));

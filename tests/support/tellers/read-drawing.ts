@@ -37,8 +37,10 @@ export function readDrawing(drawing: Drawing, teller: string): Statement[] {
       told.push({ teller, depthCm, of: "setting", cm, moved: held[1] ? "stop knot" : "float" });
       if (held[2]) told.push({ teller, depthCm, of: "lock", ...readLock(held[2]) });
     } else if (!words!.startsWith("loop of the hook length")) {
-      const counts = readLoad(words!.replace(/, just above the loop$|, \d+ cm apart$/, ""));
-      const stretch = to && { stretch: words!.endsWith("apart") ? ("even" as const) : ("uneven" as const) };
+      const counts = readLoad(words!.replace(/, just above the loop$|, evenly$/, ""));
+      const stretch = to && {
+        stretch: words!.endsWith(", evenly") ? ("even" as const) : ("uneven" as const),
+      };
       groups.unshift({ counts, placesCm: to ? [cm, Number(to)] : [cm], ...(stretch || {}) });
     }
   }
