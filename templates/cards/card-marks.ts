@@ -53,46 +53,73 @@ export function rulerInMm(edge: CardEdge): number {
   return rulerBodyMm(edge) + 0.6;
 }
 
-/**
- * A true ruler of centimetres or inches along the left edge, 0 at its head. A line parts its figures from the words: without it
- * the 5 of a ruler before the setting `74 cm` reads `574 cm`.
- */
-export function ruler(heightMm: number, { whiteMm }: CardEdge, { unitMm, parts, cardUnits }: Ruler): Item[] {
-  const rulerMm = cardUnits * unitMm;
-  const top = (heightMm - rulerMm) / 2;
-  const sizeMm = figurePt * mmPerPoint;
-  const bodyMm = rulerBodyMm({ whiteMm });
-  const steps: PathStep[] = [
-    ["M", bodyMm, top],
-    ["L", bodyMm, top + rulerMm],
-  ];
-  const items: Item[] = [];
-  for (let part = 0; part <= cardUnits * parts; part += 1) {
-    const mm = (part * unitMm) / parts;
+/** Where a true ruler of centimetres or inches along the left edge of a card so high has its 0 [mm]. */
+const rulerTopMm = (heightMm: number, { cardUnits, unitMm }: Ruler) => (heightMm - cardUnits * unitMm) / 2;
+
+const asArtifact = (items: readonly Item[]): Item => ({
+  kind: "group",
+  xMm: 0,
+  yMm: 0,
+  artifact: true,
+  items,
+});
+
+/** The ruler's ticks, 0 at its head. */
+export function rulerTicks(heightMm: number, { whiteMm }: CardEdge, scale: Ruler): Item[] {
+  const { unitMm, parts, cardUnits } = scale;
+  const top = rulerTopMm(heightMm, scale);
+  const steps = Array.from({ length: cardUnits * parts + 1 }, (_, part): PathStep[] => {
+    const yMm = top + (part * unitMm) / parts;
     const tick = part % parts === 0 ? tickMm.ten : (2 * part) % parts === 0 ? tickMm.five : tickMm.one;
-    steps.push(["M", whiteMm, top + mm], ["L", whiteMm + tick, top + mm]);
-    if (part % parts !== 0 || part === 0 || part === cardUnits * parts) continue;
-    const xMm = whiteMm + tickMm.ten + 0.3;
-    items.push({
-      kind: "text",
-      xMm,
-      yMm: top + mm + 0.35 * sizeMm,
-      text: String(part / parts),
-      sizeMm,
-      face: "regular",
-      ink: "ink",
-      anchor: "start",
-    });
-  }
-  return [
-    {
-      kind: "group",
-      xMm: 0,
-      yMm: 0,
-      artifact: true,
-      items: [{ kind: "path", steps, stroke: rulerStroke }, ...items],
-    },
+    return [
+      ["M", whiteMm, yMm],
+      ["L", whiteMm + tick, yMm],
+    ];
+  }).flat();
+  return [asArtifact([{ kind: "path", steps, stroke: rulerStroke }])];
+}
+
+/** A stretch of a card's height [mm from its head]. */
+interface Stretch {
+  readonly fromMm: number;
+  readonly toMm: number;
+}
+
+/**
+ * The ruler's figures beside a stretch of the card, and the line that parts them from the words there. Beside the one figure to
+ * remember there are none: the 5 of a ruler before the setting `74 cm` reads `574 cm`, and the line is taken for a 1.
+ */
+export function rulerFigures(heightMm: number, edge: CardEdge, scale: Ruler, beside: Stretch): Item[] {
+  const { unitMm, cardUnits } = scale;
+  const top = rulerTopMm(heightMm, scale);
+  const fromMm = Math.max(top, beside.fromMm);
+  const toMm = Math.min(top + cardUnits * unitMm, beside.toMm);
+  const sizeMm = figurePt * mmPerPoint;
+  const xMm = edge.whiteMm + tickMm.ten + 0.3;
+  const bodyMm = rulerBodyMm(edge);
+  const line: PathStep[] = [
+    ["M", bodyMm, fromMm],
+    ["L", bodyMm, toMm],
   ];
+  const figures = Array.from({ length: cardUnits - 1 }, (_, at) => ({
+    unit: at + 1,
+    yMm: top + (at + 1) * unitMm,
+  }))
+    .filter(({ yMm }) => yMm - sizeMm / 2 >= fromMm && yMm + sizeMm / 2 <= toMm)
+    .map(
+      ({ unit, yMm }): Item => ({
+        kind: "text",
+        xMm,
+        yMm: yMm + 0.35 * sizeMm,
+        text: String(unit),
+        sizeMm,
+        face: "regular",
+        ink: "ink",
+        anchor: "start",
+      }),
+    );
+  if (figures.length === 0) return [];
+  return [asArtifact([{ kind: "path", steps: line, stroke: rulerStroke }, ...figures])];
 }
 
 /** What a card's edge tells of it: the kind of water by shape, the level by bars. */

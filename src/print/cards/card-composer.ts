@@ -56,7 +56,9 @@ export function makeComposer(
     },
     front: (look, parts, lack = "noticed") => {
       const picture = rigPicture(solved, drawn, kit, look.figurePt * mmPerPoint, look.shared, lack);
-      const front = { card, look, scale: kit.figures.ruler, picture: { alt, draw: picture.draw } };
+      const { heightMm } = format.front;
+      const scale = kit.figures.ruler;
+      const front = { card, look, heightMm, scale, picture: { alt, draw: picture.draw } };
       const tip = parts.includes("true-tip") ? { tip: tipPicture(solved, kit, look) } : {};
       return picture.checked(layOut(CardFront({ ...front, ...tip }), format.front, fonts));
     },

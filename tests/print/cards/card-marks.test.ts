@@ -1,13 +1,23 @@
 import { expect, test } from "vitest";
+import { nodeFonts } from "../../../src/layout/node-fonts.ts";
+import { cardFormats } from "../../../src/print/cards/card-formats.ts";
+import { layOutCard } from "../../../src/print/cards/lay-out-card.ts";
+import { makeFigures } from "../../../src/words/figures.ts";
 import {
   clearOfPunchMm,
   edgeTab,
   punchMark,
-  ruler,
+  rulerFigures,
   rulerInMm,
+  rulerTicks,
   tabFromMm,
 } from "../../../templates/cards/card-marks.ts";
+import { flatItems } from "../../support/drawing-checks.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
+import { sampleRigs } from "../../support/sample-rig.ts";
+import { sampleGuide } from "../sample-print.ts";
+
+const fonts = nodeFonts();
 
 test.each([0, 6.35])(
   "the hole is guided in two steps off a white edge of %s mm, its film all round the paper's hole",
@@ -49,23 +59,57 @@ test.each([0, 6.35])(
   "a line parts the figures of a ruler off a white edge of %s mm from the words, which begin beside it",
   (whiteMm) => {
     const { figures, measure } = drawingKit;
-    const [group] = ruler(86, { whiteMm }, figures.ruler);
+    const [group] = rulerFigures(86, { whiteMm }, figures.ruler, { fromMm: 0, toMm: 86 });
     if (group?.kind !== "group") throw new Error("a ruler is a group");
-    const [lines, ...numbers] = group.items;
-    if (lines?.kind !== "path") throw new Error("a ruler has lines");
-    const points = lines.steps.flatMap((step) => (step[0] === "Z" ? [] : [step.slice(1) as number[]]));
-    const rightMm = Math.max(...points.map(([x = 0]) => x));
-    const along = points.filter(([x]) => x === rightMm).map(([, y = 0]) => y);
-    expect(Math.max(...along) - Math.min(...along)).toBeCloseTo(
-      figures.ruler.cardUnits * figures.ruler.unitMm,
-      6,
-    );
+    const [line, ...numbers] = group.items;
+    if (line?.kind !== "path") throw new Error("a line parts the figures");
+    const points = line.steps.flatMap((step) => (step[0] === "Z" ? [] : [step.slice(1) as number[]]));
+    const [[rightMm = 0, fromMm = 0] = [], [, toMm = 0] = []] = points;
+    expect(toMm - fromMm).toBeCloseTo(figures.ruler.cardUnits * figures.ruler.unitMm, 6);
     const figuresEndMm = numbers.map((one) =>
       one.kind === "text" ? one.xMm + measure(one.text, one.sizeMm, one.face) : 0,
     );
     expect(figuresEndMm.length).toBeGreaterThan(5);
     expect(rightMm - Math.max(...figuresEndMm)).toBeGreaterThan(0.3);
     expect(rulerInMm({ whiteMm }) - rightMm).toBeGreaterThan(0.5);
+  },
+);
+
+test("a ruler of eight centimetres has a tick each millimetre, from its head to its end", () => {
+  const [group] = rulerTicks(86, { whiteMm: 0 }, drawingKit.figures.ruler);
+  if (group?.kind !== "group" || group.items[0]?.kind !== "path") throw new Error("a ruler is a group");
+  const ticks = group.items[0].steps.flatMap((step) => (step[0] === "M" ? [step[2]] : []));
+  expect(ticks).toHaveLength(81);
+  for (const [at, yMm] of ticks.entries()) expect(yMm).toBeCloseTo(3 + at, 6);
+});
+
+const units = ["metric", "imperial"] as const;
+const formats = ["ID-1", "A7", "A6", "A5", "quarter Letter", "half Letter"] as const;
+
+test.each(units.flatMap((unit) => formats.map((format) => [unit, format] as const)))(
+  "in %s units no figure and no line of the ruler stands beside the one figure to remember, %s",
+  (unit, format) => {
+    const kit = { ...drawingKit, figures: makeFigures(unit, drawingKit.words, "en") };
+    for (const solved of sampleRigs) {
+      const { front } = layOutCard(solved, cardFormats[format], sampleGuide, kit, fonts);
+      const items = flatItems(front.items);
+      const texts = items.flatMap((item) => (item.kind === "text" ? [item] : []));
+      const main = texts.reduce((largest, one) => (one.sizeMm > largest.sizeMm ? one : largest));
+      // From the top of its digits, 0.7 of their size high, to the line they stand on.
+      const beside = (fromMm: number, toMm: number) =>
+        toMm > main.yMm - 0.7 * main.sizeMm && fromMm < main.yMm;
+      const left = texts.filter(({ xMm }) => xMm < main.xMm - 0.5);
+      expect(left.length, solved.rig.id).toBeGreaterThan(0);
+      for (const { yMm, sizeMm, text } of left)
+        expect(beside(yMm - 0.7 * sizeMm, yMm), `${solved.rig.id}: ${text}`).toBe(false);
+      const uprights = items.flatMap((item) => {
+        if (item.kind !== "path" || item.steps.length !== 2) return [];
+        const [[fromX, fromY], [toX, toY]] = item.steps.map((step) => step.slice(1)) as [number[], number[]];
+        return fromX === toX && fromX! < main.xMm && fromX! > main.xMm - 3 ? [[fromY!, toY!] as const] : [];
+      });
+      expect(uprights.length, solved.rig.id).toBeGreaterThan(0);
+      for (const [fromMm, toMm] of uprights) expect(beside(fromMm, toMm), solved.rig.id).toBe(false);
+    }
   },
 );
 
