@@ -5,6 +5,7 @@ import type { DrawingKit } from "../../drawing/kit.ts";
 import { type LayoutStyle, mmPerPoint } from "../../markup/boxes.ts";
 import type { CardContent, CardDepth } from "../../model/card-content.ts";
 import { keyOf } from "../../words/words.ts";
+import { keptTogether } from "./kept-together.ts";
 
 type ShotTable = Pick<TableProps, "widths" | "head" | "columns" | "rows">;
 
@@ -26,9 +27,28 @@ export function shotTable(
     cellGapMm + Math.max(widest(settings, look.settingPt, kit), widest(names, look.figurePt, kit));
   const columnRoomMm = (widthMm - 2 * look.marginMm - look.nameWidthMm) / depths.length;
   const columnsFit = columnMm <= columnRoomMm;
+  const insideMm = widthMm - 2 * look.marginMm;
   return columnsFit && !(differ && first(depths).lock !== undefined)
-    ? columnADepth(card, depths, { ...look, columnMm: columnRoomMm }, kit)
-    : rowADepth(card, depths, look, kit);
+    ? columnADepth(card, depths, { ...look, columnMm: columnRoomMm, insideMm }, kit)
+    : rowADepth(card, depths, { ...look, insideMm }, kit);
+}
+
+/** The look of a back, and its width without its margins [mm]. */
+type Inside = BackLook & { readonly insideMm: number };
+
+/** Lock and places of a depth as they stand in a cell: each shot with its place on one line, as far as there is room. */
+function inCell(
+  { lock, places }: CardDepth,
+  { insideMm, figurePt }: Inside,
+  besideMm: number,
+  { measure }: DrawingKit,
+): Pick<CardDepth, "lock" | "places"> {
+  const widthMm = insideMm - besideMm - cellGapMm;
+  const width = (text: string) => measure(text, figurePt * mmPerPoint, "regular");
+  return {
+    ...(lock !== undefined && { lock: keptTogether(lock, ",", widthMm, width) }),
+    places: keptTogether(places, ";", widthMm, width),
+  };
 }
 
 const settingStyle = ({ settingPt }: Pick<BackLook, "settingPt">): LayoutStyle => ({
@@ -51,14 +71,14 @@ const settingGapMm = 2.5;
 function columnADepth(
   { moved, tipShowing }: CardContent,
   depths: readonly CardDepth[],
-  look: BackLook & { readonly columnMm: number },
+  look: Inside & { readonly columnMm: number },
   kit: DrawingKit,
 ): ShotTable {
   const { words } = kit;
   const settings = depths.map(({ setAt }) => setAt);
   const apart = widest(settings, look.settingPt, kit) + settingGapMm <= look.columnMm;
   const style = settingStyle(apart ? look : { settingPt: look.figurePt });
-  const { lock } = first(depths);
+  const { lock } = inCell(first(depths), look, look.nameWidthMm, kit);
   const setting = {
     name: words(`told.measured-from.${keyOf(moved)}`),
     field: "float setting",
@@ -85,18 +105,20 @@ function columnADepth(
 const across = (name: string, field: string, text: string) => ({ name, field, cells: [{ lines: [text] }] });
 
 /** Places of shot across the table: one row for all depths, or one for each. */
-function placesRows(depths: readonly CardDepth[], look: BackLook, kit: DrawingKit): ShotTable["rows"] {
+function placesRows(depths: readonly CardDepth[], look: Inside, kit: DrawingKit): ShotTable["rows"] {
   const { places } = first(depths);
   const field = "shot on the line";
   if (depths.every((depth) => depth.places === places))
-    return [across(kit.words("card.row.on-line"), field, places)];
+    return [
+      across(kit.words("card.row.on-line"), field, inCell(first(depths), look, look.nameWidthMm, kit).places),
+    ];
   const nameWidth = widest(
     depths.map(({ depth }) => depth),
     look.wordPt,
     kit,
   );
   return depths.map((depth) => ({
-    ...across(depth.depth, `${field}, ${depth.depth}`, depth.places),
+    ...across(depth.depth, `${field}, ${depth.depth}`, inCell(depth, look, nameWidth, kit).places),
     nameStyle: { face: "bold" },
     nameWidth,
   }));
@@ -105,24 +127,26 @@ function placesRows(depths: readonly CardDepth[], look: BackLook, kit: DrawingKi
 function rowADepth(
   { moved, tipShowing }: CardContent,
   depths: readonly CardDepth[],
-  look: BackLook,
+  look: Inside,
   kit: DrawingKit,
 ): ShotTable {
   const { words } = kit;
   const names = depths.map(({ depth }) => depth);
   const settings = depths.map(({ setAt }) => setAt);
   const { wordPt, settingPt } = look;
+  const widths = [
+    widest([...names, words("card.depth")], wordPt, kit),
+    cellGapMm + widest(settings, settingPt, kit),
+  ] as const;
+  const told = depths.map((depth) => ({ ...depth, ...inCell(depth, look, widths[0] + widths[1], kit) }));
   return {
-    widths: [
-      widest([...names, words("card.depth")], wordPt, kit),
-      cellGapMm + widest(settings, settingPt, kit),
-    ],
+    widths,
     head: [
       words("card.depth"),
       words("card.row.by-depth", { what: words(`told.measured-from.${keyOf(moved)}`) }),
     ],
     columns: 3,
-    rows: depths.map((depth) => ({
+    rows: told.map((depth) => ({
       name: depth.depth,
       field: `setting and shot, ${depth.depth}`,
       nameStyle: { face: "bold" },

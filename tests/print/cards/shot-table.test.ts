@@ -4,6 +4,7 @@ import { mmPerPoint } from "../../../src/markup/boxes.ts";
 import { cardContent } from "../../../src/print/cards/card-content.ts";
 import { cardFormats } from "../../../src/print/cards/card-formats.ts";
 import { shotTable } from "../../../src/print/cards/shot-table.ts";
+import { cellGapMm } from "../../../templates/table.tsx";
 import { drawingKit } from "../../support/drawing-kit.ts";
 import { sampleWaggler } from "../../support/sample-rig.ts";
 import { sampleGuide } from "../sample-print.ts";
@@ -37,4 +38,39 @@ function fieldsOf(tipShowing: string | undefined): readonly string[] {
 it("a table of shot tells the tip at each depth where the card does not tell one for all", () => {
   expect(fieldsOf(undefined)).toContain("tip showing");
   expect(fieldsOf("15 mm")).not.toContain("tip showing");
+});
+
+/** The text of a cell in lines no wider than this, as it breaks at its spaces. */
+function brokenAt(text: string, widthMm: number): readonly string[] {
+  const lines: string[] = [];
+  for (const word of text.split(" ")) {
+    const longer = lines.length === 0 ? word : `${lines.at(-1)} ${word}`;
+    const fits =
+      lines.length > 0 && drawingKit.measure(longer, look.figurePt * mmPerPoint, "regular") <= widthMm;
+    if (fits) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines;
+}
+
+it("a shot stays on one line with its places wherever that takes no more lines, and no table grows for it", () => {
+  const places =
+    "No\u00a010 at\u00a032\u00a0cm; 2\u00a0×\u00a0No\u00a08 at\u00a046, 61\u00a0cm; 4\u00a0×\u00a0BB\u00a0+ 3\u00a0×\u00a0No\u00a06 at\u00a075\u00a0cm".replaceAll(
+      " at",
+      "\u00a0at",
+    );
+  const depths = card.depths.map(({ lock: _, ...depth }) => ({ ...depth, places }));
+  let whole = 0;
+  for (let cellMm = 40; cellMm < 130; cellMm += 1) {
+    const widthMm = 2 * look.marginMm + look.nameWidthMm + cellGapMm + cellMm;
+    const { rows } = shotTable(card, depths, look, widthMm, drawingKit);
+    const row = rows.find(({ field }) => field === "shot on the line");
+    if (!row) continue;
+    const told = first(first(row.cells).lines);
+    const lines = brokenAt(told, cellMm);
+    expect(lines.length).toBeLessThanOrEqual(brokenAt(places, cellMm - 0.3).length);
+    expect(told.replaceAll("\u00a0", " ")).toBe(places.replaceAll("\u00a0", " "));
+    whole += lines.slice(0, -1).every((line) => line.endsWith(";")) ? 1 : 0;
+  }
+  expect(whole).toBeGreaterThan(45);
 });
