@@ -4,6 +4,7 @@ import * as fontkit from "fontkit";
 import { type FileFonts, type FontFile, readFontFile } from "./font-file.ts";
 import { makeFonts } from "./fonts.ts";
 import { type LendingFont, withLentSigns } from "./own-face.ts";
+import { withStoutFractions } from "./stout-fractions.ts";
 
 const resolve = createRequire(import.meta.url).resolve;
 
@@ -40,4 +41,7 @@ export function nodeFonts(own?: Uint8Array): FileFonts {
   return both;
 }
 
-const fontsOf = (files: FileFonts["files"]): FileFonts => ({ ...makeFonts(files), files });
+function fontsOf({ regular, bold, italic }: FileFonts["files"]): FileFonts {
+  const files = { regular: withStoutFractions(regular, bold), bold, italic };
+  return { ...makeFonts(files), files };
+}

@@ -58,5 +58,5 @@ test("what a card needs beyond the page's own scripts is at most 350 kB on the w
   const script = withCardFaces(assets, shippedLibrary, makeAnew).get("card.js")!;
   expect(gzipSync(script).length).toBeLessThan(350_000);
   // As it has grown to, so that what makes it larger is noticed.
-  expect(gzipSync(script).length).toBeLessThan(96_000);
+  expect(gzipSync(script).length).toBeLessThan(97_500);
 });
