@@ -1,4 +1,4 @@
-import { tipStepMm } from "../core/float/tip.ts";
+import { toldTipMm } from "../core/float/tip.ts";
 import type { LockGroups } from "../core/loading/loading.ts";
 import type { CountedShot, GroupedShot } from "../core/tackle/shot-groups.ts";
 import type { C, G, Ml, Mm, Ms, S, Share } from "../core/units.ts";
@@ -181,7 +181,7 @@ function figuresWith(
       ),
     hookSet: (from, to) => hookSet(from, to, stillPlaces, gaps),
     lineSet: (from, to) => hookSet(from, to, flowPlaces, gaps),
-    tip: (mm) => own.small(inSteps(mm, tipStepMm)),
+    tip: (mm) => own.small(toldTipMm(mm)),
     small: own.small,
     size: own.size,
     // Makers weigh shot and floats in grams, whatever a reader measures in.

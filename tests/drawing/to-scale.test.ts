@@ -3,10 +3,15 @@ import { lengthMm } from "../../src/core/float/float.ts";
 import { moveFloat } from "../../src/core/float/moved-float.ts";
 import type { HangPoint } from "../../src/core/flow/line-balance.ts";
 import { neighbours, withId } from "../../src/core/lists.ts";
+import { flatDegrees, floatPictures, floatPose } from "../../src/drawing/float/float-poses.ts";
+import { drawFloatState } from "../../src/drawing/float/float-states.ts";
 import type { Drawing, PathItem, TextItem } from "../../src/drawing/model.ts";
 import { drawPictures } from "../../src/drawing/pictures.ts";
 import type { PictureReference } from "../../src/model/pictures.ts";
 import type { SolvedDepth, SolvedRig } from "../../src/model/solved.ts";
+import { cardFormats } from "../../src/print/cards/card-formats.ts";
+import { tipPicture } from "../../src/print/cards/card-pictures.ts";
+import { shotTable } from "../../src/words/tables.ts";
 import { pictureRoom, sinkDrawing } from "../../templates/pages/rig-picture.ts";
 import { flatItems } from "../support/drawing-checks.ts";
 import { everyPicture } from "../support/every-picture.ts";
@@ -342,5 +347,47 @@ describe("what is drawn is to scale, or said not to be", () => {
           }
         }
       }
+  });
+});
+
+/** The tip that stands in a text [mm]. */
+const toldIn = (text: string | undefined) => Number(/(\d+)\smm/.exec(text ?? "")?.[1]);
+
+/** The top of an outline that goes down a tip and up again, midway between the places that it starts and ends with. */
+function tipTop(outline: PathItem): number {
+  const [start, end] = [endsOf(outline)[0]!, endsOf(outline).at(-1)!];
+  return (start[1] + end[1]) / 2;
+}
+
+describe("a tip is drawn as high as it is told", () => {
+  test.each(rigs)("$rig.id, beside each state of its float", (solved) => {
+    for (const [i, depth] of solved.depths.entries())
+      for (const picture of floatPictures) {
+        const drawing = drawFloatState(picture, solved, depth, 80, kit, { textMm });
+        const pose = drawing && floatPose(picture, solved, depth, kit);
+        if (!pose || pose.tipMm === null || pose.leanDegrees === flatDegrees) continue;
+        const isAsSet = ["right", "depth-right"].includes(picture);
+        const told = toldIn(
+          isAsSet ? shotTable(solved, kit).rows[i]!.at(-1) : said(drawing).split("tip, mm")[1],
+        );
+        if (Number.isNaN(told)) continue;
+        const [zero, next] = textsOf(drawing).filter(({ text }) => /^\d+$/.test(text));
+        const perMm = (zero!.yMm - next!.yMm) / (Number(next!.text) - Number(zero!.text));
+        const tip = pathsOf(drawing).findLast(({ fill, stroke }) => fill === "accent" && stroke)!;
+        const drawnMm = (zero!.yMm - 0.35 * textMm - tipTop(tip)) / perMm;
+        expect([picture, drawnMm / Math.cos((pose.leanDegrees * Math.PI) / 180)]).toEqual([
+          picture,
+          expect.closeTo(told, 6),
+        ]);
+      }
+  });
+
+  test.each(rigs)("$rig.id, true to size on its card", (solved) => {
+    const { alt, widthMm, heightMm, draw } = tipPicture(solved, kit, cardFormats.A6.fronts[0]);
+    const paths = flatItems(draw(widthMm, heightMm)).flatMap((item) => (item.kind === "path" ? [item] : []));
+    const tip = paths.find(({ fill }) => fill === "accent")!;
+    const surface = paths.find(({ fill, steps }) => !fill && steps[0]![1] === 0)!;
+    const top = Math.min(...endsOf(tip).map(([, y]) => y));
+    expect(endsOf(surface)[0]![1] - top).toBeCloseTo(toldIn(alt), 6);
   });
 });

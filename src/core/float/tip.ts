@@ -6,6 +6,11 @@ import { heightOfVolumeMm, volumeBelowMm3 } from "./profile.ts";
 /** A tip is told to so much [mm]: differences below it do not count. */
 export const tipStepMm: Mm = 5;
 
+/** The tip above the water as it is told, and so as it is drawn wherever it is read off [mm]: to the nearest 5 mm. */
+export function toldTipMm(showingMm: Mm): Mm {
+  return Math.round(showingMm / tipStepMm) * tipStepMm;
+}
+
 /**
  * Tip above the water at a load.
  *

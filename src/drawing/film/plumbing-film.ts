@@ -1,11 +1,12 @@
 import type { PlumbingStep } from "../../core/depth/plumbing.ts";
-import { type Float, lengthMm } from "../../core/float/float.ts";
+import { lengthMm } from "../../core/float/float.ts";
 import { tipShowingMm } from "../../core/float/tip.ts";
 import { rising } from "../../core/lists.ts";
 import { lockShotOf, totalPullG } from "../../core/loading/loading.ts";
 import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
+import { seenMm, seenTip } from "../float/seen-tip.ts";
 import { arrow, bold, type Point, point, polyline, text } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item, PathItem } from "../model.ts";
@@ -119,10 +120,10 @@ function plumbed(
   tip: ShownTip,
   { middleMm, surfaceMm, bedMm, scale }: Water,
 ): Item[] {
-  const float = seenTip(rig.float, scale);
+  const float = seenTip(rig.float, leastTipMm / scale);
   const floatMm = lengthMm(float);
   const isFlat = tip === undefined;
-  const shownMm = isFlat ? floatMm / 2 : drawnMm(tip ?? offMark(step, depth), rig.float, float);
+  const shownMm = isFlat ? floatMm / 2 : seenMm(tip ?? offMark(step, depth), rig.float, float);
   const top = point(middleMm, surfaceMm - shownMm * scale);
   const water = point(middleMm, surfaceMm);
   const foot = point(middleMm, top.yMm + floatMm * scale);
@@ -147,27 +148,6 @@ function plumbed(
 
 /** The marked tip of the float is drawn at least this long: to the scale of the water it would not be seen. */
 const leastTipMm = 1.1;
-
-/** The float with a tip as long as it takes to be seen at a scale. */
-function seenTip(float: Float, scale: number): Float {
-  const { tipShowingMm, profile } = float;
-  const ratio = Math.max(1, leastTipMm / (scale * tipShowingMm));
-  const markMm = lengthMm(float) - tipShowingMm;
-  return {
-    ...float,
-    tipShowingMm: ratio * tipShowingMm,
-    profile: profile.map(({ atMm, diameterMm }) => ({
-      atMm: Math.min(atMm, markMm) + ratio * Math.max(0, atMm - markMm),
-      diameterMm,
-    })),
-  };
-}
-
-/** What is above the water of a float whose tip is drawn longer; what is under is as far down as it is. */
-function drawnMm(shownMm: Mm, { tipShowingMm }: Float, drawn: Float): Mm {
-  const ofTipMm = Math.min(Math.max(0, shownMm), tipShowingMm);
-  return shownMm + ofTipMm * (drawn.tipShowingMm / tipShowingMm - 1);
-}
 
 interface HandRoom {
   readonly lineX: number;

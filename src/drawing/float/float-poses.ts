@@ -1,6 +1,6 @@
 import { movedPart } from "../../core/depth/setting.ts";
 import { moveFloat } from "../../core/float/moved-float.ts";
-import { tipShowingMm } from "../../core/float/tip.ts";
+import { tipShowingMm, toldTipMm } from "../../core/float/tip.ts";
 import { lockShotOf, totalPullG } from "../../core/loading/loading.ts";
 import type { StateGroup } from "../../model/pictures.ts";
 import type { Rig } from "../../model/rig.ts";
@@ -225,13 +225,17 @@ export const stateGroups: Readonly<Record<StateGroup, readonly FloatPicture[]>> 
   all: floatPictures,
 };
 
-/** A float's pose in one of the states, from the rig's figures; undefined where the rig has no such state. */
+/**
+ * A float's pose in one of the states, from the rig's figures, its tip as high as it is told; undefined where the rig has
+ * no such state.
+ */
 export function floatPose(
   picture: FloatPicture,
   solved: SolvedRig,
   depth: SolvedDepth,
   kit: DrawingKit,
 ): FloatPose | undefined {
-  const pose: PoseOf = poses[picture];
-  return pose(solved, depth, kit);
+  const poseOf: PoseOf = poses[picture];
+  const pose = poseOf(solved, depth, kit);
+  return pose && { ...pose, tipMm: pose.tipMm === null ? null : toldTipMm(pose.tipMm) };
 }

@@ -1,4 +1,5 @@
 import { lengthMm } from "../../core/float/float.ts";
+import { toldTipMm } from "../../core/float/tip.ts";
 import { last, paired } from "../../core/lists.ts";
 import type { Sink } from "../../core/sink/sink-of-rig.ts";
 import type { SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
@@ -61,7 +62,7 @@ export function drawPatternColumn({ rig }: SolvedRig, depth: SolvedDepth, column
     polyline([point(x - 1, loop), point(x + 1, loop)], thin),
     ...parts.floatBody.draw({
       ...floatLook(float),
-      at: point(x, surfaceMm + (lengthMm(float) - depth.tipShowingMm) * scale),
+      at: point(x, surfaceMm + (lengthMm(float) - toldTipMm(depth.tipShowingMm)) * scale),
       lengthScale: scale,
       widthScale: Math.max(scale, 1.8 / widest),
     }),

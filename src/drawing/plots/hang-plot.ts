@@ -1,11 +1,11 @@
-import type { Float } from "../../core/float/float.ts";
-import { diameterAtMm, type Profile, topMm } from "../../core/float/profile.ts";
+import { type Float, lengthMm } from "../../core/float/float.ts";
 import type { FlowHang } from "../../core/flow/hang.ts";
 import type { HangPoint } from "../../core/flow/line-balance.ts";
 import { entry, first, last } from "../../core/lists.ts";
 import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { floatLook } from "../float/float-parts.ts";
+import { seenTip } from "../float/seen-tip.ts";
 import { boldMm, circle, type Point, point, polyline, text, thin, thinSoft } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import { layLabel, paintLabel } from "../labels/label-text.ts";
@@ -74,20 +74,6 @@ const strokes: readonly Stroke[] = [
 ];
 
 const strokeOf = (place: number) => entry(strokes, place % strokes.length);
-
-/** A float whose tip above the water is longer than it is, so that it is seen. */
-function tipRaised({ profile }: Float, draughtMm: Mm, tipMm: Mm): { profile: Profile; tipMm: Mm } {
-  const times = tipMm / Math.max(1, topMm(profile) - draughtMm);
-  const above = profile.filter(({ atMm }) => atMm > draughtMm);
-  return {
-    tipMm,
-    profile: [
-      ...profile.filter(({ atMm }) => atMm < draughtMm),
-      { atMm: draughtMm, diameterMm: diameterAtMm(profile, draughtMm) },
-      ...above.map((one) => ({ ...one, atMm: draughtMm + times * (one.atMm - draughtMm) })),
-    ],
-  };
-}
 
 /** Place on the line at a distance from the hook, between the points that are known. */
 export function placeOn(shape: readonly HangPoint[], fromHookMm: number): Point | undefined {
@@ -265,8 +251,7 @@ function hanging(
       }),
     ]),
     ...parts.floatBody.draw({
-      ...floatLook(float),
-      ...tipRaised(float, draughtMm, (tipMm - 0.5) / scale),
+      ...floatLook(seenTip(float, (tipMm - 0.5) / scale, lengthMm(float) - draughtMm)),
       at: at(point(0, draughtMm)),
       lengthScale: scale,
       widthScale: bodyMm / widest,

@@ -1,4 +1,5 @@
 import { type Float, lengthMm } from "../../core/float/float.ts";
+import { toldTipMm } from "../../core/float/tip.ts";
 import type { SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
 import { type Point, point } from "../items.ts";
 import type { Box } from "../kit.ts";
@@ -103,7 +104,8 @@ function rigFrame(
   const height = box.heightMm - room.aboveMm - room.belowMm;
   const floatLengthScale = Math.min(1, (floatShare * height) / lengthMm(float));
   const widest = Math.max(...float.profile.map((p) => p.diameterMm));
-  const surfaceMm = room.aboveMm + Math.max(1, depth.tipShowingMm * floatLengthScale + 0.6);
+  const tipMm = toldTipMm(depth.tipShowingMm);
+  const surfaceMm = room.aboveMm + Math.max(1, tipMm * floatLengthScale + 0.6);
   const bedMm = box.heightMm - room.belowMm;
   const leastX = Math.min(16, Math.max(water === "flowing" ? 11 : 9, 0.17 * box.widthMm));
   const trailMm = (-shape.lean(0) * (bedMm - surfaceMm)) / depth.depthMm;
@@ -113,7 +115,7 @@ function rigFrame(
     float,
     surfaceMm,
     bedMm,
-    floatAt: point(x, surfaceMm + depth.draughtMm * floatLengthScale),
+    floatAt: point(x, surfaceMm + (lengthMm(float) - tipMm) * floatLengthScale),
     floatLengthScale,
     floatWidthScale: Math.max(floatLengthScale, leastFloatWidthMm / widest),
     footMm: room.footMm,

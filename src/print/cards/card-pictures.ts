@@ -1,5 +1,5 @@
 import type { BackLook, FrontLook, SizedPicture } from "../../../templates/cards/card-look.ts";
-import { tipStepMm } from "../../core/float/tip.ts";
+import { toldTipMm } from "../../core/float/tip.ts";
 import { drawTrueTip } from "../../drawing/float/true-tip.ts";
 import type { DrawingKit } from "../../drawing/kit.ts";
 import { drawShotSlot, forSlot } from "../../drawing/shot-slot.ts";
@@ -11,10 +11,9 @@ import type { CardFormat } from "./card-formats.ts";
 /** The tip as the card tells it, true to size. */
 export function tipPicture({ rig, depths }: SolvedRig, kit: DrawingKit, { wordPt }: FrontLook): SizedPicture {
   const { tipAsSetMm } = drawnOf(depths);
-  const toldMm = Math.round(tipAsSetMm / tipStepMm) * tipStepMm;
   const { widthMm, heightMm, items } = drawTrueTip(
     rig.float,
-    toldMm,
+    toldTipMm(tipAsSetMm),
     wordPt * mmPerPoint,
     kit.figures.ruler.tip,
   );
