@@ -12,14 +12,26 @@ export const boldMm = 0.6;
 export const thin: Stroke = { ink: "ink", widthMm: thinMm };
 export const thinSoft: Stroke = { ink: "soft", widthMm: thinMm };
 export const bold: Stroke = { ink: "ink", widthMm: boldMm };
+/** What moves, or is to be seen first. */
+export const accent: Stroke = { ink: "accent", widthMm: 0.9 };
 
 export function point(xMm: number, yMm: number): Point {
   return { xMm, yMm };
 }
 
+/** The place a share of the way from one to another; 0 at the first, 1 at the second. */
+export function partWay(a: Point, b: Point, share: number): Point {
+  return point(a.xMm + (b.xMm - a.xMm) * share, a.yMm + (b.yMm - a.yMm) * share);
+}
+
 /** A step of a path: on along a curve that sets out towards `a` and comes from `b`, to `end`. */
 export function curveTo(a: Point, b: Point, end: Point): PathStep {
   return ["C", a.xMm, a.yMm, b.xMm, b.yMm, end.xMm, end.yMm];
+}
+
+/** A line that sets out from a point. */
+export function pathFrom(from: Point, steps: readonly PathStep[], stroke: Stroke): PathItem {
+  return { kind: "path", steps: [["M", from.xMm, from.yMm], ...steps], stroke };
 }
 
 /** Straight lines through the points. */
@@ -61,6 +73,22 @@ export function text(
 ): TextItem {
   const { face = "regular", ink = "ink", anchor = "start" } = look;
   return { kind: "text", xMm: at.xMm, yMm: at.yMm, text: words, sizeMm, face, ink, anchor };
+}
+
+/** How far the control points of a curve lie from the ends of the quarter of a circle that it stands for, in radii. */
+const quarter = 0.5523;
+
+/** The outline of an ellipse by its middle and half its width and height [mm]. */
+export function ellipse({ xMm: x, yMm: y }: Point, halfWideMm: number, halfHighMm: number): PathStep[] {
+  const [rx, ry, kx, ky] = [halfWideMm, halfHighMm, quarter * halfWideMm, quarter * halfHighMm];
+  return [
+    ["M", x, y - ry],
+    ["C", x + kx, y - ry, x + rx, y - ky, x + rx, y],
+    ["C", x + rx, y + ky, x + kx, y + ry, x, y + ry],
+    ["C", x - kx, y + ry, x - rx, y + ky, x - rx, y],
+    ["C", x - rx, y - ky, x - kx, y - ry, x, y - ry],
+    ["Z"],
+  ];
 }
 
 /** An arrow head at `tip`, pointing along `from` → `tip`. */

@@ -1,3 +1,4 @@
+import { base64 } from "./base64.ts";
 import { measureText } from "./labels/font-metrics.ts";
 import type { Drawing, ImageItem, Item, PathStep, Stroke, TextItem } from "./model.ts";
 import { colourOf, type Theme } from "./palette.ts";
@@ -58,8 +59,6 @@ export function imageToSvg({ xMm, yMm, widthMm, heightMm, image }: ImageItem): s
   const box = `x="${round(xMm)}" y="${round(yMm)}" width="${round(widthMm)}" height="${round(heightMm)}"`;
   return `<image ${box} href="data:image/jpeg;base64,${base64(image.jpeg)}"/>`;
 }
-
-const base64 = (bytes: Uint8Array) => btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(""));
 
 const faces = { regular: "", bold: ' font-weight="600"', italic: ' font-style="italic"' };
 const anchors = { start: "", middle: ' text-anchor="middle"', end: ' text-anchor="end"' };

@@ -1,7 +1,7 @@
 import { last } from "../../core/lists.ts";
 import type { Facing, KnotObject } from "../../model/knot-picture.ts";
 import { type Curve, curveThrough, type Place, wholePath } from "../curve.ts";
-import { circle, point, polygon, thin, thinMm } from "../items.ts";
+import { circle, type Point, point, polygon, polyline, thin, thinMm } from "../items.ts";
 import type { Item, PathStep } from "../model.ts";
 import type { Strand } from "./strand-paint.ts";
 import { place } from "./strand-path.ts";
@@ -17,6 +17,12 @@ export interface Fit {
 
 export function onPicture(fit: Fit, p: Place): Place {
   return { x: fit.xMm + p.x * fit.scale, y: fit.yMm + p.y * fit.scale, height: p.height };
+}
+
+/** The same as a point of the drawing. */
+function pointOn(fit: Fit, p: Place): Point {
+  const { x, y } = onPicture(fit, p);
+  return point(x, y);
 }
 
 const quarterTurns: Readonly<Record<Facing, number>> = { right: 0, down: 1, left: 2, up: 3 };
@@ -133,8 +139,7 @@ function floatBody({ at, length, shape, lying }: Of<"float">, fit: Fit): Item[] 
     const p = lying
       ? { x: end.x + up * length, y: end.y + out * length, height: 0 }
       : { x: end.x + out * length, y: end.y - up * length, height: 0 };
-    const on = onPicture(fit, p);
-    return point(on.x, on.y);
+    return pointOn(fit, p);
   };
   const half = outlines[shape];
   const smooth = (rim: readonly (readonly [number, number])[]) =>
@@ -154,44 +159,32 @@ function floatBody({ at, length, shape, lying }: Of<"float">, fit: Fit): Item[] 
 function rubber({ at, length, width, lying }: Of<"rubber">, fit: Fit): Item[] {
   const c = place(at);
   const [w, h] = lying ? [length, width] : [width, length];
-  const corner = (x: number, y: number) => {
-    const on = onPicture(fit, { x: c.x + (x * w) / 2, y: c.y + (y * h) / 2, height: 0 });
-    return point(on.x, on.y);
-  };
+  const corner = (x: number, y: number) =>
+    pointOn(fit, { x: c.x + (x * w) / 2, y: c.y + (y * h) / 2, height: 0 });
   return [polygon([corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)], "soft", thin)];
 }
 
 function shot({ at, radius, facing }: Of<"shot">, fit: Fit): Item[] {
   const c = place(at);
-  const on = onPicture(fit, c);
   const turn = turned(c, facing);
-  const slitFrom = onPicture(fit, turn(-radius * 0.15, 0));
-  const slitTo = onPicture(fit, turn(radius, 0));
   return [
-    circle(point(on.x, on.y), radius * fit.scale, { fill: "ink" }),
-    {
-      kind: "path",
-      steps: [
-        ["M", slitFrom.x, slitFrom.y],
-        ["L", slitTo.x, slitTo.y],
-      ],
-      stroke: { ink: "paper", widthMm: Math.max(thinMm, radius * fit.scale * 0.22) },
-    },
+    circle(pointOn(fit, c), radius * fit.scale, { fill: "ink" }),
+    polyline([pointOn(fit, turn(-radius * 0.15, 0)), pointOn(fit, turn(radius, 0))], {
+      ink: "paper",
+      widthMm: Math.max(thinMm, radius * fit.scale * 0.22),
+    }),
   ];
 }
 
 function bead({ at, radius }: Of<"bead">, fit: Fit): Item[] {
-  const on = onPicture(fit, place(at));
-  return [circle(point(on.x, on.y), radius * fit.scale, { fill: "paper", stroke: thin })];
+  return [circle(pointOn(fit, place(at)), radius * fit.scale, { fill: "paper", stroke: thin })];
 }
 
 /** A small barrel with slanting bars, for a knot that is tied already. */
 function tied({ at, length, width }: Of<"tied">, fit: Fit): Item[] {
   const c = place(at);
-  const put = (x: number, y: number) => {
-    const on = onPicture(fit, { x: c.x + (x * length) / 2, y: c.y + (y * width) / 2, height: 0 });
-    return point(on.x, on.y);
-  };
+  const put = (x: number, y: number) =>
+    pointOn(fit, { x: c.x + (x * length) / 2, y: c.y + (y * width) / 2, height: 0 });
   const box = [put(-1, -0.6), put(-0.7, -1), put(0.7, -1), put(1, -0.6)];
   const below = [put(1, 0.6), put(0.7, 1), put(-0.7, 1), put(-1, 0.6)];
   const bar = (x: number): PathStep[] => {
@@ -210,14 +203,8 @@ function tied({ at, length, width }: Of<"tied">, fit: Fit): Item[] {
 /** A dashed line across the strand. */
 function cut({ at, facing }: Of<"cut">, fit: Fit): Item[] {
   const turn = turned(place(at), facing);
-  const ends = [turn(0, -4), turn(0, 4)].map((p) => onPicture(fit, p));
-  return [
-    {
-      kind: "path",
-      steps: ends.map((p, i) => [i === 0 ? "M" : "L", p.x, p.y] as const),
-      stroke: { ink: "accent", widthMm: 0.5, dashMm: [0.9, 0.6] },
-    },
-  ];
+  const ends = [turn(0, -4), turn(0, 4)].map((p) => pointOn(fit, p));
+  return [polyline(ends, { ink: "accent", widthMm: 0.5, dashMm: [0.9, 0.6] })];
 }
 
 function cross({ at, size }: Of<"cross">, fit: Fit): Item[] {

@@ -1,4 +1,4 @@
-import { type Point, point, thinMm } from "../items.ts";
+import { ellipse, type Point, point, thin } from "../items.ts";
 import type { PathItem } from "../model.ts";
 import type { Part } from "./part.ts";
 
@@ -8,29 +8,16 @@ interface LoopJoin {
   readonly heightMm: number;
 }
 
-function ellipse(cx: number, cy: number, rx: number, ry: number): PathItem {
-  const k = 0.5523;
-  return {
-    kind: "path",
-    steps: [
-      ["M", cx, cy - ry],
-      ["C", cx + k * rx, cy - ry, cx + rx, cy - k * ry, cx + rx, cy],
-      ["C", cx + rx, cy + k * ry, cx + k * rx, cy + ry, cx, cy + ry],
-      ["C", cx - k * rx, cy + ry, cx - rx, cy + k * ry, cx - rx, cy],
-      ["C", cx - rx, cy - k * ry, cx - k * rx, cy - ry, cx, cy - ry],
-      ["Z"],
-    ],
-    fill: "paper",
-    stroke: { ink: "ink", widthMm: thinMm },
-  };
-}
+const loop = (at: Point, heightMm: number): PathItem => ({
+  kind: "path",
+  steps: ellipse(at, 0.2 * heightMm, 0.31 * heightMm),
+  fill: "paper",
+  stroke: thin,
+});
 
 /** Hook length joined to the main line, loop in loop. */
 export const loopJoin: Part<LoopJoin> = {
-  draw: ({ at, heightMm: h }) => {
-    const { xMm, yMm } = at;
-    const half = 0.31 * h;
-    return [ellipse(xMm, yMm - 0.19 * h, 0.2 * h, half), ellipse(xMm, yMm + 0.19 * h, 0.2 * h, half)];
-  },
+  draw: ({ at: { xMm, yMm }, heightMm }) =>
+    [-0.19, 0.19].map((share) => loop(point(xMm, yMm + share * heightMm), heightMm)),
   sample: { at: point(15, 10), heightMm: 8 },
 };

@@ -1,6 +1,6 @@
 import type { Rig } from "../../model/rig.ts";
 import type { WordKeyIn } from "../../words/words.ts";
-import { arrow, curveTo, type Point, polyline, text, thinSoft } from "../items.ts";
+import { accent, arrow, curveTo, type Point, pathFrom, polyline, text, thinSoft } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
 import { parts } from "../parts/parts.ts";
@@ -39,11 +39,7 @@ export function drawBackShot(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
     place: Point,
     anchor: "start" | "middle" | "end" = "start",
   ) => text(place, words(`drawing.scenes.back-shot.say.${key}`, values), textMm, { ink: "soft", anchor });
-  const line = (steps: readonly PathStep[]): Item => ({
-    kind: "path",
-    steps: [["M", tip.xMm, tip.yMm], ...steps],
-    stroke: strandStrokes["main line"],
-  });
+  const line = (steps: readonly PathStep[]) => pathFrom(tip, steps, strandStrokes["main line"]);
 
   const scenes: Readonly<Record<BackShotStep, () => Item[]>> = {
     without: () => [
@@ -52,7 +48,7 @@ export function drawBackShot(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
         ["L", at(70, 25.3).xMm, at(70, 25.3).yMm],
         curveTo(at(76, 25.3), at(79, 30), foot),
       ]),
-      ...arrow(at(88, 21), at(99, 21), { ink: "accent", widthMm: 0.9 }, 2.6),
+      ...arrow(at(88, 21), at(99, 21), accent, 2.6),
       label("drags", at(99, 17), "end"),
       label("on-top", at(58, 33), "middle"),
     ],

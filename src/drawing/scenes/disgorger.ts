@@ -1,5 +1,5 @@
 import type { WordKeyIn } from "../../words/words.ts";
-import { arrow, bold, circle, type Point, point, polygon, polyline, text, thin } from "../items.ts";
+import { accent, arrow, bold, circle, type Point, point, polygon, polyline, text, thin } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
@@ -12,7 +12,6 @@ import { type Hundredths, hundredths, stepPictures } from "./step-pictures.ts";
 const disgorgerSteps = ["on-the-line", "push", "out"] as const;
 type DisgorgerStep = (typeof disgorgerSteps)[number];
 
-const accent = { ink: "accent", widthMm: 0.9 } as const;
 /** Height of the line that is held tight out of the mouth, in hundredths of the width. */
 const lineY = 25;
 const hookLong = 9;

@@ -1,10 +1,13 @@
 import type { Rig } from "../../model/rig.ts";
 import {
+  accent,
   arrow,
   bold,
   circle,
   curveTo,
   type Point,
+  partWay,
+  pathFrom,
   point,
   polygon,
   polyline,
@@ -29,7 +32,6 @@ import { type Hundredths, hundredths, stepPictures } from "./step-pictures.ts";
 const featherSteps = ["flight", "slow", "landed", "heap"] as const;
 type FeatherStep = (typeof featherSteps)[number];
 
-const accent = { ink: "accent", widthMm: 0.9 } as const;
 /** Where the water is, and the angler's height. */
 const surface = 32;
 const tall = 22;
@@ -51,20 +53,12 @@ export function drawFeather(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
   const label = (step: FeatherStep, place: Point, anchor: "start" | "middle" | "end" = "middle") =>
     text(place, kit.words(`drawing.scenes.feather.say.${step}`), textMm, { ink: "soft", anchor });
 
-  const line = (step: FeatherStep, steps: readonly PathStep[]): Item => ({
-    kind: "path",
-    steps: [["M", tips[step].xMm, tips[step].yMm], ...steps],
-    stroke: strandStrokes["main line"],
-  });
+  const line = (step: FeatherStep, steps: readonly PathStep[]) =>
+    pathFrom(tips[step], steps, strandStrokes["main line"]);
   /** The rig below the float: two shot and the hook along a line. */
   const tail = (from: Point, to: Point): Item[] => [
     polyline([from, to], strandStrokes["main line"]),
-    ...[0.45, 0.75].flatMap((share) =>
-      parts.shot.draw({
-        at: point(from.xMm + (to.xMm - from.xMm) * share, from.yMm + (to.yMm - from.yMm) * share),
-        radiusMm: 0.7,
-      }),
-    ),
+    ...[0.45, 0.75].flatMap((share) => parts.shot.draw({ at: partWay(from, to, share), radiusMm: 0.7 })),
     ...rotated(
       parts.hook.draw({ bend: point(to.xMm, to.yMm + 2.4), heightMm: 2.4 }),
       (Math.atan2(to.yMm - from.yMm, to.xMm - from.xMm) * 180) / Math.PI - 90,

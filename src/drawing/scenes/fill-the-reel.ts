@@ -1,10 +1,12 @@
 import type { WordKeyIn } from "../../words/words.ts";
 import {
+  accent,
   arrow,
   bold,
   circle,
   curveTo,
   type Point,
+  pathFrom,
   polyline,
   rectangle,
   text,
@@ -12,15 +14,13 @@ import {
   thinSoft,
 } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
-import type { Drawing, Item, PathStep } from "../model.ts";
+import type { Drawing, Item } from "../model.ts";
 import { strandStrokes } from "../strands.ts";
 import { sceneTextMm } from "./scene-text.ts";
 import { hundredths, stepPictures } from "./step-pictures.ts";
 
 const fillSteps = ["noose", "wind", "level"] as const;
 type FillStep = (typeof fillSteps)[number];
-
-const accent = { ink: "accent", widthMm: 0.9 } as const;
 
 /** How full a spool is: the line's half thickness as a share of the rim's. */
 const levels = { little: 0.5, right: 0.88, much: 1.12 } as const;
@@ -34,11 +34,7 @@ export function drawFillTheReel(box: Box, kit: DrawingKit): Drawing[] {
     place: Point,
     anchor: "start" | "middle" | "end" = "middle",
   ) => text(place, kit.words(`drawing.scenes.fill.say.${key}`), textMm, { ink: "soft", anchor });
-  const path = (from: Point, steps: readonly PathStep[]): Item => ({
-    kind: "path",
-    steps: [["M", from.xMm, from.yMm], ...steps],
-    stroke: strandStrokes["main line"],
-  });
+  const mainLine = strandStrokes["main line"];
 
   /** A spool from the side, its front rim to the right; `full` is how far the line on it reaches to the rim. */
   const spool = (x: number, y: number, half: number, full: number, turns = [2, 4, 6, 8, 10]): Item[] => {
@@ -59,11 +55,11 @@ export function drawFillTheReel(box: Box, kit: DrawingKit): Drawing[] {
       const knot = at(52, 21);
       return [
         ...spool(28, 24, 14, 0.35, []),
-        polyline([at(33, 19), at(33, 29)], strandStrokes["main line"]),
-        path(at(33, 19), [curveTo(at(36, 16), at(46, 18), knot)]),
-        path(at(33, 29), [curveTo(at(36, 32), at(46, 26), knot)]),
+        polyline([at(33, 19), at(33, 29)], mainLine),
+        pathFrom(at(33, 19), [curveTo(at(36, 16), at(46, 18), knot)], mainLine),
+        pathFrom(at(33, 29), [curveTo(at(36, 32), at(46, 26), knot)], mainLine),
         circle(knot, Math.max(0.9, mm(1.2)), { fill: "ink" }),
-        path(knot, [["L", at(96, 14).xMm, at(96, 14).yMm]]),
+        polyline([knot, at(96, 14)], mainLine),
         ...arrow(at(70, 24), at(90, 21), accent, 2.6),
         label("noose", at(60, 33), "start"),
         label("spool", at(35, 45)),
@@ -75,7 +71,7 @@ export function drawFillTheReel(box: Box, kit: DrawingKit): Drawing[] {
       circle(at(16, 22), mm(8), { stroke: thinSoft }),
       circle(at(16, 22), mm(1.6), { fill: "ink" }),
       label("new", at(16, 41)),
-      path(at(16, 11), [["L", at(80, 18).xMm, at(80, 18).yMm]]),
+      polyline([at(16, 11), at(80, 18)], mainLine),
       rectangle(mm(44), mm(10.4), mm(10), mm(8), { fill: "paper", stroke: bold }),
       label("cloth", at(49, 28)),
       ...spool(74, 24, 9, 0.7),
@@ -88,10 +84,10 @@ export function drawFillTheReel(box: Box, kit: DrawingKit): Drawing[] {
         return [...spool(x, 20, 12, levels[key]), label(key, at(x + 6, 41))];
       }),
       // Line that rubs on the rim, line that lifts clear of it, loops that fall off.
-      path(at(22, 14), [curveTo(at(23, 9), at(25, 7), at(34, 5))]),
-      path(at(56, 9.6), [["L", at(68, 5).xMm, at(68, 5).yMm]]),
-      path(at(90, 7), [curveTo(at(99, 3), at(99, 14), at(92.4, 16))]),
-      path(at(90, 12), [curveTo(at(98, 14), at(98, 28), at(92.4, 30))]),
+      pathFrom(at(22, 14), [curveTo(at(23, 9), at(25, 7), at(34, 5))], mainLine),
+      polyline([at(56, 9.6), at(68, 5)], mainLine),
+      pathFrom(at(90, 7), [curveTo(at(99, 3), at(99, 14), at(92.4, 16))], mainLine),
+      pathFrom(at(90, 12), [curveTo(at(98, 14), at(98, 28), at(92.4, 30))], mainLine),
     ],
   };
   return stepPictures("fill", fillSteps, box, kit, (step) => scenes[step]());

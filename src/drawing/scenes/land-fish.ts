@@ -1,6 +1,6 @@
 import { last } from "../../core/lists.ts";
 import type { WordKeyIn } from "../../words/words.ts";
-import { arrow, type Point, polyline, text } from "../items.ts";
+import { accent, arrow, curveTo, ellipse, type Point, pathFrom, point, polyline, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathItem } from "../model.ts";
 import { parts } from "../parts/parts.ts";
@@ -16,7 +16,6 @@ import { wholeFish } from "./whole-fish.ts";
 const landSteps = ["play", "sink-net", "lift-net"] as const;
 type LandStep = (typeof landSteps)[number];
 
-const accent = { ink: "accent", widthMm: 0.9 } as const;
 /** Height of the angler. */
 const tall = 22;
 const rodMm = 42;
@@ -97,47 +96,34 @@ function net({ at, mm }: Hundredths, grip: Point, rim: number): Item[] {
   const middle = (left.xMm + right.xMm) / 2;
   const half = (right.xMm - left.xMm) / 2;
   const deep = mm(13);
-  const rise = mm(2.2);
-  const bagY = (share: number) => left.yMm + deep * Math.sqrt(Math.max(0, 1 - share * share));
+  const rimMm = left.yMm;
+  const bagY = (share: number) => rimMm + deep * Math.sqrt(Math.max(0, 1 - share * share));
   const mesh: PathItem[] = [-0.75, -0.45, -0.15, 0.15, 0.45, 0.75].flatMap((share) =>
     [-0.3, 0.3].map(
       (lean): PathItem => ({
         kind: "path",
         steps: [
-          ["M", middle + share * half, left.yMm + 0.6],
+          ["M", middle + share * half, rimMm + 0.6],
           ["L", middle + (share + lean) * half * 0.92, bagY(Math.min(0.98, Math.abs(share + lean))) * 0.999],
         ],
         stroke: { ink: "faint", widthMm: 0.35 },
       }),
     ),
   );
-  const bag: PathItem = {
-    kind: "path",
-    steps: [
-      ["M", left.xMm, left.yMm],
-      [
-        "C",
-        left.xMm + mm(2),
-        left.yMm + 1.32 * deep,
-        right.xMm - mm(2),
-        right.yMm + 1.32 * deep,
-        right.xMm,
-        right.yMm,
-      ],
+  const bag = pathFrom(
+    left,
+    [
+      curveTo(
+        point(left.xMm + mm(2), rimMm + 1.32 * deep),
+        point(right.xMm - mm(2), rimMm + 1.32 * deep),
+        right,
+      ),
     ],
-    stroke: { ink: "soft", widthMm: 0.5 },
-  };
-  const k = 0.5523;
+    { ink: "soft", widthMm: 0.5 },
+  );
   const hoop: PathItem = {
     kind: "path",
-    steps: [
-      ["M", left.xMm, left.yMm],
-      ["C", left.xMm, left.yMm - k * rise, middle - k * half, left.yMm - rise, middle, left.yMm - rise],
-      ["C", middle + k * half, left.yMm - rise, right.xMm, left.yMm - k * rise, right.xMm, left.yMm],
-      ["C", right.xMm, left.yMm + k * rise, middle + k * half, left.yMm + rise, middle, left.yMm + rise],
-      ["C", middle - k * half, left.yMm + rise, left.xMm, left.yMm + k * rise, left.xMm, left.yMm],
-      ["Z"],
-    ],
+    steps: ellipse(point(middle, rimMm), half, mm(2.2)),
     stroke: { ink: "ink", widthMm: 0.8 },
   };
   return [...mesh, bag, hoop, polyline([grip, left], { ink: "ink", widthMm: 1.1, cap: "round" })];

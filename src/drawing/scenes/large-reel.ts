@@ -1,25 +1,27 @@
-import { bold, circle, polygon, polyline, rectangle, thin, thinSoft } from "../items.ts";
+import {
+  accent,
+  bold,
+  circle,
+  curveTo,
+  ellipse,
+  pathFrom,
+  polygon,
+  polyline,
+  rectangle,
+  thin,
+  thinSoft,
+} from "../items.ts";
 import type { Item, PathItem, Stroke } from "../model.ts";
 import { smooth } from "../smooth.ts";
 import { strandStrokes } from "../strands.ts";
 import type { Hundredths } from "./step-pictures.ts";
 
-const k = 0.5523;
 /** How round a disc of the spool looks that is seen at a slant: its width against its height. */
 const slant = 0.3;
 
 /** A disc whose axis runs along the rod, seen from in front and aside. */
 function disc({ at, mm }: Hundredths, x: number, y: number, half: number): PathItem["steps"] {
-  const { xMm: cx, yMm: cy } = at(x, y);
-  const [rx, ry] = [mm(half * slant), mm(half)];
-  return [
-    ["M", cx, cy - ry],
-    ["C", cx + k * rx, cy - ry, cx + rx, cy - k * ry, cx + rx, cy],
-    ["C", cx + rx, cy + k * ry, cx + k * rx, cy + ry, cx, cy + ry],
-    ["C", cx - k * rx, cy + ry, cx - rx, cy + k * ry, cx - rx, cy],
-    ["C", cx - rx, cy - k * ry, cx - k * rx, cy - ry, cx, cy - ry],
-    ["Z"],
-  ];
+  return ellipse(at(x, y), mm(half * slant), mm(half));
 }
 
 /** A drum between two discs: its mantle and the disc in front. */
@@ -30,41 +32,22 @@ function drum(
   stroke: Stroke,
 ): Item[] {
   const { at, mm } = grid;
-  const y = axisY;
   const [[x0, r0], [x1, r1]] = [from, to];
-  const back = at(x0, y);
-  const front = at(x1, y);
-  const rx = mm(r0 * slant);
+  const front = at(x1, axisY);
+  const [, , , ...behind] = disc(grid, x0, axisY, r0);
   const mantle: PathItem = {
     kind: "path",
     steps: [
-      ["M", front.xMm, front.yMm - mm(r1)],
-      ["L", back.xMm, back.yMm - mm(r0)],
-      [
-        "C",
-        back.xMm - k * rx,
-        back.yMm - mm(r0),
-        back.xMm - rx,
-        back.yMm - k * mm(r0),
-        back.xMm - rx,
-        back.yMm,
-      ],
-      [
-        "C",
-        back.xMm - rx,
-        back.yMm + k * mm(r0),
-        back.xMm - k * rx,
-        back.yMm + mm(r0),
-        back.xMm,
-        back.yMm + mm(r0),
-      ],
-      ["L", front.xMm, front.yMm + mm(r1)],
+      ["M", front.xMm, front.yMm + mm(r1)],
+      ["L", at(x0, axisY).xMm, front.yMm + mm(r0)],
+      ...behind.slice(0, -1),
+      ["L", front.xMm, front.yMm - mm(r1)],
       ["Z"],
     ],
     fill: "paper",
     stroke,
   };
-  return [mantle, { kind: "path", steps: disc(grid, x1, y, r1), fill: "paper", stroke }];
+  return [mantle, { kind: "path", steps: disc(grid, x1, axisY, r1), fill: "paper", stroke }];
 }
 
 const axisY = 60;
@@ -186,22 +169,10 @@ function bail({ at, mm }: Hundredths, which: "behind" | "before"): Item[] {
         bold,
       ),
     ];
-  const wire: PathItem = {
-    kind: "path",
-    steps: [
-      ["M", at(66, 47).xMm, at(66, 47).yMm],
-      [
-        "C",
-        at(84, 44).xMm,
-        at(84, 44).yMm,
-        at(86, 78).xMm,
-        at(86, 78).yMm,
-        at(66, 73.8).xMm,
-        at(66, 73.8).yMm,
-      ],
-    ],
-    stroke: { ink: "accent", widthMm: 0.9, cap: "round" },
-  };
+  const wire = pathFrom(at(66, 47), [curveTo(at(84, 44), at(86, 78), at(66, 73.8))], {
+    ...accent,
+    cap: "round",
+  });
   return [
     polygon(
       smooth(

@@ -1,7 +1,18 @@
 import { topMm } from "../../core/float/profile.ts";
 import { first } from "../../core/lists.ts";
 import type { SolvedRig } from "../../model/solved.ts";
-import { arrow, bold, circle, type Point, point, polygon, polyline, rectangle, thinSoft } from "../items.ts";
+import {
+  accent,
+  arrow,
+  bold,
+  circle,
+  type Point,
+  point,
+  polygon,
+  polyline,
+  rectangle,
+  thinSoft,
+} from "../items.ts";
 import type { Ink, Item, PathItem } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { smooth } from "../smooth.ts";
@@ -136,7 +147,7 @@ const pieces: Readonly<Record<MakeUpStep, Piece>> = {
     circle(p(0, -3.6), 2.6 * unit, { fill: "ink" }),
     polygon([p(0, -3.6), p(3.2, -5.4), p(3.2, -1.8)], "paper"),
     polyline([p(0, -9.2), p(0, 0)], main),
-    ...arrow(p(8.6, -3.6), p(4.4, -3.6), { ink: "accent", widthMm: 0.9 }, 2.6),
+    ...arrow(p(8.6, -3.6), p(4.4, -3.6), accent, 2.6),
   ],
 };
 

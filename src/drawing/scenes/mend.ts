@@ -1,5 +1,16 @@
 import type { WordKeyIn } from "../../words/words.ts";
-import { arrow, circle, curveTo, type Point, point, polygon, text, thin } from "../items.ts";
+import {
+  accent,
+  arrow,
+  circle,
+  curveTo,
+  type Point,
+  pathFrom,
+  point,
+  polygon,
+  text,
+  thin,
+} from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
@@ -12,8 +23,6 @@ import { hundredths, stepPictures } from "./step-pictures.ts";
 
 const mendSteps = ["bow", "lift", "mended"] as const;
 type MendStep = (typeof mendSteps)[number];
-
-const accent = { ink: "accent", widthMm: 0.9 } as const;
 
 /** Mending the line, seen from above: the stream bows the line, the rod lifts it, it lies upstream of the float. */
 export function drawMend(box: Box, kit: DrawingKit): Drawing[] {
@@ -28,11 +37,8 @@ export function drawMend(box: Box, kit: DrawingKit): Drawing[] {
     place: Point,
     anchor: "start" | "middle" | "end",
   ) => text(place, words(`drawing.scenes.mend.say.${key}`), textMm, { ink: "soft", anchor });
-  const lineTo = (tip: Point, a: Point, b: Point): Item => ({
-    kind: "path",
-    steps: [["M", tip.xMm, tip.yMm], curveTo(a, b, float)],
-    stroke: strandStrokes["main line"],
-  });
+  const lineTo = (tip: Point, a: Point, b: Point) =>
+    pathFrom(tip, [curveTo(a, b, float)], strandStrokes["main line"]);
 
   const scenes: Readonly<Record<MendStep, () => Item[]>> = {
     bow: () => {

@@ -1,5 +1,5 @@
 import { last, neighbours } from "../../core/lists.ts";
-import { type Point, point } from "../items.ts";
+import { type Point, partWay } from "../items.ts";
 
 const apart = (a: Point, b: Point) => Math.hypot(b.xMm - a.xMm, b.yMm - a.yMm);
 
@@ -25,8 +25,7 @@ export function pointAlong(path: readonly Point[], distanceMm: number): Point {
   for (const [a, b] of neighbours(path)) {
     const length = apart(a, b);
     if (left <= length && length > 0) {
-      const share = left / length;
-      return point(a.xMm + (b.xMm - a.xMm) * share, a.yMm + (b.yMm - a.yMm) * share);
+      return partWay(a, b, left / length);
     }
     left -= length;
   }

@@ -1,7 +1,19 @@
 import type { WordKeyIn } from "../../words/words.ts";
-import { arrow, bold, circle, curveTo, type Point, polygon, polyline, text, thin } from "../items.ts";
+import {
+  accent,
+  arrow,
+  bold,
+  circle,
+  curveTo,
+  type Point,
+  pathFrom,
+  polygon,
+  polyline,
+  text,
+  thin,
+} from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
-import type { Drawing, Item, PathStep } from "../model.ts";
+import type { Drawing, Item, Stroke } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { smooth as curved } from "../smooth.ts";
 import { ground } from "./ground.ts";
@@ -75,7 +87,7 @@ function pool(grid: Hundredths): Item[] {
     ]).map(([x, y]) => circle(at(x, y), Math.max(0.5, mm(0.8)), { stroke: thin })),
     ...arrow(at(22, 5.4), at(42, 5.4), { ink: "ink", widthMm: 0.6 }, 2.4),
     // A ditch that runs in.
-    ...arrow(at(98, 3), at(84, 14), { ink: "accent", widthMm: 0.9 }, 2.6),
+    ...arrow(at(98, 3), at(84, 14), accent, 2.6),
     ...seat(grid, 50, 79.5),
   ];
 }
@@ -137,11 +149,10 @@ function smooth(
   a: readonly [number, number],
   b: readonly [number, number],
   to: readonly [number, number],
-  stroke: NonNullable<Extract<Item, { kind: "path" }>["stroke"]>,
+  stroke: Stroke,
 ): Item {
   const [p, q, r, s] = [from, a, b, to].map(([x, y]) => at(x, y)) as [Point, Point, Point, Point];
-  const steps: PathStep[] = [["M", p.xMm, p.yMm], curveTo(q, r, s)];
-  return { kind: "path", steps, stroke };
+  return pathFrom(p, [curveTo(q, r, s)], stroke);
 }
 
 /** One stalk with a leaf to each side. */
@@ -183,16 +194,13 @@ function shade({ at }: Hundredths, x: number, y: number, size: number): Item {
 /** Water that turns round on itself. */
 function curl({ at }: Hundredths, x: number, y: number): Item[] {
   const [a, b, c, d] = [at(x + 4, y), at(x + 4, y - 4.4), at(x - 4, y - 4.4), at(x - 3.6, y)];
-  return [
-    { kind: "path", steps: [["M", a.xMm, a.yMm], curveTo(b, c, d)], stroke: thin },
-    ...arrow(d, at(x - 3, y + 2.4), thin, 1.8),
-  ];
+  return [pathFrom(a, [curveTo(b, c, d)], thin), ...arrow(d, at(x - 3, y + 2.4), thin, 1.8)];
 }
 
 /** Where you sit: a dot in a ring, with the way you look. */
 function seat({ at, mm }: Hundredths, x: number, y: number): Item[] {
   return [
     circle(at(x, y), Math.max(1, mm(1.8)), { fill: "accent" }),
-    ...arrow(at(x, y - 3), at(x, y - 11), { ink: "accent", widthMm: 0.9 }, 2.6),
+    ...arrow(at(x, y - 3), at(x, y - 11), accent, 2.6),
   ];
 }

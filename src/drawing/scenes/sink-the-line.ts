@@ -1,6 +1,6 @@
 import { topMm } from "../../core/float/profile.ts";
 import type { Rig } from "../../model/rig.ts";
-import { arrow, type Point, point, text } from "../items.ts";
+import { accent, arrow, type Point, pathFrom, point, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
 import { parts } from "../parts/parts.ts";
@@ -81,7 +81,7 @@ function scene(step: SinkStep, rig: Rig, { widthMm, heightMm }: Box, surfaceMm: 
       hands: pointAlong([butt, tip], 0.046 * widthMm),
       sits: true,
     }),
-    { kind: "path", steps: line(step, tip, foot, surfaceMm), stroke: strandStrokes["main line"] },
+    pathFrom(tip, line(step, tip, foot, surfaceMm), strandStrokes["main line"]),
     ...smallFloat(rig, foot, floatMm),
   ];
 }
@@ -94,23 +94,16 @@ function line(step: SinkStep, tip: Point, foot: Point, surfaceMm: number): PathS
       const down = tip.xMm + 0.16 * span;
       const last = foot.xMm - 9;
       return [
-        ["M", tip.xMm, tip.yMm],
         ["C", tip.xMm + 1, surfaceMm - 1, down - 2, surfaceMm - 0.7, down, surfaceMm - 0.7],
         ["L", last, surfaceMm - 0.7],
         ["C", last + 5, surfaceMm - 0.7, foot.xMm - 3, foot.yMm + 0.5, foot.xMm, foot.yMm + 0.5],
       ];
     }
     case "dip":
-      return [
-        ["M", tip.xMm, tip.yMm],
-        ["L", foot.xMm, foot.yMm + 0.5],
-      ];
+      return [["L", foot.xMm, foot.yMm + 0.5]];
     case "settle": {
       const low = foot.yMm + 2;
-      return [
-        ["M", tip.xMm, tip.yMm],
-        ["C", tip.xMm + 0.25 * span, low, foot.xMm - 0.35 * span, low, foot.xMm, foot.yMm + 0.5],
-      ];
+      return [["C", tip.xMm + 0.25 * span, low, foot.xMm - 0.35 * span, low, foot.xMm, foot.yMm + 0.5]];
     }
   }
 }
@@ -133,7 +126,6 @@ function labels(
       2.4,
     ),
   ];
-  const accent = { ink: "accent", widthMm: 0.9 } as const;
   switch (step) {
     case "cast":
       return wind(0.52);

@@ -1,8 +1,8 @@
 import { last } from "../../core/lists.ts";
 import type { Rig } from "../../model/rig.ts";
-import { arrow, curveTo, type Point, point, polyline, text } from "../items.ts";
+import { accent, arrow, curveTo, type Point, pathFrom, point, polyline, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
-import type { Drawing, Item, PathStep } from "../model.ts";
+import type { Drawing, Item } from "../model.ts";
 import { hookEye } from "../parts/hook.ts";
 import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
@@ -17,7 +17,6 @@ import { wholeFish } from "./whole-fish.ts";
 const strikeSteps = ["ready", "lift"] as const;
 type StrikeStep = (typeof strikeSteps)[number];
 
-const accent = { ink: "accent", widthMm: 0.9 } as const;
 /** Height of the angler. */
 const tall = 22;
 
@@ -53,9 +52,8 @@ export function drawStrike(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
       const held: HeldRod = { butt: at(11, 22.5), degrees: -12, lengthMm: mm(46) };
       const tip = last(rodPath(held));
       const foot = at(78, 48);
-      const slack: PathStep[] = [["M", tip.xMm, tip.yMm], curveTo(at(60, 40), at(68, 50), foot)];
       return [
-        { kind: "path", steps: slack, stroke: mainLine },
+        pathFrom(tip, [curveTo(at(60, 40), at(68, 50), foot)], mainLine),
         ...sitting(at(18.5, 24), held),
         ...hookedFish(foot, at(80, 57), mm(15)),
         ...smallFloat(rig, foot, mm(9)),

@@ -1,8 +1,8 @@
 import { last } from "../../core/lists.ts";
 import type { Rig } from "../../model/rig.ts";
-import { arrow, curveTo, type Point, polyline, text } from "../items.ts";
+import { accent, arrow, curveTo, type Point, pathFrom, polyline, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
-import type { Drawing, Item, PathStep } from "../model.ts";
+import type { Drawing, Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotated } from "../transform.ts";
@@ -19,7 +19,6 @@ import { wholeFish } from "./whole-fish.ts";
 const whipSteps = ["hold", "swing", "lie", "hand"] as const;
 type WhipStep = (typeof whipSteps)[number];
 
-const accent = { ink: "accent", widthMm: 0.9 } as const;
 /** Height of the angler. */
 const tall = 22;
 
@@ -42,11 +41,7 @@ export function drawWhip(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
 
   const label = (key: WhipStep, place: Point, anchor: "start" | "middle" | "end" = "start") =>
     text(place, kit.words(`drawing.scenes.whip.say.${key}`), textMm, { ink: "soft", anchor });
-  const line = (from: Point, ...steps: readonly PathStep[]): Item => ({
-    kind: "path",
-    steps: [["M", from.xMm, from.yMm], ...steps],
-    stroke: strandStrokes["main line"],
-  });
+  const mainLine = strandStrokes["main line"];
   const scenes: Readonly<Record<WhipStep, () => Item[]>> = {
     hold: () => {
       const tip = at(47, 14);
@@ -54,7 +49,7 @@ export function drawWhip(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
       const float = pointAlong([hand, tip], mm(10));
       return [
         ...rod(grip, tip),
-        line(tip, curveTo(at(39.6, 22.4), at(32, 30.4), hand)),
+        pathFrom(tip, [curveTo(at(39.6, 22.4), at(32, 30.4), hand)], mainLine),
         ...rotated(smallFloat(rig, float, mm(7)), 43, float),
         ...rigEnd(hand, at(24.6, 42)),
         label("hold", at(52, 30)),
@@ -65,7 +60,7 @@ export function drawWhip(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
       const float = at(57, 30);
       return [
         ...rod(grip, tip),
-        polyline([tip, float], strandStrokes["main line"]),
+        polyline([tip, float], mainLine),
         // In flight the float lies along the line.
         ...rotated(smallFloat(rig, float, mm(7)), -34, float),
         ...rigEnd(float, at(63, 39)),
@@ -79,15 +74,7 @@ export function drawWhip(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
       return [
         ...rod(grip, tip),
         // To the rubber under the float's tip, and down along it.
-        line(tip, [
-          "C",
-          at(64, 50).xMm,
-          at(64, 50).yMm,
-          at(74, 50).xMm,
-          at(74, 50).yMm,
-          at(80, 51).xMm,
-          at(80, 51).yMm,
-        ]),
+        pathFrom(tip, [curveTo(at(64, 50), at(74, 50), at(80, 51))], mainLine),
         ...smallFloat(rig, foot, mm(9)),
         ...rigEnd(foot, at(80, 60)),
         label("lie", at(58, 42)),
@@ -99,7 +86,7 @@ export function drawWhip(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
       const mouth = at(27, 36.5);
       return [
         ...rodAlong(upright),
-        polyline([tip, mouth], strandStrokes["main line"]),
+        polyline([tip, mouth], mainLine),
         ...wholeFish(mouth, mm(11)),
         label("hand", at(44, 30)),
       ];

@@ -1,4 +1,4 @@
-import { bold, circle, point, thin } from "../items.ts";
+import { accent, bold, circle, pathFrom, point, thin } from "../items.ts";
 import type { Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { fish } from "../scenes/fish.ts";
@@ -38,14 +38,7 @@ export const tackleSigns = {
       [midMm, 14],
     ]),
     ...hook(point(midMm, 20), 7),
-    {
-      kind: "path",
-      steps: [
-        ["M", 22.5, 16],
-        ["C", 27, 12, 28, 20, 31, 15],
-      ],
-      stroke: { ink: "accent", widthMm: 0.9 },
-    },
+    pathFrom(point(22.5, 16), [["C", 27, 12, 28, 20, 31, 15]], accent),
   ],
   tangled: () => [
     ...water(),
