@@ -3,6 +3,7 @@ import { type LayoutStyle, lengthStyles } from "../markup/boxes.ts";
 import { flexibleLengths } from "./flexible-lengths.ts";
 import type { Fonts } from "./fonts.ts";
 import type { BoxNode } from "./nodes.ts";
+import { type Padding, paddingOf } from "./padding.ts";
 import { Paragraph, type TextStyle } from "./paragraph.ts";
 
 /**
@@ -10,18 +11,11 @@ import { Paragraph, type TextStyle } from "./paragraph.ts";
  * nothing less than what is in them.
  */
 
-interface Edges {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-}
-
 /** A box with its own measures worked out. */
 interface FlexBox {
   readonly node: BoxNode;
   readonly style: LayoutStyle;
-  readonly padding: Edges;
+  readonly padding: Padding;
   readonly paragraph?: Paragraph;
   readonly children: readonly FlexBox[];
 }
@@ -57,7 +51,7 @@ export function flexBox(node: BoxNode, around: TextStyle, fonts: Fonts): FlexBox
   for (const name in style) {
     if (!known.has(name)) throw new Error(`no style "${name}" is known, in field "${node.field}"`);
   }
-  const { padding = 0, lineHeight = around.lineHeight } = style;
+  const { lineHeight = around.lineHeight } = style;
   const text: TextStyle = {
     textAlign: style.textAlign ?? around.textAlign,
     ...(lineHeight !== undefined && { lineHeight }),
@@ -65,12 +59,7 @@ export function flexBox(node: BoxNode, around: TextStyle, fonts: Fonts): FlexBox
   return {
     node,
     style,
-    padding: {
-      left: style.paddingLeft ?? padding,
-      right: style.paddingRight ?? padding,
-      top: style.paddingTop ?? padding,
-      bottom: style.paddingBottom ?? padding,
-    },
+    padding: paddingOf(style),
     ...(node.runs.length > 0 && { paragraph: Paragraph.of(node.runs, text, fonts) }),
     children: node.boxes.map((inner) => flexBox(inner, text, fonts)),
   };
@@ -78,10 +67,12 @@ export function flexBox(node: BoxNode, around: TextStyle, fonts: Fonts): FlexBox
 
 const isRow = ({ style }: FlexBox) => style.direction === "row";
 
+/** What its padding takes of a box from side to side, and from top to bottom [mm]. */
 const across = ({ padding }: FlexBox) => padding.left + padding.right;
 
 const down = ({ padding }: FlexBox) => padding.top + padding.bottom;
 
+/** Between the boxes in a box, all of them [mm]. */
 const gaps = ({ style, children }: FlexBox) => (style.gap ?? 0) * Math.max(0, children.length - 1);
 
 const sum = (numbers: readonly number[]) => numbers.reduce((total, one) => total + one, 0);
@@ -194,7 +185,7 @@ function laidRow(box: FlexBox, widthMm: number, heightMm?: number): SizedBox {
   const restMm = sum(before) + gaps(box);
   const widths = flexibleLengths(items, widthMm - across(box) - restMm);
   const own = paired(children, widths).map(([child, width]) => laidFlex(child, width, setHeight(child)));
-  const ownMm = lineHeight(own, align);
+  const ownMm = rowHeightMm(own, align);
   const lineMm = heightMm === undefined ? ownMm : heightMm - down(box);
   const baselineMm = Math.max(0, ...own.map((one) => baselineOf(one)));
   const freeMm = widthMm - across(box) - restMm - sum(widths);
@@ -217,8 +208,8 @@ function laidRow(box: FlexBox, widthMm: number, heightMm?: number): SizedBox {
 /** From the top of a box's margin to its baseline. */
 const baselineOf = ({ baselineMm, box }: SizedBox) => baselineMm + (box.style.marginTop ?? 0);
 
-/** Height of a row that has none of its own. */
-function lineHeight(boxes: readonly SizedBox[], align: NonNullable<LayoutStyle["align"]>): number {
+/** Height of a row that has none of its own, without its padding [mm]. */
+function rowHeightMm(boxes: readonly SizedBox[], align: NonNullable<LayoutStyle["align"]>): number {
   const heights = boxes.map(
     ({ heightMm, box: { style } }) => heightMm + (style.marginTop ?? 0) + (style.marginBottom ?? 0),
   );

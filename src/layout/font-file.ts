@@ -53,19 +53,22 @@ export function readFontFile(bytes: Uint8Array): FontFile {
   };
 }
 
-/** What is used of the package's own reading of a font. */
-interface RawFont
-  extends Pick<
-    GlyphSource,
-    "postscriptName" | "unitsPerEm" | "ascent" | "descent" | "capHeight" | "italicAngle"
-  > {
-  readonly bbox: Readonly<Record<"minX" | "minY" | "maxX" | "maxY", number>>;
+/** Glyphs of a font as the package reads them. */
+export interface RawGlyphs {
+  readonly unitsPerEm: number;
   hasGlyphForCodePoint(code: number): boolean;
   glyphForCodePoint(code: number): { readonly id: number };
   getGlyph(id: number): {
     readonly advanceWidth: number;
     readonly path: { readonly commands: readonly PathCommand[] };
   };
+}
+
+/** What else is used of the package's own reading of a face. */
+interface RawFont
+  extends RawGlyphs,
+    Pick<GlyphSource, "postscriptName" | "ascent" | "descent" | "capHeight" | "italicAngle"> {
+  readonly bbox: Readonly<Record<"minX" | "minY" | "maxX" | "maxY", number>>;
   readonly GSUB: LayoutTable<LigatureTable>;
   readonly GPOS: LayoutTable<{ readonly extension: PairTable }>;
 }

@@ -1,3 +1,4 @@
+import { base64 } from "../drawing/base64.ts";
 import type { Face } from "../drawing/model.ts";
 import type { GlyphSource, Ligature } from "./glyph-source.ts";
 import { partGlyphs, renumbered } from "./outline-data.ts";
@@ -67,7 +68,7 @@ export function packedFace(source: GlyphSource, signs: ReadonlySet<string>): Pac
     kerning: turned(columns.kinds),
     ligatures,
     lengths: outlines.map(({ length }) => length),
-    outlines: base64(outlines),
+    outlines: base64(outlines.flatMap((outline) => [...outline])),
   };
 }
 
@@ -86,11 +87,6 @@ function distinct(rows: readonly (readonly number[])[]) {
     return kind.at;
   });
   return { kinds: [...kinds.values()].map(({ row }) => row), kindOf };
-}
-
-function base64(parts: readonly Uint8Array[]): string {
-  const signs = parts.map((part) => Array.from(part, (byte) => String.fromCharCode(byte)).join(""));
-  return btoa(signs.join(""));
 }
 
 /** A face from its table. */

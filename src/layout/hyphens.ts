@@ -12,7 +12,7 @@ interface Patterns {
 /** Words with fewer letters stay whole. */
 const leastLetters = 7;
 
-/** How a language (a BCP 47 tag) parts its words, by Liang's patterns for it; English stays whole, as it always was. */
+/** How a language (a BCP 47 tag) parts its words, by Liang's patterns for it; English stays whole. */
 export function hyphensOf(language: string): Hyphenate | undefined {
   const [tag = language] = language.toLowerCase().split("-");
   const patterns = tag === "en" ? undefined : patternsOf(tag);

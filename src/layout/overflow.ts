@@ -20,11 +20,6 @@ const toleranceMm = 0.03;
 const ascentEm = 0.7;
 const descentEm = 0.12;
 
-/** How far a box sticks out of the box around it. */
-export function boxOverflow(field: string, box: Rectangle, around: Rectangle): Overflow[] {
-  return excess(field, box, around);
-}
-
 /** A line of text from where it begins on its baseline. */
 export interface LineExtent {
   readonly xMm: number;
@@ -37,11 +32,12 @@ export interface LineExtent {
 export function textOverflow(field: string, lines: readonly LineExtent[], box: Rectangle): Overflow[] {
   return lines.flatMap(({ xMm, yMm, widthMm, sizeMm }) => {
     const heightMm = (ascentEm + descentEm) * sizeMm;
-    return excess(field, { xMm, yMm: yMm - ascentEm * sizeMm, widthMm, heightMm }, box);
+    return boxOverflow(field, { xMm, yMm: yMm - ascentEm * sizeMm, widthMm, heightMm }, box);
   });
 }
 
-function excess(field: string, inner: Rectangle, outer: Rectangle): Overflow[] {
+/** How far a box sticks out of the box around it. */
+export function boxOverflow(field: string, inner: Rectangle, outer: Rectangle): Overflow[] {
   const across = Math.max(outer.xMm - inner.xMm, inner.xMm + inner.widthMm - (outer.xMm + outer.widthMm));
   const down = Math.max(outer.yMm - inner.yMm, inner.yMm + inner.heightMm - (outer.yMm + outer.heightMm));
   const found: Overflow[] = [];

@@ -1,16 +1,5 @@
-import type { FontFile, PathCommand } from "./font-file.ts";
+import type { FontFile, PathCommand, RawGlyphs } from "./font-file.ts";
 import { simpleOutline } from "./simple-outline.ts";
-
-/** What is used of a font that lends signs. */
-export interface LendingFont {
-  readonly unitsPerEm: number;
-  hasGlyphForCodePoint(code: number): boolean;
-  glyphForCodePoint(code: number): { readonly id: number };
-  getGlyph(id: number): {
-    readonly advanceWidth: number;
-    readonly path: { readonly commands: readonly PathCommand[] };
-  };
-}
 
 /** Numbers of lent glyphs start here: no font has as many of its own. */
 const lentFrom = 0x10000;
@@ -19,7 +8,7 @@ const lentFrom = 0x10000;
  * A face that takes the signs that it lacks from another font: in its own units, sign beside sign, without kerning.
  * The lent font has one face, which stands for all of ours.
  */
-export function withLentSigns(face: FontFile, lending: LendingFont): FontFile {
+export function withLentSigns(face: FontFile, lending: RawGlyphs): FontFile {
   const scale = face.unitsPerEm / lending.unitsPerEm;
   const lent = (glyph: number) => lending.getGlyph(glyph - lentFrom);
   const isLent = (glyph: number) => glyph >= lentFrom;

@@ -3,6 +3,7 @@ import type { GroupItem, Item, PathItem, TextItem } from "../drawing/model.ts";
 import type { LayoutStyle, Paint, Rule } from "../markup/boxes.ts";
 import type { BoxNode } from "./nodes.ts";
 import { boxOverflow, type LineExtent, type Overflow, textOverflow, worst } from "./overflow.ts";
+import { paddingOf } from "./padding.ts";
 import type { Rectangle } from "./rectangle.ts";
 
 export interface PageSize {
@@ -85,9 +86,7 @@ function pageWith(
 }
 
 function withoutPadding(box: Rectangle, style: LayoutStyle): Rectangle {
-  const { padding = 0 } = style;
-  const { paddingLeft: left = padding, paddingRight: right = padding } = style;
-  const { paddingTop: top = padding, paddingBottom: bottom = padding } = style;
+  const { left, right, top, bottom } = paddingOf(style);
   return {
     xMm: box.xMm + left,
     yMm: box.yMm + top,
