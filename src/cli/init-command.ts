@@ -6,6 +6,7 @@ import { workflow, workflowPath } from "../content/start/workflow.ts";
 import { libraryIn } from "../content/world.ts";
 import { first } from "../core/lists.ts";
 import { parseQuantity } from "../core/quantity.ts";
+import { waterKinds } from "../core/water/water.ts";
 import { unitChoices } from "../model/unit-choice.ts";
 import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";
 import { guideOfThePackage } from "./content-option.ts";
@@ -13,8 +14,6 @@ import { reading } from "./trouble.ts";
 import { writeNew } from "./write-new.ts";
 
 type Options = Readonly<Record<string, unknown>>;
-
-const waters = ["still", "flowing"] as const;
 
 export const initCommand: CliCommand = {
   name: "init",
@@ -27,7 +26,7 @@ export const initCommand: CliCommand = {
       .argument("[folder]", "folder to begin it in", ".")
       .option("--title <title>", "name of the guide")
       .option("--publisher <name>", "who gives it out")
-      .addOption(new Option("--water <water>", "water that you fish").choices(waters))
+      .addOption(new Option("--water <water>", "water that you fish").choices(waterKinds))
       .addOption(new Option("--units <units>", "units that it shows").choices(unitChoices))
       .addOption(new Option("--paper <paper>", "paper that it is printed on").choices(["A4", "Letter"]))
       .option("--language <tag>", "its language, such as en or de-AT")
@@ -73,7 +72,7 @@ async function toldBy(options: Options, folder: string, terminal: Terminal): Pro
   };
   const title = await answer("title", "Name of the guide?", `Float fishing at ${folder}`);
   const publisher = await answer("publisher", "Who gives it out?", folder);
-  const water = await answer("water", "Water?", "still", waters);
+  const water = await answer("water", "Water?", "still", waterKinds);
   const paper = await answer("paper", "Paper?", "A4", ["A4", "Letter"]);
   const language = languageOf(await answer("language", "Language?", "en"));
   // Feet beside metres help where English is spoken.

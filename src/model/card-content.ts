@@ -1,4 +1,5 @@
 import type { MovedPart } from "../core/depth/setting.ts";
+import type { WaterKind } from "../core/water/water.ts";
 import { levels, type RigEntry } from "./library.ts";
 
 /** A rig made up for one depth, as a card words it. */
@@ -31,7 +32,7 @@ export function cardNotes({ changeFirst, level }: RigEntry, marking: string | un
 export interface CardContent {
   readonly id: string;
   readonly title: string;
-  readonly water: "still" | "flowing";
+  readonly water: WaterKind;
   readonly level?: number;
   /** Float with its marking. */
   readonly float: string;

@@ -2,6 +2,7 @@ import type { Finding } from "../core/finding.ts";
 import type { BedDepth } from "../core/swim/bed.ts";
 import type { Tub } from "../core/tackle/shot.ts";
 import type { G, Mm, Ms } from "../core/units.ts";
+import type { WaterKind } from "../core/water/water.ts";
 import type { WindStrength } from "./choosing-rules.ts";
 import type { levels, RigEntry, Species } from "./library.ts";
 import type { LineForFish } from "./line-table.ts";
@@ -30,7 +31,7 @@ export type ChoosableSpot = Pick<Spot, "fromBankMm"> & {
 
 /** Where a rig is to be fished, by whom, for what and out of which box. */
 export interface Conditions {
-  readonly water: "still" | "flowing";
+  readonly water: WaterKind;
   readonly depthMm: Mm;
   readonly fromBankMm: Mm;
   /** How fast the surface runs; flowing water has it. */
@@ -49,7 +50,7 @@ export interface Conditions {
 
 /** Why a rig is ruled out. What the sums found is told as they tell it. */
 export type RuledOutBy =
-  | { readonly rule: "water"; readonly water: "still" | "flowing" }
+  | { readonly rule: "water"; readonly water: WaterKind }
   | { readonly rule: "rod" | "box" | "sums"; readonly finding: Finding }
   | { readonly rule: "reach"; readonly reachMm: Mm; readonly fromBankMm: Mm }
   | { readonly rule: "pace"; readonly paceMs: Ms; readonly mostMs: Ms }

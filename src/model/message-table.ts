@@ -1,4 +1,5 @@
 import type { QuantityKind, QuantityProblem } from "../core/quantity.ts";
+import type { WaterKind } from "../core/water/water.ts";
 import type { LimitName } from "./limits.ts";
 
 type Names = readonly string[];
@@ -158,8 +159,8 @@ export const messageTable = {
     readonly needed: number;
     readonly rods: number;
   }>(),
-  "session-rig-water": error<{ readonly rig: string; readonly water: "still" | "flowing" }>(),
-  "session-swim-without-rig": error<{ readonly swim: string; readonly water: "still" | "flowing" }>(),
+  "session-rig-water": error<{ readonly rig: string; readonly water: WaterKind }>(),
+  "session-swim-without-rig": error<{ readonly swim: string; readonly water: WaterKind }>(),
   "session-rig-not-for-spot": error<{ readonly rig: string; readonly spot: string; readonly said: string }>(),
   "session-too-long": warning<{ readonly over: number; readonly leaveOut: Names }>(),
   "session-lesson-needs": warning<{
@@ -167,7 +168,7 @@ export const messageTable = {
     readonly needs: Names;
     readonly areNew: boolean;
   }>(),
-  "session-lesson-place": warning<{ readonly title: string; readonly water: "still" | "flowing" }>(),
+  "session-lesson-place": warning<{ readonly title: string; readonly water: WaterKind }>(),
   "session-group": warning<{
     readonly title: string;
     readonly most: number;

@@ -10,7 +10,7 @@ import type { LeadRule } from "../core/tackle/lead-rule.ts";
 import type { Line } from "../core/tackle/line.ts";
 import type { ShotScale, Tub } from "../core/tackle/shot.ts";
 import type { G, KgM3, Mm, Ms, Share } from "../core/units.ts";
-import type { Water } from "../core/water/water.ts";
+import type { Water, WaterKind } from "../core/water/water.ts";
 
 export type { Feed } from "../core/feed/feed.ts";
 export type { Knot } from "../core/tackle/knots.ts";
@@ -41,7 +41,7 @@ export interface Rig {
   readonly id: string;
   readonly title: string;
   readonly purpose: string;
-  readonly water: "still" | "flowing";
+  readonly water: WaterKind;
   readonly float: Float;
   readonly mainLine: Line;
   readonly hookLine: Line;

@@ -1,3 +1,5 @@
+import { waterKinds } from "../core/water/water.ts";
+
 /** When a sign is seen: what a reader is asked first who does not know what the float means. */
 export const signTimes = [
   "as it settles",
@@ -9,7 +11,7 @@ export const signTimes = [
 export type SignTime = (typeof signTimes)[number];
 
 /** On which water; most signs are seen on both. */
-export const signWaters = ["still", "flowing", "either"] as const;
+export const signWaters = [...waterKinds, "either"] as const;
 export type SignWater = (typeof signWaters)[number];
 
 /** Small pictures of what is seen, without words. */

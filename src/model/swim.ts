@@ -1,6 +1,7 @@
 import type { Root } from "mdast";
 import type { Sounding } from "../core/swim/bed.ts";
 import type { Mm, Ms } from "../core/units.ts";
+import type { WaterKind } from "../core/water/water.ts";
 import type { Place } from "./message.ts";
 
 /** What can hurt somebody at a swim. */
@@ -75,7 +76,7 @@ export interface SwimEntry {
   readonly placeOf: (path: readonly (string | number)[]) => Place;
   readonly title: string;
   readonly summary: string;
-  readonly water: "still" | "flowing";
+  readonly water: WaterKind;
   /** How fast its surface ran when it was sounded; flowing water has it. */
   readonly paceMs?: Ms;
   /** ISO date on which its depths were plumbed. */

@@ -1,3 +1,4 @@
+import type { WaterKind } from "../../src/core/water/water.ts";
 import type { Item, PathStep } from "../../src/drawing/model.ts";
 import { mmPerPoint } from "../../src/markup/boxes.ts";
 import type { Ruler } from "../../src/words/unit-systems.ts";
@@ -124,7 +125,7 @@ export function rulerFigures(heightMm: number, edge: CardEdge, scale: Ruler, bes
 
 /** What a card's edge tells of it: the kind of water by shape, the level by bars. */
 interface CardTab {
-  readonly water: "still" | "flowing";
+  readonly water: WaterKind;
   /** How many bars: from 1, the easiest. */
   readonly bars: number;
 }

@@ -1,5 +1,5 @@
+import { waterKinds } from "../../src/core/water/water.ts";
 import { sitePaths } from "../../src/model/addresses.ts";
-import type { Rig } from "../../src/model/rig.ts";
 import { PageHead } from "./page-head.tsx";
 import type { View } from "./view.ts";
 
@@ -65,15 +65,13 @@ function MissedPage({ view: { say } }: { view: View }) {
   );
 }
 
-const waters: readonly Rig["water"][] = ["still", "flowing"];
-
 function KeepMore({ view: { say } }: { view: View }) {
   return (
     <section id="keep-more" hidden aria-labelledby="keep-more-title">
       <h2 id="keep-more-title">{say("on-this-phone.more")}</h2>
       <p>{say("on-this-phone.more-how")}</p>
       <p class="buttons">
-        {waters.map((water) => (
+        {waterKinds.map((water) => (
           <button
             type="button"
             data-water={water}

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { settings } from "../../core/depth/setting.ts";
 import { usualSessionS } from "../../core/feed/feed.ts";
+import { waterKinds } from "../../core/water/water.ts";
 import { levels } from "../../model/library.ts";
 import { limits } from "../../model/limits.ts";
 import {
@@ -57,7 +58,7 @@ export const loadingSchema = z.discriminatedUnion("pattern", [
 export const rigSchema = z.strictObject({
   title: z.string(),
   purpose: z.string(),
-  water: z.enum(["still", "flowing"]),
+  water: z.enum(waterKinds),
   float: z.string(),
   "main-line": z.strictObject(line),
   "hook-length": z.strictObject({ ...line, length: length() }),

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { waterKinds } from "../../core/water/water.ts";
 import { limits } from "../../model/limits.ts";
 import { bedFeatures, hazardKinds, winds } from "../../model/swim.ts";
 import { date } from "./date-schema.ts";
@@ -25,7 +26,7 @@ export const swimSchema = z
   .strictObject({
     title: z.string(),
     summary: z.string(),
-    water: z.enum(["still", "flowing"]),
+    water: z.enum(waterKinds),
     pace: pace().optional(),
     sounded: date(),
     "level-mark": z.string().optional(),

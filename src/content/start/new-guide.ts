@@ -1,3 +1,4 @@
+import type { WaterKind } from "../../core/water/water.ts";
 import { jsonSchemaOf } from "../schema/json-schema.ts";
 import { commentedYaml, type StartValues } from "./commented.ts";
 import { copiedRig, newFile, schemaLine } from "./new-file.ts";
@@ -7,7 +8,7 @@ import { starterIn } from "./starters.ts";
 export interface NewGuide {
   readonly title: string;
   readonly publisher: string;
-  readonly water: "still" | "flowing";
+  readonly water: WaterKind;
   readonly units: string;
   readonly paper: string;
   readonly language: string;

@@ -2,6 +2,7 @@ import { type Answer, answer, type Finding, noAnswer, warning } from "../finding
 import type { PatternKind } from "../patterns/pattern.ts";
 import type { Ml, S } from "../units.ts";
 import { mlPerImperialPint, mlPerUsPint } from "../units.ts";
+import type { WaterKind } from "../water/water.ts";
 
 /** A session as feed is reckoned for it, where a rig does not say another [s]. Common practice, no source. */
 export const usualSessionS = 4 * 3600;
@@ -66,7 +67,7 @@ const feedOftenS = 300;
  *
  * @returns a warning where it does not
  */
-export function checkFeed(feed: Feed, pattern: PatternKind, water: "still" | "flowing"): readonly Finding[] {
+export function checkFeed(feed: Feed, pattern: PatternKind, water: WaterKind): readonly Finding[] {
   const wanted = feedWanted[pattern];
   const { everyS } = feed;
   if (wanted === "often" && everyS > feedOftenS) return [warning("feed-too-seldom", { pattern, everyS })];

@@ -1,6 +1,7 @@
 import type { GuideStep } from "../depth/guide-step.ts";
 import type { PlacedShot } from "../patterns/pattern.ts";
 import type { Mm } from "../units.ts";
+import type { WaterKind } from "../water/water.ts";
 
 /** The rig as it is set, or the same rig with its float moved on the line. */
 export const rigVariants = ["set", "over depth", "up in the water"] as const;
@@ -23,8 +24,6 @@ interface SetRig {
   readonly inWater?: unknown;
 }
 
-type Water = "still" | "flowing";
-
 /** Bare line that stays between the highest shot and a float that is moved down [mm]. */
 const leastBareMm = 100;
 
@@ -34,7 +33,7 @@ const leastBareMm = 100;
  * the bed; a rig set that far already stays as it is. Up in the water: the bait at half depth, or as near to it as the
  * highest shot allows.
  */
-export function moveFloat<T extends SetRig>(depth: T, water: Water, variant: RigVariant): T {
+export function moveFloat<T extends SetRig>(depth: T, water: WaterKind, variant: RigVariant): T {
   if (water === "flowing") return asSet(depth);
   switch (variant) {
     case "set":
@@ -57,7 +56,7 @@ export function moveFloat<T extends SetRig>(depth: T, water: Water, variant: Rig
  * The variants that a rig has at a depth: over depth where that is farther than it is set, up in the water where its
  * shot leaves room to get there and the float can carry what hangs below it.
  */
-export function variantsOf(depth: SetRig, water: Water): RigVariant[] {
+export function variantsOf(depth: SetRig, water: WaterKind): RigVariant[] {
   const over = moveFloat(depth, water, "over depth");
   const up = moveFloat(depth, water, "up in the water");
   const has: Readonly<Record<RigVariant, boolean>> = {

@@ -7,6 +7,10 @@ export interface Water {
   readonly salinity: number;
 }
 
+/** Kinds of water, by whether it runs. */
+export const waterKinds = ["still", "flowing"] as const;
+export type WaterKind = (typeof waterKinds)[number];
+
 /**
  * Density of air-free fresh water at normal pressure.
  *
