@@ -1,7 +1,8 @@
 import { Box, type LayoutStyle } from "../src/markup/boxes.ts";
+import { heavy } from "./rules.ts";
 
+/** Black, as cards are copied. */
 const hairline = { widthMm: 0.25, ink: "ink" } as const;
-const heavy = { widthMm: 0.5, ink: "ink" } as const;
 
 /** Before the text of each column but the first [mm]. */
 export const cellGapMm = 0.8;

@@ -1,9 +1,9 @@
 import type { PhrasingContent, Table } from "mdast";
 import { entry, first, paired } from "../../src/core/lists.ts";
 import { Box, mmPerPoint } from "../../src/markup/boxes.ts";
+import { hairline, heavy } from "../rules.ts";
 import { columnWidthMm, type HandoutFormat } from "./format.ts";
 import { boundText, inline } from "./prose-inline.tsx";
-import { hairline, heavy } from "./rules.ts";
 
 /** A table of a text; its first column heads the rows. */
 export function ProseTable({ table, format }: { table: Table; format: HandoutFormat }) {
@@ -43,7 +43,7 @@ export function ProseTable({ table, format }: { table: Table; format: HandoutFor
 }
 
 /** From one line to the next where somebody writes by hand [mm]; common practice, no source. */
-const lineToWriteMm = 8;
+export const lineToWriteMm = 8;
 
 const isToFillIn = ({ children }: Table["children"][number]): boolean =>
   children.every((cell) => textOf(cell.children).trim() === "");

@@ -6,10 +6,10 @@ import type { Child } from "../../src/markup/jsx-runtime.ts";
 import type { RasterImage } from "../../src/model/own-image.ts";
 import type { PictureNode } from "../../src/model/pictures.ts";
 import { placedLogo } from "../logo.ts";
+import { hairline } from "../rules.ts";
 import { columnWidthMm, type HandoutFormat, headingScale } from "./format.ts";
 import { boundText, inline, linesOf } from "./prose-inline.tsx";
 import { ProseTable } from "./prose-table.tsx";
-import { hairline } from "./rules.ts";
 
 interface ProseProps {
   readonly title: string;

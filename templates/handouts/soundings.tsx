@@ -1,8 +1,9 @@
 import { Box } from "../../src/markup/boxes.ts";
+import { heavy } from "../rules.ts";
+import { lineToWriteMm } from "./prose-table.tsx";
 
+/** To write on. */
 const line = { widthMm: 0.35, ink: "soft" } as const;
-const heavy = { widthMm: 0.5, ink: "ink" } as const;
-const rowMm = 8;
 
 interface BlankTable {
   readonly head: readonly string[];
@@ -33,7 +34,12 @@ export function SoundingsSheet({ title, lines, fields, tables, marginMm, bodyPt 
         </Box>
       ))}
       {fields.map((text) => (
-        <Box key={text} tag="P" style={{ height: rowMm - 1.2, justify: "end" }} paint={{ ruleBelow: line }}>
+        <Box
+          key={text}
+          tag="P"
+          style={{ height: lineToWriteMm - 1.2, justify: "end" }}
+          paint={{ ruleBelow: line }}
+        >
           {text}
         </Box>
       ))}
@@ -55,7 +61,12 @@ function Table({ head, rows }: BlankTable) {
         ))}
       </Box>
       {Array.from({ length: rows }, (_, i) => (
-        <Box key={String(i)} tag="TR" style={{ direction: "row", height: rowMm }} paint={{ ruleBelow: line }}>
+        <Box
+          key={String(i)}
+          tag="TR"
+          style={{ direction: "row", height: lineToWriteMm }}
+          paint={{ ruleBelow: line }}
+        >
           {head.map((text) => (
             <Box key={text} tag="TD" style={{ grow: 1, width: 20 }}>
               {" "}

@@ -1,8 +1,6 @@
 import type { Item } from "../../src/drawing/model.ts";
 import { Box, type Draw } from "../../src/markup/boxes.ts";
-
-const heavy = { widthMm: 0.5, ink: "ink" } as const;
-const hairline = { widthMm: 0.25, ink: "soft" } as const;
+import { hairline, heavy } from "../rules.ts";
 
 interface TrueSizePageProps {
   readonly title: string;

@@ -3,9 +3,9 @@ import { windStrengths } from "../../src/model/choosing-rules.ts";
 import { levels } from "../../src/model/library.ts";
 import { placeQuestions } from "../../src/model/place-questions.ts";
 import { questions } from "../../src/model/questions.ts";
-import { Options, PaceFields, pacedWay, Select } from "./fields.tsx";
+import { PaceFields, pacedWay, Select } from "./fields.tsx";
 import { PageHead } from "./page-head.tsx";
-import { ShotBox } from "./shot-box.tsx";
+import { GuideShotBox } from "./shot-box.tsx";
 import type { View } from "./view.ts";
 
 /** Which rigs suit a water, asked in a form: the page's script does the sums. */
@@ -34,7 +34,7 @@ export function ChoosePage({ view }: { readonly view: View }) {
           <Field view={view} name="rod" />
         </div>
         <FishTicks view={view} />
-        <OwnShot view={view} />
+        <GuideShotBox view={view} />
         <p>
           <button type="submit">{say("choose.show")}</button>
         </p>
@@ -100,12 +100,13 @@ function Asked({ view: { say } }: { readonly view: View }) {
         label={say("choose.wind")}
         choices={windStrengths.map((wind) => [wind, say(`choosing.wind.${wind}`)])}
       />
-      <p>
-        <label for="choose-learner">{say("choose.learner")}</label>
-        <select id="choose-learner" name="learner">
-          <Options choices={levels.map((level) => [level, say(`choosing.learner.${level}`)])} chosen="next" />
-        </select>
-      </p>
+      <Select
+        id="choose-learner"
+        name="learner"
+        label={say("choose.learner")}
+        choices={levels.map((level) => [level, say(`choosing.learner.${level}`)])}
+        chosen="next"
+      />
     </>
   );
 }
@@ -147,10 +148,4 @@ function FishTicks({ view: { say, library } }: { readonly view: View }) {
       </ul>
     </details>
   );
-}
-
-function OwnShot({ view }: { readonly view: View }) {
-  const { scaleId, tubId } = view.library.guide;
-  const tub = view.library.tubs.find(({ id }) => id === tubId)?.tub;
-  return tub ? <ShotBox view={view} scaleId={scaleId} tub={tub} full={false} /> : null;
 }

@@ -3,6 +3,7 @@ import { allShot, type GuideStep, type SolvedDepth, type SolvedRig } from "../..
 import { keyOf } from "../../src/words/words.ts";
 import { InWaterPart } from "./in-water.tsx";
 import type { PageKey } from "./page-words.ts";
+import { Picture } from "./picture.tsx";
 import { PlumbingPart } from "./plumbing.tsx";
 import { type ShotRow, shotRows } from "./shot-groups.ts";
 import type { Voice } from "./view.ts";
@@ -26,15 +27,13 @@ export function DepthPart({ voice, solved, depth, id = depthId(depth) }: DepthPr
   return (
     <section class="depth" id={id} aria-labelledby={`${id}-title`}>
       <h3 id={`${id}-title`}>{say("rig.in-depth", { depth: figures.depth(depth.depthMm) })}</h3>
-      <Findings voice={voice} solved={solved} depth={depth} />
+      <Findings voice={voice} depth={depth} />
       <div class="depth-columns">
-        <div class="picture">
-          <raw-html html={voice.drawRig(solved, depth, id)} />
-        </div>
+        <Picture svg={voice.drawRig(solved, depth, id)} />
         <div>
           <KeyFigures voice={voice} solved={solved} depth={depth} />
-          <ShotTable voice={voice} solved={solved} depth={depth} />
-          <TipTable voice={voice} solved={solved} depth={depth} />
+          <ShotTable voice={voice} depth={depth} />
+          <TipTable voice={voice} depth={depth} />
         </div>
       </div>
       <GuideTable voice={voice} solved={solved} depth={depth} />
@@ -66,7 +65,7 @@ function KeyFigures({ voice: { say, figures, rigTexts }, solved, depth }: DepthP
   );
 }
 
-function ShotTable({ voice, depth }: DepthProps) {
+function ShotTable({ voice, depth }: Omit<DepthProps, "solved">) {
   const { say } = voice;
   const rows = shotRows(depth);
   return (
@@ -157,7 +156,7 @@ function whatFloatDoes({ say, figures }: Voice, step: GuideStep, { lineShot }: S
 /** Sizes told in the table of what a shot does: the lightest that the rig itself uses. */
 const sizesTold = 3;
 
-function TipTable({ voice: { say, figures, rigTexts }, depth }: DepthProps) {
+function TipTable({ voice: { say, figures, rigTexts }, depth }: Omit<DepthProps, "solved">) {
   const used = new Set(allShot(depth).map(({ size }) => size));
   const effects = depth.shotEffects
     .filter(({ size }) => used.has(size))
@@ -192,7 +191,7 @@ function TipTable({ voice: { say, figures, rigTexts }, depth }: DepthProps) {
   );
 }
 
-function Findings({ voice, depth }: DepthProps) {
+function Findings({ voice, depth }: Omit<DepthProps, "solved">) {
   if (depth.findings.length === 0) return null;
   return (
     <ul class="findings">

@@ -7,7 +7,8 @@ import { pacedWay } from "./fields.tsx";
 import { PageHead } from "./page-head.tsx";
 import type { View } from "./view.ts";
 
-function Picture({ svg }: { svg: string | undefined }) {
+/** A drawing with no words below it that a reader may save or quote by itself. */
+function Figure({ svg }: { svg: string | undefined }) {
   return (
     svg && (
       <figure class="picture">
@@ -27,7 +28,7 @@ export function BaitsPage({ view }: { view: View }) {
       {library.baits.map(({ bait, notes }) => (
         <section aria-labelledby={bait.id}>
           <h2 id={bait.id}>{bait.title}</h2>
-          <Picture svg={view.drawBait(bait.id)} />
+          <Figure svg={view.drawBait(bait.id)} />
           <table class="pairs">
             <caption class="unseen">{bait.title}</caption>
             <tbody>
@@ -82,7 +83,7 @@ export function FishPage({ view }: { view: View }) {
         return (
           <section aria-labelledby={id}>
             <h2 id={id}>{title}</h2>
-            <Picture svg={view.drawFish(id)} />
+            <Figure svg={view.drawFish(id)} />
             <p>{asks}</p>
             {lineOf(library, [title, ...also]).map(({ fish, mainLine, hookLine }) => (
               <p>

@@ -1,4 +1,4 @@
-import { first } from "../../src/core/lists.ts";
+import { first, withId } from "../../src/core/lists.ts";
 import { metals } from "../../src/core/tackle/shot.ts";
 import { fahrenheitFromCelsius } from "../../src/core/units.ts";
 import { sitePaths } from "../../src/model/addresses.ts";
@@ -6,6 +6,7 @@ import type { RigEntry } from "../../src/model/library.ts";
 import { inFeetAlone, unitChoices } from "../../src/model/unit-choice.ts";
 import { keyOf } from "../../src/words/words.ts";
 import { type Choices, DepthSlider, PaceFields, pacedWay, Select } from "./fields.tsx";
+import type { Say } from "./page-words.ts";
 import { ShotBox } from "./shot-box.tsx";
 import type { View } from "./view.ts";
 
@@ -95,6 +96,10 @@ export function FitAnswer({ view: { say, href } }: { view: View }) {
   );
 }
 
+/** Addresses of a script that needs a rig's figures, after those that it waits for; each parted from the next by a space. */
+export const rigScripts = ({ href }: View, rigId: string, name: "fit.js" | "try.js") =>
+  [sitePaths.asset("guide-data.js"), sitePaths.rigData(rigId), sitePaths.asset(name)].map(href).join(" ");
+
 /** The form for a reader's own float, rod and shot box; the page's script does the sums. */
 export function FitPart({ view, entry }: { view: View; entry: RigEntry }) {
   const { say, href, library } = view;
@@ -104,9 +109,7 @@ export function FitPart({ view, entry }: { view: View; entry: RigEntry }) {
     <details
       id="fit"
       class="needs-script"
-      data-scripts={[sitePaths.asset("guide-data.js"), sitePaths.rigData(rig.id), sitePaths.asset("fit.js")]
-        .map(href)
-        .join(" ")}
+      data-scripts={rigScripts(view, rig.id, "fit.js")}
       data-worker={href(sitePaths.asset("sums-worker.js"))}
     >
       <summary>{say("fit.title")}</summary>
@@ -118,7 +121,7 @@ export function FitPart({ view, entry }: { view: View; entry: RigEntry }) {
         </fieldset>
         <fieldset>
           <legend>{say("fit.your-float")}</legend>
-          <Field say={say} name="capacity" value={markingOf(view, rig.float.id)} />
+          <Field say={say} name="capacity" value={withId(library.floats, rig.float.id).marking} />
           <FitSelect
             say={say}
             name="capacity-basis"
@@ -162,8 +165,6 @@ export function FitPart({ view, entry }: { view: View; entry: RigEntry }) {
   );
 }
 
-type Say = View["say"];
-
 /** A field of the form: the words of the form have its label. */
 type FieldName = "temperature" | "capacity" | "capacity-basis" | "capacity-metal" | "tip" | "rod" | "units";
 
@@ -188,10 +189,6 @@ function FitSelect({ say, name, chosen, choices }: FitSelectProps) {
   return (
     <Select id={`fit-${name}`} name={name} label={say(`fit.${name}`)} chosen={chosen} choices={choices} />
   );
-}
-
-function markingOf({ library }: View, floatId: string): string {
-  return library.floats.find(({ float }) => float.id === floatId)?.marking ?? "";
 }
 
 /** Figures as a reader may type them, in the guide's first system of units. */

@@ -4,6 +4,7 @@ import { sitePaths } from "../../src/model/addresses.ts";
 import type { FloatEntry } from "../../src/model/library.ts";
 import { keyOf } from "../../src/words/words.ts";
 import { PageHead } from "./page-head.tsx";
+import { Picture } from "./picture.tsx";
 import type { View } from "./view.ts";
 
 /** Every float: what it is for, what it takes, and the rigs that use it. */
@@ -30,9 +31,7 @@ export function FloatsPage({ view }: { view: View }) {
       ))}
       <section aria-labelledby="side-by-side">
         <h2 id="side-by-side">{say("floats.side-by-side")}</h2>
-        <div class="picture">
-          <raw-html html={view.drawFloatChart(bySize.map(({ float }) => float.id))} />
-        </div>
+        <Picture svg={view.drawFloatChart(bySize.map(({ float }) => float.id))} />
       </section>
     </>
   );
@@ -66,9 +65,7 @@ function FloatPart({ view, entry }: { view: View; entry: FloatEntry }) {
       <h2 id={float.id}>{float.title}</h2>
       <p class="lead">{entry.summary}</p>
       <div class="side-by-side">
-        <div class="picture">
-          <raw-html html={view.drawFloat(float, float.id)} />
-        </div>
+        <Picture svg={view.drawFloat(float, float.id)} />
         <div>
           <table class="pairs">
             <caption class="unseen">{float.title}</caption>

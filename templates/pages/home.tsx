@@ -1,6 +1,7 @@
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { RigEntry } from "../../src/model/library.ts";
 import { CourseAtAGlance } from "./lessons.tsx";
+import { Picture } from "./picture.tsx";
 import { askedOf, RigAnswers, RigQuestions } from "./questions.tsx";
 import { RigMarks } from "./rig.tsx";
 import type { View } from "./view.ts";
@@ -108,11 +109,7 @@ function FirstRigPicture({ view, entry }: { view: View; entry: RigEntry }) {
   const solved = view.solved.get(entry.id);
   const depth = solved?.depths[0];
   if (!solved || !depth) return null;
-  return (
-    <div class="picture">
-      <raw-html html={view.drawRig(solved, depth, entry.id)} />
-    </div>
-  );
+  return <Picture svg={view.drawRig(solved, depth, entry.id)} />;
 }
 
 /** A rig in a list: its name, purpose and marks, with what the filters look at; a small picture where there are many. */

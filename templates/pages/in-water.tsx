@@ -1,5 +1,6 @@
 import type { SolvedDepth, SolvedRig } from "../../src/model/solved.ts";
 import type { TextPart } from "../../src/words/water-text.ts";
+import { Picture } from "./picture.tsx";
 import type { Voice } from "./view.ts";
 
 interface InWaterProps {
@@ -38,15 +39,6 @@ export function InWaterPart({ voice, solved, depth, id }: InWaterProps) {
         )}
       </div>
     </details>
-  );
-}
-
-function Picture({ svg }: { svg: string | undefined }) {
-  if (!svg) return null;
-  return (
-    <div class="picture">
-      <raw-html html={svg} />
-    </div>
   );
 }
 

@@ -1,5 +1,6 @@
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { Licence } from "../../src/model/licence.ts";
+import { PageHead } from "./page-head.tsx";
 import type { View } from "./view.ts";
 
 /** The works of others that the site ships, each with its licence in full. */
@@ -12,13 +13,11 @@ export function LicencesPage({
 }) {
   return (
     <>
-      <header class="page-head">
-        <h1>{say("licences.title")}</h1>
-        <p class="lead">{say("licences.lead")}</p>
+      <PageHead title={say("licences.title")} lead={say("licences.lead")}>
         <p>
           <a href={href(sitePaths.licences)}>{say("licences.as-data")}</a>
         </p>
-      </header>
+      </PageHead>
       {licences.map(({ name, version, terms, text }) => (
         <section>
           <h2>

@@ -1,7 +1,7 @@
 import { printPaths, sitePaths } from "../../src/model/addresses.ts";
 import type { LessonPlan } from "../../src/model/library.ts";
 import { PageHead } from "./page-head.tsx";
-import type { View } from "./view.ts";
+import { printableAt, type View } from "./view.ts";
 
 /** The plans of a guide, in the order of its lessons. */
 export function PlanListPage({ view }: { view: View }) {
@@ -24,7 +24,7 @@ export function PlanListPage({ view }: { view: View }) {
 /** How one lesson is taught. */
 export function PlanPage({ view, title, plan }: { view: View; title: string; plan: LessonPlan }) {
   const { say, href } = view;
-  const sheet = view.printables.find(({ path }) => path === `site/${printPaths.plan(plan.id)}`);
+  const sheet = printableAt(view, printPaths.plan(plan.id));
   return (
     <article class="prose">
       <PageHead title={title} lead={plan.summary} />

@@ -1,10 +1,10 @@
 import { sitePaths } from "../../src/model/addresses.ts";
-import type { Library, RigEntry } from "../../src/model/library.ts";
+import { type Library, levels, type RigEntry } from "../../src/model/library.ts";
 import { questions } from "../../src/model/questions.ts";
 import { keyOf } from "../../src/words/words.ts";
 import { kindsCaught } from "./catches.ts";
 import { type Choices, DepthSlider, Either, PaceFields, pacedWay, Select } from "./fields.tsx";
-import { ShotBox } from "./shot-box.tsx";
+import { GuideShotBox } from "./shot-box.tsx";
 import type { View } from "./view.ts";
 
 /** Slider of a water that nobody has said anything of yet [mm]: from very shallow to what a sliding float is for. */
@@ -56,11 +56,11 @@ export function RigQuestions({ view }: { view: View }) {
             name="level"
             label={say("filter.level")}
             any={say("filter.any")}
-            choices={(["first", "beginner", "next"] as const).map((level) => [level, say(`level.${level}`)])}
+            choices={levels.map((level) => [level, say(`level.${level}`)])}
           />
         </>
       )}
-      {!isList && <OwnBox view={view} />}
+      {!isList && <GuideShotBox view={view} />}
       <button type="submit">{isList ? say("filter.show") : say("filter.show-rig")}</button>
       <p class="keep needs-script">
         <label>
@@ -80,13 +80,6 @@ function WaterKind({ view: { say }, isList }: { view: View; isList: boolean }) {
       <Either name="water" value="flowing" label={say("water.flowing")} />
     </fieldset>
   );
-}
-
-/** The shot in the reader's own box, where there is a scale and a tub to begin with. */
-function OwnBox({ view }: { view: View }) {
-  const { scaleId, tubId } = view.library.guide;
-  const tub = view.library.tubs.find(({ id }) => id === tubId)?.tub;
-  return tub ? <ShotBox view={view} scaleId={scaleId} tub={tub} full={false} /> : null;
 }
 
 function DepthQuestion({ view }: { view: View }) {

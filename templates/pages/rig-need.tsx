@@ -1,8 +1,10 @@
 import { movedPart } from "../../src/core/depth/setting.ts";
-import { first } from "../../src/core/lists.ts";
+import { first, withId } from "../../src/core/lists.ts";
+import type { Shot } from "../../src/core/tackle/shot.ts";
+import type { Child } from "../../src/markup/jsx-runtime.ts";
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { RigEntry } from "../../src/model/library.ts";
-import { allShot, type SolvedRig, type SolvedShot } from "../../src/model/solved.ts";
+import { mostShot, type SolvedRig } from "../../src/model/solved.ts";
 import { keyOf } from "../../src/words/words.ts";
 import type { View } from "./view.ts";
 
@@ -16,7 +18,7 @@ interface NeedProps {
 export function WhatYouNeed({ view, entry, solved }: NeedProps) {
   const { say, figures, href } = view;
   const { rig } = entry;
-  const rows: [string, unknown][] = [
+  const rows: [string, Child][] = [
     ...whipRow(view, solved),
     [say("table.main-line"), lineText(view, rig.mainLine)],
     [
@@ -31,7 +33,7 @@ export function WhatYouNeed({ view, entry, solved }: NeedProps) {
       <a href={href(`${sitePaths.floats}#${rig.float.id}`)}>
         {say("need.float-text", {
           float: rig.float.title,
-          marking: marking(view, rig.float.id),
+          marking: withId(view.library.floats, rig.float.id).marking,
         })}
       </a>,
     ],
@@ -39,9 +41,12 @@ export function WhatYouNeed({ view, entry, solved }: NeedProps) {
     [
       say("table.shot"),
       <ul class="plain">
-        {mostShot(solved).map((alike) => (
+        {heaviestFirst(mostShot(solved)).map(({ count, ...shot }) => (
           <li>
-            {say("need.shot-text", { shot: figures.shot(alike), metal: say(`metal.${first(alike).metal}`) })}
+            {say("need.shot-text", {
+              shot: figures.shot(Array.from({ length: count }, () => shot)),
+              metal: say(`metal.${shot.metal}`),
+            })}
           </li>
         ))}
       </ul>,
@@ -60,7 +65,7 @@ export function WhatYouNeed({ view, entry, solved }: NeedProps) {
           {rows.map(([name, what]) => (
             <tr>
               <th scope="row">{name}</th>
-              <td>{what as string}</td>
+              <td>{what}</td>
             </tr>
           ))}
         </tbody>
@@ -69,6 +74,8 @@ export function WhatYouNeed({ view, entry, solved }: NeedProps) {
     </section>
   );
 }
+
+const heaviestFirst = <S extends Shot>(shot: readonly S[]) => shot.toSorted((a, b) => b.massG - a.massG);
 
 /** How long the whip and its line are, for a rig without a reel. */
 function whipRow({ say, figures }: View, { rig, depths }: SolvedRig): [string, string][] {
@@ -98,25 +105,6 @@ function lineText({ say, figures }: View, line: { strengthG: number; diameterMm:
     strength: figures.strength(line.strengthG),
     diameter: figures.diameter(line.diameterMm),
   });
-}
-
-function marking({ library, figures }: View, floatId: string): string {
-  const entry = library.floats.find(({ float }) => float.id === floatId);
-  return entry?.marking ?? figures.mass(0);
-}
-
-/** The most of each size and metal that any depth asks for, heaviest first; each as the shot themselves. */
-function mostShot({ depths }: SolvedRig): (readonly SolvedShot[])[] {
-  const most = new Map<string, readonly SolvedShot[]>();
-  for (const depth of depths) {
-    const shot = allShot(depth);
-    for (const { size, metal } of shot) {
-      const alike = shot.filter((one) => one.size === size && one.metal === metal);
-      const kind = `${size} ${metal}`;
-      if (alike.length > (most.get(kind)?.length ?? 0)) most.set(kind, alike);
-    }
-  }
-  return [...most.values()].sort((a, b) => first(b).massG - first(a).massG);
 }
 
 /** The order in which the rig is put together. */

@@ -3,7 +3,7 @@ import type { RigEntry } from "../../src/model/library.ts";
 import type { SolvedRig } from "../../src/model/solved.ts";
 import { keyOf } from "../../src/words/words.ts";
 import { DepthPart, depthId } from "./depth.tsx";
-import { FitAnswer, FitPart, OwnPace, typedDepth, WaterBar } from "./fit.tsx";
+import { FitAnswer, FitPart, OwnPace, rigScripts, typedDepth, WaterBar } from "./fit.tsx";
 import { TextPartView } from "./in-water.tsx";
 import { PageHead } from "./page-head.tsx";
 import { MakeItUp, WhatYouNeed } from "./rig-need.tsx";
@@ -163,13 +163,13 @@ function Depths({ view, entry, solved }: RigProps) {
 }
 
 /** Films of the rig, drawn by the page's script once somebody asks for them. */
-function RigFilms({ view: { say, href }, entry }: { view: View; entry: RigEntry }) {
-  const scripts = [sitePaths.asset("guide-data.js"), sitePaths.rigData(entry.id), sitePaths.asset("try.js")];
+function RigFilms({ view, entry }: { view: View; entry: RigEntry }) {
+  const { say, href } = view;
   return (
     <details
       id="rig-films"
       class="needs-script"
-      data-scripts={scripts.map(href).join(" ")}
+      data-scripts={rigScripts(view, entry.id, "try.js")}
       data-worker={href(sitePaths.asset("sums-worker.js"))}
       data-failed={say("try.failed")}
     >

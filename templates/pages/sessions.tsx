@@ -1,7 +1,7 @@
 import { printPaths, sitePaths } from "../../src/model/addresses.ts";
 import type { SessionText } from "../../src/words/session/session-texts.ts";
 import { PageHead } from "./page-head.tsx";
-import type { View } from "./view.ts";
+import { printableAt, type View } from "./view.ts";
 
 /** A session that its site shows. */
 export interface ShownSession {
@@ -35,7 +35,7 @@ export function SessionListPage({ view, sessions }: { view: View; sessions: read
 /** The pack of one session, but for what is filled in on paper. */
 export function SessionPage({ view, session }: { view: View; session: ShownSession }) {
   const { say, href } = view;
-  const pack = view.printables.find(({ path }) => path === `site/${printPaths.session(session.id)}`);
+  const pack = printableAt(view, printPaths.session(session.id));
   return (
     <article class="prose">
       <PageHead title={session.title} lead={session.line} />

@@ -13,6 +13,13 @@ interface ShotBoxProps {
   readonly full: boolean;
 }
 
+/** The guide's own shot to tick, where it has a tub. */
+export function GuideShotBox({ view }: { readonly view: View }) {
+  const { scaleId, tubId } = view.library.guide;
+  const tub = view.library.tubs.find(({ id }) => id === tubId)?.tub;
+  return tub ? <ShotBox view={view} scaleId={scaleId} tub={tub} full={false} /> : null;
+}
+
 /** The sizes of a scale to tick; the page's script asks how many only of those that a rig takes. */
 export function ShotBox({ view: { say, library }, scaleId, tub, full }: ShotBoxProps) {
   const sizes: ShotScale["sizes"] = library.scales.find(({ id }) => id === scaleId)?.sizes ?? [];

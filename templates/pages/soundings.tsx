@@ -3,7 +3,7 @@ import { exampleDistanceMm, hazardKinds } from "../../src/model/swim.ts";
 import { keyOf } from "../../src/words/words.ts";
 import { PageHead } from "./page-head.tsx";
 import type { PageKey, Say } from "./page-words.ts";
-import type { View } from "./view.ts";
+import { printableAt, type View } from "./view.ts";
 
 type FieldName = PageKey extends infer Key
   ? Key extends `soundings.field.${infer Name}`
@@ -17,7 +17,7 @@ const rows = (count: number) => Array.from({ length: count }, (_, i) => i + 1);
 /** The soundings page as a form: what is typed becomes the text of a swim's file. */
 export function SoundingsPage({ view }: { view: View }) {
   const { say, href } = view;
-  const sheet = view.printables.find(({ path }) => path === `site/${printPaths.soundings}`);
+  const sheet = printableAt(view, printPaths.soundings);
   const field = (name: FieldName, type = "text") => <Field say={say} name={name} type={type} />;
   return (
     <article class="prose">

@@ -1,7 +1,7 @@
 import { printPaths, sitePaths } from "../../src/model/addresses.ts";
 import type { SwimEntry, SwimText } from "../../src/model/swim.ts";
 import { PageHead } from "./page-head.tsx";
-import type { View } from "./view.ts";
+import { printableAt, type View } from "./view.ts";
 
 /** Whether there is a page to choose rigs by. */
 const canChoose = ({ choosing, rigs }: View["library"]) => choosing !== undefined && rigs.length > 0;
@@ -42,7 +42,7 @@ interface SwimPageProps {
 export function SwimPage({ view, swim, body }: SwimPageProps) {
   const { say, href, library } = view;
   const [spot] = swim.spots;
-  const sheet = view.printables.find(({ path }) => path === `site/${printPaths.swim(swim.id)}`);
+  const sheet = printableAt(view, printPaths.swim(swim.id));
   return (
     <article class="prose">
       <PageHead title={swim.title} lead={swim.summary} />

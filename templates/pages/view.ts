@@ -84,6 +84,10 @@ export interface CaptionedPicture {
   readonly caption?: string;
 }
 
+/** A file to print by its path below the site; none where it was not made. */
+export const printableAt = ({ printables }: View, sitePath: string): Printable | undefined =>
+  printables.find(({ path }) => path === `site/${sitePath}`);
+
 /** Whether the guide has a page on safety, which menu and notes lead to. */
 export const hasSafety = ({ library }: View) => library.pages.some(({ id }) => id === "safety");
 
