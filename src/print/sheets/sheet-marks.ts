@@ -1,4 +1,6 @@
+import { point } from "../../drawing/items.ts";
 import type { Item, PathItem, PathStep } from "../../drawing/model.ts";
+import { barSteps } from "../../drawing/parts/check-bar.ts";
 import { type CheckedBar, centimetreRuler } from "../../words/unit-systems.ts";
 
 /** A place on a sheet, from its top left corner. */
@@ -133,20 +135,7 @@ export function foldMarks(cards: readonly MarkedCard[], inside: boolean): Item[]
 export const checkBarHeightMm = 4;
 
 /** A bar of exactly 100 mm or 4 in along `yMm`, its middle at `xMm`, with a tick upwards at each of its parts. */
-export function checkBar(
-  xMm: number,
-  yMm: number,
-  { lengthMm, parts }: CheckedBar = centimetreRuler.check,
-): Item[] {
-  const left = xMm - lengthMm / 2;
-  const steps: PathStep[] = [
-    ["M", left, yMm],
-    ["L", left + lengthMm, yMm],
-  ];
-  for (let part = 0; part <= parts; part++) {
-    const at = (part * lengthMm) / parts;
-    const tick = part % parts === 0 ? checkBarHeightMm : part === parts / 2 ? 2.5 : 1.5;
-    steps.push(["M", left + at, yMm], ["L", left + at, yMm - tick]);
-  }
-  return [lines(steps, 0.25)];
+export function checkBar(xMm: number, yMm: number, bar: CheckedBar = centimetreRuler.check): Item[] {
+  const ticksMm = { end: checkBarHeightMm, middle: 2.5, part: 1.5 };
+  return [lines(barSteps(point(xMm - bar.lengthMm / 2, yMm), bar, ticksMm), 0.25)];
 }

@@ -420,9 +420,20 @@ describe("marks", () => {
     for (const [, y] of places(true)) expect(y >= 20 && y <= 70).toBe(true);
   });
 
-  test("the check bar is 100 mm", () => {
-    const [bar] = checkBar(105, 280);
-    const xs = steps(bar!).map((step) => step[1] as number);
-    expect(Math.max(...xs) - Math.min(...xs)).toBe(100);
-  });
+  /** An inch of 25.4 mm is the international one of 1959. */
+  test.each([
+    ["centimetres", undefined, 11, 10],
+    ["half inches", { lengthMm: 101.6, parts: 8 }, 9, 12.7],
+  ] as const)(
+    "the check bar has its middle where it is asked for, and is divided into %s",
+    (_, bar, count, apartMm) => {
+      const [path] = checkBar(105, 280, bar);
+      const ticks = steps(path!).slice(2);
+      expect(ticks).toHaveLength(2 * count);
+      for (const [i, [, x]] of ticks.entries())
+        expect(x as number).toBeCloseTo(105 + (Math.floor(i / 2) - (count - 1) / 2) * apartMm, 9);
+      const [from, to] = steps(path!);
+      expect([from![1], to![1]]).toEqual([ticks[0]![1], ticks.at(-1)![1]]);
+    },
+  );
 });
