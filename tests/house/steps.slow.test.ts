@@ -128,6 +128,12 @@ describe("the steps of DEVELOPERS.md in a copy", () => {
     expectAsked("A card format", ["src/print/cards/card-formats.ts"]);
   });
 
+  it("a kind of content file: with its field the compiler asks where it is read, and nothing else", () => {
+    const library = "export interface Library {";
+    edit("src/model/library.ts", library, `${library}\n  readonly boats: readonly string[];`);
+    expectAsked("A kind of content file", ["src/content/read-library.ts"]);
+  });
+
   it("a message: with its row the compiler asks for its words, and nothing else of the sources", () => {
     const rows = "export const messageTable = {";
     edit("src/model/message-table.ts", rows, `${rows}\n  "hook-in-hat": error(),`);

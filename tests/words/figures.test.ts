@@ -29,6 +29,9 @@ describe("figures in the units of the guide", () => {
     expect(both.gap(300)).toBe("30 cm (12 in)");
     expect(both.gap(1040)).toBe("104 cm (41 in)");
     expect(both.gap(4790)).toBe("479 cm (15 ft 9 in)");
+    // Beside centimetres, inches from four on are whole: 106 mm are 4.17 in.
+    expect(both.gap(106)).toBe("11 cm (4 in)");
+    expect(both.gap(96)).toBe("10 cm (3.75 in)");
     expect(both.temperature(10)).toBe("10 °C (50 °F)");
   });
 
@@ -36,6 +39,8 @@ describe("figures in the units of the guide", () => {
     expect(metric.depth(1500)).toBe("1.5 m");
     expect(imperial.depth(convert(6, "feet").to("millimeters"))).toBe("6 ft");
     expect(imperial.gap(convert(3.5, "inches").to("millimeters"))).toBe("3.5 in");
+    expect([72, 72.6].map((inches) => imperial.gap(inches * 25.4))).toEqual(["72 in", "6 ft 1 in"]);
+    expect([600, 620].map(imperial.about)).toEqual(["24 in", "2 ft"]);
   });
 
   it("marks feet and inches where room is short, to the half inch, and has feet beyond a yard", () => {
@@ -51,6 +56,7 @@ describe("figures in the units of the guide", () => {
       "4′9″",
       "8′",
     ]);
+    expect([-76.2, -1.27].map(compact.shortGap)).toEqual(["−3″", "0″"]);
     expect(compact.shortDepth(1500)).toBe("4′11″");
     expect([compact.shortGaps(500, 750), compact.shortGaps(750, 1000)]).toEqual([
       "19½\u00A0to\u00A029½″",
@@ -83,6 +89,7 @@ describe("figures in the units of the guide", () => {
     expect(both.volume(5)).toBe("5 ml");
     expect(both.volume(convert(2, "imperial pints").to("milliliters"))).toBe("1.1 l (2 imperial pints)");
     expect(both.volume(568.26125)).toBe("568 ml (1 imperial pint)");
+    expect([999, 1000, 1040, 4500].map(metric.volume)).toEqual(["999 ml", "1 l", "1 l", "4.5 l"]);
   });
 
   it("rounds the tip to 5 mm and no finer", () => {
@@ -96,6 +103,17 @@ describe("figures in the units of the guide", () => {
       "0.06 g",
       "1.6 g",
       "28.35 g",
+    ]);
+  });
+
+  it("tells a time in seconds below a minute, in hours from one on", () => {
+    expect([45, 60, 150, 3540, 3600, 5400].map(metric.time)).toEqual([
+      "45 s",
+      "1 min",
+      "2 min 30 s",
+      "59 min",
+      "1 h",
+      "1.5 h",
     ]);
   });
 
@@ -137,7 +155,13 @@ describe("figures in one system alone", () => {
 
   it.each([imperial, us])("tells no length in millimetres, and each tip apart from the next", (figures) => {
     expect([5, 10, 15, 20, 25].map(figures.tip)).toEqual(["0.2 in", "0.4 in", "0.6 in", "0.8 in", "1 in"]);
-    expect([0.16, 3.1, 43].map(figures.diameter)).toEqual(["0.0063 in", "0.122 in", "1.7 in"]);
+    expect([0.16, 0.5, 0.52, 3.1, 43].map(figures.diameter)).toEqual([
+      "0.0063 in",
+      "0.0197 in",
+      "0.02 in",
+      "0.122 in",
+      "1.7 in",
+    ]);
     expect(figures.about(3000)).toBe("10 ft");
     expect(figures.area(3)).toBe("0.47 in²");
     expect(figures.speed(0.3048)).toBe("1 ft/s");
@@ -152,6 +176,8 @@ describe("figures in one system alone", () => {
   it("has rulers of that system, the bar to check a print by among them", () => {
     expect(metric.small(metric.ruler.check.lengthMm)).toBe("100 mm");
     expect(us.small(us.ruler.check.lengthMm)).toBe("4 in");
+    // In centimetres, and in half inches.
+    expect([metric, us].map(({ ruler }) => ruler.check.lengthMm / ruler.check.parts)).toEqual([10, 12.7]);
   });
 });
 

@@ -75,13 +75,28 @@ test.each([0, 6.35])(
   },
 );
 
-test("a ruler of eight centimetres has a tick each millimetre, from its head to its end", () => {
-  const [group] = rulerTicks(86, { whiteMm: 0 }, drawingKit.figures.ruler);
-  if (group?.kind !== "group" || group.items[0]?.kind !== "path") throw new Error("a ruler is a group");
-  const ticks = group.items[0].steps.flatMap((step) => (step[0] === "M" ? [step[2]] : []));
-  expect(ticks).toHaveLength(81);
-  for (const [at, yMm] of ticks.entries()) expect(yMm).toBeCloseTo(3 + at, 6);
-});
+/** An inch of 25.4 mm is the international one of 1959. */
+test.each([
+  ["metric", 10, 10, 8],
+  ["imperial", 25.4, 8, 3],
+] as const)(
+  "each tick and each figure of a ruler in %s units is so many of them from its head",
+  (unit, unitMm, parts, most) => {
+    const { ruler } = makeFigures(unit, drawingKit.words, "en");
+    const [lines] = flatItems(rulerTicks(86, { whiteMm: 0 }, ruler));
+    if (lines?.kind !== "path") throw new Error("a ruler has lines");
+    const ticks = lines.steps.flatMap((step) => (step[0] === "M" ? [step[2]] : []));
+    expect(ticks).toHaveLength(parts * most + 1);
+    const headMm = (86 - most * unitMm) / 2;
+    for (const [i, yMm] of ticks.entries()) expect(yMm).toBeCloseTo(headMm + (i * unitMm) / parts, 9);
+    const texts = flatItems(rulerFigures(86, { whiteMm: 0 }, ruler, { fromMm: 0, toMm: 86 })).filter(
+      (item) => item.kind === "text",
+    );
+    expect(texts.map(({ text }) => Number(text))).toEqual(Array.from({ length: most - 1 }, (_, i) => i + 1));
+    for (const { text, yMm } of texts)
+      expect(yMm - texts[0]!.yMm).toBeCloseTo((Number(text) - 1) * unitMm, 9);
+  },
+);
 
 const units = ["metric", "imperial"] as const;
 const formats = ["ID-1", "A7", "A6", "A5", "quarter Letter", "half Letter"] as const;

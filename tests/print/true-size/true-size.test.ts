@@ -7,6 +7,7 @@ import {
   trueSizeFiles,
   trueSizeProblems,
 } from "../../../src/print/true-size/true-size-files.ts";
+import { makeFigures } from "../../../src/words/figures.ts";
 import { sampleAvon, sampleRigs, sampleWaggler } from "../../support/sample-rig.ts";
 import { samplePress } from "../handout/sample-lesson.ts";
 import { uaBreaks } from "../pdf-ua-rules.ts";
@@ -53,6 +54,16 @@ describe("the bank strip", () => {
         piece.marks.map(({ fromHookMm }) => fromHookMm),
       );
     }
+  });
+
+  test("in inches has a tick each half inch, and a figure at each whole one", () => {
+    const { ruler } = makeFigures("imperial", press.kit.words, "en");
+    const [first, ...rest] = drawStripPiece({ fromMm: 0, toMm: 203.2, marks: [] }, 7, ruler);
+    if (first?.kind !== "path") throw new Error("a strip has lines");
+    const ticks = first.steps.slice(2).flatMap((step) => (step[0] === "M" ? [203.2 - step[2]] : []));
+    for (const [i, atMm] of ticks.entries()) expect(atMm).toBeCloseTo(12.7 * i, 9);
+    expect(ticks).toHaveLength(17);
+    expect(rest.map((one) => one.kind === "text" && one.text)).toEqual([..."012345678"]);
   });
 
   test("keeps labels of crowded shot apart", () => {
