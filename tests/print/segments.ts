@@ -6,17 +6,11 @@ export interface Segment {
   readonly to: readonly [number, number];
 }
 
-/** The straight lines that a content stream draws, where they lie on the page. Source: ISO 32000-1, section 8.3.4. */
-export function segmentsOf(content: string): Segment[] {
-  const segments: Segment[] = [];
+/** An operator of a content stream, with its numbers and what moves its places to the page. Source: ISO 32000-1, section 8.3.4. */
+function* operatorsOf(content: string) {
   const kept: Matrix[] = [];
   let matrix: Matrix = [1, 0, 0, 1, 0, 0];
-  let at: readonly [number, number] = [0, 0];
   let operands: number[] = [];
-  const onPage = ([x, y]: readonly number[]): [number, number] => [
-    matrix[0] * x! + matrix[2] * y! + matrix[4],
-    matrix[1] * x! + matrix[3] * y! + matrix[5],
-  ];
   for (const word of content.split(/\s+/)) {
     if (/^[-+.\d]/.test(word)) {
       operands.push(Number(word));
@@ -25,15 +19,33 @@ export function segmentsOf(content: string): Segment[] {
     if (word === "q") kept.push(matrix);
     else if (word === "Q") matrix = kept.pop()!;
     else if (word === "cm") matrix = times(operands as unknown as Matrix, matrix);
-    else if (word === "m") at = onPage(operands);
-    else if (word === "l") {
-      const to = onPage(operands);
-      segments.push({ from: at, to });
-      at = to;
-    }
+    yield { word, operands, matrix };
     operands = [];
   }
+}
+
+function onPage(matrix: Matrix, [x = 0, y = 0]: readonly number[]): [number, number] {
+  return [matrix[0] * x + matrix[2] * y + matrix[4], matrix[1] * x + matrix[3] * y + matrix[5]];
+}
+
+/** The straight lines that a content stream draws, where they lie on the page. */
+export function segmentsOf(content: string): Segment[] {
+  const segments: Segment[] = [];
+  let at: readonly [number, number] = [0, 0];
+  for (const { word, operands, matrix } of operatorsOf(content)) {
+    if (word !== "m" && word !== "l") continue;
+    const to = onPage(matrix, operands);
+    if (word === "l") segments.push({ from: at, to });
+    at = to;
+  }
   return segments;
+}
+
+/** Where the pictures of a content stream have their lower left corner and their upper right one, in points of the page. */
+export function pictureCornersOf(content: string): Segment[] {
+  return [...operatorsOf(content)]
+    .filter(({ word }) => word === "Do")
+    .map(({ matrix }) => ({ from: onPage(matrix, [0, 0]), to: onPage(matrix, [1, 1]) }));
 }
 
 function times(a: Matrix, b: Matrix): Matrix {

@@ -74,3 +74,19 @@ it("a shot stays on one line with its places wherever that takes no more lines, 
   }
   expect(whole).toBeGreaterThan(45);
 });
+
+it("where another lock is wanted at another depth, each stands beside its depth, however much room there is", () => {
+  const locks = card.depths.map((_, i) => `lock-${i + 1}`);
+  const depths = card.depths.map((depth, i) => ({ ...depth, lock: locks[i], places: "none" }));
+  const { rows } = shotTable(card, depths, look, 300, drawingKit);
+  const told = rows.map(({ name, cells }) => [name, cells.flatMap(({ lines }) => lines).join("; ")]);
+  expect(locks.length).toBeGreaterThan(1);
+  for (const [i, { depth }] of depths.entries())
+    expect(told.filter(([, text]) => text!.includes(locks[i]!)).map(([name]) => name)).toEqual([depth]);
+});
+
+it("a lock that is the same at all depths is told once", () => {
+  const depths = card.depths.map((depth) => ({ ...depth, lock: "the-lock", places: "none" }));
+  const { rows } = shotTable(card, depths, look, 300, drawingKit);
+  expect(rows.filter(({ cells }) => cells.some(({ lines }) => lines.includes("the-lock")))).toHaveLength(1);
+});

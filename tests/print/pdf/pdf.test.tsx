@@ -13,6 +13,7 @@ import { uaBreaks, uaRules } from "../pdf-ua-rules.ts";
 import { rawPdf } from "../raw-pdf.ts";
 import { readPdf } from "../read-pdf.ts";
 import { printedOfTwoRigs, sampleGuide } from "../sample-print.ts";
+import { pictureCornersOf } from "../segments.ts";
 
 const fonts = nodeFonts();
 const facts = { title: "Läng & <deep>", author: "Makebelieve", language: "en-GB", date: "2026-05-01" };
@@ -41,6 +42,20 @@ function words(role: GroupItem["role"], text: string): GroupItem {
   };
   return { kind: "group", xMm: 0, yMm: 0, ...(role && { role }), items: [line] };
 }
+
+test("a picture lies over its box, the right way up", async () => {
+  // A grey dot, as JPEG has it; what is in it is nobody's concern here.
+  const image = { id: "dot", jpeg: Uint8Array.of(0xff, 0xd8, 0xff, 0xd9), widthPx: 40, heightPx: 20 };
+  const box = { xMm: 12, yMm: 5, widthMm: 20, heightMm: 10 };
+  const side = page([
+    { kind: "group", xMm: 2, yMm: 3, artifact: true, items: [{ kind: "image", ...box, image }] },
+  ]);
+  const { pages } = await rawPdf(paintPdf([side], facts, fonts));
+  const [corners] = pictureCornersOf(pages[0]!.content);
+  // From the lower left corner of a page 30 mm high, in points.
+  const inMm = [...corners!.from, ...corners!.to].map((pt) => (pt * 25.4) / 72);
+  for (const [i, mm] of [14, 30 - 18, 34, 30 - 8].entries()) expect(inMm[i]).toBeCloseTo(mm, 3);
+});
 
 describe("PDF/UA-1", () => {
   test("every file keeps every rule that a program can check", async () => {
