@@ -1,8 +1,8 @@
 import { expect, it } from "vitest";
 import type { Library } from "../../src/model/library.ts";
 import { browserData } from "../../src/site/browser-data.ts";
-import { siteFile, siteFiles } from "../../src/site/site-files.tsx";
-import { sampleLibrary, sampleSite } from "./sample-site.ts";
+import { siteFile } from "../../src/site/site-files.tsx";
+import { sampleFiles, sampleLibrary, sampleSite } from "./sample-site.ts";
 
 /** The words that pages get with a script. */
 function wordsFor(script: string, words: Library["words"]): unknown {
@@ -30,8 +30,7 @@ it("gives page scripts the words whose keys they have, plain or put together, an
 it("leads from the guide's list of rigs to files that there are, in a build as in a page that is made alone", async () => {
   const dataOf = (content: unknown): readonly { data: string }[] =>
     JSON.parse(String(content).slice("var dotdownGuide = ".length, -";\n".length)).rigs;
-  const built = new Map<string, unknown>();
-  for await (const { path, content } of siteFiles(await sampleSite())) built.set(path, content);
+  const built = new Map((await sampleFiles()).map(({ path, content }) => [path, content]));
   const list = [...built.keys()].find((path) => path.startsWith("site/assets/guide-data."))!;
   const site = await sampleSite();
   const alone = siteFile("site/assets/guide-data.js", site)!;

@@ -3,31 +3,22 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
+import { first } from "../../src/core/lists.ts";
 import { nodeFonts } from "../../src/layout/node-fonts.ts";
-import type { OutputFile } from "../../src/markup/output.ts";
 import { cardNotes } from "../../src/model/card-content.ts";
-import { once } from "../../src/model/kept.ts";
 import { cardFormats } from "../../src/print/cards/card-formats.ts";
 import { cardSides } from "../../src/print/cards/card-sides.ts";
 import { layOutCard } from "../../src/print/cards/lay-out-card.ts";
 import { paintPdf } from "../../src/print/pdf/pdf.ts";
-import { siteFiles } from "../../src/site/site-files.tsx";
 import { solveRig } from "../../src/solve/solve-rig.ts";
 import { shotRows } from "../../templates/pages/shot-groups.ts";
 import { readPdf } from "../print/read-pdf.ts";
 import { startBrowser } from "../support/browser.ts";
 import { drawingKit } from "../support/drawing-kit.ts";
-import {
-  brokenRules,
-  clippedText,
-  overWidthPx,
-  smallTargets,
-  spreadText,
-  unfoldAll,
-} from "../support/page-checks.ts";
+import { brokenRules, smallTargets, unfoldAll } from "../support/page-checks.ts";
 import { sampleWaggler } from "../support/sample-rig.ts";
 import { writeToNewFolder } from "../support/site-folder.ts";
-import { sampleLibrary, sampleSite } from "./sample-site.ts";
+import { sampleFiles, sampleLibrary } from "./sample-site.ts";
 
 const started = await startBrowser();
 const reason = "reason" in started ? ` (skipped: ${started.reason})` : "";
@@ -43,8 +34,7 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
   let page: Page;
 
   beforeAll(async () => {
-    const files: OutputFile[] = [];
-    for await (const file of siteFiles(await sampleSite())) files.push(file);
+    const files = await sampleFiles();
     // The page for addresses that are not there finds its files from the root of a host, which a disk is none.
     const onDisk = (path: string) => path.endsWith(".html") && path !== "site/404.html";
     pages.push(...files.map(({ path }) => path).filter(onDisk));
@@ -74,62 +64,22 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     (path) => `${path}?depth=1.6+m`,
   );
 
-  const themes = [
-    ["light", "all"],
-    ["dark", "colours"],
-  ] as const;
-  const sizes = [
-    [320, "112.5%"],
-    [1280, "225%"],
-  ] as const;
-
-  /** What each check finds: a page is opened once for all of them. */
-  const found = once(async () => {
-    const broken: Record<"light" | "dark", string[]> = { light: [], dark: [] };
-    const tooWide: Record<number, string[]> = {};
-    const small: string[] = [];
+  test("every page opens without a message and asks for nothing but its own files", async () => {
     for (const path of [...pages, ...fitted]) {
       await open(path);
-      if (pages.includes(path)) small.push(...(await smallTargets(page)).map((text) => `${path}: ${text}`));
-      if (path.includes("?depth")) await page.waitForSelector("#fitted .in-water", { state: "attached" });
-      await unfoldAll(page);
-      for (const [theme, rules] of themes) {
-        await page.emulateMedia({ colorScheme: theme });
-        broken[theme].push(...(await brokenRules(page, rules)).map((rule) => `${path}: ${rule}`));
-      }
-      await page.emulateMedia({ colorScheme: "light" });
-      await spreadText(page);
-      for (const [width, rootSize] of sizes) {
-        await page.setViewportSize({ width, height: 740 });
-        const over = await overWidthPx(page, rootSize);
-        tooWide[width] ??= [];
-        if (over > 0) tooWide[width].push(`${path}: ${over} px too wide`);
-        tooWide[width].push(...(await clippedText(page)).map((text) => `${path}: ${text}`));
-      }
-      await page.setViewportSize({ width: 360, height: 740 });
+      if (fitted.includes(path)) await page.waitForSelector("#fitted .in-water", { state: "attached" });
     }
-    return { broken, tooWide, small };
-  });
-
-  test("every page opens without a message and asks for nothing but its own files", async () => {
-    await found();
     expect(said).toEqual([]);
     expect(asked.filter((url) => !url.startsWith(pathToFileURL(folder).href))).toEqual([]);
-  }, 120_000);
-
-  test.each(themes)("no page breaks a rule of axe-core in the %s theme", async (theme) => {
-    expect((await found()).broken[theme]).toEqual([]);
   });
 
-  test.each(sizes)(
-    "no page scrolls sideways or clips text at %i px with its text at %s, everything unfolded and the text set apart",
-    async (width) => {
-      expect((await found()).tooWide[width]).toEqual([]);
-    },
-  );
-
-  test("everything to press outside running text is at least 24 px wide and high", async () => {
-    expect((await found()).small).toEqual([]);
+  // Every page, in both themes, is looked at in a slow test.
+  test("a fitted page breaks no rule of axe-core, and has nothing too small to press", async () => {
+    await open(fitted[0]!);
+    await page.waitForSelector("#fitted .in-water", { state: "attached" });
+    await unfoldAll(page);
+    expect(await brokenRules(page)).toEqual([]);
+    expect(await smallTargets(page)).toEqual([]);
   });
 
   test("the picker shows one depth at a time and keeps it in the address", async () => {
@@ -334,5 +284,27 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     await open("site/search.html?q=xylophone");
     expect(await page.locator("#search-results li").count()).toBe(0);
     expect(await page.textContent("#search-count")).toContain("Nothing found");
+  });
+
+  test("a reader drives the films of a rig: the tip goes with its shot, and the float with the depth", async () => {
+    const { rig } = sampleWaggler;
+    const depthMm = first(rig.depthsMm);
+    const solved = solveRig({ ...rig, depthsMm: [depthMm] });
+    if (!solved.ok) throw new Error("the sample rig does not solve");
+    const { figures } = drawingKit;
+    await open(`site/try.html?rig=${rig.id}&depth=${figures.shortDepth(depthMm).replace(" ", "+")}`);
+    const caption = (film: string) => page.textContent(`#try-${film} .film-caption`);
+    await page.waitForSelector("#try-depth .film-caption");
+    expect(await caption("settling")).toContain("that is what the rig wants");
+    const { size, oneMoreMm } = first(first(solved.value.depths).shotEffects);
+    await page.click(`#try-settling [aria-label="Add one ${size}"]`);
+    expect(await caption("settling")).toContain(
+      oneMoreMm === null ? "The float is under" : `${figures.tip(oneMoreMm)} of tip shows`,
+    );
+    const before = await caption("depth");
+    await page.focus("#try-depth input[type=range]");
+    await page.keyboard.press("End");
+    expect(await caption("depth")).not.toBe(before);
+    expect(said).toEqual([]);
   });
 });

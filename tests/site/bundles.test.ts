@@ -2,8 +2,8 @@ import { gzipSync } from "node:zlib";
 import { beforeAll, expect, test } from "vitest";
 import { makeAnew } from "../../src/model/kept.ts";
 import { withCardFaces } from "../../src/print/card-faces.ts";
-import { siteAssets } from "../../tools/site-assets.mjs";
 import { shippedLibrary } from "../support/shipped-library.ts";
+import { siteAssets } from "../support/site-assets.ts";
 
 let assets: Map<string, string | Uint8Array>;
 beforeAll(async () => {

@@ -1,114 +1,37 @@
-import { rmSync } from "node:fs";
-import { join } from "node:path";
-import { pathToFileURL } from "node:url";
-import type { BrowserContextOptions, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { sitePaths } from "../../src/model/addresses.ts";
-import { siteFile } from "../../src/site/site-files.tsx";
 import { startBrowser } from "../support/browser.ts";
-import { brokenRules, overWidthPx, smallTargets } from "../support/page-checks.ts";
-import { writeToNewFolder } from "../support/site-folder.ts";
-import { realSite } from "./real-site.ts";
+import { type FilmPages, filmPages } from "./film-pages.ts";
 
 const started = await startBrowser();
 const reason = "reason" in started ? ` (skipped: ${started.reason})` : "";
 const lesson = sitePaths.lesson("shotting-patterns");
-const knots = sitePaths.lesson("first-knots");
 const limitMs = 120_000;
 
+// How long it takes, other ways to see it and a knot's film stand in a slow test.
 describe.skipIf("reason" in started)(`a film on a page${reason}`, () => {
   if ("reason" in started) return;
   const { browser } = started;
-  let folder: string;
-  const said: string[] = [];
+  let films: FilmPages;
 
   beforeAll(async () => {
-    const input = await realSite();
-    const assets = [...input.assets.keys()].map(sitePaths.asset);
-    const files = [lesson, knots, ...assets].flatMap((path) => siteFile(path, input) ?? []);
-    folder = await writeToNewFolder(files);
+    films = await filmPages(browser, [lesson]);
   }, limitMs);
 
   afterAll(async () => {
     await browser.close();
-    rmSync(folder, { recursive: true, force: true });
+    films.close();
   });
 
-  /** The page with its clock in our hands, so that no test waits for a film. */
-  async function open(options: BrowserContextOptions = {}, path = lesson): Promise<Page> {
-    const context = await browser.newContext({ viewport: { width: 360, height: 740 }, ...options });
-    const page = await context.newPage();
-    page.on("console", (message) => said.push(message.text()));
-    page.on("pageerror", (error) => said.push(error.message));
-    const hasClock = options.javaScriptEnabled !== false;
-    if (hasClock) await page.clock.install({ time: 0 });
-    await page.goto(pathToFileURL(join(folder, path)).href);
-    // From here on it goes only as far as it is told.
-    if (hasClock) await page.clock.pauseAt(3_600_000);
-    expect(said).toEqual([]);
-    return page;
-  }
-
-  const marks = (page: Page) =>
-    page.evaluate(() =>
-      [...document.querySelectorAll(".film-moving > *")].map(
-        (mark) => mark.getAttribute("d") ?? mark.getAttribute("transform"),
-      ),
-    );
   const clock = (page: Page) => page.textContent(".film-clock");
   const press = (page: Page, does: string) => page.click(`[data-does=${does}]`);
   const caption = (page: Page) => page.textContent(".film-caption");
 
   test(
-    "nothing moves until somebody asks; then it runs by the clock, and stops where it is told",
-    async () => {
-      const page = await open();
-      const before = await marks(page);
-      expect(before.length).toBeGreaterThan(10);
-      await page.clock.runFor(3000);
-      expect(await marks(page)).toEqual(before);
-      expect(await clock(page)).toBe("0.0 s");
-      await press(page, "play");
-      await page.clock.runFor(4000);
-      await press(page, "play");
-      const at = Number((await clock(page))?.replace(" s", ""));
-      expect(at).toBeGreaterThan(3.7);
-      expect(at).toBeLessThan(4.2);
-      const then = await marks(page);
-      expect(then).not.toEqual(before);
-      await page.clock.runFor(2000);
-      expect(await marks(page)).toEqual(then);
-      expect(said).toEqual([]);
-      await page.context().close();
-    },
-    limitMs,
-  );
-
-  test(
-    "slower is a quarter of the pace; at the end it stops and begins anew",
-    async () => {
-      const page = await open();
-      await press(page, "slower");
-      await press(page, "play");
-      await page.clock.runFor(4000);
-      expect(await page.getAttribute("[data-does=slower]", "aria-pressed")).toBe("true");
-      expect(Math.abs(Number((await clock(page))?.replace(" s", "")) - 1)).toBeLessThan(0.15);
-      await press(page, "slower");
-      await page.clock.fastForward(30_000);
-      expect(await page.textContent("[data-does=play]")).toBe("Play");
-      expect(await caption(page)).toMatch(/down \d+ s sooner in a bulk\.$/);
-      await press(page, "play");
-      await page.clock.runFor(300);
-      expect(Number((await clock(page))?.replace(" s", ""))).toBeLessThan(1);
-      await page.context().close();
-    },
-    limitMs,
-  );
-
-  test(
     "it goes step by step and by the slider, by keyboard as well, to the moments that the strip has",
     async () => {
-      const page = await open();
+      const page = await films.open(lesson);
       await press(page, "on");
       expect(await clock(page)).toBe("1.0 s");
       await press(page, "on");
@@ -126,97 +49,12 @@ describe.skipIf("reason" in started)(`a film on a page${reason}`, () => {
       await page.focus("[data-does=back]");
       await page.keyboard.press("Enter");
       expect(await caption(page)).not.toBe(strip.at(-1));
-      await page.context().close();
-    },
-    limitMs,
-  );
-
-  test(
-    "a knot's end goes its way as long as somebody asks, and each step is as its picture has it",
-    async () => {
-      const page = await open({}, knots);
-      const player = page.locator(".film-player").first();
-      const drawn = () =>
-        player
-          .locator(".film-moving path")
-          .evaluateAll((paths) =>
-            paths.reduce((sum, path) => sum + (path as SVGPathElement).getTotalLength(), 0),
-          );
-      const strip = page.locator(".film-strip").first();
-      const captions = await strip.locator("figcaption").allTextContents();
-      const first = await drawn();
-      await player.locator("[data-does=play]").click();
-      await page.clock.runFor(3000);
-      await player.locator("[data-does=play]").click();
-      const begun = await drawn();
-      expect(begun).not.toBe(first);
-      // The words are of the step that is being done.
-      expect(await player.locator(".film-caption").textContent()).toBe(captions[1]);
-      await player.locator("[data-does=on]").click();
-      expect(await drawn()).toBeGreaterThan(begun);
-      await player.locator(".film-time input").focus();
-      await page.keyboard.press("End");
-      expect(await player.locator(".film-caption").textContent()).toBe(captions.at(-1));
-      expect(await player.locator(".film-moving text").textContent()).toBe("10 mm");
-      expect(said).toEqual([]);
-      await page.context().close();
-    },
-    limitMs,
-  );
-
-  test(
-    "captions are read out where it stands, not while it runs",
-    async () => {
-      const page = await open();
-      expect(await page.getAttribute(".film-caption", "aria-live")).toBe("polite");
+      const from = await clock(page);
       await press(page, "play");
       await page.clock.runFor(500);
-      expect(await page.getAttribute(".film-caption", "aria-live")).toBe("off");
       await press(page, "play");
-      expect(await page.getAttribute(".film-caption", "aria-live")).toBe("polite");
-      await page.context().close();
-    },
-    limitMs,
-  );
-
-  test.each([
-    ["without a script", { javaScriptEnabled: false }],
-    ["with less motion", { reducedMotion: "reduce" }],
-  ] as const)(
-    "%s its strip stands with its captions, and no player",
-    async (_, options) => {
-      const page = await open(options);
-      expect(await page.locator(".film-strip svg:visible").count()).toBe(4);
-      expect(await page.locator(".film-strip figcaption:visible").count()).toBe(4);
-      expect(await page.locator(".film-player:visible").count()).toBe(0);
-      await page.context().close();
-    },
-    limitMs,
-  );
-
-  test(
-    "on a screen the player stands in place of the strip, on paper the strip",
-    async () => {
-      const page = await open();
-      expect(await page.locator(".film-strip:visible").count()).toBe(0);
-      expect(await page.locator(".film-player:visible").count()).toBe(1);
-      await page.emulateMedia({ media: "print" });
-      expect(await page.locator(".film-strip svg:visible").count()).toBe(4);
-      expect(await page.locator(".film-player:visible").count()).toBe(0);
-      await page.context().close();
-    },
-    limitMs,
-  );
-
-  test(
-    "it breaks no rule of axe-core, needs no scrolling sideways and is large enough to press",
-    async () => {
-      const page = await open();
-      // What looks for broken rules goes by the clock itself.
-      await page.clock.resume();
-      expect(await brokenRules(page)).toEqual([]);
-      expect(await smallTargets(page)).toEqual([]);
-      expect(await overWidthPx(page, "112.5%")).toBeLessThanOrEqual(0);
+      expect(await clock(page)).not.toBe(from);
+      expect(films.said).toEqual([]);
       await page.context().close();
     },
     limitMs,

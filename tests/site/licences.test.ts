@@ -5,7 +5,7 @@ import { Ajv } from "ajv";
 import formats from "ajv-formats";
 import { beforeAll, describe, expect, it } from "vitest";
 import { importsOf } from "../../tools/imports.mjs";
-import { siteAssets } from "../../tools/site-assets.mjs";
+import { siteAssets } from "../support/site-assets.ts";
 
 interface Component {
   readonly type: string;

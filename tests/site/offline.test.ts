@@ -1,13 +1,11 @@
 import { readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import type { OutputFile } from "../../src/markup/output.ts";
-import { siteFiles } from "../../src/site/site-files.tsx";
 import { startBrowser } from "../support/browser.ts";
 import { goOffline } from "../support/go-offline.ts";
 import { serveFolder } from "../support/serve.ts";
 import { writeToNewFolder } from "../support/site-folder.ts";
-import { samplePdf, sampleSite } from "./sample-site.ts";
+import { sampleFiles, samplePdf, sampleSite } from "./sample-site.ts";
 
 const started = await startBrowser();
 const reason = "reason" in started ? ` (skipped: ${started.reason})` : "";
@@ -19,10 +17,8 @@ describe.skipIf("reason" in started)(`the site served, then without a network${r
   let server: Awaited<ReturnType<typeof serveFolder>>;
 
   beforeAll(async () => {
-    const input = await sampleSite();
-    const files: OutputFile[] = input.printables.map(({ path }) => ({ path, content: samplePdf }));
-    for await (const file of siteFiles(input)) files.push(file);
-    folder = await writeToNewFolder(files);
+    const printed = (await sampleSite()).printables.map(({ path }) => ({ path, content: samplePdf }));
+    folder = await writeToNewFolder([...printed, ...(await sampleFiles())]);
     server = await serveFolder(join(folder, "site"));
   });
 

@@ -8,9 +8,9 @@ import type { Printable } from "../../src/model/printable.ts";
 import { fileHash } from "../../src/site/file-hash.ts";
 import type { SiteInput } from "../../src/site/input.ts";
 import { siteFiles } from "../../src/site/site-files.tsx";
-import { siteAssets } from "../../tools/site-assets.mjs";
 import { serveFolder } from "../support/serve.ts";
 import { shippedGuide } from "../support/shipped-guide.ts";
+import { siteAssets } from "../support/site-assets.ts";
 import { writeToNewFolder } from "../support/site-folder.ts";
 
 /** What the site of the shipped content, or of another guide, is made from, with a card for every rig. */

@@ -5,18 +5,20 @@ import remarkParse from "remark-parse";
 import { unified } from "unified";
 import { parse } from "yaml";
 import { drawFilms, drawPictures } from "../../src/drawing/pictures.ts";
-import { makeAnew } from "../../src/model/kept.ts";
+import type { OutputFile } from "../../src/markup/output.ts";
+import { makeAnew, once } from "../../src/model/kept.ts";
 import type { Library, Prose, RigEntry } from "../../src/model/library.ts";
 import type { SolvedRig } from "../../src/model/solved.ts";
 import { withCardFaces } from "../../src/print/card-faces.ts";
 import { fileHash } from "../../src/site/file-hash.ts";
 import type { SiteInput } from "../../src/site/input.ts";
+import { siteFiles } from "../../src/site/site-files.tsx";
 import { reasonText } from "../../src/words/reason.ts";
 import { rigTexts } from "../../src/words/rig-texts.ts";
 import { feedText, waterText } from "../../src/words/water-text.ts";
-import { siteAssets } from "../../tools/site-assets.mjs";
 import { drawingKit } from "../support/drawing-kit.ts";
 import { sampleAvon, sampleRigs, sampleStick, sampleWaggler } from "../support/sample-rig.ts";
+import { siteAssets } from "../support/site-assets.ts";
 
 function markdown(text: string): Root {
   return unified().use(remarkParse).use(remarkGfm).parse(text);
@@ -207,8 +209,8 @@ export const sampleLibrary: Library = {
 /** Stands for what is printed. */
 export const samplePdf = "%PDF-1.7";
 
-/** All that the site is made from, with the real style sheet, fonts and scripts. */
-export async function sampleSite(): Promise<SiteInput> {
+/** All that the site is made from, with the real style sheet, fonts and scripts; the same for all that ask. */
+export const sampleSite = once(async (): Promise<SiteInput> => {
   const solved = new Map(sampleRigs.map((one) => [one.rig.id, one]));
   return {
     library: sampleLibrary,
@@ -245,4 +247,11 @@ export async function sampleSite(): Promise<SiteInput> {
       },
     ],
   };
-}
+});
+
+/** The files of the site, made once for all the tests that share their modules. */
+export const sampleFiles = once(async (): Promise<readonly OutputFile[]> => {
+  const files: OutputFile[] = [];
+  for await (const file of siteFiles(await sampleSite())) files.push(file);
+  return files;
+});
