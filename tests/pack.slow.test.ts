@@ -56,7 +56,7 @@ test("the packed package installs with its production dependencies alone, runs n
   };
   await own("init", "--title", "Our pond", "--publisher", "Makebelieve Club");
   await own("new", "rig", "our-margin", "--like", "margin");
-  expect(await own("check", "--strict")).toBe("2 rigs, 1 lessons: fine\n");
+  expect(await own("check", "--strict")).toBe("2 rigs, 1 lesson: fine\n");
   await own("build");
   expect(readFileSync(join(elsewhere, "out/site/index.html"), "utf8")).toContain("<title>Our pond</title>");
   expect(readFileSync(join(elsewhere, "out/cards/our-margin.pdf")).subarray(0, 5).toString()).toBe("%PDF-");

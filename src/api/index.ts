@@ -1,16 +1,18 @@
 import { outputFiles, readContent } from "../build/build.ts";
 import { solveLibrary } from "../build/solve-library.ts";
-import type { Read, Solved } from "../build/stages.ts";
+import { buildParts, type Read, type Solved } from "../build/stages.ts";
 import { messageAsJson } from "../checks/reporter.ts";
 import { buildSettings } from "../cli/build-settings.ts";
 import { contentFolders } from "../cli/content-option.ts";
 import { disk } from "../cli/disk.ts";
 import { withOutput } from "../cli/output/with-output.ts";
 import { first } from "../core/lists.ts";
+import type { DrawingKit } from "../drawing/kit.ts";
 import { drawRig } from "../drawing/rig/rig-drawing.ts";
 import { drawingToSvg } from "../drawing/svg.ts";
 import { hasErrors, type Message } from "../model/message.ts";
 import { solveRig } from "../solve/solve-rig.ts";
+import { reasonText } from "../words/reason.ts";
 import type * as contract from "./contract.ts";
 import type { DrawOptions, Outcome, Part, ReadGuide, SolvedGuide, Told } from "./contract.ts";
 
@@ -62,25 +64,31 @@ const draw = (guide: SolvedGuide, rigId: string, options: DrawOptions = {}) => {
   const found = rigs.find(({ rig }) => rig.id === rigId);
   if (!found)
     throw new Error(`there is no rig "${rigId}"; there are ${rigs.map(({ rig }) => rig.id).join(", ")}`);
+  for (const [name, value] of Object.entries(options)) {
+    if (value !== undefined && !(Number.isFinite(value) && value > 0))
+      throw new TypeError(`${name} is ${JSON.stringify(value)}; give millimetres above 0 as a number`);
+  }
   const { depthMm, widthMm = 100, heightMm = 130, textMm = 3.5 } = options;
   const isKnown = depthMm === undefined || found.depths.some((depth) => depth.depthMm === depthMm);
-  const solved = isKnown ? found : atDepth(found.rig, depthMm);
+  const solved = isKnown ? found : atDepth(found.rig, depthMm, kit);
   const depth = solved.depths.find((one) => one.depthMm === depthMm) ?? first(solved.depths);
   return drawRig(solved, depth, { widthMm, heightMm }, kit, { labels: "full", textMm });
 };
 
-function atDepth(rig: contract.Rig, depthMm: number): contract.SolvedRig {
+function atDepth(rig: contract.Rig, depthMm: number, { words, figures }: DrawingKit): contract.SolvedRig {
   const solved = solveRig({ ...rig, depthsMm: [depthMm] });
   if (solved.ok) return solved.value;
-  throw new Error(
-    `${rig.id} cannot be had at ${depthMm} mm: ${solved.findings.map(({ code }) => code).join(", ")}`,
-  );
+  const said = solved.findings.map((finding) => reasonText(finding, words, figures)).join(" ");
+  throw new Error(`${rig.id} cannot be had at ${depthMm} mm: ${said}`);
 }
 
 const svg: typeof contract.svg = (drawing) => drawingToSvg(drawing, { idPrefix: "drawing", theme: "print" });
 
 const build = (guide: SolvedGuide, parts?: readonly Part[]) => {
   const solved = handedOut(inSolved, guide, "solve");
+  const unknown = parts?.find((part) => !buildParts.includes(part));
+  if (unknown !== undefined)
+    throw new TypeError(`there is no part "${unknown}" to build; there are ${buildParts.join(", ")}`);
   const files = outputFiles(solved, { ...buildSettings(solved), ...(parts && { parts }) });
   ofFiles.set(files, solved.folders);
   return files;

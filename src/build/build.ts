@@ -17,7 +17,7 @@ import { type BuildSettings, buildParts, type Read, type Solved } from "./stages
 // The way through the house: its picture stands at the head of DEVELOPERS.md, and a test holds it against these calls.
 
 /**
- * Content folders → sources → library. The value is missing where the content has errors.
+ * Content folders → sources → library. The value is missing where the content has errors that leave too little to go on with.
  *
  * @param shipped folder of the library that comes with the tool, for a guide of one's own to borrow from
  */

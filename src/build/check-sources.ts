@@ -5,13 +5,16 @@ import type { Source } from "../content/world.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { measureText } from "../drawing/labels/font-metrics.ts";
 import { type Keep, makeAnew } from "../model/kept.ts";
-import { hasErrors, type Staged } from "../model/message.ts";
+import type { Staged } from "../model/message.ts";
 import { stageDone } from "../model/stage-times.ts";
 import { makeFigures } from "../words/figures.ts";
 import { makeWords } from "../words/words.ts";
 import type { Read } from "./stages.ts";
 
-/** Sources → library, every file held against its schema and every name looked up. */
+/**
+ * Sources → library, every file held against its schema and every name looked up. The value is missing where there is too
+ * little to go on with; where it is not, what comes after has more to tell beside the errors of Markdown.
+ */
 export function checkSources(
   sources: ReadonlyMap<string, Source>,
   keep: Keep = makeAnew,
@@ -21,7 +24,6 @@ export function checkSources(
   if (!library) return { value: undefined, messages };
   const markdown = allTexts(library).flatMap(checkMarkdown);
   const all = [...messages, ...markdown];
-  if (hasErrors(markdown)) return { value: undefined, messages: all };
   const { guide } = library;
   const words = makeWords(library.words, library.guide.language);
   const kit: DrawingKit = {

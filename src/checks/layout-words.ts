@@ -11,7 +11,7 @@ const toShorten = {
 
 export const doesNotFit = ({ reason, shorten }: MessageValues["does-not-fit"]): WordedMessage => ({
   reason,
-  hint: shorten ? toShorten[shorten] : "say it in fewer or shorter words",
+  hint: shorten ? toShorten[shorten] : "say it in fewer or shorter words; a table, in fewer columns",
 });
 
 export const noRoom = ({ reason }: MessageValues["no-room"]): WordedMessage => ({

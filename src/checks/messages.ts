@@ -96,16 +96,14 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
     reason: `the library's file is left out, as it does not go with this guide: ${worded(v.of as Message).reason}`,
     hint: "choose without it under `library:` in guide.yaml, or put a file of the same name into your own folder",
   }),
-  "lent-shortened": (v) => {
-    const of = v.of as Message;
-    const lacksRule = of.code === "unknown-name" && of.values.what === "rule of the guide";
-    return {
-      reason: `what the library's text says here is left out, as it does not go with this guide: ${worded(of).reason}`,
-      hint: lacksRule
-        ? `say what holds at your place in guide.yaml: \`rules: { ${of.values.found}: … }\``
-        : "put a text of the same name into your own folder to say it otherwise",
-    };
-  },
+  "lent-shortened": (v) => ({
+    reason: `what the library's text says here is left out, as it does not go with this guide: ${worded(v.of as Message).reason}`,
+    hint: "put a text of the same name into your own folder to say it otherwise",
+  }),
+  "lent-without-rules": (v) => ({
+    reason: `the library's texts ask for rules of your place that guide.yaml does not say, and go without: ${v.rules.join(", ")}`,
+    hint: `ask what holds there and say it in guide.yaml, such as \`rules: { ${v.rules[0]}: … }\``,
+  }),
   "unlikely-figure": (v) => ({
     reason: `"${v.key}" is ${v.found}; on the bank it is ${v.allowed}`,
     hint: "look at its unit and its decimal point",
@@ -243,6 +241,14 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
   "rig-not-taught": (v) => ({
     reason: `no lesson teaches "${v.title}"`,
     hint: "link to it from a lesson, or show its drawing there",
+  }),
+  "rig-title-taken": (v) => ({
+    reason: `"${v.title}" is the title of ${v.by}, too: readers and cards cannot tell the two apart`,
+    hint: "call one of them something else",
+  }),
+  "rig-shows-another": (v) => ({
+    reason: `the text of "${v.title}" shows figures of the rig "${v.another}" and none of its own`,
+    hint: `write rig=${v.id} where its own are meant, which is so in most texts that were copied`,
   }),
   "setting-in-note": (v) => ({
     reason: `the note says "${v.found}", but the rig is set ${v.setting}`,

@@ -2,6 +2,7 @@ import type { Message } from "../model/message.ts";
 import { baitInNote } from "./bait-in-note.ts";
 import { basisInWords } from "./basis-in-words.ts";
 import type { Checked, ContentCheck } from "./check.ts";
+import { copiedRigs } from "./copied-rigs.ts";
 import { hookForBait } from "./hook-for-bait.ts";
 import { kitForRig } from "./kit-for-rig.ts";
 import { knownFeed } from "./known-feed.ts";
@@ -27,6 +28,7 @@ export const contentChecks = {
   "unused terms": unusedTerms,
   "unlinked lessons": unlinkedLessons,
   "untaught rigs": untaughtRigs,
+  "copied rigs": copiedRigs,
   "coaches' plans": plansOfCoaches,
   "swims as found": swimsAsFound,
   "typed figures": typedFigures,

@@ -60,12 +60,23 @@ export function badLink({ link, meant }: MessageValues["bad-link"]): WordedMessa
   return { reason, hint: "write the file that it leads to as seen from this one, such as ../rigs/NAME.md" };
 }
 
-/** A sign that cannot be set. */
-export function noSign({ sign, number, isJoined, font }: MessageValues["no-sign"]): WordedMessage {
+/** So many signs say which script it is. */
+const fewSigns = 5;
+
+function alsoLacking(others: readonly string[]): string {
+  // What shows nothing by itself goes with what stands before it.
+  const seen = others.filter((sign) => /[^\p{C}\p{M}\p{Z}]/u.test(sign));
+  const more = seen.length - fewSigns;
+  const named = seen.slice(0, fewSigns).map((sign) => `"${sign}"`);
+  return named.length === 0 ? "" : `, nor for ${named.join(", ")}${more > 0 ? ` and ${more} more` : ""}`;
+}
+
+/** A sign that cannot be set, and the others beside it. */
+export function noSign({ sign, number, others, isJoined, font }: MessageValues["no-sign"]): WordedMessage {
   const which =
     font === undefined ? "the fonts of the guide have" : `neither the guide's fonts nor ${font} has`;
   const no = font === undefined ? "no sign" : "a sign";
-  const reason = `${which} ${no} for "${sign}" (${number})`;
+  const reason = `${which} ${no} for "${sign}" (${number})${alsoLacking(others)}`;
   const inWords = "say it in words, in Latin, Greek or Cyrillic letters";
   if (isJoined)
     return { reason, hint: `${inWords}: paper sets no letters that join or run from right to left` };

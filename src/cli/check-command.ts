@@ -24,10 +24,12 @@ export const checkCommand: CliCommand = {
     if (stops || !checked.counts) return exitCodes.contentErrors;
     if (options.quiet || options.json) return exitCodes.fine;
     const { rigs, lessons } = checked.counts;
-    terminal.result(`${rigs} rigs, ${lessons} lessons: fine\n`);
+    terminal.result(`${counted(rigs, "rig")}, ${counted(lessons, "lesson")}: fine\n`);
     return exitCodes.fine;
   },
 };
+
+const counted = (count: number, of: string) => `${count} ${of}${count === 1 ? "" : "s"}`;
 
 /** Of the same content the same is told: it is looked at once, and what looking needs is loaded only then. */
 async function checkOnce(

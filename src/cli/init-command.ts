@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { basename, join, resolve } from "node:path";
 import { Option } from "commander";
+import { isLanguageTag } from "../content/schema/guide-schema.ts";
 import { firstRigs, type NewGuide, newGuide } from "../content/start/new-guide.ts";
 import { workflow, workflowPath } from "../content/start/workflow.ts";
 import { libraryIn } from "../content/world.ts";
@@ -59,29 +60,44 @@ export const initCommand: CliCommand = {
   },
 };
 
+/** What an answer comes to. @throws UsageError where it is none */
+type Understand = (typed: string) => string;
+
+const asTyped: Understand = (typed) => typed;
+
 /** What is given, asked for, or else usual. */
 async function toldBy(options: Options, folder: string, terminal: Terminal): Promise<NewGuide> {
-  const answer = async (key: string, question: string, usual: string, allowed?: readonly string[]) => {
+  const answer = async (key: string, question: string, usual: string, understand = asTyped) => {
     const given = options[key];
-    if (given !== undefined) return String(given);
-    const choices = allowed ? ` (${allowed.join(", ")})` : "";
-    const typed = (await terminal.ask?.(`${question}${choices} [${usual}]: `))?.trim() || usual;
-    if (allowed && !allowed.includes(typed))
-      throw new UsageError(`${question} ${typed}: there are ${allowed.join(", ")}; nothing was written`);
-    return typed;
+    if (given !== undefined || !terminal.ask) return understand(String(given ?? usual));
+    for (;;) {
+      const typed = (await terminal.ask(`${question} [${usual}]: `)).trim() || usual;
+      try {
+        return understand(typed);
+      } catch (error) {
+        // A slip costs one answer, not all of them.
+        if (!(error instanceof UsageError)) throw error;
+        terminal.report(`${error.message}\n`);
+      }
+    }
   };
+  const oneOf = (key: string, question: string, usual: string, allowed: readonly string[]) =>
+    answer(key, `${question} (${allowed.join(", ")})`, usual, (typed) => {
+      if (allowed.includes(typed)) return typed;
+      throw new UsageError(`there is no ${typed}; there are ${allowed.join(", ")}`);
+    });
   const title = await answer("title", "Name of the guide?", `Float fishing at ${folder}`);
   const publisher = await answer("publisher", "Who gives it out?", folder);
-  const water = await answer("water", "Water?", "still", waterKinds);
-  const paper = await answer("paper", "Paper?", "A4", ["A4", "Letter"]);
-  const language = languageOf(await answer("language", "Language?", "en"));
+  const water = await oneOf("water", "Water?", "still", waterKinds);
+  const paper = await oneOf("paper", "Paper?", "A4", ["A4", "Letter"]);
+  const language = await answer("language", "Language?", "en", languageOf);
   // Feet beside metres help where English is spoken.
   const usualUnits = /^en\b/.test(language) ? "metric first" : "metric";
-  const units = await answer("units", "Units?", usualUnits, unitChoices);
+  const units = await oneOf("units", "Units?", usualUnits, unitChoices);
   const place = await answer("place", "Place whose law on lead shot it follows?", theLibrarys);
   const law = place !== theLibrarys && {
     place,
-    upTo: massOf(await answer("leadUpTo", "Lead shot allowed there up to?", "0 g")),
+    upTo: await answer("leadUpTo", "Lead shot allowed there up to?", "0 g", massOf),
   };
   const isFlowing = water === "flowing";
   return {
@@ -99,18 +115,15 @@ async function toldBy(options: Options, folder: string, terminal: Terminal): Pro
 const theLibrarys = "as in the library";
 
 function languageOf(typed: string): string {
-  try {
-    return first(Intl.getCanonicalLocales(typed));
-  } catch {
-    throw new UsageError(`--language ${typed} is no language tag; write one like en or de-AT`);
-  }
+  if (!isLanguageTag(typed)) throw new UsageError(`${typed} is no language tag; write one like en or de-AT`);
+  return first(Intl.getCanonicalLocales(typed));
 }
 
 function massOf(typed: string): string {
   const read = parseQuantity("mass", typed);
   if (read.ok && read.value >= 0) return typed;
   throw new UsageError(
-    `--lead-up-to ${typed} is not understood; write it like 0.06 g, or 0 g where none is allowed`,
+    `${typed} is no weight that lead shot may have; write it like 0.06 g, or 0 g where none is allowed`,
   );
 }
 

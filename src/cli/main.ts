@@ -1,4 +1,4 @@
-import { createInterface } from "node:readline/promises";
+import { askingOn } from "./asking.ts";
 import { exitCodes, type Progress } from "./command.ts";
 import { runCli } from "./run.ts";
 
@@ -20,15 +20,6 @@ async function makeProgress(): Promise<() => Progress> {
 
 let code: number = exitCodes.fine;
 
-async function ask(question: string): Promise<string> {
-  const asked = createInterface({ input: process.stdin, output: process.stderr });
-  try {
-    return await asked.question(question);
-  } finally {
-    asked.close();
-  }
-}
-
 // Whoever reads the results may stop when they have enough; that is no error, and the exit code stays the command's.
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
   if (error.code === "EPIPE") return;
@@ -40,10 +31,12 @@ process.stdout.on("error", (error: NodeJS.ErrnoException) => {
 process.stderr.on("error", () => {});
 
 const progress = process.stderr.isTTY && !process.env.CI ? await makeProgress() : undefined;
+const asking = askingOn(process.stdin, process.stderr);
 const ran = await runCli(process.argv.slice(2), {
   result: (text) => process.stdout.write(text),
   report: (text) => process.stderr.write(text),
-  ...(process.stdin.isTTY && process.stderr.isTTY && { ask }),
+  ...(process.stdin.isTTY && process.stderr.isTTY && { ask: asking.ask }),
   ...(progress && { progress }),
 });
+asking.close();
 process.exitCode = code || ran;

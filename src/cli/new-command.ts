@@ -5,15 +5,19 @@ import { readContent } from "../build/build.ts";
 import { published } from "../build/publish.ts";
 import { leadsNowhere, pagesOf } from "../checks/links.ts";
 import { formatReport } from "../checks/reporter.ts";
-import { nameProblem } from "../content/names.ts";
+import { folded, nameProblem } from "../content/names.ts";
+import { fileKinds } from "../content/schema/file-kinds.ts";
 import type { StartValues } from "../content/start/commented.ts";
 import { copiedRig, newFile, pathOf } from "../content/start/new-file.ts";
 import { linesWithDepths } from "../content/start/own-depths.ts";
 import { type StartKind, startKinds } from "../content/start/start-values.ts";
+import { addressesOf, ownAddresses } from "../model/content-addresses.ts";
+import { limits } from "../model/limits.ts";
 import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
 import { namesIn, sessionStart } from "./start-session.ts";
+import { shelfStart } from "./start-shelf.ts";
 import { linesOnDisk } from "./tell.ts";
 import { reading } from "./trouble.ts";
 import { writeNew } from "./write-new.ts";
@@ -28,8 +32,7 @@ export const newCommand: CliCommand = {
       .argument("<name>", "the file's name without its ending, such as our-pond")
       .option("--like <rig>", "a rig that is copied instead, of the library or your own"),
   async run([kind, name], options, terminal) {
-    const problem = nameProblem(name!);
-    if (problem) throw new UsageError(`${name} cannot be a name: ${problem.reason}; ${problem.hint}`);
+    refuseName(kind as StartKind, name!);
     const folder = ownFolder(options);
     const path = pathOf(kind as StartKind, name!);
     const text =
@@ -43,6 +46,21 @@ export const newCommand: CliCommand = {
     return exitCodes.fine;
   },
 };
+
+/** @throws UsageError where no file of that name would build */
+function refuseName(kind: StartKind, name: string): void {
+  const problem = nameProblem(name);
+  if (problem) throw new UsageError(`${name} cannot be a name: ${problem.reason}; ${problem.hint}`);
+  const { most } = limits.nameSigns;
+  if (name.length > most)
+    throw new UsageError(`${name} cannot be a name: it has ${name.length} signs, and the most is ${most}`);
+  const own = new Set(ownAddresses.map(folded));
+  const taken = addressesOf(fileKinds[kind].folder ?? "", name).find((address) => own.has(folded(address)));
+  if (taken !== undefined)
+    throw new UsageError(
+      `${name} cannot be a name: ${taken} is a page of the guide's own; call it something else`,
+    );
+}
 
 /** What was true of the water of the other rig need not be of this one's. */
 function tellDepths(file: string, text: string, terminal: Terminal): void {
@@ -66,6 +84,7 @@ function ownFolder(options: Options): string {
 function valuesFor(kind: StartKind, folder: string): StartValues {
   if (kind === "lesson") return { order: nextOrder(folder) };
   if (kind === "session") return sessionStart(folder);
+  if (kind === "shelf") return shelfStart(folder);
   if (kind !== "notes") return {};
   const [swim] = namesIn(join(folder, "swims"), ".yaml");
   if (swim === undefined)

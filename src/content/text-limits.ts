@@ -87,7 +87,22 @@ export function beyondInValue(text: string): Beyond | undefined {
 }
 
 /** What a title has too much of for the places that it stands in. */
-export const beyondInTitle = (title: string): Beyond | undefined => over("titleSigns", title.length, 1);
+const beyondInTitle = (title: string): Beyond | undefined => over("titleSigns", title.length, 1);
+
+const beyondInSentence = (sentence: string): Beyond | undefined =>
+  over("sentenceWords", wordsOf(sentence.trim()).length, 1);
+
+/** What the value of a key has too much of, by the key; of other keys a value may be longer. */
+const beyondByKey = new Map([
+  ["title", beyondInTitle],
+  ["purpose", beyondInSentence],
+  ["summary", beyondInSentence],
+  ["aim", beyondInSentence],
+  ["asks", beyondInSentence],
+]);
+
+export const beyondInKey = (key: unknown, value: string): Beyond | undefined =>
+  beyondByKey.get(String(key))?.(value);
 
 const blockKinds = new Set(["paragraph", "heading", "tableRow", "listItem", "code", "blockquote"]);
 

@@ -5,7 +5,7 @@ import { type Message, message, type Place } from "../model/message.ts";
 import { isOurSign } from "../model/our-signs.ts";
 import { isJoined, type OwnFont } from "../model/own-font.ts";
 import { positionOf } from "../model/source-position.ts";
-import { beyondInTitle, beyondInValue, tooMuch } from "./text-limits.ts";
+import { beyondInKey, beyondInValue, tooMuch } from "./text-limits.ts";
 import type { Source } from "./world.ts";
 import type { YamlSource } from "./yaml-source.ts";
 
@@ -23,12 +23,12 @@ export function checkValues(yaml: YamlSource, source: Source, font?: OwnFont): r
       return;
     }
     if (typeof value === "string") {
-      const isTitle = path.at(-1) === "title" && !source.path.startsWith("words/");
-      messages.push(...checkValue(value, isTitle, () => yaml.placeOf(path), source, font));
+      const key = source.path.startsWith("words/") ? undefined : path.at(-1);
+      messages.push(...checkValue(value, key, () => yaml.placeOf(path), source, font));
       if (mustSay(value, path, source)) {
-        const key = String(path.findLast((step) => typeof step === "string") ?? "the entry");
+        const named = String(path.findLast((step) => typeof step === "string") ?? "the entry");
         messages.push(
-          message("not-valid", yaml.placeOf(path), { key, problem: "nothing can be read in it" }),
+          message("not-valid", yaml.placeOf(path), { key: named, problem: "nothing can be read in it" }),
         );
       }
     }
@@ -55,47 +55,49 @@ const mustSay = (value: string, path: readonly (string | number)[], source: Sour
 /** @param placeOf is asked only where something is wrong: finding a place among all keys takes its time */
 function checkValue(
   value: string,
-  isTitle: boolean,
+  key: string | number | undefined,
   placeOf: () => Place,
   source: Source,
   font: OwnFont | undefined,
 ): readonly Message[] {
-  const beyond = beyondInValue(value) ?? (isTitle ? beyondInTitle(value) : undefined);
+  const beyond = beyondInValue(value) ?? beyondInKey(key, value);
   if (beyond) return [tooMuch(beyond.limit, beyond.found, placeOf())];
-  const sign = missingSign(value, font);
-  return sign === undefined ? [] : [noSign(sign, placeOf(), source, font)];
+  const signs = missingSigns(value, font);
+  return signs.length === 0 ? [] : [noSign(signs, placeOf(), source, font)];
 }
 
-/** Signs of a text that the fonts lack, each the first of its piece. */
+/** Signs of a text that the fonts lack: a message a piece, at the first of them. */
 export function checkSigns(body: Nodes, source: Source, font?: OwnFont): readonly Message[] {
   const messages: Message[] = [];
   visit(body, (node) => {
     if (!("value" in node) || node.type === "html") return;
-    const sign = missingSign(node.value, font);
-    if (sign === undefined) return;
+    const signs = missingSigns(node.value, font);
+    if (signs.length === 0) return;
     const { line, column } = positionOf(node).start;
-    messages.push(noSign(sign, { file: source.file, line, column }, source, font));
+    messages.push(noSign(signs, { file: source.file, line, column }, source, font));
   });
   return messages;
 }
 
-function noSign(sign: string, from: Place, source: Source, font: OwnFont | undefined): Message {
+function noSign(signs: readonly string[], from: Place, source: Source, font: OwnFont | undefined): Message {
+  const [sign, ...others] = signs as readonly [string, ...string[]];
   const code = sign.codePointAt(0)!;
   const number = `U+${code.toString(16).toUpperCase().padStart(4, "0")}`;
-  const values = { sign, number, isJoined: isJoined(code), ...(font && { font: font.id }) };
+  const values = { sign, number, others, isJoined: isJoined(code), ...(font && { font: font.id }) };
   return message("no-sign", placeOfSign(sign, from, source), values);
 }
 
 /** Ends of lines, indents, and a hyphen that shows at the end of a line only: layout takes them out. */
 const takenOut = new Set([..."\n\r\t\u00ad"].map((sign) => sign.codePointAt(0)!));
 
-/** The first sign of a text that no face has. */
-function missingSign(text: string, font: OwnFont | undefined): string | undefined {
+/** The signs of a text that no face has, each once. */
+function missingSigns(text: string, font: OwnFont | undefined): readonly string[] {
+  const missing = new Set<string>();
   for (const sign of text.normalize("NFC")) {
     const code = sign.codePointAt(0)!;
-    if (!isOurSign(code) && !takenOut.has(code) && !font?.signs.has(code)) return sign;
+    if (!isOurSign(code) && !takenOut.has(code) && !font?.signs.has(code)) missing.add(sign);
   }
-  return undefined;
+  return [...missing];
 }
 
 /** Where a sign stands in its file, from a place on; that place where it is written in another way, such as an escape. */

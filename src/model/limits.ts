@@ -141,6 +141,13 @@ export const limits = {
     instead: "say less in the title, and the rest in the text",
     reason: "a title stands in drawings and on cards too; the longest of the shipped guide has half of this",
   },
+  sentenceWords: {
+    most: 60,
+    of: "words in a purpose, summary, aim or what a fish asks",
+    instead: "say it in one sentence, and the rest in the text",
+    reason:
+      "it stands in lists, below headings and in what a search shows; the longest of the shipped guide has less than half of this",
+  },
   blocks: {
     most: 1000,
     of: "paragraphs, list entries, headings and rows in one text",

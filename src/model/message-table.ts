@@ -43,6 +43,8 @@ export const messageTable = {
   "no-sign": error<{
     readonly sign: string;
     readonly number: string;
+    /** The other signs of the same piece that are lacking, too. */
+    readonly others: Names;
     /** Whether it joins others, so that no font helps. */
     readonly isJoined: boolean;
     /** The guide's own font, which lacks it, too. */
@@ -54,6 +56,8 @@ export const messageTable = {
   "missing-file": error<{ readonly path: string; readonly need: string }>(),
   "lent-left-out": warning<{ readonly of: OtherMessage }>(),
   "lent-shortened": warning<{ readonly of: OtherMessage }>(),
+  /** Rules that lent texts ask for, each once, in their order. */
+  "lent-without-rules": warning<{ readonly rules: Names }>(),
   "unlikely-figure": warning<{ readonly key: string; readonly found: string; readonly allowed: string }>(),
   "words-in-english": warning<{ readonly language: string; readonly missing: Names; readonly all: number }>(),
   "image-not-usable": error<{ readonly reason: string; readonly hint: string }>(),
@@ -138,6 +142,8 @@ export const messageTable = {
   "term-not-used": warning<{ readonly term: string }>(),
   "lesson-not-linked": warning<{ readonly title: string }>(),
   "rig-not-taught": warning<{ readonly title: string }>(),
+  "rig-title-taken": warning<{ readonly title: string; readonly by: string }>(),
+  "rig-shows-another": warning<{ readonly title: string; readonly another: string; readonly id: string }>(),
   "lesson-without-plan": warning<{ readonly title: string; readonly file: string }>(),
   /** Nothing found where a section is missing at the end, nothing wanted where one is too many. */
   "plan-sections": warning<{ readonly found: string; readonly wanted: string; readonly allowed: Names }>(),

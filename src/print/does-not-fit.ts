@@ -49,7 +49,10 @@ export function doesNotFitText(
   { of, format, side, field, direction, overMm }: DoesNotFit,
   words: Words,
 ): string {
-  return words(`card.does-not-fit.${direction}`, { of, format, side, field, over: overMm.toFixed(1) });
+  const over = overMm.toFixed(1);
+  if (side === "front" || side === "back")
+    return words(`card.does-not-fit.${direction}`, { of, format, side, field, over });
+  return words(`card.paper-does-not-fit.${direction}`, { format, side, field, over });
 }
 
 /** What a card goes without as a sentence. */

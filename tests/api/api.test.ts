@@ -42,7 +42,12 @@ describe("the package, as other programs import it", () => {
     expect(svg(drawing)).toMatch(/^<svg .*<title /s);
     expect(draw(solved, "plain").title).toContain("1 m");
     expect(() => draw(solved, "plan")).toThrow('there is no rig "plan"; there are plain');
-    expect(() => draw(solved, "plain", { depthMm: 20 })).toThrow("plain cannot be had at 20 mm");
+    expect(() => draw(solved, "plain", { depthMm: 20 })).toThrow(
+      "plain cannot be had at 20 mm: The float stands",
+    );
+    expect(() => draw(solved, "plain", { depthMm: "1 m" as never })).toThrow(
+      'depthMm is "1 m"; give millimetres above 0 as a number',
+    );
   });
 
   it("builds a part, and writes it whole over what it wrote before and over nothing else", async () => {
@@ -60,6 +65,9 @@ describe("the package, as other programs import it", () => {
     ]);
     expect(existsSync(join(out, "site"))).toBe(false);
     await expect(write(folder, build(solved, ["data"]))).rejects.toThrow();
+    expect(() => build(solved, ["paper" as never])).toThrow(
+      'there is no part "paper" to build; there are web, print, data',
+    );
   });
 
   it("takes only guides of its own making", async () => {

@@ -35,7 +35,7 @@ it("a word too long for the column of a handout is told with its file and line",
   const long = `Some words.\n\n${"x".repeat(150)}`;
   const said = await told(edited("lessons/first.md", "Some words about", `${long}\n\nSome words about`));
   expect(said).toMatch(
-    /^content\/lessons\/first\.md\n {3}12:1 {2}error {4}first, A5 .*handout: .*too wide {2}\[does-not-fit\]\n/,
+    /^content\/lessons\/first\.md\n {3}12:1 {2}error {4}First lesson: what stands here is [\d.]+ mm too wide for the handout on A5 {2}\[does-not-fit\]\n/,
   );
   expect(said).toMatch(/2 errors, 0 warnings$/);
 });

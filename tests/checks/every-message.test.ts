@@ -4,7 +4,7 @@ import type { MessageCode } from "../../src/model/message-table.ts";
 import { samplePlan } from "../support/sample-plan.ts";
 import { sampleSession } from "../support/sample-session.ts";
 import { sampleSwim } from "../support/sample-swim.ts";
-import { edited, smallestKit, solveWith } from "../support/smallest-content.ts";
+import { contentWith, edited, smallestKit, solveWith } from "../support/smallest-content.ts";
 import { lesson, lessonFile } from "./checked.ts";
 
 type Changes = Readonly<Record<string, string | null>>;
@@ -23,7 +23,7 @@ const square = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 4 4"><path 
 /** What only shows when all is laid out, or beside a library to borrow from, has a test with the build. */
 type ReadCode = Exclude<
   MessageCode,
-  "does-not-fit" | "no-room" | "card-lacks" | "lent-left-out" | "lent-shortened"
+  "does-not-fit" | "no-room" | "card-lacks" | "lent-left-out" | "lent-shortened" | "lent-without-rules"
 >;
 
 /** Content that is wrong in one way each, beside what is said of it; the compiler asks for each message. */
@@ -424,6 +424,22 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
     says: [
       'content/rigs/plain.md:2:8 warning no lesson teaches "Plain rig"',
       "hint: link to it from a lesson, or show its drawing there",
+    ],
+  },
+  "rig-title-taken": {
+    of: { "rigs/second.md": contentWith({})["rigs/plain.md"]!.replace("rig=plain", "rig=second") },
+    says: [
+      'content/rigs/second.md:2:8 warning "Plain rig" is the title of content/rigs/plain.md, too: readers and cards cannot tell the two apart',
+      "hint: call one of them something else",
+    ],
+  },
+  "rig-shows-another": {
+    of: {
+      "rigs/second.md": `${contentWith({})["rigs/plain.md"]!.replace("Plain rig", "Second rig")}\n::rig-drawing{rig=plain depth=first}\n`,
+    },
+    says: [
+      'content/rigs/second.md:2:8 warning the text of "Second rig" shows figures of the rig "plain" and none of its own',
+      "hint: write rig=second where its own are meant, which is so in most texts that were copied",
     ],
   },
   "sounding-twice": {

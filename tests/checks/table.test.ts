@@ -32,7 +32,7 @@ it("runs every check and only warns", () => {
       "rigs/plain.md": edited(
         "rigs/plain.md",
         "Notes.",
-        "Fish it over depth. It hangs the bait half way down.",
+        "Fish it over depth. It hangs the bait half way down. So does :figure[]{rig=other of=tip}.",
       )
         ["rigs/plain.md"]!.replace("what: grubs", "what: unicorns")
         .replace("level:", "held-back: 40 %\nlevel:"),
@@ -51,6 +51,7 @@ it("runs every check and only warns", () => {
     "plan-sections",
     "rig-not-for-fish",
     "rig-not-taught",
+    "rig-shows-another",
     "setting-in-note",
     "size-in-no-tub",
     "still-water-key",

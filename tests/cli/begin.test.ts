@@ -70,10 +70,40 @@ describe("init", () => {
     expect(readFileSync(join(folder, "content/rigs/our-first-rig.md"), "utf8")).toContain("water: flowing");
   });
 
+  it("asks again where an answer is none, and keeps the others", async () => {
+    const folder = temporaryFolder();
+    const answers = [
+      "Mine",
+      "Us",
+      "salt",
+      "flowing",
+      "A4",
+      "not a tag",
+      "en",
+      "",
+      "Nowhere",
+      "much",
+      "0.06 g",
+    ];
+    const reports: string[] = [];
+    const code = await runCli(["init", folder], {
+      result: () => {},
+      report: (text) => reports.push(text),
+      ask: async () => answers.shift()!,
+    });
+    expect({ code, answers }).toEqual({ code: 0, answers: [] });
+    expect(reports).toEqual([
+      "there is no salt; there are still, flowing\n",
+      "not a tag is no language tag; write one like en or de-AT\n",
+      "much is no weight that lead shot may have; write it like 0.06 g, or 0 g where none is allowed\n",
+    ]);
+    expect(guideIn(folder)).toMatchObject({ title: "Mine", "lead-rule": { "allowed-up-to": "0.06 g" } });
+  });
+
   it.each([
     [["--water", "salt"], "Allowed choices are still, flowing"],
-    [["--language", "not a tag"], "--language not a tag is no language tag"],
-    [["--place", "X", "--lead-up-to", "much"], "--lead-up-to much is not understood"],
+    [["--language", "not a tag"], "not a tag is no language tag"],
+    [["--place", "X", "--lead-up-to", "much"], "much is no weight"],
   ])("refuses %j with what to write instead, and writes nothing", async (options, said) => {
     const folder = temporaryFolder();
     const { code, report } = await cli("init", folder, ...options);
@@ -128,6 +158,33 @@ describe("new", () => {
     writeFileSync(join(folder, "lessons", "draft.md"), "title: Draft\n");
     expect((await cli("new", "lesson", "fourth-day", "--content", folder)).code).toBe(0);
     expect(order("fourth-day.md")).toBe("4");
+  });
+
+  it("refuses a name whose page the guide has itself, and one that is too long", async () => {
+    const folder = temporaryFolder();
+    const refused = async (...args: string[]) => {
+      const { code, report } = await cli("new", ...args, "--content", folder);
+      expect(code).toBe(2);
+      return report;
+    };
+    expect(await refused("page", "Floats")).toContain(
+      "Floats cannot be a name: site/Floats.html is a page of the guide's own; call it something else",
+    );
+    expect(await refused("rig", "index")).toContain("site/rigs/index.html is a page of the guide's own");
+    expect(await refused("rig", "r".repeat(61))).toContain("it has 61 signs, and the most is 60");
+    expect(readdirSync(folder)).toEqual([]);
+  });
+
+  it("begins a shelf with a pack of the first rig that there is, and what it is made of", async () => {
+    const guide = temporaryFolder();
+    await cli("init", guide, "--water", "flowing");
+    const folder = join(guide, "content");
+    expect((await cli("new", "shelf", "hut", "--content", folder)).code).toBe(0);
+    const shelf = parse(readFileSync(join(folder, "shelves/hut.yaml"), "utf8"));
+    const rig = readFileSync(join(folder, "rigs/our-first-rig.md"), "utf8");
+    expect(shelf.packs).toEqual([{ rig: "our-first-rig", wanted: 5 }]);
+    expect(rig).toContain(`float: ${shelf.floats[0].float}\n`);
+    expect(rig).toContain(`hook: ${shelf.hooks[0].size}\n`);
   });
 
   it("writes a file of its kind into the content folder, and never over another", async () => {

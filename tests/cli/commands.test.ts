@@ -171,7 +171,7 @@ describe("content with an error", () => {
 
   it("says with --verbose what each stage did and in how long, and nothing of it without", async () => {
     const { code, result, report } = await cli("check", "--verbose", "--content", content());
-    expect({ code, result }).toEqual({ code: 0, result: "1 rigs, 1 lessons: fine\n" });
+    expect({ code, result }).toEqual({ code: 0, result: "1 rig, 1 lesson: fine\n" });
     expect(report).toMatch(
       /dotdown: read: \d+ files in [\d.]+ s\ndotdown: check: \d+ files in [\d.]+ s\ndotdown: solve: 1 rigs in [\d.]+ s\n/,
     );

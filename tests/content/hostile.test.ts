@@ -192,7 +192,7 @@ describe("a sign that the fonts lack is an error where it stands", () => {
     [
       "Arabic letters",
       "so \u0645\u0631",
-      '8:4 error the fonts of the guide have no sign for "\u0645" (U+0645) [no-sign]',
+      '8:4 error the fonts of the guide have no sign for "\u0645" (U+0645), nor for "\u0631" [no-sign]',
     ],
     [
       "a direction mark",

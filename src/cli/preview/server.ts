@@ -134,14 +134,16 @@ async function answer(
   session: PreviewSession,
   pages: OpenPages,
 ): Promise<void> {
-  const { pathname, search } = new URL(request.url ?? "/", "http://localhost");
   if (!isHere(request.headers.host))
     return end(response, 403, ".txt", "this preview is for this machine alone\n");
+  const asked = addressOf(request.url);
+  if (!asked) return end(response, 400, ".txt", `this is no address: ${request.url}\n`);
+  const { pathname, search } = asked;
   await pages.ready;
   if (pathname === "/preview/events") return pages.add(response, search.slice(1));
   if (pathname === "/preview/client.js") return end(response, 200, ".js", `(${client})();\n`);
   if (pathname === "/preview/style.css") return end(response, 200, ".css", style);
-  const path = `site${decodeURI(pathname).replace(/\/$/, "/index.html")}`;
+  const path = `site${pathname.replace(/\/$/, "/index.html")}`;
   // What is read meanwhile is not on the page yet.
   const { stamp } = pages;
   const file = await session.file(path);
@@ -157,6 +159,16 @@ function withClient(html: string, path: string, session: PreviewSession, stamp: 
   return html
     .replace("</head>", `${style}<script src="/preview/client.js?${stamp}"></script></head>`)
     .replace("</body>", `${cardOf(path, session)}</body>`);
+}
+
+/** Where on the site an address leads, as people read it; undefined where it is written as none may be. */
+function addressOf(url = "/"): { readonly pathname: string; readonly search: string } | undefined {
+  try {
+    const { pathname, search } = new URL(url, "http://localhost");
+    return { pathname: decodeURI(pathname), search };
+  } catch {
+    return undefined;
+  }
 }
 
 /** Another name for this machine may be a page elsewhere that wants to read along. */

@@ -4,7 +4,7 @@ import { limits } from "../../model/limits.ts";
 import { nearestLegible, type OwnColours } from "../../model/look-colours.ts";
 import { unitChoices } from "../../model/unit-choice.ts";
 import { date } from "./date-schema.ts";
-import { mass, massOrNone, quantity, temperature } from "./quantity-schema.ts";
+import { leadAbove, leadUpTo, plummetMass, quantity, temperature } from "./quantity-schema.ts";
 
 /** Names of those languages that there are. */
 const languageNames = new Intl.DisplayNames("en", { type: "language", fallback: "none" });
@@ -100,8 +100,8 @@ export const guideSchema = z.strictObject({
   tub: z.string(),
   "lead-rule": z.strictObject({
     place: z.string(),
-    "allowed-up-to": massOrNone(),
-    "allowed-above": mass().optional(),
+    "allowed-up-to": leadUpTo(),
+    "allowed-above": leadAbove().optional(),
     source: z.string(),
     checked: date(),
   }),
@@ -124,7 +124,7 @@ export const guideSchema = z.strictObject({
   "club-number": z.string().optional(),
   "access-point": z.string().optional(),
   "lead-breach": z.enum(["error", "warning"]).default("warning"),
-  plummets: z.array(z.strictObject({ mass: mass(), metal: z.enum(metals) })).default([]),
+  plummets: z.array(z.strictObject({ mass: plummetMass(), metal: z.enum(metals) })).default([]),
   "water-temperature": temperature(),
   salinity: z.number().min(0).max(42).default(0),
   paper: z.enum(["A4", "Letter"]).default("A4"),

@@ -43,7 +43,8 @@ const rig = {
   catches: "Fish that it is meant for, by the names that species/ and lines.yaml have.",
   "use-when": "When to take this rig; one sentence a line.",
   "not-when": "When to take another; one sentence a line.",
-  "change-first": "What to change first when no bites come; one sentence a line.",
+  "change-first":
+    'What to change first when bites fail: a point for each sign, which may be several sentences, such as "If bites stop, go shallower."',
   loading: "Where the shot go. Each pattern has keys of its own; dotdown schema --keys lists them.",
   "loading.pattern": "How the shot are laid out on the line.",
   "loading.lock-share": "Least share of the load that locks the float.",
@@ -229,7 +230,8 @@ const guide = {
   "lead-rule.allowed-above": "Lead weights above this are allowed again, where the law says so.",
   "lead-rule.source": "Where the rule can be read.",
   "lead-rule.checked": "Day on which somebody last looked.",
-  rules: "Other rules of the place, in whole sentences that texts ask for by name.",
+  rules:
+    "Other rules of the place, in whole sentences that texts ask for by name; the safety page asks for licence, close-season, wires and cleaning.",
   contacts: "Whom to ring when something has happened.",
   "club-number": "The club's own number in an emergency, as it should be dialled.",
   "access-point":

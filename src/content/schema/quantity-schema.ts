@@ -80,6 +80,10 @@ export const length = () => quantity("length", { above: 0 });
 export const anyLength = () => quantity("length");
 export const mass = () => quantity("mass", { above: 0 });
 export const massOrNone = () => quantity("mass", { least: 0 });
+/** Between what the law lets lead shot weigh. */
+export const leadUpTo = () => quantity("mass", { least: 0 }, ["0.06 g"]);
+export const leadAbove = () => quantity("mass", { above: 0 }, ["28.35 g", "1 oz"]);
+export const plummetMass = () => quantity("mass", { above: 0 }, ["5 g"]);
 export const time = () => quantity("time", { above: 0 });
 export const temperature = () =>
   quantity("temperature", {

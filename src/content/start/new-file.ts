@@ -57,8 +57,21 @@ export function copiedRig(text: string, from: string, id: string, isThere: (url:
       const renamed = names.replace(new RegExp(`(?<![\\w-])${from}(?![\\w-])`, "g"), id);
       return `${before}${renamed}`;
     })
-    .replace(/\[([^\]]+)\]\(([^)\s]+)\)/g, (link, words: string, url: string) =>
-      isThere(url) ? link : words,
-    );
+    .split(/\n{2,}/)
+    .map((part) => withoutLessons(part, isThere))
+    .filter((part) => part !== "")
+    .join("\n\n")
+    .replace(links, (link, words: string, url: string) => (isThere(url) ? link : words));
   return atFirstDepth(own, id);
+}
+
+const links = /\[([^\]]+)\]\(([^)\s]+)\)/g;
+
+/** A part of a text without its sentences that send readers to lessons which are not there. */
+function withoutLessons(part: string, isThere: (url: string) => boolean): string {
+  const sentences = part.split(/(?<=[.!?]\s)/);
+  const stay = sentences.filter((sentence) =>
+    [...sentence.matchAll(links)].every(([, , url = ""]) => !url.includes("lessons/") || isThere(url)),
+  );
+  return stay.length === sentences.length ? part : stay.join("").trimEnd();
 }

@@ -211,7 +211,8 @@ export function withLiveFigures(
   const gone = new Set<Nodes>();
   const { around } = typedIn(root);
   const live = (node: Nodes, next: Nodes | undefined): Nodes => {
-    if (!isDirective(node))
+    // A container is an error of its own: see checkMarkdown.
+    if (!isDirective(node) || node.type === "containerDirective")
       return around.has(node) ? ({ ...node, children: liveChildren(node) } as Nodes) : node;
     const { line, column } = positionOf(node).start;
     const place = { file: path, line, column };

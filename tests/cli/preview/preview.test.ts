@@ -102,5 +102,7 @@ describe("a preview", () => {
     );
     expect(status).toBe(403);
     expect((await get("/../package.json")).status).toBe(404);
+    const broken = await get("/rigs/%E0%A4%A.html");
+    expect(broken).toMatchObject({ status: 400, text: expect.stringContaining("this is no address") });
   });
 });

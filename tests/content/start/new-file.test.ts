@@ -124,6 +124,13 @@ describe("a copied rig", () => {
     );
   });
 
+  it("sends nobody to a lesson that is not there", () => {
+    const told =
+      "---\ntitle: Old\n---\n\nFollow [one](../lessons/one.html) at 1.2 m. It\nis [two](../rigs/two.html).\n\n[Three](../lessons/three.html) shows how.\n\n## End\n";
+    expect(copiedRig(told, "old", "our-new", () => false)).toContain("---\n\nIt\nis two.\n\n## End\n");
+    expect(copiedRig(told, "old", "our-new", () => true)).toContain("Follow [one](../lessons/one.html) at");
+  });
+
   it("has its figures at its own first depth, and says which depths its text still names", () => {
     const told = `---\ntitle: Old\npurpose: For 3 m of water.\ndepths: [1 m, 1.2 m]\nuse-when:\n  - It is 2 m deep.\n---\n\nAt 1.2 m it is :figure[]{rig=old depth="1.2 m" of=tip}, and 1.2 m of line. At 1.2 m or 11.2 m others differ.\n\n::rig-drawing{rig=old depth="1.2 m"}\n`;
     const copied = copiedRig(told, "old", "our-new", () => true);
