@@ -65,6 +65,20 @@ describe("the line as a chain", () => {
     expect(chain.findings.map(({ code }) => code)).toEqual(["main-line-weak-link"]);
   });
 
+  it("takes a knot whose share is known for sure, and one that leaves all of the line's strength", () => {
+    const knots = [tied("hook", 1, 1), tied("hook length loop", 0.8, 0.8)];
+    expect(lineChain({ mainLine: line(4), hookLine: line(2), knots }).ok).toBe(true);
+  });
+
+  it("has its clutch give line at three quarters of that, to the lower 50 ml of water", () => {
+    // Three quarters of 2 lb at half its strength are 340 g, of 5 lb 850.5 g.
+    const waterMl = (lb: number) => {
+      const chain = lineChain({ mainLine: line(9), hookLine: line(lb), knots: [tied("hook", 0.5, 0.6)] });
+      return chain.ok && clutchWaterMl(chain.value);
+    };
+    expect([2, 5].map(waterMl)).toEqual([300, 850]);
+  });
+
   it("refuses strengths and shares that cannot be", () => {
     for (const strengthG of [Number.NaN, 0, -1, Number.POSITIVE_INFINITY]) {
       const broken = { strengthG, diameterMm: 0.1 };

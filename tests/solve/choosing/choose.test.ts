@@ -73,7 +73,7 @@ describe("a rig is ruled out", () => {
     // Its fastest is 10 m in 25 s: 0.4 m/s, and a quarter more 0.5.
     const at = (paceMs: number) => saidOf("stick-shirt-button", { ...stream, paceMs }, rules(pace));
     expect(at(0.51)).toMatchObject([{ rule: "pace", paceMs: 0.51 }]);
-    expect(at(0.49)).toBe("offered");
+    expect([at(0.5), at(0.49)]).toEqual(["offered", "offered"]);
   });
 
   it("by water deeper or shallower than a share of what it is made up for", () => {
@@ -82,25 +82,26 @@ describe("a rig is ruled out", () => {
     const at = (depthMm: number) => saidOf("first-session", { ...calm, depthMm }, rules(depth));
     expect(at(2110)).toMatchObject([{ rule: "depth", leastMm: 600, mostMm: 2100 }]);
     expect(at(590)).toMatchObject([{ rule: "depth" }]);
-    expect([at(2090), at(610)]).toEqual(["offered", "offered"]);
+    expect([at(2100), at(600)]).toEqual(["offered", "offered"]);
   });
 
   it("by a float too light for the distance, counting what is built into it", () => {
     const distance = { rule: "distance", fromMm: 4000, loadEachMetreG: 0.15 } as const;
-    const { capacityG, selfLoadG } = withId(shippedLibrary.rigs, "insert-waggler-close-in").rig.float;
+    const { capacityG, selfLoadG } = withId(shippedLibrary.rigs, "loaded-waggler-at-range").rig.float;
+    expect(selfLoadG).toBeGreaterThan(0);
     const reachMm = 4000 + (1000 * (capacityG + selfLoadG)) / 0.15;
     const at = (fromBankMm: number) =>
-      saidOf("insert-waggler-close-in", { ...calm, fromBankMm }, rules(distance));
+      saidOf("loaded-waggler-at-range", { ...calm, depthMm: 2500, fromBankMm }, rules(distance));
     expect(at(reachMm + 10)).toMatchObject([{ rule: "distance", loadG: capacityG + selfLoadG }]);
     expect(at(reachMm - 10)).toBe("offered");
   });
 
   it("further out than a float that is held top and bottom is fished", () => {
     const far = { rule: "two points", rodLengths: 2 } as const;
-    // Two rods of 12 ft are 7.3 m.
+    // Two rods of 12 ft are 7.32 m.
     const at = (fromBankMm: number) => saidOf("stick-shirt-button", { ...stream, fromBankMm }, rules(far));
     expect(at(7400)).toMatchObject([{ rule: "two points", fromBankMm: 7400 }]);
-    expect(at(7200)).toBe("offered");
+    expect(at(7310)).toBe("offered");
     expect(saidOf("first-session", { ...calm, fromBankMm: 7400 }, rules(far))).toBe("offered");
   });
 
@@ -113,12 +114,25 @@ describe("a rig is ruled out", () => {
     ]);
     expect(ask(["roach", "carp"], "any")).toBe("offered");
     expect(ask(["carp"], "any")).toMatchObject([{ rule: "line", fish: "carp" }]);
+    // Of several it is told the one that wants the least, wherever the table has it.
+    const rows = shippedLibrary.lines?.rows ?? [];
+    for (const lines of [rows, rows.toReversed()]) {
+      const shelf = {
+        ...shippedLibrary,
+        lines: { rows: lines },
+        rigs: [withId(shippedLibrary.rigs, "first-session")],
+      };
+      const both: Conditions = { ...calm, fish: ["carp", "barbel", "tench"], fishWanted: "every" };
+      const [out] = chooseRigs(rules(line), both, shelf).ruledOut;
+      expect(out?.because).toMatchObject([{ rule: "line", fish: "tench" }]);
+    }
   });
 
   it("by a line too light so near a snag", () => {
     const snag = { rule: "snag", withinMm: 2500, mainLineG: 1814.4 } as const;
     const at = (snagMm: number) => saidOf("insert-waggler-close-in", { ...calm, snagMm }, rules(snag));
     expect(at(2000)).toMatchObject([{ rule: "snag", snagMm: 2000 }]);
+    expect(at(2500)).toMatchObject([{ rule: "snag", snagMm: 2500 }]);
     expect(at(3000)).toBe("offered");
     expect(saidOf("first-session", { ...calm, snagMm: 2000 }, rules(snag))).toBe("offered");
   });
@@ -137,6 +151,16 @@ describe("a rig is ruled out", () => {
     expect(at("breeze")).toMatchObject([{ rule: "wind", neededG: 3 }]);
     expect(at("strong")).toMatchObject([{ rule: "wind" }]);
     expect(at("calm")).toBe("offered");
+    const { capacityG, selfLoadG } = withId(shippedLibrary.rigs, "insert-waggler-close-in").rig.float;
+    const just = rules({ ...wind, loadG: capacityG + selfLoadG });
+    expect(saidOf("insert-waggler-close-in", { ...calm, wind: "strong" }, just)).toBe("offered");
+  });
+
+  it("by no line where the guide has no table of them", () => {
+    const { lines: _, ...without } = shippedLibrary;
+    const shelf = { ...without, rigs: [withId(shippedLibrary.rigs, "insert-waggler-close-in")] };
+    const carp = { ...calm, fish: ["carp"] };
+    expect(chooseRigs(rules({ rule: "line" }), carp, shelf).ruledOut).toEqual([]);
   });
 
   it("whose sums cannot be done there, with what they found", () => {
