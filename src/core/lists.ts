@@ -50,6 +50,13 @@ export function known<K, V>(map: ReadonlyMap<K, V>, key: K): V {
   return found;
 }
 
+/** Numbers added up in their order; 0 where there are none. */
+export function sum(numbers: Iterable<number>): number {
+  let total = 0;
+  for (const one of numbers) total += one;
+  return total;
+}
+
 /** Numbers by their size, each once. */
 export function rising(numbers: Iterable<number>): number[] {
   return [...new Set(numbers)].sort((a, b) => a - b);

@@ -1,4 +1,4 @@
-import { paired } from "../core/lists.ts";
+import { paired, sum } from "../core/lists.ts";
 import { type LayoutStyle, lengthStyles } from "../markup/boxes.ts";
 import { flexibleLengths } from "./flexible-lengths.ts";
 import type { Fonts } from "./fonts.ts";
@@ -74,8 +74,6 @@ const down = ({ padding }: FlexBox) => padding.top + padding.bottom;
 
 /** Between the boxes in a box, all of them [mm]. */
 const gaps = ({ style, children }: FlexBox) => (style.gap ?? 0) * Math.max(0, children.length - 1);
-
-const sum = (numbers: readonly number[]) => numbers.reduce((total, one) => total + one, 0);
 
 /** Width of a box with all of its text in one line [mm]. */
 function fullWidth(box: FlexBox): number {

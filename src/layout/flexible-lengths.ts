@@ -1,3 +1,5 @@
+import { sum } from "../core/lists.ts";
+
 /** A box along a row or column. */
 interface FlexItem {
   /** Its share of what is left; none: it keeps its length. */
@@ -14,7 +16,7 @@ interface FlexItem {
 export function flexibleLengths(items: readonly FlexItem[], roomMm: number): number[] {
   const lengths = items.map(({ leastMm }) => leastMm);
   let growing = items.flatMap(({ grow = 0 }, at) => (grow > 0 ? [at] : []));
-  if (lengths.reduce((sum, one) => sum + one, 0) >= roomMm) return lengths;
+  if (sum(lengths) >= roomMm) return lengths;
   while (growing.length > 0) {
     const shares = growing.reduce((sum, at) => sum + (items[at]?.grow ?? 0), 0);
     const kept = lengths.reduce((sum, one, at) => sum + (growing.includes(at) ? 0 : one), 0);

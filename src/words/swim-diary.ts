@@ -1,4 +1,5 @@
 import type { RootContent } from "mdast";
+import { sum } from "../core/lists.ts";
 import type { SwimEntry } from "../model/swim.ts";
 import type { SwimNotes } from "../model/swim-notes.ts";
 import type { TableKit } from "./table-kit.ts";
@@ -31,7 +32,7 @@ function catchTable(notes: readonly SwimNotes[], { words }: TableKit): TextTable
     for (const { fish, count } of catches) caught.set(fish, (caught.get(fish) ?? 0) + count);
     byRig.set(rig.title, caught);
   }
-  const total = (caught: ReadonlyMap<string, number>) => [...caught.values()].reduce((a, b) => a + b, 0);
+  const total = (caught: ReadonlyMap<string, number>) => sum(caught.values());
   return {
     head: [words("swim.rig"), words("swim.days"), words("swim.caught")],
     rows: [...byRig]

@@ -1,5 +1,5 @@
 import type { PhrasingContent, Table } from "mdast";
-import { entry, first, paired } from "../../src/core/lists.ts";
+import { entry, first, paired, sum } from "../../src/core/lists.ts";
 import { Box, mmPerPoint } from "../../src/markup/boxes.ts";
 import { hairline, heavy } from "../rules.ts";
 import { columnWidthMm, type HandoutFormat } from "./format.ts";
@@ -66,10 +66,6 @@ function columnShares({ children: rows }: Table, across: number): number[] {
 
 function longest(texts: readonly string[]): number {
   return Math.max(...texts.map((text) => text.length));
-}
-
-function sum(numbers: readonly number[]): number {
-  return numbers.reduce((total, one) => total + one, 0);
 }
 
 function textOf(nodes: readonly PhrasingContent[]): string {

@@ -1,3 +1,4 @@
+import { mmPerYard } from "../../src/core/units.ts";
 import type { Child } from "../../src/markup/jsx-runtime.ts";
 import { depthStepMm } from "../../src/model/questions.ts";
 import { inFeetAlone } from "../../src/model/unit-choice.ts";
@@ -108,6 +109,6 @@ export function PaceFields({ view: { say }, id, fieldIds, way, time, hidden, chi
 /** Ways over which something is timed, in the reader's units: ten paces of a float, one for what sinks. */
 export function pacedWay({ library }: View) {
   return inFeetAlone(library.guide.units)
-    ? ({ way: "10 yd", lengthM: 9.144, one: "1 yd", oneM: 0.9144 } as const)
+    ? ({ way: "10 yd", lengthM: mmPerYard / 100, one: "1 yd", oneM: mmPerYard / 1000 } as const)
     : ({ way: "10 m", lengthM: 10, one: "1 m", oneM: 1 } as const);
 }

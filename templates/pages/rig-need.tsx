@@ -122,7 +122,7 @@ export function MakeItUp({ view, solved }: NeedProps) {
   );
 }
 
-/** Line left below a float that is threaded on, for the shot, the loop and a wrong guess [mm]. Source: common practice. */
+/** Line left below a float that is threaded on, for the shot, the loop and a wrong guess [mm]; common practice, no source. */
 const lineLeftMm = 3000;
 
 function steps({ say, figures }: View, { rig, depths }: SolvedRig): string[] {

@@ -6,7 +6,7 @@ import { PageHead } from "./page-head.tsx";
 import { ShotDisc } from "./shot-disc.tsx";
 import { hasSafety, type View } from "./view.ts";
 
-/** Scales that differ by less than this share say the same for fishing. */
+/** Scales that differ by less than this share say the same for fishing; common practice, no source. */
 const agreeingShare = 0.05;
 
 /** Shot sizes: the guide's own scale, the scales side by side, and what the shot are made of. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { entry, first, known, last, neighbours, paired, rising, withId } from "../../src/core/lists.ts";
+import { entry, first, known, last, neighbours, paired, rising, sum, withId } from "../../src/core/lists.ts";
 
 describe("what a list must hold", () => {
   it("is given where it is there", () => {
@@ -39,4 +39,8 @@ describe("entries side by side", () => {
 
 it("numbers rise, each once", () => {
   expect(rising([10, 9, 100, 9, -1])).toEqual([-1, 9, 10, 100]);
+});
+
+it("numbers add up, and none to nothing", () => {
+  expect([sum([1, 2.5, -4]), sum(new Set([7])), sum([])]).toEqual([-0.5, 7, 0]);
 });

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { lessonPlaces } from "../../core/course/course.ts";
+import { sum } from "../../core/lists.ts";
 import { length } from "./quantity-schema.ts";
 
 const minutes = () => z.int().min(1).max(480);
@@ -32,7 +33,7 @@ export const planSchema = z
     "teaches-safety": z.boolean().default(false),
     kit: z.strictObject({ each: share(), two: share(), group: share() }).prefault({}),
   })
-  .refine(({ minutes: all, parts }) => Object.values(parts).reduce((sum, part) => sum + part, 0) === all, {
+  .refine(({ minutes: all, parts }) => sum(Object.values(parts)) === all, {
     message: "its parts do not add up to its minutes",
     path: ["minutes"],
   });

@@ -1,4 +1,4 @@
-import { entry, first, last, neighbours } from "../lists.ts";
+import { entry, first, last, neighbours, sum } from "../lists.ts";
 import type { Shot } from "../tackle/shot.ts";
 import type { Mm } from "../units.ts";
 import { aboveLoopMm, apartMm, floatClearMm, highestMm } from "./clearance.ts";
@@ -46,7 +46,7 @@ function scaled(
   weights: readonly number[],
   room: LineRoom,
 ): Places {
-  const upTo = (count: number) => weights.slice(0, count).reduce((sum, weight) => sum + weight, 0);
+  const upTo = (count: number) => sum(weights.slice(0, count));
   const wholeWeight = upTo(shot.length + 1);
   const shotWeight = upTo(shot.length);
   const evenMm = (room.floatToHookMm - lowestMm) / wholeWeight;

@@ -1,4 +1,5 @@
 import { type HangingRig, lineDensityKgM3 } from "../flow/hanging-rig.ts";
+import { sum } from "../lists.ts";
 import type { G, Mm } from "../units.ts";
 import { type Fluid, fluidOf } from "../water/drag.ts";
 import { gravityMmS2, type Sinker, shotBody, sinkerOf } from "./body-fall.ts";
@@ -119,15 +120,14 @@ function lineLump(link: ChainLink | undefined, fluid: Fluid): LineLump {
 }
 
 function nodeOf(link: ChainLink, sinkers: readonly Sinker[], lumps: readonly LineLump[]): ChainNode {
-  const total = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0);
   return {
     link,
     movedMassG:
-      total(sinkers.map((sinker) => sinker.movedMassG)) +
-      total(lumps.map((lump) => lump.massG + lump.displacedG)),
+      sum(sinkers.map((sinker) => sinker.movedMassG)) +
+      sum(lumps.map((lump) => lump.massG + lump.displacedG)),
     weightUn:
-      total(sinkers.map((sinker) => sinker.weightUn)) +
-      total(lumps.map((lump) => (lump.massG - lump.displacedG) * gravityMmS2)),
+      sum(sinkers.map((sinker) => sinker.weightUn)) +
+      sum(lumps.map((lump) => (lump.massG - lump.displacedG) * gravityMmS2)),
     drags: sinkers.map((sinker) => sinker.drag),
   };
 }

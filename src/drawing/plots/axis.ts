@@ -1,4 +1,5 @@
 import type { Mm } from "../../core/units.ts";
+import type { DrawingKit } from "../kit.ts";
 
 /**
  * Steps of 1, 2 and 5 times a power of ten from 0 up, the smallest that keep figures apart.
@@ -18,4 +19,11 @@ export function ticks(longest: number, lengthMm: number, roomMm: number): readon
 export function depthTicks(depthMm: Mm): readonly Mm[] {
   const even = ticks(depthMm / 1000, 1, 0.2).map((metres) => metres * 1000);
   return [...even.filter((one) => one < 0.88 * depthMm), depthMm];
+}
+
+/** Room at the left of a plot for its depths [mm of paper]. */
+export function depthAxisMm(depthMm: Mm, textMm: number, { figures, measure }: DrawingKit): number {
+  return (
+    Math.max(...depthTicks(depthMm).map((one) => measure(figures.shortDepth(one), textMm, "regular"))) + 2
+  );
 }

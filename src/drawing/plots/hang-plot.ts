@@ -1,7 +1,7 @@
 import { type Float, lengthMm } from "../../core/float/float.ts";
 import type { FlowHang } from "../../core/flow/hang.ts";
 import type { HangPoint } from "../../core/flow/line-balance.ts";
-import { entry, first, last } from "../../core/lists.ts";
+import { entry, first, last, sum } from "../../core/lists.ts";
 import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { floatLook } from "../float/float-parts.ts";
@@ -14,7 +14,7 @@ import { NoRoomError } from "../no-room.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { parts } from "../parts/parts.ts";
 import { leastShotRadiusMm } from "../parts/shot.ts";
-import { depthTicks } from "./axis.ts";
+import { depthAxisMm, depthTicks } from "./axis.ts";
 import { drawKey } from "./curve-key.ts";
 import { tellHang } from "./tell-hang.ts";
 
@@ -115,10 +115,7 @@ function arranged(panels: readonly Panel[], depthMm: Mm, room: Box): Arrangement
     const down = (room.heightMm / rows - tipMm - belowBedMm) / depthMm;
     return Math.min(down, (room.widthMm - columns * 2 * sideMm) / acrossMm);
   };
-  const beside = scaleIn(
-    panels.length,
-    across.reduce((sum, one) => sum + one, 0),
-  );
+  const beside = scaleIn(panels.length, sum(across));
   const below = scaleIn(1, Math.max(...across));
   return { scale: Math.max(beside, below), isSideBySide: beside >= below };
 }
@@ -183,9 +180,6 @@ export function drawHangPlot(
     items,
   };
 }
-
-const depthAxisMm = (depthMm: Mm, textMm: number, { figures, measure }: DrawingKit) =>
-  Math.max(...depthTicks(depthMm).map((one) => measure(figures.shortDepth(one), textMm, "regular"))) + 2;
 
 interface PlotWater {
   readonly surfaceMm: number;

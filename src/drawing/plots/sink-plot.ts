@@ -9,7 +9,7 @@ import type { Drawing, Item, Stroke } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { parts } from "../parts/parts.ts";
-import { depthTicks, ticks } from "./axis.ts";
+import { depthAxisMm, depthTicks, ticks } from "./axis.ts";
 
 /** A rig whose sinking is shown: both landings, or one. */
 interface SinkCurves {
@@ -95,10 +95,10 @@ export function drawSinkPlot(
   kit: DrawingKit,
   { textMm }: SinkPlotOptions,
 ): Drawing {
-  const { words, figures, measure } = kit;
+  const { words, measure } = kit;
   const panels = panelsOf(rig, sister, kit);
   const depths = depthTicks(depthMm);
-  const left = Math.max(...depths.map((depth) => measure(figures.shortDepth(depth), textMm, "regular"))) + 2;
+  const left = depthAxisMm(depthMm, textMm, kit);
   const besideMm = (box.widthMm - left - gapMm * (panels.length - 1)) / panels.length;
   const abreast = besideMm >= leastPanelEms * textMm ? panels.length : 1;
   const widthMm = abreast > 1 ? besideMm : box.widthMm - left;

@@ -1,4 +1,4 @@
-import { entry, first, neighbours, paired } from "../../core/lists.ts";
+import { entry, first, neighbours, paired, sum } from "../../core/lists.ts";
 import type { SolvedShot } from "../../model/solved.ts";
 import { type Point, point } from "../items.ts";
 import type { Box } from "../kit.ts";
@@ -263,14 +263,14 @@ function layRun(
       : stretch,
   );
   let lengths = stretches.map(({ lengthMm, leastMm }) => Math.max(leastMm, lengthMm * scale));
-  if (lengths.reduce((a, b) => a + b, 0) > roomMm) {
+  if (sum(lengths) > roomMm) {
     const shrunk = scaleStretches(stretches, roomMm);
     if (!shrunk) return undefined;
     lengths = shrunk.drawn.map(({ drawnMm }) => drawnMm);
   }
   return lying.map((feature, i) => ({
     feature,
-    alongMm: lengths.slice(i).reduce((a, b) => a + b, 0),
+    alongMm: sum(lengths.slice(i)),
     drawnMm: entry(lengths, i),
     lengthMm: entry(stretches, i).lengthMm,
     broken: false,
