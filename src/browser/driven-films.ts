@@ -32,6 +32,7 @@ export function drivenFilms(worker: string) {
   const status = partById("try-said");
   const { showFilm, forget } = filmShower();
   const showSinking = waysChooser(longSums, showFilm);
+  const showAtOnce = atOnce(showFilm);
   let shown = "";
 
   function showNothing(why: string): void {
@@ -43,7 +44,7 @@ export function drivenFilms(worker: string) {
 
   function showMade(solved: SolvedRig, kit: DrawingKit): void {
     status.textContent = "";
-    showAtOnce(solved, first(solved.depths), kit, showFilm);
+    showAtOnce(solved, first(solved.depths), kit);
     longSums.ask("drawnThrough", solved, (through, isThrough) => {
       if (!isThrough) return;
       showThrough(solved, through, kit, showFilm);
@@ -51,7 +52,8 @@ export function drivenFilms(worker: string) {
         if (!isStill) return;
         showBites(solved, depth, kit, showFilm);
         const sinking = partOf("sinking", depth?.inWater !== undefined);
-        if (sinking && depth) showSinking(sinking, solved, depth, kit);
+        // After the bites are on the screen: both would take too long for one frame.
+        if (sinking && depth) setTimeout(() => showSinking(sinking, solved, depth, kit));
       });
     });
   }
@@ -85,13 +87,19 @@ function partOf(name: PartName, isThere: boolean): HTMLElement | undefined {
   return isThere ? part : undefined;
 }
 
-/** What needs no long sums. */
-function showAtOnce(solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit, showFilm: ShowFilm): void {
-  const films = filmsOf(solved, depth);
-  const settling = partOf("settling", films.includes("settling"));
-  if (settling) showSettling(partWithin(settling, ".try-shown"), solved, depth, pictureRoom, kit);
-  const cast = partOf("cast", films.includes("cast"));
-  if (cast) showFilm(cast, castFilm(solved, depth, pictureRoom, kit), kit);
+/** What shows the films that need no long sums. A cast is of the float alone, so it is not drawn anew for another depth. */
+function atOnce(showFilm: ShowFilm) {
+  let castFloat = "";
+  return (solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit): void => {
+    const films = filmsOf(solved, depth);
+    const settling = partOf("settling", films.includes("settling"));
+    if (settling) showSettling(partWithin(settling, ".try-shown"), solved, depth, pictureRoom, kit);
+    const cast = partOf("cast", films.includes("cast"));
+    const float = JSON.stringify(solved.rig.float);
+    if (!cast || float === castFloat) return;
+    castFloat = float;
+    showFilm(cast, castFilm(solved, depth, pictureRoom, kit), kit);
+  };
 }
 
 /** What is drawn through by hand, in small steps. */

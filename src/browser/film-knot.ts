@@ -1,6 +1,15 @@
+import { paired } from "../core/lists.ts";
 import { paintTying, tying } from "../drawing/knots/tying.ts";
+import type { Item } from "../drawing/model.ts";
 import { marksToSvg } from "../drawing/svg.ts";
 import type { KnotPicture } from "../model/knot-picture.ts";
+import { svgMarks } from "./svg-marks.ts";
+
+/** The mark of each item that has been drawn. */
+type Marks = WeakMap<Item, Element>;
+
+/** So much of a step is made ready before it is shown: all of it that lies already. */
+const readyShare = 0.01;
 
 /** What draws a knot with a share of a step tied; it says whether there is such a step. */
 export function knotStage(moving: Element, json: string) {
@@ -8,15 +17,38 @@ export function knotStage(moving: Element, json: string) {
   const [, , widthMm = 0, heightMm = 0] = (moving.parentElement?.getAttribute("viewBox") ?? "")
     .split(" ")
     .map(Number);
+  const marks: Marks = new WeakMap();
+  const ready = new Set<number>();
   let steps: ReturnType<typeof tying> | undefined;
-  let shown = "";
   return (place: number, share: number): boolean => {
     steps ??= tying(knot, { widthMm, heightMm });
-    const step = steps[place];
+    const [step, next] = [steps[place], steps[place + 1]];
     if (!step) return false;
-    const marks = marksToSvg(paintTying(step, share));
-    if (marks !== shown) moving.innerHTML = marks;
-    shown = marks;
+    putMarks(moving, paintTying(step, share), marks);
+    // While a step is looked at, the next is made ready: its first frame would take too long.
+    if (share >= 1 && next && !ready.has(place)) {
+      ready.add(place);
+      setTimeout(() => makeMarks(paintTying(next, readyShare), marks));
+    }
     return true;
   };
+}
+
+/** Makes those marks of items that are not there yet. */
+function makeMarks(items: readonly Item[], marks: Marks): void {
+  const fresh = items.filter((item) => !marks.has(item));
+  for (const [item, mark] of paired(fresh, svgMarks(marksToSvg(fresh)))) marks.set(item, mark);
+}
+
+/** The marks of items in a group: those that it shows already stay as they are, others go, and what is new is put between. */
+function putMarks(group: Element, items: readonly Item[], marks: Marks): void {
+  makeMarks(items, marks);
+  const wanted = items.flatMap((item) => marks.get(item) ?? []);
+  const kept = new Set(wanted);
+  for (const mark of [...group.children]) if (!kept.has(mark)) mark.remove();
+  let next = group.firstElementChild;
+  for (const mark of wanted) {
+    if (mark === next) next = next.nextElementSibling;
+    else group.insertBefore(mark, next);
+  }
 }

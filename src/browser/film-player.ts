@@ -1,5 +1,6 @@
 import { last } from "../core/lists.ts";
 import { filmScreen } from "./film-screen.ts";
+import { type FilmSource, sentFilm } from "./film-source.ts";
 import { dataOf, partWithin } from "./page-parts.ts";
 
 /** Share of the pace that "slower" plays at. */
@@ -8,12 +9,14 @@ const slowShare = 0.25;
 /**
  * Puts the player of a film in place of its strip. Nothing moves until somebody asks.
  *
+ * @param source what it plays: what the page was sent unless told otherwise
+ * @param step where it begins
  * @returns what goes to one of its steps
  */
-export function startFilm(film: HTMLElement): (step: number) => void {
+export function startFilm(film: HTMLElement, source?: FilmSource, step = 0): (step: number) => void {
   const { content } = partWithin<HTMLTemplateElement>(film, "template");
   const player = document.importNode(partWithin<HTMLElement>(content, ".film-player"), true);
-  const screen = filmScreen(player, content);
+  const screen = filmScreen(player, source ?? sentFilm(content));
   const caption = partWithin(player, ".film-caption");
   const button = (does: string) => partWithin<HTMLButtonElement>(player, `[data-does=${does}]`);
   const [play, slower] = [button("play"), button("slower")];
@@ -38,7 +41,7 @@ export function startFilm(film: HTMLElement): (step: number) => void {
   );
   slower.addEventListener("click", () => slower.setAttribute("aria-pressed", String(!isSlow())));
   screen.slider.addEventListener("input", () => head.goTo(screen.timeOfSlider()));
-  screen.show(0);
+  screen.slide(step);
   film.dataset.plays = "";
   film.append(player);
   return screen.slide;
@@ -48,7 +51,7 @@ interface PlayHead {
   readonly endS: number;
   /** Seconds of the film to a second. */
   readonly pace: () => number;
-  readonly show: (atS: number) => void;
+  readonly show: (atS: number, runs?: boolean) => void;
   readonly changed: (runs: boolean) => void;
 }
 
@@ -70,7 +73,7 @@ function playHead({ endS, pace, show, changed }: PlayHead) {
       atS = Math.min(endS, atS + (pace() * (nowMs - (beforeMs ?? nowMs))) / 1000);
       beforeMs = nowMs;
       if (atS >= endS) return stop();
-      show(atS);
+      show(atS, true);
       request = requestAnimationFrame(frame);
     };
     request = requestAnimationFrame(frame);

@@ -1,6 +1,7 @@
 import { entry, last, paired } from "../core/lists.ts";
-import { type Pose, poseBetween, readPoses } from "../drawing/film/poses.ts";
+import { type Pose, poseBetween } from "../drawing/film/poses.ts";
 import { knotStage } from "./film-knot.ts";
+import type { FilmSource } from "./film-source.ts";
 import { dataOf, partWithin } from "./page-parts.ts";
 
 interface Pace {
@@ -15,60 +16,77 @@ const usual: Pace = { stepS: 2.4, changeS: 0.6, toldFrom: 0.5 };
 /** The way of a cord is followed with the eyes, and its words say what is being done. */
 const tied: Pace = { stepS: 6, changeS: 3.5, toldFrom: 0 };
 
-interface PlayedMoment {
-  readonly startS: number;
-  readonly caption: string;
-  /** The caption as a voice says it. */
-  readonly said: string;
-  readonly poses: readonly Pose[];
-}
-
 /** Of many small steps each becomes the next all the time. */
-function paceOf(step: string | undefined): Pace {
-  return step === undefined ? usual : { ...usual, stepS: Number(step), changeS: Number(step) };
+function paceOf({ knot, stepS }: FilmSource): Pace {
+  if (knot) return tied;
+  return stepS === undefined ? usual : { ...usual, stepS, changeS: stepS };
 }
 
-/** What shows a film at a time: its picture, its caption, its clock and the place of its slider. */
-export function filmScreen(player: HTMLElement, content: DocumentFragment) {
-  const knot = content.querySelector(".film-tied")?.textContent;
-  const pace = knot ? tied : paceOf(partWithin(content, "ol").dataset.step);
-  const moments = readMoments(content, pace);
+/**
+ * What shows a film at a time: its picture, its caption, its clock and the place of its slider. A frame writes what is
+ * other than in the one before, and reads nothing that the page would have to be laid out for. While it runs, a frame that
+ * has other words leaves the picture to the next, as both would take too long for one.
+ */
+export function filmScreen(player: HTMLElement, source: FilmSource) {
+  const { moments, knot } = source;
+  const pace = paceOf(source);
+  const startsS = moments.map(({ timeS }, place) => timeS ?? place * pace.stepS);
   const moving = partWithin(player, ".film-moving");
-  const posed = stageOf(moving, [...partWithin(content, ".film-parts").children]);
+  const posed = stageOf(moving, source.part);
   const tie = knot ? knotStage(moving, knot) : undefined;
   const caption = partWithin(player, ".film-caption");
   const slider = partWithin<HTMLInputElement>(player, "input");
   const clock = player.querySelector<HTMLElement>(".film-clock");
   const isTimed = clock !== null;
-  slider.max = String(isTimed ? Math.ceil(10 * last(moments).startS) / 10 : moments.length - 1);
+  const seconds = clock && secondsIn(dataOf(clock, "words"));
+  slider.max = String(isTimed ? Math.ceil(10 * last(startsS)) / 10 : moments.length - 1);
   slider.step = isTimed ? "0.1" : "1";
+  const writeCaption = writes((text) => {
+    caption.textContent = text;
+  });
+  const writeSaid = writes((text) => {
+    if (clock) clock.textContent = text;
+    slider.setAttribute("aria-valuetext", text);
+  });
 
-  function show(atS: number): void {
+  function show(atS: number, runs = false): void {
     const place = Math.max(
       0,
-      moments.findLastIndex(({ startS }) => startS <= atS + 1e-6),
+      startsS.findLastIndex((startS) => startS <= atS + 1e-6),
     );
     const [moment, next] = [entry(moments, place), moments[place + 1]];
-    const gone = next ? share(moment.startS, atS, next.startS, isTimed ? undefined : pace.changeS) : 0;
+    const changeS = isTimed ? undefined : pace.changeS;
+    const gone = next ? share(entry(startsS, place), atS, entry(startsS, place + 1), changeS) : 0;
+    const told = !isTimed && next && gone > pace.toldFrom ? place + 1 : place;
+    const value = isTimed ? atS.toFixed(1) : String(told);
+    const hasNewWords = writeCaption(entry(moments, told).caption);
+    writeSaid(seconds?.(atS) ?? entry(moments, told).said);
+    if (slider.value !== value) slider.value = value;
+    if (hasNewWords && runs) return;
     if (!tie?.(gone > 0 ? place + 1 : place, gone > 0 ? gone : 1))
       posed(moment.poses, gone > 0 ? next?.poses : undefined, gone);
-    const told = !isTimed && next && gone > pace.toldFrom ? next : moment;
-    if (caption.textContent !== told.caption) caption.textContent = told.caption;
-    const said = clock ? secondsText(atS, dataOf(clock, "words")) : told.said;
-    if (clock) clock.textContent = said;
-    slider.value = String(isTimed ? atS : moments.indexOf(told));
-    slider.setAttribute("aria-valuetext", said);
   }
 
   return {
     show,
     slider,
-    startsS: moments.map(({ startS }) => startS),
+    startsS,
     slide: (step: number) => {
       slider.value = String(step);
       slider.dispatchEvent(new Event("input", { bubbles: true }));
     },
     timeOfSlider: () => Number(slider.value) * (isTimed ? 1 : pace.stepS),
+  };
+}
+
+/** Writes what is not written already, and says whether it did. */
+function writes(write: (text: string) => void): (text: string) => boolean {
+  let written: string | undefined;
+  return (text) => {
+    if (text === written) return false;
+    written = text;
+    write(text);
+    return true;
   };
 }
 
@@ -78,37 +96,37 @@ function share(fromS: number, atS: number, toS: number, changeS = toS - fromS): 
   return Math.min(1, Math.max(0, gone));
 }
 
-function secondsText(atS: number, words: string): string {
+function secondsIn(words: string): (atS: number) => string {
   const digits = { minimumFractionDigits: 1, maximumFractionDigits: 1 };
-  return words.replace("{seconds}", atS.toLocaleString(document.documentElement.lang, digits));
+  const { format } = new Intl.NumberFormat(document.documentElement.lang, digits);
+  return (atS) => words.replace("{seconds}", format(atS));
 }
 
-function readMoments(content: DocumentFragment, { stepS }: Pace): readonly PlayedMoment[] {
-  return [...content.querySelectorAll<HTMLElement>("li")].map((one, place) => ({
-    startS: one.dataset.time === undefined ? place * stepS : Number(one.dataset.time),
-    caption: one.textContent ?? "",
-    said: one.dataset.said ?? one.textContent ?? "",
-    poses: readPoses(one.dataset.poses ?? ""),
-  }));
+interface Shown {
+  readonly part: number;
+  readonly mark: Element;
+  at: string;
 }
 
-/** What paints the poses: it keeps the marks of the moment before as far as they are of the same parts. */
-function stageOf(moving: Element, parts: readonly Element[]) {
-  let shown: { readonly part: number; readonly mark: Element }[] = [];
+/** What paints the poses: it keeps the marks of the moment before as far as they are of the same parts, and moves those that moved. */
+function stageOf(moving: Element, partAt: FilmSource["part"]) {
+  let shown: readonly Shown[] = [];
   return (poses: readonly Pose[], next: readonly Pose[] | undefined, gone: number): void => {
     const isSame =
-      moving.childElementCount === shown.length &&
       shown.length === poses.length &&
+      shown.every(({ mark }) => mark.parentNode === moving) &&
       poses.every(({ part }, i) => shown[i]?.part === part);
     if (!isSame) {
-      shown = poses.map(({ part }) => ({ part, mark: document.importNode(entry(parts, part), true) }));
+      shown = poses.map(({ part }) => ({ part, mark: partAt(part) as Element, at: "" }));
       moving.replaceChildren(...shown.map(({ mark }) => mark));
     }
-    for (const [i, [pose, { mark }]] of paired(poses, shown).entries()) {
+    for (const [i, [pose, one]] of paired(poses, shown).entries()) {
       if (pose.kind === "mark") continue;
       const at = poseBetween(pose, next?.[i], gone);
-      if (pose.kind === "path") mark.setAttribute("d", at);
-      else mark.setAttribute("transform", `translate(${at})`);
+      if (at === one.at) continue;
+      one.at = at;
+      if (pose.kind === "path") one.mark.setAttribute("d", at);
+      else one.mark.setAttribute("transform", `translate(${at})`);
     }
   };
 }

@@ -6,14 +6,14 @@ export interface PageFilm {
   readonly title: string;
   readonly description: string;
   readonly viewBox: string;
-  /** What the clock says, with a gap for the seconds. */
-  readonly clock: string;
+  /** What the clock says, with a gap for the seconds; none where its moments are steps of a person. */
+  readonly clock?: string;
   readonly strip: readonly CaptionedPicture[];
   /** Marks of SVG. */
   readonly still: string;
   readonly parts: readonly string[];
-  /** Where it is drawn through by hand: what its slider is called, and how long one of its many steps stays. */
-  readonly slider?: { readonly label: string; readonly stepS: number };
+  /** What its slider is called where it is drawn through by hand. */
+  readonly slider?: string;
   /** The steps of a knot that the player ties, as JSON. */
   readonly tied?: string;
   readonly moments: readonly PageMoment[];
@@ -42,18 +42,13 @@ export function FilmPart({ film, say, tryIt }: FilmPartProps) {
   return (
     <figure class="film" data-unsearched="">
       <div class="film-strip">
-        {film.strip.map(({ svg, caption }) => (
-          <figure class="picture">
-            <raw-html html={svg} />
-            <figcaption>{caption}</figcaption>
-          </figure>
-        ))}
+        <StripFrames strip={film.strip} />
       </div>
       <template>
         <Player film={film} say={say} />
         <raw-html html={`<svg class="film-parts">${film.parts.join("")}</svg>`} />
         {film.tied !== undefined && <p class="film-tied">{film.tied}</p>}
-        <ol data-step={film.slider?.stepS}>
+        <ol>
           {film.moments.map(({ timeS, caption, said, poses }) => (
             <li data-time={timeS} data-said={said} data-poses={poses}>
               {caption}
@@ -70,10 +65,19 @@ export function FilmPart({ film, say, tryIt }: FilmPartProps) {
   );
 }
 
+/** The chosen moments side by side. */
+export function StripFrames({ strip }: Pick<PageFilm, "strip">) {
+  return strip.map(({ svg, caption }) => (
+    <figure class="picture">
+      <raw-html html={svg} />
+      <figcaption>{caption}</figcaption>
+    </figure>
+  ));
+}
+
 /** What a reader plays it with. Its buttons are found by what they do. */
 function Player({ film, say }: { readonly film: PageFilm; readonly say: Say }) {
-  const { title, description, viewBox, still } = film;
-  const timed = film.moments.some(({ timeS }) => timeS !== undefined);
+  const { title, description, viewBox, still, clock, slider } = film;
   return (
     <section class="film-player" aria-label={title}>
       <div class="film-picture" role="img" aria-label={description}>
@@ -86,9 +90,9 @@ function Player({ film, say }: { readonly film: PageFilm; readonly say: Say }) {
         <input
           type="range"
           min="0"
-          aria-label={film.slider?.label ?? say(timed ? "film.time" : "film.step")}
+          aria-label={slider ?? say(clock === undefined ? "film.step" : "film.time")}
         />
-        {timed && <span class="film-clock" aria-hidden="true" data-words={film.clock} />}
+        {clock !== undefined && <span class="film-clock" aria-hidden="true" data-words={clock} />}
       </div>
       <div class="film-buttons">
         <button type="button" data-does="play" data-other={say("film.pause")}>

@@ -119,6 +119,37 @@ describe.skipIf("reason" in started)(`a film on a page${reason}`, () => {
   );
 
   test(
+    "while it runs, a frame has other words or another picture, never both",
+    async () => {
+      for (const path of [lesson, knots]) {
+        const page = await open({}, path);
+        await page.evaluate(() => {
+          const seen: string[][] = [];
+          const player = document.querySelector(".film-player")!;
+          const ask = window.requestAnimationFrame;
+          window.requestAnimationFrame = (draw) =>
+            ask((atMs) => {
+              draw(atMs);
+              seen.push(
+                [".film-caption", ".film-moving"].map((part) => player.querySelector(part)!.innerHTML),
+              );
+            });
+          (window as unknown as { seen: string[][] }).seen = seen;
+        });
+        await page.locator("[data-does=play]").first().click();
+        await page.clock.runFor(7000);
+        const seen = await page.evaluate(() => (window as unknown as { seen: string[][] }).seen);
+        const changes = seen.slice(1).map((one, i) => one.map((part, at) => part !== seen[i]![at]));
+        expect(changes.some(([words]) => words)).toBe(true);
+        expect(changes.some(([, picture]) => picture)).toBe(true);
+        expect(changes.filter(([words, picture]) => words && picture)).toEqual([]);
+        await page.context().close();
+      }
+    },
+    limitMs,
+  );
+
+  test(
     "captions are read out where it stands, not while it runs",
     async () => {
       const page = await open();

@@ -218,6 +218,25 @@ describe.skipIf("reason" in started)(`the page where a reader drives films${reas
   );
 
   test(
+    "paper gets the strips of its films, drawn when it is printed",
+    async () => {
+      const page = await open(still);
+      await page.locator("#try-bites .film-caption").waitFor();
+      expect(await page.locator(".film-strip figure").count()).toBe(0);
+      await page.emulateMedia({ media: "print" });
+      await page.evaluate(() => window.dispatchEvent(new Event("beforeprint")));
+      for (const name of ["depth", "bites", "cast"])
+        expect(await page.locator(`#try-${name} .film-strip figure:visible`).count(), name).toBeGreaterThan(
+          2,
+        );
+      expect(await page.locator(".film-player:visible").count()).toBe(0);
+      expect(said).toEqual([]);
+      await page.context().close();
+    },
+    limitMs,
+  );
+
+  test(
     "a rig's page shows its films once they are asked for, for the depth that it is fitted to",
     async () => {
       const context = await browser.newContext({ viewport: { width: 360, height: 740 } });

@@ -41,20 +41,22 @@ export function bitesFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
   const moments = bites.map(
     ({ name, caption, strike, pose }): Moment => ({
       caption,
-      moving: [
-        text(
-          point(0, textMm),
-          words(strike ? "drawing.film.bites.sign.strike" : "drawing.film.bites.sign.wait", { name }),
-          textMm,
-          { face: "bold", ...(strike && { ink: "accent" }) },
-        ),
-        ...(strike
-          ? arrow(point(4, surfaceMm - 5), point(4, surfaceMm - 19), { ink: "accent", widthMm: 1.2 }, 3.6)
-          : []),
-        ...biting(solved, depth, pose, where),
-        ...panel.moving(pose.tip, flatDegrees, pose.leanDegrees),
-        ...(pose.wantedTipMm === undefined ? [] : [panel.wanted(pose.wantedTipMm)]),
-      ],
+      get moving() {
+        return [
+          text(
+            point(0, textMm),
+            words(strike ? "drawing.film.bites.sign.strike" : "drawing.film.bites.sign.wait", { name }),
+            textMm,
+            { face: "bold", ...(strike && { ink: "accent" }) },
+          ),
+          ...(strike
+            ? arrow(point(4, surfaceMm - 5), point(4, surfaceMm - 19), { ink: "accent", widthMm: 1.2 }, 3.6)
+            : []),
+          ...biting(solved, depth, pose, where),
+          ...panel.moving(pose.tip, flatDegrees, pose.leanDegrees),
+          ...(pose.wantedTipMm === undefined ? [] : [panel.wanted(pose.wantedTipMm)]),
+        ];
+      },
     }),
   );
   const strikes = bites.flatMap(({ strike }, i) => (strike ? [i] : []));

@@ -147,7 +147,9 @@ export function castFilm(
     moments: steps.map(
       (step): Moment => ({
         caption: words(`drawing.film.cast.do.${step}`),
-        moving: [...casting(rig.float, poses[step], body, grid), ...handOnReel(poses[step].finger, grid)],
+        get moving() {
+          return [...casting(rig.float, poses[step], body, grid), ...handOnReel(poses[step].finger, grid)];
+        },
       }),
     ),
     strip: [0, 1, 3, 4, 6],

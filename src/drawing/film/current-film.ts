@@ -47,15 +47,19 @@ export function currentFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoo
     text(point(0.5, bedMm + bedThicknessMm + textMm), say, textMm, { face: "bold" });
   const moments = hangs.map((hang): Moment => {
     const goesUnder = hang.heldBackShare > most + 1e-9;
-    const told = words("drawing.film.current.moment", { told: tellHang(hang, depth.depthMm, kit) });
-    const share = figures.share(most);
     return {
-      caption: goesUnder ? `${told} ${words("drawing.film.current.under", { share })}` : told,
-      moving: [
-        ...hangingRig(solved, depth, hang, goesUnder, at),
-        held(tellHold(hang, kit)),
-        ...feedAndBait(hang, feedRoom, kit),
-      ],
+      get caption() {
+        const told = words("drawing.film.current.moment", { told: tellHang(hang, depth.depthMm, kit) });
+        const share = figures.share(most);
+        return goesUnder ? `${told} ${words("drawing.film.current.under", { share })}` : told;
+      },
+      get moving() {
+        return [
+          ...hangingRig(solved, depth, hang, goesUnder, at),
+          held(tellHold(hang, kit)),
+          ...feedAndBait(hang, feedRoom, kit),
+        ];
+      },
     };
   });
   const dives = hangs.find(({ heldBackShare }) => heldBackShare > (holds?.bottomOnlyShare ?? 1) + 1e-9);

@@ -50,8 +50,12 @@ export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
   const panel = tipPanel(solved.rig.float, tips, room, { surfaceMm, aboveMm }, kit);
   const moments = steps.map(
     (step, i): Moment => ({
-      caption: tell(step, depth, kit),
-      moving: [...rigNearBed(solved, depth, step, near), ...panel.moving(tips[i])],
+      get caption() {
+        return tell(step, depth, kit);
+      },
+      get moving() {
+        return [...rigNearBed(solved, depth, step, near), ...panel.moving(tips[i])];
+      },
     }),
   );
   const start = steps.findIndex(({ advice }) => advice === "start-here");

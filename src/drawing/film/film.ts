@@ -4,7 +4,7 @@ import type { KnotPicture } from "../../model/knot-picture.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Drawing, Item } from "../model.ts";
 
-/** What is seen at one moment. */
+/** What is seen at one moment. A film that is drawn through by hand has many, each drawn when it is asked for. */
 export interface Moment {
   /** From the beginning; none in a film whose moments are steps of a person, not of a clock. */
   readonly timeS?: S;

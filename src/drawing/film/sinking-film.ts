@@ -71,11 +71,15 @@ export function filmOfSides(
   const moments = timesOf(sides).map(
     (timeS): Moment => ({
       timeS,
-      caption: tell(sides, timeS, kit),
-      moving: paired(sides, layout.columns).flatMap(([side, column]) => [
-        ...rigAt(side, timeS, solved, column),
-        ...downLabel(side, timeS, depth, column, room, kit),
-      ]),
+      get caption() {
+        return tell(sides, timeS, kit);
+      },
+      get moving() {
+        return paired(sides, layout.columns).flatMap(([side, column]) => [
+          ...rigAt(side, timeS, solved, column),
+          ...downLabel(side, timeS, depth, column, room, kit),
+        ]);
+      },
     }),
   );
   const ends = sides.map(({ sink }) => endS(sink)).sort((a, b) => a - b);

@@ -50,7 +50,11 @@ interface Stretch {
  * The strands as they lie on each other. Each is broken where it passes below another: white is kept free on both
  * sides of the one on top, which is then put back across it.
  */
-export function paintStrands(strands: readonly Strand[], crossings: readonly Crossing[]): Item[] {
+export function paintStrands(
+  strands: readonly Strand[],
+  crossings: readonly Crossing[],
+  { body, clear }: Brush = brush,
+): Item[] {
   const hidden = strands.map(({ unlaid }, index) => {
     const breaks = hiddenStretches(strands, crossings, index);
     return unlaid ? [...breaks, unlaid].sort((a, b) => a.from - b.from) : breaks;
@@ -60,10 +64,7 @@ export function paintStrands(strands: readonly Strand[], crossings: readonly Cro
     ...paired(strands, hidden).flatMap(([strand, gaps]) =>
       without({ from: 0, to: strand.curve.length }, gaps).flatMap(({ from, to }) => body(strand, from, to)),
     ),
-    ...bridges.map(({ strand, from, to }): Item => {
-      const stroke = { ink: "paper", widthMm: strand.widthMm + 2 * clearMm } as const;
-      return { kind: "path", steps: slice(strand.curve, from, to), stroke };
-    }),
+    ...bridges.flatMap(({ strand, from, to }) => clear(strand, from, to)),
     ...bridges.flatMap(({ strand, from, to }) => body(strand, from - overlapMm, to + overlapMm)),
   ];
 }
@@ -135,6 +136,45 @@ function bridge(
     to: Math.min(strand.curve.length, over.s + half),
   };
   return without(stretch, entry(hidden, over.strand)).map((seen) => ({ ...seen, strand }));
+}
+
+type PaintStretch = (strand: Strand, from: number, to: number) => readonly Item[];
+
+/** Paints a stretch of a strand, and the white beside one that lies on top. */
+interface Brush {
+  readonly body: PaintStretch;
+  readonly clear: PaintStretch;
+}
+
+const brush: Brush = {
+  body,
+  clear: (strand, from, to) => {
+    const stroke = { ink: "paper", widthMm: strand.widthMm + 2 * clearMm } as const;
+    return [{ kind: "path", steps: slice(strand.curve, from, to), stroke }];
+  },
+};
+
+/** More stretches than a strand shows while its end goes its way are forgotten. */
+const mostKept = 300;
+
+/** A brush that gives the same marks again for a stretch that lies as it lay before: a frame paints what is new in it. */
+export function keepingBrush(): Brush {
+  const kept = (paint: PaintStretch): PaintStretch => {
+    const byCurve = new WeakMap<Curve["samples"], Map<string, readonly Item[]>>();
+    return (strand, from, to) => {
+      const { samples, length } = strand.curve;
+      const stretches = byCurve.get(samples) ?? new Map<string, readonly Item[]>();
+      byCurve.set(samples, stretches);
+      const key = [from, Math.min(to, length), to >= length].join();
+      const known = stretches.get(key);
+      if (known) return known;
+      if (stretches.size >= mostKept) stretches.clear();
+      const painted = paint(strand, from, to);
+      stretches.set(key, painted);
+      return painted;
+    };
+  };
+  return { body: kept(brush.body), clear: kept(brush.clear) };
 }
 
 function body(strand: Strand, from: number, to: number): Item[] {

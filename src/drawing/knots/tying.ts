@@ -5,21 +5,24 @@ import type { Box } from "../kit.ts";
 import type { Item } from "../model.ts";
 import { type Crossing, crossingsOf } from "./crossings.ts";
 import { drawArrow, drawLabel, fitFrame, stepStrands, wireShare } from "./draw-knot.ts";
-import { behind, type Fit, inFront } from "./objects.ts";
-import { paintStrands, type Strand } from "./strand-paint.ts";
+import { behind, inFront } from "./objects.ts";
+import { keepingBrush, paintStrands, type Strand } from "./strand-paint.ts";
 
 /** A step of a knot made ready to be drawn with its strands laid so far. */
 interface TyingStep {
   readonly step: KnotStep;
-  readonly fit: Fit;
   readonly strands: readonly Strand[];
   /** Along each strand, from where on it lies otherwise than in the step before [mm]. */
   readonly fromMm: readonly number[];
   /** Where a doubled strand that goes its way as one turns back on itself; none where its end goes alone. */
   readonly turnMm: readonly (number | undefined)[];
   readonly eyes: readonly Strand[];
-  readonly shanks: readonly Strand[];
   readonly crossings: readonly Crossing[];
+  /** What stays: below its strands, above them, and what is named once all is done. */
+  readonly below: readonly Item[];
+  readonly above: readonly Item[];
+  readonly named: readonly Item[];
+  readonly brush: ReturnType<typeof keepingBrush>;
 }
 
 /** A strand that has moved by less than this lies where it lay, as a share of the picture's width. */
@@ -53,13 +56,18 @@ export function tying(
     );
     return {
       step,
-      fit,
       strands,
       fromMm,
       turnMm,
       eyes,
-      shanks,
       crossings: crossingsOf([...strands, ...eyes]),
+      below: [...step.objects.flatMap((object) => behind(object, fit)), ...paintStrands(shanks, [])],
+      above: [
+        ...step.objects.flatMap((object) => inFront(object, fit, wireShare * (strands[0]?.widthMm ?? 0))),
+        ...step.arrows.flatMap((arrow) => drawArrow(arrow, fit)),
+      ],
+      named: step.labels.map((label) => drawLabel(label, fit)),
+      brush: keepingBrush(),
     };
   });
 }
@@ -122,15 +130,15 @@ const besideShare = 0.16;
 function besideMm(curve: Curve, fromMm: number, turnMm: number, left: number): number {
   const byLengthMm = turnMm + left * (curve.length - turnMm);
   const { x, y } = placeAt(curve, fromMm);
-  const apart = (s: number) => {
-    const at = placeAt(curve, s);
-    return Math.hypot(at.x - x, at.y - y);
-  };
   const reach = besideShare * curve.length;
-  const places = Array.from({ length: Math.ceil(2 * reach) }, (_, i) => byLengthMm - reach + i);
-  return places
-    .filter((s) => s >= turnMm && s <= curve.length)
-    .reduce((best, s) => (apart(s) < apart(best) ? s : best), byLengthMm);
+  let best = byLengthMm;
+  let bestApart = Number.POSITIVE_INFINITY;
+  for (const sample of curve.samples) {
+    if (sample.s < turnMm || Math.abs(sample.s - byLengthMm) > reach) continue;
+    const apart = Math.hypot(sample.x - x, sample.y - y);
+    if (apart < bestApart) [best, bestApart] = [sample.s, apart];
+  }
+  return best;
 }
 
 /** The end of a doubled strand that is under way: where its two halves are one. */
@@ -155,7 +163,7 @@ function endUnderWay(strand: Strand): Strand[] {
 
 /** A step with a share of what is new in it done. What points and names stands there once it is all done. */
 export function paintTying(tied: TyingStep, share: number): Item[] {
-  const { step, fit, eyes, shanks, fromMm } = tied;
+  const { eyes, fromMm, below, above, named, brush } = tied;
   const strands = paired(tied.strands, fromMm).map(([strand, from], i) =>
     laidSoFar(strand, from, tied.turnMm[i], share),
   );
@@ -173,13 +181,10 @@ export function paintTying(tied: TyingStep, share: number): Item[] {
       over: { ...over, strand: known(place, over.strand) },
       under: { ...under, strand: known(place, under.strand) },
     }));
-  const isDone = share >= 1;
   return [
-    ...step.objects.flatMap((object) => behind(object, fit)),
-    ...paintStrands(shanks, []),
-    ...paintStrands([...shown, ...strands.flatMap(endUnderWay)], crossings),
-    ...step.objects.flatMap((object) => inFront(object, fit, wireShare * (tied.strands[0]?.widthMm ?? 0))),
-    ...step.arrows.flatMap((arrow) => drawArrow(arrow, fit)),
-    ...(isDone ? step.labels.map((label) => drawLabel(label, fit)) : []),
+    ...below,
+    ...paintStrands([...shown, ...strands.flatMap(endUnderWay)], crossings, brush),
+    ...above,
+    ...(share >= 1 ? named : []),
   ];
 }

@@ -46,6 +46,17 @@ describe.each(library.knots)("$id tied", (knot) => {
     }
   });
 
+  test("a frame is as it is drawn by itself, whatever was drawn before, and keeps the marks that lie as they lay", () => {
+    for (const [i, step] of steps.entries()) {
+      const again = [0.9, 0.3, 1, 0.3].map((share) => ({ share, items: paintTying(step, share) }));
+      for (const { share, items } of again) expect(items).toEqual(paintTying(tying(knot, box)[i]!, share));
+      const [, before, , same] = again.map(({ items }) => items);
+      // But for the end of a doubled line, which is bent anew in each frame.
+      const anew = same!.filter((item, place) => item !== before![place]);
+      expect(anew.length).toBeLessThanOrEqual(step.turnMm.some((turn) => turn !== undefined) ? 4 : 0);
+    }
+  });
+
   test("two cords have two colours, and patterns that differ without them", () => {
     for (const { strands } of steps) {
       if (strands.length < 2) continue;

@@ -1,0 +1,56 @@
+import { entry } from "../core/lists.ts";
+import { type Pose, readPoses } from "../drawing/film/poses.ts";
+import { partWithin } from "./page-parts.ts";
+
+/** One moment of a film as its player asks for it. */
+export interface SourceMoment {
+  /** None in a film of a person's steps. */
+  readonly timeS?: number;
+  readonly caption: string;
+  /** The caption as a voice says it. */
+  readonly said: string;
+  readonly poses: readonly Pose[];
+}
+
+/** What a player plays. */
+export interface FilmSource {
+  readonly moments: readonly SourceMoment[];
+  /** A part that moves, made anew. */
+  readonly part: (place: number) => Node;
+  /** How long one of many small steps stays [s]. */
+  readonly stepS?: number;
+  /** The knot that is tied, as JSON. */
+  readonly knot?: string;
+}
+
+/** A film as its page was sent it. A moment's poses are read when it is first shown. */
+export function sentFilm(content: DocumentFragment): FilmSource {
+  const parts = partWithin(content, ".film-parts").children;
+  const knot = content.querySelector(".film-tied")?.textContent;
+  return {
+    moments: [...content.querySelectorAll("li")].map((one): SourceMoment => {
+      const { time, said, poses = "" } = one.dataset;
+      const caption = one.textContent ?? "";
+      const read = once(() => readPoses(poses));
+      return {
+        ...(time !== undefined && { timeS: Number(time) }),
+        caption,
+        said: said ?? caption,
+        get poses() {
+          return read();
+        },
+      };
+    }),
+    part: (place) => document.importNode(entry([...parts], place), true),
+    ...(knot && { knot }),
+  };
+}
+
+/** What is made when it is first asked for, and then kept. */
+export function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
