@@ -3,8 +3,12 @@ import type { PlanKit } from "../model/lesson-plan.ts";
 import type { LessonPlan, Library } from "../model/library.ts";
 import { inMarkdown, type TypedLengths } from "../words/typed-lengths.ts";
 
-/** A library with the lengths typed in its texts in the guide's own units. */
-export function inOwnUnits(library: Library, lengths: TypedLengths): Library {
+/**
+ * A library with the lengths typed in its texts in the guide's own units.
+ *
+ * @param onCards the same as cards tell lengths
+ */
+export function inOwnUnits(library: Library, lengths: TypedLengths, onCards: TypedLengths): Library {
   const all = (texts: readonly string[]) => texts.map(lengths);
   const prose = <T extends { readonly summary: string; readonly body: Root }>(text: T): T => ({
     ...text,
@@ -37,6 +41,7 @@ export function inOwnUnits(library: Library, lengths: TypedLengths): Library {
       useWhen: all(rig.useWhen),
       notWhen: all(rig.notWhen),
       changeFirst: all(rig.changeFirst),
+      changeFirstOnCards: rig.changeFirst.map(onCards),
     })),
     lessons: library.lessons.map(prose),
     plans: library.plans.map((plan) => ({ ...prose(plan), kit: kit(plan.kit) })),

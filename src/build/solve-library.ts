@@ -34,7 +34,8 @@ export async function solveLibrary(
   inOrder?: InOrder,
 ): Promise<Staged<Solved | undefined>> {
   const lengths = typedLengths(read.guide.units, kit.figures);
-  const whole = lengths ? inOwnUnits(read, lengths) : read;
+  const onCards = typedLengths(read.guide.units, kit.figures.compact);
+  const whole = lengths && onCards ? inOwnUnits(read, lengths, onCards) : read;
   const asked = { ...whole, rigs: rigsAskedFor(whole) };
   const solved = await solveRigs(asked, kit.words, kit.figures, keep, inOrder);
   const leftOut = new Set([...whole.leftOut, ...solved.leftOut]);

@@ -1,7 +1,8 @@
-import { last } from "../core/lists.ts";
+import { last, paired } from "../core/lists.ts";
 import { ballDiameterMm, type Shot } from "../core/tackle/shot.ts";
 import type { Mm } from "../core/units.ts";
 import { point, polyline, text, thin, thinMm } from "./items.ts";
+import { placeInOrder, type WantedLabel } from "./labels/label-placement.ts";
 import type { Item, MeasureText } from "./model.ts";
 
 /** A shot of the slot. */
@@ -26,9 +27,11 @@ interface SlotLook {
 
 /** The slot goes on beyond its widest and narrowest mark by this share of their widths. */
 const beyond = 0.06;
-/** Between two names in one row, and from the slot to the first row [mm]. */
-const namesApartMm = 1.2;
-const toNamesMm = 1;
+/** Between two names in one row, and from the slot to the first row, which lines to names off their marks need [mm]. */
+const namesApartMm = { wished: 2.4, least: 1.2 } as const;
+const toNamesMm = 2;
+/** From row to row, in ems. */
+const rowLeading = 1.1;
 
 /**
  * A slot that narrows evenly, true to size: a shot that is slid along it touches both lines where it is as wide as the shot
@@ -45,26 +48,41 @@ export function drawShotSlot(
   const narrowestMm = Math.min(...shot.map(({ diameterMm }) => diameterMm)) * (1 - beyond);
   const at = (diameterMm: Mm) => ((widestMm - diameterMm) / (widestMm - narrowestMm)) * lengthMm;
   const edge = (xMm: Mm) => (widestMm - narrowestMm) * (xMm / lengthMm);
-  const rows: Mm[] = [];
   // The slot is what is white between the lines.
   const out = thinMm / 2;
   const items: Item[] = [
     polyline([point(0, -out), point(lengthMm, edge(lengthMm) - out)], thin),
     polyline([point(0, widestMm + out), point(lengthMm, widestMm + out)], thin),
   ];
-  for (const { size, diameterMm } of shot) {
-    const xMm = at(diameterMm);
-    const halfMm = measure(size, textMm, "regular") / 2;
-    const free = rows.findIndex((endMm) => endMm + namesApartMm <= xMm - halfMm);
-    const row = free < 0 ? rows.length : free;
-    rows[row] = xMm + halfMm;
-    const nameTopMm = widestMm + toNamesMm + row * textMm * 1.1;
+  const wanted = shot.map(({ size, diameterMm }) => ({
+    atMm: at(diameterMm),
+    sizeMm: measure(size, textMm, "regular"),
+  }));
+  const beside = (gapMm: Mm) => placeInOrder(wanted, 0, lengthMm, gapMm);
+  const aside = beside(namesApartMm.wished) ?? beside(namesApartMm.least);
+  const places = aside?.map((xMm) => ({ xMm, row: 0 })) ?? inRows(wanted);
+  for (const [{ size, diameterMm }, { xMm, row }] of paired(shot, places)) {
+    const markMm = at(diameterMm);
+    const below = widestMm + thinMm;
+    const nameTopMm = below + toNamesMm + row * textMm * rowLeading;
     items.push(
-      polyline([point(xMm, edge(xMm)), point(xMm, nameTopMm)], thin),
+      polyline([point(markMm, edge(markMm)), point(markMm, below), point(xMm, nameTopMm)], thin),
       text(point(xMm, nameTopMm + 0.85 * textMm), size, textMm, { anchor: "middle" }),
     );
   }
-  return { items, heightMm: widestMm + toNamesMm + (rows.length + 0.1) * textMm * 1.1 };
+  const rows = 1 + Math.max(...places.map(({ row }) => row));
+  return { items, heightMm: widestMm + thinMm + toNamesMm + (rows + 0.1) * textMm * rowLeading };
+}
+
+/** More names than one row has room for stand below their marks, each in the first row where it has room. */
+function inRows(wanted: readonly WantedLabel[]): readonly { readonly xMm: Mm; readonly row: number }[] {
+  const ends: Mm[] = [];
+  return wanted.map(({ atMm, sizeMm }) => {
+    const free = ends.findIndex((endMm) => endMm + namesApartMm.least <= atMm - sizeMm / 2);
+    const row = free < 0 ? ends.length : free;
+    ends[row] = atMm + sizeMm / 2;
+    return { xMm: atMm, row };
+  });
 }
 
 /** Neighbours in size that differ by less than can be told by this slot, thickest first, as runs of names. */

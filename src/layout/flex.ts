@@ -40,6 +40,7 @@ const known: ReadonlySet<string> = new Set([
   "align",
   "justify",
   "textAlign",
+  "loneWord",
   "sizePt",
   "lineHeight",
   "face",
@@ -54,6 +55,7 @@ export function flexBox(node: BoxNode, around: TextStyle, fonts: Fonts): FlexBox
   const { lineHeight = around.lineHeight } = style;
   const text: TextStyle = {
     textAlign: style.textAlign ?? around.textAlign,
+    loneWord: style.loneWord ?? around.loneWord,
     ...(lineHeight !== undefined && { lineHeight }),
   };
   return {

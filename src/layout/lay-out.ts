@@ -17,7 +17,11 @@ import type { Rectangle } from "./rectangle.ts";
 export function layOut(tree: Element, size: PageSize, fonts: Fonts): LaidOutPage {
   const root = boxTree(tree);
   const boxes = new Map<string, PlacedBox>();
-  const sized = laidFlex(flexBox(root, { textAlign: "left" }, fonts), size.widthMm, size.heightMm);
+  const sized = laidFlex(
+    flexBox(root, { textAlign: "left", loneWord: "left" }, fonts),
+    size.widthMm,
+    size.heightMm,
+  );
   place(sized, 0, 0, boxes);
   const page = pageOf(root, size, {
     boxes,

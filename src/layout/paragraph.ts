@@ -8,6 +8,7 @@ import type { TextRun } from "./nodes.ts";
 /** What a text takes from the boxes around it. */
 export interface TextStyle {
   readonly textAlign: NonNullable<LayoutStyle["textAlign"]>;
+  readonly loneWord: NonNullable<LayoutStyle["loneWord"]>;
   /** Multiple of the size of the type; none: as the font says. */
   readonly lineHeight?: number;
 }
@@ -63,7 +64,7 @@ export class Paragraph {
   static of(runs: readonly TextRun[], style: TextStyle, fonts: Fonts): Paragraph {
     const known = paragraphs.get(fonts) ?? new Map<string, Paragraph>();
     paragraphs.set(fonts, known);
-    const key = runs.map(keyOf).join("\n") + style.textAlign + style.lineHeight;
+    const key = runs.map(keyOf).join("\n") + style.textAlign + style.loneWord + style.lineHeight;
     let paragraph = known.get(key);
     if (paragraph === undefined) {
       if (known.size >= mostKnown) known.clear();
@@ -116,6 +117,7 @@ export class Paragraph {
       }
       add(rest, line);
     }
+    if (this.#style.loneWord === "joined") joinLoneWord(lines, roomMm);
     const widest = Math.max(0, ...lines.map(seenWidth));
     return {
       lines,
@@ -203,6 +205,20 @@ function wordOf(text: string, run: TextRun, fonts: Fonts): Word {
 
 /** Keeps signs on one line and is not seen. */
 const joiner = "\uFEFF";
+
+/** A last line of one word takes the one before to it, so that no word stands alone: no line more, none wider. */
+function joinLoneWord(lines: readonly Line[], roomMm: number): void {
+  const [before, end] = lines.slice(-2);
+  const moved = before?.words.at(-1);
+  if (!before || !end || !moved || end.words.length > 1 || before.words.length < 3) return;
+  const isParted = moved.pieces.at(-1)?.text.endsWith(softHyphen) ?? false;
+  const isGlued = moved.spaceMm === 0;
+  if (isParted || isGlued || moved.widthMm + seenWidth(end) > roomMm + toleranceMm) return;
+  before.words.pop();
+  before.widthMm -= moved.widthMm;
+  end.words.unshift(moved);
+  end.widthMm += moved.widthMm;
+}
 
 function seenWidth({ words, widthMm }: Line): number {
   return widthMm - (words.at(-1)?.spaceMm ?? 0);

@@ -26,6 +26,8 @@ export interface LayoutStyle {
   readonly align?: "start" | "center" | "end" | "stretch" | "baseline";
   readonly justify?: "start" | "center" | "end" | "between";
   readonly textAlign?: "left" | "center" | "right";
+  /** Whether a word may stand alone in the last line of a text; where it may not, the one before joins it. */
+  readonly loneWord?: "left" | "joined";
   readonly sizePt?: number;
   /** Distance between baselines as a multiple of the size of the type. */
   readonly lineHeight?: number;

@@ -24,8 +24,15 @@ export interface CardNotes {
   readonly level?: number;
 }
 
-export function cardNotes({ changeFirst, level }: RigEntry, marking: string | undefined): CardNotes {
-  return { changeFirst, level: levels.indexOf(level) + 1, ...(marking !== undefined && { marking }) };
+export function cardNotes(
+  { changeFirst, changeFirstOnCards = changeFirst, level }: RigEntry,
+  marking: string | undefined,
+): CardNotes {
+  return {
+    changeFirst: changeFirstOnCards,
+    level: levels.indexOf(level) + 1,
+    ...(marking !== undefined && { marking }),
+  };
 }
 
 /** Everything that a card can say of a rig, worded; a format takes what it has room for. */
@@ -47,6 +54,8 @@ export interface CardContent {
   readonly settingFor: string;
   /** How to set it in any other depth; missing where that takes more than moving it. */
   readonly otherDepth?: string;
+  /** The same for depths between the told ones alone, with the shot of one of these. */
+  readonly depthBetween?: string;
   /** The tip that shows in all depths; missing where they differ. */
   readonly tipShowing?: string;
   /** Whether what the float says when it is set right tells that tip, too. */
@@ -64,6 +73,8 @@ export interface CardContent {
   /** What was found of the rig in its depths, each once. */
   readonly findings: readonly string[];
   readonly setDepth: string;
+  /** Whether its hook is set off the bed that a plummet finds: then every card says how. */
+  readonly isUpInWater: boolean;
   readonly recordDepth: string;
   /** What the tip says of the load, and what to do about it. */
   readonly tipSays: string;
@@ -114,12 +125,23 @@ export const mustParts = [
   "write-in",
 ] as const;
 
+/** What somebody needs who is alone at the water: cards to read have it in smaller type rather than not at all. */
+export const adviceParts = [
+  "made-up",
+  "depth-between",
+  "set-depth",
+  "every-depth",
+  "tip-says",
+  "feed",
+] as const;
+
 /** What a card takes besides where it fits, the most needed first. All that a format takes, each larger one takes too. */
 const furtherParts = [
   "made-up",
+  "depth-between",
+  "set-depth",
   "every-depth",
   "tip-says",
-  "set-depth",
   "feed",
   "record-depth",
   "publisher",

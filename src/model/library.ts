@@ -113,6 +113,8 @@ export interface RigEntry extends Prose {
   readonly notWhen: readonly string[];
   /** What to change first when no bites come. */
   readonly changeFirst: readonly string[];
+  /** The same as cards tell lengths, where pages tell them otherwise. */
+  readonly changeFirstOnCards?: readonly string[];
 }
 
 export interface FloatEntry extends Prose {

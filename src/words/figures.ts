@@ -33,6 +33,8 @@ export interface Figures {
   /** The same without the second system, for labels in drawings. */
   shortDepth(mm: Mm): string;
   shortGap(mm: Mm): string;
+  /** A length that is read beside a depth, such as the line to the hook. */
+  besideDepth(mm: Mm): string;
   /** How much more than the depth the line to the hook is told to be [mm], below 0 less: alike for all depths where it is so. */
   moreThanDepthMm(set: LineSet): Mm;
   /**
@@ -170,6 +172,7 @@ function figuresWith(
     about: own.about,
     gapRange: (from, to) => gapRange(from, to, gaps),
     shortGap: own.gap,
+    besideDepth: own.besideDepth,
     shortGaps,
     shot: (shots) => shotText(shots, words),
     lock: (lock) => lockText(lock, words),

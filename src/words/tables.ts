@@ -22,7 +22,7 @@ export function shotTable(solved: SolvedRig, kit: TableKit): TextTable {
   const locked = solved.depths.some(({ lockShot }) => lockShot.length > 0);
   const row = (depth: SolvedDepth): string[] => [
     figures.shortDepth(depth.depthMm),
-    figures.shortGap(figures.settingMm(depth)),
+    figures.besideDepth(figures.settingMm(depth)),
     ...(locked ? [figures.lock(depth.lock)] : []),
     figures.shotPlaces(depth.lineShot),
     figures.tip(depth.tipAsSetMm),
@@ -102,7 +102,7 @@ export function whipTable({ rig, depths }: SolvedRig, { words, figures }: TableK
     ],
     rows: depths.map((depth) => [
       figures.shortDepth(depth.depthMm),
-      figures.shortGap(figures.settingMm(depth)),
+      figures.besideDepth(figures.settingMm(depth)),
       ...[depth.whip!.tipToWaterMm, depth.whip!.reachMm].map((mm) => figures.shortDepth(mm)),
     ]),
   };

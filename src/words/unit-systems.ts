@@ -16,6 +16,8 @@ import type { Words } from "./words.ts";
 export interface UnitSystem {
   depth(mm: Mm): string;
   gap(mm: Mm): string;
+  /** A length that is read beside a depth, such as the line to the hook: in feet where that is. */
+  besideDepth(mm: Mm): string;
   /** Steps in which a depth, and what the line to the hook is more or less, are told [mm]. */
   readonly settingSteps: { readonly depthMm: Mm; readonly moreMm: Mm };
   /** To the millimetre, or so near to it as a tape in inches is read. */
@@ -42,6 +44,7 @@ export interface UnitSystem {
 
 /** A ruler of these units: centimetres in ten parts, or inches in eight. */
 export interface Ruler {
+  readonly unit: "cm" | "in";
   readonly unitMm: Mm;
   readonly parts: number;
   /** Units of the ruler along the edge of a card. */
@@ -67,6 +70,7 @@ export interface CheckedBar {
 }
 
 export const centimetreRuler: Ruler = {
+  unit: "cm",
   unitMm: 10,
   parts: 10,
   cardUnits: 8,
@@ -76,6 +80,7 @@ export const centimetreRuler: Ruler = {
 };
 
 const inchRuler: Ruler = {
+  unit: "in",
   unitMm: mmPerInch,
   parts: 8,
   cardUnits: 3,
@@ -98,9 +103,11 @@ function stepped(range: readonly number[], step: number, unit: string, words: Wo
 
 export function metricUnits(words: Words, number: NumberText): UnitSystem {
   const metres = (mm: Mm) => `${number(mm / 1000, 2)} m`;
+  const centimetres = (mm: Mm) => `${number(mm / 10, 0)} cm`;
   return {
     depth: metres,
-    gap: (mm) => `${number(mm / 10, 0)} cm`,
+    gap: centimetres,
+    besideDepth: centimetres,
     settingSteps: { depthMm: 10, moreMm: 10 },
     small: (mm) => `${number(mm, 0)} mm`,
     size: (mm) => `${number(mm, 0)} mm`,
@@ -133,10 +140,12 @@ export function feetAndPounds(whose: "imperial" | "us", words: Words, number: Nu
   const fluidOunces = (ml: Ml) => (ml * ounces) / pintMl;
   const pounds = (g: G) =>
     g < gPerPound ? `${number(g / gPerOunce, 0)} oz` : `${number(g / gPerPound, 1)} lb`;
+  // Rows of a guide stand a centimetre apart or more: where inches stand alone, quarters tell them apart.
+  const gap = (mm: Mm) => inchesAlong(mm, number, tapeInches);
   return {
     depth: feetAndInches,
-    // Rows of a guide stand a centimetre apart or more: where inches stand alone, quarters tell them apart.
-    gap: (mm) => inchesAlong(mm, number, tapeInches),
+    gap,
+    besideDepth: gap,
     settingSteps: { depthMm: mmPerInch, moreMm: mmPerInch / 2 },
     // Five millimetres are a fifth of an inch: what is read to them is told as apart in tenths.
     small: (mm) => `${number(mm / mmPerInch, 1)} in`,
@@ -168,20 +177,31 @@ export function feetAndPounds(whose: "imperial" | "us", words: Words, number: Nu
   };
 }
 
-/** The same where room is short: lengths by the marks of a rule, to the half inch, in feet beyond a yard. */
+/**
+ * The same where room is short: lengths by the marks of a rule, to the half inch. Depths and what stands beside them are in
+ * feet from one on, places along the line in inches as a tape has them, so that figures that are compared look alike.
+ */
 export function shortFeet(feet: UnitSystem): UnitSystem {
+  const partsOf = (mm: Mm) => (Math.abs(mm) < 4 * mmPerInch ? 4 : 2);
+  const marked = (text: string) => text.replace(/ in$/, "″");
   return {
     ...feet,
     depth: (mm) => inMarks(mm, 1, mmPerFoot - 1),
-    gap: (mm) => inMarks(mm, Math.abs(mm) < 4 * mmPerInch ? 4 : 2, mmPerYard),
+    gap: (mm) => inMarks(mm, partsOf(mm), tapeMm),
+    besideDepth: (mm) => inMarks(mm, partsOf(mm), mmPerFoot - 1),
+    small: (mm) => marked(feet.small(mm)),
+    size: (mm) => marked(feet.size(mm)),
   };
 }
+
+/** As far as a short tape goes. */
+const tapeMm = 10 * mmPerFoot;
 
 const fractions = ["", "¼", "½", "¾"] as const;
 
 /**
- * A length to so many parts of an inch: `¾″`, `29½″`, `4′9″`, `3′0½″`, whose 0 keeps it from being read as `3½″`; in feet where it is
- * more than `inchesUpToMm`.
+ * A length to so many parts of an inch: `¾″`, `29½″`, `4′9″`, `3′0½″`, whose 0 keeps it from being read as `3½″`, and `19′0″`, whose
+ * 0 keeps it from being read as `19″`; in feet where it is more than `inchesUpToMm`.
  */
 function inMarks(mm: Mm, parts: 1 | 2 | 4, inchesUpToMm: Mm): string {
   const quarters = Math.round((Math.abs(mm) / mmPerInch) * parts) * (4 / parts);
@@ -191,7 +211,7 @@ function inMarks(mm: Mm, parts: 1 | 2 | 4, inchesUpToMm: Mm): string {
   const fraction = fractions[rest % 4] ?? "";
   const whole = feet > 0 || rest >= 4 || fraction === "" ? String(Math.floor(rest / 4)) : "";
   const inches = `${whole}${fraction}″`;
-  return feet === 0 ? `${sign}${inches}` : `${sign}${feet}′${rest === 0 ? "" : inches}`;
+  return feet === 0 ? `${sign}${inches}` : `${sign}${feet}′${inches}`;
 }
 
 function feetAndInches(mm: Mm): string {

@@ -73,7 +73,8 @@ export function CardBack(props: CardBackProps) {
   );
 }
 
-const typeOf = ({ wordPt, lineHeight }: BackLook) => ({ sizePt: wordPt, lineHeight });
+const typeOf = ({ wordPt, lineHeight }: BackLook) =>
+  ({ sizePt: wordPt, lineHeight, loneWord: "joined" }) as const;
 
 const saidBelow = (props: SaidProps) =>
   props.look.said === "apart" ? said(props).map(inLinesOfItsOwn) : <RunOn said={said(props)} />;
@@ -106,6 +107,7 @@ function said({ card, choice: { parts }, tackle }: SaidProps): Said[] {
         card.placesFrom,
         ...(parts.has("made-up") ? card.madeUp : []),
         ...(parts.has("other-depth") ? one(card.otherDepth) : []),
+        ...(parts.has("depth-between") ? one(card.depthBetween) : []),
       ],
     },
     ...part("float-says", "what the float says", card.floatSays, "lead"),

@@ -12,6 +12,7 @@ import {
   rulerInMm,
   rulerTicks,
   tabFromMm,
+  tabInMm,
 } from "./card-marks.ts";
 
 interface CardFrontProps {
@@ -28,7 +29,8 @@ interface CardFrontProps {
 /** What to make up, and how far the float is set: a ruler along one edge, the hole's corner kept clear. */
 export function CardFront({ card, look, heightMm, scale, picture, tip }: CardFrontProps) {
   const { marginMm, lineHeight } = look;
-  const words = { sizePt: look.wordPt, lineHeight };
+  const words = { sizePt: look.wordPt, lineHeight, loneWord: "joined" } as const;
+  const besideTabMm = card.level === undefined ? 0 : Math.max(0, tabInMm(look) - marginMm);
   const leftMm = Math.max(marginMm, rulerInMm(look));
   /** The ruler's figures beside a part of the front that begins so far from its head. */
   const figuresBeside = (fromMm: number, highMm: number): Item[] => [
@@ -63,13 +65,10 @@ export function CardFront({ card, look, heightMm, scale, picture, tip }: CardFro
         >
           {card.title}
         </Box>
-        <Box
-          tag="Figure"
-          alt={picture.alt}
-          field="drawing"
-          style={{ grow: 1, marginTop: 1 }}
-          draw={picture.draw}
-        />
+        <Box style={{ grow: 1, marginTop: 1, direction: "row" }}>
+          <Box tag="Figure" alt={picture.alt} field="drawing" style={{ grow: 1 }} draw={picture.draw} />
+          <Box style={{ width: besideTabMm }} />
+        </Box>
       </Box>
       <Box style={{ direction: "row", gap: 1.5, align: "end", marginTop: 1 }}>
         <Box style={{ grow: 1 }}>

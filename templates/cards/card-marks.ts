@@ -54,8 +54,14 @@ export function rulerInMm(edge: CardEdge): number {
   return rulerBodyMm(edge) + 0.6;
 }
 
+/** Below a ruler's end, for its unit [mm]. */
+const unitRoomMm = 4.2;
+
 /** Where a true ruler of centimetres or inches along the left edge of a card so high has its 0 [mm]. */
-const rulerTopMm = (heightMm: number, { cardUnits, unitMm }: Ruler) => (heightMm - cardUnits * unitMm) / 2;
+function rulerTopMm(heightMm: number, { cardUnits, unitMm }: Ruler): number {
+  const spareMm = heightMm - cardUnits * unitMm;
+  return Math.min(spareMm / 2, spareMm - unitRoomMm);
+}
 
 const asArtifact = (items: readonly Item[]): Item => ({
   kind: "group",
@@ -65,9 +71,9 @@ const asArtifact = (items: readonly Item[]): Item => ({
   items,
 });
 
-/** The ruler's ticks, 0 at its head. */
+/** The ruler's ticks, 0 at its head, and its unit below its end. */
 export function rulerTicks(heightMm: number, { whiteMm }: CardEdge, scale: Ruler): Item[] {
-  const { unitMm, parts, cardUnits } = scale;
+  const { unit, unitMm, parts, cardUnits } = scale;
   const top = rulerTopMm(heightMm, scale);
   const steps = Array.from({ length: cardUnits * parts + 1 }, (_, part): PathStep[] => {
     const yMm = top + (part * unitMm) / parts;
@@ -77,8 +83,13 @@ export function rulerTicks(heightMm: number, { whiteMm }: CardEdge, scale: Ruler
       ["L", whiteMm + tick, yMm],
     ];
   }).flat();
-  return [asArtifact([{ kind: "path", steps, stroke: rulerStroke }])];
+  const sizeMm = figurePt * mmPerPoint;
+  const yMm = top + cardUnits * unitMm + 0.9 * sizeMm;
+  const named: Item = { ...plainText, xMm: whiteMm + 0.5, yMm, text: unit, sizeMm };
+  return [asArtifact([{ kind: "path", steps, stroke: rulerStroke }, named])];
 }
+
+const plainText = { kind: "text", face: "regular", ink: "ink", anchor: "start" } as const;
 
 /** A stretch of a card's height [mm from its head]. */
 interface Stretch {
@@ -94,7 +105,7 @@ export function rulerFigures(heightMm: number, edge: CardEdge, scale: Ruler, bes
   const { unitMm, cardUnits } = scale;
   const top = rulerTopMm(heightMm, scale);
   const fromMm = Math.max(top, beside.fromMm);
-  const toMm = Math.min(top + cardUnits * unitMm, beside.toMm);
+  const toMm = Math.min(top + cardUnits * unitMm + unitRoomMm, beside.toMm);
   const sizeMm = figurePt * mmPerPoint;
   const xMm = edge.whiteMm + tickMm.ten + 0.3;
   const bodyMm = rulerBodyMm(edge);
@@ -108,16 +119,7 @@ export function rulerFigures(heightMm: number, edge: CardEdge, scale: Ruler, bes
   }))
     .filter(({ yMm }) => yMm - sizeMm / 2 >= fromMm && yMm + sizeMm / 2 <= toMm)
     .map(
-      ({ unit, yMm }): Item => ({
-        kind: "text",
-        xMm,
-        yMm: yMm + 0.35 * sizeMm,
-        text: String(unit),
-        sizeMm,
-        face: "regular",
-        ink: "ink",
-        anchor: "start",
-      }),
+      ({ unit, yMm }): Item => ({ ...plainText, xMm, yMm: yMm + 0.35 * sizeMm, text: String(unit), sizeMm }),
     );
   if (figures.length === 0) return [];
   return [asArtifact([{ kind: "path", steps: line, stroke: rulerStroke }, ...figures])];
@@ -131,6 +133,9 @@ interface CardTab {
 }
 
 const tab = { widthMm: 1.6, heightMm: 5, barMm: 1.1, gapMm: 1 } as const;
+
+/** How far the tab with the white beside it comes in from the edge [mm]: a drawing ends before it. */
+export const tabInMm = ({ whiteMm }: CardEdge): number => whiteMm + tab.widthMm + 0.6;
 
 /** A tab on the right edge of the front: a block for still water, an arrow head for running water, bars for the level. */
 export function edgeTab(

@@ -32,7 +32,7 @@ test("is as wide at each mark as the ball of that weight is thick, and the mark 
   expect(names.map(({ text }) => text).sort()).toEqual([...across.keys()].sort());
   for (const [i, mark] of marks.entries()) {
     expect(clearMm(ends(mark).x1)).toBeCloseTo(across.get(names[i]!.text)!, 6);
-    expect(names[i]!.xMm).toBeCloseTo(ends(mark).x1, 9);
+    expect(mark.steps.at(-1)![1]).toBeCloseTo(names[i]!.xMm, 9);
   }
 });
 
@@ -50,6 +50,18 @@ test("no name runs into another, and all stand within its height", () => {
     for (const other of names.slice(i + 1)) {
       const apart = Math.abs(one.xMm - other.xMm) - 0.75 * (one.text.length + other.text.length);
       expect(apart > 0 || Math.abs(one.yMm - other.yMm) >= 3, `${one.text}, ${other.text}`).toBe(true);
+    }
+  }
+});
+
+test("no line to a name leads into another name", () => {
+  for (const [i, { xMm, yMm, text }] of names.entries()) {
+    const halfMm = 0.75 * text.length;
+    for (const [k, { steps }] of marks.entries()) {
+      if (k === i) continue;
+      for (const [, atMm, downMm] of steps as unknown as [string, number, number][])
+        if (downMm > yMm - 3)
+          expect(Math.abs(atMm - xMm), `${names[k]!.text}, ${text}`).toBeGreaterThan(halfMm);
     }
   }
 });

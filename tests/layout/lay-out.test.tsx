@@ -34,6 +34,23 @@ describe("text", () => {
     expect(page.overflows).toEqual([]);
   });
 
+  test("leaves no word alone in the last line where it may not stand so, and takes no more lines for it", () => {
+    const said = "Close all shot with pliers and not with teeth.";
+    let joined = 0;
+    for (let widthMm = 20; widthMm < 60; widthMm += 0.5) {
+      const [left, company] = (["left", "joined"] as const).map((loneWord) => {
+        const page = layOut(<Box style={{ loneWord }}>{said}</Box>, { widthMm, heightMm: 40 }, fonts);
+        return lines(page.items).map(({ text }) => text.trim());
+      });
+      expect(company!.join(" ")).toBe(said);
+      expect(company).toHaveLength(left!.length);
+      if (left!.length < 2 || left!.at(-1)!.includes(" ") || !/ .* /.test(left!.at(-2)!)) continue;
+      joined += 1;
+      expect(company!.at(-1)).toMatch(/ /);
+    }
+    expect(joined).toBeGreaterThan(3);
+  });
+
   test("keeps spaces around words in another face", () => {
     const page = layOut(
       <Box>

@@ -43,25 +43,31 @@ describe("figures in the units of the guide", () => {
     expect([600, 620].map(imperial.about)).toEqual(["24 in", "2 ft"]);
   });
 
-  it("marks feet and inches where room is short, to the half inch, and has feet beyond a yard", () => {
+  it("marks feet and inches where room is short, to the half inch, in inches as far as a tape goes and, beside depths, in feet", () => {
     const { compact } = imperial;
     const told = (count: number) => compact.shortGap(convert(count, "inches").to("millimeters"));
-    expect([0.25, 3.75, 4.1, 29.5, 36, 36.4, 57, 96].map(told)).toEqual([
+    expect([0.25, 3.75, 4.1, 29.5, 36.4, 96, 144].map(told)).toEqual([
       "¼″",
       "3¾″",
       "4″",
       "29½″",
-      "36″",
+      "36½″",
+      "96″",
+      "12′0″",
+    ]);
+    const beside = (count: number) => compact.besideDepth(convert(count, "inches").to("millimeters"));
+    expect([3.75, 11.5, 12, 29.5, 36.4, 96].map(beside)).toEqual([
+      "3¾″",
+      "11½″",
+      "1′0″",
+      "2′5½″",
       "3′0½″",
-      "4′9″",
-      "8′",
+      "8′0″",
     ]);
+    expect([compact.shortDepth(1500), compact.shortDepth(1829)]).toEqual(["4′11″", "6′0″"]);
     expect([-76.2, -1.27].map(compact.shortGap)).toEqual(["−3″", "0″"]);
-    expect(compact.shortDepth(1500)).toBe("4′11″");
-    expect([compact.shortGaps(500, 750), compact.shortGaps(750, 1000)]).toEqual([
-      "19½\u00A0to\u00A029½″",
-      "29½″\u00A0to\u00A03′3½″",
-    ]);
+    expect([compact.tip(15), compact.size(6)]).toEqual(["0.6″", "0.24″"]);
+    expect(compact.shortGaps(750, 1000)).toBe("29½\u00A0to\u00A039½″");
     expect(compact.compact).toBe(compact);
     expect(metric.compact.shortGap(570)).toBe("57 cm");
   });

@@ -16,7 +16,7 @@ interface TrueTip {
 /** How much of the float is drawn below the water [mm]. */
 const belowMm = 2.5;
 /** How far the scale goes on above the tip [mm]. */
-const aboveMm = 3;
+const aboveMm = 2.4;
 const ticksMm = { one: 1, five: 1.7, ten: 2.4 } as const;
 /** Lines of a scale: thin enough to leave white between millimetres. */
 const scaleLine = { ink: "ink", widthMm: 0.25 } as const;
@@ -46,17 +46,22 @@ export function drawTrueTip(float: Float, showingMm: Mm, textMm: number, scale: 
     return [...side(-1), ...side(1).reverse()];
   };
   const scaleX = wide + gapMm;
+  const endX = scaleX + ticksMm.ten + 0.4 + (scale.ticksAUnit === 1 ? 1.2 : 1.45) * textMm;
   return {
-    widthMm: scaleX + ticksMm.ten + 0.4 + (scale.ticksAUnit === 1 ? 1.2 : 1.45) * textMm,
-    heightMm: surfaceMm + belowMm,
+    widthMm: endX,
+    heightMm: surfaceMm + Math.max(belowMm, unitBelowMm(textMm)),
     items: [
       polygon(outline(0), "paper", thin),
       polygon(outline(Math.max(top - tipMm, first(heights))), "accent", thin),
       polyline([point(0, surfaceMm), point(scaleX, surfaceMm)], thin),
       ...scaleAt(point(scaleX, surfaceMm), showingMm, textMm, scale),
+      text(point(endX, surfaceMm + unitBelowMm(textMm)), scale.unit, textMm, { anchor: "end" }),
     ],
   };
 }
+
+/** From the surface to the baseline of the scale's unit, which stands below its 0 [mm]. */
+const unitBelowMm = (textMm: Mm): Mm => 1.1 * textMm;
 
 /** Of a tick: less than that over one counts as on it. */
 const onTick = 0.01;

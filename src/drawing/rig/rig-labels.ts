@@ -41,7 +41,7 @@ export function rigLabels(
   const { floatToHookMm, overdepthMm } = depth;
   const groups = groupShot(depth.lineShot, overdepthMm);
   const labels: RigLabel[] = groups.map((group) => groupLabel(group, rig.hookLengthMm, kit));
-  const setting = figures.shortGap(figures.settingMm(depth));
+  const setting = figures.besideDepth(figures.settingMm(depth));
   const held = distanceFirst(setting, words(`drawing.rig.held.${keyOf(movedPart(rig.float))}`));
   const locked = words("drawing.rig.float-locked", { shot: figures.lock(depth.lock) });
   labels.push({

@@ -34,7 +34,7 @@ export function rigDescription(
   const { rig } = solved;
   const { words, figures } = kit;
   const { overdepthMm } = asDrawn(solved, depth);
-  const from = figures.shortGap(figures.settingMm(depth));
+  const from = figures.besideDepth(figures.settingMm(depth));
   const float =
     depth.lockShot.length > 0
       ? words("drawing.rig.spoken-float-locked", { from, what: figures.lock(depth.lock) })

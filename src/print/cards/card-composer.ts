@@ -75,6 +75,7 @@ export function makeComposer(
 /** Parts that are sentences below the table. */
 const saidParts: ReadonlySet<CardPart> = new Set([
   "made-up",
+  "depth-between",
   "tip-says",
   "set-depth",
   "feed",
@@ -131,6 +132,8 @@ export function hasPart(card: CardContent, part: CardPart): boolean {
   switch (part) {
     case "other-depth":
       return card.otherDepth !== undefined;
+    case "depth-between":
+      return card.depthBetween !== undefined;
     case "change-first":
       return card.changeFirst !== undefined;
     case "float-says":

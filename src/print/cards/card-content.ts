@@ -28,7 +28,7 @@ export function cardContent(
   const lead = leadWarning(solved, kit);
   const depths = solved.depths.map((depth) => cardDepth(solved, depth, kit));
   const drawn = drawnOf(solved.depths);
-  const other = otherDepth(solved, kit);
+  const rule = ruleForDepths(solved, kit);
   const tip = tipOfAll(depths);
   const says = floatSays(drawn, kit);
   const [change] = notes.changeFirst ?? [];
@@ -46,22 +46,23 @@ export function cardContent(
     depths,
     drawn: entry(depths, solved.depths.indexOf(drawn)),
     settingFor: words("card.setting-for", {
-      what: words(`told.measured-from.${keyOf(moved)}`),
+      what: unbroken(words(`told.measured-from.${keyOf(moved)}`)),
       depth: unbroken(figures.shortDepth(drawn.depthMm)),
     }),
-    ...(other && { otherDepth: other }),
+    ...(rule && { [rule.for]: rule.said }),
     ...(tip !== undefined && { tipShowing: words("card.tip-showing", { tip }) }),
     tipInSays: tip !== undefined && says.some((said) => unbroken(said).includes(tip)),
     metal: words("card.metals", { metals: metalText(solved.depths, words) }),
     shotSizes: new Set(solved.depths.flatMap(allShot).map(({ size }) => size)).size,
     placesFrom: placesFrom(solved, kit),
-    madeUp: madeUp(solved, kit),
+    madeUp: madeUp(solved, drawn, kit),
     floatSays: says.map(withUnit),
     findings: findingsTold(solved, kit),
     ...(change !== undefined && {
       changeFirst: words("card.change-first", { change: withUnit(change) }),
     }),
     setDepth: setDepth(rig, kit),
+    isUpInWater: rig.water === "still" && rig.overdepthMm < 0,
     recordDepth: words(`card.record-depth.${keyOf(moved)}`),
     tipSays: words(`card.tip-says.${first(solved.depths).tipSetBy}`, { tip: tip ?? words("card.that-tip") }),
     feed: feedText(rig, kit),
@@ -84,7 +85,7 @@ function setDepth({ water, float, overdepthMm }: Rig, { words, figures }: Drawin
   });
   if (water === "flowing" || overdepthMm === 0) return found;
   const then = words(`card.then-set.${overdepthMm > 0 ? "deeper" : "shallower"}`, {
-    gap: unbroken(figures.shortGap(Math.abs(overdepthMm))),
+    gap: unbroken(figures.besideDepth(Math.abs(overdepthMm))),
   });
   return `${found} ${then}`;
 }
@@ -101,7 +102,7 @@ function cardDepth({ rig }: SolvedRig, depth: SolvedDepth, { figures }: DrawingK
   return {
     depthMm: depth.depthMm,
     depth: withUnit(figures.shortDepth(depth.depthMm)),
-    setAt: withUnit(figures.shortGap(figures.settingMm(depth))),
+    setAt: withUnit(figures.besideDepth(figures.settingMm(depth))),
     ...(rig.float.heldByShot && { lock: figures.lock(depth.lock) }),
     places: figures.shotPlaces(depth.lineShot),
     tip: unbroken(figures.tip(depth.tipAsSetMm)),
@@ -126,11 +127,25 @@ function placesFrom({ depths }: SolvedRig, { words }: DrawingKit): string {
   return bulks.length > 0 && heavyUp ? `${from} ${words("card.heaviest-up")}` : from;
 }
 
-/** How the float is held and from where it is measured, and how a range of shot is spaced. */
-function madeUp({ rig, depths }: SolvedRig, { words }: DrawingKit): readonly string[] {
+/**
+ * How the float is held and from where it is measured, how a range of shot is spaced, which shot of a bulk is at its place,
+ * and what a share held back is of.
+ */
+function madeUp(
+  { rig, depths }: SolvedRig,
+  { guidedFlow }: SolvedDepth,
+  { words, figures }: DrawingKit,
+): readonly string[] {
   const held = floatHeld(rig);
-  const ranges = depths.flatMap(({ lineShot }) => groupShot(lineShot)).some(({ kind }) => kind === "run");
-  return [...(held ? [words(`card.float-from.${held}`)] : []), ...(ranges ? [words("card.evenly")] : [])];
+  const kinds = new Set(depths.flatMap(({ lineShot }) => groupShot(lineShot)).map(({ kind }) => kind));
+  return [
+    ...(held ? [words(`card.float-from.${held}`)] : []),
+    ...(kinds.has("run") ? [words("card.evenly")] : []),
+    ...(kinds.has("together") ? [words("card.bulk-place")] : []),
+    ...(guidedFlow
+      ? [words("card.held-back", { share: unbroken(figures.share(guidedFlow.heldBackShare)) })]
+      : []),
+  ];
 }
 
 /** What holds a float in its place, which is told from its lower end; none holds one that slides up to a knot. */
@@ -158,20 +173,23 @@ function tackleText({ rig, depths }: SolvedRig, { words, figures }: DrawingKit):
   });
 }
 
-/** `Depth less 16 cm`, where that with the same shot in the same places makes the rig up for any depth. */
-function otherDepth({ depths }: SolvedRig, { words, figures }: DrawingKit): string | undefined {
-  const told = depths.map((depth) =>
-    [
-      figures.shotPlaces(depth.lineShot),
-      figures.lock(depth.lock),
-      figures.moreThanDepthMm(depth).toFixed(),
-    ].join(),
-  );
-  if (depths.length < 2 || new Set(told).size > 1 || first(depths).whip) return undefined;
-  const moreMm = figures.moreThanDepthMm(first(depths));
-  return words(`card.other-depth.${moreMm > 0 ? "more" : "less"}`, {
-    gap: unbroken(figures.shortGap(Math.abs(moreMm))),
+/**
+ * `Depth less 16 cm`, where that makes the rig up for any depth: with the same shot in the same places or, where these move, for
+ * those between the told ones with the shot of the next shallower one, which weigh as much and have room below the float.
+ */
+function ruleForDepths({ depths }: SolvedRig, { words, figures }: DrawingKit) {
+  const differ = (tell: (depth: SolvedDepth) => string) => new Set(depths.map(tell)).size > 1;
+  const more = (depth: SolvedDepth) => figures.moreThanDepthMm(depth);
+  const tip = (depth: SolvedDepth) => figures.tip(depth.tipAsSetMm);
+  if (depths.length < 2 || differ((depth) => more(depth).toFixed()) || differ(tip)) return undefined;
+  const moves = differ((depth) => `${figures.shotPlaces(depth.lineShot)}; ${figures.lock(depth.lock)}`);
+  // A whip has no more line than it is told for.
+  const between = moves || first(depths).whip !== undefined;
+  const moreMm = more(first(depths));
+  const said = words(`card.${between ? "depth-between" : "other-depth"}.${moreMm > 0 ? "more" : "less"}`, {
+    gap: unbroken(figures.besideDepth(Math.abs(moreMm))),
   });
+  return { for: between ? "depthBetween" : "otherDepth", said } as const;
 }
 
 /** What was found of the rig in any of its depths; what the rule on lead forbids is told with all its figures. */

@@ -1,7 +1,7 @@
 import type { BackLook, FrontLook, SideLook } from "../../../templates/cards/card-look.ts";
 import type { QuarterTurn } from "../../layout/paper.ts";
 import type { CardFormatName } from "../../model/addresses.ts";
-import { type CardPart, depthParts, makersParts } from "../../model/card-content.ts";
+import { adviceParts, type CardPart, depthParts, makersParts } from "../../model/card-content.ts";
 import type { Guide } from "../../model/library.ts";
 import type { Printable } from "../../model/printable.ts";
 import { paperSizes, unprintableMm } from "../sheets/paper-sizes.ts";
@@ -28,7 +28,7 @@ export interface CardFormat {
   readonly backs: readonly [BackLook, ...BackLook[]];
   /** What a card of this format has, in smaller type if need be, besides all that the next smaller one has. */
   readonly least: readonly CardPart[];
-  /** What it has of the makers' own, in smaller type if need be, where all else has room. */
+  /** What it has besides, in smaller type if need be, where there is room: the most needed first. */
   readonly wished: readonly CardPart[];
   /** Smallest module of a code [mm]. */
   readonly moduleMinMm: number;
@@ -61,10 +61,10 @@ function unlikeApart(fronts: readonly [AnyFront, ...AnyFront[]]): readonly [Fron
 /** What both sides of a pocket card have in common. */
 const pocket = { whiteMm: 0, marginMm: 2.2, wordPt: leastPt, lineHeight: 1.05 } as const;
 
-const pocketFront = (figurePt: number, tackleOn: FrontLook["tackleOn"]): AnyFront => ({
+const pocketFront = (figurePt: number, tackleOn: FrontLook["tackleOn"], settingPt = 16): AnyFront => ({
   ...pocket,
   figurePt,
-  settingPt: 15,
+  settingPt,
   tackleOn,
 });
 
@@ -112,7 +112,7 @@ function readerSides(
   const side = (pt: number) => ({ ...edge, wordPt: pt, figurePt: pt, lineHeight: 1.12 });
   const front = (pt: number): AnyFront => ({
     ...side(pt),
-    settingPt: Math.max(16, pt + 4),
+    settingPt: Math.max(18, Math.round(1.55 * pt)),
     tackleOn: "front",
   });
   const back = (pt: number): BackLook => ({
@@ -145,7 +145,7 @@ function quartered(size: Size): Omit<CardFormat, "name"> {
     front: size,
     back: size,
     least: [],
-    wished: [],
+    wished: adviceParts,
     ...readerSides([clearPt, 13, 12, 11, 10], {
       marginMm: 7,
       whiteMm: unprintableMm,
@@ -164,7 +164,7 @@ function halved(size: Size): Omit<CardFormat, "name"> {
     front: size,
     back: size,
     least: [...depthParts, "code", "gauge"],
-    wished: makersParts,
+    wished: [...adviceParts, "record-depth", "publisher", ...makersParts],
     ...readerSides([largePt, 15, clearPt, 13, 12], {
       marginMm: 8,
       whiteMm: unprintableMm,
@@ -189,6 +189,7 @@ export const cardFormats: { readonly [Name in CardFormatName]: CardFormat & { re
       pocketFront(9, "back"),
       pocketFront(leastPt, "front"),
       pocketFront(leastPt, "back"),
+      pocketFront(leastPt, "back", 15),
     ]),
     backs: [pocketBack(9, "apart"), pocketBack(9, "run on"), pocketBack(leastPt, "run on"), tightBack],
     moduleMinMm: 0.34, // 4 dots of a 300 dpi printer
@@ -204,7 +205,7 @@ export const cardFormats: { readonly [Name in CardFormatName]: CardFormat & { re
     front: paperSizes.A7,
     back: paperSizes.A7,
     least: [],
-    wished: [],
+    wished: ["made-up", "depth-between", "set-depth"],
     ...readerSides([12, 11, 10, 9, leastPt], { marginMm: 3.5, whiteMm: 0, gapMm: 0.8, writeInMm: 8 }),
     turns: { alone: upright, onSheet: upright },
     cutting: "apart",

@@ -74,12 +74,15 @@ export function layOutCard(
   const composer = makeComposer(solved, format, cardContent(solved, guide, short, notes), kit, fonts, logo);
   const has = (part: CardPart) =>
     part === "logo" ? logo !== undefined && format.logoMm !== undefined : hasPart(composer.card, part);
-  const must: Parts = mustParts.filter(has);
+  const must: Parts = [
+    ...mustParts.filter(has),
+    ...(composer.card.isUpInWater ? ["set-depth" as const] : []),
+  ];
   const needed = [...must, ...least.filter((part) => !isMakers(part)), ...format.least];
   const asked = cardParts.filter((part) => has(part) && needed.includes(part));
   const all = cardParts.filter(has);
-  const bare = filled(withAll(format, composer, asked) ?? withSome(format, composer, asked), all, composer);
-  const { front, back } = withMakers(format, composer, all, bare) ?? bare;
+  const wished = format.wished.filter((part) => has(part) && !asked.includes(part));
+  const { front, back } = filled(withWished(format, composer, asked, wished), all, composer);
   const taken = [...front.taken, ...back.taken];
   const lacks = asked.filter((part) => !taken.includes(part));
   const look = { front: front.look, back: back.look };
@@ -101,12 +104,13 @@ function ofBack(look: BackLook, front: FrontLook, composer: Composer): Filling {
   };
 }
 
-/** All that the sides have and the makers' own besides, in smaller type; undefined where that has no room. */
-function withMakers(format: CardFormat, composer: Composer, all: Parts, bare: Sides): Sides | undefined {
-  const has = [...bare.front.taken, ...bare.back.taken];
-  const wished = format.wished.filter((part) => all.includes(part) && !has.includes(part));
-  const sides = wished.length > 0 ? withAll(format, composer, [...has, ...wished]) : undefined;
-  return sides && filled(sides, all, composer);
+/** All that is asked for and as much of what is wished for as fits in any type; without any where not all is to be had. */
+function withWished(format: CardFormat, composer: Composer, asked: Parts, wished: Parts): Sides {
+  const sides = withAll(format, composer, [...asked, ...wished]);
+  if (sides) return sides;
+  return wished.length > 0
+    ? withWished(format, composer, asked, wished.slice(0, -1))
+    : withSome(format, composer, asked);
 }
 
 /** A card as it lies on paper of its own, and on sheets. */

@@ -23,13 +23,14 @@ export function shotTable(
   const differ = new Set(depths.map(({ lock, places }) => `${lock}; ${places}`)).size > 1;
   const settings = depths.map(({ setAt }) => setAt);
   const names = depths.map(({ depth }) => depth);
-  const columnMm =
-    cellGapMm + Math.max(widest(settings, look.settingPt, kit), widest(names, look.figurePt, kit));
-  const columnRoomMm = (widthMm - 2 * look.marginMm - look.nameWidthMm) / depths.length;
-  const columnsFit = columnMm <= columnRoomMm;
+  const columnMm = Math.max(
+    widest(settings, look.figurePt, kit) + settingGapMm,
+    widest(names, look.figurePt, kit) + cellGapMm,
+  );
   const insideMm = widthMm - 2 * look.marginMm;
-  return columnsFit && !(differ && first(depths).lock !== undefined)
-    ? columnADepth(card, depths, { ...look, columnMm: columnRoomMm, insideMm }, kit)
+  const spareMm = insideMm - columnMm * depths.length;
+  return spareMm >= look.nameWidthMm && !(differ && first(depths).lock !== undefined)
+    ? columnADepth(card, depths, { ...look, spareMm, insideMm }, kit)
     : rowADepth(card, depths, { ...look, insideMm }, kit);
 }
 
@@ -66,21 +67,36 @@ function widest(texts: readonly string[], sizePt: number, { measure }: DrawingKi
 }
 
 /** White that parts the settings of two columns, so that they are not read as one figure [mm]. */
-const settingGapMm = 2.5;
+const settingGapMm = 2;
+
+/** Steps in which a size of type is looked for [pt]. */
+const stepPt = 0.5;
+
+/** The largest size of its settings at which they stand apart in columns so wide, up to the size that is wished for. */
+function settingPtIn(columnMm: number, settings: readonly string[], look: BackLook, kit: DrawingKit): number {
+  let { settingPt } = look;
+  while (settingPt > look.figurePt && widest(settings, settingPt, kit) + settingGapMm > columnMm)
+    settingPt -= stepPt;
+  return settingPt;
+}
 
 function columnADepth(
   { moved, tipShowing }: CardContent,
   depths: readonly CardDepth[],
-  look: Inside & { readonly columnMm: number },
+  look: Inside & { readonly spareMm: number },
   kit: DrawingKit,
 ): ShotTable {
   const { words } = kit;
   const settings = depths.map(({ setAt }) => setAt);
-  const apart = widest(settings, look.settingPt, kit) + settingGapMm <= look.columnMm;
-  const style = settingStyle(apart ? look : { settingPt: look.figurePt });
-  const { lock } = inCell(first(depths), look, look.nameWidthMm, kit);
+  const name = words(`told.measured-from.${keyOf(moved)}`);
+  const nameMm = kit.measure(name, look.wordPt * mmPerPoint, "regular") + 2 * cellGapMm;
+  // A name goes into two lines rather than take the room of figures.
+  const nameWidthMm = nameMm <= look.spareMm ? Math.max(nameMm, look.nameWidthMm) : look.nameWidthMm;
+  const columnMm = (look.insideMm - nameWidthMm) / depths.length;
+  const style = settingStyle({ settingPt: settingPtIn(columnMm, settings, look, kit) });
+  const { lock } = inCell(first(depths), look, nameWidthMm, kit);
   const setting = {
-    name: words(`told.measured-from.${keyOf(moved)}`),
+    name,
     field: "float setting",
     cells: depths.map(({ setAt }) => ({ lines: [setAt], style })),
   };
@@ -90,14 +106,14 @@ function columnADepth(
     cells: depths.map((depth) => ({ lines: [depth.tip] })),
   };
   return {
-    widths: [look.nameWidthMm],
+    widths: [nameWidthMm],
     head: [words("card.depth"), ...depths.map(({ depth }) => depth)],
     columns: 1 + depths.length,
     rows: [
       setting,
       ...(tipShowing === undefined ? [tip] : []),
       ...(lock === undefined ? [] : [across(words("card.row.lock"), "locking shot", lock)]),
-      ...placesRows(depths, look, kit),
+      ...placesRows(depths, { ...look, nameWidthMm }, kit),
     ],
   };
 }
@@ -124,6 +140,9 @@ function placesRows(depths: readonly CardDepth[], look: Inside, kit: DrawingKit)
   }));
 }
 
+/** Before the shot of a row, which its setting is not to run into [em]. */
+const beforeShot = 0.3;
+
 function rowADepth(
   { moved, tipShowing }: CardContent,
   depths: readonly CardDepth[],
@@ -133,17 +152,21 @@ function rowADepth(
   const { words } = kit;
   const names = depths.map(({ depth }) => depth);
   const settings = depths.map(({ setAt }) => setAt);
-  const { wordPt, settingPt } = look;
+  const { wordPt, figurePt, settingPt } = look;
+  const toHook = words(`card.row.to-hook.${keyOf(moved)}`);
   const widths = [
     widest([...names, words("card.depth")], wordPt, kit),
-    cellGapMm + widest(settings, settingPt, kit),
+    cellGapMm +
+      beforeShot * wordPt * mmPerPoint +
+      Math.max(widest(settings, settingPt, kit), widest([toHook], figurePt, kit)),
   ] as const;
   const told = depths.map((depth) => ({ ...depth, ...inCell(depth, look, widths[0] + widths[1], kit) }));
   return {
     widths,
     head: [
       words("card.depth"),
-      words("card.row.by-depth", { what: words(`told.measured-from.${keyOf(moved)}`) }),
+      toHook,
+      words(`card.row.${first(depths).lock === undefined ? "on-line" : "lock-and-line"}`),
     ],
     columns: 3,
     rows: told.map((depth) => ({

@@ -7,13 +7,13 @@ import { sampleWaggler } from "../../support/sample-rig.ts";
 
 // An inch is 25.4 mm. Source: the international yard and pound agreement of 1959.
 test.each([
-  ["metric", 1, 10, ["0", "10", "15"]],
-  ["metric first", 1, 10, ["0", "10", "15"]],
+  ["metric", 1, 10, ["0", "10", "15", "mm"]],
+  ["metric first", 1, 10, ["0", "10", "15", "mm"]],
   // The half inch is too near to the tip.
-  ["imperial", 2.54, 15.24, ["0", "0.6"]],
-  ["us", 2.54, 15.24, ["0", "0.6"]],
+  ["imperial", 2.54, 15.24, ["0", "0.6", "in"]],
+  ["us", 2.54, 15.24, ["0", "0.6", "in"]],
 ] as const)(
-  "in %s units the scale beside a tip has a tick every %s mm",
+  "in %s units the scale beside a tip has a tick every %s mm, and its unit",
   (units, tickMm, figureMm, figures) => {
     const { ruler } = makeFigures(units, drawingKit.words, "en");
     const flat = flatItems(drawTrueTip(sampleWaggler.rig.float, 15, 2.82, ruler.tip).items);

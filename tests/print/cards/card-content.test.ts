@@ -1,6 +1,8 @@
 import { expect, test } from "vitest";
+import { neighbours } from "../../../src/core/lists.ts";
 import { pullG, type Shot } from "../../../src/core/tackle/shot.ts";
 import type { Rig } from "../../../src/model/rig.ts";
+import { allShot } from "../../../src/model/solved.ts";
 import type { UnitChoice } from "../../../src/model/unit-choice.ts";
 import { cardContent } from "../../../src/print/cards/card-content.ts";
 import { makeFigures } from "../../../src/words/figures.ts";
@@ -24,19 +26,19 @@ function readMm(told: string): number {
 }
 
 test.each(["metric", "metric first", "imperial", "us"] as const)(
-  "in %s units the rule for any other depth gives what the table gives for each",
+  "in %s units the rule for any other depth, or for those between, gives what the table gives for each",
   (units) => {
     let rules = 0;
     for (const solved of rigs) {
-      const { otherDepth, depths } = cardContent(solved, library.guide, kitIn(units));
-      if (otherDepth === undefined) continue;
+      const { otherDepth, depthBetween, depths } = cardContent(solved, library.guide, kitIn(units));
+      expect([otherDepth, depthBetween].filter(Boolean), solved.rig.id).toHaveLength(1);
       rules += 1;
-      const [, sign, gap] = /depth\s([−+])\s(\S+(?:\scm)?),/.exec(otherDepth)!;
+      const [, sign, gap] = /depth\s([−+])\s(\S+(?:\scm)?),/.exec(otherDepth ?? depthBetween!)!;
       const moreMm = readMm(gap!) * (sign === "+" ? 1 : -1);
       for (const { depth, setAt } of depths)
         expect(readMm(depth) + moreMm, `${solved.rig.id}, ${depth}`).toBeCloseTo(readMm(setAt), 6);
     }
-    expect(rules).toBeGreaterThan(5);
+    expect(rules).toBe(rigs.length);
   },
 );
 
@@ -104,4 +106,21 @@ test("no card has shot added for a tip that it says a rig set too deep shows", (
     expect(when, solved.rig.id).toBe("at the right depth");
   }
   expect(tooDeep).toBeGreaterThan(5);
+});
+
+test("between two depths the shot of the shallower one weigh as much as those of the deeper and have room below the float", () => {
+  let between = 0;
+  for (const solved of rigs) {
+    if (cardContent(solved, library.guide, kitIn("metric")).depthBetween === undefined) continue;
+    for (const [shallower, deeper] of neighbours(solved.depths)) {
+      between += 1;
+      const [less, more] = [shallower, deeper].map((depth) => pullOf(solved.rig, allShot(depth)));
+      // So little that the tip is told alike.
+      expect(Math.abs(less! - more!), solved.rig.id).toBeLessThan(0.02);
+      const highestMm = Math.max(0, ...shallower.lineShot.map(({ fromHookMm }) => fromHookMm));
+      expect(highestMm, solved.rig.id).toBeLessThan(shallower.floatToHookMm);
+      expect(shallower.floatToHookMm).toBeLessThan(deeper.floatToHookMm);
+    }
+  }
+  expect(between).toBeGreaterThan(15);
 });

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { first } from "../../../src/core/lists.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
 import { cardFormats } from "../../../src/print/cards/card-formats.ts";
 import { layOutCard } from "../../../src/print/cards/lay-out-card.ts";
@@ -65,7 +66,7 @@ test.each([0, 6.35])(
     if (line?.kind !== "path") throw new Error("a line parts the figures");
     const points = line.steps.flatMap((step) => (step[0] === "Z" ? [] : [step.slice(1) as number[]]));
     const [[rightMm = 0, fromMm = 0] = [], [, toMm = 0] = []] = points;
-    expect(toMm - fromMm).toBeCloseTo(figures.ruler.cardUnits * figures.ruler.unitMm, 6);
+    expect(toMm - fromMm).toBeGreaterThanOrEqual(figures.ruler.cardUnits * figures.ruler.unitMm);
     const figuresEndMm = numbers.map((one) =>
       one.kind === "text" ? one.xMm + measure(one.text, one.sizeMm, one.face) : 0,
     );
@@ -80,14 +81,15 @@ test.each([
   ["metric", 10, 10, 8],
   ["imperial", 25.4, 8, 3],
 ] as const)(
-  "each tick and each figure of a ruler in %s units is so many of them from its head",
+  "each tick and each figure of a ruler in %s units is so many of them from its head, and its unit stands below its end",
   (unit, unitMm, parts, most) => {
     const { ruler } = makeFigures(unit, drawingKit.words, "en");
-    const [lines] = flatItems(rulerTicks(86, { whiteMm: 0 }, ruler));
-    if (lines?.kind !== "path") throw new Error("a ruler has lines");
+    const [lines, named] = flatItems(rulerTicks(86, { whiteMm: 0 }, ruler));
+    if (lines?.kind !== "path" || named?.kind !== "text") throw new Error("a ruler has lines and a unit");
     const ticks = lines.steps.flatMap((step) => (step[0] === "M" ? [step[2]] : []));
     expect(ticks).toHaveLength(parts * most + 1);
-    const headMm = (86 - most * unitMm) / 2;
+    const headMm = Math.min(...ticks);
+    expect(headMm).toBeGreaterThan(1);
     for (const [i, yMm] of ticks.entries()) expect(yMm).toBeCloseTo(headMm + (i * unitMm) / parts, 9);
     const texts = flatItems(rulerFigures(86, { whiteMm: 0 }, ruler, { fromMm: 0, toMm: 86 })).filter(
       (item) => item.kind === "text",
@@ -95,6 +97,12 @@ test.each([
     expect(texts.map(({ text }) => Number(text))).toEqual(Array.from({ length: most - 1 }, (_, i) => i + 1));
     for (const { text, yMm } of texts)
       expect(yMm - texts[0]!.yMm).toBeCloseTo((Number(text) - 1) * unitMm, 9);
+    expect(named.text).toBe(unit === "metric" ? "cm" : "in");
+    // Capitals of this face are 0.7 of their size high.
+    expect(named.yMm - 0.7 * named.sizeMm).toBeGreaterThan(Math.max(...ticks) + 0.3);
+    expect(named.yMm).toBeLessThan(86 - 1);
+    const namedMm = drawingKit.measure(named.text, named.sizeMm, "regular");
+    expect(named.xMm + namedMm).toBeLessThan(rulerInMm({ whiteMm: 0 }) - 0.3);
   },
 );
 
@@ -136,6 +144,27 @@ test.each([0, 6.35])(
     for (const marginMm of [2.2, 3.5, 8]) {
       const beginsMm = marginMm + clearOfPunchMm(marginMm, "left", { whiteMm });
       expect(beginsMm - (paper.cxMm + paper.radiusMm)).toBeGreaterThan(1);
+    }
+  },
+);
+
+test.each(units.flatMap((unit) => formats.map((format) => [unit, format] as const)))(
+  "in %s units nothing of the drawing stands in the tab or touches it, %s",
+  (unit, format) => {
+    const kit = { ...drawingKit, figures: makeFigures(unit, drawingKit.words, "en") };
+    for (const solved of sampleRigs) {
+      const { front } = layOutCard(solved, cardFormats[format], sampleGuide, kit, fonts, {
+        notes: { level: 3 },
+      });
+      const { whiteMm, marginMm } = first(cardFormats[format].fronts);
+      const fromMm = tabFromMm({ whiteMm });
+      const tabMm = front.widthMm - whiteMm - 1.6;
+      const beside = flatItems(front.items).filter(
+        (item) =>
+          item.kind === "path" &&
+          item.steps.some(([, x = 0, y = 0]) => x > tabMm - 0.4 && y > fromMm && y < fromMm + 11),
+      );
+      expect(beside, `${solved.rig.id}, ${marginMm}`).toHaveLength(1);
     }
   },
 );

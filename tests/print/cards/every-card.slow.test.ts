@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import type { Item, TextItem } from "../../../src/drawing/model.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
 import { mmPerPoint } from "../../../src/markup/boxes.ts";
-import { mustParts, onEveryCard } from "../../../src/model/card-content.ts";
+import { adviceParts, mustParts, onEveryCard } from "../../../src/model/card-content.ts";
 import { levels } from "../../../src/model/library.ts";
 import type { SolvedRig } from "../../../src/model/solved.ts";
 import { cardContent, threeDepths } from "../../../src/print/cards/card-content.ts";
@@ -94,6 +94,9 @@ describe.each(all)("told in %s units, for %s", (units, paper) => {
         least = card.taken;
       }
       if (content.depths.length > 3) expect(least, solved.rig.id).toContain("every-depth");
+      const advice = adviceParts.filter((part) => part !== "every-depth" && part !== "depth-between");
+      expect(least, solved.rig.id).toEqual(expect.arrayContaining(advice));
+      if (content.depthBetween) expect(least, solved.rig.id).toContain("depth-between");
       expect(mustParts.filter((part) => !least.includes(part)).sort(), solved.rig.id).toEqual(
         [
           ...(content.findings.length > 0 ? [] : ["findings"]),

@@ -17,12 +17,13 @@ it("settings side by side are parted by white, however narrow their columns, so 
   const whites: number[] = [];
   for (let columnMm = 14; columnMm < 30; columnMm += 0.25) {
     const widthMm = 2 * look.marginMm + look.nameWidthMm + depths.length * columnMm;
-    const { rows } = shotTable(card, depths, look, widthMm, drawingKit);
+    const { rows, widths: nameMm } = shotTable(card, depths, look, widthMm, drawingKit);
     const settings = rows.find(({ field }) => field === "float setting")?.cells ?? [];
     const widths = settings.map(({ lines, style }) =>
       drawingKit.measure(first(lines), (style?.sizePt ?? 0) * mmPerPoint, "bold"),
     );
-    if (widths.length > 0) whites.push(columnMm - Math.max(...widths));
+    const roomMm = (widthMm - 2 * look.marginMm - first(nameMm)) / depths.length;
+    if (widths.length > 0) whites.push(roomMm - Math.max(...widths));
   }
   expect(whites.length).toBeGreaterThan(20);
   expect(Math.min(...whites)).toBeGreaterThan(2);
@@ -63,12 +64,13 @@ it("a shot stays on one line with its places wherever that takes no more lines, 
   let whole = 0;
   for (let cellMm = 40; cellMm < 130; cellMm += 1) {
     const widthMm = 2 * look.marginMm + look.nameWidthMm + cellGapMm + cellMm;
-    const { rows } = shotTable(card, depths, look, widthMm, drawingKit);
+    const { rows, widths } = shotTable(card, depths, look, widthMm, drawingKit);
+    const roomMm = widthMm - 2 * look.marginMm - first(widths) - cellGapMm;
     const row = rows.find(({ field }) => field === "shot on the line");
     if (!row) continue;
     const told = first(first(row.cells).lines);
-    const lines = brokenAt(told, cellMm);
-    expect(lines.length).toBeLessThanOrEqual(brokenAt(places, cellMm - 0.3).length);
+    const lines = brokenAt(told, roomMm);
+    expect(lines.length).toBeLessThanOrEqual(brokenAt(places, roomMm - 0.3).length);
     expect(told.replaceAll("\u00a0", " ")).toBe(places.replaceAll("\u00a0", " "));
     whole += lines.slice(0, -1).every((line) => line.endsWith(";")) ? 1 : 0;
   }
