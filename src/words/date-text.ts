@@ -4,9 +4,9 @@
  *
  * @throws RangeError where the language is no BCP 47 tag
  */
-export function makeDateText(language: string): (iso: string) => string {
+export function makeDateText(language: string, parts: Intl.DateTimeFormatOptions): (iso: string) => string {
   const format = new Intl.DateTimeFormat(language === "en" ? "en-GB" : language, {
-    dateStyle: "long",
+    ...parts,
     timeZone: "UTC",
   });
   return (iso) => format.format(new Date(`${iso}T00:00:00Z`));

@@ -96,6 +96,8 @@ export interface Figures {
   inSentence(title: string): string;
   /** A day, from its ISO date: `20 November 2026`. */
   date(iso: string): string;
+  /** The same without its year: `20 November`. */
+  day(iso: string): string;
   /** How a ruler in true size is divided. */
   readonly ruler: Ruler;
   /** A time: `45 s`, `2 min 30 s`. */
@@ -162,7 +164,8 @@ function figuresWith(
     number,
     typed: makeTypedText(language),
     inSentence: (title) => (capitalNouns.test(language) ? title : title.toLowerCase()),
-    date: makeDateText(language),
+    date: makeDateText(language, { dateStyle: "long" }),
+    day: makeDateText(language, { day: "numeric", month: "long" }),
     ruler: own.ruler,
     depth: (mm) => shown(({ depth }) => depth(mm)),
     gap: (mm) => shown(({ gap }) => gap(mm)),

@@ -31,11 +31,11 @@ export function fishFigure(looks: FishLooks, { nose, lengthMm }: FishFrame): Fis
     body.mouthHeight * 0.35 + heightAt(body.back, looks.headShare * 0.36) * 0.42,
   );
   const eyeMm = Math.max(0.5, bodyMm * 0.022);
+  const raysOf = ({ rays }: Fin, ink: Ink) =>
+    rays.map(([a, b]) => polyline([to(a), to(b)], { ink, widthMm: 0.35 }));
   const painted = (fin: Fin, ink: Ink) => [
     polygon(fin.outline.map(to), ink, thin),
-    ...fin.rays.map(([a, b]) =>
-      polyline([to(a), to(b)], { ink: ink === "paper" ? "soft" : "paper", widthMm: 0.35 }),
-    ),
+    ...raysOf(fin, ink === "paper" ? "soft" : "paper"),
   ];
   const red: Ink = looks.redFins ? "accent" : "paper";
   const [back, belly] = [body.back.map(to), body.belly.map(to)];
@@ -43,7 +43,9 @@ export function fishFigure(looks: FishLooks, { nose, lengthMm }: FishFrame): Fis
   const items: Item[] = [
     ...fins.back.flatMap((fin) => painted(fin, "paper")),
     ...painted(fins.vent, red),
-    ...painted(fins.tail, "paper"),
+    // Grown out of the body, with no edge between.
+    { ...polyline(fins.tail.outline.map(to), thin), fill: "paper" },
+    ...raysOf(fins.tail, "soft"),
     ...painted(fins.belly, red),
     polygon(outline, "paper"),
     polyline(back, bold),

@@ -31,8 +31,10 @@ function scalesOf(
     for (let x = headShare + 0.05 + shift; x < 0.92; x += stepX) {
       const centre = flank(body, x, height);
       const radius = stepX * 0.5;
+      // Towards the tail the rows draw together.
+      const halfMm = Math.min(radius, flank(body, x, 1).yMm / (rows - 1) / 0.6);
       const at = (along: number, up: number) => {
-        const { xMm, yMm } = to(point(centre.xMm + radius * along, centre.yMm + radius * up));
+        const { xMm, yMm } = to(point(centre.xMm + radius * along, centre.yMm + halfMm * up));
         return [xMm, yMm] as const;
       };
       items.push({

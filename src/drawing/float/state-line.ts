@@ -107,7 +107,14 @@ const loadMark: Readonly<Record<NonNullable<FloatPose["load"]>, (eye: Point) => 
 function shortened(from: Point, to: Point, takenMm = 0): readonly Item[] {
   const reach = to.yMm - from.yMm;
   const free = between(from, to, takenMm / reach);
-  return reach < 7 ? [] : parts.lineBreak.draw({ at: between(free, to, 0.35) });
+  return reach < 7
+    ? []
+    : parts.lineBreak.draw({ at: between(free, to, 0.35), turnedDegrees: turnOf(from, to) });
+}
+
+/** How a line runs from one point down to another, clockwise from upright [degrees]. */
+function turnOf(from: Point, to: Point): number {
+  return (Math.atan2(from.xMm - to.xMm, to.yMm - from.yMm) * 180) / Math.PI;
 }
 
 function between(a: Point, b: Point, share: number): Point {

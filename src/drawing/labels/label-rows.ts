@@ -1,5 +1,5 @@
-import { paired } from "../../core/lists.ts";
-import { type Point, point, polyline, thinSoft } from "../items.ts";
+import { entry, paired } from "../../core/lists.ts";
+import { type Point, partWay, point, polyline, thinSoft } from "../items.ts";
 import type { Item, MeasureText } from "../model.ts";
 import { type LabelText, layLabel, paintLabel } from "./label-text.ts";
 
@@ -16,7 +16,7 @@ interface LabelRow {
   paint(topMm: number, leaders: "down" | "up"): Item[];
 }
 
-const gapMm = 3;
+const gapMm = 2;
 const marginMm = 0.5;
 
 /** A row of labels as wide as the picture. Leaders never cross, as labels and places have one order. */
@@ -27,24 +27,48 @@ export function labelRow(
   measure: MeasureText,
 ): LabelRow {
   const inOrder = [...labels].sort((a, b) => a.at.xMm - b.at.xMm);
-  const roomMm = (widthMm - 2 * marginMm - gapMm * (inOrder.length - 1)) / Math.max(1, inOrder.length);
-  const laid = inOrder.map(({ say }) => layLabel([{ text: say }], roomMm, textMm, measure));
-  const heightMm = Math.max(0, ...laid.map((label) => label.heightMm));
-  const middles = paired(inOrder, laid).map(([{ at }, label], i) =>
-    middleOf(label, at.xMm, marginMm + i * (roomMm + gapMm), roomMm),
+  const rooms = roomsOf(inOrder, widthMm - 2 * marginMm - gapMm * (inOrder.length - 1), textMm, measure);
+  const laid = paired(inOrder, rooms).map(([{ say }, roomMm]) =>
+    layLabel([{ text: say }], roomMm, textMm, measure),
   );
+  const heightMm = Math.max(0, ...laid.map((label) => label.heightMm));
+  const middles = paired(inOrder, laid).map(([{ at }, label], i) => {
+    const leftMm = rooms.slice(0, i).reduce((sum, roomMm) => sum + roomMm + gapMm, marginMm);
+    return middleOf(label, at.xMm, leftMm, entry(rooms, i));
+  });
   return {
     heightMm,
     paint: (topMm, leaders) =>
       paired(paired(inOrder, laid), middles).flatMap(([[{ at }, label], middle]) => {
         const yMm = leaders === "down" ? topMm + heightMm - label.heightMm / 2 : topMm + label.heightMm / 2;
         const edge = leaders === "down" ? topMm + heightMm + 0.4 : topMm - 0.4;
+        const from = point(middle, edge);
         return [
-          polyline([point(middle, edge), at], thinSoft),
+          // Clear of hatching and rays that it runs over, and of the words.
+          polyline([partWay(from, at, 0.3), at], {
+            ink: "paper",
+            widthMm: 4 * thinSoft.widthMm,
+            cap: "butt",
+          }),
+          polyline([from, at], thinSoft),
           ...paintLabel(label, middle, yMm, measure, "middle"),
         ];
       }),
   };
+}
+
+/** Each label's share of a width: its widest word, and as much more as each other has. */
+function roomsOf(
+  labels: readonly RowLabel[],
+  widthMm: number,
+  textMm: number,
+  measure: MeasureText,
+): number[] {
+  const widest = labels.map(({ say }) =>
+    Math.max(...say.split(" ").map((word) => measure(word, textMm, "regular"))),
+  );
+  const moreMm = (widthMm - widest.reduce((sum, mm) => sum + mm, 0)) / Math.max(1, labels.length);
+  return widest.map((mm) => (moreMm < 0 ? widthMm / labels.length : mm + moreMm));
 }
 
 /** The label's middle: over its place if it can be, within its share of the width. */

@@ -4,14 +4,14 @@ import { last, paired } from "../../core/lists.ts";
 import type { Sink } from "../../core/sink/sink-of-rig.ts";
 import type { SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
 import { floatLook } from "../float/float-parts.ts";
-import { type Point, point, polyline, rectangle, text, thin, thinSoft } from "../items.ts";
+import { circle, type Point, point, polyline, rectangle, text, thin, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import { placeInOrder, type WantedLabel } from "../labels/label-placement.ts";
 import type { Item } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
 import { parts } from "../parts/parts.ts";
-import { leastShotRadiusMm } from "../parts/shot.ts";
+import { shotRadii } from "../shot-radii.ts";
 import { strandStrokes } from "../strands.ts";
 
 /** Drawn diameter per diameter of shot, the first at which all of them find room. */
@@ -108,7 +108,11 @@ function placeShot(
   const onLine = [...depth.lineShot].sort((a, b) => b.fromHookMm - a.fromHookMm);
   const topMm = eye.yMm + floatEyeRadiusMm;
   for (const scale of shotScales) {
-    const radiusOf = (one: SolvedShot) => Math.max(leastShotRadiusMm, (one.diameterMm / 2) * scale);
+    const radiusFor = shotRadii(
+      [...onLine, ...depth.lockShot].map(({ diameterMm }) => diameterMm),
+      scale,
+    );
+    const radiusOf = ({ diameterMm }: SolvedShot) => radiusFor(diameterMm);
     let freeMm = topMm;
     const below = depth.lock.below.map(radiusOf).map((radiusMm): PlacedShot => {
       const yMm = freeMm + gapMm + radiusMm;
@@ -194,16 +198,18 @@ export function sinkCurve(sink: Sink, frame: SinkFrame, textMm: number, kit: Dra
   const track = sink.track.filter(({ timeS }) => timeS <= lastS);
   const foot = at({ timeS: lastS, depthMm: sink.hangMm });
   const time = figures.time(lastS);
+  const start = figures.time(0);
   const half = measure(time, textMm, "regular") / 2;
-  const baseline = surfaceMm + 0.5 + textMm;
-  // A bait that sinks fast passes close below the time: that stands clear of its curve.
-  const beside = track.map(at).filter(({ yMm }) => yMm < baseline + textMm);
-  const clearMm = Math.max(leftMm, ...beside.map(({ xMm }) => xMm + 0.8));
-  const middle = Math.min(rightMm - half, Math.max(clearMm + half, foot.xMm));
+  const overMm = surfaceMm - 0.4 * textMm;
+  const middle = Math.min(rightMm - half, Math.max(leftMm + half, foot.xMm));
+  const isRoom = leftMm + measure(`${start} `, textMm, "regular") < middle - half;
   return [
     polyline([point(leftMm, surfaceMm), point(leftMm, foot.yMm)], thinSoft),
-    polyline([point(foot.xMm, baseline + 0.3 * textMm), foot], { ...thinSoft, dashMm: [0.8, 0.8] }),
+    polyline([point(leftMm, surfaceMm), point(rightMm, surfaceMm)], thinSoft),
+    polyline([point(foot.xMm, surfaceMm), foot], { ...thinSoft, dashMm: [0.8, 0.8] }),
     polyline(track.map(at), { ink: "accent", widthMm: 0.6 }),
-    text(point(middle, baseline), time, textMm, { anchor: "middle" }),
+    circle(foot, 0.8, { fill: "paper", stroke: thin }),
+    ...(isRoom ? [text(point(leftMm, overMm), start, textMm, { ink: "soft" })] : []),
+    text(point(middle, overMm), time, textMm, { anchor: "middle" }),
   ];
 }

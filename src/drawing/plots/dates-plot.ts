@@ -27,6 +27,8 @@ interface DatesPlot {
 }
 
 const leastPlotMm = 18;
+/** From the dot of what is most to the axis of days. */
+const offAxisMm = 2;
 
 /** Dashes of its own for each series, so that a print without colour tells them apart. */
 const dashes: readonly (readonly number[] | undefined)[] = [
@@ -49,7 +51,7 @@ const dayOf = (date: string) => Date.parse(`${date}T00:00:00Z`) / 86_400_000;
  * @throws NoRoomError where the box is too small
  */
 export function drawDatesPlot(plot: DatesPlot, box: Box, kit: DrawingKit, textMm: number): Drawing {
-  const { figures, measure } = kit;
+  const { measure } = kit;
   const { series, told, unit, isDown, title, swim } = plot;
   const all = series.flatMap(({ points }) => points);
   const days = [...new Set(all.map(({ date }) => date))].sort();
@@ -58,8 +60,14 @@ export function drawDatesPlot(plot: DatesPlot, box: Box, kit: DrawingKit, textMm
   const left = Math.max(...values.map((value) => measure(told(value), textMm, "regular"))) + 2.5;
   const right = box.widthMm - 1.5;
   const entries = series.map(({ label }, i) => ({ stroke: strokeOf(i), label }));
+  // One series alone is what the picture's title says.
   const keyAt = (topMm: number) =>
-    drawKey(entries, { leftMm: left, topMm, widthMm: box.widthMm - left }, textMm, kit);
+    drawKey(
+      entries.length > 1 ? entries : [],
+      { leftMm: left, topMm, widthMm: box.widthMm - left },
+      textMm,
+      kit,
+    );
   const top = textMm;
   const foot = box.heightMm - keyAt(0).heightMm - 2.2 * textMm;
   if (foot - top < leastPlotMm || right - left < leastPlotMm)
@@ -67,9 +75,9 @@ export function drawDatesPlot(plot: DatesPlot, box: Box, kit: DrawingKit, textMm
   const [from, to] = [dayOf(first(days)), dayOf(last(days))];
   const xOf = (date: string) =>
     from === to ? (left + right) / 2 : left + 2 + ((right - left - 4) * (dayOf(date) - from)) / (to - from);
-  const yOf = (value: number) =>
-    isDown ? top + ((foot - top) * value) / most : foot - ((foot - top) * value) / most;
-  const ends = [...new Set([first(days), last(days)])];
+  // Dots of what is most keep off the axis of days, or within the picture.
+  const span = foot - top - offAxisMm;
+  const yOf = (value: number) => (isDown ? top + (span * value) / most : foot - (span * value) / most);
   return {
     ...box,
     title,
@@ -81,10 +89,8 @@ export function drawDatesPlot(plot: DatesPlot, box: Box, kit: DrawingKit, textMm
         text(point(left - 1.5, yOf(value) + 0.35 * textMm), told(value), textMm, { anchor: "end" }),
       ]),
       ...days.map((date) => polyline([point(xOf(date), foot), point(xOf(date), foot - 1.5)], thinSoft)),
-      ...ends.map((date, i) =>
-        text(point(i === 0 ? left : right, foot + 1.3 * textMm), figures.date(date), textMm, {
-          anchor: i === 0 ? "start" : "end",
-        }),
+      ...dayLabels(days, { leftMm: left, rightMm: right, xOf, textMm }, kit).map(({ said, xMm }) =>
+        text(point(xMm, foot + 1.3 * textMm), said, textMm, { anchor: "middle" }),
       ),
       ...series.flatMap(({ points }, i) =>
         neighbours(points).map(([a, b]) =>
@@ -97,6 +103,35 @@ export function drawDatesPlot(plot: DatesPlot, box: Box, kit: DrawingKit, textMm
       ...keyAt(foot + 1.8 * textMm).items,
     ],
   };
+}
+
+interface DayAxis {
+  readonly leftMm: number;
+  readonly rightMm: number;
+  readonly xOf: (date: string) => number;
+  readonly textMm: number;
+}
+
+/** Days below their axis, the last of a year with it: first and last, and of those between what finds room. */
+function dayLabels(
+  days: readonly string[],
+  { leftMm, rightMm, xOf, textMm }: DayAxis,
+  { figures, measure }: DrawingKit,
+): readonly { readonly said: string; readonly xMm: number }[] {
+  const yearOf = (date: string) => date.slice(0, 4);
+  const laid = days.map((date, i) => {
+    const said = yearOf(date) === yearOf(days[i + 1] ?? "") ? figures.day(date) : figures.date(date);
+    const half = measure(said, textMm, "regular") / 2;
+    return { said, half, xMm: Math.min(rightMm - half, Math.max(leftMm + half, xOf(date))) };
+  });
+  const end = last(laid);
+  const isClear = (a: typeof end, b: typeof end) => b.xMm - b.half - a.xMm - a.half > 0.6 * textMm;
+  const shown: (typeof end)[] = [];
+  for (const one of laid) {
+    const before = shown.at(-1);
+    if ((!before || isClear(before, one)) && (one === end || isClear(one, end))) shown.push(one);
+  }
+  return shown;
 }
 
 function describe({ series, told }: DatesPlot, { words, figures }: DrawingKit): string {

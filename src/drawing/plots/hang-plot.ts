@@ -6,9 +6,9 @@ import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { floatLook } from "../float/float-parts.ts";
 import { seenTip } from "../float/seen-tip.ts";
-import { boldMm, circle, type Point, point, polyline, text, thin, thinSoft } from "../items.ts";
+import { boldMm, type Point, point, polyline, rectangle, text, thin, thinSoft } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
-import { layLabel, paintLabel } from "../labels/label-text.ts";
+import { layLabel, paintLabel, together } from "../labels/label-text.ts";
 import type { Drawing, Item, Stroke } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
@@ -16,6 +16,7 @@ import { parts } from "../parts/parts.ts";
 import { leastShotRadiusMm } from "../parts/shot.ts";
 import { depthAxisMm, depthTicks } from "./axis.ts";
 import { drawKey } from "./curve-key.ts";
+import { hookOn, type NamePlace, namesOf } from "./hang-names.ts";
 import { tellHang } from "./tell-hang.ts";
 
 /** What hangs in the current, and how deep the water is. */
@@ -51,7 +52,6 @@ interface HangPlotOptions {
 /** Least height of the water in a panel. */
 const leastPlotMm = 25;
 const flowMm = 14;
-const hookRadiusMm = 0.9;
 /** Above the water: room for the float's tip. */
 const tipMm = 4;
 /** Width of the float's body. */
@@ -59,7 +59,7 @@ const bodyMm = 1.7;
 /** More lines than this cross each other in one panel. */
 const linesInPanel = 2;
 /** Beside the lines of a panel, on either side. */
-const sideMm = hookRadiusMm + 1.6;
+const sideMm = 2.5;
 /** What the bar of the scale may stand for, and the most of the width that it takes. */
 const barsMm = [1000, 500, 200, 100];
 const barShare = 0.25;
@@ -135,7 +135,10 @@ export function drawHangPlot(
 ): Drawing {
   const { words, figures, measure } = kit;
   const told = hangs.map((hang) => tellHang(hang, rig.depthMm, kit));
-  const entries = told.map((label, i) => ({ stroke: strokeOf(i), label }));
+  const entries = hangs.map((hang, i) => ({
+    stroke: strokeOf(i),
+    label: tellHang(hang, rig.depthMm, kit, together),
+  }));
   const keyOf = (topMm: number) => drawKey(entries, { leftMm: 0, topMm, widthMm: box.widthMm }, textMm, kit);
   const note = layLabel([{ text: words("drawing.hang.scale"), ink: "soft" }], box.widthMm, textMm, measure);
   const left = depthAxisMm(rig.depthMm, textMm, kit);
@@ -161,7 +164,8 @@ export function drawHangPlot(
     originX = (isSideBySide ? originX : left) + sideMm - scale * panel.leftmostMm;
     if (i === 0 || !isSideBySide)
       items.push(...waterAndDepths(rig.depthMm, { surfaceMm, scale, left, box, textMm }, kit));
-    items.push(...hanging(rig, panel, point(originX, surfaceMm), scale));
+    const place = { top: point(originX, surfaceMm), scale, leftMm: left, rightMm: box.widthMm, textMm };
+    items.push(...hanging(rig, panel, place, kit));
     originX += scale * panel.rightmostMm + sideMm;
   }
   const keyTop = head + (isSideBySide ? 1 : panels.length) * rowMm;
@@ -197,6 +201,7 @@ function waterAndDepths(
 ): Item[] {
   const across = { leftMm: left, rightMm: box.widthMm };
   return [
+    rectangle(left, surfaceMm, box.widthMm - left, scale * depthMm, { fill: "water" }),
     ...parts.waterSurface.draw({ ...across, yMm: surfaceMm }),
     ...parts.bed.draw({ ...across, yMm: surfaceMm + scale * depthMm }),
     ...depthTicks(depthMm).flatMap((one) => {
@@ -222,13 +227,14 @@ function metreBar(scale: number, { xMm, yMm }: Point, textMm: number, { figures 
   ];
 }
 
-/** A float with the lines of a panel below it: its foot where it is, wider, and its tip larger. */
+/** A float with the lines of a panel below it, named at their baits: its foot where it is, wider, and its tip larger. */
 function hanging(
-  { float, draughtMm, shotFromHookMm }: HangPlotRig,
+  { float, depthMm, draughtMm, shotFromHookMm }: HangPlotRig,
   { hangs }: Panel,
-  top: Point,
-  scale: number,
+  place: Omit<NamePlace, "bedMm">,
+  kit: DrawingKit,
 ): Item[] {
+  const { top, scale } = place;
   const at = (place: Point) => point(top.xMm + scale * place.xMm, top.yMm + scale * place.yMm);
   const spot = (one: HangPoint) => at(point(one.xMm, one.depthMm));
   const widest = Math.max(...float.profile.map((p) => p.diameterMm));
@@ -239,10 +245,7 @@ function hanging(
         const place = placeOn(hang.shape, fromHook);
         return place ? parts.shot.draw({ at: at(place), radiusMm: 1.4 * leastShotRadiusMm }) : [];
       }),
-      circle(spot(first(hang.shape)), hookRadiusMm, {
-        fill: "paper",
-        stroke: { ink: "ink", widthMm: boldMm },
-      }),
+      ...hookOn(spot(first(hang.shape)), spot(entry(hang.shape, 1))),
     ]),
     ...parts.floatBody.draw({
       ...floatLook(seenTip(float, (tipMm - 0.5) / scale, lengthMm(float) - draughtMm)),
@@ -250,5 +253,10 @@ function hanging(
       lengthScale: scale,
       widthScale: bodyMm / widest,
     }),
+    ...namesOf(
+      hangs.map(({ hang }) => hang),
+      { ...place, bedMm: top.yMm + scale * depthMm },
+      kit,
+    ),
   ];
 }

@@ -4,7 +4,7 @@ import type { Mm } from "../../core/units.ts";
 import { boldMm, circle, point, polyline, text, thin, thinMm } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import { labelRow } from "../labels/label-rows.ts";
-import { layLabel, leading, paintLabel } from "../labels/label-text.ts";
+import { layLabel, leading, paintLabel, together } from "../labels/label-text.ts";
 import type { Drawing, Item, Stroke } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
@@ -75,7 +75,11 @@ function panelsOf(rig: SinkCurves, sister: SinkCurves | undefined, { figures }: 
     curves: held.flatMap(({ of, stroke }) =>
       of.sinks
         .filter((sink) => sink.landing === landing)
-        .map((sink) => ({ sink, stroke, label: `${of.label}: ${figures.time(last(sink.tenthsS))}` })),
+        .map((sink) => ({
+          sink,
+          stroke,
+          label: `${together(of.label)} ${together(figures.time(last(sink.tenthsS)))}`,
+        })),
     ),
   }));
 }

@@ -9,21 +9,26 @@ export function tellHold({ heldBackShare }: FlowHang, { words, figures }: Drawin
   return words("drawing.hang.held", { share: figures.share(heldBackShare) });
 }
 
-/** How the float is held and where the bait then is. */
-export function tellHang(hang: FlowHang, depthMm: Mm, kit: DrawingKit): string {
+/** How the float is held and where the bait then is; `asFigure` may keep a figure and its unit in one line. */
+export function tellHang(
+  hang: FlowHang,
+  depthMm: Mm,
+  kit: DrawingKit,
+  asFigure: (figure: string) => string = (figure) => figure,
+): string {
   const { words, figures } = kit;
   const held = tellHold(hang, kit);
   // To the centimetre, as it is printed, so that words and figures agree.
   const lead = Math.round(hang.leadMm / 10);
   const where = lead === 0 ? "level" : lead > 0 ? "leads" : "trails";
   const height = Math.round(hang.offBedMm / 10);
-  const values = { held, gap: figures.shortGap(10 * Math.abs(lead)) };
+  const values = { held, gap: asFigure(figures.shortGap(10 * Math.abs(lead))) };
   const bait = words(`drawing.hang.${where}`, values);
   return height === 0
     ? words("drawing.hang.on-bed", { bait })
     : words("drawing.hang.up", {
         bait,
-        deep: figures.shortDepth(depthMm - 10 * height),
-        height: figures.shortGap(10 * height),
+        deep: asFigure(figures.shortDepth(depthMm - 10 * height)),
+        height: asFigure(figures.shortGap(10 * height)),
       });
 }

@@ -4,7 +4,7 @@ import type { SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
 import { type Point, point } from "../items.ts";
 import type { Box } from "../kit.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
-import { leastShotRadiusMm } from "../parts/shot.ts";
+import { shotRadii } from "../shot-radii.ts";
 import type { LineShape } from "./current-shape.ts";
 import {
   type Feature,
@@ -81,9 +81,13 @@ function largestShot(
   const roomAboveMm = lockRoomShare * Math.hypot(floatAt.xMm, floatAt.yMm - surfaceMm);
   const largest = Math.min(1, Math.max(0.45, box.heightMm / 150));
   for (let shotScale = largest; shotScale > leastShotScale; shotScale *= 0.85) {
-    const lockAboveRadiiMm = above.map((shot) => shotRadiusMm(shot, shotScale));
+    const radiusOf = shotRadii(
+      [...depth.lineShot, ...below, ...above].map(({ diameterMm }) => diameterMm),
+      shotScale,
+    );
+    const lockAboveRadiiMm = above.map(({ diameterMm }) => radiusOf(diameterMm));
     if (lockAboveRadiiMm.reduce((sum, radiusMm) => sum + 2 * radiusMm, 0) > roomAboveMm) continue;
-    const features = lineFeatures(hookLengthMm, depth, below, shotScale);
+    const features = lineFeatures(hookLengthMm, depth, below, radiusOf);
     const placed = placeOnLine(features, depth.overdepthMm, shape, frame, least);
     if (placed) return { lockAboveRadiiMm, ...placed };
   }
@@ -123,22 +127,18 @@ function rigFrame(
   };
 }
 
-function shotRadiusMm(shot: SolvedShot, scale: number): number {
-  return Math.max(leastShotRadiusMm, (shot.diameterMm / 2) * scale);
-}
-
 /** Everything on the line below the float, from the hook up. */
 function lineFeatures(
   hookLengthMm: number,
   depth: SolvedDepth,
   lockBelow: readonly SolvedShot[],
-  shotScale: number,
+  radiusOf: (diameterMm: number) => number,
 ): Feature[] {
   const shotFeature = (shot: SolvedShot, fromHookMm: number): Feature => ({
     kind: "shot",
     fromHookMm,
     shot,
-    radiusMm: shotRadiusMm(shot, shotScale),
+    radiusMm: radiusOf(shot.diameterMm),
   });
   const line: Feature[] = [
     { kind: "loop", fromHookMm: hookLengthMm, radiusMm: loopHalfMm },

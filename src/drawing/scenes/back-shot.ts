@@ -58,7 +58,7 @@ export function drawBackShot(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
         line([curveTo(at(46, 32), at(54, 39), shot), curveTo(at(71, 40.5), at(78, 37), foot)]),
         ...parts.shot.draw({ at: shot, radiusMm: Math.max(0.9, mm(1.3)) }),
         // Between shot and float, which are further apart than they are drawn.
-        ...parts.lineBreak.draw({ at: at(74.1, 38.3) }),
+        ...parts.lineBreak.draw({ at: at(74.1, 38.3), turnedDegrees: 66 }),
         polyline([at(64, 42), at(64, 44.4)], thinSoft),
         label("shot", at(64, 48.6), "middle"),
         label("place", at(80.6, 53.8), "end"),

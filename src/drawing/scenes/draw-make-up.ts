@@ -1,13 +1,14 @@
 import { topMm } from "../../core/float/profile.ts";
 import { first, paired } from "../../core/lists.ts";
 import type { SolvedRig, SolvedShot } from "../../model/solved.ts";
-import { bold, circle, point, polygon, polyline, text, thinSoft } from "../items.ts";
+import { bold, circle, type Point, point, polygon, polyline, text, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import { layLabel, paintLabel } from "../labels/label-text.ts";
 import type { Drawing, Item } from "../model.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
 import { parts } from "../parts/parts.ts";
 import { leastShotRadiusMm } from "../parts/shot.ts";
+import { smooth } from "../smooth.ts";
 import { strandStrokes } from "../strands.ts";
 import { holdOf, type MakeUpStep, makeUpSteps } from "./make-up.ts";
 import { drawPiece } from "./make-up-details.ts";
@@ -19,7 +20,14 @@ const stripShare = 0.24;
 const wideMm = 84;
 const gapMm = 1.3;
 const hookMm = 3.4;
-const lockAsideMm = 1.9;
+/** Of the lock shot off the float's eye, above it and below. */
+const lockOffMm = 2;
+/** Of the line that runs down beside the float. */
+const lineAsideMm = 2.1;
+
+/** Where the line from the rod passes a float, down to its eye. */
+const besideFloat = ({ xMm, yMm }: Point, lengthMm: number): Point[] =>
+  [1.15 * lengthMm, 0.6 * lengthMm, lockOffMm].map((upMm) => point(xMm - lineAsideMm, yMm - upMm));
 
 /** Where on the whole rig each step is at work, as shares of its height. */
 const places: Readonly<Record<MakeUpStep, number>> = {
@@ -102,7 +110,13 @@ function wholeRig(solved: SolvedRig, { xMm, heightMm }: { xMm: number; heightMm:
   return [
     polygon([at(0.4), point(0, 2.6), point(0, 3.6), point(xMm, 1.2)], "ink"),
     circle(at(1.6), 1.1, { stroke: { ink: "ink", widthMm: 0.35 } }),
-    polyline([at(1.6), at(y("loop"))], strandStrokes["main line"]),
+    // From the rod down beside a float that the line runs through at its foot alone.
+    ...(hold === "rubbers" || hold === "stop-knot"
+      ? [polyline([at(1.6), at(y("loop"))], strandStrokes["main line"])]
+      : [
+          polyline(smooth([at(1.6), ...besideFloat(foot, lengthMm), foot]), strandStrokes["main line"]),
+          polyline([foot, at(y("loop"))], strandStrokes["main line"]),
+        ]),
     polyline([at(y("loop")), at(hookAt.yMm - hookMm)], strandStrokes["hook length"]),
     ...parts.floatBody.draw({
       profile,
@@ -125,11 +139,8 @@ function wholeRig(solved: SolvedRig, { xMm, heightMm }: { xMm: number; heightMm:
         ]
       : []),
     ...(heaviest > 0
-      ? [-1, 1].flatMap((side) =>
-          parts.shot.draw({
-            at: point(xMm + side * lockAsideMm, foot.yMm),
-            radiusMm: Math.max(leastShotRadiusMm, 0.28 * heaviest),
-          }),
+      ? [point(xMm - lineAsideMm, foot.yMm - lockOffMm), at(foot.yMm + lockOffMm)].flatMap((place) =>
+          parts.shot.draw({ at: place, radiusMm: Math.max(leastShotRadiusMm, 0.28 * heaviest) }),
         )
       : []),
     ...shotPlaces(lineShot, solved, [y("float") + lengthMm * 0.7, y("loop") - 2.6]).map(([yMm, radiusMm]) =>

@@ -7,6 +7,7 @@ import {
   curveTo,
   type Point,
   pathFrom,
+  polygon,
   polyline,
   rectangle,
   text,
@@ -15,6 +16,7 @@ import {
 } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item } from "../model.ts";
+import { smooth } from "../smooth.ts";
 import { strandStrokes } from "../strands.ts";
 import { sceneTextMm } from "./scene-text.ts";
 import { hundredths, stepPictures } from "./step-pictures.ts";
@@ -49,6 +51,38 @@ export function drawFillTheReel(box: Box, kit: DrawingKit): Drawing[] {
     ];
   };
 
+  /** A cloth hung over the line and pinched together on it, wet: drops fall from it. */
+  const cloth = (): Item[] => [
+    polygon(
+      smooth(
+        [
+          at(42, 11.6),
+          at(45, 10.8),
+          at(48, 12),
+          at(49.6, 17),
+          at(51.4, 24),
+          at(47.6, 22.6),
+          at(45, 25),
+          at(42.4, 22.6),
+          at(38.6, 24),
+          at(40.6, 17),
+        ],
+        true,
+      ),
+      "paper",
+      bold,
+    ),
+    polyline([at(43.6, 13.4), at(42.6, 20.6)], thin),
+    polyline([at(46.4, 13.4), at(47.2, 20.4)], thin),
+    ...(
+      [
+        [41, 27.4],
+        [45.4, 28.6],
+        [49.4, 27],
+      ] as const
+    ).map(([x, y]) => circle(at(x, y), mm(0.7), { fill: "ink" })),
+  ];
+
   const scenes: Readonly<Record<FillStep, () => Item[]>> = {
     // A bare spool with the noose once round it, and the knot that it runs through.
     noose: () => {
@@ -71,11 +105,13 @@ export function drawFillTheReel(box: Box, kit: DrawingKit): Drawing[] {
       circle(at(16, 22), mm(8), { stroke: thinSoft }),
       circle(at(16, 22), mm(1.6), { fill: "ink" }),
       label("new", at(16, 41)),
-      polyline([at(16, 11), at(80, 18)], mainLine),
-      rectangle(mm(44), mm(10.4), mm(10), mm(8), { fill: "paper", stroke: bold }),
-      label("cloth", at(49, 28)),
-      ...spool(74, 24, 9, 0.7),
-      ...arrow(at(58, 9), at(70, 10.3), accent, 2.6),
+      ...arrow(at(4.6, 13), at(9, 8.4), accent, 2.6),
+      ...spool(74, 24, 9, 0.88),
+      // Over the rim of the reel, down on to the line that is on it.
+      polyline([at(16, 11), at(73.6, 14.7), at(80, 16.1)], mainLine),
+      ...cloth(),
+      label("cloth", at(45, 34)),
+      ...arrow(at(56, 9), at(69, 9.8), accent, 2.6),
       label("reel", at(80, 41)),
     ],
     level: () => [

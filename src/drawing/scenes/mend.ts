@@ -1,22 +1,10 @@
 import type { WordKeyIn } from "../../words/words.ts";
-import {
-  accent,
-  arrow,
-  circle,
-  curveTo,
-  type Point,
-  pathFrom,
-  point,
-  polygon,
-  text,
-  thin,
-} from "../items.ts";
+import { accent, arrow, circle, curveTo, type Point, pathFrom, rectangle, text, thin } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
-import { smooth } from "../smooth.ts";
 import { strandStrokes } from "../strands.ts";
-import { ground } from "./ground.ts";
+import { anglerFromAbove, bankFromAbove } from "./from-above.ts";
 import { rod } from "./rod.ts";
 import { sceneTextMm } from "./scene-text.ts";
 import { hundredths, stepPictures } from "./step-pictures.ts";
@@ -62,31 +50,19 @@ export function drawMend(box: Box, kit: DrawingKit): Drawing[] {
   };
 
   return stepPictures("mend", mendSteps, box, kit, (step) => [
-    ...ground([at(0, 42), at(100, 42)]),
+    rectangle(0, 0, mm(100), mm(42), { fill: "water" }),
+    ...bankFromAbove([at(0, 42), at(50, 41.6), at(100, 42)], box, [at(16, 0).xMm, at(34, 0).xMm]),
+    ...(
+      [
+        [80, 8],
+        [2, 18],
+        [2, 30],
+      ] as const
+    ).flatMap(([x, y]) => parts.flowArrow.draw({ from: at(x, y), lengthMm: mm(14) })),
     ...scenes[step](),
-    ...anglerFromAbove(at(25, 46.4), mm(1)),
+    ...anglerFromAbove(at(25, 44.8), mm(1.3)),
     circle(float, 1.1, { fill: "accent", stroke: thin }),
     label("float", at(60, 7.5), "start"),
-    label("stream", at(78, 5.5), "start"),
-    ...parts.flowArrow.draw({ from: at(78, 8), lengthMm: mm(16) }),
+    label("stream", at(80, 5.5), "start"),
   ]);
-}
-
-/** Somebody on the bank from straight above, facing the water: shoulders, arms to the rod, and a cap with its peak. */
-function anglerFromAbove({ xMm, yMm }: Point, unit: number): Item[] {
-  const p = (x: number, y: number) => point(xMm + x * unit, yMm + y * unit);
-  const arm = (x: number) => polygon([p(x - 0.8, 0.4), p(0.2, -3.2), p(1.6, -2.6), p(x + 0.8, 0.8)], "ink");
-  return [
-    arm(-3.2),
-    arm(3.4),
-    polygon(
-      smooth([p(-4.4, 0.2), p(0, -1.3), p(4.4, 0.2), p(3.6, 1.9), p(0, 1.5), p(-3.6, 1.9)], true),
-      "ink",
-    ),
-    circle(p(0, 0.1), 1.7 * unit, { fill: "ink", stroke: { ink: "paper", widthMm: 0.4 } }),
-    polygon(smooth([p(-1.5, -1), p(0, -2.9), p(1.5, -1), p(0, -1.5)], true), "ink", {
-      ink: "paper",
-      widthMm: 0.35,
-    }),
-  ];
 }

@@ -1,22 +1,23 @@
 import type { WordKeyIn } from "../../words/words.ts";
 import {
-  accent,
   arrow,
   bold,
   circle,
   curveTo,
   type Point,
   pathFrom,
+  point,
   polygon,
   polyline,
   text,
   thin,
+  thinSoft,
 } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, Stroke } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { smooth as curved } from "../smooth.ts";
-import { ground } from "./ground.ts";
+import { anglerFromAbove, bankFromAbove, crownFromAbove, fishFromAbove } from "./from-above.ts";
 import { sceneTextMm } from "./scene-text.ts";
 import { type Hundredths, hundredths, stepPictures } from "./step-pictures.ts";
 
@@ -39,8 +40,11 @@ export function drawReadASwim(box: Box, kit: DrawingKit): Drawing[] {
     anchor: Anchor = "middle",
   ) => text(grid.at(x, y), kit.words(`drawing.scenes.read.say.${key}`), textMm, { face: "bold", anchor });
   const scenes: Readonly<Record<ReadStep, () => Item[]>> = {
-    pool: () => [...pool(grid), ...poolNames.map(([key, place, anchor]) => label(key, place, anchor))],
-    river: () => [...river(grid), ...riverNames.map(([key, place, anchor]) => label(key, place, anchor))],
+    pool: () => [...pool(grid, box), ...poolNames.map(([key, place, anchor]) => label(key, place, anchor))],
+    river: () => [
+      ...river(grid, box),
+      ...riverNames.map(([key, place, anchor]) => label(key, place, anchor)),
+    ],
   };
   return stepPictures("read", readSteps, box, kit, (step) => scenes[step]());
 }
@@ -52,76 +56,140 @@ type Name = readonly [
 ];
 
 const poolNames: readonly Name[] = [
-  ["wind", [20, 7], "end"],
-  ["inflow", [76, 9], "end"],
-  ["bubbles", [46, 28]],
-  ["lilies", [24, 48]],
-  ["shelf", [46, 63]],
-  ["tree", [86, 58]],
-  ["reeds", [14, 74]],
-  ["you", [50, 88]],
+  ["wind", [18, 7], "end"],
+  ["inflow", [92, 31], "end"],
+  ["bubbles", [39, 30]],
+  ["lilies", [15, 43]],
+  ["deep", [62, 41]],
+  ["shelf", [68, 61]],
+  ["tree", [72, 75], "end"],
+  ["reeds", [13, 67]],
+  ["you", [47, 90], "start"],
 ];
 
-function pool(grid: Hundredths): Item[] {
+/** A place by the picture's grid, and how a fish is turned there [degrees]. */
+type FishPlace = readonly [x: number, y: number, degrees: number];
+
+const shoal = ({ at, mm }: Hundredths, places: readonly FishPlace[]): Item[] =>
+  places.flatMap(([x, y, degrees]) => fishFromAbove(at(x, y), mm(8), degrees));
+
+function pool(grid: Hundredths, box: Box): Item[] {
   const { at, mm } = grid;
+  const edgeOfShelf = curved([at(0, 55), at(26, 50), at(50, 53), at(74, 46), at(94, 37)]);
   return [
     polygon([at(0, 0), at(100, 0), at(100, 78), at(0, 78)], "water"),
-    shade(grid, 86, 71, 9),
-    ...ground([at(0, 78), at(38, 78), at(62, 78), at(100, 78)]),
-    ...tree(grid, 88, 80, 8),
-    // The edge of the shelf.
-    smooth(grid, [0, 58], [30, 50], [60, 62], [100, 38], { ink: "soft", widthMm: 0.5, dashMm: [1.6, 1.2] }),
-    ...[4, 7, 10, 13, 16, 19, 22, 25].flatMap((x, i) => reed(at(x, 67.5 - (i % 2) * 2), mm(2))),
+    shade(grid, 82, 70, 8),
+    ...farBank(grid),
+    ...bankFromAbove([at(0, 78), at(38, 77.4), at(66, 78.4), at(100, 78)], box, [
+      at(32, 0).xMm,
+      at(66, 0).xMm,
+    ]),
+    ...shelfEdge(edgeOfShelf),
+    ...[4, 7, 10, 13, 16, 19, 22].flatMap((x, i) => reed(at(x, 77 - (i % 2) * 1.6), mm(2.6))),
     ...spots([
-      [18, 33],
-      [24, 31],
-      [30, 34],
-      [21, 37.5],
-      [27.5, 38],
-    ]).map(([x, y]) => circle(at(x, y), mm(2.6), { fill: "paper", stroke: thin })),
+      [8, 26],
+      [14.5, 23.5],
+      [21, 26.5],
+      [11.5, 31.5],
+      [18.5, 32],
+    ]).map((place, i) => lilyPad(at(...place), mm(2.8), 0.7 + 1.3 * i)),
     ...spots([
-      [42, 20],
-      [45, 17],
-      [48.5, 20.5],
-      [51, 17.5],
-    ]).map(([x, y]) => circle(at(x, y), Math.max(0.5, mm(0.8)), { stroke: thin })),
-    ...arrow(at(22, 5.4), at(42, 5.4), { ink: "ink", widthMm: 0.6 }, 2.4),
-    // A ditch that runs in.
-    ...arrow(at(98, 3), at(84, 14), accent, 2.6),
-    ...seat(grid, 50, 79.5),
+      [35, 18],
+      [38, 14.5],
+      [41.5, 18.5],
+      [44.5, 15],
+      [38.6, 21],
+    ]).map(([x, y]) => circle(at(x, y), Math.max(0.5, mm(0.8)), { fill: "paper", stroke: thin })),
+    ...arrow(at(20, 5.4), at(38, 5.4), { ink: "ink", widthMm: 0.6 }, 2.4),
+    ...arrow(at(99.5, 16), at(86, 16), bold, 2.4),
+    ...crownFromAbove(at(87, 80), mm(8)),
+    ...shoal(grid, [
+      [25, 72, 0],
+      [25, 31, 20],
+      [48, 20, -15],
+      [37, 46, 6],
+      [76, 19, 8],
+      [89, 44, 60],
+      [77, 69, 8],
+    ]),
+    ...seat(grid, 40, 82),
   ];
 }
 
+/** Far banks at the right, with a ditch between that runs into the pool. */
+function farBank({ at }: Hundredths): Item[] {
+  const shore = (points: readonly Point[], corner: Point): Item[] => [
+    polygon([...points, corner], "paper"),
+    polyline(points, bold),
+  ];
+  return [
+    ...shore([at(95, 0), at(94, 7), at(96, 12), at(100, 12.6)], at(100, 0)),
+    ...shore([at(100, 19.4), at(96, 20), at(94, 28), at(95.6, 50), at(100, 62)], at(100, 40)),
+  ];
+}
+
+/** The edge of a shelf, with strokes down to the deep side, as maps show a drop. */
+function shelfEdge(edge: readonly Point[]): Item[] {
+  const strokes = edge.flatMap((from, i) =>
+    i % 2 === 1 ? [polyline([from, point(from.xMm + 0.4, from.yMm - 1.9)], thinSoft)] : [],
+  );
+  return [...strokes, polyline(edge, { ink: "soft", widthMm: 0.5, dashMm: [1.6, 1.2] })];
+}
+
+/** A leaf that floats, with its notch. */
+function lilyPad(middle: Point, radiusMm: number, turn: number): Item {
+  const at = (share: number) =>
+    point(
+      middle.xMm + radiusMm * Math.cos(turn + 2 * Math.PI * share),
+      middle.yMm + radiusMm * Math.sin(turn + 2 * Math.PI * share),
+    );
+  const rim = Array.from({ length: 15 }, (_, i) => at(0.06 + (0.88 * i) / 14));
+  return polygon([middle, ...rim], "paper", thin);
+}
+
 const riverNames: readonly Name[] = [
-  ["stream", [4, 21], "start"],
-  ["bush", [45, 13], "start"],
-  ["boulder", [71, 31], "start"],
-  ["crease", [80, 55]],
-  ["slack", [82, 70]],
-  ["you", [30, 90.2]],
+  ["stream", [4, 22], "start"],
+  ["bush", [48, 19], "start"],
+  ["boulder", [70, 29], "start"],
+  ["crease", [76, 52]],
+  ["slack", [87, 79]],
+  ["you", [37, 90.2], "start"],
 ];
 
-function river(grid: Hundredths): Item[] {
+function river(grid: Hundredths, box: Box): Item[] {
   const { at, mm } = grid;
-  const bank = [at(0, 80), at(44, 80), at(52, 72), at(58, 66), at(61, 72), at(66, 82), at(100, 83)];
+  const edge = [
+    at(0, 79),
+    at(42, 80),
+    at(51, 74),
+    at(56, 66),
+    at(60, 66),
+    at(64, 76),
+    at(70, 82),
+    at(100, 83),
+  ];
+  const far = curved([at(0, 4), at(30, 6), at(66, 3), at(100, 6)]);
   return [
-    polygon([...bank, at(100, 4), at(66, 2.2), at(30, 3), at(0, 2)], "water"),
-    ...ground(bank),
-    // The far bank, the other way up.
-    smooth(grid, [0, 2], [30, 4], [66, 1], [100, 4], bold),
-    shade(grid, 36, 11, 6),
-    ...tree(grid, 36, 7, 6),
-    ...[25, 40, 55].flatMap((y) => parts.flowArrow.draw({ from: at(4, y), lengthMm: mm(18) })),
+    polygon([at(0, 0), at(100, 0), at(100, 84), at(0, 84)], "water"),
+    polygon([...far, at(100, 0), at(0, 0)], "paper"),
+    polyline(far, bold),
+    shade(grid, 38, 17, 6),
+    ...crownFromAbove(at(38, 11.4), mm(5.6)),
+    ...bankFromAbove(curved(edge), box, [at(22, 0).xMm, at(56, 0).xMm]),
+    ...[28, 42, 56].flatMap((y) => parts.flowArrow.draw({ from: at(4, y), lengthMm: mm(20) })),
     // Behind the point quick water meets slow water, and the slow water turns back.
-    smooth(grid, [59, 65], [70, 59], [84, 58], [100, 60], {
-      ink: "accent",
-      widthMm: 0.6,
-      dashMm: [1.6, 1.2],
-    }),
-    ...curl(grid, 76, 76),
+    smooth(grid, [60, 64], [70, 58], [84, 57], [100, 59], { ...bold, dashMm: [1.6, 1.2] }),
+    ...curl(grid, 74, 74),
     boulder(grid, 62, 29),
-    ...curl(grid, 70, 38),
-    ...seat(grid, 30, 81.5),
+    ...curl(grid, 70, 39),
+    ...shoal(grid, [
+      [41, 25, 10],
+      [70, 34, 0],
+      [68, 63.5, -8],
+      [82, 61.5, 0],
+      [79, 70, 12],
+    ]),
+    ...seat(grid, 30, 84),
   ];
 }
 
@@ -155,9 +223,9 @@ function smooth(
   return pathFrom(p, [curveTo(q, r, s)], stroke);
 }
 
-/** One stalk with a leaf to each side. */
+/** Stalks that stand out of the water together. */
 function reed({ xMm, yMm }: Point, mm: number): Item[] {
-  return [-0.5, 0, 0.5].map((lean) =>
+  return [-0.4, 0, 0.4].map((lean) =>
     polyline(
       [
         { xMm, yMm },
@@ -166,20 +234,6 @@ function reed({ xMm, yMm }: Point, mm: number): Item[] {
       thin,
     ),
   );
-}
-
-/** A crown from above with its scalloped rim, and the trunk with a few boughs in it. */
-function tree({ at, mm }: Hundredths, x: number, y: number, size: number): Item[] {
-  const around = (share: number, of: number, at360: number) => {
-    const turn = (at360 * 2 * Math.PI) / of;
-    return at(x + share * size * Math.cos(turn), y + share * size * Math.sin(turn));
-  };
-  const rim = Array.from({ length: 18 }, (_, i) => around(i % 2 === 0 ? 1.04 : 0.86, 18, i));
-  return [
-    polygon(curved(rim, true), "paper", thin),
-    ...[0, 1, 2, 3, 4].map((i) => polyline([at(x, y), around(0.55, 5, i + 0.3)], thin)),
-    circle(at(x, y), mm(0.16 * size), { fill: "ink" }),
-  ];
 }
 
 /** What lies in the shade of a tree on the bank. */
@@ -197,10 +251,7 @@ function curl({ at }: Hundredths, x: number, y: number): Item[] {
   return [pathFrom(a, [curveTo(b, c, d)], thin), ...arrow(d, at(x - 3, y + 2.4), thin, 1.8)];
 }
 
-/** Where you sit: a dot in a ring, with the way you look. */
+/** Where you sit, with your rod out over the water. */
 function seat({ at, mm }: Hundredths, x: number, y: number): Item[] {
-  return [
-    circle(at(x, y), Math.max(1, mm(1.8)), { fill: "accent" }),
-    ...arrow(at(x, y - 3), at(x, y - 11), accent, 2.6),
-  ];
+  return [polyline([at(x + 0.6, y - 4), at(x + 3, y - 21)], bold), ...anglerFromAbove(at(x, y), mm(1.35))];
 }

@@ -1,34 +1,10 @@
-import { accent, bold, circle, pathFrom, point, thin } from "../items.ts";
+import { bold, circle, point, thin } from "../items.ts";
 import type { Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { fish } from "../scenes/fish.ts";
 import { bed, dashed, float, hook, line, move, parted, shot, surfaceMm, water, weed } from "./sign-parts.ts";
 
 const midMm = 18;
-
-/** A bowl of groundbait. */
-const bowl = (): Item => ({
-  kind: "path",
-  steps: [
-    ["M", 6, 10],
-    ["C", 8, 24, 28, 24, 30, 10],
-  ],
-  stroke: bold,
-});
-
-/** Water on its top and in it, from one side of the bowl to the other. */
-const wavy = (y: number, halfMm: number): Item => {
-  const at = (share: number) => midMm + share * halfMm;
-  return {
-    kind: "path",
-    steps: [
-      ["M", at(-1), y],
-      ["C", at(-0.6), y - 1.6, at(-0.4), y + 1.6, at(0), y],
-      ["C", at(0.4), y - 1.6, at(0.6), y + 1.6, at(1), y],
-    ],
-    stroke: thin,
-  };
-};
 
 /** Signs that line, hook, bait and feed give. */
 export const tackleSigns = {
@@ -38,7 +14,25 @@ export const tackleSigns = {
       [midMm, 14],
     ]),
     ...hook(point(midMm, 20), 7),
-    pathFrom(point(22.5, 16), [["C", 27, 12, 28, 20, 31, 15]], accent),
+    // A skin with nothing in it: flat, creased, open at its end.
+    {
+      kind: "path",
+      steps: [
+        ["M", 22.4, 15.4],
+        ["C", 25, 12.6, 28, 14.6, 32.6, 12.4],
+        ["L", 31.4, 14.6],
+        ["L", 33.4, 16.2],
+        ["C", 29, 15.6, 26, 18.6, 22.4, 15.4],
+        ["Z"],
+      ],
+      fill: "paper",
+      stroke: thin,
+    },
+    line([
+      [25, 15],
+      [27.4, 15.8],
+      [29.6, 14.6],
+    ]),
   ],
   tangled: () => [
     ...water(),
@@ -160,7 +154,8 @@ export const tackleSigns = {
   ],
   "comes-out": () => [
     ...water(),
-    ...fish(point(33, 18), -13),
+    ...fish(point(33, 16), -13),
+    ...move(point(22, 20.6), point(33, 20.6)),
     line([
       [2, 0],
       [9, 9],
@@ -218,7 +213,21 @@ export const tackleSigns = {
       [28, 6, 0.6],
     ].map(([x = 0, y = 0, r = 0]) => circle(point(x, y), r, { fill: "ink" })),
   ],
-  porridge: () => [bowl(), wavy(12.4, 10.4), wavy(15, 8.2), wavy(17.6, 4.8)],
+  // What should be a ball has run flat, and drips.
+  porridge: () => [
+    circle(point(midMm, 8), 5, { stroke: dashed }),
+    ...move(point(midMm, 8), point(midMm, 15)),
+    {
+      kind: "path",
+      steps: [["M", 4, 21], ["C", 6, 18.6, 11, 20, midMm, 17.6], ["C", 25, 20, 30, 18.6, 32, 21], ["Z"]],
+      fill: "soft",
+    },
+    line([
+      [1, 21.2],
+      [35, 21.2],
+    ]),
+    ...[10, 15, 21.5, 27].map((x, i) => circle(point(x, 16.4 - (i % 2) * 2), 0.6, { fill: "soft" })),
+  ],
   "weed-on-hook": () => [
     line([
       [midMm, 0],

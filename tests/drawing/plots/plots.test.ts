@@ -75,7 +75,7 @@ describe("plots", () => {
     const said = texts.map(({ text }) => text).join(" ");
     for (const { label, sinks: shown } of [strung, bulk])
       for (const { tenthsS } of shown)
-        expect(said).toContain(`${label}: ${drawingKit.figures.time(tenthsS[9]!)}`);
+        expect(said).toContain(`${label} ${drawingKit.figures.time(tenthsS[9]!)}`);
   });
 
   test("the depths beside the plot end with the bed's own", () => {

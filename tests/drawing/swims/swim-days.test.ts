@@ -46,11 +46,19 @@ it("begins with the pace of the day of the soundings, and draws a faster one hig
   expect(drawing.description).toContain("0.25 m/s on 4 July 2026; 0.21 m/s on 15 August 2026");
 });
 
+it("names each day below its axis, the year once, and a single curve not at all", () => {
+  const said = ({ items }: ReturnType<typeof drawn>) =>
+    items.flatMap((item) => (item.kind === "text" ? [item.text] : []));
+  const depths = said(drawn("depth", "makebelieve-pool-willow"));
+  expect(depths).toEqual(expect.arrayContaining(["9 May", "18 July", "3 October 2026", "On the shelf"]));
+  expect(said(drawn("pace", "makebelieve-river-glide"))).not.toContain("Surface");
+});
+
 it("stays in its box, and is refused where it has no room", () => {
   for (const item of drawn("depth", "makebelieve-pool-willow").items) {
     if (item.kind !== "text") continue;
     const width = drawingKit.measure(item.text, item.sizeMm, item.face);
-    const left = item.anchor === "end" ? item.xMm - width : item.xMm;
+    const left = item.xMm - width * { start: 0, middle: 0.5, end: 1 }[item.anchor];
     expect([item.text, left >= -0.01, left + width <= box.widthMm + 0.01]).toEqual([item.text, true, true]);
   }
   expect(() => drawn("pace", "makebelieve-river-glide", { widthMm: 30, heightMm: 25 })).toThrow(NoRoomError);

@@ -1,0 +1,80 @@
+import type { FlowHang } from "../../core/flow/hang.ts";
+import { entry, first, neighbours } from "../../core/lists.ts";
+import { type Point, partWay, point, text } from "../items.ts";
+import type { DrawingKit } from "../kit.ts";
+import type { Item } from "../model.ts";
+import { parts } from "../parts/parts.ts";
+import { rotated } from "../transform.ts";
+import { tellHold } from "./tell-hang.ts";
+
+const hookMm = 2.8;
+
+/** A hook whose shank lies along its line. */
+export function hookOn(bend: Point, next: Point): Item[] {
+  const turn = (Math.atan2(next.xMm - bend.xMm, bend.yMm - next.yMm) * 180) / Math.PI;
+  return rotated(parts.hook.draw({ bend, heightMm: hookMm }), turn, bend);
+}
+
+/** Where a panel has its float, its bed and its sides. */
+export interface NamePlace {
+  readonly top: Point;
+  readonly scale: number;
+  readonly bedMm: number;
+  readonly leftMm: number;
+  readonly rightMm: number;
+  readonly textMm: number;
+}
+
+/** How each float is held, at the bait of its line; where line and hook leave no room, the key alone says it. */
+export function namesOf(hangs: readonly FlowHang[], place: NamePlace, kit: DrawingKit): Item[] {
+  const { top, scale, textMm } = place;
+  const drawn = hangs.map((hang) =>
+    hang.shape.map(({ xMm, depthMm }) => point(top.xMm + scale * xMm, top.yMm + scale * depthMm)),
+  );
+  const marks = drawn.flatMap((line) => [
+    ...neighbours(line).flatMap(([a, b]) => [0, 0.25, 0.5, 0.75, 1].map((share) => partWay(a, b, share))),
+    ...hookMarks(first(line), entry(line, 1)),
+  ]);
+  return hangs.flatMap((hang, i) => {
+    const said = tellHold(hang, kit);
+    const widthMm = kit.measure(said, textMm, "bold");
+    const isClear = ({ xMm, yMm }: Point) =>
+      marks.every(
+        (mark) =>
+          mark.xMm < xMm - 0.7 ||
+          mark.xMm > xMm + widthMm + 0.7 ||
+          mark.yMm < yMm - 0.9 * textMm ||
+          mark.yMm > yMm + 0.35 * textMm,
+      );
+    const at = nameStarts(first(entry(drawn, i)), hang.leadMm > 0, widthMm, place).find(isClear);
+    if (!at) return [];
+    // What stands here is in the way of the next one.
+    for (let x = at.xMm; x <= at.xMm + widthMm; x += 1) marks.push(point(x, at.yMm - 0.35 * textMm));
+    return [text(at, said, textMm, { face: "bold" })];
+  });
+}
+
+/** Places that a hook takes up, along its shank and round its bend. */
+function hookMarks(bend: Point, next: Point): Point[] {
+  const share = hookMm / (Math.hypot(next.xMm - bend.xMm, next.yMm - bend.yMm) || 1);
+  const eye = partWay(bend, next, share);
+  const aside = point((bend.yMm - eye.yMm) * 0.5, (eye.xMm - bend.xMm) * 0.5);
+  return [0, 0.5, 1].flatMap((along) => {
+    const on = partWay(bend, eye, along);
+    return [on, point(on.xMm + aside.xMm, on.yMm + aside.yMm), point(on.xMm - aside.xMm, on.yMm - aside.yMm)];
+  });
+}
+
+/** Where the words at a bait may start, the best first: below it, over the bed, above it; there from the bait on. */
+function nameStarts(bait: Point, isAhead: boolean, widthMm: number, place: NamePlace): Point[] {
+  const { bedMm, leftMm, rightMm, textMm } = place;
+  const lowestMm = bedMm - 0.4 * textMm;
+  const bases = [bait.yMm + 1 + 0.8 * textMm, lowestMm, bait.yMm - hookMm - 0.6, bait.yMm - hookMm - textMm];
+  const asides = [-2, 0, 2.5, 5, 8, 11, 14];
+  return bases
+    .filter((yMm) => yMm <= lowestMm)
+    .flatMap((yMm) =>
+      asides.map((aside) => point(isAhead ? bait.xMm - aside - widthMm : bait.xMm + aside, yMm)),
+    )
+    .filter(({ xMm }) => xMm > leftMm + 0.5 && xMm + widthMm < rightMm);
+}
