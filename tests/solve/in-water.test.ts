@@ -99,6 +99,16 @@ describe("a rig in running water", () => {
     }
   });
 
+  it("lets its feed drift with the mean pace of the water for as long as it falls", () => {
+    const { flow, assumed } = inWater(flowing);
+    for (const { paceMs, feed } of flow) {
+      expect(feed.afterS).toBeCloseTo(plainRig.depthsMm[0]! / 1000 / assumed.feedFallMs, 6);
+      // The mean of u ~ z^(1/7) over the depth is seven eighths of the surface's pace (Prandtl's seventh-root law).
+      const driftMm = feed.upstreamOfCastMm + feed.belowCastMm;
+      expect(driftMm / (1000 * paceMs * feed.afterS)).toBeCloseTo(7 / 8, 6);
+    }
+  });
+
   it("lets a float held top and bottom be stopped, where one held by its foot goes under", () => {
     const atFoot = inWater(flowing).holdBackMax;
     const float = { ...plainRig.float, attachment: "top and bottom" as const };
