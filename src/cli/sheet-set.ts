@@ -32,7 +32,7 @@ export function setText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): s
           share: figures.share(depth.lockShare),
         }),
       ],
-      [words("sheet.label.tip"), figures.small(depth.tipAsSetMm)],
+      [words("sheet.label.tip"), figures.tip(depth.tipAsSetMm)],
       [words("sheet.label.rod"), reach(solved, depth, kit)],
       [words("sheet.label.record"), record(solved, depth, kit)],
     ]),

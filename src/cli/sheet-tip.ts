@@ -8,23 +8,25 @@ import { columns, labelled, section } from "./sheet-layout.ts";
 /** What the tip shows: with the right load, with a shot more or fewer, and when a fish is there. */
 export function tipText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): string {
   const { words, figures } = kit;
-  const mm = figures.small;
   const { float, conditions } = solved.rig;
   const loadG = depth.pullG + solved.hookAndBaitPullG;
-  const band = mm(depth.tipUncertaintyMm);
+  const band = figures.tip(depth.tipUncertaintyMm);
   const sinkG = pullToSinkG(float, loadG, conditions);
   const lowest = depth.lineShot[0];
   return section(
     words("sheet.tip-says"),
     labelled([
-      [words("sheet.label.right"), words("sheet.tip", { tip: mm(depth.tipAsSetMm), band })],
+      [words("sheet.label.right"), words("sheet.tip", { tip: figures.tip(depth.tipAsSetMm), band })],
       ...depth.tipStates
         .filter(({ load }) => load !== "right" && sinkG > 0)
         .map(
           ({ load, changeG, tipShowingMm }) =>
             [
               words(`sheet.label.${keyOf(load)}`),
-              words("sheet.tip-off", { change: figures.mass(Math.abs(changeG)), tip: mm(tipShowingMm) }),
+              words("sheet.tip-off", {
+                change: figures.mass(Math.abs(changeG)),
+                tip: figures.tip(tipShowingMm),
+              }),
             ] as const,
         ),
       ...(sinkG > 0
@@ -36,7 +38,7 @@ export function tipText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): s
               words("sheet.label.lift"),
               words("sheet.lift", {
                 size: lowest.size,
-                lift: mm(liftMm(float, loadG, lowest.pullG, conditions)),
+                lift: figures.small(liftMm(float, loadG, lowest.pullG, conditions)),
                 band,
               }),
             ] as const,
@@ -49,10 +51,9 @@ export function tipText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): s
 }
 
 function effects({ shotEffects }: SolvedDepth, { words, figures }: SheetKit): TextTable {
-  const mm = figures.small;
-  const more = (tipMm: number | null) => (tipMm === null ? words("table.under") : mm(tipMm));
+  const more = (tipMm: number | null) => (tipMm === null ? words("table.under") : figures.tip(tipMm));
   const fewer = (tipMm: number | null | undefined) =>
-    tipMm === undefined ? words("table.blank") : tipMm === null ? words("table.flat") : mm(tipMm);
+    tipMm === undefined ? words("table.blank") : tipMm === null ? words("table.flat") : figures.tip(tipMm);
   return {
     head: [words("table.size"), words("table.one-fewer"), words("table.one-more")],
     rows: shotEffects.map(({ size, oneFewerMm, oneMoreMm }) => [size, fewer(oneFewerMm), more(oneMoreMm)]),

@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import { commands, runCli } from "../../src/cli/run.ts";
 import { cli, shippedRigs, temporaryFolder, writeContent } from "../support/cli.ts";
 import { hashesBelow } from "../support/files-below.ts";
+import { shippedLibrary } from "../support/shipped-library.ts";
 import { contentWith, edited } from "../support/smallest-content.ts";
 
 const content = (changes: Record<string, string | null> = {}) =>
@@ -73,7 +74,7 @@ describe("the sheet of a rig", () => {
     [["--depth", "1.8"], "--depth 1.8 is not understood; write it like 30 cm"],
     [["--depth", "NaN"], "is not understood"],
     [["--tip", "0mm"], "--tip 0mm must be more than nothing"],
-    [["--temp", "90C"], "--temp 90C is not water to fish in"],
+    [["--temp", "41C"], "--temp 41C is not water to fish in"],
     [["--metal", "gold"], "--metal gold is not known; there are lead, tin"],
     [["--tub", "no-such-file"], "there is no tub file no-such-file"],
     [["--wrong"], "unknown option '--wrong'"],
@@ -285,6 +286,8 @@ describe("a sheet made from the reader's own box", () => {
     const [, title] = /This rig can be made from the box: (.+)/.exec(report)!;
     expect((await fromShipped("first-session", "--box", "No 4, No 8", "--depth", "1 m")).result).not.toBe("");
     expect(title).not.toBe("Lift rig");
+    const offered = shippedLibrary.rigs.find((one) => title?.startsWith(one.title));
+    expect(offered?.rig.water).toBe("still");
   });
 
   it("does not guess at a box that cannot be read", async () => {

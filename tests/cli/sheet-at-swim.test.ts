@@ -41,3 +41,23 @@ it.each([
   expect(code).toBe(2);
   expect(report).toContain(said);
 });
+
+it("is for the middle depth, tells each tip to 5 mm, and offers no lead that the rule forbids", async () => {
+  const { result } = await sheet("straight-waggler-bulk");
+  // Its file names 2, 2.5 and 3 m.
+  expect(result).toContain("Set it for 2.5 m");
+  const [, tip] = /Tip showing +(\d+ mm)/.exec(result) ?? [];
+  expect(result).toMatch(new RegExp(`Right +${tip}, give or take`));
+  expect(result).toContain(`${tip}  Start here.`);
+  const tips = [...result.matchAll(/(\d+) mm(?:$|, give or take \d+ mm for| {2})/gm)].map(([, mm]) =>
+    Number(mm),
+  );
+  expect(tips.length).toBeGreaterThan(15);
+  expect(tips.filter((mm) => mm % 5 !== 0)).toEqual([]);
+  const [, table = ""] = /The same lock from other shot.*\n((?: {2}.*\n)+)/.exec(result) ?? [];
+  const [, , ...rows] = table.trim().split("\n");
+  const metals = rows.map((row) => row.trim().split(/ {2,}/)[0]);
+  expect(metals.length).toBeGreaterThan(3);
+  // No lead between 0.06 and 28.35 g in England and Wales: Control of Pollution (Anglers' Lead Weights) Regulations 1986.
+  expect(metals).not.toContain("lead");
+});
