@@ -54,13 +54,21 @@ export function rulerInMm(edge: CardEdge): number {
   return rulerBodyMm(edge) + 0.6;
 }
 
-/** Below a ruler's end, for its unit [mm]. */
-const unitRoomMm = 4.2;
+/** Above a ruler's 0 or, on a card that has not so much, below its end, for its unit [mm]. */
+const unitRoomMm = { above: 8, below: 4.2 } as const;
 
-/** Where a true ruler of centimetres or inches along the left edge of a card so high has its 0 [mm]. */
-function rulerTopMm(heightMm: number, { cardUnits, unitMm }: Ruler): number {
-  const spareMm = heightMm - cardUnits * unitMm;
-  return Math.min(spareMm / 2, spareMm - unitRoomMm);
+/** Where a true ruler of centimetres or inches along the left edge of a card so high has its 0 and its unit [mm]. */
+function rulerAlong(heightMm: number, { cardUnits, unitMm }: Ruler) {
+  const lengthMm = cardUnits * unitMm;
+  const spareMm = heightMm - lengthMm;
+  const sizeMm = figurePt * mmPerPoint;
+  if (spareMm / 2 >= unitRoomMm.above) {
+    const topMm = spareMm / 2;
+    return { topMm, endMm: topMm + lengthMm, unitAtMm: topMm - 0.4 * sizeMm };
+  }
+  const topMm = Math.min(spareMm / 2, spareMm - unitRoomMm.below);
+  const endMm = topMm + lengthMm;
+  return { topMm, endMm: endMm + unitRoomMm.below, unitAtMm: endMm + 0.9 * sizeMm };
 }
 
 const asArtifact = (items: readonly Item[]): Item => ({
@@ -71,10 +79,10 @@ const asArtifact = (items: readonly Item[]): Item => ({
   items,
 });
 
-/** The ruler's ticks, 0 at its head, and its unit below its end. */
+/** The ruler's ticks, 0 at its head, and its unit. */
 export function rulerTicks(heightMm: number, { whiteMm }: CardEdge, scale: Ruler): Item[] {
   const { unit, unitMm, parts, cardUnits } = scale;
-  const top = rulerTopMm(heightMm, scale);
+  const { topMm: top, unitAtMm: yMm } = rulerAlong(heightMm, scale);
   const steps = Array.from({ length: cardUnits * parts + 1 }, (_, part): PathStep[] => {
     const yMm = top + (part * unitMm) / parts;
     const tick = part % parts === 0 ? tickMm.ten : (2 * part) % parts === 0 ? tickMm.five : tickMm.one;
@@ -84,7 +92,6 @@ export function rulerTicks(heightMm: number, { whiteMm }: CardEdge, scale: Ruler
     ];
   }).flat();
   const sizeMm = figurePt * mmPerPoint;
-  const yMm = top + cardUnits * unitMm + 0.9 * sizeMm;
   const named: Item = { ...plainText, xMm: whiteMm + 0.5, yMm, text: unit, sizeMm };
   return [asArtifact([{ kind: "path", steps, stroke: rulerStroke }, named])];
 }
@@ -103,9 +110,9 @@ interface Stretch {
  */
 export function rulerFigures(heightMm: number, edge: CardEdge, scale: Ruler, beside: Stretch): Item[] {
   const { unitMm, cardUnits } = scale;
-  const top = rulerTopMm(heightMm, scale);
+  const { topMm: top, endMm } = rulerAlong(heightMm, scale);
   const fromMm = Math.max(top, beside.fromMm);
-  const toMm = Math.min(top + cardUnits * unitMm + unitRoomMm, beside.toMm);
+  const toMm = Math.min(endMm, beside.toMm);
   const sizeMm = figurePt * mmPerPoint;
   const xMm = edge.whiteMm + tickMm.ten + 0.3;
   const bodyMm = rulerBodyMm(edge);

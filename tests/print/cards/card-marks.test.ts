@@ -168,3 +168,14 @@ test.each(units.flatMap((unit) => formats.map((format) => [unit, format] as cons
     }
   },
 );
+
+test("a ruler with room above its 0 has its unit there, where nothing stands beside it", () => {
+  for (const unit of units) {
+    const { ruler } = makeFigures(unit, drawingKit.words, "en");
+    const [lines, named] = flatItems(rulerTicks(148, { whiteMm: 6.35 }, ruler));
+    if (lines?.kind !== "path" || named?.kind !== "text") throw new Error("a ruler has lines and a unit");
+    const ticks = lines.steps.flatMap((step) => (step[0] === "M" ? [step[2]] : []));
+    expect(named.yMm).toBeLessThan(Math.min(...ticks) - 0.5);
+    expect(named.yMm).toBeGreaterThan(Math.min(...ticks) - 3);
+  }
+});
