@@ -4,6 +4,7 @@ import type { Message } from "../model/message.ts";
 import { type LeftOut, type MessageCode, type MessageValues, messageTable } from "../model/message-table.ts";
 import { cardLacks, doesNotFit, noRoom } from "./layout-words.ts";
 import { planWords } from "./plan-words.ts";
+import { rigWords } from "./rig-words.ts";
 import { sessionWords } from "./session-words.ts";
 import { swimWords } from "./swim-words.ts";
 import { badLink, missingAttribute, noSign, slippedWords } from "./text-words.ts";
@@ -130,7 +131,13 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
     hint: `say between the brackets what it shows, such as ![The swim below the weir](../images/${v.name})`,
   }),
   "file-not-read": (v) => v,
-  "unknown-key": (v) => wrongName(`unknown key "${v.key}"`, v.key, v.allowed),
+  "unknown-key": (v) =>
+    v.comma === undefined
+      ? wrongName(`unknown key "${v.key}"`, v.key, v.allowed)
+      : {
+          reason: `unknown key "${v.key}"`,
+          hint: `a comma parts two keys of a group; write a point, as in ${v.comma}`,
+        },
   "missing-key": (v) => ({ reason: `"${v.key}" is missing`, hint: `add a line \`${v.key}: …\`` }),
   "missing-attribute": missingAttribute,
   "missing-label": (v) => ({
@@ -171,7 +178,7 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
     hint: `give it a number of its own, such as ${v.free}`,
   }),
   "still-water-key": (v) => ({
-    reason: `"${v.key}" tells of a current, and this rig is for still water: nothing is made of it`,
+    reason: `"${v.key}" tells of a current, and this ${v.of} is ${v.of === "rig" ? "for still" : "still"} water: nothing is made of it`,
     hint: "take it out, or write water: flowing",
   }),
   "unknown-feed": (v) => ({
@@ -200,12 +207,9 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
     hint: "change the rig, add it to the kit, or take the rig out of the kit's `rigs`",
   }),
   ...planWords,
+  ...rigWords,
   ...swimWords,
   ...sessionWords,
-  "rig-without-kit": (v) => ({
-    reason: `"${v.title}" is a first rig, and no kit is for it`,
-    hint: `name it under \`rigs\` of a kit: ${v.kits.join(", ")}`,
-  }),
   "size-in-no-tub": (v) => ({
     reason: `the text speaks of ${v.size}, which is not in "${v.tub}"`,
     hint: `sizes there: ${v.allowed.join(", ")}`,
@@ -217,10 +221,6 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
   "hook-against-bait": (v) => ({
     reason: `a hook ${v.hook} does not suit ${v.bait}, which asks for ${v.allowed}`,
     hint: "give the rig another hook or bait, or mend `hooks` of the bait",
-  }),
-  "rig-not-for-fish": (v) => ({
-    reason: `the notes on ${v.fish} lead to "${v.rig}", which does not name it under \`catches\``,
-    hint: `rigs that name it: ${v.allowed.join(", ") || "none"}`,
   }),
   "hard-to-read": (v) => ({
     reason: `the lesson needs a reader of ${v.age} (grade ${v.grade}, Flesch–Kincaid); it should stay below grade ${v.gradeBelow}, which is for readers under ${v.ageBelow}`,
@@ -237,18 +237,6 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
   "lesson-not-linked": (v) => ({
     reason: `no text leads to the lesson "${v.title}"`,
     hint: "link to it from the lesson before it",
-  }),
-  "rig-not-taught": (v) => ({
-    reason: `no lesson teaches "${v.title}"`,
-    hint: "link to it from a lesson, or show its drawing there",
-  }),
-  "rig-title-taken": (v) => ({
-    reason: `"${v.title}" is the title of ${v.by}, too: readers and cards cannot tell the two apart`,
-    hint: "call one of them something else",
-  }),
-  "rig-shows-another": (v) => ({
-    reason: `the text of "${v.title}" shows figures of the rig "${v.another}" and none of its own`,
-    hint: `write rig=${v.id} where its own are meant, which is so in most texts that were copied`,
   }),
   "setting-in-note": (v) => ({
     reason: `the note says "${v.found}", but the rig is set ${v.setting}`,

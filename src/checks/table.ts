@@ -3,6 +3,7 @@ import { baitInNote } from "./bait-in-note.ts";
 import { basisInWords } from "./basis-in-words.ts";
 import type { Checked, ContentCheck } from "./check.ts";
 import { copiedRigs } from "./copied-rigs.ts";
+import { farDates } from "./far-dates.ts";
 import { hookForBait } from "./hook-for-bait.ts";
 import { kitForRig } from "./kit-for-rig.ts";
 import { knownFeed } from "./known-feed.ts";
@@ -15,6 +16,7 @@ import { settingInNote } from "./setting-in-note.ts";
 import { sizeInTub } from "./size-in-tub.ts";
 import { stillWaterKeys } from "./still-water-keys.ts";
 import { swimsAsFound } from "./swims.ts";
+import { thickHookLengths } from "./thick-hook-lengths.ts";
 import { typedFigures } from "./typed-figures.ts";
 import { unexplainedTerms } from "./unexplained-terms.ts";
 import { unlinkedLessons } from "./unlinked-lessons.ts";
@@ -29,6 +31,8 @@ export const contentChecks = {
   "unlinked lessons": unlinkedLessons,
   "untaught rigs": untaughtRigs,
   "copied rigs": copiedRigs,
+  "thick hook lengths": thickHookLengths,
+  "far dates": farDates,
   "coaches' plans": plansOfCoaches,
   "swims as found": swimsAsFound,
   "typed figures": typedFigures,

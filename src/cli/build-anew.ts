@@ -10,6 +10,7 @@ import { type Building, type Built, type Options, partsOf } from "./building.ts"
 import { type Progress, UsageError } from "./command.ts";
 import { startCrew } from "./crew/crew.ts";
 import { keptOf } from "./kept-on-shelf.ts";
+import { noSuch } from "./no-such.ts";
 import { tell } from "./tell.ts";
 
 /** Makes a guide and writes it; what is wrong with it is told, and then nothing is written. */
@@ -59,8 +60,7 @@ function sheetChoice({ rigs, copies }: Options, solved: Solved): NonNullable<Bui
   const names = rigs === undefined ? undefined : String(rigs).split(",");
   const known = solved.rigs.map(({ rig }) => rig.id);
   const unknown = names?.find((name) => !known.includes(name));
-  if (unknown !== undefined)
-    throw new UsageError(`there is no rig "${unknown}"; there are ${known.join(", ")}`);
+  if (unknown !== undefined) throw noSuch("rig", unknown, known);
   if (copies !== undefined && !/^[1-9]\d{0,2}$/.test(String(copies))) {
     throw new UsageError(`--copies ${copies} is not understood; write a number from 1 to 999`);
   }

@@ -16,6 +16,7 @@ import { limits } from "../model/limits.ts";
 import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
+import { noSuch } from "./no-such.ts";
 import { namesIn, sessionStart } from "./start-session.ts";
 import { shelfStart } from "./start-shelf.ts";
 import { linesOnDisk } from "./tell.ts";
@@ -118,10 +119,12 @@ async function copyOf(
   }
   const { library } = read;
   const entry = library.rigs.find((rig) => rig.id === from);
-  if (!entry) {
-    const known = library.rigs.map((rig) => rig.id).join(", ");
-    throw new UsageError(`there is no rig "${from}" to copy; there are ${known}`);
-  }
+  if (!entry)
+    throw noSuch(
+      "rig",
+      from,
+      library.rigs.map((rig) => rig.id),
+    );
   const pages = pagesOf(published(library, library.leftOut));
   const text = await reading(entry.path, () => readFileSync(entry.path, "utf8"));
   return copiedRig(text, from, id, (url) => !leadsNowhere(url, entry, pages));

@@ -19,7 +19,7 @@ export const previewCommand: CliCommand = {
       .option("--port <number>", "port to serve at; 0 for any that is free", "8642"),
   async run(_args, options, terminal) {
     const { folders, shipped } = await contentFolders(options);
-    if (!/^\d{1,5}$/.test(String(options.port))) {
+    if (!/^\d{1,5}$/.test(String(options.port)) || Number(options.port) > 65_535) {
       throw new UsageError(`--port ${options.port} is not understood; write a number from 0 to 65535`);
     }
     const store = keptOf(folders);

@@ -11,8 +11,9 @@ import { boxInWater, fromBox, rigThatCan, worthBuying } from "../solve/from-box.
 import { solveWholly } from "../solve/solve-wholly.ts";
 import { reasonText, severityOf } from "../words/reason.ts";
 import { hazardText } from "./choose-text.ts";
-import { type CliCommand, exitCodes, UsageError } from "./command.ts";
+import { type CliCommand, exitCodes } from "./command.ts";
 import { withContentOption } from "./content-option.ts";
+import { noSuch } from "./no-such.ts";
 import { rightContent } from "./right-content.ts";
 import { boxAsked, changedRig, lengthAsked, type Options } from "./sheet-options.ts";
 import { depthTold, sheetText } from "./sheet-text.ts";
@@ -86,7 +87,11 @@ function solvedFromBox(rig: Rig, box: Tub, options: Options, read: Read): Answer
 function rigNamed(name: string, { library }: Read): Rig {
   const entry = library.rigs.find(({ id }) => id === name);
   if (entry) return entry.rig;
-  throw new UsageError(`there is no rig "${name}"; there are ${library.rigs.map(({ id }) => id).join(", ")}`);
+  throw noSuch(
+    "rig",
+    name,
+    library.rigs.map(({ id }) => id),
+  );
 }
 
 function told(finding: Finding, { library, kit }: Read): string {

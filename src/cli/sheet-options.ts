@@ -55,7 +55,10 @@ export function quantityAsked(options: Options, name: string, kind: QuantityKind
   if (text === undefined) return undefined;
   const read = parseQuantity(kind, String(text));
   if (read.ok) return read.value;
-  throw new UsageError(`--${name} ${text} is not understood; write it like ${read.examples.join(" or ")}`);
+  const like = /^\d+,\d/.test(String(text))
+    ? `${String(text).replace(",", ".")}, with a point for the comma`
+    : read.examples.join(" or ");
+  throw new UsageError(`--${name} ${text} is not understood; write it like ${like}`);
 }
 
 /** What the reader has in the box, in the metals of a tub where none is said; undefined where the option was not given. */

@@ -3,18 +3,16 @@ import type { Rig } from "../model/rig.ts";
 import type { Spot, SwimEntry } from "../model/swim.ts";
 import { conditionsAt } from "../solve/choosing/conditions-at.ts";
 import { UsageError } from "./command.ts";
+import { noSuch } from "./no-such.ts";
 import { type Options, quantityAsked } from "./sheet-options.ts";
 
 /** @throws UsageError that names the swims that there are */
 export function swimNamed(name: string, { library }: Read): SwimEntry {
   const swim = library.swims.find(({ id }) => id === name);
   if (swim) return swim;
-  const known = library.swims.map(({ id }) => id).join(", ");
-  throw new UsageError(
-    known === ""
-      ? `there is no swim "${name}", nor any other; begin one with dotdown new swim ${name}`
-      : `there is no swim "${name}"; there are ${known}`,
-  );
+  const known = library.swims.map(({ id }) => id);
+  if (known.length > 0) throw noSuch("swim", name, known);
+  throw new UsageError(`there is no swim "${name}", nor any other; begin one with dotdown new swim ${name}`);
 }
 
 /** The place that was asked for, or all of the swim. */

@@ -118,6 +118,7 @@ function laidOver(over: YamlSource, under: YamlSource, levels: number): YamlSour
     warnings: over.warnings,
     placeOf: (path) => ofPath(path).placeOf(path),
     noteBehind: (path) => ofPath(path).noteBehind(path),
+    typed: (path) => ofPath(path).typed(path),
     placeOfKey: (path, key) => ofPath([...path, key]).placeOfKey(path, key),
   };
 }

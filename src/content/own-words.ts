@@ -24,6 +24,23 @@ function withSentence(tree: Asked, [step = "", ...rest]: readonly string[], gaps
   return { ...tree, [step]: inner };
 }
 
+/** Plurals that languages have. Source: Unicode CLDR, plural rules. */
+const plurals: readonly string[] = ["zero", "one", "two", "few", "many", "other"];
+
+/** What of a sentence's braces is no gap, or a plural that some number would have no words in. */
+function wrongBraces(sentence: string): string | undefined {
+  if (/[{}]/.test(sentence.replace(gapPattern, "")))
+    return "a brace in it belongs to no gap; write gaps like {depth}, and plurals like {count, plural, one {# rig} other {# rigs}}";
+  for (const [, gap = "", texts = ""] of sentence.matchAll(gapPattern)) {
+    if (texts === "") continue;
+    const names = [...texts.matchAll(/(\w+) \{/g)].map(([, name = ""]) => name);
+    const odd = names.find((name) => !plurals.includes(name));
+    if (odd !== undefined) return `no language has a plural "${odd}"; there are ${plurals.join(", ")}`;
+    if (!names.includes("other")) return `{${gap}} has no words for all other numbers; add other {…}`;
+  }
+  return undefined;
+}
+
 /** Words that the tool never asks for, and gaps that it never fills: each is an error at its place. */
 export function checkOwnWords({ value, yaml }: Read<WordTree>, reading: Reading): void {
   const look = (words: WordTree, group: Asked, path: readonly string[]): void => {
@@ -42,7 +59,11 @@ export function checkOwnWords({ value, yaml }: Read<WordTree>, reading: Reading)
   };
   const wrongForm = (key: string, expected: string, found: string, place: Place) =>
     reading.error(place, "wrong-type", { key, expected, found });
+  const wrong = (problem: string, path: readonly string[]) =>
+    reading.error(yaml.placeOf(path), "not-valid", { key: String(path.at(-1)), problem });
   const checkGaps = (sentence: string, gaps: readonly string[], path: readonly string[]) => {
+    const problem = wrongBraces(sentence);
+    if (problem !== undefined) wrong(problem, path);
     for (const [, gap = ""] of sentence.matchAll(gapPattern)) {
       if (gaps.includes(gap)) continue;
       const allowed = gaps.map((name) => `{${name}}`);

@@ -168,7 +168,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
   const logo = typed.look?.logo;
   if (logo !== undefined) reading.lookUp(images, logo, "picture in images/", yaml.placeOf(["look", "logo"]));
   lookUpFont(typed.look?.font, yaml.placeOf(["look", "font"]), reading);
-  const guide = guideOf(typed);
+  const guide = guideOf(read.guide, reading);
   const floats = byId(read.floats.flatMap((one) => linkFloat(one, scale, reading) ?? []));
   const baits = byId(read.baits.map((one) => linkBait(one, reading)));
   noHookTwice(read.hooks, reading);

@@ -10,9 +10,15 @@ import { Reading } from "./reading.ts";
 import { isLanguageTag } from "./schema/guide-schema.ts";
 import type { Source } from "./world.ts";
 
-const wordTreeSchema: z.ZodType<WordTree> = z.lazy(() =>
-  z.record(z.string(), z.union([z.string(), wordTreeSchema])),
-);
+const wordTreeSchema = z.record(z.string(), z.unknown()).superRefine((tree, context) => {
+  const look = (value: unknown, path: readonly string[]): void => {
+    if (typeof value === "string") return;
+    if (typeof value !== "object" || value === null || Array.isArray(value))
+      context.addIssue({ code: "invalid_type", expected: "string", path: [...path], input: value });
+    else for (const [key, below] of Object.entries(value)) look(below, [...path, key]);
+  };
+  look(tree, []);
+}) as unknown as z.ZodType<WordTree>;
 
 /** A file with nothing but comments is one without words yet. */
 const wordsSchema: z.ZodType<WordTree> = z.preprocess((typed) => typed ?? {}, wordTreeSchema);
@@ -65,7 +71,8 @@ function otherLanguages(
     const tag = /^words\/(.*)\.yaml$/s.exec(path)?.[1];
     if (tag === undefined || fromLibrary || read.includes(tag)) return [];
     const reason = `the file is not read: the guide is in "${language}"`;
-    const hint = `say \`language: ${tag}\` in guide.yaml, or call it ${language}.yaml`;
+    const said = isLanguageTag(tag) ? `say \`language: ${tag}\` in guide.yaml, or ` : "";
+    const hint = `${said}call it ${language}.yaml`;
     return [message("file-not-read", { file }, { reason, hint })];
   });
 }

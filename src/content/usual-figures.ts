@@ -32,6 +32,8 @@ const table = new Map<string, readonly Usual[]>(
       usual("whip", "length", "1 m", "16 m"),
       usual("feed/portion", "volume", "0.1 ml", "2 l"),
       usual("feed/every", "time", "5 s", "2 h"),
+      usual("feed/for", "time", "10 min", "24 h"),
+      usual("overdepth", "length", "-5 m", "1 m"),
       usual("loading/gap", "length", "2 cm", "2 m"),
     ],
     floats: [usual("profile/*/diameter", "length", "0.5 mm", "60 mm")],
@@ -41,7 +43,19 @@ const table = new Map<string, readonly Usual[]>(
     "guide.yaml": [
       usual("rod-length", "length", "1 m", "12 m"),
       usual("lead-rule/allowed-up-to", "mass", "0 g", "1 g"),
+      usual("plummets/*/mass", "mass", "0.5 g", "60 g"),
     ],
+    swims: [
+      usual("lines/*/soundings/*/depth", "length", "0 m", "20 m"),
+      usual("lines/*/soundings/*/from-bank", "length", "0 m", "100 m"),
+      usual("pace", "pace", "0.01 m/s", "3 m/s"),
+    ],
+    notes: [usual("level", "length", "-5 m", "5 m"), usual("pace", "pace", "0.01 m/s", "3 m/s")],
+    shelves: [
+      usual("pack/line-for-each", "length", "5 cm", "3 m"),
+      usual("pack/main-line", "length", "1 m", "200 m"),
+    ],
+    sessions: [usual("hours", "time", "30 min", "14 h"), usual("hook-bait", "volume", "0 ml", "2 l")],
   }),
 );
 

@@ -27,6 +27,8 @@ export interface YamlSource {
   placeOf(path: readonly PathStep[]): Place;
   /** What stands behind a # in the line of a value that is empty. */
   noteBehind(path: readonly PathStep[]): string | undefined;
+  /** The value at a path as it was typed, such as a number with its noughts. */
+  typed(path: readonly PathStep[]): string;
   /** Place of a key itself, for keys that should not be there. */
   placeOfKey(path: readonly PathStep[], key: string): Place;
 }
@@ -56,6 +58,7 @@ export function readYaml(text: string, file: string, lineOffset = 0, keep: Keep 
       return { file, line: line + lineOffset, column };
     },
     noteBehind: (path) => parsed().source.noteBehind(path),
+    typed: (path) => parsed().source.typed(path),
     placeOfKey: (path, key) => parsed().source.placeOfKey(path, key),
   };
 }
@@ -89,6 +92,7 @@ function parseYaml(text: string, file: string, lineOffset: number) {
       const at = found(path)?.range?.[0] ?? 0;
       return /^[^\n]*?(#[^\n]*)/.exec(text.slice(at))?.[1]?.trim();
     },
+    typed: (path) => text.slice(...(found(path)?.range?.slice(0, 2) ?? [0, 0])),
     placeOfKey: (path, key) => {
       const node = found(path);
       const pair = isMap(node) ? node.items.find((item) => keyOf(item) === key) : undefined;

@@ -66,7 +66,12 @@ export const messageTable = {
   "image-in-sentence": error(),
   "no-alt-text": error<{ readonly name: string }>(),
   "file-not-read": warning<{ readonly reason: string; readonly hint: string }>(),
-  "unknown-key": error<{ readonly key: string; readonly allowed: Names }>(),
+  "unknown-key": error<{
+    readonly key: string;
+    readonly allowed: Names;
+    /** The number with a point, where a comma between keys stands for one. */
+    readonly comma?: string;
+  }>(),
   "missing-key": error<{ readonly key: string }>(),
   "missing-attribute": error<{
     readonly name: string;
@@ -114,7 +119,7 @@ export const messageTable = {
   }>(),
   "duplicate-name": error<{ readonly found: string }>(),
   "order-taken": warning<{ readonly order: number; readonly by: string; readonly free: number }>(),
-  "still-water-key": warning<{ readonly key: string }>(),
+  "still-water-key": warning<{ readonly key: string; readonly of: "rig" | "swim" }>(),
   "unknown-feed": warning<{ readonly feed: string; readonly baits: Names }>(),
   "falling-profile": error<{ readonly at: number; readonly before: number }>(),
   "band-upside-down": error<{ readonly key: string }>(),
@@ -142,6 +147,8 @@ export const messageTable = {
   "term-not-used": warning<{ readonly term: string }>(),
   "lesson-not-linked": warning<{ readonly title: string }>(),
   "rig-not-taught": warning<{ readonly title: string }>(),
+  "thick-hook-length": warning(),
+  "date-far-off": warning<{ readonly key: string; readonly date: string; readonly edition: string }>(),
   "rig-title-taken": warning<{ readonly title: string; readonly by: string }>(),
   "rig-shows-another": warning<{ readonly title: string; readonly another: string; readonly id: string }>(),
   "lesson-without-plan": warning<{ readonly title: string; readonly file: string }>(),

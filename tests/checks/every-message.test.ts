@@ -426,6 +426,20 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
       "hint: link to it from a lesson, or show its drawing there",
     ],
   },
+  "thick-hook-length": {
+    of: rig("diameter: 0.14 mm", "diameter: 0.24 mm"),
+    says: [
+      "content/rigs/plain.md:7:42 warning the hook length is thicker than the main line: fish see it first, and a snag costs the whole rig",
+      "hint: take finer line for the hook length, or look at both diameters",
+    ],
+  },
+  "date-far-off": {
+    of: sampleSwim("sounded: 2026", "sounded: 2036"),
+    says: [
+      'content/swims/pond.yaml:4:10 warning "sounded" is 2036-04-11, more than a year after the day of this edition, 2026-11-20',
+      "hint: look at its year, or give guide.yaml the day of a new edition",
+    ],
+  },
   "rig-title-taken": {
     of: { "rigs/second.md": contentWith({})["rigs/plain.md"]!.replace("rig=plain", "rig=second") },
     says: [

@@ -23,6 +23,7 @@ it("runs every check and only warns", () => {
       "plans/second.md": samplePlan(),
       "troubles.yaml": "- { sign: It sinks., causes: [Shot.], do: [Add a No 1.] }\n",
       ...sampleSwim("depth: 1.1 m", "depth: 1.3 m"),
+      "swims/later.yaml": sampleSwim("2026", "2036")["swims/pond.yaml"]!,
       "species/roach.yaml": "title: Roach\nasks: A bait.\n",
       "species/tench.yaml":
         'title: Tench\nasks: A bait.\nnotes: "Use the [plain rig](../rigs/plain.html)."\n',
@@ -35,13 +36,15 @@ it("runs every check and only warns", () => {
         "Fish it over depth. It hangs the bait half way down. So does :figure[]{rig=other of=tip}.",
       )
         ["rigs/plain.md"]!.replace("what: grubs", "what: unicorns")
-        .replace("level:", "held-back: 40 %\nlevel:"),
+        .replace("level:", "held-back: 40 %\nlevel:")
+        .replace("0.14 mm", "0.24 mm"),
       "glossary.yaml": "- { term: eddy, meaning: Water that turns. }\n",
     }),
   );
   expect(messages.map(({ code }) => code).sort()).toEqual([
     "bait-in-note",
     "basis-in-words",
+    "date-far-off",
     "hard-to-read",
     "hook-against-bait",
     "lesson-not-linked",
@@ -58,6 +61,7 @@ it("runs every check and only warns", () => {
     "swim-hazard-untold",
     "term-not-explained",
     "term-not-used",
+    "thick-hook-length",
     "typed-figure",
     "unknown-feed",
   ]);

@@ -242,7 +242,8 @@ describe("new", () => {
     [["boat", "x"], "Allowed choices are rig, float, lesson"],
     [["rig", "our pond"], "our pond cannot be a name: the file's name has a space"],
     [["rig", "../pond"], 'the file\'s name has "." (U+002E) in it'],
-    [["rig", "x", "--like", "nothing"], 'there is no rig "nothing" to copy; there are avon-bulk'],
+    [["rig", "x", "--like", "nothing"], 'there is no rig "nothing"; allowed: avon-bulk'],
+    [["rig", "x", "--like", "rigs/Margin.md"], 'there is no rig "rigs/Margin.md"; did you mean "margin"?'],
     [["bait", "x", "--like", "margin"], "--like copies a rig; a bait is begun without it"],
   ])("refuses %j with what to write instead", async (words, said) => {
     const folder = temporaryFolder();

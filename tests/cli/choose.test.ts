@@ -53,7 +53,7 @@ it("gives the same as data", async () => {
 });
 
 it.each([
-  [["nowhere"], 'there is no swim "nowhere"; there are makebelieve-canal-wide'],
+  [["nowhere"], 'there is no swim "nowhere"; allowed: makebelieve-canal-wide'],
   [["makebelieve-pool-willow", "--spot", "moon"], 'has no place "moon"; there are On the shelf'],
   [["makebelieve-pool-willow", "--fish", "shark"], "--fish: the guide knows no shark; it knows"],
   [["makebelieve-pool-willow", "--level", "much"], "--level much is not understood; write it like"],

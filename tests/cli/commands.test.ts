@@ -121,7 +121,7 @@ describe("the sheet of a rig", () => {
   it("knows the rigs by name", async () => {
     const { code, report } = await cli("sheet", "nothing", "--content", content());
     expect(code).toBe(2);
-    expect(report).toContain('there is no rig "nothing"; there are plain');
+    expect(report).toContain('there is no rig "nothing"; allowed: plain');
   });
 });
 

@@ -23,7 +23,7 @@ it("moves its depth with the level of the water, and takes the pace of a river",
 });
 
 it.each([
-  [["first-session", "--swim", "moon"], 'there is no swim "moon"; there are makebelieve-canal-wide'],
+  [["first-session", "--swim", "moon"], 'there is no swim "moon"; allowed: makebelieve-canal-wide'],
   [
     ["first-session", "--swim", "makebelieve-pool-willow"],
     "has several places; say which with --spot: On the shelf",

@@ -50,7 +50,7 @@ function made(form: Form): fc.Arbitrary<unknown> {
   if (form.type === "boolean") return fc.boolean();
   if (form.type !== "string") throw new Error(`no value is known for ${JSON.stringify(form)}`);
   if (form.format === "date")
-    return fc.date({ min: new Date(0), max: new Date("2100"), noInvalidDate: true }).map(dayOf);
+    return fc.date({ min: new Date("2000"), max: new Date("2099-12-31"), noInvalidDate: true }).map(dayOf);
   return form.pattern === undefined ? fc.string() : fc.stringMatching(asciiOf(form.pattern));
 }
 

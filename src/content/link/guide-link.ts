@@ -1,9 +1,20 @@
 import type { z } from "zod";
 import type { Guide } from "../../model/library.ts";
+import type { Read, Reading } from "../reading.ts";
 import type { guideSchema } from "../schema/guide-schema.ts";
 
+/** Says where lead is allowed again above less than it is allowed up to. */
+function leadRuleInOrder({ value, yaml }: Read<z.output<typeof guideSchema>>, reading: Reading): void {
+  const { "allowed-up-to": upTo, "allowed-above": above } = value["lead-rule"];
+  if (above === undefined || above >= upTo) return;
+  const problem = "lead is allowed again above this, so it cannot be less than allowed-up-to";
+  reading.error(yaml.placeOf(["lead-rule", "allowed-above"]), "not-valid", { key: "allowed-above", problem });
+}
+
 /** What `guide.yaml` says, by the names that the rest of the house has for it. */
-export function guideOf(typed: z.output<typeof guideSchema>): Guide {
+export function guideOf(read: Read<z.output<typeof guideSchema>>, reading: Reading): Guide {
+  leadRuleInOrder(read, reading);
+  const typed = read.value;
   const lead = typed["lead-rule"];
   return {
     title: typed.title,

@@ -4,6 +4,7 @@ import type { Library } from "../../model/library.ts";
 import type { SwimNotes } from "../../model/swim-notes.ts";
 import type { Read, Reading } from "../reading.ts";
 import type { notesSchema } from "../schema/notes-schema.ts";
+import { eachOnce } from "../taken-twice.ts";
 import { knownFish } from "./known-fish.ts";
 
 type Typed = z.output<typeof notesSchema>;
@@ -15,11 +16,14 @@ export function linkNotes(read: Read<Typed>, shelves: Shelves, reading: Reading)
   const swim = reading.lookUp(byId(shelves.swims), value.swim, "swim", yaml.placeOf(["swim"]));
   if (!swim) return undefined;
   const spots = new Map(swim.spots.map((spot) => [spot.title, spot]));
+  const placeOf = (at: number) => yaml.placeOf(["depths", at, "spot"]);
+  eachOnce(
+    reading,
+    value.depths.map(({ spot }) => spot),
+    placeOf,
+  );
   const depths = value.depths.flatMap(({ spot, depth }, at) => {
-    const place = yaml.placeOf(["depths", at, "spot"]);
-    if (value.depths.findIndex((one) => one.spot === spot) < at)
-      reading.error(place, "duplicate-name", { found: spot });
-    const found = reading.lookUp(spots, spot, "place of this swim", place);
+    const found = reading.lookUp(spots, spot, "place of this swim", placeOf(at));
     return found ? [{ spot: found.title, depthMm: depth }] : [];
   });
   const rigs = value.rigs.flatMap(({ rig: name, spot, worked, catches }, at) => {

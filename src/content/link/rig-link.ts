@@ -14,6 +14,7 @@ import type {
 import type { Hook, Rig } from "../../model/rig.ts";
 import type { Reading, ReadProse } from "../reading.ts";
 import type { loadingSchema, rigSchema } from "../schema/rig-schema.ts";
+import { eachOnce } from "../taken-twice.ts";
 import type { YamlSource } from "../yaml-source.ts";
 
 /** What a rig's names are looked up in. */
@@ -40,6 +41,7 @@ export function linkRig(
   const hooks = new Map([...shelves.hooks].map(([size, hook]) => [String(size), hook]));
   const hook = reading.lookUp(hooks, String(value.hook), "hook size", yaml.placeOf(["hook"]));
   const tub = reading.lookUp(shelves.tubs, value.tub ?? guide.tubId, "tub", yaml.placeOf(["tub"]));
+  namedOnce(read, reading);
   checkSizes(value.loading, scale, yaml.placeOf, reading);
   if (!float || !bait || !hook || !tub) return undefined;
   const { feed } = value;
@@ -94,6 +96,24 @@ export function linkRig(
     notWhen: value["not-when"],
     changeFirst: value["change-first"],
   };
+}
+
+/** Says which depth or fish of a rig stands there twice, in another unit or case perhaps. */
+function namedOnce({ value, yaml }: ReadProse<z.output<typeof rigSchema>>, reading: Reading): void {
+  const { depths } = yaml.data as { readonly depths: readonly unknown[] };
+  const fish = value.catches.map((name) => name.toLowerCase());
+  eachOnce(
+    reading,
+    value.depths,
+    (at) => yaml.placeOf(["depths", at]),
+    (at) => String(depths[at]),
+  );
+  eachOnce(
+    reading,
+    fish,
+    (at) => yaml.placeOf(["catches", at]),
+    (at) => String(value.catches[at]),
+  );
 }
 
 /** Names that a rig gives whose other keys are wrong: all that is wrong with it is told at once. */

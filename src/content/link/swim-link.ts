@@ -4,6 +4,7 @@ import type { Species } from "../../model/library.ts";
 import type { SoundedLine, SwimEntry } from "../../model/swim.ts";
 import type { Read, Reading } from "../reading.ts";
 import type { swimSchema } from "../schema/swim-schema.ts";
+import { eachOnce } from "../taken-twice.ts";
 import { knownFish } from "./known-fish.ts";
 
 type Typed = z.output<typeof swimSchema>;
@@ -18,6 +19,16 @@ export function linkSwim(
   const { id, source, value, yaml } = read;
   const lines = value.lines.map((line, at) => lineOf(line, ["lines", at], read, reading));
   const byTitle = new Map(lines.map((line) => [line.title, line]));
+  eachOnce(
+    reading,
+    value.lines.map(({ title }) => title),
+    (at) => yaml.placeOf(["lines", at, "title"]),
+  );
+  eachOnce(
+    reading,
+    value.spots.map(({ title }) => title),
+    (at) => yaml.placeOf(["spots", at, "title"]),
+  );
   const spots = value.spots.flatMap((spot, at) => {
     const path: Path = ["spots", at];
     const line =

@@ -47,7 +47,7 @@ export function quantity(
     }
     const bound =
       range.least !== undefined && read.value < range.least
-        ? (range.told?.least ?? "too little")
+        ? (range.told?.least ?? "below nothing")
         : range.above !== undefined && read.value <= range.above
           ? "not above nothing"
           : range.most !== undefined && read.value > range.most

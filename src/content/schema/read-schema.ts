@@ -58,7 +58,11 @@ function issueMessages(issue: Issue, schema: z.ZodType, source: YamlSource): Mes
     case "unrecognized_keys": {
       const allowed = keysAt(asJsonSchema(schema), source.data, path);
       return issue.keys.map((unknown) =>
-        met.error("unknown-key", { key: unknown, allowed }, source.placeOfKey(path, unknown)),
+        met.error(
+          "unknown-key",
+          { key: unknown, allowed, ...commaBefore(unknown, found) },
+          source.placeOfKey(path, unknown),
+        ),
       );
     }
     case "invalid_value":
@@ -141,6 +145,16 @@ function wrongQuantity(fault: QuantityFault, { source, path, key, found, error }
     return error("wrong-type", { key, expected, found: shown(found) });
   }
   return error("quantity", { ...fault.values, ...decimalComma(source.data, path) });
+}
+
+/** `{ price: 1,30 }` has a key 30 with nothing behind it, and was hardly meant so. */
+function commaBefore(key: string, group: unknown): { readonly comma?: string } {
+  if (!/^\d+$/.test(key) || typeof group !== "object" || group === null) return {};
+  // A key that is a number comes first in what was read, wherever it stood.
+  const whole = Object.values(group).findLast((value) => Number.isInteger(value));
+  return (group as Record<string, unknown>)[key] === null && whole !== undefined
+    ? { comma: `${whole}.${key}` }
+    : {};
 }
 
 /** `[1,5 m]` is a list of two, and was hardly meant so. */

@@ -35,7 +35,11 @@ export const stockKeys = {
 };
 
 /** What prices are in, such as £ or EUR. */
-export const money = () => z.string().max(8).optional();
+export const money = () =>
+  z
+    .string()
+    .regex(/^.{1,8}$/u, "write a sign or a few letters, such as £ or EUR")
+    .optional();
 
 const metres = (like: string) => quantity("length", { above: 0 }, [like]);
 

@@ -31,12 +31,16 @@ export function fixOf(
 ): Fix {
   const behind = found === null && path.length > 0 ? source.noteBehind(path) : undefined;
   if (behind !== undefined) return { by: "hash in quotes", typed: behind };
-  if (expected === expectedWords.object) return { by: "as a group", typed: exampleOf(at, path.length === 0) };
+  if (expected === expectedWords.object) {
+    const typed = exampleOf(at, path.length === 0);
+    return typed === "" ? undefined : { by: "as a group", typed };
+  }
   if (expected === expectedWords.array && path.length === 0) return { by: "as entries", typed: entryOf(at) };
   if (found === null) return { by: "behind the colon", typed: "" };
   if (!Object.values(expectedWords).includes(expected)) return undefined;
   if (typeof found === "object") return ofSeveral(expected, found as object);
-  return isPlain(found) ? ofOne(expected, String(found)) : undefined;
+  if (!isPlain(found)) return undefined;
+  return ofOne(expected, typeof found === "number" ? source.typed(path) : String(found));
 }
 
 /** A group or a list, where one value should be. */

@@ -97,26 +97,30 @@ function laidOver(before: readonly string[], lines: readonly string[]) {
   };
 }
 
-/** The guide with a case's files laid over it, as a disk has it. */
+/** The guide with a case's files laid over it, as a disk has it; the fixed words are those that come with the tool. */
 function worldOf({ files }: Pick<Case, "files">): World {
   const all = new Map<string, Buffer>(
-    Object.entries({ ...guide, "words/en.yaml": words }).map(([path, text]) => [path, Buffer.from(text)]),
+    Object.entries(guide).map(([path, text]) => [`content/${path}`, Buffer.from(text)]),
   );
+  // Words of a case's own lie over them; without any it is asked of the guide what is asked of one that borrows nothing.
+  const hasWords = files.some(({ path }) => path.startsWith("words/"));
+  all.set(`${hasWords ? "library" : "content"}/words/en.yaml`, Buffer.from(words));
   for (const { path, bytes } of files) {
-    if (bytes) all.set(path, bytes);
-    else all.delete(path);
+    if (bytes) all.set(`content/${path}`, bytes);
+    else all.delete(`content/${path}`);
   }
   return {
-    list: async () =>
+    list: async (folder) =>
       [...all]
-        .map(([path, bytes]) => ({ path, bytes: bytes.length }))
+        .filter(([path]) => path.startsWith(`${folder}/`))
+        .map(([path, bytes]) => ({ path: path.slice(folder.length + 1), bytes: bytes.length }))
         .sort((a, b) => (a.path < b.path ? -1 : 1)),
-    readText: async (path) => all.get(path.replace(/^content\//, ""))?.toString("utf8"),
-    readBytes: async (path) => all.get(path.replace(/^content\//, "")),
+    readText: async (path) => all.get(path)?.toString("utf8"),
+    readBytes: async (path) => all.get(path),
   };
 }
 
-const sourcesOf = (one: Pick<Case, "files">) => readSources(worldOf(one), ["content"]);
+const sourcesOf = (one: Pick<Case, "files">) => readSources(worldOf(one), ["content"], "library");
 const guideSources = await sourcesOf({ files: [] });
 const keep = inMemory(20);
 
