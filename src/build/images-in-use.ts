@@ -1,7 +1,7 @@
 import type { Root } from "mdast";
-import { visit } from "unist-util-visit";
 import type { Library } from "../model/library.ts";
 import { type Message, message } from "../model/message.ts";
+import { visit } from "../model/visit.ts";
 
 /** Names of the photos and drawings that texts show, and the logo. */
 export function imagesInUse(texts: Iterable<Root>, { guide }: Library): ReadonlySet<string> {

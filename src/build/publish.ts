@@ -1,10 +1,10 @@
 import type { Parent, Root } from "mdast";
-import { visit } from "unist-util-visit";
 import { leadsNowhere, pagesOf } from "../checks/links.ts";
 import { allTexts, liveAttributes } from "../checks/texts.ts";
 import { rigInScene } from "../drawing/scenes/draw-scene.ts";
 import type { Library, MarkdownText, RigEntry } from "../model/library.ts";
 import { scenes } from "../model/pictures.ts";
+import { visit } from "../model/visit.ts";
 
 /** The library as it is published: without what is left out, and with no link of a lent text that leads there. */
 export function published(whole: Library, leftOut: ReadonlySet<string>): Library {

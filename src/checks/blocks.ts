@@ -1,8 +1,8 @@
 import type { Nodes, Paragraph, Root } from "mdast";
-import { EXIT, SKIP, visit } from "unist-util-visit";
 import { last } from "../core/lists.ts";
 import type { Place } from "../model/message.ts";
 import { positionOf } from "../model/source-position.ts";
+import { EXIT, SKIP, visit } from "../model/visit.ts";
 
 /** A paragraph or a table cell: words that are read in one go. */
 export interface Block {

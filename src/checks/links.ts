@@ -4,12 +4,12 @@ import type { Heading, Root } from "mdast";
 import rehypeSlug from "rehype-slug";
 import remarkRehype from "remark-rehype";
 import { unified } from "unified";
-import { visit } from "unist-util-visit";
 import { sitePaths, termId } from "../model/addresses.ts";
 import type { Library, MarkdownText, Prose } from "../model/library.ts";
 import { linkSchemes, parseLink } from "../model/links.ts";
 import { type Message, message, type Place } from "../model/message.ts";
 import { positionOf } from "../model/source-position.ts";
+import { visit } from "../model/visit.ts";
 import { allTexts } from "./texts.ts";
 
 /** Links between texts of the content that lead to no page or to no place on it: each is an error at its link. */

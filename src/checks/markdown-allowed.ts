@@ -1,9 +1,9 @@
 import type { Nodes } from "mdast";
-import { visit } from "unist-util-visit";
 import type { MarkdownText } from "../model/library.ts";
 import { type Message, message, type Place } from "../model/message.ts";
 import type { LeftOut } from "../model/message-table.ts";
 import { positionOf } from "../model/source-position.ts";
+import { visit } from "../model/visit.ts";
 
 /** What Markdown has and page or paper have not; `messages.ts` says of each what to write instead. */
 function leftOut(node: Nodes): LeftOut | undefined {

@@ -1,8 +1,8 @@
 import { toString as wordOf } from "nlcst-to-string";
 import { ParseEnglish } from "parse-english";
 import { syllable } from "syllable";
-import { visit } from "unist-util-visit";
 import { message } from "../model/message.ts";
+import { visit } from "../model/visit.ts";
 import { type Block, blocksOf, liveFigure } from "./blocks.ts";
 import { type ContentCheck, toldOnce } from "./check.ts";
 

@@ -1,8 +1,8 @@
 import type { TextDirective } from "mdast-util-directive";
-import { visit } from "unist-util-visit";
 import type { Library, MarkdownText, Prose } from "../model/library.ts";
 import { parseLink } from "../model/links.ts";
 import type { Place } from "../model/message.ts";
+import { visit } from "../model/visit.ts";
 
 /** The texts that readers read as pages. */
 export function pageTexts({ lessons, rigs, pages }: Library): readonly Prose[] {

@@ -1,8 +1,8 @@
 import type { Link, Paragraph, Parents, PhrasingContent } from "mdast";
 import { toString as textOf } from "mdast-util-to-string";
-import { visit } from "unist-util-visit";
 import { type Message, message } from "../model/message.ts";
 import { positionOf } from "../model/source-position.ts";
+import { visit } from "../model/visit.ts";
 import { type ContentCheck, toldOnce } from "./check.ts";
 import { formsOf } from "./glossary-forms.ts";
 import { pageTexts } from "./texts.ts";

@@ -1,11 +1,11 @@
 import type { Root } from "mdast";
-import { visit } from "unist-util-visit";
 import { entry } from "../core/lists.ts";
 import { digestOf, digestOnce } from "../model/digest.ts";
 import { makeAnew } from "../model/kept.ts";
 import type { Library } from "../model/library.ts";
 import { literal } from "../model/literal.ts";
 import { message } from "../model/message.ts";
+import { visit } from "../model/visit.ts";
 import type { WordTree } from "../model/word-tree.ts";
 import type { ContentCheck } from "./check.ts";
 import { formsOf } from "./glossary-forms.ts";

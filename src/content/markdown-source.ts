@@ -4,11 +4,11 @@ import remarkFrontmatter from "remark-frontmatter";
 import remarkGfm from "remark-gfm";
 import remarkParse from "remark-parse";
 import { unified } from "unified";
-import { visit } from "unist-util-visit";
 import { type Keep, makeAnew } from "../model/kept.ts";
 import { type Message, message, type Place, startOf } from "../model/message.ts";
 import type { FrontMatterProblem, MessageValues } from "../model/message-table.ts";
 import { positionOf } from "../model/source-position.ts";
+import { visit } from "../model/visit.ts";
 import { withPlainColons } from "./plain-colons.ts";
 import { readYaml, type YamlSource } from "./yaml-source.ts";
 

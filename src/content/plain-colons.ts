@@ -1,7 +1,7 @@
 import type { Parent, Root, Text } from "mdast";
 import type { TextDirective } from "mdast-util-directive";
-import { SKIP, visit } from "unist-util-visit";
 import { positionOf } from "../model/source-position.ts";
+import { SKIP, visit } from "../model/visit.ts";
 import { inlineNames } from "../words/live/live-figures.ts";
 
 /**

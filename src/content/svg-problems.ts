@@ -1,8 +1,8 @@
-import { visit } from "unist-util-visit";
 import type { Element } from "xast";
 import { fromXml } from "xast-util-from-xml";
 import { limits } from "../model/limits.ts";
 import { type Message, message, type Place } from "../model/message.ts";
+import { visit } from "../model/visit.ts";
 import { tooMuch } from "./text-limits.ts";
 
 /** Elements that can run a program, load something, or hold a page of their own. Source: SVG 2, W3C, chapters 12, 15 and 16. */

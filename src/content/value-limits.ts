@@ -1,10 +1,10 @@
 import type { Nodes } from "mdast";
-import { visit } from "unist-util-visit";
 import { limits } from "../model/limits.ts";
 import { type Message, message, type Place } from "../model/message.ts";
 import { isOurSign } from "../model/our-signs.ts";
 import { isJoined, type OwnFont } from "../model/own-font.ts";
 import { positionOf } from "../model/source-position.ts";
+import { visit } from "../model/visit.ts";
 import { beyondInKey, beyondInValue, tooMuch } from "./text-limits.ts";
 import type { Source } from "./world.ts";
 import type { YamlSource } from "./yaml-source.ts";

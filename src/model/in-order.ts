@@ -1,3 +1,5 @@
+import { known } from "../core/lists.ts";
+
 /** Takes things in an order that the work suits; what comes of it stands in theirs. */
 export type InOrder = <T>(things: readonly T[]) => readonly T[];
 
@@ -18,4 +20,14 @@ export function orderOf(party: number, parties: number): InOrder {
     const turned = [...things.slice(from), ...things.slice(0, from)];
     return isUp ? turned : turned.reverse();
   };
+}
+
+/** What is made of each thing, in their order, whatever the order in which they are taken. */
+export function madeInOrder<T, U>(
+  inOrder: InOrder,
+  things: readonly T[],
+  make: (thing: T) => U,
+): readonly U[] {
+  const made = new Map(inOrder(things).map((thing) => [thing, make(thing)]));
+  return things.map((thing) => known(made, thing));
 }

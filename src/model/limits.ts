@@ -16,16 +16,17 @@ interface Limit {
  */
 export const limits = {
   files: {
-    most: 2000,
+    most: 10_000,
     of: "files in the content",
     instead: "take out what is not of the guide",
-    reason: "all of them are in memory at once; a folder named by mistake has more",
+    reason: "a federation of many clubs has five thousand rigs; a folder named by mistake has more",
   },
   contentBytes: {
-    most: 10_000_000,
+    most: 20_000_000,
     of: "bytes in all files of the content",
     instead: "take out what is not of the guide",
-    reason: "all of them are in memory at once, each about fifty times its size as a tree",
+    reason:
+      "all of them are in memory at once, each about twenty times its size; five thousand rigs have half of this",
   },
   fileBytes: {
     most: 200_000,

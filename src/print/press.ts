@@ -1,5 +1,6 @@
 import type { DrawingKit } from "../drawing/kit.ts";
 import type { FileFonts } from "../layout/font-file.ts";
+import type { InOrder } from "../model/in-order.ts";
 import type { Keep } from "../model/kept.ts";
 import type { Guide } from "../model/library.ts";
 import type { RasterImage } from "../model/own-image.ts";
@@ -14,6 +15,8 @@ export interface Press {
   readonly logo?: RasterImage;
   readonly facts: (title: string) => DocumentFacts;
   readonly keep: Keep;
+  /** In which of several texts, cards or shelves the first is laid out; what comes of them stands in theirs. */
+  readonly inOrder: InOrder;
   /** Keeps marks of cards and what is painted of parts of paper, the last ones at hand: sheets paint each card again and again. */
   readonly parts: Keep;
   /** Stands for all of this, where what is printed is kept. */

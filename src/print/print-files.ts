@@ -5,7 +5,7 @@ import { nodeFonts } from "../layout/node-fonts.ts";
 import { printPaths } from "../model/addresses.ts";
 import { digestOf } from "../model/digest.ts";
 import { movedTo } from "../model/fingerprint.ts";
-import type { InOrder } from "../model/in-order.ts";
+import { asTheyStand, type InOrder } from "../model/in-order.ts";
 import { inMemory, type Keep, makeAnew } from "../model/kept.ts";
 import type { Guide, LessonPlan, RigEntry } from "../model/library.ts";
 import type { OwnFont } from "../model/own-font.ts";
@@ -86,7 +86,7 @@ export async function* printFiles(input: PrintInput): AsyncIterable<PrintedFile>
 
 /** Makes what is printed for what is kept of it alone, in an order of its own; nothing where something does not fit. */
 export async function printAhead(input: PrintInput, inOrder: InOrder): Promise<void> {
-  const press = makePress(input);
+  const press = { ...makePress(input), inOrder };
   for (const rig of inOrder(input.rigs))
     for (const card of cardsOf(rig, input, press))
       if (fits(card.card)) for await (const _ of cardPiece(card, input, press)());
@@ -183,6 +183,7 @@ function makePress({ guide, kit, date, images, font, kept }: PrintInput): Press 
     parts: inMemory(partsAtHand, keep),
     from: digestOf(guide, date, logoFrom, fontFrom, kept?.words),
     guide,
+    inOrder: asTheyStand,
     fonts,
     ...(logo && { logo }),
     kit: { ...kit, measure: fonts.measure },

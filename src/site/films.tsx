@@ -1,5 +1,4 @@
 import type { ElementContent } from "hast";
-import { visit } from "unist-util-visit";
 import { FilmPart, type PageFilm } from "../../templates/pages/film.tsx";
 import { pageFilm } from "../../templates/pages/page-film.ts";
 import { pageWords } from "../../templates/pages/page-words.ts";
@@ -8,6 +7,7 @@ import { tryParts } from "../../templates/pages/try-parts.tsx";
 import { sitePaths } from "../model/addresses.ts";
 import type { MarkdownText } from "../model/library.ts";
 import type { FilmReference } from "../model/pictures.ts";
+import { visit } from "../model/visit.ts";
 import type { SiteInput } from "./input.ts";
 import { toHast } from "./to-hast.ts";
 

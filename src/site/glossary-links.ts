@@ -1,6 +1,6 @@
 import type { Element, ElementContent, Root, Text } from "hast";
-import { SKIP, visit } from "unist-util-visit";
 import { literal } from "../model/literal.ts";
+import { SKIP, visit } from "../model/visit.ts";
 
 /** A word of the glossary and where it is explained. */
 export interface TermLink {

@@ -3,11 +3,11 @@ import type { Root as MarkdownRoot } from "mdast";
 import rehypeSlug from "rehype-slug";
 import remarkRehype from "remark-rehype";
 import { unified } from "unified";
-import { visit } from "unist-util-visit";
 import type { CaptionedPicture } from "../../templates/pages/view.ts";
 import type { BasisSign } from "../model/basis-sign.ts";
 import { parseLink } from "../model/links.ts";
 import type { FilmReference, ImageReference, PictureNode, PictureReference } from "../model/pictures.ts";
+import { visit } from "../model/visit.ts";
 
 export interface MarkdownOptions {
   /** Path of the Markdown file; its last folder says what it is, and its links start from there. */

@@ -1,7 +1,7 @@
-import { visit } from "unist-util-visit";
 import { digestOf, digestOnce } from "../model/digest.ts";
 import { once } from "../model/kept.ts";
 import type { Prose } from "../model/library.ts";
+import { visit } from "../model/visit.ts";
 import { imagePath } from "./images.ts";
 import type { SiteInput } from "./input.ts";
 

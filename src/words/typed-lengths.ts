@@ -1,7 +1,7 @@
 import type { Root } from "mdast";
-import { visit } from "unist-util-visit";
 import { parseQuantity } from "../core/quantity.ts";
 import { inFeetAlone, type UnitChoice } from "../model/unit-choice.ts";
+import { visit } from "../model/visit.ts";
 import type { Figures } from "./figures.ts";
 
 /** Turns lengths typed in a text into the units of a guide that shows one system alone. */

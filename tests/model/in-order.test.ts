@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { asTheyStand, orderOf } from "../../src/model/in-order.ts";
+import { asTheyStand, madeInOrder, orderOf } from "../../src/model/in-order.ts";
 
 const things = Array.from({ length: 24 }, (_, i) => i);
 
@@ -35,4 +35,14 @@ describe("an order for one of several who share a piece of work", () => {
       for (const who of ["up", "down", "down", "down"]) take(who === "up" ? up : down, who);
     expect(things.map((one) => done.get(one))).toEqual(things.map((one) => (one < 6 ? "up" : "down")));
   });
+});
+
+it("what is made in another order stands in the order of what it is made from", () => {
+  const taken: number[] = [];
+  const made = madeInOrder(orderOf(1, 2), things, (one) => {
+    taken.push(one);
+    return `${one}`;
+  });
+  expect(taken).toEqual([...things].reverse());
+  expect(made).toEqual(things.map(String));
 });

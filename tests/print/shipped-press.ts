@@ -1,4 +1,5 @@
 import { nodeFonts } from "../../src/layout/node-fonts.ts";
+import { asTheyStand } from "../../src/model/in-order.ts";
 import { makeAnew } from "../../src/model/kept.ts";
 import type { Guide } from "../../src/model/library.ts";
 import type { Press } from "../../src/print/press.ts";
@@ -14,6 +15,7 @@ export function shippedPress(paper: Guide["paper"] = library.guide.paper): Press
     fonts,
     kit: { ...kit, measure: fonts.measure },
     keep: makeAnew,
+    inOrder: asTheyStand,
     parts: makeAnew,
     from: "",
     facts: (title) => ({ title, author: "Makebelieve", language: "en", date: "2026-05-01" }),

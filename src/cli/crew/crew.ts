@@ -25,6 +25,9 @@ interface Crew {
   end(): Promise<void>;
 }
 
+/** Twice the usual room for what is young: clearing that up keeps all of a processor's cores from their work. */
+const resourceLimits = { maxYoungGenerationSizeMb: 96 };
+
 /** So few rigs are made by the time that a worker has read the content. */
 const rigsAlone = 12;
 
@@ -63,7 +66,7 @@ export function startCrew(
   const workers: Worker[] = [];
   for (let party = 1; party < size; party++) {
     const job: Job = { sources, parts, channel: channel.name, party, parties: size };
-    const one = new Worker(worker, { workerData: job });
+    const one = new Worker(worker, { workerData: job, resourceLimits });
     // What it has not made the build makes itself, and tells why where that cannot be.
     one.on("error", () => {});
     workers.push(one);

@@ -36,21 +36,27 @@ export function cardProblems({ format, entry, card, shorten }: LaidOutCard, plac
 type Laid = Pick<LaidOutCard, "card" | "shorten">;
 
 /**
- * The cards of a rig in every format; a larger one has all that the next smaller one has. What is said of them is known at
+ * The cards of a rig; a larger one has all that the next smaller one has. What is said of them is known at
  * once; their marks are looked up when somebody asks for them, and held no longer, as a guide may have thousands of rigs.
+ *
+ * @param formats from the smallest on; every one of the guide's paper where nothing is said
  */
 export function keptCards(
   { entry: rig, solved }: { readonly entry: RigEntry; readonly solved: SolvedRig },
   marking: string | undefined,
   press: Press,
+  formats: readonly CardFormat[] = cardFormatsOn[press.guide.paper],
 ): LaidOutCard[] {
   const { keep } = press;
-  const formats = cardFormatsOn[press.guide.paper];
   const notes = cardNotes(rig, marking);
   const from = digestOf(press.from, solved.rig, notes);
+  const asked = digestOf(
+    from,
+    formats.map(({ name }) => name),
+  );
   const layOut = () => layOutCards(solved, notes, formats, press);
-  const marks = (laid = layOut) => press.parts("marks of cards", from, () => laid().map(marksOf));
-  const told = keep("cards", from, () => {
+  const marks = (laid = layOut) => press.parts("marks of cards", asked, () => laid().map(marksOf));
+  const told = keep("cards", asked, () => {
     const laid = layOut();
     marks(() => laid);
     return laid.map(toldOfCard);

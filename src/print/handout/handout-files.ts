@@ -4,6 +4,7 @@ import type { Drawings } from "../../drawing/pictures.ts";
 import type { PaperSide } from "../../layout/paper.ts";
 import { type HandoutSize, handoutSizes, printPaths, sitePaths } from "../../model/addresses.ts";
 import { digestOf } from "../../model/digest.ts";
+import { madeInOrder } from "../../model/in-order.ts";
 import { once } from "../../model/kept.ts";
 import type { Lesson, Prose } from "../../model/library.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
@@ -60,17 +61,23 @@ export function layOutHandouts(input: HandoutInput, press: Press): LaidHandouts 
   const rigPages = [...cards.keys()].map(sitePaths.rig);
   const within = new Set([...texts.map(({ page }) => page), ...rigPages]);
   const besides = [...rigPages, sitePaths.safety].filter((page) => within.has(page));
-  const laid: Record<"half" | "whole" | "booklet", HandoutPages[]> = { half: [], whole: [], booklet: [] };
-  for (const plain of texts) {
+  const all = madeInOrder(press.inOrder, texts, (plain) => {
     const text = withPagesOf(plain, new Set(besides.filter((page) => page !== plain.page)), press);
     const inBooklet = withPagesOf(plain, within, press);
     const onHalf = textPages(text, half, drawings, press);
     const onWhole = textPages(text, whole, drawings, press);
-    laid.half.push(onHalf);
-    laid.whole.push(onWhole.overflows.length === 0 ? onWhole : textPages(text, wide, drawings, press));
-    laid.booklet.push(inBooklet === plain ? onHalf : textPages(inBooklet, half, drawings, press));
-  }
-  return { ...laid, cards };
+    return {
+      half: onHalf,
+      whole: onWhole.overflows.length === 0 ? onWhole : textPages(text, wide, drawings, press),
+      booklet: inBooklet === plain ? onHalf : textPages(inBooklet, half, drawings, press),
+    };
+  });
+  return {
+    half: all.map((one) => one.half),
+    whole: all.map((one) => one.whole),
+    booklet: all.map((one) => one.booklet),
+    cards,
+  };
 }
 
 function handoutTexts({ lessons, pages, liveBody }: HandoutInput): readonly HandoutText[] {

@@ -1,11 +1,11 @@
 import type { Root } from "mdast";
-import { visit } from "unist-util-visit";
 import { first, known } from "../../core/lists.ts";
 import type { Item } from "../../drawing/model.ts";
 import type { PaperSide } from "../../layout/paper.ts";
 import { publicAddress } from "../../model/addresses.ts";
 import type { MarkdownText } from "../../model/library.ts";
 import { parseLink } from "../../model/links.ts";
+import { visit } from "../../model/visit.ts";
 import type { Words } from "../../words/words.ts";
 import type { Links, LinkTarget } from "../pdf/pdf-links.ts";
 

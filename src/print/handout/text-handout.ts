@@ -1,4 +1,3 @@
-import { visit } from "unist-util-visit";
 import { columnHeightMm, columnWidthMm, type HandoutFormat } from "../../../templates/handouts/format.ts";
 import { LessonColumn } from "../../../templates/handouts/prose.tsx";
 import { first, last } from "../../core/lists.ts";
@@ -17,6 +16,7 @@ import { once } from "../../model/kept.ts";
 import type { Prose } from "../../model/library.ts";
 import { startOf } from "../../model/message.ts";
 import type { PictureNode, PictureReference } from "../../model/pictures.ts";
+import { visit } from "../../model/visit.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
 import { extentOf } from "../extent.ts";
 import type { Press } from "../press.ts";

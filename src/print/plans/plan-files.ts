@@ -3,6 +3,7 @@ import { first } from "../../core/lists.ts";
 import type { Drawings } from "../../drawing/pictures.ts";
 import type { PaperSide } from "../../layout/paper.ts";
 import { printPaths } from "../../model/addresses.ts";
+import { madeInOrder } from "../../model/in-order.ts";
 import type { LessonPlan, Prose } from "../../model/library.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
 import { imposeBooklet, pageAt } from "../handout/booklet.ts";
@@ -26,9 +27,9 @@ interface PlanInput {
 const pagesMax = 4;
 
 /** Each plan on pages of half a sheet. */
-export function layOutPlans({ plans, drawings, liveBody }: PlanInput, press: Press): TextPages[] {
+export function layOutPlans({ plans, drawings, liveBody }: PlanInput, press: Press): readonly TextPages[] {
   const { half } = handoutFormats[press.guide.paper];
-  return plans.map((plan) => {
+  return madeInOrder(press.inOrder, plans, (plan) => {
     const title = press.kit.words("plan.title", { lesson: plan.title });
     return textPages(named({ ...plan, title }, liveBody(plan)), half, drawings, press);
   });

@@ -1,7 +1,9 @@
-import { withId } from "../../core/lists.ts";
+import { first } from "../../core/lists.ts";
 import type { PaperSide } from "../../layout/paper.ts";
+import { madeInOrder } from "../../model/in-order.ts";
 import type { SessionSpot, SolvedSession } from "../../model/solved-session.ts";
 import { hazardLines } from "../../words/swim-hazards.ts";
+import { cardFormatsOn } from "../cards/card-formats.ts";
 import { keptCards, type LaidOutCard } from "../cards/kept-cards.ts";
 import type { Press } from "../press.ts";
 import { paperSizes } from "../sheets/paper-sizes.ts";
@@ -20,7 +22,8 @@ export function layOutSpotCards(
   markings: ReadonlyMap<string, string>,
   press: Press,
 ): readonly SpotCards[] {
-  return spots.map((spot) => {
+  const pocket = cardFormatsOn[press.guide.paper].filter(({ listedAs }) => listedAs === "card");
+  return madeInOrder(press.inOrder, spots, (spot) => {
     const rigs = new Map(
       spot.rigs.map(({ entry, solved }) => [entry.id, { entry, solved, copies: spot.learners }]),
     );
@@ -29,18 +32,12 @@ export function layOutSpotCards(
     return {
       spot,
       cards: [...rigs.values()].map(({ entry, solved, copies }) => ({
-        laid: pocketOf(keptCards({ entry, solved }, markings.get(solved.rig.float.id), press)),
+        laid: first(keptCards({ entry, solved }, markings.get(solved.rig.float.id), press, pocket)),
         copies,
       })),
     };
   });
 }
-
-const pocketOf = (laid: readonly LaidOutCard[]): LaidOutCard =>
-  withId(
-    laid.map((card) => ({ ...card, id: card.format.listedAs })),
-    "card",
-  );
 
 /** A card for each rig that is made up for a spot, front and back, with the hazards of the swim at the foot. */
 export function spotCardSides({ spot: { swim, spot }, cards }: SpotCards, press: Press): PaperSide[] {

@@ -3,6 +3,7 @@ import type { Drawings } from "../../drawing/pictures.ts";
 import type { PaperSide } from "../../layout/paper.ts";
 import { printPaths } from "../../model/addresses.ts";
 import { digestOf } from "../../model/digest.ts";
+import { madeInOrder } from "../../model/in-order.ts";
 import { startOf } from "../../model/message.ts";
 import type { SolvedSession } from "../../model/solved-session.ts";
 import { sessionTexts } from "../../words/session/session-texts.ts";
@@ -40,7 +41,7 @@ export function layOutSessions(
   press: Press,
 ): readonly LaidSession[] {
   const byId = new Map(plans.map((plan) => [plan.text.id, plan]));
-  return sessions.map((solved) => {
+  return madeInOrder(press.inOrder, sessions, (solved) => {
     const { session } = solved;
     const sheets: TextPages[][] = [];
     for (const { id, isOnBack, ...text } of sessionTexts({ ...press.kit, solved, guide: press.guide })) {

@@ -2,6 +2,7 @@ import { first } from "../../core/lists.ts";
 import type { Drawings } from "../../drawing/pictures.ts";
 import { printPaths } from "../../model/addresses.ts";
 import { digestOf } from "../../model/digest.ts";
+import { madeInOrder } from "../../model/in-order.ts";
 import { startOf } from "../../model/message.ts";
 import type { SolvedPack, SolvedShelf } from "../../model/shelf.ts";
 import { shelfText } from "../../words/shelf-text.ts";
@@ -34,7 +35,7 @@ export function layOutShelves(
   drawings: Drawings,
   press: Press,
 ): readonly LaidShelf[] {
-  return shelves.map((solved) => {
+  return madeInOrder(press.inOrder, shelves, (solved) => {
     const { shelf, packs } = solved;
     const text = {
       id: shelf.id,

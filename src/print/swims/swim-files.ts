@@ -2,6 +2,7 @@ import { first } from "../../core/lists.ts";
 import type { Drawings } from "../../drawing/pictures.ts";
 import type { PaperSide } from "../../layout/paper.ts";
 import { printPaths } from "../../model/addresses.ts";
+import { madeInOrder } from "../../model/in-order.ts";
 import type { SwimEntry, SwimText } from "../../model/swim.ts";
 import { keyOf } from "../../words/words.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
@@ -18,9 +19,13 @@ interface LaidOutSwim {
 }
 
 /** Each swim on whole pages in one column, as its pictures and tables are wide. */
-export function layOutSwims(swims: readonly SwimText[], drawings: Drawings, press: Press): LaidOutSwim[] {
+export function layOutSwims(
+  swims: readonly SwimText[],
+  drawings: Drawings,
+  press: Press,
+): readonly LaidOutSwim[] {
   const { wide } = handoutFormats[press.guide.paper];
-  return swims.map(({ swim, onSheet: body }) => {
+  return madeInOrder(press.inOrder, swims, ({ swim, onSheet: body }) => {
     const { id, path, title, summary } = swim;
     return { swim, pages: paperText({ id, path, title, summary, body }, drawings, press, wide) };
   });

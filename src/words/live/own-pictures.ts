@@ -1,8 +1,8 @@
 import type { Image, Paragraph, Root, RootContent } from "mdast";
-import { visit } from "unist-util-visit";
 import { type Message, message } from "../../model/message.ts";
 import type { ImageReference } from "../../model/pictures.ts";
 import { positionOf } from "../../model/source-position.ts";
+import { visit } from "../../model/visit.ts";
 
 /**
  * Makes the photos and drawings that stand on lines of their own in a text into pictures.

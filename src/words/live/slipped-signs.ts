@@ -1,9 +1,9 @@
 import { distance } from "fastest-levenshtein";
 import type { Nodes, Root, Text } from "mdast";
-import { visit } from "unist-util-visit";
 import { type Message, message } from "../../model/message.ts";
 import type { SlippedSign } from "../../model/message-table.ts";
 import { positionOf } from "../../model/source-position.ts";
+import { visit } from "../../model/visit.ts";
 
 /** What a directive may be called: within a sentence, and on a line of its own. */
 interface DirectiveNames {

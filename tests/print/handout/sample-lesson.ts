@@ -2,6 +2,7 @@ import type { Root } from "mdast";
 import { readMarkdown } from "../../../src/content/markdown-source.ts";
 import { drawPictures } from "../../../src/drawing/pictures.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
+import { asTheyStand } from "../../../src/model/in-order.ts";
 import { makeAnew } from "../../../src/model/kept.ts";
 import type { Lesson, Library, Prose } from "../../../src/model/library.ts";
 import { handoutPieces, handoutProblems, layOutHandouts } from "../../../src/print/handout/handout-files.ts";
@@ -21,6 +22,7 @@ export function samplePress(guide: Partial<Press["guide"]> = {}): Press {
     fonts,
     facts: (title) => ({ title, author: sampleGuide.publisher, language: "en", date: "2026-05-01" }),
     keep: makeAnew,
+    inOrder: asTheyStand,
     parts: makeAnew,
     from: "",
   };

@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { GroupItem, Item, TextItem } from "../../../src/drawing/model.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
+import { asTheyStand } from "../../../src/model/in-order.ts";
 import { makeAnew } from "../../../src/model/kept.ts";
 import type { Guide } from "../../../src/model/library.ts";
 import { layOutHandouts } from "../../../src/print/handout/handout-files.ts";
@@ -23,6 +24,7 @@ async function laidFor(paper: Guide["paper"], units: Guide["units"]): Promise<La
     kit: { ...site.kit, figures, measure: fonts.measure },
     facts: (title: string) => ({ title, author: "", language: "en", date: "2026-05-01" }),
     keep: makeAnew,
+    inOrder: asTheyStand,
     parts: makeAnew,
     from: "",
   };

@@ -1,5 +1,6 @@
 import { rigInScene } from "../../../src/drawing/scenes/draw-scene.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
+import { asTheyStand } from "../../../src/model/in-order.ts";
 import { makeAnew } from "../../../src/model/kept.ts";
 import type { Prose } from "../../../src/model/library.ts";
 import { handoutPieces, layOutHandouts } from "../../../src/print/handout/handout-files.ts";
@@ -38,6 +39,7 @@ export async function* printedHandouts(
       date: "2026-05-01",
     }),
     keep: makeAnew,
+    inOrder: asTheyStand,
     parts: makeAnew,
     from: "",
   };
