@@ -3,6 +3,7 @@ import { tipShowingMm } from "../core/float/tip.ts";
 import { type Metal, pullG } from "../core/tackle/shot.ts";
 import type { FilmRoom } from "../drawing/film/film.ts";
 import { type Loaded, settlingStage } from "../drawing/film/settling-film.ts";
+import { toldTip } from "../drawing/film/tip-panel.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { marksToSvg } from "../drawing/svg.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../model/solved.ts";
@@ -102,7 +103,7 @@ function loadOf(counts: readonly Count[], solved: SolvedRig, depth: SolvedDepth)
     (sum, { massG, metal, on }) => sum + on * pullG(massG, metal, conditions),
     solved.hookAndBaitPullG,
   );
-  const tip = cocks(float, loadG, conditions) ? tipShowingMm(float, loadG, conditions) : undefined;
+  const tip = cocks(float, loadG, conditions) ? toldTip(tipShowingMm(float, loadG, conditions)) : undefined;
   const isHalfCocked = tip === undefined && shot.length + more.length > 0;
   return { caption: "", shot, more, hasHook: true, tip, isHalfCocked };
 }

@@ -21,7 +21,7 @@ test.each([
   ["soundings.js", 7_500],
   ["choose.js", 116_000],
   ["film.js", 31_000],
-  ["try.js", 187_000],
+  ["try.js", 189_500],
   ["search.js", 25_000],
   ["service-worker.js", 3_000],
   ["fit.js", 189_500],
@@ -58,5 +58,5 @@ test("what a card needs beyond the page's own scripts is at most 350 kB on the w
   const script = withCardFaces(assets, shippedLibrary, makeAnew).get("card.js")!;
   expect(gzipSync(script).length).toBeLessThan(350_000);
   // As it has grown to, so that what makes it larger is noticed.
-  expect(gzipSync(script).length).toBeLessThan(97_500);
+  expect(gzipSync(script).length).toBeLessThan(98_000);
 });

@@ -126,10 +126,11 @@ function biting(
       : eye;
   const bow = ([from, to]: readonly [Point, Point], asideMm: Bow) => bowed(from, to, asideMm);
   return [
-    ...(fish ? movingFish(moved(baitAt, fish.off), fishMm, fish.degrees) : []),
     polyline([point(rod.xMm, surfaceMm - rod.upMm), held], thin),
     { kind: "path", steps: bow([eye, shotAt], bows[0]), stroke: strandStrokes["main line"] },
     { kind: "path", steps: bow([shotAt, baitAt], bows[1]), stroke: strandStrokes["hook length"] },
+    // Over the line that goes into its mouth.
+    ...(fish ? movingFish(moved(baitAt, fish.off), fishMm, fish.degrees) : []),
     ...movingFloat(rig.float, {
       top,
       scale,

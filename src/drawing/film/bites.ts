@@ -1,11 +1,11 @@
-import { loadForTipG } from "../../core/float/tip.ts";
+import { loadForTipG, toldTipMm } from "../../core/float/tip.ts";
 import { last } from "../../core/lists.ts";
 import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { liftBite } from "../float/lift-bite.ts";
 import { type Point, point } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
-import type { ShownTip } from "./tip-panel.ts";
+import { type ShownTip, toldTip } from "./tip-panel.ts";
 
 /** The part of the line below its lowest shot is drawn this long, whatever it is. */
 export const belowShotMm = 7;
@@ -45,13 +45,23 @@ export function bitesOf(solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit):
     strike: false,
     pose: { tip: depth.tipAsSetMm },
   };
-  return [
+  const bites = [
     still,
     ...goingUnder(solved, depth, at("under"), kit),
     ...lifting(solved, depth, at("lift"), kit),
     ...movingAway(solved, depth, at("away"), kit),
     ...held(solved, depth, at("held"), kit),
   ];
+  return bites.map(({ pose, ...bite }) => ({ ...bite, pose: asTold(pose) }));
+}
+
+/** What is told of a tip is what is drawn. */
+function asTold({ tip, wantedTipMm, ...pose }: BitePose): BitePose {
+  return {
+    ...pose,
+    tip: toldTip(tip),
+    ...(wantedTipMm !== undefined && { wantedTipMm: toldTipMm(wantedTipMm) }),
+  };
 }
 
 /** The bait in its mouth and its head down, as fish feed from the bed. */

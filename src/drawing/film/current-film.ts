@@ -3,7 +3,21 @@ import { entry, first, last, rising } from "../../core/lists.ts";
 import type { Mm } from "../../core/units.ts";
 import type { FlowFigure, HoldBackMax } from "../../model/in-water.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
-import { circle, type Point, point, polyline, text, thin, thinSoft } from "../items.ts";
+import {
+  accent,
+  arrow,
+  circle,
+  curveTo,
+  type Point,
+  partWay,
+  pathFrom,
+  point,
+  polygon,
+  polyline,
+  text,
+  thin,
+  thinSoft,
+} from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
@@ -15,7 +29,7 @@ import type { Film, FilmRoom, Moment } from "./film.ts";
 import { movingFloat, placed, shotAt, waterOverBed } from "./moving.ts";
 
 const waterShare = 0.75;
-const aboveMm = 5;
+const aboveMm = 9;
 const flowMm = 12;
 const underMm = 2;
 /** How a float that dives is laid over; how far, no sum says. */
@@ -41,7 +55,7 @@ export function currentFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoo
   const bedMm = surfaceMm + scale * depth.depthMm;
   const originMm = (widthMm - scale * (farMm - nearMm)) / 2 - scale * nearMm;
   const flow = words("drawing.hang.flow", { pace: figures.pace(paceMs) });
-  const feedRoom = { ...wayOf(hangs), topMm: bedMm + bedThicknessMm + 1.8 * textMm, widthMm, textMm };
+  const feedRoom = { ...wayOf(hangs), topMm: bedMm + bedThicknessMm + 3.1 * textMm, widthMm, textMm };
   const at = { surfaceMm, originMm, scale };
   const held = (say: string) =>
     text(point(0.5, bedMm + bedThicknessMm + textMm), say, textMm, { face: "bold" });
@@ -150,6 +164,7 @@ function feedAndBait(
   const dot = (at: Point, look: (typeof marks)[number]["look"]) =>
     placed(at, [circle(point(0, 0), 1.2, look)]);
   return [
+    text(point(0.5, topMm - 0.7 * textMm), words("drawing.film.current.bank"), textMm, { ink: "soft" }),
     polyline([point(along(fromMm), wayY), point(along(toMm), wayY)], thinSoft),
     ...marks.map(({ mm, look }) => dot(point(along(mm), wayY), look)),
     ...marks.flatMap(({ look, said }, row) => {
@@ -167,6 +182,36 @@ function hangsOf({ inWater }: SolvedDepth): readonly FlowFigure[] {
     .sort((a, b) => a.heldBackShare - b.heldBackShare);
 }
 
+/** How far the rod's end reaches into the picture, and how high it is over the water. */
+const rod = { xMm: 7, upMm: 4 } as const;
+
+/** The rod's end and the line from it to the float: slack on the water where it runs free, tighter the more it is held back. */
+function lineToRod(float: Point, held: number, surfaceMm: number): Item[] {
+  const end = point(Math.min(rod.xMm, Math.max(1, float.xMm - 6)), surfaceMm - rod.upMm);
+  const bend = (share: number) => {
+    const { xMm, yMm } = partWay(end, float, share);
+    return point(
+      xMm,
+      Math.max(yMm, held < 1 ? partWay(point(0, surfaceMm - 0.3), point(0, yMm), held).yMm : yMm),
+    );
+  };
+  const arrowMm = 3 + 11 * held;
+  const arrowY = surfaceMm - 6;
+  return [
+    polygon(
+      [
+        point(0, end.yMm - 1.6),
+        point(end.xMm, end.yMm - 0.2),
+        point(end.xMm, end.yMm + 0.2),
+        point(0, end.yMm),
+      ],
+      "ink",
+    ),
+    pathFrom(end, [curveTo(bend(1 / 3), bend(2 / 3), float)], thin),
+    ...(held > 0 ? arrow(point(float.xMm, arrowY), point(float.xMm - arrowMm, arrowY), accent, 2.6) : []),
+  ];
+}
+
 interface InCurrent {
   readonly surfaceMm: number;
   readonly originMm: number;
@@ -176,10 +221,11 @@ interface InCurrent {
 function hangingRig(
   { rig }: SolvedRig,
   depth: SolvedDepth,
-  { shape }: FlowFigure,
+  hang: FlowFigure,
   goesUnder: boolean,
   { surfaceMm, originMm, scale }: InCurrent,
 ): Item[] {
+  const { shape } = hang;
   const at = ({ xMm, yMm }: Point) => point(originMm + scale * xMm, surfaceMm + scale * yMm);
   const lineMm = last(shape).fromHookMm;
   const placeAt = (fromHookMm: Mm) =>
@@ -190,7 +236,10 @@ function hangingRig(
   const top = goesUnder
     ? point(originMm, surfaceMm + underMm)
     : point(originMm, surfaceMm + scale * depth.draughtMm - scale * floatMm);
+  const held = goesUnder ? 1 : hang.heldBackShare;
+  const atFloat = goesUnder ? placeAt(lineMm) : point(originMm, surfaceMm - 0.8);
   return [
+    ...lineToRod(atFloat, held, surfaceMm),
     polyline(run(rig.hookLengthMm, lineMm, places), strandStrokes["main line"]),
     polyline(run(0, rig.hookLengthMm, 6), strandStrokes["hook length"]),
     ...movingFloat(rig.float, {

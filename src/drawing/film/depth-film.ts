@@ -11,11 +11,11 @@ import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotated } from "../transform.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
-import { placed, shotAt } from "./moving.ts";
-import { besidePanelMm, type ShownTip, tipPanel } from "./tip-panel.ts";
+import { placed, ringRound, shotAt } from "./moving.ts";
+import { besidePanelMm, type ShownTip, tipPanel, toldTip } from "./tip-panel.ts";
 
 const aboveMm = 38;
-const hookMm = 2.6;
+const hookMm = 4;
 /** Line that is drawn above the highest shot that comes to lie on the bed [mm of water]. */
 const spareMm = 120;
 const barMm = 100;
@@ -54,7 +54,11 @@ export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
         return tell(step, depth, kit);
       },
       get moving() {
-        return [...rigNearBed(solved, depth, step, near), ...panel.moving(tips[i])];
+        return [
+          text(point(0, textMm), whereHook(step, kit), textMm, { face: "bold" }),
+          ...rigNearBed(solved, depth, step, near),
+          ...panel.moving(tips[i]),
+        ];
       },
     }),
   );
@@ -93,7 +97,7 @@ function scaleBar({ xMm, yMm }: Point, lengthMm: number, say: string, textMm: nu
 
 /** Undefined where the float lies flat. */
 function shownTip({ state, tipShowingMm }: GuideStep): ShownTip {
-  return state === "lies flat" ? undefined : tipShowingMm;
+  return state === "lies flat" ? undefined : toldTip(tipShowingMm);
 }
 
 function nearBed(
@@ -149,6 +153,10 @@ function rigNearBed(
     polyline(strand(loopMm, Math.max(loopMm, topFromHookMm)), strandStrokes["main line"]),
     polyline(strand(0, Math.min(loopMm, topFromHookMm)), strandStrokes["hook length"]),
     ...shown.map(({ fromHookMm, diameterMm }) => shotAt(at(fromHookMm), diameterMm)),
+    // Those that lie on the bed are why the tip stands higher.
+    ...shown
+      .slice(0, step.shotOnBed.length)
+      .map(({ fromHookMm, diameterMm }) => ringRound(at(fromHookMm), diameterMm)),
     placed(at(0), lyingMm > 0 ? lyingHook : hangingHook),
   ];
 }
@@ -156,6 +164,14 @@ function rigNearBed(
 const hangingHook = parts.hook.draw({ bend: point(0, 0), heightMm: hookMm });
 /** On its side, its eye towards the float. */
 const lyingHook = rotated(hangingHook, -90, point(0, 0));
+
+/** Where the hook is, in a few words. */
+function whereHook({ hookOffBedMm, overdepthMm }: GuideStep, { words, figures }: DrawingKit): string {
+  if (hookOffBedMm > 0) return words("drawing.film.depth.off", { gap: figures.shortGap(hookOffBedMm) });
+  return overdepthMm > 0
+    ? words("drawing.film.depth.over", { gap: figures.shortGap(overdepthMm) })
+    : words("drawing.film.depth.touches");
+}
 
 function tell(step: GuideStep, depth: SolvedDepth, { words, figures }: DrawingKit): string {
   const where = figures.hookSet(step.overdepthMm, step.overdepthMm);

@@ -10,6 +10,8 @@ export interface Moment {
   readonly timeS?: S;
   readonly caption: string;
   readonly moving: readonly Item[];
+  /** What a strip has as well, where no clock runs. */
+  readonly onPaper?: readonly Item[];
 }
 
 /**
@@ -39,10 +41,13 @@ export interface FilmRoom {
 export function stripOf(film: Film, { words }: DrawingKit): { drawing: Drawing; caption: string }[] {
   const { widthMm, heightMm, title, still, moments, strip } = film;
   return strip.map((place, i) => {
-    const { caption, moving } = entry(moments, place);
+    const { caption, moving, onPaper = [] } = entry(moments, place);
     const frame = words("drawing.film.frame", { number: i + 1, frames: strip.length });
     const description = i === 0 ? `${film.description} ${frame}` : frame;
-    return { drawing: { widthMm, heightMm, title, description, items: [...still, ...moving] }, caption };
+    return {
+      drawing: { widthMm, heightMm, title, description, items: [...still, ...moving, ...onPaper] },
+      caption,
+    };
   });
 }
 

@@ -1,5 +1,5 @@
-import { type Point, point, polygon, thin, thinMm, thinSoft } from "../items.ts";
-import type { Item, PathStep } from "../model.ts";
+import { boldMm, type Point, point, polygon, thin, thinMm, thinSoft } from "../items.ts";
+import type { Item, PathStep, Stroke } from "../model.ts";
 import { smooth } from "../smooth.ts";
 
 /** A finger: a rounded stroke along a curve, from where it begins to its tip. */
@@ -12,61 +12,87 @@ export interface Limb {
 
 /** A finger with an outline. Films can bend it. */
 export function limbOf(limb: Limb): Item[] {
-  const stroke = (ink: "ink" | "paper", moreMm: number): Item => {
-    const widthMm = limb.widthMm + moreMm;
-    return { kind: "path", steps: along(limb), stroke: { ink, widthMm, cap: "round" } };
-  };
-  return [stroke("ink", 2 * thinMm), stroke("paper", 0)];
+  return [strokeOf(limb, "ink", 2 * thinMm), strokeOf(limb, "paper", 0)];
 }
 
-function along({ from, through: [a, b], to }: Limb): readonly PathStep[] {
-  return [
+function strokeOf({ from, through: [a, b], to, widthMm }: Limb, ink: "ink" | "paper", moreMm: number): Item {
+  const steps: readonly PathStep[] = [
     ["M", from.xMm, from.yMm],
     ["C", a.xMm, a.yMm, b.xMm, b.yMm, to.xMm, to.yMm],
   ];
+  return { kind: "path", steps, stroke: { ink, widthMm: widthMm + moreMm, cap: "round" } };
 }
 
+/** What grows out of one palm: all their outlines first, then all that they enclose, so that no line parts them. */
+function grown(limbs: readonly Limb[], palm: readonly Point[]): Item[] {
+  const edge: Stroke = { ink: "ink", widthMm: 2 * boldMm, cap: "round" };
+  return [
+    polygon(palm, "paper", edge),
+    ...limbs.map((limb) => strokeOf(limb, "ink", 2 * boldMm)),
+    polygon(palm, "paper"),
+    ...limbs.map((limb) => strokeOf(limb, "paper", 0)),
+  ];
+}
+
+/** How far the sleeve of such a hand reaches from what it holds, in its units. */
+const handReach = 17;
+
 /**
- * A hand from the right that holds something between forefinger and thumb.
+ * A hand from the right that holds something between the tips of forefinger, above, and thumb, below; the other fingers
+ * are folded in its palm.
  *
  * @param at between the two tips
- * @param unitMm a tenth of the way from there to the wrist
+ * @param unitMm half the width of a finger
  * @param openMm between the tips
  */
 export function pinchingHand(at: Point, unitMm: number, openMm: number): Item[] {
   const o = openMm / 2 / unitMm;
   const on = (x: number, y: number) => point(at.xMm + x * unitMm, at.yMm + y * unitMm);
-  const outline = [
-    // Forefinger, from its tip over the joint and the knuckle to the wrist.
-    on(-0.6, -0.5 - o),
-    on(0, -1.3 - o),
-    on(1.8, -2.2 - o),
-    on(4, -3.2),
-    on(6.2, -3.3),
-    on(8.4, -2.5),
-    on(10.6, -2.2),
-    on(10.6, 2.4),
-    // Ball of the thumb, and the thumb to its tip.
-    on(8.4, 3),
-    on(6, 3),
-    on(3.8, 2.4 + o / 2),
-    on(1.6, 1.7 + o),
-    on(0, 1.4 + o),
-    on(-0.7, 0.6 + o),
-    on(0.2, 0.1 + o),
-    on(1.8, 0.3 + o),
-    on(3.4, 0.9 + o / 2),
-    on(4.4, 0.5),
-    on(4.2, -0.7),
-    on(3.2, -1.2 - o / 2),
-    on(1.8, -0.8 - o),
-    on(0.3, 0 - o),
-  ];
-  const bent = (x: number, y: number) =>
-    smooth([on(x + 2.6, y - 1), on(x, y - 0.6), on(x - 0.2, y + 0.6), on(x + 1.8, y + 0.9)]);
+  const limb = (from: Point, through: readonly [Point, Point], to: Point, wide: number): Limb => ({
+    from,
+    through,
+    to,
+    widthMm: wide * unitMm,
+  });
+  const forefinger = limb(on(8, -3.2), [on(5, -5.4 - 0.8 * o), on(0.9, -4.6 - o)], on(0.3, -1.15 - o), 2.3);
+  const thumb = limb(on(8.6, 2.6), [on(6, 4.4 + 0.7 * o), on(2.6, 3.4 + o)], on(0.4, 1.2 + o), 2.5);
+  // Little finger, ring finger, middle finger, each over the one before.
+  const folded = [2.6, 0.9, -0.9].map((y) =>
+    limb(on(10, y - 0.2), [on(8.6, y - 0.5), on(7.4, y - 0.4)], on(6.1, y + 0.1), 1.8),
+  );
+  const palm = smooth(
+    [
+      on(6.9, -4),
+      on(9, -4.9),
+      on(11.4, -4),
+      on(13.4, -2.8),
+      on(15.4, -2.6),
+      on(15.4, 3),
+      on(13, 3.4),
+      on(10.6, 4.4),
+      on(8.2, 3.6),
+      on(9, 1.4),
+      on(9, -1.4),
+      on(7.6, -2.6),
+    ],
+    true,
+  );
+  const crease = (points: readonly Point[]): Item => ({
+    kind: "path",
+    steps: polygon(smooth(points), "paper").steps.slice(0, -1),
+    stroke: thinSoft,
+  });
   return [
-    polygon(smooth(outline, true), "paper", thin),
-    { kind: "path", steps: polygon(bent(4.9, -0.6), "paper").steps.slice(0, -1), stroke: thinSoft },
-    polygon([on(10.2, -2.9), on(12.4, -2.9), on(12.4, 3.1), on(10.2, 3.1)], "ink"),
+    ...folded.flatMap((one) => limbOf(one)),
+    ...grown([forefinger, thumb], palm),
+    // Nail of the thumb; the finger's joints.
+    polygon(
+      smooth([on(-0.1, 1.7 + o), on(0.7, 1.2 + o), on(1.7, 2 + o), on(1.1, 2.6 + o)], true),
+      "paper",
+      thin,
+    ),
+    crease([on(3.1, -5.1 - 0.9 * o), on(3.5, -4.4 - 0.9 * o), on(3.5, -3.6 - 0.9 * o)]),
+    crease([on(9.8, 0.9), on(10.6, 1.6), on(10.8, 2.8)]),
+    polygon([on(14.6, -3.7), on(handReach, -3.9), on(handReach, 4.2), on(14.6, 3.9)], "ink"),
   ];
 }

@@ -17,7 +17,7 @@ import { rotatedPoint } from "../transform.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
 import { pinchingHand } from "./hand.ts";
 import { movingFloat, placed, waterOverBed } from "./moving.ts";
-import { besidePanelMm, flatDegrees, type ShownTip, tipPanel } from "./tip-panel.ts";
+import { besidePanelMm, flatDegrees, type ShownTip, tipPanel, toldTip } from "./tip-panel.ts";
 
 const aboveMm = 26;
 const waterMm = 46;
@@ -25,6 +25,7 @@ const plummetMm = 4;
 /** Where the hand is drawn, below the panel of the tip, and how long the float is there. */
 const underPanelMm = 11;
 const heldFloatMm = 9;
+const handUnitMm = 0.8;
 
 interface Water {
   readonly middleMm: number;
@@ -104,7 +105,7 @@ function offMark({ settingMm }: PlumbingStep, depth: SolvedDepth): Mm {
 function tipOf(step: PlumbingStep, { rig }: SolvedRig, depth: SolvedDepth): ShownTip {
   if (step.sign === "lies flat") return undefined;
   if (step.sign === "goes under") return null;
-  return Math.min(offMark(step, depth), slackTipMm(rig, depth));
+  return toldTip(Math.min(offMark(step, depth), slackTipMm(rig, depth)));
 }
 
 /** The tip where nothing but the shot that are kept pull at the float. */
@@ -184,7 +185,7 @@ function movedByHand(
     ...(moveMm === 0
       ? []
       : [
-          ...pinchingHand(foot, 1.5, 1),
+          ...pinchingHand(foot, handUnitMm, 1),
           ...arrow(
             point(arrowX, middle - 3.5 * up),
             point(arrowX, middle + 3.5 * up),

@@ -203,13 +203,13 @@ export function handOnReel(finger: Finger, grid: Hundredths): Item[] {
   });
   const round = (x: number) =>
     limb(
-      [x - 1, 7],
+      [x - 1.4, 4.6],
       [
-        [x + 0.8, 9.5],
-        [x + 0.8, 12],
+        [x + 0.6, 6.4],
+        [x + 1, 9],
       ],
-      [x, 14.6],
-      5,
+      [x, 12],
+      5.6,
     );
   const curve = (places: readonly Place[]) => smooth(places.map((place) => on(...place)));
   const bailIs = finger === "rests" ? "closed" : "open";
@@ -220,10 +220,10 @@ export function handOnReel(finger: Finger, grid: Hundredths): Item[] {
     ),
     polyline(curve(bail[bailIs]), accent),
     polyline([on(71, reelRoom.bail - reelRoom.top - 1.6), on(...toBail[bailIs])], thinSoft),
-    // Little, ring, then beyond the stem the middle finger.
-    ...[20.5, 26.5, 42].flatMap((x) => limbOf(round(x))),
     ...limbOf(limb(root, through, tip, 4.8)),
     ...backOfHand(on, grid.mm),
+    // Round the handle: little, ring, then beyond the stem the middle finger.
+    ...[20, 26.4, 43].flatMap((x) => limbOf(round(x))),
     ...(moves ? arrow(on(...moves[0]), on(...moves[1]), accent, 2.6) : []),
   ];
 }

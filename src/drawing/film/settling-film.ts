@@ -3,17 +3,17 @@ import { lengthMm } from "../../core/float/float.ts";
 import { tipShowingMm } from "../../core/float/tip.ts";
 import { last, rising } from "../../core/lists.ts";
 import { ballDiameterMm } from "../../core/tackle/shot.ts";
-import type { G, Mm } from "../../core/units.ts";
+import type { G } from "../../core/units.ts";
 import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
-import { circle, type Point, point, polyline, text } from "../items.ts";
+import { type Point, point, polyline, text } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotatedPoint } from "../transform.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
-import { movingFloat, placed, shotAt, shotRadiusMm, waterCut } from "./moving.ts";
-import { besidePanelMm, flatDegrees, mostOf, type ShownTip, tipPanel } from "./tip-panel.ts";
+import { movingFloat, placed, ringRound, shotAt, waterCut } from "./moving.ts";
+import { besidePanelMm, flatDegrees, mostOf, type ShownTip, tipPanel, toldTip } from "./tip-panel.ts";
 
 /** The float with so much of its load on. */
 export interface Loaded {
@@ -31,7 +31,7 @@ export interface Loaded {
 
 const aboveMm = 30;
 /** The line below the float is drawn this long, whatever it is. */
-const lineMm = 18;
+const lineMm = 24;
 const underMm = 2.5;
 /** A float that is half cocked leans about so far. Common practice, no source. */
 const leaningDegrees = 45;
@@ -109,7 +109,7 @@ function loadsOf(solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit): readon
   const { words, figures } = kit;
   const { float, conditions } = solved.rig;
   const tipOf = (pullG: G): ShownTip =>
-    cocks(float, pullG, conditions) ? tipShowingMm(float, pullG, conditions) : undefined;
+    cocks(float, pullG, conditions) ? toldTip(tipShowingMm(float, pullG, conditions)) : undefined;
   const order = [...depth.lockShot, ...depth.lineShot.toReversed()];
   let pullG = 0;
   const bare = tipOf(0);
@@ -158,7 +158,7 @@ function tooMany(depth: SolvedDepth, order: readonly SolvedShot[], { words, figu
   const byMass = depth.shotEffects.toSorted((a, b) => a.massG - b.massG);
   const sinksMm = ({ oneMoreMm }: ShotEffect) => depth.tipShowingMm - (oneMoreMm ?? 0);
   const more = byMass.find((effect) => sinksMm(effect) >= seenMm) ?? last(byMass);
-  const tip = more.oneMoreMm;
+  const tip = toldTip(more.oneMoreMm) ?? null;
   const values = { shot: more.size, tip: figures.tip(tip ?? 0) };
   const caption =
     tip === null
@@ -191,21 +191,25 @@ function hung(
   const degrees = isHalfCocked ? leaningDegrees : flatDegrees;
   const eye = isFlat ? rotatedPoint(foot, degrees, water) : foot;
   const end = point(eye.xMm, eye.yMm + lineMm);
-  const along = (fromHookMm: Mm) => point(eye.xMm, end.yMm - (lineMm * fromHookMm) / depth.floatToHookMm);
-  const isLock = (one: SolvedShot) => depth.lockShot.includes(one);
-  const lock = shot.filter(isLock);
-  const line = shot.filter((one) => !isLock(one));
+  const above = lockAbove(depth);
+  const lockMm = besideEyeMm(depth.lockShot.length - above.length);
+  const count = { above: 0, below: 0 };
+  const placeOf = (one: SolvedShot) => {
+    if (above.includes(one)) return onRodLine(eye, count.above++, above.length + more.length);
+    if (depth.lockShot.includes(one)) return point(eye.xMm, eye.yMm + besideEyeMm(count.below++));
+    return point(eye.xMm, end.yMm - ((lineMm - lockMm) * one.fromHookMm) / depth.floatToHookMm);
+  };
   const hanging = [
-    ...lock.map(({ diameterMm }, i) => ({ place: beside(eye, i), diameterMm })),
-    ...line.map(({ fromHookMm, diameterMm }) => ({ place: along(fromHookMm), diameterMm })),
-    ...more.map(({ massG, metal }, i) => ({
-      place: beside(eye, lock.length + i),
+    ...shot.map((one) => ({ place: placeOf(one), diameterMm: one.diameterMm })),
+    ...more.map(({ massG, metal }) => ({
+      place: onRodLine(eye, count.above++, above.length + more.length),
       diameterMm: ballDiameterMm(massG, metal),
     })),
   ];
   const newest = hanging.at(-1);
+  const hook = parts.hook.draw({ bend: point(0, 2.8), heightMm: 2.8 });
   return [
-    polyline([eye, end], strandStrokes["main line"]),
+    polyline([rodEnd(eye, surfaceMm), eye, end], strandStrokes["main line"]),
     ...movingFloat(rig.float, {
       top,
       scale,
@@ -214,18 +218,28 @@ function hung(
     }),
     ...hanging.map(({ place, diameterMm }) => shotAt(place, diameterMm)),
     ...(hasNewShot && newest ? [ringRound(newest.place, newest.diameterMm)] : []),
-    ...(hasHook ? [placed(end, parts.hook.draw({ bend: point(0, 2.8), heightMm: 2.8 }))] : []),
+    ...(hasHook ? [placed(end, hook)] : []),
   ];
 }
 
-/** A ring round a shot. */
-const ringRound = (at: Point, diameterMm: Mm): Item =>
-  placed(at, [
-    circle(point(0, 0), shotRadiusMm(diameterMm) + 0.9, { stroke: { ink: "accent", widthMm: 0.5 } }),
-  ]);
+/** Those of the lock that are above the eye. */
+function lockAbove({ lock, lockShot }: SolvedDepth): readonly SolvedShot[] {
+  const sizes = lock.above.map(({ size }) => size);
+  return lockShot.filter(({ size }) => {
+    const at = sizes.indexOf(size);
+    if (at >= 0) sizes.splice(at, 1);
+    return at >= 0;
+  });
+}
 
-/** Lock shot on either side of the eye, in turn, outwards. */
-function beside({ xMm, yMm }: Point, place: number): Point {
-  const outMm = 1.8 + 2.1 * Math.floor(place / 2);
-  return point(xMm + (place % 2 === 0 ? -outMm : outMm), yMm + 0.4);
+/** Where the line to the rod leaves the picture. */
+const rodEnd = (eye: Point, surfaceMm: number) => point(0, Math.max(surfaceMm + 1, eye.yMm - 0.3 * eye.xMm));
+
+/** How far from the eye a shot of the lock is drawn, the one beside it first. */
+const besideEyeMm = (place: number) => 1.9 + 2.2 * place;
+
+/** A shot of so many above the eye, on the line to the rod. */
+function onRodLine({ xMm, yMm }: Point, place: number, count: number): Point {
+  const outMm = Math.min(1, (xMm - 1) / besideEyeMm(count - 1)) * besideEyeMm(place);
+  return point(xMm - outMm, yMm - 0.3 * outMm);
 }

@@ -7,7 +7,7 @@ import { keyOf } from "../../words/words.ts";
 import { circle, type Point, point, polyline, text, thin } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import { layLabel, paintLabel } from "../labels/label-text.ts";
-import type { Item, Stroke } from "../model.ts";
+import type { Item, Stroke, TextItem } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { fish } from "../scenes/fish.ts";
 import { strandStrokes } from "../strands.ts";
@@ -79,6 +79,11 @@ export function filmOfSides(
           ...rigAt(side, timeS, solved, column),
           ...downLabel(side, timeS, depth, column, room, kit),
         ]);
+      },
+      get onPaper() {
+        return paired(sides, layout.columns).flatMap(([{ sink }, column]) =>
+          timeS < endS(sink) ? [belowBed(figures.time(timeS), depth, column, room)] : [],
+        );
       },
     }),
   );
@@ -240,15 +245,26 @@ function beyond(foot: Point, surface: Point): Point {
 function downLabel(
   { sink }: SinkingSide,
   timeS: S,
-  { depthMm }: SolvedDepth,
-  { leftMm, widthMm, surfaceMm, scale }: Column,
-  { textMm }: FilmRoom,
+  depth: SolvedDepth,
+  column: Column,
+  room: FilmRoom,
   { words, figures }: DrawingKit,
 ): Item[] {
   if (timeS < endS(sink)) return [];
-  const yMm = surfaceMm + scale * depthMm + bedThicknessMm + textMm;
   const said = words("drawing.film.sinking.down-after", { time: figures.time(endS(sink)) });
-  return [text(point(leftMm + widthMm / 2, yMm), said, textMm, { anchor: "middle", face: "bold" })];
+  return [belowBed(said, depth, column, room, "bold")];
+}
+
+/** Words in the middle below the bed of a side. */
+function belowBed(
+  said: string,
+  { depthMm }: SolvedDepth,
+  { leftMm, widthMm, surfaceMm, scale }: Column,
+  { textMm }: FilmRoom,
+  face: TextItem["face"] = "regular",
+): Item {
+  const yMm = surfaceMm + scale * depthMm + bedThicknessMm + textMm;
+  return text(point(leftMm + widthMm / 2, yMm), said, textMm, { anchor: "middle", face });
 }
 
 function tell(sides: readonly SinkingSide[], timeS: S, { words, figures }: DrawingKit): string {

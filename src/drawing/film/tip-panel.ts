@@ -1,4 +1,5 @@
 import { type Float, lengthMm } from "../../core/float/float.ts";
+import { toldTipMm } from "../../core/float/tip.ts";
 import type { Mm } from "../../core/units.ts";
 import { tipSides } from "../float/float-tip.ts";
 import { tipFigures } from "../float/tip-figures.ts";
@@ -31,6 +32,11 @@ const scaleLine = thin;
 
 /** Which tip of a float a panel shows: null where it is under, none where the float lies flat. */
 export type ShownTip = Mm | null | undefined;
+
+/** A tip as it is told, and so as it is drawn at every moment that tells it. */
+export function toldTip(tip: ShownTip): ShownTip {
+  return typeof tip === "number" ? toldTipMm(tip) : tip;
+}
 
 /** The most that a float shows of those [mm]. */
 export const mostOf = (tips: readonly ShownTip[]): Mm => Math.max(...tips.map((tip) => tip ?? 0));
