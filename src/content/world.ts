@@ -75,7 +75,9 @@ export async function readSources(
     changed = differing(sources, again);
     if (changed.length === 0) {
       stageDone("read", sources.size, "files");
-      return sources;
+      return new Map(
+        [...sources].map(([path, source]) => [path, source.fromLibrary ? known(source) : source]),
+      );
     }
     sources = again;
     await new Promise((turn) => setTimeout(turn, pauseMs));
@@ -173,6 +175,23 @@ async function readOnce(world: World, layers: readonly Layer[]): Promise<Sources
     }
   }
   return sources;
+}
+
+/** Files of the library as they were read last in this process, which may read guide after guide that borrow from it. */
+const lentBefore = new Map<string, Source>();
+
+/** A file of the library: the same as before where nothing of it has changed, as what was read of that one is known. */
+function known(source: Source): Source {
+  const before = lentBefore.get(source.file);
+  const isSame =
+    before?.path === source.path &&
+    before.text === source.text &&
+    before.bytes === source.bytes &&
+    before.under === source.under &&
+    sameBytes(before.content, source.content);
+  if (isSame) return before;
+  lentBefore.set(source.file, source);
+  return source;
 }
 
 const isNoText = (path: string) =>

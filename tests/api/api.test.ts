@@ -3,11 +3,11 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import type { SolvedGuide } from "../../src/api/contract.ts";
 import { build, draw, readGuide, solve, svg, write } from "../../src/api/index.ts";
-import { temporaryFolder, writeContent } from "../support/cli.ts";
-import { contentWith, edited } from "../support/smallest-content.ts";
+import { smallGuide, temporaryFolder } from "../support/cli.ts";
+import { edited } from "../support/smallest-content.ts";
 
 const guideIn = (changes: Record<string, string | null> = {}) =>
-  writeContent(join(temporaryFolder(), "content"), contentWith(changes));
+  smallGuide(join(temporaryFolder(), "content"), changes);
 
 async function solvedIn(folder: string): Promise<SolvedGuide> {
   const { value: read } = await readGuide(folder);

@@ -3,12 +3,12 @@ import { describe, expect, it } from "vitest";
 import { runCli } from "../../src/cli/run.ts";
 import { listings } from "../../src/site/listings.tsx";
 import { sampleLibrary } from "../site/sample-site.ts";
-import { cli, temporaryFolder, writeContent } from "../support/cli.ts";
+import { cli, smallGuide, temporaryFolder } from "../support/cli.ts";
 import { hashesBelow } from "../support/files-below.ts";
-import { contentWith, edited } from "../support/smallest-content.ts";
+import { edited } from "../support/smallest-content.ts";
 
 const content = (changes: Record<string, string | null> = {}) =>
-  writeContent(join(temporaryFolder(), "content"), contentWith(changes));
+  smallGuide(join(temporaryFolder(), "content"), changes);
 
 async function partsOf(part: string) {
   const out = join(temporaryFolder(), "out");

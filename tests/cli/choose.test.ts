@@ -2,17 +2,17 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { cli, shippedRigs } from "../support/cli.ts";
+import { borrowedGuide, cli } from "../support/cli.ts";
 
 let folder: string;
 
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), "dotdown-"));
-  shippedRigs(join(folder, "content"));
+  borrowedGuide(folder);
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 
-const choose = (...words: string[]) => cli("choose", ...words, "--content", join(folder, "content"));
+const choose = (...words: string[]) => cli("choose", ...words, "--content", folder);
 
 it("tells the hazards first, then for each place the rigs with their reasons, and what rules out the others", async () => {
   const { code, result, report } = await choose("makebelieve-river-glide", "--spot", "crease");

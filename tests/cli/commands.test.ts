@@ -2,13 +2,13 @@ import { existsSync, readdirSync, renameSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { commands, runCli } from "../../src/cli/run.ts";
-import { cli, shippedRigs, temporaryFolder, writeContent } from "../support/cli.ts";
+import { borrowedGuide, cli, smallGuide, temporaryFolder } from "../support/cli.ts";
 import { hashesBelow } from "../support/files-below.ts";
 import { shippedLibrary } from "../support/shipped-library.ts";
 import { contentWith, edited } from "../support/smallest-content.ts";
 
 const content = (changes: Record<string, string | null> = {}) =>
-  writeContent(join(temporaryFolder(), "content"), contentWith(changes));
+  smallGuide(join(temporaryFolder(), "content"), changes);
 
 const sheet = (...options: string[]) => cli("sheet", "plain", "--content", content(), ...options);
 
@@ -259,7 +259,7 @@ describe("a fault of the tool", () => {
 
 describe("a sheet made from the reader's own box", () => {
   const fromShipped = (...options: string[]) =>
-    cli("sheet", ...options, "--content", shippedRigs(join(temporaryFolder(), "content")));
+    cli("sheet", ...options, "--content", borrowedGuide(temporaryFolder()));
 
   it("takes that shot, and reports what is other and what to buy; its data tell the same", async () => {
     const { code, result, report } = await fromShipped(

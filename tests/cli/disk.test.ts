@@ -2,8 +2,7 @@ import { linkSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { disk } from "../../src/cli/disk.ts";
-import { cli, temporaryFolder, writeContent } from "../support/cli.ts";
-import { contentWith } from "../support/smallest-content.ts";
+import { cli, smallGuide, temporaryFolder, writeContent } from "../support/cli.ts";
 
 const paths = async (folder: string) => (await disk.list(folder)).map(({ path }) => path);
 
@@ -72,7 +71,7 @@ describe("the files of a content folder", () => {
 });
 
 describe("what cannot be read is said in one sentence, with exit code 66", () => {
-  const content = () => writeContent(join(temporaryFolder(), "content"), contentWith());
+  const content = () => smallGuide(join(temporaryFolder(), "content"));
 
   it("a file that is really a link", async () => {
     const folder = content();
@@ -113,7 +112,7 @@ describe("what cannot be written is said in one sentence, with exit code 73", ()
     ["below links in a circle", "circle/out", "links on the way lead round in a circle"],
   ])("an output %s", async (_, name, reason) => {
     const folder = temporaryFolder();
-    const content = writeContent(join(folder, "content"), contentWith());
+    const content = smallGuide(join(folder, "content"));
     writeFileSync(join(folder, "file"), "mine");
     symlinkSync("circle", join(folder, "circle"));
     const out = join(folder, name);

@@ -1,7 +1,17 @@
-import { expect, it } from "vitest";
-import { cli } from "../support/cli.ts";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { borrowedGuide, cli } from "../support/cli.ts";
 
-const sheet = (...words: string[]) => cli("sheet", ...words, "--content", "content");
+let folder: string;
+
+beforeAll(() => {
+  folder = borrowedGuide(mkdtempSync(join(tmpdir(), "dotdown-")));
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const sheet = (...words: string[]) => cli("sheet", ...words, "--content", folder);
 const atLedge = ["--swim", "makebelieve-pool-willow", "--spot", "Foot of the ledge"];
 
 it("makes a rig up for a place of a swim, with the hazards there before anything else", async () => {

@@ -1,8 +1,9 @@
-import { appendFileSync, cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { onTestFinished } from "vitest";
 import { runCli } from "../../src/cli/run.ts";
+import { contentWith } from "./smallest-content.ts";
 
 /** A folder that goes with the test. */
 export function temporaryFolder(): string {
@@ -35,10 +36,13 @@ export async function cli(...args: string[]): Promise<{ code: number; result: st
   return { code, result, report };
 }
 
-/** The shipped rigs and their tackle in a folder; the texts, which most commands do not tell, take most of the time to read. */
-export function shippedRigs(folder: string): string {
-  const isText = (path: string) => /^content.(?:lessons|pages|plans|sessions)\b/.test(path);
-  cpSync("content", folder, { recursive: true, filter: (path) => !isText(path) });
-  appendFileSync(join(folder, "guide.yaml"), "library: none\n");
-  return folder;
+/** A guide with the shipped swims, which borrows all the rest: what was read of the library once is known to all tests. */
+export function borrowedGuide(folder: string): string {
+  cpSync("content/swims", join(folder, "swims"), { recursive: true });
+  const facts = "title: Borrowed\npublisher: Borrowers\nedition: 2026-11-20\n";
+  return writeContent(folder, { "guide.yaml": facts });
 }
+
+/** The smallest guide with some files changed, its words borrowed. */
+export const smallGuide = (folder: string, changes: Readonly<Record<string, string | null>> = {}) =>
+  writeContent(folder, contentWith({ "words/en.yaml": null, ...changes }));

@@ -24,9 +24,8 @@ import {
   type WorkFolder,
 } from "../../../src/cli/output/work-folder.ts";
 import type { OutputFile } from "../../../src/markup/output.ts";
-import { cli, temporaryFolder, writeContent } from "../../support/cli.ts";
+import { cli, smallGuide, temporaryFolder, writeContent } from "../../support/cli.ts";
 import { hashesBelow } from "../../support/files-below.ts";
-import { contentWith } from "../../support/smallest-content.ts";
 
 let folder: string;
 let out: string;
@@ -37,7 +36,7 @@ beforeEach(async () => {
   folder = temporaryFolder();
   // Notes that no command of another test reads.
   process.env.XDG_STATE_HOME = temporaryFolder();
-  content = writeContent(join(temporaryFolder(), "content"), contentWith());
+  content = smallGuide(join(temporaryFolder(), "content"));
   out = join(folder, "out");
   await withOutput({ out, contentFolders: [], tell: expect.unreachable }, ({ replace }) =>
     replace(edition("old")),
