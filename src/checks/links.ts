@@ -90,8 +90,7 @@ function unknownName(what: string, found: string, allowed: Iterable<string>, pla
 }
 
 export function pagesOf(library: Library): Pages {
-  const fixed = Object.values(sitePaths).filter((path) => typeof path === "string");
-  const pages = new Map<string, Set<string>>(fixed.map((path) => [path, new Set()]));
+  const pages = new Map<string, Set<string>>(fixedPages(library).map((path) => [path, new Set()]));
   const add = (path: string, anchors: readonly string[]) => {
     pages.set(path, new Set([...(pages.get(path) ?? []), ...anchors]));
   };
@@ -99,19 +98,40 @@ export function pagesOf(library: Library): Pages {
   for (const lesson of library.lessons) add(sitePaths.lesson(lesson.id), headingIds(lesson, ""));
   for (const plan of library.plans) add(sitePaths.plan(plan.id), headingIds(plan, ""));
   for (const rig of library.rigs) add(sitePaths.rig(rig.id), headingIds(rig, "notes-"));
-  if (library.swims.length > 0) for (const path of [sitePaths.swims, sitePaths.soundings]) add(path, []);
   for (const swim of library.swims) add(sitePaths.swim(swim.id), []);
   for (const page of library.pages) add(sitePaths.page(page.id), headingIds(page, ""));
   add(sitePaths.floats, ids(library.floats));
   add(sitePaths.shot, ids(library.scales));
   add(sitePaths.baits, ids(library.baits.map(({ bait }) => bait)));
   add(sitePaths.knots, ids(library.knots));
-  add(sitePaths.fish, ids(library.species));
-  add(
-    sitePaths.glossary,
-    library.glossary.map(({ term }) => termId(term)),
-  );
+  if (library.species.length > 0) add(sitePaths.fish, ids(library.species));
+  if (library.glossary.length > 0)
+    add(
+      sitePaths.glossary,
+      library.glossary.map(({ term }) => termId(term)),
+    );
   return pages;
+}
+
+/** Pages that only a guide has of which there is something to show. */
+const pagesOfSome: Readonly<Partial<Record<keyof typeof sitePaths, (library: Library) => boolean>>> = {
+  plans: ({ plans }) => plans.length > 0,
+  swims: ({ swims }) => swims.length > 0,
+  soundings: ({ swims }) => swims.length > 0,
+  choose: ({ choosing, rigs }) => choosing !== undefined && rigs.length > 0,
+  sessions: ({ sessions }) => sessions.some(({ isPublic }) => isPublic),
+  glossary: ({ glossary }) => glossary.length > 0,
+  troubles: ({ troubles }) => troubles.length > 0,
+  fish: ({ species }) => species.length > 0,
+  safety: ({ pages }) => pages.some(({ id }) => id === "safety"),
+};
+
+/** Pages whose address is the same in every guide, as far as this one has them. */
+function fixedPages(library: Library): readonly string[] {
+  return (Object.keys(sitePaths) as (keyof typeof sitePaths)[]).flatMap((name) => {
+    const path = sitePaths[name];
+    return typeof path === "string" && (pagesOfSome[name]?.(library) ?? true) ? [path] : [];
+  });
 }
 
 /** Ids by their prefix, of texts that stay as they are from one reading to the next. */

@@ -35,6 +35,18 @@ describe("links", () => {
   });
 
   it.each([
+    "../swims/index.html",
+    "../soundings.html",
+    "../choose.html",
+    "../sessions/index.html",
+    "../plans/index.html",
+    "../fish.html",
+    "../what-the-float-says.html",
+  ])("to %s, of which the guide has nothing to show, are errors", (url) => {
+    expect(told(`See [this](${url}).`)).toHaveLength(1);
+  });
+
+  it.each([
     ["second.md#no-part", "place on the page second.html", "no-part", ["a-part"]],
     ["third.md", "page in lessons", "third", ["first", "second"]],
     ["../rigs/plane.md", "page in rigs", "plane", ["plain"]],

@@ -46,6 +46,19 @@ describe("a report over the lines of the content", () => {
     );
   });
 
+  it("names the first column of a line whose column nobody knows", () => {
+    const inLine = { ...unknown, place: { file: place.file, line: 9 } };
+    expect(
+      formatReport([inLine], () => "float: wagler")
+        .split("\n")
+        .slice(0, 3),
+    ).toEqual([
+      'content/rigs/pond.md:9:1  error  there is no float "wagler"  [unknown-name]',
+      "    float: wagler",
+      "    ^",
+    ]);
+  });
+
   it("never passes signs on that a terminal obeys", () => {
     expect(reportOf("a\u001b[2J: wagler").join("")).not.toContain("\u001b");
   });

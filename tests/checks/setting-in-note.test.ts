@@ -36,6 +36,7 @@ describe("a rig's notes against its setting", () => {
   it("say nothing where they agree, or speak of something else", () => {
     expect(told("It is fished at dead depth.")).toEqual([]);
     expect(told("It is set 5 cm over depth.", overDepth)).toEqual([]);
+    expect(told("It is set 0.05 m over depth.", overDepth)).toEqual([]);
     expect(told("Lay the rod over the rest. A fish takes the bait off the hook.")).toEqual([]);
   });
 

@@ -21,6 +21,16 @@ it("a ledge that the soundings show is found where it is, its ends counted in", 
   expect(toldBy(swimsAsFound, steep).map(({ code }) => code)).toEqual(["swim-hazard-untold"]);
 });
 
+// Water to the chest of a child, and a current that takes a grown-up's feet from the bed: common practice, no source.
+it.each([
+  ["depth: 1.1 m", "depth: 1.19 m", []],
+  ["depth: 1.1 m", "depth: 1.2 m", ["deep water"]],
+  ["water: still", "water: flowing\npace: 0.49 m/s", []],
+  ["water: still", "water: flowing\npace: 0.5 m/s", ["fast water"]],
+])("a swim with %s as %j asks for a word on %j", (from, to, hazards) => {
+  expect(toldBy(swimsAsFound, sampleSwim(from, to))).toMatchObject(hazards.map((hazard) => ({ hazard })));
+});
+
 // A sounding is taken to be right to 3 cm, and a depth to be the same to 15 cm: common practice, no source.
 it.each([
   ["108 cm", []],
