@@ -41,7 +41,6 @@ const long: Readonly<Record<string, string>> = {
   "src/drawing/scenes/back-shot.ts drawBackShot": "a picture from back to front",
   "src/drawing/scenes/disgorger.ts head": "a picture from back to front",
   "src/drawing/scenes/feather.ts drawFeather": "a picture from back to front",
-  "src/drawing/scenes/feather.ts fingerOnSpool": "a picture from back to front",
   "src/drawing/scenes/fill-the-reel.ts drawFillTheReel": "a picture from back to front",
   "src/drawing/scenes/land-fish.ts drawLandFish": "a picture from back to front",
   "src/drawing/scenes/large-reel.ts largeReel": "a picture from back to front",

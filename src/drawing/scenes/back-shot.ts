@@ -6,7 +6,7 @@ import type { Drawing, Item, PathStep } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import { angler, hipsShare } from "./angler.ts";
-import { bank, bankAbove } from "./ground.ts";
+import { bankAbove, bankAndWater } from "./ground.ts";
 import { pointAlong } from "./path.ts";
 import { rigEnd } from "./rig-end.ts";
 import { rod } from "./rod.ts";
@@ -72,8 +72,7 @@ export function drawBackShot(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
     box,
     kit,
     (step) => [
-      ...bank(box, surfaceMm, mm(20)),
-      ...parts.waterSurface.draw({ leftMm: mm(20), rightMm: box.widthMm, yMm: surfaceMm }),
+      ...bankAndWater(box, surfaceMm, mm(20)),
       ...rod(butt, tip, { reel: true }),
       ...angler({
         hips: at(7, surface - bankAbove - hipsShare.sits * tall),

@@ -1,4 +1,5 @@
 import type { Rig } from "../../model/rig.ts";
+import { limbOf } from "../film/hand.ts";
 import {
   accent,
   arrow,
@@ -16,13 +17,13 @@ import {
   thinSoft,
 } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
-import type { Drawing, Item, PathStep } from "../model.ts";
+import type { Drawing, Item, PathStep, Stroke } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { smooth } from "../smooth.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotated } from "../transform.ts";
 import { angler, hipsShare } from "./angler.ts";
-import { bank, bankAbove } from "./ground.ts";
+import { bankAbove, bankAndWater } from "./ground.ts";
 import { pointAlong } from "./path.ts";
 import { rod } from "./rod.ts";
 import { sceneTextMm } from "./scene-text.ts";
@@ -83,7 +84,7 @@ export function drawFeather(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
       const float = at(72, 14);
       return [
         line("flight", [curveTo(at(50, 4), at(62, 5), float)]),
-        ...rotated(smallFloat(rig, float, mm(9)), 105, float),
+        ...rotated(smallFloat(rig, float, mm(9)), -70, float),
         ...tail(float, at(58, 15)),
         ...arrow(at(77, 9), at(89, 13), accent, 2.6),
         label("flight", at(82, 5.5)),
@@ -93,13 +94,13 @@ export function drawFeather(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
       const float = at(76, 26);
       return [
         line("slow", [curveTo(at(54, 9), at(66, 15), float)]),
-        ...rotated(smallFloat(rig, float, mm(9)), 60, float),
+        ...rotated(smallFloat(rig, float, mm(9)), -16, float),
         ...tail(float, at(92, 20)),
         ...arrow(at(85, 13), at(95, 16), accent, 2.6),
-        ...fingerOnSpool(grid, at(52, 52), handOn(tips.slow)),
+        ...fingerOnSpool(grid, at(48, 51), handOn(tips.slow)),
         // From the words to the finger's tip.
-        polyline([at(67, 55.4), at(61, 49.8)], thinSoft),
-        label("slow", at(68, 62), "start"),
+        polyline([at(68, 57.4), at(57.6, 51)], thinSoft),
+        label("slow", at(67, 62), "start"),
       ];
     },
     landed: () => afloat("landed", tail(standing, at(95, 38))),
@@ -112,8 +113,7 @@ export function drawFeather(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
   }
 
   return stepPictures("feather", featherSteps, box, kit, (step) => [
-    ...bank(box, surfaceMm, mm(24)),
-    ...parts.waterSurface.draw({ leftMm: mm(24), rightMm: box.widthMm, yMm: surfaceMm }),
+    ...bankAndWater(box, surfaceMm, mm(24)),
     ...rod(butt, tips[step], { reel: true }),
     ...scenes[step](),
     ...angler({
@@ -126,96 +126,69 @@ export function drawFeather(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
 }
 
 /** Radius of the circle that shows the reel larger. */
-const lens = 14;
+const lens = 16;
+/** The drawing in it is laid out for a circle so large. */
+const laidOutFor = 14;
 
-/** The reel in a circle, larger: a hand on the rod, its first finger down on the rim of the spool. */
+/** The reel in a circle, larger: a hand over the rod, its first finger reaching down to the rim of the spool. */
 function fingerOnSpool({ mm }: Hundredths, middle: Point, from: Point): Item[] {
-  const p = (x: number, y: number) => point(middle.xMm + mm(x), middle.yMm + mm(y));
-  const outline = (points: readonly (readonly [number, number])[]) =>
-    smooth(
-      points.map(([x, y]) => p(x, y)),
-      true,
+  const share = lens / laidOutFor;
+  const p = (x: number, y: number) => point(middle.xMm + mm(share * x), middle.yMm + mm(share * y));
+  const round = (points: readonly (readonly [number, number])[]) =>
+    polygon(
+      smooth(
+        points.map(([x, y]) => p(x, y)),
+        true,
+      ),
+      "paper",
+      bold,
     );
-  const skin = { ink: "ink", widthMm: 0.5 } as const;
-  const fingers = [-8.6, -6.2].map((x) =>
-    polygon(
-      outline([
-        [x - 1.1, -9.6],
-        [x + 1.1, -9.6],
-        [x + 1.3, -7.4],
-        [x + 1.1, -5.2],
-        [x - 1.1, -5.2],
-        [x - 1.3, -7.4],
-      ]),
-      "paper",
-      skin,
-    ),
-  );
-  const forefinger = outline([
-    [-1.6, -9.4],
-    [2.2, -9],
-    [5.8, -7],
-    [8, -4.6],
-    [8.2, -3],
-    [7, -2.8],
-    [4.8, -5],
-    [1.6, -6.6],
-    [-1.6, -6.8],
-  ]);
-  const thumb = outline([
-    [-11.4, -9.2],
-    [-8, -11.2],
-    [-3, -11.3],
-    [-0.4, -10.2],
-    [-1.6, -9],
-    [-6, -9.2],
-  ]);
-  const towards = pointAlong([middle, from], mm(lens));
+  const box = (x: number, y: number, wide: number, high: number, stroke: Stroke) =>
+    polygon([p(x, y), p(x + wide, y), p(x + wide, y + high), p(x, y + high)], "paper", stroke);
+  const finger = (places: readonly [Point, Point, Point, Point]) =>
+    limbOf({ from: places[0], through: [places[1], places[2]], to: places[3], widthMm: mm(2.5 * share) });
   return [
-    polyline([from, towards], thinSoft),
+    polyline([from, pointAlong([middle, from], mm(lens))], thinSoft),
     circle(middle, mm(lens), { fill: "paper", stroke: bold }),
-    // Rod, foot and stem, body, spool with its line.
-    polygon([p(-11.6, -8.6), p(11.6, -8.4), p(11.6, -6.6), p(-11.6, -6.4)], "ink"),
+    polygon([p(-12.6, -5.4), p(12.8, -5), p(12.8, -3.8), p(-12.6, -2.8)], "ink"),
+    // Stem, body, rotor, and the spool with its line between two rims.
+    box(-4.8, -2.8, 2.2, 5, bold),
+    round([
+      [-9.6, 6],
+      [-8, 2],
+      [-4, 0.6],
+      [-1.4, 3],
+      [-1.4, 9],
+      [-4.4, 10.4],
+      [-8.4, 9.4],
+    ]),
+    box(-1.4, 1.4, 2, 9.4, bold),
+    box(0.6, 2.6, 5.4, 7, thin),
+    ...[1.8, 3, 4.2, 5.2].map((x) => polyline([p(x - 0.3, 2.6), p(x + 0.3, 9.6)], thinSoft)),
+    box(6, 1.2, 1.6, 9.8, bold),
+    box(7.6, 4.6, 2, 3.2, bold),
+    polyline([p(5, 2.6), p(7.2, 0.6), p(13.4, -1.4)], strandStrokes["main line"]),
+    // Two fingers behind the stem, one before it, all round the rod; then the back of the hand over them.
+    ...[-9, -6.4, -0.6].flatMap((x) => finger([p(x, -6), p(x + 0.5, -4), p(x + 0.5, -2.6), p(x, -1.4)])),
+    ...finger([p(0.6, -7), p(5, -8.6), p(9, -5.4), p(7, -0.4)]),
     polygon(
-      outline([
-        [-4.6, -6.6],
-        [-2, -6.6],
-        [-2.2, -2],
-        [-4.8, -2],
-      ]),
+      smooth(
+        [
+          p(-11.2, -7.6),
+          p(-7, -9.4),
+          p(-1.4, -9.2),
+          p(2, -7.8),
+          p(1.6, -5.4),
+          p(-2, -4.6),
+          p(-7, -4.4),
+          p(-11.2, -4.2),
+        ],
+        true,
+      ),
       "paper",
-      skin,
+      bold,
     ),
-    polygon(
-      outline([
-        [-9.4, 1.6],
-        [-7.6, -2.4],
-        [-3, -3.6],
-        [-0.6, -1.6],
-        [-0.6, 5],
-        [-4, 6.4],
-        [-8, 5.4],
-      ]),
-      "paper",
-      skin,
-    ),
-    polygon([p(-0.6, -4.2), p(0.8, -4.2), p(0.8, 7.4), p(-0.6, 7.4)], "paper", skin),
-    polygon([p(0.8, -1.8), p(6, -1.8), p(6, 5), p(0.8, 5)], "paper", thin),
-    ...[1.9, 3, 4.1, 5.2].map((x) => polyline([p(x - 0.3, -1.8), p(x + 0.3, 5)], thinSoft)),
-    polygon([p(6, -3), p(7.4, -3), p(7.4, 6.2), p(6, 6.2)], "paper", skin),
-    polygon(
-      outline([
-        [7.4, 0],
-        [9.4, 0],
-        [9.4, 3.2],
-        [7.4, 3.2],
-      ]),
-      "ink",
-    ),
-    polyline([p(5.4, -1.8), p(12.6, -4.4)], strandStrokes["main line"]),
-    polygon(thumb, "paper", skin),
-    ...fingers,
-    polygon(forefinger, "paper", skin),
+    polygon([p(-12.4, -6.8), p(-10.4, -8.2), p(-10, -3.6), p(-12.8, -3.4)], "ink"),
   ];
 }
 

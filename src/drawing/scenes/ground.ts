@@ -1,7 +1,8 @@
 import { first, last } from "../../core/lists.ts";
-import { bold, type Point, point, polygon, polyline, thinSoft } from "../items.ts";
+import { bold, type Point, point, polygon, polyline, rectangle, thinSoft } from "../items.ts";
 import type { Box } from "../kit.ts";
 import type { Item } from "../model.ts";
+import { parts } from "../parts/parts.ts";
 
 const hatchMm = 3;
 const hatchDepthMm = 1.6;
@@ -31,6 +32,15 @@ export function bank({ widthMm, heightMm }: Box, surfaceMm: number, endMm: numbe
   const top = surfaceMm - (bankAbove * widthMm) / 100;
   const shore = [point(0, top), point(0.8 * endMm, top), point(endMm, surfaceMm), point(endMm, heightMm)];
   return [polygon([...shore, point(0, heightMm)], "paper"), ...ground(shore)];
+}
+
+/** Water that is cut through, out from the bank. */
+export function bankAndWater(box: Box, surfaceMm: number, bankEndsMm: number): Item[] {
+  return [
+    rectangle(bankEndsMm, surfaceMm, box.widthMm - bankEndsMm, box.heightMm - surfaceMm, { fill: "water" }),
+    ...bank(box, surfaceMm, bankEndsMm),
+    ...parts.waterSurface.draw({ leftMm: bankEndsMm, rightMm: box.widthMm, yMm: surfaceMm }),
+  ];
 }
 
 /** Height of a line of points at a place across; its ends go on level. */

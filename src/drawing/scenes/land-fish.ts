@@ -3,11 +3,10 @@ import type { WordKeyIn } from "../../words/words.ts";
 import { accent, arrow, curveTo, ellipse, type Point, pathFrom, point, polyline, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathItem } from "../model.ts";
-import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotated } from "../transform.ts";
 import { angler, hipsShare } from "./angler.ts";
-import { bank, bankAbove } from "./ground.ts";
+import { bankAbove, bankAndWater } from "./ground.ts";
 import { type HeldRod, rodAlong, rodPath } from "./rod.ts";
 import { sceneTextMm } from "./scene-text.ts";
 import { type Hundredths, hundredths, stepPictures } from "./step-pictures.ts";
@@ -84,8 +83,7 @@ export function drawLandFish(box: Box, kit: DrawingKit): Drawing[] {
     },
   };
   return stepPictures("land", landSteps, box, kit, (step) => [
-    ...bank(box, surfaceMm, mm(24)),
-    ...parts.waterSurface.draw({ leftMm: mm(24), rightMm: box.widthMm, yMm: surfaceMm }),
+    ...bankAndWater(box, surfaceMm, mm(24)),
     ...scenes[step](),
   ]);
 }

@@ -78,7 +78,7 @@ function pool(grid: Hundredths, box: Box): Item[] {
   const edgeOfShelf = curved([at(0, 55), at(26, 50), at(50, 53), at(74, 46), at(94, 37)]);
   return [
     polygon([at(0, 0), at(100, 0), at(100, 78), at(0, 78)], "water"),
-    shade(grid, 82, 70, 8),
+    ...shade(grid, 82, 70, 8),
     ...farBank(grid),
     ...bankFromAbove([at(0, 78), at(38, 77.4), at(66, 78.4), at(100, 78)], box, [
       at(32, 0).xMm,
@@ -173,7 +173,7 @@ function river(grid: Hundredths, box: Box): Item[] {
     polygon([at(0, 0), at(100, 0), at(100, 84), at(0, 84)], "water"),
     polygon([...far, at(100, 0), at(0, 0)], "paper"),
     polyline(far, bold),
-    shade(grid, 38, 17, 6),
+    ...shade(grid, 38, 17, 6),
     ...crownFromAbove(at(38, 11.4), mm(5.6)),
     ...bankFromAbove(curved(edge), box, [at(22, 0).xMm, at(56, 0).xMm]),
     ...[28, 42, 56].flatMap((y) => parts.flowArrow.draw({ from: at(4, y), lengthMm: mm(20) })),
@@ -236,13 +236,13 @@ function reed({ xMm, yMm }: Point, mm: number): Item[] {
   );
 }
 
-/** What lies in the shade of a tree on the bank. */
-function shade({ at }: Hundredths, x: number, y: number, size: number): Item {
-  const edge = Array.from({ length: 12 }, (_, i) => {
-    const turn = (i * Math.PI) / 6;
-    return at(x + size * Math.cos(turn), y + 0.8 * size * Math.sin(turn));
+/** What lies in the shade of a tree on the bank: hatched, as a tone would be light on a dark page. */
+function shade({ at }: Hundredths, x: number, y: number, size: number): Item[] {
+  return [-0.75, -0.5, -0.25, 0, 0.25, 0.5, 0.75].map((up) => {
+    const half = size * Math.sqrt(1 - up * up);
+    const level = y + 0.9 * size * up;
+    return polyline([at(x - half, level), at(x + half, level)], thinSoft);
   });
-  return polygon(curved(edge, true), "faint");
 }
 
 /** Water that turns round on itself. */

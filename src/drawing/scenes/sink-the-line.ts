@@ -3,10 +3,9 @@ import type { Rig } from "../../model/rig.ts";
 import { accent, arrow, type Point, pathFrom, point, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
-import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import { angler, hipsShare } from "./angler.ts";
-import { bank, bankAbove } from "./ground.ts";
+import { bankAbove, bankAndWater } from "./ground.ts";
 import { pointAlong } from "./path.ts";
 import { rod } from "./rod.ts";
 import { sceneTextMm } from "./scene-text.ts";
@@ -39,8 +38,7 @@ export function drawSinkTheLine(rig: Rig, box: Box, kit: DrawingKit): Drawing[] 
   const textMm = sceneTextMm(box);
   const surfaceMm = Math.max(0.46 * box.heightMm, textMm + 12);
   const items = (step: SinkStep): Item[] => [
-    ...bank(box, surfaceMm, bankEnds * box.widthMm),
-    ...parts.waterSurface.draw({ leftMm: bankEnds * box.widthMm, rightMm: box.widthMm, yMm: surfaceMm }),
+    ...bankAndWater(box, surfaceMm, bankEnds * box.widthMm),
     ...feedSpot(box, surfaceMm, textMm, words("drawing.scenes.sink.spot")),
     ...scene(step, rig, box, surfaceMm),
     ...labels(step, box, surfaceMm, textMm, kit),

@@ -7,7 +7,7 @@ import { hookEye } from "../parts/hook.ts";
 import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import { angler, hipsShare } from "./angler.ts";
-import { bank, bankAbove } from "./ground.ts";
+import { bankAbove, bankAndWater } from "./ground.ts";
 import { type HeldRod, rodAlong, rodPath } from "./rod.ts";
 import { sceneTextMm } from "./scene-text.ts";
 import { smallFloat } from "./small-float.ts";
@@ -79,8 +79,7 @@ export function drawStrike(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
     },
   };
   return stepPictures("strike", strikeSteps, box, kit, (step) => [
-    ...bank(box, surfaceMm, mm(24)),
-    ...parts.waterSurface.draw({ leftMm: mm(24), rightMm: box.widthMm, yMm: surfaceMm }),
+    ...bankAndWater(box, surfaceMm, mm(24)),
     ...scenes[step](),
   ]);
 }

@@ -113,6 +113,7 @@ export function drawSwim(swim: Swim, rigs: readonly PlacedRig[], box: Box, kit: 
     title: words("drawing.scenes.swim.title", { swim: swim.title }),
     description: describe(swim, rigs, kit),
     items: [
+      polygon([point(bankMm, surfaceMm), ...bed, point(box.widthMm, surfaceMm)], "water"),
       ...bank(bankMm, surfaceMm, first(bed)),
       ...ground(bed),
       ...parts.waterSurface.draw({ leftMm: bankMm, rightMm: box.widthMm, yMm: surfaceMm }),

@@ -3,11 +3,10 @@ import type { Rig } from "../../model/rig.ts";
 import { accent, arrow, curveTo, type Point, pathFrom, polyline, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item } from "../model.ts";
-import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotated } from "../transform.ts";
 import { angler, hipsShare } from "./angler.ts";
-import { bank, bankAbove } from "./ground.ts";
+import { bankAbove, bankAndWater } from "./ground.ts";
 import { pointAlong } from "./path.ts";
 import { rigEnd } from "./rig-end.ts";
 import { rod, rodAlong, rodPath } from "./rod.ts";
@@ -93,8 +92,7 @@ export function drawWhip(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
     },
   };
   return stepPictures("whip", whipSteps, box, kit, (step) => [
-    ...bank(box, surfaceMm, mm(26)),
-    ...parts.waterSurface.draw({ leftMm: mm(26), rightMm: box.widthMm, yMm: surfaceMm }),
+    ...bankAndWater(box, surfaceMm, mm(26)),
     ...scenes[step](),
     ...angler({
       hips: at(11, 50 - bankAbove - hipsShare.sits * tall),

@@ -2,9 +2,8 @@ import type { WordKeyIn } from "../../words/words.ts";
 import { arrow, bold, type Point, polygon, polyline, text, thin } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
-import { parts } from "../parts/parts.ts";
 import { angler, hipsShare } from "./angler.ts";
-import { bank, bankAbove } from "./ground.ts";
+import { bankAbove, bankAndWater } from "./ground.ts";
 import { rod } from "./rod.ts";
 import { sceneTextMm } from "./scene-text.ts";
 import { type Hundredths, hundredths } from "./step-pictures.ts";
@@ -39,8 +38,7 @@ export function drawWires(box: Box, kit: DrawingKit): Drawing {
     title: words("drawing.scenes.wires.title"),
     description: words("drawing.scenes.wires.do", { away }),
     items: [
-      ...bank(box, mm(groundY + bankAbove), mm(shoreX)),
-      ...parts.waterSurface.draw({ leftMm: mm(shoreX), rightMm: box.widthMm, yMm: mm(groundY + bankAbove) }),
+      ...bankAndWater(box, mm(groundY + bankAbove), mm(shoreX)),
       ...overhead(grid),
       label("wires", at(25, 6.5), "middle"),
       // Raised under the wires: wrong.

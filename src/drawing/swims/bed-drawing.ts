@@ -38,6 +38,7 @@ export function drawBed(cut: CutSwim, box: Box, kit: DrawingKit, { textMm }: { t
   const across = (mm: number) => left + ((right - left) * mm) / toMm;
   const down = (mm: number) => top + ((foot - top) * mm) / deepestMm;
   const at = (mm: number) => point(across(mm), down(bedDepth(bed, mm)?.depthMm ?? 0));
+  const stepMm = finestMm * (toMm / (right - left));
   const times = figures.number((down(1) - down(0)) / (across(1) - across(0)), 1);
   const datum = words("drawing.bed.datum", { date: figures.date(swim.sounded) });
   const farTicks = ticks(toMm / 1000, right - left, measure("00 m", textMm, "regular") + 3);
@@ -46,30 +47,28 @@ export function drawBed(cut: CutSwim, box: Box, kit: DrawingKit, { textMm }: { t
     title: words("drawing.bed.title", { swim: swim.title, line: line.title }),
     description: describeBed(cut, bed, kit),
     items: [
+      polygon(
+        [point(across(fromMm), top), ...bedPoints(at, fromMm, toMm, stepMm), point(across(toMm), top)],
+        "water",
+      ),
       ...parts.waterSurface.draw({ leftMm: left, rightMm: box.widthMm, yMm: top }),
       ...depthTicks.map((mm) =>
         text(point(left - 1.5, down(mm) + 0.35 * textMm), figures.shortDepth(mm), textMm, { anchor: "end" }),
       ),
       ...depthTicks.map((mm) => polyline([point(left - 1, down(mm)), point(left, down(mm))], thinSoft)),
       polyline([point(left, top), point(left, foot)], thinSoft),
-      ...bedItems(bed, at, [fromMm, toMm], finestMm * (toMm / (right - left))),
+      ...bedItems(bed, at, [fromMm, toMm], stepMm),
       ...bed.soundings.map(({ fromBankMm }) => circle(at(fromBankMm), 0.7, { fill: "paper", stroke: thin })),
       ...underBed(line, ledgesOf(bed), { at, textMm, kit, rightMm: box.widthMm, footMm: foot }),
       ...cut.spots.flatMap(([number, spot]) => spotItems(number, at(spot.fromBankMm), top, textMm)),
-      ...farTicks.flatMap((metres): Item[] => [
-        polyline(
-          [point(across(1000 * metres), foot + under - 1), point(across(1000 * metres), foot + under)],
-          thinSoft,
-        ),
-        text(
-          point(across(1000 * metres), foot + under + 1.1 * textMm),
-          figures.shortDepth(1000 * metres),
+      ...farTicks.flatMap((metres) =>
+        farTick(
+          metres,
+          point(across(1000 * metres), foot + under),
           textMm,
-          {
-            anchor: metres === 0 ? "start" : "middle",
-          },
+          figures.shortDepth(1000 * metres),
         ),
-      ]),
+      ),
       ...[words("drawing.bed.scale", { times }), datum].map((said, i) =>
         text(point((left + right) / 2, foot + under + (2.2 + 1.1 * i) * textMm), said, textMm, {
           anchor: "middle",
@@ -80,6 +79,20 @@ export function drawBed(cut: CutSwim, box: Box, kit: DrawingKit, { textMm }: { t
   };
 }
 
+/** A tick of the scale along the bank's line, with its figure below. */
+function farTick(metres: number, { xMm, yMm }: Point, textMm: number, said: string): Item[] {
+  return [
+    polyline([point(xMm, yMm - 1), point(xMm, yMm)], thinSoft),
+    text(point(xMm, yMm + 1.1 * textMm), said, textMm, { anchor: metres === 0 ? "start" : "middle" }),
+  ];
+}
+
+/** Places along the bed, no further apart than is drawn. */
+function bedPoints(at: (fromBankMm: number) => Point, fromMm: number, toMm: number, stepMm: number): Point[] {
+  const count = Math.max(1, Math.ceil((toMm - fromMm) / stepMm));
+  return Array.from({ length: count + 1 }, (_, i) => at(fromMm + ((toMm - fromMm) * i) / count));
+}
+
 /** The bed as ground, and in dashes where no sounding is near. */
 function bedItems(
   bed: Bed,
@@ -87,10 +100,7 @@ function bedItems(
   [fromMm, toMm]: readonly [number, number],
   stepMm: number,
 ): Item[] {
-  const along = (from: number, to: number): Point[] => {
-    const count = Math.max(1, Math.ceil((to - from) / stepMm));
-    return Array.from({ length: count + 1 }, (_, i) => at(from + ((to - from) * i) / count));
-  };
+  const along = (from: number, to: number) => bedPoints(at, from, to, stepMm);
   const items: Item[] = [];
   let start = fromMm;
   for (const gap of [...gapsOf(bed), { fromMm: toMm, toMm }]) {
