@@ -1,4 +1,4 @@
-import type { Place } from "../model/message.ts";
+import type { Message, Place } from "../model/message.ts";
 import type { WordTree } from "../model/word-tree.ts";
 import { wordGaps } from "../words/word-gaps.ts";
 import { gapPattern } from "../words/words.ts";
@@ -29,6 +29,7 @@ const plurals: readonly string[] = ["zero", "one", "two", "few", "many", "other"
 
 /** What of a sentence's braces is no gap, or a plural that some number would have no words in. */
 function wrongBraces(sentence: string): string | undefined {
+  if (!/[{}]/.test(sentence)) return undefined;
   if (/[{}]/.test(sentence.replace(gapPattern, "")))
     return "a brace in it belongs to no gap; write gaps like {depth}, and plurals like {count, plural, one {# rig} other {# rigs}}";
   for (const [, gap = "", texts = ""] of sentence.matchAll(gapPattern)) {
@@ -42,7 +43,21 @@ function wrongBraces(sentence: string): string | undefined {
 }
 
 /** Words that the tool never asks for, and gaps that it never fills: each is an error at its place. */
-export function checkOwnWords({ value, yaml }: Read<WordTree>, reading: Reading): void {
+export function checkOwnWords(read: Read<WordTree>, reading: Reading): void {
+  const before = known.get(read.value);
+  if (before) {
+    reading.messages.push(...before);
+    return;
+  }
+  const told = reading.messages.length;
+  lookThrough(read, reading);
+  known.set(read.value, reading.messages.slice(told));
+}
+
+/** What there is to tell of words that have not changed since. */
+const known = new WeakMap<WordTree, readonly Message[]>();
+
+function lookThrough({ value, yaml }: Read<WordTree>, reading: Reading): void {
   const look = (words: WordTree, group: Asked, path: readonly string[]): void => {
     for (const [key, written] of Object.entries(words)) {
       const there = Object.hasOwn(group, key) ? group[key] : undefined;
