@@ -2,7 +2,7 @@ import type { Nodes } from "mdast";
 import { bases } from "../core/basis.ts";
 import { type Message, message } from "../model/message.ts";
 import { type Block, blocksOf, hasNode, sectionsOf } from "./blocks.ts";
-import type { ContentCheck } from "./check.ts";
+import { type ContentCheck, toldOnce } from "./check.ts";
 import { pageTexts } from "./texts.ts";
 
 const number =
@@ -37,14 +37,16 @@ const citation = (node: Nodes) => node.type === "link" && /^https?:/.test(node.u
  * Rules of thumb whose section says nothing of where they come from: no sign, no basis by its name, no link to a source. The
  * section is the measure since one sentence often speaks for the figures around it.
  */
-export const missingBasis: ContentCheck = ({ library }) =>
-  pageTexts(library).flatMap(({ path, body }) =>
-    sectionsOf(body).flatMap((section) => {
-      const blocks = blocksOf(section, path);
-      const said = hasNode(section, (node) => sign(node) || citation(node));
-      if (said || blocks.some(({ text }) => basis.test(text))) return [];
-      return blocks.flatMap(ruleIn).slice(0, 1);
-    }),
+export const missingBasis: ContentCheck = (checked) =>
+  pageTexts(checked.library).flatMap(
+    toldOnce(checked, "missing basis", [], ({ path, body }) =>
+      sectionsOf(body).flatMap((section) => {
+        const blocks = blocksOf(section, path);
+        const said = hasNode(section, (node) => sign(node) || citation(node));
+        if (said || blocks.some(({ text }) => basis.test(text))) return [];
+        return blocks.flatMap(ruleIn).slice(0, 1);
+      }),
+    ),
   );
 
 function ruleIn(block: Block): Message[] {

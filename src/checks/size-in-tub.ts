@@ -1,9 +1,9 @@
 import { withId } from "../core/lists.ts";
-import type { ShotScale, Tub } from "../core/tackle/shot.ts";
-import type { Library } from "../model/library.ts";
+import type { Tub } from "../core/tackle/shot.ts";
+import type { Library, MarkdownText } from "../model/library.ts";
 import { type Message, message, type Place } from "../model/message.ts";
 import { blocksOf, sentencesOf } from "./blocks.ts";
-import type { ContentCheck } from "./check.ts";
+import { type ContentCheck, toldOnce } from "./check.ts";
 import { shotNames } from "./shot-names.ts";
 
 /** A sentence that tells its reader to do something with a shot, which must then be at hand. */
@@ -25,26 +25,39 @@ interface Box {
  * Sizes of shot that a reader is told to use and does not have: a rig's text goes by the rig's tub, every other by the
  * guide's. Sizes that are only spoken of must be in one of the guide's tubs.
  */
-export const sizeInTub: ContentCheck = ({ library }) => {
-  const scale = withId(library.scales, library.guide.scaleId);
+export const sizeInTub: ContentCheck = (checked) => {
+  const { library } = checked;
+  const names = shotNames(withId(library.scales, library.guide.scaleId));
   const own = withId(library.tubs, library.guide.tubId);
   const any: Box = { title: "all tubs", tub: library.tubs.flatMap(({ tub }) => tub) };
-  const told = [
-    ...[...library.lessons, ...library.pages].flatMap(({ body, path }) =>
-      sentencesIn(body, path).map((sentence) => ({ sentence, box: own })),
-    ),
+  const boxOf = ({ rig }: Library["rigs"][number]): Box =>
+    library.tubs.find(({ tub }) => tub === rig.tub) ?? own;
+  const lacking = (sentences: readonly Sentence[], box: Box) =>
+    sentences.flatMap((sentence) => notIn(sentence, acts.test(sentence.text) ? box : any, names));
+  const inBody = <T extends MarkdownText>(boxFor: (text: T) => Box) =>
+    toldOnce<T>(
+      checked,
+      "sizes in no tub",
+      [names.source, any],
+      (text) => lacking(sentencesIn(text.body, text.path), boxFor(text)),
+      boxFor,
+    );
+  const inRig = inBody(boxOf);
+  return [
+    ...[...library.lessons, ...library.pages].flatMap(inBody(() => own)),
     ...library.troubles.flatMap(({ causes, remedies, place }) =>
-      [...causes, ...remedies].map((text) => ({ sentence: { text, placeAt: () => place }, box: own })),
+      lacking(
+        [...causes, ...remedies].map((text) => ({ text, placeAt: () => place })),
+        own,
+      ),
     ),
     ...library.rigs.flatMap((entry) => {
-      const box = library.tubs.find(({ tub }) => tub === entry.rig.tub) ?? own;
       const listed = (["use-when", "not-when", "change-first"] as const).flatMap((key) =>
         entry[listOf[key]].map((text, at) => ({ text, placeAt: () => entry.placeOf([key, at]) })),
       );
-      return [...listed, ...sentencesIn(entry.body, entry.path)].map((sentence) => ({ sentence, box }));
+      return [...lacking(listed, boxOf(entry)), ...inRig(entry)];
     }),
   ];
-  return told.flatMap(({ sentence, box }) => notIn(sentence, acts.test(sentence.text) ? box : any, scale));
 };
 
 const listOf = { "use-when": "useWhen", "not-when": "notWhen", "change-first": "changeFirst" } as const;
@@ -55,9 +68,9 @@ function sentencesIn(body: Library["lessons"][number]["body"], path: string): re
   );
 }
 
-function notIn({ text, placeAt }: Sentence, { title, tub }: Box, scale: ShotScale): readonly Message[] {
+function notIn({ text, placeAt }: Sentence, { title, tub }: Box, names: RegExp): readonly Message[] {
   const allowed = [...new Set(tub.map(({ size }) => size))];
-  return [...text.matchAll(shotNames(scale))].flatMap(({ 2: found, index }) => {
+  return [...text.matchAll(names)].flatMap(({ 2: found, index }) => {
     const size = found!.replace(/\s/, " ");
     return allowed.includes(size)
       ? []

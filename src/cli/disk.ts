@@ -1,5 +1,5 @@
-import { lstatSync } from "node:fs";
-import { readdir, readFile } from "node:fs/promises";
+import { lstatSync, readFileSync } from "node:fs";
+import { readdir } from "node:fs/promises";
 import { join } from "node:path";
 import type { ListedFile, World } from "../content/world.ts";
 import { exitCodes } from "./command.ts";
@@ -14,8 +14,8 @@ export const disk: World = {
   },
   // Read as bytes first: a text that is too long for the system is then told apart from a fault.
   readText: (path) =>
-    reading(path, async () => (await unlessGone(readFile(path), undefined))?.toString("utf8")),
-  readBytes: (path) => reading(path, () => unlessGone(readFile(path), undefined)),
+    reading(path, async () => (await unlessGone(bytesOf(path), undefined))?.toString("utf8")),
+  readBytes: (path) => reading(path, () => unlessGone(bytesOf(path), undefined)),
 };
 
 /** What is read, or something else where it has vanished. */
@@ -59,3 +59,4 @@ async function listBelow(folder: string, below: string): Promise<ListedFile[]> {
 
 /** Asked at once: there are many, and waiting for each takes longer than the answer. */
 const sizeOf = async (file: string) => lstatSync(file).size;
+const bytesOf = async (file: string) => readFileSync(file);

@@ -1,4 +1,5 @@
-import { readdirSync } from "node:fs";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { storeOnDisk } from "../../src/cli/kept-on-disk.ts";
 import { shelfIn } from "../../src/cli/kept-on-shelf.ts";
@@ -6,16 +7,17 @@ import { keeping } from "../../src/model/kept.ts";
 import { temporaryFolder } from "../support/cli.ts";
 
 const tool = Buffer.from("this edition");
+const some = (number: number) => `${number} ${"x".repeat(20_000)}`;
 
 describe("small results", () => {
-  it("lie in one file together, and come back as they were in the next run", () => {
+  it("lie in one file together, beside a list of it, and come back as they were in the next run", () => {
     const folder = temporaryFolder();
     const first = shelfIn(storeOnDisk(folder, tool), "guide");
     const keep = keeping(first);
     for (let i = 0; i < 50; i++) keep("thing", String(i), () => ({ number: i, none: undefined }));
     expect(readdirSync(folder)).toEqual([]);
     first.end();
-    expect(readdirSync(folder)).toHaveLength(1);
+    expect(readdirSync(folder)).toHaveLength(2);
     const again = shelfIn(storeOnDisk(folder, tool), "guide");
     expect(again.find("thing", "7")).toEqual({ value: { number: 7, none: undefined } });
     expect(again.find("other", "7")).toBeUndefined();
@@ -30,16 +32,60 @@ describe("small results", () => {
     expect(shelf.find("page", "long")).toEqual({ value: "x".repeat(100_000) });
   });
 
-  it("give way where there is too much of them: what was asked for last stays", () => {
+  it("all stay, however many a build asks for, and lie in several files where they are many", () => {
     const folder = temporaryFolder();
-    const shelf = shelfIn(storeOnDisk(folder, tool), "guide");
-    const some = "x".repeat(20_000);
-    for (let i = 0; i < 2500; i++) shelf.put("thing", String(i), some);
-    expect(shelf.find("thing", "0")).toEqual({ value: some });
-    shelf.end();
+    const first = shelfIn(storeOnDisk(folder, tool), "guide");
+    for (let i = 0; i < 2500; i++) first.put("thing", String(i), some(i));
+    first.end();
+    expect(readdirSync(folder).length).toBeGreaterThan(10);
+    const again = shelfIn(storeOnDisk(folder, tool), "guide");
+    for (const i of [0, 1, 1250, 2499]) expect(again.find("thing", String(i))).toEqual({ value: some(i) });
+  });
+
+  it("give way where nobody asks for them any more: of 50 MB half stays, and what was asked for", () => {
+    const folder = temporaryFolder();
+    const shelf = () => shelfIn(storeOnDisk(folder, tool), "guide");
+    const first = shelf();
+    for (let i = 0; i < 2500; i++) first.put("thing", String(i), some(i));
+    first.end();
+    const second = shelf();
+    for (let i = 0; i < 2500; i += 500) expect(second.find("thing", String(i))).toBeDefined();
+    second.put("thing", "new", "new");
+    second.end();
+    const third = shelf();
+    const found = Array.from({ length: 2500 }, (_, i) => third.find("thing", String(i)) !== undefined);
+    expect(found.filter((_, i) => i % 500 === 0)).toEqual([true, true, true, true, true]);
+    expect(third.find("thing", "new")).toEqual({ value: "new" });
+    const left = found.filter(Boolean).length;
+    expect(left).toBeGreaterThan(900);
+    expect(left).toBeLessThan(1400);
+  });
+
+  it("of build after build lie in few files, though each brings some that are new", () => {
+    const folder = temporaryFolder();
+    for (let run = 0; run < 30; run++) {
+      const shelf = shelfIn(storeOnDisk(folder, tool), "guide");
+      for (let i = 0; i < run; i++) expect(shelf.find("thing", String(i))).toEqual({ value: some(i) });
+      shelf.put("thing", String(run), some(run));
+      shelf.end();
+    }
+    const last = storeOnDisk(folder, tool).find("shelf", "guide")?.value as unknown[];
+    expect(last).toHaveLength(1);
+  });
+
+  it("are made again where the file that they lie in is gone or spoilt", () => {
+    const folder = temporaryFolder();
+    const first = shelfIn(storeOnDisk(folder, tool), "guide");
+    first.put("thing", "1", "made");
+    first.end();
+    for (const name of readdirSync(folder)) {
+      const file = join(folder, name);
+      if (readFileSync(file).includes("made")) writeFileSync(file, "spoilt");
+    }
     const again = shelfIn(storeOnDisk(folder, tool), "guide");
     expect(again.find("thing", "1")).toBeUndefined();
-    expect(again.find("thing", "0")).toEqual({ value: some });
-    expect(again.find("thing", "2499")).toEqual({ value: some });
+    again.put("thing", "1", "made anew");
+    again.end();
+    expect(shelfIn(storeOnDisk(folder, tool), "guide").find("thing", "1")).toEqual({ value: "made anew" });
   });
 });

@@ -1,0 +1,104 @@
+import { createHash } from "node:crypto";
+import { inMemory, type Store } from "../model/kept.ts";
+
+/** So much lies in one entry of the store. */
+const boardBytes = 4_000_000;
+/** Boards that are not read again: results are asked for much in the order in which they were put there. */
+const boardsAtHand = 12;
+/** Of what no build asks for any more so much may stay, and as much again as was asked for. */
+const unaskedBytes = 24_000_000;
+
+type Results = ReadonlyMap<string, Uint8Array>;
+
+/** Lengths of the results on a board, by their keys. */
+export interface Board {
+  readonly name: string;
+  readonly lengths: ReadonlyMap<string, number>;
+}
+
+/** Many small results that lie together in a store, some on each board, of which only those that somebody asks for are read. */
+export class Boards {
+  readonly #store: Store;
+  readonly #boards: Set<Board>;
+  readonly #boardOf = new Map<string, Board>();
+  readonly #atHand = inMemory(boardsAtHand);
+  #fresh = new Map<string, Uint8Array>();
+  #freshBytes = 0;
+
+  constructor(store: Store, boards: Iterable<Board> = []) {
+    this.#store = store;
+    this.#boards = new Set(boards);
+    for (const board of this.#boards) for (const key of board.lengths.keys()) this.#boardOf.set(key, board);
+  }
+
+  find(key: string): Uint8Array | undefined {
+    const board = this.#boardOf.get(key);
+    return this.#fresh.get(key) ?? (board && this.#resultsOn(board).get(key));
+  }
+
+  add(key: string, bytes: Uint8Array): void {
+    this.#fresh.set(key, bytes);
+    this.#freshBytes += bytes.length;
+    if (this.#freshBytes > boardBytes) this.#setUp();
+  }
+
+  /** Puts what is new into the store, and takes away what is too much of what was not asked for. */
+  tidied(asked: ReadonlySet<string>): readonly Board[] {
+    // Boards with little on them are put together.
+    for (const board of [...this.#boards])
+      if (bytesOn(board) < boardBytes / 2) this.#clear(board, () => true);
+    const shares = [...this.#boards].map((board) => ({
+      board,
+      unasked: bytesOn(board, (key) => !asked.has(key)),
+    }));
+    const bytes = [...this.#boards].reduce((sum, board) => sum + bytesOn(board), 0);
+    let tooMuch = shares.reduce((sum, { unasked }) => sum + 2 * unasked, 0) - bytes - unaskedBytes;
+    for (const { board, unasked } of shares.sort((a, b) => b.unasked - a.unasked)) {
+      if (tooMuch <= 0) break;
+      this.#clear(board, (key) => asked.has(key));
+      tooMuch -= unasked;
+    }
+    this.#setUp();
+    return [...this.#boards];
+  }
+
+  /** One that cannot be read has nothing on it. */
+  #resultsOn({ name }: Board): Results {
+    return this.#atHand("board", name, () => {
+      const found = this.#store.find("board", name)?.value;
+      return (found as Results | undefined) ?? new Map();
+    });
+  }
+
+  /** What is new, on a board of its own. */
+  #setUp(): void {
+    if (this.#fresh.size === 0) return;
+    const lengths = new Map([...this.#fresh].map(([key, { length }]) => [key, length]));
+    const board = { name: hashOf([...lengths.keys()].join("")), lengths };
+    this.#store.put("board", board.name, this.#fresh);
+    this.#boards.add(board);
+    for (const key of lengths.keys()) this.#boardOf.set(key, board);
+    this.#fresh = new Map();
+    this.#freshBytes = 0;
+  }
+
+  /** Takes a board away; what is to stay of it comes to what is new. */
+  #clear(board: Board, stays: (key: string) => boolean): void {
+    this.#boards.delete(board);
+    for (const key of board.lengths.keys()) {
+      if (this.#boardOf.get(key) !== board || this.#fresh.has(key)) continue;
+      const bytes = stays(key) ? this.#resultsOn(board).get(key) : undefined;
+      if (bytes) this.add(key, bytes);
+    }
+  }
+}
+
+function bytesOn({ lengths }: Board, counts: (key: string) => boolean = () => true): number {
+  let bytes = 0;
+  for (const [key, length] of lengths) if (counts(key)) bytes += length;
+  return bytes;
+}
+
+/** Enough of a hash to tell all results of a guide apart. */
+export const hashOf = (text: string): string =>
+  createHash("sha256").update(text).digest("binary").slice(0, 16);
