@@ -19,7 +19,7 @@ interface GlyphRun {
   readonly width: number;
 }
 
-export interface PlacedGlyph {
+interface PlacedGlyph {
   readonly id: number;
   /** The signs that it stands for. */
   readonly text: string;

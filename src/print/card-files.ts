@@ -116,7 +116,7 @@ function sheetFile(asked: Sheets, press: Press): PaintedFile | undefined {
 
 /** Nothing where the paper is too small for a card. */
 function paintSheets({ cards, format, turning }: Sheets, press: Press): readonly Painted[] {
-  const { guide, kit, fonts, facts } = press;
+  const { guide, kit, fonts, facts, keep } = press;
   const { words } = kit;
   const paper = paperSizes[guide.paper];
   const note = (...keys: WordKeyIn<"card.sheet">[]) =>
@@ -139,5 +139,5 @@ function paintSheets({ cards, format, turning }: Sheets, press: Press): readonly
   const fullest = sides.reduce((best, side) => (side.parts.length > best.parts.length ? side : best));
   const title = words("card.sheet.document", { guide: guide.title });
   const duplex = turning === "fold" ? "one side" : turning;
-  return [painted(sides, fullest, { ...facts(title), duplex }, press)];
+  return [painted(sides, fullest, { ...facts(title), duplex, sides: keep }, press)];
 }

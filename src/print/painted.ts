@@ -2,6 +2,7 @@ import type { PaperSide } from "../layout/paper.ts";
 import { type Fingerprint, fingerprintOf } from "../model/fingerprint.ts";
 import { once } from "../model/kept.ts";
 import { paintPdf } from "./pdf/pdf.ts";
+import { sideFrom } from "./pdf/pdf-side.ts";
 import type { Press } from "./press.ts";
 import type { PaintedFile, Shown } from "./printed-file.ts";
 import { smallPageSvg } from "./small-page.ts";
@@ -12,17 +13,19 @@ export interface Painted {
   readonly shows: Shown;
 }
 
-/** Sides of paper as a document; `shown` is the one that lists show. */
+/** Sides of paper as a document; `shown` is the one that lists show. With `sides` each side is kept by what it is made from. */
 export function painted(
   sides: readonly PaperSide[],
   shown: PaperSide,
   facts: Parameters<typeof paintPdf>[1],
-  { fonts, parts, keep }: Pick<Press, "fonts" | "parts" | "keep">,
+  { fonts, parts }: Pick<Press, "fonts" | "parts">,
 ): Painted {
   const { widthMm, heightMm } = shown;
+  const from = sideFrom(shown);
+  const small = () => smallPageSvg(shown);
   return {
-    content: paintPdf(sides, { ...facts, parts, keep }, fonts),
-    shows: { svg: smallPageSvg(shown), widthMm, heightMm },
+    content: paintPdf(sides, { ...facts, parts }, fonts),
+    shows: { svg: from && facts.sides ? facts.sides("small page", from, small) : small(), widthMm, heightMm },
   };
 }
 

@@ -7,7 +7,8 @@ export interface RawFont {
   readonly baseFont: string;
   readonly encoding: string;
   readonly descendantSubtype: string;
-  readonly cidToGid: string;
+  /** Code → glyph of the embedded program. */
+  readonly glyphs: ReadonlyMap<number, number>;
   readonly embedded: boolean;
   readonly hasCidSet: boolean;
   /** Code → text. */
@@ -34,13 +35,22 @@ export function rawFont(dict: PDFDict): RawFont {
     baseFont: name(dict, "BaseFont"),
     encoding: name(dict, "Encoding"),
     descendantSubtype: name(descendant, "Subtype"),
-    cidToGid: name(descendant, "CIDToGIDMap"),
+    glyphs: glyphsOf(descendant),
     embedded: file instanceof PDFRawStream,
     hasCidSet: descriptor.has(PDFName.of("CIDSet")),
     unicode: unicodeOf(dict),
     widths: widthsOf(descendant.lookup(PDFName.of("W"), PDFArray)),
     programWidths: file instanceof PDFRawStream ? programWidths(decodePDFRawStream(file).decode()) : [],
   };
+}
+
+/** Source: ISO 32000-1, table 117: two bytes for each code. */
+function glyphsOf(descendant: PDFDict): Map<number, number> {
+  const stream = descendant.lookup(PDFName.of("CIDToGIDMap"));
+  if (!(stream instanceof PDFRawStream)) return new Map();
+  const bytes = decodePDFRawStream(stream).decode();
+  const codes = Array.from({ length: bytes.length / 2 }, (_, code) => code);
+  return new Map(codes.map((code) => [code, 256 * bytes[2 * code]! + bytes[2 * code + 1]!]));
 }
 
 /** Source: ISO 32000-1, section 9.10.3: `bfchar` and `bfrange` of a ToUnicode CMap. */

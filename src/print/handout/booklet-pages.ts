@@ -3,18 +3,16 @@ import { ContentsColumn, TitlePage } from "../../../templates/handouts/front-mat
 import { entry, first, last } from "../../core/lists.ts";
 import type { GroupItem, Item } from "../../drawing/model.ts";
 import { layOut } from "../../layout/lay-out.ts";
-import { asPaper, type PaperSide } from "../../layout/paper.ts";
+import type { PaperSide } from "../../layout/paper.ts";
 import { sitePaths } from "../../model/addresses.ts";
 import { digestOf } from "../../model/digest.ts";
 import { linesToFindUs } from "../../model/find-us.ts";
-import { once } from "../../model/kept.ts";
 import type { Words } from "../../words/words.ts";
-import { withItems } from "../kept-page.ts";
 import type { Press } from "../press.ts";
 import { chunksOf, rowsOf } from "./chunks.ts";
 import { composePages } from "./compose.ts";
 import { pagesLedTo, withPageNumbers } from "./links.ts";
-import { handoutPage, numbered } from "./page.ts";
+import { handoutPage, laterPage, numbered } from "./page.ts";
 import { paginate } from "./paginate.ts";
 import { cardSheets, type RigCards, sheetOf } from "./rig-cards.ts";
 import { signNotes } from "./sign-notes.ts";
@@ -69,17 +67,14 @@ function textSides(
   page: (column: Column, header: string, footer: string) => PaperSide,
   { kit }: Press,
 ): PaperSide[] {
-  const { widthMm, heightMm } = text.format;
   const { title } = text.text;
   const ledTo = pagesLedTo(text.links, pages);
   return Array.from({ length: text.length }, (_, i) => {
     const footer = String(before + i + 1);
     const from = digestOf(text.from, i, title, footer, ledTo);
-    const items = once(() => {
-      const column = withPageNumbers(entry(text.columns, i), pages, kit.words);
-      return page(column, title, footer).parts.flatMap((part) => part.items);
-    });
-    return asPaper(withItems({ widthMm, heightMm, from }, items));
+    return laterPage(text.format, from, () =>
+      page(withPageNumbers(entry(text.columns, i), pages, kit.words), title, footer),
+    );
   });
 }
 

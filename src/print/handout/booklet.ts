@@ -1,5 +1,6 @@
 import type { GroupItem } from "../../drawing/model.ts";
 import { type PaperSide, type Placed, placed } from "../../layout/paper.ts";
+import { digestOf } from "../../model/digest.ts";
 import { sectionMark } from "./section-mark.ts";
 
 /** Sheets of office paper that fold well by hand, one inside the other (common practice, no source). */
@@ -61,7 +62,7 @@ export function imposeBooklet(pages: readonly PaperSide[]): PaperSide[] {
     foldingOrder(section).map(([left, right], side): PaperSide => {
       const marks: GroupItem[] =
         side === 0 && sections.length > 1 ? [sectionMark(s + 1, sections.length, paper)] : [];
-      const overAll = { ...paper, xMm: 0, yMm: 0, turn: 0, items: marks } as const;
+      const overAll = { ...paper, xMm: 0, yMm: 0, turn: 0, items: marks, from: digestOf(marks) } as const;
       return {
         ...paper,
         viewTurn: 0,

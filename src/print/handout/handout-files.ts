@@ -14,8 +14,8 @@ import type { PaintedFile, PrintPiece } from "../printed-file.ts";
 import { imposeBooklet, sectionsOf } from "./booklet.ts";
 import { bookletPages } from "./booklet-pages.ts";
 import { handoutFormats } from "./handout-formats.ts";
-import { linksOn, linksTo, pageOfLink, withPageNumbers } from "./links.ts";
-import { handoutPage, numbered } from "./page.ts";
+import { linksTo, pageOfLink, pagesLedTo, withPageNumbers } from "./links.ts";
+import { handoutPage, laterPage, numbered } from "./page.ts";
 import {
   cardSheets,
   cardsOfBooklet,
@@ -168,8 +168,9 @@ function handoutFile(handout: Handout, press: Press): PaintedFile {
   const paint = () => {
     const { sides, cards, pages } = handoutSides(handout, format, press);
     const all = [...sides, ...cards];
-    const facts = { ...press.facts(text.title), links: linksOn(all, { ...linkContext(press), pages }) };
-    return painted(all, first(all), facts, press);
+    const names = handout.texts.flatMap((one) => one.links);
+    const links = linksTo(names, { ...linkContext(press), pages });
+    return painted(all, first(all), { ...press.facts(text.title), links, sides: press.keep }, press);
   };
   const title = press.kit.words(`printable.lesson.${size}`, { lesson: text.title });
   const about = { path: path(size), printable: { kind: "handout", title } } as const;
@@ -189,7 +190,7 @@ function foldedFile(handout: Handout, sheet: HandoutFormat, press: Press): Paint
       { ...side, parts: side.parts.map((part) => ({ ...part, reading: sides.length + i })) },
       { ...side, parts: [] },
     ]);
-    const facts = { ...press.facts(text.title), duplex: "short edge" } as const;
+    const facts = { ...press.facts(text.title), duplex: "short edge", sides: press.keep } as const;
     return painted([...imposed, ...withBacks], first(imposed), facts, press);
   };
   const title = press.kit.words("printable.lesson-to-fold", {
@@ -216,32 +217,30 @@ interface HandoutSides {
 function handoutSides({ texts, cards }: Handout, cardPaper: HandoutFormat, press: Press): HandoutSides {
   const { guide, kit } = press;
   const { words } = kit;
-  const leaves = texts.flatMap(({ columns, format, page }) =>
-    abreast(columns, format.columns).map((inColumns) => ({ inColumns, format, page })),
+  const leaves = texts.flatMap((text) =>
+    Array.from({ length: Math.ceil(text.length / text.format.columns) }, (_, leaf) => ({ text, leaf })),
   );
   const sheets = cardSheets(cards, cardPaper, "to cut out", press);
   const pages = new Map([
-    ...texts.slice(1).map((text) => [text.page, leaves.findIndex(({ page }) => page === text.page)] as const),
+    ...texts.slice(1).map((text) => [text.page, leaves.findIndex((leaf) => leaf.text === text)] as const),
     ...cards.map((card) => [sitePaths.rig(card.alone.id), leaves.length + sheetOf(card, sheets)] as const),
   ]);
   const count = leaves.length + sheets.length;
-  const sides = leaves.map(({ inColumns, format }, i) => {
-    const columns = inColumns.map((column) => withPageNumbers(column, pages, words));
+  const sides = leaves.map(({ text, leaf }, i) => {
+    const { format } = text;
     const pageOf = words("handout.page-of", { page: i + 1, pages: count });
-    return handoutPage(columns, format, {
-      header: i === 0 ? ownersLines(format, kit) : guide.title,
-      notes: signNotes(columns.flat(), words),
-      footer: i === 0 ? words("handout.first-page", { guide: guide.title, pageOf }) : pageOf,
+    const from = digestOf(text.from, leaf, i, pageOf, pagesLedTo(text.links, pages));
+    return laterPage(format, from, () => {
+      const inColumns = text.columns.slice(leaf * format.columns, (leaf + 1) * format.columns);
+      const columns = inColumns.map((column) => withPageNumbers(column, pages, words));
+      return handoutPage(columns, format, {
+        header: i === 0 ? ownersLines(format, kit) : guide.title,
+        notes: signNotes(columns.flat(), words),
+        footer: i === 0 ? words("handout.first-page", { guide: guide.title, pageOf }) : pageOf,
+      });
     });
   });
   return { sides, cards: sheets.map((side, i) => numbered(side, leaves.length + i + 1)), pages };
-}
-
-/** The columns of each page. */
-function abreast<T>(columns: readonly T[], count: number): (readonly T[])[] {
-  return Array.from({ length: Math.ceil(columns.length / count) }, (_, page) =>
-    columns.slice(page * count, (page + 1) * count),
-  );
 }
 
 /** The booklet, and the same to fold. */
@@ -284,8 +283,8 @@ function makeBooklets(booklet: readonly HandoutPages[], cards: RigCards, press: 
   const sections = sectionsOf(sides.length);
   const imposed = imposeBooklet(sides);
   return {
-    plain: painted(sides, first(sides), { ...facts, links }, press),
-    folded: painted(imposed, first(imposed), { ...facts, duplex: "short edge" }, press),
+    plain: painted(sides, first(sides), { ...facts, links, sides: press.keep }, press),
+    folded: painted(imposed, first(imposed), { ...facts, duplex: "short edge", sides: press.keep }, press),
     sections: sections.length,
     sheets: first(sections).sheets,
   };

@@ -1,7 +1,6 @@
 import type { Root } from "mdast";
 import { first, known } from "../../core/lists.ts";
 import type { Item } from "../../drawing/model.ts";
-import type { PaperSide } from "../../layout/paper.ts";
 import { publicAddress } from "../../model/addresses.ts";
 import type { MarkdownText } from "../../model/library.ts";
 import { parseLink } from "../../model/links.ts";
@@ -108,19 +107,6 @@ interface LinkContext {
   readonly siteAddress?: string | undefined;
   /** Numbers, from 0, of the pages of the document that pages of the site stand on, by their paths. */
   readonly pages?: ReadonlyMap<string, number>;
-}
-
-/** The links on sides of paper; one that leads out of the document and to no site is left out, and stays plain text. */
-export function linksOn(sides: readonly PaperSide[], context: LinkContext): Links {
-  const names: string[] = [];
-  const look = (items: readonly Item[]): void => {
-    for (const item of items) {
-      if (item.kind === "group") look(item.items);
-      if (item.kind === "text" && item.link !== undefined) names.push(item.link);
-    }
-  };
-  for (const side of sides) for (const part of side.parts) look(part.items);
-  return linksTo(names, context);
 }
 
 /** The links of these names; one that leads out of the document and to no site is left out. */

@@ -2,6 +2,9 @@ import { columnWidthMm, type HandoutFormat } from "../../../templates/handouts/f
 import type { GroupItem, Item, TextItem } from "../../drawing/model.ts";
 import { asPaper, type PaperSide } from "../../layout/paper.ts";
 import { mmPerPoint } from "../../markup/boxes.ts";
+import { digestOf } from "../../model/digest.ts";
+import { once } from "../../model/kept.ts";
+import { withItems } from "../kept-page.ts";
 import { unprintableMm } from "../sheets/paper-sizes.ts";
 
 /** What stands above and below the column of a page. */
@@ -35,11 +38,26 @@ export function handoutPage(
   return asPaper({ widthMm, heightMm, items });
 }
 
+/**
+ * A page of a handout that is made once somebody asks for its marks.
+ *
+ * @param from stands for all that it is made from
+ */
+export function laterPage(
+  { widthMm, heightMm }: HandoutFormat,
+  from: string,
+  make: () => PaperSide,
+): PaperSide {
+  const items = once(() => make().parts.flatMap((part) => part.items));
+  return asPaper(withItems({ widthMm, heightMm, from }, items));
+}
+
 /** A side of paper that is not a page of text, with its number in the corner above. */
 export function numbered(side: PaperSide, page: number): PaperSide {
   const { widthMm, heightMm } = side;
   const items = [edge(String(page), widthMm - unprintableMm - 2, unprintableMm + 2.5, "end")];
-  return { ...side, parts: [...side.parts, { widthMm, heightMm, xMm: 0, yMm: 0, turn: 0, items }] };
+  const from = digestOf(items);
+  return { ...side, parts: [...side.parts, { widthMm, heightMm, xMm: 0, yMm: 0, turn: 0, items, from }] };
 }
 
 function edge(text: string, xMm: number, yMm: number, anchor: TextItem["anchor"]): GroupItem {

@@ -1,3 +1,4 @@
+import { last } from "../../core/lists.ts";
 import type {
   CircleItem,
   Face,
@@ -12,35 +13,21 @@ import type { Fonts } from "../../layout/fonts.ts";
 import type { Matrix } from "../../layout/paper.ts";
 import { lineStartMm } from "../../layout/shape-line.ts";
 import type { RasterImage } from "../../model/own-image.ts";
+import { fontName, signCode, UsedSigns } from "./pdf-signs.ts";
 import { decimal, PdfString } from "./pdf-values.ts";
-
-/** A line of text as a face sets it: its signs by their numbers in the face's source, and the room before the next. */
-export interface SetLine {
-  readonly face: Face;
-  readonly text: string;
-  readonly ids: readonly number[];
-  /** The signs that each glyph stands for. */
-  readonly signs: readonly string[];
-  /** Thousandths of the em that a glyph's advance has too much, written; nothing where it has none. */
-  readonly kerns: readonly string[];
-}
 
 /** Where a content stream says something that is known only in its document. */
 type Slot =
-  | { readonly line: SetLine }
   | { readonly image: RasterImage }
   /** The number of a piece of marked content. */
   | { readonly mark: number };
 
-/** Names by which pages call the faces. */
-export const fontNames: Readonly<Record<Face, string>> = { regular: "R", bold: "B", italic: "I" };
-
 /** Writes the operators of a content stream, with slots for what its document knows. Source: ISO 32000-1, annex A. */
 export class ContentWriter<Other> {
   readonly stream: (string | Slot | Other)[] = [];
+  /** What text is set in. */
+  readonly signs = new UsedSigns();
   private text = "";
-  /** The lines met, by face and text. */
-  private readonly known = new Map<string, SetLine>();
 
   constructor(private readonly fonts: Fonts) {}
 
@@ -101,32 +88,35 @@ export class ContentWriter<Other> {
   line(item: TextItem, after = ""): void {
     const xMm = lineStartMm(item, this.fonts);
     if (item.spoken !== undefined) this.text += `/Span <</ActualText ${spokenInstead(item).written}>> BDC\n`;
-    this.text +=
-      `BT ${number(printGrey(item.ink))} g /${fontNames[item.face]} ${number(item.sizeMm)} Tf ` +
-      `1 0 0 -1 ${number(xMm)} ${number(item.yMm)} Tm `;
-    this.other({ line: this.set(item.face, item.text + after) });
-    this.text += " TJ ET\n";
+    this.text += `BT ${number(printGrey(item.ink))} g 1 0 0 -1 ${number(xMm)} ${number(item.yMm)} Tm `;
+    const size = number(item.sizeMm);
+    for (const { plane, shown } of this.runs(item.face, item.text + after))
+      this.text += `/${fontName(item.face, plane)} ${size} Tf [<${shown}>] TJ `;
+    this.text += "ET\n";
     if (item.spoken !== undefined) this.text += "EMC\n";
   }
 
-  private set(face: Face, text: string): SetLine {
-    const key = `${face} ${text}`;
-    const line = this.known.get(key) ?? setLine(face, text, this.fonts);
-    this.known.set(key, line);
-    return line;
+  /** A line's signs with its kerning, those of one plane together. */
+  private runs(face: Face, text: string): Run[] {
+    const { layout, source } = this.fonts.faces[face];
+    const { glyphs } = layout(text);
+    const runs: Run[] = [];
+    glyphs.forEach(({ text: sign, kern }, i) => {
+      const { plane, code } = signCode(sign);
+      this.signs.add(face, sign);
+      if (runs.at(-1)?.plane !== plane) runs.push({ plane, shown: "" });
+      const run = last(runs);
+      run.shown += code;
+      if (kern !== 0 && i < glyphs.length - 1) run.shown += `>${number((-kern * 1000) / source.unitsPerEm)}<`;
+    });
+    return runs;
   }
 }
 
-function setLine(face: Face, text: string, fonts: Fonts): SetLine {
-  const { layout, source } = fonts.faces[face];
-  const { glyphs } = layout(text);
-  return {
-    face,
-    text,
-    ids: glyphs.map(({ id }) => id),
-    signs: glyphs.map((glyph) => glyph.text),
-    kerns: glyphs.map(({ kern }) => (kern === 0 ? "" : number((-kern * 1000) / source.unitsPerEm))),
-  };
+interface Run {
+  readonly plane: number;
+  /** What stands between the brackets of its string. */
+  shown: string;
 }
 
 /** What begins a piece of a stream that is moved by a matrix; nothing where that moves nothing. */

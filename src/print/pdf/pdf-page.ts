@@ -1,18 +1,13 @@
 import { entry } from "../../core/lists.ts";
-import { type Matrix, moved, type PaperSide, type Placed, placing } from "../../layout/paper.ts";
-import type { Extent } from "../extent.ts";
-import { movedBy } from "./pdf-content.ts";
+import type { PaperSide } from "../../layout/paper.ts";
 import type { PdfFile } from "./pdf-file.ts";
 import type { PdfImages } from "./pdf-images.ts";
-import type { CodedLines } from "./pdf-lines.ts";
 import { type Links, linkAnnotation } from "./pdf-links.ts";
-import type { PaintedPart } from "./pdf-part.ts";
-import type { PointBox, StructureElement, StructureTree } from "./pdf-structure.ts";
-import type { PdfRef } from "./pdf-values.ts";
+import { type PaintedSide, pointsPerMm, type SideDeed } from "./pdf-side.ts";
+import type { StructureElement, StructureTree } from "./pdf-structure.ts";
+import type { PdfDict, PdfRef } from "./pdf-values.ts";
 
-export const pointsPerMm = 72 / 25.4;
-
-/** A heading met while painting, for the outline. */
+/** A heading met on a page, for the outline. */
 export interface Heading {
   readonly level: number;
   readonly text: string;
@@ -22,92 +17,72 @@ export interface Heading {
   readonly reading: number;
 }
 
-/** What all sides of a document share. */
+/** What all pages of a document share. */
 interface DocumentParts {
   readonly file: PdfFile;
-  readonly lines: CodedLines;
   readonly images: PdfImages;
   readonly tree: StructureTree;
   readonly links: Links;
   readonly pages: readonly PdfRef[];
-  readonly paint: (part: Placed) => PaintedPart;
 }
 
-interface PaintedSide {
-  readonly stream: string;
-  /** For the page's `StructParents`. */
-  readonly number: number;
+/** A side as a page of a document. */
+export interface Page {
+  /** What is its own. */
+  readonly dict: PdfDict;
+  /** Its pictures by their names. */
+  readonly pictures: PdfDict | undefined;
   readonly headings: readonly Heading[];
-  readonly annotations: readonly PdfRef[];
 }
 
-/** Lays painted parts on one side of paper: its content stream, and its part of the structure tree. */
-export function paintSide(side: PaperSide, page: PdfRef, parts: DocumentParts): PaintedSide {
-  const { file, lines, images, tree, links, pages, paint } = parts;
-  const pageNumber = tree.nextPage();
+/**
+ * Makes a painted side a page of a document, and its part of the structure tree.
+ *
+ * @throws Error where the document does not know where a link of the side leads
+ */
+export function pageOfSide(
+  { widthMm, heightMm, viewTurn, parts: placed }: PaperSide,
+  painted: PaintedSide,
+  page: PdfRef,
+  { file, images, tree, links, pages }: DocumentParts,
+): Page {
+  const number = tree.nextPage();
   const headings: Heading[] = [];
   const annotations: PdfRef[] = [];
-
-  /** Does what a part asks of its document, and gives the part's content stream. */
-  const lay = ({ stream }: PaintedPart, toPaper: Matrix): string => {
+  const enter = (deeds: readonly SideDeed[], reading: number) => {
     const elements: StructureElement[] = [];
-    const element = (number: number) => entry(elements, number);
-    let text = "";
-    for (const piece of stream) {
-      if (typeof piece === "string") text += piece;
-      else if ("line" in piece) text += lines.shown(piece.line);
-      else if ("mark" in piece) text += tree.mark(pageNumber, page, element(piece.mark));
-      else if ("image" in piece) text += images.nameOf(piece.image);
-      else if (piece.do === "element")
+    const element = (of: number) => entry(elements, of);
+    tree.reading = reading;
+    for (const deed of deeds) {
+      if (deed.do === "mark") tree.mark(number, page, element(deed.of));
+      else if (deed.do === "element")
         elements.push(
-          tree.element(piece.role, piece.in === undefined ? undefined : element(piece.in), piece.name),
+          tree.element(deed.role, deed.in === undefined ? undefined : element(deed.in), deed.name),
         );
-      else if (piece.do === "span") element(piece.of).spanning(piece.columns);
-      else if (piece.do === "head") element(piece.of).headerOf(piece.scope, piece.columns);
-      else if (piece.do === "figure") {
-        element(piece.of).alternative(piece.alt);
-        if (piece.box) element(piece.of).box(onPage(piece.box, toPaper, side));
-      } else if (piece.do === "heading") {
-        const { level, text: words, at } = piece;
-        const topPt = pt(side.heightMm - moved(toPaper, at.xMm, at.yMm).yMm);
-        headings.push({ level, text: words, page, topPt, reading: tree.reading });
+      else if (deed.do === "span") element(deed.of).spanning(deed.columns);
+      else if (deed.do === "head") element(deed.of).headerOf(deed.scope, deed.columns);
+      else if (deed.do === "figure") {
+        element(deed.of).alternative(deed.alt);
+        if (deed.box) element(deed.of).box(deed.box);
+      } else if (deed.do === "heading") {
+        const { level, text, topPt } = deed;
+        headings.push({ level, text, page, topPt, reading });
       } else {
-        const owner = element(piece.of);
-        const target = links.get(piece.name);
-        if (!target) throw new Error(`nothing is known of the link ${piece.name}`);
-        const box = onPage(piece.box, toPaper, side);
-        annotations.push(linkAnnotation(file, target, box, page, pages, owner, tree));
+        const target = links.get(deed.name);
+        if (!target) throw new Error(`nothing is known of the link ${deed.name}`);
+        annotations.push(linkAnnotation(file, target, deed.box, page, pages, element(deed.of), tree));
       }
     }
-    return text;
   };
-
-  const laid = side.parts.map((part) => {
-    const matrix = placing(part);
-    tree.reading = part.reading ?? 0;
-    return within(matrix, lay(paint(part), matrix));
-  });
-  const toPoints: Matrix = [pointsPerMm, 0, 0, -pointsPerMm, 0, side.heightMm * pointsPerMm];
-  return { stream: within(toPoints, laid.join("")), number: pageNumber, headings, annotations };
-}
-
-function within(matrix: Matrix, inside: string): string {
-  const begin = movedBy(matrix);
-  return begin === "" ? inside : `${begin}${inside}Q\n`;
-}
-
-/** A rectangle of a part in the points of its page. */
-function onPage({ left, top, right, bottom }: Extent, toPaper: Matrix, { heightMm }: PaperSide): PointBox {
-  const a = moved(toPaper, left, top);
-  const b = moved(toPaper, right, bottom);
-  return [
-    pt(Math.min(a.xMm, b.xMm)),
-    pt(heightMm - Math.max(a.yMm, b.yMm)),
-    pt(Math.max(a.xMm, b.xMm)),
-    pt(heightMm - Math.min(a.yMm, b.yMm)),
-  ];
-}
-
-function pt(mm: number): number {
-  return Math.round(mm * pointsPerMm * 1e3) / 1e3;
+  for (const [i, deeds] of painted.deeds.entries()) enter(deeds, entry(placed, i).reading ?? 0);
+  const dict = {
+    Type: "Page",
+    MediaBox: [0, 0, widthMm * pointsPerMm, heightMm * pointsPerMm],
+    Contents: file.addFlate(painted.content),
+    StructParents: number,
+    Annots: annotations.length > 0 ? annotations : undefined,
+    Tabs: "S",
+    Rotate: viewTurn === 0 ? undefined : viewTurn,
+  };
+  return { dict, pictures: images.named(painted.images), headings };
 }

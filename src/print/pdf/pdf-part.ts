@@ -3,9 +3,10 @@ import type { GroupItem, Item, PathItem, Role, TextItem } from "../../drawing/mo
 import type { Fonts } from "../../layout/fonts.ts";
 import { type Extent, extentOf } from "../extent.ts";
 import { ContentWriter } from "./pdf-content.ts";
+import type { Signs } from "./pdf-signs.ts";
 
 /** What a document does for a part besides its content stream: `of` counts the part's elements from 0. */
-type Deed =
+export type Deed =
   | { readonly do: "element"; readonly role: Role; readonly in?: number; readonly name?: string }
   | { readonly do: "span"; readonly of: number; readonly columns: number }
   | { readonly do: "head"; readonly of: number; readonly scope: Scope; readonly columns?: number }
@@ -26,6 +27,8 @@ interface Spot {
  */
 export interface PaintedPart {
   readonly stream: ReturnType<ContentWriter<Deed>["end"]>;
+  /** What its text is set in. */
+  readonly signs: Signs;
 }
 
 interface Around {
@@ -151,7 +154,7 @@ export function paintPart(
   };
 
   paintItems(items, { atMm: { xMm: 0, yMm: 0 } });
-  return { stream: writer.end() };
+  return { stream: writer.end(), signs: writer.signs.all };
 }
 
 const shifted = ({ left, top, right, bottom }: Extent, { xMm, yMm }: Spot): Extent => ({

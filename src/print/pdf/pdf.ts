@@ -1,19 +1,17 @@
 import { entry } from "../../core/lists.ts";
-import type { Face } from "../../drawing/model.ts";
-import { type Fonts, faces } from "../../layout/fonts.ts";
+import type { Fonts } from "../../layout/fonts.ts";
 import type { PaperSide, Placed } from "../../layout/paper.ts";
 import { type Keep, makeAnew } from "../../model/kept.ts";
 import { type Attachment, archiveEntries } from "./pdf-archive.ts";
-import { latin1 } from "./pdf-bytes.ts";
-import { fontNames } from "./pdf-content.ts";
-import { PdfFile, packed } from "./pdf-file.ts";
-import { PdfFont } from "./pdf-font.ts";
+import { PdfFile } from "./pdf-file.ts";
+import { embeddedFonts } from "./pdf-font.ts";
 import { PdfImages } from "./pdf-images.ts";
-import { CodedLines } from "./pdf-lines.ts";
 import type { Links } from "./pdf-links.ts";
 import { type DocumentFacts, pdfDate, producer, writeOutline, xmpPacket } from "./pdf-metadata.ts";
-import { type Heading, paintSide, pointsPerMm } from "./pdf-page.ts";
+import { type Heading, type Page, pageOfSide } from "./pdf-page.ts";
 import { type PaintedPart, paintPart } from "./pdf-part.ts";
+import { laidSide, type PaintedSide, sideFrom } from "./pdf-side.ts";
+import { UsedSigns } from "./pdf-signs.ts";
 import { StructureTree } from "./pdf-structure.ts";
 import { type PdfDict, type PdfRef, PdfString } from "./pdf-values.ts";
 
@@ -26,12 +24,9 @@ interface PdfOptions extends DocumentFacts {
   readonly attached?: readonly Attachment[];
   /** Where parts are kept as they are painted; where nothing is said, nowhere. */
   readonly parts?: Keep;
-  /** Where sides are kept as they are packed; where nothing is said, nowhere. */
-  readonly keep?: Keep;
+  /** Where sides are kept as they are painted; where nothing is said, nowhere. */
+  readonly sides?: Keep;
 }
-
-/** A tag per face, as subset fonts carry one. Source: ISO 32000-1, section 9.6.4. */
-const subsetTags: Readonly<Record<Face, string>> = { regular: "DOTAAA", bold: "DOTAAB", italic: "DOTAAC" };
 
 /**
  * Sides of paper as one tagged PDF: true vectors, embedded subset fonts, a structure tree, an outline of the
@@ -41,26 +36,12 @@ const subsetTags: Readonly<Record<Face, string>> = { regular: "DOTAAA", bold: "D
  */
 export function paintPdf(sides: readonly PaperSide[], options: PdfOptions, fonts: Fonts): Uint8Array {
   const file = new PdfFile();
-  const embedded = {
-    regular: new PdfFont(file, fonts.faces.regular.source, subsetTags.regular),
-    bold: new PdfFont(file, fonts.faces.bold.source, subsetTags.bold),
-    italic: new PdfFont(file, fonts.faces.italic.source, subsetTags.italic),
-  };
-  const images = new PdfImages(file);
-  const lines = new CodedLines(embedded);
-  const { pages, headings, tree } = paintSides(
-    sides,
-    options,
-    { file, images, lines },
-    partPainter(options, fonts),
-  );
-  const used = faces.filter((face) => embedded[face].isUsed);
-  const fontDict = Object.fromEntries(used.map((face) => [fontNames[face], embedded[face].ref]));
+  const signs = new UsedSigns();
+  const { pages, headings, tree } = pagesOf(sides, options, { file, signs }, partPainter(options, fonts));
+  const fontDict = embeddedFonts(file, signs.all, fonts);
   const tops = file.reserve();
-  for (const { ref, dict } of pages) {
-    file.set(ref, { ...dict, Parent: tops, Resources: { Font: fontDict, XObject: images.dict } });
-  }
-  for (const face of used) embedded[face].finish();
+  for (const { ref, dict, pictures } of pages)
+    file.set(ref, { ...dict, Parent: tops, Resources: { Font: fontDict, XObject: pictures } });
   file.set(tops, { Type: "Pages", Kids: pages.map(({ ref }) => ref), Count: pages.length });
   const root = file.add({
     Type: "Catalog",
@@ -80,8 +61,8 @@ export function paintPdf(sides: readonly PaperSide[], options: PdfOptions, fonts
   return file.bytes({ Root: root, Info: file.add(information(options)) });
 }
 
-interface PaintedPages {
-  readonly pages: readonly { readonly ref: PdfRef; readonly dict: PdfDict }[];
+interface Pages {
+  readonly pages: readonly (Page & { readonly ref: PdfRef })[];
   readonly headings: readonly Heading[];
   readonly tree: StructureTree;
 }
@@ -92,44 +73,39 @@ function partPainter({ links, parts = makeAnew }: PdfOptions, fonts: Fonts) {
   return (part: Placed): PaintedPart => {
     const { from } = part;
     const paint = () => paintPart(part.items, isLink, fonts);
-    return from === undefined
-      ? paint()
-      : parts("painted part", `${from} ${links ? "linked" : "plain"}`, paint);
+    return from === undefined ? paint() : parts("painted part", `${from} ${linked(links)}`, paint);
   };
 }
 
+/** Which links are known follows from what is painted, where there are any. */
+const linked = (links: Links | undefined) => (links && links.size > 0 ? "linked" : "plain");
+
 interface Shared {
   readonly file: PdfFile;
-  readonly images: PdfImages;
-  readonly lines: CodedLines;
+  readonly signs: UsedSigns;
 }
 
-function paintSides(
+function pagesOf(
   sides: readonly PaperSide[],
-  { links = new Map(), keep = makeAnew }: PdfOptions,
-  shared: Shared,
+  { links = new Map(), sides: keep }: PdfOptions,
+  { file, signs }: Shared,
   paint: (part: Placed) => PaintedPart,
-): PaintedPages {
-  const { file } = shared;
+): Pages {
   const tree = new StructureTree(file);
   const refs = sides.map(() => file.reserve());
-  const parts = { ...shared, tree, links, pages: refs, paint };
-  const headings: Heading[] = [];
+  const parts = { file, images: new PdfImages(file), tree, links, pages: refs };
+  const paintedSide = (side: PaperSide): PaintedSide => {
+    const lay = () => laidSide(side, paint);
+    const from = sideFrom(side);
+    return keep && from !== undefined ? keep("side", `${from} ${linked(links)}`, lay) : lay();
+  };
   const pages = sides.map((side, i) => {
+    const painted = paintedSide(side);
+    signs.addAll(painted.signs);
     const ref = entry(refs, i);
-    const painted = paintSide(side, ref, parts);
-    headings.push(...painted.headings);
-    const dict: PdfDict = {
-      Type: "Page",
-      MediaBox: [0, 0, side.widthMm * pointsPerMm, side.heightMm * pointsPerMm],
-      Contents: file.addFlate(keep("packed", painted.stream, () => packed(latin1(painted.stream)))),
-      StructParents: painted.number,
-      Annots: painted.annotations.length > 0 ? painted.annotations : undefined,
-      Tabs: "S",
-      Rotate: side.viewTurn === 0 ? undefined : side.viewTurn,
-    };
-    return { ref, dict };
+    return { ref, ...pageOfSide(side, painted, ref, parts) };
   });
+  const headings = pages.flatMap((page) => page.headings);
   return { pages, headings: headings.toSorted((a, b) => a.reading - b.reading), tree };
 }
 

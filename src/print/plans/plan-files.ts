@@ -10,7 +10,7 @@ import { imposeBooklet, pageAt } from "../handout/booklet.ts";
 import { handoutFormats } from "../handout/handout-formats.ts";
 import { signNotes } from "../handout/sign-notes.ts";
 import { named, type TextPages, textPages, textProblems } from "../handout/text-handout.ts";
-import { painted } from "../painted.ts";
+import { painted, paintedOnce } from "../painted.ts";
 import { paperSides } from "../papers/paper-text.ts";
 import type { Press } from "../press.ts";
 import type { PaintedFile } from "../printed-file.ts";
@@ -49,15 +49,16 @@ export async function* planFiles(laid: readonly TextPages[], press: Press): Asyn
   for (const pages of laid) {
     if (planProblems([pages]).length > 0) continue;
     const { text, from } = pages;
-    yield {
+    const about = {
       path: printPaths.plan(text.id),
-      ...press.keep("plan as PDF", from, () => {
-        const sides = onOneSheet(sidesOf(pages, press));
-        const facts = { ...press.facts(text.title), duplex: "short edge" } as const;
-        return painted(sides, first(sides), facts, press);
-      }),
       printable: { kind: "plan", title: text.title },
+    } as const;
+    const paint = () => {
+      const sides = onOneSheet(sidesOf(pages, press));
+      const facts = { ...press.facts(text.title), duplex: "short edge" } as const;
+      return painted(sides, first(sides), facts, press);
     };
+    yield paintedOnce(about, "plan as PDF", from, paint, press);
   }
 }
 

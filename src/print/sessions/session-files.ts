@@ -10,7 +10,7 @@ import { sessionTexts } from "../../words/session/session-texts.ts";
 import { cardProblems } from "../cards/kept-cards.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
 import { type TextPages, textProblems } from "../handout/text-handout.ts";
-import { painted } from "../painted.ts";
+import { painted, paintedOnce } from "../painted.ts";
 import { paperSides, paperText } from "../papers/paper-text.ts";
 import { planSpreads } from "../plans/plan-files.ts";
 import type { Press } from "../press.ts";
@@ -79,21 +79,20 @@ export async function* sessionFiles(
     const { words, figures } = press.kit;
     const title = words("session.document", { session: session.title });
     const header = words("session.head", { session: session.title, date: figures.date(session.date) });
-    yield {
+    const paint = () => {
+      const sides = [
+        ...laid.sheets.flatMap((texts) => onSheets(texts.flatMap((text) => paperSides(text, header, press)))),
+        ...laid.plans.flatMap((plan) => planSpreads(plan, press).flatMap((side) => onSheets([side]))),
+        ...laid.cards.flatMap((at) => spotCardSides(at, press)),
+      ];
+      const facts = { ...press.facts(title), duplex: "long edge" } as const;
+      return painted(sides, first(sides), facts, press);
+    };
+    const about = {
       path: printPaths.session(session.id),
-      ...press.keep("session as PDF", fromOf(laid), () => {
-        const sides = [
-          ...laid.sheets.flatMap((texts) =>
-            onSheets(texts.flatMap((text) => paperSides(text, header, press))),
-          ),
-          ...laid.plans.flatMap((plan) => planSpreads(plan, press).flatMap((side) => onSheets([side]))),
-          ...laid.cards.flatMap((at) => spotCardSides(at, press)),
-        ];
-        const facts = { ...press.facts(title), duplex: "long edge" } as const;
-        return painted(sides, first(sides), facts, press);
-      }),
       ...(session.isPublic && { printable: { kind: "session" as const, title: session.title } }),
     };
+    yield paintedOnce(about, "session as PDF", fromOf(laid), paint, press);
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Item } from "../../drawing/model.ts";
 import { type PaperSide, type Placed, placed, type QuarterTurn } from "../../layout/paper.ts";
+import { digestOf } from "../../model/digest.ts";
 import type { CheckedBar } from "../../words/unit-systems.ts";
 import { unprintableMm } from "./paper-sizes.ts";
 import {
@@ -259,14 +260,17 @@ function side(
   marks: readonly Item[],
 ): PaperSide {
   const { widthMm, heightMm } = paper;
-  const over = (items: readonly Item[]): Placed => ({ widthMm, heightMm, xMm: 0, yMm: 0, turn: 0, items });
+  const over = (items: readonly Item[]): Placed => {
+    return { widthMm, heightMm, xMm: 0, yMm: 0, turn: 0, items, from: digestOf(items) };
+  };
   const parts = note ? [over([...marks, ...barAbove(note, paper)]), noteAtFoot(note, paper)] : [over(marks)];
   return { widthMm, heightMm, viewTurn: 0, parts: [...faces, ...parts] };
 }
 
 function noteAtFoot(note: SheetNote, paper: Size): Placed {
   const yMm = paper.heightMm - unprintableMm - note.heightMm;
-  return { ...note, xMm: (paper.widthMm - note.widthMm) / 2, yMm, turn: 0 };
+  const xMm = (paper.widthMm - note.widthMm) / 2;
+  return { ...note, xMm, yMm, turn: 0, from: digestOf(note.items) };
 }
 
 function barAbove(note: SheetNote, paper: Size): Item[] {

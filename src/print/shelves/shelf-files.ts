@@ -9,7 +9,7 @@ import { shelfText } from "../../words/shelf-text.ts";
 import { type DoesNotFit, notFitting } from "../does-not-fit.ts";
 import { type TextPages, textProblems } from "../handout/text-handout.ts";
 import { keptPage } from "../kept-page.ts";
-import { painted } from "../painted.ts";
+import { painted, paintedOnce } from "../painted.ts";
 import { paperSides, paperText } from "../papers/paper-text.ts";
 import type { Press } from "../press.ts";
 import type { PaintedFile } from "../printed-file.ts";
@@ -75,22 +75,19 @@ export function shelfProblems(shelves: readonly LaidShelf[]): DoesNotFit[] {
 export async function* shelfFiles(shelves: readonly LaidShelf[], press: Press): AsyncIterable<PaintedFile> {
   for (const { id, list, labels } of shelves) {
     const { text, from } = list;
-    yield {
-      path: printPaths.shelf(id),
-      ...press.keep("shelf as PDF", from, () => {
-        const sides = paperSides(list, press.guide.title, press);
-        return painted(sides, first(sides), press.facts(text.title), press);
-      }),
+    const paintList = () => {
+      const sides = paperSides(list, press.guide.title, press);
+      return painted(sides, first(sides), press.facts(text.title), press);
     };
+    yield paintedOnce({ path: printPaths.shelf(id) }, "shelf as PDF", from, paintList, press);
     for (const { pack, sheet, label, from: of } of labels) {
-      yield {
-        path: printPaths.labels(id, pack.solved.rig.id, sheet.id),
-        ...press.keep("labels as PDF", of, () => {
-          const side = labelSide(label, sheet);
-          const title = press.kit.words("label.document", { rig: pack.solved.rig.title });
-          return painted([side], side, press.facts(title), press);
-        }),
+      const path = printPaths.labels(id, pack.solved.rig.id, sheet.id);
+      const paintLabels = () => {
+        const side = labelSide(label, sheet);
+        const title = press.kit.words("label.document", { rig: pack.solved.rig.title });
+        return painted([side], side, press.facts(title), press);
       };
+      yield paintedOnce({ path }, "labels as PDF", of, paintLabels, press);
     }
   }
 }

@@ -8,7 +8,7 @@ import { keyOf } from "../../words/words.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
 import { handoutFormats } from "../handout/handout-formats.ts";
 import { type TextPages, textProblems } from "../handout/text-handout.ts";
-import { painted } from "../painted.ts";
+import { painted, paintedOnce } from "../painted.ts";
 import { paperSides, paperText } from "../papers/paper-text.ts";
 import type { Press } from "../press.ts";
 import type { PaintedFile } from "../printed-file.ts";
@@ -42,14 +42,12 @@ export async function* swimFiles(laid: readonly LaidOutSwim[], press: Press): As
     if (swimProblems([one]).length > 0) continue;
     const { text, from } = one.pages;
     const title = press.kit.words("swim.sheet", { swim: text.title });
-    yield {
-      path: printPaths.swim(text.id),
-      ...press.keep("swim as PDF", from, () => {
-        const sides = sidesOf(one, press);
-        return painted(sides, first(sides), press.facts(title), press);
-      }),
-      printable: { kind: "swim", title },
+    const paint = () => {
+      const sides = sidesOf(one, press);
+      return painted(sides, first(sides), press.facts(title), press);
     };
+    const about = { path: printPaths.swim(text.id), printable: { kind: "swim", title } } as const;
+    yield paintedOnce(about, "swim as PDF", from, paint, press);
   }
 }
 

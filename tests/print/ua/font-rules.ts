@@ -1,3 +1,4 @@
+import type { RawFont } from "../raw-font.ts";
 import type { RawPdf } from "../raw-pdf.ts";
 import { pieces, type UaRule } from "./rule.ts";
 
@@ -9,6 +10,9 @@ function shown(pdf: RawPdf) {
       : piece.codes.map((code) => ({ code, font: page.fonts.get(piece.font!)!, name: piece.font! })),
   );
 }
+
+const programWidth = ({ glyphs, programWidths }: RawFont, code: number) =>
+  programWidths[glyphs.get(code) ?? -1];
 
 function fonts(pdf: RawPdf) {
   return pdf.pages.flatMap((page) => [...page.fonts.values()]);
@@ -29,7 +33,7 @@ export const fontRules: readonly UaRule[] = [
     says: "embedded TrueType fonts map codes to glyphs",
     broken: (pdf) =>
       fonts(pdf)
-        .filter((font) => font.descendantSubtype !== "CIDFontType2" || font.cidToGid !== "Identity")
+        .filter((font) => font.descendantSubtype !== "CIDFontType2" || font.glyphs.size === 0)
         .map((font) => font.baseFont),
   },
   {
@@ -45,7 +49,7 @@ export const fontRules: readonly UaRule[] = [
     says: "every glyph shown is in its font",
     broken: (pdf) =>
       shown(pdf)
-        .filter(({ code, font }) => font.programWidths[code] === undefined)
+        .filter(({ code, font }) => programWidth(font, code) === undefined)
         .map(({ code, name }) => `${name} ${code}`),
   },
   {
@@ -61,7 +65,7 @@ export const fontRules: readonly UaRule[] = [
     says: "widths in dictionary and font agree to 1/1000 em",
     broken: (pdf) =>
       shown(pdf)
-        .filter(({ code, font }) => !(Math.abs(font.widths.get(code)! - font.programWidths[code]!) <= 1))
+        .filter(({ code, font }) => !(Math.abs(font.widths.get(code)! - programWidth(font, code)!) <= 1))
         .map(({ code, name }) => `${name} ${code}`),
   },
   {
@@ -77,7 +81,7 @@ export const fontRules: readonly UaRule[] = [
     says: "the sign for a missing glyph is never shown",
     broken: (pdf) =>
       shown(pdf)
-        .filter(({ code }) => code === 0)
+        .filter(({ code, font }) => font.glyphs.get(code) === 0)
         .map(({ name }) => name),
   },
 ];
