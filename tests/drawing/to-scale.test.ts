@@ -89,11 +89,12 @@ const shapeOf = ({ rig }: SolvedRig, { inWater }: SolvedDepth) =>
     (hang) => hang.paceMs === rig.pacesMs[0] && hang.heldBackShare === (rig.heldBackShare ?? 0),
   )?.shape;
 
-/** Lowest point of a hook's bend, from its eye and the end of its point. */
+/** A hook's bend, from its eye and the end of its shank: 0.7 of its height less 0.2 mm. */
 function bendOf({ steps }: PathItem): At {
-  const [x, eyeY] = steps[0]!.slice(1) as unknown as At;
-  const pointY = steps.at(-1)!.at(-1) as number;
-  return [x, eyeY + (pointY - eyeY + 0.2) / 0.4];
+  const [eye, shank] = [steps[0]!.slice(1), steps[1]!.slice(1)] as unknown as [At, At];
+  const [dx, dy] = [shank[0] - eye[0], shank[1] - eye[1]];
+  const times = (Math.hypot(dx, dy) + 0.2) / 0.7 / Math.hypot(dx, dy);
+  return [eye[0] + times * dx, eye[1] + times * dy];
 }
 
 /** Where hook, loop, shot and the float's eye of a hanging line are drawn, and where they are. */

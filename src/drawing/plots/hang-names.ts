@@ -3,17 +3,10 @@ import { entry, first, neighbours } from "../../core/lists.ts";
 import { type Point, partWay, point, text } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
-import { parts } from "../parts/parts.ts";
-import { rotated } from "../transform.ts";
 import { tellHold } from "./tell-hang.ts";
 
-const hookMm = 2.8;
-
-/** A hook whose shank lies along its line. */
-export function hookOn(bend: Point, next: Point): Item[] {
-  const turn = (Math.atan2(next.xMm - bend.xMm, bend.yMm - next.yMm) * 180) / Math.PI;
-  return rotated(parts.hook.draw({ bend, heightMm: hookMm }), turn, bend);
-}
+/** Height of a hook in a plot of lines in the current. */
+export const hookMm = 2.8;
 
 /** Where a panel has its float, its bed and its sides. */
 export interface NamePlace {

@@ -12,11 +12,12 @@ import { layLabel, paintLabel, together } from "../labels/label-text.ts";
 import type { Drawing, Item, Stroke } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
+import { hookAlong } from "../parts/hook.ts";
 import { parts } from "../parts/parts.ts";
 import { leastShotRadiusMm } from "../parts/shot.ts";
 import { depthAxisMm, depthTicks } from "./axis.ts";
 import { drawKey } from "./curve-key.ts";
-import { hookOn, type NamePlace, namesOf } from "./hang-names.ts";
+import { hookMm, type NamePlace, namesOf } from "./hang-names.ts";
 import { tellHang } from "./tell-hang.ts";
 
 /** What hangs in the current, and how deep the water is. */
@@ -245,7 +246,7 @@ function hanging(
         const place = placeOn(hang.shape, fromHook);
         return place ? parts.shot.draw({ at: at(place), radiusMm: 1.4 * leastShotRadiusMm }) : [];
       }),
-      ...hookOn(spot(first(hang.shape)), spot(entry(hang.shape, 1))),
+      ...hookAlong({ bend: spot(first(hang.shape)), heightMm: hookMm }, spot(entry(hang.shape, 1))),
     ]),
     ...parts.floatBody.draw({
       ...floatLook(seenTip(float, (tipMm - 0.5) / scale, lengthMm(float) - draughtMm)),

@@ -1,5 +1,6 @@
 import { lengthMm } from "../../core/float/float.ts";
 import { moveFloat, type RigVariant } from "../../core/float/moved-float.ts";
+import { entry } from "../../core/lists.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
 import { floatLook } from "../float/float-parts.ts";
@@ -9,6 +10,7 @@ import { layLabel, leading, paintLabel, together } from "../labels/label-text.ts
 import type { Drawing, Item } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
+import { hookAlong } from "../parts/hook.ts";
 import { parts } from "../parts/parts.ts";
 import { mirrored, rotated } from "../transform.ts";
 import { asDrawn, lineShape, upright } from "./current-shape.ts";
@@ -171,12 +173,13 @@ function marks(plan: RigPlan): Item[] {
     if (mark.kind === "loop")
       items.push(...parts.loopJoin.draw({ at: mark.at, heightMm: 2 * mark.radiusMm }));
     if (mark.kind === "hook") {
-      const hook = parts.hook.draw({ bend: mark.at, heightMm: plan.hookHeightMm });
+      const place = { bend: mark.at, heightMm: plan.hookHeightMm };
+      const hook = parts.hook.draw(place);
       const laid =
         plan.liesTo === "left"
           ? rotated(mirrored(hook, mark.at.xMm), 90, mark.at)
           : rotated(hook, -90, mark.at);
-      items.push(...(mark.lying ? laid : hook));
+      items.push(...(mark.lying ? laid : hookAlong(place, entry(plan.marks, 1).at)));
     }
   }
   return items;

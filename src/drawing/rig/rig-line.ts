@@ -1,9 +1,9 @@
-import { last } from "../../core/lists.ts";
+import { entry, last } from "../../core/lists.ts";
 import { cube } from "../../core/power.ts";
 import { rubbersOn } from "../float/rubbers-on.ts";
 import { curveTo, type Point, point, polyline } from "../items.ts";
 import type { Item, PathStep } from "../model.ts";
-import { hookEye } from "../parts/hook.ts";
+import { eyeAlong } from "../parts/hook.ts";
 import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import type { PlacedMark } from "./rig-places.ts";
@@ -12,7 +12,8 @@ import type { RigPlan } from "./rig-plan.ts";
 /** Where the line meets a mark: a hook at its eye, what lies on the bed just above it. */
 function linePoint(plan: RigPlan, mark: PlacedMark): Point {
   const { at, kind, lying } = mark;
-  if (kind === "hook" && !lying) return hookEye({ bend: at, heightMm: plan.hookHeightMm });
+  if (kind === "hook" && !lying)
+    return eyeAlong({ bend: at, heightMm: plan.hookHeightMm }, entry(plan.marks, 1).at);
   if (kind === "hook") {
     const shank = plan.liesTo === "left" ? plan.hookHeightMm : -plan.hookHeightMm;
     return point(at.xMm + shank, plan.bedMm - 0.4);
