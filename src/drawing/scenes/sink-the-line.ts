@@ -1,8 +1,8 @@
 import { topMm } from "../../core/float/profile.ts";
 import type { Rig } from "../../model/rig.ts";
-import { accent, arrow, type Point, pathFrom, point, text } from "../items.ts";
+import { accent, arrow, circle, type Point, pathFrom, point, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
-import type { Drawing, Item, PathStep } from "../model.ts";
+import type { Drawing, Item, PathStep, Stroke } from "../model.ts";
 import { strandStrokes } from "../strands.ts";
 import { angler, hipsShare } from "./angler.ts";
 import { bankAbove, bankAndWater } from "./ground.ts";
@@ -46,19 +46,27 @@ export function drawSinkTheLine(rig: Rig, box: Box, kit: DrawingKit): Drawing[] 
   return stepPictures("sink", sinkSteps, box, kit, items, { beyond: figures.shortDepth(castBeyondMm) });
 }
 
-/** A dotted line down from the surface where the feed goes in. */
+/** Where specks of feed are on their way down: across from the spot and down, as shares of the way. */
+const specks = [
+  [-0.1, 0],
+  [0.14, 0.12],
+  [-0.02, 0.3],
+  [0.24, 0.45],
+  [-0.22, 0.55],
+  [0.06, 0.72],
+  [-0.14, 0.95],
+  [0.26, 0.92],
+] as const;
+
+/** Feed that sinks where it went in. */
 function feedSpot({ widthMm, heightMm }: Box, surfaceMm: number, textMm: number, words: string): Item[] {
   const x = spot * widthMm;
-  const foot = heightMm - textMm * 1.4;
+  const [top, foot] = [surfaceMm + floatMm + 2, heightMm - textMm * 1.8];
+  const down = foot - top;
   return [
-    {
-      kind: "path",
-      steps: [
-        ["M", x, surfaceMm + floatMm + 2],
-        ["L", x, foot],
-      ],
-      stroke: { ink: "soft", widthMm: 0.4, dashMm: [0.8, 0.8] },
-    },
+    ...specks.map(([aside, share]) =>
+      circle(point(x + aside * down, top + share * down), 0.45, { fill: "ink" }),
+    ),
     text(point(x, heightMm - 0.4 * textMm), words, textMm, { ink: "soft", anchor: "middle" }),
   ];
 }
@@ -71,7 +79,10 @@ function scene(step: SinkStep, rig: Rig, { widthMm, heightMm }: Box, surfaceMm: 
   const { profile, tipShowingMm } = rig.float;
   const stretch = floatMm / topMm(profile);
   const foot = point(floatAt, surfaceMm + floatMm - tipShowingMm * stretch);
+  const cast = smallFloat(rig, point(beyond * widthMm, foot.yMm), floatMm);
   return [
+    // Where the float was before it was drawn back.
+    ...(step === "dip" ? cast.map(outlined) : []),
     ...rod(butt, tip, { reel: true }),
     ...angler({
       hips: point(0.06 * widthMm, surfaceMm - (bankAbove / 100) * widthMm - hipsShare.sits * tallMm),
@@ -83,6 +94,12 @@ function scene(step: SinkStep, rig: Rig, { widthMm, heightMm }: Box, surfaceMm: 
     ...smallFloat(rig, foot, floatMm),
   ];
 }
+
+/** The outline of a mark alone, in dashes. */
+const outlined = (item: Item): Item =>
+  item.kind === "path" ? { kind: "path", steps: item.steps, stroke: before } : item;
+
+const before: Stroke = { ink: "soft", widthMm: 0.35, dashMm: [0.8, 0.6] };
 
 /** From the rod tip to the float: on the water, straight under it, or hanging under it. */
 function line(step: SinkStep, tip: Point, foot: Point, surfaceMm: number): PathStep[] {
@@ -129,7 +146,7 @@ function labels(
       return wind(0.52);
     case "dip": {
       const y = surfaceMm - 3;
-      const [from, to] = [(spot - 0.04) * widthMm, (spot - 0.2) * widthMm];
+      const [from, to] = [(beyond - 0.03) * widthMm, (spot + 0.04) * widthMm];
       return [
         text(point((from + to) / 2, y - 1.8), words("drawing.scenes.sink.reel-in"), textMm, {
           ink: "soft",
