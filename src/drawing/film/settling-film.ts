@@ -1,9 +1,9 @@
 import { cockingPullG, cocks } from "../../core/float/cocking.ts";
-import { lengthMm } from "../../core/float/float.ts";
+import { type Float, lengthMm } from "../../core/float/float.ts";
 import { tipShowingMm } from "../../core/float/tip.ts";
 import { last, rising } from "../../core/lists.ts";
 import { ballDiameterMm } from "../../core/tackle/shot.ts";
-import type { G } from "../../core/units.ts";
+import type { G, Mm } from "../../core/units.ts";
 import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
 import { type Point, point, polyline, text } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
@@ -190,26 +190,18 @@ function hung(
   const foot = point(middleMm, top.yMm + floatMm * scale + 0.5);
   const degrees = isHalfCocked ? leaningDegrees : flatDegrees;
   const eye = isFlat ? rotatedPoint(foot, degrees, water) : foot;
+  const rubber = point(middleMm, top.yMm + rig.float.tipShowingMm * scale + 1);
   const end = point(eye.xMm, eye.yMm + lineMm);
-  const above = lockAbove(depth);
-  const lockMm = besideEyeMm(depth.lockShot.length - above.length);
-  const count = { above: 0, below: 0 };
-  const placeOf = (one: SolvedShot) => {
-    if (above.includes(one)) return onRodLine(eye, count.above++, above.length + more.length);
-    if (depth.lockShot.includes(one)) return point(eye.xMm, eye.yMm + besideEyeMm(count.below++));
-    return point(eye.xMm, end.yMm - ((lineMm - lockMm) * one.fromHookMm) / depth.floatToHookMm);
-  };
-  const hanging = [
-    ...shot.map((one) => ({ place: placeOf(one), diameterMm: one.diameterMm })),
-    ...more.map(({ massG, metal }) => ({
-      place: onRodLine(eye, count.above++, above.length + more.length),
-      diameterMm: ballDiameterMm(massG, metal),
-    })),
-  ];
+  const hanging = pinchedOn(rig.float, depth, shot, more, { eye, end });
   const newest = hanging.at(-1);
   const hook = parts.hook.draw({ bend: point(0, 2.8), heightMm: 2.8 });
   return [
-    polyline([rodEnd(eye, surfaceMm), eye, end], strandStrokes["main line"]),
+    polyline(
+      isHeldTwice(rig.float)
+        ? [point(0, surfaceMm - 3), isFlat ? rotatedPoint(rubber, degrees, water) : rubber, eye, end]
+        : [point(0, Math.max(surfaceMm + 1, eye.yMm - rodRise * eye.xMm)), eye, end],
+      strandStrokes["main line"],
+    ),
     ...movingFloat(rig.float, {
       top,
       scale,
@@ -219,6 +211,44 @@ function hung(
     ...hanging.map(({ place, diameterMm }) => shotAt(place, diameterMm)),
     ...(hasNewShot && newest ? [ringRound(newest.place, newest.diameterMm)] : []),
     ...(hasHook ? [placed(end, hook)] : []),
+  ];
+}
+
+/** The line from the rod comes to such a float's tip and runs along it. */
+const isHeldTwice = ({ attachment }: Float) => attachment === "top and bottom";
+
+interface BelowFloat {
+  readonly eye: Point;
+  readonly end: Point;
+}
+
+/** Shot on the line, in the order in which they go on: the lock on either side of the eye, the rest down to the hook. */
+function pinchedOn(
+  float: Float,
+  depth: SolvedDepth,
+  shot: readonly SolvedShot[],
+  more: NonNullable<Loaded["more"]>,
+  { eye, end }: BelowFloat,
+): { readonly place: Point; readonly diameterMm: Mm }[] {
+  const above = lockAbove(depth);
+  const isBelow = isHeldTwice(float);
+  const counted = { above: above.length + (isBelow ? 0 : more.length), below: isBelow ? more.length : 0 };
+  const lockMm = besideEyeMm(depth.lockShot.length - above.length + counted.below);
+  const restMm = Math.max(0.4 * lineMm, lineMm - lockMm);
+  const on = { above: 0, below: 0 };
+  const onRodLine = () => onLineToRod(eye, on.above++, counted.above);
+  const belowEye = () => point(eye.xMm, Math.min(end.yMm, eye.yMm + besideEyeMm(on.below++)));
+  const placeOf = (one: SolvedShot) => {
+    if (above.includes(one)) return onRodLine();
+    if (depth.lockShot.includes(one)) return belowEye();
+    return point(eye.xMm, end.yMm - (restMm * one.fromHookMm) / depth.floatToHookMm);
+  };
+  return [
+    ...shot.map((one) => ({ place: placeOf(one), diameterMm: one.diameterMm })),
+    ...more.map(({ massG, metal }) => ({
+      place: isBelow ? belowEye() : onRodLine(),
+      diameterMm: ballDiameterMm(massG, metal),
+    })),
   ];
 }
 
@@ -232,14 +262,14 @@ function lockAbove({ lock, lockShot }: SolvedDepth): readonly SolvedShot[] {
   });
 }
 
-/** Where the line to the rod leaves the picture. */
-const rodEnd = (eye: Point, surfaceMm: number) => point(0, Math.max(surfaceMm + 1, eye.yMm - 0.3 * eye.xMm));
+/** How steeply the line to the rod rises from the eye. */
+const rodRise = 0.3;
 
 /** How far from the eye a shot of the lock is drawn, the one beside it first. */
 const besideEyeMm = (place: number) => 1.9 + 2.2 * place;
 
 /** A shot of so many above the eye, on the line to the rod. */
-function onRodLine({ xMm, yMm }: Point, place: number, count: number): Point {
+function onLineToRod({ xMm, yMm }: Point, place: number, count: number): Point {
   const outMm = Math.min(1, (xMm - 1) / besideEyeMm(count - 1)) * besideEyeMm(place);
-  return point(xMm - outMm, yMm - 0.3 * outMm);
+  return point(xMm - outMm, yMm - rodRise * outMm);
 }
