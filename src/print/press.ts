@@ -17,8 +17,10 @@ export interface Press {
   readonly keep: Keep;
   /** In which of several texts, cards or shelves the first is laid out; what comes of them stands in theirs. */
   readonly inOrder: InOrder;
-  /** Keeps marks of cards and what is painted of parts of paper, the last ones at hand: sheets paint each card again and again. */
+  /** Keeps what is painted of parts of paper, the last ones at hand: sheets paint each card again and again. */
   readonly parts: Keep;
+  /** Keeps the marks of what is laid out, the last ones at hand: they take some 300 kB for the cards of a rig, as much for a text. */
+  readonly marks: Keep;
   /** Stands for all of this, where what is printed is kept. */
   readonly from: string;
 }

@@ -171,6 +171,7 @@ function placedIn({ rigs }: PrintInput): (problem: DoesNotFit) => DoesNotFit {
 
 /** A sheet's cards, and those of the sheets around it; each takes some 50 kB. */
 const partsAtHand = 400;
+const marksAtHand = 30;
 
 function makePress({ guide, kit, date, images, font, kept }: PrintInput): Press {
   const fonts = hyphenating(nodeFonts(font?.bytes), guide.language);
@@ -181,6 +182,8 @@ function makePress({ guide, kit, date, images, font, kept }: PrintInput): Press 
   return {
     keep,
     parts: inMemory(partsAtHand, keep),
+    // What is not kept elsewhere would be laid out again.
+    marks: inMemory(kept ? marksAtHand : Number.POSITIVE_INFINITY, keep),
     from: digestOf(guide, date, logoFrom, fontFrom, kept?.words),
     guide,
     inOrder: asTheyStand,

@@ -1,6 +1,6 @@
 import { nodeFonts } from "../../src/layout/node-fonts.ts";
 import { asTheyStand } from "../../src/model/in-order.ts";
-import { makeAnew } from "../../src/model/kept.ts";
+import { inMemory, makeAnew } from "../../src/model/kept.ts";
 import type { Guide } from "../../src/model/library.ts";
 import type { Press } from "../../src/print/press.ts";
 import { shippedGuide } from "../support/shipped-guide.ts";
@@ -17,6 +17,7 @@ export function shippedPress(paper: Guide["paper"] = library.guide.paper): Press
     keep: makeAnew,
     inOrder: asTheyStand,
     parts: makeAnew,
+    marks: inMemory(Number.POSITIVE_INFINITY),
     from: "",
     facts: (title) => ({ title, author: "Makebelieve", language: "en", date: "2026-05-01" }),
   };

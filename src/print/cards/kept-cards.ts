@@ -55,7 +55,7 @@ export function keptCards(
     formats.map(({ name }) => name),
   );
   const layOut = () => layOutCards(solved, notes, formats, press);
-  const marks = (laid = layOut) => press.parts("marks of cards", asked, () => laid().map(marksOf));
+  const marks = (laid = layOut) => press.marks("marks of cards", asked, () => laid().map(marksOf));
   const told = keep("cards", asked, () => {
     const laid = layOut();
     marks(() => laid);

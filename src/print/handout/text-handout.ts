@@ -139,12 +139,13 @@ export function textPages<Text extends NamedText>(
     handout.bodyFrom,
     pictureSources(handout, drawings),
   );
-  const laid = once(() => layOutText(handout, format, drawings, press));
+  const layOut = () => layOutText(handout, format, drawings, press);
+  const columns = (laid = layOut) => press.marks("marks of handout", from, () => laid().columns);
   const told = keep("handout", from, () => {
-    const { columns: made, overflows } = laid();
-    return { overflows, length: made.length, links: linksOf(handout.body()) };
+    const laid = layOut();
+    columns(() => laid);
+    return { overflows: laid.overflows, length: laid.columns.length, links: linksOf(handout.body()) };
   });
-  const columns = once(() => keep("marks of handout", from, () => laid().columns));
   return {
     ...handout,
     format,

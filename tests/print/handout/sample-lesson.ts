@@ -3,7 +3,7 @@ import { readMarkdown } from "../../../src/content/markdown-source.ts";
 import { drawPictures } from "../../../src/drawing/pictures.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
 import { asTheyStand } from "../../../src/model/in-order.ts";
-import { makeAnew } from "../../../src/model/kept.ts";
+import { inMemory, makeAnew } from "../../../src/model/kept.ts";
 import type { Lesson, Library, Prose } from "../../../src/model/library.ts";
 import { handoutPieces, handoutProblems, layOutHandouts } from "../../../src/print/handout/handout-files.ts";
 import type { RigCards } from "../../../src/print/handout/rig-cards.ts";
@@ -24,6 +24,7 @@ export function samplePress(guide: Partial<Press["guide"]> = {}): Press {
     keep: makeAnew,
     inOrder: asTheyStand,
     parts: makeAnew,
+    marks: inMemory(Number.POSITIVE_INFINITY),
     from: "",
   };
 }

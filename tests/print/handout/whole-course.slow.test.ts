@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import type { GroupItem, Item, TextItem } from "../../../src/drawing/model.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
 import { asTheyStand } from "../../../src/model/in-order.ts";
-import { makeAnew } from "../../../src/model/kept.ts";
+import { inMemory, makeAnew } from "../../../src/model/kept.ts";
 import type { Guide } from "../../../src/model/library.ts";
 import { layOutHandouts } from "../../../src/print/handout/handout-files.ts";
 import type { TextPages } from "../../../src/print/handout/text-handout.ts";
@@ -26,6 +26,7 @@ async function laidFor(paper: Guide["paper"], units: Guide["units"]): Promise<La
     keep: makeAnew,
     inOrder: asTheyStand,
     parts: makeAnew,
+    marks: inMemory(Number.POSITIVE_INFINITY),
     from: "",
   };
   const { drawings, liveBody } = site;

@@ -1,7 +1,7 @@
 import { rigInScene } from "../../../src/drawing/scenes/draw-scene.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
 import { asTheyStand } from "../../../src/model/in-order.ts";
-import { makeAnew } from "../../../src/model/kept.ts";
+import { inMemory, makeAnew } from "../../../src/model/kept.ts";
 import type { Prose } from "../../../src/model/library.ts";
 import { handoutPieces, layOutHandouts } from "../../../src/print/handout/handout-files.ts";
 import type { SiteInput } from "../../../src/site/input.ts";
@@ -41,6 +41,7 @@ export async function* printedHandouts(
     keep: makeAnew,
     inOrder: asTheyStand,
     parts: makeAnew,
+    marks: inMemory(Number.POSITIVE_INFINITY),
     from: "",
   };
   const inOrder = [...input.lessons.toSorted((a, b) => a.order - b.order), ...input.pages];
