@@ -2,6 +2,7 @@ import { shotNamed } from "../core/tackle/shot-groups.ts";
 import type { Mm } from "../core/units.ts";
 import type { GuideRow } from "../model/guide-row.ts";
 import type { SolvedDepth } from "../model/solved.ts";
+import { unbroken } from "./shot-text.ts";
 import type { TableKit } from "./table-kit.ts";
 import { keyOf } from "./words.ts";
 
@@ -56,6 +57,6 @@ function rowText(row: GuideRow, hookOffBedMm: Mm, depth: SolvedDepth, kit: Table
     hookOffBedMm > 0
       ? words("told.run.off", { height: figures.shortGap(hookOffBedMm) })
       : words("told.run.on");
-  const tip = words("told.says.tip", { tip: figures.tip(tipShowingMm) });
+  const tip = unbroken(words("told.says.tip", { tip: figures.tip(tipShowingMm) }));
   return [tip, ...(onBed.length > 0 ? onBed : [words("told.says.bait", { place })])].join(", ");
 }

@@ -87,7 +87,7 @@ export function metalText(depths: readonly SolvedDepth[], words: Words): string 
     metal: words(`metal.${metal}`),
     sizes: [...sizes].map(unbroken),
   }));
-  if (metals.length === 1) return words("card.all-one-metal", { metal: first(metals).metal });
+  if (metals.length === 1) return unbroken(words("card.all-one-metal", { metal: first(metals).metal }));
   const rest = metals.reduce((most, one) => (one.sizes.length > most.sizes.length ? one : most));
   return [
     ...metals

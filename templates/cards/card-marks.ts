@@ -46,8 +46,12 @@ const rulerStroke = { ink: "ink", widthMm: 0.2 } as const;
 
 /** How far the ruler with its figures comes in from the edge, as far as the line that parts it from the words [mm]. */
 function rulerBodyMm({ whiteMm }: CardEdge): number {
-  return whiteMm + tickMm.ten + 0.3 + figurePt * mmPerPoint * 0.6 + 0.5;
+  const em = figurePt * mmPerPoint;
+  return whiteMm + Math.max(tickMm.ten + 0.3 + 0.6 * em + 0.5, unitInMm + 1.37 * em + 0.15);
 }
+
+/** From the edge's white to a ruler's unit [mm]. */
+const unitInMm = 0.3;
 
 /** Where words beside the ruler may begin [mm]. */
 export function rulerInMm(edge: CardEdge): number {
@@ -92,7 +96,7 @@ export function rulerTicks(heightMm: number, { whiteMm }: CardEdge, scale: Ruler
     ];
   }).flat();
   const sizeMm = figurePt * mmPerPoint;
-  const named: Item = { ...plainText, xMm: whiteMm + 0.5, yMm, text: unit, sizeMm };
+  const named: Item = { ...plainText, xMm: whiteMm + unitInMm, yMm, text: unit, sizeMm };
   return [asArtifact([{ kind: "path", steps, stroke: rulerStroke }, named])];
 }
 

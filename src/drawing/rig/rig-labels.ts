@@ -22,8 +22,11 @@ export interface RigLabel {
 
 export type LabelChoice = "full" | "distances" | "none";
 
-/** Which neighbouring shot may share a label where room is short: those of one size, or unlike ones too. */
-export type SharedLabels = "alike" | "any";
+/**
+ * What labels may give up where room is short: nothing; what can be read elsewhere, and labels of their own for neighbouring
+ * shot of one size; or such for unlike ones too.
+ */
+export type SharedLabels = "none" | "alike" | "any";
 
 /** A shot this close above the loop needs no second label for the loop. */
 const atLoopMm = 20;
@@ -55,7 +58,7 @@ export function rigLabels(
       about: "clearance",
       fromHookMm: -1,
       toHookMm: -1,
-      runs: [{ text: clearanceText(solved, depth, kit) }],
+      runs: [{ text: withoutLoneEnd(clearanceText(solved, depth, kit)) }],
     });
   if (choice === "distances")
     labels.push({
@@ -129,8 +132,11 @@ function groupLabel(group: ShotGroup, hookLengthMm: number, kit: DrawingKit): Ri
     : { ...label, runs: brief };
 }
 
+/** The last word of a label joined to the one before it, so that it does not stand alone in a line. */
+const withoutLoneEnd = (text: string): string => text.replace(/ (?=[^ ]+$)/, "\u00a0");
+
 function distanceFirst(distance: string, what: string): Run[] {
-  return [{ text: together(distance), face: "bold" }, { text: what }];
+  return [{ text: together(distance), face: "bold" }, { text: withoutLoneEnd(what) }];
 }
 
 /**
@@ -144,6 +150,7 @@ export function fewerLabels(
   shared: SharedLabels,
   kit: DrawingKit,
 ): RigLabel[] | undefined {
+  if (shared === "none") return undefined;
   const worst = Math.max(...labels.map((label) => label.rank ?? 0));
   if (worst > 0) return labels.filter((label) => label.rank !== worst);
   const wordy = labels.findIndex(({ brief }) => brief !== undefined);

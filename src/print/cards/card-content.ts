@@ -165,7 +165,7 @@ function tackleText({ rig, depths }: SolvedRig, { words, figures }: DrawingKit):
     bait: withUnit(figures.inSentence(rig.bait.title)),
     line: whip
       ? words("card.whip-line", { strength, whip: lengthOf(rig.rodLengthMm), line: lengthOf(whip.lineMm) })
-      : words("card.main-line", { strength }),
+      : unbroken(words("card.main-line", { strength })),
     hookLength: words("card.hook-length", {
       strength: unbroken(figures.strength(rig.hookLine.strengthG)),
       length: unbroken(figures.shortGap(rig.hookLengthMm)),

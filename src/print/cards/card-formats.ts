@@ -48,15 +48,18 @@ const leastPt = 8;
 
 type AnyFront = Omit<FrontLook, "shared">;
 
+type Fronts = readonly [AnyFront, ...AnyFront[]];
+
+const withLabels = (shared: FrontLook["shared"], [best, ...others]: Fronts): CardFormat["fronts"] => [
+  { ...best, shared },
+  ...others.map((front) => ({ ...front, shared })),
+];
+
 /** Before unlike shot share a label, the drawing takes smaller type and more of the card. */
-function unlikeApart(fronts: readonly [AnyFront, ...AnyFront[]]): readonly [FrontLook, ...FrontLook[]] {
-  const [best, ...others] = fronts;
-  return [
-    { ...best, shared: "alike" },
-    ...others.map((front) => ({ ...front, shared: "alike" }) as const),
-    ...fronts.map((front) => ({ ...front, shared: "any" }) as const),
-  ];
-}
+const unlikeApart = (fronts: Fronts): CardFormat["fronts"] => [
+  ...withLabels("alike", fronts),
+  ...withLabels("any", fronts),
+];
 
 /** What both sides of a pocket card have in common. */
 const pocket = { whiteMm: 0, marginMm: 2.2, wordPt: leastPt, lineHeight: 1.05 } as const;
@@ -125,8 +128,10 @@ function readerSides(
     said: "apart",
     punch: "left",
   });
+  const fronts: Fronts = [front(largest), ...smaller.map(front)];
   return {
-    fronts: unlikeApart([front(largest), ...smaller.map(front)]),
+    // Before a label says less it is set smaller: a larger card says no less than a small one.
+    fronts: [...withLabels("none", fronts), ...unlikeApart(fronts)],
     backs: [back(largest), ...smaller.map(back)],
   };
 }

@@ -158,7 +158,7 @@ describe("bytes", () => {
     expect(new Set(ids).size).toBe(3);
   });
 
-  test("each further card on a sheet adds less than 4 kB", async () => {
+  test("each further card on a sheet adds less than 4.2 kB", async () => {
     const cards: Card[] = [];
     for (const solved of [sampleWaggler, sampleStick, sampleAvon]) {
       cards.push((await layOutCard(solved, cardFormats["ID-1"], sampleGuide, drawingKit, fonts)).alone);
@@ -172,7 +172,7 @@ describe("bytes", () => {
       });
       sizes.push(paintPdf(sides, facts, fonts).length);
     }
-    expect(sizes[1]! - sizes[0]!).toBeLessThan(4000);
-    expect(sizes[2]! - sizes[1]!).toBeLessThan(4000);
+    expect(sizes[1]! - sizes[0]!).toBeLessThan(4200);
+    expect(sizes[2]! - sizes[1]!).toBeLessThan(4200);
   });
 });
