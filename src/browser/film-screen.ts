@@ -110,16 +110,23 @@ interface Shown {
 
 /** What paints the poses: it keeps the marks of the moment before as far as they are of the same parts, and moves those that moved. */
 function stageOf(moving: Element, partAt: FilmSource["part"]) {
-  let shown: readonly Shown[] = [];
-  return (poses: readonly Pose[], next: readonly Pose[] | undefined, gone: number): void => {
-    const isSame =
-      shown.length === poses.length &&
-      shown.every(({ mark }) => mark.parentNode === moving) &&
-      poses.every(({ part }, i) => shown[i]?.part === part);
-    if (!isSame) {
-      shown = poses.map(({ part }) => ({ part, mark: partAt(part) as Element, at: "" }));
-      moving.replaceChildren(...shown.map(({ mark }) => mark));
+  let shown: Shown[] = [];
+  const putParts = (poses: readonly Pose[]) => {
+    // A knot's own stage may have been at work.
+    if (shown.some(({ mark }) => mark.parentNode !== moving)) shown = [];
+    if (shown.length === 0) moving.replaceChildren();
+    for (const { mark } of shown.splice(poses.length)) mark.remove();
+    for (const [i, { part }] of poses.entries()) {
+      const before = shown[i];
+      if (before?.part === part) continue;
+      const mark = partAt(part) as Element;
+      if (before) before.mark.replaceWith(mark);
+      else moving.append(mark);
+      shown[i] = { part, mark, at: "" };
     }
+  };
+  return (poses: readonly Pose[], next: readonly Pose[] | undefined, gone: number): void => {
+    putParts(poses);
     for (const [i, [pose, one]] of paired(poses, shown).entries()) {
       if (pose.kind === "mark") continue;
       const at = poseBetween(pose, next?.[i], gone);

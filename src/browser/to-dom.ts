@@ -8,8 +8,9 @@ export function toDom(child: Child): Node[] {
   const { type, props } = child;
   if (typeof type === "function") return toDom((type as (props: unknown) => Child)(props));
   if (type === "raw-html") {
-    const parsed = new DOMParser().parseFromString(String(props.html), "text/html");
-    return [...parsed.body.childNodes].map((node) => document.importNode(node, true));
+    const held = document.createElement("template");
+    held.innerHTML = String(props.html);
+    return [...document.importNode(held.content, true).childNodes];
   }
   const element = document.createElement(type);
   for (const [name, value] of Object.entries(props)) {

@@ -1,7 +1,7 @@
 import { lengthMm } from "../../core/float/float.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { lyingShot } from "../float/lift-bite.ts";
-import { arrow, circle, type Point, point, polygon, polyline, text, thin } from "../items.ts";
+import { arrow, circle, type Point, point, polyline, text, thin } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
@@ -11,7 +11,7 @@ import { rotatedPoint } from "../transform.ts";
 import { type Bow, bowed, movingFish } from "./bite-parts.ts";
 import { type BitePose, belowShotMm, bitesOf } from "./bites.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
-import { movingFloat, placed, shotRadiusMm, waterOverBed } from "./moving.ts";
+import { movingFloat, placed, rodEnd, shotRadiusMm, waterOverBed } from "./moving.ts";
 import { besidePanelMm, flatDegrees, mostOf, tipPanel } from "./tip-panel.ts";
 
 const aboveMm = 30;
@@ -67,7 +67,7 @@ export function bitesFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
     description: words("drawing.film.bites.about"),
     still: [
       ...waterOverBed({ rightMm: pictureMm, surfaceMm, footMm: bedMm }),
-      rodEnd(surfaceMm),
+      rodEnd(point(rod.xMm, surfaceMm - rod.upMm)),
       text(point(0, bedMm + bedThicknessMm + textMm), words("drawing.film.settling.shortened"), textMm, {
         ink: "soft",
       }),
@@ -78,17 +78,8 @@ export function bitesFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
   };
 }
 
-/** Where the rod's end is over the water, and how thick the rod is where it comes into the picture. */
-const rod = { xMm: 8, upMm: 2.6, thickMm: 1.4 } as const;
-
-/** The end of the rod, which is held low. */
-function rodEnd(surfaceMm: number): Item {
-  const y = surfaceMm - rod.upMm;
-  return polygon(
-    [point(0, y - rod.thickMm), point(rod.xMm, y - 0.2), point(rod.xMm, y + 0.2), point(0, y)],
-    "ink",
-  );
-}
+/** Where the rod's end is, which is held low over the water. */
+const rod = { xMm: 8, upMm: 2.6 } as const;
 
 interface BiteRoom {
   readonly restX: number;

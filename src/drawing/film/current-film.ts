@@ -12,7 +12,6 @@ import {
   partWay,
   pathFrom,
   point,
-  polygon,
   polyline,
   text,
   thin,
@@ -26,7 +25,7 @@ import { placeOn } from "../plots/hang-plot.ts";
 import { tellHang, tellHold } from "../plots/tell-hang.ts";
 import { strandStrokes } from "../strands.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
-import { movingFloat, placed, shotAt, waterOverBed } from "./moving.ts";
+import { movingFloat, placed, rodEnd, shotAt, waterOverBed } from "./moving.ts";
 
 const waterShare = 0.75;
 const aboveMm = 9;
@@ -198,15 +197,7 @@ function lineToRod(float: Point, held: number, surfaceMm: number): Item[] {
   const arrowMm = 3 + 11 * held;
   const arrowY = surfaceMm - 6;
   return [
-    polygon(
-      [
-        point(0, end.yMm - 1.6),
-        point(end.xMm, end.yMm - 0.2),
-        point(end.xMm, end.yMm + 0.2),
-        point(0, end.yMm),
-      ],
-      "ink",
-    ),
+    rodEnd(end),
     pathFrom(end, [curveTo(bend(1 / 3), bend(2 / 3), float)], thin),
     ...(held > 0 ? arrow(point(float.xMm, arrowY), point(float.xMm - arrowMm, arrowY), accent, 2.6) : []),
   ];

@@ -1,6 +1,6 @@
 import type { Float } from "../../core/float/float.ts";
 import { floatLook } from "../float/float-parts.ts";
-import { circle, type Point, point, rectangle } from "../items.ts";
+import { circle, type Point, point, polygon, rectangle } from "../items.ts";
 import type { Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { rotated } from "../transform.ts";
@@ -66,6 +66,14 @@ export function movingFloat(float: Float, { top, scale, lengthMm, lean }: FloatP
 /** A shot at a place. */
 export function shotAt(at: Point, diameterMm: number): Item {
   return placed(at, [circle(point(0, 0), shotRadiusMm(diameterMm), { fill: "ink" })]);
+}
+
+/** How thick a rod is where it comes into the picture. */
+const rodMm = 1.4;
+
+/** The end of a rod that comes into a picture from its left edge. */
+export function rodEnd({ xMm, yMm }: Point): Item {
+  return polygon([point(0, yMm - rodMm), point(xMm, yMm - 0.2), point(xMm, yMm + 0.2), point(0, yMm)], "ink");
 }
 
 /** A ring round a shot that is spoken of. */

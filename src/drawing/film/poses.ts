@@ -5,8 +5,9 @@ export interface Pose {
   readonly part: number;
   /** Whether it is a line through its places, a group at its place, or neither. */
   readonly kind: "path" | "group" | "mark";
-  /** What stands between the numbers. */
+  /** What stands between the numbers; and all of it, as a pose can become another with the same alone. */
   readonly letters: readonly string[];
+  readonly shape: string;
   readonly numbers: readonly number[];
 }
 
@@ -20,12 +21,14 @@ export function readPoses(packed: string): Pose[] {
   if (packed === "") return [];
   return packed.split(";").map((one): Pose => {
     const at = one.search(/[M@]/);
-    if (at < 0) return { part: Number(one), kind: "mark", letters: [], numbers: [] };
+    if (at < 0) return { part: Number(one), kind: "mark", letters: [], shape: "", numbers: [] };
     const place = one[at] === "@" ? one.slice(at + 1) : one.slice(at);
+    const letters = place.split(number);
     return {
       part: Number(one.slice(0, at)),
       kind: one[at] === "@" ? "group" : "path",
-      letters: place.split(number),
+      letters,
+      shape: letters.join(),
       numbers: (place.match(number) ?? []).map(Number),
     };
   });
@@ -36,7 +39,7 @@ export function readPoses(packed: string): Pose[] {
  * nearly straight between them. Without a next pose of its kind it stays.
  */
 export function poseBetween(pose: Pose, next: Pose | undefined, share: Share): string {
-  const moves = next?.part === pose.part && next.letters.join() === pose.letters.join();
+  const moves = next?.part === pose.part && next.shape === pose.shape;
   return pose.letters
     .map((letter, i) => {
       const from = pose.numbers[i];

@@ -29,9 +29,9 @@ test("a part that moves is sent once, with its poses at every moment", () => {
 
 test("what is read is what was packed", () => {
   expect(readPoses("0M0 0L1 -2.5;12@5 6.1;2")).toEqual([
-    { part: 0, kind: "path", letters: ["M", " ", "L", " ", ""], numbers: [0, 0, 1, -2.5] },
-    { part: 12, kind: "group", letters: ["", " ", ""], numbers: [5, 6.1] },
-    { part: 2, kind: "mark", letters: [], numbers: [] },
+    { part: 0, kind: "path", letters: ["M", " ", "L", " ", ""], shape: "M, ,L, ,", numbers: [0, 0, 1, -2.5] },
+    { part: 12, kind: "group", letters: ["", " ", ""], shape: ", ,", numbers: [5, 6.1] },
+    { part: 2, kind: "mark", letters: [], shape: "", numbers: [] },
   ]);
   expect(readPoses("")).toEqual([]);
 });
