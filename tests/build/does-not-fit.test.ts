@@ -4,6 +4,7 @@ import { outputFiles } from "../../src/build/build.ts";
 import { ContentError } from "../../src/build/content-error.ts";
 import { layoutProblems } from "../../src/build/layout-problems.ts";
 import { oneFile } from "../../src/build/one-file.ts";
+import { type BuildSettings, buildParts } from "../../src/build/stages.ts";
 import type { Message } from "../../src/model/message.ts";
 import { contentWith, edited, solveWith } from "../support/smallest-content.ts";
 
@@ -21,11 +22,11 @@ async function told(changes: Readonly<Record<string, string>>): Promise<string> 
 }
 
 /** What the build makes of the smallest content with these changes where it keeps going, and what it tells. */
-async function kept(changes: Readonly<Record<string, string>>) {
+async function kept(changes: Readonly<Record<string, string>>, parts: BuildSettings["parts"] = buildParts) {
   const { value } = await solveWith(changes);
   const messages: Message[] = [];
   const tell = (found: readonly Message[]) => messages.push(...found);
-  const settings = { date: "2026-11-20", siteAssets: new Map(), keepGoing: true, tell };
+  const settings = { date: "2026-11-20", siteAssets: new Map(), keepGoing: true, tell, parts };
   const paths: string[] = [];
   for await (const { path } of outputFiles(value!, settings)) paths.push(path);
   return { messages, paths };
@@ -64,6 +65,7 @@ describe("asked to keep going", () => {
     const change = `["Bites stop. ${"Wait and wait again. ".repeat(60)}"]`;
     const { messages, paths } = await kept(
       edited("rigs/plain.md", "change-first: [nothing]", `change-first: ${change}`),
+      ["print"],
     );
     const lacks = messages.filter(({ code }) => code === "card-lacks");
     expect(lacks.map(({ severity, place }) => [severity, place.file])[0]).toEqual([
@@ -75,7 +77,7 @@ describe("asked to keep going", () => {
   });
 
   it("the build makes every card of the smallest content and tells nothing", async () => {
-    const { messages, paths } = await kept({});
+    const { messages, paths } = await kept({}, ["print"]);
     expect(messages).toEqual([]);
     expect(paths).toContain("cards/plain.pdf");
   });

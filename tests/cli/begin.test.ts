@@ -200,31 +200,22 @@ describe("new", () => {
     expect(readFileSync(join(folder, "baits/grub.yaml"), "utf8")).toBe("mine");
   });
 
-  it("begins notes on a day at the swim that is there, and says what to begin first where there is none", async () => {
+  it("begins notes and a session at the first swim that there is, and says what to begin first where there is none", async () => {
     const guide = temporaryFolder();
     await cli("init", guide);
     const folder = join(guide, "content");
-    const none = await cli("new", "notes", "first-day", "--content", folder);
+    const begin = (kind: string, name: string) => cli("new", kind, name, "--content", folder);
+    const none = await begin("notes", "first-day");
     expect(none).toMatchObject({ code: 2, report: expect.stringContaining("dotdown new swim our-pond") });
-    expect((await cli("new", "swim", "our-pond", "--content", folder)).code).toBe(0);
-    expect((await cli("new", "notes", "first-day", "--content", folder)).code).toBe(0);
-    expect(readFileSync(join(folder, "notes/first-day.yaml"), "utf8")).toMatch(/^swim: our-pond$/m);
-    const checked = await cli("check", "--content", folder);
-    expect(checked).toMatchObject({ code: 0, report: "0 errors, 0 warnings\n" });
-  });
-
-  it("begins a session at the first swim that there is, and says to begin a swim where there is none", async () => {
-    const guide = temporaryFolder();
-    await cli("init", guide);
-    const folder = join(guide, "content");
-    const without = await cli("new", "session", "saturday", "--content", folder);
+    const without = await begin("session", "saturday");
     expect(without).toMatchObject({ code: 2 });
     expect(without.report).toContain("there is none yet; begin one with dotdown new swim NAME");
-    await cli("new", "swim", "our-pond", "--content", folder);
-    expect((await cli("new", "session", "saturday", "--content", folder)).code).toBe(0);
-    const { code, report } = await cli("check", "--strict", "--content", folder);
-    expect(report).toContain("0 errors, 0 warnings");
-    expect(code).toBe(0);
+    expect((await begin("swim", "our-pond")).code).toBe(0);
+    expect((await begin("notes", "first-day")).code).toBe(0);
+    expect(readFileSync(join(folder, "notes/first-day.yaml"), "utf8")).toMatch(/^swim: our-pond$/m);
+    expect((await begin("session", "saturday")).code).toBe(0);
+    const checked = await cli("check", "--strict", "--content", folder);
+    expect(checked).toMatchObject({ code: 0, report: "0 errors, 0 warnings\n" });
   });
 
   it("copies a rig of the library, without links to what the guide has not", async () => {

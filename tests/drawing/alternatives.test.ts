@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { drawPictures } from "../../src/drawing/pictures.ts";
 import { drawShotGauge } from "../../src/drawing/shot-gauge.ts";
 import { pictureRoom, sinkDrawing } from "../../templates/pages/rig-picture.ts";
-import { everyPicture } from "../support/every-picture.ts";
+import { drawnApart, pictures } from "../support/drawn-pictures.ts";
 import { shippedGuide } from "../support/shipped-guide.ts";
 
 /** What is listened to at one go; a number with its unit is one word. Common practice, no source. */
@@ -25,13 +25,11 @@ function faults({ title, description }: { readonly title: string; readonly descr
   ];
 }
 
-const pictures = everyPicture(shippedGuide);
-
 test.each(Object.entries(pictures))("each %s is told in few words, and no caption twice", (_, references) => {
   for (const reference of references) {
     // All that a float says is a picture for each state; a few of them may stand in one.
     const apart = reference.picture !== "float-states" || reference.show === "all";
-    const drawn = drawPictures(source)(reference, { ...pictureRoom, apart }, kit);
+    const drawn = apart ? drawnApart(reference) : drawPictures(source)(reference, pictureRoom, kit);
     expect(drawn.flatMap(({ drawing }) => faults(drawing))).toEqual([]);
     const twice = drawn.filter(({ drawing, caption }) => caption && drawing.description.includes(caption));
     expect(twice.map(({ caption }) => caption)).toEqual([]);

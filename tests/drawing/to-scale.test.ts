@@ -6,7 +6,6 @@ import { neighbours, withId } from "../../src/core/lists.ts";
 import { flatDegrees, floatPictures, floatPose } from "../../src/drawing/float/float-poses.ts";
 import { drawFloatState } from "../../src/drawing/float/float-states.ts";
 import type { Drawing, PathItem, TextItem } from "../../src/drawing/model.ts";
-import { drawPictures } from "../../src/drawing/pictures.ts";
 import type { PictureReference } from "../../src/model/pictures.ts";
 import type { SolvedDepth, SolvedRig } from "../../src/model/solved.ts";
 import { cardFormats } from "../../src/print/cards/card-formats.ts";
@@ -14,7 +13,7 @@ import { tipPicture } from "../../src/print/cards/card-pictures.ts";
 import { shotTable } from "../../src/words/tables.ts";
 import { pictureRoom, sinkDrawing } from "../../templates/pages/rig-picture.ts";
 import { flatItems } from "../support/drawing-checks.ts";
-import { everyPicture } from "../support/every-picture.ts";
+import { drawnApart, pictures } from "../support/drawn-pictures.ts";
 import { shippedGuide } from "../support/shipped-guide.ts";
 
 const { library, rigs, source, kit } = shippedGuide;
@@ -312,11 +311,10 @@ const readers: { readonly [K in PictureReference["picture"]]: Reader<K> } = {
 };
 
 describe("what is drawn is to scale, or said not to be", () => {
-  const draw = drawPictures(source);
-  test.each(Object.entries(everyPicture(shippedGuide)))("%s", (kind, references) => {
+  test.each(Object.entries(pictures))("%s", (kind, references) => {
     const read = readers[kind as "knot"] as Reader<PictureReference["picture"]>;
     const untold = references.flatMap((reference) =>
-      draw(reference, { ...pictureRoom, apart: true }, kit).flatMap(({ drawing }) =>
+      drawnApart(reference).flatMap(({ drawing }) =>
         read(reference, drawing).map((one) => `${JSON.stringify(reference)}: ${one}`),
       ),
     );

@@ -40,8 +40,16 @@ export interface ReadPdf {
   readonly viewerPreferences: Readonly<Record<string, unknown>> | null;
 }
 
-/** Opens a PDF with an independent reader. */
-export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
+const known = new WeakMap<Uint8Array, Promise<ReadPdf>>();
+
+/** Opens a PDF with an independent reader, each once, whatever is asked of it. */
+export function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
+  const read = known.get(bytes) ?? readAnew(bytes);
+  known.set(bytes, read);
+  return read;
+}
+
+async function readAnew(bytes: Uint8Array): Promise<ReadPdf> {
   const document = await getDocument({ data: bytes.slice(), verbosity: 0, useSystemFonts: false }).promise;
   const pages: ReadPage[] = [];
   for (let n = 1; n <= document.numPages; n++) pages.push(await readPage(await document.getPage(n)));

@@ -18,8 +18,9 @@ const reader = new FigureReader(fonts);
 
 describe("a copy of a copy", () => {
   test("of a pocket card has every figure as it was printed", () => {
-    const { front, back } = layOutCard(sampleAvon, cardFormats["ID-1"], sampleGuide, drawingKit, fonts);
-    for (const page of [front, back]) expect(misread(page, copyOfACopy(page, fonts), reader)).toEqual([]);
+    // Its back has the smallest figures; both sides of every card are read in a slow test.
+    const { back } = layOutCard(sampleAvon, cardFormats["ID-1"], sampleGuide, drawingKit, fonts);
+    expect(misread(back, copyOfACopy(back, fonts), reader)).toEqual([]);
   }, 60_000);
 });
 
