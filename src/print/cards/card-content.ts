@@ -83,10 +83,12 @@ function setDepth({ water, float, overdepthMm }: Rig, { words, figures }: Drawin
     raise: unbroken(figures.shortGap(raiseStepMm)),
     moved: words(`told.moved.${keyOf(movedPart(float))}`),
   });
-  if (water === "flowing" || overdepthMm === 0) return found;
-  const then = words(`card.then-set.${overdepthMm > 0 ? "deeper" : "shallower"}`, {
-    gap: unbroken(figures.besideDepth(Math.abs(overdepthMm))),
-  });
+  if (water === "flowing") return found;
+  const gap = unbroken(figures.besideDepth(Math.abs(overdepthMm)));
+  const then =
+    overdepthMm === 0
+      ? words("card.then-set.done")
+      : words(`card.then-set.${overdepthMm > 0 ? "deeper" : "shallower"}`, { gap });
   return `${found} ${then}`;
 }
 
@@ -186,10 +188,13 @@ function ruleForDepths({ depths }: SolvedRig, { words, figures }: DrawingKit) {
   // A whip has no more line than it is told for.
   const between = moves || first(depths).whip !== undefined;
   const moreMm = more(first(depths));
-  const said = words(`card.${between ? "depth-between" : "other-depth"}.${moreMm > 0 ? "more" : "less"}`, {
-    gap: unbroken(figures.besideDepth(Math.abs(moreMm))),
-  });
-  return { for: between ? "depthBetween" : "otherDepth", said } as const;
+  const sign = moreMm > 0 ? "more" : "less";
+  const gap = unbroken(figures.besideDepth(Math.abs(moreMm)));
+  if (between) return { for: "depthBetween", said: words(`card.depth-between.${sign}`, { gap }) } as const;
+  // In water that is shallower than any told the same shot may have no room below the float.
+  const leastMm = Math.min(...depths.map(({ depthMm }) => depthMm));
+  const from = unbroken(figures.shortDepth(leastMm));
+  return { for: "otherDepth", said: words(`card.other-depth.${sign}`, { from, gap }) } as const;
 }
 
 /** What was found of the rig in any of its depths; what the rule on lead forbids is told with all its figures. */
