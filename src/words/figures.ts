@@ -165,7 +165,8 @@ function figuresWith(
     typed: makeTypedText(language),
     inSentence: (title) => (capitalNouns.test(language) ? title : title.toLowerCase()),
     date: makeDateText(language, { dateStyle: "long" }),
-    day: makeDateText(language, { day: "numeric", month: "long" }),
+    // Few ask for it, and a format takes long to make.
+    day: (iso) => makeDateText(language, { day: "numeric", month: "long" })(iso),
     ruler: own.ruler,
     depth: (mm) => shown(({ depth }) => depth(mm)),
     gap: (mm) => shown(({ gap }) => gap(mm)),

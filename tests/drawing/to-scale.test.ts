@@ -245,6 +245,8 @@ const readers: { readonly [K in PictureReference["picture"]]: Reader<K> } = {
       ({ steps, fill, stroke }) => steps.length > 12 && !fill && stroke?.widthMm === 0.6,
     );
     expect(lines).toHaveLength(shown.length);
+    // Each is named in the picture, and told in the key below.
+    expect(textsOf(drawing).filter(({ face }) => face === "bold")).toHaveLength(shown.length);
     return lines.flatMap((line, i) => {
       const [hook, eye] = [endsOf(line)[0]!, endsOf(line).at(-1)!];
       const { leadMm, shape } = shown[i]!;

@@ -39,7 +39,15 @@ export function namesOf(hangs: readonly FlowHang[], place: NamePlace, kit: Drawi
           mark.yMm < yMm - 0.9 * textMm ||
           mark.yMm > yMm + 0.35 * textMm,
       );
-    const at = nameStarts(first(entry(drawn, i)), hang.leadMm > 0, widthMm, place).find(isClear);
+    const bait = first(entry(drawn, i));
+    /** From words that start at a place to a bait. */
+    const offMm = ({ xMm, yMm }: Point, to: Point) =>
+      Math.hypot(to.xMm - Math.min(xMm + widthMm, Math.max(xMm, to.xMm)), to.yMm - (yMm - 0.35 * textMm));
+    const isOwn = (start: Point) =>
+      drawn.every((line) => first(line) === bait || offMm(start, first(line)) > offMm(start, bait) + 1);
+    const at = nameStarts(bait, hang.leadMm > 0, widthMm, place).find(
+      (start) => isClear(start) && isOwn(start),
+    );
     if (!at) return [];
     // What stands here is in the way of the next one.
     for (let x = at.xMm; x <= at.xMm + widthMm; x += 1) marks.push(point(x, at.yMm - 0.35 * textMm));
@@ -58,16 +66,21 @@ function hookMarks(bend: Point, next: Point): Point[] {
   });
 }
 
-/** Where the words at a bait may start, the best first: below it, over the bed, above it; there from the bait on. */
+/** Where the words at a bait may start, the best first: below it, over the bed, above or beside it; from the bait on. */
 function nameStarts(bait: Point, isAhead: boolean, widthMm: number, place: NamePlace): Point[] {
   const { bedMm, leftMm, rightMm, textMm } = place;
   const lowestMm = bedMm - 0.4 * textMm;
-  const bases = [bait.yMm + 1 + 0.8 * textMm, lowestMm, bait.yMm - hookMm - 0.6, bait.yMm - hookMm - textMm];
+  const beside = bait.yMm + 0.35 * textMm;
+  const bases = [beside + hookMm / 2 + 0.8, lowestMm, bait.yMm - hookMm - 0.6, beside, beside - hookMm];
   const asides = [-2, 0, 2.5, 5, 8, 11, 14];
+  const back = (aside: number) => bait.xMm - aside - widthMm;
+  const onward = (aside: number) => bait.xMm + aside;
   return bases
     .filter((yMm) => yMm <= lowestMm)
     .flatMap((yMm) =>
-      asides.map((aside) => point(isAhead ? bait.xMm - aside - widthMm : bait.xMm + aside, yMm)),
+      (isAhead ? [back, onward] : [onward, back]).flatMap((startOf) =>
+        asides.map((aside) => point(startOf(aside), yMm)),
+      ),
     )
     .filter(({ xMm }) => xMm > leftMm + 0.5 && xMm + widthMm < rightMm);
 }

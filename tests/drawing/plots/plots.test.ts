@@ -145,6 +145,29 @@ describe("plots", () => {
     }
   });
 
+  test("in the current no line is named at another's bait", () => {
+    const { items } = drawings[3]!;
+    const baits = items.flatMap((item) =>
+      item.kind === "path" && item.steps.length > 12 && item.stroke?.widthMm === 0.6
+        ? [item.steps[0]!.slice(1) as number[]]
+        : [],
+    );
+    for (const [i, name] of ["run free", "held back 20 %", "stopped"].entries()) {
+      const named = items.flatMap((item) =>
+        item.kind === "text" && item.face === "bold" && item.text === name ? [item] : [],
+      );
+      // Where neighbours leave no room the key alone says it.
+      if (!named[0]) continue;
+      const { xMm, yMm, sizeMm } = named[0];
+      const endMm = xMm + drawingKit.measure(name, sizeMm, "bold");
+      const off = baits.map(([x, y]) =>
+        Math.hypot(x! - Math.min(endMm, Math.max(xMm, x!)), y! - (yMm - 0.35 * sizeMm)),
+      );
+      expect(off.indexOf(Math.min(...off))).toBe(i);
+      expect(off[i]).toBeLessThan(3 * sizeMm);
+    }
+  });
+
   test("in the current no float has more than two lines below it", () => {
     const starts = drawings[3]!.items.flatMap((item) =>
       item.kind === "path" && item.steps.length > 12 && item.stroke?.widthMm === 0.6
