@@ -1,3 +1,4 @@
+import { setFlagsFromString } from "node:v8";
 import { outputFiles, solveChecked } from "../build/build.ts";
 import { checkSources } from "../build/check-sources.ts";
 import { ContentError } from "../build/content-error.ts";
@@ -13,9 +14,14 @@ import { keptOf } from "./kept-on-shelf.ts";
 import { noSuch } from "./no-such.ts";
 import { tell } from "./tell.ts";
 
+/** Files of a guide that is large: of one as large as the shipped one memory is no concern, and time is. */
+const manyFiles = 400;
+
 /** Makes a guide and writes it; what is wrong with it is told, and then nothing is written. */
 export async function buildAnew(building: Building): Promise<Built | undefined> {
   const { sources, options, folders, store, workers } = building;
+  // Left to itself the engine lets memory grow to several times what is held before it clears up.
+  if (sources.size > manyFiles) setFlagsFromString("--heap-growing-percent=50");
   const shelf = keptOf(folders, store);
   // What was kept is sooner found than workers are started.
   const crew = startCrew(shelf.isBare ? workers : 1, { sources, parts: partsOf(options) }, shelf);
