@@ -13,7 +13,7 @@ interface RowLabel {
 interface LabelRow {
   readonly heightMm: number;
   /** The labels with their leaders, the row's top at a height; the leaders leave it above or below. */
-  paint(topMm: number, leaders: "down" | "up"): Item[];
+  paint(topMm: number, leaders: "down" | "up", isOverHatching?: boolean): Item[];
 }
 
 const gapMm = 2;
@@ -38,18 +38,22 @@ export function labelRow(
   });
   return {
     heightMm,
-    paint: (topMm, leaders) =>
+    paint: (topMm, leaders, isOverHatching = false) =>
       paired(paired(inOrder, laid), middles).flatMap(([[{ at }, label], middle]) => {
         const yMm = leaders === "down" ? topMm + heightMm - label.heightMm / 2 : topMm + label.heightMm / 2;
         const edge = leaders === "down" ? topMm + heightMm + 0.4 : topMm - 0.4;
         const from = point(middle, edge);
         return [
-          // Clear of hatching and rays that it runs over, and of the words.
-          polyline([partWay(from, at, 0.3), at], {
-            ink: "paper",
-            widthMm: 4 * thinSoft.widthMm,
-            cap: "butt",
-          }),
+          // Clear of hatching, and of the words.
+          ...(isOverHatching
+            ? [
+                polyline([partWay(from, at, 0.3), at], {
+                  ink: "paper",
+                  widthMm: 4 * thinSoft.widthMm,
+                  cap: "butt",
+                }),
+              ]
+            : []),
           polyline([from, at], thinSoft),
           ...paintLabel(label, middle, yMm, measure, "middle"),
         ];

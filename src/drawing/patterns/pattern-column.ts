@@ -196,7 +196,7 @@ export function sinkCurve(sink: Sink, frame: SinkFrame, textMm: number, kit: Dra
     point(leftMm + ((rightMm - leftMm) * timeS) / longestS, surfaceMm + depthMm * scale);
   const lastS = last(sink.tenthsS);
   const track = sink.track.filter(({ timeS }) => timeS <= lastS);
-  const foot = at({ timeS: lastS, depthMm: sink.hangMm });
+  const foot = at(last(track));
   const time = figures.time(lastS);
   const start = figures.time(0);
   const half = measure(time, textMm, "regular") / 2;

@@ -144,7 +144,7 @@ export function drawSinkPlot(
         ...paintLabel(head, 0, headMm - axisMm - head.heightMm / 2, measure),
         ...(isLeft ? paintLabel(time, 0, headMm - axisMm + time.heightMm / 2, measure) : []),
         ...plot(panel, scales, kit),
-        ...named(i, headMm + waterMm).paint(headMm + waterMm + bedThicknessMm + leaderMm, "up"),
+        ...named(i, headMm + waterMm).paint(headMm + waterMm + bedThicknessMm + leaderMm, "up", true),
         ...ends(panel, scales, kit),
       ];
       return [

@@ -60,7 +60,7 @@ export function drawWires(box: Box, kit: DrawingKit): Drawing {
   };
 }
 
-/** Two poles with their arms, insulators and three sagging wires between and beyond them. */
+/** Two poles with their arms, insulators and three sagging wires between them. */
 function overhead({ at, mm }: Hundredths): Item[] {
   const armY = 11;
   const sag = (from: Point, to: Point, downMm: number): Item => {
@@ -85,10 +85,8 @@ function overhead({ at, mm }: Hundredths): Item[] {
       polyline([at(x - 3.6, armY), at(x + 3.6, armY)], bold),
       ...[-3, 3].map((aside) => polyline([at(x + aside, armY), at(x + aside, armY - 1.6)], bold)),
     ]),
-    ...[-3, 3].flatMap((aside) => [
-      sag(at(left + aside, armY - 1.6), at(right + aside, armY - 1.6), mm(5)),
-      sag(at(right + aside, armY - 1.6), at(99, armY - 3), mm(4.5)),
-    ]),
+    // They end at the pole that the distance is measured from: none hangs over whoever fishes.
+    ...[-3, 3].map((aside) => sag(at(left + aside, armY - 1.6), at(right + aside, armY - 1.6), mm(5))),
   ];
 }
 

@@ -1,4 +1,4 @@
-import { bold, point, polyline, rectangle, thin } from "../items.ts";
+import { bold, point, polygon, polyline, rectangle, thin } from "../items.ts";
 import type { Item } from "../model.ts";
 import { fish } from "../scenes/fish.ts";
 import {
@@ -130,6 +130,7 @@ export const floatSigns = {
   "plummet-hangs": () => [...water(), bed(), ...float({ xMm: midMm, tip: 0.4 }, 1.5), plummet(18, 16.2)],
   "plummet-on-slope": () => [
     ...water(),
+    polygon([point(0, 17.4), point(36, 24), point(0, 24)], "paper"),
     polyline([point(0, 17.4), point(36, 24)], bold),
     ...float({ xMm: 9, tip: 0.4 }, 1.2),
     ...float({ xMm: 27, tip: 0.05 }, 0.6),
