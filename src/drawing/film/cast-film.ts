@@ -142,13 +142,18 @@ export function castFilm(
       ...anglerBody(body),
       ...largeReel(grid),
       text(at(1, height - 1.5), words("drawing.film.cast.spool"), textMm, { ink: "soft" }),
-      text(at(72, reelRoom.bail), words("drawing.scenes.rod-and-reel.bail-arm"), textMm, { ink: "soft" }),
     ],
     moments: steps.map(
       (step): Moment => ({
         caption: words(`drawing.film.cast.do.${step}`),
         get moving() {
-          return [...casting(rig.float, poses[step], body, grid), ...handOnReel(poses[step].finger, grid)];
+          const bail = step === "straight" ? "bail-shut" : "bail-open";
+          return [
+            text(at(2, pictureFoot - 3), words(`drawing.film.cast.name.${step}`), textMm, { face: "bold" }),
+            ...casting(rig.float, poses[step], body, grid),
+            ...handOnReel(poses[step].finger, grid),
+            text(at(72, reelRoom.bail), words(`drawing.film.cast.${bail}`), textMm, { ink: "soft" }),
+          ];
         },
       }),
     ),

@@ -85,7 +85,7 @@ function pinched(at: At, unit: number, slit: number, x: number): Item[] {
 /** The line is nearer to the reader than all else, and has a light edge. */
 function line(at: At, from: readonly [number, number], to: readonly [number, number]): Item[] {
   const cord = (stroke: Stroke) => polyline([at(...from), at(...to)], stroke);
-  return [cord({ ink: "paper", widthMm: 2.2 }), cord({ ink: "accent", widthMm: 1.2 })];
+  return [cord({ ink: "paper", widthMm: 2.2 }), cord({ ink: "ink", widthMm: 1.1 })];
 }
 
 interface Ball {

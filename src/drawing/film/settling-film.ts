@@ -56,7 +56,11 @@ export function settlingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
     room,
     kit,
   );
-  const moments = loads.map((loaded): Moment => ({ caption: loaded.caption, moving: stage.moving(loaded) }));
+  const moments = loads.map((loaded, i): Moment => {
+    const name = words(`drawing.film.settling.name.${nameOf(loaded, i - loads.length)}`);
+    const headline = text(point(0, room.textMm), name, room.textMm, { face: "bold" });
+    return { caption: loaded.caption, moving: [headline, ...stage.moving(loaded)] };
+  });
   const stands = loads.findIndex(({ tip }) => tip !== undefined);
   const right = loads.length - 2;
   const chosen = [0, Math.max(0, stands - 1), stands, right, loads.length - 1];
@@ -69,6 +73,14 @@ export function settlingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
     moments,
     strip: rising(chosen),
   };
+}
+
+/** What a float does with a load on it, in a word or two; the last two loads are the right one and one too many. */
+function nameOf({ tip, isHalfCocked }: Loaded, fromEnd: number) {
+  if (fromEnd === -1) return "too-many";
+  if (fromEnd === -2) return "right";
+  if (isHalfCocked) return "half";
+  return tip === undefined ? "flat" : "stands";
 }
 
 /**
@@ -92,11 +104,16 @@ export function settlingStage(
   const panel = tipPanel(float, tips, room, { surfaceMm, aboveMm }, kit);
   const still: readonly Item[] = [
     ...waterCut({ rightMm: pictureMm, surfaceMm, footMm: surfaceMm + waterMm }),
-    text(point(0, room.textMm), kit.words("drawing.film.settling.shortened"), room.textMm, { ink: "soft" }),
+    text(
+      point(0, surfaceMm + waterMm + room.textMm),
+      kit.words("drawing.film.settling.shortened"),
+      room.textMm,
+      { ink: "soft" },
+    ),
     ...panel.still,
   ];
   return {
-    heightMm: surfaceMm + waterMm,
+    heightMm: surfaceMm + waterMm + 1.4 * room.textMm,
     still,
     moving: (loaded: Loaded): Item[] => [
       ...hung(solved, depth, loaded, { middleMm: pictureMm / 2, surfaceMm, scale }),

@@ -3,7 +3,7 @@ import { toldTipMm } from "../../core/float/tip.ts";
 import type { Mm } from "../../core/units.ts";
 import { tipSides } from "../float/float-tip.ts";
 import { tipFigures } from "../float/tip-figures.ts";
-import { bold, point, polygon, polyline, rectangle, text, thin } from "../items.ts";
+import { bold, type Point, point, polygon, polyline, rectangle, text, thin } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
@@ -59,6 +59,7 @@ export function tipPanel(
   const axisX =
     widthMm - panelMm + Math.max(...figures.map(({ told }) => kit.measure(told, textMm, "regular"))) + 2.5;
   const middle = (axisX + widthMm) / 2;
+  const scaleName = kit.words("drawing.film.tip-scale", { unit: kit.figures.ruler.tip.unit });
   const still: Item[] = [
     rectangle(axisX, surfaceMm, widthMm - axisX, panelWaterMm, { fill: "water" }),
     ...parts.waterSurface.draw({ leftMm: axisX, rightMm: widthMm, yMm: surfaceMm }),
@@ -70,15 +71,9 @@ export function tipPanel(
         text(point(axisX - 2, y + 0.35 * textMm), told, textMm, { anchor: "end", ink: "soft" }),
       ];
     }),
-    text(
-      point(axisX + 1, surfaceMm - aboveMm - 0.4 * textMm),
-      kit.words("drawing.film.tip-scale", { unit: kit.figures.ruler.tip.unit }),
-      textMm,
-      {
-        ink: "soft",
-      },
-    ),
+    text(point(axisX + 1, surfaceMm - aboveMm - 0.4 * textMm), scaleName, textMm, { ink: "soft" }),
   ];
+  const under = underWord(point(middle, surfaceMm - 1.5), textMm, kit);
   const top = lengthMm(float);
   /** As much of it as there is room for, lying or leaning on the water. */
   const flat = (degrees: number): Item[] => {
@@ -96,13 +91,26 @@ export function tipPanel(
     const shownMm = Math.min(top, (surfaceMm + panelWaterMm - 0.6 - topY) / scale);
     const marked = Math.min(float.tipShowingMm, shownMm);
     const outline = (lengthMm: Mm) => tipSides(float, lengthMm, scale, point(middle, topY));
-    const standing = [polygon(outline(shownMm), "paper", thin), polygon(outline(marked), "accent", thin)];
+    const standing: Item[] = [
+      polygon(outline(shownMm), "paper", thin),
+      polygon(outline(marked), "accent", thin),
+      // How far under it is, this scale does not say.
+      ...(tipMm === null ? [under] : []),
+    ];
     return leanDegrees === 0 ? standing : rotated(standing, leanDegrees, point(middle, surfaceMm));
   };
-  /** A line across where the tip should stand. */
-  const wanted = (tipMm: Mm): Item => {
-    const y = surfaceMm - tipMm * scale;
-    return polyline([point(axisX, y), point(widthMm, y)], { ...bold, ink: "accent", dashMm: [1.2, 0.8] });
-  };
+  const wanted = (tipMm: Mm) => wantedLine(axisX, surfaceMm - tipMm * scale, { widthMm, textMm }, kit);
   return { still, moving, wanted };
+}
+
+/** A line across where the tip should stand. */
+function wantedLine(fromMm: number, y: number, { widthMm, textMm }: FilmRoom, { words }: DrawingKit): Item[] {
+  return [
+    polyline([point(fromMm, y), point(widthMm, y)], { ...bold, ink: "accent", dashMm: [1.2, 0.8] }),
+    text(point(widthMm, y - 1.6), words("drawing.film.due"), textMm, { anchor: "end", ink: "accent" }),
+  ];
+}
+
+function underWord(at: Point, textMm: number, { words }: DrawingKit): Item {
+  return text(at, words("drawing.film.under"), textMm, { anchor: "middle", face: "bold", ink: "accent" });
 }
