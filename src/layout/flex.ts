@@ -52,12 +52,7 @@ export function flexBox(node: BoxNode, around: TextStyle, fonts: Fonts): FlexBox
   for (const name in style) {
     if (!known.has(name)) throw new Error(`no style "${name}" is known, in field "${node.field}"`);
   }
-  const { lineHeight = around.lineHeight } = style;
-  const text: TextStyle = {
-    textAlign: style.textAlign ?? around.textAlign,
-    loneWord: style.loneWord ?? around.loneWord,
-    ...(lineHeight !== undefined && { lineHeight }),
-  };
+  const text = textStyle(style, around);
   return {
     node,
     style,
@@ -65,6 +60,15 @@ export function flexBox(node: BoxNode, around: TextStyle, fonts: Fonts): FlexBox
     ...(node.runs.length > 0 && { paragraph: Paragraph.of(node.runs, text, fonts) }),
     children: node.boxes.map((inner) => flexBox(inner, text, fonts)),
   };
+}
+
+/** What its text has of a box, and of those around it. */
+function textStyle(style: LayoutStyle, around: TextStyle): TextStyle {
+  const { textAlign = around.textAlign, loneWord = around.loneWord, lineHeight = around.lineHeight } = style;
+  const isAlike =
+    textAlign === around.textAlign && loneWord === around.loneWord && lineHeight === around.lineHeight;
+  if (isAlike) return around;
+  return lineHeight === undefined ? { textAlign, loneWord } : { textAlign, loneWord, lineHeight };
 }
 
 const isRow = ({ style }: FlexBox) => style.direction === "row";

@@ -1,4 +1,4 @@
-import { entry } from "../core/lists.ts";
+import { entry, sum } from "../core/lists.ts";
 import type { Face, MeasureText } from "../drawing/model.ts";
 import type { GlyphSource } from "./glyph-source.ts";
 
@@ -60,6 +60,8 @@ export function makeFonts(sources: Readonly<Record<Face, GlyphSource>>): Fonts {
 
 function makeTypeface(source: GlyphSource): Typeface {
   const known = new Map<string, GlyphRun>();
+  /** Of whole texts, which are measured again and again while it is looked for what has room. */
+  const widths = new Map<string, number>();
   const word = (text: string): GlyphRun => {
     let run = known.get(text);
     if (run === undefined) {
@@ -78,16 +80,26 @@ function makeTypeface(source: GlyphSource): Typeface {
         width: runs.reduce((sum, { width }) => sum + width, 0),
       };
     },
-    width: (text) => wordsOf(text).reduce((sum, one) => sum + word(one).width, 0),
+    width: (text) => {
+      let width = widths.get(text);
+      if (width === undefined) {
+        if (widths.size >= mostKnown) widths.clear();
+        width = sum(wordsOf(text).map((one) => word(one).width));
+        widths.set(text, width);
+      }
+      return width;
+    },
   };
 }
 
-/** Words that are remembered, of each face: most come again and again. */
+/** Words, and texts, that are remembered, of each face: most come again and again. */
 const mostKnown = 20_000;
+
+const unseen = /[\u00A0\uFEFF]/;
 
 /** Words with the space behind each: no font kerns with a space. */
 function wordsOf(text: string): string[] {
-  const plain = text.replaceAll("\u00A0", " ").replaceAll("\uFEFF", "");
+  const plain = unseen.test(text) ? text.replaceAll("\u00A0", " ").replaceAll("\uFEFF", "") : text;
   const words: string[] = [];
   for (let from = 0; from < plain.length; ) {
     const space = plain.indexOf(" ", from);

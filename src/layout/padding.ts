@@ -9,11 +9,8 @@ export interface Padding {
 }
 
 /** The padding of a style: that of a side before that of all sides. */
-export function paddingOf({ padding = 0, ...style }: LayoutStyle): Padding {
-  return {
-    left: style.paddingLeft ?? padding,
-    right: style.paddingRight ?? padding,
-    top: style.paddingTop ?? padding,
-    bottom: style.paddingBottom ?? padding,
-  };
+export function paddingOf(style: LayoutStyle): Padding {
+  const { padding = 0, paddingLeft = padding, paddingRight = padding } = style;
+  const { paddingTop = padding, paddingBottom = padding } = style;
+  return { left: paddingLeft, right: paddingRight, top: paddingTop, bottom: paddingBottom };
 }

@@ -45,6 +45,11 @@ export function makeComposer(
   const mark = logo && format.logoMm && placedLogo(logo, format.logoMm);
   const saidMm = heightOfSaid(card, format, fonts);
   const alt = describeRig(solved, drawn, kit);
+  const [tableOnce, frontOnce, backOnce] = [
+    onceALook<ReturnType<typeof shotTable>>(),
+    onceALook<LaidOutPage>(),
+    onceALook<LaidOutPage>(),
+  ];
   return {
     card,
     takes: (look, part, taken, tackle) => {
@@ -54,21 +59,26 @@ export function makeComposer(
       if (part === "gauge") return gaugePicture(solved, format, look, kit).heightMm;
       return 0;
     },
-    front: (look, parts, lack = "noticed") => {
-      const picture = rigPicture(solved, drawn, kit, look.figurePt * mmPerPoint, look.shared, lack);
-      const { heightMm } = format.front;
-      const scale = kit.figures.ruler;
-      const front = { card, look, heightMm, scale, picture: { alt, draw: picture.draw } };
-      const tip = parts.includes("true-tip") ? { tip: tipPicture(solved, kit, look) } : {};
-      return picture.checked(layOut(CardFront({ ...front, ...tip }), format.front, fonts));
-    },
-    back: (look, parts, tackle) => {
-      const choice = choiceOf(card, parts);
-      const table = shotTable(card, choice.depths, look, format.back.widthMm, kit);
-      const gauge = choice.parts.has("gauge") ? gaugePicture(solved, format, look, kit) : undefined;
-      const props = { card, choice, words: kit.words, look, table, tackle, code, gauge, mark };
-      return layOut(CardBack(props), format.back, fonts);
-    },
+    front: (look, parts, lack = "noticed") =>
+      frontOnce(look, `${lack} ${parts.join()}`, () => {
+        const picture = rigPicture(solved, drawn, kit, look.figurePt * mmPerPoint, look.shared, lack);
+        const { heightMm } = format.front;
+        const scale = kit.figures.ruler;
+        const front = { card, look, heightMm, scale, picture: { alt, draw: picture.draw } };
+        const tip = parts.includes("true-tip") ? { tip: tipPicture(solved, kit, look) } : {};
+        return picture.checked(layOut(CardFront({ ...front, ...tip }), format.front, fonts));
+      }),
+    back: (look, parts, tackle) =>
+      backOnce(look, `${tackle} ${parts.join()}`, () => {
+        const choice = choiceOf(card, parts);
+        const { depths } = choice;
+        const table = tableOnce(look, depths.map(({ depth }) => depth).join(), () =>
+          shotTable(card, depths, look, format.back.widthMm, kit),
+        );
+        const gauge = choice.parts.has("gauge") ? gaugePicture(solved, format, look, kit) : undefined;
+        const props = { card, choice, words: kit.words, look, table, tackle, code, gauge, mark };
+        return layOut(CardBack(props), format.back, fonts);
+      }),
   };
 }
 
@@ -84,18 +94,23 @@ const saidParts: ReadonlySet<CardPart> = new Set([
 
 /** Height of what a back says below its table with some parts [mm], each laid out once. */
 function heightOfSaid(card: CardContent, { back }: CardFormat, fonts: Fonts) {
-  const known = new Map<BackLook, Map<string, number>>();
-  return (look: BackLook, taken: Parts, tackle: boolean): number => {
-    const ofLook = known.get(look) ?? new Map<string, number>();
-    known.set(look, ofLook);
-    const key = `${tackle} ${taken.join()}`;
-    let heightMm = ofLook.get(key);
-    if (heightMm === undefined) {
+  const once = onceALook<number>();
+  return (look: BackLook, taken: Parts, tackle: boolean): number =>
+    once(look, `${tackle} ${taken.join()}`, () => {
       const tree = SaidAlone({ card, choice: { parts: new Set(taken) }, look, tackle });
-      ({ heightMm } = layOut(tree, { widthMm: back.widthMm - 2 * look.marginMm }, fonts));
-      ofLook.set(key, heightMm);
-    }
-    return heightMm;
+      return layOut(tree, { widthMm: back.widthMm - 2 * look.marginMm }, fonts).heightMm;
+    });
+}
+
+/** What is made of a card, once for each look and what else it depends on: looks are tried again and again with other parts. */
+function onceALook<T>() {
+  const known = new Map<object, Map<string, T>>();
+  return (look: FrontLook | BackLook, key: string, make: () => T): T => {
+    const ofLook = known.get(look) ?? new Map<string, T>();
+    known.set(look, ofLook);
+    const value = ofLook.get(key) ?? make();
+    ofLook.set(key, value);
+    return value;
   };
 }
 
