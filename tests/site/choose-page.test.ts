@@ -10,6 +10,7 @@ import { siteFile } from "../../src/site/site-files.tsx";
 import { chooseRigs } from "../../src/solve/choosing/choose.ts";
 import { conditionsAt } from "../../src/solve/choosing/conditions-at.ts";
 import { startBrowser } from "../support/browser.ts";
+import { brokenRules, overWidthPx, smallTargets } from "../support/page-checks.ts";
 import { shippedGuide } from "../support/shipped-guide.ts";
 import { writeToNewFolder } from "../support/site-folder.ts";
 import { realSite } from "./real-site.ts";
@@ -147,6 +148,22 @@ describe.skipIf("reason" in started)(`the form to choose a rig${reason}`, () => 
         learner: "next",
       } as const;
       expect(await offered()).toEqual(core(conditions).offered);
+    },
+    limitMs,
+  );
+
+  test(
+    "keeps to the rules for all readers in light and dark, at 320 pixels too",
+    async () => {
+      for (const colorScheme of ["light", "dark"] as const) {
+        await page.emulateMedia({ colorScheme });
+        await page.setViewportSize({ width: 320, height: 640 });
+        await open("?place=makebelieve-canal-wide%7CNear%20shelf");
+        await page.waitForSelector("#choose-result dt");
+        expect([colorScheme, await brokenRules(page)]).toEqual([colorScheme, []]);
+        expect(await overWidthPx(page, "16px")).toBe(0);
+        expect(await smallTargets(page)).toEqual([]);
+      }
     },
     limitMs,
   );

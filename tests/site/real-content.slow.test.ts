@@ -58,13 +58,7 @@ describe.skipIf("reason" in started)(`the shipped content in a browser${reason}`
     await site.close();
   });
 
-  /** The page to choose a rig by once its questions are answered. */
-  const chosen = "site/choose.html?place=makebelieve-canal-wide%7CNear%20shelf";
-
-  /**
-   * Looks at every page with all its parts unfolded; served, each rig is fitted to one of its depths and chosen by the
-   * water as well.
-   */
+  /** Looks at every page with all its parts unfolded; served, each rig is fitted to one of its depths as well. */
   async function onEveryPage(
     look: () => Promise<readonly string[]>,
     way: (typeof ways)[number] = "opened from disk",
@@ -73,13 +67,12 @@ describe.skipIf("reason" in started)(`the shipped content in a browser${reason}`
     // The page for addresses that are not there is a server's alone: it does not know how deep it is shown.
     const shown =
       way === "served"
-        ? [...pages, ...rigPages.map(fittedPath), chosen]
+        ? [...pages, ...rigPages.map(fittedPath)]
         : pages.filter((path) => path !== "site/404.html");
     for (const path of shown) {
       const served = site.address + path.replace(/^site\//, "");
       await page.goto(way === "served" ? served : pathToFileURL(join(site.folder, path)).href);
       if (path.includes("?depth")) await page.waitForSelector("#fitted .in-water", { state: "attached" });
-      if (path === chosen) await page.waitForSelector("#choose-result dt");
       await unfoldAll(page);
       found.push(...(await look()).map((what) => `${path}: ${what}`));
     }
@@ -123,7 +116,7 @@ describe.skipIf("reason" in started)(`the shipped content in a browser${reason}`
 
   test("everything to press outside running text is at least 24 px wide and high", async () => {
     await page.setViewportSize({ width: 360, height: 740 });
-    expect(await onEveryPage(() => smallTargets(page), "served")).toEqual([]);
+    expect(await onEveryPage(() => smallTargets(page))).toEqual([]);
   });
 
   test("every rig fitted to a depth of its own gives the figures that were built for that depth", async () => {
