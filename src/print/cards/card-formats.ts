@@ -122,7 +122,8 @@ function readerSides(
     ...side(pt),
     settingPt: pt + 2,
     nameWidthMm: 1.95 * pt,
-    rowGapMm: 0.15,
+    // A decimal point so near to a rule is lost with it in a copy of a copy.
+    rowGapMm: 0.35,
     gapMm,
     writeInMm,
     said: "apart",
