@@ -1,12 +1,16 @@
+import { readdirSync } from "node:fs";
 import { expect, test } from "vitest";
 import { storeOnDisk } from "../../src/cli/kept-on-disk.ts";
-import { keeping } from "../../src/model/kept.ts";
+import { keeping, makeAnew, type Store } from "../../src/model/kept.ts";
 import { temporaryFolder } from "../support/cli.ts";
-import { builtOf, editedGuides } from "../support/edited-guides.ts";
+import { builtOf, editedGuides, guideToEdit } from "../support/edited-guides.ts";
 import { seeded } from "../support/seeded.ts";
+import { contentWith } from "../support/smallest-content.ts";
+
+const tool = Buffer.from("tool");
 
 test("after each of 200 edits a guide is the same to the byte, built anew or with what was kept", async () => {
-  const keep = keeping(storeOnDisk(temporaryFolder(), Buffer.from("tool")));
+  const keep = keeping(storeOnDisk(temporaryFolder(), tool));
   let edit = 0;
   for await (const files of editedGuides(200, seeded(27))) {
     edit += 1;
@@ -16,3 +20,34 @@ test("after each of 200 edits a guide is the same to the byte, built anew or wit
     expect([...kept.keys()]).toEqual([...anew.keys()]);
   }
 }, 3_600_000);
+
+test("head and foot of every page follow what is added to the guide", async () => {
+  /** Where only pages are asked of, nothing else is built but the cards that they offer. */
+  const pages = ["web"] as const;
+  const twoRigs = contentWith({ "rigs/river.md": guideToEdit["rigs/river.md"]! });
+  const keep = keeping(storeOnDisk(temporaryFolder(), tool));
+  await builtOf(twoRigs, keep, pages);
+  const page = "---\ntitle: Of the club\nsummary: What it is.\n---\n\nWords.\n";
+  for (const [path, text] of [
+    ["pages/club.md", page],
+    ["templates/foot.md", "Ask the club.\n"],
+    ["templates/head.md", "The club's own guide.\n"],
+  ] as const) {
+    const files = { ...twoRigs, [path]: text };
+    expect(await builtOf(files, keep, pages)).toEqual(await builtOf(files, makeAnew, pages));
+  }
+}, 120_000);
+
+test("what is kept half or spoilt changes nothing but the time", async () => {
+  const folder = temporaryFolder();
+  await builtOf(guideToEdit, keeping(storeOnDisk(folder, tool)));
+  const names = readdirSync(folder).toSorted();
+  const gone: Store = storeOnDisk(folder, tool);
+  let asked = 0;
+  const half: Store = {
+    put: gone.put,
+    find: (kind, from) => (asked++ % 2 ? undefined : gone.find(kind, from)),
+  };
+  expect(await builtOf(guideToEdit, keeping(half))).toEqual(await builtOf(guideToEdit));
+  expect(readdirSync(folder).toSorted()).toEqual(names);
+}, 120_000);

@@ -206,4 +206,36 @@ describe.skipIf("reason" in started)(`a film on a page${reason}`, () => {
     },
     limitMs,
   );
+
+  test(
+    "it goes step by step and by the slider, by keyboard as well, to the moments that the strip has",
+    async () => {
+      const page = await open();
+      await press(page, "on");
+      expect(await clock(page)).toBe("1.0 s");
+      await press(page, "on");
+      await press(page, "back");
+      expect(await clock(page)).toBe("1.0 s");
+      await page.focus(".film-time input");
+      await page.keyboard.press("ArrowRight");
+      expect(await clock(page)).toBe("1.1 s");
+      expect(await page.getAttribute(".film-time input", "aria-valuetext")).toBe("1.1 s");
+      await page.keyboard.press("End");
+      const strip = await page.evaluate(() =>
+        [...document.querySelectorAll(".film-strip figcaption")].map((one) => one.textContent),
+      );
+      expect(await caption(page)).toBe(strip.at(-1));
+      await page.focus("[data-does=back]");
+      await page.keyboard.press("Enter");
+      expect(await caption(page)).not.toBe(strip.at(-1));
+      const from = await clock(page);
+      await press(page, "play");
+      await page.clock.runFor(500);
+      await press(page, "play");
+      expect(await clock(page)).not.toBe(from);
+      expect(said).toEqual([]);
+      await page.context().close();
+    },
+    limitMs,
+  );
 });

@@ -1,15 +1,14 @@
 import { rmSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import jsQR from "jsqr";
 import type { Page } from "playwright-core";
-import { PNG } from "pngjs";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { siteFiles } from "../../src/site/site-files.tsx";
 import { readPdf } from "../print/read-pdf.ts";
 import { startBrowser } from "../support/browser.ts";
 import { depthSpellings } from "../support/depth-spellings.ts";
 import { drawingKit } from "../support/drawing-kit.ts";
+import { readCode } from "../support/read-code.ts";
 import { writeToNewFolder } from "../support/site-folder.ts";
 import { sampleLibrary, sampleSite } from "./sample-site.ts";
 
@@ -231,8 +230,7 @@ describe.skipIf("reason" in started)(`a rig's page asked for another water${reas
       for (const part of document.querySelectorAll("#fit, #fit-share")) part.setAttribute("open", "");
     });
     await page.waitForSelector("#fit-code svg");
-    const { data, width, height } = PNG.sync.read(await page.locator("#fit-code svg").screenshot());
-    const read = jsQR(new Uint8ClampedArray(data), width, height)?.data;
+    const read = readCode(await page.locator("#fit-code svg").screenshot());
     expect(read).toBe(`${sampleLibrary.guide.siteAddress}rigs/waggler-strung-out.html?depth=2.2+m`);
   });
 

@@ -1,14 +1,11 @@
-import jsQR from "jsqr";
-import { PNG } from "pngjs";
 import { describe, expect, test } from "vitest";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
-import { drawingToPng, paperToPng } from "../../../src/layout/png.ts";
+import { drawingToPng } from "../../../src/layout/png.ts";
 import { cardFormats } from "../../../src/print/cards/card-formats.ts";
 import { layOutCard } from "../../../src/print/cards/lay-out-card.ts";
 import { qrCode } from "../../../src/print/cards/qr-code.ts";
-import { paperSizes } from "../../../src/print/sheets/paper-sizes.ts";
-import { sheets } from "../../../src/print/sheets/sheet.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
+import { readCode } from "../../support/read-code.ts";
 import { sampleWaggler } from "../../support/sample-rig.ts";
 import { sampleGuide } from "../sample-print.ts";
 
@@ -16,16 +13,11 @@ const fonts = nodeFonts();
 const siteAddress = "https://makebelieve.example/floats/";
 const address = "https://makebelieve.example/floats/rigs/waggler-strung-out.html";
 
-function decode(png: Uint8Array): string | undefined {
-  const { data, width, height } = PNG.sync.read(Buffer.from(png));
-  return jsQR(new Uint8ClampedArray(data), width, height)?.data;
-}
-
 describe("a code", () => {
   test("decodes at 300 dpi", () => {
     const code = qrCode(address);
     const page = { widthMm: 16, heightMm: 16, items: code.draw(16) };
-    expect(decode(drawingToPng(page, 300, fonts))).toBe(address);
+    expect(readCode(drawingToPng(page, 300, fonts))).toBe(address);
   });
 
   // Source: ISO/IEC 18004: (17 + 4·version) modules and a quiet zone of 4 modules on every side.
@@ -38,21 +30,6 @@ describe("a code", () => {
     expect(Math.max(...numbers)).toBe(code.modules - 4);
   });
 });
-
-test("the card's code decodes from a sheet of cards at 300 dpi, its address beside it in words", async () => {
-  const { back, onSheet } = await layOutCard(
-    sampleWaggler,
-    cardFormats.A5,
-    { ...sampleGuide, siteAddress },
-    drawingKit,
-    fonts,
-  );
-  expect(back.overflows).toEqual([]);
-  expect(JSON.stringify(back.items)).toContain("makebelieve.example/floats/rigs/waggler-strung-out.html");
-  const note = { widthMm: 100, heightMm: 5, items: [] };
-  const sides = sheets([onSheet], paperSizes.A4, "short edge", "halving", { front: note, back: note });
-  expect(decode(paperToPng(sides.at(-1)!, 300, fonts))).toBe(address);
-}, 60_000);
 
 test("a card has its lines to write on with a code and without one", async () => {
   for (const guide of [sampleGuide, { ...sampleGuide, siteAddress }]) {

@@ -1,5 +1,3 @@
-import jsQR from "jsqr";
-import { PNG } from "pngjs";
 import { describe, expect, test } from "vitest";
 import type { Item, TextItem } from "../../../src/drawing/model.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
@@ -8,6 +6,7 @@ import { mmPerPoint } from "../../../src/markup/boxes.ts";
 import { cardFormats } from "../../../src/print/cards/card-formats.ts";
 import { layOutCard } from "../../../src/print/cards/lay-out-card.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
+import { readCode } from "../../support/read-code.ts";
 import { sampleRigs, sampleWaggler } from "../../support/sample-rig.ts";
 import { sampleGuide } from "../sample-print.ts";
 
@@ -53,8 +52,7 @@ test("codes keep modules of 0.4 mm and decode at 300 dpi", async () => {
   expect(cardFormats["ID-1"].moduleMinMm).toBeCloseTo((4 * 25.4) / 300, 2);
   const guide = { ...sampleGuide, siteAddress: "https://makebelieve.example" };
   const { back } = await layOutCard(sampleWaggler, cardFormats.A5, guide, drawingKit, fonts);
-  const { data, width, height } = PNG.sync.read(Buffer.from(drawingToPng(back, 300, fonts)));
-  expect(jsQR(new Uint8ClampedArray(data), width, height)?.data).toBe(
+  expect(readCode(drawingToPng(back, 300, fonts))).toBe(
     "https://makebelieve.example/rigs/waggler-strung-out.html",
   );
 });
