@@ -24,6 +24,11 @@ export function rotatedPoint({ xMm, yMm }: Point, degrees: number, about: Point)
   );
 }
 
+/** How a line is turned that runs from a point up to another, clockwise from upright [degrees]. */
+export function turnFromUpright(from: Point, to: Point): number {
+  return (Math.atan2(to.xMm - from.xMm, from.yMm - to.yMm) * 180) / Math.PI;
+}
+
 function mapped(items: readonly Item[], move: (at: Point) => Point): Item[] {
   return items.map((item) => mappedItem(item, move));
 }

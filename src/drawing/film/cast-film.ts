@@ -1,9 +1,9 @@
 import { type Float, lengthMm } from "../../core/float/float.ts";
 import { last } from "../../core/lists.ts";
 import type { SolvedRig } from "../../model/solved.ts";
-import { arrow, circle, type Point, point, polyline, text } from "../items.ts";
+import { accent, arrow, circle, type Point, partWay, point, polyline, text } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
-import type { Item, Stroke } from "../model.ts";
+import type { Item } from "../model.ts";
 import { anglerArm, anglerBody, hipsShare } from "../scenes/angler.ts";
 import { bank, bankAbove } from "../scenes/ground.ts";
 import { pointAlong } from "../scenes/path.ts";
@@ -161,8 +161,6 @@ export function castFilm(
   };
 }
 
-const accent: Stroke = { ink: "accent", widthMm: 0.9 };
-
 /** Rod, arms, line and rig at one step. */
 function casting(
   float: Float,
@@ -214,11 +212,11 @@ function thread([from, to]: readonly [Point, Point], sagMm: number): Item {
 
 /** What hangs below the float: two shot and the bait. */
 function tail(from: Point, to: Point): Item[] {
-  const on = (share: number) =>
-    point(from.xMm + (to.xMm - from.xMm) * share, from.yMm + (to.yMm - from.yMm) * share);
   return [
     polyline([from, to], strandStrokes["main line"]),
-    ...[0.45, 0.75].map((share) => placed(on(share), [circle(point(0, 0), 0.7, { fill: "ink" })])),
+    ...[0.45, 0.75].map((share) =>
+      placed(partWay(from, to, share), [circle(point(0, 0), 0.7, { fill: "ink" })]),
+    ),
     placed(to, [circle(point(0, 0), 1, { fill: "accent" })]),
   ];
 }

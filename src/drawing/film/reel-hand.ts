@@ -1,4 +1,15 @@
-import { arrow, bold, circle, type Point, polygon, polyline, rectangle, thin, thinSoft } from "../items.ts";
+import {
+  accent,
+  arrow,
+  bold,
+  circle,
+  type Point,
+  polygon,
+  polyline,
+  rectangle,
+  thin,
+  thinSoft,
+} from "../items.ts";
 import type { Item, Stroke } from "../model.ts";
 import type { Hundredths } from "../scenes/step-pictures.ts";
 import { smooth } from "../smooth.ts";
@@ -188,8 +199,6 @@ const toBail: Readonly<Record<"open" | "closed", Place>> = {
   open: [57.4, axis + 13],
   closed: [71.4, axis + 8.6],
 };
-
-const accent: Stroke = { ink: "accent", widthMm: 0.9 };
 
 /** A hand over the rod, the stem of the reel between its fingers, and the line from the spool under its forefinger. */
 export function handOnReel(finger: Finger, grid: Hundredths): Item[] {

@@ -1,10 +1,10 @@
 import type { SolvedDepth } from "../../model/solved.ts";
-import { circle, curveTo, type Point, point, polyline } from "../items.ts";
+import { circle, curveTo, type Point, partWay, point, polyline } from "../items.ts";
 import type { Item, PathStep } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { fish } from "../scenes/fish.ts";
 import { strandStrokes } from "../strands.ts";
-import { mirrored, rotated } from "../transform.ts";
+import { mirrored, rotated, turnFromUpright } from "../transform.ts";
 import type { FloatPose } from "./float-poses.ts";
 
 const hookMm = 2.8;
@@ -42,7 +42,7 @@ export function lineAndEnd(pose: FloatPose, depth: SolvedDepth, room: StateRoom)
         polyline([eye, top], stroke),
         ...shortened(eye, top, pose.load ? loadMm.below + loadMm.radius : 0),
         ...(pose.load ? [loadMark[pose.load](eye)] : []),
-        ...shotAt(between(top, eye, 0.25)),
+        ...shotAt(partWay(top, eye, 0.25)),
         ...parts.hook.draw({ bend, heightMm: hookMm }),
       ];
     }
@@ -60,7 +60,7 @@ export function lineAndEnd(pose: FloatPose, depth: SolvedDepth, room: StateRoom)
       ];
     }
     case "on the bed": {
-      const touch = point(between(point(eye.xMm, 0), point(baitX, 0), 0.5).xMm, bedMm - 0.4);
+      const touch = point(partWay(point(eye.xMm, 0), point(baitX, 0), 0.5).xMm, bedMm - 0.4);
       const bend = point(baitX, bedMm - 0.3);
       const hookTop = point(baitX + hookMm, bedMm - 0.4);
       return [
@@ -106,24 +106,15 @@ const loadMark: Readonly<Record<NonNullable<FloatPose["load"]>, (eye: Point) => 
 /** The mark of a stretch left out, in the upper part of a line long enough for one, below what is on it there. */
 function shortened(from: Point, to: Point, takenMm = 0): readonly Item[] {
   const reach = to.yMm - from.yMm;
-  const free = between(from, to, takenMm / reach);
+  const free = partWay(from, to, takenMm / reach);
   return reach < 7
     ? []
-    : parts.lineBreak.draw({ at: between(free, to, 0.35), turnedDegrees: turnOf(from, to) });
-}
-
-/** How a line runs from one point down to another, clockwise from upright [degrees]. */
-function turnOf(from: Point, to: Point): number {
-  return (Math.atan2(from.xMm - to.xMm, to.yMm - from.yMm) * 180) / Math.PI;
-}
-
-function between(a: Point, b: Point, share: number): Point {
-  return point(a.xMm + (b.xMm - a.xMm) * share, a.yMm + (b.yMm - a.yMm) * share);
+    : parts.lineBreak.draw({ at: partWay(free, to, 0.35), turnedDegrees: turnFromUpright(to, from) });
 }
 
 /** A slack line from one point to another, drawn towards a third. */
 export function curve(from: Point, towards: Point, to: Point): PathStep[] {
-  const a = between(from, towards, 2 / 3);
-  const b = between(to, towards, 2 / 3);
+  const a = partWay(from, towards, 2 / 3);
+  const b = partWay(to, towards, 2 / 3);
   return [["M", from.xMm, from.yMm], curveTo(a, b, to)];
 }

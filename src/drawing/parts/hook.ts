@@ -1,6 +1,6 @@
 import { type Point, point, polyline } from "../items.ts";
 import type { Item, PathStep, Stroke } from "../model.ts";
-import { rotated, rotatedPoint } from "../transform.ts";
+import { rotated, rotatedPoint, turnFromUpright } from "../transform.ts";
 import type { Part } from "./part.ts";
 
 interface HookMark {
@@ -45,16 +45,12 @@ export const hook: Part<HookMark> = {
   sample: { bend: point(14, 15), heightMm: 10 },
 };
 
-/** How a hook is turned whose shank points from its bend to a place, clockwise from upright [degrees]. */
-const shankTurn = (bend: Point, next: Point) =>
-  (Math.atan2(next.xMm - bend.xMm, bend.yMm - next.yMm) * 180) / Math.PI;
-
 /** A hook whose shank lies along its line, which leads on to the next place up. */
 export function hookAlong(mark: HookMark, next: Point): Item[] {
-  return rotated(hook.draw(mark), shankTurn(mark.bend, next), mark.bend);
+  return rotated(hook.draw(mark), turnFromUpright(mark.bend, next), mark.bend);
 }
 
 /** Where the line meets a hook that lies along it. */
 export function eyeAlong(mark: HookMark, next: Point): Point {
-  return rotatedPoint(hookEye(mark), shankTurn(mark.bend, next), mark.bend);
+  return rotatedPoint(hookEye(mark), turnFromUpright(mark.bend, next), mark.bend);
 }
