@@ -189,10 +189,8 @@ function lineToRod(float: Point, held: number, surfaceMm: number): Item[] {
   const end = point(Math.min(rod.xMm, Math.max(1, float.xMm - 6)), surfaceMm - rod.upMm);
   const bend = (share: number) => {
     const { xMm, yMm } = partWay(end, float, share);
-    return point(
-      xMm,
-      Math.max(yMm, held < 1 ? partWay(point(0, surfaceMm - 0.3), point(0, yMm), held).yMm : yMm),
-    );
+    const slackMm = surfaceMm - 0.3;
+    return point(xMm, held < 1 ? Math.max(yMm, slackMm + (yMm - slackMm) * held) : yMm);
   };
   const arrowMm = 3 + 11 * held;
   const arrowY = surfaceMm - 6;

@@ -1,4 +1,4 @@
-import { boldMm, type Point, point, polygon, thin, thinMm, thinSoft } from "../items.ts";
+import { boldMm, type Point, point, polygon, polyline, thin, thinMm, thinSoft } from "../items.ts";
 import type { Item, PathStep, Stroke } from "../model.ts";
 import { smooth } from "../smooth.ts";
 
@@ -77,11 +77,7 @@ export function pinchingHand(at: Point, unitMm: number, openMm: number): Item[] 
     ],
     true,
   );
-  const crease = (points: readonly Point[]): Item => ({
-    kind: "path",
-    steps: polygon(smooth(points), "paper").steps.slice(0, -1),
-    stroke: thinSoft,
-  });
+  const crease = (points: readonly Point[]) => polyline(smooth(points), thinSoft);
   return [
     ...folded.flatMap((one) => limbOf(one)),
     ...grown([forefinger, thumb], palm),

@@ -54,31 +54,31 @@ type At = (x: number, y: number) => Point;
 
 const pictures: Readonly<Record<Step, (at: At, unit: number) => Item[]>> = {
   open: (at, unit) => [
-    ...pinched(at, unit, gap.open, middle.x),
+    ...pinched(at, unit, gap.open),
     ...line(at, [1, 12], [60, 5]),
     ...arrow(at(12, 17), at(18, 29), accent, 2.6),
   ],
-  lay: (at, unit) => [...pinched(at, unit, gap.open, middle.x), ...line(at, [1, middle.y], [99, middle.y])],
+  lay: (at, unit) => [...pinched(at, unit, gap.open), ...line(at, [1, middle.y], [99, middle.y])],
   close: (at, unit) => [
-    ...pinched(at, unit, gap.closed, middle.x),
+    ...pinched(at, unit, gap.closed),
     ...line(at, [1, middle.y], [99, middle.y]),
     ...arrow(at(24, 2), at(24, 13), accent, 2.6),
     ...arrow(at(24, 65), at(24, 56), accent, 2.6),
   ],
   "never teeth": (at, unit) => [...biting(at, unit), ...crossedOut(at)],
   try: (at, unit) => [
-    ...pinched(at, unit, gap.closed, middle.x),
+    ...pinched(at, unit, gap.closed),
     ...line(at, [1, middle.y], [99, middle.y]),
     ...arrow(at(20, 18), at(4, 18), accent, 2.6),
     ...drop(at(10, 27), unit),
   ],
 };
 
-/** The shot at a place along its line, between finger and thumb, with so wide a slit. */
-function pinched(at: At, unit: number, slit: number, x: number): Item[] {
+/** The shot between finger and thumb, with so wide a slit. */
+function pinched(at: At, unit: number, slit: number): Item[] {
   return [
-    ...pinchingHand(at(x, middle.y), hand * unit, 2 * radius * unit - 0.6 * (gap.open - slit) * unit),
-    ...slitShot(at, unit, slit, { x, y: middle.y, size: radius }),
+    ...pinchingHand(at(middle.x, middle.y), hand * unit, 2 * radius * unit - 0.6 * (gap.open - slit) * unit),
+    ...slitShot(at, unit, slit, { ...middle, size: radius }),
   ];
 }
 
@@ -123,43 +123,35 @@ type Place = readonly [number, number];
 
 /** A head from the side, from the neck over chin, mouth, nose and brow to its back. */
 const head: readonly Place[] = [
-  ...([
-    [72, 63.6],
-    [70, 58],
-    [60, 61],
-    [49, 62],
-    [44, 59],
-    [43.4, 54],
-    [41.6, 51.4],
-    [41.4, 48.4],
-  ] as const),
-  ...([
-    [44.6, 47.8],
-    [53, 43],
-    [55, 41.4],
-    [52, 40],
-    [43, 37.4],
-    [40.6, 36],
-    [41.6, 32.6],
-  ] as const),
-  ...([
-    [38.4, 31.6],
-    [35, 29.6],
-    [36.4, 27.4],
-    [41.6, 20],
-    [41, 15.4],
-    [43.6, 8],
-    [54, 1.6],
-  ] as const),
-  ...([
-    [70, 0.8],
-    [84, 6],
-    [91, 18],
-    [90.4, 32],
-    [86, 44],
-    [88, 56],
-    [91.6, 63.6],
-  ] as const),
+  [72, 63.6],
+  [70, 58],
+  [60, 61],
+  [49, 62],
+  [44, 59],
+  [43.4, 54],
+  [41.6, 51.4],
+  [41.4, 48.4],
+  [44.6, 47.8],
+  [53, 43],
+  [55, 41.4],
+  [52, 40],
+  [43, 37.4],
+  [40.6, 36],
+  [41.6, 32.6],
+  [38.4, 31.6],
+  [35, 29.6],
+  [36.4, 27.4],
+  [41.6, 20],
+  [41, 15.4],
+  [43.6, 8],
+  [54, 1.6],
+  [70, 0.8],
+  [84, 6],
+  [91, 18],
+  [90.4, 32],
+  [86, 44],
+  [88, 56],
+  [91.6, 63.6],
 ];
 
 /** The lid of its eye, its brow and its ear. */

@@ -32,9 +32,9 @@ function scalesOf(
       const centre = flank(body, x, height);
       const radius = stepX * 0.5;
       // Towards the tail the rows draw together.
-      const halfMm = Math.min(radius, flank(body, x, 1).yMm / (rows - 1) / 0.6);
+      const half = Math.min(radius, flank(body, x, 1).yMm / (rows - 1) / 0.6);
       const at = (along: number, up: number) => {
-        const { xMm, yMm } = to(point(centre.xMm + radius * along, centre.yMm + halfMm * up));
+        const { xMm, yMm } = to(point(centre.xMm + radius * along, centre.yMm + half * up));
         return [xMm, yMm] as const;
       };
       items.push({

@@ -106,7 +106,7 @@ export function drawFillTheReel(box: Box, kit: DrawingKit): Drawing[] {
       circle(at(16, 22), mm(1.6), { fill: "ink" }),
       label("new", at(16, 41)),
       ...arrow(at(4.6, 13), at(9, 8.4), accent, 2.6),
-      ...spool(74, 24, 9, 0.88),
+      ...spool(74, 24, 9, levels.right),
       // Over the rim of the reel, down on to the line that is on it.
       polyline([at(16, 11), at(73.6, 14.7), at(80, 16.1)], mainLine),
       ...cloth(),
