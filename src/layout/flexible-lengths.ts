@@ -18,8 +18,8 @@ export function flexibleLengths(items: readonly FlexItem[], roomMm: number): num
   let growing = items.flatMap(({ grow = 0 }, at) => (grow > 0 ? [at] : []));
   if (sum(lengths) >= roomMm) return lengths;
   while (growing.length > 0) {
-    const shares = growing.reduce((sum, at) => sum + (items[at]?.grow ?? 0), 0);
-    const kept = lengths.reduce((sum, one, at) => sum + (growing.includes(at) ? 0 : one), 0);
+    const shares = sum(growing.map((at) => items[at]?.grow ?? 0));
+    const kept = sum(lengths.map((one, at) => (growing.includes(at) ? 0 : one)));
     const started = growing.reduce((sum, at) => sum + (items[at]?.startMm ?? 0), 0);
     const freeMm = (roomMm - kept - started) * Math.min(1, shares);
     const grown = growing.map((at) => {

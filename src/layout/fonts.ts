@@ -77,7 +77,7 @@ function makeTypeface(source: GlyphSource): Typeface {
       const runs = wordsOf(text).map(word);
       return {
         glyphs: runs.flatMap(({ glyphs }) => glyphs),
-        width: runs.reduce((sum, { width }) => sum + width, 0),
+        width: sum(runs.map(({ width }) => width)),
       };
     },
     width: (text) => {

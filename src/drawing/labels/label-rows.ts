@@ -1,4 +1,4 @@
-import { entry, paired } from "../../core/lists.ts";
+import { entry, paired, sum } from "../../core/lists.ts";
 import { type Point, partWay, point, polyline, thinSoft } from "../items.ts";
 import type { Item, MeasureText } from "../model.ts";
 import { type LabelText, layLabel, paintLabel } from "./label-text.ts";
@@ -71,7 +71,7 @@ function roomsOf(
   const widest = labels.map(({ say }) =>
     Math.max(...say.split(" ").map((word) => measure(word, textMm, "regular"))),
   );
-  const moreMm = (widthMm - widest.reduce((sum, mm) => sum + mm, 0)) / Math.max(1, labels.length);
+  const moreMm = (widthMm - sum(widest)) / Math.max(1, labels.length);
   return widest.map((mm) => (moreMm < 0 ? widthMm / labels.length : mm + moreMm));
 }
 
