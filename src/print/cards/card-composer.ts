@@ -45,11 +45,9 @@ export function makeComposer(
   const mark = logo && format.logoMm && placedLogo(logo, format.logoMm);
   const saidMm = heightOfSaid(card, format, fonts);
   const alt = describeRig(solved, drawn, kit);
-  const [tableOnce, frontOnce, backOnce] = [
-    onceALook<ReturnType<typeof shotTable>>(),
-    onceALook<LaidOutPage>(),
-    onceALook<LaidOutPage>(),
-  ];
+  const tableOnce = onceALook<ReturnType<typeof shotTable>>();
+  const frontOnce = onceALook<LaidOutPage>();
+  const backOnce = onceALook<LaidOutPage>();
   return {
     card,
     takes: (look, part, taken, tackle) => {
@@ -72,7 +70,7 @@ export function makeComposer(
       backOnce(look, `${tackle} ${parts.join()}`, () => {
         const choice = choiceOf(card, parts);
         const { depths } = choice;
-        const table = tableOnce(look, depths.map(({ depth }) => depth).join(), () =>
+        const table = tableOnce(look, depths.map(({ depthMm }) => depthMm).join(), () =>
           shotTable(card, depths, look, format.back.widthMm, kit),
         );
         const gauge = choice.parts.has("gauge") ? gaugePicture(solved, format, look, kit) : undefined;

@@ -135,7 +135,7 @@ function widths(coded: readonly Coded[], widthOf: (glyph: number) => number): Pd
 
 /** Which signs each code stands for, so that text can be searched and copied. */
 function signsOfCodes(coded: readonly Coded[]): string {
-  const lines = coded.map(({ sign, code }) => `<${hex4(code)}> <${Array.from(sign, unitsOf).join("")}>`);
+  const lines = coded.map(({ sign, code }) => `<${hex4(code)}> <${unitsOf(sign)}>`);
   const blocks: string[] = [];
   for (let at = 0; at < lines.length; at += mostInBlock) {
     const some = lines.slice(at, at + mostInBlock);

@@ -112,11 +112,10 @@ export class StructureTree {
     return this.owners.push(ref) - 1;
   }
 
-  /** Gives a piece of the page a number and its owner. */
-  mark(pageNumber: number, page: PdfRef, owner: StructureElement): number {
+  /** Gives the next piece of the page its owner: they are numbered from 0, as the page's stream numbers them. */
+  mark(pageNumber: number, page: PdfRef, owner: StructureElement): void {
     const mcid = (this.owners[pageNumber] as PdfRef[]).push(owner.ref) - 1;
     owner.content(page, mcid);
-    return mcid;
   }
 
   finish(): PdfRef {

@@ -267,12 +267,13 @@ function side(
   return { widthMm, heightMm, viewTurn: 0, parts: [...faces, ...parts] };
 }
 
+const noteTopMm = (note: SheetNote, paper: Size) => paper.heightMm - unprintableMm - note.heightMm;
+
 function noteAtFoot(note: SheetNote, paper: Size): Placed {
-  const yMm = paper.heightMm - unprintableMm - note.heightMm;
   const xMm = (paper.widthMm - note.widthMm) / 2;
-  return { ...note, xMm, yMm, turn: 0, from: digestOf(note.items) };
+  return { ...note, xMm, yMm: noteTopMm(note, paper), turn: 0, from: digestOf(note.items) };
 }
 
 function barAbove(note: SheetNote, paper: Size): Item[] {
-  return checkBar(paper.widthMm / 2, noteAtFoot(note, paper).yMm - barToNoteMm, note.bar);
+  return checkBar(paper.widthMm / 2, noteTopMm(note, paper) - barToNoteMm, note.bar);
 }
