@@ -15,7 +15,7 @@ export interface Press {
   readonly logo?: RasterImage;
   readonly facts: (title: string) => DocumentFacts;
   readonly keep: Keep;
-  /** In which of several texts, cards or shelves the first is laid out; what comes of them stands in theirs. */
+  /** In which order texts, cards and shelves are laid out; what comes of them stands in their own. */
   readonly inOrder: InOrder;
   /** Keeps what is painted of parts of paper, the last ones at hand: sheets paint each card again and again. */
   readonly parts: Keep;

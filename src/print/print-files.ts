@@ -171,6 +171,7 @@ function placedIn({ rigs }: PrintInput): (problem: DoesNotFit) => DoesNotFit {
 
 /** A sheet's cards, and those of the sheets around it; each takes some 50 kB. */
 const partsAtHand = 400;
+/** Cards of rigs, and texts, whose files are made one after the other. */
 const marksAtHand = 30;
 
 function makePress({ guide, kit, date, images, font, kept }: PrintInput): Press {
