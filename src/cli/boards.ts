@@ -1,4 +1,5 @@
 import { createHash } from "node:crypto";
+import { sum } from "../core/lists.ts";
 import { inMemory, type Store } from "../model/kept.ts";
 
 /** So much lies in one entry of the store. */
@@ -51,8 +52,8 @@ export class Boards {
       board,
       unasked: bytesOn(board, (key) => !asked.has(key)),
     }));
-    const bytes = [...this.#boards].reduce((sum, board) => sum + bytesOn(board), 0);
-    let tooMuch = shares.reduce((sum, { unasked }) => sum + 2 * unasked, 0) - bytes - unaskedBytes;
+    const bytes = sum([...this.#boards].map((board) => bytesOn(board)));
+    let tooMuch = 2 * sum(shares.map(({ unasked }) => unasked)) - bytes - unaskedBytes;
     for (const { board, unasked } of shares.sort((a, b) => b.unasked - a.unasked)) {
       if (tooMuch <= 0) break;
       this.#clear(board, (key) => asked.has(key));
