@@ -119,7 +119,7 @@ function stageOf(moving: Element, partAt: FilmSource["part"]) {
     for (const [i, { part }] of poses.entries()) {
       const before = shown[i];
       if (before?.part === part) continue;
-      const mark = partAt(part) as Element;
+      const mark = partAt(part);
       if (before) before.mark.replaceWith(mark);
       else moving.append(mark);
       shown[i] = { part, mark, at: "" };

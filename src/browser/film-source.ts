@@ -16,7 +16,7 @@ export interface SourceMoment {
 export interface FilmSource {
   readonly moments: readonly SourceMoment[];
   /** A part that moves, made anew. */
-  readonly part: (place: number) => Node;
+  readonly part: (place: number) => Element;
   /** How long one of many small steps stays [s]. */
   readonly stepS?: number;
   /** The knot that is tied, as JSON. */
