@@ -1,5 +1,6 @@
 import { entry } from "../core/lists.ts";
 import { type Pose, readPoses } from "../drawing/film/poses.ts";
+import { once } from "../model/kept.ts";
 import { partWithin } from "./page-parts.ts";
 
 /** One moment of a film as its player asks for it. */
@@ -43,14 +44,5 @@ export function sentFilm(content: DocumentFragment): FilmSource {
     }),
     part: (place) => document.importNode(entry([...parts], place), true),
     ...(knot && { knot }),
-  };
-}
-
-/** What is made when it is first asked for, and then kept. */
-export function once<T>(make: () => T): () => T {
-  let made: { readonly value: T } | undefined;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
   };
 }
