@@ -104,8 +104,8 @@ export function pagesOf(library: Library): Pages {
   add(sitePaths.shot, ids(library.scales));
   add(sitePaths.baits, ids(library.baits.map(({ bait }) => bait)));
   add(sitePaths.knots, ids(library.knots));
-  if (library.species.length > 0) add(sitePaths.fish, ids(library.species));
-  if (library.glossary.length > 0)
+  if (pages.has(sitePaths.fish)) add(sitePaths.fish, ids(library.species));
+  if (pages.has(sitePaths.glossary))
     add(
       sitePaths.glossary,
       library.glossary.map(({ term }) => termId(term)),
