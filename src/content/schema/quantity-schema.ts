@@ -80,7 +80,7 @@ export const length = () => quantity("length", { above: 0 });
 export const anyLength = () => quantity("length");
 export const mass = () => quantity("mass", { above: 0 });
 export const massOrNone = () => quantity("mass", { least: 0 });
-/** Between what the law lets lead shot weigh. */
+/** Lead is allowed up to the first of these two weights and above the second, as the law has it; between them it is not. */
 export const leadUpTo = () => quantity("mass", { least: 0 }, ["0.06 g"]);
 export const leadAbove = () => quantity("mass", { above: 0 }, ["28.35 g", "1 oz"]);
 export const plummetMass = () => quantity("mass", { above: 0 }, ["5 g"]);
