@@ -1,4 +1,5 @@
 import { type Message, type Place, sortedMessages } from "../model/message.ts";
+import { counted } from "./counted.ts";
 import { worded } from "./messages.ts";
 
 /**
@@ -41,7 +42,7 @@ export function formatReport(messages: readonly Message[], lineAt?: LineAt): str
   }
   const errors = messages.filter((message) => message.severity === "error").length;
   const warnings = messages.length - errors;
-  lines.push(`${count(errors, "error")}, ${count(warnings, "warning")}`);
+  lines.push(`${counted(errors, "error")}, ${counted(warnings, "warning")}`);
   return `${lines.join("\n")}\n`;
 }
 
@@ -94,8 +95,4 @@ function shown(text: string): string {
     (sign) => `\\u{${sign.codePointAt(0)!.toString(16).toUpperCase()}}`,
   );
   return plain.length > signsMax ? `${plain.slice(0, signsMax)} …` : plain;
-}
-
-function count(n: number, word: string): string {
-  return `${n} ${word}${n === 1 ? "" : "s"}`;
 }

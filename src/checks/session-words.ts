@@ -1,10 +1,10 @@
 import type { MessageValues } from "../model/message-table.ts";
+import { counted } from "./counted.ts";
 import type { WordedMessage } from "./worded-message.ts";
 
 type SessionCode = Extract<keyof MessageValues, `session-${string}`>;
 
 const waters = { still: "still water", flowing: "running water" } as const;
-const many = (count: number, of: string) => `${count} ${of}${count === 1 ? "" : "s"}`;
 
 /** What is said of sessions. */
 export const sessionWords: { readonly [C in SessionCode]: (v: MessageValues[C]) => WordedMessage } = {
@@ -15,8 +15,8 @@ export const sessionWords: { readonly [C in SessionCode]: (v: MessageValues[C]) 
   "session-too-few-rods": (v) => ({
     reason:
       v.needed > v.learners
-        ? `${many(v.learners, "learner")} who fish with whip and rod in turn need ${v.needed}, and there are ${v.rods}`
-        : `${many(v.learners, "learner")} cannot fish with ${many(v.rods, "rod")}`,
+        ? `${counted(v.learners, "learner")} who fish with whip and rod in turn need ${v.needed}, and there are ${v.rods}`
+        : `${counted(v.learners, "learner")} cannot fish with ${counted(v.rods, "rod")}`,
     hint: `bring ${v.needed - v.rods} more and say so in \`rods\`, or take fewer learners`,
   }),
   "session-rig-water": (v) => ({
@@ -49,11 +49,11 @@ export const sessionWords: { readonly [C in SessionCode]: (v: MessageValues[C]) 
     hint: "leave it out, or add such a swim",
   }),
   "session-group": (v) => ({
-    reason: `"${v.title}" is for up to ${many(v.most, "learner")} with one coach: ${v.learners} with ${many(v.adults, "grown-up")} are too many at once`,
+    reason: `"${v.title}" is for up to ${counted(v.most, "learner")} with one coach: ${v.learners} with ${counted(v.adults, "grown-up")} are too many at once`,
     hint: "hold it twice, bring one more coach, or take fewer learners",
   }),
   "session-too-few-places": (v) => ({
-    reason: `${many(v.learners, "learner")} do not have room side by side: the swims have ${many(v.places, "place")}`,
+    reason: `${counted(v.learners, "learner")} do not have room side by side: the swims have ${counted(v.places, "place")}`,
     hint: "add a swim, or take fewer learners",
   }),
   "session-bait-missing": (v) => ({

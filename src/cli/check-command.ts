@@ -1,3 +1,4 @@
+import { counted } from "../checks/counted.ts";
 import { readSources, type Source } from "../content/world.ts";
 import type { Checked } from "./check-anew.ts";
 import { type CliCommand, exitCodes, type Progress } from "./command.ts";
@@ -28,8 +29,6 @@ export const checkCommand: CliCommand = {
     return exitCodes.fine;
   },
 };
-
-const counted = (count: number, of: string) => `${count} ${of}${count === 1 ? "" : "s"}`;
 
 /** Of the same content the same is told: it is looked at once, and what looking needs is loaded only then. */
 async function checkOnce(
