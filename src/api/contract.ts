@@ -68,6 +68,7 @@ export interface DrawOptions {
  * Draws a rig of the guide, made up for a depth of water.
  *
  * @throws Error where there is no such rig, it cannot be had at that depth, or there is no room for it
+ * @throws TypeError where a measure is no number above 0
  */
 export declare function draw(guide: SolvedGuide, rigId: string, options?: DrawOptions): Drawing;
 
@@ -82,6 +83,7 @@ export type Part = "web" | "print" | "data";
  *
  * @param parts all where nothing is said
  * @throws Error whose message says what does not fit its card or page
+ * @throws TypeError where a part is none of those that there are
  */
 export declare function build(guide: SolvedGuide, parts?: readonly Part[]): AsyncIterable<OutputFile>;
 
