@@ -48,7 +48,7 @@ function KeyFigures({ voice: { say, figures, rigTexts }, solved, depth }: DepthP
     <dl class="key-figures">
       <div>
         <dt>{rigTexts.measuredFrom(solved)}</dt>
-        <dd>{figures.gap(depth.floatToHookMm)}</dd>
+        <dd>{figures.gap(figures.settingMm(depth))}</dd>
       </div>
       <div>
         <dt>{say("rig.tip-showing")}</dt>
@@ -122,7 +122,8 @@ function GuideTable({ voice, solved, depth }: DepthProps) {
               <th scope="row">
                 {run?.setting ?? figures.hookSet(step.overdepthMm, step.toOverdepthMm)}
                 <span class="beside">
-                  {rigTexts.measuredFrom(solved)} {figures.shortGap(step.floatToHookMm)}
+                  {rigTexts.measuredFrom(solved)}{" "}
+                  {figures.shortGap(figures.settingMm({ ...step, depthMm: depth.depthMm }))}
                 </span>
               </th>
               <td>

@@ -200,7 +200,7 @@ function AtAGlance({ view: { say, figures, rigTexts }, solved }: { view: View; s
           {solved.depths.map((depth) => (
             <tr>
               <th scope="row">{figures.shortDepth(depth.depthMm)}</th>
-              <td>{figures.shortGap(depth.floatToHookMm)}</td>
+              <td>{figures.shortGap(figures.settingMm(depth))}</td>
               <td>{figures.lock(depth.lock)}</td>
               <td>{figures.shotPlaces(depth.lineShot)}</td>
             </tr>

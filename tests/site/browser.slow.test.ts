@@ -124,7 +124,7 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     if (!expected.ok) throw new Error("the sample rig does not solve");
     const [depth] = expected.value.depths;
     expect(await page.textContent("#fitted .key-figures dd")).toBe(
-      drawingKit.figures.gap(depth!.floatToHookMm),
+      drawingKit.figures.gap(drawingKit.figures.settingMm(depth!)),
     );
     const rows = await page
       .locator("#fitted .depth-columns table")

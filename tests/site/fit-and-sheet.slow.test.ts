@@ -142,6 +142,7 @@ describe.skipIf("reason" in started)(`a worked example typed into a rig's page${
 
 /** The figures of the sheet that are compared, of its one depth. */
 interface Sheet {
+  readonly depthCm: number;
   readonly floatToHookCm: number;
   readonly tipAsSetMm: number;
   readonly massG: number;
@@ -256,6 +257,7 @@ async function shownOn(page: Page) {
 /** The sheet's figures in the words of the page. */
 function expected(sheet: Sheet, units: UnitChoice): Awaited<ReturnType<typeof shownOn>> {
   const figures = makeFigures(units, words, "en");
+  const line = { depthMm: sheet.depthCm * 10, floatToHookMm: sheet.floatToHookCm * 10 };
   const shot = sheet.shot.map(({ fromHookCm, ...one }) => ({ ...one, fromHookMm: fromHookCm * 10 }));
   const [lockShot, lineShot] = [true, false].map((lock) =>
     shot.filter(({ role }) => (role === "lock") === lock),
@@ -269,7 +271,7 @@ function expected(sheet: Sheet, units: UnitChoice): Awaited<ReturnType<typeof sh
   const tip = (mm: number | null) => (mm === null ? words("page.rig.no-tip-under") : figures.tip(mm));
   return {
     told: sheet.findings.map((finding) => reasonText(finding, words, figures)),
-    key: [figures.gap(sheet.floatToHookCm * 10), figures.tip(sheet.tipAsSetMm), figures.mass(sheet.massG)],
+    key: [figures.gap(figures.settingMm(line)), figures.tip(sheet.tipAsSetMm), figures.mass(sheet.massG)],
     loads: rows.map(({ shots }) => figures.shot(shots)),
     places: rows.map(({ role, fromHookMm, toHookMm, gapMm }) => {
       if (role === "lock") return figures.lock({ above: sized(lock.aboveEye), below: sized(lock.belowEye) });

@@ -60,7 +60,7 @@ function issueMessages(issue: Issue, schema: z.ZodType, source: YamlSource): Mes
       return issue.keys.map((unknown) =>
         met.error(
           "unknown-key",
-          { key: unknown, allowed, ...commaBefore(unknown, found) },
+          { key: unknown, allowed, ...commaBefore(unknown, source.typed(path)) },
           source.placeOfKey(path, unknown),
         ),
       );
@@ -147,14 +147,10 @@ function wrongQuantity(fault: QuantityFault, { source, path, key, found, error }
   return error("quantity", { ...fault.values, ...decimalComma(source.data, path) });
 }
 
-/** `{ price: 1,30 }` has a key 30 with nothing behind it, and was hardly meant so. */
-function commaBefore(key: string, group: unknown): { readonly comma?: string } {
-  if (!/^\d+$/.test(key) || typeof group !== "object" || group === null) return {};
-  // A key that is a number comes first in what was read, wherever it stood.
-  const whole = Object.values(group).findLast((value) => Number.isInteger(value));
-  return (group as Record<string, unknown>)[key] === null && whole !== undefined
-    ? { comma: `${whole}.${key}` }
-    : {};
+/** `{ price: 1,05 }` has a key 5 with nothing behind it, and was hardly meant so: told by the group as it was typed. */
+function commaBefore(key: string, typed: string): { readonly comma?: string } {
+  const [, whole, rest] = (/^\d+$/.test(key) && new RegExp(`(\\d+),(0*${key})\\s*[,}]`).exec(typed)) || [];
+  return whole === undefined ? {} : { comma: `${whole}.${rest}` };
 }
 
 /** `[1,5 m]` is a list of two, and was hardly meant so. */
