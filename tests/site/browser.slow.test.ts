@@ -17,8 +17,8 @@ import { startBrowser } from "../support/browser.ts";
 import { drawingKit } from "../support/drawing-kit.ts";
 import { brokenRules, smallTargets, unfoldAll } from "../support/page-checks.ts";
 import { sampleWaggler } from "../support/sample-rig.ts";
-import { writeToNewFolder } from "../support/site-folder.ts";
-import { sampleFiles, sampleLibrary } from "./sample-site.ts";
+import { fittedPages, onDisk, sampleOnDisk } from "./sample-on-disk.ts";
+import { sampleLibrary } from "./sample-site.ts";
 
 const started = await startBrowser();
 const reason = "reason" in started ? ` (skipped: ${started.reason})` : "";
@@ -28,17 +28,13 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
   const { browser } = started;
   const said: string[] = [];
   const asked: string[] = [];
-  const pages: string[] = [];
   let folder: string;
+  let pages: readonly string[];
   let context: BrowserContext;
   let page: Page;
 
   beforeAll(async () => {
-    const files = await sampleFiles();
-    // The page for addresses that are not there finds its files from the root of a host, which a disk is none.
-    const onDisk = (path: string) => path.endsWith(".html") && path !== "site/404.html";
-    pages.push(...files.map(({ path }) => path).filter(onDisk));
-    folder = await writeToNewFolder(files);
+    ({ folder, pages } = await sampleOnDisk());
     context = await browser.newContext({ viewport: { width: 360, height: 740 } });
     page = await context.newPage();
     page.on("console", (message) => said.push(`${page.url()}: ${message.text()}`));
@@ -54,20 +50,12 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
   // What one test answers is nothing to the next.
   beforeEach(() => page.evaluate(() => location.protocol === "file:" && sessionStorage.clear()));
 
-  async function open(path: string): Promise<void> {
-    const [file = "", query] = path.split("?");
-    await page.goto(pathToFileURL(join(folder, file)).href + (query === undefined ? "" : `?${query}`));
-  }
-
-  /** Pages made for a reader's own water. */
-  const fitted = ["site/rigs/waggler-strung-out.html", "site/rigs/stick-shirt-button.html"].map(
-    (path) => `${path}?depth=1.6+m`,
-  );
+  const open = (path: string) => page.goto(onDisk(folder, path));
 
   test("every page opens without a message and asks for nothing but its own files", async () => {
-    for (const path of [...pages, ...fitted]) {
+    for (const path of [...pages, ...fittedPages]) {
       await open(path);
-      if (fitted.includes(path)) await page.waitForSelector("#fitted .in-water", { state: "attached" });
+      if (fittedPages.includes(path)) await page.waitForSelector("#fitted .in-water", { state: "attached" });
     }
     expect(said).toEqual([]);
     expect(asked.filter((url) => !url.startsWith(pathToFileURL(folder).href))).toEqual([]);
@@ -75,7 +63,7 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
 
   // Every page, in both themes, is looked at in a slow test.
   test("a fitted page breaks no rule of axe-core, and has nothing too small to press", async () => {
-    await open(fitted[0]!);
+    await open(fittedPages[0]!);
     await page.waitForSelector("#fitted .in-water", { state: "attached" });
     await unfoldAll(page);
     expect(await brokenRules(page)).toEqual([]);

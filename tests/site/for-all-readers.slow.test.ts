@@ -1,6 +1,4 @@
 import { rmSync } from "node:fs";
-import { join } from "node:path";
-import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { once } from "../../src/model/kept.ts";
@@ -13,8 +11,7 @@ import {
   spreadText,
   unfoldAll,
 } from "../support/page-checks.ts";
-import { writeToNewFolder } from "../support/site-folder.ts";
-import { sampleFiles } from "./sample-site.ts";
+import { fittedPages, onDisk, sampleOnDisk } from "./sample-on-disk.ts";
 
 const started = await startBrowser();
 const reason = "reason" in started ? ` (skipped: ${started.reason})` : "";
@@ -22,16 +19,12 @@ const reason = "reason" in started ? ` (skipped: ${started.reason})` : "";
 describe.skipIf("reason" in started)(`the sample's pages for all readers${reason}`, () => {
   if ("reason" in started) return;
   const { browser } = started;
-  const pages: string[] = [];
   let folder: string;
+  let pages: readonly string[];
   let page: Page;
 
   beforeAll(async () => {
-    const files = await sampleFiles();
-    // The page for addresses that are not there finds its files from the root of a host, which a disk is none.
-    const onDisk = (path: string) => path.endsWith(".html") && path !== "site/404.html";
-    pages.push(...files.map(({ path }) => path).filter(onDisk));
-    folder = await writeToNewFolder(files);
+    ({ folder, pages } = await sampleOnDisk());
     page = await browser.newPage({ viewport: { width: 360, height: 740 } });
   });
 
@@ -40,15 +33,7 @@ describe.skipIf("reason" in started)(`the sample's pages for all readers${reason
     rmSync(folder, { recursive: true, force: true });
   });
 
-  async function open(path: string): Promise<void> {
-    const [file = "", query] = path.split("?");
-    await page.goto(pathToFileURL(join(folder, file)).href + (query === undefined ? "" : `?${query}`));
-  }
-
-  /** Pages made for a reader's own water. */
-  const fitted = ["site/rigs/waggler-strung-out.html", "site/rigs/stick-shirt-button.html"].map(
-    (path) => `${path}?depth=1.6+m`,
-  );
+  const open = (path: string) => page.goto(onDisk(folder, path));
 
   const themes = [
     ["light", "all"],
@@ -64,7 +49,7 @@ describe.skipIf("reason" in started)(`the sample's pages for all readers${reason
     const broken: Record<"light" | "dark", string[]> = { light: [], dark: [] };
     const tooWide: Record<number, string[]> = {};
     const small: string[] = [];
-    for (const path of [...pages, ...fitted]) {
+    for (const path of [...pages, ...fittedPages]) {
       await open(path);
       if (pages.includes(path)) small.push(...(await smallTargets(page)).map((text) => `${path}: ${text}`));
       if (path.includes("?depth")) await page.waitForSelector("#fitted .in-water", { state: "attached" });
