@@ -1,11 +1,16 @@
 import type { SignPicture } from "../../model/signs.ts";
 import type { Drawing } from "../model.ts";
+import { baitSigns } from "./bait-signs.ts";
 import { floatSigns } from "./float-signs.ts";
 import { signBox } from "./sign-parts.ts";
 import { tackleSigns } from "./tackle-signs.ts";
 
 /** Every picture; one without its line here does not compile. */
-const pictures: { readonly [S in SignPicture]: () => Drawing["items"] } = { ...floatSigns, ...tackleSigns };
+const pictures: { readonly [S in SignPicture]: () => Drawing["items"] } = {
+  ...floatSigns,
+  ...tackleSigns,
+  ...baitSigns,
+};
 
 /** What is seen, small and without words: the sign's own words stand beside it. */
 export function drawSign(picture: SignPicture, title: string): Drawing {

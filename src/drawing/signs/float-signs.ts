@@ -1,16 +1,30 @@
-import { bold, point, polygon, polyline, rectangle, thin } from "../items.ts";
+import {
+  bold,
+  circle,
+  type Point,
+  partWay,
+  point,
+  polygon,
+  polyline,
+  rectangle,
+  thinSoft,
+} from "../items.ts";
 import type { Item } from "../model.ts";
+import { parts } from "../parts/parts.ts";
 import { fish } from "../scenes/fish.ts";
+import { float, floatBefore, footOf, rodTo } from "./sign-float.ts";
 import {
   bed,
   bedMm,
   clock,
-  float,
+  crossed,
   flow,
+  hook,
   line,
   move,
-  rings,
+  moveAlong,
   shot,
+  span,
   surfaceMm,
   water,
   wind,
@@ -20,136 +34,238 @@ const midMm = 18;
 /** As a float should stand. */
 const right = 0.25;
 
-/** The plummet of a float that is set with one. */
-const plummet = (x: number, y: number): Item => rectangle(x - 1.1, y, 2.2, 2.4, { fill: "ink" });
+const ripples = (x: number): Item[] => [...parts.ripples.draw({ at: point(x, surfaceMm) })];
+
+/** A float that is short against the depth, with a plummet on its line. */
+const plumbed = (x: number, footMm: number): Item[] => [
+  ...float({ xMm: x, tip: 0.4, lengthMm: 6 }, footMm - 13.6),
+  ...parts.plummet.draw({ at: point(x, footMm), heightMm: 3.2 }),
+];
+
+/** A float, the line from it to a fish's mouth, and the fish. */
+const taken = (drawn: Parameters<typeof float>[0], nose: Point): Item[] => {
+  const foot = footOf(drawn);
+  return [
+    ...fish(nose, 12),
+    line([
+      [foot.xMm, foot.yMm],
+      [nose.xMm, nose.yMm],
+    ]),
+    ...float(drawn, 0),
+  ];
+};
+
+const slope = { top: point(0, 15.5), bottom: point(36, 23.6) };
+const slopeMm = (x: number) => partWay(slope.top, slope.bottom, x / 36).yMm;
 
 /** Signs that the float itself gives. */
 export const floatSigns = {
   "goes-under": () => [
     ...water(),
+    ...ripples(midMm),
     ...float({ xMm: midMm, tip: -0.15 }, 2),
-    ...move(point(24, 5), point(24, 13)),
+    ...move(point(26, 3), point(26, 15)),
   ],
   "stands-tall": () => [
     ...water(),
-    ...float({ xMm: midMm, tip: 0.62 }),
-    ...float({ xMm: 26, tip: right, before: true }),
+    ...float({ xMm: midMm, tip: 0.72 }),
+    ...span(point(23.5, surfaceMm - 0.3), point(23.5, 1.1)),
   ],
-  "lies-flat": () => [...water(), bed(), ...float({ xMm: 14, tip: 0.5, lean: 86 }, 12)],
+  "lies-flat": () => [...water(), bed(), ...float({ xMm: midMm, tip: 0.5, lean: 86 }, 12)],
   "half-cocked": () => [
     ...water(),
-    ...float({ xMm: 15, tip: 0.5, lean: 55 }, 8),
-    ...move(point(29, 10), point(29, 21)),
+    bed(),
+    ...float({ xMm: 14, tip: 0.5, lean: 55 }, 5),
+    ...span(point(29, surfaceMm + 0.5), point(29, bedMm - 0.3)),
   ],
   "sinks-lower": () => [
     ...water(),
-    ...float({ xMm: 13, tip: 0.4, before: true }),
-    ...float({ xMm: 21, tip: 0.1 }),
-    ...clock(point(31, 4), 0.3),
+    ...floatBefore({ xMm: 6, tip: 0.42 }),
+    ...floatBefore({ xMm: 13, tip: 0.25 }),
+    ...float({ xMm: 20, tip: 0.06 }, 4),
+    ...move(point(8.5, 2.6), point(18.6, 6.6)),
+    ...clock(0.4),
   ],
   "drifts-with-wind": () => [
     ...water(),
     ...wind(),
-    ...float({ xMm: midMm, tip: right }),
-    ...move(point(21, 7), point(31, 7)),
+    ...floatBefore({ xMm: 10, tip: right, lengthMm: 8 }),
+    ...float({ xMm: 21, tip: right, lengthMm: 8 }),
+    ...move(point(23.5, 7), point(33, 7)),
   ],
   "moves-against-wind": () => [
     ...water(),
     ...wind(),
-    ...float({ xMm: 25, tip: right }),
-    ...move(point(22, 7), point(13, 7)),
+    ...floatBefore({ xMm: 32, tip: right, lengthMm: 8 }),
+    ...float({ xMm: 27, tip: right, lengthMm: 8 }),
+    ...move(point(24.5, 7), point(16.5, 7)),
   ],
   "dips-at-a-hump": () => [
     ...water(),
     ...flow(),
-    ...float({ xMm: 22, tip: 0.06 }),
-    ...move(point(28, 3), point(28, 8.5)),
-    polyline([point(0, bedMm), point(15, bedMm), point(22, 19.8), point(29, bedMm), point(36, bedMm)], thin),
+    ...floatBefore({ xMm: 12, tip: 0.4, lengthMm: 6 }),
+    ...float({ xMm: 22, tip: 0.05, lengthMm: 6 }, 2),
+    ...hook(point(22, 18.8), 2.2),
+    ...move(point(28, 2.5), point(28, 10)),
+    polygon(
+      [
+        point(0, bedMm),
+        point(15, bedMm),
+        point(20, 19.2),
+        point(25, 19.2),
+        point(30, bedMm),
+        point(36, bedMm),
+      ],
+      "soft",
+      bold,
+    ),
   ],
-  "dives-held-back": () => [
-    ...water(),
-    ...flow(),
-    line([
-      [0, 2],
-      [20.5, 11],
-    ]),
-    ...float({ xMm: 20, tip: -0.12, lean: -12 }, 2),
-    ...move(point(28, 7), point(28, 15)),
-  ],
+  // Held at its foot, the current lays it over and takes it down.
+  "dives-held-back": () => {
+    const drawn = { xMm: 22, tip: -0.1, lean: 28 };
+    return [
+      ...water(),
+      ...flow(),
+      ...rodTo(footOf(drawn)),
+      ...float(drawn, 2),
+      ...move(point(32, 5), point(32, 16)),
+    ];
+  },
   "leans-held-back": () => [
     ...water(),
     ...flow(),
-    line([
-      [0, 2],
-      [18, 7],
-    ]),
-    ...float({ xMm: 20, tip: 0.3, lean: -32 }),
+    ...rodTo(point(19.4, 7.6)),
+    ...float({ xMm: 21, tip: 0.3, lean: -36 }),
   ],
   "runs-ahead": () => [
     ...water(),
     ...flow(),
-    ...[4, 7, 10].map((x) => rectangle(x, surfaceMm - 0.9, 1, 0.9, { stroke: thin })),
+    ...[3, 5.4, 8].map((x) => circle(point(x, surfaceMm - 0.7), 0.8, { fill: "paper", stroke: thinSoft })),
+    ...move(point(9.8, 6.6), point(13.6, 6.6)),
     ...float({ xMm: 21, tip: right }),
-    ...move(point(23, 6.5), point(34, 6.5)),
+    ...move(point(23, 6.6), point(35, 6.6)),
   ],
   "quick-dips": () => [
     ...water(),
-    ...rings(midMm),
-    ...float({ xMm: midMm, tip: 0.15 }),
-    ...move(point(24, 3), point(24, 8)),
-    ...move(point(27, 8), point(27, 3)),
+    ...ripples(14),
+    ...float({ xMm: 14, tip: 0.15 }, 1),
+    ...hook(point(14, 22), 3),
+    ...moveAlong(
+      point(21, 2.6),
+      [
+        ["L", 22.3, 6.6],
+        ["L", 23.6, 2.6],
+        ["L", 24.9, 6.6],
+        ["L", 26.2, 2.6],
+        ["L", 27.4, 6.3],
+      ],
+      point(26.2, 2.6),
+      point(27.9, 8),
+    ),
   ],
   "bobs-back": () => [
     ...water(),
-    ...float({ xMm: 15, tip: 0.02, before: true }),
-    ...float({ xMm: 20, tip: right }),
-    ...move(point(27, 12), point(27, 4)),
+    ...float({ xMm: 14, tip: right }),
+    ...moveAlong(
+      point(21.5, 3),
+      [
+        ["L", 21.5, 14],
+        ["C", 21.5, 18, 27.5, 18, 27.5, 14],
+        ["L", 27.5, 5.5],
+      ],
+      point(27.5, 14),
+      point(27.5, 3),
+    ),
   ],
   "rises-flat": () => [
     ...water(),
-    ...float({ xMm: 9, tip: 0.7, before: true }),
-    ...float({ xMm: 19, tip: 0.5, lean: 84 }, 5),
-    ...move(point(9, 14), point(9, 7.5)),
+    ...floatBefore({ xMm: 7, tip: right }),
+    ...float({ xMm: 24, tip: 0.5, lean: 84 }, 5),
+    ...moveAlong(point(9, 6), [["C", 9.5, 0.5, 22, -0.5, 25.4, 4.2]], point(23, 1.6), point(26.6, 6.4)),
   ],
-  "stops-early": () => [...water(), ...float({ xMm: 13, tip: 0.4, lean: 28 }, 3), ...fish(point(16, 18), 10)],
+  "stops-early": () => [
+    ...water(),
+    ...taken({ xMm: 11, tip: 0.45, lean: 38 }, point(15, 17.5)),
+    ...moveAlong(point(21, 6.5), [["C", 20.5, 4, 19.4, 3, 18, 2.2]], point(20.4, 3.9), point(16.4, 1.3)),
+    polyline([point(14.9, 3.2), point(15.7, 0.2)], { ink: "accent", widthMm: 0.9 }),
+  ],
+  // It goes, and the hook that comes up has nothing on it.
   "slides-away": () => [
     ...water(),
-    ...float({ xMm: 15, tip: -0.2, lean: -30 }, 1),
-    ...move(point(20, 14), point(32, 19)),
+    ...float({ xMm: 9, tip: -0.12, lean: -30 }, 1),
+    ...move(point(14, 13), point(24, 17.5)),
+    line([
+      [28, 0],
+      [28, 3],
+    ]),
+    ...hook(point(28, 7.6), 5),
+    ...move(point(33.8, 8), point(33.8, 1)),
   ],
   "bites-stop": () => [
     ...water(),
-    ...float({ xMm: 13, tip: right }),
-    ...clock(point(28, 4), 0.35),
-    ...fish(point(34, 17), -11),
-    ...move(point(24, 21), point(32, 21)),
+    ...float({ xMm: 10, tip: right }),
+    ...clock(0.5),
+    ...fish(point(31, 15.5), -12),
+    ...move(point(21, 20.6), point(32, 20.6)),
   ],
-  "no-bites": () => [...water(), ...float({ xMm: midMm, tip: right }, 6), ...clock(point(28, 4), 0.02)],
-  "fish-high": () => [...water(), bed(), ...float({ xMm: 10, tip: right }, 3), ...fish(point(18, 13), 11)],
-  "fish-low": () => [...water(), bed(), ...float({ xMm: 10, tip: right }, 3), ...fish(point(18, 20), 11)],
-  "plummet-hangs": () => [...water(), bed(), ...float({ xMm: midMm, tip: 0.4 }, 1.5), plummet(18, 16.2)],
+  "no-bites": () => [
+    ...water(),
+    ...float({ xMm: 8, tip: right }, 3),
+    ...hook(point(8, 22), 3),
+    ...clock(1),
+    ...fish(point(18, 17), 14),
+    ...crossed(point(24.5, 17), 4.2),
+  ],
+  "fish-high": () => [
+    ...water(),
+    bed(),
+    ...taken({ xMm: 9, tip: 0.5, lean: 28, lengthMm: 8 }, point(14, 14)),
+    ...clock(0.08),
+  ],
+  "fish-low": () => [
+    ...water(),
+    bed(),
+    ...taken({ xMm: 8, tip: right, lengthMm: 8 }, point(14, 19.6)),
+    ...clock(0.8),
+  ],
+  "plummet-hangs": () => [
+    ...water(),
+    bed(),
+    ...plumbed(14, 19),
+    ...move(point(23, 12), point(23, 21)),
+    ...crossed(point(23, 15.4)),
+  ],
   "plummet-on-slope": () => [
     ...water(),
-    polygon([point(0, 17.4), point(36, 24), point(0, 24)], "paper"),
-    polyline([point(0, 17.4), point(36, 24)], bold),
-    ...float({ xMm: 9, tip: 0.4 }, 1.2),
-    ...float({ xMm: 27, tip: 0.05 }, 0.6),
-    plummet(9, 16.7),
-    plummet(27, 20),
+    polygon([slope.top, slope.bottom, point(36, 24), point(0, 24)], "paper"),
+    polyline([slope.top, slope.bottom], bold),
+    ...[6, 25].flatMap((x) => [
+      ...plumbed(x, slopeMm(x) - 0.4),
+      ...span(point(x + 4.5, surfaceMm + 0.4), point(x + 4.5, slopeMm(x + 4.5) - 0.3)),
+    ]),
   ],
+  // The float stands in the water otherwise than on the card.
   "card-differs": () => [
-    rectangle(1.5, 3, 13, 18, { fill: "paper", stroke: thin }),
+    rectangle(1, 1.5, 13, 21, { fill: "paper", stroke: bold }),
     line([
-      [3.5, 9],
-      [12.5, 9],
+      [3, 4.4],
+      [10, 4.4],
     ]),
+    rectangle(1.3, 11, 12.4, 7, { fill: "water" }),
     line([
-      [8, 5],
-      [8, 14],
+      [1.3, 11],
+      [13.7, 11],
     ]),
-    shot(point(8, 16), 0.8),
-    shot(point(8, 18.5), 0.8),
-    rectangle(17, surfaceMm, 19, 15, { fill: "water" }),
-    ...float({ xMm: 26, tip: 0.6 }),
+    ...float({ xMm: 7.5, tip: 0.15, lengthMm: 8, waterMm: 11 }, 2.6),
+    shot(point(7.5, 20.2), 0.8),
+    rectangle(22, 11, 14, 13, { fill: "water" }),
+    line([
+      [22, 11],
+      [36, 11],
+    ]),
+    ...float({ xMm: 29, tip: 0.7, lengthMm: 8, waterMm: 11 }, 5),
+    shot(point(29, 18.6), 0.8),
+    ...[9.8, 12.2].map((y) => polyline([point(16, y), point(20, y)], { ink: "accent", widthMm: 0.7 })),
+    polyline([point(16.8, 14), point(19.2, 8)], { ink: "accent", widthMm: 0.7 }),
   ],
 } satisfies Readonly<Record<string, () => readonly Item[]>>;

@@ -1,14 +1,28 @@
-import { arrow, bold, circle, type Point, point, polyline, rectangle, thin, thinSoft } from "../items.ts";
-import type { Item, PathItem, Stroke } from "../model.ts";
+import {
+  arrow,
+  arrowHead,
+  bold,
+  circle,
+  type Point,
+  partWay,
+  point,
+  polygon,
+  polyline,
+  rectangle,
+  thin,
+  thinSoft,
+} from "../items.ts";
+import type { Item, PathStep, Stroke } from "../model.ts";
+import { smooth } from "../smooth.ts";
 
 /** A small picture of a sign: so wide and high, the water's surface a third of the way down [mm]. */
 export const signBox = { widthMm: 36, heightMm: 24 };
 export const surfaceMm = 9;
 export const bedMm = 22.5;
-/** Length of the float in a small picture. */
-const floatMm = 11;
-const halfWidthMm = 0.9;
-const fine: Stroke = { ink: "ink", widthMm: 0.4 };
+export const fine: Stroke = { ink: "ink", widthMm: 0.4 };
+const strong: Stroke = { ink: "accent", widthMm: 0.7 };
+const headMm = 2.6;
+/** What was there before, or flew there: the one thing that dashes mean in these pictures. */
 export const dashed: Stroke = { ...thinSoft, dashMm: [1, 0.8] };
 
 export function water(): Item[] {
@@ -19,49 +33,53 @@ export function water(): Item[] {
 
 export const bed = (): Item => polyline([point(0, bedMm), point(signBox.widthMm, bedMm)], bold);
 
-interface Float {
-  readonly xMm: number;
-  /** Tip above the water, as a share of the float; below 0 it is under. */
-  readonly tip: number;
-  /** To the right from upright [degrees]. */
-  readonly lean?: number;
-  /** Where it was before: drawn with dashes. */
-  readonly before?: boolean;
-}
+export const move = (from: Point, to: Point): Item[] => arrow(from, to, strong, headMm);
 
-/** A float, its tip bright, with the line below it. */
-export function float({ xMm, tip, lean = 0, before = false }: Float, hangMm = 5): Item[] {
-  const turn = (lean * Math.PI) / 180;
-  const topMm = surfaceMm - tip * floatMm * Math.cos(turn);
-  const top = point(xMm + tip * floatMm * Math.sin(turn), topMm);
-  const along = (mm: number, aside: number) =>
-    point(
-      top.xMm - mm * Math.sin(turn) + aside * Math.cos(turn),
-      top.yMm + mm * Math.cos(turn) + aside * Math.sin(turn),
-    );
-  const outline = (from: number, to: number, half: number): PathItem["steps"] => {
-    const [a, b, c, d] = [along(from, -half), along(from, half), along(to, half), along(to, -half)] as const;
-    return [["M", a.xMm, a.yMm], ["L", b.xMm, b.yMm], ["L", c.xMm, c.yMm], ["L", d.xMm, d.yMm], ["Z"]];
-  };
-  const foot = along(floatMm, 0);
-  if (before) return [{ kind: "path", steps: outline(0, floatMm, halfWidthMm * 0.7), stroke: dashed }];
+/** A movement along a curve, the last step of which ends at its head. */
+export function moveAlong(from: Point, steps: readonly PathStep[], end: Point, towards: Point): Item[] {
   return [
-    polyline([foot, point(foot.xMm, foot.yMm + hangMm)], fine),
-    { kind: "path", steps: outline(0, floatMm, halfWidthMm), fill: "paper", stroke: fine },
-    { kind: "path", steps: outline(0, 3, halfWidthMm), fill: "accent" },
+    { kind: "path", steps: [["M", from.xMm, from.yMm], ...steps], stroke: strong },
+    arrowHead(end, towards, headMm, strong.ink),
   ];
 }
 
-export const move = (from: Point, to: Point): Item[] => arrow(from, to, { ink: "accent", widthMm: 0.7 }, 2.6);
+/** How far it is from one place to another. */
+export function span(from: Point, to: Point): Item[] {
+  const middle = partWay(from, to, 0.5);
+  return [from, to].flatMap((end) => move(middle, end));
+}
 
-/** Wind over the water, blowing to the right. */
+/** Not so. */
+export const crossed = ({ xMm: x, yMm: y }: Point, halfMm = 1.7): Item[] =>
+  ([1, -1] as const).map((way) =>
+    polyline([point(x - halfMm, y - halfMm * way), point(x + halfMm, y + halfMm * way)], {
+      ink: "accent",
+      widthMm: 0.6,
+    }),
+  );
+
+/** Wind over the water, blowing to the right: streaks that curl at their ends. */
 export function wind(): Item[] {
-  return [2, 4.5].flatMap((y) => arrow(point(3, y), point(11, y), thinSoft, 1.8));
+  return (
+    [
+      [4, 1, 11, -1],
+      [5.4, 3, 13, 1],
+    ] as const
+  ).map(([y, from, to, way]) => ({
+    kind: "path",
+    steps: [
+      ["M", from, y],
+      ["L", to, y],
+      ["C", to + 2.6, y, to + 2.6, y + 2.4 * way, to + 0.6, y + 2.4 * way],
+      ["C", to - 0.6, y + 2.4 * way, to - 0.6, y + 1 * way, to + 0.4, y + 0.9 * way],
+    ],
+    stroke: { ink: "soft", widthMm: 0.5 },
+  }));
 }
 
 /** Running water, to the right. */
 export function flow(): Item[] {
-  return [14, 18].flatMap((y) => arrow(point(2, y), point(8, y), thinSoft, 1.8));
+  return [14, 18].flatMap((y) => arrow(point(1.5, y), point(7.5, y), thinSoft, 1.8));
 }
 
 /** A J-shaped hook, its bend at the place. */
@@ -90,12 +108,7 @@ export function parted(x: number, y: number): Item[] {
   return [
     polyline([point(x, y - 1.5), point(x - 0.9, y - 2.1)], fine),
     polyline([point(x, y + 1.5), point(x + 0.9, y + 2.1)], fine),
-    ...[-1, 1].map((way) =>
-      polyline([point(x - 1.1, y - 1.1 * way), point(x + 1.1, y + 1.1 * way)], {
-        ink: "accent",
-        widthMm: 0.6,
-      }),
-    ),
+    ...crossed(point(x, y), 1.1),
   ];
 }
 
@@ -105,14 +118,23 @@ export const line = (points: readonly (readonly [number, number])[]): Item =>
     fine,
   );
 
-/** A clock, its hand so far round. */
-export function clock(at: Point, share: number): Item[] {
-  const angle = 2 * Math.PI * share - Math.PI / 2;
-  const hand = point(at.xMm + 2.2 * Math.cos(angle), at.yMm + 2.2 * Math.sin(angle));
+/** A clock, and so much of its round that has gone by. */
+export function clock(share: number): Item[] {
+  const at = point(30.5, 4.3);
+  const turns = Math.ceil(24 * share);
+  const gone = Array.from({ length: turns + 1 }, (_, i) => {
+    const angle = 2 * Math.PI * share * (i / turns);
+    return point(at.xMm + 3 * Math.sin(angle), at.yMm - 3 * Math.cos(angle));
+  });
   return [
-    circle(at, 3, { fill: "paper", stroke: fine }),
-    polyline([at, point(at.xMm, at.yMm - 2.2)], fine),
-    polyline([at, hand], { ink: "accent", widthMm: 0.6 }),
+    circle(at, 3, { fill: "paper" }),
+    polygon([at, ...gone], "accent"),
+    circle(at, 3, { stroke: fine }),
+    ...[0, 90, 180, 270].map((degrees) => {
+      const turn = (degrees * Math.PI) / 180;
+      const out = (mm: number) => point(at.xMm + mm * Math.sin(turn), at.yMm - mm * Math.cos(turn));
+      return polyline([out(3), out(3.8)], fine);
+    }),
   ];
 }
 
@@ -136,9 +158,21 @@ export function weed(x: number, heightMm: number): Item[] {
   }));
 }
 
-/** Rings on the water around a place. */
-export function rings(x: number): Item[] {
-  return [3, 5.5].map((half) =>
-    polyline([point(x - half, surfaceMm + 0.8), point(x + half, surfaceMm + 0.8)], thinSoft),
-  );
+/** A maggot, its blunt end up and its length to the right of straight down; full, or an empty skin, or where one was. */
+export function maggot(top: Point, look: "full" | "empty" | "gone"): Item[] {
+  const halfMm =
+    look === "empty" ? [0.9, 0.3, 0.75, 0.3, 0.65, 0.25, 0.4] : [0.9, 1.4, 1.5, 1.4, 1.1, 0.7, 0.2];
+  const swayMm = look === "empty" ? 0.8 : 0;
+  const at = (i: number, across: number) =>
+    point(top.xMm + 0.35 * i + swayMm * Math.sin(1.6 * i) + across, top.yMm + 1.3 * i - 0.3 * across);
+  const side = (way: 1 | -1) => halfMm.map((half, i) => at(i, way * half));
+  const outline = smooth([...side(1), ...side(-1).reverse()], true);
+  if (look === "gone") return [polygon(outline, "paper", dashed)];
+  const rings = look === "full" ? [1, 2, 3, 4, 5] : [];
+  return [
+    polygon(outline, "paper", fine),
+    ...rings.map((i) =>
+      polyline([at(i, -(halfMm[i] ?? 0)), at(i + 0.25, 0), at(i, halfMm[i] ?? 0)], thinSoft),
+    ),
+  ];
 }
