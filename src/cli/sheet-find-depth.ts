@@ -1,5 +1,12 @@
 import { firstGuessMm } from "../core/depth/plumbing.ts";
-import { type FeltBed, feelForBed, feelStepMm, raiseStepMm } from "../core/flow/feel-for-bed.ts";
+import {
+  type FeltBed,
+  feelForBed,
+  feelStepMm,
+  firstDip,
+  raiseFurtherMm,
+  raiseStepMm,
+} from "../core/flow/feel-for-bed.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { rigTexts } from "../words/rig-texts.ts";
 import type { SheetKit } from "./sheet-kit.ts";
@@ -8,8 +15,9 @@ import { labelled, section } from "./sheet-layout.ts";
 /** Finding the depth: with a plummet, and in running water with the rig itself. */
 export function findDepthText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): string {
   const { words } = kit;
-  const { plummet, tries } = rigTexts(kit).plumbing(depth.plumbing);
-  const dips = solved.rig.water === "flowing" && depth.depthGuide.find(({ state }) => state !== "hangs");
+  const { plumbing, thenSet } = rigTexts(kit);
+  const { plummet, tries } = plumbing(depth.plumbing);
+  const dips = solved.rig.water === "flowing" ? firstDip(depth.depthGuide) : undefined;
   const felt = dips ? feelForBed(depth.depthMm + dips.overdepthMm, firstGuessMm) : undefined;
   return section(
     words("sheet.find-depth"),
@@ -22,7 +30,14 @@ export function findDepthText(solved: SolvedRig, depth: SolvedDepth, kit: SheetK
             words("sheet.plumbing-try", { setting: set, sign, next }),
           ] as const,
       ),
-      ...(felt?.ok ? [[words("sheet.label.no-plummet"), feltBed(felt.value, kit)] as const] : []),
+      ...(dips && felt?.ok
+        ? [
+            [
+              words("sheet.label.no-plummet"),
+              `${feltBed(felt.value, kit)} ${thenSet(-raiseFurtherMm(Math.abs(dips.moveMm)))}`,
+            ] as const,
+          ]
+        : []),
     ]),
   );
 }

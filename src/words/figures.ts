@@ -230,7 +230,7 @@ interface Gaps {
 }
 
 /** A hook nearer to the bed than this touches it [mm]. */
-const touchingMm = 5;
+export const touchingMm = 5;
 
 /** Names of a line that is too short, right, and too long for the depth. */
 type Places = readonly [short: LinePlace, right: LinePlace, over: LinePlace];

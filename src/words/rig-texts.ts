@@ -1,7 +1,10 @@
 import { movedPart } from "../core/depth/setting.ts";
+import type { Mm } from "../core/units.ts";
 import type { GuideRow } from "../model/guide-row.ts";
 import type { Plumbing, SolvedDepth, SolvedRig } from "../model/solved.ts";
+import { touchingMm } from "./figures.ts";
 import { guidedFlowText, type RunText, runText } from "./run-text.ts";
+import { unbroken } from "./shot-text.ts";
 import type { TableKit } from "./table-kit.ts";
 import { keyOf } from "./words.ts";
 
@@ -20,6 +23,8 @@ export interface RigTexts {
   /** For which stream and which holding back the guide is; none in still water. */
   readonly guidedFlow: (depth: SolvedDepth) => string | undefined;
   readonly plumbing: (plumbing: Plumbing) => PlumbingText;
+  /** How far a hook is set from where the bed was found: deeper above 0, shallower below it. */
+  readonly thenSet: (byMm: Mm) => string;
   /** `Float to hook`, or what else the line is measured from. */
   readonly measuredFrom: (rig: SolvedRig) => string;
   /** What the tip should show, and what to do where it does not. */
@@ -39,9 +44,16 @@ export function rigTexts(kit: TableKit): RigTexts {
     run: (row) => runText(row, kit),
     guidedFlow: (depth) => guidedFlowText(depth, kit),
     plumbing: (plumbing) => plumbingText(plumbing, kit),
+    thenSet: (byMm) => thenSetText(byMm, kit),
     measuredFrom: ({ rig }) => words(`told.measured-from.${keyOf(movedPart(rig.float))}`),
     tip: ({ tipAsSetMm, tipSetBy }) => words(`told.tip-set-by.${tipSetBy}`, { tip: figures.tip(tipAsSetMm) }),
   };
+}
+
+function thenSetText(byMm: Mm, { words, figures }: TableKit): string {
+  if (Math.abs(byMm) < touchingMm) return words("told.then-set.done");
+  const gap = unbroken(figures.besideDepth(Math.abs(byMm)));
+  return words(`told.then-set.${byMm > 0 ? "deeper" : "shallower"}`, { gap });
 }
 
 function plumbingText({ plummet, plummetNeededG, kept, steps }: Plumbing, kit: TableKit): PlumbingText {

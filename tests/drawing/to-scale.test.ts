@@ -83,9 +83,10 @@ function upFrom(shape: readonly HangPoint[] | undefined, fromHookMm: number): nu
   return shape[0]!.depthMm - (a.depthMm + share * (b.depthMm - a.depthMm));
 }
 
+/** Held back by a tenth, as most rigs are fished, or by what a rig is for. Common practice, no source. */
 const shapeOf = ({ rig }: SolvedRig, { inWater }: SolvedDepth) =>
   inWater?.flow.find(
-    (hang) => hang.paceMs === rig.pacesMs[0] && hang.heldBackShare === (rig.heldBackShare ?? 0),
+    (hang) => hang.paceMs === rig.pacesMs[0] && hang.heldBackShare === (rig.heldBackShare ?? 0.1),
   )?.shape;
 
 /** A hook's bend, from its eye and the end of its shank: 0.7 of its height less 0.2 mm. */

@@ -144,7 +144,7 @@ describe.skipIf("reason" in started)(`the page where a reader drives films${reas
       await caption.waitFor();
       for (const [step, told] of [
         ["0", "Float run free"],
-        ["10", "Float held back 50 %"],
+        ["10", "Float slowed by 50 %"],
         ["20", "Float stopped"],
       ] as const) {
         await page.click(`#try-current [data-step="${step}"]`);

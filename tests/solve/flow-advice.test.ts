@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from "vitest";
 import { pullToSinkG } from "../../src/core/float/tip.ts";
-import { feelForBed } from "../../src/core/flow/feel-for-bed.ts";
+import { feelForBed, firstDip, raiseFurtherMm } from "../../src/core/flow/feel-for-bed.ts";
 import { type FlowHang, hangInCurrent } from "../../src/core/flow/hang.ts";
 import type { FlowRig } from "../../src/core/flow/line-balance.ts";
 import { paceAtMmS } from "../../src/core/flow/profile.ts";
@@ -53,6 +53,13 @@ function kept<O extends object, K, V>(all: WeakMap<O, Map<K, V>>, of: O, key: K,
 
 const offBedMm = (rig: FlowRig, paceMs: number, share: number) =>
   rig.depthMm - hangOf(rig, paceMs, share).hookDepthMm;
+
+/** How high over the bed the bait hangs where a rig is set for a depth, its float held as its guide has it [mm]. */
+function heightWhenSet({ rig }: SolvedRig, depth: SolvedDepth) {
+  const { paceMs, heldBackShare } = depth.guidedFlow!;
+  return (settingMm: number) =>
+    offBedMm(moved(rig, depth, settingMm - depth.depthMm - depth.overdepthMm), paceMs, heldBackShare);
+}
 
 /** Lowest of the shot on the line, over the bed [mm]. */
 function lowestShotMm(rig: FlowRig, depth: SolvedDepth, paceMs: number, share: number): number {
@@ -184,20 +191,36 @@ describe("advice for running water, followed", () => {
 
   it("felt for run by run, the bed is found where the model has it, and the hook raised till the bait is off it", () => {
     for (const { solved, depth } of cases) {
-      const dips = depth.depthGuide.find(({ state }) => state !== "hangs");
+      const dips = firstDip(depth.depthGuide);
       if (!dips) continue;
-      const { paceMs, heldBackShare } = depth.guidedFlow!;
       const told = valueIn(feelForBed(depth.depthMm + dips.overdepthMm, 1000));
-      const heightAt = (settingMm: number) => {
-        const byMm = settingMm - depth.depthMm - depth.overdepthMm;
-        return offBedMm(moved(solved.rig, depth, byMm), paceMs, heldBackShare);
-      };
+      const heightAt = heightWhenSet(solved, depth);
       let settingMm = 1000;
       while (heightAt(settingMm) > 10) settingMm += 150;
       expect(Math.abs(settingMm - told.foundMm)).toBeLessThanOrEqual(150);
       while (heightAt(settingMm) <= 10) settingMm -= 50;
       expect(Math.abs(settingMm - told.cleanMm), `${solved.rig.id} ${depth.depthMm}`).toBeLessThanOrEqual(50);
       count("feel for the bed");
+    }
+  });
+
+  it("raised as much more as is then said, the rig is within a raise of where the guide says to start", () => {
+    for (const { solved, depth } of cases) {
+      const dips = firstDip(depth.depthGuide);
+      if (!dips) continue;
+      const heightAt = heightWhenSet(solved, depth);
+      const rightMm = depth.depthMm + dips.overdepthMm + dips.moveMm;
+      const label = `${solved.rig.id} ${depth.depthMm}`;
+      for (const guessMm of [970, 1020]) {
+        let settingMm = guessMm;
+        while (heightAt(settingMm) > 10) settingMm += 150;
+        while (heightAt(settingMm) <= 10) settingMm -= 50;
+        settingMm -= raiseFurtherMm(-dips.moveMm);
+        // A raise, and what the guide finds its lines to.
+        expect(Math.abs(settingMm - rightMm), label).toBeLessThanOrEqual(50 + 10);
+        expect(heightAt(settingMm), label).toBeGreaterThan(10);
+        count("raise further");
+      }
     }
   });
 
@@ -307,6 +330,7 @@ it("follows enough advice of every kind", () => {
     "move to where to start": 350,
     "promise against guide": 16,
     "feel for the bed": 22,
+    "raise further": 44,
     "feed with the cast": 170,
     "hold back": 38,
     "too light from": 16,

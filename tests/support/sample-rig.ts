@@ -175,6 +175,7 @@ function sampleDepth(
     lockShare: lockShot.reduce((sum, s) => sum + s.pullG, 0) / pull,
     depthGuide,
     guideRows: guideRows(depthGuide),
+    ...(rig.pacesMs[0] !== undefined && { guidedFlow: { paceMs: rig.pacesMs[0], heldBackShare: 0.1 } }),
     shotEffects: [],
     plumbing: { steps: [], kept: keptForPlumbing(lock), tooDeep: "lies flat", plummetNeededG: 0 },
     tipStates: [

@@ -1,3 +1,4 @@
+import type { GuideStep } from "../depth/guide-step.ts";
 import { type Answer, answer, noAnswer } from "../finding.ts";
 import { last } from "../lists.ts";
 import type { Mm } from "../units.ts";
@@ -42,4 +43,19 @@ export function feelForBed(dipsFromMm: Mm, guessMm: Mm): Answer<FeltBed> {
   const foundMm = last(runs).settingMm;
   while (last(runs).dips) runs.push(run(last(runs).settingMm - raiseStepMm));
   return answer({ runs, foundMm, cleanMm: last(runs).settingMm });
+}
+
+/** The line of a running water's guide from which on the float dips; none where the guide does not go so deep. */
+export function firstDip<S extends Pick<GuideStep, "state">>(guide: readonly S[]): S | undefined {
+  return guide.find(({ state }) => state !== "hangs");
+}
+
+/**
+ * How much farther to raise a hook that was felt for and now runs clean, in steps of the same size [mm]: as the last raise may
+ * have been longer than it had to be, the least with which it comes up from where it dips as far as it is to.
+ *
+ * @param tooDeepMm how much too deep a hook is set where it just dips [mm]
+ */
+export function raiseFurtherMm(tooDeepMm: Mm): Mm {
+  return raiseStepMm * Math.max(0, Math.ceil(tooDeepMm / raiseStepMm) - 1);
 }

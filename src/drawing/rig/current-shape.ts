@@ -17,17 +17,19 @@ export interface LineShape {
 export const upright: LineShape = { lean: () => 0, upMm: (fromHookMm) => fromHookMm };
 
 /**
- * How a rig in running water hangs as it is drawn: in the first of its paces, run free, or held back where that is what
- * the rig is for; none in still water, and where the rig's hanging was not reckoned.
+ * How a rig in running water hangs as it is drawn: as its guide has it fished, so that drawing and guide tell one height of
+ * the bait; none in still water, and where the rig's hanging was not reckoned.
  */
-export function drawnHang({ rig }: SolvedRig, { inWater }: SolvedDepth): FlowFigure | undefined {
-  const share = rig.heldBackShare ?? 0;
-  return inWater?.flow.find((hang) => hang.paceMs === rig.pacesMs[0] && hang.heldBackShare === share);
+export function drawnHang({ inWater, guidedFlow }: SolvedDepth): FlowFigure | undefined {
+  return inWater?.flow.find(
+    ({ paceMs, heldBackShare }) =>
+      paceMs === guidedFlow?.paceMs && heldBackShare === guidedFlow.heldBackShare,
+  );
 }
 
 /** Shape of the line in the current; upright in still water, and where the rig's hanging was not reckoned. */
-export function lineShape(solved: SolvedRig, depth: SolvedDepth): LineShape {
-  const points = drawnHang(solved, depth)?.shape;
+export function lineShape(depth: SolvedDepth): LineShape {
+  const points = drawnHang(depth)?.shape;
   if (!points) return upright;
   const hookDepthMm = first(points).depthMm;
   return {
@@ -48,9 +50,9 @@ function between(points: readonly HangPoint[], fromHookMm: number, value: (at: H
  * The depth with its overdepth read off the drawing: in running water the length of line says nothing of where the
  * bait is, so that below 0 its hook hangs so far off the bed, and above 0 so much of its line lies there.
  */
-export function asDrawn(solved: SolvedRig, depth: SolvedDepth): SolvedDepth {
-  if (solved.rig.water === "still") return depth;
-  const hang = drawnHang(solved, depth);
+export function asDrawn({ rig }: SolvedRig, depth: SolvedDepth): SolvedDepth {
+  if (rig.water === "still") return depth;
+  const hang = drawnHang(depth);
   const offBedMm = hang ? hang.offBedMm : startOf(depth).hookOffBedMm;
   return { ...depth, overdepthMm: offBedMm > 0 ? -offBedMm : lyingMm(hang?.shape ?? []) };
 }

@@ -88,7 +88,7 @@ function plansOf(
   kit: DrawingKit,
 ): Planned {
   const { labels: choice, textMm } = options;
-  const shape = lineShape(rig, depth);
+  const shape = lineShape(depth);
   const rowMm = textMm * leading;
   const rowsAbove = (rig.rig.water === "flowing" && choice !== "none" ? 1 : 0) + (choice === "full" ? 1 : 0);
   // A line that hangs straight down has no slant to be drawn.

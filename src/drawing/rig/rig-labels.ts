@@ -58,7 +58,7 @@ export function rigLabels(
       about: "clearance",
       fromHookMm: -1,
       toHookMm: -1,
-      runs: [{ text: withoutLoneEnd(clearanceText(solved, depth, kit)) }],
+      runs: [{ text: withoutLoneEnd(clearanceText(depth, kit)) }],
     });
   if (choice === "distances")
     labels.push({
@@ -72,9 +72,9 @@ export function rigLabels(
 }
 
 /** How far the bait is off the bed; in running water, where that hangs on it, with how the float is held. */
-function clearanceText(solved: SolvedRig, depth: SolvedDepth, { words, figures }: DrawingKit): string {
+function clearanceText(depth: SolvedDepth, { words, figures }: DrawingKit): string {
   const off = words("figures.off-the-bed", { gap: together(figures.shortGap(-depth.overdepthMm)) });
-  const hang = drawnHang(solved, depth);
+  const hang = drawnHang(depth);
   if (!hang) return off;
   if (hang.heldBackShare === 0) return words("drawing.rig.free", { off });
   return words("drawing.rig.held-back", { share: together(figures.share(hang.heldBackShare)), off });

@@ -57,7 +57,7 @@ export function rigDescription(
     tip: words("drawing.rig.spoken-tip", { tip: figures.tip(depth.tipShowingMm) }),
     hook: hookPlace(overdepthMm, kit),
   });
-  const hang = drawnHang(solved, depth);
+  const hang = drawnHang(depth);
   const heard = spoken(said, kit);
   if (!hang) return rig.water === "flowing" ? `${heard} ${words("drawing.rig.spoken-flow")}` : heard;
   const { paceMs, heldBackShare, leadMm } = hang;

@@ -1,5 +1,5 @@
 import { movedPart } from "../../core/depth/setting.ts";
-import { feelStepMm, raiseStepMm } from "../../core/flow/feel-for-bed.ts";
+import { feelStepMm, firstDip, raiseFurtherMm, raiseStepMm } from "../../core/flow/feel-for-bed.ts";
 import { entry, first, last, neighbours } from "../../core/lists.ts";
 import { forbiddenLead } from "../../core/tackle/lead-rule.ts";
 import { groupShot } from "../../core/tackle/shot-groups.ts";
@@ -12,6 +12,7 @@ import type { Rig } from "../../model/rig.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../../model/solved.ts";
 import { floatSays } from "../../words/float-says.ts";
 import { reasonText } from "../../words/reason.ts";
+import { rigTexts } from "../../words/rig-texts.ts";
 import { metalText, unbroken, withUnit } from "../../words/shot-text.ts";
 import { keyOf } from "../../words/words.ts";
 
@@ -61,7 +62,7 @@ export function cardContent(
     ...(change !== undefined && {
       changeFirst: words("card.change-first", { change: withUnit(change) }),
     }),
-    setDepth: setDepth(rig, kit),
+    setDepth: setDepth(rig, drawn, kit),
     isUpInWater: rig.water === "still" && rig.overdepthMm < 0,
     recordDepth: words(`card.record-depth.${keyOf(moved)}`),
     tipSays: words(`card.tip-says.${first(solved.depths).tipSetBy}`, { tip: tip ?? words("card.that-tip") }),
@@ -76,20 +77,21 @@ export function cardContent(
   };
 }
 
-/** How the depth is found, and how far from it a hook is then set that is not to lie just on the bed. */
-function setDepth({ water, float, overdepthMm }: Rig, { words, figures }: DrawingKit): string {
-  const found = words(`card.set-depth.${water}`, {
-    lower: unbroken(figures.shortGap(feelStepMm)),
-    raise: unbroken(figures.shortGap(raiseStepMm)),
+/** How the depth is found, and how far from there a hook is then set that is not to stay just there. */
+function setDepth({ water, float, overdepthMm }: Rig, depth: SolvedDepth, kit: DrawingKit): string {
+  const { words, figures } = kit;
+  const { thenSet } = rigTexts(kit);
+  if (water === "flowing") {
+    const lower = unbroken(figures.shortGap(feelStepMm));
+    const raise = unbroken(figures.shortGap(raiseStepMm));
+    const tooDeepMm = Math.abs(firstDip(depth.depthGuide)?.moveMm ?? 0);
+    return `${words("card.set-depth.feel", { lower, raise })} ${thenSet(-raiseFurtherMm(tooDeepMm))}`;
+  }
+  // A float that sinks until some of its shot lie on the bed is found to stand right too deep with them on the line.
+  const found = words(`card.set-depth.${depth.tipSetBy === "depth" ? "plummet-alone" : "plummet"}`, {
     moved: words(`told.moved.${keyOf(movedPart(float))}`),
   });
-  if (water === "flowing") return found;
-  const gap = unbroken(figures.besideDepth(Math.abs(overdepthMm)));
-  const then =
-    overdepthMm === 0
-      ? words("card.then-set.done")
-      : words(`card.then-set.${overdepthMm > 0 ? "deeper" : "shallower"}`, { gap });
-  return `${found} ${then}`;
+  return `${found} ${thenSet(overdepthMm)}`;
 }
 
 function feedText({ feed }: Rig, { words, figures }: DrawingKit): string {
@@ -130,8 +132,8 @@ function placesFrom({ depths }: SolvedRig, { words }: DrawingKit): string {
 }
 
 /**
- * How the float is held and from where it is measured, how a range of shot is spaced, which shot of a bulk is at its place,
- * and what a share held back is of.
+ * Which shot of a bulk is at its place, how a range of shot is spaced, how the float is held and from where it is measured,
+ * and how to tell by which share it is slowed.
  */
 function madeUp(
   { rig, depths }: SolvedRig,
@@ -141,11 +143,16 @@ function madeUp(
   const held = floatHeld(rig);
   const kinds = new Set(depths.flatMap(({ lineShot }) => groupShot(lineShot)).map(({ kind }) => kind));
   return [
-    ...(held ? [words(`card.float-from.${held}`)] : []),
-    ...(kinds.has("run") ? [words("card.evenly")] : []),
     ...(kinds.has("together") ? [words("card.bulk-place")] : []),
+    ...(kinds.has("run") ? [words("card.evenly")] : []),
+    ...(held ? [words(`card.float-from.${held}`)] : []),
     ...(guidedFlow
-      ? [words("card.held-back", { share: unbroken(figures.share(guidedFlow.heldBackShare)) })]
+      ? [
+          words("card.held-back", {
+            share: unbroken(figures.share(guidedFlow.heldBackShare)),
+            steps: figures.number(10 * (1 - guidedFlow.heldBackShare), 1),
+          }),
+        ]
       : []),
   ];
 }

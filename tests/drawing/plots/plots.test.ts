@@ -152,7 +152,7 @@ describe("plots", () => {
         ? [item.steps[0]!.slice(1) as number[]]
         : [],
     );
-    for (const [i, name] of ["run free", "held back 20 %", "stopped"].entries()) {
+    for (const [i, name] of ["run free", "slowed by 20 %", "stopped"].entries()) {
       const named = items.flatMap((item) =>
         item.kind === "text" && item.face === "bold" && item.text === name ? [item] : [],
       );

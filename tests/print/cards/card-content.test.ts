@@ -93,6 +93,66 @@ test.each(stillRigs)(
   },
 );
 
+test.each(stillRigs)(
+  "%s: with a plummet on the hook, from shallow on, the tip first shows as it should at the depth there is",
+  (_, solved) => {
+    const { rig, depths } = solved;
+    const { setDepth } = cardContent(solved, library.guide, kitIn("metric"));
+    const onLine = !setDepth.includes("no shot on the line");
+    for (const depth of depths) {
+      const line = depth.lineShot.map((shot) => ({ ...shot, pullG: pullOf(rig, [shot]) }));
+      const tipAt = (floatToHookMm: number) =>
+        floatAtRest(
+          rig.float,
+          rig.conditions,
+          pullOf(rig, depth.lockShot),
+          // A plummet heavier than any float of the guide bears.
+          [{ fromHookMm: 0, pullG: 20 }, ...(onLine ? line : [])],
+          floatToHookMm,
+          depth.depthMm,
+        ).tipMm ?? 0;
+      const plumbedMm = depth.depthMm - depth.draughtMm;
+      const highestMm = Math.max(0, ...depth.lineShot.map(({ fromHookMm }) => fromHookMm));
+      let setMm = Math.max(highestMm, plumbedMm - 300);
+      // Tips are told to 5 mm.
+      while (tipAt(setMm) < depth.tipAsSetMm - 2.5 && setMm < plumbedMm + 500) setMm += 5;
+      expect(Math.abs(setMm - plumbedMm), `${depth.depthMm}`).toBeLessThanOrEqual(hookWithinMm);
+    }
+  },
+);
+
+const runningRigs = rigs
+  .filter(({ rig }) => rig.water === "flowing")
+  .map((solved) => [solved.rig.id, solved] as const);
+
+test.each(runningRigs)(
+  "%s: who feels for the bed as the card tells has the rig set within two raises of right, in each of its depths",
+  (_, solved) => {
+    const { setDepth } = cardContent(solved, library.guide, kitIn("metric"));
+    const [, raise] = /raise it (\S+\scm) at a time until it runs clean\./.exec(setDepth)!;
+    const [, gap] = /Then set it (\S+\scm) shallower\.$/.exec(setDepth) ?? [];
+    const furtherMm = gap ? readMm(gap) : 0;
+    for (const { depthMm, depthGuide } of solved.depths) {
+      const tooDeepMm = -depthGuide.find(({ state }) => state !== "hangs")!.moveMm;
+      // The last raise took the hook up from where the float dips by anything up to the whole of it.
+      for (const raisedMm of [0, readMm(raise!)])
+        expect(Math.abs(raisedMm + furtherMm - tooDeepMm), `${depthMm}`).toBeLessThanOrEqual(
+          2 * readMm(raise!),
+        );
+    }
+  },
+);
+
+test("a hook that is set a few millimetres from where it is found stays there", () => {
+  const [, solved] = stillRigs[0]!;
+  const setDepth = (overdepthMm: number) =>
+    cardContent({ ...solved, rig: { ...solved.rig, overdepthMm } }, library.guide, kitIn("metric")).setDepth;
+  expect(setDepth(4)).toMatch(/Then it is set\.$/);
+  expect(setDepth(-4)).toMatch(/Then it is set\.$/);
+  expect(setDepth(6)).toMatch(/Then set it 1\scm deeper\.$/);
+  expect(setDepth(-6)).toMatch(/Then set it 1\scm shallower\.$/);
+});
+
 test("no card has shot added for a tip that it says a rig set too deep shows", () => {
   let tooDeep = 0;
   for (const solved of rigs) {

@@ -1,6 +1,6 @@
 import { nodesOf, type ReadPdf } from "../../print/read-pdf.ts";
 import { readDescription } from "./read-drawing.ts";
-import { plain, readCm, readLineCm, readLock, readMm, readPlaces, readSeconds } from "./read-words.ts";
+import { plain, readCm, readLineCm, readLoad, readLock, readMm, readPlaces, readSeconds } from "./read-words.ts";
 import type { Statement } from "./statement.ts";
 
 /** What a printed card says: the words for its drawing, its table, and the paragraphs of both sides. */
@@ -60,7 +60,7 @@ function readRows(head: string, rows: readonly (readonly string[])[], teller: st
 
 /** The tip that is told once for all depths: by itself, or in what the float says when it is set right. */
 function readTip(depths: readonly number[], told: string, teller: string): Statement[] {
-  const [, tip] = /Tip showing: (\d+ mm)\./.exec(told) ?? /Right: tip (\d+ mm)/.exec(told) ?? [];
+  const [, tip] = /Tip showing: (\d+ mm)\./.exec(told) ?? /Right: (?:runs clean, )?tip (\d+ mm)/.exec(told) ?? [];
   return tip ? depths.map((depthCm) => ({ teller, depthCm, of: "tip", mm: readMm(tip) })) : [];
 }
 
@@ -69,7 +69,6 @@ function readParagraphs(told: string, teller: string): Statement[] {
   const [, hookLength] = /Hook length .*?, (\d+ cm)\./.exec(told)!;
   const [, metals] = /Shot: (all \w+|.*?: \w+(?:; rest \w+)?)\./.exec(told)!;
   const [, ml, every] = /Feed: .*?, (\S+) ml.*? every (.*?)\./.exec(told) ?? [];
-  const held = /Float held back (\d+) %\./.exec(told)?.[1];
   const tip = /More tip than .*? (?:showing|at the right depth): (.*?)\./.exec(told)?.[1];
   return [
     { teller, of: "tackle", hook: Number(hook), hookLengthCm: readLineCm(hookLength!) },
@@ -79,9 +78,26 @@ function readParagraphs(told: string, teller: string): Statement[] {
       metals: [...metals!.matchAll(/(?:all|rest|:) (\w+)/g)].map(([, metal]) => metal!),
     },
     ...(ml ? [{ teller, of: "feed" as const, ml: Number(ml), everyS: readSeconds(every!) }] : []),
-    ...(held ? [{ teller, of: "held back" as const, share: Number(held) / 100 }] : []),
+    ...readRun(told, teller),
     ...(tip
       ? [{ teller, of: "tip set by" as const, what: tip.includes("add a small shot") ? "shot" : "depth" }]
       : []),
+  ];
+}
+
+/** What the float says in running water, in the depth that the front draws. */
+function readRun(told: string, teller: string): Statement[] {
+  const [, percent] = /Float slowed by (\d+) %\./.exec(told) ?? [];
+  if (!percent) return [];
+  const share = Number(percent) / 100;
+  const depthCm = readCm(/to hook, water (\S+ m)\b/.exec(told)![1]!);
+  const [, off] = /Right: runs clean, tip \d+ mm, bait (\d+) cm off the bed/.exec(told)!;
+  const [, dips] = / (\d+) cm too deep: dips now and then\./.exec(told)!;
+  const [, under, onBed] = / (\d+) cm: goes under, (.*?) on the bed\./.exec(told)!;
+  return [
+    { teller, of: "held back", share },
+    { teller, depthCm, of: "hook over bed", cm: -Number(off), heldBackShare: share },
+    { teller, depthCm, of: "too deep by", cm: Number(dips), state: "rests on the bed", onBed: {} },
+    { teller, depthCm, of: "too deep by", cm: Number(under), state: "drags under", onBed: readLoad(onBed!) },
   ];
 }

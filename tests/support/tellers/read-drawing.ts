@@ -16,7 +16,7 @@ export function labelsOf(drawing: Drawing): string[] {
   return labels
     .map((label) =>
       plain(label).replace(
-        / (hook size|(?:run free, |held back \d+ %, )?\d+ cm off the bed|\d+ cm of the float|bed, |flow|\d+ mm of tip).*$/,
+        / (hook size|(?:slowed by \d+ %, )?\d+ cm off the bed|\d+ cm of the float|bed, |flow|\d+ mm of tip).*$/,
         "",
       ),
     )
@@ -52,16 +52,11 @@ export function readDrawing(drawing: Drawing, teller: string): Statement[] {
   });
   const tip = /(\d+ mm) of tip shows/.exec(texts.join(" "));
   if (tip) told.push({ teller, depthCm, of: "tip", mm: readMm(tip[1]!) });
-  const off = /(?:run free|held back (\d+) %), (\d+) cm off the bed/.exec(texts.join(" "));
-  if (off) {
-    const [, share, cm] = off;
-    told.push({
-      teller,
-      depthCm,
-      of: "hook over bed",
-      cm: -Number(cm),
-      heldBackShare: Number(share ?? 0) / 100,
-    });
+  const [, percent, cm] = /slowed by (\d+) %, (\d+) cm off the bed/.exec(texts.join(" ")) ?? [];
+  if (percent) {
+    const share = Number(percent) / 100;
+    told.push({ teller, of: "held back", share });
+    told.push({ teller, depthCm, of: "hook over bed", cm: -Number(cm), heldBackShare: share });
   }
   const shot = drawing.items.filter((item) => item.kind === "circle" && item.fill === "ink");
   return [...told, { teller, depthCm, of: "shot drawn", count: shot.length }];
@@ -99,8 +94,9 @@ export function readDescription(description: string, teller: string): Statement[
   if (tip) statements.push({ teller, depthCm, of: "tip", mm: readMm(tip[1]!) });
   const [, over] = /(\d+) cm of line lies on the bed/.exec(rest!) ?? [];
   const [, off] = /The hook hangs (\d+) cm off the bed/.exec(rest!) ?? [];
-  const [, share] = /held back (\d+) %/.exec(rest!) ?? [];
-  const hook = { cm: Number(over ?? -Number(off ?? 0)), heldBackShare: Number(share ?? 0) / 100 };
+  const [, percent] = /slowed by (\d+) %/.exec(rest!) ?? [];
+  const hook = { cm: Number(over ?? -Number(off ?? 0)), heldBackShare: Number(percent ?? 0) / 100 };
+  if (percent) statements.push({ teller, of: "held back", share: hook.heldBackShare });
   if (moves === undefined) return [...statements, { teller, depthCm, of: "hook over bed", ...hook }];
   return movedAgainstSet(statements, moves, hook.cm);
 }

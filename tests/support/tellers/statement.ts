@@ -81,6 +81,8 @@ export type Statement = { readonly teller: string; readonly depthCm?: number } &
   | { readonly of: "laid on"; readonly cm: number; readonly onBed: Counts; readonly tipMm: number }
   /** The share of holding back that the float's words are for. */
   | { readonly of: "held back"; readonly share: number }
+  /** How much too deep a rig is set where its float begins to say so in running water. */
+  | { readonly of: "too deep by"; readonly cm: number; readonly state: string; readonly onBed: Counts }
   | { readonly of: "hook length"; readonly cm: number }
   /** What a learner is told to bring for it. */
   | {
@@ -289,6 +291,10 @@ export function agrees(rig: RigJson, statement: Statement): boolean {
       );
     case "held back":
       return near(depth!.guidedFlow!.heldBackShare, statement.share, 0.006);
+    case "too deep by": {
+      const step = depth!.depthGuide.find(({ state }) => state === statement.state)!;
+      return near(-step.moveCm, statement.cm) && same(countsOf(step.shotOnBed), statement.onBed);
+    }
     case "hook length":
       return near(rig.hookLengthCm, statement.cm);
     case "kit": {
