@@ -1,6 +1,15 @@
 import { nodesOf, type ReadPdf } from "../../print/read-pdf.ts";
 import { readDescription } from "./read-drawing.ts";
-import { plain, readCm, readLineCm, readLoad, readLock, readMm, readPlaces, readSeconds } from "./read-words.ts";
+import {
+  plain,
+  readCm,
+  readLineCm,
+  readLoad,
+  readLock,
+  readMm,
+  readPlaces,
+  readSeconds,
+} from "./read-words.ts";
 import type { Statement } from "./statement.ts";
 
 /** What a printed card says: the words for its drawing, its table, and the paragraphs of both sides. */
@@ -60,7 +69,8 @@ function readRows(head: string, rows: readonly (readonly string[])[], teller: st
 
 /** The tip that is told once for all depths: by itself, or in what the float says when it is set right. */
 function readTip(depths: readonly number[], told: string, teller: string): Statement[] {
-  const [, tip] = /Tip showing: (\d+ mm)\./.exec(told) ?? /Right: (?:runs clean, )?tip (\d+ mm)/.exec(told) ?? [];
+  const [, tip] =
+    /Tip showing: (\d+ mm)\./.exec(told) ?? /Right: (?:runs clean, )?tip (\d+ mm)/.exec(told) ?? [];
   return tip ? depths.map((depthCm) => ({ teller, depthCm, of: "tip", mm: readMm(tip) })) : [];
 }
 
@@ -93,7 +103,7 @@ function readRun(told: string, teller: string): Statement[] {
   const depthCm = readCm(/to hook, water (\S+ m)\b/.exec(told)![1]!);
   const [, off] = /Right: runs clean, tip \d+ mm, bait (\d+) cm off the bed/.exec(told)!;
   const [, dips] = / (\d+) cm too deep: dips now and then\./.exec(told)!;
-  const [, under, onBed] = / (\d+) cm: goes under, (.*?) on the bed\./.exec(told)!;
+  const [, under, onBed] = / (\d+) cm: is pulled under, (.*?) on the bed\./.exec(told)!;
   return [
     { teller, of: "held back", share },
     { teller, depthCm, of: "hook over bed", cm: -Number(off), heldBackShare: share },
