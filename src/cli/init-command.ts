@@ -1,16 +1,15 @@
 import { existsSync, readFileSync } from "node:fs";
 import { basename, join, resolve } from "node:path";
 import { Option } from "commander";
-import { isLanguageTag } from "../content/schema/guide-schema.ts";
 import { firstRigs, type NewGuide, newGuide } from "../content/start/new-guide.ts";
 import { workflow, workflowPath } from "../content/start/workflow.ts";
 import { libraryIn } from "../content/world.ts";
-import { first } from "../core/lists.ts";
 import { parseQuantity } from "../core/quantity.ts";
 import { waterKinds } from "../core/water/water.ts";
 import { unitChoices } from "../model/unit-choice.ts";
 import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";
 import { guideOfThePackage } from "./content-option.ts";
+import { languageTag } from "./language-tag.ts";
 import { reading } from "./trouble.ts";
 import { writeNew } from "./write-new.ts";
 
@@ -69,7 +68,8 @@ const asTyped: Understand = (typed) => typed;
 async function toldBy(options: Options, folder: string, terminal: Terminal): Promise<NewGuide> {
   const answer = async (key: string, question: string, usual: string, understand = asTyped) => {
     const given = options[key];
-    if (given !== undefined || !terminal.ask) return understand(String(given ?? usual));
+    if (given !== undefined) return ofOption(key, String(given), understand);
+    if (!terminal.ask) return understand(usual);
     for (;;) {
       const typed = (await terminal.ask(`${question} [${usual}]: `)).trim() || usual;
       try {
@@ -90,7 +90,7 @@ async function toldBy(options: Options, folder: string, terminal: Terminal): Pro
   const publisher = await answer("publisher", "Who gives it out?", folder);
   const water = await oneOf("water", "Water?", "still", waterKinds);
   const paper = await oneOf("paper", "Paper?", "A4", ["A4", "Letter"]);
-  const language = await answer("language", "Language?", "en", languageOf);
+  const language = await answer("language", "Language?", "en", languageTag);
   // Feet beside metres help where English is spoken.
   const usualUnits = /^en\b/.test(language) ? "metric first" : "metric";
   const units = await oneOf("units", "Units?", usualUnits, unitChoices);
@@ -112,12 +112,18 @@ async function toldBy(options: Options, folder: string, terminal: Terminal): Pro
   };
 }
 
-const theLibrarys = "as in the library";
-
-function languageOf(typed: string): string {
-  if (!isLanguageTag(typed)) throw new UsageError(`${typed} is no language tag; write one like en or de-AT`);
-  return first(Intl.getCanonicalLocales(typed));
+/** What was given with an option, which a slip is told by. */
+function ofOption(key: string, given: string, understand: Understand): string {
+  try {
+    return understand(given);
+  } catch (error) {
+    if (!(error instanceof UsageError)) throw error;
+    const option = key.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+    throw new UsageError(`--${option}: ${error.message}`);
+  }
 }
+
+const theLibrarys = "as in the library";
 
 function massOf(typed: string): string {
   const read = parseQuantity("mass", typed);

@@ -16,6 +16,7 @@ import { limits } from "../model/limits.ts";
 import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
+import { newWords } from "./new-words.ts";
 import { noSuch } from "./no-such.ts";
 import { namesIn, sessionStart } from "./start-session.ts";
 import { shelfStart } from "./start-shelf.ts";
@@ -29,10 +30,14 @@ export const newCommand: CliCommand = {
     withContentOption(command)
       .summary("begin a file of your own")
       .description("Writes a file that builds as it is, every key of it explained, for you to change.")
-      .addArgument(new Argument("<kind>", "what it is").choices(startKinds))
-      .argument("<name>", "the file's name without its ending, such as our-pond")
+      .addArgument(new Argument("<kind>", "what it is").choices([...startKinds, "words"]))
+      .argument(
+        "<name>",
+        "the file's name without its ending, such as our-pond; of words the language, such as nl",
+      )
       .option("--like <rig>", "a rig that is copied instead, of the library or your own"),
   async run([kind, name], options, terminal) {
+    if (kind === "words") return newWords(name!, ownFolder(options), options, terminal);
     refuseName(kind as StartKind, name!);
     const folder = ownFolder(options);
     const path = pathOf(kind as StartKind, name!);

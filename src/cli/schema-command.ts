@@ -5,8 +5,12 @@ import { fileKinds } from "../content/schema/file-kinds.ts";
 import { jsonSchemaOf } from "../content/schema/json-schema.ts";
 import type { FileKind } from "../content/schema/key-notes.ts";
 import { keyReference } from "../content/schema/key-reference.ts";
+import { wordsJsonSchema } from "../content/schema/words-schema.ts";
+import { readYaml } from "../content/yaml-source.ts";
+import type { WordTree } from "../model/word-tree.ts";
 import { type CliCommand, exitCodes, UsageError } from "./command.ts";
-import { writeTrouble } from "./trouble.ts";
+import { guideOfThePackage } from "./content-option.ts";
+import { reading, writeTrouble } from "./trouble.ts";
 
 export const schemaCommand: CliCommand = {
   name: "schema",
@@ -24,10 +28,13 @@ export const schemaCommand: CliCommand = {
       return exitCodes.fine;
     }
     const out = String(options.out);
-    const files = (Object.keys(fileKinds) as FileKind[]).map((kind) => ({
-      path: join(out, `${kind}.schema.json`),
-      text: `${JSON.stringify({ $comment: mark, ...jsonSchemaOf(kind) }, null, 2)}\n`,
-    }));
+    const kinds = (Object.keys(fileKinds) as FileKind[]).map((kind) => [kind, jsonSchemaOf(kind)] as const);
+    const files = [...kinds, ["words", wordsJsonSchema(await englishWords())] as const].map(
+      ([kind, schema]) => ({
+        path: join(out, `${kind}.schema.json`),
+        text: `${JSON.stringify({ $comment: mark, ...schema }, null, 2)}\n`,
+      }),
+    );
     const others = files.find(({ path }) => existsSync(path) && !readFileSync(path, "utf8").includes(mark));
     if (others)
       throw new UsageError(
@@ -43,6 +50,13 @@ export const schemaCommand: CliCommand = {
     return exitCodes.fine;
   },
 };
+
+/** The fixed words as they come with the tool. */
+async function englishWords(): Promise<WordTree> {
+  const file = join(guideOfThePackage(), "words/en.yaml");
+  const text = await reading(file, () => readFileSync(file, "utf8"));
+  return readYaml(text, file).data as WordTree;
+}
 
 /** Tells the tool's own files from others of the same name. */
 const mark = "Made by dotdown schema.";

@@ -96,7 +96,14 @@ export function guideOver(over: YamlSource, under: YamlSource): YamlSource {
 
 /** One file of words over another, word by word. */
 export function wordsOver(over: YamlSource, under: YamlSource): YamlSource {
-  return laidOver(over, under, Number.POSITIVE_INFINITY);
+  return laidOver({ ...over, data: filledIn(over.data) }, under, Number.POSITIVE_INFINITY);
+}
+
+/** Words without those that are still to be filled in: their keys are there, with nothing behind them. */
+export function filledIn(words: unknown): unknown {
+  if (!isGroup(words)) return words;
+  const kept = Object.entries(words).filter(([, said]) => said !== null && said !== "");
+  return Object.fromEntries(kept.map(([key, said]) => [key, filledIn(said)]));
 }
 
 /** The words of one language over those of another, where it lacks some. */

@@ -25,7 +25,7 @@ function withSentence(tree: Asked, [step = "", ...rest]: readonly string[], gaps
 }
 
 /** Plurals that languages have. Source: Unicode CLDR, plural rules. */
-const plurals: readonly string[] = ["zero", "one", "two", "few", "many", "other"];
+export const plurals: readonly string[] = ["zero", "one", "two", "few", "many", "other"];
 
 /** What of a sentence's braces is no gap, or a plural that some number would have no words in. */
 function wrongBraces(sentence: string): string | undefined {

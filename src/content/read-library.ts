@@ -2,7 +2,7 @@ import type { z } from "zod";
 import { byId } from "../core/lists.ts";
 import { type Keep, makeAnew } from "../model/kept.ts";
 import type { Lesson, LessonPlan, Library, PlaceOf, Prose } from "../model/library.ts";
-import { limits } from "../model/limits.ts";
+import { bytesLimit, limits } from "../model/limits.ts";
 import { hasErrors, type Message, message, type Staged } from "../model/message.ts";
 import type { WordTree } from "../model/word-tree.ts";
 import { makeWords } from "../words/words.ts";
@@ -107,7 +107,7 @@ function tooMuchToRead(sources: ReadonlyMap<string, Source>): Message | undefine
     if (!source.content) bytes += source.bytes;
     const { file } = source;
     if (at + 1 > limits.files.most) return tooMuch("files", sources.size, { file });
-    if (source.bytes <= limits.fileBytes.most && bytes > limits.contentBytes.most) {
+    if (source.bytes <= limits[bytesLimit(source.path)].most && bytes > limits.contentBytes.most) {
       return tooMuch("contentBytes", bytes, { file });
     }
   }

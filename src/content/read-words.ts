@@ -4,7 +4,7 @@ import { type Message, message, type Staged } from "../model/message.ts";
 import type { OwnFont } from "../model/own-font.ts";
 import type { WordTree } from "../model/word-tree.ts";
 import { makeWords } from "../words/words.ts";
-import { languageOf, wordsOver, wordTreeOver } from "./layers.ts";
+import { filledIn, languageOf, wordsOver, wordTreeOver } from "./layers.ts";
 import { checkOwnWords } from "./own-words.ts";
 import { Reading } from "./reading.ts";
 import { isLanguageTag } from "./schema/guide-schema.ts";
@@ -21,7 +21,7 @@ const wordTreeSchema = z.record(z.string(), z.unknown()).superRefine((tree, cont
 }) as unknown as z.ZodType<WordTree>;
 
 /** A file with nothing but comments is one without words yet. */
-const wordsSchema: z.ZodType<WordTree> = z.preprocess((typed) => typed ?? {}, wordTreeSchema);
+const wordsSchema: z.ZodType<WordTree> = z.preprocess((typed) => filledIn(typed ?? {}), wordTreeSchema);
 
 /**
  * The fixed words of the guide in its language; what it lacks there stands in English, and is told. They are read first:
@@ -33,26 +33,39 @@ export function readWords(
   keep: Keep = makeAnew,
 ): Staged<WordTree | undefined> {
   const reading = new Reading(sources, makeWords({}), font, keep);
-  const need = "every fixed word on pages and cards stands there";
-  const wordsOf = (language: string): WordTree | undefined => {
-    const path = `words/${language}.yaml`;
-    const read = reading.layered(path, wordsSchema, need, wordsOver);
-    if (read && !sources.get(path)?.fromLibrary) checkOwnWords(read, reading);
-    return read?.value;
-  };
-  const english = wordsOf("en");
   const language = languageOf(sources);
   const [first = "en"] = language.split("-");
-  const files = [...new Set([first, language])].filter(
-    (tag) => tag !== "en" && sources.has(`words/${tag}.yaml`),
-  );
-  const own = files.reduce<WordTree>((under, tag) => wordTreeOver(wordsOf(tag) ?? {}, under), {});
+  const { english, own } = wordsIn(language, reading);
   if (!english) return { value: undefined, messages: reading.messages };
   // What is no language is told of guide.yaml.
   const told =
     first === "en" || !isLanguageTag(language) ? [] : missingWords(own, english, language, sources);
   reading.messages.push(...otherLanguages(["en", first, language], language, sources));
   return { value: wordTreeOver(own, english), messages: [...reading.messages, ...told] };
+}
+
+/** The words in English, and those in a language (a BCP 47 tag), its country's over its own, as the files have them. */
+export function wordsIn(
+  language: string,
+  reading: Reading,
+): { readonly english: WordTree | undefined; readonly own: WordTree } {
+  const { sources } = reading;
+  const need = "every fixed word on pages and cards stands there";
+  const wordsOf = (tag: string): WordTree | undefined => {
+    const path = `words/${tag}.yaml`;
+    const read = reading.layered(path, wordsSchema, need, wordsOver);
+    if (read && !sources.get(path)?.fromLibrary) checkOwnWords(read, reading);
+    return read?.value;
+  };
+  const [first = "en"] = language.split("-");
+  const files = [...new Set([first, language])].filter(
+    (tag) => tag !== "en" && sources.has(`words/${tag}.yaml`),
+  );
+  const english = wordsOf("en");
+  return {
+    english,
+    own: files.reduce<WordTree>((under, tag) => wordTreeOver(wordsOf(tag) ?? {}, under), {}),
+  };
 }
 
 /** Languages besides English that there are words of, where the tool brings a guide with it. */

@@ -1,7 +1,7 @@
 import type { Nodes } from "mdast";
 import { toString as textOf } from "mdast-util-to-string";
 import { last } from "../core/lists.ts";
-import { type LimitName, limits } from "../model/limits.ts";
+import { bytesLimit, type LimitName, limits } from "../model/limits.ts";
 import { type Message, message, type Place, startOf } from "../model/message.ts";
 import type { Source } from "./world.ts";
 
@@ -22,7 +22,8 @@ export function tooMuch(limit: LimitName, found: number, place: Place): Message 
  * overflows. The first that is met.
  */
 export function tooMuchToParse({ path, file, text, bytes }: Source): Message | undefined {
-  if (bytes > limits.fileBytes.most) return tooMuch("fileBytes", bytes, { file });
+  const most = bytesLimit(path);
+  if (bytes > limits[most].most) return tooMuch(most, bytes, { file });
   const beyond = path.endsWith(".md") ? beyondInMarkdown(text) : beyondInYaml(text);
   return beyond && tooMuch(beyond.limit, beyond.found, { file, line: beyond.line, column: 1 });
 }
@@ -59,6 +60,10 @@ function beyondInYaml(text: string): Beyond | undefined {
   let entries = 0;
   let open = 0;
   for (const [at, content] of linesOf(text).entries()) {
+    const beyondLine = beyondInLine(content, at + 1);
+    if (beyondLine) return beyondLine;
+    // Nothing is made of a comment.
+    if (/^\s*#/.test(content)) continue;
     entries += 1 + countOf(content, /[,:](?=\s)/g);
     let deepest = open;
     for (const sign of content) {
@@ -67,8 +72,7 @@ function beyondInYaml(text: string): Beyond | undefined {
       if (sign === "]" || sign === "}") open = Math.max(0, open - 1);
       deepest = Math.max(deepest, open);
     }
-    const beyond =
-      beyondInLine(content, at + 1) ?? over("brackets", deepest, at + 1) ?? over("entries", entries, at + 1);
+    const beyond = over("brackets", deepest, at + 1) ?? over("entries", entries, at + 1);
     if (beyond) return beyond;
   }
   return undefined;

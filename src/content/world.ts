@@ -1,4 +1,4 @@
-import { limits } from "../model/limits.ts";
+import { bytesLimit, limits } from "../model/limits.ts";
 import { isFontFile } from "../model/own-font.ts";
 import { imageKindOf } from "../model/own-image.ts";
 import { stageDone } from "../model/stage-times.ts";
@@ -156,7 +156,7 @@ async function readOnce(world: World, layers: readonly Layer[]): Promise<Sources
         continue;
       }
       const mayRead =
-        bytes <= limits.fileBytes.most &&
+        bytes <= limits[bytesLimit(path)].most &&
         allBytes + bytes <= limits.contentBytes.most &&
         sources.size < limits.files.most;
       const text = mayRead ? await world.readText(file) : "";

@@ -34,6 +34,12 @@ export const limits = {
     instead: "part it into several files",
     reason: "a lesson of an hour's reading has a third of this",
   },
+  wordsBytes: {
+    most: 600_000,
+    of: "bytes in the file of words",
+    instead: "take out the comments of those that are done",
+    reason: "all words in letters of two bytes, each below its English, take half of this",
+  },
   imageBytes: {
     most: 25_000_000,
     of: "bytes in the picture",
@@ -219,3 +225,6 @@ export const limits = {
 } as const satisfies Readonly<Record<string, Limit>>;
 
 export type LimitName = keyof typeof limits;
+
+/** The limit that a text has, by its path below the content folder. */
+export const bytesLimit = (path: string) => (path.startsWith("words/") ? "wordsBytes" : "fileBytes");

@@ -106,7 +106,7 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
     of: edited("guide.yaml", "title: Test guide", "title: Test guide\nlanguage: de"),
     says: [
       'content/guide.yaml: warning the fixed words of pages and cards stand in English: there are none in "de"',
-      "hint: write them into words/de.yaml, by the keys of words/en.yaml; as few as you like",
+      "hint: fill them in in words/de.yaml, as few as you like; dotdown new words de writes there all that are missing",
     ],
   },
   "font-not-usable": {

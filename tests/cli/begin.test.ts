@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { runCli } from "../../src/cli/run.ts";
@@ -102,8 +103,8 @@ describe("init", () => {
 
   it.each([
     [["--water", "salt"], "Allowed choices are still, flowing"],
-    [["--language", "not a tag"], "not a tag is no language tag"],
-    [["--place", "X", "--lead-up-to", "much"], "much is no weight"],
+    [["--language", "not a tag"], "--language: not a tag is no language tag"],
+    [["--place", "X", "--lead-up-to", "much"], "--lead-up-to: much is no weight"],
   ])("refuses %j with what to write instead, and writes nothing", async (options, said) => {
     const folder = temporaryFolder();
     const { code, report } = await cli("init", folder, ...options);
@@ -245,14 +246,78 @@ describe("new", () => {
   });
 });
 
+describe("new words", () => {
+  const english = parse(readFileSync("content/words/en.yaml", "utf8"));
+  const countOf = (tree: object): number =>
+    Object.values(tree).reduce((sum, below) => sum + (typeof below === "string" ? 1 : countOf(below)), 0);
+
+  it("writes every word of the guide's language to be filled in, which then is as it was, and is told of until it is", async () => {
+    const guide = temporaryFolder();
+    expect((await cli("init", guide, "--language", "nl")).code).toBe(0);
+    const content = join(guide, "content");
+    const file = join(content, "words/nl.yaml");
+    const begun = readFileSync(file, "utf8");
+    expect(begun).toContain("`npx dotdown new words nl`");
+    const all = countOf(english);
+    const { code, result, report } = await cli("new", "words", "NL", "--content", content);
+    expect({ code, report }).toEqual({ code: 0, report: "" });
+    expect(result).toContain(`${all} words added to ${file}: fill in as few as you like`);
+    const text = readFileSync(file, "utf8");
+    expect(text.startsWith(begun)).toBe(true);
+    const none = await cli("check", "--content", content);
+    expect(none.code).toBe(0);
+    expect(none.report).toContain(`there are none in "nl"`);
+    // What is filled in counts, and is what is shown; the sign that starts a gap is no trouble between quotation marks.
+    const filled = text
+      .replace(/^( {4}# Rigs\n {4}rigs: )""/m, '$1"Montages"')
+      .replace(/^( {2}# \{lesson\}\. .*\n {2}lesson: )""/m, '$1"{lesson}: les"');
+    writeFileSync(file, filled);
+    const some = await cli("check", "--content", content);
+    expect(some.report).toMatch(new RegExp(`${all - 1} of ${all} fixed words stand in English`));
+    expect(some.report).toContain("dotdown new words nl writes there all that are missing");
+    const again = await cli("new", "words", "nl", "--content", content);
+    expect(again).toMatchObject({ code: 0, result: expect.stringContaining("has every word already") });
+    expect(readFileSync(file, "utf8")).toBe(filled);
+  });
+
+  it("says of a language that the guide is not in that nothing reads it, and refuses what is none, or a file with a fault", async () => {
+    const folder = temporaryFolder();
+    const content = writeContent(folder, {
+      "guide.yaml": "title: T\npublisher: P\nedition: 2026-11-27\n",
+      "words/fr.yaml": "page:\n  menu:\n    rigz: Montages\n",
+    });
+    const other = await cli("new", "words", "it", "--content", content);
+    expect(other).toMatchObject({
+      code: 0,
+      report: expect.stringContaining("Say `language: it` in its guide.yaml"),
+    });
+    const none = await cli("new", "words", "Dutch!", "--content", content);
+    expect(none).toMatchObject({ code: 2, report: expect.stringContaining("Dutch! is no language tag") });
+    const wrong = await cli("new", "words", "fr", "--content", content);
+    expect(wrong).toMatchObject({ code: 1, report: expect.stringContaining('unknown key "rigz"') });
+    expect(readFileSync(join(content, "words/fr.yaml"), "utf8")).toContain("rigz");
+    // Of a language that is there the text above a key is that language's.
+    expect((await cli("new", "words", "de-AT", "--content", content)).code).toBe(0);
+    expect(readFileSync(join(content, "words/de-AT.yaml"), "utf8")).toContain('# Montagen\n    rigs: ""');
+  });
+});
+
 describe("schema", () => {
   it("writes one file a kind, its own anew, and never over another's", async () => {
     const folder = join(temporaryFolder(), "schemas");
     const { code, result } = await cli("schema", "--out", folder);
-    expect({ code, result }).toEqual({ code: 0, result: `17 schemas in ${folder}\n` });
+    expect({ code, result }).toEqual({ code: 0, result: `18 schemas in ${folder}\n` });
     expect((await cli("schema", "--out", folder)).code).toBe(0);
     const rig = join(folder, "rig.schema.json");
     expect(JSON.parse(readFileSync(rig, "utf8")).properties.hook.description).toContain("Size of hook");
+    // The words that are shipped, and a file to fill in, by another reader of the standard.
+    const words = new Ajv2020({ strict: false }).compile(
+      JSON.parse(readFileSync(join(folder, "words.schema.json"), "utf8")),
+    );
+    for (const language of ["en", "de"])
+      expect(words(parse(readFileSync(`content/words/${language}.yaml`, "utf8"))), language).toBe(true);
+    expect(words({ page: { menu: { rigs: "", floats: null }, table: null } })).toBe(true);
+    expect(words({ page: { menu: { rigz: "" } } })).toBe(false);
     writeFileSync(rig, "{}");
     const refused = await cli("schema", "--out", folder);
     expect(refused.code).toBe(2);

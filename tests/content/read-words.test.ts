@@ -47,7 +47,7 @@ describe("a guide in another language", () => {
     for (const files of none) {
       const { report } = await saying({ "guide.yaml": guide("de"), ...files });
       expect(report).toContain('the fixed words of pages and cards stand in English: there are none in "de"');
-      expect(report).toContain("hint: write them into words/de.yaml");
+      expect(report).toContain("hint: fill them in in words/de.yaml");
       expect(report).toContain("0 errors, 1 warning\n");
     }
   });

@@ -25,9 +25,13 @@ function commentOf(schema: JsonSchema, isRequired: boolean): readonly string[] {
   const isClear = form === "a text" || form === "a list" || form.includes("a group");
   const leave = isRequired ? "" : " May be left out.";
   const words = `${schema.description}${isClear ? "" : ` Write ${form}.`}${leave}`;
-  return wrap(words, columns - 2, { hard: false })
-    .split("\n")
-    .map((line) => `# ${line}`);
+  return commentLines(words);
+}
+
+/** A text as lines of a comment, each moved in by so much. */
+export function commentLines(text: string, indent = ""): readonly string[] {
+  const lines = wrap(text, columns - indent.length - 2, { hard: false }).split("\n");
+  return lines.map((line) => `${indent}# ${line}`);
 }
 
 function linesOf(key: string, schema: JsonSchema, value: StartValues[string] | undefined): readonly string[] {

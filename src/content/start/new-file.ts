@@ -15,8 +15,8 @@ export function pathOf(kind: StartKind, id: string): string {
  * Tells editors which schema a file keeps to: where `dotdown schema` writes it, beside the content folder. It is a comment that
  * they look for in the first line of YAML.
  */
-export function schemaLine(kind: FileKind): string {
-  const { folder } = fileKinds[kind];
+export function schemaLine(kind: FileKind | "words"): string {
+  const folder = kind === "words" || fileKinds[kind].folder;
   return `# yaml-language-server: $schema=${folder ? "../../" : "../"}schemas/${kind}.schema.json`;
 }
 

@@ -43,7 +43,7 @@ export function newGuide(told: NewGuide, firstRig: string): ReadonlyMap<string, 
     ],
     [`content/rigs/${rig.id}.md`, copied.replace(/^title: .*$/m, `title: ${rig.title}`)],
     [`content/lessons/${lesson.id}.md`, newFile("lesson", lesson.id, lesson.front, lesson.body)],
-    [`content/words/${told.language}.yaml`, words],
+    [`content/words/${told.language}.yaml`, wordsOf(told.language)],
     ["README.md", readme(told)],
   ]);
 }
@@ -80,7 +80,9 @@ function guideValues({ title, publisher, units, paper, language, law, day }: New
   };
 }
 
-const words = `# Words of your own for pages and cards, in place of the usual. Take the # away from all lines of one, and change it.
+const wordsOf = (language: string) => `${schemaLine("words")}
+# Words of your own for pages and cards, in place of the usual. \`npx dotdown new words ${language}\` writes all of them here, to be
+# filled in. Or take the # away from all lines of one, and change it.
 # page:
 #   menu:
 #     rigs: Our rigs
