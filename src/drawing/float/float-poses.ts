@@ -8,6 +8,7 @@ import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../../model
 import { keyOf } from "../../words/words.ts";
 import type { DrawingKit } from "../kit.ts";
 import { liftBite, lyingShot } from "./lift-bite.ts";
+import type { Verdict } from "./verdict.ts";
 
 /** How a float stands or moves, and what the line below it does. */
 export interface FloatPose {
@@ -27,6 +28,9 @@ export interface FloatPose {
   /** The shot that is wanting under the float, or one too many there. */
   readonly load?: "too little" | "too much";
   readonly moving?: "down" | "up" | "left";
+  readonly verdict: Verdict;
+  /** Which way the float has to be moved along its line. */
+  readonly toMove?: "up" | "down";
   readonly drift?: "wind" | "flow" | "drift";
   /** A fish that has the bait, turned clockwise from looking to the left [degrees]. */
   readonly fishDegrees?: number;
@@ -96,11 +100,17 @@ const poses = {
     const wrong = wrongLoad(depth, "too little", kit);
     if (!wrong || wrong.tipMm === null) return undefined;
     const { shot, tipMm } = wrong;
-    return { ...upright, load: "too little", tipMm, values: { shot, tip: kit.figures.tip(tipMm) } };
+    return {
+      ...upright,
+      verdict: "wrong",
+      load: "too little",
+      tipMm,
+      values: { shot, tip: kit.figures.tip(tipMm) },
+    };
   },
   right: (_solved, depth, { figures }) => {
     const tipMm = depth.tipAsSetMm;
-    return { ...upright, tipMm, values: { tip: figures.tip(tipMm) } };
+    return { ...upright, verdict: "right", tipMm, values: { tip: figures.tip(tipMm) } };
   },
   "too-much-shot": (_solved, depth, kit) => {
     if (lyingShot(depth).length > 0) return undefined;
@@ -108,24 +118,28 @@ const poses = {
     if (!wrong) return undefined;
     const { shot, tipMm } = wrong;
     const values = { shot, tip: kit.figures.tip(tipMm ?? 0) };
-    const pose = { ...upright, load: "too much", tipMm, values } as const;
+    const pose = { ...upright, verdict: "wrong", load: "too much", tipMm, values } as const;
     if (tipMm === null) return { ...pose, caption: "under" };
     return tipMm < levelMm ? { ...pose, caption: "level" } : pose;
   },
   "too-shallow": ({ rig }, _depth, kit) => ({
     ...upright,
+    verdict: "wrong",
+    toMove: "up",
     tipMm: null,
     line: "plummet hanging",
     values: moved(rig, kit),
   }),
   "depth-right": (_solved, depth) => ({
     ...upright,
+    verdict: "right",
     tipMm: depth.tipAsSetMm,
     line: "plummet standing",
     values: {},
   }),
   "too-deep": ({ rig }, { plumbing }, kit) => {
-    const slack = { line: "plummet slack", baitAside: 0.2, values: moved(rig, kit) } as const;
+    const wrong = { verdict: "wrong", toMove: "down", values: moved(rig, kit) } as const;
+    const slack = { ...wrong, line: "plummet slack", baitAside: 0.2 } as const;
     if (plumbing.tooDeep === "lies flat") {
       return { ...slack, tipMm: rig.float.tipShowingMm, leanDegrees: flatDegrees };
     }
@@ -135,6 +149,7 @@ const poses = {
   },
   "bite-under": () => ({
     ...upright,
+    verdict: "strike",
     tipMm: null,
     moving: "down",
     baitAside: 0.06,
@@ -148,6 +163,7 @@ const poses = {
     const values = { shot: lifted.size };
     if (tipMm === undefined)
       return {
+        verdict: "strike",
         tipMm: solved.rig.float.tipShowingMm,
         leanDegrees: flatDegrees,
         line: "lifted",
@@ -162,6 +178,7 @@ const poses = {
     const caption = tip === before ? "little" : "caption";
     return {
       ...upright,
+      verdict: "strike",
       tipMm,
       line: "lifted",
       moving: "up",
@@ -171,6 +188,7 @@ const poses = {
     };
   },
   "dragged-sideways": ({ rig }, depth) => ({
+    verdict: "strike",
     tipMm: depth.tipAsSetMm * 0.6,
     leanDegrees: 24,
     line: "hanging",
@@ -191,6 +209,7 @@ const poses = {
       tip: kit.figures.tip(laid.tipShowingMm),
     };
     return {
+      verdict: "right",
       tipMm: laid.tipShowingMm,
       leanDegrees: 6,
       line: "on the bed",
@@ -203,6 +222,8 @@ const poses = {
     const lowest = lowestShot(depth);
     if (!lowest || rig.water !== "flowing") return undefined;
     return {
+      verdict: "wrong",
+      toMove: "down",
       tipMm: null,
       leanDegrees: 24,
       line: "on the bed",

@@ -24,6 +24,7 @@ import {
 import { rubbersOn } from "./rubbers-on.ts";
 import { curve, lineAndEnd } from "./state-line.ts";
 import { tipInset, tipInsetMm } from "./tip-inset.ts";
+import { verdictMark, verdictMm } from "./verdict.ts";
 
 interface StateOptions {
   readonly textMm: number;
@@ -151,6 +152,10 @@ function panel(
   ];
   if (pose.tipMm === null) items.push(...parts.ripples.draw({ at: water }));
   if (pose.moving) items.push(...movement(pose.moving, water, rubbers.length > 0));
+  if (pose.toMove) items.push(...toMove(pose.toMove, pose.leanDegrees === flatDegrees ? eye : water));
+  // Below the row that says where the water goes.
+  const markTop = 0.4 + (pose.drift ? textMm : 0);
+  items.push(...verdictMark(pose.verdict, point(widthMm - verdictMm - 0.4, markTop + verdictMm)));
   if (pose.drift) {
     const said = words(`drawing.drift.${pose.drift}`);
     const right = measure(said, textMm, "regular");
@@ -219,6 +224,13 @@ function rodLabel(
   );
   const footMm = isLineDry ? surfaceMm + rodLineMm.dry - 1 : surfaceMm - aboveWaterMm[state];
   return paintLabel(said, 0.5, footMm + 0.25 * textMm - said.heightMm / 2, measure);
+}
+
+/** An arrow below the water, beside the float, for the way that it has to be moved along its line. */
+function toMove(way: NonNullable<FloatPose["toMove"]>, { xMm, yMm }: Point): Item[] {
+  const [high, low] = [point(xMm + 5.5, yMm + 4), point(xMm + 5.5, yMm + 14)];
+  const [from, to] = way === "down" ? [high, low] : [low, high];
+  return arrow(from, to, { ink: "accent", widthMm: 0.9 }, 3);
 }
 
 /** An arrow beside the float for where it is going. */

@@ -1,5 +1,5 @@
 import type { SolvedDepth } from "../../model/solved.ts";
-import { circle, curveTo, type Point, partWay, point, polyline } from "../items.ts";
+import { arrow, bold, circle, curveTo, type Point, partWay, point, polyline } from "../items.ts";
 import type { Item, PathStep } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { fish } from "../scenes/fish.ts";
@@ -41,7 +41,7 @@ export function lineAndEnd(pose: FloatPose, depth: SolvedDepth, room: StateRoom)
         ...fishAt(bend),
         polyline([eye, top], stroke),
         ...shortened(eye, top, pose.load ? loadMm.below + loadMm.radius : 0),
-        ...(pose.load ? [loadMark[pose.load](eye)] : []),
+        ...(pose.load ? loadMark(pose.load, eye) : []),
         ...shotAt(partWay(top, eye, 0.25)),
         ...parts.hook.draw({ bend, heightMm: hookMm }),
       ];
@@ -91,17 +91,23 @@ export function lineAndEnd(pose: FloatPose, depth: SolvedDepth, room: StateRoom)
   }
 }
 
-const loadMm = { radius: 0.85, below: 1.6 } as const;
+const loadMm = { radius: 1.1, below: 1.8, arrow: 5 } as const;
 
-/** Under the float, in the accent: the shot that is too much, or the empty place of the one that is wanting. */
-const loadMark: Readonly<Record<NonNullable<FloatPose["load"]>, (eye: Point) => Item>> = {
-  "too much": ({ xMm, yMm }) => circle(point(xMm, yMm + loadMm.below), loadMm.radius, { fill: "accent" }),
-  "too little": ({ xMm, yMm }) =>
-    circle(point(xMm, yMm + loadMm.below), loadMm.radius, {
-      fill: "paper",
-      stroke: { ink: "accent", widthMm: 0.35, dashMm: [0.6, 0.5] },
-    }),
-};
+/** Under the float, in the accent: the shot to take off, or the empty place of the one to put on, with the way that it goes. */
+function loadMark(load: NonNullable<FloatPose["load"]>, { xMm, yMm }: Point): Item[] {
+  const at = point(xMm, yMm + loadMm.below);
+  const near = point(xMm + loadMm.radius + 0.7, at.yMm);
+  const far = point(near.xMm + loadMm.arrow, at.yMm);
+  const [from, to] = load === "too much" ? [near, far] : [far, near];
+  const place =
+    load === "too much"
+      ? circle(at, loadMm.radius, { fill: "accent" })
+      : circle(at, loadMm.radius, {
+          fill: "paper",
+          stroke: { ink: "accent", widthMm: 0.35, dashMm: [0.6, 0.5] },
+        });
+  return [place, ...arrow(from, to, { ...bold, ink: "accent" }, 2.2)];
+}
 
 /** The mark of a stretch left out, in the upper part of a line long enough for one, below what is on it there. */
 function shortened(from: Point, to: Point, takenMm = 0): readonly Item[] {

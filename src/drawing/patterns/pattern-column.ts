@@ -199,17 +199,17 @@ export function sinkCurve(sink: Sink, frame: SinkFrame, textMm: number, kit: Dra
   const foot = at(last(track));
   const time = figures.time(lastS);
   const start = figures.time(0);
-  const half = measure(time, textMm, "regular") / 2;
+  const half = measure(time, textMm, "bold") / 2;
   const overMm = surfaceMm - 0.4 * textMm;
   const middle = Math.min(rightMm - half, Math.max(leftMm + half, foot.xMm));
   const isRoom = leftMm + measure(`${start} `, textMm, "regular") < middle - half;
   return [
     polyline([point(leftMm, surfaceMm), point(leftMm, foot.yMm)], thinSoft),
     polyline([point(leftMm, surfaceMm), point(rightMm, surfaceMm)], thinSoft),
-    polyline([point(foot.xMm, surfaceMm), foot], { ...thinSoft, dashMm: [0.8, 0.8] }),
+    polyline([point(foot.xMm, surfaceMm), foot], thinSoft),
     polyline(track.map(at), { ink: "accent", widthMm: 0.6 }),
     circle(foot, 0.8, { fill: "paper", stroke: thin }),
     ...(isRoom ? [text(point(leftMm, overMm), start, textMm, { ink: "soft" })] : []),
-    text(point(middle, overMm), time, textMm, { anchor: "middle" }),
+    text(point(middle, overMm), time, textMm, { anchor: "middle", face: "bold" }),
   ];
 }

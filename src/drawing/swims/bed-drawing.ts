@@ -1,12 +1,25 @@
 import { first, last } from "../../core/lists.ts";
 import { type Bed, bedDepth, bedOf, gapsOf, ledgesOf } from "../../core/swim/bed.ts";
-import { bold, circle, type Point, point, polygon, polyline, text, thin, thinSoft } from "../items.ts";
+import {
+  bold,
+  circle,
+  type Point,
+  point,
+  polygon,
+  polyline,
+  rectangle,
+  text,
+  thin,
+  thinSoft,
+} from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
+import { hookEye } from "../parts/hook.ts";
 import { parts } from "../parts/parts.ts";
 import { ticks } from "../plots/axis.ts";
 import { ground } from "../scenes/ground.ts";
+import { strandStrokes } from "../strands.ts";
 import { type CutSwim, describeBed } from "./bed-text.ts";
 import { underBed } from "./under-bed.ts";
 
@@ -112,19 +125,19 @@ function bedItems(
   return items;
 }
 
-/** Where a spot is: its number above the water, and a line down to the bed. */
+/** Half the width of a float at a spot, its length and how much of that is its tip. */
+const spotFloatMm = { half: 0.7, length: 5, tip: 1.8 } as const;
+
+/** Where a spot is: its number above the water, and a float there whose hook is at the bed. */
 function spotItems(number: number, bed: Point, surfaceMm: number, textMm: number): Item[] {
-  const middle = surfaceMm - 1.4 * textMm;
+  const { half, length, tip } = spotFloatMm;
+  const [x, topMm] = [bed.xMm, surfaceMm - tip];
+  const hook = { bend: point(x, bed.yMm - 0.5), heightMm: 2.2 };
   return [
-    polyline([point(bed.xMm, surfaceMm - 0.5 * textMm), bed], { ...thinSoft, dashMm: [0.8, 0.8] }),
-    polygon(
-      [
-        point(bed.xMm, surfaceMm),
-        point(bed.xMm - 0.8, surfaceMm - 1.4),
-        point(bed.xMm + 0.8, surfaceMm - 1.4),
-      ],
-      "ink",
-    ),
-    text(point(bed.xMm, middle), String(number), 1.1 * textMm, { face: "bold", anchor: "middle" }),
+    polyline([point(x, topMm + length), hookEye(hook)], strandStrokes["main line"]),
+    ...parts.hook.draw(hook),
+    rectangle(x - half, topMm, 2 * half, length, { fill: "paper", stroke: thin }),
+    rectangle(x - half, topMm, 2 * half, tip, { fill: "accent", stroke: thin }),
+    text(point(x, topMm - 0.4 * textMm), String(number), 1.1 * textMm, { face: "bold", anchor: "middle" }),
   ];
 }

@@ -15,6 +15,13 @@ const cases = sampleRigs.flatMap((rig) =>
   }),
 );
 
+/** The surface of the water in each picture [mm from its top]. */
+const surfaceMm = 15;
+/** What is to be done stands above this. */
+const markMm = 10;
+/** A ring round a verdict is larger than any shot that is drawn. */
+const ringMm = 2;
+
 /** The places that a path goes through. */
 const placesOf = ({ steps }: PathItem) =>
   steps.flatMap((step) => (step[0] === "Z" ? [] : [{ x: step.at(-2) as number, y: step.at(-1) as number }]));
@@ -73,11 +80,14 @@ describe("the tip enlarged beside each state of a float", () => {
     const heads = pathsOf(moving.drawing).filter(
       ({ fill, stroke, steps }) => fill && !stroke && steps.length === 4,
     );
+    const beside = heads.filter(
+      (head) => head.fill !== "accent" || placesOf(head).every(({ y }) => y > markMm),
+    );
     const pointsRight = (head: PathItem) => {
       const [tip, ...back] = placesOf(head).map(({ x }) => x);
       return tip! > Math.max(...back);
     };
-    const of = (ink: string) => heads.filter(({ fill }) => fill === ink).map(pointsRight);
+    const of = (ink: string) => beside.filter(({ fill }) => fill === ink).map(pointsRight);
     expect(of("accent")).toEqual([false]);
     expect(of("ink")).toContain(true);
   });
@@ -117,7 +127,9 @@ describe("the load under a float", () => {
     "$name: marks the shot that is wanting or too much, and none where it is right",
     ({ picture, drawing }) => {
       const marks = flatItems(drawing.items).flatMap((item) =>
-        item.kind === "circle" && (item.fill === "accent" || item.stroke?.ink === "accent")
+        item.kind === "circle" &&
+        (item.fill === "accent" || item.stroke?.ink === "accent") &&
+        item.radiusMm < ringMm
           ? [item.fill === "accent" ? "one more" : item.stroke?.dashMm ? "an empty place" : "other"]
           : [],
       );
@@ -127,6 +139,54 @@ describe("the load under a float", () => {
       };
       const mark = wanted[picture as FloatPicture];
       expect(marks).toEqual(mark === undefined ? [] : [mark]);
+    },
+  );
+});
+
+// Common practice, no source: what a float does when the rig is as it should be, when it is not, and when a fish has the bait.
+describe("what is to be done about a state of a float is seen", () => {
+  const wanted: Readonly<Record<FloatPicture, string>> = {
+    "too-little-shot": "wrong",
+    right: "right",
+    "too-much-shot": "wrong",
+    "too-shallow": "wrong",
+    "depth-right": "right",
+    "too-deep": "wrong",
+    "bite-under": "strike",
+    "lift-bite": "strike",
+    "dragged-sideways": "strike",
+    "laid-on": "right",
+    "held-by-the-bed": "wrong",
+  };
+
+  test.each(cases)(
+    "$name: is marked as right, as wrong, or as a bite to strike at",
+    ({ picture, drawing }) => {
+      const rings = flatItems(drawing.items).flatMap((item) =>
+        item.kind === "circle" && item.radiusMm > ringMm
+          ? [item.stroke?.ink === "accent" ? "wrong" : "right"]
+          : [],
+      );
+      const mark = wanted[picture as FloatPicture];
+      expect(rings).toEqual(mark === "strike" ? [] : [mark]);
+      expect(/Strike\.$/.test(drawing.description)).toBe(mark === "strike");
+    },
+  );
+
+  test.each(cases)(
+    "$name: has an arrow up or down where the float has to be moved",
+    ({ picture, drawing }) => {
+      const heads = pathsOf(drawing).flatMap((path) => {
+        const [head, ...back] = placesOf(path).map(({ y }) => y);
+        const isHead = path.fill === "accent" && !path.stroke && back.length === 2;
+        return isHead && Math.min(...back) > surfaceMm ? [head! < Math.min(...back) ? "up" : "down"] : [];
+      });
+      const said = drawing.description.includes("Set it shallower")
+        ? ["down"]
+        : (drawing.description.match(/Move the [a-z ]+ (up|down)/)?.slice(1) ?? []);
+      const isOfDepth = ["too-shallow", "too-deep", "held-by-the-bed"].includes(picture);
+      expect(said.length > 0).toBe(isOfDepth);
+      if (isOfDepth) expect(heads).toEqual(said);
     },
   );
 });

@@ -1,0 +1,36 @@
+import { arrow, circle, curveTo, type Point, pathFrom, point, polyline, thin, thinSoft } from "../items.ts";
+import type { Item, Stroke } from "../model.ts";
+
+/** What a state of the float asks for: nothing, to be put right, or a strike. */
+export type Verdict = "right" | "wrong" | "strike";
+
+/** How far such a mark reaches from its middle. */
+export const verdictMm = 3;
+
+const strong: Stroke = { ink: "accent", widthMm: 1, cap: "round" };
+
+/** A tick or a cross in a ring, or a rod that is lifted. */
+export function verdictMark(verdict: Verdict, at: Point): Item[] {
+  const on = (x: number, y: number) => point(at.xMm + x, at.yMm + y);
+  switch (verdict) {
+    case "right":
+      return [
+        circle(at, verdictMm - 0.2, { fill: "paper", stroke: thin }),
+        polyline([on(-1.4, 0.1), on(-0.4, 1.3), on(1.5, -1.3)], { ...strong, ink: "ink" }),
+      ];
+    case "wrong":
+      return [
+        circle(at, verdictMm - 0.2, { fill: "paper", stroke: { ...thin, ink: "accent" } }),
+        polyline([on(-1.3, -1.3), on(1.3, 1.3)], strong),
+        polyline([on(-1.3, 1.3), on(1.3, -1.3)], strong),
+      ];
+    case "strike": {
+      const butt = on(-3.6, 2.9);
+      return [
+        polyline([butt, on(3, 1.9)], thinSoft),
+        pathFrom(butt, [curveTo(on(-1.6, 0.4), on(-0.6, -1.4), on(0.6, -2.9))], { ...strong, ink: "ink" }),
+        ...arrow(on(2.9, 1.1), on(2.4, -3), { ink: "accent", widthMm: 0.9 }, 2.6),
+      ];
+    }
+  }
+}
