@@ -66,7 +66,9 @@ const draw = (guide: SolvedGuide, rigId: string, options: DrawOptions = {}) => {
     throw new Error(`there is no rig "${rigId}"; there are ${rigs.map(({ rig }) => rig.id).join(", ")}`);
   for (const [name, value] of Object.entries(options)) {
     if (value !== undefined && !(Number.isFinite(value) && value > 0))
-      throw new TypeError(`${name} is ${JSON.stringify(value)}; give millimetres above 0 as a number`);
+      throw new TypeError(
+        `${name} is ${typeof value === "number" ? value : JSON.stringify(value)}; give millimetres above 0 as a number`,
+      );
   }
   const { depthMm, widthMm = 100, heightMm = 130, textMm = 3.5 } = options;
   const isKnown = depthMm === undefined || found.depths.some((depth) => depth.depthMm === depthMm);

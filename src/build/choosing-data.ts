@@ -1,5 +1,6 @@
 import { withId } from "../core/lists.ts";
 import type { ChoosingData } from "../model/choosing-data.ts";
+import { hasPage } from "../model/has-page.ts";
 import type { Library } from "../model/library.ts";
 import { hazardLines } from "../words/swim-hazards.ts";
 import type { TableKit } from "../words/table-kit.ts";
@@ -7,7 +8,7 @@ import type { TableKit } from "../words/table-kit.ts";
 /** What the page to choose rigs by has of the guide; nothing in a guide without rules for it. */
 export function choosingData(library: Library, kit: TableKit): ChoosingData | undefined {
   const { choosing, rigs, species, lines, swims, tubs, guide } = library;
-  if (!choosing || rigs.length === 0) return undefined;
+  if (!choosing || !hasPage(library, "choose")) return undefined;
   return {
     rules: choosing,
     shelf: {

@@ -5,6 +5,7 @@ import rehypeSlug from "rehype-slug";
 import remarkRehype from "remark-rehype";
 import { unified } from "unified";
 import { sitePaths, termId } from "../model/addresses.ts";
+import { hasPage } from "../model/has-page.ts";
 import type { Library, MarkdownText, Prose } from "../model/library.ts";
 import { linkSchemes, parseLink } from "../model/links.ts";
 import { type Message, message, type Place } from "../model/message.ts";
@@ -113,24 +114,11 @@ export function pagesOf(library: Library): Pages {
   return pages;
 }
 
-/** Pages that only a guide has of which there is something to show. */
-const pagesOfSome: Readonly<Partial<Record<keyof typeof sitePaths, (library: Library) => boolean>>> = {
-  plans: ({ plans }) => plans.length > 0,
-  swims: ({ swims }) => swims.length > 0,
-  soundings: ({ swims }) => swims.length > 0,
-  choose: ({ choosing, rigs }) => choosing !== undefined && rigs.length > 0,
-  sessions: ({ sessions }) => sessions.some(({ isPublic }) => isPublic),
-  glossary: ({ glossary }) => glossary.length > 0,
-  troubles: ({ troubles }) => troubles.length > 0,
-  fish: ({ species }) => species.length > 0,
-  safety: ({ pages }) => pages.some(({ id }) => id === "safety"),
-};
-
 /** Pages whose address is the same in every guide, as far as this one has them. */
 function fixedPages(library: Library): readonly string[] {
   return (Object.keys(sitePaths) as (keyof typeof sitePaths)[]).flatMap((name) => {
     const path = sitePaths[name];
-    return typeof path === "string" && (pagesOfSome[name]?.(library) ?? true) ? [path] : [];
+    return typeof path === "string" && hasPage(library, name) ? [path] : [];
   });
 }
 

@@ -55,10 +55,25 @@ export function quantityAsked(options: Options, name: string, kind: QuantityKind
   if (text === undefined) return undefined;
   const read = parseQuantity(kind, String(text));
   if (read.ok) return read.value;
-  const like = /^\d+,\d/.test(String(text))
-    ? `${String(text).replace(",", ".")}, with a point for the comma`
-    : read.examples.join(" or ");
+  const like = meant(String(text), name, kind) ?? read.examples.join(" or ");
   throw new UsageError(`--${name} ${text} is not understood; write it like ${like}`);
+}
+
+/** Units that figures without one are likely meant in, by the option. */
+const likelyUnits: Readonly<Record<string, string>> = {
+  depth: "m",
+  rod: "m",
+  level: "cm",
+  span: "cm",
+  tip: "mm",
+  temp: "C",
+};
+
+/** What was likely meant by a figure with a decimal comma, or without its unit. */
+function meant(typed: string, option: string, kind: QuantityKind): string | undefined {
+  const number = typed.replace(/^(\d+),(?=\d)/, "$1.");
+  const found = [number, `${number} ${likelyUnits[option]}`].find((text) => parseQuantity(kind, text).ok);
+  return found && (number === typed ? found : `${found}, with a point for the comma`);
 }
 
 /** What the reader has in the box, in the metals of a tub where none is said; undefined where the option was not given. */

@@ -10,7 +10,7 @@ export function tipText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): s
   const { words, figures } = kit;
   const { float, conditions } = solved.rig;
   const loadG = depth.pullG + solved.hookAndBaitPullG;
-  const band = figures.tip(depth.tipUncertaintyMm);
+  const band = figures.tipBand(depth.tipUncertaintyMm);
   const sinkG = pullToSinkG(float, loadG, conditions);
   const lowest = depth.lineShot[0];
   return section(

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
+import { readMarkdown } from "../content/markdown-source.ts";
 import type { StartValues } from "../content/start/commented.ts";
 import { namesIn } from "./start-session.ts";
 
@@ -8,10 +9,8 @@ export function shelfStart(folder: string): StartValues {
   const rigs = join(folder, "rigs");
   const [file] = namesIn(rigs, ".md");
   if (file === undefined) return {};
-  const text = readFileSync(join(rigs, file), "utf8");
-  const told = (key: string) => new RegExp(`^${key}: *([\\w-]+) *$`, "m").exec(text)?.[1];
-  const float = told("float");
-  const hook = told("hook");
+  const { front } = readMarkdown(readFileSync(join(rigs, file), "utf8"), file);
+  const { float, hook } = (front.data ?? {}) as { readonly float?: unknown; readonly hook?: unknown };
   return {
     packs: `\n  - { rig: ${file.replace(/\.md$/, "")}, wanted: 5 }`,
     ...(float !== undefined && { floats: `\n  - { float: ${float}, count: 5, packet: 1 }` }),

@@ -21,6 +21,7 @@ import { TryPage } from "../../templates/pages/try.tsx";
 import type { Section, View } from "../../templates/pages/view.ts";
 import { withId } from "../core/lists.ts";
 import { printPaths, sitePaths } from "../model/addresses.ts";
+import { hasPage } from "../model/has-page.ts";
 import type { Lesson, LessonPlan, Library, Prose, RigEntry } from "../model/library.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import { filmScripts } from "./films.tsx";
@@ -136,11 +137,11 @@ const lessonPage = (lesson: Lesson, from: TextFrom, input: SiteInput): Page => (
 
 /** For those who teach; learners do not look for them. */
 function planPages(
-  { library: { plans }, kit: { words }, printables }: SiteInput,
+  { library, kit: { words }, printables }: SiteInput,
   from: TextFrom,
   list: MakeList,
 ): readonly Page[] {
-  if (plans.length === 0) return [];
+  if (!hasPage(library, "plans")) return [];
   const sheets = new Set(printables.flatMap(({ kind, path }) => (kind === "plan" ? [path] : [])));
   const isPrinted = ({ id }: LessonPlan) => sheets.has(`site/${printPaths.plan(id)}`);
   return [
@@ -149,7 +150,7 @@ function planPages(
       kind: undefined,
       kept: "once opened",
     },
-    ...plans.map((plan): Page => {
+    ...library.plans.map((plan): Page => {
       const title = words("plan.title", { lesson: plan.title });
       return {
         path: sitePaths.plan(plan.id),
@@ -164,8 +165,8 @@ function planPages(
 }
 
 /** Places to fish from, each with the rigs that suit it. */
-function swimPages({ swims }: SiteInput, list: MakeList): readonly Page[] {
-  if (swims.length === 0) return [];
+function swimPages({ library, swims }: SiteInput, list: MakeList): readonly Page[] {
+  if (!hasPage(library, "swims")) return [];
   const form: Page = {
     ...list("soundings", sitePaths.soundings, (view) => <SoundingsPage view={view} />),
     scripts: ["soundings.js"],
@@ -189,7 +190,7 @@ function swimPages({ swims }: SiteInput, list: MakeList): readonly Page[] {
 
 /** A form that says which rigs suit a water, in a guide that has rules for it. */
 function choosingPages(input: SiteInput, list: MakeList): readonly Page[] {
-  if (!input.choosing) return [];
+  if (!hasPage(input.library, "choose")) return [];
   return [
     {
       ...list("choose", sitePaths.choose, (view) => <ChoosePage view={view} />, "rigs"),
@@ -200,8 +201,8 @@ function choosingPages(input: SiteInput, list: MakeList): readonly Page[] {
 }
 
 /** For those who hold them: nobody is to find them by a search, and phones keep them once somebody has opened them. */
-function sessionPages({ sessions }: SiteInput, list: MakeList): readonly Page[] {
-  if (sessions.length === 0) return [];
+function sessionPages({ library, sessions }: SiteInput, list: MakeList): readonly Page[] {
+  if (!hasPage(library, "sessions")) return [];
   return [
     {
       ...list("sessions", sitePaths.sessions, (view) => <SessionListPage view={view} sessions={sessions} />),
@@ -254,7 +255,7 @@ const prosePage = (prose: Prose, from: TextFrom, input: SiteInput): Page => ({
 });
 
 /** Films to drive, and tackle, bait, fish, signs and words to look up; a page for each that there is any of. */
-function referencePages({ species, troubles, glossary }: Library, list: MakeList): readonly Page[] {
+function referencePages(library: Library, list: MakeList): readonly Page[] {
   const atTheBank: MakeList = (...page) => ({ ...list(...page), kept: "at the bank" });
   return [
     {
@@ -266,16 +267,18 @@ function referencePages({ species, troubles, glossary }: Library, list: MakeList
     atTheBank("shot", sitePaths.shot, (view) => <ShotPage view={view} />),
     atTheBank("knots", sitePaths.knots, (view) => <KnotsPage view={view} />),
     atTheBank("baits", sitePaths.baits, (view) => <BaitsPage view={view} />),
-    ...(species.length > 0 ? [atTheBank("fish", sitePaths.fish, (view) => <FishPage view={view} />)] : []),
-    ...(troubles.length > 0
+    ...(hasPage(library, "fish")
+      ? [atTheBank("fish", sitePaths.fish, (view) => <FishPage view={view} />)]
+      : []),
+    ...(hasPage(library, "troubles")
       ? [
           {
             ...atTheBank("troubles", sitePaths.troubles, (view) => <TroublesPage view={view} />),
-            ...(troubles.some(({ when }) => when) && { scripts: ["signs.js"] }),
+            ...(library.troubles.some(({ when }) => when) && { scripts: ["signs.js"] }),
           },
         ]
       : []),
-    ...(glossary.length > 0
+    ...(hasPage(library, "glossary")
       ? [atTheBank("glossary", sitePaths.glossary, (view) => <GlossaryPage view={view} />)]
       : []),
   ];

@@ -1,4 +1,4 @@
-import { toldTipMm } from "../core/float/tip.ts";
+import { toldBandMm, toldTipMm } from "../core/float/tip.ts";
 import type { LockGroups } from "../core/loading/loading.ts";
 import type { CountedShot, GroupedShot } from "../core/tackle/shot-groups.ts";
 import type { C, G, Ml, Mm, Ms, S, Share } from "../core/units.ts";
@@ -58,6 +58,8 @@ export interface Figures {
   lineSet(fromOverdepthMm: Mm, toOverdepthMm: Mm): string;
   /** Tip showing, to 5 mm: `15 mm`. */
   tip(mm: Mm): string;
+  /** How far a tip may stand from what is told of it, to either side; never nothing. */
+  tipBand(mm: Mm): string;
   /** A small length, to the millimetre: `12 mm`. */
   small(mm: Mm): string;
   /** A size by which things are known, such as a pellet's: `6 mm`, `0.24 in`. */
@@ -189,6 +191,7 @@ function figuresWith(
     hookSet: (from, to) => hookSet(from, to, stillPlaces, gaps),
     lineSet: (from, to) => hookSet(from, to, flowPlaces, gaps),
     tip: (mm) => own.small(toldTipMm(mm)),
+    tipBand: (mm) => own.small(toldBandMm(mm)),
     small: own.small,
     size: own.size,
     // Makers weigh shot and floats in grams, whatever a reader measures in.

@@ -54,7 +54,7 @@ function KeyFigures({ voice: { say, figures, rigTexts }, solved, depth }: DepthP
         <dt>{say("rig.tip-showing")}</dt>
         <dd>
           {figures.tip(depth.tipAsSetMm)}
-          <small>{say("rig.give-or-take", { band: figures.tip(depth.tipUncertaintyMm) })}</small>
+          <small>{say("rig.give-or-take", { band: figures.tipBand(depth.tipUncertaintyMm) })}</small>
         </dd>
       </div>
       <div>

@@ -1,4 +1,5 @@
 import { sitePaths } from "../../src/model/addresses.ts";
+import { hasPage } from "../../src/model/has-page.ts";
 import type { RigEntry } from "../../src/model/library.ts";
 import { CourseAtAGlance } from "./lessons.tsx";
 import { Picture } from "./picture.tsx";
@@ -73,10 +74,10 @@ function WaysIn({ view }: { view: View }) {
 /** What is asked for with a rod in the hand, near enough to be found without the foot of the page. */
 function AtTheBank({ view: { say, href, library } }: { view: View }) {
   const links: (readonly [string, string])[] = [
-    ...(library.troubles.length > 0 ? [[sitePaths.troubles, say("troubles.title")] as const] : []),
+    ...(hasPage(library, "troubles") ? [[sitePaths.troubles, say("troubles.title")] as const] : []),
     [sitePaths.knots, say("menu.knots")],
     [sitePaths.baits, say("menu.baits")],
-    ...(library.species.length > 0 ? [[sitePaths.fish, say("fish.title")] as const] : []),
+    ...(hasPage(library, "fish") ? [[sitePaths.fish, say("fish.title")] as const] : []),
     [sitePaths.printables, say("menu.printables")],
   ];
   return (

@@ -1,6 +1,6 @@
 import { movedPart } from "../../src/core/depth/setting.ts";
 import { first, withId } from "../../src/core/lists.ts";
-import type { Shot } from "../../src/core/tackle/shot.ts";
+import { heaviestFirst } from "../../src/core/loading/loading.ts";
 import type { Child } from "../../src/markup/jsx-runtime.ts";
 import { sitePaths } from "../../src/model/addresses.ts";
 import type { RigEntry } from "../../src/model/library.ts";
@@ -74,8 +74,6 @@ export function WhatYouNeed({ view, entry, solved }: NeedProps) {
     </section>
   );
 }
-
-const heaviestFirst = <S extends Shot>(shot: readonly S[]) => shot.toSorted((a, b) => b.massG - a.massG);
 
 /** How long the whip and its line are, for a rig without a reel. */
 function whipRow({ say, figures }: View, { rig, depths }: SolvedRig): [string, string][] {

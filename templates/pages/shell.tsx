@@ -1,5 +1,6 @@
 import type { Child } from "../../src/markup/jsx-runtime.ts";
 import { sitePaths } from "../../src/model/addresses.ts";
+import { hasPage } from "../../src/model/has-page.ts";
 import { hasSafety, type Section, sections, type View } from "./view.ts";
 
 /** Only our own files, nothing inline: a page cannot be made to run or fetch anything else. */
@@ -175,14 +176,14 @@ function PagesAndAddress({ view }: { view: View }) {
     [sitePaths.home, say("menu.home")],
     ...(library.lessons.length > 0 ? [[sitePaths.lessons, say("menu.lessons")] as const] : []),
     [sitePaths.rigs, say("menu.rigs")],
-    ...(library.swims.length > 0 ? [[sitePaths.swims, say("swims.title")] as const] : []),
+    ...(hasPage(library, "swims") ? [[sitePaths.swims, say("swims.title")] as const] : []),
     [sitePaths.floats, say("menu.floats")],
     [sitePaths.shot, say("menu.shot")],
     [sitePaths.knots, say("menu.knots")],
     [sitePaths.baits, say("menu.baits")],
-    ...(library.species.length > 0 ? [[sitePaths.fish, say("fish.title")] as const] : []),
-    ...(library.troubles.length > 0 ? [[sitePaths.troubles, say("troubles.title")] as const] : []),
-    ...(library.glossary.length > 0 ? [[sitePaths.glossary, say("glossary.title")] as const] : []),
+    ...(hasPage(library, "fish") ? [[sitePaths.fish, say("fish.title")] as const] : []),
+    ...(hasPage(library, "troubles") ? [[sitePaths.troubles, say("troubles.title")] as const] : []),
+    ...(hasPage(library, "glossary") ? [[sitePaths.glossary, say("glossary.title")] as const] : []),
     ...library.pages.map((page) => [sitePaths.page(page.id), page.title] as const),
     [sitePaths.tryIt, say("try.title")],
     [sitePaths.printables, say("menu.printables")],

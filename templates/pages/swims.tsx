@@ -1,10 +1,8 @@
 import { printPaths, sitePaths } from "../../src/model/addresses.ts";
+import { hasPage } from "../../src/model/has-page.ts";
 import type { SwimEntry, SwimText } from "../../src/model/swim.ts";
 import { PageHead } from "./page-head.tsx";
 import { printableAt, type View } from "./view.ts";
-
-/** Whether there is a page to choose rigs by. */
-const canChoose = ({ choosing, rigs }: View["library"]) => choosing !== undefined && rigs.length > 0;
 
 /** The swims of a guide. */
 export function SwimListPage({ view }: { view: View }) {
@@ -15,7 +13,7 @@ export function SwimListPage({ view }: { view: View }) {
       <p>
         <a href={href(sitePaths.soundings)}>{say("soundings.title")}</a>
       </p>
-      {canChoose(library) && (
+      {hasPage(library, "choose") && (
         <p>
           <a href={href(sitePaths.choose)}>{say("choose.title")}</a>
         </p>
@@ -51,7 +49,7 @@ export function SwimPage({ view, swim, body }: SwimPageProps) {
           <a href={href(sheet.path)}>{say("swims.to-print")}</a>
         </p>
       )}
-      {canChoose(library) && spot && (
+      {hasPage(library, "choose") && spot && (
         <p>
           <a href={`${href(sitePaths.choose)}?place=${encodeURIComponent(`${swim.id}|${spot.title}`)}`}>
             {say("choose.for-swim")}

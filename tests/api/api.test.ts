@@ -48,6 +48,7 @@ describe("the package, as other programs import it", () => {
     expect(() => draw(solved, "plain", { depthMm: "1 m" as never })).toThrow(
       'depthMm is "1 m"; give millimetres above 0 as a number',
     );
+    expect(() => draw(solved, "plain", { depthMm: Number.NaN })).toThrow("depthMm is NaN; give");
   });
 
   it("builds a part, and writes it whole over what it wrote before and over nothing else", async () => {

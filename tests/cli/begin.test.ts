@@ -186,6 +186,17 @@ describe("new", () => {
     expect(shelf.packs).toEqual([{ rig: "our-first-rig", wanted: 5 }]);
     expect(rig).toContain(`float: ${shelf.floats[0].float}\n`);
     expect(rig).toContain(`hook: ${shelf.hooks[0].size}\n`);
+    // However its front matter is written.
+    writeFileSync(
+      join(folder, "rigs/a-rig.md"),
+      '---\n{ title: A rig, "float": "stick", # ours\n  hook: 14 }\n---\n\nfloat: wrong\n',
+    );
+    expect((await cli("new", "shelf", "shed", "--content", folder)).code).toBe(0);
+    expect(parse(readFileSync(join(folder, "shelves/shed.yaml"), "utf8"))).toMatchObject({
+      packs: [{ rig: "a-rig" }],
+      floats: [{ float: "stick" }],
+      hooks: [{ size: 14 }],
+    });
   });
 
   it("writes a file of its kind into the content folder, and never over another", async () => {

@@ -71,7 +71,10 @@ describe("the sheet of a rig", () => {
   it.each([
     [["--depth", "-1m"], "--depth -1m must be more than nothing"],
     [["--depth", "0m"], "--depth 0m must be more than nothing"],
-    [["--depth", "1.8"], "--depth 1.8 is not understood; write it like 30 cm"],
+    [["--depth", "1.8"], "--depth 1.8 is not understood; write it like 1.8 m\n"],
+    [["--depth", "1,5"], "--depth 1,5 is not understood; write it like 1.5 m, with a point for the comma"],
+    [["--depth", "1,5 m"], "write it like 1.5 m, with a point for the comma"],
+    [["--depth", "deep"], "--depth deep is not understood; write it like 30 cm"],
     [["--depth", "NaN"], "is not understood"],
     [["--tip", "0mm"], "--tip 0mm must be more than nothing"],
     [["--temp", "41C"], "--temp 41C is not water to fish in"],

@@ -101,6 +101,8 @@ describe("figures in the units of the guide", () => {
   it("rounds the tip to 5 mm and no finer", () => {
     expect(both.tip(12.4)).toBe("10 mm");
     expect(both.tip(12.6)).toBe("15 mm");
+    // No tip is told to the millimetre, so none is sure to nothing.
+    expect([0, 2.4, 7, 8].map((mm) => both.tipBand(mm))).toEqual(["5 mm", "5 mm", "5 mm", "10 mm"]);
   });
 
   it("states a weight as finely as a scale or a rule does", () => {

@@ -56,19 +56,36 @@ export function copiedRig(text: string, from: string, id: string, isThere: (url:
     .replace(/(\{[^}\n]*\brigs?=)("[^"]*"|[\w-]+)/g, (_, before: string, names: string) => {
       const renamed = names.replace(new RegExp(`(?<![\\w-])${from}(?![\\w-])`, "g"), id);
       return `${before}${renamed}`;
-    })
-    .split(/\n{2,}/)
-    .map((part) => withoutLessons(part, isThere))
-    .filter((part) => part !== "")
-    .join("\n\n")
-    .replace(links, (link, words: string, url: string) => (isThere(url) ? link : words));
-  return atFirstDepth(own, id);
+    });
+  const [, front = "", body = ""] = /^(---\n.*?\n---\n+)?(.*)$/s.exec(own) ?? [];
+  const parts = body.split(/\n{2,}/).map((part) => withoutLessons(part, isThere));
+  const there = `${front}${parts.filter((part) => part !== "").join("\n\n")}`.replace(
+    links,
+    (link, words: string, url: string) => (isThere(url) ? link : words),
+  );
+  return atFirstDepth(there, id);
 }
 
 const links = /\[([^\]]+)\]\(([^)\s]+)\)/g;
 
-/** A part of a text without its sentences that send readers to lessons which are not there. */
+/** What starts an entry of a list. */
+const entryMark = /^\s*(?:[-*+]|\d+[.)])\s+/;
+
+/**
+ * A part of a text without its sentences that send readers to lessons which are not there; of a list without the entries that say
+ * nothing else.
+ */
 function withoutLessons(part: string, isThere: (url: string) => boolean): string {
+  if (!entryMark.test(part)) return withoutSentences(part, isThere);
+  const entries = part.split(/\n(?=\s*(?:[-*+]|\d+[.)])\s)/).map((entry) => {
+    const [mark = ""] = entryMark.exec(entry) ?? [];
+    const said = withoutSentences(entry.slice(mark.length), isThere);
+    return said === "" ? "" : `${mark}${said}`;
+  });
+  return entries.filter((entry) => entry !== "").join("\n");
+}
+
+function withoutSentences(part: string, isThere: (url: string) => boolean): string {
   const sentences = part.split(/(?<=[.!?]\s)/);
   const stay = sentences.filter((sentence) =>
     [...sentence.matchAll(links)].every(([, , url = ""]) => !url.includes("lessons/") || isThere(url)),

@@ -11,6 +11,11 @@ export function toldTipMm(showingMm: Mm): Mm {
   return Math.round(showingMm / tipStepMm) * tipStepMm;
 }
 
+/** Half a band about a tip as it is told [mm]: to the same step, and never none. */
+export function toldBandMm(bandMm: Mm): Mm {
+  return Math.max(toldTipMm(bandMm), tipStepMm);
+}
+
 /**
  * Tip above the water at a load.
  *

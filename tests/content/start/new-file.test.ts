@@ -135,6 +135,14 @@ describe("a copied rig", () => {
     expect(copiedRig(told, "old", "our-new", () => true)).toContain("Follow [one](../lessons/one.html) at");
   });
 
+  it("keeps what else a list with a link to such a lesson says, and all of its own front matter", () => {
+    const told =
+      "---\ntitle: Old\nuse-when:\n  - Windy. See [one](../lessons/one.html).\n\nnot-when: []\n---\n\n- Cast. See [one](../lessons/one.html).\n- See [two](../lessons/two.html).\n- Wait.\n\n1. Go.\n2. Read [one](../lessons/one.html).\n";
+    expect(copiedRig(told, "old", "our-new", () => false)).toMatch(
+      /use-when:\n {2}- Windy\. See one\.\n\nnot-when: \[\]\n---\n\n- Cast\.\n- Wait\.\n\n1\. Go\.\n?$/,
+    );
+  });
+
   it("has its figures at its own first depth, and says which depths its text still names", () => {
     const told = `---\ntitle: Old\npurpose: For 3 m of water.\ndepths: [1 m, 1.2 m]\nuse-when:\n  - It is 2 m deep.\n---\n\nAt 1.2 m it is :figure[]{rig=old depth="1.2 m" of=tip}, and 1.2 m of line. At 1.2 m or 11.2 m others differ.\n\n::rig-drawing{rig=old depth="1.2 m"}\n`;
     const copied = copiedRig(told, "old", "our-new", () => true);
