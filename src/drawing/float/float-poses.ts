@@ -7,8 +7,8 @@ import type { Rig } from "../../model/rig.ts";
 import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
 import type { DrawingKit } from "../kit.ts";
+import type { Verdict } from "../verdict.ts";
 import { liftBite, lyingShot } from "./lift-bite.ts";
-import type { Verdict } from "./verdict.ts";
 
 /** How a float stands or moves, and what the line below it does. */
 export interface FloatPose {

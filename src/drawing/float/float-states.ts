@@ -12,6 +12,7 @@ import { parts } from "../parts/parts.ts";
 import { spoken } from "../spoken.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotated, rotatedPoint } from "../transform.ts";
+import { verdictMark, verdictMm } from "../verdict.ts";
 import { floatLook, rubberHeightsMm } from "./float-parts.ts";
 import {
   type FloatPicture,
@@ -24,7 +25,6 @@ import {
 import { rubbersOn } from "./rubbers-on.ts";
 import { curve, lineAndEnd } from "./state-line.ts";
 import { tipInset, tipInsetMm } from "./tip-inset.ts";
-import { verdictMark, verdictMm } from "./verdict.ts";
 
 interface StateOptions {
   readonly textMm: number;

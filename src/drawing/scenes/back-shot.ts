@@ -5,6 +5,7 @@ import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
+import { verdictMark } from "../verdict.ts";
 import { angler, hipsShare } from "./angler.ts";
 import { bankAbove, bankAndWater } from "./ground.ts";
 import { pointAlong } from "./path.ts";
@@ -84,6 +85,7 @@ export function drawBackShot(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
       ...smallFloat(rig, foot, mm(11)),
       ...rigEnd(foot, at(82, 45)),
       text(at(56, 6), words("drawing.scenes.back-shot.say.wind"), textMm, { ink: "soft", anchor: "end" }),
+      ...verdictMark(step === "without" ? "wrong" : "right", at(94, 6), mm(4)),
       ...arrow(at(58, 4.6), at(76, 4.6), { ink: "ink", widthMm: 0.6 }, 2.4),
     ],
     values,

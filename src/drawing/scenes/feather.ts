@@ -22,6 +22,7 @@ import { parts } from "../parts/parts.ts";
 import { smooth } from "../smooth.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotated } from "../transform.ts";
+import { verdictMark } from "../verdict.ts";
 import { angler, hipsShare } from "./angler.ts";
 import { bankAbove, bankAndWater } from "./ground.ts";
 import { pointAlong } from "./path.ts";
@@ -75,6 +76,7 @@ export function drawFeather(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
       line(step, [curveTo(at(52, 31), at(60, 31.4), dips), ["L", standing.xMm, standing.yMm]]),
       ...smallFloat(rig, standing, mm(9)),
       ...below,
+      ...verdictMark(step === "heap" ? "wrong" : "right", at(94, 8), mm(4)),
       label(step, at(70, 22)),
     ];
   };

@@ -18,6 +18,7 @@ import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item } from "../model.ts";
 import { smooth } from "../smooth.ts";
 import { strandStrokes } from "../strands.ts";
+import { verdictMark } from "../verdict.ts";
 import { sceneTextMm } from "./scene-text.ts";
 import { hundredths, stepPictures } from "./step-pictures.ts";
 
@@ -117,7 +118,11 @@ export function drawFillTheReel(box: Box, kit: DrawingKit): Drawing[] {
     level: () => [
       ...([10, 44, 78] as const).flatMap((x, i) => {
         const key = (["little", "right", "much"] as const)[i]!;
-        return [...spool(x, 20, 12, levels[key]), label(key, at(x + 6, 41))];
+        return [
+          ...spool(x, 20, 12, levels[key]),
+          ...verdictMark(key === "right" ? "right" : "wrong", at(x + 6, 20), mm(3.6)),
+          label(key, at(x + 6, 41)),
+        ];
       }),
       // Line that rubs on the rim, line that lifts clear of it, loops that fall off.
       pathFrom(at(22, 14), [curveTo(at(23, 9), at(25, 7), at(34, 5))], mainLine),

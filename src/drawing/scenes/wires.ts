@@ -2,6 +2,7 @@ import type { WordKeyIn } from "../../words/words.ts";
 import { arrow, bold, type Point, polygon, polyline, text, thin } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item, PathStep } from "../model.ts";
+import { verdictMark } from "../verdict.ts";
 import { angler, hipsShare } from "./angler.ts";
 import { bankAbove, bankAndWater } from "./ground.ts";
 import { rod } from "./rod.ts";
@@ -48,6 +49,7 @@ export function drawWires(box: Box, kit: DrawingKit): Drawing {
       // Carried flat.
       ...rod(at(25, 36.2), at(44.4, 35.5)),
       ...angler({ hips: at(32, standing), heightMm: mm(tall), hands: at(36, 35.8), sits: false }),
+      ...verdictMark("right", at(40, 29), mm(3.4)),
       label("flat", at(23.6, 57), "middle"),
       ...shortened(grid),
       ...rod(at(72, 38.5), at(98.5, 36), { reel: true }),

@@ -1,5 +1,5 @@
-import { arrow, circle, curveTo, type Point, pathFrom, point, polyline, thin, thinSoft } from "../items.ts";
-import type { Item, Stroke } from "../model.ts";
+import { arrow, circle, curveTo, type Point, pathFrom, point, polyline, thin, thinSoft } from "./items.ts";
+import type { Item, Stroke } from "./model.ts";
 
 /** What a state of the float asks for: nothing, to be put right, or a strike. */
 export type Verdict = "right" | "wrong" | "strike";
@@ -9,18 +9,20 @@ export const verdictMm = 3;
 
 const strong: Stroke = { ink: "accent", widthMm: 1, cap: "round" };
 
-/** A tick or a cross in a ring, or a rod that is lifted. */
-export function verdictMark(verdict: Verdict, at: Point): Item[] {
-  const on = (x: number, y: number) => point(at.xMm + x, at.yMm + y);
+/** A tick or a cross in a ring, or a rod that is lifted; it reaches so far from its middle. */
+export function verdictMark(verdict: Verdict, at: Point, reachMm = verdictMm): Item[] {
+  const share = reachMm / verdictMm;
+  const on = (x: number, y: number) => point(at.xMm + share * x, at.yMm + share * y);
+  const radiusMm = share * (verdictMm - 0.2);
   switch (verdict) {
     case "right":
       return [
-        circle(at, verdictMm - 0.2, { fill: "paper", stroke: thin }),
+        circle(at, radiusMm, { fill: "paper", stroke: thin }),
         polyline([on(-1.4, 0.1), on(-0.4, 1.3), on(1.5, -1.3)], { ...strong, ink: "ink" }),
       ];
     case "wrong":
       return [
-        circle(at, verdictMm - 0.2, { fill: "paper", stroke: { ...thin, ink: "accent" } }),
+        circle(at, radiusMm, { fill: "paper", stroke: { ...thin, ink: "accent" } }),
         polyline([on(-1.3, -1.3), on(1.3, 1.3)], strong),
         polyline([on(-1.3, 1.3), on(1.3, -1.3)], strong),
       ];
