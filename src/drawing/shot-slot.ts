@@ -1,4 +1,4 @@
-import { last, paired } from "../core/lists.ts";
+import { entry, last, paired } from "../core/lists.ts";
 import { ballDiameterMm, type Shot } from "../core/tackle/shot.ts";
 import type { Mm } from "../core/units.ts";
 import { point, polyline, text, thin, thinMm } from "./items.ts";
@@ -47,41 +47,73 @@ export function drawShotSlot(
   const widestMm = Math.max(...shot.map(({ diameterMm }) => diameterMm)) * (1 + beyond);
   const narrowestMm = Math.min(...shot.map(({ diameterMm }) => diameterMm)) * (1 - beyond);
   const at = (diameterMm: Mm) => ((widestMm - diameterMm) / (widestMm - narrowestMm)) * lengthMm;
-  const edge = (xMm: Mm) => (widestMm - narrowestMm) * (xMm / lengthMm);
+  const names = placeNames(
+    shot.map(({ size, diameterMm }) => ({ atMm: at(diameterMm), sizeMm: measure(size, textMm, "regular") })),
+    lengthMm,
+  );
+  const rowMm = textMm * rowLeading;
+  const headMm = names.some(({ above }) => above) ? rowMm + toNamesMm : 0;
+  const footMm = headMm + widestMm;
+  const edge = (xMm: Mm) => headMm + (widestMm - narrowestMm) * (xMm / lengthMm);
   // The slot is what is white between the lines.
   const out = thinMm / 2;
   const items: Item[] = [
-    polyline([point(0, -out), point(lengthMm, edge(lengthMm) - out)], thin),
-    polyline([point(0, widestMm + out), point(lengthMm, widestMm + out)], thin),
+    polyline([point(0, headMm - out), point(lengthMm, edge(lengthMm) - out)], thin),
+    polyline([point(0, footMm + out), point(lengthMm, footMm + out)], thin),
   ];
-  const wanted = shot.map(({ size, diameterMm }) => ({
-    atMm: at(diameterMm),
-    sizeMm: measure(size, textMm, "regular"),
-  }));
-  const beside = (gapMm: Mm) => placeInOrder(wanted, 0, lengthMm, gapMm);
-  const aside = beside(namesApartMm.wished) ?? beside(namesApartMm.least);
-  const places = aside?.map((xMm) => ({ xMm, row: 0 })) ?? inRows(wanted);
-  for (const [{ size, diameterMm }, { xMm, row }] of paired(shot, places)) {
+  for (const [{ size, diameterMm }, { xMm, row, above }] of paired(shot, names)) {
     const markMm = at(diameterMm);
-    const below = widestMm + thinMm;
-    const nameTopMm = below + toNamesMm + row * textMm * rowLeading;
+    const upper = point(markMm, edge(markMm));
+    const lower = point(markMm, footMm + thinMm);
+    const nameTopMm = lower.yMm + toNamesMm + row * rowMm;
     items.push(
-      polyline([point(markMm, edge(markMm)), point(markMm, below), point(xMm, nameTopMm)], thin),
-      text(point(xMm, nameTopMm + 0.85 * textMm), size, textMm, { anchor: "middle" }),
+      polyline(above ? [lower, upper, point(xMm, rowMm)] : [upper, lower, point(xMm, nameTopMm)], thin),
+      text(point(xMm, 0.85 * textMm + (above ? 0 : nameTopMm)), size, textMm, { anchor: "middle" }),
     );
   }
-  const rows = 1 + Math.max(...places.map(({ row }) => row));
-  return { items, heightMm: widestMm + thinMm + toNamesMm + (rows + 0.1) * textMm * rowLeading };
+  const rows = 1 + Math.max(...names.map(({ row }) => row));
+  return { items, heightMm: footMm + thinMm + toNamesMm + rows * rowMm + 0.1 * textMm };
 }
 
-/** More names than one row has room for stand below their marks, each in the first row where it has room. */
-function inRows(wanted: readonly WantedLabel[]): readonly { readonly xMm: Mm; readonly row: number }[] {
+/** Where a name stands: its middle, and its row below the slot, or that it stands above it. */
+interface PlacedName {
+  readonly xMm: Mm;
+  readonly row: number;
+  readonly above: boolean;
+}
+
+/** Names in one row below the slot; where one would then stand nearer to the mark of another, every second one above it. */
+function placeNames(wanted: readonly WantedLabel[], lengthMm: Mm): readonly PlacedName[] {
+  const second = (which: 0 | 1) => wanted.filter((_, i) => i % 2 === which);
+  const below = inOneRow(wanted, lengthMm)?.map((xMm) => ({ xMm, row: 0, above: false }));
+  if (below) return below;
+  const [odd, even] = [inOneRow(second(0), lengthMm), inOneRow(second(1), lengthMm)];
+  if (!odd || !even) return inRows(wanted);
+  return wanted.map((_, i) => ({
+    xMm: entry(i % 2 === 0 ? odd : even, Math.floor(i / 2)),
+    row: 0,
+    above: i % 2 === 1,
+  }));
+}
+
+/** Middles of names side by side, each nearer to its own mark than to any other that has its name in this row. */
+function inOneRow(wanted: readonly WantedLabel[], lengthMm: Mm): readonly Mm[] | undefined {
+  const marks = wanted.map(({ atMm }) => atMm);
+  const isBesideItsOwn = (xMm: Mm, own: Mm) =>
+    marks.every((mark) => Math.abs(xMm - own) <= Math.abs(xMm - mark));
+  return [namesApartMm.wished, namesApartMm.least]
+    .map((gapMm) => placeInOrder(wanted, 0, lengthMm, gapMm))
+    .find((places) => places && paired(places, marks).every(([xMm, own]) => isBesideItsOwn(xMm, own)));
+}
+
+/** More names than one row on either side has room for stand below their marks, each in the first row where it has room. */
+function inRows(wanted: readonly WantedLabel[]): readonly PlacedName[] {
   const ends: Mm[] = [];
   return wanted.map(({ atMm, sizeMm }) => {
     const free = ends.findIndex((endMm) => endMm + namesApartMm.least <= atMm - sizeMm / 2);
     const row = free < 0 ? ends.length : free;
     ends[row] = atMm + sizeMm / 2;
-    return { xMm: atMm, row };
+    return { xMm: atMm, row, above: false };
   });
 }
 

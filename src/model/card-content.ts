@@ -65,6 +65,8 @@ export interface CardContent {
   readonly shotSizes: number;
   /** Where the places of shot are measured from. */
   readonly placesFrom: string;
+  /** What the ruler beside a drawing out of scale is for. */
+  readonly ruler: string;
   /** How the float is held and from where it is measured, and how ranges of shot are spaced. */
   readonly madeUp: readonly string[];
   /** What the float says of its depth: too shallow, right, too deep. */
@@ -127,9 +129,10 @@ export const mustParts = [
 
 /** What somebody needs who is alone at the water: cards to read have it in smaller type rather than not at all. */
 export const adviceParts = [
-  "made-up",
-  "depth-between",
   "set-depth",
+  "made-up",
+  "ruler",
+  "depth-between",
   "every-depth",
   "tip-says",
   "feed",
@@ -137,9 +140,10 @@ export const adviceParts = [
 
 /** What a card takes besides where it fits, the most needed first. All that a format takes, each larger one takes too. */
 const furtherParts = [
-  "made-up",
-  "depth-between",
   "set-depth",
+  "made-up",
+  "ruler",
+  "depth-between",
   "every-depth",
   "tip-says",
   "feed",

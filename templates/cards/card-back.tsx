@@ -105,6 +105,7 @@ function said({ card, choice: { parts }, tackle }: SaidProps): Said[] {
       sentences: [
         ...tip,
         card.placesFrom,
+        ...(parts.has("ruler") ? [card.ruler] : []),
         ...(parts.has("made-up") ? card.madeUp : []),
         ...(parts.has("other-depth") ? one(card.otherDepth) : []),
         ...(parts.has("depth-between") ? one(card.depthBetween) : []),

@@ -75,66 +75,48 @@ function rulerAlong(heightMm: number, { cardUnits, unitMm }: Ruler) {
   return { topMm, endMm: endMm + unitRoomMm.below, unitAtMm: endMm + 0.9 * sizeMm };
 }
 
-const asArtifact = (items: readonly Item[]): Item => ({
-  kind: "group",
-  xMm: 0,
-  yMm: 0,
-  artifact: true,
-  items,
-});
-
-/** The ruler's ticks, 0 at its head, and its unit. */
-export function rulerTicks(heightMm: number, { whiteMm }: CardEdge, scale: Ruler): Item[] {
+/** The ruler's ticks, 0 at its head, its figures and its unit, and the line that parts these from the words beside them. */
+export function ruler(heightMm: number, edge: CardEdge, scale: Ruler): Item[] {
   const { unit, unitMm, parts, cardUnits } = scale;
-  const { topMm: top, unitAtMm: yMm } = rulerAlong(heightMm, scale);
-  const steps = Array.from({ length: cardUnits * parts + 1 }, (_, part): PathStep[] => {
-    const yMm = top + (part * unitMm) / parts;
+  const { whiteMm } = edge;
+  const { topMm, endMm, unitAtMm } = rulerAlong(heightMm, scale);
+  const ticks = Array.from({ length: cardUnits * parts + 1 }, (_, part): PathStep[] => {
+    const yMm = topMm + (part * unitMm) / parts;
     const tick = part % parts === 0 ? tickMm.ten : (2 * part) % parts === 0 ? tickMm.five : tickMm.one;
     return [
       ["M", whiteMm, yMm],
       ["L", whiteMm + tick, yMm],
     ];
   }).flat();
+  const bodyMm = rulerBodyMm(edge);
+  const line: PathStep[] = [
+    ["M", bodyMm, topMm],
+    ["L", bodyMm, endMm],
+  ];
   const sizeMm = figurePt * mmPerPoint;
-  const named: Item = { ...plainText, xMm: whiteMm + unitInMm, yMm, text: unit, sizeMm };
-  return [asArtifact([{ kind: "path", steps, stroke: rulerStroke }, named])];
+  const xMm = whiteMm + tickMm.ten + 0.3;
+  const figures = Array.from({ length: cardUnits - 1 }, (_, at): Item => {
+    const yMm = topMm + (at + 1) * unitMm + 0.35 * sizeMm;
+    return { ...plainText, xMm, yMm, text: String(at + 1), sizeMm };
+  });
+  const stroke = rulerStroke;
+  return [
+    {
+      kind: "group",
+      xMm: 0,
+      yMm: 0,
+      artifact: true,
+      items: [
+        { kind: "path", steps: ticks, stroke },
+        { kind: "path", steps: line, stroke },
+        ...figures,
+        { ...plainText, xMm: whiteMm + unitInMm, yMm: unitAtMm, text: unit, sizeMm },
+      ],
+    },
+  ];
 }
 
 const plainText = { kind: "text", face: "regular", ink: "ink", anchor: "start" } as const;
-
-/** A stretch of a card's height [mm from its head]. */
-interface Stretch {
-  readonly fromMm: number;
-  readonly toMm: number;
-}
-
-/**
- * The ruler's figures beside a stretch of the card, and the line that parts them from the words there. Beside the one figure to
- * remember there are none: the 5 of a ruler before the setting `74 cm` reads `574 cm`, and the line is taken for a 1.
- */
-export function rulerFigures(heightMm: number, edge: CardEdge, scale: Ruler, beside: Stretch): Item[] {
-  const { unitMm, cardUnits } = scale;
-  const { topMm: top, endMm } = rulerAlong(heightMm, scale);
-  const fromMm = Math.max(top, beside.fromMm);
-  const toMm = Math.min(endMm, beside.toMm);
-  const sizeMm = figurePt * mmPerPoint;
-  const xMm = edge.whiteMm + tickMm.ten + 0.3;
-  const bodyMm = rulerBodyMm(edge);
-  const line: PathStep[] = [
-    ["M", bodyMm, fromMm],
-    ["L", bodyMm, toMm],
-  ];
-  const figures = Array.from({ length: cardUnits - 1 }, (_, at) => ({
-    unit: at + 1,
-    yMm: top + (at + 1) * unitMm,
-  }))
-    .filter(({ yMm }) => yMm - sizeMm / 2 >= fromMm && yMm + sizeMm / 2 <= toMm)
-    .map(
-      ({ unit, yMm }): Item => ({ ...plainText, xMm, yMm: yMm + 0.35 * sizeMm, text: String(unit), sizeMm }),
-    );
-  if (figures.length === 0) return [];
-  return [asArtifact([{ kind: "path", steps: line, stroke: rulerStroke }, ...figures])];
-}
 
 /** What a card's edge tells of it: the kind of water by shape, the level by bars. */
 interface CardTab {

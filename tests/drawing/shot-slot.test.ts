@@ -54,16 +54,40 @@ test("no name runs into another, and all stand within its height", () => {
   }
 });
 
-test("no line to a name leads into another name", () => {
-  for (const [i, { xMm, yMm, text }] of names.entries()) {
-    const halfMm = 0.75 * text.length;
-    for (const [k, { steps }] of marks.entries()) {
-      if (k === i) continue;
-      for (const [, atMm, downMm] of steps as unknown as [string, number, number][])
-        if (downMm > yMm - 3)
-          expect(Math.abs(atMm - xMm), `${names[k]!.text}, ${text}`).toBeGreaterThan(halfMm);
+/** Whether a stretch of line enters a box, looked at in steps finer than any sign. */
+function enters(
+  from: readonly number[],
+  to: readonly number[],
+  box: { x: number; y: number; w: number; h: number },
+) {
+  return Array.from({ length: 101 }, (_, i) => i / 100).some((share) => {
+    const [x, y] = [0, 1].map((k) => from[k]! + share * (to[k]! - from[k]!)) as [number, number];
+    return x > box.x && x < box.x + box.w && y > box.y && y < box.y + box.h;
+  });
+}
+
+test.each([
+  ["a page's width", 170],
+  ["a card's", 115],
+])("no line leads into a name, and none has one below it that is another's, %s", (_, slotMm) => {
+  const slot = drawShotSlot(shot, { lengthMm: slotMm, textMm: 4.2, measure: (text) => 2.2 * text.length });
+  const lines = slot.items.filter((item): item is PathItem => item.kind === "path");
+  const named = slot.items.filter((item): item is TextItem => item.kind === "text");
+  expect(named).toHaveLength(shot.length);
+  const ofMark = lines.slice(2);
+  for (const [i, { xMm, yMm, text }] of named.entries()) {
+    const box = { x: xMm - 1.1 * text.length, w: 2.2 * text.length, y: yMm - 0.7 * 4.2, h: 0.7 * 4.2 };
+    for (const { steps } of lines) {
+      const points = steps.map(([, x, y]) => [x!, y!]);
+      for (const [k, to] of points.slice(1).entries()) expect(enters(points[k]!, to, box), text).toBe(false);
     }
+    // Names of one row; the last stretch of a mark's line goes to its name.
+    const row = named.flatMap((other, k) => (other.yMm === yMm ? [ends(ofMark[k]!).x1] : []));
+    const own = Math.abs(xMm - ends(ofMark[i]!).x1);
+    expect(own, text).toBeLessThanOrEqual(Math.min(...row.map((mark) => Math.abs(xMm - mark))) + 1e-9);
   }
+  expect(Math.max(...named.map(({ yMm }) => yMm))).toBeLessThan(slot.heightMm);
+  expect(Math.min(...named.map(({ yMm }) => yMm))).toBeGreaterThan(0.7 * 4.2);
 });
 
 test("names the sizes that no printed gauge tells apart", () => {

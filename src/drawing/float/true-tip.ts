@@ -63,6 +63,12 @@ export function drawTrueTip(float: Float, showingMm: Mm, textMm: number, scale: 
 /** From the surface to the baseline of the scale's unit, which stands below its 0 [mm]. */
 const unitBelowMm = (textMm: Mm): Mm => 1.1 * textMm;
 
+/**
+ * Between the figure of the tip and another, at the least [mm]: as much whatever the size of the type, so that a larger card has
+ * no fewer figures. Digits of 20 pt, 0.7 of their size high, have room in it.
+ */
+const figuresApartMm = 5;
+
 /** Of a tick: less than that over one counts as on it. */
 const onTick = 0.01;
 
@@ -80,7 +86,7 @@ function scaleAt(
     tick === told ||
     tick === 0 ||
     (tick % ticksAFigure === 0 &&
-      Math.abs(told - tick) * tickMm >= textMm &&
+      Math.abs(told - tick) * tickMm >= figuresApartMm &&
       tick * tickMm + textMm / 2 <= roomMm + aboveMm);
   const items: Item[] = [polyline([point(x, surfaceMm), point(x, surfaceMm - ticks * tickMm)], scaleLine)];
   for (let tick = 0; tick <= ticks; tick += 1) {

@@ -23,10 +23,10 @@ export interface RigLabel {
 export type LabelChoice = "full" | "distances" | "none";
 
 /**
- * What labels may give up where room is short: nothing; what can be read elsewhere, and labels of their own for neighbouring
- * shot of one size; or such for unlike ones too.
+ * What labels may give up where room is short: nothing; what can be read elsewhere; labels of their own for neighbouring
+ * shot of one size, too; or such for unlike ones.
  */
-export type SharedLabels = "none" | "alike" | "any";
+export type SharedLabels = "none" | "brief" | "alike" | "any";
 
 /** A shot this close above the loop needs no second label for the loop. */
 const atLoopMm = 20;
@@ -141,7 +141,7 @@ function distanceFirst(distance: string, what: string): Run[] {
 
 /**
  * The same labels with less to say: first those that can be spared, by rank, then brief ones, from the hook up, then
- * neighbouring shot under one label: those of one size before unlike ones.
+ * neighbouring shot under one label: all of one size before two that are unlike.
  * Undefined where nothing is left to give up.
  */
 export function fewerLabels(
@@ -155,27 +155,41 @@ export function fewerLabels(
   if (worst > 0) return labels.filter((label) => label.rank !== worst);
   const wordy = labels.findIndex(({ brief }) => brief !== undefined);
   if (wordy >= 0) return labels.map((label, at) => (at === wordy ? inBrief(label) : label));
-  const pair =
-    narrowestPair(labels, "alike") ?? (shared === "any" ? narrowestPair(labels, "any") : undefined);
-  if (pair === undefined) return undefined;
-  const label = inBrief(groupLabel(mergeGroups(pair.lower, pair.upper), hookLengthMm, kit));
-  return [...labels.slice(0, pair.at), label, ...labels.slice(pair.at + 2)];
+  if (shared === "brief") return undefined;
+  const alike = narrowestPair(labels, ofOneSize);
+  const at = alike ?? (shared === "any" ? narrowestPair(labels, () => true) : undefined);
+  if (at === undefined) return undefined;
+  const [from, to] = alike === undefined ? [at, at + 2] : neighboursAlike(labels, at);
+  const group = labels
+    .slice(from, to)
+    .flatMap((label) => label.group ?? [])
+    .reduce(mergeGroups);
+  return [...labels.slice(0, from), inBrief(groupLabel(group, hookLengthMm, kit)), ...labels.slice(to)];
+}
+
+/** From which label to before which all are of shot of one size: cards tell neighbours alike together, or each by itself. */
+function neighboursAlike(labels: readonly RigLabel[], at: number): readonly [number, number] {
+  const size = labels[at]?.group?.shots[0]?.size;
+  const isAlike = (label: RigLabel | undefined) => label?.group?.shots.every((shot) => shot.size === size);
+  let [from, to] = [at, at + 1];
+  while (isAlike(labels[from - 1])) from -= 1;
+  while (isAlike(labels[to])) to += 1;
+  return [from, to];
 }
 
 function inBrief({ brief, ...label }: RigLabel): RigLabel {
   return { ...label, runs: brief ?? label.runs };
 }
 
-/** The two neighbouring shot labels, of one size or any, that together span the least line. */
-function narrowestPair(labels: readonly RigLabel[], which: SharedLabels) {
-  let best: { at: number; spanMm: number; lower: ShotGroup; upper: ShotGroup } | undefined;
+/** Where the two neighbouring shot labels are that may share one and together span the least line. */
+function narrowestPair(labels: readonly RigLabel[], mayShare: (shots: ShotGroup["shots"]) => boolean) {
+  let best: { at: number; spanMm: number } | undefined;
   for (const [at, [lower, upper]] of neighbours(labels).entries()) {
-    if (!lower.group || !upper.group) continue;
-    if (which === "alike" && !ofOneSize([...lower.group.shots, ...upper.group.shots])) continue;
+    if (!lower.group || !upper.group || !mayShare([...lower.group.shots, ...upper.group.shots])) continue;
     const spanMm = upper.toHookMm - lower.fromHookMm;
-    if (!best || spanMm < best.spanMm) best = { at, spanMm, lower: lower.group, upper: upper.group };
+    if (!best || spanMm < best.spanMm) best = { at, spanMm };
   }
-  return best;
+  return best?.at;
 }
 
 const ofOneSize = (shots: ShotGroup["shots"]) => new Set(shots.map(({ size }) => size)).size === 1;

@@ -64,7 +64,8 @@ export function makeComposer(
         const scale = kit.figures.ruler;
         const front = { card, look, heightMm, scale, picture: { alt, draw: picture.draw } };
         const tip = parts.includes("true-tip") ? { tip: tipPicture(solved, kit, look) } : {};
-        return picture.checked(layOut(CardFront({ ...front, ...tip }), format.front, fonts));
+        const setDepth = parts.includes("set-depth");
+        return picture.checked(layOut(CardFront({ ...front, ...tip, setDepth }), format.front, fonts));
       }),
     back: (look, parts, tackle) =>
       backOnce(look, `${tackle} ${parts.join()}`, () => {
@@ -82,10 +83,11 @@ export function makeComposer(
 
 /** Parts that are sentences below the table. */
 const saidParts: ReadonlySet<CardPart> = new Set([
+  "set-depth",
   "made-up",
+  "ruler",
   "depth-between",
   "tip-says",
-  "set-depth",
   "feed",
   "record-depth",
 ]);

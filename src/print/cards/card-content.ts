@@ -56,6 +56,7 @@ export function cardContent(
     metal: words("card.metals", { metals: metalText(solved.depths, words) }),
     shotSizes: new Set(solved.depths.flatMap(allShot).map(({ size }) => size)).size,
     placesFrom: placesFrom(solved, kit),
+    ruler: words("card.ruler"),
     madeUp: madeUp(solved, drawn, kit),
     floatSays: says.map(withUnit),
     findings: findingsTold(solved, kit),

@@ -55,8 +55,12 @@ const withLabels = (shared: FrontLook["shared"], [best, ...others]: Fronts): Car
   ...others.map((front) => ({ ...front, shared })),
 ];
 
-/** Before unlike shot share a label, the drawing takes smaller type and more of the card. */
-const unlikeApart = (fronts: Fronts): CardFormat["fronts"] => [
+/**
+ * Before shot share a label, unlike ones last, the drawing takes smaller type and more of the card: the back tells each
+ * group of shot by itself.
+ */
+const apart = (fronts: Fronts): CardFormat["fronts"] => [
+  ...withLabels("brief", fronts),
   ...withLabels("alike", fronts),
   ...withLabels("any", fronts),
 ];
@@ -132,7 +136,7 @@ function readerSides(
   const fronts: Fronts = [front(largest), ...smaller.map(front)];
   return {
     // Before a label says less it is set smaller: a larger card says no less than a small one.
-    fronts: [...withLabels("none", fronts), ...unlikeApart(fronts)],
+    fronts: [...withLabels("none", fronts), ...apart(fronts)],
     backs: [back(largest), ...smaller.map(back)],
   };
 }
@@ -189,11 +193,11 @@ export const cardFormats: { readonly [Name in CardFormatName]: CardFormat & { re
     front: { widthMm: id1.heightMm, heightMm: id1.widthMm },
     back: id1,
     least: [],
-    wished: [],
-    fronts: unlikeApart([
+    wished: ["set-depth", "made-up", "ruler"],
+    fronts: apart([
       pocketFront(9, "front"),
-      pocketFront(9, "back"),
       pocketFront(leastPt, "front"),
+      pocketFront(9, "back"),
       pocketFront(leastPt, "back"),
       pocketFront(leastPt, "back", 15),
     ]),
@@ -211,7 +215,7 @@ export const cardFormats: { readonly [Name in CardFormatName]: CardFormat & { re
     front: paperSizes.A7,
     back: paperSizes.A7,
     least: [],
-    wished: ["made-up", "depth-between", "set-depth"],
+    wished: ["set-depth", "made-up", "ruler", "depth-between"],
     ...readerSides([12, 11, 10, 9, leastPt], { marginMm: 3.5, whiteMm: 0, gapMm: 0.8, writeInMm: 8 }),
     turns: { alone: upright, onSheet: upright },
     cutting: "apart",

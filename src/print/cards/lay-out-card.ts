@@ -42,6 +42,11 @@ interface CardWishes {
   readonly logo?: RasterImage | undefined;
 }
 
+interface Looks {
+  readonly fronts: readonly FrontLook[];
+  readonly backs: readonly BackLook[];
+}
+
 /** A side with what it has taken. */
 interface Side<L> {
   readonly look: L;
@@ -55,7 +60,9 @@ interface Sides {
 }
 
 /** Parts of the front; all others stand on the back. */
-const onFront: ReadonlySet<CardPart> = new Set(["true-tip"]);
+const onFront: readonly CardPart[] = ["true-tip"];
+/** Such as go to the front where the back has no room for them. */
+const elseOnFront: readonly CardPart[] = ["set-depth"];
 
 /**
  * A rig's card: either side as its format likes it best among those in which all that must stand on it fits, with as
@@ -92,7 +99,8 @@ export function layOutCard(
 /** The same sides with all further parts on the back that fit. */
 function filled({ front, back }: Sides, parts: Parts, composer: Composer): Sides {
   if (!fits(back.page)) return { front, back };
-  return { front, back: fuller(back, parts.filter(isOfBack), ofBack(back.look, front.look, composer)) };
+  const further = parts.filter((part) => isOfBack(part) && !front.taken.includes(part));
+  return { front, back: fuller(back, further, ofBack(back.look, front.look, composer)) };
 }
 
 /** How a back is filled. */
@@ -125,18 +133,33 @@ export function finished(
 const fits = ({ overflows }: LaidOutPage) => overflows.length === 0;
 const tackleOnBack = ({ tackleOn }: FrontLook) => tackleOn === "back";
 const isMakers = (part: CardPart) => makersParts.some((makers) => makers === part);
-const isOfFront = (part: CardPart) => onFront.has(part);
-const isOfBack = (part: CardPart) => !onFront.has(part);
+const isOfFront = (part: CardPart) => onFront.includes(part);
+const isOfBack = (part: CardPart) => !isOfFront(part);
 
 /** Both sides with all that is asked for; undefined where that fits in no look. */
-function withAll({ fronts, backs }: CardFormat, composer: Composer, asked: Parts): Sides | undefined {
-  const backWith = (tackle: boolean) => {
-    const taken = asked.filter(isOfBack);
-    return firstThatFits(backs, taken, (look) => composer.back(look, taken, tackle));
-  };
+function withAll(format: CardFormat, composer: Composer, asked: Parts): Sides | undefined {
+  const sides = parted(format, composer, asked, onFront);
+  if (sides || !asked.some((part) => elseOnFront.includes(part))) return sides;
+  // Not at the cost of what the front says by itself.
+  const fronts = format.fronts.filter(
+    ({ shared, tackleOn }) => (shared === "none" || shared === "brief") && tackleOn === "front",
+  );
+  return parted({ ...format, fronts }, composer, asked, [...onFront, ...elseOnFront]);
+}
+
+/** The same, with some parts on the front and all others on the back. */
+function parted(
+  { fronts, backs }: Looks,
+  composer: Composer,
+  asked: Parts,
+  ofFront: Parts,
+): Sides | undefined {
+  const taken = asked.filter((part) => ofFront.includes(part));
+  const ofBack = asked.filter((part) => !ofFront.includes(part));
+  const backWith = (tackle: boolean) =>
+    firstThatFits(backs, ofBack, (look) => composer.back(look, ofBack, tackle));
   const triedBacks = new Map<boolean, Side<BackLook> | undefined>();
   for (const look of fronts) {
-    const taken = asked.filter(isOfFront);
     const page = composer.front(look, taken);
     if (!fits(page)) continue;
     const tackle = tackleOnBack(look);

@@ -39,12 +39,16 @@ export function layOutSpotCards(
   });
 }
 
-/** A card for each rig that is made up for a spot, front and back, with the hazards of the swim at the foot. */
-export function spotCardSides({ spot: { swim, spot }, cards }: SpotCards, press: Press): PaperSide[] {
+/** A card for each rig that is made up for the spots of a swim, front and back, with its hazards at the foot. */
+export function swimCardSides(spots: readonly SpotCards[], press: Press): PaperSide[] {
   const { guide, kit, fonts } = press;
   const paper = paperSizes[guide.paper];
+  const { swim } = first(spots).spot;
+  const cards = spots.flatMap((at) => at.cards);
   const cutting = cards[0]?.laid.format.cutting ?? "apart";
-  const title = kit.words("session.run.spot-of", { swim: swim.title, spot: spot.title });
+  const title = spots
+    .map(({ spot }) => kit.words("session.run.spot-of", { swim: swim.title, spot: spot.spot.title }))
+    .join("; ");
   const lines = [
     title,
     ...hazardLines(swim, guide, kit),
@@ -54,4 +58,14 @@ export function spotCardSides({ spot: { swim, spot }, cards }: SpotCards, press:
   const back = sheetNote([title], paper, fonts, kit.figures);
   const copies = cards.flatMap(({ laid, copies }) => Array.from({ length: copies }, () => laid.card.onSheet));
   return sheets(copies, paper, "long edge", cutting, { front, back });
+}
+
+/** Spots of one swim together, whose cards share their sheets. */
+export function bySwim(spots: readonly SpotCards[]): readonly (readonly SpotCards[])[] {
+  const swims = new Map<string, SpotCards[]>();
+  for (const at of spots) {
+    const { id } = at.spot.swim;
+    swims.set(id, [...(swims.get(id) ?? []), at]);
+  }
+  return [...swims.values()];
 }

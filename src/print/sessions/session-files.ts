@@ -15,7 +15,7 @@ import { paperSides, paperText } from "../papers/paper-text.ts";
 import { planSpreads } from "../plans/plan-files.ts";
 import type { Press } from "../press.ts";
 import type { PaintedFile } from "../printed-file.ts";
-import { layOutSpotCards, type SpotCards, spotCardSides } from "./session-cards.ts";
+import { bySwim, layOutSpotCards, type SpotCards, swimCardSides } from "./session-cards.ts";
 
 /** A session's pack: its sheets, the plans of its lessons, and the cards for its spots. */
 interface LaidSession {
@@ -83,7 +83,7 @@ export async function* sessionFiles(
       const sides = [
         ...laid.sheets.flatMap((texts) => onSheets(texts.flatMap((text) => paperSides(text, header, press)))),
         ...laid.plans.flatMap((plan) => planSpreads(plan, press).flatMap((side) => onSheets([side]))),
-        ...laid.cards.flatMap((at) => spotCardSides(at, press)),
+        ...bySwim(laid.cards).flatMap((spots) => swimCardSides(spots, press)),
       ];
       const facts = { ...press.facts(title), duplex: "long edge" } as const;
       return painted(sides, first(sides), facts, press);

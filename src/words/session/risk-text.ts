@@ -46,6 +46,9 @@ export function riskBody(context: SessionContext): readonly RootContent[] {
   const blanks = Array.from({ length: 3 }, () => [empty, empty, empty, empty]);
   return [
     paragraph(words("session.risk.how")),
+    // On the front, however long the table is.
+    paragraph(words("session.risk.signed")),
+    paragraph(words("session.risk.read-by")),
     tableNode({
       head: [
         words("session.risk.hazard"),
@@ -55,7 +58,5 @@ export function riskBody(context: SessionContext): readonly RootContent[] {
       ],
       rows: [...ofSwims, ...everywhere, ...blanks],
     }),
-    paragraph(words("session.risk.signed")),
-    paragraph(words("session.risk.read-by")),
   ];
 }

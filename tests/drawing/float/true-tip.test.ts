@@ -48,3 +48,18 @@ test.each(["metric", "imperial"] as const)(
       }
   },
 );
+
+test.each(["metric", "metric first", "imperial"] as const)(
+  "in %s units a scale in larger type has no fewer figures",
+  (units) => {
+    const { ruler } = makeFigures(units, drawingKit.words, "en");
+    for (const toldMm of [10, 15, 20, 25, 30, 35, 50]) {
+      const [small, ...larger] = [8, 9, 12, 14, 16].map((pt) =>
+        flatItems(drawTrueTip(sampleWaggler.rig.float, toldMm, (pt * 25.4) / 72, ruler.tip).items).flatMap(
+          (item) => (item.kind === "text" ? [item.text] : []),
+        ),
+      );
+      for (const figures of larger) expect(figures, `${toldMm} mm`).toEqual(small);
+    }
+  },
+);

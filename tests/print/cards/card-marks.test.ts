@@ -1,16 +1,16 @@
 import { expect, test } from "vitest";
-import { first } from "../../../src/core/lists.ts";
+import { first, last } from "../../../src/core/lists.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
 import { cardFormats } from "../../../src/print/cards/card-formats.ts";
 import { layOutCard } from "../../../src/print/cards/lay-out-card.ts";
 import { makeFigures } from "../../../src/words/figures.ts";
+import type { Ruler } from "../../../src/words/unit-systems.ts";
 import {
   clearOfPunchMm,
   edgeTab,
   punchMark,
-  rulerFigures,
+  ruler,
   rulerInMm,
-  rulerTicks,
   tabFromMm,
 } from "../../../templates/cards/card-marks.ts";
 import { flatItems } from "../../support/drawing-checks.ts";
@@ -56,23 +56,33 @@ test("a tab tells still water from running by its shape and the level by bars, b
   expect(shape("still", 1).topMm).toBeGreaterThan(paper.cyMm + paper.radiusMm);
 });
 
+/** What a ruler along a card so high is drawn of. */
+function rulerParts(heightMm: number, whiteMm: number, scale: Ruler) {
+  const [ticks, line, ...rest] = flatItems(ruler(heightMm, { whiteMm }, scale));
+  const texts = rest.filter((item) => item.kind === "text");
+  if (ticks?.kind !== "path" || line?.kind !== "path") throw new Error("a ruler has ticks and a line");
+  const [[, xMm, fromMm], [, , toMm]] = line.steps as unknown as [
+    [string, number, number],
+    [string, number, number],
+  ];
+  return {
+    ticks: ticks.steps.flatMap((step) => (step[0] === "M" ? [step[2]] : [])),
+    line: { xMm, fromMm, toMm },
+    figures: texts.slice(0, -1),
+    named: last(texts),
+  };
+}
+
 test.each([0, 6.35])(
   "a line parts the figures of a ruler off a white edge of %s mm from the words, which begin beside it",
   (whiteMm) => {
     const { figures, measure } = drawingKit;
-    const [group] = rulerFigures(86, { whiteMm }, figures.ruler, { fromMm: 0, toMm: 86 });
-    if (group?.kind !== "group") throw new Error("a ruler is a group");
-    const [line, ...numbers] = group.items;
-    if (line?.kind !== "path") throw new Error("a line parts the figures");
-    const points = line.steps.flatMap((step) => (step[0] === "Z" ? [] : [step.slice(1) as number[]]));
-    const [[rightMm = 0, fromMm = 0] = [], [, toMm = 0] = []] = points;
-    expect(toMm - fromMm).toBeGreaterThanOrEqual(figures.ruler.cardUnits * figures.ruler.unitMm);
-    const figuresEndMm = numbers.map((one) =>
-      one.kind === "text" ? one.xMm + measure(one.text, one.sizeMm, one.face) : 0,
-    );
+    const { line, figures: numbers } = rulerParts(86, whiteMm, figures.ruler);
+    expect(line.toMm - line.fromMm).toBeGreaterThanOrEqual(figures.ruler.cardUnits * figures.ruler.unitMm);
+    const figuresEndMm = numbers.map((one) => one.xMm + measure(one.text, one.sizeMm, one.face));
     expect(figuresEndMm.length).toBeGreaterThan(5);
-    expect(rightMm - Math.max(...figuresEndMm)).toBeGreaterThan(0.3);
-    expect(rulerInMm({ whiteMm }) - rightMm).toBeGreaterThan(0.5);
+    expect(line.xMm - Math.max(...figuresEndMm)).toBeGreaterThan(0.3);
+    expect(rulerInMm({ whiteMm }) - line.xMm).toBeGreaterThan(0.5);
   },
 );
 
@@ -83,22 +93,19 @@ test.each([
 ] as const)(
   "each tick and each figure of a ruler in %s units is so many of them from its head, and its unit stands below its end",
   (unit, unitMm, parts, most) => {
-    const { ruler } = makeFigures(unit, drawingKit.words, "en");
-    const [lines, named] = flatItems(rulerTicks(86, { whiteMm: 0 }, ruler));
-    if (lines?.kind !== "path" || named?.kind !== "text") throw new Error("a ruler has lines and a unit");
-    const ticks = lines.steps.flatMap((step) => (step[0] === "M" ? [step[2]] : []));
+    const scale = makeFigures(unit, drawingKit.words, "en").ruler;
+    const { ticks, figures, named } = rulerParts(86, 0, scale);
     expect(ticks).toHaveLength(parts * most + 1);
     const headMm = Math.min(...ticks);
     expect(headMm).toBeGreaterThan(1);
     for (const [i, yMm] of ticks.entries()) expect(yMm).toBeCloseTo(headMm + (i * unitMm) / parts, 9);
-    const texts = flatItems(rulerFigures(86, { whiteMm: 0 }, ruler, { fromMm: 0, toMm: 86 })).filter(
-      (item) => item.kind === "text",
+    expect(figures.map(({ text }) => Number(text))).toEqual(
+      Array.from({ length: most - 1 }, (_, i) => i + 1),
     );
-    expect(texts.map(({ text }) => Number(text))).toEqual(Array.from({ length: most - 1 }, (_, i) => i + 1));
-    for (const { text, yMm } of texts)
-      expect(yMm - texts[0]!.yMm).toBeCloseTo((Number(text) - 1) * unitMm, 9);
+    // Capitals and digits of this face are 0.7 of their size high; the middle of a figure is at its tick.
+    for (const { text, yMm, sizeMm } of figures)
+      expect(yMm - 0.35 * sizeMm).toBeCloseTo(headMm + Number(text) * unitMm, 9);
     expect(named.text).toBe(unit === "metric" ? "cm" : "in");
-    // Capitals of this face are 0.7 of their size high.
     expect(named.yMm - 0.7 * named.sizeMm).toBeGreaterThan(Math.max(...ticks) + 0.3);
     expect(named.yMm).toBeLessThan(86 - 1);
     const namedMm = drawingKit.measure(named.text, named.sizeMm, "regular");
@@ -110,28 +117,40 @@ const units = ["metric", "imperial"] as const;
 const formats = ["ID-1", "A7", "A6", "A5", "quarter Letter", "half Letter"] as const;
 
 test.each(units.flatMap((unit) => formats.map((format) => [unit, format] as const)))(
-  "in %s units no figure and no line of the ruler stands beside the one figure to remember, %s",
+  "in %s units every figure of the ruler is there, and a frame parts the one figure to remember from them, %s",
   (unit, format) => {
     const kit = { ...drawingKit, figures: makeFigures(unit, drawingKit.words, "en") };
     for (const solved of sampleRigs) {
-      const { front } = layOutCard(solved, cardFormats[format], sampleGuide, kit, fonts);
+      const { front, look } = layOutCard(solved, cardFormats[format], sampleGuide, kit, fonts);
       const items = flatItems(front.items);
       const texts = items.flatMap((item) => (item.kind === "text" ? [item] : []));
       const main = texts.reduce((largest, one) => (one.sizeMm > largest.sizeMm ? one : largest));
-      // From the top of its digits, 0.7 of their size high, to the line they stand on.
-      const beside = (fromMm: number, toMm: number) =>
-        toMm > main.yMm - 0.7 * main.sizeMm && fromMm < main.yMm;
-      const left = texts.filter(({ xMm }) => xMm < main.xMm - 0.5);
-      expect(left.length, solved.rig.id).toBeGreaterThan(0);
-      for (const { yMm, sizeMm, text } of left)
-        expect(beside(yMm - 0.7 * sizeMm, yMm), `${solved.rig.id}: ${text}`).toBe(false);
-      const uprights = items.flatMap((item) => {
-        if (item.kind !== "path" || item.steps.length !== 2) return [];
-        const [[fromX, fromY], [toX, toY]] = item.steps.map((step) => step.slice(1)) as [number[], number[]];
-        return fromX === toX && fromX! < main.xMm && fromX! > main.xMm - 3 ? [[fromY!, toY!] as const] : [];
+      const onRuler = texts.filter(({ xMm }) => xMm < rulerInMm(look.front) - 0.6);
+      const many = unit === "metric" ? 7 : 2;
+      expect(
+        onRuler.map(({ text }) => text).filter((text) => /\d/.test(text)),
+        solved.rig.id,
+      ).toEqual(Array.from({ length: many }, (_, i) => String(i + 1)));
+      // The figure's own height is 0.7 of its size, its width that of all its words.
+      const words = texts.filter(({ yMm, sizeMm }) => yMm === main.yMm && sizeMm === main.sizeMm);
+      const endMm = Math.max(
+        ...words.map(({ xMm, text, sizeMm, face }) => xMm + kit.measure(text, sizeMm, face)),
+      );
+      const frames = items.flatMap((item) => {
+        if (item.kind !== "path" || item.steps.length !== 5 || item.fill || !item.stroke) return [];
+        const corners = item.steps.flatMap((step) => (step[0] === "M" || step[0] === "L" ? [step] : []));
+        const [xs, ys] = [corners.map(([, x]) => x), corners.map(([, , y]) => y)];
+        return [
+          { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), foot: Math.max(...ys) },
+        ];
       });
-      expect(uprights.length, solved.rig.id).toBeGreaterThan(0);
-      for (const [fromMm, toMm] of uprights) expect(beside(fromMm, toMm), solved.rig.id).toBe(false);
+      const around = frames.filter(
+        ({ left, right, top, foot }) =>
+          left < main.xMm - 1 && right > endMm + 1 && top < main.yMm - 0.7 * main.sizeMm && foot > main.yMm,
+      );
+      expect(around, solved.rig.id).toHaveLength(1);
+      for (const { xMm, text, sizeMm, face } of onRuler)
+        expect(around[0]!.left - (xMm + kit.measure(text, sizeMm, face)), text).toBeGreaterThan(0.5);
     }
   },
 );
@@ -171,10 +190,7 @@ test.each(units.flatMap((unit) => formats.map((format) => [unit, format] as cons
 
 test("a ruler with room above its 0 has its unit there, where nothing stands beside it", () => {
   for (const unit of units) {
-    const { ruler } = makeFigures(unit, drawingKit.words, "en");
-    const [lines, named] = flatItems(rulerTicks(148, { whiteMm: 6.35 }, ruler));
-    if (lines?.kind !== "path" || named?.kind !== "text") throw new Error("a ruler has lines and a unit");
-    const ticks = lines.steps.flatMap((step) => (step[0] === "M" ? [step[2]] : []));
+    const { ticks, named } = rulerParts(148, 6.35, makeFigures(unit, drawingKit.words, "en").ruler);
     expect(named.yMm).toBeLessThan(Math.min(...ticks) - 0.5);
     expect(named.yMm).toBeGreaterThan(Math.min(...ticks) - 3);
   }

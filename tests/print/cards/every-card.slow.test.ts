@@ -50,6 +50,9 @@ const figuresOf = (items: readonly Item[]): string[] =>
     item.kind === "group" ? [...(item.alt === undefined ? [] : [item.alt]), ...figuresOf(item.items)] : [],
   );
 
+/** Two rigs whose long lists of shot, other ones in each depth, leave a pocket card no room to say how the depth is found. */
+const ownPlacesEachDepth: ReadonlySet<string> = new Set(["stick-held-back", "stick-tapered"]);
+
 const papers = ["A4", "Letter"] as const;
 const systems = ["metric", "imperial", "metric first"] as const;
 const all = systems.flatMap((units) => papers.map((paper) => [units, paper] as const));
@@ -76,6 +79,10 @@ describe.each(all)("told in %s units, for %s", (units, paper) => {
           for (const one of [depth, setAt, tip, places, ...(lock ? [lock] : [])])
             expect(text, name).toContain(bare(one));
         }
+        // Hook, bait and line stand where the rig is looked at; so does how its depth is found, on one side or the other.
+        expect(card.look.front.tackleOn, name).toBe("front");
+        const isTold = text.split(bare(content.setDepth)).length - 1;
+        expect(isTold, name).toBe(format.name === "ID-1" && ownPlacesEachDepth.has(solved.rig.id) ? 0 : 1);
         // A rig's change and what its float says are written for every rig of the guide.
         expect(content.floatSays.length, name).toBeGreaterThanOrEqual(2);
         for (const said of [...content.floatSays, content.changeFirst!, ...content.findings])

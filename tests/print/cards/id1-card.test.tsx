@@ -125,6 +125,13 @@ describe.each(sampleRigs.map((solved) => [solved.rig.id, solved] as const))("car
     for (const { sizes } of card().pages) expect(Math.min(...sizes)).toBeGreaterThan(7.99);
   });
 
+  test("says once how the depth is found, on the front where the back has no room for it", () => {
+    const [front, back] = card().pages.map((page) => plain(page.text));
+    const said = plain(content.setDepth);
+    const isOn = [front!, back!].map((text) => text.replaceAll(/\s+/g, " ").includes(said));
+    expect(isOn.filter(Boolean)).toHaveLength(1);
+  });
+
   test("is under 40 kB, all vector", () => {
     expect(bytes.get(id)!.length).toBeLessThan(40_000);
     for (const { operators } of card().pages) {

@@ -123,6 +123,32 @@ describe("a session's pack", () => {
     }
   });
 
+  test("fills sheets with the cards of all spots of a swim, and names these on each", async () => {
+    // Cards of 85.6 × 54 mm on A4 with a note at its foot: two beside each other, four down.
+    const onASheet = 8;
+    for (const { session, spots, lessonRigs } of sessions) {
+      const cards = spots.map(({ rigs, learners }) => rigs.length * learners);
+      const taught = lessonRigs.map(({ count }) => count);
+      const most = [...cards, ...taught].reduce((sum, count) => sum + count, 0);
+      const swims = new Set(spots.map(({ swim }) => swim.id)).size;
+      const sheets = (await pagesOf(session.id)).filter((page) =>
+        wordsOn(page).includes("Cut along the marks"),
+      );
+      expect(sheets.length, session.id).toBeLessThanOrEqual(Math.ceil(most / onASheet) + swims - 1);
+      const all = sheets.map(wordsOn).join(" ");
+      for (const { spot } of spots) expect(all).toContain(plain(spot.title));
+    }
+  });
+
+  test("has the lines to sign a risk sheet on its front, however long it is", async () => {
+    for (const { session } of sessions) {
+      const pages = await pagesOf(session.id);
+      const front = pages.findIndex((page) => wordsOn(page).startsWith("Risk sheet"));
+      for (const line of ["Walked and completed by", "Read by the other grown-ups"])
+        expect(wordsOn(pages[front]!)).toContain(line);
+    }
+  });
+
   test("leaves names, consent, ratios and safeguarding to the club, and has lines to write them on", async () => {
     const pages = await pagesOf("willow-saturday");
     const register = wordsOn(pages.find((page) => wordsOn(page).startsWith("Register"))!);
