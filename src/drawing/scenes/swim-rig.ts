@@ -1,7 +1,7 @@
 import { topMm } from "../../core/float/profile.ts";
 import { first, last } from "../../core/lists.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
-import { type Point, point, polyline } from "../items.ts";
+import { arrow, type Point, point, polyline, thinMm } from "../items.ts";
 import type { Item } from "../model.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
 import { parts } from "../parts/parts.ts";
@@ -30,6 +30,8 @@ const hookMm = 2.6;
 const leastGapMm = 2.4;
 const leastLyingMm = 6;
 const lyingLiftMm = 0.8;
+/** Clear of the hook that lies. */
+const spanLiftMm = 3;
 
 const shotScale = 0.2;
 const mostShotRadiusMm = 1.1;
@@ -71,6 +73,7 @@ export function swimRig(solved: SolvedRig, depth: SolvedDepth, place: Place): It
     polyline(cutPath(path, 0, loop), strandStrokes["hook length"]),
     ...parts.loopJoin.draw({ at: pointAlong(path, loop), heightMm: 2.4 }),
     ...(lying.length > 0 ? lyingHook(first(path)) : parts.hook.draw({ bend: first(path), heightMm: hookMm })),
+    ...(lying.length > 0 ? lyingSpan(first(lying), last(lying)) : []),
     ...depth.lineShot.flatMap(({ fromHookMm, diameterMm }) =>
       shotAt(pointAlong(path, drawn(fromHookMm)), diameterMm),
     ),
@@ -134,6 +137,15 @@ function linePath(overdepthMm: number, foot: Point, { xMm, bed, scale }: Place) 
   const above = bed.map((p) => point(p.xMm, p.yMm - lyingLiftMm));
   const lying = cutPath(between(above, xMm, xMm + lengthMm), 0, lengthMm).reverse();
   return { lying, hanging: [point(xMm, bedMm - lyingLiftMm), foot] };
+}
+
+/** How far the line lies along the bed, measured over it: this much more than the depth is set. */
+function lyingSpan(from: Point, to: Point): Item[] {
+  const yMm = Math.min(from.yMm, to.yMm) - spanLiftMm;
+  const middle = point((from.xMm + to.xMm) / 2, yMm);
+  return [from, to].flatMap(({ xMm }) =>
+    arrow(middle, point(xMm, yMm), { ink: "accent", widthMm: thinMm }, 1.8),
+  );
 }
 
 /** On its side, with its eye at the end of the line. */

@@ -66,10 +66,14 @@ describe("the cross-section of a swim", () => {
   it("lets the hook touch the bed at dead depth, hang above it off bottom and lie beyond the float laid on", () => {
     const box = swimBoxes[2]!;
     const drawing = drawSwim(makebelievePool, placed, box, drawingKit);
-    const hooks = flatItems(drawing.items).flatMap((item) =>
+    const accents = flatItems(drawing.items).flatMap((item) =>
       item.kind === "path" && item.stroke?.ink === "accent" && !item.fill ? [item] : [],
     );
+    const isBent = ({ steps }: (typeof accents)[number]) => steps.some(([kind]) => kind === "C");
+    const hooks = accents.filter(isBent);
     expect(hooks).toHaveLength(3);
+    // Both ways from the middle of the line that lies: its length is shown once, at the rig that is laid on.
+    expect(accents.filter((item) => !isBent(item))).toHaveLength(2);
     const bed = bedOf(drawing);
     const [dead, off, laid] = hooks.map(({ steps }) => {
       const numbers = steps.flatMap(([, ...rest]) => rest as number[]);
