@@ -59,14 +59,13 @@ export function placesText(line: readonly GroupedShot[], told: DistancesText, wo
   return parts.length === 0 ? words("figures.no-shot") : parts.join("; ");
 }
 
-/** Neighbours of one size and role, each in its own place, as one group. */
+/** Neighbours of one size, each in its own place, as one group. */
 function joinSingles(groups: readonly ShotGroup[]): readonly ShotGroup[] {
   const joined: ShotGroup[] = [];
   for (const group of groups) {
     const last = joined.at(-1);
     const [below, above] = [last?.shots[0], first(group.shots)];
-    const alike = below?.size === above.size && below.role === above.role;
-    if (last?.kind === "single" && group.kind === "single" && alike)
+    if (last?.kind === "single" && group.kind === "single" && below?.size === above.size)
       joined[joined.length - 1] = { ...last, shots: [...last.shots, ...group.shots] };
     else joined.push(group);
   }

@@ -18,16 +18,16 @@ const told = (...line: [size: string, role: Role, fromHookMm: number][]) =>
   );
 
 describe("places of shot on the line", () => {
-  it("are told of the telltale apart from the shot above it, though they are of one size", () => {
-    expect(told(["No 6", "telltale", 315], ["No 6", "spread", 715])).toBe("No 6 at 32 cm; No 6 at 72 cm");
+  it("are told of neighbours of one size together, the telltale too, and of those in step as a range", () => {
+    expect(told(["No 6", "telltale", 315], ["No 6", "spread", 715])).toBe("2 × No 6 at 32, 72 cm");
     expect(told(["No 6", "telltale", 315], ["No 6", "spread", 715], ["No 6", "spread", 1115])).toBe(
-      "No 6 at 32 cm; 2 × No 6 at 72, 112 cm",
+      "3 × No 6 at 32 to 112 cm",
     );
   });
 
   it("are in centimetres however long the line is, so that a place has one figure everywhere", () => {
     expect(told(["No 8", "telltale", 415], ["No 8", "spread", 815], ["No 8", "spread", 2115])).toBe(
-      "No 8 at 42 cm; 2 × No 8 at 82, 212 cm",
+      "3 × No 8 at 42, 82, 212 cm",
     );
   });
 });

@@ -27,8 +27,8 @@ const sameGapMm = 6;
 const leastInRun = 3;
 
 /**
- * Groups shot on the line, given from the hook up. Shot with different roles are never told as one, but where they had
- * to share a label.
+ * Groups shot on the line, given from the hook up. A telltale or a dropper in step with the shot above it is told with them, as
+ * who pinches them on need not know what each is for; shot with different roles are never told as pinched on together.
  *
  * @param lyingMm what is nearer the hook lies on the bed and is never told with what hangs [mm]
  */
@@ -71,7 +71,7 @@ function runFrom<S extends GroupedShot>(groups: readonly ShotGroup<S>[]): S[] {
     if (group.kind !== "single") break;
     const shot = first(group.shots);
     const [lowest, second] = run;
-    if (lowest && (shot.size !== lowest.size || shot.role !== lowest.role)) break;
+    if (lowest && shot.size !== lowest.size) break;
     if (lowest && second) {
       const gap = second.fromHookMm - lowest.fromHookMm;
       if (Math.abs(shot.fromHookMm - last(run).fromHookMm - gap) > sameGapMm) break;

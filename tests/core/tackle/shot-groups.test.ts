@@ -42,12 +42,12 @@ test("shot within a finger's width stand together whatever their size", () => {
   expect(told(groupShot(shots))).toEqual(["single 300 / 0", "together 750 755 765 / 0"]);
 });
 
-test("a telltale is never told with the shot above it, near or in step as they may be", () => {
+test("a telltale is told with the shot that it is in step with, but never as pinched on with those above it", () => {
   const telltale: GroupedShot = { ...shot("No 8", 300), role: "telltale" };
   const near = [telltale, shot("No 8", 310), shot("No 8", 319)];
   expect(told(groupShot(near))).toEqual(["single 300 / 0", "together 310 319 / 0"]);
   const inStep = [telltale, ...[400, 500, 600].map((at) => shot("No 8", at))];
-  expect(told(groupShot(inStep))).toEqual(["single 300 / 0", "run 400 500 600 / 100"]);
+  expect(told(groupShot(inStep))).toEqual(["run 300 400 500 600 / 100"]);
 });
 
 test("what lies on the bed is never told with what hangs", () => {
