@@ -28,7 +28,7 @@ function stillSays(right: GuideRow, beside: Beside, depth: SolvedDepth, kit: Tab
   const { words, figures } = kit;
   const shallower = tellingRow(beside.shallower, right, kit);
   const deeper = tellingRow(beside.deeper, right, kit);
-  const by = (mm: Mm) => figures.shortGap(Math.abs(mm));
+  const by = (mm: Mm) => figures.besideDepth(Math.abs(mm));
   return [
     ...(shallower
       ? [
@@ -87,7 +87,7 @@ function runningSays(
     ...(shallower.length > 0 ? [words("told.says.shallower")] : []),
     ...firsts.map((row, at) =>
       words(at === 0 ? "told.says.too-deep" : "told.says.deeper-still", {
-        by: figures.shortGap(Math.abs(row.moveMm)),
+        by: figures.besideDepth(Math.abs(row.moveMm)),
         says: [runs(row), ...shotOnBed(row, depth, kit)].join(", "),
       }),
     ),
@@ -98,7 +98,7 @@ const tipText = (mm: Mm, { words, figures }: TableKit) =>
   unbroken(words("told.says.tip", { tip: figures.tip(mm) }));
 
 function baitText(hookOffBedMm: Mm, { words, figures }: TableKit): string {
-  const height = figures.shortGap(hookOffBedMm);
+  const height = figures.besideDepth(hookOffBedMm);
   return words("told.says.bait", {
     place: hookOffBedMm > 0 ? words("told.run.off", { height }) : words("told.run.on"),
   });

@@ -131,6 +131,20 @@ const pints = {
   us: { pintMl: mlPerUsPint, ounces: 16, ounce: "figures.us-ounces" },
 } as const;
 
+/** A level teaspoon: common practice, no source. */
+const mlPerTeaspoon = 5;
+
+/** Less than this is measured by the spoon: nobody has a hundredth of an ounce to measure with. */
+const leastOunceMl = 25;
+
+/** So many halves of a teaspoon, one at the least: `½ teaspoon`, `1½ teaspoons`. */
+function spoons(ml: Ml, words: Words): string {
+  const halves = Math.max(1, Math.round((2 * ml) / mlPerTeaspoon));
+  const whole = Math.floor(halves / 2);
+  const amount = `${whole > 0 ? whole : ""}${halves % 2 === 1 ? "½" : ""}`;
+  return words("figures.teaspoons", { amount, spoons: Math.ceil(halves / 2) });
+}
+
 /** Whether tenths of an inch tell a length to a fiftieth: those of each five millimetres. */
 const isOfTenths = (mm: Mm) => Math.abs(Math.round((10 * mm) / mmPerInch) * (mmPerInch / 10) - mm) <= mm / 50;
 
@@ -159,9 +173,9 @@ export function feetAndPounds(whose: "imperial" | "us", words: Words, number: Nu
     speed: (ms) => `${number((1000 * ms) / mmPerFoot, 1)} ft/s`,
     temperature: (c) => `${number(fahrenheitFromCelsius(c), 0)} °F`,
     volume: (ml) => {
+      if (ml < leastOunceMl) return spoons(ml, words);
       // A quarter of a pint is the least that a pint's measure shows.
-      if (ml < pintMl / 4)
-        return words(ounce, { ounces: number(fluidOunces(ml), fluidOunces(ml) < 1 ? 2 : 1) });
+      if (ml < pintMl / 4) return words(ounce, { ounces: number(fluidOunces(ml), 1) });
       const rounded = (perMl: number) => Math.round((10 * ml) / perMl) / 10;
       if (whose === "imperial") return words("figures.imperial-pints", { pints: rounded(pintMl) });
       if (ml < 2 * pintMl) return words("figures.us-pints", { pints: rounded(pintMl) });
@@ -178,8 +192,8 @@ export function feetAndPounds(whose: "imperial" | "us", words: Words, number: Nu
 }
 
 /**
- * The same where room is short: lengths by the marks of a rule, to the half inch. Depths and what stands beside them are in
- * feet from one on, places along the line in inches as a tape has them, so that figures that are compared look alike.
+ * The same where room is short: lengths by the marks of a rule, to the half inch. Depths and all that is set or told against them
+ * are in feet from one on; places along the line alone are in inches, as a tape has them.
  */
 export function shortFeet(feet: UnitSystem): UnitSystem {
   const partsOf = (mm: Mm) => (Math.abs(mm) < 4 * mmPerInch ? 4 : 2);

@@ -4,7 +4,7 @@ import { typedLengths } from "../../src/words/typed-lengths.ts";
 import { makeWords } from "../../src/words/words.ts";
 
 const words = makeWords({
-  figures: { "imperial-ounces": "{ounces} fl oz", "us-ounces": "{ounces} US fl oz" },
+  figures: { teaspoons: "{amount}{spoons, plural, one { teaspoon} other { teaspoons}}" },
 });
 const inUnits = (units: "metric" | "imperial" | "us") =>
   typedLengths(units, makeFigures(units, words, "en"))!;
@@ -26,7 +26,7 @@ describe("lengths typed in a text", () => {
     ["Cast about 15 m out.", "Cast about 49 ft out."],
     // A distance to keep is told to the inch, and not as about.
     ["Stay 30 m from wires.", "Stay 98 ft 5 in from wires."],
-    ["Throw 4 ml each minute.", "Throw 0.14 fl oz each minute."],
+    ["Throw 4 ml each minute.", "Throw 1 teaspoon each minute."],
   ])("are told in feet and inches: %s", (typed, told) => {
     expect(inUnits("imperial")(typed)).toBe(told);
   });

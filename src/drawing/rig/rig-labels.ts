@@ -73,7 +73,7 @@ export function rigLabels(
 
 /** How far the bait is off the bed; in running water, where that hangs on it, with how the float is held. */
 function clearanceText(depth: SolvedDepth, { words, figures }: DrawingKit): string {
-  const off = words("figures.off-the-bed", { gap: together(figures.shortGap(-depth.overdepthMm)) });
+  const off = words("figures.off-the-bed", { gap: together(figures.besideDepth(-depth.overdepthMm)) });
   const hang = drawnHang(depth);
   if (!hang) return off;
   if (hang.heldBackShare === 0) return words("drawing.rig.free", { off });
