@@ -70,13 +70,13 @@ test.each([
   ["a page's width", 170],
   ["a card's", 115],
 ])("no line leads into a name, and none has one below it that is another's, %s", (_, slotMm) => {
-  const slot = drawShotSlot(shot, { lengthMm: slotMm, textMm: 4.2, measure: (text) => 2.2 * text.length });
+  const slot = drawShotSlot(shot, { lengthMm: slotMm, textMm: 4.2, measure: (text) => 1.6 * text.length });
   const lines = slot.items.filter((item): item is PathItem => item.kind === "path");
   const named = slot.items.filter((item): item is TextItem => item.kind === "text");
   expect(named).toHaveLength(shot.length);
   const ofMark = lines.slice(2);
   for (const [i, { xMm, yMm, text }] of named.entries()) {
-    const box = { x: xMm - 1.1 * text.length, w: 2.2 * text.length, y: yMm - 0.7 * 4.2, h: 0.7 * 4.2 };
+    const box = { x: xMm - 0.8 * text.length, w: 1.6 * text.length, y: yMm - 0.7 * 4.2, h: 0.7 * 4.2 };
     for (const { steps } of lines) {
       const points = steps.map(([, x, y]) => [x!, y!]);
       for (const [k, to] of points.slice(1).entries()) expect(enters(points[k]!, to, box), text).toBe(false);
