@@ -50,8 +50,8 @@ const figuresOf = (items: readonly Item[]): string[] =>
     item.kind === "group" ? [...(item.alt === undefined ? [] : [item.alt]), ...figuresOf(item.items)] : [],
   );
 
-/** Two rigs whose long lists of shot, other ones in each depth, leave a pocket card no room to say how the depth is found. */
-const ownPlacesEachDepth: ReadonlySet<string> = new Set(["stick-held-back", "stick-tapered"]);
+/** A rig whose long lists of shot, other ones in each depth, leave a pocket card no room to say how the depth is found. */
+const ownPlacesEachDepth: ReadonlySet<string> = new Set(["stick-tapered"]);
 
 const papers = ["A4", "Letter"] as const;
 const systems = ["metric", "imperial", "metric first"] as const;
