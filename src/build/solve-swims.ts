@@ -1,5 +1,5 @@
 import { spotsWithoutRig } from "../checks/swims.ts";
-import { type Answer, answer } from "../core/finding.ts";
+import type { Answer } from "../core/finding.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import type { ChosenSpot } from "../model/choosing.ts";
 import { inMemory, type Keep, makeAnew } from "../model/kept.ts";
@@ -8,6 +8,7 @@ import type { Message } from "../model/message.ts";
 import type { Rig } from "../model/rig.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import type { SwimText } from "../model/swim.ts";
+import type { Solve } from "../solve/choosing/choose.ts";
 import { chosenSpots } from "../solve/choosing/chosen-spots.ts";
 import { solveRig } from "../solve/solve-rig.ts";
 import { swimText } from "../words/swim-text.ts";
@@ -24,16 +25,16 @@ export function solveSwims(
 } {
   // At a spot the same rigs are asked for by every learner and in every wind, at the next one none of them.
   const atHand = inMemory(library.rigs.length, makeAnew);
-  const spots = chosenSpots(library, (rig) =>
-    atHand("rig at a spot", whatChanges(rig), () => solvedOnce(rig, keep)),
-  );
+  const solve: Solve = (rig) => atHand("rig at a spot", whatChanges(rig), () => solvedOnce(rig, keep));
+  const spots: ChosenSpot[] = [];
+  for (const spot of chosenSpots(library, solve)) spots.push(withSumsLater(spot, keep));
   const texts = library.swims.map((swim) => {
     const own = spots.filter((one) => one.swim === swim);
     const notes = library.notes.filter((one) => one.swim === swim.id);
     const told = (withRuledOut: boolean) => swimText(swim, own, notes, library.guide, kit, { withRuledOut });
     return { swim, onPage: told(true), onSheet: told(false) };
   });
-  return { spots: spots.map((spot) => withSumsLater(spot, keep)), texts, messages: spotsWithoutRig(spots) };
+  return { spots, texts, messages: spotsWithoutRig(spots) };
 }
 
 /** All in which the rig of a guide differs from itself at another spot. */
@@ -63,5 +64,5 @@ function solvedOnce(rig: Rig, keep: Keep): Answer<SolvedRig> {
     const { rig: _, ...sums } = solved.value;
     return { value: sums, findings: solved.findings };
   });
-  return value ? answer({ ...value, rig }, findings) : { ok: false, findings };
+  return value ? { ok: true, value: { ...value, rig }, findings } : { ok: false, findings };
 }

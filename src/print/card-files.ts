@@ -65,8 +65,8 @@ export function chosen(cards: readonly LaidOutCard[], { copies = 1, rigs }: Shee
     .flatMap((card) => Array.from({ length: copies }, () => card));
 }
 
-/** Cards in one file of sheets: more are slow to open, and nobody prints them at once. */
-const cardsInFile = 400;
+/** Cards in one file of sheets: nobody prints more at once, and where a card changes its file is put together anew. */
+const cardsInFile = 100;
 
 /** The sheets of the cards of a format, in files of so many cards, one of each for each way of turning the paper. */
 export async function* sheetFiles(

@@ -1,4 +1,4 @@
-import { waterKinds } from "../../src/core/water/water.ts";
+import { type WaterKind, waterKinds } from "../../src/core/water/water.ts";
 import { sitePaths } from "../../src/model/addresses.ts";
 import { PageHead } from "./page-head.tsx";
 import type { View } from "./view.ts";
@@ -24,6 +24,7 @@ export function OnThisPhonePage({ view, pages }: { view: View; pages: readonly L
     ["rigs", say("menu.rigs"), listed.filter(({ kind }) => kind === "rig")],
     ["lessons", say("menu.lessons"), listed.filter(({ kind }) => kind === "lesson")],
   ] as const;
+  const waters = new Map(view.library.rigs.map(({ id, rig }) => [sitePaths.rig(id), rig.water]));
   return (
     <>
       <PageHead title={say("on-this-phone.title")} lead={say("on-this-phone.lead")} />
@@ -37,7 +38,7 @@ export function OnThisPhonePage({ view, pages }: { view: View; pages: readonly L
               <h2 id={id}>{title}</h2>
               <ul class="files">
                 {those.map((page) => (
-                  <PageLink view={view} page={page} />
+                  <PageLink view={view} page={page} water={waters.get(page.path)} />
                 ))}
               </ul>
             </section>
@@ -93,13 +94,14 @@ function KeepMore({ view: { say } }: { view: View }) {
 
 /** The page's script finds out which of them are kept. */
 function PageLink({
-  view: { href, library, phone },
+  view: { href, phone },
   page: { path, title },
+  water,
 }: {
   view: View;
   page: ListedPage;
+  water: WaterKind | undefined;
 }) {
-  const water = library.rigs.find(({ id }) => sitePaths.rig(id) === path)?.rig.water;
   return (
     <li data-bytes={String(phone.bytesOf(path))} data-water={water}>
       <a href={href(path)}>{title}</a>

@@ -9,13 +9,18 @@ import { conditionsAt } from "./conditions-at.ts";
 /** Whom a swim's page is for first: who can take any rig, in a calm. */
 const usualAsked = { learner: "next", wind: "calm" } as const satisfies Partial<Conditions>;
 
-/** Rigs for every spot of every swim; none in a guide without rules for choosing, nor where there is no water. */
-export function chosenSpots(library: Library, solve: Solve): readonly ChosenSpot[] {
+/**
+ * Rigs for every spot of every swim, one spot after the other, as each holds the sums of all rigs that are offered there; none in
+ * a guide without rules for choosing, nor where there is no water.
+ */
+export function* chosenSpots(library: Library, solve: Solve): Iterable<ChosenSpot> {
   const { choosing, swims } = library;
-  if (!choosing) return [];
-  return swims.flatMap((swim) =>
-    swim.spots.flatMap((spot) => chosenSpot(swim, spot, choosing, library, solve) ?? []),
-  );
+  if (!choosing) return;
+  for (const swim of swims)
+    for (const spot of swim.spots) {
+      const chosen = chosenSpot(swim, spot, choosing, library, solve);
+      if (chosen) yield chosen;
+    }
 }
 
 function chosenSpot(

@@ -46,12 +46,17 @@ export function solveShelf(shelf: Shelf, rigs: readonly SolvedRig[]): Answer<Sol
       shortOf,
     }),
   );
-  return answer({
+  const reorder = order.value
+    .filter(({ count }) => count > 0)
+    .map((line) => ({ ...line, ...priceIn(shelf.stock, line) }));
+  // The sums of the rigs were held to be finite where they were done: to go through them all here would look them all up.
+  const reckoned = answer({ reorder, packs: packs.map(({ solved: _, ...figures }) => figures) });
+  if (!reckoned.ok) return reckoned;
+  const value = {
     shelf,
     packs: packs.slice(0, told.length),
     others: packs.slice(told.length).filter(({ alone }) => alone > 0),
-    reorder: order.value
-      .filter(({ count }) => count > 0)
-      .map((line) => ({ ...line, ...priceIn(shelf.stock, line) })),
-  });
+    reorder,
+  };
+  return { ...reckoned, value };
 }
