@@ -9,3 +9,27 @@ export const nodeBundle = {
   format: "esm",
   logLevel: "warning",
 };
+
+/**
+ * How the tool is bundled: with the packages that are many small scripts, as finding and opening them takes longer than
+ * reading what is in them. Those stay outside that are no scripts alone, that few commands load, or that look for files of
+ * their own.
+ */
+export const toolBundle = {
+  ...nodeBundle,
+  packages: undefined,
+  external: [
+    "@expo-google-fonts/*",
+    "@resvg/resvg-js",
+    "chokidar",
+    "fontkit",
+    "ora",
+    "wasm-vips",
+    "subset-font",
+  ],
+  banner: {
+    // What a package of the older kind asks of the engine.
+    js: "import { createRequire as asOlder } from 'node:module'; const require = asOlder(import.meta.url);",
+  },
+  metafile: true,
+};

@@ -4,20 +4,22 @@ import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "nod
 import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import { build } from "esbuild";
-import { nodeBundle } from "./bundle-options.mjs";
-import { siteAssets } from "./site-assets.mjs";
+import { toolBundle } from "./bundle-options.mjs";
+import { billOfMaterials } from "./licences.mjs";
+import { packageFolder, siteAssets } from "./site-assets.mjs";
 import "./word-keys.mjs";
 
 rmSync("dist", { recursive: true, force: true });
 
-await build({
+const { metafile } = await build({
   entryPoints: { dotdown: "src/cli/main.ts", index: "src/api/index.ts", worker: "src/cli/crew/worker.ts" },
   outdir: "dist",
   splitting: true,
-  ...nodeBundle,
-  banner: { js: "#!/usr/bin/env node" },
+  ...toolBundle,
+  banner: { js: `#!/usr/bin/env node\n${toolBundle.banner.js}` },
   sourcemap: true,
 });
+writeFileSync("dist/packages.cdx.json", billOfMaterials([metafile], [], packageFolder));
 
 mkdirSync("dist/site-assets");
 for (const [name, content] of await siteAssets()) writeFileSync(`dist/site-assets/${name}`, content);

@@ -1,4 +1,4 @@
-// The bill of materials of what the site ships of others: CycloneDX 1.6 as JSON, each with its version and licence text.
+// Bills of materials of what site and tool ship of others: CycloneDX 1.6 as JSON, each with its version and licence text.
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 

@@ -9,7 +9,7 @@ import { billOfMaterials } from "./licences.mjs";
 const require = createRequire(import.meta.url);
 const fontPackage = "@expo-google-fonts/ibm-plex-sans";
 /** Where a package lies; some do not let their own description be asked for. */
-const packageFolder = (name) =>
+export const packageFolder = (name) =>
   require.resolve
     .paths(name)
     .map((folder) => `${folder}/${name}`)

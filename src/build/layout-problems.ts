@@ -1,6 +1,6 @@
 import { drawPictures } from "../drawing/pictures.ts";
 import type { Message } from "../model/message.ts";
-import { siteFiles } from "../site/site-files.tsx";
+import { tryPages } from "../site/site-files.tsx";
 import { outputFiles } from "./build.ts";
 import { ContentError } from "./content-error.ts";
 import { siteInput } from "./site-input.ts";
@@ -20,7 +20,6 @@ export async function layoutProblems(solved: Solved, given: BuildSettings): Prom
     if (!(error instanceof ContentError)) throw error;
     tell(error.messages);
   }
-  const pages = siteInput(solved, drawPictures(solved.source), [], { ...settings, siteAssets: new Map() });
-  for await (const _ of siteFiles(pages));
+  tryPages(siteInput(solved, drawPictures(solved.source), [], { ...settings, siteAssets: new Map() }));
   return [...found.values()];
 }

@@ -1,5 +1,6 @@
 import { Shell } from "../../templates/pages/shell.tsx";
 import type { KeptOnPhone } from "../../templates/pages/view.ts";
+import type { Child } from "../markup/jsx-runtime.ts";
 import type { OutputFile } from "../markup/output.ts";
 import { sitePaths } from "../model/addresses.ts";
 import { digestOf } from "../model/digest.ts";
@@ -19,6 +20,7 @@ import type { Page } from "./page.ts";
 import { pagesOf } from "./pages.tsx";
 import { renderDocument } from "./render.ts";
 import { searchScripts } from "./search-index.ts";
+import { toHast } from "./to-hast.ts";
 import { viewOf } from "./view.ts";
 
 /** Every file of the site, below `site/`. */
@@ -36,6 +38,19 @@ export async function* siteFiles(given: SiteInput): AsyncIterable<OutputFile> {
   yield* pageFiles(pages, input, offline);
   yield* listings(pages, input);
   yield offline.serviceWorker(input.assets.get(workerAsset) ?? "");
+}
+
+/** Draws every page for what it lacks alone: nothing is written of it. One that lacked nothing is not drawn again. */
+export function tryPages(input: SiteInput): void {
+  for (const page of pagesOf(input)) {
+    const draw = () => {
+      toHast(pageTree(page, input));
+      return true;
+    };
+    const { body: _, from, ...others } = page;
+    if (from === undefined) draw();
+    else input.keptPage("drawn", digestOf(from(), others, aroundPages(input)), draw);
+  }
 }
 
 /** One file of the site, made without the others; what it leads to has plain names. */
@@ -195,9 +210,12 @@ function aroundPages(input: SiteInput): string {
   return made;
 }
 
-function renderPage(page: Page, input: SiteInput, phone?: KeptOnPhone): string {
+const renderPage = (page: Page, input: SiteInput, phone?: KeptOnPhone): string =>
+  renderDocument(pageTree(page, input, phone));
+
+function pageTree(page: Page, input: SiteInput, phone?: KeptOnPhone): Child {
   const view = { ...viewOf(page.path, input), ...(phone && { phone }) };
-  return renderDocument(
+  return (
     <Shell
       view={view}
       title={page.title}
@@ -208,6 +226,6 @@ function renderPage(page: Page, input: SiteInput, phone?: KeptOnPhone): string {
       isUnlisted={page.isUnlisted}
     >
       {page.body(view)}
-    </Shell>,
+    </Shell>
   );
 }

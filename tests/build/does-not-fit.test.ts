@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { parse, stringify } from "yaml";
 import { outputFiles } from "../../src/build/build.ts";
 import { ContentError } from "../../src/build/content-error.ts";
 import { layoutProblems } from "../../src/build/layout-problems.ts";
 import { oneFile } from "../../src/build/one-file.ts";
 import { type BuildSettings, buildParts } from "../../src/build/stages.ts";
 import type { Message } from "../../src/model/message.ts";
+import { longWords } from "../support/long-words.ts";
 import { contentWith, edited, solveWith } from "../support/smallest-content.ts";
 
 /** What the build says of the smallest content with these changes, as it lays everything out. */
@@ -82,19 +82,6 @@ describe("asked to keep going", () => {
     expect(paths).toContain("cards/plain.pdf");
   });
 });
-
-/** The words of drawings six times as long as they are. */
-function longWords(): Record<string, string> {
-  const tree = parse(contentWith()["words/en.yaml"]!);
-  const longer = (group: object): object =>
-    Object.fromEntries(
-      Object.entries(group).map(([key, said]) => [
-        key,
-        typeof said === "string" ? said + " and so on and on".repeat(said.length / 4) : longer(said),
-      ]),
-    );
-  return { "words/en.yaml": stringify({ ...tree, drawing: longer(tree.drawing) }) };
-}
 
 describe("a drawing without room for its words", () => {
   it("is an error at what it is of, in a text and on a page of its own", async () => {

@@ -2,7 +2,8 @@ import { expect, test } from "vitest";
 import { storeOnDisk } from "../../src/cli/kept-on-disk.ts";
 import { keeping, type Store } from "../../src/model/kept.ts";
 import { temporaryFolder } from "../support/cli.ts";
-import { builtOf, guideToEdit } from "../support/edited-guides.ts";
+import { builtOf, checkedOf, guideToEdit } from "../support/edited-guides.ts";
+import { longWords } from "../support/long-words.ts";
 import { contentWith } from "../support/smallest-content.ts";
 
 const tool = Buffer.from("tool");
@@ -44,4 +45,14 @@ test("a guide is the same to the byte after an edit, pages of rigs that name ano
   const plain = twoRigs["rigs/plain.md"]!.replace(/^depths: .*$/m, "depths: [1.2 m]");
   const files = { ...twoRigs, "rigs/plain.md": plain };
   expect(await builtOf(files, keep)).toEqual(await builtOf(files));
+}, 120_000);
+
+test("a check tells what it told, of a guide that is right again, too", async () => {
+  const keep = keeping(storeOnDisk(temporaryFolder(), tool));
+  const fine = await checkedOf(contentWith(), keep);
+  const wrong = { ...contentWith(), ...longWords() };
+  const told = await checkedOf(wrong, keep);
+  expect(told.map(({ code }) => code)).toContain("no-room");
+  expect(await checkedOf(wrong, keep)).toEqual(told);
+  expect(await checkedOf(contentWith(), keep)).toEqual(fine);
 }, 120_000);

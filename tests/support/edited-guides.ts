@@ -1,7 +1,8 @@
 import { outputFiles, solveContent } from "../../src/build/build.ts";
+import { layoutProblems } from "../../src/build/layout-problems.ts";
 import { type BuildSettings, buildParts } from "../../src/build/stages.ts";
 import { type Keep, makeAnew } from "../../src/model/kept.ts";
-import { hasErrors } from "../../src/model/message.ts";
+import { hasErrors, type Message } from "../../src/model/message.ts";
 import { sampleSession } from "./sample-session.ts";
 import { contentWith, worldOf } from "./smallest-content.ts";
 
@@ -169,4 +170,12 @@ export async function builtOf(
   }))
     built.set(path, typeof content === "string" ? content : Buffer.from(content).toString("latin1"));
   return built.set("told", JSON.stringify(told));
+}
+
+/** All that a check tells of a guide. */
+export async function checkedOf(files: Files, keep: Keep = makeAnew): Promise<readonly Message[]> {
+  const { value, messages } = await solveContent(worldOf(files), ["content"], undefined, keep);
+  if (!value) return messages;
+  const settings = { date: value.library.guide.edition, siteAssets: new Map(), keep };
+  return [...messages, ...(await layoutProblems(value, settings))];
 }
