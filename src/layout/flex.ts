@@ -16,7 +16,7 @@ interface FlexBox {
   readonly node: BoxNode;
   readonly style: LayoutStyle;
   readonly padding: Padding;
-  readonly paragraph?: Paragraph;
+  readonly paragraph: Paragraph | undefined;
   readonly children: readonly FlexBox[];
 }
 
@@ -57,7 +57,7 @@ export function flexBox(node: BoxNode, around: TextStyle, fonts: Fonts): FlexBox
     node,
     style,
     padding: paddingOf(style),
-    ...(node.runs.length > 0 && { paragraph: Paragraph.of(node.runs, text, fonts) }),
+    paragraph: node.runs.length > 0 ? new Paragraph(node.runs, text, fonts) : undefined,
     children: node.boxes.map((inner) => flexBox(inner, text, fonts)),
   };
 }

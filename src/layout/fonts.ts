@@ -11,6 +11,8 @@ interface Typeface {
   layout(text: string): GlyphRun;
   /** What `layout` would make the line as wide as. */
   width(text: string): number;
+  /** The same without what is not seen at its end. */
+  seenWidth(text: string): number;
 }
 
 /** A line of glyphs, in units of the em. */
@@ -61,7 +63,7 @@ export function makeFonts(sources: Readonly<Record<Face, GlyphSource>>): Fonts {
 function makeTypeface(source: GlyphSource): Typeface {
   const known = new Map<string, GlyphRun>();
   /** Of whole texts, which are measured again and again while it is looked for what has room. */
-  const widths = new Map<string, number>();
+  const widths = new Map<string, TextWidths>();
   const word = (text: string): GlyphRun => {
     let run = known.get(text);
     if (run === undefined) {
@@ -70,6 +72,22 @@ function makeTypeface(source: GlyphSource): Typeface {
       known.set(text, run);
     }
     return run;
+  };
+  const widthsOf = (text: string): TextWidths => {
+    let found = widths.get(text);
+    if (found === undefined) {
+      const whole = wholeWidth(text);
+      const seen = text.trimEnd();
+      found = { whole, seen: seen.length === text.length ? whole : wholeWidth(seen) };
+      if (widths.size >= mostKnown) widths.clear();
+      widths.set(text, found);
+    }
+    return found;
+  };
+  const wholeWidth = (text: string) => {
+    let width = 0;
+    for (const one of wordsOf(text)) width += word(one).width;
+    return width;
   };
   return {
     source,
@@ -80,16 +98,15 @@ function makeTypeface(source: GlyphSource): Typeface {
         width: sum(runs.map(({ width }) => width)),
       };
     },
-    width: (text) => {
-      let width = widths.get(text);
-      if (width === undefined) {
-        if (widths.size >= mostKnown) widths.clear();
-        width = sum(wordsOf(text).map((one) => word(one).width));
-        widths.set(text, width);
-      }
-      return width;
-    },
+    width: (text) => widthsOf(text).whole,
+    seenWidth: (text) => widthsOf(text).seen,
   };
+}
+
+/** Of a text, in units of the em. */
+interface TextWidths {
+  readonly whole: number;
+  readonly seen: number;
 }
 
 /** Words, and texts, that are remembered, of each face: most come again and again. */

@@ -16,17 +16,18 @@ import type { Rectangle } from "./rectangle.ts";
  */
 export function layOut(tree: Element, size: PageSize, fonts: Fonts): LaidOutPage {
   const root = boxTree(tree);
-  const boxes = new Map<string, PlacedBox>();
   const sized = laidFlex(
     flexBox(root, { textAlign: "left", loneWord: "left" }, fonts),
     size.widthMm,
     size.heightMm,
   );
+  const boxes = new Map<BoxNode, PlacedBox>();
   place(sized, 0, 0, boxes);
+  const boxOf = (node: BoxNode) => known(boxes, node);
   const page = pageOf(root, size, {
-    boxes,
-    linesOf: ({ key }) => linesOf(known(boxes, key)),
-    extentsOf: (node) => extentsOf(node, known(boxes, node.key)),
+    boxOf,
+    linesOf: (node) => linesOf(boxOf(node)),
+    extentsOf: (node) => extentsOf(node, boxOf(node)),
   });
   return Object.assign(page, { spareMm: sized.heightMm - sized.leastMm });
 }
@@ -35,9 +36,9 @@ interface PlacedBox extends Rectangle {
   readonly sized: SizedBox;
 }
 
-function place(sized: SizedBox, xMm: number, yMm: number, boxes: Map<string, PlacedBox>): void {
+function place(sized: SizedBox, xMm: number, yMm: number, boxes: Map<BoxNode, PlacedBox>): void {
   const { widthMm, heightMm } = sized;
-  boxes.set(sized.box.node.key, { xMm, yMm, widthMm, heightMm, sized });
+  boxes.set(sized.box.node, { xMm, yMm, widthMm, heightMm, sized });
   for (const child of sized.children) place(child.sized, xMm + child.xMm, yMm + child.yMm, boxes);
 }
 

@@ -51,9 +51,14 @@ const pairs: Readonly<Record<SignClass, string>> = {
   joiner: "^____^^_^__^____^",
 };
 
-const classOf = new Map(classNames.flatMap((name, at) => [...signsOf[name]].map((sign) => [sign, at])));
 const letter = classNames.indexOf("letter");
+/** By the sign's code; none of them has two. */
+const classOf = new Uint8Array(0x10000).fill(letter);
+for (const [at, name] of classNames.entries()) {
+  for (const sign of signsOf[name]) classOf[sign.charCodeAt(0)] = at;
+}
 const table = classNames.map((name) => pairs[name]);
+const space = 0x20;
 
 /**
  * A text in the parts after which a line may end, each with the spaces at its end.
@@ -65,20 +70,19 @@ export function breakable(text: string): string[] {
   let from = 0;
   let before: number | undefined;
   let spaced = false;
-  let at = 0;
-  for (const sign of text) {
-    if (sign === " ") {
+  for (let at = 0; at < text.length; at++) {
+    const sign = text.charCodeAt(at);
+    if (sign === space) {
       spaced = true;
-    } else {
-      const here = classOf.get(sign) ?? letter;
-      if (before !== undefined && mayBreak(before, here, spaced)) {
-        parts.push(text.slice(from, at));
-        from = at;
-      }
-      before = here;
-      spaced = false;
+      continue;
     }
-    at += sign.length;
+    const here = classOf[sign] ?? letter;
+    if (before !== undefined && mayBreak(before, here, spaced)) {
+      parts.push(text.slice(from, at));
+      from = at;
+    }
+    before = here;
+    spaced = false;
   }
   if (from < text.length) parts.push(text.slice(from));
   return parts;

@@ -1,4 +1,3 @@
-import { known } from "../core/lists.ts";
 import type { GroupItem, Item, PathItem, TextItem } from "../drawing/model.ts";
 import type { LayoutStyle, Paint, Rule } from "../markup/boxes.ts";
 import type { BoxNode } from "./nodes.ts";
@@ -28,8 +27,7 @@ export interface LaidOutPage {
 
 /** Boxes as an engine has laid them out. */
 interface LaidOutBoxes {
-  /** By the keys of the boxes. */
-  readonly boxes: ReadonlyMap<string, Rectangle>;
+  boxOf(node: BoxNode): Rectangle;
   linesOf(node: BoxNode): readonly TextItem[];
   extentsOf(node: BoxNode): readonly LineExtent[];
 }
@@ -38,20 +36,21 @@ interface LaidOutBoxes {
 export function pageOf(
   root: BoxNode,
   size: PageSize,
-  { boxes, linesOf, extentsOf }: LaidOutBoxes,
+  { boxOf, linesOf, extentsOf }: LaidOutBoxes,
 ): LaidOutPage {
-  const overflowsIn = (node: BoxNode, around: Rectangle): Overflow[] => {
-    const box = known(boxes, node.key);
+  const overflows: Overflow[] = [];
+  const note = (node: BoxNode, around: Rectangle): void => {
+    const box = boxOf(node);
     const inside = withoutPadding(box, node.props.style ?? {});
-    const own = [
+    for (const one of [
       ...boxOverflow(node.field, box, around),
       ...textOverflow(node.field, extentsOf(node), inside),
-    ];
-    const placed = node.at ? own.map((one) => ({ ...one, at: node.at })) : own;
-    return [...placed, ...node.boxes.flatMap((inner) => overflowsIn(inner, inside))];
+    ])
+      overflows.push(node.at ? { ...one, at: node.at } : one);
+    for (const inner of node.boxes) note(inner, inside);
   };
   const marks = (node: BoxNode): Item[] => {
-    const box = known(boxes, node.key);
+    const box = boxOf(node);
     return grouped(node, [
       ...painted(node.props.paint ?? {}, box),
       ...drawn(node, box),
@@ -59,9 +58,9 @@ export function pageOf(
       ...node.boxes.flatMap(marks),
     ]);
   };
-  const heightMm = size.heightMm ?? boxes.get(root.key)?.heightMm ?? 0;
-  const overflows = worst(overflowsIn(root, { xMm: 0, yMm: 0, widthMm: size.widthMm, heightMm }));
-  return pageWith(size.widthMm, heightMm, overflows, () => marks(root));
+  const heightMm = size.heightMm ?? boxOf(root).heightMm;
+  note(root, { xMm: 0, yMm: 0, widthMm: size.widthMm, heightMm });
+  return pageWith(size.widthMm, heightMm, worst(overflows), () => marks(root));
 }
 
 /** Boxes are forgotten once their marks are made. */

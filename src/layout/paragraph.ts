@@ -2,8 +2,8 @@ import { entry, first } from "../core/lists.ts";
 import type { TextItem } from "../drawing/model.ts";
 import type { LayoutStyle } from "../markup/boxes.ts";
 import { type Fonts, softHyphen } from "./fonts.ts";
-import { breakable } from "./line-breaks.ts";
 import type { TextRun } from "./nodes.ts";
+import { partedFor, type Word, widthOf, wordsOf } from "./text-words.ts";
 
 /** What a text takes from the boxes around it. */
 export interface TextStyle {
@@ -11,21 +11,6 @@ export interface TextStyle {
   readonly loneWord: NonNullable<LayoutStyle["loneWord"]>;
   /** Multiple of the size of the type; none: as the font says. */
   readonly lineHeight?: number;
-}
-
-/** A part of a word in one run. */
-interface Piece {
-  readonly run: TextRun;
-  readonly text: string;
-  readonly widthMm: number;
-}
-
-/** What lines are broken between. */
-interface Word {
-  readonly pieces: readonly Piece[];
-  readonly widthMm: number;
-  /** Width of the space at its end, which is not seen at the end of a line. */
-  readonly spaceMm: number;
 }
 
 interface Line {
@@ -36,49 +21,23 @@ interface Line {
 /** A text broken into lines of some width. */
 interface BrokenText {
   readonly widthMm: number;
-  readonly heightMm: number;
   readonly lines: readonly Line[];
 }
 
 /** A line may be so much longer than its room [mm]: what sums of widths are off by. */
 const toleranceMm = 1e-5;
 
-const keyOf = ({ text, face, sizeMm, ink, link = "", spoken = "" }: TextRun) =>
-  [text, face, sizeMm, ink, link, spoken].join("\t");
-
-const paragraphs = new WeakMap<Fonts, Map<string, Paragraph>>();
-
-const mostKnown = 2_000;
-
-/** Runs of text to be set into a box, measured once and broken for any width. */
-export class Paragraph {
-  readonly #fonts: Fonts;
+/** Runs of text, measured once and broken once for any width, whatever the lines of it are like. */
+class SetText {
   readonly #words: readonly Word[];
-  readonly #style: TextStyle;
   readonly #broken = new Map<number, BrokenText>();
-  readonly #lineMm: number;
-  /** From the top of a line to its baseline [mm]. */
-  readonly baselineMm: number;
 
-  /** The paragraph of such runs: most are laid out again and again, each time that a further part of a card is tried. */
-  static of(runs: readonly TextRun[], style: TextStyle, fonts: Fonts): Paragraph {
-    const known = paragraphs.get(fonts) ?? new Map<string, Paragraph>();
-    paragraphs.set(fonts, known);
-    const key = runs.map(keyOf).join("\n") + style.textAlign + style.loneWord + style.lineHeight;
-    let paragraph = known.get(key);
-    if (paragraph === undefined) {
-      if (known.size >= mostKnown) known.clear();
-      paragraph = new Paragraph(runs, style, fonts);
-      known.set(key, paragraph);
-    }
-    return paragraph;
-  }
-
-  private constructor(runs: readonly TextRun[], style: TextStyle, fonts: Fonts) {
-    this.#fonts = fonts;
-    this.#style = style;
+  constructor(
+    readonly runs: readonly TextRun[],
+    readonly loneWord: TextStyle["loneWord"],
+    readonly fonts: Fonts,
+  ) {
     this.#words = wordsOf(runs, fonts);
-    ({ lineMm: this.#lineMm, baselineMm: this.baselineMm } = lineMeasure(first(runs), style, fonts));
   }
 
   /** Each line takes as many words as there is room for; a word that is too wide sticks out. */
@@ -109,7 +68,7 @@ export class Paragraph {
       line ??= begin();
       let rest = word;
       while (!isRoom(line, rest)) {
-        const [head, tail] = partedFor(rest, roomMm - line.widthMm + toleranceMm, this.#fonts);
+        const [head, tail] = partedFor(rest, roomMm - line.widthMm + toleranceMm, this.fonts);
         if (head) add(head, line);
         else if (line.words.length === 0) break;
         line = begin();
@@ -117,19 +76,73 @@ export class Paragraph {
       }
       add(rest, line);
     }
-    if (this.#style.loneWord === "joined") joinLoneWord(lines, roomMm);
-    const widest = Math.max(0, ...lines.map(seenWidth));
-    return {
-      lines,
-      widthMm: lines.length > 1 ? Math.max(widest, roomMm) : widest,
-      heightMm: lines.length * this.#lineMm,
-    };
+    if (this.loneWord === "joined") joinLoneWord(lines, roomMm);
+    const widest = lines.reduce((most, one) => Math.max(most, seenWidth(one)), 0);
+    return { lines, widthMm: lines.length > 1 ? Math.max(widest, roomMm) : widest };
+  }
+}
+
+const texts = new WeakMap<Fonts, Map<string, SetText[]>>();
+
+const mostKnown = 2_000;
+
+/** The text of such runs: most are set again and again, each time that a further part of a card is tried. */
+function setText(runs: readonly TextRun[], loneWord: TextStyle["loneWord"], fonts: Fonts): SetText {
+  const known = texts.get(fonts) ?? new Map<string, SetText[]>();
+  texts.set(fonts, known);
+  const key = runs.length === 1 ? first(runs).text : runs.map(({ text }) => text).join("\t");
+  const alike = known.get(key);
+  const found = alike?.find((one) => one.loneWord === loneWord && areAlike(one.runs, runs));
+  if (found) return found;
+  const made = new SetText(runs, loneWord, fonts);
+  if (alike) {
+    alike.push(made);
+  } else {
+    if (known.size >= mostKnown) known.clear();
+    known.set(key, [made]);
+  }
+  return made;
+}
+
+function areAlike(one: readonly TextRun[], other: readonly TextRun[]): boolean {
+  if (one.length !== other.length) return false;
+  return one.every((run, at) => {
+    const { text, face, sizeMm, ink, link, spoken } = entry(other, at);
+    return (
+      run.text === text &&
+      run.sizeMm === sizeMm &&
+      run.face === face &&
+      run.ink === ink &&
+      run.link === link &&
+      run.spoken === spoken
+    );
+  });
+}
+
+/** Runs of text to be set into a box. */
+export class Paragraph {
+  readonly #text: SetText;
+  readonly #style: TextStyle;
+  readonly #lineMm: number;
+  /** From the top of a line to its baseline [mm]. */
+  readonly baselineMm: number;
+
+  constructor(runs: readonly TextRun[], style: TextStyle, fonts: Fonts) {
+    this.#text = setText(runs, style.loneWord, fonts);
+    this.#style = style;
+    ({ lineMm: this.#lineMm, baselineMm: this.baselineMm } = lineMeasure(first(runs), style, fonts));
+  }
+
+  /** Width and height of the text in a room so wide. */
+  in(roomMm: number): { readonly widthMm: number; readonly heightMm: number } {
+    const { widthMm, lines } = this.#text.in(roomMm);
+    return { widthMm, heightMm: lines.length * this.#lineMm };
   }
 
   /** Where each line begins, from the top left corner of the text, and how long it is. */
   linesIn(roomMm: number): { readonly xMm: number; readonly yMm: number; readonly widthMm: number }[] {
     const before = { left: 0, center: 0.5, right: 1 }[this.#style.textAlign];
-    return this.in(roomMm).lines.map((line, at) => {
+    return this.#text.in(roomMm).lines.map((line, at) => {
       const widthMm = seenWidth(line);
       return { xMm: before * (roomMm - widthMm), yMm: at * this.#lineMm + this.baselineMm, widthMm };
     });
@@ -141,66 +154,45 @@ export class Paragraph {
    */
   itemsAt(xMm: number, yMm: number, roomMm: number): TextItem[] {
     const places = this.linesIn(roomMm);
-    return this.in(roomMm).lines.flatMap((line, i) => {
+    return this.#text.in(roomMm).lines.flatMap((line, i) => {
       const { xMm: besideMm, yMm: belowMm } = entry(places, i);
-      return this.#lineItems(line, xMm + besideMm, yMm + belowMm);
+      return lineItems(line, xMm + besideMm, yMm + belowMm, this.#text.fonts);
     });
   }
+}
 
-  #lineItems({ words }: Line, fromMm: number, yMm: number): TextItem[] {
-    const items: TextItem[] = [];
-    let xMm = fromMm;
-    let run: TextRun | undefined;
-    for (const piece of words.flatMap(({ pieces }) => pieces)) {
-      const last = items.at(-1);
-      let text = piece.text.replaceAll(joiner, "");
-      let atMm = xMm;
-      if (last && piece.run === run) {
-        items[items.length - 1] = { ...last, text: last.text + text };
-        text = "";
-      } else if (last && text.startsWith(" ")) {
-        items[items.length - 1] = { ...last, text: `${last.text} ` };
-        text = text.slice(1);
-        atMm += widthOf(" ", piece.run, this.#fonts);
-      }
-      if (text !== "") {
-        items.push({ kind: "text", ...piece.run, xMm: atMm, yMm, text, anchor: "start" });
-        run = piece.run;
+/** The marks of a line from where it begins on its baseline. */
+function lineItems({ words }: Line, fromMm: number, yMm: number, fonts: Fonts): TextItem[] {
+  const items: TextItem[] = [];
+  let xMm = fromMm;
+  let atMm = fromMm;
+  let run: TextRun | undefined;
+  let text = "";
+  const end = () => {
+    if (run && text !== "") items.push({ kind: "text", ...run, xMm: atMm, yMm, text, anchor: "start" });
+  };
+  for (const { pieces } of words) {
+    for (const piece of pieces) {
+      let own = piece.text.replaceAll(joiner, "");
+      if (piece.run === run) {
+        text += own;
+      } else {
+        let beginMm = xMm;
+        if (text !== "" && own.startsWith(" ")) {
+          text += " ";
+          own = own.slice(1);
+          beginMm += widthOf(" ", piece.run, fonts);
+        }
+        if (own !== "") {
+          end();
+          [run, text, atMm] = [piece.run, own, beginMm];
+        }
       }
       xMm += piece.widthMm;
     }
-    return items;
   }
-}
-
-/** Letters that a word keeps at least before a hyphen, and behind it. */
-const leastBefore = 3;
-const leastBehind = 3;
-
-/**
- * As much of a word as a room takes with a hyphen behind it, and the rest of the word; all of it is the rest where it does
- * not part.
- */
-function partedFor(word: Word, roomMm: number, fonts: Fonts): readonly [head: Word | undefined, rest: Word] {
-  const [piece, more] = word.pieces;
-  const letters = piece && /^([^\p{L}]*)(\p{L}+)/u.exec(piece.text);
-  if (!fonts.hyphenate || !letters || more) return [undefined, word];
-  const [, before = "", whole = ""] = letters;
-  const parts = fonts.hyphenate(whole);
-  for (let count = parts.length - 1; count > 0; count--) {
-    const head = parts.slice(0, count).join("");
-    if (head.length < leastBefore || whole.length - head.length < leastBehind) continue;
-    const made = wordOf(before + head + softHyphen, piece.run, fonts);
-    if (made.widthMm > roomMm) continue;
-    return [made, wordOf(piece.text.slice(before.length + head.length), piece.run, fonts)];
-  }
-  return [undefined, word];
-}
-
-function wordOf(text: string, run: TextRun, fonts: Fonts): Word {
-  const widthMm = widthOf(text, run, fonts);
-  const spaceMm = widthMm - widthOf(text.trimEnd(), run, fonts);
-  return { pieces: [{ run, text, widthMm }], widthMm, spaceMm };
+  end();
+  return items;
 }
 
 /** Keeps signs on one line and is not seen. */
@@ -222,36 +214,6 @@ function joinLoneWord(lines: readonly Line[], roomMm: number): void {
 
 function seenWidth({ words, widthMm }: Line): number {
   return widthMm - (words.at(-1)?.spaceMm ?? 0);
-}
-
-/** Words of all runs, single spaces between them: a line may also end in the middle of a run, or not at its end. */
-function wordsOf(runs: readonly TextRun[], fonts: Fonts): Word[] {
-  let text = "";
-  /** Where each run ends. */
-  const ends: number[] = [];
-  for (const run of runs) {
-    const more = run.text.replace(/[ \t\r\n]+/g, " ");
-    text += more.startsWith(" ") && (text === "" || text.endsWith(" ")) ? more.slice(1) : more;
-    ends.push(text.length);
-  }
-  text = text.replace(/ $/, "");
-  let at = 0;
-  return breakable(text).map((part) => {
-    const [from, to] = [at, at + part.length];
-    at = to;
-    const pieces = runs.flatMap((run, i): Piece[] => {
-      const own = text.slice(Math.max(from, ends[i - 1] ?? 0), Math.min(to, ends[i] ?? to));
-      return own === "" ? [] : [{ run, text: own, widthMm: widthOf(own, run, fonts) }];
-    });
-    const last = pieces.at(-1);
-    const spaceMm =
-      last?.text.endsWith(" ") === true ? last.widthMm - widthOf(last.text.trimEnd(), last.run, fonts) : 0;
-    return { pieces, widthMm: pieces.reduce((sum, { widthMm }) => sum + widthMm, 0), spaceMm };
-  });
-}
-
-function widthOf(text: string, { sizeMm, face }: TextRun, fonts: Fonts): number {
-  return fonts.measure(text, sizeMm, face);
 }
 
 /** Lines and baselines lie at whole hundredths of a millimetre. */

@@ -93,7 +93,7 @@ export interface TextPlace {
 
 /** A box of a page: either text, with `Inline` for words in another face, or boxes. */
 export function Box(props: BoxProps): Element {
-  return jsx("box", { ...props });
+  return jsx("box", props as Element["props"]);
 }
 
 export interface InlineProps {
@@ -108,5 +108,5 @@ export interface InlineProps {
 
 /** Words in another face or ink within a line. */
 export function Inline(props: InlineProps): Element {
-  return jsx("inline", { ...props });
+  return jsx("inline", props as Element["props"]);
 }

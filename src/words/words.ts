@@ -29,24 +29,43 @@ export const gapPattern = /\{(\w+)(?:, plural,((?:\s*\w+ \{[^{}]*\})+))?\}/g;
 export function makeWords(tree: WordTree, language = "en"): Words {
   const rules = new Intl.PluralRules(language);
   const number = makeNumberText(language);
-  const known = new Map<WordKey, string>();
-  const sentence = (key: WordKey): string => {
-    const text = known.get(key) ?? sentenceIn(tree, key);
-    known.set(key, text);
-    return text;
+  const known = new Map<WordKey, readonly Part[]>();
+  const sentence = (key: WordKey): readonly Part[] => {
+    const parts = known.get(key) ?? partsOf(sentenceIn(tree, key));
+    known.set(key, parts);
+    return parts;
   };
   return (key, values = {}) => {
-    const text = sentence(key);
-    if (!text.includes("{")) return text;
-    return text.replace(gapPattern, (_, gap: string, plurals?: string) => {
-      const value = values[gap];
-      if (value === undefined) throw new WordsError(`no value for "{${gap}}" in the words "${key}"`);
+    let said = "";
+    for (const part of sentence(key)) {
+      if (typeof part === "string") {
+        said += part;
+        continue;
+      }
+      const value = values[part.gap];
+      if (value === undefined) throw new WordsError(`no value for "{${part.gap}}" in the words "${key}"`);
       const text = typeof value === "number" ? number(value, mostDecimals) : value;
-      return plurals === undefined
-        ? text
-        : pluralOf(plurals, rules.select(Number(value))).replaceAll("#", text);
-    });
+      said +=
+        part.plurals === undefined
+          ? text
+          : pluralOf(part.plurals, rules.select(Number(value))).replaceAll("#", text);
+    }
+    return said;
   };
+}
+
+/** What a sentence is made of: words of its own, and gaps. */
+type Part = string | { readonly gap: string; readonly plurals: string | undefined };
+
+function partsOf(sentence: string): Part[] {
+  const parts: Part[] = [];
+  let from = 0;
+  for (const { 0: whole, 1: gap = "", 2: plurals, index } of sentence.matchAll(gapPattern)) {
+    parts.push(sentence.slice(from, index), { gap, plurals });
+    from = index + whole.length;
+  }
+  parts.push(sentence.slice(from));
+  return parts;
 }
 
 function sentenceIn(tree: WordTree, key: WordKey): string {

@@ -1,3 +1,4 @@
+import { entry } from "../../core/lists.ts";
 import { unbroken } from "../../words/shot-text.ts";
 
 /** What a printed line may differ from one that is measured here [mm]. */
@@ -15,27 +16,37 @@ export function keptTogether(
   widthMm: number,
   measure: (text: string) => number,
 ): string {
-  const roomMm = widthMm - slackMm;
+  const lines = { roomMm: widthMm - slackMm, spaceMm: measure(" ") };
   const members = text
     .split(`${ending} `)
     .map((member, at, all) => (at < all.length - 1 ? member + ending : member));
-  const most = linesOf(text, roomMm, measure);
+  const apart = members.map((member) => member.split(" ").map(measure));
+  const most = linesOf(apart, lines);
+  const kept = apart.slice();
   return members
-    .reduce<readonly string[]>((kept, member, at) => {
-      const tried = kept.with(at, unbroken(member));
-      return linesOf(tried.join(" "), roomMm, measure) <= most ? tried : kept;
-    }, members)
+    .map((member, at) => {
+      const whole = unbroken(member);
+      kept[at] = [measure(whole)];
+      if (linesOf(kept, lines) <= most) return whole;
+      kept[at] = entry(apart, at);
+      return member;
+    })
     .join(" ");
 }
 
-/** Lines that a text takes; none are enough for a word that is wider than they are. */
-function linesOf(text: string, roomMm: number, measure: (text: string) => number): number {
-  let [lines, line] = [1, ""];
-  for (const word of text.split(" ")) {
-    if (measure(word) > roomMm) return Number.POSITIVE_INFINITY;
-    const longer = line === "" ? word : `${line} ${word}`;
-    if (measure(longer) <= roomMm) line = longer;
-    else [lines, line] = [lines + 1, word];
+/** Lines that words so wide take [mm], a space between any two; none are enough for one that is wider than they are. */
+function linesOf(
+  members: readonly (readonly number[])[],
+  { roomMm, spaceMm }: { readonly roomMm: number; readonly spaceMm: number },
+): number {
+  let [lines, lineMm] = [1, -spaceMm];
+  for (const words of members) {
+    for (const wordMm of words) {
+      if (wordMm > roomMm) return Number.POSITIVE_INFINITY;
+      const longerMm = lineMm + spaceMm + wordMm;
+      if (longerMm <= roomMm) lineMm = longerMm;
+      else [lines, lineMm] = [lines + 1, wordMm];
+    }
   }
   return lines;
 }

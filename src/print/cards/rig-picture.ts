@@ -50,7 +50,12 @@ export function rigPicture(
         return [];
       }
     },
-    checked: (page) => ({ ...page, overflows: [...page.overflows, ...overflows] }),
+    checked: (page) => {
+      // Nobody asks what a page lacks besides where it is only noticed.
+      if (lack === "noticed" && page.overflows.length > 0) return page;
+      const { items } = page;
+      return { ...page, items, overflows: [...page.overflows, ...overflows] };
+    },
   };
 }
 

@@ -22,17 +22,17 @@ export async function layOutBySatori(tree: Element, size: PageSize, fonts: FileF
   };
   const { boxes, pieces } = await measureBoxes(sized, size, fonts);
   const reader = new PieceReader(pieces, fonts.measure);
-  const lines = new Map<string, readonly TextItem[]>();
+  const lines = new Map<BoxNode, readonly TextItem[]>();
   const read = (node: BoxNode): void => {
-    lines.set(node.key, reader.lines(node.runs));
+    lines.set(node, reader.lines(node.runs));
     node.boxes.forEach(read);
   };
   read(sized);
   reader.finish();
-  const linesOf = ({ key }: BoxNode) => known(lines, key);
+  const linesOf = (node: BoxNode) => known(lines, node);
   const extentsOf = (node: BoxNode) =>
     linesOf(node).map(({ xMm, yMm, text, sizeMm, face }) => {
       return { xMm, yMm, sizeMm, widthMm: fonts.measure(text.trimEnd(), sizeMm, face) };
     });
-  return pageOf(sized, size, { boxes, linesOf, extentsOf });
+  return pageOf(sized, size, { boxOf: (node) => known(boxes, node), linesOf, extentsOf });
 }

@@ -1,4 +1,5 @@
 import satori from "satori";
+import { entry } from "../../../src/core/lists.ts";
 import type { FileFonts } from "../../../src/layout/font-file.ts";
 import type { BoxNode } from "../../../src/layout/nodes.ts";
 import type { PageSize } from "../../../src/layout/page-of.ts";
@@ -16,7 +17,7 @@ export interface TextPiece {
 }
 
 interface MeasuredBoxes {
-  readonly boxes: ReadonlyMap<string, Rectangle>;
+  readonly boxes: ReadonlyMap<BoxNode, Rectangle>;
   /** In the order of the tree. */
   readonly pieces: readonly TextPiece[];
 }
@@ -28,9 +29,10 @@ interface MeasuredBoxes {
  * worded as satori words them.
  */
 export async function measureBoxes(root: BoxNode, size: PageSize, fonts: FileFonts): Promise<MeasuredBoxes> {
-  const boxes = new Map<string, Rectangle>();
+  const boxes = new Map<BoxNode, Rectangle>();
+  const nodes: BoxNode[] = [];
   const svg = await satori(
-    satoriTree(root) as never,
+    satoriTree(root, nodes) as never,
     {
       width: units(size.widthMm),
       ...(size.heightMm === undefined ? {} : { height: units(size.heightMm) }),
@@ -39,7 +41,7 @@ export async function measureBoxes(root: BoxNode, size: PageSize, fonts: FileFon
       pointScaleFactor: 0,
       onNodeDetected: (node) => {
         if (node.key === null || node.key === undefined) return;
-        boxes.set(String(node.key), {
+        boxes.set(entry(nodes, Number(node.key)), {
           xMm: node.left / unitsPerMm,
           yMm: node.top / unitsPerMm,
           widthMm: node.width / unitsPerMm,
@@ -80,10 +82,11 @@ interface SatoriNode {
   readonly props: { readonly style: Record<string, unknown>; readonly children?: unknown };
 }
 
-function satoriTree(box: BoxNode): SatoriNode {
+/** Each box has for its key its place in a list of them. */
+function satoriTree(box: BoxNode, nodes: BoxNode[]): SatoriNode {
   return {
     type: "div",
-    key: box.key,
+    key: String(nodes.push(box) - 1),
     props: {
       style: satoriStyle(box),
       children:
@@ -100,7 +103,7 @@ function satoriTree(box: BoxNode): SatoriNode {
                 children: run.text,
               },
             }))
-          : box.boxes.map(satoriTree),
+          : box.boxes.map((inner) => satoriTree(inner, nodes)),
     },
   };
 }
