@@ -1,4 +1,5 @@
 import type { Nodes } from "mdast";
+import { toString as textOf } from "mdast-util-to-string";
 import type { MarkdownText } from "../model/library.ts";
 import { type Message, message, type Place } from "../model/message.ts";
 import type { LeftOut } from "../model/message-table.ts";
@@ -19,6 +20,8 @@ function leftOut(node: Nodes): LeftOut | undefined {
       return typeof node.checked === "boolean" ? "box to tick" : undefined;
     case "containerDirective":
       return "container";
+    case "paragraph":
+      return /^\|.*\|\n\|.*\|/.test(textOf(node)) ? "table without its line" : undefined;
     default:
       return undefined;
   }
@@ -31,7 +34,7 @@ export function isComment(html: string): boolean {
 
 /**
  * Markdown that a page or a handout could not show, each an error at its place: HTML,
- * footnotes, struck-out words, boxes to tick, and headings of more than two levels. The rest of CommonMark and the
+ * footnotes, struck-out words, boxes to tick, tables that are none, and headings of more than two levels. The rest of CommonMark and the
  * tables of GFM are for both alike.
  */
 export function checkMarkdown({ path, body }: MarkdownText): readonly Message[] {

@@ -40,7 +40,7 @@ function wrongQuantity(v: MessageValues["quantity"]): WordedMessage {
   const asComma = point && `write a point for the comma: ${point[1]}.${point[2]}`;
   const asUnits =
     bare && units.length > 0 && `say which: ${units.map((unit) => withUnit(v.found, unit)).join(" or ")}`;
-  const [, from, to] = /^(\d.*?) ?(?:[-–—]|to) ?(\d.*)$/.exec(v.found) ?? [];
+  const [, from, to] = /^(\d.*?) ?(?:[-–—;]|to|and) ?(\d.*)$/.exec(v.found) ?? [];
   const asTwo = from && to && `write each of its own, with its unit: [${withUnitOf(from, to)}, ${to}]`;
   const hint = asList || asComma || asUnits || asTwo || `write it like ${examples.join(" or ")}`;
   return { reason: quantityReasons[v.problem](v), hint };
@@ -55,6 +55,10 @@ const leftOut: Readonly<Record<LeftOut, WordedMessage>> = {
   container: {
     reason: "there are no blocks that start with :::",
     hint: "write it on a line of its own with ::",
+  },
+  "table without its line": {
+    reason: "these lines are no table: below its head it has a line of dashes",
+    hint: "put a line like | --- | --- | below the first",
   },
 };
 

@@ -42,6 +42,16 @@ function wrongBraces(sentence: string): string | undefined {
   return undefined;
 }
 
+/** What would be printed with its signs: tags of HTML, and a gap's name in brackets of another kind. */
+function printedAsTyped(sentence: string, gaps: readonly string[]): string | undefined {
+  const tag = /<\/?[a-z][^<>]*>/i.exec(sentence)?.[0];
+  if (tag !== undefined) return `${tag} would stand there with its signs; words have no HTML`;
+  const gap = gaps.find(
+    (name) => !sentence.includes(`{${name}`) && new RegExp(`[(<[]${name}[)>\\]]`).test(sentence),
+  );
+  return gap === undefined ? undefined : `its gap stands between braces; write {${gap}}`;
+}
+
 /** Words that the tool never asks for, and gaps that it never fills: each is an error at its place. */
 export function checkOwnWords(read: Read<WordTree>, reading: Reading): void {
   const before = known.get(read.value);
@@ -77,7 +87,7 @@ function lookThrough({ value, yaml }: Read<WordTree>, reading: Reading): void {
   const wrong = (problem: string, path: readonly string[]) =>
     reading.error(yaml.placeOf(path), "not-valid", { key: String(path.at(-1)), problem });
   const checkGaps = (sentence: string, gaps: readonly string[], path: readonly string[]) => {
-    const problem = wrongBraces(sentence);
+    const problem = wrongBraces(sentence) ?? printedAsTyped(sentence, gaps);
     if (problem !== undefined) wrong(problem, path);
     for (const [, gap = ""] of sentence.matchAll(gapPattern)) {
       if (gaps.includes(gap)) continue;

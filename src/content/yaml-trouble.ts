@@ -62,7 +62,12 @@ function quoted(line: string): string {
     "",
     line.trim(),
   ];
-  return `${key}"${value.replaceAll('"', "'").trim()}"`;
+  return `${key}"${unquoted(value.trim()).replaceAll('"', "'")}"`;
+}
+
+/** A value without the quotation marks that it has round it, or before it with nothing between them. */
+function unquoted(value: string): string {
+  return /^"(.*)",?$/.exec(value)?.[1] ?? value.replace(/^""\s*/, "");
 }
 
 function lineAt(text: string, offset: number): { readonly text: string; readonly offset: number } {

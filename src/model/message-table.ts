@@ -250,7 +250,13 @@ export type TypeFix =
   | "hash in quotes";
 
 /** Markdown that neither page nor handout shows. */
-export type LeftOut = "html" | "footnote" | "struck out" | "box to tick" | "container";
+export type LeftOut =
+  | "html"
+  | "footnote"
+  | "struck out"
+  | "box to tick"
+  | "container"
+  | "table without its line";
 
 /** Where what a directive does not say may stand instead: in its brackets, or in braces that are not read. */
 export type AttributeSlip = "none" | "in brackets" | "in braces";

@@ -120,8 +120,12 @@ describe("init", () => {
     const { jobs } = parse(readFileSync(path, "utf8"));
     const steps: readonly Readonly<Record<string, string & { path: string }>>[] = jobs.publish.steps;
     const commands = steps.flatMap(({ run }) => (run ? [run] : []));
-    expect(commands).toEqual(["npx --yes dotdown check", "npx --yes dotdown build --for web"]);
-    // What is published is what the second of them writes.
+    expect(commands).toEqual([
+      "if [ -f package-lock.json ]; then npm ci; fi",
+      "npx --yes dotdown check",
+      "npx --yes dotdown build --for web",
+    ]);
+    // What is published is what the last of them writes.
     expect(steps.flatMap((step) => step.with?.path ?? [])).toEqual(["out/site"]);
     rmSync(path);
     const again = await cli("init", folder, "--workflow");

@@ -3,6 +3,7 @@ import type { StockedShot } from "../../core/tackle/shot.ts";
 import type { ScaleEntry, TubEntry } from "../../model/library.ts";
 import type { Read, Reading } from "../reading.ts";
 import type { scaleSchema, tubSchema } from "../schema/tackle-schema.ts";
+import { eachOnce } from "../taken-twice.ts";
 
 /** A scale with its sizes heaviest first; a size given by weighing a number of them gets its mean. */
 export function linkScale(read: Read<z.output<typeof scaleSchema>>, reading: Reading): ScaleEntry {
@@ -11,11 +12,8 @@ export function linkScale(read: Read<z.output<typeof scaleSchema>>, reading: Rea
     name: size.name,
     massG: "mass" in size ? size.mass : size.weighed.mass / size.weighed.count,
   }));
-  sizes.forEach(({ name }, at) => {
-    if (sizes.findIndex((other) => other.name === name) < at) {
-      reading.error(yaml.placeOf(["sizes", at, "name"]), "duplicate-name", { found: name });
-    }
-  });
+  const names = sizes.map(({ name }) => name);
+  eachOnce(reading, names, (at) => yaml.placeOf(["sizes", at, "name"]));
   const { title, source, basis } = value;
   return { id, title, source, basis, sizes: sizes.sort((a, b) => b.massG - a.massG) };
 }
@@ -37,5 +35,7 @@ export function linkTub(
         const held = count === "plenty" ? Number.POSITIVE_INFINITY : count;
         return found ? [{ size, massG: found.massG, metal, count: held }] : [];
       });
+  const named = value.sizes.map(({ size, metal }) => `${size} of ${metal}`);
+  eachOnce(reading, named, (at) => yaml.placeOf(["sizes", at, "size"]));
   return { id, title: value.title, scaleId: value.scale, tub: tub.sort((a, b) => b.massG - a.massG) };
 }

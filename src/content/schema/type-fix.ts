@@ -63,7 +63,7 @@ const truths: Readonly<Record<string, string>> = { yes: "true", on: "true", no: 
 
 function ofOne(expected: string, typed: string): Fix {
   if (expected === expectedWords.string) return { by: "in quotes", typed };
-  if (expected === expectedWords.array) return { by: "in brackets", typed };
+  if (expected === expectedWords.array) return asList(typed);
   if (expected === expectedWords.tuple) return { by: "from and to", typed };
   if (expected === expectedWords.boolean) {
     const truth = truths[typed.toLowerCase()];
@@ -77,6 +77,15 @@ function ofOne(expected: string, typed: string): Fix {
   const isWhole = expected === expectedWords.number || Number.isInteger(Number(number));
   if (isWhole) return { by: "like", typed: number };
   return { by: "like", typed: `${Math.floor(Number(number))} or ${Math.ceil(Number(number))}` };
+}
+
+/** Entries that were typed as a list elsewhere has them: behind a sign of its own, or figures with words between them. */
+function asList(typed: string): Fix {
+  const marked = /^[–—•·*]\s*(.+)$/.exec(typed)?.[1];
+  if (marked !== undefined) return { by: "as entries", typed: marked };
+  const parts = typed.split(/\s*(?:[;&]|\band\b)\s*/);
+  const areFigures = parts.every((part) => /^\d/.test(part));
+  return { by: "in brackets", typed: areFigures ? parts.join(", ") : typed };
 }
 
 /** The keys that a group must have, as they are written within a line, or as the first line of a file. */

@@ -22,6 +22,8 @@ jobs:
       - uses: actions/setup-node@v4
         with:
           node-version: 22
+      # The dotdown that package.json names; without one, the newest.
+      - run: if [ -f package-lock.json ]; then npm ci; fi
       - run: npx --yes dotdown check
       - run: npx --yes dotdown build --for web
       - uses: actions/upload-pages-artifact@v3
