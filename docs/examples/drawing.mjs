@@ -1,10 +1,13 @@
-// Writes a rig's drawing for 1.2 m of water as SVG.
+// Writes the drawing of the guide's first rig as SVG, in the deepest water that it is set for.
 import { writeFileSync } from "node:fs";
 import { draw, readGuide, solve, svg } from "dotdown";
 
 const { value: guide } = await readGuide();
 const { value: solved } = guide ? await solve(guide) : { value: undefined };
-if (!solved) throw new Error("the guide has errors; dotdown check says which");
-const drawing = draw(solved, "first-session", { depthMm: 1200, widthMm: 90, heightMm: 140 });
-writeFileSync("first-session.svg", svg(drawing));
+const first = solved?.rigs[0];
+if (!solved || !first) throw new Error("the guide has errors, or no rig; dotdown check says which");
+const { id } = first.rig;
+const depthMm = Math.max(...first.depths.map((depth) => depth.depthMm));
+const drawing = draw(solved, id, { depthMm, widthMm: 90, heightMm: 140 });
+writeFileSync(`${id}.svg`, svg(drawing));
 console.log(drawing.description);

@@ -7,7 +7,11 @@ const closing: Readonly<Record<string, string>> = { "[": "]", "{": "}" };
 export const yamlWords: Readonly<Record<YamlProblem, (said: string) => WordedMessage>> = {
   "no colon": (said) => ({
     reason: `"${said}" is no key with its value: a colon and a space are missing`,
-    hint: `write it like ${said.replace(/\s*[=:]\s*|\s+/, ": ")}`,
+    hint: `write it like ${said.replace(/\s*[=:：]\s*|\s+/, ": ")}`,
+  }),
+  comment: (said) => ({
+    reason: "among the keys, a comment is a line that starts with # and a space",
+    hint: `write it like # ${said}`,
   }),
   quotes: (said) => ({
     reason: "this value has signs that mean something else here: it must stand in quotes",

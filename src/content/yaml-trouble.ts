@@ -37,6 +37,8 @@ export function yamlTrouble({ code, message, pos }: YAMLError, text: string): Ya
   if (/^\s*-[^\s-]/.test(line.text))
     return here("dash", line.text.trim(), line.offset + line.text.indexOf("-"));
   if (/^\s*\t/.test(line.text)) return here("tab", "", line.offset);
+  const [, comment] = commentElsewhere.exec(line.text) ?? [];
+  if (comment !== undefined) return here("comment", comment, line.offset + line.text.search(/\S/));
   if (!/:(?:\s|$)/.test(line.text) && !line.text.trim().startsWith("- "))
     return here("no colon", line.text.trim(), line.offset + line.text.search(/\S|$/));
   if (/must start at the same column/.test(message)) return here("indent", "");
@@ -54,6 +56,9 @@ const wantsQuotes: Readonly<Partial<Record<YAMLError["code"], true>>> = {
   TAG_RESOLVE_FAILED: true,
   UNEXPECTED_TOKEN: true,
 };
+
+/** A line of keys that is written as Markdown, and other languages, write their comments. */
+const commentElsewhere = /^\s*(?:<!--|\/\/|\/\*)\s*(.*?)\s*(?:-->|\*\/)?\s*$/;
 
 /** The line with its value in quotes, as it may be written. */
 function quoted(line: string): string {

@@ -222,6 +222,7 @@ export type MessageValues = {
 /** What is wrong with the way in which keys and values are written. */
 export type YamlProblem =
   | "no colon"
+  | "comment"
   | "quotes"
   | "not closed"
   | "comma"

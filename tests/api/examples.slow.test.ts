@@ -27,18 +27,26 @@ async function installed(): Promise<string> {
   return folder;
 }
 
-test("every example runs as it stands in the docs, and the types that are shipped fit it", async () => {
-  const folder = await installed();
-  const names = readdirSync(examples);
-  expect(names).toHaveLength(4);
+/** What each of the programs prints there, without an error. */
+async function saidIn(folder: string, names: readonly string[]): Promise<ReadonlyMap<string, string>> {
   const said = new Map<string, string>();
   for (const name of names) {
     const { code, stdout, stderr } = await run(process.execPath, [name], folder);
     expect({ code, stderr }, name).toEqual({ code: 0, stderr: "" });
     said.set(name, stdout);
   }
+  return said;
+}
+
+test("every example runs as it stands in the docs, and the types that are shipped fit it", async () => {
+  const folder = await installed();
+  const names = readdirSync(examples);
+  expect(names).toHaveLength(4);
+  const said = await saidIn(folder, names);
   expect(said.get("figures.mjs")).toMatch(/ 1\.5 m: \d+ mm of tip, \d\.\d\d g\n/);
-  expect(readFileSync(join(folder, "first-session.svg"), "utf8")).toMatch(/^<svg /);
+  const drawn = readdirSync(folder).filter((name) => name.endsWith(".svg"));
+  expect(drawn).toHaveLength(1);
+  expect(readFileSync(join(folder, drawn[0]!), "utf8")).toMatch(/^<svg /);
   expect(said.get("report.mjs")).toMatch(/^\d+ messages\n$/m);
   expect(existsSync(join(folder, "figures/data/rigs/first-session.json"))).toBe(true);
 
@@ -61,4 +69,13 @@ test("every example runs as it stands in the docs, and the types that are shippe
   expect((await run(process.execPath, [compiler, "-p", folder], folder)).stdout).toContain(
     "figures.mjs(2,13)",
   );
+});
+
+test("every example runs in a guide that was begun beside it, too", async () => {
+  const folder = await installed();
+  const tool = join(folder, "node_modules/dotdown/dist/dotdown.js");
+  expect(await run(process.execPath, [tool, "init"], folder)).toMatchObject({ code: 0 });
+  const said = await saidIn(folder, readdirSync(examples));
+  expect(said.get("figures.mjs")).toContain("Our first rig");
+  expect(readFileSync(join(folder, "our-first-rig.svg"), "utf8")).toMatch(/^<svg /);
 });
