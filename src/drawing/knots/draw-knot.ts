@@ -1,4 +1,4 @@
-import { first } from "../../core/lists.ts";
+import { entry, first } from "../../core/lists.ts";
 import type { KnotArrow, KnotLabel, KnotPicture, KnotStep } from "../../model/knot-picture.ts";
 import { curveThrough, marksOf, placeAt, slice, withoutRepeats } from "../curve.ts";
 import { arrowHead, point, text } from "../items.ts";
@@ -8,6 +8,7 @@ import { crossingsOf } from "./crossings.ts";
 import { behind, type Fit, hookShank, inFront, onPicture, rings, wire } from "./objects.ts";
 import { paintStrands, type Strand } from "./strand-paint.ts";
 import { place, strandPath } from "./strand-path.ts";
+import { isCounted, labelSizeMm, numbersOf, turnNumber } from "./turn-numbers.ts";
 
 /** Thickness of a strand in units of the frame; thick enough that its pattern shows. */
 export const strandUnits = 2.2;
@@ -16,8 +17,6 @@ const strandLeastMm = 1.15;
 export const wireShare = 1.15;
 
 const marginMm = 1;
-/** Labels grow with the picture; the smallest are the 8 pt that is read in a hand-out (common practice, no source). */
-const labelMm = { least: 2.83, units: 6.1, most: 3.6 };
 
 /** How the frame of a knot fits into a box: as large as it can be, in the middle. */
 export function fitFrame([width, height]: KnotPicture["frame"], box: Box): Fit {
@@ -36,14 +35,18 @@ export function stepStrands(
 ): { strands: Strand[]; eyes: Strand[]; shanks: Strand[] } {
   const widthMm = Math.max(strandLeastMm, strandUnits * fit.scale);
   const strands = step.strands.map((strand): Strand => {
-    const { points, tagFrom } = strandPath(strand.path);
+    const { points, rounds, tagFrom } = strandPath(strand.path);
     const shown = points.map((p) => onPicture(fit, p));
     const curve = curveThrough(shown);
+    const marks = marksOf(curve);
     // In a frame so large that two points come out at one place, the curve has a mark less.
-    const tagMark =
-      tagFrom === undefined ? undefined : withoutRepeats(shown.slice(0, tagFrom + 1)).length - 1;
-    const tagFromMm = tagMark === undefined ? curve.length : (marksOf(curve)[tagMark] ?? 0);
-    return { name: strand.name, pattern: strand.pattern, curve, widthMm, tagFromMm };
+    const alongMm = (point: number) => marks[withoutRepeats(shown.slice(0, point + 1)).length - 1] ?? 0;
+    const tagFromMm = tagFrom === undefined ? curve.length : alongMm(tagFrom);
+    const turns = rounds.filter(isCounted(fit, widthMm)).map((round) => ({
+      atMm: alongMm(round.point),
+      number: turnNumber(round, entry(shown, round.point), widthMm, fit),
+    }));
+    return { name: strand.name, pattern: strand.pattern, curve, widthMm, tagFromMm, turns };
   });
   const wireMm = wireShare * widthMm;
   const eyes = rings(step.objects).map(({ name, points }) =>
@@ -83,11 +86,12 @@ export function drawKnotStep(knot: KnotPicture, stepIndex: number, box: Box, kit
       step: stepIndex + 1,
       steps: knot.steps.length,
     }),
-    description: describe(knot, step, kit),
+    description: describe(knot, step, strands.flatMap(numbersOf).length, kit),
     items: [
       ...step.objects.flatMap((object) => behind(object, fit)),
       ...paintStrands(shanks, []),
       ...paintStrands(crossing, crossingsOf(crossing)),
+      ...strands.flatMap(numbersOf),
       ...step.objects.flatMap((object) => inFront(object, fit, wireShare * first(strands).widthMm)),
       ...step.arrows.flatMap((arrow) => drawArrow(arrow, fit)),
       ...step.labels.map((label) => drawLabel(label, fit)),
@@ -101,10 +105,11 @@ export function drawKnot(knot: KnotPicture, box: Box, kit: DrawingKit): Drawing[
 }
 
 /** What the picture shows; what to do at the step is its caption, which stands beside it. */
-function describe(knot: KnotPicture, step: KnotStep, { words }: DrawingKit): string {
+function describe(knot: KnotPicture, step: KnotStep, turns: number, { words }: DrawingKit): string {
   const parts = [words("drawing.knots.joins", { joins: knot.joins })];
   const labels = step.labels.map((label) => label.text);
   if (labels.length > 0) parts.push(words("drawing.knots.labelled", { labels: labels.join(", ") }));
+  if (turns > 0) parts.push(words("drawing.knots.counted", { turns }));
   return parts.join(" ");
 }
 
@@ -128,6 +133,5 @@ export function drawArrow({ kind, path }: KnotArrow, fit: Fit): Item[] {
 
 export function drawLabel({ at, text: words, anchor }: KnotLabel, fit: Fit): Item {
   const on = onPicture(fit, place(at));
-  const sizeMm = Math.min(labelMm.most, Math.max(labelMm.least, labelMm.units * fit.scale));
-  return text(point(on.x, on.y), words, sizeMm, { ink: "soft", anchor });
+  return text(point(on.x, on.y), words, labelSizeMm(fit), { ink: "soft", anchor });
 }

@@ -18,6 +18,8 @@ export interface Strand {
   readonly edge?: Ink;
   /** A part of it that is not there yet [mm along it]. */
   readonly unlaid?: Stretch;
+  /** The numbers of its coils' turns, and how far along it each is made [mm]. */
+  readonly turns?: readonly { readonly atMm: number; readonly number: Item }[];
 }
 
 /** What fills a strand between its two edges; the pattern tells strands apart without colour. */

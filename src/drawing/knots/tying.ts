@@ -7,6 +7,7 @@ import { type Crossing, crossingsOf } from "./crossings.ts";
 import { drawArrow, drawLabel, fitFrame, stepStrands, wireShare } from "./draw-knot.ts";
 import { behind, inFront } from "./objects.ts";
 import { keepingBrush, paintStrands, type Strand } from "./strand-paint.ts";
+import { numbersOf } from "./turn-numbers.ts";
 
 /** A step of a knot made ready to be drawn with its strands laid so far. */
 interface TyingStep {
@@ -184,6 +185,7 @@ export function paintTying(tied: TyingStep, share: number): Item[] {
   return [
     ...below,
     ...paintStrands([...shown, ...strands.flatMap(endUnderWay)], crossings, brush),
+    ...strands.flatMap(numbersOf),
     ...above,
     ...(share >= 1 ? named : []),
   ];

@@ -120,3 +120,18 @@ test("a doubled line goes its way as one, its two halves ending beside each othe
       expect((turn - unlaid!.from) / (turn - step.fromMm[0]!)).toBeCloseTo(1 - share, 6);
     }
 });
+
+test("a turn has its number once it is laid", () => {
+  const { frame, steps } = library.knots.find(({ id }) => id === "stop-knot")!;
+  const winding = tying({ frame, steps }, { widthMm: 80, heightMm: 40 })[1]!;
+  const counted = [0, 0.5, 0.8, 1].map(
+    (share) =>
+      flatItems(paintTying(winding, share)).filter((item) => item.kind === "text" && item.text !== "loop")
+        .length,
+  );
+  expect(first(counted)).toBe(0);
+  expect(last(counted)).toBe(5);
+  expect(counted).toEqual(counted.toSorted((a, b) => a - b));
+  expect(counted[2]).toBeGreaterThan(0);
+  expect(counted[2]).toBeLessThan(5);
+});

@@ -138,6 +138,22 @@ describe("drawing strands", () => {
     expect(() => drawKnotStep(readKnot("half-blood"), 4, card, drawingKit)).toThrow(RangeError);
   });
 
+  // How often it goes round is each knot's own, as its words say: common practice, no source.
+  it.each([
+    ["stop-knot", 1, 5],
+    ["half-blood", 1, 7],
+    ["half-blood", 2, 7],
+    ["half-blood", 3, 0],
+    ["overhand-loop", 1, 0],
+  ])("numbers the turns of %s, step index %i, while they lie open: %i", (id, index, turns) => {
+    const { items, description } = drawKnotStep(readKnot(id), index, card, drawingKit);
+    const numbers = items.flatMap((item) =>
+      item.kind === "text" && /^\d+$/.test(item.text) ? [item.text] : [],
+    );
+    expect(numbers).toEqual(Array.from({ length: turns }, (_, i) => String(i + 1)));
+    expect(description.includes(`from 1 to ${turns}.`)).toBe(turns > 0);
+  });
+
   const copy = { dpi: 300, box: { widthMm: 90, heightMm: 52 } };
 
   it("leaves white on both sides of the strand on top, where the one below is broken", () => {
