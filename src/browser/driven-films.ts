@@ -87,17 +87,21 @@ function partOf(name: PartName, isThere: boolean): HTMLElement | undefined {
   return isThere ? part : undefined;
 }
 
-/** What shows the films that need no long sums. A cast is of the float alone, so it is not drawn anew for another depth. */
+/**
+ * What shows the films that need no long sums. A cast is of the rig's float alone, so it is not drawn anew for another depth;
+ * for another rig it is, as its slider begins anew like those of the other films.
+ */
 function atOnce(showFilm: ShowFilm) {
-  let castFloat = "";
+  let castOf = "";
   return (solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit): void => {
     const films = filmsOf(solved, depth);
     const settling = partOf("settling", films.includes("settling"));
     if (settling) showSettling(partWithin(settling, ".try-shown"), solved, depth, pictureRoom, kit);
     const cast = partOf("cast", films.includes("cast"));
-    const float = JSON.stringify(solved.rig.float);
-    if (!cast || float === castFloat) return;
-    castFloat = float;
+    const { id, float } = solved.rig;
+    const now = JSON.stringify([id, float]);
+    if (!cast || now === castOf) return;
+    castOf = now;
     showFilm(cast, castFilm(solved, depth, pictureRoom, kit), kit);
   };
 }

@@ -1,4 +1,4 @@
-import { rmSync } from "node:fs";
+import { readdirSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { BrowserContextOptions, Page } from "playwright-core";
@@ -211,6 +211,31 @@ describe.skipIf("reason" in started)(`the page where a reader drives films${reas
         await page.keyboard.press("End");
         expect(await page.textContent(`#try-${name} .film-caption`)).toContain(end);
       }
+      expect(said).toEqual([]);
+      await page.context().close();
+    },
+    limitMs,
+  );
+
+  test(
+    "a cast begins anew for another rig, of the same float too",
+    async () => {
+      const page = await open(still);
+      const slider = page.locator("#try-cast input[type=range]");
+      await slider.focus();
+      await page.keyboard.press("End");
+      expect(await slider.inputValue()).not.toBe("0");
+      const [own, other] = [sampleWaggler.rig.id, sampleStick.rig.id];
+      const data = join(folder, "site/data");
+      const script = readFileSync(
+        join(data, first(readdirSync(data).filter((name) => name.startsWith(own)))),
+        "utf8",
+      );
+      await page.route(`**/data/${other}.*`, (route) =>
+        route.fulfill({ contentType: "text/javascript", body: script.replaceAll(`"${own}"`, `"${other}"`) }),
+      );
+      await page.selectOption("#try-rig", other);
+      await expect.poll(() => slider.inputValue()).toBe("0");
       expect(said).toEqual([]);
       await page.context().close();
     },
