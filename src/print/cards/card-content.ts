@@ -92,7 +92,8 @@ function setDepth({ water, float, overdepthMm }: Rig, depth: SolvedDepth, kit: D
   const found = words(`card.set-depth.${depth.tipSetBy === "depth" ? "plummet-alone" : "plummet"}`, {
     moved: words(`told.moved.${keyOf(movedPart(float))}`),
   });
-  return `${found} ${thenSet(overdepthMm)}`;
+  // The tip that is looked for is the one as fished, which shows less of the float below it than all shot hung clear would.
+  return `${found} ${thenSet(overdepthMm + depth.tipShowingMm - depth.tipAsSetMm)}`;
 }
 
 function feedText({ feed }: Rig, { words, figures }: DrawingKit): string {

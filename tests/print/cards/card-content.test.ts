@@ -63,6 +63,14 @@ const stillRigs = rigs
 const pullOf = ({ conditions }: Rig, shots: readonly Shot[]) =>
   shots.reduce((sum, { massG, metal }) => sum + pullG(massG, metal, conditions), 0);
 
+/** How far a hook is set from where a plummet found the bed, as a card tells it [mm]. */
+function furtherMm(setDepth: string): number {
+  const [, gap, way] = /Then set it (\S+\scm) (deeper|shallower)\.$/.exec(setDepth) ?? [];
+  return gap ? readMm(gap) * (way === "deeper" ? 1 : -1) : 0;
+}
+
+/** How near the setting of the card's own table is come to: a step of the float and a tip told to 5 mm [mm]. */
+const settingWithinMm = 12;
 /** How near the hook comes to where it is to be, as statics have the tip another than the plummet had it [mm]. */
 const hookWithinMm = 20;
 
@@ -70,12 +78,10 @@ test.each(stillRigs)(
   "%s: who finds the depth as the card tells has the hook where the rig has it",
   (_, solved) => {
     const { rig, hookAndBaitPullG } = solved;
-    const { setDepth } = cardContent(solved, library.guide, kitIn("metric"));
-    const [, gap, way] = /Then set it (\S+\scm) (deeper|shallower)\.$/.exec(setDepth) ?? [];
-    const moveMm = gap ? readMm(gap) * (way === "deeper" ? 1 : -1) : 0;
+    const moveMm = furtherMm(cardContent(solved, library.guide, kitIn("metric")).setDepth);
     for (const depth of solved.depths) {
       // The plummet on the bed below the float, the line tight, the tip as it should show.
-      const plumbedMm = depth.depthMm - depth.draughtMm;
+      const plumbedMm = depth.depthMm - (solved.floatLengthMm - depth.tipAsSetMm);
       const line = depth.lineShot.map((shot) => ({ ...shot, pullG: pullOf(rig, [shot]) }));
       const stands = floatAtRest(
         rig.float,
@@ -117,6 +123,10 @@ test.each(stillRigs)(
       // Tips are told to 5 mm.
       while (tipAt(setMm) < depth.tipAsSetMm - 2.5 && setMm < plumbedMm + 500) setMm += 5;
       expect(Math.abs(setMm - plumbedMm), `${depth.depthMm}`).toBeLessThanOrEqual(hookWithinMm);
+      const setAsTold = setMm + furtherMm(setDepth);
+      expect(Math.abs(setAsTold - depth.floatToHookMm), `${depth.depthMm}`).toBeLessThanOrEqual(
+        settingWithinMm,
+      );
     }
   },
 );
