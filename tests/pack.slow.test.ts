@@ -1,30 +1,43 @@
 import { spawn } from "node:child_process";
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { expect, test } from "vitest";
+import { afterAll, expect, test } from "vitest";
+import { parse } from "yaml";
 import { copySources } from "./support/clean-copy.ts";
-import { temporaryFolder } from "./support/cli.ts";
-import { run } from "./support/run-process.ts";
+import { run, start } from "./support/run-process.ts";
 
 const onWindows = process.platform === "win32";
 const npm = onWindows ? "npm.cmd" : "npm";
 
-test("the packed package installs with its production dependencies alone, runs none of their scripts and works without a content folder", async () => {
-  const folder = temporaryFolder();
+const folder = mkdtempSync(join(tmpdir(), "dotdown-"));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+/** The packed file, made once. */
+let packing: Promise<string> | undefined;
+async function pack(): Promise<string> {
   const sources = join(folder, "sources");
-  const elsewhere = join(folder, "elsewhere");
   mkdirSync(sources);
-  mkdirSync(elsewhere);
   copySources(sources);
   const packed = await run(npm, ["pack", "--pack-destination", folder], sources);
   expect(packed, packed.stderr).toMatchObject({ code: 0 });
-  const [tarball] = readdirSync(folder).filter((name) => name.endsWith(".tgz"));
+  return join(folder, readdirSync(folder).find((name) => name.endsWith(".tgz"))!);
+}
 
-  writeFileSync(join(elsewhere, "package.json"), '{ "private": true }\n');
+/** A new folder in which the packed file is installed; gives it and the command there. */
+async function installed(name: string) {
+  packing ??= pack();
+  const at = join(folder, name);
+  mkdirSync(at);
+  writeFileSync(join(at, "package.json"), '{ "private": true }\n');
   const quietly = ["--prefer-offline", "--no-audit", "--no-fund"];
-  const installArgs = ["install", "--ignore-scripts", ...quietly, join(folder, tarball!)];
-  const installed = await run(npm, installArgs, elsewhere);
-  expect(installed, installed.stderr).toMatchObject({ code: 0 });
+  const ended = await run(npm, ["install", "--ignore-scripts", ...quietly, await packing], at);
+  expect(ended, ended.stderr).toMatchObject({ code: 0 });
+  return { at, dotdown: join(at, "node_modules/.bin", onWindows ? "dotdown.cmd" : "dotdown") };
+}
+
+test("the packed package installs with its production dependencies alone, runs none of their scripts and works without a content folder", async () => {
+  const { at: elsewhere, dotdown } = await installed("elsewhere");
   expect(readdirSync(join(elsewhere, "node_modules/dotdown")).sort()).toEqual([
     "LICENSE",
     "README.md",
@@ -36,7 +49,6 @@ test("the packed package installs with its production dependencies alone, runs n
   ]);
   expect(readdirSync(join(elsewhere, "node_modules"))).not.toContain("vitest");
 
-  const dotdown = join(elsewhere, "node_modules/.bin", onWindows ? "dotdown.cmd" : "dotdown");
   const help = await run(dotdown, ["--help"], elsewhere);
   expect(help).toMatchObject({ code: 0, stderr: "" });
   expect(help.stdout).toContain("build [options]");
@@ -76,6 +88,39 @@ test("the packed package installs with its production dependencies alone, runs n
   expect(safety).toContain('<html lang="de"');
   expect(safety).toContain(`<h1>${/^title: (.*)$/m.exec(lent)![1]}</h1>`);
 });
+
+/** What the test reads of a workflow. */
+interface Step {
+  readonly run?: string;
+  readonly uses?: string;
+  readonly with?: { readonly path?: string };
+}
+
+// The host runs each line by `bash -e` (documentation of its shells, from memory). But for what installs, no line has a
+// network: npx cannot take the tool from anywhere but from what was installed.
+test.skipIf(onWindows)(
+  "the workflow that init hands out builds the site that it publishes, by the tool that package.json names",
+  async () => {
+    const { at, dotdown } = await installed("checkout");
+    expect(await run(dotdown, ["init", "--workflow", "--title", "Our pond"], at)).toMatchObject({ code: 0 });
+    rmSync(join(at, "node_modules"), { recursive: true });
+    const { jobs } = parse(readFileSync(join(at, ".github/workflows/guide.yaml"), "utf8"));
+    const steps: readonly Step[] = jobs.publish.steps;
+    const published = steps.find(({ uses }) => uses?.startsWith("actions/upload-pages-artifact@"));
+    const before = steps.slice(0, steps.indexOf(published!));
+    for (const { run: line } of before) {
+      if (line === undefined) continue;
+      const npmMay = /\bnpm ci\b/.test(line)
+        ? { npm_config_prefer_offline: "true" }
+        : { npm_config_offline: "true" };
+      const env = { ...process.env, ...npmMay, CI: "true" };
+      const ended = await start("bash", ["-e", "-c", line], at, { env }).ended;
+      expect(ended, `${line}: ${ended.stderr}`).toMatchObject({ code: 0 });
+    }
+    const site = readFileSync(join(at, published!.with!.path!, "index.html"), "utf8");
+    expect(site).toContain("<title>Our pond</title>");
+  },
+);
 
 /** The page of a rig as a preview shows it, which is then stopped as by Ctrl-C. */
 async function previewed(dotdown: string, folder: string): Promise<string> {
