@@ -6,7 +6,7 @@
 import type { RasterImage } from "../model/own-image.ts";
 
 /** Inks by meaning; `palette.ts` gives each its colour on screen and its grey in print. */
-export type Ink = "ink" | "soft" | "faint" | "paper" | "accent" | "water";
+export type Ink = "ink" | "soft" | "faint" | "tone" | "paper" | "accent" | "water";
 
 /** Faces of the one family that every page and card uses. */
 export type Face = "regular" | "bold" | "italic";

@@ -4,7 +4,7 @@ type Colours = Readonly<Record<Ink, string>>;
 
 /**
  * What each ink looks like on screen and on paper. `ink`, `soft` and `accent` may carry text, `faint` only marks;
- * `paper` is the ground and `water` a tint that never carries meaning alone. Print has no tint at all, so that a
+ * `tone` fills what an outline parts from the rest anyway, such as a float's stem; `paper` is the ground and `water` a tint that never carries meaning alone. Print has no tint at all, so that a
  * black-and-white printer puts no dots under the labels, and its accent is plain black: shape and pattern carry what
  * colour does on screen.
  */
@@ -13,6 +13,7 @@ export const palettes: Readonly<Record<"light" | "dark" | "print", Colours>> = {
     ink: "#17262e",
     soft: "#4a5a63",
     faint: "#75838b",
+    tone: "#75838b",
     paper: "#ffffff",
     accent: "#a6361a",
     water: "#dfeaf0",
@@ -21,6 +22,7 @@ export const palettes: Readonly<Record<"light" | "dark" | "print", Colours>> = {
     ink: "#eef2f3",
     soft: "#b4c0c6",
     faint: "#7b8a92",
+    tone: "#7b8a92",
     paper: "#12191d",
     accent: "#ff9a76",
     water: "#1d2b33",
@@ -29,6 +31,7 @@ export const palettes: Readonly<Record<"light" | "dark" | "print", Colours>> = {
     ink: "#000000",
     soft: "#000000",
     faint: "#808080",
+    tone: "#808080",
     paper: "#ffffff",
     accent: "#000000",
     water: "#ffffff",
@@ -48,11 +51,15 @@ export function colourOf(ink: Ink, theme: Theme): string {
   return theme === "page" ? `var(--drawing-${ink})` : palettes[theme][ink];
 }
 
-/** The reader's own colours, where they are forced: shape and pattern carry what colour does, as in print. */
+/**
+ * The reader's own colours, where they are forced: shape and pattern carry what colour does, as in print. `GrayText` is none
+ * of them, since it says that something cannot be used.
+ */
 const forced: Colours = {
   ink: "CanvasText",
   soft: "CanvasText",
-  faint: "GrayText",
+  faint: "CanvasText",
+  tone: "Canvas",
   paper: "Canvas",
   accent: "LinkText",
   water: "Canvas",

@@ -32,8 +32,11 @@ describe.each(Object.entries(palettes))("%s", (_, colours) => {
     },
   );
 
-  test("faint carries marks: 3:1 on paper and on water", () => {
-    for (const ground of grounds) expect(contrast(colours.faint, ground)).toBeGreaterThanOrEqual(3);
+  test("faint carries marks, tone fills: 3:1 on paper and on water", () => {
+    for (const ground of grounds) {
+      expect(contrast(colours.faint, ground)).toBeGreaterThanOrEqual(3);
+      expect(contrast(colours.tone, ground)).toBeGreaterThanOrEqual(3);
+    }
   });
 });
 
@@ -49,4 +52,6 @@ test("the style sheet names every ink for light, dark, forced colours and print"
     expect(paletteCss().split(`--drawing-${ink}:`)).toHaveLength(5);
   // What a reader's own colours are called. Source: CSS Color Module Level 4, section 6.2.
   expect(paletteCss()).toMatch(/forced-colors:active\){:root{--drawing-ink:CanvasText;/);
+  // There it says that something cannot be used.
+  expect(paletteCss()).not.toContain("GrayText");
 });

@@ -29,3 +29,27 @@ test.each(table)(
     expect(thinnestStrokeMm(drawing)).toBeGreaterThanOrEqual(0.35);
   },
 );
+
+test("a rubber keeps paper free round itself, as it lies on a tip and a stem that are as dark", () => {
+  const [edge, sleeve] = parts.rubber.draw(parts.rubber.sample).map((item) => {
+    if (item.kind !== "path") throw new Error("a sleeve is a path");
+    const places = item.steps.flatMap((step) =>
+      step[0] === "Z" ? [] : [step.slice(-2) as [number, number]],
+    );
+    const [xs, ys] = [places.map(([x]) => x), places.map(([, y]) => y)];
+    return {
+      fill: item.fill,
+      left: Math.min(...xs),
+      right: Math.max(...xs),
+      top: Math.min(...ys),
+      foot: Math.max(...ys),
+    };
+  });
+  expect([edge?.fill, sleeve?.fill]).toEqual(["paper", "ink"]);
+  // As much as the thinnest stroke that prints. Common practice, no source.
+  const freeMm = 0.35;
+  expect(sleeve!.left - edge!.left).toBeGreaterThanOrEqual(freeMm);
+  expect(edge!.right - sleeve!.right).toBeGreaterThanOrEqual(freeMm);
+  expect(sleeve!.top - edge!.top).toBeGreaterThanOrEqual(freeMm);
+  expect(edge!.foot - sleeve!.foot).toBeGreaterThanOrEqual(freeMm);
+});

@@ -145,7 +145,7 @@ function feedAndBait(
   const marks = [
     {
       mm: -feed.upstreamOfCastMm,
-      look: { fill: "faint", stroke: thin } as const,
+      look: { fill: "tone", stroke: thin } as const,
       said: words(upstream ? "drawing.film.current.feed-above" : "drawing.film.current.feed-below", {
         gap: farTold(Math.abs(feed.upstreamOfCastMm)),
       }),

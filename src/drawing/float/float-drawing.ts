@@ -1,5 +1,6 @@
 import { type Float, lengthMm } from "../../core/float/float.ts";
 import { diameterAtMm } from "../../core/float/profile.ts";
+import { last } from "../../core/lists.ts";
 import { point, polyline, thin } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import { type ColumnLabel, labelColumn, leaderMm } from "../labels/label-column.ts";
@@ -105,7 +106,7 @@ function floatAtScale(float: Float, { scale }: FloatScale, topMm: number): Item[
     const drawn = { float, foot: point(leftMm, foot), lengthScale: scale, widthScale: scale };
     const { line, rubbers } = rubbersOn(drawn);
     // From the rod, down along the float, and on to the shot.
-    const ends = [point(leftMm - 6, topMm), point(leftMm, foot + 2 * floatEyeRadiusMm)] as const;
+    const ends = [point(leftMm - 6, topMm), point(last(line).xMm, foot + 2 * floatEyeRadiusMm)] as const;
     items.push(polyline([ends[0], ...line, ends[1]], thin), ...rubbers);
   }
   return items;

@@ -1,5 +1,6 @@
 import { type Float, lengthMm } from "../../core/float/float.ts";
 import { diameterAtMm, type Profile } from "../../core/float/profile.ts";
+import type { Mm } from "../../core/units.ts";
 
 const floatPartNames = ["tip", "body", "stem", "base", "load"] as const;
 
@@ -82,8 +83,12 @@ export function thicknessMm(float: Float, part: FloatPart): number {
   return Math.round(mm * 10) / 10;
 }
 
-/** Heights of the rubbers that hold a float at both ends: on its foot and just below the tip. */
-export function rubberHeightsMm(float: Float): [lower: number, upper: number] {
+/**
+ * Heights of the rubbers that hold a float at both ends: on its foot and just below the tip.
+ *
+ * @param roomMm so far from either a small float's rubbers have to stand to leave them to be seen [mm of the float]
+ */
+export function rubberHeightsMm(float: Float, roomMm: Mm = 0): [lower: number, upper: number] {
   const top = lengthMm(float);
-  return [0.07 * top, top - float.tipShowingMm - 0.05 * top];
+  return [Math.max(0.07 * top, roomMm), top - float.tipShowingMm - Math.max(0.05 * top, roomMm)];
 }

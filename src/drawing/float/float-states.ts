@@ -22,7 +22,7 @@ import {
   floatPose,
   stateGroups,
 } from "./float-poses.ts";
-import { rubbersOn } from "./rubbers-on.ts";
+import { rubberRoomMm, rubbersOn } from "./rubbers-on.ts";
 import { curve, lineAndEnd } from "./state-line.ts";
 import { tipInset, tipInsetMm } from "./tip-inset.ts";
 
@@ -139,7 +139,7 @@ function panel(
   const eyeMm = float.attachment === "top and bottom" ? 0 : floatEyeRadiusMm;
   const turned = (at: Point) => rotatedPoint(at, pose.leanDegrees, water);
   const eye = turned(point(foot.xMm, foot.yMm + eyeMm));
-  const rubbers = float.attachment === "top and bottom" ? rubberHeightsMm(float) : [];
+  const rubbers = float.attachment === "top and bottom" ? rubberHeightsMm(float, rubberRoomMm / scale) : [];
   const held = rubbers.length > 0 ? turned(point(foot.xMm, foot.yMm - last(rubbers) * scale)) : eye;
   const items: Item[] = [
     rectangle(0, surfaceMm, widthMm, bedMm - surfaceMm, { fill: "water" }),

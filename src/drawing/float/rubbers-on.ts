@@ -6,8 +6,10 @@ import { parts } from "../parts/parts.ts";
 import { rubberHeightsMm } from "./float-parts.ts";
 
 /** How far the line stands off the float's side, and a rubber beyond its sides. */
-const lineOffMm = 0.25;
-const rubberOffMm = 0.55;
+const lineOffMm = 0.6;
+const rubberOffMm = 1;
+/** From a rubber's middle to the float's foot or tip, so that either shows beyond it. */
+export const rubberRoomMm = 1.7;
 
 /** A float as it is drawn: where its foot is, and drawn length per length and width per diameter. */
 interface DrawnFloat {
@@ -24,7 +26,7 @@ export function rubbersOn({ float, foot, lengthScale, widthScale }: DrawnFloat):
   readonly rubbers: readonly Item[];
 } {
   const halfMm = (atMm: number) => (diameterAtMm(float.profile, atMm) * widthScale) / 2;
-  const [lower, upper] = rubberHeightsMm(float);
+  const [lower, upper] = rubberHeightsMm(float, rubberRoomMm / lengthScale);
   const yMm = (atMm: number) => foot.yMm - atMm * lengthScale;
   const between = float.profile.map((p) => p.atMm).filter((atMm) => atMm > lower && atMm < upper);
   return {

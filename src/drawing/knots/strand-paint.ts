@@ -27,7 +27,7 @@ const cores: Readonly<Record<Strand["pattern"], Ink>> = {
   line: "ink",
   "hook length": "paper",
   cord: "paper",
-  wire: "faint",
+  wire: "tone",
 };
 
 /** Marks on the core, lengths as multiples of the strand's width. The tag end of any strand is beaded. */

@@ -97,7 +97,7 @@ export const floatBody: Part<FloatBody> = {
     const tip = cutProfile(profile, top - tipMm, top);
     const isThin = Math.max(...tip.map((p) => p.diameterMm)) * widthScale < thinTipMm;
     const items: Item[] = [outline(cutProfile(profile, 0, top - tipMm), "paper", thin)];
-    if (stemMm > 0) items.push(outline(cutProfile(profile, 0, stemMm), "faint", thin));
+    if (stemMm > 0) items.push(outline(cutProfile(profile, 0, stemMm), "tone", thin));
     items.push(outline(tip, "accent", isThin ? { ...thin, ink: "accent" } : thin));
     if (loadMm > 0) items.push(outline(cutProfile(profile, 0, loadMm), "ink", thin));
     if (eye) {

@@ -10,6 +10,7 @@ import { parts } from "../parts/parts.ts";
 import { leastShotRadiusMm } from "../parts/shot.ts";
 import { smooth } from "../smooth.ts";
 import { strandStrokes } from "../strands.ts";
+import { heldFloat } from "./held-float.ts";
 import { holdOf, type MakeUpStep, makeUpSteps } from "./make-up.ts";
 import { drawPiece } from "./make-up-details.ts";
 import { sceneTextMm } from "./scene-text.ts";
@@ -20,6 +21,7 @@ const stripShare = 0.24;
 const wideMm = 84;
 const gapMm = 1.3;
 const hookMm = 3.4;
+const floatWideMm = 2.8;
 /** Of the lock shot off the float's eye, above it and below. */
 const lockOffMm = 2;
 /** Of the line that runs down beside the float. */
@@ -97,41 +99,19 @@ export function drawMakeUp(
 /** The rig hanging from the tip of the rod, not to scale. */
 function wholeRig(solved: SolvedRig, { xMm, heightMm }: { xMm: number; heightMm: number }): Item[] {
   const { rig, depths } = solved;
-  const { profile } = rig.float;
   const hold = holdOf(rig);
   const y = (step: MakeUpStep) => places[step] * heightMm;
   const at = (yMm: number) => point(xMm, yMm);
   const lengthMm = 0.16 * heightMm;
-  const foot = at(y("float") + (hold === "rubbers" ? lengthMm / 2 : 0));
-  const widest = Math.max(...profile.map(({ diameterMm }) => diameterMm));
+  const foot = at(y("float"));
   const hookAt = at(y("plummet"));
   const { lineShot, lockShot } = first(depths);
   const heaviest = Math.max(0, ...lockShot.map(({ diameterMm }) => diameterMm));
   return [
     polygon([at(0.4), point(0, 2.6), point(0, 3.6), point(xMm, 1.2)], "ink"),
     circle(at(1.6), 1.1, { stroke: { ink: "ink", widthMm: 0.35 } }),
-    // From the rod down beside a float that the line runs through at its foot alone.
-    ...(hold === "rubbers" || hold === "stop-knot"
-      ? [polyline([at(1.6), at(y("loop"))], strandStrokes["main line"])]
-      : [
-          polyline(smooth([at(1.6), ...besideFloat(foot, lengthMm), foot]), strandStrokes["main line"]),
-          polyline([foot, at(y("loop"))], strandStrokes["main line"]),
-        ]),
+    ...floatOnLine(solved, { top: at(1.6), foot, lengthMm, end: at(y("loop")) }),
     polyline([at(y("loop")), at(hookAt.yMm - hookMm)], strandStrokes["hook length"]),
-    ...parts.floatBody.draw({
-      profile,
-      tipMm: Math.max(rig.float.tipShowingMm, topMm(profile) * 0.12),
-      loadMm: 0,
-      eye: hold !== "rubbers",
-      at: hold === "rubbers" ? foot : at(foot.yMm - floatEyeRadiusMm),
-      lengthScale: lengthMm / topMm(profile),
-      widthScale: 2.8 / widest,
-    }),
-    ...(hold === "rubbers"
-      ? [-0.3, 0.46].flatMap((aside) =>
-          parts.rubber.draw({ at: at(y("float") + aside * lengthMm), widthMm: 3.4 }),
-        )
-      : []),
     ...(hold === "stop-knot"
       ? [
           ...parts.stopKnot.draw({ at: at(y("stop-knot")), turnedDegrees: 90 }),
@@ -148,6 +128,35 @@ function wholeRig(solved: SolvedRig, { xMm, heightMm }: { xMm: number; heightMm:
     ),
     ...parts.loopJoin.draw({ at: at(y("loop")), heightMm: 4 }),
     ...parts.hook.draw({ bend: hookAt, heightMm: hookMm }),
+  ];
+}
+
+/** The float and the line, which runs down from the rod and on to the loop. */
+function floatOnLine(
+  { rig }: SolvedRig,
+  { top, foot, lengthMm, end }: { top: Point; foot: Point; lengthMm: number; end: Point },
+): Item[] {
+  const hold = holdOf(rig);
+  if (hold === "rubbers") {
+    const low = point(foot.xMm, foot.yMm + lengthMm / 2);
+    const { line, items, rubbers } = heldFloat(rig, { foot: low, lengthMm, widthMm: floatWideMm });
+    return [...items, polyline([top, ...line, low, end], strandStrokes["main line"]), ...rubbers];
+  }
+  const { profile, tipShowingMm } = rig.float;
+  // Beside a float that the line runs through at its foot alone.
+  const down = hold === "stop-knot" ? [top, foot] : smooth([top, ...besideFloat(foot, lengthMm), foot]);
+  return [
+    polyline(down, strandStrokes["main line"]),
+    polyline([foot, end], strandStrokes["main line"]),
+    ...parts.floatBody.draw({
+      profile,
+      tipMm: Math.max(tipShowingMm, topMm(profile) * 0.12),
+      loadMm: 0,
+      eye: true,
+      at: point(foot.xMm, foot.yMm - floatEyeRadiusMm),
+      lengthScale: lengthMm / topMm(profile),
+      widthScale: floatWideMm / Math.max(...profile.map(({ diameterMm }) => diameterMm)),
+    }),
   ];
 }
 

@@ -1,5 +1,5 @@
-import { topMm } from "../../core/float/profile.ts";
-import { first } from "../../core/lists.ts";
+import { first, last } from "../../core/lists.ts";
+import type { Rig } from "../../model/rig.ts";
 import type { SolvedRig } from "../../model/solved.ts";
 import {
   accent,
@@ -18,6 +18,7 @@ import { parts } from "../parts/parts.ts";
 import { smooth } from "../smooth.ts";
 import { strandStrokes } from "../strands.ts";
 import { mirrored } from "../transform.ts";
+import { heldFloat } from "./held-float.ts";
 import { holdOf, type MakeUpStep } from "./make-up.ts";
 
 /** The circle that a detail stands in: ten units to its rim. */
@@ -98,7 +99,7 @@ const pieces: Readonly<Record<MakeUpStep, Piece>> = {
     }),
   ],
   float: ({ rig }, p, unit) =>
-    holdOf(rig) === "rubbers" ? inRubbers(rig.float, p, unit) : [...floatFoot(p, unit), throughEye(p)],
+    holdOf(rig) === "rubbers" ? inRubbers(rig, p, unit) : [...floatFoot(p, unit), throughEye(p)],
   loop: (_, p) => [
     polyline([p(0, -9.2), p(0, -3.6)], main),
     ...[-3.4, -2.4, -1.4].map((y) =>
@@ -185,20 +186,9 @@ function loop(p: At, from: number, to: number): PathItem {
 }
 
 /** A whole float with the line beside it, held by a rubber below its tip and one on its stem. */
-function inRubbers(float: SolvedRig["rig"]["float"], p: At, unit: number): readonly Item[] {
-  const top = topMm(float.profile);
-  const widest = Math.max(...float.profile.map(({ diameterMm }) => diameterMm));
-  return [
-    polyline(smooth([p(0.2, -9.4), p(-0.8, -4.8), p(-2.6, -1), p(-0.6, 5.6), p(0, 9.4)]), main),
-    ...parts.floatBody.draw({
-      profile: float.profile,
-      tipMm: Math.max(float.tipShowingMm, top * 0.12),
-      loadMm: 0,
-      eye: false,
-      at: p(0, 6.4),
-      lengthScale: (14.4 * unit) / top,
-      widthScale: (4.2 * unit) / widest,
-    }),
-    ...[-4.8, 5.6].flatMap((y) => parts.rubber.draw({ at: p(-0.2, y), widthMm: 3.4 * unit })),
-  ];
+function inRubbers(rig: Rig, p: At, unit: number): readonly Item[] {
+  const foot = p(0.8, 7.6);
+  const { items, line, rubbers } = heldFloat(rig, { foot, lengthMm: 15 * unit, widthMm: 5 * unit });
+  const ends = [point(first(line).xMm, p(0, -9.3).yMm), point(last(line).xMm, p(0, 9.5).yMm)] as const;
+  return [...items, polyline([ends[0], ...line, ends[1]], strandStrokes["main line"]), ...rubbers];
 }
