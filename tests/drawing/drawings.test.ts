@@ -47,6 +47,31 @@ describe("floats, states, charts and gauge", () => {
         item.kind === "text" && item.anchor === "end" ? [[item.text, item.yMm]] : [],
       );
     for (const chart of narrow) expect(depths(chart)).toEqual(depths(wide[0]!));
+    // The bed's own depth is the last, so that it is named where no even figure falls on it.
+    const odd = { ...patterns[0]!, depth: { ...patterns[0]!.depth, depthMm: 1230 } };
+    const [chart] = drawPatternCharts([odd], { widthMm: 80, ...room }, drawingKit);
+    expect(depths(chart!).at(-1)![0]).toBe("1.23 m");
+  });
+
+  test("a bulk is told from one that is spread: its shot overlap, the others keep line between them", () => {
+    const [entry] = patterns;
+    const [shot] = entry!.depth.lineShot;
+    const edgesMm = (stepMm: number) => {
+      const lineShot = [0, 1, 2].map((i) => ({ ...shot!, fromHookMm: 600 + i * stepMm }));
+      const depth = { ...entry!.depth, lineShot, lockShot: [], lock: { above: [], below: [] } };
+      const [drawing] = drawPatternCharts(
+        [{ rig: entry!.rig, depth }],
+        { widthMm: 60, waterMm: 80, textMm: 3.5 },
+        drawingKit,
+      );
+      const discs = flatItems(drawing!.items)
+        .flatMap((item) => (item.kind === "circle" && item.fill === "ink" ? [item] : []))
+        .sort((a, b) => a.cyMm - b.cyMm);
+      expect(discs).toHaveLength(3);
+      return discs.slice(1).map((one, i) => one.cyMm - discs[i]!.cyMm - one.radiusMm - discs[i]!.radiusMm);
+    };
+    for (const mm of edgesMm(shot!.diameterMm)) expect(mm).toBeLessThan(-0.3);
+    for (const mm of edgesMm(100)) expect(mm).toBeGreaterThan(0.3);
   });
 
   test("in a pattern the shot that lock the float are bracketed and stand clear of those down the line", () => {

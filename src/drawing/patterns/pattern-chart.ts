@@ -1,14 +1,15 @@
 import { asSet } from "../../core/float/moved-float.ts";
-import { last, paired } from "../../core/lists.ts";
+import { last } from "../../core/lists.ts";
 import type { Sink } from "../../core/sink/sink-of-rig.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { point, polyline, text, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
-import { type LabelText, layLabel, leading, paintLabel } from "../labels/label-text.ts";
+import { type LabelText, layLabel, paintLabel } from "../labels/label-text.ts";
 import type { Drawing, Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
+import { depthAxisMm, depthTicks } from "../plots/axis.ts";
 import { spoken } from "../spoken.ts";
-import { drawPatternColumn, sinkCurve } from "./pattern-column.ts";
+import { drawPatternColumn, type PatternColumn, sinkCurve } from "./pattern-column.ts";
 
 interface PatternEntry {
   readonly rig: SolvedRig;
@@ -27,8 +28,6 @@ const marginMm = 1;
 const slotEms = 6;
 /** The share of its slot that a rig takes up beside its plot of sinking. */
 const rigShare = 0.34;
-/** Steps of the depth scale [mm of water], the first that leaves room between its figures. */
-const steps = [100, 250, 500, 1000, 2000];
 
 /** What charts of one picture share. */
 interface Scales {
@@ -56,8 +55,7 @@ export function drawPatternCharts(
   // A rig whose shot rests on the bed as it is set stands higher for it.
   const entries = patterns.map(({ rig, depth }) => ({ rig, depth: asSet(depth) }));
   const deepestMm = Math.max(...entries.map(({ depth }) => depth.depthMm));
-  const widestFigure = kit.figures.shortDepth(deepestMm - (deepestMm % 500) + 250);
-  const axisMm = kit.measure(widestFigure, textMm, "regular") + 3;
+  const axisMm = depthAxisMm(deepestMm, textMm, kit) + 1;
   const abreast = Math.max(1, Math.floor((widthMm - axisMm) / (slotEms * textMm)));
   const charts = Math.ceil(entries.length / abreast);
   const perChart = Math.ceil(entries.length / charts);
@@ -77,16 +75,21 @@ export function drawPatternCharts(
 
 function drawChart(entries: readonly PatternEntry[], scales: Scales, kit: DrawingKit): Drawing {
   const { words, measure } = kit;
-  const { room, longestS, scale, surfaceMm, axisMm, slotMm } = scales;
+  const { room, longestS, surfaceMm, axisMm, slotMm } = scales;
   const { widthMm, textMm } = room;
   const captionRoomMm = slotMm - 2 * marginMm;
   const captions = entries.map((entry) => caption(entry, captionRoomMm, textMm, kit));
   const captionMm = Math.max(...captions.map((parts) => parts.reduce((sum, one) => sum + one.heightMm, 0)));
   const captionTop = surfaceMm + room.waterMm + bedThicknessMm + 1.5;
   const noteTop = captionTop + captionMm + 1;
-  const toScale = words("drawing.pattern.scale");
-  const said = longestS > 0 ? `${toScale} ${words("drawing.pattern.sink")}` : toScale;
-  const note = layLabel([{ text: said, ink: "soft" }], widthMm - 2 * marginMm, textMm, measure);
+  const columns = entries.map((entry, i) => chartColumn(entry, axisMm + i * slotMm, scales, kit));
+  const notes = [
+    words("drawing.pattern.scale"),
+    ...(columns.some(({ isApart }) => isApart) ? [words("drawing.pattern.apart")] : []),
+    ...(columns.some(({ isBroken }) => isBroken) ? [words("drawing.pattern.broken")] : []),
+    ...(longestS > 0 ? [words("drawing.pattern.sink")] : []),
+  ];
+  const note = layLabel([{ text: notes.join(" ") }], widthMm - 2 * marginMm, textMm, measure);
   return {
     widthMm,
     heightMm: noteTop + note.heightMm + 0.2,
@@ -94,33 +97,40 @@ function drawChart(entries: readonly PatternEntry[], scales: Scales, kit: Drawin
     description: entries.map((entry) => told(entry, kit)).join(" "),
     items: [
       ...depthScale(scales, kit),
-      ...paired(entries, captions).flatMap(([entry, told], i) => {
-        const left = axisMm + i * slotMm;
-        const sink = sinkOf(entry);
-        const rigMm = sink ? slotMm * rigShare : slotMm;
-        const column = {
-          leftMm: left,
-          rightMm: left + (sink ? rigMm : slotMm) - 0.6,
-          xMm: left + rigMm / 2,
-          surfaceMm,
-          scale,
-        };
-        const frame = {
-          leftMm: left + rigMm + 0.8,
-          rightMm: left + slotMm - 0.6 - marginMm,
-          surfaceMm,
-          scale,
-          longestS,
-        };
-        return [
-          ...drawPatternColumn(entry.rig, entry.depth, column),
-          ...(sink ? sinkCurve(sink, frame, textMm, kit) : []),
-          ...captionItems(told, left + marginMm, captionTop, kit),
-        ];
-      }),
+      ...columns.flatMap(({ items }) => items),
+      ...captions.flatMap((told, i) => captionItems(told, axisMm + i * slotMm + marginMm, captionTop, kit)),
       ...paintLabel(note, marginMm, noteTop + note.heightMm / 2, measure),
     ],
   };
+}
+
+/** A rig in its slot, with its plot of sinking beside it where that was reckoned. */
+function chartColumn(
+  entry: PatternEntry,
+  leftMm: number,
+  { room: { textMm }, longestS, scale, surfaceMm, slotMm }: Scales,
+  kit: DrawingKit,
+): PatternColumn {
+  const sink = sinkOf(entry);
+  const rigMm = sink ? slotMm * rigShare : slotMm;
+  const rightMm = leftMm + rigMm - 0.6;
+  const column = drawPatternColumn(entry.rig, entry.depth, {
+    leftMm,
+    rightMm,
+    xMm: leftMm + rigMm / 2,
+    surfaceMm,
+    scale,
+  });
+  if (!sink) return column;
+  const frame = {
+    leftMm: leftMm + rigMm + 0.8,
+    rightMm: leftMm + slotMm - 0.6 - marginMm,
+    surfaceMm,
+    bedMm: surfaceMm + entry.depth.depthMm * scale,
+    scale,
+    longestS,
+  };
+  return { ...column, items: [...column.items, ...sinkCurve(sink, frame, textMm, kit)] };
 }
 
 /** How the rig sinks laid out straight, where that was reckoned. */
@@ -167,21 +177,18 @@ function captionItems(
   });
 }
 
-/** Depths down the left side. */
+/** Depths down the left side, to the bed's own. */
 function depthScale({ room, deepestMm, scale, surfaceMm, axisMm }: Scales, { figures }: DrawingKit): Item[] {
   const { textMm } = room;
-  const step = steps.find((one) => one * scale >= 2 * textMm * leading) ?? last(steps);
   const x = axisMm - 0.8;
-  const items: Item[] = [polyline([point(x, surfaceMm), point(x, surfaceMm + deepestMm * scale)], thinSoft)];
-  for (let depthMm = 0; depthMm <= deepestMm + 1; depthMm += step) {
-    const y = surfaceMm + depthMm * scale;
-    items.push(
-      polyline([point(x - 1.2, y), point(x, y)], thinSoft),
-      text(point(x - 1.8, y + 0.35 * textMm), figures.shortDepth(depthMm), textMm, {
-        anchor: "end",
-        ink: "soft",
-      }),
-    );
-  }
-  return items;
+  return [
+    polyline([point(x, surfaceMm), point(x, surfaceMm + deepestMm * scale)], thinSoft),
+    ...depthTicks(deepestMm).flatMap((depthMm) => {
+      const y = surfaceMm + depthMm * scale;
+      return [
+        polyline([point(x - 1, y), point(x, y)], thinSoft),
+        text(point(x - 1.5, y + 0.35 * textMm), figures.shortDepth(depthMm), textMm, { anchor: "end" }),
+      ];
+    }),
+  ];
 }

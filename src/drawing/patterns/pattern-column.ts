@@ -1,6 +1,6 @@
 import { lengthMm } from "../../core/float/float.ts";
 import { toldTipMm } from "../../core/float/tip.ts";
-import { last, paired } from "../../core/lists.ts";
+import { first, last, paired } from "../../core/lists.ts";
 import type { Sink } from "../../core/sink/sink-of-rig.ts";
 import type { SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
 import { floatLook } from "../float/float-parts.ts";
@@ -17,8 +17,14 @@ import { strandStrokes } from "../strands.ts";
 /** Drawn diameter per diameter of shot, the first at which all of them find room. */
 const shotScales = [0.5, 0.4, 0.3];
 const hookMm = 2.6;
-/** Between neighbouring shot. */
-const gapMm = 0.15;
+/** Line that is seen between shot that do not touch on it, and what is left of that where there is no room. */
+const apartMm = [0.3, 0.15] as const;
+/** Shot closer than this to touching are pinched on as one [mm of line]. */
+const asOneMm = 2;
+/** Round a shot that lies on another. */
+const rimMm = 0.2;
+/** A shot this far from its place is off it. */
+const offPlaceMm = 0.3;
 /** Line that would reach so far below the bed is drawn shorter, and marked as such [mm]. */
 const shortenedMm = 1;
 
@@ -32,12 +38,25 @@ interface ChartColumn {
   readonly scale: number;
 }
 
+/** A rig in the chart, and what of it is not to scale. */
+export interface PatternColumn {
+  readonly items: readonly Item[];
+  /** Whether shot stand apart that would cover each other. */
+  readonly isApart: boolean;
+  /** Whether line is drawn shorter. */
+  readonly isBroken: boolean;
+}
+
 /**
  * One rig to the chart's scale; shot that would cover each other are moved just so far that they do not.
  *
  * @throws NoRoomError where there are too many
  */
-export function drawPatternColumn({ rig }: SolvedRig, depth: SolvedDepth, column: ChartColumn): Item[] {
+export function drawPatternColumn(
+  { rig }: SolvedRig,
+  depth: SolvedDepth,
+  column: ChartColumn,
+): PatternColumn {
   const { leftMm, rightMm, xMm: x, surfaceMm, scale } = column;
   const { float, hookLengthMm } = rig;
   const bedMm = surfaceMm + depth.depthMm * scale;
@@ -53,7 +72,8 @@ export function drawPatternColumn({ rig }: SolvedRig, depth: SolvedDepth, column
   }
   const loop = y(hookLengthMm);
   const widest = Math.max(...float.profile.map((p) => p.diameterMm));
-  return [
+  const isBroken = hangsMm > hookTip + shortenedMm;
+  const items = [
     rectangle(leftMm, surfaceMm, rightMm - leftMm, bedMm - surfaceMm, { fill: "water" }),
     ...parts.bed.draw({ leftMm, rightMm, yMm: bedMm }),
     ...parts.waterSurface.draw({ leftMm, rightMm, yMm: surfaceMm }),
@@ -68,36 +88,57 @@ export function drawPatternColumn({ rig }: SolvedRig, depth: SolvedDepth, column
     }),
     ...lineToRod(shots.above, eye, column),
     ...bracketOf(shots, eye),
-    ...[...shots.above, ...shots.below, ...shots.line].flatMap((shot) => parts.shot.draw(shot)),
+    ...[...shots.above, ...shots.below, ...shots.line].flatMap(({ at, radiusMm, isOn }) => [
+      ...(isOn ? [circle(at, radiusMm + rimMm, { fill: "paper" })] : []),
+      ...parts.shot.draw({ at, radiusMm }),
+    ]),
     ...parts.hook.draw({ bend: point(x, hookTip), heightMm: hookMm }),
-    ...(hangsMm > hookTip + shortenedMm
-      ? parts.lineBreak.draw({ at: point(x, (loop + hookTip - hookMm) / 2) })
-      : []),
+    ...(isBroken ? parts.lineBreak.draw({ at: point(x, (loop + hookTip - hookMm) / 2) }) : []),
   ];
+  return { items, isBroken, isApart: shots.isApart };
 }
 
 /** Clear line between the lock shot and those down the line, so that none of the one is read as the other. */
 const lockApartMm = 1.6;
+/** Between shot that lock the float. */
+const lockGapMm = 0.15;
 
 interface PlacedShot {
   readonly at: Point;
   readonly radiusMm: number;
+  /** Whether it lies on the one above it. */
+  readonly isOn?: boolean;
+}
+
+interface WantedShot extends WantedLabel {
+  /** Between it and the one above it. */
+  readonly gapMm: number;
 }
 
 /** Each where it is, or as far up as it takes to lie on the one below it: the lowest of a bulk is where it is measured to. */
-function stackUp(wanted: readonly WantedLabel[], topMm: number): number[] | undefined {
+function stackUp(wanted: readonly WantedShot[], topMm: number): number[] | undefined {
   let freeMm = Number.POSITIVE_INFINITY;
-  const places = wanted.toReversed().map(({ atMm, sizeMm }) => {
-    const place = Math.min(atMm, freeMm - gapMm - sizeMm / 2);
-    freeMm = place - sizeMm / 2;
+  const places = wanted.toReversed().map(({ atMm, sizeMm, gapMm: aboveMm }) => {
+    const place = Math.min(atMm, freeMm - sizeMm / 2);
+    freeMm = place - sizeMm / 2 - aboveMm;
     return place;
   });
-  return freeMm < topMm ? undefined : places.reverse();
+  const endMm = freeMm + (wanted[0]?.gapMm ?? 0);
+  return endMm < topMm ? undefined : places.reverse();
 }
+
+/** Of each shot down a line, whether the one above it is pinched on against it. */
+const touching = (onLine: readonly SolvedShot[]): boolean[] =>
+  onLine.map((one, i) => {
+    const above = onLine[i - 1];
+    const touchMm = (one.diameterMm + (above?.diameterMm ?? 0)) / 2;
+    return above !== undefined && above.fromHookMm - one.fromHookMm - touchMm < asOneMm;
+  });
 
 /**
  * Shot as large as there is room for, none covering another: those that lock the float below its eye and those above it,
- * on the line to the rod, then the others.
+ * on the line to the rod, then the others. If they can, shot that do not touch stand where they are: so a bulk is told
+ * from one that is spread.
  */
 function placeShot(
   depth: SolvedDepth,
@@ -107,7 +148,9 @@ function placeShot(
 ) {
   const onLine = [...depth.lineShot].sort((a, b) => b.fromHookMm - a.fromHookMm);
   const topMm = eye.yMm + floatEyeRadiusMm;
-  for (const scale of shotScales) {
+  const isOnNext = touching(onLine);
+  const tries = apartMm.flatMap((gapMm) => shotScales.map((scale) => ({ gapMm, scale })));
+  for (const { gapMm, scale } of tries) {
     const radiusFor = shotRadii(
       [...onLine, ...depth.lockShot].map(({ diameterMm }) => diameterMm),
       scale,
@@ -115,25 +158,31 @@ function placeShot(
     const radiusOf = ({ diameterMm }: SolvedShot) => radiusFor(diameterMm);
     let freeMm = topMm;
     const below = depth.lock.below.map(radiusOf).map((radiusMm): PlacedShot => {
-      const yMm = freeMm + gapMm + radiusMm;
+      const yMm = freeMm + lockGapMm + radiusMm;
       freeMm = yMm + radiusMm;
       return { at: point(eye.xMm, yMm), radiusMm };
     });
     const radii = onLine.map(radiusOf);
-    const wanted = paired(onLine, radii).map(([one, radiusMm]) => ({
+    const wanted = paired(paired(onLine, radii), isOnNext).map(([[one, radiusMm], isOn]) => ({
       atMm: y(one.fromHookMm),
       sizeMm: 2 * radiusMm,
+      // Those that touch overlap, like coins in a row.
+      gapMm: isOn ? -radiusMm : gapMm,
     }));
     const fromMm = depth.lockShot.length > 0 ? freeMm + lockApartMm : topMm;
     const places =
       stackUp(wanted, fromMm) ??
-      (scale === last(shotScales) ? placeInOrder(wanted, fromMm, footMm, gapMm) : undefined);
-    if (places) {
-      const line = paired(places, radii).map(
-        ([yMm, radiusMm]): PlacedShot => ({ at: point(eye.xMm, yMm), radiusMm }),
-      );
-      return { above: shotAbove(depth.lock.above.map(radiusOf), eye, leftMm), below, line };
-    }
+      (scale === last(shotScales) ? placeInOrder(wanted, fromMm, footMm, 0) : undefined);
+    if (!places) continue;
+    const line = paired(paired(places, radii), isOnNext).map(
+      ([[yMm, radiusMm], isOn]): PlacedShot => ({ at: point(eye.xMm, yMm), radiusMm, isOn }),
+    );
+    const isOff = paired(places, wanted).map(([yMm, { atMm }]) => Math.abs(yMm - atMm) > offPlaceMm);
+    // One that touches the one below it has to give way to it.
+    const isTrue = !isOff.some((off, i) => off && !isOnNext[i + 1]);
+    if (gapMm === first(apartMm) && !isTrue) continue;
+    const above = shotAbove(depth.lock.above.map(radiusOf), eye, leftMm);
+    return { above, below, line, isApart: isOff.includes(true) };
   }
   return undefined;
 }
@@ -144,13 +193,13 @@ const flattest = 0.9;
 /** Shot on the line to the rod: the first beside the float's eye, the others up from there, aslant. */
 function shotAbove(radii: readonly number[], eye: Point, leftMm: number): PlacedShot[] {
   const [firstMm = 0, ...others] = radii;
-  const start = eye.xMm - floatEyeRadiusMm - gapMm - firstMm;
-  const neededMm = firstMm + others.reduce((sum, radiusMm) => sum + gapMm + 2 * radiusMm, 0);
+  const start = eye.xMm - floatEyeRadiusMm - lockGapMm - firstMm;
+  const neededMm = firstMm + others.reduce((sum, radiusMm) => sum + lockGapMm + 2 * radiusMm, 0);
   const aside = Math.min(flattest, Math.max(0, start - leftMm) / neededMm);
   const up = Math.sqrt(1 - aside ** 2);
-  let alongMm = -firstMm - gapMm;
+  let alongMm = -firstMm - lockGapMm;
   return radii.map((radiusMm) => {
-    const middle = alongMm + gapMm + radiusMm;
+    const middle = alongMm + lockGapMm + radiusMm;
     alongMm = middle + radiusMm;
     return { at: point(start - aside * middle, eye.yMm - up * middle), radiusMm };
   });
@@ -184,32 +233,33 @@ interface SinkFrame {
   readonly leftMm: number;
   readonly rightMm: number;
   readonly surfaceMm: number;
+  readonly bedMm: number;
   readonly scale: number;
   readonly longestS: number;
 }
 
-/** How deep the bait is after how long, with the time it takes at the end. */
+/** How deep the bait is after how long: down to the hook on the bed, with the time it takes above it. */
 export function sinkCurve(sink: Sink, frame: SinkFrame, textMm: number, kit: DrawingKit): Item[] {
-  const { leftMm, rightMm, surfaceMm, scale, longestS } = frame;
+  const { leftMm, rightMm, surfaceMm, bedMm, scale, longestS } = frame;
   const { figures, measure } = kit;
   const at = ({ timeS, depthMm }: Sink["track"][number]) =>
-    point(leftMm + ((rightMm - leftMm) * timeS) / longestS, surfaceMm + depthMm * scale);
+    point(leftMm + ((rightMm - hookMm / 2 - leftMm) * timeS) / longestS, surfaceMm + depthMm * scale);
   const lastS = last(sink.tenthsS);
   const track = sink.track.filter(({ timeS }) => timeS <= lastS);
   const foot = at(last(track));
   const time = figures.time(lastS);
-  const start = figures.time(0);
   const half = measure(time, textMm, "bold") / 2;
   const overMm = surfaceMm - 0.4 * textMm;
   const middle = Math.min(rightMm - half, Math.max(leftMm + half, foot.xMm));
-  const isRoom = leftMm + measure(`${start} `, textMm, "regular") < middle - half;
+  const isRoom = leftMm + measure("0 ", textMm, "regular") < middle - half;
   return [
-    polyline([point(leftMm, surfaceMm), point(leftMm, foot.yMm)], thinSoft),
+    ...parts.bed.draw({ leftMm, rightMm, yMm: bedMm }),
+    polyline([point(leftMm, surfaceMm), point(leftMm, bedMm)], thinSoft),
     polyline([point(leftMm, surfaceMm), point(rightMm, surfaceMm)], thinSoft),
-    polyline([point(foot.xMm, surfaceMm), foot], thinSoft),
+    polyline([point(foot.xMm, surfaceMm), point(foot.xMm, foot.yMm - hookMm)], thinSoft),
     polyline(track.map(at), { ink: "accent", widthMm: 0.6 }),
-    circle(foot, 0.8, { fill: "paper", stroke: thin }),
-    ...(isRoom ? [text(point(leftMm, overMm), start, textMm, { ink: "soft" })] : []),
+    ...parts.hook.draw({ bend: foot, heightMm: hookMm }),
+    ...(isRoom ? [text(point(leftMm, overMm), "0", textMm, { ink: "soft" })] : []),
     text(point(middle, overMm), time, textMm, { anchor: "middle", face: "bold" }),
   ];
 }
