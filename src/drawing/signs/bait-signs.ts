@@ -1,5 +1,6 @@
 import { circle, ellipse, point, polyline, thin } from "../items.ts";
 import type { Item } from "../model.ts";
+import { fish } from "../scenes/fish.ts";
 import { dashed, hook, line, maggot, move, surfaceMm, water } from "./sign-parts.ts";
 
 const midMm = 18;
@@ -19,7 +20,8 @@ export const baitSigns = {
     ),
     ...hook(point(7, 14), 6),
     ...maggot(point(8.4, 13.2), "full"),
-    ...move(point(15, 12), point(21, 12)),
+    ...fish(point(14, 6), 9),
+    ...move(point(14.5, 13), point(22, 13)),
     ...hook(point(25, 14), 6),
     ...maggot(point(26.4, 13.2), "empty"),
   ],

@@ -183,11 +183,12 @@ export const floatSigns = {
     ...float({ xMm: 24, tip: 0.5, lean: 84 }, 5),
     ...moveAlong(point(9, 6), [["C", 9.5, 0.5, 22, -0.5, 25.4, 4.2]], point(23, 1.6), point(26.6, 6.4)),
   ],
+  // It stands tall and goes no lower, as a fish holds what should pull it down.
   "stops-early": () => [
     ...water(),
-    ...taken({ xMm: 11, tip: 0.45, lean: 38 }, point(15, 17.5)),
-    ...moveAlong(point(21, 6.5), [["C", 20.5, 4, 19.4, 3, 18, 2.2]], point(20.4, 3.9), point(16.4, 1.3)),
-    polyline([point(14.9, 3.2), point(15.7, 0.2)], { ink: "accent", widthMm: 0.9 }),
+    ...taken({ xMm: 12, tip: 0.62 }, point(16, 17.5)),
+    ...move(point(5, 5), point(5, 15)),
+    ...crossed(point(5, 9)),
   ],
   // It goes, and the hook that comes up has nothing on it.
   "slides-away": () => [

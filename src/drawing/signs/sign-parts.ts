@@ -161,17 +161,16 @@ export function weed(x: number, heightMm: number): Item[] {
 /** A maggot, its blunt end up and its length to the right of straight down; full, or an empty skin, or where one was. */
 export function maggot(top: Point, look: "full" | "empty" | "gone"): Item[] {
   const halfMm =
-    look === "empty" ? [0.9, 0.3, 0.75, 0.3, 0.65, 0.25, 0.4] : [0.9, 1.4, 1.5, 1.4, 1.1, 0.7, 0.2];
-  const swayMm = look === "empty" ? 0.8 : 0;
+    look === "empty" ? [0.8, 0.5, 0.6, 0.5, 0.55, 0.4, 0.2] : [0.9, 1.4, 1.5, 1.4, 1.1, 0.7, 0.2];
+  const swayMm = look === "empty" ? 0.45 : 0;
   const at = (i: number, across: number) =>
     point(top.xMm + 0.35 * i + swayMm * Math.sin(1.6 * i) + across, top.yMm + 1.3 * i - 0.3 * across);
   const side = (way: 1 | -1) => halfMm.map((half, i) => at(i, way * half));
   const outline = smooth([...side(1), ...side(-1).reverse()], true);
   if (look === "gone") return [polygon(outline, "paper", dashed)];
-  const rings = look === "full" ? [1, 2, 3, 4, 5] : [];
   return [
     polygon(outline, "paper", fine),
-    ...rings.map((i) =>
+    ...[1, 2, 3, 4, 5].map((i) =>
       polyline([at(i, -(halfMm[i] ?? 0)), at(i + 0.25, 0), at(i, halfMm[i] ?? 0)], thinSoft),
     ),
   ];

@@ -1,4 +1,4 @@
-import { bold, circle, point, thin } from "../items.ts";
+import { circle, point, thin } from "../items.ts";
 import type { Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { fish } from "../scenes/fish.ts";
@@ -67,26 +67,20 @@ export const tackleSigns = {
     ...float({ xMm: midMm, tip: 1, lean: 48, lengthMm: 8, waterMm: 20 }, 0),
     ...move(point(12, 7), point(12, 20)),
   ],
-  // The stop knot is far above, and the bulk does not go down.
+  // The stop knot is still on its way from the rod, and the bulk goes no lower.
   "will-not-slide": () => [
     ...water(),
     bed(),
+    ...rodTo(point(21, 13.5)),
+    ...parts.stopKnot.draw({ at: point(14.4, 7.95), turnedDegrees: 40 }),
     line([
-      [midMm, 0],
-      [midMm, 19],
+      [21, 13],
+      [21, 19],
     ]),
-    line([
-      [16, 2.4],
-      [20, 1.2],
-    ]),
-    line([
-      [16, 1.2],
-      [20, 2.4],
-    ]),
-    ...float({ xMm: midMm, tip: 0.45, lengthMm: 8 }, 1),
-    ...[14.6, 16.4, 18.2].map((y) => shot(point(midMm, y), 0.9)),
-    ...move(point(25, 12.5), point(25, 21.5)),
-    ...crossed(point(25, 16)),
+    ...float({ xMm: 21, tip: 0.45, lengthMm: 8 }, 1),
+    ...[15.2, 16.9, 18.6].map((y) => shot(point(21, y), 0.9)),
+    ...move(point(28, 12.5), point(28, 21.5)),
+    ...crossed(point(28, 16)),
   ],
   "falls-short": () => [
     ...water(),
@@ -112,18 +106,22 @@ export const tackleSigns = {
     ...parted(midMm, 12.5),
     ...hook(point(midMm, 21), 6),
   ],
+  // The knot slipped: curls where it was, and the hook without it.
   "curly-end": () => [
     {
       kind: "path",
       steps: [
         ["M", midMm, 0],
-        ["L", midMm, 11],
-        ["C", midMm, 16, 24, 16, 23, 13],
-        ["C", 22, 10, 17, 13, 20, 17],
-        ["C", 21, 19, 25, 19, 26, 17],
+        ["L", midMm, 6],
+        ["C", 18, 10.4, 23, 10.4, 23, 8],
+        ["C", 23, 5.8, 18.6, 6, 18.6, 9.4],
+        ["C", 18.6, 13, 23, 13, 23, 11],
+        ["C", 23, 9, 19.2, 9.4, 19.2, 12],
+        ["C", 19.2, 15, 22.8, 15, 22.8, 13.6],
       ],
-      stroke: bold,
+      stroke: thin,
     },
+    ...hook(point(midMm, 23), 5),
   ],
   "breaks-at-shot": () => [
     line([
