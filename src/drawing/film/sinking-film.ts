@@ -81,8 +81,11 @@ export function filmOfSides(
         ]);
       },
       get onPaper() {
+        const said = words("drawing.film.sinking.after", {
+          time: words("drawing.film.seconds", { seconds: figures.number(timeS, 1) }),
+        });
         return paired(sides, layout.columns).flatMap(([{ sink }, column]) =>
-          timeS < endS(sink) ? [belowBed(figures.time(timeS), depth, column, room)] : [],
+          timeS < endS(sink) ? [belowBed(said, depth, column, room)] : [],
         );
       },
     }),
@@ -191,12 +194,16 @@ function layOut(
     ]),
     ...named.flatMap((name, i) => {
       const middle = surfaceMm + (i + 0.5) * third;
+      // Above the middle, as the bed's depth stands at the foot of the lowest.
+      const hasFish = third > 2.2 * textMm;
       return [
-        ...(third > 2.2 * textMm ? fish(point(0.3, middle - textMm * 0.75), fishMm) : []),
-        text(point(0, middle + 0.75 * textMm), name, textMm, { ink: "soft" }),
+        ...(hasFish ? fish(point(0.3, middle - 1.05 * textMm), fishMm) : []),
+        text(point(0, middle + (hasFish ? 0.45 * textMm : 0)), name, textMm, { ink: "soft" }),
       ];
     }),
-    text(point(axisMm - 1.5, bedMm + bedThicknessMm + textMm), deep, textMm, { anchor: "end" }),
+    // Beside the bed, off the row of the times.
+    text(point(axisMm - 1.5, bedMm + 0.35 * textMm), deep, textMm, { anchor: "end" }),
+    polyline([point(axisMm - 1, bedMm), point(axisMm, bedMm)], thin),
   ];
   return { columns, still, heightMm: bedMm + bedThicknessMm + 1.35 * textMm };
 }

@@ -184,3 +184,17 @@ describe("two ways of a reader's own", () => {
     }
   });
 });
+
+test("on paper the depth of the water stands beside the bed, off the row of the times", () => {
+  for (const { rig, depth } of rigs.flatMap((rig) => ({ rig, depth: first(rig.depths) }))) {
+    if (!filmsOf(rig, depth).includes("sinking")) continue;
+    const film = drawFilm("sinking", rig, depth, room, kit);
+    const { onPaper = [] } = entry(film.moments, first(film.strip));
+    const rows = onPaper.flatMap((item) => (item.kind === "text" ? [item] : []));
+    expect(rows.map(({ text }) => /^after [\d.]+ s$/.test(text))).toEqual([true, true]);
+    const [deep] = film.still.flatMap((item) =>
+      item.kind === "text" && item.anchor === "end" ? [item] : [],
+    );
+    expect(first(rows).yMm - deep!.yMm).toBeGreaterThan(room.textMm);
+  }
+});
