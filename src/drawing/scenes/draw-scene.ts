@@ -58,7 +58,7 @@ const entries: Readonly<Record<Scene, SceneEntry>> = {
   },
   mend: { heightShare: 0.5, leastMm: 0, draw: (_, box, kit) => drawMend(box, kit) },
   strike: { heightShare: 0.64, leastMm: 0, draw: ({ rig }, box, kit) => drawStrike(rig, box, kit) },
-  "land-fish": { heightShare: 0.66, leastMm: 0, draw: (_, box, kit) => drawLandFish(box, kit) },
+  "land-fish": { heightShare: 0.66, leastMm: 0, draw: ({ rig }, box, kit) => drawLandFish(rig, box, kit) },
   disgorger: { heightShare: 0.5, leastMm: 0, draw: (_, box, kit) => drawDisgorger(box, kit) },
   whip: {
     heightShare: 0.66,

@@ -1,4 +1,5 @@
 import { last } from "../../core/lists.ts";
+import type { Rig } from "../../model/rig.ts";
 import type { WordKeyIn } from "../../words/words.ts";
 import { accent, arrow, curveTo, ellipse, type Point, pathFrom, point, polyline, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
@@ -7,8 +8,10 @@ import { strandStrokes } from "../strands.ts";
 import { rotated } from "../transform.ts";
 import { angler, hipsShare } from "./angler.ts";
 import { bankAbove, bankAndWater } from "./ground.ts";
+import { pointAlong } from "./path.ts";
 import { type HeldRod, rodAlong, rodPath } from "./rod.ts";
 import { sceneTextMm } from "./scene-text.ts";
+import { floatInAir, smallFloat } from "./small-float.ts";
 import { type Hundredths, hundredths, stepPictures } from "./step-pictures.ts";
 import { wholeFish } from "./whole-fish.ts";
 
@@ -18,9 +21,11 @@ type LandStep = (typeof landSteps)[number];
 /** Height of the angler. */
 const tall = 22;
 const rodMm = 42;
+/** From the fish up to the float. */
+const lineBelowMm = 10;
 
 /** Landing a fish: the bent rod tires it, the net is sunk and still, the fish comes over its rim head first. */
-export function drawLandFish(box: Box, kit: DrawingKit): Drawing[] {
+export function drawLandFish(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
   const grid = hundredths(box);
   const { at, mm } = grid;
   const textMm = sceneTextMm(box);
@@ -35,8 +40,12 @@ export function drawLandFish(box: Box, kit: DrawingKit): Drawing[] {
   /** Somebody on the bank with a rod bent to the fish, and with the net where one hand is free for it. */
   const playing = (held: Omit<HeldRod, "lengthMm">, hands: Point, nose: Point, net?: Point): Item[] => {
     const path = rodPath({ ...held, lengthMm: mm(rodMm) });
+    const tip = last(path);
+    const float = pointAlong([nose, tip], mm(lineBelowMm));
+    const isUnder = float.yMm > surfaceMm;
     return [
-      polyline([last(path), nose], strandStrokes["main line"]),
+      polyline([tip, nose], strandStrokes["main line"]),
+      ...(isUnder ? smallFloat(rig, float, mm(8)) : floatInAir(rig, float, tip, mm(8))),
       ...rodAlong(path, { reel: true }),
       ...angler({
         hips: at(9, 42 - bankAbove - hipsShare.sits * tall),

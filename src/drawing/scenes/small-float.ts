@@ -3,6 +3,7 @@ import type { Rig } from "../../model/rig.ts";
 import type { Point } from "../items.ts";
 import type { Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
+import { rotated, turnFromUpright } from "../transform.ts";
 
 /** Widest part of a float for its length, in pictures where its true shape would be too thin to see. */
 const widthShare = 0.2;
@@ -20,4 +21,10 @@ export function smallFloat({ float }: Rig, foot: Point, lengthMm: number): reado
     lengthScale: lengthMm / top,
     widthScale: (widthShare * lengthMm) / Math.max(...profile.map(({ diameterMm }) => diameterMm)),
   });
+}
+
+/** The same out of the water, on a line that is tight up to the rod: along it where that holds its top, else hanging from its eye. */
+export function floatInAir(rig: Rig, foot: Point, rodTip: Point, lengthMm: number): Item[] {
+  const isAlong = rig.float.attachment === "top and bottom";
+  return rotated(smallFloat(rig, foot, lengthMm), isAlong ? turnFromUpright(foot, rodTip) : 180, foot);
 }

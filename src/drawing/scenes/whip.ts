@@ -11,7 +11,7 @@ import { pointAlong } from "./path.ts";
 import { rigEnd } from "./rig-end.ts";
 import { rod, rodAlong, rodPath } from "./rod.ts";
 import { sceneTextMm } from "./scene-text.ts";
-import { smallFloat } from "./small-float.ts";
+import { floatInAir, smallFloat } from "./small-float.ts";
 import { hundredths, stepPictures } from "./step-pictures.ts";
 import { wholeFish } from "./whole-fish.ts";
 
@@ -86,6 +86,7 @@ export function drawWhip(rig: Rig, box: Box, kit: DrawingKit): Drawing[] {
       return [
         ...rodAlong(upright),
         polyline([tip, mouth], mainLine),
+        ...floatInAir(rig, pointAlong([mouth, tip], mm(11)), tip, mm(7)),
         ...wholeFish(mouth, mm(11)),
         label("hand", at(44, 30)),
       ];
