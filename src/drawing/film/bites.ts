@@ -37,7 +37,7 @@ interface Bite {
 
 /** The moments of every bite that this rig can show. */
 export function bitesOf(solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit): readonly Bite[] {
-  const at = (bite: "still" | "under" | "lift" | "away" | "held") =>
+  const at = (bite: "still" | "under" | "lift" | "away" | "cast" | "held") =>
     kit.words(`drawing.film.bites.name.${bite}`);
   const still: Bite = {
     name: at("still"),
@@ -50,7 +50,7 @@ export function bitesOf(solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit):
     ...goingUnder(solved, depth, at("under"), kit),
     ...lifting(solved, depth, at("lift"), kit),
     ...movingAway(solved, depth, at("away"), kit),
-    ...held(solved, depth, at("held"), kit),
+    ...held(solved, depth, { cast: at("cast"), held: at("held") }, kit),
   ];
   return bites.map(({ pose, ...bite }) => ({ ...bite, pose: asTold(pose) }));
 }
@@ -97,7 +97,7 @@ function goingUnder(
       name,
       caption: words("drawing.film.bites.under.gone", { pull: pull(0) }),
       strike: true,
-      pose: { tip: null, asideMm: -1.5, bait: point(-6, 0), fish: { ...atBait, degrees: -30 } },
+      pose: { tip: null, asideMm: -1.5, bait: point(-6, -1.2), fish: { ...atBait, degrees: -14 } },
     },
   ];
 }
@@ -182,7 +182,7 @@ function movingAway(
 function held(
   solved: SolvedRig,
   depth: SolvedDepth,
-  name: string,
+  names: { readonly cast: string; readonly held: string },
   { words, figures }: DrawingKit,
 ): readonly Bite[] {
   const bite = liftBite(solved, depth);
@@ -194,9 +194,14 @@ function held(
   const wanted = { tip, wantedTipMm: depth.tipAsSetMm };
   const falling = { ...wanted, bait: point(11, -belowShotMm - 8), shot: point(6, -6), bows: [0, 0] } as const;
   return [
-    { name, caption: words("drawing.film.bites.held.falls", values), strike: false, pose: falling },
     {
-      name,
+      name: names.cast,
+      caption: words("drawing.film.bites.held.falls", values),
+      strike: false,
+      pose: falling,
+    },
+    {
+      name: names.held,
       caption: words("drawing.film.bites.held.stays", values),
       strike: true,
       pose: {

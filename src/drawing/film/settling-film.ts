@@ -1,7 +1,7 @@
 import { cockingPullG, cocks } from "../../core/float/cocking.ts";
 import { type Float, lengthMm } from "../../core/float/float.ts";
 import { tipShowingMm } from "../../core/float/tip.ts";
-import { last, rising } from "../../core/lists.ts";
+import { known, last, rising } from "../../core/lists.ts";
 import { ballDiameterMm } from "../../core/tackle/shot.ts";
 import type { G, Mm } from "../../core/units.ts";
 import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
@@ -12,7 +12,7 @@ import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotatedPoint } from "../transform.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
-import { movingFloat, placed, ringRound, shotAt, waterCut } from "./moving.ts";
+import { movingFloat, placed, ringRound, shotAt, shotRadiusMm, waterCut } from "./moving.ts";
 import { besidePanelMm, flatDegrees, mostOf, type ShownTip, tipPanel, toldTip } from "./tip-panel.ts";
 
 /** The float with so much of its load on. */
@@ -252,13 +252,14 @@ function pinchedOn(
   const counted = { above: above.length + (isBelow ? 0 : more.length), below: isBelow ? more.length : 0 };
   const lockMm = besideEyeMm(depth.lockShot.length - above.length + counted.below);
   const restMm = Math.max(0.4 * lineMm, lineMm - lockMm);
+  const upMm = aboveHookMm(depth, restMm);
   const on = { above: 0, below: 0 };
   const onRodLine = () => onLineToRod(eye, on.above++, counted.above);
   const belowEye = () => point(eye.xMm, Math.min(end.yMm, eye.yMm + besideEyeMm(on.below++)));
   const placeOf = (one: SolvedShot) => {
     if (above.includes(one)) return onRodLine();
     if (depth.lockShot.includes(one)) return belowEye();
-    return point(eye.xMm, end.yMm - (restMm * one.fromHookMm) / depth.floatToHookMm);
+    return point(eye.xMm, end.yMm - known(upMm, one));
   };
   return [
     ...shot.map((one) => ({ place: placeOf(one), diameterMm: one.diameterMm })),
@@ -267,6 +268,20 @@ function pinchedOn(
       diameterMm: ballDiameterMm(massG, metal),
     })),
   ];
+}
+
+/** How far above the hook each shot of the line is drawn: where it is, but beside the one below it, so that each of a bulk is seen. */
+function aboveHookMm({ lineShot, floatToHookMm }: SolvedDepth, restMm: number): Map<SolvedShot, number> {
+  const upMm = new Map<SolvedShot, number>();
+  let leastMm = 0;
+  for (const shot of lineShot) {
+    const radiusMm = shotRadiusMm(shot.diameterMm);
+    const placeMm = Math.max(leastMm + radiusMm, (restMm * shot.fromHookMm) / floatToHookMm);
+    upMm.set(shot, placeMm);
+    leastMm = placeMm + radiusMm;
+  }
+  const closer = Math.min(1, restMm / leastMm);
+  return new Map([...upMm].map(([shot, placeMm]) => [shot, closer * placeMm]));
 }
 
 /** Those of the lock that are above the eye. */
