@@ -156,16 +156,23 @@ function parted(
 ): Sides | undefined {
   const taken = asked.filter((part) => ofFront.includes(part));
   const ofBack = asked.filter((part) => !ofFront.includes(part));
-  const backWith = (tackle: boolean) =>
-    firstThatFits(backs, ofBack, (look) => composer.back(look, ofBack, tackle));
   const triedBacks = new Map<boolean, Side<BackLook> | undefined>();
+  const backWith = (tackle: boolean) => {
+    if (!triedBacks.has(tackle))
+      triedBacks.set(
+        tackle,
+        largestThatFits(backs, ofBack, (look) => composer.back(look, ofBack, tackle)),
+      );
+    return triedBacks.get(tackle);
+  };
+  // What no back has room for by itself, none has room for with the tackle as well.
+  if (!backWith(false)) return undefined;
   for (const look of fronts) {
+    // Its drawing is the dearest part of a card: none is made for a front without a back.
+    const back = backWith(tackleOnBack(look));
+    if (!back) continue;
     const page = composer.front(look, taken);
-    if (!fits(page)) continue;
-    const tackle = tackleOnBack(look);
-    if (!triedBacks.has(tackle)) triedBacks.set(tackle, backWith(tackle));
-    const back = triedBacks.get(tackle);
-    if (back) return { front: { look, page, taken }, back };
+    if (fits(page)) return { front: { look, page, taken }, back };
   }
   return undefined;
 }
@@ -196,6 +203,21 @@ function firstThatFits<L>(
     if (fits(page)) return { look, page, taken };
   }
   return undefined;
+}
+
+/** The same from the last look up, each of which takes more room than the next: most cards need the smallest type. */
+function largestThatFits<L>(
+  looks: readonly L[],
+  taken: Parts,
+  compose: (look: L) => LaidOutPage,
+): Side<L> | undefined {
+  let best: Side<L> | undefined;
+  for (const look of looks.toReversed()) {
+    const page = compose(look);
+    if (!fits(page)) break;
+    best = { look, page, taken };
+  }
+  return best;
 }
 
 const only = <L>(look: L, compose: (look: L) => LaidOutPage): Side<L> => ({
