@@ -1,10 +1,13 @@
-import { first, last, neighbours } from "../../core/lists.ts";
-import { boldMm, circle, point, polyline, text, thin, thinSoft } from "../items.ts";
+import { entry, first, last, neighbours, paired } from "../../core/lists.ts";
+import { boldMm, circle, type Point, point, polyline, rectangle, text, thin, thinSoft } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
-import type { Drawing, Item, Stroke } from "../model.ts";
+import { placeInOrder } from "../labels/label-placement.ts";
+import { type LabelText, layLabel, paintLabel } from "../labels/label-text.ts";
+import type { Drawing, Item, MeasureText, Stroke } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
+import { parts } from "../parts/parts.ts";
 import { ticks } from "./axis.ts";
-import { drawKey } from "./curve-key.ts";
+import { placesAlong, valueLabels } from "./value-labels.ts";
 
 /** What was measured on some days. */
 interface DateSeries {
@@ -17,6 +20,8 @@ interface DatesPlot {
   /** Of what, for a message where there is no room. */
   readonly swim: string;
   readonly title: string;
+  /** What is measured, over the picture. */
+  readonly head: string;
   readonly series: readonly DateSeries[];
   /** How much of the unit of `value` makes one of its axis. */
   readonly unit: number;
@@ -27,8 +32,13 @@ interface DatesPlot {
 }
 
 const leastPlotMm = 18;
-/** From the dot of what is most to the axis of days. */
-const offAxisMm = 2;
+/** Of the picture's width for the names of its lines, at the most. */
+const namesShare = 0.27;
+/** From the last dot to the names, for what leads to them. */
+const leaderMm = 4;
+const dotMm = 0.8;
+/** From one row of a day to the next. */
+const rowEms = 1.15;
 
 /** Dashes of its own for each series, so that a print without colour tells them apart. */
 const dashes: readonly (readonly number[] | undefined)[] = [
@@ -46,88 +56,199 @@ const strokeOf = (at: number): Stroke => {
 const dayOf = (date: string) => Date.parse(`${date}T00:00:00Z`) / 86_400_000;
 
 /**
- * Values over days, each a dot, those of one series joined.
+ * Values over days, each a dot that says its own, those of one series joined and named at their end; where not all go on to
+ * the last day, at their beginning. Depths hang below the surface of the water.
  *
  * @throws NoRoomError where the box is too small
  */
 export function drawDatesPlot(plot: DatesPlot, box: Box, kit: DrawingKit, textMm: number): Drawing {
   const { measure } = kit;
-  const { series, told, unit, isDown, title, swim } = plot;
+  const { series, told, unit, isDown, title, head, swim } = plot;
   const all = series.flatMap(({ points }) => points);
   const days = [...new Set(all.map(({ date }) => date))].sort();
   const most = Math.max(...all.map(({ value }) => value));
   const values = ticks(most / unit, box.heightMm / 2, 1.6 * textMm).map((one) => one * unit);
-  const left = Math.max(...values.map((value) => measure(told(value), textMm, "regular"))) + 2.5;
-  const right = box.widthMm - 1.5;
-  const entries = series.map(({ label }, i) => ({ stroke: strokeOf(i), label }));
-  // One series alone is what the picture's title says.
-  const keyAt = (topMm: number) =>
-    drawKey(
-      entries.length > 1 ? entries : [],
-      { leftMm: left, topMm, widthMm: box.widthMm - left },
-      textMm,
-      kit,
-    );
-  const top = textMm;
-  const foot = box.heightMm - keyAt(0).heightMm - 2.2 * textMm;
+  const axisMm = Math.max(...values.map((value) => measure(told(value), textMm, "regular"))) + 2.5;
+  // One series alone is what the picture's head says.
+  const names = series.length > 1 ? series.map(({ label }) => nameOf(label, box, textMm, measure)) : [];
+  const namesMm = names.length > 0 ? Math.max(...names.map(({ widthMm }) => widthMm)) + leaderMm : 2;
+  const isNamedFirst = isNamedAtStart(series, days);
+  const left = isNamedFirst ? namesMm : axisMm;
+  const right = box.widthMm - (isNamedFirst ? axisMm : namesMm);
+  const top = 2 * textMm;
+  const [from, to] = [dayOf(first(days)), dayOf(last(days))];
+  // What the first and the last day say keeps within the plot.
+  const insetMm = Math.max(...all.map(({ value }) => measure(told(value), textMm, "regular"))) / 2 + 1;
+  const acrossMm = right - left - 2 * insetMm;
+  const xOf = (date: string) =>
+    from === to ? (left + right) / 2 : left + insetMm + (acrossMm * (dayOf(date) - from)) / (to - from);
+  const dated = dayLabels(days, { rightMm: box.widthMm, xOf, textMm }, kit);
+  const foot = box.heightMm - (0.3 + rowEms * Math.max(...dated.map(({ lines }) => lines.length))) * textMm;
   if (foot - top < leastPlotMm || right - left < leastPlotMm)
     throw new NoRoomError("a plot over days", box, { folder: "swims", id: swim });
-  const [from, to] = [dayOf(first(days)), dayOf(last(days))];
-  const xOf = (date: string) =>
-    from === to ? (left + right) / 2 : left + 2 + ((right - left - 4) * (dayOf(date) - from)) / (to - from);
-  // Dots of what is most keep off the axis of days, or within the picture.
-  const span = foot - top - offAxisMm;
+  // What is most leaves room for what it says.
+  const span = foot - top - 1.6 * textMm;
   const yOf = (value: number) => (isDown ? top + (span * value) / most : foot - (span * value) / most);
+  const lines = series.map(({ points }) => points.map(({ date, value }) => point(xOf(date), yOf(value))));
+  const ends = lines.map(isNamedFirst ? first : last);
+  const leaders = namesAt(names, ends, { box, isNamedFirst, top, foot, textMm }, measure);
+  const dots = lines.flatMap((line, i) =>
+    line.map((at, j) => ({ at, said: told(entry(entry(series, i).points, j).value) })),
+  );
+  const room = { leftMm: left, rightMm: right, topMm: isDown ? top + 1 : 0, footMm: foot, textMm };
+  const taken = placesAlong([...lines, ...leaders.lines, ...dots.map(({ at }) => acrossDot(at))]);
+  const frame = { left, right, top, foot, scaleMm: isNamedFirst ? right : left };
+  const scale = values.map((value) => ({ said: told(value), yMm: yOf(value) }));
   return {
     ...box,
     title,
     description: describe(plot, kit),
     items: [
-      polyline([point(left, top), point(left, foot), point(right, foot)], thinSoft),
-      ...values.flatMap((value): Item[] => [
-        polyline([point(left - 1, yOf(value)), point(left, yOf(value))], thinSoft),
-        text(point(left - 1.5, yOf(value) + 0.35 * textMm), told(value), textMm, { anchor: "end" }),
-      ]),
-      ...days.map((date) => polyline([point(xOf(date), foot), point(xOf(date), foot - 1.5)], thinSoft)),
-      ...dayLabels(days, { leftMm: left, rightMm: right, xOf, textMm }, kit).map(({ said, xMm }) =>
-        text(point(xMm, foot + 1.3 * textMm), said, textMm, { anchor: "middle" }),
-      ),
-      ...series.flatMap(({ points }, i) =>
-        neighbours(points).map(([a, b]) =>
-          polyline([point(xOf(a.date), yOf(a.value)), point(xOf(b.date), yOf(b.value))], strokeOf(i)),
-        ),
-      ),
-      ...all.map(({ date, value }) =>
-        circle(point(xOf(date), yOf(value)), 0.8, { fill: "paper", stroke: thin }),
-      ),
-      ...keyAt(foot + 1.8 * textMm).items,
+      ...(isDown ? waterIn(frame) : []),
+      text(point(0, 0.9 * textMm), head, textMm, { face: "bold" }),
+      ...scaleOf(scale, frame, textMm),
+      ...days.map((date) => polyline([point(xOf(date), foot), point(xOf(date), foot + 1)], thinSoft)),
+      ...paintDays(dated, foot, textMm),
+      ...lines.flatMap((line, i) => neighbours(line).map((ends) => polyline(ends, strokeOf(i)))),
+      ...leaders.items,
+      ...dots.map(({ at }) => circle(at, dotMm, { fill: "paper", stroke: thin })),
+      ...valueLabels(dots, taken, room, measure),
+    ],
+  };
+}
+
+interface Frame {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly foot: number;
+  /** The side that has the scale. */
+  readonly scaleMm: number;
+}
+
+const waterIn = ({ left, right, top, foot }: Frame): Item[] => [
+  rectangle(left, top, right - left, foot - top, { fill: "water" }),
+  ...parts.waterSurface.draw({ leftMm: left, rightMm: right, yMm: top }),
+];
+
+/** The scale at its side, its figures outside, and the axis of days. */
+function scaleOf(
+  scale: readonly { readonly said: string; readonly yMm: number }[],
+  { left, right, top, foot, scaleMm }: Frame,
+  textMm: number,
+): Item[] {
+  const way = scaleMm === right ? 1 : -1;
+  return [
+    polyline([point(scaleMm, top), point(scaleMm, foot)], thinSoft),
+    polyline([point(left, foot), point(right, foot)], thinSoft),
+    ...scale.flatMap(({ said, yMm }) => [
+      polyline([point(scaleMm, yMm), point(scaleMm + way, yMm)], thinSoft),
+      text(point(scaleMm + 1.5 * way, yMm + 0.35 * textMm), said, textMm, {
+        anchor: way > 0 ? "start" : "end",
+      }),
+    ]),
+  ];
+}
+
+const paintDays = (dated: readonly DayLabel[], foot: number, textMm: number): Item[] =>
+  dated.flatMap(({ lines, xMm }) =>
+    lines.map((said, row) =>
+      text(point(xMm, foot + (1.2 + rowEms * row) * textMm), said, textMm, { anchor: "middle" }),
+    ),
+  );
+
+/** The edge of a dot, to hold words against. */
+const acrossDot = ({ xMm, yMm }: Point): Point[] =>
+  [-1, 0, 1, 0, -1].map((way, i) => point(xMm + way * dotMm, yMm + (i % 2 === 0 ? 0 : (i - 2) * dotMm)));
+
+/** Whether lines are named where they begin: all do so on the first day, but not all are there on the last. */
+function isNamedAtStart(series: readonly DateSeries[], days: readonly string[]): boolean {
+  const isAll = (end: typeof first<DateSeries["points"][number]>, day: string) =>
+    series.every(({ points }) => end(points).date === day);
+  return series.length > 1 && !isAll(last, last(days)) && isAll(first, first(days));
+}
+
+const nameOf = (label: string, { widthMm }: Box, textMm: number, measure: MeasureText): LabelText =>
+  layLabel([{ text: label, face: "bold" }], namesShare * widthMm, textMm, measure);
+
+interface NamesPlace {
+  readonly box: Box;
+  readonly isNamedFirst: boolean;
+  readonly top: number;
+  readonly foot: number;
+  readonly textMm: number;
+}
+
+/** Names beside the ends of their lines, what is higher above what is lower, with what leads to them. */
+function namesAt(
+  names: readonly LabelText[],
+  ends: readonly Point[],
+  { box, isNamedFirst, top, foot, textMm }: NamesPlace,
+  measure: MeasureText,
+): { readonly items: readonly Item[]; readonly lines: readonly (readonly Point[])[] } {
+  const inOrder = names
+    .map((name, i) => ({ name, end: entry(ends, i) }))
+    .sort((a, b) => a.end.yMm - b.end.yMm);
+  const wanted = inOrder.map(({ name, end }) => ({ atMm: end.yMm, sizeMm: name.heightMm }));
+  const places = placeInOrder(wanted, top - textMm, foot + textMm, 0) ?? wanted.map(({ atMm }) => atMm);
+  const widestMm = Math.max(0, ...names.map(({ widthMm }) => widthMm));
+  const startMm = isNamedFirst ? 0 : box.widthMm - widestMm;
+  const edgeMm = isNamedFirst ? widestMm + 0.7 : startMm - 0.7;
+  const way = isNamedFirst ? -1 : 1;
+  const lines = paired(inOrder, places).map(([{ end, name }, yMm]) => [
+    point(end.xMm + way * dotMm, end.yMm),
+    point(isNamedFirst ? name.widthMm + 0.7 : edgeMm, yMm),
+  ]);
+  return {
+    lines,
+    items: [
+      ...lines.map((line) => polyline(line, thinSoft)),
+      ...paired(inOrder, places).flatMap(([{ name }, yMm]) => paintLabel(name, startMm, yMm, measure)),
     ],
   };
 }
 
 interface DayAxis {
-  readonly leftMm: number;
   readonly rightMm: number;
   readonly xOf: (date: string) => number;
   readonly textMm: number;
 }
 
-/** Days below their axis, the last of a year with it: first and last, and of those between what finds room. */
+interface DayLabel {
+  readonly lines: readonly string[];
+  readonly half: number;
+  readonly xMm: number;
+}
+
+/**
+ * Days below their axis, the last of a year with it below: in a row each where all find room so, else word below word, and
+ * where that is not enough, first and last, and of those between what finds room.
+ */
 function dayLabels(
   days: readonly string[],
-  { leftMm, rightMm, xOf, textMm }: DayAxis,
+  axis: DayAxis,
   { figures, measure }: DrawingKit,
-): readonly { readonly said: string; readonly xMm: number }[] {
+): readonly DayLabel[] {
+  const { rightMm, xOf, textMm } = axis;
   const yearOf = (date: string) => date.slice(0, 4);
-  const laid = days.map((date, i) => {
-    const said = yearOf(date) === yearOf(days[i + 1] ?? "") ? figures.day(date) : figures.date(date);
-    const half = measure(said, textMm, "regular") / 2;
-    return { said, half, xMm: Math.min(rightMm - half, Math.max(leftMm + half, xOf(date))) };
-  });
-  const end = last(laid);
-  const isClear = (a: typeof end, b: typeof end) => b.xMm - b.half - a.xMm - a.half > 0.6 * textMm;
-  const shown: (typeof end)[] = [];
-  for (const one of laid) {
+  const laid = (isSplit: boolean) =>
+    days.map((date, i): DayLabel => {
+      const said = figures.day(date);
+      const year = yearOf(date) === yearOf(days[i + 1] ?? "") ? [] : [yearOf(date)];
+      const lines = [...(isSplit ? said.split(" ") : [said]), ...year];
+      const half = Math.max(...lines.map((line) => measure(line, textMm, "regular"))) / 2;
+      return { lines, half, xMm: Math.min(rightMm - half, Math.max(half, xOf(date))) };
+    });
+  const whole = shownOf(laid(false), textMm);
+  return whole.length === days.length ? whole : shownOf(laid(true), textMm);
+}
+
+/** Those that are clear of each other, the first and the last among them. */
+function shownOf(labels: readonly DayLabel[], textMm: number): readonly DayLabel[] {
+  const end = last(labels);
+  const isClear = (a: DayLabel, b: DayLabel) => b.xMm - b.half - a.xMm - a.half > 0.6 * textMm;
+  const shown: DayLabel[] = [];
+  for (const one of labels) {
     const before = shown.at(-1);
     if ((!before || isClear(before, one)) && (one === end || isClear(one, end))) shown.push(one);
   }

@@ -28,6 +28,7 @@ export function drawSwimDays(
     {
       swim: swim.id,
       title: words(`drawing.dates.${of}`, { swim: swim.title }),
+      head: words(`drawing.dates.head.${of}`),
       series: (isDepth ? depths : paces).filter(({ points }) => points.length > 0),
       unit: isDepth ? 1000 : 1,
       told: isDepth ? figures.shortDepth : figures.speed,

@@ -2,6 +2,7 @@ import { expect, it } from "vitest";
 import { withId } from "../../../src/core/lists.ts";
 import { NoRoomError } from "../../../src/drawing/no-room.ts";
 import { drawSwimDays } from "../../../src/drawing/swims/swim-days.ts";
+import { drawingFaults, flatItems } from "../../support/drawing-checks.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
 import { shippedLibrary } from "../../support/shipped-library.ts";
 
@@ -50,7 +51,7 @@ it("names each day below its axis, the year once, and a single curve not at all"
   const said = ({ items }: ReturnType<typeof drawn>) =>
     items.flatMap((item) => (item.kind === "text" ? [item.text] : []));
   const depths = said(drawn("depth", "makebelieve-pool-willow"));
-  expect(depths).toEqual(expect.arrayContaining(["9 May", "18 July", "3 October 2026", "On the shelf"]));
+  expect(depths).toEqual(expect.arrayContaining(["9 May", "18 July", "3 October", "2026", "On the shelf"]));
   expect(said(drawn("pace", "makebelieve-river-glide"))).not.toContain("Surface");
 });
 
@@ -62,4 +63,31 @@ it("stays in its box, and is refused where it has no room", () => {
     expect([item.text, left >= -0.01, left + width <= box.widthMm + 0.01]).toEqual([item.text, true, true]);
   }
   expect(() => drawn("pace", "makebelieve-river-glide", { widthMm: 30, heightMm: 25 })).toThrow(NoRoomError);
+});
+
+it("says at each dot what was found, and names every day, on paper as on a phone", () => {
+  for (const textMm of [3.5, 3.88]) {
+    const drawing = drawSwimDays(
+      "depth",
+      withId(shippedLibrary.swims, "makebelieve-pool-willow"),
+      shippedLibrary.notes.filter(({ swim }) => swim === "makebelieve-pool-willow"),
+      box,
+      drawingKit,
+      textMm,
+    );
+    expect(drawingFaults(drawing)).toEqual([]);
+    const texts = flatItems(drawing.items).flatMap((item) => (item.kind === "text" ? [item] : []));
+    const said = texts.map(({ text }) => text).join(" ");
+    for (const value of ["1 m", "0.87 m", "1.1 m", "1.88 m", "1.76 m", "1.98 m", "2 m", "1.86 m"])
+      expect(said).toContain(value);
+    for (const word of ["9", "May", "18", "July", "3", "October", "2026"])
+      expect(said.split(" ")).toContain(word);
+    // What stands over or under a dot is nearer to it than to any other.
+    const all = dots(drawing);
+    const july = texts.find(({ text }) => text === "0.87 m")!;
+    const off = all.map(({ cxMm, cyMm }) =>
+      Math.hypot(cxMm - july.xMm - drawingKit.measure(july.text, textMm, "regular") / 2, cyMm - july.yMm),
+    );
+    expect(off.indexOf(Math.min(...off))).toBe(1);
+  }
 });
