@@ -33,8 +33,8 @@ export const unusedTerms: ContentCheck = ({ library, keep = makeAnew }) => {
   ]);
   const meanings = glossary.map(({ meaning }) => meaning.toLowerCase());
   return glossary.flatMap(({ term, place }, at) => {
-    const isMeant = meanings.some((meaning, other) => other !== at && entry(forms, at).test(meaning));
-    return used.has(at) || isMeant ? [] : [message("term-not-used", place, { term })];
+    const isMeant = () => meanings.some((meaning, other) => other !== at && entry(forms, at).test(meaning));
+    return used.has(at) || isMeant() ? [] : [message("term-not-used", place, { term })];
   });
 };
 

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { type Keep, makeAnew } from "../model/kept.ts";
 import { type Message, message, type Staged } from "../model/message.ts";
 import type { OwnFont } from "../model/own-font.ts";

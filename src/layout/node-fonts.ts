@@ -1,7 +1,6 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import * as fontkit from "fontkit";
-import { type FileFonts, type FontFile, type RawGlyphs, readFontFile } from "./font-file.ts";
+import { type FileFonts, type FontFile, readFontFile, readGlyphs } from "./font-file.ts";
 import { makeFonts } from "./fonts.ts";
 import { withLentSigns } from "./own-face.ts";
 import { withStoutFractions } from "./stout-fractions.ts";
@@ -29,7 +28,7 @@ export function nodeFonts(own?: Uint8Array): FileFonts {
   if (own === undefined) return fonts;
   let both = lent.get(own);
   if (both === undefined) {
-    const lending = fontkit.create(Buffer.from(own)) as unknown as RawGlyphs;
+    const lending = readGlyphs(own);
     const { regular, bold, italic } = fonts.files;
     both = fontsOf({
       regular: withLentSigns(regular, lending),

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 
 /** What is used of JSON Schema, draft 2020-12. */
 export interface JsonSchema {

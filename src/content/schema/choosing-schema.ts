@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { bases } from "../../core/basis.ts";
 import { windStrengths } from "../../model/choosing-rules.ts";
 import { quantity, strength } from "./quantity-schema.ts";

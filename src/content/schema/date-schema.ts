@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 
 /** A day that there is, `2026-11-20`. */
 export const date = () =>

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { metals } from "../../core/tackle/shot.ts";
 import { limits } from "../../model/limits.ts";
 import { nearestLegible, type OwnColours } from "../../model/look-colours.ts";

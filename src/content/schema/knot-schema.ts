@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { bases } from "../../core/basis.ts";
 import { facings, type KnotPicture, strandPatterns } from "../../model/knot-picture.ts";
 

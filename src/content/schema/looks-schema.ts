@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { bases } from "../../core/basis.ts";
 import { baitPlaces, baitShapes } from "../../model/bait-looks.ts";
 import { finEdges, fishPlaces, mouths, scaleSizes, sideMarks } from "../../model/fish-looks.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { limits } from "../../model/limits.ts";
 import { date } from "./date-schema.ts";
 import { anyLength, pace, waterDepth } from "./quantity-schema.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { lessonPlaces } from "../../core/course/course.ts";
 import { sum } from "../../core/lists.ts";
 import { length } from "./quantity-schema.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { parseQuantity, type QuantityKind, quantityExamples } from "../../core/quantity.ts";
 import type { MessageValues } from "../../model/message-table.ts";
 

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { bases } from "../../core/basis.ts";
 import { limits } from "../../model/limits.ts";
 import { signPictures, signTimes, signWaters } from "../../model/signs.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { settings } from "../../core/depth/setting.ts";
 import { usualSessionS } from "../../core/feed/feed.ts";
 import { waterKinds } from "../../core/water/water.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { waterKinds } from "../../core/water/water.ts";
 import { limits } from "../../model/limits.ts";
 import { bedFeatures, hazardKinds, winds } from "../../model/swim.ts";

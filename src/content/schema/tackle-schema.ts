@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { bases } from "../../core/basis.ts";
 import { attachments } from "../../core/float/float.ts";
 import { metals } from "../../core/tackle/shot.ts";

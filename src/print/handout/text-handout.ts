@@ -168,7 +168,7 @@ function layOutText(
   handout: NamedText,
   format: HandoutFormat,
   drawings: Drawings,
-  { guide, kit, fonts, logo }: Press,
+  { from, keep, guide, kit, fonts, logo }: Press,
 ): Pick<TextPages, "columns" | "overflows"> {
   const widthMm = columnWidthMm(format);
   const { id, title, summary } = handout.text;
@@ -179,9 +179,12 @@ function layOutText(
       apart: true,
       floatHeightMm,
     };
-    const found = drawings(reference, room, kit);
     // Drawings abreast stay as high as each other.
-    return room.widthMm < widthMm / 2 ? found : found.map((one) => trimmed(one, fonts));
+    const isAbreast = room.widthMm < widthMm / 2;
+    return keep("picture on paper", digestOf(from, drawings.from(reference), room, isAbreast), () => {
+      const found = drawings(reference, room, kit);
+      return isAbreast ? found : found.map((one) => trimmed(one, fonts));
+    });
   };
   const props = {
     title,
