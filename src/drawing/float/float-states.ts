@@ -24,7 +24,7 @@ import {
 } from "./float-poses.ts";
 import { rubberRoomMm, rubbersOn } from "./rubbers-on.ts";
 import { curve, lineAndEnd } from "./state-line.ts";
-import { tipInset, tipInsetMm } from "./tip-inset.ts";
+import { type ShownTip, tipInset, tipInsetMm } from "./tip-inset.ts";
 
 interface StateOptions {
   readonly textMm: number;
@@ -169,20 +169,19 @@ function panel(
       leftMm: panelMm - insetMm,
       bottomMm: bedMm,
       textMm,
-      mostMm: mostTipMm(solved, depth, kit),
+      tips: tipsOf(solved, depth, kit),
     };
     items.push(...tipInset(float, pose, room, kit));
   }
   return items;
 }
 
-/** The highest tip of a rig's states, so that all are to one scale; a float that stands far too high goes beyond it. */
-function mostTipMm(solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit): number {
-  const tips = floatPictures.flatMap((picture) => {
+/** The tips of a rig's states, so that all are to one scale; a float that stands far too high goes beyond it. */
+function tipsOf(solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit): readonly ShownTip[] {
+  return floatPictures.flatMap((picture) => {
     const pose = picture === "too-deep" ? undefined : floatPose(picture, solved, depth, kit);
-    return pose && pose.leanDegrees !== flatDegrees ? (pose.tipMm ?? 0) : [];
+    return pose && pose.leanDegrees !== flatDegrees ? pose : [];
   });
-  return Math.max(...tips);
 }
 
 function standingFloat(float: Float, foot: Point, scale: number): Item[] {

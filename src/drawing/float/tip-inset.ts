@@ -23,8 +23,14 @@ interface TipInset {
   readonly leftMm: number;
   readonly bottomMm: number;
   readonly textMm: number;
-  /** The highest tip that it has to show. */
-  readonly mostMm: Mm;
+  /** All that it has to show, to one scale. */
+  readonly tips: readonly ShownTip[];
+}
+
+/** A tip above the water, null where it is under, of a float that leans so far from upright. */
+export interface ShownTip {
+  readonly tipMm: Mm | null;
+  readonly leanDegrees: number;
 }
 
 const scaleTextMm = (textMm: number, { measure }: DrawingKit) => measure("00", textMm, "regular") + 2.4;
@@ -34,13 +40,11 @@ export const tipInsetMm = (textMm: number, kit: DrawingKit): number => scaleText
 /**
  * The tip of a float larger than in the picture beside it, with a scale that stands on the water. A
  * float that stands higher than the scale has a break in it, and so has the scale.
- *
- * @param tipMm tip above the water; null where it is under
  */
 export function tipInset(
   float: Float,
-  { tipMm, leanDegrees }: { readonly tipMm: Mm | null; readonly leanDegrees: number },
-  { leftMm, bottomMm, textMm, mostMm }: TipInset,
+  { tipMm, leanDegrees }: ShownTip,
+  { leftMm, bottomMm, textMm, tips }: TipInset,
   kit: DrawingKit,
 ): Item[] {
   const axisX = leftMm + scaleTextMm(textMm, kit);
@@ -48,13 +52,16 @@ export function tipInset(
   const surface = bottomMm - waterMm;
   const roof = 1.7 * textMm;
   const widest = Math.max(...float.profile.map(({ diameterMm }) => diameterMm));
-  const scale = Math.min(1.2, (surface - roof) / Math.max(20, mostMm), (tipRoomMm - 1.2) / widest);
+  const lean = inRadians(leanDegrees);
+  const mostMm = Math.max(20, ...tips.map((one) => one.tipMm ?? 0));
+  const upright = Math.min(1.2, (surface - roof) / mostMm, (tipRoomMm - 1.2) / widest);
+  const scale = Math.min(upright, ...tips.map((one) => leaningScale(float, one, upright)));
   const ticks = tipFigures(kit, scale, surface - roof, 1.2 * textMm);
   const topY = Math.max(roof, tipMm === null ? surface + underMm : surface - tipMm * scale);
   const cutMm = tipMm === null ? 0 : Math.max(0, tipMm - (surface - roof) / scale);
   const sunkMm = leanDegrees === 0 ? bottomMm - 0.6 - surface : leaningSunkMm;
   // One that leans has its ends as far from both sides.
-  const aside = Math.sin((leanDegrees * Math.PI) / 180) * (surface - topY - sunkMm);
+  const aside = Math.sin(lean) * (surface - topY - sunkMm);
   const middle = (axisX + right - aside) / 2;
   const shownMm = Math.min(lengthMm(float) - cutMm, Math.max(underMm, surface - topY + sunkMm) / scale);
   const outline = (partMm: Mm) => tipSides(float, partMm, scale, point(middle, topY));
@@ -93,4 +100,15 @@ export function tipInset(
       },
     ),
   ];
+}
+
+const inRadians = (degrees: number) => (degrees * Math.PI) / 180;
+
+/** The scale at which a tip that leans has room for its height, too. */
+function leaningScale(float: Float, { tipMm, leanDegrees }: ShownTip, uprightScale: number): number {
+  if (leanDegrees === 0) return uprightScale;
+  const seenMm = (tipMm ?? 0) + leaningSunkMm / uprightScale;
+  const halfMm = Math.max(...tipSides(float, seenMm, 1, point(0, 0)).map(({ xMm }) => xMm));
+  const lean = inRadians(leanDegrees);
+  return (tipRoomMm - 1) / (2 * halfMm * Math.cos(lean) + seenMm * Math.sin(lean));
 }

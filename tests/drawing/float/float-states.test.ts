@@ -92,6 +92,17 @@ describe("the tip enlarged beside each state of a float", () => {
     expect(of("ink")).toContain(true);
   });
 
+  test("is not cut by the picture's edge, nor does it cover its scale, where the float leans either", () => {
+    for (const { name, rig, picture, drawing } of cases) {
+      const { leanDegrees } = floatPose(picture as FloatPicture, rig, rig.depths[0]!, drawingKit)!;
+      if (leanDegrees > 60) continue;
+      const zero = flatItems(drawing.items).find((item) => item.kind === "text" && item.text === "0")!;
+      const across = largeTip(drawing).map(({ x }) => x);
+      expect(Math.max(...across), name).toBeLessThan(drawing.widthMm);
+      expect(Math.min(...across), name).toBeGreaterThan(zero.kind === "text" ? zero.xMm : Number.NaN);
+    }
+  });
+
   test("is to one scale in all states of a rig", () => {
     for (const rig of sampleRigs) {
       const heights = cases
