@@ -1,4 +1,4 @@
-import { createRequire } from "node:module";
+import * as fontkit from "fontkit";
 import { limits } from "../model/limits.ts";
 import { type Message, message, type Place } from "../model/message.ts";
 import { isFontFile, isJoined, type OwnFont } from "../model/own-font.ts";
@@ -66,9 +66,7 @@ function fontOf({ file, bytes, content }: Source, id: string): Found {
 /** Signs that can be set one beside the other and leave a mark; undefined where the bytes are no font of one face. */
 function signsOf(content: Uint8Array): ReadonlySet<number> | undefined {
   try {
-    // Few guides have a font of their own, and loading what reads it takes long.
-    const { create } = createRequire(import.meta.url)("fontkit") as typeof import("fontkit");
-    const font = create(Buffer.from(content));
+    const font = fontkit.create(Buffer.from(content));
     if (!("characterSet" in font)) return undefined;
     // A font that is cut off or of pictures alone is found out here, not as the first page is laid out.
     const isDrawn = (code: number) => font.glyphForCodePoint(code).path.commands.length > 0;

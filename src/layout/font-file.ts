@@ -1,16 +1,8 @@
-import { createRequire } from "node:module";
+import * as fontkit from "fontkit";
+import { rising } from "../core/lists.ts";
 import type { Face } from "../drawing/model.ts";
 import type { Fonts } from "./fonts.ts";
 import type { GlyphSource, Ligature } from "./glyph-source.ts";
-import {
-  classesOf,
-  coveredBy,
-  type FontTable,
-  lookupsOf,
-  postscriptNameOf,
-  signsOf,
-  tablesOf,
-} from "./open-type.ts";
 import { withoutInstructions } from "./outline-data.ts";
 
 /** A face read from its file. */
@@ -36,39 +28,29 @@ export interface PathCommand {
  * @throws Error where the bytes are no font
  */
 export function readFontFile(bytes: Uint8Array): FontFile {
-  const table = tablesOf(bytes);
-  const [head, hhea, hmtx] = [table("head"), table("hhea"), table("hmtx")];
-  const signs = signsOf(table("cmap"));
-  const ligatures = ligaturesOf(table("GSUB"));
-  const kerning = lookupsOf(table("GPOS"), "kern", 9).map((parts) => parts.map(pairsOf));
-  const outlines = outlinesOf(table, head.i16(50) === 1);
-  const lastAdvance = hhea.u16(34) - 1;
-  let drawn: RawGlyphs | undefined;
+  // The types of the package leave out the tables.
+  const font = fontkit.create(bytes as never) as unknown as RawFont;
+  const ligatures = ligaturesOf(font);
+  const kerning = kerningOf(font);
+  const outlines = outlinesOf(bytes);
+  const { minX, minY, maxX, maxY } = font.bbox;
+  const { postscriptName, unitsPerEm, ascent, descent, capHeight, italicAngle } = font;
   return {
     bytes,
-    postscriptName: postscriptNameOf(table("name")),
-    unitsPerEm: head.u16(18),
-    ascent: hhea.i16(4),
-    descent: hhea.i16(6),
-    capHeight: table("OS/2").i16(88),
-    italicAngle: table("post").fixed(4),
-    box: [head.i16(36), head.i16(38), head.i16(40), head.i16(42)],
-    glyphOf: (code) => signs.get(code),
+    postscriptName,
+    unitsPerEm,
+    ascent,
+    descent,
+    capHeight,
+    italicAngle,
+    box: [minX, minY, maxX, maxY],
+    glyphOf: (code) => (font.hasGlyphForCodePoint(code) ? font.glyphForCodePoint(code).id : undefined),
     ligatures: (first) => ligatures.get(first) ?? [],
-    advance: (glyph) => hmtx.u16(4 * Math.min(glyph, lastAdvance)),
+    advance: (glyph) => font.getGlyph(glyph).advanceWidth,
     kern: (left, right) => kerning.reduce((sum, lookup) => sum + kernIn(lookup, left, right), 0),
     outline: (glyph) => withoutInstructions(outlines(glyph)),
-    path: (glyph) => {
-      drawn ??= readGlyphs(bytes);
-      return drawn.getGlyph(glyph).path.commands;
-    },
+    path: (glyph) => font.getGlyph(glyph).path.commands,
   };
-}
-
-/** Glyphs as a package reads them, which takes longer to load than most work takes without it. */
-export function readGlyphs(bytes: Uint8Array): RawGlyphs {
-  const { create } = createRequire(import.meta.url)("fontkit") as typeof import("fontkit");
-  return create(Buffer.from(bytes)) as unknown as RawGlyphs;
 }
 
 /** Glyphs of a font as the package reads them. */
@@ -82,22 +64,86 @@ export interface RawGlyphs {
   };
 }
 
-function ligaturesOf(gsub: FontTable): ReadonlyMap<number, readonly Ligature[]> {
+/** What else is used of the package's own reading of a face. */
+interface RawFont
+  extends RawGlyphs,
+    Pick<GlyphSource, "postscriptName" | "ascent" | "descent" | "capHeight" | "italicAngle"> {
+  readonly bbox: Readonly<Record<"minX" | "minY" | "maxX" | "maxY", number>>;
+  readonly GSUB: LayoutTable<LigatureTable>;
+  readonly GPOS: LayoutTable<{ readonly extension: PairTable }>;
+}
+
+/** Sources of the tables' form: ISO/IEC 14496-22 (Open Font Format), GSUB and GPOS. */
+interface LayoutTable<Sub> {
+  readonly featureList: readonly {
+    readonly tag: string;
+    readonly feature: { readonly lookupListIndexes: readonly number[] };
+  }[];
+  readonly lookupList: { get(at: number): { readonly subTables: readonly Sub[] } };
+}
+
+type Coverage =
+  | { readonly version: 1; readonly glyphs: readonly number[] }
+  | {
+      readonly version: 2;
+      readonly rangeRecords: readonly { start: number; end: number; startCoverageIndex: number }[];
+    };
+
+interface LigatureTable {
+  readonly coverage: Coverage;
+  readonly ligatureSets: {
+    get(at: number): readonly { readonly glyph: number; readonly components: readonly number[] }[];
+  };
+}
+
+type ClassTable =
+  | { readonly version: 1; readonly startGlyph: number; readonly classValueArray: readonly number[] }
+  | {
+      readonly version: 2;
+      readonly classRangeRecord: readonly { start: number; end: number; class: number }[];
+    };
+
+interface Advance {
+  readonly value1?: { readonly xAdvance?: number };
+}
+
+type PairTable = { readonly coverage: Coverage } & (
+  | {
+      readonly version: 1;
+      readonly pairSets: { get(at: number): readonly (Advance & { readonly secondGlyph: number })[] };
+    }
+  | {
+      readonly version: 2;
+      readonly classDef1: ClassTable;
+      readonly classDef2: ClassTable;
+      readonly classRecords: { get(at: number): { get(at: number): Advance } };
+    }
+);
+
+/** The lookups of a feature for any script, in their order. */
+function lookupsOf<Sub>({ featureList, lookupList }: LayoutTable<Sub>, tag: string): (readonly Sub[])[] {
+  const numbers = featureList
+    .filter((one) => one.tag === tag)
+    .flatMap(({ feature }) => feature.lookupListIndexes);
+  return rising(numbers).map((at) => lookupList.get(at).subTables);
+}
+
+function ligaturesOf({ GSUB }: RawFont): ReadonlyMap<number, readonly Ligature[]> {
   const found = new Map<number, Ligature[]>();
-  for (const part of lookupsOf(gsub, "liga", 7).flat()) {
-    for (const [at, first] of coveredBy(part.at16(2)).entries()) {
-      const set = part.at16(6 + 2 * at);
-      const ligatures = set.list(2, set.u16(0), 2, set.at16).map((one) => ({
-        glyph: one.u16(0),
-        rest: one.list(4, one.u16(2) - 1, 2, one.u16),
-      }));
-      found.set(first, [...(found.get(first) ?? []), ...ligatures]);
+  for (const { coverage, ligatureSets } of lookupsOf(GSUB, "liga").flat()) {
+    for (const [at, first] of covered(coverage).entries()) {
+      const set = ligatureSets.get(at).map(({ glyph, components }) => ({ glyph, rest: [...components] }));
+      found.set(first, [...(found.get(first) ?? []), ...set]);
     }
   }
   return found;
 }
 
 type KernLookup = readonly ((left: number, right: number) => number | undefined)[];
+
+function kerningOf({ GPOS }: RawFont): KernLookup[] {
+  return lookupsOf(GPOS, "kern").map((tables) => tables.map(({ extension }) => pairsOf(extension)));
+}
 
 /** The first table of a lookup that knows the pair decides. */
 function kernIn(lookup: KernLookup, left: number, right: number): number {
@@ -108,37 +154,29 @@ function kernIn(lookup: KernLookup, left: number, right: number): number {
   return 0;
 }
 
-/** What a part of a lookup adds to the advance of the left glyph of a pair; undefined where it does not know the pair. */
-function pairsOf(part: FontTable): KernLookup[number] {
-  const rows = new Map(coveredBy(part.at16(2)).map((glyph, at) => [glyph, at]));
-  const [values, others] = [part.u16(4), part.u16(6)];
-  const size = sizeOfValues(values) + sizeOfValues(others);
-  const advanceAt = sizeOfValues(values & (xAdvance - 1));
-  const advance = (of: FontTable, at: number) => (values & xAdvance ? of.i16(at + advanceAt) : 0);
-  if (part.u16(0) === 1) {
-    const sets = remembered((row) => {
-      const set = part.at16(10 + 2 * row);
-      return new Map(set.list(2, set.u16(0), 2 + size, (at) => [set.u16(at), advance(set, at + 2)]));
-    });
+function pairsOf(table: PairTable): KernLookup[number] {
+  const rows = new Map(covered(table.coverage).map((glyph, at) => [glyph, at]));
+  if (table.version === 1) {
+    const sets = remembered(
+      (row) =>
+        new Map(
+          [...table.pairSets.get(row)].map(({ secondGlyph, value1 }) => [secondGlyph, value1?.xAdvance ?? 0]),
+        ),
+    );
     return (left, right) => {
       const row = rows.get(left);
       return row === undefined ? undefined : sets(row).get(right);
     };
   }
-  const [first, second] = [classesOf(part.at16(8)), classesOf(part.at16(10))];
-  const columns = part.u16(14);
-  return (left, right) =>
-    rows.has(left) ? advance(part, 16 + (first(left) * columns + second(right)) * size) : undefined;
+  const [first, second] = [classesOf(table.classDef1), classesOf(table.classDef2)];
+  const records = remembered((row) => {
+    const record = table.classRecords.get(row);
+    return remembered((column) => record.get(column).value1?.xAdvance ?? 0);
+  });
+  return (left, right) => (rows.has(left) ? records(first(left))(second(right)) : undefined);
 }
 
-/** The bit of a record of values that says that it has an advance; those before it are of values that stand before. */
-const xAdvance = 0x4;
-
-/** Bytes of a record of values: two for each bit that is set. */
-function sizeOfValues(format: number): number {
-  return 2 * [...format.toString(2)].filter((bit) => bit === "1").length;
-}
-
+/** The package decodes a table anew each time that it is asked. */
 function remembered<T>(read: (at: number) => T): (at: number) => T {
   const known = new Map<number, T>();
   return (at) => {
@@ -148,9 +186,40 @@ function remembered<T>(read: (at: number) => T): (at: number) => T {
   };
 }
 
-/** Outlines by the number of their glyph; `isLong` says how the places of glyphs are written. */
-function outlinesOf(table: (tag: string) => FontTable, isLong: boolean): (glyph: number) => Uint8Array {
-  const [loca, glyf] = [table("loca"), table("glyf")];
-  const offset = (glyph: number) => (isLong ? loca.u32(4 * glyph) : 2 * loca.u16(2 * glyph));
-  return (glyph) => glyf.bytes(offset(glyph), offset(glyph + 1) - offset(glyph));
+function covered(coverage: Coverage): number[] {
+  if (coverage.version === 1) return [...coverage.glyphs];
+  return coverage.rangeRecords.flatMap(({ start, end }) =>
+    Array.from({ length: end - start + 1 }, (_, i) => start + i),
+  );
+}
+
+function classesOf(table: ClassTable): (glyph: number) => number {
+  if (table.version === 1) {
+    return remembered((glyph) => table.classValueArray[glyph - table.startGlyph] ?? 0);
+  }
+  return remembered(
+    (glyph) => table.classRangeRecord.find(({ start, end }) => start <= glyph && glyph <= end)?.class ?? 0,
+  );
+}
+
+/** Outlines by the number of their glyph. Source: ISO/IEC 14496-22, `loca` and `glyf`. */
+function outlinesOf(bytes: Uint8Array): (glyph: number) => Uint8Array {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const tables = new Map<string, number>();
+  for (let i = 0; i < view.getUint16(4); i++) {
+    const at = 12 + 16 * i;
+    tables.set(String.fromCharCode(...bytes.subarray(at, at + 4)), view.getUint32(at + 8));
+  }
+  const startOf = (tag: string): number => {
+    const at = tables.get(tag);
+    if (at === undefined) throw new Error(`the font has no table "${tag}"`);
+    return at;
+  };
+  const [head, loca, glyf] = [startOf("head"), startOf("loca"), startOf("glyf")];
+  const isLong = view.getInt16(head + 50) === 1;
+  const offset = (glyph: number) =>
+    isLong ? view.getUint32(loca + 4 * glyph) : 2 * view.getUint16(loca + 2 * glyph);
+  // A plain array: slices of Node's own kind are no copies.
+  const data = new Uint8Array(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  return (glyph) => data.subarray(glyf + offset(glyph), glyf + offset(glyph + 1));
 }

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { type FileFonts, type FontFile, readFontFile, readGlyphs } from "./font-file.ts";
+import * as fontkit from "fontkit";
+import { type FileFonts, type FontFile, type RawGlyphs, readFontFile } from "./font-file.ts";
 import { makeFonts } from "./fonts.ts";
 import { withLentSigns } from "./own-face.ts";
 import { withStoutFractions } from "./stout-fractions.ts";
@@ -28,7 +29,7 @@ export function nodeFonts(own?: Uint8Array): FileFonts {
   if (own === undefined) return fonts;
   let both = lent.get(own);
   if (both === undefined) {
-    const lending = readGlyphs(own);
+    const lending = fontkit.create(Buffer.from(own)) as unknown as RawGlyphs;
     const { regular, bold, italic } = fonts.files;
     both = fontsOf({
       regular: withLentSigns(regular, lending),

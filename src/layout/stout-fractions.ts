@@ -1,4 +1,4 @@
-import type { FontFile } from "./font-file.ts";
+import type { FontFile, PathCommand } from "./font-file.ts";
 import { simpleOutline } from "./simple-outline.ts";
 
 /** Fractions that have a sign of their own. */
@@ -9,22 +9,19 @@ const fractions = "¼½¾";
  * as large as others, and where they are as thin, a copier that keeps all else loses them.
  */
 export function withStoutFractions(face: FontFile, stout: FontFile): FontFile {
-  const stouter = new Map(
-    [...fractions].flatMap((sign): [number, number][] => {
+  const paths = new Map(
+    [...fractions].flatMap((sign): [number, readonly PathCommand[]][] => {
       const code = sign.codePointAt(0) ?? 0;
       const [own, other] = [face.glyphOf(code), stout.glyphOf(code)];
-      return own === undefined || other === undefined ? [] : [[own, other]];
+      return own === undefined || other === undefined ? [] : [[own, stout.path(other)]];
     }),
   );
   return {
     ...face,
-    path: (glyph) => {
-      const other = stouter.get(glyph);
-      return other === undefined ? face.path(glyph) : stout.path(other);
-    },
+    path: (glyph) => paths.get(glyph) ?? face.path(glyph),
     outline: (glyph) => {
-      const other = stouter.get(glyph);
-      return other === undefined ? face.outline(glyph) : simpleOutline(stout.path(other));
+      const path = paths.get(glyph);
+      return path === undefined ? face.outline(glyph) : simpleOutline(path);
     },
   };
 }
