@@ -1,18 +1,18 @@
 import { cockingPullG, cocks } from "../../core/float/cocking.ts";
-import { type Float, lengthMm } from "../../core/float/float.ts";
+import { lengthMm } from "../../core/float/float.ts";
 import { tipShowingMm } from "../../core/float/tip.ts";
-import { known, last, rising } from "../../core/lists.ts";
-import { ballDiameterMm } from "../../core/tackle/shot.ts";
-import type { G, Mm } from "../../core/units.ts";
+import { last, rising } from "../../core/lists.ts";
+import type { G } from "../../core/units.ts";
 import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
-import { type Point, point, polyline, text } from "../items.ts";
+import { point, polyline, text } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotatedPoint } from "../transform.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
-import { movingFloat, placed, ringRound, shotAt, shotRadiusMm, waterCut } from "./moving.ts";
+import { movingFloat, placed, ringRound, shotAt, waterCut } from "./moving.ts";
+import { isHeldTwice, lineMm, type MoreShot, pinchedOn, rodRise } from "./pinched-on.ts";
 import { besidePanelMm, flatDegrees, mostOf, type ShownTip, tipPanel, toldTip } from "./tip-panel.ts";
 
 /** The float with so much of its load on. */
@@ -21,7 +21,7 @@ export interface Loaded {
   readonly shot: readonly SolvedShot[];
   readonly hasHook: boolean;
   /** Too many, beside the lock. */
-  readonly more?: readonly Pick<SolvedShot, "massG" | "metal">[];
+  readonly more?: readonly MoreShot[];
   readonly tip: ShownTip;
   /** The last of them is what is new. */
   readonly hasNewShot?: boolean;
@@ -30,8 +30,6 @@ export interface Loaded {
 }
 
 const aboveMm = 30;
-/** The line below the float is drawn this long, whatever it is. */
-const lineMm = 24;
 const underMm = 2.5;
 /** A float that is half cocked leans about so far. Common practice, no source. */
 const leaningDegrees = 45;
@@ -229,79 +227,4 @@ function hung(
     ...(hasNewShot && newest ? [ringRound(newest.place, newest.diameterMm)] : []),
     ...(hasHook ? [placed(end, hook)] : []),
   ];
-}
-
-/** The line from the rod comes to such a float's tip and runs along it. */
-const isHeldTwice = ({ attachment }: Float) => attachment === "top and bottom";
-
-interface BelowFloat {
-  readonly eye: Point;
-  readonly end: Point;
-}
-
-/** Shot on the line, in the order in which they go on: the lock on either side of the eye, the rest down to the hook. */
-function pinchedOn(
-  float: Float,
-  depth: SolvedDepth,
-  shot: readonly SolvedShot[],
-  more: NonNullable<Loaded["more"]>,
-  { eye, end }: BelowFloat,
-): { readonly place: Point; readonly diameterMm: Mm }[] {
-  const above = lockAbove(depth);
-  const isBelow = isHeldTwice(float);
-  const counted = { above: above.length + (isBelow ? 0 : more.length), below: isBelow ? more.length : 0 };
-  const lockMm = besideEyeMm(depth.lockShot.length - above.length + counted.below);
-  const restMm = Math.max(0.4 * lineMm, lineMm - lockMm);
-  const upMm = aboveHookMm(depth, restMm);
-  const on = { above: 0, below: 0 };
-  const onRodLine = () => onLineToRod(eye, on.above++, counted.above);
-  const belowEye = () => point(eye.xMm, Math.min(end.yMm, eye.yMm + besideEyeMm(on.below++)));
-  const placeOf = (one: SolvedShot) => {
-    if (above.includes(one)) return onRodLine();
-    if (depth.lockShot.includes(one)) return belowEye();
-    return point(eye.xMm, end.yMm - known(upMm, one));
-  };
-  return [
-    ...shot.map((one) => ({ place: placeOf(one), diameterMm: one.diameterMm })),
-    ...more.map(({ massG, metal }) => ({
-      place: isBelow ? belowEye() : onRodLine(),
-      diameterMm: ballDiameterMm(massG, metal),
-    })),
-  ];
-}
-
-/** How far above the hook each shot of the line is drawn: where it is, but beside the one below it, so that each of a bulk is seen. */
-function aboveHookMm({ lineShot, floatToHookMm }: SolvedDepth, restMm: number): Map<SolvedShot, number> {
-  const upMm = new Map<SolvedShot, number>();
-  let leastMm = 0;
-  for (const shot of lineShot) {
-    const radiusMm = shotRadiusMm(shot.diameterMm);
-    const placeMm = Math.max(leastMm + radiusMm, (restMm * shot.fromHookMm) / floatToHookMm);
-    upMm.set(shot, placeMm);
-    leastMm = placeMm + radiusMm;
-  }
-  const closer = Math.min(1, restMm / leastMm);
-  return new Map([...upMm].map(([shot, placeMm]) => [shot, closer * placeMm]));
-}
-
-/** Those of the lock that are above the eye. */
-function lockAbove({ lock, lockShot }: SolvedDepth): readonly SolvedShot[] {
-  const sizes = lock.above.map(({ size }) => size);
-  return lockShot.filter(({ size }) => {
-    const at = sizes.indexOf(size);
-    if (at >= 0) sizes.splice(at, 1);
-    return at >= 0;
-  });
-}
-
-/** How steeply the line to the rod rises from the eye. */
-const rodRise = 0.3;
-
-/** How far from the eye a shot of the lock is drawn, the one beside it first. */
-const besideEyeMm = (place: number) => 1.9 + 2.2 * place;
-
-/** A shot of so many above the eye, on the line to the rod. */
-function onLineToRod({ xMm, yMm }: Point, place: number, count: number): Point {
-  const outMm = Math.min(1, (xMm - 1) / besideEyeMm(count - 1)) * besideEyeMm(place);
-  return point(xMm - outMm, yMm - rodRise * outMm);
 }

@@ -13,7 +13,7 @@ import { fish } from "../scenes/fish.ts";
 import { strandStrokes } from "../strands.ts";
 import { type Film, type FilmRoom, filmLengthS, type Moment, momentAt } from "./film.ts";
 import { lineAt } from "./line-at.ts";
-import { waterOverBed } from "./moving.ts";
+import { placed, waterOverBed } from "./moving.ts";
 
 /** One of the two that fall. */
 interface SinkingSide {
@@ -226,19 +226,15 @@ function rigAt({ sink, shot }: SinkingSide, timeS: S, { rig }: SolvedRig, column
     polyline([top, foot], body),
     polyline([top, beyond(foot, top)], tip),
     ...marks.map(([fromHookMm, { diameterMm }]) =>
-      group(
-        on(fromHookMm),
+      placed(on(fromHookMm), [
         circle(point(0, 0), Math.min(1.1, Math.max(0.5, 0.22 * diameterMm)), { fill: "ink" }),
-      ),
+      ]),
     ),
-    group(
-      last(path),
+    placed(last(path), [
       circle(point(0, 0), baitRadiusMm, { fill: "accent", stroke: { ...thin, ink: "paper" } }),
-    ),
+    ]),
   ];
 }
-
-const group = ({ xMm, yMm }: Point, item: Item): Item => ({ kind: "group", xMm, yMm, items: [item] });
 
 /** Where the float's tip ends, its foot being known and where it meets the surface; upright where both are one. */
 function beyond(foot: Point, surface: Point): Point {
