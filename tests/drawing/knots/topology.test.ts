@@ -244,12 +244,22 @@ describe("stop knot", () => {
 
   // Five turns: common practice, no source.
   it.each([
-    [1, 0],
-    [2, 5],
-    [3, 5],
-  ])("winds the thread round the line (step %i: %i turns)", (number, turns) => {
+    // Behind the line as it is laid there, its ends are joined behind it, too.
+    [1, 0, -100],
+    [2, 5, 100],
+    [3, 5, 100],
+  ])("winds the thread round the line (step %i: %i turns)", (number, turns, height) => {
     const { curve } = step("stop-knot", number);
-    expect(Math.abs(linking(closedOver(curve("cord"), aside), line(curve("main line"))))).toBe(turns);
+    expect(Math.abs(linking(closedOver(curve("cord"), aside, height), line(curve("main line"))))).toBe(turns);
+  });
+
+  it.each([2, 3])("shows as many turns in front of the line as it has (step %i)", (number) => {
+    const { curve } = step("stop-knot", number);
+    const front = crossingsOf([
+      { name: "cord", curve: curve("cord") },
+      { name: "main line", curve: curve("main line") },
+    ]).filter(({ over, under }) => over.strand === 0 && under.strand === 1);
+    expect(front).toHaveLength(5);
   });
 
   // Off the line and with its ends joined, five turns through the loop make the (2, 11) torus knot, as an overhand

@@ -16,8 +16,8 @@ export function closed(places: readonly Place[]): Curve {
  * The knot made of a strand whose ends are joined by a wide way round, given from the strand's end to its start, far
  * above everything it may pass.
  */
-export function closedOver(strand: Curve, way: readonly (readonly [number, number])[]): Curve {
-  const high = way.map(([x, y]) => ({ x, y, height: 100 }));
+export function closedOver(strand: Curve, way: readonly (readonly [number, number])[], height = 100): Curve {
+  const high = way.map(([x, y]) => ({ x, y, height }));
   return closed([
     ...strand.samples.filter((_, i) => i % 4 === 0 || i === strand.samples.length - 1),
     ...high,
