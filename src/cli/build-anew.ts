@@ -9,6 +9,7 @@ import type { Message } from "../model/message.ts";
 import { buildSettings } from "./build-settings.ts";
 import { type Building, type Built, type Options, partsOf } from "./building.ts";
 import { type Progress, UsageError } from "./command.ts";
+import { compileSeldom } from "./compile-seldom.ts";
 import { startCrew } from "./crew/crew.ts";
 import { keptOf } from "./kept-on-shelf.ts";
 import { noSuch } from "./no-such.ts";
@@ -17,16 +18,10 @@ import { tell } from "./tell.ts";
 /** Files of a guide that is large: of one as large as the shipped one memory is no concern, and time is. */
 const manyFiles = 400;
 
-/**
- * How much of a function's bytecode is run before the engine compiles it anew, to be quicker: seven times what is usual. Much of a
- * build is run a few hundred times, and compiling that took a quarter of the processors' time.
- */
-const bytecodeBeforeCompiled = 500_000;
-
 /** Makes a guide and writes it; what is wrong with it is told, and then nothing is written. */
 export async function buildAnew(building: Building): Promise<Built | undefined> {
   const { sources, options, folders, store, workers } = building;
-  setFlagsFromString(`--interrupt-budget=${bytecodeBeforeCompiled}`);
+  compileSeldom();
   // Left to itself the engine lets memory grow to several times what is held before it clears up.
   if (sources.size > manyFiles) setFlagsFromString("--heap-growing-percent=50");
   const shelf = keptOf(folders, store);

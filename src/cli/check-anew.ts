@@ -6,6 +6,7 @@ import { keeping, type Store } from "../model/kept.ts";
 import type { Message } from "../model/message.ts";
 import { buildSettings } from "./build-settings.ts";
 import type { Progress } from "./command.ts";
+import { compileSeldom } from "./compile-seldom.ts";
 import { keptOf } from "./kept-on-shelf.ts";
 
 /** All that there is to tell, and how much content is behind it where that is right. */
@@ -21,6 +22,7 @@ export async function checkAnew(
   store: Store,
   progress: Progress | undefined,
 ): Promise<Checked> {
+  compileSeldom();
   const shelf = keptOf(folders, store);
   const keep = keeping(shelf);
   try {
