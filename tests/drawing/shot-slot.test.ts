@@ -69,6 +69,8 @@ function enters(
 test.each([
   ["a page's width", 170],
   ["a card's", 115],
+  // So short that names in one row would stand nearer to the marks of others.
+  ["a short one", 55],
 ])("no line leads into a name, and none has one below it that is another's, %s", (_, slotMm) => {
   const slot = drawShotSlot(shot, { lengthMm: slotMm, textMm: 4.2, measure: (text) => 1.6 * text.length });
   const lines = slot.items.filter((item): item is PathItem => item.kind === "path");
