@@ -11,6 +11,12 @@ import type { Water } from "../water/water.ts";
 export const firstGuessMm = 1000;
 const plumbedWithinMm = 20;
 
+/**
+ * How far a float is moved at a time by who comes from shallow water [mm]: by larger moves it is taken past the depth, where
+ * the tip looks nearly right for long. Common practice, no source.
+ */
+export const plumbStepMm = 50;
+
 /** Tries after which a first guess or a step was too small to search with. */
 const triesMax = 100;
 

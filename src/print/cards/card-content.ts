@@ -1,3 +1,4 @@
+import { plumbStepMm } from "../../core/depth/plumbing.ts";
 import { movedPart } from "../../core/depth/setting.ts";
 import { feelStepMm, firstDip, raiseFurtherMm, raiseStepMm } from "../../core/flow/feel-for-bed.ts";
 import { entry, first, last, neighbours } from "../../core/lists.ts";
@@ -91,6 +92,7 @@ function setDepth({ water, float, overdepthMm }: Rig, depth: SolvedDepth, kit: D
   // A float that sinks until some of its shot lie on the bed is found to stand right too deep with them on the line.
   const found = words(`card.set-depth.${depth.tipSetBy === "depth" ? "plummet-alone" : "plummet"}`, {
     moved: words(`told.moved.${keyOf(movedPart(float))}`),
+    step: unbroken(figures.shortGap(plumbStepMm)),
   });
   // The tip that is looked for is the one as fished, which shows less of the float below it than all shot hung clear would.
   return `${found} ${thenSet(overdepthMm + depth.tipShowingMm - depth.tipAsSetMm)}`;

@@ -71,6 +71,8 @@ function furtherMm(setDepth: string): number {
 
 /** How near the setting of the card's own table is come to: a step of the float and a tip told to 5 mm [mm]. */
 const settingWithinMm = 12;
+/** How much too deep the last move of a float may take it: a hand's breadth [mm]. Common practice, no source. */
+const lastMoveMm = 60;
 /** How near the hook comes to where it is to be, as statics have the tip another than the plummet had it [mm]. */
 const hookWithinMm = 20;
 
@@ -119,14 +121,26 @@ test.each(stillRigs)(
         ).tipMm ?? 0;
       const plumbedMm = depth.depthMm - depth.draughtMm;
       const highestMm = Math.max(0, ...depth.lineShot.map(({ fromHookMm }) => fromHookMm));
-      let setMm = Math.max(highestMm, plumbedMm - 300);
-      // Tips are told to 5 mm.
-      while (tipAt(setMm) < depth.tipAsSetMm - 2.5 && setMm < plumbedMm + 500) setMm += 5;
+      const firstRightMm = (fromMm: number, stepMm: number) => {
+        let setMm = fromMm;
+        // Tips are told to 5 mm.
+        while (tipAt(setMm) < depth.tipAsSetMm - 2.5 && setMm < plumbedMm + 500) setMm += stepMm;
+        return setMm;
+      };
+      const startMm = Math.max(highestMm, plumbedMm - 300);
+      const setMm = firstRightMm(startMm, 5);
       expect(Math.abs(setMm - plumbedMm), `${depth.depthMm}`).toBeLessThanOrEqual(hookWithinMm);
       const setAsTold = setMm + furtherMm(setDepth);
       expect(Math.abs(setAsTold - depth.floatToHookMm), `${depth.depthMm}`).toBeLessThanOrEqual(
         settingWithinMm,
       );
+      // By the moves that the card names, wherever the first is made, no more than one of them too deep.
+      const [, step = ""] = /up (\S+\scm) at a time until/.exec(setDepth) ?? [];
+      for (let later = 0; later < readMm(step); later += 5) {
+        const moved = firstRightMm(startMm + later, readMm(step)) - setMm;
+        expect(moved, `${depth.depthMm}, from ${later} mm later on`).toBeLessThan(lastMoveMm);
+        expect(moved).toBeGreaterThanOrEqual(0);
+      }
     }
   },
 );
