@@ -1,11 +1,14 @@
 import MiniSearch from "minisearch";
 import type { SearchEntry } from "../model/search-entry.ts";
+import { giveWay } from "./give-way.ts";
 
 export interface FoundSection {
   readonly entry: SearchEntry;
   /** The part of its text around what was looked for, cut into what to mark and what not. */
-  readonly excerpt: readonly { readonly text: string; readonly marked: boolean }[];
+  excerpt(): Excerpt;
 }
+
+type Excerpt = readonly { readonly text: string; readonly marked: boolean }[];
 
 /** Words that every question has and no answer depends on. */
 const smallWords = new Set(
@@ -18,9 +21,6 @@ const excerptChars = 150;
 /** Fewer than these, and sections that have only some of the words are shown too. */
 const enough = 3;
 
-/** Sections that are put into the index at once: no more than a slow phone does between two taps. */
-const sectionsAtOnce = 20;
-
 /** Makes the search of a guide, bit by bit, so that a page answers meanwhile: a question in, sections out, the best first. */
 export async function makeSearch(
   entries: readonly SearchEntry[],
@@ -28,7 +28,10 @@ export async function makeSearch(
 ): Promise<(question: string) => FoundSection[]> {
   const byId = new Map(entries.map((entry) => [entry.id, entry]));
   const index = new MiniSearch<SearchEntry>({ fields: ["heading", "title", "text"], processTerm: stem });
-  await index.addAllAsync(entries, { chunkSize: sectionsAtOnce });
+  for (const entry of entries) {
+    index.add(entry);
+    await giveWay();
+  }
   const groups = synonyms.map((group) => group.map((words) => words.toLowerCase()));
 
   return (question) => {
@@ -45,7 +48,7 @@ export async function makeSearch(
     const known = new Set(strict.map(({ id }) => id));
     return [...strict, ...loose.filter(({ id }) => !known.has(id))].flatMap(({ id, terms: matched }) => {
       const entry = byId.get(id);
-      return entry ? [{ entry, excerpt: excerptOf(entry.text, matched) }] : [];
+      return entry ? [{ entry, excerpt: () => excerptOf(entry.text, matched) }] : [];
     });
   };
 }
@@ -70,8 +73,11 @@ function meaningsOf(question: string, groups: readonly (readonly string[])[]) {
   ];
 }
 
+/** Made once: a browser takes as long to make it ready as to search a page with it. */
+const wordSigns = /[\p{L}\d]+/gu;
+
 function wordsOf(text: string): string[] {
-  return text.toLowerCase().match(/[\p{L}\d]+/gu) ?? [];
+  return text.toLowerCase().match(wordSigns) ?? [];
 }
 
 /** A word without the ending of its plural, so that one hook and many are one word. */
@@ -80,9 +86,9 @@ function stem(term: string): string {
   return word.length > 3 ? word.replace(/(?<!s)s$/, "") : word;
 }
 
-function excerptOf(text: string, matched: readonly string[]): FoundSection["excerpt"] {
+function excerptOf(text: string, matched: readonly string[]): Excerpt {
   const found = new Set(matched);
-  const words = [...text.matchAll(/[\p{L}\d]+/gu)].map(({ 0: word, index }) => ({
+  const words = [...text.matchAll(wordSigns)].map(({ 0: word, index }) => ({
     from: index,
     to: index + word.length,
     marked: found.has(stem(word)),

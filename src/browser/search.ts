@@ -1,5 +1,6 @@
 import type { SearchEntry } from "../model/search-entry.ts";
 import { type FoundSection, makeSearch } from "./find-sections.ts";
+import { giveWay } from "./give-way.ts";
 import { partById } from "./page-parts.ts";
 
 /** Set by `search-index.js` and `search-rest.js`, which stand before this script. */
@@ -16,12 +17,18 @@ const list = partById("search-results");
 let search: Awaited<ReturnType<typeof makeSearch>> | undefined;
 const mostShown = 30;
 
-/** What is typed before the search is there is found once it is. */
-function find(): void {
+/** What is typed before the search is there is found once it is; of two questions the later one is answered. */
+async function find(): Promise<void> {
   if (!search) return;
   const query = field.value.trim();
   const found = search(query);
-  list.replaceChildren(...found.slice(0, mostShown).map(resultItem));
+  const items: HTMLElement[] = [];
+  for (const section of found.slice(0, mostShown)) {
+    await giveWay();
+    items.push(resultItem(section));
+  }
+  if (query !== field.value.trim()) return;
+  list.replaceChildren(...items);
   const { some = "", none = "" } = form.dataset;
   count.textContent =
     query === "" ? "" : found.length > 0 ? some.replace("{count}", String(found.length)) : none;
@@ -37,7 +44,7 @@ function resultItem({ entry, excerpt }: FoundSection): HTMLElement {
   where.textContent = entry.heading === entry.title ? entry.kind : `${entry.kind} · ${entry.title}`;
   const about = document.createElement("p");
   about.append(
-    ...excerpt.map(({ text, marked }) => {
+    ...excerpt().map(({ text, marked }) => {
       if (!marked) return text;
       const mark = document.createElement("mark");
       mark.textContent = text;
@@ -52,11 +59,11 @@ field.value = new URLSearchParams(location.search).get("q") ?? "";
 field.addEventListener("input", find);
 form.addEventListener("submit", (event) => {
   event.preventDefault();
-  find();
+  void find();
 });
 const rest = typeof dotdownSearchRest === "undefined" ? undefined : dotdownSearchRest;
 partById("search-part").hidden = rest !== undefined;
 void makeSearch([...dotdownSearch, ...(rest ?? [])], dotdownSynonyms).then((made) => {
   search = made;
-  find();
+  void find();
 });

@@ -1,12 +1,39 @@
 import type { Child, Element as MarkupElement } from "../markup/jsx-runtime.ts";
+import { giveWay } from "./give-way.ts";
 
 /** An element tree as nodes of the page; the counterpart of what the build writes as text. */
 export function toDom(child: Child): Node[] {
+  const making = nodesOf(child);
+  for (;;) {
+    const step = making.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** The same bit by bit, so that the page answers meanwhile: a part of it as long as a rig's takes more than one turn. */
+export async function toDomInTurns(child: Child): Promise<Node[]> {
+  const making = nodesOf(child);
+  for (;;) {
+    await giveWay();
+    const step = making.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** Stops before each part of a page that is made by a function of its own. */
+function* nodesOf(child: Child): Generator<undefined, Node[]> {
   if (child === null || child === undefined || typeof child === "boolean") return [];
   if (typeof child === "string" || typeof child === "number") return [document.createTextNode(String(child))];
-  if (isList(child)) return child.flatMap(toDom);
+  if (isList(child)) {
+    const nodes: Node[] = [];
+    for (const one of child) nodes.push(...(yield* nodesOf(one)));
+    return nodes;
+  }
   const { type, props } = child;
-  if (typeof type === "function") return toDom((type as (props: unknown) => Child)(props));
+  if (typeof type === "function") {
+    yield;
+    return yield* nodesOf((type as (props: unknown) => Child)(props));
+  }
   if (type === "raw-html") {
     const held = document.createElement("template");
     held.innerHTML = String(props.html);
@@ -18,7 +45,7 @@ export function toDom(child: Child): Node[] {
     element.setAttribute(name, value === true ? "" : String(value));
   }
   const within = element instanceof HTMLTemplateElement ? element.content : element;
-  within.append(...toDom(props.children));
+  within.append(...(yield* nodesOf(props.children)));
   return [element];
 }
 
