@@ -11,9 +11,16 @@ export function unitsOf(asked: URLSearchParams): UnitChoice {
   return unitChoices.find((choice) => choice === asked.get("units")) ?? guide.units;
 }
 
-export const kitOf = (figures: Figures): DrawingKit => ({ words, figures, measure: measureText });
+const kitOf = (figures: Figures): DrawingKit => ({ words, figures, measure: measureText });
 
-export const kitIn = (units: UnitChoice): DrawingKit => kitOf(makeFigures(units, words, guide.language));
+const kits = new Map<UnitChoice, DrawingKit>();
+
+/** Made once: what writes a language's numbers takes a browser long to make. */
+export function kitIn(units: UnitChoice): DrawingKit {
+  const kit = kits.get(units) ?? kitOf(makeFigures(units, words, guide.language));
+  kits.set(units, kit);
+  return kit;
+}
 
 /** What an address asks of a rig beside its name, such as the reader's float. */
 export function answersOf(asked: URLSearchParams): ReadonlyMap<string, string> {

@@ -1,15 +1,28 @@
 import { type Asked, type SumAsked, type SumName, sumOf, type Told } from "./sums.ts";
 
+/** How a question stands by now: its answer may be shown bit by bit, and meanwhile another be asked. */
+export interface Standing {
+  /** Nothing has been asked for since, and it was not dropped. */
+  readonly isLast: boolean;
+  readonly isDropped: boolean;
+}
+
 export interface Beside {
-  /** @param told gets the answer, and whether nothing else has been asked for since */
-  ask<N extends SumName>(name: N, asked: Asked<N>, told: (got: Told<N>, isLast: boolean) => void): void;
+  /** @param told gets the answer; no other answer is told until it has ended */
+  ask<N extends SumName>(
+    name: N,
+    asked: Asked<N>,
+    told: (got: Told<N>, standing: Standing) => void | Promise<void>,
+  ): void;
   /** What is under way is not told any more. */
   drop(): void;
 }
 
-interface Question {
+interface Question extends Standing {
   readonly asked: SumAsked;
-  told(got: Told<SumName>, isLast: boolean): void;
+  readonly told: (got: Told<SumName>, standing: Standing) => void | Promise<void>;
+  isLast: boolean;
+  isDropped: boolean;
 }
 
 /**
@@ -20,15 +33,25 @@ interface Question {
  */
 export function besideBy(script: string, ownPauseMs = 0): Beside {
   let worker = startWorker(script);
+  let last: Question | undefined;
   let underWay: Question | undefined;
   let waiting: Question | undefined;
-  let busy = false;
   let pause: ReturnType<typeof setTimeout> | undefined;
 
+  const tell = (one: Question, got: Told<SumName>) =>
+    toldOf(one, got).finally(() => {
+      if (underWay !== one) return;
+      underWay = undefined;
+      next();
+    });
+  const take = (): Question | undefined => {
+    if (underWay) return undefined;
+    [underWay, waiting] = [waiting, undefined];
+    return underWay;
+  };
   const own = () => {
-    const one = waiting;
-    waiting = undefined;
-    one?.told(sumOf(one.asked), true);
+    const one = take();
+    if (one) void tell(one, sumOf(one.asked));
   };
   const ownSoon = () => {
     clearTimeout(pause);
@@ -37,25 +60,16 @@ export function besideBy(script: string, ownPauseMs = 0): Beside {
   };
   const next = () => {
     if (!worker) return ownSoon();
-    if (busy || !waiting) return;
-    [underWay, waiting, busy] = [waiting, undefined, true];
-    worker.onmessage = ({ data }: MessageEvent<Told<SumName>>) => {
-      const one = underWay;
-      [underWay, busy] = [undefined, false];
-      one?.told(data, waiting === undefined);
-      next();
-    };
-    worker.onerror = (event) => {
-      event.preventDefault();
-      begin(undefined);
-    };
-    worker.postMessage(underWay.asked);
+    const one = take();
+    if (!one) return;
+    const failed = () => begin(undefined);
+    askOf(worker, one.asked, (got) => void tell(one, got), failed);
   };
   /** What was under way is asked again. */
   const begin = (another: Worker | undefined) => {
     worker = another;
-    waiting ??= underWay;
-    [underWay, busy] = [undefined, false];
+    if (!underWay?.isDropped) waiting ??= underWay;
+    underWay = undefined;
     next();
   };
   // A page that has been left is gone at once, or a new edition would wait for its work; one that comes back begins anew.
@@ -65,13 +79,30 @@ export function besideBy(script: string, ownPauseMs = 0): Beside {
   });
   return {
     ask(name, asked, told) {
-      waiting = { asked: { name, asked } as SumAsked, told: told as Question["told"] };
+      if (last) last.isLast = false;
+      const sum = { name, asked } as SumAsked;
+      last = waiting = { asked: sum, told: told as Question["told"], isLast: true, isDropped: false };
       next();
     },
     drop() {
-      [underWay, waiting] = [undefined, undefined];
+      if (last) last.isLast = false;
+      if (underWay) underWay.isDropped = true;
+      waiting = undefined;
     },
   };
+}
+
+async function toldOf(one: Question, got: Told<SumName>): Promise<void> {
+  if (!one.isDropped) await one.told(got, one);
+}
+
+function askOf(worker: Worker, sum: SumAsked, told: (got: Told<SumName>) => void, failed: () => void): void {
+  worker.onmessage = ({ data }: MessageEvent<Told<SumName>>) => told(data);
+  worker.onerror = (event) => {
+    event.preventDefault();
+    failed();
+  };
+  worker.postMessage(sum);
 }
 
 function startWorker(script: string): Worker | undefined {

@@ -76,7 +76,7 @@ function refit(): void {
   }
   const { conditions, swim, spot } = asked;
   result.setAttribute("aria-busy", "true");
-  sums.ask("choose", { rules: data.rules, conditions, shelf: data.shelf }, (told, isLast) => {
+  sums.ask("choose", { rules: data.rules, conditions, shelf: data.shelf }, (told, { isLast }) => {
     if (!isLast) return;
     result.removeAttribute("aria-busy");
     const chosen = chosenOf(told, conditions, swim, spot, given);

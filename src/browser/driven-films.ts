@@ -45,11 +45,11 @@ export function drivenFilms(worker: string) {
   function showMade(solved: SolvedRig, kit: DrawingKit): void {
     status.textContent = "";
     showAtOnce(solved, first(solved.depths), kit);
-    longSums.ask("drawnThrough", solved, (through, isThrough) => {
-      if (!isThrough) return;
+    longSums.ask("drawnThrough", solved, (through, { isLast }) => {
+      if (!isLast) return;
       showThrough(solved, through, kit, showFilm);
-      longSums.ask("inWater", { solved }, (depth, isStill) => {
-        if (!isStill) return;
+      longSums.ask("inWater", { solved }, (depth, { isLast }) => {
+        if (!isLast) return;
         showBites(solved, depth, kit, showFilm);
         const sinking = partOf("sinking", depth?.inWater !== undefined);
         // After the bites are on the screen: both would take too long for one frame.
@@ -68,7 +68,7 @@ export function drivenFilms(worker: string) {
       }
       if (shown !== rig.id) forget();
       shown = rig.id;
-      firstSums.ask("make", { rig }, (made, isLast) => {
+      firstSums.ask("make", { rig }, (made, { isLast }) => {
         if (!isLast) return;
         if (made.ok) showMade(made.value.solved, kit);
         else {

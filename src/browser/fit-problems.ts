@@ -15,7 +15,7 @@ const leastDepthMm = 150;
 export function showProblems(
   problems: readonly FieldProblem[],
   fields: readonly Field[],
-  figures: Figures,
+  figures: () => Figures,
   tapped: () => void,
 ): void {
   const wrong = new Set(problems.map(({ field }) => field));
@@ -26,8 +26,8 @@ export function showProblems(
   list.replaceChildren(
     ...problems.map((problem) => {
       const item = document.createElement("li");
-      item.append(problemText(problem, fields, figures));
-      if ("question" in problem) item.append(...buttonsFor(problem, fields, figures, tapped));
+      item.append(problemText(problem, fields, figures()));
+      if ("question" in problem) item.append(...buttonsFor(problem, fields, figures(), tapped));
       return item;
     }),
   );

@@ -7,13 +7,14 @@ import { type UnitChoice, unitChoices } from "../model/unit-choice.ts";
 import { reasonText } from "../words/reason.ts";
 import { rigTexts } from "../words/rig-texts.ts";
 import { waterText } from "../words/water-text.ts";
-import { kitIn, kitOf } from "./asked-rig.ts";
-import { besideBy } from "./beside.ts";
+import { kitIn } from "./asked-rig.ts";
+import { besideBy, type Standing } from "./beside.ts";
 import { boxForm } from "./box-form.ts";
 import { offerCard, withdrawCard } from "./fit-card.ts";
 import { guide, loadedNotes, loadedRig, say, scaleOf, words } from "./fit-data.ts";
 import { problemsSaid, showProblems } from "./fit-problems.ts";
 import { fitRig } from "./fit-rig.ts";
+import { giveWay } from "./give-way.ts";
 import { holdPlace } from "./hold-place.ts";
 import { insteadOf } from "./instead.ts";
 import { keepAnswers, keptAnswers } from "./kept-answers.ts";
@@ -21,7 +22,7 @@ import { paceParts, paceText } from "./pace-fields.ts";
 import { dataOf, partById, partWithin } from "./page-parts.ts";
 import { shareAddress } from "./share.ts";
 import type { Made } from "./sums.ts";
-import { toDom } from "./to-dom.ts";
+import { toDom, toDomInTurns } from "./to-dom.ts";
 
 const form = partById<HTMLFormElement>("fit-form");
 const result = partById("fit-result");
@@ -60,9 +61,8 @@ function refit(): void {
   );
   keepInAddress(changed);
   const units = unitsChosen();
-  const voice = voiceIn(units);
   const { rig: fitted, problems, box: shot } = fitRig(rig, scale, changed, units);
-  showProblems(problems, fields, voice.figures, refit);
+  showProblems(problems, fields, () => kitIn(units).figures, refit);
   if (problems.length > 0) {
     showNothing(say("fit.unread"));
     return;
@@ -72,9 +72,10 @@ function refit(): void {
   longSums.drop();
   result.setAttribute("aria-busy", "true");
   const told = new Map(["depth", "pace", "units", "box"].map((name) => [name, changed.get(name)]));
-  firstSums.ask("make", { rig: fitted, ...(shot && { box: shot }) }, (made, isLast) => {
-    if (made.ok) showMade(made.value, voice, isLast);
-    if (!isLast) return;
+  firstSums.ask("make", { rig: fitted, ...(shot && { box: shot }) }, async (made, standing) => {
+    const voice = voiceIn(units);
+    if (made.ok) await showMade(made.value, voice, units, standing);
+    if (!standing.isLast) return;
     if (made.ok) {
       keepAnswers(Object.fromEntries(told));
       return;
@@ -84,19 +85,22 @@ function refit(): void {
   });
 }
 
-/** @param isLast whether it is of the water that stands in the field: while the slider is drawn it may be of one before */
-function showMade(made: Made, voice: Voice, isLast: boolean): void {
+/** Is shown whole, though it is made bit by bit. While the slider is drawn it may be of a water before that in the field. */
+async function showMade(made: Made, voice: Voice, units: UnitChoice, standing: Standing): Promise<void> {
   const { solved, boxed } = made;
   const depth = first(solved.depths);
-  const show = (shown: SolvedDepth) =>
-    showResult(toDom(DepthPart({ voice, solved, depth: shown, id: "fitted" })));
+  const nodesOf = (shown: SolvedDepth) =>
+    toDomInTurns(DepthPart({ voice, solved, depth: shown, id: "fitted" }));
+  const nodes = await nodesOf(depth);
+  if (standing.isDropped) return;
   holdPlace(result, bar, () => {
-    show(depth);
+    showResult(nodes);
     showBrief(solved, depth, voice);
   });
-  if (!isLast) return;
+  await giveWay();
+  if (!standing.isLast) return;
   result.removeAttribute("aria-busy");
-  offerCard({ solved, kit: kitOf(voice.figures), notes });
+  offerCard({ solved, kit: kitIn(units), notes });
   slider.value = String(Math.round(depth.depthMm / sliderStepMm));
   slider.setAttribute("aria-valuetext", voice.figures.depth(depth.depthMm));
   box.askCounts(mostOfEachSize({ depths: [depth] }));
@@ -105,9 +109,11 @@ function showMade(made: Made, voice: Voice, isLast: boolean): void {
   status.textContent = exact ? `${done} ${say("fit.box-exact")}` : done;
   announce([status.textContent, ...depth.findings.map(voice.reason)].join(" "));
   // The part of the water keeps its room meanwhile, so that nothing jumps while the slider is drawn.
-  longSums.ask("inWater", made, (full, isStill) => {
-    if (!full || !isStill) return;
-    holdPlace(result, bar, () => show(full));
+  longSums.ask("inWater", made, async (full, inTime) => {
+    if (!full) return;
+    const wet = await nodesOf(full);
+    if (!inTime.isLast) return;
+    holdPlace(result, bar, () => showResult(wet));
     result.style.minHeight = "";
     const news = full.findings.filter((finding) => !depth.findings.includes(finding));
     if (boxed && news.length > 0) announce([done, ...full.findings.map(voice.reason)].join(" "));

@@ -36,7 +36,7 @@ export function insteadOf(
     if (!data) return tryNext(others);
     const box = boxOf(data, text);
     const asked = { rig: { ...data, depthsMm: rig.depthsMm }, ...(box && { box }) };
-    sums.ask("canBeMade", asked, (finding, isLast) => {
+    sums.ask("canBeMade", asked, (finding, { isLast }) => {
       if (!isLast) return;
       if (!finding) {
         void tryNext(others);
@@ -49,7 +49,7 @@ export function insteadOf(
     });
   };
   const box = boxOf(rig, text);
-  sums.ask("worthBuying", { rig, ...(box && { box }) }, (found, isLast) => {
+  sums.ask("worthBuying", { rig, ...(box && { box }) }, (found, { isLast }) => {
     if (!isLast) return;
     for (const finding of found) add(document.createTextNode(reason(finding)));
     void tryNext(nearestFirst(rig));

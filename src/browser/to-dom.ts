@@ -20,7 +20,7 @@ export async function toDomInTurns(child: Child): Promise<Node[]> {
   }
 }
 
-/** Stops before each part of a page that is made by a function of its own. */
+/** Stops before each part of a page that is made by a function of its own, and before markup that is to be read. */
 function* nodesOf(child: Child): Generator<undefined, Node[]> {
   if (child === null || child === undefined || typeof child === "boolean") return [];
   if (typeof child === "string" || typeof child === "number") return [document.createTextNode(String(child))];
@@ -35,6 +35,7 @@ function* nodesOf(child: Child): Generator<undefined, Node[]> {
     return yield* nodesOf((type as (props: unknown) => Child)(props));
   }
   if (type === "raw-html") {
+    yield;
     const held = document.createElement("template");
     held.innerHTML = String(props.html);
     return [...document.importNode(held.content, true).childNodes];

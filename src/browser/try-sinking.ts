@@ -40,8 +40,8 @@ export function waysChooser(sums: Beside, showFilm: ShowFilm) {
     }
     const show = () => {
       const ways = sides.map(wayIn) as [WayToSink, WayToSink];
-      sums.ask("sinkInWays", { solved, ways }, (sunk, isStill) => {
-        if (!sunk || !isStill) return;
+      sums.ask("sinkInWays", { solved, ways }, (sunk, { isLast }) => {
+        if (!sunk || !isLast) return;
         const names = namesOfWays(ways, kit);
         const falling = sunk.map(({ shot, sink }, i) => ({ name: entry(names, i), shot, sink }));
         showFilm(part, filmOfSides(falling, solved, depth, pictureRoom, kit), kit);

@@ -2,6 +2,7 @@ import { toldBandMm, toldTipMm } from "../core/float/tip.ts";
 import type { LockGroups } from "../core/loading/loading.ts";
 import type { CountedShot, GroupedShot } from "../core/tackle/shot-groups.ts";
 import type { C, G, Ml, Mm, Ms, S, Share } from "../core/units.ts";
+import { once } from "../model/kept.ts";
 import { inFeetAlone, type UnitChoice } from "../model/unit-choice.ts";
 import { makeDateText } from "./date-text.ts";
 import { makeNumberText, makeTypedText } from "./number-text.ts";
@@ -136,6 +137,7 @@ function figuresWith(
   asTold: (feet: UnitSystem) => UnitSystem,
 ): Figures {
   const number = makeNumberText(language);
+  const date = once(() => makeDateText(language, { dateStyle: "long" }));
   const metric = metricUnits(words, number);
   const feet = asTold(feetAndPounds(units === "us" ? "us" : "imperial", words, number));
   /** Beside centimetres, which tell apart, inches from four on are whole. */
@@ -166,8 +168,8 @@ function figuresWith(
     number,
     typed: makeTypedText(language),
     inSentence: (title) => (capitalNouns.test(language) ? title : title.toLowerCase()),
-    date: makeDateText(language, { dateStyle: "long" }),
-    // Few ask for it, and a format takes long to make.
+    // Few ask for them, and a format takes long to make.
+    date: (iso) => date()(iso),
     day: (iso) => makeDateText(language, { day: "numeric", month: "long" })(iso),
     ruler: own.ruler,
     depth: (mm) => shown(({ depth }) => depth(mm)),

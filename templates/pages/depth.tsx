@@ -29,7 +29,7 @@ export function DepthPart({ voice, solved, depth, id = depthId(depth) }: DepthPr
       <h3 id={`${id}-title`}>{say("rig.in-depth", { depth: figures.depth(depth.depthMm) })}</h3>
       <Findings voice={voice} depth={depth} />
       <div class="depth-columns">
-        <Picture svg={voice.drawRig(solved, depth, id)} />
+        <Picture draw={() => voice.drawRig(solved, depth, id)} />
         <div>
           <KeyFigures voice={voice} solved={solved} depth={depth} />
           <ShotTable voice={voice} depth={depth} />

@@ -31,7 +31,7 @@ export function FloatsPage({ view }: { view: View }) {
       ))}
       <section aria-labelledby="side-by-side">
         <h2 id="side-by-side">{say("floats.side-by-side")}</h2>
-        <Picture svg={view.drawFloatChart(bySize.map(({ float }) => float.id))} />
+        <Picture draw={() => view.drawFloatChart(bySize.map(({ float }) => float.id))} />
       </section>
     </>
   );
@@ -65,7 +65,7 @@ function FloatPart({ view, entry }: { view: View; entry: FloatEntry }) {
       <h2 id={float.id}>{float.title}</h2>
       <p class="lead">{entry.summary}</p>
       <div class="side-by-side">
-        <Picture svg={view.drawFloat(float, float.id)} />
+        <Picture draw={() => view.drawFloat(float, float.id)} />
         <div>
           <table class="pairs">
             <caption class="unseen">{float.title}</caption>

@@ -110,7 +110,7 @@ function FirstRigPicture({ view, entry }: { view: View; entry: RigEntry }) {
   const solved = view.solved.get(entry.id);
   const depth = solved?.depths[0];
   if (!solved || !depth) return null;
-  return <Picture svg={view.drawRig(solved, depth, entry.id)} />;
+  return <Picture draw={() => view.drawRig(solved, depth, entry.id)} />;
 }
 
 /** A rig in a list: its name, purpose and marks, with what the filters look at; a small picture where there are many. */

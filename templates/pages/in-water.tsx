@@ -20,13 +20,13 @@ export function InWaterPart({ voice, solved, depth, id }: InWaterProps) {
       <summary>{voice.say(flow.length > 0 ? "in-water.title-flowing" : "in-water.title-still")}</summary>
       <div class="side-by-side">
         <div>
-          <Picture svg={voice.drawSink(solved, depth, `${id}-sink`)} />
+          <Picture draw={() => voice.drawSink(solved, depth, `${id}-sink`)} />
           <TextPartView part={sink} />
           {lift && flow.length > 0 && <TextPartView part={lift} />}
         </div>
         {flow.length > 0 && (
           <div>
-            <Picture svg={voice.drawHang(solved, depth, `${id}-hang`)} />
+            <Picture draw={() => voice.drawHang(solved, depth, `${id}-hang`)} />
             {flow.map((part) => (
               <TextPartView part={part} />
             ))}

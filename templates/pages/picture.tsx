@@ -1,5 +1,6 @@
-/** A drawing in its place on a page; nothing where there is none. */
-export function Picture({ svg }: { svg: string | undefined }) {
+/** A drawing in its place on a page, drawn when the page is made; nothing where there is none. */
+export function Picture({ draw }: { draw: () => string | undefined }) {
+  const svg = draw();
   if (!svg) return null;
   return (
     <div class="picture">

@@ -102,6 +102,7 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     expect(await page.textContent("#fitted h3")).toBe("Water 1.5 m deep");
     await page.fill("#fit-depth", "6 ft");
     await page.fill("#fit-temperature", "50 F");
+    await page.waitForSelector("#fit-result:not([aria-busy])");
     // 6 ft is 1.8288 m (International Yard and Pound Agreement 1959).
     expect(await page.textContent("#fitted h3")).toBe("Water 1.83 m deep");
     const expected = solveRig({
@@ -120,8 +121,7 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
       .locator("tbody tr th")
       .allTextContents();
     expect(rows).toEqual(shotRows(depth!).map(({ shots }) => drawingKit.figures.shot(shots)));
-    // The picture of the sinking comes a moment later, beside it.
-    expect(await page.locator("#fitted .picture svg").count()).toBe(1);
+    expect(await page.locator("#fitted .depth-columns .picture svg").count()).toBe(1);
     const link = await page.getAttribute("#fit-link", "href");
     expect(link).toContain("depth=6+ft&temperature=50+F");
     await page.goto(new URL(link!, page.url()).href);

@@ -227,13 +227,14 @@ async function typeInto(page: Page, address: string, example: Typed): Promise<vo
     for (const row of await page.locator("#fit [data-size]").all()) {
       const size = (await row.getAttribute("data-size"))!;
       await row.locator("[type=checkbox]").setChecked(terms.has(size));
+      await page.waitForSelector("#fit-result:not([aria-busy])", { state: "attached" });
       const count = terms.get(size);
       // Where the rig takes none of a size it does not ask how many there are.
       if (count && (await row.locator(".count").isVisible())) await row.locator(".count").fill(count);
     }
   }
   await page.fill("#fit-depth", depth);
-  await page.waitForSelector("#fitted .in-water", { state: "attached" });
+  await page.waitForSelector("#fit-result:not([aria-busy]) .in-water", { state: "attached" });
 }
 
 async function shownOn(page: Page) {

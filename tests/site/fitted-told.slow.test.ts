@@ -108,9 +108,9 @@ describe.skipIf("reason" in started)(`what is told of a fitted rig${reason}`, ()
       const page = await browser.newPage();
       await page.clock.install({ time: 0 });
       await page.goto(await addressOf(`${rig}?depth=1.5+m`));
+      await page.waitForSelector("#fitted .in-water", { state: "attached" });
       // From here on time goes only as far as it is told, however slow the machine is.
       await page.clock.pauseAt(3_600_000);
-      await page.waitForSelector("#fitted .in-water", { state: "attached" });
       const told = await page.evaluateHandle(() => {
         const texts: string[] = [];
         const live = document.querySelectorAll(

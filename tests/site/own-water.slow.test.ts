@@ -45,25 +45,31 @@ describe.skipIf("reason" in started)(`a rig's page asked for another water${reas
     });
 
   /** What the page shows and offers: the title of the fitted water and whether a card of it may be had. */
-  const shown = () =>
-    page.evaluate(() => ({
+  const shown = async () => {
+    await page.waitForSelector("#fit-result:not([aria-busy])", { state: "attached" });
+    return page.evaluate(() => ({
       title: document.querySelector("#fitted h3")?.textContent ?? null,
       card: !(document.getElementById("fit-card") as HTMLButtonElement).disabled,
     }));
+  };
 
   test("no way of writing a depth leaves a result or a card for another water", async () => {
     await open("?depth=1.5+m");
     await page.waitForSelector("#fitted");
     const texts = depthSpellings.map(({ text }) => text);
     expect(new Set(texts).size).toBeGreaterThanOrEqual(300);
-    const shownFor = await page.evaluate((spellings) => {
+    const shownFor = await page.evaluate(async (spellings) => {
       const field = document.getElementById("fit-depth") as HTMLInputElement;
       const card = document.getElementById("fit-card") as HTMLButtonElement;
-      return spellings.map((spelling) => {
+      const got: { title: string | null; card: boolean }[] = [];
+      for (const spelling of spellings) {
         field.value = spelling;
         field.dispatchEvent(new Event("input", { bubbles: true }));
-        return { title: document.querySelector("#fitted h3")?.textContent ?? null, card: !card.disabled };
-      });
+        while (document.querySelector("#fit-result[aria-busy]"))
+          await new Promise((soon) => setTimeout(soon));
+        got.push({ title: document.querySelector("#fitted h3")?.textContent ?? null, card: !card.disabled });
+      }
+      return got;
     }, texts);
     const wrong = depthSpellings.flatMap(({ text, mm }, at) => {
       const got = shownFor[at]!;

@@ -95,10 +95,16 @@ test("more than sixty questions of beginners find their section among the first 
 
 test("what is found is marked in the words around it", () => {
   const [first] = search("lightning");
-  expect(first!.excerpt().filter(({ marked }) => marked).map(({ text }) => text.toLowerCase())).toContain(
-    "thunder",
-  );
-  const text = first!.excerpt().map((part) => part.text).join("");
+  expect(
+    first!
+      .excerpt()
+      .filter(({ marked }) => marked)
+      .map(({ text }) => text.toLowerCase()),
+  ).toContain("thunder");
+  const text = first!
+    .excerpt()
+    .map((part) => part.text)
+    .join("");
   expect(text.length).toBeLessThan(220);
 });
 

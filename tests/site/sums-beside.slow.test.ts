@@ -62,10 +62,11 @@ describe.skipIf("reason" in started)(`the sums of a served rig's page${reason}`,
     rmSync(folder, { recursive: true, force: true });
   });
 
-  async function open(workers: () => void, rig: string): Promise<Page> {
+  async function open(workers: () => void, rig: string, clock = () => {}): Promise<Page> {
     const context = await browser.newContext({ serviceWorkers: "block" });
     const page = await context.newPage();
     await page.addInitScript(workers);
+    await page.addInitScript(clock);
     await page.goto(`${server.address}rigs/${rig}.html?depth=1.5+m`);
     return page;
   }
@@ -84,10 +85,10 @@ describe.skipIf("reason" in started)(`the sums of a served rig's page${reason}`,
     expect(await shown(page)).toEqual({ title: null, card: false });
     await page.fill("#fit-depth", "2 m");
     await letGo(page);
-    expect(await shown(page)).toEqual({ title: "Water 1.5 m deep", card: false });
+    await expect.poll(() => shown(page)).toEqual({ title: "Water 1.5 m deep", card: false });
     await expect.poll(() => answers(page)).toBe(1);
     await letGo(page);
-    expect(await shown(page)).toEqual({ title: "Water 2 m deep", card: true });
+    await expect.poll(() => shown(page)).toEqual({ title: "Water 2 m deep", card: true });
     await page.fill("#fit-depth", "2.1 m");
     expect((await shown(page)).card).toBe(false);
     await page.fill("#fit-depth", "deep");
@@ -99,15 +100,50 @@ describe.skipIf("reason" in started)(`the sums of a served rig's page${reason}`,
     await page.context().close();
   });
 
+  test("are shown in turns with the page: what is told meanwhile that cannot be read has nothing shown", async () => {
+    // Each look at the clock is 10 ms later than the last, so that every piece of work ends a turn.
+    const page = await open(holdAnswers, "waggler-strung-out", () => {
+      let now = 0;
+      performance.now = () => (now += 10);
+    });
+    await expect.poll(() => answers(page)).toBe(1);
+    const turns = page.evaluate(async () => {
+      const soon = () => new Promise((done) => setTimeout(done));
+      const isShown = () => document.querySelector("#fitted h3") !== null;
+      (globalThis as unknown as { letGo(): void }).letGo();
+      let count = 0;
+      for (; !isShown() && count < 10_000; count++) await soon();
+      return count;
+    });
+    expect(await turns).toBeGreaterThan(2);
+    await page.fill("#fit-depth", "2 m");
+    // The fall of 1.5 m, which nobody waits for any more, and the rig of 2 m.
+    await expect.poll(() => answers(page)).toBe(2);
+    await page.evaluate(() => {
+      const { letGo } = globalThis as unknown as { letGo(): void };
+      letGo();
+      letGo();
+      const field = document.getElementById("fit-depth") as HTMLInputElement;
+      field.value = "deep";
+      field.dispatchEvent(new Event("input", { bubbles: true }));
+    });
+    await page.waitForTimeout(1_000);
+    expect(await shown(page)).toEqual({ title: null, card: false });
+    await page.context().close();
+  });
+
   test("with a box are a worker's too, and so is what to buy where it cannot make the rig", async () => {
     const page = await open(holdAnswers, "waggler-strung-out");
     await page.goto(`${server.address}rigs/waggler-strung-out.html?depth=1.5+m&box=SSG`);
     await expect.poll(() => answers(page)).toBe(1);
     await letGo(page);
-    expect(await page.textContent("#fit-status")).toContain("These shot (SSG) do not make this rig");
+    await expect
+      .poll(() => page.textContent("#fit-status"))
+      .toContain("These shot (SSG) do not make this rig");
     await expect.poll(() => answers(page)).toBe(1);
     expect(await page.locator("#fit-result li").count()).toBe(0);
     await letGo(page);
+    await expect.poll(() => page.locator("#fit-result li").count()).toBe(1);
     expect(await page.locator("#fit-result li").allTextContents()).toEqual([
       expect.stringContaining("One size worth buying"),
     ]);

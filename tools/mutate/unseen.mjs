@@ -138,7 +138,7 @@ export const unseen = [
   { path: "src/core/depth/plumbing.ts", line: "const triesMax = 100;", why: goes },
   {
     path: "src/core/water/drag.ts",
-    line: "const table = Float64Array.from({ length: Math.sqrt(reMax) / step + 2 }, (_, i) => {",
+    line: "Float64Array.from({ length: Math.sqrt(reMax) / step + 2 }, (_, i) => {",
     why: "how long a table is; it ends behind what is asked of it",
   },
   {

@@ -50,12 +50,16 @@ export function crossFlowDragCoefficient(re: number): number {
  */
 function tabled(coefficient: (re: number) => number, atRest: number, reMax: number) {
   const step = 0.02;
-  const table = Float64Array.from({ length: Math.sqrt(reMax) / step + 2 }, (_, i) => {
-    const re = (i * step) ** 2;
-    return i === 0 ? atRest : re * coefficient(re);
-  });
+  const make = () =>
+    Float64Array.from({ length: Math.sqrt(reMax) / step + 2 }, (_, i) => {
+      const re = (i * step) ** 2;
+      return i === 0 ? atRest : re * coefficient(re);
+    });
+  // Made when it is asked for: a page that has its sums done beside it loads this and asks for nothing.
+  let table: Float64Array | undefined;
   return (re: number): number => {
     if (re >= reMax) return re * coefficient(re);
+    table ??= make();
     const at = Math.sqrt(re) / step;
     const i = Math.floor(at);
     const low = table[i]!;
