@@ -50,7 +50,7 @@ describe.skipIf("reason" in started)(`the site served, then without a network${r
     const [saved] = await Promise.all([page.waitForEvent("download"), page.click("#fit-card-save")]);
     expect(readFileSync((await saved.path())!, "latin1")).toMatch(/^%PDF-1\.7/);
     await page.goto(`${server.address}search.html?q=weaker`);
-    expect(await page.locator("#search-results a").count()).toBeGreaterThan(0);
+    await expect.poll(() => page.locator("#search-results a").count()).toBeGreaterThan(0);
     await page.goto(`${server.address}lessons/`);
     expect(await page.textContent("h1")).toBe("Lessons");
     await page.goto(`${server.address}rigs/waggler-strung-out.html#depth-150`);
