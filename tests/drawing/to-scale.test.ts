@@ -56,12 +56,15 @@ const breaksOf = (drawing: Drawing): number[] =>
     return isStrip ? [(Math.min(...ys) + Math.max(...ys)) / 2] : [];
   });
 
-/** A scale that stands at the left of a picture, from its figures in metres: millimetres of the drawing down from 0 for each of water. */
+/** A scale at a side of a picture, from its figures in metres: millimetres of the drawing down from 0 for each of water. */
 function depthScaleOf(drawing: Drawing): { zeroMm: number; scale: number } {
-  const figures = textsOf(drawing).flatMap(({ text, anchor, yMm }) =>
-    anchor === "end" && /^[\d.]+.m$/.test(text) ? [{ mm: 1000 * Number.parseFloat(text), yMm }] : [],
+  const depths = textsOf(drawing).flatMap(({ text, anchor, xMm, yMm }) =>
+    /^[\d.]+.m$/.test(text) ? [{ mm: 1000 * Number.parseFloat(text), anchor, xMm, yMm }] : [],
   );
-  const at = figures.findIndex(({ mm }) => mm === 0);
+  const surface = depths.find(({ mm }) => mm === 0)!;
+  // One below the other; what dots say beside them stands elsewhere.
+  const figures = depths.filter(({ anchor, xMm }) => anchor === surface.anchor && xMm === surface.xMm);
+  const at = figures.indexOf(surface);
   const next = figures.findIndex(({ mm }, i) => i > at && mm <= figures[i - 1]!.mm);
   const panel = figures.slice(at, next < 0 ? undefined : next);
   const [zero, deepest] = [panel[0]!, panel.at(-1)!];
