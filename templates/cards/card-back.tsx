@@ -105,8 +105,8 @@ function said({ card, choice: { parts }, tackle }: SaidProps): Said[] {
       sentences: [
         ...tip,
         card.placesFrom,
-        ...(parts.has("ruler") ? [card.ruler] : []),
         ...(parts.has("made-up") ? card.madeUp : []),
+        ...(parts.has("ruler") ? [card.ruler] : []),
         ...(parts.has("other-depth") ? one(card.otherDepth) : []),
         ...(parts.has("depth-between") ? one(card.depthBetween) : []),
       ],
