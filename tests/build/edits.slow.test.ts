@@ -36,7 +36,7 @@ test("head and foot of every page follow what is added to the guide", async () =
     const files = { ...twoRigs, [path]: text };
     expect(await builtOf(files, keep, pages)).toEqual(await builtOf(files, makeAnew, pages));
   }
-}, 120_000);
+});
 
 test("what is kept half or spoilt changes nothing but the time", async () => {
   const folder = temporaryFolder();
@@ -50,4 +50,4 @@ test("what is kept half or spoilt changes nothing but the time", async () => {
   };
   expect(await builtOf(guideToEdit, keeping(half))).toEqual(await builtOf(guideToEdit));
   expect(readdirSync(folder).toSorted()).toEqual(names);
-}, 120_000);
+});

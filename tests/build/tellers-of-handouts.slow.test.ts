@@ -50,4 +50,4 @@ test("every handout of both sizes and the booklet, as it is and folded, tell of 
     "moved",
   ];
   for (const kind of asked) expect(kinds.get(kind) ?? 0, kind).toBeGreaterThan(2);
-}, 600_000);
+});

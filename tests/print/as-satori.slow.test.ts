@@ -35,7 +35,7 @@ let site: SiteInput;
 
 beforeAll(async () => {
   site = await realSite();
-}, 120_000);
+});
 
 describe.each(["metric", "imperial", "metric first"] as const)("told in %s units", (units) => {
   test("every card of every rig is laid out as satori lays it out, and all that was tried on the way", async () => {

@@ -24,7 +24,7 @@ describe.skipIf(!mutool)("drawn by mutool", () => {
         return onWhite(dotsOf(readFileSync(output)));
       }, 0.0012),
     );
-  }, 60_000);
+  });
 });
 
 async function inFolder(use: (folder: string) => unknown): Promise<void> {

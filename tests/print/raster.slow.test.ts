@@ -27,7 +27,7 @@ describe.skipIf("reason" in started)(inBrowser, () => {
     });
     await page.goto("http://print.test/");
     await page.waitForFunction(() => "reader" in globalThis);
-  }, 60_000);
+  });
 
   afterAll(async () => {
     if (!("reason" in started)) await started.browser.close();
@@ -35,7 +35,7 @@ describe.skipIf("reason" in started)(inBrowser, () => {
 
   test("the card looks like its preview to 0.12 % of the dots", async () => {
     await compare(async (pdf, n) => dotsOf(await drawInBrowser(page, pdf, n)), 0.0012);
-  }, 120_000);
+  });
 });
 
 const readerPage = `<!doctype html><script type="module">

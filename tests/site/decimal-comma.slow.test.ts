@@ -23,7 +23,7 @@ describe.skipIf("reason" in started)(`a guide in German on a phone${reason}`, ()
       browser,
       [...files].map(([path, content]) => ({ path, content })),
     );
-  }, 120_000);
+  });
 
   afterAll(async () => {
     await browser.close();

@@ -41,7 +41,7 @@ describe.skipIf("reason" in started)(`a page that comes over a slow network${rea
 
   beforeAll(async () => {
     site = await serveRealSite();
-  }, 120_000);
+  });
 
   afterAll(async () => {
     await browser.close();

@@ -81,7 +81,7 @@ describe.skipIf("reason" in started)(`a rig's page asked for another water${reas
     });
     expect(wrong).toEqual([]);
     expect(said).toEqual([]);
-  }, 120_000);
+  });
 
   test("a depth that cannot be read comes back with its range, an example and the likely readings to tap", async () => {
     await open("?depth=6");

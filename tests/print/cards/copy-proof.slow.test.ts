@@ -56,6 +56,5 @@ describe.each(cases)("told in %s units, for %s", (units, paper) => {
         expect(words.join(""), name).toContain(address.replace("https://", ""));
       }
     },
-    300_000,
   );
 });

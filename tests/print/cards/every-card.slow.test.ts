@@ -18,7 +18,7 @@ let site: SiteInput;
 
 beforeAll(async () => {
   site = await realSite();
-}, 120_000);
+});
 
 const linesOf = (items: readonly Item[]): TextItem[] =>
   items.flatMap((item) => (item.kind === "text" ? [item] : item.kind === "group" ? linesOf(item.items) : []));
@@ -118,5 +118,5 @@ describe.each(all)("told in %s units, for %s", (units, paper) => {
         ].sort(),
       );
     }
-  }, 600_000);
+  });
 });
