@@ -39,10 +39,10 @@ export function storeOnDisk(folder = usualFolder(), tool = ownCode()): Store {
   let isRoomMade = false;
   return {
     find: (kind, from) => read(folder, nameOf(kind, from)),
-    put: (kind, from, value) => {
+    put: (kind, from, value, bytes) => {
       if (!isRoomMade) forgetOldest(folder);
       isRoomMade = true;
-      write(folder, nameOf(kind, from), value);
+      write(folder, nameOf(kind, from), () => bytes ?? serialize(value));
     },
   };
 }
@@ -71,12 +71,12 @@ function read(folder: string, name: string): { readonly value: unknown } | undef
 }
 
 /** Written beside its name and moved there whole, so that two builds at once never read half of it. */
-function write(folder: string, name: string, value: unknown): void {
+function write(folder: string, name: string, content: () => Uint8Array): void {
   const file = join(folder, name);
   const beside = `${file}.${process.pid}`;
   try {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
-    const body = serialize(value);
+    const body = content();
     writeFileSync(beside, Buffer.concat([sha256(name, body), body]), { mode: 0o600 });
     renameSync(beside, file);
   } catch {

@@ -34,9 +34,8 @@ export function shelfIn(store: Store, from: string): Shelf {
       asked.add(key);
       return { value: deserialize(bytes) };
     },
-    put(kind, of, value) {
-      const bytes = serialize(value);
-      if (bytes.length > smallBytes) return store.put(kind, of, value);
+    put(kind, of, value, bytes = serialize(value)) {
+      if (bytes.length > smallBytes) return store.put(kind, of, value, bytes);
       const key = keyOf(kind, of);
       asked.add(key);
       boards.add(key, bytes);

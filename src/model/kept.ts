@@ -1,11 +1,12 @@
 /**
  * A place for what pure functions made, to be found again by what it was made from.
  *
- * `kind` names the function, `from` is all that it depends on, as text.
+ * `kind` names the function, `from` is all that it depends on, as text; `bytes` is the value as the engine serializes it, of whoever
+ * has that already.
  */
 export interface Store {
   find(kind: string, from: string): { readonly value: unknown } | undefined;
-  put(kind: string, from: string, value: unknown): void;
+  put(kind: string, from: string, value: unknown, bytes?: Uint8Array): void;
 }
 
 /** Nothing is kept there. */

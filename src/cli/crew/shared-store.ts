@@ -19,11 +19,11 @@ export function sharedStore(below: Store, channel: BroadcastChannel): SharedStor
   const told = new Map<string, Uint8Array>();
   // The engine takes a channel, as its documentation says; its types do not yet.
   const hear = () => receiveMessageOnPort(channel as unknown as MessagePort);
+  const note = ({ key, bytes }: Told) => told.set(key, bytes);
+  // What comes while the thread has a moment is handed to whoever listens, and lost where nobody does.
+  channel.onmessage = ({ data }: { readonly data: Told }) => note(data);
   const listen = () => {
-    for (let heard = hear(); heard; heard = hear()) {
-      const { key, bytes } = heard.message as Told;
-      told.set(key, bytes);
-    }
+    for (let heard = hear(); heard; heard = hear()) note(heard.message as Told);
   };
   return {
     get taken() {
@@ -39,12 +39,13 @@ export function sharedStore(below: Store, channel: BroadcastChannel): SharedStor
       told.delete(key);
       taken++;
       const value: unknown = deserialize(bytes);
-      below.put(kind, from, value);
+      below.put(kind, from, value, bytes);
       return { value };
     },
     put(kind, from, value) {
-      below.put(kind, from, value);
-      const message: Told = { key: keyOf(kind, from), bytes: serialize(value) };
+      const bytes = serialize(value);
+      below.put(kind, from, value, bytes);
+      const message: Told = { key: keyOf(kind, from), bytes };
       channel.postMessage(message);
     },
   };

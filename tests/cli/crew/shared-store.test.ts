@@ -1,3 +1,4 @@
+import { setTimeout as pause } from "node:timers/promises";
 import { BroadcastChannel } from "node:worker_threads";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { sharedStore, storeInMemory } from "../../../src/cli/crew/shared-store.ts";
@@ -20,6 +21,13 @@ describe("stores of those who are at work on the same", () => {
     expect(other!.find("card", "of another rig")).toBeUndefined();
     expect(other!.find("car", "dof a rig")).toBeUndefined();
     expect([one, other, third].map((store) => store!.taken)).toEqual([0, 1, 1]);
+  });
+
+  it("hear what others tell while a thread waits for something", async () => {
+    const [one, other] = channels.map((channel) => sharedStore(storeInMemory(), channel));
+    one!.put("card", "of a rig", "made by another");
+    await pause(50);
+    expect(other!.find("card", "of a rig")).toEqual({ value: "made by another" });
   });
 
   it("keep what they take over, and take it over once", () => {
