@@ -15,7 +15,7 @@ import { keyOf } from "../../src/words/words.ts";
 export const pictureRoom = { widthMm: 80, textMm: 3.5 };
 const rigBox = { widthMm: pictureRoom.widthMm, heightMm: 120 };
 const smallRigBox = { widthMm: 36, heightMm: 72 };
-const plotBox = { widthMm: pictureRoom.widthMm, heightMm: 90 };
+const plotBox = { widthMm: pictureRoom.widthMm, heightMm: 84 };
 /** A float up to this long is drawn to true size, a longer one to half of it. */
 const trueSizeMm = 110;
 /** What stands above and below a float: room for its eye and the caption. */

@@ -333,7 +333,7 @@ describe("what is drawn is to scale, or said not to be", () => {
         const drawing = sinkDrawing(rig, depth, kit)!;
         const { zeroMm, scale } = depthScaleOf(drawing);
         const { sink, sister } = depth.inWater!;
-        const tracks = sink.flatMap((one, i) => [...(sister ? [sister.sink[i]!.track] : []), one.track]);
+        const tracks = sink.flatMap((one, i) => [one.track, ...(sister ? [sister.sink[i]!.track] : [])]);
         const lines = pathsOf(drawing).filter(
           ({ steps, stroke }) => steps.length > 12 && stroke?.ink === "ink",
         );

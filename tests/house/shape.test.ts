@@ -37,7 +37,6 @@ const long: Readonly<Record<string, string>> = {
   "src/content/link/rig-link.ts linkRig": "one object, each field with the check that it needs",
   "src/core/loading/divide.ts waysToDivide": "nested loops whose bounds depend on each other",
   "src/drawing/float/state-line.ts lineAndEnd": "a case for each way that a line lies",
-  "src/drawing/plots/sink-plot.ts drawSinkPlot": "from axes to labels, each placed by the one before",
   "src/drawing/scenes/back-shot.ts drawBackShot": "a picture from back to front",
   "src/drawing/scenes/disgorger.ts head": "a picture from back to front",
   "src/drawing/scenes/feather.ts drawFeather": "a picture from back to front",

@@ -9,6 +9,7 @@ import type { DrawingKit } from "../kit.ts";
 import { layLabel, paintLabel } from "../labels/label-text.ts";
 import type { Item, Stroke, TextItem } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
+import { sooner } from "../plots/sooner.ts";
 import { fish } from "../scenes/fish.ts";
 import { strandStrokes } from "../strands.ts";
 import { type Film, type FilmRoom, filmLengthS, type Moment, momentAt } from "./film.ts";
@@ -289,9 +290,7 @@ function result(
   sides: readonly SinkingSide[],
   { words, figures }: Pick<DrawingKit, "words" | "figures">,
 ): string {
-  const byEnd = sides.toSorted((a, b) => endS(a.sink) - endS(b.sink));
-  const soon = first(byEnd);
-  const gainS = Math.round(endS(last(byEnd).sink)) - Math.round(endS(soon.sink));
-  if (gainS === 0) return words("drawing.film.sinking.alike");
-  return words("drawing.film.sinking.sooner", { name: soon.name, time: figures.time(gainS) });
+  const soon = sooner(sides.map(({ name, sink }) => ({ name, endS: endS(sink) })));
+  if (!soon) return words("drawing.film.sinking.alike");
+  return words("drawing.film.sinking.sooner", { name: soon.one.name, time: figures.time(soon.gainS) });
 }

@@ -1,5 +1,5 @@
 import { entry, paired, sum } from "../../core/lists.ts";
-import { type Point, partWay, point, polyline, thinSoft } from "../items.ts";
+import { type Point, point, polyline, thinSoft } from "../items.ts";
 import type { Item, MeasureText } from "../model.ts";
 import { type LabelText, layLabel, paintLabel } from "./label-text.ts";
 
@@ -13,7 +13,7 @@ interface RowLabel {
 interface LabelRow {
   readonly heightMm: number;
   /** The labels with their leaders, the row's top at a height; the leaders leave it above or below. */
-  paint(topMm: number, leaders: "down" | "up", isOverHatching?: boolean): Item[];
+  paint(topMm: number, leaders: "down" | "up"): Item[];
 }
 
 const gapMm = 2;
@@ -38,25 +38,12 @@ export function labelRow(
   });
   return {
     heightMm,
-    paint: (topMm, leaders, isOverHatching = false) =>
+    paint: (topMm, leaders) =>
       paired(paired(inOrder, laid), middles).flatMap(([[{ at }, label], middle]) => {
         const yMm = leaders === "down" ? topMm + heightMm - label.heightMm / 2 : topMm + label.heightMm / 2;
         const edge = leaders === "down" ? topMm + heightMm + 0.4 : topMm - 0.4;
         const from = point(middle, edge);
-        return [
-          // Clear of hatching, and of the words.
-          ...(isOverHatching
-            ? [
-                polyline([partWay(from, at, 0.3), at], {
-                  ink: "paper",
-                  widthMm: 4 * thinSoft.widthMm,
-                  cap: "butt",
-                }),
-              ]
-            : []),
-          polyline([from, at], thinSoft),
-          ...paintLabel(label, middle, yMm, measure, "middle"),
-        ];
+        return [polyline([from, at], thinSoft), ...paintLabel(label, middle, yMm, measure, "middle")];
       }),
   };
 }

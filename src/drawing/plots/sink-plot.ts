@@ -1,15 +1,16 @@
-import { entry, last } from "../../core/lists.ts";
+import { entry, last, neighbours, sum } from "../../core/lists.ts";
 import type { Landing, Sink } from "../../core/sink/sink-of-rig.ts";
-import type { Mm } from "../../core/units.ts";
+import type { Mm, S } from "../../core/units.ts";
 import { boldMm, circle, point, polyline, text, thin, thinMm } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
-import { labelRow } from "../labels/label-rows.ts";
-import { layLabel, leading, paintLabel, together } from "../labels/label-text.ts";
+import { layLabel, leading, paintLabel, type Run, together } from "../labels/label-text.ts";
 import type { Drawing, Item, Stroke } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { parts } from "../parts/parts.ts";
 import { depthAxisMm, depthTicks, ticks } from "./axis.ts";
+import { curveNames, gridClearOf } from "./sink-names.ts";
+import { sooner } from "./sooner.ts";
 
 /** A rig whose sinking is shown: both landings, or one. */
 interface SinkCurves {
@@ -25,27 +26,27 @@ interface SinkPlotOptions {
 }
 
 /** Lines to read a depth and a time by. */
-const grid: Stroke = { ink: "faint", widthMm: thinMm, dashMm: [0.5, 1.5], cap: "butt" };
-/** The rig bold; the way that it is held against thin, and dashed besides. */
+const grid: Stroke = { ink: "faint", widthMm: thinMm, dashMm: [0.35, 1.75], cap: "butt" };
+/** The rig bold and plain; what it is held against thin, with a bead on it at even times, which shows where both are one. */
 const strokes = {
-  rig: { ink: "ink", widthMm: 1.5 * boldMm },
-  sister: { ink: "ink", widthMm: boldMm, dashMm: [2.2, 1.2] },
+  rig: { ink: "ink", widthMm: 1.6 * boldMm },
+  sister: { ink: "ink", widthMm: thinMm },
 } as const satisfies Readonly<Record<string, Stroke>>;
+const bead = { radiusMm: 0.55, gapMm: 2.4 } as const;
 
 /** Least height of the water in a panel, and its least width in ems. */
 const leastPlotMm = 25;
 const leastPanelEms = 8;
 const gapMm = 4;
-/** At the end of a curve. */
-const endRadiusMm = 0.8;
-/** Between the bed and the words below it. */
-const leaderMm = 2.2;
+/** Where the bait is down: a disc for the rig, a ring for the other. */
+const endRadiusMm = { rig: 0.75, sister: 1.15 } as const;
 
-/** A curve with its look and what stands at its end. */
+/** A curve with its look and what stands beside it. */
 interface Curve {
   readonly sink: Sink;
-  readonly stroke: Stroke;
-  readonly label: string;
+  readonly of: keyof typeof strokes;
+  readonly name: string;
+  readonly endS: S;
 }
 
 /** One way to land, with a curve for the rig and one for what it is held against. */
@@ -65,29 +66,34 @@ interface Scales {
   readonly textMm: number;
 }
 
-function panelsOf(rig: SinkCurves, sister: SinkCurves | undefined, { figures }: DrawingKit): Panel[] {
+function panelsOf(rig: SinkCurves, sister: SinkCurves | undefined): Panel[] {
   const held = [
-    { of: rig, stroke: strokes.rig },
-    ...(sister ? [{ of: sister, stroke: strokes.sister }] : []),
+    { curves: rig, of: "rig" as const },
+    ...(sister ? [{ curves: sister, of: "sister" as const }] : []),
   ];
   return rig.sinks.map(({ landing }) => ({
     landing,
-    curves: held.flatMap(({ of, stroke }) =>
-      of.sinks
+    curves: held.flatMap(({ curves, of }) =>
+      curves.sinks
         .filter((sink) => sink.landing === landing)
-        .map((sink) => ({
-          sink,
-          stroke,
-          label: `${together(of.label)} ${together(figures.time(last(sink.tenthsS)))}`,
-        })),
+        .map((sink) => ({ sink, of, name: curves.label, endS: last(sink.tenthsS) })),
     ),
   }));
 }
 
+/** Which of two is down sooner; nothing of one alone. */
+function resultOf({ curves }: Panel, { words, figures }: DrawingKit): Run[] {
+  if (curves.length < 2) return [];
+  const soon = sooner(curves);
+  if (!soon) return [{ text: words("drawing.sink.alike") }];
+  const time = together(figures.time(soon.gainS));
+  return [{ text: words("drawing.sink.sooner", { time, name: together(soon.one.name) }) }];
+}
+
 /**
  * How deep the bait is after how long, down as down is in the water: the rig bold, the pattern it is held against
- * thin, each named at its end. What was laid out straight and what landed in a heap have a panel each, to the same
- * scales, so that no more than two lines have to be told apart.
+ * thin with beads, each named beside its curve. What was laid out straight and what landed in a heap have a panel each, to
+ * the same scales, so that no more than two lines have to be told apart; its head says which is down sooner.
  *
  * @throws NoRoomError where the box is too small
  */
@@ -100,33 +106,25 @@ export function drawSinkPlot(
   { textMm }: SinkPlotOptions,
 ): Drawing {
   const { words, measure } = kit;
-  const panels = panelsOf(rig, sister, kit);
+  const panels = panelsOf(rig, sister);
   const depths = depthTicks(depthMm);
   const left = depthAxisMm(depthMm, textMm, kit);
   const besideMm = (box.widthMm - left - gapMm * (panels.length - 1)) / panels.length;
   const abreast = besideMm >= leastPanelEms * textMm ? panels.length : 1;
   const widthMm = abreast > 1 ? besideMm : box.widthMm - left;
   const longestS = Math.max(...panels.flatMap(({ curves }) => curves.map(({ sink }) => last(sink.tenthsS))));
-  const heads = panels.map(({ landing }) =>
-    layLabel([{ text: words(`drawing.film.way.${landing}`), face: "bold" }], widthMm, textMm, measure),
-  );
+  const heads = panels.map((panel) => {
+    const way: Run = { text: words(`drawing.film.way.${panel.landing}`), face: "bold" };
+    return [[way], resultOf(panel, kit)].map((runs) => layLabel(runs, widthMm, textMm, measure));
+  });
   const across = box.widthMm - left;
   const time = layLabel([{ text: words("drawing.sink.time"), ink: "soft" }], across, textMm, measure);
   const axisMm = time.heightMm + leading * textMm + 1.6;
-  const headMm = Math.max(...heads.map((head) => head.heightMm)) + axisMm;
+  const headMm = Math.max(...heads.map((head) => sum(head.map((label) => label.heightMm)))) + axisMm;
+  // Hatching, and the lower half of the bed's figure.
+  const footMm = Math.max(bedThicknessMm + 0.3, 0.6 * textMm);
   const rows = panels.length / abreast;
-  const named = (i: number, bedMm: number) =>
-    labelRow(
-      entry(panels, i).curves.map(({ label, sink }) => ({
-        say: label,
-        at: point(endX(last(sink.tenthsS), { longestS, widthMm, textMm }, kit), bedMm),
-      })),
-      widthMm,
-      textMm,
-      measure,
-    );
-  const footMm = bedThicknessMm + leaderMm + Math.max(...panels.map((_, i) => named(i, 0).heightMm));
-  const waterMm = box.heightMm / rows - headMm - footMm - 0.5;
+  const waterMm = box.heightMm / rows - headMm - footMm;
   if (waterMm < leastPlotMm || widthMm < leastPanelEms * textMm)
     throw new NoRoomError("a plot of sinking", box, { folder: "rigs", id: rig.id });
 
@@ -141,11 +139,12 @@ export function drawSinkPlot(
       const head = entry(heads, i);
       const isLeft = i % abreast === 0;
       const items = [
-        ...paintLabel(head, 0, headMm - axisMm - head.heightMm / 2, measure),
+        ...head.flatMap((label, j) => {
+          const belowMm = sum(head.slice(j + 1).map(({ heightMm }) => heightMm));
+          return paintLabel(label, 0, headMm - axisMm - belowMm - label.heightMm / 2, measure);
+        }),
         ...(isLeft ? paintLabel(time, 0, headMm - axisMm + time.heightMm / 2, measure) : []),
         ...plot(panel, scales, kit),
-        ...named(i, headMm + waterMm).paint(headMm + waterMm + bedThicknessMm + leaderMm, "up", true),
-        ...ends(panel, scales, kit),
       ];
       return [
         ...(isLeft ? depthFigures(depths, point(left, yMm + headMm), scales, kit) : []),
@@ -183,43 +182,72 @@ function depthFigures(
   );
 }
 
-/** Water, grid, figures of time above the surface, and the curves, the rig's on top. */
+/** Water, figures of time above the surface, the curves, the rig's below the other's beads, their names, and a grid that is clear of those. */
 function plot({ curves }: Panel, scales: Scales, kit: DrawingKit): Item[] {
   const { depthMm, longestS, widthMm, headMm, waterMm, textMm } = scales;
   const across = { leftMm: 0, rightMm: widthMm };
   const bedMm = headMm + waterMm;
   const times = ticks(longestS, widthMm, kit.measure("00", textMm, "regular") + 3);
-  const xOf = (timeS: number) => endX(timeS, scales, kit);
+  const xOf = (timeS: S) => endX(timeS, scales, kit);
+  const at = ({ timeS, depthMm: deep }: Sink["track"][number]) => point(xOf(timeS), downMm(deep, scales));
+  const drawn = curves.map((curve) => ({
+    ...curve,
+    places: curve.sink.track.map(at),
+    end: at(last(curve.sink.track.filter(({ timeS }) => timeS <= curve.endS))),
+    beads: curve.of === "sister" ? beadsOn(curve, widthMm / longestS).map(at) : [],
+  }));
+  const names = curveNames(
+    drawn.map(({ places, beads, name, endS, of }) => ({
+      places,
+      say: [
+        { text: name, ...(of === "rig" && { face: "bold" as const }) },
+        { text: together(kit.figures.time(endS)) },
+      ],
+      ...(beads.length > 0 && { beads }),
+    })),
+    { ...across, topMm: headMm, footMm: bedMm },
+    textMm,
+    kit.measure,
+  );
+  const level = depthTicks(depthMm)
+    .slice(1, -1)
+    .map((deep) => downMm(deep, scales));
   return [
-    ...depthTicks(depthMm)
-      .slice(1, -1)
-      .map((depth) =>
-        polyline([point(0, downMm(depth, scales)), point(widthMm, downMm(depth, scales))], grid),
-      ),
-    ...times.map((time) => polyline([point(xOf(time), headMm - 1), point(xOf(time), bedMm)], grid)),
+    ...gridClearOf(
+      names.boxes,
+      [
+        ...level.map((yMm) => [point(0, yMm), point(widthMm, yMm)] as const),
+        ...times.map((time) => [point(xOf(time), headMm - 1), point(xOf(time), bedMm)] as const),
+      ],
+      grid,
+    ),
     ...parts.waterSurface.draw({ ...across, yMm: headMm }),
     ...parts.bed.draw({ ...across, yMm: bedMm }),
     ...times.map((time, i) =>
       text(point(xOf(time), headMm - 2), String(time), textMm, { anchor: i === 0 ? "start" : "middle" }),
     ),
-    ...curves.toReversed().map(({ sink, stroke }) =>
-      polyline(
-        sink.track.map(({ timeS, depthMm: at }) => point(xOf(timeS), downMm(at, scales))),
-        stroke,
-      ),
-    ),
+    ...drawn.map(({ places, of }) => polyline(places, strokes[of])),
+    ...names.items,
+    ...drawn.flatMap(({ beads }) => beads.map((place) => circle(place, bead.radiusMm, hollow))),
+    ...drawn
+      .toReversed()
+      .map(({ end, of }) => circle(end, endRadiusMm[of], of === "rig" ? { fill: "ink" } : hollow)),
   ];
 }
 
-/** A dot where each curve ends, that its name leads to. */
-function ends({ curves }: Panel, scales: Scales, kit: DrawingKit): Item[] {
-  return curves.map(({ sink }) => {
-    const { timeS, depthMm } = last(sink.track.filter((one) => one.timeS <= last(sink.tenthsS)));
-    return circle(point(endX(timeS, scales, kit), downMm(depthMm, scales)), endRadiusMm, {
-      fill: "paper",
-      stroke: thin,
-    });
-  });
+const hollow = { fill: "paper", stroke: thin } as const;
+
+/** Places of a curve at even times, as near to each other as beads may be. */
+function beadsOn({ sink, endS }: Curve, mmPerS: number): Sink["track"] {
+  const stepS = [1, 2, 5, 10, 20, 50].find((one) => one * mmPerS >= bead.gapMm) ?? 100;
+  return Array.from({ length: Math.ceil(endS / stepS) - 1 }, (_, i) => placeAt(sink.track, (i + 1) * stepS));
+}
+
+/** Where the bait is at a time. */
+function placeAt(track: Sink["track"], timeS: S): Sink["track"][number] {
+  const [a, b] = neighbours(track).find(([, one]) => one.timeS >= timeS) ?? last(neighbours(track));
+  const share = b.timeS === a.timeS ? 1 : (timeS - a.timeS) / (b.timeS - a.timeS);
+  return { timeS, depthMm: a.depthMm + share * (b.depthMm - a.depthMm) };
 }
 
 function describe(rigs: readonly SinkCurves[], { words, figures }: DrawingKit): string {

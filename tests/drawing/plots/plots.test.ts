@@ -48,34 +48,49 @@ describe("plots", () => {
   test("each way to land has a panel with the rig's curve on top, and each curve reaches the depth at the time it says", () => {
     const items = flatItems(drawings[0]!.items);
     const lines = items.flatMap((item) => (item.kind === "path" && item.steps.length === 41 ? [item] : []));
-    const dots = items.flatMap((item) => (item.kind === "circle" ? [item] : []));
+    const dots = items.flatMap((item) => (item.kind === "circle" && item.radiusMm > 0.6 ? [item] : []));
+    const beads = items.flatMap((item) => (item.kind === "circle" && item.radiusMm < 0.6 ? [item] : []));
     const shown = landings.map((_, i) => [strung.sinks[i]!, bulk.sinks[i]!] as const);
     expect(lines).toHaveLength(4);
     const places = lines.map(({ steps }) => steps.map((step) => step.slice(1) as [number, number]));
-    const scale = (places[1]!.at(-1)![0] - places[1]![0]![0]) / strung.sinks[0]!.track.at(-1)!.timeS;
+    const scale = (places[0]!.at(-1)![0] - places[0]![0]![0]) / strung.sinks[0]!.track.at(-1)!.timeS;
     for (const [i, [rig, sister]] of shown.entries()) {
-      const [thin, bold] = [lines[2 * i]!, lines[2 * i + 1]!];
-      expect(bold.stroke!.widthMm).toBeGreaterThan(1.4 * thin.stroke!.widthMm);
-      expect([thin.stroke!.dashMm === undefined, bold.stroke!.dashMm]).toEqual([false, undefined]);
+      const [bold, thin] = [lines[2 * i]!, lines[2 * i + 1]!];
+      expect(bold.stroke!.widthMm).toBeGreaterThan(2 * thin.stroke!.widthMm);
       for (const [at, sink] of [
-        [2 * i + 1, rig],
-        [2 * i, sister],
+        [2 * i, rig],
+        [2 * i + 1, sister],
       ] as const)
         for (const [j, [x]] of places[at]!.entries())
           expect(x - places[at]![0]![0]).toBeCloseTo(scale * sink.track[j]!.timeS, 6);
       const left = places[2 * i]![0]![0];
       expect(dots.slice(2 * i, 2 * i + 2).map(({ cxMm }) => cxMm - left)).toEqual(
-        [rig, sister].map(({ tenthsS }) => expect.closeTo(scale * tenthsS[9]!, 6)),
+        [sister, rig].map(({ tenthsS }) => expect.closeTo(scale * tenthsS[9]!, 6)),
       );
+      // What the rig is held against has its beads at whole seconds, all the way down.
+      const own = beads.filter(({ cxMm }) => cxMm >= left && cxMm <= left + scale * sister.tenthsS[9]!);
+      const seconds = own.map(({ cxMm }) => (cxMm - left) / scale);
+      expect(seconds.length).toBeGreaterThan(4);
+      for (const one of seconds) expect(one).toBeCloseTo(Math.round(one), 6);
+      for (const { cxMm, cyMm } of own) {
+        const after = places[2 * i + 1]!.findIndex(([x]) => x >= cxMm - 1e-9);
+        const [[x1, y1], [x2, y2]] = [places[2 * i + 1]![after - 1]!, places[2 * i + 1]![after]!];
+        expect(cyMm).toBeCloseTo(y1 + ((cxMm - x1) / (x2 - x1)) * (y2 - y1), 6);
+      }
     }
   });
 
-  test("each curve is named at its end, with its time, and no key is needed", () => {
+  test("each curve is named beside it, with its time, the head of a panel says who is down sooner, and no key is needed", () => {
     const texts = flatItems(drawings[0]!.items).flatMap((item) => (item.kind === "text" ? [item] : []));
     const said = texts.map(({ text }) => text).join(" ");
     for (const { label, sinks: shown } of [strung, bulk])
       for (const { tenthsS } of shown)
         expect(said).toContain(`${label} ${drawingKit.figures.time(tenthsS[9]!)}`);
+    for (const [i, way] of ["laid out straight", "in a heap"].entries()) {
+      const [own, other] = [strung, bulk].map((one) => Math.round(one.sinks[i]!.tenthsS[9]!));
+      const [gainS, name] = [Math.abs(own! - other!), own! < other! ? strung.label : bulk.label];
+      expect(said).toContain(`${way} ${gainS === 0 ? "no difference" : `${gainS} s sooner: ${name}`}`);
+    }
   });
 
   test("the depths beside the plot end with the bed's own", () => {
