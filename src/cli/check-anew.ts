@@ -2,7 +2,7 @@ import { solveChecked } from "../build/build.ts";
 import { checkSources } from "../build/check-sources.ts";
 import { layoutProblems } from "../build/layout-problems.ts";
 import type { Source } from "../content/world.ts";
-import { keeping, type Store } from "../model/kept.ts";
+import { type Keep, keeping, type Store } from "../model/kept.ts";
 import type { Message } from "../model/message.ts";
 import { buildSettings } from "./build-settings.ts";
 import type { Progress } from "./command.ts";
@@ -15,7 +15,7 @@ export interface Checked {
   readonly counts: { readonly rigs: number; readonly lessons: number } | undefined;
 }
 
-/** Reads content, does its sums and lays it out, for what there is to tell alone. */
+/** Checks content once, with what was kept of the folders that it is in. */
 export async function checkAnew(
   folders: readonly string[],
   sources: ReadonlyMap<string, Source>,
@@ -24,16 +24,24 @@ export async function checkAnew(
 ): Promise<Checked> {
   compileSeldom();
   const shelf = keptOf(folders, store);
-  const keep = keeping(shelf);
   try {
-    const { value: solved, messages } = await solveChecked(checkSources(sources, keep), keep);
-    progress?.say("laying out");
-    const laidOut = solved ? await layoutProblems(solved, { ...buildSettings(solved), keep }) : [];
-    return {
-      messages: [...messages, ...laidOut],
-      counts: solved && { rigs: solved.rigs.length, lessons: solved.library.lessons.length },
-    };
+    return await checkAll(sources, keeping(shelf), progress);
   } finally {
     shelf.end();
   }
+}
+
+/** Reads content, does its sums and lays it out, for what there is to tell alone. */
+export async function checkAll(
+  sources: ReadonlyMap<string, Source>,
+  keep: Keep,
+  progress: Progress | undefined,
+): Promise<Checked> {
+  const { value: solved, messages } = await solveChecked(checkSources(sources, keep), keep);
+  progress?.say("laying out");
+  const laidOut = solved ? await layoutProblems(solved, { ...buildSettings(solved), keep }) : [];
+  return {
+    messages: [...messages, ...laidOut],
+    counts: solved && { rigs: solved.rigs.length, lessons: solved.library.lessons.length },
+  };
 }

@@ -1,7 +1,6 @@
-import { counted } from "../checks/counted.ts";
 import { readSources, type Source } from "../content/world.ts";
 import type { Checked } from "./check-anew.ts";
-import { type CliCommand, exitCodes, type Progress } from "./command.ts";
+import type { CliCommand, Progress } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
 import { fromSources } from "./from-sources.ts";
@@ -13,20 +12,20 @@ export const checkCommand: CliCommand = {
   describe: (command) =>
     withReportOptions(withContentOption(command))
       .summary("say what is wrong, and write nothing")
-      .description("Reads the content, does the sums, lays out what is printed, and says what is wrong."),
+      .description("Reads the content, does the sums, lays out what is printed, and says what is wrong.")
+      .option("--watch", "look again after each save, until Ctrl-C"),
   async run(_args, options, terminal) {
-    const { folders, shipped } = await contentFolders(options);
+    const content = await contentFolders(options);
     const progress = options.quiet || options.json ? undefined : terminal.progress?.();
     progress?.say("reading, and doing the sums");
-    const sources = await readSources(disk, folders, shipped);
-    const checked = await checkOnce(folders, sources, progress).finally(() => progress?.end());
-    const { tell } = await import("./tell.ts");
-    const stops = tell(checked.messages, options, terminal);
-    if (stops || !checked.counts) return exitCodes.contentErrors;
-    if (options.quiet || options.json) return exitCodes.fine;
-    const { rigs, lessons } = checked.counts;
-    terminal.result(`${counted(rigs, "rig")}, ${counted(lessons, "lesson")}: fine\n`);
-    return exitCodes.fine;
+    if (options.watch) {
+      const { checkAgain } = await import("./watch/check-again.ts");
+      return checkAgain(content, options, terminal, progress);
+    }
+    const sources = await readSources(disk, content.folders, content.shipped);
+    const checked = await checkOnce(content.folders, sources, progress).finally(() => progress?.end());
+    const { tellChecked } = await import("./tell-checked.ts");
+    return tellChecked(checked, options, terminal);
   },
 };
 

@@ -13,7 +13,7 @@ export function withContentOption(command: Command): Command {
 }
 
 /** The folders that a guide is read from. */
-interface ContentFolders {
+export interface ContentFolders {
   readonly folders: readonly string[];
   /** The guide that comes with the package, where others borrow from it. */
   readonly shipped?: string;

@@ -4,9 +4,10 @@ import { type CliCommand, exitCodes, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
 import { keptOf } from "./kept-on-shelf.ts";
-import { remembering } from "./preview/remembering.ts";
 import { startPreview } from "./preview/server.ts";
 import { PreviewSession } from "./preview/session.ts";
+import { remembering } from "./watch/remembering.ts";
+import { untilAskedToEnd } from "./watch/saves.ts";
 
 export const previewCommand: CliCommand = {
   name: "preview",
@@ -29,7 +30,7 @@ export const previewCommand: CliCommand = {
       throw new UsageError(`port ${options.port} is taken; name another with --port`);
     });
     terminal.result(`${preview.address} shows the guide; Ctrl-C ends it\n`);
-    await new Promise((asked) => process.once("SIGINT", asked).once("SIGTERM", asked));
+    await untilAskedToEnd();
     await preview.close();
     store.end();
     return exitCodes.fine;

@@ -54,6 +54,24 @@ export function inMemory(most: number, below: Keep = makeAnew): Keep {
   };
 }
 
+/** Keeps results in memory that this round or the one before asked for, over those that are kept elsewhere. */
+export function inRounds(below: Keep): { readonly keep: Keep; nextRound(): void } {
+  let before = new Map<string, unknown>();
+  let now = new Map<string, unknown>();
+  const keep: Keep = <T>(kind: string, from: string, make: () => T): T => {
+    const key = `${kind} ${from}`;
+    const round = now.has(key) ? now : before;
+    const value = round.has(key) ? (round.get(key) as T) : below(kind, from, make);
+    now.set(key, value);
+    return value;
+  };
+  const nextRound = () => {
+    before = now;
+    now = new Map();
+  };
+  return { keep, nextRound };
+}
+
 /** Makes something once somebody asks for it, and only once. */
 export function once<T>(make: () => T): () => T {
   let made: { readonly value: T } | undefined;

@@ -1,9 +1,11 @@
-// How long it takes from a save to the fresh page in a preview of the shipped guide: a rig, a lesson, a word of all pages.
+// How long it takes from a save to the fresh page in a preview of the shipped guide, and to the end of the look of a check that
+// watches: a rig, a lesson, a word of all pages.
 // `--runs 7` says how often each is saved, `--json FILE` where the figures go, too.
 import { spawn } from "node:child_process";
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { createInterface } from "node:readline";
 import { parseArgs } from "node:util";
 
 const root = join(import.meta.dirname, "../..");
@@ -33,45 +35,78 @@ const saves = {
 const folder = mkdtempSync(join(tmpdir(), "dotdown-preview-"));
 const content = join(folder, "content");
 cpSync(join(root, "content"), content, { recursive: true });
-const args = [join(root, "dist/dotdown.js"), "preview", "--port", "0", "--content", content];
-const server = spawn(process.execPath, args, {
-  env: { ...process.env, DOTDOWN_CACHE: join(folder, "kept") },
-});
-server.stderr.pipe(process.stderr);
 
-/** The first line that the preview says has its address. */
-const address = await new Promise((found) => {
-  server.stdout.on("data", (data) => {
-    const said = /http:\S+/.exec(String(data));
-    if (said) found(said[0].replace(/\/?$/, "/"));
+/** Starts a command on the content; it is asked to end at the end. */
+function started(...args) {
+  const child = spawn(process.execPath, [join(root, "dist/dotdown.js"), ...args, "--content", content], {
+    env: { ...process.env, DOTDOWN_CACHE: join(folder, "kept") },
   });
-});
+  child.stderr.pipe(process.stderr);
+  const ended = new Promise((exit) => child.once("exit", exit));
+  return {
+    said: createInterface(child.stdout)[Symbol.asyncIterator](),
+    end: () => child.kill("SIGINT") && ended,
+  };
+}
 
-const pageAt = async (path) => (await fetch(address + path)).text();
-
-/** Milliseconds from a save to the first page that shows it, asked for again and again. */
-async function freshAfter({ file, page, save }, number) {
+/** Changes the file of a save; @returns since when it is changed. */
+function saved({ file, save }, number) {
   const path = join(content, file);
-  const before = await pageAt(page);
   const text = save(readFileSync(path, "utf8"), number);
   const from = performance.now();
   writeFileSync(path, text);
-  while ((await pageAt(page)) === before);
-  return performance.now() - from;
+  return from;
 }
 
+/** Milliseconds from a save to the first page that shows it, asked for again and again. */
+async function previewing() {
+  const { said, end } = started("preview", "--port", "0");
+  const address = /http:\S+/.exec((await said.next()).value)[0].replace(/\/?$/, "/");
+  const pageAt = async (path) => (await fetch(address + path)).text();
+  const untilSeen = async (one, number) => {
+    const before = await pageAt(one.page);
+    const from = saved(one, number);
+    while ((await pageAt(one.page)) === before);
+    return performance.now() - from;
+  };
+  return { untilSeen, end };
+}
+
+/** Milliseconds from a save to the line that ends the look at it. */
+async function checking() {
+  const { said, end } = started("check", "--watch", "--json");
+  const ofLook = async () => {
+    for (;;) {
+      const { value } = await said.next();
+      if (JSON.parse(value).saved) return;
+    }
+  };
+  await ofLook();
+  const untilSeen = async (one, number) => {
+    const from = saved(one, number);
+    await ofLook();
+    return performance.now() - from;
+  };
+  return { untilSeen, end };
+}
+
+const runs = Number(asked.runs);
 const figures = {};
 try {
-  for (const one of Object.values(saves)) await freshAfter(one, 0);
-  for (let run = 1; run <= Number(asked.runs); run++) {
-    for (const [name, one] of Object.entries(saves)) {
-      figures[name] ??= [];
-      figures[name].push(Math.round(await freshAfter(one, run)));
+  for (const [by, start] of Object.entries({ page: previewing, check: checking })) {
+    const { untilSeen, end } = await start();
+    // The first of each is made with nothing known; numbers go on, so that each save is another.
+    const first = by === "page" ? 0 : runs + 1;
+    for (let run = 0; run <= runs; run++) {
+      for (const [name, one] of Object.entries(saves)) {
+        const tookMs = await untilSeen(one, first + run);
+        const row = `${name}, ${by}`;
+        if (run > 0) figures[row] = [...(figures[row] ?? []), Math.round(tookMs)];
+      }
     }
+    await end();
   }
 } finally {
-  server.kill("SIGINT");
-  await new Promise((ended) => server.once("exit", ended));
   rmSync(folder, { recursive: true, force: true });
 }
 for (const [name, times] of Object.entries(figures)) {

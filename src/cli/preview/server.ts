@@ -2,9 +2,9 @@ import { randomUUID } from "node:crypto";
 import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { extname } from "node:path";
-import { watch } from "chokidar";
 import { formatReport } from "../../checks/reporter.ts";
 import { linesOnDisk } from "../tell.ts";
+import { watchSaves } from "../watch/saves.ts";
 import { client, style } from "./client.ts";
 import type { PreviewSession } from "./session.ts";
 
@@ -23,11 +23,6 @@ const types: Readonly<Record<string, string>> = {
   ".xml": "application/xml",
   ".txt": "text/plain; charset=utf-8",
 };
-
-/** Saves come in bursts: a file is emptied, written, and its date set. */
-const settleMs = 25;
-/** The watcher passes over what is saved again within 50 ms, so what is there is looked at once more after that. */
-const lookAgainMs = 80;
 
 interface Preview {
   readonly address: string;
@@ -55,18 +50,15 @@ export async function startPreview(
     server.once("error", failed);
     server.listen(port, "127.0.0.1", started);
   });
-  let waiting: readonly NodeJS.Timeout[] = [];
-  const watcher = watch([...folders], { ignoreInitial: true }).on("all", () => {
-    waiting.forEach(clearTimeout);
-    waiting = [setTimeout(() => pages.refresh(), settleMs), setTimeout(() => pages.lookAgain(), lookAgainMs)];
+  const watched = await watchSaves(folders, {
+    look: () => pages.refresh(),
+    lookAgain: () => pages.lookAgain(),
   });
-  await new Promise<void>((watching) => watcher.once("ready", () => watching()));
   await pages.ready;
   return {
     address: `http://127.0.0.1:${(server.address() as AddressInfo).port}/`,
     close: async () => {
-      waiting.forEach(clearTimeout);
-      await watcher.close();
+      await watched.close();
       pages.close();
       server.closeAllConnections();
       await new Promise((closed) => server.close(closed));

@@ -2,12 +2,10 @@ import { solveChecked } from "../../build/build.ts";
 import { checkSources } from "../../build/check-sources.ts";
 import { oneFile } from "../../build/one-file.ts";
 import type { BuildSettings, Solved } from "../../build/stages.ts";
-import { withKept } from "../../content/kept-sources.ts";
-import { readSources, type Source, type World } from "../../content/world.ts";
+import type { World } from "../../content/world.ts";
 import { inMemory, type Keep } from "../../model/kept.ts";
 import type { Message } from "../../model/message.ts";
-
-type Sources = ReadonlyMap<string, Source>;
+import { SavedSources } from "../watch/saved-sources.ts";
 
 /** Results that are kept are as many as a day's changes; the oldest go first. */
 const keptMost = 400;
@@ -18,19 +16,20 @@ export class PreviewSession {
   version = 0;
   /** What keeps the newest content from being shown; the last that was right still is. */
   errors: readonly Message[] = [];
-  #sources: Sources = new Map();
   #solved: Solved | undefined;
   readonly #keep: Keep;
+  readonly #saved: SavedSources;
   #files = new Map<string, ReturnType<typeof oneFile>>();
 
   constructor(
-    private readonly world: World,
-    private readonly folders: readonly string[],
-    private readonly shipped: string | undefined,
+    world: World,
+    folders: readonly string[],
+    shipped: string | undefined,
     private readonly keep: Keep,
     private readonly settingsOf: (solved: Solved) => BuildSettings,
   ) {
     this.#keep = inMemory(keptMost, keep);
+    this.#saved = new SavedSources(world, folders, shipped);
   }
 
   get solved(): Solved | undefined {
@@ -39,10 +38,10 @@ export class PreviewSession {
 
   /** Reads what there is now; whether that is something new. */
   async refresh(): Promise<boolean> {
-    const sources = withKept(await readSources(this.world, this.folders, this.shipped), this.#sources);
-    if (isSame(sources, this.#sources)) return false;
-    this.#sources = sources;
-    const { value, messages } = await solveChecked(checkSources(sources, this.keep), this.#keep, "errors");
+    const saved = await this.#saved.read();
+    if (!saved) return false;
+    const read = checkSources(saved.sources, this.keep);
+    const { value, messages } = await solveChecked(read, this.#keep, "errors");
     this.errors = messages.filter(({ severity }) => severity === "error");
     this.version += 1;
     if (value) {
@@ -62,8 +61,4 @@ export class PreviewSession {
     this.#files.set(path, made);
     return made;
   }
-}
-
-function isSame(sources: Sources, before: Sources): boolean {
-  return sources.size === before.size && [...sources].every(([path, source]) => before.get(path) === source);
 }

@@ -2,7 +2,7 @@ import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { disk } from "../../../src/cli/disk.ts";
-import { remembering, stateOnDisk } from "../../../src/cli/preview/remembering.ts";
+import { remembering, stateOnDisk } from "../../../src/cli/watch/remembering.ts";
 import { temporaryFolder } from "../../support/cli.ts";
 
 describe("a world that remembers", () => {
