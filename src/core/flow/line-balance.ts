@@ -109,8 +109,24 @@ export const hangingFrom = (hookDepthMm: Mm): LineStart => ({
   carriedShare: 0,
 });
 
-/** Pull on the line and place along it: push along the flow, weight [µN]; x, depth [mm]. */
-type LineState = readonly [pushUn: number, weightUn: number, xMm: Mm, depthMm: Mm];
+/** Pull on the line and place along it, or how they change for each millimetre up the line. Filled anew at every step. */
+interface LineState {
+  pushUn: number;
+  weightUn: number;
+  xMm: Mm;
+  depthMm: Mm;
+}
+
+const lineState = (depthMm: Mm): LineState => ({ pushUn: 0, weightUn: 0, xMm: 0, depthMm });
+
+/** A piece of line of one thickness in the water that runs past it. */
+interface TowedLine {
+  readonly diameterMm: Mm;
+  /** In water, for each millimetre. */
+  readonly weightUnMm: number;
+  readonly towMmS: (depthMm: Mm) => number;
+  readonly fluid: Fluid;
+}
 
 function lineUp(
   rig: FlowRig,
@@ -121,24 +137,28 @@ function lineUp(
   end: LineEnd,
 ): HangingLine {
   const longest = end.kind === "length" ? end.lengthMm : end.longestMm;
-  let state: LineState = [0, 0, 0, start.depthMm];
+  const towed = (diameterMm: Mm): TowedLine => {
+    return { diameterMm, weightUnMm: lineWeightUnMm(diameterMm, fluid), towMmS, fluid };
+  };
+  const [hookLine, mainLine] = [towed(rig.hookLineDiameterMm), towed(rig.mainLineDiameterMm)];
+  const state = lineState(start.depthMm);
+  const reached = lineState(start.depthMm);
+  const atStart = lineState(0);
   let fromHook = start.lyingMm;
   let next = 0;
   for (; next < hung.length && hung[next]!.fromHookMm < start.lyingMm; next++) {
-    state = withBody(state, hung[next]!, 1, towMmS(start.depthMm), fluid);
+    addBody(state, hung[next]!, 1, towMmS(start.depthMm), fluid);
   }
-  const lying = start.lyingMm > 0 ? [lyingHook(start, state[0])] : [];
+  const lying = start.lyingMm > 0 ? [lyingHook(start, state.pushUn)] : [];
   const points: HangPoint[] = [...lying, { fromHookMm: fromHook, xMm: 0, depthMm: start.depthMm }];
   while (fromHook < longest) {
     for (; next < hung.length && hung[next]!.fromHookMm <= fromHook; next++) {
       const carried = fromHook === start.lyingMm ? start.carriedShare : 0;
-      state = withBody(state, hung[next]!, carried, towMmS(state[3]), fluid);
+      addBody(state, hung[next]!, carried, towMmS(state.depthMm), fluid);
     }
     const onHookLength = fromHook < rig.hookLengthMm;
-    const diameterMm = onHookLength ? rig.hookLineDiameterMm : rig.mainLineDiameterMm;
-    const weight = lineWeightUnMm(diameterMm, fluid);
-    const slope = (at: LineState) => lineSlope(at, diameterMm, weight, towMmS, fluid);
-    const atStart = slope(state);
+    const line = onHookLength ? hookLine : mainLine;
+    takeSlope(atStart, line, state.pushUn, state.weightUn, state.depthMm);
     const upTo = Math.min(
       longest,
       fromHook + longestStepMm(state, atStart),
@@ -146,34 +166,36 @@ function lineUp(
       hung[next]?.fromHookMm ?? longest,
     );
     let length = upTo - fromHook;
-    let reached = rungeKutta(state, atStart, length, slope);
-    if (end.kind === "depth" && reached[3] <= end.depthMm) {
-      length *= (state[3] - end.depthMm) / (state[3] - reached[3]);
-      reached = rungeKutta(state, atStart, length, slope);
+    rungeKutta(reached, state, atStart, length, line);
+    if (end.kind === "depth" && reached.depthMm <= end.depthMm) {
+      length *= (state.depthMm - end.depthMm) / (state.depthMm - reached.depthMm);
+      rungeKutta(reached, state, atStart, length, line);
     }
-    state = reached;
+    take(state, reached);
     fromHook = length < upTo - fromHook ? fromHook + length : upTo;
-    points.push({ fromHookMm: fromHook, xMm: state[2], depthMm: state[3] });
-    if (end.kind === "depth" && state[3] <= end.depthMm + 1e-3) break;
+    points.push({ fromHookMm: fromHook, xMm: state.xMm, depthMm: state.depthMm });
+    if (end.kind === "depth" && state.depthMm <= end.depthMm + 1e-3) break;
   }
-  return { points, lyingMm: start.lyingMm, pushUn: state[0], weightUn: state[1] };
+  return { points, lyingMm: start.lyingMm, pushUn: state.pushUn, weightUn: state.weightUn };
 }
 
-function longestStepMm([push, weight]: LineState, [morePush, moreWeight]: LineState): number {
-  const turning = Math.abs(morePush * weight - moreWeight * push);
-  const pull2 = push * push + weight * weight;
+function take(at: LineState, from: LineState): void {
+  at.pushUn = from.pushUn;
+  at.weightUn = from.weightUn;
+  at.xMm = from.xMm;
+  at.depthMm = from.depthMm;
+}
+
+function longestStepMm(at: LineState, slope: LineState): number {
+  const turning = Math.abs(slope.pushUn * at.weightUn - slope.weightUn * at.pushUn);
+  const pull2 = at.pushUn * at.pushUn + at.weightUn * at.weightUn;
   return turning * stepMm > turnRad * pull2 ? Math.max(1, (turnRad * pull2) / turning) : stepMm;
 }
 
-function withBody(
-  [push, weight, x, depth]: LineState,
-  body: Hung,
-  carriedShare: Share,
-  towMmS: number,
-  fluid: Fluid,
-): LineState {
+function addBody(at: LineState, body: Hung, carriedShare: Share, towMmS: number, fluid: Fluid): void {
   const drag = body.drags.reduce((sum, law) => sum + bodyDragGS(law, Math.abs(towMmS), fluid), 0);
-  return [push + drag * towMmS, weight + (1 - carriedShare) * body.weightUn, x, depth];
+  at.pushUn += drag * towMmS;
+  at.weightUn += (1 - carriedShare) * body.weightUn;
 }
 
 /** The hook at the end of line that lies on the bed, on the side to which the water drags it. */
@@ -187,43 +209,59 @@ function lineWeightUnMm(diameterMm: Mm, { densityGMm3 }: Fluid): number {
   return sectionMm2 * (lineDensityKgM3 * 1e-6 - densityGMm3) * gravityMmS2;
 }
 
-/** Change of pull and place for each millimetre up the line. */
-function lineSlope(
-  [push, weight, , depth]: LineState,
-  diameterMm: Mm,
-  lineWeight: number,
-  towMmS: (depthMm: Mm) => number,
-  fluid: Fluid,
-): LineState {
-  const pull = Math.sqrt(push * push + weight * weight);
+/** Change of pull and place for each millimetre up the line, where it is pulled so at a depth. */
+function takeSlope(slope: LineState, line: TowedLine, pushUn: number, weightUn: number, depthMm: Mm): void {
+  const { diameterMm, fluid } = line;
+  const pull = Math.sqrt(pushUn * pushUn + weightUn * weightUn);
   // Line that holds nothing hangs straight.
-  const downX = pull > 0 ? push / pull : 0;
-  const down = pull > 0 ? weight / pull : 1;
-  const tow = towMmS(depth);
+  const downX = pull > 0 ? pushUn / pull : 0;
+  const down = pull > 0 ? weightUn / pull : 1;
+  const tow = line.towMmS(depthMm);
   const alongSpeed = tow * downX;
   const acrossSpeed = tow * down;
   const along = diameterMm > 0 ? axialDragGMmS(diameterMm, Math.abs(alongSpeed), fluid) * alongSpeed : 0;
   const across =
     diameterMm > 0 ? crossFlowDragGMmS(diameterMm, Math.abs(acrossSpeed), fluid) * acrossSpeed : 0;
-  return [along * downX + across * down, along * down - across * downX + lineWeight, -downX, -down];
+  slope.pushUn = along * downX + across * down;
+  slope.weightUn = along * down - across * downX + line.weightUnMm;
+  slope.xMm = -downX;
+  slope.depthMm = -down;
 }
+
+/** The slopes at the middle and the end of a step, one step after the other: making them anew would take as long as the sums. */
+const [k2, k3, k4] = [lineState(0), lineState(0), lineState(0)];
 
 /** One step of the classical fourth order, whose slope at the start is known already. */
 function rungeKutta(
-  state: LineState,
+  reached: LineState,
+  from: LineState,
   k1: LineState,
   length: number,
-  slope: (at: LineState) => LineState,
-): LineState {
-  const ahead = (k: LineState, share: Share): LineState => [
-    state[0] + share * length * k[0],
-    state[1] + share * length * k[1],
-    state[2] + share * length * k[2],
-    state[3] + share * length * k[3],
-  ];
-  const k2 = slope(ahead(k1, 0.5));
-  const k3 = slope(ahead(k2, 0.5));
-  const k4 = slope(ahead(k3, 1));
-  const mean = (i: 0 | 1 | 2 | 3) => state[i] + (length / 6) * (k1[i] + 2 * k2[i] + 2 * k3[i] + k4[i]);
-  return [mean(0), mean(1), mean(2), mean(3)];
+  line: TowedLine,
+): void {
+  takeSlopeAhead(k2, from, k1, 0.5 * length, line);
+  takeSlopeAhead(k3, from, k2, 0.5 * length, line);
+  takeSlopeAhead(k4, from, k3, length, line);
+  const sixth = length / 6;
+  reached.pushUn = from.pushUn + sixth * (k1.pushUn + 2 * k2.pushUn + 2 * k3.pushUn + k4.pushUn);
+  reached.weightUn = from.weightUn + sixth * (k1.weightUn + 2 * k2.weightUn + 2 * k3.weightUn + k4.weightUn);
+  reached.xMm = from.xMm + sixth * (k1.xMm + 2 * k2.xMm + 2 * k3.xMm + k4.xMm);
+  reached.depthMm = from.depthMm + sixth * (k1.depthMm + 2 * k2.depthMm + 2 * k3.depthMm + k4.depthMm);
+}
+
+/** The slope where a length on from a place would lead. */
+function takeSlopeAhead(
+  slope: LineState,
+  from: LineState,
+  by: LineState,
+  length: number,
+  line: TowedLine,
+): void {
+  takeSlope(
+    slope,
+    line,
+    from.pushUn + length * by.pushUn,
+    from.weightUn + length * by.weightUn,
+    from.depthMm + length * by.depthMm,
+  );
 }
