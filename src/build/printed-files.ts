@@ -15,7 +15,8 @@ import {
 } from "../print/does-not-fit.ts";
 import { type PrintInput, printFiles } from "../print/print-files.ts";
 import { toldOfFile } from "../site/file-hash.ts";
-import type { Words } from "../words/words.ts";
+import { paperWords } from "../words/paper-words.ts";
+import { makeWords, type Words } from "../words/words.ts";
 import { ContentError } from "./content-error.ts";
 import { rigJson } from "./data.ts";
 import { drawingsWithRoom } from "./no-room.ts";
@@ -86,9 +87,10 @@ export function printInput(solved: Solved, drawings: Drawings, settings: BuildSe
   const { library, source, rigs, kit } = solved;
   const { guide, lessons, pages } = library;
   const entries = new Map(library.rigs.map((entry) => [entry.rig.id, entry]));
+  const words = paperWords(library.words);
   return {
     ...settings,
-    ...(settings.keep && { kept: { keep: settings.keep, words: JSON.stringify(library.words) } }),
+    ...(settings.keep && { kept: { keep: settings.keep, words: JSON.stringify(words) } }),
     guide,
     images: source.images,
     ...(library.font && { font: library.font }),
@@ -99,7 +101,8 @@ export function printInput(solved: Solved, drawings: Drawings, settings: BuildSe
     swims: solved.swims,
     shelves: solved.shelves,
     sessions: solved.sessions,
-    kit,
+    // Were a word missing here, paper would not know of its change.
+    kit: { ...kit, words: makeWords(words, guide.language) },
     dataOf: rigJson,
   };
 }

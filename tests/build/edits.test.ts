@@ -36,6 +36,9 @@ test("nothing is solved, laid out or painted that was before, and of an edit onl
   expect(missed).not.toContain("sheets");
   // The text on half sheets, which the booklet has as they are where both lead to the same, and on whole ones.
   expect(missed.filter((kind) => kind === "handout")).toHaveLength(2);
+  const skip = guideToEdit["words/en.yaml"]!.replace(/^( +skip: ).*$/m, "$1To the page");
+  const ofPages = new Set(await missedIn({ ...guideToEdit, "words/en.yaml": skip }));
+  expect([...ofPages].filter((kind) => /card|handout|sheet|booklet|side/.test(kind))).toEqual([]);
 }, 120_000);
 
 // After 200 edits of every kind: in a slow test.

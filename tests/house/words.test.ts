@@ -57,6 +57,12 @@ const templates = [...code.matchAll(/`([\w-]+[.-][^`\n]*\$\{[^`\n]*)`/g)].map(([
 /** Templates that only make reasons are no sign that a word outside them is used. */
 const reasonTemplate = "^reason\\.";
 
+/** Code that draws, for pages and paper alike. */
+const drawingCode = readdirSync(join(root, "src/drawing"), { recursive: true, encoding: "utf8" })
+  .filter((path) => path.endsWith(".ts"))
+  .map((path) => readFileSync(join(root, "src/drawing", path), "utf8"))
+  .join("\n");
+
 describe("the words file", () => {
   it("has keys of one style", () => {
     const parts = new Set(keys.flatMap((key) => key.split(".")));
@@ -109,5 +115,10 @@ describe("the German words", () => {
     const hasWords = (sentence: string) => /\p{L}{3}/u.test(sentence.replace(/\{\w+\}/g, ""));
     const alike = [...german].filter(([key, said]) => hasWords(said) && english.get(key) === said);
     expect(alike.map(([key]) => key).sort()).toEqual(alikeInGerman);
+  });
+
+  it("of pages is asked for by no drawing, as paper does not know when it changes", () => {
+    expect(drawingCode).toMatch(/words\("drawing\./);
+    expect(drawingCode.match(/["`]page\.[^"`]*/g)).toBeNull();
   });
 });

@@ -120,6 +120,7 @@ const edits: readonly Edit[] = [
   replaced("swims/pond.yaml", /road: [^}]*/, (n) => `road: Road ${n} `),
   replaced("shelves/hut.yaml", /wanted: \d+/, (n) => `wanted: ${n}`),
   replaced("shelves/hut.yaml", /title: [^\n]*/, (n) => `title: Hut ${n}`),
+  replaced("words/en.yaml", /skip: [^\n]*/, (n) => `skip: To page ${n}`),
   replaced("words/en.yaml", /handouts?\b/, (n) => `handout ${n}`),
   (files, take) => {
     files[`lessons/new-${take(3)}.md`] = lesson(40 + take(9), `New ${take(90)}`, "[Second](second.md)");

@@ -1,0 +1,13 @@
+import type { WordTree } from "../model/word-tree.ts";
+
+/** Parts of a page's words that stand on paper, too. */
+const onPaperToo = ["menu", "soundings"] as const;
+
+/** Words without those of pages alone: another word of a page makes no paper another. */
+export function paperWords({ page, ...others }: WordTree): WordTree {
+  const parts = typeof page === "object" ? page : {};
+  const kept = onPaperToo.flatMap((part) =>
+    parts[part] === undefined ? [] : [[part, parts[part]] as const],
+  );
+  return { ...others, page: Object.fromEntries(kept) };
+}
