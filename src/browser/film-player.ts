@@ -51,39 +51,49 @@ interface PlayHead {
   readonly endS: number;
   /** Seconds of the film to a second. */
   readonly pace: () => number;
-  readonly show: (atS: number, runs?: boolean) => void;
+  /** Does one of what there is to show of a time, and says whether there was any. */
+  readonly show: (atS: number) => boolean;
   readonly changed: (runs: boolean) => void;
 }
 
-/** Where a film is, and what moves it. */
+/** Where a film is, and what moves it. However quick it is drawn through, what is shown at last is where it stands. */
 function playHead({ endS, pace, show, changed }: PlayHead) {
   let atS = 0;
-  let request = 0;
-  const stop = () => {
-    cancelAnimationFrame(request);
-    request = 0;
-    changed(false);
-    show(atS);
+  let runs = false;
+  let isAsked = false;
+  let beforeMs: number | undefined;
+  const run = (on: boolean) => {
+    runs = on;
+    beforeMs = undefined;
+    changed(on);
   };
-  const start = () => {
-    if (atS >= endS) atS = 0;
-    changed(true);
-    let beforeMs: number | undefined;
-    const frame = (nowMs: number) => {
-      atS = Math.min(endS, atS + (pace() * (nowMs - (beforeMs ?? nowMs))) / 1000);
-      beforeMs = nowMs;
-      if (atS >= endS) return stop();
-      show(atS, true);
-      request = requestAnimationFrame(frame);
-    };
-    request = requestAnimationFrame(frame);
+  const ask = () => {
+    isAsked = true;
+    requestAnimationFrame(frame);
+  };
+  const frame = (nowMs: number) => {
+    isAsked = false;
+    if (runs) atS = Math.min(endS, atS + (pace() * (nowMs - (beforeMs ?? nowMs))) / 1000);
+    beforeMs = nowMs;
+    const hasShown = show(atS);
+    if (hasShown || (runs && atS < endS)) ask();
+    else if (runs) run(false);
   };
   return {
     atS: () => atS,
-    startOrStop: () => (request ? stop() : start()),
+    startOrStop: () => {
+      if (!runs && atS >= endS) atS = 0;
+      run(!runs);
+      if (!isAsked) ask();
+    },
     goTo: (timeS: number) => {
       atS = Math.min(endS, Math.max(0, timeS));
-      stop();
+      if (runs) run(false);
+      if (isAsked) return;
+      isAsked = true;
+      show(atS);
+      // A finger's move is told within a frame, whose turn is taken by now.
+      requestAnimationFrame(ask);
     },
   };
 }

@@ -22,25 +22,65 @@ function paceOf({ knot, stepS }: FilmSource): Pace {
   return stepS === undefined ? usual : { ...usual, stepS, changeS: stepS };
 }
 
+/** A time of a film: its moment, and how far that has become the next. */
+interface At {
+  readonly atS: number;
+  readonly place: number;
+  readonly gone: number;
+}
+
 /**
- * What shows a film at a time: its picture, its caption, its clock and the place of its slider. A frame writes what is
- * other than in the one before, and reads nothing that the page would have to be laid out for. While it runs, a frame that
- * has other words leaves the picture to the next, as both would take too long for one.
+ * What shows a film at a time: its picture, its caption, its clock and the place of its slider. It writes what is other than
+ * before, and reads nothing that the page would have to be laid out for. Words and picture take turns, a frame each, as both
+ * would take too long for one.
  */
 export function filmScreen(player: HTMLElement, source: FilmSource) {
-  const { moments, knot } = source;
   const pace = paceOf(source);
-  const startsS = moments.map(({ timeS }, place) => timeS ?? place * pace.stepS);
-  const moving = partWithin(player, ".film-moving");
-  const posed = stageOf(moving, source.part);
-  const tie = knot ? knotStage(moving, knot) : undefined;
-  const caption = partWithin(player, ".film-caption");
+  const startsS = source.moments.map(({ timeS }, place) => timeS ?? place * pace.stepS);
   const slider = partWithin<HTMLInputElement>(player, "input");
   const clock = player.querySelector<HTMLElement>(".film-clock");
-  const isTimed = clock !== null;
+  const write = writer(player, source, clock ? { clock } : { toldFrom: pace.toldFrom });
+  const draw = painter(player, source);
+  slider.max = String(clock ? Math.ceil(10 * last(startsS)) / 10 : startsS.length - 1);
+  slider.step = clock ? "0.1" : "1";
+
+  const at = (atS: number): At => {
+    const place = Math.max(
+      0,
+      startsS.findLastIndex((startS) => startS <= atS + 1e-6),
+    );
+    const nextS = startsS[place + 1];
+    const changeS = clock ? undefined : pace.changeS;
+    return { atS, place, gone: nextS ? share(entry(startsS, place), atS, nextS, changeS) : 0 };
+  };
+  let isPicturesTurn = false;
+  return {
+    /** Does one of what there is to do for a time, and says whether there was any. */
+    show: (atS: number): boolean => {
+      const now = at(atS);
+      const hasDrawn = isPicturesTurn && draw(now);
+      isPicturesTurn = !hasDrawn && write(now);
+      return hasDrawn || isPicturesTurn || draw(now);
+    },
+    slider,
+    startsS,
+    slide: (step: number) => {
+      slider.value = String(step);
+      slider.dispatchEvent(new Event("input", { bubbles: true }));
+    },
+    timeOfSlider: () => Number(slider.value) * (clock ? 1 : pace.stepS),
+  };
+}
+
+/** Where a film's time is told: on its clock, or by its steps, the next from so much of a change on. */
+type ToldBy = { readonly clock: HTMLElement } | { readonly clock?: undefined; readonly toldFrom: number };
+
+/** What writes the words of a film, and says whether there were any to write. */
+function writer(player: HTMLElement, { moments }: FilmSource, by: ToldBy): (now: At) => boolean {
+  const caption = partWithin(player, ".film-caption");
+  const slider = partWithin<HTMLInputElement>(player, "input");
+  const { clock } = by;
   const seconds = clock && secondsIn(dataOf(clock, "words"));
-  slider.max = String(isTimed ? Math.ceil(10 * last(startsS)) / 10 : moments.length - 1);
-  slider.step = isTimed ? "0.1" : "1";
   const writeCaption = writes((text) => {
     caption.textContent = text;
   });
@@ -48,34 +88,30 @@ export function filmScreen(player: HTMLElement, source: FilmSource) {
     if (clock) clock.textContent = text;
     slider.setAttribute("aria-valuetext", text);
   });
+  return ({ atS, place, gone }) => {
+    const told = by.clock === undefined && gone > by.toldFrom ? place + 1 : place;
+    const moment = entry(moments, told);
+    const value = clock ? atS.toFixed(1) : String(told);
+    const isMoved = slider.value !== value;
+    if (isMoved) slider.value = value;
+    const isTold = writeCaption(moment.caption);
+    return writeSaid(seconds?.(atS) ?? moment.said) || isTold || isMoved;
+  };
+}
 
-  function show(atS: number, runs = false): void {
-    const place = Math.max(
-      0,
-      startsS.findLastIndex((startS) => startS <= atS + 1e-6),
-    );
-    const [moment, next] = [entry(moments, place), moments[place + 1]];
-    const changeS = isTimed ? undefined : pace.changeS;
-    const gone = next ? share(entry(startsS, place), atS, entry(startsS, place + 1), changeS) : 0;
-    const told = !isTimed && next && gone > pace.toldFrom ? place + 1 : place;
-    const value = isTimed ? atS.toFixed(1) : String(told);
-    const hasNewWords = writeCaption(entry(moments, told).caption);
-    writeSaid(seconds?.(atS) ?? entry(moments, told).said);
-    if (slider.value !== value) slider.value = value;
-    if (hasNewWords && runs) return;
-    if (!tie?.(gone > 0 ? place + 1 : place, gone > 0 ? gone : 1))
-      posed(moment.poses, gone > 0 ? next?.poses : undefined, gone);
-  }
-
-  return {
-    show,
-    slider,
-    startsS,
-    slide: (step: number) => {
-      slider.value = String(step);
-      slider.dispatchEvent(new Event("input", { bubbles: true }));
-    },
-    timeOfSlider: () => Number(slider.value) * (isTimed ? 1 : pace.stepS),
+/** What paints the picture of a film, and says whether it was another. */
+function painter(player: HTMLElement, { moments, part, knot }: FilmSource): (now: At) => boolean {
+  const moving = partWithin(player, ".film-moving");
+  const posed = stageOf(moving, part);
+  const tie = knot ? knotStage(moving, knot) : undefined;
+  let painted = "";
+  return ({ place, gone }) => {
+    const now = `${place} ${gone}`;
+    if (now === painted) return false;
+    painted = now;
+    const isTied = tie?.(gone > 0 ? place + 1 : place, gone > 0 ? gone : 1);
+    if (!isTied) posed(entry(moments, place).poses, gone > 0 ? moments[place + 1]?.poses : undefined, gone);
+    return true;
   };
 }
 

@@ -125,6 +125,7 @@ async function playAll(page, client, prefix, figures) {
   const names = await players.evaluateAll((all) => all.map((one) => one.getAttribute("aria-label")));
   for (const [i, name] of names.entries()) {
     const play = players.nth(i).locator("[data-does=play]");
+    await players.nth(i).evaluate((one) => one.scrollIntoView({ behavior: "instant" }));
     for (let run = 0; run < runs; run++) {
       const tasks = await traced(client, async () => {
         await page.evaluate((film) => window.beginFrames(film), `${prefix}${name}`);
