@@ -9,6 +9,7 @@ import { hasPage } from "../model/has-page.ts";
 import type { Library, MarkdownText, Prose } from "../model/library.ts";
 import { linkSchemes, parseLink } from "../model/links.ts";
 import { type Message, message, type Place } from "../model/message.ts";
+import { onceOfText } from "../model/once-of-text.ts";
 import { positionOf } from "../model/source-position.ts";
 import { visit } from "../model/visit.ts";
 import { allTexts } from "./texts.ts";
@@ -21,18 +22,22 @@ export function checkLinks(library: Library): readonly Message[] {
     const meant = nearest(page, pages);
     return message("bad-link", place, { link: page, ...(meant !== undefined && { meant }) });
   });
-  const wrong = allTexts(library).flatMap((text) => {
-    const messages: Message[] = [];
-    visit(text.body, ["link", "definition"], (node) => {
-      if (node.type !== "link" && node.type !== "definition") return;
-      const { line, column } = positionOf(node).start;
-      const wrong = wrongLink(node.url, text, pages, { file: text.path, line, column });
-      if (wrong) messages.push(wrong);
-    });
-    return messages;
-  });
+  const wrong = allTexts(library).flatMap((text) =>
+    addressesIn(text).flatMap(({ url, place }) => wrongLink(url, text, pages, place) ?? []),
+  );
   return [...gone, ...wrong];
 }
+
+/** Where the links of a text lead, as it has them. */
+const addressesIn = onceOfText(({ path, body }) => {
+  const found: { readonly url: string; readonly place: Place }[] = [];
+  visit(body, ["link", "definition"], (node) => {
+    if (node.type !== "link" && node.type !== "definition") return;
+    const { line, column } = positionOf(node).start;
+    found.push({ url: node.url, place: { file: path, line, column } });
+  });
+  return found;
+});
 
 /** Whether a link of a text leads to a page or a place that the guide has not. */
 export function leadsNowhere(url: string, text: MarkdownText, pages: Pages): boolean {

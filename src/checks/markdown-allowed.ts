@@ -1,8 +1,8 @@
 import type { Nodes } from "mdast";
 import { toString as textOf } from "mdast-util-to-string";
-import type { MarkdownText } from "../model/library.ts";
 import { type Message, message, type Place } from "../model/message.ts";
 import type { LeftOut } from "../model/message-table.ts";
+import { onceOfText } from "../model/once-of-text.ts";
 import { positionOf } from "../model/source-position.ts";
 import { visit } from "../model/visit.ts";
 
@@ -37,7 +37,7 @@ export function isComment(html: string): boolean {
  * footnotes, struck-out words, boxes to tick, tables that are none, and headings of more than two levels. The rest of CommonMark and the
  * tables of GFM are for both alike.
  */
-export function checkMarkdown({ path, body }: MarkdownText): readonly Message[] {
+export const checkMarkdown = onceOfText(({ path, body }): readonly Message[] => {
   const messages: Message[] = [];
   const placeOf = (node: Nodes): Place => {
     const { line, column } = positionOf(node).start;
@@ -55,4 +55,4 @@ export function checkMarkdown({ path, body }: MarkdownText): readonly Message[] 
     }
   });
   return messages;
-}
+});

@@ -2,6 +2,7 @@ import type { TextDirective } from "mdast-util-directive";
 import type { Library, MarkdownText, Prose } from "../model/library.ts";
 import { parseLink } from "../model/links.ts";
 import type { Place } from "../model/message.ts";
+import { onceOfText } from "../model/once-of-text.ts";
 import { visit } from "../model/visit.ts";
 
 /** The texts that readers read as pages. */
@@ -31,9 +32,9 @@ export function pageLinks({
 }
 
 /** Pages of the guide that a text leads to. */
-export function linkedPages(text: MarkdownText): ReadonlySet<string> {
-  return new Set(pageLinks(text).map(({ page }) => page));
-}
+export const linkedPages = onceOfText(
+  (text): ReadonlySet<string> => new Set(pageLinks(text).map(({ page }) => page)),
+);
 
 /** Values that the live figures of a text have for an attribute, such as the rigs they are about. */
 export function liveAttributes({ body }: MarkdownText, name: string): ReadonlySet<string> {

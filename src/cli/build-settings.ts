@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { BuildSettings, Solved } from "../build/stages.ts";
+import { once } from "../model/kept.ts";
 import { exitCodes, UsageError } from "./command.ts";
 import { Trouble } from "./trouble.ts";
 
@@ -24,8 +25,8 @@ function buildDate({ library }: Solved): string {
   return date.toISOString().slice(0, 10);
 }
 
-/** Style sheet, fonts and page scripts, which `npm run compile` puts beside the command. */
-function siteAssets(): ReadonlyMap<string, string | Uint8Array> {
+/** Style sheet, fonts and page scripts, which `npm run compile` puts beside the command; read once in a process. */
+const siteAssets = once((): ReadonlyMap<string, string | Uint8Array> => {
   const here = dirname(fileURLToPath(import.meta.url));
   // Run from its sources, as the tests do, the command finds what was compiled last.
   const folder = here.endsWith("dist") ? join(here, "site-assets") : join(here, "../../dist/site-assets");
@@ -39,7 +40,7 @@ function siteAssets(): ReadonlyMap<string, string | Uint8Array> {
     const reason = `dotdown is not installed whole: ${(error as Error).message}`;
     throw new Trouble(`${reason}; nothing was written. To go on, install it again`, exitCodes.unreadable);
   }
-}
+});
 
 const readAsset = (file: string) =>
   /\.(css|js|svg|json)$/.test(file) ? readFileSync(file, "utf8") : readFileSync(file);

@@ -1,3 +1,4 @@
+import type { PageKey } from "../../templates/pages/page-words.ts";
 import type { Section, View } from "../../templates/pages/view.ts";
 import type { Child } from "../markup/jsx-runtime.ts";
 
@@ -22,3 +23,9 @@ export interface Page {
   readonly from?: () => unknown;
   readonly body: (view: View) => Child;
 }
+
+/** Pages that list what there is, by the part of the words that has their title. */
+type ListPage = PageKey extends infer Key ? (Key extends `${infer Name}.description` ? Name : never) : never;
+
+/** A page that lists what there is. */
+export type MakeList = (name: ListPage, path: string, body: Page["body"], section?: Section) => Page;

@@ -1,4 +1,3 @@
-import { ChoosePage } from "../../templates/pages/choose.tsx";
 import { BaitsPage, FishPage } from "../../templates/pages/fish-and-baits.tsx";
 import { FloatsPage } from "../../templates/pages/floats.tsx";
 import { GlossaryPage } from "../../templates/pages/glossary.tsx";
@@ -7,35 +6,27 @@ import { LessonListPage, LessonPage } from "../../templates/pages/lessons.tsx";
 import { LicencesPage } from "../../templates/pages/licences.tsx";
 import { NotFoundPage } from "../../templates/pages/not-found.tsx";
 import { OnThisPhonePage } from "../../templates/pages/on-this-phone.tsx";
-import { type PageKey, pageWords } from "../../templates/pages/page-words.ts";
+import { pageWords } from "../../templates/pages/page-words.ts";
 import { PlanListPage, PlanPage } from "../../templates/pages/plans.tsx";
 import { KnotsPage, PrintablesPage, ProsePage, SearchPage } from "../../templates/pages/reference.tsx";
 import { RigPage } from "../../templates/pages/rig.tsx";
 import { RigListPage } from "../../templates/pages/rig-list.tsx";
-import { SessionListPage, SessionPage } from "../../templates/pages/sessions.tsx";
 import { ShotPage } from "../../templates/pages/shot.tsx";
-import { SoundingsPage } from "../../templates/pages/soundings.tsx";
-import { SwimListPage, SwimPage } from "../../templates/pages/swims.tsx";
 import { TroublesPage } from "../../templates/pages/troubles.tsx";
 import { TryPage } from "../../templates/pages/try.tsx";
-import type { Section, View } from "../../templates/pages/view.ts";
+import type { View } from "../../templates/pages/view.ts";
 import { withId } from "../core/lists.ts";
 import { printPaths, sitePaths } from "../model/addresses.ts";
 import { hasPage } from "../model/has-page.ts";
-import type { Lesson, LessonPlan, Library, Prose, RigEntry } from "../model/library.ts";
+import type { Lesson, Library, Prose, RigEntry } from "../model/library.ts";
 import type { SolvedRig } from "../model/solved.ts";
+import { choosingPages, sessionPages, swimPages } from "./by-the-water.tsx";
 import { filmScripts } from "./films.tsx";
 import type { SiteInput } from "./input.ts";
 import { licencesOf } from "./licences.ts";
-import type { Page } from "./page.ts";
-import { printablesOf } from "./printables.ts";
+import type { MakeList, Page } from "./page.ts";
+import { printablesOf, printedOf } from "./printables.ts";
 import { type TextFrom, textFrom } from "./text-from.ts";
-
-/** Pages that list what there is, by the part of the words that has their title. */
-type ListPage = PageKey extends infer Key ? (Key extends `${infer Name}.description` ? Name : never) : never;
-
-/** A page that lists what there is. */
-type MakeList = (name: ListPage, path: string, body: Page["body"], section?: Section) => Page;
 
 /** Every page of the site, in the order of the course. */
 export function pagesOf(input: SiteInput): Page[] {
@@ -70,9 +61,9 @@ export function pagesOf(input: SiteInput): Page[] {
     },
     ...library.lessons.map((lesson) => lessonPage(lesson, from, input)),
     ...planPages(input, from, list),
-    ...swimPages(input, list),
+    ...swimPages(input, from, list),
     ...choosingPages(input, list),
-    ...sessionPages(input, list),
+    ...sessionPages(input, from, list),
     {
       ...list("rigs", sitePaths.rigs, (view) => <RigListPage view={view} />, "rigs"),
       kind: undefined,
@@ -142,8 +133,7 @@ function planPages(
   list: MakeList,
 ): readonly Page[] {
   if (!hasPage(library, "plans")) return [];
-  const sheets = new Set(printables.flatMap(({ kind, path }) => (kind === "plan" ? [path] : [])));
-  const isPrinted = ({ id }: LessonPlan) => sheets.has(`site/${printPaths.plan(id)}`);
+  const isPrinted = printedOf(printables);
   return [
     {
       ...list("plans", sitePaths.plans, (view) => <PlanListPage view={view} />),
@@ -157,69 +147,10 @@ function planPages(
         title,
         description: plan.summary,
         kept: "once opened",
-        from: () => [from(plan)(), isPrinted(plan)],
+        from: () => [from(plan)(), isPrinted(printPaths.plan(plan.id))],
         body: (view: View) => <PlanPage view={view} title={title} plan={plan} />,
       };
     }),
-  ];
-}
-
-/** Places to fish from, each with the rigs that suit it. */
-function swimPages({ library, swims }: SiteInput, list: MakeList): readonly Page[] {
-  if (!hasPage(library, "swims")) return [];
-  const form: Page = {
-    ...list("soundings", sitePaths.soundings, (view) => <SoundingsPage view={view} />),
-    scripts: ["soundings.js"],
-    kept: "once opened",
-  };
-  return [
-    form,
-    { ...list("swims", sitePaths.swims, (view) => <SwimListPage view={view} />), kept: "once opened" },
-    ...swims.map(
-      ({ swim, onPage }): Page => ({
-        path: sitePaths.swim(swim.id),
-        title: swim.title,
-        description: swim.summary,
-        kind: "page",
-        kept: "once opened",
-        body: (view) => <SwimPage view={view} swim={swim} body={onPage} />,
-      }),
-    ),
-  ];
-}
-
-/** A form that says which rigs suit a water, in a guide that has rules for it. */
-function choosingPages(input: SiteInput, list: MakeList): readonly Page[] {
-  if (!hasPage(input.library, "choose")) return [];
-  return [
-    {
-      ...list("choose", sitePaths.choose, (view) => <ChoosePage view={view} />, "rigs"),
-      scripts: ["guide-data.js", "choosing-data.js", "choose.js"],
-      kept: "once opened",
-    },
-  ];
-}
-
-/** For those who hold them: nobody is to find them by a search, and phones keep them once somebody has opened them. */
-function sessionPages({ library, sessions }: SiteInput, list: MakeList): readonly Page[] {
-  if (!hasPage(library, "sessions")) return [];
-  return [
-    {
-      ...list("sessions", sitePaths.sessions, (view) => <SessionListPage view={view} sessions={sessions} />),
-      kind: undefined,
-      isUnlisted: true,
-      kept: "once opened",
-    },
-    ...sessions.map(
-      (session): Page => ({
-        path: sitePaths.session(session.id),
-        title: session.title,
-        description: session.line,
-        isUnlisted: true,
-        kept: "once opened",
-        body: (view: View) => <SessionPage view={view} session={session} />,
-      }),
-    ),
   ];
 }
 
@@ -275,6 +206,7 @@ function referencePages(library: Library, list: MakeList): readonly Page[] {
           {
             ...atTheBank("troubles", sitePaths.troubles, (view) => <TroublesPage view={view} />),
             ...(library.troubles.some(({ when }) => when) && { scripts: ["signs.js"] }),
+            from: () => library.troubles,
           },
         ]
       : []),

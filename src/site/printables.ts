@@ -20,3 +20,9 @@ function sorted(printables: readonly Printable[]): ByRig {
   }
   return byRig;
 }
+
+/** Whether the site offers what is printed at a path. */
+export function printedOf(printables: readonly Printable[]): (path: string) => boolean {
+  const paths = new Set(printables.map(({ path }) => path));
+  return (path) => paths.has(`site/${path}`);
+}

@@ -12,6 +12,7 @@ import type { DrawingKit } from "../drawing/kit.ts";
 import { drawSign } from "../drawing/signs/draw-sign.ts";
 import { drawingToSvg } from "../drawing/svg.ts";
 import { publicAddress, sitePaths, termId } from "../model/addresses.ts";
+import { once } from "../model/kept.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { proseFilm } from "./films.tsx";
 import { type TermLink, termLinker } from "./glossary-links.ts";
@@ -35,7 +36,7 @@ export function viewOf(path: string, input: SiteInput): View {
   const say = pageWords(kit.words);
   let tables = 0;
   const href = (target: string) => hrefFrom(path, stamped?.get(target) ?? target, siteAddress);
-  const linkTerms = termLinker(path === sitePaths.glossary ? [] : termsOf(input, href));
+  const linkTerms = once(() => termLinker(path === sitePaths.glossary ? [] : termsOf(input, href)));
   // The sums of a rig follow from the rig.
   const ofDepth = <T extends string | undefined>(
     kind: string,
@@ -84,7 +85,7 @@ export function viewOf(path: string, input: SiteInput): View {
         pictures: (reference, prefix) => prosePictures(reference, input, prefix),
         film: (reference, prefix) => proseFilm(reference, input, prefix, href),
         image: (reference) => imageElement(reference, known(input.images, reference.image), href),
-        linkTerms,
+        linkTerms: linkTerms(),
       }).map(fromHast),
   };
 }

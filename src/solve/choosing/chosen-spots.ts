@@ -33,17 +33,20 @@ function chosenSpot(
   const depth = bedDepth(bedOf(spot.line.soundings), spot.fromBankMm);
   const conditions = conditionsAt(swim, spot, usualAsked);
   if (!depth || !conditions) return undefined;
-  const choiceFor = (asked: Partial<Conditions>) =>
-    chooseRigs(rules, { ...conditions, ...asked }, shelf, solve);
+  const choice = chooseRigs(rules, conditions, shelf, solve);
+  // Whoever can take less, in whatever wind, is offered none that this one is not.
+  const offered = { ...shelf, rigs: choice.offered.map(({ entry }) => entry) };
+  const bestFor = (asked: Pick<Conditions, "learner" | "wind">) =>
+    chooseRigs(rules, { ...conditions, ...asked }, offered, solve).offered[0]?.entry;
   return {
     swim,
     spot,
     depth,
     conditions,
-    choice: choiceFor({}),
+    choice,
     best: levels.map((learner) => ({
       learner,
-      byWind: windStrengths.map((wind) => choiceFor({ learner, wind }).offered[0]?.entry),
+      byWind: windStrengths.map((wind) => bestFor({ learner, wind })),
     })),
   };
 }

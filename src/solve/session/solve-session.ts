@@ -61,22 +61,20 @@ export function solveSession({ session, spots, library, atSpot, rigs }: SessionI
   if (!kit.ok) return kit;
   const baits = library.baits.filter(({ bait }) => session.baitIds.includes(bait.id));
   const groundbait = groundbaitLine(feed.value, session);
-  return answer(
-    {
-      session,
-      plans,
-      sheet,
-      spots: fished,
-      feedPlan: feed.value,
-      feeds: feedLines(feed.value, baits, session),
-      ...(groundbait && { groundbait }),
-      kit: heaviestFirst(kit.value, asked.tub).map((line) => ({ ...line, ...priceIn(session.box, line) })),
-      lessonRigs,
-      ready,
-      tools: toolsOf(plans, learners),
-    },
-    feed.findings,
-  );
+  const figures = {
+    sheet,
+    feedPlan: feed.value,
+    feeds: feedLines(feed.value, baits, session),
+    ...(groundbait && { groundbait }),
+    kit: heaviestFirst(kit.value, asked.tub).map((line) => ({ ...line, ...priceIn(session.box, line) })),
+    ready,
+    tools: toolsOf(plans, learners),
+  };
+  // What they were reckoned from, texts and rigs with their sums, was held to be finite where it was made.
+  const spans = fished.map((spot) => spot.rigs.map((rig) => rig.spans));
+  const reckoned = answer({ ...figures, spans }, feed.findings);
+  if (!reckoned.ok) return reckoned;
+  return { ...reckoned, value: { session, plans, spots: fished, lessonRigs, ...figures } };
 }
 
 const asLesson = ({ id, minutes, after, teachesSafety }: LessonPlan) => ({
