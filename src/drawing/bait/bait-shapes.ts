@@ -1,19 +1,10 @@
 import { paired } from "../../core/lists.ts";
-import type { BaitLooks, BaitPlace, BaitShape } from "../../model/bait-looks.ts";
+import type { BaitShape } from "../../model/bait-looks.ts";
 import { bold, circle, type Point, point, polygon, polyline, thin } from "../items.ts";
 import type { Item } from "../model.ts";
 import { smooth } from "../smooth.ts";
-
-/** A bait as marks, and where on it each place is that a label can point at. */
-interface BaitFigure {
-  readonly items: readonly Item[];
-  readonly places: Readonly<Record<Exclude<BaitPlace, "hook">, Point>>;
-}
-
-/** A bait at the bend of a hook: its length, its width, how many. */
-interface BaitAt extends Pick<BaitLooks, "lengthMm" | "widthMm" | "count"> {
-  readonly bend: Point;
-}
+import type { BaitAt, BaitFigure } from "./bait-figure.ts";
+import { worm } from "./worm.ts";
 
 /** A closed outline through points. */
 const blob = (points: readonly Point[]) => polygon(smooth(points, true), "paper", bold);
@@ -52,79 +43,34 @@ function grub({ bend, lengthMm, widthMm, count }: BaitAt): BaitFigure {
       const reach = w * (1.02 - 0.75 * share * share);
       return polyline([at(share, reach * 0.9), at(share + 0.03, 0), at(share, -reach * 0.9)], thin);
     });
-    return { items: [blob(outline), ...rings], top: at(0.02, 0), middle: at(0.5, 0), end: at(0.99, 0) };
+    const places = { top: at(0.1, w * 0.6), middle: at(0.5, 0), end: at(0.99, 0) };
+    return { items: [blob(outline), ...rings], flesh: smooth(outline, true), ...places };
   });
   const [front] = bodies;
   const none = point(bend.xMm, bend.yMm);
   return {
     items: bodies.flatMap(({ items }) => items),
     places: { top: front?.top ?? none, middle: front?.middle ?? none, end: front?.end ?? none },
-  };
-}
-
-/** How much longer than thick a worm is that is on the hook whole, and what of its length it hangs down as it winds. */
-const wholeRatio = 10;
-const wound = 0.62;
-const straight = 0.9;
-
-/** Length of the hanging bait from the hook down [mm]. */
-export function hangsDownMm({ shape, lengthMm, widthMm }: BaitLooks): number {
-  if (shape !== "worm") return lengthMm;
-  return lengthMm * (lengthMm / widthMm >= wholeRatio ? wound : straight);
-}
-
-/** A long body that winds down from the hook; one that is whole has its saddle. */
-function worm({ bend, lengthMm, widthMm }: BaitAt): BaitFigure {
-  const w = widthMm / 2;
-  const whole = lengthMm / widthMm >= wholeRatio;
-  const turns = whole ? 3 : 1;
-  const sway = widthMm * (whole ? 2.6 : 0.9);
-  const spine = (share: number) =>
-    point(
-      bend.xMm + sway * Math.sin(share * turns * Math.PI * 1.15 + 0.15),
-      bend.yMm - w + share * lengthMm * (whole ? wound : straight),
-    );
-  const steps = whole ? 48 : 12;
-  const half = (share: number) => w * Math.min(1, 0.35 + 5 * share, 0.2 + 4 * (1 - share));
-  const side = (sign: 1 | -1) =>
-    Array.from({ length: steps + 1 }, (_, i) => {
-      const share = i / steps;
-      const [a, b] = [spine(Math.max(0, share - 0.01)), spine(Math.min(1, share + 0.01))];
-      const run = Math.hypot(b.xMm - a.xMm, b.yMm - a.yMm);
-      const at = spine(share);
-      const across = (sign * half(share)) / run;
-      return point(at.xMm + across * (b.yMm - a.yMm), at.yMm - across * (b.xMm - a.xMm));
-    });
-  const [right, left] = [side(1), side(-1)];
-  const bands = paired(right, left).flatMap(([a, b], i) =>
-    i % 2 === 0 && i > 0 && i < steps ? [polyline([a, b], thin)] : [],
-  );
-  const saddle = [...right.slice(14, 19), ...left.slice(14, 19).reverse()];
-  return {
-    items: [
-      polygon([...right, ...[...left].reverse()], "paper", bold),
-      ...bands,
-      ...(whole ? [polygon(saddle, "soft", thin)] : []),
-    ],
-    places: { top: spine(0.04), middle: spine(whole ? 16 / steps : 0.5), end: spine(0.97) },
+    flesh: bodies.map(({ flesh }) => flesh),
   };
 }
 
 /** A body that is even from end to end, rounded, along the shank: a caster, with the rings of its shell. */
 function shell({ bend, lengthMm, widthMm }: BaitAt): BaitFigure {
   const w = widthMm / 2;
-  const foot = point(bend.xMm + w * 0.4, bend.yMm + w * 0.5);
-  const at = (along: number, across: number) =>
-    point(foot.xMm + across + along * lengthMm * 0.12, foot.yMm - along * lengthMm);
-  const half = [0.25, 0.75, 0.98, 1, 0.92, 0.7, 0.25].map((share) => share * w);
+  const foot = point(bend.xMm - w * 0.1, bend.yMm + w * 0.5);
+  const at = (along: number, across: number) => point(foot.xMm + across, foot.yMm - along * lengthMm);
+  const half = [0.2, 0.6, 0.84, 0.96, 1, 0.86, 0.3].map((share) => share * w);
   const shares = half.map((_, i) => i / (half.length - 1));
   const side = (sign: 1 | -1) => half.map((h, i) => at(shares[i] ?? 0, sign * h));
-  const rings = [0.16, 0.3, 0.44, 0.58, 0.72, 0.86].map((share) =>
-    polyline([at(share, -w * 0.85), at(share - 0.03, 0), at(share, w * 0.85)], thin),
+  const rings = paired([0.16, 0.3, 0.44, 0.58, 0.72, 0.86], [0.55, 0.78, 0.88, 0.92, 0.9, 0.68]).map(
+    ([share, reach]) => polyline([at(share, -w * reach), at(share - 0.03, 0), at(share, w * reach)], thin),
   );
+  const outline = [...side(1), ...side(-1).reverse()];
   return {
-    items: [blob([...side(1), ...side(-1).reverse()]), ...rings],
-    places: { top: at(0.97, 0), middle: at(0.5, w * 0.6), end: at(0.04, 0) },
+    items: [blob(outline), ...rings],
+    places: { top: at(0.93, w * 0.5), middle: at(0.1, w * 0.2), end: at(0.04, 0) },
+    flesh: [smooth(outline, true)],
   };
 }
 
@@ -139,42 +85,60 @@ function round({ bend, lengthMm, widthMm }: BaitAt, rough: readonly number[]): B
   const edge = rough.map((share, i) => at((2 * Math.PI * i) / rough.length, share));
   return {
     items: [blob(edge)],
-    places: { top: at(0.4, 0.95), middle: at(1.2, 0.6), end: at(2.7, 0.95) },
+    places: { top: at(0.4, 0.95), middle: at(2.7, 0.6), end: at(2.7, 0.95) },
+    flesh: [smooth(edge, true)],
   };
 }
 
 /** A box seen from above one corner. */
 function cube({ bend, lengthMm }: BaitAt): BaitFigure {
   const s = lengthMm;
-  const [x, y] = [bend.xMm - s / 2, bend.yMm - s * 0.8];
+  const [x, y] = [bend.xMm - 0.78 * s, bend.yMm - s * 0.8];
   const lean = s * 0.32;
   const corner = (dx: number, dy: number) => point(x + dx, y + dy);
   const front = [corner(0, 0), corner(s, 0), corner(s, s), corner(0, s)];
   const top = [corner(0, 0), corner(lean, -lean), corner(s + lean, -lean), corner(s, 0)];
   const side = [corner(s, 0), corner(s + lean, -lean), corner(s + lean, s - lean), corner(s, s)];
   return {
-    items: [front, top, side].map((face) => polygon(face, "paper", bold)),
+    items: [
+      ...[front, top, side].map((face) => polygon(face, "paper", bold)),
+      ...speckles((dx, dy) => corner(s * (0.5 + 0.5 * dx), s * (0.55 + 0.5 * dy)), [-0.85, 0.85]),
+    ],
     places: {
       top: corner(s * 0.8, -lean * 0.5),
-      middle: corner(s + lean * 0.5, s * 0.4),
+      middle: corner(s * 0.8, s * 0.75),
       end: corner(s * 0.8, s),
     },
+    // Half-way back, from the middle of the top to that of the side.
+    flesh: [front.map(({ xMm, yMm }) => point(xMm + lean / 2, yMm - lean / 2))],
   };
 }
 
 /** A short cylinder, lying across the bend. */
 function pellet({ bend, lengthMm, widthMm }: BaitAt): BaitFigure {
   const [half, high] = [lengthMm / 2, widthMm / 2];
-  const middle = point(bend.xMm, bend.yMm - high * 0.6);
+  // So far to the left that the point stands clear of it.
+  const middle = point(bend.xMm - 0.3 * half, bend.yMm - high * 0.6);
   const at = (dx: number, dy: number) => point(middle.xMm + dx * half, middle.yMm + dy * high);
   const end = (sign: 1 | -1) => [at(sign, -1), at(sign * 1.28, 0), at(sign, 1)];
+  const outline = [...smooth(end(1)), ...smooth(end(-1)).reverse()];
   return {
     items: [
-      polygon([...smooth(end(1)), ...smooth(end(-1)).reverse()], "paper", bold),
+      polygon(outline, "paper", bold),
       polyline(smooth([at(1, -1), at(0.72, 0), at(1, 1)]), thin),
+      ...speckles(at, [-0.95, 0.55]),
     ],
-    places: { top: at(0.7, -1), middle: at(0.86, 0), end: at(0.5, 1) },
+    places: { top: at(0.7, -1), middle: at(0.4, 0.5), end: at(0.5, 1) },
+    flesh: [outline],
   };
+}
+
+/** Dark specks in a pressed or minced bait, between two shares across and from -0.75 to 0.75 down, the same each time. */
+function speckles(at: (x: number, y: number) => Point, [from, to]: readonly [number, number]): Item[] {
+  return Array.from({ length: 9 }, (_, i) => {
+    const [x, y] = [(i * 0.755 + 0.5) % 1, (i * 0.57 + 0.5) % 1];
+    return circle(at(from + (to - from) * x, 1.5 * y - 0.75), 0.3 + 0.1 * (i % 2), { fill: "soft" });
+  });
 }
 
 /** A kernel: wide and dented above, narrow and tough below, where the hook goes through. */
@@ -199,13 +163,17 @@ function grain(bait: BaitAt): BaitFigure {
       polyline(smooth([at(-0.2, 0), at(-0.3, 0.35), at(0, 0.55), at(0.3, 0.35), at(0.2, 0)]), thin),
     ],
     places: { top: at(0.4, -0.2), middle: at(0.9, 0.5), end: at(0.6, 0.96) },
+    flesh: [smooth(edge, true)],
   };
 }
 
 /** A flat disc with the crumb of bread. */
 function disc(bait: BaitAt): BaitFigure {
   const figure = round(bait, [1, 1, 1, 1, 1, 1, 1, 1, 1, 1]);
-  return { ...figure, items: [...figure.items, ...crumb(bait, 7)] };
+  const yMm = bait.bend.yMm - bait.lengthMm * 0.28;
+  // The hook lies on the disc down to its middle, and goes through there.
+  const back = figure.flesh.map((edge) => edge.map((at) => point(at.xMm, Math.max(at.yMm, yMm))));
+  return { ...figure, items: [...figure.items, ...crumb(bait, 7)], flesh: back };
 }
 
 /** The edge of torn bread from where it is pinched round to the other side: narrow there, then fluffy. */
@@ -239,6 +207,8 @@ function flake({ bend, lengthMm, widthMm }: BaitAt): BaitFigure {
   return {
     items: [blob(edge), ...pinch, ...crumbs],
     places: { top: at(0.2, 0.86), middle: at(0.5, 0.5), end: edge[torn.length - 4] ?? at(0.6, 0.1) },
+    // Folded round the shank alone.
+    flesh: [smooth(edge, true).map(({ xMm, yMm }) => point(Math.min(xMm, bend.xMm + 0.12 * widthMm), yMm))],
   };
 }
 
@@ -255,6 +225,19 @@ function crumb({ bend, lengthMm, widthMm }: BaitAt, count: number): Item[] {
   });
 }
 
+/** Paste moulded round the shank so that the point stands clear, with the dents of the fingers. */
+function lump(bait: BaitAt): BaitFigure {
+  const { bend, lengthMm, widthMm } = bait;
+  const middle = point(bend.xMm - 0.16 * widthMm, bend.yMm);
+  const figure = round({ ...bait, bend: middle }, moulded);
+  const at = (x: number, y: number) => point(middle.xMm + x * widthMm, middle.yMm + y * lengthMm);
+  const dents = [
+    [at(-0.36, -0.5), at(-0.26, -0.4), at(-0.28, -0.26)],
+    [at(-0.38, -0.16), at(-0.26, -0.06), at(-0.24, 0.06)],
+  ].map((dent) => polyline(smooth(dent), thin));
+  return { ...figure, items: [...figure.items, ...dents] };
+}
+
 const moulded = [0.8, 0.95, 1, 1.02, 1.05, 1.02, 1, 0.95];
 
 /** Every shape; one without its line here does not compile. */
@@ -267,5 +250,5 @@ export const baitShapes: Readonly<Record<BaitShape, (bait: BaitAt) => BaitFigure
   cube,
   disc,
   flake,
-  lump: (bait) => round(bait, moulded),
+  lump,
 };

@@ -5,10 +5,11 @@ import type { DrawingKit } from "../kit.ts";
 import { labelColumn, leaderMm } from "../labels/label-column.ts";
 import type { Drawing, Item } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
-import { hookEye, hookPoint } from "../parts/hook.ts";
-import { parts } from "../parts/parts.ts";
+import { hookEye } from "../parts/hook.ts";
 import { strandStrokes } from "../strands.ts";
-import { baitShapes, hangsDownMm } from "./bait-shapes.ts";
+import { baitShapes } from "./bait-shapes.ts";
+import { hookedThrough } from "./hooked.ts";
+import { hangsDownMm } from "./worm.ts";
 
 /** A bait that is drawn on a hook. */
 interface DrawnBait {
@@ -21,8 +22,6 @@ interface DrawnBait {
 /** Times true size that a bait is drawn at, largest first: the largest at which it is no longer than this. */
 const scales = [2, 1, 0.5] as const;
 const longestMm = 34;
-/** Shapes that hang from the hook and hide nothing of its point. */
-const hangsFree: ReadonlySet<BaitLooks["shape"]> = new Set(["grub", "worm"]);
 const pictureShare = 0.5;
 const marginMm = 1.5;
 
@@ -55,10 +54,10 @@ export function drawBait(
   // As far down as hook and bait reach up from the bend.
   const upMm = Math.max(heightMm, -highestMm(baitAt(point(x, 0)).items));
   const bend = point(x, marginMm + lineMm + upMm);
-  const { items, places } = baitAt(bend);
+  const { items, places, flesh } = baitAt(bend);
   const eye = hookEye({ bend, heightMm });
   const footMm = Math.max(bend.yMm, lowestMm(items)) + 6;
-  const at = { ...places, hook: point(bend.xMm + 0.5 * heightMm, bend.yMm - 0.45 * heightMm) };
+  const at = { ...places, hook: point(bend.xMm + 0.52 * heightMm, bend.yMm - 0.55 * heightMm) };
   const labels = looks.tell
     .map(({ at: place, say }) => ({ at: at[place], runs: [{ text: say }] }))
     .sort((a, b) => a.at.yMm - b.at.yMm);
@@ -84,9 +83,8 @@ export function drawBait(
     }),
     items: [
       polyline([point(bend.xMm, 0.3), eye], strandStrokes["hook length"]),
-      ...parts.hook.draw({ bend, heightMm }),
       ...items,
-      ...(hangsFree.has(looks.shape) ? [] : [hookPoint({ bend, heightMm })]),
+      ...hookedThrough({ bend, heightMm }, flesh),
       ...scaleBar(footMm, 10 * scale, textMm, figures.diameter(10)),
       ...column,
     ],

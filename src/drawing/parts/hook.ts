@@ -1,4 +1,4 @@
-import { type Point, point, polyline } from "../items.ts";
+import { curveTo, type Point, partWay, pathFrom, point } from "../items.ts";
 import type { Item, PathStep, Stroke } from "../model.ts";
 import { rotated, rotatedPoint, turnFromUpright } from "../transform.ts";
 import type { Part } from "./part.ts";
@@ -23,24 +23,38 @@ function pointEnds({ bend, heightMm: h }: HookMark): readonly [Point, Point] {
   return [point(bend.xMm + width, y - 0.3 * h), point(bend.xMm + 0.92 * width, y - 0.6 * h)];
 }
 
-/** The hook's point alone, to be drawn over a bait that hides the rest. */
-export function hookPoint(mark: HookMark): Item {
-  return polyline(pointEnds(mark), wire);
+/** From shank to point: where the bend begins, the two places it is drawn towards, and where it ends. */
+function bendOf(mark: HookMark): readonly [Point, Point, Point, Point] {
+  const { bend, heightMm: h } = mark;
+  const [from] = pointEnds(mark);
+  const y = bend.yMm - 0.2;
+  return [point(bend.xMm, y - 0.3 * h), point(bend.xMm, y + 0.1 * h), point(from.xMm, y + 0.1 * h), from];
 }
+
+/** Places along a hook from its eye to its tip, close to each other. */
+export function hookWay(mark: HookMark): Point[] {
+  const [shank, a, b, from] = bendOf(mark);
+  const [, tip] = pointEnds(mark);
+  const along = (start: Point, end: Point) => shares.map((share) => partWay(start, end, share));
+  const round = shares.map((share) =>
+    partWay(
+      partWay(partWay(shank, a, share), partWay(a, b, share), share),
+      partWay(partWay(a, b, share), partWay(b, from, share), share),
+      share,
+    ),
+  );
+  return [...along(hookEye(mark), shank), ...round.slice(1), ...along(from, tip).slice(1)];
+}
+
+const shares = Array.from({ length: 33 }, (_, i) => i / 32);
 
 /** A barbless hook with its shank up the line and its point to the right. */
 export const hook: Part<HookMark> = {
   draw: (mark) => {
-    const { bend, heightMm: h } = mark;
-    const [from, tip] = pointEnds(mark);
-    const y = bend.yMm - 0.2;
-    const steps: PathStep[] = [
-      ["M", bend.xMm, bend.yMm - h],
-      ["L", bend.xMm, y - 0.3 * h],
-      ["C", bend.xMm, y + 0.1 * h, from.xMm, y + 0.1 * h, from.xMm, from.yMm],
-      ["L", tip.xMm, tip.yMm],
-    ];
-    return [{ kind: "path", steps, stroke: wire }];
+    const [shank, a, b, from] = bendOf(mark);
+    const [, tip] = pointEnds(mark);
+    const steps: PathStep[] = [["L", shank.xMm, shank.yMm], curveTo(a, b, from), ["L", tip.xMm, tip.yMm]];
+    return [pathFrom(hookEye(mark), steps, wire)];
   },
   sample: { bend: point(14, 15), heightMm: 10 },
 };

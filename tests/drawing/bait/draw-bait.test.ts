@@ -25,6 +25,25 @@ test.each(drawings)("$drawing.title: words are clear of words and marks, all in 
   expect(drawingFaults(drawing)).toEqual([]);
 });
 
+// What a hook in a bait must show is common practice, no source: in at one place, out at another, the point clear.
+test.each(drawings)(
+  "$drawing.title: the hook goes in, is dotted inside, comes out, and its point is bare",
+  ({ drawing }) => {
+    const items = flatItems(drawing.items);
+    const holes = items.flatMap((item) => (item.kind === "circle" && item.radiusMm === 0.7 ? [item] : []));
+    const wire = items.flatMap((item) =>
+      item.kind === "path" && item.stroke?.ink === "accent" ? [item] : [],
+    );
+    const [inside, seen] = [wire.filter(isDotted), wire.filter((one) => !isDotted(one))];
+    expect(inside.length).toBeGreaterThan(0);
+    expect(holes.length).toBe(inside.length + 1);
+    const [tip] = seen.map((one) => one.steps.at(-1)!.slice(1) as [number, number]).sort(([a], [b]) => b - a);
+    for (const { cxMm, cyMm } of holes) expect(Math.hypot(tip![0] - cxMm, tip![1] - cyMm)).toBeGreaterThan(2);
+  },
+);
+
+const isDotted = ({ stroke }: PathItem) => stroke?.dashMm !== undefined;
+
 const width = ({ steps }: PathItem) => {
   const xs = steps.flatMap((step) => (step[0] === "Z" ? [] : [step[step.length - 2] as number]));
   return Math.max(...xs) - Math.min(...xs);
