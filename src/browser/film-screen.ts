@@ -91,7 +91,8 @@ function writer(player: HTMLElement, { moments }: FilmSource, by: ToldBy): (now:
   return ({ atS, place, gone }) => {
     const told = by.clock === undefined && gone > by.toldFrom ? place + 1 : place;
     const moment = entry(moments, told);
-    const value = clock ? atS.toFixed(1) : String(told);
+    // As the slider itself would write it.
+    const value = String(clock ? Number(atS.toFixed(1)) : told);
     const isMoved = slider.value !== value;
     if (isMoved) slider.value = value;
     const isTold = writeCaption(moment.caption);

@@ -50,7 +50,18 @@ describe.skipIf("reason" in started)(`a film on a page${reason}`, () => {
       const page = await open();
       const before = await marks(page);
       expect(before.length).toBeGreaterThan(10);
+      await page.evaluate(() => {
+        const ask = window.requestAnimationFrame;
+        const counted = window as unknown as { asked: number };
+        counted.asked = 0;
+        window.requestAnimationFrame = (draw) => {
+          counted.asked++;
+          return ask(draw);
+        };
+      });
+      const asked = () => page.evaluate(() => (window as unknown as { asked: number }).asked);
       await page.clock.runFor(3000);
+      expect(await asked()).toBe(0);
       expect(await marks(page)).toEqual(before);
       expect(await clock(page)).toBe("0.0 s");
       await press(page, "play");
@@ -64,6 +75,10 @@ describe.skipIf("reason" in started)(`a film on a page${reason}`, () => {
       expect(then).not.toEqual(before);
       await page.clock.runFor(2000);
       expect(await marks(page)).toEqual(then);
+      const stopped = await asked();
+      expect(stopped).toBeGreaterThan(100);
+      await page.clock.runFor(2000);
+      expect(await asked()).toBe(stopped);
       expect(said).toEqual([]);
       await page.context().close();
     },
