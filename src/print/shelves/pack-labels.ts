@@ -1,8 +1,9 @@
-import { PackLabel } from "../../../templates/labels/pack-label.tsx";
+import { type LabelMakers, PackLabel } from "../../../templates/labels/pack-label.tsx";
 import { first } from "../../core/lists.ts";
 import { layOut } from "../../layout/lay-out.ts";
 import type { LaidOutPage } from "../../layout/page-of.ts";
 import type { PaperSide } from "../../layout/paper.ts";
+import { linesToFindUs } from "../../model/find-us.ts";
 import type { SolvedPack } from "../../model/shelf.ts";
 import { labelText } from "../../words/label-text.ts";
 import type { Press } from "../press.ts";
@@ -12,15 +13,30 @@ import type { LabelSheet } from "./label-sheets.ts";
 /** Sizes of type that a label is set in, the first that all of it fits in. */
 const bodySizesPt = [10, 9, 8, 7, 6.5, 6] as const;
 
-/** The label of a pack, in the largest type in which all of it fits; in the smallest where it fits in none. */
+/** What is in a pack is not set smaller than this for the sake of who made it up. */
+const leastWithMakersPt = 7;
+
+const noMakers: LabelMakers = { lines: [], logo: undefined };
+
+/**
+ * The label of a pack, in the largest type in which all of it fits; in the smallest where it fits in none. Where it has room it
+ * says where its makers are found, beside their mark.
+ */
 export function layOutLabel(
   pack: SolvedPack,
   { widthMm, heightMm }: Pick<LabelSheet, "widthMm" | "heightMm">,
-  { guide, kit, fonts }: Press,
+  { guide, kit, fonts, logo }: Press,
 ): LaidOutPage {
   const label = labelText(pack, guide, kit);
-  const pages = bodySizesPt.map(
-    (bodyPt) => () => layOut(PackLabel({ label, widthMm, heightMm, bodyPt }), { widthMm, heightMm }, fonts),
+  const makers = { lines: linesToFindUs(guide), logo };
+  const withMakers =
+    makers.lines.length > 0 || logo ? bodySizesPt.filter((pt) => pt >= leastWithMakersPt) : [];
+  const looks = [
+    ...withMakers.map((bodyPt) => ({ bodyPt, makers })),
+    ...bodySizesPt.map((bodyPt) => ({ bodyPt, makers: noMakers })),
+  ];
+  const pages = looks.map(
+    (look) => () => layOut(PackLabel({ label, widthMm, heightMm, ...look }), { widthMm, heightMm }, fonts),
   );
   let page = first(pages)();
   for (const make of pages.slice(1)) {

@@ -1,8 +1,10 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { drawPictures } from "../../../src/drawing/pictures.ts";
 import { labelSheets } from "../../../src/print/shelves/label-sheets.ts";
+import { layOutLabel } from "../../../src/print/shelves/pack-labels.ts";
 import { layOutShelves, shelfFiles, shelfProblems } from "../../../src/print/shelves/shelf-files.ts";
 import { shippedGuide } from "../../support/shipped-guide.ts";
+import { textsOf } from "../../support/tellers/read-drawing.ts";
 import { archiveBreaks } from "../archive-rules.ts";
 import { uaBreaks } from "../pdf-ua-rules.ts";
 import { rawPdf } from "../raw-pdf.ts";
@@ -105,6 +107,27 @@ describe("labels of made-up packs", () => {
     expect(words).toContain("Keep away from small children.");
     expect(Math.min(...pages[0]!.sizes)).toBeGreaterThanOrEqual(6);
   });
+});
+
+test("a label with room for it says where the shop is found, in no smaller type than 7 pt", () => {
+  const pack = shelves[0]!.packs.find(({ solved }) => solved.rig.id === "first-session")!;
+  const press = shippedPress("A4");
+  const visit = { address: "3 Mill Row, Withyford", hours: ["Tue to Sat 8:00 to 17:00"] };
+  const found = (sheetId: string, guide: typeof press.guide) => {
+    const sheet = labelSheets.find(({ id }) => id === sheetId)!;
+    const { items, overflows } = layOutLabel(pack, sheet, { ...press, guide });
+    const texts = textsOf(items);
+    const leastMm = Math.min(...texts.map(({ sizeMm }) => sizeMm));
+    return { said: texts.map(({ text }) => text).join(" "), leastMm, overflows };
+  };
+  const roomy = found("eight", { ...press.guide, visit });
+  expect(roomy.said).toContain("3 Mill Row, Withyford Tue to Sat 8:00 to 17:00");
+  // A point is a 72nd of an inch.
+  expect(roomy.leastMm).toBeGreaterThan((6.99 * 25.4) / 72);
+  const long = { ...visit, hours: Array.from({ length: 9 }, (_, day) => `Day ${day}: 8:00 to 17:00`) };
+  const small = found("twenty-one", { ...press.guide, visit: long });
+  expect(small.overflows).toEqual([]);
+  expect(small.said).not.toContain("Mill Row");
 });
 
 test("what is printed for a shop keeps to the rules of tagged and of archived files", async () => {

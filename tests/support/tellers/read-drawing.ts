@@ -2,7 +2,7 @@ import type { Drawing, Item, TextItem } from "../../../src/drawing/model.ts";
 import { heard, plain, readCm, readLoad, readLock, readMm, readPlaces } from "./read-words.ts";
 import type { Statement, ToldGroup } from "./statement.ts";
 
-const textsOf = (items: readonly Item[]): TextItem[] =>
+export const textsOf = (items: readonly Item[]): TextItem[] =>
   items.flatMap((item) => (item.kind === "text" ? [item] : item.kind === "group" ? textsOf(item.items) : []));
 
 /** Labels of a rig's drawing that begin with a distance, each as one text. */
