@@ -96,12 +96,30 @@ function measured(cubics: readonly Cubic[], closed: boolean): Curve {
   const samples: Sample[] = cubics.length > 0 ? [{ ...first(cubics)[0], s: 0 }] : [];
   for (const cubic of cubics) {
     for (let i = 1; i <= samplesPerCubic; i++) {
-      const place = split(cubic, i / samplesPerCubic)[0][3];
+      const place = onCubic(cubic, i / samplesPerCubic);
       const before = last(samples);
       samples.push({ ...place, s: before.s + apart(before, place) });
     }
   }
   return { cubics, samples, length: samples[samples.length - 1]?.s ?? 0, closed };
+}
+
+/** The place where `split` would part a cubic, by the same sums. */
+function onCubic([a, b, c, d]: Cubic, t: number): Place {
+  return {
+    x: between(a.x, b.x, c.x, d.x, t),
+    y: between(a.y, b.y, c.y, d.y, t),
+    height: between(a.height, b.height, c.height, d.height, t),
+  };
+}
+
+function between(a: number, b: number, c: number, d: number, t: number): number {
+  const ab = a + (b - a) * t;
+  const bc = b + (c - b) * t;
+  const cd = c + (d - c) * t;
+  const abc = ab + (bc - ab) * t;
+  const bcd = bc + (cd - bc) * t;
+  return abc + (bcd - abc) * t;
 }
 
 /** De Casteljau: the two parts of a cubic either side of `t`. */
@@ -136,7 +154,7 @@ function find(curve: Curve, s: number): { piece: number; t: number } {
 /** The place a distance along the curve. */
 export function placeAt(curve: Curve, s: number): Place {
   const { piece, t } = find(curve, s);
-  return split(entry(curve.cubics, piece), t)[0][3];
+  return onCubic(entry(curve.cubics, piece), t);
 }
 
 /** Unit vector along the curve. */

@@ -32,6 +32,10 @@ export function readFontFile(bytes: Uint8Array): FontFile {
   const font = fontkit.create(bytes as never) as unknown as RawFont;
   const ligatures = ligaturesOf(font);
   const kerning = kerningOf(font);
+  const kern = remembered((pair) => {
+    const [left, right] = [Math.floor(pair / glyphsMost), pair % glyphsMost];
+    return kerning.reduce((sum, lookup) => sum + kernIn(lookup, left, right), 0);
+  });
   const outlines = outlinesOf(bytes);
   const { minX, minY, maxX, maxY } = font.bbox;
   const { postscriptName, unitsPerEm, ascent, descent, capHeight, italicAngle } = font;
@@ -44,10 +48,12 @@ export function readFontFile(bytes: Uint8Array): FontFile {
     capHeight,
     italicAngle,
     box: [minX, minY, maxX, maxY],
-    glyphOf: (code) => (font.hasGlyphForCodePoint(code) ? font.glyphForCodePoint(code).id : undefined),
+    glyphOf: remembered((code) =>
+      font.hasGlyphForCodePoint(code) ? font.glyphForCodePoint(code).id : undefined,
+    ),
     ligatures: (first) => ligatures.get(first) ?? [],
-    advance: (glyph) => font.getGlyph(glyph).advanceWidth,
-    kern: (left, right) => kerning.reduce((sum, lookup) => sum + kernIn(lookup, left, right), 0),
+    advance: remembered((glyph) => font.getGlyph(glyph).advanceWidth),
+    kern: (left, right) => kern(left * glyphsMost + right),
     outline: (glyph) => withoutInstructions(outlines(glyph)),
     path: (glyph) => font.getGlyph(glyph).path.commands,
   };
@@ -176,12 +182,18 @@ function pairsOf(table: PairTable): KernLookup[number] {
   return (left, right) => (rows.has(left) ? records(first(left))(second(right)) : undefined);
 }
 
+/** More than the number of any glyph, which has two bytes. */
+const glyphsMost = 0x10000;
+
 /** The package decodes a table anew each time that it is asked. */
 function remembered<T>(read: (at: number) => T): (at: number) => T {
   const known = new Map<number, T>();
   return (at) => {
-    const value = known.get(at) ?? read(at);
-    known.set(at, value);
+    let value = known.get(at);
+    if (value === undefined) {
+      value = read(at);
+      known.set(at, value);
+    }
     return value;
   };
 }

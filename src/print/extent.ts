@@ -1,4 +1,4 @@
-import type { Item } from "../drawing/model.ts";
+import type { Item, PathItem } from "../drawing/model.ts";
 import type { Fonts } from "../layout/fonts.ts";
 import { lineStartMm } from "../layout/shape-line.ts";
 
@@ -28,20 +28,29 @@ function union(a: Extent, b: Extent): Extent {
   };
 }
 
+/** Goes by every control point once and keeps none of them: a picture has thousands. */
+function extentOfPath({ steps, stroke }: PathItem): Extent {
+  let left = Number.POSITIVE_INFINITY;
+  let top = Number.POSITIVE_INFINITY;
+  let right = Number.NEGATIVE_INFINITY;
+  let bottom = Number.NEGATIVE_INFINITY;
+  for (const step of steps) {
+    for (let i = 1; i < step.length; i += 2) {
+      const [x, y] = [step[i] as number, step[i + 1] as number];
+      left = Math.min(left, x);
+      top = Math.min(top, y);
+      right = Math.max(right, x);
+      bottom = Math.max(bottom, y);
+    }
+  }
+  const half = (stroke?.widthMm ?? 0) / 2;
+  return { left: left - half, top: top - half, right: right + half, bottom: bottom + half };
+}
+
 function extentOfItem(item: Item, fonts: Fonts): Extent | undefined {
   switch (item.kind) {
-    case "path": {
-      const numbers = item.steps.flatMap(([, ...values]) => values);
-      const half = (item.stroke?.widthMm ?? 0) / 2;
-      const xs = numbers.filter((_, i) => i % 2 === 0);
-      const ys = numbers.filter((_, i) => i % 2 === 1);
-      return {
-        left: Math.min(...xs) - half,
-        top: Math.min(...ys) - half,
-        right: Math.max(...xs) + half,
-        bottom: Math.max(...ys) + half,
-      };
-    }
+    case "path":
+      return extentOfPath(item);
     case "circle": {
       const radius = item.radiusMm + (item.stroke?.widthMm ?? 0) / 2;
       return {

@@ -48,21 +48,25 @@ interface PiecedStrand {
   readonly runs: readonly Run[];
 }
 
+/** The box that something lies in. */
+interface Bounds {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
 /** A straight piece of a strand. */
-interface Piece {
+interface Piece extends Bounds {
   /** Its place along the strand. */
   readonly at: number;
   readonly from: Sample;
   readonly to: Sample;
 }
 
-/** Some neighbouring pieces of a strand and the box that they lie in. */
-interface Run {
+/** Some neighbouring pieces of a strand. */
+interface Run extends Bounds {
   readonly pieces: readonly Piece[];
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
 }
 
 function between(one: PiecedStrand, other: PiecedStrand): Crossing[] {
@@ -71,6 +75,7 @@ function between(one: PiecedStrand, other: PiecedStrand): Crossing[] {
     for (const otherRun of other.runs) {
       if (apart(run, otherRun)) continue;
       for (const piece of run.pieces) {
+        if (apart(piece, otherRun)) continue;
         for (const otherPiece of otherRun.pieces) {
           if (one === other && !mayCross(piece, otherPiece, one)) continue;
           const crossing = crossingOf(one.index, piece, other.index, otherPiece);
@@ -100,30 +105,39 @@ function crossingOf(a: number, first: Piece, b: number, second: Piece): Crossing
 const piecesPerRun = 12;
 
 function inPieces({ samples, closed }: Curve, index: number): PiecedStrand {
-  const pieces = neighbours(samples).map(([from, to], at): Piece => ({ at, from, to }));
+  const pieces = neighbours(samples).map(([from, to], at) => pieceOf(at, from, to));
   const runs: Run[] = [];
   for (let at = 0; at < pieces.length; at += piecesPerRun)
     runs.push(runOf(pieces.slice(at, at + piecesPerRun)));
   return { index, closed, pieces: pieces.length, runs };
 }
 
+function pieceOf(at: number, from: Sample, to: Sample): Piece {
+  return {
+    at,
+    from,
+    to,
+    left: Math.min(from.x, to.x),
+    right: Math.max(from.x, to.x),
+    top: Math.min(from.y, to.y),
+    bottom: Math.max(from.y, to.y),
+  };
+}
+
 function runOf(pieces: readonly Piece[]): Run {
-  const places = pieces.flatMap(({ from, to }) => [from, to]);
-  const xs = places.map(({ x }) => x);
-  const ys = places.map(({ y }) => y);
   return {
     pieces,
-    left: Math.min(...xs),
-    right: Math.max(...xs),
-    top: Math.min(...ys),
-    bottom: Math.max(...ys),
+    left: Math.min(...pieces.map(({ left }) => left)),
+    right: Math.max(...pieces.map(({ right }) => right)),
+    top: Math.min(...pieces.map(({ top }) => top)),
+    bottom: Math.max(...pieces.map(({ bottom }) => bottom)),
   };
 }
 
 /** Boxes this near count as touching, so that strands which meet at the edge of a box are not missed. */
 const slack = 0.01;
 
-function apart(a: Run, b: Run): boolean {
+function apart(a: Bounds, b: Bounds): boolean {
   return Math.max(a.left - b.right, b.left - a.right, a.top - b.bottom, b.top - a.bottom) > slack;
 }
 
