@@ -1,8 +1,20 @@
 import { topMm } from "../../core/float/profile.ts";
 import { first, paired } from "../../core/lists.ts";
 import type { SolvedRig, SolvedShot } from "../../model/solved.ts";
-import { bold, circle, type Point, point, polygon, polyline, text, thinSoft } from "../items.ts";
+import {
+  bold,
+  circle,
+  ellipse,
+  type Point,
+  point,
+  polygon,
+  polyline,
+  text,
+  thin,
+  thinSoft,
+} from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
+import { placeInOrder } from "../labels/label-placement.ts";
 import { layLabel, paintLabel } from "../labels/label-text.ts";
 import type { Drawing, Item } from "../model.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
@@ -11,12 +23,14 @@ import { leastShotRadiusMm } from "../parts/shot.ts";
 import { smooth } from "../smooth.ts";
 import { strandStrokes } from "../strands.ts";
 import { heldFloat } from "./held-float.ts";
-import { holdOf, type MakeUpStep, makeUpSteps } from "./make-up.ts";
+import { type Hold, holdOf, type MakeUpStep, makeUpSteps } from "./make-up.ts";
 import { drawPiece } from "./make-up-details.ts";
 import { sceneTextMm } from "./scene-text.ts";
 
 /** The whole rig takes this share of the width, its details the rest. */
 const stripShare = 0.24;
+/** Of its own room the whole rig hangs so far to the right: its numbers stand left of it, away from those of the details. */
+const rigShare = 0.68;
 /** A picture wider than this has its details four abreast, else three [mm]. */
 const wideMm = 84;
 const gapMm = 1.3;
@@ -32,10 +46,10 @@ const besideFloat = ({ xMm, yMm }: Point, lengthMm: number): Point[] =>
   [1.15 * lengthMm, 0.6 * lengthMm, lockOffMm].map((upMm) => point(xMm - lineAsideMm, yMm - upMm));
 
 /** Where on the whole rig each step is at work, as shares of its height. */
-const places: Readonly<Record<MakeUpStep, number>> = {
-  rings: 0.035,
-  "stop-knot": 0.115,
-  bead: 0.195,
+const heldPlaces: Readonly<Record<MakeUpStep, number>> = {
+  rings: 0.08,
+  "stop-knot": 0.145,
+  bead: 0.21,
   rubbers: 0.3,
   float: 0.3,
   hold: 0.3,
@@ -45,6 +59,10 @@ const places: Readonly<Record<MakeUpStep, number>> = {
   "hook-length": 0.74,
   plummet: 0.93,
 };
+
+/** A float that slides hangs below its stop knot and bead. */
+const placesOf = (hold: Hold): typeof heldPlaces =>
+  hold === "stop-knot" ? { ...heldPlaces, float: 0.42 } : heldPlaces;
 
 /**
  * A rig taken apart on one sheet: at the left the whole of it with a number at each place, beside it each step in the
@@ -62,16 +80,13 @@ export function drawMakeUp(
   const left = stripShare * widthMm;
   const slotMm = (widthMm - left) / columns;
   const radiusMm = (slotMm - gapMm) / 2;
-  const laid = steps.map((step, index) =>
-    layLabel(
-      [{ text: `${index + 1}`, face: "bold" }, { text: words(`drawing.scenes.make-up.part.${step}`) }],
-      slotMm - 1,
-      textMm,
-      measure,
-    ),
+  const laid = steps.map((step) =>
+    layLabel([{ text: words(`drawing.scenes.make-up.part.${step}`) }], slotMm - 1, textMm, measure),
   );
   const labelMm = Math.max(...laid.map(({ heightMm }) => heightMm));
-  const rowMm = 2 * radiusMm + labelMm + gapMm;
+  const badgeMm = badgeEms * textMm;
+  const headMm = badgeMm * 0.75;
+  const rowMm = headMm + 2 * radiusMm + labelMm + gapMm;
   const heightMm = Math.ceil(steps.length / columns) * rowMm;
   return {
     widthMm,
@@ -79,17 +94,26 @@ export function drawMakeUp(
     title: words("drawing.scenes.make-up.title", { rig: solved.rig.title }),
     description: words("drawing.scenes.make-up.description", { steps: steps.length }),
     items: [
-      ...wholeRig(solved, { xMm: 0.4 * left, heightMm }),
-      ...numbers(steps, { xMm: 0.4 * left, rightMm: left, heightMm, textMm }),
+      ...wholeRig(solved, { xMm: rigShare * left, heightMm }),
+      ...numbers(steps, placesOf(holdOf(solved.rig)), { xMm: rigShare * left, heightMm, textMm }),
       ...paired(steps, laid).flatMap(([step, label], index) => {
         const middle = point(
           left + ((index % columns) + 0.5) * slotMm,
-          Math.floor(index / columns) * rowMm + radiusMm + 0.4,
+          Math.floor(index / columns) * rowMm + headMm + radiusMm + 0.4,
         );
+        // In the corner, on the rim.
+        const cornerMm = Math.SQRT1_2 * (radiusMm + badgeMm);
         return [
-          circle(middle, radiusMm, { fill: "paper", stroke: bold }),
+          { kind: "path", steps: ellipse(middle, radiusMm, radiusMm), fill: "paper", stroke: bold } as const,
+          ...badge(index + 1, point(middle.xMm - cornerMm, middle.yMm - cornerMm), textMm),
           ...drawPiece(step, solved, { middle, unit: radiusMm / 10 }),
-          ...paintLabel(label, middle.xMm, middle.yMm + radiusMm + labelMm / 2 + 0.4, measure, "middle"),
+          ...paintLabel(
+            label,
+            middle.xMm,
+            middle.yMm + radiusMm + label.heightMm / 2 + 0.4,
+            measure,
+            "middle",
+          ),
         ];
       }),
     ],
@@ -100,6 +124,7 @@ export function drawMakeUp(
 function wholeRig(solved: SolvedRig, { xMm, heightMm }: { xMm: number; heightMm: number }): Item[] {
   const { rig, depths } = solved;
   const hold = holdOf(rig);
+  const places = placesOf(hold);
   const y = (step: MakeUpStep) => places[step] * heightMm;
   const at = (yMm: number) => point(xMm, yMm);
   const lengthMm = 0.16 * heightMm;
@@ -176,31 +201,47 @@ function shotPlaces(
     });
 }
 
-/** How far from the rig's line the numbers stand at most, what they leave free of the details, and where lines to them begin. */
-const numberMm = { most: 7.4, free: 2.9, from: 3.6, gap: 0.6 } as const;
+/** The ring round a number, in ems: clear of its figure. */
+const badgeEms = 0.76;
+
+/** The number of a step in a ring, the same at its place and at its detail. */
+function badge(number: number, at: Point, textMm: number): Item[] {
+  const radiusMm = badgeEms * textMm;
+  return [
+    { kind: "path", steps: ellipse(at, radiusMm, radiusMm), fill: "paper", stroke: thin },
+    text(point(at.xMm, at.yMm + 0.3 * textMm), String(number), textMm, {
+      face: "bold",
+      anchor: "middle",
+    }),
+  ];
+}
+
+/** The numbers stand below the rod. */
+const rodFootMm = 3.8;
+/** How far from the rig's line the leader of a number ends: clear of the float, or just beside the line. */
+const leaderOffMm = { float: 3.6, line: 1.9 } as const;
 
 /** The number of each step beside the rig, a line from its place to it; steps at one place stand below each other. */
 function numbers(
   steps: readonly MakeUpStep[],
-  { xMm, rightMm, heightMm, textMm }: { xMm: number; rightMm: number; heightMm: number; textMm: number },
+  places: Readonly<Record<MakeUpStep, number>>,
+  { xMm, heightMm, textMm }: { xMm: number; heightMm: number; textMm: number },
 ): Item[] {
-  const numberX = Math.min(xMm + numberMm.most, rightMm - numberMm.free);
-  const byPlace = new Map<number, number[]>();
-  for (const [index, step] of steps.entries()) {
-    const place = places[step];
-    byPlace.set(place, [...(byPlace.get(place) ?? []), index + 1]);
-  }
-  const rowMm = 1.02 * textMm;
-  return [...byPlace].flatMap(([place, found]) =>
-    found.flatMap((number, row) => {
-      const yMm = place * heightMm + (row - (found.length - 1) / 2) * rowMm;
-      return [
-        polyline(
-          [point(xMm + numberMm.from, place * heightMm), point(numberX - numberMm.gap, yMm)],
-          thinSoft,
-        ),
-        text(point(numberX, yMm + 0.35 * textMm), String(number), textMm, { face: "bold" }),
-      ];
-    }),
-  );
+  const radiusMm = badgeEms * textMm;
+  const numberX = radiusMm + 0.2;
+  const numbered = steps
+    .map((step, index) => ({ number: index + 1, step, atMm: places[step] * heightMm }))
+    .toSorted((a, b) => a.atMm - b.atMm);
+  const sizeMm = 2 * radiusMm;
+  const wanted = numbered.map(({ atMm }) => ({ atMm, sizeMm }));
+  const found = placeInOrder(wanted, rodFootMm, heightMm, 0.35) ?? numbered.map(({ atMm }) => atMm);
+  return paired(numbered, found).flatMap(([{ number, step, atMm }, yMm]) => {
+    const offMm = atMm === places.float * heightMm ? leaderOffMm.float : leaderOffMm.line;
+    // The rings are the rod's, above.
+    const to = step === "rings" ? point(0.7 * xMm, 2.4) : point(xMm - offMm, atMm);
+    return [
+      polyline([point(numberX + radiusMm, yMm), to], thinSoft),
+      ...badge(number, point(numberX, yMm), textMm),
+    ];
+  });
 }

@@ -13,7 +13,7 @@ import {
   rectangle,
   thinSoft,
 } from "../items.ts";
-import type { Ink, Item, PathItem } from "../model.ts";
+import type { Ink, Item, PathItem, Stroke } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { smooth } from "../smooth.ts";
 import { strandStrokes } from "../strands.ts";
@@ -46,17 +46,20 @@ const at =
 
 const upright = (p: At): Item => polyline([p(0, -9.2), p(0, 9.2)], main);
 
+/** What is on the line already where a step adds something else. */
+const already = thinSoft;
+
 /** The foot of the float, cut off above, on its eye. */
-function floatFoot(p: At, unit: number): Item[] {
+function floatFoot(p: At, unit: number, outline: Stroke = bold): Item[] {
   return [
     polygon(
       smooth([p(-1.1, 0.4), p(-2.1, -1.4), p(-2.4, -9.2)]).concat(
         smooth([p(2.4, -9.2), p(2.1, -1.4), p(1.1, 0.4)]),
       ),
       "paper",
-      bold,
+      outline,
     ),
-    circle(p(0, 1.6), 1.5 * unit, { fill: "paper", stroke: skin }),
+    circle(p(0, 1.6), 1.5 * unit, { fill: "paper", stroke: outline === bold ? skin : outline }),
   ];
 }
 
@@ -65,6 +68,9 @@ const throughEye = (p: At): Item => polyline([p(-9.2, 2.8), p(-1, 1.9), p(1, 1.9
 
 const shotOn = (p: At, x: number, radius: number, unit: number): readonly Item[] =>
   parts.shot.draw({ at: p(x, 2.2 + 0.06 * Math.abs(x)), radiusMm: radius * unit });
+
+const shotRing = (p: At, x: number, radius: number, unit: number): Item =>
+  circle(p(x, 2.2 + 0.06 * Math.abs(x)), radius * unit, { fill: "paper", stroke: already });
 
 const pieces: Readonly<Record<MakeUpStep, Piece>> = {
   rings: (_, p, unit) => [
@@ -125,14 +131,19 @@ const pieces: Readonly<Record<MakeUpStep, Piece>> = {
     ];
   },
   hold: (_, p, unit) => [
-    ...floatFoot(p, unit),
+    ...floatFoot(p, unit, already),
     throughEye(p),
     ...shotOn(p, -4.4, 0.9, unit),
     ...shotOn(p, 4.4, 1.2, unit),
   ],
   lock: (solved, p, unit) => {
-    const { above, below } = first(solved.depths).lock;
-    return [...floatFoot(p, unit), throughEye(p), ...row(p, above, -1, unit), ...row(p, below, 1, unit)];
+    const { lock, plumbing } = first(solved.depths);
+    return [
+      ...floatFoot(p, unit, already),
+      throughEye(p),
+      ...row(p, lock.above, plumbing.kept.above, -1, unit),
+      ...row(p, lock.below, plumbing.kept.below, 1, unit),
+    ];
   },
   // The line through the ring on top, the point of the hook in the cork below.
   plummet: (_, p, unit) => [
@@ -152,18 +163,21 @@ const pieces: Readonly<Record<MakeUpStep, Piece>> = {
   ],
 };
 
-/** Locking shot to one side of the eye, the heaviest next to it, to one scale. */
+/** Locking shot to one side of the eye, the heaviest next to it, to one scale; the lightest, which held the float till then, as rings. */
 function row(
   p: At,
   shot: readonly { readonly diameterMm: number }[],
+  kept: readonly unknown[],
   side: 1 | -1,
   unit: number,
 ): readonly Item[] {
   let x = 2.2;
-  return shot.slice(0, 4).flatMap(({ diameterMm }) => {
+  const shown = shot.length > 4 ? [...shot.slice(0, 3), last(shot)] : shot;
+  return shown.flatMap(({ diameterMm }, i) => {
     const radius = Math.max(0.6, 0.24 * diameterMm);
     x += radius;
-    const items = shotOn(p, side * x, radius, unit);
+    const isOn = i >= shown.length - kept.length;
+    const items = isOn ? [shotRing(p, side * x, radius, unit)] : shotOn(p, side * x, radius, unit);
     x += radius + 0.1;
     return x < 9 ? items : [];
   });

@@ -16,7 +16,7 @@ export type MakeUpStep =
   | "lock"
   | "shot";
 
-type Hold = "shot" | "rubbers" | "stop-knot";
+export type Hold = "shot" | "rubbers" | "stop-knot";
 
 export function holdOf({ float }: Rig): Hold {
   if (float.heldByShot) return "shot";
