@@ -36,6 +36,13 @@ describe.each(Object.values(cardFormats))("a card of format $name", (format) => 
       }
     });
 
+    it("takes more room on its back in each look than in the next, which is tried before it", () => {
+      for (const { solved, composer, parts } of composed) {
+        const spareMm = format.backs.map((look) => composer.back(look, parts, false).spareMm ?? Number.NaN);
+        expect(spareMm, solved.rig.id).toEqual(spareMm.toSorted((a, b) => a - b));
+      }
+    });
+
     it.each([true, false])(
       "takes at least as much room for a part as it is said to (tackle: %s)",
       (tackle) => {
