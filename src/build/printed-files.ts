@@ -82,6 +82,19 @@ async function* filesOf(
   return printables;
 }
 
+/** What the site offers to print, where all of that is kept. */
+export async function printablesOf(
+  solved: Solved,
+  drawings: Drawings,
+  settings: BuildSettings,
+): Promise<readonly Printable[]> {
+  const files = filesOf(solved, drawings, settings);
+  for (;;) {
+    const next = await files.next();
+    if (next.done) return next.value;
+  }
+}
+
 /** What printing is made from. */
 export function printInput(solved: Solved, drawings: Drawings, settings: BuildSettings): PrintInput {
   const { library, source, rigs, kit } = solved;

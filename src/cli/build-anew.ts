@@ -4,34 +4,29 @@ import { checkSources } from "../build/check-sources.ts";
 import { ContentError } from "../build/content-error.ts";
 import type { BuildSettings, Solved } from "../build/stages.ts";
 import type { OutputFile } from "../markup/output.ts";
-import { type Keep, keeping } from "../model/kept.ts";
+import { keeping, type Store } from "../model/kept.ts";
 import type { Message } from "../model/message.ts";
 import { buildSettings } from "./build-settings.ts";
 import { type Building, type Built, type Options, partsOf } from "./building.ts";
 import { type Progress, UsageError } from "./command.ts";
 import { compileSeldom } from "./compile-seldom.ts";
-import { startCrew } from "./crew/crew.ts";
-import { keptOf } from "./kept-on-shelf.ts";
 import { noSuch } from "./no-such.ts";
 import { tell } from "./tell.ts";
 
 /** Files of a guide that is large: of one as large as the shipped one memory is no concern, and time is. */
 const manyFiles = 400;
 
-/** Makes a guide and writes it; what is wrong with it is told, and then nothing is written. */
-export async function buildAnew(building: Building): Promise<Built | undefined> {
-  const { sources, options, folders, store, workers } = building;
+/**
+ * Makes a guide and writes it; what is wrong with it is told, and then nothing is written.
+ *
+ * @param store has what is kept of the guide, and what others make of it meanwhile
+ */
+export async function buildAnew(building: Building, store: Store): Promise<Built | undefined> {
+  const { sources, options, terminal, progress, output } = building;
   compileSeldom();
   // Left to itself the engine lets memory grow to several times what is held before it clears up.
   if (sources.size > manyFiles) setFlagsFromString("--heap-growing-percent=50");
-  const shelf = keptOf(folders, store);
-  // What was kept is sooner found than workers are started.
-  const crew = startCrew(shelf.isBare ? workers : 1, { sources, parts: partsOf(options) }, shelf);
-  return buildWith(keeping(crew.store), building).finally(crew.end).finally(shelf.end);
-}
-
-async function buildWith(keep: Keep, building: Building): Promise<Built | undefined> {
-  const { sources, options, terminal, progress, output } = building;
+  const keep = keeping(store);
   const { value: solved, messages } = await solveChecked(checkSources(sources, keep), keep);
   progress?.end();
   const stops = messages.length > 0 && tell(messages, options, terminal);

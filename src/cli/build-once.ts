@@ -1,7 +1,9 @@
 import type { Message } from "../model/message.ts";
 import { type Building, type Built, partsOf } from "./building.ts";
 import { exitCodes } from "./command.ts";
+import { startCrew } from "./crew/crew.ts";
 import { fromSources } from "./from-sources.ts";
+import { keptOf } from "./kept-on-shelf.ts";
 
 /**
  * Builds a guide. Where the output is what a build made of the same, nothing is made, and the same is told; what making it needs is
@@ -18,11 +20,25 @@ export async function buildOnce(building: Building): Promise<number> {
     if (before.messages.length > 0) await tellOf(before.messages, building);
     return end(before, building);
   }
-  const { buildAnew } = await import("./build-anew.ts");
-  const built = await buildAnew(building);
+  const built = await buildShared(building);
   if (!built) return exitCodes.contentErrors;
   store.put("built", from, built);
   return end(built, building);
+}
+
+/** Builds it with the help of others, who load what they need while this thread does. */
+async function buildShared(building: Building): Promise<Built | undefined> {
+  const { sources, options, folders, store, workers } = building;
+  const shelf = keptOf(folders, store);
+  // What was kept is sooner found than workers are started.
+  const crew = startCrew(shelf.isBare ? workers : 1, { sources, parts: partsOf(options) }, shelf);
+  try {
+    const { buildAnew } = await import("./build-anew.ts");
+    return await buildAnew(building, crew.store);
+  } finally {
+    await crew.end();
+    shelf.end();
+  }
 }
 
 /** What the paper brought up, and how much was made. */

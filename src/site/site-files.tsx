@@ -5,6 +5,7 @@ import type { OutputFile } from "../markup/output.ts";
 import { sitePaths } from "../model/addresses.ts";
 import { digestOf } from "../model/digest.ts";
 import { fingerprintOf } from "../model/fingerprint.ts";
+import type { InOrder } from "../model/in-order.ts";
 import { once } from "../model/kept.ts";
 import { namedFiles } from "../model/named-files.ts";
 import { browserData } from "./browser-data.ts";
@@ -38,6 +39,13 @@ export async function* siteFiles(given: SiteInput): AsyncIterable<OutputFile> {
   yield* pageFiles(pages, input, offline);
   yield* listings(pages, input);
   yield offline.serviceWorker(input.assets.get(workerAsset) ?? "");
+}
+
+/** Makes pages for what is kept of them alone, in an order of its own. */
+export function pagesAhead(given: SiteInput, inOrder: InOrder): void {
+  const loaded = [...assetFiles(given).map(({ path }) => path), ...searchPaths].filter(isStamped);
+  const input = withoutHashes({ ...given, stamped: new Map(loaded.map((path) => [path, path])) });
+  for (const page of inOrder(pagesOf(given))) unhashedPage(page, input)?.html() ?? renderPage(page, input);
 }
 
 /** Draws every page for what it lacks alone: nothing is written of it. One that lacked nothing is not drawn again. */
@@ -78,6 +86,9 @@ const iconAsset = "icon.svg";
 const searchPaths = [sitePaths.asset("search-index.js"), sitePaths.asset("search-rest.js")] as const;
 const workerAsset = "service-worker.js";
 
+/** Whether a file that pages load has a hash in its name. */
+const isStamped = (path: string) => /\.(?:js|css)$/.test(path);
+
 /** What pages load, and which of it a phone keeps no sooner than somebody asks for it. */
 interface LoadedFiles {
   readonly files: readonly OutputFile[];
@@ -93,7 +104,7 @@ function loadedFiles(pages: readonly Page[], input: SiteInput): LoadedFiles {
   const search = searchFiles(pages, input);
   const plain = [...assetFiles(input), ...search.files];
   const stamped = new Map(
-    plain.filter(({ path }) => /\.(?:js|css)$/.test(path)).map((file) => [file.path, stampedPath(file)]),
+    plain.filter(({ path }) => isStamped(path)).map((file) => [file.path, stampedPath(file)]),
   );
   const nameOf = (path: string) => stamped.get(path) ?? path;
   return {
@@ -173,17 +184,15 @@ interface PageFile extends OutputFile {
 
 /** A page as a file; where it is kept, it is read only once somebody asks what is in it. */
 function fileOf(page: Page, input: SiteInput, phone?: KeptOnPhone): PageFile {
-  const { body: _, from, ...others } = page;
   const { path } = page;
   const namesIn = (html: string) => [...namedFiles(html)];
-  if (from === undefined) {
+  // Hashes of what it loads are put in at last: a change of one rig's data changes them on the pages of all.
+  const unhashed = unhashedPage(page, withoutHashes(input), phone);
+  if (!unhashed) {
     const content = renderPage(page, input, phone);
     return { path, content, names: namesIn(content) };
   }
-  // Hashes of what it loads are put in at last: a change of one rig's data changes them on the pages of all.
-  const unhashed = withoutHashes(input);
-  const all = digestOf(from(), others, aroundPages(unhashed));
-  const kept = once(() => input.keptPage("html", all, () => renderPage(page, unhashed, phone)));
+  const { all, html: kept } = unhashed;
   const loads = input.keptPage("html, loads", all, () => loadedBy(kept()));
   const html = once(() => withHashes(kept(), input));
   const names = loads.map((one) => input.stamped?.get(one));
@@ -198,6 +207,15 @@ function fileOf(page: Page, input: SiteInput, phone?: KeptOnPhone): PageFile {
       return html();
     },
   };
+}
+
+/** A page that is kept, and what stands for all that it is made from. */
+function unhashedPage(page: Page, unhashed: SiteInput, phone?: KeptOnPhone) {
+  const { body: _, from, ...others } = page;
+  if (from === undefined) return undefined;
+  const all = digestOf(from(), others, aroundPages(unhashed));
+  const html = once(() => unhashed.keptPage("html", all, () => renderPage(page, unhashed, phone)));
+  return { all, html };
 }
 
 const around = new WeakMap<SiteInput, string>();

@@ -29,7 +29,7 @@ test.each([
   [1, 2],
   [2, 3],
 ])(
-  "who makes ahead as party %i of %i makes all sums and all paper that a build asks for, and nothing else comes of it",
+  "who makes ahead as party %i of %i makes all sums, paper and pages that a build asks for, and nothing else comes of it",
   async (party, parties) => {
     const kept = inMemory(10_000);
     await makeAhead(sources, buildSettings, kept, orderOf(party, parties));
@@ -41,7 +41,9 @@ test.each([
       }),
     );
     expect(files).toEqual(await built(makeAnew));
-    const paper = [
+    const shared = [
+      "yaml",
+      "markdown",
       "rig",
       "cards",
       "marks of cards",
@@ -51,8 +53,10 @@ test.each([
       "handout as PDF",
       "booklet",
       "true size as PDF",
+      "rig on a page",
+      "html as page",
     ];
-    expect(paper.filter((kind) => anew.has(kind))).toEqual([]);
+    expect(shared.filter((kind) => anew.has(kind))).toEqual([]);
   },
 );
 

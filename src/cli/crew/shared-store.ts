@@ -4,7 +4,8 @@ import { type BroadcastChannel, type MessagePort, receiveMessageOnPort } from "n
 import type { Store } from "../../model/kept.ts";
 
 interface Told {
-  readonly key: string;
+  readonly kind: string;
+  readonly from: string;
   readonly bytes: Uint8Array;
 }
 
@@ -13,17 +14,23 @@ interface SharedStore extends Store {
   readonly taken: number;
 }
 
-/** A store that tells others at work on the same what is put there, and has what they tell. */
-export function sharedStore(below: Store, channel: BroadcastChannel): SharedStore {
+/**
+ * A store that tells others at work on the same what is put there, and has what they tell.
+ *
+ * @param below has what was put here and taken over, and what was told beyond `mostBytes` before somebody asked for it
+ * @param mostBytes of what was told that are held in memory
+ */
+export function sharedStore(below: Store, channel: BroadcastChannel, mostBytes = 200_000_000): SharedStore {
   let taken = 0;
-  const told = new Map<string, Uint8Array>();
+  const told = new Latest(mostBytes, ({ kind, from, bytes }) =>
+    below.put(kind, from, deserialize(bytes), bytes),
+  );
+  // What comes while the thread has a moment is handed to whoever listens, and lost where nobody does.
+  channel.onmessage = ({ data }: { readonly data: Told }) => told.add(data);
   // The engine takes a channel, as its documentation says; its types do not yet.
   const hear = () => receiveMessageOnPort(channel as unknown as MessagePort);
-  const note = ({ key, bytes }: Told) => told.set(key, bytes);
-  // What comes while the thread has a moment is handed to whoever listens, and lost where nobody does.
-  channel.onmessage = ({ data }: { readonly data: Told }) => note(data);
   const listen = () => {
-    for (let heard = hear(); heard; heard = hear()) note(heard.message as Told);
+    for (let heard = hear(); heard; heard = hear()) told.add(heard.message as Told);
   };
   return {
     get taken() {
@@ -33,10 +40,8 @@ export function sharedStore(below: Store, channel: BroadcastChannel): SharedStor
       const found = below.find(kind, from);
       if (found) return found;
       listen();
-      const key = keyOf(kind, from);
-      const bytes = told.get(key);
+      const bytes = told.take(kind, from);
       if (!bytes) return undefined;
-      told.delete(key);
       taken++;
       const value: unknown = deserialize(bytes);
       below.put(kind, from, value, bytes);
@@ -45,21 +50,60 @@ export function sharedStore(below: Store, channel: BroadcastChannel): SharedStor
     put(kind, from, value) {
       const bytes = serialize(value);
       below.put(kind, from, value, bytes);
-      const message: Told = { key: keyOf(kind, from), bytes };
+      const message: Told = { kind, from, bytes };
       channel.postMessage(message);
     },
   };
 }
 
-const keyOf = (kind: string, from: string) =>
-  createHash("sha256").update(`${kind}\0${from}`).digest("base64");
-
-/** Keeps all in memory. */
-export function storeInMemory(): Store {
-  const kept = new Map<string, unknown>();
-  const keyIn = (kind: string, from: string) => `${kind}\0${from}`;
+/** Keeps in memory what was put there last, no more than so many bytes of it. */
+export function storeInMemory(mostBytes = 100_000_000): Store {
+  const kept = new Latest(mostBytes, () => {});
   return {
-    find: (kind, from) => (kept.has(keyIn(kind, from)) ? { value: kept.get(keyIn(kind, from)) } : undefined),
-    put: (kind, from, value) => kept.set(keyIn(kind, from), value),
+    find(kind, from) {
+      const bytes = kept.find(kind, from);
+      return bytes && { value: deserialize(bytes) };
+    },
+    put: (kind, from, value, bytes = serialize(value)) => kept.add({ kind, from, bytes }),
   };
 }
+
+/** Results that came last, of which no more than some bytes are held. */
+class Latest {
+  readonly #held = new Map<string, Told>();
+  readonly #mostBytes: number;
+  readonly #tooMuch: (oldest: Told) => void;
+  #bytes = 0;
+
+  /** @param tooMuch is given what is no longer held */
+  constructor(mostBytes: number, tooMuch: (oldest: Told) => void) {
+    this.#mostBytes = mostBytes;
+    this.#tooMuch = tooMuch;
+  }
+
+  add(one: Told): void {
+    this.take(one.kind, one.from);
+    this.#held.set(keyOf(one.kind, one.from), one);
+    this.#bytes += one.bytes.length;
+    for (const oldest of this.#held.values()) {
+      if (this.#bytes <= this.#mostBytes) return;
+      this.take(oldest.kind, oldest.from);
+      this.#tooMuch(oldest);
+    }
+  }
+
+  find(kind: string, from: string): Uint8Array | undefined {
+    return this.#held.get(keyOf(kind, from))?.bytes;
+  }
+
+  take(kind: string, from: string): Uint8Array | undefined {
+    const key = keyOf(kind, from);
+    const bytes = this.#held.get(key)?.bytes;
+    this.#held.delete(key);
+    this.#bytes -= bytes?.length ?? 0;
+    return bytes;
+  }
+}
+
+const keyOf = (kind: string, from: string) =>
+  createHash("sha256").update(`${kind}\0${from}`).digest("base64");

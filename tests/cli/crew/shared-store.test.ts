@@ -1,4 +1,4 @@
-import { setTimeout as pause } from "node:timers/promises";
+import { once } from "node:events";
 import { BroadcastChannel } from "node:worker_threads";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { sharedStore, storeInMemory } from "../../../src/cli/crew/shared-store.ts";
@@ -24,10 +24,30 @@ describe("stores of those who are at work on the same", () => {
   });
 
   it("hear what others tell while a thread waits for something", async () => {
-    const [one, other] = channels.map((channel) => sharedStore(storeInMemory(), channel));
+    const [one, other] = [channels[0]!, channels[1]!].map((channel) => sharedStore(storeInMemory(), channel));
+    const hasCome = once(channels[2]!, "message");
     one!.put("card", "of a rig", "made by another");
-    await pause(50);
+    await hasCome;
     expect(other!.find("card", "of a rig")).toEqual({ value: "made by another" });
+  });
+
+  it("hold no more in memory than they may: what was told first goes to the store below, what was put first is forgotten", () => {
+    const [below, forgetful] = [storeInMemory(), storeInMemory(2500)];
+    const one = sharedStore(forgetful, channels[0]!);
+    const other = sharedStore(below, channels[1]!, 2500);
+    const thousand = "x".repeat(1000);
+    for (const name of ["first", "second", "third"]) one.put("card", name, thousand + name);
+    expect(["first", "second", "third"].map((name) => forgetful.find("card", name)?.value)).toEqual([
+      undefined,
+      `${thousand}second`,
+      `${thousand}third`,
+    ]);
+    other.find("card", "another");
+    expect(["first", "second"].map((name) => below.find("card", name)?.value)).toEqual([
+      `${thousand}first`,
+      undefined,
+    ]);
+    expect(other.find("card", "second")).toEqual({ value: `${thousand}second` });
   });
 
   it("keep what they take over, and take it over once", () => {
