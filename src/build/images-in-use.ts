@@ -1,15 +1,13 @@
 import type { Root } from "mdast";
 import type { Library } from "../model/library.ts";
 import { type Message, message } from "../model/message.ts";
-import { visit } from "../model/visit.ts";
+import { picturesIn } from "../model/pictures-in.ts";
 
 /** Names of the photos and drawings that texts show, and the logo. */
 export function imagesInUse(texts: Iterable<Root>, { guide }: Library): ReadonlySet<string> {
   const used = new Set<string>(guide.logo === undefined ? [] : [guide.logo]);
   for (const root of texts) {
-    visit(root, "picture", ({ reference }) => {
-      if (reference.picture === "image") used.add(reference.image);
-    });
+    for (const reference of picturesIn(root)) if (reference.picture === "image") used.add(reference.image);
   }
   return used;
 }

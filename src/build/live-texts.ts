@@ -2,14 +2,17 @@ import type { List, Root } from "mdast";
 import { allTexts } from "../checks/texts.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import type { PictureSource } from "../drawing/pictures.ts";
+import { digestOf, digestOnce } from "../model/digest.ts";
 import type { Library } from "../model/library.ts";
 import { type Message, message, type Staged } from "../model/message.ts";
 import { withLiveFigures } from "../words/live/live-figures.ts";
+import type { LiveLibrary } from "../words/live/references.ts";
 import { planHead } from "../words/plan-head.ts";
 
 /**
  * Texts of the library → the same with live figures. References to what is not there are errors; a lent text goes
- * without what it says there.
+ * without what it says there. Where neither a text nor anything that figures are taken from has changed since the guide was read
+ * last in this process, it is the same again.
  */
 export function liveTexts(
   library: Library,
@@ -18,19 +21,71 @@ export function liveTexts(
 ): Staged<ReadonlyMap<Root, Root>> {
   const { words, figures } = kit;
   const lent = new Set(library.lent.values());
+  const plans = new Map(library.plans.map((plan) => [plan.body, plan]));
+  const around = aroundTexts(library, source);
   const live = allTexts(library).map((text) => {
-    const isLent = lent.has(text.path);
-    const made = withLiveFigures(text, { ...source, words, figures }, isLent ? "goes" : "stays");
-    return { body: text.body, isLent, ...made };
+    const { path, body } = text;
+    const isLent = lent.has(path);
+    const before = known.get(body);
+    if (before && before.from === around && before.path === path) return { body, isLent, ...before.live };
+    const { value, messages } = withLiveFigures(
+      text,
+      { ...source, words, figures },
+      isLent ? "goes" : "stays",
+    );
+    const plan = plans.get(body);
+    const made = { value: plan ? withHead(planHead(plan, library.lessons, kit), value) : value, messages };
+    // What there is to tell names what else there might be.
+    if (messages.length === 0) known.set(body, { from: around, path, live: made });
+    return { body, isLent, ...made };
   });
-  const heads = new Map(library.plans.map((plan) => [plan.body, planHead(plan, library.lessons, kit)]));
   return {
-    value: new Map(live.map(({ body, value }) => [body, withHead(heads.get(body), value)])),
+    value: new Map(live.map(({ body, value }) => [body, value])),
     messages: [
       ...live.flatMap(({ isLent, messages }) => (isLent ? [] : messages)),
       ...toldOfLent(live.flatMap(({ isLent, messages }) => (isLent ? messages : []))),
     ],
   };
+}
+
+/** Texts with their figures, as they were last, and what these were taken from. */
+const known = new WeakMap<
+  Root,
+  { readonly from: string; readonly path: string; readonly live: Staged<Root> }
+>();
+
+/**
+ * All that texts take figures from, and plans their heads. The sums of a rig follow from the rig, and how figures are written from
+ * words and guide.
+ */
+function aroundTexts(
+  { lessons, words }: Library,
+  { library, solved }: Pick<PictureSource, "library" | "solved">,
+): string {
+  const titles = lessons.map(({ id, title }) => [id, title]);
+  const rigs = [...solved.values()].map(({ rig }) => digestOnce(rig));
+  return digestOf(titles, rigs, digestOnce(words), wordless(library));
+}
+
+/** What live figures may ask of a guide, without the texts in it. */
+function wordless({ lent, images, ...library }: Library): object {
+  const { guide, scales, kits, lines } = library;
+  const ids = (entries: readonly { readonly id: string }[]) => entries.map(({ id }) => id);
+  return {
+    guide,
+    lent: [...lent],
+    scales,
+    kits,
+    lines,
+    floats: library.floats.map(({ body: _, ...float }) => float),
+    baits: library.baits.map(({ notes: _, ...bait }) => bait),
+    species: library.species.map(({ notes: _, ...fish }) => fish),
+    plans: library.plans.map(({ body: _, ...plan }) => plan),
+    rigs: ids(library.rigs),
+    pages: ids(library.pages),
+    knots: ids(library.knots),
+    images: [...images.keys()],
+  } satisfies { readonly [Key in keyof LiveLibrary]-?: unknown };
 }
 
 /** What lent texts go without: rules of the place in one, as they are said in one place; all else where it stands. */
@@ -48,6 +103,4 @@ function toldOfLent(messages: readonly Message[]): readonly Message[] {
   ];
 }
 
-function withHead(head: List | undefined, body: Root): Root {
-  return head ? { ...body, children: [head, ...body.children] } : body;
-}
+const withHead = (head: List, body: Root): Root => ({ ...body, children: [head, ...body.children] });

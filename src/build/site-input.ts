@@ -1,5 +1,5 @@
 import { type Drawings, drawFilms } from "../drawing/pictures.ts";
-import { digestOf } from "../model/digest.ts";
+import { digestOf, digestOnce } from "../model/digest.ts";
 import { makeAnew } from "../model/kept.ts";
 import type { Printable } from "../model/printable.ts";
 import { withCardFaces } from "../print/card-faces.ts";
@@ -25,7 +25,7 @@ export function siteInput(
   const mayLack = mayLackRoom(solved, settings, () => void lacking++);
   const { library, source, kit, font } = solved;
   const choosing = choosingData(library, kit);
-  const kitFrom = digestOf(library.guide, library.words);
+  const kitFrom = digestOf(library.guide, digestOnce(library.words));
   return {
     library,
     solved: source.solved,

@@ -1,5 +1,5 @@
 import { bedDepth, bedOf, ledgesOf } from "../core/swim/bed.ts";
-import type { ChosenSpot } from "../model/choosing.ts";
+import type { SpotRig } from "../model/choosing.ts";
 import { type Message, message } from "../model/message.ts";
 import type { HazardKind, SwimEntry } from "../model/swim.ts";
 import type { SwimNotes } from "../model/swim-notes.ts";
@@ -61,9 +61,9 @@ function unsureSpots({ spots, placeOf }: SwimEntry, figures: Figures): readonly 
 }
 
 /** Spots that no rig of the guide can be fished at. */
-export function spotsWithoutRig(spots: readonly ChosenSpot[]): readonly Message[] {
-  return spots.flatMap(({ swim, spot, choice }) => {
-    if (choice.offered.length > 0) return [];
+export function spotsWithoutRig(spots: readonly SpotRig[]): readonly Message[] {
+  return spots.flatMap(({ swim, spot, rig }) => {
+    if (rig) return [];
     const place = swim.placeOf(["spots", swim.spots.indexOf(spot)]);
     return [message("swim-spot-without-rig", place, { spot: spot.title })];
   });

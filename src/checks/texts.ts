@@ -37,11 +37,17 @@ export const linkedPages = onceOfText(
 );
 
 /** Values that the live figures of a text have for an attribute, such as the rigs they are about. */
-export function liveAttributes({ body }: MarkdownText, name: string): ReadonlySet<string> {
-  const values = new Set<string>();
+export function liveAttributes(text: MarkdownText, name: string): ReadonlySet<string> {
+  return attributesIn(text).get(name) ?? new Set();
+}
+
+/** All values of the attributes of a text's live figures, by their names. */
+const attributesIn = onceOfText(({ body }): ReadonlyMap<string, ReadonlySet<string>> => {
+  const values = new Map<string, Set<string>>();
   visit(body, (node) => {
-    const value = node.type.endsWith("Directive") ? (node as TextDirective).attributes?.[name] : undefined;
-    if (value) values.add(value);
+    if (!node.type.endsWith("Directive")) return;
+    for (const [name, value] of Object.entries((node as TextDirective).attributes ?? {}))
+      if (value) values.set(name, (values.get(name) ?? new Set()).add(value));
   });
   return values;
-}
+});

@@ -25,11 +25,11 @@ export const unusedTerms: ContentCheck = ({ library, keep = makeAnew }) => {
         .toLowerCase();
       return forms.flatMap((form, at) => (form.test(text) ? [at] : []));
     });
+  const entries = wordsOfEntries(library);
   const used = new Set([
     ...allTexts(library).flatMap(({ body }) => usedIn(body, () => wordsOf(body))),
-    ...[wordsOfEntries(library), sentencesOf(library.words)].flatMap((all) =>
-      usedIn(all, () => all.join("\n")),
-    ),
+    ...usedIn(entries, () => entries.join("\n")),
+    ...usedIn(library.words, () => sentencesOf(library.words).join("\n")),
   ]);
   const meanings = glossary.map(({ meaning }) => meaning.toLowerCase());
   return glossary.flatMap(({ term, place }, at) => {

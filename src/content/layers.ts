@@ -108,6 +108,7 @@ export function filledIn(words: unknown): unknown {
 
 /** The words of one language over those of another, where it lacks some. */
 export function wordTreeOver(over: WordTree, under: WordTree): WordTree {
+  if (Object.keys(over).length === 0) return under;
   return mixed(over, under, Number.POSITIVE_INFINITY) as WordTree;
 }
 

@@ -1,6 +1,6 @@
 import { first, known, paired, withId } from "../core/lists.ts";
 import type { Mm } from "../core/units.ts";
-import type { ChosenSpot } from "../model/choosing.ts";
+import type { SpotRig } from "../model/choosing.ts";
 import { knotFilmName } from "../model/films.ts";
 import type { Library } from "../model/library.ts";
 import type { ReadyImage } from "../model/own-image.ts";
@@ -31,7 +31,7 @@ export interface PictureSource {
   readonly images: ReadonlyMap<string, ReadyImage>;
   readonly solved: ReadonlyMap<string, SolvedRig>;
   /** Rigs for the spots of swims. */
-  readonly spots?: readonly ChosenSpot[];
+  readonly spots?: readonly SpotRig[];
 }
 
 /** Room for a picture in a column of text, and the size of the words in it. */

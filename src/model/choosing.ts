@@ -6,6 +6,7 @@ import type { WaterKind } from "../core/water/water.ts";
 import type { WindStrength } from "./choosing-rules.ts";
 import type { levels, RigEntry, Species } from "./library.ts";
 import type { LineForFish } from "./line-table.ts";
+import type { Rig } from "./rig.ts";
 import type { SolvedRig } from "./solved.ts";
 import type { Spot, SwimEntry } from "./swim.ts";
 
@@ -109,4 +110,13 @@ export interface ChosenSpot {
     readonly learner: Level;
     readonly byWind: readonly (ChoosableRig | undefined)[];
   }[];
+}
+
+/** The rig that suits a spot of a swim best, made up for just there; no rig where none suits. */
+export interface SpotRig {
+  readonly swim: SwimEntry;
+  readonly spot: Spot;
+  readonly rig?: Rig;
+  /** Its sums, looked up once somebody asks for them. */
+  readonly made?: () => SolvedRig;
 }

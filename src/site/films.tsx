@@ -7,17 +7,13 @@ import { tryParts } from "../../templates/pages/try-parts.tsx";
 import { sitePaths } from "../model/addresses.ts";
 import type { MarkdownText } from "../model/library.ts";
 import type { FilmReference } from "../model/pictures.ts";
-import { visit } from "../model/visit.ts";
+import { picturesIn } from "../model/pictures-in.ts";
 import type { SiteInput } from "./input.ts";
 import { toHast } from "./to-hast.ts";
 
 /** What a page needs to play the films of its text; nothing where there are none. */
 export function filmScripts(text: MarkdownText, { liveBody }: SiteInput): readonly string[] {
-  let hasFilm = false;
-  visit(liveBody(text), "picture", ({ reference }) => {
-    hasFilm ||= reference.picture === "film";
-  });
-  return hasFilm ? ["film.js"] : [];
+  return picturesIn(liveBody(text)).some(({ picture }) => picture === "film") ? ["film.js"] : [];
 }
 
 /** A film that a text asks for, with its strip and what its player needs. */

@@ -1,7 +1,7 @@
 import { digestOf, digestOnce } from "../model/digest.ts";
 import { once } from "../model/kept.ts";
 import type { Prose } from "../model/library.ts";
-import { visit } from "../model/visit.ts";
+import { picturesIn } from "../model/pictures-in.ts";
 import { imagePath } from "./images.ts";
 import type { SiteInput } from "./input.ts";
 
@@ -14,8 +14,7 @@ export function textFrom(input: SiteInput): TextFrom {
   const around = once(() => digestOf(aroundTexts(input)));
   return (text) => () => {
     const body = liveBody(text);
-    const pictures: unknown[] = [];
-    visit(body, "picture", ({ reference }) => void pictures.push(drawings.from(reference)));
+    const pictures = picturesIn(body).map(drawings.from);
     return [text.path, text.title, text.summary, digestOnce(body), pictures, around()];
   };
 }

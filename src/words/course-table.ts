@@ -5,15 +5,18 @@ import type { TableKit } from "./table-kit.ts";
 import type { TextTable } from "./tables.ts";
 import { keyOf } from "./words.ts";
 
+/** A plan, whatever its text says. */
+type Plan = Omit<LessonPlan, "body">;
+
 /** Which part of a course a table shows: what leads to a lesson, with it, or all that is left after it. */
 interface CoursePart {
-  readonly goal: LessonPlan;
+  readonly goal: Plan;
   readonly side: "to" | "after";
 }
 
 /** The course of a guide, evening by evening, numbered from its first one. */
 export function courseTable(
-  plans: readonly LessonPlan[],
+  plans: readonly Plan[],
   { goal, side }: CoursePart,
   roomMin: number,
   { words }: TableKit,

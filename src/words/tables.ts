@@ -40,7 +40,7 @@ export function shotTable(solved: SolvedRig, kit: TableKit): TextTable {
 }
 
 /** The hooks that suit each bait, by their numbers, the largest hook first. */
-export function hookTable(baits: readonly BaitEntry[], { words }: TableKit): TextTable {
+export function hookTable(baits: readonly Omit<BaitEntry, "notes">[], { words }: TableKit): TextTable {
   const suited = baits.flatMap(({ bait: { title }, hooks }) => (hooks ? [{ title, hooks }] : []));
   return {
     head: [words("table.bait"), words("table.hooks")],

@@ -3,21 +3,25 @@ import { expect, test } from "vitest";
 import { storeOnDisk } from "../../src/cli/kept-on-disk.ts";
 import { keeping, makeAnew, type Store } from "../../src/model/kept.ts";
 import { temporaryFolder } from "../support/cli.ts";
-import { builtOf, editedGuides, guideToEdit } from "../support/edited-guides.ts";
+import { builtOf, editedGuides, guideToEdit, readingOn } from "../support/edited-guides.ts";
 import { seeded } from "../support/seeded.ts";
 import { contentWith } from "../support/smallest-content.ts";
 
 const tool = Buffer.from("tool");
 
-test("after each of 200 edits a guide is the same to the byte, built anew or with what was kept", async () => {
+test("after each of 200 edits a guide is the same to the byte, built anew, with what was kept, or by one who goes on", async () => {
   const keep = keeping(storeOnDisk(temporaryFolder(), tool));
+  const read = readingOn();
   let edit = 0;
   for await (const files of editedGuides(200, seeded(27))) {
     edit += 1;
-    const [kept, anew] = [await builtOf(files, keep), await builtOf(files)];
-    for (const [path, content] of anew)
-      expect(kept.get(path) === content, `${path} after edit ${edit}`).toBe(true);
-    expect([...kept.keys()]).toEqual([...anew.keys()]);
+    const anew = await builtOf(files);
+    for (const sources of [undefined, read(files)]) {
+      const kept = await builtOf(files, keep, undefined, sources);
+      for (const [path, content] of anew)
+        expect(kept.get(path) === content, `${path} after edit ${edit}`).toBe(true);
+      expect([...kept.keys()]).toEqual([...anew.keys()]);
+    }
   }
 }, 3_600_000);
 

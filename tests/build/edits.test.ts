@@ -1,10 +1,14 @@
 import { expect, test } from "vitest";
+import { solveChecked } from "../../src/build/build.ts";
+import { checkSources } from "../../src/build/check-sources.ts";
+import { allTexts } from "../../src/checks/texts.ts";
 import { storeOnDisk } from "../../src/cli/kept-on-disk.ts";
-import { keeping, type Store } from "../../src/model/kept.ts";
+import { readSources } from "../../src/content/world.ts";
+import { inMemory, keeping, makeAnew, type Store } from "../../src/model/kept.ts";
 import { temporaryFolder } from "../support/cli.ts";
-import { builtOf, checkedOf, guideToEdit } from "../support/edited-guides.ts";
+import { builtOf, checkedOf, guideToEdit, readingOn } from "../support/edited-guides.ts";
 import { longWords } from "../support/long-words.ts";
-import { contentWith } from "../support/smallest-content.ts";
+import { contentWith, worldOf } from "../support/smallest-content.ts";
 
 const tool = Buffer.from("tool");
 const twoRigs = contentWith({ "rigs/river.md": guideToEdit["rigs/river.md"]! });
@@ -58,4 +62,32 @@ test("a check tells what it told, of a guide that is right again, too", async ()
   expect(told.map(({ code }) => code)).toContain("no-room");
   expect(await checkedOf(wrong, keep)).toEqual(told);
   expect(await checkedOf(contentWith(), keep)).toEqual(fine);
+}, 120_000);
+
+test("texts and swims of a guide that is read on are as read anew, whatever was saved", async () => {
+  const read = readingOn();
+  const told = async (sources: ReturnType<typeof read>, keep = makeAnew) => {
+    const { value, messages } = await solveChecked(checkSources(await sources, keep), keep);
+    if (!value) throw new Error(JSON.stringify(messages));
+    const swims = value.swims.map(({ onPage, onSheet }) => [onPage, onSheet]);
+    const rigs = value.source.spots?.map(({ rig }) => rig);
+    return { live: allTexts(value.library).map(({ body }) => value.live.get(body)), swims, rigs, messages };
+  };
+  let files = guideToEdit;
+  const keep = inMemory(1000);
+  let before = await told(read(files), keep);
+  const saves: readonly (readonly [path: string, from: RegExp, to: string])[] = [
+    ["floats/waggler.yaml", /marking: .*/, "marking: 5 BB"],
+    ["rigs/plain.md", /depths: .*/, "depths: [1.25 m, 1.95 m]"],
+    ["lessons/first.md", /title: .*/, "title: Another"],
+    ["words/en.yaml", /Hazards here/, "Beware"],
+    ["swims/pond.yaml", /depth: 90 cm/, "depth: 99 cm"],
+  ];
+  for (const [path, from, to] of saves) {
+    files = { ...files, [path]: files[path]!.replace(from, to) };
+    const anew = await told(readSources(worldOf(files), ["content"]));
+    expect(await told(read(files), keep), path).toEqual(anew);
+    expect(anew, path).not.toEqual(before);
+    before = anew;
+  }
 }, 120_000);

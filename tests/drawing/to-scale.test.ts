@@ -193,7 +193,7 @@ const readers: { readonly [K in PictureReference["picture"]]: Reader<K> } = {
   },
   "spot-rig": ({ swim, spot }, drawing) => {
     const chosen = source.spots!.find((one) => one.swim.id === swim && one.spot.title === spot)!;
-    const { made } = chosen.choice.offered[0]!;
+    const made = chosen.made!();
     return untoldOf(made, made.depths[0]!, drawing);
   },
   "float-drawing": ({ float: id }, drawing) => {

@@ -1,6 +1,9 @@
-import { outputFiles, solveContent } from "../../src/build/build.ts";
+import { outputFiles, solveChecked, solveContent } from "../../src/build/build.ts";
+import { checkSources } from "../../src/build/check-sources.ts";
 import { layoutProblems } from "../../src/build/layout-problems.ts";
 import { type BuildSettings, buildParts } from "../../src/build/stages.ts";
+import { withKept } from "../../src/content/kept-sources.ts";
+import { readSources } from "../../src/content/world.ts";
 import { type Keep, makeAnew } from "../../src/model/kept.ts";
 import { hasErrors, type Message } from "../../src/model/message.ts";
 import { sampleSession } from "./sample-session.ts";
@@ -159,8 +162,9 @@ export async function builtOf(
   files: Files,
   keep: Keep = makeAnew,
   parts: BuildSettings["parts"] = buildParts,
+  sources = readSources(worldOf(files), ["content"]),
 ): Promise<Map<string, string>> {
-  const { value, messages } = await solveContent(worldOf(files), ["content"], undefined, keep);
+  const { value, messages } = await solveChecked(checkSources(await sources, keep), keep);
   if (!value) throw new Error(JSON.stringify(messages));
   const built = new Map<string, string>([["messages", JSON.stringify(messages)]]);
   const settings = { date: value.library.guide.edition, siteAssets: new Map(), keep, keepGoing: true, parts };
@@ -171,6 +175,15 @@ export async function builtOf(
   }))
     built.set(path, typeof content === "string" ? content : Buffer.from(content).toString("latin1"));
   return built.set("told", JSON.stringify(told));
+}
+
+/** Reads guide after guide as a command does that goes on: what is known of a file that did not change is known. */
+export function readingOn(): (files: Files) => ReturnType<typeof readSources> {
+  let before: Awaited<ReturnType<typeof readSources>> = new Map();
+  return async (files) => {
+    before = withKept(await readSources(worldOf(files), ["content"]), before);
+    return before;
+  };
 }
 
 /** All that a check tells of a guide. */

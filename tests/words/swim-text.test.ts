@@ -2,9 +2,10 @@ import { toString as textOf } from "mdast-util-to-string";
 import { describe, expect, it } from "vitest";
 import { withId } from "../../src/core/lists.ts";
 import { hazardLines } from "../../src/words/swim-hazards.ts";
+import { shippedSpots } from "../support/chosen-spots.ts";
 import { shippedGuide } from "../support/shipped-guide.ts";
 
-const { library, swims, kit, source } = shippedGuide;
+const { library, swims, kit } = shippedGuide;
 
 describe("what is told of a swim", () => {
   it.each(swims.map((one) => [one.swim.id, one] as const))(
@@ -13,7 +14,7 @@ describe("what is told of a swim", () => {
       const text = textOf(onPage);
       for (const line of hazardLines(swim, library.guide, kit)) expect(text).toContain(line);
       for (const fact of [swim.access.road, swim.access.gridReference!]) expect(text).toContain(fact);
-      const spots = source.spots!.filter((spot) => spot.swim === swim);
+      const spots = shippedSpots.filter((spot) => spot.swim === swim);
       expect(spots).toHaveLength(swim.spots.length);
       for (const { choice } of spots) {
         const out = choice.ruledOut.map(({ entry }) => entry.title);
@@ -38,7 +39,7 @@ describe("what is told of a swim", () => {
   });
 
   it("says of no spot that its depth is sure where nobody plumbed nearby", () => {
-    for (const { depth, spot } of source.spots!) {
+    for (const { depth, spot } of shippedSpots) {
       const { onPage } = swims.find(({ swim }) => swim.spots.includes(spot))!;
       if (!depth.isNear) expect(textOf(onPage)).toContain("a guess");
     }

@@ -1,5 +1,5 @@
 import { entry, first, withId } from "../../core/lists.ts";
-import type { ChosenSpot } from "../../model/choosing.ts";
+import type { SpotRig } from "../../model/choosing.ts";
 import type { Library } from "../../model/library.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Drawing } from "../model.ts";
@@ -52,12 +52,12 @@ export function daysPicture(id: string, of: "depth" | "pace", { swims, notes }: 
 }
 
 /** The best rig for a spot, made up for just there; nothing where none suits. */
-export function spotRigPicture(id: string, title: string, spots: readonly ChosenSpot[]): SwimPicture {
-  const made = spots.find(({ swim, spot }) => swim.id === id && spot.title === title)?.choice.offered[0]
-    ?.made;
+export function spotRigPicture(id: string, title: string, spots: readonly SpotRig[]): SwimPicture {
+  const best = spots.find(({ swim, spot }) => swim.id === id && spot.title === title);
   return {
-    from: made?.rig,
+    from: best?.rig,
     draw: ({ widthMm, textMm }, kit) => {
+      const made = best?.made?.();
       if (!made) return [];
       const box = { widthMm, heightMm: widthMm * rigShare };
       return [{ drawing: drawRig(made, first(made.depths), box, kit, { labels: "full", textMm }) }];

@@ -16,7 +16,7 @@ import { once } from "../../model/kept.ts";
 import type { Prose } from "../../model/library.ts";
 import { startOf } from "../../model/message.ts";
 import type { PictureNode, PictureReference } from "../../model/pictures.ts";
-import { visit } from "../../model/visit.ts";
+import { picturesIn } from "../../model/pictures-in.ts";
 import type { DoesNotFit } from "../does-not-fit.ts";
 import { extentOf } from "../extent.ts";
 import type { Press } from "../press.ts";
@@ -137,7 +137,7 @@ export function textPages<Text extends NamedText>(
     format,
     [id, title, summary],
     handout.bodyFrom,
-    pictureSources(handout, drawings),
+    picturesIn(handout.live).map(drawings.from),
   );
   const layOut = () => layOutText(handout, format, drawings, press);
   const columns = (laid = layOut) => press.marks("marks of handout", from, () => laid().columns);
@@ -155,13 +155,6 @@ export function textPages<Text extends NamedText>(
       return columns();
     },
   };
-}
-
-/** What the pictures of a text are drawn from. */
-function pictureSources({ live }: NamedText, drawings: Drawings): readonly unknown[] {
-  const sources: unknown[] = [];
-  visit(live, "picture", ({ reference }) => void sources.push(drawings.from(reference)));
-  return sources;
 }
 
 function layOutText(

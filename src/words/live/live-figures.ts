@@ -8,7 +8,7 @@ import { clutchWaterMl, weakestAtWorstG } from "../../core/tackle/knots.ts";
 import { parseLoad } from "../../core/tackle/load-notation.ts";
 import type { BasisSign } from "../../model/basis-sign.ts";
 import { filmsOf, knotFilmName } from "../../model/films.ts";
-import type { Guide, Library, MarkdownText } from "../../model/library.ts";
+import type { Guide, MarkdownText } from "../../model/library.ts";
 import { type Message, message } from "../../model/message.ts";
 import { type PictureReference, scenes, stateGroups } from "../../model/pictures.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../../model/solved.ts";
@@ -26,6 +26,7 @@ import {
   answered,
   depthOf,
   type LiveContext,
+  type LiveLibrary,
   list,
   mustFlow,
   NoAnswer,
@@ -127,8 +128,8 @@ const depthFigures: Readonly<Record<string, (depth: SolvedDepth, figures: Figure
   "shot-count": (depth) => String(allShot(depth).length),
 };
 
-const drawnFish = ({ species }: Library) => species.filter(({ looks }) => looks);
-const drawnBaits = ({ baits }: Library) => baits.flatMap(({ bait, looks }) => (looks ? [bait] : []));
+const drawnFish = ({ species }: LiveLibrary) => species.filter(({ looks }) => looks);
+const drawnBaits = ({ baits }: LiveLibrary) => baits.flatMap(({ bait, looks }) => (looks ? [bait] : []));
 
 /** Directives on a line of their own that become pictures. */
 const pictures: Readonly<Record<string, (at: Attributes, context: LiveContext) => PictureReference>> = {

@@ -2,16 +2,28 @@ import type { Answer, Finding } from "../../core/finding.ts";
 import { first } from "../../core/lists.ts";
 import { parseQuantity, type QuantityKind } from "../../core/quantity.ts";
 import type { InWater } from "../../model/in-water.ts";
-import type { Library } from "../../model/library.ts";
+import type { BaitEntry, FloatEntry, LessonPlan, Library, Species } from "../../model/library.ts";
 import type { MessageCode, MessageValues } from "../../model/message-table.ts";
 import type { Rig } from "../../model/rig.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import type { Figures } from "../figures.ts";
 import type { Words } from "../words.ts";
 
+/** What of a guide live figures are taken from, besides the sums of its rigs and its words: nothing that its texts say. */
+export interface LiveLibrary extends Pick<Library, "guide" | "lent" | "scales" | "kits" | "lines"> {
+  readonly floats: readonly Omit<FloatEntry, "body">[];
+  readonly baits: readonly Omit<BaitEntry, "notes">[];
+  readonly species: readonly Omit<Species, "notes">[];
+  readonly plans: readonly Omit<LessonPlan, "body">[];
+  readonly rigs: readonly { readonly id: string }[];
+  readonly pages: readonly { readonly id: string }[];
+  readonly knots: readonly { readonly id: string }[];
+  readonly images: ReadonlyMap<string, unknown>;
+}
+
 /** What live figures are taken from. */
 export interface LiveContext {
-  readonly library: Library;
+  readonly library: LiveLibrary;
   readonly solved: ReadonlyMap<string, SolvedRig>;
   readonly words: Words;
   readonly figures: Figures;

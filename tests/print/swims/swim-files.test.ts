@@ -3,6 +3,7 @@ import { drawPictures } from "../../../src/drawing/pictures.ts";
 import type { SwimText } from "../../../src/model/swim.ts";
 import { layOutSwims, swimFiles, swimProblems } from "../../../src/print/swims/swim-files.ts";
 import { keyOf } from "../../../src/words/words.ts";
+import { shippedSpots } from "../../support/chosen-spots.ts";
 import { shippedGuide } from "../../support/shipped-guide.ts";
 import { readPdf } from "../read-pdf.ts";
 import { shippedPress } from "../shipped-press.ts";
@@ -38,7 +39,7 @@ describe("the sheet of a swim", () => {
   it("has the best rig for each spot made up for just that depth, with its shot", async () => {
     const text = swims.find(({ swim }) => swim.id === "makebelieve-pool-willow")!;
     const words = (await pagesOf(text)).join(" ");
-    for (const spot of source.spots!.filter(({ swim }) => swim === text.swim)) {
+    for (const spot of shippedSpots.filter(({ swim }) => swim === text.swim)) {
       const { entry, made } = spot.choice.offered[0]!;
       const [depth] = made.depths;
       expect(words).toContain(`Made for this place (${spot.spot.title}): ${entry.title}`);
