@@ -51,6 +51,7 @@ function allFinite(value: unknown, name = ""): boolean {
     return Number.isFinite(value) || (name === "count" && value === Number.POSITIVE_INFINITY);
   }
   if (typeof value !== "object" || value === null) return true;
+  if (Array.isArray(value)) return value.every((one) => allFinite(one));
   for (const key in value) {
     if (!allFinite((value as Record<string, unknown>)[key], key)) return false;
   }

@@ -19,8 +19,17 @@ interface Frustum {
   readonly slope: number;
 }
 
+/** Pieces of the outlines that somebody has: a bite alone asks for those of its float a hundred times. */
+const known = new WeakMap<Profile, readonly Frustum[]>();
+
+function frusta(profile: Profile): readonly Frustum[] {
+  const pieces = known.get(profile) ?? piecesOf(profile);
+  known.set(profile, pieces);
+  return pieces;
+}
+
 /** Points at one height are a shoulder: a step in diameter without any height of its own. */
-function frusta(profile: Profile): Frustum[] {
+function piecesOf(profile: Profile): readonly Frustum[] {
   const pieces: Frustum[] = [];
   for (const [below, above] of neighbours(profile)) {
     const heightMm = above.atMm - below.atMm;

@@ -1,5 +1,5 @@
 import type { Mm } from "../units.ts";
-import { type HangingLine, hangingFrom } from "./line-balance.ts";
+import { hangingFrom, type LineTop } from "./line-balance.ts";
 import { paceAtMmS } from "./profile.ts";
 import { root } from "./root.ts";
 import { type Stream, settle, towOf } from "./settle.ts";
@@ -20,15 +20,15 @@ export function freePaceMmS(stream: Stream, lengthMm: Mm, nearMmS?: number): num
 }
 
 /** The line as it is set, its hook held at a depth, below a float that runs free there: it may end above or below the float. */
-export function freeLineFrom(stream: Stream, hookDepthMm: Mm): HangingLine {
+export function freeLineFrom(stream: Stream, hookDepthMm: Mm): LineTop {
   const { balance, rig } = stream;
   const end = { kind: "length", lengthMm: rig.floatToHookMm } as const;
-  const lineAt = (floatMmS: number) => balance.lineUp(hangingFrom(hookDepthMm), towOf(stream, floatMmS), end);
+  const lineAt = (floatMmS: number) => balance.topOf(hangingFrom(hookDepthMm), towOf(stream, floatMmS), end);
   return lineAt(unpushedMmS(stream, lineAt));
 }
 
 /** Pace of a float that nothing pushes along or holds back [mm/s], by the line that hangs below it at each pace. */
-function unpushedMmS(stream: Stream, lineAt: (floatMmS: number) => HangingLine, nearMmS?: number): number {
+function unpushedMmS(stream: Stream, lineAt: (floatMmS: number) => LineTop, nearMmS?: number): number {
   const { surfaceMmS } = stream;
   const push = (floatMmS: number) => pushUn(stream, floatMmS, lineAt(floatMmS));
   const [low, high] =
@@ -42,7 +42,7 @@ function unpushedMmS(stream: Stream, lineAt: (floatMmS: number) => HangingLine, 
 }
 
 /** Push along the flow on a float and on the line that hangs below it at this pace [µN]. */
-function pushUn({ rig, balance, surfaceMmS }: Stream, floatMmS: number, line: HangingLine): number {
+function pushUn({ rig, balance, surfaceMmS }: Stream, floatMmS: number, line: LineTop): number {
   const halfDragArea = 0.5 * balance.fluid.densityGMm3 * rig.floatDragAreaCm2 * 100;
   const past = paceAtMmS(rig.draughtMm / 2, rig.depthMm, surfaceMmS) - floatMmS;
   return halfDragArea * Math.abs(past) * past + line.pushUn;

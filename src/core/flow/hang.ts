@@ -1,5 +1,5 @@
 import { type Answer, answer, noAnswer } from "../finding.ts";
-import { first, last } from "../lists.ts";
+import { first } from "../lists.ts";
 import { paceMostMs } from "../quantity.ts";
 import type { Mm, Ms, Share } from "../units.ts";
 import { freePaceBySetting, freePaceMmS } from "./free-pace.ts";
@@ -74,7 +74,8 @@ export function hangHeld({ stream, freeMmS }: Trotted, heldBackShare: Share): An
   if (!(heldBackShare >= 0 && heldBackShare <= 1)) return noAnswer("flow-pace", { paceMs, heldBackShare });
   const floatMmS = (1 - heldBackShare) * freeMmS;
   const line = settle(stream, floatMmS, rig.floatToHookMm);
-  const [hook, eye] = [first(line.points), last(line.points)];
+  const { points, end: eye } = line;
+  const hook = first(points);
   return answer({
     paceMs,
     heldBackShare,
@@ -83,7 +84,7 @@ export function hangHeld({ stream, freeMmS }: Trotted, heldBackShare: Share): An
     hookDepthMm: hook.depthMm,
     offBedMm: offBedMm(rig.depthMm - hook.depthMm),
     angleAtFloatDeg: (Math.atan2(line.pushUn, line.weightUn) * 180) / Math.PI,
-    shape: line.points.map((point) => ({ ...point, xMm: point.xMm - eye.xMm })),
+    shape: points.map((point) => ({ ...point, xMm: point.xMm - eye.xMm })),
   });
 }
 

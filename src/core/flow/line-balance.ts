@@ -28,14 +28,19 @@ export interface HangPoint {
   readonly depthMm: Mm;
 }
 
-/** The line from hook to float, and what it pulls at the float [µN]. */
-export interface HangingLine {
-  readonly points: readonly HangPoint[];
-  /** How much of it lies on the bed. */
-  readonly lyingMm: Mm;
+/** The upper end of a line, and what it pulls there [µN]. */
+export interface LineTop {
+  readonly end: HangPoint;
   /** Along the flow, on the float; below 0 where the rig holds the float back. */
   readonly pushUn: number;
   readonly weightUn: number;
+}
+
+/** The line from hook to float. */
+export interface HangingLine extends LineTop {
+  readonly points: readonly HangPoint[];
+  /** How much of it lies on the bed. */
+  readonly lyingMm: Mm;
 }
 
 interface Hung {
@@ -74,6 +79,8 @@ export interface Balance {
    * @param towMmS speed of the water past the float's frame at a depth [mm/s]
    */
   lineUp(start: LineStart, towMmS: (depthMm: Mm) => number, end: LineEnd): HangingLine;
+  /** Where that ends, for those who look for a line and have no use for its points. */
+  topOf(start: LineStart, towMmS: (depthMm: Mm) => number, end: LineEnd): LineTop;
 }
 
 export function balanceOf(rig: FlowRig): Balance {
@@ -98,7 +105,12 @@ export function balanceOf(rig: FlowRig): Balance {
   return {
     fluid,
     placesMm: hung.map(({ fromHookMm }) => fromHookMm),
-    lineUp: (start, towMmS, end) => lineUp(rig, hung, fluid, start, towMmS, end),
+    lineUp: (start, towMmS, end) => {
+      const points: HangPoint[] = [];
+      const top = followUp(rig, hung, fluid, start, towMmS, end, points);
+      return { ...top, points, lyingMm: start.lyingMm };
+    },
+    topOf: (start, towMmS, end) => followUp(rig, hung, fluid, start, towMmS, end),
   };
 }
 
@@ -128,14 +140,16 @@ interface TowedLine {
   readonly fluid: Fluid;
 }
 
-function lineUp(
+/** @param points filled, where somebody asks for them */
+function followUp(
   rig: FlowRig,
   hung: readonly Hung[],
   fluid: Fluid,
   start: LineStart,
   towMmS: (depthMm: Mm) => number,
   end: LineEnd,
-): HangingLine {
+  points?: HangPoint[],
+): LineTop {
   const longest = end.kind === "length" ? end.lengthMm : end.longestMm;
   const towed = (diameterMm: Mm): TowedLine => {
     return { diameterMm, weightUnMm: lineWeightUnMm(diameterMm, fluid), towMmS, fluid };
@@ -149,8 +163,8 @@ function lineUp(
   for (; next < hung.length && hung[next]!.fromHookMm < start.lyingMm; next++) {
     addBody(state, hung[next]!, 1, towMmS(start.depthMm), fluid);
   }
-  const lying = start.lyingMm > 0 ? [lyingHook(start, state.pushUn)] : [];
-  const points: HangPoint[] = [...lying, { fromHookMm: fromHook, xMm: 0, depthMm: start.depthMm }];
+  if (start.lyingMm > 0) points?.push(lyingHook(start, state.pushUn));
+  points?.push({ fromHookMm: fromHook, xMm: 0, depthMm: start.depthMm });
   while (fromHook < longest) {
     for (; next < hung.length && hung[next]!.fromHookMm <= fromHook; next++) {
       const carried = fromHook === start.lyingMm ? start.carriedShare : 0;
@@ -158,7 +172,7 @@ function lineUp(
     }
     const onHookLength = fromHook < rig.hookLengthMm;
     const line = onHookLength ? hookLine : mainLine;
-    takeSlope(atStart, line, state.pushUn, state.weightUn, state.depthMm);
+    takeSlope(atStart, line, state);
     const upTo = Math.min(
       longest,
       fromHook + longestStepMm(state, atStart),
@@ -173,10 +187,11 @@ function lineUp(
     }
     take(state, reached);
     fromHook = length < upTo - fromHook ? fromHook + length : upTo;
-    points.push({ fromHookMm: fromHook, xMm: state.xMm, depthMm: state.depthMm });
+    points?.push({ fromHookMm: fromHook, xMm: state.xMm, depthMm: state.depthMm });
     if (end.kind === "depth" && state.depthMm <= end.depthMm + 1e-3) break;
   }
-  return { points, lyingMm: start.lyingMm, pushUn: state.pushUn, weightUn: state.weightUn };
+  const { xMm, depthMm, pushUn, weightUn } = state;
+  return { end: { fromHookMm: fromHook, xMm, depthMm }, pushUn, weightUn };
 }
 
 function take(at: LineState, from: LineState): void {
@@ -193,7 +208,8 @@ function longestStepMm(at: LineState, slope: LineState): number {
 }
 
 function addBody(at: LineState, body: Hung, carriedShare: Share, towMmS: number, fluid: Fluid): void {
-  const drag = body.drags.reduce((sum, law) => sum + bodyDragGS(law, Math.abs(towMmS), fluid), 0);
+  let drag = 0;
+  for (const law of body.drags) drag += bodyDragGS(law, Math.abs(towMmS), fluid);
   at.pushUn += drag * towMmS;
   at.weightUn += (1 - carriedShare) * body.weightUn;
 }
@@ -210,7 +226,7 @@ function lineWeightUnMm(diameterMm: Mm, { densityGMm3 }: Fluid): number {
 }
 
 /** Change of pull and place for each millimetre up the line, where it is pulled so at a depth. */
-function takeSlope(slope: LineState, line: TowedLine, pushUn: number, weightUn: number, depthMm: Mm): void {
+function takeSlope(slope: LineState, line: TowedLine, { pushUn, weightUn, depthMm }: LineState): void {
   const { diameterMm, fluid } = line;
   const pull = Math.sqrt(pushUn * pushUn + weightUn * weightUn);
   // Line that holds nothing hangs straight.
@@ -228,8 +244,8 @@ function takeSlope(slope: LineState, line: TowedLine, pushUn: number, weightUn: 
   slope.depthMm = -down;
 }
 
-/** The slopes at the middle and the end of a step, one step after the other: making them anew would take as long as the sums. */
-const [k2, k3, k4] = [lineState(0), lineState(0), lineState(0)];
+/** A place ahead, and the slopes at the middle and the end of a step: made anew at every step they would take as long as the sums. */
+const [ahead, k2, k3, k4] = [lineState(0), lineState(0), lineState(0), lineState(0)];
 
 /** One step of the classical fourth order, whose slope at the start is known already. */
 function rungeKutta(
@@ -257,11 +273,8 @@ function takeSlopeAhead(
   length: number,
   line: TowedLine,
 ): void {
-  takeSlope(
-    slope,
-    line,
-    from.pushUn + length * by.pushUn,
-    from.weightUn + length * by.weightUn,
-    from.depthMm + length * by.depthMm,
-  );
+  ahead.pushUn = from.pushUn + length * by.pushUn;
+  ahead.weightUn = from.weightUn + length * by.weightUn;
+  ahead.depthMm = from.depthMm + length * by.depthMm;
+  takeSlope(slope, line, ahead);
 }

@@ -2,7 +2,7 @@ import { first, last } from "../lists.ts";
 import type { Mm, Share } from "../units.ts";
 import { freePaceMmS } from "./free-pace.ts";
 import type { Trotted } from "./hang.ts";
-import { type HangingLine, hangingFrom } from "./line-balance.ts";
+import { hangingFrom, type LineTop } from "./line-balance.ts";
 import { type Stream, settle, towOf } from "./settle.ts";
 
 /** How far from the height that was promised the hook may come to hang [mm]. */
@@ -42,7 +42,7 @@ export function extraDepthMm(
   const lengthFrom = (startMm: Mm, freeOf: (lengthMm: Mm) => number): number | null => {
     let lengthMm = startMm;
     for (let round = 0; round < roundsMax; round++) {
-      const eye = last(lineTo(stream, hookDepthMm, held(freeOf(lengthMm)), longestMm).points);
+      const eye = lineTo(stream, hookDepthMm, held(freeOf(lengthMm)), longestMm).end;
       if (eye.depthMm > rig.draughtMm + 1) return null;
       const changedMm = Math.abs(eye.fromHookMm - lengthMm);
       lengthMm = eye.fromHookMm;
@@ -65,9 +65,9 @@ export function extraDepthMm(
 }
 
 /** The line from a hook at a depth up to the float's eye, or as far as the longest reaches. */
-function lineTo(stream: Stream, hookDepthMm: Mm, floatMmS: number, longestMm: Mm): HangingLine {
+function lineTo(stream: Stream, hookDepthMm: Mm, floatMmS: number, longestMm: Mm): LineTop {
   const { balance, rig } = stream;
-  return balance.lineUp(hangingFrom(hookDepthMm), towOf(stream, floatMmS), {
+  return balance.topOf(hangingFrom(hookDepthMm), towOf(stream, floatMmS), {
     kind: "depth",
     depthMm: rig.draughtMm,
     longestMm,

@@ -1,4 +1,4 @@
-import { entry, last } from "../lists.ts";
+import { entry } from "../lists.ts";
 import { power } from "../power.ts";
 import type { Mm, Ms, Share } from "../units.ts";
 import {
@@ -59,9 +59,10 @@ const restWithin = 1e-6;
 export function settle(stream: Stream, floatMmS: number, lengthMm: Mm): HangingLine {
   const { rig, balance } = stream;
   const tow = towOf(stream, floatMmS);
-  const lineAt = (paceShare: Share) =>
-    balance.lineUp(hangingFrom(rig.depthMm - heightMm(stream, paceShare)), tow, { kind: "length", lengthMm });
-  const eyeOff = (paceShare: Share) => eyeDepthMm(lineAt(paceShare)) - rig.draughtMm;
+  const whole = { kind: "length", lengthMm } as const;
+  const from = (paceShare: Share) => hangingFrom(rig.depthMm - heightMm(stream, paceShare));
+  const lineAt = (paceShare: Share) => balance.lineUp(from(paceShare), tow, whole);
+  const eyeOff = (paceShare: Share) => balance.topOf(from(paceShare), tow, whole).end.depthMm - rig.draughtMm;
   // No hook hangs lower than straight below its float.
   const lowest = power(Math.max(0, 1 - (rig.draughtMm + lengthMm) / rig.depthMm), profileExponent);
   let offAbove: number | undefined;
@@ -77,16 +78,13 @@ export function settle(stream: Stream, floatMmS: number, lengthMm: Mm): HangingL
 
 /** Lays so much of the line on the bed, the hook first, that what still hangs reaches from there to the eye. */
 function layDown({ rig, balance }: Stream, towMmS: (depthMm: Mm) => number, lengthMm: Mm): HangingLine {
-  const lineFrom = (resting: number) =>
-    balance.lineUp(restingStart(balance.placesMm, lengthMm, rig.depthMm, resting), towMmS, {
-      kind: "length",
-      lengthMm,
-    });
-  const eyeOff = (resting: number) => eyeDepthMm(lineFrom(resting)) - rig.draughtMm;
+  const whole = { kind: "length", lengthMm } as const;
+  const from = (resting: number) => restingStart(balance.placesMm, lengthMm, rig.depthMm, resting);
+  const eyeOff = (resting: number) => balance.topOf(from(resting), towMmS, whole).end.depthMm - rig.draughtMm;
   const most = 2 * balance.placesMm.length;
   let on = 1;
   while (on < most && eyeOff(on) < 0) on++;
-  return lineFrom(root(eyeOff, on - 1, on, restWithin));
+  return balance.lineUp(from(root(eyeOff, on - 1, on, restWithin)), towMmS, whole);
 }
 
 /**
@@ -101,5 +99,3 @@ function restingStart(placesMm: readonly Mm[], lengthMm: Mm, depthMm: Mm, restin
   const next = placesMm[highest + 1] ?? lengthMm;
   return { depthMm, lyingMm: place + (further - 1) * (next - place), carriedShare: 1 };
 }
-
-const eyeDepthMm = (line: HangingLine) => last(line.points).depthMm;

@@ -1,5 +1,4 @@
 import { type Answer, answer } from "../finding.ts";
-import { last } from "../lists.ts";
 import type { Mm, Ms, Share } from "../units.ts";
 import { freeLineFrom } from "./free-pace.ts";
 import { hangInCurrent } from "./hang.ts";
@@ -28,7 +27,7 @@ function liftMm(rig: FlowRig, paceMs: Ms, heldBackShare: Share): Answer<number> 
  */
 function seemsBeyond(rig: FlowRig, paceMs: Ms, mayLiftMm: Mm): boolean {
   const line = freeLineFrom(streamOf(rig, paceMs), stillMm(rig) - mayLiftMm);
-  return last(line.points).depthMm > rig.draughtMm;
+  return line.end.depthMm > rig.draughtMm;
 }
 
 /**
