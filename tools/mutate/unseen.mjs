@@ -69,7 +69,7 @@ export const unseen = [
   },
   {
     path: "src/core/flow/line-balance.ts",
-    line: 'if (end.kind === "depth" && state[3] <= end.depthMm + 1e-3) break;',
+    line: 'if (end.kind === "depth" && state.depthMm <= end.depthMm + 1e-3) break;',
     why: near,
   },
   { path: "src/core/flow/free-pace.ts", line: "const paceWithinMmS = 0.05;", why: near },
