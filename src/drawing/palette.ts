@@ -61,7 +61,7 @@ const forced: Colours = {
   faint: "CanvasText",
   tone: "Canvas",
   paper: "Canvas",
-  accent: "LinkText",
+  accent: "CanvasText",
   water: "Canvas",
 };
 

@@ -55,3 +55,10 @@ test("the style sheet names every ink for light, dark, forced colours and print"
   // There it says that something cannot be used.
   expect(paletteCss()).not.toContain("GrayText");
 });
+
+test("where colours are forced, a drawing has those of text and ground alone: others mean a link, or what cannot be used", () => {
+  // CSS Color Module Level 4, section 6.2: what each system colour is for.
+  const block = /forced-colors:active\)\{:root\{([^}]*)\}/.exec(paletteCss())![1]!;
+  const found = new Set(block.split(";").map((one) => one.split(":")[1]));
+  expect([...found].sort()).toEqual(["Canvas", "CanvasText"]);
+});

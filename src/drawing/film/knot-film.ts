@@ -2,11 +2,11 @@ import { last } from "../../core/lists.ts";
 import type { Mm } from "../../core/units.ts";
 import type { KnotPicture } from "../../model/knot-picture.ts";
 import { curveThrough, wholePath } from "../curve.ts";
-import { point, polyline, text, thin, thinMm } from "../items.ts";
+import { point, polyline, text, thin, thinMm, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
-import { strandUnits } from "../knots/draw-knot.ts";
+import { fitFrame, strandUnits } from "../knots/draw-knot.ts";
 import { place, strandPath } from "../knots/strand-path.ts";
-import { paintTying, tying } from "../knots/tying.ts";
+import { paintEnd, paintTying, tying } from "../knots/tying.ts";
 import type { Item } from "../model.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
 
@@ -40,34 +40,59 @@ export function knotFilm(knot: KnotPicture, lineMm: Mm, room: FilmRoom, kit: Dra
   };
 }
 
-/** The last step that is not a wrong one, as large as in the line, beside a bar; none where it holds a float or a shot. */
+/** The enlarged knot and the room that it has to its right, as shares of the width. */
+const enlargedShare = 0.64;
+const betweenMm = 1.5;
+
+/** The last step that is not a wrong one, as large as in the line, beside a bar, and enlarged beside it; none where it holds a float or a shot. */
 function atTrueSize(
   knot: KnotPicture,
   lineMm: Mm,
   { widthMm, heightMm, textMm }: FilmRoom & { readonly heightMm: number },
-  { words, figures }: DrawingKit,
+  { words, figures, measure }: DrawingKit,
 ): Moment | undefined {
   const right = knot.steps.filter(({ objects }) => !objects.some(({ kind }) => kind === "cross"));
-  const { strands, objects } = last(right);
-  if (objects.some(({ kind }) => kind === "float" || kind === "shot")) return undefined;
+  const step = last(right);
+  if (step.objects.some(({ kind }) => kind === "float" || kind === "shot")) return undefined;
   const scale = lineMm / strandUnits;
   const [frameWidth, frameHeight] = knot.frame;
-  const [leftMm, topMm] = [(widthMm - scale * frameWidth) / 2, (heightMm - scale * frameHeight) / 2 - textMm];
-  const paths = strands.map(({ path }): Item => {
+  const middleX = ((1 + enlargedShare) / 2) * widthMm;
+  const [leftMm, topMm] = [middleX - (scale * frameWidth) / 2, (heightMm - scale * frameHeight) / 2];
+  const paths = step.strands.map(({ path }): Item => {
     const points = strandPath(path).points.map(({ x, y }) => place([leftMm + scale * x, topMm + scale * y]));
     const stroke = { ink: "ink", widthMm: Math.max(thinMm, lineMm) } as const;
     return { kind: "path", steps: wholePath(curveThrough(points)), stroke };
   });
-  const [barX, barY] = [(widthMm - barMm) / 2, topMm + scale * frameHeight + 4];
+  const footMm = topMm + scale * frameHeight;
+  const barY = footMm + 2.5;
+  const bar = [middleX - barMm / 2, middleX + barMm / 2] as const;
   const tick = (x: number) => polyline([point(x, barY - 1), point(x, barY + 1)], thin);
+  const says = words("drawing.float.scale.true");
+  const half = Math.min(measure(says, textMm, "regular"), widthMm) / 2;
+  const sayX = Math.min(middleX, widthMm - half - 0.5);
+  const large = { widthMm: enlargedShare * widthMm - betweenMm, heightMm };
+  const fit = fitFrame(knot.frame, large);
+  const [edgeMm, reachMm] = [fit.xMm + fit.scale * frameWidth + betweenMm, (fit.scale * frameHeight) / 2];
+  // From the corners of the small knot out to those of the large one.
+  const rays = [-1, 1].map((side) =>
+    polyline(
+      [
+        point(leftMm - 1, heightMm / 2 + (side * scale * frameHeight) / 2),
+        point(edgeMm, heightMm / 2 + side * 0.7 * reachMm),
+      ],
+      thinSoft,
+    ),
+  );
   return {
     caption: words("drawing.film.knot.true-size", { line: figures.diameter(lineMm) }),
     moving: [
       ...paths,
-      polyline([point(barX, barY), point(barX + barMm, barY)], thin),
-      tick(barX),
-      tick(barX + barMm),
-      text(point(barX + barMm + 1.5, barY + 0.35 * textMm), figures.diameter(barMm), textMm, { ink: "soft" }),
+      polyline([point(bar[0], barY), point(bar[1], barY)], thin),
+      ...bar.map(tick),
+      text(point(middleX, barY + 1.2 * textMm), figures.diameter(barMm), textMm, { anchor: "middle" }),
+      text(point(sayX, topMm - 0.7 * textMm), says, textMm, { anchor: "middle" }),
+      ...rays,
+      ...paintEnd({ ...knot, steps: [step] }, large),
     ],
   };
 }

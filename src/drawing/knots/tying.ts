@@ -162,6 +162,20 @@ function endUnderWay(strand: Strand): Strand[] {
   return [{ ...whole, curve: end, tagFromMm: end.length }];
 }
 
+/** How the last of some steps ends, with nothing that points or is named. */
+export function paintEnd(knot: Pick<KnotPicture, "frame" | "steps">, box: Box): Item[] {
+  const bare = knot.steps.map((step) => ({
+    ...step,
+    arrows: [],
+    labels: [],
+    objects: step.objects.filter(isTackle),
+  }));
+  return paintTying(last(tying({ ...knot, steps: bare }, box)), 1);
+}
+
+/** What a knot is tied to, and not a sign of what to do. */
+const isTackle = ({ kind }: KnotStep["objects"][number]) => !/^(?:cut|span|cross|drop)$/.test(kind);
+
 /** A step with a share of what is new in it done. What points and names stands there once it is all done. */
 export function paintTying(tied: TyingStep, share: number): Item[] {
   const { eyes, fromMm, below, above, named, brush } = tied;

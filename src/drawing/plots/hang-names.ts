@@ -8,6 +8,9 @@ import { tellHold } from "./tell-hang.ts";
 /** Height of a hook in a plot of lines in the current. */
 export const hookMm = 2.8;
 
+/** Kept free of lines and hooks at either end of a name. */
+const freeMm = 1;
+
 /** Where a panel has its float, its bed and its sides. */
 export interface NamePlace {
   readonly top: Point;
@@ -34,8 +37,8 @@ export function namesOf(hangs: readonly FlowHang[], place: NamePlace, kit: Drawi
     const isClear = ({ xMm, yMm }: Point) =>
       marks.every(
         (mark) =>
-          mark.xMm < xMm - 0.7 ||
-          mark.xMm > xMm + widthMm + 0.7 ||
+          mark.xMm < xMm - freeMm ||
+          mark.xMm > xMm + widthMm + freeMm ||
           mark.yMm < yMm - 0.9 * textMm ||
           mark.yMm > yMm + 0.35 * textMm,
       );

@@ -78,7 +78,7 @@ function pool(grid: Hundredths, box: Box): Item[] {
   const edgeOfShelf = curved([at(0, 55), at(26, 50), at(50, 53), at(74, 46), at(94, 37)]);
   return [
     polygon([at(0, 0), at(100, 0), at(100, 78), at(0, 78)], "water"),
-    ...shade(grid, 82, 70, 8),
+    ...shade(grid, 83, 69, 9, [79, 66, 0]),
     ...farBank(grid),
     ...bankFromAbove([at(0, 78), at(38, 77.4), at(66, 78.4), at(100, 78)], box, [
       at(32, 0).xMm,
@@ -110,7 +110,7 @@ function pool(grid: Hundredths, box: Box): Item[] {
       [37, 46, 6],
       [76, 19, 8],
       [89, 44, 60],
-      [77, 69, 8],
+      [79, 66, 0],
     ]),
     ...seat(grid, 40, 82),
   ];
@@ -236,14 +236,25 @@ function reed({ xMm, yMm }: Point, mm: number): Item[] {
   );
 }
 
-/** What lies in the shade of a tree on the bank: hatched, as a tone would be light on a dark page. */
-function shade({ at }: Hundredths, x: number, y: number, size: number): Item[] {
-  return [-0.75, -0.5, -0.25, 0, 0.25, 0.5, 0.75].map((up) => {
+/** What lies in the shade of a tree on the bank: hatched, as a tone would be light on a dark page; clear of a fish in it. */
+function shade({ at }: Hundredths, x: number, y: number, size: number, fish?: FishPlace): Item[] {
+  return [-0.75, -0.5, -0.25, 0, 0.25, 0.5, 0.75].flatMap((up) => {
     const half = size * Math.sqrt(1 - up * up);
     const level = y + 0.9 * size * up;
-    return polyline([at(x - half, level), at(x + half, level)], thinSoft);
+    const isBeside = fish && Math.abs(level - fish[1]) < fishFree.up;
+    const gap = isBeside ? [fish[0] - fishFree.along, fish[0] + fishFree.along] : [];
+    const ends = [x - half, ...gap, x + half];
+    return ends.flatMap((from, i) => {
+      const to = ends[i + 1];
+      return i % 2 === 0 && to !== undefined && to - from > 0.5
+        ? [polyline([at(from, level), at(to, level)], thinSoft)]
+        : [];
+    });
   });
 }
+
+/** Hundredths of the picture that are kept free round a fish. */
+const fishFree = { along: 5.4, up: 2.4 } as const;
 
 /** Water that turns round on itself. */
 function curl({ at }: Hundredths, x: number, y: number): Item[] {

@@ -123,6 +123,7 @@ function lock({ lock: { above, below } }: SolvedDepth, foot: Point, isOnRod: boo
 }
 
 const lockAsideMm = 1.7;
+const clearOfFrameMm = 2.2;
 
 /** The line from the hook to the float: what lies on the bed, out from the bank, and what hangs. */
 function linePath(overdepthMm: number, foot: Point, { xMm, bed, scale }: Place) {
@@ -131,7 +132,7 @@ function linePath(overdepthMm: number, foot: Point, { xMm, bed, scale }: Place) 
     const gapMm = overdepthMm < 0 ? Math.max(leastGapMm, -overdepthMm * scale) : 0;
     return { lying: [], hanging: [point(xMm, bedMm - gapMm), foot] };
   }
-  const roomMm = last(bed).xMm - xMm - hookMm - 0.5;
+  const roomMm = last(bed).xMm - xMm - hookMm - clearOfFrameMm;
   const lengthMm = Math.min(roomMm, Math.max(leastLyingMm, overdepthMm * scale));
   // Just off the bed's own line, so that it can be seen.
   const above = bed.map((p) => point(p.xMm, p.yMm - lyingLiftMm));

@@ -1,4 +1,4 @@
-import { circle, ellipse, point, polyline, thin } from "../items.ts";
+import { bold, circle, ellipse, point, polyline, thin } from "../items.ts";
 import type { Item } from "../model.ts";
 import { fish } from "../scenes/fish.ts";
 import { dashed, hook, line, maggot, move, surfaceMm, water } from "./sign-parts.ts";
@@ -7,6 +7,17 @@ const midMm = 18;
 
 const crumbs = (places: readonly (readonly [number, number])[]): Item[] =>
   places.map(([x, y]) => circle(point(x, y), 0.45, { fill: "ink" }));
+
+/** A hard shell with rings across. */
+const caster = (x: number, y: number): Item[] => [
+  { kind: "path", steps: ellipse(point(x, y), 2.9, 1.4), fill: "paper", stroke: bold },
+  ...[-1.3, 0, 1.3].map((aside) =>
+    line([
+      [x + aside, y - 1.1],
+      [x + aside, y + 1.1],
+    ]),
+  ),
+];
 
 /** Signs that bait and feed give. */
 export const baitSigns = {
@@ -40,19 +51,14 @@ export const baitSigns = {
       [11, 15],
     ]),
     ...hook(point(11, 21), 6),
+    ...caster(13.4, 20.4),
     ...[
-      [18, 17.4],
-      [21.5, 13.4],
-      [19, surfaceMm],
-    ].map(
-      ([x = 0, y = 0]): Item => ({
-        kind: "path",
-        steps: ellipse(point(x, y), 1.9, 1),
-        fill: "accent",
-        stroke: thin,
-      }),
-    ),
-    ...move(point(28, 20), point(28, 11)),
+      [21, 19],
+      [25, 14.4],
+      [20.5, surfaceMm],
+      [28, surfaceMm],
+    ].flatMap(([x = 0, y = 0]) => caster(x, y)),
+    ...move(point(32.4, 20.5), point(32.4, 11.5)),
   ],
   "ball-breaks": () => [
     ...water(),
@@ -78,38 +84,31 @@ export const baitSigns = {
       [1, 20],
       [35, 20],
     ]),
-    circle(point(7, 15), 4.9, { fill: "paper", stroke: dashed }),
-    ...crumbs([
-      [5, 13],
-      [8.4, 12.4],
-      [6.6, 15.4],
-      [9.4, 16],
-      [4.6, 17],
-      [7.6, 18.2],
-    ]),
-    ...move(point(13, 15), point(19, 15)),
+    // The ball that it should be, fallen flat.
+    circle(point(18, 11), 6.4, { fill: "paper", stroke: dashed }),
+    ...move(point(18, 6.4), point(18, 15)),
     {
       kind: "path",
       steps: [
-        ["M", 18.6, 19.8],
-        ["C", 20, 17.8, 23, 18.2, 25, 17.6],
-        ["C", 28, 16.8, 30, 18.4, 32, 18],
-        ["C", 33.6, 18, 34.6, 19, 35.2, 19.8],
-        ["C", 34.6, 21.6, 31, 20.8, 29.6, 21.4],
-        ["C", 27, 22.6, 25, 21, 22.4, 21.4],
-        ["C", 20.4, 21.6, 19, 21, 18.6, 19.8],
+        ["M", 9.6, 19.8],
+        ["C", 11, 17.8, 14, 18.2, 16, 17.6],
+        ["C", 19, 16.8, 21, 18.4, 23, 18],
+        ["C", 24.6, 18, 25.6, 19, 26.2, 19.8],
+        ["C", 25.6, 21.6, 22, 20.8, 20.6, 21.4],
+        ["C", 18, 22.6, 16, 21, 13.4, 21.4],
+        ["C", 11.4, 21.6, 10, 21, 9.6, 19.8],
         ["Z"],
       ],
       fill: "paper",
       stroke: thin,
     },
     ...crumbs([
-      [21.6, 19.8],
-      [24.6, 20.4],
-      [26.6, 18.8],
-      [29, 20],
-      [31.6, 19.4],
-      [33.4, 20],
+      [12.6, 19.8],
+      [15.6, 20.4],
+      [17.6, 18.8],
+      [20, 20],
+      [22.6, 19.4],
+      [24.4, 20],
     ]),
   ],
   "weed-on-hook": () => [

@@ -75,8 +75,11 @@ export const floatSigns = {
   "half-cocked": () => [
     ...water(),
     bed(),
-    ...float({ xMm: 14, tip: 0.5, lean: 55 }, 5),
-    ...span(point(29, surfaceMm + 0.5), point(29, bedMm - 0.3)),
+    // Upright as it should stand, and as it lies instead; the hook hangs clear of the bed.
+    ...floatBefore({ xMm: 11, tip: right }),
+    ...float({ xMm: 24, tip: 0.5, lean: 60 }, 3),
+    ...hook(point(footOf({ xMm: 24, tip: 0.5, lean: 60 }).xMm, 18.6), 3.4),
+    ...crossed(point(31, 4)),
   ],
   "sinks-lower": () => [
     ...water(),
