@@ -74,6 +74,21 @@ describe("floats, states, charts and gauge", () => {
     for (const mm of edgesMm(100)) expect(mm).toBeGreaterThan(0.3);
   });
 
+  test("a size of shot is as large in one rig of a chart as in the next", () => {
+    const some = sampleRigs.flatMap((rig) => rig.depths.map((depth) => ({ rig, depth })));
+    const charts = drawPatternCharts(some, { widthMm: 160, waterMm: 40, textMm: 3.5 }, drawingKit);
+    const radii = charts.flatMap(({ items }) =>
+      flatItems(items).flatMap((item) =>
+        item.kind === "circle" && item.fill === "ink" ? [item.radiusMm] : [],
+      ),
+    );
+    const sizes = some.flatMap(({ depth }) =>
+      [...depth.lineShot, ...depth.lockShot].map((one) => one.diameterMm),
+    );
+    expect(new Set(sizes).size).toBeGreaterThan(2);
+    expect(new Set(radii.map((one) => one.toFixed(6))).size).toBe(new Set(sizes).size);
+  });
+
   test("in a pattern the shot that lock the float are bracketed and stand clear of those down the line", () => {
     const entry = patterns.find(({ depth }) => depth.lockShot.length > 1)!;
     const [drawing] = drawPatternCharts([entry], { widthMm: 60, waterMm: 80, textMm: 3.5 }, drawingKit);

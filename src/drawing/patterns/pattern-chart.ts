@@ -9,7 +9,13 @@ import type { Drawing, Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { depthAxisMm, depthTicks } from "../plots/axis.ts";
 import { spoken } from "../spoken.ts";
-import { drawPatternColumn, type PatternColumn, sinkCurve } from "./pattern-column.ts";
+import {
+  drawPatternColumn,
+  type PatternColumn,
+  type ShotLook,
+  shotScales,
+  sinkCurve,
+} from "./pattern-column.ts";
 
 interface PatternEntry {
   readonly rig: SolvedRig;
@@ -39,6 +45,7 @@ interface Scales {
   readonly surfaceMm: number;
   readonly axisMm: number;
   readonly slotMm: number;
+  readonly look: ShotLook;
 }
 
 /**
@@ -59,7 +66,11 @@ export function drawPatternCharts(
   const abreast = Math.max(1, Math.floor((widthMm - axisMm) / (slotEms * textMm)));
   const charts = Math.ceil(entries.length / abreast);
   const perChart = Math.ceil(entries.length / charts);
-  const scales: Scales = {
+  const diametersMm = entries.flatMap(({ depth: { lineShot, lockShot } }) =>
+    [...lineShot, ...lockShot].map((one) => one.diameterMm),
+  );
+  const each: Scales = {
+    look: { scales: shotScales, diametersMm },
     room,
     deepestMm,
     longestS: Math.max(0, ...entries.map((entry) => sinkOf(entry)?.tenthsS.at(-1) ?? 0)),
@@ -68,6 +79,9 @@ export function drawPatternCharts(
     axisMm,
     slotMm: (widthMm - axisMm) / perChart,
   };
+  // A size of shot is as large in one rig as in the next.
+  const shotScale = Math.min(...entries.map((entry) => rigColumn(entry, axisMm, each).shotScale));
+  const scales = { ...each, look: { scales: [shotScale], diametersMm } };
   return Array.from({ length: charts }, (_, i) =>
     drawChart(entries.slice(i * perChart, (i + 1) * perChart), scales, kit),
   );
@@ -104,33 +118,32 @@ function drawChart(entries: readonly PatternEntry[], scales: Scales, kit: Drawin
   };
 }
 
-/** A rig in its slot, with its plot of sinking beside it where that was reckoned. */
-function chartColumn(
+/** A rig in its slot. */
+function rigColumn(
   entry: PatternEntry,
   leftMm: number,
-  { room: { textMm }, longestS, scale, surfaceMm, slotMm }: Scales,
-  kit: DrawingKit,
+  { scale, surfaceMm, slotMm, look }: Scales,
 ): PatternColumn {
+  const rigMm = sinkOf(entry) ? slotMm * rigShare : slotMm;
+  const column = { leftMm, rightMm: leftMm + rigMm - 0.6, xMm: leftMm + rigMm / 2, surfaceMm, scale };
+  return drawPatternColumn(entry.rig, entry.depth, column, look);
+}
+
+/** A rig in its slot, with its plot of sinking beside it where that was reckoned. */
+function chartColumn(entry: PatternEntry, leftMm: number, scales: Scales, kit: DrawingKit): PatternColumn {
+  const { room, longestS, scale, surfaceMm, slotMm } = scales;
   const sink = sinkOf(entry);
-  const rigMm = sink ? slotMm * rigShare : slotMm;
-  const rightMm = leftMm + rigMm - 0.6;
-  const column = drawPatternColumn(entry.rig, entry.depth, {
-    leftMm,
-    rightMm,
-    xMm: leftMm + rigMm / 2,
-    surfaceMm,
-    scale,
-  });
+  const column = rigColumn(entry, leftMm, scales);
   if (!sink) return column;
   const frame = {
-    leftMm: leftMm + rigMm + 0.8,
+    leftMm: leftMm + slotMm * rigShare + 0.8,
     rightMm: leftMm + slotMm - 0.6 - marginMm,
     surfaceMm,
     bedMm: surfaceMm + entry.depth.depthMm * scale,
     scale,
     longestS,
   };
-  return { ...column, items: [...column.items, ...sinkCurve(sink, frame, textMm, kit)] };
+  return { ...column, items: [...column.items, ...sinkCurve(sink, frame, room.textMm, kit)] };
 }
 
 /** How the rig sinks laid out straight, where that was reckoned. */

@@ -15,7 +15,7 @@ import { shotRadii } from "../shot-radii.ts";
 import { strandStrokes } from "../strands.ts";
 
 /** Drawn diameter per diameter of shot, the first at which all of them find room. */
-const shotScales = [0.5, 0.4, 0.3];
+export const shotScales: readonly number[] = [0.5, 0.4, 0.3];
 const hookMm = 2.6;
 /** Line that is seen between shot that do not touch on it, and what is left of that where there is no room. */
 const apartMm = [0.3, 0.15] as const;
@@ -45,6 +45,14 @@ export interface PatternColumn {
   readonly isApart: boolean;
   /** Whether line is drawn shorter. */
   readonly isBroken: boolean;
+  /** Drawn diameter per diameter of its shot. */
+  readonly shotScale: number;
+}
+
+/** How large shot may be drawn: the scales to try, largest first, and all that are in the picture, as a size has one look in it. */
+export interface ShotLook {
+  readonly scales: readonly number[];
+  readonly diametersMm: readonly number[];
 }
 
 /**
@@ -56,6 +64,7 @@ export function drawPatternColumn(
   { rig }: SolvedRig,
   depth: SolvedDepth,
   column: ChartColumn,
+  look: ShotLook,
 ): PatternColumn {
   const { leftMm, rightMm, xMm: x, surfaceMm, scale } = column;
   const { float, hookLengthMm } = rig;
@@ -65,7 +74,7 @@ export function drawPatternColumn(
   const hookTip = Math.min(bedMm - 0.3, hangsMm);
   const y = (fromHookMm: number) => hookTip - fromHookMm * scale;
   const eye = point(x, eyeMm);
-  const shots = placeShot(depth, y, eye, { leftMm, footMm: hookTip - hookMm });
+  const shots = placeShot(depth, y, eye, { leftMm, footMm: hookTip - hookMm }, look);
   if (!shots) {
     const room = { widthMm: rightMm - leftMm, heightMm: bedMm - surfaceMm };
     throw new NoRoomError("a rig beside others", room, { folder: "rigs", id: rig.id });
@@ -95,7 +104,7 @@ export function drawPatternColumn(
     ...parts.hook.draw({ bend: point(x, hookTip), heightMm: hookMm }),
     ...(isBroken ? parts.lineBreak.draw({ at: point(x, (loop + hookTip - hookMm) / 2) }) : []),
   ];
-  return { items, isBroken, isApart: shots.isApart };
+  return { items, isBroken, isApart: shots.isApart, shotScale: shots.shotScale };
 }
 
 /** Clear line between the lock shot and those down the line, so that none of the one is read as the other. */
@@ -145,16 +154,14 @@ function placeShot(
   y: (fromHookMm: number) => number,
   eye: Point,
   { leftMm, footMm }: { readonly leftMm: number; readonly footMm: number },
+  { scales, diametersMm }: ShotLook,
 ) {
   const onLine = [...depth.lineShot].sort((a, b) => b.fromHookMm - a.fromHookMm);
   const topMm = eye.yMm + floatEyeRadiusMm;
   const isOnNext = touching(onLine);
-  const tries = apartMm.flatMap((gapMm) => shotScales.map((scale) => ({ gapMm, scale })));
+  const tries = apartMm.flatMap((gapMm) => scales.map((scale) => ({ gapMm, scale })));
   for (const { gapMm, scale } of tries) {
-    const radiusFor = shotRadii(
-      [...onLine, ...depth.lockShot].map(({ diameterMm }) => diameterMm),
-      scale,
-    );
+    const radiusFor = shotRadii(diametersMm, scale);
     const radiusOf = ({ diameterMm }: SolvedShot) => radiusFor(diameterMm);
     let freeMm = topMm;
     const below = depth.lock.below.map(radiusOf).map((radiusMm): PlacedShot => {
@@ -172,7 +179,7 @@ function placeShot(
     const fromMm = depth.lockShot.length > 0 ? freeMm + lockApartMm : topMm;
     const places =
       stackUp(wanted, fromMm) ??
-      (scale === last(shotScales) ? placeInOrder(wanted, fromMm, footMm, 0) : undefined);
+      (scale === last(scales) ? placeInOrder(wanted, fromMm, footMm, 0) : undefined);
     if (!places) continue;
     const line = paired(paired(places, radii), isOnNext).map(
       ([[yMm, radiusMm], isOn]): PlacedShot => ({ at: point(eye.xMm, yMm), radiusMm, isOn }),
@@ -182,7 +189,7 @@ function placeShot(
     const isTrue = !isOff.some((off, i) => off && !isOnNext[i + 1]);
     if (gapMm === first(apartMm) && !isTrue) continue;
     const above = shotAbove(depth.lock.above.map(radiusOf), eye, leftMm);
-    return { above, below, line, isApart: isOff.includes(true) };
+    return { above, below, line, isApart: isOff.includes(true), shotScale: scale };
   }
   return undefined;
 }
