@@ -266,15 +266,3 @@ export function drawPictures(source: PictureSource): Drawings {
     from: (reference: PictureReference) => [reference, pictureOf(reference).from],
   });
 }
-
-/** The same, each drawn once for a room: for one text, which is laid out several times. */
-export function drawnOnce(drawings: Drawings): Drawings {
-  const drawn = new Map<string, readonly CaptionedDrawing[]>();
-  const drawOnce = (...[reference, room, kit]: Parameters<Drawings>) => {
-    const key = JSON.stringify([reference, room]);
-    const made = drawn.get(key) ?? drawings(reference, room, kit);
-    drawn.set(key, made);
-    return made;
-  };
-  return Object.assign(drawOnce, { from: drawings.from });
-}

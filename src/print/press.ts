@@ -19,6 +19,8 @@ export interface Press {
   readonly inOrder: InOrder;
   /** Keeps what is painted of parts of paper, the last ones at hand: sheets paint each card again and again. */
   readonly parts: Keep;
+  /** Keeps the pictures of texts, the last ones at hand: a text is laid out several times, and looks at them each time. */
+  readonly pictures: Keep;
   /** Keeps the marks of what is laid out, the last ones at hand: they take some 300 kB for the cards of a rig, as much for a text. */
   readonly marks: Keep;
   /** Stands for all of this, where what is printed is kept. */

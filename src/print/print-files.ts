@@ -171,6 +171,8 @@ function placedIn({ rigs }: PrintInput): (problem: DoesNotFit) => DoesNotFit {
 
 /** A sheet's cards, and those of the sheets around it; each takes some 50 kB. */
 const partsAtHand = 400;
+/** The pictures of a long text; each takes some 20 kB. */
+const picturesAtHand = 40;
 /** Cards of rigs, and texts, whose files are made one after the other. */
 const marksAtHand = 30;
 
@@ -183,6 +185,7 @@ function makePress({ guide, kit, date, images, font, kept }: PrintInput): Press 
   return {
     keep,
     parts: inMemory(partsAtHand, keep),
+    pictures: inMemory(picturesAtHand, keep),
     // What is not kept elsewhere would be laid out again.
     marks: inMemory(kept ? marksAtHand : Number.POSITIVE_INFINITY, keep),
     from: digestOf(guide, date, logoFrom, fontFrom, kept?.words),

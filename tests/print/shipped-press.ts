@@ -17,6 +17,7 @@ export function shippedPress(paper: Guide["paper"] = library.guide.paper): Press
     keep: makeAnew,
     inOrder: asTheyStand,
     parts: makeAnew,
+    pictures: makeAnew,
     marks: inMemory(Number.POSITIVE_INFINITY),
     from: "",
     facts: (title) => ({ title, author: "Makebelieve", language: "en", date: "2026-05-01" }),

@@ -1,6 +1,6 @@
 import type { HandoutFormat } from "../../../templates/handouts/format.ts";
 import { first, known, paired } from "../../core/lists.ts";
-import { type Drawings, drawnOnce } from "../../drawing/pictures.ts";
+import type { Drawings } from "../../drawing/pictures.ts";
 import type { PaperSide } from "../../layout/paper.ts";
 import { type HandoutSize, handoutSizes, printPaths, sitePaths } from "../../model/addresses.ts";
 import { digestOf } from "../../model/digest.ts";
@@ -64,13 +64,12 @@ export function layOutHandouts(input: HandoutInput, press: Press): LaidHandouts 
   const all = madeInOrder(press.inOrder, texts, (plain) => {
     const text = withPagesOf(plain, new Set(besides.filter((page) => page !== plain.page)), press);
     const inBooklet = withPagesOf(plain, within, press);
-    const pictures = drawnOnce(drawings);
-    const onHalf = textPages(text, half, pictures, press);
-    const onWhole = textPages(text, whole, pictures, press);
+    const onHalf = textPages(text, half, drawings, press);
+    const onWhole = textPages(text, whole, drawings, press);
     return {
       half: onHalf,
-      whole: onWhole.overflows.length === 0 ? onWhole : textPages(text, wide, pictures, press),
-      booklet: inBooklet === plain ? onHalf : textPages(inBooklet, half, pictures, press),
+      whole: onWhole.overflows.length === 0 ? onWhole : textPages(text, wide, drawings, press),
+      booklet: inBooklet === plain ? onHalf : textPages(inBooklet, half, drawings, press),
     };
   });
   return {

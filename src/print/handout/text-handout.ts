@@ -161,7 +161,7 @@ function layOutText(
   handout: NamedText,
   format: HandoutFormat,
   drawings: Drawings,
-  { from, keep, guide, kit, fonts, logo }: Press,
+  { from, guide, kit, fonts, logo, ...press }: Press,
 ): Pick<TextPages, "columns" | "overflows"> {
   const widthMm = columnWidthMm(format);
   const { id, title, summary } = handout.text;
@@ -174,10 +174,14 @@ function layOutText(
     };
     // Drawings abreast stay as high as each other.
     const isAbreast = room.widthMm < widthMm / 2;
-    return keep("picture on paper", digestOf(from, drawings.from(reference), room, isAbreast), () => {
-      const found = drawings(reference, room, kit);
-      return isAbreast ? found : found.map((one) => trimmed(one, fonts));
-    });
+    return press.pictures(
+      "picture on paper",
+      digestOf(from, drawings.from(reference), room, isAbreast),
+      () => {
+        const found = drawings(reference, room, kit);
+        return isAbreast ? found : found.map((one) => trimmed(one, fonts));
+      },
+    );
   };
   const props = {
     title,

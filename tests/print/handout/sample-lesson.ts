@@ -24,6 +24,7 @@ export function samplePress(guide: Partial<Press["guide"]> = {}): Press {
     keep: makeAnew,
     inOrder: asTheyStand,
     parts: makeAnew,
+    pictures: makeAnew,
     marks: inMemory(Number.POSITIVE_INFINITY),
     from: "",
   };

@@ -26,6 +26,7 @@ async function laidFor(paper: Guide["paper"], units: Guide["units"]): Promise<La
     keep: makeAnew,
     inOrder: asTheyStand,
     parts: makeAnew,
+    pictures: makeAnew,
     marks: inMemory(Number.POSITIVE_INFINITY),
     from: "",
   };

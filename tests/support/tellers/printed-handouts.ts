@@ -41,6 +41,7 @@ export async function* printedHandouts(
     keep: makeAnew,
     inOrder: asTheyStand,
     parts: makeAnew,
+    pictures: makeAnew,
     marks: inMemory(Number.POSITIVE_INFINITY),
     from: "",
   };
