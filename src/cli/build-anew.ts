@@ -10,11 +10,9 @@ import { buildSettings } from "./build-settings.ts";
 import { type Building, type Built, type Options, partsOf } from "./building.ts";
 import { type Progress, UsageError } from "./command.ts";
 import { compileSeldom } from "./compile-seldom.ts";
+import { manyFiles } from "./many-files.ts";
 import { noSuch } from "./no-such.ts";
 import { tell } from "./tell.ts";
-
-/** Files of a guide that is large: of one as large as the shipped one memory is no concern, and time is. */
-const manyFiles = 400;
 
 /**
  * Makes a guide and writes it; what is wrong with it is told, and then nothing is written.

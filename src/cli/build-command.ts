@@ -22,7 +22,7 @@ export const buildCommand: CliCommand = {
       .option("--copies <number>", "so many copies of each card on the sheets")
       .option(
         "--workers <number>",
-        "so many threads at work on a guide that is new, which pays with many processors; as DOTDOWN_WORKERS says, else one",
+        "so many threads at work on a guide that is new; as DOTDOWN_WORKERS says, else two where there are processors for it",
       )
       .addOption(
         new Option("--for <part>", "make only the site, what is printed, or the data").choices(buildParts),

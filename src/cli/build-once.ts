@@ -31,7 +31,7 @@ async function buildShared(building: Building): Promise<Built | undefined> {
   const { sources, options, folders, store, workers } = building;
   const shelf = keptOf(folders, store);
   // What was kept is sooner found than workers are started.
-  const crew = startCrew(shelf.isBare ? workers : 1, { sources, parts: partsOf(options) }, shelf);
+  const crew = startCrew({ sources, parts: partsOf(options) }, shelf, shelf.isBare ? workers : 1);
   try {
     const { buildAnew } = await import("./build-anew.ts");
     return await buildAnew(building, crew.store);

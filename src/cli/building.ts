@@ -18,8 +18,8 @@ export interface Building {
   readonly progress: Progress | undefined;
   readonly output: ClaimedOutput;
   readonly store: Store;
-  /** How many are at work where nothing is kept, this one among them. */
-  readonly workers: number;
+  /** How many are to be at work where nothing is kept, this one among them, where somebody asks for so many. */
+  readonly workers: number | undefined;
 }
 
 /** What a build wrote, as many files as it says, and what it had to tell of the content and of the paper. */

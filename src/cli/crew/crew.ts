@@ -1,10 +1,12 @@
 import { randomUUID } from "node:crypto";
+import { availableParallelism } from "node:os";
 import { BroadcastChannel, Worker } from "node:worker_threads";
 import type { BuildSettings } from "../../build/stages.ts";
 import type { Source } from "../../content/world.ts";
 import type { Store } from "../../model/kept.ts";
 import { stageDone } from "../../model/stage-times.ts";
 import { UsageError } from "../command.ts";
+import { manyFiles } from "../many-files.ts";
 import { sharedStore } from "./shared-store.ts";
 
 /** What a worker is given. */
@@ -32,29 +34,37 @@ const resourceLimits = { maxYoungGenerationSizeMb: 96 };
 const rigsAlone = 12;
 
 /**
- * How many are to be at work on a build, itself among them: as many as asked for, else one, as each reads the tool and the
- * content anew: on two processors a guide of twenty rigs took a third longer with two.
+ * How many are to be at work on a build, itself among them, as the command or `DOTDOWN_WORKERS` asks; nothing where neither does.
  *
- * @param asked by the command, or by `DOTDOWN_WORKERS`
  * @throws UsageError where that is no number from 1 to 64
  */
-export function workersFor(asked: unknown = process.env.DOTDOWN_WORKERS || undefined): number {
-  if (asked === undefined) return 1;
+export function workersFor(asked: unknown = process.env.DOTDOWN_WORKERS || undefined): number | undefined {
+  if (asked === undefined) return undefined;
   if (!/^([1-9]|[1-5]\d|6[0-4])$/.test(String(asked)))
     throw new UsageError(`${asked} workers is not understood; write a number from 1 to 64`);
   return Number(asked);
 }
 
+/** More were not measured; each takes as much memory as the build. */
+const usualMost = 2;
+
+/**
+ * How many are at work on a guide where nobody asks: two where there are two processors and it is not large, as each that is beside
+ * the build takes as much memory.
+ */
+export const usualWorkers = (files: number, processors = availableParallelism()): number =>
+  files > manyFiles ? 1 : Math.min(usualMost, processors);
+
 /**
  * Starts workers that make the same from other ends. All that they make depends on nothing but what it is made from, so
  * the build is the same, to the byte, whoever made a part of it, and with a worker that fails.
  *
- * @param size how many are at work, the build itself among them
+ * @param size how many are at work, the build itself among them; as is usual where nothing is said
  */
 export function startCrew(
-  size: number,
   { sources, parts }: Pick<Job, "sources" | "parts">,
   below: Store,
+  size = usualWorkers(sources.size),
 ): Crew {
   const alone = { store: below, end: async () => {} };
   const rigs = [...sources.keys()].filter((path) => path.startsWith("rigs/")).length;

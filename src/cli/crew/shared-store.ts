@@ -1,4 +1,3 @@
-import { createHash } from "node:crypto";
 import { deserialize, serialize } from "node:v8";
 import { type BroadcastChannel, type MessagePort, receiveMessageOnPort } from "node:worker_threads";
 import type { Store } from "../../model/kept.ts";
@@ -105,5 +104,4 @@ class Latest {
   }
 }
 
-const keyOf = (kind: string, from: string) =>
-  createHash("sha256").update(`${kind}\0${from}`).digest("base64");
+const keyOf = (kind: string, from: string) => `${kind}\0${from}`;

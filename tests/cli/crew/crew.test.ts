@@ -1,6 +1,6 @@
 import { describe, expect, it, onTestFinished } from "vitest";
 import { UsageError } from "../../../src/cli/command.ts";
-import { startCrew, workersFor } from "../../../src/cli/crew/crew.ts";
+import { startCrew, usualWorkers, workersFor } from "../../../src/cli/crew/crew.ts";
 import { storeInMemory } from "../../../src/cli/crew/shared-store.ts";
 
 describe("how many are at work on a build", () => {
@@ -8,7 +8,7 @@ describe("how many are at work on a build", () => {
     expect([1, "2", 8, "64"].map(workersFor)).toEqual([1, 2, 8, 64]);
   });
 
-  it("is what DOTDOWN_WORKERS says where the command does not, and else one", () => {
+  it("is what DOTDOWN_WORKERS says where the command does not", () => {
     onTestFinished(() => {
       delete process.env.DOTDOWN_WORKERS;
     });
@@ -16,7 +16,14 @@ describe("how many are at work on a build", () => {
     expect(workersFor()).toBe(7);
     expect(workersFor("3")).toBe(3);
     process.env.DOTDOWN_WORKERS = "";
-    expect(workersFor()).toBe(1);
+    expect(workersFor()).toBeUndefined();
+  });
+
+  it("is two where nobody asks, but one on one processor, or for a guide of more than 400 files", () => {
+    expect(usualWorkers(164, 1)).toBe(1);
+    expect(usualWorkers(164, 2)).toBe(2);
+    expect(usualWorkers(400, 8)).toBe(2);
+    expect(usualWorkers(401, 8)).toBe(1);
   });
 
   it.each(["0", "65", "two", "-1", "1.5", ""])("is refused where it is '%s'", (asked) => {
@@ -29,7 +36,7 @@ it("a build of few rigs, or alone, or of a tool that is run from its sources, ha
   const store = storeInMemory();
   const source = { path: "", file: "", text: "", bytes: 0 };
   const sources = new Map(Array.from({ length: 20 }, (_, i) => [`rigs/${i}.md`, source]));
-  const crew = startCrew(2, { sources, parts: undefined }, store);
+  const crew = startCrew({ sources, parts: undefined }, store, 2);
   expect(crew.store).toBe(store);
   await crew.end();
 });
