@@ -98,7 +98,8 @@ function measured(cubics: readonly Cubic[], closed: boolean): Curve {
     for (let i = 1; i <= samplesPerCubic; i++) {
       const place = onCubic(cubic, i / samplesPerCubic);
       const before = last(samples);
-      samples.push({ ...place, s: before.s + apart(before, place) });
+      const { x, y, height } = place;
+      samples.push({ x, y, height, s: before.s + apart(before, place) });
     }
   }
   return { cubics, samples, length: samples[samples.length - 1]?.s ?? 0, closed };

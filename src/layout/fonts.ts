@@ -1,4 +1,4 @@
-import { entry, sum } from "../core/lists.ts";
+import { entry } from "../core/lists.ts";
 import type { Face, MeasureText } from "../drawing/model.ts";
 import type { GlyphSource } from "./glyph-source.ts";
 
@@ -92,11 +92,14 @@ function makeTypeface(source: GlyphSource): Typeface {
   return {
     source,
     layout: (text) => {
-      const runs = wordsOf(text).map(word);
-      return {
-        glyphs: runs.flatMap(({ glyphs }) => glyphs),
-        width: sum(runs.map(({ width }) => width)),
-      };
+      const glyphs: PlacedGlyph[] = [];
+      let width = 0;
+      for (const one of wordsOf(text)) {
+        const run = word(one);
+        for (const glyph of run.glyphs) glyphs.push(glyph);
+        width += run.width;
+      }
+      return { glyphs, width };
     },
     width: (text) => widthsOf(text).whole,
     seenWidth: (text) => widthsOf(text).seen,

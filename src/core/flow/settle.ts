@@ -34,7 +34,8 @@ export const offBedMm = (heightMm: Mm): number => (heightMm <= bedTouchMm ? 0 : 
 
 /** Water past the float's frame at a depth [mm/s]. */
 export function towOf({ rig, surfaceMmS }: Stream, floatMmS: number) {
-  return (depthMm: Mm) => paceAtMmS(depthMm, rig.depthMm, surfaceMmS) - floatMmS;
+  const bedMm = rig.depthMm;
+  return (depthMm: Mm) => paceAtMmS(depthMm, bedMm, surfaceMmS) - floatMmS;
 }
 
 /**
