@@ -10,11 +10,12 @@ import { filmsOf } from "../model/films.ts";
 import type { Rig } from "../model/rig.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { reasonText } from "../words/reason.ts";
-import { besideBy } from "./beside.ts";
+import { type Beside, besideBy, type Standing } from "./beside.ts";
 import { say } from "./fit-data.ts";
-import { partById, partWithin } from "./page-parts.ts";
+import { anotherTask } from "./give-way.ts";
+import { partById, partWithin, writeText } from "./page-parts.ts";
 import { filmShower, type ShowFilm } from "./show-film.ts";
-import { showSettling } from "./try-settling.ts";
+import { type LoadFloat, settlingIn } from "./try-settling.ts";
 import { waysChooser } from "./try-sinking.ts";
 
 /** Where a page has to do the long sums itself, they wait until nobody draws a slider. */
@@ -31,9 +32,9 @@ export function drivenFilms(worker: string) {
   const [firstSums, longSums] = [besideBy(worker), besideBy(worker, pauseMs)];
   const status = partById("try-said");
   const { showFilm, forget } = filmShower();
-  const showSinking = waysChooser(longSums, showFilm);
-  const showAtOnce = atOnce(showFilm);
-  let shown = "";
+  const showLater = filmsLater(longSums, showFilm);
+  const atOnce = filmsAtOnce(showFilm);
+  let shown: { readonly id: string; readonly kit: DrawingKit } | undefined;
 
   function showNothing(why: string): void {
     firstSums.drop();
@@ -42,20 +43,11 @@ export function drivenFilms(worker: string) {
     status.textContent = why;
   }
 
-  function showMade(solved: SolvedRig, kit: DrawingKit): void {
-    status.textContent = "";
-    showAtOnce(solved, first(solved.depths), kit);
-    longSums.ask("drawnThrough", solved, (through, { isLast }) => {
-      if (!isLast) return;
-      showThrough(solved, through, kit, showFilm);
-      longSums.ask("inWater", { solved }, (depth, { isLast }) => {
-        if (!isLast) return;
-        showBites(solved, depth, kit, showFilm);
-        const sinking = partOf("sinking", depth?.inWater !== undefined);
-        // After the bites are on the screen: both would take too long for one frame.
-        if (sinking && depth) setTimeout(() => showSinking(sinking, solved, depth, kit));
-      });
-    });
+  async function showMade(solved: SolvedRig, kit: DrawingKit, standing: Standing): Promise<void> {
+    writeText(status, "");
+    await atOnce.show(solved, kit, standing);
+    await anotherTask();
+    if (standing.isLast) showLater(solved, kit);
   }
 
   return {
@@ -66,11 +58,16 @@ export function drivenFilms(worker: string) {
         showNothing(say("fit.unread"));
         return;
       }
-      if (shown !== rig.id) forget();
-      shown = rig.id;
-      firstSums.ask("make", { rig }, (made, { isLast }) => {
-        if (!isLast) return;
-        if (made.ok) showMade(made.value.solved, kit);
+      if (shown?.id !== rig.id || shown.kit !== kit) {
+        longSums.drop();
+        forget();
+        atOnce.forget();
+      }
+      shown = { id: rig.id, kit };
+      firstSums.ask("make", { rig }, async (made, standing) => {
+        await anotherTask();
+        if (!standing.isLast) return;
+        if (made.ok) await showMade(made.value.solved, kit, standing);
         else {
           const reasons = made.findings.map((finding) => reasonText(finding, kit.words, kit.figures));
           showNothing([say("fit.failed"), ...reasons].join(" "));
@@ -78,6 +75,32 @@ export function drivenFilms(worker: string) {
       });
     },
   };
+}
+
+/**
+ * What shows the films that need long sums: film by film, each made in tasks and shown in frames of its own. Who draws the
+ * depth on meanwhile sees the rest for the last depth alone.
+ */
+function filmsLater(sums: Beside, showFilm: ShowFilm) {
+  const showSinking = waysChooser(sums, showFilm);
+  const showSunk = async (solved: SolvedRig, depth: SolvedDepth | undefined, kit: DrawingKit) => {
+    const bites = partOf("bites", depth !== undefined && filmsOf(solved, depth).includes("bites"));
+    await anotherTask();
+    if (bites && depth) await showFilm(bites, bitesFilm(solved, depth, pictureRoom, kit), kit);
+    await anotherTask();
+    const sinking = partOf("sinking", depth?.inWater !== undefined);
+    if (sinking && depth) showSinking(sinking, solved, depth, kit);
+  };
+  return (solved: SolvedRig, kit: DrawingKit): void =>
+    sums.ask("drawnThrough", solved.rig, async (through, { isLast }) => {
+      if (!isLast) return;
+      await anotherTask();
+      await showDrawnThrough(solved, through, kit, showFilm);
+      await anotherTask();
+      sums.ask("sunk", solved.rig, (depth, { isLast }) =>
+        isLast ? showSunk(solved, depth, kit) : undefined,
+      );
+    });
 }
 
 /** A part of the page, shown where there is something to be seen in it. */
@@ -91,46 +114,48 @@ function partOf(name: PartName, isThere: boolean): HTMLElement | undefined {
  * What shows the films that need no long sums. A cast is of the rig's float alone, so it is not drawn anew for another depth;
  * for another rig it is, as its slider begins anew like those of the other films.
  */
-function atOnce(showFilm: ShowFilm) {
+function filmsAtOnce(showFilm: ShowFilm) {
+  let loadFloat: LoadFloat | undefined;
   let castOf = "";
-  return (solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit): void => {
-    const films = filmsOf(solved, depth);
-    const settling = partOf("settling", films.includes("settling"));
-    if (settling) showSettling(partWithin(settling, ".try-shown"), solved, depth, pictureRoom, kit);
-    const cast = partOf("cast", films.includes("cast"));
-    const { id, float } = solved.rig;
-    const now = JSON.stringify([id, float]);
-    if (!cast || now === castOf) return;
-    castOf = now;
-    showFilm(cast, castFilm(solved, depth, pictureRoom, kit), kit);
+  return {
+    show: async (solved: SolvedRig, kit: DrawingKit, standing: Standing): Promise<void> => {
+      const depth = first(solved.depths);
+      const films = filmsOf(solved, depth);
+      const settling = partOf("settling", films.includes("settling"));
+      if (settling) {
+        loadFloat ??= settlingIn(partWithin(settling, ".try-shown"), solved.rig, pictureRoom, kit);
+        await loadFloat(solved, depth);
+      }
+      const cast = standing.isLast && partOf("cast", films.includes("cast"));
+      const now = JSON.stringify(solved.rig.float);
+      if (!cast || now === castOf) return;
+      castOf = now;
+      await showFilm(cast, castFilm(solved, depth, pictureRoom, kit), kit);
+    },
+    forget: () => {
+      loadFloat = undefined;
+      castOf = "";
+    },
   };
 }
 
-/** What is drawn through by hand, in small steps. */
-function showThrough(
+/** Shows what is drawn through by hand, in small steps. */
+async function showDrawnThrough(
   solved: SolvedRig,
   depth: SolvedDepth | undefined,
   kit: DrawingKit,
   showFilm: ShowFilm,
-): void {
+): Promise<void> {
   const films = depth ? filmsOf(solved, depth) : [];
   const draws = { depth: depthFilm, current: currentFilm };
+  // No water has both.
   for (const name of ["depth", "current"] as const) {
     const part = partOf(name, films.includes(name));
     if (!part || !depth) continue;
     const slider = { label: say(`try.${name}.slider`), stepS };
     const start =
       name === "depth" ? depth.depthGuide.findIndex(({ advice }) => advice === "start-here") : checkedStep;
-    showFilm(part, { ...draws[name](solved, depth, pictureRoom, kit), slider }, kit, Math.max(0, start));
+    const film = { ...draws[name](solved, depth, pictureRoom, kit), slider };
+    await showFilm(part, film, kit, Math.max(0, start));
   }
-}
-
-function showBites(
-  solved: SolvedRig,
-  depth: SolvedDepth | undefined,
-  kit: DrawingKit,
-  showFilm: ShowFilm,
-): void {
-  const bites = partOf("bites", depth !== undefined && filmsOf(solved, depth).includes("bites"));
-  if (bites && depth) showFilm(bites, bitesFilm(solved, depth, pictureRoom, kit), kit);
 }

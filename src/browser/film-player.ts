@@ -1,31 +1,44 @@
 import { last } from "../core/lists.ts";
 import { filmScreen } from "./film-screen.ts";
 import { type FilmSource, sentFilm } from "./film-source.ts";
+import { stageOf } from "./film-stage.ts";
+import { anotherTask } from "./give-way.ts";
+import { inOwnFrame } from "./own-frame.ts";
 import { dataOf, partWithin } from "./page-parts.ts";
 
 /** Share of the pace that "slower" plays at. */
 const slowShare = 0.25;
+
+interface Player {
+  /** Goes to one of its steps. */
+  goTo(step: number): void;
+  /** Plays another film from where it is; its parts are numbered as those of the one before. */
+  take(source: FilmSource): void;
+}
 
 /**
  * Puts the player of a film in place of its strip. Nothing moves until somebody asks.
  *
  * @param source what it plays: what the page was sent unless told otherwise
  * @param step where it begins
- * @returns what goes to one of its steps
  */
-export function startFilm(film: HTMLElement, source?: FilmSource, step = 0): (step: number) => void {
+export function startFilm(film: HTMLElement, source?: FilmSource, step = 0): Player {
   const { content } = partWithin<HTMLTemplateElement>(film, "template");
   const player = document.importNode(partWithin<HTMLElement>(content, ".film-player"), true);
-  const screen = filmScreen(player, source ?? sentFilm(content));
+  let played = source ?? sentFilm(content);
+  const stage = stageOf(partWithin(player, ".film-moving"), (place) => played.part(place));
+  let screen = filmScreen(player, played, stage);
+  const slider = partWithin<HTMLInputElement>(player, "input");
   const caption = partWithin(player, ".film-caption");
   const button = (does: string) => partWithin<HTMLButtonElement>(player, `[data-does=${does}]`);
   const [play, slower] = [button("play"), button("slower")];
   const [playWords, pauseWords] = [play.textContent ?? "", dataOf(play, "other")];
   const isSlow = () => slower.getAttribute("aria-pressed") === "true";
   const head = playHead({
-    endS: last(screen.startsS),
+    endS: () => last(screen.startsS),
     pace: () => (isSlow() ? slowShare : 1),
-    show: screen.show,
+    show: (atS) => screen.show(atS),
+    ready: (atS, by) => screen.ready(atS, by),
     // Read out where it stands, not all the way there.
     changed: (runs) => {
       play.textContent = runs ? pauseWords : playWords;
@@ -40,24 +53,34 @@ export function startFilm(film: HTMLElement, source?: FilmSource, step = 0): (st
     head.goTo(screen.startsS.find((startS) => startS > head.atS() + 1e-6) ?? last(screen.startsS)),
   );
   slower.addEventListener("click", () => slower.setAttribute("aria-pressed", String(!isSlow())));
-  screen.slider.addEventListener("input", () => head.goTo(screen.timeOfSlider()));
-  screen.slide(step);
+  const goTo = (value: string) => head.goTo(screen.timeOf(value));
+  slider.addEventListener("input", () => goTo(slider.value));
+  goTo(String(step));
   film.dataset.plays = "";
   film.append(player);
-  return screen.slide;
+  return {
+    goTo: (to) => goTo(String(to)),
+    take: (another) => {
+      played = another;
+      screen = filmScreen(player, another, stage);
+      head.stay();
+    },
+  };
 }
 
 interface PlayHead {
-  readonly endS: number;
+  readonly endS: () => number;
   /** Seconds of the film to a second. */
   readonly pace: () => number;
   /** Does one of what there is to show of a time, and says whether there was any. */
   readonly show: (atS: number) => boolean;
+  /** Makes ready what the moment of a time, or the one after it, is shown with. */
+  readonly ready: (atS: number, by: 0 | 1) => void;
   readonly changed: (runs: boolean) => void;
 }
 
 /** Where a film is, and what moves it. However quick it is drawn through, what is shown at last is where it stands. */
-function playHead({ endS, pace, show, changed }: PlayHead) {
+function playHead({ endS, pace, show, ready, changed }: PlayHead) {
   let atS = 0;
   let runs = false;
   let isAsked = false;
@@ -68,32 +91,41 @@ function playHead({ endS, pace, show, changed }: PlayHead) {
     changed(on);
   };
   const ask = () => {
+    if (isAsked) return;
     isAsked = true;
-    requestAnimationFrame(frame);
+    inOwnFrame(frame);
+    void readySoon();
+  };
+  // In tasks between the frames, which have no time for it.
+  const readySoon = async () => {
+    for (const by of [0, 1] as const) {
+      await anotherTask();
+      ready(atS, by);
+    }
   };
   const frame = (nowMs: number) => {
     isAsked = false;
-    if (runs) atS = Math.min(endS, atS + (pace() * (nowMs - (beforeMs ?? nowMs))) / 1000);
+    if (runs) atS = Math.min(endS(), atS + (pace() * (nowMs - (beforeMs ?? nowMs))) / 1000);
     beforeMs = nowMs;
-    const hasShown = show(atS);
-    if (hasShown || (runs && atS < endS)) ask();
+    if (show(atS) || (runs && atS < endS())) ask();
     else if (runs) run(false);
   };
   return {
     atS: () => atS,
     startOrStop: () => {
-      if (!runs && atS >= endS) atS = 0;
+      if (!runs && atS >= endS()) atS = 0;
       run(!runs);
-      if (!isAsked) ask();
+      ask();
     },
     goTo: (timeS: number) => {
-      atS = Math.min(endS, Math.max(0, timeS));
+      atS = Math.min(endS(), Math.max(0, timeS));
       if (runs) run(false);
-      if (isAsked) return;
-      isAsked = true;
-      show(atS);
-      // A finger's move is told within a frame, whose turn is taken by now.
-      requestAnimationFrame(ask);
+      ask();
+    },
+    /** Shows what there is by now where it is. */
+    stay: () => {
+      atS = Math.min(endS(), atS);
+      ask();
     },
   };
 }

@@ -1,8 +1,9 @@
-import { entry, last, paired } from "../core/lists.ts";
-import { type Pose, poseBetween } from "../drawing/film/poses.ts";
+import { entry, last } from "../core/lists.ts";
+import { once } from "../model/kept.ts";
 import { knotStage } from "./film-knot.ts";
-import type { FilmSource } from "./film-source.ts";
-import { dataOf, partWithin } from "./page-parts.ts";
+import type { FilmSource, SourceMoment } from "./film-source.ts";
+import type { Stage } from "./film-stage.ts";
+import { dataOf, partWithin, writeAttribute, writeText } from "./page-parts.ts";
 
 interface Pace {
   /** A step of a person stays this long, and takes so much of it to become the next [s]. */
@@ -34,13 +35,13 @@ interface At {
  * before, and reads nothing that the page would have to be laid out for. Words and picture take turns, a frame each, as both
  * would take too long for one.
  */
-export function filmScreen(player: HTMLElement, source: FilmSource) {
+export function filmScreen(player: HTMLElement, source: FilmSource, stage: Stage) {
   const pace = paceOf(source);
   const startsS = source.moments.map(({ timeS }, place) => timeS ?? place * pace.stepS);
   const slider = partWithin<HTMLInputElement>(player, "input");
   const clock = player.querySelector<HTMLElement>(".film-clock");
   const write = writer(player, source, clock ? { clock } : { toldFrom: pace.toldFrom });
-  const draw = painter(player, source);
+  const draw = painter(player, source, stage);
   slider.max = String(clock ? Math.ceil(10 * last(startsS)) / 10 : startsS.length - 1);
   slider.step = clock ? "0.1" : "1";
 
@@ -62,14 +63,20 @@ export function filmScreen(player: HTMLElement, source: FilmSource) {
       isPicturesTurn = !hasDrawn && write(now);
       return hasDrawn || isPicturesTurn || draw(now);
     },
-    slider,
-    startsS,
-    slide: (step: number) => {
-      slider.value = String(step);
-      slider.dispatchEvent(new Event("input", { bubbles: true }));
+    /** Makes ready what a moment beside that of a time is told and drawn with. */
+    ready: (atS: number, by: 0 | 1): void => {
+      const moment = source.moments[at(atS).place + by];
+      if (moment) readyMoment(moment, stage);
     },
-    timeOfSlider: () => Number(slider.value) * (clock ? 1 : pace.stepS),
+    startsS,
+    /** The time of a value of the slider. */
+    timeOf: (value: string) => Number(value) * (clock ? 1 : pace.stepS),
   };
+}
+
+function readyMoment(moment: SourceMoment, stage: Stage): void {
+  moment.ready?.();
+  stage.ready(moment.poses);
 }
 
 /** Where a film's time is told: on its clock, or by its steps, the next from so much of a change on. */
@@ -81,13 +88,6 @@ function writer(player: HTMLElement, { moments }: FilmSource, by: ToldBy): (now:
   const slider = partWithin<HTMLInputElement>(player, "input");
   const { clock } = by;
   const seconds = clock && secondsIn(dataOf(clock, "words"));
-  const writeCaption = writes((text) => {
-    caption.textContent = text;
-  });
-  const writeSaid = writes((text) => {
-    if (clock) clock.textContent = text;
-    slider.setAttribute("aria-valuetext", text);
-  });
   return ({ atS, place, gone }) => {
     const told = by.clock === undefined && gone > by.toldFrom ? place + 1 : place;
     const moment = entry(moments, told);
@@ -95,34 +95,24 @@ function writer(player: HTMLElement, { moments }: FilmSource, by: ToldBy): (now:
     const value = String(clock ? Number(atS.toFixed(1)) : told);
     const isMoved = slider.value !== value;
     if (isMoved) slider.value = value;
-    const isTold = writeCaption(moment.caption);
-    return writeSaid(seconds?.(atS) ?? moment.said) || isTold || isMoved;
+    const said = seconds?.(atS) ?? moment.said;
+    writeAttribute(slider, "aria-valuetext", said);
+    const isTold = writeText(caption, moment.caption);
+    return (clock && writeText(clock, said)) || isTold || isMoved;
   };
 }
 
 /** What paints the picture of a film, and says whether it was another. */
-function painter(player: HTMLElement, { moments, part, knot }: FilmSource): (now: At) => boolean {
-  const moving = partWithin(player, ".film-moving");
-  const posed = stageOf(moving, part);
-  const tie = knot ? knotStage(moving, knot) : undefined;
+function painter(player: HTMLElement, { moments, knot }: FilmSource, stage: Stage): (now: At) => boolean {
+  const tie = knot ? knotStage(partWithin(player, ".film-moving"), knot) : undefined;
   let painted = "";
   return ({ place, gone }) => {
     const now = `${place} ${gone}`;
     if (now === painted) return false;
     painted = now;
     const isTied = tie?.(gone > 0 ? place + 1 : place, gone > 0 ? gone : 1);
-    if (!isTied) posed(entry(moments, place).poses, gone > 0 ? moments[place + 1]?.poses : undefined, gone);
-    return true;
-  };
-}
-
-/** Writes what is not written already, and says whether it did. */
-function writes(write: (text: string) => void): (text: string) => boolean {
-  let written: string | undefined;
-  return (text) => {
-    if (text === written) return false;
-    written = text;
-    write(text);
+    if (!isTied)
+      stage.paint(entry(moments, place).poses, gone > 0 ? moments[place + 1]?.poses : undefined, gone);
     return true;
   };
 }
@@ -133,44 +123,15 @@ function share(fromS: number, atS: number, toS: number, changeS = toS - fromS): 
   return Math.min(1, Math.max(0, gone));
 }
 
+/** Made once: what writes a language's numbers takes a browser long to make. */
+const tenths = once(
+  () =>
+    new Intl.NumberFormat(document.documentElement.lang, {
+      minimumFractionDigits: 1,
+      maximumFractionDigits: 1,
+    }),
+);
+
 function secondsIn(words: string): (atS: number) => string {
-  const digits = { minimumFractionDigits: 1, maximumFractionDigits: 1 };
-  const { format } = new Intl.NumberFormat(document.documentElement.lang, digits);
-  return (atS) => words.replace("{seconds}", format(atS));
-}
-
-interface Shown {
-  readonly part: number;
-  readonly mark: Element;
-  at: string;
-}
-
-/** What paints the poses: it keeps the marks of the moment before as far as they are of the same parts, and moves those that moved. */
-function stageOf(moving: Element, partAt: FilmSource["part"]) {
-  let shown: Shown[] = [];
-  const putParts = (poses: readonly Pose[]) => {
-    // A knot's own stage may have been at work.
-    if (shown.some(({ mark }) => mark.parentNode !== moving)) shown = [];
-    if (shown.length === 0) moving.replaceChildren();
-    for (const { mark } of shown.splice(poses.length)) mark.remove();
-    for (const [i, { part }] of poses.entries()) {
-      const before = shown[i];
-      if (before?.part === part) continue;
-      const mark = partAt(part);
-      if (before) before.mark.replaceWith(mark);
-      else moving.append(mark);
-      shown[i] = { part, mark, at: "" };
-    }
-  };
-  return (poses: readonly Pose[], next: readonly Pose[] | undefined, gone: number): void => {
-    putParts(poses);
-    for (const [i, [pose, one]] of paired(poses, shown).entries()) {
-      if (pose.kind === "mark") continue;
-      const at = poseBetween(pose, next?.[i], gone);
-      if (at === one.at) continue;
-      one.at = at;
-      if (pose.kind === "path") one.mark.setAttribute("d", at);
-      else one.mark.setAttribute("transform", `translate(${at})`);
-    }
-  };
+  return (atS) => words.replace("{seconds}", tenths().format(atS));
 }

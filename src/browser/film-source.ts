@@ -11,6 +11,8 @@ export interface SourceMoment {
   /** The caption as a voice says it. */
   readonly said: string;
   readonly poses: readonly Pose[];
+  /** Makes its words before they are asked for. */
+  readonly ready?: () => void;
 }
 
 /** What a player plays. */

@@ -17,3 +17,15 @@ function must<E>(part: E | null, name: string): E {
 export function dataOf(part: HTMLElement, name: string): string {
   return must(part.dataset[name] ?? null, `data of the name ${name}`);
 }
+
+/** Writes a text where another stands, as the page would be laid out anew for the same; says whether it did. */
+export function writeText(part: Element, text: string): boolean {
+  const isOther = part.textContent !== text;
+  if (isOther) part.textContent = text;
+  return isOther;
+}
+
+/** The same of an attribute. */
+export function writeAttribute(part: Element, name: string, value: string): void {
+  if (part.getAttribute(name) !== value) part.setAttribute(name, value);
+}

@@ -1,68 +1,103 @@
 import { FilmPart, StripFrames } from "../../templates/pages/film.tsx";
 import { filmFrame, pageStrip } from "../../templates/pages/page-film.ts";
-import { entry, first } from "../core/lists.ts";
 import type { Film } from "../drawing/film/film.ts";
-import { packing } from "../drawing/film/pack-film.ts";
-import { readPoses } from "../drawing/film/poses.ts";
+import { joinStrokes } from "../drawing/join-strokes.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { spoken } from "../drawing/spoken.ts";
-import { marksToSvg } from "../drawing/svg.ts";
 import { once } from "../model/kept.ts";
+import { type Drawn, drawnParts } from "./drawn-parts.ts";
 import { startFilm } from "./film-player.ts";
 import type { FilmSource, SourceMoment } from "./film-source.ts";
+import { stageOf } from "./film-stage.ts";
 import { say } from "./fit-data.ts";
-import { dataOf, partWithin } from "./page-parts.ts";
-import { svgMarks } from "./svg-marks.ts";
+import { ownFrame } from "./own-frame.ts";
+import { dataOf, partWithin, writeAttribute } from "./page-parts.ts";
 import { toDom } from "./to-dom.ts";
 
-/** @param start the step to begin at where the reader has not moved its slider yet */
-export type ShowFilm = (part: HTMLElement, film: Film, kit: DrawingKit, start?: number) => void;
+/**
+ * Shows a film in a part of the page, and ends once what stands round its moments is there.
+ *
+ * @param start the step to begin at where the part shows none yet
+ */
+export type ShowFilm = (part: HTMLElement, film: Film, kit: DrawingKit, start?: number) => Promise<void>;
 
-/** What puts films in parts of a page; the slider of each stays where the reader left it, until that is forgotten. */
+/** What puts another film in the place of one. */
+type Redraw = (film: Film, kit: DrawingKit) => Promise<void>;
+
+/**
+ * What puts films in parts of a page. Another film in the same part takes over the player, its slider where the reader left
+ * it, and all marks that are of the same parts, until they are forgotten.
+ */
 export function filmShower(): { readonly showFilm: ShowFilm; forget(): void } {
-  const left = new Map<string, number>();
+  const shown = new Map<HTMLElement, Redraw>();
   /** What is drawn for paper alone, by the part that it is of. */
   const strips = new Map<HTMLElement, () => Node[]>();
   addEventListener("beforeprint", () => {
     for (const [part, draw] of strips) part.querySelector(".film-strip")?.replaceChildren(...draw());
   });
-  const showFilm: ShowFilm = (part, film, kit, start = 0) => {
-    const shown = partWithin(part, ".try-shown");
-    const hadFocus = shown.contains(document.activeElement);
-    shown.replaceChildren(...toDom(FilmPart({ film: filmFrame(film, kit), say })));
+  let round = 0;
+  const showFilm: ShowFilm = async (part, film, kit, start = 0) => {
     strips.set(part, () => toDom(StripFrames({ strip: pageStrip(film, kit, part.id) })));
-    const player = partWithin(shown, ".film");
-    const goTo = startFilm(player, drawnFilm(film, kit), left.get(part.id) ?? start);
-    const through = partWithin<HTMLInputElement>(shown, "input[type=range]");
-    if (hadFocus) through.focus();
-    player.addEventListener("input", () => left.set(part.id, Number(through.value)));
-    for (const button of part.querySelectorAll<HTMLElement>(":scope > .film-buttons button"))
-      button.onclick = () => goTo(Number(dataOf(button, "step")));
+    const redraw = shown.get(part);
+    if (redraw) return redraw(film, kit);
+    const begun = round;
+    await ownFrame();
+    if (begun === round) shown.set(part, begin(part, film, kit, start));
   };
-  return { showFilm, forget: () => left.clear() };
+  const forget = () => {
+    shown.clear();
+    round++;
+  };
+  return { showFilm, forget };
+}
+
+/** Puts a film and its player in a part of the page. */
+function begin(part: HTMLElement, film: Film, kit: DrawingKit, start: number): Redraw {
+  const shown = partWithin(part, ".try-shown");
+  const frame = { ...filmFrame({ ...film, still: [] }, kit), still: `<g class="film-still"></g>` };
+  shown.replaceChildren(...toDom(FilmPart({ film: frame, say })));
+  const drawn = drawnParts();
+  const player = startFilm(partWithin(shown, ".film"), sourceOf(film, kit, drawn), start);
+  for (const button of part.querySelectorAll<HTMLElement>(":scope > .film-buttons button"))
+    button.onclick = () => player.goTo(Number(dataOf(button, "step")));
+  const still = stageOf(partWithin(shown, ".film-still"), drawn.part);
+  const posesOfStill = (one: Film) => drawn.posesOf(joinStrokes({ ...one, items: one.still }).items);
+  still.paint(posesOfStill(film));
+  return async (another, itsKit) => {
+    const { title, description, viewBox } = filmFrame({ ...another, still: [] }, itsKit);
+    const poses = posesOfStill(another);
+    still.ready(poses);
+    await ownFrame();
+    writeAttribute(partWithin(shown, ".film-player"), "aria-label", title);
+    writeAttribute(partWithin(shown, ".film-picture"), "aria-label", description);
+    writeAttribute(partWithin(shown, ".film-picture svg"), "viewBox", viewBox);
+    still.paint(poses);
+    player.take(sourceOf(another, itsKit, drawn));
+  };
 }
 
 /** A film whose moments are drawn when they are first shown: of two hundred a reader sees a few. */
-function drawnFilm({ moments, slider }: Film, kit: DrawingKit): FilmSource {
-  const { parts, posesOf } = packing();
+function sourceOf({ moments, slider }: Film, kit: DrawingKit, { part, posesOf }: Drawn): FilmSource {
   return {
     moments: moments.map((moment): SourceMoment => {
       const caption = once(() => moment.caption);
-      const poses = once(() => readPoses(posesOf(moment)));
+      const said = once(() => spoken(caption(), kit));
+      const poses = once(() => posesOf(moment.moving));
       return {
         ...(moment.timeS !== undefined && { timeS: moment.timeS }),
         get caption() {
           return caption();
         },
         get said() {
-          return spoken(caption(), kit);
+          return said();
         },
         get poses() {
           return poses();
         },
+        ready: said,
       };
     }),
-    part: (place) => first(svgMarks(marksToSvg([entry(parts, place)]))),
+    part,
     ...(slider && { stepS: slider.stepS }),
   };
 }

@@ -1,8 +1,10 @@
 import { type Answer, answer, type Finding } from "../core/finding.ts";
 import { first } from "../core/lists.ts";
+import type { Sink } from "../core/sink/sink-of-rig.ts";
 import type { Tub } from "../core/tackle/shot.ts";
 import type { Conditions, RigShelf } from "../model/choosing.ts";
 import type { ChoosingRules } from "../model/choosing-rules.ts";
+import { inMemory } from "../model/kept.ts";
 import type { Rig } from "../model/rig.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { chooseRigs } from "../solve/choosing/choose.ts";
@@ -19,7 +21,7 @@ interface ToMake {
 }
 
 interface ToSink {
-  readonly solved: SolvedRig;
+  readonly rig: Rig;
   readonly ways: readonly WayToSink[];
 }
 
@@ -30,10 +32,14 @@ export interface Made {
   readonly boxed?: { readonly rig: Rig; readonly box: Tub; readonly from: FromBox };
 }
 
+/** The last rigs: a page asks for one after the other of the same, and to send one made up takes it longer than to make it. */
+const lately = inMemory(2);
+const solvedOf = (rig: Rig): Answer<SolvedRig> => lately("solved", JSON.stringify(rig), () => solveRig(rig));
+
 /** The rig of the figures, from the reader's box where one was told. */
 function make({ rig, box }: ToMake): Answer<Made> {
   if (!box) {
-    const solved = solveRig(rig);
+    const solved = solvedOf(rig);
     return solved.ok ? answer({ solved: solved.value }) : solved;
   }
   const from = fromBox(rig, box);
@@ -59,15 +65,43 @@ function wet(solved: SolvedRig, depth: SolvedDepth): Answer<SolvedDepth> {
   return water.ok ? answer({ ...depth, inWater: water.value }) : water;
 }
 
-/** The first depth of a rig sinking in several ways; nothing where one of them cannot be had. */
-function sinkInWays({ solved, ways }: ToSink): readonly SunkInWay[] | undefined {
-  const [depth] = solved.depths;
-  if (!depth) return undefined;
-  const sunk = ways.flatMap((way) => {
-    const one = sinkInWay(solved, depth, way);
-    return one.ok && one.value ? [one.value] : [];
+/** What a rig's films show of its first depth. */
+interface Filmed {
+  readonly solved: SolvedRig;
+  readonly depth: SolvedDepth;
+}
+
+/** Nothing where the rig cannot be made. */
+function firstDepth<T>(rig: Rig, of: (filmed: Filmed) => T | undefined): T | undefined {
+  const solved = solvedOf(rig);
+  const depth = solved.ok ? solved.value.depths[0] : undefined;
+  return solved.ok && depth ? of({ solved: solved.value, depth }) : undefined;
+}
+
+/** Without the line's way down but its end: a page that is sent thousands of places has its engine clear them up between frames. */
+function lightened(depth: SolvedDepth | undefined): SolvedDepth | undefined {
+  if (!depth?.inWater) return depth;
+  const endAlone = (one: Sink): Sink => ({
+    ...one,
+    line: { ...one.line, moments: one.line.moments.slice(-1) },
   });
-  return sunk.length === ways.length ? sunk : undefined;
+  const { sink, sister } = depth.inWater;
+  const light = {
+    sink: sink.map(endAlone),
+    ...(sister && { sister: { ...sister, sink: sister.sink.map(endAlone) } }),
+  };
+  return { ...depth, inWater: { ...depth.inWater, ...light } };
+}
+
+/** The first depth of a rig sinking in several ways; nothing where one of them cannot be had. */
+function sinkInWays({ rig, ways }: ToSink): readonly SunkInWay[] | undefined {
+  return firstDepth(rig, ({ solved, depth }) => {
+    const sunk = ways.flatMap((way) => {
+      const one = sinkInWay(solved, depth, way);
+      return one.ok && one.value ? [one.value] : [];
+    });
+    return sunk.length === ways.length ? sunk : undefined;
+  });
 }
 
 /** What rigs are chosen by, and for which water. */
@@ -95,10 +129,9 @@ const sums = {
   inWater,
   worthBuying: ({ rig, box = [] }: ToMake) => worthBuying(rig, box),
   /** The rig's depth in steps small enough to be drawn through by hand. */
-  drawnThrough: (solved: SolvedRig) => {
-    const [depth] = solved.depths;
-    return depth && drawnThrough(solved, depth);
-  },
+  drawnThrough: (rig: Rig) => firstDepth(rig, ({ solved, depth }) => lightened(drawnThrough(solved, depth))),
+  /** The rig's depth with the water's part. */
+  sunk: (rig: Rig) => firstDepth(rig, ({ solved }) => lightened(inWater({ solved }))),
   sinkInWays,
   choose,
   /** How it is told that this rig can be made of the box, where it can. */

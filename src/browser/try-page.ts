@@ -4,7 +4,9 @@ import type { Rig } from "../model/rig.ts";
 import { answersOf, kitIn, rigAsked, unitsOf } from "./asked-rig.ts";
 import { drivenFilms } from "./driven-films.ts";
 import { loadedRig, rigs } from "./fit-data.ts";
+import { anotherTask } from "./give-way.ts";
 import { loadScript } from "./load-script.ts";
+import { inOwnFrame } from "./own-frame.ts";
 import { dataOf, partById } from "./page-parts.ts";
 import { siteAddress } from "./site-address.ts";
 
@@ -47,9 +49,12 @@ export function startTryPage(form: HTMLElement): void {
       slider.value = String(Math.round(depthMm / stepMm));
       slider.setAttribute("aria-valuetext", kit.figures.depth(depthMm));
       partById("try-deep-said").textContent = kit.figures.depth(depthMm);
-      keepInAddress(fitted.id, answersOf(asked));
     }
-    films.show(fitted, kit);
+    // Not in the frame that has the slider's words: what shows the films and keeps the address takes as long again.
+    void anotherTask()
+      .then(() => films.show(fitted, kit))
+      .then(anotherTask)
+      .then(() => fitted && keepInAddress(fitted.id, answersOf(asked)));
   }
 
   rigField.addEventListener("change", () => {
@@ -57,11 +62,15 @@ export function startTryPage(form: HTMLElement): void {
     for (const name of [...asked.keys()]) if (name !== "units") asked.delete(name);
     void take(rigField.value);
   });
-  let frame = 0;
+  let isAsked = false;
   slider.addEventListener("input", () => {
     asked.set("depth", kit.figures.shortDepth(Number(slider.value) * stepMm));
-    cancelAnimationFrame(frame);
-    frame = requestAnimationFrame(refit);
+    if (isAsked) return;
+    isAsked = true;
+    inOwnFrame(() => {
+      isAsked = false;
+      refit();
+    });
   });
   void take(asked.get("rig") ?? rigField.value);
 }

@@ -5,10 +5,14 @@ import type { FilmRoom } from "../drawing/film/film.ts";
 import { type Loaded, settlingStage } from "../drawing/film/settling-film.ts";
 import { toldTip } from "../drawing/film/tip-panel.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
-import { marksToSvg } from "../drawing/svg.ts";
+import type { Rig } from "../model/rig.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../model/solved.ts";
+import { drawnParts } from "./drawn-parts.ts";
+import { stageOf } from "./film-stage.ts";
 import { say } from "./fit-data.ts";
-import { partWithin } from "./page-parts.ts";
+import { anotherTask } from "./give-way.ts";
+import { inOwnFrame, ownFrame } from "./own-frame.ts";
+import { partWithin, writeAttribute, writeText } from "./page-parts.ts";
 
 /** A size of shot and how many of it are on. */
 interface Count {
@@ -18,55 +22,69 @@ interface Count {
   on: number;
 }
 
-/** Shows a float that the reader loads: each size of the tub has a button to add one and one to take one off. */
-export function showSettling(
-  shown: HTMLElement,
-  solved: SolvedRig,
-  depth: SolvedDepth,
-  room: FilmRoom,
-  kit: DrawingKit,
-): void {
-  const { float, conditions, tub } = solved.rig;
-  const own = allShot(depth);
+/** Shows the float of a rig at a depth, with its own load on; ends once that is to be seen. */
+export type LoadFloat = (solved: SolvedRig, depth: SolvedDepth) => Promise<void>;
+
+/**
+ * Lets a reader load a float in a part of the page: each size of the rig's tub has a button to add one and one to take one
+ * off. For another depth of the rig the float has its own load again, in the marks that are there.
+ */
+export function settlingIn(shown: HTMLElement, { tub }: Rig, room: FilmRoom, kit: DrawingKit): LoadFloat {
+  shown.innerHTML = `<div class="film-picture" role="img"><svg fill="none" aria-hidden="true"><g class="film-still"></g><g class="film-moving"></g></svg></div><p class="film-caption" aria-live="polite"></p><ul class="try-shot"></ul><p><button type="button"></button></p>`;
+  partWithin(shown, ".film-picture").setAttribute("aria-label", kit.words("drawing.film.settling.about"));
+  const { posesOf, part } = drawnParts();
+  const still = stageOf(partWithin(shown, ".film-still"), part);
+  const moving = stageOf(partWithin(shown, ".film-moving"), part);
   const counts = tub
-    .map(
-      ({ size, massG, metal }): Count => ({
-        size,
-        massG,
-        metal,
-        on: own.filter((one) => one.size === size).length,
-      }),
-    )
+    .map(({ size, massG, metal }): Count => ({ size, massG, metal, on: 0 }))
     .sort((a, b) => b.massG - a.massG);
-  const cockedMm = tipShowingMm(float, cockingPullG(float, conditions) ?? 0, conditions) ?? 0;
-  const stage = settlingStage(solved, depth, [cockedMm, depth.tipShowingMm], room, kit);
-  const box = `0 0 ${room.widthMm} ${Math.ceil(stage.heightMm)}`;
-  shown.innerHTML = `<div class="film-picture" role="img"><svg viewBox="${box}" fill="none" aria-hidden="true">${marksToSvg(stage.still)}<g class="film-moving"></g></svg></div><p class="film-caption" aria-live="polite"></p><ul class="try-shot"></ul><p><button type="button"></button></p>`;
-  const [picture, moving] = [partWithin(shown, ".film-picture"), partWithin<Element>(shown, ".film-moving")];
-  picture.setAttribute("aria-label", kit.words("drawing.film.settling.about"));
+  let now: { readonly solved: SolvedRig; readonly depth: SolvedDepth; readonly stage: SettlingStage };
+  // As with films, words and picture have a frame each.
   const draw = () => {
+    const { solved, depth, stage } = now;
     const loaded = loadOf(counts, solved, depth);
-    moving.innerHTML = marksToSvg(stage.moving(loaded));
-    partWithin(shown, ".film-caption").textContent = tell(loaded, depth, kit);
+    const told = tell(loaded, depth, kit);
+    const poses = posesOf(stage.moving(loaded));
+    inOwnFrame(() => {
+      for (const { write } of rows) write();
+      writeText(partWithin(shown, ".film-caption"), told);
+    });
+    inOwnFrame(() => moving.paint(poses));
+  };
+  const loadAnew = () => {
+    const own = allShot(now.depth);
+    for (const count of counts) count.on = own.filter(({ size }) => size === count.size).length;
+    draw();
   };
   const rows = counts.map((count) => rowOf(count, draw, kit));
   partWithin(shown, ".try-shot").append(...rows.map(({ row }) => row));
   const reset = partWithin(shown, "p > button");
   reset.textContent = say("try.settling.reset");
-  reset.addEventListener("click", () => {
-    for (const count of counts) count.on = own.filter(({ size }) => size === count.size).length;
-    for (const { write } of rows) write();
-    draw();
-  });
-  draw();
+  reset.addEventListener("click", loadAnew);
+  return async (solved, depth) => {
+    const { float, conditions } = solved.rig;
+    const cockedMm = tipShowingMm(float, cockingPullG(float, conditions) ?? 0, conditions) ?? 0;
+    const stage = settlingStage(solved, depth, [cockedMm, depth.tipShowingMm], room, kit);
+    const poses = posesOf(stage.still);
+    const box = `0 0 ${room.widthMm} ${Math.ceil(stage.heightMm)}`;
+    await ownFrame();
+    writeAttribute(partWithin(shown, "svg"), "viewBox", box);
+    still.paint(poses);
+    await anotherTask();
+    now = { solved, depth, stage };
+    loadAnew();
+    await ownFrame();
+  };
 }
+
+type SettlingStage = ReturnType<typeof settlingStage>;
 
 /** A size with its two buttons. */
 function rowOf(count: Count, changed: () => void, kit: DrawingKit) {
   const row = document.createElement("li");
   const said = document.createElement("span");
   const write = () => {
-    said.textContent = kit.words("figures.several-shot", { count: count.on, size: count.size });
+    writeText(said, kit.words("figures.several-shot", { count: count.on, size: count.size }));
   };
   const button = (sign: "−" | "+", by: 1 | -1, name: string) => {
     const made = document.createElement("button");
@@ -75,7 +93,6 @@ function rowOf(count: Count, changed: () => void, kit: DrawingKit) {
     made.setAttribute("aria-label", name);
     made.addEventListener("click", () => {
       count.on = Math.max(0, count.on + by);
-      write();
       changed();
     });
     return made;
@@ -86,7 +103,6 @@ function rowOf(count: Count, changed: () => void, kit: DrawingKit) {
     said,
     button("+", 1, say("try.settling.add", { size })),
   );
-  write();
   return { row, write };
 }
 

@@ -8,6 +8,7 @@ import { sameShot } from "../solve/same-shot.ts";
 import type { WayToSink } from "../solve/sink-in-way.ts";
 import { keyOf } from "../words/words.ts";
 import type { Beside } from "./beside.ts";
+import { anotherTask } from "./give-way.ts";
 import type { ShowFilm } from "./show-film.ts";
 
 /**
@@ -40,11 +41,12 @@ export function waysChooser(sums: Beside, showFilm: ShowFilm) {
     }
     const show = () => {
       const ways = sides.map(wayIn) as [WayToSink, WayToSink];
-      sums.ask("sinkInWays", { solved, ways }, (sunk, { isLast }) => {
+      sums.ask("sinkInWays", { rig: solved.rig, ways }, async (sunk, { isLast }) => {
+        await anotherTask();
         if (!sunk || !isLast) return;
         const names = namesOfWays(ways, kit);
         const falling = sunk.map(({ shot, sink }, i) => ({ name: entry(names, i), shot, sink }));
-        showFilm(part, filmOfSides(falling, solved, depth, pictureRoom, kit), kit);
+        await showFilm(part, filmOfSides(falling, solved, depth, pictureRoom, kit), kit);
       });
     };
     for (const side of sides) side.onchange = show;
@@ -64,13 +66,13 @@ function fill(
   { words }: DrawingKit,
 ): void {
   const select = selectIn(side, name);
+  select.hidden = choices.length < 2;
   const known = [...select.options].map(({ value }) => value);
-  const chosen = known.join() === choices.join() ? select.value : (begin ?? "");
+  if (known.join() === choices.join()) return;
   select.replaceChildren(
     ...choices.map((choice) => new Option(words(`drawing.film.way.${keyOf(choice)}`), choice)),
   );
-  select.value = chosen;
-  select.hidden = choices.length < 2;
+  select.value = begin ?? "";
 }
 
 function wayIn(side: Element): WayToSink {

@@ -283,16 +283,17 @@ describe.skipIf("reason" in started)(`the site opened from disk${reason}`, () =>
     await open(`site/try.html?rig=${rig.id}&depth=${figures.shortDepth(depthMm).replace(" ", "+")}`);
     const caption = (film: string) => page.textContent(`#try-${film} .film-caption`);
     await page.waitForSelector("#try-depth .film-caption");
-    expect(await caption("settling")).toContain("that is what the rig wants");
+    await expect.poll(() => caption("settling")).toContain("that is what the rig wants");
     const { size, oneMoreMm } = first(first(solved.value.depths).shotEffects);
     await page.click(`#try-settling [aria-label="Add one ${size}"]`);
-    expect(await caption("settling")).toContain(
-      oneMoreMm === null ? "The float is under" : `${figures.tip(oneMoreMm)} of tip shows`,
-    );
+    await expect
+      .poll(() => caption("settling"))
+      .toContain(oneMoreMm === null ? "The float is under" : `${figures.tip(oneMoreMm)} of tip shows`);
+    await expect.poll(() => caption("depth")).not.toBe("");
     const before = await caption("depth");
     await page.focus("#try-depth input[type=range]");
     await page.keyboard.press("End");
-    expect(await caption("depth")).not.toBe(before);
+    await expect.poll(() => caption("depth")).not.toBe(before);
     expect(said).toEqual([]);
   });
 });

@@ -76,9 +76,9 @@ describe.skipIf("reason" in started)(`the page where a reader drives films${reas
       const page = await open(still);
       const caption = page.locator("#try-settling .film-caption");
       await caption.waitFor();
-      expect(await caption.textContent()).toContain(
-        `${figures.tip(waggler.tipShowingMm)} of tip shows: that`,
-      );
+      await expect
+        .poll(() => caption.textContent())
+        .toContain(`${figures.tip(waggler.tipShowingMm)} of tip shows: that`);
       for (const { size, oneMoreMm } of waggler.shotEffects) {
         await page.click(`#try-settling [aria-label="Add one ${size}"]`);
         const wanted =
@@ -87,15 +87,15 @@ describe.skipIf("reason" in started)(`the page where a reader drives films${reas
             : figures.tip(oneMoreMm) === figures.tip(waggler.tipShowingMm)
               ? "that is what the rig wants"
               : `${figures.tip(oneMoreMm)} of tip shows. The rig wants`;
-        expect(await caption.textContent(), size).toContain(wanted);
+        await expect.poll(() => caption.textContent(), { message: size }).toContain(wanted);
         await page.click(`#try-settling [aria-label="Take one ${size} off"]`);
       }
-      expect(await caption.textContent()).toContain("that is what the rig wants");
+      await expect.poll(() => caption.textContent()).toContain("that is what the rig wants");
       for (const { size } of waggler.shotEffects)
         for (let i = 0; i < 12; i++) await page.click(`#try-settling [aria-label="Take one ${size} off"]`);
-      expect(await caption.textContent()).toMatch(/lies flat|of tip shows/);
+      await expect.poll(() => caption.textContent()).toMatch(/lies flat|of tip shows/);
       await page.click("#try-settling .try-shown > p > button");
-      expect(await caption.textContent()).toContain("that is what the rig wants");
+      await expect.poll(() => caption.textContent()).toContain("that is what the rig wants");
       expect(said).toEqual([]);
       await page.context().close();
     },
@@ -116,8 +116,9 @@ describe.skipIf("reason" in started)(`the page where a reader drives films${reas
       const guide = first(solvedAnew(sampleWaggler, waggler.depthMm).depths).depthGuide;
       for (const step of guide.filter(({ overdepthMm }) => overdepthMm % 100 === 0)) {
         await slider.fill(String(step.overdepthMm / 10 - least));
+        const where = figures.hookSet(step.overdepthMm, step.overdepthMm);
+        await expect.poll(() => caption.textContent()).toContain(where);
         const told = (await caption.textContent())!;
-        expect(told).toContain(figures.hookSet(step.overdepthMm, step.overdepthMm));
         if (step.tipShowingMm !== null)
           expect(told).toContain(`${figures.tip(step.tipShowingMm)} of tip shows`);
         expect(await slider.getAttribute("aria-valuetext")).toBe(spoken(told, drawingKit));
@@ -148,7 +149,7 @@ describe.skipIf("reason" in started)(`the page where a reader drives films${reas
         ["20", "Float stopped"],
       ] as const) {
         await page.click(`#try-current [data-step="${step}"]`);
-        expect(await caption.textContent()).toContain(told);
+        await expect.poll(() => caption.textContent()).toContain(told);
       }
       const solved = solvedAnew(sampleStick, depth.depthMm);
       const water = solveInWater(solved, first(solved.depths));
@@ -209,7 +210,7 @@ describe.skipIf("reason" in started)(`the page where a reader drives films${reas
       ] as const) {
         await page.locator(`#try-${name} input[type=range]`).focus();
         await page.keyboard.press("End");
-        expect(await page.textContent(`#try-${name} .film-caption`)).toContain(end);
+        await expect.poll(() => page.textContent(`#try-${name} .film-caption`)).toContain(end);
       }
       expect(said).toEqual([]);
       await page.context().close();
@@ -224,7 +225,7 @@ describe.skipIf("reason" in started)(`the page where a reader drives films${reas
       const slider = page.locator("#try-cast input[type=range]");
       await slider.focus();
       await page.keyboard.press("End");
-      expect(await slider.inputValue()).not.toBe("0");
+      await expect.poll(() => slider.inputValue()).not.toBe("0");
       const [own, other] = [sampleWaggler.rig.id, sampleStick.rig.id];
       const data = join(folder, "site/data");
       const script = readFileSync(
@@ -272,9 +273,9 @@ describe.skipIf("reason" in started)(`the page where a reader drives films${reas
       await page.click("#rig-films summary");
       const caption = page.locator("#rig-films #try-settling .film-caption");
       await caption.waitFor();
-      expect(await caption.textContent()).toContain(
-        `${figures.tip(waggler.tipShowingMm)} of tip shows: that`,
-      );
+      await expect
+        .poll(() => caption.textContent())
+        .toContain(`${figures.tip(waggler.tipShowingMm)} of tip shows: that`);
       const title = () => page.getAttribute("#rig-films #try-depth .film-player", "aria-label");
       await expect.poll(title, { timeout: limitMs }).toContain(figures.shortDepth(waggler.depthMm));
       await page.fill("#fit-depth", "2.2 m");

@@ -13,10 +13,10 @@ const tenth = (value: number) => String(Math.round(value * 10) / 10 || 0);
 
 export function packFilm(moments: readonly Moment[]): PackedFilm {
   const { parts, posesOf } = packing();
-  return { poses: moments.map(posesOf), parts };
+  return { poses: moments.map(({ moving }) => posesOf(moving)), parts };
 }
 
-/** Packs moments one by one: the parts so far, and what puts those of another moment to them and gives their poses. */
+/** Packs moments one by one: the parts so far, and what puts the items of another moment to them and gives their poses. */
 export function packing() {
   const places = new Map<string, number>();
   const parts: Item[] = [];
@@ -32,5 +32,5 @@ export function packing() {
     if (item.kind !== "group") return String(placeOf(item));
     return `${placeOf({ ...item, xMm: 0, yMm: 0 })}@${tenth(item.xMm)} ${tenth(item.yMm)}`;
   };
-  return { parts, posesOf: ({ moving }: Moment) => moving.map(pose).join(";") };
+  return { parts, posesOf: (items: readonly Item[]) => items.map(pose).join(";") };
 }
