@@ -135,7 +135,7 @@ describe.skipIf("reason" in started)(`a film on a page${reason}`, () => {
       await page.keyboard.press("End");
       await settle(page);
       expect(await player.locator(".film-caption").textContent()).toBe(captions.at(-1));
-      expect(await player.locator(".film-moving text").textContent()).toBe("10 mm");
+      expect(await player.locator(".film-moving text").allTextContents()).toEqual(["10 mm", "true size"]);
       expect(said).toEqual([]);
       await page.context().close();
     },
