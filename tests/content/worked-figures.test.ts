@@ -32,7 +32,7 @@ const fallCmS = fall.ok ? fall.value * 100 : Number.NaN;
 const { portionMl, everyS } = solved.get("first-session")!.rig.feed;
 /** Moves of a search with the plummet, one of them for each length. */
 const movesCm = new Set(
-  depthsOf("first-session")[1]!.plumbing.steps.map(({ moveMm }) => Math.abs(moveMm) / 10),
+  depthsOf("canal-light")[2]!.plumbing.steps.map(({ moveMm }) => Math.abs(moveMm) / 10),
 );
 const [half, quarter, eighth] = [...movesCm].filter((cm) => cm > 0 && cm < 100);
 const onBed = (rig: string) =>

@@ -7,9 +7,14 @@ import { type Metal, metalDensityKgM3, pullShare, type Shot } from "../tackle/sh
 import type { G, Mm } from "../units.ts";
 import type { Water } from "../water/water.ts";
 
-/** First guess at a depth, and how near is near enough [mm]. Common practice, no source. */
+/** First guess at a depth [mm]. Common practice, no source. */
 export const firstGuessMm = 1000;
-const plumbedWithinMm = 20;
+
+/** Nobody reads a tip on the water closer than this [mm]. Common practice, no source. */
+const plumbedWithinMm = 5;
+
+/** Moves are made in whole steps of this [mm], as hands make them, until they are smaller than it. */
+const handStepMm = 10;
 
 /**
  * How far a float is moved at a time by who comes from shallow water [mm]: by larger moves it is taken past the depth, where
@@ -56,20 +61,30 @@ export interface PlumbingStep {
  * @param withinMm how near to the mark counts as right [mm]
  */
 export function plumbingSign(plumbed: PlumbedFloat, offMm: Mm, withinMm = plumbedWithinMm): PlumbingSign {
-  const { float, water, markMm, keptPullG } = plumbed;
+  const { float, water, markMm } = plumbed;
   if (markMm + offMm <= 0) return "goes under";
-  const slackTipMm = tipShowingMm(float, keptPullG, water) ?? 0;
-  const tipMm = Math.min(markMm + offMm, slackTipMm);
+  const tipMm = Math.min(markMm + offMm, slackTipMm(plumbed));
   if (!cocks(float, loadForTipG(float, tipMm, water), water)) return "lies flat";
   if (Math.abs(offMm) <= withinMm) return "shows its mark";
   return offMm > 0 ? "stands too high" : "stands too low";
+}
+
+/** The tip that shows once the line is slack [mm]. */
+const slackTipMm = ({ float, keptPullG, water }: PlumbedFloat): Mm =>
+  tipShowingMm(float, keptPullG, water) ?? 0;
+
+/** By how much the tip says that the hook is set too deep [mm]; missing where it does not say how much. */
+function offByTipMm(plumbed: PlumbedFloat, sign: PlumbingSign, offMm: Mm): Mm | undefined {
+  const isTight = plumbed.markMm + offMm < slackTipMm(plumbed);
+  return sign === "stands too low" || (sign === "stands too high" && isTight) ? offMm : undefined;
 }
 
 const tooShallow: readonly PlumbingSign[] = ["goes under", "stands too low"];
 
 /**
  * The tries that find a depth with a plummet. Until the float first stands too high or lies flat the hook goes deeper by
- * the whole guess; from then on each move is half the last.
+ * the whole guess; from then on each move is half the last. Once the tip stands too low or too high on a tight line, it says itself
+ * how far the float is to be moved.
  *
  * @param depthMm the depth there is [mm]
  * @param guessMm first setting [mm]
@@ -90,16 +105,23 @@ export function plumbingSteps(
   let sizeMm = guessMm;
   let beenTooDeep = false;
   while (steps.length < 2 * triesMax) {
-    const sign = plumbingSign(plumbed, settingMm - depthMm, withinMm);
+    const offMm = settingMm - depthMm;
+    const sign = plumbingSign(plumbed, offMm, withinMm);
     if (sign === "shows its mark") return answer([...steps, { settingMm, sign, moveMm: 0 }]);
     const deeper = tooShallow.includes(sign);
     beenTooDeep ||= !deeper;
-    if (beenTooDeep) sizeMm /= 2;
-    const moveMm = deeper ? sizeMm : -sizeMm;
+    if (beenTooDeep) sizeMm = half(sizeMm);
+    const readMm = offByTipMm(plumbed, sign, offMm);
+    const moveMm = readMm === undefined ? (deeper ? sizeMm : -sizeMm) : -readMm;
     steps.push({ settingMm, sign, moveMm });
     settingMm += moveMm;
   }
   return noAnswer("plumbing-guess");
+}
+
+function half(sizeMm: Mm): Mm {
+  const halfMm = sizeMm / 2;
+  return halfMm < handStepMm ? halfMm : handStepMm * Math.floor(halfMm / handStepMm);
 }
 
 /**

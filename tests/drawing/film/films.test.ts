@@ -248,6 +248,8 @@ describe("plumbing", () => {
         const shown = film.moments[i]!.moving.flatMap((item) => (item.kind === "text" ? [item.text] : []));
         expect(shown).toContain(`set to ${kit.figures.shortDepth(10 * settingCm)}`);
       }
+      // What it ends with is what a reader sees by the water: the mark itself, no nearer told than 5 mm.
+      expect(Math.abs(tipShown(film, frames.at(-1)!)! - data.tipAsSetMm)).toBeLessThan(2.6 + withinMm(film));
     },
   );
 });
