@@ -35,7 +35,10 @@ interface Bite {
   readonly pose: BitePose;
 }
 
-/** The moments of every bite that this rig can show. */
+/**
+ * The moments of every bite that this rig can show. The line comes to a fish's mouth from before it: across its back it would look
+ * as if hooked there.
+ */
 export function bitesOf(solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit): readonly Bite[] {
   const at = (bite: "still" | "under" | "lift" | "away" | "cast" | "held") =>
     kit.words(`drawing.film.bites.name.${bite}`);
@@ -91,13 +94,19 @@ function goingUnder(
       name,
       caption: words("drawing.film.bites.under.half", { pull: pull(half) }),
       strike: false,
-      pose: { tip: half, bait: point(-2, 0), fish: { ...atBait, degrees: -26 } },
+      pose: { tip: half, bait: point(-2, 0), shot: point(-2, 0), fish: { ...atBait, degrees: -26 } },
     },
     {
       name,
       caption: words("drawing.film.bites.under.gone", { pull: pull(0) }),
       strike: true,
-      pose: { tip: null, asideMm: -1.5, bait: point(-6, -1.2), fish: { ...atBait, degrees: -14 } },
+      pose: {
+        tip: null,
+        asideMm: -1.5,
+        bait: point(-6, -1.2),
+        shot: point(-7, -1.2),
+        fish: { ...atBait, degrees: -14 },
+      },
     },
   ];
 }
@@ -160,7 +169,14 @@ function movingAway(
       name,
       caption: words("drawing.film.bites.away.begins"),
       strike: false,
-      pose: { tip: depth.tipAsSetMm, bait: point(-4, -1), asideMm: -0.5, leanDegrees: 3, fish: level },
+      pose: {
+        tip: depth.tipAsSetMm,
+        bait: point(-4, -1),
+        shot: point(-4.5, -1),
+        asideMm: -0.5,
+        leanDegrees: 3,
+        fish: level,
+      },
     },
     {
       name,
@@ -171,7 +187,7 @@ function movingAway(
         asideMm: -7,
         leanDegrees: 14,
         bait: point(-15, -2),
-        shot: point(-11, -1),
+        shot: point(-16, -2),
         fish: level,
       },
     },

@@ -13,6 +13,7 @@ import {
   pathFrom,
   point,
   polyline,
+  rectangle,
   text,
   thin,
   thinSoft,
@@ -142,33 +143,36 @@ function feedAndBait(
   // To a tenth of a metre: nobody throws feed nearer than that.
   const farTold = (mm: Mm) => figures.shortDepth(100 * Math.round(mm / 100));
   const upstream = feed.upstreamOfCastMm >= 0;
+  // Told apart by their shapes as well, as forced colours fill none of the first two.
   const marks = [
     {
       mm: -feed.upstreamOfCastMm,
-      look: { fill: "tone", stroke: thin } as const,
+      draw: [rectangle(-1.1, -1.1, 2.2, 2.2, { fill: "tone", stroke: thin })],
       said: words(upstream ? "drawing.film.current.feed-above" : "drawing.film.current.feed-below", {
         gap: farTold(Math.abs(feed.upstreamOfCastMm)),
       }),
     },
-    { mm: 0, look: { fill: "paper", stroke: thin } as const, said: words("drawing.film.current.cast") },
+    {
+      mm: 0,
+      draw: [circle(point(0, 0), 1.2, { fill: "paper", stroke: thin })],
+      said: words("drawing.film.current.cast"),
+    },
     {
       mm: feed.belowCastMm,
-      look: { fill: "accent" } as const,
+      draw: [circle(point(0, 0), 1.2, { fill: "accent" })],
       said: words("drawing.film.current.meet", {
         gap: farTold(feed.belowCastMm),
         time: figures.time(feed.afterS),
       }),
     },
   ];
-  const dot = (at: Point, look: (typeof marks)[number]["look"]) =>
-    placed(at, [circle(point(0, 0), 1.2, look)]);
   return [
     text(point(0.5, topMm - 0.7 * textMm), words("drawing.film.current.bank"), textMm, { ink: "soft" }),
     polyline([point(along(fromMm), wayY), point(along(toMm), wayY)], thinSoft),
-    ...marks.map(({ mm, look }) => dot(point(along(mm), wayY), look)),
-    ...marks.flatMap(({ look, said }, row) => {
+    ...marks.map(({ mm, draw }) => placed(point(along(mm), wayY), draw)),
+    ...marks.flatMap(({ draw, said }, row) => {
       const y = wayY + (2.2 + 1.35 * row) * textMm;
-      return [dot(point(edgeMm, y - 0.35 * textMm), look), text(point(edgeMm + 2.6, y), said, textMm)];
+      return [placed(point(edgeMm, y - 0.35 * textMm), draw), text(point(edgeMm + 2.6, y), said, textMm)];
     }),
   ];
 }

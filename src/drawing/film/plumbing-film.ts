@@ -194,7 +194,7 @@ function movedByHand(
           ),
           text(
             point(lineX + 3, foot.yMm + (foot.yMm - topMm > 18 ? -8.5 : 8.5 + textMm)),
-            figures.shortGap(Math.abs(moveMm)),
+            `${moveMm > 0 ? "+" : "−"}${figures.shortGap(Math.abs(moveMm))}`,
             textMm,
             { face: "bold" },
           ),
