@@ -187,7 +187,7 @@ function movingAway(
         asideMm: -7,
         leanDegrees: 14,
         bait: point(-15, -2),
-        shot: point(-16, -2),
+        shot: point(-14, -2),
         fish: level,
       },
     },
