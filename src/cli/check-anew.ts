@@ -31,13 +31,18 @@ export async function checkAnew(
   }
 }
 
-/** Reads content, does its sums and lays it out, for what there is to tell alone. */
+/**
+ * Reads content, does its sums and lays it out, for what there is to tell alone.
+ *
+ * @param keepRead keeps what is read of files; never the same object for two files of the same text, as each is known by its own
+ */
 export async function checkAll(
   sources: ReadonlyMap<string, Source>,
   keep: Keep,
   progress: Progress | undefined,
+  keepRead = keep,
 ): Promise<Checked> {
-  const { value: solved, messages } = await solveChecked(checkSources(sources, keep), keep);
+  const { value: solved, messages } = await solveChecked(checkSources(sources, keepRead), keep);
   progress?.say("laying out");
   const laidOut = solved ? await layoutProblems(solved, { ...buildSettings(solved), keep }) : [];
   return {

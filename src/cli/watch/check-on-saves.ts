@@ -27,13 +27,14 @@ export async function checkOnSaves(
   progress?: Progress,
 ): Promise<{ close(): Promise<void> }> {
   const shelf = keptOf(folders);
-  const { keep, nextRound } = inRounds(keeping(shelf));
+  const keepRead = keeping(shelf);
+  const { keep, nextRound } = inRounds(keepRead);
   const sources = new SavedSources(remembering(disk), folders, shipped);
   const check = async () => {
     const saved = await sources.read();
     if (!saved) return;
     nextRound();
-    told.checked(await checkAll(saved.sources, keep, progress), saved.changed);
+    told.checked(await checkAll(saved.sources, keep, progress, keepRead), saved.changed);
   };
   let looking = Promise.resolve();
   const look = () => {
