@@ -62,14 +62,18 @@ const slopeMm = (x: number) => partWay(slope.top, slope.bottom, x / 36).yMm;
 export const floatSigns = {
   "goes-under": () => [
     ...water(),
-    ...ripples(midMm),
-    ...float({ xMm: midMm, tip: -0.15 }, 2),
-    ...move(point(26, 3), point(26, 15)),
+    // As it should stand, and with its load under instead; no fish, and the hook hangs clear.
+    ...floatBefore({ xMm: 10, tip: right, lengthMm: 8 }),
+    ...float({ xMm: 21, tip: -0.2, lengthMm: 8 }, 4),
+    shot(point(21, 19.6)),
+    ...hook(point(21, 22.6), 2.2),
+    ...move(point(27, 3), point(27, 14)),
   ],
   "stands-tall": () => [
     ...water(),
-    ...float({ xMm: midMm, tip: 0.72 }),
-    ...span(point(23.5, surfaceMm - 0.3), point(23.5, 1.1)),
+    ...floatBefore({ xMm: 10, tip: right }),
+    ...float({ xMm: 22, tip: 0.72 }),
+    ...crossed(point(30, 4)),
   ],
   "lies-flat": () => [...water(), bed(), ...float({ xMm: midMm, tip: 0.5, lean: 86 }, 12)],
   "half-cocked": () => [
@@ -83,10 +87,9 @@ export const floatSigns = {
   ],
   "sinks-lower": () => [
     ...water(),
-    ...floatBefore({ xMm: 6, tip: 0.42 }),
-    ...floatBefore({ xMm: 13, tip: 0.25 }),
-    ...float({ xMm: 20, tip: 0.06 }, 4),
-    ...move(point(8.5, 2.6), point(18.6, 6.6)),
+    ...floatBefore({ xMm: midMm, tip: 0.42 }),
+    ...float({ xMm: midMm, tip: 0.06 }, 4),
+    ...move(point(12, 3), point(12, 11)),
     ...clock(0.4),
   ],
   "drifts-with-wind": () => [
