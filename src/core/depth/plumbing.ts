@@ -69,8 +69,8 @@ export function plumbingSign(plumbed: PlumbedFloat, offMm: Mm, withinMm = plumbe
   return offMm > 0 ? "stands too high" : "stands too low";
 }
 
-/** The tip that shows once the line is slack [mm]. */
-const slackTipMm = ({ float, keptPullG, water }: PlumbedFloat): Mm =>
+/** The tip that shows once the line is slack and nothing but the shot that stay on the float pull at it [mm]. */
+export const slackTipMm = ({ float, keptPullG, water }: Omit<PlumbedFloat, "markMm">): Mm =>
   tipShowingMm(float, keptPullG, water) ?? 0;
 
 /** By how much the tip says that the hook is set too deep [mm]; missing where it does not say how much. */

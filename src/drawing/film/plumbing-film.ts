@@ -1,6 +1,5 @@
-import type { PlumbingStep } from "../../core/depth/plumbing.ts";
+import { type PlumbingStep, slackTipMm } from "../../core/depth/plumbing.ts";
 import { lengthMm } from "../../core/float/float.ts";
-import { tipShowingMm } from "../../core/float/tip.ts";
 import { rising } from "../../core/lists.ts";
 import { lockShotOf, totalPullG } from "../../core/loading/loading.ts";
 import type { Mm } from "../../core/units.ts";
@@ -103,14 +102,11 @@ function offMark({ settingMm }: PlumbingStep, depth: SolvedDepth): Mm {
 }
 
 function tipOf(step: PlumbingStep, { rig }: SolvedRig, depth: SolvedDepth): ShownTip {
+  const { float, conditions } = rig;
   if (step.sign === "lies flat") return undefined;
   if (step.sign === "goes under") return null;
-  return toldTip(Math.min(offMark(step, depth), slackTipMm(rig, depth)));
-}
-
-/** The tip where nothing but the shot that are kept pull at the float. */
-function slackTipMm({ float, conditions }: SolvedRig["rig"], { plumbing }: SolvedDepth): Mm {
-  return tipShowingMm(float, totalPullG(lockShotOf(plumbing.kept), conditions), conditions) ?? 0;
+  const keptPullG = totalPullG(lockShotOf(depth.plumbing.kept), conditions);
+  return toldTip(Math.min(offMark(step, depth), slackTipMm({ float, keptPullG, water: conditions })));
 }
 
 /** Float, line and plummet at one try. */
