@@ -2,7 +2,7 @@
 // drive them each film drawn through and the rig made anew by its depth. What is counted is the processor's time of the whole
 // task in the page's main thread (script, style, layout, paint), the least of several redraws of the same frame, as a machine
 // that others use adds to some of them; times four, as a phone is about so much slower.
-// `--site FOLDER` takes a guide that is built already, `--runs 5` how often each frame is drawn, `--only NAME`
+// `--site FOLDER` takes the site of a guide that is built already, `--runs 5` how often each frame is drawn, `--only NAME`
 // which pages are measured, `--json FILE` where the figures go, with what the slowest frames were made of.
 import { execFileSync } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
@@ -164,9 +164,10 @@ async function driveDepth(page, client, name, figures) {
   }
 }
 
-const folder = asked.site ?? mkdtempSync(join(tmpdir(), "dotdown-films-"));
+const built = mkdtempSync(join(tmpdir(), "dotdown-films-"));
+const folder = asked.site ?? join(built, "site");
 if (!asked.site) {
-  execFileSync(process.execPath, [join(root, "dist/dotdown.js"), "build", "--out", folder], {
+  execFileSync(process.execPath, [join(root, "dist/dotdown.js"), "build", "--for", "web", "--out", built], {
     stdio: "ignore",
   });
 }
@@ -204,7 +205,7 @@ try {
 } finally {
   await browser.close();
   close();
-  if (!asked.site) rmSync(folder, { recursive: true, force: true });
+  rmSync(built, { recursive: true, force: true });
 }
 
 const rows = Object.entries(figures).map(([film, frames]) => {
