@@ -37,14 +37,28 @@ function parseList(text: string): FileList | undefined {
   }
 }
 
+/** The list that was read last: a build looks at its output more than once, and the list of a large one is long. */
+let last: { readonly text: string; readonly list: FileList | undefined } | undefined;
+
 /** The files that the list in a folder accounts for, the list among them; undefined where no build wrote one. */
 export function readList(folder: string): FileList | undefined {
   const file = join(folder, listName);
   if (!lstatSync(file, { throwIfNoEntry: false })?.isFile()) return undefined;
   const text = readFileSync(file, "utf8");
-  const list = parseList(text);
-  return list && new Map([...list, [listName, fingerprintOf(text)]]);
+  if (last?.text !== text) {
+    const list = parseList(text);
+    last = { text, list: list && new Map([...list, [listName, fingerprintOf(text)]]) };
+  }
+  return last.list;
 }
+
+/** Whether two lists name the same files, each with the same content. */
+export const sameList = (a: FileList, b: FileList): boolean =>
+  a.size === b.size &&
+  [...a].every(([path, fingerprint]) => {
+    const other = b.get(path);
+    return other !== undefined && sameContent(fingerprint, other);
+  });
 
 /** Where a folder and a list differ. */
 interface Differences {

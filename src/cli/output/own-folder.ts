@@ -2,7 +2,7 @@ import { lstatSync, readdirSync, readlinkSync, realpathSync, statSync } from "no
 import { homedir } from "node:os";
 import { dirname, join, resolve } from "node:path";
 import { UsageError } from "../command.ts";
-import { differences, readList } from "./file-list.ts";
+import { differences, type FileList, readList } from "./file-list.ts";
 import type { Seen } from "./seen.ts";
 
 /** So many files are named in a message; a longer list hides its advice. */
@@ -14,21 +14,22 @@ const namedMax = 10;
  *
  * @param target absolute path
  * @param out the folder as it was asked for
+ * @returns what it holds, where that is all that the list names
  * @throws UsageError with what is in the way, and what to do
  */
-export function requireOwnFolder(target: string, out: string, seen: Seen): void {
+export function requireOwnFolder(target: string, out: string, seen: Seen): FileList | undefined {
   const found = lstatSync(target, { throwIfNoEntry: false });
-  if (!found) return;
+  if (!found) return undefined;
   if (found.isSymbolicLink())
     throw new UsageError(
       `${out} is a link to ${readlinkSync(target)}; nothing is written through links: name that folder itself with --out`,
     );
   if (!found.isDirectory()) throw new UsageError(`${out} is a file; name a folder with --out`);
-  if (readdirSync(target).length === 0) return;
+  if (readdirSync(target).length === 0) return undefined;
   const list = readList(target);
   if (!list) throw new UsageError(noList(target, out));
-  const { unknown, changed } = differences(target, list, seen);
-  if (unknown.length + changed.length === 0) return;
+  const { unknown, changed, missing } = differences(target, list, seen);
+  if (unknown.length + changed.length === 0) return missing.length === 0 ? list : undefined;
   const lines = [
     ...unknown.map((path) => `${path} (no build wrote it)`),
     ...changed.map((path) => `${path} (changed since)`),

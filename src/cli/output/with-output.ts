@@ -5,7 +5,7 @@ import { noStore, type Store } from "../../model/kept.ts";
 import { exitCodes } from "../command.ts";
 import { Trouble, writeTrouble } from "../trouble.ts";
 import { claim } from "./claim.ts";
-import { type FileList, isWhole, readList } from "./file-list.ts";
+import { type FileList, readList, sameList } from "./file-list.ts";
 import { endWork, type Tell } from "./leftovers.ts";
 import { refuseProtected, requireOwnFolder, truePlace } from "./own-folder.ts";
 import { signEveryMs } from "./owner.ts";
@@ -30,7 +30,7 @@ interface Place {
 export interface ClaimedOutput {
   /** What a build has listed there. */
   list(): FileList | undefined;
-  /** Whether it is what a build once wrote there, each file to the byte. */
+  /** Whether it was, when it was claimed, what a build once wrote there, each file to the byte. */
   holds(files: FileList): boolean;
   /**
    * Writes all files into a folder beside the output folder and swaps the two at the end, so that the output is the
@@ -53,6 +53,7 @@ export async function withOutput<T>(place: Place, run: (output: ClaimedOutput) =
   const writing = <R>(write: () => R | Promise<R>) => inOwnWords(out, write);
   const { target, firstMade } = await writing(() => prepare(place));
   let work: WorkFolder | undefined;
+  let isReplaced = false;
   const clearUp = () => {
     if (work) release(work, tell);
     if (firstMade !== undefined) removeEmpty(dirname(target), firstMade);
@@ -64,34 +65,35 @@ export async function withOutput<T>(place: Place, run: (output: ClaimedOutput) =
     );
     work = claimed;
     // Before all the work, and again before the swap: not while another build may be at its own.
-    await writing(() => requireOwnFolder(target, out, claimed.seen));
+    const whole = await writing(() => requireOwnFolder(target, out, claimed.seen));
     const sign = setInterval(() => showSign(claimed), signEveryMs).unref();
     const replace = (files: AsyncIterable<OutputFile>) =>
       writing(async () => {
         const list = await stage(claimed, target, files);
         requireOwnFolder(target, out, claimed.seen);
+        isReplaced = true;
         swap(claimed, target, list);
         return list.size - 1;
       });
     return await run({
       replace,
       list: () => readList(target),
-      holds: (files) => isWhole(target, files, claimed.seen),
+      holds: (files) => whole !== undefined && sameList(whole, files),
     }).finally(() => clearInterval(sign));
   } finally {
     clearUp();
     // Not before: a signal that comes while it clears up would end it half done.
     offSignal();
-    if (work) keepSeen(work, target, store);
+    if (work) keepSeen(work, target, store, isReplaced);
   }
 }
 
-/** Keeps what was found in an output. That an old one was deleted has taken a name from what both had. */
-function keepSeen({ seen }: WorkFolder, target: string, store: Store): void {
+/** Keeps what was found in an output. That an old one was deleted has taken a name from what both had, if one was replaced. */
+function keepSeen({ seen }: WorkFolder, target: string, store: Store, isReplaced: boolean): void {
   if (store === noStore) return;
   try {
     const files = [...(readList(target)?.keys() ?? [])].map((path) => join(target, path));
-    for (const file of files) seen.named(file);
+    if (isReplaced) for (const file of files) seen.named(file);
     const news = seen.news(files);
     if (news) store.put("seen", target, news);
   } catch {
