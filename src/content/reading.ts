@@ -118,19 +118,18 @@ export class Reading {
   ): Read<T> | undefined {
     const source = this.sources.get(path);
     if (!source?.under) return this.file(path, schema, need);
-    const yamls: YamlSource[] = [];
-    for (let layer: Source | undefined = source; layer; layer = layer.under) {
-      if (!this.#mayParse(layer)) return undefined;
-      const yaml = readYaml(layer.text, layer.file, 0, this.keep);
-      this.messages.push(...yaml.messages);
-      if (yaml.messages.length > 0 || !this.#isSound(layer, yaml)) return undefined;
-      yamls.push(yaml);
-    }
-    return this.#typed(
-      source,
-      schema,
-      yamls.reduceRight((under, over) => laidOver(over, under)),
-    );
+    return this.#once(source, schema, () => {
+      const yamls: YamlSource[] = [];
+      for (let layer: Source | undefined = source; layer; layer = layer.under) {
+        if (!this.#mayParse(layer)) return undefined;
+        const yaml = readYaml(layer.text, layer.file, 0, this.keep);
+        this.messages.push(...yaml.messages);
+        if (yaml.messages.length > 0 || !this.#isSound(layer, yaml)) return undefined;
+        yamls.push(yaml);
+      }
+      const laid = yamls.reduceRight((under, over) => laidOver(over, under));
+      return this.#typed(source, schema, laid);
+    });
   }
 
   /** All YAML files of a folder that hold to the schema. */

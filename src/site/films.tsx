@@ -4,6 +4,7 @@ import { pageFilm } from "../../templates/pages/page-film.ts";
 import { pageWords } from "../../templates/pages/page-words.ts";
 import { pictureRoom } from "../../templates/pages/rig-picture.ts";
 import { tryParts } from "../../templates/pages/try-parts.tsx";
+import type { DrawingKit } from "../drawing/kit.ts";
 import { sitePaths } from "../model/addresses.ts";
 import type { MarkdownText } from "../model/library.ts";
 import type { FilmReference } from "../model/pictures.ts";
@@ -24,7 +25,7 @@ export function proseFilm(
   href: (target: string) => string,
 ): ElementContent[] {
   const { drawings, films, kit, kept } = input;
-  const draw = () => pageFilm(films(reference, pictureRoom, kit), kit, idPrefix);
+  const draw = (kit: DrawingKit) => pageFilm(films(reference, pictureRoom, kit), kit, idPrefix);
   const film = kept<PageFilm | undefined>("film", [drawings.from(reference), idPrefix], draw, undefined);
   if (!film) return [];
   const tryIt =

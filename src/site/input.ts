@@ -22,9 +22,11 @@ export interface SiteInput {
    *
    * @param without stands in for a drawing that has no room, where a page may go without
    */
-  readonly kept: <T>(kind: string, from: unknown, draw: () => T, without: T) => T;
+  readonly kept: <T>(kind: string, from: unknown, draw: (kit: DrawingKit) => T, without: T) => T;
   /** Keeps what is made of a whole page, by all that it is made from besides the guide and its words. */
   readonly keptPage: <T>(kind: string, from: unknown, make: () => T) => T;
+  /** Draws a page for what it lacks; one that lacked nothing, no more by as much as its drawings are drawn from. */
+  readonly tried: (from: unknown, draw: () => void) => void;
   /** Photos and drawings of the guide's own, by name. */
   readonly images: ReadonlyMap<string, ReadyImage>;
   /** By rig id. */

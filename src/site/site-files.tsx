@@ -48,16 +48,12 @@ export function pagesAhead(given: SiteInput, inOrder: InOrder): void {
   for (const page of inOrder(pagesOf(given))) unhashedPage(page, input)?.html() ?? renderPage(page, input);
 }
 
-/** Draws every page for what it lacks alone: nothing is written of it. One that lacked nothing is not drawn again. */
+/** Draws every page for what it lacks alone: nothing is written of it. */
 export function tryPages(input: SiteInput): void {
   for (const page of pagesOf(input)) {
-    const draw = () => {
-      toHast(pageTree(page, input));
-      return true;
-    };
-    const { body: _, from, ...others } = page;
-    if (from === undefined) draw();
-    else input.keptPage("drawn", digestOf(from(), others, aroundPages(input)), draw);
+    const draw = () => void toHast(pageTree(page, input));
+    if (page.from === undefined) draw();
+    else input.tried([page.path, page.from()], draw);
   }
 }
 

@@ -43,7 +43,7 @@ export function viewOf(path: string, input: SiteInput): View {
     draw: DrawDepth<T>,
     ...[rig, depth, idPrefix]: RigAtDepth
   ): T | "" =>
-    kept<T | "">(kind, [rig.rig, depth.depthMm, idPrefix], () => draw(rig, depth, kit, idPrefix), "");
+    kept<T | "">(kind, [rig.rig, depth.depthMm, idPrefix], (kit) => draw(rig, depth, kit, idPrefix), "");
   return {
     library,
     solved: input.solved,
@@ -69,12 +69,12 @@ export function viewOf(path: string, input: SiteInput): View {
       prosePictures({ picture: "float-chart", floats }, input, "side-by-side")[0]?.svg ?? "",
     drawKnot: (knot) => prosePictures({ picture: "knot", knot }, input, knot),
     drawSmallRig: (rig, idPrefix) =>
-      kept("small rig", [rig.rig, idPrefix], () => smallRigPicture(rig, kit, idPrefix), ""),
+      kept("small rig", [rig.rig, idPrefix], (kit) => smallRigPicture(rig, kit, idPrefix), ""),
     drawSign: (picture, sign) => drawingToSvg(drawSign(picture, sign), { idPrefix: termId(sign) }),
     drawFish: (fish) => prosePictures({ picture: "fish", fish }, input, fish)[0]?.svg,
     drawBait: (bait) => prosePictures({ picture: "bait", bait }, input, bait)[0]?.svg,
     drawFloat: (float, idPrefix) =>
-      kept("float", [float, idPrefix], () => floatPicture(float, kit, idPrefix), ""),
+      kept("float", [float, idPrefix], (kit) => floatPicture(float, kit, idPrefix), ""),
     markdown: (text, { level = 2, idPrefix = "" } = {}) =>
       markdownToHast(liveBody(text), {
         path: text.path,

@@ -42,7 +42,8 @@ test("nothing is solved, laid out or painted that was before, and of an edit onl
   expect(missed.filter((kind) => kind === "handout")).toHaveLength(2);
   const skip = guideToEdit["words/en.yaml"]!.replace(/^( +skip: ).*$/m, "$1To the page");
   const ofPages = new Set(await missedIn({ ...guideToEdit, "words/en.yaml": skip }));
-  expect([...ofPages].filter((kind) => /card|handout|sheet|booklet|side/.test(kind))).toEqual([]);
+  expect([...ofPages].filter((kind) => /card|handout|sheet|booklet|side|on a page/.test(kind))).toEqual([]);
+  expect([...ofPages]).toContain("html as page");
 }, 120_000);
 
 // After 200 edits of every kind: in a slow test.
@@ -62,6 +63,20 @@ test("a check tells what it told, of a guide that is right again, too", async ()
   expect(told.map(({ code }) => code)).toContain("no-room");
   expect(await checkedOf(wrong, keep)).toEqual(told);
   expect(await checkedOf(contentWith(), keep)).toEqual(fine);
+}, 120_000);
+
+test("a check draws no page again for another word of pages, and all of them for one of drawings", async () => {
+  const store = counting(storeOnDisk(temporaryFolder(), tool));
+  const triedAfter = async (from: RegExp, to: string) => {
+    store.missed.length = 0;
+    const words = guideToEdit["words/en.yaml"]!.replace(from, to);
+    await checkedOf({ ...guideToEdit, "words/en.yaml": words }, keeping(store));
+    return store.missed.filter((kind) => /^tried page$|on a page$/.test(kind)).length;
+  };
+  const all = await triedAfter(/^$/, "");
+  expect(all).toBeGreaterThan(8);
+  expect(await triedAfter(/^( +skip: ).*$/m, "$1To the page")).toBe(0);
+  expect(await triedAfter(/^(drawing:(?:\n.*)*?\n +\w+: )\w+/m, "$1Other")).toBe(all);
 }, 120_000);
 
 test("texts and swims of a guide that is read on are as read anew, whatever was saved", async () => {

@@ -37,3 +37,17 @@ it.each([
   expect(second.lessons.length).toBeGreaterThan(0);
   for (const [at, { body }] of second.lessons.entries()) expect(body).toBe(first.lessons[at]!.body);
 });
+
+it("a file over another is read once, too, while neither has changed", () => {
+  const layered = () => {
+    const under = new Map(
+      [...anew()].map(([path, source]) => [path, { ...source, fromLibrary: true as const }]),
+    );
+    return new Map([...anew()].map(([path, source]) => [path, { ...source, under: under.get(path)! }]));
+  };
+  const before = layered();
+  const first = readLibrary(before).value!;
+  expect(readLibrary(withKept(layered(), before)).value!.words).toBe(first.words);
+  const changed = new Map([...before, ["words/en.yaml", { ...before.get("words/en.yaml")! }]]);
+  expect(readLibrary(changed).value!.words).not.toBe(first.words);
+});
