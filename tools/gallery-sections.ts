@@ -9,7 +9,6 @@ import { drawPictures } from "../src/drawing/pictures.ts";
 import { drawRig } from "../src/drawing/rig/rig-drawing.ts";
 import { drawScene } from "../src/drawing/scenes/draw-scene.ts";
 import { holdOf } from "../src/drawing/scenes/make-up.ts";
-import { drawShotGauge } from "../src/drawing/shot-gauge.ts";
 import { drawSign } from "../src/drawing/signs/draw-sign.ts";
 import { drawingToSvg } from "../src/drawing/svg.ts";
 import { mmPerPoint } from "../src/markup/boxes.ts";
@@ -72,7 +71,7 @@ const withWords = (drawing: Drawing): Shown => ({
 
 /** All that is drawn of a guide: on pages, then on paper. */
 export function sectionsOf(solved: Solved): Section[] {
-  const { library, rigs, kit, source } = solved;
+  const { rigs, kit, source } = solved;
   const draw = drawPictures(source);
   const kinds = Object.entries(everyPicture(solved));
   const drawn = (list: readonly PictureReference[], room: typeof pictureRoom) =>
@@ -131,12 +130,6 @@ export function sectionsOf(solved: Solved): Section[] {
         theme: "print",
         shown: drawn(list, onPaper),
       }),
-    ),
-    print(
-      "shot gauges on paper",
-      library.scales.map((scale) =>
-        drawShotGauge(scale.sizes, ["lead", "tin", "tungsten"], { widthMm: 130, heightMm: 270 }, kit),
-      ),
     ),
   ];
 }

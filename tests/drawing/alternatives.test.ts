@@ -1,6 +1,5 @@
 import { expect, test } from "vitest";
 import { drawPictures } from "../../src/drawing/pictures.ts";
-import { drawShotGauge } from "../../src/drawing/shot-gauge.ts";
 import { pictureRoom, sinkDrawing } from "../../templates/pages/rig-picture.ts";
 import { drawnApart, pictures } from "../support/drawn-pictures.ts";
 import { shippedGuide } from "../support/shipped-guide.ts";
@@ -8,7 +7,7 @@ import { shippedGuide } from "../support/shipped-guide.ts";
 /** What is listened to at one go; a number with its unit is one word. Common practice, no source. */
 const mostWords = 60;
 
-const { library, rigs, kit, source } = shippedGuide;
+const { rigs, kit, source } = shippedGuide;
 
 const countWords = (told: string) => told.replace(/(?<=\d) (?=\D)/g, "\u00A0").split(" ").length;
 
@@ -39,11 +38,4 @@ test.each(Object.entries(pictures))("each %s is told in few words, and no captio
 test.each(rigs)("how the bait of $rig.id sinks is told in few words", (rig) => {
   for (const depth of rig.depths)
     expect([sinkDrawing(rig, depth, kit)].flatMap((drawing) => (drawing ? faults(drawing) : []))).toEqual([]);
-});
-
-test("the gauge of each scale of shot is told in few words", () => {
-  for (const { sizes } of library.scales)
-    expect(
-      faults(drawShotGauge(sizes, ["lead", "tin", "tungsten"], { widthMm: 130, heightMm: 270 }, kit)),
-    ).toEqual([]);
 });

@@ -8,7 +8,6 @@ import { drawFloatStates } from "../../src/drawing/float/float-states.ts";
 import type { Drawing } from "../../src/drawing/model.ts";
 import { drawPatternCharts } from "../../src/drawing/patterns/pattern-chart.ts";
 import { drawRig } from "../../src/drawing/rig/rig-drawing.ts";
-import { drawShotGauge } from "../../src/drawing/shot-gauge.ts";
 import { allShot } from "../../src/model/solved.ts";
 import { drawingFaults, faintTexts } from "../support/drawing-checks.ts";
 import { inkRuns, strand } from "../support/ink-runs.ts";
@@ -68,13 +67,9 @@ test.each(library.floats)("$id is clear at true size", ({ float }) => {
   expect(faults(drawFloat(float, { widthMm: 80, heightMm: 260 }, kit))).toEqual([]);
 });
 
-test("the chart of all floats and the gauges of all scales are clear", () => {
+test("the chart of all floats is clear", () => {
   const floats = library.floats.map((entry) => entry.float);
   expect(faults(drawFloatChart(floats, { widthMm: 180, heightMm: 260 }, kit, { textMm: 3.2 }))).toEqual([]);
-  for (const scale of library.scales)
-    expect(faults(drawShotGauge(scale.sizes, ["lead", "tin"], { widthMm: 120, heightMm: 270 }, kit))).toEqual(
-      [],
-    );
 });
 
 test.each(["still", "flowing"])("patterns for %s water stand clear beside each other", (water) => {

@@ -1,21 +1,15 @@
 import { describe, expect, test } from "vitest";
-import { ballDiameterMm } from "../../src/core/tackle/shot.ts";
 import { drawFloatChart } from "../../src/drawing/float/float-chart.ts";
 import { drawFloat } from "../../src/drawing/float/float-drawing.ts";
 import { floatPictures } from "../../src/drawing/float/float-poses.ts";
 import { drawFloatState, drawFloatStates } from "../../src/drawing/float/float-states.ts";
 import type { Drawing } from "../../src/drawing/model.ts";
 import { drawPatternCharts } from "../../src/drawing/patterns/pattern-chart.ts";
-import { drawShotGauge } from "../../src/drawing/shot-gauge.ts";
 import { drawingFaults, flatItems } from "../support/drawing-checks.ts";
 import { drawingKit } from "../support/drawing-kit.ts";
 import { avon, sampleRigs, sampleStick, sampleWaggler, stick, waggler } from "../support/sample-rig.ts";
 
 const floats = [waggler, stick, avon];
-const sizes = Object.entries({ SSG: 1.6, BB: 0.4, "No 8": 0.06, "No 13": 0.01 }).map(([name, massG]) => ({
-  name,
-  massG,
-}));
 const patterns = sampleRigs.map((rig) => ({ rig, depth: rig.depths[0]! }));
 const drawings = [
   ...floats.map((float) => drawFloat(float, { widthMm: 70, heightMm: 220 }, drawingKit)),
@@ -24,13 +18,12 @@ const drawings = [
   ...[160, 80, 60].flatMap((widthMm) =>
     drawPatternCharts(patterns, { widthMm, waterMm: 80, textMm: 3.5 }, drawingKit),
   ),
-  drawShotGauge(sizes, ["lead", "tin", "tungsten"], { widthMm: 120, heightMm: 100 }, drawingKit),
   ...sampleRigs.map((rig) =>
     drawFloatStates(rig, rig.depths[0]!, { widthMm: 90 }, drawingKit, { textMm: 3.3, panelMm: 40 }),
   ),
 ];
 
-describe("floats, states, charts and gauge", () => {
+describe("floats, states and charts", () => {
   test.each(drawings)("$title: text is clear of text and marks, all in the frame", (drawing) => {
     expect(drawingFaults(drawing)).toEqual([]);
     expect(drawing.description).not.toBe("");
@@ -123,24 +116,6 @@ describe("floats, states, charts and gauge", () => {
     expect(Math.max(...heights) - Math.min(...heights)).toBeCloseTo(200, 6);
   });
 
-  test("a ring of the gauge is as wide as its shot, outside its stroke", () => {
-    const drawing = drawShotGauge(sizes, ["tin"], { widthMm: 120, heightMm: 100 }, drawingKit);
-    const rings = flatItems(drawing.items).filter((item) => item.kind === "circle");
-    expect(rings.map((ring) => 2 * ring.radiusMm + ring.stroke!.widthMm)).toEqual(
-      sizes.map(({ massG }) => expect.closeTo(ballDiameterMm(massG, "tin"), 9)),
-    );
-  });
-
-  test("the gauge's check bar is 100 mm long", () => {
-    const drawing = drawShotGauge(sizes, ["tin"], { widthMm: 120, heightMm: 100 }, drawingKit);
-    const lengths = flatItems(drawing.items).flatMap((item) =>
-      item.kind === "path" && item.stroke?.ink === "ink" && item.steps[1]?.[0] === "L"
-        ? [Math.abs(item.steps[1][1] - (item.steps[0] as readonly ["M", number, number])[1])]
-        : [],
-    );
-    expect(Math.max(...lengths)).toBe(100);
-  });
-
   test("still water has no shot dragging the float under, running water no float laid on", () => {
     const has = (rig: typeof sampleStick) =>
       floatPictures.filter((picture) =>
@@ -155,8 +130,5 @@ describe("floats, states, charts and gauge", () => {
   test("a box without room for the picture is refused with its size", () => {
     expect(() => drawFloat(waggler, { widthMm: 20, heightMm: 30 }, drawingKit)).toThrow("20 × 30 mm");
     expect(() => drawFloatChart(floats, { widthMm: 20, heightMm: 30 }, drawingKit)).toThrow("20 × 30 mm");
-    expect(() => drawShotGauge(sizes, ["tin"], { widthMm: 80, heightMm: 90 }, drawingKit)).toThrow(
-      "80 × 90 mm",
-    );
   });
 });

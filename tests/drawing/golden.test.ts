@@ -5,7 +5,6 @@ import { drawFloatState } from "../../src/drawing/float/float-states.ts";
 import type { Drawing } from "../../src/drawing/model.ts";
 import { drawPatternCharts } from "../../src/drawing/patterns/pattern-chart.ts";
 import { drawRig } from "../../src/drawing/rig/rig-drawing.ts";
-import { drawShotGauge } from "../../src/drawing/shot-gauge.ts";
 import type { SolvedDepth } from "../../src/model/solved.ts";
 import { drawingKit } from "../support/drawing-kit.ts";
 import { drawingText } from "../support/drawing-text.ts";
@@ -68,16 +67,6 @@ const cases: Readonly<Record<string, () => Drawing>> = {
       { widthMm: 110, waterMm: 80, textMm: 3.5 },
       drawingKit,
     )[0]!,
-  "shot-gauge": () =>
-    drawShotGauge(
-      [
-        { name: "BB", massG: 0.4 },
-        { name: "No 8", massG: 0.06 },
-      ],
-      ["lead", "tin"],
-      { widthMm: 105, heightMm: 60 },
-      drawingKit,
-    ),
 };
 
 describe("golden drawings", () => {

@@ -45,7 +45,6 @@ const long: Readonly<Record<string, string>> = {
   "src/drawing/scenes/large-reel.ts largeReel": "a picture from back to front",
   "src/drawing/scenes/swim.ts drawSwim": "a picture from back to front",
   "src/drawing/scenes/whip.ts drawWhip": "a picture from back to front",
-  "src/drawing/shot-gauge.ts drawShotGauge": "a picture from back to front",
   "src/print/pdf/pdf-part.ts paintPart": "painters that share one page",
   "src/solve/solve-rig.ts solveDepth": "the sums of a depth in their order",
   "src/words/figures.ts figuresWith": "one object, a line a kind of figure",

@@ -1,6 +1,5 @@
 import { bed } from "./bed.ts";
 import { bracket } from "./bracket.ts";
-import { checkBar } from "./check-bar.ts";
 import { dimension } from "./dimension.ts";
 import { floatBody } from "./float-body.ts";
 import { flowArrow } from "./flow-arrow.ts";
@@ -18,7 +17,6 @@ import { waterSurface } from "./water-surface.ts";
 export const parts = {
   bed,
   bracket,
-  checkBar,
   dimension,
   floatBody,
   flowArrow,

@@ -1,6 +1,4 @@
-import { point } from "../../drawing/items.ts";
 import type { Item, PathItem, PathStep } from "../../drawing/model.ts";
-import { barSteps } from "../../drawing/parts/check-bar.ts";
 import { type CheckedBar, centimetreRuler } from "../../words/unit-systems.ts";
 
 /** A place on a sheet, from its top left corner. */
@@ -134,8 +132,20 @@ export function foldMarks(cards: readonly MarkedCard[], inside: boolean): Item[]
 
 export const checkBarHeightMm = 4;
 
+/** How high the ticks of a bar stand [mm]: at its ends, in its middle, at its other parts. */
+const tickMm = { end: checkBarHeightMm, middle: 2.5, part: 1.5 } as const;
+
 /** A bar of exactly 100 mm or 4 in along `yMm`, its middle at `xMm`, with a tick upwards at each of its parts. */
 export function checkBar(xMm: number, yMm: number, bar: CheckedBar = centimetreRuler.check): Item[] {
-  const ticksMm = { end: checkBarHeightMm, middle: 2.5, part: 1.5 };
-  return [lines(barSteps(point(xMm - bar.lengthMm / 2, yMm), bar, ticksMm), 0.25)];
+  const { lengthMm, parts } = bar;
+  const leftMm = xMm - lengthMm / 2;
+  const ticks = Array.from({ length: parts + 1 }, (_, part): PathStep[] => {
+    const x = leftMm + (part * lengthMm) / parts;
+    const tick = part % parts === 0 ? "end" : part === parts / 2 ? "middle" : "part";
+    return [
+      ["M", x, yMm],
+      ["L", x, yMm - tickMm[tick]],
+    ];
+  });
+  return [lines([["M", leftMm, yMm], ["L", leftMm + lengthMm, yMm], ...ticks.flat()], 0.25)];
 }
