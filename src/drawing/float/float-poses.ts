@@ -37,7 +37,7 @@ export interface FloatPose {
   /** Fills the gaps of the caption. */
   readonly values: Readonly<Record<string, string>>;
   /** Key of the caption, where it is not `caption`. */
-  readonly caption?: "under" | "level" | "high" | "flat" | "little" | "caption";
+  readonly caption?: "on-the-bed" | "under" | "level" | "high" | "flat" | "little" | "caption";
 }
 
 /** Undefined where a rig has no such state. */
@@ -110,7 +110,10 @@ const poses = {
   },
   right: (_solved, depth, { figures }) => {
     const tipMm = depth.tipAsSetMm;
-    return { ...upright, verdict: "right", tipMm, values: { tip: figures.tip(tipMm) } };
+    const pose: FloatPose = { ...upright, verdict: "right", tipMm, values: { tip: figures.tip(tipMm) } };
+    const lying = lyingShot(depth);
+    if (lying.length === 0) return pose;
+    return { ...pose, caption: "on-the-bed", values: { ...pose.values, shot: figures.shot(lying) } };
   },
   "too-much-shot": (_solved, depth, kit) => {
     if (lyingShot(depth).length > 0) return undefined;

@@ -13,13 +13,13 @@ import { bedThicknessMm } from "../parts/bed.ts";
 import { hookAlong } from "../parts/hook.ts";
 import { parts } from "../parts/parts.ts";
 import { mirrored, rotated } from "../transform.ts";
-import { asDrawn, lineShape, upright } from "./current-shape.ts";
+import { asDrawn, drawnHang, lineShape, upright } from "./current-shape.ts";
 import { placeRigLabels, rowGapMm } from "./rig-label-layout.ts";
 import { fewerLabels, type LabelChoice, type RigLabel, rigLabels, type SharedLabels } from "./rig-labels.ts";
 import { lineBelowFloat, lineToRod } from "./rig-line.ts";
 import { type UntruePart, untrueParts } from "./rig-places.ts";
 import { planRig, type RigPlan } from "./rig-plan.ts";
-import { rigDescription, rigTitle } from "./rig-words.ts";
+import { heldTexts, rigDescription, rigTitle, tipText } from "./rig-words.ts";
 
 export interface RigDrawingOptions {
   /** `distances`: shot and distances only, for a small card; `full`: every part named; `none`: no words at all. */
@@ -93,7 +93,7 @@ function plansOf(
   const rowsAbove = (rig.rig.water === "flowing" && choice !== "none" ? 1 : 0) + (choice === "full" ? 1 : 0);
   // A line that hangs straight down has no slant to be drawn.
   const mayBe = untrueParts.filter((part) => part !== "slant" || shape !== upright);
-  const foot = footMm(footWords(depth, mayBe, kit).whole, box.widthMm, options, kit);
+  const foot = footMm(footWords(rig, depth, mayBe, kit).whole, box.widthMm, options, kit);
   const plans = new Map<number, RigPlan | undefined>();
   return (rowsBelow) => {
     if (!plans.has(rowsBelow)) {
@@ -139,7 +139,7 @@ function tryDraw(
     ...lineBelowFloat(plan),
     ...marks(plan),
     ...placed.items,
-    ...(choice === "none" ? [] : captions(plan, depth, rig.rig.water === "flowing", choice, textMm, kit)),
+    ...(choice === "none" ? [] : captions(plan, rig, depth, choice, textMm, kit)),
   ];
 }
 
@@ -185,18 +185,32 @@ function marks(plan: RigPlan): Item[] {
   return items;
 }
 
-/** What the row below the bed says: how deep it is, and what is not to scale. */
+/**
+ * What the row below the bed says: how deep it is, how far over that a hook is set in still water, or that a line in running
+ * water is longer than the depth, as it slants; and what is not to scale.
+ */
 function footWords(
+  { rig: { water } }: SolvedRig,
   depth: SolvedDepth,
   untrue: Iterable<UntruePart>,
   { words, figures }: DrawingKit,
-): { bed: string; whole: string } {
+): { bed: string; set: string; whole: string } {
   const bed = words("drawing.rig.bed", { depth: figures.shortDepth(depth.depthMm) });
+  const { overdepthMm } = depth;
+  const over = water === "still" && overdepthMm > 0;
+  const set = over
+    ? words("drawing.rig.bed-set", {
+        bed,
+        place: words("figures.over-depth", { gap: figures.besideDepth(overdepthMm) }),
+      })
+    : bed;
+  const slants = lineShape(depth) !== upright;
   const parts = [
     words("drawing.rig.not-to-scale.always"),
     ...[...untrue].map((part) => words(`drawing.rig.not-to-scale.${keyOf(part)}`)),
   ].join(", ");
-  return { bed, whole: words("drawing.rig.not-to-scale.bed", { bed: together(bed), parts }) };
+  const told = slants ? words("drawing.rig.bed-slant", { bed: together(bed) }) : set;
+  return { bed, set, whole: words("drawing.rig.not-to-scale.bed", { bed: told, parts }) };
 }
 
 /** Room for the words below the bed: all that may be out of scale is named where there is room for words. */
@@ -213,6 +227,7 @@ function footMm(
 
 function footItems(
   { box, untrue }: RigPlan,
+  rig: SolvedRig,
   depth: SolvedDepth,
   choice: LabelChoice,
   textMm: number,
@@ -220,18 +235,19 @@ function footItems(
 ): Item[] {
   const { words, measure } = kit;
   const named = untrueParts.filter((part) => untrue.has(part));
-  const { bed, whole } = footWords(depth, named, kit);
+  const { bed, set, whole } = footWords(rig, depth, named, kit);
   if (choice === "full") {
     const label = layLabel([{ text: whole, ink: "soft" }], box.widthMm - 1, textMm, measure);
     return paintLabel(label, 0.5, box.heightMm - label.heightMm / 2, measure);
   }
   const baseMm = box.heightMm - 0.28 * textMm;
   const all = words("drawing.rig.not-to-scale.all");
-  const isRoom =
-    measure(bed, textMm, "regular") + 1 + textMm + measure(all, textMm, "regular") <= box.widthMm;
+  const hasRoom = (...said: readonly string[]) =>
+    said.reduce((mm, one) => mm + textMm + measure(one, textMm, "regular"), 1 - textMm) <= box.widthMm;
+  const told = hasRoom(set, all) || (hasRoom(set) && !hasRoom(bed, all)) ? set : bed;
   return [
-    text(point(0.5, baseMm), bed, textMm, { ink: "soft" }),
-    ...(isRoom
+    text(point(0.5, baseMm), told, textMm, { ink: "soft" }),
+    ...(hasRoom(told, all)
       ? [text(point(box.widthMm - 0.5, baseMm), all, textMm, { ink: "soft", anchor: "end" as const })]
       : []),
   ];
@@ -240,28 +256,18 @@ function footItems(
 /** What stands above the surface and below the bed. */
 function captions(
   plan: RigPlan,
+  rig: SolvedRig,
   depth: SolvedDepth,
-  flowing: boolean,
   choice: LabelChoice,
   textMm: number,
   kit: DrawingKit,
 ): Item[] {
-  const { words, figures, measure } = kit;
   const rowMm = textMm * leading;
-  const items = footItems(plan, depth, choice, textMm, kit);
-  if (flowing) {
-    const flow = words("drawing.drift.flow");
-    const left = plan.floatAt.xMm + 5;
-    items.push(
-      text(point(left, 0.85 * textMm), flow, textMm, { ink: "soft" }),
-      ...parts.flowArrow.draw({
-        from: point(left + measure(flow, textMm, "regular") + 1.2, 0.55 * textMm),
-        lengthMm: 9,
-      }),
-    );
-  }
+  const items = footItems(plan, rig, depth, choice, textMm, kit);
+  const flowing = rig.rig.water === "flowing";
+  if (flowing) items.push(...flowRow(plan, depth, textMm, kit));
   if (choice === "full") {
-    const tip = words("drawing.rig.tip", { tip: figures.tip(depth.tipShowingMm) });
+    const tip = tipText(rig, depth, "drawing.rig.tip", kit);
     const baseline = (flowing ? rowMm : 0) + 0.85 * textMm;
     const left = plan.floatAt.xMm + 5;
     const tipTop = plan.floatAt.yMm - lengthMm(plan.float) * plan.floatLengthScale;
@@ -269,4 +275,26 @@ function captions(
     items.push(polyline(leader, thinSoft), text(point(left, baseline), tip, textMm, { ink: "soft" }));
   }
   return items;
+}
+
+/** Where the stream runs, and how the float goes in it, in as many words as there is room for. */
+function flowRow({ box, floatAt }: RigPlan, depth: SolvedDepth, textMm: number, kit: DrawingKit): Item[] {
+  const { words, measure } = kit;
+  const flow = words("drawing.drift.flow");
+  const hang = drawnHang(depth);
+  const arrowMm = { gap: 1.2, length: 9 };
+  const widthMm = (said: string) => measure(said, textMm, "regular");
+  const flowMm = widthMm(flow) + arrowMm.gap + arrowMm.length;
+  const besideMm = (said: string) => textMm + widthMm(said);
+  const held = (hang ? heldTexts(hang, kit) : []).find((said) => flowMm + besideMm(said) + 1 <= box.widthMm);
+  const left = Math.min(floatAt.xMm + 5, box.widthMm - 0.5 - flowMm - (held ? besideMm(held) : 0));
+  const baseMm = 0.85 * textMm;
+  return [
+    text(point(left, baseMm), flow, textMm, { ink: "soft" }),
+    ...parts.flowArrow.draw({
+      from: point(left + widthMm(flow) + arrowMm.gap, 0.55 * textMm),
+      lengthMm: arrowMm.length,
+    }),
+    ...(held ? [text(point(left + flowMm + textMm, baseMm), held, textMm, { ink: "soft" })] : []),
+  ];
 }

@@ -1,6 +1,7 @@
 import { movedPart } from "../../core/depth/setting.ts";
 import { first, last, neighbours } from "../../core/lists.ts";
 import { groupShot, mergeGroups, type ShotGroup } from "../../core/tackle/shot-groups.ts";
+import type { WaterKind } from "../../core/water/water.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
 import type { DrawingKit } from "../kit.ts";
@@ -58,7 +59,7 @@ export function rigLabels(
       about: "clearance",
       fromHookMm: -1,
       toHookMm: -1,
-      runs: [{ text: withoutLoneEnd(clearanceText(depth, kit)) }],
+      ...clearanceRuns(rig.water, depth, choice, kit),
     });
   if (choice === "distances")
     labels.push({
@@ -71,13 +72,31 @@ export function rigLabels(
   return labels.sort((a, b) => a.fromHookMm - b.fromHookMm);
 }
 
-/** How far the bait is off the bed; in running water, where that hangs on it, with how the float is held. */
-function clearanceText(depth: SolvedDepth, { words, figures }: DrawingKit): string {
+/**
+ * How far the bait is off the bed; with how deep that is in still water, as the figure at the float tells the line alone,
+ * and in running water with how far it hangs from under the float.
+ */
+function clearanceRuns(
+  water: WaterKind,
+  depth: SolvedDepth,
+  choice: LabelChoice,
+  { words, figures }: DrawingKit,
+): Pick<RigLabel, "runs" | "brief"> {
   const off = words("figures.off-the-bed", { gap: together(figures.besideDepth(-depth.overdepthMm)) });
-  const hang = drawnHang(depth);
-  if (!hang) return off;
-  if (hang.heldBackShare === 0) return words("drawing.rig.free", { off });
-  return words("drawing.rig.held-back", { share: together(figures.share(hang.heldBackShare)), off });
+  const brief = [{ text: withoutLoneEnd(off) }];
+  const leadMm = drawnHang(depth)?.leadMm;
+  if (choice !== "full" || (water === "flowing" && leadMm === undefined)) return { runs: brief };
+  const whole =
+    leadMm === undefined
+      ? words("drawing.rig.deep", {
+          off,
+          deep: together(figures.shortDepth(depth.depthMm + depth.overdepthMm)),
+        })
+      : words(leadMm >= 0 ? "drawing.rig.ahead" : "drawing.rig.behind", {
+          off,
+          gap: together(figures.shortGap(Math.abs(leadMm))),
+        });
+  return { runs: [{ text: withoutLoneEnd(whole) }], brief };
 }
 
 function fullLabels(
@@ -151,6 +170,9 @@ export function fewerLabels(
   kit: DrawingKit,
 ): RigLabel[] | undefined {
   if (shared === "none") return undefined;
+  // What the figures of the picture tell as well goes before any label does.
+  const clearance = labels.findIndex(({ about, brief }) => about === "clearance" && brief !== undefined);
+  if (clearance >= 0) return labels.map((label, at) => (at === clearance ? inBrief(label) : label));
   const worst = Math.max(...labels.map((label) => label.rank ?? 0));
   if (worst > 0) return labels.filter((label) => label.rank !== worst);
   const wordy = labels.findIndex(({ brief }) => brief !== undefined);

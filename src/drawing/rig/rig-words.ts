@@ -1,23 +1,66 @@
 import { movedPart } from "../../core/depth/setting.ts";
 import type { RigVariant } from "../../core/float/moved-float.ts";
+import { toldTipMm } from "../../core/float/tip.ts";
+import { first } from "../../core/lists.ts";
+import { shotNamed } from "../../core/tackle/shot-groups.ts";
 import type { Mm } from "../../core/units.ts";
+import type { WaterKind } from "../../core/water/water.ts";
+import type { FlowFigure } from "../../model/in-water.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
 import type { DrawingKit } from "../kit.ts";
 import { spoken } from "../spoken.ts";
 import { asDrawn, drawnHang } from "./current-shape.ts";
 
-/** Title of a rig's drawing. */
+/** Title of a rig's drawing: where its float was moved, with how far off the bed or over depth that sets the hook. */
 export function rigTitle(
   { rig }: SolvedRig,
   depth: SolvedDepth,
   variant: RigVariant,
   { words, figures }: DrawingKit,
 ): string {
-  return words(`drawing.rig.title.${keyOf(variant)}`, {
-    rig: rig.title,
-    depth: figures.shortDepth(depth.depthMm),
-  });
+  const told = { rig: rig.title, depth: figures.shortDepth(depth.depthMm) };
+  return variant === "set"
+    ? words("drawing.rig.title.set", told)
+    : words("drawing.rig.title.moved", {
+        ...told,
+        place: figures.hookSet(depth.overdepthMm, depth.overdepthMm),
+      });
+}
+
+/**
+ * How much of the tip shows, and in still water why it does where shot are on the bed: what lies there is off the float,
+ * or its line is still tight and holds the float down.
+ */
+export function tipText(
+  { rig }: SolvedRig,
+  { depthGuide, overdepthMm, tipShowingMm, lineShot }: SolvedDepth,
+  told: "drawing.rig.tip" | "drawing.rig.spoken-tip",
+  { words, figures }: DrawingKit,
+): string {
+  const tip = figures.tip(tipShowingMm);
+  const onBed = depthGuide.find((step) => step.overdepthMm === overdepthMm)?.shotOnBed ?? [];
+  const shot = shotNamed(onBed, lineShot);
+  if (rig.water === "flowing" || shot.length === 0) return words(told, { tip });
+  const tips = depthGuide.flatMap((step) =>
+    step.shotOnBed.length === onBed.length && step.tipShowingMm !== null ? [step.tipShowingMm] : [],
+  );
+  const isOff = toldTipMm(tipShowingMm) >= toldTipMm(Math.max(...tips));
+  return words(`${told}-${isOff ? "lifted" : "held"}`, { tip, shot: figures.shot(shot) });
+}
+
+/** How the float goes in the stream that the rig is drawn in, in so many words, and in fewer. */
+export function heldTexts(
+  { heldBackShare }: FlowFigure,
+  { words, figures }: DrawingKit,
+): readonly [whole: string, ...brief: string[]] {
+  if (heldBackShare === 0) return [words("drawing.rig.free")];
+  const share = figures.share(heldBackShare);
+  return [
+    words("drawing.rig.held-back", { share }),
+    words("drawing.rig.held-back-brief", { share }),
+    words("drawing.rig.held-back-briefest", { share }),
+  ];
 }
 
 /**
@@ -54,26 +97,25 @@ export function rigDescription(
           ]),
     ].join(" "),
     line: line.join("; "),
-    tip: words("drawing.rig.spoken-tip", { tip: figures.tip(depth.tipShowingMm) }),
-    hook: hookPlace(overdepthMm, kit),
+    tip: tipText(solved, depth, "drawing.rig.spoken-tip", kit),
+    hook: hookPlace(rig.water, overdepthMm, kit),
   });
   const hang = drawnHang(depth);
   const heard = spoken(said, kit);
   if (!hang) return rig.water === "flowing" ? `${heard} ${words("drawing.rig.spoken-flow")}` : heard;
-  const { paceMs, heldBackShare, leadMm } = hang;
+  const { paceMs, leadMm } = hang;
   const flow = words(`drawing.rig.spoken-${leadMm >= 0 ? "lead" : "trail"}`, {
     pace: figures.pace(paceMs),
-    held:
-      heldBackShare === 0
-        ? words("drawing.hang.free")
-        : words("drawing.hang.held", { share: figures.share(heldBackShare) }),
+    held: first(heldTexts(hang, kit)),
     gap: figures.shortGap(Math.abs(leadMm)),
   });
   return `${heard} ${flow}`;
 }
 
-function hookPlace(overdepthMm: number, { words, figures }: DrawingKit): string {
+/** Where the hook is; in still water so far over depth as it is set, in running water with so much line on the bed as is drawn. */
+function hookPlace(water: WaterKind, overdepthMm: number, { words, figures }: DrawingKit): string {
   const gap = figures.shortGap(Math.abs(overdepthMm));
   if (overdepthMm === 0) return words("drawing.rig.on-bed");
-  return words(overdepthMm > 0 ? "drawing.rig.over-bed" : "drawing.rig.off-bed", { gap });
+  if (overdepthMm < 0) return words("drawing.rig.off-bed", { gap });
+  return words(water === "still" ? "drawing.rig.set-over" : "drawing.rig.over-bed", { gap });
 }

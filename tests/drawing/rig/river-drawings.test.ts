@@ -3,6 +3,7 @@ import { drawRig } from "../../../src/drawing/rig/rig-drawing.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
 import { drawingText } from "../../support/drawing-text.ts";
 import { shippedGuide } from "../../support/shipped-guide.ts";
+import { textsOf } from "../../support/tellers/read-drawing.ts";
 
 const flowing = shippedGuide.rigs.filter(({ rig }) => rig.water === "flowing");
 const { words, figures } = drawingKit;
@@ -29,8 +30,16 @@ describe.each(flowing.map((solved) => [solved.rig.id, solved] as const))("the dr
 
   it("says at which pace, how it is held, and how far its bait leads or trails", () => {
     expect(drawing.description).toContain(figures.pace(rig.pacesMs[0]!));
-    expect(drawing.description).toContain(words("drawing.hang.held", { share: figures.share(share) }));
-    const side = hang.leadMm > 0 ? "ahead of the float" : "behind the float";
-    expect(drawing.description).toContain(`${figures.shortGap(Math.abs(hang.leadMm))} ${side}`);
+    const side = hang.leadMm > 0 ? "ahead of" : "behind";
+    const gap = figures.shortGap(Math.abs(hang.leadMm));
+    expect(drawing.description).toContain(
+      `${100 * share} % slower than running free, the bait ${gap} ${side} it`,
+    );
+    const seen = textsOf(drawing.items)
+      .map(({ text }) => text.replaceAll("\u00a0", " "))
+      .join(" ");
+    expect(seen).toContain(`float ${100 * share} % slower than running free`);
+    expect(seen).toContain(`off the bed, ${gap} ${side} the float`);
+    expect(seen).toContain("figures are along the line, which slants");
   });
 });

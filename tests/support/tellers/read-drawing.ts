@@ -16,17 +16,20 @@ export function labelsOf(drawing: Drawing): string[] {
   return labels
     .map((label) =>
       plain(label).replace(
-        / (hook size|(?:slowed by \d+ %, )?\d+ cm off the bed|\d+ cm of the float|bed, |flow|\d+ mm of tip).*$/,
+        / (hook size|(?:[\d.]+ m deep, )?\d+ cm off the bed|\d+ cm of the float|bed, |flow|\d+ mm of tip).*$/,
         "",
       ),
     )
     .filter((label) => !label.startsWith("0 hook bend"));
 }
 
+/** By how much a float is told to be slowed, in many words or few. */
+const slowed = /(\d+) % slower than running free|slowed by (\d+) %/;
+
 /** What the labels of a drawing, its caption and its marks say. */
 export function readDrawing(drawing: Drawing, teller: string): Statement[] {
   const texts = textsOf(drawing.items).map(({ text }) => plain(text));
-  const depthCm = readCm(/bed, (.*) down/.exec(texts.join(" "))![1]!);
+  const depthCm = readCm(/bed, ([^,]*?) down/.exec(texts.join(" "))![1]!);
   const told: Statement[] = [];
   const groups: ToldGroup[] = [];
   for (const label of labelsOf(drawing)) {
@@ -52,9 +55,10 @@ export function readDrawing(drawing: Drawing, teller: string): Statement[] {
   });
   const tip = /(\d+ mm) of tip shows/.exec(texts.join(" "));
   if (tip) told.push({ teller, depthCm, of: "tip", mm: readMm(tip[1]!) });
-  const [, percent, cm] = /slowed by (\d+) %, (\d+) cm off the bed/.exec(texts.join(" ")) ?? [];
-  if (percent) {
-    const share = Number(percent) / 100;
+  const [, whole, brief] = slowed.exec(texts.join(" ")) ?? [];
+  const [, cm] = /(\d+) cm off the bed/.exec(texts.join(" ")) ?? [];
+  if (whole ?? brief) {
+    const share = Number(whole ?? brief) / 100;
     told.push({ teller, of: "held back", share });
     told.push({ teller, depthCm, of: "hook over bed", cm: -Number(cm), heldBackShare: share });
   }
@@ -92,9 +96,9 @@ export function readDescription(description: string, teller: string): Statement[
   ];
   const tip = /(\d+ mm) of tip shows/.exec(rest!);
   if (tip) statements.push({ teller, depthCm, of: "tip", mm: readMm(tip[1]!) });
-  const [, over] = /(\d+) cm of line lies on the bed/.exec(rest!) ?? [];
+  const [, over] = /set (\d+) cm over depth and lies on the bed/.exec(rest!) ?? [];
   const [, off] = /The hook hangs (\d+) cm off the bed/.exec(rest!) ?? [];
-  const [, percent] = /slowed by (\d+) %/.exec(rest!) ?? [];
+  const [, percent] = slowed.exec(rest!) ?? [];
   const hook = { cm: Number(over ?? -Number(off ?? 0)), heldBackShare: Number(percent ?? 0) / 100 };
   if (percent) statements.push({ teller, of: "held back", share: hook.heldBackShare });
   if (moves === undefined) return [...statements, { teller, depthCm, of: "hook over bed", ...hook }];
