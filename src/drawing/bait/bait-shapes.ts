@@ -114,7 +114,7 @@ function cube({ bend, lengthMm }: BaitAt): BaitFigure {
   };
 }
 
-/** A short cylinder, lying across the bend. */
+/** A short cylinder, lying across the bend, with the grain that it was pressed from. */
 function pellet({ bend, lengthMm, widthMm }: BaitAt): BaitFigure {
   const [half, high] = [lengthMm / 2, widthMm / 2];
   // So far to the left that the point stands clear of it.
@@ -126,12 +126,26 @@ function pellet({ bend, lengthMm, widthMm }: BaitAt): BaitFigure {
     items: [
       polygon(outline, "paper", bold),
       polyline(smooth([at(1, -1), at(0.72, 0), at(1, 1)]), thin),
-      ...speckles(at, [-0.95, 0.55]),
+      ...grainMarks.map(([x, y, long]) => polyline([at(x, y), at(x + long, y)], thin)),
     ],
-    places: { top: at(0.7, -1), middle: at(0.4, 0.5), end: at(0.5, 1) },
+    places: { top: at(0.7, -1), middle: at(0.4, 0.8), end: at(0.5, 1) },
     flesh: [outline],
   };
 }
+
+/** Strokes along a pellet: where each begins, across and down, and how long it is, in half lengths. */
+const grainMarks = [
+  [-0.85, -0.66, 0.6],
+  [0.05, -0.66, 0.4],
+  [-1, -0.33, 0.4],
+  [-0.3, -0.33, 0.7],
+  [-1.05, 0, 0.8],
+  [0, 0, 0.4],
+  [-0.85, 0.33, 0.4],
+  [-0.15, 0.33, 0.55],
+  [-0.8, 0.66, 0.8],
+  [0.25, 0.66, 0.3],
+] as const;
 
 /** Dark specks in a pressed or minced bait, between two shares across and from -0.75 to 0.75 down, the same each time. */
 function speckles(at: (x: number, y: number) => Point, [from, to]: readonly [number, number]): Item[] {

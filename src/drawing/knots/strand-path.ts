@@ -17,7 +17,6 @@ export interface Round {
 /** Control points of a strand, its turns, and from which point on it is the tag end. */
 interface StrandPath {
   readonly points: readonly Place[];
-  /** None of a doubled line, whose turns are halves of an overhand knot. */
   readonly rounds: readonly Round[];
   /** Index into `points`; none where no tag end is shown. */
   readonly tagFrom?: number;
@@ -42,7 +41,7 @@ export function strandPath(parts: readonly PathPart[]): StrandPath {
       tagFrom = Math.max(0, points.length - 1);
       continue;
     }
-    if ("coil" in part) rounds.push(...roundsOf(part.coil, points.length));
+    rounds.push(...roundsIn(part, points.length));
     points.push(...partPoints(part));
   }
   return { points, rounds, ...(tagFrom !== undefined && { tagFrom }) };
@@ -61,6 +60,18 @@ function axisOf({ from, to, start }: Coil) {
   // Across the axis, towards the top of the picture, or the left where the axis is upright.
   const turn = (dx > 0 || (dx === 0 && dy < 0) ? 1 : -1) * (start === "top" ? 1 : -1);
   return { dx, dy, length, across: { x: (turn * dy) / length, y: (-turn * dx) / length } };
+}
+
+/** The whole turns of a part of a path, whose points begin at this one of the strand's; of a doubled line on its way out. */
+function roundsIn(part: Exclude<PathPart, "tag">, firstPoint: number): Round[] {
+  if ("coil" in part) return roundsOf(part.coil, firstPoint);
+  if (!("doubled" in part)) return [];
+  return part.doubled.along.flatMap((one, i, along) => {
+    if (!("coil" in one)) return [];
+    const before = along.slice(0, i).flatMap(partPoints).length;
+    // Two strands and what is between them take the room of three.
+    return roundsOf(one.coil, firstPoint + before).map((round) => ({ ...round, pitch: round.pitch / 3 }));
+  });
 }
 
 /** The whole turns of a coil, whose points begin at this one of the strand's. */
