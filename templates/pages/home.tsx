@@ -113,12 +113,19 @@ function FirstRigPicture({ view, entry }: { view: View; entry: RigEntry }) {
   return <Picture draw={() => view.drawRig(solved, depth, entry.id)} />;
 }
 
-/** A rig in a list: its name, purpose and marks, with what the filters look at; a small picture where there are many. */
-export function RigSummary({ view, entry, level }: { view: View; entry: RigEntry; level: 2 | 3 }) {
+interface Summary {
+  readonly view: View;
+  readonly entry: RigEntry;
+  readonly level: 2 | 3;
+  readonly hasPicture?: boolean;
+}
+
+/** A rig in a list: its name, purpose and marks, with what the filters look at. */
+export function RigSummary({ view, entry, level, hasPicture = false }: Summary) {
   const { href, library } = view;
   const { rig } = entry;
   const link = <a href={href(sitePaths.rig(entry.id))}>{entry.title}</a>;
-  const solved = level === 2 && view.solved.get(entry.id);
+  const solved = hasPicture && view.solved.get(entry.id);
   return (
     <article class="rig-summary" {...askedOf(library, entry)}>
       {solved && (

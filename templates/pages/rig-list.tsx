@@ -4,6 +4,9 @@ import { PageHead } from "./page-head.tsx";
 import { RigQuestions } from "./questions.tsx";
 import type { View } from "./view.ts";
 
+/** Of more, the pictures would make the page too heavy for a phone: some 3 kB each. */
+const mostWithPictures = 100;
+
 /** Every rig, easiest first; the filters need the page's script and hide themselves without it. */
 export function RigListPage({ view }: { view: View }) {
   const { say, library } = view;
@@ -20,7 +23,7 @@ export function RigListPage({ view }: { view: View }) {
       />
       <div id="rig-list">
         {rigs.map((entry) => (
-          <RigSummary view={view} entry={entry} level={2} />
+          <RigSummary view={view} entry={entry} level={2} hasPicture={rigs.length <= mostWithPictures} />
         ))}
       </div>
     </>

@@ -21,6 +21,20 @@ test("a guide without lessons leads to none from its menu, its foot and its firs
   expect(String(home.content)).not.toMatch(/lessons\/|Lessons<|lesson 1|lessons in order/);
 });
 
+test("a list of some rigs shows a picture of each, one of very many none", async () => {
+  const input = await sampleSite();
+  const { rigs } = input.library;
+  const listOf = (count: number) => {
+    const some = Array.from({ length: count }, (_, at) => rigs[at % rigs.length]!);
+    const list = siteFile("site/rigs/index.html", { ...input, library: { ...input.library, rigs: some } })!;
+    return String(list.content);
+  };
+  const pictures = (html: string) => html.match(/class="small-picture"/g)?.length ?? 0;
+  expect(pictures(listOf(rigs.length))).toBe(rigs.length);
+  expect(pictures(listOf(300))).toBe(0);
+  expect(listOf(300).match(/class="rig-summary"/g)).toHaveLength(300);
+});
+
 describe("the pages of the site", () => {
   test("there is one for every rig, lesson and page of the library, and the lists", () => {
     const pages = [...files.keys()].filter((path) => path.endsWith(".html")).sort();
