@@ -27,9 +27,5 @@ export const toolBundle = {
     "wasm-vips",
     "subset-font",
   ],
-  banner: {
-    // What a package of the older kind asks of the engine.
-    js: "import { createRequire as asOlder } from 'node:module'; const require = asOlder(import.meta.url);",
-  },
   metafile: true,
 };

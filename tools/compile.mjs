@@ -1,9 +1,10 @@
-// Bundles the command into dist/dotdown.js, and what other programs import into dist/index.js, with its types.
+// Bundles the tool into scripts in dist, with what loads them: dist/dotdown.js for the command, dist/index.js for other programs, with its types.
 import { execFileSync } from "node:child_process";
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import { build } from "esbuild";
+import { asScript } from "./as-script.mjs";
 import { toolBundle } from "./bundle-options.mjs";
 import { billOfMaterials } from "./licences.mjs";
 import { packageFolder, siteAssets } from "./site-assets.mjs";
@@ -11,17 +12,32 @@ import "./word-keys.mjs";
 
 rmSync("dist", { recursive: true, force: true });
 
-const { metafile } = await build({
-  entryPoints: { dotdown: "src/cli/main.ts", index: "src/api/index.ts", worker: "src/cli/crew/worker.ts" },
+mkdirSync("dist/site-assets", { recursive: true });
+const entries = { main: "src/cli/main.ts", api: "src/api/index.ts", beside: "src/cli/crew/work-beside.ts" };
+const scripts = await build({
+  entryPoints: entries,
   outdir: "dist",
   splitting: true,
   ...toolBundle,
-  banner: { js: `#!/usr/bin/env node\n${toolBundle.banner.js}` },
+  sourcemap: true,
+  write: false,
+});
+for (const { path, text } of scripts.outputFiles)
+  writeFileSync(path, path.endsWith(".js") ? asScript(path, text) : text);
+const launchers = {
+  dotdown: "src/cli/launch/dotdown.ts",
+  worker: "src/cli/launch/worker.ts",
+  index: "src/api/package.ts",
+};
+await build({
+  entryPoints: launchers,
+  outdir: "dist",
+  ...toolBundle,
+  banner: { js: "#!/usr/bin/env node" },
   sourcemap: true,
 });
-writeFileSync("dist/packages.cdx.json", billOfMaterials([metafile], [], packageFolder));
+writeFileSync("dist/packages.cdx.json", billOfMaterials([scripts.metafile], [], packageFolder));
 
-mkdirSync("dist/site-assets");
 for (const [name, content] of await siteAssets()) writeFileSync(`dist/site-assets/${name}`, content);
 
 writeTypes();

@@ -9,7 +9,6 @@ import type { Message } from "../model/message.ts";
 import { buildSettings } from "./build-settings.ts";
 import { type Building, type Built, type Options, partsOf } from "./building.ts";
 import { type Progress, UsageError } from "./command.ts";
-import { compileSeldom } from "./compile-seldom.ts";
 import { manyFiles } from "./many-files.ts";
 import { noSuch } from "./no-such.ts";
 import { tell } from "./tell.ts";
@@ -21,9 +20,12 @@ import { tell } from "./tell.ts";
  */
 export async function buildAnew(building: Building, store: Store): Promise<Built | undefined> {
   const { sources, options, terminal, progress, output } = building;
-  compileSeldom();
   // Left to itself the engine lets memory grow to several times what is held before it clears up.
-  if (sources.size > manyFiles) setFlagsFromString("--heap-growing-percent=50");
+  if (sources.size > manyFiles) {
+    setFlagsFromString("--heap-growing-percent=50");
+    // What is compiled is kept for a process that has no such setting yet.
+    process.prependOnceListener("exit", () => setFlagsFromString("--heap-growing-percent=0"));
+  }
   const keep = keeping(store);
   const { value: solved, messages } = await solveChecked(checkSources(sources, keep), keep);
   progress?.end();

@@ -6,7 +6,6 @@ import { type Keep, keeping, type Store } from "../model/kept.ts";
 import type { Message } from "../model/message.ts";
 import { buildSettings } from "./build-settings.ts";
 import type { Progress } from "./command.ts";
-import { compileSeldom } from "./compile-seldom.ts";
 import { keptOf } from "./kept-on-shelf.ts";
 
 /** All that there is to tell, and how much content is behind it where that is right. */
@@ -22,7 +21,6 @@ export async function checkAnew(
   store: Store,
   progress: Progress | undefined,
 ): Promise<Checked> {
-  compileSeldom();
   const shelf = keptOf(folders, store);
   try {
     return await checkAll(sources, keeping(shelf), progress);

@@ -1,6 +1,5 @@
 import { createHash, type Hash } from "node:crypto";
 import {
-  existsSync,
   mkdirSync,
   readdirSync,
   readFileSync,
@@ -33,7 +32,7 @@ const sha256 = (...parts: readonly (string | Uint8Array)[]): Buffer =>
  * the rest: one that does not agree, however it came about, is as if it were not there. The name is a hash over the tool's own code, and all
  * that the result depends on. What cannot be read or written there changes nothing but the time that it takes.
  */
-export function storeOnDisk(folder = usualFolder(), tool = ownCode()): Store {
+export function storeOnDisk(folder = usualFolder(), tool = toolIn(folder)): Store {
   if (folder === undefined || tool === undefined) return noStore;
   const nameOf = (kind: string, from: string) => sha256(tool, kind, "\0", from).toString("hex");
   let isRoomMade = false;
@@ -47,6 +46,18 @@ export function storeOnDisk(folder = usualFolder(), tool = ownCode()): Store {
   };
 }
 
+/** A hash over the tool; it is read once as long as nobody writes to it. */
+function toolIn(folder: string | undefined): Buffer | undefined {
+  const code = folder === undefined ? undefined : ownCode();
+  if (!code?.sight) return code?.content();
+  const known = storeOnDisk(folder, code.sight);
+  const before = known.find("tool", "")?.value;
+  if (before instanceof Uint8Array) return Buffer.from(before);
+  const tool = code.content();
+  known.put("tool", "", tool);
+  return tool;
+}
+
 /** Source: the XDG base directory specification; `DOTDOWN_CACHE` names another folder, or `off`. */
 function usualFolder(): string | undefined {
   const { DOTDOWN_CACHE: asked, XDG_CACHE_HOME: cache, LOCALAPPDATA: local } = process.env;
@@ -58,7 +69,7 @@ function usualFolder(): string | undefined {
 function read(folder: string, name: string): { readonly value: unknown } | undefined {
   const file = join(folder, name);
   try {
-    if (!existsSync(file)) return undefined;
+    if (!isOurs(file)) return undefined;
     const bytes = readFileSync(file);
     const body = bytes.subarray(hashBytes);
     if (!sha256(name, body).equals(bytes.subarray(0, hashBytes))) return undefined;
@@ -68,6 +79,12 @@ function read(folder: string, name: string): { readonly value: unknown } | undef
   } catch {
     return undefined;
   }
+}
+
+/** There, and nobody else's: what is kept may be code. Systems without users of this kind tell no owner. */
+function isOurs(file: string): boolean {
+  const found = statSync(file, { throwIfNoEntry: false });
+  return found !== undefined && found.uid === (process.getuid?.() ?? found.uid);
 }
 
 /** Written beside its name and moved there whole, so that two builds at once never read half of it. */

@@ -1,4 +1,5 @@
 import {
+  chownSync,
   mkdirSync,
   readdirSync,
   readFileSync,
@@ -45,6 +46,15 @@ describe("what is kept on disk", () => {
     const folder = temporaryFolder();
     counting(keptOnDisk(folder, tool)).ask("a");
     const other = counting(keptOnDisk(folder, Buffer.from("another")));
+    other.ask("a");
+    expect(other.made()).toBe(1);
+  });
+
+  it.runIf(process.getuid?.() === 0)("is not taken from a file of somebody else", () => {
+    const folder = temporaryFolder();
+    counting(keptOnDisk(folder, tool)).ask("a");
+    for (const name of readdirSync(folder)) chownSync(join(folder, name), 65_534, 65_534);
+    const other = counting(keptOnDisk(folder, tool));
     other.ask("a");
     expect(other.made()).toBe(1);
   });

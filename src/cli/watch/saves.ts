@@ -1,5 +1,3 @@
-import { watch } from "chokidar";
-
 /** Saves come in bursts: a file is emptied, written, and its date set. */
 const settleMs = 25;
 /** The watcher passes over what is saved again within 50 ms, so what is there is looked at once more after that. */
@@ -23,6 +21,7 @@ export async function watchSaves(
 ): Promise<{ close(): Promise<void> }> {
   let waiting: readonly NodeJS.Timeout[] = [];
   const stopWaiting = () => waiting.forEach(clearTimeout);
+  const { watch } = await import("chokidar");
   const watcher = watch([...folders], { ignoreInitial: true }).on("all", () => {
     stopWaiting();
     waiting = [setTimeout(look, settleMs), setTimeout(lookAgain, lookAgainMs)];

@@ -1,0 +1,17 @@
+import { BroadcastChannel } from "node:worker_threads";
+import { makeAhead } from "../../build/ahead.ts";
+import type { Solved } from "../../build/stages.ts";
+import { orderOf } from "../../model/in-order.ts";
+import { keeping } from "../../model/kept.ts";
+import { buildSettings } from "../build-settings.ts";
+import type { Job } from "./crew.ts";
+import { sharedStore, storeInMemory } from "./shared-store.ts";
+
+/** The work of a thread beside a build: makes the same from another end, and tells what it has made. */
+export async function workBeside({ sources, parts, channel, party, parties }: Job): Promise<void> {
+  const told = new BroadcastChannel(channel);
+  told.unref();
+  const keep = keeping(sharedStore(storeInMemory(), told));
+  const settingsOf = (solved: Solved) => ({ ...buildSettings(solved), parts });
+  await makeAhead(sources, settingsOf, keep, orderOf(party, parties));
+}
