@@ -2,13 +2,10 @@ import { checkMarkdown } from "../checks/markdown-allowed.ts";
 import { allTexts } from "../checks/texts.ts";
 import { readLibrary } from "../content/read-library.ts";
 import type { Source } from "../content/world.ts";
-import type { DrawingKit } from "../drawing/kit.ts";
-import { measureText } from "../drawing/labels/font-metrics.ts";
 import { type Keep, makeAnew } from "../model/kept.ts";
 import type { Staged } from "../model/message.ts";
 import { stageDone } from "../model/stage-times.ts";
-import { makeFigures } from "../words/figures.ts";
-import { makeWords } from "../words/words.ts";
+import { kitOf } from "./kit-of.ts";
 import type { Read } from "./stages.ts";
 
 /**
@@ -24,12 +21,6 @@ export function checkSources(
   if (!library) return { value: undefined, messages };
   const markdown = allTexts(library).flatMap(checkMarkdown);
   const all = [...messages, ...markdown];
-  const { guide } = library;
-  const words = makeWords(library.words, library.guide.language);
-  const kit: DrawingKit = {
-    words,
-    figures: makeFigures(guide.units, words, guide.language),
-    measure: measureText,
-  };
+  const kit = kitOf(library.guide, library.words);
   return { value: { library, kit }, messages: all };
 }

@@ -1,10 +1,7 @@
-import type { DrawingKit } from "../drawing/kit.ts";
 import { digestOf, digestOnce } from "../model/digest.ts";
 import { makeAnew } from "../model/kept.ts";
 import type { SiteInput } from "../site/input.ts";
-import { drawnWords } from "../words/drawn-words.ts";
-import { makeFigures } from "../words/figures.ts";
-import { makeWords } from "../words/words.ts";
+import { kitOffPages } from "./kit-of.ts";
 import { mayLackRoom } from "./no-room.ts";
 import type { BuildSettings, Solved } from "./stages.ts";
 
@@ -18,9 +15,7 @@ export function keptOnPages(
   const mayLack = mayLackRoom(solved, settings, () => void lacking++);
   const { guide, words } = solved.library;
   const from = digestOf(guide, digestOnce(words));
-  const drawn = drawnWords(words);
-  const drawnFrom = digestOf(guide, drawn);
-  const kit = drawingKit(solved, makeWords(drawn, guide.language));
+  const kit = kitOffPages(solved.library);
   const keptWhole = <T>(kind: string, of: string, make: () => T): T => {
     const before = lacking;
     return unlessThrown(() =>
@@ -33,15 +28,10 @@ export function keptOnPages(
   };
   return {
     kept: (kind, of, draw, without) =>
-      mayLack(() => keep(`${kind} on a page`, digestOf(drawnFrom, of), () => draw(kit)), without),
+      mayLack(() => keep(`${kind} on a page`, digestOf(kit.saidFrom, of), () => draw(kit)), without),
     keptPage: (kind, of, make) => keptWhole(`${kind} as page`, digestOf(from, of), make),
-    tried: (of, draw) => keptWhole("tried page", digestOf(drawnFrom, of), draw),
+    tried: (of, draw) => keptWhole("tried page", digestOf(kit.saidFrom, of), draw),
   };
-}
-
-/** Were a word missing here, a drawing would not know of its change. */
-function drawingKit({ kit, library: { guide } }: Solved, words: DrawingKit["words"]): DrawingKit {
-  return { ...kit, words, figures: makeFigures(guide.units, words, guide.language) };
 }
 
 class NotToBeKept extends Error {

@@ -1,42 +1,43 @@
 import type { List, Root } from "mdast";
 import { allTexts } from "../checks/texts.ts";
-import type { DrawingKit } from "../drawing/kit.ts";
 import type { PictureSource } from "../drawing/pictures.ts";
-import { digestOf, digestOnce } from "../model/digest.ts";
+import { digestOf } from "../model/digest.ts";
 import type { Library } from "../model/library.ts";
 import { type Message, message, type Staged } from "../model/message.ts";
 import { withLiveFigures } from "../words/live/live-figures.ts";
 import type { LiveLibrary } from "../words/live/references.ts";
 import { planHead } from "../words/plan-head.ts";
+import type { TableKit } from "../words/table-kit.ts";
+import { type Asked, noting } from "./noting.ts";
 
 /**
  * Texts of the library → the same with live figures. References to what is not there are errors; a lent text goes
- * without what it says there. Where neither a text nor anything that figures are taken from has changed since the guide was read
+ * without what it says there. Where neither a text nor anything that it takes figures from has changed since the guide was read
  * last in this process, it is the same again.
  */
 export function liveTexts(
   library: Library,
   source: Pick<PictureSource, "library" | "solved">,
-  kit: DrawingKit,
+  { words }: TableKit,
 ): Staged<ReadonlyMap<Root, Root>> {
-  const { words, figures } = kit;
   const lent = new Set(library.lent.values());
   const plans = new Map(library.plans.map((plan) => [plan.body, plan]));
-  const around = aroundTexts(library, source);
+  const around = aroundTexts(library, source.library);
+  const { kit, rigs, noted, stands } = noting(library, words, source.solved);
+  const context = { library: source.library, solved: rigs, ...kit };
   const live = allTexts(library).map((text) => {
     const { path, body } = text;
     const isLent = lent.has(path);
     const before = known.get(body);
-    if (before && before.from === around && before.path === path) return { body, isLent, ...before.live };
-    const { value, messages } = withLiveFigures(
-      text,
-      { ...source, words, figures },
-      isLent ? "goes" : "stays",
-    );
-    const plan = plans.get(body);
-    const made = { value: plan ? withHead(planHead(plan, library.lessons, kit), value) : value, messages };
+    if (before && before.from === around && before.path === path && stands(before.asked))
+      return { body, isLent, ...before.live };
+    const { made, asked } = noted(() => {
+      const { value, messages } = withLiveFigures(text, context, isLent ? "goes" : "stays");
+      const plan = plans.get(body);
+      return { value: plan ? withHead(planHead(plan, library.lessons, kit), value) : value, messages };
+    });
     // What there is to tell names what else there might be.
-    if (messages.length === 0) known.set(body, { from: around, path, live: made });
+    if (made.messages.length === 0) known.set(body, { from: around, asked, path, live: made });
     return { body, isLent, ...made };
   });
   return {
@@ -51,20 +52,15 @@ export function liveTexts(
 /** Texts with their figures, as they were last, and what these were taken from. */
 const known = new WeakMap<
   Root,
-  { readonly from: string; readonly path: string; readonly live: Staged<Root> }
+  { readonly from: string; readonly asked: Asked; readonly path: string; readonly live: Staged<Root> }
 >();
 
-/**
- * All that texts take figures from, and plans their heads. The sums of a rig follow from the rig, and how figures are written from
- * words and guide.
- */
-function aroundTexts(
-  { lessons, words }: Library,
-  { library, solved }: Pick<PictureSource, "library" | "solved">,
-): string {
-  const titles = lessons.map(({ id, title }) => [id, title]);
-  const rigs = [...solved.values()].map(({ rig }) => digestOnce(rig));
-  return digestOf(titles, rigs, digestOnce(words), wordless(library));
+/** All that texts take figures from, and plans their heads, besides rigs and words. How figures are written follows from words and guide. */
+function aroundTexts({ lessons }: Library, library: Library): string {
+  return digestOf(
+    lessons.map(({ id, title }) => [id, title]),
+    wordless(library),
+  );
 }
 
 /** What live figures may ask of a guide, without the texts in it. */

@@ -1,5 +1,5 @@
 import type { Parent, Root } from "mdast";
-import { leadsNowhere, pagesOf } from "../checks/links.ts";
+import { addressesIn, leadsNowhere, pagesOf } from "../checks/links.ts";
 import { allTexts, liveAttributes } from "../checks/texts.ts";
 import { rigInScene } from "../drawing/scenes/draw-scene.ts";
 import type { Library, MarkdownText, RigEntry } from "../model/library.ts";
@@ -35,7 +35,8 @@ function withoutDeadLinks(library: Library): Library {
   const lent = new Set(library.lent.values());
   const pages = pagesOf(library);
   const body = (text: MarkdownText): Root => {
-    if (!lent.has(text.path)) return text.body;
+    if (!lent.has(text.path) || addressesIn(text).every(({ url }) => !leadsNowhere(url, text, pages)))
+      return text.body;
     const root = structuredClone(text.body);
     visit(root, ["link", "linkReference"], (node, index, parent) => {
       if (node.type !== "link" || !parent || index === undefined) return;

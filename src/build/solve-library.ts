@@ -13,6 +13,7 @@ import { stageDone } from "../model/stage-times.ts";
 import { typedLengths } from "../words/typed-lengths.ts";
 import { imagesInUse, unusedImages } from "./images-in-use.ts";
 import { inOwnUnits } from "./in-own-units.ts";
+import { kitOffPages } from "./kit-of.ts";
 import { liveTexts } from "./live-texts.ts";
 import { published, rigsAskedFor } from "./publish.ts";
 import { solveRigs } from "./solve-rigs.ts";
@@ -44,16 +45,17 @@ export async function solveLibrary(
   const asTyped = lengths ? published(read, leftOut) : library;
   const rigs = solved.value.filter(({ rig }) => library.rigs.some(({ id }) => id === rig.id));
   const inTexts = { library: whole, solved: new Map(solved.value.map((rig) => [rig.rig.id, rig])) };
+  const offPages = kitOffPages(library);
   const texts = liveTexts(library, inTexts, kit);
   const used = imagesInUse(texts.value.values(), library);
   const shown = [...library.images.values()].filter(({ id }) => used.has(id));
   const images = await readyImages(shown, library.guide.logo);
   const font =
     library.font && (await readyFont(library.font, signsUsed(library, texts.value.values()), isOurSign));
-  const swims = solveSwims(library, kit, keep);
+  const swims = solveSwims(library, offPages, keep);
   const source = { ...inTexts, images: images.value, spots: swims.spots };
   const lent = new Set(whole.lent.values());
-  const weak = told === "all" ? checkContent({ library: asTyped, rigs, ...kit, keep }) : [];
+  const weak = told === "all" ? checkContent({ library: asTyped, rigs, ...offPages, keep }) : [];
   const shelves = solveShelves(library.shelves, solved.value, kit);
   const sessions = solveSessions({ library: whole, rigs: solved.value, kit, keep });
   stageDone("solve", solved.value.length, "rigs");

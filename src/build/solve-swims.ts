@@ -15,18 +15,19 @@ import type { Solve } from "../solve/choosing/choose.ts";
 import { chosenSpots } from "../solve/choosing/chosen-spots.ts";
 import { solveRig } from "../solve/solve-rig.ts";
 import { swimText } from "../words/swim-text.ts";
+import type { KitOffPages } from "./kit-of.ts";
 
 /** The rig for each spot of the swims, what is told of each swim, and spots for which the guide has no rig. */
 export function solveSwims(
   library: Library,
-  kit: DrawingKit,
+  kit: KitOffPages,
   keep: Keep,
 ): {
   readonly spots: readonly SpotRig[];
   readonly texts: readonly SwimText[];
   readonly messages: readonly Message[];
 } {
-  const around = aroundSwims(library);
+  const around = digestOf(kit.saidFrom, aroundSwims(library));
   const swims = library.swims.map((swim) => {
     const notes = library.notes.filter((one) => one.swim === swim.id);
     const from = digestOf(around, swim, notes);
@@ -37,13 +38,13 @@ export function solveSwims(
   return { spots, texts: swims.map(({ text }) => text), messages: spotsWithoutRig(spots) };
 }
 
-/** All that a swim is told from besides itself: the rigs, the rules by which they are chosen, words and units. */
-function aroundSwims({ choosing, rigs, species, lines, guide, words }: Library): string {
+/** All that a swim is told from besides itself, guide and words: the rigs, and the rules by which they are chosen. */
+function aroundSwims({ choosing, rigs, species, lines }: Library): unknown {
   const choosable = rigs.map(({ id, title, level, catches, rig }) => {
     return [id, title, level, catches, digestOnce(rig)];
   });
   const fish = species.map(({ title, also }) => [title, also]);
-  return digestOf(choosing, choosable, fish, lines, guide, digestOnce(words));
+  return [choosing, choosable, fish, lines];
 }
 
 /** The best rig for a spot of a swim, by its place among them. */

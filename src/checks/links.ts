@@ -29,7 +29,7 @@ export function checkLinks(library: Library): readonly Message[] {
 }
 
 /** Where the links of a text lead, as it has them. */
-const addressesIn = onceOfText(({ path, body }) => {
+export const addressesIn = onceOfText(({ path, body }) => {
   const found: { readonly url: string; readonly place: Place }[] = [];
   visit(body, ["link", "definition"], (node) => {
     if (node.type !== "link" && node.type !== "definition") return;

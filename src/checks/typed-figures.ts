@@ -27,7 +27,7 @@ export const typedFigures: ContentCheck = (checked) => {
   const { library } = checked;
   const scale = withId(library.scales, library.guide.scaleId);
   const floats = library.floats.map(({ id, title, path, marking }) => [id, title, path, marking]);
-  const others = [scale, floats, library.guide, digestOnce(library.words)];
+  const others = [scale, floats, checked.saidFrom];
   const aboutOf = lookingUp(checked);
   const tell = toldOnce(
     checked,

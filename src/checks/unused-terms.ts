@@ -29,7 +29,9 @@ export const unusedTerms: ContentCheck = ({ library, keep = makeAnew }) => {
   const used = new Set([
     ...allTexts(library).flatMap(({ body }) => usedIn(body, () => wordsOf(body))),
     ...usedIn(entries, () => entries.join("\n")),
-    ...usedIn(library.words, () => sentencesOf(library.words).join("\n")),
+    ...Object.values(library.words).flatMap((group) =>
+      usedIn({ group }, () => sentencesOf({ group }).join("\n")),
+    ),
   ]);
   const meanings = glossary.map(({ meaning }) => meaning.toLowerCase());
   return glossary.flatMap(({ term, place }, at) => {

@@ -121,14 +121,21 @@ export class Reading {
     return this.#once(source, schema, () => {
       const yamls: YamlSource[] = [];
       for (let layer: Source | undefined = source; layer; layer = layer.under) {
-        if (!this.#mayParse(layer)) return undefined;
-        const yaml = readYaml(layer.text, layer.file, 0, this.keep);
-        this.messages.push(...yaml.messages);
-        if (yaml.messages.length > 0 || !this.#isSound(layer, yaml)) return undefined;
+        const yaml = this.#layer(layer);
+        if (!yaml) return undefined;
         yamls.push(yaml);
       }
       const laid = yamls.reduceRight((under, over) => laidOver(over, under));
       return this.#typed(source, schema, laid);
+    });
+  }
+
+  #layer(source: Source): YamlSource | undefined {
+    return this.#once(source, readYaml, () => {
+      if (!this.#mayParse(source)) return undefined;
+      const yaml = readYaml(source.text, source.file, 0, this.keep);
+      this.messages.push(...yaml.messages);
+      return yaml.messages.length === 0 && this.#isSound(source, yaml) ? yaml : undefined;
     });
   }
 

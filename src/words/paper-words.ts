@@ -1,5 +1,5 @@
 import type { WordTree } from "../model/word-tree.ts";
-import { drawnWords } from "./drawn-words.ts";
+import { wordsOffPages } from "./off-pages.ts";
 
 /** Parts of a page's words that stand on paper, too. */
 const onPaperToo = ["menu", "soundings"] as const;
@@ -11,5 +11,5 @@ export function paperWords(words: WordTree): WordTree {
   const kept = onPaperToo.flatMap((part) =>
     parts[part] === undefined ? [] : [[part, parts[part]] as const],
   );
-  return { ...drawnWords(words), page: Object.fromEntries(kept) };
+  return { ...wordsOffPages(words), page: Object.fromEntries(kept) };
 }

@@ -1,4 +1,4 @@
-import type { Root } from "mdast";
+import type { Root, Text } from "mdast";
 import { parseQuantity } from "../core/quantity.ts";
 import { inFeetAlone, type UnitChoice } from "../model/unit-choice.ts";
 import { visit } from "../model/visit.ts";
@@ -42,12 +42,27 @@ function typedValue(kind: "length" | "volume", typed: string): number {
   return read.ok ? read.value : 0;
 }
 
-/** The same in all words of a text. */
+/** The same in all words of a text; the text itself where that changes none of them. */
 export function inMarkdown(body: Root, lengths: TypedLengths): Root {
+  const told = wordsIn(body).map(({ value }) => lengths(value));
+  if (wordsIn(body).every(({ value }, at) => value === told[at])) return body;
+  const before = known.get(body);
+  if (before?.told.every((text, at) => text === told[at])) return before.root;
   const root = structuredClone(body);
-  visit(root, "text", (node, _, parent) => {
-    const isPlain = parent?.type === "textDirective" && parent.name === "plain";
-    if (!isPlain) node.value = lengths(node.value);
-  });
+  for (const [at, node] of wordsIn(root).entries()) node.value = told[at] ?? node.value;
+  known.set(body, { told, root });
   return root;
+}
+
+/** Texts as they were last. */
+const known = new WeakMap<Root, { readonly told: readonly string[]; readonly root: Root }>();
+
+/** The words of a text that lengths may be typed in. */
+function wordsIn(body: Root): readonly Text[] {
+  const found: Text[] = [];
+  visit(body, "text", (node, _, parent) => {
+    const isPlain = parent?.type === "textDirective" && parent.name === "plain";
+    if (!isPlain) found.push(node);
+  });
+  return found;
 }

@@ -31,7 +31,7 @@ export function makeWords(tree: WordTree, language = "en"): Words {
   const number = makeNumberText(language);
   const known = new Map<WordKey, readonly Part[]>();
   const sentence = (key: WordKey): readonly Part[] => {
-    const parts = known.get(key) ?? partsOf(sentenceIn(tree, key));
+    const parts = known.get(key) ?? partsOf(sentenceOf(tree, key));
     known.set(key, parts);
     return parts;
   };
@@ -68,11 +68,17 @@ function partsOf(sentence: string): Part[] {
   return parts;
 }
 
-function sentenceIn(tree: WordTree, key: WordKey): string {
+/** The sentence of a key as it is written, if there is one. */
+export function sentenceIn(tree: WordTree, key: WordKey): string | undefined {
   let node: string | WordTree | undefined = tree;
   for (const part of key.split(".")) node = typeof node === "object" ? node[part] : undefined;
-  if (typeof node !== "string") throw new WordsError(`no words for "${key}"`);
-  return node;
+  return typeof node === "string" ? node : undefined;
+}
+
+function sentenceOf(tree: WordTree, key: WordKey): string {
+  const sentence = sentenceIn(tree, key);
+  if (sentence === undefined) throw new WordsError(`no words for "${key}"`);
+  return sentence;
 }
 
 const mostDecimals = 3;

@@ -6,7 +6,7 @@ import { storeOnDisk } from "../../src/cli/kept-on-disk.ts";
 import { readSources } from "../../src/content/world.ts";
 import { inMemory, keeping, makeAnew, type Store } from "../../src/model/kept.ts";
 import { temporaryFolder } from "../support/cli.ts";
-import { builtOf, checkedOf, guideToEdit, readingOn } from "../support/edited-guides.ts";
+import { builtOf, checkedOf, guideToEdit, lesson, readingOn } from "../support/edited-guides.ts";
 import { longWords } from "../support/long-words.ts";
 import { contentWith, worldOf } from "../support/smallest-content.ts";
 
@@ -79,6 +79,27 @@ test("a check draws no page again for another word of pages, and all of them for
   expect(await triedAfter(/^(drawing:(?:\n.*)*?\n +\w+: )\w+/m, "$1Other")).toBe(all);
 }, 120_000);
 
+test("a text keeps its live figures while what it asks for stands, whatever else was saved", async () => {
+  const read = readingOn();
+  const files: typeof guideToEdit = {
+    ...guideToEdit,
+    "lessons/fourth.md": lesson(4, "Fourth", "::shot-table{rig=plain}"),
+  };
+  const liveAfter = async (changes: typeof guideToEdit) => {
+    const { value } = await solveChecked(checkSources(await read({ ...files, ...changes })));
+    return value!.live.get(value!.library.lessons.find(({ id }) => id === "fourth")!.body);
+  };
+  const saved = (path: string, from: RegExp, to: string) => ({ [path]: files[path]!.replace(from, to) });
+  const before = await liveAfter({});
+  for (const other of [
+    saved("rigs/river.md", /gap: .*/, "gap: 21 cm"),
+    saved("words/en.yaml", /Hazards here/, "Beware"),
+    saved("lessons/first.md", /Some words/, "Few words"),
+  ])
+    expect(await liveAfter(other)).toBe(before);
+  expect(await liveAfter(saved("rigs/plain.md", /depths: .*/, "depths: [1.25 m]"))).not.toBe(before);
+}, 120_000);
+
 test("texts and swims of a guide that is read on are as read anew, whatever was saved", async () => {
   const read = readingOn();
   const told = async (sources: ReturnType<typeof read>, keep = makeAnew) => {
@@ -88,7 +109,8 @@ test("texts and swims of a guide that is read on are as read anew, whatever was 
     const rigs = value.source.spots?.map(({ rig }) => rig);
     return { live: allTexts(value.library).map(({ body }) => value.live.get(body)), swims, rigs, messages };
   };
-  let files = guideToEdit;
+  const table = lesson(4, "Fourth", "::shot-table{rig=plain}");
+  let files: typeof guideToEdit = { ...guideToEdit, "lessons/fourth.md": table };
   const keep = inMemory(1000);
   let before = await told(read(files), keep);
   const saves: readonly (readonly [path: string, from: RegExp, to: string])[] = [
@@ -96,6 +118,7 @@ test("texts and swims of a guide that is read on are as read anew, whatever was 
     ["rigs/plain.md", /depths: .*/, "depths: [1.25 m, 1.95 m]"],
     ["lessons/first.md", /title: .*/, "title: Another"],
     ["words/en.yaml", /Hazards here/, "Beware"],
+    ["words/en.yaml", /( tip: )Tip\n/, "$1Above the water\n"],
     ["swims/pond.yaml", /depth: 90 cm/, "depth: 99 cm"],
   ];
   for (const [path, from, to] of saves) {

@@ -17,7 +17,7 @@ export function checkedOf(changes: Changes): Checked {
     return solved.ok ? [solved.value] : [];
   });
   const words = makeWords(library.words);
-  return { library, rigs, words, figures: makeFigures("metric first", words, "en") };
+  return { library, rigs, words, figures: makeFigures("metric first", words, "en"), saidFrom: "" };
 }
 
 /** The first lesson with this text; its first line is line 8 of the file. */

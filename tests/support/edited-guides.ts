@@ -11,7 +11,7 @@ import { contentWith, worldOf } from "./smallest-content.ts";
 
 type Files = Readonly<Record<string, string>>;
 
-const lesson = (order: number, title: string, text: string) => `---
+export const lesson = (order: number, title: string, text: string) => `---
 order: ${order}
 part: Start
 title: ${title}

@@ -21,10 +21,13 @@ export interface LiveLibrary extends Pick<Library, "guide" | "lent" | "scales" |
   readonly images: ReadonlyMap<string, unknown>;
 }
 
+/** Rigs by their names, with their sums. */
+export type LiveRigs = Pick<ReadonlyMap<string, SolvedRig>, "get" | "keys" | "values">;
+
 /** What live figures are taken from. */
 export interface LiveContext {
   readonly library: LiveLibrary;
-  readonly solved: ReadonlyMap<string, SolvedRig>;
+  readonly solved: LiveRigs;
   readonly words: Words;
   readonly figures: Figures;
 }
