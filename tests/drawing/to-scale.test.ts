@@ -14,6 +14,7 @@ import { shotTable } from "../../src/words/tables.ts";
 import { pictureRoom, sinkDrawing } from "../../templates/pages/rig-picture.ts";
 import { flatItems } from "../support/drawing-checks.ts";
 import { drawnApart, pictures } from "../support/drawn-pictures.ts";
+import { plotDots } from "../support/plot-dots.ts";
 import { shippedGuide } from "../support/shipped-guide.ts";
 
 const { library, rigs, source, kit } = shippedGuide;
@@ -282,7 +283,9 @@ const readers: { readonly [K in PictureReference["picture"]]: Reader<K> } = {
     const found = library.notes
       .filter((one) => one.swim === swim)
       .flatMap(({ depths }) => depths.map(({ depthMm }) => scale * depthMm));
-    const drawn = dotsOf(drawing).map(({ cyMm }) => cyMm - zeroMm);
+    const drawn = plotDots(drawing, textMm).flatMap(({ cyMm, before }) =>
+      before === undefined ? [cyMm - zeroMm] : [],
+    );
     const rising = (list: readonly number[]) => [...list].sort((a, b) => a - b);
     return rising(found).flatMap((wanted, i) => near("depth of a day", rising(drawn)[i]!, wanted));
   },

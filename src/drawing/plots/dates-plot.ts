@@ -48,6 +48,15 @@ const dashes: readonly (readonly number[] | undefined)[] = [
   [3, 0.9, 0.6, 0.9],
 ];
 
+/** A dot of its own for each series, too, which stands before what each of its dots says. */
+const dotsOf: readonly ((at: Point) => Item)[] = [
+  (at) => circle(at, dotMm, { fill: "paper", stroke: thin }),
+  (at) => circle(at, dotMm, { fill: "ink", stroke: thin }),
+  ({ xMm, yMm }) =>
+    rectangle(xMm - dotMm, yMm - dotMm, 2 * dotMm, 2 * dotMm, { fill: "paper", stroke: thin }),
+  ({ xMm, yMm }) => rectangle(xMm - dotMm, yMm - dotMm, 2 * dotMm, 2 * dotMm, { fill: "ink", stroke: thin }),
+];
+
 const strokeOf = (at: number): Stroke => {
   const dashMm = dashes[at % dashes.length];
   return { ink: "ink", widthMm: boldMm, ...(dashMm && { dashMm }) };
@@ -93,8 +102,13 @@ export function drawDatesPlot(plot: DatesPlot, box: Box, kit: DrawingKit, textMm
   const ends = lines.map(isNamedFirst ? first : last);
   const leaders = namesAt(names, ends, { box, isNamedFirst, top, foot, textMm }, measure);
   const dots = lines.flatMap((line, i) =>
-    line.map((at, j) => ({ at, said: told(entry(entry(series, i).points, j).value) })),
+    line.map((at, j) => ({
+      at,
+      said: told(entry(entry(series, i).points, j).value),
+      draw: entry(dotsOf, i % dotsOf.length),
+    })),
   );
+  const said = dots.map(({ draw, ...dot }) => (series.length > 1 ? { ...dot, mark: draw } : dot));
   const room = { leftMm: left, rightMm: right, topMm: isDown ? top + 1 : 0, footMm: foot, textMm };
   const taken = placesAlong([...lines, ...leaders.lines, ...dots.map(({ at }) => acrossDot(at))]);
   const frame = { left, right, top, foot, scaleMm: isNamedFirst ? right : left };
@@ -111,8 +125,8 @@ export function drawDatesPlot(plot: DatesPlot, box: Box, kit: DrawingKit, textMm
       ...paintDays(dated, foot, textMm),
       ...lines.flatMap((line, i) => neighbours(line).map((ends) => polyline(ends, strokeOf(i)))),
       ...leaders.items,
-      ...dots.map(({ at }) => circle(at, dotMm, { fill: "paper", stroke: thin })),
-      ...valueLabels(dots, taken, room, measure),
+      ...dots.map(({ at, draw }) => draw(at)),
+      ...valueLabels(said, taken, room, measure),
     ],
   };
 }

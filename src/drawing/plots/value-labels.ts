@@ -6,6 +6,8 @@ import type { Item, MeasureText } from "../model.ts";
 interface ValueDot {
   readonly at: Point;
   readonly said: string;
+  /** The dot as it is drawn, to stand before what it says where there are dots of several lines. */
+  readonly mark?: (at: Point) => Item;
 }
 
 interface LabelRoom {
@@ -21,6 +23,8 @@ const freeMm = 0.4;
 const stepMm = 0.4;
 /** From a dot's middle to the words over or under it, at the least. */
 const offMm = 1.3;
+/** Room for a dot's mark before what it says, and from there to the mark's middle. */
+const markMm = { room: 2.1, middle: 0.8 } as const;
 
 /** Places along lines, to hold words against. */
 export function placesAlong(lines: readonly (readonly Point[])[]): Point[] {
@@ -34,42 +38,74 @@ export function placesAlong(lines: readonly (readonly Point[])[]): Point[] {
 
 /**
  * What each dot says, over or under it, clear of lines, dots and each other; a dot that leaves no room has the axis alone.
+ * Dots have their choice in an order that leaves room for the most of them.
  *
  * @param taken places that words must not cover, such as those of the lines
  */
 export function valueLabels(
   dots: readonly ValueDot[],
   taken: readonly Point[],
-  { leftMm, rightMm, topMm, footMm, textMm }: LabelRoom,
+  room: LabelRoom,
   measure: MeasureText,
 ): Item[] {
+  const orders = dots.map((_, i) => [...dots.slice(i), ...dots.slice(0, i)]);
+  const bare = orders.map((order) => order.map(({ at, said }) => ({ at, said })));
+  // Words that stand without their dot are better than none.
+  const placed = [...orders, ...bare].map((order) => labelsOf(order, taken, room, measure));
+  const most = Math.max(0, ...placed.map(({ length }) => length));
+  return placed.find(({ length }) => length === most)?.flat() ?? [];
+}
+
+function labelsOf(
+  dots: readonly ValueDot[],
+  taken: readonly Point[],
+  room: LabelRoom,
+  measure: MeasureText,
+): Item[][] {
+  const { textMm } = room;
   const marks = [...taken];
-  return dots.flatMap(({ at, said }) => {
-    const widthMm = measure(said, textMm, "regular");
-    const starts = [0, 0.9, 1.8, 2.7].flatMap((moreMm) => {
-      const over = at.yMm - offMm - moreMm - 0.22 * textMm;
-      const under = at.yMm + offMm + moreMm + 0.75 * textMm;
-      return [-0.5, -0.8, -0.2].flatMap((share) =>
-        [over, under].map((y) => point(at.xMm + share * widthMm, y)),
-      );
-    });
-    const isFree = ({ xMm, yMm }: Point) =>
-      xMm >= leftMm &&
-      xMm + widthMm <= rightMm &&
-      yMm - 0.75 * textMm >= topMm &&
-      yMm + 0.22 * textMm <= footMm &&
-      marks.every(
-        (mark) =>
-          mark.xMm < xMm - freeMm ||
-          mark.xMm > xMm + widthMm + freeMm ||
-          mark.yMm < yMm - 0.75 * textMm - freeMm ||
-          mark.yMm > yMm + 0.22 * textMm + freeMm,
-      );
-    const start = starts.find(isFree);
+  return dots.flatMap(({ at, said, mark }) => {
+    const beforeMm = mark ? markMm.room : 0;
+    const widthMm = beforeMm + measure(said, textMm, "regular");
+    const start = startsAt(at, widthMm, textMm).find((one) => isFree(one, widthMm, marks, room));
     if (!start) return [];
     const { xMm, yMm } = start;
     const rows = [0.2, -0.25, -0.7].map((ems) => yMm + ems * textMm);
     marks.push(...placesAlong(rows.map((y) => [point(xMm, y), point(xMm + widthMm, y)])));
-    return [text(start, said, textMm)];
+    return [
+      [
+        ...(mark ? [mark(point(xMm + markMm.middle, yMm - 0.3 * textMm))] : []),
+        text(point(xMm + beforeMm, yMm), said, textMm),
+      ],
+    ];
   });
 }
+
+/** Where words of a dot may begin, the best place first: close to it, and with their middle over or under it. */
+const startsAt = ({ xMm, yMm }: Point, widthMm: number, textMm: number): Point[] =>
+  [0, 0.9, 1.8, 2.7].flatMap((moreMm) => {
+    const over = yMm - offMm - moreMm - 0.22 * textMm;
+    const under = yMm + offMm + moreMm + 0.75 * textMm;
+    return [-0.5, -0.65, -0.35, -0.8, -0.2, -0.95, -0.05].flatMap((share) =>
+      [over, under].map((y) => point(xMm + share * widthMm, y)),
+    );
+  });
+
+/** Whether words that begin there are in their room and clear of marks. */
+const isFree = (
+  { xMm, yMm }: Point,
+  widthMm: number,
+  marks: readonly Point[],
+  { leftMm, rightMm, topMm, footMm, textMm }: LabelRoom,
+): boolean =>
+  xMm >= leftMm &&
+  xMm + widthMm <= rightMm &&
+  yMm - 0.75 * textMm >= topMm &&
+  yMm + 0.22 * textMm <= footMm &&
+  marks.every(
+    (mark) =>
+      mark.xMm < xMm - freeMm ||
+      mark.xMm > xMm + widthMm + freeMm ||
+      mark.yMm < yMm - 0.75 * textMm - freeMm ||
+      mark.yMm > yMm + 0.22 * textMm + freeMm,
+  );

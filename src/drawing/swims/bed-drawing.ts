@@ -13,7 +13,7 @@ import {
   thinSoft,
 } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
-import type { Drawing, Item } from "../model.ts";
+import type { Drawing, Item, Stroke } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
 import { hookEye } from "../parts/hook.ts";
 import { parts } from "../parts/parts.ts";
@@ -25,6 +25,7 @@ import { underBed } from "./under-bed.ts";
 
 /** Least room for the water itself [mm]. */
 const leastMm = 20;
+const unknownBed: Stroke = { ...bold, ink: "soft", dashMm: [1.6, 1.2] };
 /** Places along the bed for each millimetre of the drawing. */
 const finestMm = 0.7;
 
@@ -43,7 +44,7 @@ export function drawBed(cut: CutSwim, box: Box, kit: DrawingKit, { textMm }: { t
   const depthTicks = ticks(deepestMm / 1000, box.heightMm / 2, 1.6 * textMm).map((metres) => metres * 1000);
   const left = Math.max(...depthTicks.map((mm) => measure(figures.shortDepth(mm), textMm, "regular"))) + 2.5;
   const top = 2.6 * textMm;
-  const under = 3 * textMm;
+  const under = 3.4 * textMm;
   const foot = box.heightMm - 3.6 * textMm - under;
   const right = box.widthMm - textMm;
   if (foot - top < leastMm || right - left < leastMm)
@@ -61,9 +62,16 @@ export function drawBed(cut: CutSwim, box: Box, kit: DrawingKit, { textMm }: { t
     description: describeBed(cut, bed, kit),
     items: [
       polygon(
-        [point(across(fromMm), top), ...bedPoints(at, fromMm, toMm, stepMm), point(across(toMm), top)],
+        [
+          point(left, top),
+          point(left, at(fromMm).yMm),
+          ...bedPoints(at, fromMm, toMm, stepMm),
+          point(across(toMm), top),
+        ],
         "water",
       ),
+      // Between the bank and the first sounding nobody knows how deep it is.
+      ...(fromMm > 0 ? unsounded(point(left, top), at(fromMm), textMm) : []),
       ...parts.waterSurface.draw({ leftMm: left, rightMm: box.widthMm, yMm: top }),
       ...depthTicks.map((mm) =>
         text(point(left - 1.5, down(mm) + 0.35 * textMm), figures.shortDepth(mm), textMm, { anchor: "end" }),
@@ -92,6 +100,18 @@ export function drawBed(cut: CutSwim, box: Box, kit: DrawingKit, { textMm }: { t
   };
 }
 
+/** The bed where nobody sounded it, from below a place at the surface to the first sounding: dashed, with a question mark in the water where there is room. */
+function unsounded(surface: Point, sounding: Point, textMm: number): Item[] {
+  const [widthMm, deepMm] = [sounding.xMm - surface.xMm, sounding.yMm - surface.yMm];
+  const middle = point(surface.xMm + widthMm / 2, surface.yMm + deepMm / 2 + 0.35 * textMm);
+  return [
+    polyline([point(surface.xMm, sounding.yMm), sounding], unknownBed),
+    ...(Math.min(widthMm, deepMm) > 1.5 * textMm
+      ? [text(middle, "?", textMm, { face: "bold", anchor: "middle" })]
+      : []),
+  ];
+}
+
 /** A tick of the scale along the bank's line, with its figure below. */
 function farTick(metres: number, { xMm, yMm }: Point, textMm: number, said: string): Item[] {
   return [
@@ -118,8 +138,7 @@ function bedItems(
   let start = fromMm;
   for (const gap of [...gapsOf(bed), { fromMm: toMm, toMm }]) {
     if (gap.fromMm > start) items.push(...ground(along(start, gap.fromMm)));
-    if (gap.toMm > gap.fromMm)
-      items.push(polyline(along(gap.fromMm, gap.toMm), { ...bold, ink: "soft", dashMm: [1.6, 1.2] }));
+    if (gap.toMm > gap.fromMm) items.push(polyline(along(gap.fromMm, gap.toMm), unknownBed));
     start = gap.toMm;
   }
   return items;

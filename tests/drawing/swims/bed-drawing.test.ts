@@ -44,6 +44,11 @@ describe.each(every)("the bed of %s, line %i", (id, at) => {
     expect(Number(/depths ([\d.]+)/.exec(named)![1])).toBeCloseTo(down / across, 0.5);
   });
 
+  it("has a question mark in the water before the first sounding, where that is away from the bank", () => {
+    const { fromBankMm } = first(bedOf(cut.line.soundings).soundings);
+    expect(texts(items).some(({ text }) => text === "?")).toBe(fromBankMm > 0);
+  });
+
   it("tells the first and the deepest sounding, and where the rest stand", () => {
     const { soundings } = bedOf(cut.line.soundings);
     const deepest = Math.max(...soundings.map(({ depthMm }) => depthMm));

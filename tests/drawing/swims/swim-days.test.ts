@@ -4,6 +4,7 @@ import { NoRoomError } from "../../../src/drawing/no-room.ts";
 import { drawSwimDays } from "../../../src/drawing/swims/swim-days.ts";
 import { drawingFaults, flatItems } from "../../support/drawing-checks.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
+import { plotDots } from "../../support/plot-dots.ts";
 import { shippedLibrary } from "../../support/shipped-library.ts";
 
 const box = { widthMm: 80, heightMm: 60 };
@@ -16,8 +17,8 @@ const drawn = (of: "depth" | "pace", id: string, room = box) =>
     drawingKit,
     3.5,
   );
-const dots = ({ items }: ReturnType<typeof drawn>) =>
-  items.flatMap((item) => (item.kind === "circle" ? [item] : []));
+const dots = (drawing: ReturnType<typeof drawn>, textMm = 3.5) =>
+  plotDots(drawing, textMm).filter(({ before }) => before === undefined);
 
 it("has a dot for each depth that was found, days apart as in the calendar and deeper ones lower", () => {
   const found = dots(drawn("depth", "makebelieve-pool-willow"));
@@ -83,11 +84,26 @@ it("says at each dot what was found, and names every day, on paper as on a phone
     for (const word of ["9", "May", "18", "July", "3", "October", "2026"])
       expect(said.split(" ")).toContain(word);
     // What stands over or under a dot is nearer to it than to any other.
-    const all = dots(drawing);
+    const all = dots(drawing, textMm);
     const july = texts.find(({ text }) => text === "0.87 m")!;
     const off = all.map(({ cxMm, cyMm }) =>
       Math.hypot(cxMm - july.xMm - drawingKit.measure(july.text, textMm, "regular") / 2, cyMm - july.yMm),
     );
     expect(off.indexOf(Math.min(...off))).toBe(1);
   }
+});
+
+it("has before what a dot says a dot as that of its line, which no other line has", () => {
+  const told = plotDots(drawn("depth", "makebelieve-pool-willow"), 3.5);
+  const lookOf = (value: string) => told.find(({ before }) => before === value)!.look;
+  const lines = [
+    ["1 m", "0.87 m", "1.1 m"],
+    ["1.88 m", "1.76 m", "1.98 m"],
+    ["2 m", "1.86 m"],
+  ];
+  const looks = lines.map((values) => new Set(values.map(lookOf)));
+  for (const look of looks) expect(look.size).toBe(1);
+  expect(new Set(looks.flatMap((look) => [...look])).size).toBe(3);
+  const ofDots = told.flatMap(({ before, look }) => (before === undefined ? [look] : []));
+  expect(ofDots).toEqual(looks.flatMap(([look], i) => lines[i]!.map(() => look)));
 });
