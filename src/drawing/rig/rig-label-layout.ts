@@ -16,6 +16,8 @@ interface Target extends ColumnLabel {
 }
 
 const marginMm = 0.5;
+/** The foot of a leader that comes down to a row below the bed, and what keeps it from being read as a letter there. */
+const elbowMm = { foot: 1.2, clear: 0.9 } as const;
 /** Between the bed's hatching and the first row below it. */
 export const rowGapMm = 0.5;
 /** Room around text that no other mark may enter. */
@@ -123,14 +125,14 @@ function placeRows(
   const right = plan.box.widthMm - marginMm;
   let top = plan.bedMm + bedThicknessMm + rowGapMm;
   for (const one of [...targets].sort((a, b) => b.at.xMm - a.at.xMm)) {
-    const left = one.at.xMm + 1.6;
+    const left = one.at.xMm + elbowMm.foot + elbowMm.clear;
     const label: LabelText = layLabel(one.runs, right - left, textMm, measure, "whole");
     if (label.widthMm > right - left) return undefined;
     const middle = top + label.heightMm / 2;
     const first = top + (textMm * leading) / 2;
     const x = one.at.xMm;
     items.push(
-      polyline([point(x, one.at.yMm + 0.4), point(x, first), point(left - 0.4, first)], thinSoft),
+      polyline([point(x, one.at.yMm + 0.4), point(x, first), point(x + elbowMm.foot, first)], thinSoft),
       ...paintLabel(label, left, middle, measure),
     );
     top += label.heightMm;
