@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { basename, join, resolve } from "node:path";
 import { Option } from "commander";
 import { firstRigs, type NewGuide, newGuide } from "../content/start/new-guide.ts";
+import { starterIn } from "../content/start/starters.ts";
 import { workflow, workflowPath } from "../content/start/workflow.ts";
 import { libraryIn } from "../content/world.ts";
 import { parseQuantity } from "../core/quantity.ts";
@@ -86,11 +87,11 @@ async function toldBy(options: Options, folder: string, terminal: Terminal): Pro
       if (allowed.includes(typed)) return typed;
       throw new UsageError(`there is no ${typed}; there are ${allowed.join(", ")}`);
     });
-  const title = await answer("title", "Name of the guide?", `Float fishing at ${folder}`);
+  const language = await answer("language", "Language?", "en", languageTag);
+  const title = await answer("title", "Name of the guide?", starterIn(language).title(folder));
   const publisher = await answer("publisher", "Who gives it out?", folder);
   const water = await oneOf("water", "Water?", "still", waterKinds);
   const paper = await oneOf("paper", "Paper?", "A4", ["A4", "Letter"]);
-  const language = await answer("language", "Language?", "en", languageTag);
   // Feet beside metres help where English is spoken.
   const usualUnits = /^en\b/.test(language) ? "metric first" : "metric";
   const units = await oneOf("units", "Units?", usualUnits, unitChoices);

@@ -1,5 +1,5 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
@@ -40,7 +40,13 @@ describe("init", () => {
   it("writes a guide in German that borrows from the German library and has nothing to mend", async () => {
     const folder = temporaryFolder();
     expect((await cli("init", folder, "--language", "de")).code).toBe(0);
-    expect(guideIn(folder)).toMatchObject({ language: "de", units: "metric" });
+    const title = `Posenangeln: ${basename(folder)}`;
+    expect(guideIn(folder)).toMatchObject({ language: "de", units: "metric", title });
+    const readme = readFileSync(join(folder, "README.md"), "utf8");
+    expect(readme).toMatch(new RegExp(`^# ${title}\\n\\nWas in content/ steht`));
+    const [, id, like] = /new rig ([a-z-]+) --like ([a-z-]+)/.exec(readme)!;
+    const guide = join(folder, "content");
+    expect((await cli("new", "rig", id!, "--like", like!, "--content", guide)).code).toBe(0);
     const { code, result, report } = await cli("check", "--content", join(folder, "content"));
     expect({ code, report }).toMatchObject({ code: 0 });
     expect(result).toContain(": fine");
@@ -74,13 +80,13 @@ describe("init", () => {
   it("asks again where an answer is none, and keeps the others", async () => {
     const folder = temporaryFolder();
     const answers = [
+      "not a tag",
+      "en",
       "Mine",
       "Us",
       "salt",
       "flowing",
       "A4",
-      "not a tag",
-      "en",
       "",
       "Nowhere",
       "much",
@@ -94,8 +100,8 @@ describe("init", () => {
     });
     expect({ code, answers }).toEqual({ code: 0, answers: [] });
     expect(reports).toEqual([
-      "there is no salt; there are still, flowing\n",
       "not a tag is no language tag; write one like en or de-AT\n",
+      "there is no salt; there are still, flowing\n",
       "much is no weight that lead shot may have; write it like 0.06 g, or 0 g where none is allowed\n",
     ]);
     expect(guideIn(folder)).toMatchObject({ title: "Mine", "lead-rule": { "allowed-up-to": "0.06 g" } });

@@ -33,7 +33,7 @@ const pages = ["safety", "about-figures"];
  * @param firstRig text of the rig to begin with
  */
 export function newGuide(told: NewGuide, firstRig: string): ReadonlyMap<string, string> {
-  const { rig, lesson } = starterIn(told.language);
+  const { rig, lesson, readme } = starterIn(told.language);
   const isThere = (url: string) => pages.some((page) => new RegExp(`(?:^|/)${page}\\.`).test(url));
   const copied = copiedRig(firstRig, firstRigs[told.water], rig.id, isThere);
   return new Map([
@@ -44,7 +44,7 @@ export function newGuide(told: NewGuide, firstRig: string): ReadonlyMap<string, 
     [`content/rigs/${rig.id}.md`, copied.replace(/^title: .*$/m, `title: ${rig.title}`)],
     [`content/lessons/${lesson.id}.md`, newFile("lesson", lesson.id, lesson.front, lesson.body)],
     [`content/words/${told.language}.yaml`, wordsOf(told.language)],
-    ["README.md", readme(told)],
+    ["README.md", `# ${told.title}\n\n${readme}`],
   ]);
 }
 
@@ -86,16 +86,4 @@ const wordsOf = (language: string) => `${schemaLine("words")}
 # page:
 #   menu:
 #     rigs: Our rigs
-`;
-
-const readme = ({ title }: NewGuide) => `# ${title}
-
-What stands in content/ is yours. Whatever is not there comes from the guide that is shipped with dotdown, as far as
-\`library\` in content/guide.yaml takes it.
-
-- \`npx dotdown check\` says what is wrong, with file and line.
-- \`npx dotdown build\` writes the site, the cards and the handouts to out/.
-- \`npx dotdown new rig our-pond\` begins another rig, \`npx dotdown new rig our-pond --like margin\` copies one.
-- \`npx dotdown schema --keys\` lists every key of every file. \`npx dotdown schema\` writes them for editors, which then complete
-  and explain keys: the first line of each file says where they are.
 `;

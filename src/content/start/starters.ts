@@ -2,11 +2,26 @@ import type { StartValues } from "./commented.ts";
 
 /** What the first files of a new guide are called and say, in one language. */
 interface Starter {
+  /** What a guide is called that is begun in a folder of this name. */
+  readonly title: (folder: string) => string;
+  /** The README beside it, below its title. */
+  readonly readme: string;
   readonly rig: { readonly id: string; readonly title: string };
   readonly lesson: { readonly id: string; readonly front: StartValues; readonly body: string };
 }
 
 const english: Starter = {
+  title: (folder) => `Float fishing at ${folder}`,
+  readme: `What stands in content/ is yours. Whatever is not there comes from the guide that is shipped with dotdown, as far as
+\`library\` in content/guide.yaml takes it.
+
+- \`npx dotdown check\` says what is wrong, with file and line.
+- \`npx dotdown preview\` shows the guide in a browser, anew after each save.
+- \`npx dotdown build\` writes the site, the cards and the handouts to out/.
+- \`npx dotdown new rig our-pond\` begins another rig, \`npx dotdown new rig our-pond --like margin\` copies one.
+- \`npx dotdown schema --keys\` lists every key of every file. \`npx dotdown schema\` writes them for editors, which then complete
+  and explain keys: the first line of each file says where they are.
+`,
   rig: { id: "our-first-rig", title: "Our first rig" },
   lesson: {
     id: "welcome",
@@ -22,6 +37,18 @@ const english: Starter = {
 
 const others: Readonly<Record<string, Starter>> = {
   de: {
+    title: (folder) => `Posenangeln: ${folder}`,
+    readme: `Was in content/ steht, gehört dir. Was dort fehlt, kommt aus dem Führer, den dotdown mitbringt, soweit ihn \`library\` in
+content/guide.yaml nimmt.
+
+- \`npx dotdown check\` sagt, was nicht stimmt, mit Datei und Zeile.
+- \`npx dotdown preview\` zeigt den Führer im Browser, nach jedem Speichern neu.
+- \`npx dotdown build\` schreibt Seiten, Karten und Blätter nach out/.
+- \`npx dotdown new rig unser-teich\` beginnt eine weitere Montage, \`npx dotdown new rig unser-teich --like lift-method\`
+  schreibt eine ab.
+- \`npx dotdown schema --keys\` nennt jeden Schlüssel jeder Datei, auf Englisch. \`npx dotdown schema\` schreibt sie für Editoren,
+  die dann ergänzen und erklären: die erste Zeile jeder Datei sagt, wo sie liegen.
+`,
     rig: { id: "unsere-erste-montage", title: "Unsere erste Montage" },
     lesson: {
       id: "willkommen",
