@@ -91,7 +91,14 @@ function sheetsOf(found: readonly Section[], most: number, isCaptioned: boolean)
   return sheets;
 }
 
-async function shoot(found: readonly Section[], folder: string, isCaptioned: boolean): Promise<void> {
+interface Sheets {
+  readonly folder: string;
+  readonly isCaptioned: boolean;
+  /** Of each section all in every mode. */
+  readonly areAll: boolean;
+}
+
+async function shoot(found: readonly Section[], { folder, isCaptioned, areAll }: Sheets): Promise<void> {
   const started = await startBrowser();
   if ("reason" in started) throw new Error(started.reason);
   const { browser } = started;
@@ -102,7 +109,7 @@ async function shoot(found: readonly Section[], folder: string, isCaptioned: boo
     await tab.emulateMedia(media);
     const sheets = sheetsOf(
       found.filter((section) => section.theme === theme),
-      most,
+      areAll ? Number.POSITIVE_INFINITY : most,
       isCaptioned,
     );
     await tab.setContent(page(sheets.map((sheet) => `<div class="sheet">${sheet}</div>`).join("\n")));
@@ -117,7 +124,12 @@ async function shoot(found: readonly Section[], folder: string, isCaptioned: boo
 }
 
 const { values } = parseArgs({
-  options: { sheets: { type: "boolean" }, bare: { type: "boolean" }, only: { type: "string" } },
+  options: {
+    sheets: { type: "boolean" },
+    bare: { type: "boolean" },
+    every: { type: "boolean" },
+    only: { type: "string" },
+  },
 });
 const { value } = await solveContent(disk, ["content"]);
 if (!value) throw new Error("the guide's content has errors: run the check first");
@@ -126,7 +138,11 @@ mkdirSync("dist/gallery", { recursive: true });
 writeFileSync("dist/gallery/index.html", wholePage(sections));
 process.stdout.write("dist/gallery/index.html\n");
 if (values.sheets) {
-  await shoot(sections, "dist/gallery/sheets", !values.bare);
+  await shoot(sections, {
+    folder: "dist/gallery/sheets",
+    isCaptioned: !values.bare,
+    areAll: values.every === true,
+  });
   // The browser that is lent goes with its process.
   process.exit();
 }
