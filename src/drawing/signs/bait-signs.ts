@@ -1,7 +1,7 @@
 import { bold, circle, ellipse, point, polyline, thin } from "../items.ts";
-import type { Item } from "../model.ts";
+import type { Item, Stroke } from "../model.ts";
 import { fish } from "../scenes/fish.ts";
-import { dashed, hook, line, maggot, move, surfaceMm, water } from "./sign-parts.ts";
+import { dashed, hook, line, maggot, move, moveAlong, surfaceMm, water } from "./sign-parts.ts";
 
 const midMm = 18;
 
@@ -9,8 +9,8 @@ const crumbs = (places: readonly (readonly [number, number])[]): Item[] =>
   places.map(([x, y]) => circle(point(x, y), 0.45, { fill: "ink" }));
 
 /** A hard shell with rings across. */
-const caster = (x: number, y: number): Item[] => [
-  { kind: "path", steps: ellipse(point(x, y), 2.9, 1.4), fill: "paper", stroke: bold },
+const caster = (x: number, y: number, stroke: Stroke = bold): Item[] => [
+  { kind: "path", steps: ellipse(point(x, y), 2.9, 1.4), fill: "paper", stroke },
   ...[-1.3, 0, 1.3].map((aside) =>
     line([
       [x + aside, y - 1.1],
@@ -44,21 +44,22 @@ export const baitSigns = {
     ...maggot(point(20, 14), "gone"),
     ...hook(point(midMm, 15.5), 8),
   ],
+  // What was on the hook floats up from it.
   "casters-rise": () => [
     ...water(),
     line([
       [11, 0],
       [11, 15],
     ]),
+    ...caster(14.2, 21.2, dashed),
     ...hook(point(11, 21), 6),
-    ...caster(13.4, 20.4),
-    ...[
-      [21, 19],
-      [25, 14.4],
-      [20.5, surfaceMm],
-      [28, surfaceMm],
-    ].flatMap(([x = 0, y = 0]) => caster(x, y)),
-    ...move(point(32.4, 20.5), point(32.4, 11.5)),
+    ...moveAlong(
+      point(18, 20.4),
+      [["C", 23, 19, 24.6, 16, 24.8, 13.4]],
+      point(24.8, 14.4),
+      point(24.9, 11.4),
+    ),
+    ...caster(25, surfaceMm),
   ],
   "ball-breaks": () => [
     ...water(),

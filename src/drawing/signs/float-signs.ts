@@ -12,12 +12,15 @@ import {
 import type { Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { fish } from "../scenes/fish.ts";
+import { rotated } from "../transform.ts";
 import { float, floatBefore, footOf, rodTo } from "./sign-float.ts";
 import {
   bed,
   bedMm,
   clock,
   crossed,
+  dashed,
+  fine,
   flow,
   hook,
   line,
@@ -189,12 +192,13 @@ export const floatSigns = {
     ...float({ xMm: 24, tip: 0.5, lean: 84 }, 5),
     ...moveAlong(point(9, 6), [["C", 9.5, 0.5, 22, -0.5, 25.4, 4.2]], point(23, 1.6), point(26.6, 6.4)),
   ],
-  // It stands tall and goes no lower, as a fish holds what should pull it down.
+  // Beside it how deep it should settle; it stops above that, as a fish holds what should pull it down.
   "stops-early": () => [
     ...water(),
-    ...taken({ xMm: 12, tip: 0.62 }, point(16, 17.5)),
-    ...move(point(5, 5), point(5, 15)),
-    ...crossed(point(5, 9)),
+    ...floatBefore({ xMm: 6, tip: right }),
+    ...taken({ xMm: 17, tip: 0.62 }, point(21, 17.5)),
+    ...move(point(27, 1.5), point(27, 7.4)),
+    polyline([point(23.6, 8), point(30.4, 8)], { ink: "accent", widthMm: 0.9 }),
   ],
   // It goes, and the hook that comes up has nothing on it.
   "slides-away": () => [
@@ -235,12 +239,15 @@ export const floatSigns = {
     ...taken({ xMm: 8, tip: right, lengthMm: 8 }, point(14, 19.6)),
     ...clock(0.8),
   ],
+  // Beside it how a plummet that is heavy enough takes it under.
   "plummet-hangs": () => [
     ...water(),
     bed(),
-    ...plumbed(14, 19),
-    ...move(point(23, 12), point(23, 21)),
-    ...crossed(point(23, 15.4)),
+    ...floatBefore({ xMm: 9, tip: -0.2, lengthMm: 6 }),
+    ...parts.plummet.draw({ at: point(9, 20.6), heightMm: 3.2 }),
+    polyline([point(9, 16.2), point(9, 17.4)], dashed),
+    ...plumbed(23, 19),
+    ...crossed(point(31, 4)),
   ],
   "plummet-on-slope": () => [
     ...water(),
@@ -251,28 +258,42 @@ export const floatSigns = {
       ...span(point(x + 4.5, surfaceMm + 0.4), point(x + 4.5, slopeMm(x + 4.5) - 0.3)),
     ]),
   ],
-  // The float stands in the water otherwise than on the card.
-  "card-differs": () => [
-    rectangle(1, 1.5, 13, 21, { fill: "paper", stroke: bold }),
-    line([
-      [3, 4.4],
-      [10, 4.4],
-    ]),
-    rectangle(1.3, 11, 12.4, 7, { fill: "water" }),
-    line([
-      [1.3, 11],
-      [13.7, 11],
-    ]),
-    ...float({ xMm: 7.5, tip: 0.15, lengthMm: 8, waterMm: 11 }, 2.6),
-    shot(point(7.5, 20.2), 0.8),
-    rectangle(22, 11, 14, 13, { fill: "water" }),
-    line([
-      [22, 11],
-      [36, 11],
-    ]),
-    ...float({ xMm: 29, tip: 0.7, lengthMm: 8, waterMm: 11 }, 5),
-    shot(point(29, 18.6), 0.8),
-    ...[9.8, 12.2].map((y) => polyline([point(16, y), point(20, y)], { ink: "accent", widthMm: 0.7 })),
-    polyline([point(16.8, 14), point(19.2, 8)], { ink: "accent", widthMm: 0.7 }),
-  ],
+  // The float stands in the water otherwise than on the card, which has a hole for its string.
+  "card-differs": () => {
+    const at = { xMm: 8, yMm: 12 };
+    return [
+      ...rotated(
+        [
+          rectangle(2, 3.5, 12, 17.5, { fill: "paper", stroke: fine }),
+          circle(point(8, 5.4), 0.8, { fill: "paper", stroke: fine }),
+          rectangle(2.2, 12, 5.4, 5.6, { fill: "water" }),
+          polyline([point(2.2, 12), point(7.6, 12)], fine),
+          ...float({ xMm: 4.9, tip: 0.15, lengthMm: 6.4, waterMm: 12 }, 1.6),
+          ...[8, 9.8, 11.6, 13.4, 15.2, 17, 18.8].map((y, i) =>
+            polyline([point(8.6, y), point(i % 3 === 2 ? 11 : 12.8, y)], thinSoft),
+          ),
+        ],
+        -9,
+        at,
+      ),
+      {
+        kind: "path",
+        steps: [
+          ["M", 6.9, 5.2],
+          ["C", 3, 3, 5, -0.4, 9.5, 0.4],
+          ["C", 12.6, 1, 10.6, 3.6, 6.9, 5.2],
+        ],
+        stroke: fine,
+      },
+      rectangle(22, 11, 14, 13, { fill: "water" }),
+      line([
+        [22, 11],
+        [36, 11],
+      ]),
+      ...float({ xMm: 29, tip: 0.7, lengthMm: 8, waterMm: 11 }, 5),
+      shot(point(29, 18.6), 0.8),
+      ...[10.8, 13.2].map((y) => polyline([point(16.4, y), point(20.4, y)], { ink: "accent", widthMm: 0.7 })),
+      polyline([point(17.2, 15), point(19.6, 9)], { ink: "accent", widthMm: 0.7 }),
+    ];
+  },
 } satisfies Readonly<Record<string, () => readonly Item[]>>;

@@ -1,22 +1,9 @@
-import { circle, point, thin } from "../items.ts";
+import { point, thin } from "../items.ts";
 import type { Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { fish } from "../scenes/fish.ts";
 import { float, floatBefore, rodTo } from "./sign-float.ts";
-import {
-  bed,
-  crossed,
-  dashed,
-  hook,
-  line,
-  move,
-  parted,
-  shot,
-  span,
-  surfaceMm,
-  water,
-  weed,
-} from "./sign-parts.ts";
+import { bed, crossed, dashed, hook, line, move, parted, shot, span, water, weed } from "./sign-parts.ts";
 
 const midMm = 18;
 
@@ -82,21 +69,21 @@ export const tackleSigns = {
     ...move(point(28, 12.5), point(28, 21.5)),
     ...crossed(point(28, 16)),
   ],
+  // Where it should have flown to, and how far that is from where it came down.
   "falls-short": () => [
     ...water(),
     {
       kind: "path",
       steps: [
-        ["M", 0, 6],
-        ["C", 3, 0, 9, 1, 11.4, 6],
+        ["M", 9, 3.4],
+        ["C", 14, -0.4, 26, -0.4, 31, 5],
       ],
       stroke: dashed,
     },
-    ...float({ xMm: 12, tip: 0.3 }, 2),
-    // Where the feed went in, further out.
-    ...parts.ripples.draw({ at: point(31, surfaceMm) }),
-    ...[12, 14.5, 17].map((y, i) => circle(point(30 + (i % 2) * 2, y), 0.7, { fill: "ink" })),
-    ...span(point(14, 6), point(30, 6)),
+    ...floatBefore({ xMm: 31, tip: 0.3 }),
+    ...rodTo(point(12, 6)),
+    ...float({ xMm: 12, tip: 0.3 }, 3),
+    ...span(point(14.4, 12.5), point(29, 12.5)),
   ],
   "breaks-at-hook": () => [
     line([
