@@ -1,6 +1,7 @@
+import type { Root } from "mdast";
 import { describe, expect, it } from "vitest";
 import { makeFigures } from "../../src/words/figures.ts";
-import { typedLengths } from "../../src/words/typed-lengths.ts";
+import { inMarkdown, typedLengths } from "../../src/words/typed-lengths.ts";
 import { makeWords } from "../../src/words/words.ts";
 
 const words = makeWords({
@@ -41,5 +42,26 @@ describe("lengths typed in a text", () => {
   it("are told in metres where a guide shows nothing else", () => {
     expect(inUnits("metric")("A rod of 12 ft, or 4 ft 6 in.")).toBe("A rod of 3.66 m, or 1.37 m.");
     expect(inUnits("metric")("One in each hand, 3 in all.")).toBe("One in each hand, 3 in all.");
+  });
+});
+
+describe("a text of which lengths are told", () => {
+  const text = (value: string): Root => ({
+    type: "root",
+    children: [{ type: "paragraph", children: [{ type: "text", value }] }],
+  });
+
+  it("is itself where none is typed in it", () => {
+    const none = text("Wait, and watch.");
+    expect(inMarkdown(none, inUnits("imperial"))).toBe(none);
+  });
+
+  it("is made once for the same units, and stays as it is typed", () => {
+    const typed = text("In 1.2 m of water.");
+    const feet = inMarkdown(typed, inUnits("imperial"));
+    expect(feet).toEqual(text("In 3 ft 11 in of water."));
+    expect(inMarkdown(typed, inUnits("imperial"))).toBe(feet);
+    expect(inMarkdown(typed, (told) => told.replace("1.2 m", "deep"))).toEqual(text("In deep of water."));
+    expect(typed).toEqual(text("In 1.2 m of water."));
   });
 });
