@@ -18,14 +18,6 @@ export const nodeBundle = {
 export const toolBundle = {
   ...nodeBundle,
   packages: undefined,
-  external: [
-    "@expo-google-fonts/*",
-    "@resvg/resvg-js",
-    "chokidar",
-    "fontkit",
-    "ora",
-    "wasm-vips",
-    "subset-font",
-  ],
+  external: ["@expo-google-fonts/*", "@resvg/resvg-js", "chokidar", "ora", "wasm-vips", "subset-font"],
   metafile: true,
 };

@@ -37,7 +37,9 @@ export function readMarkdown(text: string, file: string, keep: Keep = makeAnew):
   return {
     front: source,
     body: { type: "root", children: root.children.slice(1) },
-    messages: source.messages,
+    get messages() {
+      return source.messages;
+    },
   };
 }
 

@@ -13,7 +13,8 @@ export function readAhead(sources: ReadonlyMap<string, Source>, keep: Keep, inOr
   for (const source of inOrder(files)) {
     const { path, text, file } = source;
     if (tooMuchToParse(source) || notText(source)) continue;
-    if (path.endsWith(".md")) readMarkdown(text, file, keep);
-    if (path.endsWith(".yaml")) readYaml(text, file, 0, keep);
+    // It is asked for, or nothing would be parsed.
+    if (path.endsWith(".md")) void readMarkdown(text, file, keep).messages;
+    if (path.endsWith(".yaml")) void readYaml(text, file, 0, keep).messages;
   }
 }

@@ -1,7 +1,8 @@
 import type { z } from "zod";
 import type { Finding } from "../core/finding.ts";
 import { addressesOf, ownAddresses } from "../model/content-addresses.ts";
-import { type Keep, makeAnew } from "../model/kept.ts";
+import { digestOf } from "../model/digest.ts";
+import { type Keep, makeAnew, once } from "../model/kept.ts";
 import type { MarkdownText } from "../model/library.ts";
 import { limits } from "../model/limits.ts";
 import { type Message, message, type Place, startOf } from "../model/message.ts";
@@ -11,6 +12,7 @@ import { makeFigures } from "../words/figures.ts";
 import { findingMessage } from "../words/reason.ts";
 import type { Words } from "../words/words.ts";
 import { type MarkdownSource, parseText, readMarkdown } from "./markdown-source.ts";
+import { fileId, filesOf, titleOf } from "./named-entries.ts";
 import { folded, nameProblem } from "./names.ts";
 import { readSchema } from "./schema/read-schema.ts";
 import { notText, tooMuch, tooMuchToLayOut, tooMuchToParse } from "./text-limits.ts";
@@ -32,23 +34,6 @@ export interface ReadProse<T> extends Read<T> {
   readonly body: MarkdownSource["body"];
 }
 
-/** By what readers know it, which may stand where its name should. */
-function titleOf(entry: unknown): string | undefined {
-  if (typeof entry !== "object" || entry === null) return undefined;
-  if ("bait" in entry) return titleOf(entry.bait);
-  return "title" in entry ? String(entry.title) : undefined;
-}
-
-/** Where the file stands of what is looked up by its name, and what it ends in. */
-const filesOf: Readonly<Record<string, readonly [folder: string, ending: string]>> = {
-  float: ["floats", ".yaml"],
-  bait: ["baits", ".yaml"],
-  knot: ["knots", ".yaml"],
-  tub: ["tubs", ".yaml"],
-  "shot scale": ["shot", ".yaml"],
-  rig: ["rigs", ".md"],
-};
-
 /** What was read of a file that has not changed since, by the schema that it was held against. */
 const known = new WeakMap<
   Source,
@@ -65,6 +50,7 @@ export class Reading {
   readonly broken: { readonly path: string; readonly yaml: YamlSource }[] = [];
   /** Files by the addresses that are made of them, folded; what is the guide's own is nobody's to take. */
   readonly #taken = new Map(ownAddresses.map((address) => [folded(address), "the guide itself"]));
+  readonly #fontFrom = once(() => this.font && Buffer.from(this.font.bytes).toString("base64"));
 
   constructor(
     readonly sources: ReadonlyMap<string, Source>,
@@ -167,13 +153,15 @@ export class Reading {
   #prose<T>(source: Source, schema: z.ZodType<T>): readonly ReadProse<T>[] {
     if (!this.#mayParse(source)) return [];
     const markdown = readMarkdown(source.text, source.file, this.keep);
-    if (markdown.messages.length > 0) {
-      this.messages.push(...markdown.messages);
-      return [];
-    }
-    const beyond = tooMuchToLayOut(markdown.body, source.file);
-    this.messages.push(...(beyond ? [beyond] : checkSigns(markdown.body, source, this.font)));
-    const read = this.#hold(source, schema, markdown.front);
+    const read = this.#right(source, markdown.front, () => {
+      if (markdown.messages.length > 0) {
+        this.messages.push(...markdown.messages);
+        return undefined;
+      }
+      const beyond = tooMuchToLayOut(markdown.body, source.file);
+      this.messages.push(...(beyond ? [beyond] : checkSigns(markdown.body, source, this.font)));
+      return this.#hold(source, schema, markdown.front);
+    });
     return read ? [{ ...read, body: markdown.body }] : [];
   }
 
@@ -255,17 +243,37 @@ export class Reading {
   }
 
   #mayParse(source: Source): boolean {
-    const wrong = tooMuchToParse(source) ?? notText(source);
+    const { path, file, text, bytes } = source;
+    const wrong = this.keep(
+      "may be parsed",
+      digestOf([path, file, bytes], text),
+      () => tooMuchToParse(source) ?? notText(source),
+    );
     if (wrong) this.messages.push(wrong);
     return !wrong;
   }
 
   #yaml<T>(source: Source, schema: z.ZodType<T>): Read<T> | undefined {
-    return this.#once(source, schema, () =>
-      this.#mayParse(source)
-        ? this.#hold(source, schema, readYaml(source.text, source.file, 0, this.keep))
-        : undefined,
-    );
+    return this.#once(source, schema, () => {
+      if (!this.#mayParse(source)) return undefined;
+      const yaml = readYaml(source.text, source.file, 0, this.keep);
+      return this.#right(source, yaml, () => this.#hold(source, schema, yaml));
+    });
+  }
+
+  /** Reads a file. One that was right before is not held against its schema again. */
+  #right<T>(source: Source, yaml: YamlSource, read: () => Read<T> | undefined): Read<T> | undefined {
+    const { path, file, fromLibrary, text } = source;
+    let anew: { readonly read: Read<T> | undefined } | undefined;
+    const kept = this.keep("read", digestOf([path, file, fromLibrary], text, this.#fontFrom()), () => {
+      const from = this.messages.length;
+      anew = { read: read() };
+      return anew.read && { value: anew.read.value, messages: this.messages.slice(from) };
+    });
+    if (anew) return anew.read;
+    if (!kept) return read();
+    this.messages.push(...kept.messages);
+    return { id: fileId(path), source, value: kept.value, yaml };
   }
 
   #hold<T>(source: Source, schema: z.ZodType<T>, yaml: YamlSource): Read<T> | undefined {
@@ -289,12 +297,4 @@ export class Reading {
     if (!source.fromLibrary) this.messages.push(...unusualFigures(yaml, source.path));
     return { id: fileId(source.path), source, value, yaml };
   }
-}
-
-/** Name of a file without folder and ending, in the one form of its letters that addresses have. */
-function fileId(path: string): string {
-  return path
-    .replace(/^.*\//s, "")
-    .replace(/\.\w+$/, "")
-    .normalize("NFC");
 }

@@ -34,26 +34,34 @@ export interface YamlSource {
 }
 
 /**
- * Reads a YAML text. Where it was read before, it is parsed again only for what is seldom asked.
+ * Reads a YAML text, once somebody asks for something in it. Where it was read before, it is parsed again only for what is seldom asked.
  *
  * @param file path to name in messages
  * @param lineOffset lines above the text in its file, such as the `---` over a front matter
  */
 export function readYaml(text: string, file: string, lineOffset = 0, keep: Keep = makeAnew): YamlSource {
   const parsed = once(() => parseYaml(text, file, lineOffset));
-  const plain = keep("yaml", JSON.stringify([file, lineOffset, text]), () => {
-    const { doc, lines, source } = parsed();
-    const { data, warnings, messages } = source;
-    const places = messages.length > 0 ? undefined : placesIn(doc, lines);
-    return places && { data, warnings, places };
-  });
-  if (!plain) return parsed().source;
-  const { data, warnings, places } = plain;
+  const plain = once(() =>
+    keep("yaml", JSON.stringify([file, lineOffset, text]), () => {
+      const { doc, lines, source } = parsed();
+      const { data, warnings, messages } = source;
+      const places = messages.length > 0 ? undefined : placesIn(doc, lines);
+      return places && { data, warnings, places };
+    }),
+  );
   return {
-    data,
-    messages: [],
-    warnings,
+    get data() {
+      return (plain() ?? parsed().source).data;
+    },
+    get messages() {
+      return plain() ? [] : parsed().source.messages;
+    },
+    get warnings() {
+      return (plain() ?? parsed().source).warnings;
+    },
     placeOf: (path) => {
+      const places = plain()?.places;
+      if (!places) return parsed().source.placeOf(path);
       const { line, column } = placeIn(places, path);
       return { file, line: line + lineOffset, column };
     },

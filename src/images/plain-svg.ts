@@ -1,13 +1,16 @@
 import { createRequire } from "node:module";
-import { Resvg } from "@resvg/resvg-js";
+import { once } from "../model/kept.ts";
 
-const resolve = createRequire(import.meta.url).resolve;
+const require = createRequire(import.meta.url);
+
+/** Loaded once something is rendered, which few guides need. */
+const renderer = once((): typeof import("@resvg/resvg-js") => require("@resvg/resvg-js"));
 
 /** Words in a drawing are set in the guide's own family and become outlines. */
 const fonts = {
   loadSystemFonts: false,
   fontFiles: ["400Regular/IBMPlexSans_400Regular.ttf", "600SemiBold/IBMPlexSans_600SemiBold.ttf"].map(
-    (file) => resolve(`@expo-google-fonts/ibm-plex-sans/${file}`),
+    (file) => require.resolve(`@expo-google-fonts/ibm-plex-sans/${file}`),
   ),
   defaultFontFamily: "IBM Plex Sans",
   sansSerifFamily: "IBM Plex Sans",
@@ -21,10 +24,12 @@ const fonts = {
  * @throws Error where it is no SVG, or has no size
  */
 export function plainSvg(svg: string): string {
-  return `${new Resvg(svg, { font: fonts }).toString().trim()}\n`;
+  return `${new (renderer().Resvg)(svg, { font: fonts }).toString().trim()}\n`;
 }
 
 /** A drawing as a PNG of a width. */
 export function svgToPng(svg: string, widthPx: number): Uint8Array {
-  return new Resvg(svg, { font: fonts, fitTo: { mode: "width", value: widthPx } }).render().asPng();
+  return new (renderer().Resvg)(svg, { font: fonts, fitTo: { mode: "width", value: widthPx } })
+    .render()
+    .asPng();
 }

@@ -1,9 +1,12 @@
-import { Resvg } from "@resvg/resvg-js";
+import { createRequire } from "node:module";
 import type { Item } from "../drawing/model.ts";
 import type { Theme } from "../drawing/palette.ts";
 import type { FileFonts } from "./font-file.ts";
 import { paperToOutlineSvg } from "./outlines.ts";
 import { asPaper, type PaperSide } from "./paper.ts";
+
+/** Loaded once something is rendered, which few commands do. */
+let renderer: typeof import("@resvg/resvg-js") | undefined;
 
 /**
  * A side of paper as a PNG.
@@ -17,7 +20,8 @@ export function paperToPng(
   theme: Theme = "print",
 ): Uint8Array {
   const svg = paperToOutlineSvg(side, fonts, theme);
-  const picture = new Resvg(svg, {
+  renderer ??= createRequire(import.meta.url)("@resvg/resvg-js") as typeof import("@resvg/resvg-js");
+  const picture = new renderer.Resvg(svg, {
     font: { loadSystemFonts: false },
     fitTo: { mode: "width", value: Math.ceil((side.widthMm / 25.4) * dpi - 1e-6) },
   });

@@ -25,6 +25,10 @@ const isThere: Readonly<Record<FilmName, (solved: SolvedRig, depth: SolvedDepth)
   current: (_, { inWater }) => inWater !== undefined && inWater.flow.length > 1,
 };
 
+/** Whether there is a film of that name of a rig at one depth. */
+export const isFilmOf = (name: string, solved: SolvedRig, depth: SolvedDepth): name is FilmName =>
+  filmNames.some((film) => film === name && isThere[film](solved, depth));
+
 /** The films that there are of a rig at one depth. */
 export function filmsOf(solved: SolvedRig, depth: SolvedDepth): readonly FilmName[] {
   return filmNames.filter((name) => isThere[name](solved, depth));

@@ -34,22 +34,27 @@ const leastBareMm = 100;
  * highest shot allows.
  */
 export function moveFloat<T extends SetRig>(depth: T, water: WaterKind, variant: RigVariant): T {
-  if (water === "flowing") return asSet(depth);
-  switch (variant) {
-    case "set":
-      return asSet(depth);
-    case "over depth": {
-      const step = lowestRests(depth.depthGuide);
-      if (!step || step.overdepthMm <= depth.overdepthMm) return asSet(depth);
-      const moved = setTo(depth, step.overdepthMm);
-      return { ...moved, ...risen(depth, step.tipShowingMm ?? depth.tipShowingMm) };
-    }
-    case "up in the water": {
-      const highestMm = Math.max(0, ...depth.lineShot.map((shot) => shot.fromHookMm));
-      const leastMm = highestMm + leastBareMm + depth.draughtMm - depth.depthMm;
-      return setTo(depth, Math.min(depth.overdepthMm, Math.max(-depth.depthMm / 2, leastMm)));
-    }
+  const move = moveTo(depth, water, variant);
+  if (!move) return asSet(depth);
+  const moved = setTo(depth, move.overdepthMm);
+  return move.tipShowingMm === undefined ? moved : { ...moved, ...risen(depth, move.tipShowingMm) };
+}
+
+/** To where a variant has the float moved, and the tip that it then shows where that is another; nothing where the rig stays as it is. */
+function moveTo(
+  depth: SetRig,
+  water: WaterKind,
+  variant: RigVariant,
+): { readonly overdepthMm: Mm; readonly tipShowingMm?: Mm } | undefined {
+  if (water === "flowing" || variant === "set") return undefined;
+  if (variant === "over depth") {
+    const step = lowestRests(depth.depthGuide);
+    if (!step || step.overdepthMm <= depth.overdepthMm) return undefined;
+    return { overdepthMm: step.overdepthMm, tipShowingMm: step.tipShowingMm ?? depth.tipShowingMm };
   }
+  const highestMm = Math.max(0, ...depth.lineShot.map((shot) => shot.fromHookMm));
+  const leastMm = highestMm + leastBareMm + depth.draughtMm - depth.depthMm;
+  return { overdepthMm: Math.min(depth.overdepthMm, Math.max(-depth.depthMm / 2, leastMm)) };
 }
 
 /**
@@ -57,12 +62,12 @@ export function moveFloat<T extends SetRig>(depth: T, water: WaterKind, variant:
  * shot leaves room to get there and the float can carry what hangs below it.
  */
 export function variantsOf(depth: SetRig, water: WaterKind): RigVariant[] {
-  const over = moveFloat(depth, water, "over depth");
-  const up = moveFloat(depth, water, "up in the water");
+  const up = moveTo(depth, water, "up in the water");
   const has: Readonly<Record<RigVariant, boolean>> = {
     set: true,
-    "over depth": over.overdepthMm > depth.overdepthMm,
-    "up in the water": up.overdepthMm < Math.min(0, depth.overdepthMm) && up.tipShowingMm > 0,
+    "over depth": moveTo(depth, water, "over depth") !== undefined,
+    "up in the water":
+      up !== undefined && up.overdepthMm < Math.min(0, depth.overdepthMm) && depth.tipShowingMm > 0,
   };
   return rigVariants.filter((variant) => has[variant]);
 }

@@ -7,7 +7,7 @@ import { first } from "../../core/lists.ts";
 import { clutchWaterMl, weakestAtWorstG } from "../../core/tackle/knots.ts";
 import { parseLoad } from "../../core/tackle/load-notation.ts";
 import type { BasisSign } from "../../model/basis-sign.ts";
-import { filmsOf, knotFilmName } from "../../model/films.ts";
+import { filmsOf, isFilmOf, knotFilmName } from "../../model/films.ts";
 import type { Guide, MarkdownText } from "../../model/library.ts";
 import { type Message, message } from "../../model/message.ts";
 import { type PictureReference, scenes, stateGroups } from "../../model/pictures.ts";
@@ -172,7 +172,11 @@ const pictures: Readonly<Record<string, (at: Attributes, context: LiveContext) =
     const solved = rigOf(at, context);
     const depth = depthOf(at, context);
     const { id } = solved.rig;
-    const film = oneOf(filmsOf(solved, depth), at("film"), `film of "${id}" at this depth`);
+    const asked = at("film");
+    // All are looked for only where it is none of them: some want to know how the rig sinks.
+    const film = isFilmOf(asked, solved, depth)
+      ? asked
+      : oneOf(filmsOf(solved, depth), asked, `film of "${id}" at this depth`);
     return { picture: "film", film, rig: id, depthMm: depth.depthMm };
   },
   knot: (at, { library }) => ({ picture: "knot", knot: named(library.knots, at("knot"), "knot").id }),
