@@ -61,17 +61,7 @@ export function drawBed(cut: CutSwim, box: Box, kit: DrawingKit, { textMm }: { t
     title: words("drawing.bed.title", { swim: swim.title, line: line.title }),
     description: describeBed(cut, bed, kit),
     items: [
-      polygon(
-        [
-          point(left, top),
-          point(left, at(fromMm).yMm),
-          ...bedPoints(at, fromMm, toMm, stepMm),
-          point(across(toMm), top),
-        ],
-        "water",
-      ),
-      // Between the bank and the first sounding nobody knows how deep it is.
-      ...(fromMm > 0 ? unsounded(point(left, top), at(fromMm), textMm) : []),
+      ...waterIn(point(left, top), bedPoints(at, fromMm, toMm, stepMm), textMm),
       ...parts.waterSurface.draw({ leftMm: left, rightMm: box.widthMm, yMm: top }),
       ...depthTicks.map((mm) =>
         text(point(left - 1.5, down(mm) + 0.35 * textMm), figures.shortDepth(mm), textMm, { anchor: "end" }),
@@ -100,15 +90,22 @@ export function drawBed(cut: CutSwim, box: Box, kit: DrawingKit, { textMm }: { t
   };
 }
 
-/** The bed where nobody sounded it, from below a place at the surface to the first sounding: dashed, with a question mark in the water where there is room. */
-function unsounded(surface: Point, sounding: Point, textMm: number): Item[] {
-  const [widthMm, deepMm] = [sounding.xMm - surface.xMm, sounding.yMm - surface.yMm];
-  const middle = point(surface.xMm + widthMm / 2, surface.yMm + deepMm / 2 + 0.35 * textMm);
+/**
+ * The water between a corner at the bank and the bed. Where that begins away from the bank, nobody knows how deep it is before:
+ * the bed is dashed there, with a question mark in the water where there is room.
+ */
+function waterIn(corner: Point, bed: readonly Point[], textMm: number): Item[] {
+  const [sounded, end] = [first(bed), last(bed)];
+  const foot = point(corner.xMm, sounded.yMm);
+  const water = polygon([corner, foot, ...bed, point(end.xMm, corner.yMm)], "water");
+  const [widthMm, deepMm] = [sounded.xMm - corner.xMm, sounded.yMm - corner.yMm];
+  if (widthMm <= 0) return [water];
+  const middle = point(corner.xMm + widthMm / 2, corner.yMm + deepMm / 2 + 0.35 * textMm);
+  const hasRoom = Math.min(widthMm, deepMm) > 1.5 * textMm;
   return [
-    polyline([point(surface.xMm, sounding.yMm), sounding], unknownBed),
-    ...(Math.min(widthMm, deepMm) > 1.5 * textMm
-      ? [text(middle, "?", textMm, { face: "bold", anchor: "middle" })]
-      : []),
+    water,
+    polyline([foot, sounded], unknownBed),
+    ...(hasRoom ? [text(middle, "?", textMm, { face: "bold", anchor: "middle" })] : []),
   ];
 }
 
