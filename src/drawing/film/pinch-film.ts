@@ -155,6 +155,14 @@ const head: readonly Place[] = [
 ];
 
 /** The lid of its eye, its brow and its ear. */
+/** The open mouth, between the edges of both jaws. */
+const mouth: readonly Place[] = [
+  [43, 37.4],
+  [52, 40],
+  [55, 41.4],
+  [53, 43],
+  [44.6, 47.8],
+];
 const features: readonly (readonly Place[])[] = [
   [
     [43.4, 20.4],
@@ -180,13 +188,24 @@ const features: readonly (readonly Place[])[] = [
 /** A face from the side, a shot between its teeth. */
 function biting(at: At, unit: number): Item[] {
   const on = (places: readonly Place[]) => places.map((place) => at(...place));
-  const tooth = (x: number, y: number, down: 1 | -1) => {
-    const edge = y + 3.6 * down;
-    return polygon([at(x, y), at(x + 3.4, y), at(x + 3.2, edge), at(x + 0.2, edge)], "paper", thin);
+  // Rooted in the edge of the upper or the lower jaw.
+  const tooth = (x: number, [fromX, fromY, slope]: readonly [number, number, number], down: 1 | -1) => {
+    const edge = (at: number) => fromY + slope * (at - fromX);
+    return polygon(
+      [
+        at(x, edge(x)),
+        at(x + 2.5, edge(x + 2.5)),
+        at(x + 2.1, edge(x + 2.1) + 2.9 * down),
+        at(x + 0.4, edge(x) + 2.9 * down),
+      ],
+      "paper",
+    );
   };
   return [
     polygon(smooth(on(head), true), "paper", bold),
-    ...[43.4, 47, 50.4].flatMap((x, i) => [tooth(x, 37.4 + 0.5 * i, 1), tooth(x, 48.6 - 0.9 * i, -1)]),
+    polygon(on(mouth), "soft"),
+    ...[44.2, 47, 49.8].map((x) => tooth(x, [43, 37.4, 0.29], 1)),
+    ...[45.2, 48].map((x) => tooth(x, [44.6, 47.8, -0.57], -1)),
     ...features.map((places) => polyline(smooth(on(places)), bold)),
     placed(at(46, 21), [circle(point(0, 0), 1.3 * unit, { fill: "ink" })]),
     ...slitShot(at, unit, gap.closed, { x: 41, y: 42.4, size: 4.6 }),
