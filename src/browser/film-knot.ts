@@ -11,26 +11,28 @@ type Marks = WeakMap<Item, Element>;
 /** So much of a step is made ready before it is shown: all of it that lies already. */
 const readyShare = 0.01;
 
-/** What draws a knot with a share of a step tied; it says whether there is such a step. */
+/** What draws a knot with a share of a step's next one tied, and nothing once its steps are over. */
 export function knotStage(moving: Element, json: string) {
   const knot = JSON.parse(json) as Pick<KnotPicture, "frame" | "steps">;
   const [, , widthMm = 0, heightMm = 0] = (moving.parentElement?.getAttribute("viewBox") ?? "")
     .split(" ")
     .map(Number);
+  const group = document.createElementNS("http://www.w3.org/2000/svg", "g");
+  moving.append(group);
   const marks: Marks = new WeakMap();
   const ready = new Set<number>();
   let steps: ReturnType<typeof tying> | undefined;
-  return (place: number, share: number): boolean => {
+  return (place: number, gone: number): void => {
     steps ??= tying(knot, { widthMm, heightMm });
     const [step, next] = [steps[place], steps[place + 1]];
-    if (!step) return false;
-    putMarks(moving, paintTying(step, share), marks);
+    const isOnTheWay = gone > 0 && next !== undefined;
+    const tied = isOnTheWay ? next : step;
+    putMarks(group, tied ? paintTying(tied, isOnTheWay ? gone : 1) : [], marks);
     // While a step is looked at, the next is made ready: its first frame would take too long.
-    if (share >= 1 && next && !ready.has(place)) {
+    if (!isOnTheWay && next && !ready.has(place)) {
       ready.add(place);
       setTimeout(() => makeMarks(paintTying(next, readyShare), marks));
     }
-    return true;
   };
 }
 

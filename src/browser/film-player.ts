@@ -37,7 +37,7 @@ export function startFilm(film: HTMLElement, source?: FilmSource, step = 0): Pla
   const head = playHead({
     endS: () => last(screen.startsS),
     pace: () => (isSlow() ? slowShare : 1),
-    show: (atS) => screen.show(atS),
+    show: (atS, runs) => screen.show(atS, runs),
     ready: (atS, by) => screen.ready(atS, by),
     // Read out where it stands, not all the way there.
     changed: (runs) => {
@@ -73,7 +73,7 @@ interface PlayHead {
   /** Seconds of the film to a second. */
   readonly pace: () => number;
   /** Does one of what there is to show of a time, and says whether there was any. */
-  readonly show: (atS: number) => boolean;
+  readonly show: (atS: number, runs: boolean) => boolean;
   /** Makes ready what the moment of a time, or the one after it, is shown with. */
   readonly ready: (atS: number, by: 0 | 1) => void;
   readonly changed: (runs: boolean) => void;
@@ -107,7 +107,7 @@ function playHead({ endS, pace, show, ready, changed }: PlayHead) {
     isAsked = false;
     if (runs) atS = Math.min(endS(), atS + (pace() * (nowMs - (beforeMs ?? nowMs))) / 1000);
     beforeMs = nowMs;
-    if (show(atS) || (runs && atS < endS())) ask();
+    if (show(atS, runs) || (runs && atS < endS())) ask();
     else if (runs) run(false);
   };
   return {

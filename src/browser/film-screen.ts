@@ -32,16 +32,22 @@ interface At {
 
 /**
  * What shows a film at a time: its picture, its caption, its clock and the place of its slider. It writes what is other than
- * before, and reads nothing that the page would have to be laid out for. Words and picture take turns, a frame each, as both
- * would take too long for one.
+ * before, and reads nothing that the page would have to be laid out for. Picture, caption and time take turns, a frame each, as
+ * all of them would take too long for one; while it runs, a turn puts in what the next moment will show.
  */
 export function filmScreen(player: HTMLElement, source: FilmSource, stage: Stage) {
   const pace = paceOf(source);
   const startsS = source.moments.map(({ timeS }, place) => timeS ?? place * pace.stepS);
   const slider = partWithin<HTMLInputElement>(player, "input");
   const clock = player.querySelector<HTMLElement>(".film-clock");
-  const write = writer(player, source, clock ? { clock } : { toldFrom: pace.toldFrom });
+  const writers = writersOf(player, source, clock ? { clock } : { toldFrom: pace.toldFrom });
   const draw = painter(player, source, stage);
+  const readyNext = ({ place }: At, runs: boolean) => {
+    // What is still being put in is not to be taken out meanwhile.
+    if (!stage.shows(entry(source.moments, place).poses)) return false;
+    const next = (runs && source.moments[place + 1]?.poses) || [];
+    return stage.putIn(next) || stage.takeOut(next);
+  };
   slider.max = String(clock ? Math.ceil(10 * last(startsS)) / 10 : startsS.length - 1);
   slider.step = clock ? "0.1" : "1";
 
@@ -54,14 +60,15 @@ export function filmScreen(player: HTMLElement, source: FilmSource, stage: Stage
     const changeS = clock ? undefined : pace.changeS;
     return { atS, place, gone: nextS ? share(entry(startsS, place), atS, nextS, changeS) : 0 };
   };
-  let isPicturesTurn = false;
+  const jobs = [draw, ...writers, readyNext];
+  let turn = 0;
   return {
     /** Does one of what there is to do for a time, and says whether there was any. */
-    show: (atS: number): boolean => {
+    show: (atS: number, runs: boolean): boolean => {
       const now = at(atS);
-      const hasDrawn = isPicturesTurn && draw(now);
-      isPicturesTurn = !hasDrawn && write(now);
-      return hasDrawn || isPicturesTurn || draw(now);
+      const due = jobs.map((_, i) => (turn + i) % jobs.length).find((job) => entry(jobs, job)(now, runs));
+      if (due !== undefined) turn = due + 1;
+      return due !== undefined;
     },
     /** Makes ready what a moment beside that of a time is told and drawn with. */
     ready: (atS: number, by: 0 | 1): void => {
@@ -82,24 +89,25 @@ function readyMoment(moment: SourceMoment, stage: Stage): void {
 /** Where a film's time is told: on its clock, or by its steps, the next from so much of a change on. */
 type ToldBy = { readonly clock: HTMLElement } | { readonly clock?: undefined; readonly toldFrom: number };
 
-/** What writes the words of a film, and says whether there were any to write. */
-function writer(player: HTMLElement, { moments }: FilmSource, by: ToldBy): (now: At) => boolean {
+/** What writes the caption of a film and what its time; each says whether there was any to write. */
+function writersOf(player: HTMLElement, { moments }: FilmSource, by: ToldBy): ((now: At) => boolean)[] {
   const caption = partWithin(player, ".film-caption");
   const slider = partWithin<HTMLInputElement>(player, "input");
   const { clock } = by;
   const seconds = clock && secondsIn(dataOf(clock, "words"));
-  return ({ atS, place, gone }) => {
-    const told = by.clock === undefined && gone > by.toldFrom ? place + 1 : place;
-    const moment = entry(moments, told);
-    // As the slider itself would write it.
-    const value = String(clock ? Number(atS.toFixed(1)) : told);
-    const isMoved = slider.value !== value;
-    if (isMoved) slider.value = value;
-    const said = seconds?.(atS) ?? moment.said;
-    writeAttribute(slider, "aria-valuetext", said);
-    const isTold = writeText(caption, moment.caption);
-    return (clock && writeText(clock, said)) || isTold || isMoved;
-  };
+  const toldAt = ({ place, gone }: At) => (by.clock === undefined && gone > by.toldFrom ? place + 1 : place);
+  return [
+    (now) => writeText(caption, entry(moments, toldAt(now)).caption),
+    (now) => {
+      // As the slider itself would write it.
+      const value = String(clock ? Number(now.atS.toFixed(1)) : toldAt(now));
+      const isMoved = slider.value !== value;
+      if (isMoved) slider.value = value;
+      const said = seconds?.(now.atS) ?? entry(moments, toldAt(now)).said;
+      writeAttribute(slider, "aria-valuetext", said);
+      return (clock && writeText(clock, said)) || isMoved;
+    },
+  ];
 }
 
 /** What paints the picture of a film, and says whether it was another. */
@@ -109,10 +117,11 @@ function painter(player: HTMLElement, { moments, knot }: FilmSource, stage: Stag
   return ({ place, gone }) => {
     const now = `${place} ${gone}`;
     if (now === painted) return false;
+    const { poses } = entry(moments, place);
+    if (stage.putIn(poses)) return true;
     painted = now;
-    const isTied = tie?.(gone > 0 ? place + 1 : place, gone > 0 ? gone : 1);
-    if (!isTied)
-      stage.paint(entry(moments, place).poses, gone > 0 ? moments[place + 1]?.poses : undefined, gone);
+    tie?.(place, gone);
+    stage.paint(poses, gone > 0 ? moments[place + 1]?.poses : undefined, gone);
     return true;
   };
 }

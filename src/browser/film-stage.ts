@@ -1,63 +1,139 @@
 import { paired } from "../core/lists.ts";
 import { type Pose, poseBetween } from "../drawing/film/poses.ts";
+import { alike } from "./alike.ts";
 import type { FilmSource } from "./film-source.ts";
 
-interface Shown {
+/** A part as it stands in the picture, to be seen or not. */
+interface Mark {
   readonly part: number;
-  readonly mark: Element;
+  readonly element: Element;
   at: string;
+  isHidden: boolean;
 }
+
+/** So many marks are put in, or taken out, at a time: words have to be laid out, which takes a slow phone long. */
+const mostAtOnce = 6;
+/** So many may stay in the picture hidden, should they be wanted again. */
+const mostHidden = 40;
 
 export interface Stage {
   /** Paints poses, a share of the way to the next ones where there are any. */
   paint(poses: readonly Pose[], next?: readonly Pose[], gone?: number): void;
+  /** Whether these are what it painted last. */
+  shows(poses: readonly Pose[]): boolean;
+  /**
+   * Puts in some of the marks that poses lack, hidden, so that to paint them is to show what is laid out already; says whether
+   * there were any.
+   */
+  putIn(poses: readonly Pose[]): boolean;
+  /** Takes out some of what is neither shown nor in poses, where it has become much; says whether there was any. */
+  takeOut(poses: readonly Pose[]): boolean;
   /** Makes the marks that poses will need. */
   ready(poses: readonly Pose[]): void;
 }
 
-/** What paints poses in a group: it keeps the marks of the moment before as far as they are of the same parts, and moves those that moved. */
+/**
+ * What paints poses in a group: it keeps the marks of other moments as far as they are of the same parts, moves those that
+ * moved, and hides what is not to be seen.
+ */
 export function stageOf(group: Element, partAt: FilmSource["part"]): Stage {
-  let shown: Shown[] = [];
-  /** Marks that are not shown, by the parts that they are of. */
-  const spare = new Map<number, Element[]>();
-  const put = (part: number, mark: Element) => spare.set(part, [...(spare.get(part) ?? []), mark]);
-  const putParts = (poses: readonly Pose[]) => {
-    // A knot's own stage may have been at work.
-    if (shown.some(({ mark }) => mark.parentNode !== group)) shown = [];
-    if (shown.length === 0) group.replaceChildren();
-    for (const { part, mark } of shown.splice(poses.length)) {
-      mark.remove();
-      put(part, mark);
-    }
-    for (const [i, { part }] of poses.entries()) {
-      const before = shown[i];
-      if (before?.part === part) continue;
-      const mark = spare.get(part)?.pop() ?? partAt(part);
-      if (before) {
-        before.mark.replaceWith(mark);
-        put(before.part, before.mark);
-      } else group.append(mark);
-      shown[i] = { part, mark, at: "" };
-    }
+  const { marks, standFor, putIn, takeOut, ready } = marksIn(group, partAt);
+  let painted: readonly Pose[] | undefined;
+  let shown: readonly Mark[] = [];
+  /** What they become, and which of it is of the part of each. */
+  let becoming: readonly Pose[] | undefined;
+  let after: readonly (number | undefined)[] = [];
+
+  const show = (poses: readonly Pose[]) => {
+    putIn(poses, poses.length);
+    shown = standFor(poses).flatMap((mark) => mark ?? []);
+    const seen = new Set(shown);
+    for (const mark of marks) hide(mark, !seen.has(mark));
+    painted = poses;
+    becoming = undefined;
   };
   return {
     paint: (poses, next, gone = 0) => {
-      putParts(poses);
-      for (const [i, [pose, one]] of paired(poses, shown).entries()) {
-        if (pose.kind === "mark") continue;
-        const at = poseBetween(pose, next?.[i], gone);
-        if (at === one.at) continue;
-        one.at = at;
-        if (pose.kind === "path") one.mark.setAttribute("d", at);
-        else one.mark.setAttribute("transform", `translate(${at})`);
-      }
+      if (poses !== painted) show(poses);
+      if (next && next !== becoming) after = alike(partsOf(next), partsOf(poses));
+      becoming = next;
+      for (const [i, [pose, mark]] of paired(poses, shown).entries())
+        move(mark, pose, next?.[after[i] ?? -1], gone);
     },
-    ready: (poses) => {
-      const known = new Set(shown.map(({ part }) => part));
+    shows: (poses) => poses === painted,
+    // The first picture comes whole, as there is none to be seen meanwhile.
+    putIn: (poses) => painted !== undefined && putIn(poses, mostAtOnce) > 0,
+    takeOut: (poses) => takeOut(new Set([...shown, ...standFor(poses)])) > 0,
+    ready,
+  };
+}
+
+/** The marks that are in a group, and what puts more in. */
+function marksIn(group: Element, partAt: FilmSource["part"]) {
+  /** As they lie over one another. */
+  const marks: Mark[] = [];
+  /** Marks that are not in the picture, by the parts that they are of. */
+  const spare = new Map<number, Element[]>();
+  const put = (part: number, element: Element) => spare.set(part, [...(spare.get(part) ?? []), element]);
+  const standFor = (poses: readonly Pose[]) =>
+    alike(partsOf(marks), partsOf(poses)).map((place) => (place === undefined ? undefined : marks[place]));
+  return {
+    marks,
+    standFor,
+    /** At most so many of those that poses lack. */
+    putIn: (poses: readonly Pose[], most: number): number => {
+      let count = 0;
+      let over = 0;
+      const there = standFor(poses);
+      for (const [i, pose] of poses.entries()) {
+        const mark = there[i];
+        if (mark) over = marks.indexOf(mark) + 1;
+        else if (count < most) {
+          const element = spare.get(pose.part)?.pop() ?? partAt(pose.part);
+          const made = { part: pose.part, element, at: "", isHidden: false };
+          hide(made, true);
+          move(made, pose, undefined, 0);
+          group.insertBefore(element, marks[over]?.element ?? null);
+          marks.splice(over++, 0, made);
+          count++;
+        }
+      }
+      return count;
+    },
+    takeOut: (wanted: ReadonlySet<Mark | undefined>): number => {
+      const idle = marks.filter((mark) => !wanted.has(mark));
+      const out = idle.slice(0, Math.max(0, Math.min(mostAtOnce, idle.length - mostHidden)));
+      for (const mark of out) {
+        mark.element.remove();
+        marks.splice(marks.indexOf(mark), 1);
+        put(mark.part, mark.element);
+      }
+      return out.length;
+    },
+    ready: (poses: readonly Pose[]): void => {
+      const known = new Set(partsOf(marks));
       for (const { part } of poses) {
         if (known.has(part) || spare.has(part)) continue;
         put(part, partAt(part));
       }
     },
   };
+}
+
+const partsOf = (list: readonly { readonly part: number }[]) => list.map(({ part }) => part);
+
+function hide(mark: Mark, isHidden: boolean): void {
+  if (mark.isHidden === isHidden) return;
+  mark.isHidden = isHidden;
+  if (isHidden) mark.element.setAttribute("visibility", "hidden");
+  else mark.element.removeAttribute("visibility");
+}
+
+function move(mark: Mark, pose: Pose, next: Pose | undefined, gone: number): void {
+  if (pose.kind === "mark") return;
+  const at = poseBetween(pose, next, gone);
+  if (at === mark.at) return;
+  mark.at = at;
+  if (pose.kind === "path") mark.element.setAttribute("d", at);
+  else mark.element.setAttribute("transform", `translate(${at})`);
 }

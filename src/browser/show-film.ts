@@ -67,7 +67,8 @@ function begin(part: HTMLElement, film: Film, kit: DrawingKit, start: number): R
     const { title, description, viewBox } = filmFrame({ ...another, still: [] }, itsKit);
     const poses = posesOfStill(another);
     still.ready(poses);
-    await ownFrame();
+    do await ownFrame();
+    while (still.putIn(poses));
     writeAttribute(partWithin(shown, ".film-player"), "aria-label", title);
     writeAttribute(partWithin(shown, ".film-picture"), "aria-label", description);
     writeAttribute(partWithin(shown, ".film-picture svg"), "viewBox", viewBox);

@@ -31,13 +31,13 @@ describe.skipIf("reason" in started)(`a film on a page${reason}`, () => {
 
   const marks = (page: Page) =>
     page.evaluate(() =>
-      [...document.querySelectorAll(".film-moving > *")].map(
+      [...document.querySelectorAll(".film-moving > :not([visibility])")].map(
         (mark) => mark.getAttribute("d") ?? mark.getAttribute("transform"),
       ),
     );
   const clock = (page: Page) => page.textContent(".film-clock");
-  /** Words and picture have a frame each. */
-  const settle = (page: Page) => page.clock.runFor(100);
+  /** Words and picture have a frame each, and what is new in a picture comes bit by bit. */
+  const settle = (page: Page) => page.clock.runFor(400);
   const press = async (page: Page, does: string) => {
     await page.click(`[data-does=${does}]`);
     if (does !== "play") await settle(page);
