@@ -48,6 +48,8 @@ export function filmScreen(player: HTMLElement, source: FilmSource, stage: Stage
     const next = (runs && source.moments[place + 1]?.poses) || [];
     return stage.putIn(next) || stage.takeOut(next);
   };
+  // Room for the longest is there from the start, or what stands below would jump.
+  if (source.longest !== undefined) partWithin(player, ".film-caption").dataset.longest = source.longest;
   slider.max = String(clock ? Math.ceil(10 * last(startsS)) / 10 : startsS.length - 1);
   slider.step = clock ? "0.1" : "1";
 

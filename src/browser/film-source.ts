@@ -24,14 +24,18 @@ export interface FilmSource {
   readonly stepS?: number;
   /** The knot that is tied, as JSON. */
   readonly knot?: string;
+  /** The longest of its captions, where they are all known. */
+  readonly longest?: string;
 }
 
 /** A film as its page was sent it. A moment's poses are read when it is first shown. */
 export function sentFilm(content: DocumentFragment): FilmSource {
   const parts = partWithin(content, ".film-parts").children;
   const knot = content.querySelector(".film-tied")?.textContent;
+  const captions = [...content.querySelectorAll("li")];
   return {
-    moments: [...content.querySelectorAll("li")].map((one): SourceMoment => {
+    longest: captions.map((one) => one.textContent ?? "").reduce((a, b) => (b.length > a.length ? b : a), ""),
+    moments: captions.map((one): SourceMoment => {
       const { time, said, poses = "" } = one.dataset;
       const caption = one.textContent ?? "";
       const read = once(() => readPoses(poses));

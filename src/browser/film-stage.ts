@@ -8,6 +8,8 @@ interface Mark {
   readonly part: number;
   readonly element: Element;
   at: string;
+  /** Where it stands, unless it is on its way to another. */
+  stands: Pose | undefined;
   isHidden: boolean;
 }
 
@@ -40,9 +42,9 @@ export function stageOf(group: Element, partAt: FilmSource["part"]): Stage {
   const { marks, standFor, putIn, takeOut, ready } = marksIn(group, partAt);
   let painted: readonly Pose[] | undefined;
   let shown: readonly Mark[] = [];
-  /** What they become, and which of it is of the part of each. */
+  /** What they become, and what of it each of them goes to. */
   let becoming: readonly Pose[] | undefined;
-  let after: readonly (number | undefined)[] = [];
+  let ahead: readonly (Pose | undefined)[] = [];
 
   const show = (poses: readonly Pose[]) => {
     putIn(poses, poses.length);
@@ -51,14 +53,14 @@ export function stageOf(group: Element, partAt: FilmSource["part"]): Stage {
     for (const mark of marks) hide(mark, !seen.has(mark));
     painted = poses;
     becoming = undefined;
+    ahead = [];
   };
   return {
     paint: (poses, next, gone = 0) => {
       if (poses !== painted) show(poses);
-      if (next && next !== becoming) after = alike(partsOf(next), partsOf(poses));
+      if (next !== becoming) ahead = next ? goingTo(poses, next) : [];
       becoming = next;
-      for (const [i, [pose, mark]] of paired(poses, shown).entries())
-        move(mark, pose, next?.[after[i] ?? -1], gone);
+      for (const [i, [pose, mark]] of paired(poses, shown).entries()) move(mark, pose, ahead[i], gone);
     },
     shows: (poses) => poses === painted,
     // The first picture comes whole, as there is none to be seen meanwhile.
@@ -90,7 +92,7 @@ function marksIn(group: Element, partAt: FilmSource["part"]) {
         if (mark) over = marks.indexOf(mark) + 1;
         else if (count < most) {
           const element = spare.get(pose.part)?.pop() ?? partAt(pose.part);
-          const made = { part: pose.part, element, at: "", isHidden: false };
+          const made = { part: pose.part, element, at: "", stands: undefined, isHidden: false };
           hide(made, true);
           move(made, pose, undefined, 0);
           group.insertBefore(element, marks[over]?.element ?? null);
@@ -120,6 +122,15 @@ function marksIn(group: Element, partAt: FilmSource["part"]) {
   };
 }
 
+/** For each of some poses the one that it moves to, where there is such a one of its part. */
+function goingTo(poses: readonly Pose[], next: readonly Pose[]): (Pose | undefined)[] {
+  const found = alike(partsOf(next), partsOf(poses));
+  return poses.map((pose, i) => {
+    const to = next[found[i] ?? -1];
+    return to?.numbers.some((value, at) => value !== pose.numbers[at]) ? to : undefined;
+  });
+}
+
 const partsOf = (list: readonly { readonly part: number }[]) => list.map(({ part }) => part);
 
 function hide(mark: Mark, isHidden: boolean): void {
@@ -130,7 +141,8 @@ function hide(mark: Mark, isHidden: boolean): void {
 }
 
 function move(mark: Mark, pose: Pose, next: Pose | undefined, gone: number): void {
-  if (pose.kind === "mark") return;
+  if (pose.kind === "mark" || (!next && mark.stands === pose)) return;
+  mark.stands = next ? undefined : pose;
   const at = poseBetween(pose, next, gone);
   if (at === mark.at) return;
   mark.at = at;

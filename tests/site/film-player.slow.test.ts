@@ -176,6 +176,26 @@ describe.skipIf("reason" in started)(`a film on a page${reason}`, () => {
   );
 
   test(
+    "what stands below a caption stays where it is, however long the captions are",
+    async () => {
+      const page = await open({}, knots);
+      const player = page.locator(".film-player").first();
+      const heights = new Set<number>();
+      const lengths = new Set<number>();
+      for (let step = 0; step < 5; step++) {
+        heights.add(await player.evaluate((one) => (one as HTMLElement).offsetHeight));
+        lengths.add(((await player.locator(".film-caption").textContent()) ?? "").length);
+        await player.locator("[data-does=on]").click();
+        await settle(page);
+      }
+      expect(Math.max(...lengths)).toBeGreaterThan(2 * Math.min(...lengths));
+      expect(heights.size).toBe(1);
+      await page.context().close();
+    },
+    limitMs,
+  );
+
+  test(
     "captions are read out where it stands, not while it runs",
     async () => {
       const page = await open();
