@@ -14,10 +14,11 @@ export function asScript(name, code) {
       text: asLoad(moduleRequest.value, entries),
     })),
     ...exportsOf(module, code),
-    ...module.dynamicImports
-      .map(({ start, moduleRequest }) => ({ start, end: start + "import".length, moduleRequest }))
-      .filter(({ moduleRequest: { start, end } }) => /^["']\.\//.test(code.slice(start, end)))
-      .map(({ start, end }) => ({ start, end, text: "loadLater" })),
+    ...module.dynamicImports.map(({ start }) => ({
+      start,
+      end: start + "import".length,
+      text: "loadLater",
+    })),
     ...module.importMetas.map(({ start, end }) => ({ start, end, text: "meta" })),
   ].sort((a, b) => a.start - b.start);
   let script = "";

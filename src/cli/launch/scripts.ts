@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { constants, Script } from "node:vm";
+import { Script } from "node:vm";
 import type { Store } from "../../model/kept.ts";
 
 type Exports = Readonly<Record<string, unknown>>;
@@ -43,16 +43,17 @@ export function scriptsIn(folder: URL, compiled?: Compiled): Scripts {
     const script = new Script(source, {
       filename: url.href,
       ...(before instanceof Uint8Array && { cachedData: before }),
-      importModuleDynamically: constants.USE_MAIN_CONTEXT_DEFAULT_LOADER,
     });
     if (isLong && script.cachedDataRejected !== false) anew.set(name, script);
     return script;
   };
+  // A script itself can import nothing.
+  const loadLater = async (name: string) => (name.startsWith("./") ? load(name) : import(name));
   const load: Load = (name) => {
     if (!name.startsWith("./")) return require(name);
     const url = new URL(name, folder);
     const run = () => compile(name, url).runInThisContext() as Run;
-    const given = loaded.get(name) ?? run()(load, async (one) => load(one), require, { url: url.href });
+    const given = loaded.get(name) ?? run()(load, loadLater, require, { url: url.href });
     loaded.set(name, given);
     return given;
   };

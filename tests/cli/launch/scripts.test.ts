@@ -20,9 +20,10 @@ import { sep } from "node:path";
 import path from "node:path";
 import * as whole from "node:path";
 const later = async () => (await import("./three.js")).default;
+const outside = async () => (await import("fflate")).strToU8("two").length;
 const fault = () => new Error().stack.split("\\n")[1];
 const same = sep === path.sep && sep === whole.sep;
-export { fault, later, place, second as asOther, same };
+export { fault, later, outside, place, second as asOther, same };
 `,
   "two.js": `const two = () => "½×".replace(/[½×]/g, (sign) => ({ "½": "half", "×": "times" })[sign]);
 const place = import.meta.url;
@@ -44,6 +45,7 @@ interface One {
   readonly asOther: () => string;
   readonly fault: () => string;
   readonly later: () => Promise<number>;
+  readonly outside: () => Promise<number>;
   readonly place: string;
   readonly same: boolean;
 }
@@ -55,7 +57,7 @@ describe("scripts that were modules", () => {
     expect(one.asOther()).toBe("halftimes");
     expect(one.place).toBe(new URL("two.js", folder).href);
     expect(one.same).toBe(true);
-    expect(await one.later()).toBe(3);
+    expect([await one.later(), await one.outside()]).toEqual([3, 3]);
   });
 
   it("have each line where it was, and no sign beyond ASCII", () => {
