@@ -7,6 +7,7 @@ import { keyOf } from "../../words/words.ts";
 import type { DrawingKit } from "../kit.ts";
 import { type Run, together } from "../labels/label-text.ts";
 import { drawnHang } from "./current-shape.ts";
+import { heldTexts } from "./rig-words.ts";
 
 /** What a label is about; `rank` says which goes first where room is short (none: never). */
 export interface RigLabel {
@@ -74,29 +75,32 @@ export function rigLabels(
 
 /**
  * How far the bait is off the bed; with how deep that is in still water, as the figure at the float tells the line alone,
- * and in running water with how far it hangs from under the float.
+ * and in running water with how far it hangs from under the float. A small card has how the float is held here, as the row
+ * of the flow has no room for it beside the hole for a string.
  */
 function clearanceRuns(
   water: WaterKind,
   depth: SolvedDepth,
   choice: LabelChoice,
-  { words, figures }: DrawingKit,
+  kit: DrawingKit,
 ): Pick<RigLabel, "runs" | "brief"> {
+  const { words, figures } = kit;
   const off = words("figures.off-the-bed", { gap: together(figures.besideDepth(-depth.overdepthMm)) });
-  const brief = [{ text: withoutLoneEnd(off) }];
-  const leadMm = drawnHang(depth)?.leadMm;
-  if (choice !== "full" || (water === "flowing" && leadMm === undefined)) return { runs: brief };
-  const whole =
-    leadMm === undefined
-      ? words("drawing.rig.deep", {
-          off,
-          deep: together(figures.shortDepth(depth.depthMm + depth.overdepthMm)),
-        })
-      : words(leadMm >= 0 ? "drawing.rig.ahead" : "drawing.rig.behind", {
-          off,
-          gap: together(figures.shortGap(Math.abs(leadMm))),
-        });
-  return { runs: [{ text: withoutLoneEnd(whole) }], brief };
+  const runs = (text: string) => [{ text: withoutLoneEnd(text) }];
+  const hang = drawnHang(depth);
+  if (choice === "distances" && hang)
+    return { runs: runs(words("drawing.rig.held-off", { held: last(heldTexts(hang, kit)), off })) };
+  if (choice !== "full" || (water === "flowing" && !hang)) return { runs: runs(off) };
+  const whole = hang
+    ? words(hang.leadMm >= 0 ? "drawing.rig.ahead" : "drawing.rig.behind", {
+        off,
+        gap: together(figures.shortGap(Math.abs(hang.leadMm))),
+      })
+    : words("drawing.rig.deep", {
+        off,
+        deep: together(figures.shortDepth(depth.depthMm + depth.overdepthMm)),
+      });
+  return { runs: runs(whole), brief: runs(off) };
 }
 
 function fullLabels(

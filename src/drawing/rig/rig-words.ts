@@ -9,6 +9,7 @@ import type { FlowFigure } from "../../model/in-water.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
 import type { DrawingKit } from "../kit.ts";
+import { together } from "../labels/label-text.ts";
 import { spoken } from "../spoken.ts";
 import { asDrawn, drawnHang } from "./current-shape.ts";
 
@@ -54,12 +55,12 @@ export function heldTexts(
   { heldBackShare }: FlowFigure,
   { words, figures }: DrawingKit,
 ): readonly [whole: string, ...brief: string[]] {
-  if (heldBackShare === 0) return [words("drawing.rig.free")];
+  if (heldBackShare === 0) return [words("drawing.rig.free"), words("drawing.rig.run-free-briefest")];
   const share = figures.share(heldBackShare);
   return [
     words("drawing.rig.held-back", { share }),
     words("drawing.rig.held-back-brief", { share }),
-    words("drawing.rig.held-back-briefest", { share }),
+    words("drawing.rig.held-back-briefest", { share: together(share) }),
   ];
 }
 

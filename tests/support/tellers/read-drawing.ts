@@ -16,7 +16,7 @@ export function labelsOf(drawing: Drawing): string[] {
   return labels
     .map((label) =>
       plain(label).replace(
-        / (hook size|(?:[\d.]+ m deep, )?\d+ cm off the bed|\d+ cm of the float|bed, |flow|\d+ mm of tip).*$/,
+        / (hook size|(?:[\d.]+ m deep, |slowed by \d+ %, )?\d+ cm off the bed|\d+ cm of the float|bed, |flow|\d+ mm of tip).*$/,
         "",
       ),
     )

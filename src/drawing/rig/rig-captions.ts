@@ -1,0 +1,133 @@
+import { lengthMm } from "../../core/float/float.ts";
+import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
+import { keyOf } from "../../words/words.ts";
+import { point, polyline, text, thinSoft } from "../items.ts";
+import type { DrawingKit } from "../kit.ts";
+import { layLabel, leading, paintLabel, together } from "../labels/label-text.ts";
+import type { Item } from "../model.ts";
+import { parts } from "../parts/parts.ts";
+import { drawnHang, lineShape, upright } from "./current-shape.ts";
+import type { LabelChoice } from "./rig-labels.ts";
+import { type UntruePart, untrueParts } from "./rig-places.ts";
+import type { RigPlan } from "./rig-plan.ts";
+import { heldTexts, tipText } from "./rig-words.ts";
+
+/**
+ * What the row below the bed says: how deep it is, how far over that a hook is set in still water, or that a line in running
+ * water is longer than the depth, as it slants; and what is not to scale.
+ */
+export function footWords(
+  { rig: { water } }: SolvedRig,
+  depth: SolvedDepth,
+  untrue: Iterable<UntruePart>,
+  { words, figures }: DrawingKit,
+): { bed: string; set: string; whole: string } {
+  const bed = words("drawing.rig.bed", { depth: figures.shortDepth(depth.depthMm) });
+  const { overdepthMm } = depth;
+  const over = water === "still" && overdepthMm > 0;
+  const set = over
+    ? words("drawing.rig.bed-set", {
+        bed,
+        place: words("figures.over-depth", { gap: figures.besideDepth(overdepthMm) }),
+      })
+    : bed;
+  const slants = lineShape(depth) !== upright;
+  const parts = [
+    words("drawing.rig.not-to-scale.always"),
+    ...[...untrue].map((part) => words(`drawing.rig.not-to-scale.${keyOf(part)}`)),
+  ].join(", ");
+  const told = slants ? words("drawing.rig.bed-slant", { bed: together(bed) }) : set;
+  return { bed, set, whole: words("drawing.rig.not-to-scale.bed", { bed: told, parts }) };
+}
+
+/** Room for the words below the bed: all that may be out of scale is named where there is room for words. */
+export function footMm(
+  whole: string,
+  widthMm: number,
+  { labels, textMm }: { readonly labels: LabelChoice; readonly textMm: number },
+  { measure }: DrawingKit,
+): number {
+  if (labels === "none") return 0;
+  if (labels === "distances") return leading * textMm;
+  return layLabel([{ text: whole }], widthMm - 1, textMm, measure).heightMm;
+}
+
+function footItems(
+  { box, untrue }: RigPlan,
+  rig: SolvedRig,
+  depth: SolvedDepth,
+  choice: LabelChoice,
+  textMm: number,
+  kit: DrawingKit,
+): Item[] {
+  const { words, measure } = kit;
+  const named = untrueParts.filter((part) => untrue.has(part));
+  const { bed, set, whole } = footWords(rig, depth, named, kit);
+  if (choice === "full") {
+    const label = layLabel([{ text: whole, ink: "soft" }], box.widthMm - 1, textMm, measure);
+    return paintLabel(label, 0.5, box.heightMm - label.heightMm / 2, measure);
+  }
+  const baseMm = box.heightMm - 0.28 * textMm;
+  const all = words("drawing.rig.not-to-scale.all");
+  const hasRoom = (...said: readonly string[]) =>
+    said.reduce((mm, one) => mm + textMm + measure(one, textMm, "regular"), 1 - textMm) <= box.widthMm;
+  const told = hasRoom(set, all) || (hasRoom(set) && !hasRoom(bed, all)) ? set : bed;
+  return [
+    text(point(0.5, baseMm), told, textMm, { ink: "soft" }),
+    ...(hasRoom(told, all)
+      ? [text(point(box.widthMm - 0.5, baseMm), all, textMm, { ink: "soft", anchor: "end" as const })]
+      : []),
+  ];
+}
+
+/** What stands above the surface and below the bed. */
+export function captions(
+  plan: RigPlan,
+  rig: SolvedRig,
+  depth: SolvedDepth,
+  choice: LabelChoice,
+  textMm: number,
+  kit: DrawingKit,
+): Item[] {
+  const rowMm = textMm * leading;
+  const items = footItems(plan, rig, depth, choice, textMm, kit);
+  const flowing = rig.rig.water === "flowing";
+  if (flowing) items.push(...flowRow(plan, depth, choice, textMm, kit));
+  if (choice === "full") {
+    const tip = tipText(rig, depth, "drawing.rig.tip", kit);
+    const baseline = (flowing ? rowMm : 0) + 0.85 * textMm;
+    const left = plan.floatAt.xMm + 5;
+    const tipTop = plan.floatAt.yMm - lengthMm(plan.float) * plan.floatLengthScale;
+    const leader = [point(left - 0.6, baseline - 0.3 * textMm), point(plan.floatAt.xMm + 0.8, tipTop - 0.3)];
+    items.push(polyline(leader, thinSoft), text(point(left, baseline), tip, textMm, { ink: "soft" }));
+  }
+  return items;
+}
+
+/** Where the stream runs, and but for a small card how the float goes in it, in as many words as there is room for. */
+function flowRow(
+  { box, floatAt }: RigPlan,
+  depth: SolvedDepth,
+  choice: LabelChoice,
+  textMm: number,
+  kit: DrawingKit,
+): Item[] {
+  const { words, measure } = kit;
+  const flow = words("drawing.drift.flow");
+  const hang = choice === "full" ? drawnHang(depth) : undefined;
+  const arrowMm = { gap: 1.2, length: 9 };
+  const widthMm = (said: string) => measure(said, textMm, "regular");
+  const flowMm = widthMm(flow) + arrowMm.gap + arrowMm.length;
+  const besideMm = (said: string) => textMm + widthMm(said);
+  const held = (hang ? heldTexts(hang, kit) : []).find((said) => flowMm + besideMm(said) + 1 <= box.widthMm);
+  const left = Math.min(floatAt.xMm + 5, box.widthMm - 0.5 - flowMm - (held ? besideMm(held) : 0));
+  const baseMm = 0.85 * textMm;
+  return [
+    text(point(left, baseMm), flow, textMm, { ink: "soft" }),
+    ...parts.flowArrow.draw({
+      from: point(left + widthMm(flow) + arrowMm.gap, 0.55 * textMm),
+      lengthMm: arrowMm.length,
+    }),
+    ...(held ? [text(point(left + flowMm + textMm, baseMm), held, textMm, { ink: "soft" })] : []),
+  ];
+}
