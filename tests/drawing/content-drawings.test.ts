@@ -4,12 +4,12 @@ import { entry } from "../../src/core/lists.ts";
 import { drawFloatChart } from "../../src/drawing/float/float-chart.ts";
 import { drawFloat } from "../../src/drawing/float/float-drawing.ts";
 import { floatPose } from "../../src/drawing/float/float-poses.ts";
-import { drawFloatStates } from "../../src/drawing/float/float-states.ts";
+import { drawFloatState, drawFloatStates } from "../../src/drawing/float/float-states.ts";
 import type { Drawing } from "../../src/drawing/model.ts";
 import { drawPatternCharts } from "../../src/drawing/patterns/pattern-chart.ts";
 import { drawRig } from "../../src/drawing/rig/rig-drawing.ts";
 import { allShot } from "../../src/model/solved.ts";
-import { drawingFaults, faintTexts } from "../support/drawing-checks.ts";
+import { drawingFaults, faintTexts, flatItems } from "../support/drawing-checks.ts";
 import { inkRuns, strand } from "../support/ink-runs.ts";
 import { shippedGuide } from "../support/shipped-guide.ts";
 import { places } from "./places.ts";
@@ -49,6 +49,24 @@ test.each(rigs)("$rig.id: at every depth the hook length is seen to be dashed, t
 test.each(rigs)("$rig.id: its float's states are clear", (rig) => {
   const states = drawFloatStates(rig, rig.depths[0]!, { widthMm: 90 }, kit, { textMm: 3.3, panelMm: 40 });
   expect(faults(states)).toEqual([]);
+});
+
+// Common practice, no source: shot laid on the bed lies there with the hook beyond it; other rigs hang under their floats.
+test.each(rigs)("$rig.id: shotted right, its hook lies on the bed where shot are said to", (rig) => {
+  const drawing = drawFloatState("right", rig, rig.depths[0]!, 42, kit, { textMm: 3.3 })!;
+  const shot = flatItems(drawing.items).flatMap((item) =>
+    item.kind === "circle" && item.fill === "ink" ? [item] : [],
+  );
+  const hook = flatItems(drawing.items).flatMap((item) =>
+    item.kind === "path" && !item.fill && item.stroke?.ink === "accent" && item.steps.length > 2
+      ? [item.steps.flatMap((step) => (step[0] === "Z" ? [] : [step.slice(-2) as [number, number]]))]
+      : [],
+  );
+  expect([shot.length, hook.length]).toEqual([Math.min(1, rig.depths[0]!.lineShot.length), 1]);
+  const [xs, ys] = [0, 1].map((at) => hook[0]!.map((place) => place[at]!)) as [number[], number[]];
+  const isLaid = drawing.description.includes("on the bed");
+  expect(Math.max(...xs) - Math.min(...xs) > Math.max(...ys) - Math.min(...ys)).toBe(isLaid);
+  for (const { cyMm, radiusMm } of shot) expect(Math.max(...ys) - cyMm - radiusMm < 0.5).toBe(isLaid);
 });
 
 test.each(rigs.filter(({ rig }) => rig.water === "still"))(

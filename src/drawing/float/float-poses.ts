@@ -113,7 +113,8 @@ const poses = {
     const pose: FloatPose = { ...upright, verdict: "right", tipMm, values: { tip: figures.tip(tipMm) } };
     const lying = lyingShot(depth);
     if (lying.length === 0) return pose;
-    return { ...pose, caption: "on-the-bed", values: { ...pose.values, shot: figures.shot(lying) } };
+    const values = { ...pose.values, shot: figures.shot(lying) };
+    return { ...pose, line: "on the bed", baitAside: -0.2, caption: "on-the-bed", values };
   },
   "too-much-shot": (_solved, depth, kit) => {
     if (lyingShot(depth).length > 0) return undefined;

@@ -60,7 +60,9 @@ export function lineAndEnd(pose: FloatPose, depth: SolvedDepth, room: StateRoom)
       ];
     }
     case "on the bed": {
-      const touch = point(partWay(point(eye.xMm, 0), point(baitX, 0), 0.5).xMm, bedMm - 0.4);
+      // Under a float that stands upright its line goes straight down.
+      const touchX = pose.leanDegrees === 0 ? eye.xMm : (eye.xMm + baitX) / 2;
+      const touch = point(touchX, bedMm - 0.4);
       const bend = point(baitX, bedMm - 0.3);
       const hookTop = point(baitX + hookMm, bedMm - 0.4);
       return [
