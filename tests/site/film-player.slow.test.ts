@@ -98,7 +98,7 @@ describe.skipIf("reason" in started)(`a film on a page${reason}`, () => {
       await page.clock.fastForward(30_000);
       await settle(page);
       expect(await page.textContent("[data-does=play]")).toBe("Play");
-      expect(await caption(page)).toMatch(/down \d+ s sooner in a bulk\.$/);
+      expect(await caption(page)).toMatch(/there \d+ s sooner in a bulk\.$/);
       await press(page, "play");
       await page.clock.runFor(300);
       expect(Number((await clock(page))?.replace(" s", ""))).toBeLessThan(1);

@@ -73,7 +73,7 @@ export function filmOfSides(
     (timeS): Moment => ({
       timeS,
       get caption() {
-        return tell(sides, timeS, kit);
+        return tell(sides, timeS, depth, kit);
       },
       get moving() {
         return paired(sides, layout.columns).flatMap(([side, column]) => [
@@ -82,18 +82,18 @@ export function filmOfSides(
         ]);
       },
       get onPaper() {
-        const said = words("drawing.film.sinking.after", {
-          time: words("drawing.film.seconds", { seconds: figures.number(timeS, 1) }),
-        });
+        const said = words("drawing.film.sinking.after", { time: tellClock(sides, timeS, kit) });
         return paired(sides, layout.columns).flatMap(([{ sink }, column]) =>
           timeS < endS(sink) ? [belowBed(said, depth, column, room)] : [],
         );
       },
     }),
   );
-  const ends = sides.map(({ sink }) => endS(sink)).sort((a, b) => a - b);
+  const ends = sides.map(({ sink }) => endS(sink));
   const lengthS = filmLengthS({ moments });
-  const chosen = [0.12 * lengthS, 0.4 * lengthS, ...ends].map((timeS) => momentAt(moments, timeS));
+  // Where both have the same time, that of the sooner one is none to stop at.
+  const stops = soonerOf(sides) ? ends : [lengthS];
+  const chosen = [0.12 * lengthS, 0.4 * lengthS, ...stops].map((timeS) => momentAt(moments, timeS));
   const [one, other] = sides.map(({ name }) => name);
   return {
     widthMm: room.widthMm,
@@ -145,6 +145,9 @@ export function namesOfWays(
 }
 
 const endS = (sink: Sink): S => last(sink.line.moments).timeS;
+
+/** Whether the bait ends clear of the bed, as the rig is set. */
+const hangsClear = ({ overdepthMm }: SolvedDepth): boolean => overdepthMm < 0;
 
 /** The even times of both, as far apart as the one that has them less often, and the moments when a bait is down. */
 function timesOf(sides: readonly SinkingSide[]): readonly S[] {
@@ -245,7 +248,7 @@ function beyond(foot: Point, surface: Point): Point {
   return point(surface.xMm + (tipMm * dx) / length, surface.yMm + (tipMm * dy) / length);
 }
 
-/** Below a bait that is down, when it got there. */
+/** Below a bait that is where it ends, when it got there. */
 function downLabel(
   { sink }: SinkingSide,
   timeS: S,
@@ -255,7 +258,10 @@ function downLabel(
   { words, figures }: DrawingKit,
 ): Item[] {
   if (timeS < endS(sink)) return [];
-  const said = words("drawing.film.sinking.down-after", { time: figures.time(endS(sink)) });
+  const said = words(
+    hangsClear(depth) ? "drawing.film.sinking.hangs-after" : "drawing.film.sinking.down-after",
+    { time: figures.time(endS(sink)) },
+  );
   return [belowBed(said, depth, column, room, "bold")];
 }
 
@@ -271,26 +277,39 @@ function belowBed(
   return text(point(leftMm + widthMm / 2, yMm), said, textMm, { anchor: "middle", face });
 }
 
-function tell(sides: readonly SinkingSide[], timeS: S, { words, figures }: DrawingKit): string {
-  const told = sides.map(({ name, sink }) => {
-    if (timeS >= endS(sink)) return words("drawing.film.sinking.down", { name });
-    const gap = figures.shortGap(last(lineAt(sink.line, timeS)).place.yMm);
-    return words("drawing.film.sinking.on-the-way", { name, gap });
-  });
-  const time = words("drawing.film.seconds", { seconds: figures.number(timeS, 1) });
-  const [one, other] = told;
-  const said = words("drawing.film.sinking.moment", { time, one: one ?? "", other: other ?? "" });
-  return timeS < Math.max(...sides.map(({ sink }) => endS(sink)))
-    ? said
-    : `${said} ${result(sides, { words, figures })}`;
+/**
+ * The clock at a moment, as near as what is told beside it: to the tenth of a second while both fall, but never past the
+ * whole second that is told of the sooner one; in whole seconds from then on.
+ */
+function tellClock(sides: readonly SinkingSide[], timeS: S, { words, figures }: DrawingKit): string {
+  const soonestS = Math.min(...sides.map(({ sink }) => endS(sink)));
+  if (timeS >= soonestS) return figures.time(timeS);
+  const seconds = figures.number(Math.min(timeS, Math.round(soonestS)), 1);
+  return words("drawing.film.seconds", { seconds });
 }
 
-/** Which is down sooner, by the seconds that are told of each. */
-function result(
-  sides: readonly SinkingSide[],
-  { words, figures }: Pick<DrawingKit, "words" | "figures">,
-): string {
-  const soon = sooner(sides.map(({ name, sink }) => ({ name, endS: endS(sink) })));
+function tell(sides: readonly SinkingSide[], timeS: S, depth: SolvedDepth, kit: DrawingKit): string {
+  const { words, figures } = kit;
+  const told = sides.map(({ name, sink }) => {
+    if (timeS < endS(sink)) {
+      const gap = figures.shortGap(last(lineAt(sink.line, timeS)).place.yMm);
+      return words("drawing.film.sinking.on-the-way", { name, gap });
+    }
+    if (!hangsClear(depth)) return words("drawing.film.sinking.down", { name });
+    return words("drawing.film.sinking.hangs", { name, gap: figures.shortGap(-depth.overdepthMm) });
+  });
+  const [one, other] = told;
+  const time = tellClock(sides, timeS, kit);
+  const said = words("drawing.film.sinking.moment", { time, one: one ?? "", other: other ?? "" });
+  return timeS < Math.max(...sides.map(({ sink }) => endS(sink))) ? said : `${said} ${result(sides, kit)}`;
+}
+
+const soonerOf = (sides: readonly SinkingSide[]) =>
+  sooner(sides.map(({ name, sink }) => ({ name, endS: endS(sink) })));
+
+/** Which is there sooner, by the seconds that are told of each. */
+function result(sides: readonly SinkingSide[], { words, figures }: DrawingKit): string {
+  const soon = soonerOf(sides);
   if (!soon) return words("drawing.film.sinking.alike");
   return words("drawing.film.sinking.sooner", { name: soon.one.name, time: figures.time(soon.gainS) });
 }

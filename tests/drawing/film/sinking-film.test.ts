@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { rigData } from "../../../src/build/data.ts";
 import { sinkingJson } from "../../../src/build/data-sinking.ts";
 import { entry, first, last } from "../../../src/core/lists.ts";
 import type { Film } from "../../../src/drawing/film/film.ts";
@@ -118,7 +119,38 @@ describe.each(filmed)("$rig.id, sinking", (solved) => {
     const shown = end.moving.flatMap((item) => (item.kind === "text" ? [item.text] : []));
     const seconds = shown.map((text) => Number(/(\d+) s$/.exec(text)![1]));
     const gain = Math.abs(seconds[0]! - seconds[1]!);
-    expect(end.caption).toContain(gain === 0 ? "about the same time" : `down ${gain} s sooner`);
+    expect(end.caption).toContain(gain === 0 ? "about the same time" : `there ${gain} s sooner`);
+  });
+
+  test("a bait that ends clear of the bed is told to hang there, and one on the bed to be down", () => {
+    for (const depth of solved.depths) {
+      const { moments } = drawFilm("sinking", solved, depth, room, kit);
+      const { moving, caption } = last(moments);
+      const shown = moving.flatMap((item) => (item.kind === "text" ? [item.text] : []));
+      const { overdepthCm } = first(rigData({ ...solved, depths: [depth] }).depths);
+      const said = overdepthCm < 0 ? /^hangs after/ : /^down after/;
+      expect(shown.map((text) => said.test(text))).toEqual([true, true]);
+      expect(caption.includes(`${-overdepthCm} cm off the bed`), caption).toBe(overdepthCm < 0);
+    }
+  });
+
+  test("no clock of a picture says other than what is told beside it of a bait that is there", () => {
+    for (const depth of solved.depths) {
+      const film = drawFilm("sinking", solved, depth, room, kit);
+      const ends = published(solved, depth).map(({ timesS }) => Math.round(last(timesS)));
+      const clocks = film.moments.map(({ caption }) => Number(/^After ([\d.]+) s/.exec(caption)![1]));
+      expect(clocks).toEqual(clocks.toSorted((a, b) => a - b));
+      for (const [i, { moving, onPaper = [] }] of film.moments.entries()) {
+        const there = moving.filter(({ kind }) => kind === "text").length;
+        if (there === 0) expect(clocks[i]).toBeLessThanOrEqual(Math.min(...ends));
+        else expect(clocks[i]! % 1).toBe(0);
+        // Of the pictures that stand side by side, none has a bait on its way at the time that is told of its end.
+        if (there !== 1 || !film.strip.includes(i)) continue;
+        const said = onPaper.flatMap((item) => (item.kind === "text" ? [item.text] : []));
+        expect(said).toEqual([`after ${clocks[i]} s`]);
+        expect(clocks[i]).toBeLessThan(Math.max(...ends));
+      }
+    }
   });
 
   test("only what moves is sent for each moment", () => {
