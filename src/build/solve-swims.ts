@@ -13,6 +13,7 @@ import type { SwimEntry, SwimText } from "../model/swim.ts";
 import type { SwimNotes } from "../model/swim-notes.ts";
 import type { Solve } from "../solve/choosing/choose.ts";
 import { chosenSpots } from "../solve/choosing/chosen-spots.ts";
+import { withWater } from "../solve/in-water.ts";
 import { solveRig } from "../solve/solve-rig.ts";
 import { swimText } from "../words/swim-text.ts";
 import type { KitOffPages } from "./kit-of.ts";
@@ -79,8 +80,15 @@ const whatChanges = ({ id, depthsMm, pacesMs, rodLengthMm }: Rig) =>
 const rigAtSpot = (swim: SwimEntry, { at, rig }: KeptRig, keep: Keep): SpotRig => ({
   swim,
   spot: entry(swim.spots, at),
-  ...(rig && { rig, made: () => madeUp(rig, keep) }),
+  ...(rig && { rig, made: () => toDraw(madeUp(rig, keep)) }),
 });
+
+/** With how its line hangs in a stream, which a drawing shows; what else is told of a spot does without. */
+function toDraw(made: SolvedRig): SolvedRig {
+  if (made.rig.water === "still") return made;
+  const inWater = withWater(made);
+  return inWater.ok ? inWater.value : made;
+}
 
 /** Only the best rigs are drawn: sums of all that are offered at all spots would be held for as long as the build takes. */
 function withSumsLater({ choice, ...spot }: ChosenSpot, keep: Keep): ChosenSpot {

@@ -43,3 +43,21 @@ describe.each(flowing.map((solved) => [solved.rig.id, solved] as const))("the dr
     expect(seen).toContain("figures are along the line, which slants");
   });
 });
+
+// Line and float together are longer than the water is deep, as the line slants.
+describe("the rig made up for a spot of a stream", () => {
+  const spots = (shippedGuide.source.spots ?? []).filter(({ rig }) => rig?.water === "flowing");
+
+  it.each(spots.map((one) => [one.spot.title, one] as const))("slants at %s", (_, { made }) => {
+    const solved = made!();
+    const box = { widthMm: 80, heightMm: 104 };
+    const drawing = drawRig(solved, solved.depths[0]!, box, drawingKit, { labels: "full", textMm: 3.2 });
+    const seen = textsOf(drawing.items)
+      .map(({ text }) => text.replaceAll("\u00a0", " "))
+      .join(" ");
+    expect(seen).toContain("figures are along the line, which slants");
+    expect(seen).toMatch(/off the bed, .* (?:ahead of|behind) the float/);
+  });
+
+  it("is among those that are drawn", () => expect(spots.length).toBeGreaterThan(0));
+});
