@@ -1,4 +1,5 @@
 import { lengthMm } from "../../core/float/float.ts";
+import { last } from "../../core/lists.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
 import { point, polyline, text, thinSoft } from "../items.ts";
@@ -10,7 +11,7 @@ import { drawnHang, lineShape, upright } from "./current-shape.ts";
 import type { LabelChoice } from "./rig-labels.ts";
 import { type UntruePart, untrueParts } from "./rig-places.ts";
 import type { RigPlan } from "./rig-plan.ts";
-import { heldTexts, tipText } from "./rig-words.ts";
+import { heldTexts, tipTexts } from "./rig-words.ts";
 
 /**
  * What the row below the bed says: how deep it is, how far over that a hook is set in still water, or that a line in running
@@ -94,9 +95,11 @@ export function captions(
   const flowing = rig.rig.water === "flowing";
   if (flowing) items.push(...flowRow(plan, depth, choice, textMm, kit));
   if (choice === "full") {
-    const tip = tipText(rig, depth, "drawing.rig.tip", kit);
     const baseline = (flowing ? rowMm : 0) + 0.85 * textMm;
     const left = plan.floatAt.xMm + 5;
+    const roomMm = plan.box.widthMm - 0.5 - left;
+    const told = tipTexts(rig, depth, "drawing.rig.tip", kit);
+    const tip = told.find((said) => kit.measure(said, textMm, "regular") <= roomMm) ?? last(told);
     const tipTop = plan.floatAt.yMm - lengthMm(plan.float) * plan.floatLengthScale;
     const leader = [point(left - 0.6, baseline - 0.3 * textMm), point(plan.floatAt.xMm + 0.8, tipTop - 0.3)];
     items.push(polyline(leader, thinSoft), text(point(left, baseline), tip, textMm, { ink: "soft" }));

@@ -31,23 +31,27 @@ export function rigTitle(
 
 /**
  * How much of the tip shows, and in still water why it does where shot are on the bed: what lies there is off the float,
- * or its line is still tight and holds the float down.
+ * or its line is still tight and holds the float down. In so many words, and beside a drawing in fewer.
  */
-export function tipText(
+export function tipTexts(
   { rig }: SolvedRig,
   { depthGuide, overdepthMm, tipShowingMm, lineShot }: SolvedDepth,
   told: "drawing.rig.tip" | "drawing.rig.spoken-tip",
   { words, figures }: DrawingKit,
-): string {
+): readonly [whole: string, ...brief: string[]] {
   const tip = figures.tip(tipShowingMm);
   const onBed = depthGuide.find((step) => step.overdepthMm === overdepthMm)?.shotOnBed ?? [];
   const shot = shotNamed(onBed, lineShot);
-  if (rig.water === "flowing" || shot.length === 0) return words(told, { tip });
+  const alone = words(told, { tip });
+  if (rig.water === "flowing" || shot.length === 0) return [alone];
   const tips = depthGuide.flatMap((step) =>
     step.shotOnBed.length === onBed.length && step.tipShowingMm !== null ? [step.tipShowingMm] : [],
   );
   const isOff = toldTipMm(tipShowingMm) >= toldTipMm(Math.max(...tips));
-  return words(`${told}-${isOff ? "lifted" : "held"}`, { tip, shot: figures.shot(shot) });
+  const why = isOff ? "lifted" : "held";
+  const because = { tip, shot: figures.shot(shot) };
+  const whole = words(`${told}-${why}`, because);
+  return told === "drawing.rig.tip" ? [whole, words(`${told}-${why}-brief`, because), alone] : [whole];
 }
 
 /** How the float goes in the stream that the rig is drawn in, in so many words, and in fewer. */
@@ -98,7 +102,7 @@ export function rigDescription(
           ]),
     ].join(" "),
     line: line.join("; "),
-    tip: tipText(solved, depth, "drawing.rig.spoken-tip", kit),
+    tip: first(tipTexts(solved, depth, "drawing.rig.spoken-tip", kit)),
     hook: hookPlace(rig.water, overdepthMm, kit),
   });
   const hang = drawnHang(depth);
