@@ -113,6 +113,8 @@ function whyUnder(holds: HoldBackMax, { words, figures }: DrawingKit): string {
   return `${why} ${otherwise}`;
 }
 
+/** A mark that is not on the way along the bank touches it from above or from below [mm]. */
+const besideWayMm = 1.5;
 /** Rows of words below the bed, with the way of the feed above them. */
 const feedRows = 6.2;
 
@@ -139,14 +141,16 @@ function feedAndBait(
 ): Item[] {
   const edgeMm = 2;
   const along = (mm: Mm) => edgeMm + ((widthMm - 2 * edgeMm) * (mm - fromMm)) / (toMm - fromMm);
-  const wayY = topMm + 1;
+  const wayY = topMm + 2;
   // To a tenth of a metre: nobody throws feed nearer than that.
   const farTold = (mm: Mm) => figures.shortDepth(100 * Math.round(mm / 100));
   const upstream = feed.upstreamOfCastMm >= 0;
-  // Told apart by their shapes as well, as forced colours fill none of the first two.
+  // Told apart by their shapes as well, as forced colours fill none of the first two, and each on its own side of the
+  // line, as feed may go in where the float does.
   const marks = [
     {
       mm: -feed.upstreamOfCastMm,
+      besideMm: -besideWayMm,
       draw: [rectangle(-1.1, -1.1, 2.2, 2.2, { fill: "tone", stroke: thin })],
       said: words(upstream ? "drawing.film.current.feed-above" : "drawing.film.current.feed-below", {
         gap: farTold(Math.abs(feed.upstreamOfCastMm)),
@@ -154,11 +158,13 @@ function feedAndBait(
     },
     {
       mm: 0,
+      besideMm: besideWayMm,
       draw: [circle(point(0, 0), 1.2, { fill: "paper", stroke: thin })],
       said: words("drawing.film.current.cast"),
     },
     {
       mm: feed.belowCastMm,
+      besideMm: 0,
       draw: [circle(point(0, 0), 1.2, { fill: "accent" })],
       said: words("drawing.film.current.meet", {
         gap: farTold(feed.belowCastMm),
@@ -169,7 +175,7 @@ function feedAndBait(
   return [
     text(point(0.5, topMm - 0.7 * textMm), words("drawing.film.current.bank"), textMm, { ink: "soft" }),
     polyline([point(along(fromMm), wayY), point(along(toMm), wayY)], thinSoft),
-    ...marks.map(({ mm, draw }) => placed(point(along(mm), wayY), draw)),
+    ...marks.map(({ mm, besideMm, draw }) => placed(point(along(mm), wayY + besideMm), draw)),
     ...marks.flatMap(({ draw, said }, row) => {
       const y = wayY + (2.2 + 1.35 * row) * textMm;
       return [placed(point(edgeMm, y - 0.35 * textMm), draw), text(point(edgeMm + 2.6, y), said, textMm)];

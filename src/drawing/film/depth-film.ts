@@ -48,6 +48,7 @@ export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
   const tips = steps.map(shownTip);
   const surfaceMm = topMm + aboveMm;
   const panel = tipPanel(solved.rig.float, tips, room, { surfaceMm, aboveMm }, kit);
+  const startAt = point(pictureMm - 1, topMm + 1.4 * textMm);
   const moments = steps.map(
     (step, i): Moment => ({
       get caption() {
@@ -56,6 +57,9 @@ export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
       get moving() {
         return [
           text(point(0, textMm), whereHook(step, kit), textMm, { face: "bold" }),
+          ...(step.advice === "start-here"
+            ? [text(startAt, words("drawing.film.depth.start"), textMm, { face: "bold", anchor: "end" })]
+            : []),
           ...rigNearBed(solved, depth, step, near),
           ...panel.moving(tips[i]),
         ];
@@ -111,7 +115,7 @@ function nearBed(
   const lyingMm = Math.max(0, ...depthGuide.map((step) => lyingOf(step, depth)));
   const scale = Math.min(
     (bedMm - topMm) / (highestMm + offMm + spareMm),
-    (pictureMm - besideBarMm - 5) / Math.max(1, lyingMm),
+    (pictureMm - besideBarMm - hookMm - 2) / Math.max(1, lyingMm),
   );
   return { lineX: besideBarMm, topMm, bedMm, scale };
 }
@@ -162,8 +166,8 @@ function rigNearBed(
 }
 
 const hangingHook = parts.hook.draw({ bend: point(0, 0), heightMm: hookMm });
-/** On its side, its eye towards the float. */
-const lyingHook = rotated(hangingHook, -90, point(0, 0));
+/** On its side, its eye towards the float; it lies beyond the line's end, or it would lie over a shot close to it. */
+const lyingHook = rotated(parts.hook.draw({ bend: point(0, hookMm), heightMm: hookMm }), -90, point(0, 0));
 
 /** Where the hook is, in a few words. */
 function whereHook({ hookOffBedMm, overdepthMm }: GuideStep, { words, figures }: DrawingKit): string {

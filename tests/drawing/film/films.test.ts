@@ -63,6 +63,16 @@ const isHook = (items: readonly Item[]) =>
 const isBait = (items: readonly Item[]) =>
   items.some((item) => item.kind === "circle" && item.fill === "accent");
 
+/** Where a hook begins, across, from the end of its line. */
+function hookFromMm(frame: Frame): number {
+  const places = frame.flatMap(({ part }) =>
+    part.kind === "group" && isHook(part.items)
+      ? part.items.flatMap((item) => (item.kind === "path" ? item.steps.map(([, x]) => x ?? 0) : []))
+      : [],
+  );
+  return Math.min(...places);
+}
+
 /** Top and foot of what is drawn as water. */
 function waterOf({ still }: Film) {
   const water = still.flatMap((item) =>
@@ -192,6 +202,8 @@ describe("the depth guide moving", () => {
         const shot = groups(frame, isShot).map(({ y }) => footMm - y);
         const onBed = shot.filter((upMm) => upMm < 1).length;
         expect(onBed, `line ${i}`).toBeGreaterThanOrEqual(step.shotOnBed.length);
+        // A hook that lies on the bed does not lie back over a shot close to it.
+        if (step.overdepthCm > 0) expect(hookFromMm(frame), `line ${i}`).toBeGreaterThan(-0.6);
         // A float that stands higher has so much less line to let lie on the bed.
         const risenCm = step.tipShowingMm === null ? 0 : (step.tipShowingMm - data.tipShowingMm) / 10;
         const lyingCm = Math.max(0, step.overdepthCm - risenCm);
@@ -200,6 +212,8 @@ describe("the depth guide moving", () => {
           const up = Math.max(0, line[at]!.fromHookCm - lyingCm + step.hookOffBedCm);
           expect(Math.abs(upMm - up * perCm), `line ${i}, shot ${at}`).toBeLessThan(1);
         }
+        const said = film.moments[i]!.moving.flatMap((item) => (item.kind === "text" ? [item.text] : []));
+        expect(said.includes("start here"), `line ${i}`).toBe(step.advice === "start-here");
         if (step.floatLiesFlat) continue;
         const tip = tipShown(film, frame);
         if (step.tipShowingMm === null) expect(tip).toBeNull();
@@ -286,9 +300,10 @@ describe("the float in the current", () => {
         expect(Math.abs(bait.x - eyeX - leadCm * perCm)).toBeLessThan(1);
         expect(Math.abs(bait.y - topMm - hookDepthCm * perCm)).toBeLessThan(1);
         // Below the bed: where the feed goes in, the cast, and where they meet, to a scale of their own.
-        const [feedX, castX, meetX] = groups(frames[i]!, () => true)
-          .filter(({ y }) => y > footMm)
-          .map(({ x }) => x);
+        const along = groups(frames[i]!, () => true).filter(({ y }) => y > footMm);
+        const [feedX, castX, meetX] = along.map(({ x }) => x);
+        // Where feed goes in at the cast, each is seen: a square 2.2 mm high above the line, a ring 2.4 mm wide below it.
+        expect(along[1]!.y - along[0]!.y).toBeGreaterThan(1.1 + 1.2 + 0.5);
         const { feedWithCast: feed } = told[i]!;
         const wayPerCm = (meetX! - castX!) / feed.meetsBelowCm;
         expect(Math.abs(castX! - feedX! - feed.upstreamCm * wayPerCm)).toBeLessThan(1);
