@@ -77,8 +77,15 @@ function marksIn(group: Element, partAt: FilmSource["part"]) {
   /** Marks that are not in the picture, by the parts that they are of. */
   const spare = new Map<number, Element[]>();
   const put = (part: number, element: Element) => spare.set(part, [...(spare.get(part) ?? []), element]);
-  const standFor = (poses: readonly Pose[]) =>
-    alike(partsOf(marks), partsOf(poses)).map((place) => (place === undefined ? undefined : marks[place]));
+  /** What was found last: while a film runs it is asked each frame, and is the same until a mark is put in or taken out. */
+  let found: { readonly poses: readonly Pose[]; readonly marks: readonly (Mark | undefined)[] } | undefined;
+  const standFor = (poses: readonly Pose[]) => {
+    if (found?.poses !== poses) {
+      const places = alike(partsOf(marks), partsOf(poses));
+      found = { poses, marks: places.map((place) => (place === undefined ? undefined : marks[place])) };
+    }
+    return found.marks;
+  };
   return {
     marks,
     standFor,
@@ -97,6 +104,7 @@ function marksIn(group: Element, partAt: FilmSource["part"]) {
           move(made, pose, undefined, 0);
           group.insertBefore(element, marks[over]?.element ?? null);
           marks.splice(over++, 0, made);
+          found = undefined;
           count++;
         }
       }
@@ -108,6 +116,7 @@ function marksIn(group: Element, partAt: FilmSource["part"]) {
       for (const mark of out) {
         mark.element.remove();
         marks.splice(marks.indexOf(mark), 1);
+        found = undefined;
         put(mark.part, mark.element);
       }
       return out.length;
