@@ -54,7 +54,7 @@ export function bitesFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
             : []),
           ...biting(solved, depth, pose, where),
           ...panel.moving(pose.tip, flatDegrees, pose.leanDegrees),
-          ...(pose.wantedTipMm === undefined ? [] : panel.wanted(pose.wantedTipMm)),
+          ...(pose.wanted ? panel.wanted(pose.wanted.tipMm, pose.wanted.said) : []),
         ];
       },
     }),

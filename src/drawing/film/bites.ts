@@ -13,8 +13,8 @@ export const belowShotMm = 7;
 /** How the float, its line and the fish are drawn at one moment, in millimetres of the picture from where all is still. */
 export interface BitePose {
   readonly tip: ShownTip;
-  /** Where the tip should stand, while it is not yet there. */
-  readonly wantedTipMm?: Mm;
+  /** Where the tip should stand, while it is not yet there, and what is said of that. */
+  readonly wanted?: { readonly tipMm: Mm; readonly said: string };
   /** The float's place to the side, and its lean to the right [degrees]. */
   readonly asideMm?: number;
   readonly leanDegrees?: number;
@@ -59,11 +59,11 @@ export function bitesOf(solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit):
 }
 
 /** What is told of a tip is what is drawn. */
-function asTold({ tip, wantedTipMm, ...pose }: BitePose): BitePose {
+function asTold({ tip, wanted, ...pose }: BitePose): BitePose {
   return {
     ...pose,
     tip: toldTip(tip),
-    ...(wantedTipMm !== undefined && { wantedTipMm: toldTipMm(wantedTipMm) }),
+    ...(wanted && { wanted: { ...wanted, tipMm: toldTipMm(wanted.tipMm) } }),
   };
 }
 
@@ -207,8 +207,8 @@ function held(
   const { tipMm: tip, lifted } = bite;
   const time = figures.time(last(sink.line.moments).timeS);
   const values = { shot: lifted.size, time, tip: figures.tip(tip), right: figures.tip(depth.tipAsSetMm) };
-  const wanted = { tip, wantedTipMm: depth.tipAsSetMm };
-  const falling = { ...wanted, bait: point(11, -belowShotMm - 8), shot: point(6, -6), bows: [0, 0] } as const;
+  const due = { tip, wanted: { tipMm: depth.tipAsSetMm, said: words("drawing.film.due", { time }) } };
+  const falling = { ...due, bait: point(11, -belowShotMm - 8), shot: point(6, -6), bows: [0, 0] } as const;
   return [
     {
       name: names.cast,
@@ -221,7 +221,7 @@ function held(
       caption: words("drawing.film.bites.held.stays", values),
       strike: true,
       pose: {
-        ...wanted,
+        ...due,
         bait: point(6, -belowShotMm - 4),
         shot: point(2, -3),
         bows: [1.5, 1.5],

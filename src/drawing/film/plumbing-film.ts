@@ -22,7 +22,7 @@ const aboveMm = 26;
 const waterMm = 46;
 const plummetMm = 4;
 /** Where the hand is drawn, below the panel of the tip, and how long the float is there. */
-const underPanelMm = 11;
+const underPanelMm = 13;
 const heldFloatMm = 9;
 const handUnitMm = 0.8;
 
@@ -76,6 +76,7 @@ export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
     }),
   );
   const last = steps.length - 1;
+  const right = tips[last];
   return {
     widthMm,
     heightMm: water.bedMm + bedThicknessMm + 1.4 * textMm,
@@ -90,6 +91,7 @@ export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
         { ink: "soft" },
       ),
       ...panel.still,
+      ...(typeof right === "number" ? panel.wanted(right, words("drawing.film.right")) : []),
     ],
     moments,
     strip: rising([0, 1, Math.max(0, last - 1), last].filter((at) => at <= last)),

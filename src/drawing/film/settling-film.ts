@@ -67,7 +67,7 @@ export function settlingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
     heightMm: stage.heightMm,
     title: words("drawing.film.settling.title", { rig: solved.rig.title }),
     description: words("drawing.film.settling.about"),
-    still: stage.still,
+    still: [...stage.still, ...stage.right(loads[right]?.tip)],
     moments,
     strip: rising(chosen),
   };
@@ -75,7 +75,7 @@ export function settlingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
 
 /** What a float does with a load on it, in a word or two; the last two loads are the right one and one too many. */
 function nameOf({ tip, isHalfCocked }: Loaded, fromEnd: number) {
-  if (fromEnd === -1) return "too-many";
+  if (fromEnd === -1) return tip === null ? "too-many" : "too-low";
   if (fromEnd === -2) return "right";
   if (isHalfCocked) return "half";
   return tip === undefined ? "flat" : "stands";
@@ -113,6 +113,9 @@ export function settlingStage(
   return {
     heightMm: surfaceMm + waterMm + 1.4 * room.textMm,
     still,
+    /** Where the tip stands once it is right. */
+    right: (tip: ShownTip): Item[] =>
+      typeof tip === "number" ? panel.wanted(tip, kit.words("drawing.film.right")) : [],
     moving: (loaded: Loaded): Item[] => [
       ...hung(solved, depth, loaded, { middleMm: pictureMm / 2, surfaceMm, scale }),
       ...panel.moving(loaded.tip, loaded.isHalfCocked ? leaningDegrees : flatDegrees),

@@ -5,7 +5,8 @@ import { tipSides } from "../float/float-tip.ts";
 import { tipFigures } from "../float/tip-figures.ts";
 import { bold, type Point, point, polygon, polyline, rectangle, text, thin } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
-import type { Item } from "../model.ts";
+import { layLabel, paintLabel } from "../labels/label-text.ts";
+import type { Item, Stroke } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { rotated } from "../transform.ts";
 import type { FilmRoom } from "./film.ts";
@@ -29,6 +30,11 @@ const panelWaterMm = 7;
 /** Top of a float that is under, below the surface [mm of paper]. */
 const underMm = 3;
 const scaleLine = thin;
+/** Where a tip should stand; as much of it beside what is said of it. */
+const wantedLine: Stroke = { ...bold, ink: "accent", dashMm: [1.2, 0.8] };
+const sampleMm = 4;
+/** Clear of a float that leans and reaches below the panel. */
+const underPanelGapMm = 1.2;
 
 /** Which tip of a float a panel shows: null where it is under, none where the float lies flat. */
 export type ShownTip = Mm | null | undefined;
@@ -99,16 +105,23 @@ export function tipPanel(
     ];
     return leanDegrees === 0 ? standing : rotated(standing, leanDegrees, point(middle, surfaceMm));
   };
-  const wanted = (tipMm: Mm) => wantedLine(axisX, surfaceMm - tipMm * scale, { widthMm, textMm }, kit);
+  const underHalfMm = kit.measure(kit.words("drawing.film.under"), textMm, "bold") / 2 + 1;
+  /** A line on either side of where the tip should stand, clear of what is said of one that is under; below the panel what it is. */
+  const wanted = (tipMm: Mm, said: string): Item[] => {
+    const y = surfaceMm - tipMm * scale;
+    const fromX = widthMm - panelMm + 1;
+    const wordsX = fromX + sampleMm + 1;
+    const label = layLabel([{ text: said }], widthMm - wordsX, textMm, kit.measure);
+    const labelY = surfaceMm + panelWaterMm + underPanelGapMm + label.heightMm / 2;
+    const firstY = labelY - label.heightMm / 2 + textMm / 2;
+    return [
+      polyline([point(axisX, y), point(middle - underHalfMm, y)], wantedLine),
+      polyline([point(middle + underHalfMm, y), point(widthMm, y)], wantedLine),
+      polyline([point(fromX, firstY), point(fromX + sampleMm, firstY)], wantedLine),
+      ...paintLabel(label, wordsX, labelY, kit.measure),
+    ];
+  };
   return { still, moving, wanted };
-}
-
-/** A line across where the tip should stand. */
-function wantedLine(fromMm: number, y: number, { widthMm, textMm }: FilmRoom, { words }: DrawingKit): Item[] {
-  return [
-    polyline([point(fromMm, y), point(widthMm, y)], { ...bold, ink: "accent", dashMm: [1.2, 0.8] }),
-    text(point(widthMm, y - 1.6), words("drawing.film.due"), textMm, { anchor: "end", ink: "accent" }),
-  ];
 }
 
 function underWord(at: Point, textMm: number, { words }: DrawingKit): Item {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { rigData } from "../../../src/build/data.ts";
 import { entry, first, last } from "../../../src/core/lists.ts";
-import { type Film, stripOf } from "../../../src/drawing/film/film.ts";
+import { type Film, type Moment, stripOf } from "../../../src/drawing/film/film.ts";
 import { drawFilm } from "../../../src/drawing/film/films.ts";
 import { packFilm } from "../../../src/drawing/film/pack-film.ts";
 import { type Pose, readPoses } from "../../../src/drawing/film/poses.ts";
@@ -46,6 +46,21 @@ function tipShown(film: Film, frame: Frame): number | null {
   )!;
   const tip = (zeroY - Math.min(...ys(outline.pose))) / perMm;
   return tip < 0 ? null : tip;
+}
+
+const said = ({ moving }: Pick<Moment, "moving">) =>
+  moving.flatMap((item) => (item.kind === "text" ? [item.text] : []));
+
+/** Where every picture's scale has the tip that is right, by its dashes that begin at the scale [mm]. */
+function rightMm(film: Film): number {
+  const { zeroY, perMm, leftMm } = tipScale(film);
+  expect(film.still.filter((item) => item.kind === "text" && item.text === "right").length).toBe(1);
+  const [y] = film.still.flatMap((item) => {
+    if (item.kind !== "path" || !item.stroke?.dashMm || item.stroke.ink !== "accent") return [];
+    const [[, x, y]] = item.steps as [[string, number, number]];
+    return x > leftMm && y < zeroY ? [y] : [];
+  });
+  return (zeroY - y!) / perMm;
 }
 
 /** A tip is told to the nearest 5 mm, and drawn as it is told: to the tenth of a millimetre of paper that a page is sent. */
@@ -156,6 +171,10 @@ describe("the float settling", () => {
       const under = tipShown(film, last(frames));
       if (oneMoreMm === null) expect(under).toBeNull();
       else expect(Math.abs((under ?? 0) - toldMm(oneMoreMm))).toBeLessThan(withinMm(film));
+      // A picture of a tip says by itself that less of it shows than should.
+      expect(said(last(film.moments))).toContain(oneMoreMm === null ? "under" : "one too many: too low");
+      expect(toldMm(oneMoreMm ?? 0)).toBeLessThan(toldMm(data.tipShowingMm));
+      expect(Math.abs(rightMm(film) - right)).toBeLessThan(withinMm(film));
       // Each shot is on from the frame on whose words it is.
       const counts = frames.map((frame) => groups(frame, isShot).length);
       expect(counts).toEqual([
@@ -212,8 +231,7 @@ describe("the depth guide moving", () => {
           const up = Math.max(0, line[at]!.fromHookCm - lyingCm + step.hookOffBedCm);
           expect(Math.abs(upMm - up * perCm), `line ${i}, shot ${at}`).toBeLessThan(1);
         }
-        const said = film.moments[i]!.moving.flatMap((item) => (item.kind === "text" ? [item.text] : []));
-        expect(said.includes("start here"), `line ${i}`).toBe(step.advice === "start-here");
+        expect(said(film.moments[i]!).includes("start here"), `line ${i}`).toBe(step.advice === "start-here");
         if (step.floatLiesFlat) continue;
         const tip = tipShown(film, frame);
         if (step.tipShowingMm === null) expect(tip).toBeNull();
@@ -259,9 +277,9 @@ describe("plumbing", () => {
           const highest = Math.min(...tips.flatMap(({ pose }) => ys(pose)));
           expect(topMm - highest).toBeGreaterThan(0.9 * Math.min(1, share));
         }
-        const shown = film.moments[i]!.moving.flatMap((item) => (item.kind === "text" ? [item.text] : []));
-        expect(shown).toContain(`set to ${kit.figures.shortDepth(10 * settingCm)}`);
+        expect(said(film.moments[i]!)).toContain(`set to ${kit.figures.shortDepth(10 * settingCm)}`);
       }
+      expect(Math.abs(rightMm(film) - tipShown(film, frames.at(-1)!)!)).toBeLessThan(withinMm(film));
       // What it ends with is what a reader sees by the water: the mark itself, no nearer told than 5 mm.
       expect(Math.abs(tipShown(film, frames.at(-1)!)! - data.tipAsSetMm)).toBeLessThan(2.6 + withinMm(film));
     },
@@ -338,6 +356,7 @@ describe("four bites", () => {
       expect(Math.abs(tips[9]! - tips[5]!)).toBeLessThan(within);
       const { sink } = data as unknown as { sink: { tenthsS: number[] }[] };
       const told = /After ([\d.]+) s/.exec(film.moments[9]!.caption)![1];
+      expect(said(film.moments[9]!).join(" ")).toContain(`should be here after ${told} s`);
       expect(Number(told)).toBe(Math.round(last(sink[0]!.tenthsS)));
     },
   );
@@ -366,7 +385,7 @@ describe("four bites", () => {
       );
       expect(film.strip).toEqual([0, ...strikes]);
       for (const { caption, moving } of film.moments) {
-        const signs = moving.flatMap((item) => (item.kind === "text" ? [item.text] : []));
+        const signs = said({ moving });
         expect(signs.some((sign) => sign.endsWith(": lift the rod"))).toBe(caption.endsWith("Lift the rod."));
       }
     }
