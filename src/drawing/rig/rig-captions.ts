@@ -14,7 +14,8 @@ import type { RigPlan } from "./rig-plan.ts";
 import { heldTexts, tipTexts } from "./rig-words.ts";
 
 /**
- * What the row below the bed says: how deep it is, how far over that a hook is set in still water, or that a line in running
+ * What the row below the bed says: how deep it is, how far over that a hook is set in still water and, where the float then
+ * stands higher, how much of that lies on the bed; or that a line in running
  * water is longer than the depth, as it slants; and what is not to scale.
  */
 export function footWords(
@@ -25,19 +26,22 @@ export function footWords(
 ): { bed: string; set: string; whole: string } {
   const bed = words("drawing.rig.bed", { depth: figures.shortDepth(depth.depthMm) });
   const { overdepthMm } = depth;
-  const over = water === "still" && overdepthMm > 0;
-  const set = over
-    ? words("drawing.rig.bed-set", {
-        bed,
-        place: words("figures.over-depth", { gap: figures.besideDepth(overdepthMm) }),
-      })
-    : bed;
+  const over = figures.besideDepth(overdepthMm);
+  const place = words("figures.over-depth", { gap: over });
+  const set = water === "still" && overdepthMm > 0 ? words("drawing.rig.bed-set", { bed, place }) : bed;
+  // A float that stands higher with shot on the bed takes up some of that.
+  const lyingMm = depth.floatToHookMm + depth.draughtMm - depth.depthMm;
+  const lying = figures.besideDepth(lyingMm);
+  const rises = set !== bed && lyingMm > 0 && lying !== over;
+  const still = rises
+    ? words("drawing.rig.bed-set-lying", { bed, place: together(place), lying: together(lying) })
+    : set;
   const slants = lineShape(depth) !== upright;
   const parts = [
     words("drawing.rig.not-to-scale.always"),
     ...[...untrue].map((part) => words(`drawing.rig.not-to-scale.${keyOf(part)}`)),
   ].join(", ");
-  const told = slants ? words("drawing.rig.bed-slant", { bed: together(bed) }) : set;
+  const told = slants ? words("drawing.rig.bed-slant", { bed: together(bed) }) : still;
   return { bed, set, whole: words("drawing.rig.not-to-scale.bed", { bed: told, parts }) };
 }
 
