@@ -8,6 +8,7 @@ import { keyOf } from "../../words/words.ts";
 import { seenMm, seenTip } from "../float/seen-tip.ts";
 import { arrow, bold, type Point, point, polyline, text } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
+import { leading } from "../labels/label-text.ts";
 import type { Item, PathItem } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { parts } from "../parts/parts.ts";
@@ -57,9 +58,22 @@ export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
     mostMm: Math.max(...settings),
     textMm,
   };
+  const last = steps.length - 1;
+  const strip = rising([0, 1, Math.max(0, last - 1), last].filter((at) => at <= last));
+  /** Whether the strip leaves out the tries after one. */
+  const goesOn = (at: number) => strip.includes(at) && at < last && !strip.includes(at + 1);
   const moments = steps.map(
     (step, i): Moment => ({
       caption: tell(step, kit),
+      onPaper: goesOn(i)
+        ? [
+            text(
+              byHand(heldBy(solved, step, handRoom).at, handRoom, 1),
+              words("drawing.film.plumbing.goes-on"),
+              textMm,
+            ),
+          ]
+        : [],
       moving: [
         ...plumbed(solved, depth, step, tips[i], water),
         text(
@@ -75,7 +89,6 @@ export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
       ],
     }),
   );
-  const last = steps.length - 1;
   const right = tips[last];
   return {
     widthMm,
@@ -94,7 +107,7 @@ export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
       ...(typeof right === "number" ? panel.wanted(right, words("drawing.film.right")) : []),
     ],
     moments,
-    strip: rising([0, 1, Math.max(0, last - 1), last].filter((at) => at <= last)),
+    strip,
   };
 }
 
@@ -142,8 +155,25 @@ function plumbed(
       ...(isFlat && { lean: { degrees: flatDegrees, about: water } }),
     }),
     placed(point(middleMm, bedMm), parts.plummet.draw({ at: point(0, 0), heightMm: plummetMm })),
+    ...(rig.float.attachment === "sliding" ? stopKnotAt(eye, point(0, surfaceMm)) : []),
   ];
 }
+
+/** The stop knot of a float, drawn down on to its eye, on the line to the rod. */
+function stopKnotAt(eye: Point, rod: Point): Item[] {
+  const [dx, dy] = [rod.xMm - eye.xMm, rod.yMm - eye.yMm];
+  const share = stopKnotFromEyeMm / Math.hypot(dx, dy);
+  const turnedDegrees = (Math.atan2(-dy, -dx) * 180) / Math.PI;
+  return [
+    polyline([rod, eye], strandStrokes["main line"]),
+    placed(
+      point(eye.xMm + share * dx, eye.yMm + share * dy),
+      parts.stopKnot.draw({ at: point(0, 0), turnedDegrees }),
+    ),
+  ];
+}
+
+const stopKnotFromEyeMm = 2.4;
 
 /** The marked tip of the float is drawn at least this long: to the scale of the water it would not be seen. */
 const leastTipMm = 1.1;
@@ -157,33 +187,59 @@ interface HandRoom {
   readonly textMm: number;
 }
 
-/** The line in the hand, with the float where the setting has it, and how the hand moves it for the next try. */
-function movedByHand(
+/** Float and what holds it there, as the setting has it in the hand. */
+interface Held {
+  /** Where the hand moves it. */
+  readonly at: Point;
+  readonly float: readonly Item[];
+  /** A knot is small: it is drawn over the fingers that hold it. */
+  readonly knot: readonly Item[];
+}
+
+/** A float that slides lies on the plummet, and the hand moves its stop knot; any other is moved itself, by its foot. */
+function heldBy(
   { rig }: SolvedRig,
-  { settingMm, moveMm }: PlumbingStep,
-  { lineX, topMm, bedMm, leastMm, mostMm, textMm }: HandRoom,
-  { figures }: DrawingKit,
-): Item[] {
+  { settingMm }: PlumbingStep,
+  { lineX, topMm, bedMm, leastMm, mostMm }: HandRoom,
+): Held {
+  const isSliding = rig.float.attachment === "sliding";
   const floatMm = lengthMm(rig.float);
-  const lowestMm = bedMm - 12;
-  const highestMm = topMm + heldFloatMm + 4;
-  const share = (settingMm - leastMm) / Math.max(1, mostMm - leastMm);
-  const foot = point(lineX, lowestMm - share * (lowestMm - highestMm));
-  const up = moveMm > 0 ? -1 : 1;
-  const arrowX = lineX - 4;
-  const middle = foot.yMm - heldFloatMm / 2;
-  return [
-    polyline([point(lineX, topMm), point(lineX, bedMm - plummetMm)], strandStrokes["main line"]),
-    ...movingFloat(rig.float, {
-      top: point(lineX, foot.yMm - heldFloatMm),
+  const float = (footY: number) =>
+    movingFloat(rig.float, {
+      top: point(lineX, footY - heldFloatMm),
       scale: heldFloatMm / floatMm,
       lengthMm: floatMm,
-    }),
+    });
+  const share = (settingMm - leastMm) / Math.max(1, mostMm - leastMm);
+  const between = (lowest: number, highest: number) => point(lineX, lowest - share * (lowest - highest));
+  if (isSliding) {
+    const restsY = bedMm - plummetMm - 2;
+    const at = between(restsY - heldFloatMm - 4, topMm + 4);
+    return { at, float: float(restsY), knot: [placed(at, parts.stopKnot.draw(upright))] };
+  }
+  const at = between(bedMm - 12, topMm + heldFloatMm + 4);
+  return { at, float: float(at.yMm), knot: [] };
+}
+
+const upright = { at: point(0, 0), turnedDegrees: 90 };
+
+/** The line in the hand, with the float where the setting has it, and how the hand moves it for the next try. */
+function movedByHand(solved: SolvedRig, step: PlumbingStep, room: HandRoom, { figures }: DrawingKit): Item[] {
+  const { lineX, topMm, bedMm, textMm } = room;
+  const { moveMm } = step;
+  const { at, float, knot } = heldBy(solved, step, room);
+  const up = moveMm > 0 ? -1 : 1;
+  const arrowX = lineX - 4;
+  const middle = at.yMm - heldFloatMm / 2;
+  return [
+    polyline([point(lineX, topMm), point(lineX, bedMm - plummetMm)], strandStrokes["main line"]),
     placed(point(lineX, bedMm), parts.plummet.draw({ at: point(0, 0), heightMm: plummetMm })),
+    ...float,
+    ...(moveMm === 0 ? [] : pinchingHand(at, handUnitMm, 1)),
+    ...knot,
     ...(moveMm === 0
       ? []
       : [
-          ...pinchingHand(foot, handUnitMm, 1),
           ...arrow(
             point(arrowX, middle - 3.5 * up),
             point(arrowX, middle + 3.5 * up),
@@ -191,13 +247,19 @@ function movedByHand(
             2.4,
           ),
           text(
-            point(lineX + 3, foot.yMm + (foot.yMm - topMm > 18 ? -8.5 : 8.5 + textMm)),
+            byHand(at, room, 0),
             `${moveMm > 0 ? "+" : "−"}${figures.shortGap(Math.abs(moveMm))}`,
             textMm,
             { face: "bold" },
           ),
         ]),
   ];
+}
+
+/** Where a row of words stands beside the line, above the hand where there is room and else below it. */
+function byHand(at: Point, { lineX, topMm, textMm }: HandRoom, row: number): Point {
+  const firstY = at.yMm - topMm > 18 ? -8.5 - leading * textMm : 8.5 + textMm;
+  return point(lineX + 3, at.yMm + firstY + row * leading * textMm);
 }
 
 /** Straight where it is tight; what is slack of it bows aside. */

@@ -280,6 +280,20 @@ describe("plumbing", () => {
         expect(said(film.moments[i]!)).toContain(`set to ${kit.figures.shortDepth(10 * settingCm)}`);
       }
       expect(Math.abs(rightMm(film) - tipShown(film, frames.at(-1)!)!)).toBeLessThan(withinMm(film));
+      // Side by side, the hand of a picture moves the float to the next picture's setting, or it says that it goes on.
+      const { steps } = data.plumbing;
+      for (const [at, place] of film.strip.entries()) {
+        const next = film.strip[at + 1];
+        const { settingCm, moveCm } = steps[place]!;
+        const leads = next === undefined || Math.abs(settingCm + moveCm - steps[next]!.settingCm) < 1e-6;
+        const goesOn = said({ moving: film.moments[place]!.onPaper ?? [] });
+        expect(goesOn, `picture ${at}`).toEqual(leads ? [] : ["and so on"]);
+      }
+      // The knot that stops a float that slides is in the water and in the hand, by its barrel of turns across the line.
+      const isKnot = (items: readonly Item[]) =>
+        items.some((item) => item.kind === "path" && item.stroke?.widthMm === 1.4);
+      const knots = rig.rig.float.attachment === "sliding" ? 2 : 0;
+      for (const frame of frames) expect(groups(frame, isKnot).length).toBe(knots);
       // What it ends with is what a reader sees by the water: the mark itself, no nearer told than 5 mm.
       expect(Math.abs(tipShown(film, frames.at(-1)!)! - data.tipAsSetMm)).toBeLessThan(2.6 + withinMm(film));
     },
