@@ -1,16 +1,17 @@
 import type { Drawing } from "../../src/drawing/model.ts";
 import { flatItems } from "./drawing-checks.ts";
+import { drawingKit } from "./drawing-kit.ts";
 
 /** A dot of a plot: round or square, hollow or full. */
 export interface PlotDot {
   readonly cxMm: number;
   readonly cyMm: number;
   readonly look: string;
-  /** The words that it stands before, where it is no dot of a line. */
-  readonly before?: string;
+  /** The words that it stands behind, where it is no dot of a line. */
+  readonly said?: string;
 }
 
-/** All dots of a plot, and those that stand before what dots say. */
+/** All dots of a plot, and those that stand behind what dots say. */
 export function plotDots(drawing: Drawing, textMm: number): PlotDot[] {
   const items = flatItems(drawing.items);
   const texts = items.flatMap((item) => (item.kind === "text" ? [item] : []));
@@ -18,11 +19,12 @@ export function plotDots(drawing: Drawing, textMm: number): PlotDot[] {
     const place = placeOf(item);
     if (!place) return [];
     const [cxMm, cyMm] = place;
-    const before = texts.find(
-      ({ xMm, yMm }) => xMm > cxMm && xMm - cxMm < 2 && Math.abs(yMm - 0.3 * textMm - cyMm) < 0.1,
-    );
+    const said = texts.find(({ text, xMm, yMm, sizeMm, face }) => {
+      const offMm = cxMm - xMm - drawingKit.measure(text, sizeMm, face);
+      return offMm > 0 && offMm < 2 && Math.abs(yMm - 0.3 * textMm - cyMm) < 0.1;
+    });
     const look = `${item.kind} ${"fill" in item ? item.fill : ""}`;
-    return [{ cxMm, cyMm, look, ...(before && { before: before.text }) }];
+    return [{ cxMm, cyMm, look, ...(said && { said: said.text }) }];
   });
 }
 

@@ -36,6 +36,10 @@ const leastPlotMm = 18;
 const namesShare = 0.27;
 /** From the last dot to the names, for what leads to them. */
 const leaderMm = 4;
+/** From names to the picture's edge. */
+const edgeMm = 0.8;
+/** Between one name and the next. */
+const betweenEms = 0.4;
 const dotMm = 0.8;
 /** From one row of a day to the next. */
 const rowEms = 1.15;
@@ -48,7 +52,7 @@ const dashes: readonly (readonly number[] | undefined)[] = [
   [3, 0.9, 0.6, 0.9],
 ];
 
-/** A dot of its own for each series, too, which stands before what each of its dots says. */
+/** A dot of its own for each series, too, which stands behind what each of its dots says. */
 const dotsOf: readonly ((at: Point) => Item)[] = [
   (at) => circle(at, dotMm, { fill: "paper", stroke: thin }),
   (at) => circle(at, dotMm, { fill: "ink", stroke: thin }),
@@ -80,7 +84,7 @@ export function drawDatesPlot(plot: DatesPlot, box: Box, kit: DrawingKit, textMm
   const axisMm = Math.max(...values.map((value) => measure(told(value), textMm, "regular"))) + 2.5;
   // One series alone is what the picture's head says.
   const names = series.length > 1 ? series.map(({ label }) => nameOf(label, box, textMm, measure)) : [];
-  const namesMm = names.length > 0 ? Math.max(...names.map(({ widthMm }) => widthMm)) + leaderMm : 2;
+  const namesMm = names.length > 0 ? Math.max(...names.map(({ widthMm }) => widthMm)) + leaderMm + edgeMm : 2;
   const isNamedFirst = isNamedAtStart(series, days);
   const left = isNamedFirst ? namesMm : axisMm;
   const right = box.widthMm - (isNamedFirst ? axisMm : namesMm);
@@ -204,14 +208,14 @@ function namesAt(
     .map((name, i) => ({ name, end: entry(ends, i) }))
     .sort((a, b) => a.end.yMm - b.end.yMm);
   const wanted = inOrder.map(({ name, end }) => ({ atMm: end.yMm, sizeMm: name.heightMm }));
-  const places = placeInOrder(wanted, top - textMm, foot + textMm, 0) ?? wanted.map(({ atMm }) => atMm);
+  const places =
+    placeInOrder(wanted, top - textMm, foot + textMm, betweenEms * textMm) ?? wanted.map(({ atMm }) => atMm);
   const widestMm = Math.max(0, ...names.map(({ widthMm }) => widthMm));
-  const startMm = isNamedFirst ? 0 : box.widthMm - widestMm;
-  const edgeMm = isNamedFirst ? widestMm + 0.7 : startMm - 0.7;
+  const startMm = isNamedFirst ? edgeMm : box.widthMm - edgeMm - widestMm;
   const way = isNamedFirst ? -1 : 1;
   const lines = paired(inOrder, places).map(([{ end, name }, yMm]) => [
     point(end.xMm + way * dotMm, end.yMm),
-    point(isNamedFirst ? name.widthMm + 0.7 : edgeMm, yMm),
+    point(isNamedFirst ? startMm + name.widthMm + 0.7 : startMm - 0.7, yMm),
   ]);
   return {
     lines,

@@ -6,7 +6,7 @@ import type { Item, MeasureText } from "../model.ts";
 interface ValueDot {
   readonly at: Point;
   readonly said: string;
-  /** The dot as it is drawn, to stand before what it says where there are dots of several lines. */
+  /** The dot as it is drawn, to stand behind what it says where there are dots of several lines. */
   readonly mark?: (at: Point) => Item;
 }
 
@@ -23,8 +23,8 @@ const freeMm = 0.4;
 const stepMm = 0.4;
 /** From a dot's middle to the words over or under it, at the least. */
 const offMm = 1.3;
-/** Room for a dot's mark before what it says, and from there to the mark's middle. */
-const markMm = { room: 2.1, middle: 0.8 } as const;
+/** Room for a dot's mark behind what it says, where no ring is read as a nought, and from the mark's middle to its end. */
+const markMm = { room: 2.6, middle: 0.9 } as const;
 
 /** Places along lines, to hold words against. */
 export function placesAlong(lines: readonly (readonly Point[])[]): Point[] {
@@ -65,8 +65,7 @@ function labelsOf(
   const { textMm } = room;
   const marks = [...taken];
   return dots.flatMap(({ at, said, mark }) => {
-    const beforeMm = mark ? markMm.room : 0;
-    const widthMm = beforeMm + measure(said, textMm, "regular");
+    const widthMm = measure(said, textMm, "regular") + (mark ? markMm.room : 0);
     const start = startsAt(at, widthMm, textMm).find((one) => isFree(one, widthMm, marks, room));
     if (!start) return [];
     const { xMm, yMm } = start;
@@ -74,8 +73,8 @@ function labelsOf(
     marks.push(...placesAlong(rows.map((y) => [point(xMm, y), point(xMm + widthMm, y)])));
     return [
       [
-        ...(mark ? [mark(point(xMm + markMm.middle, yMm - 0.3 * textMm))] : []),
-        text(point(xMm + beforeMm, yMm), said, textMm),
+        text(start, said, textMm),
+        ...(mark ? [mark(point(xMm + widthMm - markMm.middle, yMm - 0.3 * textMm))] : []),
       ],
     ];
   });

@@ -22,6 +22,8 @@ export const bedMm = 22.5;
 export const fine: Stroke = { ink: "ink", widthMm: 0.4 };
 const strong: Stroke = { ink: "accent", widthMm: 0.7 };
 const headMm = 2.6;
+/** Where a clock's short hand stands, of its round: clear of the long one at every time that is shown. */
+const hourHand = 2 / 3;
 /** What was there before, or flew there: the one thing that dashes mean in these pictures. */
 export const dashed: Stroke = { ...thinSoft, dashMm: [1, 0.8] };
 
@@ -118,23 +120,18 @@ export const line = (points: readonly (readonly [number, number])[]): Item =>
     fine,
   );
 
-/** A clock, and so much of its round that has gone by. */
+/** A clock with its hands, and round it so much of its round as has gone by. */
 export function clock(share: number): Item[] {
   const at = point(30.5, 4.3);
-  const turns = Math.ceil(24 * share);
-  const gone = Array.from({ length: turns + 1 }, (_, i) => {
-    const angle = 2 * Math.PI * share * (i / turns);
-    return point(at.xMm + 3 * Math.sin(angle), at.yMm - 3 * Math.cos(angle));
-  });
+  const out = (mm: number, turn: number) =>
+    point(at.xMm + mm * Math.sin(2 * Math.PI * turn), at.yMm - mm * Math.cos(2 * Math.PI * turn));
+  const turns = Math.ceil(36 * share);
+  const gone = Array.from({ length: turns + 1 }, (_, i) => out(3.7, share * (i / turns)));
   return [
-    circle(at, 3, { fill: "paper" }),
-    polygon([at, ...gone], "accent"),
-    circle(at, 3, { stroke: fine }),
-    ...[0, 90, 180, 270].map((degrees) => {
-      const turn = (degrees * Math.PI) / 180;
-      const out = (mm: number) => point(at.xMm + mm * Math.sin(turn), at.yMm - mm * Math.cos(turn));
-      return polyline([out(3), out(3.8)], fine);
-    }),
+    circle(at, 2.9, { fill: "paper", stroke: fine }),
+    ...[0, 0.25, 0.5, 0.75].map((turn) => polyline([out(2.2, turn), out(2.9, turn)], fine)),
+    polyline([out(2.1, share), at, out(1.3, hourHand)], { ...fine, widthMm: 0.5 }),
+    polyline(gone, { ink: "accent", widthMm: 0.8 }),
   ];
 }
 

@@ -18,7 +18,7 @@ const drawn = (of: "depth" | "pace", id: string, room = box) =>
     3.5,
   );
 const dots = (drawing: ReturnType<typeof drawn>, textMm = 3.5) =>
-  plotDots(drawing, textMm).filter(({ before }) => before === undefined);
+  plotDots(drawing, textMm).filter(({ said }) => said === undefined);
 
 it("has a dot for each depth that was found, days apart as in the calendar and deeper ones lower", () => {
   const found = dots(drawn("depth", "makebelieve-pool-willow"));
@@ -93,9 +93,9 @@ it("says at each dot what was found, and names every day, on paper as on a phone
   }
 });
 
-it("has before what a dot says a dot as that of its line, which no other line has", () => {
+it("has behind what a dot says a dot as that of its line, which no other line has", () => {
   const told = plotDots(drawn("depth", "makebelieve-pool-willow"), 3.5);
-  const lookOf = (value: string) => told.find(({ before }) => before === value)!.look;
+  const lookOf = (value: string) => told.find(({ said }) => said === value)!.look;
   const lines = [
     ["1 m", "0.87 m", "1.1 m"],
     ["1.88 m", "1.76 m", "1.98 m"],
@@ -104,6 +104,6 @@ it("has before what a dot says a dot as that of its line, which no other line ha
   const looks = lines.map((values) => new Set(values.map(lookOf)));
   for (const look of looks) expect(look.size).toBe(1);
   expect(new Set(looks.flatMap((look) => [...look])).size).toBe(3);
-  const ofDots = told.flatMap(({ before, look }) => (before === undefined ? [look] : []));
+  const ofDots = told.flatMap(({ said, look }) => (said === undefined ? [look] : []));
   expect(ofDots).toEqual(looks.flatMap(([look], i) => lines[i]!.map(() => look)));
 });
