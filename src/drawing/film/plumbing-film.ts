@@ -94,7 +94,9 @@ export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
     widthMm,
     heightMm: water.bedMm + bedThicknessMm + 1.4 * textMm,
     title: words("drawing.film.plumbing.title", { rig: solved.rig.title }),
-    description: words("drawing.film.plumbing.about"),
+    description: words("drawing.film.plumbing.about", {
+      moved: words(`drawing.film.plumbing.moved.${isSliding(solved) ? "knot" : "float"}`),
+    }),
     still: [
       ...waterOverBed({ rightMm: pictureMm, surfaceMm, footMm: water.bedMm }),
       text(
@@ -111,6 +113,8 @@ export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
   };
 }
 
+const isSliding = ({ rig }: SolvedRig): boolean => rig.float.attachment === "sliding";
+
 /** What stands above the water: what is set too deep, until the line is slack; under the surface below 0. */
 function offMark({ settingMm }: PlumbingStep, depth: SolvedDepth): Mm {
   return depth.tipAsSetMm + settingMm - depth.depthMm;
@@ -126,12 +130,13 @@ function tipOf(step: PlumbingStep, { rig }: SolvedRig, depth: SolvedDepth): Show
 
 /** Float, line and plummet at one try. */
 function plumbed(
-  { rig }: SolvedRig,
+  solved: SolvedRig,
   depth: SolvedDepth,
   step: PlumbingStep,
   tip: ShownTip,
   { middleMm, surfaceMm, bedMm, scale }: Water,
 ): Item[] {
+  const { rig } = solved;
   const float = seenTip(rig.float, leastTipMm / scale);
   const floatMm = lengthMm(float);
   const isFlat = tip === undefined;
@@ -155,7 +160,7 @@ function plumbed(
       ...(isFlat && { lean: { degrees: flatDegrees, about: water } }),
     }),
     placed(point(middleMm, bedMm), parts.plummet.draw({ at: point(0, 0), heightMm: plummetMm })),
-    ...(rig.float.attachment === "sliding" ? stopKnotAt(eye, point(0, surfaceMm)) : []),
+    ...(isSliding(solved) ? stopKnotAt(eye, point(0, surfaceMm)) : []),
   ];
 }
 
@@ -198,11 +203,11 @@ interface Held {
 
 /** A float that slides lies on the plummet, and the hand moves its stop knot; any other is moved itself, by its foot. */
 function heldBy(
-  { rig }: SolvedRig,
+  solved: SolvedRig,
   { settingMm }: PlumbingStep,
   { lineX, topMm, bedMm, leastMm, mostMm }: HandRoom,
 ): Held {
-  const isSliding = rig.float.attachment === "sliding";
+  const { rig } = solved;
   const floatMm = lengthMm(rig.float);
   const float = (footY: number) =>
     movingFloat(rig.float, {
@@ -212,7 +217,7 @@ function heldBy(
     });
   const share = (settingMm - leastMm) / Math.max(1, mostMm - leastMm);
   const between = (lowest: number, highest: number) => point(lineX, lowest - share * (lowest - highest));
-  if (isSliding) {
+  if (isSliding(solved)) {
     const restsY = bedMm - plummetMm - 2;
     const at = between(restsY - heldFloatMm - 4, topMm + 4);
     return { at, float: float(restsY), knot: [placed(at, parts.stopKnot.draw(upright))] };

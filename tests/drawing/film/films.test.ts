@@ -294,6 +294,9 @@ describe("plumbing", () => {
         items.some((item) => item.kind === "path" && item.stroke?.widthMm === 1.4);
       const knots = rig.rig.float.attachment === "sliding" ? 2 : 0;
       for (const frame of frames) expect(groups(frame, isKnot).length).toBe(knots);
+      expect(/moves (its stop knot|the float) /.exec(film.description)![1]).toBe(
+        knots > 0 ? "its stop knot" : "the float",
+      );
       // What it ends with is what a reader sees by the water: the mark itself, no nearer told than 5 mm.
       expect(Math.abs(tipShown(film, frames.at(-1)!)! - data.tipAsSetMm)).toBeLessThan(2.6 + withinMm(film));
     },
