@@ -1,6 +1,6 @@
 import { cockingPullG, cocks } from "../../core/float/cocking.ts";
 import { lengthMm } from "../../core/float/float.ts";
-import { tipShowingMm } from "../../core/float/tip.ts";
+import { tipShowingMm, toldTipMm } from "../../core/float/tip.ts";
 import { last, rising } from "../../core/lists.ts";
 import type { G } from "../../core/units.ts";
 import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
@@ -67,7 +67,7 @@ export function settlingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
     heightMm: stage.heightMm,
     title: words("drawing.film.settling.title", { rig: solved.rig.title }),
     description: words("drawing.film.settling.about"),
-    still: [...stage.still, ...stage.right(loads[right]?.tip)],
+    still: stage.still,
     moments,
     strip: rising(chosen),
   };
@@ -109,13 +109,11 @@ export function settlingStage(
       { ink: "soft" },
     ),
     ...panel.still,
+    ...panel.wanted(toldTipMm(depth.tipShowingMm), kit.words("drawing.film.right")),
   ];
   return {
     heightMm: surfaceMm + waterMm + 1.4 * room.textMm,
     still,
-    /** Where the tip stands once it is right. */
-    right: (tip: ShownTip): Item[] =>
-      typeof tip === "number" ? panel.wanted(tip, kit.words("drawing.film.right")) : [],
     moving: (loaded: Loaded): Item[] => [
       ...hung(solved, depth, loaded, { middleMm: pictureMm / 2, surfaceMm, scale }),
       ...panel.moving(loaded.tip, loaded.isHalfCocked ? leaningDegrees : flatDegrees),
