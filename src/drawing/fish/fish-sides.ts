@@ -1,9 +1,11 @@
 import type { FishLooks } from "../../model/fish-looks.ts";
-import { circle, type Point, point, polygon } from "../items.ts";
+import { circle, type Point, point, polygon, thin } from "../items.ts";
 import type { Item } from "../model.ts";
 import { type Body, flank } from "./fish-outline.ts";
 
 const faint = { ink: "faint", widthMm: 0.35 } as const;
+/** Dark marks, with an outline that parts them from the side where a reader's own colours leave no tone. */
+const dark = { fill: "tone", stroke: thin } as const;
 
 /** Rows and columns of scales over the whole side. */
 const scaleRows = { small: 7, large: 5 } as const;
@@ -65,14 +67,14 @@ const draws: Readonly<Record<Exclude<FishLooks["marks"], "none">, DrawMarks>> = 
       const heights = [0.97, 0.6, 0.2, low];
       const left = heights.map((h, at) => flank(body, x - wide * (1 - at / 3.2), h));
       const right = heights.map((h, at) => flank(body, x + wide * (1 - at / 3.2), h)).reverse();
-      return polygon([...left, ...right].map(to), "soft");
+      return polygon([...left, ...right].map(to), "tone", thin);
     }),
   spots: ({ headShare }, body, to) =>
     Array.from({ length: 8 }, (_, i) => {
       const at = flank(body, headShare + 0.06 + (0.9 - headShare - 0.06) * (i / 7), 0.12);
       const edge = to(point(at.xMm + 0.017, at.yMm));
       const centre = to(at);
-      return circle(centre, edge.xMm - centre.xMm, { fill: "soft" });
+      return circle(centre, edge.xMm - centre.xMm, dark);
     }),
   freckles: ({ headShare }, body, to) =>
     [
@@ -83,8 +85,8 @@ const draws: Readonly<Record<Exclude<FishLooks["marks"], "none">, DrawMarks>> = 
       [0.18, -0.1],
       [0.2, 0.5],
       [0.25, 0.2],
-    ].map(([x = 0, height = 0]) => {
+    ].flatMap(([x = 0, height = 0]) => {
       const at = to(flank(body, headShare + 0.02 + x, height));
-      return circle(at, 0.55, { fill: "ink" });
+      return [circle(at, 1, { fill: "paper" }), circle(at, 0.6, dark)];
     }),
 };

@@ -161,7 +161,7 @@ function rubber({ at, length, width, lying }: Of<"rubber">, fit: Fit): Item[] {
   const [w, h] = lying ? [length, width] : [width, length];
   const corner = (x: number, y: number) =>
     pointOn(fit, { x: c.x + (x * w) / 2, y: c.y + (y * h) / 2, height: 0 });
-  return [polygon([corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)], "soft", thin)];
+  return [polygon([corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)], "tone", thin)];
 }
 
 function shot({ at, radius, facing }: Of<"shot">, fit: Fit): Item[] {

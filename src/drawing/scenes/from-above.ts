@@ -86,7 +86,7 @@ export function fishFromAbove(nose: Point, lengthMm: number, degrees = 0): Item[
   );
   const fin = (side: 1 | -1) =>
     polygon([p(0.26, 0.08 * side), p(0.42, 0.21 * side), p(0.38, 0.08 * side)], "accent");
-  return rotated([polygon(body, "accent"), fin(1), fin(-1)], degrees, nose);
+  return rotated([fin(1), fin(-1), polygon(body, "paper", { ...thin, ink: "accent" })], degrees, nose);
 }
 
 /** A crown of leaves from above: bumps round its edge, and some of the leaves on top. */

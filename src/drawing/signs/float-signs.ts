@@ -125,7 +125,7 @@ export const floatSigns = {
         point(30, bedMm),
         point(36, bedMm),
       ],
-      "soft",
+      "tone",
       bold,
     ),
   ],

@@ -141,8 +141,10 @@ export const tackleSigns = {
   "in-weed": () => [
     ...water(),
     bed(),
+    // Behind all of its stems but one a fish would be lost.
+    ...[17, 27].flatMap((x) => weed(x, 10)),
     ...fish(point(15, 18), 12),
-    ...[17, 22, 27].flatMap((x) => weed(x, 10)),
+    ...weed(22, 10),
     line([
       [0, 1],
       [15, 18],
