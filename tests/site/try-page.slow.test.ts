@@ -195,7 +195,7 @@ describe.skipIf("reason" in started)(`the page where a reader drives films${reas
         return last(sunk.value.sink.line.moments).timeS;
       });
       const gainS = Math.abs(Math.round(ends[0]!) - Math.round(ends[1]!));
-      const told = gainS === 0 ? "about the same time" : `down ${figures.time(gainS)} sooner`;
+      const told = gainS === 0 ? "about the same time" : `there ${figures.time(gainS)} sooner`;
       const slider = part.locator("input[type=range]");
       await expect
         .poll(async () => {
