@@ -66,30 +66,16 @@ export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
     (step, i): Moment => ({
       caption: tell(step, kit),
       onPaper: goesOn(i)
-        ? [
-            text(
-              byHand(heldBy(solved, step, handRoom).at, handRoom, 1),
-              words("drawing.film.plumbing.goes-on"),
-              textMm,
-            ),
-          ]
+        ? [goesOnWords(byHand(heldBy(solved, step, handRoom).at, handRoom, 1), textMm, kit)]
         : [],
       moving: [
         ...plumbed(solved, depth, step, tips[i], water),
-        text(
-          point(0, textMm),
-          words("drawing.film.plumbing.set", { depth: figures.shortDepth(step.settingMm) }),
-          textMm,
-          {
-            face: "bold",
-          },
-        ),
+        settingWords(step.settingMm, textMm, kit),
         ...panel.moving(tips[i]),
         ...movedByHand(solved, step, handRoom, kit),
       ],
     }),
   );
-  const right = tips[last];
   return {
     widthMm,
     heightMm: water.bedMm + bedThicknessMm + 1.4 * textMm,
@@ -106,12 +92,24 @@ export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
         { ink: "soft" },
       ),
       ...panel.still,
-      ...(typeof right === "number" ? panel.wanted(right, words("drawing.film.right")) : []),
+      ...wantedIn(panel, tips[last], kit),
     ],
     moments,
     strip,
   };
 }
+
+/** Where the tip is right, which the last try shows. */
+const wantedIn = (panel: ReturnType<typeof tipPanel>, right: ShownTip, { words }: DrawingKit): Item[] =>
+  typeof right === "number" ? panel.wanted(right, words("drawing.film.right")) : [];
+
+const goesOnWords = (at: Point, textMm: Mm, { words }: DrawingKit): Item =>
+  text(at, words("drawing.film.plumbing.goes-on"), textMm);
+
+const settingWords = (settingMm: Mm, textMm: Mm, { words, figures }: DrawingKit): Item => {
+  const set = words("drawing.film.plumbing.set", { depth: figures.shortDepth(settingMm) });
+  return text(point(0, textMm), set, textMm, { face: "bold" });
+};
 
 const isSliding = ({ rig }: SolvedRig): boolean => rig.float.attachment === "sliding";
 

@@ -1,7 +1,7 @@
 import { entry, first, last, paired, rising } from "../../core/lists.ts";
-import type { Landing, Sink } from "../../core/sink/sink-of-rig.ts";
+import type { Landing } from "../../core/sink/sink-of-rig.ts";
 import type { Mm, S } from "../../core/units.ts";
-import type { Arrangement, SisterShot } from "../../model/in-water.ts";
+import type { Arrangement } from "../../model/in-water.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
 import { circle, type Point, point, polyline, text, thin } from "../items.ts";
@@ -9,19 +9,12 @@ import type { DrawingKit } from "../kit.ts";
 import { layLabel, paintLabel } from "../labels/label-text.ts";
 import type { Item, Stroke, TextItem } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
-import { sooner } from "../plots/sooner.ts";
 import { fish } from "../scenes/fish.ts";
 import { strandStrokes } from "../strands.ts";
 import { type Film, type FilmRoom, filmLengthS, type Moment, momentAt } from "./film.ts";
 import { lineAt } from "./line-at.ts";
 import { placed, waterOverBed } from "./moving.ts";
-
-/** One of the two that fall. */
-interface SinkingSide {
-  readonly name: string;
-  readonly sink: Sink;
-  readonly shot: readonly SisterShot[];
-}
+import { endS, hangsClear, type SinkingSide, soonerOf, tell, tellClock } from "./sinking-told.ts";
 
 /** How shot hang and a rig lands. */
 interface Way {
@@ -143,11 +136,6 @@ export function namesOfWays(
   };
   return [name(one), name(other)];
 }
-
-const endS = (sink: Sink): S => last(sink.line.moments).timeS;
-
-/** Whether the bait ends clear of the bed, as the rig is set. */
-const hangsClear = ({ overdepthMm }: SolvedDepth): boolean => overdepthMm < 0;
 
 /** The even times of both, as far apart as the one that has them less often, and the moments when a bait is down. */
 function timesOf(sides: readonly SinkingSide[]): readonly S[] {
@@ -275,41 +263,4 @@ function belowBed(
 ): Item {
   const yMm = surfaceMm + scale * depthMm + bedThicknessMm + textMm;
   return text(point(leftMm + widthMm / 2, yMm), said, textMm, { anchor: "middle", face });
-}
-
-/**
- * The clock at a moment, as near as what is told beside it: to the tenth of a second while both fall, but never past the
- * whole second that is told of the sooner one; in whole seconds from then on.
- */
-function tellClock(sides: readonly SinkingSide[], timeS: S, { words, figures }: DrawingKit): string {
-  const soonestS = Math.min(...sides.map(({ sink }) => endS(sink)));
-  if (timeS >= soonestS) return figures.time(timeS);
-  const seconds = figures.number(Math.min(timeS, Math.round(soonestS)), 1);
-  return words("drawing.film.seconds", { seconds });
-}
-
-function tell(sides: readonly SinkingSide[], timeS: S, depth: SolvedDepth, kit: DrawingKit): string {
-  const { words, figures } = kit;
-  const told = sides.map(({ name, sink }) => {
-    if (timeS < endS(sink)) {
-      const gap = figures.shortGap(last(lineAt(sink.line, timeS)).place.yMm);
-      return words("drawing.film.sinking.on-the-way", { name, gap });
-    }
-    if (!hangsClear(depth)) return words("drawing.film.sinking.down", { name });
-    return words("drawing.film.sinking.hangs", { name, gap: figures.shortGap(-depth.overdepthMm) });
-  });
-  const [one, other] = told;
-  const time = tellClock(sides, timeS, kit);
-  const said = words("drawing.film.sinking.moment", { time, one: one ?? "", other: other ?? "" });
-  return timeS < Math.max(...sides.map(({ sink }) => endS(sink))) ? said : `${said} ${result(sides, kit)}`;
-}
-
-const soonerOf = (sides: readonly SinkingSide[]) =>
-  sooner(sides.map(({ name, sink }) => ({ name, endS: endS(sink) })));
-
-/** Which is there sooner, by the seconds that are told of each. */
-function result(sides: readonly SinkingSide[], { words, figures }: DrawingKit): string {
-  const soon = soonerOf(sides);
-  if (!soon) return words("drawing.film.sinking.alike");
-  return words("drawing.film.sinking.sooner", { name: soon.one.name, time: figures.time(soon.gainS) });
 }

@@ -105,23 +105,31 @@ export function tipPanel(
     ];
     return leanDegrees === 0 ? standing : rotated(standing, leanDegrees, point(middle, surfaceMm));
   };
-  const underHalfMm = kit.measure(kit.words("drawing.film.under"), textMm, "bold") / 2 + 1;
-  /** A line on either side of where the tip should stand, clear of what is said of one that is under; below the panel what it is. */
-  const wanted = (tipMm: Mm, said: string): Item[] => {
-    const y = surfaceMm - tipMm * scale;
-    const fromX = widthMm - panelMm + 1;
-    const wordsX = fromX + sampleMm + 1;
-    const label = layLabel([{ text: said }], widthMm - wordsX, textMm, kit.measure);
-    const labelY = surfaceMm + panelWaterMm + underPanelGapMm + label.heightMm / 2;
-    const firstY = labelY - label.heightMm / 2 + textMm / 2;
-    return [
-      polyline([point(axisX, y), point(middle - underHalfMm, y)], wantedLine),
-      polyline([point(middle + underHalfMm, y), point(widthMm, y)], wantedLine),
-      polyline([point(fromX, firstY), point(fromX + sampleMm, firstY)], wantedLine),
-      ...paintLabel(label, wordsX, labelY, kit.measure),
-    ];
-  };
+  const wanted = (tipMm: Mm, said: string): Item[] =>
+    wantedMark(said, { yMm: surfaceMm - tipMm * scale, middle, axisX, surfaceMm }, { widthMm, textMm }, kit);
   return { still, moving, wanted };
+}
+
+/** A line on either side of where the tip should stand, clear of what is said of one that is under; below the panel what it is. */
+function wantedMark(
+  said: string,
+  at: { readonly yMm: Mm; readonly middle: Mm; readonly axisX: Mm; readonly surfaceMm: Mm },
+  { widthMm, textMm }: FilmRoom,
+  kit: DrawingKit,
+): Item[] {
+  const { yMm, middle, axisX, surfaceMm } = at;
+  const underHalfMm = kit.measure(kit.words("drawing.film.under"), textMm, "bold") / 2 + 1;
+  const fromX = widthMm - panelMm + 1;
+  const wordsX = fromX + sampleMm + 1;
+  const label = layLabel([{ text: said }], widthMm - wordsX, textMm, kit.measure);
+  const labelY = surfaceMm + panelWaterMm + underPanelGapMm + label.heightMm / 2;
+  const firstY = labelY - label.heightMm / 2 + textMm / 2;
+  return [
+    polyline([point(axisX, yMm), point(middle - underHalfMm, yMm)], wantedLine),
+    polyline([point(middle + underHalfMm, yMm), point(widthMm, yMm)], wantedLine),
+    polyline([point(fromX, firstY), point(fromX + sampleMm, firstY)], wantedLine),
+    ...paintLabel(label, wordsX, labelY, kit.measure),
+  ];
 }
 
 function underWord(at: Point, textMm: number, { words }: DrawingKit): Item {
