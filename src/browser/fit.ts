@@ -93,20 +93,22 @@ async function showMade(made: Made, voice: Voice, units: UnitChoice, standing: S
     toDomInTurns(DepthPart({ voice, solved, depth: shown, id: "fitted" }));
   const nodes = await nodesOf(depth);
   if (standing.isDropped) return;
+  const done = say("fit.done", { depth: voice.figures.depth(depth.depthMm) });
+  const exact = boxed && !depth.findings.some(({ code }) => code.startsWith("box."));
   holdPlace(result, bar, () => {
     showResult(nodes);
     showBrief(solved, depth, voice);
+    if (!standing.isLast) return;
+    // What stands above it comes in the same turn, or it would be seen to move down.
+    offerCard({ solved, kit: kitIn(units), notes });
+    status.textContent = exact ? `${done} ${say("fit.box-exact")}` : done;
   });
   await giveWay();
   if (!standing.isLast) return;
   result.removeAttribute("aria-busy");
-  offerCard({ solved, kit: kitIn(units), notes });
   slider.value = String(Math.round(depth.depthMm / sliderStepMm));
   slider.setAttribute("aria-valuetext", voice.figures.depth(depth.depthMm));
   box.askCounts(mostOfEachSize({ depths: [depth] }));
-  const done = say("fit.done", { depth: voice.figures.depth(depth.depthMm) });
-  const exact = boxed && !depth.findings.some(({ code }) => code.startsWith("box."));
-  status.textContent = exact ? `${done} ${say("fit.box-exact")}` : done;
   announce([status.textContent, ...depth.findings.map(voice.reason)].join(" "));
   // The part of the water keeps its room meanwhile, so that nothing jumps while the slider is drawn.
   longSums.ask("inWater", made, async (full, inTime) => {
