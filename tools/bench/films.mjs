@@ -3,7 +3,8 @@
 // task in the page's main thread (script, style, layout, paint), the least of several redraws of the same frame, as a machine
 // that others use adds to some of them; times four, as a phone is about so much slower.
 // `--site FOLDER` takes the site of a guide that is built already, `--runs 5` how often each frame is drawn, `--only NAME`
-// which pages are measured, `--json FILE` where the figures go, with what the slowest frames were made of.
+// which pages are measured, `--json FILE` where the figures go, with what the slowest frames were made of. A page whose script
+// fails, or a film that does not end within `--limit SECONDS` (120), ends it with exit code 1 and says which.
 import { execFileSync } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createServer } from "node:http";
@@ -20,9 +21,11 @@ const { values: asked } = parseArgs({
     runs: { type: "string", default: "5" },
     only: { type: "string", default: "" },
     json: { type: "string" },
+    limit: { type: "string", default: "120" },
   },
 });
 const runs = Number(asked.runs);
+const limitMs = 1000 * Number(asked.limit);
 /** How much slower than this machine a phone is taken to be. */
 const slower = 4;
 /** The most that a frame may take there [ms]. */
@@ -119,6 +122,23 @@ function leastOf(tasks, into) {
   }
 }
 
+/** What is done, or an error that says what did not end in time or made the page's script fail. */
+async function ended(page, what, done) {
+  let timer;
+  let fail;
+  const failed = new Promise((_, reject) => {
+    fail = (error) => reject(new Error(`${what}: the page's script failed: ${error.message}`));
+    page.on("pageerror", fail);
+    timer = setTimeout(() => reject(new Error(`${what}: did not end in ${limitMs / 1000} s`)), limitMs);
+  });
+  try {
+    return await Promise.race([done(), failed]);
+  } finally {
+    clearTimeout(timer);
+    page.off("pageerror", fail);
+  }
+}
+
 /** Plays every film that a page has, one after the other. */
 async function playAll(page, client, prefix, figures) {
   const players = page.locator(".film-player:visible");
@@ -127,7 +147,7 @@ async function playAll(page, client, prefix, figures) {
     const play = players.nth(i).locator("[data-does=play]");
     await players.nth(i).evaluate((one) => one.scrollIntoView({ behavior: "instant" }));
     for (let run = 0; run < runs; run++) {
-      const tasks = await traced(client, async () => {
+      const playOnce = async () => {
         await page.evaluate((film) => window.beginFrames(film), `${prefix}${name}`);
         const [plays, rests] = [await play.textContent(), await play.getAttribute("data-other")];
         if (plays === rests) throw new Error(`${name} plays already`);
@@ -136,7 +156,8 @@ async function playAll(page, client, prefix, figures) {
           while (button.textContent !== playWords) await new Promise((next) => setTimeout(next, 20));
           window.framesOf = undefined;
         }, plays);
-      });
+      };
+      const tasks = await ended(page, name, () => traced(client, playOnce));
       leastOf(tasks, figures);
     }
   }
@@ -145,7 +166,7 @@ async function playAll(page, client, prefix, figures) {
 /** Draws the depth of the rig through, as a finger does: each step waits until its sums are told. */
 async function driveDepth(page, client, name, figures) {
   for (let run = 0; run < runs; run++) {
-    const tasks = await traced(client, () =>
+    const drag = () =>
       page.locator("#try-deep").evaluate(async (slider) => {
         const pause = (ms) => new Promise((next) => setTimeout(next, ms));
         for (let step = 0; step < 12; step++) {
@@ -154,8 +175,8 @@ async function driveDepth(page, client, name, figures) {
           slider.dispatchEvent(new Event("input", { bubbles: true }));
           await pause(250);
         }
-      }),
-    );
+      });
+    const tasks = await ended(page, name, () => traced(client, drag));
     // By its place in the run, as the tasks between two steps are the same ones each time or nearly so.
     const longest = tasks.toSorted((a, b) => b.ms - a.ms).slice(0, 60);
     for (const [place, { ms, parts }] of longest.entries()) {
