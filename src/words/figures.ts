@@ -43,6 +43,11 @@ export interface Figures {
    * contradicts a table, however coarse their steps are.
    */
   settingMm(set: LineSet): Mm;
+  /**
+   * The line that lies on the bed [mm], for `besideDepth`: what is told of line and float, less the depth as it is told. So
+   * whoever adds up the figures of a drawing finds no centimetre wanting.
+   */
+  lyingMm(set: LineSet & { readonly draughtMm: Mm }): Mm;
   /** A short length from one end of a range to the other: `10 cm to 20 cm`, or one where both are told alike. */
   gapRange(fromMm: Mm, toMm: Mm): string;
   /** From one distance along the line to another: `52 to 112 cm`; one alone where both are written the same. */
@@ -176,6 +181,7 @@ function figuresWith(
     gap: (mm) => shown(({ gap }) => gap(mm)),
     moreThanDepthMm,
     settingMm: (set) => inSteps(set.depthMm, own.settingSteps.depthMm) + moreThanDepthMm(set),
+    lyingMm: (set) => moreThanDepthMm(set) + inSteps(set.draughtMm, own.settingSteps.moreMm),
     shortDepth: own.depth,
     about: own.about,
     gapRange: (from, to) => gapRange(from, to, gaps),

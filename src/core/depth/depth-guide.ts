@@ -9,6 +9,7 @@ import { pullG } from "../tackle/shot.ts";
 import type { G, Mm } from "../units.ts";
 import type { Water } from "../water/water.ts";
 import type { GuideStep } from "./guide-step.ts";
+import { wholeSettingMm } from "./setting.ts";
 import { type HangingLoad, type StillHang, stillHang, stillReading } from "./still-reading.ts";
 
 export interface DepthGuideInput {
@@ -43,16 +44,20 @@ function hangingLoads({ shot, hookAndBaitPullG, water }: DepthGuideInput): reado
 }
 
 /**
- * Overdepths worth a line: the rig's own, dead depth, every 10 cm, and where something touches or rests. The guide
+ * Overdepths worth a line: the rig's own, dead depth, every 10 cm, and the whole centimetre at which something touches or rests. The guide
  * reaches 60 cm to either side (half the depth, if that is less, off the bed), on to the rig's own setting, and until the
  * first shot wholly rests.
  */
 function guideOverdepthsMm({ depthMm, settingMm }: DepthGuideInput, { resting }: StillHang): number[] {
   const firstShot = resting.find(({ size }) => size !== null);
   const leastMm = Math.min(settingMm, -Math.min(guideReachMm, depthMm / 2));
-  const restsMm = Math.min(firstShot?.restsMm ?? 0, overdepthMaxMm);
+  const restsMm = Math.min(wholeSettingMm(firstShot?.restsMm ?? 0), overdepthMaxMm);
   const mostMm = Math.max(settingMm, guideReachMm, restsMm);
-  const events = resting.flatMap(({ touchesMm, restsMm }) => [restsMm, touchesMm]);
+  const events = resting
+    .flatMap(({ touchesMm, restsMm }) =>
+      restsMm - touchesMm < guideApartMm ? [restsMm] : [restsMm, touchesMm],
+    )
+    .map(wholeSettingMm);
   const firstMm = Math.ceil(leastMm / guideStepMm) * guideStepMm;
   const steps = Array.from(
     { length: Math.floor((mostMm - firstMm) / guideStepMm) + 1 },

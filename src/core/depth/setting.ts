@@ -14,6 +14,14 @@ export function movedPart({ attachment }: Float): MovedPart {
 export const settings = ["dead depth", "over depth", "off bottom", "up in the water"] as const;
 export type Setting = (typeof settings)[number];
 
+/** Nobody sets a float finer than this [mm]. */
+const setToMm = 10;
+/** Slips of sums, which set nothing deeper [mm]. */
+const slipMm = 1e-6;
+
+/** The first setting of whole centimetres that is as deep as this or deeper [mm]. */
+export const wholeSettingMm = (mm: Mm): Mm => Math.ceil((mm - slipMm) / setToMm) * setToMm || 0;
+
 /** Sign of the overdepth that each setting means. */
 const overdepthSign: Readonly<Record<Setting, number>> = {
   "dead depth": 0,

@@ -1,4 +1,5 @@
 import type { GuideStep } from "../depth/guide-step.ts";
+import { wholeSettingMm } from "../depth/setting.ts";
 import type { PlacedShot } from "../patterns/pattern.ts";
 import type { Mm } from "../units.ts";
 import type { WaterKind } from "../water/water.ts";
@@ -54,7 +55,8 @@ function moveTo(
   }
   const highestMm = Math.max(0, ...depth.lineShot.map((shot) => shot.fromHookMm));
   const leastMm = highestMm + leastBareMm + depth.draughtMm - depth.depthMm;
-  return { overdepthMm: Math.min(depth.overdepthMm, Math.max(-depth.depthMm / 2, leastMm)) };
+  const upMm = wholeSettingMm(Math.max(-depth.depthMm / 2, leastMm));
+  return { overdepthMm: Math.min(depth.overdepthMm, upMm) };
 }
 
 /**

@@ -30,7 +30,7 @@ export function footWords(
   const place = words("figures.over-depth", { gap: over });
   const set = water === "still" && overdepthMm > 0 ? words("drawing.rig.bed-set", { bed, place }) : bed;
   // A float that stands higher with shot on the bed takes up some of that.
-  const lyingMm = depth.floatToHookMm + depth.draughtMm - depth.depthMm;
+  const lyingMm = figures.lyingMm(depth);
   const lying = figures.besideDepth(lyingMm);
   const rises = set !== bed && lyingMm > 0 && lying !== over;
   const still = rises

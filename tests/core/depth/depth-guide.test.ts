@@ -67,7 +67,9 @@ describe("a 1.5 mm tip with a No 8 at 8 cm in still water", () => {
   it("has a line where the shot touches and where it wholly rests", () => {
     const events = guide(rig).map(({ overdepthMm }) => overdepthMm);
     expect(events).toContain(80);
-    expect(events.some((mm) => Math.abs(mm - 110.97) < 0.01)).toBe(true);
+    // It wholly rests from 110.97 mm on; nobody sets a float finer than to the centimetre.
+    expect(events).toContain(120);
+    expect(events).not.toContain(110);
     expect(at(rig, 70).shotOnBed).toEqual([]);
     expect(at(rig, 80).shotOnBed).toEqual(["No 8"]);
   });
@@ -99,15 +101,16 @@ describe("a 1.5 mm tip with a No 8 at 8 cm in still water", () => {
     const finer = depthGuide({ ...still, ...rig, shot }, 10);
     const overdepths = finer.ok ? finer.value.map(({ overdepthMm }) => overdepthMm) : [];
     expect(overdepths.slice(0, 2)).toEqual([-600, -590]);
-    // The first shot wholly rests at 671 mm.
-    expect(overdepths.at(-1)).toBe(670);
-    expect(overdepths).toHaveLength(128);
+    // The first shot wholly rests at 671 mm, and is set to rest in whole centimetres.
+    expect(overdepths.at(-1)).toBe(680);
+    expect(overdepths).toHaveLength(129);
   });
 
   it("reaches until the first shot rests, however long the hook length", () => {
     const far = { ...rig, shot: [lead("No 8", 0.06, 640, "telltale"), lead("rest", 3.94, 1820, "lock")] };
     const deepest = guide(far).at(-1)!;
-    expect(deepest.overdepthMm).toBeCloseTo(670.97, 1);
+    // From 670.97 mm on, in whole centimetres.
+    expect(deepest.overdepthMm).toBe(680);
     expect(deepest).toMatchObject({ shotOnBed: ["No 8"], advice: "go-shallower" });
   });
 

@@ -10,9 +10,6 @@ const still = shippedGuide.rigs.filter(
 );
 const box = { widthMm: 100, heightMm: 130 };
 
-/** Each figure is rounded by itself [cm]. */
-const roundedCm = 1;
-
 // A line that hangs straight down is as long as the water below the float is deep, with what lies on the bed.
 it.each(still)("$rig.id: float and line add up to the depth and what lies on the bed", (solved) => {
   for (const depth of solved.depths)
@@ -26,8 +23,6 @@ it.each(still)("$rig.id: float and line add up to the depth and what lies on the
       const lying = cmOf(/(\d+) cm of it on the bed/) || over;
       const off = cmOf(/(\d+) cm off the bed/) || 0;
       const line = cmOf(/(\d+) cm float/) + cmOf(/(\d+) cm of the float under/);
-      expect(Math.abs(line - lying + off - depth.depthMm / 10), `${variant}: ${seen}`).toBeLessThanOrEqual(
-        roundedCm,
-      );
+      expect(line - lying + off, `${variant}: ${seen}`).toBe(depth.depthMm / 10);
     }
 });
