@@ -7,9 +7,11 @@ import { makeFigures } from "../words/figures.ts";
 import { besideBy } from "./beside.ts";
 import { boxForm } from "./box-form.ts";
 import { type ChooseProblem, chooseAsked } from "./choose-form.ts";
-import { guide, rigs, say, scaleOf, words } from "./fit-data.ts";
+import { guide, say, scaleOf, words } from "./fit-data.ts";
 import { paceParts, paceText } from "./pace-fields.ts";
 import { dataOf, partById, partWithin } from "./page-parts.ts";
+import { listedRigs } from "./rig-list.ts";
+import { siteAddress } from "./site-address.ts";
 import type { Told } from "./sums.ts";
 import { toDom } from "./to-dom.ts";
 
@@ -18,7 +20,6 @@ declare const dotdownChoosing: ChoosingData;
 const data = countedAnew(dotdownChoosing);
 
 /** The page that says which rigs suit a water. What is asked stands in the address, so that a coach can send it. */
-const siteAddress = new URL("../", (document.currentScript as HTMLScriptElement).src);
 const form = partById("choose-form") as HTMLFormElement;
 const said = partById("choose-said");
 const result = partById("choose-result");
@@ -131,7 +132,7 @@ function rigAddress(id: string, { depthMm, paceMs }: Conditions, given: URLSearc
     const typed = given.get(name);
     if (typed) query.set(name, typed);
   }
-  return `${new URL(withId(rigs, id).page, siteAddress).href}?${query}`;
+  return `${new URL(withId(listedRigs(), id).page, siteAddress).href}?${query}`;
 }
 
 function fillIn(): void {

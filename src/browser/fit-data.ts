@@ -11,7 +11,7 @@ declare const dotdownGuide: GuideData;
 declare const dotdownRig: Rig;
 declare const dotdownCardNotes: CardNotes;
 
-export const { guide, rigs } = dotdownGuide;
+export const { guide } = dotdownGuide;
 export const words = makeWords(dotdownGuide.words, dotdownGuide.guide.language);
 export const say = pageWords(words);
 

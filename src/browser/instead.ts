@@ -4,8 +4,9 @@ import type { Tub } from "../core/tackle/shot.ts";
 import type { OtherRig } from "../model/guide-data.ts";
 import type { Rig } from "../model/rig.ts";
 import type { Beside } from "./beside.ts";
-import { loadedRig, rigs, scaleOf } from "./fit-data.ts";
+import { loadedRig, scaleOf } from "./fit-data.ts";
 import { loadScript } from "./load-script.ts";
+import { rigsOfThisEdition } from "./rig-list.ts";
 import { siteAddress } from "./site-address.ts";
 
 const boxOf = (rig: Rig, text: string): Tub | undefined => {
@@ -52,7 +53,7 @@ export function insteadOf(
   sums.ask("worthBuying", { rig, ...(box && { box }) }, (found, { isLast }) => {
     if (!isLast) return;
     for (const finding of found) add(document.createTextNode(reason(finding)));
-    void tryNext(nearestFirst(rig));
+    void rigsOfThisEdition().then((rigs) => tryNext(nearestFirst(rig, rigs)));
   });
 }
 
@@ -66,7 +67,7 @@ async function dataOfRig({ data }: OtherRig): Promise<Rig | undefined> {
 }
 
 /** The rigs for such water, those whose own depths are nearest first. */
-function nearestFirst(rig: Rig): readonly OtherRig[] {
+function nearestFirst(rig: Rig, rigs: readonly OtherRig[]): readonly OtherRig[] {
   const depthMm = rig.depthsMm[0] ?? 0;
   const outsideMm = ({ depthsMm }: OtherRig) =>
     Math.max(0, Math.min(...depthsMm) - depthMm, depthMm - Math.max(...depthsMm));

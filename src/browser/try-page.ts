@@ -3,11 +3,12 @@ import { depthStepMm } from "../model/questions.ts";
 import type { Rig } from "../model/rig.ts";
 import { answersOf, kitIn, rigAsked, unitsOf } from "./asked-rig.ts";
 import { drivenFilms } from "./driven-films.ts";
-import { loadedRig, rigs } from "./fit-data.ts";
+import { loadedRig } from "./fit-data.ts";
 import { anotherTask } from "./give-way.ts";
 import { loadScript } from "./load-script.ts";
 import { inOwnFrame } from "./own-frame.ts";
 import { dataOf, partById } from "./page-parts.ts";
+import { listedRigs } from "./rig-list.ts";
 import { siteAddress } from "./site-address.ts";
 
 /** How far beyond the rig's own depths the slider goes. */
@@ -21,6 +22,7 @@ export function startTryPage(form: HTMLElement): void {
   const stepMm = depthStepMm[unitsOf(asked)];
   const kit = kitIn(unitsOf(asked));
   const films = drivenFilms(dataOf(form, "worker"));
+  const rigs = listedRigs();
   let rig: Rig | undefined;
 
   async function take(id: string): Promise<void> {

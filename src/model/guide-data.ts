@@ -13,10 +13,19 @@ export interface OtherRig {
   readonly page: string;
 }
 
+/** Among the assets. */
+export const rigListName = "rig-list.js";
+
+/** The rigs of an edition. In a file of its own, since it changes with each of them. */
+export interface RigList {
+  /** What the pages of rigs load in this edition besides a rig's figures, below the site. */
+  readonly scripts: readonly string[];
+  readonly rigs: readonly OtherRig[];
+}
+
 /** What the sums in the browser need of the guide, as the build writes it. */
 export interface GuideData {
   readonly words: WordTree;
   readonly guide: Guide;
   readonly scales: readonly ShotScale[];
-  readonly rigs: readonly OtherRig[];
 }

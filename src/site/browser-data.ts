@@ -2,7 +2,7 @@ import { relative } from "node:path/posix";
 import type { OutputFile } from "../markup/output.ts";
 import { sitePaths } from "../model/addresses.ts";
 import { cardNotes } from "../model/card-content.ts";
-import type { GuideData } from "../model/guide-data.ts";
+import { type GuideData, type RigList, rigListName } from "../model/guide-data.ts";
 import type { RigEntry } from "../model/library.ts";
 import { stampedPath } from "./file-hash.ts";
 import type { SiteInput } from "./input.ts";
@@ -27,19 +27,32 @@ export function browserData(
     words: Object.fromEntries(Object.entries(library.words).filter(([name]) => asked.has(name))),
     guide: library.guide,
     scales: library.scales.map(({ id, title, sizes }) => ({ id, title, sizes })),
-    rigs: ofRigs.map(({ rig: { id, water, depthsMm }, path, content }) => ({
+  };
+  const guideFile = { path: sitePaths.asset("guide-data.js"), content: script("dotdownGuide", guide) };
+  const standsAt = (file: OutputFile) => relative("site", addressOf(file));
+  const loaded = rigPageScripts.map((name) => ({
+    path: sitePaths.asset(name),
+    content: assets.get(name) ?? "",
+  }));
+  const list: RigList = {
+    scripts: [guideFile, ...loaded].map(standsAt),
+    rigs: ofRigs.map(({ rig: { id, water, depthsMm }, ...file }) => ({
       id,
       water,
       depthsMm,
-      data: relative("site", addressOf({ path, content })),
+      data: standsAt(file),
       page: relative("site", sitePaths.rig(id)),
     })),
   };
   return [
-    { path: sitePaths.asset("guide-data.js"), content: script("dotdownGuide", guide) },
+    guideFile,
+    { path: sitePaths.asset(rigListName), content: script("dotdownRigs", list) },
     ...ofRigs.map(({ path, content }) => ({ path, content })),
   ];
 }
+
+/** Scripts that the page of a rig makes it by for a reader's own water. */
+const rigPageScripts = ["fit.js", "sums-worker.js"] as const;
 
 /** A rig, and what its card says besides its sums. */
 function rigFile(entry: RigEntry, marking: string | undefined): OutputFile {

@@ -4,6 +4,7 @@ import { SoundingsPage } from "../../templates/pages/soundings.tsx";
 import { SwimListPage, SwimPage } from "../../templates/pages/swims.tsx";
 import type { View } from "../../templates/pages/view.ts";
 import { printPaths, sitePaths } from "../model/addresses.ts";
+import { rigListName } from "../model/guide-data.ts";
 import { hasPage } from "../model/has-page.ts";
 import type { SiteInput } from "./input.ts";
 import type { MakeList, Page } from "./page.ts";
@@ -50,7 +51,7 @@ export function choosingPages(input: SiteInput, list: MakeList): readonly Page[]
   return [
     {
       ...list("choose", sitePaths.choose, (view) => <ChoosePage view={view} />, "rigs"),
-      scripts: ["guide-data.js", "choosing-data.js", "choose.js"],
+      scripts: ["guide-data.js", rigListName, "choosing-data.js", "choose.js"],
       kept: "once opened",
     },
   ];

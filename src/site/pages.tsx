@@ -17,6 +17,7 @@ import { TryPage } from "../../templates/pages/try.tsx";
 import type { View } from "../../templates/pages/view.ts";
 import { withId } from "../core/lists.ts";
 import { printPaths, sitePaths } from "../model/addresses.ts";
+import { rigListName } from "../model/guide-data.ts";
 import { hasPage } from "../model/has-page.ts";
 import type { Lesson, Library, Prose, RigEntry } from "../model/library.ts";
 import type { SolvedRig } from "../model/solved.ts";
@@ -191,7 +192,7 @@ function referencePages(library: Library, list: MakeList): readonly Page[] {
   return [
     {
       ...list("try", sitePaths.tryIt, (view) => <TryPage view={view} />),
-      scripts: ["guide-data.js", "try.js"],
+      scripts: ["guide-data.js", rigListName, "try.js"],
       kept: "once opened",
     },
     atTheBank("floats", sitePaths.floats, (view) => <FloatsPage view={view} />, "floats"),

@@ -5,6 +5,7 @@ import type { OutputFile } from "../markup/output.ts";
 import { sitePaths } from "../model/addresses.ts";
 import { digestOf } from "../model/digest.ts";
 import { fingerprintOf } from "../model/fingerprint.ts";
+import { rigListName } from "../model/guide-data.ts";
 import type { InOrder } from "../model/in-order.ts";
 import { once } from "../model/kept.ts";
 import { namedFiles } from "../model/named-files.ts";
@@ -72,7 +73,7 @@ export function siteFile(path: string, input: SiteInput): OutputFile | undefined
 /** For few readers. */
 const seldomAsked = [
   sitePaths.licences,
-  ...["try.js", "soundings.js", "choose.js", "choosing-data.js"].map(sitePaths.asset),
+  ...[rigListName, "try.js", "soundings.js", "choose.js", "choosing-data.js"].map(sitePaths.asset),
 ];
 
 /** Files that only some pages need: a rig's figures, pictures of the guide's own. */
@@ -94,7 +95,8 @@ interface LoadedFiles {
 
 /**
  * What pages load. Scripts and the style sheet stand under names that hold their hash: a page that is open while a new
- * edition comes finds those it was made for, or none, and never those of the other.
+ * edition comes finds those it was made for, or none, and never those of the other. The list of rigs stands under a name without one,
+ * too: who loads it so has to see whether it is of this edition.
  */
 function loadedFiles(pages: readonly Page[], input: SiteInput): LoadedFiles {
   const search = searchFiles(pages, input);
@@ -104,7 +106,10 @@ function loadedFiles(pages: readonly Page[], input: SiteInput): LoadedFiles {
   );
   const nameOf = (path: string) => stamped.get(path) ?? path;
   return {
-    files: plain.map(({ path, content }) => ({ path: nameOf(path), content })),
+    files: [
+      ...plain.map(({ path, content }) => ({ path: nameOf(path), content })),
+      ...plain.filter(({ path }) => path === sitePaths.asset(rigListName)),
+    ],
     later: new Set([...seldomAsked, ...search.later].map(nameOf)),
     input: { ...input, stamped },
   };
@@ -182,7 +187,7 @@ interface PageFile extends OutputFile {
 function fileOf(page: Page, input: SiteInput, phone?: KeptOnPhone): PageFile {
   const { path } = page;
   const namesIn = (html: string) => [...namedFiles(html)];
-  // Hashes of what it loads are put in at last: a change of one rig's data changes them on the pages of all.
+  // Hashes of what it loads are put in at last: a change of a script changes them on all pages.
   const unhashed = unhashedPage(page, withoutHashes(input), phone);
   if (!unhashed) {
     const content = renderPage(page, input, phone);

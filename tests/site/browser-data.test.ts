@@ -27,14 +27,46 @@ it("gives page scripts the words whose keys they have, plain or put together, an
   expect(wordsFor("var sheet=1;sheet.head()", words)).toEqual({});
 });
 
-it("leads from the guide's list of rigs to files that there are, in a build as in a page that is made alone", async () => {
-  const dataOf = (content: unknown): readonly { data: string }[] =>
-    JSON.parse(String(content).slice("var dotdownGuide = ".length, -";\n".length)).rigs;
+interface ListOfRigs {
+  readonly scripts: readonly string[];
+  readonly rigs: readonly { readonly data: string }[];
+}
+const listIn = (content: unknown): ListOfRigs =>
+  JSON.parse(String(content).slice("var dotdownRigs = ".length, -";\n".length));
+
+it("leads from the list of rigs to files that there are, in a build as in a page that is made alone", async () => {
   const built = new Map((await sampleFiles()).map(({ path, content }) => [path, content]));
-  const list = [...built.keys()].find((path) => path.startsWith("site/assets/guide-data."))!;
   const site = await sampleSite();
-  const alone = siteFile("site/assets/guide-data.js", site)!;
-  expect(dataOf(alone.content).length).toBeGreaterThan(1);
-  for (const { data } of dataOf(built.get(list))) expect(built.has(`site/${data}`), data).toBe(true);
-  for (const { data } of dataOf(alone.content)) expect(siteFile(`site/${data}`, site), data).toBeDefined();
+  const alone = listIn(siteFile("site/assets/rig-list.js", site)?.content);
+  expect(alone.rigs.length).toBeGreaterThan(1);
+  for (const { data } of alone.rigs) expect(siteFile(`site/${data}`, site), data).toBeDefined();
+  const list = listIn(built.get("site/assets/rig-list.js"));
+  expect(list.rigs).toHaveLength(alone.rigs.length);
+  for (const { data } of list.rigs) expect(built.has(`site/${data}`), data).toBe(true);
+  const stamped = [...built.keys()].find((path) => /assets\/rig-list\.[\da-f]+\.js$/.test(path));
+  expect(built.get(stamped!)).toBe(built.get("site/assets/rig-list.js"));
+});
+
+it("names in the list of rigs what their pages load to make them for another water", async () => {
+  const built = new Map((await sampleFiles()).map(({ path, content }) => [path, String(content)]));
+  const { scripts, rigs } = listIn(built.get("site/assets/rig-list.js"));
+  const named = new Set([...scripts, ...rigs.map(({ data }) => data)].map((path) => `../${path}`));
+  const page = built.get("site/rigs/waggler-strung-out.html")!;
+  const of = (attribute: string) =>
+    new RegExp(`id="fit"[^>]*${attribute}="([^"]*)"`).exec(page)![1]!.split(" ");
+  const loaded = [...of("data-scripts"), ...of("data-worker")];
+  expect(loaded).toHaveLength(4);
+  for (const one of loaded) expect(named).toContain(one);
+});
+
+it("changes for a rig its figures and the list alone, or the pages of all rigs would change with each", () => {
+  const filesWith = (rodLengthMm: number) => {
+    const [changed, ...others] = sampleLibrary.rigs;
+    const rigs = [{ ...changed!, rig: { ...changed!.rig, rodLengthMm } }, ...others];
+    const files = browserData({ library: { ...sampleLibrary, rigs }, assets: new Map() });
+    return new Map(files.map(({ path, content }) => [path, content]));
+  };
+  const [before, after] = [filesWith(3600), filesWith(4000)];
+  const changed = [...before.keys()].filter((path) => before.get(path) !== after.get(path));
+  expect(changed).toEqual(["site/assets/rig-list.js", `site/data/${sampleLibrary.rigs[0]!.id}.js`]);
 });

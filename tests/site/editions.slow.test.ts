@@ -1,4 +1,4 @@
-import { cpSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
@@ -119,6 +119,44 @@ describe.skipIf("reason" in started)(`one edition after another on a phone${reas
     expect(await fitOf(page)).toContain("load the page again");
     await page.reload();
     expect(await fitOf(page)).toBe("Fitted by edition B");
+    await context.close();
+  });
+
+  test("the list of rigs, whose name stays, is taken only where it names all that this page is made with", async () => {
+    const context = await browser.newContext({ serviceWorkers: "block" });
+    const page = await context.newPage();
+    const listOf = (name: string) =>
+      readFileSync(join(built.get(name)!, "site/assets/rig-list.js"), "utf8")
+        // A rig that the box makes; the sample has it for other water.
+        .replaceAll('"water":"flowing"', '"water":"still"');
+    /** What the page offers in place of a rig that the box cannot make, with a list that says so. */
+    const offered = async (list: string): Promise<string[]> => {
+      writeFileSync(join(served, "assets/rig-list.js"), list);
+      await page.goto(`${server.address}${rigPage}?depth=1.5+m&box=BB`);
+      const asked = page.waitForResponse((response) => response.url().includes("/assets/rig-list.js"));
+      await page.waitForSelector("#fit-result .findings", { state: "attached" });
+      await (await asked).finished();
+      const link = page.locator("#fit-result .findings a").first();
+      await link.waitFor({ timeout: 4000 }).catch(() => {});
+      return page
+        .locator("#fit-result .findings a")
+        .evaluateAll((links) => links.map((one) => (one as HTMLAnchorElement).pathname));
+    };
+    serve("A");
+    expect(await offered(listOf("A"))).toEqual(["/rigs/stick-shirt-button.html"]);
+    // Another rig was changed since: this page is as it was.
+    const [data] = /data\/stick-shirt-button\.\w+\.js/.exec(listOf("A"))!;
+    const later = data.replace(/\.\w+\./, ".0f0f.");
+    cpSync(join(served, data), join(served, later));
+    rmSync(join(served, data));
+    expect(await offered(listOf("A").replace(data, later))).toEqual(["/rigs/stick-shirt-button.html"]);
+    // This one was, or what all pages load.
+    const own = /data\/waggler-strung-out\.\w+\.js/;
+    expect(
+      await offered(listOf("A").replace(data, later).replace(own, "data/waggler-strung-out.0f0f.js")),
+    ).toEqual([]);
+    cpSync(join(built.get("B")!, "site/data"), join(served, "data"), { recursive: true });
+    expect(await offered(listOf("B"))).toEqual([]);
     await context.close();
   });
 
