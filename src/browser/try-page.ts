@@ -22,11 +22,10 @@ export function startTryPage(form: HTMLElement): void {
   const stepMm = depthStepMm[unitsOf(asked)];
   const kit = kitIn(unitsOf(asked));
   const films = drivenFilms(dataOf(form, "worker"));
-  const rigs = listedRigs();
   let rig: Rig | undefined;
 
   async function take(id: string): Promise<void> {
-    const known = rigs.find((one) => one.id === id) ?? first(rigs);
+    const known = listedRigs().find((one) => one.id === id) ?? first(listedRigs());
     rigField.value = known.id;
     try {
       await loadScript(new URL(known.data, siteAddress).href);
