@@ -29,6 +29,13 @@ const takeOver = "take over";
 /** What a page that was just opened asks of its worker where a new edition waits. */
 const makeWay = "make way";
 
+/** What a page tells as it is left, and as it is come back to. */
+const leaves = "leaves";
+const comesBack = "comes back";
+
+/** The pages that were left: work still going on beside one may keep it listed for seconds. */
+const left = new Set<string>();
+
 worker.addEventListener("install", (event) => event.waitUntil(keepAll()));
 
 worker.addEventListener("activate", (event) => {
@@ -45,6 +52,8 @@ worker.addEventListener("activate", (event) => {
 worker.addEventListener("message", (event) => {
   if (event.data === takeOver) void worker.skipWaiting();
   if (event.data === makeWay) event.waitUntil(giveWay());
+  if (event.data === leaves) left.add(event.source.id);
+  if (event.data === comesBack) left.delete(event.source.id);
 });
 
 worker.addEventListener("fetch", (event) => {
@@ -132,12 +141,13 @@ function withoutSignal({ origin, pathname, search }: URL): Response {
   return Response.redirect(new URL(`on-this-phone.html?${asked}`, scope).href);
 }
 
-/** A page that was left a moment ago, with work still going on beside it, may be there a little longer. */
+/** What a page told as it was left may come a little after what the next one asks. */
 const leavesWithin = { tries: 10, everyMs: 50 } as const;
 
 async function isOnlyPage(): Promise<boolean> {
   for (let tries = 0; tries < leavesWithin.tries; tries++) {
-    if ((await worker.clients.matchAll()).length < 2) return true;
+    const open = (await worker.clients.matchAll()).filter(({ id }) => !left.has(id));
+    if (open.length < 2) return true;
     await new Promise((soon) => setTimeout(soon, leavesWithin.everyMs));
   }
   return false;
@@ -173,15 +183,25 @@ interface ServiceWorkerScope {
     readonly scope: string;
     readonly waiting: { postMessage(message: string): void } | null;
   };
-  readonly clients: { claim(): Promise<void>; matchAll(): Promise<readonly unknown[]> };
+  readonly clients: { claim(): Promise<void>; matchAll(): Promise<readonly Client[]> };
   skipWaiting(): Promise<void>;
   addEventListener(type: "install" | "activate", listener: (event: LifeEvent) => void): void;
-  addEventListener(type: "message", listener: (event: LifeEvent & { readonly data: unknown }) => void): void;
+  addEventListener(type: "message", listener: (event: MessageEventLike) => void): void;
   addEventListener(type: "fetch", listener: (event: FetchEventLike) => void): void;
 }
 
 interface LifeEvent {
   waitUntil(work: Promise<unknown>): void;
+}
+
+/** A page of the guide. */
+interface Client {
+  readonly id: string;
+}
+
+interface MessageEventLike extends LifeEvent {
+  readonly data: unknown;
+  readonly source: Client;
 }
 
 interface FetchEventLike extends LifeEvent {

@@ -72,6 +72,15 @@ describe.skipIf("reason" in started)(`one edition after another on a phone${reas
     await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
   }
 
+  /** Until another edition, which is served by now, waits for its turn. */
+  async function waitForNext(page: Page): Promise<void> {
+    await page.evaluate(async () => {
+      const registration = (await navigator.serviceWorker.getRegistration())!;
+      await registration.update();
+      while (!registration.waiting) await new Promise((soon) => setTimeout(soon, 20));
+    });
+  }
+
   /** What the page says when its fit is opened: words that its scripts brought. */
   async function fitOf(page: Page): Promise<string> {
     await page.click("#fit > summary");
@@ -94,11 +103,7 @@ describe.skipIf("reason" in started)(`one edition after another on a phone${reas
     await keep(page);
     await page.goto(server.address + rigPage);
     serve("B");
-    await page.evaluate(async () => {
-      const registration = (await navigator.serviceWorker.getRegistration())!;
-      await registration.update();
-      while (!registration.waiting) await new Promise((soon) => setTimeout(soon, 20));
-    });
+    await waitForNext(page);
     expect(await fitOf(page)).toBe("Fitted by edition A");
 
     await page.click("a.brand");
@@ -107,6 +112,27 @@ describe.skipIf("reason" in started)(`one edition after another on a phone${reas
     await context.setOffline(true);
     await page.goto(server.address + rigPage);
     expect(await fitOf(page)).toBe("Fitted by edition B");
+    await context.close();
+  });
+
+  test("a page that is being read keeps the next edition waiting, until it is left", async () => {
+    const context = await browser.newContext();
+    const page = await context.newPage();
+    serve("A");
+    await keep(page);
+    const read = await context.newPage();
+    await read.goto(server.address + rigPage);
+    serve("B");
+    await waitForNext(page);
+    for (const _ of ["once", "again"]) {
+      await page.click("a.brand");
+      await page.waitForTimeout(1000);
+      expect(await headOf(page)).toBe("Edition A");
+    }
+    expect(await fitOf(read)).toBe("Fitted by edition A");
+    await read.close();
+    await page.click("a.brand");
+    await expect.poll(() => headOf(page), { timeout: 60_000 }).toBe("Edition B");
     await context.close();
   });
 
@@ -223,11 +249,7 @@ describe.skipIf("reason" in started)(`one edition after another on a phone${reas
     await keep(page);
     expect(await fetched()).toBe(samplePdf);
     serve("B");
-    await page.evaluate(async () => {
-      const registration = (await navigator.serviceWorker.getRegistration())!;
-      await registration.update();
-      while (!registration.waiting) await new Promise((soon) => setTimeout(soon, 20));
-    });
+    await waitForNext(page);
     await page.click("a.brand");
     await expect.poll(() => headOf(page), { timeout: 60_000 }).toBe("Edition B");
     expect(await caches(page)).toHaveLength(1);
