@@ -59,7 +59,12 @@ test("the packed package installs with its production dependencies alone, runs n
 
   const check = await run(dotdown, ["check"], elsewhere);
   expect(check, check.stderr).toMatchObject({ code: 0 });
+  const library = "there is no folder content here, so this is the guide that comes with dotdown;";
+  expect(check.stderr).toContain(`${library} npx dotdown init begins one of your own\n`);
   expect(readdirSync(elsewhere).sort()).toEqual(["node_modules", "package-lock.json", "package.json"]);
+
+  mkdirSync(join(elsewhere, "notes"));
+  expect((await run(dotdown, ["check", "--quiet"], join(elsewhere, "notes"))).stderr).toBe("");
 
   const own = async (...args: string[]) => {
     const ran = await run(dotdown, args, elsewhere);
@@ -69,6 +74,8 @@ test("the packed package installs with its production dependencies alone, runs n
   await own("init", "--title", "Our pond", "--publisher", "Makebelieve Club");
   await own("new", "rig", "our-margin", "--like", "margin");
   expect(await own("check", "--strict")).toBe("2 rigs, 1 lesson: fine\n");
+  const below = await run(dotdown, ["check"], join(elsewhere, "notes"));
+  expect(below.stderr).toContain(`${library} yours may be that in ..\n`);
   await own("build");
   expect(readFileSync(join(elsewhere, "out/site/index.html"), "utf8")).toContain("<title>Our pond</title>");
   expect(readFileSync(join(elsewhere, "out/cards/our-margin.pdf")).subarray(0, 5).toString()).toBe("%PDF-");

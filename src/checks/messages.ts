@@ -118,7 +118,7 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
       v.missing.length === v.all
         ? `the fixed words of pages and cards stand in English: there are none in "${v.language}"`
         : `${v.missing.length} of ${v.all} fixed words stand in English for want of any in "${v.language}", the first of them ${v.missing[0]}`,
-    hint: `fill them in in words/${v.language}.yaml, as few as you like; dotdown new words ${v.language} writes there all that are missing`,
+    hint: `fill them in in words/${v.language}.yaml, as few as you like; npx dotdown new words ${v.language} writes there all that are missing`,
   }),
   "image-not-usable": (v) => v,
   "font-not-usable": (v) => ({ ...v, reason: `the font cannot be used: ${v.reason}` }),

@@ -30,7 +30,7 @@ export const swimWords: { readonly [C in SwimCode]: (v: MessageValues[C]) => Wor
   }),
   "swim-spot-without-rig": (v) => ({
     reason: `no rig of the guide can be fished at "${v.spot}"`,
-    hint: "dotdown choose says what rules each of them out; add a rig that would do, or take the spot out",
+    hint: "npx dotdown choose says what rules each of them out; add a rig that would do, or take the spot out",
   }),
   "notes-depth-other": (v) => ({
     reason: `${v.found} was found at "${v.spot}", where depths and level of the water give ${v.plumbed}`,

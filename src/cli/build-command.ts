@@ -3,7 +3,7 @@ import { buildParts } from "../build/stages.ts";
 import { readSources } from "../content/world.ts";
 import { buildOnce } from "./build-once.ts";
 import type { CliCommand } from "./command.ts";
-import { contentFolders, withContentOption } from "./content-option.ts";
+import { contentFolders, tellWhose, withContentOption } from "./content-option.ts";
 import { workersFor } from "./crew/crew.ts";
 import { disk } from "./disk.ts";
 import { storeOnDisk } from "./kept-on-disk.ts";
@@ -30,7 +30,9 @@ export const buildCommand: CliCommand = {
   async run(_args, options, terminal) {
     const out = String(options.out);
     const workers = workersFor(options.workers);
-    const { folders, shipped } = await contentFolders(options);
+    const content = await contentFolders(options);
+    const { folders, shipped } = content;
+    tellWhose(content, options, terminal);
     const say = (line: string) => terminal.report(`dotdown: ${line}\n`);
     const progress = options.quiet || options.json ? undefined : terminal.progress?.();
     const store = storeOnDisk();

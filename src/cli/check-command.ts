@@ -1,7 +1,7 @@
 import { readSources, type Source } from "../content/world.ts";
 import type { Checked } from "./check-anew.ts";
 import type { CliCommand, Progress } from "./command.ts";
-import { contentFolders, withContentOption } from "./content-option.ts";
+import { contentFolders, tellWhose, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
 import { fromSources } from "./from-sources.ts";
 import { storeOnDisk } from "./kept-on-disk.ts";
@@ -16,6 +16,7 @@ export const checkCommand: CliCommand = {
       .option("--watch", "look again after each save, until Ctrl-C"),
   async run(_args, options, terminal) {
     const content = await contentFolders(options);
+    tellWhose(content, options, terminal);
     const progress = options.quiet || options.json ? undefined : terminal.progress?.();
     progress?.say("reading, and doing the sums");
     if (options.watch) {

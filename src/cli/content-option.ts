@@ -1,8 +1,8 @@
-import { existsSync, realpathSync, statSync } from "node:fs";
+import { existsSync, readdirSync, realpathSync, statSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Command } from "commander";
-import { UsageError } from "./command.ts";
+import { type Terminal, UsageError } from "./command.ts";
 import { reading } from "./trouble.ts";
 
 /** Adds the option that names a content folder, as often as it is given. */
@@ -33,6 +33,23 @@ export async function contentFolders(options: Readonly<Record<string, unknown>>)
   const own = folders.filter((folder) => realpathSync(folder) !== shipped);
   if (own.length === 0) return { folders };
   return { folders: own, shipped: folders.find((folder) => !own.includes(folder)) ?? shipped };
+}
+
+/** Says that it is the library which is looked at, where none was named and none is here: nobody takes it for their own. */
+export function tellWhose(
+  { folders }: ContentFolders,
+  options: Readonly<Record<string, unknown>>,
+  terminal: Terminal,
+): void {
+  if (options.content !== undefined || options.quiet || folders[0] !== guideOfThePackage()) return;
+  const near = ["..", "../..", ...readdirSync(".")].find((folder) =>
+    existsSync(join(folder, "content", "guide.yaml")),
+  );
+  const next =
+    near === undefined ? "npx dotdown init begins one of your own" : `yours may be that in ${near}`;
+  terminal.report(
+    `dotdown: there is no folder content here, so this is the guide that comes with dotdown; ${next}\n`,
+  );
 }
 
 /** Run from its sources, as the tests do, the command stands a folder deeper. */

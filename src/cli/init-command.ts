@@ -46,7 +46,7 @@ export const initCommand: CliCommand = {
     }
     if (existsSync(join(folder, "content")))
       throw new UsageError(
-        `${join(folder, "content")} is there already and stays as it is; begin a file of it with dotdown new`,
+        `${join(folder, "content")} is there already and stays as it is; begin a file of it with npx dotdown new`,
       );
     const told = await toldBy(options, basename(resolve(folder)), terminal);
     const rig = join(libraryIn(guideOfThePackage(), told.language), "rigs", `${firstRigs[told.water]}.md`);

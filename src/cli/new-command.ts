@@ -13,12 +13,14 @@ import { linesWithDepths } from "../content/start/own-depths.ts";
 import { type StartKind, startKinds } from "../content/start/start-values.ts";
 import { addressesOf, ownAddresses } from "../model/content-addresses.ts";
 import { limits } from "../model/limits.ts";
+import { begunGuide } from "./begun-guide.ts";
 import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
+import { namesIn } from "./names-in.ts";
 import { newWords } from "./new-words.ts";
 import { noSuch } from "./no-such.ts";
-import { namesIn, sessionStart } from "./start-session.ts";
+import { sessionStart } from "./start-session.ts";
 import { shelfStart } from "./start-shelf.ts";
 import { linesOnDisk } from "./tell.ts";
 import { reading } from "./trouble.ts";
@@ -47,7 +49,9 @@ export const newCommand: CliCommand = {
         : await copyOf(String(options.like), kind!, name!, options, terminal);
     if (text === undefined) return exitCodes.contentErrors;
     writeNew(folder, new Map([[path, text]]));
-    terminal.result(`${join(folder, path)} is yours to change; dotdown check says what is wrong with it\n`);
+    terminal.result(
+      `${join(folder, path)} is yours to change; npx dotdown check says what is wrong with it\n`,
+    );
     if (options.like !== undefined) tellDepths(join(folder, path), text, terminal);
     return exitCodes.fine;
   },
@@ -82,19 +86,21 @@ type Options = Readonly<Record<string, unknown>>;
 function ownFolder(options: Options): string {
   const named = (options.content as readonly string[] | undefined)?.at(-1);
   if (named === undefined && !existsSync("content"))
-    throw new UsageError("there is no content folder here; begin a guide with dotdown init");
+    throw new UsageError("there is no content folder here; begin a guide with npx dotdown init");
   return named ?? "content";
 }
 
 /** What of the usual a new file says otherwise, so that it goes with what the folder has. */
 function valuesFor(kind: StartKind, folder: string): StartValues {
   if (kind === "lesson") return { order: nextOrder(folder) };
-  if (kind === "session") return sessionStart(folder);
-  if (kind === "shelf") return shelfStart(folder);
+  if (kind === "session") return sessionStart(folder, begunGuide(folder));
+  if (kind === "shelf") return shelfStart(begunGuide(folder));
   if (kind !== "notes") return {};
   const [swim] = namesIn(join(folder, "swims"), ".yaml");
   if (swim === undefined)
-    throw new UsageError("notes are of a swim, and there is none; begin one with dotdown new swim our-pond");
+    throw new UsageError(
+      "notes are of a swim, and there is none; begin one with npx dotdown new swim our-pond",
+    );
   return { swim: swim.replace(/\.yaml$/, ""), depths: "[]" };
 }
 

@@ -80,7 +80,7 @@ function replace(file: string, text: string): void {
 
 function told(file: string, added: number, isThere: boolean): string {
   if (added === 0)
-    return `${file} has every word already and is as it was; dotdown check says what is still to be filled in\n`;
+    return `${file} has every word already and is as it was; npx dotdown check says what is still to be filled in\n`;
   const words = `${added} ${added === 1 ? "word" : "words"}`;
   const done = isThere ? `${words} added to ${file}` : `${words} in ${file}`;
   return `${done}: fill in as few as you like; what is left empty stands as it did\n`;

@@ -1,7 +1,7 @@
 import { keeping } from "../model/kept.ts";
 import { buildSettings } from "./build-settings.ts";
 import { type CliCommand, exitCodes, UsageError } from "./command.ts";
-import { contentFolders, withContentOption } from "./content-option.ts";
+import { contentFolders, tellWhose, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
 import { keptOf } from "./kept-on-shelf.ts";
 import { startPreview } from "./preview/server.ts";
@@ -19,7 +19,9 @@ export const previewCommand: CliCommand = {
       )
       .option("--port <number>", "port to serve at; 0 for any that is free", "8642"),
   async run(_args, options, terminal) {
-    const { folders, shipped } = await contentFolders(options);
+    const content = await contentFolders(options);
+    const { folders, shipped } = content;
+    tellWhose(content, options, terminal);
     if (!/^\d{1,5}$/.test(String(options.port)) || Number(options.port) > 65_535) {
       throw new UsageError(`--port ${options.port} is not understood; write a number from 0 to 65535`);
     }

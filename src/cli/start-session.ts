@@ -1,27 +1,21 @@
-import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { StartValues } from "../content/start/commented.ts";
 import { firstRigs } from "../content/start/new-guide.ts";
 import { readYaml } from "../content/yaml-source.ts";
+import type { BegunGuide } from "./begun-guide.ts";
 import { UsageError } from "./command.ts";
+import { namesIn } from "./names-in.ts";
 
 const baits = { still: "double-maggot", flowing: "maggot" } as const;
 
-/** Names of the files in a folder that end so, in their order; none where there is no such folder. */
-export const namesIn = (folder: string, ending: string): readonly string[] =>
-  existsSync(folder)
-    ? readdirSync(folder)
-        .filter((name) => name.endsWith(ending))
-        .sort()
-    : [];
-
-/** What a new session says of the first swim of a content folder, and the rig to begin with on such water. */
-export function sessionStart(folder: string): StartValues {
+/** What a new session says of the first swim of a content folder, and the guide's first rig for such water; the usual one where it has none. */
+export function sessionStart(folder: string, { rigs }: BegunGuide): StartValues {
   const swims = join(folder, "swims");
   const [file] = namesIn(swims, ".yaml");
   if (file === undefined) {
     throw new UsageError(
-      "a session is held at a swim, and there is none yet; begin one with dotdown new swim NAME",
+      "a session is held at a swim, and there is none yet; begin one with npx dotdown new swim NAME",
     );
   }
   const { data } = readYaml(readFileSync(join(swims, file), "utf8"), file);
@@ -31,9 +25,10 @@ export function sessionStart(folder: string): StartValues {
   } | null;
   const water = told?.water === "flowing" ? "flowing" : "still";
   const spot = JSON.stringify(String(told?.spots?.[0]?.title ?? ""));
+  const rig = rigs.find(({ front }) => front.water === water);
   return {
     swims: `\n  - { swim: ${file.replace(/\.yaml$/, "")}, spot: ${spot} }`,
-    rigs: `[${firstRigs[water]}]`,
-    baits: `[${baits[water]}]`,
+    rigs: `[${rig?.id ?? firstRigs[water]}]`,
+    baits: `[${rig?.front.bait ?? baits[water]}]`,
   };
 }

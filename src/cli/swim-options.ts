@@ -12,7 +12,9 @@ export function swimNamed(name: string, { library }: Read): SwimEntry {
   if (swim) return swim;
   const known = library.swims.map(({ id }) => id);
   if (known.length > 0) throw noSuch("swim", name, known);
-  throw new UsageError(`there is no swim "${name}", nor any other; begin one with dotdown new swim ${name}`);
+  throw new UsageError(
+    `there is no swim "${name}", nor any other; begin one with npx dotdown new swim ${name}`,
+  );
 }
 
 /** The place that was asked for, or all of the swim. */

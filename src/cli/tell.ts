@@ -15,7 +15,9 @@ export function tell(messages: readonly Message[], options: Options, terminal: T
   if (options.json) {
     for (const message of sortedMessages(messages)) terminal.result(`${messageAsJson(message)}\n`);
   } else {
-    const told = options.quiet ? messages.filter(({ severity }) => severity === "error") : messages;
+    // What stops the command is told in any case.
+    const isWanted = ({ severity }: Message) => !options.quiet || options.strict || severity === "error";
+    const told = messages.filter(isWanted);
     if (told.length > 0 || !options.quiet) terminal.report(formatReport(told, linesOnDisk()));
   }
   return hasErrors(messages) || (options.strict === true && messages.length > 0);

@@ -106,7 +106,7 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
     of: edited("guide.yaml", "title: Test guide", "title: Test guide\nlanguage: de"),
     says: [
       'content/guide.yaml: warning the fixed words of pages and cards stand in English: there are none in "de"',
-      "hint: fill them in in words/de.yaml, as few as you like; dotdown new words de writes there all that are missing",
+      "hint: fill them in in words/de.yaml, as few as you like; npx dotdown new words de writes there all that are missing",
     ],
   },
   "font-not-usable": {
@@ -502,7 +502,7 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
     },
     says: [
       'content/swims/pond.yaml:12:5 warning no rig of the guide can be fished at "Close in"',
-      "hint: dotdown choose says what rules each of them out; add a rig that would do, or take the spot out",
+      "hint: npx dotdown choose says what rules each of them out; add a rig that would do, or take the spot out",
     ],
   },
   "notes-depth-other": {

@@ -145,7 +145,7 @@ describe("init", () => {
     const { code, report } = await cli("init", folder);
     expect(code).toBe(2);
     expect(report).toContain(
-      "content is there already and stays as it is; begin a file of it with dotdown new",
+      "content is there already and stays as it is; begin a file of it with npx dotdown new",
     );
     const other = temporaryFolder();
     writeFileSync(join(other, "README.md"), "mine");
@@ -209,6 +209,17 @@ describe("new", () => {
     });
   });
 
+  it("begins a shelf with a rig that the guide takes of the library, where it has none of its own", async () => {
+    const folder = writeContent(temporaryFolder(), {
+      "guide.yaml": "title: T\npublisher: P\nedition: 2026-11-27\nlibrary: { rigs: [beginner, margin] }\n",
+    });
+    expect((await cli("new", "shelf", "hut", "--content", folder)).code).toBe(0);
+    expect(parse(readFileSync(join(folder, "shelves/hut.yaml"), "utf8"))).toMatchObject({
+      packs: [{ rig: "margin" }],
+      floats: [{ float: "stubby" }],
+    });
+  });
+
   it("writes a file of its kind into the content folder, and never over another", async () => {
     const folder = temporaryFolder();
     const { code, result } = await cli("new", "bait", "grub", "--content", folder);
@@ -228,14 +239,16 @@ describe("new", () => {
     const folder = join(guide, "content");
     const begin = (kind: string, name: string) => cli("new", kind, name, "--content", folder);
     const none = await begin("notes", "first-day");
-    expect(none).toMatchObject({ code: 2, report: expect.stringContaining("dotdown new swim our-pond") });
+    expect(none).toMatchObject({ code: 2, report: expect.stringContaining("npx dotdown new swim our-pond") });
     const without = await begin("session", "saturday");
     expect(without).toMatchObject({ code: 2 });
-    expect(without.report).toContain("there is none yet; begin one with dotdown new swim NAME");
+    expect(without.report).toContain("there is none yet; begin one with npx dotdown new swim NAME");
     expect((await begin("swim", "our-pond")).code).toBe(0);
     expect((await begin("notes", "first-day")).code).toBe(0);
     expect(readFileSync(join(folder, "notes/first-day.yaml"), "utf8")).toMatch(/^swim: our-pond$/m);
     expect((await begin("session", "saturday")).code).toBe(0);
+    const session = parse(readFileSync(join(folder, "sessions/saturday.yaml"), "utf8"));
+    expect(session).toMatchObject({ rigs: ["our-first-rig"], baits: ["double-maggot"] });
     const checked = await cli("check", "--strict", "--content", folder);
     expect(checked).toMatchObject({ code: 0, report: "0 errors, 0 warnings\n" });
   });

@@ -171,6 +171,8 @@ describe("content with an error", () => {
     expect(strict).toMatchObject({ code: 1, report: expect.stringContaining("[file-not-read]") });
     expect(existsSync(join(folder, "../out"))).toBe(false);
     expect(await cli("check", "--quiet", "--content", folder)).toEqual({ code: 0, result: "", report: "" });
+    const stopped = await cli("check", "--quiet", "--strict", "--content", folder);
+    expect(stopped).toMatchObject({ code: 1, report: expect.stringContaining("0 errors, 1 warning") });
   });
 
   it("says with --verbose what each stage did and in how long, and nothing of it without", async () => {

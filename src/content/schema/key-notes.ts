@@ -45,7 +45,7 @@ const rig = {
   "not-when": "When to take another; one sentence a line.",
   "change-first":
     'What to change first when bites fail: a point for each sign, which may be several sentences, such as "If bites stop, go shallower."',
-  loading: "Where the shot go. Each pattern has keys of its own; dotdown schema --keys lists them.",
+  loading: "Where the shot go. Each pattern has keys of its own; npx dotdown schema --keys lists them.",
   "loading.pattern": "How the shot are laid out on the line.",
   "loading.lock-share": "Least share of the load that locks the float.",
   "loading.size": "Size of each shot down the line.",

@@ -1,0 +1,47 @@
+import { existsSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { readMarkdown } from "../content/markdown-source.ts";
+import { libraryIn } from "../content/world.ts";
+import { readYaml } from "../content/yaml-source.ts";
+import { guideOfThePackage } from "./content-option.ts";
+import { namesIn } from "./names-in.ts";
+
+/** A rig by its file's name, and what its front matter says, as it was typed. */
+interface TypedRig {
+  readonly id: string;
+  readonly front: Readonly<Record<string, unknown>>;
+}
+
+/** What the guide in a content folder says of itself, as it was typed: a file of it may be begun before the rest is right. */
+export interface BegunGuide {
+  /** A BCP 47 tag. */
+  readonly language: string;
+  /** Its own rigs, then those of the library that it takes by name. */
+  readonly rigs: readonly TypedRig[];
+}
+
+export function begunGuide(folder: string): BegunGuide {
+  const file = join(folder, "guide.yaml");
+  const { data } = readYaml(existsSync(file) ? readFileSync(file, "utf8") : "", file);
+  const told = (data ?? {}) as {
+    readonly language?: unknown;
+    readonly library?: { readonly rigs?: unknown };
+  };
+  const language = typeof told.language === "string" ? told.language : "en";
+  const named: readonly unknown[] = Array.isArray(told.library?.rigs) ? told.library.rigs : [];
+  const shipped = join(libraryIn(guideOfThePackage(), language), "rigs");
+  const taken = namesIn(shipped, ".md").filter((name) => named.includes(name.replace(/\.md$/, "")));
+  const own = join(folder, "rigs");
+  return {
+    language,
+    rigs: [
+      ...namesIn(own, ".md").map((name) => typedRig(own, name)),
+      ...taken.map((name) => typedRig(shipped, name)),
+    ],
+  };
+}
+
+function typedRig(folder: string, name: string): TypedRig {
+  const { front } = readMarkdown(readFileSync(join(folder, name), "utf8"), name);
+  return { id: name.replace(/\.md$/, ""), front: (front.data ?? {}) as TypedRig["front"] };
+}
