@@ -221,24 +221,32 @@ const readers: { readonly [K in PictureReference["picture"]]: Reader<K> } = {
   "float-states": (reference, drawing) =>
     said(drawing).includes("tip, mm") ? [] : notMeasured(reference, drawing),
   "pattern-chart": ({ rigs: [id], depthMm }, drawing) => {
-    const [, { lineShot, lockShot }] = rigOf(id!, depthMm);
-    const { scale } = depthScaleOf(drawing);
-    const discs = discsOf(drawing)
-      .sort((a, b) => b.cyMm - a.cyMm)
-      .slice(0, lineShot.length);
-    expect(discsOf(drawing)).toHaveLength(lineShot.length + lockShot.length);
-    const shot = [...lineShot].sort((a, b) => a.fromHookMm - b.fromHookMm);
+    const [{ rig }, depth] = rigOf(id!, depthMm);
+    const { lineShot, lockShot, overdepthMm } = depth;
+    const { zeroMm, scale } = depthScaleOf(drawing);
+    const all = discsOf(drawing).sort((a, b) => b.cyMm - a.cyMm);
+    expect(all).toHaveLength(lineShot.length + lockShot.length);
+    // In still water what is nearer to the hook than it is set over depth lies on the bed, beyond where the line comes down.
+    const lies = ({ fromHookMm }: { fromHookMm: number }) =>
+      rig.water === "still" && fromHookMm <= overdepthMm;
+    const laid = all.slice(0, lineShot.filter(lies).length);
+    const onBed = laid.flatMap(({ cyMm, radiusMm }) =>
+      near("shot on the bed", cyMm + radiusMm, zeroMm + scale * depth.depthMm),
+    );
+    const discs = all.slice(laid.length, lineShot.length);
+    const shot = lineShot.filter((one) => !lies(one)).sort((a, b) => a.fromHookMm - b.fromHookMm);
     const isTold = /cover each other stand apart/.test(said(drawing));
     const touch = neighbours(discs).map(
       ([lower, upper]) => lower.cyMm - upper.cyMm - lower.radiusMm - upper.radiusMm < seenMm,
     );
-    return discs.flatMap((disc, i) => {
+    const hanging = discs.flatMap((disc, i) => {
       const wanted = scale * (shot[i]!.fromHookMm - shot[0]!.fromHookMm);
       // One has its place, or is kept off it by its neighbours, or by what is at the float.
       const isKeptOff = touch[i - 1] || touch[i] || i === discs.length - 1;
       const off = near(`shot ${i} from the lowest`, discs[0]!.cyMm - disc.cyMm, wanted);
       return isKeptOff && isTold ? [] : off;
     });
+    return [...onBed, ...hanging];
   },
   "hang-plot": ({ rig: id, depthMm }, drawing) => {
     const [{ rig }, { inWater }] = rigOf(id, depthMm);

@@ -101,6 +101,7 @@ function drawChart(entries: readonly PatternEntry[], scales: Scales, kit: Drawin
     words("drawing.pattern.scale"),
     ...(columns.some(({ isApart }) => isApart) ? [words("drawing.pattern.apart")] : []),
     ...(columns.some(({ isBroken }) => isBroken) ? [words("drawing.pattern.broken")] : []),
+    ...(columns.some(({ isLaidUntrue }) => isLaidUntrue) ? [words("drawing.pattern.laid")] : []),
     ...(longestS > 0 ? [words("drawing.pattern.sink")] : []),
   ];
   const note = layLabel([{ text: notes.join(" ") }], widthMm - 2 * marginMm, textMm, measure);

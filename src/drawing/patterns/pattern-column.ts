@@ -1,22 +1,23 @@
 import { lengthMm } from "../../core/float/float.ts";
 import { toldTipMm } from "../../core/float/tip.ts";
-import { first, last, paired } from "../../core/lists.ts";
+import { first, last, neighbours, paired } from "../../core/lists.ts";
 import type { Sink } from "../../core/sink/sink-of-rig.ts";
 import type { SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
 import { floatLook } from "../float/float-parts.ts";
-import { circle, type Point, point, polyline, rectangle, text, thin, thinSoft } from "../items.ts";
+import { circle, type Point, point, polyline, rectangle, text, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import { placeInOrder, type WantedLabel } from "../labels/label-placement.ts";
 import type { Item } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
+import { lineBreakHalfMm } from "../parts/line-break.ts";
 import { parts } from "../parts/parts.ts";
 import { shotRadii } from "../shot-radii.ts";
 import { strandStrokes } from "../strands.ts";
+import { columnLine, hookMm } from "./column-line.ts";
 
 /** Drawn diameter per diameter of shot, the first at which all of them find room. */
 export const shotScales: readonly number[] = [0.5, 0.4, 0.3];
-const hookMm = 2.6;
 /** Line that is seen between shot that do not touch on it, and what is left of that where there is no room. */
 const apartMm = [0.3, 0.15] as const;
 /** Shot closer than this to touching are pinched on as one [mm of line]. */
@@ -25,8 +26,8 @@ const asOneMm = 2;
 const rimMm = 0.2;
 /** A shot this far from its place is off it. */
 const offPlaceMm = 0.3;
-/** Line that would reach so far below the bed is drawn shorter, and marked as such [mm]. */
-const shortenedMm = 1;
+/** Bare line that a break mark takes up on the line [mm]. */
+const breakMm = 2 * lineBreakHalfMm;
 
 /** A rig's place in the chart. */
 interface ChartColumn {
@@ -45,6 +46,8 @@ export interface PatternColumn {
   readonly isApart: boolean;
   /** Whether line is drawn shorter. */
   readonly isBroken: boolean;
+  /** Whether what lies on the bed is not to scale. */
+  readonly isLaidUntrue: boolean;
   /** Drawn diameter per diameter of its shot. */
   readonly shotScale: number;
 }
@@ -61,34 +64,33 @@ export interface ShotLook {
  * @throws NoRoomError where there are too many
  */
 export function drawPatternColumn(
-  { rig }: SolvedRig,
+  solved: SolvedRig,
   depth: SolvedDepth,
   column: ChartColumn,
   look: ShotLook,
 ): PatternColumn {
+  const { rig } = solved;
   const { leftMm, rightMm, xMm: x, surfaceMm, scale } = column;
-  const { float, hookLengthMm } = rig;
+  const { float } = rig;
   const bedMm = surfaceMm + depth.depthMm * scale;
-  const eyeMm = surfaceMm + depth.draughtMm * scale + floatEyeRadiusMm;
-  const hangsMm = eyeMm + depth.floatToHookMm * scale;
-  const hookTip = Math.min(bedMm - 0.3, hangsMm);
-  const y = (fromHookMm: number) => hookTip - fromHookMm * scale;
-  const eye = point(x, eyeMm);
-  const shots = placeShot(depth, y, eye, { leftMm, footMm: hookTip - hookMm }, look);
+  const eye = point(x, surfaceMm + depth.draughtMm * scale + floatEyeRadiusMm);
+  const line = columnLine(solved, depth, eye, { rightMm, bedMm, scale });
+  const shots = placeShot({ ...depth, lineShot: line.hanging }, line.y, eye, { leftMm, ...line }, look);
   if (!shots) {
     const room = { widthMm: rightMm - leftMm, heightMm: bedMm - surfaceMm };
     throw new NoRoomError("a rig beside others", room, { folder: "rigs", id: rig.id });
   }
-  const loop = y(hookLengthMm);
+  const radiusOf = shotRadii(look.diametersMm, shots.shotScale);
+  const laid = line.lying.map(({ diameterMm, fromHookMm }): PlacedShot => {
+    const radiusMm = radiusOf(diameterMm);
+    return { at: line.laidAt(fromHookMm, radiusMm), radiusMm };
+  });
   const widest = Math.max(...float.profile.map((p) => p.diameterMm));
-  const isBroken = hangsMm > hookTip + shortenedMm;
   const items = [
     rectangle(leftMm, surfaceMm, rightMm - leftMm, bedMm - surfaceMm, { fill: "water" }),
     ...parts.bed.draw({ leftMm, rightMm, yMm: bedMm }),
     ...parts.waterSurface.draw({ leftMm, rightMm, yMm: surfaceMm }),
-    polyline([point(x, eyeMm), point(x, loop)], strandStrokes["main line"]),
-    polyline([point(x, loop), point(x, hookTip - hookMm)], strandStrokes["hook length"]),
-    polyline([point(x - 1, loop), point(x + 1, loop)], thin),
+    ...line.items,
     ...parts.floatBody.draw({
       ...floatLook(float),
       at: point(x, surfaceMm + (lengthMm(float) - toldTipMm(depth.tipShowingMm)) * scale),
@@ -97,14 +99,34 @@ export function drawPatternColumn(
     }),
     ...lineToRod(shots.above, eye, column),
     ...bracketOf(shots, eye),
-    ...[...shots.above, ...shots.below, ...shots.line].flatMap(({ at, radiusMm, isOn }) => [
+    ...(line.isBroken ? parts.lineBreak.draw({ at: point(x, barest(shots, eye, line.footMm)) }) : []),
+    ...[...shots.above, ...shots.below, ...shots.line, ...laid].flatMap(({ at, radiusMm, isOn }) => [
       ...(isOn ? [circle(at, radiusMm + rimMm, { fill: "paper" })] : []),
       ...parts.shot.draw({ at, radiusMm }),
     ]),
-    ...parts.hook.draw({ bend: point(x, hookTip), heightMm: hookMm }),
-    ...(isBroken ? parts.lineBreak.draw({ at: point(x, (loop + hookTip - hookMm) / 2) }) : []),
   ];
-  return { items, isBroken, isApart: shots.isApart, shotScale: shots.shotScale };
+  const { isBroken, isLaidUntrue } = line;
+  return { items, isBroken, isLaidUntrue, isApart: shots.isApart, shotScale: shots.shotScale };
+}
+
+/**
+ * Where a line that is drawn shorter is marked so: in the bare line above the highest shot down it, as those below are measured
+ * from the hook; or where there is most of it.
+ */
+function barest(
+  { below, line }: { readonly below: readonly PlacedShot[]; readonly line: readonly PlacedShot[] },
+  eye: Point,
+  footMm: number,
+): number {
+  const top = { at: eye, radiusMm: floatEyeRadiusMm };
+  const foot = { at: point(eye.xMm, footMm), radiusMm: 0 };
+  const bare = neighbours([below.at(-1) ?? top, ...line, foot]).map(([upper, lower]) => {
+    const fromMm = upper.at.yMm + upper.radiusMm;
+    const toMm = lower.at.yMm - lower.radiusMm;
+    return { middleMm: (fromMm + toMm) / 2, mm: toMm - fromMm };
+  });
+  const most = Math.max(...bare.map(({ mm }) => mm));
+  return (bare.find(({ mm }) => mm >= Math.min(most, breakMm)) ?? first(bare)).middleMm;
 }
 
 /** Clear line between the lock shot and those down the line, so that none of the one is read as the other. */
@@ -254,11 +276,11 @@ export function sinkCurve(sink: Sink, frame: SinkFrame, textMm: number, kit: Dra
   const lastS = last(sink.tenthsS);
   const track = sink.track.filter(({ timeS }) => timeS <= lastS);
   const foot = at(last(track));
-  const time = figures.time(lastS);
+  const [none, time] = [figures.time(0), figures.time(lastS)];
   const half = measure(time, textMm, "bold") / 2;
   const overMm = surfaceMm - 0.4 * textMm;
   const middle = Math.min(rightMm - half, Math.max(leftMm + half, foot.xMm));
-  const isRoom = leftMm + measure("0 ", textMm, "regular") < middle - half;
+  const isRoom = leftMm + measure(`${none} `, textMm, "regular") < middle - half;
   return [
     ...parts.bed.draw({ leftMm, rightMm, yMm: bedMm }),
     polyline([point(leftMm, surfaceMm), point(leftMm, bedMm)], thinSoft),
@@ -266,7 +288,7 @@ export function sinkCurve(sink: Sink, frame: SinkFrame, textMm: number, kit: Dra
     polyline([point(foot.xMm, surfaceMm), point(foot.xMm, foot.yMm - hookMm)], thinSoft),
     polyline(track.map(at), { ink: "accent", widthMm: 0.6 }),
     ...parts.hook.draw({ bend: foot, heightMm: hookMm }),
-    ...(isRoom ? [text(point(leftMm, overMm), "0", textMm, { ink: "soft" })] : []),
+    ...(isRoom ? [text(point(leftMm, overMm), none, textMm, { ink: "soft" })] : []),
     text(point(middle, overMm), time, textMm, { anchor: "middle", face: "bold" }),
   ];
 }
