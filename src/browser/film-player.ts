@@ -2,7 +2,6 @@ import { last } from "../core/lists.ts";
 import { filmScreen } from "./film-screen.ts";
 import { type FilmSource, sentFilm } from "./film-source.ts";
 import { stageOf } from "./film-stage.ts";
-import { anotherTask } from "./give-way.ts";
 import { inOwnFrame } from "./own-frame.ts";
 import { dataOf, partWithin } from "./page-parts.ts";
 
@@ -38,7 +37,7 @@ export function startFilm(film: HTMLElement, source?: FilmSource, step = 0): Pla
     endS: () => last(screen.startsS),
     pace: () => (isSlow() ? slowShare : 1),
     show: (atS, runs) => screen.show(atS, runs),
-    ready: (atS, by) => screen.ready(atS, by),
+    readySoon: (atS) => void screen.readySoon(atS),
     // Read out where it stands, not all the way there.
     changed: (runs) => {
       play.textContent = runs ? pauseWords : playWords;
@@ -74,13 +73,13 @@ interface PlayHead {
   readonly pace: () => number;
   /** Does one of what there is to show of a time, and says whether there was any. */
   readonly show: (atS: number, runs: boolean) => boolean;
-  /** Makes ready what the moment of a time, or the one after it, is shown with. */
-  readonly ready: (atS: number, by: 0 | 1) => void;
+  /** Makes ready, between the frames, what the moment of a time and the one after it are shown with. */
+  readonly readySoon: (atS: number) => void;
   readonly changed: (runs: boolean) => void;
 }
 
 /** Where a film is, and what moves it. However quick it is drawn through, what is shown at last is where it stands. */
-function playHead({ endS, pace, show, ready, changed }: PlayHead) {
+function playHead({ endS, pace, show, readySoon, changed }: PlayHead) {
   let atS = 0;
   let runs = false;
   let isAsked = false;
@@ -94,14 +93,7 @@ function playHead({ endS, pace, show, ready, changed }: PlayHead) {
     if (isAsked) return;
     isAsked = true;
     inOwnFrame(frame);
-    void readySoon();
-  };
-  // In tasks between the frames, which have no time for it.
-  const readySoon = async () => {
-    for (const by of [0, 1] as const) {
-      await anotherTask();
-      ready(atS, by);
-    }
+    readySoon(atS);
   };
   const frame = (nowMs: number) => {
     isAsked = false;

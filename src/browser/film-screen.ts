@@ -3,6 +3,7 @@ import { once } from "../model/kept.ts";
 import { knotStage } from "./film-knot.ts";
 import type { FilmSource, SourceMoment } from "./film-source.ts";
 import type { Stage } from "./film-stage.ts";
+import { anotherTask } from "./give-way.ts";
 import { dataOf, partWithin, writeAttribute, writeText } from "./page-parts.ts";
 
 interface Pace {
@@ -64,6 +65,7 @@ export function filmScreen(player: HTMLElement, source: FilmSource, stage: Stage
   };
   const jobs = [draw, ...writers, readyNext];
   let turn = 0;
+  let readied: number | undefined;
   return {
     /** Does one of what there is to do for a time, and says whether there was any. */
     show: (atS: number, runs: boolean): boolean => {
@@ -72,10 +74,15 @@ export function filmScreen(player: HTMLElement, source: FilmSource, stage: Stage
       if (due !== undefined) turn = due + 1;
       return due !== undefined;
     },
-    /** Makes ready what a moment beside that of a time is told and drawn with. */
-    ready: (atS: number, by: 0 | 1): void => {
-      const moment = source.moments[at(atS).place + by];
-      if (moment) readyMoment(moment, stage);
+    /** Makes ready what the moment of a time and the one after it are told and drawn with, in tasks between the frames, which have no time for it. */
+    readySoon: async (atS: number): Promise<void> => {
+      const { place } = at(atS);
+      if (place === readied) return;
+      readied = place;
+      for (const moment of source.moments.slice(place, place + 2)) {
+        await anotherTask();
+        readyMoment(moment, stage);
+      }
     },
     startsS,
     /** The time of a value of the slider. */

@@ -77,15 +77,7 @@ function marksIn(group: Element, partAt: FilmSource["part"]) {
   /** Marks that are not in the picture, by the parts that they are of. */
   const spare = new Map<number, Element[]>();
   const put = (part: number, element: Element) => spare.set(part, [...(spare.get(part) ?? []), element]);
-  /** What was found last: while a film runs it is asked each frame, and is the same until a mark is put in or taken out. */
-  let found: { readonly poses: readonly Pose[]; readonly marks: readonly (Mark | undefined)[] } | undefined;
-  const standFor = (poses: readonly Pose[]) => {
-    if (found?.poses !== poses) {
-      const places = alike(partsOf(marks), partsOf(poses));
-      found = { poses, marks: places.map((place) => (place === undefined ? undefined : marks[place])) };
-    }
-    return found.marks;
-  };
+  const { standFor, forget } = finderIn(marks);
   return {
     marks,
     standFor,
@@ -104,10 +96,10 @@ function marksIn(group: Element, partAt: FilmSource["part"]) {
           move(made, pose, undefined, 0);
           group.insertBefore(element, marks[over]?.element ?? null);
           marks.splice(over++, 0, made);
-          found = undefined;
           count++;
         }
       }
+      if (count > 0) forget();
       return count;
     },
     takeOut: (wanted: ReadonlySet<Mark | undefined>): number => {
@@ -116,9 +108,9 @@ function marksIn(group: Element, partAt: FilmSource["part"]) {
       for (const mark of out) {
         mark.element.remove();
         marks.splice(marks.indexOf(mark), 1);
-        found = undefined;
         put(mark.part, mark.element);
       }
+      if (out.length > 0) forget();
       return out.length;
     },
     ready: (poses: readonly Pose[]): void => {
@@ -127,6 +119,25 @@ function marksIn(group: Element, partAt: FilmSource["part"]) {
         if (known.has(part) || spare.has(part)) continue;
         put(part, partAt(part));
       }
+    },
+  };
+}
+
+/** What finds the marks that stand for poses, until others are there than before. */
+function finderIn(marks: readonly Mark[]) {
+  /** While a film runs it is asked each frame for a moment and for the next one. */
+  let found = new WeakMap<readonly Pose[], readonly (Mark | undefined)[]>();
+  return {
+    standFor: (poses: readonly Pose[]) => {
+      const known = found.get(poses);
+      if (known) return known;
+      const places = alike(partsOf(marks), partsOf(poses));
+      const stand = places.map((place) => (place === undefined ? undefined : marks[place]));
+      found.set(poses, stand);
+      return stand;
+    },
+    forget: () => {
+      found = new WeakMap();
     },
   };
 }

@@ -40,12 +40,22 @@ export function readPoses(packed: string): Pose[] {
  */
 export function poseBetween(pose: Pose, next: Pose | undefined, share: Share): string {
   const moves = next?.part === pose.part && next.shape === pose.shape;
-  return pose.letters
-    .map((letter, i) => {
-      const from = pose.numbers[i];
-      if (from === undefined) return letter;
-      const to = moves ? (next.numbers[i] ?? from) : from;
-      return letter + Math.round((from + share * (to - from)) * 100) / 100;
-    })
-    .join("");
+  let at = "";
+  for (const [i, letter] of pose.letters.entries()) {
+    const from = pose.numbers[i];
+    if (from === undefined) return at + letter;
+    const to = moves ? (next.numbers[i] ?? from) : from;
+    at += letter + written(from + share * (to - from));
+  }
+  return at;
+}
+
+/** How a number of so many hundredths ends. */
+const endings = Array.from({ length: 100 }, (_, i) => String(i / 100).slice(1));
+
+/** A number to the hundredth: an engine writes a whole number several times as quickly as any other. */
+function written(value: number): string {
+  const hundredths = Math.round(100 * value);
+  const size = Math.abs(hundredths);
+  return `${hundredths < 0 ? "-" : ""}${Math.floor(size / 100)}${endings[size % 100]}`;
 }
