@@ -46,6 +46,8 @@ const rodLineMm = { sunk: 2.6, dry: -5.5 } as const;
 const wordEndMm = { float: -2.4, "moving left": -10, under: 4, flat: 20 } as const;
 /** How far above the water a word stands: over the rings round a float that is under, and over one that lies flat. */
 const aboveWaterMm = { float: 1.4, under: 2.6, flat: 5 } as const;
+/** Free room right of a word below a sunk line. */
+const besideWordMm = 2;
 const bedMm = pictureMm - bedThicknessMm - 0.5;
 
 /**
@@ -146,7 +148,7 @@ function panel(
     ...parts.bed.draw({ leftMm: 0, rightMm: widthMm, yMm: bedMm }),
     ...parts.waterSurface.draw({ leftMm: 0, rightMm: widthMm, yMm: surfaceMm }),
     lineFromRod(held, rubbers.length > 0 ? "dry" : "sunk"),
-    ...rodLabel(pose, water, { isLineDry: rubbers.length > 0, widthMm, textMm }, kit),
+    ...rodLabel(pose, { held, water, isLineDry: rubbers.length > 0, widthMm, textMm }, kit),
     ...lineAndEnd(pose, depth, { eye, bedMm, widthMm }),
     ...rotated(standingFloat(float, foot, scale), pose.leanDegrees, water),
   ];
@@ -200,27 +202,38 @@ function lineFromRod(held: Point, way: keyof typeof rodLineMm): PathItem {
   return { kind: "path", steps: curve(from, towards, held), stroke: strandStrokes["main line"] };
 }
 
-/** Says at the left where the line leads: above a dry line, else above the water, clear of the float and what is round it. */
+/**
+ * Says at the left where the line leads: above a dry line; below a sunk one, or where that leaves no room above the water,
+ * clear of the float and what is round it.
+ */
 function rodLabel(
   { tipMm, leanDegrees, moving }: FloatPose,
-  { xMm }: Point,
   {
+    held,
+    water,
     isLineDry,
     widthMm,
     textMm,
-  }: { readonly isLineDry: boolean; readonly widthMm: number; readonly textMm: number },
+  }: {
+    readonly held: Point;
+    readonly water: Point;
+    readonly isLineDry: boolean;
+    readonly widthMm: number;
+    readonly textMm: number;
+  },
   { words, measure }: DrawingKit,
 ): Item[] {
+  const label = { text: words("drawing.state.rod"), ink: "soft" } as const;
+  const saidMm = 0.5 + measure(label.text, textMm, "regular");
+  if (!isLineDry && saidMm + besideWordMm <= held.xMm) {
+    const startMm = surfaceMm + rodLineMm.sunk;
+    const lineMm = startMm + (saidMm / held.xMm) * (held.yMm - startMm);
+    return [text(point(0.5, lineMm + textMm), label.text, textMm, { ink: label.ink })];
+  }
   const state = leanDegrees === flatDegrees ? "flat" : tipMm === null ? "under" : "float";
-  const endMm = xMm + wordEndMm[state === "float" && moving === "left" ? "moving left" : state];
+  const endMm = water.xMm + wordEndMm[state === "float" && moving === "left" ? "moving left" : state];
   const roomMm = isLineDry ? widthMm : Math.min(widthMm, endMm);
-  const said = layLabel(
-    [{ text: words("drawing.state.rod"), ink: "soft" }],
-    roomMm,
-    textMm,
-    measure,
-    "whole",
-  );
+  const said = layLabel([label], roomMm, textMm, measure, "whole");
   const footMm = isLineDry ? surfaceMm + rodLineMm.dry - 1 : surfaceMm - aboveWaterMm[state];
   return paintLabel(said, 0.5, footMm + 0.25 * textMm - said.heightMm / 2, measure);
 }

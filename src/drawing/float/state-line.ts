@@ -1,6 +1,7 @@
 import type { SolvedDepth } from "../../model/solved.ts";
 import { arrow, bold, circle, curveTo, type Point, partWay, point, polyline } from "../items.ts";
 import type { Item, PathStep } from "../model.ts";
+import { lineBreakHalfMm } from "../parts/line-break.ts";
 import { parts } from "../parts/parts.ts";
 import { fish } from "../scenes/fish.ts";
 import { strandStrokes } from "../strands.ts";
@@ -10,6 +11,8 @@ import type { FloatPose } from "./float-poses.ts";
 const hookMm = 2.8;
 const plummetMm = 4;
 const fishMm = 10;
+/** How far up a line that hangs its lowest shot is. */
+const lowestShare = 0.18;
 /** Where a hooked fish has its nose, from the bend of the hook: the point comes up through its lip, ahead of the eye. */
 const noseOffBend = { xMm: 1, yMm: -1.4 } as const;
 
@@ -37,12 +40,14 @@ export function lineAndEnd(pose: FloatPose, depth: SolvedDepth, room: StateRoom)
     case "hanging": {
       const bend = point(baitX, bedMm - (pose.fishDegrees === undefined ? 0.3 : 2.4));
       const top = point(baitX, bend.yMm - hookMm);
+      const shot = partWay(top, eye, lowestShare);
+      const takenMm = pose.load ? loadMm.below + loadMm.radius : 0;
       return [
         ...fishAt(bend),
         polyline([eye, top], stroke),
-        ...shortened(eye, top, pose.load ? loadMm.below + loadMm.radius : 0),
+        ...shortened(along(eye, top, takenMm), along(shot, eye, radiusMm)),
         ...(pose.load ? loadMark(pose.load, eye) : []),
-        ...shotAt(partWay(top, eye, 0.25)),
+        ...shotAt(shot),
         ...parts.hook.draw({ bend, heightMm: hookMm }),
       ];
     }
@@ -67,7 +72,7 @@ export function lineAndEnd(pose: FloatPose, depth: SolvedDepth, room: StateRoom)
       const hookTop = point(baitX + hookMm, bedMm - 0.4);
       return [
         polyline([eye, touch, hookTop], stroke),
-        ...shortened(eye, touch),
+        ...shortened(eye, along(touch, eye, 2 * radiusMm)),
         ...shotAt(point(touch.xMm - 0.4, bedMm - radiusMm)),
         ...rotated(mirrored(parts.hook.draw({ bend, heightMm: hookMm }), bend.xMm), 90, bend),
       ];
@@ -111,14 +116,20 @@ function loadMark(load: NonNullable<FloatPose["load"]>, { xMm, yMm }: Point): It
   return [place, ...arrow(from, to, { ...bold, ink: "accent" }, 2.2)];
 }
 
-/** The mark of a stretch left out, in the upper part of a line long enough for one, below what is on it there. */
-function shortened(from: Point, to: Point, takenMm = 0): readonly Item[] {
-  const reach = to.yMm - from.yMm;
-  const free = partWay(from, to, takenMm / reach);
-  return reach < 7
+/** Bare line that has room for the mark of a stretch left out. */
+const leastBareMm = 2 * lineBreakHalfMm + 1;
+
+/** The mark of a stretch left out, in the middle of a bare one that has room for it. */
+function shortened(from: Point, to: Point): readonly Item[] {
+  const middle = partWay(from, to, 0.5);
+  return Math.hypot(to.xMm - from.xMm, to.yMm - from.yMm) < leastBareMm
     ? []
-    : parts.lineBreak.draw({ at: partWay(free, to, 0.35), turnedDegrees: turnFromUpright(to, from) });
+    : parts.lineBreak.draw({ at: middle, turnedDegrees: turnFromUpright(to, from) });
 }
+
+/** So far on the way from one place to another. */
+const along = (from: Point, to: Point, mm: number): Point =>
+  partWay(from, to, mm / Math.hypot(to.xMm - from.xMm, to.yMm - from.yMm));
 
 /** A slack line from one point to another, drawn towards a third. */
 export function curve(from: Point, towards: Point, to: Point): PathStep[] {
