@@ -7,13 +7,15 @@ import { leadsNowhere, pagesOf } from "../checks/links.ts";
 import { formatReport } from "../checks/reporter.ts";
 import { folded, nameProblem } from "../content/names.ts";
 import { fileKinds } from "../content/schema/file-kinds.ts";
+import type { CommentWords } from "../content/start/comment-words.ts";
 import type { StartValues } from "../content/start/commented.ts";
 import { copiedRig, newFile, pathOf } from "../content/start/new-file.ts";
 import { linesWithDepths } from "../content/start/own-depths.ts";
 import { type StartKind, startKinds } from "../content/start/start-values.ts";
+import { starterIn } from "../content/start/starters.ts";
 import { addressesOf, ownAddresses } from "../model/content-addresses.ts";
 import { limits } from "../model/limits.ts";
-import { begunGuide } from "./begun-guide.ts";
+import { type BegunGuide, begunGuide } from "./begun-guide.ts";
 import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";
 import { contentFolders, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
@@ -45,7 +47,7 @@ export const newCommand: CliCommand = {
     const path = pathOf(kind as StartKind, name!);
     const text =
       options.like === undefined
-        ? newFile(kind as StartKind, name!, valuesFor(kind as StartKind, folder))
+        ? begun(kind as StartKind, name!, folder)
         : await copyOf(String(options.like), kind!, name!, options, terminal);
     if (text === undefined) return exitCodes.contentErrors;
     writeNew(folder, new Map([[path, text]]));
@@ -90,18 +92,31 @@ function ownFolder(options: Options): string {
   return named ?? "content";
 }
 
-/** What of the usual a new file says otherwise, so that it goes with what the folder has. */
-function valuesFor(kind: StartKind, folder: string): StartValues {
+/** A file in the guide's language that goes with what the folder has. */
+function begun(kind: StartKind, name: string, folder: string): string {
+  const guide = begunGuide(folder);
+  const { comments } = starterIn(guide.language);
+  return newFile(kind, name, valuesFor(kind, folder, guide, comments), comments);
+}
+
+/** What of the usual a new file says otherwise. */
+function valuesFor(
+  kind: StartKind,
+  folder: string,
+  guide: BegunGuide,
+  { atFirst }: CommentWords,
+): StartValues {
   if (kind === "lesson") return { order: nextOrder(folder) };
-  if (kind === "session") return sessionStart(folder, begunGuide(folder));
-  if (kind === "shelf") return shelfStart(begunGuide(folder));
+  if (kind === "session") return sessionStart(folder, guide);
+  if (kind === "shelf") return shelfStart(guide);
   if (kind !== "notes") return {};
   const [swim] = namesIn(join(folder, "swims"), ".yaml");
   if (swim === undefined)
     throw new UsageError(
       "notes are of a swim, and there is none; begin one with npx dotdown new swim our-pond",
     );
-  return { swim: swim.replace(/\.yaml$/, ""), depths: "[]" };
+  const rigs = guide.rigs.slice(0, 1).map(({ id }) => `{ rig: ${id}, worked: Say here what worked. }`);
+  return { swim: swim.replace(/\.yaml$/, ""), depths: "[]", rigs: atFirst(`[${rigs.join()}]`) };
 }
 
 /** The order of a lesson behind all that the folder has. */

@@ -5,6 +5,7 @@ import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { runCli } from "../../src/cli/run.ts";
 import { keyReference } from "../../src/content/schema/key-reference.ts";
+import { startKinds } from "../../src/content/start/start-values.ts";
 import { cli, temporaryFolder, writeContent } from "../support/cli.ts";
 
 const guideIn = (folder: string) => parse(readFileSync(join(folder, "content/guide.yaml"), "utf8"));
@@ -47,9 +48,15 @@ describe("init", () => {
     const [, id, like] = /new rig ([a-z-]+) --like ([a-z-]+)/.exec(readme)!;
     const guide = join(folder, "content");
     expect((await cli("new", "rig", id!, "--like", like!, "--content", guide)).code).toBe(0);
-    const { code, result, report } = await cli("check", "--content", join(folder, "content"));
-    expect({ code, report }).toMatchObject({ code: 0 });
-    expect(result).toContain(": fine");
+    // A swim stands before the notes and the session that are held at it.
+    for (const kind of startKinds)
+      expect(await cli("new", kind, `my-${kind}`, "--content", guide)).toMatchObject({ code: 0 });
+    const { result, report } = await cli("check", "--strict", "--content", guide);
+    expect({ result, report }).toEqual({
+      result: "3 rigs, 2 lessons: fine\n",
+      report: "0 errors, 0 warnings\n",
+    });
+    expect(readFileSync(join(guide, "swims/my-swim.yaml"), "utf8")).toContain("# Stellen des Platzes");
     const page = readFileSync(join(folder, "content/rigs/unsere-erste-montage.md"), "utf8");
     expect(page).toMatch(/^title: Unsere erste Montage$/m);
     expect(page).toContain("## Warum diese zuerst");

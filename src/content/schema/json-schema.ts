@@ -68,24 +68,58 @@ export function keysOf(kind: FileKind): readonly KeyEntry[] {
   return [...entries.values()];
 }
 
-/** What may stand at a key, in words. */
-export function formOf(schema: JsonSchema): string {
-  if (schema.const !== undefined) return String(schema.const);
-  if (schema.enum) return schema.enum.join(" or ");
-  if (schema.examples) return `such as ${schema.examples.join(", ")}`;
-  const options = schema.anyOf ?? schema.oneOf;
-  if (options) return [...new Set(options.map(formOf))].join(" or ");
-  if (schema.prefixItems)
-    return `a list of ${schema.prefixItems.length}; ${formOf(first(schema.prefixItems))}`;
-  const { items } = schema;
-  if (items) return formOf(items) === forms.string ? "a list" : `a list; ${formOf(items)}`;
-  return forms[schema.type ?? ""] ?? "";
+/** Words for what may stand at a key. */
+export interface FormWords {
+  readonly or: string;
+  readonly suchAs: string;
+  readonly list: string;
+  listOf(count: number): string;
+  readonly string: string;
+  readonly number: string;
+  readonly integer: string;
+  readonly boolean: string;
+  /** Keys with values of their own. */
+  readonly object: string;
 }
 
-const forms: Readonly<Record<string, string>> = {
+export const englishForms: FormWords = {
+  or: "or",
+  suchAs: "such as",
+  list: "a list",
+  listOf: (count) => `a list of ${count}`,
   string: "a text",
   number: "a number",
   integer: "a whole number",
   boolean: "true or false",
   object: "a group of keys",
 };
+
+/** What may stand at a key, in words. */
+export function formOf(schema: JsonSchema, words: FormWords = englishForms): string {
+  const inWords = (one: JsonSchema) => formOf(one, words);
+  if (schema.const !== undefined) return String(schema.const);
+  if (schema.enum) return oneOf(schema.enum.map(String), words);
+  if (schema.examples) return `${words.suchAs} ${schema.examples.join(", ")}`;
+  const options = schema.anyOf ?? schema.oneOf;
+  if (options) return oneOf([...new Set(options.map(inWords))], words);
+  const { items, prefixItems } = schema;
+  if (prefixItems) return `${words.listOf(prefixItems.length)}; ${inWords(first(prefixItems))}`;
+  if (items) return inWords(items) === words.string ? words.list : `${words.list}; ${inWords(items)}`;
+  switch (schema.type) {
+    case "string":
+    case "number":
+    case "integer":
+    case "boolean":
+    case "object":
+      return words[schema.type];
+    default:
+      return "";
+  }
+}
+
+/** Choices with a word before the last; where one has commas of its own, the word stands between all. */
+function oneOf(choices: readonly string[], { or }: FormWords): string {
+  if (choices.some((choice) => choice.includes(","))) return choices.join(` ${or} `);
+  const before = choices.slice(0, -1).join(", ");
+  return before === "" ? choices.join() : `${before} ${or} ${choices.at(-1)}`;
+}

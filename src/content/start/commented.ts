@@ -2,6 +2,7 @@ import wrap from "wrap-ansi";
 import { first } from "../../core/lists.ts";
 import type { JsonSchema } from "../schema/as-json-schema.ts";
 import { formOf } from "../schema/json-schema.ts";
+import type { CommentWords } from "./comment-words.ts";
 
 /** What stands at each key, as YAML; a group of keys is nested. Keys without a value are left out. */
 export interface StartValues {
@@ -11,21 +12,28 @@ export interface StartValues {
 const columns = 100;
 
 /** YAML with every key of a schema, each below a comment that says what it means; keys without a value are comments. */
-export function commentedYaml(schema: JsonSchema, values: StartValues): string {
+export function commentedYaml(schema: JsonSchema, values: StartValues, words: CommentWords): string {
   const required = new Set(schema.required ?? []);
   const keys = Object.entries(schema.properties ?? {});
   return keys
-    .flatMap(([key, value]) => [...commentOf(value, required.has(key)), ...linesOf(key, value, values[key])])
+    .flatMap(([key, value]) => [
+      ...commentOf(value, required.has(key), words),
+      ...linesOf(key, value, values[key], words),
+    ])
     .join("\n");
 }
 
-function commentOf(schema: JsonSchema, isRequired: boolean): readonly string[] {
+function commentOf(schema: JsonSchema, isRequired: boolean, words: CommentWords): readonly string[] {
   if (schema.description === undefined) return [];
-  const form = formOf(schema);
-  const isClear = form === "a text" || form === "a list" || form.includes("a group");
-  const leave = isRequired ? "" : " May be left out.";
-  const words = `${schema.description}${isClear ? "" : ` Write ${form}.`}${leave}`;
-  return commentLines(words);
+  const { note, write, mayBeLeftOut, form: forms } = words;
+  const form = formOf(schema, forms);
+  const isClear = form === forms.string || form === forms.list || form.includes(forms.object);
+  const said = [
+    note(schema.description),
+    ...(isClear ? [] : [write(form)]),
+    ...(isRequired ? [] : [mayBeLeftOut]),
+  ];
+  return commentLines(said.join(" "));
 }
 
 /** A text as lines of a comment, each moved in by so much. */
@@ -34,10 +42,15 @@ export function commentLines(text: string, indent = ""): readonly string[] {
   return lines.map((line) => `${indent}# ${line}`);
 }
 
-function linesOf(key: string, schema: JsonSchema, value: StartValues[string] | undefined): readonly string[] {
+function linesOf(
+  key: string,
+  schema: JsonSchema,
+  value: StartValues[string] | undefined,
+  words: CommentWords,
+): readonly string[] {
   if (value === undefined) return exampleLines(key, schema).map((line) => `# ${line}`);
   if (typeof value === "string") return `${key}:${value.startsWith("\n") ? "" : " "}${value}`.split("\n");
-  const nested = commentedYaml(optionFor(schema, value), value).split("\n");
+  const nested = commentedYaml(optionFor(schema, value), value, words).split("\n");
   return [`${key}:`, ...nested.map((line) => `  ${line}`)];
 }
 

@@ -1,6 +1,7 @@
 import { fileKinds } from "../schema/file-kinds.ts";
 import { jsonSchemaOf } from "../schema/json-schema.ts";
 import type { FileKind } from "../schema/key-notes.ts";
+import { type CommentWords, english } from "./comment-words.ts";
 import { commentedYaml, type StartValues } from "./commented.ts";
 import { atFirstDepth } from "./own-depths.ts";
 import { type StartKind, startValues } from "./start-values.ts";
@@ -30,15 +31,31 @@ export function titleOf(id: string): string {
  * A file to begin with, every key of it explained; it builds as it is.
  *
  * @param values what it says in place of the usual
+ * @param words in which it is worded, but for `values`
  * @param text what stands below them, the same
  */
-export function newFile(kind: StartKind, id: string, values: StartValues = {}, text?: string): string {
-  const { front, body: usual } = startValues[kind];
-  const body = text === undefined ? usual : () => text;
-  const keys = commentedYaml(jsonSchemaOf(kind), { title: titleOf(id), ...front, ...values });
+export function newFile(
+  kind: StartKind,
+  id: string,
+  values: StartValues = {},
+  words: CommentWords = english,
+  text?: string,
+): string {
+  const { front, body } = startValues[kind];
+  const below = text ?? (body && words.atFirst(body(id)));
+  const usual = inWords(front, words);
+  const keys = commentedYaml(jsonSchemaOf(kind), { title: titleOf(id), ...usual, ...values }, words);
   const yaml = `${schemaLine(kind)}\n${keys}`;
-  return body ? `---\n${yaml}\n---\n\n${body(id)}` : `${yaml}\n`;
+  return below === undefined ? `${yaml}\n` : `---\n${yaml}\n---\n\n${below}`;
 }
+
+const inWords = (values: StartValues, words: CommentWords): StartValues =>
+  Object.fromEntries(
+    Object.entries(values).map(([key, value]) => [
+      key,
+      typeof value === "string" ? words.atFirst(value) : inWords(value, words),
+    ]),
+  );
 
 /** A front matter, the key that names the rig, and the text below. */
 const titleLine = /^title:.*$/m;

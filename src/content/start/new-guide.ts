@@ -1,5 +1,6 @@
 import type { WaterKind } from "../../core/water/water.ts";
 import { jsonSchemaOf } from "../schema/json-schema.ts";
+import type { CommentWords } from "./comment-words.ts";
 import { commentedYaml, type StartValues } from "./commented.ts";
 import { copiedRig, newFile, schemaLine } from "./new-file.ts";
 import { starterIn } from "./starters.ts";
@@ -33,17 +34,17 @@ const pages = ["safety", "about-figures"];
  * @param firstRig text of the rig to begin with
  */
 export function newGuide(told: NewGuide, firstRig: string): ReadonlyMap<string, string> {
-  const { rig, lesson, readme } = starterIn(told.language);
+  const { comments, rig, lesson, words, readme } = starterIn(told.language);
   const isThere = (url: string) => pages.some((page) => new RegExp(`(?:^|/)${page}\\.`).test(url));
   const copied = copiedRig(firstRig, firstRigs[told.water], rig.id, isThere);
   return new Map([
     [
       "content/guide.yaml",
-      `${schemaLine("guide")}\n${commentedYaml(jsonSchemaOf("guide"), guideValues(told))}\n`,
+      `${schemaLine("guide")}\n${commentedYaml(jsonSchemaOf("guide"), guideValues(told, comments), comments)}\n`,
     ],
     [`content/rigs/${rig.id}.md`, copied.replace(/^title: .*$/m, `title: ${rig.title}`)],
-    [`content/lessons/${lesson.id}.md`, newFile("lesson", lesson.id, lesson.front, lesson.body)],
-    [`content/words/${told.language}.yaml`, wordsOf(told.language)],
+    [`content/lessons/${lesson.id}.md`, newFile("lesson", lesson.id, lesson.front, comments, lesson.body)],
+    [`content/words/${told.language}.yaml`, `${schemaLine("words")}\n${words(told.language)}`],
     ["README.md", `# ${told.title}\n\n${readme}`],
   ]);
 }
@@ -51,7 +52,8 @@ export function newGuide(told: NewGuide, firstRig: string): ReadonlyMap<string, 
 /** As YAML reads it, whatever is in it. */
 const quoted = (text: string) => JSON.stringify(text);
 
-function guideValues({ title, publisher, units, paper, language, law, day }: NewGuide): StartValues {
+function guideValues(told: NewGuide, comments: CommentWords): StartValues {
+  const { title, publisher, units, paper, language, law, day } = told;
   return {
     title: quoted(title),
     publisher: quoted(publisher),
@@ -63,7 +65,7 @@ function guideValues({ title, publisher, units, paper, language, law, day }: New
       "lead-rule": {
         place: quoted(law.place),
         "allowed-up-to": law.upTo,
-        source: quoted("Not looked up yet. Say here where the rule can be read."),
+        source: quoted(comments.atFirst("Not looked up yet. Say here where the rule can be read.")),
         checked: day,
       },
     }),
@@ -79,11 +81,3 @@ function guideValues({ title, publisher, units, paper, language, law, day }: New
     },
   };
 }
-
-const wordsOf = (language: string) => `${schemaLine("words")}
-# Words of your own for pages and cards, in place of the usual. \`npx dotdown new words ${language}\` writes all of them here, to be
-# filled in. Or take the # away from all lines of one, and change it.
-# page:
-#   menu:
-#     rigs: Our rigs
-`;

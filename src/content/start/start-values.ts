@@ -34,7 +34,7 @@ export const startValues: {
       bait: "double-maggot",
       feed: { what: "maggots", portion: "5 ml", every: "45 s" },
       setting: "dead depth",
-      depths: "[1 m, 1.5 m, 2 m]",
+      depths: "[1 m, 1.5 m]",
       level: "beginner",
       catches: "[roach, perch]",
       "use-when": "\n  - Say when to take this rig.",

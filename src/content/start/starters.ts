@@ -1,9 +1,15 @@
+import { type CommentWords, english as inEnglish } from "./comment-words.ts";
 import type { StartValues } from "./commented.ts";
+import { german } from "./german.ts";
 
 /** What the first files of a new guide are called and say, in one language. */
 interface Starter {
+  /** How all files that are begun are worded. */
+  readonly comments: CommentWords;
   /** What a guide is called that is begun in a folder of this name. */
   readonly title: (folder: string) => string;
+  /** What stands in a file of words that has none yet. */
+  readonly words: (language: string) => string;
   /** The README beside it, below its title. */
   readonly readme: string;
   readonly rig: { readonly id: string; readonly title: string };
@@ -11,7 +17,16 @@ interface Starter {
 }
 
 const english: Starter = {
+  comments: inEnglish,
   title: (folder) => `Float fishing at ${folder}`,
+  words: (
+    language,
+  ) => `# Words of your own for pages and cards, in place of the usual. \`npx dotdown new words ${language}\` writes all of them here, to be
+# filled in. Or take the # away from all lines of one, and change it.
+# page:
+#   menu:
+#     rigs: Our rigs
+`,
   readme: `What stands in content/ is yours. Whatever is not there comes from the guide that is shipped with dotdown, as far as
 \`library\` in content/guide.yaml takes it.
 
@@ -37,7 +52,16 @@ const english: Starter = {
 
 const others: Readonly<Record<string, Starter>> = {
   de: {
+    comments: german,
     title: (folder) => `Posenangeln: ${folder}`,
+    words: (
+      language,
+    ) => `# Eigene Worte für Seiten und Karten, anstelle der üblichen. \`npx dotdown new words ${language}\` schreibt sie alle hierher,
+# zum Ausfüllen. Oder nimm das # vor allen Zeilen von einem weg und ändere es.
+# page:
+#   menu:
+#     rigs: Unsere Montagen
+`,
     readme: `Was in content/ steht, gehört dir. Was dort fehlt, kommt aus dem Führer, den dotdown mitbringt, soweit ihn \`library\` in
 content/guide.yaml nimmt.
 

@@ -6,10 +6,12 @@ import { solveContent } from "../../../src/build/build.ts";
 import { formatReport } from "../../../src/checks/reporter.ts";
 import { disk } from "../../../src/cli/disk.ts";
 import { keysOf } from "../../../src/content/schema/json-schema.ts";
+import { keyNotes } from "../../../src/content/schema/key-notes.ts";
 import { copiedRig, newFile, pathOf, schemaLine, titleOf } from "../../../src/content/start/new-file.ts";
 import { newGuide } from "../../../src/content/start/new-guide.ts";
 import { linesWithDepths } from "../../../src/content/start/own-depths.ts";
 import { startKinds } from "../../../src/content/start/start-values.ts";
+import { starterIn } from "../../../src/content/start/starters.ts";
 import { inMemory } from "../../../src/model/kept.ts";
 import { temporaryFolder, writeContent } from "../../support/cli.ts";
 
@@ -109,9 +111,27 @@ describe("a new file", () => {
     const text = newFile("rig", "our-pond");
     expect(text).toMatch(/# .*Write still or flowing\.\nwater: still\n/);
     expect(text).toMatch(/# .*such as 4 lb, 1\.8 kg\.\n {2}strength: 4 lb\n/);
-    expect(text.replaceAll(/\n +# /g, " ")).toMatch(/strung out or bulk or spread bulk or shirt button/);
+    expect(text.replaceAll(/\n +# /g, " ")).toMatch(/strung out, bulk, spread bulk, shirt button/);
     expect(text).not.toMatch(/[ \t]$/m);
   });
+});
+
+describe("a file of a guide in German", () => {
+  const { comments } = starterIn("de-AT");
+  const guide = newGuide({ ...told, language: "de", law: { place: "Nirgends", upTo: "0 g" } }, firstRig!);
+  const files = [
+    ["guide", guide.get("content/guide.yaml")!],
+    ...startKinds.map((kind) => [kind, newFile(kind, "x", {}, comments)] as const),
+  ] as const;
+
+  it.each(files)(
+    "has no English in what it says of the keys of a %s, nor in what it says at first",
+    (kind, text) => {
+      const said = text.replaceAll(/\n *# /g, " ");
+      expect(Object.values(keyNotes[kind]).filter((note: string) => said.includes(note))).toEqual([]);
+      expect(said).not.toMatch(/\b(?:Say|Write|such as|left out|your|here)\b/);
+    },
+  );
 });
 
 describe("a copied rig", () => {
