@@ -3,6 +3,7 @@ import { lstatSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { known } from "../../core/lists.ts";
 import { type Fingerprint, fingerprintOf } from "../../model/fingerprint.ts";
+import { inMemory } from "../../model/kept.ts";
 import { sameContent } from "./fingerprint.ts";
 import type { Seen } from "./seen.ts";
 import { type Entry, walk } from "./walk.ts";
@@ -14,7 +15,7 @@ export type FileList = ReadonlyMap<string, Fingerprint>;
 export const listName = "dotdown-files.json";
 
 /** The list as text: who wrote it, every path with its size and hash, and a hash over all of that. */
-export function listText(files: FileList): string {
+function listText(files: FileList): string {
   const sorted = [...files].sort(([a], [b]) => (a < b ? -1 : 1));
   const signed = {
     tool: "dotdown",
@@ -37,19 +38,30 @@ function parseList(text: string): FileList | undefined {
   }
 }
 
-/** The list that was read last: a build looks at its output more than once, and the list of a large one is long. */
-let last: { readonly text: string; readonly list: FileList | undefined } | undefined;
+/** Lists of the output that is and of that to be: a build looks at both more than once, and the list of a large one is long. */
+const atHand = inMemory(2);
+
+/** The list that a text is, with the file in which that stands. */
+function listOf(text: string, parse: (text: string) => FileList | undefined): FileList | undefined {
+  const fingerprint = fingerprintOf(text);
+  return atHand("list", fingerprint.sha256, () => {
+    const files = parse(text);
+    return files && new Map([...files, [listName, fingerprint]]);
+  });
+}
+
+/** The list as text, which whoever reads it in an output need not take apart again. */
+export function textOfWritten(files: FileList): string {
+  const text = listText(files);
+  listOf(text, () => files);
+  return text;
+}
 
 /** The files that the list in a folder accounts for, the list among them; undefined where no build wrote one. */
 export function readList(folder: string): FileList | undefined {
   const file = join(folder, listName);
   if (!lstatSync(file, { throwIfNoEntry: false })?.isFile()) return undefined;
-  const text = readFileSync(file, "utf8");
-  if (last?.text !== text) {
-    const list = parseList(text);
-    last = { text, list: list && new Map([...list, [listName, fingerprintOf(text)]]) };
-  }
-  return last.list;
+  return listOf(readFileSync(file, "utf8"), parseList);
 }
 
 /** Whether two lists name the same files, each with the same content. */

@@ -3,7 +3,7 @@ import { dirname, join } from "node:path";
 import { setImmediate as turn } from "node:timers/promises";
 import type { OutputFile } from "../../markup/output.ts";
 import { type Fingerprint, fingerprintOfFile } from "../../model/fingerprint.ts";
-import { type FileList, listName, listText, readList } from "./file-list.ts";
+import { type FileList, listName, readList, textOfWritten } from "./file-list.ts";
 import { sameContent } from "./fingerprint.ts";
 import { nextIn, note, type WorkFolder } from "./work-folder.ts";
 
@@ -39,7 +39,7 @@ export async function stage(
     // Making files gives no turn to anything else by itself, and a signal waits for one.
     await turn();
   }
-  write({ path: listName, content: listText(list) });
+  write({ path: listName, content: textOfWritten(list) });
   return list;
 }
 
