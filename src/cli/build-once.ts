@@ -47,8 +47,11 @@ async function end({ count, found }: Built, building: Building): Promise<number>
   progress?.end();
   if (found.length > 0 && (await tellOf(found, building))) return exitCodes.contentErrors;
   if (options.quiet || options.json) return exitCodes.fine;
-  const open = partsOf(options).includes("web") ? `; open ${options.out}/site/index.html` : "";
-  terminal.result(`${count} files in ${options.out}${open}\n`);
+  const { out } = options;
+  const parts = partsOf(options);
+  const open = parts.includes("web") ? `; open ${out}/site/index.html` : "";
+  const print = parts.includes("print") ? `; print from ${out}/cards and ${out}/handouts` : "";
+  terminal.result(`${count} files in ${out}${open}${print}\n`);
   return exitCodes.fine;
 }
 

@@ -5,6 +5,7 @@ import { firstRigs, type NewGuide, newGuide } from "../content/start/new-guide.t
 import { starterIn } from "../content/start/starters.ts";
 import { workflow, workflowPath } from "../content/start/workflow.ts";
 import { libraryIn } from "../content/world.ts";
+import { readYaml } from "../content/yaml-source.ts";
 import { parseQuantity } from "../core/quantity.ts";
 import { waterKinds } from "../core/water/water.ts";
 import { unitChoices } from "../model/unit-choice.ts";
@@ -95,6 +96,7 @@ async function toldBy(options: Options, folder: string, terminal: Terminal): Pro
   // Feet beside metres help where English is spoken.
   const usualUnits = /^en\b/.test(language) ? "metric first" : "metric";
   const units = await oneOf("units", "Units?", usualUnits, unitChoices);
+  const theLibrarys = await placeOfLaw(libraryIn(guideOfThePackage(), language));
   const place = await answer("place", "Place whose law on lead shot it follows?", theLibrarys);
   const law = place !== theLibrarys && {
     place,
@@ -124,7 +126,12 @@ function ofOption(key: string, given: string, understand: Understand): string {
   }
 }
 
-const theLibrarys = "as in the library";
+/** Place whose law on lead shot a library follows. */
+async function placeOfLaw(library: string): Promise<string> {
+  const file = join(library, "guide.yaml");
+  const { data } = readYaml(await reading(file, () => readFileSync(file, "utf8")), file);
+  return (data as { readonly "lead-rule": { readonly place: string } })["lead-rule"].place;
+}
 
 function massOf(typed: string): string {
   const read = parseQuantity("mass", typed);

@@ -34,7 +34,7 @@ export const newCommand: CliCommand = {
     withContentOption(command)
       .summary("begin a file of your own")
       .description("Writes a file that builds as it is, every key of it explained, for you to change.")
-      .addArgument(new Argument("<kind>", "what it is").choices([...startKinds, "words"]))
+      .addArgument(new Argument("<kind>", "what it is").choices(kinds).argParser(kindOf))
       .argument(
         "<name>",
         "the file's name without its ending, such as our-pond; of words the language, such as nl",
@@ -58,6 +58,14 @@ export const newCommand: CliCommand = {
     return exitCodes.fine;
   },
 };
+
+const kinds: readonly string[] = [...startKinds, "words"];
+
+/** @throws UsageError where there is none, with the one that was likely meant */
+function kindOf(typed: string): string {
+  if (!kinds.includes(typed)) throw noSuch("kind of file", typed, kinds);
+  return typed;
+}
 
 /** @throws UsageError where no file of that name would build */
 function refuseName(kind: StartKind, name: string): void {

@@ -13,6 +13,7 @@ export const filesOf: Readonly<Record<string, readonly [folder: string, ending: 
   tub: ["tubs", ".yaml"],
   "shot scale": ["shot", ".yaml"],
   rig: ["rigs", ".md"],
+  swim: ["swims", ".yaml"],
 };
 
 /** Name of a file without folder and ending, in the one form of its letters that addresses have. */

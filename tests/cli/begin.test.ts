@@ -80,6 +80,8 @@ describe("init", () => {
     expect(code).toBe(0);
     expect(guideIn(folder)).toMatchObject({ title: "Mine", units: "metric first" });
     expect(asked).toContain("Water? (still, flowing) [still]: ");
+    expect(asked).toContain("Place whose law on lead shot it follows? [England and Wales]: ");
+    expect(guideIn(folder)["lead-rule"]).toBeUndefined();
     expect(asked.join("")).not.toContain("Paper?");
     expect(readFileSync(join(folder, "content/rigs/our-first-rig.md"), "utf8")).toContain("water: flowing");
   });
@@ -272,7 +274,8 @@ describe("new", () => {
   });
 
   it.each([
-    [["boat", "x"], "Allowed choices are rig, float, lesson"],
+    [["boat", "x"], 'there is no kind of file "boat"; '],
+    [["rigs", "x"], 'there is no kind of file "rigs"; did you mean "rig"? — allowed: rig, float, lesson'],
     [["rig", "our pond"], "our pond cannot be a name: the file's name has a space"],
     [["rig", "../pond"], 'the file\'s name has "." (U+002E) in it'],
     [["rig", "x", "--like", "nothing"], 'there is no rig "nothing"; allowed: avon-bulk'],

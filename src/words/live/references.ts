@@ -133,7 +133,7 @@ export function depthOf(at: Attributes, context: LiveContext): SolvedDepth {
     const depths = rig.depths.map(({ depthMm }) =>
       context.figures.shortDepth(depthMm).replace(/(?<=\d),(?=\d)/, "."),
     );
-    throw unknown(`depth of "${rig.rig.id}"`, typed, depths);
+    throw unknown(`depth of "${rig.rig.id}"`, typed, [...depths, firstDepth]);
   }
   return found;
 }

@@ -6,6 +6,9 @@ import { hazardLines } from "../swim-hazards.ts";
 import { bullets, heading, paragraph, strongParagraph, tableNode } from "../text-nodes.ts";
 import { clockText, type SessionContext, sessionLine, swimsIn } from "./session-context.ts";
 
+/** A text that a sentence ends with, which has a full stop of its own. */
+const withoutStop = (text: string) => text.replace(/\.\s*$/, "");
+
 /** The session by the clock, where it is held, and what there is to mind there. */
 export function runBody(context: SessionContext): readonly RootContent[] {
   const { solved, words } = context;
@@ -17,8 +20,8 @@ export function runBody(context: SessionContext): readonly RootContent[] {
       paragraph(
         words(access.way === undefined ? "session.run.meet" : "session.run.meet-way", {
           swim: title,
-          road: access.road,
-          way: access.way ?? "",
+          road: withoutStop(access.road),
+          way: withoutStop(access.way ?? ""),
         }),
       ),
     ),

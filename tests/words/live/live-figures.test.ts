@@ -315,7 +315,7 @@ describe("live figures in a text", () => {
     ];
     expect(told('::rig-drawing{rig=plane depth="1 m"}')).toEqual(unknown("rig", "plane", ["plain"]));
     expect(told('::rig-drawing{rig=plain depth="9 m"}')).toMatchObject([
-      { found: "9 m", allowed: ["1 m", "1.5 m"] },
+      { found: "9 m", allowed: ["1 m", "1.5 m", "first"] },
     ]);
     expect(told('::rig-drawing{rig=plain depth="1 m" variant="upside down"}')).toMatchObject([
       {
