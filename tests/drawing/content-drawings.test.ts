@@ -1,4 +1,6 @@
+import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
+import { parse } from "yaml";
 import { rigVariants } from "../../src/core/float/moved-float.ts";
 import { entry } from "../../src/core/lists.ts";
 import { drawFloatChart } from "../../src/drawing/float/float-chart.ts";
@@ -9,6 +11,8 @@ import type { Drawing } from "../../src/drawing/model.ts";
 import { drawPatternCharts } from "../../src/drawing/patterns/pattern-chart.ts";
 import { drawRig } from "../../src/drawing/rig/rig-drawing.ts";
 import { allShot } from "../../src/model/solved.ts";
+import { makeFigures } from "../../src/words/figures.ts";
+import { makeWords } from "../../src/words/words.ts";
 import { drawingFaults, faintTexts, flatItems } from "../support/drawing-checks.ts";
 import { inkRuns, strand } from "../support/ink-runs.ts";
 import { shippedGuide } from "../support/shipped-guide.ts";
@@ -46,9 +50,24 @@ test.each(rigs)("$rig.id: at every depth the hook length is seen to be dashed, t
   }
 });
 
+const germanWords = makeWords(parse(readFileSync("content/words/de.yaml", "utf8")), "de");
+const germanKit = { ...kit, words: germanWords, figures: makeFigures("metric", germanWords, "de") };
+
+/** Where a float's states stand: on a page, and as half the columns of A4 and A5 in 11 and 12 points. */
+const statePlaces = [
+  { name: "page", widthMm: 80, textMm: 3.5 },
+  { name: "A4", widthMm: 42.4, textMm: 3.88 },
+  { name: "A5", widthMm: 57.6, textMm: 4.23 },
+] as const;
+
 test.each(rigs)("$rig.id: its float's states are clear", (rig) => {
-  const states = drawFloatStates(rig, rig.depths[0]!, { widthMm: 90 }, kit, { textMm: 3.3, panelMm: 40 });
-  expect(faults(states)).toEqual([]);
+  const at = rigs.indexOf(rig);
+  for (const [nth, language] of [kit, germanKit].entries()) {
+    const { name, widthMm, textMm } = entry(statePlaces, (at + nth) % statePlaces.length);
+    const sheet = { textMm, panelMm: widthMm };
+    const states = drawFloatStates(rig, rig.depths[0]!, { widthMm }, language, sheet);
+    expect(faults(states), `${name}, ${nth === 0 ? "English" : "German"}`).toEqual([]);
+  }
 });
 
 // Common practice, no source: shot laid on the bed lies there with the hook beyond it; other rigs hang under their floats.

@@ -49,6 +49,8 @@ const aboveWaterMm = { float: 1.4, under: 2.6, flat: 5 } as const;
 /** Free room right of a word below a sunk line. */
 const besideWordMm = 2;
 const bedMm = pictureMm - bedThicknessMm - 0.5;
+/** Words in a panel are no higher than this, nor than this share of its width, or they meet each other and what they name. */
+const labelMost = { mm: 3.4, ofWidth: 1 / 12.7 } as const;
 
 /**
  * One state of a rig's float: too much shot, a bite, set too deep …, with what it means below it. Undefined where the
@@ -72,13 +74,14 @@ export function drawFloatState(
   const head = layLabel([{ text: title, face: "bold" }], room, textMm, measure);
   const caption = layLabel([{ text: words(key, Object.fromEntries(glued)) }], room, textMm, measure);
   const headTop = pictureMm + 1;
+  const labelMm = Math.min(textMm, labelMost.mm, labelMost.ofWidth * widthMm);
   return {
     widthMm,
     heightMm: headTop + head.heightMm + caption.heightMm + 1,
     title,
     description: spoken(`${title}. ${words(key, pose.values)}`, kit),
     items: [
-      ...panel(solved, depth, pose, widthMm, textMm, kit),
+      ...panel(solved, depth, pose, widthMm, labelMm, kit),
       ...paintLabel(head, marginMm, headTop + head.heightMm / 2, measure),
       ...paintLabel(caption, marginMm, headTop + head.heightMm + caption.heightMm / 2, measure),
     ],
