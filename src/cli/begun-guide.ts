@@ -18,7 +18,17 @@ export interface BegunGuide {
   readonly language: string;
   /** Its own rigs, then those of the library that it takes by name. */
   readonly rigs: readonly TypedRig[];
+  /** Names of what may be asked for, its own and the library's, by the key that asks for them. */
+  readonly names: Readonly<Record<string, readonly string[]>>;
 }
+
+/** Where the names stand that a key may have. */
+const namedIn: Readonly<Record<string, string>> = {
+  float: "floats",
+  bait: "baits",
+  tub: "tubs",
+  scale: "shot",
+};
 
 export function begunGuide(folder: string): BegunGuide {
   const file = join(folder, "guide.yaml");
@@ -29,11 +39,20 @@ export function begunGuide(folder: string): BegunGuide {
   };
   const language = typeof told.language === "string" ? told.language : "en";
   const named: readonly unknown[] = Array.isArray(told.library?.rigs) ? told.library.rigs : [];
-  const shipped = join(libraryIn(guideOfThePackage(), language), "rigs");
+  const library = libraryIn(guideOfThePackage(), language);
+  const shipped = join(library, "rigs");
   const taken = namesIn(shipped, ".md").filter((name) => named.includes(name.replace(/\.md$/, "")));
   const own = join(folder, "rigs");
+  const namesOf = (kind: string) => [
+    ...new Set(
+      [folder, library].flatMap((of) =>
+        namesIn(join(of, kind), ".yaml").map((name) => name.replace(/\.yaml$/, "")),
+      ),
+    ),
+  ];
   return {
     language,
+    names: Object.fromEntries(Object.entries(namedIn).map(([key, kind]) => [key, namesOf(kind)])),
     rigs: [
       ...namesIn(own, ".md").map((name) => typedRig(own, name)),
       ...taken.map((name) => typedRig(shipped, name)),

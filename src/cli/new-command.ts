@@ -104,7 +104,8 @@ function ownFolder(options: Options): string {
 function begun(kind: StartKind, name: string, folder: string): string {
   const guide = begunGuide(folder);
   const { comments } = starterIn(guide.language);
-  return newFile(kind, name, valuesFor(kind, folder, guide, comments), comments);
+  const values = valuesFor(kind, folder, guide, comments);
+  return newFile(kind, name, { values, words: comments, names: guide.names });
 }
 
 /** What of the usual a new file says otherwise. */

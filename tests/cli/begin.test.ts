@@ -229,6 +229,14 @@ describe("new", () => {
     });
   });
 
+  it("tells which names there are of what a rig asks for, the guide's own and the library's", async () => {
+    const folder = temporaryFolder();
+    expect((await cli("new", "float", "our-quill", "--content", folder)).code).toBe(0);
+    expect((await cli("new", "rig", "ours", "--content", folder)).code).toBe(0);
+    const rig = readFileSync(join(folder, "rigs/ours.md"), "utf8").replaceAll(/\n *# /g, " ");
+    expect(rig).toMatch(/below floats\/\. Write our-quill, .*\bstubby\b.* or [\w-]+\.\nfloat: /);
+  });
+
   it("writes a file of its kind into the content folder, and never over another", async () => {
     const folder = temporaryFolder();
     const { code, result } = await cli("new", "bait", "grub", "--content", folder);

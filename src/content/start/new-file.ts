@@ -1,3 +1,4 @@
+import type { JsonSchema } from "../schema/as-json-schema.ts";
 import { fileKinds } from "../schema/file-kinds.ts";
 import { jsonSchemaOf } from "../schema/json-schema.ts";
 import type { FileKind } from "../schema/key-notes.ts";
@@ -27,26 +28,43 @@ export function titleOf(id: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
-/**
- * A file to begin with, every key of it explained; it builds as it is.
- *
- * @param values what it says in place of the usual
- * @param words in which it is worded, but for `values`
- * @param text what stands below them, the same
- */
+/** What a new file is begun with. */
+interface Beginning {
+  /** What it says in place of the usual. */
+  readonly values?: StartValues;
+  /** How all but `values` is worded. */
+  readonly words?: CommentWords;
+  /** What stands below its keys, in place of the usual. */
+  readonly text?: string;
+  /** Names that a key may have, by the key. */
+  readonly names?: Readonly<Record<string, readonly string[]>>;
+}
+
+/** A file to begin with, every key of it explained; it builds as it is. */
 export function newFile(
   kind: StartKind,
   id: string,
-  values: StartValues = {},
-  words: CommentWords = english,
-  text?: string,
+  { values = {}, words = english, text, names = {} }: Beginning = {},
 ): string {
   const { front, body } = startValues[kind];
   const below = text ?? (body && words.atFirst(body(id)));
   const usual = inWords(front, words);
-  const keys = commentedYaml(jsonSchemaOf(kind), { title: titleOf(id), ...usual, ...values }, words);
+  const keys = commentedYaml(
+    withNames(jsonSchemaOf(kind), names),
+    { title: titleOf(id), ...usual, ...values },
+    words,
+  );
   const yaml = `${schemaLine(kind)}\n${keys}`;
   return below === undefined ? `${yaml}\n` : `---\n${yaml}\n---\n\n${below}`;
+}
+
+/** Keys that ask for a name, with the names that there are as their choices. */
+function withNames(schema: JsonSchema, names: NonNullable<Beginning["names"]>): JsonSchema {
+  const named = ([key, value]: [string, JsonSchema]) => [
+    key,
+    names[key]?.length ? { ...value, enum: names[key] } : value,
+  ];
+  return { ...schema, properties: Object.fromEntries(Object.entries(schema.properties ?? {}).map(named)) };
 }
 
 const inWords = (values: StartValues, words: CommentWords): StartValues =>

@@ -43,7 +43,10 @@ export function newGuide(told: NewGuide, firstRig: string): ReadonlyMap<string, 
       `${schemaLine("guide")}\n${commentedYaml(jsonSchemaOf("guide"), guideValues(told, comments), comments)}\n`,
     ],
     [`content/rigs/${rig.id}.md`, copied.replace(/^title: .*$/m, `title: ${rig.title}`)],
-    [`content/lessons/${lesson.id}.md`, newFile("lesson", lesson.id, lesson.front, comments, lesson.body)],
+    [
+      `content/lessons/${lesson.id}.md`,
+      newFile("lesson", lesson.id, { values: lesson.front, words: comments, text: lesson.body }),
+    ],
     [`content/words/${told.language}.yaml`, `${schemaLine("words")}\n${words(told.language)}`],
     ["README.md", `# ${told.title}\n\n${readme}`],
   ]);

@@ -76,7 +76,11 @@ describe("a new file", () => {
   it("of any kind builds as it is, beside the others", async () => {
     const files = startKinds.map((kind) => [
       `content/${pathOf(kind, `my-${kind}`)}`,
-      newFile(kind, `my-${kind}`, kind === "session" ? { swims: "[{ swim: my-swim, spot: Close in }]" } : {}),
+      newFile(
+        kind,
+        `my-${kind}`,
+        kind === "session" ? { values: { swims: "[{ swim: my-swim, spot: Close in }]" } } : {},
+      ),
     ]);
     const { value, report } = await checked(Object.fromEntries(files));
     expect(report).toBe("0 errors, 0 warnings\n");
@@ -121,7 +125,7 @@ describe("a file of a guide in German", () => {
   const guide = newGuide({ ...told, language: "de", law: { place: "Nirgends", upTo: "0 g" } }, firstRig!);
   const files = [
     ["guide", guide.get("content/guide.yaml")!],
-    ...startKinds.map((kind) => [kind, newFile(kind, "x", {}, comments)] as const),
+    ...startKinds.map((kind) => [kind, newFile(kind, "x", { words: comments })] as const),
   ] as const;
 
   it.each(files)(
