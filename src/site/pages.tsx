@@ -123,9 +123,16 @@ const lessonPage = (lesson: Lesson, from: TextFrom, input: SiteInput): Page => (
   kind: "lesson",
   kept: "in turn",
   scripts: filmScripts(lesson, input),
-  from: from(lesson),
+  from: () => [from(lesson)(), placeInCourse(lesson, input.library)],
   body: (view) => <LessonPage view={view} lesson={lesson} />,
 });
+
+/** All that the page of a lesson says of the others. */
+function placeInCourse(lesson: Lesson, { lessons }: Library): unknown {
+  const at = lessons.indexOf(lesson);
+  const beside = [lessons[at - 1], lessons[at + 1]].map((one) => one && [one.id, one.title]);
+  return [at, lessons.length, lesson.part, beside];
+}
 
 /** For those who teach; learners do not look for them. */
 function planPages(

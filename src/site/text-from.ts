@@ -20,10 +20,8 @@ export function textFrom(input: SiteInput): TextFrom {
 }
 
 function aroundTexts({ library, images }: SiteInput): unknown {
-  const { glossary, lessons } = library;
   return [
-    lessons.map(({ id, title, part }) => [id, title, part]),
-    glossary.map(({ link, term, also }) => [link, term, also]),
+    library.glossary.map(({ link, term, also }) => [link, term, also]),
     [...images.values()].map((image) =>
       image.web.map((one) => [imagePath(image, one), one.widthPx, one.heightPx]),
     ),

@@ -40,6 +40,10 @@ test("nothing is solved, laid out or painted that was before, and of an edit onl
   expect(missed).not.toContain("sheets");
   // The text on half sheets, which the booklet has as they are where both lead to the same, and on whole ones.
   expect(missed.filter((kind) => kind === "handout")).toHaveLength(2);
+  const title = guideToEdit["lessons/second.md"]!.replace("title: Second", "title: Then");
+  const titled = await missedIn({ ...guideToEdit, "lessons/second.md": title });
+  // Its own page, and those of the lessons before and after it.
+  expect(titled.filter((kind) => kind === "html as page")).toHaveLength(3);
   const skip = guideToEdit["words/en.yaml"]!.replace(/^( +skip: ).*$/m, "$1To the page");
   const ofPages = new Set(await missedIn({ ...guideToEdit, "words/en.yaml": skip }));
   expect([...ofPages].filter((kind) => /card|handout|sheet|booklet|side|on a page/.test(kind))).toEqual([]);
@@ -47,7 +51,7 @@ test("nothing is solved, laid out or painted that was before, and of an edit onl
 }, 120_000);
 
 // After 200 edits of every kind: in a slow test.
-test("a guide is the same to the byte after an edit, pages of rigs that name another one's data among it", async () => {
+test("a guide is the same to the byte after an edit, the list in which each rig's data are named among it", async () => {
   const keep = keeping(storeOnDisk(temporaryFolder(), tool));
   await builtOf(twoRigs, keep);
   const plain = twoRigs["rigs/plain.md"]!.replace(/^depths: .*$/m, "depths: [1.2 m]");
