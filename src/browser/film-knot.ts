@@ -1,7 +1,7 @@
 import { paired } from "../core/lists.ts";
 import { paintTying, tying } from "../drawing/knots/tying.ts";
 import type { Item } from "../drawing/model.ts";
-import { marksToSvg } from "../drawing/svg.ts";
+import { itemToSvg } from "../drawing/svg-items.ts";
 import type { KnotPicture } from "../model/knot-picture.ts";
 import { svgMarks } from "./svg-marks.ts";
 
@@ -39,7 +39,8 @@ export function knotStage(moving: Element, json: string) {
 /** Makes those marks of items that are not there yet. */
 function makeMarks(items: readonly Item[], marks: Marks): void {
   const fresh = items.filter((item) => !marks.has(item));
-  for (const [item, mark] of paired(fresh, svgMarks(marksToSvg(fresh)))) marks.set(item, mark);
+  for (const [item, mark] of paired(fresh, svgMarks(fresh.map((item) => itemToSvg(item, "page")).join(""))))
+    marks.set(item, mark);
 }
 
 /** The marks of items in a group: those that it shows already stay as they are, others go, and what is new is put between. */

@@ -1,5 +1,4 @@
 import { entry, last } from "../core/lists.ts";
-import { once } from "../model/kept.ts";
 import { knotStage } from "./film-knot.ts";
 import type { FilmSource, SourceMoment } from "./film-source.ts";
 import type { Stage } from "./film-stage.ts";
@@ -99,11 +98,12 @@ function readyMoment(moment: SourceMoment, stage: Stage): void {
 type ToldBy = { readonly clock: HTMLElement } | { readonly clock?: undefined; readonly toldFrom: number };
 
 /** What writes the caption of a film and what its time; each says whether there was any to write. */
-function writersOf(player: HTMLElement, { moments }: FilmSource, by: ToldBy): ((now: At) => boolean)[] {
+function writersOf(player: HTMLElement, source: FilmSource, by: ToldBy): ((now: At) => boolean)[] {
+  const { moments } = source;
   const caption = partWithin(player, ".film-caption");
   const slider = partWithin<HTMLInputElement>(player, "input");
   const { clock } = by;
-  const seconds = clock && secondsIn(dataOf(clock, "words"));
+  const seconds = clock && secondsIn(dataOf(clock, "words"), source.wholeFromS);
   const toldAt = ({ place, gone }: At) => (by.clock === undefined && gone > by.toldFrom ? place + 1 : place);
   return [
     (now) => writeText(caption, entry(moments, toldAt(now)).caption),
@@ -141,15 +141,19 @@ function share(fromS: number, atS: number, toS: number, changeS = toS - fromS): 
   return Math.min(1, Math.max(0, gone));
 }
 
-/** Made once: what writes a language's numbers takes a browser long to make. */
-const tenths = once(
-  () =>
-    new Intl.NumberFormat(document.documentElement.lang, {
-      minimumFractionDigits: 1,
-      maximumFractionDigits: 1,
-    }),
-);
+/** What writes a language's numbers, by their digits after the point: kept, as a browser takes long to make it. */
+const writers: Intl.NumberFormat[] = [];
+function written(seconds: number, minimumFractionDigits: 0 | 1): string {
+  const style = { minimumFractionDigits, maximumFractionDigits: minimumFractionDigits };
+  writers[minimumFractionDigits] ??= new Intl.NumberFormat(document.documentElement.lang, style);
+  return writers[minimumFractionDigits].format(seconds);
+}
 
-function secondsIn(words: string): (atS: number) => string {
-  return (atS) => words.replace("{seconds}", tenths().format(atS));
+/** As the film's captions tell a time: to the tenth, but not past the whole second from which on they tell whole ones. */
+function secondsIn(words: string, wholeFromS = Number.POSITIVE_INFINITY): (atS: number) => string {
+  return (atS) =>
+    words.replace(
+      "{seconds}",
+      atS < wholeFromS ? written(Math.min(atS, Math.round(wholeFromS)), 1) : written(atS, 0),
+    );
 }

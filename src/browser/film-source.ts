@@ -22,6 +22,8 @@ export interface FilmSource {
   readonly part: (place: number) => Element;
   /** How long one of many small steps stays [s]. */
   readonly stepS?: number;
+  /** From when on its clock is told in whole seconds [s]. */
+  readonly wholeFromS?: number;
   /** The knot that is tied, as JSON. */
   readonly knot?: string;
   /** The longest of its captions, where they are all known. */
@@ -32,6 +34,7 @@ export interface FilmSource {
 export function sentFilm(content: DocumentFragment): FilmSource {
   const parts = partWithin(content, ".film-parts").children;
   const knot = content.querySelector(".film-tied")?.textContent;
+  const wholeFrom = content.querySelector<HTMLElement>(".film-clock")?.dataset.whole;
   const captions = [...content.querySelectorAll("li")];
   return {
     longest: captions.map((one) => one.textContent ?? "").reduce((a, b) => (b.length > a.length ? b : a), ""),
@@ -49,6 +52,7 @@ export function sentFilm(content: DocumentFragment): FilmSource {
       };
     }),
     part: (place) => document.importNode(entry([...parts], place), true),
+    ...(wholeFrom !== undefined && { wholeFromS: Number(wholeFrom) }),
     ...(knot && { knot }),
   };
 }

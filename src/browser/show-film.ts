@@ -78,7 +78,11 @@ function begin(part: HTMLElement, film: Film, kit: DrawingKit, start: number): R
 }
 
 /** A film whose moments are drawn when they are first shown: of two hundred a reader sees a few. */
-function sourceOf({ moments, slider }: Film, kit: DrawingKit, { part, posesOf }: Drawn): FilmSource {
+function sourceOf(
+  { moments, slider, wholeFromS }: Film,
+  kit: DrawingKit,
+  { part, posesOf }: Drawn,
+): FilmSource {
   return {
     moments: moments.map((moment): SourceMoment => {
       const caption = once(() => moment.caption);
@@ -100,5 +104,6 @@ function sourceOf({ moments, slider }: Film, kit: DrawingKit, { part, posesOf }:
     }),
     part,
     ...(slider && { stepS: slider.stepS }),
+    ...(wholeFromS !== undefined && { wholeFromS }),
   };
 }

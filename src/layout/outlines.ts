@@ -1,6 +1,6 @@
 import type { Item } from "../drawing/model.ts";
 import { colourOf, type Theme } from "../drawing/palette.ts";
-import { imageToSvg, paint, pathData } from "../drawing/svg.ts";
+import { imageToSvg, paint, pathData } from "../drawing/svg-items.ts";
 import type { FileFonts } from "./font-file.ts";
 import { type PaperSide, placing } from "./paper.ts";
 import { lineOutlines } from "./shape-line.ts";

@@ -8,6 +8,8 @@ export interface PageFilm {
   readonly viewBox: string;
   /** What the clock says, with a gap for the seconds; none where its moments are steps of a person. */
   readonly clock?: string;
+  /** From when on it says whole seconds. */
+  readonly wholeFromS?: number;
   readonly strip: readonly CaptionedPicture[];
   /** Marks of SVG. */
   readonly still: string;
@@ -77,7 +79,7 @@ export function StripFrames({ strip }: Pick<PageFilm, "strip">) {
 
 /** What a reader plays it with. Its buttons are found by what they do. */
 function Player({ film, say }: { readonly film: PageFilm; readonly say: Say }) {
-  const { title, description, viewBox, still, clock, slider } = film;
+  const { title, description, viewBox, still, clock, wholeFromS, slider } = film;
   return (
     <section class="film-player" aria-label={title}>
       <div class="film-picture" role="img" aria-label={description}>
@@ -92,7 +94,9 @@ function Player({ film, say }: { readonly film: PageFilm; readonly say: Say }) {
           min="0"
           aria-label={slider ?? say(clock === undefined ? "film.step" : "film.time")}
         />
-        {clock !== undefined && <span class="film-clock" aria-hidden="true" data-words={clock} />}
+        {clock !== undefined && (
+          <span class="film-clock" aria-hidden="true" data-words={clock} data-whole={wholeFromS} />
+        )}
       </div>
       <div class="film-buttons">
         <button type="button" data-does="play" data-other={say("film.pause")}>

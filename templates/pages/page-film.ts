@@ -47,6 +47,7 @@ export function filmFrame(film: Film, kit: DrawingKit): PageFilm {
     description: film.description,
     viewBox: `0 0 ${film.widthMm} ${Math.ceil(film.heightMm * 10) / 10}`,
     ...(isTimed && { clock: kit.words("drawing.film.seconds", { seconds: "{seconds}" }) }),
+    ...(film.wholeFromS !== undefined && { wholeFromS: Math.round(film.wholeFromS * 1000) / 1000 }),
     still: marksToSvg(joinStrokes({ ...film, items: film.still }).items),
     ...(film.slider && { slider: film.slider.label }),
     strip: [],

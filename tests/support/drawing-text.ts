@@ -1,5 +1,5 @@
 import type { Drawing, Item, Stroke } from "../../src/drawing/model.ts";
-import { pathData } from "../../src/drawing/svg.ts";
+import { pathData } from "../../src/drawing/svg-items.ts";
 
 const figure = (value: number) => String(Math.round(value * 100) / 100 || 0);
 

@@ -64,7 +64,10 @@ export function bitesFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
     widthMm,
     heightMm: bedMm + bedThicknessMm + 1.5 * textMm,
     title: words("drawing.film.bites.title", { rig: solved.rig.title }),
-    description: words("drawing.film.bites.about"),
+    description: [
+      words("drawing.film.bites.about"),
+      ...(bites.some(({ pose }) => pose.wanted) ? [words("drawing.film.bites.dashes")] : []),
+    ].join(" "),
     still: [
       ...waterOverBed({ rightMm: pictureMm, surfaceMm, footMm: bedMm }),
       rodEnd(point(rod.xMm, surfaceMm - rod.upMm)),

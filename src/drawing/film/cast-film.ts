@@ -4,7 +4,7 @@ import type { SolvedRig } from "../../model/solved.ts";
 import { accent, arrow, circle, type Point, partWay, point, polyline, text } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
-import { anglerArm, anglerBody, hipsShare } from "../scenes/angler.ts";
+import { anglerArm, anglerBody, anglerHead, hipsShare } from "../scenes/angler.ts";
 import { bank, bankAbove } from "../scenes/ground.ts";
 import { pointAlong } from "../scenes/path.ts";
 import { rodAlong, rodPath } from "../scenes/rod.ts";
@@ -141,17 +141,19 @@ export function castFilm(
       ...bank({ widthMm, heightMm: mm(pictureFoot) }, mm(surface), mm(waterFrom)),
       ...anglerBody(body),
       ...largeReel(grid),
-      text(at(1, height - 1.5), words("drawing.film.cast.spool"), textMm, { ink: "soft" }),
     ],
     moments: steps.map(
       (step): Moment => ({
         caption: words(`drawing.film.cast.do.${step}`),
         get moving() {
-          const bail = step === "straight" ? "bail-shut" : "bail-open";
+          const { finger } = poses[step];
+          const bail = finger === "rests" ? "bail-shut" : "bail-open";
           return [
+            ...anglerHead(body, step === "back" ? "back" : "ahead"),
             text(at(2, pictureFoot - 3), words(`drawing.film.cast.name.${step}`), textMm, { face: "bold" }),
             ...casting(rig.float, poses[step], body, grid),
-            ...handOnReel(poses[step].finger, grid),
+            ...handOnReel(finger, grid),
+            text(at(1, height - 1.5), words(`drawing.film.cast.finger.${finger}`), textMm, { ink: "soft" }),
             text(at(72, reelRoom.bail), words(`drawing.film.cast.${bail}`), textMm, { ink: "soft" }),
           ];
         },

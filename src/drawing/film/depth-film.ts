@@ -11,7 +11,8 @@ import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotated } from "../transform.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
-import { placed, ringRound, shotAt } from "./moving.ts";
+import { placed, shotAt } from "./moving.ts";
+import { ringsRound } from "./ring-round.ts";
 import { besidePanelMm, type ShownTip, tipPanel, toldTip } from "./tip-panel.ts";
 
 const aboveMm = 38;
@@ -60,7 +61,7 @@ export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
           ...(step.advice === "start-here"
             ? [text(startAt, words("drawing.film.depth.start"), textMm, { face: "bold", anchor: "end" })]
             : []),
-          ...rigNearBed(solved, depth, step, near),
+          ...rigNearBed(solved, depth, step, near, textMm, kit),
           ...panel.moving(tips[i]),
         ];
       },
@@ -134,6 +135,8 @@ function rigNearBed(
   depth: SolvedDepth,
   step: GuideStep,
   { lineX, topMm, bedMm, scale }: NearBed,
+  textMm: Mm,
+  kit: DrawingKit,
 ): Item[] {
   const lyingMm = step.hookOffBedMm > 0 ? 0 : lyingOf(step, depth);
   /** Above the bed, or along it where that is below 0. */
@@ -158,9 +161,14 @@ function rigNearBed(
     polyline(strand(0, Math.min(loopMm, topFromHookMm)), strandStrokes["hook length"]),
     ...shown.map(({ fromHookMm, diameterMm }) => shotAt(at(fromHookMm), diameterMm)),
     // Those that lie on the bed are why the tip stands higher.
-    ...shown
-      .slice(0, step.shotOnBed.length)
-      .map(({ fromHookMm, diameterMm }) => ringRound(at(fromHookMm), diameterMm)),
+    ...ringsRound(
+      shown
+        .slice(0, step.shotOnBed.length)
+        .map(({ fromHookMm, diameterMm }) => ({ at: at(fromHookMm), diameterMm })),
+      // Clear of the line and of shot that still hang on it.
+      { leastX: lineX + 2.5, textMm },
+      kit,
+    ),
     placed(at(0), lyingMm > 0 ? lyingHook : hangingHook),
   ];
 }

@@ -25,6 +25,8 @@ export interface Film extends Pick<Drawing, "widthMm" | "heightMm" | "title"> {
   readonly moments: readonly Moment[];
   /** Places of the moments that tell the story by themselves, in their order. */
   readonly strip: readonly number[];
+  /** From when on its clock is told in whole seconds, as what stands beside it is; before that to the tenth. */
+  readonly wholeFromS?: S;
   /** Where somebody draws it through by hand: what the slider is called, and how long one of its many steps stays. */
   readonly slider?: { readonly label: string; readonly stepS: S };
   /** The knot that it ties: a page draws each moment from this, as its ends go their way. */

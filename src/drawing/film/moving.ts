@@ -76,12 +76,6 @@ export function rodEnd({ xMm, yMm }: Point): Item {
   return polygon([point(0, yMm - rodMm), point(xMm, yMm - 0.2), point(xMm, yMm + 0.2), point(0, yMm)], "ink");
 }
 
-/** A ring round a shot that is spoken of. */
-export function ringRound(at: Point, diameterMm: number): Item {
-  const stroke = { ink: "accent", widthMm: 0.5 } as const;
-  return placed(at, [circle(point(0, 0), shotRadiusMm(diameterMm) + 0.9, { stroke })]);
-}
-
 /** Radius of a shot on a film: sizes are told apart, the smallest is still seen. */
 export function shotRadiusMm(diameterMm: number): number {
   return Math.min(1.3, Math.max(0.55, 0.25 * diameterMm));

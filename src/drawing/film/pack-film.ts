@@ -1,5 +1,5 @@
 import type { Item } from "../model.ts";
-import { pathData } from "../svg.ts";
+import { pathData } from "../svg-items.ts";
 import type { Moment } from "./film.ts";
 
 /** What moves in a film, sent in little room: each part once, and for every moment the poses of its parts (`readPoses`). */

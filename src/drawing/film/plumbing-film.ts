@@ -64,7 +64,7 @@ export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
   const goesOn = (at: number) => strip.includes(at) && at < last && !strip.includes(at + 1);
   const moments = steps.map(
     (step, i): Moment => ({
-      caption: tell(step, kit),
+      caption: tell(solved, step, kit),
       onPaper: goesOn(i)
         ? [goesOnWords(byHand(heldBy(solved, step, handRoom).at, handRoom, 1), textMm, kit)]
         : [],
@@ -81,7 +81,7 @@ export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
     heightMm: water.bedMm + bedThicknessMm + 1.4 * textMm,
     title: words("drawing.film.plumbing.title", { rig: solved.rig.title }),
     description: words("drawing.film.plumbing.about", {
-      moved: words(`drawing.film.plumbing.moved.${isSliding(solved) ? "knot" : "float"}`),
+      moved: movedOf(solved, kit),
     }),
     still: [
       ...waterOverBed({ rightMm: pictureMm, surfaceMm, footMm: water.bedMm }),
@@ -276,7 +276,12 @@ function line(from: Point, to: Point, slackMm: number): PathItem {
   return { kind: "path", steps, stroke: strandStrokes["main line"] };
 }
 
-function tell({ settingMm, sign, moveMm }: PlumbingStep, { words, figures }: DrawingKit): string {
+/** What the hand moves: float or stop knot, in words. */
+const movedOf = (solved: SolvedRig, { words }: DrawingKit) =>
+  words(`drawing.film.plumbing.moved.${isSliding(solved) ? "knot" : "float"}`);
+
+function tell(solved: SolvedRig, { settingMm, sign, moveMm }: PlumbingStep, kit: DrawingKit): string {
+  const { words, figures } = kit;
   const values = {
     depth: figures.depth(settingMm),
     sign: words(`told.plumbing.sign.${keyOf(sign)}`),
@@ -284,5 +289,5 @@ function tell({ settingMm, sign, moveMm }: PlumbingStep, { words, figures }: Dra
   if (moveMm === 0) return words("drawing.film.plumbing.done", values);
   const gap = figures.gap(Math.abs(moveMm));
   const next = words(`told.plumbing.${moveMm > 0 ? "deeper" : "shallower"}`, { gap });
-  return words("drawing.film.plumbing.moment", { ...values, next });
+  return words("drawing.film.plumbing.moment", { ...values, moved: movedOf(solved, kit), next });
 }

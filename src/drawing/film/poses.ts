@@ -57,5 +57,5 @@ const endings = Array.from({ length: 100 }, (_, i) => String(i / 100).slice(1));
 function written(value: number): string {
   const hundredths = Math.round(100 * value);
   const size = Math.abs(hundredths);
-  return `${hundredths < 0 ? "-" : ""}${Math.floor(size / 100)}${endings[size % 100]}`;
+  return (hundredths < 0 ? "-" : "") + ~~(size / 100) + endings[size % 100];
 }

@@ -11,8 +11,9 @@ import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotatedPoint } from "../transform.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
-import { movingFloat, placed, ringRound, shotAt, waterCut } from "./moving.ts";
+import { movingFloat, placed, shotAt, waterCut } from "./moving.ts";
 import { isHeldTwice, lineMm, type MoreShot, pinchedOn, rodRise } from "./pinched-on.ts";
+import { ringRound } from "./ring-round.ts";
 import { besidePanelMm, flatDegrees, mostOf, type ShownTip, tipPanel, toldTip } from "./tip-panel.ts";
 
 /** The float with so much of its load on. */
@@ -225,7 +226,7 @@ function hung(
       ...(isFlat && { lean: { degrees, about: water } }),
     }),
     ...hanging.map(({ place, diameterMm }) => shotAt(place, diameterMm)),
-    ...(hasNewShot && newest ? [ringRound(newest.place, newest.diameterMm)] : []),
+    ...(hasNewShot && newest ? [ringRound({ at: newest.place, diameterMm: newest.diameterMm })] : []),
     ...(hasHook ? [placed(end, hook)] : []),
   ];
 }

@@ -14,7 +14,15 @@ import { strandStrokes } from "../strands.ts";
 import { type Film, type FilmRoom, filmLengthS, type Moment, momentAt } from "./film.ts";
 import { lineAt } from "./line-at.ts";
 import { placed, waterOverBed } from "./moving.ts";
-import { endS, hangsClear, type SinkingSide, soonerOf, tell, tellClock } from "./sinking-told.ts";
+import {
+  endS,
+  hangsClear,
+  type SinkingSide,
+  soonerOf,
+  soonestEndS,
+  tell,
+  tellClock,
+} from "./sinking-told.ts";
 
 /** How shot hang and a rig lands. */
 interface Way {
@@ -99,6 +107,7 @@ export function filmOfSides(
     }),
     still: layout.still,
     moments,
+    wholeFromS: soonestEndS(sides),
     strip: rising(chosen),
   };
 }

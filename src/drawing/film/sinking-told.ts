@@ -19,12 +19,16 @@ export const endS = (sink: Sink): S => last(sink.line.moments).timeS;
 /** Whether the bait ends clear of the bed, as the rig is set. */
 export const hangsClear = ({ overdepthMm }: SolvedDepth): boolean => overdepthMm < 0;
 
+/** When the bait of the sooner one is there. */
+export const soonestEndS = (sides: readonly SinkingSide[]): S =>
+  Math.min(...sides.map(({ sink }) => endS(sink)));
+
 /**
  * The clock at a moment, as near as what is told beside it: to the tenth of a second while both fall, but never past the
  * whole second that is told of the sooner one; in whole seconds from then on.
  */
 export function tellClock(sides: readonly SinkingSide[], timeS: S, { words, figures }: DrawingKit): string {
-  const soonestS = Math.min(...sides.map(({ sink }) => endS(sink)));
+  const soonestS = soonestEndS(sides);
   if (timeS >= soonestS) return figures.time(timeS);
   const seconds = figures.number(Math.min(timeS, Math.round(soonestS)), 1);
   return words("drawing.film.seconds", { seconds });

@@ -34,19 +34,29 @@ export function angler({ hands, otherHand, ...body }: Angler): Item[] {
   return [
     ...(sits ? seat(at, h) : []),
     ...(otherHand ? anglerArm(body, otherHand) : []),
-    ...withoutArms(at, h, sits),
+    ...trunkAndLegs(at, h, sits),
+    ...head(at, h),
     ...anglerArm(body, hands),
   ];
 }
 
 type Body = Omit<Angler, "hands" | "otherHand">;
 
-/** The part of somebody that stays where it is while the arms move. */
+/** The part of somebody that stays where it is while head and arms move. */
 export function anglerBody(body: Body): Item[] {
   const { heightMm: h, sits } = body;
   const at = placesOf(body);
-  return [...(sits ? seat(at, h) : []), ...withoutArms(at, h, sits)];
+  return [...(sits ? seat(at, h) : []), ...trunkAndLegs(at, h, sits)];
 }
+
+/** The head, looking to the right or back over the shoulder. */
+export function anglerHead(body: Pick<Body, "hips" | "heightMm">, looks: "ahead" | "back"): Item[] {
+  const at = placesOf(body);
+  return head(looks === "ahead" ? at : (x, y) => at(2 * neckX - x, y), body.heightMm);
+}
+
+/** Where the neck is, on which the head turns, as a share of the height. */
+const neckX = 0.055;
 
 /** An arm to where its hand is. */
 export function anglerArm(body: Pick<Body, "hips" | "heightMm">, hand: Point): Item[] {
@@ -59,8 +69,8 @@ function placesOf({ hips, heightMm: h }: Pick<Body, "hips" | "heightMm">): At {
   return (x, y) => point(hips.xMm + x * h, hips.yMm + y * h);
 }
 
-function withoutArms(at: At, h: number, sits: boolean): Item[] {
-  return [...legs(at, h, sits), polygon(smooth(trunkOf(at), true), "ink"), ...head(at, h)];
+function trunkAndLegs(at: At, h: number, sits: boolean): Item[] {
+  return [...legs(at, h, sits), polygon(smooth(trunkOf(at), true), "ink")];
 }
 
 function trunkOf(at: At): Point[] {

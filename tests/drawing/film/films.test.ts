@@ -73,6 +73,8 @@ const groups = (frame: Frame, isIt: (inner: readonly Item[]) => boolean) =>
   );
 const isShot = (items: readonly Item[]) =>
   items.some((item) => item.kind === "circle" && item.fill === "ink");
+const isRing = (items: readonly Item[]) =>
+  items.some((item) => item.kind === "circle" && item.stroke?.ink === "accent" && !item.fill);
 const isHook = (items: readonly Item[]) =>
   items.some((item) => item.kind === "path" && item.stroke?.ink === "accent");
 const isBait = (items: readonly Item[]) =>
@@ -223,6 +225,13 @@ describe("the depth guide moving", () => {
         expect(onBed, `line ${i}`).toBeGreaterThanOrEqual(step.shotOnBed.length);
         // A hook that lies on the bed does not lie back over a shot close to it.
         if (step.overdepthCm > 0) expect(hookFromMm(frame), `line ${i}`).toBeGreaterThan(-0.6);
+        // Rings do not run into one another: what is too close for its own has one with the rest, and their number.
+        const rings = groups(frame, isRing);
+        const counts = said(film.moments[i]!).flatMap((words) => /^(\d+) shot$/.exec(words)?.[1] ?? []);
+        const numbers = counts.map(Number);
+        expect(rings.length + numbers.reduce((a, b) => a + b, 0), `line ${i}`).toBe(step.shotOnBed.length);
+        for (const [at, { x }] of rings.entries())
+          for (const other of rings.slice(at + 1)) expect(Math.abs(other.x - x)).toBeGreaterThan(2.9);
         // A float that stands higher has so much less line to let lie on the bed.
         const risenCm = step.tipShowingMm === null ? 0 : (step.tipShowingMm - data.tipShowingMm) / 10;
         const lyingCm = Math.max(0, step.overdepthCm - risenCm);
@@ -239,6 +248,37 @@ describe("the depth guide moving", () => {
       }
     },
   );
+});
+
+describe("a cast", () => {
+  const rig = shippedGuide.rigs[0]!;
+  const { moments } = drawFilm("cast", rig, first(rig.depths), room, kit);
+
+  test("says of the finger what it does, step by step, and the bail is shut once it rests", () => {
+    const told = moments.map((one) => said(one).filter((words) => /^(finger|bail)/.test(words)));
+    expect(told.map(([finger]) => finger)).toEqual([
+      "finger holds the line",
+      "finger holds the line",
+      "finger off the line",
+      "finger off the line",
+      "finger on the rim",
+      "finger stops the line",
+      "finger back on the rod",
+    ]);
+    expect(told.map(([, bail]) => bail)).toEqual([...Array(6).fill("bail arm open"), "bail arm shut"]);
+  });
+
+  test("the head is turned back where the words say to look behind, and nowhere else", () => {
+    // The cap, whose peak is over the face: dark, with light round it.
+    const leftMm = moments.map(({ moving }) => {
+      const cap = moving.find(
+        (item) => item.kind === "path" && item.fill === "ink" && item.stroke?.ink === "paper",
+      );
+      return Math.min(...(cap?.kind === "path" ? cap.steps.flatMap(([, x]) => x ?? []) : []));
+    });
+    const looksBack = leftMm.map((one) => one < Math.max(...leftMm) - 1);
+    expect(looksBack).toEqual(moments.map(({ caption }) => caption.startsWith("Look behind")));
+  });
 });
 
 describe("plumbing", () => {
@@ -297,6 +337,10 @@ describe("plumbing", () => {
       expect(/moves (its stop knot|the float) /.exec(film.description)![1]).toBe(
         knots > 0 ? "its stop knot" : "the float",
       );
+      for (const [i, { moveCm }] of steps.entries()) {
+        const moved = /Move (.*?):/.exec(film.moments[i]!.caption)?.[1];
+        expect(moved, `line ${i}`).toBe(moveCm === 0 ? undefined : knots > 0 ? "its stop knot" : "the float");
+      }
       // What it ends with is what a reader sees by the water: the mark itself, no nearer told than 5 mm.
       expect(Math.abs(tipShown(film, frames.at(-1)!)! - data.tipAsSetMm)).toBeLessThan(2.6 + withinMm(film));
     },

@@ -140,6 +140,9 @@ describe.each(filmed)("$rig.id, sinking", (solved) => {
       const ends = published(solved, depth).map(({ timesS }) => Math.round(last(timesS)));
       const clocks = film.moments.map(({ caption }) => Number(/^After ([\d.]+) s/.exec(caption)![1]));
       expect(clocks).toEqual(clocks.toSorted((a, b) => a - b));
+      // From then on a page's own clock tells whole seconds as well.
+      const soonestS = Math.min(...published(solved, depth).map(({ timesS }) => last(timesS)));
+      expect(Math.abs(film.wholeFromS! - soonestS)).toBeLessThan(0.01);
       for (const [i, { moving, onPaper = [] }] of film.moments.entries()) {
         const there = moving.filter(({ kind }) => kind === "text").length;
         if (there === 0) expect(clocks[i]).toBeLessThanOrEqual(Math.min(...ends));
