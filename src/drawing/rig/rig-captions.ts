@@ -103,13 +103,21 @@ export function captions(
     const left = plan.floatAt.xMm + 5;
     const roomMm = plan.box.widthMm - 0.5 - left;
     const told = tipTexts(rig, depth, "drawing.rig.tip", kit);
-    const tip = told.find((said) => kit.measure(said, textMm, "regular") <= roomMm) ?? last(told);
+    const tip = firstWithRoom(told, roomMm, textMm, kit) ?? last(told);
     const tipTop = plan.floatAt.yMm - lengthMm(plan.float) * plan.floatLengthScale;
     const leader = [point(left - 0.6, baseline - 0.3 * textMm), point(plan.floatAt.xMm + 0.8, tipTop - 0.3)];
     items.push(polyline(leader, thinSoft), text(point(left, baseline), tip, textMm, { ink: "soft" }));
   }
   return items;
 }
+
+/** The first of several wordings, the longest first, that has room in a line. */
+const firstWithRoom = (
+  said: readonly string[],
+  roomMm: number,
+  textMm: number,
+  { measure }: DrawingKit,
+): string | undefined => said.find((one) => measure(one, textMm, "regular") <= roomMm);
 
 /** Where the stream runs, and but for a small card how the float goes in it, in as many words as there is room for. */
 function flowRow(
@@ -126,7 +134,8 @@ function flowRow(
   const widthMm = (said: string) => measure(said, textMm, "regular");
   const flowMm = widthMm(flow) + arrowMm.gap + arrowMm.length;
   const besideMm = (said: string) => textMm + widthMm(said);
-  const held = (hang ? heldTexts(hang, kit) : []).find((said) => flowMm + besideMm(said) + 1 <= box.widthMm);
+  const roomMm = box.widthMm - 1 - flowMm - textMm;
+  const held = hang && firstWithRoom(heldTexts(hang, kit), roomMm, textMm, kit);
   const left = Math.min(floatAt.xMm + 5, box.widthMm - 0.5 - flowMm - (held ? besideMm(held) : 0));
   const baseMm = 0.85 * textMm;
   return [

@@ -88,8 +88,10 @@ function clearanceRuns(
   const off = words("figures.off-the-bed", { gap: together(figures.besideDepth(-depth.overdepthMm)) });
   const runs = (text: string) => [{ text: withoutLoneEnd(text) }];
   const hang = drawnHang(depth);
-  if (choice === "distances" && hang)
-    return { runs: runs(words("drawing.rig.held-off", { held: last(heldTexts(hang, kit)), off })) };
+  if (choice === "distances" && hang) {
+    const told = heldTexts(hang, kit).map((held) => runs(words("drawing.rig.held-off", { held, off })));
+    return { runs: first(told.slice(-2)), brief: last(told) };
+  }
   if (choice !== "full" || (water === "flowing" && !hang)) return { runs: runs(off) };
   const whole = hang
     ? words(hang.leadMm >= 0 ? "drawing.rig.ahead" : "drawing.rig.behind", {

@@ -64,6 +64,7 @@ export function heldTexts(
   return [
     words("drawing.rig.held-back", { share }),
     words("drawing.rig.held-back-brief", { share }),
+    words("drawing.rig.held-back-briefer", { share: together(share) }),
     words("drawing.rig.held-back-briefest", { share: together(share) }),
   ];
 }

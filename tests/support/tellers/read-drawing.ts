@@ -16,7 +16,7 @@ export function labelsOf(drawing: Drawing): string[] {
   return labels
     .map((label) =>
       plain(label).replace(
-        / (hook size|(?:[\d.]+ m deep, |slowed by \d+ %, )?\d+ cm off the bed|\d+ cm of the float|bed, |flow|\d+ mm of tip).*$/,
+        / (hook size|(?:[\d.]+ m deep, |\d+ % slower than free, |slowed by \d+ %, )?\d+ cm off the bed|\d+ cm of the float|bed, |flow|\d+ mm of tip).*$/,
         "",
       ),
     )
@@ -24,7 +24,7 @@ export function labelsOf(drawing: Drawing): string[] {
 }
 
 /** By how much a float is told to be slowed, in many words or few. */
-const slowed = /(\d+) % slower than running free|slowed by (\d+) %/;
+const slowed = /(\d+) % slower than (?:running )?free|slowed by (\d+) %/;
 
 /** What the labels of a drawing, its caption and its marks say. */
 export function readDrawing(drawing: Drawing, teller: string): Statement[] {
