@@ -210,6 +210,29 @@ export function thinnestStrokeMm(drawing: Drawing): number {
   return Math.min(...widths);
 }
 
+/** Shot that what wipes out a line, where some of it is left out, touches. */
+export function breaksOnShot({ items }: Drawing): string[] {
+  const all = flatItems(items);
+  const shots = all.flatMap((item) => (item.kind === "circle" && item.fill === "ink" ? [item] : []));
+  const edges = all.flatMap((item) => {
+    if (item.kind !== "path" || item.fill !== "paper" || item.stroke || item.steps.length !== 5) return [];
+    const corners = item.steps.flatMap((step) => (step[0] === "Z" ? [] : [step as [string, number, number]]));
+    return corners.map(([, x, y], i) => ({ x, y, to: corners[(i + 1) % corners.length]! }));
+  });
+  return edges.flatMap(({ x, y, to: [, toX, toY] }) =>
+    shots
+      .filter(({ cxMm, cyMm, radiusMm }) => {
+        const [dx, dy] = [toX - x, toY - y];
+        const along = ((cxMm - x) * dx + (cyMm - y) * dy) / (dx * dx + dy * dy);
+        const share = Math.min(1, Math.max(0, along));
+        return Math.hypot(x + share * dx - cxMm, y + share * dy - cyMm) < radiusMm + clearOfShotMm;
+      })
+      .map(name),
+  );
+}
+
+const clearOfShotMm = 0.2;
+
 /** No stroke may be thinner [mm]: it would drop out on a laminated card. */
 const leastStrokeMm = 0.35;
 

@@ -178,7 +178,7 @@ function hungMarks(
     const lower = hanging[i - 1];
     if (below && lower) {
       if (below.broken) {
-        const upMm = breakPlace(below, lower, hookHeightMm);
+        const upMm = breakPlace(below, lower, feature, hookHeightMm);
         const share = upMm / below.drawnMm;
         const fromHookMm = lower.fromHookMm + share * (feature.fromHookMm - lower.fromHookMm);
         breaks.push(point(foot.xMm + lean(fromHookMm), y - upMm));
@@ -235,9 +235,9 @@ function stretchesBetween(
 }
 
 /** The middle of the bare line in a shortened stretch, from its lower end. */
-function breakPlace(stretch: DrawnStretch, lower: Feature, hookHeightMm: number): number {
+function breakPlace(stretch: DrawnStretch, lower: Feature, upper: Feature, hookHeightMm: number): number {
   const start = lower.kind === "hook" ? hookHeightMm : lower.radiusMm;
-  return Math.max((stretch.drawnMm + start) / 2, start + lineBreakHalfMm);
+  return (start + stretch.drawnMm - upper.radiusMm) / 2;
 }
 
 /** Something that lies on the bed, how far from where its line comes down, and the line towards there. */

@@ -4,7 +4,7 @@ import { rigVariants } from "../../../src/core/float/moved-float.ts";
 import { NoRoomError } from "../../../src/drawing/no-room.ts";
 import { drawRig, type RigDrawingOptions } from "../../../src/drawing/rig/rig-drawing.ts";
 import { allShot } from "../../../src/model/solved.ts";
-import { drawingFaults, flatItems } from "../../support/drawing-checks.ts";
+import { breaksOnShot, drawingFaults, flatItems } from "../../support/drawing-checks.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
 import { sampleRigs, sampleShot } from "../../support/sample-rig.ts";
 import { labelsOf } from "../../support/tellers/read-drawing.ts";
@@ -30,6 +30,7 @@ describe("rig drawings", () => {
   test.each(cases)("$name: no label overlaps or leaves the frame", ({ drawing }) => {
     const drawn = drawing();
     expect(drawingFaults(drawn)).toEqual([]);
+    expect(breaksOnShot(drawn)).toEqual([]);
   });
 
   test.each(places)(
