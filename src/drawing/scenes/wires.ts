@@ -45,7 +45,7 @@ export function drawWires(box: Box, kit: DrawingKit): Drawing {
       // Raised under the wires: wrong.
       ...rod(at(12, 36), at(21.5, 15.5)),
       ...angler({ hips: at(11, standing), heightMm: mm(tall), hands: at(14.4, 30.8), sits: false }),
-      ...cross(grid, 18, 26, 5.5),
+      ...verdictMark("wrong", at(24, 22.5), mm(3.4)),
       // Carried flat.
       ...rod(at(25, 36.2), at(44.4, 35.5)),
       ...angler({ hips: at(32, standing), heightMm: mm(tall), hands: at(36, 35.8), sits: false }),
@@ -89,15 +89,6 @@ function overhead({ at, mm }: Hundredths): Item[] {
     ]),
     // They end at the pole that the distance is measured from: none hangs over whoever fishes.
     ...[-3, 3].map((aside) => sag(at(left + aside, armY - 1.6), at(right + aside, armY - 1.6), mm(5))),
-  ];
-}
-
-/** A cross over what is wrong. */
-function cross({ at }: Hundredths, x: number, y: number, half: number): Item[] {
-  const stroke = { ink: "accent", widthMm: 1.3, cap: "round" } as const;
-  return [
-    polyline([at(x - half, y - half), at(x + half, y + half)], stroke),
-    polyline([at(x - half, y + half), at(x + half, y - half)], stroke),
   ];
 }
 
