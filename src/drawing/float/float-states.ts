@@ -46,8 +46,6 @@ const rodLineMm = { sunk: 2.6, dry: -5.5 } as const;
 const wordEndMm = { float: -2.4, "moving left": -10, under: 4, flat: 20 } as const;
 /** How far above the water a word stands: over the rings round a float that is under, and over one that lies flat. */
 const aboveWaterMm = { float: 1.4, under: 2.6, flat: 5 } as const;
-/** Free room right of a word below a sunk line. */
-const besideWordMm = 2;
 const bedMm = pictureMm - bedThicknessMm - 0.5;
 /** Words in a panel are no higher than this, nor than this share of its width, or they meet each other and what they name. */
 const labelMost = { mm: 3.4, ofWidth: 1 / 12.7 } as const;
@@ -200,10 +198,15 @@ function standingFloat(float: Float, foot: Point, scale: number): Item[] {
 
 /** The line between rod and float, which comes in at the left. */
 function lineFromRod(held: Point, way: keyof typeof rodLineMm): PathItem {
-  const from = point(0, surfaceMm + rodLineMm[way]);
-  const towards = point(Math.max(0, held.xMm - 4), held.yMm - (way === "dry" ? 1 : 2));
+  const { from, towards } = rodLineEnd(held, way);
   return { kind: "path", steps: curve(from, towards, held), stroke: strandStrokes["main line"] };
 }
+
+/** Where that line comes in, and where it is drawn towards. */
+const rodLineEnd = (held: Point, way: keyof typeof rodLineMm) => ({
+  from: point(0, surfaceMm + rodLineMm[way]),
+  towards: point(Math.max(0, held.xMm - 4), held.yMm - (way === "dry" ? 1 : 2)),
+});
 
 /**
  * Says at the left where the line leads: above a dry line; below a sunk one, or where that leaves no room above the water,
@@ -228,9 +231,11 @@ function rodLabel(
 ): Item[] {
   const label = { text: words("drawing.state.rod"), ink: "soft" } as const;
   const saidMm = 0.5 + measure(label.text, textMm, "regular");
-  if (!isLineDry && saidMm + besideWordMm <= held.xMm) {
-    const startMm = surfaceMm + rodLineMm.sunk;
-    const lineMm = startMm + (saidMm / held.xMm) * (held.yMm - startMm);
+  const { from, towards } = rodLineEnd(held, "sunk");
+  if (!isLineDry && saidMm <= towards.xMm) {
+    // The line runs between the way straight to the float and the one to the place that it is drawn towards.
+    const fall = Math.max(...[held, towards].map(({ xMm, yMm }) => (yMm - from.yMm) / xMm));
+    const lineMm = from.yMm + saidMm * fall;
     return [text(point(0.5, lineMm + textMm), label.text, textMm, { ink: label.ink })];
   }
   const state = leanDegrees === flatDegrees ? "flat" : tipMm === null ? "under" : "float";
