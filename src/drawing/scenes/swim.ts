@@ -154,8 +154,11 @@ function settingOf({ depth: { overdepthMm } }: PlacedRig): "dead-depth" | "off-b
 }
 
 function hookPlace(rig: PlacedRig, { words, figures }: DrawingKit): string {
-  const gap = together(figures.shortGap(Math.abs(rig.depth.overdepthMm)));
-  return words(`drawing.scenes.swim.${settingOf(rig)}-hook`, { gap });
+  const { depth } = rig;
+  const setting = settingOf(rig);
+  // A float that rises with shot on the bed takes up some of what its hook is set over depth.
+  const gapMm = setting === "laid-on" ? figures.lyingMm(depth) : Math.abs(depth.overdepthMm);
+  return words(`drawing.scenes.swim.${setting}-hook`, { gap: together(figures.shortGap(gapMm)) });
 }
 
 /** Head of somebody who sits, above the ground. */
