@@ -390,7 +390,7 @@ describe("a tip is drawn as high as it is told", () => {
         const [zero, next] = textsOf(drawing).filter(({ text }) => /^\d+$/.test(text));
         const perMm = (zero!.yMm - next!.yMm) / (Number(next!.text) - Number(zero!.text));
         const tip = pathsOf(drawing).findLast(({ fill, stroke }) => fill === "accent" && stroke)!;
-        const drawnMm = (zero!.yMm - 0.35 * textMm - tipTop(tip)) / perMm;
+        const drawnMm = (zero!.yMm - 0.35 * zero!.sizeMm - tipTop(tip)) / perMm;
         expect([picture, drawnMm / Math.cos((pose.leanDegrees * Math.PI) / 180)]).toEqual([
           picture,
           expect.closeTo(told, 6),
