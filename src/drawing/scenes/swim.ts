@@ -154,11 +154,8 @@ function settingOf({ depth: { overdepthMm } }: PlacedRig): "dead-depth" | "off-b
 }
 
 function hookPlace(rig: PlacedRig, { words, figures }: DrawingKit): string {
-  const { depth } = rig;
-  const setting = settingOf(rig);
-  // A float that rises with shot on the bed takes up some of what its hook is set over depth.
-  const gapMm = setting === "laid-on" ? figures.lyingMm(depth) : Math.abs(depth.overdepthMm);
-  return words(`drawing.scenes.swim.${setting}-hook`, { gap: together(figures.shortGap(gapMm)) });
+  const gap = together(figures.shortGap(Math.abs(rig.depth.overdepthMm)));
+  return words(`drawing.scenes.swim.${settingOf(rig)}-hook`, { gap });
 }
 
 /** Head of somebody who sits, above the ground. */
