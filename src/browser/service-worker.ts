@@ -141,8 +141,8 @@ function withoutSignal({ origin, pathname, search }: URL): Response {
   return Response.redirect(new URL(`on-this-phone.html?${asked}`, scope).href);
 }
 
-/** What a page told as it was left may come a little after what the next one asks. */
-const leavesWithin = { tries: 10, everyMs: 50 } as const;
+/** What a page told as it was left comes after what the next one asks, where it still had much to do. */
+const leavesWithin = { tries: 50, everyMs: 100 } as const;
 
 async function isOnlyPage(): Promise<boolean> {
   for (let tries = 0; tries < leavesWithin.tries; tries++) {
