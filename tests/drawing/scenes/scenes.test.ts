@@ -60,7 +60,7 @@ describe("the cross-section of a swim", () => {
       expect(drawing.description).toContain(words);
     }
     expect(drawing.description).toContain("The bed drops from 1.1 m to 1.9 m down a slope 4.5 m out.");
-    expect(drawing.description).toContain("laid on, 20 cm of line on the bed");
+    expect(drawing.description).toContain("laid on, hook 20 cm over depth");
   });
 
   it("lets the hook touch the bed at dead depth, hang above it off bottom and lie beyond the float laid on", () => {
