@@ -1,7 +1,9 @@
 import type { RigEntry } from "../model/library.ts";
 import {
+  fishWithoutLine,
   type LineForFish,
   type LineTable,
+  lineOfFish,
   type StrengthBand,
   strengthRoundingG,
 } from "../model/line-table.ts";
@@ -24,12 +26,10 @@ export const lineForFish: ContentCheck = ({ library: { rigs, lines }, rigs: solv
     : [];
 
 /** What the table says of each fish of a rig, or that it says nothing. */
-function fishOf({ catches, placeOf }: RigEntry, { rows }: LineTable): readonly (LineForFish | Message)[] {
-  return catches.map((fish, at) => {
-    const row = rows.find((one) => one.fish.toLowerCase() === fish.toLowerCase());
-    const allowed = rows.map((one) => one.fish);
-    return row ?? message("fish-without-line", placeOf(["catches", at]), { fish, allowed });
-  });
+function fishOf({ catches, placeOf }: RigEntry, lines: LineTable): readonly (LineForFish | Message)[] {
+  return catches.map(
+    (fish, at) => lineOfFish(lines, fish) ?? fishWithoutLine(lines, fish, placeOf(["catches", at])),
+  );
 }
 
 function lineAgainst(
@@ -55,14 +55,16 @@ function lineAgainst(
     const told = { line, found: figures.strength(strengthG), fish, allowed: bandText(band, figures) };
     if (strengthG * left < band.leastG - strengthRoundingG) {
       const underShot =
-        left < 1 ? ` and keeps ${figures.share(left)} of its strength under the shot on it` : "";
+        left < 1 ? `: under the shot on it the line keeps ${figures.share(left)} of its strength` : "";
       return [message("line-too-light", place, { ...told, underShot })];
     }
     return strengthG > band.mostG + strengthRoundingG ? [message("line-too-heavy", place, told)] : [];
   });
 }
 
-const bandText = ({ leastG, mostG }: StrengthBand, figures: Figures) => figures.strengthBand(leastG, mostG);
+/** In the language of the messages, whatever the guide's own. */
+const bandText = ({ leastG, mostG }: StrengthBand, figures: Figures) =>
+  `${figures.strength(leastG)} to ${figures.strength(mostG)}`;
 
 /** Whether a rig has a shot below the loop of its hook length, at any of its depths. */
 function shotOnHookLength(solved: SolvedRig | undefined): boolean {

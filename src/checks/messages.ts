@@ -205,7 +205,12 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
     reason: `a ${v.line} of ${v.found} is too heavy for ${v.fish}, which asks for ${v.allowed}`,
     hint: "give the rig a finer line, or take the fish out of `catches`",
   }),
-  "fish-without-line": (v) => wrongName(`lines.yaml says no line for "${v.fish}"`, v.fish, v.allowed),
+  "fish-without-line": (v) =>
+    wrongName(
+      `no fish "${v.fish}" stands in lines.yaml, which says how strong a line each asks for`,
+      v.fish,
+      v.allowed,
+    ),
   "not-in-kit": (v) => ({
     reason: `the rig takes ${v.what} ${v.found}, which is not in the kit "${v.kit}": ${v.allowed}`,
     hint: "change the rig, add it to the kit, or take the rig out of the kit's `rigs`",

@@ -178,7 +178,8 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
   );
   const knots = byId(read.knots.map(({ id, value, yaml }) => ({ id, ...value, placeOf: yaml.placeOf })));
   const species = read.species.map((one) => speciesOf(one, reading));
-  const shelves = { floats, baits, hooks, knots, scale, tubs, guide };
+  const lines = read.lines && linkLines(read.lines, species, reading);
+  const shelves = { floats, baits, hooks, knots, scale, tubs, guide, lines };
   const rigs = byId(read.rigs.flatMap((one) => linkRig(one, shelves, reading) ?? []));
   for (const { path, yaml } of reading.broken) {
     if (path.startsWith("rigs/")) lookUpNames(yaml, shelves, reading);
@@ -203,7 +204,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
     pages: read.pages.map(proseOf),
     species,
     ...swimsOf(read, [...rigs.values()], species, reading),
-    ...(read.lines && { lines: linkLines(read.lines, species, reading) }),
+    ...(lines && { lines }),
     glossary: termsOf(read.glossary, reading).sort((a, b) =>
       a.term.toLowerCase() < b.term.toLowerCase() ? -1 : 1,
     ),

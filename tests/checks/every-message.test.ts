@@ -292,20 +292,20 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
   "line-too-light": {
     of: lines("5 lb, 8 lb"),
     says: [
-      "content/rigs/plain.md:6:24 warning a main line of 4 lb (1.8 kg) is too light for roach, which asks for 5 lb to 8 lb (2.3 kg to 3.6 kg)",
+      "content/rigs/plain.md:6:24 warning a main line of 4 lb (1.8 kg) is too light for roach, which asks for 5 lb (2.3 kg) to 8 lb (3.6 kg)",
       "hint: give the rig a stronger line, or take the fish out of `catches`",
     ],
   },
   "line-too-heavy": {
     of: lines("2 lb, 3 lb"),
     says: [
-      "content/rigs/plain.md:6:24 warning a main line of 4 lb (1.8 kg) is too heavy for roach, which asks for 2 lb to 3 lb (0.9 kg to 1.4 kg)",
+      "content/rigs/plain.md:6:24 warning a main line of 4 lb (1.8 kg) is too heavy for roach, which asks for 2 lb (0.9 kg) to 3 lb (1.4 kg)",
       "hint: give the rig a finer line, or take the fish out of `catches`",
     ],
   },
   "fish-without-line": {
     of: { ...lines("4 lb, 4 lb"), ...rig("catches: [roach]", "catches: [eel]") },
-    says: ['content/rigs/plain.md:13:11 warning lines.yaml says no line for "eel"', "hint: allowed: roach"],
+    says: ['content/rigs/plain.md:13:11 warning no fish "eel" stands in lines.yaml, which says how strong a line each asks for', "hint: allowed: roach"],
   },
   "not-in-kit": {
     of: { ...kit("main-line: 4 lb|main-line: 5 lb") },

@@ -34,14 +34,14 @@ describe("line for fish", () => {
         ...told,
         line: "main line",
         found: "4 lb (1.8 kg)",
-        allowed: "5 lb to 8 lb (2.3 kg to 3.6 kg)",
+        allowed: "5 lb (2.3 kg) to 8 lb (3.6 kg)",
       },
       {
         at: "content/rigs/plain.md:7:26",
         ...told,
         line: "hook length",
         found: "3 lb (1.4 kg)",
-        allowed: "3.5 lb to 5 lb (1.6 kg to 2.3 kg)",
+        allowed: "3.5 lb (1.6 kg) to 5 lb (2.3 kg)",
       },
     ]);
   });
@@ -67,7 +67,7 @@ describe("line for fish", () => {
     const short = { ...onIt, ...lines("4 lb, 4 lb", "2.6 lb, 3 lb") };
     expect(toldBy(lineForFish, short)).toMatchObject([{ code: "line-too-light", line: "hook length" }]);
     expect(worded(lineForFish(checkedOf(short))[0]!).reason).toBe(
-      "a hook length of 3 lb (1.4 kg) is too light for roach, which asks for 2.6 lb to 3 lb (1.2 kg to 1.4 kg) and keeps 80 % of its strength under the shot on it",
+      "a hook length of 3 lb (1.4 kg) is too light for roach, which asks for 2.6 lb (1.2 kg) to 3 lb (1.4 kg): under the shot on it the line keeps 80 % of its strength",
     );
     expect(toldBy(lineForFish, lines("4 lb, 4 lb", "2.6 lb, 3 lb"))).toEqual([]);
   });

@@ -11,6 +11,7 @@ import type {
   ScaleEntry,
   TubEntry,
 } from "../../model/library.ts";
+import { fishWithoutLine, type LineTable, lineOfFish } from "../../model/line-table.ts";
 import type { Hook, Rig } from "../../model/rig.ts";
 import type { Reading, ReadProse } from "../reading.ts";
 import type { loadingSchema, rigSchema } from "../schema/rig-schema.ts";
@@ -26,6 +27,7 @@ interface Shelves {
   readonly scale: ScaleEntry;
   readonly tubs: ReadonlyMap<string, TubEntry>;
   readonly guide: Guide;
+  readonly lines?: LineTable | undefined;
 }
 
 /** A rig with its names looked up; undefined where one of them is not there. */
@@ -119,7 +121,7 @@ function namedOnce({ value, yaml }: ReadProse<z.output<typeof rigSchema>>, readi
 /** Names that a rig gives whose other keys are wrong: all that is wrong with it is told at once. */
 export function lookUpNames(
   { data, placeOf }: YamlSource,
-  { floats, baits, tubs }: Shelves,
+  { floats, baits, tubs, lines }: Shelves,
   reading: Reading,
 ): void {
   const look = <T>(key: string, what: string, shelf: ReadonlyMap<string, T>) => {
@@ -129,6 +131,12 @@ export function lookUpNames(
   look("float", "float", floats);
   look("bait", "bait", baits);
   look("tub", "tub", tubs);
+  const fish = (data as Readonly<Record<string, unknown>> | null)?.catches;
+  if (!lines || !Array.isArray(fish)) return;
+  for (const [at, name] of fish.entries()) {
+    if (typeof name === "string" && !lineOfFish(lines, name))
+      reading.messages.push(fishWithoutLine(lines, name, placeOf(["catches", at])));
+  }
 }
 
 /** The knots that the line's strength hangs on; one whose share of strength nobody gave is left out. */

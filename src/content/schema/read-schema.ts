@@ -75,6 +75,7 @@ function issueMessages(issue: Issue, schema: z.ZodType, source: YamlSource): Mes
     case "too_big":
       return [beyondBounds(issue, met)];
     case "custom":
+      if (isCutByComma(source.data, path)) return [];
       if (issue.params?.code !== undefined) return [wrongQuantity(issue.params as QuantityFault, met)];
       return [met.error("not-valid", { key, problem: issue.message })];
     case "invalid_key":
@@ -147,10 +148,22 @@ function wrongQuantity(fault: QuantityFault, { source, path, key, found, error }
   return error("quantity", { ...fault.values, ...decimalComma(source.data, path) });
 }
 
+/** What may stand behind a decimal point. */
+const decimals = /^\d+(?: ?[a-z%]+)?$/i;
+
 /** `{ price: 1,05 }` has a key 5 with nothing behind it, and was hardly meant so: told by the group as it was typed. */
 function commaBefore(key: string, typed: string): { readonly comma?: string } {
-  const [, whole, rest] = (/^\d+$/.test(key) && new RegExp(`(\\d+),(0*${key})\\s*[,}]`).exec(typed)) || [];
+  const [, whole, rest] = (decimals.test(key) && new RegExp(`(\\d+),(0*${key})\\s*[,}]`).exec(typed)) || [];
   return whole === undefined ? {} : { comma: `${whole}.${rest}` };
+}
+
+/** Whether the key behind a whole number is the rest of it, as in `{ diameter: 0,22 mm }`: that is told of the key. */
+function isCutByComma(data: unknown, path: Path): boolean {
+  const group = valueAt(data, path.slice(0, -1));
+  if (typeof group !== "object" || group === null || !Number.isInteger(valueAt(data, path))) return false;
+  const keys = Object.entries(group);
+  const [next, value] = keys[keys.findIndex(([key]) => key === path.at(-1)) + 1] ?? [];
+  return next !== undefined && value === null && decimals.test(next);
 }
 
 /** `[1,5 m]` is a list of two, and was hardly meant so. */
