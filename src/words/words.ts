@@ -39,7 +39,8 @@ export function makeWords(tree: WordTree, language = "en"): Words {
     let said = "";
     for (const part of sentence(key)) {
       if (typeof part === "string") {
-        said += part;
+        // An abbreviation at the end of a sentence brings the stop ("e. V.", "Ltd."); a second is wrong in every language.
+        said += part.startsWith(".") && said.endsWith(".") ? part.slice(1) : part;
         continue;
       }
       const value = values[part.gap];

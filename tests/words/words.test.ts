@@ -30,6 +30,14 @@ describe("words", () => {
     expect([few(key("a"), { n: 1 }), few(key("a"), { n: 0 })]).toEqual(["ein Blei", "0 Bleie"]);
   });
 
+  // Source: Deutsche Rechtschreibung 2024, § 103: the stop of an abbreviation is the stop of its sentence, too; common practice in English.
+  it("end a sentence with one stop where an abbreviation brings it", () => {
+    const foot = makeWords({ foot: "{who}. Edition of {day}." });
+    expect(foot(key("foot"), { who: "Anglers Ltd.", day: "May" })).toBe("Anglers Ltd. Edition of May.");
+    expect(foot(key("foot"), { who: "Anglers e. V.", day: "Sept." })).toBe("Anglers e. V. Edition of Sept.");
+    expect(foot(key("foot"), { who: "Anglers", day: "May" })).toBe("Anglers. Edition of May.");
+  });
+
   it("never tell a gap that nothing fills", () => {
     for (const values of [{ depth: "2 m" }, { depth: "2 m", count: undefined }, undefined])
       expect(() => words(key("rig.depth"), values as never)).toThrow(WordsError);
