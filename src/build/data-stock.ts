@@ -1,4 +1,4 @@
-import { isLine } from "../core/tackle/kit.ts";
+import { isInPackets, isLine } from "../core/tackle/kit.ts";
 import type { OutputFile } from "../markup/output.ts";
 import type { SolvedShelf } from "../model/shelf.ts";
 import type { SolvedSession } from "../model/solved-session.ts";
@@ -6,11 +6,11 @@ import { type BuyLine, thingText } from "../words/stock-text.ts";
 import type { TableKit } from "../words/table-kit.ts";
 import { csvFile, type Row } from "./data-tables.ts";
 
-const columns = ["item", "kind", "needed", "there", "perPacket", "unit", "packets", "price", "cost"];
+const columns = ["item", "kind", "needed", "there", "buy", "unit", "perPacket", "packets", "price", "cost"];
 
 /**
  * What shops are asked for, as tables for their programs: lines in metres, feed in millilitres, groundbait in grams dry, all else in
- * pieces. What nobody says how it is sold is asked for by its amount.
+ * pieces. What comes in no packets is asked for by its amount, which `buy` says in any case.
  */
 export function orderFiles(
   shelves: readonly SolvedShelf[],
@@ -30,7 +30,13 @@ function sessionOrder({ session, kit: lines, feeds, groundbait }: SolvedSession,
       item: what,
       kind: fedMl > 0 ? "feed" : "hook bait",
       unit: "ml",
-      ...sold(Math.ceil(neededMl), Math.floor(inBoxMl), packetMl, packets, priceCents),
+      ...sold({
+        needed: Math.ceil(neededMl),
+        there: Math.floor(inBoxMl),
+        perPacket: packetMl,
+        packets,
+        priceCents,
+      }),
     })),
     ...(groundbait
       ? [
@@ -38,13 +44,13 @@ function sessionOrder({ session, kit: lines, feeds, groundbait }: SolvedSession,
             item: kit.words("session.feed.groundbait"),
             kind: "groundbait",
             unit: "g",
-            ...sold(
-              Math.ceil(groundbait.dryHighG),
-              Math.floor(groundbait.inBoxG),
-              groundbait.packetG,
-              groundbait.packets,
-              groundbait.priceCents,
-            ),
+            ...sold({
+              needed: Math.ceil(groundbait.dryHighG),
+              there: Math.floor(groundbait.inBoxG),
+              perPacket: groundbait.packetG,
+              packets: groundbait.packets,
+              priceCents: groundbait.priceCents,
+            }),
           },
         ]
       : []),
@@ -54,16 +60,21 @@ function sessionOrder({ session, kit: lines, feeds, groundbait }: SolvedSession,
 
 const money = (cents: number) => (cents / 100).toFixed(2);
 
-function sold(
-  needed: number,
-  there: number,
-  perPacket: number | undefined,
-  packets: number,
-  priceCents: number | undefined,
-): Row {
+/** What is asked for; the price is a packet's, or a piece's or a metre's where nothing is said of packets. */
+interface Sale {
+  readonly needed: number;
+  readonly there: number;
+  /** Nothing where it is asked for by its amount. */
+  readonly perPacket?: number | undefined;
+  readonly packets: number;
+  readonly priceCents?: number | undefined;
+}
+
+function sold({ needed, there, perPacket, packets, priceCents }: Sale): Row {
   return {
     needed,
     there,
+    buy: perPacket === undefined ? Math.max(0, needed - there) : packets * perPacket,
     perPacket: perPacket ?? "",
     packets: perPacket === undefined ? "" : packets,
     price: priceCents === undefined ? "" : money(priceCents),
@@ -85,6 +96,12 @@ function orderRow(line: BuyLine, kit: TableKit): Row {
     item: thingText(line.thing, kit),
     kind,
     unit: isLine(line) ? "m" : "piece",
-    ...sold(count, inStock, perPacket, packets, priceCents),
+    ...sold({
+      needed: count,
+      there: inStock,
+      perPacket: isInPackets(line) ? perPacket : undefined,
+      packets,
+      priceCents,
+    }),
   };
 }

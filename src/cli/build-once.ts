@@ -41,17 +41,24 @@ async function buildShared(building: Building): Promise<Built | undefined> {
   }
 }
 
+const inWords = (names: readonly string[]) => new Intl.ListFormat("en-GB").format(names);
+
 /** What the paper brought up, and how much was made. */
-async function end({ count, found }: Built, building: Building): Promise<number> {
+async function end({ count, found, list }: Built, building: Building): Promise<number> {
   const { options, terminal, progress } = building;
   progress?.end();
   if (found.length > 0 && (await tellOf(found, building))) return exitCodes.contentErrors;
   if (options.quiet || options.json) return exitCodes.fine;
   const { out } = options;
   const parts = partsOf(options);
+  const paths = [...list.keys()];
+  const papers = paths.filter((path) => path.endsWith(".pdf") && !path.startsWith("site/"));
+  const folders = [...new Set(papers.map((path) => `${out}/${path.split("/")[0]}`))].sort();
   const open = parts.includes("web") ? `; open ${out}/site/index.html` : "";
-  const print = parts.includes("print") ? `; print from ${out}/cards and ${out}/handouts` : "";
-  terminal.result(`${count} files in ${out}${open}${print}\n`);
+  const print = parts.includes("print") ? `; print from ${inWords(folders)}` : "";
+  const orders = paths.some((path) => /^(?:sessions|shelves)\//.test(path)) && !parts.includes("data");
+  const data = orders ? "; --for data writes what to order" : "";
+  terminal.result(`${count} files in ${out}${open}${print}${data}\n`);
   return exitCodes.fine;
 }
 

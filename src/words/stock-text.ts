@@ -1,4 +1,4 @@
-import { isLine, type KitLine, type KitNeed } from "../core/tackle/kit.ts";
+import { isInPackets, isLine, type KitLine, type KitNeed } from "../core/tackle/kit.ts";
 import { costOf, type Thing, type ThingNeed } from "../model/stock.ts";
 import type { TableKit } from "./table-kit.ts";
 import type { TextTable } from "./tables.ts";
@@ -38,11 +38,20 @@ export function moneyText(cents: number, money: string | undefined, { words, fig
 /** How a thing is sold: singly, in packets or on spools. Of shot without a packet nobody has said it. */
 function soldText(line: KitLine<ThingNeed>, kit: TableKit): string {
   const { kind, perPacket } = line;
-  if (perPacket === 1 && kind === "shot") return kit.words("table.blank");
-  if (perPacket === 1) return kit.words(isLine(line) ? "stock.off-the-spool" : "table.singly");
+  if (!isInPackets(line) && kind === "shot") return kit.words("table.blank");
+  if (!isInPackets(line)) return kit.words(isLine(line) ? "stock.off-the-spool" : "table.singly");
   return kit.words(isLine(line) ? "table.spools" : "table.packets", {
     amount: amountText(line, perPacket, kit),
   });
+}
+
+/** How much of a thing is bought, in what it is sold by: packets, spools, pieces or metres. */
+function boughtText(line: KitLine, kit: TableKit): string {
+  const { packets } = line;
+  if (packets === 0) return kit.words("table.blank");
+  if (isInPackets(line))
+    return kit.words(isLine(line) ? "stock.spools" : "stock.packets", { count: packets });
+  return isLine(line) ? amountText(line, packets, kit) : kit.words("stock.pieces", { count: packets });
 }
 
 /** A line of a list of what to buy. */
@@ -56,7 +65,6 @@ export function buyTable(lines: readonly BuyLine[], money: string | undefined, k
     packets === 0 || priceCents === undefined
       ? words("table.blank")
       : moneyText(packets * priceCents, money, kit);
-  const none = words("table.blank");
   return {
     head: [
       words("table.tackle"),
@@ -72,7 +80,7 @@ export function buyTable(lines: readonly BuyLine[], money: string | undefined, k
         amountText(line, line.count, kit),
         amountText(line, line.inStock, kit),
         soldText(line, kit),
-        line.packets === 0 ? none : kit.figures.number(line.packets, 0),
+        boughtText(line, kit),
         ...(cost ? [priceOf(line)] : []),
       ]),
       ...(cost ? [[words("stock.sum"), "", "", "", "", moneyText(cost.cents, money, kit)]] : []),

@@ -55,11 +55,13 @@ test("what a shop is asked for stands in a table for its programs", async () => 
   // Two learners with a quarter more: 2.5 floats, so 3; hooks 2 · 3 · 1.25 = 7.5, so 8, in packets of ten.
   expect(rows.find(({ kind }) => kind === "float")).toMatchObject({
     needed: "3",
-    packets: "3",
+    buy: "3",
+    packets: "",
     unit: "piece",
   });
   expect(rows.find(({ kind }) => kind === "hook")).toMatchObject({
     needed: "8",
+    buy: "10",
     packets: "1",
     perPacket: "10",
   });

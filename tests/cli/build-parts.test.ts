@@ -10,9 +10,9 @@ import { edited } from "../support/smallest-content.ts";
 const content = (changes: Record<string, string | null> = {}) =>
   smallGuide(join(temporaryFolder(), "content"), changes);
 
-async function partsOf(part: string) {
+async function partsOf(part: string, changes: Record<string, string> = {}) {
   const out = join(temporaryFolder(), "out");
-  const { code, result } = await cli("build", "--content", content(), "--out", out, "--for", part);
+  const { code, result } = await cli("build", "--content", content(changes), "--out", out, "--for", part);
   expect(code).toBe(0);
   const folders = Object.keys(hashesBelow(out)).map((path) => path.split("/")[0]);
   return { folders: [...new Set(folders)].sort(), result };
@@ -27,6 +27,16 @@ describe("a part of a guide alone", () => {
     const { folders, result } = await partsOf("print");
     expect(folders).toEqual(["cards", "dotdown-files.json", "handouts"]);
     expect(result).not.toContain("index.html");
+  });
+
+  it("says where all papers lie, and what would write the order for a shelf", async () => {
+    const shelf = { "shelves/hut.yaml": "title: Hut\npacks: [{ rig: plain, wanted: 2 }]\n" };
+    const { result } = await partsOf("print", shelf);
+    expect(result).toMatch(
+      /print from \S+out\/cards, \S+out\/handouts and \S+out\/shelves; --for data writes what to order\n$/,
+    );
+    expect((await partsOf("data", shelf)).result).not.toContain("--for data");
+    expect((await partsOf("print")).result).not.toContain("--for data");
   });
 
   it("is the site, with the cards that it offers", async () => {

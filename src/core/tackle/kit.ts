@@ -14,7 +14,7 @@ export interface KitNeed {
 
 /** One line of the shopping list; `count` is what all learners need, spares included. */
 export type KitLine<Need extends KitNeed = KitNeed> = Need & {
-  /** What is there already, of what is needed. */
+  /** What is there already; it may be more than is needed. */
   readonly inStock: number;
   readonly packets: number;
   readonly perPacket: number;
@@ -26,6 +26,9 @@ export const isLine = ({ kind }: Pick<KitNeed, "kind">): boolean => kind === "li
 
 /** What makes two needs one line of the list. */
 export const kitKey = ({ kind, name }: KitNeed): string => `${kind}|${name}`;
+
+/** Whether it is sold in packets or on spools; what is not is asked for by its amount. */
+export const isInPackets = ({ perPacket }: Pick<KitLine, "perPacket">): boolean => perPacket !== 1;
 
 /** Whole packets for what is missing; a share of a piece too small to count keeps rounding from buying one more. */
 export const packetsFor = (missing: number, perPacket: number): number =>
@@ -39,7 +42,7 @@ export const packetsFor = (missing: number, perPacket: number): number =>
  * @param rigs what each rig takes; a thing that several rigs use is added up
  * @param spareShare extra on top, 0.5 for half as much again
  * @param perPacket how a thing is sold; 1 where it comes singly
- * @param stockOf what is there already, without end where nobody counted it
+ * @param stockOf what is there already
  */
 export function kitFor<Need extends KitNeed>(
   learners: number,
@@ -64,7 +67,7 @@ export function kitFor<Need extends KitNeed>(
     if (!(size > 0 && size < Infinity)) return noAnswer("kit-packet", { name: need.name });
     // A share of a piece too small to count keeps rounding from buying one more.
     const count = Math.ceil(need.count * learners * (1 + spareShare) - 1e-9);
-    const inStock = Math.min(stockOf(need), count);
+    const inStock = stockOf(need);
     const packets = packetsFor(count - inStock, size);
     lines.push({ ...need, count, inStock, packets, perPacket: size, bought: packets * size });
   }

@@ -52,7 +52,7 @@ export function feedLines(
       .map(({ bait, volumeMl }) => ({ bait, volumeMl }));
     const neededMl = onHooks.reduce((sum, { volumeMl }) => sum + volumeMl, fedMl);
     const stock = feeds.find(({ feed }) => feed === what);
-    const inBoxMl = Math.min(neededMl, stock?.volumeMl ?? 0);
+    const inBoxMl = stock?.volumeMl ?? 0;
     return {
       what,
       fedMl,
@@ -73,7 +73,7 @@ export function groundbaitLine({ totals }: FeedPlan, { groundbait }: Session): G
   const sum = (of: "balls" | "dryLowG" | "dryHighG" | "waterLowMl" | "waterHighMl" | "heldBackG") =>
     mixes.reduce((total, mix) => total + mix[of], 0);
   const dryHighG = sum("dryHighG");
-  const inBoxG = Math.min(dryHighG, groundbait?.massG ?? 0);
+  const inBoxG = groundbait?.massG ?? 0;
   return {
     balls: sum("balls"),
     dryLowG: sum("dryLowG"),

@@ -53,7 +53,7 @@ function bringRow(line: FeedLine, { words, figures }: SessionContext): readonly 
   const { what, fedMl, onHooks, neededMl, inBoxMl, packetMl, packets } = line;
   const none = words("table.blank");
   const missing = neededMl - inBoxMl;
-  const buy = packetMl === undefined ? figures.volume(missing) : figures.number(packets, 0);
+  const buy = packetMl === undefined ? figures.volume(missing) : words("stock.packets", { count: packets });
   return [
     what,
     [

@@ -75,7 +75,7 @@ test("the kit of the demo session at the pool is what a coach reckons by hand", 
     ["float", "straight-waggler", 7, 3, 4],
     ["hook", "16", 8, 4, 1],
     ["hook", "18", 9, 0, 1],
-    ["hook length", expect.any(String), 10, 10, 0],
+    ["hook length", expect.any(String), 10, 12, 0],
     ["line", expect.any(String), 375, 300, 1],
   ]);
 });
@@ -235,7 +235,7 @@ test("whatever is in the box, nothing is too few and no packet too many, and sto
       expect(lines.map(({ count }) => count)).toEqual(full.map(({ count }) => count));
       for (const line of lines) {
         const stock = box.find((one) => kitKey(one) === kitKey(line))!.count;
-        expect(line.inStock).toBe(Math.min(stock, line.count));
+        expect(line.inStock).toBe(stock);
         expect(stock + line.bought).toBeGreaterThanOrEqual(line.count);
         if (line.packets > 0) expect(stock + line.bought - packet).toBeLessThan(line.count);
       }
