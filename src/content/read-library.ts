@@ -181,9 +181,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
   const lines = read.lines && linkLines(read.lines, species, reading);
   const shelves = { floats, baits, hooks, knots, scale, tubs, guide, lines };
   const rigs = byId(read.rigs.flatMap((one) => linkRig(one, shelves, reading) ?? []));
-  for (const { path, yaml } of reading.broken) {
-    if (path.startsWith("rigs/")) lookUpNames(yaml, shelves, reading);
-  }
+  lookUpNames(shelves, reading);
   const lessons = lessonsOf(read.lessons);
   const all = {
     lent: lentFiles(reading.sources),

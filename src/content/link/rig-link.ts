@@ -118,8 +118,13 @@ function namedOnce({ value, yaml }: ReadProse<z.output<typeof rigSchema>>, readi
   );
 }
 
-/** Names that a rig gives whose other keys are wrong: all that is wrong with it is told at once. */
-export function lookUpNames(
+/** Looks up the names in rigs whose other keys are wrong: all that is wrong with one is told at once. */
+export function lookUpNames(shelves: Shelves, reading: Reading): void {
+  for (const { path, yaml } of reading.broken)
+    if (path.startsWith("rigs/")) lookUpNamesIn(yaml, shelves, reading);
+}
+
+function lookUpNamesIn(
   { data, placeOf }: YamlSource,
   { floats, baits, tubs, lines }: Shelves,
   reading: Reading,
