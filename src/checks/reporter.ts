@@ -1,3 +1,4 @@
+import { first } from "../core/lists.ts";
 import { type Message, type Place, sortedMessages } from "../model/message.ts";
 import { counted } from "./counted.ts";
 import { worded } from "./messages.ts";
@@ -44,6 +45,16 @@ export function formatReport(messages: readonly Message[], lineAt?: LineAt): str
   const warnings = messages.length - errors;
   lines.push(`${counted(errors, "error")}, ${counted(warnings, "warning")}`);
   return `${lines.join("\n")}\n`;
+}
+
+/** How many messages there are and where the first one is, in one line. */
+export function briefReport(messages: readonly Message[]): string {
+  const message = first(sortedMessages(messages));
+  const { place, severity } = message;
+  const { reason } = worded(message);
+  const at = place.line === undefined ? "" : `:${place.line}:${place.column ?? 1}`;
+  const which = messages.length === 1 ? "" : "the first ";
+  return `${counted(messages.length, severity)}, ${which}at ${shown(place.file)}${at}: ${shown(reason)}`;
 }
 
 /** The text of the line at a place of the content, where there is one. */

@@ -2,16 +2,17 @@ import packageData from "../../package.json" with { type: "json" };
 import { ContentError } from "../build/content-error.ts";
 import { formatReport } from "../checks/reporter.ts";
 import { ChangingContentError } from "../content/world.ts";
+import type { Message } from "../model/message.ts";
 import { WordsError } from "../words/words.ts";
 import { exitCodes, UsageError } from "./command.ts";
-import { linesOnDisk } from "./tell.ts";
+import { linesOnDisk, whyStopped } from "./tell.ts";
 import { systemTrouble } from "./trouble.ts";
 
 /** What is said of an error, and the exit code. */
 export function endedBy(error: unknown): { code: number; text: string } {
   if (error instanceof UsageError) return { code: exitCodes.usage, text: `dotdown: ${error.message}` };
   if (error instanceof ContentError)
-    return { code: exitCodes.contentErrors, text: formatReport(error.messages, linesOnDisk()).trimEnd() };
+    return { code: exitCodes.contentErrors, text: reportOf(error.messages).trimEnd() };
   if (error instanceof WordsError)
     return {
       code: exitCodes.contentErrors,
@@ -26,6 +27,10 @@ export function endedBy(error: unknown): { code: number; text: string } {
   if (trouble) return { code: trouble.exitCode, text: `dotdown: ${trouble.message}` };
   return { code: exitCodes.fault, text: faultText(error) };
 }
+
+/** Warnings alone are thrown only where they count as errors. */
+const reportOf = (messages: readonly Message[]) =>
+  formatReport(messages, linesOnDisk()) + whyStopped(messages);
 
 /** A fault of the tool, with what those who mend it need to know. */
 function faultText(error: unknown): string {

@@ -1,6 +1,8 @@
+import { briefReport } from "../checks/reporter.ts";
 import { keeping } from "../model/kept.ts";
+import type { Message } from "../model/message.ts";
 import { buildSettings } from "./build-settings.ts";
-import { type CliCommand, exitCodes, UsageError } from "./command.ts";
+import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";
 import { contentFolders, tellWhose, withContentOption } from "./content-option.ts";
 import { disk } from "./disk.ts";
 import { keptOf } from "./kept-on-shelf.ts";
@@ -27,10 +29,12 @@ export const previewCommand: CliCommand = {
     }
     const store = keptOf(folders);
     const session = new PreviewSession(remembering(disk), folders, shipped, keeping(store), buildSettings);
-    const preview = await startPreview(session, folders, Number(options.port)).catch((error) => {
-      if (error.code !== "EADDRINUSE") throw error;
-      throw new UsageError(`port ${options.port} is taken; name another with --port`);
-    });
+    const preview = await startPreview(session, folders, Number(options.port), teller(terminal)).catch(
+      (error) => {
+        if (error.code !== "EADDRINUSE") throw error;
+        throw new UsageError(`port ${options.port} is taken; name another with --port`);
+      },
+    );
     terminal.result(`${preview.address} shows the guide; Ctrl-C ends it\n`);
     await untilAskedToEnd();
     await preview.close();
@@ -38,3 +42,13 @@ export const previewCommand: CliCommand = {
     return exitCodes.fine;
   },
 };
+
+/** Says in the terminal, too, that something is wrong, and when it is mended: the browser may lie behind another window. */
+function teller(terminal: Pick<Terminal, "report">) {
+  let isWrong = false;
+  return (errors: readonly Message[]) => {
+    if (errors.length > 0) terminal.report(`${briefReport(errors)}\n`);
+    else if (isWrong) terminal.report("mended; the pages show it\n");
+    isWrong = errors.length > 0;
+  };
+}

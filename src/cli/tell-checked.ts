@@ -16,7 +16,8 @@ export function tellChecked(
   const stops = tell(messages, options, terminal);
   if (stops || !counts) return exitCodes.contentErrors;
   if (!options.quiet && !options.json) {
-    terminal.result(`${counted(counts.rigs, "rig")}, ${counted(counts.lessons, "lesson")}: fine\n`);
+    const but = messages.length > 0 ? ` but for ${counted(messages.length, "warning")}` : "";
+    terminal.result(`${counted(counts.rigs, "rig")}, ${counted(counts.lessons, "lesson")}: fine${but}\n`);
   }
   return exitCodes.fine;
 }

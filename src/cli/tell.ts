@@ -12,6 +12,7 @@ type Options = Readonly<Record<string, unknown>>;
  * @returns whether they stop the command
  */
 export function tell(messages: readonly Message[], options: Options, terminal: Terminal): boolean {
+  const stopsStrict = options.strict === true && messages.length > 0;
   if (options.json) {
     for (const message of sortedMessages(messages)) terminal.result(`${messageAsJson(message)}\n`);
   } else {
@@ -19,9 +20,14 @@ export function tell(messages: readonly Message[], options: Options, terminal: T
     const isWanted = ({ severity }: Message) => !options.quiet || options.strict || severity === "error";
     const told = messages.filter(isWanted);
     if (told.length > 0 || !options.quiet) terminal.report(formatReport(told, linesOnDisk()));
+    if (stopsStrict) terminal.report(whyStopped(messages));
   }
-  return hasErrors(messages) || (options.strict === true && messages.length > 0);
+  return hasErrors(messages) || stopsStrict;
 }
+
+/** Why messages stop a command that asks for `--strict`; nothing where an error does so anyway. */
+export const whyStopped = (messages: readonly Message[]): string =>
+  hasErrors(messages) ? "" : "stopped, as --strict counts warnings as errors\n";
 
 /** Lines of the content as they stand on the disk; none where a file cannot be read again. */
 export function linesOnDisk(): LineAt {

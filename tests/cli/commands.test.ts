@@ -168,11 +168,16 @@ describe("content with an error", () => {
   it("may be a warning that --strict stops at and --quiet leaves out", async () => {
     const folder = content({ "baits/worm.yml": "title: worm\n" });
     const strict = await cli("build", "--strict", "--content", folder, "--out", join(folder, "../out"));
-    expect(strict).toMatchObject({ code: 1, report: expect.stringContaining("[file-not-read]") });
+    const why = "0 errors, 1 warning\nstopped, as --strict counts warnings as errors\n";
+    expect(strict).toMatchObject({ code: 1, report: expect.stringMatching(/\[file-not-read\]/) });
+    expect(strict.report.endsWith(why), strict.report).toBe(true);
+    const looked = await cli("check", "--content", folder);
+    expect(looked).toMatchObject({ code: 0, result: "1 rig, 1 lesson: fine but for 1 warning\n" });
+    expect(looked.report).not.toContain("--strict");
     expect(existsSync(join(folder, "../out"))).toBe(false);
     expect(await cli("check", "--quiet", "--content", folder)).toEqual({ code: 0, result: "", report: "" });
     const stopped = await cli("check", "--quiet", "--strict", "--content", folder);
-    expect(stopped).toMatchObject({ code: 1, report: expect.stringContaining("0 errors, 1 warning") });
+    expect(stopped).toMatchObject({ code: 1, report: expect.stringContaining(why) });
   });
 
   it("says with --verbose what each stage did and in how long, and nothing of it without", async () => {

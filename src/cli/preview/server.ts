@@ -3,6 +3,7 @@ import { createServer, type IncomingMessage, type ServerResponse } from "node:ht
 import type { AddressInfo } from "node:net";
 import { extname } from "node:path";
 import { formatReport } from "../../checks/reporter.ts";
+import type { Message } from "../../model/message.ts";
 import { linesOnDisk } from "../tell.ts";
 import { watchSaves } from "../watch/saves.ts";
 import { client, style } from "./client.ts";
@@ -33,14 +34,16 @@ interface Preview {
  * Serves a guide on this machine alone, and shows each change of its folders in the pages that are open.
  *
  * @param port 0 for any that is free
+ * @param told hears of each new content what is wrong with it
  * @throws Error where the port is taken
  */
 export async function startPreview(
   session: PreviewSession,
   folders: readonly string[],
   port: number,
+  told: (errors: readonly Message[]) => void = () => {},
 ): Promise<Preview> {
-  const pages = new OpenPages(session);
+  const pages = new OpenPages(session, told);
   const server = createServer((request, response) => {
     answer(request, response, session, pages).catch((error) =>
       end(response, 500, ".txt", `${error.message ?? error}\n`),
@@ -75,8 +78,12 @@ class OpenPages {
   readonly #run = randomUUID();
   readonly #open = new Set<ServerResponse>();
 
-  constructor(private readonly session: PreviewSession) {
-    this.#read = this.ready = session.refresh();
+  constructor(
+    private readonly session: PreviewSession,
+    private readonly told: (errors: readonly Message[]) => void,
+  ) {
+    this.#read = Promise.resolve();
+    this.ready = this.lookAgain();
   }
 
   /** What a page is made from, by which it knows whether there is something newer. */
@@ -95,7 +102,9 @@ class OpenPages {
     const refreshed = this.#read.catch(() => {}).then(() => this.session.refresh());
     this.#read = refreshed;
     const tellAll = (isNew: boolean) => {
-      if (isNew) for (const response of this.#open) this.#tell(response);
+      if (!isNew) return;
+      this.told(this.session.errors);
+      for (const response of this.#open) this.#tell(response);
     };
     refreshed.then(tellAll, () => {});
     return refreshed;

@@ -14,13 +14,15 @@ import { contentWith } from "../../support/smallest-content.ts";
 
 let folder: string;
 let preview: Awaited<ReturnType<typeof startPreview>>;
+/** What is wrong with each new content, as the terminal hears of it. */
+const heard: string[][] = [];
 /** Events of the pages that are open, as they come. */
 let events: AsyncGenerator<{ readonly name: string; readonly data: string }>;
 
 beforeAll(async () => {
   folder = writeContent(mkdtempSync(join(tmpdir(), "dotdown-preview-")), contentWith());
   const session = new PreviewSession(disk, [folder], undefined, makeAnew, buildSettings);
-  preview = await startPreview(session, [folder], 0);
+  preview = await startPreview(session, [folder], 0, (errors) => heard.push(errors.map(({ code }) => code)));
 });
 afterAll(async () => {
   await preview.close();
@@ -87,9 +89,11 @@ describe("a preview", () => {
     expect(data).toContain("rigs/plain.md:4:8");
     expect(data).toMatch(/\n {4}water: stil\n {11}\^\n/);
     expect((await get("/rigs/plain.html")).text).toContain("Plain rig");
+    expect(heard.at(-1)).toHaveLength(1);
     const cleared = next();
     save("rigs/plain.md", rig.replace("Plain rig", "Plainer rig"));
     expect(await cleared).toMatchObject({ name: "fresh" });
+    expect(heard.at(-1)).toEqual([]);
     expect((await get("/rigs/plain.html")).text).toContain("Plainer rig");
   });
 
