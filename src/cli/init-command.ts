@@ -88,7 +88,7 @@ async function toldBy(options: Options, folder: string, terminal: Terminal): Pro
       if (allowed.includes(typed)) return typed;
       throw new UsageError(`there is no ${typed}; there are ${allowed.join(", ")}`);
     });
-  const language = await answer("language", "Language?", "en", languageTag);
+  const language = await answer("language", "Language, such as en or de?", "en", languageTag);
   const title = await answer("title", "Name of the guide?", starterIn(language).title(folder));
   const publisher = await answer("publisher", "Who gives it out?", folder);
   const water = await oneOf("water", "Water?", "still", waterKinds);

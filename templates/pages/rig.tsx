@@ -239,17 +239,20 @@ function FeedPart({ view: { say, figures, feedPlaces }, entry: { rig }, solved }
 
 function LeadNote({ view }: { view: View }) {
   const { say, figures, library, href } = view;
-  const { leadRule } = library.guide;
+  const { place, allowedUpToG, allowedAboveG, checked } = library.guide.leadRule;
+  const upTo = figures.statedMass(allowedUpToG);
   return (
     <aside class="note" aria-labelledby="lead" data-unsearched="">
       <h2 id="lead">{say("lead.title")}</h2>
       <p>
-        {say(leadRule.allowedAboveG === undefined ? "lead.rule-below" : "lead.rule-between", {
-          place: leadRule.place,
-          upTo: figures.statedMass(leadRule.allowedUpToG),
-          above: figures.statedMass(leadRule.allowedAboveG ?? 0),
-          checked: figures.date(leadRule.checked),
-        })}
+        {checked === undefined
+          ? say("lead.rule-unread", { place, upTo })
+          : say(allowedAboveG === undefined ? "lead.rule-below" : "lead.rule-between", {
+              place,
+              upTo,
+              above: figures.statedMass(allowedAboveG ?? 0),
+              checked: figures.date(checked),
+            })}
       </p>
       {hasSafety(view) && (
         <p>

@@ -86,6 +86,26 @@ describe("init", () => {
     expect(readFileSync(join(folder, "content/rigs/our-first-rig.md"), "utf8")).toContain("water: flowing");
   });
 
+  it.each(["Deutsch", "german", "de"])(
+    "takes %s for German, whose library follows the law of no place",
+    async (typed) => {
+      const folder = temporaryFolder();
+      const asked: string[] = [];
+      const code = await runCli(["init", folder], {
+        result: () => {},
+        report: () => {},
+        ask: async (question) => {
+          asked.push(question);
+          return question.startsWith("Language, such as en or de?") ? typed : "";
+        },
+      });
+      expect(code).toBe(0);
+      expect(guideIn(folder).language).toBe("de");
+      expect(guideIn(folder)["lead-rule"]).toBeUndefined();
+      expect(asked).toContain("Place whose law on lead shot it follows? [dein Wasser]: ");
+    },
+  );
+
   it("asks again where an answer is none, and keeps the others", async () => {
     const folder = temporaryFolder();
     const answers = [
@@ -109,7 +129,7 @@ describe("init", () => {
     });
     expect({ code, answers }).toEqual({ code: 0, answers: [] });
     expect(reports).toEqual([
-      "not a tag is no language tag; write one like en or de-AT\n",
+      "not a tag is no known language; write it short, such as en for English or de for German\n",
       "there is no salt; there are still, flowing\n",
       "much is no weight that lead shot may have; write it like 0.06 g, or 0 g where none is allowed\n",
     ]);
@@ -118,7 +138,7 @@ describe("init", () => {
 
   it.each([
     [["--water", "salt"], "Allowed choices are still, flowing"],
-    [["--language", "not a tag"], "--language: not a tag is no language tag"],
+    [["--language", "not a tag"], "--language: not a tag is no known language"],
     [["--place", "X", "--lead-up-to", "much"], "--lead-up-to: much is no weight"],
   ])("refuses %j with what to write instead, and writes nothing", async (options, said) => {
     const folder = temporaryFolder();
@@ -344,7 +364,7 @@ describe("new words", () => {
       report: expect.stringContaining("Say `language: it` in its guide.yaml"),
     });
     const none = await cli("new", "words", "Dutch!", "--content", content);
-    expect(none).toMatchObject({ code: 2, report: expect.stringContaining("Dutch! is no language tag") });
+    expect(none).toMatchObject({ code: 2, report: expect.stringContaining("Dutch! is no known language") });
     const wrong = await cli("new", "words", "fr", "--content", content);
     expect(wrong).toMatchObject({ code: 1, report: expect.stringContaining('unknown key "rigz"') });
     expect(readFileSync(join(content, "words/fr.yaml"), "utf8")).toContain("rigz");

@@ -111,6 +111,17 @@ describe("a guide in German", () => {
     expect(said.filter((text) => /\bNr\.?[ \u00A0]\d|×/.test(text))).toEqual([]);
   });
 
+  // The law on lead differs from place to place (common practice, no source), so a library can have read none.
+  it("says of the rule on lead that nobody has looked it up, and of no day on which it was read", () => {
+    for (const path of ["site/rigs/first-session.html", "site/safety.html"]) {
+      const text = told(String(files.get(path)));
+      expect(text, path).toMatch(
+        /hat noch niemand nachgesehen\. Bis dahin ist die vorsichtige Grenze [^.]* 0\sg\./,
+      );
+      expect(text, path).not.toContain("gelesen am");
+    }
+  });
+
   it("says so on each page, and writes each decimal with a comma", () => {
     for (const [path, html] of [...files].filter(([path]) => isText(path))) {
       expect(String(html), path).toContain('<html lang="de"');

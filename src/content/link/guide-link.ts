@@ -29,7 +29,7 @@ export function guideOf(read: Read<z.output<typeof guideSchema>>, reading: Readi
       allowedUpToG: lead["allowed-up-to"],
       ...(lead["allowed-above"] !== undefined && { allowedAboveG: lead["allowed-above"] }),
       source: lead.source,
-      checked: lead.checked,
+      ...(lead.checked !== undefined && { checked: lead.checked }),
     },
     rules: typed.rules,
     contacts: typed.contacts.map(({ when, who, number }) => ({ when, who, ...(number && { number }) })),

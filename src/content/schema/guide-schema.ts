@@ -103,7 +103,7 @@ export const guideSchema = z.strictObject({
     "allowed-up-to": leadUpTo(),
     "allowed-above": leadAbove().optional(),
     source: z.string(),
-    checked: date(),
+    checked: date().optional(),
   }),
   rules: z
     .record(

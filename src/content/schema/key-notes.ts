@@ -229,7 +229,7 @@ const guide = {
   "lead-rule.allowed-up-to": "Lead shot may weigh up to this; 0 g where none is allowed.",
   "lead-rule.allowed-above": "Lead weights above this are allowed again, where the law says so.",
   "lead-rule.source": "Where the rule can be read.",
-  "lead-rule.checked": "Day on which somebody last looked.",
+  "lead-rule.checked": "Day on which somebody last looked; without it pages say that nobody has yet.",
   rules:
     "Other rules of the place, in whole sentences that texts ask for by name; the safety page asks for licence, close-season, wires and cleaning.",
   contacts: "Whom to ring when something has happened.",
@@ -247,7 +247,7 @@ const guide = {
   salinity: "Salt in the water, in grams a kilogram: 0 in fresh water, 35 in the open sea.",
   paper: "Paper that cards and handouts are laid out for.",
   "rod-length": "Length of the rods that learners have.",
-  edition: "Day of this edition, which stands on every card.",
+  edition: "Day of this edition, which stands at the foot of pages and on booklets and labels.",
   look: "What makes the pages look your own: a mark in images/, a font in fonts/, two colours.",
   "look.logo":
     "Your mark, by the name of its file below images/, SVG or PNG; it stands on pages, booklet and app.",

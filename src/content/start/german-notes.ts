@@ -210,7 +210,8 @@ export const germanNotes: Readonly<Record<string, string>> = {
   "Lead weights above this are allowed again, where the law says so.":
     "Über diesem Gewicht ist Blei wieder erlaubt, wo es das Gesetz sagt.",
   "Where the rule can be read.": "Wo die Regel steht.",
-  "Day on which somebody last looked.": "Tag, an dem zuletzt jemand nachgesehen hat.",
+  "Day on which somebody last looked; without it pages say that nobody has yet.":
+    "Tag, an dem zuletzt jemand nachgesehen hat; ohne ihn sagen die Seiten, dass es noch niemand getan hat.",
   "Other rules of the place, in whole sentences that texts ask for by name; the safety page asks for licence, close-season, wires and cleaning.":
     "Andere Regeln des Ortes, in ganzen Sätzen, nach denen Texte mit Namen fragen; die Seite zur Sicherheit fragt nach licence (Schein), close-season (Schonzeit), wires (Stromleitungen) und cleaning (Säubern).",
   "Whom to ring when something has happened.": "Wen man anruft, wenn etwas geschehen ist.",
@@ -226,7 +227,8 @@ export const germanNotes: Readonly<Record<string, string>> = {
     "Salz im Wasser, in Gramm je Kilogramm: 0 in Süßwasser, 35 im offenen Meer.",
   "Paper that cards and handouts are laid out for.": "Papier, für das Karten und Blätter gesetzt werden.",
   "Length of the rods that learners have.": "Länge der Ruten, die Lernende haben.",
-  "Day of this edition, which stands on every card.": "Tag dieser Ausgabe; er steht auf jeder Karte.",
+  "Day of this edition, which stands at the foot of pages and on booklets and labels.":
+    "Tag dieser Ausgabe; er steht am Fuß der Seiten, auf Heften und auf Etiketten.",
   "What makes the pages look your own: a mark in images/, a font in fonts/, two colours.":
     "Was die Seiten zu deinen macht: ein Zeichen in images/, eine Schrift in fonts/, zwei Farben.",
   "Where you are found; it stands at the foot of pages and at the end of handouts.":

@@ -13,7 +13,10 @@ export interface NewGuide {
   readonly units: string;
   readonly paper: string;
   readonly language: string;
-  /** Whose law of lead shot it is, and up to which weight lead may be used; the library's where nobody says. */
+  /**
+   * Whose law of lead shot it is, and up to which weight lead may be used, which nobody has looked up yet; the library's
+   * law where it is left out.
+   */
   readonly law?: { readonly place: string; readonly upTo: string };
   /** ISO date. */
   readonly day: string;
@@ -69,7 +72,6 @@ function guideValues(told: NewGuide, comments: CommentWords): StartValues {
         place: quoted(law.place),
         "allowed-up-to": law.upTo,
         source: quoted(comments.atFirst("Not looked up yet. Say here where the rule can be read.")),
-        checked: day,
       },
     }),
     library: {

@@ -10,8 +10,8 @@ export interface LeadRule {
   /** Lead weights heavier than this may be used; none where lead is not allowed at all above the small shot. */
   readonly allowedAboveG?: G;
   readonly source: string;
-  /** ISO date on which somebody last read the rule. */
-  readonly checked: string;
+  /** ISO date on which somebody last read the rule; none where nobody has, and the limit is one of caution. */
+  readonly checked?: string;
 }
 
 /**
