@@ -156,6 +156,8 @@ function figuresWith(
     const [from, to] = unitOnce([own.gap(fromMm), own.gap(toMm)]);
     return unbroken(words("figures.from-to", { from: from!, to: to! }));
   };
+  // Where a comma is the decimal sign, "32, 72 cm" would be read as one figure.
+  const listed = number(0.5, 1).includes(",") ? (all: readonly string[]) => all : unitOnce;
   const gaps: Gaps = { words, shown };
   const moreThanDepthMm = ({ depthMm, floatToHookMm }: LineSet) =>
     inSteps(floatToHookMm - depthMm, own.settingSteps.moreMm);
@@ -193,7 +195,7 @@ function figuresWith(
     shotPlaces: (line) =>
       placesText(
         line,
-        { range: shortGaps, list: (mm) => unitOnce(mm.map(own.gap)).map(unbroken).join(", ") },
+        { range: shortGaps, list: (mm) => listed(mm.map(own.gap)).map(unbroken).join(", ") },
         words,
       ),
     hookSet: (from, to) => hookSet(from, to, stillPlaces, gaps),

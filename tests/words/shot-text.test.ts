@@ -25,6 +25,15 @@ describe("places of shot on the line", () => {
     );
   });
 
+  // Unicode CLDR: a comma is the decimal sign of German.
+  it("have their unit each where a comma between two figures would be read as a decimal one", () => {
+    const german = makeFigures("metric", words, "de").shotPlaces([
+      { size: "No 6", role: "telltale", fromHookMm: 315, massG: 0.1 },
+      { size: "No 6", role: "spread", fromHookMm: 715, massG: 0.1 },
+    ]);
+    expect(german.replace(/\s/g, " ")).toBe("2 × No 6 at 32 cm, 72 cm");
+  });
+
   it("are in centimetres however long the line is, so that a place has one figure everywhere", () => {
     expect(told(["No 8", "telltale", 415], ["No 8", "spread", 815], ["No 8", "spread", 2115])).toBe(
       "3 × No 8 at 42, 82, 212 cm",
