@@ -1,6 +1,7 @@
 import type { Root } from "mdast";
 import { knotMessages } from "../checks/knots.ts";
 import { checkLinks } from "../checks/links.ts";
+import { shelfMessages } from "../checks/shelves.ts";
 import { checkContent } from "../checks/table.ts";
 import { readyFont } from "../images/ready-font.ts";
 import { readyImages } from "../images/ready-images.ts";
@@ -65,6 +66,7 @@ export async function solveLibrary(
     ...texts.messages,
     ...images.messages,
     ...shelves.messages,
+    ...shelves.value.flatMap((shelf) => shelfMessages(shelf, library)),
     ...swims.messages,
     ...sessions.messages,
     // What is weak in a text that is only lent is not for its borrower to mend.

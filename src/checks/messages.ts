@@ -6,6 +6,7 @@ import { cardLacks, doesNotFit, noRoom } from "./layout-words.ts";
 import { planWords } from "./plan-words.ts";
 import { rigWords } from "./rig-words.ts";
 import { sessionWords } from "./session-words.ts";
+import { shelfWords } from "./shelf-words.ts";
 import { swimWords } from "./swim-words.ts";
 import { badLink, missingAttribute, noSign, slippedWords } from "./text-words.ts";
 import type { WordedMessage } from "./worded-message.ts";
@@ -219,6 +220,7 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
   ...rigWords,
   ...swimWords,
   ...sessionWords,
+  ...shelfWords,
   "size-in-no-tub": (v) => ({
     reason: `the text speaks of ${v.size}, which is not in "${v.tub}"`,
     hint: `sizes there: ${v.allowed.join(", ")}`,

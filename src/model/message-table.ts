@@ -190,6 +190,8 @@ export const messageTable = {
   }>(),
   "session-too-few-places": warning<{ readonly learners: number; readonly places: number }>(),
   "session-bait-missing": warning<{ readonly rig: string; readonly bait: string }>(),
+  "shelf-rig-left-out": warning<{ readonly rig: string }>(),
+  "shelf-shot-unused": warning<{ readonly size: string; readonly metal: string; readonly wanted: Names }>(),
   "setting-in-note": warning<{ readonly found: string; readonly setting: string }>(),
   "typed-figure": warning<{ readonly figure: string; readonly directive: string }>(),
   "no-basis": warning<{ readonly figure: string }>(),

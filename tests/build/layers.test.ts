@@ -58,6 +58,16 @@ describe("a guide of one's own", () => {
     expect(made.value!.library.rigs.map(({ title }) => title)).toEqual(["Deep rig", "Our rig"]);
   });
 
+  it("is told of packs of a rig that it leaves out, which would have no card", async () => {
+    const shelf = "title: Hut\npacks: [{ rig: deep, wanted: 1 }, { rig: plain, wanted: 1 }]\n";
+    const files = { "shelves/hut.yaml": shelf, "guide.yaml": `${mine}library: { rigs: [deep] }\n` };
+    const { report } = await guide(files);
+    expect(report).toMatch(/hut\.yaml\n +2:\d+ {2}warning {2}packs of "plain" get labels, but .* no card/);
+    expect(report).not.toContain('packs of "deep"');
+    const taken = await guide({ ...files, "guide.yaml": `${mine}library: { rigs: [deep, plain] }\n` });
+    expect(taken.report).not.toContain("packs of");
+  });
+
   it("says of itself who it is, and takes every other key of guide.yaml that it does not say", async () => {
     const { value } = await guide({ "guide.yaml": `${mine}paper: Letter\n` });
     expect(value!.library.guide).toMatchObject({ title: "Mine", paper: "Letter", units: "metric" });

@@ -23,7 +23,13 @@ const square = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 4 4"><path 
 /** What only shows when all is laid out, or beside a library to borrow from, has a test with the build. */
 type ReadCode = Exclude<
   MessageCode,
-  "does-not-fit" | "no-room" | "card-lacks" | "lent-left-out" | "lent-shortened" | "lent-without-rules"
+  | "does-not-fit"
+  | "no-room"
+  | "card-lacks"
+  | "lent-left-out"
+  | "lent-shortened"
+  | "lent-without-rules"
+  | "shelf-rig-left-out"
 >;
 
 /** Content that is wrong in one way each, beside what is said of it; the compiler asks for each message. */
@@ -305,7 +311,10 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
   },
   "fish-without-line": {
     of: { ...lines("4 lb, 4 lb"), ...rig("catches: [roach]", "catches: [eel]") },
-    says: ['content/rigs/plain.md:13:11 warning no fish "eel" stands in lines.yaml, which says how strong a line each asks for', "hint: allowed: roach"],
+    says: [
+      'content/rigs/plain.md:13:11 warning no fish "eel" stands in lines.yaml, which says how strong a line each asks for',
+      "hint: allowed: roach",
+    ],
   },
   "not-in-kit": {
     of: { ...kit("main-line: 4 lb|main-line: 5 lb") },
@@ -685,6 +694,16 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
     says: [
       'content/sessions/day.yaml:10:8 warning the rig "Plain rig" is fished with grub, which is not among the session\'s baits',
       "hint: add it to `baits`",
+    ],
+  },
+  "shelf-shot-unused": {
+    of: {
+      "shelves/hut.yaml":
+        "title: Hut\nshot:\n  - { size: BB, metal: tin, count: 9 }\n  - { size: No 4, metal: lead, count: 90 }\n  - { size: BB, metal: lead, count: 1 }\npacks: [{ rig: plain, wanted: 1 }]\n",
+    },
+    says: [
+      "content/shelves/hut.yaml:4:26 warning No 4 of lead lies unused: the packs take No 4 of tin, which is ordered",
+      "hint: write tin if it is that; lead may be sold and used only as the law of your place says",
     ],
   },
   "knot-crossing": {

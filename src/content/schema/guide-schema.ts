@@ -93,6 +93,14 @@ export const guideSchema = z.strictObject({
       (address) => address.length <= limits.addressSigns.most && !/[?#@\s]/.test(address),
       `give a plain address of at most ${limits.addressSigns.most} signs, without spaces, ?, # and @`,
     )
+    .superRefine((address, context) => {
+      // Repositories and folders may have points in their names, too: only what is surely a file is refused.
+      const [, folder] =
+        /^(https?:\/\/[^/]+\/(?:.*\/)?)[^/]+\.(?:html?|php|aspx?|xml|pdf|txt)$/i.exec(address) ?? [];
+      if (folder === undefined) return;
+      const message = `this is the address of a file; write that of the folder: ${folder}`;
+      context.addIssue({ code: "custom", message });
+    })
     .optional(),
   language: languageTag().default("en"),
   units: z.enum(unitChoices).default("metric first"),
