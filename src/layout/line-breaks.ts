@@ -1,3 +1,5 @@
+import { joiner } from "../markup/boxes.ts";
+
 /**
  * Classes of signs by how lines break at them, each with its signs; all others are letters. Of the classes of UAX #14 that
  * the fonts have signs for, those with the same row and column in its table are one.
@@ -19,7 +21,7 @@ const signsOf = {
   breakBefore: "´",
   dash: "—",
   dots: "…",
-  joiner: "\uFEFF",
+  joiner,
 } as const;
 
 type SignClass = keyof typeof signsOf;

@@ -1,6 +1,6 @@
 import { entry, first } from "../core/lists.ts";
 import type { TextItem } from "../drawing/model.ts";
-import type { LayoutStyle } from "../markup/boxes.ts";
+import { joiner, type LayoutStyle } from "../markup/boxes.ts";
 import { type Fonts, softHyphen } from "./fonts.ts";
 import type { TextRun } from "./nodes.ts";
 import { partedFor, type Word, widthOf, wordsOf } from "./text-words.ts";
@@ -194,9 +194,6 @@ function lineItems({ words }: Line, fromMm: number, yMm: number, fonts: Fonts): 
   end();
   return items;
 }
-
-/** Keeps signs on one line and is not seen. */
-const joiner = "\uFEFF";
 
 /** A last line of one word takes the one before to it, so that no word stands alone: no line more, none wider. */
 function joinLoneWord(lines: readonly Line[], roomMm: number): void {

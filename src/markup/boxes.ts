@@ -4,6 +4,9 @@ import { type Child, type Element, jsx } from "./jsx-runtime.ts";
 /** A printer's point [mm]. Source: the DTP point, 1/72 inch. */
 export const mmPerPoint = 25.4 / 72;
 
+/** Keeps signs of a text on one line and is not seen. */
+export const joiner = "\uFEFF";
+
 /**
  * How a box lays out what is in it: flexbox by its CSS names, lengths in millimetres. There is nothing to
  * paint with here on purpose: paint is data on the box, so that screen, preview and print get the same marks.

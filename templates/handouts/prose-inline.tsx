@@ -4,12 +4,12 @@ import { Inline } from "../../src/markup/boxes.ts";
 import type { Child, Element } from "../../src/markup/jsx-runtime.ts";
 
 /**
- * Words with single spaces, none of which parts a figure from its unit at the end of a line: `10 cm`, `3 ft`,
- * `No 8`, `2 × BB`.
+ * Words with single spaces, none of which parts a figure from its unit at the end of a line: `10 cm`, `3 ft`, `No 8`,
+ * `2 × BB`. What joins signs stays.
  */
 export function boundText(text: string): string {
   return text
-    .replace(/\s+/g, " ")
+    .replace(/[^\S\uFEFF]+/g, " ")
     .replace(
       /(?<=[\d¼½¾]) (?=(?:mm|cm|m|km|g|kg|ml|l|s|min|h|ft|in|lb|oz|pt|%|°C|×)(?![\p{L}\d]))/gu,
       "\u00A0",

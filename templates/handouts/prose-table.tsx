@@ -1,6 +1,6 @@
 import type { PhrasingContent, Table } from "mdast";
 import { entry, first, paired, sum } from "../../src/core/lists.ts";
-import { Box, mmPerPoint } from "../../src/markup/boxes.ts";
+import { Box, joiner, mmPerPoint } from "../../src/markup/boxes.ts";
 import { hairline, heavy } from "../rules.ts";
 import { columnWidthMm, type HandoutFormat } from "./format.ts";
 import { boundText, inline } from "./prose-inline.tsx";
@@ -68,10 +68,15 @@ function longest(texts: readonly string[]): number {
   return Math.max(...texts.map((text) => text.length));
 }
 
+/** The signs that are seen, those that hold together with no space that a line may end at. */
 function textOf(nodes: readonly PhrasingContent[]): string {
   return nodes
     .map((node) =>
-      "children" in node ? textOf(node.children) : "value" in node ? boundText(node.value) : " ",
+      "children" in node
+        ? textOf(node.children)
+        : "value" in node
+          ? boundText(node.value).replaceAll(` ${joiner}`, "\u00A0").replaceAll(joiner, "")
+          : " ",
     )
     .join("");
 }

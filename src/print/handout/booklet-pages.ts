@@ -65,7 +65,7 @@ function textSides(
   before: number,
   pages: ReadonlyMap<string, number>,
   page: (column: Column, header: string, footer: string) => PaperSide,
-  { kit }: Press,
+  press: Press,
 ): PaperSide[] {
   const { title } = text.text;
   const ledTo = pagesLedTo(text.links, pages);
@@ -73,7 +73,7 @@ function textSides(
     const footer = String(before + i + 1);
     const from = digestOf(text.from, i, title, footer, ledTo);
     return laterPage(text.format, from, () =>
-      page(withPageNumbers(entry(text.columns, i), pages, kit.words), title, footer),
+      page(withPageNumbers(entry(text.columns, i), pages, press), title, footer),
     );
   });
 }

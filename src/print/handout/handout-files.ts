@@ -232,7 +232,7 @@ function handoutSides({ texts, cards }: Handout, cardPaper: HandoutFormat, press
     const from = digestOf(text.from, leaf, i, pageOf, pagesLedTo(text.links, pages));
     return laterPage(format, from, () => {
       const inColumns = text.columns.slice(leaf * format.columns, (leaf + 1) * format.columns);
-      const columns = inColumns.map((column) => withPageNumbers(column, pages, words));
+      const columns = inColumns.map((column) => withPageNumbers(column, pages, press));
       return handoutPage(columns, format, {
         header: i === 0 ? ownersLines(format, kit) : guide.title,
         notes: signNotes(columns.flat(), words),

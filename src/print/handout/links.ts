@@ -1,12 +1,14 @@
 import type { Root } from "mdast";
 import { first, known } from "../../core/lists.ts";
 import type { Item } from "../../drawing/model.ts";
+import { joiner } from "../../markup/boxes.ts";
 import { publicAddress } from "../../model/addresses.ts";
 import type { MarkdownText } from "../../model/library.ts";
 import { parseLink } from "../../model/links.ts";
 import { visit } from "../../model/visit.ts";
 import type { Words } from "../../words/words.ts";
 import type { Links, LinkTarget } from "../pdf/pdf-links.ts";
+import type { Press } from "../press.ts";
 
 /**
  * A text with each link under the name that documents know it by: the address of another site, or the page of
@@ -66,28 +68,42 @@ export function withPageMarks(named: Root, within: ReadonlySet<string>, words: W
   const marked = structuredClone(named);
   visit(marked, "link", ({ url, children }) => {
     if (!within.has(pageOfLink(url))) return;
-    children.push({ type: "text", value: pageMark(unknownPage, words) });
+    children.push({ type: "text", value: ` ${unbroken(pageMark(unknownPage, words))}` });
   });
   return marked;
 }
 
 function pageMark(page: string, words: Words): string {
-  return ` ${words("handout.at-page", { page })}`;
+  return words("handout.at-page", { page });
 }
 
-/** The marks of a text with the numbers of pages, from 0, put in; without those of what is left out of the document. */
+/** A mark that no line ends in, whatever signs and words it has, so that it is found whole once it is set. */
+const unbroken = (mark: string) => [...mark].join(joiner);
+
+/**
+ * The marks of a text with the numbers of pages, from 0, put in, and what follows on a line moved up to them; without those
+ * of what is left out of the document.
+ */
 export function withPageNumbers(
   items: readonly Item[],
   pages: ReadonlyMap<string, number>,
-  words: Words,
+  press: Pick<Press, "kit" | "fonts">,
 ): Item[] {
-  const unknown = pageMark(unknownPage, words).trim();
+  const { kit, fonts } = press;
+  const unknown = pageMark(unknownPage, kit.words);
+  let lineMm = Number.NaN;
+  let closerMm = 0;
   return items.map((item): Item => {
-    if (item.kind === "group") return { ...item, items: withPageNumbers(item.items, pages, words) };
-    if (item.kind !== "text" || item.link === undefined) return item;
-    const page = pages.get(pageOfLink(item.link));
-    const mark = page === undefined ? "" : pageMark(String(page + 1), words).trim();
-    return { ...item, text: item.text.replace(unknown, mark) };
+    if (item.kind === "group") return { ...item, items: withPageNumbers(item.items, pages, press) };
+    if (item.kind !== "text") return item;
+    if (item.yMm !== lineMm) [lineMm, closerMm] = [item.yMm, 0];
+    const { link, text, sizeMm, face } = item;
+    const xMm = item.xMm - closerMm;
+    if (link === undefined) return closerMm === 0 ? item : { ...item, xMm };
+    const page = pages.get(pageOfLink(link));
+    const numbered = text.replace(unknown, page === undefined ? "" : pageMark(String(page + 1), kit.words));
+    closerMm += fonts.measure(text, sizeMm, face) - fonts.measure(numbered, sizeMm, face);
+    return { ...item, xMm, text: numbered };
   });
 }
 
