@@ -53,6 +53,7 @@ function Makers({ closing, logo }: ProseProps) {
   const mark = logo && placedLogo(logo, logoMm);
   return (
     <Box
+      {...(closing.length > 0 ? { tag: "Sect" } : { artifact: true })}
       style={{ direction: "row", gap: leastGapMm, align: "center", paddingTop: 1.5 }}
       paint={{ ruleAbove: hairline }}
     >

@@ -11,7 +11,7 @@ export interface Chunk {
   readonly items: readonly Item[];
 }
 
-/** Groups that are not broken across pages. */
+/** Groups that are not broken across pages; what readers skip is not either. */
 const whole = new Set(["H1", "H2", "H3", "TR", "TOCI", "Figure", "Sect"]);
 
 /** Parts of the em that a line of text takes up and down from its baseline. */
@@ -30,7 +30,7 @@ export function chunksOf(items: readonly Item[], fonts: FileFonts): Chunk[] {
         } else {
           chunks.push(lineChunk(item, path));
         }
-      } else if (item.kind === "group" && !whole.has(item.role ?? "")) {
+      } else if (item.kind === "group" && !whole.has(item.role ?? "") && !item.artifact) {
         visit(item.items, [...path, item]);
       } else {
         const extent = extentOf([item], fonts);
@@ -71,6 +71,8 @@ export interface Row {
   readonly heading: boolean;
   /** A picture with its caption, or several abreast. */
   readonly picture: boolean;
+  /** A section of words that stays whole: the foot of a text. */
+  readonly section: boolean;
   readonly table?: GroupItem;
   /** How far below its place in the column it goes, where it has changed places with a picture [mm]. */
   readonly shiftMm?: number;
@@ -102,6 +104,7 @@ function rowOf(chunk: Chunk): Row {
   const { topMm, bottomMm, path, items } = chunk;
   const [first] = items;
   const role = first?.kind === "group" ? (first.role ?? "") : "";
+  const picture = first?.kind === "group" && isPicture(first);
   const table = role === "TR" ? path[path.length - 1] : undefined;
   return {
     topMm,
@@ -109,7 +112,14 @@ function rowOf(chunk: Chunk): Row {
     chunks: [chunk],
     block: path[path.length - 1],
     heading: /^H[1-3]$/.test(role),
-    picture: role === "Sect" || role === "Figure",
+    picture,
+    section: role === "Sect" && !picture,
     ...(table && { table }),
   };
+}
+
+function isPicture({ role, items }: GroupItem): boolean {
+  return (
+    role === "Figure" || (role === "Sect" && items.some((item) => item.kind === "group" && isPicture(item)))
+  );
 }

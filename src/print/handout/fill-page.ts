@@ -7,7 +7,7 @@ const emptyShare = 1 / 3;
 
 /**
  * The rows with text that follows a picture put before it, where the picture begins the next page and leaves much of this
- * one empty. Headings, tables and other pictures stay behind it, and so does text that leads up to another picture.
+ * one empty. Headings, tables, other pictures and the foot stay behind it, and so does text that leads up to another picture.
  *
  * @param start first row of the page
  * @param cut first row of the next
@@ -43,13 +43,13 @@ function endOfFit(rows: readonly Row[], from: number, heightMm: number): number 
   if (rows[end]?.picture) return from;
   while (end > from) {
     const fits = entry(rows, end - 1).bottomMm - entry(rows, from).topMm <= heightMm;
-    if (fits && (end === rows.length || mayCut(rows, end))) break;
+    if (fits && (end === rows.length || rows[end]?.section || mayCut(rows, end))) break;
     end -= 1;
   }
   return end;
 }
 
-const isText = ({ heading, picture, table }: Row) => !heading && !picture && !table;
+const isText = ({ heading, picture, section, table }: Row) => !heading && !picture && !section && !table;
 
 function lower(row: Row, byMm: number): Row {
   const { topMm, bottomMm, shiftMm = 0 } = row;

@@ -11,6 +11,8 @@ const leastItems = 2;
 export function mayCut(rows: readonly Row[], cut: number): boolean {
   const above = entry(rows, cut - 1);
   const below = entry(rows, cut);
+  // The foot of a text takes its last lines along.
+  if (below.section && !above.picture) return false;
   if (above.heading || leadsOn(above, below) || leavesOneItem(rows, cut)) return false;
   if (above.block === undefined || above.block !== below.block) return true;
   const headLines = above.table ? 1 : 0;
