@@ -72,6 +72,12 @@ describe("a new guide", () => {
   });
 });
 
+/** What the command says of the guide that it writes into. */
+const ofTheGuide = {
+  session: { swims: "[{ swim: my-swim, spot: Close in }]" },
+  shelf: { packs: "[{ rig: our-first-rig, wanted: 5 }]" },
+};
+
 describe("a new file", () => {
   it("of any kind builds as it is, beside the others", async () => {
     const files = startKinds.map((kind) => [
@@ -79,7 +85,7 @@ describe("a new file", () => {
       newFile(
         kind,
         `my-${kind}`,
-        kind === "session" ? { values: { swims: "[{ swim: my-swim, spot: Close in }]" } } : {},
+        kind in ofTheGuide ? { values: ofTheGuide[kind as keyof typeof ofTheGuide] } : {},
       ),
     ]);
     const { value, report } = await checked(Object.fromEntries(files));
