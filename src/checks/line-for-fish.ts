@@ -1,6 +1,6 @@
+import { fishWithoutLine } from "../model/fish-without-line.ts";
 import type { RigEntry } from "../model/library.ts";
 import {
-  fishWithoutLine,
   type LineForFish,
   type LineTable,
   lineOfFish,

@@ -1,6 +1,5 @@
 import type { Basis } from "../core/basis.ts";
 import type { G } from "../core/units.ts";
-import { type Message, message, type Place } from "./message.ts";
 
 /** Pounds and kilograms that mean the same line differ by less. */
 export const strengthRoundingG: G = 30;
@@ -30,7 +29,3 @@ export interface LineTable {
 /** The row of a fish, in capitals or not. */
 export const lineOfFish = ({ rows }: LineTable, fish: string): LineForFish | undefined =>
   rows.find((one) => one.fish.toLowerCase() === fish.toLowerCase());
-
-/** That a table has no row for a fish. */
-export const fishWithoutLine = ({ rows }: LineTable, fish: string, place: Place): Message =>
-  message("fish-without-line", place, { fish, allowed: rows.map((one) => one.fish) });

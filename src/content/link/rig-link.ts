@@ -1,6 +1,7 @@
 import type { z } from "zod";
 import type { PatternKind, PatternSpec } from "../../core/patterns/pattern.ts";
 import type { KnotPlace, TiedKnot } from "../../core/tackle/knots.ts";
+import { fishWithoutLine } from "../../model/fish-without-line.ts";
 import type {
   BaitEntry,
   FloatEntry,
@@ -11,7 +12,7 @@ import type {
   ScaleEntry,
   TubEntry,
 } from "../../model/library.ts";
-import { fishWithoutLine, type LineTable, lineOfFish } from "../../model/line-table.ts";
+import { type LineTable, lineOfFish } from "../../model/line-table.ts";
 import type { Hook, Rig } from "../../model/rig.ts";
 import type { Reading, ReadProse } from "../reading.ts";
 import type { loadingSchema, rigSchema } from "../schema/rig-schema.ts";
