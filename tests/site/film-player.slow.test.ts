@@ -48,6 +48,8 @@ describe.skipIf("reason" in started)(`a film on a page${reason}`, () => {
     "nothing moves until somebody asks; then it runs by the clock, and stops where it is told",
     async () => {
       const page = await open();
+      // What the page has to make ready as it opens may ask for a frame.
+      await settle(page);
       const before = await marks(page);
       expect(before.length).toBeGreaterThan(10);
       await page.evaluate(() => {
