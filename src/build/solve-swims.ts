@@ -2,7 +2,7 @@ import { spotsWithoutRig } from "../checks/swims.ts";
 import type { Answer } from "../core/finding.ts";
 import { entry } from "../core/lists.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
-import type { ChosenSpot, SpotRig } from "../model/choosing.ts";
+import type { SpotRig } from "../model/choosing.ts";
 import { digestOf, digestOnce } from "../model/digest.ts";
 import { inMemory, type Keep, makeAnew } from "../model/kept.ts";
 import type { Library } from "../model/library.ts";
@@ -11,7 +11,7 @@ import type { Rig } from "../model/rig.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import type { SwimEntry, SwimText } from "../model/swim.ts";
 import type { SwimNotes } from "../model/swim-notes.ts";
-import type { Solve } from "../solve/choosing/choose.ts";
+import { type Tried, type Try, verdictOf } from "../solve/choosing/choose.ts";
 import { chosenSpots } from "../solve/choosing/chosen-spots.ts";
 import { withWater } from "../solve/in-water.ts";
 import { solveRig } from "../solve/solve-rig.ts";
@@ -63,9 +63,8 @@ function tellSwim(
 ): Omit<SwimText, "swim"> & { readonly rigs: readonly KeptRig[] } {
   // At a spot the same rigs are asked for by every learner and in every wind, at the next one none of them.
   const atHand = inMemory(library.rigs.length, makeAnew);
-  const solve: Solve = (rig) => atHand("rig at a spot", whatChanges(rig), () => solvedOnce(rig, keep));
-  const spots: ChosenSpot[] = [];
-  for (const spot of chosenSpots({ ...library, swims: [swim] }, solve)) spots.push(withSumsLater(spot, keep));
+  const tryOut: Try = (rig) => atHand("verdict at a spot", whatChanges(rig), () => triedOnce(rig, keep));
+  const spots = chosenSpots({ ...library, swims: [swim] }, tryOut);
   const told = (withRuledOut: boolean) => swimText(swim, spots, notes, library.guide, kit, { withRuledOut });
   const rigs = spots.map(({ spot, choice }) => {
     return { at: swim.spots.indexOf(spot), rig: choice.offered[0]?.made.rig };
@@ -90,32 +89,33 @@ function toDraw(made: SolvedRig): SolvedRig {
   return inWater.ok ? inWater.value : made;
 }
 
-/** Only the best rigs are drawn: sums of all that are offered at all spots would be held for as long as the build takes. */
-function withSumsLater({ choice, ...spot }: ChosenSpot, keep: Keep): ChosenSpot {
-  const offered = choice.offered.map(({ made: { rig }, ...told }) => ({
-    ...told,
-    get made(): SolvedRig {
+/**
+ * What comes of the sums of a rig at a spot. Many rigs are tried at each spot and only the best are made up: the sums of all
+ * would take much room wherever they are held or kept.
+ */
+function triedOnce(rig: Rig, keep: Keep): Answer<Tried> {
+  const { verdict, findings } = keep("verdict at a spot", JSON.stringify(rig), () => {
+    const solved = solveRig(rig);
+    return { verdict: solved.ok ? verdictOf(solved.value) : undefined, findings: solved.findings };
+  });
+  if (!verdict) return { ok: false, findings };
+  const value = {
+    verdict,
+    get made() {
       return madeUp(rig, keep);
     },
-  }));
-  return { ...spot, choice: { ...choice, offered } };
+  };
+  return { ok: true, value, findings };
 }
 
-/** The sums of a rig that was offered, so that it can be made. */
+/** The sums of a rig that was offered at a spot. */
 function madeUp(rig: Rig, keep: Keep): SolvedRig {
-  const made = solvedOnce(rig, keep);
-  if (!made.ok) throw new RangeError(`${rig.id} cannot be made up`);
-  return made.value;
-}
-
-/** The sums of a rig at a spot. */
-function solvedOnce(rig: Rig, keep: Keep): Answer<SolvedRig> {
-  const { value, findings } = keep("rig at a spot", JSON.stringify(rig), () => {
+  const sums = keep("rig at a spot", JSON.stringify(rig), () => {
     const solved = solveRig(rig);
-    if (!solved.ok) return { value: undefined, findings: solved.findings };
+    if (!solved.ok) throw new RangeError(`${rig.id} cannot be made up`);
     // The rig itself is at hand.
     const { rig: _, ...sums } = solved.value;
-    return { value: sums, findings: solved.findings };
+    return sums;
   });
-  return value ? { ok: true, value: { ...value, rig }, findings } : { ok: false, findings };
+  return { ...sums, rig };
 }
