@@ -1,15 +1,15 @@
 import { type Float, lengthMm } from "../../core/float/float.ts";
 import { diameterAtMm } from "../../core/float/profile.ts";
 import { last } from "../../core/lists.ts";
-import { point, polyline, thin } from "../items.ts";
+import { type Point, point, polyline, thin } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
 import { type ColumnLabel, labelColumn, leaderMm } from "../labels/label-column.ts";
-import { layLabel, paintLabel } from "../labels/label-text.ts";
+import { layLabel, paintLabel, together } from "../labels/label-text.ts";
 import type { Drawing, Item } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
 import { parts } from "../parts/parts.ts";
-import { closeLook, floatParts, rubberHeightsMm, thicknessMm } from "./float-parts.ts";
+import { closeLook, type FloatPart, floatParts, rubberHeightsMm, thicknessMm } from "./float-parts.ts";
 import { rubbersOn } from "./rubbers-on.ts";
 
 export interface FloatTextOptions {
@@ -123,32 +123,38 @@ function floatLabels(
   const height = (atMm: number) => foot - atMm * scale;
   const edge = (atMm: number) => leftMm + (diameterAtMm(float.profile, atMm) / 2) * scale + 0.6;
   const mark = lengthMm(float) - float.tipShowingMm;
+  const label = (
+    at: Point,
+    name: FloatPart["name"] | "water" | "rubber" | "eye",
+    about: string,
+  ): ColumnLabel => ({
+    at,
+    runs: [{ text: words(`drawing.float.part.${name}`), face: "bold" }, { text: about }],
+  });
   const named = floatParts(float).map((part) => {
     const middle = part.name === "tip" ? mark + float.tipShowingMm / 2 : (part.fromMm + part.toMm) / 2;
     const thickness = figures.diameter(thicknessMm(float, part));
-    return {
-      at: point(edge(middle), height(middle)),
-      runs: [
-        { text: words(`drawing.float.part.${part.name}`), face: "bold" as const },
-        { text: words(`drawing.float.about.${part.name}`, { thickness }) },
-      ],
-    };
+    const at = point(edge(middle), height(middle));
+    return label(at, part.name, words(`drawing.float.about.${part.name}`, { thickness }));
   });
-  const water = {
-    at: point(leftMm + 9.6, height(mark)),
-    runs: [{ text: words("drawing.float.water", { tip: figures.tip(float.tipShowingMm) }) }],
-  };
+  const capacity = together(figures.mass(float.capacityG));
+  const tip = together(figures.tip(float.tipShowingMm));
+  const water = label(
+    point(leftMm + 9.6, height(mark)),
+    "water",
+    words("drawing.float.about.water", { capacity, tip }),
+  );
   const held =
     float.attachment === "top and bottom"
-      ? rubberHeightsMm(float).map((atMm) => ({
-          at: point(edge(atMm) + 0.8, height(atMm)),
-          runs: [{ text: words("drawing.float.rubber") }],
-        }))
+      ? rubberHeightsMm(float).map((atMm) =>
+          label(point(edge(atMm) + 0.8, height(atMm)), "rubber", words("drawing.float.about.rubber")),
+        )
       : [
-          {
-            at: point(leftMm + 2 * floatEyeRadiusMm, foot + floatEyeRadiusMm),
-            runs: [{ text: words(`drawing.float.eye.${eyeUse(float)}`) }],
-          },
+          label(
+            point(leftMm + 2 * floatEyeRadiusMm, foot + floatEyeRadiusMm),
+            "eye",
+            words(`drawing.float.eye.${eyeUse(float)}`),
+          ),
         ];
   return [...named, water, ...held].sort((a, b) => a.at.yMm - b.at.yMm);
 }

@@ -5,7 +5,7 @@ import type { Mm } from "../../core/units.ts";
 const floatPartNames = ["tip", "body", "stem", "base", "load"] as const;
 
 /** A part of a float as the trade names it, by its place above the lower eye. */
-interface FloatPart {
+export interface FloatPart {
   readonly name: (typeof floatPartNames)[number];
   readonly fromMm: number;
   readonly toMm: number;

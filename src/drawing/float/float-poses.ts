@@ -16,13 +16,7 @@ export interface FloatPose {
   readonly tipMm: number | null;
   /** Lean to the right from upright [degrees]. */
   readonly leanDegrees: number;
-  readonly line:
-    | "hanging"
-    | "plummet hanging"
-    | "plummet standing"
-    | "plummet slack"
-    | "lifted"
-    | "on the bed";
+  readonly line: "hanging" | "plummet standing" | "plummet slack" | "lifted" | "on the bed";
   /** Where the bait is, to the side of the float, as a share of the panel's width. */
   readonly baitAside: number;
   /** The shot that is wanting under the float, or one too many there. */
@@ -31,13 +25,14 @@ export interface FloatPose {
   readonly verdict: Verdict;
   /** Which way the float has to be moved along its line. */
   readonly toMove?: "up" | "down";
-  readonly drift?: "wind" | "flow" | "drift";
+  readonly drift?: "wind" | "flow";
   /** A fish that has the bait, turned clockwise from looking to the left [degrees]. */
   readonly fishDegrees?: number;
   /** Fills the gaps of the caption. */
   readonly values: Readonly<Record<string, string>>;
-  /** Key of the caption, where it is not `caption`. */
-  readonly caption?: "on-the-bed" | "under" | "level" | "high" | "flat" | "little" | "caption";
+  /** Keys of the title and the caption, where they are not `title` and `caption`. */
+  readonly title?: "title-on-the-bed";
+  readonly caption?: "on-the-bed" | "under" | "level" | "high" | "flat" | "little" | "flow" | "caption";
 }
 
 /** Undefined where a rig has no such state. */
@@ -114,7 +109,14 @@ const poses = {
     const lying = lyingShot(depth);
     if (lying.length === 0) return pose;
     const values = { ...pose.values, shot: figures.shot(lying) };
-    return { ...pose, line: "on the bed", baitAside: -0.2, caption: "on-the-bed", values };
+    return {
+      ...pose,
+      line: "on the bed",
+      baitAside: -0.2,
+      title: "title-on-the-bed",
+      caption: "on-the-bed",
+      values,
+    };
   },
   "too-much-shot": (_solved, depth, kit) => {
     if (lyingShot(depth).length > 0) return undefined;
@@ -131,7 +133,7 @@ const poses = {
     verdict: "wrong",
     toMove: "up",
     tipMm: null,
-    line: "plummet hanging",
+    line: "plummet standing",
     values: moved(rig, kit),
   }),
   "depth-right": (_solved, depth) => ({
@@ -198,7 +200,7 @@ const poses = {
     line: "hanging",
     baitAside: -0.3,
     moving: "left",
-    drift: rig.water === "flowing" ? "flow" : "drift",
+    ...(rig.water === "flowing" ? ({ drift: "flow", caption: "flow" } as const) : { drift: "wind" }),
     fishDegrees: fishDegrees.away,
     values: {},
   }),

@@ -38,8 +38,9 @@ const surfaceMm = 15;
 const floatMm = 17;
 /** Between the float's picture and its tip. */
 const besideMm = 2;
-/** Top of a float that is under, below the surface. */
+/** Top of a float below the surface: one that is under, and one that a plummet holds there. */
 const underMm = 2.2;
+const heldUnderMm = 4.5;
 /** Where the line from the rod comes in: sunk, or above the water to a float held at its top. */
 const rodLineMm = { sunk: 2.6, dry: -5.5 } as const;
 /** From a float to where a word at its left has to end: over one that is under, short of the arrow of a bite at its right. */
@@ -65,7 +66,7 @@ export function drawFloatState(
   const pose = floatPose(picture, solved, depth, kit);
   if (!pose) return undefined;
   const { words, measure } = kit;
-  const title = words(`drawing.state.${picture}.title`);
+  const title = words(`drawing.state.${picture}.${pose.title ?? "title"}` as WordKey);
   const key = `drawing.state.${picture}.${pose.caption ?? "caption"}` as WordKey;
   const glued = Object.entries(pose.values).map(([gap, value]) => [gap, together(value)]);
   const room = widthMm - 2 * marginMm;
@@ -137,7 +138,8 @@ function panel(
   const scale = Math.min(0.5, floatMm / lengthMm(float));
   const flatMm = lengthMm(float) * scale * Math.sin((pose.leanDegrees * Math.PI) / 180);
   const water = point(widthMm * (0.5 - pose.baitAside / 2) + flatMm / 2, surfaceMm);
-  const tipTop = pose.tipMm === null ? surfaceMm + underMm : Math.max(1, surfaceMm - pose.tipMm * scale);
+  const sunkMm = pose.line === "plummet standing" ? heldUnderMm : underMm;
+  const tipTop = pose.tipMm === null ? surfaceMm + sunkMm : Math.max(1, surfaceMm - pose.tipMm * scale);
   const foot = point(water.xMm, tipTop + lengthMm(float) * scale);
   const eyeMm = float.attachment === "top and bottom" ? 0 : floatEyeRadiusMm;
   const turned = (at: Point) => rotatedPoint(at, pose.leanDegrees, water);

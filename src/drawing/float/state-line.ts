@@ -77,9 +77,8 @@ export function lineAndEnd(pose: FloatPose, depth: SolvedDepth, room: StateRoom)
         ...rotated(mirrored(parts.hook.draw({ bend, heightMm: hookMm }), bend.xMm), 90, bend),
       ];
     }
-    case "plummet hanging":
     case "plummet standing": {
-      const foot = point(baitX, bedMm - (pose.line === "plummet hanging" ? 4 : 0.3));
+      const foot = point(baitX, bedMm - 0.3);
       const top = point(baitX, foot.yMm - plummetMm);
       return [
         polyline([eye, top], stroke),

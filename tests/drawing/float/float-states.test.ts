@@ -202,6 +202,34 @@ describe("what is to be done about a state of a float is seen", () => {
   );
 });
 
+// A plummet that takes a float under is heavier than what holds that up, so it sinks until the bed stops it. From memory.
+test("a plummet has sunk to the bed in each picture of the depth, and stands there where its line is tight", () => {
+  for (const rig of sampleRigs) {
+    const of = (wanted: FloatPicture) =>
+      cases.find((one) => one.rig === rig && one.picture === wanted)!.drawing;
+    const lowest = (drawing: Drawing) =>
+      Math.max(
+        ...pathsOf(drawing)
+          .filter(({ fill, stroke }) => fill === "ink" && !stroke)
+          .flatMap(placesOf)
+          .map(({ y }) => y),
+      );
+    expect(lowest(of("too-shallow")), rig.rig.id).toBeCloseTo(lowest(of("depth-right")), 6);
+    expect(of("too-shallow").description).toContain("stands on the bed");
+    expect(of("depth-right").description).toContain("stands on the bed");
+    expect(of("too-deep").description).toContain("lies on the bed");
+  }
+});
+
+test.each(cases.filter(({ picture }) => picture === "dragged-sideways"))(
+  "$name: the float goes against what its arrow is called",
+  ({ drawing }) => {
+    const against = /against the (\w+)\./.exec(drawing.description)![1]!;
+    const texts = flatItems(drawing.items).flatMap((item) => (item.kind === "text" ? [item.text] : []));
+    expect(texts).toContain(against);
+  },
+);
+
 test.each(cases)("$name: the mark of a line that is shortened touches no shot", ({ drawing }) => {
   expect(breaksOnShot(drawing)).toEqual([]);
 });
