@@ -15,7 +15,7 @@ const gapMm = 1.5;
 /** Least room for a name, in ems: two words of it side by side are wanted. */
 const slotEms = 6.5;
 
-/** A float with its name and what it takes, each on lines of its own. */
+/** A float with its name, its length and what it takes, each on lines of its own. */
 interface Entry {
   readonly float: Float;
   readonly names: readonly LabelText[];
@@ -45,6 +45,7 @@ export function drawFloatChart(
       float,
       names: [
         lay(float.title, "bold"),
+        lay(words("drawing.float.stretched", { length: figures.diameter(lengthMm(float)) }), "regular"),
         lay(words("drawing.float.takes", { capacity: figures.mass(float.capacityG) }), "regular"),
       ],
     }),
