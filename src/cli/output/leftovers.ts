@@ -3,7 +3,7 @@ import { dirname, join } from "node:path";
 import { forget, remember } from "./notes.ts";
 import { isAlive, workName } from "./owner.ts";
 import { endSwap } from "./swap.ts";
-import { removeWorkFolder, type WorkFolder, workFolderAt, workFoldersIn } from "./work-folder.ts";
+import { begunIn, removeWorkFolder, type WorkFolder, workFolderAt, workFoldersIn } from "./work-folder.ts";
 
 /** Takes a line for the person at the terminal. */
 export type Tell = (line: string) => unknown;
@@ -29,9 +29,10 @@ export function clearAfter(dead: WorkFolder, tell: Tell): void {
 
 /** Leaves the output whole and deletes the work folder. */
 export function endWork(work: WorkFolder, tell: Tell): void {
-  const done = endSwap(work);
+  const begun = begunIn(work);
+  const done = endSwap(work, begun);
   if (done) tell(done);
-  const kept = removeWorkFolder(work);
+  const kept = removeWorkFolder(work, begun);
   if (kept) tell(`what no build wrote was found beside the output, and is kept in ${kept}`);
 }
 

@@ -20,8 +20,12 @@ export interface Seen {
   fingerprint(file: string): Fingerprint;
   /** To be told of a file that got a name more or less: for the system a change, though nothing was written to it. */
   named(file: string): void;
-  /** What is known of these files, for a later build; undefined where it has not changed since it was handed in. */
-  news(files: Iterable<string>): Sights | undefined;
+  /**
+   * What is known of these files, for a later build; undefined where it has not changed since it was handed in.
+   *
+   * @param areNamed they got a name more or less, as above
+   */
+  news(files: Iterable<string>, areNamed?: boolean): Sights | undefined;
 }
 
 /**
@@ -41,6 +45,12 @@ export function seenFiles(nowNs: () => bigint, before: Sights = new Map()): Seen
     });
     isNew = true;
   };
+  const noteName = (found: BigIntStats) => {
+    const sight = sights.get(placeOf(found));
+    if (sight && sight.changedNs !== found.ctimeNs && isAsWritten(sight, found))
+      remember(found, sight.fingerprint);
+  };
+  const look = (file: string) => lstatSync(file, { bigint: true, throwIfNoEntry: false });
   return {
     fingerprint(file) {
       const found = lstatSync(file, { bigint: true });
@@ -52,23 +62,19 @@ export function seenFiles(nowNs: () => bigint, before: Sights = new Map()): Seen
       return fingerprint;
     },
     named(file) {
-      const found = lstatSync(file, { bigint: true, throwIfNoEntry: false });
-      const sight = found && sights.get(placeOf(found));
-      if (found && sight && sight.changedNs !== found.ctimeNs && isAsWritten(sight, found))
-        remember(found, sight.fingerprint);
+      const found = look(file);
+      if (found) noteName(found);
     },
-    news(files) {
-      if (!isNew) return undefined;
-      const places = [...files].flatMap((file) => {
-        const found = lstatSync(file, { bigint: true, throwIfNoEntry: false });
-        return found ? [placeOf(found)] : [];
-      });
-      return new Map(
-        places.flatMap((place) => {
-          const sight = sights.get(place);
-          return sight ? [[place, sight] as const] : [];
-        }),
-      );
+    news(files, areNamed = false) {
+      if (!isNew && !areNamed) return undefined;
+      const all: [string, Sight][] = [];
+      for (const file of files) {
+        const found = look(file);
+        if (found && areNamed) noteName(found);
+        const sight = found && sights.get(placeOf(found));
+        if (found && sight) all.push([placeOf(found), sight]);
+      }
+      return isNew ? new Map(all) : undefined;
     },
   };
 }

@@ -1,7 +1,7 @@
 import { lstatSync, renameSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { differences, type FileList, isWhole, readList } from "./file-list.ts";
-import { beforeIn, isInPlace, nextIn, note, outputOf, type WorkFolder } from "./work-folder.ts";
+import { type Begun, beforeIn, nextIn, note, type WorkFolder } from "./work-folder.ts";
 
 const isThere = (path: string) => lstatSync(path, { throwIfNoEntry: false }) !== undefined;
 
@@ -43,9 +43,8 @@ function requireWhole(folder: string, list: FileList, { seen }: WorkFolder): voi
  *
  * @returns what was done, for the person who sees it; undefined where there was nothing to do
  */
-export function endSwap(work: WorkFolder): string | undefined {
-  const output = outputOf(work);
-  if (output === undefined || !isThere(beforeIn(work)) || isInPlace(work)) return undefined;
+export function endSwap(work: WorkFolder, { output, isInPlace }: Begun): string | undefined {
+  if (output === undefined || !isThere(beforeIn(work)) || isInPlace) return undefined;
   const target = join(dirname(work.path), output);
   if (isThere(target)) return undefined;
   const next = readList(nextIn(work));

@@ -93,8 +93,7 @@ function keepSeen({ seen }: WorkFolder, target: string, store: Store, isReplaced
   if (store === noStore) return;
   try {
     const files = [...(readList(target)?.keys() ?? [])].map((path) => join(target, path));
-    if (isReplaced) for (const file of files) seen.named(file);
-    const news = seen.news(files);
+    const news = seen.news(files, isReplaced);
     if (news) store.put("seen", target, news);
   } catch {
     // What is not kept is read again.

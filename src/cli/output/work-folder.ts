@@ -77,6 +77,25 @@ export function note(work: WorkFolder, line: JournalLine): void {
   appendFileSync(journalIn(work), `${JSON.stringify(line)}\n`);
 }
 
+/** What a build had begun, as its journal tells. */
+export interface Begun {
+  /** The name of the output that is written; undefined where the build was stopped before it said so. */
+  readonly output: string | undefined;
+  /** Whether the next output was put in the place of the old one, which is then no longer needed. */
+  readonly isInPlace: boolean;
+  /** The files that were being written for the next output. */
+  readonly files: FileList;
+}
+
+export function begunIn(work: WorkFolder): Begun {
+  const lines = journal(work);
+  return {
+    output: lines.flatMap((line) => (line[0] === "output" ? [line[1]] : []))[0],
+    isInPlace: lines.some(([what]) => what === "in place"),
+    files: new Map(lines.flatMap((line) => (line[0] === "file" ? [[line[1], line[2]] as const] : []))),
+  };
+}
+
 /** The lines of the journal; one that was cut off tells of something not yet begun. */
 function journal(work: WorkFolder): readonly JournalLine[] {
   if (!lstatSync(journalIn(work), { throwIfNoEntry: false })?.isFile()) return [];
@@ -91,27 +110,15 @@ function journal(work: WorkFolder): readonly JournalLine[] {
     });
 }
 
-/** The name of the output that is written; undefined where the build was stopped before it said so. */
-export const outputOf = (work: WorkFolder) =>
-  journal(work).flatMap((line) => (line[0] === "output" ? [line[1]] : []))[0];
-
-/** Whether the next output was put in the place of the old one, which is then no longer needed. */
-export const isInPlace = (work: WorkFolder) => journal(work).some(([what]) => what === "in place");
-
-/** The files that were being written for the next output. */
-function written(work: WorkFolder): FileList {
-  return new Map(journal(work).flatMap((line) => (line[0] === "file" ? [[line[1], line[2]] as const] : [])));
-}
-
 /**
  * Deletes a work folder with what builds wrote into it. Where somebody else put something there, it is kept under a
  * name that no build looks for.
  *
  * @returns where it is kept; undefined where it is gone
  */
-export function removeWorkFolder(work: WorkFolder): string | undefined {
+export function removeWorkFolder(work: WorkFolder, { files } = begunIn(work)): string | undefined {
   const stayed = [
-    ...removeListed(nextIn(work), written(work), work.seen, true),
+    ...removeListed(nextIn(work), files, work.seen, true),
     ...removeListed(beforeIn(work), readList(beforeIn(work)) ?? new Map(), work.seen),
   ];
   const others = readdirSync(work.path).filter((name) => join(work.path, name) !== journalIn(work));

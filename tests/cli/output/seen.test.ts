@@ -85,10 +85,18 @@ describe("a file that was read", () => {
     expect(seen.news([file])?.size).toBe(1);
   });
 
+  it("is known to a later build by a name that is told with what is handed on", () => {
+    const seen = seenFiles(later, marked());
+    linkSync(file, `${file}.second`);
+    const sights = seen.news([file], true);
+    expect(seenFiles(later, sights).fingerprint(file)).toBe(mark);
+  });
+
   it("may be gone by the time that a name is told", () => {
     const seen = seenFiles(later, marked());
     rmSync(file);
     expect(() => seen.named(file)).not.toThrow();
+    expect(() => seen.news([file], true)).not.toThrow();
   });
 
   it("is not known by a name that it got after it was written to", () => {
