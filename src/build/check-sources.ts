@@ -19,7 +19,8 @@ export function checkSources(
   const { value: library, messages } = readLibrary(sources, keep);
   stageDone("check", sources.size, "files");
   if (!library) return { value: undefined, messages };
-  const markdown = allTexts(library).flatMap(checkMarkdown);
+  const lent = new Set(library.lent.values());
+  const markdown = allTexts(library).flatMap((text) => (lent.has(text.path) ? [] : checkMarkdown(text)));
   const all = [...messages, ...markdown];
   const kit = kitOf(library.guide, library.words);
   return { value: { library, kit }, messages: all };

@@ -4,13 +4,14 @@ import type { Library } from "../model/library.ts";
 import { type Message, message } from "../model/message.ts";
 import type { Words } from "../words/words.ts";
 
-/** What is wrong with the step pictures of the knots, each error at its step. */
+/** What is wrong with the step pictures of the guide's own knots, each error at its step. */
 export function knotMessages(
-  { knots }: Pick<Library, "knots">,
+  { knots, lent }: Pick<Library, "knots" | "lent">,
   words: Words,
   keep: Keep = makeAnew,
 ): Message[] {
-  return knots.flatMap((knot) =>
+  const own = knots.filter(({ id }) => !lent.has(`knots/${id}`));
+  return own.flatMap((knot) =>
     keep("knot", JSON.stringify([knot.frame, knot.steps]), () => checkKnot(knot)).map((fault) =>
       message(`knot-${fault.kind}`, knot.placeOf(["steps", fault.step - 1]), {
         reason: knotFaultWords(fault, words),

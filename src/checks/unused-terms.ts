@@ -14,6 +14,8 @@ import { allTexts } from "./texts.ts";
 /** Words of the glossary that stand nowhere else, in no text, card or table and in no other word's meaning. */
 export const unusedTerms: ContentCheck = ({ library, keep = makeAnew }) => {
   const { glossary } = library;
+  const lent = new Set(library.lent.values());
+  if (glossary.every(({ place }) => lent.has(place.file))) return [];
   const forms = glossary.map(
     (term) => new RegExp(`(?<![\\p{L}\\d])(?:${formsOf(term).map(literal).join("|")})(?![\\p{L}\\d])`, "u"),
   );

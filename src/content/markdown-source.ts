@@ -1,13 +1,12 @@
-import type { Root, Yaml } from "mdast";
+import type { Root } from "mdast";
 import remarkDirective from "remark-directive";
 import remarkFrontmatter from "remark-frontmatter";
 import remarkGfm from "remark-gfm";
 import remarkParse from "remark-parse";
 import { unified } from "unified";
-import { type Keep, makeAnew } from "../model/kept.ts";
+import { type Keep, makeAnew, once } from "../model/kept.ts";
 import { type Message, message, type Place, startOf } from "../model/message.ts";
 import type { FrontMatterProblem, MessageValues } from "../model/message-table.ts";
-import { positionOf } from "../model/source-position.ts";
 import { visit } from "../model/visit.ts";
 import { withPlainColons } from "./plain-colons.ts";
 import { readYaml, type YamlSource } from "./yaml-source.ts";
@@ -25,20 +24,35 @@ export interface MarkdownSource {
   readonly messages: readonly Message[];
 }
 
-/** Reads a Markdown file with a front matter between `---` lines. */
+/** A front matter as the parser takes one, and what stands between its lines. */
+const frontMatter = /^\ufeff?---[ \t]*(?:\r\n?|\n)(?:([\s\S]*?)(?:\r\n?|\n))??---[ \t]*(?:\r\n?|\n|$)/;
+
+/** Reads a Markdown file with a front matter between `---` lines; its body once somebody looks into it. */
 export function readMarkdown(text: string, file: string, keep: Keep = makeAnew): MarkdownSource {
-  const root = parseText(text, keep);
-  const front = root.children[0];
-  if (front?.type !== "yaml") {
+  const found = frontMatter.exec(text);
+  const body = rootOf(() => parseText(text, keep).children.slice(found ? 1 : 0));
+  if (!found) {
     const missing = message("no-front-matter", startOf(file), noFrontMatter(text));
-    return { front: readYaml("", file), body: root, messages: [missing] };
+    return { front: readYaml("", file), body, messages: [missing] };
   }
-  const source = readYaml((front as Yaml).value, file, positionOf(front).start.line, keep);
+  // The parser of Markdown reads a NUL as this, as CommonMark 0.31.2 asks in 2.3.
+  const front = readYaml((found[1] ?? "").replaceAll("\0", "\ufffd"), file, 1, keep);
   return {
-    front: source,
-    body: { type: "root", children: root.children.slice(1) },
+    front,
+    body,
     get messages() {
-      return source.messages;
+      return front.messages;
+    },
+  };
+}
+
+/** A tree that is made once somebody looks into it. */
+function rootOf(make: () => Root["children"]): Root {
+  const made = once(make);
+  return {
+    type: "root",
+    get children() {
+      return made();
     },
   };
 }

@@ -11,10 +11,13 @@ export function readAhead(sources: ReadonlyMap<string, Source>, keep: Keep, inOr
   // Words are read first.
   const files = [...sources.values()].sort((a, b) => Number(isWords(b)) - Number(isWords(a)));
   for (const source of inOrder(files)) {
-    const { path, text, file } = source;
+    const { path, text, file, fromLibrary } = source;
     if (tooMuchToParse(source) || notText(source)) continue;
-    // It is asked for, or nothing would be parsed.
-    if (path.endsWith(".md")) void readMarkdown(text, file, keep).messages;
+    // It is asked for, or nothing would be parsed; of the library a guide may leave out most texts.
+    if (path.endsWith(".md")) {
+      const { messages, body } = readMarkdown(text, file, keep);
+      if (messages.length === 0 && !fromLibrary) void body.children;
+    }
     if (path.endsWith(".yaml")) void readYaml(text, file, 0, keep).messages;
   }
 }

@@ -15,9 +15,9 @@ import { type MarkdownSource, parseText, readMarkdown } from "./markdown-source.
 import { fileId, filesOf, titleOf } from "./named-entries.ts";
 import { folded, nameProblem } from "./names.ts";
 import { readSchema } from "./schema/read-schema.ts";
-import { notText, tooMuch, tooMuchToLayOut, tooMuchToParse } from "./text-limits.ts";
+import { notText, tooMuch, tooMuchToParse } from "./text-limits.ts";
 import { unusualFigures } from "./usual-figures.ts";
-import { checkSigns, checkValues } from "./value-limits.ts";
+import { checkText, checkValues } from "./value-limits.ts";
 import type { Source } from "./world.ts";
 import { readYaml, type YamlSource } from "./yaml-source.ts";
 
@@ -144,8 +144,7 @@ export class Reading {
     return this.#once(source, parseText, () => {
       if (!this.#mayParse(source)) return undefined;
       const body = parseText(source.text, this.keep);
-      const beyond = tooMuchToLayOut(body, source.file);
-      this.messages.push(...(beyond ? [beyond] : checkSigns(body, source, this.font)));
+      this.messages.push(...checkText(body, source, this.font));
       return { path: source.file, body };
     });
   }
@@ -158,8 +157,8 @@ export class Reading {
         this.messages.push(...markdown.messages);
         return undefined;
       }
-      const beyond = tooMuchToLayOut(markdown.body, source.file);
-      this.messages.push(...(beyond ? [beyond] : checkSigns(markdown.body, source, this.font)));
+      // What the library's texts are is known: one that the guide leaves out is not even parsed.
+      if (!source.fromLibrary) this.messages.push(...checkText(markdown.body, source, this.font));
       return this.#hold(source, schema, markdown.front);
     });
     return read ? [{ ...read, body: markdown.body }] : [];
@@ -281,6 +280,7 @@ export class Reading {
   }
 
   #isSound(source: Source, yaml: YamlSource): boolean {
+    if (source.fromLibrary) return true;
     this.messages.push(...yaml.warnings);
     const beyond = checkValues(yaml, source, this.font);
     this.messages.push(...beyond);

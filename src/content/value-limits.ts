@@ -5,7 +5,7 @@ import { isOurSign } from "../model/our-signs.ts";
 import { isJoined, type OwnFont } from "../model/own-font.ts";
 import { positionOf } from "../model/source-position.ts";
 import { visit } from "../model/visit.ts";
-import { beyondInKey, beyondInValue, tooMuch } from "./text-limits.ts";
+import { beyondInKey, beyondInValue, tooMuch, tooMuchToLayOut } from "./text-limits.ts";
 import type { Source } from "./world.ts";
 import type { YamlSource } from "./yaml-source.ts";
 
@@ -66,8 +66,14 @@ function checkValue(
   return signs.length === 0 ? [] : [noSign(signs, placeOf(), source, font)];
 }
 
+/** What keeps a text from being laid out. */
+export function checkText(body: Nodes, source: Source, font?: OwnFont): readonly Message[] {
+  const beyond = tooMuchToLayOut(body, source.file);
+  return beyond ? [beyond] : checkSigns(body, source, font);
+}
+
 /** Signs of a text that the fonts lack: a message a piece, at the first of them. */
-export function checkSigns(body: Nodes, source: Source, font?: OwnFont): readonly Message[] {
+function checkSigns(body: Nodes, source: Source, font?: OwnFont): readonly Message[] {
   const messages: Message[] = [];
   visit(body, (node) => {
     if (!("value" in node) || node.type === "html") return;

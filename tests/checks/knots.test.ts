@@ -38,7 +38,7 @@ const crossed: KnotEntry = {
 };
 
 it("says at its step that a knot's crossing is not declared", () => {
-  expect(knotMessages({ knots: [crossed] }, drawingKit.words)).toEqual([
+  expect(knotMessages({ knots: [crossed], lent: new Map() }, drawingKit.words)).toEqual([
     {
       severity: "error",
       place: { file: "content/knots/crossed.yaml", line: 6, column: 5 },
