@@ -78,6 +78,8 @@ export interface CardContent {
   /** Whether its hook is set off the bed that a plummet finds: then every card says how. */
   readonly isUpInWater: boolean;
   readonly recordDepth: string;
+  /** What the signs on its edge and the ring in its corner stand for. */
+  readonly signs: readonly string[];
   /** What the tip says of the load, and what to do about it. */
   readonly tipSays: string;
   readonly feed: string;
@@ -148,6 +150,7 @@ const furtherParts = [
   "tip-says",
   "feed",
   "record-depth",
+  "signs",
   "publisher",
   "code",
   "gauge",

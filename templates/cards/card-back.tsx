@@ -116,6 +116,7 @@ function said({ card, choice: { parts }, tackle }: SaidProps): Said[] {
     ...part("tip-says", "what the tip says", [card.tipSays]),
     ...part("set-depth", "setting the depth", [card.setDepth]),
     ...part("record-depth", "recording the depth", [card.recordDepth]),
+    ...part("signs", "signs", card.signs),
     ...part("feed", "feed", [card.feed]),
     ...part("findings", "findings", card.findings, "all"),
     ...(card.leadWarning

@@ -90,6 +90,7 @@ const saidParts: ReadonlySet<CardPart> = new Set([
   "tip-says",
   "feed",
   "record-depth",
+  "signs",
 ]);
 
 /** Height of what a back says below its table with some parts [mm], each laid out once. */

@@ -67,6 +67,10 @@ export function cardContent(
     setDepth: setDepth(rig, drawn, kit),
     isUpInWater: rig.water === "still" && rig.overdepthMm < 0,
     recordDepth: words(`card.record-depth.${keyOf(moved)}`),
+    signs: [
+      ...(notes.level === undefined ? [] : [words(`card.signs.${rig.water}`)]),
+      words("card.signs.ring"),
+    ],
     tipSays: words(`card.tip-says.${first(solved.depths).tipSetBy}`, { tip: tip ?? words("card.that-tip") }),
     feed: feedText(rig, kit),
     ...(lead && { leadWarning: lead }),

@@ -174,7 +174,7 @@ function halved(size: Size): Omit<CardFormat, "name"> {
     front: size,
     back: size,
     least: [...depthParts, "code", "gauge"],
-    wished: [...adviceParts, "record-depth", "publisher", ...makersParts],
+    wished: [...adviceParts, "record-depth", "signs", "publisher", ...makersParts],
     ...readerSides([largePt, 15, clearPt, 13, 12], {
       marginMm: 8,
       whiteMm: unprintableMm,

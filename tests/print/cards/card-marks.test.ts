@@ -195,3 +195,17 @@ test("a ruler with room above its 0 has its unit there, where nothing stands bes
     expect(named.yMm).toBeGreaterThan(Math.min(...ticks) - 3);
   }
 });
+
+test("a card that has room for it says what its tab stands for, of its own water, and what the ring is for", () => {
+  for (const solved of sampleRigs) {
+    const { back } = layOutCard(solved, cardFormats.A5, sampleGuide, drawingKit, fonts, {
+      notes: { level: 2 },
+    });
+    const text = flatItems(back.items)
+      .flatMap((item) => (item.kind === "text" ? [item.text] : []))
+      .join(" ");
+    const told = { still: "block for still water", flowing: "arrow for running water" };
+    expect(text, solved.rig.id).toContain(told[solved.rig.water]);
+    expect(text, solved.rig.id).toContain("Ring: for a hole.");
+  }
+});
