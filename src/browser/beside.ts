@@ -1,4 +1,8 @@
-import { type Asked, type SumAsked, type SumName, sumOf, type Told } from "./sums.ts";
+import { loadScript } from "./load-script.ts";
+import type { Asked, SumAsked, SumName, sumOf, Told } from "./sums.ts";
+
+/** Set by the worker's script where a page loads it itself. */
+declare const dotdownSumOf: typeof sumOf;
 
 /** How a question stands by now: its answer may be shown bit by bit, and meanwhile another be asked. */
 export interface Standing {
@@ -29,9 +33,10 @@ interface Question extends Standing {
  * Has sums done beside the page, one at a time: while one is under way only the last that was asked for waits.
  *
  * @param script the worker's address; opened from disk there is none to be had, and the page does its sums
+ * @param failed hears that there is neither
  * @param ownPauseMs how long nobody may have typed before the page does its own; at once where there is no such pause
  */
-export function besideBy(script: string, ownPauseMs = 0): Beside {
+export function besideBy(script: string, failed: () => void, ownPauseMs = 0): Beside {
   let worker = startWorker(script);
   let last: Question | undefined;
   let underWay: Question | undefined;
@@ -49,24 +54,24 @@ export function besideBy(script: string, ownPauseMs = 0): Beside {
     [underWay, waiting] = [waiting, undefined];
     return underWay;
   };
-  const own = () => {
+  const doWaiting = (sum: typeof sumOf) => {
     const one = take();
-    if (one) void tell(one, sumOf(one.asked));
+    if (one) void tell(one, sum(one.asked));
   };
+  const own = () => inPage(script).then(doWaiting, failed);
   const ownSoon = () => {
     clearTimeout(pause);
-    if (ownPauseMs === 0) own();
+    if (ownPauseMs === 0) void own();
     else pause = setTimeout(own, ownPauseMs);
   };
   const next = () => {
     if (!worker) return ownSoon();
     const one = take();
     if (!one) return;
-    const failed = () => begin(undefined);
-    askOf(worker, one.asked, (got) => void tell(one, got), failed);
+    askOf(worker, one.asked, (got) => void tell(one, got), begin);
   };
-  /** What was under way is asked again. */
-  const begin = (another: Worker | undefined) => {
+  /** What was under way is asked again; of the page itself where there is no other worker. */
+  const begin = (another?: Worker) => {
     worker = another;
     if (!underWay?.isDropped) waiting ??= underWay;
     underWay = undefined;
@@ -103,6 +108,14 @@ function askOf(worker: Worker, sum: SumAsked, told: (got: Told<SumName>) => void
     failed();
   };
   worker.postMessage(sum);
+}
+
+let loading: Promise<typeof sumOf> | undefined;
+
+/** The worker's sums, for the page to do; asked for again they are there. */
+function inPage(script: string): Promise<typeof sumOf> {
+  loading ??= loadScript(script).then(() => dotdownSumOf);
+  return loading;
 }
 
 function startWorker(script: string): Worker | undefined {

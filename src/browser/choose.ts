@@ -29,7 +29,7 @@ const way = partById("choose-pace-way") as HTMLInputElement;
 const time = partById("choose-pace-time") as HTMLInputElement;
 const boxPart = form.querySelector<HTMLElement>(".box");
 const box = boxPart && boxForm(boxPart);
-const sums = besideBy(dataOf(form, "worker"), 250);
+const sums = besideBy(dataOf(form, "worker"), notLoaded, 250);
 const figures = makeFigures(guide.units, words, guide.language);
 const kit = { words, figures };
 
@@ -84,6 +84,11 @@ function refit(): void {
     result.replaceChildren(...toDom(ChosenRigs({ say, chosen })));
     said.textContent = say("choose.done", { suit: told.offered.length, out: told.ruledOut.length });
   });
+}
+
+function notLoaded(): void {
+  result.removeAttribute("aria-busy");
+  said.textContent = say("fit.not-loaded");
 }
 
 function problemText({ field, problem, typed, example }: ChooseProblem): string {

@@ -29,7 +29,8 @@ type PartName = (typeof tryParts)[number];
 
 /** Shows the films of a rig in the parts of a page that are there for them; sliders stay where the reader left them. */
 export function drivenFilms(worker: string) {
-  const [firstSums, longSums] = [besideBy(worker), besideBy(worker, pauseMs)];
+  const notLoaded = () => showNothing(say("fit.not-loaded"));
+  const [firstSums, longSums] = [besideBy(worker, notLoaded), besideBy(worker, notLoaded, pauseMs)];
   const status = partById("try-said");
   const { showFilm, forget } = filmShower();
   const showLater = filmsLater(longSums, showFilm);

@@ -14,7 +14,7 @@ import { offerCard, withdrawCard } from "./fit-card.ts";
 import { guide, loadedNotes, loadedRig, say, scaleOf, words } from "./fit-data.ts";
 import { problemsSaid, showProblems } from "./fit-problems.ts";
 import { fitRig } from "./fit-rig.ts";
-import { giveWay } from "./give-way.ts";
+import { anotherTask, giveWay } from "./give-way.ts";
 import { holdPlace } from "./hold-place.ts";
 import { insteadOf } from "./instead.ts";
 import { keepAnswers, keptAnswers } from "./kept-answers.ts";
@@ -50,7 +50,8 @@ const box = boxForm(partWithin(form, ".box"));
 const typingPauseMs = 250;
 const worker = dataOf(partById("fit"), "worker");
 /** Two, so that no new water waits for the fall of the last. */
-const [firstSums, longSums] = [besideBy(worker), besideBy(worker, typingPauseMs)];
+const notLoaded = () => showNothing(say("fit.not-loaded"));
+const [firstSums, longSums] = [besideBy(worker, notLoaded), besideBy(worker, notLoaded, typingPauseMs)];
 
 const announcePauseMs = 700;
 let announceTimer: ReturnType<typeof setTimeout> | undefined;
@@ -245,6 +246,9 @@ slider.addEventListener("input", () => {
   frame = requestAnimationFrame(refit);
 });
 fillIn();
-// Whoever moved the slider first had it moved before this script was there.
-if (slider.value !== slider.defaultValue) slider.dispatchEvent(new Event("input"));
-else refit();
+// Reading the script was work enough for one turn of the page.
+void anotherTask().then(() => {
+  // Whoever moved the slider first had it moved before this script was there.
+  if (slider.value !== slider.defaultValue) slider.dispatchEvent(new Event("input"));
+  else refit();
+});

@@ -62,9 +62,10 @@ describe.skipIf("reason" in started)(`the sums of a served rig's page${reason}`,
     rmSync(folder, { recursive: true, force: true });
   });
 
-  async function open(workers: () => void, rig: string, clock = () => {}): Promise<Page> {
+  async function open(workers: () => void, rig: string, clock = () => {}, missing?: string): Promise<Page> {
     const context = await browser.newContext({ serviceWorkers: "block" });
     const page = await context.newPage();
+    if (missing) await page.route(missing, (route) => route.abort());
     await page.addInitScript(workers);
     await page.addInitScript(clock);
     await page.goto(`${server.address}rigs/${rig}.html?depth=1.5+m`);
@@ -180,4 +181,11 @@ describe.skipIf("reason" in started)(`the sums of a served rig's page${reason}`,
       await page.context().close();
     },
   );
+
+  test("cannot be done where the worker's script is gone too, and the page says so", async () => {
+    const page = await open(failAll, "waggler-strung-out", undefined, "**/sums-worker.*");
+    await expect.poll(() => page.textContent("#fit-status")).toContain("This could not be loaded.");
+    expect(await page.isEnabled("#fit-card")).toBe(false);
+    await page.context().close();
+  });
 });
