@@ -67,10 +67,7 @@ export function cardContent(
     setDepth: setDepth(rig, drawn, kit),
     isUpInWater: rig.water === "still" && rig.overdepthMm < 0,
     recordDepth: words(`card.record-depth.${keyOf(moved)}`),
-    signs: [
-      ...(notes.level === undefined ? [] : [words(`card.signs.${rig.water}`)]),
-      words("card.signs.ring"),
-    ],
+    signs: signsOf(rig, notes, kit),
     tipSays: words(`card.tip-says.${first(solved.depths).tipSetBy}`, { tip: tip ?? words("card.that-tip") }),
     feed: feedText(rig, kit),
     ...(lead && { leadWarning: lead }),
@@ -82,6 +79,12 @@ export function cardContent(
     }),
   };
 }
+
+/** What the tab on its edge stands for, which a rig without a level has not, and the ring in its corner. */
+const signsOf = ({ water }: Rig, { level }: CardNotes, { words }: DrawingKit): string[] => [
+  ...(level === undefined ? [] : [words(`card.signs.${water}`)]),
+  words("card.signs.ring"),
+];
 
 /** How the depth is found, and how far from there a hook is then set that is not to stay just there. */
 function setDepth({ water, float, overdepthMm }: Rig, depth: SolvedDepth, kit: DrawingKit): string {
