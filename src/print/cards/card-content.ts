@@ -74,11 +74,13 @@ export function cardContent(
     caution: words("card.caution"),
     publisher: words("card.own-line", { publisher: guide.publisher }),
     ...(guide.visit && { findUs: linesToFindUs(guide).join("; ") }),
-    ...(guide.siteAddress !== undefined && {
-      address: publicAddress(sitePaths.rig(rig.id), guide.siteAddress),
-    }),
+    ...addressOf(rig, guide),
   };
 }
+
+/** The page that a card's code opens; nothing of a guide without an address. */
+const addressOf = ({ id }: Rig, { siteAddress }: Guide): Pick<CardContent, "address"> =>
+  siteAddress === undefined ? {} : { address: publicAddress(sitePaths.rig(id), siteAddress) };
 
 /** What the tab on its edge stands for, which a rig without a level has not, and the ring in its corner. */
 const signsOf = ({ water }: Rig, { level }: CardNotes, { words }: DrawingKit): string[] => [
