@@ -25,7 +25,7 @@ export interface Tried {
 }
 
 /** Of the depth that it is made up for. */
-export type Verdict = Pick<SolvedDepth, "whip" | "findings">;
+type Verdict = Pick<SolvedDepth, "whip" | "findings">;
 
 /** Does the sums of a rig, or knows what came of them. */
 export type Try = (rig: Rig) => Answer<Tried>;
