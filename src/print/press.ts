@@ -2,13 +2,13 @@ import type { DrawingKit } from "../drawing/kit.ts";
 import type { FileFonts } from "../layout/font-file.ts";
 import type { InOrder } from "../model/in-order.ts";
 import type { Keep } from "../model/kept.ts";
-import type { Guide } from "../model/library.ts";
 import type { RasterImage } from "../model/own-image.ts";
+import type { GuideOffPages } from "../words/off-pages.ts";
 import type { DocumentFacts } from "./pdf/pdf-metadata.ts";
 
 /** What all printing needs, whatever is printed. */
 export interface Press {
-  readonly guide: Guide;
+  readonly guide: GuideOffPages;
   readonly kit: DrawingKit;
   readonly fonts: FileFonts;
   /** The mark of the guide's makers. */

@@ -11,6 +11,7 @@ import type { Guide, LessonPlan, RigEntry } from "../model/library.ts";
 import type { OwnFont } from "../model/own-font.ts";
 import type { ReadyImage } from "../model/own-image.ts";
 import type { SolvedRig } from "../model/solved.ts";
+import { guideOffPages } from "../words/off-pages.ts";
 import { type ByTheWater, layOutByTheWater } from "./by-the-water.ts";
 import { type CardSide, cardFiles, chosen, type SheetChoice, sheetFiles } from "./card-files.ts";
 import { cardFormatsOn } from "./cards/card-formats.ts";
@@ -176,7 +177,8 @@ const picturesAtHand = 40;
 /** Cards of rigs, and texts, whose files are made one after the other. */
 const marksAtHand = 30;
 
-function makePress({ guide, kit, date, images, font, kept }: PrintInput): Press {
+function makePress({ guide: shown, kit, date, images, font, kept }: PrintInput): Press {
+  const guide = guideOffPages(shown);
   const fonts = hyphenating(nodeFonts(font?.bytes), guide.language);
   const logo = guide.logo === undefined ? undefined : known(images, guide.logo).print;
   const logoFrom = logo && digestOf(logo.id, Buffer.from(logo.jpeg).toString("base64"));
