@@ -5,6 +5,7 @@ import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
 import { type Point, point, polyline, rectangle, text, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
+import { layLabel, paintLabel } from "../labels/label-text.ts";
 import type { Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { parts } from "../parts/parts.ts";
@@ -39,7 +40,7 @@ interface NearBed {
  * lies on the bed, and the tip that the float then shows.
  */
 export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom, kit: DrawingKit): Film {
-  const { words, figures } = kit;
+  const { words, figures, measure } = kit;
   const { widthMm, textMm } = room;
   const steps = depth.depthGuide;
   const pictureMm = besidePanelMm(room);
@@ -49,7 +50,19 @@ export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
   const tips = steps.map(shownTip);
   const surfaceMm = topMm + aboveMm;
   const panel = tipPanel(solved.rig.float, tips, room, { surfaceMm, aboveMm }, kit);
-  const startAt = point(pictureMm - 1, topMm + 1.4 * textMm);
+  const startRoomMm = pictureMm - 1 - besideBarMm - 2;
+  const start = layLabel(
+    [{ text: words("drawing.film.depth.start"), face: "bold" }],
+    startRoomMm,
+    textMm,
+    measure,
+  );
+  const startHere = paintLabel(
+    start,
+    pictureMm - 1 - start.widthMm,
+    topMm + 0.6 * textMm + start.heightMm / 2,
+    measure,
+  );
   const moments = steps.map(
     (step, i): Moment => ({
       get caption() {
@@ -58,18 +71,16 @@ export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
       get moving() {
         return [
           text(point(0, textMm), whereHook(step, kit), textMm, { face: "bold" }),
-          ...(step.advice === "start-here"
-            ? [text(startAt, words("drawing.film.depth.start"), textMm, { face: "bold", anchor: "end" })]
-            : []),
+          ...(step.advice === "start-here" ? startHere : []),
           ...rigNearBed(solved, depth, step, near, textMm, kit),
           ...panel.moving(tips[i]),
         ];
       },
     }),
   );
-  const start = steps.findIndex(({ advice }) => advice === "start-here");
+  const startsAt = steps.findIndex(({ advice }) => advice === "start-here");
   const rests = steps.findIndex(({ shotOnBed }) => shotOnBed.length > 0);
-  const chosen = [0, start, rests, steps.length - 1].filter((at) => at >= 0);
+  const chosen = [0, startsAt, rests, steps.length - 1].filter((at) => at >= 0);
   return {
     widthMm,
     heightMm: bedMm + bedThicknessMm + 1.5 * textMm,

@@ -29,14 +29,26 @@ export function pinchedOn(
   { eye, end }: BelowFloat,
 ): { readonly place: Point; readonly diameterMm: Mm }[] {
   const above = lockAbove(depth);
+  // On the line of a float that slides nothing may be but below it: it goes to the rest of the bulk.
+  const slides = float.attachment === "sliding";
   const isBelow = isHeldTwice(float);
-  const counted = { above: above.length + (isBelow ? 0 : more.length), below: isBelow ? more.length : 0 };
+  const counted = {
+    above: above.length + (isBelow || slides ? 0 : more.length),
+    below: isBelow ? more.length : 0,
+  };
   const lockMm = besideEyeMm(depth.lockShot.length - above.length + counted.below);
   const restMm = Math.max(0.4 * lineMm, lineMm - lockMm);
   const upMm = aboveHookMm(depth, restMm);
   const on = { above: 0, below: 0 };
   const onRodLine = () => onLineToRod(eye, on.above++, counted.above);
   const belowEye = () => point(eye.xMm, Math.min(end.yMm, eye.yMm + besideEyeMm(on.below++)));
+  let freeMm =
+    Math.max(0, ...upMm.values()) + shotRadiusMm(Math.max(0, ...shot.map((one) => one.diameterMm)));
+  const onBulk = (diameterMm: Mm) => {
+    const radiusMm = shotRadiusMm(diameterMm);
+    freeMm += 2 * radiusMm;
+    return point(eye.xMm, end.yMm - freeMm + radiusMm);
+  };
   const placeOf = (one: SolvedShot) => {
     if (above.includes(one)) return onRodLine();
     if (depth.lockShot.includes(one)) return belowEye();
@@ -44,10 +56,10 @@ export function pinchedOn(
   };
   return [
     ...shot.map((one) => ({ place: placeOf(one), diameterMm: one.diameterMm })),
-    ...more.map(({ massG, metal }) => ({
-      place: isBelow ? belowEye() : onRodLine(),
-      diameterMm: ballDiameterMm(massG, metal),
-    })),
+    ...more.map(({ massG, metal }) => {
+      const diameterMm = ballDiameterMm(massG, metal);
+      return { place: slides ? onBulk(diameterMm) : isBelow ? belowEye() : onRodLine(), diameterMm };
+    }),
   ];
 }
 

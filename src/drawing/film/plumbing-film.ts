@@ -6,26 +6,22 @@ import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
 import { seenMm, seenTip } from "../float/seen-tip.ts";
-import { arrow, bold, type Point, point, polyline, text } from "../items.ts";
+import { type Point, point, polyline, text } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
-import { leading } from "../labels/label-text.ts";
 import type { Item, PathItem } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotatedPoint } from "../transform.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
-import { pinchingHand } from "./hand.ts";
 import { movingFloat, placed, waterOverBed } from "./moving.ts";
+import { goesOnByHand, type HandRoom, isSliding, movedByHand, plummetMm } from "./plumbing-hand.ts";
 import { besidePanelMm, flatDegrees, type ShownTip, tipPanel, toldTip } from "./tip-panel.ts";
 
 const aboveMm = 26;
 const waterMm = 46;
-const plummetMm = 4;
-/** Where the hand is drawn, below the panel of the tip, and how long the float is there. */
+/** Where the hand is drawn, below the panel of the tip. */
 const underPanelMm = 13;
-const heldFloatMm = 9;
-const handUnitMm = 0.8;
 
 interface Water {
   readonly middleMm: number;
@@ -36,8 +32,8 @@ interface Water {
 }
 
 /**
- * Finding the depth with a plummet, try by try: it stands on the bed or hangs by as much as the setting is short, the
- * water to one scale of depth, and the tip as each setting has it.
+ * Finding the depth with a plummet, try by try: it stands on the bed and takes the float under by as much as the setting is
+ * short, the water to one scale of depth, and the tip as each setting has it.
  */
 export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom, kit: DrawingKit): Film {
   const { words, figures } = kit;
@@ -49,29 +45,26 @@ export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
   const water = { middleMm: pictureMm / 2, surfaceMm, bedMm: surfaceMm + waterMm, scale };
   const tips = steps.map((step) => tipOf(step, solved, depth));
   const panel = tipPanel(solved.rig.float, tips, room, { surfaceMm, aboveMm }, kit);
-  const settings = steps.map(({ settingMm }) => settingMm);
-  const handRoom = {
-    lineX: besidePanelMm(room) + 9,
-    topMm: surfaceMm + underPanelMm,
-    bedMm: water.bedMm,
-    leastMm: Math.min(...settings),
-    mostMm: Math.max(...settings),
-    textMm,
-  };
+  const handRoom = handRoomOf(steps, room, surfaceMm + underPanelMm, water.bedMm);
   const last = steps.length - 1;
   const strip = rising([0, 1, Math.max(0, last - 1), last].filter((at) => at <= last));
-  /** Whether the strip leaves out the tries after one. */
-  const goesOn = (at: number) => strip.includes(at) && at < last && !strip.includes(at + 1);
+  /** What the strip says where it leaves out the tries after one. */
+  const goesOn = (at: number): Item[] =>
+    strip.includes(at) && at < last && !strip.includes(at + 1)
+      ? goesOnByHand(solved, steps, at, handRoom, kit)
+      : [];
+  // The last try shows the tip that is right.
+  const right = tips[last];
+  const wanted = typeof right === "number" ? panel.wanted(right, words("drawing.film.right")) : [];
   const moments = steps.map(
     (step, i): Moment => ({
       caption: tell(solved, step, kit),
-      onPaper: goesOn(i)
-        ? [goesOnWords(byHand(heldBy(solved, step, handRoom).at, handRoom, 1), textMm, kit)]
-        : [],
+      onPaper: goesOn(i),
       moving: [
-        ...plumbed(solved, depth, step, tips[i], water),
+        ...plumbed(solved, depth, step, tips[i], water, textMm, kit),
         settingWords(step.settingMm, textMm, kit),
         ...panel.moving(tips[i]),
+        ...(typeof tips[i] === "number" ? wanted : []),
         ...movedByHand(solved, step, handRoom, kit),
       ],
     }),
@@ -80,9 +73,7 @@ export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
     widthMm,
     heightMm: water.bedMm + bedThicknessMm + 1.4 * textMm,
     title: words("drawing.film.plumbing.title", { rig: solved.rig.title }),
-    description: words("drawing.film.plumbing.about", {
-      moved: movedOf(solved, kit),
-    }),
+    description: words("drawing.film.plumbing.about", { moved: movedOf(solved, kit) }),
     still: [
       ...waterOverBed({ rightMm: pictureMm, surfaceMm, footMm: water.bedMm }),
       text(
@@ -92,26 +83,22 @@ export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
         { ink: "soft" },
       ),
       ...panel.still,
-      ...wantedIn(panel, tips[last], kit),
     ],
     moments,
     strip,
   };
 }
 
-/** Where the tip is right, which the last try shows. */
-const wantedIn = (panel: ReturnType<typeof tipPanel>, right: ShownTip, { words }: DrawingKit): Item[] =>
-  typeof right === "number" ? panel.wanted(right, words("drawing.film.right")) : [];
-
-const goesOnWords = (at: Point, textMm: Mm, { words }: DrawingKit): Item =>
-  text(at, words("drawing.film.plumbing.goes-on"), textMm);
+function handRoomOf(steps: readonly PlumbingStep[], room: FilmRoom, topMm: number, bedMm: number): HandRoom {
+  const settings = steps.map(({ settingMm }) => settingMm);
+  const [leastMm, mostMm] = [Math.min(...settings), Math.max(...settings)];
+  return { lineX: besidePanelMm(room) + 9, topMm, bedMm, leastMm, mostMm, textMm: room.textMm };
+}
 
 const settingWords = (settingMm: Mm, textMm: Mm, { words, figures }: DrawingKit): Item => {
   const set = words("drawing.film.plumbing.set", { depth: figures.shortDepth(settingMm) });
   return text(point(0, textMm), set, textMm, { face: "bold" });
 };
-
-const isSliding = ({ rig }: SolvedRig): boolean => rig.float.attachment === "sliding";
 
 /** What stands above the water: what is set too deep, until the line is slack; under the surface below 0. */
 function offMark({ settingMm }: PlumbingStep, depth: SolvedDepth): Mm {
@@ -133,6 +120,8 @@ function plumbed(
   step: PlumbingStep,
   tip: ShownTip,
   { middleMm, surfaceMm, bedMm, scale }: Water,
+  textMm: Mm,
+  kit: DrawingKit,
 ): Item[] {
   const { rig } = solved;
   const float = seenTip(rig.float, leastTipMm / scale);
@@ -158,112 +147,29 @@ function plumbed(
       ...(isFlat && { lean: { degrees: flatDegrees, about: water } }),
     }),
     placed(point(middleMm, bedMm), parts.plummet.draw({ at: point(0, 0), heightMm: plummetMm })),
-    ...(isSliding(solved) ? stopKnotAt(eye, point(0, surfaceMm)) : []),
+    ...(isSliding(solved) ? stopKnotAt(eye, point(0, surfaceMm), textMm, kit) : []),
   ];
 }
 
-/** The stop knot of a float, drawn down on to its eye, on the line to the rod. */
-function stopKnotAt(eye: Point, rod: Point): Item[] {
+/** The stop knot of a float, drawn down on to its eye, on the line to the rod, and its name below that where there is room. */
+function stopKnotAt(eye: Point, rod: Point, textMm: Mm, { words, measure }: DrawingKit): Item[] {
   const [dx, dy] = [rod.xMm - eye.xMm, rod.yMm - eye.yMm];
   const share = stopKnotFromEyeMm / Math.hypot(dx, dy);
   const turnedDegrees = (Math.atan2(-dy, -dx) * 180) / Math.PI;
+  const at = point(eye.xMm + share * dx, eye.yMm + share * dy);
+  const name = words("drawing.scenes.make-up.part.stop-knot");
+  const nameX = Math.min(at.xMm - 3.5, eye.xMm - 1.5) - measure(name, textMm, "regular");
   return [
     polyline([rod, eye], strandStrokes["main line"]),
-    placed(
-      point(eye.xMm + share * dx, eye.yMm + share * dy),
-      parts.stopKnot.draw({ at: point(0, 0), turnedDegrees }),
-    ),
+    placed(at, parts.stopKnot.draw({ at: point(0, 0), turnedDegrees })),
+    ...(nameX > 0 ? [text(point(nameX, at.yMm + 3.2 + textMm), name, textMm)] : []),
   ];
 }
 
-const stopKnotFromEyeMm = 2.4;
+const stopKnotFromEyeMm = 3.2;
 
 /** The marked tip of the float is drawn at least this long: to the scale of the water it would not be seen. */
 const leastTipMm = 1.1;
-
-interface HandRoom {
-  readonly lineX: number;
-  readonly topMm: number;
-  readonly bedMm: number;
-  readonly leastMm: Mm;
-  readonly mostMm: Mm;
-  readonly textMm: number;
-}
-
-/** Float and what holds it there, as the setting has it in the hand. */
-interface Held {
-  /** Where the hand moves it. */
-  readonly at: Point;
-  readonly float: readonly Item[];
-  /** A knot is small: it is drawn over the fingers that hold it. */
-  readonly knot: readonly Item[];
-}
-
-/** A float that slides lies on the plummet, and the hand moves its stop knot; any other is moved itself, by its foot. */
-function heldBy(
-  solved: SolvedRig,
-  { settingMm }: PlumbingStep,
-  { lineX, topMm, bedMm, leastMm, mostMm }: HandRoom,
-): Held {
-  const { rig } = solved;
-  const floatMm = lengthMm(rig.float);
-  const float = (footY: number) =>
-    movingFloat(rig.float, {
-      top: point(lineX, footY - heldFloatMm),
-      scale: heldFloatMm / floatMm,
-      lengthMm: floatMm,
-    });
-  const share = (settingMm - leastMm) / Math.max(1, mostMm - leastMm);
-  const between = (lowest: number, highest: number) => point(lineX, lowest - share * (lowest - highest));
-  if (isSliding(solved)) {
-    const restsY = bedMm - plummetMm - 2;
-    const at = between(restsY - heldFloatMm - 4, topMm + 4);
-    return { at, float: float(restsY), knot: [placed(at, parts.stopKnot.draw(upright))] };
-  }
-  const at = between(bedMm - 12, topMm + heldFloatMm + 4);
-  return { at, float: float(at.yMm), knot: [] };
-}
-
-const upright = { at: point(0, 0), turnedDegrees: 90 };
-
-/** The line in the hand, with the float where the setting has it, and how the hand moves it for the next try. */
-function movedByHand(solved: SolvedRig, step: PlumbingStep, room: HandRoom, { figures }: DrawingKit): Item[] {
-  const { lineX, topMm, bedMm, textMm } = room;
-  const { moveMm } = step;
-  const { at, float, knot } = heldBy(solved, step, room);
-  const up = moveMm > 0 ? -1 : 1;
-  const arrowX = lineX - 4;
-  const middle = at.yMm - heldFloatMm / 2;
-  return [
-    polyline([point(lineX, topMm), point(lineX, bedMm - plummetMm)], strandStrokes["main line"]),
-    placed(point(lineX, bedMm), parts.plummet.draw({ at: point(0, 0), heightMm: plummetMm })),
-    ...float,
-    ...(moveMm === 0 ? [] : pinchingHand(at, handUnitMm, 1)),
-    ...knot,
-    ...(moveMm === 0
-      ? []
-      : [
-          ...arrow(
-            point(arrowX, middle - 3.5 * up),
-            point(arrowX, middle + 3.5 * up),
-            { ...bold, ink: "accent" },
-            2.4,
-          ),
-          text(
-            byHand(at, room, 0),
-            `${moveMm > 0 ? "+" : "−"}${figures.shortGap(Math.abs(moveMm))}`,
-            textMm,
-            { face: "bold" },
-          ),
-        ]),
-  ];
-}
-
-/** Where a row of words stands beside the line, above the hand where there is room and else below it. */
-function byHand(at: Point, { lineX, topMm, textMm }: HandRoom, row: number): Point {
-  const firstY = at.yMm - topMm > 18 ? -8.5 - leading * textMm : 8.5 + textMm;
-  return point(lineX + 3, at.yMm + firstY + row * leading * textMm);
-}
 
 /** Straight where it is tight; what is slack of it bows aside. */
 function line(from: Point, to: Point, slackMm: number): PathItem {

@@ -110,14 +110,15 @@ export function settlingStage(
       { ink: "soft" },
     ),
     ...panel.still,
-    ...panel.wanted(toldTipMm(depth.tipShowingMm), kit.words("drawing.film.right")),
   ];
+  const wanted = panel.wanted(toldTipMm(depth.tipShowingMm), kit.words("drawing.film.right"));
   return {
     heightMm: surfaceMm + waterMm + 1.4 * room.textMm,
     still,
     moving: (loaded: Loaded): Item[] => [
       ...hung(solved, depth, loaded, { middleMm: pictureMm / 2, surfaceMm, scale }),
       ...panel.moving(loaded.tip, loaded.isHalfCocked ? leaningDegrees : flatDegrees),
+      ...(typeof loaded.tip === "number" ? wanted : []),
     ],
   };
 }

@@ -33,6 +33,8 @@ const scaleLine = thin;
 /** Where a tip should stand; as much of it beside what is said of it. */
 const wantedLine: Stroke = { ...bold, ink: "accent", dashMm: [1.2, 0.8] };
 const sampleMm = 4;
+/** From the middle of the widest tip to such a line. */
+const besideTipMm = 6;
 /** Clear of a float that leans and reaches below the panel. */
 const underPanelGapMm = 1.2;
 
@@ -105,12 +107,13 @@ export function tipPanel(
     ];
     return leanDegrees === 0 ? standing : rotated(standing, leanDegrees, point(middle, surfaceMm));
   };
+  /** What a tip that stands is held against; beside one that leans or is under it would name what is not there. */
   const wanted = (tipMm: Mm, said: string): Item[] =>
     wantedMark(said, { yMm: surfaceMm - tipMm * scale, middle, axisX, surfaceMm }, { widthMm, textMm }, kit);
   return { still, moving, wanted };
 }
 
-/** A line on either side of where the tip should stand, clear of what is said of one that is under; below the panel what it is. */
+/** A line on either side of where the tip should stand; below the panel what it is. */
 function wantedMark(
   said: string,
   at: { readonly yMm: Mm; readonly middle: Mm; readonly axisX: Mm; readonly surfaceMm: Mm },
@@ -118,15 +121,14 @@ function wantedMark(
   kit: DrawingKit,
 ): Item[] {
   const { yMm, middle, axisX, surfaceMm } = at;
-  const underHalfMm = kit.measure(kit.words("drawing.film.under"), textMm, "bold") / 2 + 1;
   const fromX = widthMm - panelMm + 1;
   const wordsX = fromX + sampleMm + 1;
   const label = layLabel([{ text: said }], widthMm - wordsX, textMm, kit.measure);
   const labelY = surfaceMm + panelWaterMm + underPanelGapMm + label.heightMm / 2;
   const firstY = labelY - label.heightMm / 2 + textMm / 2;
   return [
-    polyline([point(axisX, yMm), point(middle - underHalfMm, yMm)], wantedLine),
-    polyline([point(middle + underHalfMm, yMm), point(widthMm, yMm)], wantedLine),
+    polyline([point(axisX, yMm), point(middle - besideTipMm, yMm)], wantedLine),
+    polyline([point(middle + besideTipMm, yMm), point(widthMm, yMm)], wantedLine),
     polyline([point(fromX, firstY), point(fromX + sampleMm, firstY)], wantedLine),
     ...paintLabel(label, wordsX, labelY, kit.measure),
   ];

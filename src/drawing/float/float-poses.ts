@@ -145,7 +145,7 @@ const poses = {
   }),
   "too-deep": ({ rig }, { plumbing }, kit) => {
     const wrong = { verdict: "wrong", toMove: "down", values: moved(rig, kit) } as const;
-    const slack = { ...wrong, line: "plummet slack", baitAside: 0.2 } as const;
+    const slack = { ...wrong, line: "plummet slack", baitAside: 0 } as const;
     if (plumbing.tooDeep === "lies flat") {
       return { ...slack, tipMm: rig.float.tipShowingMm, leanDegrees: flatDegrees };
     }

@@ -10,6 +10,8 @@ import type { FloatPose } from "./float-poses.ts";
 
 const hookMm = 2.8;
 const plummetMm = 4;
+/** How far a slack line bows aside, clear of the arrow that says which way to move the float. */
+const slackAsideMm = -8;
 const fishMm = 10;
 /** How far up a line that hangs its lowest shot is. */
 const lowestShare = 0.18;
@@ -87,11 +89,12 @@ export function lineAndEnd(pose: FloatPose, depth: SolvedDepth, room: StateRoom)
       ];
     }
     case "plummet slack": {
-      const side = point(baitX, bedMm - 0.42 * plummetMm - 0.2);
-      const slack = curve(eye, point(eye.xMm - 3, bedMm - 3), point(side.xMm - plummetMm, side.yMm));
+      const foot = point(baitX, bedMm - 0.3);
+      const top = point(baitX, foot.yMm - plummetMm);
+      const slack = curve(eye, point(top.xMm + slackAsideMm, (eye.yMm + top.yMm) / 2), top);
       return [
         { kind: "path", steps: slack, stroke },
-        ...rotated(parts.plummet.draw({ at: side, heightMm: plummetMm }), -90, side),
+        ...parts.plummet.draw({ at: foot, heightMm: plummetMm }),
       ];
     }
   }

@@ -8,13 +8,20 @@ interface StopKnot {
   readonly turnedDegrees: number;
 }
 
-/** The stop knot of a sliding float: a short barrel of turns across the line, its two ends left long. */
+/** Turns of the knot, along the line from its middle, and how far they reach beside it. */
+const turnsMm = [-1.05, -0.35, 0.35, 1.05];
+const reachMm = 1.1;
+
+/** The stop knot of a sliding float: a barrel of turns round the line, its two ends left long, one at either end of it. */
 export const stopKnot: Part<StopKnot> = {
   draw: ({ at, turnedDegrees }) => {
-    const { xMm, yMm } = at;
+    const on = (x: number, y: number) => point(at.xMm + x, at.yMm + y);
     const items = [
-      polyline([point(xMm - 2, yMm - 1.2), point(xMm, yMm), point(xMm - 2, yMm + 1.2)], thin),
-      polyline([point(xMm, yMm - 1), point(xMm, yMm + 1)], { ink: "ink", widthMm: 1.4 }),
+      polyline([on(-1.05, 0), on(-1.9, 2.4)], thin),
+      polyline([on(1.05, 0), on(1.9, 2.4)], thin),
+      ...turnsMm.map((x) =>
+        polyline([on(x - 0.15, -reachMm), on(x + 0.15, reachMm)], { ink: "ink", widthMm: 0.5 }),
+      ),
     ];
     return rotated(items, turnedDegrees, at);
   },

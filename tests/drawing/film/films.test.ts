@@ -1,4 +1,6 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { parse } from "yaml";
 import { rigData } from "../../../src/build/data.ts";
 import { entry, first, last } from "../../../src/core/lists.ts";
 import { type Film, type Moment, stripOf } from "../../../src/drawing/film/film.ts";
@@ -8,11 +10,15 @@ import { type Pose, readPoses } from "../../../src/drawing/film/poses.ts";
 import type { Item, TextItem } from "../../../src/drawing/model.ts";
 import { type FilmName, filmsOf } from "../../../src/model/films.ts";
 import type { SolvedDepth, SolvedRig } from "../../../src/model/solved.ts";
+import { makeFigures } from "../../../src/words/figures.ts";
+import { makeWords } from "../../../src/words/words.ts";
 import { drawingFaults } from "../../support/drawing-checks.ts";
 import { shippedGuide } from "../../support/shipped-guide.ts";
 
 const { rigs, kit } = shippedGuide;
 const room = { widthMm: 80, textMm: 3.5 };
+const germanWords = makeWords(parse(readFileSync("content/words/de.yaml", "utf8")), "de");
+const germanKit = { ...kit, words: germanWords, figures: makeFigures("metric", germanWords, "de") };
 
 /** A film as a page is sent it: its frames read back from their text. */
 function read(film: Film) {
@@ -48,14 +54,28 @@ function tipShown(film: Film, frame: Frame): number | null {
   return tip < 0 ? null : tip;
 }
 
+/** Whether the tip of a panel stands upright out of the water: its top is level, and no word says that it is under. */
+function standsOut(film: Film, frame: Frame): boolean {
+  const { zeroY, leftMm } = tipScale(film);
+  const { pose } = frame.find(
+    ({ pose, part }) => part.kind === "path" && part.fill === "paper" && Math.min(...xs(pose)) > leftMm,
+  )!;
+  const highest = Math.min(...ys(pose));
+  const isTall = Math.max(...ys(pose)) - highest > 0.5 * (Math.max(...xs(pose)) - Math.min(...xs(pose)));
+  return isTall && highest < zeroY + 0.1 && ys(pose).filter((y) => y - highest < 0.05).length > 1;
+}
+
 const said = ({ moving }: Pick<Moment, "moving">) =>
   moving.flatMap((item) => (item.kind === "text" ? [item.text] : []));
 
-/** Where every picture's scale has the tip that is right, by its dashes that begin at the scale [mm]. */
+/** Where the scale has the tip that is right beside every tip that stands, and beside no other, by its dashes that begin at the scale [mm]. */
 function rightMm(film: Film): number {
   const { zeroY, perMm, leftMm } = tipScale(film);
-  expect(film.still.filter((item) => item.kind === "text" && item.text === "right").length).toBe(1);
-  const [y] = film.still.flatMap((item) => {
+  for (const [i, frame] of read(film).entries()) {
+    const isTold = said(film.moments[i]!).includes("right");
+    expect(isTold, film.moments[i]!.caption).toBe(standsOut(film, frame));
+  }
+  const [y] = last(film.moments.filter((one) => said(one).includes("right"))).moving.flatMap((item) => {
     if (item.kind !== "path" || !item.stroke?.dashMm || item.stroke.ink !== "accent") return [];
     const [[, x, y]] = item.steps as [[string, number, number]];
     return x > leftMm && y < zeroY ? [y] : [];
@@ -122,7 +142,8 @@ describe.each(rigs)("$rig.id in films", (rig) => {
     const depth = first(rig.depths);
     for (const name of filmsOf(rig, depth)) {
       const films = rooms.map((one) => drawFilm(name, rig, depth, one, kit));
-      for (const { widthMm, drawing, caption } of films.flatMap((one) =>
+      const german = drawFilm(name, rig, depth, entry(rooms, rigs.indexOf(rig) % rooms.length), germanKit);
+      for (const { widthMm, drawing, caption } of [...films, german].flatMap((one) =>
         stripOf(one, kit).map((moment) => ({ ...moment, widthMm: one.widthMm })),
       )) {
         expect(drawingFaults(drawing), `${name}, ${widthMm} mm: ${caption}`).toEqual([]);
@@ -184,6 +205,17 @@ describe("the float settling", () => {
         data.shot.length,
         data.shot.length + 1,
       ]);
+      // None is where a float that slides would be stopped by it.
+      const eyeY = waterOf(film).topMm;
+      const [more] = groups(last(frames), isRing);
+      if (rig.rig.float.attachment === "sliding") {
+        const others = groups(last(frames), isShot).filter(
+          (one) => Math.hypot(one.x - more!.x, one.y - more!.y) > 0.1,
+        );
+        expect(more!.x, "on the line below it").toBeCloseTo(others[0]!.x, 1);
+        expect(Math.min(...others.map(({ y }) => Math.abs(y - more!.y)))).toBeLessThan(3);
+        expect(more!.y).toBeGreaterThan(eyeY + 5);
+      }
       // They are pinched on the line, on either side of the eye, and nowhere beside it.
       for (const frame of frames) {
         const { numbers } = frame.find(
@@ -326,14 +358,21 @@ describe("plumbing", () => {
         const next = film.strip[at + 1];
         const { settingCm, moveCm } = steps[place]!;
         const leads = next === undefined || Math.abs(settingCm + moveCm - steps[next]!.settingCm) < 1e-6;
-        const goesOn = said({ moving: film.moments[place]!.onPaper ?? [] });
-        expect(goesOn, `picture ${at}`).toEqual(leads ? [] : ["and so on"]);
+        const goesOn = said({ moving: film.moments[place]!.onPaper ?? [] }).join(" ");
+        // It says so of moves that are as long as this one, and no other of those that grow shorter.
+        const isAsFar = Math.abs(steps[place + 1]?.moveCm ?? 0) === Math.abs(moveCm);
+        expect(goesOn, `picture ${at}`).toBe(leads ? "" : isAsFar ? "and so on" : "then half each time");
       }
-      // The knot that stops a float that slides is in the water and in the hand, by its barrel of turns across the line.
-      const isKnot = (items: readonly Item[]) =>
-        items.some((item) => item.kind === "path" && item.stroke?.widthMm === 1.4);
+      // The knot that stops a float that slides is in the water, by its name, and in the hand: its turns, wider than its ends.
+      const isKnot = (items: readonly Item[]) => {
+        const [end, ...others] = items.flatMap((item) =>
+          item.kind === "path" ? [item.stroke?.widthMm] : [],
+        );
+        return others.filter((one) => one! > end!).length >= 3;
+      };
       const knots = rig.rig.float.attachment === "sliding" ? 2 : 0;
       for (const frame of frames) expect(groups(frame, isKnot).length).toBe(knots);
+      for (const moment of film.moments) expect(said(moment).includes("stop knot")).toBe(knots > 0);
       expect(/moves (its stop knot|the float) /.exec(film.description)![1]).toBe(
         knots > 0 ? "its stop knot" : "the float",
       );

@@ -202,25 +202,6 @@ describe("what is to be done about a state of a float is seen", () => {
   );
 });
 
-// A plummet that takes a float under is heavier than what holds that up, so it sinks until the bed stops it. From memory.
-test("a plummet has sunk to the bed in each picture of the depth, and stands there where its line is tight", () => {
-  for (const rig of sampleRigs) {
-    const of = (wanted: FloatPicture) =>
-      cases.find((one) => one.rig === rig && one.picture === wanted)!.drawing;
-    const lowest = (drawing: Drawing) =>
-      Math.max(
-        ...pathsOf(drawing)
-          .filter(({ fill, stroke }) => fill === "ink" && !stroke)
-          .flatMap(placesOf)
-          .map(({ y }) => y),
-      );
-    expect(lowest(of("too-shallow")), rig.rig.id).toBeCloseTo(lowest(of("depth-right")), 6);
-    expect(of("too-shallow").description).toContain("stands on the bed");
-    expect(of("depth-right").description).toContain("stands on the bed");
-    expect(of("too-deep").description).toContain("lies on the bed");
-  }
-});
-
 test.each(cases.filter(({ picture }) => picture === "dragged-sideways"))(
   "$name: the float goes against what its arrow is called",
   ({ drawing }) => {
@@ -233,3 +214,22 @@ test.each(cases.filter(({ picture }) => picture === "dragged-sideways"))(
 test.each(cases)("$name: the mark of a line that is shortened touches no shot", ({ drawing }) => {
   expect(breaksOnShot(drawing)).toEqual([]);
 });
+
+// A plummet is heavier than what holds the float up, so it goes down to the bed however shallow the float is set. From
+// the definition of what a plummet weighs (`lightestPlummetG`).
+test.each(cases.filter(({ drawing }) => drawing.description.includes("lummet")))(
+  "$name: the plummet stands on the bed, in words and in the picture",
+  ({ drawing }) => {
+    expect(drawing.description).toContain("The plummet stands on the bed");
+    const widest = (path: PathItem) => {
+      const xs = placesOf(path).map(({ x }) => x);
+      return Math.max(...xs) - Math.min(...xs);
+    };
+    const lowest = (paths: readonly PathItem[]) =>
+      Math.max(...paths.flatMap((path) => placesOf(path).map(({ y }) => y)));
+    const all = pathsOf(drawing);
+    const feet = all.filter(({ fill, stroke, steps }) => fill === "paper" && stroke && steps.length === 5);
+    const bedY = lowest(all.filter((path) => path.fill === "water" && widest(path) > 20));
+    expect(Math.abs(bedY - lowest(feet))).toBeLessThan(0.5);
+  },
+);
