@@ -19,8 +19,10 @@ const pages = [
   "search.html?q=float+keeps+going+under",
   "what-the-float-says.html",
 ];
-/** Runs of each page: three, and where their median falls short five; `LIGHTHOUSE_RUNS=5` asks for five of each and tells them. */
-const runs = { least: Number(process.env.LIGHTHOUSE_RUNS ?? 3), most: 5 };
+/** Runs of each page: three, and where their median falls short up to nine; `LIGHTHOUSE_RUNS=5` asks for five of each and tells them. */
+const runs = { least: Number(process.env.LIGHTHOUSE_RUNS ?? 3), most: 9 };
+/** A machine that is this much slower than in another run of the same page is at other work, and that is what is measured. */
+const disturbed = 0.8;
 
 /** Source of the scores: Lighthouse with its own settings, a phone on a slow network that it reckons, not waits for. */
 describe.skipIf("reason" in started)(`the shipped content measured by Lighthouse${reason}`, () => {
@@ -38,33 +40,43 @@ describe.skipIf("reason" in started)(`the shipped content measured by Lighthouse
   });
 
   test.each(pages)("%s has a median of at least 98 in performance and of 100 in all else", async (path) => {
-    const scores: Scores[] = [];
+    const all: Run[] = [];
+    const counted = () => {
+      const fastest = Math.max(...all.map(({ machine }) => machine));
+      return all.filter(({ machine }) => machine >= disturbed * fastest);
+    };
     const tooLow = () =>
       categories
-        .filter((name) => median(scores.map((one) => one[name])) < least[name])
-        .map((name) => [name, scores]);
-    while (scores.length < runs.least || (scores.length < runs.most && tooLow().length > 0)) {
-      scores.push(await scoresOf(site.address + path));
+        .filter((name) => median(counted().map(({ scores }) => scores[name])) < least[name])
+        .map((name) => [name, all]);
+    while (counted().length < runs.least || tooLow().length > 0) {
+      if (all.length === runs.most) break;
+      all.push(await runOf(site.address + path));
     }
-    if (process.env.LIGHTHOUSE_RUNS) process.stdout.write(`${path}: ${JSON.stringify(scores)}\n`);
+    if (process.env.LIGHTHOUSE_RUNS) process.stdout.write(`${path}: ${JSON.stringify(all)}\n`);
     expect(tooLow()).toEqual([]);
   });
 });
 
-type Scores = Readonly<Record<keyof typeof least, number>>;
+/** What one run found, and how fast Lighthouse found the machine in it, by a benchmark of its own. */
+interface Run {
+  readonly scores: Readonly<Record<keyof typeof least, number>>;
+  readonly machine: number;
+}
 
 /**
  * A run in which the browser could not be watched has no score and measures nothing: it is told why, and run again.
  *
  * @throws Error where it has none time after time
  */
-async function scoresOf(address: string, tries = 3): Promise<Scores> {
+async function runOf(address: string, tries = 3): Promise<Run> {
   const { lhr } = (await lighthouse(address, { port, logLevel: "silent" }))!;
   const without = categories.filter((name) => typeof lhr.categories[name]?.score !== "number");
   if (without.length === 0) {
-    return Object.fromEntries(
+    const scores = Object.fromEntries(
       categories.map((name) => [name, lhr.categories[name]!.score]),
-    ) as unknown as Scores;
+    ) as unknown as Run["scores"];
+    return { scores, machine: lhr.environment.benchmarkIndex };
   }
   const faults = Object.values(lhr.audits).flatMap(({ id, errorMessage }) =>
     errorMessage ? [`${id}: ${errorMessage}`] : [],
@@ -72,7 +84,7 @@ async function scoresOf(address: string, tries = 3): Promise<Scores> {
   const why = `${address} has no score of ${without.join(", ")}: ${[lhr.runtimeError?.message, ...faults].join("; ")}`;
   process.stdout.write(`${why}\n`);
   if (tries <= 1) throw new Error(why);
-  return scoresOf(address, tries - 1);
+  return runOf(address, tries - 1);
 }
 
 function median(values: readonly number[]): number {
