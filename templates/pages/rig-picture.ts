@@ -48,12 +48,12 @@ export function floatPicture(float: Float, kit: DrawingKit, idPrefix: string): s
 /** How deep the bait is after how long, beside the same shot hung in another way; none where nobody reckoned it. */
 export function sinkDrawing(
   { rig }: SolvedRig,
-  { inWater, depthMm }: SolvedDepth,
+  { inWater, depthMm, overdepthMm }: SolvedDepth,
   kit: DrawingKit,
 ): Drawing | undefined {
   if (!inWater || inWater.sink.length === 0) return undefined;
   const label = kit.words("drawing.sink.this-rig");
-  const curves = { id: rig.id, title: rig.title, label, sinks: inWater.sink };
+  const curves = { id: rig.id, title: rig.title, label, sinks: inWater.sink, overdepthMm };
   const sister = inWater.sister && {
     id: rig.id,
     title: kit.words(`drawing.sink.sister.${keyOf(inWater.sister.arrangement)}`),

@@ -1,4 +1,4 @@
-import { entry, last, neighbours, sum } from "../../core/lists.ts";
+import { entry, first, last, neighbours, sum } from "../../core/lists.ts";
 import type { Landing, Sink } from "../../core/sink/sink-of-rig.ts";
 import type { Mm, S } from "../../core/units.ts";
 import { boldMm, circle, point, polyline, text, thin, thinMm } from "../items.ts";
@@ -19,6 +19,8 @@ interface SinkCurves {
   /** What stands at its curves. */
   readonly label: string;
   readonly sinks: readonly Sink[];
+  /** How far over depth its hook is set, below 0 off the bed. */
+  readonly overdepthMm?: Mm;
 }
 
 interface SinkPlotOptions {
@@ -85,8 +87,8 @@ function panelsOf(rig: SinkCurves, sister: SinkCurves | undefined): Panel[] {
 function resultOf({ curves }: Panel, { words, figures }: DrawingKit): Run[] {
   if (curves.length < 2) return [];
   const soon = sooner(curves);
-  if (!soon) return [{ text: words("drawing.sink.alike") }];
-  const time = together(figures.time(soon.gainS));
+  const time = together(figures.time(soon ? soon.gainS : first(curves).endS));
+  if (!soon) return [{ text: words("drawing.sink.alike", { time }) }];
   return [{ text: words("drawing.sink.sooner", { time, name: together(soon.one.name) }) }];
 }
 
@@ -118,7 +120,7 @@ export function drawSinkPlot(
     return [[way], resultOf(panel, kit)].map((runs) => layLabel(runs, widthMm, textMm, measure));
   });
   const across = box.widthMm - left;
-  const time = layLabel([{ text: words("drawing.sink.time"), ink: "soft" }], across, textMm, measure);
+  const time = layLabel([{ text: axesTold(rig, kit), ink: "soft" }], across, textMm, measure);
   const axisMm = time.heightMm + leading * textMm + 1.6;
   const headMm = Math.max(...heads.map((head) => sum(head.map((label) => label.heightMm)))) + axisMm;
   // Hatching, and the lower half of the bed's figure.
@@ -152,6 +154,13 @@ export function drawSinkPlot(
       ];
     }),
   };
+}
+
+/** What goes down and what goes across, and where a bait is to stop short of the bed. */
+function axesTold({ overdepthMm = 0 }: SinkCurves, { words, figures }: DrawingKit): string {
+  const time = words("drawing.sink.time");
+  if (overdepthMm >= 0) return time;
+  return words("drawing.sink.time-off", { time, gap: together(figures.shortGap(-overdepthMm)) });
 }
 
 /** How far along a panel a time is; the last figure of the axis keeps within it. */

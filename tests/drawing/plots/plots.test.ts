@@ -89,8 +89,29 @@ describe("plots", () => {
     for (const [i, way] of ["laid out straight", "in a heap"].entries()) {
       const [own, other] = [strung, bulk].map((one) => Math.round(one.sinks[i]!.tenthsS[9]!));
       const [gainS, name] = [Math.abs(own! - other!), own! < other! ? strung.label : bulk.label];
-      expect(said).toContain(`${way} ${gainS === 0 ? "no difference" : `${gainS} s sooner: ${name}`}`);
+      expect(said).toContain(
+        `${way} ${gainS === 0 ? `both there after ${own} s` : `${gainS} s sooner: ${name}`}`,
+      );
     }
+  });
+
+  test("what goes down and across is said, and how far off the bed a bait stops that is set so", () => {
+    const told = (overdepthMm: number) =>
+      flatItems(
+        drawSinkPlot(
+          { ...strung, overdepthMm },
+          undefined,
+          2000,
+          { widthMm: 80, heightMm: 90 },
+          drawingKit,
+          text,
+        ).items,
+      )
+        .flatMap((item) => (item.kind === "text" ? [item.text] : []))
+        .join(" ");
+    expect(told(0)).toContain("depth of the bait, by seconds after landing");
+    expect(told(0)).not.toContain("off the bed");
+    expect(told(-120)).toContain("it is set 12 cm off the bed");
   });
 
   test("the depths beside the plot end with the bed's own", () => {
