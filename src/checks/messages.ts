@@ -8,7 +8,7 @@ import { rigWords } from "./rig-words.ts";
 import { sessionWords } from "./session-words.ts";
 import { shelfWords } from "./shelf-words.ts";
 import { swimWords } from "./swim-words.ts";
-import { badLink, missingAttribute, noSign, slippedWords } from "./text-words.ts";
+import { badLink, missingAttribute, noSign, slippedWords, textAsBegun } from "./text-words.ts";
 import type { WordedMessage } from "./worded-message.ts";
 import { frontMatterWords, wrongType, yamlWords } from "./written-words.ts";
 import { wrongName } from "./wrong-name.ts";
@@ -75,6 +75,7 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
     reason: `"${v.cut}" counts for nothing: a # behind a space starts a note to other authors`,
     hint: "put the whole value in quotes; or leave a space behind the #, where it is such a note",
   }),
+  "text-as-begun": textAsBegun,
   "not-utf-8": (v) =>
     v.as === "UTF-16"
       ? {

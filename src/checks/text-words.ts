@@ -86,3 +86,11 @@ export function noSign({ sign, number, others, isJoined, font }: MessageValues["
     hint: `${inWords}; or ${another} into fonts/ and name it in guide.yaml, as look: { font: NAME.ttf }`,
   };
 }
+
+export function textAsBegun({ sentence, others }: MessageValues["text-as-begun"]): WordedMessage {
+  const more = others === 1 ? ", and 1 more such sentence" : `, and ${others} more such sentences`;
+  return {
+    reason: `"${sentence}" still stands as the file was begun${others > 0 ? more : ""}; readers would find it in print`,
+    hint: "say it in your own words, or take it out",
+  };
+}

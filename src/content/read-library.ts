@@ -6,6 +6,7 @@ import { bytesLimit, limits } from "../model/limits.ts";
 import { hasErrors, type Message, message, type Staged } from "../model/message.ts";
 import type { WordTree } from "../model/word-tree.ts";
 import { makeWords } from "../words/words.ts";
+import { begunTexts } from "./begun-texts.ts";
 import { leftOutBy } from "./chosen.ts";
 import { guideOver, withoutRefused } from "./layers.ts";
 import { linkBait } from "./link/bait-link.ts";
@@ -73,7 +74,7 @@ export function readLibrary(
   const reading = new Reading(sources, makeWords(words.value), own.font, keep);
   reading.messages.push(...own.messages, ...words.messages);
   const library = linkLibrary(reading, words.value);
-  reading.messages.push(...strayFiles(sources));
+  reading.messages.push(...strayFiles(sources), ...begunTexts(sources));
   const { broken, messages } = lentWithErrors(sources, reading.messages);
   if (!library || hasErrors(messages)) return { value: undefined, messages };
   return { value: { ...library, leftOut: new Set([...library.leftOut, ...broken]) }, messages };

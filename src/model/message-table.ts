@@ -37,6 +37,8 @@ const warning = <Values = None>(): Row<Values> => ({ severity: "warning" });
 export const messageTable = {
   "yaml-syntax": error<{ readonly problem: YamlProblem; readonly said: string }>(),
   "hash-cuts": warning<{ readonly cut: string }>(),
+  /** A file still has what it was begun with, and so many more such sentences. */
+  "text-as-begun": warning<{ readonly sentence: string; readonly others: number }>(),
   "not-utf-8": error<{ readonly as: "UTF-16" | "another encoding" }>(),
   "no-front-matter": error<{ readonly problem: FrontMatterProblem; readonly first: string }>(),
   "too-much": error<{ readonly limit: LimitName; readonly found: number }>(),

@@ -48,6 +48,15 @@ const cases: { readonly [C in ReadCode]: { readonly of: Changes; readonly says: 
       "hint: put the whole value in quotes; or leave a space behind the #, where it is such a note",
     ],
   },
+  "text-as-begun": {
+    of: lesson(
+      "Say here what to do, step by step. Or not.\n\n## Sage hier, wie man ihn anködert.\n\nSay it well.",
+    ),
+    says: [
+      'content/lessons/first.md:8:1 warning "Say here what to do, step by step." still stands as the file was begun, and 1 more such sentence; readers would find it in print',
+      "hint: say it in your own words, or take it out",
+    ],
+  },
   "not-utf-8": {
     of: lesson("A \uFFFD sign."),
     says: ["content/lessons/first.md:8:3 error a sign here is not UTF-8", "hint: save the file as UTF-8"],

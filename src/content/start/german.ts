@@ -2,7 +2,7 @@ import type { CommentWords } from "./comment-words.ts";
 import { germanNotes } from "./german-notes.ts";
 
 /** What a new file says at first in German, by its English; a text that is part of another stands behind it. */
-const saidAtFirst: Readonly<Record<string, string>> = {
+export const saidAtFirst: Readonly<Record<string, string>> = {
   "Say here what the rig is for.": "Sage hier, wozu die Montage ist.",
   "Say when to take this rig.": "Sage, wann man diese Montage nimmt.",
   "Say when to take another.": "Sage, wann man eine andere nimmt.",

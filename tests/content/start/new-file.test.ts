@@ -13,6 +13,7 @@ import { linesWithDepths } from "../../../src/content/start/own-depths.ts";
 import { startKinds } from "../../../src/content/start/start-values.ts";
 import { starterIn } from "../../../src/content/start/starters.ts";
 import { inMemory } from "../../../src/model/kept.ts";
+import type { Message } from "../../../src/model/message.ts";
 import { temporaryFolder, writeContent } from "../../support/cli.ts";
 
 const library = join(import.meta.dirname, "../../../content");
@@ -35,8 +36,16 @@ const keep = inMemory(60);
 async function checked(files: Readonly<Record<string, string>>) {
   const folder = writeContent(temporaryFolder(), { ...begun, ...files });
   const { value, messages } = await solveContent(disk, [join(folder, "content")], library, keep);
-  return { value, report: formatReport(messages) };
+  const isBegun = ({ code }: Message) => code === "text-as-begun";
+  return {
+    value,
+    report: formatReport(messages.filter((one) => !isBegun(one))),
+    asBegun: messages.filter(isBegun).map(({ place }) => place.file.slice(folder.length + 1)),
+  };
 }
+
+/** Kinds of files that are begun with sentences which ask their author for others. */
+const withText = startKinds.filter((kind) => !["tub", "knot", "session", "shelf"].includes(kind));
 
 describe("a new guide", () => {
   it("shows what a group that is left out may hold: without its # it is what it says", () => {
@@ -51,8 +60,9 @@ describe("a new guide", () => {
 
   it("is ten small files at most, builds as it is, and is called what it was told", async () => {
     expect(Object.keys(begun).length).toBeLessThanOrEqual(10);
-    const { value, report } = await checked({});
+    const { value, report, asBegun } = await checked({});
     expect(report).toBe("0 errors, 0 warnings\n");
+    expect(asBegun).toEqual(["content/lessons/welcome.md"]);
     expect(value!.library.guide).toMatchObject({ title: told.title, units: "metric", edition: told.day });
     expect(value!.library.rigs.map(({ id, title }) => [id, title])).toEqual([
       ["our-first-rig", "Our first rig"],
@@ -88,8 +98,10 @@ describe("a new file", () => {
         kind in ofTheGuide ? { values: ofTheGuide[kind as keyof typeof ofTheGuide] } : {},
       ),
     ]);
-    const { value, report } = await checked(Object.fromEntries(files));
+    const { value, report, asBegun } = await checked(Object.fromEntries(files));
     expect(report).toBe("0 errors, 0 warnings\n");
+    const begunFiles = withText.map((kind) => `content/${pathOf(kind, `my-${kind}`)}`);
+    expect(asBegun.sort()).toEqual(["content/lessons/welcome.md", ...begunFiles].sort());
     expect(value!.library.rigs.map(({ id }) => id)).toContain("my-rig");
     expect(value!.library.species.map(({ title }) => title)).toContain("My species");
   });
