@@ -63,6 +63,7 @@ export interface FishLooks {
   readonly marks: (typeof sideMarks)[number];
   /** Whether the fins below are red. */
   readonly redFins: boolean;
+  readonly redEye: boolean;
   /** What tells it from others, as words above and below its picture. */
   readonly tell: { readonly above: readonly FishSays[]; readonly below: readonly FishSays[] };
 }

@@ -7,11 +7,11 @@ export interface PlotDot {
   readonly cxMm: number;
   readonly cyMm: number;
   readonly look: string;
-  /** The words that it stands behind, where it is no dot of a line. */
+  /** The words that it stands behind or, of a line's name, beside, where it is no dot of a line. */
   readonly said?: string;
 }
 
-/** All dots of a plot, and those that stand behind what dots say. */
+/** All dots of a plot, and those that stand behind what dots say and beside the names of lines. */
 export function plotDots(drawing: Drawing, textMm: number): PlotDot[] {
   const items = flatItems(drawing.items);
   const texts = items.flatMap((item) => (item.kind === "text" ? [item] : []));
@@ -21,7 +21,10 @@ export function plotDots(drawing: Drawing, textMm: number): PlotDot[] {
     const [cxMm, cyMm] = place;
     const said = texts.find(({ text, xMm, yMm, sizeMm, face }) => {
       const offMm = cxMm - xMm - drawingKit.measure(text, sizeMm, face);
-      return offMm > 0 && offMm < 2 && Math.abs(yMm - 0.3 * textMm - cyMm) < 0.1;
+      const isName = face === "bold";
+      const isBeside = (mm: number) => mm > 0 && mm < 2;
+      const upMm = Math.abs(yMm - 0.3 * textMm - cyMm);
+      return (isBeside(offMm) || (isName && isBeside(xMm - cxMm))) && upMm < (isName ? 0.8 * textMm : 0.1);
     });
     const look = `${item.kind} ${"fill" in item ? item.fill : ""}`;
     return [{ cxMm, cyMm, look, ...(said && { said: said.text }) }];

@@ -22,6 +22,7 @@ export function fishLooks(typed: Typed): FishLooks {
     scales: typed.scales,
     marks: typed.marks,
     redFins: typed["red-fins"],
+    redEye: typed["red-eye"],
     tell: typed.tell,
   };
 }

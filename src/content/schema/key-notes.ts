@@ -147,6 +147,7 @@ const species = {
   "looks.scales": "Whether scales are to be seen, and how large they are.",
   "looks.marks": "What is to be seen on the side.",
   "looks.red-fins": "Whether the lower fins are red.",
+  "looks.red-eye": "Whether the eye is red.",
   "looks.basis": basis,
   "looks.tell": "What tells it from others, in words beside the picture.",
   "looks.tell.above": "Up to two of them above the fish.",

@@ -29,6 +29,7 @@ export const fishLooksSchema = z.strictObject({
   scales: z.enum(scaleSizes).default("none"),
   marks: z.enum(sideMarks).default("none"),
   "red-fins": z.boolean().default(false),
+  "red-eye": z.boolean().default(false),
   basis: z.enum(bases),
   tell: z.strictObject({ above: fishSays, below: fishSays }),
 });

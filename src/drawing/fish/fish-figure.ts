@@ -53,7 +53,7 @@ export function fishFigure(looks: FishLooks, { nose, lengthMm }: FishFrame): Fis
     ...markedSides(looks, body, to),
     ...headMarks(looks, body, to),
     ...painted(fins.chest, red),
-    circle(to(eye), eyeMm, { fill: "paper", stroke: thin }),
+    circle(to(eye), eyeMm, { fill: looks.redEye ? "accent" : "paper", stroke: thin }),
     circle(to(eye), eyeMm * 0.5, { fill: "ink" }),
   ];
   const all = [

@@ -34,8 +34,10 @@ interface DatesPlot {
 const leastPlotMm = 18;
 /** Of the picture's width for the names of its lines, at the most. */
 const namesShare = 0.27;
-/** From the last dot to the names, for what leads to them. */
+/** From the last dot to the names, for what leads to them and a dot like it. */
 const leaderMm = 4;
+/** From a name to the middle of the dot beside it. */
+const besideNameMm = 1.6;
 /** From names to the picture's edge. */
 const edgeMm = 0.8;
 /** Between one name and the next. */
@@ -52,7 +54,7 @@ const dashes: readonly (readonly number[] | undefined)[] = [
   [3, 0.9, 0.6, 0.9],
 ];
 
-/** A dot of its own for each series, too, which stands behind what each of its dots says. */
+/** A dot of its own for each series, too, which stands beside its name, and behind what each of its dots says. */
 const dotsOf: readonly ((at: Point) => Item)[] = [
   (at) => circle(at, dotMm, { fill: "paper", stroke: thin }),
   (at) => circle(at, dotMm, { fill: "ink", stroke: thin }),
@@ -60,6 +62,8 @@ const dotsOf: readonly ((at: Point) => Item)[] = [
     rectangle(xMm - dotMm, yMm - dotMm, 2 * dotMm, 2 * dotMm, { fill: "paper", stroke: thin }),
   ({ xMm, yMm }) => rectangle(xMm - dotMm, yMm - dotMm, 2 * dotMm, 2 * dotMm, { fill: "ink", stroke: thin }),
 ];
+
+const dotsOver = (series: readonly DateSeries[]) => series.map((_, i) => entry(dotsOf, i % dotsOf.length));
 
 const strokeOf = (at: number): Stroke => {
   const dashMm = dashes[at % dashes.length];
@@ -103,13 +107,13 @@ export function drawDatesPlot(plot: DatesPlot, box: Box, kit: DrawingKit, textMm
   const span = foot - top - 1.6 * textMm;
   const yOf = (value: number) => (isDown ? top + (span * value) / most : foot - (span * value) / most);
   const lines = series.map(({ points }) => points.map(({ date, value }) => point(xOf(date), yOf(value))));
-  const ends = lines.map(isNamedFirst ? first : last);
+  const ends = paired(lines.map(isNamedFirst ? first : last), dotsOver(series));
   const leaders = namesAt(names, ends, { box, isNamedFirst, top, foot, textMm }, measure);
   const dots = lines.flatMap((line, i) =>
     line.map((at, j) => ({
       at,
       said: told(entry(entry(series, i).points, j).value),
-      draw: entry(dotsOf, i % dotsOf.length),
+      draw: entry(dotsOver(series), i),
     })),
   );
   const said = dots.map(({ draw, ...dot }) => (series.length > 1 ? { ...dot, mark: draw } : dot));
@@ -197,15 +201,18 @@ interface NamesPlace {
   readonly textMm: number;
 }
 
-/** Names beside the ends of their lines, what is higher above what is lower, with what leads to them. */
+/** Names beside the ends of their lines, what is higher above what is lower, each with its dot and what leads to it. */
 function namesAt(
   names: readonly LabelText[],
-  ends: readonly Point[],
+  ends: readonly (readonly [at: Point, draw: (at: Point) => Item])[],
   { box, isNamedFirst, top, foot, textMm }: NamesPlace,
   measure: MeasureText,
 ): { readonly items: readonly Item[]; readonly lines: readonly (readonly Point[])[] } {
   const inOrder = names
-    .map((name, i) => ({ name, end: entry(ends, i) }))
+    .map((name, i) => {
+      const [end, draw] = entry(ends, i);
+      return { name, end, draw };
+    })
     .sort((a, b) => a.end.yMm - b.end.yMm);
   const wanted = inOrder.map(({ name, end }) => ({ atMm: end.yMm, sizeMm: name.heightMm }));
   const places =
@@ -213,15 +220,21 @@ function namesAt(
   const widestMm = Math.max(0, ...names.map(({ widthMm }) => widthMm));
   const startMm = isNamedFirst ? edgeMm : box.widthMm - edgeMm - widestMm;
   const way = isNamedFirst ? -1 : 1;
-  const lines = paired(inOrder, places).map(([{ end, name }, yMm]) => [
+  const beside = paired(inOrder, places).map(([{ name }, yMm]) =>
+    point((isNamedFirst ? startMm + name.widthMm : startMm) - way * besideNameMm, yMm),
+  );
+  const lines = paired(inOrder, beside).map(([{ end }, { xMm, yMm }]) => [
     point(end.xMm + way * dotMm, end.yMm),
-    point(isNamedFirst ? startMm + name.widthMm + 0.7 : startMm - 0.7, yMm),
+    point(xMm - way * (dotMm + 0.3), yMm),
   ]);
   return {
     lines,
     items: [
       ...lines.map((line) => polyline(line, thinSoft)),
-      ...paired(inOrder, places).flatMap(([{ name }, yMm]) => paintLabel(name, startMm, yMm, measure)),
+      ...paired(inOrder, beside).flatMap(([{ name, draw }, at]) => [
+        ...paintLabel(name, startMm, at.yMm, measure),
+        draw(at),
+      ]),
     ],
   };
 }

@@ -20,6 +20,7 @@ const looks: FishLooks = {
   scales: "none",
   marks: "none",
   redFins: false,
+  redEye: false,
   tell: { above: [], below: [] },
 };
 

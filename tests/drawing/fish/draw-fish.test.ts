@@ -62,6 +62,14 @@ describe("what tells kinds apart is in the picture", () => {
     expect(gap("rudd")).toBeGreaterThan(0.08);
   });
 
+  test.each(kinds)("$id has a red eye where its words say so, and only there", (fish) => {
+    const isRed = flatItems(drawn(fish).items).some(
+      (item) => item.kind === "circle" && item.fill === "accent",
+    );
+    const { above, below } = fish.looks.tell;
+    expect(isRed).toBe([...above, ...below].some(({ say }) => /red eye/.test(say)));
+  });
+
   test("the perch has two back fins and bars, the crucian carp is the deepest, the gudgeon slim", () => {
     expect(kind("perch").looks.backFins).toHaveLength(2);
     expect(kind("perch").looks.marks).toBe("bars");

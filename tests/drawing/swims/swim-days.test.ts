@@ -106,4 +106,7 @@ it("has behind what a dot says a dot as that of its line, which no other line ha
   expect(new Set(looks.flatMap((look) => [...look])).size).toBe(3);
   const ofDots = told.flatMap(({ said, look }) => (said === undefined ? [look] : []));
   expect(ofDots).toEqual(looks.flatMap(([look], i) => lines[i]!.map(() => look)));
+  // And so has its name, which says whose it is.
+  const names = ["On the shelf", "Foot of the", "Open water"];
+  expect(names.map(lookOf)).toEqual(looks.flatMap((look) => [...look]));
 });
