@@ -1,4 +1,3 @@
-import { setFlagsFromString } from "node:v8";
 import { outputFiles, solveChecked } from "../build/build.ts";
 import { checkSources } from "../build/check-sources.ts";
 import { ContentError } from "../build/content-error.ts";
@@ -9,7 +8,6 @@ import type { Message } from "../model/message.ts";
 import { buildSettings } from "./build-settings.ts";
 import { type Building, type Built, type Options, partsOf } from "./building.ts";
 import { type Progress, UsageError } from "./command.ts";
-import { manyFiles } from "./many-files.ts";
 import { noSuch } from "./no-such.ts";
 import { tell } from "./tell.ts";
 
@@ -20,12 +18,6 @@ import { tell } from "./tell.ts";
  */
 export async function buildAnew(building: Building, store: Store): Promise<Built | undefined> {
   const { sources, options, terminal, progress, output } = building;
-  // Left to itself the engine lets memory grow to several times what is held before it clears up.
-  if (sources.size > manyFiles) {
-    setFlagsFromString("--heap-growing-percent=50");
-    // What is compiled is kept for a process that has no such setting yet.
-    process.prependOnceListener("exit", () => setFlagsFromString("--heap-growing-percent=0"));
-  }
   const keep = keeping(store);
   const { value: solved, messages } = await solveChecked(checkSources(sources, keep), keep);
   progress?.end();

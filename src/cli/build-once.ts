@@ -4,6 +4,7 @@ import { exitCodes } from "./command.ts";
 import { startCrew } from "./crew/crew.ts";
 import { fromSources } from "./from-sources.ts";
 import { keptOf } from "./kept-on-shelf.ts";
+import { clearUpOften, isLarge } from "./large-guide.ts";
 
 /**
  * Builds a guide. Where the output is what a build made of the same, nothing is made, and the same is told; what making it needs is
@@ -29,9 +30,11 @@ export async function buildOnce(building: Building): Promise<number> {
 /** Builds it with the help of others, who load what they need while this thread does. */
 async function buildShared(building: Building): Promise<Built | undefined> {
   const { sources, options, folders, store, workers } = building;
+  if (isLarge(sources.size)) clearUpOften();
   const shelf = keptOf(folders, store);
   // What was kept is sooner found than workers are started.
-  const crew = startCrew({ sources, parts: partsOf(options) }, shelf, shelf.isBare ? workers : 1);
+  const kept = { shelf, disk: store };
+  const crew = startCrew({ sources, parts: partsOf(options) }, kept, shelf.isBare ? workers : 1);
   try {
     const { buildAnew } = await import("./build-anew.ts");
     return await buildAnew(building, crew.store);

@@ -12,6 +12,7 @@ import {
 import { homedir } from "node:os";
 import { join } from "node:path";
 import { deserialize, serialize } from "node:v8";
+import { isMainThread, threadId } from "node:worker_threads";
 import { noStore, type Store } from "../model/kept.ts";
 import { ownCode } from "./own-code.ts";
 
@@ -35,7 +36,8 @@ const sha256 = (...parts: readonly (string | Uint8Array)[]): Buffer =>
 export function storeOnDisk(folder = usualFolder(), tool = toolIn(folder)): Store {
   if (folder === undefined || tool === undefined) return noStore;
   const nameOf = (kind: string, from: string) => sha256(tool, kind, "\0", from).toString("hex");
-  let isRoomMade = false;
+  // A thread beside a build leaves that to the build.
+  let isRoomMade = !isMainThread;
   return {
     find: (kind, from) => read(folder, nameOf(kind, from)),
     put: (kind, from, value, bytes) => {
@@ -87,10 +89,10 @@ function isOurs(file: string): boolean {
   return found !== undefined && found.uid === (process.getuid?.() ?? found.uid);
 }
 
-/** Written beside its name and moved there whole, so that two builds at once never read half of it. */
+/** Written beside its name and moved there whole, so that two builds, or threads, at once never read half of it. */
 function write(folder: string, name: string, content: () => Uint8Array): void {
   const file = join(folder, name);
-  const beside = `${file}.${process.pid}`;
+  const beside = `${file}.${process.pid}.${threadId}`;
   try {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
     const body = content();

@@ -7,6 +7,8 @@ import { storeOnDisk } from "./kept-on-disk.ts";
 /** What is longer lies by itself in the store below. */
 const smallBytes = 24_000;
 
+export const isSmall = ({ length }: Uint8Array) => length <= smallBytes;
+
 /** A store whose small results lie together in few entries of the store below, to be read and written at once. */
 interface Shelf extends Store {
   /** Nothing lay on it. */
@@ -35,7 +37,7 @@ export function shelfIn(store: Store, from: string): Shelf {
       return { value: deserialize(bytes) };
     },
     put(kind, of, value, bytes = serialize(value)) {
-      if (bytes.length > smallBytes) return store.put(kind, of, value, bytes);
+      if (!isSmall(bytes)) return store.put(kind, of, value, bytes);
       const key = keyOf(kind, of);
       asked.add(key);
       boards.add(key, bytes);

@@ -2,7 +2,7 @@
  * A place for what pure functions made, to be found again by what it was made from.
  *
  * `kind` names the function, `from` is all that it depends on, as text; `bytes` is the value as the engine serializes it, of whoever
- * has that already.
+ * has that already: then nothing else is looked at.
  */
 export interface Store {
   find(kind: string, from: string): { readonly value: unknown } | undefined;

@@ -6,7 +6,7 @@ import type { Source } from "../../content/world.ts";
 import type { Store } from "../../model/kept.ts";
 import { stageDone } from "../../model/stage-times.ts";
 import { UsageError } from "../command.ts";
-import { manyFiles } from "../many-files.ts";
+import { isLarge } from "../large-guide.ts";
 import { sharedStore } from "./shared-store.ts";
 
 /** What a worker is given. */
@@ -21,14 +21,14 @@ export interface Job {
 
 /** Those who make beside a build what it will ask for. */
 interface Crew {
-  /** The build's store, with all that the others have made. */
+  /** The build's store, with all that the others have made and told. */
   readonly store: Store;
   /** Sends them home. */
   end(): Promise<void>;
 }
 
-/** Twice the usual room for what is young: clearing that up keeps all of a processor's cores from their work. */
-const resourceLimits = { maxYoungGenerationSizeMb: 96 };
+/** Twice the usual room for what is young, where memory is no concern: clearing that up keeps all of a processor's cores from their work. */
+const limitsFor = (files: number) => ({ maxYoungGenerationSizeMb: isLarge(files) ? 48 : 96 });
 
 /** So few rigs are made by the time that a worker has read the content. */
 const rigsAlone = 12;
@@ -45,28 +45,29 @@ export function workersFor(asked: unknown = process.env.DOTDOWN_WORKERS || undef
   return Number(asked);
 }
 
-/** More were not measured; each takes as much memory as the build. */
+/** More were not measured. */
 const usualMost = 2;
 
-/**
- * How many are at work on a guide where nobody asks: two where there are two processors and it is not large, as each that is beside
- * the build takes as much memory.
- */
+/** Each that is beside a build takes as much memory: with more files than this, two would take more than a gigabyte. */
+const filesMost = 1250;
+
+/** How many are at work on a guide where nobody asks. */
 export const usualWorkers = (files: number, processors = availableParallelism()): number =>
-  files > manyFiles ? 1 : Math.min(usualMost, processors);
+  files > filesMost ? 1 : Math.min(usualMost, processors);
 
 /**
  * Starts workers that make the same from other ends. All that they make depends on nothing but what it is made from, so
  * the build is the same, to the byte, whoever made a part of it, and with a worker that fails.
  *
+ * @param shelf what is kept of the guide, on the disk
  * @param size how many are at work, the build itself among them; as is usual where nothing is said
  */
 export function startCrew(
   { sources, parts }: Pick<Job, "sources" | "parts">,
-  below: Store,
+  { shelf, disk }: { readonly shelf: Store; readonly disk: Store },
   size = usualWorkers(sources.size),
 ): Crew {
-  const alone = { store: below, end: async () => {} };
+  const alone = { store: shelf, end: async () => {} };
   const rigs = [...sources.keys()].filter((path) => path.startsWith("rigs/")).length;
   // Run from its sources the tool has no worker at hand.
   const worker = new URL("worker.js", import.meta.url);
@@ -76,12 +77,12 @@ export function startCrew(
   const workers: Worker[] = [];
   for (let party = 1; party < size; party++) {
     const job: Job = { sources, parts, channel: channel.name, party, parties: size };
-    const one = new Worker(worker, { workerData: job, resourceLimits });
+    const one = new Worker(worker, { workerData: job, resourceLimits: limitsFor(sources.size) });
     // What it has not made the build makes itself, and tells why where that cannot be.
     one.on("error", () => {});
     workers.push(one);
   }
-  const store = sharedStore(below, channel);
+  const store = sharedStore(shelf, channel, { disk });
   return {
     store,
     async end() {

@@ -1,6 +1,7 @@
 import { deserialize, serialize } from "node:v8";
 import { type BroadcastChannel, type MessagePort, receiveMessageOnPort } from "node:worker_threads";
-import type { Store } from "../../model/kept.ts";
+import { noStore, type Store } from "../../model/kept.ts";
+import { isSmall } from "../kept-on-shelf.ts";
 
 interface Told {
   readonly kind: string;
@@ -9,21 +10,27 @@ interface Told {
 }
 
 interface SharedStore extends Store {
-  /** How many results of others were asked for so far. */
+  /** How many results that others told were asked for so far. */
   readonly taken: number;
 }
+
+/** So much is held in memory of what is made on the way, by oneself or by others: of what is small, what a hundred rigs take. */
+const usualMostBytes = (disk: Store) => (disk === noStore ? 200_000_000 : 64_000_000);
 
 /**
  * A store that tells others at work on the same what is put there, and has what they tell.
  *
  * @param below has what was put here and taken over, and what was told beyond `mostBytes` before somebody asked for it
  * @param mostBytes of what was told that are held in memory
+ * @param disk where others find what is large, so that it need not be told; nowhere where nothing is said
  */
-export function sharedStore(below: Store, channel: BroadcastChannel, mostBytes = 200_000_000): SharedStore {
+export function sharedStore(
+  below: Store,
+  channel: BroadcastChannel,
+  { disk = noStore, mostBytes = usualMostBytes(disk) } = {},
+): SharedStore {
   let taken = 0;
-  const told = new Latest(mostBytes, ({ kind, from, bytes }) =>
-    below.put(kind, from, deserialize(bytes), bytes),
-  );
+  const told = new Latest(mostBytes, ({ kind, from, bytes }) => below.put(kind, from, undefined, bytes));
   // What comes while the thread has a moment is handed to whoever listens, and lost where nobody does.
   channel.onmessage = ({ data }: { readonly data: Told }) => told.add(data);
   // The engine takes a channel, as its documentation says; its types do not yet.
@@ -49,23 +56,29 @@ export function sharedStore(below: Store, channel: BroadcastChannel, mostBytes =
     put(kind, from, value) {
       const bytes = serialize(value);
       below.put(kind, from, value, bytes);
+      if (liesOn(disk, bytes)) return;
       const message: Told = { kind, from, bytes };
       channel.postMessage(message);
     },
   };
 }
 
-/** Keeps in memory what was put there last, no more than so many bytes of it. */
-export function storeInMemory(mostBytes = 100_000_000): Store {
+/** Keeps in memory what was put there last, no more than so many bytes of it, but what is large on the disk, if there is one. */
+export function storeInMemory({ disk = noStore, mostBytes = usualMostBytes(disk) } = {}): Store {
   const kept = new Latest(mostBytes, () => {});
   return {
     find(kind, from) {
       const bytes = kept.find(kind, from);
-      return bytes && { value: deserialize(bytes) };
+      return bytes ? { value: deserialize(bytes) } : disk.find(kind, from);
     },
-    put: (kind, from, value, bytes = serialize(value)) => kept.add({ kind, from, bytes }),
+    put(kind, from, value, bytes = serialize(value)) {
+      if (liesOn(disk, bytes)) disk.put(kind, from, value, bytes);
+      else kept.add({ kind, from, bytes });
+    },
   };
 }
+
+const liesOn = (disk: Store, bytes: Uint8Array) => disk !== noStore && !isSmall(bytes);
 
 /** Results that came last, of which no more than some bytes are held. */
 class Latest {

@@ -4,6 +4,7 @@ import type { Solved } from "../../build/stages.ts";
 import { orderOf } from "../../model/in-order.ts";
 import { keeping } from "../../model/kept.ts";
 import { buildSettings } from "../build-settings.ts";
+import { storeOnDisk } from "../kept-on-disk.ts";
 import type { Job } from "./crew.ts";
 import { sharedStore, storeInMemory } from "./shared-store.ts";
 
@@ -11,7 +12,8 @@ import { sharedStore, storeInMemory } from "./shared-store.ts";
 export async function workBeside({ sources, parts, channel, party, parties }: Job): Promise<void> {
   const told = new BroadcastChannel(channel);
   told.unref();
-  const keep = keeping(sharedStore(storeInMemory(), told));
+  const disk = storeOnDisk();
+  const keep = keeping(sharedStore(storeInMemory({ disk }), told, { disk }));
   const settingsOf = (solved: Solved) => ({ ...buildSettings(solved), parts });
   await makeAhead(sources, settingsOf, keep, orderOf(party, parties));
 }

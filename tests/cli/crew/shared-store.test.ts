@@ -32,9 +32,9 @@ describe("stores of those who are at work on the same", () => {
   });
 
   it("hold no more in memory than they may: what was told first goes to the store below, what was put first is forgotten", () => {
-    const [below, forgetful] = [storeInMemory(), storeInMemory(2500)];
+    const [below, forgetful] = [storeInMemory(), storeInMemory({ mostBytes: 2500 })];
     const one = sharedStore(forgetful, channels[0]!);
-    const other = sharedStore(below, channels[1]!, 2500);
+    const other = sharedStore(below, channels[1]!, { mostBytes: 2500 });
     const thousand = "x".repeat(1000);
     for (const name of ["first", "second", "third"]) one.put("card", name, thousand + name);
     expect(["first", "second", "third"].map((name) => forgetful.find("card", name)?.value)).toEqual([
@@ -61,5 +61,20 @@ describe("stores of those who are at work on the same", () => {
     expect(below.find("card", "of a rig")).toEqual({ value: "made by another" });
     other.find("card", "of a rig");
     expect(other.taken).toBe(1);
+  });
+
+  it("have what is large from the disk, where all of them find it, and hold none of it", () => {
+    const disk = storeInMemory();
+    const one = sharedStore(storeInMemory({ disk }), channels[0]!, { disk });
+    const other = sharedStore(storeInMemory(), channels[1]!);
+    const large = "x".repeat(30_000);
+    one.put("card", "of a rig", large);
+    one.put("rows", "of a rig", "small");
+    expect(disk.find("card", "of a rig")).toEqual({ value: large });
+    expect(disk.find("rows", "of a rig")).toBeUndefined();
+    expect(one.find("card", "of a rig")).toEqual({ value: large });
+    expect(["card", "rows"].map((kind) => other.find(kind, "of a rig")?.value)).toEqual([undefined, "small"]);
+    const third = sharedStore(storeInMemory({ disk }), channels[2]!, { disk });
+    expect(third.find("card", "of a rig")).toEqual({ value: large });
   });
 });
