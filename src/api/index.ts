@@ -3,9 +3,11 @@ import { solveLibrary } from "../build/solve-library.ts";
 import { buildParts, type Read, type Solved } from "../build/stages.ts";
 import { messageAsJson } from "../checks/reporter.ts";
 import { buildSettings } from "../cli/build-settings.ts";
+import { UsageError } from "../cli/command.ts";
 import { contentFolders } from "../cli/content-option.ts";
 import { disk } from "../cli/disk.ts";
 import { withOutput } from "../cli/output/with-output.ts";
+import { Trouble } from "../cli/trouble.ts";
 import { first } from "../core/lists.ts";
 import type { DrawingKit } from "../drawing/kit.ts";
 import { drawRig } from "../drawing/rig/rig-drawing.ts";
@@ -36,7 +38,27 @@ function handedOut<K extends object, V>(inside: WeakMap<K, V>, handle: K, from: 
 const named = (entries: readonly { readonly id: string; readonly title: string }[]) =>
   entries.map(({ id, title }) => ({ id, title }));
 
-const readGuide = async (...asked: readonly string[]): Promise<Outcome<ReadGuide>> => {
+/** What messages call options of the command line, and who takes the same here. */
+const namedHere = [
+  ["--content", "readGuide"],
+  ["--out", "write"],
+] as const;
+
+/** Does something, and tells what is in the way in the words of those who call this, not of the command line. */
+async function inOwnWords<T>(work: () => Promise<T>): Promise<T> {
+  try {
+    return await work();
+  } catch (error) {
+    if (!(error instanceof UsageError || error instanceof Trouble)) throw error;
+    error.message = namedHere.reduce((said, [option, here]) => said.replaceAll(option, here), error.message);
+    throw error;
+  }
+}
+
+const readGuide = (...asked: readonly string[]): Promise<Outcome<ReadGuide>> =>
+  inOwnWords(() => readFolders(asked));
+
+async function readFolders(asked: readonly string[]): Promise<Outcome<ReadGuide>> {
   if (asked.some((folder) => typeof folder !== "string"))
     throw new TypeError('readGuide takes folders one after another, such as readGuide("content")');
   const { folders, shipped } = await contentFolders(asked.length > 0 ? { content: asked } : {});
@@ -47,7 +69,7 @@ const readGuide = async (...asked: readonly string[]): Promise<Outcome<ReadGuide
   const handle = { title: guide.title, rigs: named(rigs), lessons: named(lessons) };
   inRead.set(handle, { ...value, folders: [...folders, ...(shipped ? [shipped] : [])] });
   return { value: handle, messages: listed };
-};
+}
 
 const solve = async (guide: ReadGuide): Promise<Outcome<SolvedGuide>> => {
   const read = handedOut(inRead, guide, "readGuide");
@@ -97,8 +119,10 @@ const build = (guide: SolvedGuide, parts?: readonly Part[]) => {
 };
 
 const write: typeof contract.write = (folder, files) =>
-  withOutput({ out: folder, contentFolders: ofFiles.get(files) ?? [], tell: () => {} }, (output) =>
-    output.replace(files),
+  inOwnWords(() =>
+    withOutput({ out: folder, contentFolders: ofFiles.get(files) ?? [], tell: () => {} }, (output) =>
+      output.replace(files),
+    ),
   );
 
 // The package as other programs see it is what the contract says, no less and no more.

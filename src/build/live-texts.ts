@@ -3,7 +3,7 @@ import { allTexts } from "../checks/texts.ts";
 import type { PictureSource } from "../drawing/pictures.ts";
 import { digestOf } from "../model/digest.ts";
 import type { Library } from "../model/library.ts";
-import { type Message, message, type Staged } from "../model/message.ts";
+import { type Message, message, type Staged, startOf } from "../model/message.ts";
 import { withLiveFigures } from "../words/live/live-figures.ts";
 import type { LiveLibrary } from "../words/live/references.ts";
 import { planHead } from "../words/plan-head.ts";
@@ -44,7 +44,10 @@ export function liveTexts(
     value: new Map(live.map(({ body, value }) => [body, value])),
     messages: [
       ...live.flatMap(({ isLent, messages }) => (isLent ? [] : messages)),
-      ...toldOfLent(live.flatMap(({ isLent, messages }) => (isLent ? messages : []))),
+      ...toldOfLent(
+        live.flatMap(({ isLent, messages }) => (isLent ? messages : [])),
+        library.guideFile,
+      ),
     ],
   };
 }
@@ -84,15 +87,14 @@ function wordless({ lent, images, ...library }: Library): object {
   } satisfies { readonly [Key in keyof LiveLibrary]-?: unknown };
 }
 
-/** What lent texts go without: rules of the place in one, as they are said in one place; all else where it stands. */
-function toldOfLent(messages: readonly Message[]): readonly Message[] {
+/** What lent texts go without: rules of the place in one, where its author says them; all else where it stands. */
+function toldOfLent(messages: readonly Message[], guideFile: string): readonly Message[] {
   const wrong = messages.filter(({ severity }) => severity === "error");
   const ruleIn = ({ code, values }: Message) =>
     code === "unknown-name" && values.what === "rule of the guide" ? values.found : undefined;
   const rules = [...new Set(wrong.flatMap((one) => ruleIn(one) ?? []))];
-  const at = wrong.find((one) => ruleIn(one) !== undefined);
   return [
-    ...(at ? [message("lent-without-rules", at.place, { rules })] : []),
+    ...(rules.length > 0 ? [message("lent-without-rules", startOf(guideFile), { rules })] : []),
     ...wrong
       .filter((one) => ruleIn(one) === undefined)
       .map((of) => message("lent-shortened", of.place, { of })),

@@ -187,6 +187,7 @@ function linkLibrary(reading: Reading, words: WordTree): Library | undefined {
   const all = {
     lent: lentFiles(reading.sources),
     guide,
+    guideFile: read.guide.source.file,
     words,
     images,
     ...(reading.font && { font: reading.font }),

@@ -1,3 +1,4 @@
+import { usualAccent } from "../model/usual-colours.ts";
 import type { Ink } from "./model.ts";
 
 type Colours = Readonly<Record<Ink, string>>;
@@ -15,7 +16,7 @@ export const palettes: Readonly<Record<"light" | "dark" | "print", Colours>> = {
     faint: "#75838b",
     tone: "#75838b",
     paper: "#ffffff",
-    accent: "#a6361a",
+    accent: usualAccent,
     water: "#dfeaf0",
   },
   dark: {

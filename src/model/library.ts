@@ -243,6 +243,8 @@ export interface Library {
   /** What of these the guide does not take. */
   readonly leftOut: ReadonlySet<string>;
   readonly guide: Guide;
+  /** The file that says it, as its author knows it. */
+  readonly guideFile: string;
   readonly words: WordTree;
   /** Photos and drawings of the guide's own, by the names of their files. */
   readonly images: ReadonlyMap<string, OwnImage>;

@@ -5,10 +5,11 @@ import { sitePaths } from "../model/addresses.ts";
 import type { Guide } from "../model/library.ts";
 import { coloursOf, type PageTheme } from "../model/look-colours.ts";
 import { iconPx } from "../model/own-image.ts";
+import { usualMain } from "../model/usual-colours.ts";
 import type { SiteInput } from "./input.ts";
 
 /** Ground of the masthead, and the mark on it, where a guide has no colours of its own. */
-const usualColours = { deep: "#0d3b40", onDeep: "#ff7a45" };
+const usualMasthead = { deep: usualMain, onDeep: "#ff7a45" };
 
 /** Signs of a font of the guide's own, among the site's assets. */
 export const lentSignsFile = "own-signs.woff";
@@ -45,7 +46,7 @@ export function ownStyle({ colours }: Guide): string {
 
 /** Colour of the browser's own bar and of the app's frame. */
 export function themeColour({ colours }: Guide): string {
-  return colours ? coloursOf("light", colours).deep : usualColours.deep;
+  return colours ? coloursOf("light", colours).deep : usualMasthead.deep;
 }
 
 /** What stands for the guide on a phone's home screen and in the tabs of browsers: the logo, or our mark in its colours. */
@@ -65,5 +66,5 @@ export function iconFiles(input: SiteInput): readonly OutputFile[] {
 function ownIcon(icon: string, { colours }: Guide): string {
   if (!colours) return icon;
   const { deep, onDeep } = coloursOf("light", colours);
-  return icon.replaceAll(usualColours.deep, deep).replaceAll(usualColours.onDeep, onDeep);
+  return icon.replaceAll(usualMasthead.deep, deep).replaceAll(usualMasthead.onDeep, onDeep);
 }

@@ -71,6 +71,24 @@ describe("the package, as other programs import it", () => {
     );
   });
 
+  it("says what is in the way in its own words, naming no option of the command line", async () => {
+    const folder = guideIn();
+    const files = async () => build(await solvedIn(folder), ["data"]);
+    const wrong = [
+      () => readGuide(join(folder, "none")),
+      () => readGuide(join(folder, "guide.yaml")),
+      async () => write("", await files()),
+      async () => write("/", await files()),
+      async () => write(folder, await files()),
+      async () => write(join(folder, "guide.yaml"), await files()),
+    ];
+    const said: string[] = [];
+    for (const one of wrong) said.push(await one().then(String, (error: Error) => error.message));
+    expect(said.filter((message) => message.includes("--"))).toEqual([]);
+    expect(said[0]).toMatch(/^there is no folder .*; name one with readGuide$/);
+    expect(said[2]).toBe("the folder to write has an empty name; name one with write");
+  });
+
   it("takes only guides of its own making", async () => {
     await expect(solve({ title: "Mine", rigs: [], lessons: [] })).rejects.toThrow("not made by readGuide");
     expect(() => draw({ title: "Mine", rigs: [] }, "plain")).toThrow("not made by solve");

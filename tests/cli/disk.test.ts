@@ -124,6 +124,7 @@ describe("what cannot be written is said in one sentence, with exit code 73", ()
 
   it("an empty name is a wrong call", async () => {
     const { code, report } = await cli("build", "--out", "");
-    expect({ code, report }).toEqual({ code: 2, report: "dotdown: --out is empty; name a folder with it\n" });
+    const said = "dotdown: the folder to write has an empty name; name one with --out\n";
+    expect({ code, report }).toEqual({ code: 2, report: said });
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { guideSchema } from "../../src/content/schema/guide-schema.ts";
 import { once } from "../../src/model/kept.ts";
 import { siteFiles } from "../../src/site/site-files.tsx";
 import { sampleFiles, sampleSite } from "./sample-site.ts";
@@ -38,6 +39,15 @@ describe("the look of a guide's own", () => {
     expect(
       [...files].filter(([path, text]) => /icon|\.html$/.test(path) && text.includes("#0d3b40")),
     ).toEqual([]);
+  });
+
+  it("may have one of its two colours alone: the other is that of a guide without any", async () => {
+    const style = String((await sampleFiles()).find(({ path }) => /site\.\w+\.css$/.test(path))!.content);
+    const [, usualMain] = /--deep:\s*(#\w+)/.exec(style)!;
+    const [, usualAccent] = /--drawing-accent:(#\w+)/.exec(style)!;
+    const typed = (colours: object) => guideSchema.shape.look.parse({ colours })?.colours;
+    expect(typed({ main: "#5b1a8c" })).toEqual({ main: "#5b1a8c", accent: usualAccent });
+    expect(typed({ accent: "#7a0045" })).toEqual({ main: usualMain, accent: "#7a0045" });
   });
 
   it("says at the foot of every page where its makers are found", async () => {

@@ -59,6 +59,7 @@ const placeOf = () => ({ file: "sample", line: 1, column: 1 });
 export const sampleLibrary: Library = {
   lent: new Map(),
   leftOut: new Set(),
+  guideFile: "content/guide.yaml",
   plans: [],
   swims: [],
   notes: [],

@@ -84,7 +84,7 @@ export function refuseProtected(target: string, out: string, contentFolders: rea
 
 /** The output folder's true place: links on the way to it are followed, the folder itself is not. */
 export function truePlace(out: string): string {
-  if (out === "") throw new UsageError("--out is empty; name a folder with it");
+  if (out === "") throw new UsageError("the folder to write has an empty name; name one with --out");
   const asked = resolve(out);
   let existing = dirname(asked);
   while (!statSync(existing, { throwIfNoEntry: false }) && dirname(existing) !== existing)

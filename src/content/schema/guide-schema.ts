@@ -3,6 +3,7 @@ import { metals } from "../../core/tackle/shot.ts";
 import { limits } from "../../model/limits.ts";
 import { nearestLegible, type OwnColours } from "../../model/look-colours.ts";
 import { unitChoices } from "../../model/unit-choice.ts";
+import { usualAccent, usualMain } from "../../model/usual-colours.ts";
 import { date } from "./date-schema.ts";
 import { leadAbove, leadUpTo, plummetMass, quantity, temperature } from "./quantity-schema.ts";
 
@@ -76,7 +77,10 @@ const lookSchema = z.strictObject({
     .meta({ examples: ["signs.ttf"] })
     .optional(),
   colours: z
-    .strictObject({ main: colour("main", "#0a4d57"), accent: colour("accent", "#a8330c") })
+    .strictObject({
+      main: colour("main", "#0a4d57").default(usualMain),
+      accent: colour("accent", "#a8330c").default(usualAccent),
+    })
     .optional(),
 });
 

@@ -255,7 +255,7 @@ const guide = {
   "look.font":
     "A font for signs that ours lacks, by the name of its file below fonts/; pages and paper take those signs from it.",
   "look.colours":
-    "Two colours, as # and six digits; each must be legible, and is made lighter for dark pages.",
+    "Two colours, or one of them, as # and six digits; each must be legible, and is made lighter for dark pages.",
   "look.colours.main": "Colour of the masthead and of links.",
   "look.colours.accent": "Colour of marks, such as the tip of a float.",
   visit: "Where you are found; it stands at the foot of pages and at the end of handouts.",
