@@ -61,7 +61,8 @@ const poolNames: readonly Name[] = [
   ["bubbles", [39, 30]],
   ["lilies", [15, 43]],
   ["deep", [62, 41]],
-  ["shelf", [68, 61]],
+  ["shelf", [45.5, 61], "start"],
+  ["fish", [57, 21.4], "start"],
   ["tree", [72, 75], "end"],
   ["reeds", [13, 67]],
   ["you", [47, 90], "start"],
@@ -152,6 +153,7 @@ const riverNames: readonly Name[] = [
   ["bush", [48, 19], "start"],
   ["boulder", [70, 29], "start"],
   ["crease", [76, 52]],
+  ["fish", [78.6, 36.6], "start"],
   ["slack", [87, 79]],
   ["you", [37, 90.2], "start"],
 ];
