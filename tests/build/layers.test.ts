@@ -82,7 +82,7 @@ describe("a guide of one's own", () => {
       "lead-rule: { place: Elsewhere, allowed-up-to: 0 g, source: made up, checked: 2026-11-20 }\n";
     const made = await guide({ "guide.yaml": `${mine}${lead}` });
     expect(made.value!.library.guide.rules).toEqual({});
-    expect(made.report).toMatch(/content\/guide\.yaml\n +1:1 {3}warning .*go without: licence/);
+    expect(made.report).toMatch(/content\/guide\.yaml\n +1:1 +warning .*go without: licence/);
     expect(liveText(made, "first")).toMatch(/One$/);
   });
 
