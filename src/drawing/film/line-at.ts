@@ -22,3 +22,35 @@ export function lineAt({ fromHookMm, moments }: SinkingLine, timeS: S): readonly
     place: point(between(a.xMm, b.xMm, i), between(a.depthMm, b.depthMm, i)),
   }));
 }
+
+/** A piece of line, bowed aside: towards two places, to its end. */
+type Bowed = readonly [towards: Point, from: Point, to: Point];
+
+/**
+ * A line whose places lie closer than it is long, as in a heap: between places so far apart along it, and between shot, what is
+ * slack bows aside, to either side in turn. Where it is tight it is straight.
+ */
+export function laidDown(
+  line: readonly PlacedOnLine[],
+  pieceMm: Mm,
+  shotMm: readonly Mm[],
+): readonly Bowed[] {
+  const held = line.filter(
+    ({ fromHookMm }, i) =>
+      i === 0 ||
+      i === line.length - 1 ||
+      shotMm.some((one) => Math.abs(one - fromHookMm) < 1e-6) ||
+      Math.floor(fromHookMm / pieceMm) !== Math.floor(entry(line, i - 1).fromHookMm / pieceMm),
+  );
+  return held.slice(1).map((next, i) => {
+    const one = entry(held, i);
+    const { xMm, yMm } = one.place;
+    const [dx, dy] = [next.place.xMm - xMm, next.place.yMm - yMm];
+    const lengthMm = one.fromHookMm - next.fromHookMm;
+    // As far aside as if it were of two straight halves.
+    const asideMm = Math.sqrt(Math.max(0, lengthMm ** 2 - dx ** 2 - dy ** 2)) / 2;
+    const middleX = xMm + dx / 2 + (i % 2 === 0 ? asideMm : -asideMm);
+    const middleY = yMm + dy / 2;
+    return [point(middleX, middleY - asideMm / 2), point(middleX, middleY + asideMm / 2), next.place];
+  });
+}

@@ -4,19 +4,23 @@ import type { Mm, S } from "../../core/units.ts";
 import type { Arrangement } from "../../model/in-water.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
-import { circle, type Point, point, polyline, text, thin } from "../items.ts";
+import { circle, curveTo, type Point, pathFrom, point, polyline, text, thin } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import { layLabel, paintLabel } from "../labels/label-text.ts";
 import type { Item, Stroke, TextItem } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { fish } from "../scenes/fish.ts";
 import { strandStrokes } from "../strands.ts";
+import { verdictMark } from "../verdict.ts";
 import { type Film, type FilmRoom, filmLengthS, type Moment, momentAt } from "./film.ts";
-import { lineAt } from "./line-at.ts";
+import { laidDown, lineAt } from "./line-at.ts";
 import { placed, waterOverBed } from "./moving.ts";
 import {
   endS,
   hangsClear,
+  landsApart,
+  mostApartS,
+  resultRuns,
   type SinkingSide,
   soonerOf,
   soonestEndS,
@@ -34,11 +38,19 @@ interface Way {
 const waterShare = 0.8;
 const gapMm = 3;
 const zones = ["top", "middle", "bed"] as const;
-const fishMm = 7;
+const fishMm = 5;
+/** From the left to what a zone is called, behind its fish. */
+const nameX = fishMm + 1.4;
+/** A bait that is there so much sooner is seen to be; of less only the end is shown [s]. */
+const seenSoonerS = 2;
+/** A tick or a cross beside what a side is called. */
+const verdictReachMm = 1.7;
 const tipMm = 1.8;
 const baitRadiusMm = 1;
 const body: Stroke = { ink: "ink", widthMm: 1.3 };
 const tip: Stroke = { ink: "accent", widthMm: 1.3 };
+/** Line that lies in a heap is drawn in loops of so much of it [mm of paper]. */
+const loopMm = 6;
 const zoneLine: Stroke = { ink: "faint", widthMm: 0.35, dashMm: [1, 1.2], cap: "butt" };
 
 /** Where one of the two is drawn. */
@@ -70,6 +82,8 @@ export function filmOfSides(
 ): Film {
   const { words, figures } = kit;
   const layout = layOut(sides, depth, room, kit);
+  const ends = sides.map(({ sink }) => endS(sink));
+  const lastS = Math.max(...ends);
   const moments = timesOf(sides).map(
     (timeS): Moment => ({
       timeS,
@@ -77,10 +91,12 @@ export function filmOfSides(
         return tell(sides, timeS, depth, kit);
       },
       get moving() {
-        return paired(sides, layout.columns).flatMap(([side, column]) => [
-          ...rigAt(side, timeS, solved, column),
-          ...downLabel(side, timeS, depth, column, room, kit),
-        ]);
+        return paired(sides, layout.columns)
+          .flatMap(([side, column]) => [
+            ...rigAt(side, timeS, solved, column),
+            ...downLabel(side, timeS, depth, column, room, kit),
+          ])
+          .concat(timeS < lastS ? [] : layout.result);
       },
       get onPaper() {
         const said = words("drawing.film.sinking.after", { time: tellClock(sides, timeS, kit) });
@@ -90,11 +106,10 @@ export function filmOfSides(
       },
     }),
   );
-  const ends = sides.map(({ sink }) => endS(sink));
   const lengthS = filmLengthS({ moments });
-  // Where both have the same time, that of the sooner one is none to stop at.
-  const stops = soonerOf(sides) ? ends : [lengthS];
-  const chosen = [0.12 * lengthS, 0.4 * lengthS, ...stops].map((timeS) => momentAt(moments, timeS));
+  // Where one is there hardly sooner, its moment would be the picture of the end once more.
+  const stops = (soonerOf(sides)?.gainS ?? 0) < seenSoonerS ? [lengthS] : ends;
+  const chosen = [0.12 * lengthS, mostApartS(sides), ...stops].map((timeS) => momentAt(moments, timeS));
   const [one, other] = sides.map(({ name }) => name);
   return {
     widthMm: room.widthMm,
@@ -120,15 +135,18 @@ function sidesOf({ inWater, ...depth }: SolvedDepth, { words }: DrawingKit): rea
   const own = lift.find((one) => one.own)?.arrangement;
   if (!sister || !own)
     return sink.map((one) => ({ name: words(`drawing.film.way.${one.landing}`), sink: one, shot }));
-  return [
-    { name: pattern(own), sink: first(sink), shot },
-    {
-      name: pattern(sister.arrangement),
-      sink: first(sister.sink),
-      shot: [...sister.shot, ...depth.lockShot],
-    },
+  const sisterShot = [...sister.shot, ...depth.lockShot];
+  const sides = [
+    { hung: own, sink: first(sink), shot },
+    { hung: sister.arrangement, sink: first(sister.sink), shot: sisterShot },
   ];
+  // On the same sides with every rig, the more gathered at the right.
+  return sides
+    .toSorted((a, b) => gathered.indexOf(a.hung) - gathered.indexOf(b.hung))
+    .map(({ hung, ...side }) => ({ name: pattern(hung), ...side }));
 }
+
+const gathered: readonly Arrangement[] = ["strung out", "spread bulk", "bulk"];
 
 /** What two ways are called: by how their shot hang, and by how they land where that is what differs or both do. */
 export function namesOfWays(
@@ -158,13 +176,19 @@ function layOut(
   sides: readonly SinkingSide[],
   { depthMm }: SolvedDepth,
   { widthMm, textMm }: FilmRoom,
-  { words, figures, measure }: DrawingKit,
+  kit: DrawingKit,
 ) {
+  const { words, figures, measure } = kit;
   const named = zones.map((zone) => words(`drawing.film.zone.${zone}`));
   const deep = figures.shortDepth(depthMm);
-  const axisMm = Math.max(fishMm, ...[...named, deep].map((one) => measure(one, textMm, "regular"))) + 1.5;
+  const wordMm = (one: string) => measure(one, textMm, "regular");
+  const axisMm = Math.max(wordMm(deep), ...named.map((one) => nameX + wordMm(one))) + 1.5;
   const columnMm = (widthMm - axisMm - gapMm) / 2;
-  const heads = sides.map(({ name }) => layLabel([{ text: name, face: "bold" }], columnMm, textMm, measure));
+  const isJudged = landsApart(sides);
+  const headRoomMm = columnMm - (isJudged ? 2 * verdictReachMm + 1 : 0);
+  const heads = sides.map(({ name }) =>
+    layLabel([{ text: name, face: "bold" }], headRoomMm, textMm, measure),
+  );
   const headMm = Math.max(...heads.map(({ heightMm }) => heightMm));
   const surfaceMm = headMm + 1 + tipMm + 1;
   const reach = (pick: (...xs: number[]) => number) =>
@@ -182,6 +206,8 @@ function layOut(
     return { leftMm, widthMm: columnMm, surfaceMm, scale, originMm };
   });
   const third = (scale * depthMm) / 3;
+  const result = layLabel(resultRuns(sides, kit), widthMm - 1, textMm, measure);
+  const resultTopMm = bedMm + bedThicknessMm + 1.35 * textMm;
   const still: Item[] = [
     ...columns.flatMap(({ leftMm }, i) => [
       ...waterOverBed({ leftMm, rightMm: leftMm + columnMm, surfaceMm, footMm: bedMm }),
@@ -192,21 +218,33 @@ function layOut(
         ),
       ),
       ...paintLabel(entry(heads, i), leftMm, headMm - entry(heads, i).heightMm / 2, measure),
+      ...(isJudged
+        ? verdictMark(
+            entry(sides, i).sink.landing === "heap" ? "wrong" : "right",
+            point(leftMm + entry(heads, i).widthMm + verdictReachMm + 1, headMm - 0.6 * textMm),
+            verdictReachMm,
+          )
+        : []),
     ]),
     ...named.flatMap((name, i) => {
-      const middle = surfaceMm + (i + 0.5) * third;
-      // Above the middle, as the bed's depth stands at the foot of the lowest.
-      const hasFish = third > 2.2 * textMm;
+      // In the middle of its zone, or a fish would lie on the line between two.
+      // The lowest keeps clear of the depth that stands beside the bed.
+      const middle = Math.min(surfaceMm + (i + 0.5) * third, bedMm - 1.2 * textMm);
       return [
-        ...(hasFish ? fish(point(0.3, middle - 1.05 * textMm), fishMm) : []),
-        text(point(0, middle + (hasFish ? 0.45 * textMm : 0)), name, textMm, { ink: "soft" }),
+        ...fish(point(0.3, middle), fishMm),
+        text(point(nameX, middle + 0.35 * textMm), name, textMm, { ink: "soft" }),
       ];
     }),
     // Beside the bed, off the row of the times.
     text(point(axisMm - 1.5, bedMm + 0.35 * textMm), deep, textMm, { anchor: "end" }),
     polyline([point(axisMm - 1, bedMm), point(axisMm, bedMm)], thin),
   ];
-  return { columns, still, heightMm: bedMm + bedThicknessMm + 1.35 * textMm };
+  return {
+    columns,
+    still,
+    result: paintLabel(result, widthMm - 0.5 - result.widthMm, resultTopMm + result.heightMm / 2, measure),
+    heightMm: resultTopMm + result.heightMm,
+  };
 }
 
 /** The rig of one side at a time: float, line, shot and bait where the sums have them. */
@@ -215,6 +253,18 @@ function rigAt({ sink, shot }: SinkingSide, timeS: S, { rig }: SolvedRig, column
   const line = lineAt(sink.line, timeS);
   const at = ({ xMm, yMm }: Point) => point(originMm + scale * xMm, surfaceMm + scale * yMm);
   const path = line.map(({ place }) => at(place));
+  const shotMm = shot.map(({ fromHookMm }) => fromHookMm);
+  /** The line between two of its places; what is slack of it in a heap lies in loops. */
+  const run = (from: number, to: number, stroke: Stroke) =>
+    sink.landing === "heap"
+      ? pathFrom(
+          entry(path, from),
+          laidDown(line.slice(from, to), loopMm / scale, shotMm).map(([a, b, end]) =>
+            curveTo(at(a), at(b), at(end)),
+          ),
+          stroke,
+        )
+      : polyline(path.slice(from, to), stroke);
   const on = (fromHookMm: Mm) =>
     at((line.find((one) => one.fromHookMm <= fromHookMm + 1e-6) ?? last(line)).place);
   const loop = line.findIndex(({ fromHookMm }) => fromHookMm <= rig.hookLengthMm + 1e-6);
@@ -222,8 +272,8 @@ function rigAt({ sink, shot }: SinkingSide, timeS: S, { rig }: SolvedRig, column
   const [top, foot] = [entry(path, 0), entry(path, Math.max(0, eye))];
   const marks = [...new Map(shot.map((one) => [Math.min(one.fromHookMm, entry(line, eye).fromHookMm), one]))];
   return [
-    polyline(path.slice(0, loop + 1), strandStrokes["main line"]),
-    polyline(path.slice(loop), strandStrokes["hook length"]),
+    run(0, loop + 1, strandStrokes["main line"]),
+    run(loop, line.length, strandStrokes["hook length"]),
     polyline([top, foot], body),
     polyline([top, beyond(foot, top)], tip),
     ...marks.map(([fromHookMm, { diameterMm }]) =>

@@ -4,6 +4,7 @@ import type { S } from "../../core/units.ts";
 import type { SisterShot } from "../../model/in-water.ts";
 import type { SolvedDepth } from "../../model/solved.ts";
 import type { DrawingKit } from "../kit.ts";
+import { type Run, together } from "../labels/label-text.ts";
 import { sooner } from "../plots/sooner.ts";
 import { lineAt } from "./line-at.ts";
 
@@ -53,9 +54,43 @@ export function tell(sides: readonly SinkingSide[], timeS: S, depth: SolvedDepth
 export const soonerOf = (sides: readonly SinkingSide[]) =>
   sooner(sides.map(({ name, sink }) => ({ name, endS: endS(sink) })));
 
-/** Which is there sooner, by the seconds that are told of each. */
+/** Whether one of them lands in a heap and the other does not. */
+export const landsApart = (sides: readonly SinkingSide[]): boolean =>
+  new Set(sides.map(({ sink }) => sink.landing)).size > 1;
+
+/** When the baits are furthest apart in depth, while both still fall. */
+export function mostApartS(sides: readonly SinkingSide[]): S {
+  const soonestS = soonestEndS(sides);
+  const times = sides.flatMap(({ sink }) => sink.line.moments.map(({ timeS }) => timeS));
+  const apartMm = (timeS: S) => {
+    const deep = sides.map(({ sink }) => last(lineAt(sink.line, timeS)).place.yMm);
+    return Math.max(...deep) - Math.min(...deep);
+  };
+  return times
+    .filter((timeS) => timeS < 0.9 * soonestS)
+    .reduce((most, timeS) => (apartMm(timeS) > apartMm(most) ? timeS : most), 0.4 * soonestS);
+}
+
+/** Which is there sooner, by the seconds that are told of each; and that a heap is none the better for it. */
 function result(sides: readonly SinkingSide[], { words, figures }: DrawingKit): string {
   const soon = soonerOf(sides);
-  if (!soon) return words("drawing.film.sinking.alike");
-  return words("drawing.film.sinking.sooner", { name: soon.one.name, time: figures.time(soon.gainS) });
+  const said = soon
+    ? words("drawing.film.sinking.sooner", { name: soon.one.name, time: figures.time(soon.gainS) })
+    : words("drawing.film.sinking.alike");
+  return landsApart(sides) ? `${said} ${words("drawing.film.sinking.tangles")}` : said;
+}
+
+/** The same in a few words, as beside the curves of the fall. */
+export function resultRuns(sides: readonly SinkingSide[], { words, figures }: DrawingKit): Run[] {
+  const soon = soonerOf(sides);
+  const said = soon
+    ? words("drawing.sink.sooner", {
+        time: together(figures.time(soon.gainS)),
+        name: together(soon.one.name),
+      })
+    : words("drawing.sink.alike");
+  const tangles = landsApart(sides)
+    ? [{ text: words("drawing.film.sinking.heap-tangles"), ink: "accent" as const }]
+    : [];
+  return [{ text: tangles.length > 0 ? `${said};` : said, face: "bold" }, ...tangles];
 }

@@ -63,8 +63,20 @@ function atTime({ timesS }: OnTheWay, row: readonly number[], timeS: number): nu
 function published(solved: SolvedRig, depth: SolvedDepth): readonly OnTheWay[] {
   const content = sinkingJson({ ...solved, depths: [depth] });
   const [data] = JSON.parse(String(content)).depths as { sink: OnTheWay[]; sisterSink?: OnTheWay[] }[];
-  return data!.sisterSink ? [data!.sink[0]!, data!.sisterSink[0]!] : data!.sink;
+  if (!data!.sisterSink) return data!.sink;
+  // Shot that are strung out are at the left with every rig.
+  const { lift } = first(rigData({ ...solved, depths: [depth] }).depths) as unknown as {
+    lift: { own: boolean; pattern: string }[];
+  };
+  const both = [data!.sink[0]!, data!.sisterSink[0]!];
+  return lift.find(({ own }) => own)!.pattern === "strung out" ? both : both.toReversed();
 }
+
+/** What is told below each side of a moment that has ended there. */
+const endsOf = (moving: readonly Item[]) =>
+  moving.flatMap((item) =>
+    item.kind === "text" && /^(down|hangs) after/.test(item.text) ? [item.text] : [],
+  );
 
 const filmed = rigs.filter((solved) => filmsOf(solved, first(solved.depths)).includes("sinking"));
 
@@ -116,17 +128,18 @@ describe.each(filmed)("$rig.id, sinking", (solved) => {
       expect(faults).toEqual([]);
     }
     const end = last(film.moments);
-    const shown = end.moving.flatMap((item) => (item.kind === "text" ? [item.text] : []));
-    const seconds = shown.map((text) => Number(/(\d+) s$/.exec(text)![1]));
+    const seconds = endsOf(end.moving).map((text) => Number(/(\d+) s$/.exec(text)![1]));
     const gain = Math.abs(seconds[0]! - seconds[1]!);
     expect(end.caption).toContain(gain === 0 ? "about the same time" : `there ${gain} s sooner`);
+    const words = end.moving.flatMap((item) => (item.kind === "text" ? [item.text] : [])).join(" ");
+    expect(words).toContain(gain === 0 ? "no difference" : `${gain} s sooner: `);
   });
 
   test("a bait that ends clear of the bed is told to hang there, and one on the bed to be down", () => {
     for (const depth of solved.depths) {
       const { moments } = drawFilm("sinking", solved, depth, room, kit);
       const { moving, caption } = last(moments);
-      const shown = moving.flatMap((item) => (item.kind === "text" ? [item.text] : []));
+      const shown = endsOf(moving);
       const { overdepthCm } = first(rigData({ ...solved, depths: [depth] }).depths);
       const said = overdepthCm < 0 ? /^hangs after/ : /^down after/;
       expect(shown.map((text) => said.test(text))).toEqual([true, true]);
@@ -144,7 +157,7 @@ describe.each(filmed)("$rig.id, sinking", (solved) => {
       const soonestS = Math.min(...published(solved, depth).map(({ timesS }) => last(timesS)));
       expect(Math.abs(film.wholeFromS! - soonestS)).toBeLessThan(0.01);
       for (const [i, { moving, onPaper = [] }] of film.moments.entries()) {
-        const there = moving.filter(({ kind }) => kind === "text").length;
+        const there = endsOf(moving).length;
         if (there === 0) expect(clocks[i]).toBeLessThanOrEqual(Math.min(...ends));
         else expect(clocks[i]! % 1).toBe(0);
         // Of the pictures that stand side by side, none has a bait on its way at the time that is told of its end.
@@ -169,6 +182,50 @@ test("a longer fall has its times farther apart, not more of them", () => {
     expect(moments.length).toBeGreaterThan(12);
     expect(moments.length).toBeLessThanOrEqual(51);
   }
+});
+
+test.each(filmed)(
+  "$rig.id: a heap is crossed out, drawn in folds, and told to tangle, and nothing else is",
+  (solved) => {
+    const depth = first(solved.depths);
+    const film = drawFilm("sinking", solved, depth, room, kit);
+    const names = film.still.flatMap((item) =>
+      item.kind === "text" && item.face === "bold" ? [item.text] : [],
+    );
+    const isHeap = names.includes("in a heap");
+    const rings = film.still.flatMap((item) =>
+      item.kind === "circle" && item.radiusMm > 1 ? [item.stroke?.ink === "accent" ? "wrong" : "right"] : [],
+    );
+    expect(rings).toEqual(isHeap ? ["right", "wrong"] : []);
+    expect(/tangle/.test(last(film.moments).caption)).toBe(isHeap);
+    // How far a line goes to and fro across, beside how far apart its ends are.
+    const lines = entry(film.moments, first(film.strip)).moving.flatMap((item) =>
+      item.kind === "path" && item.stroke?.widthMm === 0.5 ? [item.steps.flatMap(([, x]) => x ?? [])] : [],
+    );
+    const folds = lines.map(
+      (xs) => xs.slice(2).filter((x, i) => (x - xs[i + 1]!) * (xs[i + 1]! - xs[i]!) < -1e-3).length,
+    );
+    expect(Math.max(...folds.slice(0, 1)), "laid out straight").toBeLessThan(5);
+    if (isHeap) expect(Math.max(...folds.slice(2))).toBeGreaterThanOrEqual(2);
+  },
+);
+
+test("each zone has its fish in the middle of it, on no line between two", () => {
+  for (const one of [room, { widthMm: 76.8, textMm: 4.2 }, { widthMm: 70.4, textMm: 3.9 }])
+    for (const solved of filmed) {
+      const { still } = drawFilm("sinking", solved, first(solved.depths), one, kit);
+      const fishes = still.flatMap((item) =>
+        item.kind === "path" && item.fill === "paper" && item.steps.at(-1)?.[0] === "Z"
+          ? [item.steps.flatMap((step) => (step[0] === "Z" ? [] : [step.at(-1) as number]))]
+          : [],
+      );
+      expect(fishes.length).toBe(3);
+      const dashed = still.flatMap((item) =>
+        item.kind === "path" && item.stroke?.dashMm ? [item.steps[0]![2] as number] : [],
+      );
+      for (const ys of fishes)
+        for (const y of dashed) expect(Math.min(...ys) < y && y < Math.max(...ys)).toBe(false);
+    }
 });
 
 describe("two ways of a reader's own", () => {
