@@ -6,27 +6,23 @@ import { allShot, type SolvedDepth, type SolvedRig } from "../../model/solved.ts
 import { keyOf } from "../../words/words.ts";
 import { circle, curveTo, type Point, pathFrom, point, polyline, text, thin } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
-import { layLabel, paintLabel } from "../labels/label-text.ts";
 import type { Item, Stroke, TextItem } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
-import { fish } from "../scenes/fish.ts";
 import { strandStrokes } from "../strands.ts";
-import { verdictMark } from "../verdict.ts";
 import { type Film, type FilmRoom, filmLengthS, type Moment, momentAt } from "./film.ts";
 import { laidDown, lineAt } from "./line-at.ts";
-import { placed, waterOverBed } from "./moving.ts";
+import { placed } from "./moving.ts";
 import {
   endS,
   hangsClear,
-  landsApart,
   mostApartS,
-  resultRuns,
   type SinkingSide,
   soonerOf,
   soonestEndS,
   tell,
   tellClock,
 } from "./sinking-told.ts";
+import { baitRadiusMm, type Column, sinkingWater, tipMm } from "./sinking-water.ts";
 
 /** How shot hang and a rig lands. */
 interface Way {
@@ -34,35 +30,12 @@ interface Way {
   readonly landing: Landing;
 }
 
-/** Water is drawn no higher than this share of the picture's width. */
-const waterShare = 0.8;
-const gapMm = 3;
-const zones = ["top", "middle", "bed"] as const;
-const fishMm = 5;
-/** From the left to what a zone is called, behind its fish. */
-const nameX = fishMm + 1.4;
 /** A bait that is there so much sooner is seen to be; of less only the end is shown [s]. */
 const seenSoonerS = 2;
-/** A tick or a cross beside what a side is called. */
-const verdictReachMm = 1.7;
-const tipMm = 1.8;
-const baitRadiusMm = 1;
 const body: Stroke = { ink: "ink", widthMm: 1.3 };
 const tip: Stroke = { ink: "accent", widthMm: 1.3 };
 /** Line that lies in a heap is drawn in loops of so much of it [mm of paper]. */
 const loopMm = 6;
-const zoneLine: Stroke = { ink: "faint", widthMm: 0.35, dashMm: [1, 1.2], cap: "butt" };
-
-/** Where one of the two is drawn. */
-interface Column {
-  readonly leftMm: number;
-  readonly widthMm: number;
-  readonly surfaceMm: number;
-  /** Drawn length per length, across as down. */
-  readonly scale: number;
-  /** Where the float landed. */
-  readonly originMm: number;
-}
 
 /**
  * The same shot sinking in two ways beside each other, from landing until both baits are all but down: as the rig has
@@ -81,7 +54,7 @@ export function filmOfSides(
   kit: DrawingKit,
 ): Film {
   const { words, figures } = kit;
-  const layout = layOut(sides, depth, room, kit);
+  const layout = sinkingWater(sides, depth, room, kit);
   const ends = sides.map(({ sink }) => endS(sink));
   const lastS = Math.max(...ends);
   const moments = timesOf(sides).map(
@@ -170,81 +143,6 @@ function timesOf(sides: readonly SinkingSide[]): readonly S[] {
   const ends = sides.map(({ sink }) => endS(sink));
   const even = Array.from({ length: Math.ceil(Math.max(...ends) / gapS) }, (_, i) => i * gapS);
   return rising([...even, ...ends]);
-}
-
-function layOut(
-  sides: readonly SinkingSide[],
-  { depthMm }: SolvedDepth,
-  { widthMm, textMm }: FilmRoom,
-  kit: DrawingKit,
-) {
-  const { words, figures, measure } = kit;
-  const named = zones.map((zone) => words(`drawing.film.zone.${zone}`));
-  const deep = figures.shortDepth(depthMm);
-  const wordMm = (one: string) => measure(one, textMm, "regular");
-  const axisMm = Math.max(wordMm(deep), ...named.map((one) => nameX + wordMm(one))) + 1.5;
-  const columnMm = (widthMm - axisMm - gapMm) / 2;
-  const isJudged = landsApart(sides);
-  const headRoomMm = columnMm - (isJudged ? 2 * verdictReachMm + 1 : 0);
-  const heads = sides.map(({ name }) =>
-    layLabel([{ text: name, face: "bold" }], headRoomMm, textMm, measure),
-  );
-  const headMm = Math.max(...heads.map(({ heightMm }) => heightMm));
-  const surfaceMm = headMm + 1 + tipMm + 1;
-  const reach = (pick: (...xs: number[]) => number) =>
-    pick(0, ...sides.flatMap(({ sink }) => sink.line.moments.flatMap(({ xMm }) => [pick(...xMm)])));
-  const [nearMm, farMm] = [reach(Math.min), reach(Math.max)];
-  const sideMm = tipMm + baitRadiusMm + 0.5;
-  const scale = Math.min(
-    (waterShare * widthMm) / depthMm,
-    (columnMm - 2 * sideMm) / Math.max(1, farMm - nearMm),
-  );
-  const bedMm = surfaceMm + scale * depthMm;
-  const columns = sides.map((_, i): Column => {
-    const leftMm = axisMm + i * (columnMm + gapMm);
-    const originMm = leftMm + (columnMm - scale * (farMm - nearMm)) / 2 - scale * nearMm;
-    return { leftMm, widthMm: columnMm, surfaceMm, scale, originMm };
-  });
-  const third = (scale * depthMm) / 3;
-  const result = layLabel(resultRuns(sides, kit), widthMm - 1, textMm, measure);
-  const resultTopMm = bedMm + bedThicknessMm + 1.35 * textMm;
-  const still: Item[] = [
-    ...columns.flatMap(({ leftMm }, i) => [
-      ...waterOverBed({ leftMm, rightMm: leftMm + columnMm, surfaceMm, footMm: bedMm }),
-      ...[1, 2].map((at) =>
-        polyline(
-          [point(leftMm, surfaceMm + at * third), point(leftMm + columnMm, surfaceMm + at * third)],
-          zoneLine,
-        ),
-      ),
-      ...paintLabel(entry(heads, i), leftMm, headMm - entry(heads, i).heightMm / 2, measure),
-      ...(isJudged
-        ? verdictMark(
-            entry(sides, i).sink.landing === "heap" ? "wrong" : "right",
-            point(leftMm + entry(heads, i).widthMm + verdictReachMm + 1, headMm - 0.6 * textMm),
-            verdictReachMm,
-          )
-        : []),
-    ]),
-    ...named.flatMap((name, i) => {
-      // In the middle of its zone, or a fish would lie on the line between two.
-      // The lowest keeps clear of the depth that stands beside the bed.
-      const middle = Math.min(surfaceMm + (i + 0.5) * third, bedMm - 1.2 * textMm);
-      return [
-        ...fish(point(0.3, middle), fishMm),
-        text(point(nameX, middle + 0.35 * textMm), name, textMm, { ink: "soft" }),
-      ];
-    }),
-    // Beside the bed, off the row of the times.
-    text(point(axisMm - 1.5, bedMm + 0.35 * textMm), deep, textMm, { anchor: "end" }),
-    polyline([point(axisMm - 1, bedMm), point(axisMm, bedMm)], thin),
-  ];
-  return {
-    columns,
-    still,
-    result: paintLabel(result, widthMm - 0.5 - result.widthMm, resultTopMm + result.heightMm / 2, measure),
-    heightMm: resultTopMm + result.heightMm,
-  };
 }
 
 /** The rig of one side at a time: float, line, shot and bait where the sums have them. */
