@@ -14,8 +14,8 @@ import type { RigPlan } from "./rig-plan.ts";
 import { heldTexts, tipTexts } from "./rig-words.ts";
 
 /**
- * What the row below the bed says: how deep it is, how far over that a hook is set in still water and, where the float then
- * stands higher, how much of that lies on the bed; or that a line in running
+ * What the row below the bed says: how deep it is, in still water whether the hook touches it or how far over depth that is
+ * set and, where the float then stands higher, how much of that lies on the bed; or that a line in running
  * water is longer than the depth, as it slants; and what is not to scale.
  */
 export function footWords(
@@ -28,11 +28,16 @@ export function footWords(
   const { overdepthMm } = depth;
   const over = figures.besideDepth(overdepthMm);
   const place = words("figures.over-depth", { gap: over });
-  const set = water === "still" && overdepthMm > 0 ? words("drawing.rig.bed-set", { bed, place }) : bed;
+  const set =
+    water !== "still" || overdepthMm < 0
+      ? bed
+      : overdepthMm > 0
+        ? words("drawing.rig.bed-set", { bed, place })
+        : words("drawing.rig.bed-touched", { bed });
   // A float that stands higher with shot on the bed takes up some of that.
   const lyingMm = figures.lyingMm(depth);
   const lying = figures.besideDepth(lyingMm);
-  const rises = set !== bed && lyingMm > 0 && lying !== over;
+  const rises = water === "still" && overdepthMm > 0 && lyingMm > 0 && lying !== over;
   const still = rises
     ? words("drawing.rig.bed-set-lying", { bed, place: together(place), lying: together(lying) })
     : set;

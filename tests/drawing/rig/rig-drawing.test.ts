@@ -33,6 +33,19 @@ describe("rig drawings", () => {
     expect(breaksOnShot(drawn)).toEqual([]);
   });
 
+  test("the words below the bed say that a hook touches it where it is set so, and nowhere else", () => {
+    for (const solved of sampleRigs)
+      for (const depth of solved.depths) {
+        const page = places[1];
+        const { items } = drawRig(solved, depth, page.box, drawingKit, page);
+        const text = flatItems(items)
+          .flatMap((item) => (item.kind === "text" ? [item.text] : []))
+          .join(" ");
+        const isTouching = solved.rig.water === "still" && depth.overdepthMm === 0;
+        expect(text.includes("the hook touches it"), solved.rig.id).toBe(isTouching);
+      }
+  });
+
   test.each(places)(
     "on a $name all stays clear with up to twelve shot at the float and ten down the line, whatever they are",
     (place) => {
