@@ -16,6 +16,7 @@ interface TypedRig {
 export interface BegunGuide {
   /** A BCP 47 tag. */
   readonly language: string;
+  readonly units: unknown;
   /** Its own rigs, then those of the library that it takes by name. */
   readonly rigs: readonly TypedRig[];
   /** Names of what may be asked for, its own and the library's, by the key that asks for them. */
@@ -35,6 +36,7 @@ export function begunGuide(folder: string): BegunGuide {
   const { data } = readYaml(existsSync(file) ? readFileSync(file, "utf8") : "", file);
   const told = (data ?? {}) as {
     readonly language?: unknown;
+    readonly units?: unknown;
     readonly library?: { readonly rigs?: unknown };
   };
   const language = typeof told.language === "string" ? told.language : "en";
@@ -52,6 +54,7 @@ export function begunGuide(folder: string): BegunGuide {
   ];
   return {
     language,
+    units: told.units,
     names: Object.fromEntries(Object.entries(namedIn).map(([key, kind]) => [key, namesOf(kind)])),
     rigs: [
       ...namesIn(own, ".md").map((name) => typedRig(own, name)),

@@ -2,7 +2,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { basename, join, resolve } from "node:path";
 import { Option } from "commander";
 import { firstRigs, type NewGuide, newGuide } from "../content/start/new-guide.ts";
-import { starterIn } from "../content/start/starters.ts";
+import { type Question, starterIn } from "../content/start/starters.ts";
 import { workflow, workflowPath } from "../content/start/workflow.ts";
 import { libraryIn } from "../content/world.ts";
 import { readYaml } from "../content/yaml-source.ts";
@@ -83,24 +83,27 @@ async function toldBy(options: Options, folder: string, terminal: Terminal): Pro
       }
     }
   };
-  const oneOf = (key: string, question: string, usual: string, allowed: readonly string[]) =>
-    answer(key, `${question} (${allowed.join(", ")})`, usual, (typed) => {
+  const language = await answer("language", "Language, such as en or de?", "en", languageTag);
+  const starter = starterIn(language);
+  const ask = (key: Question, usual: string, understand?: Understand) =>
+    answer(key, starter.questions[key], usual, understand);
+  const oneOf = (key: Question, usual: string, allowed: readonly string[]) =>
+    answer(key, `${starter.questions[key]} (${allowed.join(", ")})`, usual, (typed) => {
       if (allowed.includes(typed)) return typed;
       throw new UsageError(`there is no ${typed}; there are ${allowed.join(", ")}`);
     });
-  const language = await answer("language", "Language, such as en or de?", "en", languageTag);
-  const title = await answer("title", "Name of the guide?", starterIn(language).title(folder));
-  const publisher = await answer("publisher", "Who gives it out?", folder);
-  const water = await oneOf("water", "Water?", "still", waterKinds);
-  const paper = await oneOf("paper", "Paper?", "A4", ["A4", "Letter"]);
+  const title = await ask("title", starter.title(folder));
+  const publisher = await ask("publisher", folder);
+  const water = await oneOf("water", "still", waterKinds);
+  const paper = await oneOf("paper", "A4", ["A4", "Letter"]);
   // Feet beside metres help where English is spoken.
   const usualUnits = /^en\b/.test(language) ? "metric first" : "metric";
-  const units = await oneOf("units", "Units?", usualUnits, unitChoices);
+  const units = await oneOf("units", usualUnits, unitChoices);
   const theLibrarys = await placeOfLaw(libraryIn(guideOfThePackage(), language));
-  const place = await answer("place", "Place whose law on lead shot it follows?", theLibrarys);
+  const place = await ask("place", theLibrarys);
   const law = place !== theLibrarys && {
     place,
-    upTo: await answer("leadUpTo", "Lead shot allowed there up to?", "0 g", massOf),
+    upTo: await ask("leadUpTo", "0 g", massOf),
   };
   const isFlowing = water === "flowing";
   return {

@@ -11,6 +11,7 @@ import type { CommentWords } from "../content/start/comment-words.ts";
 import type { StartValues } from "../content/start/commented.ts";
 import { copiedRig, newFile, pathOf } from "../content/start/new-file.ts";
 import { linesWithDepths } from "../content/start/own-depths.ts";
+import { ownStrengths } from "../content/start/own-strengths.ts";
 import { type StartKind, startKinds } from "../content/start/start-values.ts";
 import { starterIn } from "../content/start/starters.ts";
 import { addressesOf, ownAddresses } from "../model/content-addresses.ts";
@@ -37,19 +38,21 @@ export const newCommand: CliCommand = {
       .addArgument(new Argument("<kind>", "what it is").choices(kinds).argParser(kindOf))
       .argument(
         "<name>",
-        "the file's name without its ending, such as our-pond; of words the language, such as nl",
+        "the file's name without its ending, such as our-pond, or its title in quotes; of words the language, such as nl",
       )
       .option("--like <rig>", "a rig that is copied instead, of the library or your own"),
-  async run([kind, name], options, terminal) {
-    if (kind === "words") return newWords(name!, ownFolder(options), options, terminal);
-    refuseName(kind as StartKind, name!);
+  async run([kind, typed = ""], options, terminal) {
+    if (kind === "words") return newWords(typed, ownFolder(options), options, terminal);
+    const name = named(typed);
+    refuseName(kind as StartKind, name.id);
     const folder = ownFolder(options);
-    const path = pathOf(kind as StartKind, name!);
-    const text =
+    const path = pathOf(kind as StartKind, name.id);
+    const begunText =
       options.like === undefined
-        ? begun(kind as StartKind, name!, folder)
-        : await copyOf(String(options.like), kind!, name!, options, terminal);
-    if (text === undefined) return exitCodes.contentErrors;
+        ? begun(kind as StartKind, name, folder)
+        : await copyOf(String(options.like), kind!, name, options, terminal);
+    if (begunText === undefined) return exitCodes.contentErrors;
+    const text = ownStrengths(begunText, begunGuide(folder).units);
     writeNew(folder, new Map([[path, text]]));
     terminal.result(
       `${join(folder, path)} is yours to change; npx dotdown check says what is wrong with it\n`,
@@ -58,6 +61,17 @@ export const newCommand: CliCommand = {
     return exitCodes.fine;
   },
 };
+
+/** The name of a new file, and what it is called where that was typed, in words: these say best which begin with a capital. */
+interface NewName {
+  readonly id: string;
+  readonly title?: string;
+}
+
+function named(typed: string): NewName {
+  const title = typed.trim().replace(/\s+/g, " ");
+  return title.includes(" ") ? { id: title.toLowerCase().replaceAll(" ", "-"), title } : { id: typed };
+}
 
 const kinds: readonly string[] = [...startKinds, "words"];
 
@@ -101,11 +115,12 @@ function ownFolder(options: Options): string {
 }
 
 /** A file in the guide's language that goes with what the folder has. */
-function begun(kind: StartKind, name: string, folder: string): string {
+function begun(kind: StartKind, { id, title }: NewName, folder: string): string {
   const guide = begunGuide(folder);
   const { comments } = starterIn(guide.language);
   const values = valuesFor(kind, folder, guide, comments);
-  return newFile(kind, name, { values, words: comments, names: guide.names });
+  const called: StartValues = title === undefined ? {} : { title: JSON.stringify(title) };
+  return newFile(kind, id, { values: { ...values, ...called }, words: comments, names: guide.names });
 }
 
 /** What of the usual a new file says otherwise. */
@@ -141,7 +156,7 @@ function nextOrder(folder: string): string {
 async function copyOf(
   from: string,
   kind: string,
-  id: string,
+  { id, title }: NewName,
   options: Options,
   terminal: Terminal,
 ): Promise<string | undefined> {
@@ -162,5 +177,5 @@ async function copyOf(
     );
   const pages = pagesOf(published(library, library.leftOut));
   const text = await reading(entry.path, () => readFileSync(entry.path, "utf8"));
-  return copiedRig(text, from, id, (url) => !leadsNowhere(url, entry, pages));
+  return copiedRig(text, from, id, (url) => !leadsNowhere(url, entry, pages), title);
 }

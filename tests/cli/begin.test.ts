@@ -104,7 +104,17 @@ describe("init", () => {
       expect(code).toBe(0);
       expect(guideIn(folder).language).toBe("de");
       expect(guideIn(folder)["lead-rule"]).toBeUndefined();
-      expect(asked).toContain("Place whose law on lead shot it follows? [dein Wasser]: ");
+      expect(asked).toContain("Wo gilt die Regel für Bleischrot, der er folgt? [dein Wasser]: ");
+      // Whoever knows no English is asked for the language alone in it.
+      expect(
+        asked
+          .slice(1)
+          .filter((question) =>
+            /\b(?:the|who|which|name|water|place|paper)\b/i.test(question.replace(/[([].*/, "")),
+          ),
+      ).toEqual([]);
+      const rig = readFileSync(join(folder, "content/rigs/unsere-erste-montage.md"), "utf8");
+      expect(rig).toContain("main-line: { strength: 1.8 kg,");
     },
   );
 
@@ -295,6 +305,21 @@ describe("new", () => {
     );
   });
 
+  it("calls a new file as it was typed where that is a title, and types strengths in a metric guide in kilograms", async () => {
+    const folder = temporaryFolder();
+    const facts = "title: T\npublisher: P\nedition: 2026-11-27\nlanguage: de\nunits: metric\n";
+    writeContent(folder, { "guide.yaml": facts });
+    const begin = (...args: string[]) => cli("new", ...args, "--content", folder);
+    const text = (path: string) => readFileSync(join(folder, path), "utf8");
+    expect((await begin("lesson", "Schleien am Grund")).code).toBe(0);
+    expect(parse(text("lessons/schleien-am-grund.md").split("---\n")[1]!).title).toBe("Schleien am Grund");
+    expect((await begin("rig", "Am  Wehr", "--like", "first-session")).code).toBe(0);
+    expect(text("rigs/am-wehr.md")).toMatch(/^title: "Am Wehr"$/m);
+    expect((await begin("rig", "weiher")).code).toBe(0);
+    for (const rig of ["am-wehr", "weiher"]) expect(text(`rigs/${rig}.md`)).toMatch(/strength: 1\.8 kg/);
+    expect((await begin("rig", "What? A pond")).report).toContain('has "?" (U+003F) in it');
+  });
+
   it("copies a rig of the library, without links to what the guide has not", async () => {
     const folder = writeContent(temporaryFolder(), {
       "guide.yaml": "title: T\npublisher: P\nedition: 2026-11-27\nlibrary: { lessons: none }\n",
@@ -309,7 +334,7 @@ describe("new", () => {
   it.each([
     [["boat", "x"], 'there is no kind of file "boat"; '],
     [["rigs", "x"], 'there is no kind of file "rigs"; did you mean "rig"? — allowed: rig, float, lesson'],
-    [["rig", "our pond"], "our pond cannot be a name: the file's name has a space"],
+    [["rig", "our (pond)"], 'our-(pond) cannot be a name: the file\'s name has "("'],
     [["rig", "../pond"], 'the file\'s name has "." (U+002E) in it'],
     [["rig", "x", "--like", "nothing"], 'there is no rig "nothing"; allowed: avon-bulk'],
     [["rig", "x", "--like", "rigs/Margin.md"], 'there is no rig "rigs/Margin.md"; did you mean "margin"?'],

@@ -83,11 +83,18 @@ const titleLine = /^title:.*$/m;
  *
  * @param text the file that is copied
  * @param isThere whether a link of the text leads anywhere from the guide
+ * @param title of the new one, where it is not that of its name
  */
-export function copiedRig(text: string, from: string, id: string, isThere: (url: string) => boolean): string {
+export function copiedRig(
+  text: string,
+  from: string,
+  id: string,
+  isThere: (url: string) => boolean,
+  title?: string,
+): string {
   const own = text
     .replace(/^---\n/, `---\n${schemaLine("rig")}\n`)
-    .replace(titleLine, `title: ${titleOf(id)}`)
+    .replace(titleLine, () => `title: ${title === undefined ? titleOf(id) : JSON.stringify(title)}`)
     .replace(/(\{[^}\n]*\brigs?=)("[^"]*"|[\w-]+)/g, (_, before: string, names: string) => {
       const renamed = names.replace(new RegExp(`(?<![\\w-])${from}(?![\\w-])`, "g"), id);
       return `${before}${renamed}`;

@@ -3,6 +3,7 @@ import { jsonSchemaOf } from "../schema/json-schema.ts";
 import type { CommentWords } from "./comment-words.ts";
 import { commentedYaml, type StartValues } from "./commented.ts";
 import { copiedRig, newFile, schemaLine } from "./new-file.ts";
+import { ownStrengths } from "./own-strengths.ts";
 import { starterIn } from "./starters.ts";
 
 /** What a new guide is told. */
@@ -45,7 +46,10 @@ export function newGuide(told: NewGuide, firstRig: string): ReadonlyMap<string, 
       "content/guide.yaml",
       `${schemaLine("guide")}\n${commentedYaml(jsonSchemaOf("guide"), guideValues(told, comments), comments)}\n`,
     ],
-    [`content/rigs/${rig.id}.md`, copied.replace(/^title: .*$/m, `title: ${rig.title}`)],
+    [
+      `content/rigs/${rig.id}.md`,
+      ownStrengths(copied.replace(/^title: .*$/m, `title: ${rig.title}`), told.units),
+    ],
     [
       `content/lessons/${lesson.id}.md`,
       newFile("lesson", lesson.id, { values: lesson.front, words: comments, text: lesson.body }),

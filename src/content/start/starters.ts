@@ -2,6 +2,9 @@ import { type CommentWords, english as inEnglish } from "./comment-words.ts";
 import type { StartValues } from "./commented.ts";
 import { german } from "./german.ts";
 
+/** What is asked of whoever begins a guide, once its language is known. */
+export type Question = "title" | "publisher" | "water" | "paper" | "units" | "place" | "leadUpTo";
+
 /** What the first files of a new guide are called and say, in one language. */
 interface Starter {
   /** How all files that are begun are worded. */
@@ -10,6 +13,8 @@ interface Starter {
   readonly title: (folder: string) => string;
   /** What stands in a file of words that has none yet. */
   readonly words: (language: string) => string;
+  /** What is asked for, by its option, before the choices and the usual answer. */
+  readonly questions: Readonly<Record<Question, string>>;
   /** The README beside it, below its title. */
   readonly readme: string;
   readonly rig: { readonly id: string; readonly title: string };
@@ -19,13 +24,24 @@ interface Starter {
 const english: Starter = {
   comments: inEnglish,
   title: (folder) => `Float fishing at ${folder}`,
+  questions: {
+    title: "Name of the guide?",
+    publisher: "Who gives it out?",
+    water: "Water?",
+    paper: "Paper?",
+    units: "Units?",
+    place: "Place whose law on lead shot it follows?",
+    leadUpTo: "Lead shot allowed there up to?",
+  },
   words: (
     language,
   ) => `# Words of your own for pages and cards, in place of the usual. \`npx dotdown new words ${language}\` writes all of them here, to be
-# filled in. Or take the # away from all lines of one, and change it.
+# filled in. Or take the # away from all lines of one, and change it. A page's title and its place in the menu are two.
 # page:
 #   menu:
 #     rigs: Our rigs
+#   rigs:
+#     title: Our rigs
 `,
   readme: `What stands in content/ is yours. Whatever is not there comes from the guide that is shipped with dotdown, as far as
 \`library\` in content/guide.yaml takes it.
@@ -54,13 +70,24 @@ const others: Readonly<Record<string, Starter>> = {
   de: {
     comments: german,
     title: (folder) => `Posenangeln: ${folder}`,
+    questions: {
+      title: "Wie heißt der Führer?",
+      publisher: "Wer gibt ihn heraus?",
+      water: "Gewässer: stehend (still) oder fließend (flowing)?",
+      paper: "Papier?",
+      units: "Einheiten: metrisch (metric) oder andere?",
+      place: "Wo gilt die Regel für Bleischrot, der er folgt?",
+      leadUpTo: "Bleischrot ist dort erlaubt bis?",
+    },
     words: (
       language,
     ) => `# Eigene Worte für Seiten und Karten, anstelle der üblichen. \`npx dotdown new words ${language}\` schreibt sie alle hierher,
-# zum Ausfüllen. Oder nimm das # vor allen Zeilen von einem weg und ändere es.
+# zum Ausfüllen. Oder nimm das # vor allen Zeilen von einem weg und ändere es. Titel einer Seite und Eintrag im Menü sind zwei.
 # page:
 #   menu:
 #     rigs: Unsere Montagen
+#   rigs:
+#     title: Unsere Montagen
 `,
     readme: `Was in content/ steht, gehört dir. Was dort fehlt, kommt aus dem Führer, den dotdown mitbringt, soweit ihn \`library\` in
 content/guide.yaml nimmt.
