@@ -1,4 +1,5 @@
 import type { GuideStep } from "../../core/depth/guide-step.ts";
+import { lyingMm } from "../../core/depth/lying.ts";
 import { rising } from "../../core/lists.ts";
 import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
@@ -13,7 +14,7 @@ import { strandStrokes } from "../strands.ts";
 import { rotated } from "../transform.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
 import { placed, shotAt } from "./moving.ts";
-import { ringsRound } from "./ring-round.ts";
+import { ringKey, ringsRound } from "./ring-round.ts";
 import { besidePanelMm, type ShownTip, tipPanel, toldTip } from "./tip-panel.ts";
 
 const aboveMm = 38;
@@ -40,7 +41,7 @@ interface NearBed {
  * lies on the bed, and the tip that the float then shows.
  */
 export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom, kit: DrawingKit): Film {
-  const { words, figures, measure } = kit;
+  const { words, figures } = kit;
   const { widthMm, textMm } = room;
   const steps = depth.depthGuide;
   const pictureMm = besidePanelMm(room);
@@ -50,18 +51,11 @@ export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
   const tips = steps.map(shownTip);
   const surfaceMm = topMm + aboveMm;
   const panel = tipPanel(solved.rig.float, tips, room, { surfaceMm, aboveMm }, kit);
-  const startRoomMm = pictureMm - 1 - besideBarMm - 2;
-  const start = layLabel(
-    [{ text: words("drawing.film.depth.start"), face: "bold" }],
-    startRoomMm,
+  const startHere = startWords(pictureMm - 1, topMm + 0.6 * textMm, textMm, kit);
+  const ringWords = ringKey(
+    point(0, bedMm + bedThicknessMm + 1.1 * textMm),
+    words("drawing.film.depth.ring"),
     textMm,
-    measure,
-  );
-  const startHere = paintLabel(
-    start,
-    pictureMm - 1 - start.widthMm,
-    topMm + 0.6 * textMm + start.heightMm / 2,
-    measure,
   );
   const moments = steps.map(
     (step, i): Moment => ({
@@ -73,6 +67,7 @@ export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
           text(point(0, textMm), whereHook(step, kit), textMm, { face: "bold" }),
           ...(step.advice === "start-here" ? startHere : []),
           ...rigNearBed(solved, depth, step, near, textMm, kit),
+          ...(step.shotOnBed.length > 0 ? ringWords : []),
           ...panel.moving(tips[i]),
         ];
       },
@@ -98,6 +93,13 @@ export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
     moments,
     strip: rising(chosen),
   };
+}
+
+/** Where to start, up to the right of the water and clear of the line. */
+function startWords(rightMm: number, topMm: number, textMm: number, { words, measure }: DrawingKit): Item[] {
+  const said = [{ text: words("drawing.film.depth.start"), face: "bold" }] as const;
+  const label = layLabel(said, rightMm - besideBarMm - 2, textMm, measure);
+  return paintLabel(label, rightMm - label.widthMm, topMm + label.heightMm / 2, measure);
 }
 
 /** A bar down from a place with its length beside it. */
@@ -137,7 +139,7 @@ function lyingOf({ floatToHookMm, tipShowingMm, shotOnBed }: GuideStep, depth: S
   const tipMm = tipShowingMm ?? depth.tipShowingMm;
   const draughtMm = depth.draughtMm + depth.tipShowingMm - tipMm;
   const highestOnBed = depth.lineShot[shotOnBed.length - 1]?.fromHookMm ?? 0;
-  return Math.max(0, highestOnBed, floatToHookMm + draughtMm - depth.depthMm);
+  return Math.max(highestOnBed, lyingMm({ floatToHookMm, draughtMm, depthMm: depth.depthMm }));
 }
 
 /** The lowest part of the rig as one line of the guide has it. */

@@ -8,6 +8,7 @@ import {
   point,
   polygon,
   polyline,
+  text,
   thin,
   thinSoft,
 } from "../items.ts";
@@ -31,19 +32,28 @@ const gap = { open: 4.2, closed: 0.9 };
 const hand = 3.8;
 
 /** A shot pinched on, larger than it is: its slit open, the line in it, closed, never with the teeth, and tried. */
-export function pinchFilm(_: unknown, __: unknown, { widthMm }: FilmRoom, { words }: DrawingKit): Film {
+export function pinchFilm(
+  _: unknown,
+  __: unknown,
+  { widthMm, textMm }: FilmRoom,
+  { words }: DrawingKit,
+): Film {
   const unit = widthMm / 100;
-  const at = (x: number, y: number) => point(x * unit, y * unit);
+  const headMm = 1.3 * textMm;
+  const at = (x: number, y: number) => point(x * unit, y * unit + headMm);
   return {
     widthMm,
-    heightMm: height * unit,
+    heightMm: height * unit + headMm,
     title: words("drawing.film.pinch.title"),
     description: words("drawing.film.pinch.about"),
     still: [],
     moments: steps.map(
       (step): Moment => ({
         caption: words(`drawing.film.pinch.do.${keyOf(step)}`),
-        moving: pictures[step](at, unit),
+        moving: [
+          text(point(0, textMm), words(`drawing.film.pinch.name.${keyOf(step)}`), textMm, { face: "bold" }),
+          ...pictures[step](at, unit),
+        ],
       }),
     ),
     strip: steps.map((_, i) => i),
@@ -69,8 +79,9 @@ const pictures: Readonly<Record<Step, (at: At, unit: number) => Item[]>> = {
   try: (at, unit) => [
     ...pinched(at, unit, gap.closed),
     ...line(at, [1, middle.y], [99, middle.y]),
-    ...arrow(at(20, 18), at(4, 18), accent, 2.6),
-    ...drop(at(10, 27), unit),
+    // The drop wets the line, and the shot goes along it.
+    ...arrow(at(20, 45), at(5, 45), accent, 2.6),
+    ...drop(at(12, 27), unit),
   ],
 };
 

@@ -13,12 +13,21 @@ interface Told {
 
 const stroke = { ink: "accent", widthMm: 0.5 } as const;
 const clearMm = 0.9;
+const keyMm = 1.2;
 
 const ringMm = ({ diameterMm }: Told) => shotRadiusMm(diameterMm) + clearMm;
 
 /** A ring round a shot. */
 export function ringRound(told: Told): Item {
   return placed(told.at, [circle(point(0, 0), ringMm(told), { stroke })]);
+}
+
+/** What a ring stands for, behind one, in a row of words from a place. */
+export function ringKey({ xMm, yMm }: Point, said: string, textMm: Mm): Item[] {
+  return [
+    circle(point(xMm + keyMm + 0.3, yMm - 0.35 * textMm), keyMm, { stroke }),
+    text(point(xMm + 2 * keyMm + 1.3, yMm), said, textMm),
+  ];
 }
 
 /**

@@ -13,7 +13,7 @@ import { rotatedPoint } from "../transform.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
 import { movingFloat, placed, shotAt, waterCut } from "./moving.ts";
 import { isHeldTwice, lineMm, type MoreShot, pinchedOn, rodRise } from "./pinched-on.ts";
-import { ringRound } from "./ring-round.ts";
+import { ringKey, ringRound } from "./ring-round.ts";
 import { besidePanelMm, flatDegrees, mostOf, type ShownTip, tipPanel, toldTip } from "./tip-panel.ts";
 
 /** The float with so much of its load on. */
@@ -119,6 +119,13 @@ export function settlingStage(
       ...hung(solved, depth, loaded, { middleMm: pictureMm / 2, surfaceMm, scale }),
       ...panel.moving(loaded.tip, loaded.isHalfCocked ? leaningDegrees : flatDegrees),
       ...(typeof loaded.tip === "number" ? wanted : []),
+      ...(loaded.hasNewShot
+        ? ringKey(
+            point(pictureMm + 2, surfaceMm + waterMm + room.textMm),
+            kit.words("drawing.film.settling.ring"),
+            room.textMm,
+          )
+        : []),
     ],
   };
 }

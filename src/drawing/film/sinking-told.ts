@@ -4,8 +4,8 @@ import type { S } from "../../core/units.ts";
 import type { SisterShot } from "../../model/in-water.ts";
 import type { SolvedDepth } from "../../model/solved.ts";
 import type { DrawingKit } from "../kit.ts";
-import { type Run, together } from "../labels/label-text.ts";
-import { sooner } from "../plots/sooner.ts";
+import type { Run } from "../labels/label-text.ts";
+import { sooner, tellSooner } from "../plots/sooner.ts";
 import { lineAt } from "./line-at.ts";
 
 /** One of the two that fall. */
@@ -81,16 +81,14 @@ function result(sides: readonly SinkingSide[], { words, figures }: DrawingKit): 
 }
 
 /** The same in a few words, as beside the curves of the fall. */
-export function resultRuns(sides: readonly SinkingSide[], { words, figures }: DrawingKit): Run[] {
-  const soon = soonerOf(sides);
-  const said = soon
-    ? words("drawing.sink.sooner", {
-        time: together(figures.time(soon.gainS)),
-        name: together(soon.one.name),
-      })
-    : words("drawing.sink.alike");
-  const tangles = landsApart(sides)
-    ? [{ text: words("drawing.film.sinking.heap-tangles"), ink: "accent" as const }]
-    : [];
-  return [{ text: tangles.length > 0 ? `${said};` : said, face: "bold" }, ...tangles];
+export function resultRuns(sides: readonly SinkingSide[], kit: DrawingKit): Run[] {
+  const said = tellSooner(
+    sides.map(({ name, sink }) => ({ name, endS: endS(sink) })),
+    kit,
+  );
+  if (!landsApart(sides)) return [{ text: said, face: "bold" }];
+  return [
+    { text: `${said};`, face: "bold" },
+    { text: kit.words("drawing.film.sinking.heap-tangles"), ink: "accent" },
+  ];
 }

@@ -1,3 +1,4 @@
+import { lyingMm } from "../../core/depth/lying.ts";
 import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
 import { lyingShot } from "../float/lift-bite.ts";
@@ -35,12 +36,10 @@ interface ColumnLine {
 }
 
 /** How much line lies on the bed [mm]: in still water what the depth leaves over, in running water as the rig is drawn there. */
-function lyingMm(solved: SolvedRig, depth: SolvedDepth): Mm {
+function onBed(solved: SolvedRig, depth: SolvedDepth): Mm {
   const overdepthMm = asDrawn(solved, depth).overdepthMm;
   if (overdepthMm <= 0) return 0;
-  return solved.rig.water === "flowing"
-    ? overdepthMm
-    : Math.max(0, depth.floatToHookMm + depth.draughtMm - depth.depthMm);
+  return solved.rig.water === "flowing" ? overdepthMm : lyingMm(depth);
 }
 
 /**
@@ -54,7 +53,7 @@ export function columnLine(
   { rightMm, bedMm, scale }: { readonly rightMm: number; readonly bedMm: number; readonly scale: number },
 ): ColumnLine {
   const { hookLengthMm } = solved.rig;
-  const onBedMm = lyingMm(solved, depth);
+  const onBedMm = onBed(solved, depth);
   const lying = onBedMm > 0 ? lyingShot(asDrawn(solved, depth)) : [];
   const hangsMm = eye.yMm + (depth.floatToHookMm - onBedMm) * scale;
   const lowest = Math.min(bedMm - (onBedMm > 0 ? aboveBedMm : 0.3), hangsMm);

@@ -1,4 +1,4 @@
-import { entry, first, last, neighbours, sum } from "../../core/lists.ts";
+import { entry, last, neighbours, sum } from "../../core/lists.ts";
 import type { Landing, Sink } from "../../core/sink/sink-of-rig.ts";
 import type { Mm, S } from "../../core/units.ts";
 import { boldMm, circle, point, polyline, text, thin, thinMm } from "../items.ts";
@@ -10,7 +10,7 @@ import { bedThicknessMm } from "../parts/bed.ts";
 import { parts } from "../parts/parts.ts";
 import { depthAxisMm, depthTicks, ticks } from "./axis.ts";
 import { curveNames, gridClearOf } from "./sink-names.ts";
-import { sooner } from "./sooner.ts";
+import { tellSooner } from "./sooner.ts";
 
 /** A rig whose sinking is shown: both landings, or one. */
 interface SinkCurves {
@@ -84,12 +84,8 @@ function panelsOf(rig: SinkCurves, sister: SinkCurves | undefined): Panel[] {
 }
 
 /** Which of two is down sooner; nothing of one alone. */
-function resultOf({ curves }: Panel, { words, figures }: DrawingKit): Run[] {
-  if (curves.length < 2) return [];
-  const soon = sooner(curves);
-  const time = together(figures.time(soon ? soon.gainS : first(curves).endS));
-  if (!soon) return [{ text: words("drawing.sink.alike", { time }) }];
-  return [{ text: words("drawing.sink.sooner", { time, name: together(soon.one.name) }) }];
+function resultOf({ curves }: Panel, kit: DrawingKit): Run[] {
+  return curves.length < 2 ? [] : [{ text: tellSooner(curves, kit) }];
 }
 
 /**

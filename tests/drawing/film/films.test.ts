@@ -205,6 +205,8 @@ describe("the float settling", () => {
         data.shot.length,
         data.shot.length + 1,
       ]);
+      for (const [i, frame] of frames.entries())
+        expect(said(film.moments[i]!).includes("newest shot")).toBe(groups(frame, isRing).length > 0);
       // None is where a float that slides would be stopped by it.
       const eyeY = waterOf(film).topMm;
       const [more] = groups(last(frames), isRing);
@@ -273,6 +275,10 @@ describe("the depth guide moving", () => {
           expect(Math.abs(upMm - up * perCm), `line ${i}, shot ${at}`).toBeLessThan(1);
         }
         expect(said(film.moments[i]!).includes("start here"), `line ${i}`).toBe(step.advice === "start-here");
+        // What its rings stand for is said.
+        expect(said(film.moments[i]!).includes("shot on the bed"), `line ${i}`).toBe(
+          step.shotOnBed.length > 0,
+        );
         if (step.floatLiesFlat) continue;
         const tip = tipShown(film, frame);
         if (step.tipShowingMm === null) expect(tip).toBeNull();
@@ -311,6 +317,18 @@ describe("a cast", () => {
     const looksBack = leftMm.map((one) => one < Math.max(...leftMm) - 1);
     expect(looksBack).toEqual(moments.map(({ caption }) => caption.startsWith("Look behind")));
   });
+});
+
+test("each picture of a shot that is pinched on says by itself what is done", () => {
+  const { moments } = drawFilm("pinch", rigs[0]!, first(rigs[0]!.depths), room, kit);
+  const heads = moments.map((one) => said(one).join());
+  expect(heads).toEqual([
+    "slit open",
+    "line in the slit",
+    "squeeze gently",
+    "never with teeth",
+    "wet it, then push",
+  ]);
 });
 
 describe("plumbing", () => {

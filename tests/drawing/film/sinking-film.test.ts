@@ -132,7 +132,7 @@ describe.each(filmed)("$rig.id, sinking", (solved) => {
     const gain = Math.abs(seconds[0]! - seconds[1]!);
     expect(end.caption).toContain(gain === 0 ? "about the same time" : `there ${gain} s sooner`);
     const words = end.moving.flatMap((item) => (item.kind === "text" ? [item.text] : [])).join(" ");
-    expect(words).toContain(gain === 0 ? "no difference" : `${gain} s sooner: `);
+    expect(words).toContain(gain === 0 ? `both there after ${seconds[0]} s` : `${gain} s sooner: `);
   });
 
   test("a bait that ends clear of the bed is told to hang there, and one on the bed to be down", () => {
