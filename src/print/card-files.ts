@@ -127,10 +127,11 @@ function paintSheets({ cards, format, turning }: Sheets, press: Press): readonly
       kit.figures,
     );
   const before = format.cutting === "halving" ? (["first"] as const) : [];
-  const light = turning === "fold" ? [] : (["light"] as const);
+  // A sheet to fold has no side for the backs.
+  const rest = turning === "fold" ? (["signs"] as const) : (["light"] as const);
   const notes = {
-    front: note(...before, "scale", keyOf(turning), ...light),
-    back: note("scale", "back"),
+    front: note(...before, "scale", keyOf(turning), ...rest),
+    back: note("scale", "back", "signs"),
   };
   const faces = cards.map(({ card }) => card.onSheet);
   const sides = sheets(faces, paper, turning, format.cutting, notes);
