@@ -48,7 +48,7 @@ export function workersFor(asked: unknown = process.env.DOTDOWN_WORKERS || undef
 /** More were not measured. */
 const usualMost = 2;
 
-/** Each that is beside a build takes as much memory: with more files than this, two would take more than a gigabyte. */
+/** Each that is beside a build takes some hundreds of megabytes, the more the larger the guide is. */
 const filesMost = 1250;
 
 /** How many are at work on a guide where nobody asks. */
@@ -87,8 +87,9 @@ export function startCrew(
     store,
     async end() {
       stageDone("workers", store.taken, "results taken over");
-      channel.close();
       await Promise.all(workers.map((one) => one.terminate()));
+      store.end();
+      channel.close();
     },
   };
 }

@@ -12,6 +12,8 @@ interface Told {
 interface SharedStore extends Store {
   /** How many results that others told were asked for so far. */
   readonly taken: number;
+  /** Puts into the store below what was told and nobody asked for: a later build may. */
+  end(): void;
 }
 
 /** So much is held in memory of what is made on the way, by oneself or by others: of what is small, what a hundred rigs take. */
@@ -60,6 +62,10 @@ export function sharedStore(
       const message: Told = { kind, from, bytes };
       channel.postMessage(message);
     },
+    end() {
+      listen();
+      told.letGo();
+    },
   };
 }
 
@@ -97,8 +103,13 @@ class Latest {
     this.take(one.kind, one.from);
     this.#held.set(keyOf(one.kind, one.from), one);
     this.#bytes += one.bytes.length;
+    this.letGo(this.#mostBytes);
+  }
+
+  /** Holds no more than so many bytes from now on. */
+  letGo(mostBytes = 0): void {
     for (const oldest of this.#held.values()) {
-      if (this.#bytes <= this.#mostBytes) return;
+      if (this.#bytes <= mostBytes) return;
       this.take(oldest.kind, oldest.from);
       this.#tooMuch(oldest);
     }

@@ -63,6 +63,15 @@ describe("stores of those who are at work on the same", () => {
     expect(other.taken).toBe(1);
   });
 
+  it("put below at the end what was told and nobody asked for", () => {
+    const below = storeInMemory();
+    const [one, other] = [sharedStore(storeInMemory(), channels[0]!), sharedStore(below, channels[1]!)];
+    for (const name of ["first", "second"]) one.put("card", name, name);
+    other.end();
+    expect(["first", "second"].map((name) => below.find("card", name)?.value)).toEqual(["first", "second"]);
+    expect(other.taken).toBe(0);
+  });
+
   it("have what is large from the disk, where all of them find it, and hold none of it", () => {
     const disk = storeInMemory();
     const one = sharedStore(storeInMemory({ disk }), channels[0]!, { disk });
