@@ -32,3 +32,12 @@ test("so many cards as are printed at once stand in one file, and those that are
   // One card, its front and its back.
   expect(pages).toHaveLength(2);
 });
+
+test("every sheet of cards says what the signs on a card's edge stand for, on its backs or, to be folded, on its one side", async () => {
+  for (const { path, content } of await sheetsOf(2)) {
+    const { pages } = await readPdf(content as Uint8Array);
+    const text = pages.map((page) => page.text).join(" ");
+    for (const told of ["block for still water", "arrow for running water", "Ring: for a hole."])
+      expect(text, path).toContain(told);
+  }
+});
