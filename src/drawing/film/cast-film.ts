@@ -195,8 +195,8 @@ function casting(
   ];
 }
 
-/** A float that is fixed at its foot alone hangs from it, its tip down beside the line. */
-const hangingDegrees = ({ attachment }: Float) => (attachment === "top and bottom" ? 0 : 165);
+/** A float that is fixed at its foot alone hangs from it, its tip down beside the line, so far aside that it hides no shot. */
+const hangingDegrees = ({ attachment }: Float) => (attachment === "top and bottom" ? 0 : 148);
 
 /** Line from the rod to the float; it hangs through where it is slack, and bows up where it flies. */
 function thread([from, to]: readonly [Point, Point], sagMm: number): Item {

@@ -19,6 +19,7 @@ import {
   thinSoft,
 } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
+import { layLabel, paintLabel } from "../labels/label-text.ts";
 import type { Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { parts } from "../parts/parts.ts";
@@ -48,8 +49,7 @@ export function currentFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoo
   const paceMs = first(hangs).paceMs;
   const holds = depth.inWater?.holdBackMax.find((one) => one.paceMs === paceMs);
   const most = holds?.share ?? 1;
-  const xs = hangs.flatMap(({ shape }) => shape.map(({ xMm }) => xMm));
-  const [nearMm, farMm] = [Math.min(0, ...xs), Math.max(0, ...xs)];
+  const [nearMm, farMm] = reachOf(hangs);
   const scale = Math.min((waterShare * widthMm) / depth.depthMm, (widthMm - 8) / Math.max(1, farMm - nearMm));
   const surfaceMm = 1.4 * textMm + aboveMm;
   const bedMm = surfaceMm + scale * depth.depthMm;
@@ -69,7 +69,7 @@ export function currentFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoo
       },
       get moving() {
         return [
-          ...hangingRig(solved, depth, hang, goesUnder, at),
+          ...hangingRig(solved, depth, hang, goesUnder, at, room, kit),
           held(tellHold(hang, kit)),
           ...feedAndBait(hang, feedRoom, kit),
         ];
@@ -77,11 +77,11 @@ export function currentFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoo
     };
   });
   const dives = hangs.find(({ heldBackShare }) => heldBackShare > (holds?.bottomOnlyShare ?? 1) + 1e-9);
-  if (dives && holds)
-    moments.push({
-      caption: whyUnder(holds, kit),
-      moving: [...hangingRig(solved, depth, dives, true, at), held(words("drawing.film.current.foot-alone"))],
-    });
+  if (dives && holds) {
+    const said = [held(words("drawing.film.current.foot-alone")), ...insteadOf(holds, feedRoom, kit)];
+    const moving = [...hangingRig(solved, depth, dives, true, at, room, kit), ...said];
+    moments.push({ caption: whyUnder(holds, kit), moving });
+  }
   const middle = Math.round((hangs.length - 1) / 2);
   return {
     widthMm,
@@ -89,8 +89,7 @@ export function currentFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoo
     title: words("drawing.film.current.title", { rig: solved.rig.title }),
     description: words("drawing.film.current.about", { pace: figures.pace(paceMs) }),
     still: [
-      ...parts.flowArrow.draw({ from: point(0.5, 0.7 * textMm), lengthMm: flowMm }),
-      text(point(flowMm + 2.5, 1.05 * textMm), flow, textMm),
+      ...flowWords(flow, textMm),
       ...waterOverBed({ rightMm: widthMm, surfaceMm, footMm: bedMm }),
       text(point(widthMm - 0.5, bedMm + bedThicknessMm + textMm), figures.shortDepth(depth.depthMm), textMm, {
         anchor: "end",
@@ -102,15 +101,36 @@ export function currentFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoo
   };
 }
 
+/** Which way the water goes, and how fast. */
+const flowWords = (said: string, textMm: number): Item[] => [
+  ...parts.flowArrow.draw({ from: point(0.5, 0.7 * textMm), lengthMm: flowMm }),
+  text(point(flowMm + 2.5, 1.05 * textMm), said, textMm),
+];
+
+/** How far upstream of the float any part of the line hangs, and how far downstream [mm]. */
+function reachOf(hangs: readonly FlowFigure[]): readonly [Mm, Mm] {
+  const xs = hangs.flatMap(({ shape }) => shape.map(({ xMm }) => xMm));
+  return [Math.min(0, ...xs), Math.max(0, ...xs)];
+}
+
 /** Why a float that is fixed at its foot alone goes under, and how much holding back it stands in either way. */
-function whyUnder(holds: HoldBackMax, { words, figures }: DrawingKit): string {
+function whyUnder(holds: HoldBackMax, kit: DrawingKit): string {
+  const { words, figures } = kit;
   const why = words("drawing.film.current.why", { bottom: figures.share(holds.bottomOnlyShare) });
-  const { topAndBottomShare: both } = holds;
-  const otherwise =
-    both < 1
-      ? words("drawing.film.current.why-not", { both: figures.share(both) })
-      : words("drawing.film.current.why-stopped");
-  return `${why} ${otherwise}`;
+  return `${why} ${heldTwice(holds, kit)}`;
+}
+
+/** What a float stands that is fixed at both ends. */
+function heldTwice({ topAndBottomShare: both }: HoldBackMax, { words, figures }: DrawingKit): string {
+  return both < 1
+    ? words("drawing.film.current.why-not", { both: figures.share(both) })
+    : words("drawing.film.current.why-stopped");
+}
+
+/** Where the others have the way of feed and bait: how it is fixed instead. */
+function insteadOf(holds: HoldBackMax, { topMm, widthMm, textMm }: FeedRoom, kit: DrawingKit): Item[] {
+  const label = layLabel([{ text: heldTwice(holds, kit) }], widthMm - 1, textMm, kit.measure);
+  return paintLabel(label, 0.5, topMm - 1.2 * textMm + label.heightMm / 2, kit.measure);
 }
 
 /** A mark that is not on the way along the bank touches it from above or from below [mm]. */
@@ -195,7 +215,13 @@ function hangsOf({ inWater }: SolvedDepth): readonly FlowFigure[] {
 const rod = { xMm: 7, upMm: 4 } as const;
 
 /** The rod's end and the line from it to the float: slack on the water where it runs free, tighter the more it is held back. */
-function lineToRod(float: Point, held: number, surfaceMm: number): Item[] {
+function lineToRod(
+  float: Point,
+  held: number,
+  surfaceMm: number,
+  { widthMm, textMm }: FilmRoom,
+  { words, measure }: DrawingKit,
+): Item[] {
   const end = point(Math.min(rod.xMm, Math.max(1, float.xMm - 6)), surfaceMm - rod.upMm);
   const bend = (share: number) => {
     const { xMm, yMm } = partWay(end, float, share);
@@ -204,8 +230,11 @@ function lineToRod(float: Point, held: number, surfaceMm: number): Item[] {
   };
   const arrowMm = 3 + 11 * held;
   const arrowY = surfaceMm - 6;
+  const said = words("drawing.film.current.held");
+  const hasRoom = float.xMm + 1.5 + measure(said, textMm, "regular") < widthMm;
   return [
     rodEnd(end),
+    ...(held > 0 && hasRoom ? [text(point(float.xMm + 1.5, arrowY + 0.35 * textMm), said, textMm)] : []),
     pathFrom(end, [curveTo(bend(1 / 3), bend(2 / 3), float)], thin),
     ...(held > 0 ? arrow(point(float.xMm, arrowY), point(float.xMm - arrowMm, arrowY), accent, 2.6) : []),
   ];
@@ -223,6 +252,8 @@ function hangingRig(
   hang: FlowFigure,
   goesUnder: boolean,
   { surfaceMm, originMm, scale }: InCurrent,
+  room: FilmRoom,
+  kit: DrawingKit,
 ): Item[] {
   const { shape } = hang;
   const at = ({ xMm, yMm }: Point) => point(originMm + scale * xMm, surfaceMm + scale * yMm);
@@ -238,7 +269,7 @@ function hangingRig(
   const held = goesUnder ? 1 : hang.heldBackShare;
   const atFloat = goesUnder ? placeAt(lineMm) : point(originMm, surfaceMm - 0.8);
   return [
-    ...lineToRod(atFloat, held, surfaceMm),
+    ...lineToRod(atFloat, held, surfaceMm, room, kit),
     polyline(run(rig.hookLengthMm, lineMm, places), strandStrokes["main line"]),
     polyline(run(0, rig.hookLengthMm, 6), strandStrokes["hook length"]),
     ...movingFloat(rig.float, {

@@ -194,10 +194,16 @@ const bail: Readonly<Record<"open" | "closed", readonly Place[]>> = {
   ],
 };
 
-/** From the word for the bail to its wire. */
-const toBail: Readonly<Record<"open" | "closed", Place>> = {
-  open: [57.4, axis + 13],
-  closed: [71.4, axis + 8.6],
+/** From the word for the bail, before it or over it, to its wire. */
+const toBail: Readonly<Record<"open" | "closed", readonly [Place, Place]>> = {
+  open: [
+    [71, reelRoom.bail - reelRoom.top - 1.6],
+    [57.4, axis + 13],
+  ],
+  closed: [
+    [77, reelRoom.bail - reelRoom.top - 5.2],
+    [72.6, axis + 7.2],
+  ],
 };
 
 /** A hand over the rod, the stem of the reel between its fingers, and the line from the spool under its forefinger. */
@@ -228,7 +234,10 @@ export function handOnReel(finger: Finger, grid: Hundredths): Item[] {
       strandStrokes["main line"],
     ),
     polyline(curve(bail[bailIs]), accent),
-    polyline([on(71, reelRoom.bail - reelRoom.top - 1.6), on(...toBail[bailIs])], thinSoft),
+    polyline(
+      toBail[bailIs].map((place) => on(...place)),
+      thinSoft,
+    ),
     ...limbOf(limb(root, through, tip, 4.8)),
     ...backOfHand(on, grid.mm),
     // Round the handle: little, ring, then beyond the stem the middle finger.

@@ -306,6 +306,20 @@ describe("a cast", () => {
     expect(told.map(([, bail]) => bail)).toEqual([...Array(6).fill("bail arm open"), "bail arm shut"]);
   });
 
+  test("a float that hangs from the rod hides no shot of its rig", () => {
+    for (const one of rigs.filter(({ rig }) => rig.float.attachment !== "top and bottom")) {
+      const frame = first(read(drawFilm("cast", one, first(one.depths), room, kit)));
+      const shots = groups(frame, isShot).filter(({ y }) => y < 40);
+      const outline = frame.flatMap(({ pose, part }) =>
+        part.kind === "path" && part.fill === "paper" && Math.max(...ys(pose)) < 40
+          ? [xs(pose).map((x, i) => ({ x, y: ys(pose)[i]! }))]
+          : [],
+      );
+      for (const shot of shots)
+        for (const line of outline) expect(besideMm(shot, line), one.rig.id).toBeGreaterThan(0.3);
+    }
+  });
+
   test("the head is turned back where the words say to look behind, and nowhere else", () => {
     // The cap, whose peak is over the face: dark, with light round it.
     const leftMm = moments.map(({ moving }) => {
@@ -428,6 +442,10 @@ describe("the float in the current", () => {
       const bottomOnly = (data as unknown as { holdBackMax: { bottomOnlyShare: number }[] }).holdBackMax[0]!;
       const dives = told.some(({ heldBackShare }) => heldBackShare > bottomOnly.bottomOnlyShare);
       expect(frames.length).toBe(told.length + (dives ? 1 : 0));
+      // Its picture says how to fix the float instead.
+      if (dives) expect(said(last(film.moments)).join(" ")).toContain("Fixed at top and bottom it");
+      for (const [i, { heldBackShare }] of told.entries())
+        if (heldBackShare === 0) expect(said(film.moments[i]!)).not.toContain("held back");
       for (const [i, { leadCm, hookDepthCm }] of told.entries()) {
         const bait = first(groups(frames[i]!, isBait));
         const eyeX = last(
