@@ -3,7 +3,7 @@ import { isLine, type KitLine, type KitNeed, kitFor } from "../core/tackle/kit.t
 import type { GroupUse, Kit } from "../model/library.ts";
 import { mostOfEachSize, type SolvedRig } from "../model/solved.ts";
 import { usualPacket } from "../solve/stock/stock-lines.ts";
-import { amountText } from "./stock-text.ts";
+import { amountText, boughtText } from "./stock-text.ts";
 import type { TableKit } from "./table-kit.ts";
 import type { TextTable } from "./tables.ts";
 
@@ -102,7 +102,7 @@ const things = {
 
 function row(line: KitLine, told: TableKit): string[] {
   const { words } = told;
-  const { kind, name, count, perPacket, packets } = line;
+  const { kind, name, count, perPacket } = line;
   if (kind === "shot") throw new Error("shot have a row of their own");
   const amount = (of: number) => amountText(line, of, told);
   const packet = isLine(line) ? "table.spools" : perPacket === 1 ? "table.singly" : "table.packets";
@@ -110,7 +110,7 @@ function row(line: KitLine, told: TableKit): string[] {
     words("table.thing", { thing: words(things[kind]), name }),
     amount(count),
     words(packet, { amount: amount(perPacket) }),
-    String(packets),
+    boughtText(line, told),
   ];
 }
 
@@ -122,6 +122,6 @@ function shotRow(tub: string, shot: readonly KitLine[], { words }: TableKit): st
     words("table.thing", { thing: words("table.shot"), name: tub }),
     sizes.join(", "),
     words("table.tubs"),
-    String(Math.max(...shot.map(({ packets }) => packets))),
+    words("stock.tubs", { count: Math.max(...shot.map(({ packets }) => packets)) }),
   ];
 }

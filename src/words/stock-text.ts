@@ -46,7 +46,7 @@ function soldText(line: KitLine<ThingNeed>, kit: TableKit): string {
 }
 
 /** How much of a thing is bought, in what it is sold by: packets, spools, pieces or metres. */
-function boughtText(line: KitLine, kit: TableKit): string {
+export function boughtText(line: KitLine, kit: TableKit): string {
   const { packets } = line;
   if (packets === 0) return kit.words("table.blank");
   if (isInPackets(line))

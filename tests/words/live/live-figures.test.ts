@@ -193,11 +193,11 @@ describe("live figures in a text", () => {
     // in the tub are not counted here.
     const needed = Math.ceil(no8 * 10.5);
     expect(rows).toEqual([
-      ["Floats: Test waggler", "11", "singly", "11"],
-      ["Shot: box", `${needed} × No 8`, "by the tub", String(Math.ceil(needed / 25))],
-      ["Hooks: 16", "21", "packets of 10", "3"],
-      ["Hook length: 3 lb (1.4 kg)", "11 m", "spools of 20 m", "1"],
-      ["Main line: 4 lb (1.8 kg)", "840 m", "spools of 100 m", "9"],
+      ["Floats: Test waggler", "11", "singly", "11 pieces"],
+      ["Shot: box", `${needed} × No 8`, "by the tub", `${Math.ceil(needed / 25)} tubs`],
+      ["Hooks: 16", "21", "packets of 10", "3 packets"],
+      ["Hook length: 3 lb (1.4 kg)", "11 m", "spools of 20 m", "1 spool"],
+      ["Main line: 4 lb (1.8 kg)", "840 m", "spools of 100 m", "9 spools"],
     ]);
     expect(told("::group-kit{kit=box learners=0.5}", { "kits/box.yaml": kit })).toEqual([
       { at: "8:1", code: "kit-learners", reason: "The kit needs a whole number of learners, one or more." },
