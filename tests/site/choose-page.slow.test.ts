@@ -18,7 +18,15 @@ import { realSite } from "./real-site.ts";
 const input = await realSite();
 const { library } = shippedGuide;
 const path = "site/choose.html";
-const scripts = ["site.css", "page.js", "guide-data.js", "rig-list.js", "choosing-data.js", "choose.js"];
+const scripts = [
+  "site.css",
+  "page.js",
+  "guide-data.js",
+  "rig-list.js",
+  "choosing-data.js",
+  "choose.js",
+  "sums-worker.js",
+];
 const files = [path, ...scripts.map((name) => `site/assets/${name}`)].map((one) => siteFile(one, input)!);
 
 test("the page to choose a rig by is valid HTML by the rules of html-validate", async () => {
