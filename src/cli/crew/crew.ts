@@ -82,7 +82,8 @@ export function startCrew(
     one.on("error", () => {});
     workers.push(one);
   }
-  const store = sharedStore(shelf, channel, { disk });
+  // By the disk takes longer: only where memory is a concern.
+  const store = sharedStore(shelf, channel, isLarge(sources.size) ? { disk } : {});
   return {
     store,
     async end() {

@@ -2,9 +2,10 @@ import { BroadcastChannel } from "node:worker_threads";
 import { makeAhead } from "../../build/ahead.ts";
 import type { Solved } from "../../build/stages.ts";
 import { orderOf } from "../../model/in-order.ts";
-import { keeping } from "../../model/kept.ts";
+import { keeping, noStore } from "../../model/kept.ts";
 import { buildSettings } from "../build-settings.ts";
 import { storeOnDisk } from "../kept-on-disk.ts";
+import { isLarge } from "../large-guide.ts";
 import type { Job } from "./crew.ts";
 import { sharedStore, storeInMemory } from "./shared-store.ts";
 
@@ -12,7 +13,7 @@ import { sharedStore, storeInMemory } from "./shared-store.ts";
 export async function workBeside({ sources, parts, channel, party, parties }: Job): Promise<void> {
   const told = new BroadcastChannel(channel);
   told.unref();
-  const disk = storeOnDisk();
+  const disk = isLarge(sources.size) ? storeOnDisk() : noStore;
   const keep = keeping(sharedStore(storeInMemory({ disk }), told, { disk }));
   const settingsOf = (solved: Solved) => ({ ...buildSettings(solved), parts });
   await makeAhead(sources, settingsOf, keep, orderOf(party, parties));
