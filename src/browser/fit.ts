@@ -49,8 +49,8 @@ const box = boxForm(partWithin(form, ".box"));
 /** Where the page has to do the long sums itself, they wait until nobody is typing. */
 const typingPauseMs = 250;
 const worker = dataOf(partById("fit"), "worker");
-/** Two, so that no new water waits for the fall of the last. */
 const notLoaded = () => showNothing(say("fit.not-loaded"));
+/** Two, so that no new water waits for the fall of the last. */
 const [firstSums, longSums] = [besideBy(worker, notLoaded), besideBy(worker, notLoaded, typingPauseMs)];
 
 const announcePauseMs = 700;

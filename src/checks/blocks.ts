@@ -1,7 +1,7 @@
 import type { Nodes, Paragraph, Root } from "mdast";
 import { last } from "../core/lists.ts";
 import type { Place } from "../model/message.ts";
-import { positionOf } from "../model/source-position.ts";
+import { placeAfter, positionOf } from "../model/source-position.ts";
 import { EXIT, SKIP, visit } from "../model/visit.ts";
 
 /** A paragraph or a table cell: words that are read in one go. */
@@ -46,10 +46,7 @@ function blockOf(block: Paragraph | Nodes, kind: Block["kind"], file: string): B
     placeAt(offset) {
       const piece = pieces.findLast(({ at }) => at <= offset);
       if (!piece) return { file, line: positionOf(block).start.line, column: left };
-      const before = piece.text.slice(0, offset - piece.at).split("\n");
-      const lastLength = last(before).length;
-      const line = piece.line + before.length - 1;
-      return { file, line, column: before.length === 1 ? piece.column + lastLength : left + lastLength };
+      return { file, ...placeAfter(piece.text, offset - piece.at, piece, left) };
     },
   };
 }

@@ -1,5 +1,6 @@
 import { once } from "../model/kept.ts";
 import { type Message, message } from "../model/message.ts";
+import { placeAfter } from "../model/source-position.ts";
 import { saidAtFirst } from "./start/german.ts";
 import type { Source } from "./world.ts";
 
@@ -25,7 +26,6 @@ function begunText({ file, text }: Source): readonly Message[] {
   const found = [...text.matchAll(asksTo)].filter(([sentence]) => asked().has(sentence));
   const [at] = found;
   if (!at) return [];
-  const before = text.slice(0, at.index).split("\n");
-  const place = { file, line: before.length, column: (before.at(-1)?.length ?? 0) + 1 };
+  const place = { file, ...placeAfter(text, at.index, { line: 1, column: 1 }) };
   return [message("text-as-begun", place, { sentence: at[0], others: found.length - 1 })];
 }

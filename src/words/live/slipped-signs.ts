@@ -2,7 +2,7 @@ import { distance } from "fastest-levenshtein";
 import type { Nodes, Root, Text } from "mdast";
 import { type Message, message } from "../../model/message.ts";
 import type { SlippedSign } from "../../model/message-table.ts";
-import { positionOf } from "../../model/source-position.ts";
+import { placeAfter, positionOf } from "../../model/source-position.ts";
 import { visit } from "../../model/visit.ts";
 
 /** What a directive may be called: within a sentence, and on a line of its own. */
@@ -68,10 +68,6 @@ function slipsIn(body: Root, path: string, names: DirectiveNames): readonly Mess
 
 /** Where a sign of a text stands; its further lines start where the first of its paragraph does. */
 function placeWithin(node: Text, parent: Nodes | undefined, at: number): { line: number; column: number } {
-  const { line, column } = positionOf(node).start;
-  const before = node.value.slice(0, at).split("\n");
-  const { length } = before.at(-1) ?? "";
-  if (before.length === 1) return { line, column: column + length };
   const edge = parent ? positionOf(parent).start.column : 1;
-  return { line: line + before.length - 1, column: edge + length };
+  return placeAfter(node.value, at, positionOf(node).start, edge);
 }
