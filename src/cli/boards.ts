@@ -1,20 +1,25 @@
 import { createHash } from "node:crypto";
 import { sum } from "../core/lists.ts";
-import { inMemory, type Store } from "../model/kept.ts";
+import type { Pieces, Store } from "../model/kept.ts";
+import { sealBytes, sealed, unsealed } from "./kept-on-disk.ts";
 
 /** So much lies in one entry of the store. */
 const boardBytes = 4_000_000;
-/** Boards that are not read again: results are asked for much in the order in which they were put there. */
-const boardsAtHand = 12;
+/** Boards that are open at once: results are asked for much in the order in which they were put there. */
+const boardsAtHand = 24;
 /** Of what no build asks for any more so much may stay, and as much again as was asked for. */
 const unaskedBytes = 24_000_000;
 
-type Results = ReadonlyMap<string, Uint8Array>;
-
-/** Lengths of the results on a board, by their keys. */
+/** Lengths of the results on a board, by their keys, in the order in which they lie there, each with its seal. */
 export interface Board {
   readonly name: string;
   readonly lengths: ReadonlyMap<string, number>;
+}
+
+/** A board that is read from: where each result begins, and its bytes, if there are any. */
+interface OpenBoard {
+  readonly begins: ReadonlyMap<string, number>;
+  readonly bytes: Pieces | undefined;
 }
 
 /** Many small results that lie together in a store, some on each board, of which only those that somebody asks for are read. */
@@ -22,7 +27,7 @@ export class Boards {
   readonly #store: Store;
   readonly #boards: Set<Board>;
   readonly #boardOf = new Map<string, Board>();
-  readonly #atHand = inMemory(boardsAtHand);
+  readonly #atHand = new Map<Board, OpenBoard>();
   #fresh = new Map<string, Uint8Array>();
   #freshBytes = 0;
 
@@ -34,7 +39,7 @@ export class Boards {
 
   find(key: string): Uint8Array | undefined {
     const board = this.#boardOf.get(key);
-    return this.#fresh.get(key) ?? (board && this.#resultsOn(board).get(key));
+    return this.#fresh.get(key) ?? (board && this.#read(board, key));
   }
 
   add(key: string, bytes: Uint8Array): void {
@@ -63,12 +68,42 @@ export class Boards {
     return [...this.#boards];
   }
 
-  /** One that cannot be read has nothing on it. */
-  #resultsOn({ name }: Board): Results {
-    return this.#atHand("board", name, () => {
-      const found = this.#store.find("board", name)?.value;
-      return (found as Results | undefined) ?? new Map();
-    });
+  /** Ends reading; whoever asks for more opens boards again. */
+  close(): void {
+    for (const board of this.#atHand.keys()) this.#shut(board);
+  }
+
+  /** What cannot be read is not there. */
+  #read(board: Board, key: string): Uint8Array | undefined {
+    const { begins, bytes } = this.#opened(board);
+    const begin = begins.get(key);
+    const length = board.lengths.get(key);
+    if (begin === undefined || length === undefined) return undefined;
+    try {
+      const piece = bytes?.piece(begin, sealBytes + length);
+      return piece && unsealed(key, piece);
+    } catch {
+      return undefined;
+    }
+  }
+
+  #opened(board: Board): OpenBoard {
+    const opened = this.#atHand.get(board) ?? {
+      begins: beginsOn(board),
+      bytes: this.#store.open?.("board", board.name),
+    };
+    this.#atHand.delete(board);
+    this.#atHand.set(board, opened);
+    for (const oldest of this.#atHand.keys()) {
+      if (this.#atHand.size <= boardsAtHand) break;
+      this.#shut(oldest);
+    }
+    return opened;
+  }
+
+  #shut(board: Board): void {
+    this.#atHand.get(board)?.bytes?.close();
+    this.#atHand.delete(board);
   }
 
   /** What is new, on a board of its own. */
@@ -76,7 +111,8 @@ export class Boards {
     if (this.#fresh.size === 0) return;
     const lengths = new Map([...this.#fresh].map(([key, { length }]) => [key, length]));
     const board = { name: hashOf([...lengths.keys()].join("")), lengths };
-    this.#store.put("board", board.name, this.#fresh);
+    const results = [...this.#fresh].flatMap(([key, bytes]) => sealed(key, bytes));
+    this.#store.put("board", board.name, undefined, Buffer.concat(results));
     this.#boards.add(board);
     for (const key of lengths.keys()) this.#boardOf.set(key, board);
     this.#fresh = new Map();
@@ -88,10 +124,21 @@ export class Boards {
     this.#boards.delete(board);
     for (const key of board.lengths.keys()) {
       if (this.#boardOf.get(key) !== board || this.#fresh.has(key)) continue;
-      const bytes = stays(key) ? this.#resultsOn(board).get(key) : undefined;
+      const bytes = stays(key) ? this.#read(board, key) : undefined;
       if (bytes) this.add(key, bytes);
     }
+    this.#shut(board);
   }
+}
+
+function beginsOn({ lengths }: Board): ReadonlyMap<string, number> {
+  const begins = new Map<string, number>();
+  let begin = 0;
+  for (const [key, length] of lengths) {
+    begins.set(key, begin);
+    begin += sealBytes + length;
+  }
+  return begins;
 }
 
 function bytesOn({ lengths }: Board, counts: (key: string) => boolean = () => true): number {

@@ -1,8 +1,11 @@
 import { createHash, type Hash } from "node:crypto";
 import {
+  closeSync,
   mkdirSync,
+  openSync,
   readdirSync,
   readFileSync,
+  readSync,
   renameSync,
   rmSync,
   statSync,
@@ -13,7 +16,7 @@ import { homedir } from "node:os";
 import { join } from "node:path";
 import { deserialize, serialize } from "node:v8";
 import { isMainThread, threadId } from "node:worker_threads";
-import { noStore, type Store } from "../model/kept.ts";
+import { noStore, type Pieces, type Store } from "../model/kept.ts";
 import { ownCode } from "./own-code.ts";
 
 /**
@@ -23,14 +26,28 @@ import { ownCode } from "./own-code.ts";
 const bytesMost = 512_000_000;
 const bytesOfToday = 4_000_000_000;
 const dayMs = 86_400_000;
-const hashBytes = 32;
 
 const sha256 = (...parts: readonly (string | Uint8Array)[]): Buffer =>
   parts.reduce<Hash>((hash, part) => hash.update(part), createHash("sha256")).digest();
 
+/** Length of the hash that stands before what is kept. */
+export const sealBytes = 32;
+
+/** Bytes with a hash before them, over their name and themselves. */
+export const sealed = (name: string, bytes: Uint8Array): readonly Uint8Array[] => [
+  sha256(name, bytes),
+  bytes,
+];
+
+/** The bytes behind their hash; undefined where it does not agree, however that came about. */
+export function unsealed(name: string, bytes: Uint8Array): Uint8Array | undefined {
+  const body = bytes.subarray(sealBytes);
+  return sha256(name, body).equals(bytes.subarray(0, sealBytes)) ? body : undefined;
+}
+
 /**
  * Keeps results in the system's folder for what can be made again. Each file begins with a hash over its name and
- * the rest: one that does not agree, however it came about, is as if it were not there. The name is a hash over the tool's own code, and all
+ * the rest: one that does not agree, however it came about, is as if it were not there; of a piece alone nobody knows that. The name is a hash over the tool's own code, and all
  * that the result depends on. What cannot be read or written there changes nothing but the time that it takes.
  */
 export function storeOnDisk(folder = usualFolder(), tool = toolIn(folder)): Store {
@@ -45,6 +62,7 @@ export function storeOnDisk(folder = usualFolder(), tool = toolIn(folder)): Stor
       isRoomMade = true;
       write(folder, nameOf(kind, from), () => bytes ?? serialize(value));
     },
+    open: (kind, from) => open(join(folder, nameOf(kind, from))),
   };
 }
 
@@ -72,15 +90,35 @@ function read(folder: string, name: string): { readonly value: unknown } | undef
   const file = join(folder, name);
   try {
     if (!isOurs(file)) return undefined;
-    const bytes = readFileSync(file);
-    const body = bytes.subarray(hashBytes);
-    if (!sha256(name, body).equals(bytes.subarray(0, hashBytes))) return undefined;
-    const now = new Date();
-    utimesSync(file, now, now);
+    const body = unsealed(name, readFileSync(file));
+    if (!body) return undefined;
+    markUsed(file);
     return { value: deserialize(body) };
   } catch {
     return undefined;
   }
+}
+
+function open(file: string): Pieces | undefined {
+  try {
+    if (!isOurs(file)) return undefined;
+    const opened = openSync(file, "r");
+    markUsed(file);
+    return {
+      piece(begin, length) {
+        const bytes = Buffer.allocUnsafe(length);
+        return readSync(opened, bytes, 0, length, sealBytes + begin) === length ? bytes : undefined;
+      },
+      close: () => closeSync(opened),
+    };
+  } catch {
+    return undefined;
+  }
+}
+
+function markUsed(file: string): void {
+  const now = new Date();
+  utimesSync(file, now, now);
 }
 
 /** There, and nobody else's: what is kept may be code. Systems without users of this kind tell no owner. */
@@ -95,8 +133,7 @@ function write(folder: string, name: string, content: () => Uint8Array): void {
   const beside = `${file}.${process.pid}.${threadId}`;
   try {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
-    const body = content();
-    writeFileSync(beside, Buffer.concat([sha256(name, body), body]), { mode: 0o600 });
+    writeFileSync(beside, Buffer.concat(sealed(name, content())), { mode: 0o600 });
     renameSync(beside, file);
   } catch {
     forget(beside);

@@ -13,7 +13,7 @@ export const isSmall = ({ length }: Uint8Array) => length <= smallBytes;
 interface Shelf extends Store {
   /** Nothing lay on it. */
   readonly isBare: boolean;
-  /** Puts what is on the shelf into the store below. */
+  /** Puts what is new into the store below. */
   end(): void;
 }
 
@@ -45,6 +45,7 @@ export function shelfIn(store: Store, from: string): Shelf {
     },
     end() {
       if (isNew) store.put("shelf", from, boards.tidied(asked));
+      boards.close();
     },
   };
 }

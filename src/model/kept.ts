@@ -7,6 +7,15 @@
 export interface Store {
   find(kind: string, from: string): { readonly value: unknown } | undefined;
   put(kind: string, from: string, value: unknown, bytes?: Uint8Array): void;
+  /** The bytes of an entry, for whoever wants few of them; where a store has no such, there is nothing. */
+  open?(kind: string, from: string): Pieces | undefined;
+}
+
+/** Bytes that are read piece by piece, and held against nothing. */
+export interface Pieces {
+  /** Undefined where they cannot be read. */
+  piece(begin: number, length: number): Uint8Array | undefined;
+  close(): void;
 }
 
 /** Nothing is kept there. */

@@ -73,6 +73,49 @@ describe("small results", () => {
     expect(last).toHaveLength(1);
   });
 
+  it("are not trusted one by one: where a byte of one is another, those beside it still are", () => {
+    const folder = temporaryFolder();
+    const first = shelfIn(storeOnDisk(folder, tool), "guide");
+    for (const name of ["before", "spoilt", "after"]) first.put("thing", name, `made ${name}`);
+    first.end();
+    for (const name of readdirSync(folder)) {
+      const bytes = readFileSync(join(folder, name));
+      const at = bytes.indexOf("made spoilt");
+      if (at >= 0) writeFileSync(join(folder, name), bytes.fill("M", at, at + 1));
+    }
+    const again = shelfIn(storeOnDisk(folder, tool), "guide");
+    expect(again.find("thing", "before")).toEqual({ value: "made before" });
+    expect(again.find("thing", "spoilt")).toBeUndefined();
+    expect(again.find("thing", "after")).toEqual({ value: "made after" });
+  });
+
+  it("are read from few files at once, however many there are, and from none at the end", () => {
+    const folder = temporaryFolder();
+    const store = storeOnDisk(folder, tool);
+    let open = 0;
+    let most = 0;
+    const counting = {
+      ...store,
+      open(kind: string, from: string) {
+        const pieces = store.open?.(kind, from);
+        most = Math.max(most, ++open);
+        const close = () => {
+          open--;
+          pieces?.close();
+        };
+        return pieces && { ...pieces, close };
+      },
+    };
+    const first = shelfIn(store, "guide");
+    for (let i = 0; i < 6000; i++) first.put("thing", String(i), some(i));
+    first.end();
+    const again = shelfIn(counting, "guide");
+    for (let i = 0; i < 6000; i += 150) expect(again.find("thing", String(i))).toBeDefined();
+    again.end();
+    expect(most).toBeLessThan(32);
+    expect(open).toBe(0);
+  });
+
   it("are made again where the file that they lie in is gone or spoilt", () => {
     const folder = temporaryFolder();
     const first = shelfIn(storeOnDisk(folder, tool), "guide");
