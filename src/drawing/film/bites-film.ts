@@ -1,9 +1,10 @@
 import { lengthMm } from "../../core/float/float.ts";
+import { toldTipMm } from "../../core/float/tip.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { lyingShot } from "../float/lift-bite.ts";
-import { arrow, circle, type Point, point, polyline, text, thin } from "../items.ts";
+import { arrow, circle, type Point, point, polyline, text, thin, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
-import type { Item } from "../model.ts";
+import type { Item, Stroke } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
@@ -20,6 +21,9 @@ const lineMm = 22;
 const underMm = 2.5;
 const fishMm = 17;
 const baitRadiusMm = 1;
+/** A float that goes further aside than this has left its place (left below 0). */
+const seenAsideMm = -2;
+const stood: Stroke = { ...thinSoft, dashMm: [1.2, 0.8] };
 
 /**
  * Four bites, one after the other: the float goes under, it lifts, it moves away, and a bait is held on its way down; with
@@ -37,7 +41,9 @@ export function bitesFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
   const scale = Math.min(0.5, aboveMm / Math.max(1, mostOf(tips)), 26 / floatMm);
   const bedMm = surfaceMm + (floatMm - depth.tipAsSetMm) * scale + lineMm;
   const panel = tipPanel(float, tips, room, { surfaceMm, aboveMm }, kit);
+  const unbitten = { tipMm: toldTipMm(depth.tipAsSetMm), said: words("drawing.film.bites.unbitten") };
   const where = { restX: (lyingShot(depth).length > 0 ? 0.4 : 0.5) * pictureMm, surfaceMm, bedMm, scale };
+  const wanted = ({ tipMm, said }: NonNullable<BitePose["wanted"]>) => panel.wanted(tipMm, said);
   const moments = bites.map(
     ({ name, caption, strike, pose }): Moment => ({
       caption,
@@ -54,7 +60,7 @@ export function bitesFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
             : []),
           ...biting(solved, depth, pose, where),
           ...panel.moving(pose.tip, flatDegrees, pose.leanDegrees),
-          ...(pose.wanted ? panel.wanted(pose.wanted.tipMm, pose.wanted.said) : []),
+          ...wanted(pose.wanted ?? unbitten),
         ];
       },
     }),
@@ -64,10 +70,7 @@ export function bitesFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
     widthMm,
     heightMm: bedMm + bedThicknessMm + 1.5 * textMm,
     title: words("drawing.film.bites.title", { rig: solved.rig.title }),
-    description: [
-      words("drawing.film.bites.about"),
-      ...(bites.some(({ pose }) => pose.wanted) ? [words("drawing.film.bites.dashes")] : []),
-    ].join(" "),
+    description: [words("drawing.film.bites.about"), words("drawing.film.bites.dashes")].join(" "),
     still: [
       ...waterOverBed({ rightMm: pictureMm, surfaceMm, footMm: bedMm }),
       rodEnd(point(rod.xMm, surfaceMm - rod.upMm)),
@@ -97,13 +100,21 @@ const nowhere = point(0, 0);
 function biting(
   { rig }: SolvedRig,
   depth: SolvedDepth,
-  { tip, asideMm = 0, leanDegrees = 0, bait = nowhere, shot = nowhere, bows = [0, 0], fish }: BitePose,
+  {
+    tip,
+    asideMm: goesMm = 0,
+    leanDegrees = 0,
+    bait = nowhere,
+    shot = nowhere,
+    bows = [0, 0],
+    fish,
+  }: BitePose,
   { restX, surfaceMm, bedMm, scale }: BiteRoom,
 ): Item[] {
   const floatMm = lengthMm(rig.float);
   const isFlat = tip === undefined;
   const shownMm = isFlat ? floatMm / 2 : (tip ?? -underMm / scale);
-  const water = point(restX + asideMm, surfaceMm);
+  const water = point(restX + goesMm, surfaceMm);
   const top = point(water.xMm, surfaceMm - shownMm * scale);
   const foot = point(water.xMm, top.yMm + floatMm * scale);
   const degrees = isFlat ? flatDegrees : leanDegrees;
@@ -120,6 +131,7 @@ function biting(
       : eye;
   const bow = ([from, to]: readonly [Point, Point], asideMm: Bow) => bowed(from, to, asideMm);
   return [
+    ...(goesMm < seenAsideMm ? wayAside(point(restX, surfaceMm), goesMm, depth, scale) : []),
     polyline([point(rod.xMm, surfaceMm - rod.upMm), held], thin),
     { kind: "path", steps: bow([eye, shotAt], bows[0]), stroke: strandStrokes["main line"] },
     { kind: "path", steps: bow([shotAt, baitAt], bows[1]), stroke: strandStrokes["hook length"] },
@@ -134,6 +146,16 @@ function biting(
     ...(tip === null ? [placed(water, parts.ripples.draw({ at: nowhere }))] : []),
     ...(lowest ? [placed(shotAt, [circle(nowhere, radiusMm, { fill: "ink" })])] : []),
     placed(baitAt, [circle(nowhere, baitRadiusMm, { fill: "accent" })]),
+  ];
+}
+
+/** From where a float stood, the way that it goes aside: over the tips of both. */
+function wayAside({ xMm, yMm }: Point, goesMm: number, depth: SolvedDepth, scale: number): Item[] {
+  const topY = yMm - depth.tipAsSetMm * scale;
+  const arrowY = topY - 4;
+  return [
+    polyline([point(xMm, topY - 1), point(xMm, yMm + depth.draughtMm * scale)], stood),
+    ...arrow(point(xMm, arrowY), point(xMm + goesMm - 2, arrowY), { ink: "ink", widthMm: 0.9 }, 2.8),
   ];
 }
 

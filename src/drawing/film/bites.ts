@@ -2,7 +2,7 @@ import { loadForTipG, toldTipMm } from "../../core/float/tip.ts";
 import { last } from "../../core/lists.ts";
 import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
-import { liftBite } from "../float/lift-bite.ts";
+import { liftBite, lyingShot } from "../float/lift-bite.ts";
 import { type Point, point } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import { type ShownTip, toldTip } from "./tip-panel.ts";
@@ -123,6 +123,8 @@ function lifting(
   const { tipMm, baitTipMm, lifted, isLying } = bite;
   const shot = lifted.size;
   const upMm = belowShotMm + 4;
+  // To the right of the float, or its line would go round the head of a fish below it.
+  const asideMm = isLying ? 1 : 7;
   const told =
     tipMm === undefined
       ? words("drawing.film.bites.lift.flat", { shot })
@@ -147,8 +149,8 @@ function lifting(
       strike: true,
       pose: {
         tip: tipMm,
-        bait: point(1, -upMm - belowShotMm),
-        shot: point(1, -upMm + 4),
+        bait: point(asideMm, -upMm - belowShotMm),
+        shot: point(asideMm - (isLying ? 0 : 1), -upMm + 4),
         bows: [3, 0],
         fish: { ...atBait, degrees: 22 },
       },
@@ -186,8 +188,9 @@ function movingAway(
         tip,
         asideMm: -7,
         leanDegrees: 14,
-        bait: point(-15, -2),
-        shot: point(-14, -2),
+        bait: point(-17, -2),
+        // Behind the bait that it is drawn after, over the bed also where it lay on it.
+        shot: lyingShot(depth).length > 0 ? point(-9, -7) : point(-15, -2),
         fish: level,
       },
     },

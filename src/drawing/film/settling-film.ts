@@ -4,8 +4,9 @@ import { tipShowingMm, toldTipMm } from "../../core/float/tip.ts";
 import { last, rising } from "../../core/lists.ts";
 import type { G } from "../../core/units.ts";
 import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
-import { point, polyline, text } from "../items.ts";
+import { curveTo, pathFrom, point, text } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
+import { layLabel, paintLabel } from "../labels/label-text.ts";
 import type { Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
@@ -14,7 +15,15 @@ import type { Film, FilmRoom, Moment } from "./film.ts";
 import { movingFloat, placed, shotAt, waterCut } from "./moving.ts";
 import { isHeldTwice, lineMm, type MoreShot, pinchedOn, rodRise } from "./pinched-on.ts";
 import { ringKey, ringRound } from "./ring-round.ts";
-import { besidePanelMm, flatDegrees, mostOf, type ShownTip, tipPanel, toldTip } from "./tip-panel.ts";
+import {
+  besidePanelMm,
+  flatDegrees,
+  levelMm,
+  mostOf,
+  type ShownTip,
+  tipPanel,
+  toldTip,
+} from "./tip-panel.ts";
 
 /** The float with so much of its load on. */
 export interface Loaded {
@@ -38,8 +47,8 @@ const leaningDegrees = 45;
 const asideMm = 13;
 /** A change of the tip that is seen from the bank [mm]. */
 const seenMm = 10;
-/** Less tip than this is as good as none [mm]. */
-const levelMm = 2.5;
+/** A line that nothing pulls at hangs in bows so far aside. */
+const slackMm = 3.5;
 
 /**
  * A float as its shot goes on, the lock first, then down the line, with hook and bait last: how much tip each leaves, and
@@ -75,11 +84,12 @@ export function settlingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
 }
 
 /** What a float does with a load on it, in a word or two; the last two loads are the right one and one too many. */
-function nameOf({ tip, isHalfCocked }: Loaded, fromEnd: number) {
+function nameOf({ shot, tip, isHalfCocked }: Loaded, fromEnd: number) {
   if (fromEnd === -1) return tip === null ? "too-many" : "too-low";
   if (fromEnd === -2) return "right";
   if (isHalfCocked) return "half";
-  return tip === undefined ? "flat" : "stands";
+  if (tip !== undefined) return "stands";
+  return shot.length === 0 ? "bare-flat" : "flat";
 }
 
 /**
@@ -116,7 +126,7 @@ export function settlingStage(
     heightMm: surfaceMm + waterMm + 1.4 * room.textMm,
     still,
     moving: (loaded: Loaded): Item[] => [
-      ...hung(solved, depth, loaded, { middleMm: pictureMm / 2, surfaceMm, scale }),
+      ...hung(solved, depth, loaded, { middleMm: pictureMm / 2, surfaceMm, scale }, room, kit),
       ...panel.moving(loaded.tip, loaded.isHalfCocked ? leaningDegrees : flatDegrees),
       ...(typeof loaded.tip === "number" ? wanted : []),
       ...(loaded.hasNewShot
@@ -206,6 +216,8 @@ function hung(
   depth: SolvedDepth,
   { shot, hasHook, more = [], hasNewShot, tip, isHalfCocked }: Loaded,
   { middleMm, surfaceMm, scale }: FloatRoom,
+  { textMm }: FilmRoom,
+  { words, measure }: DrawingKit,
 ): Item[] {
   const floatMm = lengthMm(rig.float);
   const water = point(middleMm, surfaceMm);
@@ -219,12 +231,28 @@ function hung(
   const end = point(eye.xMm, eye.yMm + lineMm);
   const hanging = pinchedOn(rig.float, depth, shot, more, { eye, end });
   const newest = hanging.at(-1);
+  const isSlack = hanging.length === 0;
+  const bow = (asideMm: number, share: number) =>
+    point(eye.xMm + (isSlack ? asideMm : 0), eye.yMm + share * lineMm);
+  const bank = isHeldTwice(rig.float)
+    ? point(0, surfaceMm - 3)
+    : point(0, Math.max(surfaceMm + 1, eye.yMm - rodRise * eye.xMm));
+  const atTip = isFlat ? rotatedPoint(rubber, degrees, water) : rubber;
+  const through = isHeldTwice(rig.float) ? [atTip, eye] : [eye];
+  const noHook = layLabel(
+    [{ text: words("drawing.film.settling.no-hook") }],
+    2 * middleMm - eye.xMm - 3,
+    textMm,
+    measure,
+  );
   const hook = parts.hook.draw({ bend: point(0, 2.8), heightMm: 2.8 });
   return [
-    polyline(
-      isHeldTwice(rig.float)
-        ? [point(0, surfaceMm - 3), isFlat ? rotatedPoint(rubber, degrees, water) : rubber, eye, end]
-        : [point(0, Math.max(surfaceMm + 1, eye.yMm - rodRise * eye.xMm)), eye, end],
+    pathFrom(
+      bank,
+      [
+        ...through.map(({ xMm, yMm }) => ["L", xMm, yMm] as const),
+        curveTo(bow(slackMm, 1 / 3), bow(-slackMm, 2 / 3), end),
+      ],
       strandStrokes["main line"],
     ),
     ...movingFloat(rig.float, {
@@ -235,6 +263,7 @@ function hung(
     }),
     ...hanging.map(({ place, diameterMm }) => shotAt(place, diameterMm)),
     ...(hasNewShot && newest ? [ringRound({ at: newest.place, diameterMm: newest.diameterMm })] : []),
-    ...(hasHook ? [placed(end, hook)] : []),
+    // A line that ends in nothing would be taken for a broken one.
+    ...(hasHook ? [placed(end, hook)] : paintLabel(noHook, eye.xMm + 2.5, end.yMm, measure)),
   ];
 }

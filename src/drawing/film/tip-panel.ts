@@ -1,9 +1,10 @@
 import { type Float, lengthMm } from "../../core/float/float.ts";
 import { toldTipMm } from "../../core/float/tip.ts";
+import { entry, last } from "../../core/lists.ts";
 import type { Mm } from "../../core/units.ts";
 import { tipSides } from "../float/float-tip.ts";
 import { tipFigures } from "../float/tip-figures.ts";
-import { bold, type Point, point, polygon, polyline, rectangle, text, thin } from "../items.ts";
+import { bold, point, polygon, polyline, rectangle, text, thin } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import { layLabel, paintLabel } from "../labels/label-text.ts";
 import type { Item, Stroke } from "../model.ts";
@@ -30,6 +31,10 @@ const panelWaterMm = 7;
 /** Top of a float that is under, below the surface [mm of paper]. */
 const underMm = 3;
 const scaleLine = thin;
+/** A thin tip would be lost in a dark edge. */
+const markedEdge: Stroke = { ...thin, ink: "accent" };
+/** Less tip than this is as good as none [mm]. */
+export const levelMm = 2.5;
 /** Where a tip should stand; as much of it beside what is said of it. */
 const wantedLine: Stroke = { ...bold, ink: "accent", dashMm: [1.2, 0.8] };
 const sampleMm = 4;
@@ -49,6 +54,18 @@ export function toldTip(tip: ShownTip): ShownTip {
 /** The most that a float shows of those [mm]. */
 export const mostOf = (tips: readonly ShownTip[]): Mm => Math.max(...tips.map((tip) => tip ?? 0));
 
+/** The scale beside a tip, its last figure at the highest tip or over it: between two that are missing none can be read. */
+function tipRuler(mostMm: Mm, aboveMm: Mm, textMm: Mm, kit: DrawingKit) {
+  const highMm = aboveMm - textMm / 2;
+  const figuresAt = (scale: number) => tipFigures(kit, scale, highMm + 1e-6, 1.3 * textMm);
+  const scale = Math.min(1.5, (aboveMm - textMm) / mostMm);
+  const figures = figuresAt(scale);
+  const [highest, stepMm] = [last(figures).tipMm, entry(figures, 1).tipMm];
+  if (highest >= mostMm) return { scale, figures };
+  const lower = Math.min(scale, highMm / (highest + stepMm));
+  return { scale: lower, figures: figuresAt(lower) };
+}
+
 /**
  * The tip of a float, larger than in the picture beside it, on a scale that stands on the water.
  *
@@ -62,8 +79,7 @@ export function tipPanel(
   { surfaceMm, aboveMm }: PictureWater,
   kit: DrawingKit,
 ) {
-  const scale = Math.min(1.5, (aboveMm - textMm) / Math.max(20, mostOf(tips)));
-  const figures = tipFigures(kit, scale, aboveMm - textMm / 2, 1.3 * textMm);
+  const { scale, figures } = tipRuler(Math.max(20, mostOf(tips)), aboveMm, textMm, kit);
   const axisX =
     widthMm - panelMm + Math.max(...figures.map(({ told }) => kit.measure(told, textMm, "regular"))) + 2.5;
   const middle = (axisX + widthMm) / 2;
@@ -81,29 +97,25 @@ export function tipPanel(
     }),
     text(point(axisX + 1, surfaceMm - aboveMm - 0.4 * textMm), scaleName, textMm, { ink: "soft" }),
   ];
-  const under = underWord(point(middle, surfaceMm - 1.5), textMm, kit);
+  const word = (state: "under" | "level") =>
+    text(point(middle, surfaceMm - 1.5), kit.words(`drawing.film.${state}`), textMm, {
+      anchor: "middle",
+      face: "bold",
+      ink: "accent",
+    });
   const top = lengthMm(float);
-  /** As much of it as there is room for, lying or leaning on the water. */
-  const flat = (degrees: number): Item[] => {
-    const shownMm = Math.min(top, (0.8 * (widthMm - axisX)) / scale);
-    const head = point(middle, surfaceMm - (shownMm * scale) / 2);
-    const outline = (lengthMm: Mm) => tipSides(float, lengthMm, scale, head);
-    const marked = Math.min(shownMm, float.tipShowingMm);
-    const lying = [polygon(outline(shownMm), "paper", thin), polygon(outline(marked), "accent", thin)];
-    return rotated(lying, degrees, point(middle, surfaceMm));
-  };
   /** The tip; how far over one lies that lies, and how one that stands leans. */
   const moving = (tipMm: ShownTip, degrees = flatDegrees, leanDegrees = 0): Item[] => {
-    if (tipMm === undefined) return flat(degrees);
+    if (tipMm === undefined) return lying(float, degrees, scale, { axisX, widthMm, surfaceMm });
     const topY = tipMm === null ? surfaceMm + underMm : surfaceMm - tipMm * scale;
     const shownMm = Math.min(top, (surfaceMm + panelWaterMm - 0.6 - topY) / scale);
     const marked = Math.min(float.tipShowingMm, shownMm);
     const outline = (lengthMm: Mm) => tipSides(float, lengthMm, scale, point(middle, topY));
     const standing: Item[] = [
       polygon(outline(shownMm), "paper", thin),
-      polygon(outline(marked), "accent", thin),
-      // How far under it is, this scale does not say.
-      ...(tipMm === null ? [under] : []),
+      polygon(outline(marked), "accent", markedEdge),
+      // How far under it is, this scale does not say; and of a tip that is level with the water nothing is seen.
+      ...(tipMm === null ? [word("under")] : tipMm < levelMm ? [word("level")] : []),
     ];
     return leanDegrees === 0 ? standing : rotated(standing, leanDegrees, point(middle, surfaceMm));
   };
@@ -111,6 +123,25 @@ export function tipPanel(
   const wanted = (tipMm: Mm, said: string): Item[] =>
     wantedMark(said, { yMm: surfaceMm - tipMm * scale, middle, axisX, surfaceMm }, { widthMm, textMm }, kit);
   return { still, moving, wanted };
+}
+
+/** All of a float, lying or leaning on the water: of its tip alone nobody would know that it is a float. */
+function lying(
+  float: Float,
+  degrees: number,
+  tipScale: number,
+  { axisX, widthMm, surfaceMm }: { readonly axisX: Mm; readonly widthMm: Mm; readonly surfaceMm: Mm },
+): Item[] {
+  const longMm = lengthMm(float);
+  const scale = Math.min(tipScale, (0.9 * (widthMm - axisX)) / longMm);
+  const middle = point((axisX + widthMm) / 2, surfaceMm);
+  const head = point(middle.xMm, surfaceMm - (longMm * scale) / 2);
+  const outline = (partMm: Mm) => tipSides(float, partMm, scale, head);
+  const upright = [
+    polygon(outline(longMm), "paper", thin),
+    polygon(outline(float.tipShowingMm), "accent", markedEdge),
+  ];
+  return rotated(upright, degrees, middle);
 }
 
 /** A line on either side of where the tip should stand; below the panel what it is. */
@@ -132,8 +163,4 @@ function wantedMark(
     polyline([point(fromX, firstY), point(fromX + sampleMm, firstY)], wantedLine),
     ...paintLabel(label, wordsX, labelY, kit.measure),
   ];
-}
-
-function underWord(at: Point, textMm: number, { words }: DrawingKit): Item {
-  return text(at, words("drawing.film.under"), textMm, { anchor: "middle", face: "bold", ink: "accent" });
 }
