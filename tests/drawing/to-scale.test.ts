@@ -14,6 +14,7 @@ import { shotTable } from "../../src/words/tables.ts";
 import { pictureRoom, sinkDrawing } from "../../templates/pages/rig-picture.ts";
 import { flatItems } from "../support/drawing-checks.ts";
 import { drawnApart, pictures } from "../support/drawn-pictures.ts";
+import { fallingDots, fallingFaults } from "../support/falling-dots.ts";
 import { plotDots } from "../support/plot-dots.ts";
 import { shippedGuide } from "../support/shipped-guide.ts";
 
@@ -235,7 +236,12 @@ const readers: { readonly [K in PictureReference["picture"]]: Reader<K> } = {
     );
     const discs = all.slice(laid.length, lineShot.length);
     const shot = lineShot.filter((one) => !lies(one)).sort((a, b) => a.fromHookMm - b.fromHookMm);
-    const isTold = /cover each other stand apart/.test(said(drawing));
+    const isTold = /short gaps/.test(said(drawing));
+    const [falling, ...more] = fallingDots(drawing);
+    expect(more).toEqual([]);
+    const sinks = depth.inWater!.sink;
+    const sink = sinks.find(({ landing }) => landing === "straight") ?? sinks[0]!;
+    const fallen = fallingFaults(falling!, sink, { zeroMm, scale });
     const touch = neighbours(discs).map(
       ([lower, upper]) => lower.cyMm - upper.cyMm - lower.radiusMm - upper.radiusMm < seenMm,
     );
@@ -246,7 +252,7 @@ const readers: { readonly [K in PictureReference["picture"]]: Reader<K> } = {
       const off = near(`shot ${i} from the lowest`, discs[0]!.cyMm - disc.cyMm, wanted);
       return isKeptOff && isTold ? [] : off;
     });
-    return [...onBed, ...hanging];
+    return [...onBed, ...hanging, ...fallen];
   },
   "hang-plot": ({ rig: id, depthMm }, drawing) => {
     const [{ rig }, { inWater }] = rigOf(id, depthMm);
@@ -338,30 +344,16 @@ describe("what is drawn is to scale, or said not to be", () => {
     expect(untold).toEqual([]);
   });
 
-  test("the curves of a sinking bait, to the axes beside them", () => {
+  test("a sinking bait, second by second, to the depths beside it", () => {
     for (const rig of rigs)
       for (const depth of rig.depths) {
         const drawing = sinkDrawing(rig, depth, kit)!;
-        const { zeroMm, scale } = depthScaleOf(drawing);
         const { sink, sister } = depth.inWater!;
-        const tracks = sink.flatMap((one, i) => [one.track, ...(sister ? [sister.sink[i]!.track] : [])]);
-        const lines = pathsOf(drawing).filter(
-          ({ steps, stroke }) => steps.length > 12 && stroke?.ink === "ink",
-        );
-        expect(lines).toHaveLength(tracks.length);
-        const seconds = textsOf(drawing).filter(
-          ({ text, anchor }) => anchor === "middle" && /^\d+$/.test(text),
-        );
-        for (const [i, line] of lines.entries()) {
-          const [left, top] = endsOf(line)[0]!;
-          const figure = seconds.find(({ xMm }) => xMm > left)!;
-          const perS = (figure.xMm - left) / Number(figure.text);
-          for (const [j, [x, y]] of endsOf(line).entries()) {
-            const { timeS, depthMm } = tracks[i]![j]!;
-            expect(near("time", x - left, perS * timeS)).toEqual([]);
-            expect(near("depth", y - (i < 2 ? zeroMm : top), scale * depthMm)).toEqual([]);
-          }
-        }
+        const shown = sink.flatMap((one, i) => [one, ...(sister ? [sister.sink[i]!] : [])]);
+        const columns = fallingDots(drawing);
+        expect(columns).toHaveLength(shown.length);
+        for (const [i, column] of columns.entries())
+          expect(fallingFaults(column, shown[i]!, depthScaleOf(drawing))).toEqual([]);
       }
   });
 });

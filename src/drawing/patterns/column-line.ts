@@ -9,7 +9,7 @@ import { asDrawn } from "../rig/current-shape.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotated } from "../transform.ts";
 
-export const hookMm = 2.6;
+const hookMm = 2.6;
 /** A line is drawn so far above the bed that it lies on. */
 const aboveBedMm = 0.4;
 /** Bare line that is seen between a hook on the bed and where its line comes down. */

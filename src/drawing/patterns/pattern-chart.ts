@@ -1,21 +1,18 @@
 import { asSet } from "../../core/float/moved-float.ts";
 import { last } from "../../core/lists.ts";
-import type { Sink } from "../../core/sink/sink-of-rig.ts";
+import type { Landing, Sink } from "../../core/sink/sink-of-rig.ts";
+import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
-import { point, polyline, text, thinSoft } from "../items.ts";
+import { point, polyline, rectangle, text, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import { type LabelText, layLabel, paintLabel } from "../labels/label-text.ts";
 import type { Drawing, Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
+import { parts } from "../parts/parts.ts";
 import { depthAxisMm, depthTicks } from "../plots/axis.ts";
+import { fallingBait } from "../plots/falling-bait.ts";
 import { spoken } from "../spoken.ts";
-import {
-  drawPatternColumn,
-  type PatternColumn,
-  type ShotLook,
-  shotScales,
-  sinkCurve,
-} from "./pattern-column.ts";
+import { drawPatternColumn, type PatternColumn, type ShotLook, shotScales } from "./pattern-column.ts";
 
 interface PatternEntry {
   readonly rig: SolvedRig;
@@ -30,16 +27,17 @@ interface PatternRoom {
 }
 
 const marginMm = 1;
+/** From the left of its water to the middle of a bait on the way down. */
+const besideMm = 2.2;
 /** Least width of a pattern with its caption, in ems; where fewer find room, the rest go into further charts. */
 const slotEms = 6;
-/** The share of its slot that a rig takes up beside its plot of sinking. */
-const rigShare = 0.34;
+/** The share of its slot that a rig takes up beside its bait on the way down. */
+const rigShare = 0.45;
 
 /** What charts of one picture share. */
 interface Scales {
   readonly room: PatternRoom;
   readonly deepestMm: number;
-  readonly longestS: number;
   /** Millimetres of paper for each of water. */
   readonly scale: number;
   readonly surfaceMm: number;
@@ -73,7 +71,6 @@ export function drawPatternCharts(
     look: { scales: shotScales, diametersMm },
     room,
     deepestMm,
-    longestS: Math.max(0, ...entries.map((entry) => sinkOf(entry)?.tenthsS.at(-1) ?? 0)),
     scale: waterMm / deepestMm,
     surfaceMm: 4 + textMm * 0.5,
     axisMm,
@@ -89,7 +86,7 @@ export function drawPatternCharts(
 
 function drawChart(entries: readonly PatternEntry[], scales: Scales, kit: DrawingKit): Drawing {
   const { words, measure } = kit;
-  const { room, longestS, surfaceMm, axisMm, slotMm } = scales;
+  const { room, surfaceMm, axisMm, slotMm } = scales;
   const { widthMm, textMm } = room;
   const captionRoomMm = slotMm - 2 * marginMm;
   const captions = entries.map((entry) => caption(entry, captionRoomMm, textMm, kit));
@@ -97,13 +94,7 @@ function drawChart(entries: readonly PatternEntry[], scales: Scales, kit: Drawin
   const captionTop = surfaceMm + room.waterMm + bedThicknessMm + 1.5;
   const noteTop = captionTop + captionMm + 1;
   const columns = entries.map((entry, i) => chartColumn(entry, axisMm + i * slotMm, scales, kit));
-  const notes = [
-    words("drawing.pattern.scale"),
-    ...(columns.some(({ isApart }) => isApart) ? [words("drawing.pattern.apart")] : []),
-    ...(columns.some(({ isBroken }) => isBroken) ? [words("drawing.pattern.broken")] : []),
-    ...(columns.some(({ isLaidUntrue }) => isLaidUntrue) ? [words("drawing.pattern.laid")] : []),
-    ...(longestS > 0 ? [words("drawing.pattern.sink")] : []),
-  ];
+  const notes = [scaleTold(columns, kit), ...sinkingTold(entries, kit)];
   const note = layLabel([{ text: notes.join(" ") }], widthMm - 2 * marginMm, textMm, measure);
   return {
     widthMm,
@@ -130,26 +121,65 @@ function rigColumn(
   return drawPatternColumn(entry.rig, entry.depth, column, look);
 }
 
-/** A rig in its slot, with its plot of sinking beside it where that was reckoned. */
-function chartColumn(entry: PatternEntry, leftMm: number, scales: Scales, kit: DrawingKit): PatternColumn {
-  const { room, longestS, scale, surfaceMm, slotMm } = scales;
+/** A rig in its slot, with its bait on the way down beside it where that was reckoned. */
+function chartColumn(
+  entry: PatternEntry,
+  slotLeftMm: number,
+  scales: Scales,
+  kit: DrawingKit,
+): PatternColumn {
+  const { room, scale, surfaceMm, slotMm } = scales;
   const sink = sinkOf(entry);
-  const column = rigColumn(entry, leftMm, scales);
+  const column = rigColumn(entry, slotLeftMm, scales);
   if (!sink) return column;
-  const frame = {
-    leftMm: leftMm + slotMm * rigShare + 0.8,
-    rightMm: leftMm + slotMm - 0.6 - marginMm,
-    surfaceMm,
-    bedMm: surfaceMm + entry.depth.depthMm * scale,
-    scale,
-    longestS,
+  const leftMm = slotLeftMm + slotMm * rigShare;
+  const rightMm = slotLeftMm + slotMm - marginMm;
+  const bedMm = surfaceMm + entry.depth.depthMm * scale;
+  const yOf = (depthMm: Mm) => surfaceMm + depthMm * scale;
+  const falling = { xMm: leftMm + besideMm, yOf, bedMm, textMm: room.textMm };
+  return {
+    ...column,
+    items: [
+      ...column.items,
+      rectangle(leftMm, surfaceMm, rightMm - leftMm, bedMm - surfaceMm, { fill: "water" }),
+      ...parts.waterSurface.draw({ leftMm, rightMm, yMm: surfaceMm }),
+      ...parts.bed.draw({ leftMm, rightMm, yMm: bedMm }),
+      ...fallingBait(sink, falling, kit),
+    ],
   };
-  return { ...column, items: [...column.items, ...sinkCurve(sink, frame, room.textMm, kit)] };
 }
 
-/** How the rig sinks laid out straight, where that was reckoned. */
+/** How the rig sinks laid out straight, or as it may land; nothing where nobody reckoned it. */
 function sinkOf({ depth }: PatternEntry): Sink | undefined {
-  return depth.inWater?.sink.find(({ landing }) => landing === "straight");
+  const sinks = depth.inWater?.sink ?? [];
+  return sinks.find(({ landing }) => landing === "straight") ?? sinks[0];
+}
+
+/** All that is not to the scale of the depths. */
+function scaleTold(columns: readonly PatternColumn[], { words }: DrawingKit): string {
+  const untrue = [
+    words("drawing.rig.not-to-scale.always"),
+    ...(columns.some(({ isApart }) => isApart) ? [words("drawing.rig.not-to-scale.short-gaps")] : []),
+    ...(columns.some(({ isBroken }) => isBroken) ? [words("drawing.pattern.broken")] : []),
+    ...(columns.some(({ isLaidUntrue }) => isLaidUntrue) ? [words("drawing.pattern.laid")] : []),
+  ];
+  return words("drawing.pattern.scale", { parts: untrue.join(", ") });
+}
+
+/** What the dots are, and how the rigs land: most of them in one way, the others by name. */
+function sinkingTold(entries: readonly PatternEntry[], { words }: DrawingKit): string[] {
+  const landed = entries.flatMap((entry) => {
+    const landing = sinkOf(entry)?.landing;
+    return landing ? [{ rig: entry.rig.rig.title, landing }] : [];
+  });
+  const [some] = landed;
+  if (!some) return [];
+  const way = (landing: Landing) => words(`drawing.film.way.${landing}`);
+  const others = landed.filter(({ landing }) => landing !== some.landing);
+  return [
+    words("drawing.pattern.sink", { way: way(some.landing) }),
+    ...others.map(({ rig, landing }) => words("drawing.pattern.sink-of", { rig, way: way(landing) })),
+  ];
 }
 
 /** What hangs where on a rig's line, and how long its bait sinks. */

@@ -1,11 +1,9 @@
 import { lengthMm } from "../../core/float/float.ts";
 import { toldTipMm } from "../../core/float/tip.ts";
 import { first, last, neighbours, paired } from "../../core/lists.ts";
-import type { Sink } from "../../core/sink/sink-of-rig.ts";
 import type { SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
 import { floatLook } from "../float/float-parts.ts";
-import { circle, type Point, point, polyline, rectangle, text, thinSoft } from "../items.ts";
-import type { DrawingKit } from "../kit.ts";
+import { circle, type Point, point, polyline, rectangle } from "../items.ts";
 import { placeInOrder, type WantedLabel } from "../labels/label-placement.ts";
 import type { Item } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
@@ -14,7 +12,7 @@ import { lineBreakHalfMm } from "../parts/line-break.ts";
 import { parts } from "../parts/parts.ts";
 import { shotRadii } from "../shot-radii.ts";
 import { strandStrokes } from "../strands.ts";
-import { columnLine, hookMm } from "./column-line.ts";
+import { columnLine } from "./column-line.ts";
 
 /** Drawn diameter per diameter of shot, the first at which all of them find room. */
 export const shotScales: readonly number[] = [0.5, 0.4, 0.3];
@@ -255,40 +253,4 @@ function bracketOf(
     fromMm: Math.min(...lock.map(({ at, radiusMm }) => at.yMm - radiusMm)),
     toMm: Math.max(...lock.map(({ at, radiusMm }) => at.yMm + radiusMm)),
   });
-}
-
-/** Where a rig's curve of sinking goes: as high as the water, and as wide as the longest time of the chart. */
-interface SinkFrame {
-  readonly leftMm: number;
-  readonly rightMm: number;
-  readonly surfaceMm: number;
-  readonly bedMm: number;
-  readonly scale: number;
-  readonly longestS: number;
-}
-
-/** How deep the bait is after how long: down to the hook on the bed, with the time it takes above it. */
-export function sinkCurve(sink: Sink, frame: SinkFrame, textMm: number, kit: DrawingKit): Item[] {
-  const { leftMm, rightMm, surfaceMm, bedMm, scale, longestS } = frame;
-  const { figures, measure } = kit;
-  const at = ({ timeS, depthMm }: Sink["track"][number]) =>
-    point(leftMm + ((rightMm - hookMm / 2 - leftMm) * timeS) / longestS, surfaceMm + depthMm * scale);
-  const lastS = last(sink.tenthsS);
-  const track = sink.track.filter(({ timeS }) => timeS <= lastS);
-  const foot = at(last(track));
-  const [none, time] = [figures.time(0), figures.time(lastS)];
-  const half = measure(time, textMm, "bold") / 2;
-  const overMm = surfaceMm - 0.4 * textMm;
-  const middle = Math.min(rightMm - half, Math.max(leftMm + half, foot.xMm));
-  const isRoom = leftMm + measure(`${none} `, textMm, "regular") < middle - half;
-  return [
-    ...parts.bed.draw({ leftMm, rightMm, yMm: bedMm }),
-    polyline([point(leftMm, surfaceMm), point(leftMm, bedMm)], thinSoft),
-    polyline([point(leftMm, surfaceMm), point(rightMm, surfaceMm)], thinSoft),
-    polyline([point(foot.xMm, surfaceMm), point(foot.xMm, foot.yMm - hookMm)], thinSoft),
-    polyline(track.map(at), { ink: "accent", widthMm: 0.6 }),
-    ...parts.hook.draw({ bend: foot, heightMm: hookMm }),
-    ...(isRoom ? [text(point(leftMm, overMm), none, textMm, { ink: "soft" })] : []),
-    text(point(middle, overMm), time, textMm, { anchor: "middle", face: "bold" }),
-  ];
 }

@@ -1,22 +1,22 @@
-import { entry, last, neighbours, sum } from "../../core/lists.ts";
+import { entry, last, sum } from "../../core/lists.ts";
 import type { Landing, Sink } from "../../core/sink/sink-of-rig.ts";
 import type { Mm, S } from "../../core/units.ts";
-import { boldMm, circle, point, polyline, text, thin, thinMm } from "../items.ts";
+import { point, rectangle, text } from "../items.ts";
 import type { Box, DrawingKit } from "../kit.ts";
-import { layLabel, leading, paintLabel, type Run, together } from "../labels/label-text.ts";
-import type { Drawing, Item, Stroke } from "../model.ts";
+import { type LabelText, layLabel, paintLabel, type Run, together } from "../labels/label-text.ts";
+import type { Drawing, Item } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { parts } from "../parts/parts.ts";
-import { depthAxisMm, depthTicks, ticks } from "./axis.ts";
-import { curveNames, gridClearOf } from "./sink-names.ts";
+import { depthAxisMm, depthTicks } from "./axis.ts";
+import { fallingBait, fallingWidthMm } from "./falling-bait.ts";
 import { tellSooner } from "./sooner.ts";
 
 /** A rig whose sinking is shown: both landings, or one. */
-interface SinkCurves {
+interface SinkingRig {
   readonly id: string;
   readonly title: string;
-  /** What stands at its curves. */
+  /** What stands above its bait. */
   readonly label: string;
   readonly sinks: readonly Sink[];
   /** How far over depth its hook is set, below 0 off the bed. */
@@ -27,40 +27,30 @@ interface SinkPlotOptions {
   readonly textMm: number;
 }
 
-/** Lines to read a depth and a time by. */
-const grid: Stroke = { ink: "faint", widthMm: thinMm, dashMm: [0.35, 1.75], cap: "butt" };
-/** The rig bold and plain; what it is held against thin, with a bead on it at even times, which shows where both are one. */
-const strokes = {
-  rig: { ink: "ink", widthMm: 1.6 * boldMm },
-  sister: { ink: "ink", widthMm: thinMm },
-} as const satisfies Readonly<Record<string, Stroke>>;
-const bead = { radiusMm: 0.55, gapMm: 2.4 } as const;
-
 /** Least height of the water in a panel, and its least width in ems. */
 const leastPlotMm = 25;
 const leastPanelEms = 8;
 const gapMm = 4;
-/** Where the bait is down: a disc for the rig, a ring for the other. */
-const endRadiusMm = { rig: 0.75, sister: 1.15 } as const;
+/** Between the left of a column and the middle of its dots, and after its times. */
+const besideMm = 2;
 
-/** A curve with its look and what stands beside it. */
-interface Curve {
+/** A bait on its way down, and what stands above it. */
+interface Column {
   readonly sink: Sink;
-  readonly of: keyof typeof strokes;
   readonly name: string;
   readonly endS: S;
 }
 
-/** One way to land, with a curve for the rig and one for what it is held against. */
+/** One way to land, with a column for the rig and one for what it is held against. */
 interface Panel {
   readonly landing: Landing;
-  readonly curves: readonly Curve[];
+  readonly columns: readonly Column[];
 }
 
 /** What all panels share. */
 interface Scales {
   readonly depthMm: Mm;
-  readonly longestS: number;
+  readonly longestS: S;
   readonly widthMm: number;
   /** From the top of a panel to the surface, and from there to the bed. */
   readonly headMm: number;
@@ -68,62 +58,57 @@ interface Scales {
   readonly textMm: number;
 }
 
-function panelsOf(rig: SinkCurves, sister: SinkCurves | undefined): Panel[] {
-  const held = [
-    { curves: rig, of: "rig" as const },
-    ...(sister ? [{ curves: sister, of: "sister" as const }] : []),
-  ];
+function panelsOf(rig: SinkingRig, sister: SinkingRig | undefined): Panel[] {
   return rig.sinks.map(({ landing }) => ({
     landing,
-    curves: held.flatMap(({ curves, of }) =>
-      curves.sinks
+    columns: [rig, ...(sister ? [sister] : [])].flatMap(({ label, sinks }) =>
+      sinks
         .filter((sink) => sink.landing === landing)
-        .map((sink) => ({ sink, of, name: curves.label, endS: last(sink.tenthsS) })),
+        .map((sink) => ({ sink, name: label, endS: last(sink.tenthsS) })),
     ),
   }));
 }
 
 /** Which of two is down sooner; nothing of one alone. */
-function resultOf({ curves }: Panel, kit: DrawingKit): Run[] {
-  return curves.length < 2 ? [] : [{ text: tellSooner(curves, kit) }];
+function resultOf({ columns }: Panel, kit: DrawingKit): Run[] {
+  return columns.length < 2 ? [] : [{ text: tellSooner(columns, kit) }];
 }
 
 /**
- * How deep the bait is after how long, down as down is in the water: the rig bold, the pattern it is held against
- * thin with beads, each named beside its curve. What was laid out straight and what landed in a heap have a panel each, to
- * the same scales, so that no more than two lines have to be told apart; its head says which is down sooner.
+ * Where the bait is second by second: the rig's beside that of the pattern it is held against, each straight down as it is in the
+ * water, under its name. What was laid out straight and what landed in a heap have a panel each, to the same depth; its head
+ * says which is down sooner.
  *
  * @throws NoRoomError where the box is too small
  */
 export function drawSinkPlot(
-  rig: SinkCurves,
-  sister: SinkCurves | undefined,
+  rig: SinkingRig,
+  sister: SinkingRig | undefined,
   depthMm: number,
   box: Box,
   kit: DrawingKit,
   { textMm }: SinkPlotOptions,
 ): Drawing {
-  const { words, measure } = kit;
+  const { words } = kit;
   const panels = panelsOf(rig, sister);
-  const depths = depthTicks(depthMm);
   const left = depthAxisMm(depthMm, textMm, kit);
-  const besideMm = (box.widthMm - left - gapMm * (panels.length - 1)) / panels.length;
-  const abreast = besideMm >= leastPanelEms * textMm ? panels.length : 1;
-  const widthMm = abreast > 1 ? besideMm : box.widthMm - left;
-  const longestS = Math.max(...panels.flatMap(({ curves }) => curves.map(({ sink }) => last(sink.tenthsS))));
-  const heads = panels.map((panel) => {
-    const way: Run = { text: words(`drawing.film.way.${panel.landing}`), face: "bold" };
-    return [[way], resultOf(panel, kit)].map((runs) => layLabel(runs, widthMm, textMm, measure));
-  });
   const across = box.widthMm - left;
-  const time = layLabel([{ text: axesTold(rig, kit), ink: "soft" }], across, textMm, measure);
-  const axisMm = time.heightMm + leading * textMm + 1.6;
-  const headMm = Math.max(...heads.map((head) => sum(head.map((label) => label.heightMm)))) + axisMm;
+  const longestS = Math.max(...panels.flatMap(({ columns }) => columns.map(({ endS }) => endS)));
+  const most = Math.max(...panels.map(({ columns }) => columns.length));
+  const leastMm = Math.max(
+    leastPanelEms * textMm,
+    most * (2 * besideMm + fallingWidthMm(longestS, textMm, kit)),
+  );
+  const shareMm = (across - gapMm * (panels.length - 1)) / panels.length;
+  const abreast = shareMm >= leastMm ? panels.length : 1;
+  const widthMm = abreast > 1 ? shareMm : across;
+  const heads = headsOf(panels, rig, { widthMm, acrossMm: across, textMm }, kit);
+  const { headMm } = heads;
   // Hatching, and the lower half of the bed's figure.
   const footMm = Math.max(bedThicknessMm + 0.3, 0.6 * textMm);
   const rows = panels.length / abreast;
   const waterMm = box.heightMm / rows - headMm - footMm;
-  if (waterMm < leastPlotMm || widthMm < leastPanelEms * textMm)
+  if (waterMm < leastPlotMm || widthMm < leastMm)
     throw new NoRoomError("a plot of sinking", box, { folder: "rigs", id: rig.id });
 
   const scales: Scales = { depthMm, longestS, widthMm, headMm, waterMm, textMm };
@@ -134,50 +119,72 @@ export function drawSinkPlot(
     items: panels.flatMap((panel, i): Item[] => {
       const xMm = left + (i % abreast) * (widthMm + gapMm);
       const yMm = abreast > 1 ? 0 : (i * box.heightMm) / rows;
-      const head = entry(heads, i);
       const isLeft = i % abreast === 0;
-      const items = [
-        ...head.flatMap((label, j) => {
-          const belowMm = sum(head.slice(j + 1).map(({ heightMm }) => heightMm));
-          return paintLabel(label, 0, headMm - axisMm - belowMm - label.heightMm / 2, measure);
-        }),
-        ...(isLeft ? paintLabel(time, 0, headMm - axisMm + time.heightMm / 2, measure) : []),
-        ...plot(panel, scales, kit),
-      ];
+      const items = [...heads.items(i, isLeft), ...water(panel, scales, kit)];
       return [
-        ...(isLeft ? depthFigures(depths, point(left, yMm + headMm), scales, kit) : []),
+        ...(isLeft ? depthFigures(point(left, yMm + headMm), scales, kit) : []),
         { kind: "group", xMm, yMm, items },
       ];
     }),
   };
 }
 
-/** What goes down and what goes across, and where a bait is to stop short of the bed. */
-function axesTold({ overdepthMm = 0 }: SinkCurves, { words, figures }: DrawingKit): string {
-  const time = words("drawing.sink.time");
-  if (overdepthMm >= 0) return time;
-  return words("drawing.sink.time-off", { time, gap: together(figures.shortGap(-overdepthMm)) });
+/** Between a name and the surface below it. */
+const nameFreeMm = 1;
+
+/** What stands above the panels, each as high: how it lands, who is down sooner, what a dot is, and whose bait is below. */
+function headsOf(
+  panels: readonly Panel[],
+  rig: SinkingRig,
+  {
+    widthMm,
+    acrossMm,
+    textMm,
+  }: { readonly widthMm: number; readonly acrossMm: number; readonly textMm: number },
+  kit: DrawingKit,
+): { readonly headMm: number; readonly items: (panel: number, isLeft: boolean) => Item[] } {
+  const { words, measure } = kit;
+  const lay = (run: Run, roomMm: number) => layLabel([run], roomMm, textMm, measure);
+  const ways = panels.map((panel) => {
+    const way: Run = { text: words(`drawing.film.way.${panel.landing}`), face: "bold" };
+    return [lay(way, widthMm), ...resultOf(panel, kit).map((run) => lay(run, widthMm))];
+  });
+  const names = panels.map(({ columns }) =>
+    columns.length > 1 ? columns.map(({ name }) => lay({ text: name }, widthMm / columns.length)) : [],
+  );
+  const told = lay({ text: dotsTold(rig, kit), ink: "soft" }, acrossMm);
+  const heightOf = (labels: readonly LabelText[]) => sum(labels.map(({ heightMm }) => heightMm));
+  const wayMm = Math.max(...ways.map(heightOf));
+  const namesMm = Math.max(0, ...names.flat().map(({ heightMm }) => heightMm));
+  const headMm = wayMm + told.heightMm + namesMm + nameFreeMm;
+  return {
+    headMm,
+    items: (panel, isLeft) => [
+      ...entry(ways, panel).flatMap((label, j, all) =>
+        paintLabel(label, 0, heightOf(all.slice(0, j)) + label.heightMm / 2, measure),
+      ),
+      ...(isLeft ? paintLabel(told, 0, wayMm + told.heightMm / 2, measure) : []),
+      ...entry(names, panel).flatMap((label, j, all) =>
+        paintLabel(label, (j * widthMm) / all.length, headMm - nameFreeMm - label.heightMm / 2, measure),
+      ),
+    ],
+  };
 }
 
-/** How far along a panel a time is; the last figure of the axis keeps within it. */
-function endX(
-  timeS: number,
-  { longestS, widthMm, textMm }: Pick<Scales, "longestS" | "widthMm" | "textMm">,
-  { measure }: DrawingKit,
-): number {
-  return ((widthMm - measure("0", textMm, "regular")) * timeS) / longestS;
+/** What a dot is, and where a bait is to stop short of the bed. */
+function dotsTold({ overdepthMm = 0 }: SinkingRig, { words, figures }: DrawingKit): string {
+  const dots = words("drawing.sink.dots");
+  if (overdepthMm >= 0) return dots;
+  return words("drawing.sink.dots-off", { dots, gap: together(figures.shortGap(-overdepthMm)) });
 }
-
-const downMm = (depth: Mm, { headMm, waterMm, depthMm }: Scales) => headMm + (waterMm * depth) / depthMm;
 
 /** Depths at the left, down from the surface. */
 function depthFigures(
-  depths: readonly Mm[],
   surface: { readonly xMm: number; readonly yMm: number },
   { waterMm, depthMm, textMm }: Scales,
   { figures }: DrawingKit,
 ): Item[] {
-  return depths.map((depth) =>
+  return depthTicks(depthMm).map((depth) =>
     text(
       point(surface.xMm - 1.5, surface.yMm + (waterMm * depth) / depthMm + 0.35 * textMm),
       figures.shortDepth(depth),
@@ -187,75 +194,25 @@ function depthFigures(
   );
 }
 
-/** Water, figures of time above the surface, the curves, the rig's below the other's beads, their names, and a grid that is clear of those. */
-function plot({ curves }: Panel, scales: Scales, kit: DrawingKit): Item[] {
+/** Water from surface to bed, with each bait on its way down. */
+function water({ columns }: Panel, scales: Scales, kit: DrawingKit): Item[] {
   const { depthMm, longestS, widthMm, headMm, waterMm, textMm } = scales;
   const across = { leftMm: 0, rightMm: widthMm };
   const bedMm = headMm + waterMm;
-  const times = ticks(longestS, widthMm, kit.measure("00", textMm, "regular") + 3);
-  const xOf = (timeS: S) => endX(timeS, scales, kit);
-  const at = ({ timeS, depthMm: deep }: Sink["track"][number]) => point(xOf(timeS), downMm(deep, scales));
-  const drawn = curves.map((curve) => ({
-    ...curve,
-    places: curve.sink.track.map(at),
-    end: at(last(curve.sink.track.filter(({ timeS }) => timeS <= curve.endS))),
-    beads: curve.of === "sister" ? beadsOn(curve, widthMm / longestS).map(at) : [],
-  }));
-  const names = curveNames(
-    drawn.map(({ places, beads, name, endS, of }) => ({
-      places,
-      say: [
-        { text: name, ...(of === "rig" && { face: "bold" as const }) },
-        { text: together(kit.figures.time(endS)) },
-      ],
-      ...(beads.length > 0 && { beads }),
-    })),
-    { ...across, topMm: headMm, footMm: bedMm },
-    textMm,
-    kit.measure,
-  );
-  const level = depthTicks(depthMm)
-    .slice(1, -1)
-    .map((deep) => downMm(deep, scales));
+  const aloneMm = (widthMm - fallingWidthMm(longestS, textMm, kit)) / 2;
+  const yOf = (deepMm: Mm) => headMm + (waterMm * deepMm) / depthMm;
   return [
-    ...gridClearOf(
-      names.boxes,
-      [
-        ...level.map((yMm) => [point(0, yMm), point(widthMm, yMm)] as const),
-        ...times.map((time) => [point(xOf(time), headMm - 1), point(xOf(time), bedMm)] as const),
-      ],
-      grid,
-    ),
+    rectangle(0, headMm, widthMm, waterMm, { fill: "water" }),
     ...parts.waterSurface.draw({ ...across, yMm: headMm }),
     ...parts.bed.draw({ ...across, yMm: bedMm }),
-    ...times.map((time, i) =>
-      text(point(xOf(time), headMm - 2), String(time), textMm, { anchor: i === 0 ? "start" : "middle" }),
-    ),
-    ...drawn.map(({ places, of }) => polyline(places, strokes[of])),
-    ...names.items,
-    ...drawn.flatMap(({ beads }) => beads.map((place) => circle(place, bead.radiusMm, hollow))),
-    ...drawn
-      .toReversed()
-      .map(({ end, of }) => circle(end, endRadiusMm[of], of === "rig" ? { fill: "ink" } : hollow)),
+    ...columns.flatMap(({ sink }, i) => {
+      const xMm = columns.length > 1 ? (i * widthMm) / columns.length + besideMm : aloneMm;
+      return fallingBait(sink, { xMm, yOf, bedMm, textMm }, kit);
+    }),
   ];
 }
 
-const hollow = { fill: "paper", stroke: thin } as const;
-
-/** Places of a curve at even times, as near to each other as beads may be. */
-function beadsOn({ sink, endS }: Curve, mmPerS: number): Sink["track"] {
-  const stepS = [1, 2, 5, 10, 20, 50].find((one) => one * mmPerS >= bead.gapMm) ?? 100;
-  return Array.from({ length: Math.ceil(endS / stepS) - 1 }, (_, i) => placeAt(sink.track, (i + 1) * stepS));
-}
-
-/** Where the bait is at a time. */
-function placeAt(track: Sink["track"], timeS: S): Sink["track"][number] {
-  const [a, b] = neighbours(track).find(([, one]) => one.timeS >= timeS) ?? last(neighbours(track));
-  const share = b.timeS === a.timeS ? 1 : (timeS - a.timeS) / (b.timeS - a.timeS);
-  return { timeS, depthMm: a.depthMm + share * (b.depthMm - a.depthMm) };
-}
-
-function describe(rigs: readonly SinkCurves[], { words, figures }: DrawingKit): string {
+function describe(rigs: readonly SinkingRig[], { words, figures }: DrawingKit): string {
   return rigs
     .map(({ sinks, title }) => {
       const ways = sinks.map(({ landing, tenthsS }) =>

@@ -8,6 +8,7 @@ import { drawSinkPlot } from "../../../src/drawing/plots/sink-plot.ts";
 import { bulked, rigWith, sinks, strungOut, valueIn } from "../../core/sink/rigs.ts";
 import { drawingFaults, flatItems } from "../../support/drawing-checks.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
+import { fallingDots, fallingFaults } from "../../support/falling-dots.ts";
 import { stick } from "../../support/sample-rig.ts";
 
 const curves = (title: string, shot: typeof strungOut) => ({
@@ -45,47 +46,50 @@ describe("plots", () => {
     expect(drawingFaults(drawing)).toEqual([]);
   });
 
-  test("each way to land has a panel with the rig's curve on top, and each curve reaches the depth at the time it says", () => {
-    const items = flatItems(drawings[0]!.items);
-    const lines = items.flatMap((item) => (item.kind === "path" && item.steps.length === 41 ? [item] : []));
-    const dots = items.flatMap((item) => (item.kind === "circle" && item.radiusMm > 0.6 ? [item] : []));
-    const beads = items.flatMap((item) => (item.kind === "circle" && item.radiusMm < 0.6 ? [item] : []));
-    const shown = landings.map((_, i) => [strung.sinks[i]!, bulk.sinks[i]!] as const);
-    expect(lines).toHaveLength(4);
-    const places = lines.map(({ steps }) => steps.map((step) => step.slice(1) as [number, number]));
-    const scale = (places[0]!.at(-1)![0] - places[0]![0]![0]) / strung.sinks[0]!.track.at(-1)!.timeS;
-    for (const [i, [rig, sister]] of shown.entries()) {
-      const [bold, thin] = [lines[2 * i]!, lines[2 * i + 1]!];
-      expect(bold.stroke!.widthMm).toBeGreaterThan(2 * thin.stroke!.widthMm);
-      for (const [at, sink] of [
-        [2 * i, rig],
-        [2 * i + 1, sister],
-      ] as const)
-        for (const [j, [x]] of places[at]!.entries())
-          expect(x - places[at]![0]![0]).toBeCloseTo(scale * sink.track[j]!.timeS, 6);
-      const left = places[2 * i]![0]![0];
-      expect(dots.slice(2 * i, 2 * i + 2).map(({ cxMm }) => cxMm - left)).toEqual(
-        [sister, rig].map(({ tenthsS }) => expect.closeTo(scale * tenthsS[9]!, 6)),
+  test("each way to land has a panel, in it the rig's bait beside the other's, second by second where the sums have it", () => {
+    for (const [drawing, pair] of [
+      [drawings[0]!, [strung, bulk]],
+      [drawings[2]!, [bulk, strung]],
+    ] as const) {
+      const columns = fallingDots(drawing);
+      expect(columns).toHaveLength(4);
+      const depths = flatItems(drawing.items).flatMap((item) =>
+        item.kind === "text" && item.anchor === "end"
+          ? [{ text: item.text, yMm: item.yMm - 0.35 * item.sizeMm }]
+          : [],
       );
-      // What the rig is held against has its beads at whole seconds, all the way down.
-      const own = beads.filter(({ cxMm }) => cxMm >= left && cxMm <= left + scale * sister.tenthsS[9]!);
-      const seconds = own.map(({ cxMm }) => (cxMm - left) / scale);
-      expect(seconds.length).toBeGreaterThan(4);
-      for (const one of seconds) expect(one).toBeCloseTo(Math.round(one), 6);
-      for (const { cxMm, cyMm } of own) {
-        const after = places[2 * i + 1]!.findIndex(([x]) => x >= cxMm - 1e-9);
-        const [[x1, y1], [x2, y2]] = [places[2 * i + 1]![after - 1]!, places[2 * i + 1]![after]!];
-        expect(cyMm).toBeCloseTo(y1 + ((cxMm - x1) / (x2 - x1)) * (y2 - y1), 6);
+      // Panels have one scale of depth for both, or one each.
+      const [zeros, beds] = ["0 m", "2 m"].map((one) => depths.filter(({ text }) => text === one));
+      const sinksShown = landings.flatMap((_, i) => pair.map(({ sinks: all }) => all[i]!));
+      for (const [i, column] of columns.entries()) {
+        const at = Math.min(Math.floor(i / 2), zeros!.length - 1);
+        const [zeroMm, bedMm] = [zeros![at]!.yMm, beds![at]!.yMm];
+        const scale = (bedMm - zeroMm) / 2000;
+        expect(fallingFaults(column, sinksShown[i]!, { zeroMm, scale })).toEqual([]);
       }
     }
   });
 
-  test("each curve is named beside it, with its time, the head of a panel says who is down sooner, and no key is needed", () => {
-    const texts = flatItems(drawings[0]!.items).flatMap((item) => (item.kind === "text" ? [item] : []));
+  test("nothing joins the dots, which would be read as a line in the water", () => {
+    const paths = flatItems(drawings[0]!.items).flatMap((item) => (item.kind === "path" ? [item] : []));
+    const box = ({ steps }: (typeof paths)[number]) => {
+      const ys = steps.flatMap((step) => (step[0] === "Z" ? [] : [step[2]]));
+      return Math.max(...ys) - Math.min(...ys);
+    };
+    expect(paths.filter((path) => path.stroke && !path.fill && box(path) > 3)).toEqual([]);
+  });
+
+  test("each bait is named above its column, the head of a panel says who is down sooner, and no key is needed", () => {
+    const items = flatItems(drawings[0]!.items);
+    const texts = items.flatMap((item) => (item.kind === "text" ? [item] : []));
     const said = texts.map(({ text }) => text).join(" ");
-    for (const { label, sinks: shown } of [strung, bulk])
-      for (const { tenthsS } of shown)
-        expect(said).toContain(`${label} ${drawingKit.figures.time(tenthsS[9]!)}`);
+    for (const [i, { xMm, dots }] of fallingDots(drawings[0]!).entries()) {
+      const { label } = [strung, bulk][i % 2]!;
+      const above = texts.filter(
+        ({ text, xMm: x, yMm }) => text === label && yMm < dots[0]!.yMm && x <= xMm && x > xMm - 5,
+      );
+      expect(above).toHaveLength(1);
+    }
     for (const [i, way] of ["laid out straight", "in a heap"].entries()) {
       const [own, other] = [strung, bulk].map((one) => Math.round(one.sinks[i]!.tenthsS[9]!));
       const [gainS, name] = [Math.abs(own! - other!), own! < other! ? strung.label : bulk.label];
@@ -109,7 +113,7 @@ describe("plots", () => {
       )
         .flatMap((item) => (item.kind === "text" ? [item.text] : []))
         .join(" ");
-    expect(told(0)).toContain("depth of the bait, by seconds after landing");
+    expect(told(0)).toContain("each dot: the bait a second later");
     expect(told(0)).not.toContain("off the bed");
     expect(told(-120)).toContain("it is set 12 cm off the bed");
   });
