@@ -2,8 +2,10 @@ import { spawn } from "node:child_process";
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { deserialize } from "node:v8";
 import { afterAll, expect, test } from "vitest";
 import { parse } from "yaml";
+import { resultKey } from "../src/cli/boards.ts";
 import { copySources } from "./support/clean-copy.ts";
 import { run, start } from "./support/run-process.ts";
 
@@ -35,6 +37,20 @@ async function installed(name: string) {
   expect(ended, ended.stderr).toMatchObject({ code: 0 });
   return { at, dotdown: join(at, "node_modules/.bin", onWindows ? "dotdown.cmd" : "dotdown") };
 }
+
+test("what was read of the library is packed with it", async () => {
+  const { at } = await installed("ready");
+  const tool = join(at, "node_modules/dotdown");
+  const ready: ReadonlyMap<string, Uint8Array> = deserialize(readFileSync(join(tool, "dist/library.kept")));
+  const filesIn = (folder: string) =>
+    readdirSync(join(tool, folder), { recursive: true, encoding: "utf8" })
+      .filter((path) => path.endsWith(".yaml") && !/^(?:swims|notes|shelves|sessions)\b/.test(path))
+      .filter((path) => path !== "changes.yaml")
+      .map((path) => readFileSync(join(tool, folder, path), "utf8"));
+  const files = ["content", "content-de"].flatMap(filesIn);
+  expect(files.length).toBeGreaterThan(80);
+  expect(files.filter((text) => !ready.has(resultKey("yaml", text)))).toEqual([]);
+});
 
 test("the packed package installs with its production dependencies alone, runs none of their scripts and works without a content folder", async () => {
   const { at: elsewhere, dotdown } = await installed("elsewhere");

@@ -5,7 +5,7 @@ import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import { build } from "esbuild";
 import { asScript } from "./as-script.mjs";
-import { toolBundle } from "./bundle-options.mjs";
+import { nodeBundle, toolBundle } from "./bundle-options.mjs";
 import { billOfMaterials } from "./licences.mjs";
 import { packageFolder, siteAssets } from "./site-assets.mjs";
 import "./word-keys.mjs";
@@ -37,6 +37,17 @@ await build({
   sourcemap: true,
 });
 writeFileSync("dist/packages.cdx.json", billOfMaterials([scripts.metafile], [], packageFolder));
+
+const readyTool = "dist/tools/ready-library.mjs";
+await build({
+  entryPoints: { "ready-library": "tools/ready-library.ts" },
+  outdir: "dist/tools",
+  outExtension: { ".js": ".mjs" },
+  ...nodeBundle,
+});
+const { readyLibrary } = await import(`../${readyTool}`);
+writeFileSync("dist/library.kept", await readyLibrary("content", ["en", "de"]));
+rmSync("dist/tools", { recursive: true });
 
 for (const [name, content] of await siteAssets()) writeFileSync(`dist/site-assets/${name}`, content);
 

@@ -148,5 +148,7 @@ function bytesOn({ lengths }: Board, counts: (key: string) => boolean = () => tr
 }
 
 /** Enough of a hash to tell all results of a guide apart. */
-export const hashOf = (text: string): string =>
-  createHash("sha256").update(text).digest("binary").slice(0, 16);
+const hashOf = (text: string): string => createHash("sha256").update(text).digest("binary").slice(0, 16);
+
+/** What a result goes by among others. */
+export const resultKey = (kind: string, of: string) => hashOf(`${kind}\0${of}`);

@@ -1,8 +1,9 @@
 import { resolve } from "node:path";
 import { deserialize, serialize } from "node:v8";
 import type { Store } from "../model/kept.ts";
-import { type Board, Boards, hashOf } from "./boards.ts";
+import { type Board, Boards, resultKey } from "./boards.ts";
 import { storeOnDisk } from "./kept-on-disk.ts";
+import { withReady } from "./ready-library.ts";
 
 /** What is longer lies by itself in the store below. */
 const smallBytes = 24_000;
@@ -19,7 +20,7 @@ interface Shelf extends Store {
 
 /** What is kept of the guide in these folders. */
 export const keptOf = (folders: readonly string[], store = storeOnDisk()): Shelf =>
-  shelfIn(store, JSON.stringify(folders.map((folder) => resolve(folder))));
+  shelfIn(withReady(store), JSON.stringify(folders.map((folder) => resolve(folder))));
 
 /** @param from names the shelf: two guides have two, or each would sweep the other's away */
 export function shelfIn(store: Store, from: string): Shelf {
@@ -30,7 +31,7 @@ export function shelfIn(store: Store, from: string): Shelf {
   return {
     isBare: before === undefined,
     find(kind, of) {
-      const key = keyOf(kind, of);
+      const key = resultKey(kind, of);
       const bytes = boards.find(key);
       if (!bytes) return store.find(kind, of);
       asked.add(key);
@@ -38,7 +39,7 @@ export function shelfIn(store: Store, from: string): Shelf {
     },
     put(kind, of, value, bytes = serialize(value)) {
       if (!isSmall(bytes)) return store.put(kind, of, value, bytes);
-      const key = keyOf(kind, of);
+      const key = resultKey(kind, of);
       asked.add(key);
       boards.add(key, bytes);
       isNew = true;
@@ -49,5 +50,3 @@ export function shelfIn(store: Store, from: string): Shelf {
     },
   };
 }
-
-const keyOf = (kind: string, of: string) => hashOf(`${kind}\0${of}`);

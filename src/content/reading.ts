@@ -243,11 +243,8 @@ export class Reading {
 
   #mayParse(source: Source): boolean {
     const { path, file, text, bytes } = source;
-    const wrong = this.keep(
-      "may be parsed",
-      digestOf([path, file, bytes], text),
-      () => tooMuchToParse(source) ?? notText(source),
-    );
+    const from = digestOf([path, file, bytes], text);
+    const wrong = this.keep("may be parsed", from, () => tooMuchToParse(source) ?? notText(source));
     if (wrong) this.messages.push(wrong);
     return !wrong;
   }
@@ -264,10 +261,13 @@ export class Reading {
   #right<T>(source: Source, yaml: YamlSource, read: () => Read<T> | undefined): Read<T> | undefined {
     const { path, file, fromLibrary, text } = source;
     let anew: { readonly read: Read<T> | undefined } | undefined;
-    const kept = this.keep("read", digestOf([path, file, fromLibrary], text, this.#fontFrom()), () => {
+    // A file of the library is read as it is wherever the library lies, and whatever signs the guide has a font for.
+    const of = fromLibrary ? ["lent", path] : [path, file, this.#fontFrom()];
+    const kept = this.keep("read", digestOf(of, text), () => {
       const from = this.messages.length;
       anew = { read: read() };
-      return anew.read && { value: anew.read.value, messages: this.messages.slice(from) };
+      const messages = this.messages.slice(from);
+      return anew.read && !(fromLibrary && messages[0]) ? { value: anew.read.value, messages } : undefined;
     });
     if (anew) return anew.read;
     if (!kept) return read();

@@ -42,11 +42,12 @@ export interface YamlSource {
 export function readYaml(text: string, file: string, lineOffset = 0, keep: Keep = makeAnew): YamlSource {
   const parsed = once(() => parseYaml(text, file, lineOffset));
   const plain = once(() =>
-    keep("yaml", JSON.stringify([file, lineOffset, text]), () => {
+    keep("yaml", text, () => {
       const { doc, lines, source } = parsed();
-      const { data, warnings, messages } = source;
-      const places = messages.length > 0 ? undefined : placesIn(doc, lines);
-      return places && { data, warnings, places };
+      // What there is to tell has its place in a file: such a text is parsed each time.
+      const isSound = source.messages.length + source.warnings.length === 0;
+      const places = isSound ? placesIn(doc, lines) : undefined;
+      return places && { data: source.data, places };
     }),
   );
   return {
@@ -57,7 +58,7 @@ export function readYaml(text: string, file: string, lineOffset = 0, keep: Keep 
       return plain() ? [] : parsed().source.messages;
     },
     get warnings() {
-      return (plain() ?? parsed().source).warnings;
+      return plain() ? [] : parsed().source.warnings;
     },
     placeOf: (path) => {
       const places = plain()?.places;

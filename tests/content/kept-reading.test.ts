@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import { storeInMemory } from "../../src/cli/crew/shared-store.ts";
 import { readLibrary } from "../../src/content/read-library.ts";
+import type { Source } from "../../src/content/world.ts";
 import { first } from "../../src/core/lists.ts";
 import { type Keep, keeping, makeAnew } from "../../src/model/kept.ts";
 import { contentWith, edited, sourcesOf } from "../support/smallest-content.ts";
@@ -48,4 +49,30 @@ it("a file that was right is not held against its schema again", () => {
   made.length = 0;
   read(guides[3]!, counting);
   expect(made.filter((kind) => kind === "read")).toEqual(["read"]);
+});
+
+it("what was read of a file of the library is found again in any guide, wherever the library lies", () => {
+  const made: string[] = [];
+  const keep = keeping(storeInMemory());
+  const readAt = (folder: string) => {
+    made.length = 0;
+    const counting: Keep = (kind, from, make) =>
+      keep(kind, from, () => {
+        made.push(kind);
+        return make();
+      });
+    const all = sourcesOf(contentWith(edited("guide.yaml", "library: none\n", "")));
+    const lent = [...all].filter(([path]) => path !== "guide.yaml");
+    const own = all.get("guide.yaml")!;
+    const sources = new Map<string, Source>(
+      lent.map(([path, source]) => [path, { ...source, file: `${folder}/${path}`, fromLibrary: true }]),
+    ).set("guide.yaml", { ...own, file: `${folder} guide.yaml` });
+    const { value, messages } = readLibrary(sources, counting);
+    expect(messages).toEqual([]);
+    return first(value!.rigs).placeOf(["depths", 1]);
+  };
+  const at = readAt("here");
+  expect(made.filter((kind) => kind === "yaml").length).toBeGreaterThan(8);
+  expect(readAt("there")).toEqual({ ...at, file: at.file.replace("here", "there") });
+  expect(made.filter((kind) => kind === "yaml" || kind === "read")).toEqual(["read"]);
 });

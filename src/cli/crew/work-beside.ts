@@ -6,6 +6,7 @@ import { keeping, noStore } from "../../model/kept.ts";
 import { buildSettings } from "../build-settings.ts";
 import { storeOnDisk } from "../kept-on-disk.ts";
 import { isLarge } from "../large-guide.ts";
+import { withReady } from "../ready-library.ts";
 import type { Job } from "./crew.ts";
 import { sharedStore, storeInMemory } from "./shared-store.ts";
 
@@ -14,7 +15,7 @@ export async function workBeside({ sources, parts, channel, party, parties }: Jo
   const told = new BroadcastChannel(channel);
   told.unref();
   const disk = isLarge(sources.size) ? storeOnDisk() : noStore;
-  const keep = keeping(sharedStore(storeInMemory({ disk }), told, { disk }));
+  const keep = keeping(sharedStore(withReady(storeInMemory({ disk })), told, { disk }));
   const settingsOf = (solved: Solved) => ({ ...buildSettings(solved), parts });
   await makeAhead(sources, settingsOf, keep, orderOf(party, parties));
 }
