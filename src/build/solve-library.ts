@@ -50,7 +50,7 @@ export async function solveLibrary(
   const texts = liveTexts(library, inTexts, kit);
   const used = imagesInUse(texts.value.values(), library);
   const shown = [...library.images.values()].filter(({ id }) => used.has(id));
-  const images = await readyImages(shown, library.guide.logo);
+  const images = await readyImages(shown, library.guide.logo, keep);
   const font =
     library.font && (await readyFont(library.font, signsUsed(library, texts.value.values()), isOurSign));
   const swims = solveSwims(library, offPages, keep);

@@ -1,4 +1,7 @@
 import type Vips from "wasm-vips";
+import { digestOf } from "../model/digest.ts";
+import { fingerprintOf } from "../model/fingerprint.ts";
+import { type Keep, makeAnew } from "../model/kept.ts";
 import { type Message, message, type Staged } from "../model/message.ts";
 import { type ImageKind, iconPx, type OwnImage, type ReadyImage, type WebImage } from "../model/own-image.ts";
 import { plainSvg, svgToPng } from "./plain-svg.ts";
@@ -13,7 +16,7 @@ type Picture = InstanceType<Library["Image"]>;
 const widthsPx = { phone: 720, page: 1280 } as const;
 const quality = { page: 80, print: 92 } as const;
 
-/** Those that were made ready before, by their bytes; a logo has its icon, too. */
+/** Those that were made ready before in this process, by their bytes; a logo has its icon, too. */
 const made = { picture: new WeakMap<Uint8Array, ReadyImage>(), logo: new WeakMap<Uint8Array, ReadyImage>() };
 
 /**
@@ -25,13 +28,23 @@ const made = { picture: new WeakMap<Uint8Array, ReadyImage>(), logo: new WeakMap
 export async function readyImages(
   images: readonly OwnImage[],
   logo?: string,
+  keep: Keep = makeAnew,
 ): Promise<Staged<ReadonlyMap<string, ReadyImage>>> {
   const ready = new Map<string, ReadyImage>();
   const messages: Message[] = [];
-  const madeAs = (id: string) => made[id === logo ? "logo" : "picture"];
-  for (const { id, bytes } of images) {
-    const before = madeAs(id).get(bytes);
-    if (before) ready.set(id, before);
+  const add = (image: OwnImage, make: (image: OwnImage) => ReadyImage) => {
+    const as = image.id === logo ? "logo" : "picture";
+    const from = () => digestOf([image.id, image.kind, as, fingerprintOf(image.bytes)]);
+    const one = made[as].get(image.bytes) ?? keep("ready image", from(), () => make(image));
+    made[as].set(image.bytes, one);
+    ready.set(image.id, one);
+  };
+  for (const image of images) {
+    try {
+      add(image, notYet);
+    } catch (error) {
+      if (!(error instanceof NotYet)) throw error;
+    }
   }
   if (ready.size === images.length) return { value: ready, messages };
   const { default: load } = await import("wasm-vips");
@@ -42,13 +55,14 @@ export async function readyImages(
       (module as unknown as { ENV: Record<string, string> }).ENV.VIPS_WARNING = "0";
     },
   });
+  const make = (image: OwnImage): ReadyImage => {
+    const picture = readyImage(image, vips);
+    return image.id === logo ? { ...picture, icon: iconOf(image, vips) } : picture;
+  };
   try {
     for (const image of images.filter((one) => !ready.has(one.id))) {
       try {
-        const picture = readyImage(image, vips);
-        const one = image.id === logo ? { ...picture, icon: iconOf(image, vips) } : picture;
-        madeAs(image.id).set(image.bytes, one);
-        ready.set(image.id, one);
+        add(image, make);
       } catch (error) {
         const reason = `the picture cannot be shown: ${
           String((error as Error).message)
@@ -65,6 +79,13 @@ export async function readyImages(
   }
   return { value: ready, messages };
 }
+
+/** Stops where an image would have to be made: what makes it takes longer to load than all that is kept to be looked up. */
+function notYet(): never {
+  throw new NotYet();
+}
+
+class NotYet extends Error {}
 
 function readyImage({ id, kind, bytes }: OwnImage, vips: Library): ReadyImage {
   const svg = kind === "svg" ? plainSvg(new TextDecoder().decode(bytes)) : undefined;

@@ -3,6 +3,7 @@ import { PNG } from "pngjs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import Vips from "wasm-vips";
 import { readyImages } from "../../src/images/ready-images.ts";
+import type { Keep } from "../../src/model/kept.ts";
 import type { Staged } from "../../src/model/message.ts";
 import type { OwnImage, ReadyImage } from "../../src/model/own-image.ts";
 
@@ -14,6 +15,8 @@ let small: Uint8Array;
 let clear: Uint8Array;
 /** The photo, a small one, one that is broken, the picture with see-through parts as the guide's logo, and a drawing. */
 let all: Staged<ReadonlyMap<string, ReadyImage>>;
+/** What was made, as a store would have it. */
+const kept = new Map<string, unknown>();
 /** The small one of other bytes that are the same, and the picture where it is no logo. */
 let again: ReadonlyMap<string, ReadyImage>;
 
@@ -46,6 +49,11 @@ beforeAll(async () => {
       image("map.svg", "svg", drawing),
     ],
     "mark.png",
+    (kind, from, make) => {
+      const one = make();
+      kept.set(`${kind} ${from}`, one);
+      return one;
+    },
   );
   const copied = [image("small.jpg", "jpeg", small.slice()), image("mark.png", "png", clear)];
   again = (await readyImages(copied)).value;
@@ -123,6 +131,29 @@ describe("a picture with see-through parts", () => {
     expect([picture.icon, logo.icon]).toEqual([undefined, expect.any(Uint8Array)]);
     expect(await ready("mark.png")).toBe(logo);
     expect(await ready()).toBe(picture);
+  });
+});
+
+describe("what is kept of an image", () => {
+  it("is taken in its place in another run, and nothing is kept of one that is broken", async () => {
+    expect(kept.size).toBe(4);
+    // Bytes in another place are another run's.
+    const mark = image("mark.png", "png", clear.slice());
+    const found = await readyImages([mark], "mark.png", (kind, from) => kept.get(`${kind} ${from}`) as never);
+    expect(found.value.get("mark.png")).toBe(made("mark.png"));
+  });
+
+  it("is told apart by bytes, kind, name and use", async () => {
+    const asked: string[] = [];
+    const noting: Keep = (_kind, from) => asked.push(from) as never;
+    const ask = (id: string, kind: OwnImage["kind"], bytes: Uint8Array, logo?: string) =>
+      readyImages([image(id, kind, bytes.slice())], logo, noting);
+    await ask("a.png", "png", clear);
+    await ask("b.png", "png", clear);
+    await ask("a.png", "svg", clear);
+    await ask("a.png", "png", small);
+    await ask("a.png", "png", clear, "a.png");
+    expect(new Set(asked).size).toBe(5);
   });
 });
 
