@@ -1,4 +1,5 @@
 import { liftMm, pullToSinkG } from "../core/float/tip.ts";
+import { first } from "../core/lists.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import type { TextTable } from "../words/tables.ts";
 import { keyOf } from "../words/words.ts";
@@ -24,6 +25,7 @@ export function tipText(solved: SolvedRig, depth: SolvedDepth, kit: SheetKit): s
             [
               words(`sheet.label.${keyOf(load)}`),
               words("sheet.tip-off", {
+                size: first(depth.shotEffects.filter(({ massG }) => massG === Math.abs(changeG))).size,
                 change: figures.mass(Math.abs(changeG)),
                 tip: figures.tip(tipShowingMm),
               }),

@@ -374,7 +374,7 @@ describe("a tip is drawn as high as it is told", () => {
         const drawing = drawFloatState(picture, solved, depth, 80, kit, { textMm });
         const pose = drawing && floatPose(picture, solved, depth, kit);
         if (!pose || pose.tipMm === null || pose.leanDegrees === flatDegrees) continue;
-        const isAsSet = ["right", "depth-right"].includes(picture);
+        const isAsSet = picture === "depth-right";
         const told = toldIn(
           isAsSet ? shotTable(solved, kit).rows[i]!.at(-1) : said(drawing).split("tip, mm")[1],
         );

@@ -4,11 +4,12 @@ import { tipShowingMm, toldTipMm } from "../../core/float/tip.ts";
 import { lockShotOf, totalPullG } from "../../core/loading/loading.ts";
 import type { StateGroup } from "../../model/pictures.ts";
 import type { Rig } from "../../model/rig.ts";
-import type { ShotEffect, SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
+import type { SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Verdict } from "../verdict.ts";
 import { liftBite, lyingShot } from "./lift-bite.ts";
+import { wrongLoad } from "./wrong-load.ts";
 
 /** How a float stands or moves, and what the line below it does. */
 export interface FloatPose {
@@ -32,16 +33,25 @@ export interface FloatPose {
   readonly values: Readonly<Record<string, string>>;
   /** Keys of the title and the caption, where they are not `title` and `caption`. */
   readonly title?: "title-on-the-bed";
-  readonly caption?: "on-the-bed" | "under" | "level" | "high" | "flat" | "little" | "flow" | "caption";
+  readonly caption?: FloatCaption;
 }
+
+type FloatCaption =
+  | "on-the-bed"
+  | "under"
+  | "level"
+  | "high"
+  | "high-alone"
+  | "flat"
+  | "little"
+  | "as-well"
+  | "flow"
+  | "caption";
 
 /** Undefined where a rig has no such state. */
 type PoseOf = (solved: SolvedRig, depth: SolvedDepth, kit: DrawingKit) => FloatPose | undefined;
 
 const upright = { leanDegrees: 0, baitAside: 0, line: "hanging" } as const;
-
-/** A change of the tip that is seen from the bank [mm]. */
-const seenMm = 10;
 
 /** Less tip than this is as good as none [mm]. */
 const levelMm = 2.5;
@@ -51,34 +61,6 @@ export const flatDegrees = 78;
 
 /** How a fish with the bait is turned: off along the bed, or up from it. */
 const fishDegrees = { away: 0, up: 15 } as const;
-
-/** What is wrong with the load, and the tip that then shows; null where the float goes under. */
-interface WrongLoad {
-  readonly shot: string;
-  readonly tipMm: number | null;
-}
-
-/**
- * A load that is seen to be too little or too much: by the lightest shot of the tub whose want or excess shows, else
- * by what the rig's tip states have.
- */
-function wrongLoad(
-  depth: SolvedDepth,
-  load: "too little" | "too much",
-  { words, figures }: DrawingKit,
-): WrongLoad | undefined {
-  const tipOf = ({ oneFewerMm, oneMoreMm }: ShotEffect) => (load === "too little" ? oneFewerMm : oneMoreMm);
-  // What the float lies flat without, or what the rig does not carry, is no picture of a shot too few.
-  const told = depth.shotEffects.filter(
-    (effect) => load === "too much" || typeof effect.oneFewerMm === "number",
-  );
-  const seen = told
-    .filter((effect) => Math.abs((tipOf(effect) ?? 0) - depth.tipShowingMm) >= seenMm)
-    .sort((a, b) => a.massG - b.massG)[0];
-  if (seen) return { shot: words("drawing.state.one-shot", { size: seen.size }), tipMm: tipOf(seen) || null };
-  const state = depth.tipStates.find((one) => one.load === load);
-  return state && { shot: figures.mass(Math.abs(state.changeG)), tipMm: state.tipShowingMm || null };
-}
 
 function lowestShot(depth: SolvedDepth): SolvedShot | undefined {
   return depth.lineShot[0];
@@ -90,9 +72,9 @@ const moved = ({ float }: Rig, { words }: DrawingKit) => ({
 
 /** Every state that is drawn, by its key under `drawing.state` in the words. */
 const poses = {
-  "too-little-shot": (_solved, depth, kit) => {
+  "too-little-shot": (solved, depth, kit) => {
     if (lyingShot(depth).length > 0) return undefined;
-    const wrong = wrongLoad(depth, "too little", kit);
+    const wrong = wrongLoad(solved, depth, "too little", kit);
     if (!wrong || wrong.tipMm === null) return undefined;
     const { shot, tipMm } = wrong;
     return {
@@ -104,13 +86,18 @@ const poses = {
     };
   },
   right: (_solved, depth, { figures }) => {
-    const tipMm = depth.tipAsSetMm;
-    const pose: FloatPose = { ...upright, verdict: "right", tipMm, values: { tip: figures.tip(tipMm) } };
     const lying = lyingShot(depth);
-    if (lying.length === 0) return pose;
-    const values = { ...pose.values, shot: figures.shot(lying) };
+    // Too little and too much are told of a rig that hangs clear, and so is what is right between them.
+    if (lying.length === 0) {
+      const tipMm = depth.tipShowingMm;
+      return { ...upright, verdict: "right", tipMm, values: { tip: figures.tip(tipMm) } };
+    }
+    const tipMm = depth.tipAsSetMm;
+    const values = { tip: figures.tip(tipMm), shot: figures.shot(lying) };
     return {
-      ...pose,
+      ...upright,
+      verdict: "right",
+      tipMm,
       line: "on the bed",
       baitAside: -0.2,
       title: "title-on-the-bed",
@@ -118,9 +105,9 @@ const poses = {
       values,
     };
   },
-  "too-much-shot": (_solved, depth, kit) => {
+  "too-much-shot": (solved, depth, kit) => {
     if (lyingShot(depth).length > 0) return undefined;
-    const wrong = wrongLoad(depth, "too much", kit);
+    const wrong = wrongLoad(solved, depth, "too much", kit);
     if (!wrong) return undefined;
     const { shot, tipMm } = wrong;
     const values = { shot, tip: kit.figures.tip(tipMm ?? 0) };
@@ -151,7 +138,7 @@ const poses = {
     }
     const keptPullG = totalPullG(lockShotOf(plumbing.kept), rig.conditions);
     const tipMm = tipShowingMm(rig.float, keptPullG, rig.conditions);
-    return { ...slack, tipMm, leanDegrees: 0, caption: "high" };
+    return { ...slack, tipMm, leanDegrees: 0, caption: keptPullG > 0 ? "high" : "high-alone" };
   },
   "bite-under": () => ({
     ...upright,
@@ -181,7 +168,9 @@ const poses = {
       };
     const tip = figures.tip(tipMm);
     const before = figures.tip(depth.tipAsSetMm);
-    const caption = tip === before ? "little" : "caption";
+    // What lies on the bed is off the float already, the bait first of all.
+    const hangs = depth.overdepthMm > 0 && !lyingShot(depth).includes(lifted);
+    const caption = tip === before ? "little" : hangs ? "as-well" : "caption";
     return {
       ...upright,
       verdict: "strike",

@@ -26,14 +26,15 @@ const sumPullG = (shot: readonly SolvedShot[]): G => shot.reduce((sum, { pullG }
 
 /** A lift bite on a rig in still water; none without a shot on its line. */
 export function liftBite({ rig, hookAndBaitPullG }: SolvedRig, depth: SolvedDepth): LiftBite | undefined {
-  const { lineShot, tipAsSetMm, pullG } = depth;
+  const { lineShot, tipAsSetMm, pullG, overdepthMm } = depth;
   if (lineShot.length === 0 || rig.water !== "still") return undefined;
   const lying = lyingShot(depth);
   const lifted = lineShot.find((shot) => !lying.includes(shot)) ?? first(lineShot);
   // Where the hook lies on the bed, it is off the float already, and so are the shot that lie there.
-  const offG = lying.length > 0 && !lying.includes(lifted) ? sumPullG(lying) + hookAndBaitPullG : 0;
+  const isBaitOff = overdepthMm > 0 && !lying.includes(lifted);
+  const offG = isBaitOff ? sumPullG(lying) + hookAndBaitPullG : 0;
   const loadG = pullG + hookAndBaitPullG - offG;
-  const baitG = lying.length > 0 ? 0 : hookAndBaitPullG;
+  const baitG = overdepthMm > 0 ? 0 : hookAndBaitPullG;
   const takenG = baitG + lifted.pullG;
   const tipLess = (takenG: G) => tipAsSetMm + liftMm(rig.float, loadG, takenG, rig.conditions);
   return {

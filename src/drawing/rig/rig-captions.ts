@@ -15,7 +15,7 @@ import { heldTexts, tipTexts } from "./rig-words.ts";
 
 /**
  * What the row below the bed says: how deep it is, in still water whether the hook touches it or how far over depth that is
- * set and, where the float then stands higher, how much of that lies on the bed; or that a line in running
+ * set and, where the float then stands higher, by how much it does and how much of that lies on the bed; or that a line in running
  * water is longer than the depth, as it slants; and what is not to scale.
  */
 export function footWords(
@@ -37,9 +37,15 @@ export function footWords(
   // A float that stands higher with shot on the bed takes up some of that.
   const lyingMm = figures.lyingMm(depth);
   const lying = figures.besideDepth(lyingMm);
-  const rises = water === "still" && overdepthMm > 0 && lyingMm > 0 && lying !== over;
+  const rises =
+    water === "still" && overdepthMm > 0 && lyingMm > 0 && lyingMm < overdepthMm && lying !== over;
   const still = rises
-    ? words("drawing.rig.bed-set-lying", { bed, place: together(place), lying: together(lying) })
+    ? words("drawing.rig.bed-set-lying", {
+        bed,
+        place: together(place),
+        lying: together(lying),
+        rise: together(figures.besideDepth(overdepthMm - lyingMm)),
+      })
     : set;
   const slants = lineShape(depth) !== upright;
   const parts = [

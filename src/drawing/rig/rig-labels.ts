@@ -48,12 +48,17 @@ export function rigLabels(
   const labels: RigLabel[] = groups.map((group) => groupLabel(group, rig.hookLengthMm, kit));
   const setting = figures.besideDepth(figures.settingMm(depth));
   const held = distanceFirst(setting, words(`drawing.rig.held.${keyOf(movedPart(rig.float))}`));
+  const slides = distanceFirst(setting, words("drawing.rig.slides"));
   const locked = words("drawing.rig.float-locked", { shot: figures.lock(depth.lock) });
   labels.push({
     about: "eye",
     fromHookMm: floatToHookMm,
     toHookMm: floatToHookMm,
-    ...(depth.lockShot.length > 0 ? { runs: distanceFirst(setting, locked), brief: held } : { runs: held }),
+    ...(depth.lockShot.length > 0
+      ? { runs: distanceFirst(setting, locked), brief: held }
+      : movedPart(rig.float) === "stop knot" && choice === "full"
+        ? { runs: slides, brief: held }
+        : { runs: held }),
   });
   if (overdepthMm < 0)
     labels.push({
@@ -100,7 +105,7 @@ function clearanceRuns(
       })
     : words("drawing.rig.deep", {
         off,
-        deep: together(figures.shortDepth(depth.depthMm + depth.overdepthMm)),
+        deep: together(figures.besideDepth(depth.depthMm + depth.overdepthMm)),
       });
   return { runs: runs(whole), brief: runs(off) };
 }

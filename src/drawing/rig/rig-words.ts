@@ -30,8 +30,9 @@ export function rigTitle(
 }
 
 /**
- * How much of the tip shows, and in still water why it does where shot are on the bed: what lies there is off the float,
- * or its line is still tight and holds the float down. In so many words, and beside a drawing in fewer.
+ * How much of the tip shows, and what for: every shot hangs, the bait lies on the bed, or in still water shot do as well,
+ * which are off the float there, or hold it down while their line is still tight. In so many words, and beside a drawing in
+ * fewer.
  */
 export function tipTexts(
   { rig }: SolvedRig,
@@ -43,16 +44,24 @@ export function tipTexts(
   const onBed = depthGuide.find((step) => step.overdepthMm === overdepthMm)?.shotOnBed ?? [];
   const shot = shotNamed(onBed, lineShot);
   const alone = words(told, { tip });
-  if (rig.water === "flowing" || shot.length === 0) return [alone];
+  const texts = (state: TipState, because = {}): readonly [string, ...string[]] => {
+    const whole = words(`${told}-${state}`, { tip, ...because });
+    return told === "drawing.rig.tip"
+      ? [whole, words(`${told}-${state}-brief`, { tip, ...because }), alone]
+      : [whole];
+  };
+  if (overdepthMm <= 0) return texts("hangs");
+  if (rig.water === "flowing") return [alone];
+  if (shot.length === 0) return texts("bait");
   const tips = depthGuide.flatMap((step) =>
     step.shotOnBed.length === onBed.length && step.tipShowingMm !== null ? [step.tipShowingMm] : [],
   );
   const isOff = toldTipMm(tipShowingMm) >= toldTipMm(Math.max(...tips));
-  const why = isOff ? "lifted" : "held";
-  const because = { tip, shot: figures.shot(shot) };
-  const whole = words(`${told}-${why}`, because);
-  return told === "drawing.rig.tip" ? [whole, words(`${told}-${why}-brief`, because), alone] : [whole];
+  return texts(isOff ? "lifted" : "held", { shot: figures.shot(shot) });
 }
+
+/** For what a tip shows as it does. */
+type TipState = "hangs" | "bait" | "lifted" | "held";
 
 /** How the float goes in the stream that the rig is drawn in, in so many words, and in fewer. */
 export function heldTexts(
@@ -63,8 +72,7 @@ export function heldTexts(
   const share = figures.share(heldBackShare);
   return [
     words("drawing.rig.held-back", { share }),
-    words("drawing.rig.held-back-brief", { share }),
-    words("drawing.rig.held-back-briefer", { share: together(share) }),
+    words("drawing.rig.held-back-brief", { share: together(share) }),
     words("drawing.rig.held-back-briefest", { share: together(share) }),
   ];
 }

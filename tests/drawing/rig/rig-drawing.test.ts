@@ -183,8 +183,8 @@ describe("rig drawings", () => {
     });
     expect(drawn.description.replaceAll("\u00a0", " ")).toBe(
       "Waggler strung out: for water 3 m deep. From the hook up: number 10 at 31 cm; 7 number 8 at 56 to 206 cm; " +
-        "the float at 282 cm, locked by BB + number 4 above, BB + number 4 below. 15 mm of tip shows. " +
-        "The hook just touches the bed.",
+        "the float at 282 cm, locked by BB + number 4 above, BB + number 4 below. 15 mm of tip shows, " +
+        "with every shot hanging. The hook just touches the bed.",
     );
   });
 });

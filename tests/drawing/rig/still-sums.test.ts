@@ -22,7 +22,7 @@ it.each(still)("$rig.id: float and line add up to the depth and what lies on the
       const over = cmOf(/set (\d+) cm over depth/) || 0;
       const lying = cmOf(/(\d+) cm of it on the bed/) || over;
       const off = cmOf(/(\d+) cm off the bed/) || 0;
-      const line = cmOf(/(\d+) cm float/) + cmOf(/(\d+) cm of the float under/);
+      const line = cmOf(/(\d+) cm float/) + cmOf(/(\d+) cm of float in water/);
       expect(line - lying + off, `${variant}: ${seen}`).toBe(depth.depthMm / 10);
     }
 });

@@ -16,7 +16,7 @@ export function labelsOf(drawing: Drawing): string[] {
   return labels
     .map((label) =>
       plain(label).replace(
-        / (hook size|(?:[\d.]+ m deep, |\d+ % slower than free, |slowed by \d+ %, )?\d+ cm off the bed|\d+ cm of the float|bed, |flow|\d+ mm of tip).*$/,
+        / (hook size|(?:\d+ cm deep, )?\d+ cm off the bed|about \d+ cm of float|bed, |flow|\d+ mm of tip).*$/,
         "",
       ),
     )
@@ -24,7 +24,7 @@ export function labelsOf(drawing: Drawing): string[] {
 }
 
 /** By how much a float is told to be slowed, in many words or few. */
-const slowed = /(\d+) % slower than (?:running )?free|slowed by (\d+) %/;
+const slowed = /(\d+) % slower than running free|slowed by (\d+) %/;
 
 /** What the labels of a drawing, its caption and its marks say. */
 export function readDrawing(drawing: Drawing, teller: string): Statement[] {
@@ -35,7 +35,7 @@ export function readDrawing(drawing: Drawing, teller: string): Statement[] {
   for (const label of labelsOf(drawing)) {
     const [, from, to, words] = /^(\d+)(?: to (\d+))? cm (.*)$/.exec(label)!;
     const cm = Number(from);
-    const held = /^(stop knot, )?float(?:, locked by (.*))?$/.exec(words!);
+    const held = /^(stop knot(?:, |: the ))?float(?: slides up to it|, locked by (.*))?$/.exec(words!);
     if (held) {
       told.push({ teller, depthCm, of: "setting", cm, moved: held[1] ? "stop knot" : "float" });
       if (held[2]) told.push({ teller, depthCm, of: "lock", ...readLock(held[2]) });

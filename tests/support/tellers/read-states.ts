@@ -39,19 +39,23 @@ function readState(alt: string, teller: string): Statement[] {
   const told = heard(alt).replace(/^.*?\. /, "");
   const move = /Move the (float|stop knot) (?:up|down)\.$/.exec(told)?.[1];
   if (alt.startsWith("Set too deep")) {
-    const sign = told.includes("lies over") ? "lies flat" : "stands too high";
+    const sign = told.includes("it lies over") ? "lies flat" : "stands too high";
     return [{ teller, of: "too deep", sign, moved: move! }];
   }
   const [, tip] = /^(\d+ mm) of tip shows\.$/.exec(told) ?? [];
   if (tip) return [{ teller, of: "tip", mm: readMm(tip) }];
-  const [, size, wrong, shown] =
-    /^With one (.*?) too (little|much),? (?:only )?(.*?) (?:of tip|with the water|under)/.exec(told) ?? [];
+  const [, shown, wrong, size] =
+    /^(?:Only )?(\d+ mm|The tip is level|The float goes under).*: (add|take) one (.*?)(?: off)?\.$/.exec(
+      told,
+    ) ?? [];
   if (size) {
     const tipMm = /mm$/.test(shown!) ? readMm(shown!) : shown!.includes("level") ? 0 : null;
-    return [{ teller, of: "one shot", size, more: wrong === "much", tipMm }];
+    return [{ teller, of: "one shot", size, more: wrong === "take", tipMm }];
   }
   const [, lifted, after, before] =
-    /the weight of the (.*?): (\d+ mm) of tip shows where (\d+ mm) did/.exec(told) ?? [];
+    /(?:the weight of bait and|lifts the) (.*?)(?: that still hangs)?: (\d+ mm) of tip shows where (\d+ mm) did/.exec(
+      told,
+    ) ?? [];
   if (lifted)
     return [
       { teller, of: "tip", mm: readMm(before!) },
