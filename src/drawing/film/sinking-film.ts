@@ -4,7 +4,7 @@ import type { Mm, S } from "../../core/units.ts";
 import type { Arrangement } from "../../model/in-water.ts";
 import { allShot, type SolvedDepth, type SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
-import { circle, curveTo, type Point, pathFrom, point, polyline, text, thin } from "../items.ts";
+import { circle, curveTo, type Point, pathFrom, point, polyline, text, thin, thinMm } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item, Stroke, TextItem } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
@@ -12,6 +12,7 @@ import { strandStrokes } from "../strands.ts";
 import { type Film, type FilmRoom, filmLengthS, type Moment, momentAt } from "./film.ts";
 import { laidDown, lineAt } from "./line-at.ts";
 import { placed } from "./moving.ts";
+import { baitAt, floatBody, floatTip, marksOn, smallShotMm } from "./sinking-lens.ts";
 import {
   endS,
   hangsClear,
@@ -22,7 +23,7 @@ import {
   tell,
   tellClock,
 } from "./sinking-told.ts";
-import { baitRadiusMm, type Column, sinkingWater, tipMm } from "./sinking-water.ts";
+import { type Column, sinkingWater, tipMm } from "./sinking-water.ts";
 
 /** How shot hang and a rig lands. */
 interface Way {
@@ -32,8 +33,9 @@ interface Way {
 
 /** A bait that is there so much sooner is seen to be; of less only the end is shown [s]. */
 const seenSoonerS = 2;
-const body: Stroke = { ink: "ink", widthMm: 1.3 };
-const tip: Stroke = { ink: "accent", widthMm: 1.3 };
+/** Shot that run into one another keep an edge between them. */
+const touchMm = 0.3;
+const shotEdge: Stroke = { ...thin, ink: "paper" };
 /** Line that lies in a heap is drawn in loops of so much of it [mm of paper]. */
 const loopMm = 6;
 
@@ -168,20 +170,25 @@ function rigAt({ sink, shot }: SinkingSide, timeS: S, { rig }: SolvedRig, column
   const loop = line.findIndex(({ fromHookMm }) => fromHookMm <= rig.hookLengthMm + 1e-6);
   const eye = line.findIndex(({ fromHookMm }) => fromHookMm < first(line).fromHookMm);
   const [top, foot] = [entry(path, 0), entry(path, Math.max(0, eye))];
-  const marks = [...new Map(shot.map((one) => [Math.min(one.fromHookMm, entry(line, eye).fromHookMm), one]))];
+  const marks = marksOn(shot, sink.line);
+  /** Shot that touch are one lump; those that only look so are parted by an edge. */
+  const isParted = (fromHookMm: Mm) =>
+    marks.every(
+      (one) => one.fromHookMm === fromHookMm || scale * Math.abs(one.fromHookMm - fromHookMm) > touchMm,
+    );
   return [
     run(0, loop + 1, strandStrokes["main line"]),
     run(loop, line.length, strandStrokes["hook length"]),
-    polyline([top, foot], body),
-    polyline([top, beyond(foot, top)], tip),
-    ...marks.map(([fromHookMm, { diameterMm }]) =>
+    polyline([top, foot], floatBody),
+    polyline([top, beyond(foot, top)], floatTip),
+    ...marks.map(({ fromHookMm, diameterMm }) =>
       placed(on(fromHookMm), [
-        circle(point(0, 0), Math.min(1.1, Math.max(0.5, 0.22 * diameterMm)), { fill: "ink" }),
+        isParted(fromHookMm)
+          ? circle(point(0, 0), smallShotMm(diameterMm) + thinMm / 2, { fill: "ink", stroke: shotEdge })
+          : circle(point(0, 0), smallShotMm(diameterMm), { fill: "ink" }),
       ]),
     ),
-    placed(last(path), [
-      circle(point(0, 0), baitRadiusMm, { fill: "accent", stroke: { ...thin, ink: "paper" } }),
-    ]),
+    placed(last(path), [baitAt(point(0, 0))]),
   ];
 }
 

@@ -9,6 +9,7 @@ import { fish } from "../scenes/fish.ts";
 import { verdictMark } from "../verdict.ts";
 import type { FilmRoom } from "./film.ts";
 import { waterOverBed } from "./moving.ts";
+import { baitAt, baitRadiusMm, lensHalfMm, sinkingLens } from "./sinking-lens.ts";
 import { landsApart, resultRuns, type SinkingSide } from "./sinking-told.ts";
 
 /** Water is drawn no higher than this share of the picture's width. */
@@ -19,9 +20,8 @@ const fishMm = 5;
 /** From the left to what a zone is called, behind its fish. */
 const nameX = fishMm + 1.4;
 /** A tick or a cross beside what a side is called. */
-const verdictReachMm = 1.7;
+const verdictReachMm = 2.1;
 export const tipMm = 1.8;
-export const baitRadiusMm = 1;
 const zoneLine: Stroke = { ink: "faint", widthMm: 0.35, dashMm: [1, 1.2], cap: "butt" };
 
 /** Where one of the two is drawn. */
@@ -43,17 +43,19 @@ export function sinkingWater(
   kit: DrawingKit,
 ) {
   const { words, figures, measure } = kit;
+  const bait = words("drawing.film.sinking.bait");
   const named = zones.map((zone) => words(`drawing.film.zone.${zone}`));
   const deep = figures.shortDepth(depthMm);
   const wordMm = (one: string) => measure(one, textMm, "regular");
-  const axisMm = Math.max(wordMm(deep), ...named.map((one) => nameX + wordMm(one))) + 1.5;
+  const axisMm = Math.max(wordMm(deep), ...[bait, ...named].map((one) => nameX + wordMm(one))) + 1.5;
   const columnMm = (widthMm - axisMm - gapMm) / 2;
   const markMm = landsApart(sides) ? 2 * verdictReachMm + 1 : 0;
   const heads = sides.map(({ name }) =>
     layLabel([{ text: name, face: "bold" }], columnMm - markMm, textMm, measure),
   );
   const headMm = Math.max(...heads.map(({ heightMm }) => heightMm));
-  const surfaceMm = headMm + 1 + tipMm + 1;
+  const lensY = headMm + 1.4 + lensHalfMm;
+  const surfaceMm = lensY + lensHalfMm + 1 + tipMm + 1;
   const reach = (pick: (...xs: number[]) => number) =>
     pick(0, ...sides.flatMap(({ sink }) => sink.line.moments.flatMap(({ xMm }) => [pick(...xMm)])));
   const [nearMm, farMm] = [reach(Math.min), reach(Math.max)];
@@ -74,7 +76,10 @@ export function sinkingWater(
     ...columns.flatMap((column, i) => [
       ...zoned(column, bedMm),
       ...headed(entry(sides, i), entry(heads, i), { leftMm: column.leftMm, headMm, markMm }, kit),
+      ...sinkingLens(entry(sides, i), { ...column, middleMm: lensY }),
     ]),
+    baitAt(point(nameX - 1.4 - baitRadiusMm, lensY)),
+    text(point(nameX, lensY + 0.35 * textMm), bait, textMm, { ink: "soft" }),
     ...named.flatMap((name, i) => {
       // In the middle of its zone, or a fish would lie on the line between two; the lowest clear of the depth beside the bed.
       const middle = Math.min(surfaceMm + ((i + 0.5) * (bedMm - surfaceMm)) / 3, bedMm - 1.2 * textMm);

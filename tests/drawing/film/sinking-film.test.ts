@@ -171,7 +171,7 @@ describe.each(filmed)("$rig.id, sinking", (solved) => {
 
   test("only what moves is sent for each moment", () => {
     const { parts, poses } = packFilm(drawFilm("sinking", solved, first(solved.depths), room, kit).moments);
-    expect(parts.length).toBeLessThan(14);
+    expect(parts.length).toBeLessThan(18);
     expect(poses.join().length / poses.length).toBeLessThan(1100);
   });
 });
@@ -194,7 +194,9 @@ test.each(filmed)(
     );
     const isHeap = names.includes("in a heap");
     const rings = film.still.flatMap((item) =>
-      item.kind === "circle" && item.radiusMm > 1 ? [item.stroke?.ink === "accent" ? "wrong" : "right"] : [],
+      item.kind === "circle" && item.fill === "paper"
+        ? [item.stroke?.ink === "accent" ? "wrong" : "right"]
+        : [],
     );
     expect(rings).toEqual(isHeap ? ["right", "wrong"] : []);
     expect(/tangle/.test(last(film.moments).caption)).toBe(isHeap);
@@ -205,6 +207,32 @@ test.each(filmed)(
       return [Math.max(...xs) - Math.min(...xs)];
     });
     if (isHeap) expect(Math.max(...aside.slice(2))).toBeGreaterThan(1.5);
+  },
+);
+
+test.each(filmed)(
+  "$rig.id: over each side every shot is seen, and one of a bulk closer to the next than strung out",
+  (solved) => {
+    for (const depth of solved.depths) {
+      const { still, title } = drawFilm("sinking", solved, depth, room, kit);
+      const names = still.flatMap((item) => (item.kind === "text" && item.face === "bold" ? [item] : []));
+      if (names.some(({ text }) => text === "in a heap")) continue;
+      const shot = still.flatMap((item) =>
+        item.kind === "circle" && item.fill === "ink" && item.cxMm > names[0]!.xMm ? [item] : [],
+      );
+      const [left, right] = [0, 1].map((side) =>
+        shot.filter(({ cxMm }) => cxMm >= names[1]!.xMm === (side === 1)).toSorted((a, b) => a.cxMm - b.cxMm),
+      );
+      for (const row of [left!, right!]) {
+        expect(row.length, title).toBeGreaterThan(0);
+        for (const [i, one] of row.slice(1).entries())
+          expect(one.cxMm - row[i]!.cxMm).toBeGreaterThan(0.9 * (one.radiusMm + row[i]!.radiusMm));
+      }
+      // What hangs in a bulk is shorter than the same strung out.
+      const gapsOf = (row: typeof shot) =>
+        row.slice(1).map((one, i) => one.cxMm - row[i]!.cxMm - one.radiusMm - row[i]!.radiusMm);
+      expect(Math.min(...gapsOf(right!)), title).toBeLessThan(Math.min(...gapsOf(left!)));
+    }
   },
 );
 
