@@ -129,6 +129,16 @@ export const findingTable = {
     },
     "leadBreach",
   ),
+  "lead-rule-unread": about(
+    "loading",
+    {
+      size: "text",
+      massG: "stated mass",
+      allowedUpToG: "stated mass",
+      place: "text",
+    },
+    "leadBreach",
+  ),
   "load-does-not-cock": about("loading", { pullG: "mass", neededPullG: "mass" }),
   "load.bare-number": about("loading", { term: "text", text: "text", scale: "text", sizes: "text" }),
   "load.no-count": about("loading", { term: "text", text: "text", size: "text" }),

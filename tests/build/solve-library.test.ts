@@ -39,9 +39,11 @@ describe("lead that the rule of the place does not allow", () => {
     ["is an error where the guide says so", "lead-breach: error\n", "error"],
   ])("%s", async (_, said, severity) => {
     // Its No 8 and its No 10.
-    expect(await found({ "guide.yaml": lessAllowed["guide.yaml"] + said })).toEqual([
-      breach(severity),
-      breach(severity),
-    ]);
+    const guide = lessAllowed["guide.yaml"] + said;
+    expect(await found({ "guide.yaml": guide })).toEqual([breach(severity), breach(severity)]);
+    // The same as long as nobody has read the rule.
+    const unread = breach(severity).replace("not-allowed", "rule-unread");
+    const asUnread = guide.replace(/^ +checked: .*\n/m, "");
+    expect(await found({ "guide.yaml": asUnread })).toEqual([unread, unread]);
   });
 });

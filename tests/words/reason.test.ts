@@ -55,8 +55,8 @@ describe("a value in a sentence", () => {
 describe("the breach of the rule on lead", () => {
   const rule: LeadRule = { place: "Testland", allowedUpToG: 0.06, source: "made up", checked: "2026-11-20" };
 
-  function told(massG: number) {
-    const findings = checkLead([{ size: "No 8", massG, metal: "lead" }], rule);
+  function told(massG: number, of = rule) {
+    const findings = checkLead([{ size: "No 8", massG, metal: "lead" }], of);
     return findings.map((finding) => reasonText(finding, words, figures));
   }
 
@@ -69,5 +69,14 @@ describe("the breach of the rule on lead", () => {
 
   it("is none at the figure itself", () => {
     expect(told(0.06)).toEqual([]);
+  });
+
+  it("is one of caution alone as long as nobody has read the rule", () => {
+    const { checked: _, ...unread } = rule;
+    const [text] = told(0.0635, unread);
+    expect(text).toContain("has not been looked up yet");
+    expect(text).toContain("cautious limit");
+    expect(text).not.toMatch(/\bmay\b/);
+    expect(told(0.06, unread)).toEqual([]);
   });
 });

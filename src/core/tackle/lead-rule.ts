@@ -37,10 +37,11 @@ export function forbiddenLead(
   return [...forbidden.values()].sort((a, b) => b.massG - a.massG);
 }
 
-/** A warning for each size of lead shot that the rule forbids, heaviest first. */
+/** A warning for each size of lead shot that the rule forbids, or caution as long as nobody has read it, heaviest first. */
 export function checkLead(shot: readonly Shot[], rule: LeadRule): readonly Finding[] {
-  const { allowedUpToG, place } = rule;
+  const { allowedUpToG, place, checked } = rule;
+  const code = checked === undefined ? "lead-rule-unread" : "lead-not-allowed";
   return forbiddenLead(shot, rule).map(({ size, massG }) =>
-    warning("lead-not-allowed", { size, massG, allowedUpToG, place }),
+    warning(code, { size, massG, allowedUpToG, place }),
   );
 }

@@ -1,5 +1,6 @@
 import { plumbStepMm } from "../../core/depth/plumbing.ts";
 import { movedPart } from "../../core/depth/setting.ts";
+import type { Finding } from "../../core/finding.ts";
 import { feelStepMm, firstDip, raiseFurtherMm, raiseStepMm } from "../../core/flow/feel-for-bed.ts";
 import { entry, first, last, neighbours } from "../../core/lists.ts";
 import { forbiddenLead } from "../../core/tackle/lead-rule.ts";
@@ -217,9 +218,11 @@ function ruleForDepths({ depths }: SolvedRig, { words, figures }: DrawingKit) {
   return { for: "otherDepth", said: words(`card.other-depth.${sign}`, { from, gap }) } as const;
 }
 
+const ofLead: readonly Finding["code"][] = ["lead-not-allowed", "lead-rule-unread"];
+
 /** What was found of the rig in any of its depths; what the rule on lead forbids is told with all its figures. */
 function findingsTold({ depths }: SolvedRig, { words, figures }: DrawingKit): readonly string[] {
-  const found = depths.flatMap(({ findings }) => findings).filter(({ code }) => code !== "lead-not-allowed");
+  const found = depths.flatMap(({ findings }) => findings).filter(({ code }) => !ofLead.includes(code));
   return [...new Set(found.map((finding) => reasonText(finding, words, figures)))];
 }
 
@@ -231,7 +234,8 @@ function leadWarning({ rig, depths }: SolvedRig, { words, figures }: DrawingKit)
   );
   if (shot.length === 0) return undefined;
   const upTo = figures.statedMass(leadRule.allowedUpToG);
-  return words("card.lead", { place: leadRule.place, upTo, shot: shot.join(", ") });
+  const said = leadRule.checked === undefined ? "card.lead-unread" : "card.lead";
+  return words(said, { place: leadRule.place, upTo, shot: shot.join(", ") });
 }
 
 /** The depths that a small card carries: the shallowest, the deepest, and the one nearest the middle of the two. */

@@ -109,6 +109,7 @@ const refusing: Readonly<Record<string, "rod" | "sums">> = {
   "load-sinks-float": "sums",
   "pattern.anchor-too-light": "sums",
   "lead-not-allowed": "sums",
+  "lead-rule-unread": "sums",
 };
 
 /** The rig made up for the conditions, or what of its sums rules it out. */

@@ -24,13 +24,13 @@ async function backOf(solved: SolvedRig, format: (typeof cardFormatsOn.A4)[numbe
   return { ...card, text: plain(wordsOf(card.back.items).join(" ")) };
 }
 
-/** The same rig with all its shot cast in lead. */
-function inLead({ rig }: SolvedRig): SolvedRig {
+/** The same rig with all its shot cast in lead, where the rule was read or nobody has. */
+function inLead({ rig }: SolvedRig, checked = rig.leadRule.checked): SolvedRig {
   const tub = rig.tub.map((shot) => ({ ...shot, metal: "lead" as const }));
   const solved = solveRig({
     ...rig,
     tub,
-    leadRule: { ...rig.leadRule, allowedUpToG: 0.06, place: "Sallowmere" },
+    leadRule: { allowedUpToG: 0.06, place: "Sallowmere", source: "made up", ...(checked && { checked }) },
   });
   if (!solved.ok) throw new Error("the rig does not solve in lead");
   return solved.value;
@@ -59,5 +59,13 @@ describe.each(cardFormatsOn.A4.map((format) => [format.name, format] as const))(
     for (const { size, massG } of forbidden) {
       expect(text).toContain(`${size} (${drawingKit.figures.statedMass(massG)})`);
     }
+  });
+
+  test("as long as nobody has read the rule, the limit is told as one of caution", async () => {
+    const { text } = await backOf(inLead(sampleWaggler, ""), format);
+    expect(text).toContain(
+      "The lead rule of Sallowmere is not looked up yet. Until it is, use lead shot only up to 0.06 g",
+    );
+    expect(text).not.toContain("may weigh");
   });
 });
