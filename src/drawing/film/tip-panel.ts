@@ -1,9 +1,8 @@
 import { type Float, lengthMm } from "../../core/float/float.ts";
 import { toldTipMm } from "../../core/float/tip.ts";
-import { entry, last } from "../../core/lists.ts";
 import type { Mm } from "../../core/units.ts";
-import { tipSides } from "../float/float-tip.ts";
-import { tipFigures } from "../float/tip-figures.ts";
+import { markedEdge, tipSides } from "../float/float-tip.ts";
+import { tipRuler } from "../float/tip-figures.ts";
 import { bold, point, polygon, polyline, rectangle, text, thin } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import { layLabel, paintLabel } from "../labels/label-text.ts";
@@ -31,8 +30,6 @@ const panelWaterMm = 7;
 /** Top of a float that is under, below the surface [mm of paper]. */
 const underMm = 3;
 const scaleLine = thin;
-/** A thin tip would be lost in a dark edge. */
-const markedEdge: Stroke = { ...thin, ink: "accent" };
 /** Less tip than this is as good as none [mm]. */
 export const levelMm = 2.5;
 /** Where a tip should stand; as much of it beside what is said of it. */
@@ -54,17 +51,12 @@ export function toldTip(tip: ShownTip): ShownTip {
 /** The most that a float shows of those [mm]. */
 export const mostOf = (tips: readonly ShownTip[]): Mm => Math.max(...tips.map((tip) => tip ?? 0));
 
-/** The scale beside a tip, its last figure at the highest tip or over it: between two that are missing none can be read. */
-function tipRuler(mostMm: Mm, aboveMm: Mm, textMm: Mm, kit: DrawingKit) {
-  const highMm = aboveMm - textMm / 2;
-  const figuresAt = (scale: number) => tipFigures(kit, scale, highMm + 1e-6, 1.3 * textMm);
-  const scale = Math.min(1.5, (aboveMm - textMm) / mostMm);
-  const figures = figuresAt(scale);
-  const [highest, stepMm] = [last(figures).tipMm, entry(figures, 1).tipMm];
-  if (highest >= mostMm) return { scale, figures };
-  const lower = Math.min(scale, highMm / (highest + stepMm));
-  return { scale: lower, figures: figuresAt(lower) };
-}
+/** The last figure keeps its upper half below what the scale is called. */
+const panelRuler = (mostMm: Mm, aboveMm: Mm, textMm: Mm, kit: DrawingKit) =>
+  tipRuler(
+    { mostMm: Math.max(20, mostMm), mostScale: 1.5, highMm: aboveMm - textMm / 2, apartMm: 1.3 * textMm },
+    kit,
+  );
 
 /**
  * The tip of a float, larger than in the picture beside it, on a scale that stands on the water.
@@ -79,7 +71,7 @@ export function tipPanel(
   { surfaceMm, aboveMm }: PictureWater,
   kit: DrawingKit,
 ) {
-  const { scale, figures } = tipRuler(Math.max(20, mostOf(tips)), aboveMm, textMm, kit);
+  const { scale, figures } = panelRuler(mostOf(tips), aboveMm, textMm, kit);
   const axisX =
     widthMm - panelMm + Math.max(...figures.map(({ told }) => kit.measure(told, textMm, "regular"))) + 2.5;
   const middle = (axisX + widthMm) / 2;

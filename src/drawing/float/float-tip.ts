@@ -1,12 +1,15 @@
 import { type Float, lengthMm } from "../../core/float/float.ts";
 import { diameterAtMm } from "../../core/float/profile.ts";
 import type { Mm } from "../../core/units.ts";
-import { type Point, point } from "../items.ts";
+import { type Point, point, thin } from "../items.ts";
+import type { Stroke } from "../model.ts";
 
 /** Places down each side of the tip. */
 const places = 20;
 /** The thinnest half of a tip that is still seen [mm of paper]. */
-const leastHalfMm = 0.35;
+const leastHalfMm = 0.55;
+/** A thin tip would be lost in a dark edge. */
+export const markedEdge: Stroke = { ...thin, ink: "accent" };
 
 /** Round a float's uppermost part, down its left side and up its right. */
 export function tipSides(float: Float, partMm: Mm, scale: number, top: Point): Point[] {

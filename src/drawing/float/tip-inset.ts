@@ -1,14 +1,14 @@
 import type { Float } from "../../core/float/float.ts";
 import { lengthMm } from "../../core/float/float.ts";
 import type { Mm } from "../../core/units.ts";
-import { point, polygon, polyline, rectangle, text, thin, thinSoft } from "../items.ts";
+import { type Point, point, polygon, polyline, rectangle, text, thin, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
 import { lineBreakHalfMm } from "../parts/line-break.ts";
 import { parts } from "../parts/parts.ts";
 import { rotated } from "../transform.ts";
-import { tipSides } from "./float-tip.ts";
-import { tipFigures } from "./tip-figures.ts";
+import { markedEdge, tipSides } from "./float-tip.ts";
+import { tipRuler } from "./tip-figures.ts";
 
 /** Room for the tip itself beside its scale. */
 const tipRoomMm = 10;
@@ -53,12 +53,15 @@ export function tipInset(
   const roof = 1.7 * textMm;
   const widest = Math.max(...float.profile.map(({ diameterMm }) => diameterMm));
   const lean = inRadians(leanDegrees);
+  const highMm = surface - roof;
   const mostMm = Math.max(20, ...tips.map((one) => one.tipMm ?? 0));
-  const upright = Math.min(1.2, (surface - roof) / mostMm, (tipRoomMm - 1.2) / widest);
-  const scale = Math.min(upright, ...tips.map((one) => leaningScale(float, one, upright)));
-  const ticks = tipFigures(kit, scale, surface - roof, 1.2 * textMm);
+  const upright = Math.min(1.2, highMm / mostMm, (tipRoomMm - 1.2) / widest);
+  const mostScale = Math.min(upright, ...tips.map((one) => leaningScale(float, one, upright)));
+  const { scale, figures } = tipRuler({ mostMm, mostScale, highMm, apartMm: 1.2 * textMm }, kit);
   const topY = Math.max(roof, tipMm === null ? surface + underMm : surface - tipMm * scale);
-  const cutMm = tipMm === null ? 0 : Math.max(0, tipMm - (surface - roof) / scale);
+  const overMm = (tipMm ?? 0) - highMm / scale;
+  // The last digit of a quotient is no tip.
+  const cutMm = overMm > 1e-6 ? overMm : 0;
   const sunkMm = leanDegrees === 0 ? bottomMm - 0.6 - surface : leaningSunkMm;
   // One that leans has its ends as far from both sides.
   const aside = Math.sin(lean) * (surface - topY - sunkMm);
@@ -68,7 +71,7 @@ export function tipInset(
   const tip = polygon(
     outline(Math.min(float.tipShowingMm, shownMm, cutMm > 0 ? 3 / scale : shownMm)),
     "accent",
-    thin,
+    markedEdge,
   );
   const standing = [polygon(outline(shownMm), "paper", thin), tip];
   const breakY = topY + 5;
@@ -81,26 +84,26 @@ export function tipInset(
     ...gap(middle, 4),
     polyline([point(axisX, surface), point(axisX, roof)], thinSoft),
     ...gap(axisX, 1.6),
-    ...ticks.flatMap(({ tipMm: at, told }) => {
+    // Above the break nothing is to the scale.
+    ...figures.flatMap(({ tipMm: at, told }) => {
       const y = surface - at * scale;
-      // Above the break nothing is to the scale.
-      if (cutMm > 0 && y < breakY + lineBreakHalfMm + 0.35 * textMm) return [];
-      return [
-        polyline([point(axisX - 1.2, y), point(axisX, y)], thinSoft),
-        text(point(axisX - 1.7, y + 0.35 * textMm), told, textMm, { anchor: "end", ink: "soft" }),
-      ];
+      const isCut = cutMm > 0 && y < breakY + lineBreakHalfMm + 0.35 * textMm;
+      return isCut ? [] : figureAt(point(axisX, y), told, textMm);
     }),
     text(
       point(right, 0.8 * textMm),
       kit.words("drawing.film.tip-scale", { unit: kit.figures.ruler.tip.unit }),
       textMm,
-      {
-        anchor: "end",
-        ink: "soft",
-      },
+      { anchor: "end", ink: "soft" },
     ),
   ];
 }
+
+/** A tick of the scale with its figure. */
+const figureAt = ({ xMm, yMm }: Point, told: string, textMm: number): Item[] => [
+  polyline([point(xMm - 1.2, yMm), point(xMm, yMm)], thinSoft),
+  text(point(xMm - 1.7, yMm + 0.35 * textMm), told, textMm, { anchor: "end", ink: "soft" }),
+];
 
 const inRadians = (degrees: number) => (degrees * Math.PI) / 180;
 

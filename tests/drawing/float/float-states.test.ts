@@ -60,6 +60,17 @@ describe("the tip enlarged beside each state of a float", () => {
     else if (pose.caption !== "high") expect(top).toBeCloseTo(pose.tipMm, 6);
   });
 
+  test("is read between two figures of its scale, which a float alone breaks that is set far too deep", () => {
+    for (const { name, rig, picture, drawing } of cases) {
+      const pose = floatPose(picture as FloatPicture, rig, rig.depths[0]!, drawingKit)!;
+      if (pose.leanDegrees > 60 || pose.caption === "high") continue;
+      const told = flatItems(drawing.items).flatMap((item) =>
+        item.kind === "text" && /^\d+$/.test(item.text) ? [Number(item.text)] : [],
+      );
+      expect(Math.max(...told), name).toBeGreaterThanOrEqual(pose.tipMm ?? 0);
+    }
+  });
+
   // An inch is 25.4 mm. Source: the international yard and pound agreement of 1959.
   test("is on a scale of inches where a tip is told in them", () => {
     const kit = { ...drawingKit, figures: makeFigures("imperial", drawingKit.words, "en") };
