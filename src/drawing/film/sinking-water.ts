@@ -80,14 +80,7 @@ export function sinkingWater(
     ]),
     baitAt(point(nameX - 1.4 - baitRadiusMm, lensY)),
     text(point(nameX, lensY + 0.35 * textMm), bait, textMm, { ink: "soft" }),
-    ...named.flatMap((name, i) => {
-      // In the middle of its zone, or a fish would lie on the line between two; the lowest clear of the depth beside the bed.
-      const middle = Math.min(surfaceMm + ((i + 0.5) * (bedMm - surfaceMm)) / 3, bedMm - 1.2 * textMm);
-      return [
-        ...fish(point(0.3, middle), fishMm),
-        text(point(nameX, middle + 0.35 * textMm), name, textMm, { ink: "soft" }),
-      ];
-    }),
+    ...zoneNames(named, { surfaceMm, bedMm }, textMm),
     // Beside the bed, off the row of the times.
     text(point(axisMm - 1.5, bedMm + 0.35 * textMm), deep, textMm, { anchor: "end" }),
     polyline([point(axisMm - 1, bedMm), point(axisMm, bedMm)], thin),
@@ -98,6 +91,22 @@ export function sinkingWater(
     result: paintLabel(result, widthMm - 0.5 - result.widthMm, resultTopMm + result.heightMm / 2, measure),
     heightMm: resultTopMm + result.heightMm,
   };
+}
+
+/** The fish of each zone, and what it is called. */
+function zoneNames(
+  named: readonly string[],
+  { surfaceMm, bedMm }: { readonly surfaceMm: number; readonly bedMm: number },
+  textMm: number,
+): Item[] {
+  return named.flatMap((name, i) => {
+    // In the middle of its zone, or a fish would lie on the line between two; the lowest clear of the depth beside the bed.
+    const middle = Math.min(surfaceMm + ((i + 0.5) * (bedMm - surfaceMm)) / 3, bedMm - 1.2 * textMm);
+    return [
+      ...fish(point(0.3, middle), fishMm),
+      text(point(nameX, middle + 0.35 * textMm), name, textMm, { ink: "soft" }),
+    ];
+  });
 }
 
 /** Water over the bed, in three zones. */
