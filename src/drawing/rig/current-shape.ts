@@ -1,5 +1,8 @@
+import { lyingMm } from "../../core/depth/lying.ts";
 import type { HangPoint } from "../../core/flow/line-balance.ts";
 import { first } from "../../core/lists.ts";
+import type { Mm } from "../../core/units.ts";
+import type { WaterKind } from "../../core/water/water.ts";
 import type { FlowFigure } from "../../model/in-water.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 
@@ -54,12 +57,27 @@ export function asDrawn({ rig }: SolvedRig, depth: SolvedDepth): SolvedDepth {
   if (rig.water === "still") return depth;
   const hang = drawnHang(depth);
   const offBedMm = hang ? hang.offBedMm : startOf(depth).hookOffBedMm;
-  return { ...depth, overdepthMm: offBedMm > 0 ? -offBedMm : lyingMm(hang?.shape ?? []) };
+  return { ...depth, overdepthMm: offBedMm > 0 ? -offBedMm : laidMm(hang?.shape ?? []) };
 }
 
 const startOf = ({ depthGuide }: SolvedDepth) => depthGuide.find(({ advice }) => advice === "start-here")!;
 
-/** How much line lies on the bed. */
-function lyingMm([hook, next]: readonly HangPoint[]): number {
+/** How much line of a hang lies on the bed. */
+function laidMm([hook, next]: readonly HangPoint[]): number {
   return hook && next && hook.depthMm === next.depthMm ? next.fromHookMm : 0;
+}
+
+/** A shot at the end of what lies on the bed lies there, too [mm]. */
+const atEndMm = 0.5;
+
+/**
+ * How much line is drawn on the bed [mm], below 0 how far the hook is off it: in still water what the depth leaves over
+ * below the float, at the least up to the highest shot that the guide has there.
+ */
+export function drawnLyingMm(water: WaterKind, depth: SolvedDepth): Mm {
+  const { overdepthMm, depthGuide, lineShot } = depth;
+  if (water === "flowing" || overdepthMm <= 0) return overdepthMm;
+  const { shotOnBed = [] } = depthGuide.find((step) => step.overdepthMm === overdepthMm) ?? {};
+  const highestMm = lineShot[shotOnBed.length - 1]?.fromHookMm ?? 0;
+  return Math.min(overdepthMm, Math.max(lyingMm(depth), highestMm)) + atEndMm;
 }

@@ -11,7 +11,7 @@ import { bedThicknessMm } from "../parts/bed.ts";
 import { hookAlong } from "../parts/hook.ts";
 import { parts } from "../parts/parts.ts";
 import { mirrored, rotated } from "../transform.ts";
-import { asDrawn, lineShape, upright } from "./current-shape.ts";
+import { asDrawn, drawnLyingMm, lineShape, upright } from "./current-shape.ts";
 import { captions, footMm, footWords } from "./rig-captions.ts";
 import { placeRigLabels, rowGapMm } from "./rig-label-layout.ts";
 import { fewerLabels, type LabelChoice, type RigLabel, rigLabels, type SharedLabels } from "./rig-labels.ts";
@@ -120,9 +120,8 @@ function tryDraw(
   { labels: choice, textMm }: RigDrawingOptions,
   labels: readonly RigLabel[],
 ): Item[] | undefined {
-  const lying = labels.filter(
-    (label) => label.fromHookMm >= 0 && label.fromHookMm < depth.overdepthMm,
-  ).length;
+  const lyingMm = drawnLyingMm(rig.rig.water, depth);
+  const lying = labels.filter((label) => label.fromHookMm >= 0 && label.fromHookMm < lyingMm).length;
   const placed = placeWithRows(lying, (rowsBelow) => {
     const plan = planned(rowsBelow);
     const items = plan && (choice === "none" ? [] : placeRigLabels(plan, labels, textMm, kit));

@@ -2,7 +2,7 @@ import { last } from "../../core/lists.ts";
 import { point, polyline, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import { type ColumnLabel, labelColumn, leaderMm } from "../labels/label-column.ts";
-import { type LabelText, layLabel, leading, paintLabel } from "../labels/label-text.ts";
+import { layLabel, leading, paintLabel } from "../labels/label-text.ts";
 import type { Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { bracketDepthMm } from "../parts/bracket.ts";
@@ -20,8 +20,12 @@ const marginMm = 0.5;
 const elbowMm = { foot: 1.2, clear: 0.9 } as const;
 /** Between the bed's hatching and the first row below it. */
 export const rowGapMm = 0.5;
+/** How far into a row a leader comes down that ends above its label. */
+const belowMm = 0.1;
 /** Room around text that no other mark may enter. */
 const clearMm = 0.6;
+/** Between the last line of a column and the bed, so that it is not read as standing on it. */
+const aboveBedMm = 1.2;
 
 /** Places and paints every label with its leader; undefined where they do not fit. */
 export function placeRigLabels(
@@ -98,7 +102,7 @@ function placeColumn(
     leftMm: Math.max(...targets.map((one) => one.at.xMm), ...reaches) + leaderMm,
     rightMm: plan.box.widthMm - marginMm,
     topMm: plan.surfaceMm + clearMm,
-    bottomMm: plan.bedMm - clearMm - (lying ? lyingHeightMm(plan) : 0),
+    bottomMm: plan.bedMm - (lying ? clearMm + lyingHeightMm(plan) : aboveBedMm),
     textMm,
   };
   return labelColumn(targets, column, measure);
@@ -124,17 +128,26 @@ function placeRows(
   const items: Item[] = [];
   const right = plan.box.widthMm - marginMm;
   let top = plan.bedMm + bedThicknessMm + rowGapMm;
-  for (const one of [...targets].sort((a, b) => b.at.xMm - a.at.xMm)) {
-    const left = one.at.xMm + elbowMm.foot + elbowMm.clear;
-    const label: LabelText = layLabel(one.runs, right - left, textMm, measure, "whole");
-    if (label.widthMm > right - left) return undefined;
+  const sorted = [...targets].sort((a, b) => b.at.xMm - a.at.xMm);
+  for (const [i, one] of sorted.entries()) {
+    const x = one.at.xMm;
+    const beside = x + elbowMm.foot + elbowMm.clear;
+    const whole = layLabel(one.runs, plan.box.widthMm, textMm, measure, "whole");
+    // One that would be broken there stands in one line below its leader, where it keeps clear of the others'.
+    const below = right - whole.widthMm;
+    const isBelow =
+      below < beside &&
+      below > Math.max(...sorted.slice(i + 1).map(({ at }) => at.xMm + elbowMm.clear), marginMm);
+    const left = isBelow ? below : beside;
+    const label = isBelow ? whole : layLabel(one.runs, right - left, textMm, measure, "whole");
+    if (label.widthMm > right - left + 0.01) return undefined;
     const middle = top + label.heightMm / 2;
     const first = top + (textMm * leading) / 2;
-    const x = one.at.xMm;
-    items.push(
-      polyline([point(x, one.at.yMm + 0.4), point(x, first), point(x + elbowMm.foot, first)], thinSoft),
-      ...paintLabel(label, left, middle, measure),
-    );
+    const down = point(x, one.at.yMm + 0.4);
+    const leader = isBelow
+      ? [down, point(x, top + belowMm)]
+      : [down, point(x, first), point(x + elbowMm.foot, first)];
+    items.push(polyline(leader, thinSoft), ...paintLabel(label, left, middle, measure));
     top += label.heightMm;
   }
   return top <= bottomMm + 0.01 ? items : undefined;

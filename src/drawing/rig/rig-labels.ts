@@ -6,7 +6,7 @@ import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
 import type { DrawingKit } from "../kit.ts";
 import { type Run, together } from "../labels/label-text.ts";
-import { drawnHang } from "./current-shape.ts";
+import { drawnHang, drawnLyingMm } from "./current-shape.ts";
 import { heldTexts } from "./rig-words.ts";
 
 /** What a label is about; `rank` says which goes first where room is short (none: never). */
@@ -44,7 +44,7 @@ export function rigLabels(
   const { rig } = solved;
   const { words, figures } = kit;
   const { floatToHookMm, overdepthMm } = depth;
-  const groups = groupShot(depth.lineShot, overdepthMm);
+  const groups = groupShot(depth.lineShot, drawnLyingMm(rig.water, depth));
   const labels: RigLabel[] = groups.map((group) => groupLabel(group, rig.hookLengthMm, kit));
   const setting = figures.besideDepth(figures.settingMm(depth));
   const held = distanceFirst(setting, words(`drawing.rig.held.${keyOf(movedPart(rig.float))}`));

@@ -88,19 +88,23 @@ const slantOverMm = 50;
 /** What must stay free left of a line that trails behind its float. */
 export const leftFreeMm = 4;
 
-/** Places what is on the line, given from the hook up; undefined where there is too little room. */
+/**
+ * Places what is on the line, given from the hook up; undefined where there is too little room.
+ *
+ * @param lyingMm line on the bed, below 0 how far the hook is off it [mm]
+ */
 export function placeOnLine(
   features: readonly Feature[],
-  overdepthMm: number,
+  lyingMm: number,
   shape: LineShape,
   { box, floatAt, bedMm, hookHeightMm }: Frame,
   least: LeastLine,
 ): LinePlaces | undefined {
   const eyeMm = floatAt.yMm + floatEyeRadiusMm;
-  const touch: Feature = { kind: "touch", fromHookMm: overdepthMm, radiusMm: 0 };
-  const lying = overdepthMm > 0 ? features.filter((f) => f.fromHookMm < overdepthMm) : [];
+  const lying = lyingMm > 0 ? features.filter((f) => f.fromHookMm < lyingMm) : [];
+  const touch = touchAbove(lying, lyingMm);
   const hanging = [...(lying.length > 0 ? [touch] : []), ...features.slice(lying.length)];
-  const clear = overdepthMm < 0 ? [{ lengthMm: -overdepthMm, leastMm: 3, leastBrokenMm: 4 }] : [];
+  const clear = lyingMm < 0 ? [{ lengthMm: -lyingMm, leastMm: 3, leastBrokenMm: 4 }] : [];
   const stretches = stretchesBetween(hanging, shape, hookHeightMm, least);
   const scaled = scaleStretches([...clear, ...stretches], bedMm - eyeMm);
   if (!scaled) return undefined;
@@ -120,9 +124,9 @@ export function placeOnLine(
     hookHeightMm,
   });
 
-  const touchAt = point(floatAt.xMm + lean(overdepthMm), bedMm);
+  const touchAt = point(floatAt.xMm + lean(lyingMm), bedMm);
   // A line that comes down to the bed slanting to the left goes on to the left, where there is room.
-  const slantsLeft = lean(overdepthMm) < lean(overdepthMm + slantOverMm);
+  const slantsLeft = lean(lyingMm) < lean(lyingMm + slantOverMm);
   const lay = (roomMm: number) => layRun(lying, touch, scaled.scale, hookHeightMm, least, roomMm);
   const left = slantsLeft ? lay(touchAt.xMm - edgeMm) : undefined;
   const run = left ?? lay(lyingShare * box.widthMm);
@@ -146,6 +150,16 @@ export function placeOnLine(
       clearance: { fromMm: bedMm - clearMm, toMm: bedMm, broken: first(scaled.drawn).broken },
     }),
   };
+}
+
+/** Nearer to where the line comes down than this, a mark on the bed is drawn there [mm]. */
+const atFootMm = 10;
+
+/** Where the line meets the bed; what hangs keeps clear of a mark that lies just there. */
+function touchAbove(lying: readonly Feature[], lyingMm: number): Feature {
+  const nearest = lying.at(-1);
+  const isAtFoot = nearest && lyingMm - nearest.fromHookMm < atFootMm;
+  return { kind: "touch", fromHookMm: lyingMm, radiusMm: isAtFoot ? 2 * nearest.radiusMm : 0 };
 }
 
 /** A stretch of line as it is drawn and as it is. */
@@ -226,6 +240,7 @@ function stretchesBetween(
 ): Stretch[] {
   return neighbours(features).map(([lower, upper]) => {
     const lengthMm = upMm(upper.fromHookMm) - upMm(lower.fromHookMm);
+    if (upper.kind === "touch" && lengthMm < atFootMm) return { lengthMm, leastMm: 0 };
     const ends = (lower.kind === "hook" ? hookHeightMm : lower.radiusMm) + upper.radiusMm;
     const apart = lengthMm > apartMm;
     if (isHookLength(lower, upper)) return { lengthMm, leastMm: ends + (apart ? bareMm : touchingMm) };

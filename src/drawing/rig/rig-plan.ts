@@ -5,7 +5,7 @@ import { type Point, point } from "../items.ts";
 import type { Box } from "../kit.ts";
 import { floatEyeRadiusMm } from "../parts/float-body.ts";
 import { shotRadii } from "../shot-radii.ts";
-import type { LineShape } from "./current-shape.ts";
+import { drawnLyingMm, type LineShape } from "./current-shape.ts";
 import {
   type Feature,
   type LeastLine,
@@ -61,7 +61,7 @@ export function planRig(
   for (const least of leastLines) {
     for (const floatShare of floatShares) {
       const frame = rigFrame(rig, depth, shape, box, room, floatShare);
-      const placed = largestShot(rig.hookLengthMm, depth, shape, frame, least);
+      const placed = largestShot(rig, depth, shape, frame, least);
       if (placed) return { ...frame, ...placed };
     }
   }
@@ -70,7 +70,7 @@ export function planRig(
 
 /** The line below the float with its shot as large as there is room for, and lock shot to the same scale. */
 function largestShot(
-  hookLengthMm: number,
+  { hookLengthMm, water }: SolvedRig["rig"],
   depth: SolvedDepth,
   shape: LineShape,
   frame: RigFrame,
@@ -88,7 +88,7 @@ function largestShot(
     const lockAboveRadiiMm = above.map(({ diameterMm }) => radiusOf(diameterMm));
     if (lockAboveRadiiMm.reduce((sum, radiusMm) => sum + 2 * radiusMm, 0) > roomAboveMm) continue;
     const features = lineFeatures(hookLengthMm, depth, below, radiusOf);
-    const placed = placeOnLine(features, depth.overdepthMm, shape, frame, least);
+    const placed = placeOnLine(features, drawnLyingMm(water, depth), shape, frame, least);
     if (placed) return { lockAboveRadiiMm, ...placed };
   }
   return undefined;

@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
-import { rigVariants } from "../../../src/core/float/moved-float.ts";
+import { moveFloat, rigVariants } from "../../../src/core/float/moved-float.ts";
 import { drawRig } from "../../../src/drawing/rig/rig-drawing.ts";
+import { flatItems } from "../../support/drawing-checks.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
 import { shippedGuide } from "../../support/shipped-guide.ts";
 import { textsOf } from "../../support/tellers/read-drawing.ts";
@@ -25,4 +26,38 @@ it.each(still)("$rig.id: float and line add up to the depth and what lies on the
       const line = cmOf(/(\d+) cm float/) + cmOf(/(\d+) cm of float in water/);
       expect(line - lying + off, `${variant}: ${seen}`).toBe(depth.depthMm / 10);
     }
+});
+
+// The guide tells which shot the bed carries; where the line is just so long, the highest of them stands under the float.
+it.each(still)("$rig.id: as many shot are drawn on the bed as the guide has there", (solved) => {
+  for (const depth of solved.depths)
+    for (const variant of rigVariants) {
+      const { overdepthMm } = moveFloat(depth, "still", variant);
+      const step = depth.depthGuide.find((one) => one.overdepthMm === overdepthMm);
+      if (!step) continue;
+      const items = flatItems(
+        drawRig(solved, depth, box, drawingKit, { labels: "full", textMm: 3.2, variant }).items,
+      );
+      const bedMm = Math.max(
+        ...items.flatMap((item) =>
+          item.kind === "path" && item.fill === "water" ? item.steps.map((to) => Number(to.at(-1)) || 0) : [],
+        ),
+      );
+      const lying = items.filter(
+        (item) =>
+          item.kind === "circle" && item.fill === "ink" && Math.abs(bedMm - item.cyMm - item.radiusMm) < 0.05,
+      );
+      expect(lying.length, `${variant}, ${overdepthMm}`).toBe(step.shotOnBed.length);
+    }
+});
+
+it("the anchor of a lift rig stands on the bed straight below its float", () => {
+  const lift = still.find(({ rig }) => rig.id === "lift-method")!;
+  for (const depth of lift.depths) {
+    const { items } = drawRig(lift, depth, box, drawingKit, { labels: "full", textMm: 3.2 });
+    const circles = flatItems(items).flatMap((item) => (item.kind === "circle" ? [item] : []));
+    const anchor = circles.find(({ fill, radiusMm }) => fill === "ink" && radiusMm > 0.7)!;
+    const eye = circles.find(({ fill }) => fill === "paper")!;
+    expect(Math.abs(anchor.cxMm - eye.cxMm)).toBeLessThan(0.1);
+  }
 });
