@@ -3,10 +3,12 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { deserialize } from "node:v8";
+import subsetFont from "subset-font";
 import { afterAll, expect, test } from "vitest";
 import { parse } from "yaml";
 import { resultKey } from "../src/cli/boards.ts";
 import { copySources } from "./support/clean-copy.ts";
+import { lentFont } from "./support/lent-font.ts";
 import { run, start } from "./support/run-process.ts";
 
 const onWindows = process.platform === "win32";
@@ -101,6 +103,19 @@ test("the packed package installs with its production dependencies alone, runs n
     JSON.parse(readFileSync(join(elsewhere, "schemas/rig.schema.json"), "utf8")).properties.hook,
   ).toBeDefined();
   expect(await previewed(dotdown, elsewhere)).toContain("<h1>Our margin</h1>");
+
+  // What unpacks a font of one's own is a file beside the tool.
+  const signs = await subsetFont(lentFont, "☺♪", { targetFormat: "woff2" });
+  const ownGuide = join(elsewhere, "content/guide.yaml");
+  mkdirSync(join(elsewhere, "content/fonts"));
+  writeFileSync(join(elsewhere, "content/fonts/signs.woff2"), signs);
+  writeFileSync(ownGuide, `${readFileSync(ownGuide, "utf8")}look: { font: signs.woff2 }\n`);
+  writeFileSync(
+    join(elsewhere, "content/pages/smile.md"),
+    "---\ntitle: Smile\nsummary: A smile.\n---\nAll is well ☺\n",
+  );
+  await own("build");
+  expect(readdirSync(join(elsewhere, "out/site/assets"))).toContain("own-signs.woff");
 
   // A guide in another language borrows from the library in it, which is in the package, too.
   await own("init", "verein", "--language", "de", "--title", "Unser Wasser");

@@ -1,3 +1,5 @@
+import { later } from "./later/later.mjs";
+
 /** How everything that runs on Node is bundled: packages from npm stay outside. */
 export const nodeBundle = {
   bundle: true,
@@ -19,5 +21,6 @@ export const toolBundle = {
   ...nodeBundle,
   packages: undefined,
   external: ["@expo-google-fonts/*", "@resvg/resvg-js", "chokidar", "ora", "wasm-vips", "subset-font"],
+  plugins: [later],
   metafile: true,
 };

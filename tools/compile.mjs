@@ -36,7 +36,17 @@ await build({
   banner: { js: "#!/usr/bin/env node" },
   sourcemap: true,
 });
-writeFileSync("dist/packages.cdx.json", billOfMaterials([scripts.metafile], [], packageFolder));
+const unpacking = await build({
+  entryPoints: { brotli: "brotli/decompress.js" },
+  outdir: "dist",
+  outExtension: { ".js": ".cjs" },
+  ...toolBundle,
+  plugins: [],
+  format: "cjs",
+  minifyWhitespace: true,
+});
+const metafiles = [scripts.metafile, unpacking.metafile];
+writeFileSync("dist/packages.cdx.json", billOfMaterials(metafiles, [], packageFolder));
 
 const readyTool = "dist/tools/ready-library.mjs";
 await build({

@@ -1,3 +1,4 @@
+import { once } from "../model/kept.ts";
 import type { Message, Place } from "../model/message.ts";
 import type { WordTree } from "../model/word-tree.ts";
 import { wordGaps } from "../words/word-gaps.ts";
@@ -6,22 +7,28 @@ import type { Read, Reading } from "./reading.ts";
 
 /** A group of the words that the tool asks for; a sentence is the list of its gaps. */
 interface Asked {
-  readonly [key: string]: readonly string[] | Asked;
+  [key: string]: readonly string[] | Asked;
 }
 
 const isGroup = (below: readonly string[] | Asked | undefined): below is Asked =>
   typeof below === "object" && !Array.isArray(below);
 
 /** The keys of `wordGaps` as groups within each other. */
-const asked: Asked = Object.entries(wordGaps).reduce<Asked>(
-  (tree, [key, gaps]) => withSentence(tree, key.split("."), gaps),
-  {},
-);
+const asked = once((): Asked => {
+  const tree: Asked = {};
+  for (const [key, gaps] of Object.entries(wordGaps)) {
+    const steps = key.split(".");
+    const last = steps.pop() ?? "";
+    steps.reduce(groupIn, tree)[last] = gaps;
+  }
+  return tree;
+});
 
-function withSentence(tree: Asked, [step = "", ...rest]: readonly string[], gaps: readonly string[]): Asked {
+function groupIn(tree: Asked, step: string): Asked {
   const below = tree[step];
-  const inner = rest.length === 0 ? gaps : withSentence(isGroup(below) ? below : {}, rest, gaps);
-  return { ...tree, [step]: inner };
+  const group = isGroup(below) ? below : {};
+  tree[step] = group;
+  return group;
 }
 
 /** Plurals that languages have. Source: Unicode CLDR, plural rules. */
@@ -99,5 +106,5 @@ function lookThrough({ value, yaml }: Read<WordTree>, reading: Reading): void {
       });
     }
   };
-  look(value, asked, []);
+  look(value, asked(), []);
 }

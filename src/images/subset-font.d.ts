@@ -3,6 +3,6 @@ declare module "subset-font" {
   export default function subsetFont(
     font: Buffer,
     signs: string,
-    options: { readonly targetFormat: "woff"; readonly noHinting: boolean },
+    options: { readonly targetFormat: "woff" | "woff2"; readonly noHinting?: boolean },
   ): Promise<Buffer>;
 }
