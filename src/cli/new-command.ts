@@ -11,7 +11,7 @@ import type { CommentWords } from "../content/start/comment-words.ts";
 import type { StartValues } from "../content/start/commented.ts";
 import { copiedRig, newFile, pathOf } from "../content/start/new-file.ts";
 import { linesWithDepths } from "../content/start/own-depths.ts";
-import { ownStrengths } from "../content/start/own-strengths.ts";
+import { inOwnUnits } from "../content/start/own-units.ts";
 import { type StartKind, startKinds } from "../content/start/start-values.ts";
 import { starterIn } from "../content/start/starters.ts";
 import { addressesOf, ownAddresses } from "../model/content-addresses.ts";
@@ -52,7 +52,7 @@ export const newCommand: CliCommand = {
         ? begun(kind as StartKind, name, folder)
         : await copyOf(String(options.like), kind!, name, options, terminal);
     if (begunText === undefined) return exitCodes.contentErrors;
-    const text = ownStrengths(begunText, begunGuide(folder).units);
+    const text = inOwnUnits(begunText, begunGuide(folder).units, name.id);
     writeNew(folder, new Map([[path, text]]));
     terminal.result(
       `${join(folder, path)} is yours to change; npx dotdown check says what is wrong with it\n`,

@@ -29,8 +29,7 @@ export const saidAtFirst: Readonly<Record<string, string>> = {
   "Say here what it is.": "Sage hier, was er ist.",
   "Say here the nearest road, and where on it.": "Sage hier die nächste Straße, und wo an ihr.",
   "Say here what worked.": "Sage hier den Erfolg.",
-  "Not looked up yet. Say here where the rule can be read.":
-    "Noch nicht nachgesehen. Sage hier, wo die Regel steht.",
+  "Not looked up yet.": "Noch nicht nachgesehen.",
   "Straight out": "Gerade hinaus",
   "Close in": "Nah am Ufer",
   "[roach, perch]": "[Rotauge, Flussbarsch]",

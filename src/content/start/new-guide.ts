@@ -3,7 +3,7 @@ import { jsonSchemaOf } from "../schema/json-schema.ts";
 import type { CommentWords } from "./comment-words.ts";
 import { commentedYaml, type StartValues } from "./commented.ts";
 import { copiedRig, newFile, schemaLine } from "./new-file.ts";
-import { ownStrengths } from "./own-strengths.ts";
+import { inOwnUnits } from "./own-units.ts";
 import { starterIn } from "./starters.ts";
 
 /** What a new guide is told. */
@@ -44,11 +44,11 @@ export function newGuide(told: NewGuide, firstRig: string): ReadonlyMap<string, 
   return new Map([
     [
       "content/guide.yaml",
-      `${schemaLine("guide")}\n${commentedYaml(jsonSchemaOf("guide"), guideValues(told, comments), comments)}\n`,
+      `${schemaLine("guide")}\n${inOwnUnits(commentedYaml(jsonSchemaOf("guide"), guideValues(told, comments), comments), told.units, "guide")}\n`,
     ],
     [
       `content/rigs/${rig.id}.md`,
-      ownStrengths(copied.replace(/^title: .*$/m, `title: ${rig.title}`), told.units),
+      inOwnUnits(copied.replace(/^title: .*$/m, `title: ${rig.title}`), told.units, rig.id),
     ],
     [
       `content/lessons/${lesson.id}.md`,
@@ -75,7 +75,7 @@ function guideValues(told: NewGuide, comments: CommentWords): StartValues {
       "lead-rule": {
         place: quoted(law.place),
         "allowed-up-to": law.upTo,
-        source: quoted(comments.atFirst("Not looked up yet. Say here where the rule can be read.")),
+        source: quoted(comments.atFirst("Not looked up yet.")),
       },
     }),
     library: {

@@ -1,5 +1,5 @@
 /** A figure or picture of a rig at a depth, from its braces on. */
-const bracesOf = (id: string) => new RegExp(`\\{[^}\\n]*\\brig="?${id}(?![\\w-])[^}\\n]*\\}`, "g");
+export const bracesOf = (id: string) => new RegExp(`\\{[^}\\n]*\\brig="?${id}(?![\\w-])[^}\\n]*\\}`, "g");
 const depthIn = /\bdepth="([^"]*)"/;
 
 /**

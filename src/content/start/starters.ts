@@ -60,9 +60,18 @@ const english: Starter = {
       order: "1",
       title: "Welcome to our water",
       part: "Start",
-      summary: "Say here what a reader can do after it.",
+      summary: "Make up our first rig, find the depth, and fish it.",
     },
-    body: "## What you do\n\nSay here what to do, step by step.\n",
+    body: `<!-- Readers do not see this. Put in your own words: where you meet, what to bring, what your water is like. -->
+
+## What you do
+
+1. Read how to [stay safe](../pages/safety.md), and look up for power lines before you put a rod together.
+2. Make up [our first rig](../rigs/our-first-rig.md), with its card beside you.
+3. Find the depth where you will fish, and set the float to it.
+4. Cast out, keep the line tidy, and watch the tip of the float.
+5. If no bites come, change one thing at a time. The back of the card says what to change first.
+`,
   },
 };
 
@@ -107,9 +116,18 @@ content/guide.yaml nimmt.
         order: "1",
         title: "Willkommen an unserem Wasser",
         part: "Anfang",
-        summary: "Sage hier, was ein Leser danach kann.",
+        summary: "Unsere erste Montage aufbauen, die Tiefe finden und fischen.",
       },
-      body: "## Was du tust\n\nSage hier Schritt für Schritt, was zu tun ist.\n",
+      body: `<!-- Das sehen Leser nicht. Schreibe in eigenen Worten: wo ihr euch trefft, was man mitbringt, wie euer Wasser ist. -->
+
+## Was du tust
+
+1. Lies, [wie du sicher bleibst](../pages/safety.md), und sieh nach Stromleitungen, bevor du die Rute zusammensteckst.
+2. Baue [unsere erste Montage](../rigs/unsere-erste-montage.md) auf, mit ihrer Karte neben dir.
+3. Finde die Tiefe an deiner Stelle, und stelle die Pose darauf ein.
+4. Wirf aus, halte die Schnur in Ordnung und achte auf die Spitze der Pose.
+5. Wenn Bisse ausbleiben, ändere eines nach dem anderen. Was zuerst, steht hinten auf der Karte.
+`,
     },
   },
 };
