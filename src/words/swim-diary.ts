@@ -48,13 +48,17 @@ function catchTable(notes: readonly SwimNotes[], { words }: TableKit): TextTable
 const caughtText = (caught: Iterable<readonly [string, number]>, words: TableKit["words"]) =>
   [...caught].map(([fish, count]) => words("swim.so-many", { count, fish })).join(", ");
 
-/** How the water was on a day, and what each rig did. */
-function daySaid({ levelMm, paceMs, rigs }: SwimNotes, { words, figures }: TableKit): string {
+/** How the water was on a day, how deep it was where, and what each rig did. */
+function daySaid({ levelMm, paceMs, depths, rigs }: SwimNotes, { words, figures }: TableKit): string {
   const level =
     levelMm === undefined || levelMm === 0
       ? []
       : words(levelMm > 0 ? "swim.level-up" : "swim.level-down", { by: figures.gap(Math.abs(levelMm)) });
   const pace = paceMs === undefined ? [] : words("swim.ran", { pace: figures.pace(paceMs) });
+  const found = depths.map(({ spot, depthMm }) =>
+    words("swim.found-deep", { spot, depth: figures.shortDepth(depthMm) }),
+  );
+  const deep = found.length > 0 ? words("swim.found-depths", { depths: found.join(", ") }) : [];
   const did = rigs.map(({ rig, spot, worked, catches }) => {
     const where = spot === undefined ? rig.title : words("swim.rig-at", { rig: rig.title, spot });
     const caught = catches.map(({ fish, count }) => [fish, count] as const);
@@ -64,5 +68,5 @@ function daySaid({ levelMm, paceMs, rigs }: SwimNotes, { words, figures }: Table
       ...(worked !== undefined && { worked }),
     });
   });
-  return [level, pace, did].flat().join(" ");
+  return [level, pace, deep, did].flat().join(" ");
 }

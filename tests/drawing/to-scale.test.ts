@@ -297,9 +297,8 @@ const readers: { readonly [K in PictureReference["picture"]]: Reader<K> } = {
     const found = library.notes
       .filter((one) => one.swim === swim)
       .flatMap(({ depths }) => depths.map(({ depthMm }) => scale * depthMm));
-    const drawn = plotDots(drawing, textMm).flatMap(({ cyMm, said }) =>
-      said === undefined ? [cyMm - zeroMm] : [],
-    );
+    const drawn = plotDots(drawing).map(({ cyMm }) => cyMm - zeroMm);
+    expect(drawn).toHaveLength(found.length);
     const rising = (list: readonly number[]) => [...list].sort((a, b) => a - b);
     return rising(found).flatMap((wanted, i) => near("depth of a day", rising(drawn)[i]!, wanted));
   },

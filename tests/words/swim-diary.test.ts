@@ -27,11 +27,11 @@ it("says which rig did what, counted by hand over three days, the one with the m
   ]);
 });
 
-it("tells each day with the level against the first soundings, the pace, and what worked where", () => {
+it("tells each day with the level against the first soundings, the pace, the depths, and what worked where", () => {
   const days = told("makebelieve-river-glide").flatMap((node) => (node.type === "list" ? node.children : []));
   expect(days.map((day) => textOf(day).replaceAll("\u00a0", " "))).toEqual([
-    "15 August 2026. The water stood 12 cm (5 in) lower than when it was sounded. Pace 10 m in 48 s. Stick float, shirt button (Crease): 9 dace, 5 roach. Held back at the end of each run.",
-    "24 October 2026. The water stood 15 cm (6 in) higher than when it was sounded. Pace 10 m in 31 s. Avon, bulk and droppers (Crease): 2 chub. Run through a little over depth, as the pace was up.",
+    "15 August 2026. The water stood 12 cm (5 in) lower than when it was sounded. Pace 10 m in 48 s. Depths: Inside line 0.88 m, Crease 1.08 m. Stick float, shirt button (Crease): 9 dace, 5 roach. Held back at the end of each run.",
+    "24 October 2026. The water stood 15 cm (6 in) higher than when it was sounded. Pace 10 m in 31 s. Depths: Inside line 1.15 m, Crease 1.34 m. Avon, bulk and droppers (Crease): 2 chub. Run through a little over depth, as the pace was up.",
   ]);
 });
 
@@ -43,4 +43,11 @@ it("shows depths where some were found, a pace where one was taken, and nothing 
   expect(pictures("makebelieve-pool-willow")).toEqual(["depth"]);
   expect(pictures("makebelieve-river-glide")).toEqual(["depth", "pace"]);
   expect(told("makebelieve-canal-wide")).toEqual([]);
+});
+
+it("tells each depth that was found on its day, where the picture says the outermost alone", () => {
+  const days = told("makebelieve-pool-willow").flatMap((node) => (node.type === "list" ? node.children : []));
+  const said = days.map((day) => textOf(day).replaceAll("\u00a0", " "));
+  expect(said[0]).toContain("Depths: On the shelf 1 m, Foot of the ledge 1.88 m, Open water 2 m.");
+  expect(said[1]).toContain("1.76 m, Open water 1.86 m.");
 });

@@ -7,6 +7,7 @@ import type { Drawing, Item, MeasureText, Stroke } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
 import { parts } from "../parts/parts.ts";
 import { ticks } from "./axis.ts";
+import { dayLabels, dayRowEms, paintDays } from "./day-labels.ts";
 import { placesAlong, valueLabels } from "./value-labels.ts";
 
 /** What was measured on some days. */
@@ -34,17 +35,14 @@ interface DatesPlot {
 const leastPlotMm = 18;
 /** Of the picture's width for the names of its lines, at the most. */
 const namesShare = 0.27;
-/** From the last dot to the names, for what leads to them and a dot like it. */
-const leaderMm = 4;
-/** From a name to the middle of the dot beside it. */
-const besideNameMm = 1.6;
+/** From the last dot to the names, for what leads to them, and between that and a name. */
+const leaderMm = 3.5;
+const besideNameMm = 0.8;
 /** From names to the picture's edge. */
 const edgeMm = 0.8;
 /** Between one name and the next. */
 const betweenEms = 0.4;
 const dotMm = 0.8;
-/** From one row of a day to the next. */
-const rowEms = 1.15;
 
 /** Dashes of its own for each series, so that a print without colour tells them apart. */
 const dashes: readonly (readonly number[] | undefined)[] = [
@@ -54,7 +52,7 @@ const dashes: readonly (readonly number[] | undefined)[] = [
   [3, 0.9, 0.6, 0.9],
 ];
 
-/** A dot of its own for each series, too, which stands beside its name, and behind what each of its dots says. */
+/** A dot of its own for each series, too. */
 const dotsOf: readonly ((at: Point) => Item)[] = [
   (at) => circle(at, dotMm, { fill: "paper", stroke: thin }),
   (at) => circle(at, dotMm, { fill: "ink", stroke: thin }),
@@ -73,8 +71,8 @@ const strokeOf = (at: number): Stroke => {
 const dayOf = (date: string) => Date.parse(`${date}T00:00:00Z`) / 86_400_000;
 
 /**
- * Values over days, each a dot that says its own, those of one series joined and named at their end; where not all go on to
- * the last day, at their beginning. Depths hang below the surface of the water.
+ * Values over days, each a dot, those of one series joined and named at their end; where not all go on to the last day, at their
+ * beginning. Of one series each dot says its own; of several the highest and the lowest of a day do. Depths hang below the surface of the water.
  *
  * @throws NoRoomError where the box is too small
  */
@@ -100,14 +98,15 @@ export function drawDatesPlot(plot: DatesPlot, box: Box, kit: DrawingKit, textMm
   const xOf = (date: string) =>
     from === to ? (left + right) / 2 : left + insetMm + (acrossMm * (dayOf(date) - from)) / (to - from);
   const dated = dayLabels(days, { rightMm: box.widthMm, xOf, textMm }, kit);
-  const foot = box.heightMm - (0.3 + rowEms * Math.max(...dated.map(({ lines }) => lines.length))) * textMm;
+  const foot =
+    box.heightMm - (0.3 + dayRowEms * Math.max(...dated.map(({ lines }) => lines.length))) * textMm;
   if (foot - top < leastPlotMm || right - left < leastPlotMm)
     throw new NoRoomError("a plot over days", box, { folder: "swims", id: swim });
   // What is most leaves room for what it says.
   const span = foot - top - 1.6 * textMm;
   const yOf = (value: number) => (isDown ? top + (span * value) / most : foot - (span * value) / most);
   const lines = series.map(({ points }) => points.map(({ date, value }) => point(xOf(date), yOf(value))));
-  const ends = paired(lines.map(isNamedFirst ? first : last), dotsOver(series));
+  const ends = lines.map(isNamedFirst ? first : last);
   const leaders = namesAt(names, ends, { box, isNamedFirst, top, foot, textMm }, measure);
   const dots = lines.flatMap((line, i) =>
     line.map((at, j) => ({
@@ -116,7 +115,7 @@ export function drawDatesPlot(plot: DatesPlot, box: Box, kit: DrawingKit, textMm
       draw: entry(dotsOver(series), i),
     })),
   );
-  const said = dots.map(({ draw, ...dot }) => (series.length > 1 ? { ...dot, mark: draw } : dot));
+  const said = series.length > 1 ? outermost(dots) : dots;
   const room = { leftMm: left, rightMm: right, topMm: isDown ? top + 1 : 0, footMm: foot, textMm };
   const taken = placesAlong([...lines, ...leaders.lines, ...dots.map(({ at }) => acrossDot(at))]);
   const frame = { left, right, top, foot, scaleMm: isNamedFirst ? right : left };
@@ -172,12 +171,16 @@ function scaleOf(
   ];
 }
 
-const paintDays = (dated: readonly DayLabel[], foot: number, textMm: number): Item[] =>
-  dated.flatMap(({ lines, xMm }) =>
-    lines.map((said, row) =>
-      text(point(xMm, foot + (1.2 + rowEms * row) * textMm), said, textMm, { anchor: "middle" }),
-    ),
-  );
+/** Of some dots one below the other the highest, said over it, and the lowest, said under it: between lines nobody would know whose a figure is. */
+function outermost<T extends { readonly at: Point }>(dots: readonly T[]) {
+  return dots.flatMap((dot) => {
+    const day = dots.filter(({ at }) => at.xMm === dot.at.xMm).map(({ at }) => at.yMm);
+    const isHighest = day.every((yMm) => yMm >= dot.at.yMm);
+    const isLowest = day.every((yMm) => yMm <= dot.at.yMm);
+    if (!isHighest && !isLowest) return [];
+    return [{ ...dot, side: isHighest ? ("over" as const) : ("under" as const) }];
+  });
+}
 
 /** The edge of a dot, to hold words against. */
 const acrossDot = ({ xMm, yMm }: Point): Point[] =>
@@ -201,18 +204,15 @@ interface NamesPlace {
   readonly textMm: number;
 }
 
-/** Names beside the ends of their lines, what is higher above what is lower, each with its dot and what leads to it. */
+/** Names beside the ends of their lines, what is higher above what is lower, each with what leads to it. */
 function namesAt(
   names: readonly LabelText[],
-  ends: readonly (readonly [at: Point, draw: (at: Point) => Item])[],
+  ends: readonly Point[],
   { box, isNamedFirst, top, foot, textMm }: NamesPlace,
   measure: MeasureText,
 ): { readonly items: readonly Item[]; readonly lines: readonly (readonly Point[])[] } {
   const inOrder = names
-    .map((name, i) => {
-      const [end, draw] = entry(ends, i);
-      return { name, end, draw };
-    })
+    .map((name, i) => ({ name, end: entry(ends, i) }))
     .sort((a, b) => a.end.yMm - b.end.yMm);
   const wanted = inOrder.map(({ name, end }) => ({ atMm: end.yMm, sizeMm: name.heightMm }));
   const places =
@@ -225,65 +225,15 @@ function namesAt(
   );
   const lines = paired(inOrder, beside).map(([{ end }, { xMm, yMm }]) => [
     point(end.xMm + way * dotMm, end.yMm),
-    point(xMm - way * (dotMm + 0.3), yMm),
+    point(xMm, yMm),
   ]);
   return {
     lines,
     items: [
       ...lines.map((line) => polyline(line, thinSoft)),
-      ...paired(inOrder, beside).flatMap(([{ name, draw }, at]) => [
-        ...paintLabel(name, startMm, at.yMm, measure),
-        draw(at),
-      ]),
+      ...paired(inOrder, beside).flatMap(([{ name }, { yMm }]) => paintLabel(name, startMm, yMm, measure)),
     ],
   };
-}
-
-interface DayAxis {
-  readonly rightMm: number;
-  readonly xOf: (date: string) => number;
-  readonly textMm: number;
-}
-
-interface DayLabel {
-  readonly lines: readonly string[];
-  readonly half: number;
-  readonly xMm: number;
-}
-
-/**
- * Days below their axis, the last of a year with it below: in a row each where all find room so, else word below word, and
- * where that is not enough, first and last, and of those between what finds room.
- */
-function dayLabels(
-  days: readonly string[],
-  axis: DayAxis,
-  { figures, measure }: DrawingKit,
-): readonly DayLabel[] {
-  const { rightMm, xOf, textMm } = axis;
-  const yearOf = (date: string) => date.slice(0, 4);
-  const laid = (isSplit: boolean) =>
-    days.map((date, i): DayLabel => {
-      const said = figures.day(date);
-      const year = yearOf(date) === yearOf(days[i + 1] ?? "") ? [] : [yearOf(date)];
-      const lines = [...(isSplit ? said.split(" ") : [said]), ...year];
-      const half = Math.max(...lines.map((line) => measure(line, textMm, "regular"))) / 2;
-      return { lines, half, xMm: Math.min(rightMm - half, Math.max(half, xOf(date))) };
-    });
-  const whole = shownOf(laid(false), textMm);
-  return whole.length === days.length ? whole : shownOf(laid(true), textMm);
-}
-
-/** Those that are clear of each other, the first and the last among them. */
-function shownOf(labels: readonly DayLabel[], textMm: number): readonly DayLabel[] {
-  const end = last(labels);
-  const isClear = (a: DayLabel, b: DayLabel) => b.xMm - b.half - a.xMm - a.half > 0.6 * textMm;
-  const shown: DayLabel[] = [];
-  for (const one of labels) {
-    const before = shown.at(-1);
-    if ((!before || isClear(before, one)) && (one === end || isClear(one, end))) shown.push(one);
-  }
-  return shown;
 }
 
 function describe({ series, told }: DatesPlot, { words, figures }: DrawingKit): string {

@@ -6,8 +6,8 @@ import type { Item, MeasureText } from "../model.ts";
 interface ValueDot {
   readonly at: Point;
   readonly said: string;
-  /** The dot as it is drawn, to stand behind what it says where there are dots of several lines. */
-  readonly mark?: (at: Point) => Item;
+  /** Where alone it may be said; anywhere without. */
+  readonly side?: "over" | "under";
 }
 
 interface LabelRoom {
@@ -23,8 +23,6 @@ const freeMm = 0.4;
 const stepMm = 0.4;
 /** From a dot's middle to the words over or under it, at the least. */
 const offMm = 1.3;
-/** Room for a dot's mark behind what it says, where no ring is read as a nought, and from the mark's middle to its end. */
-const markMm = { room: 2.6, middle: 0.9 } as const;
 
 /** Places along lines, to hold words against. */
 export function placesAlong(lines: readonly (readonly Point[])[]): Point[] {
@@ -49,11 +47,9 @@ export function valueLabels(
   measure: MeasureText,
 ): Item[] {
   const orders = dots.map((_, i) => [...dots.slice(i), ...dots.slice(0, i)]);
-  const bare = orders.map((order) => order.map(({ at, said }) => ({ at, said })));
-  // Words that stand without their dot are better than none.
-  const placed = [...orders, ...bare].map((order) => labelsOf(order, taken, room, measure));
+  const placed = orders.map((order) => labelsOf(order, taken, room, measure));
   const most = Math.max(0, ...placed.map(({ length }) => length));
-  return placed.find(({ length }) => length === most)?.flat() ?? [];
+  return placed.find(({ length }) => length === most) ?? [];
 }
 
 function labelsOf(
@@ -61,32 +57,29 @@ function labelsOf(
   taken: readonly Point[],
   room: LabelRoom,
   measure: MeasureText,
-): Item[][] {
+): Item[] {
   const { textMm } = room;
   const marks = [...taken];
-  return dots.flatMap(({ at, said, mark }) => {
-    const widthMm = measure(said, textMm, "regular") + (mark ? markMm.room : 0);
-    const start = startsAt(at, widthMm, textMm).find((one) => isFree(one, widthMm, marks, room));
+  return dots.flatMap(({ at, said, side }) => {
+    const widthMm = measure(said, textMm, "regular");
+    const start = startsAt(at, widthMm, textMm, side).find((one) => isFree(one, widthMm, marks, room));
     if (!start) return [];
     const { xMm, yMm } = start;
     const rows = [0.2, -0.25, -0.7].map((ems) => yMm + ems * textMm);
     marks.push(...placesAlong(rows.map((y) => [point(xMm, y), point(xMm + widthMm, y)])));
-    return [
-      [
-        text(start, said, textMm),
-        ...(mark ? [mark(point(xMm + widthMm - markMm.middle, yMm - 0.3 * textMm))] : []),
-      ],
-    ];
+    return [text(start, said, textMm)];
   });
 }
 
 /** Where words of a dot may begin, the best place first: close to it, and with their middle over or under it. */
-const startsAt = ({ xMm, yMm }: Point, widthMm: number, textMm: number): Point[] =>
+const startsAt = ({ xMm, yMm }: Point, widthMm: number, textMm: number, side: ValueDot["side"]): Point[] =>
   [0, 0.9, 1.8, 2.7].flatMap((moreMm) => {
     const over = yMm - offMm - moreMm - 0.22 * textMm;
     const under = yMm + offMm + moreMm + 0.75 * textMm;
     return [-0.5, -0.65, -0.35, -0.8, -0.2, -0.95, -0.05].flatMap((share) =>
-      [over, under].map((y) => point(xMm + share * widthMm, y)),
+      [...(side === "under" ? [] : [over]), ...(side === "over" ? [] : [under])].map((y) =>
+        point(xMm + share * widthMm, y),
+      ),
     );
   });
 

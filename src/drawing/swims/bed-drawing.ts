@@ -21,17 +21,22 @@ import { ticks } from "../plots/axis.ts";
 import { ground } from "../scenes/ground.ts";
 import { strandStrokes } from "../strands.ts";
 import { type CutSwim, describeBed } from "./bed-text.ts";
-import { underBed } from "./under-bed.ts";
+import { namedUnderBed, underBed, underBedMm } from "./under-bed.ts";
 
 /** Least room for the water itself [mm]. */
 const leastMm = 20;
+/** Width of the land at the left, and how high it stands above the water. */
+const bankMm = 7;
+const bankHighMm = 2;
+/** Between the last sounding and the scale of depths: half of what may stand on the bed there. */
+const besideAxisMm = 2.5;
 const unknownBed: Stroke = { ...bold, ink: "soft", dashMm: [1.6, 1.2] };
 /** Places along the bed for each millimetre of the drawing. */
 const finestMm = 0.7;
 
 /**
  * The bed along one line of soundings, from the bank out: depths and distances each to a scale of their own, which stand
- * at the edges. Soundings are dots, and where none is near the bed is dashed.
+ * at the edges; the bank is at the left. Soundings are dots, and where none is near the bed is dashed.
  *
  * @throws NoRoomError where the box is too small
  */
@@ -42,46 +47,46 @@ export function drawBed(cut: CutSwim, box: Box, kit: DrawingKit, { textMm }: { t
   const [fromMm, toMm] = [first(bed.soundings).fromBankMm, last(bed.soundings).fromBankMm];
   const deepestMm = Math.max(...bed.soundings.map(({ depthMm }) => depthMm), 1);
   const depthTicks = ticks(deepestMm / 1000, box.heightMm / 2, 1.6 * textMm).map((metres) => metres * 1000);
-  const left = Math.max(...depthTicks.map((mm) => measure(figures.shortDepth(mm), textMm, "regular"))) + 2.5;
+  const axisMm = Math.max(...depthTicks.map((mm) => measure(figures.shortDepth(mm), textMm, "regular"))) + 2;
+  const [left, right] = [bankMm, box.widthMm - axisMm - besideAxisMm];
+  const axisX = right + besideAxisMm;
+  const across = (mm: number) => left + ((right - left) * mm) / toMm;
+  const named = namedUnderBed(line, ledgesOf(bed), { across, widthMm: box.widthMm, textMm, kit });
   const top = 2.6 * textMm;
-  const under = 3.4 * textMm;
-  const foot = box.heightMm - 3.6 * textMm - under;
-  const right = box.widthMm - textMm;
+  const under = underBedMm(named, textMm) + 1.6;
+  const told = footWords(cut, kit);
+  const foot = box.heightMm - (2.7 + 1.1 * told.length) * textMm - under;
   if (foot - top < leastMm || right - left < leastMm)
     throw new NoRoomError("a cut through a swim", box, { folder: "swims", id: swim.id });
-  const across = (mm: number) => left + ((right - left) * mm) / toMm;
   const down = (mm: number) => top + ((foot - top) * mm) / deepestMm;
   const at = (mm: number) => point(across(mm), down(bedDepth(bed, mm)?.depthMm ?? 0));
   const stepMm = finestMm * (toMm / (right - left));
   const times = figures.number((down(1) - down(0)) / (across(1) - across(0)), 1);
-  const datum = words("drawing.bed.datum", { date: figures.date(swim.sounded) });
-  const farTicks = ticks(toMm / 1000, right - left, measure("00 m", textMm, "regular") + 3);
+  // Their 0 is the bank.
+  const farTicks = ticks(toMm / 1000, right - left, measure("00 m", textMm, "regular") + 3).slice(1);
   return {
     ...box,
     title: words("drawing.bed.title", { swim: swim.title, line: line.title }),
     description: describeBed(cut, bed, kit),
     items: [
       ...waterIn(point(left, top), bedPoints(at, fromMm, toMm, stepMm), textMm),
-      ...parts.waterSurface.draw({ leftMm: left, rightMm: box.widthMm, yMm: top }),
+      ...parts.waterSurface.draw({ leftMm: left, rightMm: right, yMm: top }),
+      ...bankItems(point(left, top), at(fromMm), words("drawing.bed.bank"), textMm),
       ...depthTicks.map((mm) =>
-        text(point(left - 1.5, down(mm) + 0.35 * textMm), figures.shortDepth(mm), textMm, { anchor: "end" }),
+        text(point(axisX + 1.5, down(mm) + 0.35 * textMm), figures.shortDepth(mm), textMm),
       ),
-      ...depthTicks.map((mm) => polyline([point(left - 1, down(mm)), point(left, down(mm))], thinSoft)),
-      polyline([point(left, top), point(left, foot)], thinSoft),
+      ...depthTicks.map((mm) => polyline([point(axisX, down(mm)), point(axisX + 1, down(mm))], thinSoft)),
+      polyline([point(axisX, top), point(axisX, foot)], thinSoft),
       ...bedItems(bed, at, [fromMm, toMm], stepMm),
       ...bed.soundings.map(({ fromBankMm }) => circle(at(fromBankMm), 0.7, { fill: "paper", stroke: thin })),
-      ...underBed(line, ledgesOf(bed), { at, textMm, kit, rightMm: box.widthMm, footMm: foot }),
+      ...underBed(named, at, foot, textMm),
       ...cut.spots.flatMap(([number, spot]) => spotItems(number, at(spot.fromBankMm), top, textMm)),
+      polyline([point(left, foot + under), point(right, foot + under)], thinSoft),
       ...farTicks.flatMap((metres) =>
-        farTick(
-          metres,
-          point(across(1000 * metres), foot + under),
-          textMm,
-          figures.shortDepth(1000 * metres),
-        ),
+        farTick(point(across(1000 * metres), foot + under), textMm, figures.shortDepth(1000 * metres)),
       ),
-      ...[words("drawing.bed.scale", { times }), datum].map((said, i) =>
-        text(point((left + right) / 2, foot + under + (2.2 + 1.1 * i) * textMm), said, textMm, {
+      ...[words("drawing.bed.scale", { times }), ...told].map((said, i) =>
+        text(point((left + right) / 2, foot + under + (2.4 + 1.1 * i) * textMm), said, textMm, {
           anchor: "middle",
           ink: "soft",
         }),
@@ -109,11 +114,34 @@ function waterIn(corner: Point, bed: readonly Point[], textMm: number): Item[] {
   ];
 }
 
-/** A tick of the scale along the bank's line, with its figure below. */
-function farTick(metres: number, { xMm, yMm }: Point, textMm: number, said: string): Item[] {
+/** Land at the left, down to where the bed begins. */
+function bankItems(corner: Point, sounded: Point, name: string, textMm: number): Item[] {
+  const top = corner.yMm - bankHighMm;
+  const foot = sounded.xMm === corner.xMm ? [sounded] : [point(corner.xMm, corner.yMm + bankHighMm)];
+  return [
+    ...ground([point(0, top), point(corner.xMm - 1.5, top), corner, ...foot]),
+    text(point(0, top - 0.5 * textMm), name, textMm, { ink: "soft" }),
+  ];
+}
+
+/** What the figures of the picture are. */
+function footWords({ swim, line, spots }: CutSwim, { words, figures }: DrawingKit): string[] {
+  const isUnknown = first(bedOf(line.soundings).soundings).fromBankMm > 0;
+  const signs = [
+    ...(spots.length > 0 ? [words("drawing.bed.numbers")] : []),
+    ...(isUnknown ? [words("drawing.bed.unknown")] : []),
+  ];
+  return [
+    words("drawing.bed.datum", { date: figures.date(swim.sounded) }),
+    ...(signs.length > 0 ? [signs.join("; ")] : []),
+  ];
+}
+
+/** A tick of the scale along the line from the bank, with its figure below. */
+function farTick({ xMm, yMm }: Point, textMm: number, said: string): Item[] {
   return [
     polyline([point(xMm, yMm - 1), point(xMm, yMm)], thinSoft),
-    text(point(xMm, yMm + 1.1 * textMm), said, textMm, { anchor: metres === 0 ? "start" : "middle" }),
+    text(point(xMm, yMm + 1.1 * textMm), said, textMm, { anchor: "middle" }),
   ];
 }
 

@@ -1,19 +1,32 @@
+import { paired } from "../../core/lists.ts";
 import type { Ledge } from "../../core/swim/bed.ts";
 import type { SoundedLine } from "../../model/swim.ts";
 import { bold, type Point, point, polyline, text, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
+import { placeInOrder } from "../labels/label-placement.ts";
 import type { Item, Stroke } from "../model.ts";
 import { groundDepthMm } from "../scenes/ground.ts";
 import { smooth } from "../smooth.ts";
 
+/** Names below the bed before its depths have a scale. */
 interface UnderBed {
-  readonly at: (fromBankMm: number) => Point;
+  readonly across: (fromBankMm: number) => number;
+  readonly widthMm: number;
   readonly textMm: number;
   readonly kit: DrawingKit;
-  readonly rightMm: number;
-  /** Below all of the bed; the names stand there in one line or two. */
-  readonly footMm: number;
 }
+
+/** What lies on the bed, and its name. */
+interface NamedThing {
+  readonly what: SoundedLine["features"][number]["what"];
+  readonly fromBankMm: number;
+  readonly name: string;
+  readonly xMm: number;
+  readonly row: number;
+}
+
+/** Least room between two names in a row. */
+const besideMm = 1.2;
 
 /** A way up from the bed, in millimetres aside and up. */
 const upFrom = ({ xMm, yMm }: Point, places: readonly (readonly [number, number])[], stroke: Stroke): Item =>
@@ -66,12 +79,15 @@ const onBed: Readonly<Record<"weed" | "snag", (at: Point) => Item[]>> = {
   ],
 };
 
-/** Names of what lies on the bed, each under its place with a line up to it; one that would run into another stands a line lower. */
-export function underBed(
+/**
+ * Names of what lies on the bed, in a row below it, each as near to its place as the others leave room; where one row has none, in
+ * two, of which every other name has the lower.
+ */
+export function namedUnderBed(
   { features }: SoundedLine,
   ledges: readonly Ledge[],
-  { at, textMm, kit: { words, measure }, rightMm, footMm }: UnderBed,
-): Item[] {
+  { across, widthMm, textMm, kit: { words, measure } }: UnderBed,
+): readonly NamedThing[] {
   const others = features.filter(
     ({ what, fromBankMm }) =>
       what !== "ledge" || !ledges.some(({ fromMm, toMm }) => fromBankMm >= fromMm && fromBankMm <= toMm),
@@ -79,20 +95,53 @@ export function underBed(
   const named = [
     ...ledges.map(({ fromMm, toMm }) => ({ what: "ledge" as const, fromBankMm: (fromMm + toMm) / 2 })),
     ...others,
-  ].sort((a, b) => a.fromBankMm - b.fromBankMm);
-  let [endMm, lower] = [Number.NEGATIVE_INFINITY, 0];
-  return named.flatMap(({ what, fromBankMm }): Item[] => {
-    const name = words(`drawing.bed.${what}`);
-    const widthMm = measure(name, textMm, "regular");
+  ]
+    .sort((a, b) => a.fromBankMm - b.fromBankMm)
+    .map(({ what, fromBankMm }) => {
+      const name = words(`drawing.bed.${what}`);
+      return {
+        ...{ what, fromBankMm, name },
+        wanted: { atMm: across(fromBankMm), sizeMm: measure(name, textMm, "regular") },
+      };
+    });
+  const rowOf = (some: typeof named, row: number) => {
+    const places = placeInOrder(
+      some.map(({ wanted }) => wanted),
+      0.5,
+      widthMm - 0.5,
+      besideMm,
+    );
+    return places && paired(some, places).map(([{ wanted: _, ...one }, xMm]) => ({ ...one, xMm, row }));
+  };
+  const inRows = [0, 1].flatMap((row) => {
+    const some = named.filter((_, i) => i % 2 === row);
+    return rowOf(some, row) ?? some.map(({ wanted, ...one }) => ({ ...one, xMm: wanted.atMm, row }));
+  });
+  return rowOf(named, 0) ?? inRows;
+}
+
+/** What lies on the bed, each with a line up to it from its name. */
+export function underBed(
+  named: readonly NamedThing[],
+  at: (fromBankMm: number) => Point,
+  footMm: number,
+  textMm: number,
+): Item[] {
+  return named.flatMap(({ what, fromBankMm, name, xMm, row }): Item[] => {
     const bed = at(fromBankMm);
-    const x = Math.min(bed.xMm, rightMm - widthMm / 2 - 0.5);
-    lower = x - widthMm / 2 < endMm + 1 ? (lower + 1) % 2 : 0;
-    endMm = x + widthMm / 2;
-    const baseMm = footMm + groundDepthMm + textMm * (1 + 1.1 * lower);
+    const baseMm = footMm + groundDepthMm + textMm * (1 + nameRowEms * row);
     return [
       ...(what === "ledge" ? [] : onBed[what](bed)),
-      polyline([point(bed.xMm, bed.yMm + groundDepthMm), point(bed.xMm, baseMm - 0.85 * textMm)], thinSoft),
-      text(point(x, baseMm), name, textMm, { anchor: "middle", ink: "soft" }),
+      polyline([point(bed.xMm, bed.yMm + groundDepthMm), point(xMm, baseMm - 0.85 * textMm)], thinSoft),
+      text(point(xMm, baseMm), name, textMm, { anchor: "middle", ink: "soft" }),
     ];
   });
+}
+
+const nameRowEms = 1.1;
+
+/** How far names reach below all of the bed. */
+export function underBedMm(named: readonly NamedThing[], textMm: number): number {
+  const rows = Math.max(0, ...named.map(({ row }) => row + 1));
+  return groundDepthMm + (rows === 0 ? 0 : (0.3 + nameRowEms * rows) * textMm);
 }

@@ -32,7 +32,7 @@ describe.each(every)("the bed of %s, line %i", (id, at) => {
     const [a, b] = [entry(dots, 0), entry(dots, dots.length - 1)];
     const [from, to] = [first(soundings), entry(soundings, soundings.length - 1)];
     const across = (b.cxMm - a.cxMm) / (to.fromBankMm - from.fromBankMm);
-    const zero = texts(items).find(({ text, anchor }) => text === "0 m" && anchor === "end")!;
+    const zero = texts(items).find(({ text, anchor }) => text === "0 m" && anchor === "start")!;
     const down = (b.cyMm - (zero.yMm - 0.35 * room.textMm)) / to.depthMm;
     for (const [i, { fromBankMm, depthMm }] of soundings.entries()) {
       const dot = entry(dots, i);
@@ -47,6 +47,7 @@ describe.each(every)("the bed of %s, line %i", (id, at) => {
   it("has a question mark in the water before the first sounding, where that is away from the bank", () => {
     const { fromBankMm } = first(bedOf(cut.line.soundings).soundings);
     expect(texts(items).some(({ text }) => text === "?")).toBe(fromBankMm > 0);
+    expect(texts(items).some(({ text }) => text.includes("?: not plumbed"))).toBe(fromBankMm > 0);
   });
 
   it("tells the first and the deepest sounding, and where the rest stand", () => {
@@ -89,6 +90,28 @@ it("dashes the bed where nobody has plumbed nearby, and says so", () => {
   const { items, description } = drawBed({ ...cut, line, spots: [] }, box, drawingKit, room);
   expect(items.filter((item) => item.kind === "path" && item.stroke?.dashMm?.[0] === 1.6)).toHaveLength(1);
   expect(description).toContain("From 1.5 m to 12.5 m out nobody has plumbed nearby");
+});
+
+it("has the bank at the left, and names in one row, none over another or past the edge", () => {
+  for (const [id, line] of every) {
+    const { items } = drawBed(cutOf(id, line), box, drawingKit, room);
+    expect(texts(items).find(({ text }) => text === "bank")!.xMm).toBe(0);
+    const names = texts(items)
+      .filter(({ text }) => ["ledge", "weed", "snag"].includes(text))
+      .map(({ text, xMm, yMm, sizeMm }) => {
+        const half = drawingKit.measure(text, sizeMm, "regular") / 2;
+        return { left: xMm - half, right: xMm + half, yMm };
+      });
+    expect(new Set(names.map(({ yMm }) => yMm)).size).toBeLessThan(2);
+    for (const [i, one] of names.entries()) {
+      expect(one.right).toBeLessThan(box.widthMm);
+      for (const next of names.slice(i + 1)) expect(next.left).toBeGreaterThan(one.right + 1);
+    }
+    // Distances stand close below the names, and their 0 is the bank.
+    const far = texts(items).filter(({ text, anchor }) => /^[\d.]+.m$/.test(text) && anchor === "middle");
+    expect(far.some(({ text }) => text === "0 m")).toBe(false);
+    if (names.length > 0) expect(far[0]!.yMm - names[0]!.yMm).toBeLessThan(8);
+  }
 });
 
 it("is refused where it has no room", () => {

@@ -17,8 +17,7 @@ const drawn = (of: "depth" | "pace", id: string, room = box) =>
     drawingKit,
     3.5,
   );
-const dots = (drawing: ReturnType<typeof drawn>, textMm = 3.5) =>
-  plotDots(drawing, textMm).filter(({ said }) => said === undefined);
+const dots = plotDots;
 
 it("has a dot for each depth that was found, days apart as in the calendar and deeper ones lower", () => {
   const found = dots(drawn("depth", "makebelieve-pool-willow"));
@@ -66,7 +65,7 @@ it("stays in its box, and is refused where it has no room", () => {
   expect(() => drawn("pace", "makebelieve-river-glide", { widthMm: 30, heightMm: 25 })).toThrow(NoRoomError);
 });
 
-it("says at each dot what was found, and names every day, on paper as on a phone", () => {
+it("says of each day the shallowest over its dot and the deepest under it, and names every day, on paper as on a phone", () => {
   for (const textMm of [3.5, 3.88]) {
     const drawing = drawSwimDays(
       "depth",
@@ -78,35 +77,37 @@ it("says at each dot what was found, and names every day, on paper as on a phone
     );
     expect(drawingFaults(drawing)).toEqual([]);
     const texts = flatItems(drawing.items).flatMap((item) => (item.kind === "text" ? [item] : []));
-    const said = texts.map(({ text }) => text).join(" ");
-    for (const value of ["1 m", "0.87 m", "1.1 m", "1.88 m", "1.76 m", "1.98 m", "2 m", "1.86 m"])
-      expect(said).toContain(value);
-    for (const word of ["9", "May", "18", "July", "3", "October", "2026"])
-      expect(said.split(" ")).toContain(word);
-    // What stands over or under a dot is nearer to it than to any other.
-    const all = dots(drawing, textMm);
-    const july = texts.find(({ text }) => text === "0.87 m")!;
-    const off = all.map(({ cxMm, cyMm }) =>
-      Math.hypot(cxMm - july.xMm - drawingKit.measure(july.text, textMm, "regular") / 2, cyMm - july.yMm),
-    );
-    expect(off.indexOf(Math.min(...off))).toBe(1);
+    const words = texts.flatMap(({ text }) => text.split(" "));
+    for (const word of ["9", "May", "18", "July", "3", "October", "2026"]) expect(words).toContain(word);
+    const scaleX = texts.find(({ text }) => text === "0.5 m")!.xMm;
+    const figures = texts.filter(({ text, xMm }) => /^[\d.]+.m$/.test(text) && xMm !== scaleX);
+    // On 9 May, 18 July and 3 October; what lies between those of a day is told in the day's own line below.
+    const wanted = [
+      ["1 m", "2 m"],
+      ["0.87 m", "1.86 m"],
+      ["1.1 m", "1.98 m"],
+    ];
+    expect(figures.map(({ text }) => text).sort()).toEqual(wanted.flat().sort());
+    const days = dots(drawing)
+      .slice(0, 3)
+      .map(({ cxMm }) => cxMm);
+    for (const [i, values] of wanted.entries()) {
+      const heights = dots(drawing).flatMap(({ cxMm, cyMm }) =>
+        Math.abs(cxMm - days[i]!) < 0.1 ? [cyMm] : [],
+      );
+      const [over, under] = values.map((value) => figures.find(({ text }) => text === value)!);
+      expect(over!.yMm).toBeLessThan(Math.min(...heights));
+      expect(under!.yMm - textMm * 0.7).toBeGreaterThan(Math.max(...heights));
+      for (const { text, xMm } of [over!, under!])
+        expect(Math.abs(xMm + drawingKit.measure(text, textMm, "regular") / 2 - days[i]!)).toBeLessThan(6);
+    }
   }
 });
 
-it("has behind what a dot says a dot as that of its line, which no other line has", () => {
-  const told = plotDots(drawn("depth", "makebelieve-pool-willow"), 3.5);
-  const lookOf = (value: string) => told.find(({ said }) => said === value)!.look;
-  const lines = [
-    ["1 m", "0.87 m", "1.1 m"],
-    ["1.88 m", "1.76 m", "1.98 m"],
-    ["2 m", "1.86 m"],
-  ];
-  const looks = lines.map((values) => new Set(values.map(lookOf)));
-  for (const look of looks) expect(look.size).toBe(1);
-  expect(new Set(looks.flatMap((look) => [...look])).size).toBe(3);
-  const ofDots = told.flatMap(({ said, look }) => (said === undefined ? [look] : []));
-  expect(ofDots).toEqual(looks.flatMap(([look], i) => lines[i]!.map(() => look)));
-  // And so has its name, which says whose it is.
-  const names = ["On the shelf", "Foot of the", "Open water"];
-  expect(names.map(lookOf)).toEqual(looks.flatMap((look) => [...look]));
+it("has a dot of its own look for each line, and none that is not a reading", () => {
+  const looks = dots(drawn("depth", "makebelieve-pool-willow")).map(({ look }) => look);
+  expect(looks).toHaveLength(8);
+  expect(new Set(looks.slice(0, 3)).size).toBe(1);
+  expect(new Set(looks.slice(3, 6)).size).toBe(1);
+  expect(new Set(looks).size).toBe(3);
 });
