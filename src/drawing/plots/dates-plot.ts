@@ -7,7 +7,7 @@ import type { Drawing, Item, MeasureText, Stroke } from "../model.ts";
 import { NoRoomError } from "../no-room.ts";
 import { parts } from "../parts/parts.ts";
 import { ticks } from "./axis.ts";
-import { dayLabels, dayRowEms, paintDays } from "./day-labels.ts";
+import { dayLabels, daysMm, paintDays } from "./day-labels.ts";
 import { placesAlong, valueLabels } from "./value-labels.ts";
 
 /** What was measured on some days. */
@@ -98,8 +98,7 @@ export function drawDatesPlot(plot: DatesPlot, box: Box, kit: DrawingKit, textMm
   const xOf = (date: string) =>
     from === to ? (left + right) / 2 : left + insetMm + (acrossMm * (dayOf(date) - from)) / (to - from);
   const dated = dayLabels(days, { rightMm: box.widthMm, xOf, textMm }, kit);
-  const foot =
-    box.heightMm - (0.3 + dayRowEms * Math.max(...dated.map(({ lines }) => lines.length))) * textMm;
+  const foot = box.heightMm - daysMm(dated, textMm);
   if (foot - top < leastPlotMm || right - left < leastPlotMm)
     throw new NoRoomError("a plot over days", box, { folder: "swims", id: swim });
   // What is most leaves room for what it says.
@@ -115,7 +114,6 @@ export function drawDatesPlot(plot: DatesPlot, box: Box, kit: DrawingKit, textMm
       draw: entry(dotsOver(series), i),
     })),
   );
-  const said = series.length > 1 ? outermost(dots) : dots;
   const room = { leftMm: left, rightMm: right, topMm: isDown ? top + 1 : 0, footMm: foot, textMm };
   const taken = placesAlong([...lines, ...leaders.lines, ...dots.map(({ at }) => acrossDot(at))]);
   const frame = { left, right, top, foot, scaleMm: isNamedFirst ? right : left };
@@ -133,7 +131,7 @@ export function drawDatesPlot(plot: DatesPlot, box: Box, kit: DrawingKit, textMm
       ...lines.flatMap((line, i) => neighbours(line).map((ends) => polyline(ends, strokeOf(i)))),
       ...leaders.items,
       ...dots.map(({ at, draw }) => draw(at)),
-      ...valueLabels(said, taken, room, measure),
+      ...valueLabels(series.length > 1 ? outermost(dots) : dots, taken, room, measure),
     ],
   };
 }

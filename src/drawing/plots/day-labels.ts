@@ -4,7 +4,7 @@ import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
 
 /** From one row of a day to the next. */
-export const dayRowEms = 1.15;
+const dayRowEms = 1.15;
 
 interface DayAxis {
   readonly rightMm: number;
@@ -60,3 +60,7 @@ export const paintDays = (dated: readonly DayLabel[], foot: number, textMm: numb
       text(point(xMm, foot + (1.2 + dayRowEms * row) * textMm), said, textMm, { anchor: "middle" }),
     ),
   );
+
+/** Room that they take below it. */
+export const daysMm = (dated: readonly DayLabel[], textMm: number): number =>
+  (0.3 + dayRowEms * Math.max(...dated.map(({ lines }) => lines.length))) * textMm;
