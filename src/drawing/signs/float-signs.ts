@@ -1,8 +1,9 @@
 import {
   bold,
   circle,
+  curveTo,
   type Point,
-  partWay,
+  pathFrom,
   point,
   polygon,
   polyline,
@@ -27,7 +28,6 @@ import {
   move,
   moveAlong,
   shot,
-  span,
   surfaceMm,
   water,
   wind,
@@ -38,12 +38,6 @@ const midMm = 18;
 const right = 0.25;
 
 const ripples = (x: number): Item[] => [...parts.ripples.draw({ at: point(x, surfaceMm) })];
-
-/** A float that is short against the depth, with a plummet on its line. */
-const plumbed = (x: number, footMm: number): Item[] => [
-  ...float({ xMm: x, tip: 0.4, lengthMm: 6 }, footMm - 13.6),
-  ...parts.plummet.draw({ at: point(x, footMm), heightMm: 3.2 }),
-];
 
 /** A float, the line from it to a fish's mouth, and the fish. */
 const taken = (drawn: Parameters<typeof float>[0], nose: Point): Item[] => {
@@ -57,9 +51,6 @@ const taken = (drawn: Parameters<typeof float>[0], nose: Point): Item[] => {
     ...float(drawn, 0),
   ];
 };
-
-const slope = { top: point(0, 15.5), bottom: point(36, 23.6) };
-const slopeMm = (x: number) => partWay(slope.top, slope.bottom, x / 36).yMm;
 
 /** Signs that the float itself gives. */
 export const floatSigns = {
@@ -78,7 +69,28 @@ export const floatSigns = {
     ...float({ xMm: 22, tip: 0.72 }),
     ...crossed(point(30, 4)),
   ],
-  "lies-flat": () => [...water(), bed(), ...float({ xMm: midMm, tip: 0.5, lean: 86 }, 12)],
+  // Its shot lie on the bed at the end of slack line, and nothing stands it up.
+  "lies-flat": () => {
+    const drawn = { xMm: 23, tip: 0.5, lean: 86 };
+    const foot = footOf(drawn);
+    return [
+      ...water(),
+      bed(),
+      ...floatBefore({ xMm: 7, tip: right }),
+      pathFrom(
+        foot,
+        [
+          curveTo(point(foot.xMm - 4, 15), point(20, 15), point(20, 19)),
+          ["L", 23, bedMm - 0.8],
+          ["L", 30, bedMm - 0.6],
+        ],
+        fine,
+      ),
+      ...[24, 26.2].map((x) => shot(point(x, bedMm - 1), 0.9)),
+      ...float(drawn, 0),
+      ...crossed(point(32, 4)),
+    ];
+  },
   "half-cocked": () => [
     ...water(),
     bed(),
@@ -197,20 +209,21 @@ export const floatSigns = {
     ...water(),
     ...floatBefore({ xMm: 6, tip: right }),
     ...taken({ xMm: 17, tip: 0.62 }, point(21, 17.5)),
-    ...move(point(27, 1.5), point(27, 7.4)),
-    polyline([point(23.6, 8), point(30.4, 8)], { ink: "accent", widthMm: 0.9 }),
+    ...move(point(29, 1), point(29, 11)),
+    ...crossed(point(29, 5), 2.2),
   ],
   // It goes, and the hook that comes up has nothing on it.
   "slides-away": () => [
     ...water(),
     ...float({ xMm: 9, tip: -0.12, lean: -30 }, 1),
-    ...move(point(14, 13), point(24, 17.5)),
+    ...move(point(13, 13), point(19, 15.7)),
     line([
-      [28, 0],
-      [28, 3],
+      [25, 0],
+      [25, 3],
     ]),
-    ...hook(point(28, 7.6), 5),
-    ...move(point(33.8, 8), point(33.8, 1)),
+    ...hook(point(25, 7.6), 5),
+    ...move(point(31, 8), point(31, 1)),
+    ...fish(point(35, 17), -11),
   ],
   "bites-stop": () => [
     ...water(),
@@ -230,6 +243,8 @@ export const floatSigns = {
   "fish-high": () => [
     ...water(),
     bed(),
+    // It flew there just now.
+    pathFrom(point(0, 4), [curveTo(point(3, 0.5), point(8, 0.5), point(10.6, 4.4))], dashed),
     ...taken({ xMm: 9, tip: 0.5, lean: 28, lengthMm: 8 }, point(14, 14)),
     ...clock(0.08),
   ],
@@ -238,25 +253,6 @@ export const floatSigns = {
     bed(),
     ...taken({ xMm: 8, tip: right, lengthMm: 8 }, point(14, 19.6)),
     ...clock(0.8),
-  ],
-  // Beside it how a plummet that is heavy enough takes it under.
-  "plummet-hangs": () => [
-    ...water(),
-    bed(),
-    ...floatBefore({ xMm: 9, tip: -0.2, lengthMm: 6 }),
-    ...parts.plummet.draw({ at: point(9, 20.6), heightMm: 3.2 }),
-    polyline([point(9, 16.2), point(9, 17.4)], dashed),
-    ...plumbed(23, 19),
-    ...crossed(point(31, 4)),
-  ],
-  "plummet-on-slope": () => [
-    ...water(),
-    polygon([slope.top, slope.bottom, point(36, 24), point(0, 24)], "paper"),
-    polyline([slope.top, slope.bottom], bold),
-    ...[6, 25].flatMap((x) => [
-      ...plumbed(x, slopeMm(x) - 0.4),
-      ...span(point(x + 4.5, surfaceMm + 0.4), point(x + 4.5, slopeMm(x + 4.5) - 0.3)),
-    ]),
   ],
   // The float stands in the water otherwise than on the card, which has a hole for its string.
   "card-differs": () => {

@@ -1,0 +1,37 @@
+import { bold, partWay, point, polygon, polyline } from "../items.ts";
+import type { Item } from "../model.ts";
+import { parts } from "../parts/parts.ts";
+import { float, floatBefore } from "./sign-float.ts";
+import { bed, crossed, dashed, span, surfaceMm, water } from "./sign-parts.ts";
+
+/** A float that is short against the depth, with a plummet on its line. */
+const plumbed = (x: number, footMm: number): Item[] => [
+  ...float({ xMm: x, tip: 0.4, lengthMm: 6 }, footMm - 13.6),
+  ...parts.plummet.draw({ at: point(x, footMm), heightMm: 3.2 }),
+];
+
+const slope = { top: point(0, 15.5), bottom: point(36, 23.6) };
+const slopeMm = (x: number) => partWay(slope.top, slope.bottom, x / 36).yMm;
+
+/** Signs that are seen while the depth is found. */
+export const plummetSigns = {
+  // Beside it how a plummet that is heavy enough takes it under.
+  "plummet-hangs": () => [
+    ...water(),
+    bed(),
+    ...floatBefore({ xMm: 9, tip: -0.2, lengthMm: 6 }),
+    ...parts.plummet.draw({ at: point(9, 20.6), heightMm: 3.2 }),
+    polyline([point(9, 16.2), point(9, 17.4)], dashed),
+    ...plumbed(23, 19),
+    ...crossed(point(31, 4)),
+  ],
+  "plummet-on-slope": () => [
+    ...water(),
+    polygon([slope.top, slope.bottom, point(36, 24), point(0, 24)], "paper"),
+    polyline([slope.top, slope.bottom], bold),
+    ...[6, 25].flatMap((x) => [
+      ...plumbed(x, slopeMm(x) - 0.4),
+      ...span(point(x + 4.5, surfaceMm + 0.4), point(x + 4.5, slopeMm(x + 4.5) - 0.3)),
+    ]),
+  ],
+} satisfies Readonly<Record<string, () => readonly Item[]>>;
