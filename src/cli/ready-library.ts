@@ -14,9 +14,9 @@ const ready = once((): ReadonlyMap<string, Uint8Array> => {
 
 /** A store that also has what was made ready of the library. */
 export const withReady = (below: Store): Store => ({
+  ...below,
   find(kind, from) {
     const bytes = ready().get(resultKey(kind, from));
     return bytes ? { value: deserialize(bytes) } : below.find(kind, from);
   },
-  put: (...result) => below.put(...result),
 });

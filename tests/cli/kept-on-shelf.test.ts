@@ -2,7 +2,7 @@ import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { storeOnDisk } from "../../src/cli/kept-on-disk.ts";
-import { shelfIn } from "../../src/cli/kept-on-shelf.ts";
+import { keptOf, shelfIn } from "../../src/cli/kept-on-shelf.ts";
 import { keeping } from "../../src/model/kept.ts";
 import { temporaryFolder } from "../support/cli.ts";
 
@@ -22,6 +22,14 @@ describe("small results", () => {
     expect(again.find("thing", "7")).toEqual({ value: { number: 7, none: undefined } });
     expect(again.find("other", "7")).toBeUndefined();
     expect(shelfIn(storeOnDisk(folder, tool), "another guide").find("thing", "7")).toBeUndefined();
+  });
+
+  it("of a guide are found in the next run", () => {
+    const store = storeOnDisk(temporaryFolder(), tool);
+    const first = keptOf(["content"], store);
+    first.put("thing", "small", "made");
+    first.end();
+    expect(keptOf(["content"], store).find("thing", "small")).toEqual({ value: "made" });
   });
 
   it("leave the large ones to lie by themselves", () => {
