@@ -55,15 +55,15 @@ function grub({ bend, lengthMm, widthMm, count }: BaitAt): BaitFigure {
   };
 }
 
-/** A body that is even from end to end, rounded, along the shank: a caster, with the rings of its shell. */
+/** A rounded body along the shank, thickest near its upper end: a caster, with the rings of its shell. */
 function shell({ bend, lengthMm, widthMm }: BaitAt): BaitFigure {
   const w = widthMm / 2;
   const foot = point(bend.xMm - w * 0.1, bend.yMm + w * 0.5);
   const at = (along: number, across: number) => point(foot.xMm + across, foot.yMm - along * lengthMm);
-  const half = [0.2, 0.6, 0.84, 0.96, 1, 0.86, 0.3].map((share) => share * w);
+  const half = [0.16, 0.42, 0.6, 0.78, 0.95, 1, 0.42].map((share) => share * w);
   const shares = half.map((_, i) => i / (half.length - 1));
   const side = (sign: 1 | -1) => half.map((h, i) => at(shares[i] ?? 0, sign * h));
-  const rings = paired([0.16, 0.3, 0.44, 0.58, 0.72, 0.86], [0.55, 0.78, 0.88, 0.92, 0.9, 0.68]).map(
+  const rings = paired([0.16, 0.3, 0.44, 0.58, 0.72, 0.86], [0.4, 0.56, 0.68, 0.82, 0.94, 0.92]).map(
     ([share, reach]) => polyline([at(share, -w * reach), at(share - 0.03, 0), at(share, w * reach)], thin),
   );
   const outline = [...side(1), ...side(-1).reverse()];

@@ -95,6 +95,9 @@ function beard({ barbels }: FishLooks, body: Body): Point[][] {
   });
 }
 
+/** How far each lip of a wide mouth is from its middle. */
+const gapeShare = 0.022;
+
 /** Gill cover, mouth and barbels. */
 function headMarks(looks: FishLooks, body: Body, to: (at: Point) => Point): Item[] {
   const { headShare, wideMouth } = looks;
@@ -104,10 +107,16 @@ function headMarks(looks: FishLooks, body: Body, to: (at: Point) => Point): Item
   });
   const corner = wideMouth ? 0.34 : 0.2;
   const droop = { up: -0.03, ahead: -0.012, under: -0.014 }[looks.mouth];
-  const mouth = [point(0, body.mouthHeight), point(corner * headShare, body.mouthHeight + droop)];
+  const end = point(corner * headShare, body.mouthHeight + droop);
+  const lips = wideMouth
+    ? [point(-0.004, body.mouthHeight + gapeShare), end, point(0.002, body.mouthHeight - gapeShare)]
+    : [point(0, body.mouthHeight), end];
   return [
     polyline(smooth(gill).map(to), thin),
-    polyline(mouth.map(to), thin),
+    // A wide one stands open.
+    ...(wideMouth
+      ? [polygon(lips.map(to), "paper"), polyline(lips.map(to), bold)]
+      : [polyline(lips.map(to), thin)]),
     ...beard(looks, body).map((barbel) =>
       polyline(smooth(barbel).map(to), { ink: "ink", widthMm: 0.5, cap: "round" }),
     ),

@@ -125,7 +125,7 @@ function floatLabels(
   const mark = lengthMm(float) - float.tipShowingMm;
   const label = (
     at: Point,
-    name: FloatPart["name"] | "water" | "rubber" | "eye",
+    name: FloatPart["name"] | "water" | "rubber" | "line" | "eye",
     about: string,
   ): ColumnLabel => ({
     at,
@@ -146,9 +146,12 @@ function floatLabels(
   );
   const held =
     float.attachment === "top and bottom"
-      ? rubberHeightsMm(float).map((atMm) =>
-          label(point(edge(atMm) + 0.8, height(atMm)), "rubber", words("drawing.float.about.rubber")),
-        )
+      ? [
+          ...rubberHeightsMm(float).map((atMm) =>
+            label(point(edge(atMm) + 0.8, height(atMm)), "rubber", words("drawing.float.about.rubber")),
+          ),
+          label(point(leftMm + 1.4, foot + 2 * floatEyeRadiusMm), "line", words("drawing.float.about.line")),
+        ]
       : [
           label(
             point(leftMm + 2 * floatEyeRadiusMm, foot + floatEyeRadiusMm),

@@ -65,6 +65,18 @@ const placesOf = (hold: Hold): typeof heldPlaces =>
   hold === "stop-knot" ? { ...heldPlaces, float: 0.42 } : heldPlaces;
 
 /**
+ * The numbers of what is done at one float stand apart, by shares of the height: at its body, and at its foot above and
+ * below the eye; or at its upper rubber and its middle.
+ */
+const numberPlaces = (hold: Hold): typeof heldPlaces => {
+  const places = placesOf(hold);
+  const { float, rubbers, lock } = places;
+  return hold === "rubbers"
+    ? { ...places, rubbers: rubbers - 0.07 }
+    : { ...places, float: float - 0.1, hold: float - 0.02, lock: lock + 0.06 };
+};
+
+/**
  * A rig taken apart on one sheet: at the left the whole of it with a number at each place, beside it each step in the
  * order of making up, larger, in a circle. As high as its circles need.
  */
@@ -95,7 +107,7 @@ export function drawMakeUp(
     description: words("drawing.scenes.make-up.description", { steps: steps.length }),
     items: [
       ...wholeRig(solved, { xMm: rigShare * left, heightMm }),
-      ...numbers(steps, placesOf(holdOf(solved.rig)), { xMm: rigShare * left, heightMm, textMm }),
+      ...numbers(steps, numberPlaces(holdOf(solved.rig)), { xMm: rigShare * left, heightMm, textMm }),
       ...paired(steps, laid).flatMap(([step, label], index) => {
         const middle = point(
           left + ((index % columns) + 0.5) * slotMm,
@@ -153,7 +165,15 @@ function wholeRig(solved: SolvedRig, { xMm, heightMm }: { xMm: number; heightMm:
     ),
     ...parts.loopJoin.draw({ at: at(y("loop")), heightMm: 4 }),
     ...parts.hook.draw({ bend: hookAt, heightMm: hookMm }),
+    ...takenOff(hookAt),
   ];
+}
+
+/** The outline of the plummet round the hook, which is on it for a while alone. */
+function takenOff({ xMm, yMm }: Point): Item[] {
+  const [high, low] = [yMm - 1.1 * hookMm, yMm + 0.35 * hookMm];
+  const bell = [point(xMm - 1, high), point(xMm + 1.4, high), point(xMm + 2.9, low), point(xMm - 2.5, low)];
+  return [polyline([...bell, first(bell)], { ...thinSoft, dashMm: [0.7, 0.6] })];
 }
 
 /** The float and the line, which runs down from the rod and on to the loop. */
@@ -219,7 +239,8 @@ function badge(number: number, at: Point, textMm: number): Item[] {
 /** The numbers stand below the rod. */
 const rodFootMm = 3.8;
 /** How far from the rig's line the leader of a number ends: clear of the float, or just beside the line. */
-const leaderOffMm = { float: 3.6, line: 1.9 } as const;
+const leaderOffMm = { float: 2.9, line: 0.6 } as const;
+const atFloat: readonly MakeUpStep[] = ["float", "hold", "lock"];
 
 /** The number of each step beside the rig, a line from its place to it; steps at one place stand below each other. */
 function numbers(
@@ -236,7 +257,7 @@ function numbers(
   const wanted = numbered.map(({ atMm }) => ({ atMm, sizeMm }));
   const found = placeInOrder(wanted, rodFootMm, heightMm, 0.35) ?? numbered.map(({ atMm }) => atMm);
   return paired(numbered, found).flatMap(([{ number, step, atMm }, yMm]) => {
-    const offMm = atMm === places.float * heightMm ? leaderOffMm.float : leaderOffMm.line;
+    const offMm = leaderOffMm[atFloat.includes(step) ? "float" : "line"];
     // The rings are the rod's, above.
     const to = step === "rings" ? point(0.7 * xMm, 2.4) : point(xMm - offMm, atMm);
     return [

@@ -115,19 +115,19 @@ const pieces: Readonly<Record<MakeUpStep, Piece>> = {
     { ...loop(p, -0.6, 7.6), stroke: main },
   ],
   "hook-length": (_, p) => {
-    const ours = loop(p, -5, 2.6);
-    const others = loop(p, 5.4, -2.4);
+    const ours = loop(p, -7, 3.4, 1.6);
+    const others = loop(p, 7.4, -3.2, 1.6);
     const over = (path: PathItem, ink: Ink): Item[] => [
-      { ...path, stroke: { ink: "paper", widthMm: 1.9 } },
+      { ...path, stroke: { ink: "paper", widthMm: 1.5 } },
       { ...path, stroke: { ...main, ink } },
     ];
     return [
-      polyline([p(0, -9.2), p(0, -5)], main),
-      polyline([p(0, 5.4), p(0, 9.2)], hookLine),
+      polyline([p(0, -9.2), p(0, -7)], main),
+      polyline([p(0, 7.4), p(0, 9.2)], hookLine),
       ...over(ours, "ink"),
       ...over(others, "soft"),
       // Loop in loop: on its right side the upper loop is on top again.
-      ...over({ ...ours, steps: [["M", ...xy(p(0, 2.6))], ours.steps[2]!] }, "ink"),
+      ...over({ ...ours, steps: [["M", ...xy(p(0, 3.4))], ours.steps[2]!] }, "ink"),
     ];
   },
   hold: (_, p, unit) => [
@@ -185,16 +185,16 @@ function row(
 
 const xy = ({ xMm, yMm }: Point) => [xMm, yMm] as const;
 
-/** Line drawn to a loop between two heights. */
-function loop(p: At, from: number, to: number): PathItem {
+/** Line drawn to a loop between two heights, as wide as it is or so many times that. */
+function loop(p: At, from: number, to: number, wide = 1): PathItem {
   const c = (x: number, y: number) => xy(p(x, y));
   const span = to - from;
   return {
     kind: "path",
     steps: [
       ["M", ...c(0, from)],
-      ["C", ...c(-3.8, from + 0.35 * span), ...c(-3, to), ...c(0, to)],
-      ["C", ...c(3, to), ...c(3.8, from + 0.35 * span), ...c(0, from)],
+      ["C", ...c(-3.8 * wide, from + 0.35 * span), ...c(-3 * wide, to), ...c(0, to)],
+      ["C", ...c(3 * wide, to), ...c(3.8 * wide, from + 0.35 * span), ...c(0, from)],
     ],
   };
 }

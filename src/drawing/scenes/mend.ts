@@ -4,6 +4,7 @@ import type { Box, DrawingKit } from "../kit.ts";
 import type { Drawing, Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
+import { type Verdict, verdictMark } from "../verdict.ts";
 import { anglerFromAbove, bankFromAbove } from "./from-above.ts";
 import { rod } from "./rod.ts";
 import { sceneTextMm } from "./scene-text.ts";
@@ -11,6 +12,12 @@ import { hundredths, stepPictures } from "./step-pictures.ts";
 
 const mendSteps = ["bow", "lift", "mended"] as const;
 type MendStep = (typeof mendSteps)[number];
+/** Which way the line is right. */
+const verdicts: Readonly<Record<MendStep, readonly Verdict[]>> = {
+  bow: ["wrong"],
+  lift: [],
+  mended: ["right"],
+};
 
 /** Mending the line, seen from above: the stream bows the line, the rod lifts it, it lies upstream of the float. */
 export function drawMend(box: Box, kit: DrawingKit): Drawing[] {
@@ -64,5 +71,6 @@ export function drawMend(box: Box, kit: DrawingKit): Drawing[] {
     circle(float, 1.1, { fill: "accent", stroke: thin }),
     label("float", at(60, 7.5), "start"),
     label("stream", at(80, 5.5), "start"),
+    ...verdicts[step].flatMap((verdict) => verdictMark(verdict, at(94, 37))),
   ]);
 }
