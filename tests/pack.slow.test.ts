@@ -106,7 +106,7 @@ test("the packed package installs with its production dependencies alone, runs n
   // What unpacks a font of one's own is a file beside the tool.
   const signs = await subsetFont(lentFont, "☺♪", { targetFormat: "woff2" });
   const ownGuide = join(elsewhere, "content/guide.yaml");
-  mkdirSync(join(elsewhere, "content/fonts"));
+  for (const folder of ["fonts", "pages"]) mkdirSync(join(elsewhere, "content", folder));
   writeFileSync(join(elsewhere, "content/fonts/signs.woff2"), signs);
   writeFileSync(ownGuide, `${readFileSync(ownGuide, "utf8")}look: { font: signs.woff2 }\n`);
   writeFileSync(
