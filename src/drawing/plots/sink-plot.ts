@@ -77,9 +77,9 @@ function resultOf({ columns }: Panel, kit: DrawingKit): Run[] {
 /**
  * Where the bait is second by second: the rig's beside that of the pattern it is held against, each straight down as it is in the
  * water, under its name. What was laid out straight and what landed in a heap have a panel each, to the same depth; its head
- * says which is down sooner.
+ * says which is down sooner. Where panels must stand below each other it may be taller than its box.
  *
- * @throws NoRoomError where the box is too small
+ * @throws NoRoomError where the box is too narrow
  */
 export function drawSinkPlot(
   rig: SinkingRig,
@@ -107,18 +107,19 @@ export function drawSinkPlot(
   // Hatching, and the lower half of the bed's figure.
   const footMm = Math.max(bedThicknessMm + 0.3, 0.6 * textMm);
   const rows = panels.length / abreast;
-  const waterMm = box.heightMm / rows - headMm - footMm;
-  if (waterMm < leastPlotMm || widthMm < leastMm)
-    throw new NoRoomError("a plot of sinking", box, { folder: "rigs", id: rig.id });
+  const rowMm = Math.max(box.heightMm / rows, headMm + leastPlotMm + footMm);
+  const waterMm = rowMm - headMm - footMm;
+  if (widthMm < leastMm) throw new NoRoomError("a plot of sinking", box, { folder: "rigs", id: rig.id });
 
   const scales: Scales = { depthMm, longestS, widthMm, headMm, waterMm, textMm };
   return {
-    ...box,
+    widthMm: box.widthMm,
+    heightMm: rows * rowMm,
     title: words("drawing.sink.title", { rig: rig.title }),
     description: describe([rig, ...(sister ? [sister] : [])], kit),
     items: panels.flatMap((panel, i): Item[] => {
       const xMm = left + (i % abreast) * (widthMm + gapMm);
-      const yMm = abreast > 1 ? 0 : (i * box.heightMm) / rows;
+      const yMm = abreast > 1 ? 0 : i * rowMm;
       const isLeft = i % abreast === 0;
       const items = [...heads.items(i, isLeft), ...water(panel, scales, kit)];
       return [

@@ -126,6 +126,14 @@ describe("plots", () => {
     expect(told).toEqual(["0 m", "0.5 m", "1 m", "1.5 m", "1.85 m"]);
   });
 
+  test("panels that do not fit side by side stand below each other, however low the box", () => {
+    const low = drawSinkPlot(bulk, strung, 2000, { widthMm: 60, heightMm: 60 }, drawingKit, text);
+    expect(low.heightMm).toBeGreaterThan(60);
+    expect(drawingFaults(low)).toEqual([]);
+    const waters = flatItems(low.items).filter((item) => item.kind === "path" && item.fill === "water");
+    expect(waters).toHaveLength(2);
+  });
+
   test("a reader who cannot see the plot is told the times", () => {
     expect(drawings[0]!.description).toMatch(
       /^Strung out: laid out straight, .*; in a heap, half-way down after 3 s, all but down after 8 s\. Bulk: /,
