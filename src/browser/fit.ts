@@ -61,6 +61,8 @@ function refit(): void {
     fields.filter((one) => one.value !== ownValue(one)).map(({ name, value }) => [name, value]),
   );
   keepInAddress(changed);
+  // Or, where sums take long, it would be told of signs that have been typed over.
+  clearTimeout(announceTimer);
   const units = unitsChosen();
   const { rig: fitted, problems, box: shot } = fitRig(rig, scale, changed, units);
   showProblems(problems, fields, () => kitIn(units).figures, refit);

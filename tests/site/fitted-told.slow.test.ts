@@ -129,6 +129,9 @@ describe.skipIf("reason" in started)(`what is told of a fitted rig${reason}`, ()
       }
       const announced = async () => (await told.jsonValue()).filter((text) => text !== "");
       expect(await announced()).toEqual([]);
+      await expect
+        .poll(() => page.locator("#fit-result").getAttribute("aria-busy"), { timeout: 60_000 })
+        .toBeNull();
       await page.clock.runFor(10_000);
       const [only, ...others] = await announced();
       expect(others).toEqual([]);
