@@ -1,23 +1,11 @@
-import {
-  bold,
-  circle,
-  curveTo,
-  type Point,
-  pathFrom,
-  point,
-  polygon,
-  polyline,
-  rectangle,
-  thinSoft,
-} from "../items.ts";
+import { bold, circle, curveTo, pathFrom, point, polygon, polyline, rectangle, thinSoft } from "../items.ts";
 import type { Item } from "../model.ts";
-import { parts } from "../parts/parts.ts";
-import { fish } from "../scenes/fish.ts";
 import { rotated } from "../transform.ts";
 import { float, floatBefore, footOf, rodTo } from "./sign-float.ts";
 import {
   bed,
   bedMm,
+  bubble,
   clock,
   crossed,
   dashed,
@@ -28,7 +16,7 @@ import {
   move,
   moveAlong,
   shot,
-  surfaceMm,
+  unlike,
   water,
   wind,
 } from "./sign-parts.ts";
@@ -36,21 +24,6 @@ import {
 const midMm = 18;
 /** As a float should stand. */
 const right = 0.25;
-
-const ripples = (x: number): Item[] => [...parts.ripples.draw({ at: point(x, surfaceMm) })];
-
-/** A float, the line from it to a fish's mouth, and the fish. */
-const taken = (drawn: Parameters<typeof float>[0], nose: Point): Item[] => {
-  const foot = footOf(drawn);
-  return [
-    ...fish(nose, 12),
-    line([
-      [foot.xMm, foot.yMm],
-      [nose.xMm, nose.yMm],
-    ]),
-    ...float(drawn, 0),
-  ];
-};
 
 /** Signs that the float itself gives. */
 export const floatSigns = {
@@ -102,9 +75,10 @@ export const floatSigns = {
   ],
   "sinks-lower": () => [
     ...water(),
-    ...floatBefore({ xMm: midMm, tip: 0.42 }),
-    ...float({ xMm: midMm, tip: 0.06 }, 4),
-    ...move(point(12, 3), point(12, 11)),
+    ...floatBefore({ xMm: 5, tip: 0.42 }),
+    ...floatBefore({ xMm: 11.5, tip: 0.24 }),
+    ...float({ xMm: midMm, tip: 0.06 }, 3),
+    ...move(point(8.4, 1.6), point(midMm, 6.4)),
     ...clock(0.4),
   ],
   "drifts-with-wind": () => [
@@ -156,103 +130,26 @@ export const floatSigns = {
     ...water(),
     ...flow(),
     ...rodTo(point(19.4, 7.6)),
-    ...float({ xMm: 21, tip: 0.3, lean: -36 }),
+    ...float({ xMm: 21, tip: 0.3, lean: -36 }, 3),
+    // From upright, as it should stand, its foot has swung out.
+    polyline([point(19.6, 10.6), point(19.6, 19.6)], dashed),
+    ...moveAlong(
+      point(19.6, 20.4),
+      [["C", 21.6, 21.6, 24, 21.8, 26.4, 21]],
+      point(26, 21.2),
+      point(28.8, 19.8),
+    ),
   ],
   "runs-ahead": () => [
     ...water(),
-    ...flow(),
-    ...[3, 5.4, 8].map((x) => circle(point(x, surfaceMm - 0.7), 0.8, { fill: "paper", stroke: thinSoft })),
-    ...move(point(9.8, 6.6), point(13.6, 6.6)),
-    ...float({ xMm: 21, tip: right }),
-    ...move(point(23, 6.6), point(35, 6.6)),
-  ],
-  "quick-dips": () => [
-    ...water(),
-    ...ripples(14),
-    ...float({ xMm: 14, tip: 0.15 }, 1),
-    ...hook(point(14, 22), 3),
-    ...moveAlong(
-      point(21, 2.6),
-      [
-        ["L", 22.3, 6.6],
-        ["L", 23.6, 2.6],
-        ["L", 24.9, 6.6],
-        ["L", 26.2, 2.6],
-        ["L", 27.4, 6.3],
-      ],
-      point(26.2, 2.6),
-      point(27.9, 8),
-    ),
-  ],
-  "bobs-back": () => [
-    ...water(),
-    ...float({ xMm: 14, tip: right }),
-    ...moveAlong(
-      point(21.5, 3),
-      [
-        ["L", 21.5, 14],
-        ["C", 21.5, 18, 27.5, 18, 27.5, 14],
-        ["L", 27.5, 5.5],
-      ],
-      point(27.5, 14),
-      point(27.5, 3),
-    ),
-  ],
-  "rises-flat": () => [
-    ...water(),
-    ...floatBefore({ xMm: 7, tip: right }),
-    ...float({ xMm: 24, tip: 0.5, lean: 84 }, 5),
-    ...moveAlong(point(9, 6), [["C", 9.5, 0.5, 22, -0.5, 25.4, 4.2]], point(23, 1.6), point(26.6, 6.4)),
-  ],
-  // Beside it how deep it should settle; it stops above that, as a fish holds what should pull it down.
-  "stops-early": () => [
-    ...water(),
-    ...floatBefore({ xMm: 6, tip: right }),
-    ...taken({ xMm: 17, tip: 0.62 }, point(21, 17.5)),
-    ...move(point(29, 1), point(29, 11)),
-    ...crossed(point(29, 5), 2.2),
-  ],
-  // It goes, and the hook that comes up has nothing on it.
-  "slides-away": () => [
-    ...water(),
-    ...float({ xMm: 9, tip: -0.12, lean: -30 }, 1),
-    ...move(point(13, 13), point(19, 15.7)),
-    line([
-      [25, 0],
-      [25, 3],
-    ]),
-    ...hook(point(25, 7.6), 5),
-    ...move(point(31, 8), point(31, 1)),
-    ...fish(point(35, 17), -11),
-  ],
-  "bites-stop": () => [
-    ...water(),
-    ...float({ xMm: 10, tip: right }),
-    ...clock(0.5),
-    ...fish(point(31, 15.5), -12),
-    ...move(point(21, 20.6), point(32, 20.6)),
-  ],
-  "no-bites": () => [
-    ...water(),
-    ...float({ xMm: 8, tip: right }, 3),
-    ...hook(point(8, 22), 3),
-    ...clock(1),
-    ...fish(point(18, 17), 14),
-    ...crossed(point(24.5, 17), 4.2),
-  ],
-  "fish-high": () => [
-    ...water(),
-    bed(),
-    // It flew there just now.
-    pathFrom(point(0, 4), [curveTo(point(3, 0.5), point(8, 0.5), point(10.6, 4.4))], dashed),
-    ...taken({ xMm: 9, tip: 0.5, lean: 28, lengthMm: 8 }, point(14, 14)),
-    ...clock(0.08),
-  ],
-  "fish-low": () => [
-    ...water(),
-    bed(),
-    ...taken({ xMm: 8, tip: right, lengthMm: 8 }, point(14, 19.6)),
-    ...clock(0.8),
+    ...flow(13),
+    // Float and bubbles set out together.
+    ...floatBefore({ xMm: 6, tip: 0.35, lengthMm: 9 }),
+    ...[2.8, 9.2].map((x) => bubble(x, dashed)),
+    ...move(point(6, 1.8), point(28.6, 1.8)),
+    ...[13.4, 17, 20.6].map((x) => bubble(x)),
+    ...move(point(11.4, 5.4), point(18.6, 5.4)),
+    ...float({ xMm: 31, tip: 0.35, lengthMm: 9 }, 4),
   ],
   // The float stands in the water otherwise than on the card, which has a hole for its string.
   "card-differs": () => {
@@ -288,8 +185,7 @@ export const floatSigns = {
       ]),
       ...float({ xMm: 29, tip: 0.7, lengthMm: 8, waterMm: 11 }, 5),
       shot(point(29, 18.6), 0.8),
-      ...[10.8, 13.2].map((y) => polyline([point(16.4, y), point(20.4, y)], { ink: "accent", widthMm: 0.7 })),
-      polyline([point(17.2, 15), point(19.6, 9)], { ink: "accent", widthMm: 0.7 }),
+      ...unlike(point(18.4, 12)),
     ];
   },
 } satisfies Readonly<Record<string, () => readonly Item[]>>;

@@ -2,7 +2,7 @@ import { bold, partWay, point, polygon, polyline } from "../items.ts";
 import type { Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { float, floatBefore } from "./sign-float.ts";
-import { bed, crossed, dashed, span, surfaceMm, water } from "./sign-parts.ts";
+import { bed, crossed, dashed, span, surfaceMm, unlike, water } from "./sign-parts.ts";
 
 /** A float that is short against the depth, with a plummet on its line. */
 const plumbed = (x: number, footMm: number): Item[] => [
@@ -29,7 +29,8 @@ export const plummetSigns = {
     ...water(),
     polygon([slope.top, slope.bottom, point(36, 24), point(0, 24)], "paper"),
     polyline([slope.top, slope.bottom], bold),
-    ...[6, 25].flatMap((x) => [
+    ...unlike(point(18, 13.2)),
+    ...[5, 26].flatMap((x) => [
       ...plumbed(x, slopeMm(x) - 0.4),
       ...span(point(x + 4.5, surfaceMm + 0.4), point(x + 4.5, slopeMm(x + 4.5) - 0.3)),
     ]),

@@ -4,7 +4,6 @@ import {
   bold,
   circle,
   type Point,
-  partWay,
   point,
   polygon,
   polyline,
@@ -22,6 +21,8 @@ export const bedMm = 22.5;
 export const fine: Stroke = { ink: "ink", widthMm: 0.4 };
 const strong: Stroke = { ink: "accent", widthMm: 0.7 };
 const headMm = 2.6;
+/** Half of a bar that ends a distance. */
+const barMm = 1.2;
 /** Where a clock's short hand stands, of its round: clear of the long one at every time that is shown. */
 const hourHand = 2 / 3;
 /** What was there before, or flew there: the one thing that dashes mean in these pictures. */
@@ -45,10 +46,32 @@ export function moveAlong(from: Point, steps: readonly PathStep[], end: Point, t
   ];
 }
 
-/** How far it is from one place to another. */
+/** How far it is from one height to another: a line between bars, as only what moves has an arrow. */
 export function span(from: Point, to: Point): Item[] {
-  const middle = partWay(from, to, 0.5);
-  return [from, to].flatMap((end) => move(middle, end));
+  return [
+    polyline([from, to], strong),
+    ...[from, to].map((end) =>
+      polyline([point(end.xMm - barMm, end.yMm), point(end.xMm + barMm, end.yMm)], strong),
+    ),
+  ];
+}
+
+/** Straight down, as far as a bar that stops it; dashed how much further it should go. */
+export function stopped(x: number, fromMm: number, barAtMm: number, shouldMm: number): Item[] {
+  return [
+    ...move(point(x, fromMm), point(x, barAtMm - 0.4)),
+    polyline([point(x - 2 * barMm, barAtMm), point(x + 2 * barMm, barAtMm)], { ...strong, ink: "ink" }),
+    polyline([point(x, barAtMm + 0.6), point(x, shouldMm)], dashed),
+    arrowHead(point(x, shouldMm - 1), point(x, shouldMm), 1.8, dashed.ink),
+  ];
+}
+
+/** Not the same. */
+export function unlike({ xMm: x, yMm: y }: Point): Item[] {
+  return [
+    ...[-1.2, 1.2].map((aside) => polyline([point(x - 2, y + aside), point(x + 2, y + aside)], strong)),
+    polyline([point(x - 1.2, y + 3), point(x + 1.2, y - 3)], strong),
+  ];
 }
 
 /** Not so. */
@@ -80,8 +103,8 @@ export function wind(): Item[] {
 }
 
 /** Running water, to the right. */
-export function flow(): Item[] {
-  return [14, 18].flatMap((y) => arrow(point(1.5, y), point(7.5, y), thinSoft, 1.8));
+export function flow(fromMm = 1.5): Item[] {
+  return [14, 18].flatMap((y) => arrow(point(fromMm, y), point(fromMm + 6, y), thinSoft, 1.8));
 }
 
 /** A J-shaped hook, its bend at the place. */
@@ -121,18 +144,37 @@ export const line = (points: readonly (readonly [number, number])[]): Item =>
   );
 
 /** A clock with its hands, and round it so much of its round as has gone by. */
-export function clock(share: number): Item[] {
-  const at = point(30.5, 4.3);
-  const out = (mm: number, turn: number) =>
-    point(at.xMm + mm * Math.sin(2 * Math.PI * turn), at.yMm - mm * Math.cos(2 * Math.PI * turn));
+export function clock(share: number, at: Point = point(30.5, 4.3), radiusMm = 2.9): Item[] {
+  const out = (radii: number, turn: number) =>
+    point(
+      at.xMm + radii * radiusMm * Math.sin(2 * Math.PI * turn),
+      at.yMm - radii * radiusMm * Math.cos(2 * Math.PI * turn),
+    );
   const turns = Math.ceil(36 * share);
-  const gone = Array.from({ length: turns + 1 }, (_, i) => out(3.7, share * (i / turns)));
+  const gone = Array.from({ length: turns + 1 }, (_, i) => out(1 + 0.8 / radiusMm, share * (i / turns)));
   return [
-    circle(at, 2.9, { fill: "paper", stroke: fine }),
-    ...[0, 0.25, 0.5, 0.75].map((turn) => polyline([out(2.2, turn), out(2.9, turn)], fine)),
-    polyline([out(2.1, share), at, out(1.3, hourHand)], { ...fine, widthMm: 0.5 }),
+    circle(at, radiusMm, { fill: "paper", stroke: fine }),
+    ...[0, 0.25, 0.5, 0.75].map((turn) => polyline([out(0.76, turn), out(1, turn)], fine)),
+    polyline([out(0.72, share), at, out(0.45, hourHand)], { ...fine, widthMm: 0.5 }),
     polyline(gone, { ink: "accent", widthMm: 0.8 }),
   ];
+}
+
+/** A bubble that lies on the water. */
+export function bubble(x: number, stroke: Stroke = fine): Item {
+  const r = 1.3;
+  const round = 0.5523 * r;
+  return {
+    kind: "path",
+    steps: [
+      ["M", x - r, surfaceMm],
+      ["C", x - r, surfaceMm - round, x - round, surfaceMm - r, x, surfaceMm - r],
+      ["C", x + round, surfaceMm - r, x + r, surfaceMm - round, x + r, surfaceMm],
+      ["Z"],
+    ],
+    fill: "paper",
+    stroke,
+  };
 }
 
 /** Weed that stands on the bed. */

@@ -1,9 +1,21 @@
-import { point, thin } from "../items.ts";
+import { bold, circle, pathFrom, point, thin } from "../items.ts";
 import type { Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
 import { fish } from "../scenes/fish.ts";
 import { float, floatBefore, rodTo } from "./sign-float.ts";
-import { bed, crossed, dashed, hook, line, move, parted, shot, span, water, weed } from "./sign-parts.ts";
+import {
+  bed,
+  dashed,
+  hook,
+  line,
+  move,
+  moveAlong,
+  parted,
+  shot,
+  stopped,
+  water,
+  weed,
+} from "./sign-parts.ts";
 
 const midMm = 18;
 
@@ -12,24 +24,28 @@ export const tackleSigns = {
   tangled: () => [
     ...water(),
     line([
-      [0, 3],
-      [17.4, 14],
+      [0, 2],
+      [16.4, 15],
     ]),
-    ...float({ xMm: midMm, tip: 0.4, lean: 10 }, 0),
-    {
-      kind: "path",
-      steps: [
-        ["M", 17, 14],
-        ["C", 25, 12, 26, 20, 18, 19],
-        ["C", 10, 18, 11, 12, 18, 14.5],
-        ["C", 24, 17, 21, 22, 15, 19.6],
-        ["C", 11, 18, 12, 15, 20, 17],
-      ],
-      stroke: thin,
-    },
-    shot(point(13, 17.6), 0.9),
-    shot(point(22.4, 14.4), 0.9),
-    ...hook(point(20, 21.6), 4.4),
+    // Wound round it from its foot up, behind it and before it in turns.
+    ...[14, 11, 7.4].map(
+      (y): Item => pathFrom(point(midMm, y + 1.4), [["C", 14, y + 1.4, 14, y, midMm, y]], thin),
+    ),
+    ...float({ xMm: midMm, tip: 0.5, lengthMm: 13 }, 0),
+    line([
+      [16.4, 15],
+      [midMm, 15.4],
+    ]),
+    ...[12.6, 9, 5.6].map(
+      (y): Item => pathFrom(point(midMm, y + 1.8), [["C", 22.4, y + 1.8, 22.4, y, midMm, y]], bold),
+    ),
+    shot(point(21.2, 13.4), 0.9),
+    shot(point(14.9, 8), 0.9),
+    ...hook(point(24, 8.8), 4.4),
+    line([
+      [midMm, 5.6],
+      [24, 4.4],
+    ]),
   ],
   corkscrew: () => [
     {
@@ -58,32 +74,26 @@ export const tackleSigns = {
   "will-not-slide": () => [
     ...water(),
     bed(),
-    ...rodTo(point(21, 13.5)),
-    ...parts.stopKnot.draw({ at: point(14.4, 7.95), turnedDegrees: 40 }),
+    ...rodTo(point(21, 12)),
+    ...parts.stopKnot.draw({ at: point(14.4, 7.1), turnedDegrees: 40 }),
+    // Where they should be.
+    ...[18.9, 21.2].map((y) => circle(point(21, y), 1.05, { fill: "paper", stroke: dashed })),
     line([
-      [21, 13],
-      [21, 19],
+      [21, 12],
+      [21, 15.8],
     ]),
-    ...float({ xMm: 21, tip: 0.45, lengthMm: 8 }, 1),
-    ...[15.2, 16.9, 18.6].map((y) => shot(point(21, y), 0.9)),
-    ...move(point(28, 12.5), point(28, 21.5)),
-    ...crossed(point(28, 16)),
+    ...float({ xMm: 21, tip: 0.45, lengthMm: 6 }, 1),
+    ...[13.4, 15.7].map((y) => shot(point(21, y), 1.05)),
+    ...stopped(27, 11.4, 16.4, 21.8),
   ],
   // Where it should have flown to, and how far that is from where it came down.
   "falls-short": () => [
     ...water(),
-    {
-      kind: "path",
-      steps: [
-        ["M", 9, 3.4],
-        ["C", 14, -0.4, 26, -0.4, 31, 5],
-      ],
-      stroke: dashed,
-    },
-    ...floatBefore({ xMm: 31, tip: 0.3 }),
-    ...rodTo(point(12, 6)),
-    ...float({ xMm: 12, tip: 0.3 }, 3),
-    ...span(point(14.4, 12.5), point(29, 12.5)),
+    pathFrom(point(9, 3.4), [["C", 14, -0.4, 26, -0.4, 31.4, 5]], dashed),
+    ...floatBefore({ xMm: 31.6, tip: 0.3 }),
+    ...rodTo(point(9, 3.4)),
+    ...moveAlong(point(9.6, 3.4), [["C", 11.4, 1.8, 14, 1.8, 15.3, 3.2]], point(14.6, 2.4), point(16.6, 5)),
+    ...float({ xMm: 17, tip: 0.3 }, 3),
   ],
   "breaks-at-hook": () => [
     line([

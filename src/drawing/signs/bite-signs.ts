@@ -1,0 +1,130 @@
+import { curveTo, type Point, pathFrom, point } from "../items.ts";
+import type { Item } from "../model.ts";
+import { parts } from "../parts/parts.ts";
+import { fish } from "../scenes/fish.ts";
+import { float, floatBefore, footOf } from "./sign-float.ts";
+import {
+  bed,
+  clock,
+  crossed,
+  dashed,
+  hook,
+  line,
+  move,
+  moveAlong,
+  stopped,
+  surfaceMm,
+  water,
+} from "./sign-parts.ts";
+
+const midMm = 18;
+/** As a float should stand. */
+const right = 0.25;
+
+const ripples = (x: number): Item[] => [...parts.ripples.draw({ at: point(x, surfaceMm) })];
+
+/** A float, the line from it to a fish's mouth, and the fish. */
+const taken = (drawn: Parameters<typeof float>[0], nose: Point): Item[] => {
+  const foot = footOf(drawn);
+  return [
+    ...fish(nose, 12),
+    line([
+      [foot.xMm, foot.yMm],
+      [nose.xMm, nose.yMm],
+    ]),
+    ...float(drawn, 0),
+  ];
+};
+
+/** Signs of bites, and of none. */
+export const biteSigns = {
+  "quick-dips": () => [
+    ...water(),
+    ...ripples(14),
+    ...float({ xMm: 14, tip: 0.15 }, 1),
+    ...hook(point(14, 22), 3),
+    ...moveAlong(
+      point(21, 2.6),
+      [
+        ["L", 22.3, 6.6],
+        ["L", 23.6, 2.6],
+        ["L", 24.9, 6.6],
+        ["L", 26.2, 2.6],
+        ["L", 27.4, 6.3],
+      ],
+      point(26.2, 2.6),
+      point(27.9, 8),
+    ),
+  ],
+  "bobs-back": () => [
+    ...water(),
+    ...float({ xMm: 14, tip: right }),
+    ...moveAlong(
+      point(21.5, 3),
+      [
+        ["L", 21.5, 14],
+        ["C", 21.5, 18, 27.5, 18, 27.5, 14],
+        ["L", 27.5, 5.5],
+      ],
+      point(27.5, 14),
+      point(27.5, 3),
+    ),
+  ],
+  "rises-flat": () => [
+    ...water(),
+    ...floatBefore({ xMm: 7, tip: right }),
+    ...float({ xMm: 24, tip: 0.5, lean: 84 }, 5),
+    ...moveAlong(point(9, 6), [["C", 9.5, 0.5, 22, -0.5, 25.4, 4.2]], point(23, 1.6), point(26.6, 6.4)),
+  ],
+  // Beside it how deep it should settle; it stops above that, as a fish holds what should pull it down.
+  "stops-early": () => [
+    ...water(),
+    ...floatBefore({ xMm: 6, tip: 0.15 }),
+    ...taken({ xMm: 15, tip: 0.6 }, point(20, 17.5)),
+    ...stopped(22, 0.6, 5.4, 9.6),
+  ],
+  // It goes, and the hook that comes up has nothing on it.
+  "slides-away": () => [
+    ...water(),
+    ...float({ xMm: 9, tip: -0.12, lean: -30 }, 1),
+    ...move(point(13, 13), point(19, 15.7)),
+    line([
+      [25, 0],
+      [25, 3],
+    ]),
+    ...hook(point(25, 7.6), 5),
+    ...move(point(31, 8), point(31, 1)),
+    ...fish(point(35, 17), -11),
+  ],
+  "bites-stop": () => [
+    // A fish beside the half hour in which they bit, none beside the next.
+    ...clock(0.5, point(midMm, 12), 6.4),
+    ...fish(point(26.4, 12), 9),
+    ...fish(point(0.6, 12), 9),
+    ...crossed(point(5.1, 12), 3.2),
+  ],
+  "no-bites": () => [
+    ...water(),
+    ...float({ xMm: 8, tip: right }, 3),
+    ...hook(point(8, 22), 3),
+    ...clock(1),
+    ...fish(point(18, 17), 14),
+    ...crossed(point(24.5, 17), 4.2),
+  ],
+  "fish-high": () => [
+    ...water(),
+    bed(),
+    // It flew there just now.
+    pathFrom(point(0, 4), [curveTo(point(3, 0.5), point(8, 0.5), point(10.6, 4.4))], dashed),
+    ...taken({ xMm: 9, tip: 0.5, lean: 28, lengthMm: 8 }, point(14, 14)),
+    ...clock(0.08),
+  ],
+  "fish-low": () => [
+    ...water(),
+    bed(),
+    ...floatBefore({ xMm: 5, tip: 0.4, lengthMm: 8 }),
+    ...taken({ xMm: 12, tip: -0.05, lengthMm: 8 }, point(17, 19.6)),
+    ...move(point(16.4, 4), point(16.4, 12)),
+    ...clock(0.8),
+  ],
+} satisfies Readonly<Record<string, () => readonly Item[]>>;
