@@ -26,8 +26,8 @@ const seenAsideMm = -2;
 const stood: Stroke = { ...thinSoft, dashMm: [1.2, 0.8] };
 
 /**
- * Four bites, one after the other: the float goes under, it lifts, it moves away, and a bait is held on its way down; with
- * the pull or the weight that the sums have for each, and when to strike.
+ * The bites that the rig's float shows, one after the other: it goes under, it lifts, it moves away, and a bait is held on its
+ * way down; with the pull or the weight that the sums have for each, and when to strike.
  */
 export function bitesFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom, kit: DrawingKit): Film {
   const { words } = kit;

@@ -5,7 +5,7 @@ import type { G, Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
 
 /** What a fish that comes up with the bait takes off the float, as far as the lowest shot that hangs. */
-interface LiftBite {
+export interface LiftBite {
   readonly lifted: SolvedShot;
   /** Whether the rig lays shot on the bed, which are off the float already. */
   readonly isLying: boolean;

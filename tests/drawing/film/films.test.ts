@@ -466,7 +466,7 @@ describe("the float in the current", () => {
   );
 });
 
-describe("four bites", () => {
+describe("bites", () => {
   test.each(withFilm("bites"))(
     "$rig.rig.id, $depth.depthMm mm: the tip lifts by what the data say of hook and bait, then of the lowest shot",
     ({ rig, depth, data }) => {
@@ -509,6 +509,19 @@ describe("four bites", () => {
         const highest = Math.min(...ys(outline.pose));
         const isLevel = ys(outline.pose).filter((y) => y - highest < 0.05).length > 1;
         expect(isLevel, film.moments[i]!.caption).toBe(!/leans|straightens/.test(film.moments[i]!.caption));
+      }
+    }
+  });
+
+  test("where a float says to lift, it is seen to stand otherwise than without a bite", () => {
+    for (const { rig, depth } of withFilm("bites")) {
+      const film = drawFilm("bites", rig, depth, room, kit);
+      const frames = read(film);
+      const still = tipShown(film, frames[0]!)!;
+      for (const [i, { caption }] of film.moments.entries()) {
+        if (!caption.endsWith("Lift the rod.") || /leans|falls flat/.test(caption)) continue;
+        const shown = tipShown(film, frames[i]!);
+        expect(shown === null || Math.abs(shown - still) > 1, `${rig.rig.id}: ${caption}`).toBe(true);
       }
     }
   });
