@@ -24,10 +24,10 @@ export function findDepthText(solved: SolvedRig, depth: SolvedDepth, kit: SheetK
     labelled([
       [words("sheet.label.plummet"), plummet],
       ...tries.map(
-        ({ set, sign, next }, at) =>
+        ({ set, says, next }, at) =>
           [
             words("sheet.label.try", { number: at + 1 }),
-            words("sheet.plumbing-try", { setting: set, sign, next }),
+            words("sheet.plumbing-try", { setting: set, says, next }),
           ] as const,
       ),
       ...(dips && felt?.ok

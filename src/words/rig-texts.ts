@@ -3,16 +3,11 @@ import type { Mm } from "../core/units.ts";
 import type { GuideRow } from "../model/guide-row.ts";
 import type { Plumbing, SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { touchingMm } from "./figures.ts";
+import { type PlumbingText, plumbingText } from "./plumbing-text.ts";
 import { guidedFlowText, type RunText, runText } from "./run-text.ts";
 import { unbroken } from "./shot-text.ts";
 import type { TableKit } from "./table-kit.ts";
 import { keyOf } from "./words.ts";
-
-/** Finding a depth with a plummet, in words. */
-interface PlumbingText {
-  readonly plummet: string;
-  readonly tries: readonly { readonly set: string; readonly sign: string; readonly next: string }[];
-}
 
 /** What is said of a rig in more than one place, worded once for page, card, sheet and drawing. */
 export interface RigTexts {
@@ -54,31 +49,4 @@ function thenSetText(byMm: Mm, { words, figures }: TableKit): string {
   if (Math.abs(byMm) < touchingMm) return words("told.then-set.done");
   const gap = unbroken(figures.besideDepth(Math.abs(byMm)));
   return words(`told.then-set.${byMm > 0 ? "deeper" : "shallower"}`, { gap });
-}
-
-function plumbingText({ plummet, plummetNeededG, kept, steps }: Plumbing, kit: TableKit): PlumbingText {
-  const { words, figures } = kit;
-  const left =
-    kept.below.length === 0
-      ? words("told.plumbing.bare")
-      : words("told.plumbing.kept", { lock: figures.lock(kept) });
-  return {
-    plummet: plummet
-      ? words("told.plumbing.plummet", {
-          mass: figures.mass(plummet.massG),
-          metal: words(`metal.${plummet.metal}`),
-          left,
-        })
-      : words("told.plumbing.no-plummet", { mass: figures.mass(plummetNeededG), left }),
-    tries: steps.map(({ settingMm, sign, moveMm }) => ({
-      set: figures.shortDepth(settingMm),
-      sign: words(`told.plumbing.sign.${keyOf(sign)}`),
-      next:
-        moveMm === 0
-          ? words("told.plumbing.done")
-          : words(moveMm > 0 ? "told.plumbing.deeper" : "told.plumbing.shallower", {
-              gap: figures.shortGap(Math.abs(moveMm)),
-            }),
-    })),
-  };
 }

@@ -19,10 +19,10 @@ export function PlumbingPart({ voice: { say, rigTexts }, depth }: { voice: Voice
           </tr>
         </thead>
         <tbody>
-          {tries.map(({ set, sign, next }) => (
+          {tries.map(({ set, says, next }) => (
             <tr>
               <th scope="row">{set}</th>
-              <td>{sign}</td>
+              <td>{says}</td>
               <td>{next}</td>
             </tr>
           ))}

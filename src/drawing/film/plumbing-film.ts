@@ -4,10 +4,11 @@ import { rising } from "../../core/lists.ts";
 import { lockShotOf, totalPullG } from "../../core/loading/loading.ts";
 import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
-import { keyOf } from "../../words/words.ts";
+import { plumbedSays, wayOf } from "../../words/plumbing-text.ts";
 import { seenMm, seenTip } from "../float/seen-tip.ts";
 import { type Point, point, polyline, text } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
+import { layLabel, paintLabel } from "../labels/label-text.ts";
 import type { Item, PathItem } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { parts } from "../parts/parts.ts";
@@ -15,7 +16,14 @@ import { strandStrokes } from "../strands.ts";
 import { rotatedPoint } from "../transform.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
 import { movingFloat, placed, waterOverBed } from "./moving.ts";
-import { goesOnByHand, type HandRoom, isSliding, movedByHand, plummetMm } from "./plumbing-hand.ts";
+import {
+  goesOnByHand,
+  type HandRoom,
+  isLeftBehind,
+  isSliding,
+  movedByHand,
+  plummetMm,
+} from "./plumbing-hand.ts";
 import { besidePanelMm, flatDegrees, type ShownTip, tipPanel, toldTip } from "./tip-panel.ts";
 
 const aboveMm = 26;
@@ -48,6 +56,7 @@ export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
   const handRoom = handRoomOf(steps, room, surfaceMm + underPanelMm, water.bedMm);
   const last = steps.length - 1;
   const strip = rising([0, 1, Math.max(0, last - 1), last].filter((at) => at <= last));
+  const about = words("drawing.film.plumbing.about", { moved: movedOf(solved, kit) });
   /** What the strip says where it leaves out the tries after one. */
   const goesOn = (at: number): Item[] =>
     strip.includes(at) && at < last && !strip.includes(at + 1)
@@ -62,10 +71,10 @@ export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
       onPaper: goesOn(i),
       moving: [
         ...plumbed(solved, depth, step, tips[i], water, textMm, kit),
-        settingWords(step.settingMm, textMm, kit),
+        ...saidOf(step, { widthMm: pictureMm, textMm }, kit),
         ...panel.moving(tips[i]),
         ...(typeof tips[i] === "number" ? wanted : []),
-        ...movedByHand(solved, step, handRoom, kit),
+        ...movedByHand(solved, steps, i, handRoom, kit),
       ],
     }),
   );
@@ -73,7 +82,9 @@ export function plumbingFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRo
     widthMm,
     heightMm: water.bedMm + bedThicknessMm + 1.4 * textMm,
     title: words("drawing.film.plumbing.title", { rig: solved.rig.title }),
-    description: words("drawing.film.plumbing.about", { moved: movedOf(solved, kit) }),
+    description: strip.some((at) => isLeftBehind(solved, steps, at, handRoom))
+      ? `${about} ${words("drawing.film.plumbing.before")}`
+      : about,
     still: [
       ...waterOverBed({ rightMm: pictureMm, surfaceMm, footMm: water.bedMm }),
       text(
@@ -95,10 +106,17 @@ function handRoomOf(steps: readonly PlumbingStep[], room: FilmRoom, topMm: numbe
   return { lineX: besidePanelMm(room) + 9, topMm, bedMm, leastMm, mostMm, textMm: room.textMm };
 }
 
-const settingWords = (settingMm: Mm, textMm: Mm, { words, figures }: DrawingKit): Item => {
-  const set = words("drawing.film.plumbing.set", { depth: figures.shortDepth(settingMm) });
-  return text(point(0, textMm), set, textMm, { face: "bold" });
-};
+/** The setting of a try, and what the float says of it. */
+function saidOf(step: PlumbingStep, { widthMm, textMm }: FilmRoom, kit: DrawingKit): Item[] {
+  const set = kit.words("drawing.film.plumbing.set", { depth: kit.figures.shortDepth(step.settingMm) });
+  const ink = step.moveMm === 0 ? "ink" : "accent";
+  const said = plumbedSays(step, kit);
+  const label = layLabel([{ text: said, face: "bold", ink }], widthMm, textMm, kit.measure);
+  return [
+    text(point(0, textMm), set, textMm, { face: "bold" }),
+    ...paintLabel(label, 0, 1.4 * textMm + label.heightMm / 2, kit.measure),
+  ];
+}
 
 /** What stands above the water: what is set too deep, until the line is slack; under the surface below 0. */
 function offMark({ settingMm }: PlumbingStep, depth: SolvedDepth): Mm {
@@ -186,14 +204,15 @@ function line(from: Point, to: Point, slackMm: number): PathItem {
 const movedOf = (solved: SolvedRig, { words }: DrawingKit) =>
   words(`drawing.film.plumbing.moved.${isSliding(solved) ? "knot" : "float"}`);
 
-function tell(solved: SolvedRig, { settingMm, sign, moveMm }: PlumbingStep, kit: DrawingKit): string {
+function tell(solved: SolvedRig, step: PlumbingStep, kit: DrawingKit): string {
   const { words, figures } = kit;
-  const values = {
-    depth: figures.depth(settingMm),
-    sign: words(`told.plumbing.sign.${keyOf(sign)}`),
-  };
-  if (moveMm === 0) return words("drawing.film.plumbing.done", values);
-  const gap = figures.gap(Math.abs(moveMm));
-  const next = words(`told.plumbing.${moveMm > 0 ? "deeper" : "shallower"}`, { gap });
-  return words("drawing.film.plumbing.moment", { ...values, moved: movedOf(solved, kit), next });
+  const values = { depth: figures.depth(step.settingMm), says: plumbedSays(step, kit) };
+  if (step.moveMm === 0) return words("drawing.film.plumbing.done", values);
+  const way = wayOf(step);
+  return words("drawing.film.plumbing.moment", {
+    ...values,
+    moved: movedOf(solved, kit),
+    way: words(`drawing.film.plumbing.way.${way}`),
+    next: words(`told.plumbing.${way}`, { gap: figures.gap(Math.abs(step.moveMm)) }),
+  });
 }

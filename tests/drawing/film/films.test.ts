@@ -409,9 +409,32 @@ describe("plumbing", () => {
         knots > 0 ? "its stop knot" : "the float",
       );
       for (const [i, { moveCm }] of steps.entries()) {
-        const moved = /Move (.*?):/.exec(film.moments[i]!.caption)?.[1];
+        const { caption } = film.moments[i]!;
+        const moved = /Move (.*?) (?:up|down) the line:/.exec(caption)?.[1];
         expect(moved, `line ${i}`).toBe(moveCm === 0 ? undefined : knots > 0 ? "its stop knot" : "the float");
+        // Without its caption a picture says what the float does, what is wrong, and what to do, as the caption does:
+        // common practice, no source.
+        const seen = said(film.moments[i]!).join(" ");
+        const wrong = moveCm === 0 ? "right" : moveCm > 0 ? "too shallow" : "too deep";
+        const told = `${steps[i]!.sign}: set ${wrong}`;
+        expect(seen, `line ${i}`).toContain(told);
+        expect(caption).toContain(told);
+        const way = `${moveCm > 0 ? "up" : "down"} ${kit.figures.shortGap(10 * Math.abs(moveCm))}`;
+        const held = knots > 0 ? "knot" : "float";
+        expect(seen, `line ${i}`).toContain(moveCm === 0 ? `leave the ${held}` : `${held} ${way}`);
+        if (moveCm !== 0) expect(caption).toContain(`${moveCm > 0 ? "up" : "down"} the line`);
       }
+      // Dashes round a float are where the one of the picture before stood, and are spoken of where a strip shows them.
+      const dashed = film.moments.map(({ moving }) =>
+        moving.some(
+          (item) =>
+            item.kind === "group" &&
+            item.items.some((inner) => inner.kind === "path" && inner.stroke?.dashMm !== undefined),
+        ),
+      );
+      expect(dashed[0]).toBe(false);
+      const isSpoken = film.description.includes("Dashes by the hand");
+      expect(film.strip.some((at) => dashed[at])).toBe(isSpoken);
       // What it ends with is what a reader sees by the water: the mark itself, no nearer told than 5 mm.
       expect(Math.abs(tipShown(film, frames.at(-1)!)! - data.tipAsSetMm)).toBeLessThan(2.6 + withinMm(film));
     },

@@ -102,7 +102,7 @@ function readPlumbing(section: string, depthCm: number): Statement[] {
   return [
     plummetOf(text(told!), at),
     ...keptOf(text(told!), at),
-    ...tries.map(([set, sign, next], i) => tryOf(i, set!, sign!, next!, at)),
+    ...tries.map(([set, says, next], i) => tryOf(i, set!, says!, next!, at)),
   ];
 }
 

@@ -21,8 +21,13 @@ export function keptOf(told: string, at: At): Statement[] {
   return kept === undefined ? [] : [{ ...at, of: "kept", ...readLock(kept) }];
 }
 
-/** A try with the plummet: `1.5 m`, `goes under`, `50 cm deeper`. */
-export function tryOf(index: number, set: string, sign: string, next: string, at: At): Statement {
+const settings = { deeper: "set too shallow", shallower: "set too deep", stays: "set right" };
+
+/** A try with the plummet: `1.5 m`, `goes under: set too shallow`, `50 cm deeper`. What it says of the setting must lead to the move. */
+export function tryOf(index: number, set: string, says: string, next: string, at: At): Statement {
   const moveCm = next === "that is the depth" ? 0 : readLineCm(next) * (next.endsWith(" deeper") ? 1 : -1);
-  return { ...at, of: "plumbing try", at: index, cm: readCm(set), sign: plain(sign), moveCm };
+  const [sign = "", setting] = plain(says).split(": ");
+  const meant = settings[moveCm === 0 ? "stays" : moveCm > 0 ? "deeper" : "shallower"];
+  if (setting !== meant) throw new Error(`"${says}" does not lead to "${next}"`);
+  return { ...at, of: "plumbing try", at: index, cm: readCm(set), sign, moveCm };
 }

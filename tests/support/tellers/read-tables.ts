@@ -80,8 +80,8 @@ function readFinding(sheet: string, at: { teller: string; depthCm: number }): St
     plummetOf(told("Plummet"), at),
     ...keptOf(told("Plummet"), at),
     ...tries.map((number) => {
-      const [, set, sign, next] = /^set (.*?): (.*); (.*)$/.exec(told(`Try ${number}`))!;
-      return tryOf(number - 1, set!, sign!, next!, at);
+      const [, set, says, next] = /^set (.*?), (.*); (.*)$/.exec(told(`Try ${number}`))!;
+      return tryOf(number - 1, set!, says!, next!, at);
     }),
   ];
 }
