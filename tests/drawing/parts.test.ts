@@ -1,5 +1,6 @@
 import { readdirSync } from "node:fs";
 import { expect, test } from "vitest";
+import { point } from "../../src/drawing/items.ts";
 import type { Drawing } from "../../src/drawing/model.ts";
 import type { Part } from "../../src/drawing/parts/part.ts";
 import { parts } from "../../src/drawing/parts/parts.ts";
@@ -52,4 +53,13 @@ test("a rubber keeps paper free round itself, as it lies on a tip and a stem tha
   expect(edge!.right - sleeve!.right).toBeGreaterThanOrEqual(freeMm);
   expect(sleeve!.top - edge!.top).toBeGreaterThanOrEqual(freeMm);
   expect(edge!.foot - sleeve!.foot).toBeGreaterThanOrEqual(freeMm);
+});
+
+test("a bait is told from a shot without a colour: there is paper between its middle and its edge", () => {
+  const [ring, dot] = parts.baitMark.draw({ at: point(0, 0), radiusMm: 1.3 });
+  if (ring?.kind !== "circle" || dot?.kind !== "circle") throw new Error("a bait is drawn in circles");
+  expect(ring.fill).toBe("paper");
+  // Seen on a phone, where 0.3 mm of a picture is a dot: common practice, no source.
+  expect(ring.radiusMm - ring.stroke!.widthMm / 2 - dot.radiusMm).toBeGreaterThan(0.3);
+  expect(parts.shot.draw({ at: point(0, 0), radiusMm: 1.1 })).toMatchObject([{ fill: "ink" }]);
 });

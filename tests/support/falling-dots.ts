@@ -15,10 +15,11 @@ export function fallingDots(drawing: Drawing): FallingDots[] {
   const columns: { xMm: number; dots: { yMm: number; radiusMm: number }[] }[] = [];
   let isOpen = false;
   for (const item of items) {
+    const isRing = item.kind === "circle" && item.stroke?.ink === "accent";
     const isDot = item.kind === "circle" && item.fill === "accent";
     if (isDot && !isOpen) columns.push({ xMm: item.cxMm, dots: [] });
     if (isDot) columns.at(-1)!.dots.push({ yMm: item.cyMm, radiusMm: item.radiusMm });
-    isOpen = isDot;
+    isOpen = isDot || (isRing && isOpen);
   }
   const times = items.flatMap((item) =>
     item.kind === "text" && item.anchor === "start" && /^[\d.]+.s$/.test(item.text)

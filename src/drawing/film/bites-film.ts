@@ -12,7 +12,7 @@ import { rotatedPoint } from "../transform.ts";
 import { type Bow, bowed, movingFish } from "./bite-parts.ts";
 import { type BitePose, belowShotMm, bitesOf } from "./bites.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
-import { movingFloat, placed, rodEnd, shotRadiusMm, waterOverBed } from "./moving.ts";
+import { baitAt, baitRadiusMm, movingFloat, placed, rodEnd, shotRadiusMm, waterOverBed } from "./moving.ts";
 import { besidePanelMm, flatDegrees, mostOf, tipPanel } from "./tip-panel.ts";
 
 const aboveMm = 30;
@@ -20,7 +20,6 @@ const aboveMm = 30;
 const lineMm = 22;
 const underMm = 2.5;
 const fishMm = 17;
-const baitRadiusMm = 1;
 /** A float that goes further aside than this has left its place (left below 0). */
 const seenAsideMm = -2;
 const stood: Stroke = { ...thinSoft, dashMm: [1.2, 0.8] };
@@ -122,7 +121,7 @@ function biting(
   const lowest = depth.lineShot[0];
   const lies = lyingShot(depth).length > 0;
   const radiusMm = lowest ? shotRadiusMm(lowest.diameterMm) : 0;
-  const baitAt = moved(point(restX + (lies ? belowShotMm : 0), bedMm - baitRadiusMm - 0.3), bait);
+  const onBed = moved(point(restX + (lies ? belowShotMm : 0), bedMm - baitRadiusMm - 0.3), bait);
   const shotAt = moved(point(restX, bedMm - (lies ? radiusMm + 0.3 : belowShotMm)), shot);
   // Under water to a float that is fixed at its foot, over it to one held at its top.
   const held =
@@ -134,9 +133,9 @@ function biting(
     ...(goesMm < seenAsideMm ? wayAside(point(restX, surfaceMm), goesMm, depth, scale) : []),
     polyline([point(rod.xMm, surfaceMm - rod.upMm), held], thin),
     { kind: "path", steps: bow([eye, shotAt], bows[0]), stroke: strandStrokes["main line"] },
-    { kind: "path", steps: bow([shotAt, baitAt], bows[1]), stroke: strandStrokes["hook length"] },
+    { kind: "path", steps: bow([shotAt, onBed], bows[1]), stroke: strandStrokes["hook length"] },
     // Over the line that goes into its mouth.
-    ...(fish ? movingFish(moved(baitAt, fish.off), fishMm, fish.degrees) : []),
+    ...(fish ? movingFish(moved(onBed, fish.off), fishMm, fish.degrees) : []),
     ...movingFloat(rig.float, {
       top,
       scale,
@@ -145,7 +144,7 @@ function biting(
     }),
     ...(tip === null ? [placed(water, parts.ripples.draw({ at: nowhere }))] : []),
     ...(lowest ? [placed(shotAt, [circle(nowhere, radiusMm, { fill: "ink" })])] : []),
-    placed(baitAt, [circle(nowhere, baitRadiusMm, { fill: "accent" })]),
+    baitAt(onBed),
   ];
 }
 

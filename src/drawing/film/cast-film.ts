@@ -11,7 +11,7 @@ import { rodAlong, rodPath } from "../scenes/rod.ts";
 import { type Hundredths, hundredths } from "../scenes/step-pictures.ts";
 import { strandStrokes } from "../strands.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
-import { movable, movingFloat, placed, waterCut } from "./moving.ts";
+import { baitAt, movable, movingFloat, placed, waterCut } from "./moving.ts";
 import { type Finger, handOnReel, largeReel, reelRoom } from "./reel-hand.ts";
 
 const steps = ["hold", "back", "go", "flight", "feather", "stop", "straight"] as const;
@@ -219,6 +219,6 @@ function tail(from: Point, to: Point): Item[] {
     ...[0.45, 0.75].map((share) =>
       placed(partWay(from, to, share), [circle(point(0, 0), 0.7, { fill: "ink" })]),
     ),
-    placed(to, [circle(point(0, 0), 1, { fill: "accent" })]),
+    baitAt(to),
   ];
 }

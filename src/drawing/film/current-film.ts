@@ -27,7 +27,7 @@ import { placeOn } from "../plots/hang-plot.ts";
 import { tellHang, tellHold } from "../plots/tell-hang.ts";
 import { strandStrokes } from "../strands.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
-import { movingFloat, placed, rodEnd, shotAt, waterOverBed } from "./moving.ts";
+import { baitAt, movingFloat, placed, rodEnd, shotAt, waterOverBed } from "./moving.ts";
 
 const waterShare = 0.75;
 const aboveMm = 9;
@@ -282,6 +282,6 @@ function hangingRig(
       }),
     }),
     ...depth.lineShot.map(({ fromHookMm, diameterMm }) => shotAt(placeAt(fromHookMm), diameterMm)),
-    placed(placeAt(0), [circle(point(0, 0), 1, { fill: "accent" })]),
+    baitAt(placeAt(0)),
   ];
 }

@@ -68,6 +68,14 @@ export function shotAt(at: Point, diameterMm: number): Item {
   return placed(at, [circle(point(0, 0), shotRadiusMm(diameterMm), { fill: "ink" })]);
 }
 
+/** How far a bait reaches from its middle. */
+export const baitRadiusMm = 1.3;
+
+/** A bait at a place. */
+export function baitAt(at: Point): Item {
+  return placed(at, parts.baitMark.draw({ at: point(0, 0), radiusMm: baitRadiusMm }));
+}
+
 /** How thick a rod is where it comes into the picture. */
 const rodMm = 1.4;
 

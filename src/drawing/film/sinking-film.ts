@@ -11,8 +11,8 @@ import { bedThicknessMm } from "../parts/bed.ts";
 import { strandStrokes } from "../strands.ts";
 import { type Film, type FilmRoom, filmLengthS, type Moment, momentAt } from "./film.ts";
 import { laidDown, lineAt } from "./line-at.ts";
-import { placed } from "./moving.ts";
-import { baitAt, floatBody, floatTip, marksOn, smallShotMm } from "./sinking-lens.ts";
+import { baitAt, placed } from "./moving.ts";
+import { floatBody, floatTip, marksOn, smallShotMm } from "./sinking-lens.ts";
 import {
   endS,
   hangsClear,
@@ -188,7 +188,7 @@ function rigAt({ sink, shot }: SinkingSide, timeS: S, { rig }: SolvedRig, column
           : circle(point(0, 0), smallShotMm(diameterMm), { fill: "ink" }),
       ]),
     ),
-    placed(last(path), [baitAt(point(0, 0))]),
+    baitAt(last(path)),
   ];
 }
 

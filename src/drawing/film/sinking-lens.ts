@@ -2,20 +2,21 @@ import { first, last } from "../../core/lists.ts";
 import type { SinkingLine } from "../../core/sink/sink-of-rig.ts";
 import type { Mm } from "../../core/units.ts";
 import type { SisterShot } from "../../model/in-water.ts";
-import { circle, type Point, point, polyline, thin } from "../items.ts";
+import { circle, type Point, point, polyline } from "../items.ts";
 import type { Item, Stroke } from "../model.ts";
 import { smooth } from "../smooth.ts";
 import { strandStrokes } from "../strands.ts";
+import { baitAt, baitRadiusMm } from "./moving.ts";
 import type { SinkingSide } from "./sinking-told.ts";
 
-export const baitRadiusMm = 1;
 export const floatBody: Stroke = { ink: "ink", widthMm: 1.3 };
-export const floatTip: Stroke = { ink: "accent", widthMm: 1.3 };
+/** Thinner than the body, as a tip is, so that it looks like nothing that hangs below it. */
+export const floatTip: Stroke = { ink: "accent", widthMm: 0.8 };
 
 /** Half of how high a lens is. */
 export const lensHalfMm = 2;
-const floatMm = 4;
-const floatTipMm = 1.6;
+const floatMm = 3.8;
+const floatTipMm = 1.9;
 /** What is left of a gap between two shot, but no more than so much: shot of a bulk touch, others do not. */
 const gapShare = 0.016;
 const mostGapMm = 0.8;
@@ -28,10 +29,6 @@ interface LensRoom {
 
 /** Radius of a shot where water is drawn small: sizes are told apart, the smallest is still seen. */
 export const smallShotMm = (diameterMm: Mm): number => Math.min(1.1, Math.max(0.5, 0.22 * diameterMm));
-
-export function baitAt(at: Point): Item {
-  return circle(at, baitRadiusMm, { fill: "accent", stroke: { ...thin, ink: "paper" } });
-}
 
 /**
  * How a side hangs, larger than it falls: its float, line, shot and bait from the left to the right, with room between shot that

@@ -8,8 +8,8 @@ import { bedThicknessMm } from "../parts/bed.ts";
 import { fish } from "../scenes/fish.ts";
 import { verdictMark } from "../verdict.ts";
 import type { FilmRoom } from "./film.ts";
-import { waterOverBed } from "./moving.ts";
-import { baitAt, baitRadiusMm, lensHalfMm, sinkingLens } from "./sinking-lens.ts";
+import { baitAt, baitRadiusMm, waterOverBed } from "./moving.ts";
+import { lensHalfMm, sinkingLens } from "./sinking-lens.ts";
 import { landsApart, resultRuns, type SinkingSide } from "./sinking-told.ts";
 
 /** Water is drawn no higher than this share of the picture's width. */
@@ -21,7 +21,7 @@ const fishMm = 5;
 const nameX = fishMm + 1.4;
 /** A tick or a cross beside what a side is called. */
 const verdictReachMm = 2.1;
-export const tipMm = 1.8;
+export const tipMm = 2.4;
 const zoneLine: Stroke = { ink: "faint", widthMm: 0.35, dashMm: [1, 1.2], cap: "butt" };
 
 /** Where one of the two is drawn. */
@@ -59,15 +59,14 @@ export function sinkingWater(
   const reach = (pick: (...xs: number[]) => number) =>
     pick(0, ...sides.flatMap(({ sink }) => sink.line.moments.flatMap(({ xMm }) => [pick(...xMm)])));
   const [nearMm, farMm] = [reach(Math.min), reach(Math.max)];
-  const sideMm = tipMm + baitRadiusMm + 0.5;
-  const scale = Math.min(
-    (waterShare * widthMm) / depthMm,
-    (columnMm - 2 * sideMm) / Math.max(1, farMm - nearMm),
-  );
+  // A float lies with its tip towards the rod, and its bait lands on the other side.
+  const [beforeMm, afterMm] = [tipMm + 0.5, baitRadiusMm + 0.5];
+  const roomMm = columnMm - beforeMm - afterMm;
+  const scale = Math.min((waterShare * widthMm) / depthMm, roomMm / Math.max(1, farMm - nearMm));
   const bedMm = surfaceMm + scale * depthMm;
   const columns = sides.map((_, i): Column => {
     const leftMm = axisMm + i * (columnMm + gapMm);
-    const originMm = leftMm + (columnMm - scale * (farMm - nearMm)) / 2 - scale * nearMm;
+    const originMm = leftMm + beforeMm + (roomMm - scale * (farMm - nearMm)) / 2 - scale * nearMm;
     return { leftMm, widthMm: columnMm, surfaceMm, scale, originMm };
   });
   const result = layLabel(resultRuns(sides, kit), widthMm - 1, textMm, measure);

@@ -1,3 +1,4 @@
+import { baitMark } from "./bait-mark.ts";
 import { bed } from "./bed.ts";
 import { bracket } from "./bracket.ts";
 import { dimension } from "./dimension.ts";
@@ -15,6 +16,7 @@ import { waterSurface } from "./water-surface.ts";
 
 /** Every part that drawings are put together from. A new one is a file here and a line in this table. */
 export const parts = {
+  baitMark,
   bed,
   bracket,
   dimension,

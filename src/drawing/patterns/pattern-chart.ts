@@ -166,7 +166,7 @@ function scaleTold(columns: readonly PatternColumn[], { words }: DrawingKit): st
   return words("drawing.pattern.scale", { parts: untrue.join(", ") });
 }
 
-/** What the dots are, and how the rigs land: most of them in one way, the others by name. */
+/** What the rings are, and how the rigs land: most of them in one way, the others by name. */
 function sinkingTold(entries: readonly PatternEntry[], { words }: DrawingKit): string[] {
   const landed = entries.flatMap((entry) => {
     const landing = sinkOf(entry)?.landing;

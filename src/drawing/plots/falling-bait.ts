@@ -1,9 +1,10 @@
 import { last, neighbours } from "../../core/lists.ts";
 import type { Sink } from "../../core/sink/sink-of-rig.ts";
 import type { Mm, S } from "../../core/units.ts";
-import { circle, point, text, thin } from "../items.ts";
+import { point, text } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
+import { parts } from "../parts/parts.ts";
 
 /** Where a bait is seen on its way down. */
 interface FallingColumn {
@@ -14,20 +15,20 @@ interface FallingColumn {
   readonly textMm: number;
 }
 
-const dotMm = { second: 0.75, end: 1.15 } as const;
-/** From the middle of a dot to its time, and from line to line of those, in ems. */
+const radiusMm = { second: 0.95, end: 1.35 } as const;
+/** From the middle of a mark to its time, and from line to line of those, in ems. */
 const asideMm = 1.9;
 const apartEms = 1.1;
 /** Between the foot of a time and the bed. */
 const bedFreeMm = 0.4;
-/** A second that ends so shortly before the bait is down has no dot of its own. */
+/** A second that ends so shortly before the bait is down has no mark of its own. */
 const shortlyS = 0.25;
 /** The most times that are written beside a column, besides the last. */
 const mostTimes = 6;
 
 /**
  * A bait seen once each second from its landing, straight down as it is in the water, and where it is all but down; with
- * times at even steps, and the last in bold. Nothing joins the dots, or they would be read as shot on a line that lies aslant.
+ * times at even steps, and the last in bold. Nothing joins the marks, or they would be read as shot on a line that lies aslant.
  */
 export function fallingBait(
   sink: Sink,
@@ -50,19 +51,19 @@ export function fallingBait(
   });
   const time = (timeS: S, middleMm: number, face: "regular" | "bold") =>
     text(point(xMm + asideMm, middleMm + 0.35 * textMm), said(timeS), textMm, { face });
+  const mark = (timeS: S, reachMm: number) =>
+    parts.baitMark.draw({ at: point(xMm, y(timeS)), radiusMm: reachMm });
   return [
-    ...seconds.map((second) => circle(point(xMm, y(second)), dotMm.second, bait)),
-    circle(point(xMm, y(endS)), dotMm.end, bait),
+    ...seconds.flatMap((second) => mark(second, radiusMm.second)),
+    ...mark(endS, radiusMm.end),
     ...told.map((second) => time(second, y(second), "regular")),
     time(endS, endMm, "bold"),
   ];
 }
 
-const bait = { fill: "accent", stroke: { ...thin, ink: "paper" } } as const;
-
-/** Width of a column: half a dot, and the widest time beside it. */
+/** Width of a column: half a mark, and the widest time beside it. */
 export function fallingWidthMm(endS: S, textMm: number, { figures, measure }: DrawingKit): number {
-  return dotMm.end + asideMm + measure(figures.time(endS), textMm, "bold");
+  return radiusMm.end + asideMm + measure(figures.time(endS), textMm, "bold");
 }
 
 /** How deep a bait is at a time. */

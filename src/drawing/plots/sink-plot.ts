@@ -31,7 +31,7 @@ interface SinkPlotOptions {
 const leastPlotMm = 25;
 const leastPanelEms = 8;
 const gapMm = 4;
-/** Between the left of a column and the middle of its dots, and after its times. */
+/** Between the left of a column and the middle of its marks, and after its times. */
 const besideMm = 2;
 
 /** A bait on its way down, and what stands above it. */
@@ -133,7 +133,7 @@ export function drawSinkPlot(
 /** Between a name and the surface below it. */
 const nameFreeMm = 1;
 
-/** What stands above the panels, each as high: how it lands, who is down sooner, what a dot is, and whose bait is below. */
+/** What stands above the panels, each as high: how it lands, who is down sooner, what a mark is, and whose bait is below. */
 function headsOf(
   panels: readonly Panel[],
   rig: SinkingRig,
@@ -153,7 +153,7 @@ function headsOf(
   const names = panels.map(({ columns }) =>
     columns.length > 1 ? columns.map(({ name }) => lay({ text: name }, widthMm / columns.length)) : [],
   );
-  const told = lay({ text: dotsTold(rig, kit), ink: "soft" }, acrossMm);
+  const told = lay({ text: ringsTold(rig, kit), ink: "soft" }, acrossMm);
   const heightOf = (labels: readonly LabelText[]) => sum(labels.map(({ heightMm }) => heightMm));
   const wayMm = Math.max(...ways.map(heightOf));
   const namesMm = Math.max(0, ...names.flat().map(({ heightMm }) => heightMm));
@@ -172,11 +172,11 @@ function headsOf(
   };
 }
 
-/** What a dot is, and where a bait is to stop short of the bed. */
-function dotsTold({ overdepthMm = 0 }: SinkingRig, { words, figures }: DrawingKit): string {
-  const dots = words("drawing.sink.dots");
-  if (overdepthMm >= 0) return dots;
-  return words("drawing.sink.dots-off", { dots, gap: together(figures.shortGap(-overdepthMm)) });
+/** What a mark is, and where a bait is to stop short of the bed. */
+function ringsTold({ overdepthMm = 0 }: SinkingRig, { words, figures }: DrawingKit): string {
+  const rings = words("drawing.sink.rings");
+  if (overdepthMm >= 0) return rings;
+  return words("drawing.sink.rings-off", { rings, gap: together(figures.shortGap(-overdepthMm)) });
 }
 
 /** Depths at the left, down from the surface. */

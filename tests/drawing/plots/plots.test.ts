@@ -113,7 +113,7 @@ describe("plots", () => {
       )
         .flatMap((item) => (item.kind === "text" ? [item.text] : []))
         .join(" ");
-    expect(told(0)).toContain("count from the cast: a dot each second");
+    expect(told(0)).toContain("count from the cast: a ring each second");
     expect(told(0)).not.toContain("off the bed");
     expect(told(-120)).toContain("it is set 12 cm off the bed");
   });
