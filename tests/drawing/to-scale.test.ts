@@ -288,7 +288,7 @@ const readers: { readonly [K in PictureReference["picture"]]: Reader<K> } = {
     const dots = dotsOf(drawing);
     return [
       ...soundings.flatMap(({ depthMm }, i) => near("sounding", dots[i]!.cyMm - zeroMm, scale * depthMm)),
-      ...(/depths [\d.]+ × as large/.test(said(drawing)) ? [] : ["nothing of the two scales"]),
+      ...(/depths drawn [\d.]+ × as tall/.test(said(drawing)) ? [] : ["nothing of the two scales"]),
     ];
   },
   "swim-days": ({ swim, of }, drawing) => {

@@ -28,10 +28,14 @@ export interface BedDepth {
   readonly isNear: boolean;
 }
 
-/** A steep stretch of the bed with shallower water on one side of it. */
-export interface Ledge {
+/** A part of a line of soundings, from the bank out. */
+interface Stretch {
   readonly fromMm: Mm;
   readonly toMm: Mm;
+}
+
+/** A steep stretch of the bed with shallower water on one side of it. */
+export interface Ledge extends Stretch {
   readonly shallowMm: Mm;
   readonly deepMm: Mm;
   /** Whether the deep side is the one away from the bank. */
@@ -88,7 +92,7 @@ export function depthToFishMm(bed: Bed, fromBankMm: Mm): Mm | undefined {
 }
 
 /** Stretches, from the bank out, in which no sounding is near. */
-export function gapsOf({ soundings }: Bed): readonly { readonly fromMm: Mm; readonly toMm: Mm }[] {
+export function gapsOf({ soundings }: Bed): readonly Stretch[] {
   return neighbours(soundings)
     .map(([a, b]) => ({ fromMm: a.fromBankMm + nearMm, toMm: b.fromBankMm - nearMm }))
     .filter(({ fromMm, toMm }) => toMm > fromMm);
@@ -106,6 +110,20 @@ export function ledgesOf({ soundings }: Bed): readonly Ledge[] {
     at = Math.max(to, at + 1);
   }
   return ledges;
+}
+
+/**
+ * The shelf beside a ledge: how far the bed goes on nearly level from its shallow end, by soundings; nothing where that begins
+ * to slope at once.
+ */
+export function shelfOf({ soundings }: Bed, { fromMm, toMm, isDrop }: Ledge): Stretch | undefined {
+  const endMm = isDrop ? fromMm : toMm;
+  const away = isDrop
+    ? soundings.filter(({ fromBankMm }) => fromBankMm <= endMm).reverse()
+    : soundings.filter(({ fromBankMm }) => fromBankMm >= endMm);
+  const level = neighbours(away).findIndex(([a, b]) => Math.abs(slopeOf(a, b)) >= usualSlope);
+  const farMm = entry(away, level < 0 ? away.length - 1 : level).fromBankMm;
+  return farMm === endMm ? undefined : { fromMm: Math.min(endMm, farMm), toMm: Math.max(endMm, farMm) };
 }
 
 function ledgeBetween(a: Sounding, b: Sounding): Ledge {

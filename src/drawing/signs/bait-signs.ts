@@ -1,5 +1,6 @@
 import { bold, circle, ellipse, point, polyline, thin } from "../items.ts";
 import type { Item, Stroke } from "../model.ts";
+import { parts } from "../parts/parts.ts";
 import { fish } from "../scenes/fish.ts";
 import { dashed, hook, line, maggot, move, moveAlong, surfaceMm, water } from "./sign-parts.ts";
 
@@ -59,6 +60,7 @@ export const baitSigns = {
       point(24.8, 14.4),
       point(24.9, 11.4),
     ),
+    ...parts.ripples.draw({ at: point(25, surfaceMm) }),
     ...caster(25, surfaceMm),
   ],
   "ball-breaks": () => [

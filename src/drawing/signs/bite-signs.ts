@@ -58,17 +58,12 @@ export const biteSigns = {
   ],
   "bobs-back": () => [
     ...water(),
-    ...float({ xMm: 14, tip: right }),
-    ...moveAlong(
-      point(21.5, 3),
-      [
-        ["L", 21.5, 14],
-        ["C", 21.5, 18, 27.5, 18, 27.5, 14],
-        ["L", 27.5, 5.5],
-      ],
-      point(27.5, 14),
-      point(27.5, 3),
-    ),
+    // Up, under, and up again.
+    ...floatBefore({ xMm: 6, tip: right }),
+    ...move(point(8.6, 5), point(14.4, 9.6)),
+    ...floatBefore({ xMm: midMm, tip: -0.2 }),
+    ...move(point(21.6, 9.6), point(27.4, 5)),
+    ...float({ xMm: 30, tip: right }),
   ],
   "rises-flat": () => [
     ...water(),

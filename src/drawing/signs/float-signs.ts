@@ -22,6 +22,7 @@ import {
 } from "./sign-parts.ts";
 
 const midMm = 18;
+const halfUp = { xMm: 23, tip: 0.5, lean: 60 };
 /** As a float should stand. */
 const right = 0.25;
 
@@ -67,11 +68,12 @@ export const floatSigns = {
   "half-cocked": () => [
     ...water(),
     bed(),
-    // Upright as it should stand, and as it lies instead; the hook hangs clear of the bed.
-    ...floatBefore({ xMm: 11, tip: right }),
-    ...float({ xMm: 24, tip: 0.5, lean: 60 }, 3),
-    ...hook(point(footOf({ xMm: 24, tip: 0.5, lean: 60 }).xMm, 18.6), 3.4),
-    ...crossed(point(31, 4)),
+    // Upright as it should stand, and as it lies instead, though all hangs straight and clear of the bed.
+    ...floatBefore({ xMm: 9, tip: right }),
+    ...float(halfUp, 8),
+    shot(point(footOf(halfUp).xMm, 14.4), 0.9),
+    ...hook(point(footOf(halfUp).xMm, 20.4), 2.6),
+    ...crossed(point(32, 4)),
   ],
   "sinks-lower": () => [
     ...water(),

@@ -1,8 +1,8 @@
 import { bold, partWay, point, polygon, polyline } from "../items.ts";
 import type { Item } from "../model.ts";
 import { parts } from "../parts/parts.ts";
-import { float, floatBefore } from "./sign-float.ts";
-import { bed, crossed, dashed, span, surfaceMm, unlike, water } from "./sign-parts.ts";
+import { float } from "./sign-float.ts";
+import { bed, span, stopped, surfaceMm, unlike, water } from "./sign-parts.ts";
 
 /** A float that is short against the depth, with a plummet on its line. */
 const plumbed = (x: number, footMm: number): Item[] => [
@@ -15,16 +15,8 @@ const slopeMm = (x: number) => partWay(slope.top, slope.bottom, x / 36).yMm;
 
 /** Signs that are seen while the depth is found. */
 export const plummetSigns = {
-  // Beside it how a plummet that is heavy enough takes it under.
-  "plummet-hangs": () => [
-    ...water(),
-    bed(),
-    ...floatBefore({ xMm: 9, tip: -0.2, lengthMm: 6 }),
-    ...parts.plummet.draw({ at: point(9, 20.6), heightMm: 3.2 }),
-    polyline([point(9, 16.2), point(9, 17.4)], dashed),
-    ...plumbed(23, 19),
-    ...crossed(point(31, 4)),
-  ],
+  // Clear of the bed it should take the float under, which stays up.
+  "plummet-hangs": () => [...water(), bed(), ...plumbed(15, 18.4), ...stopped(21, 1.4, 7.6, 14.4)],
   "plummet-on-slope": () => [
     ...water(),
     polygon([slope.top, slope.bottom, point(36, 24), point(0, 24)], "paper"),

@@ -1,5 +1,5 @@
 import { first, last } from "../../core/lists.ts";
-import { type Bed, bedDepth, bedOf, gapsOf, ledgesOf } from "../../core/swim/bed.ts";
+import { type Bed, bedDepth, bedOf, gapsOf } from "../../core/swim/bed.ts";
 import {
   bold,
   circle,
@@ -51,7 +51,7 @@ export function drawBed(cut: CutSwim, box: Box, kit: DrawingKit, { textMm }: { t
   const [left, right] = [bankMm, box.widthMm - axisMm - besideAxisMm];
   const axisX = right + besideAxisMm;
   const across = (mm: number) => left + ((right - left) * mm) / toMm;
-  const named = namedUnderBed(line, ledgesOf(bed), { across, widthMm: box.widthMm, textMm, kit });
+  const named = namedUnderBed(line, bed, { across, widthMm: box.widthMm, textMm, kit });
   const top = 2.6 * textMm;
   const under = underBedMm(named, textMm) + 1.6;
   const told = footWords(cut, kit);

@@ -1,7 +1,7 @@
 import { paired } from "../../core/lists.ts";
-import type { Ledge } from "../../core/swim/bed.ts";
+import { type Bed, ledgesOf, shelfOf } from "../../core/swim/bed.ts";
 import type { SoundedLine } from "../../model/swim.ts";
-import { bold, type Point, point, polyline, text, thinSoft } from "../items.ts";
+import { bold, type Point, point, polyline, text, thin, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import { placeInOrder } from "../labels/label-placement.ts";
 import type { Item, Stroke } from "../model.ts";
@@ -18,8 +18,10 @@ interface UnderBed {
 
 /** What lies on the bed, and its name. */
 interface NamedThing {
-  readonly what: SoundedLine["features"][number]["what"];
+  readonly what: SoundedLine["features"][number]["what"] | "shelf";
   readonly fromBankMm: number;
+  /** Half of how far it reaches along the bed. */
+  readonly halfMm: number;
   readonly name: string;
   readonly xMm: number;
   readonly row: number;
@@ -80,27 +82,33 @@ const onBed: Readonly<Record<"weed" | "snag", (at: Point) => Item[]>> = {
 };
 
 /**
- * Names of what lies on the bed, in a row below it, each as near to its place as the others leave room; where one row has none, in
+ * Names of what lies on the bed, shelves among it, in a row below it, each as near to its place as the others leave room; where one row has none, in
  * two, of which every other name has the lower.
  */
 export function namedUnderBed(
   { features }: SoundedLine,
-  ledges: readonly Ledge[],
+  bed: Bed,
   { across, widthMm, textMm, kit: { words, measure } }: UnderBed,
 ): readonly NamedThing[] {
+  const ledges = ledgesOf(bed);
   const others = features.filter(
     ({ what, fromBankMm }) =>
       what !== "ledge" || !ledges.some(({ fromMm, toMm }) => fromBankMm >= fromMm && fromBankMm <= toMm),
   );
   const named = [
-    ...ledges.map(({ fromMm, toMm }) => ({ what: "ledge" as const, fromBankMm: (fromMm + toMm) / 2 })),
-    ...others,
+    ...ledges.map((ledge) => {
+      const shelf = shelfOf(bed, ledge);
+      const { fromMm, toMm } = shelf ?? ledge;
+      const what = shelf ? ("shelf" as const) : ("ledge" as const);
+      return { what, fromBankMm: (fromMm + toMm) / 2, halfMm: (toMm - fromMm) / 2 };
+    }),
+    ...others.map((one) => ({ ...one, halfMm: 0 })),
   ]
     .sort((a, b) => a.fromBankMm - b.fromBankMm)
-    .map(({ what, fromBankMm }) => {
+    .map(({ what, fromBankMm, halfMm }) => {
       const name = words(`drawing.bed.${what}`);
       return {
-        ...{ what, fromBankMm, name },
+        ...{ what, fromBankMm, halfMm, name },
         wanted: { atMm: across(fromBankMm), sizeMm: measure(name, textMm, "regular") },
       };
     });
@@ -120,18 +128,27 @@ export function namedUnderBed(
   return rowOf(named, 0) ?? inRows;
 }
 
-/** What lies on the bed, each with a line up to it from its name. */
+/** What lies on the bed, a shelf with a bracket below all of it, each with a line up to it from its name. */
 export function underBed(
   named: readonly NamedThing[],
   at: (fromBankMm: number) => Point,
   footMm: number,
   textMm: number,
 ): Item[] {
-  return named.flatMap(({ what, fromBankMm, name, xMm, row }): Item[] => {
+  return named.flatMap(({ what, fromBankMm, halfMm, name, xMm, row }): Item[] => {
     const bed = at(fromBankMm);
+    const low = (place: number, belowMm = groundDepthMm) => {
+      const { xMm: x, yMm: y } = at(place);
+      return point(x, y + belowMm);
+    };
+    const [from, to] = [fromBankMm - halfMm, fromBankMm + halfMm];
     const baseMm = footMm + groundDepthMm + textMm * (1 + nameRowEms * row);
     return [
-      ...(what === "ledge" ? [] : onBed[what](bed)),
+      ...(what === "shelf"
+        ? [polyline([low(from, 0.8), low(from), low(fromBankMm), low(to), low(to, 0.8)], thin)]
+        : what === "ledge"
+          ? []
+          : onBed[what](bed)),
       polyline([point(bed.xMm, bed.yMm + groundDepthMm), point(xMm, baseMm - 0.85 * textMm)], thinSoft),
       text(point(xMm, baseMm), name, textMm, { anchor: "middle", ink: "soft" }),
     ];

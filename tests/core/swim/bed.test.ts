@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { bedDepth, bedOf, gapsOf, ledgesOf, type Sounding } from "../../../src/core/swim/bed.ts";
+import { bedDepth, bedOf, gapsOf, ledgesOf, type Sounding, shelfOf } from "../../../src/core/swim/bed.ts";
 
 /** Metres from the bank and metres deep. */
 const bed = (...soundings: readonly (readonly [number, number])[]) =>
@@ -91,6 +91,13 @@ describe("ledges", () => {
       { fromMm: 2000, toMm: 3000, shallowMm: 750, deepMm: 1200, isDrop: true },
       { fromMm: 9000, toMm: 10_000, shallowMm: 600, deepMm: 1100, isDrop: false },
     ]);
+  });
+
+  it("have the shelf beside them as far as it was plumbed nearly level, where there is one", () => {
+    // By hand: the rise from 0.5 m to 1 m within the first 1.5 m is the bank's; then 5 cm in 1.5 m.
+    expect(shelfOf(shelf, ledgesOf(shelf)[0]!)).toEqual({ fromMm: 1500, toMm: 4500 });
+    const sloping = bed([0, 0.4], [2, 1], [3, 1.6], [8, 1.7]);
+    expect(shelfOf(sloping, ledgesOf(sloping)[0]!)).toBeUndefined();
   });
 
   it("are one where several steep stretches follow one another", () => {

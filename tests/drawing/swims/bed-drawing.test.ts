@@ -41,7 +41,7 @@ describe.each(every)("the bed of %s, line %i", (id, at) => {
     }
     // The scale that it names is the one that it is drawn to.
     const named = texts(items).find(({ text }) => text.includes("depths"))!.text;
-    expect(Number(/depths ([\d.]+)/.exec(named)![1])).toBeCloseTo(down / across, 0.5);
+    expect(Number(/drawn ([\d.]+)/.exec(named)![1])).toBeCloseTo(down / across, 0.5);
   });
 
   it("has a question mark in the water before the first sounding, where that is away from the bank", () => {
@@ -77,11 +77,23 @@ describe.each(every)("the bed of %s, line %i", (id, at) => {
   });
 });
 
-it("names the ledges that it finds, and a written one of the same place once", () => {
-  const { items, description } = drawBed(cutOf("makebelieve-canal-wide", 0), box, drawingKit, room);
-  expect(texts(items).filter(({ text }) => text === "ledge")).toHaveLength(2);
-  expect(description).toContain("A ledge drops from 0.75 m to 1.2 m, 2 m to 3 m out.");
-  expect(description).toContain("A ledge rises from 1.1 m to 0.6 m, 9 m to 10 m out.");
+it("has a bracket below the flat of each shelf, from where to where it was plumbed level", () => {
+  const cut = cutOf("makebelieve-canal-wide", 0);
+  const { items, description } = drawBed(cut, box, drawingKit, room);
+  expect(texts(items).filter(({ text }) => text === "shelf")).toHaveLength(2);
+  expect(texts(items).filter(({ text }) => text === "ledge")).toEqual([]);
+  // By hand: 60 cm at 1 m and 75 cm at 2 m, then it drops; on the far side 60 cm at 10 m and 50 cm at 11 m.
+  const dots = items.flatMap((item) => (item.kind === "circle" ? [item.cxMm] : []));
+  const [from, to] = [entry(dots, 0), entry(dots, dots.length - 1)];
+  const ends = items.flatMap((item) => {
+    if (item.kind !== "path" || item.steps.length !== 5 || item.fill || item.stroke?.ink !== "ink") return [];
+    const [a, b] = [entry(item.steps, 0), entry(item.steps, 4)].map((step) => Number(step[1]));
+    return [[a!, b!].map((x) => Number(((11 * (x - from)) / (to - from)).toFixed(2)))];
+  });
+  expect(ends).toContainEqual([1, 2]);
+  expect(ends).toContainEqual([10, 11]);
+  expect(description).toContain("From a shelf the bed drops from 0.75 m to 1.2 m, 2 m to 3 m out.");
+  expect(description).toContain("To a shelf the bed rises from 1.1 m to 0.6 m, 9 m to 10 m out.");
 });
 
 it("dashes the bed where nobody has plumbed nearby, and says so", () => {
@@ -97,7 +109,7 @@ it("has the bank at the left, and names in one row, none over another or past th
     const { items } = drawBed(cutOf(id, line), box, drawingKit, room);
     expect(texts(items).find(({ text }) => text === "bank")!.xMm).toBe(0);
     const names = texts(items)
-      .filter(({ text }) => ["ledge", "weed", "snag"].includes(text))
+      .filter(({ text }) => ["shelf", "weed", "snag"].includes(text))
       .map(({ text, xMm, yMm, sizeMm }) => {
         const half = drawingKit.measure(text, sizeMm, "regular") / 2;
         return { left: xMm - half, right: xMm + half, yMm };
