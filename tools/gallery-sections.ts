@@ -21,6 +21,8 @@ import { everyPicture } from "../tests/support/every-picture.ts";
 /** A drawing and what stands below it. */
 interface Shown {
   readonly drawing: Drawing;
+  /** What it is called where it stands, as a fish or a bait is. */
+  readonly name?: string;
   readonly caption: string;
 }
 
@@ -43,16 +45,19 @@ const onCard = { labels: "distances", textMm: 9 * mmPerPoint } as const;
 /** Columns of a handout: what is read in one, and steps and states, which stand three abreast. */
 const onPaper = { widthMm: 80, textMm: 11 * mmPerPoint, apart: true };
 const abreast = { ...onPaper, widthMm: 52.8 };
+/** What stands below its own name on every page: nothing in the picture says it. */
+const isNamed = ({ picture }: PictureReference) => picture === "fish" || picture === "bait";
 const isStep = ({ picture }: PictureReference) => picture === "knot" || picture === "float-states";
 
 /** A figure of the gallery and the room that it takes. */
 export function figureOf(
-  { drawing, caption: said }: Shown,
+  { drawing, name, caption: said }: Shown,
   theme: Section["theme"],
   idPrefix: string,
   isCaptioned: boolean,
 ) {
-  const words = isCaptioned ? `<figcaption>${said}</figcaption>` : "";
+  const told = isCaptioned ? said : name;
+  const words = told === undefined ? "" : `<figcaption>${told}</figcaption>`;
   const widthPx = theme === "page" ? figureWidthPx.page : drawing.widthMm * pxPerPaperMm;
   const svg = drawingToSvg(drawing, { idPrefix, theme });
   return {
@@ -60,7 +65,7 @@ export function figureOf(
     widthPx: Math.ceil(widthPx),
     heightPx:
       (widthPx * drawing.heightMm) / drawing.widthMm +
-      (isCaptioned ? Math.ceil(said.length / caption.signs) * caption.lineHeightPx : 0),
+      (told === undefined ? 0 : Math.ceil(told.length / caption.signs) * caption.lineHeightPx),
   };
 }
 
@@ -80,9 +85,10 @@ export function sectionsOf(solved: Solved): Section[] {
       const shown = isAll
         ? draw(reference, isStep(reference) && room !== pictureRoom ? abreast : room, kit)
         : [];
-      return shown.map(({ drawing, caption: said }) =>
-        said === undefined ? withWords(drawing) : { drawing, caption: said },
-      );
+      return shown.map(({ drawing, caption: said }) => ({
+        ...(said === undefined ? withWords(drawing) : { drawing, caption: said }),
+        ...(isNamed(reference) && { name: drawing.title }),
+      }));
     });
   const page = (title: string, drawings: readonly Drawing[]): Section => ({
     title,

@@ -107,7 +107,7 @@ export function drawMakeUp(
     description: words("drawing.scenes.make-up.description", { steps: steps.length }),
     items: [
       ...wholeRig(solved, { xMm: rigShare * left, heightMm }),
-      ...numbers(steps, numberPlaces(holdOf(solved.rig)), { xMm: rigShare * left, heightMm, textMm }),
+      ...numbers(steps, holdOf(solved.rig), { xMm: rigShare * left, heightMm, textMm }),
       ...paired(steps, laid).flatMap(([step, label], index) => {
         const middle = point(
           left + ((index % columns) + 0.5) * slotMm,
@@ -238,16 +238,34 @@ function badge(number: number, at: Point, textMm: number): Item[] {
 
 /** The numbers stand below the rod. */
 const rodFootMm = 3.8;
-/** How far from the rig's line the leader of a number ends: clear of the float, or just beside the line. */
-const leaderOffMm = { float: 2.9, line: 0.6 } as const;
-const atFloat: readonly MakeUpStep[] = ["float", "hold", "lock"];
+/** How far from the rig's line the leader of a number ends: at the float's side, or just beside the line. */
+const leaderOffMm = { float: 0.5 * floatWideMm + 0.1, line: 0.6 } as const;
+const besideShotMm = 1.4;
+
+/** Where the leader of a number ends; of the shot that lock a float at the upper of the first two, and at the lower. */
+function leaderEnd(step: MakeUpStep, { xMm, yMm }: Point, footMm: number): Point {
+  switch (step) {
+    // On the rod, above.
+    case "rings":
+      return point(0.7 * xMm, 2.4);
+    case "float":
+      return point(xMm - leaderOffMm.float, yMm);
+    case "hold":
+      return point(xMm - lineAsideMm - besideShotMm, footMm - lockOffMm);
+    case "lock":
+      return point(xMm - besideShotMm, footMm + lockOffMm);
+    default:
+      return point(xMm - leaderOffMm.line, yMm);
+  }
+}
 
 /** The number of each step beside the rig, a line from its place to it; steps at one place stand below each other. */
 function numbers(
   steps: readonly MakeUpStep[],
-  places: Readonly<Record<MakeUpStep, number>>,
+  hold: Hold,
   { xMm, heightMm, textMm }: { xMm: number; heightMm: number; textMm: number },
 ): Item[] {
+  const places = numberPlaces(hold);
   const radiusMm = badgeEms * textMm;
   const numberX = radiusMm + 0.2;
   const numbered = steps
@@ -257,9 +275,7 @@ function numbers(
   const wanted = numbered.map(({ atMm }) => ({ atMm, sizeMm }));
   const found = placeInOrder(wanted, rodFootMm, heightMm, 0.35) ?? numbered.map(({ atMm }) => atMm);
   return paired(numbered, found).flatMap(([{ number, step, atMm }, yMm]) => {
-    const offMm = leaderOffMm[atFloat.includes(step) ? "float" : "line"];
-    // The rings are the rod's, above.
-    const to = step === "rings" ? point(0.7 * xMm, 2.4) : point(xMm - offMm, atMm);
+    const to = leaderEnd(step, point(xMm, atMm), placesOf(hold)[step] * heightMm);
     return [
       polyline([point(numberX + radiusMm, yMm), to], thinSoft),
       ...badge(number, point(numberX, yMm), textMm),

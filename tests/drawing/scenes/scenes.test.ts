@@ -168,7 +168,16 @@ describe("making up a rig", () => {
   it("names each step beside its number, once at its circle and once on the rig", () => {
     const words = texts(drawMakeUp(sampleWaggler, { widthMm: 90 }, drawingKit));
     const said = words.join(" ");
-    for (const part of ["float", "loop", "hook length", "first lock shot", "plummet", "lock shot", "shot"])
+    for (const part of [
+      "float",
+      "loop",
+      "hook length",
+      "first two lock shot",
+      "other lock shot",
+      "plummet",
+      "lock shot",
+      "shot",
+    ])
       expect(said).toContain(part);
     for (const number of ["1", "2", "3", "4", "5", "6", "7", "8"])
       expect(words.filter((word) => word === number)).toHaveLength(2);
