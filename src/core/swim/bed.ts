@@ -35,7 +35,7 @@ interface Stretch {
 }
 
 /** A steep stretch of the bed with shallower water on one side of it. */
-export interface Ledge extends Stretch {
+interface Ledge extends Stretch {
   readonly shallowMm: Mm;
   readonly deepMm: Mm;
   /** Whether the deep side is the one away from the bank. */

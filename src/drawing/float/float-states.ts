@@ -23,6 +23,7 @@ import {
   stateGroups,
 } from "./float-poses.ts";
 import { rubberRoomMm, rubbersOn } from "./rubbers-on.ts";
+import { smallHand, smallHandMm } from "./small-hand.ts";
 import { curve, lineAndEnd } from "./state-line.ts";
 import { type ShownTip, tipInset, tipInsetMm } from "./tip-inset.ts";
 
@@ -157,7 +158,8 @@ function panel(
   ];
   if (pose.tipMm === null) items.push(...parts.ripples.draw({ at: water }));
   if (pose.moving) items.push(...movement(pose.moving, water, rubbers.length > 0));
-  if (pose.toMove) items.push(...toMove(pose.toMove, pose.leanDegrees === flatDegrees ? eye : water));
+  if (pose.toMove)
+    items.push(...toMove(pose.toMove, pose.leanDegrees === flatDegrees ? eye : water, widthMm));
   // Below the row that says where the water goes.
   const markTop = 0.4 + (pose.drift ? textMm : 0);
   items.push(...verdictMark(pose.verdict, point(widthMm - verdictMm - 0.4, markTop + verdictMm)));
@@ -248,11 +250,15 @@ function rodLabel(
   return paintLabel(said, 0.5, footMm + 0.25 * textMm - said.heightMm / 2, measure);
 }
 
-/** An arrow below the water, beside the float, for the way that it has to be moved along its line. */
-function toMove(way: NonNullable<FloatPose["toMove"]>, { xMm, yMm }: Point): Item[] {
+/** An arrow below the water, beside the float, for the way that a hand has to move it along its line; the hand stands at it where the water has room for it. */
+function toMove(way: NonNullable<FloatPose["toMove"]>, { xMm, yMm }: Point, widthMm: number): Item[] {
   const [high, low] = [point(xMm + 5.5, yMm + 4), point(xMm + 5.5, yMm + 14)];
   const [from, to] = way === "down" ? [high, low] : [low, high];
-  return arrow(from, to, { ink: "accent", widthMm: 0.9 }, 3);
+  const hand = point(high.xMm + 1, (high.yMm + low.yMm) / 2);
+  return [
+    ...arrow(from, to, { ink: "accent", widthMm: 0.9 }, 3),
+    ...(hand.xMm + smallHandMm <= widthMm ? smallHand(hand) : []),
+  ];
 }
 
 /** An arrow beside the float for where it is going. */

@@ -92,8 +92,8 @@ it("has a bracket below the flat of each shelf, from where to where it was plumb
   });
   expect(ends).toContainEqual([1, 2]);
   expect(ends).toContainEqual([10, 11]);
-  expect(description).toContain("From a shelf the bed drops from 0.75 m to 1.2 m, 2 m to 3 m out.");
-  expect(description).toContain("To a shelf the bed rises from 1.1 m to 0.6 m, 9 m to 10 m out.");
+  expect(description).toContain("Off a shelf: 0.75 m to 1.2 m, 2 m to 3 m out.");
+  expect(description).toContain("On to a shelf: 1.1 m to 0.6 m, 9 m to 10 m out.");
 });
 
 it("dashes the bed where nobody has plumbed nearby, and says so", () => {
