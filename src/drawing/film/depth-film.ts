@@ -1,10 +1,10 @@
 import type { GuideStep } from "../../core/depth/guide-step.ts";
 import { lyingMm } from "../../core/depth/lying.ts";
-import { rising } from "../../core/lists.ts";
+import { first, rising } from "../../core/lists.ts";
 import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
-import { type Point, point, polyline, rectangle, text, thinSoft } from "../items.ts";
+import { arrow, type Point, point, polyline, rectangle, text, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import { layLabel, paintLabel } from "../labels/label-text.ts";
 import type { Item } from "../model.ts";
@@ -13,12 +13,13 @@ import { parts } from "../parts/parts.ts";
 import { strandStrokes } from "../strands.ts";
 import { rotated } from "../transform.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
-import { placed, shotAt } from "./moving.ts";
+import { placed, shotAt, shotRadiusMm } from "./moving.ts";
 import { ringKey, ringsRound } from "./ring-round.ts";
 import { besidePanelMm, type ShownTip, tipPanel, toldTip } from "./tip-panel.ts";
 
 const aboveMm = 38;
-const hookMm = 4;
+/** How long a hook is drawn: less where the lowest shot is near to it, which it would lie over. */
+const hookMm = { most: 4, least: 2.6, clear: 0.2 };
 /** Line that is drawn above the highest shot that comes to lie on the bed [mm of water]. */
 const spareMm = 120;
 const barMm = 100;
@@ -34,6 +35,7 @@ interface NearBed {
   readonly topMm: number;
   readonly bedMm: number;
   readonly scale: number;
+  readonly hookMm: number;
 }
 
 /**
@@ -51,7 +53,11 @@ export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
   const tips = steps.map(shownTip);
   const surfaceMm = topMm + aboveMm;
   const panel = tipPanel(solved.rig.float, tips, room, { surfaceMm, aboveMm }, kit);
-  const startHere = startWords(pictureMm - 1, topMm + 0.6 * textMm, textMm, kit);
+  // What a tip that rises is held against.
+  const hanging = steps.findIndex(({ state }) => state === "hangs");
+  const clearTip = tips[hanging];
+  const clear = typeof clearTip === "number" ? panel.wanted(clearTip, words("state.hangs")) : [];
+  const startHere = startWords(pictureMm - 1, topMm + 1.9 * textMm, textMm, kit);
   const ringWords = ringKey(
     point(0, bedMm + bedThicknessMm + 1.1 * textMm),
     words("drawing.film.depth.ring"),
@@ -69,6 +75,7 @@ export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
           ...rigNearBed(solved, depth, step, near, textMm, kit),
           ...(step.shotOnBed.length > 0 ? ringWords : []),
           ...panel.moving(tips[i]),
+          ...(typeof tips[i] === "number" ? clear : []),
         ];
       },
     }),
@@ -87,6 +94,7 @@ export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
     still: [
       rectangle(0, topMm, pictureMm, bedMm - topMm, { fill: "water" }),
       ...parts.bed.draw({ leftMm: 0, rightMm: pictureMm, yMm: bedMm }),
+      ...toTheFloat(near, textMm, kit),
       ...scaleBar(point(2, topMm + 3), barMm * near.scale, figures.shortGap(barMm), textMm),
       ...panel.still,
     ],
@@ -100,6 +108,15 @@ function startWords(rightMm: number, topMm: number, textMm: number, { words, mea
   const said = [{ text: words("drawing.film.depth.start"), face: "bold" }] as const;
   const label = layLabel(said, rightMm - besideBarMm - 2, textMm, measure);
   return paintLabel(label, rightMm - label.widthMm, topMm + label.heightMm / 2, measure);
+}
+
+/** The line goes on above the picture: an arrow beside it, and where it goes. */
+function toTheFloat({ lineX, topMm }: NearBed, textMm: number, { words }: DrawingKit): Item[] {
+  const x = lineX + 2.2;
+  return [
+    ...arrow(point(x, topMm + 1.3 * textMm), point(x, topMm + 0.4), thinSoft, 1.6),
+    text(point(x + 1.6, topMm + 1.2 * textMm), words("drawing.film.depth.up"), textMm, { ink: "soft" }),
+  ];
 }
 
 /** A bar down from a place with its length beside it. */
@@ -129,9 +146,12 @@ function nearBed(
   const lyingMm = Math.max(0, ...depthGuide.map((step) => lyingOf(step, depth)));
   const scale = Math.min(
     (bedMm - topMm) / (highestMm + offMm + spareMm),
-    (pictureMm - besideBarMm - hookMm - 2) / Math.max(1, lyingMm),
+    (pictureMm - besideBarMm - 2) / Math.max(1, lyingMm),
   );
-  return { lineX: besideBarMm, topMm, bedMm, scale };
+  const lowest = first(lineShot);
+  const freeMm = lowest.fromHookMm * scale - shotRadiusMm(lowest.diameterMm) - hookMm.clear;
+  const longMm = Math.min(hookMm.most, Math.max(hookMm.least, freeMm));
+  return { lineX: besideBarMm, topMm, bedMm, scale, hookMm: longMm };
 }
 
 /** Line that lies on the bed: what is longer than the water is deep below the float as it then stands. */
@@ -147,10 +167,11 @@ function rigNearBed(
   { rig }: SolvedRig,
   depth: SolvedDepth,
   step: GuideStep,
-  { lineX, topMm, bedMm, scale }: NearBed,
+  near: NearBed,
   textMm: Mm,
   kit: DrawingKit,
 ): Item[] {
+  const { lineX, topMm, bedMm, scale } = near;
   const lyingMm = step.hookOffBedMm > 0 ? 0 : lyingOf(step, depth);
   /** Above the bed, or along it where that is below 0. */
   const at = (fromHookMm: Mm) => {
@@ -163,15 +184,19 @@ function rigNearBed(
   const topFromHookMm = (bedMm - topMm) / scale + lyingMm - step.hookOffBedMm;
   const loopMm = rig.hookLengthMm;
   const shown = depth.lineShot.filter(({ fromHookMm }) => fromHookMm < topFromHookMm - 1.5 / scale);
-  const bend = point(lineX, bedMm - lyingLiftMm);
-  const strand = (fromMm: Mm, toMm: Mm) => [
-    at(fromMm),
-    lyingMm > fromMm && lyingMm < toMm ? bend : at(toMm),
+  const corner = point(lineX, bedMm - lyingLiftMm);
+  const strand = (fromMm: Mm, toMm: Mm, from = at(fromMm)) => [
+    from,
+    lyingMm > fromMm && lyingMm < toMm ? corner : at(toMm),
     at(toMm),
   ];
+  const hook = hookAt(at(0), near);
   return [
     polyline(strand(loopMm, Math.max(loopMm, topFromHookMm)), strandStrokes["main line"]),
-    polyline(strand(0, Math.min(loopMm, topFromHookMm)), strandStrokes["hook length"]),
+    polyline(
+      strand(near.hookMm / scale, Math.min(loopMm, topFromHookMm), hook.eye),
+      strandStrokes["hook length"],
+    ),
     ...shown.map(({ fromHookMm, diameterMm }) => shotAt(at(fromHookMm), diameterMm)),
     // Those that lie on the bed are why the tip stands higher.
     ...ringsRound(
@@ -182,13 +207,19 @@ function rigNearBed(
       { leastX: lineX + 2.5, textMm },
       kit,
     ),
-    placed(at(0), lyingMm > 0 ? lyingHook : hangingHook),
+    placed(at(0), hook.items),
   ];
 }
 
-const hangingHook = parts.hook.draw({ bend: point(0, 0), heightMm: hookMm });
-/** On its side, its eye towards the float; it lies beyond the line's end, or it would lie over a shot close to it. */
-const lyingHook = rotated(parts.hook.draw({ bend: point(0, hookMm), heightMm: hookMm }), -90, point(0, 0));
+/** The hook by the place of its bend, from which all is measured: hanging, its eye on the line that comes down, or lying behind it. */
+function hookAt({ xMm, yMm }: Point, { lineX, hookMm }: NearBed): { items: Item[]; eye: Point } {
+  const leanRad = Math.asin(Math.min(1, (xMm - lineX) / hookMm));
+  const upright = parts.hook.draw({ bend: point(0, 0), heightMm: hookMm });
+  return {
+    items: rotated(upright, (-180 * leanRad) / Math.PI, point(0, 0)),
+    eye: point(xMm - hookMm * Math.sin(leanRad), yMm - hookMm * Math.cos(leanRad)),
+  };
+}
 
 /** Where the hook is, in a few words. */
 function whereHook({ hookOffBedMm, overdepthMm }: GuideStep, { words, figures }: DrawingKit): string {

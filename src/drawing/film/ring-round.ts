@@ -1,6 +1,6 @@
 import { first, last } from "../../core/lists.ts";
 import type { Mm } from "../../core/units.ts";
-import { circle, type Point, point, text } from "../items.ts";
+import { circle, type Point, point, polyline, text, thin } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import type { Item } from "../model.ts";
 import { placed, shotRadiusMm } from "./moving.ts";
@@ -14,6 +14,8 @@ interface Told {
 const stroke = { ink: "accent", widthMm: 0.5 } as const;
 const clearMm = 0.9;
 const keyMm = 1.2;
+/** From a ring round many to how many they are. */
+const leaderMm = 2;
 
 const ringMm = ({ diameterMm }: Told) => shotRadiusMm(diameterMm) + clearMm;
 
@@ -44,10 +46,15 @@ export function ringsRound(
     if (group.length === 1) return [ringRound(from)];
     const radiusMm = Math.max(...group.map(ringMm));
     const [left, right] = [from.at.xMm, to.at.xMm].sort((a, b) => a - b) as [Mm, Mm];
+    const topY = from.at.yMm - radiusMm;
+    const wordsX = Math.max(leastX, left - radiusMm);
+    // On the ring, and below the first of its words.
+    const leaderX = Math.min(right, Math.max(left, wordsX + 0.3 * textMm));
     const said = words("drawing.film.depth.count", { count: figures.number(group.length, 0) });
     return [
       longRing(point(left, from.at.yMm), point(right, from.at.yMm), radiusMm),
-      text(point(Math.max(leastX, left - radiusMm), from.at.yMm - radiusMm - 1.6), said, textMm),
+      polyline([point(leaderX, topY), point(leaderX, topY - leaderMm)], thin),
+      text(point(wordsX, topY - leaderMm - 0.4 * textMm), said, textMm),
     ];
   });
 }

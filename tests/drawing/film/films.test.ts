@@ -70,17 +70,21 @@ const said = ({ moving }: Pick<Moment, "moving">) =>
 
 /** Where the scale has the tip that is right beside every tip that stands, and beside no other, by its dashes that begin at the scale [mm]. */
 function rightMm(film: Film): number {
-  const { zeroY, perMm, leftMm } = tipScale(film);
   for (const [i, frame] of read(film).entries()) {
     const isTold = said(film.moments[i]!).includes("right");
     expect(isTold, film.moments[i]!.caption).toBe(standsOut(film, frame));
   }
-  const [y] = last(film.moments.filter((one) => said(one).includes("right"))).moving.flatMap((item) => {
+  return first(dashesMm(film, last(film.moments.filter((one) => said(one).includes("right")))));
+}
+
+/** Where dashes stand beside the scale of a tip [mm]. */
+function dashesMm(film: Film, { moving }: Moment): number[] {
+  const { zeroY, perMm, leftMm } = tipScale(film);
+  return moving.flatMap((item) => {
     if (item.kind !== "path" || !item.stroke?.dashMm || item.stroke.ink !== "accent") return [];
     const [[, x, y]] = item.steps as [[string, number, number]];
-    return x > leftMm && y < zeroY ? [y] : [];
+    return x > leftMm && y < zeroY ? [(zeroY - y) / perMm] : [];
   });
-  return (zeroY - y!) / perMm;
 }
 
 /** A tip is told to the nearest 5 mm, and drawn as it is told: to the tenth of a millimetre of paper that a page is sent. */
@@ -257,8 +261,6 @@ describe("the depth guide moving", () => {
         const shot = groups(frame, isShot).map(({ y }) => footMm - y);
         const onBed = shot.filter((upMm) => upMm < 1).length;
         expect(onBed, `line ${i}`).toBeGreaterThanOrEqual(step.shotOnBed.length);
-        // A hook that lies on the bed does not lie back over a shot close to it.
-        if (step.overdepthCm > 0) expect(hookFromMm(frame), `line ${i}`).toBeGreaterThan(-0.6);
         // Rings do not run into one another: what is too close for its own has one with the rest, and their number.
         const rings = groups(frame, isRing);
         const counts = said(film.moments[i]!).flatMap((words) => /^(\d+) shot$/.exec(words)?.[1] ?? []);
@@ -270,6 +272,13 @@ describe("the depth guide moving", () => {
         const risenCm = step.tipShowingMm === null ? 0 : (step.tipShowingMm - data.tipShowingMm) / 10;
         const lyingCm = Math.max(0, step.overdepthCm - risenCm);
         const line = data.shot.filter(({ role }) => role !== "lock");
+        // All is measured from the bend of the hook, along the bed as above it, and its shank ends below the lowest shot,
+        // where there is room for a hook that is seen.
+        const alongMm = hook.x - first(groups(entry(frames, 0), isHook)).x;
+        expect(Math.abs(alongMm - lyingCm * perCm), `line ${i}`).toBeLessThan(1);
+        expect(hookFromMm(frame), `line ${i}`).toBeGreaterThan(
+          -Math.max(2.7, first(line).fromHookCm * perCm),
+        );
         for (const [at, upMm] of shot.entries()) {
           const up = Math.max(0, line[at]!.fromHookCm - lyingCm + step.hookOffBedCm);
           expect(Math.abs(upMm - up * perCm), `line ${i}, shot ${at}`).toBeLessThan(1);
@@ -279,6 +288,12 @@ describe("the depth guide moving", () => {
         expect(said(film.moments[i]!).includes("shot on the bed"), `line ${i}`).toBe(
           step.shotOnBed.length > 0,
         );
+        // Dashes stand where the tip is as the rig hangs clear, beside every tip that stands.
+        const clearMm = first(data.depthGuide).tipShowingMm;
+        const isStanding = !step.floatLiesFlat && step.tipShowingMm !== null;
+        const dashes = dashesMm(film, entry(film.moments, i));
+        expect(dashes.length > 0, `line ${i}`).toBe(isStanding && clearMm !== null);
+        for (const one of dashes) expect(Math.abs(one - toldMm(clearMm!))).toBeLessThan(withinMm(film));
         if (step.floatLiesFlat) continue;
         const tip = tipShown(film, frame);
         if (step.tipShowingMm === null) expect(tip).toBeNull();
