@@ -165,7 +165,6 @@ const head: readonly Place[] = [
   [91.6, 63.6],
 ];
 
-/** The lid of its eye, its brow and its ear. */
 /** The open mouth, between the edges of both jaws. */
 const mouth: readonly Place[] = [
   [43, 37.4],
@@ -174,6 +173,29 @@ const mouth: readonly Place[] = [
   [53, 43],
   [44.6, 47.8],
 ];
+/** Its lips round it, from the profile to the corner. */
+const lips: readonly (readonly Place[])[] = [
+  [
+    [40.7, 35.4],
+    [44, 34.6],
+    [49.4, 36.4],
+    [55.6, 41.2],
+    [52, 40.2],
+    [46.4, 38.5],
+    [41.6, 37.5],
+  ],
+  [
+    [41.5, 48.2],
+    [45, 47.6],
+    [49.4, 45],
+    [55.6, 41.6],
+    [51.4, 46.6],
+    [47, 50.4],
+    [42, 51.8],
+    [40.8, 50],
+  ],
+];
+/** The lid of its eye, its brow and its ear. */
 const features: readonly (readonly Place[])[] = [
   [
     [43.4, 20.4],
@@ -217,6 +239,7 @@ function biting(at: At, unit: number): Item[] {
     polygon(on(mouth), "soft"),
     ...[44.2, 47, 49.8].map((x) => tooth(x, [43, 37.4, 0.29], 1)),
     ...[45.2, 48].map((x) => tooth(x, [44.6, 47.8, -0.57], -1)),
+    ...lips.map((places) => polygon(smooth(on(places), true), "tone", thin)),
     ...features.map((places) => polyline(smooth(on(places)), bold)),
     placed(at(46, 21), [circle(point(0, 0), 1.3 * unit, { fill: "ink" })]),
     ...slitShot(at, unit, gap.closed, { x: 41, y: 42.4, size: 4.6 }),
