@@ -26,6 +26,7 @@ import { filmScripts } from "./films.tsx";
 import type { SiteInput } from "./input.ts";
 import { licencesOf } from "./licences.ts";
 import type { MakeList, Page } from "./page.ts";
+import { showing } from "./parts-from.ts";
 import { printablesOf, printedOf } from "./printables.ts";
 import { type TextFrom, textFrom } from "./text-from.ts";
 
@@ -75,7 +76,7 @@ export function pagesOf(input: SiteInput): Page[] {
       const sums = solved.get(entry.id);
       return sums ? [rigPage(entry, sums, from, input)] : [];
     }),
-    ...referencePages(library, list),
+    ...referencePages(library, from, list),
     ...library.pages.map((prose) => prosePage(prose, from, input)),
     list("printables", sitePaths.printables, (view) => <PrintablesPage view={view} />),
     ...servicePages(input, list, () => pages),
@@ -194,32 +195,57 @@ const prosePage = (prose: Prose, from: TextFrom, input: SiteInput): Page => ({
 });
 
 /** Films to drive, and tackle, bait, fish, signs and words to look up; a page for each that there is any of. */
-function referencePages(library: Library, list: MakeList): readonly Page[] {
+function referencePages(library: Library, from: TextFrom, list: MakeList): readonly Page[] {
   const atTheBank: MakeList = (...page) => ({ ...list(...page), kept: "at the bank" });
+  const shown = (parts: Parameters<typeof showing>[0], page: Page) => showing(parts, library, from, page);
   return [
-    {
+    shown(["rigs"], {
       ...list("try", sitePaths.tryIt, (view) => <TryPage view={view} />),
       scripts: ["guide-data.js", rigListName, "try.js"],
       kept: "once opened",
-    },
-    atTheBank("floats", sitePaths.floats, (view) => <FloatsPage view={view} />, "floats"),
-    atTheBank("shot", sitePaths.shot, (view) => <ShotPage view={view} />),
-    atTheBank("knots", sitePaths.knots, (view) => <KnotsPage view={view} />),
-    atTheBank("baits", sitePaths.baits, (view) => <BaitsPage view={view} />),
+    }),
+    shown(
+      ["floats", "rigs"],
+      atTheBank("floats", sitePaths.floats, (view) => <FloatsPage view={view} />, "floats"),
+    ),
+    shown(
+      ["scales", "tubs", "pages"],
+      atTheBank("shot", sitePaths.shot, (view) => <ShotPage view={view} />),
+    ),
+    shown(
+      ["knots"],
+      atTheBank("knots", sitePaths.knots, (view) => <KnotsPage view={view} />),
+    ),
+    shown(
+      ["baits"],
+      atTheBank("baits", sitePaths.baits, (view) => <BaitsPage view={view} />),
+    ),
     ...(hasPage(library, "fish")
-      ? [atTheBank("fish", sitePaths.fish, (view) => <FishPage view={view} />)]
+      ? [
+          shown(
+            ["species", "lines", "rigs"],
+            atTheBank("fish", sitePaths.fish, (view) => <FishPage view={view} />),
+          ),
+        ]
       : []),
     ...(hasPage(library, "troubles")
       ? [
           {
-            ...atTheBank("troubles", sitePaths.troubles, (view) => <TroublesPage view={view} />),
+            ...shown(
+              ["troubles"],
+              atTheBank("troubles", sitePaths.troubles, (view) => <TroublesPage view={view} />),
+            ),
             ...(library.troubles.some(({ when }) => when) && { scripts: ["signs.js"] }),
-            from: () => library.troubles,
           },
         ]
       : []),
     ...(hasPage(library, "glossary")
-      ? [atTheBank("glossary", sitePaths.glossary, (view) => <GlossaryPage view={view} />)]
+      ? [
+          shown(
+            ["glossary"],
+            atTheBank("glossary", sitePaths.glossary, (view) => <GlossaryPage view={view} />),
+          ),
+        ]
       : []),
   ];
 }
