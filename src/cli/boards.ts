@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import { sum } from "../core/lists.ts";
-import type { Pieces, Store } from "../model/kept.ts";
+import type { OpenStore, Pieces } from "../model/kept.ts";
 import { sealBytes, sealed, unsealed } from "./kept-on-disk.ts";
 
 /** So much lies in one entry of the store. */
@@ -24,14 +24,14 @@ interface OpenBoard {
 
 /** Many small results that lie together in a store, some on each board, of which only those that somebody asks for are read. */
 export class Boards {
-  readonly #store: Store;
+  readonly #store: OpenStore;
   readonly #boards: Set<Board>;
   readonly #boardOf = new Map<string, Board>();
   readonly #atHand = new Map<Board, OpenBoard>();
   #fresh = new Map<string, Uint8Array>();
   #freshBytes = 0;
 
-  constructor(store: Store, boards: Iterable<Board> = []) {
+  constructor(store: OpenStore, boards: Iterable<Board> = []) {
     this.#store = store;
     this.#boards = new Set(boards);
     for (const board of this.#boards) for (const key of board.lengths.keys()) this.#boardOf.set(key, board);
@@ -90,7 +90,7 @@ export class Boards {
   #opened(board: Board): OpenBoard {
     const opened = this.#atHand.get(board) ?? {
       begins: beginsOn(board),
-      bytes: this.#store.open?.("board", board.name),
+      bytes: this.#store.open("board", board.name),
     };
     this.#atHand.delete(board);
     this.#atHand.set(board, opened);

@@ -1,6 +1,6 @@
 import { buildParts } from "../build/stages.ts";
 import type { Source } from "../content/world.ts";
-import type { Store } from "../model/kept.ts";
+import type { OpenStore } from "../model/kept.ts";
 import type { Message } from "../model/message.ts";
 import type { Progress, Terminal } from "./command.ts";
 import type { FileList } from "./output/file-list.ts";
@@ -17,7 +17,7 @@ export interface Building {
   readonly terminal: Terminal;
   readonly progress: Progress | undefined;
   readonly output: ClaimedOutput;
-  readonly store: Store;
+  readonly store: OpenStore;
   /** How many are to be at work where nothing is kept, this one among them, where somebody asks for so many. */
   readonly workers: number | undefined;
 }

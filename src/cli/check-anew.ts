@@ -2,7 +2,7 @@ import { solveChecked } from "../build/build.ts";
 import { checkSources } from "../build/check-sources.ts";
 import { layoutProblems } from "../build/layout-problems.ts";
 import type { Source } from "../content/world.ts";
-import { type Keep, keeping, type Store } from "../model/kept.ts";
+import { type Keep, keeping, type OpenStore } from "../model/kept.ts";
 import type { Message } from "../model/message.ts";
 import { buildSettings } from "./build-settings.ts";
 import type { Progress } from "./command.ts";
@@ -18,7 +18,7 @@ export interface Checked {
 export async function checkAnew(
   folders: readonly string[],
   sources: ReadonlyMap<string, Source>,
-  store: Store,
+  store: OpenStore,
   progress: Progress | undefined,
 ): Promise<Checked> {
   const shelf = keptOf(folders, store);

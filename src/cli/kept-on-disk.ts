@@ -16,7 +16,7 @@ import { homedir } from "node:os";
 import { join } from "node:path";
 import { deserialize, serialize } from "node:v8";
 import { isMainThread, threadId } from "node:worker_threads";
-import { noStore, type Pieces, type Store } from "../model/kept.ts";
+import { noStore, type OpenStore, type Pieces } from "../model/kept.ts";
 import { ownCode } from "./own-code.ts";
 
 /**
@@ -29,6 +29,9 @@ const dayMs = 86_400_000;
 
 const sha256 = (...parts: readonly (string | Uint8Array)[]): Buffer =>
   parts.reduce<Hash>((hash, part) => hash.update(part), createHash("sha256")).digest();
+
+/** So much is read at once of what is opened: pieces are asked for much in the order in which they lie there. */
+const aheadBytes = 32_768;
 
 /** Length of the hash that stands before what is kept. */
 export const sealBytes = 32;
@@ -50,7 +53,7 @@ export function unsealed(name: string, bytes: Uint8Array): Uint8Array | undefine
  * the rest: one that does not agree, however it came about, is as if it were not there; of a piece alone nobody knows that. The name is a hash over the tool's own code, and all
  * that the result depends on. What cannot be read or written there changes nothing but the time that it takes.
  */
-export function storeOnDisk(folder = usualFolder(), tool = toolIn(folder)): Store {
+export function storeOnDisk(folder = usualFolder(), tool = toolIn(folder)): OpenStore {
   if (folder === undefined || tool === undefined) return noStore;
   const nameOf = (kind: string, from: string) => sha256(tool, kind, "\0", from).toString("hex");
   // A thread beside a build leaves that to the build.
@@ -104,10 +107,18 @@ function open(file: string): Pieces | undefined {
     if (!isOurs(file)) return undefined;
     const opened = openSync(file, "r");
     markUsed(file);
+    const read = (bytes: Buffer, begin: number) =>
+      bytes.subarray(0, readSync(opened, bytes, 0, bytes.length, sealBytes + begin));
+    let ahead: { readonly begin: number; readonly bytes: Buffer } = { begin: 0, bytes: Buffer.alloc(0) };
     return {
       piece(begin, length) {
-        const bytes = Buffer.allocUnsafe(length);
-        return readSync(opened, bytes, 0, length, sealBytes + begin) === length ? bytes : undefined;
+        const at = begin - ahead.begin;
+        const isAhead = at >= 0 && at + length <= ahead.bytes.length;
+        if (!isAhead) ahead = { begin, bytes: read(Buffer.allocUnsafe(Math.max(length, aheadBytes)), begin) };
+        const from = isAhead ? at : 0;
+        // What is held of a piece is not to hold what lies beside it.
+        const piece = Buffer.from(ahead.bytes.subarray(from, from + length));
+        return piece.length === length ? piece : undefined;
       },
       close: () => closeSync(opened),
     };

@@ -1,6 +1,6 @@
 import { resolve } from "node:path";
 import { deserialize, serialize } from "node:v8";
-import type { Store } from "../model/kept.ts";
+import type { OpenStore, Store } from "../model/kept.ts";
 import { type Board, Boards, resultKey } from "./boards.ts";
 import { storeOnDisk } from "./kept-on-disk.ts";
 import { withReady } from "./ready-library.ts";
@@ -23,7 +23,7 @@ export const keptOf = (folders: readonly string[], store = storeOnDisk()): Shelf
   shelfIn(withReady(store), JSON.stringify(folders.map((folder) => resolve(folder))));
 
 /** @param from names the shelf: two guides have two, or each would sweep the other's away */
-export function shelfIn(store: Store, from: string): Shelf {
+export function shelfIn(store: OpenStore, from: string): Shelf {
   const before = store.find("shelf", from)?.value as readonly Board[] | undefined;
   const boards = new Boards(store, before);
   const asked = new Set<string>();

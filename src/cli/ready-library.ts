@@ -13,9 +13,9 @@ const ready = once((): ReadonlyMap<string, Uint8Array> => {
 });
 
 /** A store that also has what was made ready of the library. */
-export const withReady = (below: Store): Store => ({
+export const withReady = <S extends Store>(below: S): S => ({
   ...below,
-  find(kind, from) {
+  find(kind: string, from: string) {
     const bytes = ready().get(resultKey(kind, from));
     return bytes ? { value: deserialize(bytes) } : below.find(kind, from);
   },

@@ -7,8 +7,11 @@
 export interface Store {
   find(kind: string, from: string): { readonly value: unknown } | undefined;
   put(kind: string, from: string, value: unknown, bytes?: Uint8Array): void;
-  /** The bytes of an entry, for whoever wants few of them; where a store has no such, there is nothing. */
-  open?(kind: string, from: string): Pieces | undefined;
+}
+
+/** A store of which an entry's bytes can be read, for whoever wants few of them. */
+export interface OpenStore extends Store {
+  open(kind: string, from: string): Pieces | undefined;
 }
 
 /** Bytes that are read piece by piece, and held against nothing. */
@@ -19,7 +22,7 @@ export interface Pieces {
 }
 
 /** Nothing is kept there. */
-export const noStore: Store = { find: () => undefined, put: () => {} };
+export const noStore: OpenStore = { find: () => undefined, put: () => {}, open: () => undefined };
 
 /**
  * Keeps what pure functions made, by what it was made from: gives what was kept, or makes it now.

@@ -30,6 +30,26 @@ function counting(keep: Keep) {
 }
 
 describe("what is kept on disk", () => {
+  it("gives the pieces of an entry in any order, each by itself, and none beyond its end", () => {
+    const store = storeOnDisk(temporaryFolder(), tool);
+    const bytes = Uint8Array.from({ length: 100_000 }, (_, i) => i % 251);
+    store.put("thing", "a", undefined, bytes);
+    const pieces = store.open("thing", "a");
+    const held = pieces?.piece(10, 5);
+    for (const [begin, length] of [
+      [15, 100],
+      [3, 8],
+      [32_770, 10],
+      [50_000, 50_000],
+      [99_999, 1],
+    ] as const)
+      expect(pieces?.piece(begin, length)).toEqual(Buffer.from(bytes.subarray(begin, begin + length)));
+    expect(pieces?.piece(99_999, 2)).toBeUndefined();
+    expect(held).toEqual(Buffer.from(bytes.subarray(10, 15)));
+    pieces?.close();
+    expect(store.open("thing", "b")).toBeUndefined();
+  });
+
   it("is made once, and comes back as it was, in another run too", () => {
     const folder = temporaryFolder();
     const first = counting(keptOnDisk(folder, tool));

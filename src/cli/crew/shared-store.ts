@@ -19,17 +19,22 @@ interface SharedStore extends Store {
 /** So much is held in memory of what is made on the way, by oneself or by others: of what is small, what a hundred rigs take. */
 const usualMostBytes = (disk: Store) => (disk === noStore ? 200_000_000 : 64_000_000);
 
+interface Room {
+  /** Where others find what is large, so that it need not be told; nowhere where nothing is said. */
+  readonly disk?: Store;
+  /** Of what was told that are held in memory. */
+  readonly mostBytes?: number;
+}
+
 /**
  * A store that tells others at work on the same what is put there, and has what they tell.
  *
  * @param below has what was put here and taken over, and what was told beyond `mostBytes` before somebody asked for it
- * @param mostBytes of what was told that are held in memory
- * @param disk where others find what is large, so that it need not be told; nowhere where nothing is said
  */
 export function sharedStore(
   below: Store,
   channel: BroadcastChannel,
-  { disk = noStore, mostBytes = usualMostBytes(disk) } = {},
+  { disk = noStore, mostBytes = usualMostBytes(disk) }: Room = {},
 ): SharedStore {
   let taken = 0;
   const told = new Latest(mostBytes, ({ kind, from, bytes }) => below.put(kind, from, undefined, bytes));
@@ -70,7 +75,7 @@ export function sharedStore(
 }
 
 /** Keeps in memory what was put there last, no more than so many bytes of it, but what is large on the disk, if there is one. */
-export function storeInMemory({ disk = noStore, mostBytes = usualMostBytes(disk) } = {}): Store {
+export function storeInMemory({ disk = noStore, mostBytes = usualMostBytes(disk) }: Room = {}): Store {
   const kept = new Latest(mostBytes, () => {});
   return {
     find(kind, from) {

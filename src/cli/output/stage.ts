@@ -22,12 +22,17 @@ export async function stage(
 ): Promise<FileList> {
   const list = new Map<string, Fingerprint>();
   const old = readList(target);
+  const folders = new Set<string>();
+  const makeFolder = (folder: string) => {
+    if (!folders.has(folder)) mkdirSync(folder, { recursive: true });
+    folders.add(folder);
+  };
   const write = (given: OutputFile) => {
     const { path } = given;
     const fingerprint = fingerprintOfFile(given);
     note(work, ["file", path, fingerprint]);
     const file = join(nextIn(work), path);
-    mkdirSync(dirname(file), { recursive: true });
+    makeFolder(dirname(file));
     // The list itself is new each time: its date tells when the output was made.
     const isOld = path !== listName && old?.has(path) && lend(work, join(target, path), file, fingerprint);
     if (!isOld) writeFileSync(file, given.content, { flag: "wx" });
