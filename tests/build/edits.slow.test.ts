@@ -42,6 +42,25 @@ test("head and foot of every page follow what is added to the guide", async () =
   }
 });
 
+test("pages of tackle and words follow what they show of the guide", async () => {
+  const pages = ["web"] as const;
+  const keep = keeping(storeOnDisk(temporaryFolder(), tool));
+  let files = contentWith({ "glossary.yaml": "- { term: waggler, meaning: A float. }\n" });
+  await builtOf(files, keep, pages);
+  for (const [path, from, to] of [
+    ["floats/waggler.yaml", /title: [^\n]*/, "title: Another waggler"],
+    ["baits/grub.yaml", /mass: [^\n]*/, "mass: 0.06 g"],
+    ["tubs/box.yaml", /title: [^\n]*/, "title: Another box"],
+    ["shot/plain.yaml", /title: [^\n]*/, "title: other figures"],
+    ["knots/half-blood.yaml", /\[35, \d+\]/, "[35, 12]"],
+    ["glossary.yaml", /A float/, "Something that floats"],
+    ["rigs/plain.md", /title: [^\n]*/, "title: Another rig"],
+  ] as const) {
+    files = { ...files, [path]: files[path]!.replace(from, to) };
+    expect(await builtOf(files, keep, pages), path).toEqual(await builtOf(files, makeAnew, pages));
+  }
+});
+
 test("what is kept half or spoilt changes nothing but the time", async () => {
   const folder = temporaryFolder();
   await builtOf(guideToEdit, keeping(storeOnDisk(folder, tool)));
