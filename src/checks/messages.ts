@@ -11,7 +11,7 @@ import { swimWords } from "./swim-words.ts";
 import { badLink, missingAttribute, noSign, slippedWords, textAsBegun } from "./text-words.ts";
 import type { WordedMessage } from "./worded-message.ts";
 import { frontMatterWords, wrongType, yamlWords } from "./written-words.ts";
-import { wrongName } from "./wrong-name.ts";
+import { unknownName, wrongName } from "./wrong-name.ts";
 
 const quantityReasons: Readonly<Record<QuantityProblem, (v: MessageValues["quantity"]) => string>> = {
   "no number": (v) => `"${v.found}" is no ${v.kind}: it does not start with a number`,
@@ -41,7 +41,7 @@ function wrongQuantity(v: MessageValues["quantity"]): WordedMessage {
   const asComma = point && `write a point for the comma: ${point[1]}.${point[2]}`;
   const asUnits =
     bare && units.length > 0 && `say which: ${units.map((unit) => withUnit(v.found, unit)).join(" or ")}`;
-  const [, from, to] = /^(\d.*?) ?(?:[-–—;]|to|and) ?(\d.*)$/.exec(v.found) ?? [];
+  const [, from, to] = /^(\d.*?) ?(?:[-–—;]|to|bis|and|und) ?(\d.*)$/.exec(v.found) ?? [];
   const asTwo = from && to && `write each of its own, with its unit: [${withUnitOf(from, to)}, ${to}]`;
   const hint = asList || asComma || asUnits || asTwo || `write it like ${examples.join(" or ")}`;
   return { reason: quantityReasons[v.problem](v), hint };
@@ -70,7 +70,7 @@ function asWorded({ reason }: { readonly reason: string }): WordedMessage {
 
 /** The words of every message about content, by code. */
 const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessage } = {
-  "yaml-syntax": (v) => yamlWords[v.problem](v.said),
+  "yaml-syntax": (v) => yamlWords[v.problem](v.said, v.firstLine),
   "hash-cuts": (v) => ({
     reason: `"${v.cut}" counts for nothing: a # behind a space starts a note to other authors`,
     hint: "put the whole value in quotes; or leave a space behind the #, where it is such a note",
@@ -174,7 +174,7 @@ const table: { readonly [C in MessageCode]: (v: MessageValues[C]) => WordedMessa
   }),
   "not-valid": (v) => ({ reason: `"${v.key}": ${v.problem}` }),
   quantity: wrongQuantity,
-  "unknown-name": (v) => wrongName(`there is no ${v.what} "${v.found}"`, v.found, v.allowed, v.meant),
+  "unknown-name": unknownName,
   "duplicate-name": (v) => ({
     reason: `"${v.found}" stands here twice`,
     hint: "take one of the two out, or call it something else",

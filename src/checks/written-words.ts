@@ -4,7 +4,7 @@ import type { WordedMessage } from "./worded-message.ts";
 const closing: Readonly<Record<string, string>> = { "[": "]", "{": "}" };
 
 /** What is wrong with the way in which keys and values are written, without a word of YAML's own. */
-export const yamlWords: Readonly<Record<YamlProblem, (said: string) => WordedMessage>> = {
+export const yamlWords: Readonly<Record<YamlProblem, (said: string, firstLine?: number) => WordedMessage>> = {
   "no colon": (said) => ({
     reason: `"${said}" is no key with its value: a colon and a space are missing`,
     hint: `write it like ${said.replace(/\s*[=:：]\s*|\s+/, ": ")}`,
@@ -34,7 +34,13 @@ export const yamlWords: Readonly<Record<YamlProblem, (said: string) => WordedMes
     hint: `write it like - ${said.replace(/^-+/, "")}`,
   }),
   tab: () => ({ reason: "the line starts with a tab", hint: "move it in by spaces" }),
-  twice: (said) => ({ reason: `"${said}" stands here twice`, hint: "take one of the two out" }),
+  twice: (said, firstLine) => ({
+    reason: `"${said}" stands here twice`,
+    hint:
+      firstLine === undefined
+        ? "take one of the two out"
+        : `the first stands in line ${firstLine}; take one of the two out, or write what they say in one`,
+  }),
   "second document": () => ({
     reason: "a line --- ends the keys before their time",
     hint: "take it out: a .yaml file has keys alone",
@@ -77,6 +83,7 @@ const typeFixes: Readonly<Record<TypeFix, (typed: string) => string>> = {
   "as entries": (typed) => `start each entry with a dash and a space: - ${typed}`,
   "behind the colon": () => "write it behind the colon, or take the line out where it need not be said",
   like: (typed) => `write it like ${typed}`,
+  "line out": () => "take the line out: where nothing is said, all is taken",
   "colon in quotes": (typed) => `a colon and a space make a key of what stands before them; write "${typed}"`,
   "hash in quotes": (typed) => `what stands behind a # counts for nothing; write "${typed}", if it is meant`,
 };

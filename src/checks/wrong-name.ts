@@ -1,4 +1,5 @@
 import { closest, distance } from "fastest-levenshtein";
+import type { MessageValues } from "../model/message-table.ts";
 import type { WordedMessage } from "./worded-message.ts";
 
 /** A name as it may have been typed: with its folder, its ending, or in quotes of the printer's. */
@@ -37,4 +38,11 @@ export function wrongName(
   const meant = byTitle ?? meantBy(found, allowed);
   const guess = meant === undefined ? "" : `did you mean "${meant}"? — `;
   return { reason, hint: `${guess}${oneOf(allowed)}` };
+}
+
+/** A name that nothing has; of a picture, where there is none at all, how one comes to be there. */
+export function unknownName({ what, found, allowed, meant }: MessageValues["unknown-name"]): WordedMessage {
+  const told = wrongName(`there is no ${what} "${found}"`, found, allowed, meant);
+  if (what !== "picture in images/" || allowed.length > 0) return told;
+  return { ...told, hint: "put the file into the folder images/ beside guide.yaml: SVG, PNG or JPEG" };
 }

@@ -81,8 +81,9 @@ function parseYaml(text: string, file: string, lineOffset: number) {
   };
   // What the parser says after its first error mostly comes of that.
   const messages = [...doc.errors, ...doc.warnings].slice(0, 1).map((error) => {
-    const { values, offset } = yamlTrouble(error, text);
-    return message("yaml-syntax", placeAt(offset), values);
+    const { values, offset, first } = yamlTrouble(error, text);
+    const firstLine = first === undefined ? {} : { firstLine: placeAt(first).line };
+    return message("yaml-syntax", placeAt(offset), { ...values, ...firstLine });
   });
   let data: unknown;
   try {

@@ -3,8 +3,10 @@ import type { MessageValues } from "../model/message-table.ts";
 
 /** What is wrong with a YAML text, and where it begins to be. */
 interface YamlTrouble {
-  readonly values: MessageValues["yaml-syntax"];
+  readonly values: Omit<MessageValues["yaml-syntax"], "firstLine">;
   readonly offset: number;
+  /** Where a key that stands here twice stands first. */
+  readonly first?: number;
 }
 
 /**
@@ -25,7 +27,13 @@ export function yamlTrouble({ code, message, pos }: YAMLError, text: string): Ya
   }
   if (code === "TAB_AS_INDENT") return here("tab", "");
   if (code === "MULTIPLE_DOCS") return here("second document", "");
-  if (code === "DUPLICATE_KEY") return here("twice", /^[^\s:]+/.exec(text.slice(noticed))?.[0] ?? "");
+  if (code === "DUPLICATE_KEY") {
+    // Behind a key without a value the parser notices the next one at the end of that line.
+    const at = noticed + text.slice(noticed).search(/\S|$/);
+    const key = /^[^\s:]+/.exec(text.slice(at))?.[0] ?? "";
+    const first = firstAbove(text, at, key);
+    return { ...here("twice", key, at), ...(first !== undefined && { first }) };
+  }
   if (open && /must be sufficiently indented|and end with/.test(message)) {
     return here("not closed", open.sign, open.offset);
   }
@@ -44,6 +52,21 @@ export function yamlTrouble({ code, message, pos }: YAMLError, text: string): Ya
   if (/must start at the same column/.test(message)) return here("indent", "");
   if (code in wantsQuotes) return here("quotes", quoted(line.text));
   return here("other", message);
+}
+
+/** Where a key that starts a line stands first in its group, which ends above where a line starts further out. */
+function firstAbove(text: string, offset: number, key: string): number | undefined {
+  const column = offset - lineAt(text, offset).offset;
+  let first: number | undefined;
+  for (let end = offset - column - 1; end >= 0; ) {
+    const line = lineAt(text, end);
+    const indent = line.text.search(/[^\s#]/);
+    const isNote = /^\s*(?:#|$)/.test(line.text);
+    if (!isNote && line.text.startsWith(`${key}:`, column) && indent <= column) first = line.offset + column;
+    if (!isNote && indent < column) break;
+    end = line.offset - 1;
+  }
+  return first;
 }
 
 /** Errors of values that quotes would have made plain text. */
@@ -76,7 +99,7 @@ function unquoted(value: string): string {
 }
 
 function lineAt(text: string, offset: number): { readonly text: string; readonly offset: number } {
-  const start = text.lastIndexOf("\n", offset - 1) + 1;
+  const start = offset === 0 ? 0 : text.lastIndexOf("\n", offset - 1) + 1;
   const end = text.indexOf("\n", start);
   return { text: text.slice(start, end < 0 ? undefined : end), offset: start };
 }

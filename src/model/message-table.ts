@@ -35,7 +35,12 @@ const warning = <Values = None>(): Row<Values> => ({ severity: "warning" });
 
 /** Every message about content. */
 export const messageTable = {
-  "yaml-syntax": error<{ readonly problem: YamlProblem; readonly said: string }>(),
+  "yaml-syntax": error<{
+    readonly problem: YamlProblem;
+    readonly said: string;
+    /** Where the other one of two stands, in another line. */
+    readonly firstLine?: number;
+  }>(),
   "hash-cuts": warning<{ readonly cut: string }>(),
   /** A file still has what it was begun with, and so many more such sentences. */
   "text-as-begun": warning<{ readonly sentence: string; readonly others: number }>(),
@@ -251,6 +256,8 @@ export type TypeFix =
   | "as entries"
   | "behind the colon"
   | "like"
+  /** It says what holds where nothing is said. */
+  | "line out"
   | "colon in quotes"
   | "hash in quotes";
 

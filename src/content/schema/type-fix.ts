@@ -36,11 +36,25 @@ export function fixOf(
     return typed === "" ? undefined : { by: "as a group", typed };
   }
   if (expected === expectedWords.array && path.length === 0) return { by: "as entries", typed: entryOf(at) };
+  if (expected === expectedWords.array && found !== null && (typeof found === "object" || holdsGroups(at)))
+    return { by: "in brackets", typed: entryOf(at) };
   if (found === null) return { by: "behind the colon", typed: "" };
-  if (!Object.values(expectedWords).includes(expected)) return undefined;
+  if (!Object.values(expectedWords).includes(expected)) return asChoice(found, at);
   if (typeof found === "object") return ofSeveral(expected, found as object);
   if (!isPlain(found)) return undefined;
   return ofOne(expected, typeof found === "number" ? source.typed(path) : String(found));
+}
+
+const nones = /^(?:no|off|false|nothing|null|0)$/i;
+const alls = /^(?:all|yes|on|true|every(?:thing)?)$/i;
+
+/** All or none in another word, where one of several forms is one of these. */
+function asChoice(found: unknown, at: JsonSchema | undefined): Fix {
+  const typed = String(found);
+  const meant = nones.test(typed) ? "none" : alls.test(typed) ? "all" : undefined;
+  const words = (at?.anyOf ?? []).flatMap((form) => form.enum ?? [form.const]);
+  if (meant === undefined || !words.includes("none")) return undefined;
+  return words.includes(meant) ? { by: "like", typed: meant } : { by: "line out", typed };
 }
 
 /** A group or a list, where one value should be. */
@@ -83,7 +97,7 @@ function ofOne(expected: string, typed: string): Fix {
 function asList(typed: string): Fix {
   const marked = /^[–—•·*]\s*(.+)$/.exec(typed)?.[1];
   if (marked !== undefined) return { by: "as entries", typed: marked };
-  const parts = typed.split(/\s*(?:[;&]|\band\b)\s*/);
+  const parts = typed.split(/\s*(?:[;&]|\b(?:and|und)\b)\s*/);
   const areFigures = parts.every((part) => /^\d/.test(part));
   return { by: "in brackets", typed: areFigures ? parts.join(", ") : typed };
 }
@@ -96,5 +110,6 @@ function exampleOf(at: JsonSchema | undefined, isFile: boolean): string {
   return isFile ? written.slice(0, 1).join("") : `{ ${written.join(", ") || "name: …"} }`;
 }
 
-const entryOf = (at: JsonSchema | undefined): string =>
-  at?.items?.type === "object" ? exampleOf(at.items, false) : "…";
+const holdsGroups = (at: JsonSchema | undefined) => at?.items?.type === "object";
+
+const entryOf = (at: JsonSchema | undefined): string => (holdsGroups(at) ? exampleOf(at?.items, false) : "…");
