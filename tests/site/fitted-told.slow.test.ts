@@ -43,7 +43,12 @@ describe.skipIf("reason" in started)(`what is told of a fitted rig${reason}`, ()
       await page.waitForSelector("#fitted .in-water", { state: "attached" });
       const changing = page.locator(part).first();
       const html = () => changing.innerHTML();
-      const place = async () => (await changing.boundingBox())!;
+      // In one turn of the page: what is found in one may be replaced in the next.
+      const place = () =>
+        page.evaluate((selector) => {
+          const { y, height } = document.querySelector(selector)!.getBoundingClientRect();
+          return { y, height };
+        }, part);
       const [before, findings] = [await html(), await page.locator("#fitted .findings").count()];
       await changing.evaluate((found) => found.scrollIntoView({ behavior: "instant", block: "center" }));
       const seen = await place();
