@@ -57,7 +57,7 @@ export function footWords(
 }
 
 /** Room for the words below the bed: all that may be out of scale is named where there is room for words. */
-export function footMm(
+export function footHeightMm(
   whole: string,
   widthMm: number,
   { labels, textMm }: { readonly labels: LabelChoice; readonly textMm: number },

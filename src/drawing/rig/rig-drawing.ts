@@ -11,14 +11,17 @@ import { bedThicknessMm } from "../parts/bed.ts";
 import { hookAlong } from "../parts/hook.ts";
 import { parts } from "../parts/parts.ts";
 import { mirrored, rotated } from "../transform.ts";
-import { asDrawn, drawnLyingMm, lineShape, upright } from "./current-shape.ts";
-import { captions, footMm, footWords } from "./rig-captions.ts";
-import { placeRigLabels, rowGapMm } from "./rig-label-layout.ts";
+import { asDrawn, lineShape, upright } from "./current-shape.ts";
+import { captions, footHeightMm, footWords } from "./rig-captions.ts";
+import { placeRigLabels } from "./rig-label-layout.ts";
 import { fewerLabels, type LabelChoice, type RigLabel, rigLabels, type SharedLabels } from "./rig-labels.ts";
 import { lineBelowFloat, lineToRod } from "./rig-line.ts";
 import { untrueParts } from "./rig-places.ts";
 import { planRig, type RigPlan } from "./rig-plan.ts";
 import { rigDescription, rigTitle } from "./rig-words.ts";
+
+/** Between the bed's hatching and the words below it [mm]. */
+const belowBedMm = 0.6;
 
 export interface RigDrawingOptions {
   /** `distances`: shot and distances only, for a small card; `full`: every part named; `none`: no words at all. */
@@ -66,44 +69,34 @@ export function rigMarks(
   options: RigDrawingOptions,
 ): readonly Item[] {
   const depth = asDrawn(rig, moveFloat(solvedDepth, rig.rig.water, options.variant ?? "set"));
-  const planned = plansOf(rig, depth, box, options, kit);
-  let labels: RigLabel[] | undefined = rigLabels(rig, depth, options.labels, kit);
-  while (labels) {
-    const items = tryDraw(rig, depth, planned, kit, options, labels);
+  const plan = planOf(rig, depth, box, options, kit);
+  let labels: RigLabel[] | undefined = plan && rigLabels(rig, depth, options.labels, kit);
+  while (plan && labels) {
+    const items = tryDraw(rig, depth, plan, kit, options, labels);
     if (items) return items;
     labels = fewerLabels(labels, rig.rig.hookLengthMm, options.shared ?? "any", kit);
   }
   throw new NoRoomError("a rig with its shot", box, { folder: "rigs", id: rig.rig.id });
 }
 
-/** The plan of a rig with so many rows of labels below the bed, worked out once for each number of them. */
-type Planned = (rowsBelow: number) => RigPlan | undefined;
-
-function plansOf(
+function planOf(
   rig: SolvedRig,
   depth: SolvedDepth,
   box: Box,
   options: RigDrawingOptions,
   kit: DrawingKit,
-): Planned {
+): RigPlan | undefined {
   const { labels: choice, textMm } = options;
   const shape = lineShape(depth);
   const rowMm = textMm * leading;
   const rowsAbove = (rig.rig.water === "flowing" && choice !== "none" ? 1 : 0) + (choice === "full" ? 1 : 0);
   // A line that hangs straight down has no slant to be drawn.
   const mayBe = untrueParts.filter((part) => part !== "slant" || shape !== upright);
-  const foot = footMm(footWords(rig, depth, mayBe, kit).whole, box.widthMm, options, kit);
-  const plans = new Map<number, RigPlan | undefined>();
-  return (rowsBelow) => {
-    if (!plans.has(rowsBelow)) {
-      const belowMm = bedThicknessMm + rowGapMm + 0.1 + (choice === "none" ? 0 : rowsBelow * rowMm) + foot;
-      plans.set(
-        rowsBelow,
-        planRig(rig, depth, shape, box, { aboveMm: rowsAbove * rowMm, belowMm, footMm: foot }),
-      );
-    }
-    return plans.get(rowsBelow);
-  };
+  const footMm = footHeightMm(footWords(rig, depth, mayBe, kit).whole, box.widthMm, options, kit);
+  return planRig(rig, depth, shape, box, {
+    aboveMm: rowsAbove * rowMm,
+    belowMm: bedThicknessMm + belowBedMm + footMm,
+  });
 }
 
 /** What `drawRig` says of its drawing, without drawing it. */
@@ -115,20 +108,13 @@ export function describeRig(rig: SolvedRig, solvedDepth: SolvedDepth, kit: Drawi
 function tryDraw(
   rig: SolvedRig,
   depth: SolvedDepth,
-  planned: Planned,
+  plan: RigPlan,
   kit: DrawingKit,
   { labels: choice, textMm }: RigDrawingOptions,
   labels: readonly RigLabel[],
 ): Item[] | undefined {
-  const lyingMm = drawnLyingMm(rig.rig.water, depth);
-  const lying = labels.filter((label) => label.fromHookMm >= 0 && label.fromHookMm < lyingMm).length;
-  const placed = placeWithRows(lying, (rowsBelow) => {
-    const plan = planned(rowsBelow);
-    const items = plan && (choice === "none" ? [] : placeRigLabels(plan, labels, textMm, kit));
-    return items && { plan, items };
-  });
+  const placed = choice === "none" ? [] : placeRigLabels(plan, labels, textMm, kit);
   if (!placed) return undefined;
-  const { plan } = placed;
   return [
     rectangle(0, plan.surfaceMm, plan.box.widthMm, plan.bedMm - plan.surfaceMm, { fill: "water" }),
     ...parts.bed.draw({ leftMm: 0, rightMm: plan.box.widthMm, yMm: plan.bedMm }),
@@ -136,18 +122,9 @@ function tryDraw(
     ...lineToRod(plan),
     ...lineBelowFloat(plan),
     ...marks(plan),
-    ...placed.items,
+    ...placed,
     ...(choice === "none" ? [] : captions(plan, rig, depth, choice, textMm, kit)),
   ];
-}
-
-/** Below the bed each label has at least a row; broken into lines they need a few more. */
-function placeWithRows<T>(labels: number, place: (rows: number) => T | undefined): T | undefined {
-  for (let rows = labels; rows <= 3 * labels; rows += 1) {
-    const placed = place(rows);
-    if (placed) return placed;
-  }
-  return undefined;
 }
 
 function marks(plan: RigPlan): Item[] {

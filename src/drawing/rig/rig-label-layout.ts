@@ -1,10 +1,9 @@
 import { last } from "../../core/lists.ts";
-import { point, polyline, thinSoft } from "../items.ts";
+import { type Point, point, polyline, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import { type ColumnLabel, labelColumn, leaderMm } from "../labels/label-column.ts";
 import { layLabel, leading, paintLabel } from "../labels/label-text.ts";
 import type { Item } from "../model.ts";
-import { bedThicknessMm } from "../parts/bed.ts";
 import { bracketDepthMm } from "../parts/bracket.ts";
 import type { RigLabel } from "./rig-labels.ts";
 import type { PlacedMark } from "./rig-places.ts";
@@ -16,12 +15,10 @@ interface Target extends ColumnLabel {
 }
 
 const marginMm = 0.5;
-/** The foot of a leader that comes down to a row below the bed, and what keeps it from being read as a letter there. */
+/** The foot of a leader beside the label of what lies on the bed, and what keeps it from being read as a letter there. */
 const elbowMm = { foot: 1.2, clear: 0.9 } as const;
-/** Between the bed's hatching and the first row below it. */
-export const rowGapMm = 0.5;
-/** How far into a row a leader comes down that ends above its label. */
-const belowMm = 0.1;
+/** Between a label and the end of a leader that comes up to it from below, and the least such leader that is more than a speck. */
+const upMm = { under: 0.1, least: 0.8 } as const;
 /** Room around text that no other mark may enter. */
 const clearMm = 0.6;
 /** Between the last line of a column and the bed, so that it is not read as standing on it. */
@@ -37,9 +34,9 @@ export function placeRigLabels(
   const targets = labels.map((label) => target(plan, label));
   const hanging = targets.filter((one) => !one.lying).reverse();
   const lying = targets.filter((one) => one.lying);
-  const column = placeColumn(plan, hanging, textMm, kit);
-  const rows = placeRows(plan, lying, textMm, plan.box.heightMm - plan.footMm, kit);
-  return column && rows && [...column, ...rows];
+  const rows = placeRows(plan, lying, hanging, textMm, kit);
+  const column = rows && placeColumn(plan, hanging, rows.topMm, textMm, kit);
+  return column && [...column, ...rows.items];
 }
 
 function target(plan: RigPlan, label: RigLabel): Target {
@@ -60,7 +57,7 @@ function target(plan: RigPlan, label: RigLabel): Target {
   const marks = marksOf(plan, label);
   const lower = marks[0]!;
   const upper = last(marks);
-  if (lower.lying) return { runs, at: lower.at, lying: true };
+  if (lower.lying) return { runs, at: rimOf(plan, lower), lying: true };
   const right = Math.max(...marks.map((mark) => mark.at.xMm + reachMm(plan, mark)));
   const middle = (lower.at.yMm + upper.at.yMm) / 2 - (lower.kind === "hook" ? plan.hookHeightMm / 2 : 0);
   if (marks.length === 1) return { runs, at: point(right + 0.5, middle), lying: false };
@@ -72,6 +69,13 @@ function target(plan: RigPlan, label: RigLabel): Target {
     lying: false,
     bracket: { fromMm: upper.at.yMm - upper.radiusMm, toMm: lower.at.yMm + lower.radiusMm },
   };
+}
+
+/** Where a leader leaves what lies on the bed: a shot on its right shoulder, clear of the line above, a hook over its bend. */
+function rimOf(plan: RigPlan, { kind, at, radiusMm }: PlacedMark): Point {
+  return kind === "hook"
+    ? point(at.xMm, at.yMm - hookLyingHeightMm(plan))
+    : point(at.xMm + Math.SQRT1_2 * radiusMm, at.yMm - Math.SQRT1_2 * radiusMm);
 }
 
 function marksOf(plan: RigPlan, label: RigLabel): PlacedMark[] {
@@ -87,14 +91,14 @@ function reachMm(plan: RigPlan, mark: PlacedMark): number {
   return mark.kind === "hook" ? 0.55 * plan.hookHeightMm + 0.3 : mark.radiusMm;
 }
 
-/** Labels beside the hanging rig, in one column below the surface, from the top down. */
+/** Labels beside the hanging rig, in one column from below the surface down to where those of what lies on the bed begin. */
 function placeColumn(
   plan: RigPlan,
   targets: readonly Target[],
+  bottomMm: number,
   textMm: number,
   { measure }: DrawingKit,
 ): Item[] | undefined {
-  const lying = plan.marks.some((mark) => mark.lying);
   const reaches = plan.marks
     .filter((mark) => !mark.lying)
     .map((mark) => mark.at.xMm + Math.max(0.5, reachMm(plan, mark)));
@@ -102,53 +106,73 @@ function placeColumn(
     leftMm: Math.max(...targets.map((one) => one.at.xMm), ...reaches) + leaderMm,
     rightMm: plan.box.widthMm - marginMm,
     topMm: plan.surfaceMm + clearMm,
-    bottomMm: plan.bedMm - (lying ? clearMm + lyingHeightMm(plan) : aboveBedMm),
+    bottomMm,
     textMm,
   };
   return labelColumn(targets, column, measure);
 }
 
+/** How high a hook stands that lies on the bed. */
+const hookLyingHeightMm = (plan: RigPlan): number => 0.55 * plan.hookHeightMm + 0.4;
+
 /** How high the parts that lie on the bed stand. */
 function lyingHeightMm(plan: RigPlan): number {
   const lying = plan.marks.filter((mark) => mark.lying);
-  return Math.max(0.55 * plan.hookHeightMm + 0.8, ...lying.map((mark) => 2 * mark.radiusMm));
+  return Math.max(hookLyingHeightMm(plan) + 0.4, ...lying.map((mark) => 2 * mark.radiusMm));
+}
+
+interface Rows {
+  readonly items: Item[];
+  /** Above this other labels may stand. */
+  readonly topMm: number;
 }
 
 /**
- * Labels of what lies on the bed, in rows below it: the one furthest right in the top row, so that no leader runs
- * through another label.
+ * Labels of what lies on the bed, in rows above it, as a leader down into the bed reads as if its shot were buried: the one
+ * furthest right in the lowest row, so that no leader runs through another label. All keep clear of what hangs.
  */
 function placeRows(
   plan: RigPlan,
   targets: readonly Target[],
+  hanging: readonly Target[],
   textMm: number,
-  bottomMm: number,
   { measure }: DrawingKit,
-): Item[] | undefined {
+): Rows | undefined {
   const items: Item[] = [];
   const right = plan.box.widthMm - marginMm;
-  let top = plan.bedMm + bedThicknessMm + rowGapMm;
+  const isLying = plan.marks.some((mark) => mark.lying);
+  let bottom = plan.bedMm - (isLying ? clearMm + lyingHeightMm(plan) : aboveBedMm);
   const sorted = [...targets].sort((a, b) => b.at.xMm - a.at.xMm);
-  for (const [i, one] of sorted.entries()) {
-    const x = one.at.xMm;
-    const beside = x + elbowMm.foot + elbowMm.clear;
-    const whole = layLabel(one.runs, plan.box.widthMm, textMm, measure, "whole");
-    // One that would be broken there stands in one line below its leader, where it keeps clear of the others'.
-    const below = right - whole.widthMm;
-    const isBelow =
-      below < beside &&
-      below > Math.max(...sorted.slice(i + 1).map(({ at }) => at.xMm + elbowMm.clear), marginMm);
-    const left = isBelow ? below : beside;
-    const label = isBelow ? whole : layLabel(one.runs, right - left, textMm, measure, "whole");
+  for (const [i, { at, runs }] of sorted.entries()) {
+    const besideLine = Math.max(...hangingReaches(plan, hanging, bottom - 2 * leading * textMm)) + clearMm;
+    const footX = Math.max(at.xMm + elbowMm.foot, besideLine);
+    const beside = footX + elbowMm.clear;
+    const whole = layLabel(runs, plan.box.widthMm, textMm, measure, "whole");
+    // One that would be broken there stands in one line above its leader, where it keeps clear of the line and of the others'.
+    const above = right - whole.widthMm;
+    const leaders = sorted.slice(i + 1).map((one) => one.at.xMm + elbowMm.foot + elbowMm.clear);
+    const isAbove = above < beside && above > Math.max(besideLine, ...leaders, marginMm);
+    const left = isAbove ? above : beside;
+    const label = isAbove ? whole : layLabel(runs, right - left, textMm, measure, "whole");
     if (label.widthMm > right - left + 0.01) return undefined;
-    const middle = top + label.heightMm / 2;
-    const first = top + (textMm * leading) / 2;
-    const down = point(x, one.at.yMm + 0.4);
-    const leader = isBelow
-      ? [down, point(x, top + belowMm)]
-      : [down, point(x, first), point(x + elbowMm.foot, first)];
-    items.push(polyline(leader, thinSoft), ...paintLabel(label, left, middle, measure));
-    top += label.heightMm;
+    const lastRow = bottom - (textMm * leading) / 2;
+    const bend = point(footX, Math.max(at.yMm - (footX - at.xMm), lastRow));
+    const upTo = point(at.xMm, bottom + upMm.under);
+    const leader = isAbove ? [at, upTo] : [at, bend, point(footX, lastRow)];
+    if (!isAbove || at.yMm - upTo.yMm >= upMm.least) items.push(polyline(leader, thinSoft));
+    items.push(...paintLabel(label, left, bottom - label.heightMm / 2, measure));
+    bottom -= label.heightMm;
   }
-  return top <= bottomMm + 0.01 ? items : undefined;
+  return { items, topMm: sorted.length > 0 ? bottom - clearMm : bottom };
+}
+
+/** How far right what hangs below a height reaches, with its bracket and with the line itself [mm]. */
+function hangingReaches(plan: RigPlan, targets: readonly Target[], belowMm: number): number[] {
+  const marks = plan.marks.filter(({ lying, at }) => !lying && at.yMm > belowMm);
+  const told = targets.filter(({ at, bracket }) => (bracket?.toMm ?? at.yMm) > belowMm);
+  return [
+    plan.floatAt.xMm,
+    ...marks.map((mark) => mark.at.xMm + Math.max(0.5, reachMm(plan, mark))),
+    ...told.map(({ at }) => at.xMm),
+  ];
 }

@@ -26,17 +26,14 @@ export interface RigPlan extends LinePlaces {
   readonly floatLengthScale: number;
   readonly floatWidthScale: number;
   readonly hookHeightMm: number;
-  /** What the words at the foot take up, which say how deep the bed is and what is not to scale. */
-  readonly footMm: number;
   /** Lock shot on the line that leaves the float towards the rod, from the eye on. */
   readonly lockAboveRadiiMm: readonly number[];
 }
 
-/** What the plan leaves free for words above the surface and below the bed, and at the foot of these. */
+/** What the plan leaves free for words above the surface, and below it for the bed with the words there. */
 interface PlanRoom {
   readonly aboveMm: number;
   readonly belowMm: number;
-  readonly footMm: number;
 }
 
 /** Share of the height that a float takes up: less where the line below needs the room. */
@@ -122,7 +119,6 @@ function rigFrame(
     floatAt: point(x, surfaceMm + (lengthMm(float) - tipMm) * floatLengthScale),
     floatLengthScale,
     floatWidthScale: Math.max(floatLengthScale, leastFloatWidthMm / widest),
-    footMm: room.footMm,
     hookHeightMm: Math.min(5, Math.max(2.8, 0.045 * box.heightMm)),
   };
 }

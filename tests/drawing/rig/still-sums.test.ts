@@ -61,3 +61,21 @@ it("the anchor of a lift rig stands on the bed straight below its float", () => 
     expect(Math.abs(anchor.cxMm - eye.cxMm)).toBeLessThan(0.1);
   }
 });
+
+// A label below the bed has its leader run down through the bed, as if the shot were buried: common practice of drawing, no source.
+it.each(still)("$rig.id: what lies on the bed is named above it", (solved) => {
+  for (const depth of solved.depths)
+    for (const variant of rigVariants) {
+      const { items } = drawRig(solved, depth, box, drawingKit, { labels: "full", textMm: 3.2, variant });
+      const all = flatItems(items);
+      const water = all.find((item) => item.kind === "path" && item.fill === "water");
+      const bedMm = Math.max(
+        ...(water?.kind === "path" ? water.steps.map((to) => Number(to.at(-1)) || 0) : []),
+      );
+      const named = textsOf(items).filter(({ face }) => face === "bold");
+      const hook = named.find(({ text }) => text === "0")!;
+      expect(hook.yMm, `${variant}: the hook`).toBeLessThan(bedMm);
+      const distances = named.filter(({ text }) => /^\d+(?:.to.\d+)?.cm$/u.test(text));
+      for (const { text, yMm } of distances) expect(yMm, `${variant}: ${text}`).toBeLessThan(bedMm);
+    }
+});
