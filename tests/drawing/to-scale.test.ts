@@ -145,10 +145,11 @@ function untoldOf(solved: SolvedRig, depth: SolvedDepth, drawing: Drawing): stri
     ...whole.filter(({ trueMm }) => trueMm > 20).map(({ drawnMm, trueMm }) => drawnMm / trueMm),
   );
   const named = /not to scale: (.*)$/.exec(text)?.[1];
+  const isNone = named === "go by the figures";
   return [
-    ...(named?.startsWith("float, shot, hook") ? [] : ["float, shot and hook are not named"]),
+    ...(isNone || named?.startsWith("float, shot, hook") ? [] : ["float, shot and hook are not named"]),
     ...whole.flatMap(({ what, drawnMm, trueMm }) =>
-      Math.abs(drawnMm - scale * trueMm) > seenMm && !named?.includes(what)
+      Math.abs(drawnMm - scale * trueMm) > seenMm && !isNone && !named?.includes(what)
         ? [`${what}: ${trueMm} mm drawn ${drawnMm.toFixed(2)}, to scale ${(scale * trueMm).toFixed(2)}`]
         : [],
     ),

@@ -4,8 +4,9 @@ import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import { keyOf } from "../../words/words.ts";
 import { point, polyline, text, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
-import { layLabel, leading, paintLabel, together } from "../labels/label-text.ts";
+import { layLabel, leading, paintLabel, type Run, together } from "../labels/label-text.ts";
 import type { Item } from "../model.ts";
+import { bedThicknessMm } from "../parts/bed.ts";
 import { parts } from "../parts/parts.ts";
 import { drawnHang, lineShape, upright } from "./current-shape.ts";
 import type { LabelChoice } from "./rig-labels.ts";
@@ -13,63 +14,88 @@ import { type UntruePart, untrueParts } from "./rig-places.ts";
 import type { RigPlan } from "./rig-plan.ts";
 import { heldTexts, tipTexts } from "./rig-words.ts";
 
+/** Between the bed's hatching and the words below it [mm]. */
+export const belowBedMm = 0.6;
+
+/** So many kinds of length out of scale, and the picture is none to take any length from. */
+const fewestUntold = 2;
+
+/** What the row below the bed says. */
+interface FootWords {
+  /** How deep it is. */
+  readonly bed: string;
+  /** The same with how the hook is set, where that is at the bed or over depth. */
+  readonly set: string;
+  /** All of it: first what there is to be done, and at last what is not to scale. */
+  readonly whole: readonly Run[];
+}
+
 /**
- * What the row below the bed says: how deep it is, in still water whether the hook touches it or how far over depth that is
- * set and, where the float then stands higher, by how much it does and how much of that lies on the bed; or that a line in running
- * water is longer than the depth, as it slants; and what is not to scale.
+ * What is said below the bed: in still water how far over depth the hook is to be set, how much of that lies on the bed and
+ * how much a float takes up that stands higher for it; how deep the bed is; that a hook touches it; or that a line in running
+ * water is longer than the depth, as it slants. Where hardly a length is to scale, none is named.
  */
 export function footWords(
   { rig: { water } }: SolvedRig,
   depth: SolvedDepth,
-  untrue: Iterable<UntruePart>,
+  untrue: readonly UntruePart[],
   { words, figures }: DrawingKit,
-): { bed: string; set: string; whole: string } {
+): FootWords {
   const bed = words("drawing.rig.bed", { depth: figures.shortDepth(depth.depthMm) });
   const { overdepthMm } = depth;
   const over = figures.besideDepth(overdepthMm);
   const place = words("figures.over-depth", { gap: over });
-  const set =
-    water !== "still" || overdepthMm < 0
-      ? bed
-      : overdepthMm > 0
-        ? words("drawing.rig.bed-set", { bed, place })
-        : words("drawing.rig.bed-touched", { bed });
+  const isOver = water === "still" && overdepthMm > 0;
+  const isTouching = water === "still" && overdepthMm === 0;
+  const touched = isTouching ? words("drawing.rig.bed-touched", { bed }) : bed;
+  const slants = lineShape(depth) !== upright;
+  const told = slants ? words("drawing.rig.bed-slant", { bed: together(bed) }) : touched;
+  const parts =
+    untrue.length >= fewestUntold
+      ? words("drawing.rig.not-to-scale.figures")
+      : [
+          words("drawing.rig.not-to-scale.always"),
+          ...untrue.map((part) => words(`drawing.rig.not-to-scale.${keyOf(part)}`)),
+        ].join(", ");
+  const rest = words("drawing.rig.not-to-scale.bed", { bed: told, parts });
+  const soft = (text: string): Run => ({ text, ink: "soft" });
+  if (!isOver) return { bed, set: touched, whole: [soft(rest)] };
   // A float that stands higher with shot on the bed takes up some of that.
   const lyingMm = figures.lyingMm(depth);
   const lying = figures.besideDepth(lyingMm);
-  const rises =
-    water === "still" && overdepthMm > 0 && lyingMm > 0 && lyingMm < overdepthMm && lying !== over;
-  const still = rises
-    ? words("drawing.rig.bed-set-lying", {
-        bed,
-        place: together(place),
-        lying: together(lying),
-        rise: together(figures.besideDepth(overdepthMm - lyingMm)),
-      })
-    : set;
-  const slants = lineShape(depth) !== upright;
-  const parts = [
-    words("drawing.rig.not-to-scale.always"),
-    ...[...untrue].map((part) => words(`drawing.rig.not-to-scale.${keyOf(part)}`)),
-  ].join(", ");
-  const told = slants ? words("drawing.rig.bed-slant", { bed: together(bed) }) : still;
-  return { bed, set, whole: words("drawing.rig.not-to-scale.bed", { bed: told, parts }) };
+  const rises = lyingMm > 0 && lyingMm < overdepthMm && lying !== over;
+  const shared = words("drawing.rig.set-lying", {
+    lying: together(lying),
+    rise: together(figures.besideDepth(overdepthMm - lyingMm)),
+  });
+  return {
+    bed,
+    set: words("drawing.rig.bed-set", { bed, place }),
+    whole: [
+      {
+        text: words(`drawing.rig.${rises ? "hook-set-lying" : "hook-set"}`, { place: together(place) }),
+        face: "bold",
+      },
+      ...(rises ? [soft(shared)] : []),
+      soft(rest),
+    ],
+  };
 }
 
 /** Room for the words below the bed: all that may be out of scale is named where there is room for words. */
 export function footHeightMm(
-  whole: string,
+  whole: readonly Run[],
   widthMm: number,
   { labels, textMm }: { readonly labels: LabelChoice; readonly textMm: number },
   { measure }: DrawingKit,
 ): number {
   if (labels === "none") return 0;
   if (labels === "distances") return leading * textMm;
-  return layLabel([{ text: whole }], widthMm - 1, textMm, measure).heightMm;
+  return layLabel(whole, widthMm - 1, textMm, measure).heightMm;
 }
 
 function footItems(
-  { box, untrue }: RigPlan,
+  { box, bedMm, untrue }: RigPlan,
   rig: SolvedRig,
   depth: SolvedDepth,
   choice: LabelChoice,
@@ -79,9 +105,10 @@ function footItems(
   const { words, measure } = kit;
   const named = untrueParts.filter((part) => untrue.has(part));
   const { bed, set, whole } = footWords(rig, depth, named, kit);
+  const underBedMm = bedMm + bedThicknessMm + belowBedMm;
   if (choice === "full") {
-    const label = layLabel([{ text: whole, ink: "soft" }], box.widthMm - 1, textMm, measure);
-    return paintLabel(label, 0.5, box.heightMm - label.heightMm / 2, measure);
+    const label = layLabel(whole, box.widthMm - 1, textMm, measure);
+    return paintLabel(label, 0.5, underBedMm + label.heightMm / 2, measure);
   }
   const baseMm = box.heightMm - 0.28 * textMm;
   const all = words("drawing.rig.not-to-scale.all");

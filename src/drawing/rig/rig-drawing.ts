@@ -12,16 +12,13 @@ import { hookAlong } from "../parts/hook.ts";
 import { parts } from "../parts/parts.ts";
 import { mirrored, rotated } from "../transform.ts";
 import { asDrawn, lineShape, upright } from "./current-shape.ts";
-import { captions, footHeightMm, footWords } from "./rig-captions.ts";
+import { belowBedMm, captions, footHeightMm, footWords } from "./rig-captions.ts";
 import { placeRigLabels } from "./rig-label-layout.ts";
 import { fewerLabels, type LabelChoice, type RigLabel, rigLabels, type SharedLabels } from "./rig-labels.ts";
 import { lineBelowFloat, lineToRod } from "./rig-line.ts";
 import { untrueParts } from "./rig-places.ts";
 import { planRig, type RigPlan } from "./rig-plan.ts";
 import { rigDescription, rigTitle } from "./rig-words.ts";
-
-/** Between the bed's hatching and the words below it [mm]. */
-const belowBedMm = 0.6;
 
 export interface RigDrawingOptions {
   /** `distances`: shot and distances only, for a small card; `full`: every part named; `none`: no words at all. */
@@ -92,10 +89,13 @@ function planOf(
   const rowsAbove = (rig.rig.water === "flowing" && choice !== "none" ? 1 : 0) + (choice === "full" ? 1 : 0);
   // A line that hangs straight down has no slant to be drawn.
   const mayBe = untrueParts.filter((part) => part !== "slant" || shape !== upright);
-  const footMm = footHeightMm(footWords(rig, depth, mayBe, kit).whole, box.widthMm, options, kit);
+  // Where all of these are out of scale less is said than where one is.
+  const footsMm = [mayBe, ...mayBe.map((part) => [part])].map((untrue) =>
+    footHeightMm(footWords(rig, depth, untrue, kit).whole, box.widthMm, options, kit),
+  );
   return planRig(rig, depth, shape, box, {
     aboveMm: rowsAbove * rowMm,
-    belowMm: bedThicknessMm + belowBedMm + footMm,
+    belowMm: bedThicknessMm + belowBedMm + Math.max(...footsMm),
   });
 }
 

@@ -20,7 +20,7 @@ export function labelsOf(drawing: Drawing): string[] {
         "",
       ),
     )
-    .filter((label) => !label.startsWith("0 hook bend"));
+    .filter((label) => !label.startsWith("0 hook bend") && !label.startsWith("hook set"));
 }
 
 /** By how much a float is told to be slowed, in many words or few. */
