@@ -22,6 +22,9 @@ interface Column {
   readonly textMm: number;
 }
 
+/** Between labels: so much that lines of one are told from those of the next, or less where there is no room for that [em]. */
+const gapEms = [0.5, 0.3, 0.15] as const;
+
 /** Room for the leaders between a picture and its labels. */
 export const leaderMm = 4.5;
 
@@ -41,7 +44,10 @@ export function labelColumn(
     atMm: label.at.yMm,
     sizeMm: heightMm,
   }));
-  const places = placeInOrder(wanted, topMm, bottomMm, 0.15 * textMm);
+  const places = gapEms.reduce<number[] | undefined>(
+    (found, gapEm) => found ?? placeInOrder(wanted, topMm, bottomMm, gapEm * textMm),
+    undefined,
+  );
   if (!places) return undefined;
   const bendMm = leftMm - leaderMm + 0.8;
   return paired(labels, paired(laid, places)).flatMap(([{ at, bracket }, [label, place]]) => {

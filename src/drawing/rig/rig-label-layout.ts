@@ -59,13 +59,12 @@ function target(plan: RigPlan, label: RigLabel): Target {
   const upper = last(marks);
   if (lower.lying) return { runs, at: rimOf(plan, lower), lying: true };
   const right = Math.max(...marks.map((mark) => mark.at.xMm + reachMm(plan, mark)));
-  const middle = (lower.at.yMm + upper.at.yMm) / 2 - (lower.kind === "hook" ? plan.hookHeightMm / 2 : 0);
+  const middle = lower.at.yMm - (lower.kind === "hook" ? plan.hookHeightMm / 2 : 0);
   if (marks.length === 1) return { runs, at: point(right + 0.5, middle), lying: false };
-  // The distance of shot pinched on together is that of the lowest.
-  const told = label.group?.kind === "together" ? lower.at.yMm : middle;
   return {
     runs,
-    at: point(right + 0.6 + bracketDepthMm, told),
+    // One shot or many, a label stands at the lowest of them.
+    at: point(right + 0.6 + bracketDepthMm, lower.at.yMm),
     lying: false,
     bracket: { fromMm: upper.at.yMm - upper.radiusMm, toMm: lower.at.yMm + lower.radiusMm },
   };

@@ -63,18 +63,21 @@ export function tipTexts(
 /** For what a tip shows as it does. */
 type TipState = "hangs" | "bait" | "lifted" | "held";
 
-/** How the float goes in the stream that the rig is drawn in, in so many words, and in fewer. */
-export function heldTexts(
-  { heldBackShare }: FlowFigure,
-  { words, figures }: DrawingKit,
-): readonly [whole: string, ...brief: string[]] {
-  if (heldBackShare === 0) return [words("drawing.rig.free"), words("drawing.rig.run-free-briefest")];
-  const share = figures.share(heldBackShare);
-  return [
-    words("drawing.rig.held-back", { share }),
-    words("drawing.rig.held-back-brief", { share: together(share) }),
-    words("drawing.rig.held-back-briefest", { share: together(share) }),
-  ];
+/** How the float goes in the stream that the rig is drawn in: in the words of pages and cards. */
+function heldText({ heldBackShare }: FlowFigure, { words, figures }: DrawingKit): string {
+  if (heldBackShare === 0) return words("drawing.rig.free");
+  return words("drawing.rig.held-back-brief", { share: together(figures.share(heldBackShare)) });
+}
+
+/** The same beside a drawing, with what slows it where there is room for that, and in fewer words. */
+export function heldTexts(hang: FlowFigure, kit: DrawingKit): readonly [whole: string, ...brief: string[]] {
+  const { words, figures } = kit;
+  const held = heldText(hang, kit);
+  if (hang.heldBackShare === 0) return [held, words("drawing.rig.run-free-briefest")];
+  const briefest = words("drawing.rig.held-back-briefest", {
+    share: together(figures.share(hang.heldBackShare)),
+  });
+  return [words("drawing.rig.held-back", { held }), held, briefest];
 }
 
 /**
@@ -120,7 +123,7 @@ export function rigDescription(
   const { paceMs, leadMm } = hang;
   const flow = words(`drawing.rig.spoken-${leadMm >= 0 ? "lead" : "trail"}`, {
     pace: figures.pace(paceMs),
-    held: first(heldTexts(hang, kit)),
+    held: heldText(hang, kit),
     gap: figures.shortGap(Math.abs(leadMm)),
   });
   return `${heard} ${flow}`;

@@ -32,13 +32,13 @@ describe.each(flowing.map((solved) => [solved.rig.id, solved] as const))("the dr
     expect(drawing.description).toContain(figures.pace(rig.pacesMs[0]!));
     const side = hang.leadMm > 0 ? "ahead of" : "behind";
     const gap = figures.shortGap(Math.abs(hang.leadMm));
-    expect(drawing.description).toContain(
-      `${100 * share} % slower than running free, the bait ${gap} ${side} it`,
+    expect(drawing.description.replaceAll("\u00a0", " ")).toContain(
+      `the float slowed by ${100 * share} %, the bait ${gap.replaceAll("\u00a0", " ")} ${side} it`,
     );
     const seen = textsOf(drawing.items)
       .map(({ text }) => text.replaceAll("\u00a0", " "))
       .join(" ");
-    expect(seen).toContain(`float ${100 * share} % slower than running free`);
+    expect(seen).toContain(`held back: float slowed by ${100 * share} %`);
     expect(seen).toContain(`off the bed, ${gap} ${side} the float`);
     expect(seen).toContain("figures are along the line, which slants");
   });

@@ -23,8 +23,8 @@ export function labelsOf(drawing: Drawing): string[] {
     .filter((label) => !label.startsWith("0 hook bend") && !label.startsWith("hook set"));
 }
 
-/** By how much a float is told to be slowed, in many words or few. */
-const slowed = /(\d+) % slower than running free|slowed by (\d+) %/;
+/** By how much a float is told to be slowed. */
+const slowed = /slowed by (\d+) %/;
 
 /** What the labels of a drawing, its caption and its marks say. */
 export function readDrawing(drawing: Drawing, teller: string): Statement[] {
@@ -55,10 +55,10 @@ export function readDrawing(drawing: Drawing, teller: string): Statement[] {
   });
   const tip = /(\d+ mm) of tip shows/.exec(texts.join(" "));
   if (tip) told.push({ teller, depthCm, of: "tip", mm: readMm(tip[1]!) });
-  const [, whole, brief] = slowed.exec(texts.join(" ")) ?? [];
+  const [, percent] = slowed.exec(texts.join(" ")) ?? [];
   const [, cm] = /(\d+) cm off the bed/.exec(texts.join(" ")) ?? [];
-  if (whole ?? brief) {
-    const share = Number(whole ?? brief) / 100;
+  if (percent) {
+    const share = Number(percent) / 100;
     told.push({ teller, of: "held back", share });
     told.push({ teller, depthCm, of: "hook over bed", cm: -Number(cm), heldBackShare: share });
   }
