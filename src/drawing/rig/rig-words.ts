@@ -1,7 +1,7 @@
+import { lyingMm } from "../../core/depth/lying.ts";
 import { movedPart } from "../../core/depth/setting.ts";
 import type { RigVariant } from "../../core/float/moved-float.ts";
-import { toldTipMm } from "../../core/float/tip.ts";
-import { first } from "../../core/lists.ts";
+import { entry, first } from "../../core/lists.ts";
 import { shotNamed } from "../../core/tackle/shot-groups.ts";
 import type { Mm } from "../../core/units.ts";
 import type { WaterKind } from "../../core/water/water.ts";
@@ -36,10 +36,11 @@ export function rigTitle(
  */
 export function tipTexts(
   { rig }: SolvedRig,
-  { depthGuide, overdepthMm, tipShowingMm, lineShot }: SolvedDepth,
+  depth: SolvedDepth,
   told: "drawing.rig.tip" | "drawing.rig.spoken-tip",
   { words, figures }: DrawingKit,
 ): readonly [whole: string, ...brief: string[]] {
+  const { depthGuide, overdepthMm, tipShowingMm, lineShot } = depth;
   const tip = figures.tip(tipShowingMm);
   const onBed = depthGuide.find((step) => step.overdepthMm === overdepthMm)?.shotOnBed ?? [];
   const shot = shotNamed(onBed, lineShot);
@@ -53,12 +54,13 @@ export function tipTexts(
   if (overdepthMm <= 0) return texts("hangs");
   if (rig.water === "flowing") return [alone];
   if (shot.length === 0) return texts("bait");
-  const tips = depthGuide.flatMap((step) =>
-    step.shotOnBed.length === onBed.length && step.tipShowingMm !== null ? [step.tipShowingMm] : [],
-  );
-  const isOff = toldTipMm(tipShowingMm) >= toldTipMm(Math.max(...tips));
-  return texts(isOff ? "lifted" : "held", { shot: figures.shot(shot) });
+  // As long as no more line lies there than up to the highest of these, the line from it to the float is tight.
+  const isTight = lyingMm(depth) <= entry(lineShot, onBed.length - 1).fromHookMm + asTightMm;
+  return texts(isTight ? "held" : "lifted", { shot: figures.shot(shot) });
 }
+
+/** Line that hangs slack between shot on the bed and float, and is no more than a rounding [mm]. */
+const asTightMm = 0.1;
 
 /** For what a tip shows as it does. */
 type TipState = "hangs" | "bait" | "lifted" | "held";

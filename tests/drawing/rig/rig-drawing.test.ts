@@ -157,9 +157,13 @@ describe("rig drawings", () => {
     }
   });
 
-  test("the distance of shot pinched on together points at the lowest of them", () => {
+  // One convention for both, or a figure beside a bracket is read as that of its middle: common practice, no source.
+  test.each([
+    { hung: "pinched on together", places: [400, 402, 404, 406, 408] },
+    { hung: "spread evenly", places: [400, 500, 600, 700, 800] },
+  ])("the distance of shot $hung points at the lowest of them", ({ places: at }) => {
     const base = sampleRigs[0]!;
-    const line = [400, 402, 404, 406, 408].map((mm) => sampleShot("No 6", "bulk", mm));
+    const line = at.map((mm) => sampleShot("No 6", "bulk", mm));
     const depth = { ...base.depths[0]!, inWater: undefined, lineShot: line };
     const [, page] = places;
     const items = flatItems(drawRig(base, depth, page.box, drawingKit, page).items);

@@ -79,3 +79,17 @@ it.each(still)("$rig.id: what lies on the bed is named above it", (solved) => {
       for (const { text, yMm } of distances) expect(yMm, `${variant}: ${text}`).toBeLessThan(bedMm);
     }
 });
+
+// Its anchor is more than it can carry: as long as the float stands, the line holds it down.
+it("a lift rig's drawing says that the line to its anchor is tight, as it is set and set deeper", () => {
+  const lift = still.find(({ rig }) => rig.id === "lift-method")!;
+  for (const depth of lift.depths)
+    for (const variant of ["set", "over depth"] as const) {
+      const drawing = drawRig(lift, depth, box, drawingKit, { labels: "full", textMm: 3.2, variant });
+      const seen = textsOf(drawing.items).map(({ text }) => text.replaceAll("\u00a0", " "));
+      expect(seen.join(" ")).toContain("line tight to SSG");
+      expect(drawing.description.replaceAll("\u00a0", " ")).toContain(
+        "held down by the tight line to SSG on the bed",
+      );
+    }
+});
