@@ -145,7 +145,7 @@ function untoldOf(solved: SolvedRig, depth: SolvedDepth, drawing: Drawing): stri
     ...whole.filter(({ trueMm }) => trueMm > 20).map(({ drawnMm, trueMm }) => drawnMm / trueMm),
   );
   const named = /not to scale: (.*)$/.exec(text)?.[1];
-  const isNone = named === "go by the figures";
+  const isNone = named?.startsWith("go by the figures") ?? false;
   return [
     ...(isNone || named?.startsWith("float, shot, hook") ? [] : ["float, shot and hook are not named"]),
     ...whole.flatMap(({ what, drawnMm, trueMm }) =>

@@ -98,11 +98,8 @@ function placeColumn(
   textMm: number,
   { measure }: DrawingKit,
 ): Item[] | undefined {
-  const reaches = plan.marks
-    .filter((mark) => !mark.lying)
-    .map((mark) => mark.at.xMm + Math.max(0.5, reachMm(plan, mark)));
   const column = {
-    leftMm: Math.max(...targets.map((one) => one.at.xMm), ...reaches) + leaderMm,
+    leftMm: columnLeftMm(plan, targets),
     rightMm: plan.box.widthMm - marginMm,
     topMm: plan.surfaceMm + clearMm,
     bottomMm,
@@ -143,7 +140,7 @@ function placeRows(
   let bottom = plan.bedMm - (isLying ? clearMm + lyingHeightMm(plan) : aboveBedMm);
   const sorted = [...targets].sort((a, b) => b.at.xMm - a.at.xMm);
   for (const [i, { at, runs }] of sorted.entries()) {
-    const besideLine = Math.max(...hangingReaches(plan, hanging, bottom - 2 * leading * textMm)) + clearMm;
+    const besideLine = footLeftMm(plan, hanging, bottom - 2 * leading * textMm);
     const footX = Math.max(at.xMm + elbowMm.foot, besideLine);
     const beside = footX + elbowMm.clear;
     const whole = layLabel(runs, plan.box.widthMm, textMm, measure, "whole");
@@ -165,13 +162,20 @@ function placeRows(
   return { items, topMm: sorted.length > 0 ? bottom - clearMm : bottom };
 }
 
-/** How far right what hangs below a height reaches, with its bracket and with the line itself [mm]. */
-function hangingReaches(plan: RigPlan, targets: readonly Target[], belowMm: number): number[] {
+/** Right of what, below a height, the foot of a leader must stand: of all that hangs there, and of leaders from there up to the column. */
+function footLeftMm(plan: RigPlan, targets: readonly Target[], belowMm: number): number {
+  const isToldThere = targets.some(({ at, bracket }) => (bracket?.toMm ?? at.yMm) > belowMm);
+  if (isToldThere) return columnLeftMm(plan, targets) - elbowMm.clear;
   const marks = plan.marks.filter(({ lying, at }) => !lying && at.yMm > belowMm);
-  const told = targets.filter(({ at, bracket }) => (bracket?.toMm ?? at.yMm) > belowMm);
-  return [
-    plan.floatAt.xMm,
-    ...marks.map((mark) => mark.at.xMm + Math.max(0.5, reachMm(plan, mark))),
-    ...told.map(({ at }) => at.xMm),
-  ];
+  return Math.max(plan.floatAt.xMm, ...marks.map((mark) => besideMm(plan, mark))) + clearMm;
 }
+
+/** Left edge of the labels of what hangs. */
+function columnLeftMm(plan: RigPlan, targets: readonly Target[]): number {
+  const reaches = plan.marks.filter(({ lying }) => !lying).map((mark) => besideMm(plan, mark));
+  return Math.max(...targets.map(({ at }) => at.xMm), ...reaches) + leaderMm;
+}
+
+/** Right of a mark that hangs, with the line there. */
+const besideMm = (plan: RigPlan, mark: PlacedMark): number =>
+  mark.at.xMm + Math.max(0.5, reachMm(plan, mark));
