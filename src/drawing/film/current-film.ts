@@ -6,28 +6,27 @@ import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
 import {
   accent,
   arrow,
-  circle,
   curveTo,
   type Point,
   partWay,
   pathFrom,
   point,
   polyline,
-  rectangle,
   text,
   thin,
-  thinSoft,
 } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
-import { layLabel, paintLabel } from "../labels/label-text.ts";
 import type { Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { parts } from "../parts/parts.ts";
 import { placeOn } from "../plots/hang-plot.ts";
 import { tellHang, tellHold } from "../plots/tell-hang.ts";
 import { strandStrokes } from "../strands.ts";
+import { verdictMark, verdictMm } from "../verdict.ts";
+import { alongBank } from "./current-bank.ts";
+import { twoFixings } from "./current-fixed.ts";
 import type { Film, FilmRoom, Moment } from "./film.ts";
-import { baitAt, movingFloat, placed, rodEnd, shotAt, waterOverBed } from "./moving.ts";
+import { baitAt, movingFloat, rodEnd, shotAt, waterOverBed } from "./moving.ts";
 
 const waterShare = 0.75;
 const aboveMm = 9;
@@ -49,14 +48,10 @@ export function currentFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoo
   const paceMs = first(hangs).paceMs;
   const holds = depth.inWater?.holdBackMax.find((one) => one.paceMs === paceMs);
   const most = holds?.share ?? 1;
-  const [nearMm, farMm] = reachOf(hangs);
-  const scale = Math.min((waterShare * widthMm) / depth.depthMm, (widthMm - 8) / Math.max(1, farMm - nearMm));
-  const surfaceMm = 1.4 * textMm + aboveMm;
-  const bedMm = surfaceMm + scale * depth.depthMm;
-  const originMm = (widthMm - scale * (farMm - nearMm)) / 2 - scale * nearMm;
-  const flow = words("drawing.hang.flow", { pace: figures.pace(paceMs) });
-  const feedRoom = { ...wayOf(hangs), topMm: bedMm + bedThicknessMm + 3.1 * textMm, widthMm, textMm };
-  const at = { surfaceMm, originMm, scale };
+  const at = placeOf(hangs, depth, room);
+  const { surfaceMm, bedMm } = at;
+  const belowMm = bedMm + bedThicknessMm + 1.4 * textMm;
+  const bank = alongBank(hangs, { topMm: belowMm, widthMm, textMm }, kit);
   const held = (say: string) =>
     text(point(0.5, bedMm + bedThicknessMm + textMm), say, textMm, { face: "bold" });
   const moments = hangs.map((hang): Moment => {
@@ -64,42 +59,66 @@ export function currentFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoo
     return {
       get caption() {
         const told = words("drawing.film.current.moment", { told: tellHang(hang, depth.depthMm, kit) });
-        const share = figures.share(most);
-        return goesUnder ? `${told} ${words("drawing.film.current.under", { share })}` : told;
+        return goesUnder ? `${told} ${underWords(most, kit)}` : told;
       },
       get moving() {
         return [
           ...hangingRig(solved, depth, hang, goesUnder, at, room, kit),
           held(tellHold(hang, kit)),
-          ...feedAndBait(hang, feedRoom, kit),
+          ...(goesUnder ? wrongIn(room) : []),
+          ...bank.still,
+          ...bank.moving(hang),
         ];
       },
     };
   });
-  const dives = hangs.find(({ heldBackShare }) => heldBackShare > (holds?.bottomOnlyShare ?? 1) + 1e-9);
-  if (dives && holds) {
-    const said = [held(words("drawing.film.current.foot-alone")), ...insteadOf(holds, feedRoom, kit)];
-    const moving = [...hangingRig(solved, depth, dives, true, at, room, kit), ...said];
-    moments.push({ caption: whyUnder(holds, kit), moving });
-  }
+  const dives = holds && hangs.find(({ heldBackShare }) => heldBackShare > holds.bottomOnlyShare + 1e-9);
+  const below = { topMm: belowMm, widthMm, textMm, divingDegrees };
+  const fixings = dives && twoFixings(solved.rig.float, { said: heldTwice(holds, kit), holds }, below, kit);
+  if (dives && fixings)
+    moments.push({
+      caption: whyUnder(holds, kit),
+      moving: [
+        ...hangingRig(solved, depth, dives, true, at, room, kit),
+        ...wrongIn(room),
+        held(words("drawing.film.current.foot-alone")),
+        ...fixings.items,
+      ],
+    });
   const middle = Math.round((hangs.length - 1) / 2);
   return {
     widthMm,
-    heightMm: feedRoom.topMm + feedRows * textMm,
+    heightMm: belowMm + Math.max(bank.heightMm, fixings?.heightMm ?? 0),
     title: words("drawing.film.current.title", { rig: solved.rig.title }),
     description: words("drawing.film.current.about", { pace: figures.pace(paceMs) }),
     still: [
-      ...flowWords(flow, textMm),
+      ...flowWords(words("drawing.hang.flow", { pace: figures.pace(paceMs) }), textMm),
       ...waterOverBed({ rightMm: widthMm, surfaceMm, footMm: bedMm }),
-      text(point(widthMm - 0.5, bedMm + bedThicknessMm + textMm), figures.shortDepth(depth.depthMm), textMm, {
-        anchor: "end",
-        ink: "soft",
-      }),
+      depthWords(figures.shortDepth(depth.depthMm), bedMm, room),
     ],
     moments,
     strip: rising([0, middle, hangs.length - 1, moments.length - 1]),
   };
 }
+
+/** Where surface, bed and float are on the picture, and its scale. */
+function placeOf(hangs: readonly FlowFigure[], { depthMm }: SolvedDepth, { widthMm, textMm }: FilmRoom) {
+  const [nearMm, farMm] = reachOf(hangs);
+  const scale = Math.min((waterShare * widthMm) / depthMm, (widthMm - 8) / Math.max(1, farMm - nearMm));
+  const surfaceMm = 1.4 * textMm + aboveMm;
+  const originMm = (widthMm - scale * (farMm - nearMm)) / 2 - scale * nearMm;
+  return { surfaceMm, bedMm: surfaceMm + scale * depthMm, originMm, scale };
+}
+
+/** The mark of a picture that shows what goes wrong, in its corner. */
+const wrongIn = ({ widthMm }: FilmRoom): Item[] =>
+  verdictMark("wrong", point(widthMm - verdictMm - 0.3, verdictMm + 0.3));
+
+const depthWords = (said: string, bedMm: number, { widthMm, textMm }: FilmRoom): Item =>
+  text(point(widthMm - 0.5, bedMm + bedThicknessMm + textMm), said, textMm, { anchor: "end", ink: "soft" });
+
+const underWords = (most: number, { words, figures }: DrawingKit): string =>
+  words("drawing.film.current.under", { share: figures.share(most) });
 
 /** Which way the water goes, and how fast. */
 const flowWords = (said: string, textMm: number): Item[] => [
@@ -125,82 +144,6 @@ function heldTwice({ topAndBottomShare: both }: HoldBackMax, { words, figures }:
   return both < 1
     ? words("drawing.film.current.why-not", { both: figures.share(both) })
     : words("drawing.film.current.why-stopped");
-}
-
-/** Where the others have the way of feed and bait: how it is fixed instead. */
-function insteadOf(holds: HoldBackMax, { topMm, widthMm, textMm }: FeedRoom, kit: DrawingKit): Item[] {
-  const label = layLabel([{ text: heldTwice(holds, kit) }], widthMm - 1, textMm, kit.measure);
-  return paintLabel(label, 0.5, topMm - 1.2 * textMm + label.heightMm / 2, kit.measure);
-}
-
-/** A mark that is not on the way along the bank touches it from above or from below [mm]. */
-const besideWayMm = 1.5;
-/** Rows of words below the bed, with the way of the feed above them. */
-const feedRows = 6.2;
-
-interface FeedRoom {
-  /** Ends of the way along the surface, downstream of the cast. */
-  readonly fromMm: Mm;
-  readonly toMm: Mm;
-  readonly topMm: number;
-  readonly widthMm: number;
-  readonly textMm: number;
-}
-
-/** All places along the surface where feed goes in or meets the bait, and the cast. */
-function wayOf(hangs: readonly FlowFigure[]): Pick<FeedRoom, "fromMm" | "toMm"> {
-  const places = hangs.flatMap(({ feed }) => [-feed.upstreamOfCastMm, feed.belowCastMm]);
-  return { fromMm: Math.min(0, ...places), toMm: Math.max(1, ...places) };
-}
-
-/** Along the surface, to a scale of its own: where the feed goes in, where the float does, and where bait and feed meet. */
-function feedAndBait(
-  { feed }: FlowFigure,
-  { fromMm, toMm, topMm, widthMm, textMm }: FeedRoom,
-  { words, figures }: DrawingKit,
-): Item[] {
-  const edgeMm = 2;
-  const along = (mm: Mm) => edgeMm + ((widthMm - 2 * edgeMm) * (mm - fromMm)) / (toMm - fromMm);
-  const wayY = topMm + 2;
-  // To a tenth of a metre: nobody throws feed nearer than that.
-  const farTold = (mm: Mm) => figures.shortDepth(100 * Math.round(mm / 100));
-  const upstream = feed.upstreamOfCastMm >= 0;
-  // Told apart by their shapes as well, as forced colours fill none of the first two, and each on its own side of the
-  // line, as feed may go in where the float does.
-  const marks = [
-    {
-      mm: -feed.upstreamOfCastMm,
-      besideMm: -besideWayMm,
-      draw: [rectangle(-1.1, -1.1, 2.2, 2.2, { fill: "tone", stroke: thin })],
-      said: words(upstream ? "drawing.film.current.feed-above" : "drawing.film.current.feed-below", {
-        gap: farTold(Math.abs(feed.upstreamOfCastMm)),
-      }),
-    },
-    {
-      mm: 0,
-      besideMm: besideWayMm,
-      draw: [circle(point(0, 0), 1.2, { fill: "paper", stroke: thin })],
-      said: words("drawing.film.current.cast"),
-    },
-    {
-      mm: feed.belowCastMm,
-      besideMm: 0,
-      draw: [circle(point(0, 0), 1.2, { fill: "accent" })],
-      said: words("drawing.film.current.meet", {
-        gap: farTold(feed.belowCastMm),
-        time: figures.time(feed.afterS),
-      }),
-    },
-  ];
-  return [
-    text(point(0.5, topMm - 0.7 * textMm), words("drawing.film.current.bank"), textMm, { ink: "soft" }),
-    polyline([point(along(fromMm), wayY), point(along(toMm), wayY)], thinSoft),
-    ...marks.map(({ mm, besideMm, draw }) => placed(point(along(mm), wayY + besideMm), draw)),
-    ...marks.flatMap(({ draw, said }, row) => {
-      const y = wayY + (2.2 + 1.35 * row) * textMm;
-      return [placed(point(edgeMm, y - 0.35 * textMm), draw), text(point(edgeMm + 2.6, y), said, textMm)];
-    }),
-  ];
 }
 
 /** The shares of the first pace, from run free to stopped. */

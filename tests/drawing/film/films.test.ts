@@ -491,14 +491,34 @@ describe("the float in the current", () => {
         );
         expect(Math.abs(bait.x - eyeX - leadCm * perCm)).toBeLessThan(1);
         expect(Math.abs(bait.y - topMm - hookDepthCm * perCm)).toBeLessThan(1);
-        // Below the bed: where the feed goes in, the cast, and where they meet, to a scale of their own.
+        // Below the bed: the cast, where the feed goes in, and where they meet, to a scale of their own.
         const along = groups(frames[i]!, () => true).filter(({ y }) => y > footMm);
-        const [feedX, castX, meetX] = along.map(({ x }) => x);
-        // Where feed goes in at the cast, each is seen: a square 2.2 mm high above the line, a ring 2.4 mm wide below it.
-        expect(along[1]!.y - along[0]!.y).toBeGreaterThan(1.1 + 1.2 + 0.5);
+        const [castX, feedX, meetX] = along.map(({ x }) => x);
+        expect(new Set(along.slice(0, 3).map(({ y }) => y)).size).toBe(1);
         const { feedWithCast: feed } = told[i]!;
         const wayPerCm = (meetX! - castX!) / feed.meetsBelowCm;
         expect(Math.abs(castX! - feedX! - feed.upstreamCm * wayPerCm)).toBeLessThan(1);
+        // Words give both from the cast, to a tenth of a metre, and ticks their scale in metres.
+        const words = said(film.moments[i]!).join(" ").replaceAll("\u00a0", " ");
+        for (const cm of [feed.upstreamCm, feed.meetsBelowCm]) {
+          const far = Math.round(Math.abs(cm) / 10) / 10;
+          const told =
+            far === 0
+              ? /with your cast|meet there/
+              : new RegExp(`${far} m (up|down)stream of (your cast|it)`);
+          expect(words).toMatch(told);
+        }
+        // Figures stand at their ticks, but for those that would go over the edge.
+        const figures = film.moments[i]!.moving.filter(
+          (item): item is TextItem => item.kind === "text" && item.anchor === "middle" && item.yMm > footMm,
+        );
+        expect(figures.length).toBeGreaterThan(0);
+        for (const { text, xMm } of figures) {
+          const away = Number(/^(\d+) m$/.exec(text)![1]) * 100 * wayPerCm;
+          expect(Math.abs(Math.abs(xMm - castX!) - away)).toBeLessThan(
+            xMm < 6 || xMm > room.widthMm - 6 ? 4 : 1,
+          );
+        }
       }
     },
   );
