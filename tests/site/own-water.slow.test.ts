@@ -180,13 +180,15 @@ describe.skipIf("reason" in started)(`a rig's page asked for another water${reas
     await expect.poll(() => page.textContent("#fit-said")).toContain("From your box:");
     expect(new URL(page.url()).searchParams.get("box")).not.toContain(size);
     await page.reload();
-    await page.waitForSelector("#fitted");
+    // Until all of the answer is there, rows may still move below the pointer.
+    await page.waitForSelector("#fitted .in-water", { state: "attached" });
     await unfoldAll();
     expect(await row(size).locator("[type=checkbox]").isChecked()).toBe(false);
     await row(size).locator("[type=checkbox]").check();
-    await page.waitForSelector("#fitted");
+    await expect
+      .poll(() => page.textContent("#fit-status"))
+      .toContain("Your box makes it as the guide has it.");
     expect((await told()).filter((text) => text.includes("box"))).toEqual([]);
-    expect(await page.textContent("#fit-status")).toContain("Your box makes it as the guide has it.");
     await page.click("#fit [type=reset]");
     await expect.poll(() => page.url()).not.toContain("box=");
     expect(said).toEqual([]);
