@@ -22,6 +22,7 @@ import {
   soonestEndS,
   tell,
   tellClock,
+  timesOf,
 } from "./sinking-told.ts";
 import { type Column, sinkingWater, tipMm } from "./sinking-water.ts";
 
@@ -36,6 +37,9 @@ const seenSoonerS = 2;
 /** Shot that run into one another keep an edge between them. */
 const touchMm = 0.3;
 const shotEdge: Stroke = { ...thin, ink: "paper" };
+/** The way of a bait so far: dots, as no line of the rig has. */
+const way: Stroke = { ink: "faint", widthMm: 0.6, dashMm: [0.01, 1.3], cap: "round" };
+const wayPlaces = 10;
 /** Line that lies in a heap is drawn in loops of so much of it [mm of paper]. */
 const loopMm = 6;
 
@@ -139,14 +143,6 @@ export function namesOfWays(
   return [name(one), name(other)];
 }
 
-/** The even times of both, as far apart as the one that has them less often, and the moments when a bait is down. */
-function timesOf(sides: readonly SinkingSide[]): readonly S[] {
-  const gapS = Math.max(...sides.map(({ sink }) => entry(sink.line.moments, 1).timeS));
-  const ends = sides.map(({ sink }) => endS(sink));
-  const even = Array.from({ length: Math.ceil(Math.max(...ends) / gapS) }, (_, i) => i * gapS);
-  return rising([...even, ...ends]);
-}
-
 /** The rig of one side at a time: float, line, shot and bait where the sums have them. */
 function rigAt({ sink, shot }: SinkingSide, timeS: S, { rig }: SolvedRig, column: Column): Item[] {
   const { scale, surfaceMm, originMm } = column;
@@ -177,6 +173,10 @@ function rigAt({ sink, shot }: SinkingSide, timeS: S, { rig }: SolvedRig, column
       (one) => one.fromHookMm === fromHookMm || scale * Math.abs(one.fromHookMm - fromHookMm) > touchMm,
     );
   return [
+    polyline(
+      baitWay(sink, timeS).map((place) => at(place)),
+      way,
+    ),
     run(0, loop + 1, strandStrokes["main line"]),
     run(loop, line.length, strandStrokes["hook length"]),
     polyline([top, foot], floatBody),
@@ -190,6 +190,11 @@ function rigAt({ sink, shot }: SinkingSide, timeS: S, { rig }: SolvedRig, column
     ),
     baitAt(last(path)),
   ];
+}
+
+/** The way of the bait so far, from its landing: in as many places at any time, so that a film can move it. */
+function baitWay({ line }: SinkingSide["sink"], timeS: S): Point[] {
+  return Array.from({ length: wayPlaces }, (_, i) => last(lineAt(line, (timeS * i) / (wayPlaces - 1))).place);
 }
 
 /** Where the float's tip ends, its foot being known and where it meets the surface; upright where both are one. */

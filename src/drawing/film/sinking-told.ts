@@ -1,10 +1,10 @@
-import { last } from "../../core/lists.ts";
+import { entry, last, rising } from "../../core/lists.ts";
 import type { Sink } from "../../core/sink/sink-of-rig.ts";
-import type { S } from "../../core/units.ts";
+import type { Mm, S } from "../../core/units.ts";
 import type { SisterShot } from "../../model/in-water.ts";
 import type { SolvedDepth } from "../../model/solved.ts";
 import type { DrawingKit } from "../kit.ts";
-import type { Run } from "../labels/label-text.ts";
+import { type Run, together } from "../labels/label-text.ts";
 import { sooner, tellSooner } from "../plots/sooner.ts";
 import { lineAt } from "./line-at.ts";
 
@@ -58,26 +58,63 @@ export const soonerOf = (sides: readonly SinkingSide[]) =>
 export const landsApart = (sides: readonly SinkingSide[]): boolean =>
   new Set(sides.map(({ sink }) => sink.landing)).size > 1;
 
-/** When the baits are furthest apart in depth, while both still fall. */
+/** The even times of both, as far apart as the one that has them less often, and the moments when a bait is down. */
+export function timesOf(sides: readonly SinkingSide[]): readonly S[] {
+  const gapS = Math.max(...sides.map(({ sink }) => entry(sink.line.moments, 1).timeS));
+  const ends = sides.map(({ sink }) => endS(sink));
+  const even = Array.from({ length: Math.ceil(Math.max(...ends) / gapS) }, (_, i) => i * gapS);
+  return rising([...even, ...ends]);
+}
+
+const baitDeepMm = ({ sink }: SinkingSide, timeS: S): Mm => last(lineAt(sink.line, timeS)).place.yMm;
+
+/** Of the times of a film that when the baits are furthest apart in depth, while both still fall. */
 export function mostApartS(sides: readonly SinkingSide[]): S {
   const soonestS = soonestEndS(sides);
-  const times = sides.flatMap(({ sink }) => sink.line.moments.map(({ timeS }) => timeS));
   const apartMm = (timeS: S) => {
-    const deep = sides.map(({ sink }) => last(lineAt(sink.line, timeS)).place.yMm);
+    const deep = sides.map((side) => baitDeepMm(side, timeS));
     return Math.max(...deep) - Math.min(...deep);
   };
-  return times
+  return timesOf(sides)
     .filter((timeS) => timeS < 0.9 * soonestS)
-    .reduce((most, timeS) => (apartMm(timeS) > apartMm(most) ? timeS : most), 0.4 * soonestS);
+    .reduce((most, timeS) => (apartMm(timeS) > apartMm(most) ? timeS : most), 0);
+}
+
+/** Where both baits are when they are furthest apart, by their names; nothing where they are told alike then, too. */
+function apartOnTheWay(sides: readonly SinkingSide[], kit: DrawingKit) {
+  const timeS = mostApartS(sides);
+  const [one, other] = sides.map((side) => ({
+    name: side.name,
+    gap: kit.figures.shortGap(baitDeepMm(side, timeS)),
+  }));
+  if (!one || !other || one.gap === other.gap) return undefined;
+  return { time: tellClock(sides, timeS, kit), one, other };
 }
 
 /** Which is there sooner, by the seconds that are told of each; and that a heap is none the better for it. */
-function result(sides: readonly SinkingSide[], { words, figures }: DrawingKit): string {
+function result(sides: readonly SinkingSide[], kit: DrawingKit): string {
+  const { words, figures } = kit;
   const soon = soonerOf(sides);
   const said = soon
     ? words("drawing.film.sinking.sooner", { name: soon.one.name, time: figures.time(soon.gainS) })
-    : words("drawing.film.sinking.alike");
+    : [words("drawing.film.sinking.alike"), ...toldApart(sides, kit)].join(" ");
   return landsApart(sides) ? `${said} ${words("drawing.film.sinking.tangles")}` : said;
+}
+
+/** Where baits that end at one time were further apart, in a sentence. */
+function toldApart(sides: readonly SinkingSide[], kit: DrawingKit): string[] {
+  const apart = apartOnTheWay(sides, kit);
+  if (!apart) return [];
+  const { time, one, other } = apart;
+  return [
+    kit.words("drawing.film.sinking.apart", {
+      time,
+      one: one.name,
+      oneGap: one.gap,
+      other: other.name,
+      otherGap: other.gap,
+    }),
+  ];
 }
 
 /** The same in a few words, as beside the curves of the fall. */
@@ -86,9 +123,24 @@ export function resultRuns(sides: readonly SinkingSide[], kit: DrawingKit): Run[
     sides.map(({ name, sink }) => ({ name, endS: endS(sink) })),
     kit,
   );
-  if (!landsApart(sides)) return [{ text: said, face: "bold" }];
+  const apart = soonerOf(sides) ? undefined : apartOnTheWay(sides, kit);
+  const onTheWay: Run[] = apart
+    ? [
+        {
+          text: kit.words("drawing.film.sinking.apart-in-short", {
+            time: together(apart.time),
+            one: together(apart.one.gap),
+            other: together(apart.other.gap),
+          }),
+        },
+      ]
+    : [];
+  const isFollowed = apart !== undefined || landsApart(sides);
+  const first: Run = { text: isFollowed ? `${said};` : said, face: "bold" };
+  if (!landsApart(sides)) return [first, ...onTheWay];
   return [
-    { text: `${said};`, face: "bold" },
+    first,
+    ...onTheWay.map((run) => ({ ...run, text: `${run.text};` })),
     { text: kit.words("drawing.film.sinking.heap-tangles"), ink: "accent" },
   ];
 }

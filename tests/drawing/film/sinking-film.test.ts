@@ -171,9 +171,27 @@ describe.each(filmed)("$rig.id, sinking", (solved) => {
 
   test("only what moves is sent for each moment", () => {
     const { parts, poses } = packFilm(drawFilm("sinking", solved, first(solved.depths), room, kit).moments);
-    expect(parts.length).toBeLessThan(18);
-    expect(poses.join().length / poses.length).toBeLessThan(1100);
+    expect(parts.length).toBeLessThan(20);
+    expect(poses.join().length / poses.length).toBeLessThan(1250);
   });
+});
+
+test("where both are there at about the same time, the last caption says when and how far they were apart, as the caption of that time does", () => {
+  const apart = /after ([\d.]+ s) the bait is (\S+ c?m) down ([^,]+), and (\S+ c?m) /;
+  const told = filmed.flatMap((solved) => {
+    const { moments } = drawFilm("sinking", solved, first(solved.depths), room, kit);
+    const captions = moments.map(({ caption }) => caption.replaceAll("\u00a0", " "));
+    const found = apart.exec(last(captions));
+    return found ? [{ captions, found }] : [];
+  });
+  expect(told.length).toBeGreaterThan(0);
+  for (const { captions, found } of told) {
+    const [, time, one, name, other] = found;
+    expect(last(captions)).toContain("at about the same time");
+    const then = captions.find((caption) => caption.startsWith(`After ${time}:`));
+    expect(then).toMatch(new RegExp(`${name}, the bait is ${one} down; .+, the bait is ${other} down`, "i"));
+    expect(one).not.toBe(other);
+  }
 });
 
 test("a longer fall has its times farther apart, not more of them", () => {
