@@ -146,9 +146,12 @@ function placeRows(
     const whole = layLabel(runs, plan.box.widthMm, textMm, measure, "whole");
     // One that would be broken there stands in one line above its leader, where it keeps clear of the line and of the others'.
     const above = right - whole.widthMm;
-    const leaders = sorted.slice(i + 1).map((one) => one.at.xMm + elbowMm.foot + elbowMm.clear);
+    const besideNext = footLeftMm(plan, hanging, bottom - 4 * leading * textMm);
+    const leaders = sorted
+      .slice(i + 1)
+      .map((one) => Math.max(one.at.xMm + elbowMm.foot, besideNext) + elbowMm.clear);
     const isAbove = above < beside && above > Math.max(besideLine, ...leaders, marginMm);
-    const left = isAbove ? above : beside;
+    const left = isAbove ? above : Math.max(beside, ...leaders);
     const label = isAbove ? whole : layLabel(runs, right - left, textMm, measure, "whole");
     if (label.widthMm > right - left + 0.01) return undefined;
     const lastRow = bottom - (textMm * leading) / 2;
