@@ -1,5 +1,4 @@
-import type { Mm } from "../../core/units.ts";
-import { mmPerFoot } from "../../core/units.ts";
+import { type Mm, mmPerFoot } from "../../core/units.ts";
 import type { FlowFigure } from "../../model/in-water.ts";
 import { bold, circle, type Point, point, polyline, rectangle, text, thin } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
@@ -54,13 +53,15 @@ export function alongBank(
   const bankTopMm = waterTopMm + waterMm;
   const middleMm = waterTopMm + waterMm / 2;
   const keyTopMm = bankTopMm + bankMm;
-  const rowsOf = ({ feed }: FlowFigure) =>
-    [feedTold(feed, kit), meetTold(feed, kit)].map((said) =>
-      layLabel([{ text: said }], widthMm - keyMm - 0.5, textMm, measure),
-    );
-  const linesOf = (hang: FlowFigure) => rowsOf(hang).map(({ lines }) => lines.length);
+  const lay = (said: string) => layLabel([{ text: said }], widthMm - keyMm - 0.5, textMm, measure);
+  const rowsOf = ({ feed }: FlowFigure) => [
+    { mark: feedMark, label: lay(feedTold(feed, kit)) },
+    { mark: meetMark, label: lay(meetTold(feed, kit)) },
+  ];
   /** As many lines as any share needs, so that the words stay where they are. */
-  const lines = [0, 1].map((row) => Math.max(...hangs.map((hang) => linesOf(hang)[row] ?? 1)));
+  const lines = hangs
+    .map((hang) => rowsOf(hang).map(({ label }) => label.lines.length))
+    .reduce((most, counts) => most.map((count, row) => Math.max(count, counts[row] ?? 1)));
   const rowTop = (row: number) =>
     keyTopMm + lines.slice(0, row).reduce((sum, count) => sum + (rowEms + (count - 1) * leading) * textMm, 0);
   return {
@@ -73,9 +74,8 @@ export function alongBank(
       return [
         placed(point(along(-feed.upstreamOfCastMm), middleMm), feedMark),
         placed(point(along(feed.belowCastMm), middleMm), meetMark),
-        ...rowsOf(hang).flatMap((label, row) => {
+        ...rowsOf(hang).flatMap(({ mark, label }, row) => {
           const top = rowTop(row);
-          const mark = [feedMark, meetMark][row] ?? [];
           return [
             placed(point(meetHalfMm + 0.5, top + 0.6 * textMm), mark),
             ...paintLabel(label, keyMm, top + label.heightMm / 2, measure),
